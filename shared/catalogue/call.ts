@@ -1,0 +1,294 @@
+import {
+  printedUnit,
+  type Quantity,
+  UNIT_SET_NAMES,
+  UNIT_SETS,
+  type UnitSet,
+  type UnitSetName,
+} from "../../src/basis/quantities.ts";
+import { type Finding, fail, type Result, succeed, withoutRepeats } from "../../src/basis/result.ts";
+import { fromEngine } from "../../src/basis/units.ts";
+import { cellErrorOf } from "../text/cell-error.ts";
+import { type Argument, type Cell, type CellError, isAbsent, isCellError, isRange } from "./cell.ts";
+import { type Column, type Entry, parameterName, type Row } from "./entry.ts";
+import type { Parameter, Reading } from "./parameter.ts";
+
+/** What a call gives back: a value or spilled rows with its findings, or an error with its words. */
+export type Outcome =
+  | {
+      readonly ok: true;
+      readonly value: Cell | readonly (readonly Cell[])[];
+      readonly findings: readonly Finding[];
+      readonly unitSet: UnitSetName;
+    }
+  | {
+      readonly ok: false;
+      readonly error: CellError;
+      readonly findings: readonly Finding[];
+      readonly unitSet: UnitSetName;
+    };
+
+/**
+ * Runs a catalogue function on arguments as a cell hands them over and answers in the reader's units.
+ * Whatever comes in, it returns; it never throws for what a user typed and never returns NaN or an infinity.
+ */
+export function call(entry: Entry, args: readonly Argument[]): Outcome {
+  const unitSet = unitSetOf(entry, args);
+  if (!unitSet.ok) return failed(unitSet.findings, "US");
+  const inError = firstError(args);
+  if (inError !== undefined) return { ok: false, error: inError, findings: [], unitSet: unitSet.value };
+  const most = entry.parameters.length + (entry.unitless ? 0 : 1);
+  if (args.length > most && !entry.repeating && args.slice(most).some((extra) => isRange(extra) || !isAbsent(extra))) {
+    return failed([tooMany(entry, args.length, most)], unitSet.value);
+  }
+  return new Call(entry, args, unitSet.value).outcome();
+}
+
+/** Reads the last argument, `units`, wherever the function has one. */
+function unitSetOf(entry: Entry, args: readonly Argument[]): Result<UnitSetName> {
+  if (entry.unitless) return succeed("US");
+  const given = args[entry.parameters.length] ?? null;
+  const cell = isRange(given)
+    ? given.length === 1 && given[0]?.length === 1
+      ? (given[0][0] ?? null)
+      : "a range"
+    : given;
+  if (isAbsent(cell) || isCellError(cell)) return succeed("US");
+  const wanted = String(cell).trim().toUpperCase();
+  const found = UNIT_SET_NAMES.find((name) => name === wanted);
+  if (found !== undefined) return succeed(found);
+  const suggestions = UNIT_SET_NAMES.map((name) => `"${name}"`);
+  return fail([{ code: "choice-unknown", severity: "error", subject: "units", given: String(cell), suggestions }]);
+}
+
+/** An error value in an input comes back as itself. Errors inside a range that is spilled over stay in their row. */
+function firstError(args: readonly Argument[]): CellError | undefined {
+  for (const argument of args) if (!isRange(argument) && isCellError(argument)) return argument;
+  return undefined;
+}
+
+function tooMany(entry: Entry, given: number, most: number): Finding {
+  return { code: "too-many-arguments", severity: "error", subject: entry.id, facts: { given, most } };
+}
+
+function failed(findings: readonly Finding[], unitSet: UnitSetName): Outcome {
+  return { ok: false, error: cellErrorOf(findings, unitSet), findings, unitSet };
+}
+
+interface Slot {
+  readonly key: string;
+  readonly parameter: Parameter<unknown>;
+  readonly reading: Reading;
+  readonly argument: Argument;
+}
+
+type Read = Result<unknown> | CellError;
+
+class Call {
+  readonly #entry: Entry;
+  readonly #unitSet: UnitSetName;
+  readonly #units: UnitSet;
+  readonly #slots: readonly Slot[];
+
+  constructor(entry: Entry, args: readonly Argument[], unitSet: UnitSetName) {
+    this.#entry = entry;
+    this.#unitSet = unitSet;
+    this.#units = UNIT_SETS[unitSet];
+    this.#slots = entry.parameters.map(([key, parameter], i) => ({
+      key,
+      parameter,
+      reading: { name: parameterName(key), unitSet, units: this.#units },
+      argument: args[i] ?? null,
+    }));
+  }
+
+  outcome(): Outcome {
+    const shape = this.#shape();
+    if (!shape.ok) return failed(shape.findings, this.#unitSet);
+    return shape.value === undefined ? this.#single() : this.#spilled(shape.value);
+  }
+
+  /** The common shape of all ranges given where single cells are read; nothing where there are none. */
+  #shape(): Result<{ readonly rows: number; readonly columns: number } | undefined> {
+    let shape: { rows: number; columns: number; name: string } | undefined;
+    for (const { parameter, argument, reading } of this.#slots) {
+      if (parameter.takes !== "cell" || !isRange(argument)) continue;
+      const rows = argument.length;
+      const columns = argument[0]?.length ?? 0;
+      if (argument.some((row) => row.length !== columns) || rows === 0 || columns === 0) {
+        return fail([
+          {
+            code: "wrong-kind",
+            severity: "error",
+            subject: reading.name,
+            given: "rows of unequal length",
+            suggestions: ["a rectangular range"],
+          },
+        ]);
+      }
+      if (rows === 1 && columns === 1) continue;
+      if (shape === undefined) shape = { rows, columns, name: reading.name };
+      else if (shape.rows !== rows || shape.columns !== columns) {
+        const facts = {
+          first: shape.name,
+          firstShape: `${shape.rows} × ${shape.columns}`,
+          shape: `${rows} × ${columns}`,
+        };
+        return fail([{ code: "shapes-differ", severity: "error", subject: reading.name, facts }]);
+      }
+    }
+    if (shape !== undefined && (this.#entry.answer.kind === "table" || this.#entry.answer.kind === "record")) {
+      return fail([{ code: "not-a-single-value", severity: "error", subject: shape.name }]);
+    }
+    return succeed(shape);
+  }
+
+  #single(): Outcome {
+    const values: Record<string, unknown> = {};
+    const findings: Finding[] = [];
+    let refused = false;
+    for (const slot of this.#slots) {
+      const read = this.#read(slot, cornerOf(slot.argument));
+      if ("error" in read) return { ok: false, error: read, findings: [], unitSet: this.#unitSet };
+      findings.push(...read.findings);
+      if (read.ok) values[slot.key] = read.value;
+      else refused = true;
+    }
+    if (refused) return failed(findings, this.#unitSet);
+    const result = this.#entry.run(values, { unitSet: this.#unitSet });
+    const together = withoutRepeats(findings.length === 0 ? result.findings : [...findings, ...result.findings]);
+    if (!result.ok) return failed(together, this.#unitSet);
+    return { ok: true, value: this.#shown(result.value), findings: together, unitSet: this.#unitSet };
+  }
+
+  #spilled({ rows, columns }: { readonly rows: number; readonly columns: number }): Outcome {
+    const values: Record<string, unknown> = {};
+    const findings: Finding[] = [];
+    const varying: { slot: Slot; cells: readonly (readonly Cell[])[]; seen: Map<Cell, Read> }[] = [];
+    let refused = false;
+    for (const slot of this.#slots) {
+      if (slot.parameter.takes === "cell" && isRange(slot.argument) && !isSingle(slot.argument)) {
+        values[slot.key] = undefined;
+        varying.push({ slot, cells: slot.argument, seen: new Map() });
+        continue;
+      }
+      const read = this.#read(slot, cornerOf(slot.argument));
+      if ("error" in read) return { ok: false, error: read, findings: [], unitSet: this.#unitSet };
+      findings.push(...read.findings);
+      if (read.ok) values[slot.key] = read.value;
+      else refused = true;
+    }
+    if (refused) return failed(findings, this.#unitSet);
+
+    const facts = { unitSet: this.#unitSet };
+    const out: Cell[][] = [];
+    for (let i = 0; i < rows; i += 1) {
+      const line: Cell[] = [];
+      for (let j = 0; j < columns; j += 1) {
+        let problem: CellError | undefined;
+        for (const { slot, cells, seen } of varying) {
+          const cell = (cells[i] as readonly Cell[])[j] ?? null;
+          if (typeof cell === "number" && slot.parameter.quantity !== undefined) {
+            if (Number.isFinite(cell)) {
+              const { factor, offset } = this.#units[slot.parameter.quantity];
+              values[slot.key] = offset === undefined ? cell * factor : cell * factor + offset;
+              continue;
+            }
+          }
+          let read = seen.get(cell);
+          if (read === undefined) {
+            read = this.#read(slot, cell);
+            if (typeof cell === "string") seen.set(cell, read);
+          }
+          if ("error" in read) problem ??= read;
+          else if (!read.ok) problem ??= cellErrorOf(read.findings, this.#unitSet);
+          else values[slot.key] = read.value;
+        }
+        if (problem !== undefined) {
+          line.push(problem);
+          continue;
+        }
+        const result = this.#entry.run(values, facts);
+        if (result.findings.length > 0 && findings.length < MOST_FINDINGS) findings.push(...result.findings);
+        line.push(result.ok ? (this.#shown(result.value) as Cell) : cellErrorOf(result.findings, this.#unitSet));
+      }
+      out.push(line);
+    }
+    return { ok: true, value: out, findings: withoutRepeats(findings), unitSet: this.#unitSet };
+  }
+
+  #read({ parameter, reading }: Slot, argument: Argument): Read {
+    const absent = isRange(argument) ? argument.length === 0 : isAbsent(argument);
+    if (absent) {
+      if ("fallback" in parameter) return succeed(parameter.fallback);
+      const suggestions = [parameter.example];
+      return fail([{ code: "left-out", severity: "error", subject: reading.name, suggestions }]);
+    }
+    if (parameter.takes === "range") {
+      const cells = isRange(argument) ? argument : [[argument]];
+      const inError = cells.flat().find(isCellError);
+      return inError ?? parameter.read(cells, reading);
+    }
+    const cell = isRange(argument) ? (argument[0]?.[0] ?? null) : argument;
+    if (isCellError(cell)) return cell;
+    if (typeof cell === "number" && !Number.isFinite(cell)) {
+      return fail([{ code: "not-a-number", severity: "error", subject: reading.name, given: String(cell) }]);
+    }
+    return parameter.read(cell, reading);
+  }
+
+  #shown(value: unknown): Cell | readonly (readonly Cell[])[] {
+    const { answer } = this.#entry;
+    switch (answer.kind) {
+      case "quantity":
+        return finite(fromEngine(value as number, this.#units[answer.quantity]));
+      case "number":
+        return finite(value as number);
+      case "text":
+        return value as string;
+      case "table":
+        return [
+          this.#header(answer.columns),
+          ...(value as readonly Row[]).map((row) => this.#row(row, answer.columns)),
+        ];
+      case "record":
+        return [this.#header(answer.columns), this.#row(value as Row, answer.columns)];
+    }
+  }
+
+  #header(columns: readonly Column[]): Cell[] {
+    return columns.map(({ name, quantity }) => headerText(name, quantity, this.#unitSet));
+  }
+
+  #row(row: Row, columns: readonly Column[]): Cell[] {
+    return columns.map(({ quantity }, i) => {
+      const value = row[i] ?? "";
+      if (typeof value !== "number") return value;
+      return finite(quantity === undefined ? value : fromEngine(value, this.#units[quantity]));
+    });
+  }
+}
+
+/** Enough to name every kind of remark on a long column without gathering thousands of the same. */
+const MOST_FINDINGS = 1000;
+
+/** "head, ft": the header of a spilled column. */
+export function headerText(name: string, quantity: Quantity | undefined, unitSet: UnitSetName): string {
+  const symbol = quantity === undefined ? "" : printedUnit(quantity, unitSet);
+  return symbol === "" ? name : `${name}, ${symbol}`;
+}
+
+/** Our own mistake, not the user's: an engine function must not answer with NaN or an infinity. */
+function finite(value: number): number {
+  if (!Number.isFinite(value)) throw new Error(`an engine function answered ${value}`);
+  return value;
+}
+
+function isSingle(range: readonly (readonly Cell[])[]): boolean {
+  return range.length === 1 && range[0]?.length === 1;
+}
+
+/** A one-cell range stands for its cell. */
+function cornerOf(argument: Argument): Argument {
+  return isRange(argument) && isSingle(argument) ? (argument[0]?.[0] ?? null) : argument;
+}

@@ -1,0 +1,19 @@
+import type { Entry } from "./entry.ts";
+
+/** The prefix of every cell function. The manifest says the same; a test holds it to that. */
+export const NAMESPACE = "DUTY";
+
+/** Every function the add-in offers. Registration, metadata, help, workbench and tests all read this list. */
+export const CATALOGUE: readonly Entry[] = [];
+
+const byId = new Map(CATALOGUE.map((entry) => [entry.id, entry]));
+
+/** The entry of a function, with or without the namespace, in upper or lower case. */
+export function entryNamed(name: string): Entry | undefined {
+  return byId.get(
+    name
+      .trim()
+      .toUpperCase()
+      .replace(/^DUTY\./, ""),
+  );
+}

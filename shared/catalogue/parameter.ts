@@ -1,0 +1,138 @@
+import { type Quantity, type UnitSet, type UnitSetName, unitFits } from "../../src/basis/quantities.ts";
+import { readNumber, readQuantity, unitsThatDo } from "../../src/basis/quantity-text.ts";
+import { fail, type Result, succeed } from "../../src/basis/result.ts";
+import { unitNamed } from "../../src/basis/units.ts";
+import type { Cell } from "./cell.ts";
+
+/** What a parameter may look at while it reads a cell. */
+export interface Reading {
+  /** Name of the parameter as the reader knows it, such as "static head". */
+  readonly name: string;
+  readonly unitSet: UnitSetName;
+  readonly units: UnitSet;
+}
+
+interface ParameterFacts {
+  /** One line for the help page and the argument hint. */
+  readonly about: string;
+  /** Shown for a default, such as "water" or "68 °F (20 °C)". Present means the argument may be left out. */
+  readonly whenLeftOut?: string;
+  /** A text that would do, shown in hints. */
+  readonly example: string;
+  /** Set for physical quantities: help shows the unit of each unit set. */
+  readonly quantity?: Quantity;
+  /** Range of good values in words, for the help page. */
+  readonly range?: string;
+  /** What a drop-down offers. */
+  readonly choices?: readonly string[];
+}
+
+/** A parameter that reads one cell. Given a range of more than one cell, the function spills over it. */
+export interface SingleParameter<T> extends ParameterFacts {
+  readonly takes: "cell";
+  readonly read: (cell: Cell, reading: Reading) => Result<T>;
+  readonly fallback?: T;
+}
+
+/** A parameter that reads a whole range at once: a line, a route, a pump curve. A single cell is a 1 × 1 range. */
+export interface RangeParameter<T> extends ParameterFacts {
+  readonly takes: "range";
+  readonly read: (cells: readonly (readonly Cell[])[], reading: Reading) => Result<T>;
+  readonly fallback?: T;
+}
+
+export type Parameter<T> = SingleParameter<T> | RangeParameter<T>;
+
+interface QuantityOptions<T> {
+  readonly about: string;
+  readonly example?: string;
+  readonly range?: string;
+  /** Default in engine units, with how it is shown. */
+  readonly whenLeftOut?: { readonly value: T; readonly shown: string };
+}
+
+/** A physical quantity: a number in the unit set, or a text with its own unit. */
+export function quantity<const T extends number | null = number>(
+  of: Quantity,
+  { about, example, range, whenLeftOut }: QuantityOptions<T>,
+): SingleParameter<number | T> {
+  return {
+    takes: "cell",
+    about,
+    quantity: of,
+    example: example ?? `a number, or a text such as "12 ${unitsThatDo(of).split(/, | or /)[0]}"`,
+    ...(range === undefined ? {} : { range }),
+    ...(whenLeftOut === undefined ? {} : { fallback: whenLeftOut.value, whenLeftOut: whenLeftOut.shown }),
+    read: (cell, { name, units }) => {
+      if (typeof cell === "number") {
+        const { factor, offset } = units[of];
+        return succeed(offset === undefined ? cell * factor : cell * factor + offset);
+      }
+      if (typeof cell === "string") return of === "ratio" ? readRatio(cell, name) : readQuantity(cell, of, name);
+      return wrongKind(name, cell, `a number or a text with a unit (${unitsThatDo(of)})`);
+    },
+  };
+}
+
+/** A dimensionless text may do without a unit: "0.5", "50 %". */
+function readRatio(text: string, name: string): Result<number> {
+  const plain = readNumber(text, name);
+  if (plain.ok) return plain;
+  const unit = unitNamed(text.replace(/^[+-]?[\d.,eE]+/, ""));
+  return unit !== undefined && unitFits(unit, "ratio") ? readQuantity(text, "ratio", name) : plain;
+}
+
+interface TextOptions<T> {
+  readonly about: string;
+  readonly example: string;
+  readonly whenLeftOut?: { readonly value: T; readonly shown: string };
+  readonly choices?: readonly string[];
+}
+
+/** A name or description read from one text cell. */
+export function text<T>(
+  { about, example, whenLeftOut, choices }: TextOptions<T>,
+  readText: (text: string, name: string) => Result<T>,
+): SingleParameter<T> {
+  return {
+    takes: "cell",
+    about,
+    example,
+    ...(choices === undefined ? {} : { choices }),
+    ...(whenLeftOut === undefined ? {} : { fallback: whenLeftOut.value, whenLeftOut: whenLeftOut.shown }),
+    read: (cell, { name }) => {
+      if (typeof cell === "string") return readText(cell, name);
+      if (typeof cell === "number") return readText(String(cell), name);
+      return wrongKind(name, cell, `a text such as ${example}`);
+    },
+  };
+}
+
+/** One of a few words, in upper or lower case. */
+export function choice<const C extends string>(
+  choices: readonly C[],
+  options: { readonly about: string; readonly whenLeftOut?: NoInfer<C> },
+): SingleParameter<C> {
+  const shown = choices.map((word) => `"${word}"`);
+  return text<C>(
+    {
+      about: options.about,
+      example: shown[0] ?? "",
+      choices,
+      ...(options.whenLeftOut === undefined
+        ? {}
+        : { whenLeftOut: { value: options.whenLeftOut, shown: `"${options.whenLeftOut}"` } }),
+    },
+    (given, name) => {
+      const wanted = given.trim().toLowerCase();
+      const found = choices.find((word) => word.toLowerCase() === wanted);
+      if (found !== undefined) return succeed(found);
+      return fail([{ code: "choice-unknown", severity: "error", subject: name, given, suggestions: shown }]);
+    },
+  );
+}
+
+export function wrongKind(name: string, cell: Cell, wanted: string): Result<never> {
+  const given = typeof cell === "boolean" ? String(cell).toUpperCase() : String(cell);
+  return fail([{ code: "wrong-kind", severity: "error", subject: name, given, suggestions: [wanted] }]);
+}

@@ -1,0 +1,25 @@
+import { citationText } from "../../src/basis/citation.ts";
+import type { FindingCode } from "../../src/basis/finding-code.ts";
+import type { UnitSetName } from "../../src/basis/quantities.ts";
+import type { Finding } from "../../src/basis/result.ts";
+import { inputWords } from "./words/input.ts";
+import { sayIn, type Words } from "./words.ts";
+
+// Every code the engine can raise has its words: a missing one is a compile error.
+const WORDS: Readonly<Record<FindingCode, Words>> = {
+  ...inputWords,
+};
+
+/** A finding as one sentence, with its amounts in the reader's units. */
+export function findingText(finding: Finding, units: UnitSetName): string {
+  const words = WORDS[finding.code](finding, sayIn(units, finding));
+  const sentence = words.charAt(0).toUpperCase() + words.slice(1);
+  return /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;
+}
+
+/** "Warning: … [source]": a finding as a line of notes. */
+export function noteText(finding: Finding, units: UnitSetName): string {
+  const kind = { error: "Error", warning: "Warning", caution: "Caution" }[finding.severity];
+  const source = finding.cites === undefined ? "" : ` [${citationText(finding.cites)}]`;
+  return `${kind}: ${findingText(finding, units)}${source}`;
+}

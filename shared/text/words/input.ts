@@ -1,0 +1,31 @@
+import type { InputCode } from "../../../src/basis/finding-code.ts";
+import type { Words } from "../words.ts";
+
+export const inputWords: Readonly<Record<InputCode, Words>> = {
+  "not-a-number": (f) =>
+    f.given === undefined ? `${f.subject} is not a number` : `${f.subject} is not a number: “${f.given}”`,
+  "out-of-range": (f, say) =>
+    `${f.subject} must be ${f.limit?.side} ${say.amount(f.limit)}; ${say.amount(f.found)} was given`,
+  "outside-usual-range": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is outside the range the method was made for (${f.limit?.side} ${say.amount(f.limit)})`,
+  "left-out": (f, say) => `${f.subject} is left out or blank; give ${say.suggestions()}`,
+  "wrong-kind": (f, say) => `${f.subject} was given as ${f.given}; give ${say.suggestions()}`,
+  "unit-missing": (f, say) =>
+    `${f.subject} is the text “${f.given}” without a unit; add one, such as ${say.suggestions()}`,
+  "unit-unknown": (f, say) => `${f.subject} has the unit “${f.given}”, which is not known; use ${say.suggestions()}`,
+  "unit-ambiguous": (f, say) => `${f.subject}: “${f.given}” can mean several units; write ${say.suggestions()}`,
+  "unit-wrong-kind": (f, say) =>
+    `${f.subject} was given as “${f.given}”, a unit of another kind; use ${say.suggestions()}`,
+  "number-ambiguous": (f, say) => `${f.subject}: “${f.given}” can be read in two ways; write ${say.suggestions()}`,
+  "name-unknown": (f, say) =>
+    f.suggestions === undefined || f.suggestions.length === 0
+      ? `${f.subject} “${f.given}” is not known`
+      : `${f.subject} “${f.given}” is not known; the nearest are ${say.suggestions()}`,
+  "choice-unknown": (f, say) => `${f.subject} “${f.given}” is not one of the choices; use ${say.suggestions()}`,
+  "shapes-differ": (f, say) =>
+    `${f.subject} is a range of ${say.fact("shape")} cells but ${say.fact("first")} is ${say.fact("firstShape")}; give equal shapes or a single value`,
+  "not-a-single-value": (f) =>
+    `${f.subject} must be a single value here, since the answer itself spills; give one cell`,
+  "too-many-arguments": (f, say) =>
+    `${f.subject} takes at most ${say.fact("most")} arguments; ${say.fact("given")} were given`,
+};

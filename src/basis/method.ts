@@ -1,0 +1,96 @@
+import type { Citation } from "./citation.ts";
+import type { Quantity } from "./quantities.ts";
+import { type Finding, fail, type Result, type Side, succeed } from "./result.ts";
+
+/** One input of a method: what it is, what it is measured in, and where the method holds. Bounds in engine units. */
+export interface Input {
+  readonly name: string;
+  readonly symbol?: string;
+  readonly quantity: Quantity;
+  readonly above?: number;
+  readonly atLeast?: number;
+  readonly atMost?: number;
+  readonly below?: number;
+  /** Outside this range the value is computed, with a caution (or a warning, where a rule is cited). */
+  readonly usual?: { readonly atLeast?: number; readonly atMost?: number; readonly cites?: Citation };
+}
+
+/** The facts of a method that hold with or without a spreadsheet. */
+export interface Method<K extends string> {
+  readonly title: string;
+  readonly cites: readonly [Citation, ...Citation[]];
+  readonly inputs: Readonly<Record<K, Input>>;
+}
+
+const NONE: readonly Finding[] = Object.freeze([]);
+const inputLists = new WeakMap<object, readonly (readonly [string, Input])[]>();
+
+function inputsOf<K extends string>(method: Method<K>): readonly (readonly [string, Input])[] {
+  let list = inputLists.get(method);
+  if (list === undefined) {
+    list = Object.entries(method.inputs) as (readonly [string, Input])[];
+    inputLists.set(method, list);
+  }
+  return list;
+}
+
+/**
+ * Holds each input against the bounds the method declares: a failure with every error there is, or a success
+ * carrying the cautions of values outside their usual range.
+ */
+export function checkInputs<K extends string>(
+  method: Method<K>,
+  values: Readonly<Record<NoInfer<K>, number>>,
+): Result<null> {
+  let errors: Finding[] | undefined;
+  let remarks: Finding[] | undefined;
+  for (const [key, input] of inputsOf(method)) {
+    const value = values[key as K];
+    const error = errorOf(input, value);
+    if (error !== undefined) {
+      errors ??= [];
+      errors.push(error);
+    } else if (input.usual !== undefined) {
+      const remark = remarkOn(input, value);
+      if (remark !== undefined) {
+        remarks ??= [];
+        remarks.push(remark);
+      }
+    }
+  }
+  if (errors !== undefined) return fail(errors);
+  return succeed(null, remarks ?? NONE);
+}
+
+function errorOf(input: Input, value: number): Finding | undefined {
+  if (!Number.isFinite(value)) return { code: "not-a-number", severity: "error", subject: input.name };
+  if (input.above !== undefined && value <= input.above) return outOfRange(input, value, "above", input.above);
+  if (input.atLeast !== undefined && value < input.atLeast) return outOfRange(input, value, "at least", input.atLeast);
+  if (input.atMost !== undefined && value > input.atMost) return outOfRange(input, value, "at most", input.atMost);
+  if (input.below !== undefined && value >= input.below) return outOfRange(input, value, "below", input.below);
+  return undefined;
+}
+
+function outOfRange(input: Input, value: number, side: Side, limit: number): Finding {
+  const { quantity, name } = input;
+  return {
+    code: "out-of-range",
+    severity: "error",
+    subject: name,
+    found: { quantity, value },
+    limit: { quantity, value: limit, side },
+  };
+}
+
+function remarkOn(input: Input, value: number): Finding | undefined {
+  const { usual, quantity, name } = input;
+  const tooLow = usual?.atLeast !== undefined && value < usual.atLeast;
+  const tooHigh = usual?.atMost !== undefined && value > usual.atMost;
+  if (usual === undefined || (!tooLow && !tooHigh)) return undefined;
+  const side: Side = tooLow ? "at least" : "at most";
+  const limit = { quantity, value: (tooLow ? usual.atLeast : usual.atMost) as number, side };
+  const base = { code: "outside-usual-range", subject: name, found: { quantity, value }, limit } as const;
+  return usual.cites === undefined
+    ? { ...base, severity: "caution" }
+    : { ...base, severity: "warning", cites: usual.cites };
+}

@@ -1,0 +1,23 @@
+import type { Citation } from "../basis/citation.ts";
+
+/** A pipe or hose as the methods see it. Lengths in m. */
+export interface Pipe {
+  /** As the product prints it, such as "6in sch40"; `pipeNamed` reads it back. */
+  readonly name: string;
+  /** Family the size belongs to, such as "sch40" or "HDPE DR17"; "measured" for a bore typed in. */
+  readonly family: string;
+  /** True inside diameter. */
+  readonly bore: number;
+  /** Absolute roughness of the design surface, and where it comes from. */
+  readonly roughness: number;
+  readonly roughnessCites: Citation;
+  readonly cites: Citation;
+  readonly outsideDiameter?: number;
+  readonly wall?: number;
+  /** Nominal size in inches, where the family has one. Fitting rules that go by size read this. */
+  readonly nominalInches?: number;
+  /** Multiplies the friction factor of the smooth bore (corrugated hose). 1 where left out. */
+  readonly frictionMultiplier?: number;
+  /** Lay-flat hose collapses under vacuum and may not be used for suction or fall below atmosphere. */
+  readonly collapsible?: boolean;
+}
