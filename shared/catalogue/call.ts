@@ -10,7 +10,7 @@ import { type Finding, fail, type Result, succeed, withoutRepeats } from "../../
 import { fromEngine } from "../../src/basis/units.ts";
 import { cellErrorOf } from "../text/cell-error.ts";
 import { type Argument, type Cell, type CellError, isAbsent, isCellError, isRange } from "./cell.ts";
-import { type Column, type Entry, parameterName, type Row } from "./entry.ts";
+import { type CallFacts, type Column, type Entry, parameterName, type Row } from "./entry.ts";
 import type { Parameter, Reading } from "./parameter.ts";
 
 /** What a call gives back: a value or spilled rows with its findings, or an error with its words. */
@@ -35,7 +35,7 @@ export type Outcome =
 export function call(entry: Entry, args: readonly Argument[]): Outcome {
   const unitSet = unitSetOf(entry, args);
   if (!unitSet.ok) return failed(unitSet.findings, "US");
-  const inError = firstError(args);
+  const inError = firstError(args.slice(0, readParameters(entry).length + (entry.unitless ? 0 : 1)));
   if (inError !== undefined) return { ok: false, error: inError, findings: [], unitSet: unitSet.value };
   const most = entry.parameters.length + (entry.unitless ? 0 : 1);
   if (args.length > most && !entry.repeating && args.slice(most).some((extra) => isRange(extra) || !isAbsent(extra))) {
@@ -67,6 +67,11 @@ function firstError(args: readonly Argument[]): CellError | undefined {
   return undefined;
 }
 
+/** All parameters but a repeating one, whose arguments are passed on unread. */
+function readParameters({ parameters, repeating }: Entry): Entry["parameters"] {
+  return repeating ? parameters.slice(0, -1) : parameters;
+}
+
 function tooMany(entry: Entry, given: number, most: number): Finding {
   return { code: "too-many-arguments", severity: "error", subject: entry.id, facts: { given, most } };
 }
@@ -89,12 +94,15 @@ class Call {
   readonly #unitSet: UnitSetName;
   readonly #units: UnitSet;
   readonly #slots: readonly Slot[];
+  readonly #facts: CallFacts;
 
   constructor(entry: Entry, args: readonly Argument[], unitSet: UnitSetName) {
     this.#entry = entry;
     this.#unitSet = unitSet;
     this.#units = UNIT_SETS[unitSet];
-    this.#slots = entry.parameters.map(([key, parameter], i) => ({
+    const parameters = readParameters(entry);
+    this.#facts = { unitSet, rest: entry.repeating ? args.slice(parameters.length) : [] };
+    this.#slots = parameters.map(([key, parameter], i) => ({
       key,
       parameter,
       reading: { name: parameterName(key), unitSet, units: this.#units },
@@ -155,10 +163,12 @@ class Call {
       else refused = true;
     }
     if (refused) return failed(findings, this.#unitSet);
-    const result = this.#entry.run(values, { unitSet: this.#unitSet });
+    const result = this.#entry.run(values, this.#facts);
     const together = withoutRepeats(findings.length === 0 ? result.findings : [...findings, ...result.findings]);
     if (!result.ok) return failed(together, this.#unitSet);
-    return { ok: true, value: this.#shown(result.value), findings: together, unitSet: this.#unitSet };
+    const value = this.#shown(result.value);
+    if (value === undefined) return failed([BEYOND_COMPUTATION], this.#unitSet);
+    return { ok: true, value, findings: together, unitSet: this.#unitSet };
   }
 
   #spilled({ rows, columns }: { readonly rows: number; readonly columns: number }): Outcome {
@@ -180,7 +190,6 @@ class Call {
     }
     if (refused) return failed(findings, this.#unitSet);
 
-    const facts = { unitSet: this.#unitSet };
     const out: Cell[][] = [];
     for (let i = 0; i < rows; i += 1) {
       const line: Cell[] = [];
@@ -188,7 +197,8 @@ class Call {
         let problem: CellError | undefined;
         for (const { slot, cells, seen } of varying) {
           const cell = (cells[i] as readonly Cell[])[j] ?? null;
-          if (typeof cell === "number" && slot.parameter.quantity !== undefined) {
+          // The short way for a long column. A 0 goes the long way: a parameter may doubt it.
+          if (typeof cell === "number" && cell !== 0 && slot.parameter.quantity !== undefined) {
             if (Number.isFinite(cell)) {
               const { factor, offset } = this.#units[slot.parameter.quantity];
               values[slot.key] = offset === undefined ? cell * factor : cell * factor + offset;
@@ -202,15 +212,19 @@ class Call {
           }
           if ("error" in read) problem ??= read;
           else if (!read.ok) problem ??= cellErrorOf(read.findings, this.#unitSet);
-          else values[slot.key] = read.value;
+          else {
+            values[slot.key] = read.value;
+            if (read.findings.length > 0 && findings.length < MOST_FINDINGS) findings.push(...read.findings);
+          }
         }
         if (problem !== undefined) {
           line.push(problem);
           continue;
         }
-        const result = this.#entry.run(values, facts);
+        const result = this.#entry.run(values, this.#facts);
         if (result.findings.length > 0 && findings.length < MOST_FINDINGS) findings.push(...result.findings);
-        line.push(result.ok ? (this.#shown(result.value) as Cell) : cellErrorOf(result.findings, this.#unitSet));
+        const shown = result.ok ? (this.#shown(result.value) as Cell | undefined) : undefined;
+        line.push(shown ?? cellErrorOf(result.ok ? [BEYOND_COMPUTATION] : result.findings, this.#unitSet));
       }
       out.push(line);
     }
@@ -237,7 +251,8 @@ class Call {
     return parameter.read(cell, reading);
   }
 
-  #shown(value: unknown): Cell | readonly (readonly Cell[])[] {
+  /** The answer in the reader's units; nothing where a figure in it is too great for a number. */
+  #shown(value: unknown): Cell | readonly (readonly Cell[])[] | undefined {
     const { answer } = this.#entry;
     switch (answer.kind) {
       case "quantity":
@@ -247,25 +262,40 @@ class Call {
       case "text":
         return value as string;
       case "table":
-        return [
-          this.#header(answer.columns),
-          ...(value as readonly Row[]).map((row) => this.#row(row, answer.columns)),
-        ];
+        return this.#spill(value as readonly Row[], answer.columns);
       case "record":
-        return [this.#header(answer.columns), this.#row(value as Row, answer.columns)];
+        return this.#spill([value as Row], answer.columns);
     }
+  }
+
+  /** A header row over the rows. */
+  #spill(rows: readonly Row[], columns: readonly Column[]): readonly (readonly Cell[])[] | undefined {
+    const out: (readonly Cell[])[] = [this.#header(columns)];
+    for (const row of rows) {
+      const cells = this.#row(row, columns);
+      if (cells === undefined) return undefined;
+      out.push(cells);
+    }
+    return out;
   }
 
   #header(columns: readonly Column[]): Cell[] {
     return columns.map(({ name, quantity }) => headerText(name, quantity, this.#unitSet));
   }
 
-  #row(row: Row, columns: readonly Column[]): Cell[] {
-    return columns.map(({ quantity }, i) => {
+  #row(row: Row, columns: readonly Column[]): readonly Cell[] | undefined {
+    const cells: Cell[] = [];
+    for (const [i, { quantity }] of columns.entries()) {
       const value = row[i] ?? "";
-      if (typeof value !== "number") return value;
-      return finite(quantity === undefined ? value : fromEngine(value, this.#units[quantity]));
-    });
+      if (typeof value !== "number") {
+        cells.push(value);
+        continue;
+      }
+      const shown = finite(quantity === undefined ? value : fromEngine(value, this.#units[quantity]));
+      if (shown === undefined) return undefined;
+      cells.push(shown);
+    }
+    return cells;
   }
 }
 
@@ -278,10 +308,11 @@ export function headerText(name: string, quantity: Quantity | undefined, unitSet
   return symbol === "" ? name : `${name}, ${symbol}`;
 }
 
-/** Our own mistake, not the user's: an engine function must not answer with NaN or an infinity. */
-function finite(value: number): number {
-  if (!Number.isFinite(value)) throw new Error(`an engine function answered ${value}`);
-  return value;
+/** Inputs of absurd size carry a sum past the greatest number there is. */
+const BEYOND_COMPUTATION: Finding = { code: "beyond-computation", severity: "error", subject: "the answer" };
+
+function finite(value: number): number | undefined {
+  return Number.isFinite(value) ? value : undefined;
 }
 
 function isSingle(range: readonly (readonly Cell[])[]): boolean {

@@ -62,6 +62,8 @@ export interface Example {
 /** Facts of the call a function may need beside its arguments. */
 export interface CallFacts {
   readonly unitSet: UnitSetName;
+  /** What stands in the place of a repeating parameter, as the cell hands it over; empty everywhere else. */
+  readonly rest: readonly Argument[];
 }
 
 type ValuesOf<P extends Readonly<Record<string, Parameter<unknown>>>> = {
@@ -82,7 +84,7 @@ export interface Entry {
   readonly parameters: readonly (readonly [key: string, parameter: Parameter<unknown>])[];
   /** No argument or answer has a unit, so there is no `units` argument. */
   readonly unitless: boolean;
-  /** The last parameter may be repeated (NOTES). */
+  /** The last parameter may be repeated (NOTES): it is not read, its arguments reach `run` in `rest`. */
   readonly repeating: boolean;
   readonly answer: Answer;
   readonly examples: readonly [Example, ...Example[]];
@@ -98,6 +100,7 @@ interface EntrySpec<P extends Readonly<Record<string, Parameter<unknown>>>, A ex
   readonly cites: readonly [Citation, ...Citation[]];
   readonly parameters: P;
   readonly unitless?: true;
+  readonly repeating?: true;
   readonly answer: A;
   readonly examples: readonly [Example, ...Example[]];
   readonly run: (values: ValuesOf<P>, facts: CallFacts) => Result<ValueOf<A>>;
@@ -107,12 +110,12 @@ interface EntrySpec<P extends Readonly<Record<string, Parameter<unknown>>>, A ex
 export function defineEntry<const P extends Readonly<Record<string, Parameter<unknown>>>, const A extends Answer>(
   spec: EntrySpec<P, A>,
 ): Entry {
-  const { parameters, unitless, run, ...facts } = spec;
+  const { parameters, unitless, repeating, run, ...facts } = spec;
   return {
     ...facts,
     parameters: Object.entries(parameters),
     unitless: unitless ?? false,
-    repeating: false,
+    repeating: repeating ?? false,
     run: run as Entry["run"],
   };
 }

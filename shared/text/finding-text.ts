@@ -2,12 +2,18 @@ import { citationText } from "../../src/basis/citation.ts";
 import type { FindingCode } from "../../src/basis/finding-code.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
+import { headWords } from "./words/head.ts";
 import { inputWords } from "./words/input.ts";
+import { liquidWords } from "./words/liquid.ts";
+import { suctionWords } from "./words/suction.ts";
 import { sayIn, type Words } from "./words.ts";
 
 // Every code the engine can raise has its words: a missing one is a compile error.
 const WORDS: Readonly<Record<FindingCode, Words>> = {
   ...inputWords,
+  ...liquidWords,
+  ...headWords,
+  ...suctionWords,
 };
 
 /** A finding as one sentence, with its amounts in the reader's units. */

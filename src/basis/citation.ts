@@ -17,6 +17,56 @@ export const SOURCES = {
     publisher: "NIST",
     year: 2008,
   },
+  "ansi-hi-9.6.1": {
+    title: "ANSI/HI 9.6.1, Rotodynamic Pumps: Guideline for NPSH Margin",
+    publisher: "Hydraulic Institute",
+    year: 2012,
+  },
+  "white-fluid-mechanics": {
+    title: "F. M. White, Fluid Mechanics, 4th edition",
+    publisher: "McGraw-Hill",
+    year: 1999,
+  },
+  "iapws-if97": {
+    title: "IAPWS R7-97(2012), Industrial Formulation 1997 for the Thermodynamic Properties of Water and Steam",
+    publisher: "IAPWS",
+    year: 2012,
+  },
+  "iapws-r12-08": {
+    title: "IAPWS R12-08, Formulation 2008 for the Viscosity of Ordinary Water Substance",
+    publisher: "IAPWS",
+    year: 2008,
+  },
+  "sharqawy-2010": {
+    title: "Sharqawy, Lienhard and Zubair, Thermophysical properties of seawater",
+    publisher: "Desalination and Water Treatment 16",
+    year: 2010,
+  },
+  "nayar-2016": {
+    title: "Nayar, Sharqawy, Banchik and Lienhard, Thermophysical properties of seawater",
+    publisher: "Desalination 390",
+    year: 2016,
+  },
+  "melinder-2010": {
+    title: "Melinder, Properties of Secondary Working Fluids for Indirect Systems",
+    publisher: "IIR",
+    year: 2010,
+  },
+  "murphy-koop-2005": {
+    title: "Murphy and Koop, Review of the vapour pressures of ice and supercooled water",
+    publisher: "Quarterly Journal of the Royal Meteorological Society 131",
+    year: 2005,
+  },
+  "us-standard-atmosphere": {
+    title: "U.S. Standard Atmosphere, 1976",
+    publisher: "NOAA, NASA and USAF",
+    year: 1976,
+  },
+  "wgs-84": {
+    title: "NGA.STND.0036, World Geodetic System 1984",
+    publisher: "NGA",
+    year: 2014,
+  },
   practice: { title: "Common practice, no source", publisher: "the trade" },
   house: { title: "Choice of this product, stated on the sheet", publisher: "this product" },
 } as const satisfies Record<string, Source>;

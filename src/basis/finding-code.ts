@@ -19,6 +19,63 @@ export type InputCode =
   | "choice-unknown"
   | "shapes-differ"
   | "not-a-single-value"
-  | "too-many-arguments";
+  | "too-many-arguments"
+  | "zero-may-be-blank"
+  | "gauge-or-absolute"
+  | "not-a-whole-number"
+  | "beyond-computation"
+  | "duty-unreadable";
 
-export type FindingCode = InputCode;
+/** Liquids and the site. */
+export type LiquidCode =
+  | "liquid-frozen"
+  | "liquid-boils-in-the-open"
+  | "liquid-hot"
+  | "liquid-figures-fixed"
+  | "liquid-density-unusual"
+  | "liquid-part-unread"
+  | "liquid-stated-twice"
+  | "liquid-incomplete"
+  | "glycol-by-volume"
+  | "viscosity-from-saybolt"
+  | "altitude-unusual";
+
+/** Total head, system curve and grade line. */
+export type HeadCode =
+  | "line-lossless"
+  | "exit-not-counted"
+  | "exit-counted-twice"
+  | "exit-in-suction"
+  | "velocity-high"
+  | "lay-flat-in-suction"
+  | "total-head-not-positive"
+  | "route-too-short"
+  | "chainage-not-increasing"
+  | "route-pipe-missing"
+  | "route-last-pipe-unused"
+  | "route-exit-midway"
+  | "route-steep"
+  | "route-at-sea-level"
+  | "separation-not-judged"
+  | "column-separation"
+  | "lay-flat-under-vacuum"
+  | "air-release"
+  | "siphon-too-high"
+  | "falling-leg-part-full"
+  | "start-head-does-not-fill"
+  | "start-head-does-not-deliver";
+
+/** NPSH available and suction lift. */
+export type SuctionCode =
+  | "vapour-pressure-missing"
+  | "npsha-not-positive"
+  | "boils-at-surface"
+  | "lift-beyond-practice"
+  | "suction-liquid-hot"
+  | "inlet-pressure-low"
+  | "suction-lay-flat-collapses"
+  | "flooded-suction-needed"
+  | "npsh-margin-assumed"
+  | "npsh-margin-small";
+
+export type FindingCode = InputCode | LiquidCode | HeadCode | SuctionCode;

@@ -1,4 +1,4 @@
-import { QUANTITIES, type Quantity, UNIT_SET_NAMES, UNIT_SETS, unitFits } from "./quantities.ts";
+import { type Quantity, UNIT_SET_NAMES, UNIT_SETS, unitFits } from "./quantities.ts";
 import { type Finding, fail, type Result, succeed } from "./result.ts";
 import { AMBIGUOUS_SPELLINGS, toEngine, type Unit, unitNamed, unitOf } from "./units.ts";
 
@@ -83,7 +83,7 @@ export function readQuantity(text: string, quantity: Quantity, subject: string):
 /** "gpm, L/s or m³/h": the units of the three unit sets, each once. */
 export function unitsThatDo(quantity: Quantity): string {
   const symbols = [...new Set(UNIT_SET_NAMES.map((name) => UNIT_SETS[name][quantity].symbol))];
-  if (QUANTITIES[quantity].dimension === "ratio") return quantity === "percent" ? "%" : "a plain number";
+  if (quantity === "ratio") return "a plain number";
   const last = symbols.pop() as string;
   return symbols.length === 0 ? last : `${symbols.join(", ")} or ${last}`;
 }

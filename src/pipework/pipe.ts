@@ -6,14 +6,17 @@ export interface Pipe {
   readonly name: string;
   /** Family the size belongs to, such as "sch40" or "HDPE DR17"; "measured" for a bore typed in. */
   readonly family: string;
-  /** True inside diameter. */
+  /** True inside diameter, inside the lining where there is one. */
   readonly bore: number;
   /** Absolute roughness of the design surface, and where it comes from. */
   readonly roughness: number;
   readonly roughnessCites: Citation;
   readonly cites: Citation;
   readonly outsideDiameter?: number;
+  /** Nominal wall of metal pipe; mean wall of plastic pipe, 1.06 times its least wall. Without the lining. */
   readonly wall?: number;
+  /** Thickness of a cement-mortar lining. bore = outsideDiameter − 2 (wall + lining). */
+  readonly lining?: number;
   /** Nominal size in inches, where the family has one. Fitting rules that go by size read this. */
   readonly nominalInches?: number;
   /** Multiplies the friction factor of the smooth bore (corrugated hose). 1 where left out. */

@@ -17,15 +17,23 @@ export const inputWords: Readonly<Record<InputCode, Words>> = {
   "unit-wrong-kind": (f, say) =>
     `${f.subject} was given as “${f.given}”, a unit of another kind; use ${say.suggestions()}`,
   "number-ambiguous": (f, say) => `${f.subject}: “${f.given}” can be read in two ways; write ${say.suggestions()}`,
-  "name-unknown": (f, say) =>
-    f.suggestions === undefined || f.suggestions.length === 0
-      ? `${f.subject} “${f.given}” is not known`
-      : `${f.subject} “${f.given}” is not known; the nearest are ${say.suggestions()}`,
+  "name-unknown": (f, say) => {
+    const near = f.suggestions?.length ? `; the nearest known: ${say.suggestions()}` : "";
+    const otherwise = f.facts?.["otherwise"] === undefined ? "" : `; or ${say.fact("otherwise")}`;
+    return `${f.subject} “${f.given}” is not known${near}${otherwise}`;
+  },
   "choice-unknown": (f, say) => `${f.subject} “${f.given}” is not one of the choices; use ${say.suggestions()}`,
   "shapes-differ": (f, say) =>
     `${f.subject} is a range of ${say.fact("shape")} cells but ${say.fact("first")} is ${say.fact("firstShape")}; give equal shapes or a single value`,
   "not-a-single-value": (f) =>
     `${f.subject} must be a single value here, since the answer itself spills; give one cell`,
+  "zero-may-be-blank": (f) =>
+    `${f.subject} was given as 0, which a blank cell can also arrive as; check that 0 is meant`,
+  "gauge-or-absolute": (f, say) =>
+    `${f.subject} “${f.given}” and “${say.fact("unit")}” count pressure from different zeros or do not say which; write both as gauge or both as absolute, such as ${say.suggestions()}`,
   "too-many-arguments": (f, say) =>
     `${f.subject} takes at most ${say.fact("most")} arguments; ${say.fact("given")} were given`,
+  "duty-unreadable": (f, say) => `the ${f.subject} cannot be read: ${say.fact("reason")}`,
+  "not-a-whole-number": (f, say) => `${f.subject} must be a whole number; ${say.amount(f.found)} was given`,
+  "beyond-computation": (f) => `${f.subject} is beyond what can be computed; check the size of the inputs`,
 };

@@ -1,0 +1,4 @@
+// Run by the build, not by Excel: what the catalogue gives besides the functions themselves.
+export { NAMESPACE } from "../shared/catalogue/catalogue.ts";
+export { helpFiles } from "../shared/catalogue/help.ts";
+export { functionMetadata } from "../shared/catalogue/metadata.ts";

@@ -1,0 +1,16 @@
+import { fail, type Result, succeed } from "../../src/basis/result.ts";
+import { decodeDuty } from "../duty/decode.ts";
+import type { DutyText } from "../duty/duty-text.ts";
+import type { SheetSpec } from "../ports/sheet-spec.ts";
+import { dutyPlan } from "./duty-plan.ts";
+import { layOut } from "./layout.ts";
+import { workOut } from "./work-out.ts";
+
+/** The calc sheet of a duty as typed, ready for any host; the errors where the duty is not complete. */
+export function dutySheet(typed: DutyText): Result<SheetSpec> {
+  const { duty, findings } = decodeDuty(typed);
+  const remarks = [...findings.values()].flat();
+  if (duty === undefined) return fail(remarks);
+  const plan = dutyPlan(duty);
+  return succeed(layOut(plan, workOut(plan)), remarks);
+}

@@ -1,0 +1,135 @@
+import type { UnitSetName } from "../../../src/basis/quantities.ts";
+import type { Duty } from "../../duty/duty.ts";
+import { callOf, difference, range, sum, value } from "../expression.ts";
+import type { PlanItem } from "../plan.ts";
+import { pressureHead } from "./head.ts";
+import { LIQUID_TAIL } from "./liquid.ts";
+
+export const NPSH_AVAILABLE = callOf(
+  "NPSHA",
+  value("flow"),
+  value("suctionLift"),
+  range("suctionLine"),
+  value("altitude"),
+  value("sourcePressure"),
+  ...LIQUID_TAIL,
+);
+
+export const GREATEST_LIFT = callOf(
+  "MAXLIFT",
+  value("flow"),
+  range("suctionLine"),
+  value("npshRequired"),
+  value("npshMargin"),
+  value("altitude"),
+  ...LIQUID_TAIL,
+);
+
+/** NPSH available line by line, by one function as a check, and against what the pump needs where that is stated. */
+export function npshBuildUp(duty: Duty): readonly PlanItem[] {
+  return [
+    { kind: "section", text: "Net positive suction head" },
+    {
+      kind: "result",
+      key: "suctionLift",
+      label: "Suction lift",
+      quantity: "head",
+      expression: difference(value("pumpLevel"), value("sourceLevel")),
+      how: "Pump level less source level; negative where the liquid stands above the pump.",
+    },
+    ...surfaceHead(duty.unitSet),
+    {
+      kind: "result",
+      key: "suctionLoss",
+      label: "Suction line losses",
+      quantity: "head",
+      expression: sum(value("suctionPipe"), value("suctionFittings")),
+      how: "Pipe friction and fittings of the suction line.",
+    },
+    {
+      kind: "result",
+      key: "npshAvailable",
+      label: "NPSH available",
+      quantity: "head",
+      expression: NPSH_AVAILABLE,
+      how: "Surface head less vapour head, less lift, less suction losses.",
+      main: true,
+    },
+    {
+      kind: "result",
+      key: "npshCheck",
+      label: "Check: sum of the lines above less total",
+      quantity: "head",
+      expression: difference(
+        difference(
+          difference(difference(value("surfaceHead"), value("vapourHead")), value("suctionLift")),
+          value("suctionLoss"),
+        ),
+        value("npshAvailable"),
+      ),
+      how: "Must be zero but for rounding in the last digits.",
+    },
+    ...(duty.npshRequired === undefined ? [] : againstRequired(duty)),
+  ];
+}
+
+function surfaceHead(units: UnitSetName): readonly PlanItem[] {
+  return [
+    {
+      kind: "result",
+      key: "surfaceHead",
+      label: "Head of the pressure on the surface",
+      quantity: "head",
+      expression: pressureHead(sum(value("atmosphere"), value("sourcePressure")), units),
+      how: "(Atmospheric pressure + source gauge pressure) / (ρ g).",
+    },
+    {
+      kind: "result",
+      key: "vapourHead",
+      label: "Head of the vapour pressure",
+      quantity: "head",
+      expression: pressureHead(value("vapourPressure"), units),
+      how: "Vapour pressure / (ρ g).",
+    },
+  ];
+}
+
+function againstRequired(duty: Duty): readonly PlanItem[] {
+  const lift: readonly PlanItem[] =
+    duty.sourcePressure === 0
+      ? [
+          {
+            kind: "result",
+            key: "greatestLift",
+            label: "Greatest suction lift",
+            quantity: "head",
+            expression: GREATEST_LIFT,
+            how: "By NPSH, with the margin wanted. What the priming device can lift is a separate limit.",
+          },
+        ]
+      : [];
+  return [
+    {
+      kind: "result",
+      key: "npshDifference",
+      label: "NPSH available less required",
+      quantity: "head",
+      expression: difference(value("npshAvailable"), value("npshRequired")),
+      how: "Held against the margin wanted.",
+    },
+    {
+      kind: "result",
+      key: "npshVerdict",
+      label: "NPSH margin",
+      expression: {
+        op: "verdict",
+        left: value("npshDifference"),
+        right: value("npshMargin"),
+        atLeast: "meets the margin wanted",
+        less: "BELOW THE MARGIN WANTED",
+      },
+      how: "Check it again at the greatest flow the pump can reach, lowest level and hottest liquid.",
+    },
+    ...lift,
+  ];
+}

@@ -1,0 +1,68 @@
+import { type Citation, citationText } from "../../../src/basis/citation.ts";
+import type { Duty } from "../../duty/duty.ts";
+import { type Call, type Expression, partsOf } from "../expression.ts";
+import type { PlanItem } from "../plan.ts";
+import { entryOf } from "../work-out.ts";
+import { TOTAL_HEAD } from "./head.ts";
+import { GREATEST_LIFT, NPSH_AVAILABLE } from "./npsh.ts";
+
+/** What the main calls remark, live, with reason and source. */
+export function findings(duty: Duty): readonly PlanItem[] {
+  const remark = (key: string, label: string, of: Call): PlanItem => ({
+    kind: "finding",
+    key,
+    label,
+    expression: { op: "notes", of },
+  });
+  return [
+    { kind: "section", text: "Findings" },
+    remark("totalHeadNotes", "Total dynamic head", TOTAL_HEAD),
+    remark("npshNotes", "NPSH available", NPSH_AVAILABLE),
+    ...(duty.npshRequired === undefined || duty.sourcePressure !== 0
+      ? []
+      : [remark("greatestLiftNotes", "Greatest suction lift", GREATEST_LIFT)]),
+  ];
+}
+
+/** The works behind the functions and tables that the items above use, each once. */
+export function references(items: readonly PlanItem[], duty: Duty): readonly PlanItem[] {
+  const ids = new Set(items.flatMap(expressionsOf).flatMap(callsIn));
+  const cited: Citation[] = [
+    ...[...ids].flatMap((id) => entryOf(id).cites),
+    ...[...duty.suctionLine, ...duty.dischargeLine].flatMap(({ segment: { pipe, fittings: counted } }) => [
+      pipe.cites,
+      pipe.roughnessCites,
+      ...counted.map(({ fitting }) => fitting.cites),
+    ]),
+  ];
+  const lines = [...new Set(cited.map(citationText))].sort();
+  return [{ kind: "section", text: "References" }, ...lines.map((text): PlanItem => ({ kind: "statement", text }))];
+}
+
+export const cautions: readonly PlanItem[] = [
+  { kind: "section", text: "Cautions" },
+  ...[
+    "This sheet is an aid to estimating. A competent, where the law asks for it a licensed, engineer checks it before anything is built, ordered or run from it; local codes and the pump maker's data govern.",
+    "Results hold for the liquid, levels and lines stated. Check the lowest and highest levels, aged pipe and the greatest flow the pump can reach, not the one duty alone.",
+    "Surge from starting, stopping and closing valves is not in this sheet. Air pockets at summits, part-full reaches and solids that settle need their own check.",
+    "Pumps and lines under pressure and rotating parts injure: isolate, vent and lock out before work, and keep guards in place.",
+  ].map((text): PlanItem => ({ kind: "statement", text, caution: true })),
+];
+
+function expressionsOf(item: PlanItem): readonly Expression[] {
+  switch (item.kind) {
+    case "result":
+    case "curve":
+    case "finding":
+      return [item.expression];
+    case "line":
+      return item.worked.map(({ expression }) => expression((column) => ({ op: "value", key: column })));
+    default:
+      return [];
+  }
+}
+
+function callsIn(expression: Expression): readonly string[] {
+  const own = expression.op === "call" ? [expression.id] : [];
+  return [...own, ...partsOf(expression).flatMap(callsIn)];
+}

@@ -1,0 +1,32 @@
+import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { callOf, constant, difference, range, value } from "../expression.ts";
+import type { PlanItem } from "../plan.ts";
+import { LIQUID_TAIL } from "./liquid.ts";
+
+const POINTS = 13;
+
+/** The head the system asks for from zero to the greatest flow, with the duty marked on it. */
+export function systemCurve(units: UnitSetName): readonly PlanItem[] {
+  return [
+    { kind: "section", text: "System curve", newPage: true },
+    {
+      kind: "curve",
+      key: "systemCurve",
+      label: "System curve",
+      expression: callOf(
+        "SYSTEMCURVE",
+        value("staticHead"),
+        range("suctionLine"),
+        range("dischargeLine"),
+        value("curveFlow"),
+        constant(POINTS),
+        difference(value("deliveryPressure"), value("sourcePressure")),
+        ...LIQUID_TAIL,
+      ),
+      rows: POINTS + 1,
+      xTitle: `flow, ${printedUnit("flow", units)}`,
+      yTitle: `head, ${printedUnit("head", units)}`,
+      marks: [{ label: "duty", x: "flow", y: "totalHead" }],
+    },
+  ];
+}

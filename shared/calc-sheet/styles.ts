@@ -1,0 +1,82 @@
+import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
+import type { StyleSpec } from "../ports/sheet-spec.ts";
+
+const INK = "#1C2B2D";
+const ACCENT = "#0B5A5E";
+const QUIET = "#5A6B6D";
+const SECTION_FILL = "#E2EFEE";
+const INPUT_FILL = "#FFF7DC";
+const INPUT_INK = "#1F3F8F";
+
+const input: StyleSpec = {
+  fill: INPUT_FILL,
+  color: INPUT_INK,
+  border: { top: "thin", bottom: "thin", left: "thin", right: "thin" },
+  valign: "top",
+  unlocked: true,
+};
+
+/** The styles of a calc sheet that do not depend on a number format. */
+export const STYLES = {
+  title: { bold: true, size: 15, color: ACCENT, valign: "middle" },
+  legend: { size: 9, color: QUIET, wrap: true, valign: "top" },
+  section: { bold: true, size: 11, color: ACCENT, fill: SECTION_FILL, valign: "middle", border: { bottom: "thin" } },
+  label: { color: INK, wrap: true, valign: "top" },
+  labelMain: { color: INK, bold: true, wrap: true, valign: "top", border: { top: "thin", bottom: "thin" } },
+  unit: { color: INK, valign: "top" },
+  unitMain: { color: INK, bold: true, valign: "top", border: { top: "thin", bottom: "thin" } },
+  how: { color: QUIET, size: 9, wrap: true, valign: "top" },
+  text: { ...input, wrap: true, align: "left" },
+  basis: { ...input, size: 9, wrap: true, align: "left" },
+  inputText: { ...input, wrap: true, align: "left" },
+  inputNumber: { ...input, align: "right" },
+  tableHead: {
+    bold: true,
+    size: 9,
+    color: ACCENT,
+    wrap: true,
+    align: "right",
+    valign: "bottom",
+    border: { bottom: "thin" },
+  },
+  tableHeadText: { bold: true, size: 9, color: ACCENT, wrap: true, valign: "bottom", border: { bottom: "thin" } },
+  verdict: { bold: true, color: INK, valign: "top" },
+  finding: { color: INK, size: 9, wrap: true, valign: "top" },
+  working: { color: QUIET, size: 8 },
+  statement: { color: INK, size: 9, wrap: true, valign: "top" },
+  caution: { color: INK, size: 9, wrap: true, valign: "top" },
+} as const satisfies Record<string, StyleSpec>;
+
+/** How a worked figure of a quantity is shown: enough decimals to check by hand, no more. */
+const DECIMALS: Readonly<Partial<Record<Quantity, number | Readonly<Record<UnitSetName, number>>>>> = {
+  flow: 1,
+  length: 2,
+  head: 2,
+  elevation: 2,
+  size: { US: 3, SI: 1, METRIC: 1 },
+  gaugePressure: { US: 2, SI: 1, METRIC: 3 },
+  absolutePressure: { US: 3, SI: 2, METRIC: 4 },
+  pressureDifference: { US: 2, SI: 1, METRIC: 3 },
+  velocity: 2,
+  temperature: 1,
+  density: { US: 3, SI: 1, METRIC: 1 },
+  dynamicViscosity: 3,
+  percent: 1,
+};
+
+export function numberFormat(quantity: Quantity | undefined, unitSet: UnitSetName): string {
+  if (quantity === undefined) return "#,##0";
+  const decimals = DECIMALS[quantity] ?? 3;
+  const places = typeof decimals === "number" ? decimals : decimals[unitSet];
+  return places === 0 ? "#,##0" : `#,##0.${"0".repeat(places)}`;
+}
+
+export function resultStyle(format: string, main: boolean): StyleSpec {
+  return {
+    color: INK,
+    align: "right",
+    valign: "top",
+    numFmt: format,
+    ...(main ? { bold: true, border: { top: "thin", bottom: "thin" } } : {}),
+  };
+}

@@ -1,0 +1,17 @@
+import { NAMESPACE } from "../catalogue.ts";
+import { type Entry, GROUPS } from "../entry.ts";
+import { syntaxOf } from "./formula-text.ts";
+
+/** docs/functions.md: every function with its arguments, for a reader of the project. */
+export function functionList(entries: readonly Entry[]): string {
+  const groups = GROUPS.flatMap((group) => {
+    const own = entries.filter((entry) => entry.group === group);
+    if (own.length === 0) return [];
+    return [`## ${group}`, own.map((entry) => `- \`${syntaxOf(entry)}\`  \n  ${entry.summary}.`).join("\n")];
+  });
+  return [`# The ${NAMESPACE} functions`, PREFACE, ...groups].join("\n\n").concat("\n");
+}
+
+const PREFACE =
+  "Written from the catalogue by a test: `npx vitest run --project unit tests/shared/catalogue/function-list.test.ts -u` writes it anew. " +
+  "Arguments in brackets may be left out. The built add-in has a page for each function, with units, method, sources and a worked example.";

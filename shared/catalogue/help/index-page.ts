@@ -1,0 +1,20 @@
+import { NAMESPACE } from "../catalogue.ts";
+import { type Entry, GROUPS } from "../entry.ts";
+import { escaped, list, page, section } from "./html.ts";
+
+/** The list of all functions, by group. */
+export function indexPage(entries: readonly Entry[]): string {
+  const groups = GROUPS.map((group) => {
+    const own = entries.filter((entry) => entry.group === group);
+    const items = own.map(
+      ({ id, summary }) => `<a href="${escaped(id)}.html">${NAMESPACE}.${escaped(id)}</a> ${escaped(summary)}`,
+    );
+    return own.length === 0 ? "" : section(group, list(items));
+  }).filter((group) => group !== "");
+  return page(`${NAMESPACE} functions`, [`<h1>${NAMESPACE} functions</h1>`, INTRODUCTION, ...groups].join("\n"));
+}
+
+const INTRODUCTION = `<p>Type <code>=${NAMESPACE}.</code> in a cell and choose a function. A quantity is a plain number in the unit set
+that the last argument names (“US” when left out, “SI” or “METRIC”), or a text with its own unit, such as
+<code>"45 L/s"</code>, which then holds whatever the unit set. A whole column in place of a single value gives a whole
+column of answers. No function reads anything but its arguments.</p>`;

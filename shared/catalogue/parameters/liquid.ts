@@ -1,0 +1,27 @@
+import { DEFAULT_TEMPERATURE, DESCRIPTION_EXAMPLE } from "../../../src/liquid/described-liquid.ts";
+import type { Liquid } from "../../../src/liquid/liquid.ts";
+import { LIQUID_NAMES, liquidNamed } from "../../../src/liquid/liquid-name.ts";
+import { WATER } from "../../../src/liquid/water.ts";
+import { quantity, type SingleParameter, text } from "../parameter.ts";
+import { zeroDoubted } from "./zero-doubted.ts";
+
+/** The liquid pumped: a name or a description. Water where left out. */
+export const liquid: SingleParameter<Liquid> = text<Liquid>(
+  {
+    about: `The liquid: "water", "sea water 35 g/kg", "ethylene glycol 40 %" (by weight), or its figures, such as "${DESCRIPTION_EXAMPLE}"`,
+    example: '"water"',
+    whenLeftOut: { value: WATER, shown: '"water"' },
+    choices: LIQUID_NAMES,
+  },
+  liquidNamed,
+);
+
+/** Temperature of the liquid, K. Exactly 20 °C where left out. */
+export const temperature: SingleParameter<number> = zeroDoubted(
+  quantity("temperature", {
+    about: "Temperature of the liquid",
+    example: '68, or "20 degC"',
+    range: "0 °C to 350 °C for water; the freezing point to 100 °C for glycol",
+    whenLeftOut: { value: DEFAULT_TEMPERATURE, shown: "68 °F (20 °C)" },
+  }),
+);

@@ -1,0 +1,187 @@
+import { UNIT_SETS } from "../../src/basis/quantities.ts";
+import { type Finding, type Result, succeed } from "../../src/basis/result.ts";
+import type { Liquid } from "../../src/liquid/liquid.ts";
+import { liquidNamed } from "../../src/liquid/liquid-name.ts";
+import type { CountedFitting } from "../../src/pipework/fitting.ts";
+import type { Pipe } from "../../src/pipework/pipe.ts";
+import { pipeNamed } from "../../src/pipework/pipe-name.ts";
+import { fittings } from "../catalogue/parameters/fittings.ts";
+import type { Duty, DutySegment } from "./duty.ts";
+import { type DutyText, FIELD_KEYS, type FieldKey, type LineKey, placeKey, type SegmentText } from "./duty-text.ts";
+import { FIELDS } from "./fields.ts";
+import { readAmount } from "./read-amount.ts";
+
+export interface Decoded {
+  /** The whole duty, once every field can be read. */
+  readonly duty: Duty | undefined;
+  /** What is wrong or worth a remark, by the place it concerns. */
+  readonly findings: ReadonlyMap<string, readonly Finding[]>;
+}
+
+const CURVE_REACH = 1.5;
+
+const LINE_NAMES: Readonly<Record<LineKey, string>> = {
+  suctionLine: "suction line",
+  dischargeLine: "discharge line",
+};
+
+/** Reads each typed text by itself, so that a mistake in one never spoils another. */
+export function decodeDuty(typed: DutyText): Decoded {
+  const findings = new Map<string, readonly Finding[]>();
+  const assumed = new Set<FieldKey>();
+
+  function keep<T>(key: string, result: Result<T>): T | undefined {
+    if (result.findings.length > 0) findings.set(key, result.findings);
+    return result.ok ? result.value : undefined;
+  }
+
+  function amountOf(key: FieldKey): number | undefined {
+    const field = FIELDS[key];
+    const given = typed.fields[key];
+    if (given.trim() !== "") {
+      return keep(key, readAmount(given, field.quantity ?? "ratio", typed.unitSet, field.label));
+    }
+    if (typeof field.whenBlank === "number") {
+      assumed.add(key);
+      return field.whenBlank;
+    }
+    if (field.required) keep(key, leftOut(field.label, field.help));
+    return undefined;
+  }
+
+  function liquidOf(): Liquid | undefined {
+    const given = typed.fields.liquid.trim();
+    if (given === "") assumed.add("liquid");
+    return keep("liquid", liquidNamed(given === "" ? String(FIELDS.liquid.whenBlank) : given));
+  }
+
+  function lineOf(line: LineKey): readonly DutySegment[] | undefined {
+    const rows = typed[line]
+      .map((segment, row) => ({ segment, row }))
+      .filter(({ segment }) => !isBlank(segment))
+      .map(({ segment, row }) => segmentOf(line, row, segment));
+    if (rows.length === 0) {
+      const place = placeKey({ line, row: 0, column: "pipe" });
+      keep(place, leftOut(LINE_NAMES[line], "one row at least: pipe, length, fittings"));
+      return undefined;
+    }
+    return rows.every((row) => row !== undefined) ? (rows as readonly DutySegment[]) : undefined;
+  }
+
+  function segmentOf(line: LineKey, row: number, segment: SegmentText): DutySegment | undefined {
+    const key = (column: keyof SegmentText): string => placeKey({ line, row, column });
+    const pipe: Pipe | undefined = keep(
+      key("pipe"),
+      segment.pipe.trim() === "" ? leftOut("pipe", 'a name such as "6in sch40"') : pipeNamed(segment.pipe),
+    );
+    const length = keep(
+      key("length"),
+      segment.length.trim() === "" ? leftOut("length", "the developed length of this run") : readLength(segment.length),
+    );
+    const counted = keep(key("fittings"), readFittings(segment.fittings));
+    if (pipe === undefined || length === undefined || counted === undefined) return undefined;
+    return { typed: segment, segment: { pipe, length, fittings: counted } };
+  }
+
+  function readLength(given: string): Result<number> {
+    const read = readAmount(given, "length", typed.unitSet, "length");
+    if (!read.ok || read.value >= 0) return read;
+    const limit = { quantity: "length", value: 0, side: "at least" } as const;
+    const found = { quantity: "length", value: read.value } as const;
+    return { ok: false, findings: [{ code: "out-of-range", severity: "error", subject: "length", found, limit }] };
+  }
+
+  function readFittings(given: string): Result<readonly CountedFitting[]> {
+    if (given.trim() === "") return succeed([]);
+    return fittings.read([[given]], { name: "fittings", unitSet: typed.unitSet, units: UNIT_SETS[typed.unitSet] });
+  }
+
+  const liquid = liquidOf();
+  const temperature = amountOf("temperature");
+  const altitude = amountOf("altitude");
+  const flow = amountOf("flow");
+  if (flow !== undefined && flow <= 0) keep("flow", mustBePositive("Flow", flow));
+  const sourceLevel = amountOf("sourceLevel");
+  const pumpLevel = amountOf("pumpLevel");
+  const deliveryLevel = amountOf("deliveryLevel");
+  const sourcePressure = amountOf("sourcePressure");
+  const deliveryPressure = amountOf("deliveryPressure");
+  const frictionMargin = amountOf("frictionMargin");
+  const npshRequired = amountOf("npshRequired");
+  const npshMargin = amountOf("npshMargin");
+  const typedCurveFlow = amountOf("curveFlow");
+  const curveFlow = typedCurveFlow ?? (flow === undefined ? undefined : CURVE_REACH * flow);
+  if (typed.fields.curveFlow.trim() === "") assumed.add("curveFlow");
+  if (curveFlow !== undefined && flow !== undefined && curveFlow < flow) {
+    const limit = { quantity: "flow", value: flow, side: "at least" } as const;
+    const found = { quantity: "flow", value: curveFlow } as const;
+    const subject = FIELDS.curveFlow.label;
+    keep("curveFlow", { ok: false, findings: [{ code: "out-of-range", severity: "error", subject, found, limit }] });
+  }
+  const suctionLine = lineOf("suctionLine");
+  const dischargeLine = lineOf("dischargeLine");
+
+  const hasErrors = [...findings.values()].flat().some(({ severity }) => severity === "error");
+  if (
+    hasErrors ||
+    liquid === undefined ||
+    temperature === undefined ||
+    altitude === undefined ||
+    flow === undefined ||
+    sourceLevel === undefined ||
+    pumpLevel === undefined ||
+    deliveryLevel === undefined ||
+    sourcePressure === undefined ||
+    deliveryPressure === undefined ||
+    frictionMargin === undefined ||
+    npshMargin === undefined ||
+    curveFlow === undefined ||
+    suctionLine === undefined ||
+    dischargeLine === undefined
+  ) {
+    return { duty: undefined, findings };
+  }
+  const duty: Duty = {
+    unitSet: typed.unitSet,
+    texts: typed.fields,
+    basis: typed.basis,
+    assumed,
+    liquid,
+    temperature,
+    altitude,
+    flow,
+    sourceLevel,
+    pumpLevel,
+    deliveryLevel,
+    sourcePressure,
+    deliveryPressure,
+    frictionMargin,
+    npshRequired,
+    npshMargin,
+    curveFlow,
+    suctionLine,
+    dischargeLine,
+  };
+  return { duty, findings };
+}
+
+/** The labels of required fields and lines still blank. */
+export function missingFields(typed: DutyText): readonly string[] {
+  const fields = FIELD_KEYS.filter((key) => FIELDS[key].required && typed.fields[key].trim() === "");
+  const lines = (Object.keys(LINE_NAMES) as LineKey[]).filter((line) => typed[line].every(isBlank));
+  return [...fields.map((key) => FIELDS[key].label), ...lines.map((line) => LINE_NAMES[line])];
+}
+
+function isBlank({ pipe, length, fittings: given }: SegmentText): boolean {
+  return pipe.trim() === "" && length.trim() === "" && given.trim() === "";
+}
+
+function leftOut(subject: string, wanted: string): Result<never> {
+  return { ok: false, findings: [{ code: "left-out", severity: "error", subject, suggestions: [wanted] }] };
+}
+
+function mustBePositive(subject: string, value: number): Result<never> {
+  const limit = { quantity: "flow", value: 0, side: "above" } as const;
+  const found = { quantity: "flow", value } as const;
+  return { ok: false, findings: [{ code: "out-of-range", severity: "error", subject, found, limit }] };
+}

@@ -1,0 +1,65 @@
+import type { UnitSetName } from "../../src/basis/quantities.ts";
+
+/** One row of a line as typed. */
+export interface SegmentText {
+  readonly pipe: string;
+  readonly length: string;
+  readonly fittings: string;
+}
+
+/** Single-value fields of a duty, by key. `fields.ts` says what each is. */
+export const FIELD_KEYS = [
+  "project",
+  "customer",
+  "item",
+  "reference",
+  "revision",
+  "preparedBy",
+  "date",
+  "liquid",
+  "temperature",
+  "altitude",
+  "flow",
+  "sourceLevel",
+  "pumpLevel",
+  "deliveryLevel",
+  "sourcePressure",
+  "deliveryPressure",
+  "frictionMargin",
+  "npshRequired",
+  "npshMargin",
+  "curveFlow",
+] as const;
+export type FieldKey = (typeof FIELD_KEYS)[number];
+
+/** A duty as the estimator typed it: texts, never rewritten. Numbers without a unit are in `unitSet`. */
+export interface DutyText {
+  readonly unitSet: UnitSetName;
+  readonly fields: Readonly<Record<FieldKey, string>>;
+  /** Where a figure comes from, in the estimator's words ("customer's enquiry", "site survey"). */
+  readonly basis: Readonly<Partial<Record<FieldKey, string>>>;
+  readonly suctionLine: readonly SegmentText[];
+  readonly dischargeLine: readonly SegmentText[];
+}
+
+export type LineKey = "suctionLine" | "dischargeLine";
+
+/** Names one box of the pane: a field, or a cell of a line row. */
+export type Place =
+  | { readonly field: FieldKey }
+  | { readonly line: LineKey; readonly row: number; readonly column: keyof SegmentText };
+
+/** "flow", "suctionLine.0.pipe": a place as one key, for maps and element ids. */
+export function placeKey(place: Place): string {
+  return "field" in place ? place.field : `${place.line}.${place.row}.${place.column}`;
+}
+
+export const EMPTY_SEGMENT: SegmentText = { pipe: "", length: "", fittings: "" };
+
+export const EMPTY_DUTY: DutyText = {
+  unitSet: "US",
+  fields: Object.fromEntries(FIELD_KEYS.map((key) => [key, ""])) as Record<FieldKey, string>,
+  basis: {},
+  suctionLine: [EMPTY_SEGMENT],
+  dischargeLine: [EMPTY_SEGMENT],
+};

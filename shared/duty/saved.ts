@@ -1,0 +1,57 @@
+import * as v from "valibot";
+import { UNIT_SET_NAMES } from "../../src/basis/quantities.ts";
+import { fail, type Result, succeed } from "../../src/basis/result.ts";
+import { type DutyText, EMPTY_DUTY, FIELD_KEYS, type FieldKey } from "./duty-text.ts";
+
+const FORMAT = "dutybook-duty";
+const VERSION = 1;
+
+const segment = v.object({ pipe: v.string(), length: v.string(), fittings: v.string() });
+
+const saved = v.object({
+  format: v.literal(FORMAT),
+  version: v.number(),
+  unitSet: v.picklist(UNIT_SET_NAMES),
+  fields: v.record(v.string(), v.string()),
+  basis: v.optional(v.record(v.string(), v.string()), {}),
+  suctionLine: v.array(segment),
+  dischargeLine: v.array(segment),
+});
+
+/** A duty as text to keep in a file. */
+export function saveDuty(duty: DutyText): string {
+  return `${JSON.stringify({ format: FORMAT, version: VERSION, ...duty }, null, 2)}\n`;
+}
+
+/** Reads a saved duty back; refuses anything else with a sentence that says what it is not. */
+export function loadDuty(json: string): Result<DutyText> {
+  let data: unknown;
+  try {
+    data = JSON.parse(json);
+  } catch {
+    return refuse("it is not a JSON text");
+  }
+  const parsed = v.safeParse(saved, data);
+  if (!parsed.success) return refuse(firstIssue(parsed.issues));
+  const { version, unitSet, fields, basis, suctionLine, dischargeLine } = parsed.output;
+  if (version > VERSION) return refuse(`it was saved by a later version (${version})`);
+  const known = (from: Readonly<Record<string, string>>): Partial<Record<FieldKey, string>> =>
+    Object.fromEntries(FIELD_KEYS.filter((key) => from[key] !== undefined).map((key) => [key, from[key] as string]));
+  return succeed({
+    unitSet,
+    fields: { ...EMPTY_DUTY.fields, ...known(fields) },
+    basis: known(basis),
+    suctionLine: suctionLine.length === 0 ? EMPTY_DUTY.suctionLine : suctionLine,
+    dischargeLine: dischargeLine.length === 0 ? EMPTY_DUTY.dischargeLine : dischargeLine,
+  });
+}
+
+function firstIssue(issues: readonly v.BaseIssue<unknown>[]): string {
+  const issue = issues[0];
+  const path = (issue?.path ?? []).map((item) => String(item.key)).join(".");
+  return path === "" ? "it is not a saved duty" : `its “${path}” is missing or not as expected`;
+}
+
+function refuse(reason: string): Result<never> {
+  return fail([{ code: "duty-unreadable", severity: "error", subject: "saved duty", facts: { reason } }]);
+}

@@ -1,0 +1,25 @@
+import type { SuctionCode } from "../../../src/basis/finding-code.ts";
+import type { Words } from "../words.ts";
+
+export const suctionWords: Readonly<Record<SuctionCode, Words>> = {
+  "vapour-pressure-missing": () =>
+    "the liquid states no vapour pressure, without which NPSH cannot be worked out; add it, such as “pv 2.3 kPa”",
+  "npsha-not-positive": (f, say) =>
+    `${f.subject} is ${say.amount(f.found)}: the liquid boils before it reaches the pump; lower the pump, shorten the suction line or cool the liquid`,
+  "boils-at-surface": (f, say) =>
+    `the pressure on the liquid surface, ${say.amount(f.found)}, is below the vapour pressure, ${say.amount(f.limit)}: the liquid boils where it is drawn from`,
+  "lift-beyond-practice": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is more than priming reaches in practice here, ${say.amount(f.limit)}`,
+  "suction-liquid-hot": (f, say) =>
+    `the liquid has a vapour pressure of ${say.amount(f.found)}, above that of water at 60 °C (140 °F), ${say.amount(f.limit)}: a suction lift is not normally offered; flood the pump`,
+  "inlet-pressure-low": (f, say) =>
+    `the pressure at the pump inlet is ${say.amount(f.found)}, below ${say.amount(f.limit)}: dissolved air comes out and may cost head before the liquid boils`,
+  "suction-lay-flat-collapses": (f, say) =>
+    `${f.subject} holds “${f.given}”, which collapses at the ${say.amount(f.found)} that the pump inlet comes to; use suction hose or pipe`,
+  "flooded-suction-needed": (f, say) =>
+    `no lift is left: the pump needs a flooded suction of ${say.amount(f.found)} over its datum`,
+  "npsh-margin-assumed": (f, say) =>
+    `no NPSH margin was given; ${say.amount(f.found)} is kept, the greater of 1.0 m (3.28 ft) and 0.3 × NPSHR`,
+  "npsh-margin-small": (f, say) =>
+    `NPSH margin of ${say.amount(f.found)} is below the ${say.amount(f.limit)} published for water and waste water pumps`,
+};

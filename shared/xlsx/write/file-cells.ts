@@ -1,0 +1,111 @@
+import { type Cell, isCellError } from "../../catalogue/cell.ts";
+import { addressOf, type Box, boxOf, rangeOf } from "../../ports/a1.ts";
+import type { CellSpec, SheetSpec } from "../../ports/sheet-spec.ts";
+import { ERROR_VALUES } from "../format-facts.ts";
+import { callsAddIn, encodeFormula, reckonsWithRanges } from "../formula-text.ts";
+
+/**
+ * add-in: formulas as Excel keeps them for people who have the add-in.
+ * values: a call of the add-in stands as its answer, for people and programs without it. Other formulas stay.
+ */
+export type FileForm = "add-in" | "values";
+
+/** A cell as the file will hold it. */
+export interface FileCell {
+  readonly row: number;
+  readonly column: number;
+  readonly style: string | undefined;
+  /** Left out where a formula's answer is not known. */
+  readonly value?: Cell;
+  /** In the file's own words. */
+  readonly formula?: string;
+  /** The range that a formula fills, where it can fill one. */
+  readonly fills?: string;
+  /** Worked out by the formula of another cell. */
+  readonly spilled?: boolean;
+}
+
+/** Cells by address, spilled answers laid into the cells they fill. Throws on a sheet that contradicts itself. */
+export function fileCells(spec: SheetSpec, form: FileForm): ReadonlyMap<string, FileCell> {
+  const cells = new Map<string, FileCell>();
+  const merged = (spec.merges ?? []).map(boxOf);
+  const wideNames = Object.entries(spec.names ?? {}).flatMap(([name, range]) => (isSingle(boxOf(range)) ? [] : [name]));
+  for (const cell of spec.cells) {
+    const box = boxOf(cell.at);
+    const at = addressOf(box.top, box.left);
+    if (!isSingle(box)) throw new Error(`${spec.name}: ${cell.at} is not one cell`);
+    if (cells.has(at)) throw new Error(`${spec.name}: ${at} is written twice`);
+    const place = { row: box.top, column: box.left, style: cell.style };
+    cells.set(
+      at,
+      cell.f === undefined
+        ? { ...place, value: stored(cell.v ?? null) }
+        : { ...place, ...formulaCell(spec, cell, cell.f, form, merged, wideNames) },
+    );
+  }
+  for (const cell of spec.cells) if (cell.spill !== undefined) layAnswer(spec, cell, cells);
+  return cells;
+}
+
+function formulaCell(
+  spec: SheetSpec,
+  cell: CellSpec,
+  f: string,
+  form: FileForm,
+  merged: readonly Box[],
+  wideNames: readonly string[],
+): Pick<FileCell, "value" | "formula" | "fills"> {
+  const own = callsAddIn(f);
+  const answer = cornerOf(cell.cached);
+  // Without the add-in and without its answer there is nothing to show but that.
+  if (form === "values" && own) return { value: answer === undefined ? { error: "#N/A" } : answer };
+  const known = answer === undefined ? {} : { value: answer ?? "" };
+  const inMerge = merged.some((box) => overlap(box, boxOf(cell.spill ?? cell.at)));
+  if (inMerge && cell.spill !== undefined) throw new Error(`${spec.name}: ${cell.at} would spill into merged cells`);
+  // An array formula may not stand in a merged cell; there Excel reads it one cell at a time.
+  const fills = !inMerge && (own || cell.spill !== undefined || reckonsWithRanges(f, wideNames));
+  return { ...known, formula: encodeFormula(f), ...(fills ? { fills: rangeOf(boxOf(cell.spill ?? cell.at)) } : {}) };
+}
+
+function layAnswer(spec: SheetSpec, cell: CellSpec, cells: Map<string, FileCell>): void {
+  const start = boxOf(cell.at);
+  const box = boxOf(cell.spill ?? cell.at);
+  if (start.top !== box.top || start.left !== box.left)
+    throw new Error(`${spec.name}: ${cell.at} does not begin its spill range ${cell.spill}`);
+  const rows = isRows(cell.cached) ? cell.cached : [];
+  for (let row = box.top; row <= box.bottom; row += 1)
+    for (let column = box.left; column <= box.right; column += 1) {
+      if (row === box.top && column === box.left) continue;
+      const at = addressOf(row, column);
+      const there = cells.get(at);
+      if (there?.spilled === true || there?.formula !== undefined || (there?.value ?? null) !== null)
+        throw new Error(`${spec.name}: ${at} stands in the spill range of ${cell.at}`);
+      const value = stored(rows[row - box.top]?.[column - box.left] ?? null);
+      cells.set(at, { row, column, style: there?.style, value, spilled: true });
+    }
+}
+
+/** The answer that stands in the formula's own cell; nothing where none is known. */
+function cornerOf(cached: CellSpec["cached"]): Cell | undefined {
+  const corner = isRows(cached) ? cached[0]?.[0] : cached;
+  return corner === undefined ? undefined : stored(corner);
+}
+
+function isRows(cached: CellSpec["cached"]): cached is readonly (readonly Cell[])[] {
+  return Array.isArray(cached);
+}
+
+/** What a file can hold: no NaN or infinity, no error value it does not know. */
+function stored(value: Cell): Cell {
+  if (typeof value === "number") return Number.isFinite(value) ? value + 0 : { error: "#NUM!" };
+  if (isCellError(value)) return { error: ERROR_VALUES.has(value.error) ? value.error : "#VALUE!" };
+  return value;
+}
+
+function isSingle({ top, left, bottom, right }: Box): boolean {
+  return top === bottom && left === right;
+}
+
+function overlap(a: Box, b: Box): boolean {
+  return a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
+}

@@ -1,0 +1,83 @@
+import { strToU8, type Zippable, zipSync } from "fflate";
+import { DECLARATION, xmlAttribute } from "../xml-text.ts";
+import { PACKAGE, RELATIONSHIPS } from "./schemas.ts";
+
+const TYPES = {
+  workbook: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml",
+  worksheet: "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml",
+  styles: "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml",
+  sharedStrings: "application/vnd.openxmlformats-officedocument.spreadsheetml.sharedStrings+xml",
+  sheetMetadata: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml",
+  theme: "application/vnd.openxmlformats-officedocument.theme+xml",
+  drawing: "application/vnd.openxmlformats-officedocument.drawing+xml",
+  chart: "application/vnd.openxmlformats-officedocument.drawingml.chart+xml",
+  coreProperties: "application/vnd.openxmlformats-package.core-properties+xml",
+  extendedProperties: "application/vnd.openxmlformats-officedocument.extended-properties+xml",
+} as const;
+export type PartType = keyof typeof TYPES;
+
+const RELATION: Readonly<Record<PartType, string>> = {
+  workbook: `${RELATIONSHIPS}/officeDocument`,
+  worksheet: `${RELATIONSHIPS}/worksheet`,
+  styles: `${RELATIONSHIPS}/styles`,
+  sharedStrings: `${RELATIONSHIPS}/sharedStrings`,
+  sheetMetadata: `${RELATIONSHIPS}/sheetMetadata`,
+  theme: `${RELATIONSHIPS}/theme`,
+  drawing: `${RELATIONSHIPS}/drawing`,
+  chart: `${RELATIONSHIPS}/chart`,
+  coreProperties: `${PACKAGE}/relationships/metadata/core-properties`,
+  extendedProperties: `${RELATIONSHIPS}/extended-properties`,
+};
+
+/** A part and the parts it points to; the first of those is rId1 in its text. */
+export interface Part {
+  /** Path inside the file, without a leading slash. */
+  readonly path: string;
+  readonly type: PartType;
+  readonly text: string;
+  readonly pointsTo?: readonly Part[];
+}
+
+/** The bytes of a file of these parts and all they point to. The same parts always give the same bytes. */
+export function packageOf(top: readonly Part[]): Uint8Array {
+  const parts = withAll(top);
+  const files: Record<string, string> = {
+    "[Content_Types].xml": contentTypes(parts),
+    "_rels/.rels": relations(top, ""),
+  };
+  for (const part of parts) {
+    files[part.path] = part.text;
+    if (part.pointsTo === undefined || part.pointsTo.length === 0) continue;
+    const { folder, name } = split(part.path);
+    files[`${folder}_rels/${name}.rels`] = relations(part.pointsTo, folder);
+  }
+  // Zip keeps local time: this is midnight of its first day wherever the code runs.
+  const mtime = new Date(1980, 0, 1);
+  const zip: Zippable = {};
+  for (const [path, text] of Object.entries(files)) zip[path] = [strToU8(text), { level: 6, mtime }];
+  return zipSync(zip);
+}
+
+function withAll(parts: readonly Part[]): readonly Part[] {
+  return parts.flatMap((part) => [part, ...withAll(part.pointsTo ?? [])]);
+}
+
+function contentTypes(parts: readonly Part[]): string {
+  const overrides = parts.map(({ path, type }) => `<Override PartName="/${path}" ContentType="${TYPES[type]}"/>`);
+  return `${DECLARATION}<Types xmlns="${PACKAGE}/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="xml" ContentType="application/xml"/>${overrides.join("")}</Types>`;
+}
+
+function relations(targets: readonly Part[], folder: string): string {
+  const lines = targets.map(
+    ({ path, type }, i) =>
+      `<Relationship Id="rId${i + 1}" Type="${RELATION[type]}" Target="${xmlAttribute(
+        path.startsWith(folder) ? path.slice(folder.length) : `/${path}`,
+      )}"/>`,
+  );
+  return `${DECLARATION}<Relationships xmlns="${PACKAGE}/relationships">${lines.join("")}</Relationships>`;
+}
+
+function split(path: string): { readonly folder: string; readonly name: string } {
+  const end = path.lastIndexOf("/") + 1;
+  return { folder: path.slice(0, end), name: path.slice(end) };
+}

@@ -1,0 +1,103 @@
+import { validSheetName } from "../../ports/sheet-name.ts";
+import type { SheetSpec } from "../../ports/sheet-spec.ts";
+import { attributes, DECLARATION } from "../xml-text.ts";
+import { chartPart } from "./chart.ts";
+import { definedNames } from "./defined-names.ts";
+import { drawingPart } from "./drawing.ts";
+import { listSheet } from "./drop-downs.ts";
+import { type FileCell, type FileForm, fileCells } from "./file-cells.ts";
+import { SPILL_PART, THEME_PART } from "./fixed-parts.ts";
+import { type Part, packageOf } from "./package.ts";
+import { propertyParts, type WorkbookProperties } from "./properties.ts";
+import { MAIN, RELATIONSHIPS } from "./schemas.ts";
+import { sharedStrings } from "./shared-strings.ts";
+import { sheetPart } from "./sheet.ts";
+import { styleTable } from "./styles.ts";
+
+export interface WorkbookSpec {
+  readonly sheets: readonly SheetSpec[];
+  readonly properties?: WorkbookProperties;
+  readonly form: FileForm;
+}
+
+/**
+ * The version of Excel's calculation that the file claims. With a lower one Excel works everything out again on
+ * opening, and without the add-in every call of it would turn into #NAME?.
+ */
+const CALCULATION_VERSION = 191029;
+
+/**
+ * The bytes of an .xlsx file of these sheets; the same sheets always give the same bytes. Throws, naming the place,
+ * where a sheet asks for what a file cannot hold.
+ *
+ * The file names no add-in that Excel should offer: that needs the store or catalogue a company deploys it from.
+ */
+export function writeWorkbook({ sheets, properties = {}, form }: WorkbookSpec): Uint8Array {
+  checkNames(sheets);
+  const styles = styleTable();
+  const strings = sharedStrings();
+  const lists = listSheet(sheets);
+  const all = lists.spec === undefined ? sheets : [...sheets, lists.spec];
+  const inFile = all.map((spec) => ({ spec, cells: fileCells(spec, form) }));
+  const cells = inFile.flatMap((sheet) => [...sheet.cells.values()]);
+
+  let charts = 0;
+  let drawings = 0;
+  const worksheets = inFile.map(({ spec, cells: own }, i): Part => {
+    const chartParts = (spec.charts ?? []).map((chart): Part => {
+      charts += 1;
+      const text = chartPart(chart, { sheet: spec.name, cells: own });
+      return { path: `xl/charts/chart${charts}.xml`, type: "chart", text };
+    });
+    if (chartParts.length > 0) drawings += 1;
+    const drawing: Part = {
+      path: `xl/drawings/drawing${drawings}.xml`,
+      type: "drawing",
+      text: drawingPart(spec.charts ?? []),
+      pointsTo: chartParts,
+    };
+    return {
+      path: `xl/worksheets/sheet${i + 1}.xml`,
+      type: "worksheet",
+      text: sheetPart(spec, own, { styles, strings, lists }, i === 0),
+      pointsTo: chartParts.length > 0 ? [drawing] : [],
+    };
+  });
+  const workbook: Part = {
+    path: "xl/workbook.xml",
+    type: "workbook",
+    text: workbookText(all, sheets.length, cells),
+    pointsTo: [
+      ...worksheets,
+      THEME_PART,
+      { path: "xl/styles.xml", type: "styles", text: styles.part() },
+      { path: "xl/sharedStrings.xml", type: "sharedStrings", text: strings.part() },
+      ...(cells.some(({ fills }) => fills !== undefined) ? [SPILL_PART] : []),
+    ],
+  };
+  return packageOf([workbook, ...propertyParts(properties)]);
+}
+
+/** Sheets beyond the first `shown` are hidden. */
+function workbookText(sheets: readonly SheetSpec[], shown: number, cells: readonly FileCell[]): string {
+  const lines = sheets.map(
+    ({ name }, i) =>
+      `<sheet${attributes({ name, sheetId: i + 1, state: i < shown ? undefined : "hidden", "r:id": `rId${i + 1}` })}/>`,
+  );
+  // Excel would show an answer that is not there as nothing or 0.
+  const unknown = cells.some(({ formula, value }) => formula !== undefined && value === undefined);
+  const calculation = attributes({ calcId: CALCULATION_VERSION, fullCalcOnLoad: unknown });
+  return `${DECLARATION}<workbook xmlns="${MAIN}" xmlns:r="${RELATIONSHIPS}"><bookViews><workbookView xWindow="0" yWindow="0" windowWidth="24000" windowHeight="12000"/></bookViews><sheets>${lines.join("")}</sheets>${definedNames(
+    sheets.slice(0, shown),
+  )}<calcPr${calculation}/></workbook>`;
+}
+
+function checkNames(sheets: readonly SheetSpec[]): void {
+  if (sheets.length === 0) throw new Error("a workbook needs a sheet");
+  const used = new Set<string>();
+  for (const { name } of sheets) {
+    if (validSheetName(name) !== name) throw new Error(`"${name}" cannot be the name of a sheet`);
+    if (used.has(name.toLowerCase())) throw new Error(`two sheets are named "${name}"`);
+    used.add(name.toLowerCase());
+  }
+}

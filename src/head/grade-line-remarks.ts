@@ -1,0 +1,178 @@
+import type { Citation } from "../basis/citation.ts";
+import { STANDARD_GRAVITY } from "../basis/constants.ts";
+import { type Amount, amount, type Finding } from "../basis/result.ts";
+import { meanVelocity } from "../pipework/pipe-friction.ts";
+import type { GradeLineInput } from "./grade-line.ts";
+import { type GradePoint, highestSiphon, isVacuum, LEAST_SIPHON_PRESSURE, type VertexState } from "./grade-point.ts";
+import { LAY_FLAT_PRACTICE } from "./line-remarks.ts";
+import type { Route } from "./route.ts";
+
+const SEPARATION: Citation = { source: "white-fluid-mechanics", at: "vapour pressure and cavitation" };
+const SUMMIT_CHOICE: Citation = {
+  source: "house",
+  at: "no siphon recovery below 30 kPa absolute nor beyond 7.0 m (23 ft) at sea level, less 1.1 m per 1000 m",
+};
+const FULL_BORE_CHOICE: Citation = {
+  source: "house",
+  at: "a falling leg is taken to run full where V/√(gD) is at least 1 (2 where steep or vertical)",
+};
+const FILLING_CHOICE: Citation = {
+  source: "house",
+  at: "at start-up the pump fills the line: greatest of elevation plus losses to there",
+};
+/** Rise over run. */
+const STEEPEST_USUAL = 1;
+const subject = "route";
+
+/** What a grade line gives cause to say, each remark at the vertex where it is worst. */
+export function gradeLineRemarks(input: GradeLineInput, points: readonly GradePoint[]): readonly Finding[] {
+  return [
+    ...vacuumRemarks(input, points),
+    ...fullBoreRemark(input, points),
+    ...fillingRemark(input, points),
+    ...deliveryRemark(points),
+    ...shapeRemarks(input),
+  ];
+}
+
+function vacuumRemarks({ route, liquid }: GradeLineInput, points: readonly GradePoint[]): readonly Finding[] {
+  const findings: Finding[] = [];
+  const separated = lowestWith(points, "column separation");
+  if (separated !== undefined) {
+    findings.push({
+      code: "column-separation",
+      severity: "warning",
+      subject,
+      found: amount("absolutePressure", separated.atmosphericPressure + separated.leastPressure),
+      limit: { quantity: "absolutePressure", value: liquid.vapourPressure ?? 0, side: "above" },
+      facts: at(separated),
+      cites: SEPARATION,
+    });
+  }
+  const collapsed = lowestOf(
+    points.filter((point, i) => isVacuum(point.leastPressure) && layFlatAt(route, i) !== undefined),
+  );
+  if (collapsed !== undefined) {
+    findings.push({
+      code: "lay-flat-under-vacuum",
+      severity: "warning",
+      subject,
+      given: layFlatAt(route, points.indexOf(collapsed)) as string,
+      found: amount("gaugePressure", collapsed.leastPressure),
+      facts: at(collapsed),
+      cites: LAY_FLAT_PRACTICE,
+    });
+  }
+  const airy = lowestWith(points, "air release");
+  if (airy !== undefined) {
+    findings.push({
+      code: "air-release",
+      severity: "caution",
+      subject,
+      found: amount("absolutePressure", airy.atmosphericPressure + airy.leastPressure),
+      limit: { quantity: "absolutePressure", value: LEAST_SIPHON_PRESSURE, side: "at least" },
+      facts: at(airy),
+      cites: SUMMIT_CHOICE,
+    });
+  }
+  const high = lowestWith(points, "siphon too high");
+  if (high !== undefined) {
+    findings.push({
+      code: "siphon-too-high",
+      severity: "caution",
+      subject,
+      found: amount("head", -high.leastPressure / (liquid.density * STANDARD_GRAVITY)),
+      limit: { quantity: "head", value: highestSiphon(route.aboveSeaLevel ? high.elevation : 0), side: "at most" },
+      facts: at(high),
+      cites: SUMMIT_CHOICE,
+    });
+  }
+  const vacuum = points.some(({ leastPressure }) => isVacuum(leastPressure));
+  if (vacuum && !route.aboveSeaLevel) findings.push({ code: "route-at-sea-level", severity: "caution", subject });
+  if (vacuum && liquid.vapourPressure === undefined) {
+    findings.push({ code: "separation-not-judged", severity: "caution", subject: "liquid" });
+  }
+  return findings;
+}
+
+/** A leg that falls from a vertex under vacuum, too slow to sweep its air out. */
+function fullBoreRemark({ flow, route }: GradeLineInput, points: readonly GradePoint[]): readonly Finding[] {
+  const leg = points.findIndex((point, i) => {
+    const next = points[i + 1];
+    return next !== undefined && next.elevation < point.elevation && isVacuum(point.leastPressure) && froudeAt(i) < 1;
+  });
+  const from = points[leg];
+  if (from === undefined) return [];
+  const facts = { ...at(from), froude: amount("ratio", froudeAt(leg)) };
+  return [{ code: "falling-leg-part-full", severity: "caution", subject, facts, cites: FULL_BORE_CHOICE }];
+
+  function froudeAt(i: number): number {
+    const pipe = route.vertices[i]?.pipe;
+    return pipe === undefined ? 0 : meanVelocity(flow, pipe.bore) / Math.sqrt(STANDARD_GRAVITY * pipe.bore);
+  }
+}
+
+/** A start head below the greatest of elevation plus losses to there. */
+function fillingRemark({ startHead }: GradeLineInput, points: readonly GradePoint[]): readonly Finding[] {
+  const needed = (point: GradePoint): number => point.elevation + (startHead - point.energyGrade);
+  const summit = points.reduce((highest, point) => (needed(point) > needed(highest) ? point : highest));
+  if (needed(summit) <= startHead) return [];
+  return [
+    {
+      code: "start-head-does-not-fill",
+      severity: "caution",
+      subject: "start head",
+      found: amount("elevation", startHead),
+      limit: { quantity: "elevation", value: needed(summit), side: "at least" },
+      facts: at(summit),
+      cites: FILLING_CHOICE,
+    },
+  ];
+}
+
+/** A grade line that ends below the outlet. */
+function deliveryRemark(points: readonly GradePoint[]): readonly Finding[] {
+  const outlet = points.at(-1) as GradePoint;
+  if (!isVacuum(outlet.pressure)) return [];
+  const found = amount("head", outlet.elevation - outlet.hydraulicGrade);
+  return [{ code: "start-head-does-not-deliver", severity: "caution", subject: "start head", found }];
+}
+
+function shapeRemarks({ route: { vertices } }: GradeLineInput): readonly Finding[] {
+  const findings: Finding[] = [];
+  const midway = vertices.slice(0, -1).find(({ fittings }) => fittings.some(({ fitting }) => fitting.isExit));
+  if (midway !== undefined) {
+    findings.push({ code: "route-exit-midway", severity: "caution", subject, facts: at(midway) });
+  }
+  const steep = vertices.find((from, i) => {
+    const to = vertices[i + 1];
+    return to !== undefined && Math.abs(to.elevation - from.elevation) > STEEPEST_USUAL * (to.chainage - from.chainage);
+  });
+  if (steep !== undefined) {
+    findings.push({ code: "route-steep", severity: "caution", subject, facts: at(steep) });
+  }
+  return findings;
+}
+
+function layFlatAt({ vertices }: Route, i: number): string | undefined {
+  return [vertices[i - 1]?.pipe, vertices[i]?.pipe].find((pipe) => pipe?.collapsible === true)?.name;
+}
+
+function lowestWith(points: readonly GradePoint[], state: VertexState): GradePoint | undefined {
+  return lowestOf(points.filter((point) => point.state === state));
+}
+
+function lowestOf(points: readonly GradePoint[]): GradePoint | undefined {
+  return points.reduce<GradePoint | undefined>(
+    (lowest, point) => (lowest === undefined || absolute(point) < absolute(lowest) ? point : lowest),
+    undefined,
+  );
+}
+
+function absolute({ atmosphericPressure, leastPressure }: GradePoint): number {
+  return atmosphericPressure + leastPressure;
+}
+
+function at({ chainage }: Pick<GradePoint, "chainage">): { readonly chainage: Amount } {
+  return { chainage: amount("length", chainage) };
+}

@@ -1,0 +1,112 @@
+import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { all, amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import type { LiquidState } from "../liquid/liquid.ts";
+import { type LineLoss, lineLoss } from "../pipework/line-loss.ts";
+import { meanVelocity, velocityHeadOf } from "../pipework/pipe-friction.ts";
+import { standardAtmosphere } from "../site/atmosphere.ts";
+import { gradeLineRemarks } from "./grade-line-remarks.ts";
+import { type GradePoint, highestSiphon, vertexState } from "./grade-point.ts";
+import { type Route, type RouteVertex, reachesOf } from "./route.ts";
+
+export interface GradeLineInput {
+  /** m³/s */
+  readonly flow: number;
+  readonly route: Route;
+  /** Elevation of the energy line at the first vertex, m over the datum of the survey. */
+  readonly startHead: number;
+  readonly liquid: LiquidState;
+}
+
+export const gradeLineMethod = {
+  title: "Hydraulic grade line along a route",
+  cites: [
+    { source: "white-fluid-mechanics", at: "hydraulic and energy grade lines" },
+    { source: "house", at: "limits of vacuum at summits: 30 kPa absolute, 7.0 m of siphon less 1.1 m per 1000 m" },
+  ],
+  inputs: {
+    flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },
+    startHead: { name: "start head", symbol: "E_0", quantity: "elevation" },
+  },
+} as const satisfies Method<"flow" | "startHead">;
+
+/**
+ * Energy and hydraulic grade lines and gauge pressure at each vertex of a route, marched from its start.
+ *
+ *   E(next) = E − (ΣK + f L / D) V² / 2g,   L = √(Δx² + Δz²)
+ *   hydraulic grade = E − V² / 2g,   p / (ρ g) = hydraulic grade − z
+ *
+ * Grades are those of the liquid as it arrives: before the fittings of the vertex, in the bore it comes through (at
+ * the first vertex, the bore it leaves by). Along a straight reach pressure is least at one of its ends, so each
+ * vertex is judged by the lower of its two sides.
+ *
+ * Fails for fewer than two vertices and for chainages that do not increase. Warns of column separation and of lay-flat
+ * hose under vacuum. Cautions on air release, a siphon too high, a siphon leg that may run part full, a start head that
+ * fills or delivers too little, an exit before the end, and a steep reach.
+ */
+export function gradeLine(input: GradeLineInput): Result<readonly GradePoint[]> {
+  const { flow, route, startHead, liquid } = input;
+  const checked = checkInputs(gradeLineMethod, { flow, startHead });
+  if (!checked.ok) return checked;
+  const wrong = routeErrors(route);
+  if (wrong.length > 0) return fail(wrong);
+
+  return andThen(lineLoss({ flow, line: reachesOf(route), liquid }), (loss) =>
+    andThen(atmospheres(route), (air) => {
+      const points = marched(input, loss, air);
+      return succeed(points, gradeLineRemarks(input, points));
+    }),
+  );
+}
+
+function marched(
+  { flow, route, startHead, liquid }: GradeLineInput,
+  { segments }: LineLoss,
+  air: readonly number[],
+): readonly GradePoint[] {
+  const weight = liquid.density * STANDARD_GRAVITY;
+  const velocityHead = ({ pipe }: RouteVertex): number => velocityHeadOf(meanVelocity(flow, pipe.bore));
+  const points: GradePoint[] = [];
+  let energyGrade = startHead;
+  for (const [i, vertex] of route.vertices.entries()) {
+    const { chainage, elevation } = vertex;
+    const arriving = route.vertices[i - 1] ?? vertex;
+    const fittingHead = segments[i]?.fittingHead ?? 0;
+    const hydraulicGrade = energyGrade - velocityHead(arriving);
+    const leastGrade = Math.min(hydraulicGrade, energyGrade - fittingHead - velocityHead(vertex));
+    const pressure = weight * (hydraulicGrade - elevation);
+    const leastPressure = weight * (leastGrade - elevation);
+    const atmosphericPressure = air[i] as number;
+    const state = vertexState({
+      gaugePressure: leastPressure,
+      atmosphericPressure,
+      vapourPressure: liquid.vapourPressure ?? 0,
+      headAboveGradeLine: elevation - leastGrade,
+      highestSiphon: highestSiphon(route.aboveSeaLevel ? elevation : 0),
+      layFlat: arriving.pipe.collapsible === true || vertex.pipe.collapsible === true,
+    });
+    const grades = { energyGrade, hydraulicGrade, pressure, leastPressure, atmosphericPressure };
+    points.push({ chainage, elevation, ...grades, state });
+    energyGrade -= fittingHead + (segments[i]?.head ?? 0);
+  }
+  return points;
+}
+
+/** Absolute pressure of the air at each vertex, Pa: of its own elevation where that is known, else of sea level. */
+function atmospheres({ vertices, aboveSeaLevel }: Route): Result<readonly number[]> {
+  return all(
+    vertices.map(({ elevation }) => (aboveSeaLevel ? standardAtmosphere(elevation) : succeed(STANDARD_ATMOSPHERE))),
+  );
+}
+
+function routeErrors({ vertices }: Route): readonly Finding[] {
+  const subject = "route";
+  if (vertices.length < 2) return [{ code: "route-too-short", severity: "error", subject }];
+  return vertices.flatMap(({ chainage }, i) => {
+    const before = vertices[i - 1]?.chainage;
+    if (before === undefined || chainage > before) return [];
+    const facts = { before: amount("length", before) };
+    const found = amount("length", chainage);
+    return [{ code: "chainage-not-increasing", severity: "error", subject, found, facts } as const];
+  });
+}

@@ -1,0 +1,181 @@
+import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
+import type { FindingCode } from "../basis/finding-code.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { readNumber, readQuantity, readWrittenAmount } from "../basis/quantity-text.ts";
+import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { toEngine } from "../basis/units.ts";
+import type { Liquid, LiquidState } from "./liquid.ts";
+import { fromSaybolt } from "./saybolt.ts";
+
+export const describedLiquidMethod: Method<"density" | "viscosity" | "vapourPressure"> = {
+  title: "Described liquid",
+  cites: [{ source: "house", at: "the figures stated, at every temperature; SG relative to 998.2 kg/m³" }],
+  inputs: {
+    density: { name: "liquid density", symbol: "ρ", quantity: "density", above: 0 },
+    viscosity: { name: "liquid viscosity", symbol: "μ", quantity: "dynamicViscosity", above: 0 },
+    vapourPressure: { name: "vapour pressure", symbol: "p_v", quantity: "absolutePressure", atLeast: 0 },
+  },
+};
+
+export const DESCRIPTION_EXAMPLE = "SG 1.12, 3.5 cP, pv 2.3 kPa";
+
+/** The temperature a call has where none is given, 20 °C in K. */
+export const DEFAULT_TEMPERATURE = 293.15;
+
+const USUAL_SPECIFIC_GRAVITY = { atLeast: 0.6, atMost: 2.2 };
+
+/** One stated figure, in engine units. */
+type Figure =
+  | { readonly kind: "density" | "dynamic viscosity" | "vapour pressure"; readonly value: number }
+  | { readonly kind: "kinematic viscosity"; readonly value: number };
+
+const LABELLED_SG = /^(?:sg|s\.g\.|sp\.? ?gr\.?|specific gravity)\s*[=:]?\s*(\S.*)$/i;
+const LABELLED_PV = /^(?:pv|p_v|p\.v\.|vp|vapou?r pressure)\s*[=:]?\s*(\S.*)$/i;
+const LABEL =
+  /^(?:density|rho|ρ|(?:dynamic|kinematic|absolute)? ?(?:viscosity|visc\.?)|mu|[μµ]|nu|ν)\s*[=:]?\s*(?=[\d.+-])/i;
+const SAYBOLT = /^(\S+)\s*(?:ssu|sus)$/i;
+
+/**
+ * A liquid by its figures: "SG 1.12, 3.5 cP, pv 2.3 kPa" or "1118 kg/m3, 3.1 cSt", in any order. Density (or specific
+ * gravity, relative to 998.2 kg/m³) and viscosity (dynamic, kinematic or Saybolt) are needed; the vapour pressure is
+ * absolute and may be left out. The figures are used at every temperature, with a caution wherever the temperature is
+ * not the default of 20 °C.
+ *
+ * Nothing comes back for a text of which no part reads as a figure of a liquid: it may be a name.
+ */
+export function describedLiquid(text: string, subject: string): Result<Liquid> | undefined {
+  const parts = partsOf(text);
+  const read = parts.map((part) => readFigure(part, subject));
+  if (read.every((figure) => figure === undefined)) return undefined;
+  const findings: Finding[] = [];
+  const figures: Figure[] = [];
+  for (const [i, figure] of read.entries()) {
+    if (figure === undefined) return refuse("liquid-part-unread", subject, parts[i] as string, [DESCRIPTION_EXAMPLE]);
+    findings.push(...figure.findings);
+    if (!figure.ok) return figure;
+    figures.push(figure.value);
+  }
+  const all = together(figures, text, subject);
+  if (!all.ok) return all;
+  const checked = checkInputs(describedLiquidMethod, {
+    density: all.value.density,
+    viscosity: all.value.dynamicViscosity,
+    vapourPressure: all.value.vapourPressure ?? 0,
+  });
+  if (!checked.ok) return checked;
+  return succeed(liquidOf(text.trim().replace(/\s+/g, " "), all.value), [
+    ...findings,
+    ...remarkOnDensity(all.value.density, subject),
+  ]);
+}
+
+/** Splits at semicolons and at commas that are not decimal signs. */
+function partsOf(text: string): readonly string[] {
+  return text
+    .replace(/([A-Za-z²³]\d?)\s*,/g, "$1;")
+    .replace(/\s,|,(?!\d)/g, ";")
+    .split(";")
+    .map((part) => part.trim())
+    .filter((part) => part !== "");
+}
+
+/** Nothing where the part is no figure of a liquid at all. */
+function readFigure(part: string, subject: string): Result<Figure> | undefined {
+  const gravity = LABELLED_SG.exec(part)?.[1];
+  if (gravity !== undefined) {
+    const number = readNumber(gravity, `${subject} SG`);
+    return number.ok ? succeed({ kind: "density", value: number.value * SPECIFIC_GRAVITY_REFERENCE }) : number;
+  }
+  const pressure = LABELLED_PV.exec(part)?.[1];
+  if (pressure !== undefined) {
+    const read = readQuantity(pressure, "absolutePressure", `${subject} vapour pressure`);
+    return read.ok ? succeed({ kind: "vapour pressure", value: read.value }) : read;
+  }
+  const bare = part.replace(LABEL, "");
+  const seconds = SAYBOLT.exec(bare)?.[1];
+  if (seconds !== undefined) return readSaybolt(seconds, subject);
+  const written = readWrittenAmount(bare, subject, DESCRIPTION_EXAMPLE);
+  if (!written.ok) {
+    const meansAnAmount = bare !== part || written.findings.some(({ code }) => code === "number-ambiguous");
+    return meansAnAmount ? written : undefined;
+  }
+  const { value, unit } = written.value;
+  const amountInEngine = toEngine(value, unit);
+  if (unit.dimension === "density") return succeed({ kind: "density", value: amountInEngine });
+  if (unit.dimension === "dynamicViscosity") return succeed({ kind: "dynamic viscosity", value: amountInEngine });
+  if (unit.dimension === "kinematicViscosity") return succeed({ kind: "kinematic viscosity", value: amountInEngine });
+  return undefined;
+}
+
+function readSaybolt(seconds: string, subject: string): Result<Figure> | undefined {
+  const number = readNumber(seconds, `${subject} viscosity`);
+  if (!number.ok) return number;
+  const read = fromSaybolt(number.value);
+  return read.ok ? succeed({ kind: "kinematic viscosity", value: read.value }, read.findings) : read;
+}
+
+/** The state the figures add up to. Each kind once; density and a viscosity are needed. */
+function together(figures: readonly Figure[], text: string, subject: string): Result<LiquidState> {
+  const stated = (...kinds: Figure["kind"][]): readonly Figure[] => figures.filter(({ kind }) => kinds.includes(kind));
+  const densities = stated("density");
+  const viscosities = stated("dynamic viscosity", "kinematic viscosity");
+  const pressures = stated("vapour pressure");
+  for (const [what, list] of [
+    ["density", densities],
+    ["viscosity", viscosities],
+    ["vapour pressure", pressures],
+  ] as const) {
+    if (list.length > 1) return refuse("liquid-stated-twice", subject, text, [], what);
+  }
+  const density = densities[0]?.value;
+  if (density === undefined) return refuse("liquid-incomplete", subject, text, ["SG 1.12", "1118 kg/m3"], "density");
+  const viscosity = viscosities[0];
+  if (viscosity === undefined) return refuse("liquid-incomplete", subject, text, ["3.5 cP", "3.1 cSt"], "viscosity");
+  const dynamicViscosity = viscosity.kind === "kinematic viscosity" ? viscosity.value * density : viscosity.value;
+  const vapourPressure = pressures[0]?.value;
+  return succeed({ density, dynamicViscosity, ...(vapourPressure === undefined ? {} : { vapourPressure }) });
+}
+
+function liquidOf(name: string, state: LiquidState): Liquid {
+  return {
+    name,
+    at: (temperature) =>
+      succeed(state, Math.abs(temperature - DEFAULT_TEMPERATURE) < 1e-6 ? [] : [figuresFixed(name, temperature)]),
+  };
+}
+
+function figuresFixed(name: string, temperature: number): Finding {
+  return {
+    code: "liquid-figures-fixed",
+    severity: "caution",
+    subject: name,
+    found: amount("temperature", temperature),
+    cites: describedLiquidMethod.cites[0],
+  };
+}
+
+function remarkOnDensity(density: number, subject: string): readonly Finding[] {
+  const gravity = density / SPECIFIC_GRAVITY_REFERENCE;
+  if (gravity >= USUAL_SPECIFIC_GRAVITY.atLeast && gravity <= USUAL_SPECIFIC_GRAVITY.atMost) return [];
+  return [
+    {
+      code: "liquid-density-unusual",
+      severity: "caution",
+      subject,
+      found: amount("density", density),
+      facts: { gravity: Number(gravity.toPrecision(3)) },
+    },
+  ];
+}
+
+function refuse(
+  code: FindingCode,
+  subject: string,
+  given: string,
+  suggestions: readonly string[],
+  what?: string,
+): Result<never> {
+  return fail([
+    { code, severity: "error", subject, given, suggestions, ...(what === undefined ? {} : { facts: { what } }) },
+  ]);
+}

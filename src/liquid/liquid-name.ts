@@ -1,0 +1,80 @@
+import { nearestNames } from "../basis/nearest.ts";
+import { readQuantity } from "../basis/quantity-text.ts";
+import { fail, type Result, succeed } from "../basis/result.ts";
+import { DESCRIPTION_EXAMPLE, describedLiquid } from "./described-liquid.ts";
+import { type Glycol, glycolInWater } from "./glycol.ts";
+import type { Liquid } from "./liquid.ts";
+import { OCEAN_SALINITY, seaWater } from "./sea-water.ts";
+import { WATER } from "./water.ts";
+
+/** Liquids that need no figure typed in, as a drop-down offers them. */
+export const LIQUID_NAMES = [
+  "water",
+  "sea water",
+  "ethylene glycol 20 %",
+  "ethylene glycol 30 %",
+  "ethylene glycol 40 %",
+  "ethylene glycol 50 %",
+  "propylene glycol 20 %",
+  "propylene glycol 30 %",
+  "propylene glycol 40 %",
+  "propylene glycol 50 %",
+] as const;
+
+const WATER_NAMES: ReadonlySet<string> = new Set(["water", "fresh water", "freshwater", "clean water", "pure water"]);
+const SEA_WATER = /^sea ?water(?:[ ,:]+(.*))?$/;
+const GLYCOL = /^(?:(.*?) )?(?:(ethylene glycol|meg|eg)|(?:propylene glycol|mpg|pg))(?:[ ,:]+(.*))?$/;
+const BY_VOLUME = /\b(?:by )?vol(?:ume)?\b|v\/v/;
+
+/**
+ * The liquid a text names or describes: "water", "sea water 38 g/kg", "ethylene glycol 40 %" (by weight), "SG 1.12,
+ * 3.5 cP, pv 2.3 kPa". Upper or lower case and spacing do not matter. Fails with the nearest names where the text is
+ * neither, and with what is wrong where it is a description that does not add up.
+ */
+export function liquidNamed(text: string, subject = "liquid"): Result<Liquid> {
+  const wanted = text.trim().toLowerCase().replace(/\s+/g, " ");
+  if (WATER_NAMES.has(wanted)) return succeed(WATER);
+  const sea = SEA_WATER.exec(wanted);
+  if (sea !== null) return readSeaWater(sea[1] ?? "");
+  const glycol = GLYCOL.exec(wanted);
+  if (glycol !== null) {
+    const [, before = "", ethylene, after = ""] = glycol;
+    return readGlycol(ethylene === undefined ? "propylene glycol" : "ethylene glycol", `${before} ${after}`, subject);
+  }
+  return describedLiquid(text, subject) ?? unknown(text, subject);
+}
+
+function readSeaWater(salinity: string): Result<Liquid> {
+  if (salinity === "") return seaWater(OCEAN_SALINITY);
+  const read = readQuantity(salinity, "salinity", "salinity");
+  return read.ok ? seaWater(read.value) : read;
+}
+
+function readGlycol(glycol: Glycol, written: string, subject: string): Result<Liquid> {
+  if (BY_VOLUME.test(written)) {
+    const suggestions = [`${glycol} 40 %`];
+    return fail([{ code: "glycol-by-volume", severity: "error", subject, given: written.trim(), suggestions }]);
+  }
+  const strength = written.replace(/\b(?:by )?(?:weight|mass|wt\.?)|\bw\/w\b|\b(?:in|and) water\b/g, "").trim();
+  if (strength === "") {
+    const suggestions = [`${glycol} 40 %`];
+    return fail([
+      {
+        code: "liquid-incomplete",
+        severity: "error",
+        subject,
+        given: glycol,
+        suggestions,
+        facts: { what: "strength" },
+      },
+    ]);
+  }
+  const read = readQuantity(strength, "percent", "glycol by weight");
+  return read.ok ? glycolInWater(glycol, read.value) : read;
+}
+
+function unknown(given: string, subject: string): Result<never> {
+  const suggestions = nearestNames(given, LIQUID_NAMES);
+  const facts = { otherwise: `give its figures, such as “${DESCRIPTION_EXAMPLE}”` };
+  return fail([{ code: "name-unknown", severity: "error", subject, given, suggestions, facts }]);
+}

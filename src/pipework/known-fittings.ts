@@ -1,0 +1,110 @@
+import type { Citation } from "../basis/citation.ts";
+import { amount, type Finding, fail, succeed } from "../basis/result.ts";
+import { unitOf } from "../basis/units.ts";
+import { EQUIVALENT_LENGTHS, type EquivalentLengthRow, type SizeBand } from "../tables/fittings-equivalent-length.ts";
+import { CLEAN_STRAINER, FIXED_FITTINGS, type FixedRow } from "../tables/fittings-fixed.ts";
+import { THREE_K, type ThreeKRow } from "../tables/fittings-three-k.ts";
+import type { Fitting } from "./fitting.ts";
+import { fullyRoughFactor } from "./friction-factor.ts";
+import type { Pipe } from "./pipe.ts";
+
+/** A fitting the product knows by name, with what a list of fittings shows of it. */
+export interface KnownFitting {
+  readonly fitting: Fitting;
+  readonly also: readonly string[];
+  readonly basis: "L/D" | "K" | "K1, Ki, Kd";
+  /** The tabled figure, or figures in words. */
+  readonly value: number | string;
+}
+
+const EQUIVALENT_LENGTH: Citation = { source: "tp-410", at: "resistance coefficients, K = (L/D) f_T" };
+const THREE_K_METHOD: Citation = { source: "darby-2001", at: "3-K coefficients" };
+const INCH = unitOf("in").factor;
+
+/** Nominal size in inches; of a measured bore, the bore. */
+function nominalInches({ nominalInches: nominal, bore }: Pipe): number {
+  return nominal ?? bore / INCH;
+}
+
+/** L/D of a row at a pipe's size. Between two bands the cut is midway; outside the table the nearest band, with a caution. */
+function ratioAt({ name, ratio }: EquivalentLengthRow, pipe: Pipe): { ratio: number; findings: readonly Finding[] } {
+  if (typeof ratio === "number") return { ratio, findings: [] };
+  const size = nominalInches(pipe);
+  const band = ratio.find(({ to }, i) => size <= (to + (ratio[i + 1]?.from ?? to)) / 2) ?? (ratio.at(-1) as SizeBand);
+  const first = ratio[0] as SizeBand;
+  const last = ratio.at(-1) as SizeBand;
+  if (size >= first.from && size <= last.to) return { ratio: band.ratio, findings: [] };
+  const outside: Finding = {
+    code: "fitting-size-outside-table",
+    severity: "caution",
+    subject: name,
+    found: amount("size", size * INCH),
+    facts: { least: amount("size", first.from * INCH), most: amount("size", last.to * INCH) },
+    cites: EQUIVALENT_LENGTH,
+  };
+  return { ratio: band.ratio, findings: [outside] };
+}
+
+function ofEquivalentLength(row: EquivalentLengthRow): KnownFitting {
+  const { name, also, heldOpenFrom } = row;
+  const fitting: Fitting = {
+    name,
+    isExit: false,
+    cites: EQUIVALENT_LENGTH,
+    method: "equivalent length",
+    ...(heldOpenFrom === undefined ? {} : { heldOpenFrom }),
+    lossCoefficient: (pipe) => {
+      const { ratio, findings } = ratioAt(row, pipe);
+      return succeed(ratio * fullyRoughFactor(pipe.bore), findings);
+    },
+  };
+  return { fitting, also, basis: "L/D", value: typeof row.ratio === "number" ? row.ratio : bandsInWords(row.ratio) };
+}
+
+function bandsInWords(bands: readonly SizeBand[]): string {
+  return bands.map(({ from, to, ratio }) => `${ratio} (${from} to ${to} in)`).join(", ");
+}
+
+function ofFixedCoefficient({ name, also, coefficient, cites, range, isExit }: FixedRow): KnownFitting {
+  const findings = range === undefined ? [] : [assumed(name, coefficient, range)];
+  const fitting: Fitting = {
+    name,
+    isExit: isExit ?? false,
+    cites,
+    lossCoefficient: () => succeed(coefficient, findings),
+  };
+  return { fitting, also, basis: "K", value: coefficient };
+}
+
+function assumed(subject: string, coefficient: number, range: string): Finding {
+  return { code: "fitting-assumed", severity: "caution", subject, facts: { coefficient, range } };
+}
+
+function ofThreeK({ name, k1, ki, kd }: ThreeKRow): KnownFitting {
+  const fitting: Fitting = {
+    name,
+    isExit: false,
+    cites: THREE_K_METHOD,
+    method: "3-K",
+    lossCoefficient: (pipe, reynolds) => {
+      if (reynolds === undefined) return fail([{ code: "fitting-needs-flow", severity: "error", subject: name }]);
+      const turbulent = ki * (1 + kd / nominalInches(pipe) ** 0.3);
+      return succeed(reynolds === 0 ? turbulent : k1 / reynolds + turbulent);
+    },
+  };
+  return { fitting, also: [], basis: "K1, Ki, Kd", value: `${k1}, ${ki}, ${kd} (Kd for inches)` };
+}
+
+/** Every fitting with a name, as listed. */
+export const KNOWN_FITTINGS: readonly KnownFitting[] = [
+  ...EQUIVALENT_LENGTHS.map(ofEquivalentLength),
+  ...FIXED_FITTINGS.map(ofFixedCoefficient),
+  ...THREE_K.map(ofThreeK),
+];
+
+/** A suction strainer with a share of its open area blocked: K = K_clean / (1 − b)². Common practice. */
+export function blockedStrainer(name: string, blocked: number): Fitting {
+  const coefficient = CLEAN_STRAINER.coefficient / (1 - blocked) ** 2;
+  const findings = [assumed(name, coefficient, CLEAN_STRAINER.range ?? "")];
+  return { name, isExit: false, cites: CLEAN_STRAINER.cites, lossCoefficient: () => succeed(coefficient, findings) };
+}

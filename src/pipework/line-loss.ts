@@ -1,0 +1,137 @@
+import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import type { LiquidState } from "../liquid/liquid.ts";
+import type { Line, LineSegment } from "./line.ts";
+import { beyondComputation, type PipeFriction, pipeFriction } from "./pipe-friction.ts";
+
+export interface LineLossInputs {
+  /** m³/s */
+  readonly flow: number;
+  readonly line: Line;
+  readonly liquid: LiquidState;
+}
+
+/** One segment of a line at a flow: the figures of its pipe (`head` is friction alone), and those of its fittings. */
+export interface SegmentLoss extends PipeFriction {
+  readonly segment: LineSegment;
+  /** ΣK of the segment's fittings, on its own velocity head. */
+  readonly fittingCoefficient: number;
+  /** Head lost in the segment's fittings, m. */
+  readonly fittingHead: number;
+  /** How many of its fittings are exits, and the part of fittingHead lost in them. */
+  readonly exits: number;
+  readonly exitHead: number;
+}
+
+/** What a line loses at a flow, m of the liquid. */
+export interface LineLoss {
+  readonly segments: readonly SegmentLoss[];
+  readonly frictionHead: number;
+  /** Fittings, exits among them. */
+  readonly fittingHead: number;
+  /** frictionHead + fittingHead. */
+  readonly total: number;
+  /** How many exits the line lists. One is right where the liquid leaves into a vessel or the open. */
+  readonly exits: number;
+  /** The part of fittingHead lost at exits. */
+  readonly exitHead: number;
+}
+
+/**
+ * Head lost in a line by pipe friction and fittings, m of the liquid pumped: Σ over segments of (f L/D + ΣK) V²/2g,
+ * the Reynolds number taken anew at every flow. A line without segments loses nothing.
+ *
+ * Velocity head counts where an exit is listed, once an exit; how many there are is told, not judged, since only
+ * the caller knows where the line ends. Fails on a negative flow, and with the fittings' own errors. Cautions of
+ * valves the flow does not hold open, and of 3-K and equivalent-length coefficients in one line.
+ */
+export function lineLoss({ flow, line, liquid }: LineLossInputs): Result<LineLoss> {
+  const segments: SegmentLoss[] = [];
+  const findings: Finding[] = [];
+  let refused = false;
+  let frictionHead = 0;
+  let fittingHead = 0;
+  let exits = 0;
+  let exitHead = 0;
+  for (const segment of line) {
+    const loss = segmentLoss(segment, flow, liquid, findings);
+    if (loss === undefined) {
+      refused = true;
+      continue;
+    }
+    segments.push(loss);
+    frictionHead += loss.head;
+    fittingHead += loss.fittingHead;
+    exits += loss.exits;
+    exitHead += loss.exitHead;
+  }
+  if (refused) return fail(findings);
+  const total = frictionHead + fittingHead;
+  if (!Number.isFinite(total)) return fail([beyondComputation("head lost in the line")]);
+  if (mixesMethods(line)) findings.push({ code: "fitting-methods-mixed", severity: "caution", subject: "fittings" });
+  return succeed({ segments, frictionHead, fittingHead, total, exits, exitHead }, findings);
+}
+
+/** The loss of one segment, its findings added to those of the line; nothing where there is an error among them. */
+function segmentLoss(
+  segment: LineSegment,
+  flow: number,
+  liquid: LiquidState,
+  findings: Finding[],
+): SegmentLoss | undefined {
+  const { pipe, length, fittings } = segment;
+  const friction = pipeFriction({ flow, pipe, length, liquid });
+  for (const finding of friction.findings) findings.push({ ...finding, subject: `${finding.subject} in ${pipe.name}` });
+  if (!friction.ok) return undefined;
+  const { velocity, velocityHead, reynolds } = friction.value;
+  let refused = false;
+  let fittingCoefficient = 0;
+  let exits = 0;
+  let exitCoefficient = 0;
+  for (const { fitting, count } of fittings) {
+    if (count === 0) continue;
+    const coefficient = fitting.lossCoefficient(pipe, reynolds);
+    findings.push(...coefficient.findings);
+    if (!coefficient.ok) {
+      refused = true;
+      continue;
+    }
+    fittingCoefficient += count * coefficient.value;
+    if (fitting.isExit) {
+      exits += count;
+      exitCoefficient += count * coefficient.value;
+    }
+    const heldOpenFrom = (fitting.heldOpenFrom ?? 0) / Math.sqrt(liquid.density);
+    if (velocity > 0 && velocity < heldOpenFrom) {
+      findings.push({
+        code: "valve-not-held-open",
+        severity: "caution",
+        subject: `${fitting.name} in ${pipe.name}`,
+        found: { quantity: "velocity", value: velocity },
+        limit: { quantity: "velocity", value: heldOpenFrom, side: "at least" },
+        cites: fitting.cites,
+      });
+    }
+  }
+  if (refused) return undefined;
+  return {
+    ...friction.value,
+    segment,
+    fittingCoefficient,
+    fittingHead: fittingCoefficient * velocityHead,
+    exits,
+    exitHead: exitCoefficient * velocityHead,
+  };
+}
+
+/** Coefficients of the two methods differ by a third for the same fitting, so a line keeps to one. */
+function mixesMethods(line: Line): boolean {
+  let method: string | undefined;
+  for (const { fittings } of line) {
+    for (const { fitting, count } of fittings) {
+      if (count === 0 || fitting.method === undefined) continue;
+      if (method !== undefined && method !== fitting.method) return true;
+      method = fitting.method;
+    }
+  }
+  return false;
+}

@@ -1,0 +1,20 @@
+import { hoseFamilies } from "./hose.ts";
+import { copperFamilies, ductileIronFamilies } from "./iron-and-copper-pipe.ts";
+import type { PipeFamily } from "./pipe-family.ts";
+import { polyethyleneFamilies, pvcFamilies } from "./plastic-pipe.ts";
+import { metricSteelFamily, scheduleFamilies, stainlessFamilies, usualMetricSteelFamilies } from "./steel-pipe.ts";
+
+/** Every family a pipe can be named by. */
+export const PIPE_FAMILIES: readonly PipeFamily[] = [
+  ...scheduleFamilies(),
+  ...stainlessFamilies(),
+  metricSteelFamily(),
+  ...pvcFamilies(),
+  ...polyethyleneFamilies(),
+  ...ductileIronFamilies(),
+  ...copperFamilies(),
+  ...hoseFamilies(),
+];
+
+/** Families that only list: the usual sizes out of a family above. */
+export const PIPE_SELECTIONS: readonly PipeFamily[] = usualMetricSteelFamilies();

@@ -1,0 +1,115 @@
+import { STANDARD_GRAVITY } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import type { LiquidState } from "../liquid/liquid.ts";
+import { darcyFactor, FRICTION_FACTOR, inCriticalZone, isCritical, RELATIVE_ROUGHNESS } from "./friction-factor.ts";
+import type { Pipe } from "./pipe.ts";
+
+export interface PipeFrictionInputs {
+  /** m³/s */
+  readonly flow: number;
+  readonly pipe: Pipe;
+  /** Developed length, m. */
+  readonly length: number;
+  readonly liquid: LiquidState;
+}
+
+export const PIPE_FRICTION: Method<
+  "flow" | "length" | "bore" | "roughness" | "relativeRoughness" | "density" | "dynamicViscosity"
+> = {
+  title: "Friction head of a full round pipe (Darcy–Weisbach)",
+  cites: [{ source: "darcy-weisbach", at: "head lost in a full pipe" }, ...FRICTION_FACTOR.cites],
+  inputs: {
+    flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },
+    length: { name: "length", symbol: "L", quantity: "length", atLeast: 0 },
+    bore: { name: "bore of the pipe", symbol: "D", quantity: "size", above: 0 },
+    roughness: { name: "roughness of the pipe", symbol: "ε", quantity: "size", atLeast: 0 },
+    relativeRoughness: RELATIVE_ROUGHNESS,
+    density: { name: "density", symbol: "ρ", quantity: "density", above: 0 },
+    dynamicViscosity: { name: "dynamic viscosity", symbol: "μ", quantity: "dynamicViscosity", above: 0 },
+  },
+};
+
+/** Flow in one pipe. At rest the velocity, the Reynolds number and the friction factor are 0. */
+export interface PipeFriction {
+  /** m/s */
+  readonly velocity: number;
+  /** V²/2g, m. */
+  readonly velocityHead: number;
+  readonly reynolds: number;
+  readonly relativeRoughness: number;
+  /** Darcy factor, with the multiplier of a corrugated hose in it. */
+  readonly frictionFactor: number;
+  /** Head lost to friction, m of the liquid. */
+  readonly head: number;
+}
+
+/**
+ * Head lost to friction in a pipe that runs full, m of the liquid pumped, with the figures it comes of.
+ *
+ *   h_f = m f (L/D) V²/2g      Re = ρ V D/μ
+ *
+ * m is the pipe's friction multiplier (1, or that of a corrugated hose). Fails on a negative flow or length. Warns of
+ * walls rougher than the Moody chart knows. Cautions in the critical zone.
+ */
+export function pipeFriction({ flow, pipe, length, liquid }: PipeFrictionInputs): Result<PipeFriction> {
+  const { bore, roughness } = pipe;
+  const { density, dynamicViscosity } = liquid;
+  const relativeRoughness = roughness / bore;
+  const checked = checkInputs(PIPE_FRICTION, {
+    flow,
+    length,
+    bore,
+    roughness,
+    relativeRoughness,
+    density,
+    dynamicViscosity,
+  });
+  if (!checked.ok) return checked;
+  const velocity = meanVelocity(flow, bore);
+  const velocityHead = (velocity * velocity) / (2 * STANDARD_GRAVITY);
+  if (flow === 0) {
+    return succeed({ velocity, velocityHead, reynolds: 0, relativeRoughness, frictionFactor: 0, head: 0 });
+  }
+  const reynolds = (density * velocity * bore) / dynamicViscosity;
+  const frictionFactor = darcyFactor(reynolds, relativeRoughness) * (pipe.frictionMultiplier ?? 1);
+  const head = ((frictionFactor * length) / bore) * velocityHead;
+  if (!Number.isFinite(head)) return fail([beyondComputation("friction head")]);
+  const answer = { velocity, velocityHead, reynolds, relativeRoughness, frictionFactor, head };
+  if (!isCritical(reynolds)) return succeed(answer, checked.findings);
+  return succeed(answer, [...checked.findings, inCriticalZone("flow", reynolds)]);
+}
+
+/** Mean velocity in a full round bore, m/s: V = Q / (π D²/4). */
+export function meanVelocity(flow: number, bore: number): number {
+  return flow / ((Math.PI / 4) * bore * bore);
+}
+
+/** V²/2g, m. */
+export function velocityHeadOf(velocity: number): number {
+  return (velocity * velocity) / (2 * STANDARD_GRAVITY);
+}
+
+/** Faster than this a line wears, hammers and hums: 6 m/s. Common practice, no source. */
+const FAST = 6;
+
+/** A caution where liquid runs faster than lines are usually sized for; nothing below that. */
+export function tooFast(velocity: number, pipe: Pipe): Finding | undefined {
+  if (velocity <= FAST) return undefined;
+  return {
+    code: "pipe-velocity-high",
+    severity: "caution",
+    subject: `velocity in ${pipe.name}`,
+    found: { quantity: "velocity", value: velocity },
+    limit: { quantity: "velocity", value: FAST, side: "at most" },
+  };
+}
+
+/** A length of nothing is more often a blank cell than a wish. */
+export function zeroLength(length: number, subject: string): Finding | undefined {
+  return length === 0 ? { code: "length-zero", severity: "caution", subject } : undefined;
+}
+
+export function beyondComputation(subject: string): Finding {
+  return { code: "beyond-computation", severity: "error", subject };
+}

@@ -1,0 +1,123 @@
+/**
+ * Words of a pipe's family and condition in a text without spaces, lower case. Each rule reads from where the one
+ * before ended; the first that fits wins, so longer words stand before the shorter they begin with.
+ */
+const RULES: readonly (readonly [RegExp, (match: RegExpExecArray) => string])[] = [
+  [/(?:asme|ansi)?b36\.?(?:10|19)m?/y, () => "pipe"],
+  [/(?:schedule|sched\.?|sch\.?)(std|xxs|xs)/y, (m) => m[1] as string],
+  [/(?:schedule|sched\.?|sch\.?)(\d+)(s(?![ts]))?/y, (m) => `sch${m[1]}${m[2] ?? ""}`],
+  [/(5|10|40|80)s(?![ts])/y, (m) => `sch${m[1]}s`],
+  [/doubleextra(?:strong|heavy)|xxs|xxh/y, () => "xxs"],
+  [/extra(?:strong|heavy)|xs|xh/y, () => "xs"],
+  [/standard|std\.?/y, () => "std"],
+  [/weight|wt\.?|wall/y, () => "pipe"],
+  [/pvc|upvc|pvc-u/y, () => "pvc"],
+  [/hdpe|pe4710|pe3608|polyethylene|pe(?!\d)/y, () => "hdpe"],
+  [/dips/y, () => "dips"],
+  [/ips/y, () => "ips"],
+  [/s?dr(\d+(?:\.\d+)?)/y, (m) => `dr${m[1]}`],
+  [/dischargehose/y, () => "dischargehose"],
+  [/ductileiron|ductile|di(?!s)/y, () => "di"],
+  [/(?:pressureclass|class|cl\.?|pc)(\d+)/y, (m) => `cl${m[1]}`],
+  [/copper(?:tube|tubing|pipe)?(?:type)?([klm])(?![a-z])/y, (m) => `copper${m[1]}`],
+  [/type([klm])copper(?:tube|tubing|pipe)?/y, (m) => `copper${m[1]}`],
+  [/en10220/y, () => "en10220"],
+  [/seamless/y, () => "seamless"],
+  [/welded/y, () => "welded"],
+  [/lay-?flat(?:hose)?/y, () => "layflat"],
+  [/corrugated|corrugatedbore/y, () => "corrugated"],
+  [/suctionhose/y, () => "suctionhose"],
+  [/smooth(?:bore)?/y, () => "smooth"],
+  [/rubber/y, () => "rubber"],
+  [/hose/y, () => "hose"],
+  [/stainlesssteel|stainless|ss/y, () => "stainless"],
+  [/carbonsteel|carbon|cs/y, () => "carbon"],
+  [/steel/y, () => "steel"],
+  [/galvani[sz]ed|galv\.?/y, () => "galvanised"],
+  [/double-?lined|doublelining/y, () => "double lined"],
+  [/cement-?(?:mortar)?/y, () => "cement"],
+  [/un-?lined/y, () => "unlined"],
+  [/lined/y, () => "lined"],
+  [/used/y, () => "used"],
+  [/old/y, () => "old"],
+  [/new/y, () => "new"],
+  [/pipe/y, () => "pipe"],
+  [/tubing|tube/y, () => "tube"],
+  [/[,;()]/y, () => "pipe"],
+];
+
+/** The words a text is made of, or nothing where some of it is none. */
+export function readWords(text: string): readonly string[] | undefined {
+  const letters = text.replace(/\s+/g, "");
+  const words: string[] = [];
+  let at = 0;
+  while (at < letters.length) {
+    const before = at;
+    for (const [rule, word] of RULES) {
+      rule.lastIndex = at;
+      const match = rule.exec(letters);
+      if (match === null) continue;
+      words.push(word(match));
+      at = rule.lastIndex;
+      break;
+    }
+    if (at === before) return undefined;
+  }
+  return words;
+}
+
+const FRACTIONS: Readonly<Record<string, string>> = {
+  "½": "1/2",
+  "¼": "1/4",
+  "¾": "3/4",
+  "⅛": "1/8",
+  "⅜": "3/8",
+  "⅝": "5/8",
+};
+
+/** One way of writing for quotes, fractions, signs and case. */
+export function tidyPipeText(text: string): string {
+  return text
+    .replace(/(\d)?\s*([½¼¾⅛⅜⅝])/g, (_, whole: string | undefined, sign: string) =>
+      whole === undefined ? (FRACTIONS[sign] as string) : `${whole}-${FRACTIONS[sign]}`,
+    )
+    .normalize("NFKC")
+    .toLowerCase()
+    .replace(/[“”″‟]|''|’’|′′/g, '"')
+    .replace(/[‐‑‒–—−]/g, "-")
+    .replace(/[×✕✖]/g, "x")
+    .replace(/\s+/g, " ")
+    .trim();
+}
+
+/** A size at the beginning of a pipe's name, and what follows. */
+export type WrittenSize = (
+  | { readonly by: "inches"; readonly size: number }
+  | { readonly by: "DN"; readonly size: number }
+  | { readonly by: "millimetres"; readonly size: number }
+) & { readonly rest: string };
+
+const NUMBER = String.raw`(\d+[- ]\d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?|\.\d+)`;
+const SIZE_RULES = [
+  ["inches", new RegExp(`^nps ?${NUMBER} ?(?:inches|inch|in\\b\\.?|")?`)],
+  ["DN", /^dn ?(\d+)(?: ?mm)?/],
+  ["inches", new RegExp(`^${NUMBER}[- ]?(?:inches|inch|in\\.?|")`)],
+  ["millimetres", /^(\d+(?:\.\d+)?) ?mm/],
+] as const;
+
+/** Reads "6in", "2-1/2 in", "NPS 6", "DN150" or "150mm"; nothing where the text begins with none of them. */
+export function readSize(tidied: string): WrittenSize | undefined {
+  for (const [by, rule] of SIZE_RULES) {
+    const match = rule.exec(tidied);
+    if (match === null) continue;
+    return { by, size: fractionOf(match[1] as string), rest: tidied.slice(match[0].length).trim() };
+  }
+  return undefined;
+}
+
+function fractionOf(written: string): number {
+  return written.split(/[- ]/).reduce((sum, part) => {
+    const [over, under] = part.split("/");
+    return sum + Number(over) / Number(under ?? 1);
+  }, 0);
+}

@@ -1,0 +1,87 @@
+import type { Citation } from "../basis/citation.ts";
+import { amount, fail, type Result, succeed } from "../basis/result.ts";
+import type { Fitting } from "./fitting.ts";
+import type { Pipe } from "./pipe.ts";
+
+/** A change of bore where a pipe meets another, with flow towards or from the other bore. */
+export interface SizeChange {
+  /** As written; the fitting's name. */
+  readonly name: string;
+  readonly kind: "widening" | "narrowing";
+  readonly direction: "to" | "from";
+  /** Bore at the other end, m. */
+  readonly otherBore: number;
+  /** Full angle of the cone, rad; π for a sudden change. */
+  readonly angle: number;
+}
+
+const GRADUAL: Citation = { source: "tp-410", at: "gradual and sudden enlargement and contraction" };
+const SUDDEN_WIDENING: Citation = { source: "borda-carnot", at: "sudden expansion, K = (1 − β²)²" };
+
+/**
+ * A change of size as a fitting of one of its two pipes. K is worked out on the velocity head of the narrow bore and
+ * carried over to the bore of the pipe it belongs to: K_a = K_b (D_a/D_b)⁴.
+ *
+ * Fails where the pipe is on the wrong side of the other bore, such as a reducer to something wider.
+ */
+export function sizeChange(change: SizeChange): Fitting {
+  const { name, kind, direction, otherBore, angle } = change;
+  const pipeIsNarrow = (kind === "widening") === (direction === "to");
+  return {
+    name,
+    isExit: false,
+    cites: kind === "widening" && angle === Math.PI ? SUDDEN_WIDENING : GRADUAL,
+    lossCoefficient: (pipe: Pipe): Result<number> => {
+      const narrow = pipeIsNarrow ? pipe.bore : otherBore;
+      const wide = pipeIsNarrow ? otherBore : pipe.bore;
+      if (narrow > wide) {
+        return fail([
+          {
+            code: "size-change-wrong-way",
+            severity: "error",
+            subject: `${name} in ${pipe.name}`,
+            found: amount("size", otherBore),
+            limit: { quantity: "size", value: pipe.bore, side: pipeIsNarrow ? "at least" : "at most" },
+          },
+        ]);
+      }
+      const areaRatio = (narrow / wide) ** 2;
+      const inNarrow = kind === "widening" ? wideningLoss(areaRatio, angle) : narrowingLoss(areaRatio, angle);
+      return succeed(pipeIsNarrow ? inNarrow : inNarrow * (pipe.bore / otherBore) ** 4);
+    },
+  };
+}
+
+const HALF_RIGHT_ANGLE = Math.PI / 4;
+
+/** K on the narrow bore, β² = narrow area / wide area: 2.6 sin(θ/2)(1 − β²)² up to 45°, (1 − β²)² beyond. */
+export function wideningLoss(areaRatio: number, angle: number): number {
+  const sudden = (1 - areaRatio) ** 2;
+  return angle <= HALF_RIGHT_ANGLE ? 2.6 * Math.sin(angle / 2) * sudden : sudden;
+}
+
+/** K on the narrow bore: 0.8 sin(θ/2)(1 − β²) up to 45°, 0.5 (1 − β²) √sin(θ/2) beyond. */
+export function narrowingLoss(areaRatio: number, angle: number): number {
+  const half = Math.sin(angle / 2);
+  return (angle <= HALF_RIGHT_ANGLE ? 0.8 * half : 0.5 * Math.sqrt(half)) * (1 - areaRatio);
+}
+
+/**
+ * A hose coupling whose tail-piece is narrower than the hose: a sudden contraction into it and a sudden expansion
+ * out of it, K = 0.5 (1 − β²) + (1 − β²)² on the tail-piece, carried over to the hose. Fails on a wider tail-piece.
+ */
+export function reducedCoupling(name: string, tailBore: number): Fitting {
+  const facts = { name, direction: "to", otherBore: tailBore, angle: Math.PI } as const;
+  const into = sizeChange({ ...facts, kind: "narrowing" });
+  return {
+    name,
+    isExit: false,
+    cites: SUDDEN_WIDENING,
+    lossCoefficient: (pipe) => {
+      const narrowing = into.lossCoefficient(pipe);
+      if (!narrowing.ok) return narrowing;
+      const widening = wideningLoss((tailBore / pipe.bore) ** 2, Math.PI) * (pipe.bore / tailBore) ** 4;
+      return succeed(narrowing.value + widening);
+    },
+  };
+}

@@ -1,0 +1,119 @@
+import type { Citation } from "../basis/citation.ts";
+import { STANDARD_GRAVITY } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { headLost } from "../head/head-lost.ts";
+import { suctionLineRemarks } from "../head/line-remarks.ts";
+import type { LiquidState } from "../liquid/liquid.ts";
+import type { Line } from "../pipework/line.ts";
+import { meanVelocity, velocityHeadOf } from "../pipework/pipe-friction.ts";
+import { npshAvailableMethod } from "./npsh-available.ts";
+import { gasRemarks, liftRemarks } from "./suction-practice.ts";
+import { layFlatCollapse, vapourPressureMissing } from "./suction-state.ts";
+
+export interface GreatestSuctionLiftInput {
+  /** m³/s */
+  readonly flow: number;
+  readonly suctionLine: Line;
+  /** NPSH the pump asks for at this flow (3 % head drop), m. */
+  readonly npshRequired: number;
+  /** NPSH to keep in hand over `npshRequired`, m. `defaultNpshMargin` where left out. */
+  readonly npshMargin: number | null;
+  /** Absolute pressure of the air on site, Pa. */
+  readonly atmosphericPressure: number;
+  readonly liquid: LiquidState;
+}
+
+export const greatestSuctionLiftMethod = {
+  title: "Greatest static suction lift that leaves the pump its NPSH and a margin",
+  cites: [
+    npshAvailableMethod.cites[0],
+    { source: "ansi-hi-9.6.1", at: "NPSH margin, as summarised in a public digest; check the edition in force" },
+  ],
+  inputs: {
+    flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },
+    npshRequired: { name: "NPSHR", symbol: "NPSHR", quantity: "head", atLeast: 0 },
+    npshMargin: { name: "NPSH margin", quantity: "head", atLeast: 0 },
+    atmosphericPressure: { name: "atmospheric pressure", quantity: "absolutePressure", above: 0 },
+  },
+} as const satisfies Method<"flow" | "npshRequired" | "npshMargin" | "atmosphericPressure">;
+
+const MARGIN_CHOICE: Citation = {
+  source: "house",
+  at: "NPSH available at least NPSHR + 1.0 m (3.28 ft) and at least 1.3 NPSHR, for self-priming and dewatering duty",
+};
+
+/** Margin kept where none is stated, m: the greater of 1.0 m and 0.3 of what the pump asks for. */
+export function defaultNpshMargin(npshRequired: number): number {
+  return Math.max(1, 0.3 * npshRequired);
+}
+
+/** Least margin of ANSI/HI 9.6.1 for water, waste water and general pumps of low suction energy, m. */
+function leastNpshMargin(npshRequired: number): number {
+  return Math.max(0.6, 0.1 * npshRequired);
+}
+
+/**
+ * Greatest height of the pump datum over the liquid surface, m; open to the air.
+ *
+ *   z_max = (p_atm − p_v) / (ρ g) − h_L,s − NPSHR − margin
+ *
+ * The answer is by NPSH alone and is not capped: a caution states the practical limit where it lies lower. A negative
+ * answer is the depth of liquid the pump must have over its datum.
+ *
+ * Fails where the liquid states no vapour pressure and where lay-flat hose would stand under vacuum. Cautions on the
+ * default margin, a margin under ANSI/HI 9.6.1, a lift beyond practice, a hot liquid, gas at the inlet, and a fast line.
+ */
+export function greatestSuctionLift(input: GreatestSuctionLiftInput): Result<number> {
+  const { flow, suctionLine, npshRequired, atmosphericPressure, liquid } = input;
+  const npshMargin = input.npshMargin ?? defaultNpshMargin(npshRequired);
+  const checked = checkInputs(greatestSuctionLiftMethod, { flow, npshRequired, npshMargin, atmosphericPressure });
+  if (!checked.ok) return checked;
+  const { density, vapourPressure } = liquid;
+  if (vapourPressure === undefined) return fail([vapourPressureMissing()]);
+
+  return andThen(headLost(suctionLine, flow, liquid), (suctionLoss) => {
+    const weight = density * STANDARD_GRAVITY;
+    const lift = (atmosphericPressure - vapourPressure) / weight - suctionLoss - npshRequired - npshMargin;
+    const last = suctionLine.at(-1);
+    const velocityHead = last === undefined ? 0 : velocityHeadOf(meanVelocity(flow, last.pipe.bore));
+    const inletPressure = vapourPressure + weight * (npshRequired + npshMargin - velocityHead);
+    if (inletPressure < atmosphericPressure) {
+      const collapses = layFlatCollapse(suctionLine, inletPressure - atmosphericPressure);
+      if (collapses !== undefined) return fail([collapses]);
+    }
+    return succeed(lift, [
+      ...marginRemarks(input.npshMargin, npshRequired),
+      ...floodedRemark(lift),
+      ...suctionLineRemarks(suctionLine, flow),
+      ...liftRemarks("greatest suction lift", lift, atmosphericPressure, density, vapourPressure),
+      ...gasRemarks(inletPressure),
+    ]);
+  });
+}
+
+function marginRemarks(stated: number | null, npshRequired: number): readonly Finding[] {
+  const subject = "NPSH margin";
+  if (stated === null) {
+    const found = amount("head", defaultNpshMargin(npshRequired));
+    return [{ code: "npsh-margin-assumed", severity: "caution", subject, found, cites: MARGIN_CHOICE }];
+  }
+  const least = leastNpshMargin(npshRequired);
+  if (stated >= least) return [];
+  return [
+    {
+      code: "npsh-margin-small",
+      severity: "caution",
+      subject,
+      found: amount("head", stated),
+      limit: { quantity: "head", value: least, side: "at least" },
+      cites: greatestSuctionLiftMethod.cites[1],
+    },
+  ];
+}
+
+function floodedRemark(lift: number): readonly Finding[] {
+  if (lift >= 0) return [];
+  const found = amount("head", -lift);
+  return [{ code: "flooded-suction-needed", severity: "caution", subject: "greatest suction lift", found }];
+}

@@ -1,0 +1,77 @@
+import type { Citation } from "../basis/citation.ts";
+import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
+import { amount, type Finding } from "../basis/result.ts";
+
+/** Greatest suction lift offered at sea level with cold water, m (25 ft): what priming devices reach in practice. */
+export const GREATEST_PRACTICAL_LIFT = 7.6;
+
+/** Vapour pressure of water at 60 °C (IAPWS R7-97, region 4: 19.946 kPa), Pa. Hotter, a lift is not offered. */
+const HOT_VAPOUR_PRESSURE = 19_946;
+
+/** Absolute pressure at the pump inlet under which dissolved air starts to cost performance, Pa. */
+const LEAST_INLET_PRESSURE = 60_000;
+
+const LIFT_PRACTICE: Citation = {
+  source: "practice",
+  at: "suction lift up to 7.6 m (25 ft) at sea level with cold water, less the head the atmosphere loses with altitude",
+};
+const HOT_PRACTICE: Citation = { source: "practice", at: "no suction lift for water above about 60 °C (140 °F)" };
+const GAS_CHOICE: Citation = {
+  source: "house",
+  at: "absolute pressure at the pump inlet at least 60 kPa (8.7 psia), for dissolved air comes out below it",
+};
+
+/** Greatest practical lift from a surface under this absolute pressure, m. */
+export function practicalLift(surfacePressure: number, density: number): number {
+  return GREATEST_PRACTICAL_LIFT - (STANDARD_ATMOSPHERE - surfacePressure) / (density * STANDARD_GRAVITY);
+}
+
+/** A lift that priming does not reach in practice, and a lift of hot liquid. */
+export function liftRemarks(
+  subject: string,
+  lift: number,
+  surfacePressure: number,
+  density: number,
+  vapourPressure: number,
+): readonly Finding[] {
+  const findings: Finding[] = [];
+  const most = practicalLift(surfacePressure, density);
+  if (lift > 0 && lift > most) {
+    findings.push({
+      code: "lift-beyond-practice",
+      severity: "caution",
+      subject,
+      found: amount("head", lift),
+      limit: { quantity: "head", value: most, side: "at most" },
+      cites: LIFT_PRACTICE,
+    });
+  }
+  if (lift > 0 && vapourPressure > HOT_VAPOUR_PRESSURE) {
+    findings.push({
+      code: "suction-liquid-hot",
+      severity: "caution",
+      subject,
+      found: amount("absolutePressure", vapourPressure),
+      limit: { quantity: "absolutePressure", value: HOT_VAPOUR_PRESSURE, side: "at most" },
+      cites: HOT_PRACTICE,
+    });
+  }
+  return findings;
+}
+
+/** Absolute pressure at the pump inlet so low that dissolved air comes out. */
+export function gasRemarks(inletPressure: number): readonly Finding[] {
+  if (!(inletPressure < LEAST_INLET_PRESSURE)) return [];
+  const found = amount("absolutePressure", inletPressure);
+  const limit = { quantity: "absolutePressure", value: LEAST_INLET_PRESSURE, side: "at least" } as const;
+  return [
+    {
+      code: "inlet-pressure-low",
+      severity: "caution",
+      subject: "pump inlet",
+      found,
+      limit,
+      cites: GAS_CHOICE,
+    },
+  ];
+}

@@ -1,0 +1,114 @@
+import { STANDARD_GRAVITY } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { headLost } from "../head/head-lost.ts";
+import { layFlatIn, suctionLineRemarks } from "../head/line-remarks.ts";
+import type { LiquidState } from "../liquid/liquid.ts";
+import type { Line } from "../pipework/line.ts";
+import { meanVelocity, velocityHeadOf } from "../pipework/pipe-friction.ts";
+import { npshAvailable, npshAvailableMethod } from "./npsh-available.ts";
+import { gasRemarks, liftRemarks } from "./suction-practice.ts";
+
+export interface SuctionStateInput {
+  /** m³/s */
+  readonly flow: number;
+  /** Height of the pump datum over the liquid surface, m. Negative where the pump is flooded. */
+  readonly suctionLift: number;
+  readonly suctionLine: Line;
+  /** Absolute pressure of the air on site, Pa. */
+  readonly atmosphericPressure: number;
+  /** Gauge pressure on the liquid surface, Pa. 0 where open to the air. */
+  readonly surfacePressure: number;
+  readonly liquid: LiquidState;
+}
+
+/** What a pump finds at its inlet. */
+export interface SuctionState {
+  /** m of the liquid, at the pump datum. */
+  readonly npshAvailable: number;
+  /** Head lost in the suction line, m. */
+  readonly suctionLoss: number;
+  /** Absolute pressure at the inlet, Pa, in the bore of the last segment of the line. */
+  readonly inletPressure: number;
+  /** Mean velocity there, m/s; 0 where the line has no segments. */
+  readonly inletVelocity: number;
+}
+
+export const suctionStateMethod = {
+  title: "NPSH available and pressure at the pump inlet",
+  cites: npshAvailableMethod.cites,
+  inputs: {
+    flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },
+    suctionLift: npshAvailableMethod.inputs.suctionLift,
+    atmosphericPressure: { name: "atmospheric pressure", quantity: "absolutePressure", above: 0 },
+    surfacePressure: { name: "surface pressure", symbol: "p_s", quantity: "gaugePressure" },
+  },
+} as const satisfies Method<"flow" | "suctionLift" | "atmosphericPressure" | "surfacePressure">;
+
+/**
+ * NPSH available through a suction line, with the pressure at the pump inlet.
+ *
+ *   p_inlet = p_s − ρ g (lift + h_L,s) − ρ V² / 2
+ *
+ * Fails where the liquid states no vapour pressure, where the surface pressure lies below absolute zero, and where
+ * lay-flat hose would stand under vacuum. Warns and cautions as `npshAvailable`, and of a lift beyond practice, a hot
+ * liquid, a fast line, and an inlet pressure at which dissolved air comes out.
+ */
+export function suctionState(input: SuctionStateInput): Result<SuctionState> {
+  const { flow, suctionLift, suctionLine, atmosphericPressure, surfacePressure, liquid } = input;
+  const checked = checkInputs(suctionStateMethod, { flow, suctionLift, atmosphericPressure, surfacePressure });
+  if (!checked.ok) return checked;
+  const { density, vapourPressure } = liquid;
+  if (vapourPressure === undefined) return fail([vapourPressureMissing()]);
+  const absoluteSurface = atmosphericPressure + surfacePressure;
+  if (absoluteSurface < 0) return fail([belowAbsoluteZero(surfacePressure, atmosphericPressure)]);
+
+  return andThen(headLost(suctionLine, flow, liquid), (suctionLoss) =>
+    andThen(
+      npshAvailable({ surfacePressure: absoluteSurface, vapourPressure, density, suctionLift, suctionLoss }),
+      (available) => {
+        const last = suctionLine.at(-1);
+        const inletVelocity = last === undefined ? 0 : meanVelocity(flow, last.pipe.bore);
+        const velocityHead = velocityHeadOf(inletVelocity);
+        const inletPressure = absoluteSurface - density * STANDARD_GRAVITY * (suctionLift + suctionLoss + velocityHead);
+        if (inletPressure < atmosphericPressure) {
+          const collapses = layFlatCollapse(suctionLine, inletPressure - atmosphericPressure);
+          if (collapses !== undefined) return fail([collapses]);
+        }
+        return succeed({ npshAvailable: available, suctionLoss, inletPressure, inletVelocity }, [
+          ...suctionLineRemarks(suctionLine, flow),
+          ...liftRemarks("suction lift", suctionLift, absoluteSurface, density, vapourPressure),
+          ...gasRemarks(inletPressure),
+        ]);
+      },
+    ),
+  );
+}
+
+export function vapourPressureMissing(): Finding {
+  return { code: "vapour-pressure-missing", severity: "error", subject: "liquid" };
+}
+
+/** The refusal of lay-flat hose in a suction line whose inlet is at this gauge pressure, Pa. */
+export function layFlatCollapse(line: Line, gaugePressure: number): Finding | undefined {
+  const layFlat = layFlatIn(line);
+  if (layFlat === undefined) return undefined;
+  const found = amount("gaugePressure", gaugePressure);
+  return {
+    code: "suction-lay-flat-collapses",
+    severity: "error",
+    subject: "suction line",
+    given: layFlat.pipe.name,
+    found,
+  };
+}
+
+function belowAbsoluteZero(surfacePressure: number, atmosphericPressure: number): Finding {
+  return {
+    code: "out-of-range",
+    severity: "error",
+    subject: "surface pressure",
+    found: amount("gaugePressure", surfacePressure),
+    limit: { quantity: "gaugePressure", value: -atmosphericPressure, side: "at least" },
+  };
+}

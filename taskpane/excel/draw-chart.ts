@@ -1,0 +1,51 @@
+import type { XYChartSpec, XYSeries } from "../../shared/ports/sheet-spec.ts";
+
+/** A chart just added, with the series Excel guessed for it. */
+export interface StartedChart {
+  readonly chart: Excel.Chart;
+  readonly guessed: Excel.ChartSeriesCollection;
+  readonly spec: XYChartSpec;
+}
+
+/** Adds the chart in its place. Excel makes series of its own from the source; how many is known after the next sync. */
+export function startChart(sheet: Excel.Worksheet, spec: XYChartSpec): StartedChart {
+  const first = spec.series[0];
+  if (first === undefined) throw new Error(`the chart “${spec.title}” has no series`);
+  const chart = sheet.charts.add("XYScatterLinesNoMarkers", sheet.getRange(first.y), "Columns");
+  const [from, to] = spec.at.split(":");
+  chart.setPosition(from as string, to);
+  return { chart, guessed: chart.series.load("count"), spec };
+}
+
+/** Puts our series in place of the guessed ones, and titles. */
+export function finishChart(sheet: Excel.Worksheet, { chart, guessed, spec }: StartedChart): void {
+  const surplus = guessed.count;
+  for (const series of spec.series) drawSeries(sheet, chart.series.add(series.name), series);
+  for (let i = surplus - 1; i >= 0; i -= 1) chart.series.getItemAt(i).delete();
+  chart.title.text = spec.title;
+  chart.axes.categoryAxis.title.text = spec.xTitle;
+  chart.axes.valueAxis.title.text = spec.yTitle;
+  if (spec.secondTitle !== undefined && spec.series.some(({ secondAxis }) => secondAxis === true)) {
+    chart.axes.getItem("Value", "Secondary").title.text = spec.secondTitle;
+  }
+  chart.legend.visible = spec.series.length > 1;
+  chart.legend.position = "Bottom";
+}
+
+function drawSeries(sheet: Excel.Worksheet, drawn: Excel.ChartSeries, spec: XYSeries): void {
+  const pointsOnly = spec.pointsOnly === true;
+  const markers = pointsOnly || spec.markers === true;
+  drawn.chartType = pointsOnly ? "XYScatter" : markers ? "XYScatterLines" : "XYScatterLinesNoMarkers";
+  drawn.setXAxisValues(sheet.getRange(spec.x));
+  drawn.setValues(sheet.getRange(spec.y));
+  drawn.markerStyle = markers ? "Circle" : "None";
+  if (spec.secondAxis === true) drawn.axisGroup = "Secondary";
+  if (spec.color !== undefined) {
+    if (!pointsOnly) drawn.format.line.color = spec.color;
+    if (markers) {
+      drawn.markerBackgroundColor = spec.color;
+      drawn.markerForegroundColor = spec.color;
+    }
+  }
+  if (spec.dashed === true && !pointsOnly) drawn.format.line.lineStyle = "Dash";
+}

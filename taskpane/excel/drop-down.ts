@@ -1,0 +1,26 @@
+import { absolute } from "../../shared/ports/a1.ts";
+import type { ListSpec } from "../../shared/ports/sheet-spec.ts";
+
+/** Excel's limit on a list written into the rule itself. */
+const LONGEST_LIST = 255;
+/** Excel's limit on the hint beside a cell. */
+const LONGEST_HINT = 255;
+
+/** Throws for a list that Excel cannot hold as it is meant. */
+export function checkDropDown({ ref, items, help }: ListSpec): void {
+  if (help !== undefined && help.length > LONGEST_HINT) throw new Error(`the hint of the list at ${ref} is too long`);
+  if ("from" in items) return;
+  if (items.some((item) => item.includes(","))) throw new Error(`the list at ${ref} has an item with a comma`);
+  if (items.join(",").length > LONGEST_LIST) throw new Error(`the list at ${ref} is too long; let it read a range`);
+}
+
+export function addDropDown(sheet: Excel.Worksheet, { ref, items, help, strict }: ListSpec): void {
+  const { dataValidation } = sheet.getRange(ref);
+  const source = "from" in items ? `=${absolute(items.from)}` : items.join(",");
+  dataValidation.rule = { list: { inCellDropDown: true, source } };
+  dataValidation.errorAlert =
+    strict === true
+      ? { showAlert: true, style: "Stop", title: "Not in the list", message: "Choose one of the list." }
+      : { showAlert: false, style: "Information", title: "", message: "" };
+  if (help !== undefined) dataValidation.prompt = { showPrompt: true, title: "", message: help };
+}

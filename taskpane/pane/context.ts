@@ -1,0 +1,33 @@
+import type { TemplateResult } from "lit";
+import type { SheetHost } from "../../shared/ports/sheet-host.ts";
+import type { PaneEvent, PaneState } from "./state.ts";
+import type { Worked } from "./worked.ts";
+
+/** What every view gets: the state, what was worked out from it, and the way back. */
+export interface PaneContext {
+  readonly state: PaneState;
+  readonly worked: Worked;
+  readonly host: SheetHost | undefined;
+  /** Takes an event, and has drawn the pane anew when it returns. */
+  readonly send: (event: PaneEvent) => void;
+  /** Puts the focus on a box, after opening the step it is in. */
+  readonly goTo: (id: string) => void;
+  /** The words of the last pause in typing, for the screen reader. */
+  readonly announcement: string;
+}
+
+/** One section of the pane. A further step is one more file with one of these, and its place in `STEPS`. */
+export interface Step {
+  readonly key: string;
+  readonly title: string;
+  readonly view: (context: PaneContext) => TemplateResult;
+  /** Place keys that begin so belong to this step, for links to a box. */
+  readonly holds?: readonly string[];
+  /** A few words beside the title. */
+  readonly brief?: (context: PaneContext) => string;
+}
+
+/** The element id of a box. */
+export function boxId(key: string): string {
+  return `duty-${key.replaceAll(".", "-")}`;
+}

@@ -1,0 +1,56 @@
+import { type Quantity, UNIT_SETS, type UnitSetName } from "../../src/basis/quantities.ts";
+import { readNumber, splitAmount } from "../../src/basis/quantity-text.ts";
+import { fromEngine, toEngine } from "../../src/basis/units.ts";
+import { type DutyText, FIELD_KEYS, type LineKey, type Place, type SegmentText } from "../../shared/duty/duty-text.ts";
+import { FIELDS } from "../../shared/duty/fields.ts";
+
+/** Figures a converted number keeps: there and back again gives what was typed. */
+const FIGURES = 6;
+
+/**
+ * The boxes that hold a number without a unit which another unit set would read differently. A text with its own
+ * unit means the same in every unit set.
+ */
+export function numbersThatDiffer(duty: DutyText, unitSet: UnitSetName): readonly Place[] {
+  const differs = (text: string, quantity: Quantity): boolean =>
+    UNIT_SETS[duty.unitSet][quantity] !== UNIT_SETS[unitSet][quantity] && plainNumber(text) !== undefined;
+  const fields = FIELD_KEYS.filter((key) => {
+    const { quantity } = FIELDS[key];
+    return quantity !== undefined && differs(duty.fields[key], quantity);
+  }).map((field): Place => ({ field }));
+  const lengths = (["suctionLine", "dischargeLine"] as const).flatMap((line) =>
+    duty[line].flatMap(({ length }, row): readonly Place[] =>
+      differs(length, "length") ? [{ line, row, column: "length" }] : [],
+    ),
+  );
+  return [...fields, ...lengths];
+}
+
+/** The same duty in another unit set: plain numbers converted to six figures, every other text as it is. */
+export function convertNumbers(duty: DutyText, unitSet: UnitSetName): DutyText {
+  const converted = (text: string, quantity: Quantity): string => {
+    const value = plainNumber(text);
+    if (value === undefined) return text;
+    const from = UNIT_SETS[duty.unitSet][quantity];
+    const to = UNIT_SETS[unitSet][quantity];
+    if (from === to) return text;
+    return String(Number(fromEngine(toEngine(value, from), to).toPrecision(FIGURES)));
+  };
+  const fields = Object.fromEntries(
+    FIELD_KEYS.map((key) => {
+      const { quantity } = FIELDS[key];
+      const text = duty.fields[key];
+      return [key, quantity === undefined ? text : converted(text, quantity)];
+    }),
+  ) as DutyText["fields"];
+  const rows = (line: LineKey): readonly SegmentText[] =>
+    duty[line].map((segment) => ({ ...segment, length: converted(segment.length, "length") }));
+  return { ...duty, unitSet, fields, suctionLine: rows("suctionLine"), dischargeLine: rows("dischargeLine") };
+}
+
+function plainNumber(text: string): number | undefined {
+  const parts = splitAmount(text);
+  if (parts === undefined || parts.unit !== "") return undefined;
+  const read = readNumber(parts.number, "number");
+  return read.ok ? read.value : undefined;
+}

@@ -1,0 +1,30 @@
+/** The part of a list of fittings, such as "2 elbow 90 long, 1 ga", that the caret stands in. */
+export interface Piece {
+  readonly start: number;
+  readonly end: number;
+  /** "2", or nothing where no count is typed yet. */
+  readonly count: string;
+  readonly name: string;
+}
+
+export function pieceAt(text: string, caret: number): Piece {
+  const start = text.lastIndexOf(",", caret - 1) + 1;
+  const comma = text.indexOf(",", Math.max(caret, start));
+  const end = comma === -1 ? text.length : comma;
+  const match = /^\s*(\d*)\s*(?:[x×]\s+)?(.*?)\s*$/i.exec(text.slice(start, end));
+  return { start, end, count: match?.[1] ?? "", name: match?.[2] ?? "" };
+}
+
+/** The list with the piece at the caret made into a counted fitting; a count already typed stays. */
+export function withPiece(text: string, caret: number, name: string): string {
+  const { start, end, count } = pieceAt(text, caret);
+  const before = text.slice(0, start);
+  const gap = before === "" ? "" : " ";
+  return `${before}${gap}${count === "" ? "1" : count} ${name}${text.slice(end)}`;
+}
+
+/** The list with one more fitting at its end. */
+export function withFitting(text: string, name: string): string {
+  const before = text.trim().replace(/,$/, "").trimEnd();
+  return before === "" ? `1 ${name}` : `${before}, 1 ${name}`;
+}

@@ -1,0 +1,87 @@
+import { type ScaleLinear, scaleLinear } from "d3-scale";
+import { curveMonotoneX, line } from "d3-shape";
+import { html, svg, type TemplateResult } from "lit";
+import { figures } from "../../../shared/text/words.ts";
+
+/** A point of the curve, in the units of the axes. */
+export interface CurvePoint {
+  readonly flow: number;
+  readonly head: number;
+}
+
+export interface CurveUnits {
+  readonly flow: string;
+  readonly head: string;
+}
+
+const HEIGHT = 210;
+const MARGIN = { top: 12, right: 12, bottom: 40, left: 46 } as const;
+
+/** Total head the system asks for against flow, with the duty marked on it. */
+export function systemCurvePicture(
+  points: readonly CurvePoint[],
+  duty: CurvePoint,
+  units: CurveUnits,
+  width: number,
+): TemplateResult {
+  const all = [...points, duty];
+  const heads = all.map(({ head }) => head);
+  const x = scaleLinear()
+    .domain([0, Math.max(...all.map(({ flow }) => flow))])
+    .nice(5)
+    .range([MARGIN.left, width - MARGIN.right]);
+  const y = scaleLinear()
+    .domain([Math.min(0, ...heads), Math.max(...heads) * 1.05])
+    .nice(5)
+    .range([HEIGHT - MARGIN.bottom, MARGIN.top]);
+  const curve = line<CurvePoint>(
+    (point) => x(point.flow),
+    (point) => y(point.head),
+  ).curve(curveMonotoneX);
+  const xDuty = x(duty.flow);
+  const yDuty = y(duty.head);
+  const onRight = xDuty < width / 2;
+  return html`<svg
+    class="picture"
+    viewBox="0 0 ${width} ${HEIGHT}"
+    width=${width}
+    height=${HEIGHT}
+    role="img"
+    aria-label="${curveWords(points, duty, units)}"
+  >
+    ${flowAxis(x, units.flow, width)} ${headAxis(y, units.head, width)}
+    <path class="guide" d="M${xDuty} ${y.range()[0]}V${yDuty}H${MARGIN.left}" />
+    <path class="curve" d="${curve(points) ?? ""}" />
+    <circle class="duty-point" cx=${xDuty} cy=${yDuty} r="4.5" />
+    <text class="duty-label" x=${xDuty + (onRight ? 9 : -9)} y=${yDuty + (onRight ? 16 : -9)} text-anchor=${onRight ? "start" : "end"}>
+      ${figures(duty.flow)} ${units.flow}, ${figures(duty.head)} ${units.head}
+    </text>
+  </svg>`;
+}
+
+/** The picture in words. */
+export function curveWords(points: readonly CurvePoint[], duty: CurvePoint, units: CurveUnits): string {
+  const at = ({ flow, head }: CurvePoint): string =>
+    `${figures(head)} ${units.head} at ${figures(flow)} ${units.flow}`;
+  const ends = [points[0], points.at(-1)].filter((point) => point !== undefined).map(at);
+  return `System curve: ${ends.join(" rising to ")}. Duty point: ${at(duty)}.`;
+}
+
+function flowAxis(x: ScaleLinear<number, number>, unit: string, width: number): TemplateResult {
+  const base = HEIGHT - MARGIN.bottom;
+  return svg`<path class="axis" d="M${MARGIN.left} ${base}H${width - MARGIN.right}" />
+    ${x.ticks(5).map(
+      (tick) => svg`<path class="tick" d="M${x(tick)} ${base}v4" />
+        <text x=${x(tick)} y=${base + 16} text-anchor="middle">${figures(tick)}</text>`,
+    )}
+    <text x=${(MARGIN.left + width - MARGIN.right) / 2} y=${HEIGHT - 6} text-anchor="middle">Flow, ${unit}</text>`;
+}
+
+function headAxis(y: ScaleLinear<number, number>, unit: string, width: number): TemplateResult {
+  const middle = (MARGIN.top + HEIGHT - MARGIN.bottom) / 2;
+  return svg`${y.ticks(5).map(
+    (tick) => svg`<path class="grid" d="M${MARGIN.left} ${y(tick)}H${width - MARGIN.right}" />
+      <text x=${MARGIN.left - 6} y=${y(tick) + 4} text-anchor="end">${figures(tick)}</text>`,
+  )}
+    <text x="11" y=${middle} text-anchor="middle" transform="rotate(-90 11 ${middle})">Head, ${unit}</text>`;
+}

@@ -1,0 +1,241 @@
+import type { UnitSetName } from "../../src/basis/quantities.ts";
+import {
+  type DutyText,
+  EMPTY_DUTY,
+  EMPTY_SEGMENT,
+  type FieldKey,
+  type LineKey,
+  type Place,
+  placeKey,
+  type SegmentText,
+} from "../../shared/duty/duty-text.ts";
+import { convertNumbers, numbersThatDiffer } from "./convert-numbers.ts";
+
+/** A duty to go back or forward to, and the words for what lies between it and the next one. */
+export interface Change {
+  readonly what: string;
+  readonly duty: DutyText;
+}
+
+/** The type-to-choose list that is open: whose box it belongs to, where the caret is, which name is marked. */
+export interface OpenList {
+  readonly place: string;
+  readonly caret: number;
+  readonly active: number | undefined;
+  /** It opened because letters were typed, so it serves the word at the caret; else it was asked for. */
+  readonly typed: boolean;
+}
+
+/** A line about what just happened, shown until the next change. */
+export interface Notice {
+  readonly kind: "done" | "failed";
+  readonly text: string;
+}
+
+export type Writing =
+  | { readonly kind: "idle" }
+  | { readonly kind: "writing" }
+  | { readonly kind: "written"; readonly sheet: string }
+  | { readonly kind: "failed"; readonly reason: string };
+
+/** Everything the pane shows that is not worked out from it. */
+export interface PaneState {
+  readonly duty: DutyText;
+  readonly past: readonly Change[];
+  readonly future: readonly Change[];
+  /** The box being typed into: its letters make one step back, not one each. */
+  readonly typingIn: string | undefined;
+  readonly list: OpenList | undefined;
+  /** Boxes whose help and basis are open. */
+  readonly openHelp: ReadonlySet<string>;
+  readonly closedSteps: ReadonlySet<string>;
+  /** The unit set picked while it is still to be said what becomes of the numbers. */
+  readonly unitsAsked: UnitSetName | undefined;
+  readonly notice: Notice | undefined;
+  readonly writing: Writing;
+  /** Width the pictures are drawn for, px. */
+  readonly width: number;
+}
+
+export type PaneEvent =
+  | { readonly type: "typed"; readonly place: Place; readonly text: string; readonly caret?: number }
+  | { readonly type: "name-chosen"; readonly place: Place; readonly text: string }
+  | { readonly type: "basis-typed"; readonly field: FieldKey; readonly text: string }
+  | { readonly type: "row-added"; readonly line: LineKey }
+  | { readonly type: "row-removed"; readonly line: LineKey; readonly row: number }
+  | { readonly type: "row-moved"; readonly line: LineKey; readonly row: number; readonly by: -1 | 1 }
+  | { readonly type: "units-picked"; readonly unitSet: UnitSetName }
+  | { readonly type: "units-answered"; readonly numbers: "convert" | "keep" | "leave" }
+  | { readonly type: "duty-replaced"; readonly duty: DutyText; readonly what: string }
+  | { readonly type: "undone" }
+  | { readonly type: "redone" }
+  | { readonly type: "list-opened"; readonly place: Place; readonly caret: number }
+  | { readonly type: "list-moved"; readonly active: number | undefined }
+  | { readonly type: "list-closed" }
+  | { readonly type: "help-toggled"; readonly field: string }
+  | { readonly type: "step-toggled"; readonly step: string; readonly open: boolean }
+  | { readonly type: "noticed"; readonly notice: Notice | undefined }
+  | { readonly type: "writing"; readonly writing: Writing }
+  | { readonly type: "resized"; readonly width: number };
+
+/** Steps back that are kept; each shares what did not change with its neighbours. */
+const MOST_CHANGES = 300;
+
+export const LINE_TITLES: Readonly<Record<LineKey, string>> = {
+  suctionLine: "Suction line",
+  dischargeLine: "Discharge line",
+};
+
+export function openingState(duty: DutyText = EMPTY_DUTY): PaneState {
+  return {
+    duty,
+    past: [],
+    future: [],
+    typingIn: undefined,
+    list: undefined,
+    openHelp: new Set(),
+    closedSteps: new Set(["job"]),
+    unitsAsked: undefined,
+    notice: undefined,
+    writing: { kind: "idle" },
+    width: 296,
+  };
+}
+
+/** The state after an event. Typed text is kept letter for letter; nothing here throws. */
+export function next(state: PaneState, event: PaneEvent): PaneState {
+  switch (event.type) {
+    case "typed": {
+      const key = placeKey(event.place);
+      const typed = changed(state, withText(state.duty, event.place, event.text), "typing", key);
+      if (event.caret === undefined) return typed;
+      return { ...typed, list: { place: key, caret: event.caret, active: undefined, typed: true } };
+    }
+    case "name-chosen":
+      return { ...changed(state, withText(state.duty, event.place, event.text), "choosing a name"), list: undefined };
+    case "basis-typed": {
+      const basis = { ...state.duty.basis, [event.field]: event.text };
+      return changed(state, { ...state.duty, basis }, "typing", `${event.field}.basis`);
+    }
+    case "row-added":
+      return changed(state, withRows(state.duty, event.line, [...state.duty[event.line], EMPTY_SEGMENT]), "adding a row");
+    case "row-removed": {
+      const rows = state.duty[event.line].filter((_, row) => row !== event.row);
+      const duty = withRows(state.duty, event.line, rows.length === 0 ? [EMPTY_SEGMENT] : rows);
+      const text = `${LINE_TITLES[event.line]}: row ${event.row + 1} removed.`;
+      return { ...changed(state, duty, `removing row ${event.row + 1}`), notice: { kind: "done", text } };
+    }
+    case "row-moved":
+      return moveRow(state, event.line, event.row, event.by);
+    case "units-picked":
+      return pickUnits(state, event.unitSet);
+    case "units-answered":
+      return answerUnits(state, event.numbers);
+    case "duty-replaced": {
+      const replaced = changed(state, event.duty, event.what);
+      return { ...replaced, list: undefined, unitsAsked: undefined, notice: { kind: "done", text: `${event.what}.` } };
+    }
+    case "undone":
+      return step(state, "past", "future");
+    case "redone":
+      return step(state, "future", "past");
+    case "list-opened":
+      return {
+        ...state,
+        list: { place: placeKey(event.place), caret: event.caret, active: undefined, typed: false },
+      };
+    case "list-moved":
+      return state.list === undefined ? state : { ...state, list: { ...state.list, active: event.active } };
+    case "list-closed":
+      return state.list === undefined ? state : { ...state, list: undefined };
+    case "help-toggled":
+      return { ...state, openHelp: toggled(state.openHelp, event.field, !state.openHelp.has(event.field)) };
+    case "step-toggled":
+      return { ...state, closedSteps: toggled(state.closedSteps, event.step, !event.open) };
+    case "noticed":
+      return { ...state, notice: event.notice };
+    case "writing":
+      return { ...state, writing: event.writing };
+    case "resized":
+      return event.width === state.width ? state : { ...state, width: event.width };
+  }
+}
+
+/** The text in a box. */
+export function textAt(duty: DutyText, place: Place): string {
+  if ("field" in place) return duty.fields[place.field];
+  return duty[place.line][place.row]?.[place.column] ?? "";
+}
+
+function changed(state: PaneState, duty: DutyText, what: string, typingIn?: string): PaneState {
+  const sameBox = typingIn !== undefined && typingIn === state.typingIn;
+  const past = sameBox ? state.past : [...state.past.slice(1 - MOST_CHANGES), { what, duty: state.duty }];
+  const writing: Writing = state.writing.kind === "writing" ? state.writing : { kind: "idle" };
+  return { ...state, duty, past, future: [], typingIn, notice: undefined, writing };
+}
+
+function step(state: PaneState, from: "past" | "future", to: "past" | "future"): PaneState {
+  const change = state[from].at(-1);
+  if (change === undefined) return state;
+  const back = { what: change.what, duty: state.duty };
+  return {
+    ...state,
+    duty: change.duty,
+    [from]: state[from].slice(0, -1),
+    [to]: [...state[to], back],
+    typingIn: undefined,
+    list: undefined,
+    unitsAsked: undefined,
+    notice: { kind: "done", text: `${from === "past" ? "Undone" : "Done again"}: ${change.what}.` },
+    writing: state.writing.kind === "writing" ? state.writing : { kind: "idle" },
+  };
+}
+
+function withText(duty: DutyText, place: Place, text: string): DutyText {
+  if ("field" in place) return { ...duty, fields: { ...duty.fields, [place.field]: text } };
+  const rows = duty[place.line].map((segment, row): SegmentText =>
+    row === place.row ? { ...segment, [place.column]: text } : segment,
+  );
+  return withRows(duty, place.line, rows);
+}
+
+function withRows(duty: DutyText, line: LineKey, rows: readonly SegmentText[]): DutyText {
+  return { ...duty, [line]: rows };
+}
+
+function moveRow(state: PaneState, line: LineKey, row: number, by: -1 | 1): PaneState {
+  const rows = [...state.duty[line]];
+  const moved = rows[row];
+  const other = rows[row + by];
+  if (moved === undefined || other === undefined) return state;
+  rows[row] = other;
+  rows[row + by] = moved;
+  const text = `${LINE_TITLES[line]}: row ${row + 1} is now row ${row + 1 + by}.`;
+  return { ...changed(state, withRows(state.duty, line, rows), "moving a row"), notice: { kind: "done", text } };
+}
+
+function pickUnits(state: PaneState, unitSet: UnitSetName): PaneState {
+  if (unitSet === state.duty.unitSet) return { ...state, unitsAsked: undefined };
+  if (numbersThatDiffer(state.duty, unitSet).length > 0) return { ...state, unitsAsked: unitSet };
+  return { ...changed(state, { ...state.duty, unitSet }, "changing the units"), unitsAsked: undefined };
+}
+
+function answerUnits(state: PaneState, numbers: "convert" | "keep" | "leave"): PaneState {
+  const unitSet = state.unitsAsked;
+  const closed = { ...state, unitsAsked: undefined };
+  if (unitSet === undefined || numbers === "leave") return closed;
+  if (numbers === "keep") {
+    const text = `Units are now ${unitSet}; every number stands as it was typed.`;
+    return { ...changed(closed, { ...state.duty, unitSet }, "changing the units"), notice: { kind: "done", text } };
+  }
+  const text = `Units are now ${unitSet}; plain numbers are converted to six figures.`;
+  const duty = convertNumbers(state.duty, unitSet);
+  return { ...changed(closed, duty, "converting the numbers"), notice: { kind: "done", text } };
+}
+
+function toggled(set: ReadonlySet<string>, key: string, member: boolean): ReadonlySet<string> {
+  const copy = new Set(set);
+  if (member) copy.add(key);
+  else copy.delete(key);
+  return copy;
+}

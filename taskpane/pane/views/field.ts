@@ -1,0 +1,104 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { live } from "lit/directives/live.js";
+import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { fromEngine } from "../../../src/basis/units.ts";
+import type { FieldKey } from "../../../shared/duty/duty-text.ts";
+import { FIELDS, type Field } from "../../../shared/duty/fields.ts";
+import { figures } from "../../../shared/text/words.ts";
+import { boxId, type PaneContext } from "../context.ts";
+import { LIQUIDS } from "../known-names.ts";
+import { matching } from "../names.ts";
+import { comboboxView } from "./combobox.ts";
+import { findingsView } from "./findings.ts";
+
+/** A field of the duty: label, box, unit, its findings, and help with a line for the basis that open on demand. */
+export function fieldView(context: PaneContext, key: FieldKey): TemplateResult {
+  const { state, worked, send } = context;
+  const field = FIELDS[key];
+  const id = boxId(key);
+  const units = state.duty.unitSet;
+  const unit = field.quantity === undefined ? "" : printedUnit(field.quantity, units);
+  const findings = worked.at(key);
+  const open = state.openHelp.has(key);
+  const basis = state.duty.basis[key] ?? "";
+  const describedBy = [
+    ...(unit === "" ? [] : [`${id}-unit`]),
+    ...(findings.length === 0 ? [] : [`${id}-findings`]),
+    `${id}-help`,
+  ].join(" ");
+  return html`<div class="field ${field.kind}">
+    <label for=${id}>${field.label}</label>
+    <div class="entry">
+      ${boxView(context, key, field, describedBy)}
+      ${unit === "" ? nothing : html`<span class="unit" id="${id}-unit">${unit}</span>`}
+    </div>
+    <button
+      class="about-button"
+      type="button"
+      aria-expanded=${open}
+      aria-controls="${id}-about"
+      aria-label="About ${field.label}"
+      title="Help and basis"
+      @click=${() => send({ type: "help-toggled", field: key })}
+    >
+      ?
+    </button>
+    ${findings.length === 0 ? nothing : findingsView(findings, units, `${id}-findings`)}
+    ${!open && basis.trim() !== "" ? html`<p class="basis-line">Basis: ${basis}</p>` : nothing}
+    <div class="about" id="${id}-about" ?hidden=${!open}>
+      <p id="${id}-help">${field.help}</p>
+      ${field.kind === "text" ? nothing : basisView(context, key, field, basis)}
+    </div>
+  </div>`;
+}
+
+function boxView(context: PaneContext, key: FieldKey, field: Field, describedBy: string): TemplateResult {
+  const { state, worked, send } = context;
+  const invalid = worked.at(key).some(({ severity }) => severity === "error");
+  const placeholder = assumedText(field, state.duty.unitSet);
+  if (field.kind === "liquid") {
+    return comboboxView(context, {
+      place: { field: key },
+      describedBy,
+      invalid,
+      required: field.required,
+      placeholder,
+      matches: () => matching(LIQUIDS, state.duty.fields[key]),
+      chosen: (_, name) => name,
+    });
+  }
+  return html`<input
+    id=${boxId(key)}
+    type="text"
+    autocomplete="off"
+    spellcheck="false"
+    aria-describedby=${describedBy}
+    aria-invalid=${invalid}
+    aria-required=${field.required}
+    placeholder=${placeholder}
+    .value=${live(state.duty.fields[key])}
+    @input=${(event: InputEvent) =>
+      send({ type: "typed", place: { field: key }, text: (event.target as HTMLInputElement).value })}
+  />`;
+}
+
+function basisView({ send }: PaneContext, key: FieldKey, field: Field, basis: string): TemplateResult {
+  const id = `${boxId(key)}-basis`;
+  return html`<label for=${id}>Basis of ${field.label}</label>
+    <input
+      id=${id}
+      type="text"
+      autocomplete="off"
+      placeholder="where the figure comes from"
+      .value=${live(basis)}
+      @input=${(event: InputEvent) =>
+        send({ type: "basis-typed", field: key, text: (event.target as HTMLInputElement).value })}
+    />`;
+}
+
+/** "68 assumed": what a blank box stands for. */
+function assumedText({ quantity, whenBlank }: Field, units: UnitSetName): string {
+  if (whenBlank === undefined) return "";
+  if (quantity === undefined || typeof whenBlank === "string") return `${whenBlank} assumed`;
+  return `${figures(fromEngine(whenBlank, UNIT_SETS[units][quantity]))} assumed`;
+}

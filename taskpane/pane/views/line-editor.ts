@@ -1,0 +1,189 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { live } from "lit/directives/live.js";
+import { printedUnit } from "../../../src/basis/quantities.ts";
+import { amount } from "../../../src/basis/result.ts";
+import { type LineKey, type Place, placeKey, type SegmentText } from "../../../shared/duty/duty-text.ts";
+import { amountText } from "../../../shared/text/words.ts";
+import { boxId, type PaneContext } from "../context.ts";
+import { pieceAt, withFitting, withPiece } from "../fitting-piece.ts";
+import { FITTINGS, isFittingName, PIPES } from "../known-names.ts";
+import { matching } from "../names.ts";
+import { LINE_TITLES, type OpenList } from "../state.ts";
+import { comboboxView } from "./combobox.ts";
+import { findingsView } from "./findings.ts";
+
+const COLUMN_LABELS: Readonly<Record<keyof SegmentText, string>> = {
+  pipe: "Pipe",
+  length: "Length",
+  fittings: "Fittings",
+};
+
+const COLUMN_HELP: Readonly<Record<keyof SegmentText, string>> = {
+  pipe: "Choose a known pipe by typing, or give the bore: “ID 154.1 mm rough 0.045 mm”.",
+  length: "Developed length of this run.",
+  fittings: "Counts and names, such as “2 elbow 90 long, 1 gate”. “K 3.2” adds a known coefficient.",
+};
+
+/** The rows of a line in the direction of flow, each with its own bore. */
+export function lineEditorView(context: PaneContext, line: LineKey): TemplateResult {
+  const { state, send, goTo } = context;
+  const rows = state.duty[line];
+  return html`<p class="hint">
+      One row for each run of equal pipe, in the direction of flow. Fittings belong to the bore of their row.
+    </p>
+    <ol class="rows">
+      ${rows.map((_, row) => rowView(context, line, row))}
+    </ol>
+    ${(Object.keys(COLUMN_HELP) as (keyof SegmentText)[]).map(
+      (column) => html`<p class="unseen" id=${helpId(line, column)}>${COLUMN_HELP[column]}</p>`,
+    )}
+    <button
+      class="add"
+      type="button"
+      @click=${() => {
+        send({ type: "row-added", line });
+        goTo(boxId(placeKey({ line, row: rows.length, column: "pipe" })));
+      }}
+    >
+      Add a row
+    </button>`;
+}
+
+function rowView(context: PaneContext, line: LineKey, row: number): TemplateResult {
+  const { state, worked } = context;
+  const segment = worked.segments[line].get(row);
+  const units = state.duty.unitSet;
+  return html`<li class="row" role="group" aria-label="${LINE_TITLES[line]}, row ${row + 1}">
+    <div class="row-head">
+      <span class="row-number" aria-hidden="true">${row + 1}</span>
+      <span class="row-result">
+        ${
+          segment === undefined
+            ? nothing
+            : html`${amountText(amount("velocity", segment.velocity), units)} ·
+              ${amountText(amount("head", segment.headLost), units)} lost`
+        }
+      </span>
+      ${rowButtons(context, line, row)}
+    </div>
+    ${cellView(context, { line, row, column: "pipe" })} ${cellView(context, { line, row, column: "length" })}
+    ${cellView(context, { line, row, column: "fittings" })}
+  </li>`;
+}
+
+function rowButtons({ state, send, goTo }: PaneContext, line: LineKey, row: number): TemplateResult {
+  const last = state.duty[line].length - 1;
+  const buttonId = (at: number, name: string): string => `duty-${line}-${at}-${name}`;
+  const move = (by: -1 | 1): void => {
+    const to = row + by;
+    send({ type: "row-moved", line, row, by });
+    const atEnd = to === 0 ? "down" : to === last ? "up" : undefined;
+    goTo(buttonId(to, atEnd ?? (by === 1 ? "down" : "up")));
+  };
+  const name = `row ${row + 1}`;
+  return html`<span class="row-buttons">
+    <button
+      id=${buttonId(row, "up")}
+      type="button"
+      aria-label="Move ${name} up"
+      title="Move up"
+      ?disabled=${row === 0}
+      @click=${() => move(-1)}
+    >
+      ↑
+    </button>
+    <button
+      id=${buttonId(row, "down")}
+      type="button"
+      aria-label="Move ${name} down"
+      title="Move down"
+      ?disabled=${row === last}
+      @click=${() => move(1)}
+    >
+      ↓
+    </button>
+    <button
+      type="button"
+      aria-label="Remove ${name}"
+      title="Remove"
+      @click=${() => {
+        send({ type: "row-removed", line, row });
+        goTo(boxId(placeKey({ line, row: Math.max(0, Math.min(row, last - 1)), column: "pipe" })));
+      }}
+    >
+      ×
+    </button>
+  </span>`;
+}
+
+type CellPlace = Extract<Place, { readonly line: LineKey }>;
+
+function cellView(context: PaneContext, place: CellPlace): TemplateResult {
+  const { state, worked } = context;
+  const key = placeKey(place);
+  const id = boxId(key);
+  const units = state.duty.unitSet;
+  const findings = worked.at(key);
+  const hasUnit = place.column === "length";
+  const describedBy = [
+    ...(hasUnit ? [`${id}-unit`] : []),
+    ...(findings.length === 0 ? [] : [`${id}-findings`]),
+    helpId(place.line, place.column),
+  ].join(" ");
+  return html`<div class="cell ${place.column}">
+    <label for=${id}>${COLUMN_LABELS[place.column]}</label>
+    <div class="entry">
+      ${boxView(context, place, describedBy)}
+      ${hasUnit ? html`<span class="unit" id="${id}-unit">${printedUnit("length", units)}</span>` : nothing}
+    </div>
+    ${findings.length === 0 ? nothing : findingsView(findings, units, `${id}-findings`)}
+  </div>`;
+}
+
+function boxView(context: PaneContext, place: CellPlace, describedBy: string): TemplateResult {
+  const { state, worked, send } = context;
+  const text = state.duty[place.line][place.row]?.[place.column] ?? "";
+  const invalid = worked.at(placeKey(place)).some(({ severity }) => severity === "error");
+  if (place.column === "length") {
+    return html`<input
+      id=${boxId(placeKey(place))}
+      type="text"
+      autocomplete="off"
+      spellcheck="false"
+      aria-describedby=${describedBy}
+      aria-invalid=${invalid}
+      aria-required="true"
+      .value=${live(text)}
+      @input=${(event: InputEvent) => send({ type: "typed", place, text: (event.target as HTMLInputElement).value })}
+    />`;
+  }
+  if (place.column === "pipe") {
+    return comboboxView(context, {
+      place,
+      describedBy,
+      invalid,
+      required: true,
+      placeholder: "type to choose, or ID 154.1 mm",
+      matches: () => matching(PIPES, text),
+      chosen: (_, name) => name,
+    });
+  }
+  return comboboxView(context, {
+    place,
+    describedBy,
+    invalid,
+    required: false,
+    placeholder: "2 elbow 90 long, 1 gate",
+    matches: (list) => matching(FITTINGS, addsOne(text, list) ? "" : pieceAt(text, list.caret).name),
+    chosen: (list, name) => (addsOne(text, list) ? withFitting(text, name) : withPiece(text, list.caret, name)),
+  });
+}
+
+/** Asked for after a whole name rather than while typing one, the list adds a further fitting. */
+function addsOne(text: string, list: OpenList): boolean {
+  return !list.typed && isFittingName(pieceAt(text, list.caret).name);
+}
+
+function helpId(line: LineKey, column: keyof SegmentText): string {
+  return `duty-${line}-${column}-help`;
+}

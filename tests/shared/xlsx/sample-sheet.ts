@@ -1,0 +1,83 @@
+import type { SheetSpec } from "../../../shared/ports/sheet-spec.ts";
+
+const FLOWS = [0, 20, 40, 60, 80];
+const HEADS = [62.5, 60.25, 55, 46.5, 34.75];
+
+/** A sheet with one of everything a SheetSpec can ask for. Its figures are invented and its cached answers, too. */
+export const SAMPLE: SheetSpec = {
+  name: "Duty 1 & 2's",
+  columns: [24, 12, 12, 14, 10],
+  rowHeights: { 1: 30, 20: 40 },
+  styles: {
+    title: { bold: true, size: 14, color: "#1F4E79", valign: "middle" },
+    input: { fill: "#FFF8DC", numFmt: "0.00", border: { top: "thin", bottom: "medium" }, unlocked: true, align: "right" },
+    note: { italic: true, wrap: true, indent: 2, valign: "top" },
+    head: { bold: true, fill: "#DDE6EE", align: "center", border: { bottom: "thin" } },
+    figure: { numFmt: '#,##0.0" m"' },
+    whole: { numFmt: "0" },
+  },
+  cells: [
+    { at: "A1", v: "Duty sheet", style: "title" },
+    { at: "A2", v: "=not a formula", style: "note" },
+    { at: "A3", v: "Flow, L/s" },
+    { at: "B3", v: 42.5, style: "input" },
+    { at: "A4", v: "Pipe" },
+    { at: "B4", v: "DN150 sch40", style: "input" },
+    { at: "A5", v: "Velocity" },
+    { at: "B5", f: 'DUTY.VELOCITY(B3,B4,"SI")', cached: 2.28, style: "figure" },
+    { at: "A6", v: "Twice that" },
+    { at: "B6", f: "2*B5", cached: 4.56, style: "figure" },
+    { at: "A7", v: "Remark" },
+    { at: "B7", f: 'DUTY.NOTES("VELOCITY",B3,B4)', cached: "" },
+    { at: "A8", v: "Unknown pipe" },
+    { at: "B8", f: 'DUTY.BORE("DN151")', cached: { error: "#N/A", message: "no such pipe" } },
+    { at: "A9", v: "In order" },
+    { at: "B9", f: "B5<3", cached: true },
+    { at: "A10", v: true },
+    { at: "B10", f: 'TEXTJOIN(", ",TRUE,A3:A5)', cached: "Flow, L/s, Pipe, Velocity" },
+    { at: "A11", v: "Sum of products" },
+    { at: "B11", f: "SUM(A14:A18*B14:B18)", cached: 8975 },
+    { at: "A13", v: "flow, L/s", style: "head" },
+    { at: "B13", v: "head, m", style: "head" },
+    { at: "D13", f: "DUTY.SYSTEMCURVE(B3,A14:A18)", spill: "D13:E15", style: "head", cached: [["flow, L/s", "head, m"], [0, 12], [40, 30.5]] },
+    { at: "E13", style: "head" },
+    ...FLOWS.map((flow, i) => ({ at: `A${14 + i}`, v: flow, style: "whole" })),
+    ...HEADS.map((head, i) => ({ at: `B${14 + i}`, v: head, style: "figure" })),
+    ...FLOWS.map((flow, i) => ({ at: `C${14 + i}`, f: `A${14 + i}/100`, cached: flow / 100 })),
+    { at: "A20", v: "line one\nline two\u0007 _x0041_ <&> \"quoted\"", style: "note" },
+    { at: "A41", v: "after the break" },
+  ],
+  merges: ["A20:C20"],
+  names: { duty_flow: "B3", curve_heads: "B14:B18" },
+  lists: [
+    { ref: "B4", items: ["DN100 sch40", "DN150 sch40", 'a 6" hose'], help: "A pipe by name", strict: true },
+    { ref: "B10", items: Array.from({ length: 40 }, (_, i) => `fitting no. ${i + 1}, flanged`) },
+    { ref: "B11", items: { from: "A14:A18" } },
+  ],
+  rules: [{ ref: "B14:B18", when: "$B14<50", style: { color: "#B00020", fill: "#FDE7E9", bold: true } }],
+  charts: [
+    {
+      at: "A22:D38",
+      title: "Pump & system",
+      xTitle: "Flow, L/s",
+      yTitle: "Head, m",
+      secondTitle: "Efficiency",
+      series: [
+        { name: "Pump", x: "A14:A18", y: "B14:B18", color: "#1F4E79", markers: true },
+        { name: "System", x: "D14:D15", y: "E14:E15", dashed: true },
+        { name: "Duty", x: "B3", y: "B14", pointsOnly: true },
+        { name: "Efficiency", x: "A14:A18", y: "C14:C18", secondAxis: true, color: "#3B7A57" },
+      ],
+    },
+  ],
+  freezeRows: 1,
+  gridlines: false,
+  print: {
+    area: "A1:E45",
+    orientation: "portrait",
+    titleRows: "1:1",
+    breaks: [39],
+    header: "&LDuty sheet&RSample",
+    footer: "Page &P of &N",
+  },
+};

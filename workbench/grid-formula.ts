@@ -1,0 +1,42 @@
+import { quotedSheetName } from "../shared/ports/sheet-name.ts";
+
+/**
+ * Changes to formula texts that the grid needs and a user does not see: it knows no sheet-scoped names and no spill
+ * mark (A1#). Text in quotes and calls stay as they are.
+ */
+export interface FormulaChanges {
+  /** Sheet-scoped name, lower case, to the range it stands for. */
+  readonly names?: ReadonlyMap<string, string>;
+  /** Upper-case address of a spilling formula to the range it fills. */
+  readonly spills?: ReadonlyMap<string, string>;
+  /** Lower-case sheet name to the name the sheet got. */
+  readonly sheets?: ReadonlyMap<string, string>;
+}
+
+const QUOTED = String.raw`"(?:[^"]|"")*"`;
+const WORD = String.raw`[\p{L}_\\][\p{L}\p{N}_.]*`;
+const SHEET = String.raw`(?<sheet>'(?:[^']|'')+'|${WORD})!`;
+const CELL = String.raw`(?<cell>\$?[A-Za-z]{1,3}\$?[1-9]\d{0,6})(?<mark>#)?(?![\p{L}\p{N}_.(])`;
+const TOKEN = new RegExp(`(?<text>${QUOTED})|(?:${SHEET})?(?:${CELL}|(?<word>${WORD})(?<call>\\()?)|${SHEET.replace("sheet", "lone")}`, "gu");
+
+export function changedFormula(formula: string, { names, spills, sheets }: FormulaChanges): string {
+  return formula.replace(TOKEN, (whole, ...rest) => {
+    const { text, sheet, lone, cell, mark, word, call } = rest.at(-1) as Record<string, string | undefined>;
+    if (text !== undefined) return whole;
+    const given = sheet ?? lone;
+    const renamed = given === undefined ? undefined : sheets?.get(bareSheetName(given).toLowerCase());
+    const prefix = given === undefined ? "" : `${renamed === undefined ? given : quotedSheetName(renamed)}!`;
+    if (cell !== undefined) {
+      const spill = mark === undefined ? undefined : spills?.get(cell.replaceAll("$", "").toUpperCase());
+      return `${prefix}${spill ?? `${cell}${mark ?? ""}`}`;
+    }
+    if (word === undefined) return prefix;
+    if (call !== undefined) return `${prefix}${word}(`;
+    return `${prefix}${names?.get(word.toLowerCase()) ?? word}`;
+  });
+}
+
+/** "'It''s mine'" as "It's mine". */
+export function bareSheetName(written: string): string {
+  return written.startsWith("'") ? written.slice(1, -1).replaceAll("''", "'") : written;
+}

@@ -1,0 +1,262 @@
+import type { ICellData } from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
+import type { FRange, FWorkbook, FWorksheet } from "@univerjs/preset-sheets-core";
+import type {} from "@univerjs/sheets-conditional-formatting/facade";
+import type { Cell } from "../shared/catalogue/cell.ts";
+import { isCellError } from "../shared/catalogue/cell.ts";
+import { absolute, type Box, boxOf } from "../shared/ports/a1.ts";
+import type { SheetHost } from "../shared/ports/sheet-host.ts";
+import { freeSheetName } from "../shared/ports/sheet-name.ts";
+import type { ListSpec, RuleSpec, SheetSpec, StyleSpec } from "../shared/ports/sheet-spec.ts";
+import type { CellMessages } from "./cell-messages.ts";
+import { anchorCharts, anchoredChart, type ChartPainter, pointsOf } from "./grid-charts.ts";
+import { bareSheetName, changedFormula } from "./grid-formula.ts";
+import type { GridInside } from "./grid-inside.ts";
+import { cellContent, constantData, formulaChanges, gridRange, worksheetData } from "./grid-sheet.ts";
+import { gridStyle } from "./grid-style.ts";
+
+/** A running grid, in the page or headless. */
+export interface Grid {
+  readonly api: FUniver;
+  readonly inside: GridInside;
+  readonly messages: CellMessages;
+}
+
+/** The grid as a sheet host, with what the workbench itself needs beside the port. */
+export interface GridHost extends SheetHost {
+  readonly kind: "workbench";
+  /** Adds several sheets that may refer to one another; all of them or none. Answers with the names used. */
+  readonly addSheets: (specs: readonly SheetSpec[]) => Promise<readonly string[]>;
+  /** What was given for a sheet and the grid itself does not keep. */
+  readonly keptOf: (sheet: string) => KeptSheet;
+  /** The style a cell of the grid got from a SheetSpec, by the grid's style id. */
+  readonly styleOf: (id: string) => StyleSpec | undefined;
+}
+
+export type KeptSheet = Pick<SheetSpec, "charts" | "print">;
+
+const CALCULATION_TIMEOUT = 60_000;
+
+export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter): GridHost {
+  const kept = new Map<string, KeptSheet>();
+  const styleIds = new Map<string, string>();
+  const styles = new Map<string, StyleSpec>();
+
+  const workbook = (): FWorkbook => {
+    const open = api.getActiveWorkbook();
+    if (open === null) throw new Error("no workbook is open");
+    return open;
+  };
+  const settled = (): Promise<void> => api.getFormula().onCalculationResultApplied(CALCULATION_TIMEOUT);
+
+  const styleId = (style: StyleSpec): string => {
+    const key = JSON.stringify(style);
+    let id = styleIds.get(key);
+    if (id === undefined) {
+      id = `sheet-style-${styleIds.size + 1}`;
+      styleIds.set(key, id);
+      styles.set(id, style);
+    }
+    return id;
+  };
+
+  const cellAt = (sheet: FWorksheet, own: ICellData | null, row: number, column: number): Cell => {
+    const id = workbook().getId();
+    const holds = own?.v !== undefined && own.v !== null;
+    const data = holds || own?.p ? own : inside.spilledCell(id, sheet.getSheetId(), row, column);
+    const content = cellContent(data);
+    if (!isCellError(content)) return content;
+    const message = messages.errorAt({ sheet: sheet.getSheetId(), row, column });
+    return message === undefined ? content : { ...content, message };
+  };
+
+  const readBox = (sheet: FWorksheet, box: Box): readonly (readonly Cell[])[] =>
+    rangeOn(sheet, box)
+      .getCellDatas()
+      .map((row, i) => row.map((data, j) => cellAt(sheet, data ?? null, box.top + i, box.left + j)));
+
+  const located = (reference: string): { readonly sheet: FWorksheet; readonly box: Box } => {
+    const match = /^('(?:[^']|'')+'|[^'!]+)!(.+)$/.exec(reference.trim());
+    if (match === null) throw new Error(`no sheet in the reference ${reference}`);
+    const name = bareSheetName(match[1] as string);
+    const sheet = workbook()
+      .getSheets()
+      .find((other) => other.getSheetName().toLowerCase() === name.toLowerCase());
+    if (sheet === undefined) throw new Error(`no sheet is called ${name}`);
+    const target = (match[2] as string).trim();
+    const scoped = inside
+      .namesOf(workbook().getId(), sheet.getSheetId())
+      .find((other) => other.name.toLowerCase() === target.toLowerCase());
+    if (scoped === undefined) return { sheet, box: boxOf(target) };
+    if (scoped.range === undefined) throw new Error(`the cells of ${target} on ${name} were deleted`);
+    return { sheet, box: boxOf(scoped.range) };
+  };
+
+  const insert = (spec: SheetSpec, name: string, renamed: ReadonlyMap<string, string>): FWorksheet => {
+    const book = workbook();
+    const ids = new Map(Object.entries(spec.styles).map(([key, style]) => [key, styleId(style)]));
+    const data = worksheetData(
+      spec,
+      (key) => {
+        const id = ids.get(key);
+        if (id === undefined) throw new Error(`the sheet ${spec.name} has no style ${key}`);
+        return id;
+      },
+      renamed,
+    );
+    book.addStyles(
+      Object.fromEntries([...ids].map(([key, id]) => [id, gridStyle(spec.styles[key] as StyleSpec)])),
+    );
+    return book.insertSheet(name, { index: book.getSheets().length, sheet: data });
+  };
+
+  const furnish = (spec: SheetSpec, sheet: FWorksheet, renamed: ReadonlyMap<string, string>): void => {
+    const book = workbook().getId();
+    const id = sheet.getSheetId();
+    const name = sheet.getSheetName();
+    for (const [scoped, range] of Object.entries(spec.names ?? {})) {
+      inside.setName(book, id, name, scoped, absolute(range));
+    }
+    for (const list of spec.lists ?? []) addList(api, sheet, list);
+    const changes = formulaChanges(spec, renamed);
+    for (const rule of spec.rules ?? []) addRule(sheet, { ...rule, when: changedFormula(rule.when, changes) });
+    const all = spec.charts ?? [];
+    anchorCharts(inside, book, id, name, all);
+    kept.set(id, {
+      ...(spec.charts === undefined ? {} : { charts: spec.charts }),
+      ...(spec.print === undefined ? {} : { print: spec.print }),
+    });
+  };
+
+  const drawCharts = (sheet: FWorksheet): void => {
+    const id = sheet.getSheetId();
+    const book = workbook().getId();
+    for (const [i, chart] of (kept.get(id)?.charts ?? []).entries()) {
+      const now = () => anchoredChart(inside, book, id, chart, i);
+      charts?.draw({
+        sheet: id,
+        spec: now,
+        points: () => now().series.map(({ x, y }) => pointsOf(readBox(sheet, boxOf(x)), readBox(sheet, boxOf(y)))),
+      });
+    }
+  };
+
+  const addSheets = async (specs: readonly SheetSpec[]): Promise<readonly string[]> => {
+    const book = workbook();
+    const taken = book.getSheets().map((sheet) => sheet.getSheetName());
+    const names = specs.map((spec) => {
+      const free = freeSheetName(spec.name, taken);
+      taken.push(free);
+      return free;
+    });
+    const renamed = new Map(specs.map(({ name }, i) => [name.toLowerCase(), names[i] as string]));
+    const added: FWorksheet[] = [];
+    const oneUndoStep = inside.batchUndo(book.getId());
+    try {
+      for (const [i, spec] of specs.entries()) {
+        const sheet = insert(spec, names[i] as string, renamed);
+        added.push(sheet);
+        furnish(spec, sheet, renamed);
+      }
+      added.at(-1)?.activate();
+      api.getFormula().executeCalculation();
+      await settled();
+      for (const sheet of added) drawCharts(sheet);
+    } catch (fault) {
+      oneUndoStep.dispose();
+      for (const sheet of added) {
+        inside.removeNames(book.getId(), sheet.getSheetId());
+        kept.delete(sheet.getSheetId());
+        book.deleteSheet(sheet);
+      }
+      // Otherwise undo would bring the half-written sheets back.
+      inside.clearUndo(book.getId());
+      throw fault;
+    }
+    oneUndoStep.dispose();
+    return names;
+  };
+
+  return {
+    kind: "workbench",
+    addSheets,
+    addSheet: async (spec) => (await addSheets([spec]))[0] as string,
+    sheetNames: async () => workbook().getSheets().map((sheet) => sheet.getSheetName()),
+    read: async (references) =>
+      references.map((reference) => {
+        const { sheet, box } = located(reference);
+        return readBox(sheet, box);
+      }),
+    write: async (values) => {
+      const cells = Object.entries(values).map(([reference, value]) => ({ ...located(reference), value, reference }));
+      for (const { box, reference } of cells) {
+        if (box.top !== box.bottom || box.left !== box.right) throw new Error(`${reference} is not a single cell`);
+      }
+      for (const { sheet, box, value } of cells) {
+        const range = rangeOn(sheet, box);
+        if (value === null) range.clearContent();
+        else range.setValue({ f: null, si: null, p: null, ...constantData(value) });
+      }
+      await settled();
+    },
+    onCalculated: (callback) => {
+      // The grid tells of results when it is idle, which may be after the answer has unsubscribed.
+      let wanted = true;
+      const tell = (): void => {
+        if (wanted) callback();
+      };
+      const subscription = api.getFormula().calculationResultApplied(tell);
+      const edits = api.addEvent(api.Event.CommandExecuted, ({ id }) => {
+        if (id === "sheet.mutation.set-range-values") tell();
+      });
+      return () => {
+        wanted = false;
+        subscription.dispose();
+        edits.dispose();
+      };
+    },
+    keptOf: (sheet) => {
+      const { charts: drawn, print } = kept.get(sheet) ?? {};
+      const book = workbook().getId();
+      return {
+        ...(drawn === undefined
+          ? {}
+          : { charts: drawn.map((chart, i) => anchoredChart(inside, book, sheet, chart, i)) }),
+        ...(print === undefined ? {} : { print }),
+      };
+    },
+    styleOf: (id) => styles.get(id),
+  };
+}
+
+function rangeOn(sheet: FWorksheet, { top, left, bottom, right }: Box): FRange {
+  return sheet.getRange(top, left, bottom - top + 1, right - left + 1);
+}
+
+function addList(api: FUniver, sheet: FWorksheet, { ref, items, help, strict }: ListSpec): void {
+  // The grid keeps the items as one text with commas between; a list with commas in its items it would break up.
+  if (!("from" in items) && items.some((item) => item.includes(","))) return;
+  const rule = api.newDataValidation();
+  const offered = "from" in items ? rule.requireValueInRange(sheet.getRange(items.from)) : rule.requireValueInList([...items]);
+  sheet.getRange(ref).setDataValidation(
+    offered
+      .setAllowInvalid(strict !== true)
+      .setOptions({
+        showErrorMessage: true,
+        error: help ?? "Choose one of the list.",
+        ...(help === undefined ? {} : { prompt: help, showInputMessage: true }),
+      })
+      .build(),
+  );
+}
+
+function addRule(sheet: FWorksheet, { ref, when, style }: RuleSpec): void {
+  let rule = sheet
+    .newConditionalFormattingRule()
+    .whenFormulaSatisfied(`=${when}`)
+    .setRanges([gridRange(ref)]);
+  if (style.fill !== undefined) rule = rule.setBackground(style.fill);
+  if (style.color !== undefined) rule = rule.setFontColor(style.color);
+  if (style.bold !== undefined) rule = rule.setBold(style.bold);
+  sheet.addConditionalFormattingRule(rule.build());
+}

@@ -1,0 +1,78 @@
+import type { ICellData, Univer } from "@univerjs/core";
+import type { Box } from "../shared/ports/a1.ts";
+import type { FormulaEngine } from "./grid-functions.ts";
+
+export type GridCore = typeof import("@univerjs/core");
+
+/** A range with a name, scoped to one sheet. `id` is the grid's own. */
+export interface ScopedName {
+  readonly name: string;
+  /** "B3" or "B3:C9"; missing when its cells are gone. */
+  readonly range: string | undefined;
+}
+
+/** What the grid does not offer through its public calls. All of its inner parts are reached here. */
+export interface GridInside {
+  /** A cell that an array formula of another cell filled; exact, unlike the public read. */
+  readonly spilledCell: (workbook: string, sheet: string, row: number, column: number) => ICellData | undefined;
+  /** The range filled by the array formula in a cell. */
+  readonly spillOf: (workbook: string, sheet: string, row: number, column: number) => Box | undefined;
+  /** A cell's formula with its "=", also where the grid keeps it once for a filled-down column. */
+  readonly formulaOf: (workbook: string, sheet: string, row: number, column: number) => string | undefined;
+  /** Keeps the name's range in step with inserted and deleted rows and columns. Hidden, outside undo. */
+  readonly setName: (workbook: string, sheet: string, sheetName: string, name: string, range: string) => void;
+  readonly namesOf: (workbook: string, sheet: string) => readonly ScopedName[];
+  readonly removeNames: (workbook: string, sheet: string) => void;
+  /** Makes one undo step of all that is done until disposed. */
+  readonly batchUndo: (workbook: string) => { readonly dispose: () => void };
+  readonly clearUndo: (workbook: string) => void;
+  /** Undo works on the workbook that has the focus; without a page none gets it by itself. */
+  readonly focus: (workbook: string) => void;
+}
+
+export function gridInside(univer: Univer, core: GridCore, engine: FormulaEngine): GridInside {
+  const injector = univer.__getInjector();
+  const model = injector.get(engine.FormulaDataModel);
+  const names = injector.get(engine.IDefinedNamesService);
+  const undo = injector.get(core.IUndoRedoService);
+  let counter = 0;
+
+  const scopedTo = (workbook: string, sheet: string) =>
+    Object.values(names.getDefinedNameMap(workbook) ?? {}).filter(({ localSheetId }) => localSheetId === sheet);
+
+  return {
+    spilledCell: (workbook, sheet, row, column) =>
+      model.getArrayFormulaCellData()[workbook]?.[sheet]?.[row]?.[column] ?? undefined,
+    spillOf: (workbook, sheet, row, column) => {
+      const range = model.getArrayFormulaRange()[workbook]?.[sheet]?.[row]?.[column];
+      if (range === undefined || range === null) return undefined;
+      return { top: range.startRow, left: range.startColumn, bottom: range.endRow, right: range.endColumn };
+    },
+    formulaOf: (workbook, sheet, row, column) =>
+      model.getFormulaStringByCell(row, column, sheet, workbook) ?? undefined,
+    // The grid looks names up without regard to their sheet, so each gets a spelling of its own; the comment keeps
+    // the real one. Nobody sees these names, and formulas never use them: the grid reads a moved name wrongly there.
+    setName: (workbook, sheet, sheetName, name, range) => {
+      counter += 1;
+      names.registerDefinedName(workbook, {
+        id: `${sheet}:${name}`,
+        name: `_name_${counter}`,
+        comment: name,
+        formulaOrRefString: `'${sheetName.replaceAll("'", "''")}'!${range}`,
+        localSheetId: sheet,
+        hidden: true,
+      });
+    },
+    namesOf: (workbook, sheet) =>
+      scopedTo(workbook, sheet).map(({ comment, formulaOrRefString }) => ({
+        name: comment ?? "",
+        range: /!(\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?)$/.exec(formulaOrRefString)?.[1]?.replaceAll("$", ""),
+      })),
+    removeNames: (workbook, sheet) => {
+      for (const { id } of scopedTo(workbook, sheet)) names.removeDefinedName(workbook, id);
+    },
+    batchUndo: (workbook) => undo.__tempBatchingUndoRedo(workbook),
+    clearUndo: (workbook) => undo.clearUndoRedo(workbook),
+    focus: (workbook) => injector.get(core.IUniverInstanceService).focusUnit(workbook),
+  };
+}
