@@ -60,7 +60,7 @@ const RETURNABLE = {
   "#NULL!": "nullReference",
 } as const satisfies Record<string, keyof typeof CustomFunctions.ErrorCode>;
 
-function errorFor(host: FunctionHost, { error, message }: CellError): Error {
+function errorFor(host: FunctionHost, { error, message }: CellError): Error | CustomFunctions.Error {
   const code = error in RETURNABLE ? RETURNABLE[error as keyof typeof RETURNABLE] : undefined;
   const words = code === undefined ? `An input holds the error ${error}.` : message;
   if (host.Error === undefined || host.ErrorCode === undefined) return new Error(words ?? error);

@@ -2,8 +2,8 @@ import { createInterface } from "node:readline";
 import { call } from "../shared/catalogue/call.ts";
 import { CATALOGUE, entryNamed } from "../shared/catalogue/catalogue.ts";
 import type { Argument, Cell } from "../shared/catalogue/cell.ts";
-import { nearestNames } from "../src/basis/nearest.ts";
 import { noteText } from "../shared/text/finding-text.ts";
+import { nearestNames } from "../src/basis/nearest.ts";
 
 /**
  * Reads JSON lines such as {"call":"FRICTIONHEAD","args":[1200,"10in HDPE DR17",1800]} on standard input and writes
@@ -31,18 +31,26 @@ function answerTo(line: string): object {
   } catch {
     return refused("the line is not JSON");
   }
-  if (typeof asked !== "object" || asked === null || Array.isArray(asked)) return refused("the line is not a JSON object");
+  if (typeof asked !== "object" || asked === null || Array.isArray(asked))
+    return refused("the line is not a JSON object");
   const { call: name, args = [] } = asked as { call?: unknown; args?: unknown };
   if (typeof name !== "string") return refused('“call” is missing; give a function name such as "FRICTIONHEAD"');
   const entry = entryNamed(name);
   if (entry === undefined) {
-    const near = nearestNames(name, CATALOGUE.map(({ id }) => id));
-    return { error: "#NAME?", message: `“${name}” is not a function${near.length > 0 ? `; the nearest are ${near.join(", ")}` : ""}.` };
+    const near = nearestNames(
+      name,
+      CATALOGUE.map(({ id }) => id),
+    );
+    return {
+      error: "#NAME?",
+      message: `“${name}” is not a function${near.length > 0 ? `; the nearest are ${near.join(", ")}` : ""}.`,
+    };
   }
   if (!Array.isArray(args)) return refused("“args” must be a list");
   const given: Argument[] = [];
   for (const [i, arg] of args.entries()) {
-    if (!isArgument(arg)) return refused(`argument ${i + 1} must be a number, a text, true, false, null, or rows of cells`);
+    if (!isArgument(arg))
+      return refused(`argument ${i + 1} must be a number, a text, true, false, null, or rows of cells`);
     given.push(arg);
   }
   const outcome = call(entry, given);

@@ -1,6 +1,6 @@
 import { readFileSync, writeFileSync } from "node:fs";
-import { loadDuty } from "../shared/duty/saved.ts";
 import { dutySheet } from "../shared/calc-sheet/duty-sheet.ts";
+import { loadDuty } from "../shared/duty/saved.ts";
 import { findingText } from "../shared/text/finding-text.ts";
 import { writeWorkbook } from "../shared/xlsx/write-workbook.ts";
 
@@ -23,9 +23,17 @@ function main(args: readonly string[]): number {
     return 1;
   }
   const duty = loadDuty(text);
-  if (!duty.ok) return refuse(input, duty.findings.map((finding) => findingText(finding, "US")));
+  if (!duty.ok)
+    return refuse(
+      input,
+      duty.findings.map((finding) => findingText(finding, "US")),
+    );
   const sheet = dutySheet(duty.value);
-  if (!sheet.ok) return refuse(input, sheet.findings.map((finding) => findingText(finding, duty.value.unitSet)));
+  if (!sheet.ok)
+    return refuse(
+      input,
+      sheet.findings.map((finding) => findingText(finding, duty.value.unitSet)),
+    );
   writeFileSync(output, writeWorkbook({ sheets: [sheet.value], form }));
   process.stdout.write(`Written: ${output}, sheet “${sheet.value.name}”\n`);
   return 0;

@@ -14,6 +14,8 @@ export interface LiveChart {
   readonly spec: () => XYChartSpec;
   /** The points of each series; cells that are no numbers are left out. */
   readonly points: () => readonly SeriesPoints[];
+  /** Calls back after edits and calculations; the answer unsubscribes. */
+  readonly onChange: (callback: () => void) => () => void;
 }
 
 export type SeriesPoints = readonly (readonly [x: number, y: number])[];

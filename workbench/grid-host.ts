@@ -92,6 +92,23 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     return { sheet, box: boxOf(scoped.range) };
   };
 
+  const onCalculated = (callback: () => void): (() => void) => {
+    // The grid tells of results when it is idle, which may be after the answer has unsubscribed.
+    let wanted = true;
+    const tell = (): void => {
+      if (wanted) callback();
+    };
+    const subscription = api.getFormula().calculationResultApplied(tell);
+    const edits = api.addEvent(api.Event.CommandExecuted, ({ id }) => {
+      if (id === "sheet.mutation.set-range-values") tell();
+    });
+    return () => {
+      wanted = false;
+      subscription.dispose();
+      edits.dispose();
+    };
+  };
+
   const insert = (spec: SheetSpec, name: string, renamed: ReadonlyMap<string, string>): FWorksheet => {
     const book = workbook();
     const ids = new Map(Object.entries(spec.styles).map(([key, style]) => [key, styleId(style)]));
@@ -137,6 +154,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
         sheet: id,
         spec: now,
         points: () => now().series.map(({ x, y }) => pointsOf(readBox(sheet, boxOf(x)), readBox(sheet, boxOf(y)))),
+        onChange: onCalculated,
       });
     }
   };
@@ -199,22 +217,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
       }
       await settled();
     },
-    onCalculated: (callback) => {
-      // The grid tells of results when it is idle, which may be after the answer has unsubscribed.
-      let wanted = true;
-      const tell = (): void => {
-        if (wanted) callback();
-      };
-      const subscription = api.getFormula().calculationResultApplied(tell);
-      const edits = api.addEvent(api.Event.CommandExecuted, ({ id }) => {
-        if (id === "sheet.mutation.set-range-values") tell();
-      });
-      return () => {
-        wanted = false;
-        subscription.dispose();
-        edits.dispose();
-      };
-    },
+    onCalculated,
     keptOf: (sheet) => {
       const { charts: drawn, print } = kept.get(sheet) ?? {};
       const book = workbook().getId();

@@ -26,8 +26,6 @@ export interface GridInside {
   /** Makes one undo step of all that is done until disposed. */
   readonly batchUndo: (workbook: string) => { readonly dispose: () => void };
   readonly clearUndo: (workbook: string) => void;
-  /** Undo works on the workbook that has the focus; without a page none gets it by itself. */
-  readonly focus: (workbook: string) => void;
 }
 
 export function gridInside(univer: Univer, core: GridCore, engine: FormulaEngine): GridInside {
@@ -73,6 +71,5 @@ export function gridInside(univer: Univer, core: GridCore, engine: FormulaEngine
     },
     batchUndo: (workbook) => undo.__tempBatchingUndoRedo(workbook),
     clearUndo: (workbook) => undo.clearUndoRedo(workbook),
-    focus: (workbook) => injector.get(core.IUniverInstanceService).focusUnit(workbook),
   };
 }

@@ -46,7 +46,7 @@ export function headlessGrid({ entries = CATALOGUE, charts }: HeadlessOptions = 
   }
   univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
   const api = FUniver.newAPI(univer);
-  api.createWorkbook(emptyWorkbook);
+  api.createWorkbook(emptyWorkbook());
   const grid: Grid = { api, inside: gridInside(univer, core, engine), messages };
   const stopFollowing = followCalculations(grid);
   return {

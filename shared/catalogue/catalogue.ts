@@ -1,10 +1,17 @@
+import { liquidAndSiteEntries, liquidListEntries } from "./entries/liquid-and-site.ts";
+import { notesEntry } from "./entries/notes.ts";
+import { pipeListEntries } from "./entries/pipe-list.ts";
+import { systemAndSuctionEntries } from "./entries/system-and-suction.ts";
 import type { Entry } from "./entry.ts";
 
 /** The prefix of every cell function. The manifest says the same; a test holds it to that. */
 export const NAMESPACE = "DUTY";
 
+/** All functions but NOTES, which speaks of these. */
+const FUNCTIONS: readonly Entry[] = [...pipeListEntries, ...liquidAndSiteEntries, ...liquidListEntries, ...systemAndSuctionEntries];
+
 /** Every function the add-in offers. Registration, metadata, help, workbench and tests all read this list. */
-export const CATALOGUE: readonly Entry[] = [];
+export const CATALOGUE: readonly Entry[] = [...FUNCTIONS, notesEntry(FUNCTIONS)];
 
 const byId = new Map(CATALOGUE.map((entry) => [entry.id, entry]));
 

@@ -112,9 +112,9 @@ export function decodeDuty(typed: DutyText): Decoded {
   const typedCurveFlow = amountOf("curveFlow");
   const curveFlow = typedCurveFlow ?? (flow === undefined ? undefined : CURVE_REACH * flow);
   if (typed.fields.curveFlow.trim() === "") assumed.add("curveFlow");
-  if (curveFlow !== undefined && flow !== undefined && curveFlow < flow) {
+  if (typedCurveFlow !== undefined && flow !== undefined && typedCurveFlow < flow) {
     const limit = { quantity: "flow", value: flow, side: "at least" } as const;
-    const found = { quantity: "flow", value: curveFlow } as const;
+    const found = { quantity: "flow", value: typedCurveFlow } as const;
     const subject = FIELDS.curveFlow.label;
     keep("curveFlow", { ok: false, findings: [{ code: "out-of-range", severity: "error", subject, found, limit }] });
   }

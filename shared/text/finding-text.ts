@@ -5,12 +5,16 @@ import type { Finding } from "../../src/basis/result.ts";
 import { headWords } from "./words/head.ts";
 import { inputWords } from "./words/input.ts";
 import { liquidWords } from "./words/liquid.ts";
+import { pipeWords } from "./words/pipe.ts";
+import { pipeworkWords } from "./words/pipework.ts";
 import { suctionWords } from "./words/suction.ts";
 import { sayIn, type Words } from "./words.ts";
 
 // Every code the engine can raise has its words: a missing one is a compile error.
 const WORDS: Readonly<Record<FindingCode, Words>> = {
   ...inputWords,
+  ...pipeWords,
+  ...pipeworkWords,
   ...liquidWords,
   ...headWords,
   ...suctionWords,

@@ -8,10 +8,10 @@ import { NEWER_FUNCTIONS } from "./newer-functions.ts";
  * of the workbook, and in everything else here, none of that shows.
  */
 
-const QUOTED = String.raw`"(?:[^"]|"")*"|'(?:[^']|'')*'`;
+const QUOTED = `"(?:[^"]|"")*"|'(?:[^']|'')*'`;
 const WORD = String.raw`[\p{L}_\\][\p{L}\p{N}_.]*`;
 const CELL = String.raw`\$?[A-Za-z]{1,3}\$?[0-9]{1,7}`;
-const SHEET = String.raw`(?:(?:'(?:[^']|'')*'|${WORD})!)?`;
+const SHEET = `(?:(?:'(?:[^']|'')*'|${WORD})!)?`;
 
 // Quoted stretches and whole words are taken in one go, so a call inside a string or a longer name is never touched.
 const WRITTEN = new RegExp(`(?<spilled>${SHEET}${CELL})#|${QUOTED}|(?<call>${WORD})\\(|${WORD}`, "gu");

@@ -67,8 +67,74 @@ export const SOURCES = {
     publisher: "NGA",
     year: 2014,
   },
+  "colebrook-1939": {
+    title: "C. F. Colebrook, Turbulent flow in pipes, with particular reference to the transition region",
+    publisher: "Journal of the Institution of Civil Engineers 11",
+    year: 1939,
+  },
+  "clamond-2009": {
+    title: "D. Clamond, Efficient resolution of the Colebrook equation",
+    publisher: "Industrial & Engineering Chemistry Research 48",
+    year: 2009,
+  },
+  "moody-1944": {
+    title: "L. F. Moody, Friction factors for pipe flow",
+    publisher: "Transactions of the ASME 66",
+    year: 1944,
+  },
+  "darcy-weisbach": { title: "Darcy–Weisbach equation", publisher: "textbooks of hydraulics" },
+  "hazen-williams": {
+    title: "G. S. Williams and A. Hazen, Hydraulic Tables",
+    publisher: "Wiley",
+    year: 1905,
+  },
+  "tp-410": {
+    title: "Technical Paper 410, resistance of valves, fittings and pipe",
+    publisher: "industry technical paper",
+    year: 2009,
+  },
+  "borda-carnot": { title: "Borda–Carnot momentum balance", publisher: "textbooks of hydraulics" },
+  "darby-2001": {
+    title: "R. Darby, Correlate pressure drops through fittings",
+    publisher: "Chemical Engineering 108",
+    year: 2001,
+  },
+  "iec-60534-2-1": {
+    title: "IEC 60534-2-1, Industrial-process control valves: sizing equations for fluid flow",
+    publisher: "IEC",
+    year: 2011,
+  },
+  "asme-b36.10m": {
+    title: "ASME B36.10M, Welded and Seamless Wrought Steel Pipe",
+    publisher: "ASME",
+    year: 2018,
+  },
+  "asme-b36.19m": { title: "ASME B36.19M, Stainless Steel Pipe", publisher: "ASME", year: 2018 },
+  "astm-d1785": {
+    title: "ASTM D1785, Poly(Vinyl Chloride) (PVC) Plastic Pipe, Schedules 40, 80, and 120",
+    publisher: "ASTM",
+  },
+  "astm-f714": {
+    title: "ASTM F714, Polyethylene (PE) Plastic Pipe (DR-PR) Based on Outside Diameter",
+    publisher: "ASTM",
+  },
+  "awwa-c906": { title: "AWWA C906, Polyethylene (PE) Pressure Pipe and Fittings", publisher: "AWWA", year: 2015 },
+  "awwa-c151": { title: "AWWA C151/A21.51, Ductile-Iron Pipe, Centrifugally Cast", publisher: "AWWA" },
+  "astm-b88": { title: "ASTM B88, Seamless Copper Water Tube", publisher: "ASTM" },
+  "en-10220": {
+    title: "EN 10220, Seamless and welded steel tubes: dimensions and masses per unit length",
+    publisher: "CEN",
+    year: 2002,
+  },
+  "iso-1307": {
+    title: "ISO 1307, Rubber and plastics hoses: hose sizes, minimum and maximum inside diameters",
+    publisher: "ISO",
+  },
+  idelchik: { title: "Idelchik, Handbook of Hydraulic Resistance", publisher: "Begell House" },
+  "ppi-handbook": { title: "Handbook of Polyethylene Pipe", publisher: "Plastics Pipe Institute" },
   practice: { title: "Common practice, no source", publisher: "the trade" },
   house: { title: "Choice of this product, stated on the sheet", publisher: "this product" },
+  stated: { title: "Stated by the reader", publisher: "the reader" },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof SOURCES;
@@ -82,6 +148,6 @@ export interface Citation {
 /** "IAPWS R7-97 …, region 1" — a citation as one printed line. */
 export function citationText({ source, at }: Citation): string {
   const { title, publisher, year }: Source = SOURCES[source];
-  if (source === "practice" || source === "house") return `${title}: ${at}`;
+  if (source === "practice" || source === "house" || source === "stated") return `${title}: ${at}`;
   return `${title} (${year === undefined ? publisher : `${publisher}, ${year}`}), ${at}`;
 }

@@ -37,8 +37,21 @@ export type LiquidCode =
   | "liquid-stated-twice"
   | "liquid-incomplete"
   | "glycol-by-volume"
+  | "vapour-pressure-not-stated"
   | "viscosity-from-saybolt"
   | "altitude-unusual";
+
+/** Pipe friction, fittings and lines. */
+export type PipeworkCode =
+  | "critical-zone"
+  | "size-change-wrong-way"
+  | "bore-looks-nominal"
+  | "fitting-needs-flow"
+  | "fitting-assumed"
+  | "fitting-size-outside-table"
+  | "fitting-methods-mixed"
+  | "valve-not-held-open"
+  | "no-size-meets";
 
 /** Total head, system curve and grade line. */
 export type HeadCode =
@@ -78,4 +91,13 @@ export type SuctionCode =
   | "npsh-margin-assumed"
   | "npsh-margin-small";
 
-export type FindingCode = InputCode | LiquidCode | HeadCode | SuctionCode;
+/** Names of pipes and hoses. */
+export type PipeCode =
+  | "pipe-family-missing"
+  | "pipe-size-missing"
+  | "pipe-roughness-missing"
+  | "bore-is-nominal"
+  | "surface-uncertain"
+  | "hose-corrugated";
+
+export type FindingCode = PipeCode | InputCode | LiquidCode | HeadCode | SuctionCode | PipeworkCode;

@@ -1,6 +1,6 @@
 import { type Quantity, UNIT_SET_NAMES, UNIT_SETS, unitFits } from "./quantities.ts";
 import { type Finding, fail, type Result, succeed } from "./result.ts";
-import { AMBIGUOUS_SPELLINGS, toEngine, type Unit, unitNamed, unitOf } from "./units.ts";
+import { meaningsOf, toEngine, type Unit, unitNamed, unitOf } from "./units.ts";
 
 /** A number with its unit, as written. */
 export interface WrittenAmount {
@@ -9,14 +9,16 @@ export interface WrittenAmount {
 }
 
 const NUMBER = /^[+-]?(?:\d[\d,]*\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/;
-const FEET_AND_INCHES = /^([+-]?\d+)\s*(?:ft|feet|foot|')\s*(\d+(?:\.\d+)?)\s*(?:in|inch|inches|")$/i;
+// Feet end in ft or ', inches in in or "; the inches may have a fraction: 5 ft 6 in, 5'-6 1/2".
+const FEET_AND_INCHES = /^([+-]?)(\d+)\s*(?:ft\.?|feet|foot|')[\s-]*(\S.*?)\s*(?:in\.?|inch|inches|")$/i;
+const FRACTION = /^([+-]?)(?:(\d+)[ -])?(\d+)\/(\d+)(?!\d)/;
 
 /**
  * Reads a number as people type it: "1200", "1,200,000", "4.5e-3". One comma followed by three digits could be
  * either a thousands mark or a decimal sign, so it is refused rather than guessed.
  */
 export function readNumber(text: string, subject: string): Result<number> {
-  const clean = text.trim();
+  const clean = plainSigns(text);
   const problem = (code: "not-a-number" | "number-ambiguous", suggestions: readonly string[] = []): Result<number> =>
     fail([{ code, severity: "error", subject, given: text, suggestions }]);
   if (!clean.includes(",")) {
@@ -37,33 +39,55 @@ export function readNumber(text: string, subject: string): Result<number> {
 
 /** Splits "45 L/s" into its number and its unit; an empty unit text where there is none. */
 export function splitAmount(text: string): { readonly number: string; readonly unit: string } | undefined {
-  const clean = text.trim().replace(/^−/, "-");
-  const match = NUMBER.exec(clean);
+  const clean = plainSigns(text);
+  const match = FRACTION.exec(clean) ?? NUMBER.exec(clean);
   if (match === null) return undefined;
   return { number: match[0], unit: clean.slice(match[0].length).trim() };
 }
 
 /** Reads a number and any known unit; the unit is not held against a quantity. */
 export function readWrittenAmount(text: string, subject: string, example: string): Result<WrittenAmount> {
-  const feetInches = FEET_AND_INCHES.exec(text.trim());
-  if (feetInches !== null) {
-    const feet = Number(feetInches[1]);
-    const inches = Number(feetInches[2]) / 12;
-    const negative = feetInches[1]?.startsWith("-") === true;
-    return succeed({ value: negative ? feet - inches : feet + inches, unit: unitOf("ft") });
-  }
+  const feetAndInches = readFeetAndInches(text);
+  if (feetAndInches !== undefined) return succeed({ value: feetAndInches, unit: unitOf("ft") });
   const parts = splitAmount(text);
   if (parts === undefined) return refuse("not-a-number", subject, text, [example]);
-  const number = readNumber(parts.number, subject);
+  const number = readNumberOrFraction(parts.number, subject);
   if (!number.ok) return fail(number.findings.map((finding) => ({ ...finding, given: text })));
   if (parts.unit === "") return refuse("unit-missing", subject, text, [example]);
   const unit = unitNamed(parts.unit);
   if (unit === undefined) {
-    const meant = AMBIGUOUS_SPELLINGS[parts.unit.toLowerCase()];
+    const meant = meaningsOf(parts.unit);
     if (meant !== undefined) return refuse("unit-ambiguous", subject, parts.unit, [meant]);
     return refuse("unit-unknown", subject, parts.unit, [example]);
   }
   return succeed({ value: number.value, unit });
+}
+
+/** "5 ft 6 in", "5'-6 1/2\"": feet; nothing for any other text. */
+function readFeetAndInches(text: string): number | undefined {
+  const match = FEET_AND_INCHES.exec(plainSigns(text));
+  if (match === null) return undefined;
+  const [, sign, feet, inches = ""] = match;
+  if (!/^\d/.test(inches)) return undefined;
+  const read = readNumberOrFraction(inches, "inches");
+  if (!read.ok) return undefined;
+  const size = Number(feet) + read.value / 12;
+  return sign === "-" ? -size : size;
+}
+
+/** Also "1/2", "2 1/2" and "2-1/2", as sizes in inches are written. */
+function readNumberOrFraction(text: string, subject: string): Result<number> {
+  const match = FRACTION.exec(text);
+  if (match === null || match[0] !== text) return readNumber(text, subject);
+  const [, sign, whole = "0", above, below] = match;
+  const size = Number(whole) + Number(above) / Number(below);
+  if (!Number.isFinite(size)) return refuse("not-a-number", subject, text, []);
+  return succeed(sign === "-" ? -size : size);
+}
+
+/** The minus and quote signs that word processors put in, as the keyboard has them. */
+function plainSigns(text: string): string {
+  return text.trim().replace(/^[−–]/, "-").replace(/[’′]/g, "'").replace(/[”″]/g, '"');
 }
 
 /**

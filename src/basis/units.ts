@@ -66,119 +66,165 @@ const btu = 1055.05585262;
 const acreFoot = 43_560 * foot ** 3;
 const conventionalWater = 1000 * STANDARD_GRAVITY;
 
-function unit(
-  symbol: string,
+function unit<const S extends string>(
+  symbol: S,
   dimension: Dimension,
   factor: number,
   also: readonly string[] = [],
   more: { readonly offset?: number; readonly zero?: PressureZero } = {},
-): Unit {
+): Unit & { readonly symbol: S } {
   return { symbol, dimension, factor, also, ...more };
+}
+
+/** Both spellings of a metre or litre, one and many: "litre", "litres", "liter", "liters". */
+function words(one: string, after = ""): readonly string[] {
+  const american = one.replace(/re$/, "er");
+  return [one, `${one}s`, american, `${american}s`].map((word) => `${word}${after}`);
+}
+
+function gaugeOf(...symbols: readonly string[]): readonly string[] {
+  return symbols.flatMap((symbol) => [`${symbol}(g)`, `${symbol}g`, `${symbol} g`, `${symbol}-g`, `${symbol} gauge`]);
+}
+
+function absoluteOf(...symbols: readonly string[]): readonly string[] {
+  return symbols.flatMap((symbol) => [
+    `${symbol}(a)`,
+    `${symbol}a`,
+    `${symbol} a`,
+    `${symbol}-a`,
+    `${symbol} abs`,
+    `${symbol} absolute`,
+  ]);
+}
+
+function waterColumn(length: string): readonly string[] {
+  return [`${length} H2O`, `${length} of water`, `${length}wc`, `${length} wc`, `${length}H2O conventional`];
 }
 
 export const UNITS = [
   // Volume flow
-  unit("US gpm", "volumeFlow", usGallon / 60, [
-    "gpm",
-    "US gal/min",
-    "gal/min",
-    "usgpm",
-    "gpm US",
-    "gallons per minute",
-  ]),
+  unit("US gpm", "volumeFlow", usGallon / 60, ["gpm", "US gal/min", "gal/min", "usgpm", "gpm US", "gallons/min"]),
   unit("US gal/s", "volumeFlow", usGallon, ["gal/s", "US gps", "gps"]),
-  unit("US gal/h", "volumeFlow", usGallon / hour, ["gal/h", "gal/hr", "gph", "US gph"]),
-  unit("US gal/d", "volumeFlow", usGallon / day, ["gal/d", "gal/day", "gpd"]),
-  unit("MGD", "volumeFlow", (1e6 * usGallon) / day, ["US MGD", "Mgal/d", "million gallons per day"]),
-  unit("imp gpm", "volumeFlow", imperialGallon / 60, ["imp gal/min", "igpm", "UK gpm"]),
-  unit("m³/h", "volumeFlow", 1 / hour, ["m3/hr", "m^3/h", "m^3/hr", "cmh", "m3ph", "cubic metres per hour"]),
-  unit("m³/s", "volumeFlow", 1, ["m^3/s", "cumec", "cumecs"]),
-  unit("m³/min", "volumeFlow", 1 / 60, ["m^3/min"]),
-  unit("m³/d", "volumeFlow", 1 / day, ["m^3/d", "m3/day", "m^3/day"]),
-  unit("L/s", "volumeFlow", 1e-3, ["lps", "litre/s", "liter/s"]),
-  unit("L/min", "volumeFlow", 1e-3 / 60, ["lpm", "litre/min", "liter/min"]),
-  unit("L/h", "volumeFlow", 1e-3 / hour, ["L/hr", "lph"]),
-  unit("ML/d", "volumeFlow", 1e3 / day, ["MLD", "ML/day"]),
-  unit("ft³/s", "volumeFlow", foot ** 3, ["ft^3/s", "cfs", "cu ft/s"]),
-  unit("ft³/min", "volumeFlow", foot ** 3 / 60, ["ft^3/min", "cfm", "scfm", "cu ft/min"]),
-  unit("bbl/d", "volumeFlow", barrel / day, ["bpd", "bbl/day"]),
-  unit("bbl/h", "volumeFlow", barrel / hour, ["bph", "bbl/hr"]),
+  unit("US gal/h", "volumeFlow", usGallon / hour, ["gal/h", "gph", "US gph", "usgph", "gallons/h"]),
+  unit("US gal/d", "volumeFlow", usGallon / day, ["gal/d", "gpd", "US gpd", "gallons/d"]),
+  unit("MGD", "volumeFlow", (1e6 * usGallon) / day, ["US MGD", "Mgal/d", "million gallons/d"]),
+  unit("imp gpm", "volumeFlow", imperialGallon / 60, ["imp gal/min", "igpm", "UK gpm", "imperial gpm"]),
+  unit("m³/h", "volumeFlow", 1 / hour, ["cmh", "m3ph", "cu m/h", ...words("cubic metre", "/h")]),
+  unit("m³/s", "volumeFlow", 1, ["cumec", "cumecs", "cu m/s", ...words("cubic metre", "/s")]),
+  unit("m³/min", "volumeFlow", 1 / 60, ["cu m/min", ...words("cubic metre", "/min")]),
+  unit("m³/d", "volumeFlow", 1 / day, ["cmd", "cu m/d", ...words("cubic metre", "/d")]),
+  unit("L/s", "volumeFlow", 1e-3, ["lps", ...words("litre", "/s")]),
+  unit("L/min", "volumeFlow", 1e-3 / 60, ["lpm", ...words("litre", "/min")]),
+  unit("L/h", "volumeFlow", 1e-3 / hour, ["lph", ...words("litre", "/h")]),
+  unit("ML/d", "volumeFlow", 1e3 / day, ["MLD", "Ml/d", ...words("megalitre", "/d")]),
+  unit("ft³/s", "volumeFlow", foot ** 3, ["cfs", "cusec", "cusecs", "cu ft/s"]),
+  unit("ft³/min", "volumeFlow", foot ** 3 / 60, ["cfm", "scfm", "acfm", "cu ft/min"]),
+  unit("bbl/d", "volumeFlow", barrel / day, ["bpd", "barrels/d"]),
+  unit("bbl/h", "volumeFlow", barrel / hour, ["bph", "barrels/h"]),
   // Length
   unit("ft", "length", foot, ["foot", "feet", "'"]),
   unit("in", "length", inch, ["inch", "inches", '"']),
   unit("yd", "length", yard, ["yard", "yards"]),
   unit("mi", "length", mile, ["mile", "miles"]),
-  unit("m", "length", 1, ["metre", "meter", "metres", "meters"]),
-  unit("mm", "length", 1e-3, ["millimetre", "millimeter", "millimetres", "millimeters"]),
-  unit("cm", "length", 1e-2, ["centimetre", "centimeter", "centimetres", "centimeters"]),
-  unit("km", "length", 1e3, ["kilometre", "kilometer", "kilometres", "kilometers"]),
-  unit("µm", "length", 1e-6, ["micron", "microns", "micrometre", "micrometer"]),
-  unit("mil", "length", 1e-3 * inch, ["thou"]),
+  unit("m", "length", 1, words("metre")),
+  unit("mm", "length", 1e-3, words("millimetre")),
+  unit("cm", "length", 1e-2, words("centimetre")),
+  unit("km", "length", 1e3, words("kilometre")),
+  unit("µm", "length", 1e-6, ["um", "micron", "microns", ...words("micrometre")]),
+  unit("mil", "length", 1e-3 * inch, ["mils", "thou"]),
   // Area
-  unit("m²", "area", 1, ["m^2"]),
-  unit("mm²", "area", 1e-6, ["mm^2"]),
-  unit("ft²", "area", foot ** 2, ["ft^2", "sq ft"]),
-  unit("in²", "area", inch ** 2, ["in^2", "sq in"]),
+  unit("m²", "area", 1, ["sq m", ...words("square metre")]),
+  unit("mm²", "area", 1e-6, ["sq mm"]),
+  unit("ft²", "area", foot ** 2, ["sq ft", "square foot", "square feet"]),
+  unit("in²", "area", inch ** 2, ["sq in", "square inch", "square inches"]),
   // Volume
-  unit("US gal", "volume", usGallon, ["gal", "gallon", "gallons", "US gallon", "US gallons"]),
-  unit("imp gal", "volume", imperialGallon, ["imperial gallon", "UK gal"]),
-  unit("L", "volume", 1e-3, ["litre", "liter", "litres", "liters"]),
-  unit("mL", "volume", 1e-6, ["millilitre", "milliliter"]),
-  unit("m³", "volume", 1, ["m^3", "cubic metre", "cubic meter"]),
-  unit("ft³", "volume", foot ** 3, ["ft^3", "cu ft"]),
-  unit("in³", "volume", inch ** 3, ["in^3", "cu in"]),
+  unit("US gal", "volume", usGallon, ["gal", "gals", "gallon", "gallons", "US gallon", "US gallons", "usg"]),
+  unit("imp gal", "volume", imperialGallon, [
+    "imperial gallon",
+    "imperial gallons",
+    "imp gallon",
+    "imp gallons",
+    "UK gal",
+    "UK gallon",
+    "UK gallons",
+  ]),
+  unit("L", "volume", 1e-3, words("litre")),
+  unit("mL", "volume", 1e-6, ["ml", ...words("millilitre")]),
+  unit("ML", "volume", 1e3, ["Ml", ...words("megalitre")]),
+  unit("m³", "volume", 1, ["cu m", "kL", ...words("cubic metre")]),
+  unit("ft³", "volume", foot ** 3, ["cu ft", "cubic foot", "cubic feet"]),
+  unit("in³", "volume", inch ** 3, ["cu in", "cubic inch", "cubic inches"]),
+  unit("yd³", "volume", yard ** 3, ["cu yd", "cubic yard", "cubic yards"]),
   unit("bbl", "volume", barrel, ["barrel", "barrels"]),
   unit("acre-ft", "volume", acreFoot, ["acre ft", "acre foot", "acre-foot", "ac-ft"]),
   // Pressure
-  unit("psi", "pressure", psi, ["lbf/in2", "lb/in2"]),
-  unit("psig", "pressure", psi, ["psi g", "psi(g)", "psi gauge"], { zero: "gauge" }),
-  unit("psia", "pressure", psi, ["psi a", "psi(a)", "psi abs", "psi absolute"], { zero: "absolute" }),
-  unit("Pa", "pressure", 1, ["pascal", "N/m2"]),
-  unit("hPa", "pressure", 100, ["mbar", "millibar"]),
-  unit("kPa", "pressure", 1e3, ["kilopascal"]),
-  unit("kPa(g)", "pressure", 1e3, ["kPag", "kPa g", "kPa gauge"], { zero: "gauge" }),
-  unit("kPa(a)", "pressure", 1e3, ["kPaa", "kPa a", "kPa abs", "kPa absolute"], { zero: "absolute" }),
-  unit("MPa", "pressure", 1e6, ["megapascal", "N/mm2"]),
+  unit("psi", "pressure", psi, ["psid", "lbf/in2", "lb/in2", "lbs/in2", "lb/sq in"]),
+  unit("psig", "pressure", psi, gaugeOf("psi", "lbf/in2", "lb/in2"), { zero: "gauge" }),
+  unit("psia", "pressure", psi, absoluteOf("psi", "lbf/in2", "lb/in2"), { zero: "absolute" }),
+  unit("Pa", "pressure", 1, ["pascal", "pascals", "N/m2"]),
+  unit("hPa", "pressure", 100, ["mbar", "millibar", "millibars"]),
+  unit("kPa", "pressure", 1e3, ["kilopascal", "kilopascals"]),
+  unit("kPa(g)", "pressure", 1e3, gaugeOf("kPa"), { zero: "gauge" }),
+  unit("kPa(a)", "pressure", 1e3, absoluteOf("kPa"), { zero: "absolute" }),
+  unit("MPa", "pressure", 1e6, ["megapascal", "megapascals", "N/mm2"]),
+  unit("MPa(g)", "pressure", 1e6, gaugeOf("MPa"), { zero: "gauge" }),
+  unit("MPa(a)", "pressure", 1e6, absoluteOf("MPa"), { zero: "absolute" }),
   unit("GPa", "pressure", 1e9, ["gigapascal"]),
-  unit("bar", "pressure", 1e5),
-  unit("bar(g)", "pressure", 1e5, ["barg", "bar g", "bar gauge"], { zero: "gauge" }),
-  unit("bar(a)", "pressure", 1e5, ["bara", "bar a", "bar abs", "bar absolute"], { zero: "absolute" }),
-  unit("atm", "pressure", STANDARD_ATMOSPHERE, ["atmosphere"]),
-  unit("kgf/cm²", "pressure", STANDARD_GRAVITY * 1e4, ["kgf/cm^2", "kg/cm2", "kg/cm^2", "at"]),
-  unit("ftH2O", "pressure", conventionalWater * foot, ["ft H2O", "ft of water", "ftH2O conventional"]),
-  unit("inH2O", "pressure", conventionalWater * inch, ["in H2O", "inches of water", "in wg"]),
-  unit("mH2O", "pressure", conventionalWater, ["m H2O", "m of water", "mwc", "mH2O conventional"]),
-  unit("mmHg", "pressure", 133.3224, ["mm Hg", "torr", "mmHg conventional"]),
-  unit("inHg", "pressure", 3386.389, ["in Hg", '"Hg', "inHg conventional"]),
+  unit("bar", "pressure", 1e5, ["bars"]),
+  unit("bar(g)", "pressure", 1e5, gaugeOf("bar"), { zero: "gauge" }),
+  unit("bar(a)", "pressure", 1e5, absoluteOf("bar"), { zero: "absolute" }),
+  unit("atm", "pressure", STANDARD_ATMOSPHERE, ["atmosphere", "atmospheres"]),
+  unit("kgf/cm²", "pressure", STANDARD_GRAVITY * 1e4, ["kg/cm2", "at"]),
+  unit("kgf/cm²(g)", "pressure", STANDARD_GRAVITY * 1e4, gaugeOf("kgf/cm2", "kg/cm2"), { zero: "gauge" }),
+  unit("kgf/cm²(a)", "pressure", STANDARD_GRAVITY * 1e4, absoluteOf("kgf/cm2", "kg/cm2"), { zero: "absolute" }),
+  unit("ftH2O", "pressure", conventionalWater * foot, [...waterColumn("ft"), "feet of water", "foot of water"]),
+  unit("inH2O", "pressure", conventionalWater * inch, [...waterColumn("in"), "inches of water", "in wg", "inwg"]),
+  unit("mH2O", "pressure", conventionalWater, [
+    ...waterColumn("m"),
+    ...words("metre").map((metre) => `${metre} of water`),
+  ]),
+  unit("mmH2O", "pressure", conventionalWater * 1e-3, [...waterColumn("mm"), "mm wg", "mmwg"]),
+  unit("mmHg", "pressure", 133.3224, ["mm Hg", "torr", "mm of mercury", "mmHg conventional"]),
+  unit("inHg", "pressure", 3386.389, ["in Hg", '"Hg', '" Hg', "inches of mercury", "inHg conventional"]),
   // Velocity
-  unit("ft/s", "velocity", foot, ["fps", "ft/sec"]),
-  unit("ft/min", "velocity", foot / 60, ["fpm"]),
-  unit("m/s", "velocity", 1, ["m/sec", "mps"]),
+  unit("ft/s", "velocity", foot, ["fps", "feet/s"]),
+  unit("ft/min", "velocity", foot / 60, ["fpm", "feet/min"]),
+  unit("m/s", "velocity", 1, ["mps", ...words("metre", "/s")]),
   unit("m/min", "velocity", 1 / 60),
-  unit("km/h", "velocity", 1e3 / hour, ["kph", "km/hr"]),
+  unit("km/h", "velocity", 1e3 / hour, ["kph"]),
   // Temperature
-  unit("°F", "temperature", fahrenheit, ["F", "degF", "deg F", "fahrenheit"], { offset: fahrenheitZero }),
-  unit("°C", "temperature", 1, ["C", "degC", "deg C", "celsius"], { offset: 273.15 }),
-  unit("K", "temperature", 1, ["kelvin"]),
-  unit("°R", "temperature", fahrenheit, ["R", "degR", "rankine"]),
-  unit("°F difference", "temperatureDifference", fahrenheit, ["degF difference", "F difference", "delta degF"]),
-  unit("K difference", "temperatureDifference", 1, ["°C difference", "degC difference", "C difference", "delta degC"]),
+  unit("°F", "temperature", fahrenheit, ["F", "deg F", "degree F", "degrees F", "degrees fahrenheit", "fahrenheit"], {
+    offset: fahrenheitZero,
+  }),
+  unit("°C", "temperature", 1, ["C", "deg C", "degree C", "degrees C", "degrees celsius", "celsius", "centigrade"], {
+    offset: 273.15,
+  }),
+  unit("K", "temperature", 1, ["kelvin", "degK", "deg K"]),
+  unit("°R", "temperature", fahrenheit, ["R", "deg R", "rankine"]),
+  unit("°F difference", "temperatureDifference", fahrenheit, ["F difference", "delta degF", "delta F"]),
+  unit("K difference", "temperatureDifference", 1, [
+    "°C difference",
+    "C difference",
+    "delta degC",
+    "delta C",
+    "delta K",
+  ]),
   // Density
-  unit("lb/ft³", "density", pound / foot ** 3, ["lb/ft^3", "lbm/ft3", "pcf", "lb/cu ft"]),
-  unit("lb/US gal", "density", pound / usGallon, ["lb/gal", "ppg"]),
-  unit("kg/m³", "density", 1, ["kg/m^3"]),
-  unit("kg/L", "density", 1e3, ["g/cm3", "g/cm^3", "g/mL", "g/cc", "t/m3", "t/m^3"]),
+  unit("lb/ft³", "density", pound / foot ** 3, ["lbm/ft3", "lbs/ft3", "pcf", "lb/cu ft", "lbs/cu ft"]),
+  unit("lb/US gal", "density", pound / usGallon, ["lb/gal", "lbs/gal", "ppg"]),
+  unit("kg/m³", "density", 1, ["kg/cu m"]),
+  unit("kg/L", "density", 1e3, ["g/cm3", "g/mL", "g/cc", "t/m3"]),
   // Viscosity
   unit("cP", "dynamicViscosity", 1e-3, ["centipoise"]),
-  unit("mPa·s", "dynamicViscosity", 1e-3, ["mPa.s", "mPa s", "mPas", "mPa*s"]),
-  unit("µPa·s", "dynamicViscosity", 1e-6, ["uPa.s", "uPa s", "uPas"]),
-  unit("Pa·s", "dynamicViscosity", 1, ["Pa.s", "Pa s", "Pas", "Pa*s"]),
+  unit("mPa·s", "dynamicViscosity", 1e-3, ["mPa s", "mPas", "mPa-s"]),
+  unit("µPa·s", "dynamicViscosity", 1e-6, ["uPa.s", "µPa s", "uPa s", "uPas"]),
+  unit("Pa·s", "dynamicViscosity", 1, ["Pa s", "Pas", "Pa-s"]),
   unit("P", "dynamicViscosity", 0.1, ["poise"]),
-  unit("lbf·s/ft²", "dynamicViscosity", poundForce / foot ** 2, ["lbf.s/ft2", "lbf s/ft2", "lbf s/ft^2"]),
-  unit("cSt", "kinematicViscosity", 1e-6, ["centistokes", "centistoke", "mm2/s", "mm^2/s", "mm²/s"]),
+  unit("lbf·s/ft²", "dynamicViscosity", poundForce / foot ** 2, ["lbf s/ft2"]),
+  unit("cSt", "kinematicViscosity", 1e-6, ["centistokes", "centistoke", "mm2/s"]),
   unit("St", "kinematicViscosity", 1e-4, ["stokes", "cm2/s"]),
-  unit("m²/s", "kinematicViscosity", 1, ["m^2/s"]),
-  unit("ft²/s", "kinematicViscosity", foot ** 2, ["ft^2/s"]),
+  unit("m²/s", "kinematicViscosity", 1),
+  unit("ft²/s", "kinematicViscosity", foot ** 2),
   // Power
   unit("hp", "power", horsepower, ["horsepower", "bhp", "hp mechanical", "hp(I)"]),
   unit("hp metric", "power", 75 * STANDARD_GRAVITY, ["metric hp", "PS", "cv", "hp (metric)"]),
@@ -188,57 +234,70 @@ export const UNITS = [
   unit("MW", "power", 1e6, ["megawatt"]),
   // Torque, force, mass
   unit("lbf·ft", "torque", poundForce * foot, [
-    "lbf.ft",
     "lbf ft",
+    "lbf-ft",
     "ft·lbf",
-    "ft.lbf",
     "ft lbf",
+    "ft-lbf",
     "ft-lb",
+    "ft-lbs",
+    "ft lb",
+    "ft lbs",
+    "ft·lb",
     "lb-ft",
     "lb ft",
-    "ft lb",
     "lb·ft",
   ]),
-  unit("lbf·in", "torque", poundForce * inch, ["lbf.in", "lbf in", "in-lb", "in lb", "lb-in"]),
-  unit("N·m", "torque", 1, ["N.m", "N m", "Nm"]),
-  unit("kN·m", "torque", 1e3, ["kN.m", "kN m", "kNm"]),
-  unit("lbf", "force", poundForce, ["pound-force"]),
+  unit("lbf·in", "torque", poundForce * inch, [
+    "lbf in",
+    "in·lbf",
+    "in lbf",
+    "in-lb",
+    "in-lbs",
+    "in lb",
+    "lb-in",
+    "lb in",
+  ]),
+  unit("N·m", "torque", 1, ["N m", "N-m", "Nm"]),
+  unit("kN·m", "torque", 1e3, ["kN m", "kN-m", "kNm"]),
+  unit("lbf", "force", poundForce, ["pound-force", "pounds-force"]),
   unit("N", "force", 1, ["newton"]),
   unit("kN", "force", 1e3, ["kilonewton"]),
   unit("kgf", "force", STANDARD_GRAVITY),
   unit("lb", "mass", pound, ["lbs", "lbm", "pound", "pounds"]),
   unit("kg", "mass", 1, ["kilogram", "kilograms"]),
   unit("g", "mass", 1e-3, ["gram", "grams"]),
-  unit("t", "mass", 1e3, ["tonne", "tonnes", "metric ton"]),
-  unit("short ton", "mass", 2000 * pound, ["US ton"]),
-  unit("long ton", "mass", 2240 * pound, ["UK ton", "imp ton"]),
+  unit("t", "mass", 1e3, ["tonne", "tonnes", "metric ton", "metric tons"]),
+  unit("short ton", "mass", 2000 * pound, ["short tons", "US ton", "US tons"]),
+  unit("long ton", "mass", 2240 * pound, ["long tons", "UK ton", "UK tons", "imp ton"]),
   // Speed of rotation, time
-  unit("rpm", "speed", 1 / 60, ["r/min", "1/min", "rev/min"]),
+  unit("rpm", "speed", 1 / 60, ["r/min", "1/min", "rev/min", "revolutions/min"]),
   unit("r/s", "speed", 1, ["rps", "rev/s", "1/s"]),
-  unit("s", "time", 1, ["sec", "second", "seconds"]),
-  unit("min", "time", 60, ["minute", "minutes"]),
-  unit("h", "time", hour, ["hr", "hour", "hours"]),
+  unit("s", "time", 1, ["sec", "secs", "second", "seconds"]),
+  unit("min", "time", 60, ["mins", "minute", "minutes"]),
+  unit("h", "time", hour, ["hr", "hrs", "hour", "hours"]),
   unit("d", "time", day, ["day", "days"]),
   // Energy, specific consumption, concentration
-  unit("kWh", "energy", 3.6e6, ["kW.h", "kW h"]),
+  unit("kWh", "energy", 3.6e6, ["kW·h", "kW h", "kW-h", "kW-hr"]),
   unit("J", "energy", 1, ["joule"]),
   unit("kJ", "energy", 1e3),
   unit("MJ", "energy", 1e6),
   unit("Btu", "energy", btu, ["Btu (IT)", "btu IT"]),
-  unit("hp·h", "energy", horsepower * hour, ["hp-h", "hp.h", "hp h"]),
-  unit("g/kWh", "massPerEnergy", 1e-3 / 3.6e6, ["g/kW-h", "g/kW.h", "g/(kW.h)"]),
-  unit("kg/kWh", "massPerEnergy", 1 / 3.6e6, ["kg/kW-h"]),
+  unit("hp·h", "energy", horsepower * hour, ["hp-h", "hp h", "hp-hr", "hp hr"]),
+  unit("g/kWh", "massPerEnergy", 1e-3 / 3.6e6, ["g/kW-h", "g/kW·h", "g/(kW·h)", "g/kW-hr"]),
+  unit("kg/kWh", "massPerEnergy", 1 / 3.6e6, ["kg/kW-h", "kg/kW·h", "kg/(kW·h)"]),
   unit("lb/hp-h", "massPerEnergy", pound / (horsepower * hour), [
     "lb/hp·h",
-    "lb/hp.h",
+    "lb/hp h",
     "lb/hp-hr",
-    "lb/(hp.h)",
+    "lb/hp hr",
+    "lb/(hp·h)",
     "lb/hph",
     "lb/bhp-h",
     "lb/bhp-hr",
   ]),
-  unit("mg/L", "massConcentration", 1e-3, ["g/m3", "g/m^3"]),
-  unit("g/L", "massConcentration", 1, []),
+  unit("mg/L", "massConcentration", 1e-3, ["g/m3"]),
+  unit("g/L", "massConcentration", 1),
   // Angle, dimensionless
   unit("°", "angle", Math.PI / 180, ["deg", "degree", "degrees"]),
   unit("rad", "angle", 1, ["radian", "radians"]),
@@ -255,30 +314,63 @@ export function toEngine(value: number, unit: Unit): number {
   return unit.offset === undefined ? value * unit.factor : value * unit.factor + unit.offset;
 }
 
-/** An engine value, in a unit. */
+/**
+ * An engine value, in a unit. Taking the zero of a temperature scale away leaves rounding of some 1e-13 degrees, which
+ * would show 32 °F as 31.99999999999994; a reading is therefore rounded to 1e-10 degrees.
+ */
 export function fromEngine(value: number, unit: Unit): number {
-  return unit.offset === undefined ? value / unit.factor : (value - unit.offset) / unit.factor;
+  return unit.offset === undefined
+    ? value / unit.factor
+    : Math.round(((value - unit.offset) / unit.factor) * 1e10) / 1e10;
 }
 
-/** Spellings that stand for more than one unit; the reader is asked which. */
-export const AMBIGUOUS_SPELLINGS: Readonly<Record<string, string>> = {
-  ton: '"short ton", "long ton" or "t" (tonne)',
-  tons: '"short ton", "long ton" or "t" (tonne)',
+const EITHER_TON = '"short ton", "long ton" or "t" (tonne)';
+
+/**
+ * Spellings that stand for more than one unit, or for one a thousand million times another; the reader is asked which.
+ * Written as `tidy` leaves them.
+ */
+const AMBIGUOUS: Readonly<Record<string, string>> = {
+  ton: EITHER_TON,
+  tons: EITHER_TON,
+  T: EITHER_TON,
+  mPa: '"MPa" for pressure or "mPa·s" for viscosity',
+  mW: '"W", "kW" or "MW"',
+  mJ: '"J", "kJ" or "MJ"',
+  "ml/d": '"L/s" or "ML/d" (megalitres a day)',
+  "mL/d": '"L/s" or "ML/d" (megalitres a day)',
 };
 
 const byExactSpelling = new Map<string, Unit>();
 const byLooseSpelling = new Map<string, Unit | "differs by case">();
 
-/** One way of writing for superscripts, dots, degree signs and spaces. Case is kept. */
+/**
+ * One way of writing for superscripts, dots, degree signs, spaces and what stands after "per": "m^3 / hour" and
+ * "m³/h" become "m3/h". Case is kept.
+ */
 function tidy(text: string): string {
   return text
     .trim()
+    .replace(/\.$/, "")
     .replace(/²/g, "2")
     .replace(/³/g, "3")
-    .replace(/[·∙⋅×]/g, ".")
-    .replace(/[μ]/g, "µ")
+    .replace(/\^/g, "")
+    .replace(/[·∙⋅×*]/g, ".")
+    .replace(/μ/g, "µ")
+    .replace(/[’′]/g, "'")
+    .replace(/[”″]/g, '"')
+    .replace(/℃/g, "°C")
+    .replace(/℉/g, "°F")
+    .replace(/º/g, "°")
     .replace(/\s+/g, " ")
+    .replace(/ per /gi, "/")
     .replace(/ ?\/ ?/g, "/")
+    .replace(/\/(?:seconds?|secs?)$/i, "/s")
+    .replace(/\/(?:minutes?|mins?)$/i, "/min")
+    .replace(/\/(?:hours?|hrs?)$/i, "/h")
+    .replace(/\/days?$/i, "/d")
+    .replace(/ ?\((?:g|gauge)\)$/i, "(g)")
+    .replace(/ ?\((?:a|abs|absolute)\)$/i, "(a)")
     .replace(/^° ?/, "deg");
 }
 
@@ -292,17 +384,21 @@ for (const known of UNITS as readonly Unit[]) {
     else if (other !== known) byLooseSpelling.set(loose, "differs by case");
   }
 }
-byExactSpelling.set("um", byExactSpelling.get("µm") as Unit);
-byExactSpelling.set("deg", byExactSpelling.get("degree") as Unit);
 
-/** The unit a text names, or nothing. "Mpa" finds MPa; "mPa" alone is refused, since mPa·s may be meant. */
+/** The unit a text names, or nothing. "Mpa" finds MPa; a spelling with two meanings finds nothing. */
 export function unitNamed(text: string): Unit | undefined {
   const spelling = tidy(text);
   const exact = byExactSpelling.get(spelling);
   if (exact !== undefined) return exact;
-  if (spelling === "mPa") return undefined;
+  if (meaningsOf(text) !== undefined) return undefined;
   const loose = byLooseSpelling.get(spelling.toLowerCase());
   return loose === "differs by case" ? undefined : loose;
+}
+
+/** What a spelling with more than one meaning may stand for, in words; nothing for any other text. */
+export function meaningsOf(text: string): string | undefined {
+  const spelling = tidy(text);
+  return AMBIGUOUS[spelling] ?? (/^tons?$/i.test(spelling) ? EITHER_TON : undefined);
 }
 
 /** The unit with exactly this symbol. */

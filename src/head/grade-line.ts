@@ -3,11 +3,11 @@ import { checkInputs, type Method } from "../basis/method.ts";
 import { all, amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import { type LineLoss, lineLoss } from "../pipework/line-loss.ts";
-import { meanVelocity, velocityHeadOf } from "../pipework/pipe-friction.ts";
 import { standardAtmosphere } from "../site/atmosphere.ts";
 import { gradeLineRemarks } from "./grade-line-remarks.ts";
 import { type GradePoint, highestSiphon, vertexState } from "./grade-point.ts";
-import { type Route, type RouteVertex, reachesOf } from "./route.ts";
+import { type Route, reachesOf } from "./route.ts";
+import { velocityHead } from "./velocity-head.ts";
 
 export interface GradeLineInput {
   /** m³/s */
@@ -65,15 +65,14 @@ function marched(
   air: readonly number[],
 ): readonly GradePoint[] {
   const weight = liquid.density * STANDARD_GRAVITY;
-  const velocityHead = ({ pipe }: RouteVertex): number => velocityHeadOf(meanVelocity(flow, pipe.bore));
   const points: GradePoint[] = [];
   let energyGrade = startHead;
   for (const [i, vertex] of route.vertices.entries()) {
     const { chainage, elevation } = vertex;
     const arriving = route.vertices[i - 1] ?? vertex;
     const fittingHead = segments[i]?.fittingHead ?? 0;
-    const hydraulicGrade = energyGrade - velocityHead(arriving);
-    const leastGrade = Math.min(hydraulicGrade, energyGrade - fittingHead - velocityHead(vertex));
+    const hydraulicGrade = energyGrade - velocityHead(flow, arriving.pipe.bore);
+    const leastGrade = Math.min(hydraulicGrade, energyGrade - fittingHead - velocityHead(flow, vertex.pipe.bore));
     const pressure = weight * (hydraulicGrade - elevation);
     const leastPressure = weight * (leastGrade - elevation);
     const atmosphericPressure = air[i] as number;

@@ -1,7 +1,8 @@
 import type { Citation } from "../basis/citation.ts";
 import { amount, type Finding } from "../basis/result.ts";
 import type { Line, LineSegment } from "../pipework/line.ts";
-import { meanVelocity, velocityHeadOf } from "../pipework/pipe-friction.ts";
+import { meanVelocity } from "../pipework/pipe-velocity.ts";
+import { velocityHead } from "./velocity-head.ts";
 
 /** Fastest usual velocity in a suction line, m/s (8 ft/s), and in a discharge line, m/s (20 ft/s). */
 export const FASTEST_SUCTION = 2.4;
@@ -36,7 +37,7 @@ export function dischargeLineRemarks(line: Line, flow: number): readonly Finding
   const outlet = line.at(-1);
   if (outlet === undefined) return findings;
   const exits = exitsIn(line);
-  const found = amount("head", velocityHeadOf(meanVelocity(flow, outlet.pipe.bore)));
+  const found = amount("head", velocityHead(flow, outlet.pipe.bore));
   if (exits === 0) findings.push({ code: "exit-not-counted", severity: "caution", subject, found });
   if (exits > 1) findings.push({ code: "exit-counted-twice", severity: "caution", subject, facts: { exits } });
   return findings;

@@ -102,7 +102,7 @@ export function glycolInWater(glycol: Glycol, strength: number): Result<Liquid> 
 }
 
 function stateAt(name: string, fit: GlycolFit, strength: number): Liquid["at"] {
-  const freezesAt = freezingPoint(fit, strength);
+  const freezesAt = freezingPointOf(fit, strength);
   const moles = (1 - strength) / MOLAR_MASS_OF_WATER;
   const waterByMoles = moles / (moles + strength / fit.molarMass);
   return (temperature): Result<LiquidState> => {
@@ -119,7 +119,12 @@ function stateAt(name: string, fit: GlycolFit, strength: number): Liquid["at"] {
   };
 }
 
-function freezingPoint(fit: GlycolFit, strength: number): number {
+/** Temperature at which ice begins to form, K. */
+export function glycolFreezingPoint(glycol: Glycol, strength: number): number {
+  return freezingPointOf(FITS[glycol], strength);
+}
+
+function freezingPointOf(fit: GlycolFit, strength: number): number {
   return power(fit.freezingPoint, strength - fit.fraction);
 }
 

@@ -4,22 +4,14 @@ import { fail, type Result, succeed } from "../basis/result.ts";
 import { DESCRIPTION_EXAMPLE, describedLiquid } from "./described-liquid.ts";
 import { type Glycol, glycolInWater } from "./glycol.ts";
 import type { Liquid } from "./liquid.ts";
+import { LISTED_LIQUIDS } from "./liquid-list.ts";
 import { OCEAN_SALINITY, seaWater } from "./sea-water.ts";
 import { WATER } from "./water.ts";
 
-/** Liquids that need no figure typed in, as a drop-down offers them. */
-export const LIQUID_NAMES = [
-  "water",
-  "sea water",
-  "ethylene glycol 20 %",
-  "ethylene glycol 30 %",
-  "ethylene glycol 40 %",
-  "ethylene glycol 50 %",
-  "propylene glycol 20 %",
-  "propylene glycol 30 %",
-  "propylene glycol 40 %",
-  "propylene glycol 50 %",
-] as const;
+/** Names that need no figure typed in, as a drop-down offers them. */
+export const LIQUID_NAMES: readonly string[] = LISTED_LIQUIDS.map(({ name }) => name).filter(
+  (name) => name !== DESCRIPTION_EXAMPLE,
+);
 
 const WATER_NAMES: ReadonlySet<string> = new Set(["water", "fresh water", "freshwater", "clean water", "pure water"]);
 const SEA_WATER = /^sea ?water(?:[ ,:]+(.*))?$/;

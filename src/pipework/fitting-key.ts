@@ -17,10 +17,23 @@ export function fittingKey(text: string): string {
 }
 
 function singular(word: string): string {
-  return word.length > 3 && word.endsWith("s") && !word.endsWith("ss") ? word.slice(0, -1) : word;
+  return word.length > 3 && /[^su]s$/.test(word) ? word.slice(0, -1) : word;
 }
 
-const NOISE = new Set(["valve", "radius", "type", "pattern", "fitting", "pipe", "full", "bore", "port", "the", "a", "of"]);
+const NOISE = new Set([
+  "valve",
+  "radius",
+  "type",
+  "pattern",
+  "fitting",
+  "pipe",
+  "full",
+  "bore",
+  "port",
+  "the",
+  "a",
+  "of",
+]);
 
 const SAME = new Map([
   ["ell", "elbow"],

@@ -4,7 +4,7 @@ import { succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
 import type { Fitting } from "./fitting.ts";
 
-const DEFINITION: Citation = { source: "iec-60534-2-1", at: "definitions of Cv and Kv" };
+export const FLOW_COEFFICIENT_DEFINITION: Citation = { source: "iec-60534-2-1", at: "definitions of Cv and Kv" };
 
 /** Flow in m³/s through a valve of coefficient 1, at a pressure difference in Pa, of water of specific gravity 1. */
 const DEFINED_BY = {
@@ -23,7 +23,7 @@ export function valveOfCoefficient(kind: FlowCoefficient, value: number): Fittin
   return {
     name: `${kind} ${value}`,
     isExit: false,
-    cites: DEFINITION,
+    cites: FLOW_COEFFICIENT_DEFINITION,
     lossCoefficient: ({ bore }) => {
       const velocity = (value * flow) / ((Math.PI / 4) * bore * bore);
       return succeed((2 * pressure) / (SPECIFIC_GRAVITY_REFERENCE * velocity * velocity));

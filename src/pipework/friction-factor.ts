@@ -18,7 +18,7 @@ export const RELATIVE_ROUGHNESS = {
   usual: { atMost: 0.05, cites: MOODY_CHART },
 } as const;
 
-export const FRICTION_FACTOR: Method<"reynolds" | "relativeRoughness"> = {
+export const frictionFactorMethod: Method<"reynolds" | "relativeRoughness"> = {
   title: "Darcy friction factor of a full round pipe",
   cites: [
     { source: "colebrook-1939", at: "transition formula, constants 3.7 and 2.51" },
@@ -47,7 +47,7 @@ export interface FrictionFactorInputs {
  * critical zone, where a real pipe may sit anywhere between laminar and turbulent.
  */
 export function frictionFactor(inputs: FrictionFactorInputs): Result<number> {
-  const checked = checkInputs(FRICTION_FACTOR, { ...inputs });
+  const checked = checkInputs(frictionFactorMethod, { ...inputs });
   if (!checked.ok) return checked;
   const value = darcyFactor(inputs.reynolds, inputs.relativeRoughness);
   if (!isCritical(inputs.reynolds)) return succeed(value, checked.findings);

@@ -79,7 +79,10 @@ export interface InchSize {
   readonly lining?: number;
 }
 
-export function inchSize({ size, outsideDiameter, wall, lining = 0 }: InchSize, dn: "with DN" | "inches only"): PipeSize {
+export function inchSize(
+  { size, outsideDiameter, wall, lining = 0 }: InchSize,
+  dn: "with DN" | "inches only",
+): PipeSize {
   const inches = inchesOf(size);
   const diameter = dn === "with DN" ? nominalDiameter(inches) : undefined;
   return {

@@ -1,9 +1,15 @@
-import { STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
-import { darcyFactor, FRICTION_FACTOR, inCriticalZone, isCritical, RELATIVE_ROUGHNESS } from "./friction-factor.ts";
+import {
+  darcyFactor,
+  frictionFactorMethod,
+  inCriticalZone,
+  isCritical,
+  RELATIVE_ROUGHNESS,
+} from "./friction-factor.ts";
 import type { Pipe } from "./pipe.ts";
+import { meanVelocity, pipeVelocityMethod, velocityHeadOf } from "./pipe-velocity.ts";
 
 export interface PipeFrictionInputs {
   /** m³/s */
@@ -14,15 +20,14 @@ export interface PipeFrictionInputs {
   readonly liquid: LiquidState;
 }
 
-export const PIPE_FRICTION: Method<
+export const pipeFrictionMethod: Method<
   "flow" | "length" | "bore" | "roughness" | "relativeRoughness" | "density" | "dynamicViscosity"
 > = {
   title: "Friction head of a full round pipe (Darcy–Weisbach)",
-  cites: [{ source: "darcy-weisbach", at: "head lost in a full pipe" }, ...FRICTION_FACTOR.cites],
+  cites: [{ source: "darcy-weisbach", at: "head lost in a full pipe" }, ...frictionFactorMethod.cites],
   inputs: {
-    flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },
+    ...pipeVelocityMethod.inputs,
     length: { name: "length", symbol: "L", quantity: "length", atLeast: 0 },
-    bore: { name: "bore of the pipe", symbol: "D", quantity: "size", above: 0 },
     roughness: { name: "roughness of the pipe", symbol: "ε", quantity: "size", atLeast: 0 },
     relativeRoughness: RELATIVE_ROUGHNESS,
     density: { name: "density", symbol: "ρ", quantity: "density", above: 0 },
@@ -56,7 +61,7 @@ export function pipeFriction({ flow, pipe, length, liquid }: PipeFrictionInputs)
   const { bore, roughness } = pipe;
   const { density, dynamicViscosity } = liquid;
   const relativeRoughness = roughness / bore;
-  const checked = checkInputs(PIPE_FRICTION, {
+  const checked = checkInputs(pipeFrictionMethod, {
     flow,
     length,
     bore,
@@ -67,7 +72,7 @@ export function pipeFriction({ flow, pipe, length, liquid }: PipeFrictionInputs)
   });
   if (!checked.ok) return checked;
   const velocity = meanVelocity(flow, bore);
-  const velocityHead = (velocity * velocity) / (2 * STANDARD_GRAVITY);
+  const velocityHead = velocityHeadOf(velocity);
   if (flow === 0) {
     return succeed({ velocity, velocityHead, reynolds: 0, relativeRoughness, frictionFactor: 0, head: 0 });
   }
@@ -80,34 +85,9 @@ export function pipeFriction({ flow, pipe, length, liquid }: PipeFrictionInputs)
   return succeed(answer, [...checked.findings, inCriticalZone("flow", reynolds)]);
 }
 
-/** Mean velocity in a full round bore, m/s: V = Q / (π D²/4). */
-export function meanVelocity(flow: number, bore: number): number {
-  return flow / ((Math.PI / 4) * bore * bore);
-}
-
-/** V²/2g, m. */
-export function velocityHeadOf(velocity: number): number {
-  return (velocity * velocity) / (2 * STANDARD_GRAVITY);
-}
-
-/** Faster than this a line wears, hammers and hums: 6 m/s. Common practice, no source. */
-const FAST = 6;
-
-/** A caution where liquid runs faster than lines are usually sized for; nothing below that. */
-export function tooFast(velocity: number, pipe: Pipe): Finding | undefined {
-  if (velocity <= FAST) return undefined;
-  return {
-    code: "pipe-velocity-high",
-    severity: "caution",
-    subject: `velocity in ${pipe.name}`,
-    found: { quantity: "velocity", value: velocity },
-    limit: { quantity: "velocity", value: FAST, side: "at most" },
-  };
-}
-
 /** A length of nothing is more often a blank cell than a wish. */
 export function zeroLength(length: number, subject: string): Finding | undefined {
-  return length === 0 ? { code: "length-zero", severity: "caution", subject } : undefined;
+  return length === 0 ? { code: "zero-may-be-blank", severity: "caution", subject } : undefined;
 }
 
 export function beyondComputation(subject: string): Finding {

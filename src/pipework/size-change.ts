@@ -15,8 +15,8 @@ export interface SizeChange {
   readonly angle: number;
 }
 
-const GRADUAL: Citation = { source: "tp-410", at: "gradual and sudden enlargement and contraction" };
-const SUDDEN_WIDENING: Citation = { source: "borda-carnot", at: "sudden expansion, K = (1 − β²)²" };
+export const GRADUAL_CHANGE: Citation = { source: "tp-410", at: "gradual and sudden enlargement and contraction" };
+export const SUDDEN_WIDENING: Citation = { source: "borda-carnot", at: "sudden expansion, K = (1 − β²)²" };
 
 /**
  * A change of size as a fitting of one of its two pipes. K is worked out on the velocity head of the narrow bore and
@@ -30,7 +30,7 @@ export function sizeChange(change: SizeChange): Fitting {
   return {
     name,
     isExit: false,
-    cites: kind === "widening" && angle === Math.PI ? SUDDEN_WIDENING : GRADUAL,
+    cites: kind === "widening" && angle === Math.PI ? SUDDEN_WIDENING : GRADUAL_CHANGE,
     lossCoefficient: (pipe: Pipe): Result<number> => {
       const narrow = pipeIsNarrow ? pipe.bore : otherBore;
       const wide = pipeIsNarrow ? otherBore : pipe.bore;

@@ -4,9 +4,9 @@ import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { headLost } from "../head/head-lost.ts";
 import { suctionLineRemarks } from "../head/line-remarks.ts";
+import { velocityHead } from "../head/velocity-head.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import type { Line } from "../pipework/line.ts";
-import { meanVelocity, velocityHeadOf } from "../pipework/pipe-friction.ts";
 import { npshAvailableMethod } from "./npsh-available.ts";
 import { gasRemarks, liftRemarks } from "./suction-practice.ts";
 import { layFlatCollapse, vapourPressureMissing } from "./suction-state.ts";
@@ -76,8 +76,8 @@ export function greatestSuctionLift(input: GreatestSuctionLiftInput): Result<num
     const weight = density * STANDARD_GRAVITY;
     const lift = (atmosphericPressure - vapourPressure) / weight - suctionLoss - npshRequired - npshMargin;
     const last = suctionLine.at(-1);
-    const velocityHead = last === undefined ? 0 : velocityHeadOf(meanVelocity(flow, last.pipe.bore));
-    const inletPressure = vapourPressure + weight * (npshRequired + npshMargin - velocityHead);
+    const inletVelocityHead = last === undefined ? 0 : velocityHead(flow, last.pipe.bore);
+    const inletPressure = vapourPressure + weight * (npshRequired + npshMargin - inletVelocityHead);
     if (inletPressure < atmosphericPressure) {
       const collapses = layFlatCollapse(suctionLine, inletPressure - atmosphericPressure);
       if (collapses !== undefined) return fail([collapses]);

@@ -3,9 +3,9 @@ import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { headLost } from "../head/head-lost.ts";
 import { layFlatIn, suctionLineRemarks } from "../head/line-remarks.ts";
+import { velocityHead } from "../head/velocity-head.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import type { Line } from "../pipework/line.ts";
-import { meanVelocity, velocityHeadOf } from "../pipework/pipe-friction.ts";
 import { npshAvailable, npshAvailableMethod } from "./npsh-available.ts";
 import { gasRemarks, liftRemarks } from "./suction-practice.ts";
 
@@ -30,8 +30,6 @@ export interface SuctionState {
   readonly suctionLoss: number;
   /** Absolute pressure at the inlet, Pa, in the bore of the last segment of the line. */
   readonly inletPressure: number;
-  /** Mean velocity there, m/s; 0 where the line has no segments. */
-  readonly inletVelocity: number;
 }
 
 export const suctionStateMethod = {
@@ -68,14 +66,14 @@ export function suctionState(input: SuctionStateInput): Result<SuctionState> {
       npshAvailable({ surfacePressure: absoluteSurface, vapourPressure, density, suctionLift, suctionLoss }),
       (available) => {
         const last = suctionLine.at(-1);
-        const inletVelocity = last === undefined ? 0 : meanVelocity(flow, last.pipe.bore);
-        const velocityHead = velocityHeadOf(inletVelocity);
-        const inletPressure = absoluteSurface - density * STANDARD_GRAVITY * (suctionLift + suctionLoss + velocityHead);
+        const inletVelocityHead = last === undefined ? 0 : velocityHead(flow, last.pipe.bore);
+        const inletPressure =
+          absoluteSurface - density * STANDARD_GRAVITY * (suctionLift + suctionLoss + inletVelocityHead);
         if (inletPressure < atmosphericPressure) {
           const collapses = layFlatCollapse(suctionLine, inletPressure - atmosphericPressure);
           if (collapses !== undefined) return fail([collapses]);
         }
-        return succeed({ npshAvailable: available, suctionLoss, inletPressure, inletVelocity }, [
+        return succeed({ npshAvailable: available, suctionLoss, inletPressure }, [
           ...suctionLineRemarks(suctionLine, flow),
           ...liftRemarks("suction lift", suctionLift, absoluteSurface, density, vapourPressure),
           ...gasRemarks(inletPressure),

@@ -47,7 +47,10 @@ export const SURFACES = {
     design: 0.045,
     least: 0.015,
     greatest: 0.045,
-    cites: { source: "house", at: "stainless steel taken as commercial steel, the rough end of the range for pickled pipe" },
+    cites: {
+      source: "house",
+      at: "stainless steel taken as commercial steel, the rough end of the range for pickled pipe",
+    },
   },
   "galvanised steel": { design: 0.15, least: 0.1, greatest: 0.18, cites: moody("galvanized iron, 0.0005 ft") },
   "asphalted iron": { design: 0.12, least: 0.1, greatest: 0.15, cites: moody("asphalted cast iron, 0.0004 ft") },

@@ -27,14 +27,13 @@ export async function addSheet(spec: SheetSpec, waits: readonly number[] = WAITS
       spec.name,
       sheets.items.map((sheet) => sheet.name),
     );
-    let sheet: Excel.Worksheet | undefined;
-    let added: Excel.Worksheet | undefined;
+    let key = provisional;
     try {
-      sheet = sheets.add(provisional);
+      const sheet = sheets.add(provisional).load("id");
       const charts = fill(sheet, prepared);
-      sheet.load("id");
       await context.sync();
-      added = sheet;
+      // From here the name changes; the identity does not.
+      key = sheet.id;
       for (const chart of charts) finishChart(sheet, chart);
       sheet.name = name;
       sheet.activate();
@@ -48,7 +47,7 @@ export async function addSheet(spec: SheetSpec, waits: readonly number[] = WAITS
       }
       return name;
     } catch (fault) {
-      await takeAway(added?.id ?? provisional, before.id, fault);
+      await takeAway(key, before.id, fault);
       throw fault;
     }
   });

@@ -1,12 +1,12 @@
 import type { TemplateResult } from "lit";
 import type { SheetHost } from "../../shared/ports/sheet-host.ts";
 import type { PaneEvent, PaneState } from "./state.ts";
-import type { Worked } from "./worked.ts";
+import type { WorkedOut } from "./worked.ts";
 
 /** What every view gets: the state, what was worked out from it, and the way back. */
 export interface PaneContext {
   readonly state: PaneState;
-  readonly worked: Worked;
+  readonly worked: WorkedOut;
   readonly host: SheetHost | undefined;
   /** Takes an event, and has drawn the pane anew when it returns. */
   readonly send: (event: PaneEvent) => void;

@@ -1,8 +1,8 @@
+import { type DutyText, FIELD_KEYS, type LineKey, type Place, type SegmentText } from "../../shared/duty/duty-text.ts";
+import { FIELDS } from "../../shared/duty/fields.ts";
 import { type Quantity, UNIT_SETS, type UnitSetName } from "../../src/basis/quantities.ts";
 import { readNumber, splitAmount } from "../../src/basis/quantity-text.ts";
 import { fromEngine, toEngine } from "../../src/basis/units.ts";
-import { type DutyText, FIELD_KEYS, type LineKey, type Place, type SegmentText } from "../../shared/duty/duty-text.ts";
-import { FIELDS } from "../../shared/duty/fields.ts";
 
 /** Figures a converted number keeps: there and back again gives what was typed. */
 const FIGURES = 6;

@@ -7,12 +7,24 @@ export interface Piece {
   readonly name: string;
 }
 
+const PARTING = /[,;\n]/g;
+
+/** "90 elb" is the beginning of a name, not ninety elbows. */
+const COUNT_AND_NAME = /^\s*(?!(?:45|90|180)\b)(\d*)\s*(?:[x×*]\s+)?(.*?)\s*$/is;
+
 export function pieceAt(text: string, caret: number): Piece {
-  const start = text.lastIndexOf(",", caret - 1) + 1;
-  const comma = text.indexOf(",", Math.max(caret, start));
-  const end = comma === -1 ? text.length : comma;
-  const match = /^\s*(\d*)\s*(?:[x×]\s+)?(.*?)\s*$/i.exec(text.slice(start, end));
-  return { start, end, count: match?.[1] ?? "", name: match?.[2] ?? "" };
+  let start = 0;
+  let end = text.length;
+  for (const { index } of text.matchAll(PARTING)) {
+    if (index < caret) start = index + 1;
+    else {
+      end = index;
+      break;
+    }
+  }
+  const piece = text.slice(start, end);
+  const match = COUNT_AND_NAME.exec(piece);
+  return { start, end, count: match?.[1] ?? "", name: match?.[2] ?? piece.trim() };
 }
 
 /** The list with the piece at the caret made into a counted fitting; a count already typed stays. */
@@ -25,6 +37,6 @@ export function withPiece(text: string, caret: number, name: string): string {
 
 /** The list with one more fitting at its end. */
 export function withFitting(text: string, name: string): string {
-  const before = text.trim().replace(/,$/, "").trimEnd();
+  const before = text.trim().replace(/[,;]$/, "").trimEnd();
   return before === "" ? `1 ${name}` : `${before}, 1 ${name}`;
 }

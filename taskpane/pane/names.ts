@@ -23,7 +23,9 @@ export function nameList(names: readonly string[]): NameList {
  * it, else in the order of the list. "6 sch40" finds "6in sch40" before "16in sch40".
  */
 export function matching({ names, keys }: NameList, typed: string, most = MOST_SHOWN): Matches {
-  const words = searchKey(typed).split(" ").filter((word) => word !== "");
+  const words = searchKey(typed)
+    .split(" ")
+    .filter((word) => word !== "");
   const ranks: number[][] = [[], [], []];
   for (let index = 0; index < keys.length; index += 1) {
     const rank = rankOf(keys[index] as string, words);

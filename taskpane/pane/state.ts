@@ -1,4 +1,3 @@
-import type { UnitSetName } from "../../src/basis/quantities.ts";
 import {
   type DutyText,
   EMPTY_DUTY,
@@ -9,6 +8,7 @@ import {
   placeKey,
   type SegmentText,
 } from "../../shared/duty/duty-text.ts";
+import type { UnitSetName } from "../../src/basis/quantities.ts";
 import { convertNumbers, numbersThatDiffer } from "./convert-numbers.ts";
 
 /** A duty to go back or forward to, and the words for what lies between it and the next one. */
@@ -118,7 +118,11 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       return changed(state, { ...state.duty, basis }, "typing", `${event.field}.basis`);
     }
     case "row-added":
-      return changed(state, withRows(state.duty, event.line, [...state.duty[event.line], EMPTY_SEGMENT]), "adding a row");
+      return changed(
+        state,
+        withRows(state.duty, event.line, [...state.duty[event.line], EMPTY_SEGMENT]),
+        "adding a row",
+      );
     case "row-removed": {
       const rows = state.duty[event.line].filter((_, row) => row !== event.row);
       const duty = withRows(state.duty, event.line, rows.length === 0 ? [EMPTY_SEGMENT] : rows);
@@ -151,6 +155,7 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
     case "help-toggled":
       return { ...state, openHelp: toggled(state.openHelp, event.field, !state.openHelp.has(event.field)) };
     case "step-toggled":
+      if (state.closedSteps.has(event.step) !== event.open) return state;
       return { ...state, closedSteps: toggled(state.closedSteps, event.step, !event.open) };
     case "noticed":
       return { ...state, notice: event.notice };
@@ -193,8 +198,8 @@ function step(state: PaneState, from: "past" | "future", to: "past" | "future"):
 
 function withText(duty: DutyText, place: Place, text: string): DutyText {
   if ("field" in place) return { ...duty, fields: { ...duty.fields, [place.field]: text } };
-  const rows = duty[place.line].map((segment, row): SegmentText =>
-    row === place.row ? { ...segment, [place.column]: text } : segment,
+  const rows = duty[place.line].map(
+    (segment, row): SegmentText => (row === place.row ? { ...segment, [place.column]: text } : segment),
   );
   return withRows(duty, place.line, rows);
 }

@@ -133,7 +133,9 @@ function refusals({ repeating, answer }: Entry): string {
     "<code>#N/A</code> for a name that is not known; the message lists the nearest ones. An error in an input comes back as itself.",
     ...(repeating || whole
       ? []
-      : ["Given a column instead of a single value, the function spills, and each row is answered or refused by itself."]),
+      : [
+          "Given a column instead of a single value, the function spills, and each row is answered or refused by itself.",
+        ]),
     ...(repeating
       ? []
       : [

@@ -5,14 +5,18 @@ import { WATER } from "../../../src/liquid/water.ts";
 import { quantity, type SingleParameter, text } from "../parameter.ts";
 import { zeroDoubted } from "./zero-doubted.ts";
 
+const liquidFacts = {
+  about: `The liquid: "water", "sea water 35 g/kg", "ethylene glycol 40 %" (by weight), or its figures, such as "${DESCRIPTION_EXAMPLE}"`,
+  example: '"water"',
+  choices: LIQUID_NAMES,
+};
+
+/** A liquid that must be stated: a name or a description. */
+export const statedLiquid: SingleParameter<Liquid> = text<Liquid>(liquidFacts, liquidNamed);
+
 /** The liquid pumped: a name or a description. Water where left out. */
 export const liquid: SingleParameter<Liquid> = text<Liquid>(
-  {
-    about: `The liquid: "water", "sea water 35 g/kg", "ethylene glycol 40 %" (by weight), or its figures, such as "${DESCRIPTION_EXAMPLE}"`,
-    example: '"water"',
-    whenLeftOut: { value: WATER, shown: '"water"' },
-    choices: LIQUID_NAMES,
-  },
+  { ...liquidFacts, whenLeftOut: { value: WATER, shown: '"water"' } },
   liquidNamed,
 );
 

@@ -19,7 +19,8 @@ export const inputWords: Readonly<Record<InputCode, Words>> = {
   "number-ambiguous": (f, say) => `${f.subject}: “${f.given}” can be read in two ways; write ${say.suggestions()}`,
   "name-unknown": (f, say) => {
     const near = f.suggestions?.length ? `; the nearest known: ${say.suggestions()}` : "";
-    const otherwise = f.facts?.["otherwise"] === undefined ? "" : `; or ${say.fact("otherwise")}`;
+    const otherwise =
+      f.facts?.["otherwise"] === undefined ? "" : `; ${near === "" ? "" : "or "}${say.fact("otherwise")}`;
     return `${f.subject} “${f.given}” is not known${near}${otherwise}`;
   },
   "choice-unknown": (f, say) => `${f.subject} “${f.given}” is not one of the choices; use ${say.suggestions()}`,

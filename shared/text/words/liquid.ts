@@ -19,6 +19,7 @@ export const liquidWords: Readonly<Record<LiquidCode, Words>> = {
     `${f.subject} “${f.given}” does not state its ${say.fact("what")}; add it, such as ${say.suggestions()}`,
   "glycol-by-volume": (f, say) =>
     `${f.subject}: glycol “${f.given}” is by volume; give it by weight, such as “${say.suggestions()}”`,
+  "vapour-pressure-not-stated": (f) => `“${f.subject}” states no vapour pressure; add it, such as “pv 2.3 kPa”`,
   "viscosity-from-saybolt": (_, say) =>
     `the viscosity of ${say.fact("seconds")} SSU is converted by the short form, within about 2 % of ASTM D2161`,
   "altitude-unusual": (f, say) =>

@@ -1,4 +1,4 @@
-import { nothing, svg, html, type TemplateResult } from "lit";
+import { html, nothing, svg, type TemplateResult } from "lit";
 import { figures } from "../../../shared/text/words.ts";
 import { levelPlaces } from "./level-places.ts";
 

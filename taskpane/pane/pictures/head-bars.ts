@@ -1,6 +1,7 @@
 import { scaleLinear } from "d3-scale";
 import { html, svg, type TemplateResult } from "lit";
 import { figures } from "../../../shared/text/words.ts";
+import { runningSums } from "./running-sums.ts";
 
 /** A part of the total head, in the unit named beside the picture. May be negative. */
 export interface HeadPart {
@@ -15,7 +16,7 @@ const FIGURES = 58;
 
 /** What the total head is made of, as bars that carry on where the last one ended; the total from zero. */
 export function headBars(parts: readonly HeadPart[], total: number, unit: string, width: number): TemplateResult {
-  const starts = parts.reduce<number[]>((sums, { value }) => [...sums, (sums.at(-1) as number) + value], [0]);
+  const starts = runningSums(parts.map(({ value }) => value));
   const bars = [
     ...parts.map((part, i) => ({ ...part, from: starts[i] as number, to: starts[i + 1] as number, kind: "part" })),
     { name: "Total head", value: total, from: 0, to: total, kind: "total" },

@@ -1,3 +1,5 @@
+import { runningSums } from "./running-sums.ts";
+
 /** Where levels are drawn. */
 export interface LevelPlaces {
   /** y of each level in the order given, px down from the top. */
@@ -21,7 +23,7 @@ export function levelPlaces(levels: readonly number[], height: number, leastGap:
   const gaps = steps.slice(1).map((level, i) => (((steps[i] as number) - level) / range) * height);
   const toScale = gaps.every((gap) => gap >= leastGap);
   const drawn = toScale ? gaps : widened(gaps, height, leastGap);
-  const tops = drawn.reduce<number[]>((sums, gap) => [...sums, (sums.at(-1) as number) + gap], [0]);
+  const tops = runningSums(drawn);
   const places = levels.map((level) => {
     const index = steps.findIndex((step) => !apart(step, level, range));
     return tops[index] as number;

@@ -61,8 +61,7 @@ export function systemCurvePicture(
 
 /** The picture in words. */
 export function curveWords(points: readonly CurvePoint[], duty: CurvePoint, units: CurveUnits): string {
-  const at = ({ flow, head }: CurvePoint): string =>
-    `${figures(head)} ${units.head} at ${figures(flow)} ${units.flow}`;
+  const at = ({ flow, head }: CurvePoint): string => `${figures(head)} ${units.head} at ${figures(flow)} ${units.flow}`;
   const ends = [points[0], points.at(-1)].filter((point) => point !== undefined).map(at);
   return `System curve: ${ends.join(" rising to ")}. Duty point: ${at(duty)}.`;
 }

@@ -1,10 +1,10 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
-import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
-import { fromEngine } from "../../../src/basis/units.ts";
 import type { FieldKey } from "../../../shared/duty/duty-text.ts";
 import { FIELDS, type Field } from "../../../shared/duty/fields.ts";
 import { figures } from "../../../shared/text/words.ts";
+import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { fromEngine } from "../../../src/basis/units.ts";
 import { boxId, type PaneContext } from "../context.ts";
 import { LIQUIDS } from "../known-names.ts";
 import { matching } from "../names.ts";

@@ -1,8 +1,8 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
+import { findingText } from "../../../shared/text/finding-text.ts";
 import { citationText } from "../../../src/basis/citation.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import type { Finding, Severity } from "../../../src/basis/result.ts";
-import { findingText } from "../../../shared/text/finding-text.ts";
 
 const WORDS: Readonly<Record<Severity, string>> = { error: "Error", warning: "Warning", caution: "Caution" };
 

@@ -1,14 +1,15 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
-import { printedUnit } from "../../../src/basis/quantities.ts";
-import { amount } from "../../../src/basis/result.ts";
 import { type LineKey, type Place, placeKey, type SegmentText } from "../../../shared/duty/duty-text.ts";
 import { amountText } from "../../../shared/text/words.ts";
+import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { amount } from "../../../src/basis/result.ts";
 import { boxId, type PaneContext } from "../context.ts";
 import { pieceAt, withFitting, withPiece } from "../fitting-piece.ts";
-import { FITTINGS, isFittingName, PIPES } from "../known-names.ts";
+import { FITTINGS, isFittingName, pipesFor } from "../known-names.ts";
 import { matching } from "../names.ts";
 import { LINE_TITLES, type OpenList } from "../state.ts";
+import type { RowWorked } from "../worked.ts";
 import { comboboxView } from "./combobox.ts";
 import { findingsView } from "./findings.ts";
 
@@ -51,24 +52,27 @@ export function lineEditorView(context: PaneContext, line: LineKey): TemplateRes
 
 function rowView(context: PaneContext, line: LineKey, row: number): TemplateResult {
   const { state, worked } = context;
-  const segment = worked.segments[line].get(row);
+  const segment = worked.segmentAt(line, row);
   const units = state.duty.unitSet;
   return html`<li class="row" role="group" aria-label="${LINE_TITLES[line]}, row ${row + 1}">
     <div class="row-head">
       <span class="row-number" aria-hidden="true">${row + 1}</span>
       <span class="row-result">
-        ${
-          segment === undefined
-            ? nothing
-            : html`${amountText(amount("velocity", segment.velocity), units)} ·
-              ${amountText(amount("head", segment.headLost), units)} lost`
-        }
+        ${segment === undefined ? nothing : rowResultText(segment, units)}
       </span>
       ${rowButtons(context, line, row)}
     </div>
     ${cellView(context, { line, row, column: "pipe" })} ${cellView(context, { line, row, column: "length" })}
     ${cellView(context, { line, row, column: "fittings" })}
+    ${segment === undefined || segment.findings.length === 0 ? nothing : findingsView(segment.findings, units)}
   </li>`;
+}
+
+/** "8.15 ft/s, 3.21 ft lost". */
+function rowResultText({ velocity, pipeHead, fittingHead }: RowWorked, units: UnitSetName): string {
+  if (typeof velocity !== "number" || typeof pipeHead !== "number" || typeof fittingHead !== "number") return "";
+  const lost = amountText(amount("head", pipeHead + fittingHead), units);
+  return `${amountText(amount("velocity", velocity), units)}, ${lost} lost`;
 }
 
 function rowButtons({ state, send, goTo }: PaneContext, line: LineKey, row: number): TemplateResult {
@@ -164,7 +168,7 @@ function boxView(context: PaneContext, place: CellPlace, describedBy: string): T
       invalid,
       required: true,
       placeholder: "type to choose, or ID 154.1 mm",
-      matches: () => matching(PIPES, text),
+      matches: () => matching(pipesFor(state.duty.unitSet), text),
       chosen: (_, name) => name,
     });
   }

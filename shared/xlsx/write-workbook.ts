@@ -1,18 +1,18 @@
-import { validSheetName } from "../../ports/sheet-name.ts";
-import type { SheetSpec } from "../../ports/sheet-spec.ts";
-import { attributes, DECLARATION } from "../xml-text.ts";
-import { chartPart } from "./chart.ts";
-import { definedNames } from "./defined-names.ts";
-import { drawingPart } from "./drawing.ts";
-import { listSheet } from "./drop-downs.ts";
-import { type FileCell, type FileForm, fileCells } from "./file-cells.ts";
-import { SPILL_PART, THEME_PART } from "./fixed-parts.ts";
-import { type Part, packageOf } from "./package.ts";
-import { propertyParts, type WorkbookProperties } from "./properties.ts";
-import { MAIN, RELATIONSHIPS } from "./schemas.ts";
-import { sharedStrings } from "./shared-strings.ts";
-import { sheetPart } from "./sheet.ts";
-import { styleTable } from "./styles.ts";
+import { validSheetName } from "../ports/sheet-name.ts";
+import type { SheetSpec } from "../ports/sheet-spec.ts";
+import { chartPart } from "./write/chart.ts";
+import { definedNames } from "./write/defined-names.ts";
+import { drawingPart } from "./write/drawing.ts";
+import { listSheet } from "./write/drop-downs.ts";
+import { type FileCell, type FileForm, fileCells } from "./write/file-cells.ts";
+import { SPILL_PART, THEME_PART } from "./write/fixed-parts.ts";
+import { type Part, packageOf } from "./write/package.ts";
+import { propertyParts, type WorkbookProperties } from "./write/properties.ts";
+import { MAIN, RELATIONSHIPS } from "./write/schemas.ts";
+import { sharedStrings } from "./write/shared-strings.ts";
+import { sheetPart } from "./write/sheet.ts";
+import { styleTable } from "./write/styles.ts";
+import { attributes, DECLARATION } from "./xml-text.ts";
 
 export interface WorkbookSpec {
   readonly sheets: readonly SheetSpec[];

@@ -1,0 +1,56 @@
+import { all, andThen, type Result, succeed } from "../../../src/basis/result.ts";
+import type { CountedFitting, Fitting } from "../../../src/pipework/fitting.ts";
+import { fittingNamed, fittingsNamed, wholeCount } from "../../../src/pipework/fitting-name.ts";
+import { type Cell, isAbsent, isCellError } from "../cell.ts";
+import { type RangeParameter, type Reading, type SingleParameter, text, wrongKind } from "../parameter.ts";
+
+const EXAMPLE = '"2 elbow 90 long, 1 gate, 1 swing check, 1 exit"';
+
+/** One fitting by its name. */
+export const fitting: SingleParameter<Fitting> = text(
+  { about: "Name of a fitting as FITTINGS lists it, or a figure such as K 3.2 or Cv 1000", example: '"elbow 90 long"' },
+  (given, name) => fittingNamed(given, name),
+);
+
+/** Fittings with counts: one text, or two columns of fitting and count. */
+export const fittings: RangeParameter<readonly CountedFitting[]> = {
+  takes: "range",
+  about: "Fittings with counts as one text, or a range of two columns, fitting and count",
+  example: EXAMPLE,
+  read: (cells, reading) =>
+    andThen(all(cells.map((row, i) => fittingsOfRow(row, i, cells.length, reading))), (rows) => succeed(rows.flat())),
+};
+
+/** The fittings of a row: a text with counts in it, or one fitting with its count beside it. Blank rows have none. */
+function fittingsOfRow(
+  row: readonly Cell[],
+  index: number,
+  rows: number,
+  { name }: Reading,
+): Result<readonly CountedFitting[]> {
+  const subject = rows === 1 ? name : `${name} row ${index + 1}`;
+  const [first = null, second = null, ...rest] = row;
+  const extra = rest.find((cell) => !isAbsent(cell));
+  if (extra !== undefined) return wrongKind(subject, shown(extra), "two columns, fitting and count");
+  if (isAbsent(first)) {
+    return isAbsent(second) || second === 0
+      ? succeed([])
+      : wrongKind(subject, shown(second), "the fitting beside its count");
+  }
+  if (typeof first !== "string") return wrongKind(subject, shown(first), `a text such as ${EXAMPLE}`);
+  if (index === 0 && /^fittings?\b/i.test(first.trim()) && isHeading(second)) return succeed([]);
+  if (isAbsent(second)) return fittingsNamed(first, subject);
+  if (typeof second !== "number" && typeof second !== "string")
+    return wrongKind(subject, shown(second), "a whole number");
+  return andThen(wholeCount(Number(second), `count in ${subject}`), (count) =>
+    andThen(fittingNamed(first, subject), (one) => succeed([{ fitting: one, count }])),
+  );
+}
+
+function isHeading(cell: Cell): boolean {
+  return isAbsent(cell) || (typeof cell === "string" && !/\d/.test(cell));
+}
+
+function shown(cell: Cell): Cell {
+  return isCellError(cell) ? cell.error : cell;
+}

@@ -1,0 +1,20 @@
+import { succeed } from "../../../src/basis/result.ts";
+import type { Line } from "../../../src/pipework/line.ts";
+import type { RangeParameter } from "../parameter.ts";
+import { line } from "./line.ts";
+
+/**
+ * A line that may have no pipe, such as the suction of a submerged pump: a range without filled rows is a line without
+ * segments, on which the method puts a caution. A line left out altogether is still refused.
+ */
+export function lineOrNothing(about: string): RangeParameter<Line> {
+  const parameter = line(about);
+  return {
+    ...parameter,
+    read: (cells, reading) => {
+      const read = parameter.read(cells, reading);
+      const empty = read.findings.some(({ code, subject }) => code === "left-out" && subject === reading.name);
+      return empty ? succeed([]) : read;
+    },
+  };
+}

@@ -1,0 +1,39 @@
+import { readCellText } from "../xml-text.ts";
+import type { Archive } from "./archive.ts";
+import type { Limits } from "./limits.ts";
+import { refuse } from "./refusal.ts";
+import { readPart } from "./xml-part.ts";
+
+/** The texts that cells call by number. Runs of rich text are joined; readings of East Asian words are left out. */
+export function readStrings(archive: Archive, path: string | undefined, limits: Limits): readonly string[] {
+  const strings: string[] = [];
+  if (path === undefined || !archive.has(path)) return strings;
+  let text = "";
+  let inText = false;
+  let readings = 0;
+  readPart(
+    archive,
+    path,
+    {
+      open: (name) => {
+        if (name === "si") text = "";
+        else if (name === "rPh") readings += 1;
+        else if (name === "t" && readings === 0) inText = true;
+      },
+      text: (piece) => {
+        if (inText) text += piece;
+      },
+      close: (name) => {
+        if (name === "t") inText = false;
+        else if (name === "rPh") readings -= 1;
+        else if (name === "si") {
+          if (strings.length >= limits.strings)
+            refuse("too-large", `The workbook has more than ${limits.strings} texts.`);
+          strings.push(readCellText(text));
+        }
+      },
+    },
+    limits,
+  );
+  return strings;
+}

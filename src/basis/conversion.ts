@@ -1,0 +1,36 @@
+import type { WrittenAmount } from "./quantity-text.ts";
+import { type Finding, fail, type Result, succeed } from "./result.ts";
+import { fromEngine, toEngine, UNITS, type Unit } from "./units.ts";
+
+/**
+ * An amount in another unit of the same kind. Temperatures are readings, converted with their zeros; temperature
+ * differences are another kind.
+ *
+ * Gauge and absolute pressure are refused in each other's units: between them stands the atmosphere of the site, which
+ * no unit knows. A bare psi, kPa, MPa, bar or kgf/cm² may be meant either way and is refused against an absolute unit.
+ */
+export function inUnit({ value, unit }: WrittenAmount, target: Unit, subject: string): Result<number> {
+  const given = `${value} ${unit.symbol}`;
+  if (unit.dimension !== target.dimension) return fail([otherKind(subject, given, unit)]);
+  if (pressureZerosDiffer(unit, target)) return fail([gaugeOrAbsolute(subject, given, target)]);
+  return succeed(unit === target ? value : fromEngine(toEngine(value, unit), target));
+}
+
+function pressureZerosDiffer(one: Unit, other: Unit): boolean {
+  if (one.zero === other.zero) return false;
+  if (one.zero !== undefined && other.zero !== undefined) return true;
+  const [marked, bare] = one.zero === undefined ? [other, one] : [one, other];
+  return (
+    marked.zero === "absolute" && UNITS.some((unit: Unit) => unit.zero !== undefined && unit.factor === bare.factor)
+  );
+}
+
+function otherKind(subject: string, given: string, { dimension }: Unit): Finding {
+  const suggestions = UNITS.filter((unit) => unit.dimension === dimension).map(({ symbol }) => symbol);
+  return { code: "unit-wrong-kind", severity: "error", subject, given, suggestions: suggestions.slice(0, 6) };
+}
+
+function gaugeOrAbsolute(subject: string, given: string, { symbol }: Unit): Finding {
+  const suggestions = ["psia and kPa(a)", "psig and kPa(g)"];
+  return { code: "gauge-or-absolute", severity: "error", subject, given, suggestions, facts: { unit: symbol } };
+}

@@ -1,0 +1,55 @@
+import type { Citation } from "../basis/citation.ts";
+import { DESCRIPTION_EXAMPLE, describedLiquidMethod } from "./described-liquid.ts";
+import { GLYCOLS, glycolFreezingPoint, glycolMethod } from "./glycol.ts";
+import { seaWaterMethod } from "./sea-water.ts";
+import { waterMethod } from "./water.ts";
+
+/** One line of the list of liquids. */
+export interface ListedLiquid {
+  /** A text that `liquidNamed` reads. */
+  readonly name: string;
+  /** What else may be written. */
+  readonly forms: string;
+  /** Where its figures hold, K; missing for a description, which holds wherever its figures do. */
+  readonly lowestTemperature?: number;
+  readonly highestTemperature?: number;
+  readonly cites: readonly [Citation, ...Citation[]];
+}
+
+const GLYCOL_STRENGTHS = [20, 30, 40, 50];
+
+/** Every liquid known by name, some ready strengths of glycol, and the description of any other. */
+export const LISTED_LIQUIDS: readonly ListedLiquid[] = [
+  {
+    name: "water",
+    forms: "clean fresh water",
+    ...rangeOf(waterMethod.inputs.temperature),
+    cites: waterMethod.cites,
+  },
+  {
+    name: "sea water",
+    forms: '35 g/kg where not stated; "sea water 38 g/kg" or "sea water 3.8 %", up to 260 g/kg',
+    ...rangeOf(seaWaterMethod.inputs.temperature),
+    cites: seaWaterMethod.cites,
+  },
+  ...GLYCOLS.flatMap((glycol) =>
+    GLYCOL_STRENGTHS.map((percent) => ({
+      name: `${glycol} ${percent} %`,
+      forms: "any strength by weight up to 60 %",
+      ...rangeOf({ ...glycolMethod.inputs.temperature, atLeast: glycolFreezingPoint(glycol, percent / 100) }),
+      cites: glycolMethod.cites,
+    })),
+  ),
+  {
+    name: DESCRIPTION_EXAMPLE,
+    forms: "any liquid: density or SG, viscosity (cP, mPa·s, cSt, SSU), and absolute vapour pressure where known",
+    cites: describedLiquidMethod.cites,
+  },
+];
+
+function rangeOf({ atLeast, atMost }: { readonly atLeast?: number; readonly atMost?: number }): Partial<ListedLiquid> {
+  return {
+    ...(atLeast === undefined ? {} : { lowestTemperature: atLeast }),
+    ...(atMost === undefined ? {} : { highestTemperature: atMost }),
+  };
+}

@@ -1,0 +1,100 @@
+import { readQuantity } from "../basis/quantity-text.ts";
+import { amount, andThen, type Finding, fail, type Result, type Side, succeed } from "../basis/result.ts";
+import { unitOf } from "../basis/units.ts";
+import type { Fitting } from "./fitting.ts";
+import { GIVEN } from "./fitting-forms.ts";
+import { valveOfCoefficient } from "./flow-coefficient.ts";
+import { blockedStrainer } from "./known-fittings.ts";
+import { pipeNamed } from "./pipe-name.ts";
+import { reducedCoupling, sizeChange } from "./size-change.ts";
+
+/** Full cone angle of a reducer or expander that states none: 30°, the upper end of what is made (20° to 30°). */
+const USUAL_CONE = Math.PI / 6;
+
+const COEFFICIENT = /^(k|cv|kv)\s*=?\s*([+-]?\d*\.?\d+(?:e[+-]?\d+)?)$/i;
+const BLOCKED_STRAINER = /^(?:basket |suction )?strainer (\d+(?:\.\d+)?) ?% (?:blocked|clogged)$/i;
+const NARROW_COUPLING = /^(?:reduced )?(?:hose )?coupling (?:to )?(?:id|bore) (.+)$/i;
+const SIZE_CHANGE =
+  /^((?:(?:sudden|abrupt|gradual|concentric|eccentric|conical) )*)(expansion|enlargement|expander|increaser|diffuser|contraction|reducer|reduction) (to|from) (.+?)(?: (\d+(?:\.\d+)?) ?(?:°|deg|degrees?))?$/i;
+const MEASURED_BORE = /^(id )?((?:\d+\.?\d*|\.\d+) ?(?:mm|cm|m|in|inch|inches|"|ft))$/i;
+
+/** A fitting written with its own figure or size, or nothing where the text has none of the forms. */
+export function describedFitting(given: string): Result<Fitting> | undefined {
+  const coefficient = COEFFICIENT.exec(given);
+  if (coefficient !== null) return ofCoefficient(coefficient[1] as string, Number(coefficient[2]), given);
+  const strainer = BLOCKED_STRAINER.exec(given);
+  if (strainer !== null) return ofBlockedStrainer(given, Number(strainer[1]) / 100);
+  const coupling = NARROW_COUPLING.exec(given);
+  if (coupling !== null) {
+    return andThen(positiveBore(coupling[1] as string, given), (bore) => succeed(reducedCoupling(given, bore)));
+  }
+  const change = SIZE_CHANGE.exec(given);
+  return change === null ? undefined : ofSizeChange(given, change.slice(1));
+}
+
+function ofCoefficient(letters: string, value: number, given: string): Result<Fitting> {
+  switch (letters.toLowerCase()) {
+    case "k":
+      return succeed({ name: `K ${value}`, isExit: false, cites: GIVEN, lossCoefficient: () => succeed(value) });
+    case "cv":
+      return value > 0 ? succeed(valveOfCoefficient("Cv", value)) : outOfRange(given, value, 0, "above");
+    default:
+      return value > 0 ? succeed(valveOfCoefficient("Kv", value)) : outOfRange(given, value, 0, "above");
+  }
+}
+
+function ofBlockedStrainer(given: string, blocked: number): Result<Fitting> {
+  return blocked < 1 ? succeed(blockedStrainer(given, blocked)) : outOfRange(given, blocked, 1, "below");
+}
+
+/** "reducer" and "expander" are cones; "expansion" and "contraction" are sudden unless they say otherwise. */
+function ofSizeChange(given: string, parts: readonly (string | undefined)[]): Result<Fitting> {
+  const [manner = "", noun = "", towards = "", other = "", degrees] = parts;
+  const isSudden = /sudden|abrupt/i.test(manner);
+  const isCone = !isSudden && (manner !== "" || /er$/i.test(noun));
+  const cone = degrees === undefined ? USUAL_CONE : (Number(degrees) * Math.PI) / 180;
+  const angle = isCone || degrees !== undefined ? cone : Math.PI;
+  if (isSudden && degrees !== undefined) return outOfRange(`angle of ${given}`, Number(degrees), 180, "at least");
+  if (!(angle > 0)) return outOfRange(`angle of ${given}`, Number(degrees), 0, "above");
+  if (angle > Math.PI) return outOfRange(`angle of ${given}`, Number(degrees), 180, "at most");
+  const kind = /^(?:contraction|reducer|reduction)$/i.test(noun) ? "narrowing" : "widening";
+  const direction = towards.toLowerCase() === "to" ? "to" : "from";
+  return andThen(otherBore(other, given), (bore) =>
+    succeed(sizeChange({ name: given, kind, direction, otherBore: bore, angle })),
+  );
+}
+
+/** The bore a change of size leads to or comes from: a measured bore with its unit, or a pipe's name. */
+function otherBore(text: string, subject: string): Result<number> {
+  const measured = MEASURED_BORE.exec(text);
+  if (measured === null) return andThen(pipeNamed(text), ({ bore }) => succeed(bore));
+  return andThen(positiveBore(measured[2] as string, subject), (bore) => {
+    const inches = bore / unitOf("in").factor;
+    const looksNominal = measured[1] === undefined && Math.abs(inches - Math.round(inches)) < 1e-9;
+    return succeed(bore, looksNominal ? [nominalForBore(bore, subject)] : []);
+  });
+}
+
+function nominalForBore(bore: number, subject: string): Finding {
+  return { code: "bore-looks-nominal", severity: "caution", subject, found: amount("size", bore) };
+}
+
+function positiveBore(text: string, subject: string): Result<number> {
+  return andThen(readQuantity(text, "size", subject), (bore) => {
+    if (bore > 0) return succeed(bore);
+    const limit = { quantity: "size", value: 0, side: "above" } as const;
+    return fail([{ code: "out-of-range", severity: "error", subject, found: amount("size", bore), limit }]);
+  });
+}
+
+function outOfRange(subject: string, value: number, limit: number, side: Side): Result<never> {
+  return fail([
+    {
+      code: "out-of-range",
+      severity: "error",
+      subject,
+      found: amount("ratio", value),
+      limit: { quantity: "ratio", value: limit, side },
+    },
+  ]);
+}

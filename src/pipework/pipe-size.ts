@@ -1,0 +1,67 @@
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import type { LiquidState } from "../liquid/liquid.ts";
+import type { Pipe } from "./pipe.ts";
+import { type PipeFriction, pipeFriction } from "./pipe-friction.ts";
+
+export interface PipeSizeInputs {
+  /** m³/s */
+  readonly flow: number;
+  /** Name of the family, for what is said of it. */
+  readonly family: string;
+  /** Its sizes, in any order. */
+  readonly pipes: readonly Pipe[];
+  /** m/s */
+  readonly maxVelocity: number;
+  /** Friction head over length; null for no limit. */
+  readonly maxGradient: number | null;
+  readonly liquid: LiquidState;
+}
+
+export const pipeSizeMethod: Method<"flow" | "maxVelocity" | "maxGradient"> = {
+  title: "Smallest pipe of a family within a velocity and a friction gradient",
+  cites: [
+    { source: "practice", at: "2.4 m/s (8 ft/s) as the limit where none is given" },
+    { source: "darcy-weisbach", at: "head lost in a full pipe" },
+  ],
+  inputs: {
+    flow: { name: "flow", symbol: "Q", quantity: "flow", above: 0 },
+    maxVelocity: { name: "max velocity", quantity: "velocity", above: 0 },
+    maxGradient: { name: "max gradient", quantity: "percent", above: 0 },
+  },
+};
+
+/**
+ * The smallest bore of a family in which the flow keeps within a mean velocity and, where one is given, within a
+ * friction head per length. Fittings are not counted. Fails where no size does, and names the largest.
+ */
+export function pipeSize(inputs: PipeSizeInputs): Result<Pipe> {
+  const { flow, family, pipes, maxVelocity, maxGradient, liquid } = inputs;
+  const checked = checkInputs(pipeSizeMethod, { flow, maxVelocity, maxGradient: maxGradient ?? 1 });
+  if (!checked.ok) return checked;
+  let largest: { readonly pipe: Pipe; readonly friction: PipeFriction } | undefined;
+  for (const pipe of pipes.toSorted((a, b) => a.bore - b.bore)) {
+    const friction = pipeFriction({ flow, pipe, length: 1, liquid });
+    if (!friction.ok) return friction;
+    const { velocity, head } = friction.value;
+    if (velocity <= maxVelocity && (maxGradient === null || head <= maxGradient))
+      return succeed(pipe, friction.findings);
+    largest = { pipe, friction: friction.value };
+  }
+  const missed: Finding = {
+    code: "no-size-meets",
+    severity: "error",
+    subject: "family",
+    given: family,
+    ...(largest === undefined
+      ? {}
+      : {
+          facts: {
+            largest: largest.pipe.name,
+            velocity: amount("velocity", largest.friction.velocity),
+            gradient: amount("percent", largest.friction.head),
+          },
+        }),
+  };
+  return fail([missed]);
+}

@@ -1,0 +1,51 @@
+import { STANDARD_GRAVITY } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { type Finding, type Result, succeed } from "../basis/result.ts";
+import type { Pipe } from "./pipe.ts";
+
+export interface PipeVelocityInputs {
+  /** m³/s */
+  readonly flow: number;
+  readonly pipe: Pipe;
+}
+
+export const pipeVelocityMethod: Method<"flow" | "bore"> = {
+  title: "Mean velocity in a full round pipe",
+  cites: [{ source: "iso-17769-1", at: "mean velocity at a section" }],
+  inputs: {
+    flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },
+    bore: { name: "bore of the pipe", symbol: "D", quantity: "size", above: 0 },
+  },
+};
+
+/** Mean velocity in a pipe that runs full, m/s: V = Q / (π D²/4). Fails on a negative flow. */
+export function pipeVelocity({ flow, pipe }: PipeVelocityInputs): Result<number> {
+  const checked = checkInputs(pipeVelocityMethod, { flow, bore: pipe.bore });
+  return checked.ok ? succeed(meanVelocity(flow, pipe.bore)) : checked;
+}
+
+/** The velocity of checked inputs. */
+export function meanVelocity(flow: number, bore: number): number {
+  return flow / ((Math.PI / 4) * bore * bore);
+}
+
+/** V²/2g, m. */
+export function velocityHeadOf(velocity: number): number {
+  return (velocity * velocity) / (2 * STANDARD_GRAVITY);
+}
+
+/** Faster than this a line wears, hammers and hums, m/s. */
+const FAST = 6;
+
+/** A caution where liquid runs faster than lines are usually sized for; nothing below that. */
+export function tooFast(velocity: number, pipe: Pipe): Finding | undefined {
+  if (velocity <= FAST) return undefined;
+  return {
+    code: "velocity-high",
+    severity: "caution",
+    subject: pipe.name,
+    found: { quantity: "velocity", value: velocity },
+    limit: { quantity: "velocity", value: FAST, side: "at most" },
+    cites: { source: "practice", at: "discharge lines up to 6 m/s (20 ft/s)" },
+  };
+}

@@ -1,0 +1,30 @@
+import type { DutyText } from "../../shared/duty/duty-text.ts";
+import { loadDuty, saveDuty } from "../../shared/duty/saved.ts";
+import type { Result } from "../../src/basis/result.ts";
+
+/** Hands the duty to the browser as a file to keep. */
+export function downloadDuty(duty: DutyText): string {
+  const name = fileName(duty);
+  const url = URL.createObjectURL(new Blob([saveDuty(duty)], { type: "application/json" }));
+  const link = document.createElement("a");
+  link.href = url;
+  link.download = name;
+  link.click();
+  // The download has taken hold of the data by the next turn.
+  setTimeout(() => URL.revokeObjectURL(url), 0);
+  return name;
+}
+
+/** Reads a chosen file. */
+export async function readDutyFile(file: File): Promise<Result<DutyText>> {
+  return loadDuty(await file.text());
+}
+
+/** "duty P-101.json": letters, figures and hyphens that every disk takes. */
+export function fileName({ fields }: DutyText): string {
+  const subject = (fields.item.trim() || fields.project.trim())
+    .replace(/[^\p{L}\p{N}._-]+/gu, " ")
+    .trim()
+    .slice(0, 60);
+  return subject === "" ? "duty.json" : `duty ${subject}.json`;
+}

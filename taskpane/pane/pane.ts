@@ -1,0 +1,84 @@
+import { html, render } from "lit";
+import type { SheetHost } from "../../shared/ports/sheet-host.ts";
+import { findingText } from "../../shared/text/finding-text.ts";
+import type { PaneContext } from "./context.ts";
+import { inBrief } from "./in-brief.ts";
+import { keepDuty, keptDuty } from "./remember.ts";
+import { next, openingState, type PaneEvent, type PaneState } from "./state.ts";
+import { STEPS } from "./steps.ts";
+import { fileBarView } from "./views/file-bar.ts";
+import { footBarView } from "./views/foot-bar.ts";
+import { stepView } from "./views/step.ts";
+import { workedOut } from "./worked.ts";
+import "./pane.css";
+
+/** A pause in typing after which the screen reader is told how the duty stands, ms. */
+const PAUSE = 1200;
+/** Pictures are drawn no wider and no narrower than this, px. */
+const WIDEST = 480;
+const NARROWEST = 260;
+/** Borders and padding between the pane's edge and a picture, px. */
+const SURROUND = 26;
+
+/** Puts the side pane into an element. Without a host it works out everything but writes no sheet. */
+export function mountPane(root: HTMLElement, services: { readonly host: SheetHost | undefined }): void {
+  let state = stateKept();
+  let announcement = "";
+  let pause: ReturnType<typeof setTimeout> | undefined;
+  const pane = document.createElement("div");
+  pane.className = "duty-pane";
+  root.replaceChildren(pane);
+
+  function send(event: PaneEvent): void {
+    const before = state;
+    state = next(state, event);
+    if (state === before) return;
+    if (state.duty !== before.duty) {
+      keepDuty(state.duty);
+      clearTimeout(pause);
+      pause = setTimeout(announce, PAUSE);
+    }
+    draw();
+  }
+
+  function announce(): void {
+    announcement = inBrief(workedOut(state.duty), state.duty.unitSet).join(". ");
+    draw();
+  }
+
+  function goTo(id: string): void {
+    const step = STEPS.find(
+      ({ key, holds }) => id === `duty-step-${key}` || holds?.some((place) => id.startsWith(`duty-${place}`)),
+    );
+    if (step !== undefined) send({ type: "step-toggled", step: step.key, open: true });
+    const target = document.getElementById(id);
+    const focusable = target instanceof HTMLDetailsElement ? target.querySelector("summary") : target;
+    focusable?.focus();
+  }
+
+  function draw(): void {
+    const worked = workedOut(state.duty);
+    const context: PaneContext = { state, worked, host: services.host, send, goTo, announcement };
+    render(
+      html`<h1 class="unseen">Pump duty</h1>
+        ${fileBarView(context)} ${STEPS.map((step) => stepView(context, step))} ${footBarView(context)}`,
+      pane,
+    );
+  }
+
+  draw();
+  new ResizeObserver(() => {
+    const width = Math.min(WIDEST, Math.max(NARROWEST, Math.floor(pane.clientWidth) - SURROUND));
+    send({ type: "resized", width });
+  }).observe(pane);
+}
+
+/** The duty of last time, if there is one that can be read. */
+function stateKept(): PaneState {
+  const kept = keptDuty();
+  if (kept === undefined) return openingState();
+  if (kept.ok) return openingState(kept.value);
+  const reasons = kept.findings.map((finding) => findingText(finding, "US")).join(" ");
+  const text = `The duty kept from last time could not be read. ${reasons}`;
+  return { ...openingState(), notice: { kind: "failed", text } };
+}

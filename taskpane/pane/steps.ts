@@ -1,0 +1,22 @@
+import type { Step } from "./context.ts";
+import { flowAndLevels } from "./views/flow-and-levels.ts";
+import { job } from "./views/job.ts";
+import { dischargeLine, suctionLine } from "./views/lines.ts";
+import { liquidAndSite } from "./views/liquid-and-site.ts";
+import { results } from "./views/results.ts";
+import { systemCurve } from "./views/system-curve.ts";
+import { units } from "./views/units.ts";
+import { writeSheet } from "./views/write-sheet.ts";
+
+/** The pane from top to bottom. */
+export const STEPS: readonly Step[] = [
+  job,
+  units,
+  liquidAndSite,
+  flowAndLevels,
+  suctionLine,
+  dischargeLine,
+  results,
+  systemCurve,
+  writeSheet,
+];

@@ -1,0 +1,26 @@
+import { html, type TemplateResult } from "lit";
+import type { Worked } from "../../../shared/package/head-and-suction.ts";
+import { amountText } from "../../../shared/text/words.ts";
+import type { Quantity, UnitSetName } from "../../../src/basis/quantities.ts";
+import { amount } from "../../../src/basis/result.ts";
+
+/** A worked figure with its unit, or the words of the error that stands in its place. */
+export function figureText(worked: Worked, quantity: Quantity, units: UnitSetName): string {
+  if (typeof worked === "number") return amountText(amount(quantity, worked), units);
+  return worked.message ?? worked.error;
+}
+
+/** A result as a line of label and figure. */
+export function figureView(
+  label: string,
+  worked: Worked,
+  quantity: Quantity,
+  units: UnitSetName,
+  main = false,
+): TemplateResult {
+  const failed = typeof worked !== "number";
+  return html`<div class="figure ${main ? "main" : ""} ${failed ? "failed" : ""}">
+    <dt>${label}</dt>
+    <dd>${figureText(worked, quantity, units)}</dd>
+  </div>`;
+}

@@ -1,0 +1,101 @@
+import { html, type TemplateResult } from "lit";
+import { EMPTY_DUTY } from "../../../shared/duty/duty-text.ts";
+import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
+import { findingText } from "../../../shared/text/finding-text.ts";
+import type { PaneContext } from "../context.ts";
+import { downloadDuty, readDutyFile } from "../duty-file.ts";
+
+/** Back and forward, files, and the samples to start from. */
+export function fileBarView(context: PaneContext): TemplateResult {
+  const { state, send } = context;
+  const back = state.past.at(-1);
+  const forward = state.future.at(-1);
+  return html`<div class="file-bar">
+    <div class="buttons">
+      <button
+        type="button"
+        ?disabled=${back === undefined}
+        title=${back === undefined ? "Nothing to undo" : `Undo ${back.what}`}
+        @click=${() => send({ type: "undone" })}
+      >
+        Undo
+      </button>
+      <button
+        type="button"
+        ?disabled=${forward === undefined}
+        title=${forward === undefined ? "Nothing to redo" : `Redo ${forward.what}`}
+        @click=${() => send({ type: "redone" })}
+      >
+        Redo
+      </button>
+      <button type="button" @click=${() => saveFile(context)}>Save duty</button>
+      <button type="button" @click=${(event: Event) => pickFile(event)}>Open duty</button>
+      <input type="file" accept=".json,application/json" hidden @change=${(event: Event) => openFile(context, event)} />
+    </div>
+    <details class="samples">
+      <summary>Start from a sample</summary>
+      <ul>
+        ${SAMPLE_DUTIES.map(
+          ({ name, about, duty }) => html`<li>
+            <button
+              type="button"
+              @click=${(event: Event) => {
+                closeDetails(event);
+                send({ type: "duty-replaced", duty, what: `Started from “${name}”` });
+              }}
+            >
+              ${name}
+            </button>
+            <p class="hint">${about}</p>
+          </li>`,
+        )}
+        <li>
+          <button
+            type="button"
+            @click=${(event: Event) => {
+              closeDetails(event);
+              const duty = { ...EMPTY_DUTY, unitSet: state.duty.unitSet };
+              send({ type: "duty-replaced", duty, what: "Cleared every box" });
+            }}
+          >
+            Empty duty
+          </button>
+          <p class="hint">Clears every box. Undo brings the present duty back.</p>
+        </li>
+      </ul>
+    </details>
+  </div>`;
+}
+
+function saveFile({ state, send }: PaneContext): void {
+  const name = downloadDuty(state.duty);
+  send({ type: "noticed", notice: { kind: "done", text: `Handed to the browser to save as “${name}”.` } });
+}
+
+function pickFile(event: Event): void {
+  const input = (event.currentTarget as HTMLElement).parentElement?.querySelector("input");
+  input?.click();
+}
+
+async function openFile({ state, send }: PaneContext, event: Event): Promise<void> {
+  const input = event.currentTarget as HTMLInputElement;
+  const file = input.files?.[0];
+  if (file === undefined) return;
+  const failed = (reason: string): void =>
+    send({ type: "noticed", notice: { kind: "failed", text: `“${file.name}” was not opened. ${reason}` } });
+  try {
+    const loaded = await readDutyFile(file);
+    if (loaded.ok) send({ type: "duty-replaced", duty: loaded.value, what: `Opened “${file.name}”` });
+    else failed(loaded.findings.map((finding) => findingText(finding, state.duty.unitSet)).join(" "));
+  } catch (error) {
+    failed(error instanceof Error ? error.message : String(error));
+  }
+  // The same file can then be chosen once more.
+  input.value = "";
+}
+
+function closeDetails(event: Event): void {
+  const details = (event.currentTarget as HTMLElement).closest("details");
+  details?.removeAttribute("open");
+  details?.querySelector("summary")?.focus();
+}

@@ -1,0 +1,112 @@
+import { html, nothing, type TemplateResult } from "lit";
+import type { Duty } from "../../../shared/duty/duty.ts";
+import type { HeadAndSuction, Worked } from "../../../shared/package/head-and-suction.ts";
+import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
+import { fromEngine } from "../../../src/basis/units.ts";
+import type { PaneContext, Step } from "../context.ts";
+import { type HeadPart, headBars } from "../pictures/head-bars.ts";
+import { cautionsView } from "./cautions.ts";
+import { fieldView } from "./field.ts";
+import { figureView } from "./figure.ts";
+import { findingsView } from "./findings.ts";
+import { openPointsView } from "./open-points.ts";
+
+const FIELDS = ["npshRequired", "npshMargin"] as const;
+
+/** Total head and suction, worked out at every keystroke. */
+export const results: Step = {
+  key: "results",
+  title: "Head and suction",
+  holds: FIELDS,
+  view: (context) => {
+    const { duty, results: worked, remarks, fault } = context.worked;
+    const units = context.state.duty.unitSet;
+    return html`${FIELDS.map((key) => fieldView(context, key))}
+    ${
+      duty === undefined || worked === undefined
+        ? openPointsView(context)
+        : html`${headView(context, worked)} ${suctionView(context, duty, worked)}
+          ${
+            remarks.length === 0
+              ? nothing
+              : html`<h3>To act on and to check</h3>
+                ${findingsView(remarks, units)}`
+          }`
+    }
+    ${
+      fault === undefined
+        ? nothing
+        : html`<p class="fault" role="alert">
+            <strong>Dutybook has a mistake in it and cannot work this duty out:</strong> ${fault}. What you typed is
+            kept. Please report it with the saved duty.
+          </p>`
+    }
+    ${cautionsView()}`;
+  },
+};
+
+function headView({ state }: PaneContext, worked: HeadAndSuction): TemplateResult {
+  const units = state.duty.unitSet;
+  const hasMargin = worked.marginHead !== 0;
+  const total = hasMargin ? worked.ratedHead : worked.totalHead;
+  const parts = headParts(worked, hasMargin).map(({ name, value }) => ({
+    name,
+    value: typeof value === "number" ? fromEngine(value, UNIT_SETS[units].head) : undefined,
+  }));
+  const drawn = parts.filter((part): part is HeadPart => part.value !== undefined);
+  return html`<h3>Head</h3>
+    <dl class="figures">
+      ${figureView("Total dynamic head", worked.totalHead, "head", units, true)}
+      ${hasMargin ? figureView("Total head with margin", worked.ratedHead, "head", units, true) : nothing}
+    </dl>
+    ${
+      typeof total === "number" && drawn.length === parts.length
+        ? headBars(drawn, fromEngine(total, UNIT_SETS[units].head), printedUnit("head", units), state.width)
+        : html`<dl class="figures">
+            ${headParts(worked, hasMargin).map(({ name, value }) => figureView(name, value, "head", units))}
+          </dl>`
+    }`;
+}
+
+function headParts(worked: HeadAndSuction, hasMargin: boolean): readonly { name: string; value: Worked }[] {
+  return [
+    { name: "Static head", value: worked.staticHead },
+    { name: "Pressure head", value: worked.pressureHead },
+    { name: "Suction pipe", value: worked.suctionPipe },
+    { name: "Suction fittings", value: worked.suctionFittings },
+    { name: "Discharge pipe", value: worked.dischargePipe },
+    { name: "Discharge fittings", value: worked.dischargeFittings },
+    ...(hasMargin ? [{ name: "Margin on losses", value: worked.marginHead }] : []),
+  ];
+}
+
+function suctionView({ state }: PaneContext, duty: Duty, worked: HeadAndSuction): TemplateResult {
+  const units = state.duty.unitSet;
+  const { npshDifference, greatestLift, suctionLift } = worked;
+  const flooded = typeof suctionLift === "number" && suctionLift < 0;
+  return html`<h3>Suction</h3>
+    <dl class="figures">
+      ${figureView("NPSH available", worked.npshAvailable, "head", units, true)}
+      ${
+        flooded
+          ? figureView("Liquid over the pump", -suctionLift, "head", units)
+          : figureView("Suction lift", suctionLift, "head", units)
+      }
+      ${figureView("Suction line losses", worked.suctionLoss, "head", units)}
+      ${
+        npshDifference === undefined
+          ? nothing
+          : figureView("NPSH available less required", npshDifference, "head", units)
+      }
+      ${greatestLift === undefined ? nothing : figureView("Greatest suction lift", greatestLift, "head", units)}
+    </dl>
+    ${npshDifference === undefined ? nothing : marginView(npshDifference, duty)}`;
+}
+
+function marginView(difference: Worked, { npshMargin }: Duty): TemplateResult | typeof nothing {
+  if (typeof difference !== "number") return nothing;
+  return difference >= npshMargin
+    ? html`<p class="verdict">The NPSH margin wanted is met.</p>`
+    : html`<p class="verdict unmet"><strong>Below the NPSH margin wanted.</strong> Lower the pump, shorten or widen the
+        suction line, or choose a pump that needs less.</p>`;
+}

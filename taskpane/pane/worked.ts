@@ -1,0 +1,125 @@
+import { decodeDuty } from "../../shared/duty/decode.ts";
+import type { Duty } from "../../shared/duty/duty.ts";
+import { type DutyText, FIELD_KEYS, type LineKey, type Place, placeKey } from "../../shared/duty/duty-text.ts";
+import { FIELDS } from "../../shared/duty/fields.ts";
+import { type HeadAndSuction, headAndSuction, type SegmentWorked } from "../../shared/package/head-and-suction.ts";
+import { type Finding, withoutRepeats } from "../../src/basis/result.ts";
+import { LINE_TITLES } from "./state.ts";
+
+/** A box that keeps the duty from being complete, and its name. */
+export interface OpenPoint {
+  readonly place: string;
+  readonly name: string;
+}
+
+/** Everything the views show that follows from what is typed. */
+export interface WorkedOut {
+  readonly duty: Duty | undefined;
+  readonly results: HeadAndSuction | undefined;
+  /** What a mistake of ours in the calculation says of itself; the pane stays usable over it. */
+  readonly fault: string | undefined;
+  /** Boxes still to fill, and boxes to correct, in the order of the pane. */
+  readonly missing: readonly OpenPoint[];
+  readonly wrong: readonly OpenPoint[];
+  /** Findings to show beside a box. A box not yet filled is no mistake; `missing` names it. */
+  readonly at: (key: string) => readonly Finding[];
+  /** What was worked out for a row of a line, by the row as it stands in the pane. */
+  readonly segmentAt: (line: LineKey, row: number) => RowWorked | undefined;
+  /** All that the results give cause to say, each thing once, the gravest first. */
+  readonly remarks: readonly Finding[];
+}
+
+export interface RowWorked extends SegmentWorked {
+  /** What the calls of this row remarked. */
+  readonly findings: readonly Finding[];
+}
+
+const NONE: readonly Finding[] = [];
+const GRAVITY = { error: 0, warning: 1, caution: 2 } as const;
+
+/** Reads and works out a duty. The same duty gives the same object again without working. */
+export function workedOut(typed: DutyText): WorkedOut {
+  if (last?.typed === typed) return last.worked;
+  const worked = workOutAnew(typed);
+  last = { typed, worked };
+  return worked;
+}
+
+let last: { readonly typed: DutyText; readonly worked: WorkedOut } | undefined;
+
+function workOutAnew(typed: DutyText): WorkedOut {
+  const { duty, findings } = decodeDuty(typed);
+  const { results, fault } = duty === undefined ? {} : resultsOf(duty);
+  const points = pointsOf(typed);
+  const isLeftOut = ({ code }: Finding): boolean => code === "left-out";
+  const errorsAt = (key: string): readonly Finding[] =>
+    (findings.get(key) ?? NONE).filter(({ severity }) => severity === "error");
+  return {
+    duty,
+    results,
+    fault,
+    missing: points.filter(({ place }) => errorsAt(place).some(isLeftOut)),
+    wrong: points.filter(({ place }) => errorsAt(place).some((finding) => !isLeftOut(finding))),
+    at: (key) => (findings.get(key) ?? NONE).filter((finding) => !isLeftOut(finding)),
+    segmentAt: (line, row) => {
+      if (duty === undefined || results === undefined) return undefined;
+      const index = workedRows(typed, duty, line).indexOf(row);
+      const segment = results[line][index];
+      if (segment === undefined) return undefined;
+      return { ...segment, findings: withoutRepeats(findingsUnder(results, `${line}.${index}.`)) };
+    },
+    remarks: results === undefined ? NONE : remarksOn(results),
+  };
+}
+
+/** The engine throws only for our own mistakes; one of those must not lock the estimator out of what was typed. */
+function resultsOf(duty: Duty): { readonly results?: HeadAndSuction; readonly fault?: string } {
+  try {
+    return { results: headAndSuction(duty) };
+  } catch (error) {
+    return { fault: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+/** Every box that can keep a duty from being complete, in the order of the pane, with its name. */
+function pointsOf(typed: DutyText): readonly OpenPoint[] {
+  const fields = FIELD_KEYS.map((field) => ({ place: placeKey({ field }), name: FIELDS[field].label }));
+  const cells = (["suctionLine", "dischargeLine"] as const).flatMap((line) =>
+    typed[line].flatMap((_, row) =>
+      (["pipe", "length", "fittings"] as const).map((column) => {
+        const place: Place = { line, row, column };
+        return { place: placeKey(place), name: `${LINE_TITLES[line]}, row ${row + 1}: ${column}` };
+      }),
+    ),
+  );
+  return [...fields, ...cells];
+}
+
+/** The rows of the pane that the duty's rows came from; blank rows are left out of a duty. */
+function workedRows(typed: DutyText, duty: Duty, line: LineKey): readonly number[] {
+  const rows: number[] = [];
+  typed[line].forEach((segment, row) => {
+    if (duty[line][rows.length]?.typed === segment) rows.push(row);
+  });
+  return rows;
+}
+
+function findingsUnder({ findings }: HeadAndSuction, start: string): readonly Finding[] {
+  return [...findings].flatMap(([key, found]) => (key.startsWith(start) ? found : NONE));
+}
+
+/**
+ * What the results remark: the same thing said by several calls once, and of the system curve, which goes to other
+ * flows, only what is not said at the duty's own.
+ */
+function remarksOn({ findings }: HeadAndSuction): readonly Finding[] {
+  const all = [...findings];
+  const atDuty = all.flatMap(([key, found]) => (key === "systemCurve" ? NONE : found));
+  const said = new Set(atDuty.map(meaning));
+  const onCurve = (findings.get("systemCurve") ?? NONE).filter((finding) => !said.has(meaning(finding)));
+  return withoutRepeats([...atDuty, ...onCurve]).toSorted((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]);
+}
+
+function meaning({ code, subject }: Finding): string {
+  return `${code} ${subject}`;
+}

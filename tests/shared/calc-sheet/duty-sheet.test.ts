@@ -1,0 +1,154 @@
+import { describe, expect, it } from "vitest";
+import { longestChain } from "../../../shared/calc-sheet/depth.ts";
+import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
+import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
+import { workOut } from "../../../shared/calc-sheet/work-out.ts";
+import { isCellError, isRange } from "../../../shared/catalogue/cell.ts";
+import { decodeDuty } from "../../../shared/duty/decode.ts";
+import type { Duty } from "../../../shared/duty/duty.ts";
+import { type DutyText, EMPTY_DUTY } from "../../../shared/duty/duty-text.ts";
+import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
+import { boxOf } from "../../../shared/ports/a1.ts";
+import type { SheetSpec } from "../../../shared/ports/sheet-spec.ts";
+
+const samples = SAMPLE_DUTIES.map(({ name, duty }) => ({ name, typed: duty }));
+
+function read(typed: DutyText): Duty {
+  const { duty, findings } = decodeDuty(typed);
+  if (duty === undefined) throw new Error(JSON.stringify([...findings]));
+  return duty;
+}
+
+function sheetOf(typed: DutyText): SheetSpec {
+  const sheet = dutySheet(typed);
+  if (!sheet.ok) throw new Error(JSON.stringify(sheet.findings));
+  return sheet.value;
+}
+
+/** What a keyed cell of the worked plan shows. */
+function shown(typed: DutyText, key: string): number {
+  return workOut(dutyPlan(read(typed))).cells.get(key) as number;
+}
+
+/** A duty around measured pipes and a described liquid, so that every figure is stated. */
+const STATED: DutyText = {
+  ...EMPTY_DUTY,
+  unitSet: "SI",
+  fields: {
+    ...EMPTY_DUTY.fields,
+    liquid: "998.2 kg/m3, 1.0 cSt, pv 2.339 kPa",
+    flow: "150",
+    sourceLevel: "-5",
+    pumpLevel: "0",
+    deliveryLevel: "9",
+  },
+  suctionLine: [{ pipe: "ID 303.18 mm rough 0.02 mm", length: "15", fittings: "K 2.1" }],
+  dischargeLine: [{ pipe: "ID 303.18 mm rough 0.01 mm", length: "1600", fittings: "K 8.0, 1 exit" }],
+};
+
+describe("the calc sheet of a duty", () => {
+  it("adds up to the head of a published-method case worked out elsewhere", () => {
+    // tests/published/hydraulics-6-tdh.csv, case 6-tdh-007, found by another program: static 14 m, suction 0.6158 m,
+    // discharge 17.670 m without the exit, exit 0.2201 m. The case's liquid is water at 20 °C (ν 1.0034e-6 m²/s),
+    // here rounded to 1.0 cSt, which moves the friction by less than 0.1 %.
+    expect(shown(STATED, "staticHead")).toBe(14);
+    expect(shown(STATED, "totalHead")).toBeCloseTo(32.506, 1);
+  });
+
+  it("takes NPSH available from the stated pressures", () => {
+    // Hand calculation: (101325 − 2339)/(998.2 × 9.80665) − 5 − 0.6158 = 4.4961 m.
+    expect(shown(STATED, "npshAvailable")).toBeCloseTo(4.496, 2);
+  });
+
+  it.each(samples)("has no error in any worked cell: $name", ({ typed }) => {
+    const { cells } = workOut(dutyPlan(read(typed)));
+    const inError = [...cells].filter(([, cell]) => (isRange(cell) ? cell.flat().some(isCellError) : isCellError(cell)));
+    expect(inError).toEqual([]);
+  });
+
+  it.each(samples)("has build-ups that add up to what one function says: $name", ({ typed }) => {
+    // The lines come of FRICTIONHEAD and FITTINGHEAD row by row, the totals of TDH and NPSHA over whole ranges.
+    expect(Math.abs(shown(typed, "headCheck"))).toBeLessThan(1e-9);
+    expect(Math.abs(shown(typed, "npshCheck"))).toBeLessThan(1e-9);
+  });
+
+  it.each(samples)("chains no more than three of our functions: $name", ({ typed }) => {
+    const longest = longestChain(dutyPlan(read(typed)));
+    expect(longest).toBeGreaterThan(0);
+    expect(longest).toBeLessThanOrEqual(3);
+  });
+
+  it.each(samples)("keeps every cell it prints inside the printed area: $name", ({ typed }) => {
+    const sheet = sheetOf(typed);
+    const area = boxOf(sheet.print?.area ?? "A1");
+    const outside = sheet.cells.filter(({ at, style }) => {
+      const { bottom, right } = boxOf(at);
+      return (bottom > area.bottom || right > area.right) && style !== "working";
+    });
+    expect(outside).toEqual([]);
+  });
+
+  it.each(samples)("puts nothing in a cell twice, save the frame of a spill: $name", ({ typed }) => {
+    const seen = new Map<string, number>();
+    for (const { at, v, f } of sheetOf(typed).cells) {
+      if (v !== undefined || f !== undefined) seen.set(at, (seen.get(at) ?? 0) + 1);
+    }
+    expect([...seen].filter(([, times]) => times > 1)).toEqual([]);
+  });
+
+  it.each(samples)("names inputs and main results on the sheet: $name", ({ typed }) => {
+    const names = sheetOf(typed).names ?? {};
+    const wanted = ["flow", "source_level", "total_head", "rated_head", "npsh_available", "suction_line", "discharge_line"];
+    expect(Object.keys(names)).toEqual(expect.arrayContaining(wanted));
+    for (const name of Object.keys(names)) expect(name).toMatch(/^[a-z]{4,}[a-z_]*$/);
+  });
+
+  it("writes every result as a formula and every stated figure as a constant of its own", () => {
+    const { cells, names = {} } = sheetOf(STATED);
+    const at = (name: string) => cells.find((cell) => cell.at === names[name]);
+    expect(at("flow")).toMatchObject({ v: 150 });
+    expect(at("source_level")).toMatchObject({ v: -5 });
+    for (const name of ["density", "static_head", "total_head", "npsh_available", "rated_head"]) {
+      expect(at(name)?.f, name).toBeTypeOf("string");
+      expect(at(name)?.v, name).toBeUndefined();
+    }
+    expect(at("total_head")?.f).toMatch(/^DUTY\.TDH\(\$B\$\d+,\$B\$\d+,\$A\$\d+:\$C\$\d+,.*,"SI"\)$/);
+  });
+
+  it("keeps a text that begins with = as a text", () => {
+    const typed = { ...STATED, fields: { ...STATED.fields, project: '=HYPERLINK("x")', item: "+1" } };
+    const { cells, name } = sheetOf(typed);
+    expect(cells.filter(({ v }) => v === '=HYPERLINK("x")')).toHaveLength(1);
+    expect(cells.some(({ f }) => f?.includes("HYPERLINK"))).toBe(false);
+    expect(name).toBe("Duty +1");
+  });
+
+  it("converts an amount with its own unit and says how it was given", () => {
+    const typed = { ...STATED, unitSet: "US" as const, fields: { ...STATED.fields, flow: "100 L/s" } };
+    const { cells, names = {} } = sheetOf(typed);
+    const flow = cells.find(({ at }) => at === names["flow"]);
+    // 100 L/s over 0.0630901964 L/s per US gpm (NIST SP 811).
+    expect(flow?.v).toBeCloseTo(1585.0323, 3);
+    const row = /\d+$/.exec(names["flow"] ?? "")?.[0];
+    expect(cells.find(({ at }) => at === `D${row}`)?.v).toContain("given as 100 L/s");
+  });
+
+  it("adds the margin on losses as a line of its own", () => {
+    const typed = { ...STATED, fields: { ...STATED.fields, frictionMargin: "10" } };
+    const losses = shown(typed, "totalHead") - shown(typed, "staticHead");
+    expect(shown(typed, "marginHead")).toBeCloseTo(0.1 * losses, 9);
+    expect(shown(typed, "ratedHead")).toBeCloseTo(shown(typed, "totalHead") + 0.1 * losses, 9);
+  });
+
+  it("answers the same in every unit set", () => {
+    const inSi = shown(STATED, "totalHead");
+    const inMetric = shown({ ...STATED, unitSet: "METRIC", fields: { ...STATED.fields, flow: "540" } }, "totalHead");
+    expect(Math.abs(inMetric / inSi - 1)).toBeLessThan(1e-12);
+  });
+
+  it("refuses an incomplete duty and says what is missing", () => {
+    const sheet = dutySheet({ ...STATED, fields: { ...STATED.fields, flow: "" } });
+    expect(sheet.ok).toBe(false);
+    expect(sheet.findings).toEqual([expect.objectContaining({ code: "left-out", subject: "Flow" })]);
+  });
+});

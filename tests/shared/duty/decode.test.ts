@@ -1,0 +1,86 @@
+import { describe, expect, it } from "vitest";
+import { decodeDuty, missingFields } from "../../../shared/duty/decode.ts";
+import { type DutyText, EMPTY_DUTY, type FieldKey } from "../../../shared/duty/duty-text.ts";
+import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
+import { loadDuty, saveDuty } from "../../../shared/duty/saved.ts";
+
+const good = (SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number]).duty;
+
+function withField(key: FieldKey, text: string): DutyText {
+  return { ...good, fields: { ...good.fields, [key]: text } };
+}
+
+describe("decodeDuty", () => {
+  it("reads a plain number in the unit set", () => {
+    // 1200 US gpm × 231 in³ / 60 s, NIST SP 811.
+    expect(decodeDuty(good).duty?.flow).toBeCloseTo((1200 * 231 * 0.0254 ** 3) / 60, 15);
+  });
+
+  it("lets a unit in the text win over the unit set", () => {
+    expect(decodeDuty(withField("flow", "45 L/s")).duty?.flow).toBeCloseTo(0.045, 15);
+  });
+
+  it.each([
+    { key: "flow", text: "12,00x" },
+    { key: "flow", text: "0" },
+    { key: "flow", text: "-5" },
+    { key: "sourceLevel", text: "3 bar" },
+    { key: "temperature", text: "hot" },
+    { key: "liquid", text: "treacle" },
+    { key: "npshRequired", text: "9 gpm" },
+  ] as const)("says what is wrong with $key “$text” there and nowhere else", ({ key, text }) => {
+    const { duty, findings } = decodeDuty(withField(key, text));
+    expect(duty).toBeUndefined();
+    const errors = [...findings].filter(([, list]) => list.some(({ severity }) => severity === "error"));
+    expect(errors.map(([place]) => place)).toEqual([key]);
+  });
+
+  it("says which cell of a line is wrong", () => {
+    const dischargeLine = [good.dischargeLine[0], { pipe: "10in HDPE DR17", length: "-3", fittings: "1 nonsense" }];
+    const { findings } = decodeDuty({ ...good, dischargeLine: dischargeLine as DutyText["dischargeLine"] });
+    expect([...findings.keys()]).toEqual(
+      expect.arrayContaining(["dischargeLine.1.length", "dischargeLine.1.fittings"]),
+    );
+    expect(findings.has("dischargeLine.1.pipe")).toBe(false);
+  });
+
+  it("passes over blank line rows", () => {
+    const dischargeLine = [{ pipe: "", length: "", fittings: "" }, ...good.dischargeLine];
+    expect(decodeDuty({ ...good, dischargeLine }).duty?.dischargeLine).toHaveLength(good.dischargeLine.length);
+  });
+
+  it("names what is missing", () => {
+    expect(missingFields(EMPTY_DUTY)).toEqual([
+      "Flow",
+      "Source liquid level",
+      "Pump level",
+      "Delivery level",
+      "suction line",
+      "discharge line",
+    ]);
+  });
+});
+
+describe("a saved duty", () => {
+  it.each(SAMPLE_DUTIES)("comes back as it was: $name", ({ duty }) => {
+    const loaded = loadDuty(saveDuty(duty));
+    expect(loaded.ok && loaded.value).toEqual(duty);
+  });
+
+  it.each([
+    ["not JSON", "flow=3"],
+    ["another file", '{"name":"x"}'],
+    ["a later version", saveDuty(good).replace('"version": 1', '"version": 99')],
+    ["a wrong unit set", saveDuty(good).replace('"US"', '"IMPERIAL"')],
+  ])("is refused with a reason: %s", (_, text) => {
+    const loaded = loadDuty(text);
+    expect(loaded.ok).toBe(false);
+    expect(loaded.findings[0]).toMatchObject({ code: "duty-unreadable", severity: "error" });
+  });
+
+  it("without a field that came later still loads", () => {
+    const { curveFlow: _, ...fields } = good.fields;
+    const loaded = loadDuty(JSON.stringify({ ...JSON.parse(saveDuty(good)), fields }));
+    expect(loaded.ok && loaded.value.fields.curveFlow).toBe("");
+  });
+});

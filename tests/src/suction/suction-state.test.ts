@@ -1,0 +1,130 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type SuctionStateInput, suctionState } from "../../../src/suction/suction-state.ts";
+import { COLD_WATER, fittingOf, pipeOf, segmentOf } from "../../support/pipes.ts";
+
+const pipe = pipeOf(0.2, 4.5e-5);
+const base: SuctionStateInput = {
+  flow: 0.03,
+  suctionLift: 2,
+  suctionLine: [segmentOf(pipe, 8, fittingOf(2))],
+  atmosphericPressure: 101_325,
+  surfacePressure: 0,
+  liquid: COLD_WATER,
+};
+
+function stateOf(change: Partial<SuctionStateInput> = {}) {
+  const state = suctionState({ ...base, ...change });
+  if (!state.ok) throw new Error(JSON.stringify(state.findings));
+  return state.value;
+}
+
+function codesOf(change: Partial<SuctionStateInput>): readonly string[] {
+  return suctionState({ ...base, ...change }).findings.map(({ code, severity }) => `${severity} ${code}`);
+}
+
+const noLoss = { flow: 0 };
+
+describe("NPSH available", () => {
+  // By hand: (101325 − 2339) / (998.2 × 9.80665) = 10.111964 m.
+  it.each([
+    { why: "water at 20 °C, at rest, 2 m lift", change: {}, npsha: 8.111964 },
+    { why: "flooded by 3 m", change: { suctionLift: -3 }, npsha: 13.111964 },
+    // 50 kPa / (998.2 × 9.80665) = 5.1077751 m
+    { why: "50 kPa over the surface", change: { surfacePressure: 5e4 }, npsha: 13.219740 },
+    { why: "50 kPa of vacuum over the surface", change: { surfacePressure: -5e4 }, npsha: 3.004189 },
+    { why: "air at 80 kPa", change: { atmosphericPressure: 8e4 }, npsha: 5.9334984 },
+  ])("is the head left over vapour pressure: $why", ({ change, npsha }) => {
+    expect(stateOf({ ...noLoss, ...change }).npshAvailable).toBeCloseTo(npsha, 5);
+  });
+
+  it("takes off what the line loses", () => {
+    // V = 0.03 / (π 0.2² / 4) = 0.954930 m/s, V²/2g = 0.0464935 m, K = 2.
+    const state = stateOf({ suctionLine: [segmentOf(pipe, 0, fittingOf(2))] });
+    expect(state.npshAvailable).toBeCloseTo(8.111964 - 2 * 0.0464935, 5);
+    expect(state.suctionLoss).toBeCloseTo(0.0929870, 6);
+  });
+
+  it("does not take off the velocity head, which the inlet pressure does", () => {
+    const state = stateOf({ suctionLine: [segmentOf(pipe, 0)] });
+    expect(state.npshAvailable).toBeCloseTo(8.111964, 5);
+    // 101325 − 998.2 × 9.80665 × (2 + 0.0464935) = 81291.9
+    expect(state.inletPressure).toBeCloseTo(81_291.9, 0);
+  });
+
+  it("gains exactly the level it is raised by", () => {
+    const level = fc.double({ min: -20, max: 20, noNaN: true });
+    fc.assert(
+      fc.property(level, level, (lift, rise) => {
+        const gain = stateOf({ suctionLift: lift - rise }).npshAvailable - stateOf({ suctionLift: lift }).npshAvailable;
+        expect(gain).toBeCloseTo(rise, 10);
+      }),
+    );
+  });
+
+  it("falls with more flow", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1e-9, max: 0.2, noNaN: true }),
+        fc.double({ min: 1e-6, max: 0.1, noNaN: true }),
+        (flow, more) => {
+          expect(stateOf({ flow: flow + more }).npshAvailable).toBeLessThan(stateOf({ flow }).npshAvailable);
+        },
+      ),
+    );
+  });
+
+  it("says nothing of an ordinary suction", () => {
+    expect(codesOf({})).toEqual([]);
+  });
+
+  const layFlat = [segmentOf(pipeOf(0.2, 3e-5, { collapsible: true }), 8)];
+  it.each([
+    ["nothing left", { suctionLift: 10.2 }, ["warning npsha-not-positive"]],
+    [
+      "a lift beyond priming",
+      { suctionLift: 7.61, ...noLoss },
+      ["caution lift-beyond-practice", "caution inlet-pressure-low"],
+    ],
+    ["no pipe", { suctionLine: [] }, ["caution line-lossless"]],
+    ["hot liquid on a lift", { liquid: { ...COLD_WATER, vapourPressure: 19_950 } }, ["caution suction-liquid-hot"]],
+    ["hot liquid, flooded", { liquid: { ...COLD_WATER, vapourPressure: 19_950 }, suctionLift: -1 }, []],
+    // 60 kPa at the inlet: (101325 − 60000) / (998.2 × 9.80665) = 4.221576 m
+    ["low pressure at the inlet", { suctionLift: 4.2216, ...noLoss }, ["caution inlet-pressure-low"]],
+    ["just enough pressure at the inlet", { suctionLift: 4.2215, ...noLoss }, []],
+    ["lay-flat hose, flooded", { suctionLine: layFlat, suctionLift: -5 }, []],
+    // 2.4 m/s in 0.2 m is 0.0753982 m³/s
+    ["a fast line", { flow: 0.0754, suctionLift: 0 }, ["caution velocity-high"]],
+  ] as const)("remarks on %s", (_, change, codes) => {
+    expect(codesOf(change)).toEqual(expect.arrayContaining([...codes]));
+    if (codes.length === 0) expect(codesOf(change)).toEqual([]);
+  });
+
+  it("lowers the practical lift with the air", () => {
+    // 7.6 − (101325 − 80000) / (998.2 × 9.80665) = 7.6 − 2.178466 = 5.421534 m
+    const high = { atmosphericPressure: 8e4, ...noLoss };
+    expect(codesOf({ ...high, suctionLift: 5.4216 })).toContain("caution lift-beyond-practice");
+    expect(codesOf({ ...high, suctionLift: 5.4215 })).not.toContain("caution lift-beyond-practice");
+  });
+
+  it("warns of a liquid that boils in its vessel", () => {
+    expect(codesOf({ surfacePressure: -99_000 })).toContain("warning boils-at-surface");
+    expect(codesOf({ surfacePressure: -98_986, suctionLift: -5 })).not.toContain("warning boils-at-surface");
+  });
+
+  it.each([
+    [
+      "a liquid without a vapour pressure",
+      { liquid: { density: 1000, dynamicViscosity: 1e-3 } },
+      "vapour-pressure-missing",
+    ],
+    ["a surface below absolute zero", { surfacePressure: -101_326 }, "out-of-range"],
+    ["a negative flow", { flow: -1 }, "out-of-range"],
+    ["lay-flat hose under vacuum", { suctionLine: layFlat }, "suction-lay-flat-collapses"],
+    ["no number", { suctionLift: Number.POSITIVE_INFINITY }, "not-a-number"],
+  ])("refuses %s", (_, change, code) => {
+    const state = suctionState({ ...base, ...change });
+    expect(state.ok).toBe(false);
+    expect(state.findings.map((finding) => finding.code)).toContain(code);
+  });
+});

@@ -1,0 +1,76 @@
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import { bundleSizes } from "./bench/bundles.ts";
+import { engineFigures } from "./bench/engine.ts";
+import { gridRecalculation } from "./bench/grid.ts";
+import { libreOfficeColebrookRows } from "./bench/libreoffice.ts";
+import { secondsToLivePane } from "./bench/page.ts";
+
+/** `npm run bench`: speed and sizes, each beside its target, all measured now on this machine. */
+async function main(): Promise<void> {
+  const dist = join(process.cwd(), "dist");
+  const engine = engineFigures();
+  line("Friction factor, full precision", `${millions(engine.colebrookPerSecond)} a second`);
+  line("  Swamee–Jain explicit formula", `${millions(engine.swameeJainPerSecond)} a second (target: ours no dearer)`);
+  if (typeof engine.pythonPerSecond === "number") {
+    const times = (engine.colebrookPerSecond / engine.pythonPerSecond).toFixed(0);
+    line("  python3-fluids, scalar", `${millions(engine.pythonPerSecond)} a second; ours ${times} times (target 8)`);
+  } else line("  python3-fluids, scalar", engine.pythonPerSecond);
+  line("FRICTIONHEAD, single cell", `${micro(engine.frictionHeadSingle)} a call`);
+  line("FRICTIONHEAD, 10,000-row column", `${micro(engine.frictionHeadColumnRow)} a row (target 0.5 µs)`);
+
+  const office = await libreOfficeColebrookRows();
+  if ("skipped" in office) line("  LibreOffice, the same rows", `not measured: ${office.skipped}`);
+  else {
+    const ours = engine.frictionHeadColumnRow * 10_000 * 1000;
+    const times = (office.msRecalculateAll / ours).toFixed(0);
+    line(
+      "  LibreOffice, native Colebrook, 10,000 rows",
+      `${office.msRecalculateAll.toFixed(0)} ms; ours ${ours.toFixed(1)} ms, ${times} times faster (target 10)`,
+    );
+  }
+
+  const grid = await gridRecalculation();
+  line("Workbench grid, 10,000 function cells", `${grid.customMs.toFixed(0)} ms to recalculate`);
+  line("  10,000 cells of built-in formulas", `${grid.builtInMs.toFixed(0)} ms`);
+
+  if (!existsSync(dist)) {
+    line("Bundles and page", "not measured: run npm start or npm run build first");
+    return;
+  }
+  for (const { name, bytes, gzipped } of bundleSizes(dist)) {
+    line(`Bundle ${name}`, `${kilobytes(bytes)}, ${kilobytes(gzipped)} gzipped${TARGETS[name] ?? ""}`);
+  }
+  const { serve } = (await import(join(process.cwd(), "tools", "serve.mjs"))) as {
+    serve: (folder: string, port: number) => Promise<{ address: string; close: () => Promise<void> }>;
+  };
+  const server = await serve(dist, 0);
+  try {
+    line("Time to a live pane in Chromium", `${(await secondsToLivePane(server.address)).toFixed(1)} s (median of 3)`);
+  } finally {
+    await server.close();
+  }
+}
+
+const TARGETS: Readonly<Record<string, string>> = {
+  "functions.js": " (target 120 kB)",
+  "taskpane.js": " (target 150 kB)",
+};
+
+function line(label: string, figure: string): void {
+  process.stdout.write(`${label.padEnd(46)} ${figure}\n`);
+}
+
+function millions(rate: number): string {
+  return `${(rate / 1e6).toFixed(2)} million`;
+}
+
+function micro(seconds: number): string {
+  return `${(seconds * 1e6).toFixed(2)} µs`;
+}
+
+function kilobytes(bytes: number): string {
+  return `${(bytes / 1000).toFixed(1)} kB`;
+}
+
+await main();

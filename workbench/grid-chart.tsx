@@ -1,0 +1,213 @@
+import { scaleLinear } from "d3-scale";
+import { line } from "d3-shape";
+import { useEffect, useState } from "react";
+import type { XYChartSpec, XYSeries } from "../shared/ports/sheet-spec.ts";
+import type { LiveChart, SeriesPoints } from "./grid-charts.ts";
+
+const COLOURS = ["#1F5F8B", "#B4532A", "#4B7F52", "#7A5195", "#8A6D1D", "#5B6770"] as const;
+const INK = "#2B3A48";
+const FAINT = "#5B6770";
+const GRID = "#E3E8ED";
+
+interface PictureProps {
+  readonly spec: XYChartSpec;
+  readonly points: readonly SeriesPoints[];
+  readonly width: number;
+  readonly height: number;
+}
+
+/** An XY chart: straight lines between points, one or two vertical axes, round numbers at the ticks. */
+export function ChartPicture({ spec, points, width, height }: PictureProps) {
+  const twoAxes = spec.series.some((series) => series.secondAxis === true);
+  const legend = spec.series.length > 1;
+  const left = 58;
+  const right = width - (twoAxes ? 58 : 18);
+  const top = legend ? 54 : 36;
+  const bottom = height - 46;
+  const across = scale(points.flat(), 0, [left, right]);
+  const first = scale(ofAxis(spec, points, false), 1, [bottom, top]);
+  const second = scale(ofAxis(spec, points, true), 1, [bottom, top]);
+  const columns = Math.max(2, Math.floor((right - left) / 70));
+  const rows = Math.max(2, Math.floor((bottom - top) / 42));
+  return (
+    <svg
+      xmlns="http://www.w3.org/2000/svg"
+      viewBox={`0 0 ${width} ${height}`}
+      width="100%"
+      height="100%"
+      role="img"
+      aria-label={`Chart: ${spec.title}`}
+      fontFamily="Arial, sans-serif"
+      fontSize="11"
+    >
+      <title>{spec.title}</title>
+      <text x={width / 2} y={20} textAnchor="middle" fontSize="13" fontWeight="bold" fill={INK}>
+        {spec.title}
+      </text>
+      {legend && <Legend series={spec.series} left={left} right={right} />}
+      {first.ticks(rows).map((tick) => (
+        <g key={tick}>
+          <line x1={left} x2={right} y1={first(tick)} y2={first(tick)} stroke={GRID} />
+          <text x={left - 7} y={first(tick) + 4} textAnchor="end" fill={FAINT}>
+            {first.tickFormat(rows)(tick)}
+          </text>
+        </g>
+      ))}
+      {across.ticks(columns).map((tick) => (
+        <g key={tick}>
+          <line x1={across(tick)} x2={across(tick)} y1={top} y2={bottom} stroke={GRID} />
+          <text x={across(tick)} y={bottom + 15} textAnchor="middle" fill={FAINT}>
+            {across.tickFormat(columns)(tick)}
+          </text>
+        </g>
+      ))}
+      {twoAxes &&
+        second.ticks(rows).map((tick) => (
+          <text key={tick} x={right + 7} y={second(tick) + 4} fill={FAINT}>
+            {second.tickFormat(rows)(tick)}
+          </text>
+        ))}
+      <path
+        d={`M${left} ${top}V${bottom}H${right}${twoAxes ? `V${top}` : ""}`}
+        fill="none"
+        stroke="#8795A1"
+      />
+      <text x={(left + right) / 2} y={height - 10} textAnchor="middle" fill={INK}>
+        {spec.xTitle}
+      </text>
+      <AxisTitle x={16} y={(top + bottom) / 2} text={spec.yTitle} />
+      {twoAxes && <AxisTitle x={width - 10} y={(top + bottom) / 2} text={spec.secondTitle ?? ""} />}
+      {spec.series.map((series, i) => {
+        const vertical = series.secondAxis === true ? second : first;
+        const placed = (points[i] ?? []).map(([x, y]) => [across(x), vertical(y)] as const);
+        return <Series key={series.name} series={series} colour={colourOf(series, i)} placed={placed} />;
+      })}
+      {points.every((series) => series.length === 0) && (
+        <text x={(left + right) / 2} y={(top + bottom) / 2} textAnchor="middle" fill={FAINT}>
+          No numbers to draw
+        </text>
+      )}
+    </svg>
+  );
+}
+
+function Series({
+  series,
+  colour,
+  placed,
+}: {
+  readonly series: XYSeries;
+  readonly colour: string;
+  readonly placed: SeriesPoints;
+}) {
+  const path = line()(placed.map(([x, y]): [number, number] => [x, y])) ?? "";
+  return (
+    <g data-series={series.name}>
+      {series.pointsOnly !== true && (
+        <path
+          d={path}
+          fill="none"
+          stroke={colour}
+          strokeWidth={2}
+          strokeLinejoin="round"
+          {...(series.dashed === true ? { strokeDasharray: "6 4" } : {})}
+        />
+      )}
+      {(series.markers === true || series.pointsOnly === true) &&
+        placed.map(([x, y]) => (
+          <circle key={`${x} ${y}`} cx={x} cy={y} r={series.pointsOnly === true ? 4.5 : 3} fill={colour} stroke="#FFFFFF" />
+        ))}
+    </g>
+  );
+}
+
+function Legend({
+  series,
+  left,
+  right,
+}: {
+  readonly series: readonly XYSeries[];
+  readonly left: number;
+  readonly right: number;
+}) {
+  const room = (right - left) / series.length;
+  return (
+    <g>
+      {series.map((item, i) => {
+        const x = left + i * room;
+        const colour = colourOf(item, i);
+        return (
+          <g key={item.name}>
+            {item.pointsOnly === true ? (
+              <circle cx={x + 9} cy={37} r={4} fill={colour} />
+            ) : (
+              <line
+                x1={x}
+                x2={x + 18}
+                y1={37}
+                y2={37}
+                stroke={colour}
+                strokeWidth={2}
+                {...(item.dashed === true ? { strokeDasharray: "5 3" } : {})}
+              />
+            )}
+            <text x={x + 24} y={41} fill={INK}>
+              {item.name}
+            </text>
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+function AxisTitle({ x, y, text }: { readonly x: number; readonly y: number; readonly text: string }) {
+  return (
+    <text transform={`translate(${x} ${y}) rotate(-90)`} textAnchor="middle" fill={INK}>
+      {text}
+    </text>
+  );
+}
+
+function colourOf(series: XYSeries, index: number): string {
+  return series.color ?? (COLOURS[index % COLOURS.length] as string);
+}
+
+function ofAxis(spec: XYChartSpec, points: readonly SeriesPoints[], secondAxis: boolean): SeriesPoints {
+  return points.flatMap((series, i) => ((spec.series[i]?.secondAxis === true) === secondAxis ? series : []));
+}
+
+/** From zero, unless the values lie far from it beside their own spread. */
+function scale(points: SeriesPoints, part: 0 | 1, room: readonly [number, number]) {
+  const values = points.map((point) => point[part]);
+  const low = values.length === 0 ? 0 : Math.min(...values);
+  const high = values.length === 0 ? 1 : Math.max(...values);
+  const far = low > 0 ? low > (high - low) * 2 : high < 0 && -high > (high - low) * 2;
+  const from = far ? low : Math.min(0, low);
+  const to = far ? high : Math.max(0, high);
+  return scaleLinear()
+    .domain(from === to ? [from - 1, to + 1] : [from, to])
+    .range([...room])
+    .nice();
+}
+
+/** The chart as it stands over the grid; drawn anew after each calculation. */
+export function ChartView({ chart, width, height }: { readonly chart: LiveChart; readonly width: number; readonly height: number }) {
+  const [drawn, setDrawn] = useState(() => ({ spec: chart.spec(), points: chart.points() }));
+  useEffect(() => chart.onChange(() => setDrawn({ spec: chart.spec(), points: chart.points() })), [chart]);
+  return (
+    <div style={FRAME}>
+      <ChartPicture {...drawn} width={width} height={height} />
+    </div>
+  );
+}
+
+// Clicks and the wheel go through to the grid beneath.
+const FRAME = {
+  width: "100%",
+  height: "100%",
+  boxSizing: "border-box",
+  background: "#FFFFFF",
+  border: "1px solid #D5DCE2",
+  pointerEvents: "none",
+} as const;

@@ -1,0 +1,66 @@
+import { LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
+import * as core from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import * as engine from "@univerjs/engine-formula";
+import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
+import rulesEnglish from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
+import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import coreEnglish from "@univerjs/preset-sheets-core/locales/en-US";
+import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
+import listsEnglish from "@univerjs/preset-sheets-data-validation/locales/en-US";
+import { UniverSheetsDrawingPreset } from "@univerjs/preset-sheets-drawing";
+import drawingEnglish from "@univerjs/preset-sheets-drawing/locales/en-US";
+import "@univerjs/preset-sheets-core/lib/index.css";
+import "@univerjs/preset-sheets-data-validation/lib/index.css";
+import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
+import "@univerjs/preset-sheets-drawing/lib/index.css";
+import { CATALOGUE } from "../shared/catalogue/catalogue.ts";
+import { cellMessages } from "./cell-messages.ts";
+import { followCalculations } from "./follow-calculations.ts";
+import { gridFunctions } from "./grid-functions.ts";
+import { type Grid, type GridHost, gridHost } from "./grid-host.ts";
+import { gridInside } from "./grid-inside.ts";
+import { emptyWorkbook } from "./grid-workbook.ts";
+import { pageCharts } from "./page-charts.tsx";
+
+export interface PageGrid extends Grid {
+  readonly host: GridHost;
+}
+
+/** Starts the grid in an element of the page, with one empty sheet. */
+export function pageGrid(container: HTMLElement): PageGrid {
+  const messages = cellMessages();
+  const { classes, descriptions } = gridFunctions(engine, CATALOGUE, messages);
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    logLevel: LogLevel.WARN,
+    locales: { [LocaleType.EN_US]: mergeLocales(coreEnglish, listsEnglish, rulesEnglish, drawingEnglish) },
+  });
+  const presets = [
+    UniverSheetsCorePreset({
+      container,
+      ribbonType: "simple",
+      disableAutoFocus: true,
+      // Text such as "007" is text because it was written as text; nothing to warn of.
+      disableForceStringAlert: true,
+      disableForceStringMark: true,
+      footer: { menus: false },
+      formula: { function: classes.map(([made, name]) => [made, name]), description: [...descriptions] },
+    }),
+    UniverSheetsDrawingPreset(),
+    UniverSheetsDataValidationPreset({ showEditOnDropdown: false }),
+    UniverSheetsConditionalFormattingPreset(),
+  ];
+  const registered = new Set<unknown>();
+  for (const plugin of presets.flatMap(({ plugins }) => plugins)) {
+    const [made, options] = Array.isArray(plugin) ? plugin : [plugin, undefined];
+    if (registered.has(made)) continue;
+    registered.add(made);
+    univer.registerPlugin(made, options);
+  }
+  const api = FUniver.newAPI(univer);
+  const grid: Grid = { api, inside: gridInside(univer, core, engine), messages };
+  api.createWorkbook(emptyWorkbook());
+  followCalculations(grid);
+  return { ...grid, host: gridHost(grid, pageCharts(api)) };
+}

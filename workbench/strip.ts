@@ -1,0 +1,65 @@
+import { isCellError } from "../shared/catalogue/cell.ts";
+import { addressOf } from "../shared/ports/a1.ts";
+import { quotedSheetName } from "../shared/ports/sheet-name.ts";
+import type { PageGrid } from "./page-grid.ts";
+
+/** The strip under the grid: what the selected cell's error means and what its functions remark. */
+export interface Strip {
+  /** Says something of the workbook; stands until another cell is selected. */
+  readonly say: (text: string, kind?: "plain" | "error") => void;
+}
+
+interface Line {
+  readonly kind: "plain" | "error" | "note";
+  readonly text: string;
+}
+
+const ELSEWHERE = "The error comes from a cell this formula reads, or from a function of the grid itself.";
+
+export function startStrip(strip: HTMLElement, { api, inside, messages, host }: PageGrid): Strip {
+  let shown = "";
+  const show = (address: string, lines: readonly Line[]): void => {
+    const state = JSON.stringify([address, lines]);
+    if (state === shown) return;
+    shown = state;
+    const cell = document.createElement("b");
+    cell.textContent = address;
+    const list = document.createElement("ul");
+    for (const { kind, text } of lines) {
+      const item = document.createElement("li");
+      item.className = kind;
+      item.textContent = text;
+      list.append(item);
+    }
+    strip.replaceChildren(cell, list);
+  };
+
+  const update = async (): Promise<void> => {
+    const workbook = api.getActiveWorkbook();
+    const cell = workbook?.getActiveCell();
+    if (workbook === null || cell === null || cell === undefined) return;
+    const sheet = workbook.getActiveSheet();
+    const [row, column] = [cell.getRow(), cell.getColumn()];
+    const address = addressOf(row, column);
+    const place = { sheet: sheet.getSheetId(), row, column };
+    const [[[value] = []] = []] = await host.read([`${quotedSheetName(sheet.getSheetName())}!${address}`]);
+    const lines: Line[] = [];
+    if (isCellError(value)) {
+      lines.push({ kind: "error", text: `${value.error}  ${value.message ?? ELSEWHERE}` });
+    }
+    const formula = inside.formulaOf(workbook.getId(), place.sheet, row, column);
+    if (formula !== undefined && formula !== "") {
+      for (const text of messages.notesAt(place)) lines.push({ kind: "note", text });
+      if (lines.length === 0 && typeof value === "number") lines.push({ kind: "plain", text: `= ${value}` });
+    }
+    show(address, lines);
+  };
+  const refresh = (): void => {
+    update().catch((fault) => console.error(fault));
+  };
+  api.addEvent(api.Event.SelectionChanged, refresh);
+  api.addEvent(api.Event.ActiveSheetChanged, refresh);
+  host.onCalculated(refresh);
+
+  return { say: (text, kind = "plain") => show("", [{ kind, text }]) };
+}
