@@ -1,8 +1,8 @@
 import type { SheetSpec } from "../shared/ports/sheet-spec.ts";
-import { readWorkbook } from "../shared/xlsx/read/read-workbook.ts";
-import { toSheetSpec } from "../shared/xlsx/read/to-sheet-spec.ts";
+import { readWorkbook } from "../shared/xlsx/read-workbook.ts";
+import { toSheetSpec } from "../shared/xlsx/to-sheet-spec.ts";
 import type { ReadWorkbook } from "../shared/xlsx/read/workbook-content.ts";
-import { writeWorkbook } from "../shared/xlsx/write/write-workbook.ts";
+import { writeWorkbook } from "../shared/xlsx/write-workbook.ts";
 import { changedFormula } from "./grid-formula.ts";
 import type { Grid, GridHost } from "./grid-host.ts";
 import { gridSnapshot } from "./grid-snapshot.ts";

@@ -2,6 +2,7 @@ import type { ICellData, IRange, IWorksheetData } from "@univerjs/core";
 import { absolute, boxOf } from "../shared/ports/a1.ts";
 import type { Scalar } from "../shared/catalogue/cell.ts";
 import type { CellSpec, SheetSpec } from "../shared/ports/sheet-spec.ts";
+import { DEFAULT_STYLE } from "./grid-style.ts";
 import { changedFormula, type FormulaChanges } from "./grid-formula.ts";
 
 /** The grid's kinds of cell content. */
@@ -43,6 +44,7 @@ export function worksheetData(
     rowCount: Math.max(LEAST_ROWS, lastRow + 1 + ROOM_BELOW),
     columnCount: Math.max(LEAST_COLUMNS, spec.columns.length),
     defaultRowHeight: 20,
+    defaultStyle: { ...DEFAULT_STYLE },
     showGridlines: spec.gridlines === false ? 0 : 1,
     columnData: Object.fromEntries(spec.columns.map((width, i) => [i, { w: columnPixels(width) }])),
     rowData: Object.fromEntries(

@@ -42,8 +42,7 @@ export function pageGrid(container: HTMLElement): PageGrid {
       ribbonType: "simple",
       disableAutoFocus: true,
       // Text such as "007" is text because it was written as text; nothing to warn of.
-      disableForceStringAlert: true,
-      disableForceStringMark: true,
+      sheets: { disableForceStringAlert: true, disableForceStringMark: true },
       footer: { menus: false },
       formula: { function: classes.map(([made, name]) => [made, name]), description: [...descriptions] },
     }),

@@ -1,3 +1,4 @@
+import { addressOf, boxOf } from "../shared/ports/a1.ts";
 import type { CellSpec, SheetSpec, StyleSpec } from "../shared/ports/sheet-spec.ts";
 
 /**
@@ -12,12 +13,14 @@ const styles = {
   headRight: { bold: true, fill: "#E4ECF2", color: "#1C2733", align: "right", border: { bottom: "thin" } },
   label: {},
   input: { fill: "#FFF7DC", border: { bottom: "thin" }, unlocked: true },
-  inputNumber: { fill: "#FFF7DC", numFmt: "#,##0.##", align: "right", border: { bottom: "thin" }, unlocked: true },
+  inputNumber: { fill: "#FFF7DC", numFmt: "#,##0", align: "right", border: { bottom: "thin" }, unlocked: true },
   two: { numFmt: "#,##0.00", align: "right" },
   twoMetric: { numFmt: "#,##0.00", align: "right" },
   answer: { bold: true, numFmt: "#,##0.00", align: "right", fill: "#EAF4EC" },
+  whole: { numFmt: "#,##0", align: "right" },
   text: { align: "right" },
   faint: { color: "#52606D" },
+  unit: { color: "#52606D", indent: 1 },
   wrapped: { wrap: true, valign: "top", color: "#52606D" },
 } as const satisfies Record<string, StyleSpec>;
 
@@ -25,7 +28,20 @@ type Style = keyof typeof styles;
 
 const value = (at: string, v: string | number, style: Style): CellSpec => ({ at, v, style });
 const formula = (at: string, f: string, style: Style): CellSpec => ({ at, f, style });
-const spilled = (at: string, f: string, spill: string): CellSpec => ({ at, f, spill, style: "two" });
+
+/** A spilling formula; its answers do not bring a number format with them, so every cell of the range gets one. */
+function spilled(f: string, spill: string, styleOf: (row: number, column: number) => Style): readonly CellSpec[] {
+  const { top, left, bottom, right } = boxOf(spill);
+  const cells: CellSpec[] = [];
+  for (let row = top; row <= bottom; row += 1) {
+    for (let column = left; column <= right; column += 1) {
+      const style = styleOf(row - top, column - left);
+      const at = addressOf(row, column);
+      cells.push(row === top && column === left ? { at, f, spill, style } : { at, style });
+    }
+  }
+  return cells;
+}
 
 /** A line of headings; later columns are right-aligned over numbers. */
 function headings(row: number, texts: readonly string[]): readonly CellSpec[] {
@@ -43,7 +59,7 @@ const inputs: readonly Input[] = [
   { label: "Temperature of the water", amount: 60, units: ["°F", "°C"], about: "Typed in US units" },
   { label: "Flow", amount: 1200, units: ["US gpm", "m³/h"], about: "Metric column: INUNITS converts" },
   { label: "Static head", amount: 82, units: ["ft", "m"], about: "Sump level to outfall" },
-  { label: "Static suction lift", amount: 11, units: ["ft", "m"], about: "Sump level to pump" },
+  { label: "Static suction lift", amount: 14, units: ["ft", "m"], about: "Sump level to pump" },
   { label: "Altitude of the site", amount: 1450, units: ["ft", "m"], about: "Sets the air pressure" },
 ];
 
@@ -53,9 +69,9 @@ function inputRows(first: number): readonly CellSpec[] {
     return [
       value(`A${row}`, label, "label"),
       value(`B${row}`, amount, "inputNumber"),
-      value(`C${row}`, us, "faint"),
+      value(`C${row}`, us, "unit"),
       formula(`D${row}`, `DUTY.INUNITS(B${row}&" ${us}","${metric}")`, "twoMetric"),
-      value(`E${row}`, metric, "faint"),
+      value(`E${row}`, metric, "unit"),
       value(`F${row}`, about, "faint"),
     ];
   });
@@ -63,7 +79,7 @@ function inputRows(first: number): readonly CellSpec[] {
 
 interface Result {
   readonly label: string;
-  /** The call in US units; "{…}" holds the arguments whose column differs. */
+  /** The call for a column; `units` is the last argument with its comma, or nothing. */
   readonly call: (column: "B" | "D", units: string) => string;
   readonly units: readonly [us: string, metric: string];
   readonly about: string;
@@ -87,7 +103,7 @@ const results: readonly Result[] = [
     label: "Friction head of the polyethylene pipe",
     call: (column, units) => `DUTY.FRICTIONHEAD(${column}8,$A$18,$B$18,$B$6,${column}7${units})`,
     units: ["ft", "m"],
-    about: "FRICTIONHEAD(flow, pipe, length, liquid, temperature)",
+    about: "FRICTIONHEAD(flow, pipe, length, …)",
   },
   {
     label: "Loss of the whole discharge line",
@@ -99,14 +115,14 @@ const results: readonly Result[] = [
     label: "Total dynamic head",
     call: (column, units) => `DUTY.TDH(${column}8,${column}9,$A$15:$C$15,$A$17:$C$18,,,$B$6,${column}7${units})`,
     units: ["ft", "m"],
-    about: "TDH(flow, static head, suction line, discharge line, …)",
+    about: "TDH(flow, static head, suction, discharge, …)",
     style: "answer",
   },
   {
     label: "NPSH available",
     call: (column, units) => `DUTY.NPSHA(${column}8,${column}10,$A$15:$C$15,${column}11,,$B$6,${column}7${units})`,
     units: ["ft", "m"],
-    about: "NPSHA(flow, suction lift, suction line, altitude, …)",
+    about: "NPSHA(flow, suction lift, suction line, …)",
     style: "answer",
   },
 ];
@@ -117,9 +133,9 @@ function resultRows(first: number): readonly CellSpec[] {
     return [
       value(`A${row}`, label, "label"),
       formula(`B${row}`, call("B", ""), style),
-      value(`C${row}`, us, "faint"),
+      value(`C${row}`, us, "unit"),
       formula(`D${row}`, call("D", ',"METRIC"'), style),
-      value(`E${row}`, metric, "faint"),
+      value(`E${row}`, metric, "unit"),
       value(`F${row}`, about, "faint"),
     ];
   });
@@ -129,8 +145,8 @@ const flows = [400, 600, 800, 1000, 1200, 1400, 1600, 1800];
 
 const dutyNotes: SheetSpec = {
   name: "Duty notes",
-  columns: [36, 15, 11, 15, 10, 52],
-  rowHeights: { 1: 26, 2: 32, 28: 64 },
+  columns: [33, 13, 10, 13, 9, 40],
+  rowHeights: { 1: 26, 2: 32, 28: 48 },
   styles,
   cells: [
     value("A1", "Northgate pit: sump dewatering, duty notes", "title"),
@@ -140,6 +156,8 @@ const dutyNotes: SheetSpec = {
       "invented",
     ),
     ...headings(4, ["What is known", "US", "", "Metric", "", "How"]),
+    value("A5", "Site", "label"),
+    value("B5", "Northgate pit, invented", "faint"),
     value("A6", "Liquid", "label"),
     value("B6", "water", "input"),
     ...inputRows(7),
@@ -163,16 +181,18 @@ const dutyNotes: SheetSpec = {
     ...resultRows(21),
     value("A27", "NOTES(\"NPSHA\", …): what the NPSH figures rest on", "faint"),
     formula("A28", 'DUTY.NOTES("NPSHA",B8,B10,A15:C15,B11,,B6,B7)', "wrapped"),
-    ...headings(30, ["A whole column at once", "Velocity", "", "Friction", "", "One formula each in B32 and D32; the rest spills"]),
+    ...headings(30, ["A whole column at once", "Velocity", "", "Friction", "", "One formula in B32, one in D32; the rest spills"]),
     value("A31", "flow, US gpm", "faint"),
     value("B31", "ft/s", "text"),
     value("D31", "ft", "text"),
     ...flows.map((flow, i) => value(`A${32 + i}`, flow, "inputNumber")),
-    spilled("B32", "DUTY.VELOCITY(A32:A39,A17)", "B32:B39"),
-    spilled("D32", "DUTY.FRICTIONHEAD(A32:A39,A18,B18,B6,B7)", "D32:D39"),
-    ...headings(41, ["System curve", "", "", "", "", "SYSTEMCURVE(static head, suction line, discharge line, greatest flow, points, …)"]),
-    spilled("A42", "DUTY.SYSTEMCURVE(B9,A15:C15,A17:C18,1800,11,,B6,B7)", "A42:B53"),
-    ...headings(55, ["A refusal and its reason", "", "", "", "", "Select B56 and read the line under the grid"]),
+    ...spilled("DUTY.VELOCITY(A32:A39,A17)", "B32:B39", () => "two"),
+    ...spilled("DUTY.FRICTIONHEAD(A32:A39,A18,B18,B6,B7)", "D32:D39", () => "two"),
+    ...headings(41, ["System curve", "", "", "", "", "SYSTEMCURVE in A42 spills the table"]),
+    ...spilled("DUTY.SYSTEMCURVE(B9,A15:C15,A17:C18,1800,11,,B6,B7)", "A42:B53", (row, column) =>
+      row === 0 ? "headRight" : column === 0 ? "whole" : "two",
+    ),
+    ...headings(55, ["A refusal and its reason", "", "", "", "", "Select B56, read the line below the grid"]),
     value("A56", "Velocity of a flow without a unit", "label"),
     formula("B56", 'DUTY.VELOCITY("1200",A17)', "text"),
   ],
@@ -180,7 +200,7 @@ const dutyNotes: SheetSpec = {
   lists: [{ ref: "B6", items: ["water", "sea water", "ethylene glycol 40 %", "propylene glycol 30 %"] }],
   charts: [
     {
-      at: "H4:O26",
+      at: "C42:F54",
       title: "System curve and duty point",
       xTitle: "Flow, US gpm",
       yTitle: "Head, ft",

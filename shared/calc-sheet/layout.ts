@@ -148,8 +148,8 @@ class Layout {
     this.#formula(VALUE, expression, key, style);
     if (quantity !== undefined) {
       this.#put(UNIT, { v: printedUnit(quantity, unitSet), style: main ? "unitMain" : "unit" });
-    }
-    this.#merged(REMARK, LAST, { v: how, style: "how" });
+    } else if (main) this.#put(UNIT, { style: "unitMain" });
+    this.#merged(REMARK, LAST, { v: how, style: main ? "howMain" : "how" });
     if (isVerdict) {
       const ref = addressOf(this.#row, VALUE);
       this.#rules.push({ ref, when: `${ref}="${expression.less}"`, style: { color: "#B3261E", bold: true } });
@@ -200,12 +200,12 @@ class Layout {
   #curve(curve: CurveItem): void {
     const top = this.#row;
     const spill = rangeOf({ top, left: REMARK, bottom: top + curve.rows - 1, right: REMARK + 1 });
-    const style = this.#numberStyle(numberFormat("head", this.#plan.unitSet), false);
     this.#at.set(curve.key, absolute(spill));
     const cached = this.#worked.cells.get(curve.key);
-    for (let i = 1; i < curve.rows; i += 1) {
-      for (const column of [REMARK, REMARK + 1]) this.#cells.push({ at: addressOf(top + i, column), style });
-    }
+    curve.quantities.forEach((quantity, i) => {
+      const style = this.#numberStyle(numberFormat(quantity, this.#plan.unitSet), false);
+      for (let row = 1; row < curve.rows; row += 1) this.#cells.push({ at: addressOf(top + row, REMARK + i), style });
+    });
     this.#cells.push({ at: addressOf(top, REMARK + 1), style: "tableHead" });
     this.#put(REMARK, {
       f: formulaOf(curve.expression, this.#addresses(), this.#plan.unitSet),
@@ -331,11 +331,12 @@ function widthFrom(first: number, last: number): number {
   return COLUMNS.slice(first, last + 1).reduce((total, width) => total + width, 0);
 }
 
-// Characters that fit on a line of each merged stretch; 9-point text runs a tenth tighter than the column unit.
+// Characters that fit on a line of each merged stretch: proportional 9-point text runs tighter than the column unit.
+const TIGHTER = 1.2;
 const WIDTHS = {
-  text: widthFrom(VALUE, LAST) * 1.05,
-  remark: widthFrom(REMARK, LAST) * 1.05,
-  statement: widthFrom(LABEL, LAST) * 1.05,
+  text: widthFrom(VALUE, LAST) * TIGHTER,
+  remark: widthFrom(REMARK, LAST) * TIGHTER,
+  statement: widthFrom(LABEL, LAST) * TIGHTER,
 } as const;
 
 function linesOf(text: string, width: number): number {

@@ -90,6 +90,8 @@ export interface CurveItem {
   readonly label: string;
   readonly expression: Expression;
   readonly rows: number;
+  /** Of the two columns. */
+  readonly quantities: readonly [Quantity, Quantity];
   readonly xTitle: string;
   readonly yTitle: string;
   readonly marks: readonly { readonly label: string; readonly x: string; readonly y: string }[];

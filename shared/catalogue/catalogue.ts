@@ -1,5 +1,6 @@
 import { liquidAndSiteEntries, liquidListEntries } from "./entries/liquid-and-site.ts";
 import { notesEntry } from "./entries/notes.ts";
+import { pipeAndFrictionEntries } from "./entries/pipe-and-friction.ts";
 import { pipeListEntries } from "./entries/pipe-list.ts";
 import { systemAndSuctionEntries } from "./entries/system-and-suction.ts";
 import type { Entry } from "./entry.ts";
@@ -8,7 +9,13 @@ import type { Entry } from "./entry.ts";
 export const NAMESPACE = "DUTY";
 
 /** All functions but NOTES, which speaks of these. */
-const FUNCTIONS: readonly Entry[] = [...pipeListEntries, ...liquidAndSiteEntries, ...liquidListEntries, ...systemAndSuctionEntries];
+const FUNCTIONS: readonly Entry[] = [
+  ...pipeListEntries,
+  ...pipeAndFrictionEntries,
+  ...liquidAndSiteEntries,
+  ...liquidListEntries,
+  ...systemAndSuctionEntries,
+];
 
 /** Every function the add-in offers. Registration, metadata, help, workbench and tests all read this list. */
 export const CATALOGUE: readonly Entry[] = [...FUNCTIONS, notesEntry(FUNCTIONS)];

@@ -120,8 +120,9 @@ export function defineEntry<const P extends Readonly<Record<string, Parameter<un
   };
 }
 
-/** "staticHead" as people read it: "static head". */
+/** "staticHead" as people read it: "static head". A single letter is a symbol and stays as it is: "C". */
 export function parameterName(key: string): string {
+  if (key.length === 1) return key;
   return key
     .replace(/[A-Z]+(?![a-z])|[A-Z]/g, (letters) => (letters.length > 1 ? ` ${letters}` : ` ${letters.toLowerCase()}`))
     .trim();

@@ -1,108 +1,36 @@
-import { type DutyText, EMPTY_DUTY } from "./duty-text.ts";
+import type { DutyText } from "./duty-text.ts";
+import harbourBypass from "./samples/harbour-bypass.json" with { type: "json" };
+import quarrySump from "./samples/quarry-sump.json" with { type: "json" };
+import washHeader from "./samples/wash-header.json" with { type: "json" };
+import { loadDuty } from "./saved.ts";
 
-/** Three duties of an invented quarry and works; every name and figure in them is made up. */
-export const SAMPLE_DUTIES: readonly { readonly name: string; readonly about: string; readonly duty: DutyText }[] = [
+export interface SampleDuty {
+  readonly name: string;
+  readonly about: string;
+  readonly duty: DutyText;
+}
+
+/** Three duties of an invented quarry, works and harbour; every name and figure in them is made up. */
+export const SAMPLE_DUTIES: readonly SampleDuty[] = [
   {
     name: "Quarry sump, suction lift (US)",
     about: "Invented: a portable set lifts sump water out of a quarry through polyethylene pipe.",
-    duty: {
-      unitSet: "US",
-      fields: {
-        ...EMPTY_DUTY.fields,
-        project: "Northgate quarry dewatering (invented)",
-        customer: "Northgate Stone (invented)",
-        item: "P-101",
-        reference: "ENQ-001",
-        revision: "A",
-        liquid: "water",
-        temperature: "60",
-        altitude: "850",
-        flow: "1200",
-        sourceLevel: "98",
-        pumpLevel: "110",
-        deliveryLevel: "174",
-        frictionMargin: "10",
-        npshRequired: "9",
-        npshMargin: "3",
-      },
-      basis: {
-        flow: "enquiry",
-        sourceLevel: "site survey, lowest level",
-        pumpLevel: "site survey, top of bench",
-        deliveryLevel: "site survey, settling pond inlet",
-        npshRequired: "pump curve at 1200 gpm (invented)",
-      },
-      suctionLine: [{ pipe: "8in suction hose", length: "30", fittings: "1 entrance bell, 2 hose bend" }],
-      dischargeLine: [
-        { pipe: "8in sch40", length: "20", fittings: "1 swing check, 1 gate, 2 elbow 90 long" },
-        { pipe: "10in HDPE DR17", length: "1800", fittings: "4 elbow 45, 1 exit" },
-      ],
-    },
+    duty: saved(quarrySump),
   },
   {
     name: "Process water, flooded suction (metric)",
     about: "Invented: a fixed pump feeds a pressurised wash header from a tank above it.",
-    duty: {
-      unitSet: "METRIC",
-      fields: {
-        ...EMPTY_DUTY.fields,
-        project: "Works wash header (invented)",
-        customer: "Eastfield Works (invented)",
-        item: "P-202",
-        reference: "ENQ-002",
-        revision: "A",
-        liquid: "water",
-        temperature: "45",
-        altitude: "320",
-        flow: "180",
-        sourceLevel: "3.5",
-        pumpLevel: "0.6",
-        deliveryLevel: "11",
-        deliveryPressure: "2.5",
-        npshRequired: "3.2",
-      },
-      basis: {
-        flow: "process data sheet",
-        deliveryPressure: "process data sheet, at the header",
-        sourceLevel: "tank drawing, lowest working level",
-      },
-      suctionLine: [{ pipe: "DN200 sch40", length: "8", fittings: "1 entrance flush, 1 gate, 1 elbow 90 long" }],
-      dischargeLine: [
-        { pipe: "DN150 sch40", length: "65", fittings: "1 swing check, 1 butterfly, 5 elbow 90 long" },
-        { pipe: "DN150 sch40", length: "12", fittings: "1 tee branch, 1 exit" },
-      ],
-    },
+    duty: saved(washHeader),
   },
   {
     name: "Harbour bypass, sea water (SI)",
     about: "Invented: a temporary bypass carries sea water round a dock gate under repair.",
-    duty: {
-      unitSet: "SI",
-      fields: {
-        ...EMPTY_DUTY.fields,
-        project: "Dock gate bypass (invented)",
-        customer: "Southquay Harbour (invented)",
-        item: "P-303",
-        reference: "ENQ-003",
-        revision: "B",
-        liquid: "sea water",
-        temperature: "15",
-        altitude: "0",
-        flow: "95",
-        sourceLevel: "-1.8",
-        pumpLevel: "2.4",
-        deliveryLevel: "6.2",
-        frictionMargin: "5",
-        npshRequired: "3.5",
-        npshMargin: "1",
-      },
-      basis: {
-        flow: "customer's letter",
-        sourceLevel: "tide table, lowest astronomical tide",
-        pumpLevel: "quay level plus skid",
-      },
-      suctionLine: [{ pipe: "DN250 sch40", length: "9", fittings: "1 entrance inward, 1 elbow 90 long" }],
-      dischargeLine: [{ pipe: "DN250 sch40", length: "240", fittings: "1 swing check, 1 gate, 6 elbow 45, 1 exit" }],
-    },
+    duty: saved(harbourBypass),
   },
 ];
+
+function saved(sample: object): DutyText {
+  const duty = loadDuty(JSON.stringify(sample));
+  if (!duty.ok) throw new Error("a sample duty does not load");
+  return duty.value;
+}

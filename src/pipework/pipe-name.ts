@@ -1,21 +1,27 @@
 import { nearestNames } from "../basis/nearest.ts";
 import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
-import { unitOf } from "../basis/units.ts";
-import { SURFACES } from "../tables/roughness.ts";
-import { measuredPipe, readRoughness, type StatedRoughness, splitRoughness, surfaceRemarks } from "./measured-pipe.ts";
-import { nominalInches } from "./nominal-size.ts";
+import { familyIn, finishedPipe, isSize, pipeOf, sizesIn } from "./family-pipe.ts";
+import { measuredPipe, splitRoughness } from "./measured-pipe.ts";
+import {
+  inQuotes,
+  NAMES_THAT_DO,
+  namesWithoutSpareWords,
+  nearestPipes,
+  nearestSizes,
+  quoted,
+  sizeFirst,
+  sizeWords,
+} from "./nearest-pipes.ts";
 import type { Pipe } from "./pipe.ts";
 import { PIPE_FAMILIES, PIPE_SELECTIONS } from "./pipe-families.ts";
-import type { PipeFamily, PipeSize, SizeSystem } from "./pipe-family.ts";
-import { readSize, readWords, tidyPipeText, type WrittenSize } from "./pipe-words.ts";
+import type { PipeSize, SizeSystem } from "./pipe-family.ts";
+import { readSize, tidyPipeText, type WrittenSize } from "./pipe-words.ts";
 
 /** No name of a pipe is longer; a longer text is refused unread. */
 const LONGEST = 100;
 
 /** Texts kept read. A column holds few different pipes; the bound keeps a long session from growing. */
 const MOST_KEPT = 4000;
-
-const NAMES_THAT_DO = ['"6in sch40"', '"DN150 sch40"', '"10in HDPE DR17"', '"ID 154.1 mm rough 0.045 mm"'];
 
 const read = new Map<string, Result<Pipe>>();
 
@@ -69,6 +75,11 @@ export function allPipes(sizes: SizeSystem = "inch"): readonly Pipe[] {
   return pipes;
 }
 
+function everyName(): readonly string[] {
+  const names = [...allPipes("inch"), ...allPipes("metric")].map(({ name }) => name);
+  return [...new Set(names)];
+}
+
 function about<T>(subject: string, result: Result<T>): Result<T> {
   if (result.findings.length === 0) return result;
   const findings = result.findings.map((finding) =>
@@ -90,16 +101,19 @@ function pipeBySize(tidied: string, given: string): Result<Pipe> {
   const { before, rough } = splitRoughness(tidied);
   const size = readSize(before);
   if (size === undefined) {
-    if (familyIn(before) === undefined) return unknown("pipe", given, nearestPipes(sizeFirst(before)));
+    if (familyIn(before) === undefined) return unknown("pipe", given, nearestPipes(everyName(), sizeFirst(before)));
     return fail([{ code: "pipe-size-missing", severity: "error", subject: "pipe", given, suggestions: NAMES_THAT_DO }]);
   }
   if (size.rest === "") return familyMissing(size, given);
   const family = familyIn(size.rest);
-  if (family === undefined) return unknown("pipe", given, nearestPipes(given, size));
   const sizes: SizeSystem = size.by === "inches" ? "inch" : "metric";
+  if (family === undefined) {
+    const near = namesWithoutSpareWords(size, sizes);
+    return unknown("pipe", given, near.length > 0 ? near : nearestPipes(everyName(), given, size));
+  }
   const found = family.family.sizes.find((candidate) => isSize(candidate, size));
   if (found === undefined) return unknown("pipe", given, nearestSizes(family.family, size));
-  return finish({ ...family, size: found, sizes }, rough);
+  return finishedPipe({ ...family, size: found, sizes }, rough);
 }
 
 const MILLIMETRES = String.raw`(\d+(?:[.,]\d+)?) ?(?:mm)?`;
@@ -112,12 +126,12 @@ function metricSteelPipe(tidied: string, given: string): Result<Pipe> | undefine
   if (match === null) return undefined;
   const [outside, wall] = [match[2], match[3]].map((written) => Number((written as string).replace(",", ".")));
   const family = familyIn(`en10220 ${(match[4] as string).replace(/en ?10220/, "")}`);
-  if (family === undefined) return unknown("pipe", given, nearestPipes(given));
+  if (family === undefined) return unknown("pipe", given, nearestPipes(everyName(), given));
   const dn = match[1] === undefined ? undefined : `DN${match[1]}`;
   const sameOutside = family.family.sizes.filter(({ variant }) => Number(variant?.split("x")[0]) === outside);
   const size = sameOutside.find(({ variant }) => Number(variant?.split("x")[1]) === wall);
   if (size !== undefined && (dn === undefined || size.size === dn)) {
-    return finish({ ...family, size, sizes: "metric" }, rough);
+    return finishedPipe({ ...family, size, sizes: "metric" }, rough);
   }
   const near = sameOutside
     .toSorted((a, b) => Math.abs(wallOf(a) - (wall as number)) - Math.abs(wallOf(b) - (wall as number)))
@@ -129,28 +143,6 @@ function metricSteelPipe(tidied: string, given: string): Result<Pipe> | undefine
 
 function wallOf({ variant }: PipeSize): number {
   return Number(variant?.split("x")[1]);
-}
-
-interface FoundFamily {
-  readonly family: PipeFamily;
-  /** Word for another surface than the family's own. */
-  readonly condition?: string;
-}
-
-/** The family whose words a text is made of, with at most one condition. */
-function familyIn(text: string, families: readonly PipeFamily[] = PIPE_FAMILIES): FoundFamily | undefined {
-  const words = readWords(text);
-  if (words === undefined || words.length === 0) return undefined;
-  for (const family of families) {
-    if (!family.words.every((word) => words.includes(word))) continue;
-    const others = [...new Set(words.filter((word) => !family.words.includes(word)))];
-    const conditions = others.filter((word) => word in family.conditions);
-    if (conditions.length > 1) continue;
-    if (!others.every((word) => word in family.conditions || family.mayAlsoSay.includes(word))) continue;
-    const [condition] = conditions;
-    return condition === undefined ? { family } : { family, condition };
-  }
-  return undefined;
 }
 
 function readFamily(text: string, sizes: SizeSystem): Result<readonly Pipe[]> {
@@ -167,7 +159,7 @@ function readFamily(text: string, sizes: SizeSystem): Result<readonly Pipe[]> {
   const pipes: Pipe[] = [];
   let remarks: readonly Finding[] = [];
   for (const size of sizesIn(found.family, sizes)) {
-    const pipe = finish({ ...found, size, sizes }, rough);
+    const pipe = finishedPipe({ ...found, size, sizes }, rough);
     if (!pipe.ok) return pipe;
     remarks = pipe.findings;
     pipes.push(pipe.value);
@@ -177,118 +169,6 @@ function readFamily(text: string, sizes: SizeSystem): Result<readonly Pipe[]> {
     remarks,
   );
 }
-
-interface PipeFacts extends FoundFamily {
-  readonly size: PipeSize;
-  readonly sizes: SizeSystem;
-}
-
-function finish(facts: PipeFacts, rough: string | undefined): Result<Pipe> {
-  if (rough === undefined) {
-    const { family, condition } = facts;
-    return succeed(pipeOf(facts), surfaceRemarks(conditionOf(family, condition)?.surface ?? family.surface));
-  }
-  const bare = pipeOf(facts);
-  const stated = readRoughness(rough, bare.bore);
-  if (!stated.ok) return stated;
-  // A stated roughness overrules the surface, not the corrugations.
-  const remarks = bare.frictionMultiplier === undefined ? [] : surfaceRemarks(facts.family.surface);
-  return succeed(pipeOf(facts, stated.value), remarks);
-}
-
-function pipeOf(facts: PipeFacts, stated?: StatedRoughness): Pipe {
-  const { family, size, condition } = facts;
-  const state = conditionOf(family, condition);
-  const lining = (size.lining ?? 0) * (state?.linings ?? 1);
-  const surface = SURFACES[state?.surface ?? family.surface];
-  const { frictionMultiplier, collapsible } = family;
-  const { outsideDiameter, wall } = size;
-  return {
-    name: stated === undefined ? nameOf(facts) : `${nameOf(facts)} ${stated.words}`,
-    family: family.family,
-    bore: size.bore + 2 * ((size.lining ?? 0) - lining),
-    roughness: stated?.roughness ?? surface.design * unitOf("mm").factor,
-    roughnessCites: stated?.cites ?? surface.cites,
-    cites: family.standard,
-    ...(outsideDiameter === undefined ? {} : { outsideDiameter }),
-    ...(wall === undefined ? {} : { wall }),
-    ...(lining === 0 ? {} : { lining }),
-    ...(size.nominalInches === undefined ? {} : { nominalInches: size.nominalInches }),
-    ...(frictionMultiplier === undefined ? {} : { frictionMultiplier }),
-    ...(collapsible === undefined ? {} : { collapsible }),
-  };
-}
-
-function conditionOf(family: PipeFamily, condition: string | undefined) {
-  return condition === undefined ? undefined : family.conditions[condition];
-}
-
-function nameOf({ family, size, sizes, condition }: PipeFacts): string {
-  const written = sizes === "metric" ? (size.dnSize ?? size.size) : size.size;
-  return [written, family.family, size.variant, condition].filter((part) => part !== undefined).join(" ");
-}
-
-function sizesIn(family: PipeFamily, sizes: SizeSystem): readonly PipeSize[] {
-  return family.sizes.filter(({ onlyIn }) => onlyIn === undefined || onlyIn === sizes);
-}
-
-/** Sizes that come in several walls are no match: the wall must be named. */
-function isSize(candidate: PipeSize, { by, size }: WrittenSize): boolean {
-  if (candidate.variant !== undefined) return false;
-  if (by === "inches") return candidate.onlyIn !== "metric" && candidate.nominalInches === size;
-  if (candidate.onlyIn === "metric") return candidate.size === `${size}mm`;
-  return by === "DN" && candidate.dnSize === `DN${size}`;
-}
-
-function nearestSizes(family: PipeFamily, written: WrittenSize): readonly string[] {
-  const inches = inchesWanted(written);
-  const sizes: SizeSystem = written.by === "inches" ? "inch" : "metric";
-  const bore = inches * unitOf("in").factor;
-  const offBy = ({ nominalInches, bore: actual }: PipeSize): number =>
-    nominalInches === undefined ? Math.abs(actual - bore) / unitOf("in").factor : Math.abs(nominalInches - inches);
-  // Of a family with several walls a size, the usual ones.
-  const several = family.sizes.some(({ variant }) => variant !== undefined);
-  const candidates = several ? PIPE_SELECTIONS.flatMap((usual) => usual.sizes) : sizesIn(family, sizes);
-  const names = candidates
-    .toSorted((a, b) => offBy(a) - offBy(b))
-    .slice(0, 8)
-    .map((size) => quoted({ family, size, sizes }));
-  return [...new Set(names)].slice(0, 4);
-}
-
-function inchesWanted({ by, size }: WrittenSize): number {
-  if (by === "inches") return size;
-  return nominalInches(size) ?? (size * unitOf("mm").factor) / unitOf("in").factor;
-}
-
-function nearestPipes(given: string, written?: WrittenSize): readonly string[] {
-  const names = [...allPipes("inch"), ...allPipes("metric")].map(({ name }) => name);
-  const beginning = written === undefined ? undefined : sizeWords(written);
-  const sameSize = beginning === undefined ? [] : names.filter((name) => name.startsWith(`${beginning} `));
-  const near = nearestNames(tidyPipeText(given), [...new Set(sameSize.length > 0 ? sameSize : names)]);
-  return near.length > 0 ? near.map(inQuotes) : NAMES_THAT_DO;
-}
-
-const SIZE_LAST = /^(.*?)[ ,]+((?:dn ?|nps ?)?\d[\d./-]*(?: \d+\/\d+)? ?(?:inches|inch|in|"|mm)?)$/;
-
-/** "layflat 6in" as "6in layflat", to find what may have been meant. */
-function sizeFirst(tidied: string): string {
-  const match = SIZE_LAST.exec(tidied);
-  return match === null ? tidied : `${match[2]} ${match[1]}`;
-}
-
-function sizeWords({ by, size }: WrittenSize): string | undefined {
-  if (by === "DN") return `DN${size}`;
-  if (by === "millimetres") return `${size}mm`;
-  return sizeNames.get(size);
-}
-
-/** "2-1/2in" of 2.5. */
-const sizeNames = new Map(
-  PIPE_FAMILIES.flatMap(({ sizes }) => sizes)
-    .filter(({ size }) => size.endsWith("in"))
-    .map(({ nominalInches, size }) => [nominalInches, size] as const),
-);
 
 function familyMissing(size: WrittenSize, given: string): Result<Pipe> {
   const beginning = sizeWords(size) ?? given;
@@ -301,14 +181,6 @@ function familyMissing(size: WrittenSize, given: string): Result<Pipe> {
 
 function unknown(subject: string, given: string, suggestions: readonly string[]): Result<never> {
   return fail([{ code: "name-unknown", severity: "error", subject, given, suggestions }]);
-}
-
-function quoted(facts: PipeFacts): string {
-  return inQuotes(nameOf(facts));
-}
-
-function inQuotes(name: string): string {
-  return `"${name}"`;
 }
 
 function shortened(text: string): string {

@@ -34,14 +34,14 @@ export const SURFACES = {
     least: 0.15,
     greatest: 1,
     uncertain: true,
-    cites: idelchik("used steel conduits, moderate corrosion or slight deposits"),
+    cites: idelchik("seamless steel, years of operation, generally corroded or small deposits"),
   },
   "old steel": {
     design: 1.5,
     least: 1.2,
-    greatest: 3,
+    greatest: 1.5,
     uncertain: true,
-    cites: idelchik("steel water mains, many years of use"),
+    cites: idelchik("seamless steel, used water piping"),
   },
   "stainless steel": {
     design: 0.045,

@@ -11,10 +11,10 @@ export function inBrief({ results, fault, missing, wrong, remarks }: WorkedOut, 
       ...(missing.length === 0 ? [] : [`${missing.length} still to give`]),
     ];
   }
-  const warnings = remarks.filter(({ severity }) => severity !== "caution").length;
+  const warnings = remarks.atDuty.filter(({ severity }) => severity !== "caution").length;
   return [
     `Total head ${shortFigure(results.ratedHead, units)}`,
-    `NPSH available ${shortFigure(results.npshAvailable, units)}`,
+    `NPSHA ${shortFigure(results.npshAvailable, units)}`,
     ...(warnings === 0 ? [] : [warnings === 1 ? "1 warning" : `${warnings} warnings`]),
   ];
 }

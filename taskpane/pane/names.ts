@@ -19,13 +19,15 @@ export function nameList(names: readonly string[]): NameList {
 }
 
 /**
- * The names that hold every word typed, in any order: names whose words begin so before names that merely contain
- * it, else in the order of the list. "6 sch40" finds "6in sch40" before "16in sch40".
+ * The names that hold every word typed, in any order: names with such whole words first, then names whose words begin
+ * so, then names that merely contain them; else in the order of the list. "6 sch40" finds "6in sch40" before
+ * "16in sch40", and "DN40 sch5" not at all.
  */
 export function matching({ names, keys }: NameList, typed: string, most = MOST_SHOWN): Matches {
-  const words = searchKey(typed)
-    .split(" ")
-    .filter((word) => word !== "");
+  const words = typed
+    .split(SPACES)
+    .filter((word) => word !== "")
+    .map((word) => searchKey(word).trim());
   const ranks: number[][] = [[], [], []];
   for (let index = 0; index < keys.length; index += 1) {
     const rank = rankOf(keys[index] as string, words);
@@ -38,7 +40,7 @@ export function matching({ names, keys }: NameList, typed: string, most = MOST_S
   };
 }
 
-/** 0: every word is a whole word of the name; 1: begins one; 2: stands somewhere in it; nothing where one is absent. */
+/** 0: every word is a whole one of the name; 1: begins one; 2: stands somewhere in it; nothing where one is absent. */
 function rankOf(key: string, words: readonly string[]): number | undefined {
   let rank = 0;
   for (const word of words) {
@@ -50,12 +52,14 @@ function rankOf(key: string, words: readonly string[]): number | undefined {
   return rank;
 }
 
+const SPACES = /[\s,;]+/;
+
 /** Letters and figures set apart, so that "6in", "6 in" and "6" are found alike. */
 function searchKey(text: string): string {
   const apart = text
     .toLowerCase()
     .replace(/([a-z])(?=\d)|(\d)(?=[a-z])/g, "$& ")
-    .replace(/[\s,;]+/g, " ")
-    .trim();
-  return ` ${apart} `;
+    .split(SPACES)
+    .join(" ");
+  return ` ${apart.trim()} `;
 }

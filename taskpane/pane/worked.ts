@@ -25,8 +25,16 @@ export interface WorkedOut {
   readonly at: (key: string) => readonly Finding[];
   /** What was worked out for a row of a line, by the row as it stands in the pane. */
   readonly segmentAt: (line: LineKey, row: number) => RowWorked | undefined;
-  /** All that the results give cause to say, each thing once, the gravest first. */
-  readonly remarks: readonly Finding[];
+  readonly remarks: Remarks;
+}
+
+/** What the results give cause to say, by the state it is said of. */
+export interface Remarks {
+  /** The gravest first. */
+  readonly atDuty: readonly Finding[];
+  readonly atGreatestLift: readonly Finding[];
+  /** At flows of the system curve other than the duty's. */
+  readonly onCurve: readonly Finding[];
 }
 
 export interface RowWorked extends SegmentWorked {
@@ -35,6 +43,9 @@ export interface RowWorked extends SegmentWorked {
 }
 
 const NONE: readonly Finding[] = [];
+const NO_REMARKS: Remarks = { atDuty: NONE, atGreatestLift: NONE, onCurve: NONE };
+/** Plan cells that are worked out for another lift or flow than the duty's. */
+const OTHER_STATES: ReadonlySet<string> = new Set(["greatestLift", "systemCurve"]);
 const GRAVITY = { error: 0, warning: 1, caution: 2 } as const;
 
 /** Reads and works out a duty. The same duty gives the same object again without working. */
@@ -68,7 +79,7 @@ function workOutAnew(typed: DutyText): WorkedOut {
       if (segment === undefined) return undefined;
       return { ...segment, findings: withoutRepeats(findingsUnder(results, `${line}.${index}.`)) };
     },
-    remarks: results === undefined ? NONE : remarksOn(results),
+    remarks: results === undefined ? NO_REMARKS : remarksOn(results),
   };
 }
 
@@ -108,16 +119,18 @@ function findingsUnder({ findings }: HeadAndSuction, start: string): readonly Fi
   return [...findings].flatMap(([key, found]) => (key.startsWith(start) ? found : NONE));
 }
 
-/**
- * What the results remark: the same thing said by several calls once, and of the system curve, which goes to other
- * flows, only what is not said at the duty's own.
- */
-function remarksOn({ findings }: HeadAndSuction): readonly Finding[] {
-  const all = [...findings];
-  const atDuty = all.flatMap(([key, found]) => (key === "systemCurve" ? NONE : found));
+/** The same thing said by several calls is shown once; at another state than the duty's, only what is new there. */
+function remarksOn({ findings }: HeadAndSuction): Remarks {
+  const under = (key: string): readonly Finding[] => findings.get(key) ?? NONE;
+  const atDuty = [...findings].flatMap(([key, found]) => (OTHER_STATES.has(key) ? NONE : found));
   const said = new Set(atDuty.map(meaning));
-  const onCurve = (findings.get("systemCurve") ?? NONE).filter((finding) => !said.has(meaning(finding)));
-  return withoutRepeats([...atDuty, ...onCurve]).toSorted((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]);
+  const fresh = (found: readonly Finding[]): readonly Finding[] =>
+    found.filter((finding) => !said.has(meaning(finding)));
+  return {
+    atDuty: withoutRepeats(atDuty).toSorted((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]),
+    atGreatestLift: fresh(under("greatestLift")),
+    onCurve: fresh(under("systemCurve")),
+  };
 }
 
 function meaning({ code, subject }: Finding): string {

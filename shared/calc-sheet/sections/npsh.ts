@@ -28,7 +28,7 @@ export const GREATEST_LIFT = callOf(
 /** NPSH available line by line, by one function as a check, and against what the pump needs where that is stated. */
 export function npshBuildUp(duty: Duty): readonly PlanItem[] {
   return [
-    { kind: "section", text: "Net positive suction head" },
+    { kind: "section", text: "Net positive suction head", newPage: true },
     {
       kind: "result",
       key: "suctionLift",

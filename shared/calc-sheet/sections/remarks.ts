@@ -27,6 +27,8 @@ export function findings(duty: Duty): readonly PlanItem[] {
 /** The works behind the functions and tables that the items above use, each once. */
 export function references(items: readonly PlanItem[], duty: Duty): readonly PlanItem[] {
   const ids = new Set(items.flatMap(expressionsOf).flatMap(callsIn));
+  // BORE rests on every pipe standard there is; only those of the pipes in the lines belong here.
+  ids.delete("BORE");
   const cited: Citation[] = [
     ...[...ids].flatMap((id) => entryOf(id).cites),
     ...[...duty.suctionLine, ...duty.dischargeLine].flatMap(({ segment: { pipe, fittings: counted } }) => [

@@ -8,7 +8,7 @@ const POINTS = 13;
 /** The head the system asks for from zero to the greatest flow, with the duty marked on it. */
 export function systemCurve(units: UnitSetName): readonly PlanItem[] {
   return [
-    { kind: "section", text: "System curve", newPage: true },
+    { kind: "section", text: "System curve" },
     {
       kind: "curve",
       key: "systemCurve",
@@ -24,6 +24,7 @@ export function systemCurve(units: UnitSetName): readonly PlanItem[] {
         ...LIQUID_TAIL,
       ),
       rows: POINTS + 1,
+      quantities: ["flow", "head"],
       xTitle: `flow, ${printedUnit("flow", units)}`,
       yTitle: `head, ${printedUnit("head", units)}`,
       marks: [{ label: "duty", x: "flow", y: "totalHead" }],

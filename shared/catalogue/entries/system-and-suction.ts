@@ -75,7 +75,7 @@ export const systemAndSuctionEntries = [
           100,
           400,
           [["ID 3.068 in rough 0.0018 in", "0.001 ft", "K 0"]],
-          [["ID 3.068 in rough 0.0018 in", 500, "K 27.6292862396, 1 exit"]],
+          [["ID 3.068 in rough 0.0018 in", 500, "K 28.6292862396, 1 exit"]],
           null,
           null,
           "62.298 lb/ft3, 0.95 cP",
@@ -209,7 +209,10 @@ export const systemAndSuctionEntries = [
     parameters: {
       flow,
       suctionLine,
-      NPSHR: quantity<number>("head", { about: "NPSH the pump asks for at this flow (3 % head drop)", range: "0 or more" }),
+      NPSHR: quantity<number>("head", {
+        about: "NPSH the pump asks for at this flow (3 % head drop)",
+        range: "0 or more",
+      }),
       NPSHMargin: quantity<number | null>("head", {
         about: "NPSH to keep in hand over NPSHR",
         range: "0 or more",
@@ -283,16 +286,17 @@ export const systemAndSuctionEntries = [
         args: [
           30,
           [
-            [0, 25, "ID 154.08 mm rough 0.045 mm"],
-            [499.774949352, 10],
+            [0, 0, "ID 154.08 mm rough 0.045 mm"],
+            [298.9565, 25],
+            [798.7315, 10],
           ],
-          17.5362,
+          21.95815,
           "water",
           null,
           "SI",
         ],
-        part: [1, 3],
-        answer: -74.4814689882,
+        part: [2, 3],
+        answer: -74.481,
         within: 0.01,
         source: "grade line worked back from the outlet, apart from this product",
       },

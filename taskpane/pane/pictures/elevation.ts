@@ -25,6 +25,7 @@ export function elevationPicture(levels: DutyLevels, width: number): TemplateRes
   const [ySource, yPump, yDelivery] = places.map((place) => place + TOP) as [number, number, number];
   const show = (value: number): string => `${figures(value)} ${unit}`;
   const xTank = width - TANK_WIDTH - 4;
+  const lifts = pump > source;
   const xPump = Math.round(width * 0.44);
   const xRise = xPump + 26;
   const xSuction = 4 + TANK_WIDTH / 2;
@@ -48,10 +49,13 @@ export function elevationPicture(levels: DutyLevels, width: number): TemplateRes
       />
       <circle class="pump" cx=${xPump} cy=${yPump} r=${PUMP_RADIUS} />
       <path class="pump-mark" d="M${xPump - 4} ${yPump - 5}L${xPump + 5} ${yPump}L${xPump - 4} ${yPump + 5}Z" />
-      ${dimension(xLift, ySource, yPump)} ${dimension(xStatic, ySource, yDelivery)}
-      <text x="4" y=${ySource - 11}>Source ${show(source)}</text>
+      ${dimension(xLift, ySource, yPump, show(Math.abs(pump - source)), "start")}
+      ${dimension(xStatic, ySource, yDelivery, show(Math.abs(delivery - source)), "end")}
+      <text x="4" y=${lifts ? ySource + TANK_DEPTH + 14 : ySource - 11}>Source ${show(source)}</text>
       <text x=${width - 4} y=${yDelivery - 11} text-anchor="end">Delivery ${show(delivery)}</text>
-      <text x=${xPump} y=${yPump + PUMP_RADIUS + 14} text-anchor="middle">Pump ${show(pump)}</text>
+      <text x=${xRise - 5} y=${lifts ? yPump - PUMP_RADIUS - 6 : yPump + PUMP_RADIUS + 14} text-anchor="end">
+        Pump ${show(pump)}
+      </text>
     </svg>
     <figcaption>
       ${liftWords(levels)} ${staticWords(levels)} ${toScale ? nothing : "Heights are not drawn to scale."}
@@ -85,9 +89,16 @@ function tank(x: number, surface: number): TemplateResult {
     <path class="level-mark" d="M${mark - 5} ${surface - 7}H${mark + 5}L${mark} ${surface - 1}Z" />`;
 }
 
-/** An upright line with an arrow head at the end that is meant. */
-function dimension(x: number, from: number, to: number): TemplateResult | typeof nothing {
+/** An upright line from one level to another with the difference beside it. */
+function dimension(
+  x: number,
+  from: number,
+  to: number,
+  text: string,
+  anchor: "start" | "end",
+): TemplateResult | typeof nothing {
   if (Math.abs(from - to) < 1) return nothing;
   const back = to > from ? -6 : 6;
-  return svg`<path class="dimension" d="M${x} ${from}V${to}M${x - 6} ${to}H${x + 6}M${x - 3} ${to + back}L${x} ${to}L${x + 3} ${to + back}" />`;
+  return svg`<path class="dimension" d="M${x} ${from}V${to}M${x - 6} ${to}H${x + 6}M${x - 3} ${to + back}L${x} ${to}L${x + 3} ${to + back}" />
+    <text x=${x + (anchor === "start" ? 5 : -5)} y=${(from + to) / 2 + 4} text-anchor=${anchor}>${text}</text>`;
 }

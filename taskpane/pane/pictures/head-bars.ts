@@ -15,11 +15,17 @@ const LABELS = 126;
 const FIGURES = 58;
 
 /** What the total head is made of, as bars that carry on where the last one ended; the total from zero. */
-export function headBars(parts: readonly HeadPart[], total: number, unit: string, width: number): TemplateResult {
+export function headBars(
+  parts: readonly HeadPart[],
+  totalName: string,
+  total: number,
+  unit: string,
+  width: number,
+): TemplateResult {
   const starts = runningSums(parts.map(({ value }) => value));
   const bars = [
     ...parts.map((part, i) => ({ ...part, from: starts[i] as number, to: starts[i + 1] as number, kind: "part" })),
-    { name: "Total head", value: total, from: 0, to: total, kind: "total" },
+    { name: totalName, value: total, from: 0, to: total, kind: "total" },
   ];
   const ends = bars.flatMap(({ from, to }) => [from, to]);
   const x = scaleLinear()

@@ -15,6 +15,7 @@ export interface CurveUnits {
 }
 
 const HEIGHT = 210;
+const LABEL_WIDTH = 96;
 const MARGIN = { top: 12, right: 12, bottom: 40, left: 46 } as const;
 
 /** Total head the system asks for against flow, with the duty marked on it. */
@@ -40,7 +41,10 @@ export function systemCurvePicture(
   ).curve(curveMonotoneX);
   const xDuty = x(duty.flow);
   const yDuty = y(duty.head);
-  const onRight = xDuty < width / 2;
+  // Above the curve on its left; below it on its right where the duty lies too far left for that.
+  const onRight = xDuty - MARGIN.left < LABEL_WIDTH;
+  const xLabel = xDuty + (onRight ? 9 : -9);
+  const yLabel = onRight ? yDuty + 16 : Math.max(MARGIN.top + 9, yDuty - 22);
   return html`<svg
     class="picture"
     viewBox="0 0 ${width} ${HEIGHT}"
@@ -53,8 +57,9 @@ export function systemCurvePicture(
     <path class="guide" d="M${xDuty} ${y.range()[0]}V${yDuty}H${MARGIN.left}" />
     <path class="curve" d="${curve(points) ?? ""}" />
     <circle class="duty-point" cx=${xDuty} cy=${yDuty} r="4.5" />
-    <text class="duty-label" x=${xDuty + (onRight ? 9 : -9)} y=${yDuty + (onRight ? 16 : -9)} text-anchor=${onRight ? "start" : "end"}>
-      ${figures(duty.flow)} ${units.flow}, ${figures(duty.head)} ${units.head}
+    <text class="duty-label" text-anchor=${onRight ? "start" : "end"}>
+      <tspan x=${xLabel} y=${yLabel}>${figures(duty.flow)} ${units.flow}</tspan>
+      <tspan x=${xLabel} y=${yLabel + 14}>${figures(duty.head)} ${units.head}</tspan>
     </text>
   </svg>`;
 }

@@ -55,7 +55,11 @@ export function fieldView(context: PaneContext, key: FieldKey): TemplateResult {
 function boxView(context: PaneContext, key: FieldKey, field: Field, describedBy: string): TemplateResult {
   const { state, worked, send } = context;
   const invalid = worked.at(key).some(({ severity }) => severity === "error");
-  const placeholder = assumedText(field, state.duty.unitSet);
+  const placeholder = assumedText(
+    field,
+    key === "curveFlow" ? worked.duty?.curveFlow : field.whenBlank,
+    state.duty.unitSet,
+  );
   if (field.kind === "liquid") {
     return comboboxView(context, {
       place: { field: key },
@@ -97,7 +101,7 @@ function basisView({ send }: PaneContext, key: FieldKey, field: Field, basis: st
 }
 
 /** "68 assumed": what a blank box stands for. */
-function assumedText({ quantity, whenBlank }: Field, units: UnitSetName): string {
+function assumedText({ quantity }: Field, whenBlank: number | string | undefined, units: UnitSetName): string {
   if (whenBlank === undefined) return "";
   if (quantity === undefined || typeof whenBlank === "string") return `${whenBlank} assumed`;
   return `${figures(fromEngine(whenBlank, UNIT_SETS[units][quantity]))} assumed`;

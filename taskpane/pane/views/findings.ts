@@ -19,6 +19,18 @@ export function findingsView(findings: readonly Finding[], units: UnitSetName, i
   </ul>`;
 }
 
+/** Findings under a heading of their own; nothing where there are none. */
+export function remarksView(
+  heading: string,
+  findings: readonly Finding[],
+  units: UnitSetName,
+): TemplateResult | typeof nothing {
+  return findings.length === 0
+    ? nothing
+    : html`<h3>${heading}</h3>
+        ${findingsView(findings, units)}`;
+}
+
 function findingView(finding: Finding, units: UnitSetName): TemplateResult {
   const { severity, cites } = finding;
   return html`<li class="finding ${severity}">

@@ -30,7 +30,7 @@ export function lineEditorView(context: PaneContext, line: LineKey): TemplateRes
   const { state, send, goTo } = context;
   const rows = state.duty[line];
   return html`<p class="hint">
-      One row for each run of equal pipe, in the direction of flow. Fittings belong to the bore of their row.
+      One row for each run of equal pipe with its fittings, in the direction of flow.
     </p>
     <ol class="rows">
       ${rows.map((_, row) => rowView(context, line, row))}

@@ -8,7 +8,7 @@ import { type HeadPart, headBars } from "../pictures/head-bars.ts";
 import { cautionsView } from "./cautions.ts";
 import { fieldView } from "./field.ts";
 import { figureView } from "./figure.ts";
-import { findingsView } from "./findings.ts";
+import { remarksView } from "./findings.ts";
 import { openPointsView } from "./open-points.ts";
 
 const FIELDS = ["npshRequired", "npshMargin"] as const;
@@ -26,12 +26,8 @@ export const results: Step = {
       duty === undefined || worked === undefined
         ? openPointsView(context)
         : html`${headView(context, worked)} ${suctionView(context, duty, worked)}
-          ${
-            remarks.length === 0
-              ? nothing
-              : html`<h3>To act on and to check</h3>
-                ${findingsView(remarks, units)}`
-          }`
+          ${remarksView("To act on and to check", remarks.atDuty, units)}
+          ${remarksView("At the greatest suction lift", remarks.atGreatestLift, units)}`
     }
     ${
       fault === undefined
@@ -61,7 +57,13 @@ function headView({ state }: PaneContext, worked: HeadAndSuction): TemplateResul
     </dl>
     ${
       typeof total === "number" && drawn.length === parts.length
-        ? headBars(drawn, fromEngine(total, UNIT_SETS[units].head), printedUnit("head", units), state.width)
+        ? headBars(
+            drawn,
+            hasMargin ? "Total with margin" : "Total head",
+            fromEngine(total, UNIT_SETS[units].head),
+            printedUnit("head", units),
+            state.width,
+          )
         : html`<dl class="figures">
             ${headParts(worked, hasMargin).map(({ name, value }) => figureView(name, value, "head", units))}
           </dl>`

@@ -1,10 +1,11 @@
-import { html, nothing, type TemplateResult } from "lit";
+import { html, type TemplateResult } from "lit";
 import { figures } from "../../../shared/text/words.ts";
 import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import type { PaneContext, Step } from "../context.ts";
 import { type CurvePoint, systemCurvePicture } from "../pictures/system-curve.ts";
 import { fieldView } from "./field.ts";
+import { remarksView } from "./findings.ts";
 
 export const systemCurve: Step = {
   key: "system-curve",
@@ -15,8 +16,9 @@ export const systemCurve: Step = {
 
 function curveView({ state, worked }: PaneContext): TemplateResult {
   const { duty, results } = worked;
-  if (duty === undefined || results === undefined || results.systemCurve.length === 0)
-    return html`<p class="hint">Drawn once the duty is complete.</p>`;
+  if (duty === undefined || results === undefined) return html`<p class="hint">Drawn once the duty is complete.</p>`;
+  if (results.systemCurve.length === 0 || typeof results.totalHead !== "number")
+    return html`<p class="hint">Not drawn: it cannot be worked out. The reasons stand above.</p>`;
   const units = state.duty.unitSet;
   const { flow: flowUnit, head: headUnit } = UNIT_SETS[units];
   const shown = ({ flow, head }: CurvePoint): CurvePoint => ({
@@ -25,7 +27,6 @@ function curveView({ state, worked }: PaneContext): TemplateResult {
   });
   const points = results.systemCurve.map(shown);
   const names = { flow: printedUnit("flow", units), head: printedUnit("head", units) };
-  if (typeof results.totalHead !== "number") return html`${nothing}`;
   const dutyPoint = shown({ flow: duty.flow, head: results.totalHead });
   return html`${systemCurvePicture(points, dutyPoint, names, state.width)}
     <details class="table">
@@ -47,5 +48,6 @@ function curveView({ state, worked }: PaneContext): TemplateResult {
           )}
         </tbody>
       </table>
-    </details>`;
+    </details>
+    ${remarksView("At other flows of the curve", worked.remarks.onCurve, units)}`;
 }

@@ -11,7 +11,6 @@ function rowsOf(file: string): readonly Readonly<Record<string, string>>[] {
   return Papa.parse<Record<string, string>>(text, {
     header: true,
     delimiter: ",",
-    newline: "\n",
     comments: "#",
     skipEmptyLines: true,
   }).data;

@@ -1,0 +1,342 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { toEngine, type Unit, unitNamed } from "../../../src/basis/units.ts";
+import { glycolFreezingPoint, glycolInWater } from "../../../src/liquid/glycol.ts";
+import type { Liquid, LiquidState } from "../../../src/liquid/liquid.ts";
+import { LISTED_LIQUIDS } from "../../../src/liquid/liquid-list.ts";
+import { LIQUID_NAMES, liquidNamed } from "../../../src/liquid/liquid-name.ts";
+import { saturationPressure } from "../../../src/liquid/saturation.ts";
+import { seaWater } from "../../../src/liquid/sea-water.ts";
+import { WATER } from "../../../src/liquid/water.ts";
+import { expectPublished, inputAmount } from "../../support/expect-published.ts";
+import { type PublishedAmount, type PublishedCase, publishedCases } from "../../support/published-cases.ts";
+
+const ROOM = 293.15;
+
+function named(text: string): Liquid {
+  const result = liquidNamed(text);
+  if (!result.ok) throw new Error(`${text}: ${JSON.stringify(result.findings)}`);
+  return result.value;
+}
+
+function stateOf(text: string, temperature = ROOM): LiquidState {
+  const result = named(text).at(temperature);
+  if (!result.ok) throw new Error(`${text}: ${JSON.stringify(result.findings)}`);
+  return result.value;
+}
+
+function codesOf(text: string, temperature = ROOM): readonly string[] {
+  const result = liquidNamed(text);
+  const findings = result.ok ? [...result.findings, ...result.value.at(temperature).findings] : result.findings;
+  return findings.map(({ code, severity }) => `${severity} ${code}`);
+}
+
+describe("published figures of other liquids (hydraulics-2-liquids)", () => {
+  const engine = ({ value, unit }: PublishedAmount): number => toEngine(value, unitNamed(unit) as Unit);
+
+  function liquidOf({ inputs, id }: PublishedCase): Liquid {
+    const one = inputs["S"];
+    const made =
+      typeof one === "object"
+        ? seaWater(one.value)
+        : glycolInWater(inputs["solute"] as "ethylene glycol", (inputs["x_mass"] as PublishedAmount).value);
+    if (!made.ok) throw new Error(id);
+    return made.value;
+  }
+
+  it.each(publishedCases("2-liquids"))("$id: $source", (one) => {
+    const state = liquidOf(one).at(engine(inputAmount(one, "T")));
+    if (!state.ok) throw new Error(JSON.stringify(state.findings));
+    expectPublished(state.value.density, "rho", one);
+    expectPublished(state.value.dynamicViscosity * 1000, "mu", one);
+    if ("p_v" in one.expected) expectPublished(state.value.vapourPressure as number, "p_v", one);
+  });
+});
+
+describe("the name of a liquid", () => {
+  it.each([
+    ["water", "water"],
+    [" WATER ", "water"],
+    ["fresh  water", "water"],
+    ["sea water", "sea water 35 g/kg"],
+    ["Seawater", "sea water 35 g/kg"],
+    ["sea water 38 g/kg", "sea water 38 g/kg"],
+    ["sea water, 3.8 %", "sea water 38 g/kg"],
+    ["sea water 38000 ppm", "sea water 38 g/kg"],
+    ["ethylene glycol 40 %", "ethylene glycol 40 %"],
+    ["Ethylene Glycol 40%", "ethylene glycol 40 %"],
+    ["40 % ethylene glycol in water", "ethylene glycol 40 %"],
+    ["EG 40%", "ethylene glycol 40 %"],
+    ["propylene glycol 32.5 % by weight", "propylene glycol 32.5 %"],
+    ["PG 30 wt %", "propylene glycol 30 %"],
+  ])("“%s” is %s", (text, name) => {
+    expect(named(text).name).toBe(name);
+  });
+
+  it("is printed in a form that is read back", () => {
+    for (const text of [...LIQUID_NAMES, ...LISTED_LIQUIDS.map(({ name }) => name)]) {
+      const { name } = named(text);
+      expect(named(name).name).toBe(name);
+      expect(stateOf(name)).toEqual(stateOf(text));
+    }
+  });
+
+  it.each([
+    ["vater", "water"],
+    ["see water", "sea water"],
+    ["glycol 40 %", "ethylene glycol 40 %"],
+    ["ethylen glycol 40 %", "ethylene glycol 40 %"],
+  ])("unknown “%s” brings up %s", (text, near) => {
+    const result = liquidNamed(text);
+    expect(result.findings[0]).toMatchObject({ code: "name-unknown", given: text, subject: "liquid" });
+    expect(result.findings[0]?.suggestions).toContain(near);
+  });
+
+  it.each([
+    ["diesel", "error name-unknown"],
+    ["", "error name-unknown"],
+    ["1118", "error name-unknown"],
+    ["sea water 38", "error unit-missing"],
+    ["sea water 38 m", "error unit-wrong-kind"],
+    ["sea water 270 g/kg", "error out-of-range"],
+    ["sea water 0 g/kg", "error out-of-range"],
+    ["propylene glycol", "error liquid-incomplete"],
+    ["propylene glycol 70 %", "error out-of-range"],
+    ["ethylene glycol 0 %", "error out-of-range"],
+    ["propylene glycol 30 % by volume", "error glycol-by-volume"],
+    ["propylene glycol 30 vol %", "error glycol-by-volume"],
+  ])("“%s”: %s", (text, code) => {
+    expect(codesOf(text)).toEqual([code]);
+  });
+});
+
+describe("sea water", () => {
+  it("cautions beyond the measured salinity", () => {
+    expect(codesOf("sea water 150 g/kg")).toEqual([]);
+    expect(codesOf("sea water 151 g/kg")).toEqual(["caution outside-usual-range"]);
+    expect(codesOf("sea water 260 g/kg")).toEqual(["caution outside-usual-range"]);
+  });
+
+  it("holds from 0 °C to 180 °C, and says where it boils", () => {
+    expect(codesOf("sea water", 273.14)).toEqual(["error out-of-range"]);
+    expect(codesOf("sea water", 273.15)).toEqual([]);
+    expect(codesOf("sea water", 453.15)).toEqual(["caution liquid-boils-in-the-open"]);
+    expect(codesOf("sea water", 453.2)).toEqual(["error out-of-range"]);
+  });
+
+  // UNESCO equation of state of sea water (1980), salinity 35, one atmosphere, from memory; the fit is within 0.1 %.
+  it.each([
+    { celsius: 5, density: 1027.675 },
+    { celsius: 20, density: 1024.763 },
+    { celsius: 25, density: 1023.343 },
+  ])("weighs $density kg/m³ at $celsius °C", ({ celsius, density }) => {
+    expect(Math.abs(stateOf("sea water", 273.15 + celsius).density / density - 1)).toBeLessThan(0.001);
+  });
+
+  it("is heavier, thicker and less volatile the saltier it is", () => {
+    const salinity = fc.integer({ min: 1, max: 148 });
+    fc.assert(
+      fc.property(salinity, fc.double({ min: 274, max: 450, noNaN: true }), (grams, temperature) => {
+        const less = stateOf(`sea water ${grams} g/kg`, temperature);
+        const more = stateOf(`sea water ${grams + 1} g/kg`, temperature);
+        expect(more.density).toBeGreaterThan(less.density);
+        expect(more.dynamicViscosity).toBeGreaterThan(less.dynamicViscosity);
+        expect(more.vapourPressure).toBeLessThan(less.vapourPressure as number);
+      }),
+    );
+  });
+
+  it("comes near fresh water as the salt goes", () => {
+    const fresh = stateOf("water");
+    const faint = stateOf("sea water 0.001 g/kg");
+    expect(Math.abs(faint.density / fresh.density - 1)).toBeLessThan(0.0003);
+    expect(Math.abs(faint.dynamicViscosity / fresh.dynamicViscosity - 1)).toBeLessThan(0.01);
+  });
+});
+
+describe("glycol in water", () => {
+  // ASHRAE Handbook, Fundamentals, physical properties of secondary coolants: freezing points by weight, from memory.
+  it.each([
+    { glycol: "ethylene glycol", strength: 0.3, celsius: -14.1 },
+    { glycol: "ethylene glycol", strength: 0.5, celsius: -33.8 },
+    { glycol: "propylene glycol", strength: 0.3, celsius: -12.8 },
+    { glycol: "propylene glycol", strength: 0.5, celsius: -33.1 },
+  ] as const)("$strength of $glycol freezes near $celsius °C", ({ glycol, strength, celsius }) => {
+    expect(Math.abs(glycolFreezingPoint(glycol, strength) - 273.15 - celsius)).toBeLessThan(2.5);
+  });
+
+  // The same handbook, tables by volume and by weight, from memory, read to the width of the tables' scatter.
+  it.each([
+    { text: "ethylene glycol 50 %", celsius: 0, viscosity: 7.9e-3, density: 1076 },
+    { text: "propylene glycol 50 %", celsius: 20, viscosity: 6.4e-3, density: 1040 },
+  ])("$text at $celsius °C", ({ text, celsius, viscosity, density }) => {
+    const state = stateOf(text, 273.15 + celsius);
+    expect(Math.abs(state.dynamicViscosity / viscosity - 1)).toBeLessThan(0.06);
+    expect(Math.abs(state.density / density - 1)).toBeLessThan(0.006);
+  });
+
+  it("is refused as frozen below its freezing point, and cautioned above 40 °C", () => {
+    const freezes = glycolFreezingPoint("propylene glycol", 0.4);
+    expect(codesOf("propylene glycol 40 %", freezes - 0.01)).toEqual(["error liquid-frozen"]);
+    expect(codesOf("propylene glycol 40 %", freezes + 0.01)).toEqual([]);
+    expect(codesOf("propylene glycol 40 %", 313.15)).toEqual([]);
+    expect(codesOf("propylene glycol 40 %", 313.2)).toEqual(["caution outside-usual-range"]);
+    expect(codesOf("propylene glycol 40 %", 373.15)).toEqual(["caution outside-usual-range"]);
+    expect(codesOf("propylene glycol 40 %", 373.2)).toEqual(["error out-of-range"]);
+  });
+
+  it("has the water's share of the vapour pressure by moles", () => {
+    // 40 g of glycol at 62.068 g/mol, 60 g of water at 18.01528 g/mol: x = 3.330506 / (3.330506 + 0.644455) = 0.837871.
+    const state = stateOf("ethylene glycol 40 %");
+    expect((state.vapourPressure as number) / saturationPressure(ROOM)).toBeCloseTo(0.837871, 5);
+  });
+
+  it("freezes lower and has less vapour pressure the stronger it is", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 58 }), (percent) => {
+        for (const glycol of ["ethylene glycol", "propylene glycol"] as const) {
+          const weak = percent / 100;
+          expect(glycolFreezingPoint(glycol, weak + 0.01)).toBeLessThan(glycolFreezingPoint(glycol, weak));
+          const less = stateOf(`${glycol} ${percent} %`).vapourPressure as number;
+          expect(stateOf(`${glycol} ${percent + 1} %`).vapourPressure).toBeLessThan(less);
+        }
+      }),
+    );
+  });
+
+  it("comes near water as the glycol goes", () => {
+    for (const glycol of ["ethylene glycol", "propylene glycol"] as const) {
+      const faint = stateOf(`${glycol} 0.01 %`);
+      expect(Math.abs(faint.density / stateOf("water").density - 1)).toBeLessThan(0.002);
+      expect(Math.abs(faint.dynamicViscosity / stateOf("water").dynamicViscosity - 1)).toBeLessThan(0.05);
+    }
+  });
+
+  it("grows thinner and more volatile with temperature over all it answers for", () => {
+    const strengths = fc.integer({ min: 1, max: 60 });
+    fc.assert(
+      fc.property(strengths, fc.double({ min: 0, max: 0.99, noNaN: true }), (percent, at) => {
+        for (const glycol of ["ethylene glycol", "propylene glycol"] as const) {
+          const low = glycolFreezingPoint(glycol, percent / 100) + 1e-6;
+          const temperature = low + at * (373.15 - low);
+          const cold = stateOf(`${glycol} ${percent} %`, temperature);
+          const warm = stateOf(`${glycol} ${percent} %`, Math.min(373.15, temperature + 0.5));
+          expect(warm.dynamicViscosity).toBeLessThan(cold.dynamicViscosity);
+          expect(warm.vapourPressure).toBeGreaterThan(cold.vapourPressure as number);
+        }
+      }),
+    );
+  });
+});
+
+describe("a described liquid", () => {
+  // By hand; SG is relative to 998.2 kg/m³.
+  it.each([
+    ["SG 1.12, 3.5 cP, pv 2.3 kPa", 1117.984, 0.0035, 2300],
+    ["pv 2.3 kPa, 3.5 cP, SG 1.12", 1117.984, 0.0035, 2300],
+    ["sg=1.12; viscosity 3.5 mPa·s; vapor pressure 2.3 kPa(a)", 1117.984, 0.0035, 2300],
+    ["SG 1,12; 3,5 cP", 1117.984, 0.0035, undefined],
+    ["1118 kg/m3, 3.1 cSt", 1118, 0.0034658, undefined],
+    ["1118 kg/m3,3.1 cSt", 1118, 0.0034658, undefined],
+    ["density 70 lb/ft3, 2 cP", 1121.2924361772, 0.002, undefined],
+    ["SG 0.86, 0.05 Pa·s, pv 0 Pa", 858.452, 0.05, 0],
+    // 0.220 × 1000 − 135/1000 = 219.865 mm²/s
+    ["SG 0.9, 1000 SSU", 898.38, 219.865e-6 * 898.38, undefined],
+    // 0.226 × 50 − 195/50 = 7.4 mm²/s; handbooks print 7.4 cSt for 50 SSU
+    ["SG 1, 50 ssu", 998.2, 7.4e-6 * 998.2, undefined],
+  ])("“%s”", (text, density, dynamicViscosity, vapourPressure) => {
+    const state = stateOf(text);
+    expect(state.density).toBeCloseTo(density, 8);
+    expect(state.dynamicViscosity).toBeCloseTo(dynamicViscosity, 12);
+    expect(state.vapourPressure).toBe(vapourPressure);
+  });
+
+  it.each([
+    ["SG 1.12", "error liquid-incomplete"],
+    ["3.5 cP, pv 2 kPa", "error liquid-incomplete"],
+    ["SG 1.12, 3.5 cP, 3 cSt", "error liquid-stated-twice"],
+    ["SG 1.12, 1100 kg/m3, 3 cSt", "error liquid-stated-twice"],
+    ["SG 1.12, 3.5 cP, pv 1 kPa, pv 2 kPa", "error liquid-stated-twice"],
+    ["SG 1.12, 3.5 furlongs", "error liquid-part-unread"],
+    ["SG 1.12, 3.5 cP, brown", "error liquid-part-unread"],
+    ["SG heavy, 3.5 cP", "error not-a-number"],
+    ["SG 1.12, 3.5 cP, pv 2 kPa(g)", "error unit-wrong-kind"],
+    ["SG 1.12, 3.5 cP, pv 2", "error unit-missing"],
+    ["SG 0, 3.5 cP", "error out-of-range"],
+    ["SG -1, 3.5 cP", "error out-of-range"],
+    ["SG 1.12, 0 cP", "error out-of-range"],
+    ["SG 1.12, 3.5 cP, pv -1 kPa", "error out-of-range"],
+    ["SG 1.12, 31 SSU", "error out-of-range"],
+    ["1,118 kg/m3, 3 cP", "error number-ambiguous"],
+  ])("“%s”: %s", (text, code) => {
+    expect(codesOf(text)).toEqual([code]);
+  });
+
+  it.each([
+    ["SG 0.59, 1 cP", ["caution liquid-density-unusual"]],
+    ["SG 0.6, 1 cP", []],
+    ["SG 2.2, 1 cP", []],
+    ["SG 2.21, 1 cP", ["caution liquid-density-unusual"]],
+    ["SG 1, 100 SSU", ["caution viscosity-from-saybolt"]],
+  ])("“%s” is remarked on: %s", (text, codes) => {
+    expect(codesOf(text)).toEqual(codes);
+  });
+
+  it("keeps its figures at another temperature, and says so", () => {
+    const text = "SG 1.12, 3.5 cP";
+    expect(stateOf(text, 350)).toEqual(stateOf(text));
+    expect(codesOf(text, 350)).toEqual(["caution liquid-figures-fixed"]);
+    expect(codesOf(text, toEngine(68, unitNamed("°F") as Unit))).toEqual([]);
+  });
+
+  it("does not mind the order of its figures", () => {
+    const parts = ["SG 1.07", "2.2 cSt", "pv 3 kPa"];
+    const orders = fc.shuffledSubarray(parts, { minLength: 3 });
+    fc.assert(
+      fc.property(orders, fc.constantFrom(", ", "; ", " ;"), (order, mark) => {
+        expect(stateOf(order.join(mark))).toEqual(stateOf(parts.join(", ")));
+      }),
+    );
+  });
+});
+
+describe("any text at all", () => {
+  it("is a liquid or a refusal with one reason, and never throws", () => {
+    const words = fc.array(
+      fc.constantFrom(
+        "water",
+        "sea",
+        "SG",
+        "1.12",
+        "-3",
+        "%",
+        "cP",
+        "pv",
+        "kPa",
+        ",",
+        ";",
+        "glycol",
+        "ethylene",
+        "g/kg",
+        "/",
+        "(",
+        " ",
+      ),
+      { maxLength: 9 },
+    );
+    fc.assert(
+      fc.property(
+        fc.oneof(
+          fc.string(),
+          words.map((list) => list.join(" ")),
+        ),
+        (text) => {
+          const result = liquidNamed(text);
+          if (!result.ok) expect(result.findings.some(({ severity }) => severity === "error")).toBe(true);
+          else if (result.value !== WATER) expect(result.value.name.length).toBeGreaterThan(0);
+        },
+      ),
+      { numRuns: 2000 },
+    );
+  });
+});

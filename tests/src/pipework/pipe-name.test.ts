@@ -1,0 +1,386 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Pipe } from "../../../src/pipework/pipe.ts";
+import { PIPE_FAMILIES } from "../../../src/pipework/pipe-families.ts";
+import { allPipes, pipeNamed, pipesOf } from "../../../src/pipework/pipe-name.ts";
+
+const inch = 0.0254;
+
+function named(text: string): Pipe {
+  const result = pipeNamed(text);
+  if (!result.ok) throw new Error(`${text}: ${JSON.stringify(result.findings)}`);
+  return result.value;
+}
+
+describe("ways of writing one pipe", () => {
+  it.each([
+    ["6in sch40", "6in sch40"],
+    ["6 IN SCH40", "6in sch40"],
+    ["6insch40", "6in sch40"],
+    ['6" sch 40', "6in sch40"],
+    ["6'' Sch. 40", "6in sch40"],
+    ["6” schedule 40 steel pipe", "6in sch40"],
+    ["6-in sch40", "6in sch40"],
+    ["6 inch carbon steel sch 40", "6in sch40"],
+    ["NPS 6 sch 40", "6in sch40"],
+    ["nps6 sch40", "6in sch40"],
+    ["DN150 sch40", "DN150 sch40"],
+    ["dn 150 SCH 40", "DN150 sch40"],
+    ["2-1/2in sch80", "2-1/2in sch80"],
+    ["2 1/2 in sch80", "2-1/2in sch80"],
+    ["2.5in sch80", "2-1/2in sch80"],
+    ["2½in sch80", "2-1/2in sch80"],
+    ["½ in sch80", "1/2in sch80"],
+    ["1/2in sch80", "1/2in sch80"],
+    ["12in std", "12in STD"],
+    ["12in standard weight", "12in STD"],
+    ["12in sch STD", "12in STD"],
+    ["12in extra strong", "12in XS"],
+    ["8in double extra strong", "8in XXS"],
+    ["6in 10S", "6in sch10S"],
+    ["6in stainless sch10s", "6in sch10S"],
+    ["6in ss sch 10 s", "6in sch10S"],
+    ["6in stainless sch40", "6in sch40 stainless"],
+    ["6in galvanised sch40", "6in sch40 galvanised"],
+    ["6in sch40 galvanized", "6in sch40 galvanised"],
+    ["6in sch40 new", "6in sch40"],
+    ["6in sch40 used", "6in sch40 used"],
+    ["6in sch40 rough 0.15 mm", "6in sch40 rough 0.15 mm"],
+    ["6in sch40, roughness = 0.15mm", "6in sch40 rough 0.15 mm"],
+    ["6in sch40 rough 45 µm", "6in sch40 rough 45 µm"],
+    ["8in PVC sch80", "8in PVC sch80"],
+    ["8in sch80 pvc", "8in PVC sch80"],
+    ["10in HDPE DR17", "10in HDPE DR17"],
+    ["10in PE DR 17", "10in HDPE DR17"],
+    ["10in HDPE IPS SDR17", "10in HDPE DR17"],
+    ["10in HDPE DIPS DR17", "10in HDPE DIPS DR17"],
+    ["10in HDPE DR17 DIPS", "10in HDPE DIPS DR17"],
+    ["10in HDPE DR13.5", "10in HDPE DR13.5"],
+    ["6in ductile iron cl350", "6in ductile iron cl350"],
+    ["6in DI class 350", "6in ductile iron cl350"],
+    ["6in cement lined DI pressure class 350", "6in ductile iron cl350"],
+    ["DN150 DI cl52 unlined", "DN150 ductile iron cl52 unlined"],
+    ["4in copper L", "4in copper L"],
+    ["4in type L copper tube", "4in copper L"],
+    ["6in layflat", "6in layflat"],
+    ["6in lay-flat hose", "6in layflat"],
+    ["150mm layflat", "150mm layflat"],
+    ["DN150 layflat", "150mm layflat"],
+    ["6in rubber suction hose", "6in suction hose"],
+    ["6in corrugated suction hose", "6in corrugated suction hose"],
+    ["4in discharge hose", "4in discharge hose"],
+    ["DN150 EN10220 168.3x4.5", "DN150 EN10220 168.3x4.5"],
+    ["168.3 x 4.5 mm steel", "DN150 EN10220 168.3x4.5"],
+    ["168,3 × 4,5 EN 10220", "DN150 EN10220 168.3x4.5"],
+    ["ID 154.1 mm rough 0.045 mm", "ID 154.1 mm rough 0.045 mm"],
+    ["id=154.1mm, rough=0.045mm", "ID 154.1 mm rough 0.045 mm"],
+    ["ID 300 mm concrete", "ID 300 mm concrete"],
+    ["OD 168.3 mm wall 4.5 mm steel", "OD 168.3 mm wall 4.5 mm steel"],
+    ["OD 6.625 in x wall 0.2 in rough 0.0018 in", "OD 6.625 in wall 0.2 in rough 0.0018 in"],
+  ])("%s is %s", (written, name) => {
+    expect(named(written).name).toBe(name);
+  });
+});
+
+// Source beside each: printed dimensions of the standard; mm where the standard is in mm. From memory unless said.
+describe("bores", () => {
+  it.each([
+    ["6in sch40", 6.065], // ASME B36.10M: 6.625 − 2 × 0.280
+    ["DN150 sch40", 6.065], // the same size
+    ["12in sch40", 11.938], // ASME B36.10M
+    ["12in STD", 12], // ASME B36.10M
+    ["14in sch10S", 13.624], // ASME B36.19M: 14 − 2 × 0.188
+    ["14in sch10", 13.5], // ASME B36.10M: 14 − 2 × 0.250
+    ["6in ductile iron cl350", 6.275], // AWWA C151, C104: 6.90 − 2 (0.25 + 1/16)
+    ["6in ductile iron cl350 unlined", 6.4], // AWWA C151: 6.90 − 2 × 0.25
+    ["6in ductile iron cl350 double lined", 6.15], // AWWA C104, twice 1/16 in
+    ["24in ductile iron cl52", 24.7325], // 25.80 − 2 (0.44 + 3/32)
+    ["4in copper L", 3.905], // ASTM B88: 4.125 − 2 × 0.110
+    ["6in suction hose", 6], // hose is named by its bore
+    ["DN150 EN10220 168.3x4.5", 159.3 / 25.4], // EN 10220: 168.3 − 2 × 4.5 mm
+    ["ID 154.1 mm rough 0.045 mm", 154.1 / 25.4],
+    ["OD 168.3 mm wall 4.5 mm steel", 159.3 / 25.4],
+  ])("%s is %f in inside", (name, inches) => {
+    expect(named(name).bore / inch).toBeCloseTo(inches, 9);
+  });
+});
+
+describe("surfaces", () => {
+  // Source: roughness table of the engine, whose test holds it against Moody and Idelchik; mm.
+  it.each([
+    ["6in sch40", 0.045, "moody-1944"],
+    ["6in sch40 galvanised", 0.15, "moody-1944"],
+    ["6in sch40 used", 0.5, "idelchik"],
+    ["6in sch40 old", 1.5, "idelchik"],
+    ["6in sch40 rough 0.15 mm", 0.15, "stated"],
+    ["6in PVC sch40", 0.0015, "moody-1944"],
+    ["10in HDPE DR17", 0.02, "ppi-handbook"],
+    ["6in ductile iron cl350", 0.06, "practice"],
+    ["6in ductile iron cl350 unlined", 0.12, "moody-1944"],
+    ["4in copper M", 0.0015, "moody-1944"],
+    ["6in layflat", 0.03, "house"],
+    ["ID 12 in concrete", 1, "moody-1944"],
+  ])("%s has %f mm from %s", (name, millimetres, source) => {
+    expect(named(name).roughness * 1e3).toBeCloseTo(millimetres, 9);
+    expect(named(name).roughnessCites.source).toBe(source);
+  });
+
+  it("doubles the friction of a corrugated bore and says so", () => {
+    const result = pipeNamed("6in corrugated suction hose");
+    expect(result.ok && result.value).toMatchObject({ frictionMultiplier: 2, roughness: 0 });
+    expect(result.findings.map(({ code }) => code)).toEqual(["hose-corrugated"]);
+    expect(named("6in suction hose").frictionMultiplier).toBeUndefined();
+  });
+
+  it("marks lay-flat hose, and it alone, as collapsible", () => {
+    expect(
+      new Set(
+        allPipes()
+          .filter(({ collapsible }) => collapsible)
+          .map(({ family }) => family),
+      ),
+    ).toEqual(new Set(["layflat"]));
+  });
+
+  it.each([
+    ["6in sch40", []],
+    ["6in sch40 used", ["surface-uncertain"]],
+    ["6in sch40 used rough 0.3 mm", []],
+    ["ID 6 in rough 0.0018 in", ["bore-is-nominal"]],
+    ["ID 6.065 in rough 0.0018 in", []],
+    ["ID 6 in steel", ["bore-is-nominal"]],
+    ["ID 12 in concrete", ["surface-uncertain"]],
+    ["ID 150 mm rough 0.045 mm", []],
+  ])("%s has the findings %j", (name, codes) => {
+    expect(pipeNamed(name).findings.map(({ code }) => code)).toEqual(codes);
+  });
+});
+
+describe("refusals", () => {
+  it.each([
+    ["6in", "pipe-family-missing", '"6in sch40"'],
+    ["DN150", "pipe-family-missing", '"DN150 sch40"'],
+    ["150mm", "pipe-family-missing", '"150mm layflat"'],
+    ["sch40", "pipe-size-missing", '"6in sch40"'],
+    ["ID 154.1 mm", "pipe-roughness-missing", '"ID 154.1 mm rough 0.045 mm"'],
+    ["ID 154.1 rough 0.045 mm", "unit-missing", "in or mm"],
+    ["6in sch40 rough 0.15", "unit-missing", "in or mm"],
+    ["6in sch40 rough", "not-a-number", "in or mm"],
+    ["7in sch40", "name-unknown", '"6in sch40"'],
+    ["6 sch40", "name-unknown", '"6in sch40"'],
+    ["6in sch45", "name-unknown", '"6in sch40"'],
+    ["150mm sch40", "name-unknown", '"DN150 sch40"'],
+    ["DN250 HDPE DR17", "name-unknown", '"10in HDPE DR17"'],
+    ["layflat 6in", "name-unknown", '"6in layflat"'],
+    ["6in PVC sch40 used", "name-unknown", '"6in PVC sch40"'],
+    ["6in sch40 used galvanised", "name-unknown", '"6in sch40 used"'],
+    ["DN150 EN10220", "name-unknown", '"DN150 EN10220 168.3x4.5"'],
+    ["168.3x4.7 steel", "name-unknown", '"OD 168.3 mm wall 4.7 mm steel"'],
+    ["DN200 168.3x4.5", "name-unknown", '"DN150 EN10220 168.3x4.5"'],
+    ["ID 154.1 mm velvet", "name-unknown", '"ID 154.1 mm steel"'],
+  ])("%s: %s, suggests %s", (text, code, suggestion) => {
+    const result = pipeNamed(text);
+    expect(result.ok).toBe(false);
+    expect(result.findings[0]).toMatchObject({ code, severity: "error" });
+    expect(result.findings[0]?.suggestions).toContain(suggestion);
+  });
+
+  it.each([
+    ["ID 0 mm rough 0 mm", "bore of the pipe", "above"],
+    ["ID -3 mm rough 0.1 mm", "bore of the pipe", "above"],
+    ["ID 10.1 m rough 0.1 mm", "bore of the pipe", "at most"],
+    ["ID 100 mm rough -0.1 mm", "roughness of the pipe", "at least"],
+    ["ID 100 mm rough 50 mm", "roughness of the pipe", "below"],
+    ["OD 0 mm wall 1 mm steel", "outside diameter of the pipe", "above"],
+    ["OD 11 m wall 1 mm steel", "outside diameter of the pipe", "at most"],
+    ["OD 100 mm wall 0 mm steel", "wall of the pipe", "above"],
+    ["OD 100 mm wall 50 mm steel", "wall of the pipe", "below"],
+  ])("%s: %s is out of range", (text, subject, side) => {
+    const result = pipeNamed(text);
+    expect(result.ok).toBe(false);
+    expect(result.findings[0]).toMatchObject({ code: "out-of-range", subject, limit: { side } });
+  });
+
+  it.each([
+    ["ID 10 m rough 0.1 mm"],
+    ["ID 100 mm rough 0 mm"],
+    ["ID 100 mm rough 49.9 mm"],
+    ["OD 100 mm wall 49.9 mm steel"],
+  ])("%s is just inside", (text) => expect(pipeNamed(text).ok).toBe(true));
+
+  it("names the argument it was asked about", () => {
+    expect(pipeNamed("6in sch45", "suction line row 2").findings[0]?.subject).toBe("suction line row 2");
+    expect(pipeNamed("6in sch45").findings[0]?.subject).toBe("pipe");
+    expect(pipesOf("sch45", "inch", "pipe family").findings[0]?.subject).toBe("pipe family");
+  });
+
+  it.each([
+    [""],
+    [" "],
+    ["="],
+    ["=1+1"],
+    ["6"],
+    ["1e999in sch40"],
+    ["0in sch40"],
+    ["1/0in sch40"],
+    ["6in __proto__"],
+    ["6in constructor sch40"],
+    ["ID 1e400 mm rough 1 mm"],
+    ["ID NaN mm rough 1 mm"],
+    ["\u0000"],
+    ["٦in sch40"],
+    ["🚰".repeat(50)],
+    ["6in ".repeat(20_000)],
+    ["9".repeat(99)],
+    ["rough rough rough"],
+    ["x x x"],
+    ["1x1x1"],
+  ])("refuses %j in a blink, without throwing", (text) => {
+    const start = performance.now();
+    const result = pipeNamed(text);
+    expect(result.ok).toBe(false);
+    expect(result.findings[0]?.severity).toBe("error");
+    expect((result.findings[0]?.given ?? "").length).toBeLessThanOrEqual(100);
+    expect(pipesOf(text).ok).toBe(false);
+    expect(performance.now() - start).toBeLessThan(500);
+  });
+
+  it("never throws, and names a sound pipe or a reason", () => {
+    const word = fc.constantFrom(
+      "6in",
+      "DN150",
+      "sch40",
+      "HDPE",
+      "DR17",
+      "rough",
+      "0.1 mm",
+      "ID",
+      "OD",
+      "wall",
+      "x",
+      "1/2",
+      '"',
+      "used",
+      "168.3",
+    );
+    const text = fc.oneof(
+      fc.string(),
+      fc.string({ unit: "grapheme" }),
+      fc.array(word).map((words) => words.join(" ")),
+    );
+    fc.assert(
+      fc.property(text, (written) => {
+        const result = pipeNamed(written);
+        if (!result.ok) return result.findings.some(({ severity }) => severity === "error");
+        const { bore, roughness, name } = result.value;
+        return bore > 0 && bore <= 10 && roughness >= 0 && roughness < bore / 2 && named(name).bore === bore;
+      }),
+      { numRuns: 1000 },
+    );
+  });
+});
+
+describe("every pipe", () => {
+  const systems = ["inch", "metric"] as const;
+
+  it("counts some 1500 in each system, each name once", () => {
+    expect(systems.map((system) => allPipes(system).length)).toEqual([1526, 1534]);
+    for (const system of systems) {
+      const names = allPipes(system).map(({ name }) => name);
+      expect(new Set(names).size).toBe(names.length);
+    }
+  });
+
+  it.each(systems)("is read back by its own name (%s)", (system) => {
+    for (const pipe of allPipes(system)) expect(pipeNamed(pipe.name)).toEqual(expect.objectContaining({ value: pipe }));
+  });
+
+  it("has a bore of the outside diameter less twice the wall and lining", () => {
+    for (const { outsideDiameter, wall, lining = 0, bore, name, family } of allPipes()) {
+      if (outsideDiameter === undefined || wall === undefined) {
+        expect(family, name).toMatch(/hose|layflat/);
+      } else {
+        expect(bore, name).toBeCloseTo(outsideDiameter - 2 * (wall + lining), 9);
+        expect(bore, name).toBeGreaterThan(0);
+      }
+    }
+  });
+
+  it.each(PIPE_FAMILIES.map(({ family }) => [family]))("rises in bore through %s", (family) => {
+    for (const system of systems) {
+      const pipes = pipesOf(family, system);
+      if (!pipes.ok) throw new Error(family);
+      expect(pipes.value.length).toBeGreaterThan(0);
+      const bores = pipes.value.map(({ bore }) => bore);
+      expect(bores).toEqual(bores.toSorted((a, b) => a - b));
+      expect(new Set(pipes.value.map((pipe) => pipe.family))).toEqual(new Set([family]));
+    }
+  });
+
+  it("gives a stronger schedule never the larger bore", () => {
+    const order = ["5", "10", "20", "30", "40", "60", "80", "100", "120", "140", "160"].map((number) => `sch${number}`);
+    for (let i = 1; i < order.length; i += 1) {
+      for (const pipe of allPipes().filter(({ family }) => family === order[i])) {
+        const weaker = allPipes().find(
+          ({ family, nominalInches }) => family === order[i - 1] && nominalInches === pipe.nominalInches,
+        );
+        if (weaker !== undefined) expect(pipe.bore, pipe.name).toBeLessThanOrEqual(weaker.bore);
+      }
+    }
+  });
+});
+
+describe("families", () => {
+  it("lists the usual walls of EN 10220, one a size", () => {
+    const welded = pipesOf("EN10220 welded");
+    expect(welded.ok && welded.value.length).toBe(23);
+    // Source: common practice; the normal wall of welded tube DN150 is 4.0 mm, of seamless 4.5 mm.
+    expect(welded.ok && welded.value.map(({ name }) => name)).toContain("DN150 EN10220 168.3x4");
+    const seamless = pipesOf("EN10220 seamless");
+    expect(seamless.ok && seamless.value.map(({ name }) => name)).toContain("DN150 EN10220 168.3x4.5");
+  });
+
+  it("lists hose by inches or by millimetres", () => {
+    const list = (system: "inch" | "metric"): readonly string[] => {
+      const pipes = pipesOf("layflat", system);
+      return pipes.ok ? pipes.value.map(({ name }) => name) : [];
+    };
+    expect(list("inch")).toHaveLength(12);
+    expect(list("metric")).toHaveLength(14);
+    expect(list("metric")).toContain("150mm layflat");
+  });
+
+  it("takes a condition or a roughness for the whole family", () => {
+    const used = pipesOf("sch40 used");
+    expect(used.ok && used.value.every(({ roughness }) => roughness === 0.5e-3)).toBe(true);
+    expect(used.findings.map(({ code }) => code)).toEqual(["surface-uncertain"]);
+    const rough = pipesOf("STD rough 0.1 mm", "metric");
+    expect(rough.ok && rough.value[20]?.name).toMatch(/^DN\d+ STD rough 0\.1 mm$/);
+  });
+
+  it("keeps sizes that cannot be made out of the polyethylene families", () => {
+    // Source: ASTM D3035, least wall 0.062 in; ASTM F2619 tables end at a least wall of 3.43 in.
+    const sizes = (family: string): readonly (number | undefined)[] => {
+      const pipes = pipesOf(family);
+      return pipes.ok ? pipes.value.map(({ nominalInches }) => nominalInches) : [];
+    };
+    expect(sizes("HDPE DR17")[0]).toBe(1);
+    expect(sizes("HDPE DR13.5")[0]).toBe(0.5);
+    expect(sizes("HDPE DR9").at(-1)).toBe(30);
+    expect(sizes("HDPE DR11").at(-1)).toBe(36);
+  });
+
+  it.each([["sch45"], [""], ["6in sch40"], ["welded"]])("does not know the family %j and suggests some", (text) => {
+    const result = pipesOf(text);
+    expect(result.ok).toBe(false);
+    expect(result.findings[0]).toMatchObject({ code: "name-unknown" });
+    expect(result.findings[0]?.suggestions?.length).toBeGreaterThan(0);
+  });
+});
+
+it("reads a column of 10 000 names in no time", () => {
+  named("10in HDPE DR17");
+  const start = performance.now();
+  for (let row = 0; row < 10_000; row += 1) named("10in HDPE DR17");
+  expect(performance.now() - start).toBeLessThan(50);
+});

@@ -1,0 +1,35 @@
+import { call } from "../../shared/catalogue/call.ts";
+import { entryNamed } from "../../shared/catalogue/catalogue.ts";
+import type { Argument } from "../../shared/catalogue/cell.ts";
+
+/** What a cell function answers, as a cell would show it. Throws where it answers an error. */
+export function cell(name: string, ...args: readonly Argument[]): unknown {
+  const outcome = run(name, args);
+  if (!outcome.ok) throw new Error(`${name}: ${outcome.error.message}`);
+  return outcome.value;
+}
+
+/** The same, where a number is due. */
+export function numberIn(name: string, ...args: readonly Argument[]): number {
+  const value = cell(name, ...args);
+  if (typeof value !== "number") throw new Error(`${name} did not answer a number: ${JSON.stringify(value)}`);
+  return value;
+}
+
+/** The error value and the message of a cell that must refuse. */
+export function refusal(name: string, ...args: readonly Argument[]): string {
+  const outcome = run(name, args);
+  if (outcome.ok) throw new Error(`${name} answered ${JSON.stringify(outcome.value)}`);
+  return `${outcome.error.error} ${outcome.error.message}`;
+}
+
+/** "caution velocity-high": the findings of a call, severity and code. */
+export function remarks(name: string, ...args: readonly Argument[]): readonly string[] {
+  return run(name, args).findings.map(({ severity, code }) => `${severity} ${code}`);
+}
+
+function run(name: string, args: readonly Argument[]) {
+  const entry = entryNamed(name);
+  if (entry === undefined) throw new Error(`there is no function ${name}`);
+  return call(entry, args);
+}

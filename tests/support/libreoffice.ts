@@ -1,0 +1,86 @@
+import { execFile } from "node:child_process";
+import { existsSync } from "node:fs";
+import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { promisify } from "node:util";
+
+const run = promisify(execFile);
+const SOFFICE = "/usr/bin/soffice";
+const TIMEOUT = 90_000;
+
+export const hasLibreOffice = existsSync(SOFFICE);
+
+/**
+ * Opens a workbook in LibreOffice and saves it in another form: "pdf", "csv" (the first sheet) or "xlsx". Each run
+ * has a profile of its own, so that runs cannot meet; all of it is gone afterwards.
+ */
+export async function converted(workbook: Uint8Array, form: "pdf" | "csv" | "xlsx"): Promise<Uint8Array> {
+  return inFolder(async (folder) => {
+    const file = join(folder, "book.xlsx");
+    const out = join(folder, "out");
+    await writeFile(file, workbook);
+    await run(
+      SOFFICE,
+      [
+        `-env:UserInstallation=${pathToFileURL(join(folder, "profile"))}`,
+        "--headless",
+        "--norestore",
+        "--convert-to",
+        form,
+        "--outdir",
+        out,
+        file,
+      ],
+      { timeout: TIMEOUT, killSignal: "SIGKILL" },
+    );
+    return new Uint8Array(await readFile(join(out, `book.${form}`)));
+  });
+}
+
+export interface Pages {
+  readonly count: number;
+  /** The text of the pages, laid out as printed; a form feed ends each. */
+  readonly text: string;
+}
+
+export async function pagesOf(pdf: Uint8Array): Promise<Pages> {
+  return inFolder(async (folder) => {
+    const file = join(folder, "book.pdf");
+    await writeFile(file, pdf);
+    const { stdout: facts } = await run("pdfinfo", [file], { timeout: TIMEOUT });
+    const { stdout: text } = await run("pdftotext", ["-layout", file, "-"], { timeout: TIMEOUT });
+    return { count: Number(/^Pages:\s+(\d+)$/m.exec(facts)?.[1]), text };
+  });
+}
+
+/** How many dots of that colour ("#RRGGBB") the page shows at 72 dots an inch; each channel may be off by 24. */
+export async function dotsOfColor(pdf: Uint8Array, page: number, color: string): Promise<number> {
+  return inFolder(async (folder) => {
+    const file = join(folder, "book.pdf");
+    await writeFile(file, pdf);
+    await run("pdftoppm", ["-r", "72", "-f", String(page), "-l", String(page), file, join(folder, "page")], {
+      timeout: TIMEOUT,
+    });
+    const image = (await readdir(folder)).find((name) => name.endsWith(".ppm"));
+    if (image === undefined) throw new Error(`the file has no page ${page}`);
+    const bytes = await readFile(join(folder, image));
+    // Binary PPM: "P6\n<width> <height>\n255\n" and three bytes a dot.
+    const header = /^P6\s+\d+\s+\d+\s+255\s/.exec(bytes.subarray(0, 64).toString("latin1"))?.[0] ?? "";
+    const wanted = [1, 3, 5].map((i) => Number.parseInt(color.slice(i, i + 2), 16));
+    let dots = 0;
+    for (let at = header.length; at + 2 < bytes.length; at += 3)
+      if (wanted.every((channel, i) => Math.abs(channel - (bytes[at + i] ?? 0)) <= 24)) dots += 1;
+    return dots;
+  });
+}
+
+async function inFolder<T>(work: (folder: string) => Promise<T>): Promise<T> {
+  const folder = await mkdtemp(join(tmpdir(), "workbook-"));
+  try {
+    return await work(folder);
+  } finally {
+    await rm(folder, { recursive: true, force: true, maxRetries: 3 });
+  }
+}

@@ -1,0 +1,238 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import type { SheetSpec } from "../../../shared/ports/sheet-spec.ts";
+import { addSheet } from "../../../taskpane/excel/add-sheet.ts";
+import { memorySheet } from "../../support/memory-sheet.ts";
+import { sampleSheet } from "../../support/sheet-sample.ts";
+import { type PlannedFault, WorkbookHost } from "../../support/workbook-host.ts";
+
+const NO_WAIT = [0, 0];
+
+let host: WorkbookHost;
+
+beforeEach(() => {
+  host = new WorkbookHost();
+  Object.assign(globalThis, { Excel: host.Excel });
+});
+
+describe("a calc sheet written through Excel's own library", () => {
+  it("needs at most five round trips, waiting included", async () => {
+    await addSheet(sampleSheet(), NO_WAIT);
+    expect(host.syncs).toHaveLength(3);
+    host.busy = 2;
+    await addSheet(sampleSheet(), NO_WAIT);
+    expect(host.syncs).toHaveLength(3 + 5);
+    host.busy = 99;
+    await addSheet(sampleSheet(), NO_WAIT);
+    expect(host.syncs).toHaveLength(3 + 5 + 5);
+  });
+
+  it("holds every constant and formula as it was meant", async () => {
+    const spec = sampleSheet();
+    expect(spec.cells.length).toBeGreaterThanOrEqual(200);
+    const { cells } = host.sheet(await addSheet(spec, NO_WAIT));
+    for (const { at, v, f } of spec.cells) expect(cells[at], at).toBe(f === undefined ? v : `=${f}`);
+    expect(Object.keys(cells)).toHaveLength(spec.cells.length);
+  });
+
+  it.each([
+    "=A1",
+    "=SUM(1,2)",
+    "+5",
+    "-3 ft",
+    "@home",
+    "1/2",
+    "007",
+    "12:30",
+    "50 %",
+    "1e5",
+    "TRUE",
+    "false",
+    "May 5",
+    "'quoted",
+    "#N/A",
+    "Elbow 90 long",
+    "µm",
+    " 5",
+    "150#",
+  ])("keeps the text %s a text", async (v) => {
+    const name = await addSheet({ ...sampleSheet(), cells: [{ at: "B2", v }], names: {}, charts: [] }, NO_WAIT);
+    expect(host.sheet(name).cells).toEqual({ B2: v });
+  });
+
+  it("leaves the room of a spill alone", async () => {
+    const { cells } = host.sheet(await addSheet(sampleSheet(), NO_WAIT));
+    const inSpill = Object.keys(cells).filter((at) => /^[GH]\d+$/.test(at));
+    expect(inSpill).toEqual(["G2"]);
+  });
+
+  it("dresses cells, columns and rows", async () => {
+    const { formats, merges } = host.sheet(await addSheet(sampleSheet(), NO_WAIT));
+    expect(formats["A1:H40"]).toEqual({ "font.size": 10 });
+    expect(formats["A1"]).toMatchObject({ "font.bold": true, "font.size": 16, "font.color": "#12435C" });
+    expect(formats["B1:E1"]).toMatchObject({
+      "fill.color": "#DDE7EE",
+      "borders.EdgeBottom.style": "Continuous",
+      "borders.EdgeBottom.weight": "Medium",
+      horizontalAlignment: "Left",
+      verticalAlignment: "Center",
+    });
+    expect(formats["B7"]).toMatchObject({ "protection.locked": false, "borders.EdgeLeft.weight": "Thin" });
+    expect(formats["D2:D40"]).toMatchObject({ horizontalAlignment: "Right" });
+    expect(formats["D40"]).toEqual({ numberFormat: "#,##0.0" });
+    expect(formats["E2:E40"]).toMatchObject({ "font.italic": true, wrapText: true, indentLevel: 1 });
+    // 24 characters are 24·7 + 5 = 173 pixels, at 0.75 points each.
+    expect(formats["A:A"]).toEqual({ columnWidth: 129.75 });
+    expect(formats["B:D"]).toEqual({ columnWidth: 66.75 });
+    expect(formats["1:1"]).toEqual({ rowHeight: 24 });
+    expect(merges).toEqual(["A41:E41"]);
+  });
+
+  it("sets names, drop-downs and conditional formats", async () => {
+    const { names, lists, rules } = host.sheet(await addSheet(sampleSheet(), NO_WAIT));
+    expect(names).toEqual({ flow: "B2", unit_set: "C2" });
+    expect(lists["C2:C40"]).toMatchObject({
+      rule: { list: { inCellDropDown: true, source: "US gpm,L/s,m³/h" } },
+      errorAlert: { showAlert: true, style: "Stop" },
+      prompt: { message: "The unit of the flow" },
+    });
+    expect(lists["C3"]).toMatchObject({ rule: { list: { source: "=$A$2:$A$9" } }, errorAlert: { showAlert: false } });
+    expect(rules).toEqual([
+      {
+        ref: "D2:D40",
+        set: {
+          "rule.formula": "=D2>10",
+          "format.font.color": "#A4262C",
+          "format.font.bold": true,
+          "format.fill.color": "#FDE7E9",
+        },
+      },
+    ]);
+  });
+
+  it.each([0, 1, 3])("draws our series alone, where Excel guessed %i", async (guessed) => {
+    host.guessedSeries = guessed;
+    const [chart, ...others] = host.sheet(await addSheet(sampleSheet(), NO_WAIT)).charts;
+    expect(others).toEqual([]);
+    expect(chart?.position).toEqual(["G16", "M34"]);
+    expect(chart?.series).toEqual([
+      {
+        name: "System",
+        x: "G3:G13",
+        y: "H3:H13",
+        set: { chartType: "XYScatterLinesNoMarkers", markerStyle: "None", "line.color": "#12435C" },
+      },
+      {
+        name: "Duty",
+        x: "B2:B2",
+        y: "D2:D2",
+        set: {
+          chartType: "XYScatter",
+          markerStyle: "Circle",
+          markerBackgroundColor: "#F2A93B",
+          markerForegroundColor: "#F2A93B",
+        },
+      },
+      {
+        name: "Efficiency",
+        x: "G3:G13",
+        y: "H3:H13",
+        set: { chartType: "XYScatterLines", markerStyle: "Circle", axisGroup: "Secondary", "line.lineStyle": "Dash" },
+      },
+    ]);
+    expect(chart?.set).toEqual({
+      type: "XYScatterLinesNoMarkers",
+      "title.text": "System curve",
+      "categoryAxis.title.text": "Flow, US gpm",
+      "valueAxis.title.text": "Head, ft",
+      "Value Secondary.title.text": "Efficiency, %",
+      "legend.visible": true,
+      "legend.position": "Bottom",
+    });
+  });
+
+  it("lays the pages out", async () => {
+    const { set, breaks } = host.sheet(await addSheet(sampleSheet(), NO_WAIT));
+    expect(set).toEqual({
+      gridlines: false,
+      freezeRows: 1,
+      printArea: "A1:H41",
+      orientation: "Landscape",
+      zoom: { horizontalFitToPages: 1 },
+      titleRows: "$1:$1",
+      leftHeader: "Duty A&&B",
+      rightHeader: "Rev 0",
+      centerFooter: "Page &P of &N",
+    });
+    expect(breaks).toEqual(["A21"]);
+  });
+
+  it("goes under the next free name and shows itself, other sheets untouched", async () => {
+    const first = await addSheet(sampleSheet("Sheet1"), NO_WAIT);
+    expect(first).toBe("Sheet1 (2)");
+    const before = JSON.stringify(host.sheets);
+    const second = await addSheet(sampleSheet("SHEET1"), NO_WAIT);
+    expect(second).toBe("SHEET1 (3)");
+    expect(host.sheets.map(({ name }) => name)).toEqual(["Sheet1", "Sheet1 (2)", "SHEET1 (3)"]);
+    expect(JSON.stringify(host.sheets.slice(0, 2))).toBe(before);
+    expect(host.active).toBe(host.sheet("SHEET1 (3)").id);
+  });
+
+  it.each<{ why: string; change: Partial<SheetSpec>; say: string }>([
+    { why: "a style it does not have", change: { cells: [{ at: "A1", v: 1, style: "nowhere" }] }, say: "no style" },
+    { why: "an address that is none", change: { cells: [{ at: "1A", v: 1 }] }, say: "not a cell address" },
+    { why: "a number that is none", change: { cells: [{ at: "A1", v: Number.NaN }] }, say: "cannot hold NaN" },
+    { why: "a list item with a comma", change: { lists: [{ ref: "A1", items: ["a,b"] }] }, say: "comma" },
+    {
+      why: "a list too long for a rule",
+      change: { lists: [{ ref: "A1", items: ["x".repeat(256)] }] },
+      say: "too long",
+    },
+  ])("refuses $why before it touches the workbook", async ({ change, say }) => {
+    await expect(addSheet({ ...sampleSheet(), ...change }, NO_WAIT)).rejects.toThrow(say);
+    expect(host.syncs).toHaveLength(0);
+  });
+});
+
+describe("a calc sheet that cannot be finished", () => {
+  async function failing(fault: PlannedFault): Promise<void> {
+    host.busy = 2;
+    host.syncs.length = 0;
+    host.fault = fault;
+    await expect(addSheet(sampleSheet("Sheet1"), NO_WAIT), JSON.stringify(fault)).rejects.toThrow();
+  }
+
+  it("leaves the workbook as it was, whichever call fails", async () => {
+    host.busy = 2;
+    await addSheet(sampleSheet("Sheet1"), NO_WAIT);
+    const actions = [...host.syncs];
+    expect(actions).toHaveLength(5);
+    expect(actions.reduce((sum, count) => sum + count, 0)).toBeGreaterThan(150);
+    const before = host.snapshot();
+    const places = actions.flatMap((count, i): readonly PlannedFault[] => [
+      { sync: i + 1, at: "before" },
+      { sync: i + 1, at: "after" },
+      ...Array.from({ length: count }, (_, at) => ({ sync: i + 1, at })),
+    ]);
+    for (const place of places) {
+      await failing(place);
+      expect(host.snapshot(), JSON.stringify(place)).toBe(before);
+    }
+  });
+
+  it("says so when what was begun cannot be taken away", async () => {
+    host.onSync = (sync) => {
+      host.fault = { sync, at: sync === 2 ? 40 : "before" };
+      if (sync === 1) host.fault = undefined;
+    };
+    await expect(addSheet(sampleSheet(), NO_WAIT)).rejects.toThrow(/delete the newest sheet by hand/);
+  });
+
+  it("does not take away a sheet of that name that someone else made meanwhile", async () => {
+    const theirs = memorySheet("theirs", "Duty");
+    host.onSync = (sync) => {
+      if (sync === 3) host.sheets.push(theirs);
+    };
+    await expect(addSheet(sampleSheet("Duty"), NO_WAIT)).rejects.toThrow("there is a sheet Duty");
+    expect(host.sheets.map(({ id }) => id)).toEqual(["sheet-1", "theirs"]);
+  });
+});

@@ -1,0 +1,93 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import { excelHost } from "../../../taskpane/excel/excel-host.ts";
+import { referenceOf } from "../../../taskpane/excel/reference.ts";
+import { memorySheet } from "../../support/memory-sheet.ts";
+import { WorkbookHost } from "../../support/workbook-host.ts";
+
+let host: WorkbookHost;
+
+beforeEach(() => {
+  host = new WorkbookHost();
+  const duty = memorySheet("duty", "Bypass duty's");
+  Object.assign(duty.cells, { A1: "flow", B1: 1200, B2: true, B3: "=DUTY.TDH(B1)", B4: "=B9" });
+  Object.assign(duty.names, { flow: "B1" });
+  host.sheets.push(duty);
+  host.answers["=DUTY.TDH(B1)"] = 84.5;
+  host.answers["=B9"] = "#REF!";
+  Object.assign(globalThis, { Excel: host.Excel });
+});
+
+describe("the workbook read and written through Excel's own library", () => {
+  it("lists its sheets", async () => {
+    expect(await excelHost.sheetNames()).toEqual(["Sheet1", "Bypass duty's"]);
+  });
+
+  it("reads ranges and names in one round trip, blanks and errors as what they are", async () => {
+    const read = await excelHost.read(["'Bypass duty''s'!A1:B4", "'Bypass duty''s'!flow", "Sheet1!C3"]);
+    expect(read).toEqual([
+      [
+        ["flow", 1200],
+        [null, true],
+        [null, 84.5],
+        [null, { error: "#REF!" }],
+      ],
+      [[1200]],
+      [[null]],
+    ]);
+    expect(host.syncs).toHaveLength(1);
+  });
+
+  it("writes input cells in one round trip, texts as texts", async () => {
+    await excelHost.write({
+      "'Bypass duty''s'!flow": "=1+1",
+      "'Bypass duty''s'!$A$1": null,
+      "Sheet1!A1": 0,
+      "Sheet1!A2": false,
+      "Sheet1!A3": "45 L/s",
+    });
+    expect(host.sheet("Bypass duty's").cells).toMatchObject({ B1: "=1+1" });
+    expect(host.sheet("Bypass duty's").cells["A1"]).toBeUndefined();
+    expect(host.sheet("Sheet1").cells).toEqual({ A1: 0, A2: false, A3: "45 L/s" });
+    expect(host.syncs).toHaveLength(1);
+  });
+
+  it("rejects for a sheet or name that is not there, and for a number that is none", async () => {
+    await expect(excelHost.read(["Nowhere!A1"])).rejects.toMatchObject({ code: "ItemNotFound" });
+    await expect(excelHost.write({ "Sheet1!speed": 1 })).rejects.toMatchObject({ code: "ItemNotFound" });
+    await expect(excelHost.write({ "Sheet1!A1": Number.POSITIVE_INFINITY })).rejects.toThrow("cannot hold Infinity");
+  });
+
+  it("calls back on calculation and edits until told to stop", async () => {
+    let calls = 0;
+    const stop = excelHost.onCalculated(() => {
+      calls += 1;
+    });
+    await host.settled();
+    expect(calls).toBe(0);
+    await host.raise("onCalculated");
+    expect(calls).toBe(1);
+    await host.raise("onChanged");
+    expect(calls).toBe(2);
+    stop();
+    await host.settled();
+    await host.raise("onCalculated");
+    expect(calls).toBe(2);
+    expect(host.watched()).toEqual([]);
+  });
+});
+
+describe("a reference", () => {
+  it.each([
+    ["Duty!B3", { sheet: "Duty", target: "B3", isName: false }],
+    ["Duty!$B$3:C9", { sheet: "Duty", target: "$B$3:C9", isName: false }],
+    ["'It''s (2)'!flow", { sheet: "It's (2)", target: "flow", isName: true }],
+    ["'a!b'!A1", { sheet: "a!b", target: "A1", isName: false }],
+    ["Duty!unit_set", { sheet: "Duty", target: "unit_set", isName: true }],
+  ])("%s is taken apart", (text, parts) => {
+    expect(referenceOf(text)).toEqual(parts);
+  });
+
+  it.each(["B3", "'Duty!B3", "!B3", "Duty!"])("%s is refused", (text) => {
+    expect(() => referenceOf(text)).toThrow("not a reference");
+  });
+});
