@@ -1,4 +1,5 @@
 // Run by the build, not by Excel: what the catalogue gives besides the functions themselves.
-export { NAMESPACE } from "../shared/catalogue/catalogue.ts";
+
 export { helpFiles } from "../shared/catalogue/help.ts";
 export { functionMetadata } from "../shared/catalogue/metadata.ts";
+export { NAMESPACE } from "../shared/catalogue/namespace.ts";

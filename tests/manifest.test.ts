@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { NAMESPACE } from "../shared/catalogue/catalogue.ts";
+import { NAMESPACE } from "../shared/catalogue/namespace.ts";
 import { manifestNamespace, manifestProblems } from "./support/check-manifest.ts";
 
 const xml = readFileSync("manifest.xml", "utf8");

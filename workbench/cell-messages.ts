@@ -1,6 +1,6 @@
+import { noteText } from "../shared/text/finding-text.ts";
 import type { UnitSetName } from "../src/basis/quantities.ts";
 import type { Finding } from "../src/basis/result.ts";
-import { noteText } from "../shared/text/finding-text.ts";
 
 /** Where a formula stands: the grid's sheet id, 0-based row and column. */
 export interface CellPlace {

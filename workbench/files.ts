@@ -1,7 +1,7 @@
 import type { SheetSpec } from "../shared/ports/sheet-spec.ts";
+import type { ReadWorkbook } from "../shared/xlsx/read/workbook-content.ts";
 import { readWorkbook } from "../shared/xlsx/read-workbook.ts";
 import { toSheetSpec } from "../shared/xlsx/to-sheet-spec.ts";
-import type { ReadWorkbook } from "../shared/xlsx/read/workbook-content.ts";
 import { writeWorkbook } from "../shared/xlsx/write-workbook.ts";
 import { changedFormula } from "./grid-formula.ts";
 import type { Grid, GridHost } from "./grid-host.ts";

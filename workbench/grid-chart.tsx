@@ -67,11 +67,7 @@ export function ChartPicture({ spec, points, width, height }: PictureProps) {
             {second.tickFormat(rows)(tick)}
           </text>
         ))}
-      <path
-        d={`M${left} ${top}V${bottom}H${right}${twoAxes ? `V${top}` : ""}`}
-        fill="none"
-        stroke="#8795A1"
-      />
+      <path d={`M${left} ${top}V${bottom}H${right}${twoAxes ? `V${top}` : ""}`} fill="none" stroke="#8795A1" />
       <text x={(left + right) / 2} y={height - 10} textAnchor="middle" fill={INK}>
         {spec.xTitle}
       </text>
@@ -115,7 +111,14 @@ function Series({
       )}
       {(series.markers === true || series.pointsOnly === true) &&
         placed.map(([x, y]) => (
-          <circle key={`${x} ${y}`} cx={x} cy={y} r={series.pointsOnly === true ? 4.5 : 3} fill={colour} stroke="#FFFFFF" />
+          <circle
+            key={`${x} ${y}`}
+            cx={x}
+            cy={y}
+            r={series.pointsOnly === true ? 4.5 : 3}
+            fill={colour}
+            stroke="#FFFFFF"
+          />
         ))}
     </g>
   );
@@ -192,7 +195,15 @@ function scale(points: SeriesPoints, part: 0 | 1, room: readonly [number, number
 }
 
 /** The chart as it stands over the grid; drawn anew after each calculation. */
-export function ChartView({ chart, width, height }: { readonly chart: LiveChart; readonly width: number; readonly height: number }) {
+export function ChartView({
+  chart,
+  width,
+  height,
+}: {
+  readonly chart: LiveChart;
+  readonly width: number;
+  readonly height: number;
+}) {
   const [drawn, setDrawn] = useState(() => ({ spec: chart.spec(), points: chart.points() }));
   useEffect(() => chart.onChange(() => setDrawn({ spec: chart.spec(), points: chart.points() })), [chart]);
   return (

@@ -17,7 +17,10 @@ const QUOTED = String.raw`"(?:[^"]|"")*"`;
 const WORD = String.raw`[\p{L}_\\][\p{L}\p{N}_.]*`;
 const SHEET = String.raw`(?<sheet>'(?:[^']|'')+'|${WORD})!`;
 const CELL = String.raw`(?<cell>\$?[A-Za-z]{1,3}\$?[1-9]\d{0,6})(?<mark>#)?(?![\p{L}\p{N}_.(])`;
-const TOKEN = new RegExp(`(?<text>${QUOTED})|(?:${SHEET})?(?:${CELL}|(?<word>${WORD})(?<call>\\()?)|${SHEET.replace("sheet", "lone")}`, "gu");
+const TOKEN = new RegExp(
+  `(?<text>${QUOTED})|(?:${SHEET})?(?:${CELL}|(?<word>${WORD})(?<call>\\()?)|${SHEET.replace("sheet", "lone")}`,
+  "gu",
+);
 
 export function changedFormula(formula: string, { names, spills, sheets }: FormulaChanges): string {
   return formula.replace(TOKEN, (whole, ...rest) => {

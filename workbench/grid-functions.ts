@@ -1,8 +1,8 @@
 import type { BaseFunction, BaseValueObject, ErrorType, IFunctionInfo } from "@univerjs/engine-formula";
 import { call, type Outcome } from "../shared/catalogue/call.ts";
-import { NAMESPACE } from "../shared/catalogue/catalogue.ts";
 import { type Argument, type Cell, isCellError, isRange } from "../shared/catalogue/cell.ts";
 import { type Entry, parameterName } from "../shared/catalogue/entry.ts";
+import { NAMESPACE } from "../shared/catalogue/namespace.ts";
 import type { CellMessages, CellRemarks } from "./cell-messages.ts";
 
 /** The grid's formula engine. The page imports it as a module, Node as CommonJS: hence it is handed in. */
@@ -29,15 +29,18 @@ function gridName(entry: Entry): string {
   return `${NAMESPACE}.${entry.id}`;
 }
 
-function functionClass(engine: FormulaEngine, entry: Entry, messages: CellMessages): new (name: string) => BaseFunction {
+function functionClass(
+  engine: FormulaEngine,
+  entry: Entry,
+  messages: CellMessages,
+): new (
+  name: string,
+) => BaseFunction {
   // minParams and maxParams keep their -1: the grid's own count check answers a bare #N/A before our words can.
   return class extends engine.BaseFunction {
     override calculate(...given: BaseValueObject[]): BaseValueObject {
       const outcome = outcomeOf(entry, given.map(argumentOf));
-      messages.record(
-        { sheet: this.subUnitId ?? "", row: this.row, column: this.column },
-        remarksOf(outcome),
-      );
+      messages.record({ sheet: this.subUnitId ?? "", row: this.row, column: this.column }, remarksOf(outcome));
       return valueObject(engine, outcome.ok ? outcome.value : outcome.error);
     }
   };

@@ -121,9 +121,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
       },
       renamed,
     );
-    book.addStyles(
-      Object.fromEntries([...ids].map(([key, id]) => [id, gridStyle(spec.styles[key] as StyleSpec)])),
-    );
+    book.addStyles(Object.fromEntries([...ids].map(([key, id]) => [id, gridStyle(spec.styles[key] as StyleSpec)])));
     return book.insertSheet(name, { index: book.getSheets().length, sheet: data });
   };
 
@@ -199,7 +197,10 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     kind: "workbench",
     addSheets,
     addSheet: async (spec) => (await addSheets([spec]))[0] as string,
-    sheetNames: async () => workbook().getSheets().map((sheet) => sheet.getSheetName()),
+    sheetNames: async () =>
+      workbook()
+        .getSheets()
+        .map((sheet) => sheet.getSheetName()),
     read: async (references) =>
       references.map((reference) => {
         const { sheet, box } = located(reference);
@@ -240,7 +241,8 @@ function addList(api: FUniver, sheet: FWorksheet, { ref, items, help, strict }: 
   // The grid keeps the items as one text with commas between; a list with commas in its items it would break up.
   if (!("from" in items) && items.some((item) => item.includes(","))) return;
   const rule = api.newDataValidation();
-  const offered = "from" in items ? rule.requireValueInRange(sheet.getRange(items.from)) : rule.requireValueInList([...items]);
+  const offered =
+    "from" in items ? rule.requireValueInRange(sheet.getRange(items.from)) : rule.requireValueInList([...items]);
   sheet.getRange(ref).setDataValidation(
     offered
       .setAllowInvalid(strict !== true)

@@ -1,9 +1,9 @@
 import type { ICellData, IRange, IWorksheetData } from "@univerjs/core";
-import { absolute, boxOf } from "../shared/ports/a1.ts";
 import type { Scalar } from "../shared/catalogue/cell.ts";
+import { absolute, boxOf } from "../shared/ports/a1.ts";
 import type { CellSpec, SheetSpec } from "../shared/ports/sheet-spec.ts";
-import { DEFAULT_STYLE } from "./grid-style.ts";
 import { changedFormula, type FormulaChanges } from "./grid-formula.ts";
+import { DEFAULT_STYLE } from "./grid-style.ts";
 
 /** The grid's kinds of cell content. */
 const TEXT = 1;

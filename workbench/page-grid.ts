@@ -1,5 +1,5 @@
-import { LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
 import * as core from "@univerjs/core";
+import { LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import * as engine from "@univerjs/engine-formula";
 import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";

@@ -57,7 +57,9 @@ export function startStrip(strip: HTMLElement, { api, inside, messages, host }: 
   const refresh = (): void => {
     update().catch((fault) => console.error(fault));
   };
+  // Keys raise the first event, the mouse the second.
   api.addEvent(api.Event.SelectionChanged, refresh);
+  api.addEvent(api.Event.SelectionMoveEnd, refresh);
   api.addEvent(api.Event.ActiveSheetChanged, refresh);
   host.onCalculated(refresh);
 

@@ -1,5 +1,5 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
-import { NAMESPACE } from "../catalogue/catalogue.ts";
+import { NAMESPACE } from "../catalogue/namespace.ts";
 import type { Call, Expression } from "./expression.ts";
 import { entryOf, withUnits } from "./work-out.ts";
 

@@ -240,14 +240,15 @@ class Call {
     }
     if (parameter.takes === "range") {
       const cells = isRange(argument) ? argument : [[argument]];
-      const inError = cells.flat().find(isCellError);
-      return inError ?? parameter.read(cells, reading);
+      const all = cells.flat();
+      const inError = all.find(isCellError);
+      if (inError !== undefined) return inError;
+      const odd = all.find((cell) => typeof cell === "number" && !Number.isFinite(cell));
+      return odd === undefined ? parameter.read(cells, reading) : notFinite(odd, reading);
     }
     const cell = isRange(argument) ? (argument[0]?.[0] ?? null) : argument;
     if (isCellError(cell)) return cell;
-    if (typeof cell === "number" && !Number.isFinite(cell)) {
-      return fail([{ code: "not-a-number", severity: "error", subject: reading.name, given: String(cell) }]);
-    }
+    if (typeof cell === "number" && !Number.isFinite(cell)) return notFinite(cell, reading);
     return parameter.read(cell, reading);
   }
 
@@ -313,6 +314,10 @@ const BEYOND_COMPUTATION: Finding = { code: "beyond-computation", severity: "err
 
 function finite(value: number): number | undefined {
   return Number.isFinite(value) ? value : undefined;
+}
+
+function notFinite(cell: Cell, { name }: Reading): Result<never> {
+  return fail([{ code: "not-a-number", severity: "error", subject: name, given: String(cell) }]);
 }
 
 function isSingle(range: readonly (readonly Cell[])[]): boolean {

@@ -5,9 +5,6 @@ import { pipeListEntries } from "./entries/pipe-list.ts";
 import { systemAndSuctionEntries } from "./entries/system-and-suction.ts";
 import type { Entry } from "./entry.ts";
 
-/** The prefix of every cell function. The manifest says the same; a test holds it to that. */
-export const NAMESPACE = "DUTY";
-
 /** All functions but NOTES, which speaks of these. */
 const FUNCTIONS: readonly Entry[] = [
   ...pipeListEntries,

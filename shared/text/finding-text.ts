@@ -20,11 +20,26 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
   ...suctionWords,
 };
 
+/** As much of a text typed by the reader as a message shows of it. */
+const LONGEST_QUOTE = 80;
+
 /** A finding as one sentence, with its amounts in the reader's units. */
-export function findingText(finding: Finding, units: UnitSetName): string {
+export function findingText(found: Finding, units: UnitSetName): string {
+  const finding = withShortQuotes(found);
   const words = WORDS[finding.code](finding, sayIn(units, finding));
   const sentence = words.charAt(0).toUpperCase() + words.slice(1);
   return /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;
+}
+
+/** A cell may hold thousands of letters; a message is read in one glance. */
+function withShortQuotes(finding: Finding): Finding {
+  const { subject, given } = finding;
+  if (subject.length <= LONGEST_QUOTE && (given === undefined || given.length <= LONGEST_QUOTE)) return finding;
+  return { ...finding, subject: shortened(subject), ...(given === undefined ? {} : { given: shortened(given) }) };
+}
+
+function shortened(text: string): string {
+  return text.length <= LONGEST_QUOTE ? text : `${text.slice(0, LONGEST_QUOTE - 1)}…`;
 }
 
 /** "Warning: … [source]": a finding as a line of notes. */

@@ -39,7 +39,10 @@ export function amountText({ quantity, value }: Amount, units: UnitSetName): str
 export function figures(value: number): string {
   const size = Math.abs(value);
   if (size >= 1000 && size < 1e6) return String(Math.round(value));
-  return String(Number(value.toPrecision(4)));
+  const rounded = Number(value.toPrecision(4));
+  // The greatest numbers there are round past themselves.
+  if (!Number.isFinite(rounded)) return value < 0 ? "less than -1e308" : "more than 1e308";
+  return String(rounded);
 }
 
 /** "a, b or c". */

@@ -1,4 +1,4 @@
-import { NAMESPACE } from "../catalogue/catalogue.ts";
+import { NAMESPACE } from "../catalogue/namespace.ts";
 import { boxOf, columnLetters } from "../ports/a1.ts";
 import { NEWER_FUNCTIONS } from "./newer-functions.ts";
 
@@ -35,8 +35,11 @@ export function encodeFormula(formula: string): string {
     const own = OWN_CALL.exec(call)?.[1];
     if (own !== undefined) return `${PREFIX}${own.toUpperCase().replaceAll(".", "_")}(`;
     const name = call.toUpperCase();
-    // Their own names would need marks of their own inside the file.
-    if (name === "LET" || name === "LAMBDA") throw new Error(`${name} cannot be written to a file: ${formula}`);
+    // Names defined in a formula carry a mark in a file. Those of a formula that was read have kept theirs.
+    if (name === "LET" || name === "LAMBDA") {
+      if (!formula.includes("_xlpm.")) throw new Error(`${name} cannot be written to a file: ${formula}`);
+      return `_xlfn.${name}(`;
+    }
     const prefix = NEWER_FUNCTIONS.get(name);
     return prefix === undefined ? whole : `${prefix}${name}(`;
   });

@@ -398,7 +398,8 @@ export function unitNamed(text: string): Unit | undefined {
 /** What a spelling with more than one meaning may stand for, in words; nothing for any other text. */
 export function meaningsOf(text: string): string | undefined {
   const spelling = tidy(text);
-  return AMBIGUOUS[spelling] ?? (/^tons?$/i.test(spelling) ? EITHER_TON : undefined);
+  if (Object.hasOwn(AMBIGUOUS, spelling)) return AMBIGUOUS[spelling];
+  return /^tons?$/i.test(spelling) ? EITHER_TON : undefined;
 }
 
 /** The unit with exactly this symbol. */

@@ -4,7 +4,7 @@ import { isSize, nameOf, type PipeFacts, sizesIn } from "./family-pipe.ts";
 import { nominalInches } from "./nominal-size.ts";
 import { PIPE_FAMILIES, PIPE_SELECTIONS } from "./pipe-families.ts";
 import type { PipeFamily, PipeSize, SizeSystem } from "./pipe-family.ts";
-import { readWords, tidyPipeText, type WrittenSize } from "./pipe-words.ts";
+import { readSize, readWords, tidyPipeText, type WrittenSize } from "./pipe-words.ts";
 
 /** One name of each kind, for a text that resembles none. */
 export const NAMES_THAT_DO: readonly string[] = [
@@ -52,18 +52,25 @@ export function namesWithoutSpareWords(size: WrittenSize, sizes: SizeSystem): re
   ].map(inQuotes);
 }
 
-/** Of all names, those that resemble a text most, of the same size where it states one; quoted. */
-export function nearestPipes(all: readonly string[], given: string, written?: WrittenSize): readonly string[] {
-  const beginning = written === undefined ? undefined : sizeWords(written);
-  const sameSize = beginning === undefined ? [] : all.filter((name) => name.startsWith(`${beginning} `));
-  const near = nearestNames(tidyPipeText(given), sameSize.length > 0 ? sameSize : all);
+/** Every family is shown in one of these sizes, so a text without a size is compared with few names. */
+const USUAL_SIZES = ["6in", "DN150"];
+
+/** Of all names, those of the size written, or of a usual size, that resemble a text most; quoted. */
+export function nearestPipes(all: readonly string[], given: string): readonly string[] {
+  const tidied = sizeFirst(tidyPipeText(given));
+  const written = readSize(tidied);
+  const size = written === undefined ? undefined : sizeWords(written);
+  const ofSize = (sizes: readonly string[]): readonly string[] =>
+    all.filter((name) => sizes.some((beginning) => name.startsWith(`${beginning} `)));
+  const same = size === undefined ? [] : ofSize([size]);
+  const near = nearestNames(tidied, same.length > 0 ? same : ofSize(USUAL_SIZES));
   return near.length > 0 ? near.map(inQuotes) : NAMES_THAT_DO;
 }
 
 const SIZE_LAST = /^(.*?)[ ,]+((?:dn ?|nps ?)?\d[\d./-]*(?: \d+\/\d+)? ?(?:inches|inch|in|"|mm)?)$/;
 
 /** "layflat 6in" as "6in layflat", to find what may have been meant. */
-export function sizeFirst(tidied: string): string {
+function sizeFirst(tidied: string): string {
   const match = SIZE_LAST.exec(tidied);
   return match === null ? tidied : `${match[2]} ${match[1]}`;
 }

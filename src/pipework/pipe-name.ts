@@ -9,7 +9,6 @@ import {
   nearestPipes,
   nearestSizes,
   quoted,
-  sizeFirst,
   sizeWords,
 } from "./nearest-pipes.ts";
 import type { Pipe } from "./pipe.ts";
@@ -75,9 +74,11 @@ export function allPipes(sizes: SizeSystem = "inch"): readonly Pipe[] {
   return pipes;
 }
 
+let names: readonly string[] | undefined;
+
 function everyName(): readonly string[] {
-  const names = [...allPipes("inch"), ...allPipes("metric")].map(({ name }) => name);
-  return [...new Set(names)];
+  names ??= [...new Set([...allPipes("inch"), ...allPipes("metric")].map(({ name }) => name))];
+  return names;
 }
 
 function about<T>(subject: string, result: Result<T>): Result<T> {
@@ -101,7 +102,7 @@ function pipeBySize(tidied: string, given: string): Result<Pipe> {
   const { before, rough } = splitRoughness(tidied);
   const size = readSize(before);
   if (size === undefined) {
-    if (familyIn(before) === undefined) return unknown("pipe", given, nearestPipes(everyName(), sizeFirst(before)));
+    if (familyIn(before) === undefined) return unknown("pipe", given, nearestPipes(everyName(), given));
     return fail([{ code: "pipe-size-missing", severity: "error", subject: "pipe", given, suggestions: NAMES_THAT_DO }]);
   }
   if (size.rest === "") return familyMissing(size, given);
@@ -109,7 +110,7 @@ function pipeBySize(tidied: string, given: string): Result<Pipe> {
   const sizes: SizeSystem = size.by === "inches" ? "inch" : "metric";
   if (family === undefined) {
     const near = namesWithoutSpareWords(size, sizes);
-    return unknown("pipe", given, near.length > 0 ? near : nearestPipes(everyName(), given, size));
+    return unknown("pipe", given, near.length > 0 ? near : nearestPipes(everyName(), given));
   }
   const found = family.family.sizes.find((candidate) => isSize(candidate, size));
   if (found === undefined) return unknown("pipe", given, nearestSizes(family.family, size));

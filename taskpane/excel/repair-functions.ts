@@ -1,4 +1,5 @@
-import { CATALOGUE, NAMESPACE } from "../../shared/catalogue/catalogue.ts";
+import { CATALOGUE } from "../../shared/catalogue/catalogue.ts";
+import { NAMESPACE } from "../../shared/catalogue/namespace.ts";
 import { callsUs, liveFormula } from "./stored-names.ts";
 
 export interface RepairReport {

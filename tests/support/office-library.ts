@@ -65,7 +65,7 @@ export function officePage(
     pretendToBeVisual: true,
   });
   const silent = (): void => undefined;
-  Object.assign(window.console, { log: silent, warn: silent, error: silent, info: silent });
+  Object.assign(window["console"], { log: silent, warn: silent, error: silent, info: silent });
   for (const script of scripts) window.eval(officeScript(script));
   // A private hook of the library; the package is pinned for its sake.
   const { OfficeExtension } = window as unknown as { OfficeExtension: { SessionBase: Record<string, unknown> } };

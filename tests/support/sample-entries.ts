@@ -21,8 +21,8 @@ export const SAMPLES = [
     method: "Adds.",
     cites: [house],
     parameters: {
-      firstHead: quantity("head", { about: "First head", range: "any" }),
-      secondHead: quantity("head", { about: "Second head", whenLeftOut: { value: 3.048, shown: "10 ft" } }),
+      firstHead: quantity<number>("head", { about: "First head", range: "any" }),
+      secondHead: quantity<number>("head", { about: "Second head", whenLeftOut: { value: 3.048, shown: "10 ft" } }),
     },
     answer: { kind: "quantity", name: "sum", quantity: "head" },
     examples: [{ args: [1, 2], answer: 3, within: 1e-12, source: "arithmetic" }],
@@ -98,7 +98,7 @@ export const SAMPLES = [
       throw new Error("the tests made it fail");
     },
   }),
-] satisfies readonly Entry[];
+] as const satisfies readonly Entry[];
 
 /** Takes a name and any number of further arguments, as NOTES does; answers with how many there were. */
 export const REPEATING: Entry = defineEntry({

@@ -246,6 +246,7 @@ export class WorkbookHost {
         sheet.names[String(args[0])] = refOf(args[1]);
         return { kind: "name", sheet, name: String(args[0]) };
       }
+      case "names.":
       case "names.getItem":
         if (sheet.names[String(args[0])] === undefined) throw problem("ItemNotFound", `no name ${String(args[0])}`);
         return { kind: "name", sheet, name: String(args[0]) };
@@ -370,7 +371,7 @@ export class WorkbookHost {
       else this.#watched.delete(event[2] as string);
       return;
     }
-    if ((node.kind === "range" || node.kind === "areas") && name === "_KeepReference") return;
+    if (name === "_KeepReference") return;
     if (node.kind === "series") {
       if (member === "series.setValues") node.series.y = refOf(args[0]);
       else if (member === "series.setXAxisValues") node.series.x = refOf(args[0]);

@@ -136,9 +136,6 @@ function measureOf(cell: Cell, column: Measure, label: string, layout: Layout, r
   const subject = `${label}: ${column}`;
   const parameter = column === "chainage" ? lengthCell : elevationCell;
   if (isAbsent(cell)) return leftOut(subject, parameter.example);
-  if (typeof cell === "number" && !Number.isFinite(cell)) {
-    return fail([{ code: "not-a-number", severity: "error", subject, given: String(cell) }]);
-  }
   const unit = layout.units[column];
   if (unit !== undefined && typeof cell === "number") return succeed(toEngine(cell, unit));
   return parameter.read(shown(cell), { ...reading, name: subject });

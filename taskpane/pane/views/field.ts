@@ -9,7 +9,7 @@ import { boxId, type PaneContext } from "../context.ts";
 import { LIQUIDS } from "../known-names.ts";
 import { matching } from "../names.ts";
 import { comboboxView } from "./combobox.ts";
-import { findingsView } from "./findings.ts";
+import { findingsAt, findingsView } from "./findings.ts";
 
 /** A field of the duty: label, box, unit, its findings, and help with a line for the basis that open on demand. */
 export function fieldView(context: PaneContext, key: FieldKey): TemplateResult {
@@ -18,7 +18,7 @@ export function fieldView(context: PaneContext, key: FieldKey): TemplateResult {
   const id = boxId(key);
   const units = state.duty.unitSet;
   const unit = field.quantity === undefined ? "" : printedUnit(field.quantity, units);
-  const findings = worked.at(key);
+  const findings = findingsAt(context, key);
   const open = state.openHelp.has(key);
   const basis = state.duty.basis[key] ?? "";
   const describedBy = [
@@ -54,7 +54,7 @@ export function fieldView(context: PaneContext, key: FieldKey): TemplateResult {
 
 function boxView(context: PaneContext, key: FieldKey, field: Field, describedBy: string): TemplateResult {
   const { state, worked, send } = context;
-  const invalid = worked.at(key).some(({ severity }) => severity === "error");
+  const invalid = findingsAt(context, key).some(({ severity }) => severity === "error");
   const placeholder = assumedText(
     field,
     key === "curveFlow" ? worked.duty?.curveFlow : field.whenBlank,

@@ -3,6 +3,7 @@ import { findingText } from "../../../shared/text/finding-text.ts";
 import { citationText } from "../../../src/basis/citation.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import type { Finding, Severity } from "../../../src/basis/result.ts";
+import type { PaneContext } from "../context.ts";
 
 const WORDS: Readonly<Record<Severity, string>> = { error: "Error", warning: "Warning", caution: "Caution" };
 
@@ -17,6 +18,12 @@ export function findingsView(findings: readonly Finding[], units: UnitSetName, i
   return html`<ul class="findings" id=${id ?? nothing}>
     ${findings.map((finding) => findingView(finding, units))}
   </ul>`;
+}
+
+/** What to show beside a box. A name being typed with its list open is not called unknown yet. */
+export function findingsAt({ state, worked }: PaneContext, key: string): readonly Finding[] {
+  const beingTyped = state.list?.typed === true && state.list.place === key;
+  return beingTyped ? worked.at(key).filter(({ code }) => code !== "name-unknown") : worked.at(key);
 }
 
 /** Findings under a heading of their own; nothing where there are none. */

@@ -11,7 +11,7 @@ import { matching } from "../names.ts";
 import { LINE_TITLES, type OpenList } from "../state.ts";
 import type { RowWorked } from "../worked.ts";
 import { comboboxView } from "./combobox.ts";
-import { findingsView } from "./findings.ts";
+import { findingsAt, findingsView } from "./findings.ts";
 
 const COLUMN_LABELS: Readonly<Record<keyof SegmentText, string>> = {
   pipe: "Pipe",
@@ -127,7 +127,7 @@ function cellView(context: PaneContext, place: CellPlace): TemplateResult {
   const key = placeKey(place);
   const id = boxId(key);
   const units = state.duty.unitSet;
-  const findings = worked.at(key);
+  const findings = findingsAt(context, key);
   const hasUnit = place.column === "length";
   const describedBy = [
     ...(hasUnit ? [`${id}-unit`] : []),
@@ -147,7 +147,7 @@ function cellView(context: PaneContext, place: CellPlace): TemplateResult {
 function boxView(context: PaneContext, place: CellPlace, describedBy: string): TemplateResult {
   const { state, worked, send } = context;
   const text = state.duty[place.line][place.row]?.[place.column] ?? "";
-  const invalid = worked.at(placeKey(place)).some(({ severity }) => severity === "error");
+  const invalid = findingsAt(context, placeKey(place)).some(({ severity }) => severity === "error");
   if (place.column === "length") {
     return html`<input
       id=${boxId(placeKey(place))}

@@ -1,0 +1,107 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { describe, expect, it } from "vitest";
+
+/** Who may import whom. Tests and configuration may import anything. */
+const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  src: ["src"],
+  shared: ["src", "shared"],
+  functions: ["src", "shared", "functions"],
+  taskpane: ["src", "shared", "taskpane"],
+  workbench: ["src", "shared", "taskpane", "workbench"],
+  tools: ["src", "shared", "workbench", "tools"],
+};
+
+const TEXT = /\.(tsx?|mts|mjs|cjs|js|json|md|html|css|xml|svg|yml|yaml|csv|txt|npmrc|gitignore)$/;
+
+function filesUnder(folder: string): readonly string[] {
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder, { withFileTypes: true, recursive: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => path.posix.join(entry.parentPath.replaceAll("\\", "/"), entry.name));
+}
+
+interface Import {
+  readonly file: string;
+  readonly wanted: string;
+}
+
+/** What the modules of a folder import, types included, whichever way it is written. */
+function importsOf(folder: string): readonly Import[] {
+  const statement = /(?:^|[\s;])(?:import|export)\s[^;'"]*?from\s*["']([^"']+)["']|\bimport\s*\(?\s*["']([^"']+)["']/g;
+  return filesUnder(folder)
+    .filter((file) => /\.(tsx?|mts|mjs)$/.test(file))
+    .flatMap((file) =>
+      [...readFileSync(file, "utf8").matchAll(statement)].map((match) => ({
+        file,
+        wanted: (match[1] ?? match[2]) as string,
+      })),
+    );
+}
+
+function partOf({ file, wanted }: Import): string {
+  return path.posix.normalize(path.posix.join(path.posix.dirname(file), wanted)).split("/")[0] as string;
+}
+
+describe("the parts of the project", () => {
+  it.each(Object.entries(MAY_IMPORT))("%s imports only %s", (folder, allowed) => {
+    const broken = importsOf(folder).filter((each) => each.wanted.startsWith(".") && !allowed.includes(partOf(each)));
+    expect(broken).toEqual([]);
+  });
+
+  it("are read by these tests", () => {
+    for (const folder of ["src", "shared", "functions", "taskpane"]) {
+      expect(importsOf(folder).length, folder).toBeGreaterThan(1);
+    }
+  });
+
+  it("end their own imports in .ts, so that nothing is guessed", () => {
+    const guessed = Object.keys(MAY_IMPORT)
+      .flatMap(importsOf)
+      .filter(({ wanted }) => wanted.startsWith(".") && !/\.(tsx?|mjs|css|json)$/.test(wanted));
+    expect(guessed).toEqual([]);
+  });
+
+  it("leave the engine without packages and without Node", () => {
+    expect(importsOf("src").filter(({ wanted }) => !wanted.startsWith("."))).toEqual([]);
+  });
+
+  it("speak to Excel in two places only", () => {
+    const speaking = Object.keys(MAY_IMPORT)
+      .flatMap(filesUnder)
+      .filter((file) => /\.tsx?$/.test(file) && !/^(functions|taskpane\/excel)\//.test(file))
+      .filter((file) =>
+        /\b(Excel|Office|CustomFunctions)\.[A-Za-z]|typeof (Excel|Office|CustomFunctions)\b/.test(codeOf(file)),
+      );
+    expect(speaking).toEqual([]);
+  });
+});
+
+/** A module without its comments and texts. */
+function codeOf(file: string): string {
+  return readFileSync(file, "utf8")
+    .replace(/\/\*[\s\S]*?\*\/|\/\/[^\n]*/g, "")
+    .replace(/"(?:[^"\\\n]|\\.)*"|'(?:[^'\\\n]|\\.)*'|`(?:[^`\\]|\\.)*`/g, '""');
+}
+
+describe("the project", () => {
+  const own = [
+    ...["src", "shared", "functions", "taskpane", "workbench", "tools", "tests", "docs", "assets", ".ci"].flatMap(
+      filesUnder,
+    ),
+    ...readdirSync(".", { withFileTypes: true })
+      .filter((entry) => entry.isFile())
+      .map(({ name }) => name),
+  ].filter((file) => (TEXT.test(file) || file.startsWith(".ci/")) && file !== "tests/architecture.test.ts");
+
+  it.each([
+    { what: "a folder of one machine", pattern: /(?<![\w.~$/-])\/(work|root|home|Users)\/[\w.-]+|[A-Z]:\\Users\\\w/ },
+    {
+      what: "the host of a package registry",
+      pattern: /registry\.(npmjs|yarnpkg)\.|npm\.pkg\.github|"resolved": "https?:/,
+    },
+  ])("mentions nowhere $what", ({ pattern }) => {
+    expect(own.length).toBeGreaterThan(50);
+    expect(own.filter((file) => pattern.test(readFileSync(file, "utf8")))).toEqual([]);
+  });
+});

@@ -1,0 +1,328 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { call } from "../../shared/catalogue/call.ts";
+import { entryNamed } from "../../shared/catalogue/catalogue.ts";
+import type { Argument, Cell } from "../../shared/catalogue/cell.ts";
+import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
+import { readWorkbook } from "../../shared/xlsx/read-workbook.ts";
+import { toSheetSpec } from "../../shared/xlsx/to-sheet-spec.ts";
+import { serve } from "../../tools/serve.mjs";
+import { builtPages, startChromium, type WatchedPage, watchedPage } from "../support/browser.ts";
+
+const SHEET = "Try";
+const PIPE = "8in sch40";
+
+let server: Awaited<ReturnType<typeof serve>>;
+let browser: Browser;
+let watched: WatchedPage;
+let page: Page;
+
+beforeAll(async () => {
+  server = await serve(builtPages("workbench"));
+  browser = await startChromium();
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+async function openWorkbench(size?: { readonly width: number; readonly height: number }): Promise<void> {
+  await page?.close();
+  watched = await watchedPage(browser, server.address, size);
+  page = watched.page;
+  await page.goto(`${server.address}/workbench/`);
+  await page.waitForFunction(() => window.dutybook !== undefined);
+}
+
+const read = async (...references: readonly string[]): Promise<readonly (readonly (readonly Cell[])[])[]> =>
+  page.evaluate((refs) => window.dutybook?.host.read(refs) ?? [], references);
+const one = async (reference: string): Promise<Cell> => (await read(reference))[0]?.[0]?.[0] ?? null;
+const addSheet = async (spec: SheetSpec): Promise<string> =>
+  page.evaluate((given) => window.dutybook?.host.addSheet(given) ?? "", spec);
+const write = async (values: Record<string, string | number>): Promise<void> =>
+  page.evaluate((given) => window.dutybook?.host.write(given), values);
+const sheetNames = async (): Promise<readonly string[]> =>
+  page.evaluate(() => window.dutybook?.host.sheetNames() ?? []);
+
+/** An empty sheet in front, its cells of the grid's usual size. */
+async function emptySheet(): Promise<void> {
+  await addSheet({ name: SHEET, columns: [], styles: {}, cells: [] });
+}
+
+/** Clicks a cell of an empty sheet, scrolled to its start, as a user would. */
+async function select(column: number, row: number): Promise<void> {
+  const canvas = await page.locator("#grid canvas").first().boundingBox();
+  if (canvas === null) throw new Error("the grid is not drawn");
+  await page.mouse.click(canvas.x + 46 + column * 88 + 40, canvas.y + 20 + row * 20 + 10);
+}
+
+async function type(column: number, row: number, text: string): Promise<void> {
+  await select(column, row);
+  await page.keyboard.type(text, { delay: 8 });
+  await page.keyboard.press("Enter");
+}
+
+function expected(name: string, ...args: readonly Argument[]): unknown {
+  const entry = entryNamed(name);
+  if (entry === undefined) throw new Error(`no function ${name}`);
+  const outcome = call(entry, args);
+  return outcome.ok ? outcome.value : outcome.error;
+}
+
+describe("cells typed into the workbench", () => {
+  beforeEach(async () => {
+    await openWorkbench();
+    await emptySheet();
+  });
+
+  const line = [[PIPE, "40 ft", "1 swing check, 2 elbow 90 long, 1 exit"]];
+  it.each([
+    { why: "plain numbers in US units", typed: `=DUTY.VELOCITY(1200,"${PIPE}")`, name: "VELOCITY", args: [1200, PIPE] },
+    {
+      why: "in lower case, in metric units",
+      typed: `=duty.velocity(272.5,"${PIPE}","metric")`,
+      name: "VELOCITY",
+      args: [272.5, PIPE, "METRIC"],
+    },
+    { why: "a text with its unit", typed: `=DUTY.VELOCITY("45 L/s","${PIPE}")`, name: "VELOCITY", args: ["45 L/s", PIPE] },
+    {
+      why: "arguments left out in the middle",
+      typed: `=DUTY.FRICTIONHEAD(1200,"${PIPE}",100,,80)`,
+      name: "FRICTIONHEAD",
+      args: [1200, PIPE, 100, null, 80],
+    },
+  ])("answers like the catalogue: $why", async ({ typed, name, args }) => {
+    await type(0, 0, typed);
+    await expect.poll(() => one(`${SHEET}!A1`)).toBeTypeOf("number");
+    expect(await one(`${SHEET}!A1`)).toBe(expected(name, ...args));
+  });
+
+  it("reads a line from a range, and follows its cells", async () => {
+    for (const [column, text] of (line[0] as readonly string[]).entries()) await type(column, 0, text);
+    await type(0, 2, '=DUTY.LINEHEAD(1200,A1:C1,"water",60)');
+    await expect.poll(() => one(`${SHEET}!A3`)).toBe(expected("LINEHEAD", 1200, line, "water", 60));
+    await type(1, 0, "400 ft");
+    const longer = [[PIPE, "400 ft", line[0]?.[2] ?? ""]];
+    await expect.poll(() => one(`${SHEET}!A3`)).toBe(expected("LINEHEAD", 1200, longer, "water", 60));
+  });
+
+  it("spills over a column, says when it is blocked, and recovers", async () => {
+    const flows = [300, 600, 900];
+    for (const [row, flow] of flows.entries()) await type(0, row, String(flow));
+    await type(2, 2, "in the way");
+    await type(2, 0, `=DUTY.VELOCITY(A1:A3,"${PIPE}")`);
+    await expect.poll(() => one(`${SHEET}!C1`)).toEqual({ error: "#SPILL!" });
+    await select(2, 2);
+    await page.keyboard.press("Delete");
+    const column = expected("VELOCITY", flows.map((flow) => [flow]), PIPE);
+    await expect.poll(async () => (await read(`${SHEET}!C1:C3`))[0]).toEqual(column);
+  });
+
+  it("shows the words of an error in the selected cell, also of a spilled one", async () => {
+    await type(0, 0, '=DUTY.VELOCITY(1200,"8in sch41")');
+    await expect.poll(() => one(`${SHEET}!A1`)).toMatchObject({ error: "#N/A" });
+    await select(0, 0);
+    const words = (expected("VELOCITY", 1200, "8in sch41") as { message: string }).message;
+    await expect.poll(() => page.locator("#strip").innerText()).toContain(words);
+    expect(await page.locator("#strip").innerText()).toContain("A1");
+
+    await type(2, 0, "300");
+    await type(2, 1, "-5");
+    await type(3, 0, `=DUTY.VELOCITY(C1:C2,"${PIPE}")`);
+    await expect.poll(() => one(`${SHEET}!D2`)).toMatchObject({ error: "#VALUE!" });
+    await select(3, 1);
+    await expect.poll(() => page.locator("#strip").innerText()).toMatch(/D2\s+#VALUE!\s+Flow/);
+  });
+
+  it("keeps the words with their cell when rows are inserted above", async () => {
+    await type(0, 1, '=DUTY.VELOCITY(1200,"8in sch41")');
+    await expect.poll(() => one(`${SHEET}!A2`)).toMatchObject({ error: "#N/A" });
+    await select(0, 0);
+    await page.keyboard.press("Control+Shift+Equal");
+    await page.evaluate(() => undefined);
+    const before = await one(`${SHEET}!A2`);
+    expect(before).toMatchObject({ message: (expected("VELOCITY", 1200, "8in sch41") as { message: string }).message });
+  });
+
+  it("shows what a value rests on", async () => {
+    await type(0, 0, '=DUTY.NPSHA(1200,20,"no line")');
+    await select(0, 0);
+    await expect.poll(() => page.locator("#strip").innerText()).toContain("A1");
+  });
+
+  it("keeps text that begins with = + - or @ as text", async () => {
+    await write({ [`${SHEET}!A1`]: "=1+1", [`${SHEET}!A2`]: "-5", [`${SHEET}!A3`]: "@home", [`${SHEET}!A4`]: "+3" });
+    await type(1, 0, "'=2+2");
+    await type(1, 1, "=LEN(A1)+LEN(A2)+LEN(A3)+LEN(A4)");
+    await expect.poll(() => one(`${SHEET}!B2`)).toBe(13);
+    expect((await read(`${SHEET}!A1:A4`))[0]).toEqual([["=1+1"], ["-5"], ["@home"], ["+3"]]);
+    expect(await one(`${SHEET}!B1`)).toBe("=2+2");
+    // A number typed over such a text is a number again.
+    await type(0, 1, "7");
+    await expect.poll(() => one(`${SHEET}!A2`)).toBe(7);
+  });
+
+  it("offers the functions while one is typed", async () => {
+    await select(0, 0);
+    await page.keyboard.type("=DUTY.NPS", { delay: 20 });
+    await expect.poll(() => page.getByText("NPSHA", { exact: false }).count()).toBeGreaterThan(0);
+    const summary = entryNamed("NPSHA")?.summary ?? "";
+    await expect.poll(() => page.getByText(summary).count()).toBeGreaterThan(0);
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("Escape");
+  });
+});
+
+describe("the workbench page", () => {
+  const sample = "'Duty notes'";
+
+  it("opens on the invented sample, calculated, with no request to anybody else and no error", async () => {
+    await openWorkbench();
+    expect(await page.title()).toBe("Dutybook workbench");
+    expect(await one(`${sample}!A2`)).toContain("Invented example");
+    const answers = (await read(`${sample}!B21:B26`, `${sample}!D21:D26`, `${sample}!B32:B39`)).flat(2);
+    for (const answer of answers) expect(answer).toBeTypeOf("number");
+    await page.waitForTimeout(1000);
+    expect(watched.outside).toEqual([]);
+    expect(watched.problems).toEqual([]);
+    expect(await page.locator("link[rel=icon]").getAttribute("href")).toBeTruthy();
+  });
+
+  it("redraws the chart when a cell changes", async () => {
+    await openWorkbench();
+    for (let i = 0; i < 6; i += 1) await page.keyboard.press("PageDown");
+    const duty = page.locator('[data-series="Duty"] circle');
+    await expect.poll(() => duty.count()).toBe(1);
+    const before = await duty.getAttribute("cx");
+    await write({ [`${sample}!B8`]: 1500 });
+    await expect.poll(() => duty.getAttribute("cx")).not.toBe(before);
+  });
+
+  it("is one undo step a sheet, and undo brings no failed sheet back", async () => {
+    await openWorkbench();
+    await addSheet({
+      name: SHEET,
+      columns: [],
+      styles: { a: { fill: "#EEEEEE" } },
+      cells: [{ at: "A1", v: 1, style: "a" }],
+      lists: [{ ref: "B1", items: ["x", "y"] }],
+      rules: [{ ref: "A1", when: "A1>0", style: { bold: true } }],
+    });
+    await select(0, 0);
+    await page.keyboard.press("Control+z");
+    await expect.poll(sheetNames).toEqual(["Duty notes"]);
+    const failure = await page.evaluate(
+      (spec) => window.dutybook?.host.addSheet(spec).then(() => "added", (fault: Error) => fault.message),
+      { name: SHEET, columns: [], styles: {}, cells: [], rules: [{ ref: "?", when: "TRUE", style: {} }] },
+    );
+    expect(failure).toContain("not a cell address");
+    await page.keyboard.press("Control+z");
+    await page.waitForTimeout(300);
+    expect(await sheetNames()).toEqual(["Duty notes"]);
+  });
+
+  it("downloads every sheet with its edits, and opens the file again beside the present sheets or in their place", async () => {
+    await openWorkbench();
+    await emptySheet();
+    await type(0, 0, `=DUTY.VELOCITY(1200,"${PIPE}")`);
+    await type(0, 1, '=DUTY.VELOCITY("12","8in sch40")');
+    await write({ [`${SHEET}!B1`]: "=text", [`${sample}!B8`]: 1100 });
+    await expect.poll(() => one(`${SHEET}!A1`)).toBeTypeOf("number");
+    const before = await read(`${SHEET}!A1:B2`, `${sample}!A1:F56`);
+
+    const [download] = await Promise.all([page.waitForEvent("download"), page.click("#download")]);
+    expect(download.suggestedFilename()).toBe("Northgate pit.xlsx");
+    const path = await download.path();
+    const outcome = readWorkbook(new Uint8Array(readFileSync(path)));
+    if (!outcome.ok) throw new Error(outcome.refusal.message);
+    expect(outcome.workbook.sheets.map(({ name }) => name)).toEqual(["Duty notes", SHEET]);
+    const specs = outcome.workbook.sheets.map(toSheetSpec);
+    const tried = specs[1]?.cells.find(({ at }) => at === "A1");
+    expect(tried).toMatchObject({ f: `DUTY.VELOCITY(1200,"${PIPE}")`, cached: before[0]?.[0]?.[0] });
+    expect(specs[1]?.cells.find(({ at }) => at === "B1")).toMatchObject({ v: "=text" });
+    expect(specs[0]?.cells.find(({ at }) => at === "B8")).toMatchObject({ v: 1100 });
+    expect(specs[0]?.cells.find(({ at }) => at === "A42")).toMatchObject({ spill: "A42:B53" });
+    expect(specs[0]?.merges).toContain("A2:F2");
+
+    await page.setInputFiles("#file", { name: "again.xlsx", mimeType: "", buffer: readFileSync(path) });
+    await page.getByRole("button", { name: "Beside the present sheets" }).click();
+    await expect.poll(sheetNames).toEqual(["Duty notes", SHEET, "Duty notes (2)", `${SHEET} (2)`]);
+    await expect.poll(() => read(`'${SHEET} (2)'!A1:B2`, "'Duty notes (2)'!A1:F56")).toEqual(before);
+
+    await page.setInputFiles("#file", { name: "again.xlsx", mimeType: "", buffer: readFileSync(path) });
+    await page.getByRole("button", { name: "In place of this workbook" }).click();
+    await expect.poll(sheetNames).toEqual(["Duty notes", SHEET]);
+    await expect.poll(() => read(`${SHEET}!A1:B2`, `${sample}!A1:F56`)).toEqual(before);
+    expect(await page.inputValue("#file-name")).toBe("again");
+  });
+
+  it("says why a file cannot be opened, and keeps the workbook", async () => {
+    await openWorkbench();
+    await page.setInputFiles("#file", { name: "notes.xlsx", mimeType: "", buffer: Buffer.from("no workbook at all") });
+    await expect.poll(() => page.locator("#strip").innerText()).toMatch(/notes\.xlsx could not be opened\. \S+/);
+    expect(await sheetNames()).toEqual(["Duty notes"]);
+  });
+
+  it("asks before it closes the workbook for a new one", async () => {
+    await openWorkbench();
+    await page.click("#new");
+    await page.keyboard.press("Escape");
+    expect(await sheetNames()).toEqual(["Duty notes"]);
+    await page.click("#new");
+    await page.getByRole("button", { name: "Start an empty workbook" }).click();
+    await expect.poll(sheetNames).toEqual(["Sheet1"]);
+    expect(await addSheet({ name: SHEET, columns: [], styles: {}, cells: [{ at: "A1", v: 5 }] })).toBe(SHEET);
+    expect(await one(`${SHEET}!A1`)).toBe(5);
+  });
+
+  it("sets the pane's width from the keyboard, within its limits", async () => {
+    await openWorkbench();
+    const width = async (): Promise<number> => Math.round((await page.locator("#pane").boundingBox())?.width ?? 0);
+    expect(await width()).toBe(380);
+    await page.focus("#divider");
+    await page.keyboard.press("ArrowLeft");
+    expect(await width()).toBe(400);
+    await page.keyboard.press("End");
+    await page.keyboard.press("ArrowLeft");
+    expect(await width()).toBe(560);
+    await page.keyboard.press("Home");
+    expect(await width()).toBe(320);
+    expect(await page.getAttribute("#divider", "aria-valuenow")).toBe("320");
+    await page.reload();
+    await page.waitForFunction(() => window.dutybook !== undefined);
+    expect(await width()).toBe(320);
+    await page.evaluate(() => localStorage.clear());
+  });
+
+  it.each([
+    { width: 1280, height: 800 },
+    { width: 1600, height: 900 },
+  ])("fits $width × $height, and its own parts have no serious accessibility fault", async (size) => {
+    await openWorkbench(size);
+    const overflow = await page.evaluate(() => [
+      document.documentElement.scrollWidth - window.innerWidth,
+      document.documentElement.scrollHeight - window.innerHeight,
+    ]);
+    expect(overflow).toEqual([0, 0]);
+    const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+    await page.evaluate(axe);
+    const faults = await page.evaluate(async () => {
+      const runner = (window as unknown as { axe: { run: (context: object) => Promise<AxeResults> } }).axe;
+      const { violations } = await runner.run({ include: ["body"], exclude: ["#grid", "#pane"] });
+      return violations
+        .filter(({ impact }) => impact === "serious" || impact === "critical")
+        .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+    });
+    expect(faults).toEqual([]);
+  });
+});
+
+interface AxeResults {
+  readonly violations: readonly {
+    readonly id: string;
+    readonly impact: string;
+    readonly nodes: readonly { readonly html: string }[];
+  }[];
+}

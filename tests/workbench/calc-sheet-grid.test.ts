@@ -1,0 +1,99 @@
+import { afterAll, describe, expect, it } from "vitest";
+import { dutyPlan } from "../../shared/calc-sheet/duty-plan.ts";
+import { dutySheet } from "../../shared/calc-sheet/duty-sheet.ts";
+import { workOut } from "../../shared/calc-sheet/work-out.ts";
+import { isCellError } from "../../shared/catalogue/cell.ts";
+import { decodeDuty } from "../../shared/duty/decode.ts";
+import type { DutyText } from "../../shared/duty/duty-text.ts";
+import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
+import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
+import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
+import { headlessGrid } from "../../workbench/headless.ts";
+
+const grid = headlessGrid();
+afterAll(() => grid.dispose());
+
+function sheetOf(duty: DutyText): SheetSpec {
+  const sheet = dutySheet(duty);
+  if (!sheet.ok) throw new Error(JSON.stringify(sheet.findings));
+  return sheet.value;
+}
+
+/** Reads every formula cell of a written sheet and holds it against what was worked out in memory. */
+async function compare(name: string, spec: SheetSpec): Promise<{ readonly formulas: number; readonly worst: number }> {
+  const formulas = spec.cells.filter(({ f }) => f !== undefined);
+  const refs = formulas.map(({ at, spill }) => `${quotedSheetName(name)}!${spill ?? at}`);
+  const shown = await grid.host.read(refs);
+  let worst = 0;
+  formulas.forEach(({ at, cached }, i) => {
+    const wanted = (Array.isArray(cached) ? cached : [[cached]]) as readonly (readonly unknown[])[];
+    wanted.forEach((row, r) => {
+      row.forEach((cell, c) => {
+        const found = shown[i]?.[r]?.[c];
+        if (typeof cell === "number") {
+          expect(found, `${at} row ${r} column ${c}`).toBeTypeOf("number");
+          const scale = Math.max(1, Math.abs(cell));
+          worst = Math.max(worst, Math.abs((found as number) - cell) / scale);
+        } else {
+          expect(found ?? "", at).toEqual(cell ?? "");
+        }
+      });
+    });
+  });
+  return { formulas: formulas.length, worst };
+}
+
+describe("a calc sheet in the workbench grid", () => {
+  it.each(SAMPLE_DUTIES)("calculates every formula to what the pane shows: $name", async ({ duty }) => {
+    const spec = sheetOf(duty);
+    const name = await grid.host.addSheet(spec);
+    const { formulas, worst } = await compare(name, spec);
+    expect(formulas).toBeGreaterThan(30);
+    expect(worst).toBeLessThan(1e-12);
+  });
+
+  it("follows every change of an input cell", async () => {
+    const { duty } = SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number];
+    const name = await grid.host.addSheet(sheetOf(duty));
+    const at = (key: string): string => `${quotedSheetName(name)}!${key}`;
+    await grid.host.write({ [at("flow")]: 900, [at("source_level")]: 92, [at("temperature")]: 100 });
+    const changed: DutyText = {
+      ...duty,
+      fields: { ...duty.fields, flow: "900", sourceLevel: "92", temperature: "100", curveFlow: "1800" },
+    };
+    const read = decodeDuty(changed).duty;
+    if (read === undefined) throw new Error("the changed duty is not complete");
+    const { cells } = workOut(dutyPlan(read));
+    const keys = {
+      total_head: "totalHead",
+      npsh_available: "npshAvailable",
+      rated_head: "ratedHead",
+      density: "density",
+    };
+    for (const [sheetName, key] of Object.entries(keys)) {
+      const [[[found]]] = (await grid.host.read([at(sheetName)])) as [[[number]]];
+      expect(Math.abs(found / (cells.get(key) as number) - 1), key).toBeLessThan(1e-12);
+    }
+  });
+
+  it("shows an error where an input cannot be read, and recovers", async () => {
+    const { duty } = SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number];
+    const name = await grid.host.addSheet(sheetOf(duty));
+    const at = (key: string): string => `${quotedSheetName(name)}!${key}`;
+    const read = async (key: string) => (await grid.host.read([at(key)]))[0]?.[0]?.[0];
+    const before = await read("total_head");
+    await grid.host.write({ [at("liquid")]: "treacle" });
+    expect(isCellError(await read("total_head"))).toBe(true);
+    await grid.host.write({ [at("liquid")]: "water" });
+    expect(await read("total_head")).toBe(before);
+  });
+
+  it("keeps the title-block text that begins with = as text", async () => {
+    const { duty } = SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number];
+    const spec = sheetOf({ ...duty, fields: { ...duty.fields, project: "=1+1" } });
+    const name = await grid.host.addSheet(spec);
+    const cell = spec.cells.find(({ v }) => v === "=1+1");
+    const [[[found]]] = (await grid.host.read([`${quotedSheetName(name)}!${cell?.at}`])) as [[[unknown]]];
+    expect(found).toBe("=1+1");
+  });
+});

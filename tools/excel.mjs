@@ -1,0 +1,75 @@
+// npm run excel — serves the add-in on this machine over https and says how to load it into Excel.
+import { X509Certificate } from "node:crypto";
+import { existsSync, readFileSync, rmSync } from "node:fs";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { generateCertificates } from "office-addin-dev-certs/lib/generate.js";
+import webpack from "webpack";
+import WebpackDevServer from "webpack-dev-server";
+import addin from "./build/addin.mjs";
+
+const PORT = 3000;
+const root = fileURLToPath(new URL("..", import.meta.url));
+const folder = path.join(root, ".cache", "certificates");
+const certificates = {
+  ca: path.join(folder, "ca.crt"),
+  cert: path.join(folder, "localhost.crt"),
+  key: path.join(folder, "localhost.key"),
+};
+
+await renewCertificates();
+const configuration = addin({}, { mode: "development" });
+configuration.devServer = {
+  host: "localhost",
+  port: PORT,
+  server: {
+    type: "https",
+    options: {
+      ca: readFileSync(certificates.ca),
+      cert: readFileSync(certificates.cert),
+      key: readFileSync(certificates.key),
+    },
+  },
+  // Excel fetches functions.json from outside the page.
+  headers: { "Access-Control-Allow-Origin": "*" },
+  static: false,
+  hot: false,
+  client: { overlay: false },
+  // The manifest must be a file to be loaded from.
+  devMiddleware: { writeToDisk: (file) => file.endsWith("manifest.xml") },
+};
+const server = new WebpackDevServer(configuration.devServer, webpack(configuration));
+await server.start();
+console.log(instructions());
+
+/** Makes certificates for localhost where there are none or they are about to end. */
+async function renewCertificates() {
+  const soon = Date.now() + 2 * 24 * 3600 * 1000;
+  const valid =
+    Object.values(certificates).every((file) => existsSync(file)) &&
+    Date.parse(new X509Certificate(readFileSync(certificates.cert)).validTo) > soon;
+  if (valid) return;
+  rmSync(folder, { recursive: true, force: true });
+  await generateCertificates(certificates.ca, certificates.cert, certificates.key, 365, ["127.0.0.1", "localhost"]);
+}
+
+function instructions() {
+  const manifest = path.join("dist", "manifest.xml");
+  const ca = path.relative(root, certificates.ca);
+  return `
+Dutybook is served at https://localhost:${PORT}/taskpane.html until you press Ctrl+C.
+
+Trust the certificate ${ca} once on this machine:
+  Windows  certutil -user -addstore Root ${ca}
+  Mac      security add-trusted-cert -k ~/Library/Keychains/login.keychain-db ${ca}
+
+Then load ${manifest} into Excel:
+  Web      Home > Add-ins > More Add-ins > My Add-ins > Upload My Add-in, and choose the file.
+  Windows  Share the folder that holds it, name the share under File > Options > Trust Center >
+           Trust Center Settings > Trusted Add-in Catalogs (tick Show in Menu), restart Excel,
+           then Home > Add-ins > More Add-ins > Shared Folder.
+  Mac      Copy it to ~/Library/Containers/com.microsoft.Excel/Data/Documents/wef/, restart Excel,
+           then Home > Add-ins.
+
+Type =DUTY. in a cell, or open the duty pane from the Home tab.`;
+}
