@@ -1,6 +1,8 @@
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { NAMESPACE } from "../shared/catalogue/namespace.ts";
+// @ts-expect-error a build script in plain JavaScript
+import { deployedManifest } from "../tools/build/manifest-urls.mjs";
 import { manifestNamespace, manifestProblems } from "./support/check-manifest.ts";
 
 const xml = readFileSync("manifest.xml", "utf8");
@@ -22,6 +24,26 @@ describe("the manifest", () => {
   // Only a build has the files; `npm run build` makes one.
   it.runIf(existsSync("dist/manifest.xml"))("names files that the build has", () => {
     expect(manifestProblems(readFileSync("dist/manifest.xml", "utf8"), "dist")).toEqual([]);
+  });
+});
+
+describe("the manifest for another address", () => {
+  it("names that address throughout", () => {
+    const deployed = deployedManifest(xml, "https://pumps.example/dutybook") as string;
+    expect(manifestProblems(deployed)).toEqual([]);
+    expect(deployed).not.toContain("localhost");
+    expect(deployed).toContain('"https://pumps.example/dutybook/taskpane.html"');
+    expect(deployed).toContain("<AppDomain>https://pumps.example</AppDomain>");
+  });
+
+  it("is the same where no address is given", () => {
+    expect(deployedManifest(xml, undefined)).toBe(xml);
+  });
+
+  it("is refused where it would still name this machine", () => {
+    expect(() => deployedManifest(`${xml}<!-- https://LOCALHOST:4000 -->`, "https://pumps.example")).toThrow(
+      "localhost",
+    );
   });
 });
 

@@ -19,6 +19,8 @@ const certificates = {
 
 await renewCertificates();
 const configuration = addin({}, { mode: "development" });
+// Served from memory; a build in dist/ stays as it is.
+configuration.output.clean = false;
 configuration.devServer = {
   host: "localhost",
   port: PORT,
@@ -35,8 +37,6 @@ configuration.devServer = {
   static: false,
   hot: false,
   client: { overlay: false },
-  // The manifest must be a file to be loaded from.
-  devMiddleware: { writeToDisk: (file) => file.endsWith("manifest.xml") },
 };
 const server = new WebpackDevServer(configuration.devServer, webpack(configuration));
 await server.start();
@@ -54,7 +54,6 @@ async function renewCertificates() {
 }
 
 function instructions() {
-  const manifest = path.join("dist", "manifest.xml");
   const ca = path.relative(root, certificates.ca);
   return `
 Dutybook is served at https://localhost:${PORT}/taskpane.html until you press Ctrl+C.
@@ -63,9 +62,9 @@ Trust the certificate ${ca} once on this machine:
   Windows  certutil -user -addstore Root ${ca}
   Mac      security add-trusted-cert -k ~/Library/Keychains/login.keychain-db ${ca}
 
-Then load ${manifest} into Excel:
+Then load manifest.xml into Excel:
   Web      Home > Add-ins > More Add-ins > My Add-ins > Upload My Add-in, and choose the file.
-  Windows  Share the folder that holds it, name the share under File > Options > Trust Center >
+  Windows  Share a folder that holds a copy of it, name the share under File > Options > Trust Center >
            Trust Center Settings > Trusted Add-in Catalogs (tick Show in Menu), restart Excel,
            then Home > Add-ins > More Add-ins > Shared Folder.
   Mac      Copy it to ~/Library/Containers/com.microsoft.Excel/Data/Documents/wef/, restart Excel,

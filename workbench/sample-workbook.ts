@@ -45,7 +45,11 @@ function spilled(f: string, spill: string, styleOf: (row: number, column: number
 
 /** A line of headings; later columns are right-aligned over numbers. */
 function headings(row: number, texts: readonly string[]): readonly CellSpec[] {
-  return texts.map((text, i) => value(`${"ABCDEF"[i]}${row}`, text, i === 1 || i === 3 ? "headRight" : "head"));
+  return texts.map((text, i) => ({
+    at: `${"ABCDEF"[i]}${row}`,
+    ...(text === "" ? {} : { v: text }),
+    style: i === 1 || i === 3 ? "headRight" : "head",
+  }));
 }
 
 interface Input {

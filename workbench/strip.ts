@@ -18,6 +18,8 @@ const ELSEWHERE = "The error comes from a cell this formula reads, or from a fun
 
 export function startStrip(strip: HTMLElement, { api, inside, messages, host }: PageGrid): Strip {
   let shown = "";
+  let selected = "";
+  let said = false;
   const show = (address: string, lines: readonly Line[]): void => {
     const state = JSON.stringify([address, lines]);
     if (state === shown) return;
@@ -42,6 +44,10 @@ export function startStrip(strip: HTMLElement, { api, inside, messages, host }: 
     const [row, column] = [cell.getRow(), cell.getColumn()];
     const address = addressOf(row, column);
     const place = { sheet: sheet.getSheetId(), row, column };
+    const where = `${workbook.getId()} ${place.sheet} ${address}`;
+    if (where === selected && said) return;
+    selected = where;
+    said = false;
     const [[[value] = []] = []] = await host.read([`${quotedSheetName(sheet.getSheetName())}!${address}`]);
     const lines: Line[] = [];
     if (isCellError(value)) {
@@ -63,5 +69,10 @@ export function startStrip(strip: HTMLElement, { api, inside, messages, host }: 
   api.addEvent(api.Event.ActiveSheetChanged, refresh);
   host.onCalculated(refresh);
 
-  return { say: (text, kind = "plain") => show("", [{ kind, text }]) };
+  return {
+    say: (text, kind = "plain") => {
+      said = true;
+      show("", [{ kind, text }]);
+    },
+  };
 }

@@ -45,7 +45,6 @@ export type LiquidCode =
 export type PipeworkCode =
   | "critical-zone"
   | "size-change-wrong-way"
-  | "bore-looks-nominal"
   | "fitting-needs-flow"
   | "fitting-assumed"
   | "fitting-size-outside-table"

@@ -1,6 +1,5 @@
 import { readQuantity } from "../basis/quantity-text.ts";
 import { amount, andThen, type Finding, fail, type Result, type Side, succeed } from "../basis/result.ts";
-import { unitOf } from "../basis/units.ts";
 import type { Fitting } from "./fitting.ts";
 import { GIVEN } from "./fitting-forms.ts";
 import { valveOfCoefficient } from "./flow-coefficient.ts";
@@ -16,7 +15,7 @@ const BLOCKED_STRAINER = /^(?:basket |suction )?strainer (\d+(?:\.\d+)?) ?% (?:b
 const NARROW_COUPLING = /^(?:reduced )?(?:hose )?coupling (?:to )?(?:id|bore) (.+)$/i;
 const SIZE_CHANGE =
   /^((?:(?:sudden|abrupt|gradual|concentric|eccentric|conical) )*)(expansion|enlargement|expander|increaser|diffuser|contraction|reducer|reduction) (to|from) (.+?)(?: (\d+(?:\.\d+)?) ?(?:°|deg|degrees?))?$/i;
-const MEASURED_BORE = /^(id )?((?:\d+\.?\d*|\.\d+) ?(?:mm|cm|m|in|inch|inches|"|ft))$/i;
+const MEASURED_BORE = /^(?:id )?((?:\d+\.?\d*|\.\d+) ?(?:mm|cm|m|in|inch|inches|"|ft))$/i;
 
 /** A fitting written with its own figure or size, or nothing where the text has none of the forms. */
 export function describedFitting(given: string): Result<Fitting> | undefined {
@@ -66,17 +65,19 @@ function ofSizeChange(given: string, parts: readonly (string | undefined)[]): Re
 
 /** The bore a change of size leads to or comes from: a measured bore with its unit, or a pipe's name. */
 function otherBore(text: string, subject: string): Result<number> {
-  const measured = MEASURED_BORE.exec(text);
-  if (measured === null) return andThen(pipeNamed(text), ({ bore }) => succeed(bore));
-  return andThen(positiveBore(measured[2] as string, subject), (bore) => {
-    const inches = bore / unitOf("in").factor;
-    const looksNominal = measured[1] === undefined && Math.abs(inches - Math.round(inches)) < 1e-9;
-    return succeed(bore, looksNominal ? [nominalForBore(bore, subject)] : []);
-  });
+  const written = MEASURED_BORE.exec(text)?.[1];
+  if (written === undefined) return andThen(pipeNamed(text), ({ bore }) => succeed(bore));
+  return andThen(positiveBore(written, subject), (bore) => succeed(bore, nominalRemark(written, subject)));
 }
 
-function nominalForBore(bore: number, subject: string): Finding {
-  return { code: "bore-looks-nominal", severity: "caution", subject, found: amount("size", bore) };
+/** "8 in" may be the nominal size of a steel pipe whose bore is 7.981 in. */
+function nominalRemark(written: string, subject: string): readonly Finding[] {
+  const inches = /^([\d.]+) ?(?:in|inch|inches|")$/i.exec(written)?.[1];
+  const pipe = inches === undefined ? undefined : pipeNamed(`${inches}in sch40`);
+  if (pipe === undefined || !pipe.ok) return [];
+  const { name, bore } = pipe.value;
+  const facts = { bore: amount("size", bore) };
+  return [{ code: "bore-is-nominal", severity: "caution", subject, facts, suggestions: [`"${name}"`] }];
 }
 
 function positiveBore(text: string, subject: string): Result<number> {

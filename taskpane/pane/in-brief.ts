@@ -1,4 +1,5 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
+import type { Finding, Severity } from "../../src/basis/result.ts";
 import { figureText } from "./views/figure.ts";
 import type { WorkedOut } from "./worked.ts";
 
@@ -11,12 +12,17 @@ export function inBrief({ results, fault, missing, wrong, remarks }: WorkedOut, 
       ...(missing.length === 0 ? [] : [`${missing.length} still to give`]),
     ];
   }
-  const warnings = remarks.atDuty.filter(({ severity }) => severity !== "caution").length;
   return [
     `Total head ${shortFigure(results.ratedHead, units)}`,
     `NPSHA ${shortFigure(results.npshAvailable, units)}`,
-    ...(warnings === 0 ? [] : [warnings === 1 ? "1 warning" : `${warnings} warnings`]),
+    ...counted("error", remarks.atDuty),
+    ...counted("warning", remarks.atDuty),
   ];
+}
+
+function counted(kind: Severity, findings: readonly Finding[]): readonly string[] {
+  const count = findings.filter(({ severity }) => severity === kind).length;
+  return count === 0 ? [] : [count === 1 ? `1 ${kind}` : `${count} ${kind}s`];
 }
 
 function shortFigure(worked: Parameters<typeof figureText>[0], units: UnitSetName): string {

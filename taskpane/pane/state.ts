@@ -28,7 +28,8 @@ export interface OpenList {
 
 /** A line about what just happened, shown until the next change. */
 export interface Notice {
-  readonly kind: "done" | "failed";
+  /** changed: to the duty, and may be undone at once. */
+  readonly kind: "changed" | "done" | "failed";
   readonly text: string;
 }
 
@@ -127,7 +128,7 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       const rows = state.duty[event.line].filter((_, row) => row !== event.row);
       const duty = withRows(state.duty, event.line, rows.length === 0 ? [EMPTY_SEGMENT] : rows);
       const text = `${LINE_TITLES[event.line]}: row ${event.row + 1} removed.`;
-      return { ...changed(state, duty, `removing row ${event.row + 1}`), notice: { kind: "done", text } };
+      return { ...changed(state, duty, `removing row ${event.row + 1}`), notice: { kind: "changed", text } };
     }
     case "row-moved":
       return moveRow(state, event.line, event.row, event.by);
@@ -137,7 +138,12 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       return answerUnits(state, event.numbers);
     case "duty-replaced": {
       const replaced = changed(state, event.duty, event.what);
-      return { ...replaced, list: undefined, unitsAsked: undefined, notice: { kind: "done", text: `${event.what}.` } };
+      return {
+        ...replaced,
+        list: undefined,
+        unitsAsked: undefined,
+        notice: { kind: "changed", text: `${event.what}.` },
+      };
     }
     case "undone":
       return step(state, "past", "future");
@@ -216,7 +222,7 @@ function moveRow(state: PaneState, line: LineKey, row: number, by: -1 | 1): Pane
   rows[row] = other;
   rows[row + by] = moved;
   const text = `${LINE_TITLES[line]}: row ${row + 1} is now row ${row + 1 + by}.`;
-  return { ...changed(state, withRows(state.duty, line, rows), "moving a row"), notice: { kind: "done", text } };
+  return { ...changed(state, withRows(state.duty, line, rows), "moving a row"), notice: { kind: "changed", text } };
 }
 
 function pickUnits(state: PaneState, unitSet: UnitSetName): PaneState {
@@ -231,11 +237,11 @@ function answerUnits(state: PaneState, numbers: "convert" | "keep" | "leave"): P
   if (unitSet === undefined || numbers === "leave") return closed;
   if (numbers === "keep") {
     const text = `Units are now ${unitSet}; every number stands as it was typed.`;
-    return { ...changed(closed, { ...state.duty, unitSet }, "changing the units"), notice: { kind: "done", text } };
+    return { ...changed(closed, { ...state.duty, unitSet }, "changing the units"), notice: { kind: "changed", text } };
   }
   const text = `Units are now ${unitSet}; plain numbers are converted to six figures.`;
   const duty = convertNumbers(state.duty, unitSet);
-  return { ...changed(closed, duty, "converting the numbers"), notice: { kind: "done", text } };
+  return { ...changed(closed, duty, "converting the numbers"), notice: { kind: "changed", text } };
 }
 
 function toggled(set: ReadonlySet<string>, key: string, member: boolean): ReadonlySet<string> {

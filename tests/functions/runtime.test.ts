@@ -3,14 +3,18 @@ import { registerFunctions } from "../../functions/register.ts";
 import { call } from "../../shared/catalogue/call.ts";
 import { CATALOGUE } from "../../shared/catalogue/catalogue.ts";
 import { type Cell, isRange } from "../../shared/catalogue/cell.ts";
+import type { Entry } from "../../shared/catalogue/entry.ts";
+import { succeed } from "../../src/basis/result.ts";
 import { type CalcAnswer, CalcHost, errorCell, errorDataType } from "../support/calc-host.ts";
 import { REPEATING, SAMPLES } from "../support/sample-entries.ts";
 
 let host: CalcHost;
 
+const blank: Entry = { ...SAMPLES[2], id: "BLANK", parameters: [], run: () => succeed(null) };
+
 beforeAll(() => {
   host = new CalcHost();
-  registerFunctions(host.functions, [...SAMPLES, REPEATING]);
+  registerFunctions(host.functions, [...SAMPLES, REPEATING, blank]);
 });
 
 async function answerTo(name: string, ...args: readonly unknown[]): Promise<CalcAnswer> {
@@ -122,6 +126,10 @@ describe.concurrent("a function called the way Excel calls it", () => {
       [0.3048, ""],
       [0.6096, "two feet"],
     ]);
+  });
+
+  it("answers a blank with an empty text, where Excel would show null as 0", async () => {
+    expect((await answerTo("BLANK")).value).toEqual([[""]]);
   });
 
   it("hands a range over whole", async () => {

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
-import { type Browser, chromium, type Page } from "playwright-core";
+import { type Browser, chromium, type Locator, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
 const ADDRESS = "http://pane.test/";
@@ -114,12 +114,16 @@ async function typeInto(page: Page, id: string, text: string): Promise<void> {
   await page.keyboard.type(text);
 }
 
+/** The text a reader sees, blanks made even. */
+async function textOf(locator: Locator): Promise<string> {
+  return ((await locator.textContent()) ?? "").replace(/\s+/g, " ").trim();
+}
+
 /** "Total dynamic head" → 38.51, in the unit it must be shown in. */
 async function figure(page: Page, label: string, unit: string): Promise<number> {
-  const shown = await page
-    .locator(".figure", { has: page.locator("dt", { hasText: new RegExp(`^${label}$`) }) })
-    .locator("dd")
-    .innerText();
+  const shown = await textOf(
+    page.locator(".figure", { has: page.locator("dt", { hasText: new RegExp(`^${label}$`) }) }).locator("dd"),
+  );
   expect(shown.endsWith(` ${unit}`), `${label}: ${shown}`).toBe(true);
   return Number(shown.slice(0, -unit.length - 1));
 }
@@ -185,8 +189,8 @@ describe.each([{ width: 320 }, { width: 450 }])("the pane at $width px", ({ widt
     expect(Math.abs((await figure(page, "NPSH available", "m")) - 6.869)).toBeLessThan(0.005);
     expect(Math.abs((await figure(page, "NPSH available less required", "m")) - 3.869)).toBeLessThan(0.005);
     expect(Math.abs((await figure(page, "Greatest suction lift", "m")) - 5.869)).toBeLessThan(0.005);
-    expect(await page.locator(".row-result").nth(1).innerText()).toMatch(/^2\.68[23] m\/s, 11\.2[67]\d? m lost$/);
-    expect(await page.locator(".brief-results").innerText()).toMatch(/Total head 38\.5\d? m\s*NPSHA 6\.869 m/);
+    expect(await textOf(page.locator(".row-result").nth(1))).toMatch(/^2\.68[23] m\/s, 11\.2[67]\d? m lost$/);
+    expect(await textOf(page.locator(".brief-results"))).toMatch(/Total head 38\.5\d? m\s*NPSHA 6\.869 m/);
     await page.locator("[role=status]", { hasText: "Total head 38.5" }).waitFor({ state: "attached" });
 
     await expectNoSidewaysScroll(page);
@@ -236,7 +240,7 @@ describe("mistakes and gaps", () => {
     expect(await flow.getAttribute("aria-invalid")).toBe("true");
     const described = (await flow.getAttribute("aria-describedby"))?.split(" ") ?? [];
     expect(described).toContain("duty-flow-findings");
-    expect(await page.locator("#duty-flow-findings").innerText()).toMatch(/Error:.*furlongs/s);
+    expect(await textOf(page.locator("#duty-flow-findings"))).toMatch(/Error:.*furlongs/s);
     expect(await page.locator("[aria-invalid=true]").count()).toBe(1);
     await page.locator("#duty-step-levels > summary").click();
     expect(await flow.isVisible()).toBe(false);
@@ -293,7 +297,7 @@ describe("units", () => {
     await page.locator("#duty-units-METRIC").click();
     await page.getByRole("button", { name: "Keep the numbers" }).click();
     expect(await page.locator("#duty-flow").inputValue()).toBe("1200");
-    expect(await page.locator("#duty-flow-unit").innerText()).toBe("m³/h");
+    expect(await textOf(page.locator("#duty-flow-unit"))).toBe("m³/h");
     await page.close();
   });
 });
@@ -319,7 +323,7 @@ describe("the type-to-choose list", () => {
     expect(await box.inputValue()).toBe("10 hdpe dr");
     await page.keyboard.press("ArrowUp");
     await page.keyboard.press("ArrowUp");
-    const last = (await options.last().innerText()).trim();
+    const last = await textOf(options.last());
     await page.keyboard.press("Enter");
     expect(await box.inputValue()).toBe(last);
     await page.close();
@@ -366,9 +370,7 @@ describe("the calc sheet", () => {
     expect(await button.getAttribute("aria-disabled")).toBe("true");
     await button.click({ force: true });
     expect(await page.evaluate(() => window.specs.length)).toBe(0);
-    expect(await page.locator("#duty-write-state").innerText()).toBe(
-      "The sheet can be written once the duty is complete.",
-    );
+    expect(await textOf(page.locator("#duty-write-state"))).toBe("The sheet can be written once the duty is complete.");
     expect(await page.locator("#duty-step-write .link").allInnerTexts()).toContain("Flow");
     await page.close();
   });
@@ -378,7 +380,7 @@ describe("the calc sheet", () => {
     await startFrom(page, 0);
     const button = page.locator("button.write");
     await button.click();
-    expect(await button.innerText()).toBe("Writing the sheet …");
+    expect(await textOf(button)).toBe("Writing the sheet …");
     await page.getByText("Written to “Duty (2)”.").waitFor();
     const spec = await page.evaluate(() => ({
       name: window.specs[0]?.name,
@@ -398,7 +400,7 @@ describe("the calc sheet", () => {
   it("is not offered without a workbook", async () => {
     const page = await open({ width: 320, alone: true });
     expect(await page.locator("button.write").count()).toBe(0);
-    expect(await page.locator("#duty-step-write").innerText()).toContain("This page holds no workbook.");
+    expect(await textOf(page.locator("#duty-step-write"))).toContain("This page holds no workbook.");
     await page.close();
   });
 });
@@ -420,7 +422,7 @@ describe("what was typed", () => {
       sessionStorage.setItem("dutybook.duty", "{broken");
     });
     await page.reload();
-    expect(await page.locator(".notice").innerText()).toContain("could not be read");
+    expect(await textOf(page.locator(".notice"))).toContain("could not be read");
     await page.locator("#duty-flow").fill("1");
     expect(await page.evaluate(() => sessionStorage.getItem("dutybook.duty.unread"))).toBe("{broken");
     await page.close();

@@ -53,7 +53,7 @@ async function emptySheet(): Promise<void> {
 
 /** Clicks a cell of an empty sheet, scrolled to its start, as a user would. */
 async function select(column: number, row: number): Promise<void> {
-  const canvas = await page.locator("#grid canvas").first().boundingBox();
+  const canvas = await page.locator('#grid canvas[id*="sheet-main-canvas"]').boundingBox();
   if (canvas === null) throw new Error("the grid is not drawn");
   await page.mouse.click(canvas.x + 46 + column * 88 + 40, canvas.y + 20 + row * 20 + 10);
 }

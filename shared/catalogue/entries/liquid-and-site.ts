@@ -26,7 +26,7 @@ const density = defineEntry({
   group: "Liquid and site",
   summary: "Density of a liquid at its temperature",
   method:
-    "Water by the IAPWS Industrial Formulation 1997, at one atmosphere or at the vapour pressure where that is higher. Sea water by Sharqawy, Lienhard and Zubair, within 0.1 %. Glycol in water by Melinder's fits, strength by weight. A described liquid keeps the density it states; SG is relative to 998.2 kg/m³, water at 20 °C.",
+    "Water by the IAPWS Industrial Formulation 1997, at one atmosphere or at the vapour pressure where that is higher. Sea water by Sharqawy, Lienhard and Zubair, within 0.1 %. Glycol in water by Melinder's fits, strength by weight; other tables differ by up to 1 %, and by some 2 K in the freezing point, so keep a margin. A described liquid keeps the density it states; SG is relative to 998.2 kg/m³, water at 20 °C.",
   cites: liquidCites,
   parameters: { liquid, temperature },
   answer: { kind: "quantity", name: "density", quantity: "density" },
@@ -52,7 +52,7 @@ const viscosity = defineEntry({
   group: "Liquid and site",
   summary: "Dynamic viscosity of a liquid at its temperature",
   method:
-    "Water by IAPWS R12-08 at the density DENSITY gives. Sea water by Sharqawy, Lienhard and Zubair, within 1.5 %. Glycol in water by Melinder's fits, within some 5 %. A described liquid keeps the viscosity it states; a kinematic viscosity is multiplied by the density, and Saybolt seconds are converted by their short form.",
+    "Water by IAPWS R12-08 at the density DENSITY gives. Sea water by Sharqawy, Lienhard and Zubair, within 1.5 %. Glycol in water by Melinder's fits; other tables differ by up to 9 %, and by 20 % for weak solutions near 0 °C. A described liquid keeps the viscosity it states; a kinematic viscosity is multiplied by the density, and Saybolt seconds are converted by their short form.",
   cites: liquidCites,
   parameters: { liquid, temperature },
   answer: { kind: "quantity", name: "dynamic viscosity", quantity: "dynamicViscosity" },

@@ -6,6 +6,7 @@ import {
   UNIT_SETS,
   type UnitSetName,
 } from "../../../src/basis/quantities.ts";
+import { inWords } from "../../text/words.ts";
 import type { Answer, Entry, Example } from "../entry.ts";
 import { parameterName } from "../entry.ts";
 import { NAMESPACE } from "../namespace.ts";
@@ -51,14 +52,14 @@ function argument(name: string, parameter: Parameter<unknown>): string {
     ...(quantity === undefined ? [] : [unitsSentence(quantity)]),
     ...(range === undefined ? [] : [sentence(`Range: ${range}`)]),
     ...(choices === undefined ? [] : [sentence(`Choices: ${choices.join(", ")}`)]),
-    ...(quantity === undefined && choices === undefined ? [sentence(`Such as ${example}`)] : []),
+    ...(quantity === undefined && choices === undefined ? [sentence(`Example: ${example}`)] : []),
     ...(whenLeftOut === undefined ? [] : [sentence(`When left out: ${whenLeftOut}`)]),
     ...(parameter.takes === "range" ? ["Takes a range of cells."] : []),
   ];
   return `<dt>${escaped(name)}${optional}</dt><dd>${escaped(facts.join(" "))}</dd>`;
 }
 
-/** "In US gpm (US), L/s (SI) or m³/h (METRIC), or a text with its own unit." */
+/** "In ft (US) or m (SI, METRIC), or a text with its own unit." */
 function unitsSentence(quantity: Quantity): string {
   if (quantity === "ratio") return "A plain number.";
   return `In ${unitOfEachSet(quantity)}, or a text with its own unit.`;
@@ -66,9 +67,11 @@ function unitsSentence(quantity: Quantity): string {
 
 function unitOfEachSet(quantity: Quantity): string {
   const symbols = UNIT_SET_NAMES.map((set) => printedUnit(quantity, set) || UNIT_SETS[set][quantity].symbol);
-  if (new Set(symbols).size === 1) return symbols[0] as string;
-  const shown = UNIT_SET_NAMES.map((set, i) => `${symbols[i]} (${set})`);
-  return `${shown.slice(0, -1).join(", ")} or ${shown.at(-1)}`;
+  const different = [...new Set(symbols)];
+  if (different.length === 1) return symbols[0] as string;
+  return inWords(
+    different.map((symbol) => `${symbol} (${UNIT_SET_NAMES.filter((_, i) => symbols[i] === symbol).join(", ")})`),
+  );
 }
 
 function answerText(answer: Answer): string {

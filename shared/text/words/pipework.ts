@@ -6,8 +6,6 @@ export const pipeworkWords: Readonly<Record<PipeworkCode, Words>> = {
     `${f.subject} is in the critical zone (Reynolds number ${say.fact("reynolds")}): friction may sit anywhere between laminar and turbulent, and the value between the two is used`,
   "size-change-wrong-way": (f, say) =>
     `${f.subject}: the other bore of ${say.amount(f.found)} must be ${f.limit?.side} the pipe's own, ${say.amount(f.limit)}`,
-  "bore-looks-nominal": (f, say) =>
-    `${f.subject}: ${say.amount(f.found)} is taken as a true bore; where it is a nominal size, name the pipe, such as “8in sch40”`,
   "fitting-needs-flow": (f) =>
     `${f.subject} has a coefficient that depends on the flow; ask for its head at a flow instead`,
   "fitting-assumed": (f, say) =>

@@ -57,10 +57,14 @@ export function systemCurvePicture(
     <path class="guide" d="M${xDuty} ${y.range()[0]}V${yDuty}H${MARGIN.left}" />
     <path class="curve" d="${curve(points) ?? ""}" />
     <circle class="duty-point" cx=${xDuty} cy=${yDuty} r="4.5" />
-    <text class="duty-label" text-anchor=${onRight ? "start" : "end"}>
-      <tspan x=${xLabel} y=${yLabel}>${figures(duty.flow)} ${units.flow}</tspan>
-      <tspan x=${xLabel} y=${yLabel + 14}>${figures(duty.head)} ${units.head}</tspan>
-    </text>
+    ${[`${figures(duty.flow)} ${units.flow}`, `${figures(duty.head)} ${units.head}`].map(
+      (text, i) => svg`<text
+        class="duty-label"
+        x=${xLabel}
+        y=${yLabel + 14 * i}
+        text-anchor=${onRight ? "start" : "end"}
+      >${text}</text>`,
+    )}
   </svg>`;
 }
 

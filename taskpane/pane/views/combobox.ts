@@ -36,6 +36,12 @@ export function comboboxView(context: PaneContext, box: Combobox): TemplateResul
 
   function open(input: HTMLInputElement): void {
     send({ type: "list-opened", place: box.place, caret: input.selectionStart ?? input.value.length });
+    bringIntoView();
+  }
+
+  /** A box low in the pane has its list below the edge. */
+  function bringIntoView(): void {
+    document.getElementById(listId)?.parentElement?.scrollIntoView({ block: "nearest" });
   }
 
   function mark(index: number): void {
@@ -105,18 +111,18 @@ export function comboboxView(context: PaneContext, box: Combobox): TemplateResul
         const input = event.target as HTMLInputElement;
         const caret = input.selectionStart ?? input.value.length;
         send({ type: "typed", place: box.place, text: input.value, caret });
+        bringIntoView();
       }}
       @keydown=${onKey}
       @blur=${() => send({ type: "list-closed" })}
     />
-    <div class="names" ?hidden=${!shown}>
+    <div class="names" ?hidden=${!shown} @mousedown=${(event: MouseEvent) => event.preventDefault()}>
       <ul id=${listId} role="listbox" aria-label="Known names">
         ${(matches?.names ?? []).map(
           (name, index) => html`<li
             id=${optionId(index)}
             role="option"
             aria-selected=${index === active}
-            @mousedown=${(event: MouseEvent) => event.preventDefault()}
             @click=${() => choose(index)}
           >
             ${name}

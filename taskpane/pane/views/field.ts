@@ -13,7 +13,7 @@ import { findingsAt, findingsView } from "./findings.ts";
 
 /** A field of the duty: label, box, unit, its findings, and help with a line for the basis that open on demand. */
 export function fieldView(context: PaneContext, key: FieldKey): TemplateResult {
-  const { state, worked, send } = context;
+  const { state, send } = context;
   const field = FIELDS[key];
   const id = boxId(key);
   const units = state.duty.unitSet;

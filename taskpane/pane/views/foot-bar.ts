@@ -16,7 +16,6 @@ export function footBarView(context: PaneContext): TemplateResult {
 
 function noticeView({ state, send }: PaneContext): TemplateResult {
   const { notice } = state;
-  const canUndo = notice?.kind === "done" && state.past.length > 0 && !notice.text.startsWith("Handed");
   return html`<div class="notice ${notice?.kind ?? ""}" role="status">
     ${notice === undefined ? nothing : html`<span>${notice.text}</span>`}
     ${canUndo ? html`<button type="button" @click=${() => send({ type: "undone" })}>Undo</button>` : nothing}

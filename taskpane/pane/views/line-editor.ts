@@ -33,7 +33,7 @@ export function lineEditorView(context: PaneContext, line: LineKey): TemplateRes
       One row for each run of equal pipe with its fittings, in the direction of flow.
     </p>
     <ol class="rows">
-      ${rows.map((_, row) => rowView(context, line, row))}
+      ${rows.map((_, row) => html`<li>${rowView(context, line, row)}</li>`)}
     </ol>
     ${(Object.keys(COLUMN_HELP) as (keyof SegmentText)[]).map(
       (column) => html`<p class="unseen" id=${helpId(line, column)}>${COLUMN_HELP[column]}</p>`,
@@ -54,7 +54,7 @@ function rowView(context: PaneContext, line: LineKey, row: number): TemplateResu
   const { state, worked } = context;
   const segment = worked.segmentAt(line, row);
   const units = state.duty.unitSet;
-  return html`<li class="row" role="group" aria-label="${LINE_TITLES[line]}, row ${row + 1}">
+  return html`<div class="row" role="group" aria-label="${LINE_TITLES[line]}, row ${row + 1}">
     <div class="row-head">
       <span class="row-number" aria-hidden="true">${row + 1}</span>
       <span class="row-result">
@@ -65,7 +65,7 @@ function rowView(context: PaneContext, line: LineKey, row: number): TemplateResu
     ${cellView(context, { line, row, column: "pipe" })} ${cellView(context, { line, row, column: "length" })}
     ${cellView(context, { line, row, column: "fittings" })}
     ${segment === undefined || segment.findings.length === 0 ? nothing : findingsView(segment.findings, units)}
-  </li>`;
+  </div>`;
 }
 
 /** "8.15 ft/s, 3.21 ft lost". */
@@ -123,7 +123,7 @@ function rowButtons({ state, send, goTo }: PaneContext, line: LineKey, row: numb
 type CellPlace = Extract<Place, { readonly line: LineKey }>;
 
 function cellView(context: PaneContext, place: CellPlace): TemplateResult {
-  const { state, worked } = context;
+  const { state } = context;
   const key = placeKey(place);
   const id = boxId(key);
   const units = state.duty.unitSet;
@@ -145,7 +145,7 @@ function cellView(context: PaneContext, place: CellPlace): TemplateResult {
 }
 
 function boxView(context: PaneContext, place: CellPlace, describedBy: string): TemplateResult {
-  const { state, worked, send } = context;
+  const { state, send } = context;
   const text = state.duty[place.line][place.row]?.[place.column] ?? "";
   const invalid = findingsAt(context, placeKey(place)).some(({ severity }) => severity === "error");
   if (place.column === "length") {

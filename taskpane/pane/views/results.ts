@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
+import type { CellError } from "../../../shared/catalogue/cell.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
 import type { HeadAndSuction, Worked } from "../../../shared/package/head-and-suction.ts";
 import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
@@ -84,25 +85,28 @@ function headParts(worked: HeadAndSuction, hasMargin: boolean): readonly { name:
 
 function suctionView({ state }: PaneContext, duty: Duty, worked: HeadAndSuction): TemplateResult {
   const units = state.duty.unitSet;
-  const { npshDifference, greatestLift, suctionLift } = worked;
+  const { npshAvailable, npshDifference, greatestLift, suctionLift } = worked;
+  /** Worked out, or refused for another reason than NPSH available is: one reason is said once. */
+  const follows = (figure: Worked | undefined): figure is Worked =>
+    figure !== undefined && (typeof figure === "number" || !sameError(figure, npshAvailable));
   const flooded = typeof suctionLift === "number" && suctionLift < 0;
   return html`<h3>Suction</h3>
     <dl class="figures">
-      ${figureView("NPSH available", worked.npshAvailable, "head", units, true)}
+      ${figureView("NPSH available", npshAvailable, "head", units, true)}
       ${
         flooded
           ? figureView("Liquid over the pump", -suctionLift, "head", units)
           : figureView("Suction lift", suctionLift, "head", units)
       }
       ${figureView("Suction line losses", worked.suctionLoss, "head", units)}
-      ${
-        npshDifference === undefined
-          ? nothing
-          : figureView("NPSH available less required", npshDifference, "head", units)
-      }
-      ${greatestLift === undefined ? nothing : figureView("Greatest suction lift", greatestLift, "head", units)}
+      ${follows(npshDifference) ? figureView("NPSH available less required", npshDifference, "head", units) : nothing}
+      ${follows(greatestLift) ? figureView("Greatest suction lift", greatestLift, "head", units) : nothing}
     </dl>
     ${npshDifference === undefined ? nothing : marginView(npshDifference, duty)}`;
+}
+
+function sameError(error: CellError, other: Worked): boolean {
+  return typeof other !== "number" && error.message === other.message;
 }
 
 function marginView(difference: Worked, { npshMargin }: Duty): TemplateResult | typeof nothing {

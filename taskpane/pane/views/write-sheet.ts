@@ -37,7 +37,7 @@ function buttonView(context: PaneContext, host: SheetHost): TemplateResult {
     >
       ${busy ? "Writing the sheet …" : "Write the calc sheet"}
     </button>
-    <div id="duty-write-state" class="write-state">
+    <div id="duty-write-state" class="write-state" role="status">
       ${complete ? nothing : html`<p>The sheet can be written once the duty is complete.</p>`} ${outcomeView(context)}
     </div>
     ${complete ? nothing : openPointsView(context)}`;

@@ -61,7 +61,11 @@ describe("FRICTIONHEAD", () => {
     // 6 m/s in 6.065 in is 1772.6 US gpm, by hand.
     { why: "just below 6 m/s", args: [1772, "6in sch40", 100], say: [] },
     { why: "just above 6 m/s", args: [1774, "6in sch40", 100], say: ["caution velocity-high"] },
-    { why: "a wall beyond the chart", args: [500, "ID 6 in rough 0.31 in", 100], say: ["warning outside-usual-range"] },
+    {
+      why: "a wall beyond the chart",
+      args: [500, "ID 6.1 in rough 0.31 in", 100],
+      say: ["warning outside-usual-range"],
+    },
     { why: "the critical zone", args: [6, "6in sch40", 100], say: ["caution critical-zone"] },
   ])("has its say on $why", ({ args, say }) => expect(remarks("FRICTIONHEAD", ...args)).toEqual(say));
 

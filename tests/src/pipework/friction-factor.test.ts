@@ -38,6 +38,7 @@ describe("friction factor", () => {
     for (const roughness of [0, 1e-3, 0.05]) {
       const end = factor(4000, roughness);
       expect(factor(3000, roughness)).toBeCloseTo((0.032 + end) / 2, 14);
+      expect(factor(2050, roughness)).toBeCloseTo(0.032 + (end - 0.032) / 40, 14);
       expect(factor(2000.000001, roughness)).toBeCloseTo(0.032, 9);
       expect(factor(3999.999999, roughness)).toBeCloseTo(end, 9);
     }

@@ -87,7 +87,7 @@ describe("undo and redo", () => {
     const typed = after([type({ field: "flow" }, "1200")]);
     const replaced = next(typed, { type: "duty-replaced", duty: sample, what: "Started from “x”" });
     expect(replaced.duty).toEqual(sample);
-    expect(replaced.notice?.text).toBe("Started from “x”.");
+    expect(replaced.notice).toEqual({ kind: "changed", text: "Started from “x”." });
     const undone = next(replaced, { type: "undone" });
     expect(undone.duty).toEqual(typed.duty);
     expect(next(undone, { type: "redone" }).duty).toEqual(sample);

@@ -1,0 +1,102 @@
+import type { Quantity } from "../../src/basis/quantities.ts";
+
+/** A column of a table: how we head it, how others head it, and what its numbers measure. */
+export interface TableColumn {
+  readonly name: string;
+  /** Other headings, in lower case, without dots. */
+  readonly also: readonly string[];
+  /** Absent for texts. */
+  readonly quantity?: Quantity;
+}
+
+/** Greatest and least that a pump may be run at or cut to; both tables may state them. */
+const LIMITS = {
+  leastImpeller: {
+    name: "least impeller",
+    also: ["minimum impeller", "min impeller", "smallest impeller", "least impeller diameter", "minimum trim"],
+    quantity: "size",
+  },
+  greatestImpeller: {
+    name: "greatest impeller",
+    also: ["maximum impeller", "max impeller", "largest impeller", "greatest impeller diameter", "full diameter"],
+    quantity: "size",
+  },
+  leastSpeed: {
+    name: "lowest speed",
+    also: ["minimum speed", "min speed", "least speed"],
+    quantity: "speed",
+  },
+  greatestSpeed: {
+    name: "highest speed",
+    also: ["maximum speed", "max speed", "greatest speed", "top speed"],
+    quantity: "speed",
+  },
+} as const satisfies Record<string, TableColumn>;
+
+/** The curves: one row a point. */
+export const CURVE_COLUMNS = {
+  pump: { name: "pump", also: ["model", "pump model", "pump name", "name", "type"] },
+  speed: {
+    name: "speed",
+    also: ["n", "pump speed", "speed of rotation", "rotational speed", "running speed"],
+    quantity: "speed",
+  },
+  diameter: {
+    name: "impeller diameter",
+    also: ["impeller", "impeller dia", "diameter", "dia", "trim", "d2"],
+    quantity: "size",
+  },
+  flow: { name: "flow", also: ["q", "flow rate", "flowrate", "rate of flow", "capacity"], quantity: "flow" },
+  head: { name: "head", also: ["h", "total head", "pump head", "total dynamic head", "tdh"], quantity: "head" },
+  efficiency: { name: "efficiency", also: ["eff", "η", "eta", "pump efficiency"], quantity: "percent" },
+  npshRequired: {
+    name: "NPSHR",
+    also: ["npsh", "npsh3", "npsh r", "npsh (r)", "npsh required", "required npsh"],
+    quantity: "head",
+  },
+  power: { name: "power", also: ["p", "p2", "shaft power", "pump power", "brake power"], quantity: "power" },
+  ...LIMITS,
+} as const satisfies Record<string, TableColumn>;
+
+/** The order of the columns where a table of curves has no heading. */
+export const USUAL_CURVE_ORDER = [
+  "pump",
+  "speed",
+  "diameter",
+  "flow",
+  "head",
+  "efficiency",
+  "npshRequired",
+  "power",
+] as const satisfies readonly CurveColumn[];
+
+/** The pumps themselves: one row a pump. */
+export const PUMP_COLUMNS = {
+  pump: CURVE_COLUMNS.pump,
+  duty: { name: "made for", also: ["duty", "service", "family", "application"] },
+  suctionSize: { name: "suction size", also: ["suction", "inlet size", "inlet"] },
+  dischargeSize: { name: "discharge size", also: ["discharge", "outlet size", "outlet"] },
+  casingMaterial: { name: "casing material", also: ["casing", "material", "volute material"] },
+  flangeClass: { name: "flange class", also: ["flanges", "flange class offered", "flange rating", "class"] },
+  greatestPressure: {
+    name: "greatest working pressure",
+    also: ["maximum working pressure", "max working pressure", "working pressure", "mawp"],
+    quantity: "gaugePressure",
+  },
+  ...LIMITS,
+  solidsPassage: {
+    name: "solids passage",
+    also: ["solids", "solid size", "solids size", "largest solid", "free passage"],
+    quantity: "size",
+  },
+  priming: { name: "priming", also: ["priming method"] },
+  attachments: { name: "attachments", also: ["attachment", "mounting", "drive attachments"] },
+  saeHousing: { name: "SAE housing", also: ["sae bell housing", "sae flywheel housing", "housing"] },
+  mark: { name: "mark", also: ["remark", "note", "notes", "remarks"] },
+} as const satisfies Record<string, TableColumn>;
+
+export type CurveColumn = keyof typeof CURVE_COLUMNS;
+export type PumpColumn = keyof typeof PUMP_COLUMNS;
+export type LimitColumn = keyof typeof LIMITS;
+
+export const LIMIT_COLUMNS = Object.keys(LIMITS) as readonly LimitColumn[];
