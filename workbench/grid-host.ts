@@ -238,8 +238,6 @@ function rangeOn(sheet: FWorksheet, { top, left, bottom, right }: Box): FRange {
 }
 
 function addList(api: FUniver, sheet: FWorksheet, { ref, items, help, strict }: ListSpec): void {
-  // The grid keeps the items as one text with commas between; a list with commas in its items it would break up.
-  if (!("from" in items) && items.some((item) => item.includes(","))) return;
   const rule = api.newDataValidation();
   const offered =
     "from" in items ? rule.requireValueInRange(sheet.getRange(items.from)) : rule.requireValueInList([...items]);

@@ -127,7 +127,7 @@ function listSpecs({ type, formula1, prompt, ranges, showErrorMessage, errorStyl
   if (type !== "list" || formula1 === undefined) return [];
   const items = formula1.startsWith("=")
     ? { from: (formula1.slice(1).split("!").at(-1) ?? "").replaceAll("$", "") }
-    : formula1.split(",");
+    : listItems(formula1);
   const STOP = 1;
   return (ranges as readonly IRange[]).map((range) => ({
     ref: a1(range),
@@ -135,6 +135,17 @@ function listSpecs({ type, formula1, prompt, ranges, showErrorMessage, errorStyl
     ...(prompt === undefined || prompt === "" ? {} : { help: prompt }),
     ...(errorStyle === STOP && showErrorMessage === true ? { strict: true } : {}),
   }));
+}
+
+/** The grid keeps the items of a list as JSON; a list made in its own dialog, with commas between. */
+function listItems(text: string): readonly string[] {
+  try {
+    const items: unknown = JSON.parse(text);
+    if (Array.isArray(items)) return items.map(String);
+  } catch {
+    // Not JSON, then.
+  }
+  return text.split(",");
 }
 
 function a1({ startRow, startColumn, endRow, endColumn }: IRange): string {

@@ -7,6 +7,7 @@ import { inputWords } from "./words/input.ts";
 import { liquidWords } from "./words/liquid.ts";
 import { pipeWords } from "./words/pipe.ts";
 import { pipeworkWords } from "./words/pipework.ts";
+import { pumpTableWords } from "./words/pump-table.ts";
 import { suctionWords } from "./words/suction.ts";
 import { sayIn, type Words } from "./words.ts";
 
@@ -18,6 +19,7 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
   ...liquidWords,
   ...headWords,
   ...suctionWords,
+  ...pumpTableWords,
 };
 
 /** As much of a text typed by the reader as a message shows of it. */

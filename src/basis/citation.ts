@@ -132,6 +132,42 @@ export const SOURCES = {
   },
   idelchik: { title: "Idelchik, Handbook of Hydraulic Resistance", publisher: "Begell House" },
   "ppi-handbook": { title: "Handbook of Polyethylene Pipe", publisher: "Plastics Pipe Institute" },
+  "fritsch-butland-1984": {
+    title: "F. N. Fritsch and J. Butland, A method for constructing local monotone piecewise cubic interpolants",
+    publisher: "SIAM Journal on Scientific and Statistical Computing 5",
+    year: 1984,
+  },
+  "brent-1973": {
+    title: "R. P. Brent, Algorithms for Minimization without Derivatives",
+    publisher: "Prentice-Hall",
+    year: 1973,
+  },
+  "ansi-hi-9.6.3": {
+    title: "ANSI/HI 9.6.3, Rotodynamic Pumps: Guideline for Operating Regions",
+    publisher: "Hydraulic Institute",
+    year: 2012,
+  },
+  "ansi-hi-9.6.7": {
+    title: "ANSI/HI 9.6.7, Rotodynamic Pumps: Guideline for Effects of Liquid Viscosity on Performance",
+    publisher: "Hydraulic Institute",
+    year: 2010,
+  },
+  "ansi-hi-14.1-14.2": {
+    title: "ANSI/HI 14.1-14.2, Rotodynamic Pumps for Nomenclature and Definitions",
+    publisher: "Hydraulic Institute",
+    year: 2019,
+  },
+  "ansi-hi-14.3": {
+    title: "ANSI/HI 14.3, Rotodynamic Pumps for Design and Application",
+    publisher: "Hydraulic Institute",
+    year: 2019,
+  },
+  "iso-9906": {
+    title: "ISO 9906, Rotodynamic pumps: hydraulic performance acceptance tests, grades 1, 2 and 3",
+    publisher: "ISO",
+    year: 2012,
+  },
+  "pump-handbook": { title: "I. J. Karassik and others, Pump Handbook", publisher: "McGraw-Hill" },
   practice: { title: "Common practice, no source", publisher: "the trade" },
   house: { title: "Choice of this product, stated on the sheet", publisher: "this product" },
   stated: { title: "Stated by the reader", publisher: "the reader" },

@@ -1,22 +1,8 @@
-import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../basis/constants.ts";
-import type { Input, Method } from "../basis/method.ts";
-import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { type Pchip, pchip } from "../numeric/pchip.ts";
 import { type BestEfficiency, bestEfficiencyOf } from "./best-efficiency.ts";
-
-/** One point of a pump curve as measured or printed, for water. */
-export interface PumpCurvePoint {
-  /** m³/s */
-  readonly flow: number;
-  /** m of the pumped liquid. */
-  readonly head: number;
-  /** 0 to 1. */
-  readonly efficiency?: number;
-  /** m */
-  readonly npshRequired?: number;
-  /** Shaft power with water (specific gravity 1), W. */
-  readonly power?: number;
-}
+import { curveRemarks, isGiven, orderErrors, pointErrors, powerErrors } from "./pump-curve-checks.ts";
+import { type PumpCurvePoint, pumpCurveMethod } from "./pump-curve-point.ts";
 
 export interface PumpCurveInput {
   readonly points: readonly PumpCurvePoint[];
@@ -40,27 +26,8 @@ export interface PumpCurve {
   readonly bestEfficiency?: BestEfficiency;
 }
 
-export const pumpCurveMethod = {
-  title: "Pump curve through its points",
-  cites: [
-    { source: "fritsch-butland-1984", at: "monotone piecewise cubic interpolant" },
-    { source: "iso-17769-1", at: "pump efficiency; net positive suction head required" },
-  ],
-  inputs: {
-    flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0, atMost: 1000 },
-    head: { name: "head", symbol: "H", quantity: "head", atLeast: 0, atMost: 10_000 },
-    efficiency: { name: "efficiency", symbol: "η", quantity: "ratio", atLeast: 0, atMost: 1 },
-    npshRequired: { name: "NPSHR", symbol: "NPSH3", quantity: "head", atLeast: 0, atMost: 1000 },
-    power: { name: "power", symbol: "P", quantity: "power", atLeast: 0, atMost: 1e9 },
-  },
-} as const satisfies Method<keyof PumpCurvePoint>;
-
 /** Fewest points a curve, or a column of it, is drawn through. */
 const FEWEST_POINTS = 3;
-/** Efficiency and power given together must agree within this. */
-const EFFICIENCY_AGREES_WITHIN = 0.02;
-const COLUMNS = ["flow", "head", "efficiency", "npshRequired", "power"] as const satisfies (keyof PumpCurvePoint)[];
-
 /**
  * A pump curve from its points: head, and where given efficiency, NPSHR and power, each a monotone piecewise cubic in
  * flow. It is read from its first point to its last and never beyond; below the first point only where that is the
@@ -99,38 +66,7 @@ export function pumpCurve({ points, subject, labels }: PumpCurveInput): Result<P
     ...(power.value && { power: power.value }),
   };
   const bestEfficiency = bestEfficiencyOf(drawn);
-  return succeed({ ...drawn, ...(bestEfficiency && { bestEfficiency }) }, remarks(points, subject, labels));
-}
-
-function pointErrors(points: readonly PumpCurvePoint[], labels: readonly string[]): readonly Finding[] {
-  const findings: Finding[] = [];
-  for (const [i, point] of points.entries()) {
-    for (const column of COLUMNS) {
-      const value = point[column];
-      if (value === undefined) continue;
-      const input: Input & { readonly atMost: number } = pumpCurveMethod.inputs[column];
-      const { name, quantity, atMost } = input;
-      const subject = `${labels[i]}: ${name}`;
-      if (!Number.isFinite(value)) findings.push({ code: "not-a-number", severity: "error", subject });
-      else if (value < 0 || value > atMost) {
-        const limit = { quantity, value: value < 0 ? 0 : atMost, side: value < 0 ? "at least" : "at most" } as const;
-        findings.push({ code: "out-of-range", severity: "error", subject, found: amount(quantity, value), limit });
-      }
-    }
-  }
-  return findings;
-}
-
-function orderErrors(points: readonly PumpCurvePoint[], labels: readonly string[]): readonly Finding[] {
-  const findings: Finding[] = [];
-  for (let i = 1; i < points.length; i += 1) {
-    const found = amount("flow", (points[i] as PumpCurvePoint).flow);
-    const before = amount("flow", (points[i - 1] as PumpCurvePoint).flow);
-    if (found.value > before.value) continue;
-    const subject = `${labels[i]}: flow`;
-    findings.push({ code: "curve-flow-not-ascending", severity: "error", subject, found, facts: { before } });
-  }
-  return findings;
+  return succeed({ ...drawn, ...(bestEfficiency && { bestEfficiency }) }, curveRemarks(points, subject, labels));
 }
 
 function tooFewPoints(subject: string, given: number): Finding {
@@ -155,69 +91,4 @@ function columnOf(
     return fail([tooFewPoints(`${subject} column “${pumpCurveMethod.inputs[column].name}”`, given.length)]);
   }
   return succeed(pchip(flows, values));
-}
-
-function isGiven(value: number | undefined): value is number {
-  return value !== undefined && value !== 0;
-}
-
-/** Efficiency of a point worked out from its power; nothing where the power is not given. */
-function efficiencyByPower({ flow, head, power }: PumpCurvePoint): number | undefined {
-  return isGiven(power) ? (SPECIFIC_GRAVITY_REFERENCE * STANDARD_GRAVITY * flow * head) / power : undefined;
-}
-
-function powerErrors(points: readonly PumpCurvePoint[], labels: readonly string[]): readonly Finding[] {
-  return points.flatMap((point, i): readonly Finding[] => {
-    const efficiency = efficiencyByPower(point);
-    if (efficiency === undefined || efficiency <= 1) return [];
-    const found = amount("power", point.power as number);
-    const limit = { quantity: "power", value: efficiency * found.value, side: "at least" } as const;
-    return [{ code: "power-below-hydraulic", severity: "error", subject: `${labels[i]}: power`, found, limit }];
-  });
-}
-
-function remarks(points: readonly PumpCurvePoint[], subject: string, labels: readonly string[]): readonly Finding[] {
-  const findings: Finding[] = [];
-  const first = points[0] as PumpCurvePoint;
-  if (first.flow > 0) {
-    const found = amount("flow", first.flow);
-    findings.push({ code: "curve-shutoff-missing", severity: "caution", subject, found });
-  }
-  const top = points.reduce((best, point) => (point.head > best.head ? point : best));
-  if (top.head > first.head) {
-    const facts = { top: amount("head", top.head), flow: amount("flow", top.flow) };
-    findings.push({
-      code: "curve-droops",
-      severity: "caution",
-      subject,
-      found: amount("head", first.head),
-      facts,
-      cites: { source: "pump-handbook", at: "drooping head curves" },
-    });
-  }
-  const disagreement = worstDisagreement(points, labels);
-  if (disagreement !== undefined) findings.push(disagreement);
-  return findings;
-}
-
-function worstDisagreement(points: readonly PumpCurvePoint[], labels: readonly string[]): Finding | undefined {
-  let worst = EFFICIENCY_AGREES_WITHIN;
-  let finding: Finding | undefined;
-  for (const [i, point] of points.entries()) {
-    const byPower = efficiencyByPower(point);
-    if (byPower === undefined || !isGiven(point.efficiency)) continue;
-    const difference = Math.abs(byPower - point.efficiency);
-    if (difference <= worst) continue;
-    worst = difference;
-    const facts = { byPower: amount("percent", byPower) };
-    const found = amount("percent", point.efficiency);
-    finding = {
-      code: "efficiency-disagrees-with-power",
-      severity: "caution",
-      subject: labels[i] as string,
-      found,
-      facts,
-    };
-  }
-  return finding;
 }

@@ -21,9 +21,10 @@ const GAS_CHOICE: Citation = {
   at: "absolute pressure at the pump inlet at least 60 kPa (8.7 psia), for dissolved air comes out below it",
 };
 
-/** Greatest practical lift from a surface under this absolute pressure, m. */
+/** Greatest practical lift from a surface under this absolute pressure, m. None is left under a deep vacuum. */
 export function practicalLift(surfacePressure: number, density: number): number {
-  return GREATEST_PRACTICAL_LIFT - (STANDARD_ATMOSPHERE - surfacePressure) / (density * STANDARD_GRAVITY);
+  const lost = (STANDARD_ATMOSPHERE - surfacePressure) / (density * STANDARD_GRAVITY);
+  return Math.max(0, GREATEST_PRACTICAL_LIFT - lost);
 }
 
 /** A lift that priming does not reach in practice, and a lift of hot liquid. */

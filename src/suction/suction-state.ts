@@ -76,7 +76,8 @@ export function suctionState(input: SuctionStateInput): Result<SuctionState> {
         return succeed({ npshAvailable: available, suctionLoss, inletPressure }, [
           ...suctionLineRemarks(suctionLine, flow),
           ...liftRemarks("suction lift", suctionLift, absoluteSurface, density, vapourPressure),
-          ...gasRemarks(inletPressure),
+          // A liquid that boils has more to be said of it than its air.
+          ...(available > 0 ? gasRemarks(inletPressure) : []),
         ]);
       },
     ),

@@ -1,7 +1,7 @@
 // Equivalent lengths L/D of fittings and valves: K = (L/D) f_T, f_T the friction factor of fully rough flow in clean
 // steel of that bore. Technical Paper 410, appendix on resistance coefficients. Written from memory; every figure
-// but those marked "tee" and "angle" was then held against the general-purpose fluids library (python), which
-// carries the same table. Order and figures as printed there; the names are ours.
+// but those of the tees and of the Y-pattern globe valve was then held against the general-purpose fluids library for
+// Python, which carries the same table. Grouped by kind; the names are ours.
 //
 // Where a row goes by nominal size (inches) it names the printed bands; between two bands the cut is midway.
 

@@ -1,6 +1,6 @@
 // Darby's 3-K coefficients: K = K1/Re + Ki (1 + Kd/Dn^0.3), Dn the nominal size in inches. R. Darby, Chemical
 // Engineering (1999, 2001). Held row by row against the general-purpose fluids library (python), which carries the
-// same table; not read in the paper itself. Order as printed; the names are ours.
+// same table; not read in the paper itself. In the order of that library; the names are ours.
 
 export interface ThreeKRow {
   readonly name: string;

@@ -86,7 +86,12 @@ describe("cells typed into the workbench", () => {
       name: "VELOCITY",
       args: [272.5, PIPE, "METRIC"],
     },
-    { why: "a text with its unit", typed: `=DUTY.VELOCITY("45 L/s","${PIPE}")`, name: "VELOCITY", args: ["45 L/s", PIPE] },
+    {
+      why: "a text with its unit",
+      typed: `=DUTY.VELOCITY("45 L/s","${PIPE}")`,
+      name: "VELOCITY",
+      args: ["45 L/s", PIPE],
+    },
     {
       why: "arguments left out in the middle",
       typed: `=DUTY.FRICTIONHEAD(1200,"${PIPE}",100,,80)`,
@@ -116,7 +121,11 @@ describe("cells typed into the workbench", () => {
     await expect.poll(() => one(`${SHEET}!C1`)).toEqual({ error: "#SPILL!" });
     await select(2, 2);
     await page.keyboard.press("Delete");
-    const column = expected("VELOCITY", flows.map((flow) => [flow]), PIPE);
+    const column = expected(
+      "VELOCITY",
+      flows.map((flow) => [flow]),
+      PIPE,
+    );
     await expect.poll(async () => (await read(`${SHEET}!C1:C3`))[0]).toEqual(column);
   });
 
@@ -214,7 +223,11 @@ describe("the workbench page", () => {
     await page.keyboard.press("Control+z");
     await expect.poll(sheetNames).toEqual(["Duty notes"]);
     const failure = await page.evaluate(
-      (spec) => window.dutybook?.host.addSheet(spec).then(() => "added", (fault: Error) => fault.message),
+      (spec) =>
+        window.dutybook?.host.addSheet(spec).then(
+          () => "added",
+          (fault: Error) => fault.message,
+        ),
       { name: SHEET, columns: [], styles: {}, cells: [], rules: [{ ref: "?", when: "TRUE", style: {} }] },
     );
     expect(failure).toContain("not a cell address");

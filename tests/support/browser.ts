@@ -37,7 +37,11 @@ export interface WatchedPage {
   readonly problems: string[];
 }
 
-export async function watchedPage(browser: Browser, server: string, size = { width: 1280, height: 800 }): Promise<WatchedPage> {
+export async function watchedPage(
+  browser: Browser,
+  server: string,
+  size = { width: 1280, height: 800 },
+): Promise<WatchedPage> {
   const page = await browser.newPage({ viewport: size, acceptDownloads: true });
   const outside: string[] = [];
   const problems: string[] = [];

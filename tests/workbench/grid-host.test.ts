@@ -118,7 +118,7 @@ describe("the grid as a sheet host", () => {
   it("adds sheets that refer to one another, under the names they get", async () => {
     await grid.host.addSheet({ name: "Data", columns: [], styles: {}, cells: [{ at: "A1", v: 1 }] });
     const names = await grid.host.addSheets([
-      { name: "Sum", columns: [], styles: {}, cells: [{ at: "A1", f: "Data!A1*2&\"Data!A1\"" }] },
+      { name: "Sum", columns: [], styles: {}, cells: [{ at: "A1", f: 'Data!A1*2&"Data!A1"' }] },
       { name: "Data", columns: [], styles: {}, cells: [{ at: "A1", v: 21 }] },
     ]);
     expect(names).toEqual(["Sum", "Data (2)"]);
@@ -148,7 +148,9 @@ describe("the grid as a sheet host", () => {
         },
       },
     });
-    const charts = [{ at: "E1:H9", title: "", xTitle: "", yTitle: "", series: [{ name: "", x: "B9:B10", y: "C9:C10" }] }];
+    const charts = [
+      { at: "E1:H9", title: "", xTitle: "", yTitle: "", series: [{ name: "", x: "B9:B10", y: "C9:C10" }] },
+    ];
     await expect(failing.host.addSheet({ ...duty, charts })).rejects.toThrow("no room");
     expect(await failing.host.sheetNames()).toEqual(["Sheet1"]);
     failing.dispose();

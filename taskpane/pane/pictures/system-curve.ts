@@ -32,7 +32,7 @@ export function systemCurvePicture(
     .nice(5)
     .range([MARGIN.left, width - MARGIN.right]);
   const y = scaleLinear()
-    .domain([Math.min(0, ...heads), Math.max(...heads) * 1.05])
+    .domain([Math.min(0, ...heads), Math.max(0, ...heads) * 1.05])
     .nice(5)
     .range([HEIGHT - MARGIN.bottom, MARGIN.top]);
   const curve = line<CurvePoint>(

@@ -18,7 +18,7 @@ function noticeView({ state, send }: PaneContext): TemplateResult {
   const { notice } = state;
   return html`<div class="notice ${notice?.kind ?? ""}" role="status">
     ${notice === undefined ? nothing : html`<span>${notice.text}</span>`}
-    ${canUndo ? html`<button type="button" @click=${() => send({ type: "undone" })}>Undo</button>` : nothing}
+    ${notice?.kind === "changed" ? html`<button type="button" @click=${() => send({ type: "undone" })}>Undo</button>` : nothing}
     ${
       notice === undefined
         ? nothing

@@ -179,10 +179,10 @@ describe("LINEHEAD", () => {
     {
       why: "a heading in metres",
       line: [
-        ["hose or pipe", "length (m)", "fittings"],
+        ["pipe or hose", "length (m)", "fittings"],
         ["6in sch40", 30.48, plain[0]?.[2]],
         ["4in sch40", 15.24, plain[1]?.[2]],
-      ].with(0, ["pipe", "length (m)", "fittings"]),
+      ],
     },
     {
       why: "columns in another order, and notes",

@@ -315,6 +315,15 @@ describe("a route as it is typed", () => {
     }
   });
 
+  it("takes feet from a heading in a call in SI units", () => {
+    const feet = [["chainage (ft)", "elevation, ft", "pipe", "fittings"], ...ROUTE];
+    const answer = table("GRADELINE", "700 gpm", feet, "200 ft", null, null, "SI");
+    for (const i of [1, 2, 3]) {
+      expect(answer[i]?.[0]).toBeCloseTo((plain[i]?.[0] as number) * FOOT, 9);
+      expect(answer[i]?.[2]).toBeCloseTo((plain[i]?.[2] as number) * FOOT, 9);
+    }
+  });
+
   it("refuses a heading whose unit it does not know or whose columns are missing", () => {
     const heading = (...cells: readonly Cell[]) => run("GRADELINE", 700, [cells, ...ROUTE], 200);
     expect(message(heading("chainage, furlong", "elevation", "pipe", "fittings"))).toMatch(/furlong/);

@@ -133,6 +133,13 @@ describe("sea water", () => {
     expect(Math.abs(stateOf("sea water", 273.15 + celsius).density / density - 1)).toBeLessThan(0.001);
   });
 
+  // The printed polynomials summed term by term with 40-digit decimals, at the far end of the range.
+  it("is the published polynomial at 150 g/kg and 150 °C", () => {
+    const state = stateOf("sea water 150 g/kg", 423.15);
+    expect(Math.abs(state.density / 1033.4155216875 - 1)).toBeLessThan(1e-9);
+    expect(Math.abs(state.dynamicViscosity / 2.7775652228e-4 - 1)).toBeLessThan(1e-9);
+  });
+
   it("is heavier, thicker and less volatile the saltier it is", () => {
     const salinity = fc.integer({ min: 1, max: 148 });
     fc.assert(
@@ -270,6 +277,47 @@ describe("glycol in water", () => {
     expect(codesOf("propylene glycol 40 %", 313.2)).toEqual(["caution outside-usual-range"]);
     expect(codesOf("propylene glycol 40 %", 373.15)).toEqual(["caution outside-usual-range"]);
     expect(codesOf("propylene glycol 40 %", 373.2)).toEqual(["error out-of-range"]);
+  });
+
+  // The printed polynomials summed term by term with 40-digit decimals, near the corners of the range.
+  it.each([
+    {
+      glycol: "ethylene glycol",
+      strength: 0.6,
+      temperature: 260,
+      density: 1093.7010116755,
+      viscosity: 0.021881637619900004,
+      freezes: 221.94908491717,
+    },
+    {
+      glycol: "ethylene glycol",
+      strength: 0.1,
+      temperature: 280,
+      density: 1012.956195748,
+      viscosity: 0.00186808825235,
+      freezes: 269.7928097865,
+    },
+    {
+      glycol: "propylene glycol",
+      strength: 0.6,
+      temperature: 260,
+      density: 1063.3240630875,
+      viscosity: 0.07727076219952088,
+      freezes: 223.14735331505,
+    },
+    {
+      glycol: "propylene glycol",
+      strength: 0.1,
+      temperature: 280,
+      density: 1008.7123639778,
+      viscosity: 0.0021488134293789,
+      freezes: 270.28301268788,
+    },
+  ] as const)("is the published polynomial: $strength of $glycol at $temperature K", (row) => {
+    const state = stateOf(`${row.glycol} ${row.strength * 100} %`, row.temperature);
+    expect(Math.abs(state.density / row.density - 1)).toBeLessThan(1e-10);
+    expect(Math.abs(state.dynamicViscosity / row.viscosity - 1)).toBeLessThan(1e-10);
+    expect(Math.abs(glycolFreezingPoint(row.glycol, row.strength) / row.freezes - 1)).toBeLessThan(1e-10);
   });
 
   it("has the water's share of the vapour pressure by moles", () => {

@@ -92,6 +92,16 @@ describe("published figures of water (hydraulics-2-water)", () => {
   });
 });
 
+describe("density", () => {
+  // IAPWS R7-97(2012), table 5, second and third column, from memory.
+  it.each([
+    { temperature: 300, pressure: 80e6, volume: 0.971180894e-3 },
+    { temperature: 500, pressure: 3e6, volume: 0.1202418e-2 },
+  ])("is that of the verification table at $temperature K and $pressure Pa", ({ temperature, pressure, volume }) => {
+    expect(Math.abs(waterDensity({ temperature, pressure }) * volume - 1)).toBeLessThan(1e-9);
+  });
+});
+
 describe("saturation", () => {
   // IAPWS SR1-86(1992), table 1: another formulation; the two differ by 3e-5.
   it.each([

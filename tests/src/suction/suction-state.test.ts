@@ -107,6 +107,12 @@ describe("NPSH available", () => {
     expect(codesOf({ ...high, suctionLift: 5.4215 })).not.toContain("caution lift-beyond-practice");
   });
 
+  it("says nothing of air in a liquid that boils, nor of a practical lift below none", () => {
+    expect(codesOf({ suctionLift: 10.2 })).not.toContain("caution inlet-pressure-low");
+    const { findings } = suctionState({ ...base, surfacePressure: -90_000, suctionLift: 0.5, flow: 0 });
+    expect(findings.find(({ code }) => code === "lift-beyond-practice")?.limit?.value).toBe(0);
+  });
+
   it("warns of a liquid that boils in its vessel", () => {
     expect(codesOf({ surfacePressure: -99_000 })).toContain("warning boils-at-surface");
     expect(codesOf({ surfacePressure: -98_986, suctionLift: -5 })).not.toContain("warning boils-at-surface");

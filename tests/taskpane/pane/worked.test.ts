@@ -90,6 +90,15 @@ describe("a complete duty", () => {
     expect(remarks.atDuty.length).toBeGreaterThan(1);
   });
 
+  it("still gives the head of a liquid without a vapour pressure, and counts the errors", () => {
+    const worked = workedOut(duty({ liquid: "SG 1.12, 3.5 cP" }));
+    const [head, suction, errors] = inBrief(worked, "SI");
+    expect(head).toMatch(/^Total head \d+(\.\d+)? m$/);
+    expect(suction).toBe("NPSHA not known");
+    expect(errors).toMatch(/^\d errors?$/);
+    expect(worked.remarks.atDuty[0]?.severity).toBe("error");
+  });
+
   it("is worked out once for the same typed duty", () => {
     const typed = duty({});
     expect(workedOut(typed)).toBe(workedOut(typed));
