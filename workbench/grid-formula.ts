@@ -13,9 +13,9 @@ export interface FormulaChanges {
   readonly sheets?: ReadonlyMap<string, string>;
 }
 
-const QUOTED = String.raw`"(?:[^"]|"")*"`;
+const QUOTED = '"(?:[^"]|"")*"';
 const WORD = String.raw`[\p{L}_\\][\p{L}\p{N}_.]*`;
-const SHEET = String.raw`(?<sheet>'(?:[^']|'')+'|${WORD})!`;
+const SHEET = `(?<sheet>'(?:[^']|'')+'|${WORD})!`;
 const CELL = String.raw`(?<cell>\$?[A-Za-z]{1,3}\$?[1-9]\d{0,6})(?<mark>#)?(?![\p{L}\p{N}_.(])`;
 const TOKEN = new RegExp(
   `(?<text>${QUOTED})|(?:${SHEET})?(?:${CELL}|(?<word>${WORD})(?<call>\\()?)|${SHEET.replace("sheet", "lone")}`,

@@ -1,5 +1,5 @@
 import type { Finding } from "../../src/basis/result.ts";
-import type { PumpCurvePoint } from "../../src/pump/pump-curve.ts";
+import type { PumpCurvePoint } from "../../src/pump/pump-curve-point.ts";
 
 /** Fewest points a curve is drawn through. */
 const LEAST_POINTS = 3;

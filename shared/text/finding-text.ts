@@ -8,6 +8,7 @@ import { liquidWords } from "./words/liquid.ts";
 import { pipeWords } from "./words/pipe.ts";
 import { pipeworkWords } from "./words/pipework.ts";
 import { pumpTableWords } from "./words/pump-table.ts";
+import { pumpWords } from "./words/pump.ts";
 import { suctionWords } from "./words/suction.ts";
 import { sayIn, type Words } from "./words.ts";
 
@@ -19,6 +20,7 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
   ...liquidWords,
   ...headWords,
   ...suctionWords,
+  ...pumpWords,
   ...pumpTableWords,
 };
 

@@ -1,4 +1,4 @@
-import type { PumpCurvePoint } from "./pump-curve.ts";
+import type { PumpCurvePoint } from "./pump-curve-point.ts";
 
 /** One curve of a pump as its table has it: at one speed, with one impeller. */
 export interface OfferedCurve {

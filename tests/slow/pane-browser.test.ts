@@ -2,8 +2,9 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
-import { type Browser, chromium, type Locator, type Page } from "playwright-core";
+import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { startChromium } from "../support/browser.ts";
 
 const ADDRESS = "http://pane.test/";
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -53,16 +54,7 @@ beforeAll(async () => {
   });
   script = built.outputFiles.find(({ path }) => path.endsWith(".js"))?.text ?? "";
   style = built.outputFiles.find(({ path }) => path.endsWith(".css"))?.text ?? "";
-  browser = await chromium.launch({
-    executablePath: "/usr/bin/chromium",
-    args: [
-      "--no-sandbox",
-      "--disable-gpu",
-      "--no-first-run",
-      "--disable-background-networking",
-      "--disable-component-update",
-    ],
-  });
+  browser = await startChromium();
 });
 
 afterAll(async () => {

@@ -1,14 +1,16 @@
+import { createRequire } from "node:module";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { call } from "../../shared/catalogue/call.ts";
 import { CATALOGUE } from "../../shared/catalogue/catalogue.ts";
 import { type Argument, type Cell, isCellError, isRange } from "../../shared/catalogue/cell.ts";
-import { defineEntry, type Entry } from "../../shared/catalogue/entry.ts";
+import { defineEntry, type Entry, parameterName } from "../../shared/catalogue/entry.ts";
 import { NAMESPACE } from "../../shared/catalogue/namespace.ts";
 import { quantity } from "../../shared/catalogue/parameter.ts";
 import { addressOf, rangeOf } from "../../shared/ports/a1.ts";
 import type { CellSpec } from "../../shared/ports/sheet-spec.ts";
-import { citationText } from "../../src/basis/citation.ts";
 import { succeed } from "../../src/basis/result.ts";
+import { cellMessages } from "../../workbench/cell-messages.ts";
+import { type FormulaEngine, gridFunctions } from "../../workbench/grid-functions.ts";
 import { type HeadlessGrid, headlessGrid } from "../../workbench/headless.ts";
 
 /** A call as formula text; ranges go into cells to the right, below `row`. */
@@ -86,6 +88,18 @@ describe("catalogue functions in the grid", () => {
     expect((await grid.host.read([`'${sheet}'!C3`]))[0]).toEqual([[outcome.error]]);
   });
 
+  it("keeps the words of an error with its cell when rows are inserted above", async () => {
+    const outcome = call(CATALOGUE.find(({ id }) => id === "VELOCITY") as Entry, [1200, "8in sch41"]);
+    if (outcome.ok) throw new Error("the case should fail");
+    const cells = [{ at: "A2", f: 'DUTY.VELOCITY(1200,"8in sch41")' }];
+    const sheet = await grid.host.addSheet({ name: "Moved", columns: [], styles: {}, cells });
+    grid.api.getActiveWorkbook()?.getSheetByName(sheet)?.insertRowsBefore(0, 3);
+    await vi.waitFor(async () => {
+      expect((await grid.host.read([`${sheet}!A5`]))[0]).toEqual([[outcome.error]]);
+    });
+    expect((await grid.host.read([`${sheet}!A2`]))[0]).toEqual([[null]]);
+  });
+
   it("hands on an error of its input, without words of its own", async () => {
     const sheet = await grid.host.addSheet({
       name: "Handed on",
@@ -98,15 +112,27 @@ describe("catalogue functions in the grid", () => {
     });
     expect((await grid.host.read([`'${sheet}'!A2`]))[0]).toEqual([[{ error: "#DIV/0!" }]]);
   });
+});
 
-  it("describes every function and each of its arguments to the grid's autocomplete", () => {
-    const known = grid.api.getFormula();
-    expect(known).toBeDefined();
-    for (const { examples, summary, parameters, cites } of CATALOGUE) {
-      expect(examples.length).toBeGreaterThan(0);
-      expect(summary).not.toMatch(/\.$/);
-      for (const [, { about }] of parameters) expect(about).toBeTruthy();
-      for (const cite of cites) expect(citationText(cite)).toBeTruthy();
+describe("hints while a function is typed", () => {
+  const engine = createRequire(import.meta.url)("@univerjs/engine-formula") as FormulaEngine;
+  const { classes, descriptions } = gridFunctions(engine, CATALOGUE, cellMessages());
+  const described = new Map(descriptions.map((info) => [info.functionName, info]));
+
+  it("names every function of the catalogue once", () => {
+    expect(classes.map(([, name]) => name)).toEqual(CATALOGUE.map(({ id }) => `DUTY.${id}`));
+    expect(described.size).toBe(CATALOGUE.length);
+  });
+
+  it.each(CATALOGUE.map((entry) => ({ id: entry.id, entry })))("tells the arguments of $id in order", ({ entry }) => {
+    const info = described.get(`DUTY.${entry.id}`);
+    expect(info?.abstract).toBe(entry.summary);
+    const names = info?.functionParameter.map(({ name }) => name) ?? [];
+    expect(names.slice(0, entry.parameters.length)).toEqual(entry.parameters.map(([key]) => parameterName(key)));
+    expect(names.at(-1) === "units").toBe(!entry.unitless);
+    for (const [i, [, { whenLeftOut, about }]] of entry.parameters.entries()) {
+      expect(info?.functionParameter[i]?.require).toBe(whenLeftOut === undefined ? 1 : 0);
+      expect(info?.functionParameter[i]?.detail).toContain(about);
     }
   });
 });
@@ -118,7 +144,7 @@ describe("a function with a fault of its own", () => {
     summary: "Fails on purpose",
     method: "For this test alone.",
     cites: [{ source: "house", at: "test" }],
-    parameters: { flow: quantity("flow", { about: "A flow" }) },
+    parameters: { flow: quantity<number>("flow", { about: "A flow" }) },
     answer: { kind: "quantity", name: "flow", quantity: "flow" },
     examples: [{ args: [1], answer: 1, source: "none" }],
     run: ({ flow }) => {
@@ -140,7 +166,7 @@ describe("a function with a fault of its own", () => {
         { at: "A3", f: "1+1" },
       ],
     });
-    const [[[first], ...rest] = []] = await grid.host.read(["Faults!A1:A3"]);
+    const [[[first] = [], ...rest] = []] = await grid.host.read(["Faults!A1:A3"]);
     expect(first).toMatchObject({ error: "#VALUE!", message: expect.stringContaining("DUTY.FAULTY failed") });
     expect(rest).toEqual([[0], [2]]);
     expect(complaint).toHaveBeenCalled();

@@ -1,0 +1,7 @@
+export interface Served {
+  /** "http://127.0.0.1:3001", without a slash at the end. */
+  readonly address: string;
+  readonly close: () => Promise<void>;
+}
+
+export function serve(folder: string, port?: number): Promise<Served>;
