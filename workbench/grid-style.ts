@@ -1,5 +1,5 @@
 import type { IBorderStyleData, IStyleData, Nullable } from "@univerjs/core";
-import type { BorderSide, StyleSpec } from "../shared/ports/sheet-spec.ts";
+import { BORDER_COLORS, type BorderSide, type StyleSpec } from "../shared/ports/sheet-spec.ts";
 
 /** The font of cells without a style; SheetSpec widths are counted in it. */
 export const DEFAULT_STYLE: IStyleData = { ff: "Arial", fs: 10 };
@@ -9,14 +9,13 @@ const UPRIGHT = { top: 1, middle: 2, bottom: 3 } as const;
 const LINE = { thin: 1, medium: 8 } as const;
 const SIDES = { top: "t", bottom: "b", left: "l", right: "r" } as const;
 const WRAP = 3;
-const LINE_COLOUR = { thin: "#B8C2CC", medium: "#33475B" } as const;
 const INDENT_PIXELS = 9;
 
 export function gridStyle(style: StyleSpec): IStyleData {
   const border: Record<string, IBorderStyleData> = {};
   for (const side of Object.keys(SIDES) as BorderSide[]) {
     const width = style.border?.[side];
-    if (width !== undefined) border[SIDES[side]] = { s: LINE[width], cl: { rgb: LINE_COLOUR[width] } };
+    if (width !== undefined) border[SIDES[side]] = { s: LINE[width], cl: { rgb: BORDER_COLORS[width] } };
   }
   return {
     ...DEFAULT_STYLE,

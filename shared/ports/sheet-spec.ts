@@ -35,6 +35,9 @@ export interface CellSpec {
   readonly style?: string;
 }
 
+/** Colours of the two weights of border, the same in every host: quiet lines round inputs, ink under heads. */
+export const BORDER_COLORS = { thin: "#A9B8BA", medium: "#1C2B2D" } as const;
+
 export type BorderSide = "top" | "bottom" | "left" | "right";
 
 export interface StyleSpec {

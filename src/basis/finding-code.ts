@@ -106,6 +106,7 @@ export type PumpCode =
   | "curve-column-missing"
   | "curve-column-repeated"
   | "curve-shutoff-missing"
+  | "curve-does-not-fall"
   | "curve-droops"
   | "efficiency-disagrees-with-power"
   | "power-below-hydraulic"
@@ -178,9 +179,9 @@ export type PumpTableCode =
   | "table-pump-without-curves"
   | "table-decimal-signs-mixed"
   | "table-decimal-comma-read"
-  | "table-date-for-number"
   | "table-unit-assumed"
-  | "table-rows-left-out"
+  | "table-findings-left-out"
+  | "table-second-of-its-kind"
   | "file-not-a-table"
   | "file-unreadable";
 

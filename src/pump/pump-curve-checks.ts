@@ -15,7 +15,9 @@ export function pointErrors(points: readonly PumpCurvePoint[], labels: readonly 
       const value = point[column];
       if (value === undefined) continue;
       const input: Input & { readonly atMost: number } = pumpCurveMethod.inputs[column];
-      const { name, quantity, atMost } = input;
+      const { name, quantity } = input;
+      // No flow, no work done.
+      const atMost = column === "efficiency" && point.flow === 0 ? 0 : input.atMost;
       const subject = `${labels[i]}: ${name}`;
       if (!Number.isFinite(value)) findings.push({ code: "not-a-number", severity: "error", subject });
       else if (value < 0 || value > atMost) {

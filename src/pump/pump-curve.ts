@@ -1,4 +1,4 @@
-import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { type Pchip, pchip } from "../numeric/pchip.ts";
 import { type BestEfficiency, bestEfficiencyOf } from "./best-efficiency.ts";
 import { curveRemarks, isGiven, orderErrors, pointErrors, powerErrors } from "./pump-curve-checks.ts";
@@ -36,14 +36,19 @@ const FEWEST_POINTS = 3;
  * A column needs three points; efficiency is drawn through zero at zero flow. A figure of 0 for efficiency, NPSHR or
  * power counts as not given.
  *
- * Fails on fewer than three points, a flow that does not rise from row to row, a figure out of its bounds, a column of
- * too few figures, and a power below what the water carries off. Cautions where the shutoff head is missing, where the
+ * Fails on fewer than three points, a flow that does not rise from row to row, a figure out of its bounds, a head
+ * that is greatest at the last point, a column of too few figures, and a power below what the water carries off. Cautions where the shutoff head is missing, where the
  * head rises with flow, and where efficiency and power disagree by more than 0.02.
  */
 export function pumpCurve({ points, subject, labels }: PumpCurveInput): Result<PumpCurve> {
   const errors = [...pointErrors(points, labels), ...orderErrors(points, labels)];
   if (errors.length > 0) return fail(errors);
   if (points.length < FEWEST_POINTS) return fail([tooFewPoints(subject, points.length)]);
+  const first = points[0] as PumpCurvePoint;
+  const last = points.at(-1) as PumpCurvePoint;
+  if (last.head >= first.head && points.every(({ head }) => head <= last.head)) {
+    return fail([doesNotFall(subject, first.head, last.head)]);
+  }
   const efficiency = columnOf(points, "efficiency", subject);
   const npshRequired = columnOf(points, "npshRequired", subject);
   const power = columnOf(points, "power", subject);
@@ -71,6 +76,11 @@ export function pumpCurve({ points, subject, labels }: PumpCurveInput): Result<P
 
 function tooFewPoints(subject: string, given: number): Finding {
   return { code: "curve-too-few-points", severity: "error", subject, facts: { given, least: FEWEST_POINTS } };
+}
+
+function doesNotFall(subject: string, first: number, last: number): Finding {
+  const facts = { last: amount("head", last) };
+  return { code: "curve-does-not-fall", severity: "error", subject, found: amount("head", first), facts };
 }
 
 /** The interpolant of a column that may have gaps; nothing where the column is empty. */

@@ -1,7 +1,7 @@
 import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { covers, type Pchip, valueAt } from "../numeric/pchip.ts";
-import { efficiencyFromPower } from "./best-efficiency.ts";
+import { type BestEfficiency, efficiencyFromPower } from "./best-efficiency.ts";
 import { npshRequiredRemarks, type RunningPump } from "./running-pump.ts";
 
 /** A flow past an end of the curve by no more than rounding stands at that end. */
@@ -124,4 +124,16 @@ function readColumn(column: Pchip, base: number, subject: string, flowFactor: nu
 
 export function columnMissing(subject: string): Finding {
   return { code: "curve-column-missing", severity: "error", subject };
+}
+
+/** Best efficiency point at this speed and trim: m³/s, m, 0 to 1. Fails where the curve gives no efficiency or power. */
+export function bestPointOf({ curve, flowFactor, headFactor, efficiencyFactor }: RunningPump): Result<BestEfficiency> {
+  const best = curve.bestEfficiency;
+  if (best === undefined) return fail([columnMissing("efficiency")]);
+  return succeed({
+    flow: best.flow * flowFactor,
+    head: best.head * headFactor,
+    efficiency: best.efficiency * efficiencyFactor,
+    isAtEnd: best.isAtEnd,
+  });
 }

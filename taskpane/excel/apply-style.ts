@@ -1,4 +1,4 @@
-import type { BorderSide, StyleSpec } from "../../shared/ports/sheet-spec.ts";
+import { BORDER_COLORS, type BorderSide, type StyleSpec } from "../../shared/ports/sheet-spec.ts";
 
 /** Size of text where a style names none, in points. */
 export const TEXT_SIZE = 10;
@@ -28,5 +28,6 @@ export function applyStyle(format: Excel.RangeFormat, style: StyleSpec): void {
     const border = format.borders.getItem(EDGES[side as BorderSide]);
     border.style = "Continuous";
     border.weight = WEIGHTS[weight];
+    border.color = BORDER_COLORS[weight];
   }
 }

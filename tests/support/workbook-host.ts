@@ -50,7 +50,7 @@ const SETTINGS: Readonly<Record<string, readonly string[]>> = {
   font: ["bold", "italic", "size", "color"],
   fill: ["color"],
   protection: ["locked"],
-  border: ["style", "weight"],
+  border: ["style", "weight", "color"],
   rule: ["formula"],
   title: ["text"],
   legend: ["visible", "position"],

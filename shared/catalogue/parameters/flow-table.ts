@@ -79,19 +79,18 @@ function layoutOf<K extends string>(
 ): Result<Layout<K>> {
   const index = cells.findIndex((row) => !row.every(isBlank));
   const heading = (cells[index] ?? []).map((cell) => (typeof cell === "string" ? cell.trim() : ""));
+  const places: Partial<Record<K, number>> = {};
+  const units: Partial<Record<K, Unit>> = {};
   if (!heading.some((text) => /^\p{L}/u.test(text))) {
-    const places: Partial<Record<K, number>> = {};
     for (const key of keysOf(columns)) {
       const { place } = columns[key];
       if (place !== undefined) places[key] = place;
     }
-    return succeed({ places, units: {}, firstRow: 0, hasHeading: false });
+    return succeed({ places, units, firstRow: 0, hasHeading: false });
   }
-  const places: Partial<Record<K, number>> = {};
-  const units: Partial<Record<K, Unit>> = {};
   const findings: Finding[] = [];
   for (const key of keysOf(columns)) {
-    const { name: column, words, isOptional } = columns[key];
+    const { name: column, words, isOptional }: FlowColumn = columns[key];
     const subject = `${name} column “${column}”`;
     const found = heading.flatMap((text, i) => (words.test(text) ? [i] : []));
     const [place] = found;
@@ -138,7 +137,7 @@ function rowOf<K extends string>(
   for (const key of keysOf(columns)) {
     const place = places[key];
     if (place === undefined) continue;
-    const { name, quantity: of, isOptional } = columns[key];
+    const { name, quantity: of, isOptional }: FlowColumn = columns[key];
     const cell = row[place] ?? null;
     const subject = `${label}: ${name}`;
     if (isAbsent(cell)) {
@@ -163,7 +162,6 @@ function figureOf(
 ): Result<number> {
   if (typeof cell === "number") return succeed(toEngine(cell, unit ?? reading.units[of]));
   if (typeof cell === "string") {
-    // A plain number typed as text reads as the number it is where the heading gives the unit.
     if (of === "ratio") return ratioCell.read(cell, { ...reading, name: subject });
     return readQuantity(cell, of, subject);
   }

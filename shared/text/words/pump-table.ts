@@ -36,10 +36,10 @@ export const pumpTableWords: Readonly<Record<PumpTableCode, Words>> = {
   "table-decimal-signs-mixed": (f, say) =>
     `${f.subject} holds “${f.given}”, with another decimal sign than “${say.fact("other")}” in the same column; use one`,
   "table-decimal-comma-read": (f) => `the comma was read as the decimal sign throughout ${f.subject}`,
-  "table-date-for-number": (f) =>
-    `${f.subject} holds a date, “${f.given}”, where a number should stand; a spreadsheet may have made it of a typed figure such as 5.3`,
-  "table-unit-assumed": (f, say) => `${f.subject} states no unit and was read in ${say.fact("unit")}`,
-  "table-rows-left-out": (f, say) => `${f.subject}: ${say.fact("count")} more findings of this file are not shown`,
+  "table-unit-assumed": (f, say) => `${f.subject} states no unit for some columns; they were read as ${say.fact("columns")}`,
+  "table-findings-left-out": (f, say) => `${f.subject}: ${say.fact("count")} more findings are not shown`,
+  "table-second-of-its-kind": (f, say) =>
+    `${f.subject} is a second table of the same kind as ${say.fact("other")}; import them one after the other`,
   "file-not-a-table": (f) =>
     `${f.subject} holds no table of pumps; one row must name its columns, among them pump, flow and head`,
   "file-unreadable": (f, say) => `${f.subject} cannot be read: ${say.fact("reason")}`,

@@ -13,6 +13,8 @@ export const pumpWords: Readonly<Record<PumpCode, Words>> = {
   "curve-column-repeated": (f) => `${f.subject} is named by more than one heading: “${f.given}”; keep one`,
   "curve-shutoff-missing": (f, say) =>
     `${f.subject} has no head at zero flow; it is not read below its first point, ${say.amount(f.found)}`,
+  "curve-does-not-fall": (f, say) =>
+    `the head of ${f.subject} rises from ${say.amount(f.found)} at its first point to ${say.fact("last")} at its last; give the curve to flows where the head falls, and check that flow and head are not swapped`,
   "curve-droops": (f, say) =>
     `${f.subject} droops: its head of ${say.amount(f.found)} at the first point rises to ${say.fact("top")} at ${say.fact("flow")}; such a pump may hunt against a flat system curve or beside other pumps`,
   "efficiency-disagrees-with-power": (f, say) =>
@@ -48,7 +50,7 @@ export const pumpWords: Readonly<Record<PumpCode, Words>> = {
     `${f.subject} of ${say.amount(f.found)} is a deeper cut than 80 % of the diameter, and impellers of specific speed above 60 (N_s 3000) are cut no further than 90 %`,
   "trim-efficiency-assumed": (f, say) =>
     `${f.subject} of ${say.amount(f.found)}: efficiency is taken one point lower for each 5 % of trim below 90 %`,
-  "trim-cut-overstated": (f, say) =>
+  "trim-cut-overstated": (_, say) =>
     `calculated trims remove too much: cut to between ${say.fact("least")} and ${say.fact("most")} of the diameter first, some 0.80 to 0.85 of the calculated cut, and test`,
   "trim-beyond-measured": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is below the smallest impeller measured, ${say.amount(f.limit)}`,
@@ -68,11 +70,11 @@ export const pumpWords: Readonly<Record<PumpCode, Words>> = {
     `the system curve ends at ${say.amount(f.limit)}, where the pump still has ${say.amount(f.found)} of head more than it asks for; give it to a greater flow`,
   "system-curve-falls": (f) =>
     `the head of the system curve falls with flow at ${f.subject}; a system of pipes asks for more head at more flow`,
-  "curves-do-not-overlap": (f, say) =>
+  "curves-do-not-overlap": (_, say) =>
     `the system curve runs from ${say.fact("systemLeast")} to ${say.fact("systemMost")} and the pump curve from ${say.fact("pumpLeast")} to ${say.fact("pumpMost")}; give both over the same flows`,
   "does-not-start-alone": (f, say) =>
     `the pump gives ${say.amount(f.found)} at zero flow against ${say.amount(f.limit)} in the system: it cannot start into that static head without help, and the lower crossing at ${say.fact("lower")} is unstable; the answer is the upper one`,
-  "several-operating-points": (f, say) =>
+  "several-operating-points": (_, say) =>
     `the curves cross more than once, at ${say.fact("flows")}; the answer is the highest stable crossing, and the pump may settle at a lower one or hunt`,
   "curves-nearly-touch": (f, say) =>
     `the curves nearly touch at ${say.fact("flow")}, ${say.amount(f.found)} of head apart: a small error in either adds or removes an operating point there`,
@@ -90,7 +92,7 @@ export const pumpWords: Readonly<Record<PumpCode, Words>> = {
     `one pump running alone on this system runs off the end of its curve, ${say.amount(f.limit)}; check its power, NPSH and motor`,
   "one-pump-alone-outside-region": (f, say) =>
     `one pump running alone on this system runs at ${say.amount(f.found)} of its best efficiency flow, outside the preferred operating region of ${say.fact("least")} to ${say.fact("most")} (${say.fact("basis")})`,
-  "figures-of-several-pumps": (f, say) =>
+  "figures-of-several-pumps": (_, say) =>
     `flow, head and shaft power are those of ${say.fact("pumps")} pumps in ${say.fact("arrangement")} together; each gives ${say.fact("flow")} at ${say.fact("head")} and takes ${say.fact("power")}; efficiency, NPSHR and % of BEP flow are those of one`,
   "series-casing-pressure": () =>
     "in series the later pump takes the pressure of the earlier ones on top of its own: check its casing, seal and flanges, and that the first never runs dry of suction",
@@ -98,15 +100,15 @@ export const pumpWords: Readonly<Record<PumpCode, Words>> = {
     `${f.subject} gives ${say.amount(f.found)} at most, less than the common head of ${say.amount(f.limit)}: its check valve stays closed and it pumps nothing`,
   "parallel-pumps-hunt": (f, say) =>
     `the pumps have no steady share of ${say.amount(f.found)} at a common head of ${say.amount(f.limit)}: the drooping curve of one makes them hunt`,
-  "suction-specific-speed-high": (f, say) =>
+  "suction-specific-speed-high": (_, say) =>
     `suction specific speed of ${say.fact("value")} is above ${say.fact("most")}: the range of stable flow is narrow`,
-  "viscosity-needs-no-correction": (f, say) =>
+  "viscosity-needs-no-correction": (_, say) =>
     `the viscosity is too low to change the curve (parameter B of ${say.fact("b")}, at most 1); the curve is returned as for water`,
-  "viscosity-beyond-method": (f, say) =>
+  "viscosity-beyond-method": (_, say) =>
     `the liquid is too viscous for the method: parameter B is ${say.fact("b")} and must be below 40; ask the maker for a test`,
-  "viscosity-impeller-not-radial": (f, say) =>
+  "viscosity-impeller-not-radial": (_, say) =>
     `specific speed of ${say.fact("value")} is above ${say.fact("most")}: the viscosity correction was made for radial impellers`,
-  "fit-degree-too-high": (f, say) =>
+  "fit-degree-too-high": (_, say) =>
     `a polynomial of degree ${say.fact("degree")} needs ${say.fact("least")} points or more at different flows; ${say.fact("given")} were given`,
   "thermal-flow-not-found": (f, say) =>
     `at the best efficiency flow the liquid already warms by ${say.amount(f.found)}, more than the ${say.amount(f.limit)} allowed`,

@@ -1,4 +1,4 @@
-import type { BorderSide, RuleSpec, StyleSpec } from "../../ports/sheet-spec.ts";
+import { BORDER_COLORS, type BorderSide, type RuleSpec, type StyleSpec } from "../../ports/sheet-spec.ts";
 import { BUILT_IN_FORMATS, FILE_VALIGN, USUAL_SIZE } from "../format-facts.ts";
 import { attributes, DECLARATION, xmlAttribute } from "../xml-text.ts";
 import { MAIN } from "./schemas.ts";
@@ -94,7 +94,9 @@ function fill(color: string): string {
 function border(sides: NonNullable<StyleSpec["border"]>): string {
   const drawn = SIDES.map((side) => {
     const weight = sides[side];
-    return weight === undefined ? `<${side}/>` : `<${side} style="${weight}"><color auto="1"/></${side}>`;
+    return weight === undefined
+      ? `<${side}/>`
+      : `<${side} style="${weight}"><color rgb="FF${fileColor(BORDER_COLORS[weight])}"/></${side}>`;
   });
   return `<border>${drawn.join("")}<diagonal/></border>`;
 }

@@ -136,7 +136,7 @@ describe("what a sheet asks for", () => {
     ["usual font", styles, '<sz val="10"/><color auto="1"/><name val="Arial"/>'],
     ["italic", styles, "<i/>"],
     ["fill", styles, '<fgColor rgb="FFFFF8DC"/>'],
-    ["border", styles, '<top style="thin"><color auto="1"/></top><bottom style="medium">'],
+    ["border", styles, '<top style="thin"><color rgb="FFA9B8BA"/></top><bottom style="medium">'],
     ["number format", styles, 'formatCode="#,##0.0&quot; m&quot;"'],
     ["unlocked cell", styles, '<protection locked="0"/>'],
     ["alignment", styles, '<alignment horizontal="left" vertical="top" wrapText="1" indent="2"/>'],

@@ -73,6 +73,7 @@ describe("a calc sheet written through Excel's own library", () => {
       "fill.color": "#DDE7EE",
       "borders.EdgeBottom.style": "Continuous",
       "borders.EdgeBottom.weight": "Medium",
+      "borders.EdgeBottom.color": "#1C2B2D",
       horizontalAlignment: "Left",
       verticalAlignment: "Center",
     });

@@ -1,0 +1,198 @@
+import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
+import type { Unit } from "../../../src/basis/units.ts";
+import { readWorkbook } from "../../xlsx/read-workbook.ts";
+import type { Cell } from "../../catalogue/cell.ts";
+import { CURVE_COLUMNS, PUMP_COLUMNS, type TableColumn } from "../columns.ts";
+import { type CurveTable, readCurveTable } from "../curve-table.ts";
+import { curveFindings } from "../drawn-curves.ts";
+import { columnsNamed, headingOf } from "../heading.ts";
+import type { TablePlace } from "../place.ts";
+import { type PumpList, readPumpList } from "../pump-list.ts";
+import { csvRows } from "./csv-rows.ts";
+import { fileText, unreadable } from "./file-text.ts";
+import { withNumbers } from "./numbers-of-columns.ts";
+import { sheetTable } from "./xlsx-tables.ts";
+
+export interface PumpFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+/** What files tell of pumps. With an error among the findings nothing is read. */
+export interface ImportedPumps {
+  readonly curves: CurveTable;
+  /** Left out where no file lists the pumps. */
+  readonly list?: PumpList;
+}
+
+interface FoundTable {
+  readonly kind: "curves" | "list";
+  readonly place: TablePlace;
+  readonly rows: readonly (readonly Cell[])[];
+}
+
+/** As many findings of one import as anybody reads. */
+const MOST_FINDINGS = 60;
+/** The rows of a file nobody's pumps fill; more is taken for a mistake. */
+const MOST_ROWS = 200_000;
+
+/**
+ * Reads pumps from CSV and .xlsx files: a table of curves, one row a point, and where there is one a list of the pumps.
+ * A workbook may hold both on two sheets. Columns without a unit are read in the unit set, with a caution.
+ *
+ * All or nothing: it fails with every mistake found, each with its cell. A figure that can be read in two ways is
+ * refused, not guessed.
+ */
+export function importPumps(files: readonly PumpFile[], unitSet: UnitSetName): Result<ImportedPumps> {
+  const findings: Finding[] = [];
+  const tables: FoundTable[] = [];
+  for (const file of files) {
+    const found = tablesOf(file);
+    findings.push(...found.findings);
+    if (found.ok) tables.push(...found.value);
+  }
+  const name = files.map((file) => file.name).join(", ");
+  const curveTables = tables.filter(({ kind }) => kind === "curves");
+  const lists = tables.filter(({ kind }) => kind === "list");
+  if (findings.length === 0 && curveTables.length === 0) {
+    return fail([{ code: "file-not-a-table", severity: "error", subject: name }]);
+  }
+  for (const extra of [...curveTables.slice(1), ...lists.slice(1)]) {
+    const first = extra.kind === "curves" ? curveTables[0] : lists[0];
+    const facts = { other: first?.place.name ?? "" };
+    findings.push({ code: "table-second-of-its-kind", severity: "error", subject: extra.place.name, facts });
+  }
+  const [curveTable] = curveTables;
+  const [listTable] = lists;
+  const curves = curveTable && withFigures(curveTable, CURVE_COLUMNS, ["pump", "flow", "head"]);
+  const list = listTable && withFigures(listTable, PUMP_COLUMNS, ["pump"]);
+  findings.push(...(curves?.findings ?? []), ...(list?.findings ?? []));
+  if (hasError(findings)) return fail(limited(findings, name));
+
+  const units = UNIT_SETS[unitSet];
+  const readCurves = curves && readCurveTable(curves.rows, { place: curves.place, units });
+  const readList = list && readPumpList(list.rows, { place: list.place, units });
+  findings.push(...(readCurves?.findings ?? []), ...(readList?.findings ?? []));
+  if (readCurves?.ok && curves !== undefined) {
+    findings.push(...readCurves.value.pumps.flatMap((pump) => pump.findings));
+    findings.push(...curveFindings(readCurves.value.pumps, curves.place.name));
+    findings.push(...unitsAssumed(curves, CURVE_COLUMNS, readCurves.value.units));
+  }
+  if (readList?.ok && list !== undefined) findings.push(...unitsAssumed(list, PUMP_COLUMNS, readList.value.units));
+  if (readCurves?.ok && readList?.ok && curves !== undefined && list !== undefined) {
+    findings.push(...unmatched(readCurves.value, readList.value, curves.place.name, list.place.name));
+  }
+  if (hasError(findings) || !readCurves?.ok) return fail(limited(findings, name));
+  return succeed(
+    { curves: readCurves.value, ...(readList?.ok ? { list: readList.value } : {}) },
+    limited(findings, name),
+  );
+}
+
+function tablesOf({ name, bytes }: PumpFile): Result<readonly FoundTable[]> {
+  const isZip = bytes[0] === 0x50 && bytes[1] === 0x4b;
+  const isOldOffice = bytes[0] === 0xd0 && bytes[1] === 0xcf;
+  return isZip || isOldOffice || /\.xls[xm]?$/i.test(name) ? workbookTables(name, bytes) : csvTables(name, bytes);
+}
+
+function workbookTables(name: string, bytes: Uint8Array): Result<readonly FoundTable[]> {
+  const outcome = readWorkbook(bytes);
+  if (!outcome.ok) {
+    const reason = outcome.refusal.message.replace(/\.$/, "");
+    return unreadable(name, reason.charAt(0).toLowerCase() + reason.slice(1));
+  }
+  return succeed(
+    outcome.workbook.sheets.flatMap((sheet) => {
+      const { place, rows } = sheetTable(sheet, name);
+      const kind = kindOf(rows);
+      return kind === undefined ? [] : [{ kind, place, rows }];
+    }),
+  );
+}
+
+function csvTables(name: string, bytes: Uint8Array): Result<readonly FoundTable[]> {
+  const text = fileText(bytes, name);
+  if (!text.ok) return text;
+  const rows = csvRows(text.value, name);
+  if (!rows.ok) return rows;
+  if (rows.value.length > MOST_ROWS) return unreadable(name, `it has more than ${MOST_ROWS} rows`);
+  const kind = kindOf(rows.value);
+  if (kind === undefined) return fail([{ code: "file-not-a-table", severity: "error", subject: name }]);
+  return succeed([{ kind, place: { name, corner: { row: 0, column: 0 } }, rows: rows.value }]);
+}
+
+/** A table that names flow and head holds curves; one that names the pump and another column of a list is a list. */
+function kindOf(rows: readonly (readonly Cell[])[]): FoundTable["kind"] | undefined {
+  const { pump, flow, head } = CURVE_COLUMNS;
+  if (columnsNamed(rows, { flow, head }) === 2) return "curves";
+  if (columnsNamed(rows, { pump }) === 1 && columnsNamed(rows, PUMP_COLUMNS) >= 2) return "list";
+  return undefined;
+}
+
+interface Figures extends FoundTable {
+  /** Columns whose heading states their unit. */
+  readonly stated: ReadonlySet<string>;
+  readonly findings: readonly Finding[];
+}
+
+function withFigures<K extends string>(
+  table: FoundTable,
+  columns: Readonly<Record<K, TableColumn>>,
+  needed: readonly NoInfer<K>[],
+): Figures {
+  const heading = headingOf<K>(table.rows, columns, needed, table.place);
+  if (heading === undefined || !heading.ok) return { ...table, stated: new Set(), findings: heading?.findings ?? [] };
+  const { rows, findings } = withNumbers(table.rows, heading.value, columns, table.place);
+  return { ...table, rows, stated: new Set(Object.keys(heading.value.units)), findings };
+}
+
+/** One caution for the columns whose heading has no unit. Efficiency shows by itself what it is. */
+function unitsAssumed<K extends string>(
+  { place, stated }: Figures,
+  columns: Readonly<Record<K, TableColumn>>,
+  units: Readonly<Partial<Record<K, Unit>>>,
+): readonly Finding[] {
+  const assumed = (Object.entries(units) as [K, Unit][]).filter(
+    ([key, { dimension }]) => !stated.has(key) && columns[key].quantity !== undefined && dimension !== "ratio",
+  );
+  if (assumed.length === 0) return [];
+  const facts = { columns: assumed.map(([key, { symbol }]) => `${columns[key].name} in ${symbol}`).join(", ") };
+  return [{ code: "table-unit-assumed", severity: "caution", subject: place.name, facts }];
+}
+
+/** Pumps of one table that the other does not know. */
+function unmatched(curves: CurveTable, list: PumpList, curvesName: string, listName: string): readonly Finding[] {
+  const keysOf = (pumps: readonly { readonly name: string }[]): ReadonlySet<string> =>
+    new Set(pumps.map(({ name }) => name.toLowerCase()));
+  const withCurves = keysOf(curves.pumps);
+  const listed = keysOf(list.pumps);
+  return [
+    ...curves.pumps
+      .filter(({ name }) => !listed.has(name.toLowerCase()))
+      .map(({ name }) => caution("table-pump-not-listed", listName, name, curvesName)),
+    ...list.pumps
+      .filter(({ name }) => !withCurves.has(name.toLowerCase()))
+      .map(({ name }) => caution("table-pump-without-curves", listName, name, curvesName)),
+  ];
+}
+
+function caution(code: Finding["code"], subject: string, given: string, other: string): Finding {
+  return { code, severity: "caution", subject, given, facts: { other } };
+}
+
+function hasError(findings: readonly Finding[]): boolean {
+  return findings.some(({ severity }) => severity === "error");
+}
+
+/** Errors first, and no more than anybody reads. */
+function limited(findings: readonly Finding[], subject: string): readonly Finding[] {
+  const rank = { error: 0, warning: 1, caution: 2 } as const;
+  const ordered = [...findings].sort((one, other) => rank[one.severity] - rank[other.severity]);
+  if (ordered.length <= MOST_FINDINGS) return ordered;
+  const count = ordered.length - MOST_FINDINGS;
+  return [
+    ...ordered.slice(0, MOST_FINDINGS),
+    { code: "table-findings-left-out", severity: "caution", subject, facts: { count } },
+  ];
+}

@@ -1,0 +1,126 @@
+import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { type Crossings, crossingsOf } from "../numeric/crossings.ts";
+import { withPlacesBetween } from "./best-efficiency.ts";
+import type { HeadCurve } from "./head-curve.ts";
+
+/** Where pump and system give the same head. */
+export interface CurveCrossing {
+  /** m³/s */
+  readonly flow: number;
+  /** m */
+  readonly head: number;
+}
+
+export interface CurveCrossingInput {
+  readonly pump: HeadCurve;
+  readonly system: HeadCurve;
+}
+
+/** Equal steps between two neighbouring knots at which the curves are compared. */
+const STEPS = 32;
+/** Curves that come this near without crossing, over the system's head, are called nearly touching. */
+const NEAR = 0.005;
+
+/**
+ * The stable crossing of greatest flow of a pump curve and a system curve, over the flows both are given for.
+ *
+ * The difference of the two is looked at in 32 steps between the knots of both, every crossing is refined by Brent to
+ * double precision, and each is stable where the system gains on the pump with flow.
+ *
+ * Fails where the pump lies below the system everywhere, where it still lies above it at the end of either curve, and
+ * where the crossing lies below the first flow given. Warns of a lower crossing: a drooping pump that cannot start, or
+ * a second stable one. Cautions where the curves nearly touch.
+ */
+export function curveCrossing({ pump, system }: CurveCrossingInput): Result<CurveCrossing> {
+  const least = Math.max(pump.leastFlow, system.leastFlow);
+  const most = Math.min(pump.mostFlow, system.mostFlow);
+  if (!(least < most)) return fail([noOverlap(pump, system)]);
+  const knots = [...pump.knots, ...system.knots].filter((flow) => flow > least && flow < most);
+  const places = [...new Set([least, ...knots, most])].sort((a, b) => a - b);
+  const surplus = (flow: number): number => pump.headAt(flow) - system.headAt(flow);
+  const found = crossingsOf(surplus, withPlacesBetween(places, STEPS));
+  return classified(found, { pump, system, least, most });
+}
+
+interface Bounds extends CurveCrossingInput {
+  readonly least: number;
+  readonly most: number;
+}
+
+function classified({ crossings, nearMisses }: Crossings, bounds: Bounds): Result<CurveCrossing> {
+  const { pump, system, least, most } = bounds;
+  const atLeast = pump.headAt(least) - system.headAt(least);
+  const atMost = pump.headAt(most) - system.headAt(most);
+  if (atMost > 0) return fail([runsOff(bounds, atMost)]);
+  const stable = crossings.findLast(({ direction }) => direction === "falling");
+  const chosen = stable ?? crossings.findLast(({ direction }) => direction === "touching");
+  if (chosen === undefined) return fail([outOfReach(bounds, atLeast, nearMisses)]);
+
+  const { at: flow } = chosen;
+  const others = crossings.filter(({ at }) => at !== flow);
+  const findings: Finding[] = [...manyCrossings(bounds, flow, others, atLeast)];
+  const misses = chosen.direction === "touching" ? [...nearMisses, { at: flow, value: 0 }] : nearMisses;
+  for (const { at, value } of misses) {
+    const head = system.headAt(at);
+    if (Math.abs(value) >= NEAR * Math.abs(head)) continue;
+    const facts = { flow: amount("flow", at) };
+    const apart = amount("head", Math.abs(value));
+    findings.push({ code: "curves-nearly-touch", severity: "caution", subject: "system curve", found: apart, facts });
+  }
+  return succeed({ flow, head: pump.headAt(flow) }, findings);
+}
+
+function manyCrossings(
+  { pump, system, least }: Bounds,
+  flow: number,
+  others: Crossings["crossings"],
+  atLeast: number,
+): readonly Finding[] {
+  const [first] = others;
+  if (first === undefined) return [];
+  const cites = { source: "pump-handbook", at: "unstable head curves" } as const;
+  if (others.length === 1 && first.at < flow && atLeast < 0 && least === 0) {
+    const found = amount("head", pump.headAt(0));
+    const limit = { quantity: "head", value: system.headAt(0), side: "above" } as const;
+    const facts = { lower: amount("flow", first.at), upper: amount("flow", flow) };
+    return [{ code: "does-not-start-alone", severity: "warning", subject: "pump", found, limit, facts, cites }];
+  }
+  const all = [...others.map(({ at }) => at), flow].sort((a, b) => a - b);
+  const facts = Object.fromEntries(all.map((at, i) => [`flow${i + 1}`, amount("flow", at)]));
+  return [{ code: "several-operating-points", severity: "warning", subject: "pump", facts, cites }];
+}
+
+function runsOff({ pump, most }: Bounds, surplus: number): Finding {
+  const code = most === pump.mostFlow ? "operating-point-beyond-curve" : "system-curve-too-short";
+  const limit = { quantity: "flow", value: most, side: "at most" } as const;
+  return { code, severity: "error", subject: "operating point", found: amount("head", surplus), limit };
+}
+
+/** Falling below the system from the first flow on: unreachable, or met before the curves begin. */
+function outOfReach(bounds: Bounds, atLeast: number, nearMisses: Crossings["nearMisses"]): Finding {
+  const { least } = bounds;
+  let nearest = { at: least, value: atLeast };
+  for (const miss of nearMisses) if (miss.value > nearest.value) nearest = miss;
+  const found = amount("head", -nearest.value);
+  const subject = "operating point";
+  if (least > 0 && nearest.at === least) {
+    const limit = { quantity: "flow", value: least, side: "at least" } as const;
+    return { code: "operating-point-below-curve", severity: "error", subject, found, limit };
+  }
+  const facts = { flow: amount("flow", nearest.at) };
+  return { code: "system-out-of-reach", severity: "error", subject, found, facts };
+}
+
+function noOverlap(pump: HeadCurve, system: HeadCurve): Finding {
+  return {
+    code: "curves-do-not-overlap",
+    severity: "error",
+    subject: "system curve",
+    facts: {
+      pumpLeast: amount("flow", pump.leastFlow),
+      pumpMost: amount("flow", pump.mostFlow),
+      systemLeast: amount("flow", system.leastFlow),
+      systemMost: amount("flow", system.mostFlow),
+    },
+  };
+}
