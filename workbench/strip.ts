@@ -63,9 +63,10 @@ export function startStrip(strip: HTMLElement, { api, inside, messages, host }: 
   const refresh = (): void => {
     update().catch((fault) => console.error(fault));
   };
-  // Keys raise the first event, the mouse the second.
-  api.addEvent(api.Event.SelectionChanged, refresh);
-  api.addEvent(api.Event.SelectionMoveEnd, refresh);
+  // The grid's own selection events pass over some clicks.
+  api.addEvent(api.Event.CommandExecuted, ({ id }) => {
+    if (id === "sheet.operation.set-selections") refresh();
+  });
   api.addEvent(api.Event.ActiveSheetChanged, refresh);
   host.onCalculated(refresh);
 

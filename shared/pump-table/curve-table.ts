@@ -2,6 +2,7 @@ import type { Quantity, UnitSet } from "../../src/basis/quantities.ts";
 import { readQuantity } from "../../src/basis/quantity-text.ts";
 import { type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
 import type { Unit } from "../../src/basis/units.ts";
+import type { PumpCurvePoint } from "../../src/pump/pump-curve-point.ts";
 import type { OfferedCurve, OfferedPump, PumpLimits } from "../../src/pump/offered-pump.ts";
 import { type Cell, isAbsent, isCellError } from "../catalogue/cell.ts";
 import { wrongKind } from "../catalogue/parameter.ts";
@@ -12,8 +13,18 @@ import { cellPlace, rowNumber, type TablePlace } from "./place.ts";
 
 export type Rows = readonly (readonly Cell[])[];
 
+/** A point of a curve and the row of the table it stands in. */
+export interface TablePoint extends PumpCurvePoint {
+  readonly row: number;
+}
+
+export interface TableCurve extends OfferedCurve {
+  readonly points: readonly TablePoint[];
+}
+
 /** A pump of the table, with what is wrong or doubtful about its rows. With an error among them it is not usable. */
 export interface TablePump extends OfferedPump {
+  readonly curves: readonly TableCurve[];
   readonly findings: readonly Finding[];
   readonly usable: boolean;
 }
@@ -84,7 +95,7 @@ function usualHeading(rows: Rows, place: TablePlace): Result<Heading<CurveColumn
 }
 
 /** A row. What it does not give stands as 0, which counts as not given. Efficiency as the table has it. */
-interface GatheredPoint {
+interface GatheredPoint extends TablePoint {
   readonly flow: number;
   readonly head: number;
   efficiency: number;
@@ -288,6 +299,7 @@ function gather(
       });
     }
     curve.points.push({
+      row: index,
       flow,
       head,
       efficiency: efficiency ?? 0,
@@ -360,7 +372,7 @@ function finished(pump: GatheredPump, efficiencyScale: number): TablePump {
   return { name, curves: usable ? curves.map(offered) : [], limits, findings, usable };
 }
 
-function offered({ speed, diameter, points }: GatheredCurve): OfferedCurve {
+function offered({ speed, diameter, points }: GatheredCurve): TableCurve {
   return { ...(speed === undefined ? {} : { speed }), ...(diameter === undefined ? {} : { diameter }), points };
 }
 

@@ -54,7 +54,7 @@ function classified({ crossings, nearMisses }: Crossings, bounds: Bounds): Resul
   if (atMost > 0) return fail([runsOff(bounds, atMost)]);
   const stable = crossings.findLast(({ direction }) => direction === "falling");
   const chosen = stable ?? crossings.findLast(({ direction }) => direction === "touching");
-  if (chosen === undefined) return fail([outOfReach(bounds, atLeast, nearMisses)]);
+  if (chosen === undefined) return fail([outOfReach(bounds, atLeast, atMost, nearMisses)]);
 
   const { at: flow } = chosen;
   const others = crossings.filter(({ at }) => at !== flow);
@@ -97,9 +97,13 @@ function runsOff({ pump, most }: Bounds, surplus: number): Finding {
 }
 
 /** Falling below the system from the first flow on: unreachable, or met before the curves begin. */
-function outOfReach(bounds: Bounds, atLeast: number, nearMisses: Crossings["nearMisses"]): Finding {
-  const { least } = bounds;
-  let nearest = { at: least, value: atLeast };
+function outOfReach(
+  { least, most }: Bounds,
+  atLeast: number,
+  atMost: number,
+  nearMisses: Crossings["nearMisses"],
+): Finding {
+  let nearest = atLeast >= atMost ? { at: least, value: atLeast } : { at: most, value: atMost };
   for (const miss of nearMisses) if (miss.value > nearest.value) nearest = miss;
   const found = amount("head", -nearest.value);
   const subject = "operating point";

@@ -49,8 +49,8 @@ const sheetNames = async (): Promise<readonly string[]> =>
 const strip = async (): Promise<string> => (await page.locator("#strip").textContent()) ?? "";
 
 /** An empty sheet in front, its cells of the grid's usual size. */
-async function emptySheet(): Promise<void> {
-  await addSheet({ name: SHEET, columns: [], styles: {}, cells: [] });
+async function emptySheet(): Promise<string> {
+  return addSheet({ name: SHEET, columns: [], styles: {}, cells: [] });
 }
 
 /** Clicks a cell of an empty sheet, scrolled to its start, as a user would. */
@@ -74,9 +74,11 @@ function expected(name: string, ...args: readonly Argument[]): unknown {
 }
 
 describe("cells typed into the workbench", () => {
+  let sheet = "";
+  beforeAll(() => openWorkbench());
   beforeEach(async () => {
-    await openWorkbench();
-    await emptySheet();
+    const name = await emptySheet();
+    sheet = `'${name}'`;
   });
 
   const line = [[PIPE, "40 ft", "1 swing check, 2 elbow 90 long, 1 exit"]];
@@ -102,17 +104,17 @@ describe("cells typed into the workbench", () => {
     },
   ])("answers like the catalogue: $why", async ({ typed, name, args }) => {
     await type(0, 0, typed);
-    await expect.poll(() => one(`${SHEET}!A1`)).toBeTypeOf("number");
-    expect(await one(`${SHEET}!A1`)).toBe(expected(name, ...args));
+    await expect.poll(() => one(`${sheet}!A1`)).toBeTypeOf("number");
+    expect(await one(`${sheet}!A1`)).toBe(expected(name, ...args));
   });
 
   it("reads a line from a range, and follows its cells", async () => {
     for (const [column, text] of (line[0] as readonly string[]).entries()) await type(column, 0, text);
     await type(0, 2, '=DUTY.LINEHEAD(1200,A1:C1,"water",60)');
-    await expect.poll(() => one(`${SHEET}!A3`)).toBe(expected("LINEHEAD", 1200, line, "water", 60));
+    await expect.poll(() => one(`${sheet}!A3`)).toBe(expected("LINEHEAD", 1200, line, "water", 60));
     await type(1, 0, "400 ft");
     const longer = [[PIPE, "400 ft", line[0]?.[2] ?? ""]];
-    await expect.poll(() => one(`${SHEET}!A3`)).toBe(expected("LINEHEAD", 1200, longer, "water", 60));
+    await expect.poll(() => one(`${sheet}!A3`)).toBe(expected("LINEHEAD", 1200, longer, "water", 60));
   });
 
   it("spills over a column, says when it is blocked, and recovers", async () => {
@@ -120,7 +122,7 @@ describe("cells typed into the workbench", () => {
     for (const [row, flow] of flows.entries()) await type(0, row, String(flow));
     await type(2, 2, "in the way");
     await type(2, 0, `=DUTY.VELOCITY(A1:A3,"${PIPE}")`);
-    await expect.poll(() => one(`${SHEET}!C1`)).toEqual({ error: "#SPILL!" });
+    await expect.poll(() => one(`${sheet}!C1`)).toEqual({ error: "#SPILL!" });
     await select(2, 2);
     await page.keyboard.press("Delete");
     const column = expected(
@@ -128,12 +130,12 @@ describe("cells typed into the workbench", () => {
       flows.map((flow) => [flow]),
       PIPE,
     );
-    await expect.poll(async () => (await read(`${SHEET}!C1:C3`))[0]).toEqual(column);
+    await expect.poll(async () => (await read(`${sheet}!C1:C3`))[0]).toEqual(column);
   });
 
   it("shows the words of an error in the selected cell, also of a spilled one", async () => {
     await type(0, 0, '=DUTY.VELOCITY(1200,"8in sch41")');
-    await expect.poll(() => one(`${SHEET}!A1`)).toMatchObject({ error: "#N/A" });
+    await expect.poll(() => one(`${sheet}!A1`)).toMatchObject({ error: "#N/A" });
     await select(0, 0);
     const words = (expected("VELOCITY", 1200, "8in sch41") as { message: string }).message;
     await expect.poll(strip).toContain(words);
@@ -142,15 +144,15 @@ describe("cells typed into the workbench", () => {
     await type(2, 0, "300");
     await type(2, 1, "-5");
     await type(3, 0, `=DUTY.VELOCITY(C1:C2,"${PIPE}")`);
-    await expect.poll(() => one(`${SHEET}!D2`)).toMatchObject({ error: "#VALUE!" });
+    await expect.poll(() => one(`${sheet}!D2`)).toMatchObject({ error: "#VALUE!" });
     await select(3, 1);
     await expect.poll(strip).toMatch(/D2\s*#VALUE!\s+Flow/);
   });
 
   it("shows what a value rests on", async () => {
-    await write({ [`${SHEET}!A2`]: "10in suction hose", [`${SHEET}!B2`]: "24 ft", [`${SHEET}!C2`]: "1 elbow 90 long" });
+    await write({ [`${sheet}!A2`]: "10in suction hose", [`${sheet}!B2`]: "24 ft", [`${sheet}!C2`]: "1 elbow 90 long" });
     await type(0, 0, "=DUTY.NPSHA(1200,22,A2:C2)");
-    await expect.poll(() => one(`${SHEET}!A1`)).toBeTypeOf("number");
+    await expect.poll(() => one(`${sheet}!A1`)).toBeTypeOf("number");
     await select(0, 0);
     await expect.poll(strip).toMatch(/A1Caution: .*dissolved air/);
     await select(0, 1);
@@ -158,15 +160,15 @@ describe("cells typed into the workbench", () => {
   });
 
   it("keeps text that begins with = + - or @ as text", async () => {
-    await write({ [`${SHEET}!A1`]: "=1+1", [`${SHEET}!A2`]: "-5", [`${SHEET}!A3`]: "@home", [`${SHEET}!A4`]: "+3" });
+    await write({ [`${sheet}!A1`]: "=1+1", [`${sheet}!A2`]: "-5", [`${sheet}!A3`]: "@home", [`${sheet}!A4`]: "+3" });
     await type(1, 0, "'=2+2");
     await type(1, 1, "=LEN(A1)+LEN(A2)+LEN(A3)+LEN(A4)");
-    await expect.poll(() => one(`${SHEET}!B2`)).toBe(13);
-    expect((await read(`${SHEET}!A1:A4`))[0]).toEqual([["=1+1"], ["-5"], ["@home"], ["+3"]]);
-    expect(await one(`${SHEET}!B1`)).toBe("=2+2");
+    await expect.poll(() => one(`${sheet}!B2`)).toBe(13);
+    expect((await read(`${sheet}!A1:A4`))[0]).toEqual([["=1+1"], ["-5"], ["@home"], ["+3"]]);
+    expect(await one(`${sheet}!B1`)).toBe("=2+2");
     // A number typed over such a text is a number again.
     await type(0, 1, "7");
-    await expect.poll(() => one(`${SHEET}!A2`)).toBe(7);
+    await expect.poll(() => one(`${sheet}!A2`)).toBe(7);
   });
 
   it("offers the functions while one is typed", async () => {

@@ -1,5 +1,4 @@
 import { execFile } from "node:child_process";
-import { existsSync } from "node:fs";
 import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -9,8 +8,6 @@ import { promisify } from "node:util";
 const run = promisify(execFile);
 const SOFFICE = "/usr/bin/soffice";
 const TIMEOUT = 90_000;
-
-export const hasLibreOffice = existsSync(SOFFICE);
 
 /**
  * Opens a workbook in LibreOffice and saves it in another form: "pdf", "csv" (the first sheet) or "xlsx". Each run

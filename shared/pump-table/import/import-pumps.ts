@@ -76,7 +76,7 @@ export function importPumps(files: readonly PumpFile[], unitSet: UnitSetName): R
   findings.push(...(readCurves?.findings ?? []), ...(readList?.findings ?? []));
   if (readCurves?.ok && curves !== undefined) {
     findings.push(...readCurves.value.pumps.flatMap((pump) => pump.findings));
-    findings.push(...curveFindings(readCurves.value.pumps, curves.place.name));
+    findings.push(...curveFindings(readCurves.value.pumps, curves.place));
     findings.push(...unitsAssumed(curves, CURVE_COLUMNS, readCurves.value.units));
   }
   if (readList?.ok && list !== undefined) findings.push(...unitsAssumed(list, PUMP_COLUMNS, readList.value.units));

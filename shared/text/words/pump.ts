@@ -1,5 +1,6 @@
 import type { PumpCode } from "../../../src/basis/finding-code.ts";
-import type { Words } from "../words.ts";
+import type { Finding } from "../../../src/basis/result.ts";
+import type { Say, Words } from "../words.ts";
 
 export const pumpWords: Readonly<Record<PumpCode, Words>> = {
   "curve-too-few-points": (f, say) =>
@@ -74,8 +75,8 @@ export const pumpWords: Readonly<Record<PumpCode, Words>> = {
     `the system curve runs from ${say.fact("systemLeast")} to ${say.fact("systemMost")} and the pump curve from ${say.fact("pumpLeast")} to ${say.fact("pumpMost")}; give both over the same flows`,
   "does-not-start-alone": (f, say) =>
     `the pump gives ${say.amount(f.found)} at zero flow against ${say.amount(f.limit)} in the system: it cannot start into that static head without help, and the lower crossing at ${say.fact("lower")} is unstable; the answer is the upper one`,
-  "several-operating-points": (_, say) =>
-    `the curves cross more than once, at ${say.fact("flows")}; the answer is the highest stable crossing, and the pump may settle at a lower one or hunt`,
+  "several-operating-points": (f, say) =>
+    `the curves cross more than once, at ${crossingFlows(f, say)}; the answer is the highest stable crossing, and the pump may settle at a lower one or hunt`,
   "curves-nearly-touch": (f, say) =>
     `the curves nearly touch at ${say.fact("flow")}, ${say.amount(f.found)} of head apart: a small error in either adds or removes an operating point there`,
   "power-for-water": () =>
@@ -115,3 +116,9 @@ export const pumpWords: Readonly<Record<PumpCode, Words>> = {
   "acceptance-power-too-small": (f, say) =>
     `the wider tolerances are for shaft powers from ${say.fact("least")} to ${say.fact("most")}; ${say.amount(f.found)} was given`,
 };
+
+/** "200 US gpm, 450 US gpm and 520 US gpm" */
+function crossingFlows({ facts = {} }: Finding, say: Say): string {
+  const flows = Object.keys(facts).map((name) => say.fact(name));
+  return `${flows.slice(0, -1).join(", ")} and ${flows.at(-1)}`;
+}

@@ -286,7 +286,7 @@ describe("glycol in water", () => {
       strength: 0.6,
       temperature: 260,
       density: 1093.7010116755,
-      viscosity: 0.021881637619900004,
+      viscosity: 0.0218816376199,
       freezes: 221.94908491717,
     },
     {

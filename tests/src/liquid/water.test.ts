@@ -93,12 +93,12 @@ describe("published figures of water (hydraulics-2-water)", () => {
 });
 
 describe("density", () => {
-  // IAPWS R7-97(2012), table 5, second and third column, from memory.
+  // IAPWS R7-97(2012), table 5, second and third column, from memory; nine figures, so good to half of 1e-8.
   it.each([
     { temperature: 300, pressure: 80e6, volume: 0.971180894e-3 },
     { temperature: 500, pressure: 3e6, volume: 0.1202418e-2 },
   ])("is that of the verification table at $temperature K and $pressure Pa", ({ temperature, pressure, volume }) => {
-    expect(Math.abs(waterDensity({ temperature, pressure }) * volume - 1)).toBeLessThan(1e-9);
+    expect(Math.abs(waterDensity({ temperature, pressure }) * volume - 1)).toBeLessThan(5e-9);
   });
 });
 

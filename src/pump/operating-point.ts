@@ -1,0 +1,158 @@
+import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { curveCrossing } from "./curve-crossing.ts";
+import { type Arrangement, equalPumps, type HeadCurve } from "./head-curve.ts";
+import { minimumFlowCaution, regionWarning } from "./operating-region.ts";
+import { bestPointOf, efficiencyAtFlow, npshRequiredAtFlow, shaftPowerAtFlow } from "./pump-reading.ts";
+import type { RunningPump } from "./running-pump.ts";
+
+export interface OperatingPointInput {
+  readonly pump: RunningPump;
+  readonly system: HeadCurve;
+  /** How many equal pumps run; 1 or more. */
+  readonly pumps: number;
+  readonly arrangement: Arrangement;
+}
+
+/** Where the running pumps and the system meet. What the curve does not give is null. */
+export interface OperatingPoint {
+  /** Of all pumps together, m³/s. */
+  readonly flow: number;
+  /** Of all pumps together, m. */
+  readonly head: number;
+  /** Of each pump, 0 to 1. */
+  readonly efficiency: number | null;
+  /** Of all pumps together with water (specific gravity 1), W. */
+  readonly shaftPower: number | null;
+  /** Of each pump, m. */
+  readonly npshRequired: number | null;
+  /** Flow of each pump over its best efficiency flow. */
+  readonly bestFlowRatio: number | null;
+  /** Flow of each pump, m³/s. */
+  readonly pumpFlow: number;
+}
+
+const MOST_PUMPS = 100;
+
+export const operatingPointMethod = {
+  title: "Operating point of equal pumps on a system",
+  cites: [
+    { source: "white-fluid-mechanics", at: "matching a pump to a system; pumps in parallel and in series" },
+    { source: "brent-1973", at: "root of a function in a bracket" },
+    { source: "ansi-hi-9.6.3", at: "preferred operating region" },
+  ],
+  inputs: { pumps: { name: "pumps", quantity: "ratio", atLeast: 1, atMost: MOST_PUMPS } },
+} as const satisfies Method<"pumps">;
+
+/**
+ * Operating point of equal pumps at one speed and trim on a system.
+ *
+ * Pumps in parallel share the flow, pumps in series add their heads. The curves are crossed anew for every speed: with
+ * static head the affinity laws alone do not give the new flow.
+ *
+ * Fails as `curveCrossing` does and where the number of pumps is not whole. Warns where the flow lies outside the
+ * preferred operating region (taken as for specific speeds up to 87, N_s 4500) and where one pump of several would lie
+ * outside it or off its curve alone. Cautions on small flows, on what the curve does not give, that power is for water,
+ * on the pressure of pumps in series, and on whose figures are whose.
+ */
+export function operatingPoint(input: OperatingPointInput): Result<OperatingPoint> {
+  const { pump, system, pumps, arrangement } = input;
+  const checked = checkInputs(operatingPointMethod, { pumps });
+  if (!checked.ok) return checked;
+  if (!Number.isInteger(pumps)) {
+    const found = amount("ratio", pumps);
+    return fail([{ code: "not-a-whole-number", severity: "error", subject: "pumps", found }]);
+  }
+  return andThen(curveCrossing({ pump: equalPumps(pump, pumps, arrangement), system }), ({ flow, head }) => {
+    const pumpFlow = arrangement === "parallel" ? flow / pumps : flow;
+    const each = figuresAt(pump, pumpFlow);
+    const point = {
+      flow,
+      head,
+      efficiency: each.efficiency,
+      shaftPower: each.shaftPower === null ? null : each.shaftPower * pumps,
+      npshRequired: each.npshRequired,
+      bestFlowRatio: each.bestFlowRatio,
+      pumpFlow,
+    };
+    const findings = [...each.findings];
+    if (pumps > 1) findings.push(...severalPumps(input, point), ...onePumpAlone(input));
+    return succeed(point, findings);
+  });
+}
+
+interface Figures {
+  readonly efficiency: number | null;
+  readonly shaftPower: number | null;
+  readonly npshRequired: number | null;
+  readonly bestFlowRatio: number | null;
+  readonly findings: readonly Finding[];
+}
+
+/** What the curve gives of one pump at a flow, and what there is to say of it. */
+function figuresAt(pump: RunningPump, flow: number): Figures {
+  const { curve } = pump;
+  const findings: Finding[] = [];
+  const orNull = (read: Result<number>): number | null => {
+    // What the curve does not give leaves a gap, not a refusal.
+    findings.push(
+      ...read.findings.map((found): Finding => (found.severity === "error" ? { ...found, severity: "caution" } : found)),
+    );
+    return read.ok ? read.value : null;
+  };
+  const hasEfficiency = curve.bestEfficiency !== undefined;
+  const efficiency = hasEfficiency ? orNull(efficiencyAtFlow(pump, flow)) : null;
+  const shaftPower = hasEfficiency ? orNull(shaftPowerAtFlow(pump, flow, SPECIFIC_GRAVITY_REFERENCE)) : null;
+  const npshRequired = orNull(npshRequiredAtFlow(pump, flow));
+  if (shaftPower !== null) findings.push({ code: "power-for-water", severity: "caution", subject: "shaft power" });
+  const best = bestPointOf(pump);
+  if (!best.ok) {
+    findings.push({ code: "best-efficiency-unknown", severity: "caution", subject: "curve" });
+    return { efficiency, shaftPower, npshRequired, bestFlowRatio: null, findings };
+  }
+  const bestFlowRatio = flow / best.value.flow;
+  findings.push(...flowRemarks(bestFlowRatio));
+  if (best.value.isAtEnd) {
+    const found = amount("flow", best.value.flow);
+    findings.push({ code: "best-efficiency-at-end", severity: "caution", subject: "curve", found });
+  }
+  return { efficiency, shaftPower, npshRequired, bestFlowRatio, findings };
+}
+
+function flowRemarks(bestFlowRatio: number): readonly Finding[] {
+  const remarks = [regionWarning("outside-preferred-region", bestFlowRatio), minimumFlowCaution(bestFlowRatio)];
+  return remarks.filter((remark) => remark !== undefined);
+}
+
+function severalPumps({ pumps, arrangement }: OperatingPointInput, point: OperatingPoint): readonly Finding[] {
+  const facts = {
+    pumps,
+    arrangement,
+    flow: amount("flow", point.pumpFlow),
+    head: amount("head", arrangement === "series" ? point.head / pumps : point.head),
+    ...(point.shaftPower === null ? {} : { power: amount("power", point.shaftPower / pumps) }),
+  };
+  const findings: Finding[] = [{ code: "figures-of-several-pumps", severity: "caution", subject: "answer", facts }];
+  if (arrangement === "series") {
+    findings.push({ code: "series-casing-pressure", severity: "caution", subject: "pumps" });
+  }
+  return findings;
+}
+
+/** Pumps in parallel start and stop one by one: what befalls the last one left running. */
+function onePumpAlone({ pump, system, arrangement }: OperatingPointInput): readonly Finding[] {
+  if (arrangement === "series") return [];
+  const alone = curveCrossing({ pump: equalPumps(pump, 1, "parallel"), system });
+  if (!alone.ok) {
+    const isBeyond = alone.findings.some(({ code }) => code === "operating-point-beyond-curve");
+    if (!isBeyond) return [];
+    const limit = { quantity: "flow", value: pump.mostFlow, side: "at most" } as const;
+    const cites = { source: "pump-handbook", at: "parallel operation" } as const;
+    return [{ code: "one-pump-alone-beyond-curve", severity: "warning", subject: "pump", limit, cites }];
+  }
+  const best = bestPointOf(pump);
+  if (!best.ok) return [];
+  const warning = regionWarning("one-pump-alone-outside-region", alone.value.flow / best.value.flow);
+  return warning === undefined ? [] : [warning];
+}

@@ -1,0 +1,102 @@
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { afterAll, describe, expect, it } from "vitest";
+import { dutySheet } from "../../shared/calc-sheet/duty-sheet.ts";
+import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
+import { addressOf, boxOf } from "../../shared/ports/a1.ts";
+import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
+import type { ReadCell } from "../../shared/xlsx/read/workbook-content.ts";
+import { readWorkbook } from "../../shared/xlsx/read-workbook.ts";
+import { converted, dotsOfColor, pagesOf } from "../support/libreoffice.ts";
+
+// The terminal command's file, opened by LibreOffice: the sheet a recipient without the add-in gets to see.
+
+const ROOT = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
+const FILES = ["quarry-sump", "wash-header", "harbour-bypass"] as const;
+const folder = mkdtempSync(join(tmpdir(), "duty-file-"));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+function written(name: string, form: "add-in" | "values"): Uint8Array {
+  const out = join(folder, `${name}-${form}.xlsx`);
+  const duty = join(ROOT, "shared", "duty", "samples", `${name}.json`);
+  execFileSync(process.execPath, ["tools/run.mjs", "sheet", duty, out, form], { cwd: ROOT });
+  return new Uint8Array(readFileSync(out));
+}
+
+function specOf(name: (typeof FILES)[number]): SheetSpec {
+  const sheet = dutySheet((SAMPLE_DUTIES[FILES.indexOf(name)] as (typeof SAMPLE_DUTIES)[number]).duty);
+  if (!sheet.ok) throw new Error("the sample duty is not complete");
+  return sheet.value;
+}
+
+/** Every worked number of the sheet, by address; spilled ones by the address of each cell. */
+function answers(name: (typeof FILES)[number]): ReadonlyMap<string, number> {
+  const numbers = new Map<string, number>();
+  for (const { at, f, cached } of specOf(name).cells) {
+    if (f === undefined) continue;
+    const { top, left } = boxOf(at);
+    const rows = (Array.isArray(cached) ? cached : [[cached]]) as readonly (readonly unknown[])[];
+    rows.forEach((row, i) => {
+      row.forEach((cell, j) => {
+        if (typeof cell === "number") numbers.set(addressOf(top + i, left + j), cell);
+      });
+    });
+  }
+  return numbers;
+}
+
+/** What a file holds, by address. */
+function cellsOf(file: Uint8Array): ReadonlyMap<string, ReadCell> {
+  const book = readWorkbook(file);
+  if (!book.ok) throw new Error(book.refusal.message);
+  const rows = book.workbook.sheets[0]?.rows ?? [];
+  return new Map(rows.flatMap(({ cells }) => cells.map((cell) => [addressOf(cell.row, cell.column), cell])));
+}
+
+describe.each(FILES)("the file of %s", (name) => {
+  it("keeps every formula, read back as a user types it, with its answer beside it", () => {
+    const cells = cellsOf(written(name, "add-in"));
+    const formulas = specOf(name).cells.filter(({ f }) => f !== undefined);
+    expect(formulas.length).toBeGreaterThan(30);
+    for (const { at, f } of formulas) expect(cells.get(at)?.formula, at).toBe(f);
+    for (const [at, answer] of answers(name)) expect(cells.get(at)?.value, at).toBe(answer);
+  });
+
+  it("opens in LibreOffice with its answers kept, all columns on the page, and its chart drawn", async () => {
+    const pdf = await converted(written(name, "values"), "pdf");
+    const { count, text } = await pagesOf(pdf);
+    expect(count).toBeGreaterThanOrEqual(2);
+    expect(count).toBeLessThanOrEqual(4);
+    for (const words of [
+      "Total dynamic head",
+      "NPSH available",
+      "System curve",
+      "References",
+      "Cautions",
+      "fittings",
+    ]) {
+      expect(text).toContain(words);
+    }
+    expect(text).not.toMatch(/#NAME\?|#VALUE!|#REF!|Err:\d/);
+    const heads = [...answers(name).values()].filter((answer) => answer > 1 && answer < 1000);
+    const printed = heads.filter((answer) => text.includes(answer.toFixed(2)));
+    expect(printed.length).toBeGreaterThan(5);
+    const accents = await Promise.all(
+      Array.from({ length: count }, (_, page) => dotsOfColor(pdf, page + 1, "#C2410C")),
+    );
+    expect(Math.max(...accents)).toBeGreaterThan(5);
+  });
+
+  it("still holds every answer after LibreOffice has saved it again", async () => {
+    const cells = cellsOf(await converted(written(name, "values"), "xlsx"));
+    for (const [at, answer] of answers(name)) {
+      const found = cells.get(at)?.value as number;
+      expect(Math.abs(found - answer), `${at}: ${found} against ${answer}`).toBeLessThan(
+        1e-9 * Math.max(1, Math.abs(answer)),
+      );
+    }
+  });
+});

@@ -1,0 +1,132 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { dutyPlan } from "../../shared/calc-sheet/duty-plan.ts";
+import { dutySheet } from "../../shared/calc-sheet/duty-sheet.ts";
+import { workOut } from "../../shared/calc-sheet/work-out.ts";
+import type { Cell } from "../../shared/catalogue/cell.ts";
+import { decodeDuty } from "../../shared/duty/decode.ts";
+import type { DutyText, FieldKey } from "../../shared/duty/duty-text.ts";
+import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
+import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
+import { serve } from "../../tools/serve.mjs";
+import { builtPages, startChromium, watchedPage } from "../support/browser.ts";
+
+// The whole way a user goes: the page, the pane, the button, the sheet, an input cell, the answers.
+
+const TYPED = (SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number]).duty;
+const MAIN_RESULTS = {
+  density: "density",
+  static_head: "staticHead",
+  total_head: "totalHead",
+  rated_head: "ratedHead",
+  npsh_available: "npshAvailable",
+  greatest_lift: "greatestLift",
+} as const;
+
+let server: Awaited<ReturnType<typeof serve>>;
+let browser: Browser;
+let page: Page;
+
+beforeAll(async () => {
+  server = await serve(builtPages("workbench"));
+  browser = await startChromium();
+  const watched = await watchedPage(browser, server.address, { width: 1366, height: 900 });
+  page = watched.page;
+  await page.goto(`${server.address}/workbench/`);
+  await page.waitForFunction(() => window.dutybook !== undefined);
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+const names = (): Promise<readonly string[]> =>
+  page.evaluate(() => window.dutybook?.host.sheetNames() ?? Promise.resolve([]));
+const read = (...refs: readonly string[]): Promise<readonly (readonly (readonly Cell[])[])[]> =>
+  page.evaluate((wanted) => window.dutybook?.host.read(wanted) ?? Promise.resolve([]), refs);
+
+async function fill(fields: Readonly<Partial<Record<FieldKey, string>>>): Promise<void> {
+  await page.locator("#duty-step-job").evaluate((step) => step.setAttribute("open", ""));
+  for (const [key, text] of Object.entries(fields)) if (text !== "") await page.locator(`#duty-${key}`).fill(text);
+}
+
+async function fillLine(line: "suctionLine" | "dischargeLine"): Promise<void> {
+  for (const [row, segment] of TYPED[line].entries()) {
+    if (row > 0) await page.locator(`#duty-step-${line} .add`).click();
+    for (const column of ["pipe", "length", "fittings"] as const) {
+      await page.locator(`#duty-${line}-${row}-${column}`).fill(segment[column]);
+      await page.keyboard.press("Escape");
+    }
+  }
+}
+
+/** Presses the button that writes the sheet and waits for the tab that was not there before. */
+async function writeSheet(): Promise<string> {
+  const before = new Set(await names());
+  await page.locator("#duty-step-sheet button.main, #duty-step-sheet button").first().click();
+  for (let i = 0; i < 100; i += 1) {
+    const added = (await names()).find((name) => !before.has(name));
+    if (added !== undefined && (await page.locator(".duty-pane").textContent())?.includes(`“${added}”`)) return added;
+    await page.waitForTimeout(200);
+  }
+  throw new Error("no sheet was written");
+}
+
+/** Holds the main results of a written sheet against the engine, for the duty given. */
+async function expectAnswers(sheet: string, typed: DutyText): Promise<void> {
+  const { duty } = decodeDuty(typed);
+  if (duty === undefined) throw new Error("the duty is not complete");
+  const { cells } = workOut(dutyPlan(duty));
+  const keys = Object.keys(MAIN_RESULTS) as (keyof typeof MAIN_RESULTS)[];
+  const shown = await read(...keys.map((key) => `${quotedSheetName(sheet)}!${key}`));
+  keys.forEach((key, i) => {
+    const wanted = cells.get(MAIN_RESULTS[key]) as number;
+    const found = shown[i]?.[0]?.[0] as number;
+    expect(Math.abs(found - wanted), `${key}: ${found} against ${wanted}`).toBeLessThan(1e-9 * Math.abs(wanted));
+  });
+}
+
+describe("from a duty typed into the pane to a live calc sheet", () => {
+  let first: string;
+
+  it("writes the sheet, and its cells answer what the engine answers", async () => {
+    await fill({ ...TYPED.fields, project: "=SUM(1,2)" });
+    await fillLine("suctionLine");
+    await fillLine("dischargeLine");
+    first = await writeSheet();
+    expect(first).toBe("Duty P-101");
+    await expectAnswers(first, TYPED);
+  });
+
+  it("keeps a text that begins with = as a text", async () => {
+    const sheet = dutySheet({ ...TYPED, fields: { ...TYPED.fields, project: "=SUM(1,2)" } });
+    const at = sheet.ok ? sheet.value.cells.find(({ v }) => v === "=SUM(1,2)")?.at : undefined;
+    expect(at).toBeDefined();
+    expect((await read(`${quotedSheetName(first)}!${at}`))[0]?.[0]?.[0]).toBe("=SUM(1,2)");
+  });
+
+  it("follows a change of an input cell", async () => {
+    const cell = (name: string): string => `${quotedSheetName(first)}!${name}`;
+    const changes = { [cell("flow")]: 1000, [cell("delivery_level")]: 190, [cell("altitude")]: 4000 };
+    await page.evaluate((values) => window.dutybook?.host.write(values), changes);
+    const fields = { ...TYPED.fields, flow: "1000", deliveryLevel: "190", altitude: "4000", curveFlow: "1800" };
+    await expectAnswers(first, { ...TYPED, fields });
+  });
+
+  it("written again takes the next free name and leaves the first as it was edited", async () => {
+    const before = await read(`${quotedSheetName(first)}!A1:H80`);
+    const second = await writeSheet();
+    expect(second).toBe("Duty P-101 (2)");
+    await expectAnswers(second, TYPED);
+    expect(await read(`${quotedSheetName(first)}!A1:H80`)).toEqual(before);
+  });
+
+  it("leaves a sheet of the user's that has the wanted name alone", async () => {
+    const own = { name: "Duty P-900", columns: [10], styles: {}, cells: [{ at: "A1", v: "mine" }] };
+    await page.evaluate((spec) => window.dutybook?.host.addSheet(spec), own);
+    await fill({ item: "P-900" });
+    const written = await writeSheet();
+    expect(written).toBe("Duty P-900 (2)");
+    expect((await read("'Duty P-900'!A1"))[0]?.[0]?.[0]).toBe("mine");
+  });
+});
