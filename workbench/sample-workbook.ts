@@ -191,7 +191,7 @@ const dutyNotes: SheetSpec = {
       "",
       "Friction",
       "",
-      "One formula in B32, one in D32; the rest spills",
+      "Formulas in B32 and D32; the rest spills",
     ]),
     value("A31", "flow, US gpm", "faint"),
     value("B31", "ft/s", "text"),

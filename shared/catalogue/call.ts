@@ -240,10 +240,8 @@ class Call {
     }
     if (parameter.takes === "range") {
       const cells = isRange(argument) ? argument : [[argument]];
-      const all = cells.flat();
-      const inError = all.find(isCellError);
-      if (inError !== undefined) return inError;
-      const odd = all.find((cell) => typeof cell === "number" && !Number.isFinite(cell));
+      const odd = oddCellOf(cells);
+      if (isCellError(odd)) return odd;
       return odd === undefined ? parameter.read(cells, reading) : notFinite(odd, reading);
     }
     const cell = isRange(argument) ? (argument[0]?.[0] ?? null) : argument;
@@ -318,6 +316,19 @@ function finite(value: number): number | undefined {
 
 function notFinite(cell: Cell, { name }: Reading): Result<never> {
   return fail([{ code: "not-a-number", severity: "error", subject: name, given: String(cell) }]);
+}
+
+/** The first error value of a range; without one, the first number that is not finite. A loop, for long tables. */
+function oddCellOf(cells: readonly (readonly Cell[])[]): Cell | undefined {
+  let odd: number | undefined;
+  for (const row of cells) {
+    for (const cell of row) {
+      if (typeof cell === "number") {
+        if (odd === undefined && !Number.isFinite(cell)) odd = cell;
+      } else if (typeof cell === "object" && isCellError(cell)) return cell;
+    }
+  }
+  return odd;
 }
 
 function isSingle(range: readonly (readonly Cell[])[]): boolean {

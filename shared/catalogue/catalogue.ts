@@ -2,6 +2,9 @@ import { liquidAndSiteEntries, liquidListEntries } from "./entries/liquid-and-si
 import { notesEntry } from "./entries/notes.ts";
 import { pipeAndFrictionEntries } from "./entries/pipe-and-friction.ts";
 import { pipeListEntries } from "./entries/pipe-list.ts";
+import { pumpEntries } from "./entries/pump.ts";
+import { rankPumpsEntries } from "./entries/rank-pumps.ts";
+import { slurryEntries } from "./entries/slurry.ts";
 import { systemAndSuctionEntries } from "./entries/system-and-suction.ts";
 import type { Entry } from "./entry.ts";
 
@@ -12,6 +15,9 @@ const FUNCTIONS: readonly Entry[] = [
   ...liquidAndSiteEntries,
   ...liquidListEntries,
   ...systemAndSuctionEntries,
+  ...pumpEntries,
+  ...rankPumpsEntries,
+  ...slurryEntries,
 ];
 
 /** Every function the add-in offers. Registration, metadata, help, workbench and tests all read this list. */

@@ -5,6 +5,8 @@ import type { PumpCurvePoint } from "../../src/pump/pump-curve-point.ts";
 const LEAST_POINTS = 3;
 /** A head that comes to this many times its first on the way is doubted: drooping curves rise by a few per cent. */
 const DOUBTED_RISE = 1.2;
+/** A curve no more than 1.5 % efficient at its best has fractions in a column of percentages. */
+const LEAST_BEST = 0.015;
 
 /** What the shape of a curve's points says of them, before any curve is drawn: too few, or not those of a pump. */
 export function curveShapeFindings(
@@ -18,12 +20,14 @@ export function curveShapeFindings(
     return [{ code: "table-curve-too-short", severity: "error", subject, given, facts }];
   }
   let top = 0;
+  let best = 0;
   let withEfficiency = 0;
   let withNpshRequired = 0;
   let withPower = 0;
   for (const { head, efficiency = 0, npshRequired = 0, power = 0 } of points) {
     if (head > top) top = head;
     if (efficiency > 0) withEfficiency += 1;
+    if (efficiency > best) best = efficiency;
     if (npshRequired > 0) withNpshRequired += 1;
     if (power > 0) withPower += 1;
   }
@@ -38,6 +42,10 @@ export function curveShapeFindings(
     if (count === 0 || count >= needed) continue;
     const facts = { column, points: count, least: needed };
     findings.push({ code: "table-column-too-short", severity: "error", subject, given, facts });
+  }
+  if (best > 0 && best <= LEAST_BEST) {
+    const shown = String(Number((100 * best).toPrecision(6)));
+    findings.push({ code: "table-efficiency-mixed", severity: "error", subject, given, facts: { best: shown } });
   }
   const first = points[0] as PumpCurvePoint;
   const last = points[points.length - 1] as PumpCurvePoint;

@@ -7,9 +7,11 @@ import { inputWords } from "./words/input.ts";
 import { liquidWords } from "./words/liquid.ts";
 import { pipeWords } from "./words/pipe.ts";
 import { pipeworkWords } from "./words/pipework.ts";
-import { pumpTableWords } from "./words/pump-table.ts";
 import { pumpWords } from "./words/pump.ts";
+import { pumpTableWords } from "./words/pump-table.ts";
+import { slurryWords } from "./words/slurry.ts";
 import { suctionWords } from "./words/suction.ts";
+import { tracingWords } from "./words/tracing.ts";
 import { sayIn, type Words } from "./words.ts";
 
 // Every code the engine can raise has its words: a missing one is a compile error.
@@ -20,8 +22,10 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
   ...liquidWords,
   ...headWords,
   ...suctionWords,
+  ...slurryWords,
   ...pumpWords,
   ...pumpTableWords,
+  ...tracingWords,
 };
 
 /** As much of a text typed by the reader as a message shows of it. */

@@ -168,6 +168,103 @@ export const SOURCES = {
     year: 2012,
   },
   "pump-handbook": { title: "I. J. Karassik and others, Pump Handbook", publisher: "McGraw-Hill" },
+  "mass-balance": { title: "Conservation of mass and volume", publisher: "textbooks of process engineering" },
+  "thomas-1965": {
+    title: "D. G. Thomas, Transport characteristics of suspension VIII",
+    publisher: "Journal of Colloid Science 20",
+    year: 1965,
+  },
+  "ferguson-church-2004": {
+    title: "R. I. Ferguson and M. Church, A simple universal equation for grain settling velocity",
+    publisher: "Journal of Sedimentary Research 74",
+    year: 2004,
+  },
+  "richardson-zaki-1954": {
+    title: "J. F. Richardson and W. N. Zaki, Sedimentation and fluidisation, part 1",
+    publisher: "Transactions of the Institution of Chemical Engineers 32",
+    year: 1954,
+  },
+  "durand-1953": {
+    title: "R. Durand, Basic relationships of the transportation of solids in pipes",
+    publisher: "Minnesota International Hydraulics Convention",
+    year: 1953,
+  },
+  "schiller-herbich-1991": {
+    title: "R. E. Schiller and J. B. Herbich, Sediment transport in pipes, in Handbook of Dredging Engineering",
+    publisher: "McGraw-Hill",
+    year: 1991,
+  },
+  "wasp-1977": {
+    title: "E. J. Wasp, J. P. Kenny and R. L. Gandhi, Solid-Liquid Flow: Slurry Pipeline Transportation",
+    publisher: "Trans Tech",
+    year: 1977,
+  },
+  "oroskar-turian-1980": {
+    title: "A. R. Oroskar and R. M. Turian, The critical velocity in pipeline flow of slurries",
+    publisher: "AIChE Journal 26",
+    year: 1980,
+  },
+  "wilson-slurry": {
+    title: "K. C. Wilson, G. R. Addie, A. Sellgren and R. Clift, Slurry Transport Using Centrifugal Pumps, 3rd edition",
+    publisher: "Springer",
+    year: 2006,
+  },
+  "cave-1976": {
+    title: "I. Cave, Effects of suspended solids on the performance of centrifugal pumps",
+    publisher: "Hydrotransport 4, BHRA",
+    year: 1976,
+  },
+  "kazim-1997": {
+    title:
+      "K. A. Kazim, B. Maiti and P. Chand, A correlation to predict the performance of centrifugal pumps handling slurries",
+    publisher: "Proceedings of the Institution of Mechanical Engineers, part A, 211",
+    year: 1997,
+  },
+  "karassik-handbook": { title: "I. J. Karassik and others, Pump Handbook", publisher: "McGraw-Hill" },
+  "ansi-hi-12": { title: "ANSI/HI 12.1-12.6, Rotodynamic Slurry Pumps", publisher: "Hydraulic Institute" },
+  "asme-b16.42": {
+    title: "ASME B16.42, Ductile Iron Pipe Flanges and Flanged Fittings, Classes 150 and 300",
+    publisher: "ASME",
+    year: 2016,
+  },
+  "asme-b16.5": { title: "ASME B16.5, Pipe Flanges and Flanged Fittings", publisher: "ASME", year: 2017 },
+  "asme-b16.1": {
+    title: "ASME B16.1, Gray Iron Pipe Flanges and Flanged Fittings, Classes 25, 125 and 250",
+    publisher: "ASME",
+    year: 2015,
+  },
+  "en-1092-2": { title: "EN 1092-2, Circular flanges, PN designated: cast iron flanges", publisher: "CEN", year: 1997 },
+  "asme-b16.21": { title: "ASME B16.21, Nonmetallic Flat Gaskets for Pipe Flanges", publisher: "ASME", year: 2016 },
+  "asme-viii-1": {
+    title: "ASME Boiler and Pressure Vessel Code, Section VIII, Division 1",
+    publisher: "ASME",
+  },
+  "asme-pcc-1": {
+    title: "ASME PCC-1, Guidelines for Pressure Boundary Bolted Flange Joint Assembly",
+    publisher: "ASME",
+    year: 2013,
+  },
+  "ansi-hi-14.6": {
+    title: "ANSI/HI 14.6, Rotodynamic Pumps for Hydraulic Performance Acceptance Tests",
+    publisher: "Hydraulic Institute",
+  },
+  "iso-5199": {
+    title: "ISO 5199, Technical specifications for centrifugal pumps, class II",
+    publisher: "ISO",
+    year: 2002,
+  },
+  "kellogg-piping": { title: "Design of Piping Systems, 2nd edition", publisher: "Wiley", year: 1956 },
+  "joukowsky-1898": {
+    title: "N. Joukowsky, On the hydraulic hammer in water supply pipes",
+    publisher: "Imperial Academy of Sciences, St Petersburg",
+    year: 1898,
+  },
+  "korteweg-1878": {
+    title: "D. J. Korteweg, On the velocity of propagation of sound in elastic tubes",
+    publisher: "Annalen der Physik und Chemie",
+    year: 1878,
+  },
+  "wylie-streeter": { title: "E. B. Wylie and V. L. Streeter, Fluid Transients", publisher: "McGraw-Hill" },
   practice: { title: "Common practice, no source", publisher: "the trade" },
   house: { title: "Choice of this product, stated on the sheet", publisher: "this product" },
   stated: { title: "Stated by the reader", publisher: "the reader" },

@@ -173,6 +173,7 @@ export type PumpTableCode =
   | "table-head-does-not-fall"
   | "table-head-rises"
   | "table-efficiency-unclear"
+  | "table-efficiency-mixed"
   | "table-limit-differs"
   | "table-limits-contradict"
   | "table-pump-not-listed"
@@ -182,7 +183,122 @@ export type PumpTableCode =
   | "table-unit-assumed"
   | "table-findings-left-out"
   | "table-second-of-its-kind"
+  | "rank-npsh-not-judged"
+  | "rank-liquid-viscous"
+  | "rank-none-meets"
   | "file-not-a-table"
   | "file-unreadable";
 
-export type FindingCode = PumpTableCode | PumpCode | PipeCode | InputCode | LiquidCode | HeadCode | SuctionCode | PipeworkCode;
+/** Slurries: composition, settling, friction and derating. */
+export type SlurryCode =
+  | "percent-may-be-fraction"
+  | "solids-dense"
+  | "solids-float"
+  | "solids-do-not-settle"
+  | "slurry-figures-too-few"
+  | "slurry-figures-contradict"
+  | "slurry-impossible"
+  | "clay-not-newtonian"
+  | "particle-size-doubted"
+  | "particle-fine"
+  | "particle-coarse"
+  | "flow-stratified"
+  | "deposition-estimates"
+  | "bed-in-pipe"
+  | "below-design-velocity"
+  | "grading-exponent-held"
+  | "derating-too-fine"
+  | "fines-contradict-size"
+  | "derating-below-measured"
+  | "derating-scatter"
+  | "derating-fines-relief"
+  | "derating-large-impeller"
+  | "derating-efficiency-lower"
+  | "npshr-rises"
+  | "service-class-exceeded";
+
+/** Flange ratings, nozzle pressures, flanges, bolting and surge. */
+export type PressureCode =
+  | "class-is-a-designation"
+  | "class-by-metric-name"
+  | "class-not-of-material"
+  | "material-taken-as"
+  | "material-not-of-standard"
+  | "material-listing-uncertain"
+  | "material-hot"
+  | "rating-temperature-assumed"
+  | "rating-temperature-outside"
+  | "rating-converted"
+  | "rating-not-verified"
+  | "rating-by-size"
+  | "rating-size-outside"
+  | "grey-iron-flange"
+  | "flange-is-not-casing"
+  | "pressure-above-rating"
+  | "rating-nearly-used"
+  | "trade-figure-compared"
+  | "trade-figure-would-pass"
+  | "trade-figure-passed"
+  | "beyond-highest-class"
+  | "head-tolerance-assumed"
+  | "head-tolerance-of-grade"
+  | "percent-as-fraction"
+  | "suction-vacuum-as-zero"
+  | "shutoff-head-guessed"
+  | "shutoff-below-duty"
+  | "shutoff-not-on-curve"
+  | "nozzle-pressure-without-surge"
+  | "later-stage-suction"
+  | "flange-size-unknown"
+  | "flange-size-twice"
+  | "flange-dimensions-not-held"
+  | "flange-drilling-alone"
+  | "flange-mates"
+  | "flange-dimensions-from-memory"
+  | "flange-dimensions-converted"
+  | "bolts-differ"
+  | "bolt-stress-above-yield"
+  | "bolt-stress-above-ceiling"
+  | "bolt-stress-below-needed"
+  | "bolt-torque-scatter"
+  | "nut-factor-far-from-reference"
+  | "stud-length-by-parts"
+  | "surge-modulus-taken"
+  | "surge-rigid-wall"
+  | "surge-liquid-modulus-taken"
+  | "surge-anchored-higher"
+  | "surge-is-a-screen"
+  | "wave-speed-unusual";
+
+/** Curves traced from a picture. */
+export type TracingCode =
+  | "tracing-picture-unreadable"
+  | "tracing-axis-points-together"
+  | "tracing-axis-values-equal"
+  | "tracing-log-not-positive"
+  | "tracing-axes-parallel"
+  | "tracing-axes-skewed"
+  | "tracing-axis-points-close"
+  | "tracing-line-without-axis"
+  | "tracing-beyond-axis-points"
+  | "tracing-below-zero"
+  | "tracing-flow-repeated"
+  | "tracing-efficiency-as-fraction"
+  | "tracing-curve-repeated"
+  | "tracing-curve-unlike"
+  | "tracing-rows-without-head"
+  | "tracing-beyond-line"
+  | "tracing-read-between";
+
+export type FindingCode =
+  | TracingCode
+  | SlurryCode
+  | PumpTableCode
+  | PumpCode
+  | PipeCode
+  | InputCode
+  | LiquidCode
+  | HeadCode
+  | SuctionCode
+  | PipeworkCode
+  | PressureCode;

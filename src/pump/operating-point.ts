@@ -97,7 +97,9 @@ function figuresAt(pump: RunningPump, flow: number): Figures {
   const orNull = (read: Result<number>): number | null => {
     // What the curve does not give leaves a gap, not a refusal.
     findings.push(
-      ...read.findings.map((found): Finding => (found.severity === "error" ? { ...found, severity: "caution" } : found)),
+      ...read.findings.map(
+        (found): Finding => (found.severity === "error" ? { ...found, severity: "caution" } : found),
+      ),
     );
     return read.ok ? read.value : null;
   };

@@ -40,8 +40,7 @@ export function regionWarning(
 ): Finding | undefined {
   const region = preferredRegion(specificSpeed);
   if (flowRatio >= region.least && flowRatio <= region.most) return undefined;
-  const basis =
-    specificSpeed === undefined ? "for specific speeds up to 87, N_s 4500" : "by its specific speed";
+  const basis = specificSpeed === undefined ? "for specific speeds up to 87, N_s 4500" : "by its specific speed";
   const facts = { least: amount("percent", region.least), most: amount("percent", region.most), basis };
   const found = amount("percent", flowRatio);
   return { code, severity: "warning", subject: "flow", found, facts, cites: REGION_RULE };
@@ -52,9 +51,7 @@ export function minimumFlowCaution(flowRatio: number): Finding | undefined {
   if (flowRatio >= 0.3) return undefined;
   const isTiny = flowRatio < 0.1;
   const limit = { quantity: "percent", value: isTiny ? 0.1 : 0.3, side: "at least" } as const;
-  const advice = isTiny
-    ? "do not run it there continuously"
-    : "ask the maker for the least continuous flow";
+  const advice = isTiny ? "do not run it there continuously" : "ask the maker for the least continuous flow";
   const found = amount("percent", flowRatio);
   return {
     code: "flow-below-minimum",

@@ -63,7 +63,11 @@ export function powerErrors(points: readonly PumpCurvePoint[], labels: readonly 
 }
 
 /** Cautions of a curve that can be read. */
-export function curveRemarks(points: readonly PumpCurvePoint[], subject: string, labels: readonly string[]): readonly Finding[] {
+export function curveRemarks(
+  points: readonly PumpCurvePoint[],
+  subject: string,
+  labels: readonly string[],
+): readonly Finding[] {
   const findings: Finding[] = [];
   const first = points[0] as PumpCurvePoint;
   if (first.flow > 0) {

@@ -58,7 +58,10 @@ export const runningPumpMethod = {
   },
 } as const satisfies Method<"speedRatio" | "trimRatio">;
 
-const SPEED_RULE: Citation = { source: "practice", at: "affinity laws hold well within 20 % of the speed of the curve" };
+const SPEED_RULE: Citation = {
+  source: "practice",
+  at: "affinity laws hold well within 20 % of the speed of the curve",
+};
 const HALF_SPEED_RULE: Citation = {
   source: "practice",
   at: "1 − η₂ = (1 − η₁) (n₁/n₂)^0.1 below half speed (from memory)",

@@ -126,16 +126,13 @@ function inParallel(parts: readonly FallingPart[]): HeadCurve {
   return {
     leastFlow: flowAt(greatest),
     mostFlow: flowAt(least),
-    headAt: (flow) => brent((head) => flowAt(head) - flow, least, greatest) ?? (flow > flowAt(greatest) ? least : greatest),
+    headAt: (flow) =>
+      brent((head) => flowAt(head) - flow, least, greatest) ?? (flow > flowAt(greatest) ? least : greatest),
     knots: heads.filter((head) => head >= least && head <= greatest).map(flowAt),
   };
 }
 
-function heldShut(
-  pumps: readonly NamedPump[],
-  parts: readonly FallingPart[],
-  head: number,
-): readonly Finding[] {
+function heldShut(pumps: readonly NamedPump[], parts: readonly FallingPart[], head: number): readonly Finding[] {
   return parts.flatMap(({ topHead }, i): readonly Finding[] => {
     if (topHead >= head) return [];
     const found = amount("head", topHead);

@@ -166,6 +166,14 @@ describe("cells typed into the workbench", () => {
     await expect.poll(() => one(`${sheet}!B2`)).toBe(13);
     expect((await read(`${sheet}!A1:A4`))[0]).toEqual([["=1+1"], ["-5"], ["@home"], ["+3"]]);
     expect(await one(`${sheet}!B1`)).toBe("=2+2");
+    // Opened and closed for editing, it stays text.
+    await select(0, 0);
+    await page.keyboard.press("F2");
+    await page.waitForTimeout(300);
+    await page.keyboard.press("End");
+    await page.keyboard.press("Enter");
+    await page.waitForTimeout(500);
+    expect(await one(`${sheet}!A1`)).toBe("=1+1");
     // A number typed over such a text is a number again.
     await type(0, 1, "7");
     await expect.poll(() => one(`${sheet}!A2`)).toBe(7);
@@ -267,6 +275,8 @@ describe("the workbench page", () => {
     await expect.poll(sheetNames).toEqual(["Duty notes", SHEET]);
     await expect.poll(() => read(`${SHEET}!A1:B2`, `${sample}!A1:F56`)).toEqual(before);
     expect(await page.inputValue("#file-name")).toBe("again");
+    await write({ [`${SHEET}!B2`]: 3 });
+    expect(watched.problems).toEqual([]);
   });
 
   it("says why a file cannot be opened, and keeps the workbook", async () => {
@@ -286,6 +296,8 @@ describe("the workbench page", () => {
     await expect.poll(sheetNames).toEqual(["Sheet1"]);
     expect(await addSheet({ name: SHEET, columns: [], styles: {}, cells: [{ at: "A1", v: 5 }] })).toBe(SHEET);
     expect(await one(`${SHEET}!A1`)).toBe(5);
+    await write({ [`${SHEET}!A1`]: 6 });
+    expect(watched.problems).toEqual([]);
   });
 
   it("sets the pane's width from the keyboard, within its limits", async () => {

@@ -63,17 +63,34 @@ describe("the grid as a sheet host", () => {
     ]);
   });
 
-  it("keeps names on their cells when rows are inserted, also below a range's first row", async () => {
+  it("keeps names on their cells when rows are inserted, on that sheet alone", async () => {
+    await grid.host.addSheet(duty);
     await grid.host.addSheet(duty);
     const sheet = grid.api.getActiveWorkbook()?.getSheetByName("Duty");
     sheet?.insertRowsBefore(1, 2);
     await grid.api.getFormula().onCalculationResultApplied(15_000);
-    await grid.host.write({ "Duty!staticHead": 3 });
-    expect(await grid.host.read(["Duty!staticHead", "Duty!B4", "Duty!totalHead", "Duty!A7"])).toEqual([
+    await grid.host.write({ "Duty!staticHead": 3, "'Duty (2)'!staticHead": 4 });
+    expect(await grid.host.read(["Duty!staticHead", "Duty!B4", "Duty!totalHead", "'Duty (2)'!B2"])).toEqual([
       [[3]],
       [[3]],
       [[3 + 1 / 3]],
-      [["=B2+B3"]],
+      [[4]],
+    ]);
+  });
+
+  it("keeps text as text when rows are inserted above it", async () => {
+    const texts = ["=B2+B3", "2", "TRUE", "1e3"].flatMap((v, i) => [
+      { at: `A${i + 1}`, v },
+      { at: `B${i + 1}`, f: `ISTEXT(A${i + 1})` },
+    ]);
+    await grid.host.addSheet({ name: "Duty", columns: [], styles: {}, cells: texts });
+    grid.api.getActiveWorkbook()?.getSheetByName("Duty")?.insertRowsBefore(0, 1);
+    await grid.api.getFormula().onCalculationResultApplied(15_000);
+    expect((await grid.host.read(["Duty!A2:B5"]))[0]).toEqual([
+      ["=B2+B3", true],
+      ["2", true],
+      ["TRUE", true],
+      ["1e3", true],
     ]);
   });
 

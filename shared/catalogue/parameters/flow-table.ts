@@ -133,7 +133,8 @@ function rowOf<K extends string>(
   const findings: Finding[] = [];
   const used = Object.values<number | undefined>(places);
   const extra = hasHeading ? undefined : row.find((cell, i) => !used.includes(i) && !isBlank(cell));
-  if (extra !== undefined) return wrongKind(label, shown(extra), `${wanted(columns)}, or a heading row that names them`);
+  if (extra !== undefined)
+    return wrongKind(label, shown(extra), `${wanted(columns)}, or a heading row that names them`);
   for (const key of keysOf(columns)) {
     const place = places[key];
     if (place === undefined) continue;
@@ -153,13 +154,7 @@ function rowOf<K extends string>(
   return findings.length > 0 ? fail(findings) : succeed(figures);
 }
 
-function figureOf(
-  cell: Cell,
-  of: Quantity,
-  unit: Unit | undefined,
-  subject: string,
-  reading: Reading,
-): Result<number> {
+function figureOf(cell: Cell, of: Quantity, unit: Unit | undefined, subject: string, reading: Reading): Result<number> {
   if (typeof cell === "number") return succeed(toEngine(cell, unit ?? reading.units[of]));
   if (typeof cell === "string") {
     if (of === "ratio") return ratioCell.read(cell, { ...reading, name: subject });

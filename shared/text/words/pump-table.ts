@@ -27,6 +27,8 @@ export const pumpTableWords: Readonly<Record<PumpTableCode, Words>> = {
     `${f.subject}: the head of “${f.given}” rises from ${say.fact("first")} to ${say.amount(f.found)} before it falls; check the figures`,
   "table-efficiency-unclear": (f) =>
     `${f.subject} is ${f.given}, the greatest of its column, and could be a fraction or per cent; write efficiencies as 0.78 or as 78`,
+  "table-efficiency-mixed": (f, say) =>
+    `${f.subject}: “${f.given}” is ${say.fact("best")} % efficient at its best, as the column is in per cent; write its efficiencies as 78, not 0.78`,
   "table-limit-differs": (f, say) =>
     `${f.subject} says ${say.amount(f.found)} where another row of “${f.given}” says ${say.fact("first")}; a pump has one`,
   "table-limits-contradict": (f, say) =>
@@ -40,6 +42,11 @@ export const pumpTableWords: Readonly<Record<PumpTableCode, Words>> = {
   "table-findings-left-out": (f, say) => `${f.subject}: ${say.fact("count")} more findings are not shown`,
   "table-second-of-its-kind": (f, say) =>
     `${f.subject} is a second table of the same kind as ${say.fact("other")}; import them one after the other`,
+  "rank-npsh-not-judged": () =>
+    "NPSH is not judged: the suction lift and the altitude are no arguments here, so hold the NPSHR of each pump against NPSHA at its flow",
+  "rank-liquid-viscous": (f, say) =>
+    `the liquid has a viscosity of ${say.amount(f.found)}, and the curves are those for water; correct them with VISCOUSCURVE above ${say.amount(f.limit)}`,
+  "rank-none-meets": (f) => `no pump of the ${f.subject} meets the duty`,
   "file-not-a-table": (f) =>
     `${f.subject} holds no table of pumps; one row must name its columns, among them pump, flow and head`,
   "file-unreadable": (f, say) => `${f.subject} cannot be read: ${say.fact("reason")}`,

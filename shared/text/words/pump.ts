@@ -4,7 +4,7 @@ import type { Say, Words } from "../words.ts";
 
 export const pumpWords: Readonly<Record<PumpCode, Words>> = {
   "curve-too-few-points": (f, say) =>
-    `${f.subject} has ${say.fact("given")} points and needs ${say.fact("least")} or more`,
+    `${f.subject} needs ${say.fact("least")} points or more and has ${say.fact("given")}`,
   "curve-flow-not-ascending": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is not above that of the row before, ${say.fact("before")}; sort the rows by flow`,
   "curve-column-missing": (f) =>

@@ -1,0 +1,54 @@
+import type { SlurryCode } from "../../../src/basis/finding-code.ts";
+import type { Words } from "../words.ts";
+
+export const slurryWords: Readonly<Record<SlurryCode, Words>> = {
+  "percent-may-be-fraction": (f, say) =>
+    `${f.subject} is ${say.amount(f.found)}: the argument is in percent, so 30 means 30 % and 0.3 means 0.3 %; check which is meant`,
+  "solids-dense": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is above ${say.amount(f.limit)}: the methods are seldom borne out there; have the slurry tested`,
+  "solids-float": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is below that of the liquid, ${say.amount(f.limit)}: these solids float`,
+  "solids-do-not-settle": (f, say) =>
+    `${f.subject} must be above that of the liquid, ${say.amount(f.limit)}, for the solids to settle; ${say.amount(f.found)} was given`,
+  "slurry-figures-too-few": (f, say) =>
+    `${f.subject}, beside the liquid SG, does not fix the slurry; give two of ${say.suggestions()}`,
+  "slurry-figures-contradict": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} contradicts ${say.fact("first")} and ${say.fact("second")}, which make it ${say.fact("due")}; leave one out or correct it`,
+  "slurry-impossible": (f, say) =>
+    `${f.subject} come to ${say.fact("figure")} of ${say.amount(f.found)}, which must be ${f.limit?.side} ${say.amount(f.limit)}; check the figures given`,
+  "clay-not-newtonian": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is above ${say.amount(f.limit)}: a clay slurry is no longer Newtonian there, and this viscosity is then not its own`,
+  "particle-size-doubted": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is more than ${say.amount(f.limit)}; check that it was not typed in micrometres`,
+  "particle-fine": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is below ${say.amount(f.limit)}: such a slurry runs as one liquid; check instead that its flow stays turbulent`,
+  "particle-coarse": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is more than ${say.amount(f.limit)}: with narrowly graded solids the factor may come to ${say.fact("factor")} and the limiting velocity to ${say.fact("coarse")}`,
+  "flow-stratified": (f, say) =>
+    `${f.subject} is ${say.amount(f.found)} of the bore, above ${say.amount(f.limit)}: solids so large may slide along the bottom, which this method does not cover; ask a slurry specialist`,
+  "deposition-estimates": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is good to some 30 %; Wasp gives ${say.fact("wasp")}, Oroskar and Turian ${say.fact("oroskarTurian")}, Durand with the factor 1.34 of coarse narrow grading ${say.fact("coarse")}; design for at least ${say.fact("design")} at the least flow and the largest true bore, and up to 30 % more on upward slopes`,
+  "bed-in-pipe": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is below the limiting deposition velocity, ${say.amount(f.limit)}: a bed lies in the pipe and friction cannot be told; raise the flow or take a smaller bore`,
+  "below-design-velocity": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is above the limiting deposition velocity but below the least to design for, ${say.amount(f.limit)}`,
+  "grading-exponent-held": (_, say) =>
+    `the grading gives an exponent of ${say.fact("free")}; the method holds it at ${say.fact("held")}`,
+  "derating-too-fine": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is below ${say.amount(f.limit)}, where the method finds no loss of head: treat the slurry as one liquid with a density and viscosity of its own`,
+  "fines-contradict-size": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} puts more than half the solids below ${say.fact("fine")}, but d50 is ${say.fact("size")}; correct one of them`,
+  "derating-below-measured": (f, say) =>
+    `${f.subject} comes to ${say.amount(f.found)}, below ${say.amount(f.limit)}, which is less than has been measured; go by a pump test or the maker's figure`,
+  "derating-scatter": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is by Cave, and tests scatter by ${say.fact("scatter")} to either side; Kazim gives ${say.fact("kazim")} without relief for fines; read the water curve at the slurry head over this ratio and do not multiply a head by SG`,
+  "derating-fines-relief": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} make the loss of head smaller here; leave them out for the safe side`,
+  "derating-large-impeller": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is above ${say.amount(f.limit)}: efficiency falls less than head there, so the efficiency ratio given is on the safe side`,
+  "derating-efficiency-lower": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is above ${say.amount(f.limit)}: efficiency may fall more than head there; keep power in hand`,
+  "npshr-rises": (f, say) => `${f.subject} rises on slurry; allow ${say.fact("factor")} times its figure on water`,
+  "service-class-exceeded": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is above the ${say.amount(f.limit)} suggested for ${say.fact("service")} service, class ${say.fact("serviceClass")}; the figure is from memory, so check it in the standard`,
+};

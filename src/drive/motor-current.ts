@@ -1,0 +1,75 @@
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, fail, type Result, succeed } from "../basis/result.ts";
+import { unitOf } from "../basis/units.ts";
+import { MOTOR_CURRENTS_NEC, NEC_VOLTAGES } from "../tables/motor-currents-nec.ts";
+
+export interface FullLoadCurrentInput {
+  /** At the shaft, W. */
+  readonly shaftPower: number;
+  /** Between lines, V. */
+  readonly voltage: number;
+  /** 0 to 1. */
+  readonly efficiency: number;
+  readonly powerFactor: number;
+}
+
+export const fullLoadCurrentMethod = {
+  title: "Line current of a three-phase motor",
+  cites: [
+    { source: "practice", at: "I = P / (√3 V η cos φ)" },
+    { source: "nfpa-70", at: "Table 430.250, full-load current, three-phase" },
+  ],
+  inputs: {
+    shaftPower: { name: "shaft power", symbol: "P", quantity: "power", atLeast: 0, atMost: 1e8 },
+    voltage: { name: "line voltage (volts)", symbol: "V", quantity: "ratio", above: 0, atMost: 50_000 },
+    efficiency: { name: "motor efficiency", symbol: "η", quantity: "ratio", above: 0, atMost: 1 },
+    powerFactor: { name: "power factor", symbol: "cos φ", quantity: "ratio", above: 0, atMost: 1 },
+  },
+} as const satisfies Method<keyof FullLoadCurrentInput>;
+
+/**
+ * Line current of a three-phase motor, A.
+ *
+ *   I = P / (√3 V η cos φ)
+ *
+ * Fails for a voltage of 0 or less, an efficiency or power factor of 0 or above 1.
+ */
+export function fullLoadCurrent(input: FullLoadCurrentInput): Result<number> {
+  const { shaftPower, voltage, efficiency, powerFactor } = input;
+  const checked = checkInputs(fullLoadCurrentMethod, { shaftPower, voltage, efficiency, powerFactor });
+  if (!checked.ok) return checked;
+  return succeed(shaftPower / (Math.sqrt(3) * voltage * efficiency * powerFactor));
+}
+
+const HORSEPOWER = unitOf("hp").factor;
+
+/**
+ * Full-load current that conductors and protection are sized by, A: NEC Table 430.250. The nameplate wins for everything
+ * else. Fails for a rating or a voltage that the table does not list.
+ */
+export function necFullLoadCurrent(rating: number, voltage: number): Result<number> {
+  const column = NEC_VOLTAGES.findIndex((listed) => listed === voltage);
+  const row = MOTOR_CURRENTS_NEC.find(([hp]) => Math.abs(hp * HORSEPOWER - rating) <= 1e-9 * rating);
+  const current = column < 0 ? undefined : row?.[1 + column];
+  if (typeof current === "number") return succeed(current);
+  return fail([
+    {
+      code: "motor-current-not-tabulated",
+      severity: "error",
+      subject: "rated power",
+      found: amount("power", rating),
+      facts: { voltage, voltages: NEC_VOLTAGES.join(", ") },
+    },
+  ]);
+}
+
+/** Starting current over full-load current, least and most. Common practice, no source. */
+export const STARTING_CURRENT = {
+  "direct on line": [6, 8],
+  "star-delta": [2, 8 / 3],
+  "soft starter": [2.5, 4],
+  "variable frequency drive": [1, 1.5],
+} as const satisfies Record<string, readonly [number, number]>;
+
+/** Torque of a star-delta start over that of a start direct on line; the line current falls alike. */
+export const STAR_DELTA_TORQUE = 1 / 3;

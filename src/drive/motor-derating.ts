@@ -1,0 +1,69 @@
+import { CELSIUS_ZERO } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { type Result, succeed } from "../basis/result.ts";
+import { MOTOR_ALTITUDE_FACTORS, MOTOR_AMBIENT_FACTORS } from "../tables/motor-derating-factors.ts";
+
+export interface MotorSite {
+  /** m above sea level. */
+  readonly altitude: number;
+  /** Highest temperature of the air about the motor, K. */
+  readonly ambient: number;
+}
+
+const HIGHEST = 4000;
+const HOTTEST = 60 + CELSIUS_ZERO;
+/** Motors are rated for air to 40 °C and sites to 1000 m. */
+const RATED_ALTITUDE = 1000;
+const RATED_AMBIENT = 40 + CELSIUS_ZERO;
+
+export const motorDeratingMethod = {
+  title: "Motor output at altitude and in hot air",
+  cites: [
+    { source: "practice", at: "output factors by altitude and by ambient, multiplied" },
+    { source: "iec-60034-1", at: "ambient limit 1 K lower per 100 m above 1000 m (from memory)" },
+    { source: "nema-mg1", at: "MG 1-14.4.3, motors of service factor 1.15 at 1.0 (from memory)" },
+  ],
+  inputs: {
+    altitude: { name: "altitude", symbol: "Z", quantity: "elevation", atLeast: -500, atMost: HIGHEST },
+    ambient: { name: "air temperature", symbol: "T", quantity: "temperature", atLeast: 233.15, atMost: HOTTEST },
+  },
+} as const satisfies Method<keyof MotorSite>;
+
+/**
+ * Share of its rating that a motor gives on site, at most 1: the factor by altitude times the factor by ambient, straight
+ * lines between rows. No credit is taken for cool air. Fails above 4000 m and 60 °C: ask the maker.
+ */
+export function motorOutputFactor(site: MotorSite): Result<number> {
+  const checked = checkInputs(motorDeratingMethod, { altitude: site.altitude, ambient: site.ambient });
+  if (!checked.ok) return checked;
+  return succeed(
+    between(MOTOR_ALTITUDE_FACTORS, site.altitude) * between(MOTOR_AMBIENT_FACTORS, site.ambient - CELSIUS_ZERO),
+  );
+}
+
+/** Hottest air, K, in which a motor keeps its full rating at an altitude: 40 °C less 1 K per 100 m above 1000 m. */
+export function fullOutputAmbient(altitude: number): Result<number> {
+  const checked = checkInputs(motorDeratingMethod, { altitude, ambient: RATED_AMBIENT });
+  if (!checked.ok) return checked;
+  return succeed(RATED_AMBIENT - Math.max(0, altitude - RATED_ALTITUDE) / 100);
+}
+
+/** Highest site, m, where a motor of nameplate service factor 1.15 keeps its rating at 40 °C, with the factor spent. */
+export const FULL_OUTPUT_ALTITUDE_OF_SERVICE_FACTOR = 2743.2;
+
+/** Output of a variable frequency drive: 1 % less for each 100 m above 1000 m. Common practice, no source. */
+export function frequencyDriveFactor(altitude: number): Result<number> {
+  const checked = checkInputs(motorDeratingMethod, { altitude, ambient: RATED_AMBIENT });
+  if (!checked.ok) return checked;
+  return succeed(1 - 0.01 * (Math.max(0, altitude - RATED_ALTITUDE) / 100));
+}
+
+/** Straight lines through rows; 1 before the first, and the caller keeps before the last. */
+function between(rows: readonly (readonly [at: number, factor: number])[], at: number): number {
+  const next = rows.findIndex(([x]) => x >= at);
+  if (next < 0) return (rows.at(-1) as readonly [number, number])[1];
+  if (next === 0) return 1;
+  const [x0, y0] = rows[next - 1] as readonly [number, number];
+  const [x1, y1] = rows[next] as readonly [number, number];
+  return y0 + ((y1 - y0) * (at - x0)) / (x1 - x0);
+}

@@ -1,0 +1,134 @@
+import type { Citation } from "../basis/citation.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { unitOf } from "../basis/units.ts";
+import { MOTOR_RATINGS_IEC } from "../tables/motor-ratings-iec.ts";
+import { FIRST_LARGE_MACHINE, MOTOR_RATINGS_NEMA } from "../tables/motor-ratings-nema.ts";
+
+export const MOTOR_SERIES = ["NEMA", "IEC"] as const;
+export type MotorSeries = (typeof MOTOR_SERIES)[number];
+
+export interface MotorRating {
+  /** W */
+  readonly power: number;
+  readonly series: MotorSeries;
+  /** As the series prints it: horsepower for NEMA, kilowatts for IEC. */
+  readonly printed: number;
+  /** Usual frame with four poles; missing where it is the maker's choice. */
+  readonly frame?: string;
+  /** Not of the first choice of its series. */
+  readonly note?: "secondary series" | "large machine";
+}
+
+export interface MotorRatingInput {
+  /** Greatest power the pump takes anywhere on its curve with the heaviest liquid, W. */
+  readonly shaftPower: number;
+  /** What the shaft power is multiplied by before a rating is looked for. */
+  readonly serviceFactor: number;
+  readonly series: MotorSeries;
+}
+
+export const motorRatingMethod = {
+  title: "Next standard motor rating",
+  cites: [
+    { source: "nema-mg1", at: "Table 10-4 (horsepower), Part 13 (frames)" },
+    { source: "iec-60072-1", at: "rated-output series" },
+  ],
+  inputs: {
+    shaftPower: { name: "shaft power", symbol: "P", quantity: "power", above: 0, atMost: 1e9 },
+    serviceFactor: { name: "service factor", quantity: "ratio", atLeast: 1, atMost: 3 },
+  },
+} as const satisfies Method<"shaftPower" | "serviceFactor">;
+
+const HORSEPOWER = unitOf("hp").factor;
+const KILOWATT = unitOf("kW").factor;
+
+/** Every rating of a series, smallest first. */
+export const MOTOR_RATINGS: Readonly<Record<MotorSeries, readonly MotorRating[]>> = {
+  NEMA: MOTOR_RATINGS_NEMA.map(([printed, frame]) => ({
+    power: printed * HORSEPOWER,
+    series: "NEMA",
+    printed,
+    ...(frame !== null && { frame }),
+    ...(printed >= FIRST_LARGE_MACHINE && { note: "large machine" as const }),
+  })),
+  IEC: MOTOR_RATINGS_IEC.map(([printed, frame, series]) => ({
+    power: printed * KILOWATT,
+    series: "IEC",
+    printed,
+    ...(frame !== null && { frame }),
+    ...(series === "secondary" && { note: "secondary series" as const }),
+  })),
+};
+
+/** A required power this near a rating has met it: conversion leaves rounding of some 1e-16. */
+const ROUNDING = 1e-9;
+
+/** Share of its rating a motor is not loaded beyond without a caution: the test tolerance of the pump eats the rest. */
+const LEAST_MARGIN = 1.05;
+
+const MARGIN_RULE: Citation = {
+  source: "practice",
+  at: "5 % over the greatest power for a pump tested to ISO 9906 grade 2 or 3, whose power tolerance is 8 % to 9 %",
+};
+
+/**
+ * Smallest standard rating that carries shaft power × service factor.
+ *
+ * The service factor here multiplies what the pump takes, like that of a coupling or belt. The one on a motor's nameplate
+ * (1.15) is for short overload: it is never used to make a smaller motor do.
+ *
+ * Fails for a service factor below 1, and where the greatest rating of the series is too small. Cautions where less than
+ * 5 % is left over the shaft power, on a rating of the secondary series, and on a large machine.
+ */
+export function motorRating(input: MotorRatingInput): Result<MotorRating> {
+  const { shaftPower, serviceFactor, series } = input;
+  const checked = checkInputs(motorRatingMethod, { shaftPower, serviceFactor });
+  if (!checked.ok) return checked;
+  const required = shaftPower * serviceFactor;
+  const ratings = MOTOR_RATINGS[series];
+  const found = ratings.find(({ power }) => power * (1 + ROUNDING) >= required);
+  if (found === undefined) return fail([beyondRatings(required, series, ratings)]);
+  return succeed(found, remarks(found, shaftPower, ratings));
+}
+
+function remarks(found: MotorRating, shaftPower: number, ratings: readonly MotorRating[]): readonly Finding[] {
+  const findings: Finding[] = [];
+  const subject = "motor rating";
+  if (found.power < shaftPower * LEAST_MARGIN * (1 - ROUNDING)) {
+    findings.push({
+      code: "motor-margin-small",
+      severity: "caution",
+      subject,
+      found: amount("percent", Math.max(0, found.power / shaftPower - 1)),
+      cites: MARGIN_RULE,
+    });
+  }
+  if (found.note === "secondary series") {
+    const next = ratings.find(({ power, note }) => power > found.power && note === undefined);
+    findings.push({
+      code: "motor-rating-secondary",
+      severity: "caution",
+      subject,
+      found: amount("power", found.power),
+      ...(next && { facts: { next: amount("power", next.power) } }),
+      cites: motorRatingMethod.cites[1],
+    });
+  }
+  if (found.note === "large machine") {
+    findings.push({ code: "motor-is-large-machine", severity: "caution", subject, found: amount("power", found.power) });
+  }
+  return findings;
+}
+
+function beyondRatings(required: number, series: MotorSeries, ratings: readonly MotorRating[]): Finding {
+  const most = ratings.at(-1) as MotorRating;
+  return {
+    code: "motor-power-beyond-ratings",
+    severity: "error",
+    subject: "shaft power",
+    given: series,
+    found: amount("power", required),
+    limit: { quantity: "power", value: most.power, side: "at most" },
+  };
+}

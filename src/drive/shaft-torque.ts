@@ -1,0 +1,31 @@
+import { checkInputs, type Method } from "../basis/method.ts";
+import { type Result, succeed } from "../basis/result.ts";
+
+export interface ShaftTorqueInput {
+  /** W */
+  readonly shaftPower: number;
+  /** r/s */
+  readonly speed: number;
+}
+
+export const shaftTorqueMethod = {
+  title: "Torque of a turning shaft",
+  cites: [{ source: "iso-17769-1", at: "shaft torque; pump power input; speed of rotation" }],
+  inputs: {
+    shaftPower: { name: "shaft power", symbol: "P", quantity: "power", atLeast: 0, atMost: 1e8 },
+    speed: { name: "speed", symbol: "n", quantity: "speed", above: 0, atMost: 1000 },
+  },
+} as const satisfies Method<keyof ShaftTorqueInput>;
+
+/**
+ * Mean torque in a shaft, N·m.
+ *
+ *   T = P / (2 π n)
+ *
+ * An engine's torque pulses about this mean; see `couplingTorque`. Fails for a speed of 0.
+ */
+export function shaftTorque(input: ShaftTorqueInput): Result<number> {
+  const checked = checkInputs(shaftTorqueMethod, { shaftPower: input.shaftPower, speed: input.speed });
+  if (!checked.ok) return checked;
+  return succeed(input.shaftPower / (2 * Math.PI * input.speed), checked.findings);
+}

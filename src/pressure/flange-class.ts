@@ -1,0 +1,70 @@
+import { nearestNames } from "../basis/nearest.ts";
+import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import type { FlangeClassName, RatingSystem } from "../tables/flange-rating-table.ts";
+import { type FlangeSize, flangeSizeNamed } from "./flange-size.ts";
+import type { ClassSeries } from "./pressure-material.ts";
+
+export interface FlangeClass {
+  readonly name: FlangeClassName;
+  readonly series: ClassSeries;
+  /** Where the text states one. Grey iron is rated by size. */
+  readonly size?: FlangeSize;
+}
+
+/** Lowest first in each series. */
+export const FLANGE_CLASS_NAMES: readonly FlangeClassName[] = [
+  "Class 125",
+  "Class 150",
+  "Class 250",
+  "Class 300",
+  "PN6",
+  "PN10",
+  "PN16",
+  "PN25",
+  "PN40",
+];
+
+/** Metric names that older editions gave the ASME classes. */
+const METRIC_NAMES: Readonly<Record<string, FlangeClassName>> = { PN20: "Class 150", PN50: "Class 300" };
+
+const CLASS =
+  /^(?:asme |ansi )?(?:class|cl\.?|#)? ?(\d{1,5}) ?(#|lbs?\.?(?![a-z])|pounds?(?![a-z]))?(?:[ ,;]+(\S.*))?$/;
+const PN = /^pn ?(\d{1,5})(?:[ ,;]+(\S.*))?$/;
+const POUND_MARK = /^#/;
+
+export const NOT_COVERED = "classes above Class 300 and PN40 are not covered";
+
+/**
+ * The flange class a text names: "150", "Class 150", "PN16", with a size where one is stated: "125 NPS 16". "150 lb" and
+ * "150#" are understood with a caution. Fails with `name-unknown` and the known classes.
+ */
+export function flangeClassNamed(text: string, system: RatingSystem, subject = "class"): Result<FlangeClass> {
+  const written = text.slice(0, 100).trim().toLowerCase().replace(/\s+/g, " ");
+  const byPn = PN.exec(written);
+  const byClass = byPn === null ? CLASS.exec(written) : null;
+  const [digits, pounds, sizeText] =
+    byPn === null ? [byClass?.[1], byClass?.[2], byClass?.[3]] : [byPn[1], undefined, byPn[2]];
+  if (digits === undefined) return unknown(text, subject);
+  const wanted = byPn === null ? `Class ${Number(digits)}` : `PN${Number(digits)}`;
+  const metric = METRIC_NAMES[wanted];
+  const name = metric ?? FLANGE_CLASS_NAMES.find((known) => known === wanted);
+  if (name === undefined) return unknown(text, subject);
+  const size = sizeText === undefined ? undefined : flangeSizeNamed(sizeText, system);
+  if (sizeText !== undefined && size === undefined) return unknown(text, subject);
+  const series: ClassSeries = name.startsWith("PN") ? "PN" : "class";
+  const findings: Finding[] = [];
+  const given = text.trim();
+  const facts = { name };
+  if (pounds !== undefined || POUND_MARK.test(written)) {
+    findings.push({ code: "class-is-a-designation", severity: "caution", subject, given, facts });
+  }
+  if (metric !== undefined) findings.push({ code: "class-by-metric-name", severity: "caution", subject, given, facts });
+  return succeed({ name, series, ...(size === undefined ? {} : { size }) }, findings);
+}
+
+function unknown(text: string, subject: string): Result<never> {
+  const near = nearestNames(text.slice(0, 100), FLANGE_CLASS_NAMES);
+  const suggestions = (near.length > 0 ? near : FLANGE_CLASS_NAMES).map((name) => `"${name}"`);
+  const facts = { otherwise: NOT_COVERED };
+  return fail([{ code: "name-unknown", severity: "error", subject, given: text.trim(), suggestions, facts }]);
+}

@@ -1,0 +1,232 @@
+import type { Citation } from "../basis/citation.ts";
+import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import type { FlangeClassName, RatingSystem } from "../tables/flange-rating-table.ts";
+import type { FlangeClass } from "./flange-class.ts";
+import { type PressureMaterial, PRESSURE_MATERIALS } from "./pressure-material.ts";
+import { coldRating, RATING_CURVES, type RatingCurve, ratingAt, temperatureRange } from "./rating-curves.ts";
+
+export interface FlangeRatingInput {
+  readonly material: PressureMaterial;
+  readonly flangeClass: FlangeClass;
+  /** Of the metal, taken as that of the liquid, K. Null where nobody states it: ambient, with a caution. */
+  readonly temperature: number | null;
+  /** Whose table is read where a standard has two: psi and °F, or bar and °C. */
+  readonly system: RatingSystem;
+}
+
+export interface FlangeRating {
+  /** Greatest working pressure without shock, Pa gauge. */
+  readonly pressure: number;
+  /** The same of cold metal, Pa gauge. */
+  readonly coldPressure: number;
+  readonly flangeClass: FlangeClassName;
+  readonly standard: string;
+  readonly cites: Citation;
+  /** System of the table that was read. */
+  readonly system: RatingSystem;
+}
+
+/** Temperature an unstated one is taken as, 20 °C in K. Every table holds its first figure there. */
+const AMBIENT = 293.15;
+
+export const flangeRatingCites: readonly [Citation, ...Citation[]] = [
+  { source: "asme-b16.42", at: "pressure-temperature ratings, A395 ductile iron" },
+  { source: "asme-b16.5", at: "tables 2-1.1, 2-1.2, 2-2.2, 2-2.3, 2-2.8 and their psi, °F counterparts" },
+  { source: "asme-b16.1", at: "pressure-temperature ratings, A126 grey iron" },
+  { source: "en-1092-2", at: "pressure-temperature ratings" },
+];
+
+/**
+ * Greatest gauge pressure a flange may work at, by standard, class, material and temperature of the metal.
+ *
+ * As printed at a row of the table, linear in temperature between two rows and rounded down to 5 psi or 0.1 bar; never
+ * between classes and never beyond the table. Grey iron is rated by size: without one the lowest rating holds.
+ *
+ * Fails for a class the material's standard does not have, a size or a temperature outside the table, and above 400 °C
+ * for carbon steel. Cautions on an unstated temperature, a grade that was assumed or is not of the standard, figures
+ * that are from memory, converted units, size, and grey iron as such.
+ */
+export function flangeRating({ material, flangeClass, temperature, system }: FlangeRatingInput): Result<FlangeRating> {
+  const group = material.groups[flangeClass.series];
+  const ofClass = RATING_CURVES.filter((curve) => curve.group === group && curve.flangeClass === flangeClass.name);
+  if (ofClass.length === 0) return fail([classNotOfMaterial(material, flangeClass)]);
+  const native = ofClass.filter((curve) => curve.system === system);
+  const curves = native.length > 0 ? native : ofClass;
+  const { size } = flangeClass;
+  const fitting = size === undefined ? curves : curves.filter((curve) => covers(curve, size.inches));
+  if (fitting.length === 0) return fail([sizeOutside(curves, flangeClass)]);
+
+  const metal = temperature ?? AMBIENT;
+  if (!Number.isFinite(metal)) return fail([{ code: "not-a-number", severity: "error", subject: "temperature" }]);
+  const outside = fitting.map((curve) => temperatureOutside(curve, metal, material)).find((found) => found !== undefined);
+  if (outside !== undefined) return fail([outside]);
+
+  const lowest = fitting
+    .map((curve) => ({ curve, pressure: ratingAt(curve, metal) }))
+    .reduce((least, next) => (next.pressure < least.pressure ? next : least));
+  const { curve, pressure } = lowest;
+  const { source, name } = curve.standard;
+  const at = `pressure-temperature ratings, ${group}, ${flangeClass.name}`;
+  return succeed(
+    {
+      pressure,
+      coldPressure: coldRating(curve),
+      flangeClass: flangeClass.name,
+      standard: name,
+      cites: { source, at },
+      system: curve.system,
+    },
+    [
+      ...(temperature === null ? [temperatureAssumed(curve)] : []),
+      ...materialRemarks(material, flangeClass, curve),
+      ...(curve.system === system ? [] : [converted(curve)]),
+      ...(curve.trust === "read" ? [] : [notVerified(curve)]),
+      ...(size === undefined ? sizeRemarks(fitting, metal) : []),
+      ...(name === "ASME B16.1" || curve.group === "EN-GJL-250" ? [greyIron(curve)] : []),
+    ],
+  );
+}
+
+/** Classes a material is rated in, lowest first; of its ASME standard where it has one, of EN 1092-2 otherwise. */
+export function classesOf({ groups }: PressureMaterial): readonly FlangeClass[] {
+  const series = groups.class === undefined ? "PN" : "class";
+  const names = RATING_CURVES.filter(({ group }) => group === groups[series]).map(({ flangeClass }) => flangeClass);
+  return [...new Set(names)]
+    .map((name) => ({ name, series }) as const)
+    .toSorted((a, b) => numberOf(a.name) - numberOf(b.name));
+}
+
+function numberOf(name: FlangeClassName): number {
+  return Number(name.replace(/\D/g, ""));
+}
+
+function covers({ sizes }: RatingCurve, inches: number): boolean {
+  return inches >= sizes.least && inches <= sizes.most;
+}
+
+function classNotOfMaterial(material: PressureMaterial, { name, series }: FlangeClass): Finding {
+  const group = material.groups[series];
+  const classes = RATING_CURVES.filter((curve) => curve.group === group).map(({ flangeClass }) => flangeClass);
+  const all = classes.length > 0 ? classes : classesOf(material).map((known) => known.name);
+  const of = RATING_CURVES.find((curve) => curve.flangeClass === all[0] && Object.values(material.groups).includes(curve.group));
+  const others = PRESSURE_MATERIALS.filter((other) => isRated(other, name)).map((other) => `“${other.name}”`);
+  const facts = {
+    material: material.name,
+    standard: of?.standard.name ?? "",
+    others: others.slice(0, 3).join(", "),
+  };
+  const suggestions = [...new Set(all)].map((known) => `“${known}”`);
+  return { code: "class-not-of-material", severity: "error", subject: "class", given: name, suggestions, facts };
+}
+
+function isRated({ groups }: PressureMaterial, name: FlangeClassName): boolean {
+  return RATING_CURVES.some(({ group, flangeClass }) => flangeClass === name && Object.values(groups).includes(group));
+}
+
+function sizeOutside(curves: readonly RatingCurve[], { name, size }: FlangeClass): Finding {
+  const { standard } = curves[0] as RatingCurve;
+  const facts = {
+    standard: standard.name,
+    flangeClass: name,
+    sizes: curves.map(({ sizes }) => sizes.name).join(" and "),
+  };
+  return { code: "rating-size-outside", severity: "error", subject: "class", given: `NPS ${size?.inches}`, facts };
+}
+
+function temperatureOutside(curve: RatingCurve, found: number, material: PressureMaterial): Finding | undefined {
+  const { coldest, hottest } = temperatureRange(curve);
+  const most = Math.min(hottest, material.greatestTemperature ?? hottest);
+  // A printed limit survives the way through another temperature scale.
+  if (found >= coldest - 1e-6 && found <= most + 1e-6) return undefined;
+  const side = found < coldest ? "at least" : "at most";
+  const isBySize = RATING_CURVES.some((other) => isSibling(other, curve) && other !== curve);
+  const facts = {
+    standard: curve.standard.name,
+    flangeClass: curve.flangeClass,
+    material: material.name,
+    sizes: isBySize ? curve.sizes.name : "",
+  };
+  return {
+    code: "rating-temperature-outside",
+    severity: "error",
+    subject: "temperature",
+    found: amount("temperature", found),
+    limit: { quantity: "temperature", value: side === "at least" ? coldest : most, side },
+    facts,
+    cites: { source: curve.standard.source, at: "pressure-temperature ratings" },
+  };
+}
+
+function isSibling(one: RatingCurve, other: RatingCurve): boolean {
+  return one.group === other.group && one.flangeClass === other.flangeClass && one.system === other.system;
+}
+
+function temperatureAssumed(curve: RatingCurve): Finding {
+  const { temperature } = firstPoint(curve);
+  const limit = { quantity: "temperature", value: temperature, side: "at most" } as const;
+  return { code: "rating-temperature-assumed", severity: "caution", subject: "temperature", limit };
+}
+
+function firstPoint(curve: RatingCurve): { readonly temperature: number } {
+  const first = { ...curve, points: curve.points.slice(0, 1) };
+  return { temperature: temperatureRange(first).hottest };
+}
+
+function materialRemarks(material: PressureMaterial, { series }: FlangeClass, curve: RatingCurve): readonly Finding[] {
+  const subject = "material";
+  const given = material.name;
+  const cites: Citation = { source: curve.standard.source, at: "materials" };
+  const standard = curve.standard.name;
+  const findings: Finding[] = [];
+  const grade = material.takenAs?.[series];
+  if (grade !== undefined) {
+    const isCasing = curve.group === "A395 ductile iron" ? 1 : 0;
+    const facts = { grade, standard, isCasing };
+    findings.push({ code: "material-taken-as", severity: "caution", subject, given, facts, cites });
+  }
+  if (material.ratedAs !== undefined) {
+    const facts = { grade: material.ratedAs, standard };
+    findings.push({ code: "material-not-of-standard", severity: "caution", subject, given, facts, cites });
+  }
+  if (material.isListingUncertain) {
+    const facts = { standard, group: curve.group };
+    findings.push({ code: "material-listing-uncertain", severity: "caution", subject, given, facts, cites });
+  }
+  return findings;
+}
+
+function converted({ standard, system }: RatingCurve): Finding {
+  const facts = { standard: standard.name, printed: system === "US" ? "psi and °F" : "bar and °C" };
+  return { code: "rating-converted", severity: "caution", subject: "rating", facts };
+}
+
+function notVerified({ standard, flangeClass, howVerified, group }: RatingCurve): Finding {
+  const facts = { standard: standard.name, flangeClass, group, howVerified };
+  const cites: Citation = { source: standard.source, at: "pressure-temperature ratings" };
+  return { code: "rating-not-verified", severity: "caution", subject: "rating", facts, cites };
+}
+
+function sizeRemarks(fitting: readonly RatingCurve[], metal: number): readonly Finding[] {
+  const first = fitting[0] as RatingCurve;
+  if (first.standard.name !== "ASME B16.1") return [];
+  const { standard, flangeClass } = first;
+  const cites: Citation = { source: standard.source, at: "ratings by size" };
+  const [small, large] = fitting;
+  if (small === undefined || large === undefined) {
+    const facts = { flangeClass, sizes: first.sizes.name, other: "" };
+    return [{ code: "rating-by-size", severity: "caution", subject: "rating", facts, cites }];
+  }
+  const facts = {
+    flangeClass,
+    sizes: large.sizes.name,
+    other: small.sizes.name,
+    otherRating: amount("gaugePressure", ratingAt(small, metal)),
+  };
+  const found = amount("gaugePressure", ratingAt(large, metal));
+  return [{ code: "rating-by-size", severity: "caution", subject: "rating", found, facts, cites }];
+}
+
+function greyIron({ standard }: RatingCurve): Finding {
+  const cites: Citation = { source: standard.source, at: "scope and bolting" };
+  return { code: "grey-iron-flange", severity: "caution", subject: "material", cites };
+}

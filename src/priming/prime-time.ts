@@ -1,0 +1,198 @@
+import type { Citation } from "../basis/citation.ts";
+import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { simpson } from "../numeric/simpson.ts";
+import { type AirDraw, type AirPump, airDraw } from "./air-pump.ts";
+import type { PrimingRun } from "./vertical-first.ts";
+
+export interface PrimeTimeInput {
+  /** The suction line from the liquid surface to the casing. */
+  readonly runs: readonly PrimingRun[];
+  /** Air in the pump casing and the priming chamber, m³. */
+  readonly casingVolume: number;
+  readonly airPump: AirPump;
+  /** Absolute pressure of the air on site, Pa. */
+  readonly atmosphericPressure: number;
+  /** kg/m³ */
+  readonly density: number;
+  /** Absolute vapour pressure of the liquid, Pa; 0 where not known. */
+  readonly vapourPressure: number;
+}
+
+export interface PrimeTime {
+  /** Air in the line and the casing at the start, m³. */
+  readonly airVolume: number;
+  /** Until the front has gained the lift, s. */
+  readonly riseTime: number;
+  /** From there until the casing is full, s. */
+  readonly fillTime: number;
+  /** s */
+  readonly total: number;
+  /** Greatest speed of the front along the pipe, at the ends of the runs, m/s. */
+  readonly frontSpeed: number;
+}
+
+export const primeTimeMethod = {
+  title: "Time to prime, with the water front rising as the air is drawn out",
+  cites: [
+    { source: "boyle-mariotte", at: "isothermal expansion of the air over a quasi-static water front" },
+    { source: "practice", at: "capacity of an air pump falls in a straight line over the vacuum to its blank-off" },
+  ],
+  inputs: {
+    casingVolume: { name: "casing volume", symbol: "V_c", quantity: "volume", atLeast: 0 },
+    freeAir: { name: "air pump capacity", symbol: "F₀", quantity: "freeAirFlow", above: 0 },
+    blankOff: {
+      name: "blank-off pressure",
+      symbol: "p_l",
+      quantity: "absolutePressure",
+      atLeast: 0,
+      below: STANDARD_ATMOSPHERE,
+    },
+    leak: { name: "leak", symbol: "L", quantity: "freeAirFlow", atLeast: 0 },
+    atmosphericPressure: { name: "atmospheric pressure", symbol: "p_a", quantity: "absolutePressure", above: 0 },
+    density: { name: "density", symbol: "ρ", quantity: "density", above: 0 },
+    vapourPressure: { name: "vapour pressure", symbol: "p_v", quantity: "absolutePressure", atLeast: 0 },
+  },
+} as const satisfies Method<
+  "casingVolume" | "freeAir" | "blankOff" | "leak" | "atmosphericPressure" | "density" | "vapourPressure"
+>;
+
+/**
+ * Vapour pressure up to which a liquid is cold, Pa: water a little above 20 °C. In the seconds a priming takes the air
+ * over cold water does not fill with vapour, so it is taken as dry; over warmer liquid it is taken as saturated.
+ */
+export const COLD_VAPOUR_PRESSURE = 2400;
+
+/** Speed of the front beyond which it is no longer quasi-static, m/s. */
+const FASTEST_FRONT = 2;
+const FRONT_PRACTICE: Citation = { source: "practice", at: "priming front up to about 2 m/s (6.6 ft/s)" };
+
+/**
+ * Time until line and casing are full, s, from the air balance over a front at the height h:
+ *
+ *   d(p_air V)/dt = −p_a F_net(p),   p = p_a − ρ g h,   p_air = p − p_v
+ *   dt = [ρ g V + (A/sin slope) p_air] / [p_a F_net(p)] dh   while rising,   dt = p_air dV / (p_a F_net) on the level
+ *
+ * Each rising run is integrated over x = ln[(h_e − h₁)/(h_e − h)], h_e the height the air pump holds, in which the
+ * integrand is smooth up to the limit; relative tolerance 1e-11.
+ *
+ * Fails where the front never arrives: the lift is beyond the atmosphere, the vapour pressure, the blank-off or the
+ * leak; where the line falls (a high point keeps its air); where there is no air to draw. Cautions on a fast front.
+ */
+export function primeTime(input: PrimeTimeInput): Result<PrimeTime> {
+  const { runs, casingVolume, airPump, atmosphericPressure, density } = input;
+  const checked = checkInputs(primeTimeMethod, { ...input, ...airPump });
+  if (!checked.ok) return checked;
+  if (runs.some(({ rise, length }) => !(rise >= 0 && rise <= length * (1 + 1e-9)))) {
+    return fail([{ code: "priming-line-falls", severity: "error", subject: "suction line" }]);
+  }
+  const airVolume = runs.reduce((sum, { area, length }) => sum + area * length, casingVolume);
+  if (!(airVolume > 0)) return fail([{ code: "priming-no-air", severity: "error", subject: "suction line" }]);
+  const draw = airDraw(airPump, atmosphericPressure, vapourShare(input.vapourPressure));
+  const lift = runs.reduce((sum, { rise }) => sum + rise, 0);
+  const refusal = neverPrimes(input, draw, lift);
+  if (refusal !== undefined) return fail([refusal]);
+
+  const weight = density * STANDARD_GRAVITY;
+  let height = 0;
+  let volume = airVolume;
+  let total = 0;
+  let riseTime = 0;
+  let frontSpeed = 0;
+  for (const run of runs) {
+    total += run.rise > 0 ? risingTime(run, height, volume, weight, draw) : levelTime(run.area * run.length, height);
+    frontSpeed = Math.max(frontSpeed, speedIn(run, height, volume));
+    height += run.rise;
+    volume -= run.area * run.length;
+    frontSpeed = Math.max(frontSpeed, speedIn(run, height, volume));
+    if (run.rise > 0) riseTime = total;
+  }
+  total += levelTime(casingVolume, height);
+  if (!Number.isFinite(total)) {
+    return fail([{ code: "beyond-computation", severity: "error", subject: "time to prime" }]);
+  }
+  return succeed({ airVolume, riseTime, fillTime: total - riseTime, total, frontSpeed }, fastFront(frontSpeed));
+
+  function pressureAt(level: number): number {
+    return atmosphericPressure - weight * level;
+  }
+
+  function levelTime(filled: number, level: number): number {
+    const pressure = pressureAt(level);
+    return (filled * (pressure - draw.vapourPressure)) / (atmosphericPressure * draw.netFreeAir(pressure));
+  }
+
+  function speedIn({ area, length, rise }: PrimingRun, level: number, air: number): number {
+    const pressure = pressureAt(level);
+    const perLength = (weight * Math.max(0, air) * rise) / length + area * (pressure - draw.vapourPressure);
+    return (atmosphericPressure * draw.netFreeAir(pressure)) / perLength;
+  }
+}
+
+/** Vapour in the air drawn, as a pressure, Pa: that of the liquid once it is warm. */
+export function vapourShare(vapourPressure: number): number {
+  return vapourPressure > COLD_VAPOUR_PRESSURE ? vapourPressure : 0;
+}
+
+/** Height a front can be held at by an air pump, m. Negative where the leak is more than it draws. */
+export function blankOffLift(draw: AirDraw, density: number): number {
+  return (draw.atmosphericPressure - draw.limit) / (density * STANDARD_GRAVITY);
+}
+
+function risingTime(run: PrimingRun, start: number, volume: number, weight: number, draw: AirDraw): number {
+  const { atmosphericPressure, vapourPressure, limit, otherRoot, slope } = draw;
+  const room = (atmosphericPressure - limit) / weight - start;
+  const span = -Math.log1p(-run.rise / room);
+  const runVolume = run.area * run.length;
+  // (h_e − h)/F_net with the vanishing factor p − p_e = ρ g (h_e − h) cancelled.
+  const integrand = (x: number): number => {
+    const share = Math.expm1(-span * x) / Math.expm1(-span);
+    const pressure = atmosphericPressure - weight * (start + run.rise * share);
+    const air = weight * (volume - runVolume * share) * run.rise + runVolume * (pressure - vapourPressure);
+    return (air * pressure) / (atmosphericPressure * slope * weight * (pressure - otherRoot));
+  };
+  return (span / run.rise) * simpson(integrand, 0, 1);
+}
+
+function neverPrimes(input: PrimeTimeInput, draw: AirDraw, lift: number): Finding | undefined {
+  const { atmosphericPressure, density, vapourPressure, airPump } = input;
+  const weight = density * STANDARD_GRAVITY;
+  const found = amount("head", lift);
+  const refuse = (code: "lift-above-atmosphere" | "lift-above-vapour" | "never-primes", head: number): Finding => ({
+    code,
+    severity: "error",
+    subject: "suction lift",
+    found,
+    limit: { quantity: "head", value: head, side: "below" },
+  });
+  const barometric = atmosphericPressure / weight;
+  if (lift >= barometric) return refuse("lift-above-atmosphere", barometric);
+  const boiling = (atmosphericPressure - vapourPressure) / weight;
+  if (lift >= boiling) return refuse("lift-above-vapour", boiling);
+  const held = blankOffLift(draw, density);
+  if (held <= 0) {
+    return {
+      code: "leak-exceeds-air-pump",
+      severity: "error",
+      subject: "leak",
+      found: amount("freeAirFlow", airPump.leak),
+      facts: { capacity: amount("freeAirFlow", airPump.freeAir) },
+    };
+  }
+  return lift < held ? undefined : refuse("never-primes", held);
+}
+
+function fastFront(speed: number): readonly Finding[] {
+  if (!(speed > FASTEST_FRONT)) return [];
+  return [
+    {
+      code: "priming-front-fast",
+      severity: "caution",
+      subject: "suction line",
+      found: amount("velocity", speed),
+      limit: { quantity: "velocity", value: FASTEST_FRONT, side: "at most" },
+      cites: FRONT_PRACTICE,
+    },
+  ];
+}

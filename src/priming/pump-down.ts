@@ -1,0 +1,52 @@
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, andThen, fail, type Result, succeed } from "../basis/result.ts";
+
+export interface PumpDownInput {
+  /** Air held, m³. It does not change: no water comes up. */
+  readonly volume: number;
+  /** Displacement of the air pump at its inlet, m³/s. */
+  readonly displacement: number;
+  /** Absolute, Pa. */
+  readonly startPressure: number;
+  /** Absolute, Pa. */
+  readonly endPressure: number;
+  /** Absolute pressure the air pump ends at, by its leak or its blank-off, Pa. */
+  readonly ultimatePressure: number;
+}
+
+export const pumpDownMethod = {
+  title: "Time to draw a closed vessel down to a pressure",
+  cites: [{ source: "boyle-mariotte", at: "isothermal evacuation of a fixed volume at constant displacement" }],
+  inputs: {
+    volume: { name: "volume", symbol: "V", quantity: "volume", above: 0 },
+    displacement: { name: "displacement", symbol: "S", quantity: "freeAirFlow", above: 0 },
+    startPressure: { name: "start pressure", symbol: "p₀", quantity: "absolutePressure", above: 0 },
+    endPressure: { name: "end pressure", symbol: "p₁", quantity: "absolutePressure", above: 0 },
+    ultimatePressure: { name: "ultimate pressure", symbol: "p_u", quantity: "absolutePressure", atLeast: 0 },
+  },
+} as const satisfies Method<keyof PumpDownInput>;
+
+/**
+ * Time to draw a fixed volume of air down, s: a vacuum drop test, a vessel, a line shut at its foot.
+ *
+ *   t = (V/S) ln[(p₀ − p_u)/(p₁ − p_u)]
+ *
+ * It is not the time to prime, which is longer: there the water comes up and the air must leave altogether.
+ * Fails where the end pressure is not above the ultimate pressure or is above the start.
+ */
+export function pumpDownTime(input: PumpDownInput): Result<number> {
+  return andThen(checkInputs(pumpDownMethod, input), () => {
+    const { volume, displacement, startPressure, endPressure, ultimatePressure } = input;
+    if (endPressure <= ultimatePressure || endPressure > startPressure) {
+      const limit =
+        endPressure > startPressure
+          ? ({ quantity: "absolutePressure", value: startPressure, side: "at most" } as const)
+          : ({ quantity: "absolutePressure", value: ultimatePressure, side: "above" } as const);
+      const found = amount("absolutePressure", endPressure);
+      return fail([{ code: "out-of-range", severity: "error", subject: "end pressure", found, limit }]);
+    }
+    return succeed(
+      (volume / displacement) * Math.log((startPressure - ultimatePressure) / (endPressure - ultimatePressure)),
+    );
+  });
+}

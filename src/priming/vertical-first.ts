@@ -1,0 +1,46 @@
+import { amount, fail, type Result, succeed } from "../basis/result.ts";
+import type { Line } from "../pipework/line.ts";
+
+/** A straight run of a suction line as the water front meets it. */
+export interface PrimingRun {
+  /** Inside area of the bore, m². */
+  readonly area: number;
+  /** m along the pipe */
+  readonly length: number;
+  /** m upwards from the start of the run to its end */
+  readonly rise: number;
+}
+
+/**
+ * A suction line whose rises are not known, as runs: straight up from the liquid until the lift is gained, level from
+ * there to the pump.
+ *
+ * Of all profiles that rise or stay level this one holds the most air at every level of the front, so it takes the
+ * longest. All of the line counts as full of air, the part under water too.
+ *
+ * Fails where the line is shorter than the lift.
+ */
+export function verticalFirst(line: Line, lift: number): Result<readonly PrimingRun[]> {
+  const total = line.reduce((sum, { length }) => sum + length, 0);
+  if (total < lift) {
+    return fail([
+      {
+        code: "line-shorter-than-lift",
+        severity: "error",
+        subject: "suction line",
+        found: amount("length", total),
+        limit: { quantity: "head", value: lift, side: "at least" },
+      },
+    ]);
+  }
+  const runs: PrimingRun[] = [];
+  let left = lift;
+  for (const { pipe, length } of line) {
+    const area = (Math.PI / 4) * pipe.bore ** 2;
+    const rise = Math.min(left, length);
+    left -= rise;
+    if (rise > 0) runs.push({ area, length: rise, rise });
+    if (length > rise) runs.push({ area, length: length - rise, rise: 0 });
+  }
+  return succeed(runs);
+}

@@ -1,0 +1,138 @@
+import { checkInputs, type Method } from "../basis/method.ts";
+import { nearestNames } from "../basis/nearest.ts";
+import { amount, andThen, fail, type Result, succeed } from "../basis/result.ts";
+import { brent } from "../numeric/brent.ts";
+import { valueAt } from "../numeric/pchip.ts";
+import { ACCEPTANCE_GRADES, type AcceptanceGradeRow, SMALL_PUMP_TOLERANCES } from "../tables/acceptance-grades.ts";
+import type { PumpCurve } from "./pump-curve.ts";
+import { efficiencyAtFlow } from "./pump-reading.ts";
+import { asGiven } from "./running-pump.ts";
+
+/** What the maker guarantees. */
+export interface Guarantee {
+  /** m³/s */
+  readonly flow: number;
+  /** m */
+  readonly head: number;
+  /** 0 to 1, where guaranteed. */
+  readonly efficiency?: number;
+}
+
+export interface Band {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** What an acceptance test must show: flow m³/s, head m, efficiency 0 to 1. */
+export interface AcceptanceBands {
+  readonly flow: Band;
+  readonly head: Band;
+  readonly leastEfficiency?: number;
+}
+
+export const acceptanceMethod = {
+  title: "Acceptance of a measured curve against a guarantee",
+  cites: [{ source: "iso-9906", at: "table 8, tolerance factors (from memory); evaluation of flow and head" }],
+  inputs: {
+    flow: { name: "guaranteed flow", symbol: "Q_G", quantity: "flow", above: 0 },
+    head: { name: "guaranteed head", symbol: "H_G", quantity: "head", above: 0 },
+  },
+} as const satisfies Method<"flow" | "head">;
+
+/** The grade of a name such as "2B". Fails with the nearest names. */
+export function acceptanceGradeNamed(given: string): Result<AcceptanceGradeRow> {
+  const wanted = given
+    .trim()
+    .toUpperCase()
+    .replace(/^GRADE\s*/, "");
+  const found = ACCEPTANCE_GRADES.find(({ grade }) => grade.toUpperCase() === wanted);
+  if (found !== undefined) return succeed(found);
+  const names = ACCEPTANCE_GRADES.map(({ grade }) => grade);
+  const near = nearestNames(given, names);
+  const suggestions = near.length > 0 ? near : names;
+  return fail([{ code: "name-unknown", severity: "error", subject: "acceptance grade", given, suggestions }]);
+}
+
+/** Bands of a grade around a guarantee. A tolerance multiplies the figure; of efficiency it is not percentage points. */
+export function acceptanceBands(grade: AcceptanceGradeRow, guarantee: Guarantee): Result<AcceptanceBands> {
+  const { flow, head, efficiency } = guarantee;
+  return andThen(checkInputs(acceptanceMethod, { flow, head }), () =>
+    succeed(bandsOf(guarantee, grade.flow, grade.head, efficiency === undefined ? undefined : grade.efficiency)),
+  );
+}
+
+/**
+ * Wider bands of pumps with a guaranteed shaft power from 1 to 10 kW, whatever their grade.
+ *
+ *   τ_Q ±10 %, τ_H ±8 %, τ_η −[10 (1 − P / 10 kW) + 7] %
+ */
+export function smallPumpBands(guarantee: Guarantee, shaftPower: number): Result<AcceptanceBands> {
+  const { flow, head, leastPower, mostPower } = SMALL_PUMP_TOLERANCES;
+  if (!(shaftPower >= leastPower && shaftPower <= mostPower)) {
+    const facts = { least: amount("power", leastPower), most: amount("power", mostPower) };
+    const found = amount("power", shaftPower);
+    return fail([{ code: "acceptance-power-too-small", severity: "error", subject: "shaft power", found, facts }]);
+  }
+  return andThen(checkInputs(acceptanceMethod, { flow: guarantee.flow, head: guarantee.head }), () =>
+    succeed(bandsOf(guarantee, [-flow, flow], [-head, head], -(10 * (1 - shaftPower / mostPower) + 7))),
+  );
+}
+
+function bandsOf(
+  { flow, head, efficiency }: Guarantee,
+  flowPercent: readonly [number, number],
+  headPercent: readonly [number, number],
+  efficiencyPercent: number | undefined,
+): AcceptanceBands {
+  const bands = { flow: bandAround(flow, flowPercent), head: bandAround(head, headPercent) };
+  if (efficiency === undefined || efficiencyPercent === undefined) return bands;
+  return { ...bands, leastEfficiency: efficiency * (1 + efficiencyPercent / 100) };
+}
+
+function bandAround(value: number, [lower, upper]: readonly [number, number]): Band {
+  return { least: value * (1 + lower / 100), most: value * (1 + upper / 100) };
+}
+
+export interface AcceptanceVerdict {
+  /** The measured curve cuts or touches the cross of flow and head tolerances. */
+  readonly meetsFlowAndHead: boolean;
+  /** Missing where no efficiency is guaranteed or the measured curve gives none. */
+  readonly meetsEfficiency?: boolean;
+}
+
+/**
+ * Whether a measured curve, carried to the rated speed, meets a guarantee.
+ *
+ * It does where its head at the guaranteed flow lies in the band of head, or its flow at the guaranteed head in the band
+ * of flow. Efficiency is read where the line from the origin through the guaranteed point meets the measured curve.
+ */
+export function meetsGuarantee(curve: PumpCurve, guarantee: Guarantee, bands: AcceptanceBands): AcceptanceVerdict {
+  const meetsFlowAndHead = headMeets(curve, guarantee, bands) || flowMeets(curve, guarantee, bands);
+  if (bands.leastEfficiency === undefined) return { meetsFlowAndHead };
+  const flow = brent(
+    (tried) => valueAt(curve.head, tried) * guarantee.flow - guarantee.head * tried,
+    curve.leastFlow,
+    curve.mostFlow,
+  );
+  if (flow === undefined) return { meetsFlowAndHead, meetsEfficiency: false };
+  const efficiency = efficiencyAtFlow(asGiven(curve), flow);
+  return efficiency.ok
+    ? { meetsFlowAndHead, meetsEfficiency: efficiency.value >= bands.leastEfficiency }
+    : { meetsFlowAndHead };
+}
+
+function headMeets(curve: PumpCurve, { flow }: Guarantee, { head }: AcceptanceBands): boolean {
+  if (flow < curve.leastFlow || flow > curve.mostFlow) return false;
+  const measured = valueAt(curve.head, flow);
+  return measured >= head.least && measured <= head.most;
+}
+
+/** The flow band holds the guaranteed head where the measured head passes through it between the ends of the band. */
+function flowMeets(curve: PumpCurve, { head }: Guarantee, { flow }: AcceptanceBands): boolean {
+  const from = Math.max(flow.least, curve.leastFlow);
+  const to = Math.min(flow.most, curve.mostFlow);
+  if (from > to) return false;
+  const places = [from, ...curve.head.x.filter((x) => x > from && x < to), to];
+  const heads = places.map((place) => valueAt(curve.head, place));
+  return Math.min(...heads) <= head && Math.max(...heads) >= head;
+}

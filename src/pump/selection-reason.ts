@@ -1,0 +1,50 @@
+import type { Amount, Finding } from "../basis/result.ts";
+
+/** Speaks for a pump. */
+export type ReasonForCode =
+  | "right-at-duty"
+  | "near-best-efficiency"
+  | "in-preferred-region"
+  | "efficient-here"
+  | "npsh-margin-kept"
+  | "no-trim"
+  | "speed-in-hand"
+  | "impeller-in-hand";
+
+/** Speaks against a pump that meets the duty. The first few break a rule and put it after those that break none. */
+export type ReasonAgainstCode =
+  | "outside-region"
+  | "npsh-margin-below-wanted"
+  | "cannot-start"
+  | "little-flow"
+  | "more-than-asked"
+  | "speed-lowered"
+  | "speed-above-curve"
+  | "impeller-trimmed"
+  | "efficiency-not-given"
+  | "npshr-not-given"
+  | "peak-at-end-of-curve";
+
+/** Why a pump is not in the ranking. */
+export type LeftOutCode =
+  | "head-too-low"
+  | "curve-ends-before"
+  | "curve-begins-after"
+  | "point-beyond-curve"
+  | "far-too-large"
+  | "npsh-too-high"
+  | "far-below-best"
+  | "outside-its-limits"
+  | "curve-not-usable";
+
+/** Why a pump ranks where it does: a code with raw amounts, worded at the edge. */
+export interface Reason<C extends ReasonCode = ReasonCode> {
+  readonly code: C;
+  readonly found?: Amount;
+  readonly limit?: Amount;
+  readonly facts?: Readonly<Record<string, Amount>>;
+  /** What was found wrong with a curve that cannot be used. */
+  readonly findings?: readonly Finding[];
+}
+
+export type ReasonCode = ReasonForCode | ReasonAgainstCode | LeftOutCode;

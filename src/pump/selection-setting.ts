@@ -1,0 +1,228 @@
+import { amount } from "../basis/result.ts";
+import { brent } from "../numeric/brent.ts";
+import { pchip, valueAt } from "../numeric/pchip.ts";
+import { curveCrossing } from "./curve-crossing.ts";
+import { equalPumps } from "./head-curve.ts";
+import type { PumpCurve } from "./pump-curve.ts";
+import type { PumpCurvePoint } from "./pump-curve-point.ts";
+import { bestPointOf, headOf } from "./pump-reading.ts";
+import type { ReadyCurve } from "./ready-pump.ts";
+import { asGiven, type RunningPump, runningPump } from "./running-pump.ts";
+import { MOST_EXCESS, type SelectionDuty } from "./selection-duty.ts";
+import type { LeftOutCode, Reason } from "./selection-reason.ts";
+import { SIMILAR_TRIM, type TrimExponents, trimExponents } from "./trim-exponents.ts";
+
+/** A curve of a pump at a speed and trim that meet the duty, and the flow it runs at on the system. */
+export interface Setting {
+  readonly curve: ReadyCurve;
+  readonly pump: RunningPump;
+  /** m³/s, the flow asked for or more. */
+  readonly flow: number;
+  /** m */
+  readonly head: number;
+  /** The pump crosses the system below this point too, or starts below its static head. */
+  readonly isUnstable: boolean;
+}
+
+/** Settings that meet the duty, or how near the curve comes to it. */
+export interface Settings {
+  readonly settings: readonly Setting[];
+  readonly missed?: Reason<LeftOutCode>;
+}
+
+/** Heads this near to each other, of the greater, are equal. */
+const EQUAL_WITHIN = 1e-9;
+
+/**
+ * The ways in which one curve of a pump meets a duty: as it is given; slowed, sped up or trimmed, within its range, to
+ * go right through the duty; or as far slowed or trimmed as allowed.
+ */
+export function settingsOf(curve: ReadyCurve, duty: SelectionDuty, dutyHead: number): Settings {
+  const early = missedOnPoints(curve, duty.flow, dutyHead);
+  if (early !== undefined) return { settings: [], missed: early };
+  const drawn = curve.drawn();
+  if (!drawn.ok) return { settings: [], missed: { code: "curve-not-usable", findings: drawn.findings } };
+  return new Search(curve, drawn.value, duty, dutyHead).settings();
+}
+
+/** What the bare points already rule out, so that no curve need be drawn for it. */
+function missedOnPoints(curve: ReadyCurve, flow: number, dutyHead: number): Reason<LeftOutCode> | undefined {
+  const { offered, mostSpeedRatio, leastSpeedRatio, leastTrimRatio, mostTrimRatio } = curve;
+  const { points } = offered;
+  const last = points[points.length - 1] as PumpCurvePoint;
+  const first = points[0] as PumpCurvePoint;
+  if (leastSpeedRatio > mostSpeedRatio || leastTrimRatio > mostTrimRatio) return { code: "outside-its-limits" };
+  if (flow > last.flow * mostSpeedRatio) {
+    return {
+      code: "curve-ends-before",
+      found: amount("flow", last.flow * mostSpeedRatio),
+      limit: amount("flow", flow),
+    };
+  }
+  if (flow < first.flow * Math.min(leastSpeedRatio, leastTrimRatio)) {
+    const least = first.flow * Math.min(leastSpeedRatio, leastTrimRatio);
+    return { code: "curve-begins-after", found: amount("flow", least), limit: amount("flow", flow) };
+  }
+  if (mostSpeedRatio === 1 && flow >= first.flow) {
+    // The curve never leaves the range of the two points it stands between.
+    let after = 1;
+    while ((points[after] as PumpCurvePoint).flow < flow) after += 1;
+    const most = Math.max((points[after - 1] as PumpCurvePoint).head, (points[after] as PumpCurvePoint).head);
+    if (most < dutyHead * (1 - EQUAL_WITHIN)) {
+      return { code: "head-too-low", found: amount("head", headOnPoints(points, flow)), limit: amount("head", dutyHead) };
+    }
+  }
+  return undefined;
+}
+
+function headOnPoints(points: readonly PumpCurvePoint[], flow: number): number {
+  const curve = pchip(
+    points.map((point) => point.flow),
+    points.map((point) => point.head),
+  );
+  return valueAt(curve, flow);
+}
+
+class Search {
+  readonly #curve: ReadyCurve;
+  readonly #drawn: PumpCurve;
+  readonly #duty: SelectionDuty;
+  readonly #dutyHead: number;
+  readonly #found: Setting[] = [];
+  #missed: Reason<LeftOutCode> | undefined;
+
+  constructor(curve: ReadyCurve, drawn: PumpCurve, duty: SelectionDuty, dutyHead: number) {
+    this.#curve = curve;
+    this.#drawn = drawn;
+    this.#duty = duty;
+    this.#dutyHead = dutyHead;
+  }
+
+  settings(): Settings {
+    const { leastSpeedRatio, mostSpeedRatio, leastTrimRatio, mostTrimRatio } = this.#curve;
+    if (mostSpeedRatio >= 1 && leastSpeedRatio <= 1 && mostTrimRatio === 1) this.#try(asGiven(this.#drawn));
+    if (mostTrimRatio === 1 && leastSpeedRatio < mostSpeedRatio)
+      this.#between("speed", leastSpeedRatio, mostSpeedRatio);
+    if (leastSpeedRatio <= 1 && mostSpeedRatio >= 1 && leastTrimRatio < 1) {
+      this.#between("trim", leastTrimRatio, mostTrimRatio);
+    }
+    const missed = this.#missed;
+    return { settings: this.#found, ...(missed === undefined || this.#found.length > 0 ? {} : { missed }) };
+  }
+
+  /** Speeds or trims that go through the duty, or the least of the range where that still gives more. */
+  #between(by: "speed" | "trim", least: number, most: number): void {
+    const exponents = by === "speed" ? SIMILAR_TRIM : this.#trimExponents();
+    const { flow } = this.#duty;
+    const { curve, head } = { curve: this.#drawn, head: this.#dutyHead };
+    // Within these the flow carried back stands on the curve.
+    const low = Math.max(least, (flow / curve.mostFlow) ** (1 / exponents.flow));
+    const high = curve.leastFlow > 0 ? Math.min(most, (flow / curve.leastFlow) ** (1 / exponents.flow)) : most;
+    if (!(low <= high)) {
+      this.#miss({
+        code: "curve-ends-before",
+        found: amount("flow", curve.mostFlow * most),
+        limit: amount("flow", flow),
+      });
+      return;
+    }
+    const at = (ratio: number): RunningPump | undefined => {
+      const [speedRatio, trimRatio] = by === "speed" ? [ratio, 1] : [1, ratio];
+      const pump = runningPump({ curve, speedRatio, trimRatio, trimExponents: exponents });
+      return pump.ok ? pump.value : undefined;
+    };
+    const surplus = (ratio: number): number => {
+      const pump = at(ratio);
+      if (pump === undefined) return Number.NaN;
+      return headOf(pump, Math.min(Math.max(flow, pump.leastFlow), pump.mostFlow)) - head;
+    };
+    const [atLow, atHigh] = [surplus(low), surplus(high)];
+    if (atHigh < 0) {
+      this.#miss({ code: "head-too-low", found: amount("head", atHigh + head), limit: amount("head", head) });
+      return;
+    }
+    const ratio = atLow >= 0 ? low : brent(surplus, low, high);
+    const pump = ratio === undefined ? undefined : at(ratio);
+    if (pump !== undefined) this.#try(pump);
+  }
+
+  /** Those of the two measured impellers; the working rule where only one is known, or has no best point. */
+  #trimExponents(): TrimExponents {
+    const { offered, smaller } = this.#curve;
+    const below = smaller?.drawn();
+    if (below === undefined || !below.ok) return SIMILAR_TRIM;
+    const [large, small] = [bestPointOf(asGiven(this.#drawn)), bestPointOf(asGiven(below.value))];
+    const smallDiameter = smaller?.offered.diameter;
+    if (!large.ok || !small.ok || offered.diameter === undefined || smallDiameter === undefined) return SIMILAR_TRIM;
+    const measured = trimExponents({
+      largeDiameter: offered.diameter,
+      smallDiameter,
+      largeFlow: large.value.flow,
+      smallFlow: small.value.flow,
+      largeHead: large.value.head,
+      smallHead: small.value.head,
+    });
+    // Flows that do not fall with the diameter are no measure of a trim.
+    return measured.ok && measured.value.flow > 0 && measured.value.head > 0 ? measured.value : SIMILAR_TRIM;
+  }
+
+  #miss(reason: Reason<LeftOutCode>): void {
+    this.#missed ??= reason;
+  }
+
+  /** Takes the pump at its speed and trim where it gives the flow asked for, with the flow it runs at. */
+  #try(pump: RunningPump): void {
+    const { flow, system } = this.#duty;
+    const head = this.#dutyHead;
+    if (flow > pump.mostFlow * (1 + EQUAL_WITHIN)) {
+      this.#miss({ code: "curve-ends-before", found: amount("flow", pump.mostFlow), limit: amount("flow", flow) });
+      return;
+    }
+    if (flow < pump.leastFlow * (1 - EQUAL_WITHIN)) {
+      this.#miss({ code: "curve-begins-after", found: amount("flow", pump.leastFlow), limit: amount("flow", flow) });
+      return;
+    }
+    const onCurve = Math.min(Math.max(flow, pump.leastFlow), pump.mostFlow);
+    const given = headOf(pump, onCurve);
+    if (given < head * (1 - EQUAL_WITHIN)) {
+      this.#miss({ code: "head-too-low", found: amount("head", given), limit: amount("head", head) });
+      return;
+    }
+    const isUnstable = this.#startsBelowSystem(pump);
+    const most = Math.min(pump.mostFlow, flow * MOST_EXCESS);
+    const surplus = (at: number): number => headOf(pump, at) - system.headAt(at);
+    if (given <= head * (1 + EQUAL_WITHIN)) {
+      this.#found.push({ curve: this.#curve, pump, flow, head, isUnstable });
+      return;
+    }
+    if (surplus(most) > 0) {
+      const found = amount("flow", most);
+      this.#miss(most < flow * MOST_EXCESS ? { code: "point-beyond-curve", found } : { code: "far-too-large", found });
+      return;
+    }
+    const runsAt = this.#falls(pump, onCurve) ? brent(surplus, onCurve, most) : this.#crossing(pump);
+    if (runsAt === undefined) return;
+    this.#found.push({ curve: this.#curve, pump, flow: runsAt, head: system.headAt(runsAt), isUnstable });
+  }
+
+  /** Whether the points fall from the flow on, so that the pump meets a rising system once. */
+  #falls({ curve, flowFactor }: RunningPump, flow: number): boolean {
+    const { points } = curve;
+    const base = flow / flowFactor;
+    for (let i = 1; i < points.length; i += 1) {
+      const [before, point] = [points[i - 1] as PumpCurvePoint, points[i] as PumpCurvePoint];
+      if (point.flow > base && point.head > before.head) return false;
+    }
+    return true;
+  }
+
+  /** The stable crossing of greatest flow of a curve that rises somewhere. */
+  #crossing(pump: RunningPump): number | undefined {
+    const crossing = curveCrossing({ pump: equalPumps(pump, 1, "parallel"), system: this.#duty.system });
+    return crossing.ok ? crossing.value.flow : undefined;
+  }
+
+  #startsBelowSystem(pump: RunningPump): boolean {
+    return pump.leastFlow === 0 && headOf(pump, 0) < this.#duty.system.headAt(0);
+  }
+}

@@ -1,0 +1,55 @@
+import { STANDARD_GRAVITY } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { type Result, succeed } from "../basis/result.ts";
+
+export const clearWaterDutyMethod: Method<
+  "flow" | "slurryHead" | "slurryDensity" | "waterEfficiency" | "headRatio" | "efficiencyRatio"
+> = {
+  title: "Clear-water duty of a slurry pump",
+  cites: [{ source: "karassik-handbook", at: "slurry chapter: head and efficiency ratios" }],
+  inputs: {
+    flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },
+    slurryHead: { name: "slurry head", symbol: "H_m", quantity: "head", atLeast: 0 },
+    slurryDensity: { name: "slurry density", symbol: "ρ_m", quantity: "density", above: 0 },
+    waterEfficiency: { name: "efficiency on water", symbol: "η_w", quantity: "ratio", above: 0, atMost: 1 },
+    headRatio: { name: "head ratio", symbol: "HR", quantity: "ratio", above: 0, atMost: 1 },
+    efficiencyRatio: { name: "efficiency ratio", symbol: "ER", quantity: "ratio", above: 0, atMost: 1 },
+  },
+};
+
+export interface ClearWaterDutyInputs {
+  /** Of the slurry, m³/s. */
+  readonly flow: number;
+  /** m of slurry. */
+  readonly slurryHead: number;
+  /** kg/m³ */
+  readonly slurryDensity: number;
+  /** On water at the same flow, 0 to 1. */
+  readonly waterEfficiency: number;
+  readonly headRatio: number;
+  readonly efficiencyRatio: number;
+}
+
+export interface ClearWaterDuty {
+  /** Head to read the water curve at, m. */
+  readonly waterHead: number;
+  /** On slurry, W. */
+  readonly shaftPower: number;
+}
+
+/**
+ * The head a pump must have on its water curve to deliver a slurry head, m, and the shaft power it then takes, W.
+ *
+ *   H_w = H_m/HR      P = ρ_m g Q H_m/(η_w ER)
+ *
+ * Heads are in metres of the liquid pumped, so no specific gravity enters them; density enters the power alone.
+ */
+export function clearWaterDuty(inputs: ClearWaterDutyInputs): Result<ClearWaterDuty> {
+  const checked = checkInputs(clearWaterDutyMethod, { ...inputs });
+  if (!checked.ok) return checked;
+  const { flow, slurryHead, slurryDensity, waterEfficiency, headRatio, efficiencyRatio } = inputs;
+  return succeed({
+    waterHead: slurryHead / headRatio,
+    shaftPower: (slurryDensity * STANDARD_GRAVITY * flow * slurryHead) / (waterEfficiency * efficiencyRatio),
+  });
+}

@@ -1,0 +1,173 @@
+import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import type { LiquidState } from "../liquid/liquid.ts";
+import { beyondComputation } from "../pipework/pipe-friction.ts";
+import { doNotSettle, PACKED, percentDoubted, SOLIDS_SG, sizeDoubted, volumeRemarks } from "./solids.ts";
+
+export const depositionVelocityMethod: Method<"bore" | "particleSize" | "solidsSG" | "solidsByVolume"> = {
+  title: "Limiting deposition velocity",
+  cites: [
+    { source: "durand-1953", at: "limit velocity, F_L √(2 g D (S − 1))" },
+    { source: "schiller-herbich-1991", at: "F_L of Durand's chart as a formula" },
+    { source: "wasp-1977", at: "limit velocity, for comparison" },
+    { source: "oroskar-turian-1980", at: "critical velocity, for comparison; x = 1" },
+    { source: "house", at: "Durand with the Schiller–Herbich factor is the answer; the others are shown beside it" },
+  ],
+  inputs: {
+    bore: { name: "bore of the pipe", symbol: "D", quantity: "size", above: 0 },
+    particleSize: { name: "particle size d50", symbol: "d50", quantity: "size", above: 0 },
+    solidsSG: SOLIDS_SG,
+    solidsByVolume: {
+      name: "solids by volume",
+      symbol: "C_v",
+      quantity: "percent",
+      above: 0,
+      below: PACKED,
+      // The curves of Durand's chart, from memory.
+      usual: { atLeast: 0.02, atMost: 0.15 },
+    },
+  },
+};
+
+/** F_L that Durand's chart comes to for narrowly graded particles above 2 mm. */
+const COARSE_FACTOR = 1.34;
+const COARSE_SIZE = 0.002;
+
+/** Finer than this a slurry runs as one liquid, and laminar flow deposits it before this velocity does. m. */
+const FINE_SIZE = 1e-4;
+
+/** Particle over bore above which solids travel as a sliding bed. */
+export const STRATIFIED_RATIO = 0.018;
+
+export interface DepositionVelocityInputs {
+  /** m */
+  readonly bore: number;
+  /** m */
+  readonly particleSize: number;
+  readonly solidsSG: number;
+  /** Volume fraction. */
+  readonly solidsByVolume: number;
+  /** The carrier. */
+  readonly liquid: LiquidState;
+}
+
+/** Velocities in m/s. */
+export interface DepositionVelocity {
+  /** F_L of Schiller and Herbich. */
+  readonly factor: number;
+  /** Durand with that factor: the answer. */
+  readonly limiting: number;
+  /** Durand with F_L = 1.34. */
+  readonly coarse: number;
+  readonly wasp: number;
+  readonly oroskarTurian: number;
+  /** Least velocity to design for. */
+  readonly design: number;
+}
+
+/**
+ * Mean velocity under which solids come to rest in a level pipe, m/s, by three published fits.
+ *
+ *   Durand            V_L = F_L √(2 g D (S − 1))       S = S_s/S_l      F_L = 1.3 C_v^0.125 (1 − exp(−6.9 d50/mm))
+ *   Wasp              V_L = 3.116 C_v^0.186 √(2 g D (S − 1)) (d50/D)^(1/6)
+ *   Oroskar, Turian   V_L = u 1.85 C_v^0.1536 (1 − C_v)^0.3564 (d50/D)^−0.378 (D u/ν)^0.09      u = √(g d50 (S − 1))
+ *
+ * Design for at least 1.2 V_L and V_L + 0.3 m/s at the least flow and the largest true bore. Each fit scatters by 25 to
+ * 30 %, which the caution that always comes says, with the other fits. Fails where solids do not sink or do not fit in
+ * the pipe. Cautions outside the concentrations of Durand's chart, below 0.1 mm, above 2 mm, above 0.018 D and above
+ * 20 mm, where micrometres may have been typed for millimetres.
+ */
+export function depositionVelocity(inputs: DepositionVelocityInputs): Result<DepositionVelocity> {
+  const { bore, particleSize, solidsSG, solidsByVolume, liquid } = inputs;
+  const checked = checkInputs(depositionVelocityMethod, { bore, particleSize, solidsSG, solidsByVolume });
+  if (!checked.ok) return checked;
+  const liquidSG = liquid.density / SPECIFIC_GRAVITY_REFERENCE;
+  if (solidsSG <= liquidSG) return fail([doNotSettle(solidsSG, liquidSG)]);
+  if (particleSize >= bore) return fail([tooLarge(particleSize, bore)]);
+
+  const weight = STANDARD_GRAVITY * (solidsSG / liquidSG - 1);
+  const ratio = particleSize / bore;
+  const root = Math.sqrt(2 * weight * bore);
+  const factor = 1.3 * solidsByVolume ** 0.125 * -Math.expm1(-6.9 * particleSize * 1e3);
+  const limiting = factor * root;
+  const u = Math.sqrt(weight * particleSize);
+  const velocity: DepositionVelocity = {
+    factor,
+    limiting,
+    coarse: COARSE_FACTOR * root,
+    wasp: 3.116 * solidsByVolume ** 0.186 * root * ratio ** (1 / 6),
+    oroskarTurian:
+      u *
+      1.85 *
+      solidsByVolume ** 0.1536 *
+      (1 - solidsByVolume) ** 0.3564 *
+      ratio ** -0.378 *
+      ((bore * u * liquid.density) / liquid.dynamicViscosity) ** 0.09,
+    design: Math.max(1.2 * limiting, limiting + 0.3),
+  };
+  if (!Object.values(velocity).every(Number.isFinite)) return fail([beyondComputation("the limiting velocity")]);
+  return succeed(velocity, [
+    ...checked.findings,
+    ...percentDoubted("solids by volume", solidsByVolume),
+    ...volumeRemarks(solidsByVolume),
+    ...sizeRemarks(particleSize, bore, velocity),
+    spread(velocity),
+  ]);
+}
+
+function tooLarge(particleSize: number, bore: number): Finding {
+  return {
+    code: "out-of-range",
+    severity: "error",
+    subject: "particle size d50",
+    found: amount("size", particleSize),
+    limit: { quantity: "size", value: bore, side: "below" },
+  };
+}
+
+function sizeRemarks(size: number, bore: number, { coarse }: DepositionVelocity): readonly Finding[] {
+  const subject = "particle size d50";
+  const found = amount("size", size);
+  const findings: Finding[] = [...sizeDoubted(subject, size)];
+  if (size < FINE_SIZE) {
+    const limit = { quantity: "size", value: FINE_SIZE, side: "at least" } as const;
+    findings.push({ code: "particle-fine", severity: "caution", subject, found, limit });
+  }
+  if (size > COARSE_SIZE) {
+    const limit = { quantity: "size", value: COARSE_SIZE, side: "at most" } as const;
+    const facts = { coarse: amount("velocity", coarse), factor: COARSE_FACTOR };
+    const cites = { source: "durand-1953", at: "asymptote of the chart, 1.34" } as const;
+    findings.push({ code: "particle-coarse", severity: "caution", subject, found, limit, facts, cites });
+  }
+  if (size / bore > STRATIFIED_RATIO) findings.push({ ...stratified(size, bore), severity: "caution" });
+  return findings;
+}
+
+/** Particles so large against the bore that they slide along the bottom. An error where a method does not hold for it. */
+export function stratified(size: number, bore: number): Finding {
+  return {
+    code: "flow-stratified",
+    severity: "error",
+    subject: "particle size d50",
+    found: amount("ratio", size / bore),
+    limit: { quantity: "ratio", value: STRATIFIED_RATIO, side: "at most" },
+    cites: { source: "wilson-slurry", at: "fully stratified flow of narrowly graded particles above d/D = 0.018" },
+  };
+}
+
+function spread({ limiting, coarse, wasp, oroskarTurian, design }: DepositionVelocity): Finding {
+  return {
+    code: "deposition-estimates",
+    severity: "caution",
+    subject: "limiting deposition velocity",
+    found: amount("velocity", limiting),
+    facts: {
+      wasp: amount("velocity", wasp),
+      oroskarTurian: amount("velocity", oroskarTurian),
+      coarse: amount("velocity", coarse),
+      design: amount("velocity", design),
+    },
+    cites: { source: "house", at: "design velocity at least 1.2 V_L and V_L + 0.3 m/s (1 ft/s)" },
+  };
+}

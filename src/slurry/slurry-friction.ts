@@ -1,0 +1,141 @@
+import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import type { LiquidState } from "../liquid/liquid.ts";
+import type { Pipe } from "../pipework/pipe.ts";
+import { pipeFriction } from "../pipework/pipe-friction.ts";
+import { depositionVelocity, STRATIFIED_RATIO, stratified } from "./deposition-velocity.ts";
+
+export const slurryFrictionMethod: Method<"particleSize" | "coarseSize"> = {
+  title: "Friction of a settling slurry",
+  cites: [
+    { source: "wilson-slurry", at: "heterogeneous flow, 0.22 (S_m − S_l) (V/V50)^−M" },
+    { source: "wilson-slurry", at: "V50 from d50, from memory" },
+  ],
+  inputs: {
+    particleSize: { name: "particle size d50", symbol: "d50", quantity: "size", above: 0 },
+    coarseSize: { name: "particle size d85", symbol: "d85", quantity: "size", above: 0 },
+  },
+};
+
+/** Kinematic viscosity V50 is relative to, that of water at 20 °C, m²/s. */
+const WATER_VISCOSITY = 1.0034e-6;
+
+/** The bounds Wilson sets the exponent: broad grading, narrow grading. */
+const EXPONENT = { least: 0.25, narrow: 1.7 };
+
+/** Particle over bore from which stratified flow has been seen. */
+const STRATIFIED_FROM = 0.015;
+
+export interface SlurryFrictionInputs {
+  /** Of the slurry, m³/s. */
+  readonly flow: number;
+  readonly pipe: Pipe;
+  /** d50, m. */
+  readonly particleSize: number;
+  /** d85, m; null for narrowly graded solids. */
+  readonly coarseSize: number | null;
+  readonly solidsSG: number;
+  /** Volume fraction. */
+  readonly solidsByVolume: number;
+  /** The carrier. */
+  readonly liquid: LiquidState;
+}
+
+export interface SlurryFriction {
+  /** m/s */
+  readonly velocity: number;
+  /** Velocity at which fluid carries half the solids, m/s. */
+  readonly v50: number;
+  readonly exponent: number;
+  /** Gradient of the carrier alone, m of water per m. */
+  readonly carrierGradient: number;
+  /** Gradient of the slurry, m of water per m. */
+  readonly waterGradient: number;
+  /** The same in m of slurry per m. */
+  readonly slurryGradient: number;
+}
+
+/**
+ * Friction gradient of a settling slurry that moves without a bed, by Wilson's form.
+ *
+ *   i_m = i_l + 0.22 (S_m − S_l) (V/V50)^−M      i in m of water per m
+ *   V50 = 3.93 d50^0.35 ((S_s − 1)/1.65)^0.45 ν_r^−0.25      d50 in mm, V50 in m/s
+ *   M = 1/ln(d85/d50), held between 0.25 and 1.7; 1.7 without d85
+ *
+ * Never below the carrier's own gradient. Fails below the limiting deposition velocity, where a bed lies, and above
+ * d50/D = 0.018, where the solids slide along the bottom: ask a specialist. Cautions from 0.015 on, under the design
+ * velocity, and where M is held.
+ */
+export function slurryFriction(inputs: SlurryFrictionInputs): Result<SlurryFriction> {
+  const { flow, pipe, particleSize, coarseSize, solidsSG, solidsByVolume, liquid } = inputs;
+  const { bore } = pipe;
+  const checked = checkInputs(slurryFrictionMethod, { particleSize, coarseSize: coarseSize ?? particleSize });
+  if (!checked.ok) return checked;
+  const grading = gradingExponent(particleSize, coarseSize);
+  if (!grading.ok) return grading;
+  if (particleSize < bore && particleSize / bore > STRATIFIED_RATIO) return fail([stratified(particleSize, bore)]);
+
+  return andThen(pipeFriction({ flow, pipe, length: 1, liquid }), ({ velocity, head }) =>
+    andThen(depositionVelocity({ bore, particleSize, solidsSG, solidsByVolume, liquid }), ({ limiting, design }) => {
+      if (velocity < limiting) return fail([bedLies(velocity, limiting)]);
+      const liquidSG = liquid.density / SPECIFIC_GRAVITY_REFERENCE;
+      const v50 = halfSuspendedVelocity(particleSize, solidsSG, liquid);
+      const exponent = grading.value;
+      const carrierGradient = head * liquidSG;
+      const excess = 0.22 * solidsByVolume * (solidsSG - liquidSG) * (velocity / v50) ** -exponent;
+      const waterGradient = carrierGradient + excess;
+      const slurryGradient = waterGradient / (liquidSG + solidsByVolume * (solidsSG - liquidSG));
+      return succeed({ velocity, v50, exponent, carrierGradient, waterGradient, slurryGradient }, [
+        ...grading.findings,
+        ...(particleSize / bore > STRATIFIED_FROM ? [nearlyStratified(particleSize, bore)] : []),
+        ...(velocity < design ? [slow(velocity, design)] : []),
+      ]);
+    }),
+  );
+}
+
+function halfSuspendedVelocity(size: number, solidsSG: number, liquid: LiquidState): number {
+  const relativeViscosity = liquid.dynamicViscosity / liquid.density / WATER_VISCOSITY;
+  return 3.93 * (size * 1e3) ** 0.35 * ((solidsSG - 1) / 1.65) ** 0.45 * relativeViscosity ** -0.25;
+}
+
+function gradingExponent(d50: number, d85: number | null): Result<number> {
+  if (d85 === null) return succeed(EXPONENT.narrow);
+  const subject = "particle size d85";
+  if (d85 < d50) {
+    const limit = { quantity: "size", value: d50, side: "at least" } as const;
+    return fail([{ code: "out-of-range", severity: "error", subject, found: amount("size", d85), limit }]);
+  }
+  const free = 1 / Math.log(d85 / d50);
+  const held = Math.min(EXPONENT.narrow, Math.max(EXPONENT.least, free));
+  if (held === free || d85 === d50) return succeed(held);
+  const facts = { free: amount("ratio", free), held };
+  return succeed(held, [{ code: "grading-exponent-held", severity: "caution", subject, facts }]);
+}
+
+function bedLies(velocity: number, limiting: number): Finding {
+  return {
+    code: "bed-in-pipe",
+    severity: "error",
+    subject: "velocity",
+    found: amount("velocity", velocity),
+    limit: { quantity: "velocity", value: limiting, side: "at least" },
+  };
+}
+
+function slow(velocity: number, design: number): Finding {
+  return {
+    code: "below-design-velocity",
+    severity: "caution",
+    subject: "velocity",
+    found: amount("velocity", velocity),
+    limit: { quantity: "velocity", value: design, side: "at least" },
+    cites: { source: "house", at: "design velocity at least 1.2 V_L and V_L + 0.3 m/s (1 ft/s)" },
+  };
+}
+
+function nearlyStratified(size: number, bore: number): Finding {
+  const limit = { quantity: "ratio", value: STRATIFIED_FROM, side: "at most" } as const;
+  return { ...stratified(size, bore), severity: "caution", limit };
+}

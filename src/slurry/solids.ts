@@ -1,0 +1,66 @@
+import type { Input } from "../basis/method.ts";
+import { amount, type Finding } from "../basis/result.ts";
+
+/** Specific gravity of the dry solids. Nothing is denser than osmium (22.6), so 2650 kg/m³ typed for 2.65 is caught. */
+export const SOLIDS_SG = {
+  name: "solids SG",
+  symbol: "S_s",
+  quantity: "ratio",
+  above: 0,
+  atMost: 23,
+} as const satisfies Input;
+
+/** Loosely packed grains touch: from here on a slurry no longer flows. Volume fraction. */
+export const PACKED = 0.62;
+
+/** Volume fraction above which the methods are seldom borne out. */
+const DENSE = 0.45;
+
+/** Particles this large are seldom pumped; more often micrometres were typed for millimetres. m. */
+const DOUBTFUL_SIZE = 0.02;
+
+/** Remarks on a fraction of solids that is known to lie in range. */
+export function volumeRemarks(solidsByVolume: number): readonly Finding[] {
+  if (solidsByVolume <= DENSE) return [];
+  return [
+    {
+      code: "solids-dense",
+      severity: "caution",
+      subject: "solids by volume",
+      found: amount("percent", solidsByVolume),
+      limit: { quantity: "percent", value: DENSE, side: "at most" },
+      cites: { source: "house", at: "slurries up to 45 % solids by volume" },
+    },
+  ];
+}
+
+/** The arguments are in percent; a figure under 1 % may have been meant as a fraction. */
+export function percentDoubted(subject: string, fraction: number): readonly Finding[] {
+  if (fraction <= 0 || fraction >= 0.01) return [];
+  return [{ code: "percent-may-be-fraction", severity: "caution", subject, found: amount("percent", fraction) }];
+}
+
+/** A caution where the particle size looks like a slip of the unit. */
+export function sizeDoubted(subject: string, size: number): readonly Finding[] {
+  if (size <= DOUBTFUL_SIZE) return [];
+  return [
+    {
+      code: "particle-size-doubted",
+      severity: "caution",
+      subject,
+      found: amount("size", size),
+      limit: { quantity: "size", value: DOUBTFUL_SIZE, side: "at most" },
+    },
+  ];
+}
+
+/** The refusal of solids that do not sink in the liquid, by a method that rests on their sinking. */
+export function doNotSettle(solidsSG: number, liquidSG: number): Finding {
+  return {
+    code: "solids-do-not-settle",
+    severity: "error",
+    subject: SOLIDS_SG.name,
+    found: amount("ratio", solidsSG),
+    limit: { quantity: "ratio", value: liquidSG, side: "above" },
+  };
+}

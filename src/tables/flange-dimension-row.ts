@@ -1,0 +1,20 @@
+/** Dimensions of one flange in printed order; null where the standard has none. */
+export type FlangeDimensionRow = readonly [
+  nps: string,
+  dn: number,
+  outsideDiameterInches: number,
+  outsideDiameterMillimetres: number,
+  boltCircleInches: number,
+  boltCircleMillimetres: number,
+  bolts: number,
+  boltDiameter: string,
+  holeInches: number,
+  raisedFaceInches: number,
+  steelThicknessInches: number,
+  steelThicknessMillimetres: number,
+  ductileThicknessInches: number | null,
+  studLengthInches: number,
+  machineBoltLengthInches: number,
+  gasketInsideInches: number,
+  gasketOutsideInches: number,
+];

@@ -1,0 +1,105 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { meanVelocity } from "../../../src/pipework/pipe-velocity.ts";
+import { depositionVelocity } from "../../../src/slurry/deposition-velocity.ts";
+import { type SlurryFrictionInputs, slurryFriction } from "../../../src/slurry/slurry-friction.ts";
+import { expectPublished, inputAmount } from "../../support/expect-published.ts";
+import { pipeOf } from "../../support/pipes.ts";
+import { numberOf, publishedCases } from "../../support/published-cases.ts";
+
+const WATER = { density: 998.2, dynamicViscosity: 1.0034e-6 * 998.2 };
+const AREA = Math.PI / 100;
+const base: SlurryFrictionInputs = {
+  flow: 4 * AREA,
+  pipe: pipeOf(0.2, 4.5e-5),
+  particleSize: 4e-4,
+  coarseSize: null,
+  solidsSG: 2.65,
+  solidsByVolume: 0.15,
+  liquid: WATER,
+};
+
+function frictionOf(change: Partial<SlurryFrictionInputs> = {}) {
+  const friction = slurryFriction({ ...base, ...change });
+  if (!friction.ok) throw new Error(JSON.stringify(friction.findings));
+  return friction.value;
+}
+
+/** Remarks on the limiting velocity, which come along and have tests of their own. */
+const OF_DEPOSITION: readonly string[] = ["deposition-estimates", "particle-coarse"];
+
+function codesOf(change: Partial<SlurryFrictionInputs>): readonly string[] {
+  return slurryFriction({ ...base, ...change })
+    .findings.filter(({ code }) => !OF_DEPOSITION.includes(code))
+    .map(({ code, severity }) => `${severity} ${code}`);
+}
+
+describe("friction of a settling slurry", () => {
+  it.each(publishedCases("9-slurry-velocity").filter(({ expected }) => expected["V50"]))("$id", (of) => {
+    const bore = inputAmount(of, "D").value;
+    const friction = frictionOf({
+      flow: inputAmount(of, "V").value * (Math.PI / 4) * bore * bore,
+      pipe: pipeOf(bore, inputAmount(of, "eps").value),
+      particleSize: inputAmount(of, "d50").value * 1e-3,
+      solidsSG: numberOf(of, "S_s"),
+      solidsByVolume: numberOf(of, "Cv"),
+      liquid: { density: 998.2, dynamicViscosity: inputAmount(of, "nu").value * 998.2 },
+    });
+    expect(friction.exponent).toBe(numberOf(of, "M"));
+    expectPublished(friction.v50, "V50", of);
+    expectPublished(friction.carrierGradient, "i_water", of);
+    expectPublished(friction.waterGradient, "i_mixture", of);
+    // S_m = 1 + 0.15 × 1.65 = 1.2475.
+    expect(friction.waterGradient / friction.slurryGradient).toBeCloseTo(1.2475, 12);
+  });
+
+  it("is never below that of the liquid, and more with more solids", () => {
+    const velocity = fc.double({ min: 2.6, max: 6, noNaN: true });
+    fc.assert(
+      fc.property(velocity, fc.double({ min: 0.02, max: 0.2, noNaN: true }), (v, solidsByVolume) => {
+        const at = frictionOf({ flow: v * AREA, solidsByVolume });
+        expect(at.waterGradient).toBeGreaterThan(at.carrierGradient);
+        const more = frictionOf({ flow: v * AREA, solidsByVolume: solidsByVolume + 0.01 });
+        expect(more.waterGradient).toBeGreaterThan(at.waterGradient);
+      }),
+    );
+  });
+
+  it("takes the exponent from the grading, between 0.25 and 1.7", () => {
+    // 1/ln(4) = 0.72134752
+    expect(frictionOf({ coarseSize: 16e-4 }).exponent).toBeCloseTo(0.72134752, 8);
+    expect(codesOf({ coarseSize: 16e-4 })).toEqual([]);
+    // ln(d85/d50) under 1/1.7 and over 4
+    expect(frictionOf({ coarseSize: 5e-4 }).exponent).toBe(1.7);
+    expect(codesOf({ coarseSize: 5e-4 })).toEqual(["caution grading-exponent-held"]);
+    expect(frictionOf({ coarseSize: 0.03 }).exponent).toBe(0.25);
+    expect(codesOf({ coarseSize: 0.03 })).toEqual(["caution grading-exponent-held"]);
+    expect(frictionOf({ coarseSize: 4e-4 }).exponent).toBe(1.7);
+    expect(codesOf({ coarseSize: 3.9e-4 })).toEqual(["error out-of-range"]);
+  });
+
+  it("refuses where a bed lies and cautions up to the design velocity", () => {
+    const { bore } = base.pipe;
+    const limit = depositionVelocity({ ...base, bore });
+    if (!limit.ok) throw new Error("no limit");
+    const { limiting, design } = limit.value;
+    const at = (velocity: number) => codesOf({ flow: velocity / meanVelocity(1, bore) });
+    expect(at(limiting * 0.999)).toEqual(["error bed-in-pipe"]);
+    expect(at(limiting * 1.001)).toEqual(["caution below-design-velocity"]);
+    expect(at(design * 0.999)).toEqual(["caution below-design-velocity"]);
+    expect(at(design * 1.001)).toEqual([]);
+    expect(codesOf({ flow: 0 })).toEqual(["error bed-in-pipe"]);
+  });
+
+  it.each([
+    ["0.015 of the bore", { particleSize: 3e-3 }, []],
+    ["over 0.015 of the bore", { particleSize: 3.01e-3 }, ["caution flow-stratified"]],
+    ["0.018 of the bore", { particleSize: 3.6e-3 }, ["caution flow-stratified"]],
+    ["over 0.018 of the bore", { particleSize: 3.61e-3 }, ["error flow-stratified"]],
+    ["a particle of the bore", { particleSize: 0.2 }, ["error out-of-range"]],
+    ["solids that float", { solidsSG: 1 }, ["error solids-do-not-settle"]],
+    ["a negative flow", { flow: -1 }, ["error out-of-range"]],
+  ] as const)("remarks on %s", (_, change, codes) => {
+    expect(codesOf({ flow: 6 * AREA, ...change })).toEqual(codes);
+  });
+});
