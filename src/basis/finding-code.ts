@@ -225,7 +225,6 @@ export type PressureCode =
   | "material-taken-as"
   | "material-not-of-standard"
   | "material-listing-uncertain"
-  | "material-hot"
   | "rating-temperature-assumed"
   | "rating-temperature-outside"
   | "rating-converted"

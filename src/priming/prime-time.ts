@@ -81,7 +81,8 @@ const FRONT_PRACTICE: Citation = { source: "practice", at: "priming front up to 
  * leak; where the line falls (a high point keeps its air); where there is no air to draw. Cautions on a fast front.
  */
 export function primeTime(input: PrimeTimeInput): Result<PrimeTime> {
-  const { runs, casingVolume, airPump, atmosphericPressure, density } = input;
+  const { casingVolume, airPump, atmosphericPressure, density } = input;
+  const runs = input.runs.filter(({ length, rise }) => length !== 0 || rise !== 0);
   const checked = checkInputs(primeTimeMethod, { ...input, ...airPump });
   if (!checked.ok) return checked;
   if (runs.some(({ rise, length }) => !(rise >= 0 && rise <= length * (1 + 1e-9)))) {

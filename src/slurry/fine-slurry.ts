@@ -53,5 +53,5 @@ export function fineSlurry({ liquid, solidsSG, solidsByVolume }: FineSlurryInput
 }
 
 function relativeViscosity(v: number): number {
-  return v === 0 ? 1 : 1 + 2.5 * v + 10.5 * v * v + 0.00273 * Math.exp(16.6 * v);
+  return v === 0 ? 1 : 1 + 2.5 * v + 10.05 * v * v + 0.00273 * Math.exp(16.6 * v);
 }

@@ -63,7 +63,7 @@ async function fillLine(line: "suctionLine" | "dischargeLine"): Promise<void> {
 /** Presses the button that writes the sheet and waits for the tab that was not there before. */
 async function writeSheet(): Promise<string> {
   const before = new Set(await names());
-  await page.locator("#duty-step-sheet button.main, #duty-step-sheet button").first().click();
+  await page.locator(".duty-pane button.write").click();
   for (let i = 0; i < 100; i += 1) {
     const added = (await names()).find((name) => !before.has(name));
     if (added !== undefined && (await page.locator(".duty-pane").textContent())?.includes(`“${added}”`)) return added;

@@ -137,15 +137,14 @@ describe("best efficiency", () => {
   });
 
   it("by power is where ρ g Q H / P is highest", () => {
-    // H = 40 − 20 000 Q² and P = 4000 + 400 000 Q: d/dQ of Q H / P vanishes where
-    // (40 − 60 000 Q²)(4000 + 400 000 Q) = 400 000 (40 Q − 20 000 Q³), so 4·10⁴ − 6·10⁷ Q² − 4·10⁹ Q³ = 0 after division by 4:
-    // 1 − 1500 Q² − 10⁵ Q³ = 0, Q = 0.0181085 (Newton by hand).
+    // H = 40 − 20 000 Q² and P = 4000 + 400 000 Q. By hand, d/dQ of Q H / P vanishes where
+    // (40 − 60 000 Q²)(4000 + 400 000 Q) = 400 000 (40 Q − 20 000 Q³), that is 1 − 1500 Q² − 10⁵ Q³ = 0: Q = 0.017532.
     const steps = Array.from({ length: 41 }, (_, i) => i * 0.001);
     const curve = curveOf(
       steps.map((flow) => ({ flow, head: 40 - 20_000 * flow * flow, power: 4000 + 400_000 * flow })),
     );
     const best = curve.bestEfficiency?.flow as number;
-    expect(Math.abs(1 - 1500 * best ** 2 - 1e5 * best ** 3)).toBeLessThanOrEqual(2e-3);
+    expect(Math.abs(best - 0.017532)).toBeLessThanOrEqual(2e-5);
   });
 });
 

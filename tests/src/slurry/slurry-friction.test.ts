@@ -53,6 +53,22 @@ describe("friction of a settling slurry", () => {
     expect(friction.waterGradient / friction.slurryGradient).toBeCloseTo(1.2475, 12);
   });
 
+  // From the figures of 9-slurry-velocity-007: V50 = 2.85176377056 m/s, i_l = 0.0617557562479 m/m at 4 m/s.
+  it("finds V50 for heavier solids and thicker liquids", () => {
+    const thick = { ...WATER, dynamicViscosity: 2 * WATER.dynamicViscosity };
+    expect(frictionOf({ solidsSG: 4.2, flow: 6 * AREA }).v50).toBeCloseTo(2.85176377056 * (3.2 / 1.65) ** 0.45, 6);
+    expect(frictionOf({ liquid: thick }).v50).toBeCloseTo(2.85176377056 / 2 ** 0.25, 6);
+  });
+
+  it("counts in metres of water whatever the liquid weighs", () => {
+    const brine = { density: 1.2 * WATER.density, dynamicViscosity: 1.2 * WATER.dynamicViscosity };
+    const { carrierGradient, waterGradient, slurryGradient } = frictionOf({ liquid: brine });
+    expect(carrierGradient).toBeCloseTo(1.2 * 0.0617557562479, 8);
+    // S_m = 1.2 + 0.15 × 1.45 = 1.4175
+    expect(waterGradient - carrierGradient).toBeCloseTo(0.22 * 0.15 * 1.45 * (4 / 2.85176377056) ** -1.7, 8);
+    expect(waterGradient / slurryGradient).toBeCloseTo(1.4175, 12);
+  });
+
   it("is never below that of the liquid, and more with more solids", () => {
     const velocity = fc.double({ min: 2.6, max: 6, noNaN: true });
     fc.assert(

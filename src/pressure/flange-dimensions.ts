@@ -1,0 +1,161 @@
+import type { Citation } from "../basis/citation.ts";
+import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { unitOf } from "../basis/units.ts";
+import { inchesOf } from "../pipework/nominal-size.ts";
+import type { FlangeDimensionRow } from "../tables/flange-dimension-row.ts";
+import { FLANGES_CLASS_150 } from "../tables/flange-dimensions-class-150.ts";
+import { FLANGES_CLASS_300 } from "../tables/flange-dimensions-class-300.ts";
+import type { FlangeClassName, RatingSystem } from "../tables/flange-rating-table.ts";
+import type { FlangeClass } from "./flange-class.ts";
+import { flangeSizeNamed } from "./flange-size.ts";
+
+/** Dimensions of a flange and of its joint with one like it, m. Nothing where the standard has none. */
+export interface FlangeDimensions {
+  readonly nps: string;
+  readonly outsideDiameter: number;
+  readonly boltCircle: number;
+  readonly bolts: number;
+  /** Nominal size as the table of bolts names it, in inches, and the diameter of that. */
+  readonly boltSize: string;
+  readonly boltDiameter: number;
+  readonly holeDiameter: number;
+  readonly raisedFace?: number;
+  /** Least thickness of steel without the raised face. */
+  readonly steelThickness?: number;
+  /** Least thickness of ductile iron with the raised face. */
+  readonly ductileThickness?: number;
+  readonly studLength?: number;
+  readonly machineBoltLength?: number;
+  readonly gasketOutside: number;
+  readonly gasketInside: number;
+}
+
+export interface FlangeDimensionsInput {
+  /** Nominal size as the reader writes it: "6", "NPS 6", "6in", "DN150". */
+  readonly size: string;
+  readonly flangeClass: FlangeClass;
+  readonly system: RatingSystem;
+}
+
+export const flangeDimensionsCites: readonly [Citation, ...Citation[]] = [
+  { source: "asme-b16.5", at: "flange dimensions and bolting, Class 150 and 300" },
+  { source: "asme-b16.42", at: "least thickness of ductile-iron flanges" },
+  { source: "asme-b16.21", at: "flat ring gaskets" },
+];
+
+const inch = unitOf("in").factor;
+const millimetre = unitOf("mm").factor;
+
+/** The flanges of a class have this drilling; grey iron's classes borrow it. */
+const DRILLING: Readonly<
+  Partial<Record<FlangeClassName, { readonly rows: readonly FlangeDimensionRow[]; readonly of: FlangeClassName }>>
+> = {
+  "Class 125": { rows: FLANGES_CLASS_150, of: "Class 150" },
+  "Class 150": { rows: FLANGES_CLASS_150, of: "Class 150" },
+  "Class 250": { rows: FLANGES_CLASS_300, of: "Class 300" },
+  "Class 300": { rows: FLANGES_CLASS_300, of: "Class 300" },
+};
+
+/** What each class bolts to, beside its own. */
+const MATES: Readonly<Partial<Record<FlangeClassName, FlangeClassName>>> = {
+  "Class 125": "Class 150",
+  "Class 150": "Class 125",
+  "Class 250": "Class 300",
+  "Class 300": "Class 250",
+};
+
+const LEAST_GREY_IRON = 1;
+
+/**
+ * Dimensions of a flange by nominal size and class: outside diameter, bolt circle, bolting, raised face, least thickness,
+ * stud and machine-bolt length for two equal raised-face flanges, flat ring gasket.
+ *
+ * Class 125 and 250 have the drilling of 150 and 300; their faces, thickness and lengths differ and are left out.
+ * Diameter, bolt circle and steel thickness in millimetres are the standard's own where the reader thinks in them.
+ *
+ * Fails for a size not in the standard, with its sizes, and for PN flanges. Cautions on what mates with what, and on
+ * figures that are from memory or converted.
+ */
+export function flangeDimensions({ size, flangeClass, system }: FlangeDimensionsInput): Result<FlangeDimensions> {
+  const { name } = flangeClass;
+  const drilling = DRILLING[name];
+  if (drilling === undefined) {
+    const suggestions = Object.keys(DRILLING).map((known) => `“${known}”`);
+    return fail([
+      { code: "flange-dimensions-not-held", severity: "error", subject: "class", given: name, suggestions },
+    ]);
+  }
+  const isGreyIron = drilling.of !== name;
+  const rows = isGreyIron ? drilling.rows.filter(([nps]) => inchesOf(nps) >= LEAST_GREY_IRON) : drilling.rows;
+  const wanted = flangeSizeNamed(size, system);
+  const row = rows.find(([nps]) => inchesOf(nps) === wanted?.inches);
+  if (row === undefined) return fail([sizeUnknown(size, rows, isGreyIron ? "ASME B16.1" : "ASME B16.5", system)]);
+  const stated = flangeClass.size;
+  if (stated !== undefined && stated.inches !== wanted?.inches) {
+    const facts = { other: `NPS ${stated.inches}` };
+    return fail([{ code: "flange-size-twice", severity: "error", subject: "size", given: size.trim(), facts }]);
+  }
+  const findings: Finding[] = [mates(name)];
+  if (isGreyIron) findings.push(drillingAlone(name, drilling.of));
+  else findings.push(fromMemory());
+  if (system === "SI") findings.push(convertedDimensions());
+  return succeed(dimensionsOf(row, system, isGreyIron), findings);
+}
+
+function dimensionsOf(row: FlangeDimensionRow, system: RatingSystem, isGreyIron: boolean): FlangeDimensions {
+  const [nps, , od, odMm, circle, circleMm, bolts, boltSize, hole, face, steel, steelMm, ductile, stud, machine, gasketIn, gasketOut] =
+    row;
+  const isMetric = system === "SI";
+  return {
+    nps,
+    outsideDiameter: isMetric ? odMm * millimetre : od * inch,
+    boltCircle: isMetric ? circleMm * millimetre : circle * inch,
+    bolts,
+    boltSize,
+    boltDiameter: inchesOf(boltSize) * inch,
+    holeDiameter: hole * inch,
+    ...(isGreyIron
+      ? {}
+      : {
+          raisedFace: face * inch,
+          steelThickness: isMetric ? steelMm * millimetre : steel * inch,
+          ...(ductile === null ? {} : { ductileThickness: ductile * inch }),
+          studLength: stud * inch,
+          machineBoltLength: machine * inch,
+        }),
+    gasketOutside: gasketOut * inch,
+    gasketInside: gasketIn * inch,
+  };
+}
+
+function sizeUnknown(
+  given: string,
+  rows: readonly FlangeDimensionRow[],
+  standard: string,
+  system: RatingSystem,
+): Finding {
+  const bare = given.trim();
+  const size = /^[\d./ -]+$/.test(bare) ? `${system === "US" ? "NPS" : "DN"} ${bare}` : bare;
+  const sizes = rows.map(([nps, dn]) => (system === "US" ? nps : String(dn)));
+  const facts = { standard, named: system === "US" ? "NPS" : "DN", sizes: sizes.join(", ") };
+  return { code: "flange-size-unknown", severity: "error", subject: "size", given: size, facts };
+}
+
+function mates(name: FlangeClassName): Finding {
+  const facts = { name, other: MATES[name] as string };
+  const cites: Citation = { source: "asme-b16.5", at: "drilling of Class 150 and 300, as B16.1 Class 125 and 250" };
+  return { code: "flange-mates", severity: "caution", subject: "flange", facts, cites };
+}
+
+function drillingAlone(name: FlangeClassName, of: FlangeClassName): Finding {
+  const cites: Citation = { source: "asme-b16.1", at: "drilling templates" };
+  return { code: "flange-drilling-alone", severity: "caution", subject: "flange", facts: { name, of }, cites };
+}
+
+function fromMemory(): Finding {
+  return { code: "flange-dimensions-from-memory", severity: "caution", subject: "flange" };
+}
+
+function convertedDimensions(): Finding {
+  return { code: "flange-dimensions-converted", severity: "caution", subject: "flange" };
+}

@@ -1,0 +1,113 @@
+import type { Citation } from "../basis/citation.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { ACCEPTANCE_GRADES } from "../tables/acceptance-grades.ts";
+
+/** Head tolerance kept where no acceptance grade is stated, that of grade 2B. */
+export const UNSTATED_HEAD_TOLERANCE = 0.05;
+
+/**
+ * How much over the guaranteed head an acceptance grade lets a pump come out, a fraction: grade 2B 0.05. Nothing where
+ * there is no such grade. Small pumps have 0.08 (ISO 9906, 4.4.2).
+ */
+export function headToleranceOf(grade: string): number | undefined {
+  const wanted = grade
+    .trim()
+    .toLowerCase()
+    .replace(/^(?:acceptance )?grade /, "");
+  const row = ACCEPTANCE_GRADES.find((each) => each.grade.toLowerCase() === wanted);
+  return row === undefined ? undefined : row.head[1] / 100;
+}
+
+/** How much faster an engine runs without load than at its rated speed, by its governor. Upper end of what is found. */
+export const GOVERNOR_DROOP = { mechanical: 0.1, electronic: 0.01 } as const;
+
+/** Speed of an unloaded engine, r/s: rated speed and droop. A pump against a shut valve hardly loads its engine. */
+export function highIdleSpeed(ratedSpeed: number, governor: keyof typeof GOVERNOR_DROOP): number {
+  return ratedSpeed * (1 + GOVERNOR_DROOP[governor]);
+}
+
+/** Greatest head on a curve, wherever it stands: a drooping curve peaks to the right of zero flow. m. */
+export interface CurveTopInput {
+  /** Flows ascending, m³/s and m; a monotone interpolant of head never rises above its points. */
+  readonly points: readonly { readonly flow: number; readonly head: number }[];
+  readonly subject: string;
+}
+
+/** Fails where the curve begins above zero flow with its greatest head there: the shutoff head is then not known. */
+export function topOfCurve({ points, subject }: CurveTopInput): Result<number> {
+  const first = points[0];
+  const top = points.reduce((most, { head }) => Math.max(most, head), 0);
+  if (first === undefined || (first.flow > 0 && first.head === top)) {
+    const found = amount("flow", first?.flow ?? 0);
+    return fail([{ code: "shutoff-not-on-curve", severity: "error", subject, found }]);
+  }
+  return succeed(top);
+}
+
+const GUESS_RULE: Citation = {
+  source: "practice",
+  at: "shutoff head 1.15 to 1.35 times duty head, by specific speed; the upper end is taken",
+};
+
+/** Shutoff head where nothing but the duty point is known, m: 1.35 times its head, a guess, with a caution. */
+export function guessedShutoffHead(dutyHead: number): Result<number> {
+  const head = 1.35 * dutyHead;
+  const found = amount("head", head);
+  return succeed(head, [
+    { code: "shutoff-head-guessed", severity: "caution", subject: "shutoff head", found, cites: GUESS_RULE },
+  ]);
+}
+
+export interface GreatestHeadInput {
+  /** Greatest head on the curve, m. */
+  readonly curveTop: number;
+  /** Greatest speed over the speed of the curve. */
+  readonly speedRatio: number;
+  /** Greatest impeller that may be fitted over that of the curve. */
+  readonly trimRatio: number;
+  /** Head tolerance of the acceptance grade, a fraction. */
+  readonly headTolerance: number;
+  /** Head at the duty point, m, where known. */
+  readonly dutyHead?: number;
+}
+
+export const greatestHeadMethod = {
+  title: "Greatest head a pump can give",
+  cites: [
+    { source: "ansi-hi-14.3", at: "affinity rules; greatest head of the curve, speed and impeller" },
+    { source: "iso-9906", at: "table 8, tolerance of head" },
+  ],
+  inputs: {
+    curveTop: { name: "shutoff head", symbol: "H_top", quantity: "head", above: 0, atMost: 10_000 },
+    speedRatio: { name: "greatest speed ratio", symbol: "n/n₁", quantity: "ratio", atLeast: 0.2, atMost: 2.5 },
+    trimRatio: { name: "greatest trim ratio", symbol: "D/D₁", quantity: "ratio", atLeast: 0.5, atMost: 2 },
+    headTolerance: { name: "head tolerance", symbol: "τ_H", quantity: "percent", atLeast: 0, atMost: 0.5 },
+  },
+} as const satisfies Method<"curveTop" | "speedRatio" | "trimRatio" | "headTolerance">;
+
+/**
+ * Greatest head a pump can give, m.
+ *
+ *   H_max = H_top (n/n₁)² (D/D₁)² (1 + τ_H)
+ *
+ * Fails where the top of the curve is below the duty head: one of the two is wrong, or the curve droops and its top was
+ * not looked for.
+ */
+export function greatestHead(input: GreatestHeadInput): Result<number> {
+  const { curveTop, speedRatio, trimRatio, headTolerance, dutyHead } = input;
+  return andThen(checkInputs(greatestHeadMethod, { curveTop, speedRatio, trimRatio, headTolerance }), () => {
+    if (dutyHead !== undefined && curveTop < dutyHead) return fail([belowDuty(curveTop, dutyHead)]);
+    return succeed(curveTop * speedRatio ** 2 * trimRatio ** 2 * (1 + headTolerance));
+  });
+}
+
+function belowDuty(found: number, duty: number): Finding {
+  return {
+    code: "shutoff-below-duty",
+    severity: "error",
+    subject: "shutoff head",
+    found: amount("head", found),
+    limit: { quantity: "head", value: duty, side: "at least" },
+  };
+}

@@ -1,0 +1,124 @@
+import type { Citation } from "../basis/citation.ts";
+import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+
+/** One pump of a series, in the order of flow. */
+export interface SeriesPump {
+  readonly name: string;
+  /** Head added between its nozzles, m: greatest for a class check, at the flow for a real one. */
+  readonly head: number;
+  /** Of its nozzles above a datum common to all, m. */
+  readonly elevation: number;
+  /** Head lost from the pump before it, m. 0 against a shut valve. */
+  readonly lineLoss: number;
+}
+
+/** The column left standing on the pumps when they stop with the valve shut. */
+export interface StandingColumn {
+  /** Top of the system above the datum, m. */
+  readonly top: number;
+  /** Gauge pressure there, Pa. */
+  readonly pressure: number;
+}
+
+export interface NozzlePressuresInput {
+  readonly pumps: readonly SeriesPump[];
+  /** Greatest gauge pressure at the first suction nozzle, Pa. */
+  readonly suctionPressure: number;
+  /** kg/m³ */
+  readonly density: number;
+  readonly standing?: StandingColumn;
+}
+
+export type NozzleSide = "suction" | "discharge";
+
+export interface NozzlePressure {
+  readonly pump: string;
+  readonly side: NozzleSide;
+  /** Pump running, Pa gauge. */
+  readonly running: number;
+  /** Column standing, Pa gauge; missing where none was given. */
+  readonly standing?: number;
+  /** The greater of the two. */
+  readonly greatest: number;
+}
+
+const INPUTS = {
+  suctionPressure: {
+    name: "suction pressure",
+    symbol: "P_s",
+    quantity: "gaugePressure",
+    atLeast: -STANDARD_ATMOSPHERE,
+  },
+  density: { name: "density", symbol: "ρ", quantity: "density", above: 0 },
+} as const;
+
+export const nozzlePressuresMethod = {
+  title: "Greatest pressure at each nozzle of pumps in series",
+  cites: [{ source: "ansi-hi-14.3", at: "pumps in series; discharge pressure against a closed valve" }],
+  inputs: INPUTS,
+} as const satisfies Method<keyof typeof INPUTS>;
+
+export const seriesPumpMethod = {
+  title: "Pump of a series",
+  cites: nozzlePressuresMethod.cites,
+  inputs: {
+    head: { name: "greatest head", symbol: "H_max", quantity: "head", atLeast: 0, atMost: 20_000 },
+    elevation: { name: "nozzle elevation", symbol: "z", quantity: "elevation" },
+    lineLoss: { name: "head lost before it", symbol: "h_L", quantity: "head", atLeast: 0 },
+  },
+} as const satisfies Method<"head" | "elevation" | "lineLoss">;
+
+const VACUUM_RULE: Citation = {
+  source: "house",
+  at: "a suction below atmosphere is taken as atmosphere for the greatest pressure",
+};
+
+/**
+ * Greatest gauge pressure at every nozzle of pumps in series, in the order of flow, Pa.
+ *
+ *   P_d,i = P_s,i + ρ g H_i,   P_s,i+1 = P_d,i − ρ g (z_i+1 − z_i + h_L)
+ *   standing: ρ g (z_top − z_i) + P_top
+ *
+ * A suction below atmosphere is taken as atmosphere, with a caution, so that a vacuum never takes from the pressure of
+ * the stages after it. Surge is not in it.
+ */
+export function nozzlePressures(input: NozzlePressuresInput): Result<readonly NozzlePressure[]> {
+  const { pumps, suctionPressure, density, standing } = input;
+  const errors = [
+    ...checkInputs(nozzlePressuresMethod, { suctionPressure, density }).findings,
+    ...pumps.flatMap(({ name, head, elevation, lineLoss }) =>
+      checkInputs(seriesPumpMethod, { head, elevation, lineLoss }).findings.map((finding) => ({
+        ...finding,
+        subject: `${name}: ${finding.subject}`,
+      })),
+    ),
+  ];
+  if (errors.length > 0) return fail(errors);
+  const weight = density * STANDARD_GRAVITY;
+  const findings: Finding[] = [];
+  const nozzles: NozzlePressure[] = [];
+  let arriving = suctionPressure;
+  let previous: SeriesPump | undefined;
+  for (const pump of pumps) {
+    if (previous !== undefined) arriving -= weight * (pump.elevation - previous.elevation + pump.lineLoss);
+    if (arriving < 0) {
+      const found = amount("gaugePressure", arriving);
+      const subject = `suction of ${pump.name}`;
+      findings.push({ code: "suction-vacuum-as-zero", severity: "caution", subject, found, cites: VACUUM_RULE });
+      arriving = 0;
+    }
+    const still = standing && weight * (standing.top - pump.elevation) + standing.pressure;
+    const leaving = arriving + weight * pump.head;
+    nozzles.push(nozzle(pump.name, "suction", arriving, still), nozzle(pump.name, "discharge", leaving, still));
+    arriving = leaving;
+    previous = pump;
+  }
+  return succeed(nozzles, findings);
+}
+
+function nozzle(pump: string, side: NozzleSide, running: number, standing: number | undefined): NozzlePressure {
+  if (standing === undefined) return { pump, side, running, greatest: running };
+  return { pump, side, running, standing, greatest: Math.max(running, standing) };
+}

@@ -1,0 +1,101 @@
+import type { Citation } from "../basis/citation.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { andThen, type Result, succeed } from "../basis/result.ts";
+import { unitOf } from "../basis/units.ts";
+
+const inch = unitOf("in").factor;
+const ROUNDING = 1e-9;
+
+/** Studs come in steps of 1/4 in. */
+const STEP = 0.25 * inch;
+
+/** Two 0.06 in raised faces, a 0.06 in gasket and 0.06 in tolerance of length. */
+const FACES_AND_GASKET = 0.24 * inch;
+
+/** Tolerance of thickness, to NPS 18 and above. */
+const THICKNESS_TOLERANCE = { to18: 0.12 * inch, above: 0.19 * inch };
+
+export interface StudLengthInput {
+  /** Least flange thickness without the raised face, m. */
+  readonly thickness: number;
+  /** m */
+  readonly boltDiameter: number;
+  /** Nominal size, inches. */
+  readonly nps: number;
+}
+
+export const studLengthMethod = {
+  title: "Stud length of two equal raised-face flanges",
+  cites: [{ source: "asme-b16.5", at: "annex on bolt lengths" }],
+  inputs: {
+    thickness: { name: "flange thickness", symbol: "t_f", quantity: "size", above: 0 },
+    boltDiameter: { name: "bolt diameter", symbol: "d", quantity: "size", above: 0 },
+    nps: { name: "nominal size", quantity: "ratio", above: 0 },
+  },
+} as const satisfies Method<keyof StudLengthInput>;
+
+/**
+ * Stud length for two equal raised-face flanges of ASME B16.5, m.
+ *
+ *   L = 2 (t_f + t + d) + 0.24 in, rounded up to 1/4 in;   t = 0.12 in to NPS 18, 0.19 in above
+ */
+export function studLength(input: StudLengthInput): Result<number> {
+  return andThen(checkInputs(studLengthMethod, input), () => {
+    const { thickness, boltDiameter, nps } = input;
+    const tolerance = nps <= 18 ? THICKNESS_TOLERANCE.to18 : THICKNESS_TOLERANCE.above;
+    return succeed(roundedUp(2 * (thickness + tolerance + boltDiameter) + FACES_AND_GASKET));
+  });
+}
+
+export interface JointStudLengthInput {
+  /** Thickness of each flange at the bolts, raised face included, m. */
+  readonly thicknesses: readonly [number, number];
+  readonly gasketThickness: number;
+  /** Blinds, rings, wafer valves and spacers between the flanges, m. */
+  readonly between: number;
+  readonly boltDiameter: number;
+  /** Of the thread, m. */
+  readonly pitch: number;
+  readonly tolerance: number;
+}
+
+const JOINT_RULE: Citation = {
+  source: "practice",
+  at: "both flanges, gasket, what stands between, two nuts of a bolt diameter, two threads out at each end",
+};
+
+export const jointStudLengthMethod = {
+  title: "Stud length of any other joint",
+  cites: [JOINT_RULE],
+  inputs: {
+    one: { name: "thickness of one flange", quantity: "size", above: 0 },
+    other: { name: "thickness of the other flange", quantity: "size", above: 0 },
+    gasketThickness: { name: "gasket thickness", quantity: "size", atLeast: 0 },
+    between: { name: "thickness between the flanges", quantity: "size", atLeast: 0 },
+    boltDiameter: { name: "bolt diameter", symbol: "d", quantity: "size", above: 0 },
+    pitch: { name: "thread pitch", quantity: "size", above: 0 },
+    tolerance: { name: "tolerance of length", quantity: "size", atLeast: 0 },
+  },
+} as const satisfies Method<
+  "one" | "other" | "gasketThickness" | "between" | "boltDiameter" | "pitch" | "tolerance"
+>;
+
+/**
+ * Stud length from the parts of a joint that is no like pair: iron on steel, wafer valves, blinds, rings. m.
+ *
+ *   L = t₁ + t₂ + gasket + between + 2 d + 4 pitches + tolerance, rounded up to 1/4 in
+ */
+export function jointStudLength(input: JointStudLengthInput): Result<number> {
+  const { thicknesses, gasketThickness, between, boltDiameter, pitch, tolerance } = input;
+  const [one, other] = thicknesses;
+  const values = { one, other, gasketThickness, between, boltDiameter, pitch, tolerance };
+  return andThen(checkInputs(jointStudLengthMethod, values), () =>
+    succeed(roundedUp(one + other + gasketThickness + between + 2 * boltDiameter + 4 * pitch + tolerance), [
+      { code: "stud-length-by-parts", severity: "caution", subject: "stud length", cites: JOINT_RULE },
+    ]),
+  );
+}
+
+function roundedUp(length: number): number {
+  return Math.ceil(length / STEP - ROUNDING) * STEP;
+}

@@ -1,0 +1,102 @@
+import type { Citation } from "../basis/citation.ts";
+import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import type { LiquidState } from "../liquid/liquid.ts";
+import type { Line } from "../pipework/line.ts";
+import { liftRemarks } from "../suction/suction-practice.ts";
+import { layFlatCollapse } from "../suction/suction-state.ts";
+import { STANDARD_GRAVITY } from "../basis/constants.ts";
+import { BLANK_OFF_CHOICE, DEFAULT_BLANK_OFF, POOR_BLANK_OFF } from "./air-pump.ts";
+import type { StatedAirPump } from "./described-air-pump.ts";
+import { COLD_VAPOUR_PRESSURE, type PrimeTime, primeTime } from "./prime-time.ts";
+import { verticalFirst } from "./vertical-first.ts";
+
+export interface LinePrimeTimeInput {
+  readonly suctionLine: Line;
+  /** Height of the pump datum over the liquid surface, m. */
+  readonly suctionLift: number;
+  readonly airPump: StatedAirPump;
+  /** Air in casing and priming chamber, m³; null where not stated. */
+  readonly casingVolume: number | null;
+  /** Absolute pressure of the air on site, Pa. */
+  readonly atmosphericPressure: number;
+  readonly liquid: LiquidState;
+}
+
+const PROFILE_CHOICE: Citation = {
+  source: "house",
+  at: "the lift is gained straight up from the liquid and the rest of the line is level: the longest time of any line without a high point",
+};
+
+/**
+ * Time to prime through a suction line of which lengths and bores are known, s. See `primeTime`.
+ *
+ * The lift is gained straight up at the start of the line, the safe profile. Where not stated the blank-off is 10 kPa
+ * absolute at sea level, the casing holds no air and nothing leaks; the cautions say so.
+ *
+ * Fails where the pump is flooded, where lay-flat hose would stand under vacuum, and as `primeTime`.
+ */
+export function linePrimeTime(input: LinePrimeTimeInput): Result<PrimeTime> {
+  const { suctionLine, suctionLift, airPump, atmosphericPressure, liquid } = input;
+  if (suctionLift < 0) {
+    const found = amount("head", -suctionLift);
+    return fail([{ code: "flooded-no-priming", severity: "error", subject: "suction lift", found }]);
+  }
+  const vacuum = liquid.density * STANDARD_GRAVITY * suctionLift;
+  const collapse = suctionLift > 0 ? layFlatCollapse(suctionLine, -vacuum) : undefined;
+  if (collapse !== undefined) return fail([collapse]);
+
+  return andThen(verticalFirst(suctionLine, suctionLift), (runs) => {
+    const { freeAir } = airPump;
+    const leak = airPump.leak ?? 0;
+    const vapourPressure = liquid.vapourPressure ?? 0;
+    const timeAt = (blankOff: number): Result<PrimeTime> =>
+      primeTime({
+        runs,
+        casingVolume: input.casingVolume ?? 0,
+        airPump: { freeAir, blankOff, leak },
+        atmosphericPressure,
+        density: liquid.density,
+        vapourPressure,
+      });
+    return andThen(timeAt(airPump.blankOff ?? DEFAULT_BLANK_OFF), (time) =>
+      succeed(time, [
+        ...(runs.some(({ rise }) => rise === 0) ? [profileAssumed()] : []),
+        ...(airPump.blankOff === null ? [blankOffAssumed(timeAt(POOR_BLANK_OFF))] : []),
+        ...(input.casingVolume === null ? [casingNotCounted()] : []),
+        ...vapourRemarks(liquid),
+        ...liftRemarks("suction lift", suctionLift, atmosphericPressure, liquid.density, vapourPressure),
+      ]),
+    );
+  });
+}
+
+function profileAssumed(): Finding {
+  return { code: "priming-profile-assumed", severity: "caution", subject: "suction line", cites: PROFILE_CHOICE };
+}
+
+function blankOffAssumed(poor: Result<PrimeTime>): Finding {
+  return {
+    code: "blank-off-assumed",
+    severity: "caution",
+    subject: "air pump",
+    found: amount("absolutePressure", DEFAULT_BLANK_OFF),
+    facts: {
+      poor: amount("absolutePressure", POOR_BLANK_OFF),
+      ...(poor.ok ? { time: amount("duration", poor.value.total) } : {}),
+    },
+    cites: BLANK_OFF_CHOICE,
+  };
+}
+
+function casingNotCounted(): Finding {
+  return { code: "casing-not-counted", severity: "caution", subject: "casing volume" };
+}
+
+function vapourRemarks({ vapourPressure }: LiquidState): readonly Finding[] {
+  if (vapourPressure === undefined) {
+    return [{ code: "priming-vapour-unknown", severity: "caution", subject: "liquid" }];
+  }
+  if (vapourPressure <= COLD_VAPOUR_PRESSURE) return [];
+  const found = amount("absolutePressure", vapourPressure);
+  return [{ code: "priming-vapour-counted", severity: "caution", subject: "liquid", found }];
+}

@@ -1,0 +1,104 @@
+import type { Citation } from "../basis/citation.ts";
+import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { andThen, type Result, succeed } from "../basis/result.ts";
+import { GREATEST_PRACTICAL_LIFT, practicalLift } from "../suction/suction-practice.ts";
+import { type AirPump, airDraw } from "./air-pump.ts";
+import { blankOffLift, vapourShare } from "./prime-time.ts";
+
+export interface PrimingLiftInput {
+  readonly airPump: AirPump;
+  /** Absolute pressure of the air on site, Pa. */
+  readonly atmosphericPressure: number;
+  /** kg/m³ */
+  readonly density: number;
+  /** Absolute, Pa. */
+  readonly vapourPressure: number;
+  /** Greatest lift that leaves the pump its NPSH, m (`greatestSuctionLift`); null where flow and NPSHR are not known. */
+  readonly npshLift: number | null;
+}
+
+export type LiftRule = "blank-off" | "practice" | "NPSH";
+
+export interface PrimingLift {
+  /** Height the air pump can hold the liquid at, m. */
+  readonly byBlankOff: number;
+  /** Height that priming reaches in practice, m. */
+  readonly byPractice: number;
+  /** Height at which the pump still has its NPSH, m; null where not known. */
+  readonly byNpsh: number | null;
+  /** The least of them, m. Negative where the pump must be flooded. */
+  readonly greatest: number;
+  readonly rules: LiftRule;
+}
+
+export const primingLiftMethod = {
+  title: "Greatest suction lift by priming and by NPSH, and which of them rules",
+  cites: [
+    { source: "practice", at: "7.6 m (25 ft) of cold water at sea level, less altitude, vapour pressure and weight" },
+  ],
+  inputs: {
+    freeAir: { name: "air pump capacity", quantity: "freeAirFlow", above: 0 },
+    blankOff: { name: "blank-off pressure", quantity: "absolutePressure", atLeast: 0, below: STANDARD_ATMOSPHERE },
+    leak: { name: "leak", quantity: "freeAirFlow", atLeast: 0 },
+    atmosphericPressure: { name: "atmospheric pressure", symbol: "p_a", quantity: "absolutePressure", above: 0 },
+    density: { name: "density", symbol: "ρ", quantity: "density", above: 0 },
+    vapourPressure: { name: "vapour pressure", symbol: "p_v", quantity: "absolutePressure", atLeast: 0 },
+  },
+} as const satisfies Method<
+  "freeAir" | "blankOff" | "leak" | "atmosphericPressure" | "density" | "vapourPressure"
+>;
+
+/** Water at 20 °C (IAPWS R7-97, region 4), Pa. */
+const COLD_WATER_VAPOUR = 2339;
+
+/** Lifts for package pumps are refused above this at sea level, m (26 ft). */
+const REFUSED_LIFT = 8;
+
+export const REFUSAL_PRACTICE: Citation = {
+  source: "practice",
+  at: "no suction lift above 8 m (26 ft) at sea level: submerged or hydraulically driven pump, or a booster",
+};
+
+/**
+ * Greatest suction lift by each rule, m, and the one that rules.
+ *
+ *   blank-off: (p_a − p_e)/(ρ g)      practice: [7.6 m ρ₀ g − (p₀ − p_a) − (p_v − p_v,20)]/(ρ g), no more than at SG 1
+ *
+ * What primes need not pump: the lift by NPSH comes from flow and NPSHR and stands beside the other two.
+ */
+export function primingLift(input: PrimingLiftInput): Result<PrimingLift> {
+  const { airPump, atmosphericPressure, density, vapourPressure, npshLift } = input;
+  return andThen(checkInputs(primingLiftMethod, { ...input, ...airPump }), () => {
+    const draw = airDraw(airPump, atmosphericPressure, vapourShare(vapourPressure));
+    const byBlankOff = blankOffLift(draw, density);
+    const byPractice = liftInPractice(GREATEST_PRACTICAL_LIFT, atmosphericPressure, density, vapourPressure);
+    const rules: readonly (readonly [LiftRule, number])[] = [
+      ["practice", byPractice],
+      ["blank-off", byBlankOff],
+      ...(npshLift === null ? [] : [["NPSH", npshLift] as const]),
+    ];
+    const [rule, greatest] = rules.reduce((least, one) => (one[1] < least[1] ? one : least));
+    return succeed({ byBlankOff, byPractice, byNpsh: npshLift, greatest, rules: rule });
+  });
+}
+
+/** Lift above which none is offered, m: 8 m of cold water at sea level, less the same as the practical lift. */
+export function refusedLift(atmosphericPressure: number, density: number, vapourPressure: number): number {
+  return liftInPractice(REFUSED_LIFT, atmosphericPressure, density, vapourPressure);
+}
+
+/** A lift of cold water at sea level, less what altitude, vapour pressure and a heavier liquid take off; 0 at least. */
+function liftInPractice(
+  lift: number,
+  atmosphericPressure: number,
+  density: number,
+  vapourPressure: number,
+): number {
+  const weight = density * STANDARD_GRAVITY;
+  const thinAir = STANDARD_ATMOSPHERE - atmosphericPressure;
+  const warmth = Math.max(0, vapourPressure - COLD_WATER_VAPOUR);
+  const held = (lift * SPECIFIC_GRAVITY_REFERENCE * STANDARD_GRAVITY - thinAir - warmth) / weight;
+  const atMost = practicalLift(atmosphericPressure, density) + lift - GREATEST_PRACTICAL_LIFT;
+  return Math.max(0, Math.min(held, atMost));
+}
