@@ -1,4 +1,4 @@
-import { addressOf, boxOf } from "../shared/ports/a1.ts";
+import { absolute, addressOf } from "../shared/ports/a1.ts";
 import type { CellSpec, SheetSpec, StyleSpec } from "../shared/ports/sheet-spec.ts";
 import { inventedPumps } from "../shared/pump-table/library/library.ts";
 import { pumpSheets } from "../shared/pump-table/pump-sheets.ts";
@@ -57,11 +57,6 @@ function rankingCells(): readonly CellSpec[] {
     }
   }
   return cells;
-}
-
-function absolute(range: string): string {
-  const { top, left, bottom, right } = boxOf(range);
-  return `${addressOf(top, left)}:${addressOf(bottom, right)}`.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
 }
 
 const value = (at: string, v: string | number, style: Style): CellSpec => ({ at, v, style });

@@ -1,7 +1,10 @@
+import { estimateEntries } from "./entries/estimate.ts";
+import { driveEntries } from "./entries/drive.ts";
 import { liquidAndSiteEntries, liquidListEntries } from "./entries/liquid-and-site.ts";
 import { notesEntry } from "./entries/notes.ts";
 import { pipeAndFrictionEntries } from "./entries/pipe-and-friction.ts";
 import { pipeListEntries } from "./entries/pipe-list.ts";
+import { primingEntries } from "./entries/priming.ts";
 import { pumpEntries } from "./entries/pump.ts";
 import { rankPumpsEntries } from "./entries/rank-pumps.ts";
 import { slurryEntries } from "./entries/slurry.ts";
@@ -15,9 +18,12 @@ const FUNCTIONS: readonly Entry[] = [
   ...liquidAndSiteEntries,
   ...liquidListEntries,
   ...systemAndSuctionEntries,
+  ...driveEntries,
   ...pumpEntries,
   ...rankPumpsEntries,
   ...slurryEntries,
+  ...primingEntries,
+  ...estimateEntries,
 ];
 
 /** Every function the add-in offers. Registration, metadata, help, workbench and tests all read this list. */

@@ -2,14 +2,18 @@ import { citationText } from "../../src/basis/citation.ts";
 import type { FindingCode } from "../../src/basis/finding-code.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
+import { estimateWords } from "./words/estimate.ts";
+import { driveWords } from "./words/drive.ts";
 import { headWords } from "./words/head.ts";
 import { inputWords } from "./words/input.ts";
 import { liquidWords } from "./words/liquid.ts";
 import { pipeWords } from "./words/pipe.ts";
 import { pipeworkWords } from "./words/pipework.ts";
+import { primingWords } from "./words/priming.ts";
 import { pumpWords } from "./words/pump.ts";
 import { pumpTableWords } from "./words/pump-table.ts";
 import { slurryWords } from "./words/slurry.ts";
+import { pressureWords } from "./words/pressure.ts";
 import { suctionWords } from "./words/suction.ts";
 import { tracingWords } from "./words/tracing.ts";
 import { sayIn, type Words } from "./words.ts";
@@ -22,7 +26,11 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
   ...liquidWords,
   ...headWords,
   ...suctionWords,
+  ...pressureWords,
+  ...driveWords,
   ...slurryWords,
+  ...primingWords,
+  ...estimateWords,
   ...pumpWords,
   ...pumpTableWords,
   ...tracingWords,

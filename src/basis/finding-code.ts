@@ -130,6 +130,7 @@ export type PumpCode =
   | "duty-above-curve"
   | "duty-below-curve"
   | "duty-beyond-curve"
+  | "duty-before-curve"
   | "system-out-of-reach"
   | "operating-point-beyond-curve"
   | "operating-point-below-curve"
@@ -289,9 +290,100 @@ export type TracingCode =
   | "tracing-beyond-line"
   | "tracing-read-between";
 
+/** Costs and quantities of an estimate. */
+export type EstimateCode = "motor-efficiency-assumed";
+
+/** Priming: time, lift and choice of method. */
+export type PrimingCode =
+  | "line-shorter-than-lift"
+  | "priming-line-falls"
+  | "priming-no-air"
+  | "lift-above-atmosphere"
+  | "lift-above-vapour"
+  | "never-primes"
+  | "leak-exceeds-air-pump"
+  | "flooded-no-priming"
+  | "air-pump-part-unread"
+  | "blank-off-ambiguous"
+  | "priming-front-fast"
+  | "priming-profile-assumed"
+  | "blank-off-assumed"
+  | "casing-not-counted"
+  | "priming-vapour-unknown"
+  | "priming-vapour-counted"
+  | "priming-npsh-not-judged"
+  | "prime-liquid-hot"
+  | "prime-lift-refused"
+  | "prime-lift-beyond"
+  | "prime-lift-within"
+  | "prime-by-gravity"
+  | "prime-not-needed"
+  | "prime-needs-gate-and-vent"
+  | "prime-lowest-level"
+  | "prime-time-short"
+  | "prime-time-long"
+  | "prime-time-very-long"
+  | "prime-dry-long-lines"
+  | "prime-dry-passes-solids"
+  | "prime-needs-air-pump"
+  | "prime-needs-larger-air-pump"
+  | "prime-needs-discharge-check"
+  | "prime-float-valve"
+  | "prime-float-stringy"
+  | "prime-blank-off-varies"
+  | "prime-hazardous-area"
+  | "prime-self-short-line"
+  | "prime-self-long-line"
+  | "prime-self-solids"
+  | "prime-self-needs"
+  | "prime-self-cautions"
+  | "prime-eductor-no-moving-parts"
+  | "prime-eductor-motive-air"
+  | "prime-eductor-cautions"
+  | "prime-foot-valve-clogs"
+  | "prime-foot-valve-cheap"
+  | "prime-foot-valve-needs"
+  | "prime-foot-valve-cautions"
+  | "prime-submerged-no-priming"
+  | "prime-submerged-needs"
+  | "prime-hot-needs"
+  | "prime-submerged-cautions";
+
+/** Motors, engines and how they are attached. */
+export type DriveCode =
+  | "power-greatest-at-curve-end"
+  | "greatest-power-below-duty"
+  | "driver-overloads-at-curve-end"
+  | "motor-margin-small"
+  | "motor-rating-secondary"
+  | "motor-is-large-machine"
+  | "motor-power-beyond-ratings"
+  | "speed-above-synchronous"
+  | "motor-efficiency-not-tabulated"
+  | "motor-current-not-tabulated"
+  | "engine-rating-assumed"
+  | "engine-aspiration-assumed"
+  | "engine-charge-coolant-assumed"
+  | "engine-limit-chosen"
+  | "engine-quick-rule"
+  | "engine-load-low"
+  | "engine-too-small"
+  | "fuel-consumption-assumed"
+  | "housing-mismatch"
+  | "flywheel-unusual-for-housing"
+  | "sheave-too-small"
+  | "sheaves-overlap"
+  | "sheave-minimum-unknown"
+  | "belt-speed-high"
+  | "belt-power-high"
+  | "drive-ranking-chosen";
+
 export type FindingCode =
+  | DriveCode
+  | PrimingCode
   | TracingCode
   | SlurryCode
+  | EstimateCode
   | PumpTableCode
   | PumpCode
   | PipeCode

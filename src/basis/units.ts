@@ -173,6 +173,7 @@ export const UNITS = [
   unit("bar", "pressure", 1e5, ["bars"]),
   unit("bar(g)", "pressure", 1e5, gaugeOf("bar"), { zero: "gauge" }),
   unit("bar(a)", "pressure", 1e5, absoluteOf("bar"), { zero: "absolute" }),
+  unit("ksi", "pressure", 1e3 * psi, ["kip/in2", "kips/in2"]),
   unit("atm", "pressure", STANDARD_ATMOSPHERE, ["atmosphere", "atmospheres"]),
   unit("kgf/cm²", "pressure", STANDARD_GRAVITY * 1e4, ["kg/cm2", "at"]),
   unit("kgf/cm²(g)", "pressure", STANDARD_GRAVITY * 1e4, gaugeOf("kgf/cm2", "kg/cm2"), { zero: "gauge" }),

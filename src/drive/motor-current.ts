@@ -48,7 +48,7 @@ const HORSEPOWER = unitOf("hp").factor;
  * else. Fails for a rating or a voltage that the table does not list.
  */
 export function necFullLoadCurrent(rating: number, voltage: number): Result<number> {
-  const column = NEC_VOLTAGES.findIndex((listed) => listed === voltage);
+  const column = (NEC_VOLTAGES as readonly number[]).indexOf(voltage);
   const row = MOTOR_CURRENTS_NEC.find(([hp]) => Math.abs(hp * HORSEPOWER - rating) <= 1e-9 * rating);
   const current = column < 0 ? undefined : row?.[1 + column];
   if (typeof current === "number") return succeed(current);

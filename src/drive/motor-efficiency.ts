@@ -1,5 +1,5 @@
-import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
 import {
   EFFICIENCY_COEFFICIENTS,

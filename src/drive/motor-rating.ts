@@ -116,7 +116,12 @@ function remarks(found: MotorRating, shaftPower: number, ratings: readonly Motor
     });
   }
   if (found.note === "large machine") {
-    findings.push({ code: "motor-is-large-machine", severity: "caution", subject, found: amount("power", found.power) });
+    findings.push({
+      code: "motor-is-large-machine",
+      severity: "caution",
+      subject,
+      found: amount("power", found.power),
+    });
   }
   return findings;
 }

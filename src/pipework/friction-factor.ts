@@ -86,8 +86,10 @@ function colebrook(reynolds: number, relativeRoughness: number): number {
   let root = x2 - 0.2;
   for (let step = 0; step < 2; step += 1) {
     const y = x1 + root;
-    const error = (Math.log(y) + root - x2) / (1 + y);
-    root -= ((1 + y + error / 2) * error * y) / (1 + y + error * (1 + error / 3));
+    const s = 1 + y;
+    const miss = Math.log(y) + root - x2;
+    // Clamond's E is miss / s; written out over one denominator, the step needs one division.
+    root -= (y * miss * (s * s + miss / 2)) / (s * s * s + miss * (s + miss / 3));
   }
   const inverse = HALF_LN_10 / root;
   return inverse * inverse;

@@ -1,10 +1,10 @@
 import type { Citation } from "../basis/citation.ts";
+import { STANDARD_GRAVITY } from "../basis/constants.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import type { Line } from "../pipework/line.ts";
 import { liftRemarks } from "../suction/suction-practice.ts";
 import { layFlatCollapse } from "../suction/suction-state.ts";
-import { STANDARD_GRAVITY } from "../basis/constants.ts";
 import { BLANK_OFF_CHOICE, DEFAULT_BLANK_OFF, POOR_BLANK_OFF } from "./air-pump.ts";
 import type { StatedAirPump } from "./described-air-pump.ts";
 import { COLD_VAPOUR_PRESSURE, type PrimeTime, primeTime } from "./prime-time.ts";

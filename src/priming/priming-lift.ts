@@ -45,9 +45,7 @@ export const primingLiftMethod = {
     density: { name: "density", symbol: "ρ", quantity: "density", above: 0 },
     vapourPressure: { name: "vapour pressure", symbol: "p_v", quantity: "absolutePressure", atLeast: 0 },
   },
-} as const satisfies Method<
-  "freeAir" | "blankOff" | "leak" | "atmosphericPressure" | "density" | "vapourPressure"
->;
+} as const satisfies Method<"freeAir" | "blankOff" | "leak" | "atmosphericPressure" | "density" | "vapourPressure">;
 
 /** Water at 20 °C (IAPWS R7-97, region 4), Pa. */
 const COLD_WATER_VAPOUR = 2339;
@@ -89,12 +87,7 @@ export function refusedLift(atmosphericPressure: number, density: number, vapour
 }
 
 /** A lift of cold water at sea level, less what altitude, vapour pressure and a heavier liquid take off; 0 at least. */
-function liftInPractice(
-  lift: number,
-  atmosphericPressure: number,
-  density: number,
-  vapourPressure: number,
-): number {
+function liftInPractice(lift: number, atmosphericPressure: number, density: number, vapourPressure: number): number {
   const weight = density * STANDARD_GRAVITY;
   const thinAir = STANDARD_ATMOSPHERE - atmosphericPressure;
   const warmth = Math.max(0, vapourPressure - COLD_WATER_VAPOUR);

@@ -1,5 +1,6 @@
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { type Crossings, crossingsOf } from "../numeric/crossings.ts";
+import { leastBetween } from "../numeric/golden-section.ts";
 import { withPlacesBetween } from "./best-efficiency.ts";
 import type { HeadCurve } from "./head-curve.ts";
 
@@ -29,7 +30,7 @@ const NEAR = 0.005;
  *
  * Fails where the pump lies below the system everywhere, where it still lies above it at the end of either curve, and
  * where the crossing lies below the first flow given. Warns of a lower crossing: a drooping pump that cannot start, or
- * a second stable one. Cautions where the curves nearly touch.
+ * a second stable one. Cautions where the curves come within 0.5 % of the head of touching only, or of parting.
  */
 export function curveCrossing({ pump, system }: CurveCrossingInput): Result<CurveCrossing> {
   const least = Math.max(pump.leastFlow, system.leastFlow);
@@ -59,8 +60,7 @@ function classified({ crossings, nearMisses }: Crossings, bounds: Bounds): Resul
   const { at: flow } = chosen;
   const others = crossings.filter(({ at }) => at !== flow);
   const findings: Finding[] = [...manyCrossings(bounds, flow, others, atLeast)];
-  const misses = chosen.direction === "touching" ? [...nearMisses, { at: flow, value: 0 }] : nearMisses;
-  for (const { at, value } of misses) {
+  for (const { at, value } of [...nearMisses, ...touches(crossings, bounds)]) {
     const head = system.headAt(at);
     if (Math.abs(value) >= NEAR * Math.abs(head)) continue;
     const facts = { flow: amount("flow", at) };
@@ -68,6 +68,18 @@ function classified({ crossings, nearMisses }: Crossings, bounds: Bounds): Resul
     findings.push({ code: "curves-nearly-touch", severity: "caution", subject: "system curve", found: apart, facts });
   }
   return succeed({ flow, head: pump.headAt(flow) }, findings);
+}
+
+/** Where the pump rises above the system and falls below it again: the top between, and where it but touches. */
+function touches(crossings: Crossings["crossings"], { pump, system }: Bounds): Crossings["nearMisses"] {
+  return crossings.flatMap(({ at, direction }, i) => {
+    if (direction === "touching") return [{ at, value: 0 }];
+    const next = crossings[i + 1];
+    if (direction !== "rising" || next?.direction !== "falling") return [];
+    const shortfall = (flow: number): number => system.headAt(flow) - pump.headAt(flow);
+    const top = leastBetween(shortfall, at, next.at);
+    return [{ at: top, value: -shortfall(top) }];
+  });
 }
 
 function manyCrossings(

@@ -107,6 +107,7 @@ function ratioBetween(
     const ratio = brent((tried) => headAt(tried) - head, low, high);
     if (ratio !== undefined) return succeed(ratio);
     const limit = { quantity: "ratio", value: high, side: "at most" } as const;
-    return fail([{ code: "duty-above-curve", severity: "error", subject, limit, facts: facts(high) }]);
+    const code = high < most ? "duty-before-curve" : "duty-above-curve";
+    return fail([{ code, severity: "error", subject, limit, facts: facts(high) }]);
   });
 }

@@ -1,4 +1,4 @@
-import { type HeadCurve } from "../../src/pump/head-curve.ts";
+import type { HeadCurve } from "../../src/pump/head-curve.ts";
 import { type PumpCurve, pumpCurve } from "../../src/pump/pump-curve.ts";
 import type { PumpCurvePoint } from "../../src/pump/pump-curve-point.ts";
 import { asGiven, type RunningPump, runningPump } from "../../src/pump/running-pump.ts";

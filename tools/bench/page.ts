@@ -14,7 +14,7 @@ export async function secondsToLivePane(address: string): Promise<number> {
       const page = await browser.newPage();
       const start = performance.now();
       await page.goto(`${address}/workbench/`);
-      await page.waitForSelector(".duty-pane input", { timeout: 120_000 });
+      await page.waitForSelector("#duty-flow", { timeout: 120_000 });
       seconds.push((performance.now() - start) / 1000);
     } finally {
       await browser.close();

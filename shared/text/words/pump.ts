@@ -61,6 +61,8 @@ export const pumpWords: Readonly<Record<PumpCode, Words>> = {
     `no ${f.subject} down to ${say.amount(f.limit)} brings the curve down to ${say.fact("head")} at ${say.fact("flow")}; it still gives ${say.fact("reached")}`,
   "duty-beyond-curve": (f, say) =>
     `${say.fact("head")} at ${say.fact("flow")} lies beyond the end of the curve at any ${f.subject}; at ${say.amount(f.limit)}, where the curve ends there, it still gives ${say.fact("reached")}`,
+  "duty-before-curve": (f, say) =>
+    `${say.fact("head")} at ${say.fact("flow")} lies before the first point of the curve; at a ${f.subject} of ${say.amount(f.limit)}, where the curve begins there, it gives no more than ${say.fact("reached")}; add the head at zero flow`,
   "system-out-of-reach": (f, say) =>
     `the pump cannot reach the system head at any flow: at the nearest, ${say.fact("flow")}, it is ${say.amount(f.found)} of head short`,
   "operating-point-beyond-curve": (f, say) =>

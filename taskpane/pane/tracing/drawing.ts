@@ -115,8 +115,7 @@ export function placeOf(drawing: Drawing, inHand: InHand, mark: Mark): Position 
 /** The next axis point that a line needs and that is not on the picture yet. */
 export function nextEnd({ axes }: Drawing, line: TracedKey): Extract<Mark, { kind: "end" }> | undefined {
   for (const axis of ["flow", line] as const)
-    for (const end of [0, 1] as const)
-      if (axes[axis].ends[end].at === undefined) return { kind: "end", axis, end };
+    for (const end of [0, 1] as const) if (axes[axis].ends[end].at === undefined) return { kind: "end", axis, end };
   return undefined;
 }
 
@@ -126,8 +125,7 @@ export function withAxis(drawing: Drawing, key: AxisKey, change: Partial<DrawnAx
 
 export function withEnd(drawing: Drawing, key: AxisKey, end: EndNumber, change: Partial<AxisEnd>): Drawing {
   const [first, second] = drawing.axes[key].ends;
-  const ends: DrawnAxis["ends"] =
-    end === 0 ? [{ ...first, ...change }, second] : [first, { ...second, ...change }];
+  const ends: DrawnAxis["ends"] = end === 0 ? [{ ...first, ...change }, second] : [first, { ...second, ...change }];
   return withAxis(drawing, key, { ends });
 }
 

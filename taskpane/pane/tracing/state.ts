@@ -99,6 +99,10 @@ export type TracingEvent =
   | { readonly type: "copy-refused"; readonly rows: string }
   | { readonly type: "writing"; readonly writing: Writing };
 
+/** Runs of moves: all of one drag, from the placing that began it; all nudges of a mark in a row. */
+export const DRAG = "drag";
+export const NUDGE = "nudge";
+
 const MOST_CHANGES = 300;
 const BOARD: Size = { width: 296, height: 260 };
 
@@ -138,7 +142,13 @@ export function nextTracing(state: TracingState, event: TracingEvent): TracingSt
     case "picture-unreadable":
       return { ...state, unreadable: event.name };
     case "line-picked":
-      return { ...state, line: event.line, selected: undefined, run: undefined, aim: nextEnd(state.drawing, event.line) };
+      return {
+        ...state,
+        line: event.line,
+        selected: undefined,
+        run: undefined,
+        aim: nextEnd(state.drawing, event.line),
+      };
     case "aimed":
       return { ...state, aim: { kind: "end", axis: event.axis, end: event.end }, selected: undefined, run: undefined };
     case "unit-picked":
@@ -234,9 +244,8 @@ function onBoard(state: TracingState, event: BoardEvent): TracingState {
     }
     case "fitted":
       return { ...state, view: fitted(picture, board) };
-    case "panned": {
+    case "panned":
       return { ...state, view: panned(view, event.by, picture, board) };
-    }
   }
 }
 
@@ -270,7 +279,7 @@ function keptPlate(fresh: Drawing, { drawing }: TracingState): Drawing {
 function placed(state: TracingState, at: Position, keep: boolean): TracingState {
   const { picture, drawing, aim, line } = state;
   if (picture === undefined || !isInside(at, picture)) return state;
-  const run = keep ? `placing ${drawing.nextId} ${state.past.length}` : undefined;
+  const run = keep ? DRAG : undefined;
   if (aim !== undefined) {
     const marked = withMarkMoved(drawing, state, aim, at);
     const next = { ...changed(state, marked), aim: nextEnd(marked, line), cursor: at };
@@ -290,7 +299,7 @@ function moved(state: TracingState, at: Position, run: string): TracingState {
     ...changed(state, withMarkMoved(drawing, state, selected, at), run),
     selected,
     cursor: at,
-    view: run.startsWith("nudging") ? showing(view, at, picture, board) : view,
+    view: run === NUDGE ? showing(view, at, picture, board) : view,
   };
 }
 
@@ -349,7 +358,7 @@ export function inside({ x, y }: Position, { width, height }: Size): Position {
   return { x: Math.min(Math.max(x, 0), width), y: Math.min(Math.max(y, 0), height) };
 }
 
-/** "Point 3 of 7", "flow axis, first point": the number of a mark as the reader counts. */
+/** The number of a point as the reader counts, from the left. */
 export function pointNumber(state: TracingState, id: number): number {
   return lineInHand(state.drawing, state).findIndex((point) => point.id === id) + 1;
 }

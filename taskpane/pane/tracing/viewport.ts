@@ -38,11 +38,7 @@ export function zoomed(view: Viewport, by: number, around: Position, picture: Si
 
 /** Moved by so many board pixels, never so far that the picture leaves the board. */
 export function panned(view: Viewport, by: Position, picture: Size, board: Size): Viewport {
-  return within(
-    { ...view, left: view.left + by.x / view.scale, top: view.top + by.y / view.scale },
-    picture,
-    board,
-  );
+  return within({ ...view, left: view.left + by.x / view.scale, top: view.top + by.y / view.scale }, picture, board);
 }
 
 /** Moved just so far that a place of the picture is well inside the board. */

@@ -65,6 +65,7 @@ const FACTORS: Readonly<Record<string, number>> = {
   kPa: 1000,
   "kPa(g)": 1000,
   "kPa(a)": 1000,
+  ksi: 1000 * PSI,
   MPa: 1e6,
   "MPa(g)": 1e6,
   "MPa(a)": 1e6,

@@ -18,7 +18,11 @@ describe("least squares", () => {
     fc.assert(
       fc.property(fc.array(coefficient, { minLength: 3, maxLength: 5 }), (coefficients) => {
         const x = Array.from({ length: 12 }, (_, i) => i / 11);
-        const fit = fitPolynomial(x, x.map((place) => polynomialAt(coefficients, place)), coefficients.length - 1);
+        const fit = fitPolynomial(
+          x,
+          x.map((place) => polynomialAt(coefficients, place)),
+          coefficients.length - 1,
+        );
         for (const [i, expected] of coefficients.entries()) {
           expect(Math.abs((fit?.coefficients[i] as number) - expected)).toBeLessThanOrEqual(1e-9);
         }

@@ -45,11 +45,15 @@ describe("Brent's root", () => {
 
   it("finds the root of any rising cubic", () => {
     fc.assert(
-      fc.property(fc.double({ min: -50, max: 50, noNaN: true }), fc.double({ min: 0, max: 5, noNaN: true }), (at, c) => {
-        const found = brent((x) => (x - at) ** 3 + c * (x - at), -60, 61) as number;
-        // A triple root is known to the cube root of the least number; 1e-5 is what double precision leaves.
-        expect(Math.abs(found - at)).toBeLessThanOrEqual(c > 1e-3 ? 1e-12 * (1 + Math.abs(at)) : 1e-4);
-      }),
+      fc.property(
+        fc.double({ min: -50, max: 50, noNaN: true }),
+        fc.double({ min: 0, max: 5, noNaN: true }),
+        (at, c) => {
+          const found = brent((x) => (x - at) ** 3 + c * (x - at), -60, 61) as number;
+          // A triple root is known to the cube root of the least number; 1e-5 is what double precision leaves.
+          expect(Math.abs(found - at)).toBeLessThanOrEqual(c > 1e-3 ? 1e-12 * (1 + Math.abs(at)) : 1e-4);
+        },
+      ),
     );
   });
 });

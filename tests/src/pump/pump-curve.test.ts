@@ -2,12 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Result } from "../../../src/basis/result.ts";
 import { pumpCurve } from "../../../src/pump/pump-curve.ts";
 import type { PumpCurvePoint } from "../../../src/pump/pump-curve-point.ts";
-import {
-  efficiencyAtFlow,
-  headAtFlow,
-  npshRequiredAtFlow,
-  shaftPowerAtFlow,
-} from "../../../src/pump/pump-reading.ts";
+import { efficiencyAtFlow, headAtFlow, npshRequiredAtFlow, shaftPowerAtFlow } from "../../../src/pump/pump-reading.ts";
 import { asGiven } from "../../../src/pump/running-pump.ts";
 import { curveOf, FALLING } from "../../support/pumps.ts";
 

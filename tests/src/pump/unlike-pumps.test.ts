@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { parallelPoint, seriesPoint, type UnlikePumpsPoint } from "../../../src/pump/unlike-pumps.ts";
 import { operatingPoint } from "../../../src/pump/operating-point.ts";
+import { parallelPoint, seriesPoint, type UnlikePumpsPoint } from "../../../src/pump/unlike-pumps.ts";
 import { curveByFormula, DROOPING, FALLING, running, systemByFormula } from "../../support/pumps.ts";
 
 const STRONG = { name: "strong", pump: running(curveByFormula((q) => 60 - 10_000 * q * q, 0.075, 75)) };

@@ -1,0 +1,118 @@
+import type { PressureCode } from "../../../src/basis/finding-code.ts";
+import type { Words } from "../words.ts";
+
+export const pressureWords: Readonly<Record<PressureCode, Words>> = {
+  "class-is-a-designation": (f, say) =>
+    `${f.subject} “${f.given}” is read as ${say.fact("name")}: class is a designation, not a pressure, and the rating comes from standard, material and temperature; write “${say.fact("name")}”`,
+  "class-by-metric-name": (f, say) =>
+    `${f.subject} “${f.given}” is read as ${say.fact("name")}, whose metric name it was; it does not bolt to a PN flange`,
+  "class-not-of-material": (f, say) => {
+    const others = say.fact("others") === "" ? "" : `, or a material of that class such as ${say.fact("others")}`;
+    return `${f.given} is no class of ${say.fact("material")} flanges in ${say.fact("standard")}; use ${say.suggestions()}${others}`;
+  },
+  "material-taken-as": (f, say) => {
+    const casing =
+      say.fact("isCasing") === "1"
+        ? "; pump casings are often of A536, which that standard does not rate: the maker’s working pressure governs"
+        : "";
+    return `${f.subject} “${f.given}” names no grade and is taken as ${say.fact("grade")}, which ${say.fact("standard")} rates${casing}`;
+  },
+  "material-not-of-standard": (f, say) =>
+    `${f.subject} “${f.given}” is not rated by ${say.fact("standard")}; its figures for ${say.fact("grade")} are used by custom when cold: the maker’s stated working pressure governs`,
+  "material-listing-uncertain": (f, say) =>
+    `${f.subject} “${f.given}” is not listed in group ${say.fact("group")} in every edition of ${say.fact("standard")}; take the figure as a reference and confirm it`,
+  "rating-temperature-assumed": (f, say) =>
+    `no ${f.subject} was given; the rating is that of cold metal and holds up to ${say.amount(f.limit)}`,
+  "rating-temperature-outside": (f, say) => {
+    const cold = f.limit?.side === "at least";
+    const sizes =
+      say.fact("sizes") === ""
+        ? ""
+        : ` (${say.fact("sizes")}; state the size where it is another, such as “125 NPS 8”)`;
+    return `${f.subject} of ${say.amount(f.found)} is ${cold ? "below the lowest" : "above the highest"} ${say.fact("standard")} rates ${say.fact("material")} ${say.fact("flangeClass")} at, ${say.amount(f.limit)}${sizes}`;
+  },
+  "rating-converted": (_, say) =>
+    `${say.fact("standard")} is held here in ${say.fact("printed")} alone; the figure is converted`,
+  "rating-not-verified": (_, say) =>
+    `the rating of ${say.fact("standard")} ${say.fact("flangeClass")}, ${say.fact("group")}, is ${say.fact("howVerified")}; check it against the standard before it decides anything`,
+  "rating-by-size": (f, say) =>
+    say.fact("other") === ""
+      ? `${say.fact("flangeClass")} in this iron is rated for ${say.fact("sizes")} only`
+      : `grey iron is rated by size and none was given, so the figure for ${say.fact("sizes")} is used, ${say.amount(f.found)}; for ${say.fact("other")} it is ${say.fact("otherRating")}: state the size after the class, such as “125 NPS 8”`,
+  "rating-size-outside": (f, say) =>
+    `${f.given} is outside the sizes for which ${say.fact("standard")} rates ${say.fact("flangeClass")} in this material: ${say.fact("sizes")}`,
+  "grey-iron-flange": () =>
+    "grey iron is brittle: no shock, controlled bolting, flat face to flat face with a full-face gasket",
+  "flange-is-not-casing": () =>
+    "a flange rating is not the working pressure of the pump: the lowest of flange, casing, shaft seal, coupling, hose and pipe governs; follow local codes and licensed practice",
+  "pressure-above-rating": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is above the ${say.fact("standard")} rating of ${say.fact("flangeClass")}, ${say.amount(f.limit)}`,
+  "rating-nearly-used": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} uses ${say.fact("used")} of the rating, ${say.amount(f.limit)}`,
+  "trade-figure-compared": (_, say) => {
+    const way = say.fact("way") === "equal" ? "equal to" : `${say.fact("difference")} ${say.fact("way")}`;
+    return `check line: the trade figure of ${say.fact("figure")} for ${say.fact("of")} is ${way} the ${say.fact("rating")} of ${say.fact("standard")} ${say.fact("flangeClass")} here; the standard decides`;
+  },
+  "trade-figure-would-pass": (f, say) =>
+    `the trade figure of ${say.fact("figure")} would pass ${say.amount(f.found)} with ${say.fact("flangeClass")}; the standard does not, at ${say.fact("rating")}`,
+  "trade-figure-passed": (f, say) =>
+    `${say.amount(f.found)} passes the standard, at ${say.fact("rating")}, and is above the trade figure of ${say.fact("figure")}; expect the buyer to ask`,
+  "beyond-highest-class": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is beyond ${say.fact("flangeClass")}, the highest class covered, which ${say.fact("standard")} rates at ${say.amount(f.limit)} here`,
+  "head-tolerance-assumed": (f, say) =>
+    `no ${f.subject} was given; ${say.amount(f.found)} is added, as for acceptance grade 2B`,
+  "head-tolerance-of-grade": (f, say) => `${f.subject} of grade ${f.given} is ${say.amount(f.found)} above the guaranteed head`,
+  "percent-as-fraction": (f, say) =>
+    `${f.subject} is a percentage: ${f.given} would be less than one per cent; write ${say.suggestions()}`,
+  "suction-vacuum-as-zero": (f, say) =>
+    `${f.subject} is below atmosphere, ${say.amount(f.found)}; it is taken as 0 for the greatest pressure`,
+  "shutoff-head-guessed": (f, say) =>
+    `${f.subject} is guessed at ${say.amount(f.found)} from the duty head; ask for the curve`,
+  "shutoff-below-duty": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is below the duty head of ${say.amount(f.limit)}; give the greatest head on the curve, wherever it stands`,
+  "shutoff-not-on-curve": (f, say) =>
+    `${f.subject} begins at ${say.amount(f.found)} with its greatest head there, so the shutoff head is not known; add the point at zero flow`,
+  "nozzle-pressure-without-surge": () =>
+    "surge is not in these pressures; look at it apart, for flange ratings are without shock",
+  "later-stage-suction": (f) =>
+    `${f.subject}: shaft seal, casing and hose on the suction side stand under the discharge pressure of the pump before; check their working pressures too`,
+  "flange-size-unknown": (f, say) =>
+    `${f.given} is not in ${say.fact("standard")}; its sizes are ${say.fact("named")} ${say.fact("sizes")}`,
+  "flange-size-twice": (f, say) => `${f.subject} “${f.given}” and the ${say.fact("other")} beside the class differ; give one`,
+  "flange-dimensions-not-held": (f, say) =>
+    `dimensions of ${f.given} flanges are not held; ${say.suggestions()} are, and no PN flange bolts to one of them`,
+  "flange-drilling-alone": (_, say) =>
+    `${say.fact("name")} has the drilling of ${say.fact("of")}; its facing, thickness and bolt length are its own and are left out`,
+  "flange-mates": (_, say) =>
+    `${say.fact("name")} bolts to ${say.fact("name")} and has the drilling of ${say.fact("other")}; it does not bolt to a PN flange; never clamp a raised face against flat-faced grey iron, machine it off and use a full-face gasket`,
+  "flange-dimensions-from-memory": () =>
+    "thickness, bolt lengths and gasket are from memory, though held against the standard’s own rule; lengths are for two equal raised-face flanges; check the drawing, for iron pump flanges are often flat faced",
+  "flange-dimensions-converted": () =>
+    "diameter, bolt circle and steel thickness are the standard’s millimetres; the rest is converted from inches, and the bolts are inch bolts",
+  "bolts-differ": (f, say) =>
+    `${say.fact("bolts")} ${f.subject} were given for a flange drilled for ${say.fact("holes")}`,
+  "bolt-stress-above-yield": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is past what ${say.fact("grade")} bolts stand, ${say.amount(f.limit)}`,
+  "bolt-stress-above-ceiling": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is above the ${say.amount(f.limit)} that these bolts in ${say.fact("flange")} flanges are tightened to; use another gasket or class, or ask the maker`,
+  "bolt-stress-below-needed": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is below the ${say.amount(f.limit)} that the pressure and the gasket need`,
+  "bolt-torque-scatter": () =>
+    "bolt load by torque wrench scatters by 30 % either way; tighten crosswise at 30, 70 and 100 %, then round until no nut moves, and again after 4 h with a soft gasket",
+  "nut-factor-far-from-reference": (f, say) =>
+    `torque of ${say.amount(f.found)} is far from the ${say.fact("reference")} of the reference table at the same load; check the nut factor`,
+  "stud-length-by-parts": () =>
+    "two threads are left out past each nut; take the real thicknesses from the drawings and round to a length that is sold",
+  "surge-modulus-taken": (f, say) =>
+    `${f.subject} of ${say.fact("material")} is taken with an elastic modulus of ${say.amount(f.found)}; ${say.fact("least")} to ${say.fact("greatest")} is found`,
+  "surge-rigid-wall": (f) =>
+    `the wall of “${f.given}” or what it is made of is not known, so it is taken as rigid: the surge of a real pipe or hose is less; state both, such as “OD 168.3 mm wall 4.5 mm steel”`,
+  "surge-liquid-modulus-taken": (f, say) =>
+    `${f.subject} “${f.given}” is taken with a bulk modulus of ${say.amount(f.found)}, that of ${say.fact("about")}`,
+  "surge-anchored-higher": (f, say) =>
+    `in a line anchored throughout ${f.subject} comes to ${say.amount(f.found)}`,
+  "surge-is-a-screen": (f, say) =>
+    `with a wave speed of ${say.amount(f.found)} this ${f.subject} arises where the flow changes within the time a wave runs to the end of the line and back; add it to the working pressure, and have a transient study made where it matters or the column may part`,
+  "wave-speed-unusual": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is unusual; check the units of the wall and the liquid`,
+};

@@ -1,0 +1,150 @@
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { shaftTorque } from "./shaft-torque.ts";
+
+export interface BeltDriveInput {
+  /** Power the pump takes, W. */
+  readonly shaftPower: number;
+  /** r/s */
+  readonly driverSpeed: number;
+  /** Pitch diameter of the driver's sheave, m. */
+  readonly driverSheave: number;
+  /** Pitch diameter of the pump's sheave, m. */
+  readonly pumpSheave: number;
+  /** Between the two shafts, m. */
+  readonly centreDistance: number;
+  /** Least pitch diameter the motor's maker or NEMA MG 1 allows on its shaft, m. */
+  readonly leastDriverSheave?: number;
+  /** Share of speed lost; 1.5 % where left out. */
+  readonly slip?: number;
+  /** 95 % where left out. */
+  readonly efficiency?: number;
+}
+
+export interface BeltDrive {
+  /** r/s */
+  readonly pumpSpeed: number;
+  /** m/s */
+  readonly beltSpeed: number;
+  /** Power the driver gives, W. */
+  readonly driverPower: number;
+  /** Side pull on the driver's shaft, N: at normal tension, and the least and most of the usual range. */
+  readonly shaftPull: number;
+  readonly shaftPullRange: readonly [least: number, most: number];
+}
+
+/** Shaft pull over the pull of the torque alone. */
+const PULL = { least: 1.3, normal: 1.5, most: 1.7 } as const;
+/** m/s: sheaves are balanced above the first, cast sheaves do not run above the second. */
+export const BELT_SPEEDS = { balanced: 25, most: 35 } as const;
+/** Greatest power usually sent through V-belts, W (250 hp). */
+export const MOST_BELT_POWER = 185_000;
+
+export const beltDriveMethod = {
+  title: "V-belt drive",
+  cites: [
+    { source: "practice", at: "slip 1 % to 2 %, efficiency 93 % to 97 %, pull 1.3 to 1.7 × 2T/d, 35 m/s at most" },
+  ],
+  inputs: {
+    driverSpeed: { name: "driver speed", symbol: "n₁", quantity: "speed", above: 0, atMost: 1000 },
+    driverSheave: { name: "driver sheave", symbol: "d₁", quantity: "size", above: 0, atMost: 5 },
+    pumpSheave: { name: "pump sheave", symbol: "d₂", quantity: "size", above: 0, atMost: 5 },
+    centreDistance: { name: "centre distance", symbol: "C", quantity: "length", above: 0, atMost: 50 },
+    slip: { name: "slip", quantity: "percent", atLeast: 0, below: 0.1, usual: { atLeast: 0.01, atMost: 0.02 } },
+    efficiency: {
+      name: "belt efficiency",
+      quantity: "percent",
+      above: 0.5,
+      atMost: 1,
+      usual: { atLeast: 0.93, atMost: 0.97 },
+    },
+  },
+} as const satisfies Method<"driverSpeed" | "driverSheave" | "pumpSheave" | "centreDistance" | "slip" | "efficiency">;
+
+/**
+ * Speed, belt speed and shaft pull of a V-belt drive.
+ *
+ *   n₂ = n₁ (1 − s) d₁/d₂,  v = π d₁ n₁,  F = 1.5 · 2T/d₁,  T = P₁/(2πn₁),  P₁ = P/η
+ *
+ * Fails for a sheave below the least the motor allows, for shafts nearer than the sheaves, and for belts faster than
+ * 35 m/s. Cautions above 25 m/s, above 185 kW, and where the least sheave of the motor is not known.
+ */
+export function beltDrive(input: BeltDriveInput): Result<BeltDrive> {
+  const { driverSpeed, driverSheave, pumpSheave, centreDistance, slip = 0.015, efficiency = 0.95 } = input;
+  const values = { driverSpeed, driverSheave, pumpSheave, centreDistance, slip, efficiency };
+  return andThen(checkInputs(beltDriveMethod, values), () => {
+    const errors = geometryErrors(input);
+    const beltSpeed = Math.PI * driverSheave * driverSpeed;
+    if (beltSpeed > BELT_SPEEDS.most) errors.push(tooFast(beltSpeed, BELT_SPEEDS.most, "error"));
+    if (errors.length > 0) return fail(errors);
+    const driverPower = input.shaftPower / efficiency;
+    return andThen(shaftTorque({ shaftPower: driverPower, speed: driverSpeed }), (torque) => {
+      const pull = (2 * torque) / driverSheave;
+      return succeed(
+        {
+          pumpSpeed: (driverSpeed * (1 - slip) * driverSheave) / pumpSheave,
+          beltSpeed,
+          driverPower,
+          shaftPull: PULL.normal * pull,
+          shaftPullRange: [PULL.least * pull, PULL.most * pull] as const,
+        },
+        remarks(input, beltSpeed, driverPower),
+      );
+    });
+  });
+}
+
+function geometryErrors(input: BeltDriveInput): Finding[] {
+  const { driverSheave, pumpSheave, centreDistance, leastDriverSheave } = input;
+  const errors: Finding[] = [];
+  if (leastDriverSheave !== undefined && driverSheave < leastDriverSheave) {
+    errors.push({
+      code: "sheave-too-small",
+      severity: "error",
+      subject: "driver sheave",
+      found: amount("size", driverSheave),
+      limit: { quantity: "size", value: leastDriverSheave, side: "at least" },
+    });
+  }
+  const reach = (driverSheave + pumpSheave) / 2;
+  if (centreDistance <= reach) {
+    errors.push({
+      code: "sheaves-overlap",
+      severity: "error",
+      subject: "centre distance",
+      found: amount("length", centreDistance),
+      limit: { quantity: "length", value: reach, side: "above" },
+    });
+  }
+  return errors;
+}
+
+function tooFast(beltSpeed: number, limit: number, severity: "error" | "caution"): Finding {
+  return {
+    code: "belt-speed-high",
+    severity,
+    subject: "belt speed",
+    found: amount("velocity", beltSpeed),
+    limit: { quantity: "velocity", value: limit, side: "at most" },
+    cites: beltDriveMethod.cites[0],
+  };
+}
+
+function remarks(input: BeltDriveInput, beltSpeed: number, driverPower: number): readonly Finding[] {
+  const findings: Finding[] = [];
+  if (beltSpeed > BELT_SPEEDS.balanced) findings.push(tooFast(beltSpeed, BELT_SPEEDS.balanced, "caution"));
+  if (driverPower > MOST_BELT_POWER) {
+    findings.push({
+      code: "belt-power-high",
+      severity: "caution",
+      subject: "belt drive",
+      found: amount("power", driverPower),
+      limit: { quantity: "power", value: MOST_BELT_POWER, side: "at most" },
+      cites: beltDriveMethod.cites[0],
+    });
+  }
+  if (input.leastDriverSheave === undefined) {
+    findings.push({ code: "sheave-minimum-unknown", severity: "caution", subject: "driver sheave" });
+  }
+  return findings;
+}

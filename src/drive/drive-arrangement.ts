@@ -1,0 +1,322 @@
+import type { Citation } from "../basis/citation.ts";
+import { CELSIUS_ZERO } from "../basis/constants.ts";
+import { amount, andThen, type Finding, type Result, succeed } from "../basis/result.ts";
+import { ALIGNMENT, parallelOffset } from "./alignment.ts";
+import { BELT_SPEEDS, MOST_BELT_POWER } from "./belt-drive.ts";
+import type { DriveRemark, DriveRemarkCode } from "./drive-remark.ts";
+import { COUPLING_FACTORS, HOUSING_RUN_OUT, type HousingChoice, housingsThatCarry } from "./flywheel-housing.ts";
+import { motorRating } from "./motor-rating.ts";
+import { motorsOfSpeed } from "./motor-speed.ts";
+import { shaftTorque, shaftTorqueMethod } from "./shaft-torque.ts";
+
+export const DRIVERS = ["motor", "engine"] as const;
+export type Driver = (typeof DRIVERS)[number];
+
+export type ArrangementName =
+  | "close-coupled motor"
+  | "lantern and stub shaft on a flanged motor"
+  | "bearing frame and flexible coupling on a base"
+  | "flywheel housing"
+  | "engine clutch or power take-off"
+  | "V-belts to a bearing frame";
+
+/** Best first. */
+export const VERDICTS = ["suits", "with care", "not advised"] as const;
+export type Verdict = (typeof VERDICTS)[number];
+
+export interface DriveArrangement {
+  readonly name: ArrangementName;
+  readonly verdict: Verdict;
+  readonly for: readonly DriveRemark[];
+  readonly against: readonly DriveRemark[];
+  readonly checks: readonly DriveRemark[];
+}
+
+export interface DriveArrangementInput {
+  readonly driver: Driver;
+  /** Greatest the pump takes, W. */
+  readonly shaftPower: number;
+  /** Of the pump, r/s. */
+  readonly speed: number;
+  /** Of the liquid, K. */
+  readonly temperature: number;
+}
+
+const RANKING: Citation = {
+  source: "house",
+  at: "by verdict first; then, with a motor, close-coupled, lantern, bearing frame, belts; with an engine, flywheel housing, bearing frame, clutch, belts",
+};
+
+export const driveArrangementMethod = {
+  title: "How the driver is attached",
+  cites: [
+    { source: "practice", at: "when each way of attaching a driver is picked and avoided" },
+    { source: "sae-j617", at: "flywheel housings" },
+    { source: "sae-j620", at: "flywheels" },
+    { source: "nema-mg1", at: "Part 4, T, TS, JM and JP frames" },
+    { source: "iec-60072-1", at: "flanged motors B5, B35, B14" },
+    { source: "osha-1910.219", at: "guards of mechanical power transmission" },
+    RANKING,
+  ],
+  inputs: shaftTorqueMethod.inputs,
+} as const;
+
+/** Warmest liquid for a pump on the motor's own shaft or flange, K. */
+const HOT = 100 + CELSIUS_ZERO;
+/** Close-coupled pumps are common to the first power, W, and seen to the second. */
+const CLOSE_COUPLED_POWER = { usual: 55_000, most: 75_000 } as const;
+/** r/s. Slower, a close-coupled motor is rare. House choice: 900 r/min. */
+const SLOW = 15;
+/** r/s. Continuous speeds of industrial engines, common practice: 1000 to 2400 r/min. */
+const ENGINE_SPEEDS = { least: 1000 / 60, most: 40 } as const;
+/** Housings named in one check. */
+const MOST_HOUSINGS = 3;
+
+/** What the rules look at. */
+interface Case extends DriveArrangementInput {
+  readonly torque: number;
+  readonly housings: readonly HousingChoice[];
+  readonly atMainsSpeed: boolean;
+}
+
+/** A reason against that lowers the verdict; nothing where it does not hold. */
+type Objection = readonly [verdict: Verdict, remark: DriveRemark] | undefined;
+
+interface Draft {
+  readonly name: ArrangementName;
+  /** Where nothing is said against it. */
+  readonly atBest: Verdict;
+  readonly for: readonly DriveRemarkCode[];
+  readonly against: readonly DriveRemarkCode[];
+  readonly objections: readonly Objection[];
+  readonly checks: readonly DriveRemark[];
+}
+
+/** The worst verdict of any objection that holds; objections come first among the reasons against. */
+function judged(draft: Draft): DriveArrangement {
+  const held = draft.objections.filter((objection) => objection !== undefined);
+  const worst = Math.max(...[draft.atBest, ...held.map(([verdict]) => verdict)].map((v) => VERDICTS.indexOf(v)));
+  return {
+    name: draft.name,
+    verdict: VERDICTS[worst] as Verdict,
+    for: draft.for.map((code) => ({ code })),
+    against: [...held.map(([, remark]) => remark), ...draft.against.map((code) => ({ code }))],
+    checks: draft.checks,
+  };
+}
+
+function objection(holds: boolean, verdict: Verdict, code: DriveRemarkCode, facts: DriveRemark["facts"]): Objection {
+  return holds ? [verdict, { code, ...(facts && { facts }) }] : undefined;
+}
+
+/**
+ * The ways to attach a driver to a pump, best first, with reasons and what must still be checked.
+ *
+ * The rules are common practice: no pump on the motor's shaft with liquid above 100 °C or more than 75 kW (with care from
+ * 55 kW), belts to 185 kW, flywheel housings by torque. The order is this product's: verdict first, then a fixed order.
+ * Suction pressure and solids are not known here; the checks say so.
+ *
+ * Fails for a shaft power or speed of 0. Cautions that the ranking is a choice of this product.
+ */
+export function driveArrangements(input: DriveArrangementInput): Result<readonly DriveArrangement[]> {
+  const { shaftPower, speed, driver } = input;
+  return andThen(shaftTorque({ shaftPower, speed }), (torque) =>
+    andThen(housingsThatCarry(torque, shaftPower), (housings) => {
+      const facts: Case = { ...input, torque, housings, atMainsSpeed: motorsOfSpeed(speed).length > 0 };
+      const drawn =
+        driver === "motor"
+          ? [closeCoupled(facts), lantern(facts), bearingFrame(facts), belts(facts)]
+          : [flywheelHousingMounted(facts), bearingFrame(facts), clutch(facts), belts(facts)];
+      const ranked = drawn.toSorted((a, b) => VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict));
+      return succeed(ranked, [ranking()]);
+    }),
+  );
+}
+
+function ranking(): Finding {
+  return { code: "drive-ranking-chosen", severity: "caution", subject: "drive arrangement", cites: RANKING };
+}
+
+function closeCoupled(facts: Case): DriveArrangement {
+  return judged({
+    name: "close-coupled motor",
+    atBest: "suits",
+    for: ["short-and-cheap", "no-field-alignment"],
+    against: ["thrust-on-motor-bearings", "heat-reaches-motor", "special-motor-spare"],
+    objections: onMotorFlange(facts),
+    checks: flangeChecks(facts),
+  });
+}
+
+function lantern(facts: Case): DriveArrangement {
+  return judged({
+    name: "lantern and stub shaft on a flanged motor",
+    atBest: "suits",
+    for: ["standard-motor", "seal-within-reach", "no-field-alignment"],
+    against: ["thrust-on-motor-bearings", "heat-reaches-motor"],
+    objections: onMotorFlange(facts),
+    checks: flangeChecks(facts),
+  });
+}
+
+/** What stands against every pump that hangs on the motor. */
+function onMotorFlange(facts: Case): readonly Objection[] {
+  const { shaftPower, speed, temperature } = facts;
+  const { usual, most } = CLOSE_COUPLED_POWER;
+  const tooMuch = shaftPower > most;
+  return [
+    objection(temperature > HOT, "not advised", "liquid-too-hot", { limit: amount("temperature", HOT) }),
+    objection(tooMuch, "not advised", "power-too-high", { limit: amount("power", most) }),
+    objection(shaftPower > usual && !tooMuch, "with care", "power-high", { limit: amount("power", usual) }),
+    objection(speed < SLOW, "with care", "speed-slow", { limit: amount("speed", SLOW) }),
+    unlikeDriver(facts),
+  ];
+}
+
+function flangeChecks(facts: Case): readonly DriveRemark[] {
+  return [
+    { code: "check-suction-thrust" },
+    { code: "check-solids" },
+    ...motorChecks(facts),
+    torqueCheck(facts),
+    { code: "check-swap" },
+  ];
+}
+
+function bearingFrame(facts: Case): DriveArrangement {
+  const growth: readonly DriveRemark[] = facts.temperature > HOT ? [{ code: "check-thermal-growth" }] : [];
+  return judged({
+    name: "bearing frame and flexible coupling on a base",
+    atBest: "suits",
+    for: ["carries-own-thrust", "driver-swaps-quickly", "stands-heat-and-solids"],
+    against: ["long-and-heavy", "needs-field-alignment"],
+    objections: [unlikeDriver(facts)],
+    checks: [
+      torqueCheck(facts),
+      couplingCheck(facts),
+      alignmentCheck(facts),
+      ...growth,
+      { code: "check-guard" },
+      ...driverChecks(facts),
+    ],
+  });
+}
+
+function belts(facts: Case): DriveArrangement {
+  const { shaftPower, speed, driver, atMainsSpeed } = facts;
+  const needed = driver === "motor" && !atMainsSpeed;
+  const frame: readonly DriveRemark[] = driver === "motor" ? [{ code: "check-belt-frame" }] : [];
+  const sheave = {
+    most: amount("size", BELT_SPEEDS.most / (Math.PI * speed)),
+    speed: amount("velocity", BELT_SPEEDS.most),
+  };
+  return judged({
+    name: "V-belts to a bearing frame",
+    atBest: needed ? "suits" : "with care",
+    for: [needed ? "gives-this-speed" : "speed-trimmed-by-sheaves", "carries-own-thrust"],
+    against: ["belts-lose-power", "belts-pull-sideways"],
+    objections: [
+      objection(shaftPower > MOST_BELT_POWER, "not advised", "power-too-high", {
+        limit: amount("power", MOST_BELT_POWER),
+      }),
+    ],
+    checks: [
+      torqueCheck(facts),
+      { code: "check-sheave", facts: sheave },
+      ...frame,
+      { code: "check-guard" },
+      ...driverChecks(facts),
+    ],
+  });
+}
+
+function flywheelHousingMounted(facts: Case): DriveArrangement {
+  const { housings } = facts;
+  const { smallest, largest } = HOUSING_RUN_OUT;
+  return judged({
+    name: "flywheel housing",
+    atBest: "suits",
+    for: ["aligned-by-spigots", "short-and-light"],
+    against: ["engine-pulses-reach-pump", "overhang-on-engine", "motor-swap-needs-new-parts"],
+    objections: [objection(housings.length === 0, "not advised", "beyond-housings", undefined), unlikeDriver(facts)],
+    checks: [
+      torqueCheck(facts),
+      couplingCheck(facts),
+      { code: "check-torsion" },
+      ...housings.slice(0, MOST_HOUSINGS).map(housingCheck),
+      { code: "check-run-out", facts: { least: amount("size", smallest), most: amount("size", largest) } },
+      { code: "check-overhang" },
+      ...driverChecks(facts),
+    ],
+  });
+}
+
+function housingCheck({ housing, flywheels }: HousingChoice): DriveRemark {
+  const { number, boltCirclePrinted } = housing;
+  return { code: "check-housing", facts: { number, boltCircle: boltCirclePrinted, flywheels: flywheels.join(", ") } };
+}
+
+function clutch(facts: Case): DriveArrangement {
+  return judged({
+    name: "engine clutch or power take-off",
+    atBest: "with care",
+    for: ["runs-out-of-gear", "carries-own-thrust"],
+    against: ["clutch-wears", "side-load-limited", "needs-field-alignment"],
+    objections: [unlikeDriver(facts)],
+    checks: [
+      torqueCheck(facts),
+      { code: "check-clutch" },
+      alignmentCheck(facts),
+      { code: "check-guard" },
+      ...driverChecks(facts),
+    ],
+  });
+}
+
+/** A speed that the driver does not run at by itself. */
+function unlikeDriver({ driver, speed, atMainsSpeed }: Case): Objection {
+  if (driver === "motor") {
+    return objection(!atMainsSpeed, "with care", "no-mains-motor-at-speed", { speed: amount("speed", speed) });
+  }
+  const { least, most } = ENGINE_SPEEDS;
+  const band = { least: amount("speed", least), most: amount("speed", most) };
+  return objection(speed < least || speed > most, "with care", "engine-speed-unusual", band);
+}
+
+function driverChecks(facts: Case): readonly DriveRemark[] {
+  return facts.driver === "engine"
+    ? [{ code: "check-engine-rating" }, { code: "check-solids" }]
+    : [...motorChecks(facts), { code: "check-solids" }];
+}
+
+/** The ratings of both series that carry the power, and the motors of this speed. */
+function motorChecks({ shaftPower, speed }: Case): readonly DriveRemark[] {
+  const rated = (series: "NEMA" | "IEC"): string => {
+    const found = motorRating({ shaftPower, serviceFactor: 1, series });
+    if (!found.ok) return `beyond ${series}`;
+    const { printed, frame } = found.value;
+    return `${printed} ${series === "NEMA" ? "hp" : "kW"}${frame === undefined ? "" : ` (frame ${frame})`}`;
+  };
+  const remarks: DriveRemark[] = [{ code: "check-motor-rating", facts: { NEMA: rated("NEMA"), IEC: rated("IEC") } }];
+  const motors = motorsOfSpeed(speed);
+  if (motors.length > 0) {
+    const named = motors.map(({ poles, frequency }) => `${poles} poles at ${frequency} Hz`).join(" or ");
+    remarks.push({ code: "check-mains-motor", facts: { motors: named } });
+  }
+  return remarks;
+}
+
+function torqueCheck({ torque }: Case): DriveRemark {
+  return { code: "check-torque", facts: { torque: amount("torque", torque) } };
+}
+
+function couplingCheck({ torque, driver }: Case): DriveRemark {
+  const [least, most] = COUPLING_FACTORS[driver];
+  const facts = { least: amount("torque", torque * least), most: amount("torque", torque * most) };
+  return { code: "check-coupling", facts };
+}
+
+function alignmentCheck({ speed }: Case): DriveRemark {
+  const facts = { offset: amount("size", parallelOffset(speed)), strain: amount("size", ALIGNMENT.pipeStrain) };
+  return { code: "check-alignment", facts };
+}

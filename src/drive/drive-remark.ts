@@ -1,0 +1,58 @@
+import type { Amount } from "../basis/result.ts";
+
+/** Why an arrangement suits or not, and what must still be checked. The words are at the edge, in the reader's units. */
+export type DriveRemarkCode =
+  | "short-and-cheap"
+  | "no-field-alignment"
+  | "standard-motor"
+  | "seal-within-reach"
+  | "carries-own-thrust"
+  | "driver-swaps-quickly"
+  | "stands-heat-and-solids"
+  | "speed-trimmed-by-sheaves"
+  | "gives-this-speed"
+  | "aligned-by-spigots"
+  | "short-and-light"
+  | "runs-out-of-gear"
+  | "thrust-on-motor-bearings"
+  | "heat-reaches-motor"
+  | "special-motor-spare"
+  | "long-and-heavy"
+  | "needs-field-alignment"
+  | "engine-pulses-reach-pump"
+  | "overhang-on-engine"
+  | "motor-swap-needs-new-parts"
+  | "clutch-wears"
+  | "side-load-limited"
+  | "belts-lose-power"
+  | "belts-pull-sideways"
+  | "liquid-too-hot"
+  | "power-high"
+  | "power-too-high"
+  | "speed-slow"
+  | "no-mains-motor-at-speed"
+  | "engine-speed-unusual"
+  | "beyond-housings"
+  | "check-torque"
+  | "check-coupling"
+  | "check-torsion"
+  | "check-housing"
+  | "check-run-out"
+  | "check-overhang"
+  | "check-suction-thrust"
+  | "check-solids"
+  | "check-motor-rating"
+  | "check-mains-motor"
+  | "check-alignment"
+  | "check-thermal-growth"
+  | "check-guard"
+  | "check-sheave"
+  | "check-belt-frame"
+  | "check-clutch"
+  | "check-engine-rating"
+  | "check-swap";
+
+export interface DriveRemark {
+  readonly code: DriveRemarkCode;
+  readonly facts?: Readonly<Record<string, Amount | string>>;
+}

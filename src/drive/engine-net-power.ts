@@ -1,0 +1,73 @@
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, fail, type Result, succeed } from "../basis/result.ts";
+
+/** What an engine maker's rating allows. Pumps are sized on the continuous net rating at run speed. */
+export const ENGINE_RATINGS = {
+  continuous: "no limit of time; the rating for pumps",
+  prime: "variable load without limit of time, 10 % more for 1 h in 12",
+  intermittent: "1 h in 12, often 10 % to 15 % above continuous",
+  standby: "emergency only; not a rating for pumps",
+} as const;
+
+/** Share of the gross power that fan, alternator, compressor and charge pump take where nothing is known. */
+const USUAL_LOSS = 0.05;
+
+/** Share of its power on site below which an engine carbons up in long running. */
+export const LEAST_ENGINE_LOAD = 0.3;
+
+export interface EngineNetPowerInput {
+  /** W */
+  readonly grossPower: number;
+  /** Share of the gross power that fan and accessories take; 5 % where left out. */
+  readonly lossShare?: number;
+}
+
+export const engineNetPowerMethod = {
+  title: "Net power of an engine",
+  cites: [{ source: "practice", at: "fan and accessories take 3 % to 8 % of the gross power" }],
+  inputs: {
+    grossPower: { name: "gross power", symbol: "P", quantity: "power", above: 0, atMost: 1e8 },
+    lossShare: {
+      name: "fan and accessory loss",
+      quantity: "percent",
+      atLeast: 0,
+      below: 0.5,
+      usual: { atLeast: 0.03, atMost: 0.08 },
+    },
+  },
+} as const satisfies Method<keyof EngineNetPowerInput>;
+
+/** Net power of an engine, W: gross less what fan and accessories take. Cautions outside 3 % to 8 %. */
+export function engineNetPower({ grossPower, lossShare = USUAL_LOSS }: EngineNetPowerInput): Result<number> {
+  const checked = checkInputs(engineNetPowerMethod, { grossPower, lossShare });
+  return checked.ok ? succeed(grossPower * (1 - lossShare), checked.findings) : checked;
+}
+
+export const engineLoadMethod = {
+  title: "Load on an engine",
+  cites: [{ source: "practice", at: "no long running below 30 % load (wet stacking)" }],
+  inputs: {
+    shaftPower: { name: "shaft power", symbol: "P", quantity: "power", atLeast: 0, atMost: 1e8 },
+    sitePower: { name: "engine power on site", symbol: "P x", quantity: "power", above: 0, atMost: 1e8 },
+  },
+} as const satisfies Method<"shaftPower" | "sitePower">;
+
+/** Share of an engine's power on site that the pump takes. Fails above 1; cautions below 0.3. */
+export function engineLoad(input: { readonly shaftPower: number; readonly sitePower: number }): Result<number> {
+  const { shaftPower, sitePower } = input;
+  const checked = checkInputs(engineLoadMethod, { shaftPower, sitePower });
+  if (!checked.ok) return checked;
+  if (shaftPower > sitePower) {
+    const limit = { quantity: "power", value: sitePower, side: "at most" } as const;
+    const found = amount("power", shaftPower);
+    return fail([{ code: "engine-too-small", severity: "error", subject: "shaft power", found, limit }]);
+  }
+  const load = shaftPower / sitePower;
+  if (load >= LEAST_ENGINE_LOAD) return succeed(load);
+  const limit = { quantity: "percent", value: LEAST_ENGINE_LOAD, side: "at least" } as const;
+  const found = amount("percent", load);
+  const cites = engineLoadMethod.cites[0];
+  return succeed(load, [
+    { code: "engine-load-low", severity: "caution", subject: "load on the engine", found, limit, cites },
+  ]);
+}

@@ -1,0 +1,76 @@
+import { checkInputs, type Method } from "../basis/method.ts";
+import { andThen, type Result, succeed } from "../basis/result.ts";
+import { unitOf } from "../basis/units.ts";
+import { GASKETS, type GasketName } from "../tables/gaskets.ts";
+
+export interface GasketLoadInput {
+  readonly gasket: GasketName;
+  /** Of the ring, m. */
+  readonly outsideDiameter: number;
+  readonly insideDiameter: number;
+  /** Diameter of the raised face, m: the ring bears no further out. Left out for a flat face. */
+  readonly raisedFace?: number;
+  /** Working pressure, Pa gauge. */
+  readonly pressure: number;
+}
+
+export interface GasketLoad {
+  /** Diameter at which the gasket load acts, m. */
+  readonly loadDiameter: number;
+  /** Effective seating width, m. */
+  readonly seatingWidth: number;
+  /** Bolt load to hold the pressure and to seat the gasket, N. */
+  readonly operating: number;
+  readonly seating: number;
+  /** The greater of the two. */
+  readonly needed: number;
+}
+
+export const gasketLoadMethod = {
+  title: "Least bolt load of a flat ring gasket inside the bolts",
+  cites: [{ source: "asme-viii-1", at: "mandatory appendix 2, bolt loads (from memory)" }],
+  inputs: {
+    outsideDiameter: { name: "gasket outside diameter", quantity: "size", above: 0 },
+    insideDiameter: { name: "gasket inside diameter", quantity: "size", above: 0 },
+    raisedFace: { name: "raised face diameter", quantity: "size", above: 0 },
+    pressure: { name: "pressure", symbol: "P", quantity: "gaugePressure", atLeast: 0 },
+  },
+} as const satisfies Method<"outsideDiameter" | "insideDiameter" | "raisedFace" | "pressure">;
+
+const inch = unitOf("in").factor;
+const psi = unitOf("psi").factor;
+
+/** Basic seating width up to which all of it counts, m. */
+const NARROW = 0.25 * inch;
+
+/**
+ * Least load of all bolts together, N.
+ *
+ *   W_op = (π/4) G² P + 2 b π G m P,   W_seat = π b G y
+ *   b₀ = N/2,  b = b₀ up to 1/4 in, 0.5 √b₀ (inches) above;  G the mean diameter up to 1/4 in, outside − 2 b above
+ *
+ * N is the width in contact: the ring, or as much of it as the raised face bears. For ring gaskets inside the bolts
+ * alone; a full-face gasket asks for more and is not reckoned here. Fails where nothing is in contact.
+ */
+export function gasketLoad(input: GasketLoadInput): Result<GasketLoad> {
+  const { gasket, outsideDiameter, insideDiameter, pressure } = input;
+  const raisedFace = input.raisedFace ?? outsideDiameter;
+  const contactOutside = Math.min(outsideDiameter, raisedFace);
+  const { insideDiameter: inside } = gasketLoadMethod.inputs;
+  const method = {
+    ...gasketLoadMethod,
+    inputs: { ...gasketLoadMethod.inputs, insideDiameter: { ...inside, below: contactOutside } },
+  };
+  return andThen(checkInputs(method, { outsideDiameter, insideDiameter, raisedFace, pressure }), () => {
+    const { factor, seatingStress } = GASKETS[gasket];
+    const width = (contactOutside - insideDiameter) / 2;
+    const basic = width / 2;
+    const isNarrow = basic <= NARROW;
+    const seatingWidth = isNarrow ? basic : 0.5 * Math.sqrt(basic / inch) * inch;
+    const loadDiameter = isNarrow ? (contactOutside + insideDiameter) / 2 : contactOutside - 2 * seatingWidth;
+    const end = (Math.PI / 4) * loadDiameter ** 2 * pressure;
+    const operating = end + 2 * seatingWidth * Math.PI * loadDiameter * factor * pressure;
+    const seating = Math.PI * seatingWidth * loadDiameter * seatingStress * psi;
+    return succeed({ loadDiameter, seatingWidth, operating, seating, needed: Math.max(operating, seating) });
+  });
+}

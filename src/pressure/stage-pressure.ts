@@ -1,0 +1,93 @@
+import type { Citation } from "../basis/citation.ts";
+import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { greatestHead, greatestHeadMethod, UNSTATED_HEAD_TOLERANCE } from "./greatest-head.ts";
+import { laterStageSuction } from "./nozzle-class.ts";
+import { nozzlePressures, nozzlePressuresMethod } from "./nozzle-pressure.ts";
+
+export interface StagePressureInput {
+  /** Greatest gauge pressure at the suction of the first stage, Pa. */
+  readonly suctionPressure: number;
+  /** Greatest head of one pump, m. */
+  readonly shutoffHead: number;
+  readonly specificGravity: number;
+  /** Which of the equal pumps in series, from 1. */
+  readonly stage: number;
+  /** A fraction; null where nobody states it: 5 %, with a caution. */
+  readonly headTolerance: number | null;
+}
+
+export interface StagePressure {
+  /** Pa gauge */
+  readonly suction: number;
+  readonly discharge: number;
+}
+
+/** Equal pumps in a row that are still looked at. */
+const MOST_STAGES = 20;
+
+export const stagePressureMethod = {
+  title: "Greatest nozzle pressures of a stage of equal pumps in series",
+  cites: [nozzlePressuresMethod.cites[0], greatestHeadMethod.cites[1]],
+  inputs: {
+    shutoffHead: greatestHeadMethod.inputs.curveTop,
+    specificGravity: {
+      name: "SG",
+      symbol: "S",
+      quantity: "ratio",
+      above: 0,
+      atMost: 23,
+      usual: { atLeast: 0.5, atMost: 2.5 },
+    },
+    stage: { name: "stage", quantity: "ratio", atLeast: 1, atMost: MOST_STAGES },
+    headTolerance: greatestHeadMethod.inputs.headTolerance,
+  },
+} as const satisfies Method<"shutoffHead" | "specificGravity" | "stage" | "headTolerance">;
+
+const TOLERANCE_RULE: Citation = { source: "iso-9906", at: "table 8, grade 2B (from memory)" };
+
+/**
+ * Greatest pressure at the suction and the discharge of a stage, all stages equal, level and running against a shut
+ * valve, Pa gauge.
+ *
+ *   P_s = P_1 + (i − 1) ρ g H (1 + τ),   P_d = P_s + ρ g H (1 + τ)
+ *
+ * Fails for a stage that is no whole number from 1 to 20. Cautions on an unstated tolerance, a suction below atmosphere
+ * (taken as atmosphere), an unusual SG, the suction of a later stage, and that surge is not in it.
+ */
+export function stagePressure(input: StagePressureInput): Result<StagePressure> {
+  const { suctionPressure, shutoffHead, specificGravity, stage } = input;
+  const headTolerance = input.headTolerance ?? UNSTATED_HEAD_TOLERANCE;
+  const checked = checkInputs(stagePressureMethod, { shutoffHead, specificGravity, stage, headTolerance });
+  if (!checked.ok) return checked;
+  if (!Number.isInteger(stage)) {
+    const found = amount("ratio", stage);
+    return fail([{ code: "not-a-whole-number", severity: "error", subject: "stage", found }]);
+  }
+  const density = specificGravity * SPECIFIC_GRAVITY_REFERENCE;
+  const greatest = greatestHead({ curveTop: shutoffHead, speedRatio: 1, trimRatio: 1, headTolerance });
+  const remarks = [
+    ...checked.findings,
+    ...(input.headTolerance === null ? [toleranceAssumed()] : []),
+    ...(stage > 1 ? [laterStageSuction(`stage ${stage}`)] : []),
+    withoutSurge(),
+  ];
+  return andThen(greatest, (head) => {
+    const pumps = Array.from({ length: stage }, (_, i) => ({ name: `stage ${i + 1}`, head, elevation: 0, lineLoss: 0 }));
+    return andThen(nozzlePressures({ pumps, suctionPressure, density }), (nozzles) => {
+      const [suction, discharge] = nozzles.slice(-2).map((nozzle) => nozzle.greatest);
+      return succeed({ suction: suction as number, discharge: discharge as number }, remarks);
+    });
+  });
+}
+
+function toleranceAssumed(): Finding {
+  const found = amount("percent", UNSTATED_HEAD_TOLERANCE);
+  return { code: "head-tolerance-assumed", severity: "caution", subject: "head tolerance", found, cites: TOLERANCE_RULE };
+}
+
+function withoutSurge(): Finding {
+  const cites: Citation = { source: "house", at: "surge is reported apart and does not choose a class" };
+  return { code: "nozzle-pressure-without-surge", severity: "caution", subject: "nozzle pressure", cites };
+}

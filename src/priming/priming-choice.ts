@@ -1,0 +1,360 @@
+import type { Citation } from "../basis/citation.ts";
+import { STANDARD_GRAVITY } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { unitOf } from "../basis/units.ts";
+import type { LiquidState } from "../liquid/liquid.ts";
+import type { Line } from "../pipework/line.ts";
+import { percentDoubted } from "../slurry/solids.ts";
+import { liftRemarks } from "../suction/suction-practice.ts";
+import { layFlatCollapse, vapourPressureMissing } from "../suction/suction-state.ts";
+import { AIR_EDUCTOR, DIAPHRAGM_AIR_PUMP } from "../tables/suction-air-pumps.ts";
+import { POOR_BLANK_OFF, USUAL_AIR_PUMP } from "./air-pump.ts";
+import { motiveAir } from "./eductor.ts";
+import { primeTime } from "./prime-time.ts";
+import { type PrimingLift, primingLift, REFUSAL_PRACTICE, refusedLift } from "./priming-lift.ts";
+import type { PrimingSolids } from "./priming-solids.ts";
+import { verticalFirst } from "./vertical-first.ts";
+
+export interface PrimingChoiceInput {
+  /** Height of the pump datum over the liquid surface, m. Negative where the pump is flooded. */
+  readonly suctionLift: number;
+  readonly suctionLine: Line;
+  readonly solids: PrimingSolids;
+  /** Absolute pressure of the air on site, Pa. */
+  readonly atmosphericPressure: number;
+  readonly liquid: LiquidState;
+}
+
+export const PRIMING_METHODS = [
+  "vacuum-assisted dry prime",
+  "self-priming casing",
+  "compressed-air eductor",
+  "foot valve and filled line",
+  "flooded suction or submerged pump",
+] as const;
+export type PrimingMethod = (typeof PRIMING_METHODS)[number];
+
+/** Best first. */
+export const PRIMING_VERDICTS = ["suits", "suits with care", "not needed", "not suited"] as const;
+export type PrimingVerdict = (typeof PRIMING_VERDICTS)[number];
+
+/** One way to prime, judged for a suction. The findings are remarks on the row, in the order they matter. */
+export interface PrimingOption {
+  readonly method: PrimingMethod;
+  readonly verdict: PrimingVerdict;
+  /** With the usual air pump, line alone, s; null where the method is not timed by it. */
+  readonly time: number | null;
+  readonly reasons: readonly Finding[];
+  readonly needs: readonly Finding[];
+  readonly cautions: readonly Finding[];
+}
+
+export const primingChoiceMethod = {
+  title: "Ways to prime, ranked for a suction",
+  cites: [
+    { source: "practice", at: "choice of priming by lift, length of line, solids and temperature" },
+    REFUSAL_PRACTICE,
+    DIAPHRAGM_AIR_PUMP.cites,
+    AIR_EDUCTOR.cites,
+  ],
+  inputs: {
+    suctionLift: { name: "suction lift", quantity: "head" },
+    atmosphericPressure: { name: "atmospheric pressure", quantity: "absolutePressure", above: 0 },
+    massFraction: { name: "solids", quantity: "percent", atLeast: 0, below: 0.7 },
+  },
+} as const satisfies Method<"suctionLift" | "atmosphericPressure" | "massFraction">;
+
+/** Vapour pressure of water at 60 °C (IAPWS R7-97, region 4), Pa. Above it the liquid is not lifted. */
+const HOT_VAPOUR_PRESSURE = 19_946;
+/** Longest suction line that a liquid-filled casing primes readily, m. */
+const SHORT_LINE = 6;
+/** Longest time to prime that is put up with on bypass duty, and on dewatering, s. */
+const LONGEST_BYPASS = 300;
+const LONGEST_DEWATERING = 600;
+
+const PRACTICE: Citation = primingChoiceMethod.cites[0];
+
+/** A remark of a row: an observation resting on practice. */
+function remark(code: Finding["code"], more: Partial<Finding> = {}): Finding {
+  return { subject: "priming", cites: PRACTICE, ...more, code, severity: "caution" };
+}
+
+/** What every method is judged by. */
+interface Situation {
+  readonly lift: number;
+  readonly length: number;
+  readonly isClean: boolean;
+  readonly isStringy: boolean;
+  readonly limits: PrimingLift;
+  /** Why no method that lifts is offered; nothing where one may be. */
+  readonly refusal: Finding | undefined;
+  /** With the usual air pump and the line alone; nothing where it is refused. */
+  readonly time: number | undefined;
+}
+
+/**
+ * Every way to prime with a verdict, best first.
+ *
+ * Flooded: nothing else is needed. A liquid hotter than water at 60 °C, a lift above 8 m less the loss by altitude,
+ * warmth and weight, or beyond the air pump: no lift is offered. Otherwise solids or a line over 6 m ask for a vacuum
+ * assisted dry prime, and a short line of clean liquid is served by a self-priming casing. The time is that of the usual
+ * air pump of 50 ft³/min on the line alone, lift gained straight up first; over 5 minutes it brings a verdict of care.
+ *
+ * Fails where the line is shorter than the lift, holds lay-flat hose under vacuum, the liquid states no vapour pressure,
+ * or the solids are 70 % by weight or more.
+ */
+export function primingChoice(input: PrimingChoiceInput): Result<readonly PrimingOption[]> {
+  const { suctionLift, suctionLine, solids, atmosphericPressure, liquid } = input;
+  const massFraction = solids.massFraction ?? 0;
+  const checked = checkInputs(primingChoiceMethod, { suctionLift, atmosphericPressure, massFraction });
+  if (!checked.ok) return checked;
+  const { density, vapourPressure } = liquid;
+  if (vapourPressure === undefined) return fail([vapourPressureMissing()]);
+  const doubts = percentDoubted("solids", massFraction);
+  if (suctionLift < 0) return succeed(floodedOptions(-suctionLift), doubts);
+
+  const vacuum = density * STANDARD_GRAVITY * suctionLift;
+  const collapse = suctionLift > 0 ? layFlatCollapse(suctionLine, -vacuum) : undefined;
+  if (collapse !== undefined) return fail([collapse]);
+  const site = { atmosphericPressure, density, vapourPressure };
+  return andThen(verticalFirst(suctionLine, suctionLift), (runs) =>
+    andThen(primingLift({ ...site, airPump: USUAL_AIR_PUMP, npshLift: null }), (limits) => {
+      const timed = primeTime({ ...site, runs, casingVolume: 0, airPump: USUAL_AIR_PUMP });
+      const situation: Situation = {
+        lift: suctionLift,
+        length: suctionLine.reduce((sum, { length }) => sum + length, 0),
+        isClean: solids.kind === "none",
+        isStringy: solids.kind === "stringy",
+        limits,
+        refusal: refusalOf(suctionLift, limits, site),
+        time: timed.ok ? timed.value.total : undefined,
+      };
+      return succeed(ranked(situation), [
+        ...doubts,
+        ...liftRemarks("suction lift", suctionLift, atmosphericPressure, density, vapourPressure),
+        remark("priming-npsh-not-judged", { subject: "suction lift", found: amount("head", limits.greatest) }),
+      ]);
+    }),
+  );
+}
+
+interface Site {
+  readonly atmosphericPressure: number;
+  readonly density: number;
+  readonly vapourPressure: number;
+}
+
+function refusalOf(lift: number, { byBlankOff }: PrimingLift, site: Site): Finding | undefined {
+  if (site.vapourPressure > HOT_VAPOUR_PRESSURE) {
+    const found = amount("absolutePressure", site.vapourPressure);
+    const limit = { quantity: "absolutePressure", value: HOT_VAPOUR_PRESSURE, side: "at most" } as const;
+    return remark("prime-liquid-hot", { subject: "liquid", found, limit });
+  }
+  const most = Math.min(refusedLift(site.atmosphericPressure, site.density, site.vapourPressure), byBlankOff);
+  return lift > most ? liftBeyond("prime-lift-refused", lift, most) : undefined;
+}
+
+function liftBeyond(
+  code: "prime-lift-refused" | "prime-lift-beyond" | "prime-lift-within",
+  lift: number,
+  most: number,
+): Finding {
+  const found = amount("head", lift);
+  return remark(code, { subject: "suction lift", found, limit: { quantity: "head", value: most, side: "at most" } });
+}
+
+/** Methods by verdict, and among equals by how well they serve this suction. */
+function ranked(situation: Situation): readonly PrimingOption[] {
+  const { isClean, length } = situation;
+  const isShort = length < SHORT_LINE;
+  const options = [
+    dryPrime(situation),
+    selfPriming(situation),
+    eductor(situation),
+    footValve(situation),
+    submerged(situation),
+  ];
+  const order: readonly PrimingMethod[] =
+    isClean && isShort
+      ? ["self-priming casing", "vacuum-assisted dry prime", "foot valve and filled line", "compressed-air eductor"]
+      : ["vacuum-assisted dry prime", "self-priming casing", "compressed-air eductor", "foot valve and filled line"];
+  const place = ({ method }: PrimingOption): number => {
+    const at = order.indexOf(method);
+    return at < 0 ? order.length : at;
+  };
+  return options.toSorted((a, b) => verdictRank(a.verdict) - verdictRank(b.verdict) || place(a) - place(b));
+}
+
+function verdictRank(verdict: PrimingVerdict): number {
+  return PRIMING_VERDICTS.indexOf(verdict);
+}
+
+function floodedOptions(depth: number): readonly PrimingOption[] {
+  const found = amount("head", depth);
+  return [
+    {
+      method: "flooded suction or submerged pump",
+      verdict: "suits",
+      time: null,
+      reasons: [remark("prime-by-gravity", { found })],
+      needs: [remark("prime-needs-gate-and-vent")],
+      cautions: [remark("prime-lowest-level")],
+    },
+    ...PRIMING_METHODS.filter((method) => method !== "flooded suction or submerged pump").map(
+      (method): PrimingOption => ({
+        method,
+        verdict: "not needed",
+        time: null,
+        reasons: [remark("prime-not-needed", { found })],
+        needs: [],
+        cautions: [],
+      }),
+    ),
+  ];
+}
+
+function notSuited(method: PrimingMethod, refusal: Finding): PrimingOption {
+  return { method, verdict: "not suited", time: null, reasons: [refusal], needs: [], cautions: [] };
+}
+
+function withinOrBeyond({ lift, limits }: Situation): Finding {
+  const code = lift > limits.byPractice ? "prime-lift-beyond" : "prime-lift-within";
+  return liftBeyond(code, lift, limits.byPractice);
+}
+
+function dryPrime(situation: Situation): PrimingOption {
+  const { lift, limits, refusal, time, isStringy, isClean } = situation;
+  const method = "vacuum-assisted dry prime";
+  if (refusal !== undefined) return notSuited(method, refusal);
+  const isLong = time !== undefined && time > LONGEST_BYPASS;
+  return {
+    method,
+    verdict: isLong || lift > limits.byPractice ? "suits with care" : "suits",
+    time: time ?? null,
+    reasons: [
+      withinOrBeyond(situation),
+      ...(time === undefined ? [] : [timeReason(time)]),
+      remark(isClean ? "prime-dry-long-lines" : "prime-dry-passes-solids"),
+    ],
+    needs: [
+      remark("prime-needs-air-pump"),
+      ...(isLong ? [largerAirPump(time)] : []),
+      remark("prime-needs-discharge-check"),
+    ],
+    cautions: [
+      remark("prime-float-valve"),
+      ...(isStringy ? [remark("prime-float-stringy")] : []),
+      blankOffVaries(),
+      remark("prime-hazardous-area"),
+    ],
+  };
+}
+
+function timeReason(time: number): Finding {
+  const facts = {
+    capacity: amount("freeAirFlow", USUAL_AIR_PUMP.freeAir),
+    bypass: amount("duration", LONGEST_BYPASS),
+    dewatering: amount("duration", LONGEST_DEWATERING),
+  };
+  const found = amount("duration", time);
+  if (time > LONGEST_DEWATERING) return remark("prime-time-very-long", { found, facts });
+  return remark(time > LONGEST_BYPASS ? "prime-time-long" : "prime-time-short", { found, facts });
+}
+
+/** The time goes as the inverse of the capacity, so the capacity that primes in the longest time follows. */
+function largerAirPump(time: number): Finding {
+  const needed = (USUAL_AIR_PUMP.freeAir * time) / LONGEST_BYPASS;
+  const facts = { time: amount("duration", LONGEST_BYPASS) };
+  return remark("prime-needs-larger-air-pump", { found: amount("freeAirFlow", needed), facts });
+}
+
+function blankOffVaries(): Finding {
+  const facts = { poor: amount("absolutePressure", POOR_BLANK_OFF) };
+  return remark("prime-blank-off-varies", { found: amount("absolutePressure", USUAL_AIR_PUMP.blankOff), facts });
+}
+
+function selfPriming(situation: Situation): PrimingOption {
+  const { lift, length, limits, refusal, isClean } = situation;
+  const method = "self-priming casing";
+  if (refusal !== undefined) return notSuited(method, refusal);
+  if (lift > limits.byPractice) return notSuited(method, liftBeyond("prime-lift-beyond", lift, limits.byPractice));
+  const isLong = length >= SHORT_LINE;
+  const line = {
+    found: amount("length", length),
+    limit: { quantity: "length", value: SHORT_LINE, side: "below" },
+  } as const;
+  return {
+    method,
+    verdict: isLong ? "suits with care" : "suits",
+    time: null,
+    reasons: [
+      withinOrBeyond(situation),
+      remark(isLong ? "prime-self-long-line" : "prime-self-short-line", line),
+      ...(isClean ? [] : [remark("prime-self-solids")]),
+    ],
+    needs: [remark("prime-self-needs")],
+    cautions: [remark("prime-self-cautions")],
+  };
+}
+
+/** A nozzle of 1/4 in at 100 psi over one atmosphere, for scale; air at 60 °F. */
+const NOZZLE = { diameter: 0.25 * unitOf("in").factor, gauge: 100 * unitOf("psi").factor, temperature: 288.71 };
+/** Density of air at 15 °C and one atmosphere, kg/m³ (U.S. Standard Atmosphere 1976). */
+const AIR_DENSITY = 1.225;
+const ONE_ATMOSPHERE = 101_325;
+
+function eductor(situation: Situation): PrimingOption {
+  const { refusal, isStringy } = situation;
+  const method = "compressed-air eductor";
+  if (refusal !== undefined) return notSuited(method, refusal);
+  const air = motiveAir({
+    nozzleDiameter: NOZZLE.diameter,
+    motivePressure: NOZZLE.gauge + ONE_ATMOSPHERE,
+    motiveTemperature: NOZZLE.temperature,
+    backPressure: ONE_ATMOSPHERE,
+  });
+  return {
+    method,
+    verdict: "suits with care",
+    time: null,
+    reasons: [withinOrBeyond(situation), remark("prime-eductor-no-moving-parts")],
+    needs: air.ok
+      ? [
+          remark("prime-eductor-motive-air", {
+            found: amount("freeAirFlow", air.value / AIR_DENSITY),
+            facts: { nozzle: amount("size", NOZZLE.diameter), pressure: amount("gaugePressure", NOZZLE.gauge) },
+          }),
+          remark("prime-needs-discharge-check"),
+        ]
+      : [],
+    cautions: [remark("prime-eductor-cautions"), ...(isStringy ? [remark("prime-float-stringy")] : [])],
+  };
+}
+
+function footValve(situation: Situation): PrimingOption {
+  const { lift, limits, refusal, isClean } = situation;
+  const method = "foot valve and filled line";
+  if (refusal !== undefined) return notSuited(method, refusal);
+  if (!isClean) return notSuited(method, remark("prime-foot-valve-clogs"));
+  if (lift > limits.byPractice) return notSuited(method, liftBeyond("prime-lift-beyond", lift, limits.byPractice));
+  return {
+    method,
+    verdict: "suits with care",
+    time: null,
+    reasons: [withinOrBeyond(situation), remark("prime-foot-valve-cheap")],
+    needs: [remark("prime-foot-valve-needs")],
+    cautions: [remark("prime-foot-valve-cautions")],
+  };
+}
+
+function submerged({ refusal }: Situation): PrimingOption {
+  return {
+    method: "flooded suction or submerged pump",
+    verdict: refusal === undefined ? "suits with care" : "suits",
+    time: null,
+    reasons: [refusal ?? remark("prime-submerged-no-priming")],
+    needs: [remark(refusal?.code === "prime-liquid-hot" ? "prime-hot-needs" : "prime-submerged-needs")],
+    cautions: [remark("prime-submerged-cautions")],
+  };
+}

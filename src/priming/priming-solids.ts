@@ -1,0 +1,50 @@
+import { nearestNames } from "../basis/nearest.ts";
+import { readQuantity } from "../basis/quantity-text.ts";
+import { fail, type Result, succeed } from "../basis/result.ts";
+
+/** What the suction draws in beside the liquid, as far as it decides how to prime. */
+export type SolidsKind = "none" | "unspecified" | "grit" | "stringy";
+
+export interface PrimingSolids {
+  readonly kind: SolidsKind;
+  /** Mass of solids per mass of what is pumped; null where only the kind is stated. */
+  readonly massFraction: number | null;
+}
+
+const KINDS: Readonly<Record<string, SolidsKind>> = {
+  none: "none",
+  clean: "none",
+  clear: "none",
+  stringy: "stringy",
+  rags: "stringy",
+  sewage: "stringy",
+  trash: "stringy",
+  weed: "stringy",
+  sand: "grit",
+  grit: "grit",
+  gravel: "grit",
+  mud: "grit",
+  solids: "unspecified",
+};
+
+export const SOLIDS_WORDS = Object.keys(KINDS);
+
+/** A mass fraction of solids of no stated kind. */
+export function solidsOf(massFraction: number): PrimingSolids {
+  return { kind: massFraction === 0 ? "none" : "unspecified", massFraction };
+}
+
+/** Reads "5 %" by weight or a word: clean, rags, sewage, sand … */
+export function solidsNamed(text: string, subject: string): Result<PrimingSolids> {
+  const given = text.trim();
+  if (/^[+\-−.\d]/.test(given)) {
+    const read = readQuantity(/[\d.]$/.test(given) ? `${given} %` : given, "percent", subject);
+    return read.ok ? succeed(solidsOf(read.value)) : read;
+  }
+  const word = given.toLowerCase();
+  const kind = Object.hasOwn(KINDS, word) ? KINDS[word] : undefined;
+  if (kind !== undefined) return succeed({ kind, massFraction: kind === "none" ? 0 : null });
+  const near = nearestNames(given, SOLIDS_WORDS);
+  const suggestions = ["a percent by weight", ...(near.length > 0 ? near : ["clean", "rags", "sand"])];
+  return fail([{ code: "choice-unknown", severity: "error", subject, given, suggestions }]);
+}
