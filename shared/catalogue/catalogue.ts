@@ -1,5 +1,5 @@
-import { estimateEntries } from "./entries/estimate.ts";
 import { driveEntries } from "./entries/drive.ts";
+import { estimateEntries } from "./entries/estimate.ts";
 import { liquidAndSiteEntries, liquidListEntries } from "./entries/liquid-and-site.ts";
 import { notesEntry } from "./entries/notes.ts";
 import { pipeAndFrictionEntries } from "./entries/pipe-and-friction.ts";
@@ -8,6 +8,7 @@ import { primingEntries } from "./entries/priming.ts";
 import { pumpEntries } from "./entries/pump.ts";
 import { rankPumpsEntries } from "./entries/rank-pumps.ts";
 import { slurryEntries } from "./entries/slurry.ts";
+import { pressureAndFlangeEntries } from "./entries/pressure-and-flanges.ts";
 import { systemAndSuctionEntries } from "./entries/system-and-suction.ts";
 import type { Entry } from "./entry.ts";
 
@@ -18,6 +19,7 @@ const FUNCTIONS: readonly Entry[] = [
   ...liquidAndSiteEntries,
   ...liquidListEntries,
   ...systemAndSuctionEntries,
+  ...pressureAndFlangeEntries,
   ...driveEntries,
   ...pumpEntries,
   ...rankPumpsEntries,

@@ -29,8 +29,35 @@ export const FIELD_KEYS = [
   "npshRequired",
   "npshMargin",
   "curveFlow",
+  "leastStaticHead",
+  "greatestStaticHead",
+  "agedRoughness",
+  "acceptanceGrade",
 ] as const;
 export type FieldKey = (typeof FIELD_KEYS)[number];
+
+/** One point of the chosen pump's curve as typed; blanks where the curve gives nothing. */
+export interface CurvePointText {
+  readonly flow: string;
+  readonly head: string;
+  readonly efficiency: string;
+  readonly npshRequired: string;
+}
+
+/** The pump chosen for the duty: its curve at a speed and diameter, and how it is to run. */
+export interface PumpText {
+  readonly name: string;
+  /** Speed and impeller diameter the curve was drawn at. */
+  readonly speed: string;
+  readonly impellerDiameter: string;
+  readonly points: readonly CurvePointText[];
+  /** Speed and trim it runs at, as ratios of those; blank for 1. */
+  readonly speedRatio: string;
+  readonly trimRatio: string;
+  /** How many alike, and how they stand; blank for one. */
+  readonly count: string;
+  readonly arrangement: "parallel" | "series";
+}
 
 /** A duty as the estimator typed it: texts, never rewritten. Numbers without a unit are in `unitSet`. */
 export interface DutyText {
@@ -40,6 +67,8 @@ export interface DutyText {
   readonly basis: Readonly<Partial<Record<FieldKey, string>>>;
   readonly suctionLine: readonly SegmentText[];
   readonly dischargeLine: readonly SegmentText[];
+  /** Absent until a pump is chosen. */
+  readonly pump?: PumpText;
 }
 
 export type LineKey = "suctionLine" | "dischargeLine";

@@ -112,4 +112,31 @@ export const FIELDS: Readonly<Record<FieldKey, Field>> = {
     required: false,
     help: "Greatest flow of the system curve; one and a half times the flow where left blank.",
   },
+  leastStaticHead: {
+    label: "Least static head",
+    kind: "quantity",
+    quantity: "head",
+    required: false,
+    help: "At the highest source and lowest delivery level; the pump runs out furthest here.",
+  },
+  greatestStaticHead: {
+    label: "Greatest static head",
+    kind: "quantity",
+    quantity: "head",
+    required: false,
+    help: "At the lowest source and highest delivery level; the pump gives least here.",
+  },
+  agedRoughness: {
+    label: "Roughness of aged pipe",
+    kind: "quantity",
+    quantity: "size",
+    required: false,
+    help: "Absolute roughness after years of use, for the aged end of the range; the lines as stated are the new end.",
+  },
+  acceptanceGrade: {
+    label: "Acceptance grade",
+    kind: "text",
+    required: false,
+    help: "Grade of ISO 9906 that the pump is bought to, such as 2B; its tolerances widen the duty region.",
+  },
 };

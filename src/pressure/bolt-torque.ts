@@ -149,12 +149,7 @@ function aboveYield(found: number, limit: number, grade: BoltGradeName): Finding
   };
 }
 
-function stressRemarks(
-  stress: number,
-  needed: number,
-  ceiling: number,
-  flange: JointMaterial,
-): readonly Finding[] {
+function stressRemarks(stress: number, needed: number, ceiling: number, flange: JointMaterial): readonly Finding[] {
   const found = amount("stress", stress);
   const facts = { flange };
   const findings: Finding[] = [];
@@ -190,6 +185,13 @@ function factorRemarks(torque: number, reference: number): readonly Finding[] {
   const facts = { reference: amount("torque", reference) };
   const found = amount("torque", torque);
   return [
-    { code: "nut-factor-far-from-reference", severity: "caution", subject: "nut factor", found, facts, cites: REFERENCE_RULE },
+    {
+      code: "nut-factor-far-from-reference",
+      severity: "caution",
+      subject: "nut factor",
+      found,
+      facts,
+      cites: REFERENCE_RULE,
+    },
   ];
 }

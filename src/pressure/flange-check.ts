@@ -2,7 +2,13 @@ import type { Citation } from "../basis/citation.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { RatingSystem } from "../tables/flange-rating-table.ts";
-import { classesOf, type FlangeRating, type FlangeRatingInput, flangeRating, flangeRatingCites } from "./flange-rating.ts";
+import {
+  classesOf,
+  type FlangeRating,
+  type FlangeRatingInput,
+  flangeRating,
+  flangeRatingCites,
+} from "./flange-rating.ts";
 import { flangeTestPressure } from "./hydrostatic-test.ts";
 import type { PressureMaterial } from "./pressure-material.ts";
 import { exceeds, tradeFigureRemarks } from "./trade-figure.ts";
@@ -83,7 +89,9 @@ export function lowestFlangeClass(input: FlangeClassChoiceInput): Result<FlangeR
     }
     highest = rated.value;
     if (exceeds(pressure, rated.value.pressure)) {
-      const wouldPass = tradeFigureRemarks(pressure, rated.value).filter(({ code }) => code === "trade-figure-would-pass");
+      const wouldPass = tradeFigureRemarks(pressure, rated.value).filter(
+        ({ code }) => code === "trade-figure-would-pass",
+      );
       const bySize = rated.findings.filter(({ code }) => code === "rating-by-size");
       passedOver.push(...wouldPass, ...bySize);
       continue;

@@ -103,8 +103,25 @@ export function flangeDimensions({ size, flangeClass, system }: FlangeDimensions
 }
 
 function dimensionsOf(row: FlangeDimensionRow, system: RatingSystem, isGreyIron: boolean): FlangeDimensions {
-  const [nps, , od, odMm, circle, circleMm, bolts, boltSize, hole, face, steel, steelMm, ductile, stud, machine, gasketIn, gasketOut] =
-    row;
+  const [
+    nps,
+    ,
+    od,
+    odMm,
+    circle,
+    circleMm,
+    bolts,
+    boltSize,
+    hole,
+    face,
+    steel,
+    steelMm,
+    ductile,
+    stud,
+    machine,
+    gasketIn,
+    gasketOut,
+  ] = row;
   const isMetric = system === "SI";
   return {
     nps,

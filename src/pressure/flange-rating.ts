@@ -2,7 +2,7 @@ import type { Citation } from "../basis/citation.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { FlangeClassName, RatingSystem } from "../tables/flange-rating-table.ts";
 import type { FlangeClass } from "./flange-class.ts";
-import { type PressureMaterial, PRESSURE_MATERIALS } from "./pressure-material.ts";
+import { PRESSURE_MATERIALS, type PressureMaterial } from "./pressure-material.ts";
 import { coldRating, RATING_CURVES, type RatingCurve, ratingAt, temperatureRange } from "./rating-curves.ts";
 
 export interface FlangeRatingInput {
@@ -58,7 +58,9 @@ export function flangeRating({ material, flangeClass, temperature, system }: Fla
 
   const metal = temperature ?? AMBIENT;
   if (!Number.isFinite(metal)) return fail([{ code: "not-a-number", severity: "error", subject: "temperature" }]);
-  const outside = fitting.map((curve) => temperatureOutside(curve, metal, material)).find((found) => found !== undefined);
+  const outside = fitting
+    .map((curve) => temperatureOutside(curve, metal, material))
+    .find((found) => found !== undefined);
   if (outside !== undefined) return fail([outside]);
 
   const lowest = fitting
@@ -108,7 +110,9 @@ function classNotOfMaterial(material: PressureMaterial, { name, series }: Flange
   const group = material.groups[series];
   const classes = RATING_CURVES.filter((curve) => curve.group === group).map(({ flangeClass }) => flangeClass);
   const all = classes.length > 0 ? classes : classesOf(material).map((known) => known.name);
-  const of = RATING_CURVES.find((curve) => curve.flangeClass === all[0] && Object.values(material.groups).includes(curve.group));
+  const of = RATING_CURVES.find(
+    (curve) => curve.flangeClass === all[0] && Object.values(material.groups).includes(curve.group),
+  );
   const others = PRESSURE_MATERIALS.filter((other) => isRated(other, name)).map((other) => `“${other.name}”`);
   const facts = {
     material: material.name,

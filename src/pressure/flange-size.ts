@@ -15,11 +15,7 @@ const MIXED = /^(?:(\d+)[ -])?(\d+)\/(\d+)$/;
  * inches, and DN otherwise. Nothing where it is no size.
  */
 export function flangeSizeNamed(text: string, system: RatingSystem): FlangeSize | undefined {
-  const written = text
-    .trim()
-    .toLowerCase()
-    .replace(/[”″]/g, '"')
-    .replace(/\s+/g, " ");
+  const written = text.trim().toLowerCase().replace(/[”″]/g, '"').replace(/\s+/g, " ");
   const nps = /^nps ?(.+)$/.exec(written)?.[1] ?? /^(.+?) ?(?:in\.?|inch|inches|")$/.exec(written)?.[1];
   if (nps !== undefined) return ofInches(nps);
   const dn = /^dn ?(.+)$/.exec(written)?.[1] ?? /^(.+?) ?mm$/.exec(written)?.[1];
@@ -29,8 +25,7 @@ export function flangeSizeNamed(text: string, system: RatingSystem): FlangeSize 
 
 function ofInches(text: string): FlangeSize | undefined {
   const mixed = MIXED.exec(text);
-  const inches =
-    mixed === null ? plainNumber(text) : Number(mixed[1] ?? 0) + Number(mixed[2]) / Number(mixed[3]);
+  const inches = mixed === null ? plainNumber(text) : Number(mixed[1] ?? 0) + Number(mixed[2]) / Number(mixed[3]);
   if (inches === undefined || !(inches > 0 && inches < 1000)) return undefined;
   const dn = nominalDiameter(inches);
   return dn === undefined ? { inches } : { inches, dn };

@@ -40,14 +40,25 @@ export function liquidBulkModulus(liquid: Liquid, temperature: number): Result<n
   const found = amount("stress", modulus * gigapascal);
   const facts = { about };
   return succeed(modulus * gigapascal, [
-    { code: "surge-liquid-modulus-taken", severity: "caution", subject: "liquid", given: liquid.name, found, facts, cites },
+    {
+      code: "surge-liquid-modulus-taken",
+      severity: "caution",
+      subject: "liquid",
+      given: liquid.name,
+      found,
+      facts,
+      cites,
+    },
   ]);
 }
 
 function waterBulkModulus(temperature: number): Result<number> {
   return andThen(checkInputs(waterBulkModulusMethod, { temperature }), () => {
     const celsius = temperature - CELSIUS_ZERO;
-    const next = Math.max(1, WATER_BULK_MODULUS.findIndex(([row]) => celsius <= row));
+    const next = Math.max(
+      1,
+      WATER_BULK_MODULUS.findIndex(([row]) => celsius <= row),
+    );
     const [t1, r1] = WATER_BULK_MODULUS[next - 1] as (typeof WATER_BULK_MODULUS)[number];
     const [t2, r2] = WATER_BULK_MODULUS[next] as (typeof WATER_BULK_MODULUS)[number];
     const ratio = r1 + ((r2 - r1) * (celsius - t1)) / (t2 - t1);

@@ -86,7 +86,16 @@ const MATERIALS: readonly MaterialRow[] = [
   {
     name: "316",
     groups: { class: "2.2" },
-    also: ["f316", "a182f316", "316stainless", "316stainlesssteel", "stainlesssteel316", "stainless316", "22", "group22"],
+    also: [
+      "f316",
+      "a182f316",
+      "316stainless",
+      "316stainlesssteel",
+      "stainlesssteel316",
+      "stainless316",
+      "22",
+      "group22",
+    ],
   },
   { name: "CF8M", groups: { class: "2.2" }, also: ["a351cf8m", "316cast", "cast316"] },
   { name: "CF3M", groups: { class: "2.2" }, also: ["a351cf3m", "cast316l"] },

@@ -2,6 +2,7 @@ import type { Citation } from "../basis/citation.ts";
 import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { SPECIFIC_GRAVITY } from "../pump/shaft-power.ts";
 import { greatestHead, greatestHeadMethod, UNSTATED_HEAD_TOLERANCE } from "./greatest-head.ts";
 import { laterStageSuction } from "./nozzle-class.ts";
 import { nozzlePressures, nozzlePressuresMethod } from "./nozzle-pressure.ts";
@@ -32,14 +33,7 @@ export const stagePressureMethod = {
   cites: [nozzlePressuresMethod.cites[0], greatestHeadMethod.cites[1]],
   inputs: {
     shutoffHead: greatestHeadMethod.inputs.curveTop,
-    specificGravity: {
-      name: "SG",
-      symbol: "S",
-      quantity: "ratio",
-      above: 0,
-      atMost: 23,
-      usual: { atLeast: 0.5, atMost: 2.5 },
-    },
+    specificGravity: SPECIFIC_GRAVITY,
     stage: { name: "stage", quantity: "ratio", atLeast: 1, atMost: MOST_STAGES },
     headTolerance: greatestHeadMethod.inputs.headTolerance,
   },
@@ -74,7 +68,12 @@ export function stagePressure(input: StagePressureInput): Result<StagePressure> 
     withoutSurge(),
   ];
   return andThen(greatest, (head) => {
-    const pumps = Array.from({ length: stage }, (_, i) => ({ name: `stage ${i + 1}`, head, elevation: 0, lineLoss: 0 }));
+    const pumps = Array.from({ length: stage }, (_, i) => ({
+      name: `stage ${i + 1}`,
+      head,
+      elevation: 0,
+      lineLoss: 0,
+    }));
     return andThen(nozzlePressures({ pumps, suctionPressure, density }), (nozzles) => {
       const [suction, discharge] = nozzles.slice(-2).map((nozzle) => nozzle.greatest);
       return succeed({ suction: suction as number, discharge: discharge as number }, remarks);
@@ -84,7 +83,13 @@ export function stagePressure(input: StagePressureInput): Result<StagePressure> 
 
 function toleranceAssumed(): Finding {
   const found = amount("percent", UNSTATED_HEAD_TOLERANCE);
-  return { code: "head-tolerance-assumed", severity: "caution", subject: "head tolerance", found, cites: TOLERANCE_RULE };
+  return {
+    code: "head-tolerance-assumed",
+    severity: "caution",
+    subject: "head tolerance",
+    found,
+    cites: TOLERANCE_RULE,
+  };
 }
 
 function withoutSurge(): Finding {

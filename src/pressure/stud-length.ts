@@ -76,9 +76,7 @@ export const jointStudLengthMethod = {
     pitch: { name: "thread pitch", quantity: "size", above: 0 },
     tolerance: { name: "tolerance of length", quantity: "size", atLeast: 0 },
   },
-} as const satisfies Method<
-  "one" | "other" | "gasketThickness" | "between" | "boltDiameter" | "pitch" | "tolerance"
->;
+} as const satisfies Method<"one" | "other" | "gasketThickness" | "between" | "boltDiameter" | "pitch" | "tolerance">;
 
 /**
  * Stud length from the parts of a joint that is no like pair: iron on steel, wafer valves, blinds, rings. m.

@@ -66,7 +66,13 @@ export function surge({ velocityChange, pipe, liquid, bulkModulus }: SurgeInput)
 
 function anchoredHigher(pressure: number): Finding {
   const found = amount("pressureDifference", pressure);
-  return { code: "surge-anchored-higher", severity: "caution", subject: "surge", found, cites: waveSpeedMethod.cites[1] };
+  return {
+    code: "surge-anchored-higher",
+    severity: "caution",
+    subject: "surge",
+    found,
+    cites: waveSpeedMethod.cites[1],
+  };
 }
 
 function screen(speed: number): Finding {

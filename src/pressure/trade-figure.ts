@@ -41,9 +41,7 @@ export function tradeFigureRemarks(pressure: number, rating: FlangeRating): read
     difference: amount("percent", Math.abs(above)),
     way: Math.abs(above) < 5e-4 ? "equal" : above > 0 ? "above" : "below",
   };
-  const findings: Finding[] = [
-    { code: "trade-figure-compared", severity: "caution", subject, facts, cites: RULE },
-  ];
+  const findings: Finding[] = [{ code: "trade-figure-compared", severity: "caution", subject, facts, cites: RULE }];
   const found = amount("gaugePressure", pressure);
   if (exceeds(pressure, rating.pressure) && !exceeds(pressure, figure.pressure)) {
     findings.push({

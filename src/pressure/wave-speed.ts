@@ -63,9 +63,7 @@ export function waveSpeed({ density, bulkModulus, wall, restraint }: WaveSpeedIn
       wall === undefined
         ? unconfined
         : unconfined /
-          Math.sqrt(
-            1 + (restraintFactor(wall, restraint) * bulkModulus * wall.bore) / (wall.modulus * wall.thickness),
-          );
+          Math.sqrt(1 + (restraintFactor(wall, restraint) * bulkModulus * wall.bore) / (wall.modulus * wall.thickness));
     return succeed(speed, unusual(speed));
   });
 }

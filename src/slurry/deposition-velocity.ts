@@ -84,7 +84,9 @@ export function depositionVelocity(inputs: DepositionVelocityInputs): Result<Dep
   if (!checked.ok) return checked;
   const liquidSG = liquid.density / SPECIFIC_GRAVITY_REFERENCE;
   if (solidsSG <= liquidSG) return fail([doNotSettle(solidsSG, liquidSG)]);
-  if (particleSize >= bore) return fail([tooLarge(particleSize, bore)]);
+  if (particleSize >= bore) {
+    return fail([tooLarge(particleSize, bore), ...sizeDoubted("particle size d50", particleSize)]);
+  }
 
   const weight = STANDARD_GRAVITY * (solidsSG / liquidSG - 1);
   const ratio = particleSize / bore;

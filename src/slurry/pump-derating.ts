@@ -81,15 +81,18 @@ export interface PumpDerating {
  *   1 − HR = 0.13 C_w √(S − 1) ln(d50/20 µm)                              (Kazim, for comparison)
  *
  * C_w follows from C_v with a carrier of SG 1. Impeller diameter does not enter the fit; above 0.4 m efficiency falls
- * less than head, so ER = HR is then on the safe side. Fails where solids do not sink, under 0.0227 mm, where HR comes
+ * less than head, so ER = HR is then on the safe side. Fails where solids do not sink, at a d50 of the impeller's diameter, under 0.0227 mm, where HR comes
  * out below 0.5, and on more than half the solids below 75 µm beside a d50 above it. Warns above 10 mm. Always cautions
  * on the scatter of 0.1, and on NPSHR, which rises as 1/HR.
  */
 export function pumpDerating(inputs: PumpDeratingInputs): Result<PumpDerating> {
   const checked = checkInputs(pumpDeratingMethod, { ...inputs });
   if (!checked.ok) return checked;
-  const { particleSize, solidsSG, solidsByVolume, fines } = inputs;
+  const { impellerDiameter, particleSize, solidsSG, solidsByVolume, fines } = inputs;
   if (solidsSG <= 1) return fail([doNotSettle(solidsSG, 1)]);
+  if (particleSize >= impellerDiameter) {
+    return fail([tooLarge(particleSize, impellerDiameter), ...sizeDoubted("d50", particleSize)]);
+  }
   if (particleSize < FINEST) return fail([tooFine(particleSize)]);
   if (particleSize > FINES_SIZE && fines > 0.5) return fail([finesContradict(particleSize, fines)]);
 
@@ -97,7 +100,9 @@ export function pumpDerating(inputs: PumpDeratingInputs): Result<PumpDerating> {
   const relief = (1 - fines) ** 2;
   const headRatio = 1 - caveReduction(particleSize, solidsSG, solidsByWeight) * relief;
   const kazimHeadRatio = 1 - kazimReduction(particleSize, solidsSG, solidsByWeight);
-  if (headRatio < LEAST_RATIO) return fail([belowMeasured(headRatio)]);
+  if (headRatio < LEAST_RATIO) {
+    return fail([belowMeasured(headRatio), ...sizeDoubted("d50", particleSize)]);
+  }
   return succeed({ headRatio, efficiencyRatio: headRatio, kazimHeadRatio }, [
     ...checked.findings,
     ...percentDoubted("solids by volume", solidsByVolume),
@@ -117,6 +122,16 @@ function caveReduction(size: number, solidsSG: number, solidsByWeight: number): 
 
 function kazimReduction(size: number, solidsSG: number, solidsByWeight: number): number {
   return 0.13 * solidsByWeight * Math.sqrt(solidsSG - 1) * Math.log(size / 2e-5);
+}
+
+function tooLarge(size: number, impellerDiameter: number): Finding {
+  return {
+    code: "out-of-range",
+    severity: "error",
+    subject: "d50",
+    found: amount("size", size),
+    limit: { quantity: "size", value: impellerDiameter, side: "below" },
+  };
 }
 
 function tooFine(size: number): Finding {

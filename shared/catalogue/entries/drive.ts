@@ -18,7 +18,7 @@ function openChoice<const C extends string>(
   return { ...choice(choices, { about }), fallback: null, whenLeftOut: shown };
 }
 
-const greatestPower = quantity("power", {
+const greatestPower = quantity<number>("power", {
   about: "Greatest power the pump takes anywhere on its curve, with the heaviest liquid",
   range: "above 0",
 });
@@ -76,7 +76,7 @@ export const driveEntries = [
       "ISO 3046-1: P = α P_r, α = k − 0.7 (1 − k)(1/η_m − 1), with η_m 0.80, reference 100 kPa, 25 °C, 30 % humidity and the pressure of the standard atmosphere; never more than rated. Naturally aspirated: the lesser of the limits by excess air (exponents m 1, n 0.75, on dry air) and by heat (m 1, n 1). Turbocharged: with charge-air cooling (m 0.7, n 1.2, q 1), its coolant as warm as the air. The rated power is the continuous net rating at run speed. NOTES gives the quick rule of 3 % for each 1000 ft above 500 ft beside it. The maker's curve decides: turbocharged engines often keep full power to 1500 m or more.",
     cites: enginePowerMethod.cites,
     parameters: {
-      ratedPower: quantity("power", { about: "Continuous net rating at run speed", range: "above 0" }),
+      ratedPower: quantity<number>("power", { about: "Continuous net rating at run speed", range: "above 0" }),
       altitude: quantity<number>("elevation", {
         about: "Height of the site above sea level",
         range: "-500 m to 5000 m (-1640 ft to 16 400 ft)",
@@ -119,7 +119,7 @@ export const driveEntries = [
     parameters: {
       driver: choice(DRIVERS, { about: "What drives the pump" }),
       shaftPower: greatestPower,
-      speed: quantity("speed", { about: "Speed of the pump", range: "above 0" }),
+      speed: quantity<number>("speed", { about: "Speed of the pump", range: "above 0" }),
       liquid,
       temperature,
     },
@@ -174,7 +174,7 @@ export const driveEntries = [
       "Shaft power × specific consumption ÷ density of the fuel, 840 kg/m³ (7.01 lb/US gal, EN 590). Where no consumption is given, the usual one near full load stands in, with a caution: 265 g/kWh (0.436 lb/hp-h) to 30 kW, 228 (0.375) at 110 kW, 205 (0.337) from 400 kW, between them by the logarithm of power. At 40 % load an engine takes some 10 % more for each kWh, at 25 % some 30 % more. The answer is in US gal/h or L/h.",
     cites: fuelRateMethod.cites,
     parameters: {
-      shaftPower: quantity("power", { about: "Power the engine gives while running", range: "above 0" }),
+      shaftPower: quantity<number>("power", { about: "Power the engine gives while running", range: "above 0" }),
       specificConsumption: quantity<number | null>("specificConsumption", {
         about: "Fuel for each unit of energy delivered",
         example: '"215 g/kWh" or "0.36 lb/hp-h"',

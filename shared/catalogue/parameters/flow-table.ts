@@ -32,17 +32,29 @@ interface Layout<K extends string> {
   readonly hasHeading: boolean;
 }
 
+/** Every table of flows has a column of this key. */
+function flowPlaceOf({ places }: Layout<string>): number {
+  return places["flow"] ?? 0;
+}
+
+interface FlowTableOptions {
+  /** A first row of zeros is a point of the table, not a blank row. */
+  readonly mayBeginAtZero?: boolean;
+}
+
 /** A table whose heading row may name its columns in any order and give their units; blank rows are passed over. */
 export function readFlowTable<K extends string>(
   cells: readonly (readonly Cell[])[],
   reading: Reading,
   columns: Readonly<Record<K, FlowColumn>>,
+  { mayBeginAtZero = false }: FlowTableOptions = {},
 ): Result<FlowTable<K>> {
   return andThen(layoutOf(cells, reading, columns), (layout) => {
     const labels: string[] = [];
     const rows: Result<Partial<Record<K, number>>>[] = [];
+    const zeros = mayBeginAtZero ? zeroRowOf(cells, layout.firstRow, flowPlaceOf(layout)) : undefined;
     for (const [i, row] of cells.entries()) {
-      if (i < layout.firstRow || row.every(isBlank)) continue;
+      if (i < layout.firstRow || (i !== zeros && row.every(isBlank))) continue;
       const label = `${reading.name} row ${i + 1}`;
       labels.push(label);
       rows.push(rowOf(row, label, layout, reading, columns));
@@ -51,13 +63,23 @@ export function readFlowTable<K extends string>(
       const suggestions = [`rows of ${wanted(columns)}`];
       return fail([{ code: "left-out", severity: "error", subject: reading.name, suggestions }]);
     }
-    return andThen(all(rows), (read) => succeed({ rows: read, labels, unitsStated: layout.units }));
+    const doubted: readonly Finding[] =
+      zeros === undefined ? [] : [{ code: "zero-may-be-blank", severity: "caution", subject: labels[0] as string }];
+    return andThen(all(rows), (read) => succeed({ rows: read, labels, unitsStated: layout.units }, doubted));
   });
 }
 
 /** A blank cell of a range may arrive as 0, so a row of blanks and zeros is blank. */
 function isBlank(cell: Cell): boolean {
   return isAbsent(cell) || cell === 0;
+}
+
+/** The row of zeros that stands first, where the next filled row has a flow; a blank row may arrive like it. */
+function zeroRowOf(cells: readonly (readonly Cell[])[], firstRow: number, flowPlace: number): number | undefined {
+  const first = cells.findIndex((row, i) => i >= firstRow && !row.every(isBlank));
+  if (first <= firstRow || isBlank(cells[first]?.[flowPlace] ?? null)) return undefined;
+  const before = cells.slice(firstRow, first).findLastIndex((row) => row.some((cell) => cell === 0));
+  return before < 0 ? undefined : firstRow + before;
 }
 
 function keysOf<K extends string>(columns: Readonly<Record<K, FlowColumn>>): readonly K[] {

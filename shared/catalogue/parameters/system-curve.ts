@@ -13,7 +13,7 @@ export const systemCurve: RangeParameter<HeadCurve> = {
   about: "The system curve, a range of flow and head such as SYSTEMCURVE spills; the more rows, the nearer the answer",
   example: "a range of rows, such as flow | head, then 0 | 60, then 300 | 83, then 600 | 148",
   read: (cells, reading) =>
-    andThen(readFlowTable(cells, reading, COLUMNS), ({ rows, labels }) =>
+    andThen(readFlowTable(cells, reading, COLUMNS, { mayBeginAtZero: true }), ({ rows, labels }) =>
       systemCurveThrough({ points: rows as readonly SystemCurvePoint[], subject: reading.name, labels }),
     ),
 };

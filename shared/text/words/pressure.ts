@@ -61,7 +61,8 @@ export const pressureWords: Readonly<Record<PressureCode, Words>> = {
     `${f.subject} of ${say.amount(f.found)} is beyond ${say.fact("flangeClass")}, the highest class covered, which ${say.fact("standard")} rates at ${say.amount(f.limit)} here`,
   "head-tolerance-assumed": (f, say) =>
     `no ${f.subject} was given; ${say.amount(f.found)} is added, as for acceptance grade 2B`,
-  "head-tolerance-of-grade": (f, say) => `${f.subject} of grade ${f.given} is ${say.amount(f.found)} above the guaranteed head`,
+  "head-tolerance-of-grade": (f, say) =>
+    `${f.subject} of grade ${f.given} is ${say.amount(f.found)} above the guaranteed head`,
   "percent-as-fraction": (f, say) =>
     `${f.subject} is a percentage: ${f.given} would be less than one per cent; write ${say.suggestions()}`,
   "suction-vacuum-as-zero": (f, say) =>
@@ -77,8 +78,9 @@ export const pressureWords: Readonly<Record<PressureCode, Words>> = {
   "later-stage-suction": (f) =>
     `${f.subject}: shaft seal, casing and hose on the suction side stand under the discharge pressure of the pump before; check their working pressures too`,
   "flange-size-unknown": (f, say) =>
-    `${f.given} is not in ${say.fact("standard")}; its sizes are ${say.fact("named")} ${say.fact("sizes")}`,
-  "flange-size-twice": (f, say) => `${f.subject} “${f.given}” and the ${say.fact("other")} beside the class differ; give one`,
+    `${/^(?:NPS|DN) [\d./ -]+$/.test(f.given ?? "") ? f.given : `“${f.given}”`} is not in ${say.fact("standard")}; its sizes are ${say.fact("named")} ${say.fact("sizes")}`,
+  "flange-size-twice": (f, say) =>
+    `${f.subject} “${f.given}” and the ${say.fact("other")} beside the class differ; give one`,
   "flange-dimensions-not-held": (f, say) =>
     `dimensions of ${f.given} flanges are not held; ${say.suggestions()} are, and no PN flange bolts to one of them`,
   "flange-drilling-alone": (_, say) =>
@@ -109,8 +111,7 @@ export const pressureWords: Readonly<Record<PressureCode, Words>> = {
     `the wall of “${f.given}” or what it is made of is not known, so it is taken as rigid: the surge of a real pipe or hose is less; state both, such as “OD 168.3 mm wall 4.5 mm steel”`,
   "surge-liquid-modulus-taken": (f, say) =>
     `${f.subject} “${f.given}” is taken with a bulk modulus of ${say.amount(f.found)}, that of ${say.fact("about")}`,
-  "surge-anchored-higher": (f, say) =>
-    `in a line anchored throughout ${f.subject} comes to ${say.amount(f.found)}`,
+  "surge-anchored-higher": (f, say) => `in a line anchored throughout ${f.subject} comes to ${say.amount(f.found)}`,
   "surge-is-a-screen": (f, say) =>
     `with a wave speed of ${say.amount(f.found)} this ${f.subject} arises where the flow changes within the time a wave runs to the end of the line and back; add it to the working pressure, and have a transient study made where it matters or the column may part`,
   "wave-speed-unusual": (f, say) =>

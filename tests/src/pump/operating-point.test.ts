@@ -5,7 +5,7 @@ import { equalPumps, type HeadCurve } from "../../../src/pump/head-curve.ts";
 import { type OperatingPointInput, operatingPoint } from "../../../src/pump/operating-point.ts";
 import { headOf } from "../../../src/pump/pump-reading.ts";
 import { systemCurveThrough } from "../../../src/pump/system-curve-through.ts";
-import { curveByFormula, curveOf, DROOPING, FALLING, running, systemByFormula } from "../../support/pumps.ts";
+import { curveByFormula, curveOf, DROOPING, FALLING, factOf, running, systemByFormula } from "../../support/pumps.ts";
 
 const system = (staticHead: number, friction: number): HeadCurve =>
   systemByFormula((flow) => staticHead + friction * flow * flow);
@@ -141,7 +141,7 @@ describe("curves that do not simply cross", () => {
     expect(answered(change).flow).toBeCloseTo(0.0292495, 5);
     const warning = read.findings.find(({ code }) => code === "does-not-start-alone");
     expect(warning?.severity).toBe("warning");
-    expect((warning?.facts?.["lower"] as { value: number }).value).toBeCloseTo(0.0151949, 5);
+    expect(factOf(read, "does-not-start-alone", "lower")).toBeCloseTo(0.0151949, 5);
     expect(warning?.found?.value).toBe(30);
     expect(warning?.limit?.value).toBe(32);
   });
@@ -158,7 +158,7 @@ describe("curves that do not simply cross", () => {
     const miss = pointOf({ pump: running(DROOPING), system: system(32.25, 500) });
     expect(miss.findings.map(({ code }) => code)).toEqual(["system-out-of-reach"]);
     expect(miss.findings[0]?.found?.value).toBeCloseTo(0.0278, 3);
-    expect((miss.findings[0]?.facts?.["flow"] as { value: number }).value).toBeCloseTo(0.0222, 3);
+    expect(factOf(miss, "system-out-of-reach", "flow")).toBeCloseTo(0.0222, 3);
   });
 
   it("cross three times: the answer is the highest, and all are named", () => {

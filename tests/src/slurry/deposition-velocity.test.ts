@@ -82,7 +82,7 @@ describe("limiting deposition velocity", () => {
     ["0.018 of the bore", { bore: 0.1, particleSize: 1.8e-3 }, [always]],
     ["over 0.018 of the bore", { bore: 0.1, particleSize: 1.81e-3 }, ["caution flow-stratified", always]],
     ["solids that float", { solidsSG: 1 }, ["error solids-do-not-settle"]],
-    ["a particle of the bore", { particleSize: 0.2 }, ["error out-of-range"]],
+    ["a particle of the bore", { particleSize: 0.2 }, ["error out-of-range", "caution particle-size-doubted"]],
     ["no solids", { solidsByVolume: 0 }, ["error out-of-range"]],
     ["packed solids", { solidsByVolume: 0.62 }, ["error out-of-range"]],
     ["a particle of nothing", { particleSize: 0 }, ["error out-of-range"]],

@@ -106,6 +106,13 @@ describe("head and efficiency of a pump on slurry", () => {
     expect(codesOf(at(0.5349))).toEqual(["error derating-below-measured"]);
   });
 
+  it("asks for the unit where micrometres come to a loss beyond what was measured", () => {
+    const slip = "caution particle-size-doubted";
+    expect(codesOf({ particleSize: 0.34, solidsByVolume: 0.2 })).toEqual(["error derating-below-measured", slip]);
+    expect(codesOf({ particleSize: 0.35 })).toEqual(["error out-of-range", slip]);
+    expect(codesOf({ particleSize: 0.34 })).toContain(slip);
+  });
+
   it("says by how much NPSHR rises", () => {
     const derating = pumpDerating(base);
     const remark = derating.findings.find(({ code }) => code === "npshr-rises");

@@ -112,7 +112,7 @@ describe("friction of a settling slurry", () => {
     ["over 0.015 of the bore", { particleSize: 3.01e-3 }, ["caution flow-stratified"]],
     ["0.018 of the bore", { particleSize: 3.6e-3 }, ["caution flow-stratified"]],
     ["over 0.018 of the bore", { particleSize: 3.61e-3 }, ["error flow-stratified"]],
-    ["a particle of the bore", { particleSize: 0.2 }, ["error out-of-range"]],
+    ["a particle of the bore", { particleSize: 0.2 }, ["error out-of-range", "caution particle-size-doubted"]],
     ["solids that float", { solidsSG: 1 }, ["error solids-do-not-settle"]],
     ["a negative flow", { flow: -1 }, ["error out-of-range"]],
   ] as const)("remarks on %s", (_, change, codes) => {

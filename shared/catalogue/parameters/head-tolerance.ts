@@ -1,0 +1,35 @@
+import { amount, fail, type Result, succeed } from "../../../src/basis/result.ts";
+import { headToleranceOf, UNSTATED_HEAD_TOLERANCE } from "../../../src/pressure/greatest-head.ts";
+import { quantity, type SingleParameter } from "../parameter.ts";
+
+const percent = quantity<number | null>("percent", {
+  about:
+    'How far the head may come out above the curve, in percent (5 means 5 %), or the acceptance grade: "1B", "1U", "2B", "2U", "3B"',
+  example: '5, "5 %" or "2B"',
+  range: "0 to 50",
+  whenLeftOut: { value: null, shown: `${UNSTATED_HEAD_TOLERANCE * 100}, with a caution` },
+});
+
+/**
+ * Head tolerance, a fraction; null where left out. A number between 0 and 1 is a fraction typed as a percentage, as a
+ * cell shown in percent holds it, and is refused.
+ */
+export const headTolerance: SingleParameter<number | null> = {
+  ...percent,
+  read: (cell, reading): Result<number | null> => {
+    const { name } = reading;
+    if (typeof cell === "number" && cell > 0 && cell < 1) {
+      const given = String(cell);
+      const suggestions = [`${Number((cell * 100).toPrecision(6))}`, `“${given} %”`];
+      return fail([{ code: "percent-as-fraction", severity: "error", subject: name, given, suggestions }]);
+    }
+    if (typeof cell !== "string") return percent.read(cell, reading);
+    const ofGrade = headToleranceOf(cell);
+    if (ofGrade === undefined) return percent.read(cell, reading);
+    const found = amount("percent", ofGrade);
+    const cites = { source: "iso-9906", at: "table 8 (from memory)" } as const;
+    return succeed(ofGrade, [
+      { code: "head-tolerance-of-grade", severity: "caution", subject: name, given: cell.trim(), found, cites },
+    ]);
+  },
+};

@@ -1,0 +1,17 @@
+import {
+  PRESSURE_MATERIAL_NAMES,
+  type PressureMaterial,
+  pressureMaterialNamed,
+} from "../../../src/pressure/pressure-material.ts";
+import { type SingleParameter, text } from "../parameter.ts";
+
+/** Material of a casing or flange, by name or by specification. */
+export const pressureMaterial: SingleParameter<PressureMaterial> = text(
+  {
+    about:
+      'Material of the flange: "ductile iron", "grey iron", "carbon steel", "316", "316L", "duplex", or by specification, such as "A536", "WCB", "CF8M", "EN-GJS-400-15"',
+    example: '"ductile iron"',
+    choices: PRESSURE_MATERIAL_NAMES,
+  },
+  pressureMaterialNamed,
+);
