@@ -5,6 +5,7 @@ import { engineFigures } from "./bench/engine.ts";
 import { gridRecalculation } from "./bench/grid.ts";
 import { libreOfficeColebrookRows } from "./bench/libreoffice.ts";
 import { secondsToLivePane } from "./bench/page.ts";
+import { pumpFigures } from "./bench/pump.ts";
 
 /** `npm run bench`: speed and sizes, each beside its target, all measured now on this machine. */
 async function main(): Promise<void> {
@@ -18,6 +19,13 @@ async function main(): Promise<void> {
   } else line("  python3-fluids, scalar", engine.pythonPerSecond);
   line("FRICTIONHEAD, single cell", `${micro(engine.frictionHeadSingle)} a call`);
   line("FRICTIONHEAD, 10,000-row column", `${micro(engine.frictionHeadColumnRow)} a row (target 0.5 µs)`);
+
+  const pump = pumpFigures();
+  line("PUMPHEAD, 10,000-row column", `${micro(pump.pumpHeadColumnRow)} a row`);
+  line("PUMPPOWER, 10,000-row column", `${micro(pump.pumpPowerColumnRow)} a row`);
+  line("PUMPHEAD, single cell with its curve", `${micro(pump.pumpHeadSingle)} a call`);
+  line("OPERATINGPOINT, single cell", `${micro(pump.operatingPointSingle)} a call`);
+  line("SPEEDFOR, single cell", `${micro(pump.speedForSingle)} a call`);
 
   const office = await libreOfficeColebrookRows();
   if ("skipped" in office) line("  LibreOffice, the same rows", `not measured: ${office.skipped}`);

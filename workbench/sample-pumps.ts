@@ -5,8 +5,7 @@ import { pumpSheets } from "../shared/pump-table/pump-sheets.ts";
 
 /** Sheets of invented pumps, and one that ranks them for an invented duty. */
 
-const INVENTED =
-  "Invented example: nobody makes these pumps, there is no such site, and every figure here is made up.";
+const INVENTED = "Invented example: nobody makes these pumps, there is no such site, and every figure here is made up.";
 
 const styles = {
   title: { bold: true, size: 15, color: "#1C2733" },

@@ -260,6 +260,8 @@ class Call {
         return finite(value as number);
       case "text":
         return value as string;
+      case "figure":
+        return typeof value === "number" ? finite(value) : (value as string);
       case "table":
         return this.#spill(value as readonly Row[], answer.columns);
       case "record":

@@ -1,14 +1,15 @@
 import { driveEntries } from "./entries/drive.ts";
 import { estimateEntries } from "./entries/estimate.ts";
 import { liquidAndSiteEntries, liquidListEntries } from "./entries/liquid-and-site.ts";
+import { materialEntries } from "./entries/materials.ts";
 import { notesEntry } from "./entries/notes.ts";
 import { pipeAndFrictionEntries } from "./entries/pipe-and-friction.ts";
 import { pipeListEntries } from "./entries/pipe-list.ts";
+import { pressureAndFlangeEntries } from "./entries/pressure-and-flanges.ts";
 import { primingEntries } from "./entries/priming.ts";
 import { pumpEntries } from "./entries/pump.ts";
 import { rankPumpsEntries } from "./entries/rank-pumps.ts";
 import { slurryEntries } from "./entries/slurry.ts";
-import { pressureAndFlangeEntries } from "./entries/pressure-and-flanges.ts";
 import { systemAndSuctionEntries } from "./entries/system-and-suction.ts";
 import type { Entry } from "./entry.ts";
 
@@ -25,6 +26,7 @@ const FUNCTIONS: readonly Entry[] = [
   ...rankPumpsEntries,
   ...slurryEntries,
   ...primingEntries,
+  ...materialEntries,
   ...estimateEntries,
 ];
 

@@ -32,6 +32,8 @@ export type Answer =
   | { readonly kind: "quantity"; readonly name: string; readonly quantity: Quantity }
   | { readonly kind: "number"; readonly name: string }
   | { readonly kind: "text"; readonly name: string }
+  /** A number already in the reader's unit, or a text, as the table asked for holds it. */
+  | { readonly kind: "figure"; readonly name: string }
   /** Spills a header row and the rows. */
   | { readonly kind: "table"; readonly name: string; readonly columns: readonly Column[] }
   /** One answer in several parts: spills two rows, names over values. */
@@ -41,9 +43,11 @@ type ValueOf<A extends Answer> = A["kind"] extends "quantity" | "number"
   ? number
   : A["kind"] extends "text"
     ? string
-    : A["kind"] extends "table"
-      ? readonly Row[]
-      : Row;
+    : A["kind"] extends "figure"
+      ? number | string
+      : A["kind"] extends "table"
+        ? readonly Row[]
+        : Row;
 
 /**
  * A call with a known answer, shown on the help page and run by the tests. `part` picks a cell of a spilled
@@ -120,9 +124,9 @@ export function defineEntry<const P extends Readonly<Record<string, Parameter<un
   };
 }
 
-/** "staticHead" as people read it: "static head". A single letter is a symbol and stays as it is: "C". */
+/** "staticHead" as people read it: "static head". A symbol stays as it is: "C", "pH". */
 export function parameterName(key: string): string {
-  if (key.length === 1) return key;
+  if (key.length === 1 || key === "pH") return key;
   return key
     .replace(/[A-Z]+(?![a-z])|[A-Z]/g, (letters) => (letters.length > 1 ? ` ${letters}` : ` ${letters.toLowerCase()}`))
     .trim();

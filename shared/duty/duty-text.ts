@@ -73,17 +73,40 @@ export interface DutyText {
 
 export type LineKey = "suctionLine" | "dischargeLine";
 
-/** Names one box of the pane: a field, or a cell of a line row. */
+/** The boxes of the chosen pump beside the points of its curve. */
+export type PumpKey = Exclude<keyof PumpText, "points">;
+
+/** Names one box of the pane: a field, a cell of a line row, a box of the pump or a cell of its curve. */
 export type Place =
   | { readonly field: FieldKey }
-  | { readonly line: LineKey; readonly row: number; readonly column: keyof SegmentText };
+  | { readonly line: LineKey; readonly row: number; readonly column: keyof SegmentText }
+  | { readonly pump: PumpKey }
+  | { readonly pump: "points"; readonly row: number; readonly column: keyof CurvePointText };
 
-/** "flow", "suctionLine.0.pipe": a place as one key, for maps and element ids. */
+/** Where stands what concerns the curve as a whole, not one cell of it. */
+export const CURVE_PLACE = "pump.points";
+
+/** "flow", "suctionLine.0.pipe", "pump.speed", "pump.points.2.head": a place as one key, for maps and element ids. */
 export function placeKey(place: Place): string {
-  return "field" in place ? place.field : `${place.line}.${place.row}.${place.column}`;
+  if ("field" in place) return place.field;
+  if ("line" in place) return `${place.line}.${place.row}.${place.column}`;
+  return place.pump === "points" ? `${CURVE_PLACE}.${place.row}.${place.column}` : `pump.${place.pump}`;
 }
 
 export const EMPTY_SEGMENT: SegmentText = { pipe: "", length: "", fittings: "" };
+
+export const EMPTY_CURVE_POINT: CurvePointText = { flow: "", head: "", efficiency: "", npshRequired: "" };
+
+export const EMPTY_PUMP: PumpText = {
+  name: "",
+  speed: "",
+  impellerDiameter: "",
+  points: [EMPTY_CURVE_POINT, EMPTY_CURVE_POINT, EMPTY_CURVE_POINT],
+  speedRatio: "",
+  trimRatio: "",
+  count: "",
+  arrangement: "parallel",
+};
 
 export const EMPTY_DUTY: DutyText = {
   unitSet: "US",

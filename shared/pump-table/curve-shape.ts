@@ -1,5 +1,5 @@
 import type { Finding } from "../../src/basis/result.ts";
-import type { PumpCurvePoint } from "../../src/pump/pump-curve-point.ts";
+import type { PointFigures } from "./point-figures.ts";
 
 /** Fewest points a curve is drawn through. */
 const LEAST_POINTS = 3;
@@ -10,49 +10,52 @@ const LEAST_BEST = 0.015;
 
 /** What the shape of a curve's points says of them, before any curve is drawn: too few, or not those of a pump. */
 export function curveShapeFindings(
-  points: readonly PumpCurvePoint[],
+  figures: PointFigures,
+  from: number,
+  to: number,
   subject: string,
   given: string,
 ): readonly Finding[] {
   const least = LEAST_POINTS;
-  if (points.length < least) {
-    const facts = { points: points.length, least };
+  const count = to - from + 1;
+  if (count < least) {
+    const facts = { points: count, least };
     return [{ code: "table-curve-too-short", severity: "error", subject, given, facts }];
   }
+  const { flow, head, efficiency, npshRequired, power } = figures;
   let top = 0;
   let best = 0;
   let withEfficiency = 0;
   let withNpshRequired = 0;
   let withPower = 0;
-  for (const { head, efficiency = 0, npshRequired = 0, power = 0 } of points) {
-    if (head > top) top = head;
-    if (efficiency > 0) withEfficiency += 1;
-    if (efficiency > best) best = efficiency;
-    if (npshRequired > 0) withNpshRequired += 1;
-    if (power > 0) withPower += 1;
+  for (let i = from; i <= to; i += 1) {
+    top = Math.max(top, head[i] as number);
+    best = Math.max(best, efficiency[i] as number);
+    if ((efficiency[i] as number) > 0) withEfficiency += 1;
+    if ((npshRequired[i] as number) > 0) withNpshRequired += 1;
+    if ((power[i] as number) > 0) withPower += 1;
   }
   const findings: Finding[] = [];
-  for (const [column, count] of [
+  for (const [column, filled] of [
     ["efficiency", withEfficiency],
     ["NPSHR", withNpshRequired],
     ["power", withPower],
   ] as const) {
     // Efficiency is drawn through zero at no flow besides.
     const needed = column === "efficiency" ? least - 1 : least;
-    if (count === 0 || count >= needed) continue;
-    const facts = { column, points: count, least: needed };
+    if (filled === 0 || filled >= needed) continue;
+    const facts = { column, points: filled, least: needed };
     findings.push({ code: "table-column-too-short", severity: "error", subject, given, facts });
   }
   if (best > 0 && best <= LEAST_BEST) {
     const shown = String(Number((100 * best).toPrecision(6)));
     findings.push({ code: "table-efficiency-mixed", severity: "error", subject, given, facts: { best: shown } });
   }
-  const first = points[0] as PumpCurvePoint;
-  const last = points[points.length - 1] as PumpCurvePoint;
-  const heads = { first: { quantity: "head", value: first.head }, last: { quantity: "head", value: last.head } } as const;
-  if (last.head >= first.head) {
+  const [first, last] = [head[from] as number, head[to] as number];
+  const heads = { first: { quantity: "head", value: first }, last: { quantity: "head", value: last } } as const;
+  if (last >= first) {
     findings.push({ code: "table-head-does-not-fall", severity: "error", subject, given, facts: heads });
-  } else if (top > DOUBTED_RISE * first.head) {
+  } else if (top > DOUBTED_RISE * first) {
     const found = { quantity: "head", value: top } as const;
     findings.push({ code: "table-head-rises", severity: "caution", subject, given, found, facts: heads });
   }

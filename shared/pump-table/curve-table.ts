@@ -2,8 +2,8 @@ import type { Quantity, UnitSet } from "../../src/basis/quantities.ts";
 import { readQuantity } from "../../src/basis/quantity-text.ts";
 import { type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
 import type { Unit } from "../../src/basis/units.ts";
-import type { PumpCurvePoint } from "../../src/pump/pump-curve-point.ts";
 import type { OfferedCurve, OfferedPump, PumpLimits } from "../../src/pump/offered-pump.ts";
+import type { PumpCurvePoint } from "../../src/pump/pump-curve-point.ts";
 import { type Cell, isAbsent, isCellError } from "../catalogue/cell.ts";
 import { wrongKind } from "../catalogue/parameter.ts";
 import { CURVE_COLUMNS, type CurveColumn, LIMIT_COLUMNS, type LimitColumn, USUAL_CURVE_ORDER } from "./columns.ts";
@@ -284,7 +284,8 @@ function gather(
     if (flow === undefined || head === undefined || Number.isNaN(flow) || Number.isNaN(head)) continue;
     if (flow < 0) problem("flow", mustBe("flow", flow, "at least"));
     if (head < 0) problem("head", mustBe("head", head, "at least"));
-    if (npshRequired !== undefined && npshRequired < 0) problem("npshRequired", mustBe("head", npshRequired, "at least"));
+    if (npshRequired !== undefined && npshRequired < 0)
+      problem("npshRequired", mustBe("head", npshRequired, "at least"));
     if (power !== undefined && power < 0) problem("power", mustBe("power", power, "at least"));
     if (efficiency !== undefined && efficiency < 0) {
       problem("efficiency", mustBe("ratio", efficiency, "at least"));
@@ -393,5 +394,7 @@ const LIMIT_PAIRS = [
 
 /** Pairs of limits whose least is more than their greatest. */
 export function limitsContradict(limits: PumpLimits): readonly (readonly [LimitColumn, LimitColumn])[] {
-  return LIMIT_PAIRS.filter(([least, greatest]) => (limits[least] ?? 0) > (limits[greatest] ?? Number.POSITIVE_INFINITY));
+  return LIMIT_PAIRS.filter(
+    ([least, greatest]) => (limits[least] ?? 0) > (limits[greatest] ?? Number.POSITIVE_INFINITY),
+  );
 }

@@ -176,7 +176,11 @@ function columnFinder<K extends string>(columns: Columns<K>): (heading: string) 
     return key;
   };
   return (heading) => {
-    const text = heading.replace(/\s+/g, " ").trim().replace(/[:*]+$/, "").trim();
+    const text = heading
+      .replace(/\s+/g, " ")
+      .trim()
+      .replace(/[:*]+$/, "")
+      .trim();
     if (text === "" || text.length > 80) return undefined;
     const whole = byWord.get(plain(text));
     if (whole !== undefined) return { key: whole, unitText: "" };

@@ -11,9 +11,7 @@ export interface TablePlace {
 /** "Pumps.csv D7 (flow)", or "pump table row 7, column 4 (flow)" where nobody knows the address. */
 export function cellPlace({ name, corner }: TablePlace, row: number, column: number, columnName?: string): string {
   const at =
-    corner === undefined
-      ? `row ${row + 1}, column ${column + 1}`
-      : addressOf(corner.row + row, corner.column + column);
+    corner === undefined ? `row ${row + 1}, column ${column + 1}` : addressOf(corner.row + row, corner.column + column);
   return columnName === undefined ? `${name} ${at}` : `${name} ${at} (${columnName})`;
 }
 

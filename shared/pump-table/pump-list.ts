@@ -56,7 +56,8 @@ export function readPumpList(
       const { name, quantity } = PUMP_COLUMNS[key] as { name: string; quantity?: Quantity };
       const subject = cellPlace(place, index, column, name);
       if (key === "pump" ? isBlank(cell) : isAbsent(cell)) continue;
-      const read = quantity === undefined ? textOf(cell, subject) : amountOf(cell, quantity, unitOf(quantity, key), subject);
+      const read =
+        quantity === undefined ? textOf(cell, subject) : amountOf(cell, quantity, unitOf(quantity, key), subject);
       if (!read.ok) findings.push(...read.findings);
       else if (read.value !== 0) entry[key] = read.value;
     }

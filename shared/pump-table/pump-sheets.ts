@@ -4,7 +4,14 @@ import type { Scalar } from "../catalogue/cell.ts";
 import { addressOf, rangeOf } from "../ports/a1.ts";
 import type { SheetHost } from "../ports/sheet-host.ts";
 import type { CellSpec, SheetSpec, StyleSpec } from "../ports/sheet-spec.ts";
-import { CURVE_COLUMNS, LIMIT_COLUMNS, PUMP_COLUMNS, type PumpColumn, type TableColumn, USUAL_CURVE_ORDER } from "./columns.ts";
+import {
+  CURVE_COLUMNS,
+  LIMIT_COLUMNS,
+  PUMP_COLUMNS,
+  type PumpColumn,
+  type TableColumn,
+  USUAL_CURVE_ORDER,
+} from "./columns.ts";
 import type { CurveTable } from "./curve-table.ts";
 import type { ListedPump, PumpList } from "./pump-list.ts";
 
@@ -136,6 +143,10 @@ function tableSheet<K extends string>(
     cells,
     names: { [rangeName]: rangeOf(box) },
     freezeRows: HEADING_ROW + 1,
-    print: { area: rangeOf({ ...box, top: 0 }), orientation: "landscape", titleRows: `${HEADING_ROW + 1}:${HEADING_ROW + 1}` },
+    print: {
+      area: rangeOf({ ...box, top: 0 }),
+      orientation: "landscape",
+      titleRows: `${HEADING_ROW + 1}:${HEADING_ROW + 1}`,
+    },
   };
 }

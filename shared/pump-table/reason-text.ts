@@ -12,25 +12,32 @@ const WORDS: Readonly<Record<ReasonCode, ReasonWords>> = {
   "in-preferred-region": (r, say) => `inside the preferred region, at ${say(r.found)} of best efficiency flow`,
   "efficient-here": (r, say) => `${say(r.found)} efficient here, ${say(r.limit)} at best`,
   "npsh-margin-kept": (r, say) => `NPSH margin of ${say(r.found)}`,
-  "no-trim": () => "impeller as its curve is drawn",
+  "no-trim": () => "impeller uncut",
   "speed-in-hand": (r, say) => `speed in hand up to ${say(r.found)}`,
   "impeller-in-hand": (r, say) => `impeller in hand up to ${say(r.found)}`,
   "outside-region": (r, say) =>
     `outside the preferred region: ${say(r.found)} of best efficiency flow, where ${say(r.facts?.["least"])} to ${say(r.facts?.["most"])} is preferred`,
   "npsh-margin-below-wanted": (r, say) => `NPSH margin of ${say(r.found)}, where ${say(r.limit)} is wanted`,
   "cannot-start": () => "drooping curve: its shutoff head is below the static head, so it does not start by itself",
-  "little-flow": (r, say) => `only ${say(r.found)} of best efficiency flow: ask the maker for the least continuous flow`,
+  "little-flow": (r, say) =>
+    `only ${say(r.found)} of best efficiency flow: ask the maker for the least continuous flow`,
+  "much-more-than-asked": (r, say) =>
+    `gives ${say(r.found)} more flow than asked, over the ${say(r.limit)} usual: slow, trim or throttle it`,
   "more-than-asked": (r, say) => `gives ${say(r.found)} more flow than asked`,
   "speed-lowered": (r, say) => `slowed to ${say(r.found)} from ${say(r.limit)}`,
   "speed-above-curve": (r, say) => `sped up to ${say(r.found)}, above the ${say(r.limit)} of its curve`,
-  "impeller-trimmed": (r, say) => `impeller trimmed to ${say(r.found)} from ${say(r.limit)}`,
+  "impeller-trimmed": (r, say) =>
+    `impeller trimmed to ${say(r.found)} from ${say(r.limit)}, which the maker should confirm`,
   "efficiency-not-given": () => "its table gives no efficiency here, so best efficiency and power are not known",
   "npshr-not-given": () => "its table gives no NPSHR at this flow",
-  "peak-at-end-of-curve": () => "its efficiency still rises at the end of its curve, so the true best point is not known",
+  "curve-doubted": () => "its curve gives cause for doubt",
+  "peak-at-end-of-curve": () =>
+    "its efficiency still rises at the end of its curve, so the true best point is not known",
   "head-too-low": (r, say) => `gives no more than ${say(r.found)} at the flow asked, which takes ${say(r.limit)}`,
   "curve-ends-before": (r, say) => `its curve ends at ${say(r.found)}, before the ${say(r.limit)} asked`,
   "curve-begins-after": (r, say) => `its curve begins at ${say(r.found)}, above the ${say(r.limit)} asked`,
-  "point-beyond-curve": (r, say) => `still above the system at ${say(r.found)}, where its curve ends: it would run off it`,
+  "point-beyond-curve": (r, say) =>
+    `still above the system at ${say(r.found)}, where its curve ends: it would run off it`,
   "far-too-large": (r, say) => `too large: still above the system at ${say(r.found)}, twice the flow asked`,
   "npsh-too-high": (r, say) => `asks for an NPSH of ${say(r.found)} where ${say(r.limit)} is available`,
   "far-below-best": (r, say) => `would run at ${say(r.found)} of best efficiency flow, below ${say(r.limit)}`,
@@ -43,7 +50,7 @@ export function reasonText(reason: Reason, units: UnitSetName): string {
   const phrase = WORDS[reason.code](reason, (amount) => (amount === undefined ? "?" : amountText(amount, units)));
   const findings = reason.findings ?? [];
   if (findings.length === 0) return phrase;
-  return `${phrase}: ${findings.map((finding) => findingText(finding, units)).join(" ")}`;
+  return `${phrase}: ${findings.map((finding) => findingText(finding, units).replace(/\.$/, "")).join(", ")}`;
 }
 
 /** Reasons in a row, as they stand in one cell. */

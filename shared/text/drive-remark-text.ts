@@ -42,11 +42,11 @@ const WORDS: Readonly<Record<DriveRemarkCode, (fact: Fact) => string>> = {
   "check-torque": (fact) => `shaft torque ${fact("torque")}`,
   "check-coupling": (fact) => `coupling good for ${fact("least")} to ${fact("most")}, by its maker's factor`,
   "check-torsion": () => "torsional analysis by the coupling or engine maker",
-  "check-housing": (fact) =>
-    `SAE J617 No. ${fact("number")}, bolt circle ${fact("boltCircle")}, J620 flywheel ${fact("flywheels")}; the same number on engine and pump`,
+  "check-housing": (fact) => `SAE J617 housing ${fact("housings")}; the same number on engine and pump`,
   "check-run-out": (fact) => `run-out of pilot and face ${fact("least")} (No. 6) to ${fact("most")} (No. 00) in all`,
   "check-overhang": () => "overhung moment against the engine maker's limit",
-  "check-suction-thrust": () => "suction pressure is not known here: thrust against the motor bearing",
+  "check-suction-thrust": () =>
+    "suction pressure is not known here: thrust against the motor bearing, and no JM shaft above 8 bar (116 psi)",
   "check-solids": () => "solids are not known here: abrasive liquid wants a bearing frame and more margin",
   "check-motor-rating": (fact) => `motor ${fact("NEMA")} or ${fact("IEC")} by shaft power alone`,
   "check-mains-motor": (fact) => `motor of ${fact("motors")}`,

@@ -2,18 +2,20 @@ import { citationText } from "../../src/basis/citation.ts";
 import type { FindingCode } from "../../src/basis/finding-code.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
-import { estimateWords } from "./words/estimate.ts";
 import { driveWords } from "./words/drive.ts";
+import { estimateWords } from "./words/estimate.ts";
 import { headWords } from "./words/head.ts";
 import { inputWords } from "./words/input.ts";
 import { liquidWords } from "./words/liquid.ts";
+import { materialWords } from "./words/materials.ts";
 import { pipeWords } from "./words/pipe.ts";
 import { pipeworkWords } from "./words/pipework.ts";
+import { pressureWords } from "./words/pressure.ts";
 import { primingWords } from "./words/priming.ts";
 import { pumpWords } from "./words/pump.ts";
+import { regionWords } from "./words/region.ts";
 import { pumpTableWords } from "./words/pump-table.ts";
 import { slurryWords } from "./words/slurry.ts";
-import { pressureWords } from "./words/pressure.ts";
 import { suctionWords } from "./words/suction.ts";
 import { tracingWords } from "./words/tracing.ts";
 import { sayIn, type Words } from "./words.ts";
@@ -30,8 +32,10 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
   ...driveWords,
   ...slurryWords,
   ...primingWords,
+  ...materialWords,
   ...estimateWords,
   ...pumpWords,
+  ...regionWords,
   ...pumpTableWords,
   ...tracingWords,
 };
@@ -43,7 +47,7 @@ const LONGEST_QUOTE = 80;
 export function findingText(found: Finding, units: UnitSetName): string {
   const finding = withShortQuotes(found);
   const words = WORDS[finding.code](finding, sayIn(units, finding));
-  const sentence = words.charAt(0).toUpperCase() + words.slice(1);
+  const sentence = words.startsWith("pH ") ? words : words.charAt(0).toUpperCase() + words.slice(1);
   return /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;
 }
 

@@ -159,6 +159,14 @@ export type PumpCode =
   | "thermal-flow-not-found"
   | "acceptance-power-too-small";
 
+/** The region a chosen pump runs in over the ranges of its duty. */
+export type RegionCode =
+  | "region-corner-beyond-curve"
+  | "region-corner-not-reached"
+  | "region-corner-outside-preferred"
+  | "region-npsh-short"
+  | "region-npsh-margin-small";
+
 /** Tables of pumps and their curves, in a sheet or a file. */
 export type PumpTableCode =
   | "table-no-rows"
@@ -282,6 +290,7 @@ export type TracingCode =
   | "tracing-line-without-axis"
   | "tracing-beyond-axis-points"
   | "tracing-below-zero"
+  | "tracing-taken-as-zero"
   | "tracing-flow-repeated"
   | "tracing-efficiency-as-fraction"
   | "tracing-curve-repeated"
@@ -378,14 +387,106 @@ export type DriveCode =
   | "belt-power-high"
   | "drive-ranking-chosen";
 
+/** Materials of wetted parts: properties and choice. */
+export type MaterialCode =
+  | "chlorides-by-mass"
+  | "hardness-unreadable"
+  | "particle-beyond-passage"
+  | "particle-near-passage"
+  | "casting-taken-as"
+  | "casting-from-memory"
+  | "property-not-stated"
+  | "hardness-of-condition"
+  | "permeability-rough"
+  | "material-data-missing"
+  | "galvanic-pairs"
+  | "wetted-parts-list"
+  | "make-up-needed"
+  | "ph-neutral"
+  | "ph-too-low"
+  | "ph-too-high"
+  | "ph-beyond-rule"
+  | "ph-near-limit"
+  | "iron-acid-water"
+  | "iron-alkaline-water"
+  | "temperature-missing"
+  | "temperature-stop"
+  | "aerated-hot"
+  | "thermal-shock"
+  | "steel-condensate"
+  | "duplex-embrittles"
+  | "chlorides-missing"
+  | "iron-in-brine"
+  | "iron-graphitic"
+  | "white-iron-salt"
+  | "bronze-sea-water"
+  | "chrome-steel-salt"
+  | "chlorides-need-temperature"
+  | "chlorides-within-316"
+  | "chlorides-beyond-316"
+  | "stress-cracking"
+  | "duplex-brackish-warm"
+  | "duplex-sea-water-cold"
+  | "duplex-sea-water-warm"
+  | "oxidiser-316"
+  | "oxidiser-lowers"
+  | "chemical-with-care"
+  | "chemical-not-judged"
+  | "chemical-rules-out"
+  | "caustic-hot"
+  | "sour-hardness"
+  | "sour-ruled-out"
+  | "wear-none"
+  | "wear-light"
+  | "wear-moderate"
+  | "wear-hardness-missing"
+  | "wear-undecided"
+  | "wear-undecided-hardened"
+  | "wear-severe-soft-metal"
+  | "wear-severe-hardened"
+  | "wear-parts-hardened"
+  | "wear-hardness-not-needed"
+  | "wear-unstated"
+  | "wear-relative-hardness"
+  | "white-iron-breaks"
+  | "white-iron-brittle"
+  | "white-iron-tip-speed"
+  | "grey-iron-brittle"
+  | "bronze-velocity"
+  | "magnet-test"
+  | "stainless-stagnant"
+  | "lining-size-missing"
+  | "lining-size"
+  | "lining-too-coarse"
+  | "lining-tip-speed"
+  | "elastomer-within"
+  | "elastomer-near-limit"
+  | "elastomer-too-hot"
+  | "elastomer-too-cold"
+  | "elastomer-oil"
+  | "oil-not-ruled-out"
+  | "elastomer-acid"
+  | "elastomer-alkali"
+  | "elastomer-good-and-not"
+  | "seal-clean"
+  | "seal-hard-on-clean"
+  | "seal-abrasive"
+  | "seal-carbon-wears"
+  | "seal-flush"
+  | "seal-may-flash"
+  | "dry-parts"
+  | "dry-parts-spray";
+
 export type FindingCode =
   | DriveCode
   | PrimingCode
+  | MaterialCode
   | TracingCode
   | SlurryCode
   | EstimateCode
   | PumpTableCode
   | PumpCode
+  | RegionCode
   | PipeCode
   | InputCode
   | LiquidCode

@@ -1,21 +1,28 @@
 import { checkInputs, type Method } from "../basis/method.ts";
 import { type Result, succeed } from "../basis/result.ts";
 
-/** What a coupling is set to, shaft to shaft, hot. Common practice, no source. Lengths in m. */
+/** A length as the trade says it, in both systems. */
+export interface Tolerance {
+  /** m */
+  readonly value: number;
+  readonly printed: string;
+}
+
+const TWO_MIL: Tolerance = { value: 0.05e-3, printed: "0.05 mm (0.002 in)" };
+const ONE_MIL: Tolerance = { value: 0.025e-3, printed: "0.025 mm (0.001 in)" };
+
+/** What a coupling is set to, shaft to shaft, hot. Common practice, no source. */
 export const ALIGNMENT = {
   /** Angle between the shafts, rad. */
   angle: 0.5e-3,
-  softFoot: 0.05e-3,
+  softFoot: TWO_MIL,
   /** Movement of the coupling when the pipes are bolted up. */
-  pipeStrain: 0.05e-3,
+  pipeStrain: TWO_MIL,
 } as const;
 
-const OFFSET_AT_1800 = 0.05e-3;
-const OFFSET_AT_3600 = 0.025e-3;
-
-/** Greatest parallel offset of two coupled shafts at a speed in r/s, m: 0.05 mm to 1800 r/min, 0.025 mm above. */
-export function parallelOffset(speed: number): number {
-  return speed <= 30 ? OFFSET_AT_1800 : OFFSET_AT_3600;
+/** Greatest parallel offset of two coupled shafts at a speed in r/s: 0.05 mm to 1800 r/min, 0.025 mm above. */
+export function parallelOffset(speed: number): Tolerance {
+  return speed <= 30 ? TWO_MIL : ONE_MIL;
 }
 
 /** Growth of iron and steel, per K: the middle of 11 to 12 × 10⁻⁶. */

@@ -1,5 +1,6 @@
 import type { Citation } from "../basis/citation.ts";
 import { CELSIUS_ZERO } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, type Result, succeed } from "../basis/result.ts";
 import { ALIGNMENT, parallelOffset } from "./alignment.ts";
 import { BELT_SPEEDS, MOST_BELT_POWER } from "./belt-drive.ts";
@@ -58,8 +59,8 @@ export const driveArrangementMethod = {
     { source: "osha-1910.219", at: "guards of mechanical power transmission" },
     RANKING,
   ],
-  inputs: shaftTorqueMethod.inputs,
-} as const;
+  inputs: { ...shaftTorqueMethod.inputs, shaftPower: { ...shaftTorqueMethod.inputs.shaftPower, above: 0 } },
+} as const satisfies Method<"shaftPower" | "speed">;
 
 /** Warmest liquid for a pump on the motor's own shaft or flange, K. */
 const HOT = 100 + CELSIUS_ZERO;
@@ -120,6 +121,8 @@ function objection(holds: boolean, verdict: Verdict, code: DriveRemarkCode, fact
  */
 export function driveArrangements(input: DriveArrangementInput): Result<readonly DriveArrangement[]> {
   const { shaftPower, speed, driver } = input;
+  const checked = checkInputs(driveArrangementMethod, { shaftPower, speed });
+  if (!checked.ok) return checked;
   return andThen(shaftTorque({ shaftPower, speed }), (torque) =>
     andThen(housingsThatCarry(torque, shaftPower), (housings) => {
       const facts: Case = { ...input, torque, housings, atMainsSpeed: motorsOfSpeed(speed).length > 0 };
@@ -243,7 +246,7 @@ function flywheelHousingMounted(facts: Case): DriveArrangement {
       torqueCheck(facts),
       couplingCheck(facts),
       { code: "check-torsion" },
-      ...housings.slice(0, MOST_HOUSINGS).map(housingCheck),
+      ...(housings.length === 0 ? [] : [housingCheck(housings.slice(0, MOST_HOUSINGS))]),
       { code: "check-run-out", facts: { least: amount("size", smallest), most: amount("size", largest) } },
       { code: "check-overhang" },
       ...driverChecks(facts),
@@ -251,9 +254,12 @@ function flywheelHousingMounted(facts: Case): DriveArrangement {
   });
 }
 
-function housingCheck({ housing, flywheels }: HousingChoice): DriveRemark {
-  const { number, boltCirclePrinted } = housing;
-  return { code: "check-housing", facts: { number, boltCircle: boltCirclePrinted, flywheels: flywheels.join(", ") } };
+function housingCheck(choices: readonly HousingChoice[]): DriveRemark {
+  const named = choices.map(
+    ({ housing: { number, boltCirclePrinted }, flywheels }) =>
+      `No. ${number} (bolt circle ${boltCirclePrinted}, J620 flywheel ${flywheels.join(" or ")})`,
+  );
+  return { code: "check-housing", facts: { housings: named.join(", ") } };
 }
 
 function clutch(facts: Case): DriveArrangement {
@@ -317,6 +323,8 @@ function couplingCheck({ torque, driver }: Case): DriveRemark {
 }
 
 function alignmentCheck({ speed }: Case): DriveRemark {
-  const facts = { offset: amount("size", parallelOffset(speed)), strain: amount("size", ALIGNMENT.pipeStrain) };
-  return { code: "check-alignment", facts };
+  return {
+    code: "check-alignment",
+    facts: { offset: parallelOffset(speed).printed, strain: ALIGNMENT.pipeStrain.printed },
+  };
 }

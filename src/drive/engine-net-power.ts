@@ -1,14 +1,6 @@
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, fail, type Result, succeed } from "../basis/result.ts";
 
-/** What an engine maker's rating allows. Pumps are sized on the continuous net rating at run speed. */
-export const ENGINE_RATINGS = {
-  continuous: "no limit of time; the rating for pumps",
-  prime: "variable load without limit of time, 10 % more for 1 h in 12",
-  intermittent: "1 h in 12, often 10 % to 15 % above continuous",
-  standby: "emergency only; not a rating for pumps",
-} as const;
-
 /** Share of the gross power that fan, alternator, compressor and charge pump take where nothing is known. */
 const USUAL_LOSS = 0.05;
 

@@ -86,11 +86,13 @@ export function adjustedEnginePower(input: EngineAdjustmentInput): Result<Engine
     airTemperature,
     limit,
     relativeHumidity = REFERENCE_HUMIDITY,
-    chargeCoolant = airTemperature,
+    chargeCoolant,
     mechanicalEfficiency = USUAL_MECHANICAL_EFFICIENCY,
   } = input;
-  const values = { ratedPower, altitude, airTemperature, relativeHumidity, chargeCoolant, mechanicalEfficiency };
-  return andThen(checkInputs(enginePowerMethod, values), () =>
+  // A coolant that is not stated is as warm as the air, whose own bounds are enough.
+  const coolant = chargeCoolant ?? REFERENCE_TEMPERATURE;
+  const values = { ratedPower, altitude, airTemperature, relativeHumidity, mechanicalEfficiency };
+  return andThen(checkInputs(enginePowerMethod, { ...values, chargeCoolant: coolant }), () =>
     andThen(standardAtmosphere(altitude), (pressure) => {
       const { a, m, n, q } = ENGINE_POWER_EXPONENTS[limit];
       const dry = pressure - a * relativeHumidity * liquidVapourPressure(airTemperature);
@@ -98,7 +100,7 @@ export function adjustedEnginePower(input: EngineAdjustmentInput): Result<Engine
       const k =
         (dry / dryReference) ** m *
         (REFERENCE_TEMPERATURE / airTemperature) ** n *
-        (REFERENCE_TEMPERATURE / chargeCoolant) ** q;
+        (REFERENCE_TEMPERATURE / (chargeCoolant ?? airTemperature)) ** q;
       const alpha = Math.min(1, k - 0.7 * (1 - k) * (1 / mechanicalEfficiency - 1));
       return succeed({ power: alpha * ratedPower, k, alpha });
     }),

@@ -63,13 +63,13 @@ export function necFullLoadCurrent(rating: number, voltage: number): Result<numb
   ]);
 }
 
-/** Starting current over full-load current, least and most. Common practice, no source. */
+/**
+ * Starting current over full-load current, least and most. Common practice, no source. A star-delta start has a third of
+ * the torque too.
+ */
 export const STARTING_CURRENT = {
   "direct on line": [6, 8],
   "star-delta": [2, 8 / 3],
   "soft starter": [2.5, 4],
   "variable frequency drive": [1, 1.5],
 } as const satisfies Record<string, readonly [number, number]>;
-
-/** Torque of a star-delta start over that of a start direct on line; the line current falls alike. */
-export const STAR_DELTA_TORQUE = 1 / 3;

@@ -4,9 +4,12 @@ import { CASTINGS, type Casting } from "../tables/materials-cast.ts";
 
 /** Spellings beside id, name, specification and UNS number, as `tidy` leaves them; without a grade, "takenAs". */
 const ALSO: Readonly<Record<string, { readonly exact: readonly string[]; readonly takenAs: readonly string[] }>> = {
-  DI: { exact: ["a536", "654512", "ductileiron654512"], takenAs: ["ductile", "nodulariron", "sgiron", "castiron"] },
+  DI: { exact: ["a536", "654512", "ductileiron654512"], takenAs: ["ductile", "nodulariron", "sgiron"] },
   DI395: { exact: ["a395", "604018", "ductileirona395"], takenAs: [] },
-  GI: { exact: ["a4830", "a4830b", "greyiron30"], takenAs: ["a48", "grayiron", "greycastiron", "graycastiron"] },
+  GI: {
+    exact: ["a4830", "a4830b", "greyiron30"],
+    takenAs: ["a48", "castiron", "grayiron", "greycastiron", "graycastiron"],
+  },
   HCWI: {
     exact: ["a532iiia", "a532iiitypea", "a532classiiitypea"],
     takenAs: ["highchrome", "highchromeiron", "hichrome", "chromeiron", "whiteiron", "a532", "25cr"],
@@ -17,7 +20,10 @@ const ALSO: Readonly<Record<string, { readonly exact: readonly string[]; readonl
   },
   "1B": { exact: ["cd4mcun", "a8901b", "a9951b", "a890gr1b", "a995gr1b"], takenAs: ["duplex", "duplexstainless"] },
   "1A": { exact: ["cd4mcu", "a8901a"], takenAs: [] },
-  NAB: { exact: ["b148c95800", "c95800"], takenAs: ["nickelaluminumbronze", "aluminiumbronze", "aluminumbronze", "b148"] },
+  NAB: {
+    exact: ["b148c95800", "c95800"],
+    takenAs: ["nickelaluminumbronze", "aluminiumbronze", "aluminumbronze", "b148"],
+  },
   WCB: { exact: ["a216wcb"], takenAs: ["carbonsteel", "caststeel", "steel", "a216"] },
   CA6NM: { exact: ["a743ca6nm", "134", "13cr4ni"], takenAs: [] },
 };
@@ -60,7 +66,10 @@ export function castingNamed(text: string, subject: string): Result<Casting> {
     const facts = { specification: casting.specification };
     return succeed(casting, [{ code: "casting-taken-as", severity: "caution", subject, given: text.trim(), facts }]);
   }
-  const near = nearestNames(text.slice(0, 100), [...CASTING_NAMES, ...CASTINGS.map(({ specification }) => specification)]);
+  const near = nearestNames(text.slice(0, 100), [
+    ...CASTING_NAMES,
+    ...CASTINGS.map(({ specification }) => specification),
+  ]);
   const suggestions = near.length > 0 ? near : ["ductile iron", "CF8M", "CD4MCuN", "high-chrome white iron"];
   return fail([{ code: "name-unknown", severity: "error", subject, given: text.trim(), suggestions }]);
 }

@@ -51,12 +51,7 @@ const CONDITIONS = ["as cast", "hardened level 1", "hardened level 2", "hardened
 
 /** Reads a property: "yield", "hardness", "hardness hardened level 1", "least PREN". Fails with `choice-unknown`. */
 export function propertyNamed(text: string, subject: string): Result<AskedProperty> {
-  const wanted = text
-    .trim()
-    .toLowerCase()
-    .replace(/[_-]+/g, " ")
-    .replace(/[,()]/g, " ")
-    .replace(/\s+/g, " ");
+  const wanted = text.trim().toLowerCase().replace(/[_-]+/g, " ").replace(/[,()]/g, " ").replace(/\s+/g, " ");
   const condition = CONDITIONS.find((one) => wanted.endsWith(` ${one}`)) ?? null;
   const plain = condition === null ? wanted : wanted.slice(0, -condition.length - 1);
   const property =
@@ -85,7 +80,7 @@ export function castingProperty(
   { property, condition }: AskedProperty,
   column: StrengthColumn,
 ): Result<PropertyValue> {
-  const stated = valueOf(casting, property, condition, column);
+  const stated = figureOf(casting, property, condition, column);
   if (stated === null) {
     const asked = condition === null ? property : `${property}, ${condition}`;
     const facts = { material: casting.name, specification: casting.specification };
@@ -94,7 +89,7 @@ export function castingProperty(
   return succeed({ value: stated, isDensity: property === "density" }, remarksOn(casting, property, condition));
 }
 
-function valueOf(
+function figureOf(
   casting: Casting,
   property: Property,
   condition: string | null,
@@ -167,7 +162,12 @@ function remarksOn(casting: Casting, property: Property, condition: string | nul
   if (property === "least hardness" && condition === null && casting.hardness.length > 1) {
     const first = casting.hardness[0];
     return [
-      { code: "hardness-of-condition", severity: "caution", subject: casting.name, facts: { condition: first.condition } },
+      {
+        code: "hardness-of-condition",
+        severity: "caution",
+        subject: casting.name,
+        facts: { condition: first.condition },
+      },
     ];
   }
   if (property.endsWith("permeability")) {

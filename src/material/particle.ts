@@ -40,7 +40,8 @@ export function particleNamed(text: string, subject: string): Result<Particle> {
   const labelled = LABELLED.exec(given);
   if (labelled !== null) {
     const label = (labelled[1] ?? labelled[3] ?? "").toLowerCase();
-    if (labelled[1] === undefined || labelled[3] === undefined) return measured(Number(labelled[2]), label, subject, given);
+    if (labelled[1] === undefined || labelled[3] === undefined)
+      return measured(Number(labelled[2]), label, subject, given);
   }
   const words = ` ${given.toLowerCase().replace(/[^a-z]+/g, " ")} `;
   const holds = (name: string): boolean => words.includes(` ${name} `);

@@ -32,7 +32,7 @@ const CLASS =
 const PN = /^pn ?(\d{1,5})(?:[ ,;]+(\S.*))?$/;
 const POUND_MARK = /^#/;
 
-export const NOT_COVERED = "classes above Class 300 and PN40 are not covered";
+const NOT_COVERED = "look to the standards for classes above Class 300 and PN40, which are not covered here";
 
 /**
  * The flange class a text names: "150", "Class 150", "PN16", with a size where one is stated: "125 NPS 16". "150 lb" and

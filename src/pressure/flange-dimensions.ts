@@ -1,6 +1,6 @@
 import type { Citation } from "../basis/citation.ts";
 import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
-import { unitOf } from "../basis/units.ts";
+import { toEngine, unitOf } from "../basis/units.ts";
 import { inchesOf } from "../pipework/nominal-size.ts";
 import type { FlangeDimensionRow } from "../tables/flange-dimension-row.ts";
 import { FLANGES_CLASS_150 } from "../tables/flange-dimensions-class-150.ts";
@@ -43,8 +43,8 @@ export const flangeDimensionsCites: readonly [Citation, ...Citation[]] = [
   { source: "asme-b16.21", at: "flat ring gaskets" },
 ];
 
-const inch = unitOf("in").factor;
-const millimetre = unitOf("mm").factor;
+const inches = (value: number): number => toEngine(value, unitOf("in"));
+const millimetres = (value: number): number => toEngine(value, unitOf("mm"));
 
 /** The flanges of a class have this drilling; grey iron's classes borrow it. */
 const DRILLING: Readonly<
@@ -125,23 +125,23 @@ function dimensionsOf(row: FlangeDimensionRow, system: RatingSystem, isGreyIron:
   const isMetric = system === "SI";
   return {
     nps,
-    outsideDiameter: isMetric ? odMm * millimetre : od * inch,
-    boltCircle: isMetric ? circleMm * millimetre : circle * inch,
+    outsideDiameter: isMetric ? millimetres(odMm) : inches(od),
+    boltCircle: isMetric ? millimetres(circleMm) : inches(circle),
     bolts,
     boltSize,
-    boltDiameter: inchesOf(boltSize) * inch,
-    holeDiameter: hole * inch,
+    boltDiameter: inches(inchesOf(boltSize)),
+    holeDiameter: inches(hole),
     ...(isGreyIron
       ? {}
       : {
-          raisedFace: face * inch,
-          steelThickness: isMetric ? steelMm * millimetre : steel * inch,
-          ...(ductile === null ? {} : { ductileThickness: ductile * inch }),
-          studLength: stud * inch,
-          machineBoltLength: machine * inch,
+          raisedFace: inches(face),
+          steelThickness: isMetric ? millimetres(steelMm) : inches(steel),
+          ...(ductile === null ? {} : { ductileThickness: inches(ductile) }),
+          studLength: inches(stud),
+          machineBoltLength: inches(machine),
         }),
-    gasketOutside: gasketOut * inch,
-    gasketInside: gasketIn * inch,
+    gasketOutside: inches(gasketOut),
+    gasketInside: inches(gasketIn),
   };
 }
 

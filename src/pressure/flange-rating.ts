@@ -2,8 +2,8 @@ import type { Citation } from "../basis/citation.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { FlangeClassName, RatingSystem } from "../tables/flange-rating-table.ts";
 import type { FlangeClass } from "./flange-class.ts";
-import { PRESSURE_MATERIALS, type PressureMaterial } from "./pressure-material.ts";
-import { coldRating, RATING_CURVES, type RatingCurve, ratingAt, temperatureRange } from "./rating-curves.ts";
+import type { PressureMaterial } from "./pressure-material.ts";
+import { coldLimit, coldRating, RATING_CURVES, type RatingCurve, ratingAt, temperatureRange } from "./rating-curves.ts";
 
 export interface FlangeRatingInput {
   readonly material: PressureMaterial;
@@ -80,7 +80,7 @@ export function flangeRating({ material, flangeClass, temperature, system }: Fla
     },
     [
       ...(temperature === null ? [temperatureAssumed(curve)] : []),
-      ...materialRemarks(material, flangeClass, curve),
+      ...materialRemarks(material, flangeClass, curve, metal),
       ...(curve.system === system ? [] : [converted(curve)]),
       ...(curve.trust === "read" ? [] : [notVerified(curve)]),
       ...(size === undefined ? sizeRemarks(fitting, metal) : []),
@@ -113,18 +113,12 @@ function classNotOfMaterial(material: PressureMaterial, { name, series }: Flange
   const of = RATING_CURVES.find(
     (curve) => curve.flangeClass === all[0] && Object.values(material.groups).includes(curve.group),
   );
-  const others = PRESSURE_MATERIALS.filter((other) => isRated(other, name)).map((other) => `“${other.name}”`);
   const facts = {
     material: material.name,
     standard: of?.standard.name ?? "",
-    others: others.slice(0, 3).join(", "),
   };
   const suggestions = [...new Set(all)].map((known) => `“${known}”`);
   return { code: "class-not-of-material", severity: "error", subject: "class", given: name, suggestions, facts };
-}
-
-function isRated({ groups }: PressureMaterial, name: FlangeClassName): boolean {
-  return RATING_CURVES.some(({ group, flangeClass }) => flangeClass === name && Object.values(groups).includes(group));
 }
 
 function sizeOutside(curves: readonly RatingCurve[], { name, size }: FlangeClass): Finding {
@@ -138,7 +132,7 @@ function sizeOutside(curves: readonly RatingCurve[], { name, size }: FlangeClass
 }
 
 function temperatureOutside(curve: RatingCurve, found: number, material: PressureMaterial): Finding | undefined {
-  const { coldest, hottest } = temperatureRange(curve);
+  const { coldest, hottest, endsBeforeTable } = temperatureRange(curve);
   const most = Math.min(hottest, material.greatestTemperature ?? hottest);
   // A printed limit survives the way through another temperature scale.
   if (found >= coldest - 1e-6 && found <= most + 1e-6) return undefined;
@@ -149,6 +143,7 @@ function temperatureOutside(curve: RatingCurve, found: number, material: Pressur
     flangeClass: curve.flangeClass,
     material: material.name,
     sizes: isBySize ? curve.sizes.name : "",
+    isOwnLimit: side === "at most" && endsBeforeTable ? 1 : 0,
   };
   return {
     code: "rating-temperature-outside",
@@ -166,17 +161,16 @@ function isSibling(one: RatingCurve, other: RatingCurve): boolean {
 }
 
 function temperatureAssumed(curve: RatingCurve): Finding {
-  const { temperature } = firstPoint(curve);
-  const limit = { quantity: "temperature", value: temperature, side: "at most" } as const;
+  const limit = { quantity: "temperature", value: coldLimit(curve), side: "at most" } as const;
   return { code: "rating-temperature-assumed", severity: "caution", subject: "temperature", limit };
 }
 
-function firstPoint(curve: RatingCurve): { readonly temperature: number } {
-  const first = { ...curve, points: curve.points.slice(0, 1) };
-  return { temperature: temperatureRange(first).hottest };
-}
-
-function materialRemarks(material: PressureMaterial, { series }: FlangeClass, curve: RatingCurve): readonly Finding[] {
+function materialRemarks(
+  material: PressureMaterial,
+  { series }: FlangeClass,
+  curve: RatingCurve,
+  metal: number,
+): readonly Finding[] {
   const subject = "material";
   const given = material.name;
   const cites: Citation = { source: curve.standard.source, at: "materials" };
@@ -190,7 +184,9 @@ function materialRemarks(material: PressureMaterial, { series }: FlangeClass, cu
   }
   if (material.ratedAs !== undefined) {
     const facts = { grade: material.ratedAs, standard };
-    findings.push({ code: "material-not-of-standard", severity: "caution", subject, given, facts, cites });
+    // What custom does with cold castings nobody vouches for in hot ones.
+    const severity = metal > coldLimit(curve) + 1e-6 ? "warning" : "caution";
+    findings.push({ code: "material-not-of-standard", severity, subject, given, facts, cites });
   }
   if (material.isListingUncertain) {
     const facts = { standard, group: curve.group };

@@ -1,5 +1,6 @@
 import { nearestNames } from "../basis/nearest.ts";
 import { fail, type Result, succeed } from "../basis/result.ts";
+import { toEngine, unitOf } from "../basis/units.ts";
 import type { RatedGroup } from "../tables/flange-rating-table.ts";
 
 /** Flanges are named by class (ASME) or by PN (EN). The material and the series together settle the standard. */
@@ -30,7 +31,7 @@ const EN_DUCTILE = "EN-GJS-400-15 / 400-18 (LT)";
 const EN_GREY = "EN-GJL-250";
 
 /** 450 °F (232 °C): ASTM A395 65-45-15 in ASME B16.42. */
-const A395_65_45_15_LIMIT = 505.37;
+const A395_65_45_15_LIMIT = toEngine(450, unitOf("°F"));
 
 const MATERIALS: readonly MaterialRow[] = [
   {

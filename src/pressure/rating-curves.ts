@@ -1,5 +1,4 @@
 import type { SourceKey } from "../basis/citation.ts";
-import type { Quantity } from "../basis/quantities.ts";
 import { fromEngine, toEngine, type Unit, unitOf } from "../basis/units.ts";
 import type {
   FlangeClassName,
@@ -99,14 +98,23 @@ const HOTTEST: Readonly<Partial<Record<RatedGroup, number>>> = { "1.1": 673.15 }
 export function temperatureRange({ standard, group, system, points }: RatingCurve): {
   readonly coldest: number;
   readonly hottest: number;
+  /** The table goes on, but the material is not rated here any hotter. */
+  readonly endsBeforeTable: boolean;
 } {
   const { temperature } = RATING_UNITS[system];
   const last = (points.at(-1) as readonly [number, number])[0];
-  const hottest = toEngine(last, temperature);
+  const endOfTable = toEngine(last, temperature);
+  const hottest = Math.min(endOfTable, HOTTEST[group] ?? endOfTable);
   return {
     coldest: toEngine(standard.coldest[system], temperature),
-    hottest: Math.min(hottest, HOTTEST[group] ?? hottest),
+    hottest,
+    endsBeforeTable: hottest < endOfTable,
   };
+}
+
+/** Hottest metal the first row of a curve holds for, K. */
+export function coldLimit({ system, points }: RatingCurve): number {
+  return toEngine((points[0] as readonly [number, number])[0], RATING_UNITS[system].temperature);
 }
 
 /**
@@ -129,6 +137,3 @@ export function ratingAt({ system, points }: RatingCurve, temperature: number): 
 export function coldRating({ system, points }: RatingCurve): number {
   return toEngine((points[0] as readonly [number, number])[1], RATING_UNITS[system].pressure);
 }
-
-/** Quantity of a rating, for findings. */
-export const RATING_QUANTITY: Quantity = "gaugePressure";

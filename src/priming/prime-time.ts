@@ -64,6 +64,9 @@ export const primeTimeMethod = {
  */
 export const COLD_VAPOUR_PRESSURE = 2400;
 
+/** Slope under which a run is level: a nanometre a metre, below which the integral over the rise loses its figures. */
+const LEVEL_SLOPE = 1e-9;
+
 /** Speed of the front beyond which it is no longer quasi-static, m/s. */
 const FASTEST_FRONT = 2;
 const FRONT_PRACTICE: Citation = { source: "practice", at: "priming front up to about 2 m/s (6.6 ft/s)" };
@@ -102,7 +105,8 @@ export function primeTime(input: PrimeTimeInput): Result<PrimeTime> {
   let riseTime = 0;
   let frontSpeed = 0;
   for (const run of runs) {
-    total += run.rise > 0 ? risingTime(run, height, volume, weight, draw) : levelTime(run.area * run.length, height);
+    const isRising = run.rise > LEVEL_SLOPE * run.length;
+    total += isRising ? risingTime(run, height, volume, weight, draw) : levelTime(run.area * run.length, height);
     frontSpeed = Math.max(frontSpeed, speedIn(run, height, volume));
     height += run.rise;
     volume -= run.area * run.length;

@@ -1,6 +1,7 @@
 import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import { brent } from "../numeric/brent.ts";
 import { type Pchip, slopeAt, valueAt } from "../numeric/pchip.ts";
+import { withPlacesBetween } from "../numeric/places-between.ts";
 
 /** Best efficiency point of a curve. */
 export interface BestEfficiency {
@@ -64,16 +65,4 @@ function byPower(head: Pchip, power: Pchip): BestEfficiency {
   const flow = brent(climb, from, to) ?? (places[best] as number);
   const isAtEnd = flow === places.at(-1);
   return { flow, head: valueAt(head, flow), efficiency: efficiencyAt(flow), isAtEnd };
-}
-
-/** The places with so many equal steps between each two of them. */
-export function withPlacesBetween(places: readonly number[], steps: number): readonly number[] {
-  const all: number[] = [];
-  for (let i = 1; i < places.length; i += 1) {
-    const from = places[i - 1] as number;
-    const width = (places[i] as number) - from;
-    for (let j = 0; j < steps; j += 1) all.push(from + (width / steps) * j);
-  }
-  all.push(places.at(-1) as number);
-  return all;
 }

@@ -1,7 +1,7 @@
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { type Crossings, crossingsOf } from "../numeric/crossings.ts";
 import { leastBetween } from "../numeric/golden-section.ts";
-import { withPlacesBetween } from "./best-efficiency.ts";
+import { withPlacesBetween } from "../numeric/places-between.ts";
 import type { HeadCurve } from "./head-curve.ts";
 
 /** Where pump and system give the same head. */

@@ -1,5 +1,13 @@
 import type { PumpCurvePoint } from "./pump-curve-point.ts";
 
+/** Flows and heads of a curve's points, from one place of the lists to another, both inside it. */
+export interface CurveOutline {
+  readonly flow: ArrayLike<number>;
+  readonly head: ArrayLike<number>;
+  readonly from: number;
+  readonly to: number;
+}
+
 /** One curve of a pump as its table has it: at one speed, with one impeller. */
 export interface OfferedCurve {
   /** r/s, where stated. */
@@ -8,6 +16,8 @@ export interface OfferedCurve {
   readonly diameter?: number;
   /** With water; three or more, flows strictly ascending. */
   readonly points: readonly PumpCurvePoint[];
+  /** The same flows and heads, where points are made only when asked for: a long table rules most curves out by these. */
+  readonly outline?: CurveOutline;
 }
 
 /** How far a pump may be slowed, sped up and cut, where somebody states it. */

@@ -18,6 +18,9 @@ const MINIMUM_RULE: Citation = {
   at: "no maker's minimum flow: doubted below 30 % of best efficiency flow, not continuous below 10 %",
 };
 
+/** Over the best efficiency flow: below this the least continuous flow is doubted (house choice). */
+export const LEAST_DOUBTED_RATIO = 0.3;
+
 /** Specific speed above which the region is narrower: 87 (N_s 4500 in US units). */
 const HIGH_SPECIFIC_SPEED = 87;
 
@@ -48,9 +51,9 @@ export function regionWarning(
 
 /** Caution of a flow so small that heat, recirculation and thrust matter. */
 export function minimumFlowCaution(flowRatio: number): Finding | undefined {
-  if (flowRatio >= 0.3) return undefined;
+  if (flowRatio >= LEAST_DOUBTED_RATIO) return undefined;
   const isTiny = flowRatio < 0.1;
-  const limit = { quantity: "percent", value: isTiny ? 0.1 : 0.3, side: "at least" } as const;
+  const limit = { quantity: "percent", value: isTiny ? 0.1 : LEAST_DOUBTED_RATIO, side: "at least" } as const;
   const advice = isTiny ? "do not run it there continuously" : "ask the maker for the least continuous flow";
   const found = amount("percent", flowRatio);
   return {

@@ -16,6 +16,7 @@ export type ReasonAgainstCode =
   | "outside-region"
   | "npsh-margin-below-wanted"
   | "cannot-start"
+  | "much-more-than-asked"
   | "little-flow"
   | "more-than-asked"
   | "speed-lowered"
@@ -23,7 +24,8 @@ export type ReasonAgainstCode =
   | "impeller-trimmed"
   | "efficiency-not-given"
   | "npshr-not-given"
-  | "peak-at-end-of-curve";
+  | "peak-at-end-of-curve"
+  | "curve-doubted";
 
 /** Why a pump is not in the ranking. */
 export type LeftOutCode =
@@ -43,7 +45,7 @@ export interface Reason<C extends ReasonCode = ReasonCode> {
   readonly found?: Amount;
   readonly limit?: Amount;
   readonly facts?: Readonly<Record<string, Amount>>;
-  /** What was found wrong with a curve that cannot be used. */
+  /** What was found wrong or doubtful when the curve was drawn. */
   readonly findings?: readonly Finding[];
 }
 

@@ -3,6 +3,7 @@ import { brent } from "../numeric/brent.ts";
 import { pchip, valueAt } from "../numeric/pchip.ts";
 import { curveCrossing } from "./curve-crossing.ts";
 import { equalPumps } from "./head-curve.ts";
+import type { CurveOutline } from "./offered-pump.ts";
 import type { PumpCurve } from "./pump-curve.ts";
 import type { PumpCurvePoint } from "./pump-curve-point.ts";
 import { bestPointOf, headOf } from "./pump-reading.ts";
@@ -48,39 +49,31 @@ export function settingsOf(curve: ReadyCurve, duty: SelectionDuty, dutyHead: num
 /** What the bare points already rule out, so that no curve need be drawn for it. */
 function missedOnPoints(curve: ReadyCurve, flow: number, dutyHead: number): Reason<LeftOutCode> | undefined {
   const { offered, mostSpeedRatio, leastSpeedRatio, leastTrimRatio, mostTrimRatio } = curve;
-  const { points } = offered;
-  const last = points[points.length - 1] as PumpCurvePoint;
-  const first = points[0] as PumpCurvePoint;
   if (leastSpeedRatio > mostSpeedRatio || leastTrimRatio > mostTrimRatio) return { code: "outside-its-limits" };
-  if (flow > last.flow * mostSpeedRatio) {
-    return {
-      code: "curve-ends-before",
-      found: amount("flow", last.flow * mostSpeedRatio),
-      limit: amount("flow", flow),
-    };
-  }
-  if (flow < first.flow * Math.min(leastSpeedRatio, leastTrimRatio)) {
-    const least = first.flow * Math.min(leastSpeedRatio, leastTrimRatio);
-    return { code: "curve-begins-after", found: amount("flow", least), limit: amount("flow", flow) };
-  }
-  if (mostSpeedRatio === 1 && flow >= first.flow) {
-    // The curve never leaves the range of the two points it stands between.
-    let after = 1;
-    while ((points[after] as PumpCurvePoint).flow < flow) after += 1;
-    const most = Math.max((points[after - 1] as PumpCurvePoint).head, (points[after] as PumpCurvePoint).head);
-    if (most < dutyHead * (1 - EQUAL_WITHIN)) {
-      return { code: "head-too-low", found: amount("head", headOnPoints(points, flow)), limit: amount("head", dutyHead) };
-    }
-  }
-  return undefined;
+  const outline = offered.outline ?? outlineOf(offered.points);
+  const { from, to } = outline;
+  const most = (outline.flow[to] as number) * mostSpeedRatio;
+  if (flow > most) return { code: "curve-ends-before", found: amount("flow", most), limit: amount("flow", flow) };
+  const first = outline.flow[from] as number;
+  const least = first * Math.min(leastSpeedRatio, leastTrimRatio);
+  if (flow < least) return { code: "curve-begins-after", found: amount("flow", least), limit: amount("flow", flow) };
+  if (mostSpeedRatio !== 1 || flow < first) return undefined;
+  // The curve never leaves the range of the two points it stands between.
+  let after = from + 1;
+  while ((outline.flow[after] as number) < flow) after += 1;
+  const top = Math.max(outline.head[after - 1] as number, outline.head[after] as number);
+  if (top >= dutyHead * (1 - EQUAL_WITHIN)) return undefined;
+  return { code: "head-too-low", found: amount("head", headOn(outline, flow)), limit: amount("head", dutyHead) };
 }
 
-function headOnPoints(points: readonly PumpCurvePoint[], flow: number): number {
-  const curve = pchip(
-    points.map((point) => point.flow),
-    points.map((point) => point.head),
-  );
-  return valueAt(curve, flow);
+function outlineOf(points: readonly PumpCurvePoint[]): CurveOutline {
+  const [flow, head] = [points.map((point) => point.flow), points.map((point) => point.head)];
+  return { flow, head, from: 0, to: points.length - 1 };
+}
+
+function headOn({ flow, head, from, to }: CurveOutline, at: number): number {
+  const part = (figures: ArrayLike<number>): readonly number[] => Array.prototype.slice.call(figures, from, to + 1);
+  return valueAt(pchip(part(flow), part(head)), at);
 }
 
 class Search {

@@ -1,8 +1,17 @@
-import { type DutyText, FIELD_KEYS, type LineKey, type Place, type SegmentText } from "../../shared/duty/duty-text.ts";
+import {
+  type CurvePointText,
+  type DutyText,
+  FIELD_KEYS,
+  type LineKey,
+  type Place,
+  type PumpText,
+  type SegmentText,
+} from "../../shared/duty/duty-text.ts";
 import { FIELDS } from "../../shared/duty/fields.ts";
 import { type Quantity, UNIT_SETS, type UnitSetName } from "../../src/basis/quantities.ts";
 import { readNumber, splitAmount } from "../../src/basis/quantity-text.ts";
 import { fromEngine, toEngine } from "../../src/basis/units.ts";
+import { POINT_COLUMNS, POINT_QUANTITIES } from "./pump/pump-text.ts";
 
 /** Figures a converted number keeps: there and back again gives what was typed. */
 const FIGURES = 6;
@@ -23,8 +32,26 @@ export function numbersThatDiffer(duty: DutyText, unitSet: UnitSetName): readonl
       differs(length, "length") ? [{ line, row, column: "length" }] : [],
     ),
   );
-  return [...fields, ...lengths];
+  return [...fields, ...lengths, ...(duty.pump === undefined ? [] : pumpNumbers(duty.pump, differs))];
 }
+
+function pumpNumbers(
+  pump: PumpText,
+  differs: (text: string, quantity: Quantity) => boolean,
+): readonly Place[] {
+  const boxes = PUMP_QUANTITIES.filter(([box, quantity]) => differs(pump[box], quantity));
+  const cells = pump.points.flatMap((point, row) =>
+    POINT_COLUMNS.filter((column) => differs(point[column], POINT_QUANTITIES[column])).map(
+      (column): Place => ({ pump: "points", row, column }),
+    ),
+  );
+  return [...boxes.map(([box]): Place => ({ pump: box })), ...cells];
+}
+
+const PUMP_QUANTITIES = [
+  ["speed", "speed"],
+  ["impellerDiameter", "size"],
+] as const;
 
 /** The same duty in another unit set: plain numbers converted to six figures, every other text as it is. */
 export function convertNumbers(duty: DutyText, unitSet: UnitSetName): DutyText {
@@ -45,7 +72,20 @@ export function convertNumbers(duty: DutyText, unitSet: UnitSetName): DutyText {
   ) as DutyText["fields"];
   const rows = (line: LineKey): readonly SegmentText[] =>
     duty[line].map((segment) => ({ ...segment, length: converted(segment.length, "length") }));
-  return { ...duty, unitSet, fields, suctionLine: rows("suctionLine"), dischargeLine: rows("dischargeLine") };
+  const lines = { suctionLine: rows("suctionLine"), dischargeLine: rows("dischargeLine") };
+  if (duty.pump === undefined) return { ...duty, unitSet, fields, ...lines };
+  return { ...duty, unitSet, fields, ...lines, pump: convertPump(duty.pump, converted) };
+}
+
+function convertPump(pump: PumpText, converted: (text: string, quantity: Quantity) => string): PumpText {
+  const boxes = Object.fromEntries(PUMP_QUANTITIES.map(([box, quantity]) => [box, converted(pump[box], quantity)]));
+  const points = pump.points.map(
+    (point): CurvePointText =>
+      Object.fromEntries(
+        POINT_COLUMNS.map((column) => [column, converted(point[column], POINT_QUANTITIES[column])]),
+      ) as unknown as CurvePointText,
+  );
+  return { ...pump, ...boxes, points };
 }
 
 function plainNumber(text: string): number | undefined {

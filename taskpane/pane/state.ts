@@ -1,4 +1,5 @@
 import {
+  type CurvePointText,
   type DutyText,
   EMPTY_DUTY,
   EMPTY_SEGMENT,
@@ -6,10 +7,13 @@ import {
   type LineKey,
   type Place,
   placeKey,
+  type PumpText,
   type SegmentText,
 } from "../../shared/duty/duty-text.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import { convertNumbers, numbersThatDiffer } from "./convert-numbers.ts";
+import { NO_OFFERS, nextOffers, type Offers, type OffersEvent } from "./pump/offers.ts";
+import { type PumpEvent, pumpChange } from "./pump/pump-events.ts";
 
 /** A duty to go back or forward to, and the words for what lies between it and the next one. */
 export interface Change {
@@ -54,11 +58,14 @@ export interface PaneState {
   readonly unitsAsked: UnitSetName | undefined;
   readonly notice: Notice | undefined;
   readonly writing: Writing;
+  readonly offers: Offers;
   /** Width the pictures are drawn for, px. */
   readonly width: number;
 }
 
 export type PaneEvent =
+  | PumpEvent
+  | OffersEvent
   | { readonly type: "typed"; readonly place: Place; readonly text: string; readonly caret?: number }
   | { readonly type: "name-chosen"; readonly place: Place; readonly text: string }
   | { readonly type: "basis-typed"; readonly field: FieldKey; readonly text: string }
@@ -95,10 +102,11 @@ export function openingState(duty: DutyText = EMPTY_DUTY): PaneState {
     typingIn: undefined,
     list: undefined,
     openHelp: new Set(),
-    closedSteps: new Set(["job"]),
+    closedSteps: new Set(["job", "tracing"]),
     unitsAsked: undefined,
     notice: undefined,
     writing: { kind: "idle" },
+    offers: NO_OFFERS,
     width: 296,
   };
 }
@@ -169,13 +177,23 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       return { ...state, writing: event.writing };
     case "resized":
       return event.width === state.width ? state : { ...state, width: event.width };
+    case "place-typed":
+    case "offers-asked":
+    case "offers-read":
+    case "offers-failed":
+    case "compared":
+      return { ...state, offers: nextOffers(state.offers, event) };
+    default:
+      return changePump(state, event);
   }
 }
 
 /** The text in a box. */
 export function textAt(duty: DutyText, place: Place): string {
   if ("field" in place) return duty.fields[place.field];
-  return duty[place.line][place.row]?.[place.column] ?? "";
+  if ("line" in place) return duty[place.line][place.row]?.[place.column] ?? "";
+  if (place.pump === "points") return duty.pump?.points[place.row]?.[place.column] ?? "";
+  return duty.pump?.[place.pump] ?? "";
 }
 
 function changed(state: PaneState, duty: DutyText, what: string, typingIn?: string): PaneState {
@@ -204,10 +222,19 @@ function step(state: PaneState, from: "past" | "future", to: "past" | "future"):
 
 function withText(duty: DutyText, place: Place, text: string): DutyText {
   if ("field" in place) return { ...duty, fields: { ...duty.fields, [place.field]: text } };
+  if ("pump" in place) return duty.pump === undefined ? duty : { ...duty, pump: withPumpText(duty.pump, place, text) };
   const rows = duty[place.line].map(
     (segment, row): SegmentText => (row === place.row ? { ...segment, [place.column]: text } : segment),
   );
   return withRows(duty, place.line, rows);
+}
+
+function withPumpText(pump: PumpText, place: Extract<Place, { readonly pump: unknown }>, text: string): PumpText {
+  if (place.pump !== "points") return { ...pump, [place.pump]: text };
+  const points = pump.points.map(
+    (point, row): CurvePointText => (row === place.row ? { ...point, [place.column]: text } : point),
+  );
+  return { ...pump, points };
 }
 
 function withRows(duty: DutyText, line: LineKey, rows: readonly SegmentText[]): DutyText {
@@ -223,6 +250,15 @@ function moveRow(state: PaneState, line: LineKey, row: number, by: -1 | 1): Pane
   rows[row + by] = moved;
   const text = `${LINE_TITLES[line]}: row ${row + 1} is now row ${row + 1 + by}.`;
   return { ...changed(state, withRows(state.duty, line, rows), "moving a row"), notice: { kind: "changed", text } };
+}
+
+function changePump(state: PaneState, event: PumpEvent): PaneState {
+  const change = pumpChange(state.duty.pump, event);
+  if (change === undefined) return state;
+  const { pump: _, ...others } = state.duty;
+  const duty = change.pump === undefined ? others : { ...others, pump: change.pump };
+  const next = changed(state, duty, change.what);
+  return change.notice === undefined ? next : { ...next, notice: { kind: "changed", text: change.notice } };
 }
 
 function pickUnits(state: PaneState, unitSet: UnitSetName): PaneState {

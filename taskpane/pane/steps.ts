@@ -1,4 +1,5 @@
 import type { Step } from "./context.ts";
+import { traceCurve } from "./tracing/step.ts";
 import { flowAndLevels } from "./views/flow-and-levels.ts";
 import { job } from "./views/job.ts";
 import { dischargeLine, suctionLine } from "./views/lines.ts";
@@ -19,4 +20,5 @@ export const STEPS: readonly Step[] = [
   results,
   systemCurve,
   writeSheet,
+  traceCurve,
 ];

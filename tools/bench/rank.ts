@@ -37,9 +37,7 @@ export function rankingFigures(): RankingFigures {
 
 /** So many pumps of one curve and ten points, spread over 50 to 6,000 gpm and 20 to 600 ft by a fixed sequence. */
 function tableOf(curves: number): Cell[][] {
-  const rows: Cell[][] = [
-    ["pump", "speed", "impeller diameter", "flow", "head", "efficiency", "NPSHR", "power"],
-  ];
+  const rows: Cell[][] = [["pump", "speed", "impeller diameter", "flow", "head", "efficiency", "NPSHR", "power"]];
   let seed = 12_345;
   const next = (): number => {
     seed = (seed * 1_103_515_245 + 12_345) % 2_147_483_648;

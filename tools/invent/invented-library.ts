@@ -125,8 +125,7 @@ function shutoffRatio(pump: Invented): number {
 /** Per cent. */
 function bestEfficiency(pump: Invented): number {
   const { family, flow, speed } = pump;
-  const attainable =
-    0.94 - 0.08955 * (flow / speed) ** -0.21333 - 0.29 * Math.log10(2286 / specificSpeedOf(pump)) ** 2;
+  const attainable = 0.94 - 0.08955 * (flow / speed) ** -0.21333 - 0.29 * Math.log10(2286 / specificSpeedOf(pump)) ** 2;
   return 100 * (attainable - FAMILIES[family].lessEfficiency);
 }
 

@@ -22,7 +22,10 @@ import { curve } from "../parameters/curve.ts";
 import { systemCurve } from "../parameters/system-curve.ts";
 import { viscosity } from "../parameters/viscosity.ts";
 
-const flow = quantity<number>("flow", { about: "Flow of the pump", range: "from the first point of the curve to its last" });
+const flow = quantity<number>("flow", {
+  about: "Flow of the pump",
+  range: "from the first point of the curve to its last",
+});
 const speedRatio = quantity<number>("ratio", {
   about: "Speed of the pump over the speed of the curve",
   example: "0.9",
@@ -279,7 +282,10 @@ export const pumpEntries = [
     parameters: {
       curve,
       flow: quantity<number>("flow", { about: "Flow of the duty", range: "above 0" }),
-      head: quantity<number>("head", { about: "Head of the duty, as the system asks for it at that flow", range: "above 0" }),
+      head: quantity<number>("head", {
+        about: "Head of the duty, as the system asks for it at that flow",
+        range: "above 0",
+      }),
     },
     answer: { kind: "number", name: "speed ratio" },
     examples: [
@@ -304,7 +310,10 @@ export const pumpEntries = [
     parameters: {
       curve,
       flow: quantity<number>("flow", { about: "Flow of the duty", range: "above 0" }),
-      head: quantity<number>("head", { about: "Head of the duty, as the system asks for it at that flow", range: "above 0" }),
+      head: quantity<number>("head", {
+        about: "Head of the duty, as the system asks for it at that flow",
+        range: "above 0",
+      }),
     },
     answer: { kind: "number", name: "trim ratio" },
     examples: [

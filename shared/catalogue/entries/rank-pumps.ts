@@ -1,9 +1,9 @@
+import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount, andThen, type Finding, type Result, succeed } from "../../../src/basis/result.ts";
 import type { LiquidState } from "../../../src/liquid/liquid.ts";
 import { readyPump } from "../../../src/pump/ready-pump.ts";
 import { type RankedPump, type Selection, selectionMethod, selectPumps } from "../../../src/pump/selection.ts";
 import { selectionSystem } from "../../../src/pump/selection-duty.ts";
-import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import type { CurveTable } from "../../pump-table/curve-table.ts";
 import { reasonsText, reasonText } from "../../pump-table/reason-text.ts";
 import { findingText } from "../../text/finding-text.ts";
@@ -24,7 +24,7 @@ export const rankPumpsEntries = [
     group: "Pump",
     summary: "The pumps of a table that meet a duty, best first, with why, and those left out with why not",
     method:
-      "Each pump is held against the duty by every one of its curves: as drawn; slowed down to the next speed given, or to its lowest speed; sped up to its highest speed; trimmed down to the next impeller given, or to its least. It meets the duty where its head at the flow asked is at least the system's, and runs where the two curves cross. The best way of each pump counts. Pumps inside the preferred region that start by themselves come first, then those that break one of these rules. Within each kind the score decides: 45 parts efficiency on the duty (liquid power asked over shaft power), 30 parts nearness to best efficiency flow, 10 parts little trim; a choice of this product. Limits of speed and impeller are those of the columns lowest speed, highest speed, least impeller and greatest impeller; where they are not given, the curves given are the limit. A pump that would give more than twice the flow, run off its curve or run below a tenth of best efficiency flow is left out. NPSH is not judged, since suction lift and altitude are no arguments: the column NPSHR stands to be held against NPSHA at that flow.",
+      "Each pump is held against the duty by every one of its curves: as drawn; slowed down to the next speed given, or to its lowest speed; sped up to its highest speed; trimmed down to the next impeller given, or to its least. It meets the duty where its head at the flow asked is at least the system's, and runs where the two curves cross. The best way of each pump counts. Pumps inside the preferred region that give no more than 1.2 times the flow asked and start by themselves come first, then those that break one of these rules. Within each kind the score decides: 45 parts efficiency on the duty (liquid power asked over shaft power), 30 parts nearness to best efficiency flow, 10 parts little trim; a choice of this product. Limits of speed and impeller are those of the columns lowest speed, highest speed, least impeller and greatest impeller; where they are not given, the curves given are the limit. A pump that would give more than twice the flow, run off its curve or run below a tenth of best efficiency flow is left out. NPSH is not judged, since suction lift and altitude are no arguments: the column NPSHR stands to be held against NPSHA at that flow.",
     cites: selectionMethod.cites,
     parameters: {
       pumpTable,
@@ -69,19 +69,23 @@ export const rankPumpsEntries = [
             ["Right", 150, 36, 0.7],
           ],
           100,
-          50,
-          [],
-          [],
+          45,
+          [["12in suction hose", 6, "1 entrance bell"]],
+          [["12in sch40", 20, "1 gate, 1 exit"]],
           "water",
           null,
           "SI",
         ],
         part: [1, 1],
         answer: "Right",
-        source: "by inspection: a lossless line asks 50 m at any flow; one curve goes through 100 L/s at 50 m, one ends at 24 m",
+        source:
+          "by inspection: 45 m of level alone is more than the 24 m of the one curve at 100 L/s; the other gives 50 m, and 26 m of 12in pipe lose less than 2 m",
       },
     ],
-    run: ({ pumpTable: table, liquid: pumped, temperature: kelvin, flow, staticHead, suctionLine, dischargeLine }, { unitSet }) =>
+    run: (
+      { pumpTable: table, liquid: pumped, temperature: kelvin, flow, staticHead, suctionLine, dischargeLine },
+      { unitSet },
+    ) =>
       andThen(pumped.at(kelvin), (state) =>
         andThen(
           selectionSystem({ flow, staticHead, suctionLine, dischargeLine, pressureDifference: 0, liquid: state }),
@@ -103,7 +107,9 @@ function ranking(
       [
         ...selection.ranked.map((pump) => rankedRow(pump, unitSet)),
         ...selection.leftOut.map(({ pump, reason }) => leftOutRow(pump.name, reasonText(reason, unitSet))),
-        ...table.pumps.filter(({ usable }) => !usable).map((pump) => leftOutRow(pump.name, faultsOf(pump.findings, unitSet))),
+        ...table.pumps
+          .filter(({ usable }) => !usable)
+          .map((pump) => leftOutRow(pump.name, faultsOf(pump.findings, unitSet))),
       ],
       remarks(table, selection, state),
     ),

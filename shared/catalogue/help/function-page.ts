@@ -80,6 +80,7 @@ function answerText(answer: Answer): string {
       return `<p>${escaped(sentence(answer.quantity === "ratio" ? answer.name : `${answer.name}, in ${unitOfEachSet(answer.quantity)}`))}</p>`;
     case "number":
     case "text":
+    case "figure":
       return `<p>${escaped(sentence(answer.name))}</p>`;
     case "table":
     case "record": {

@@ -1,7 +1,7 @@
 import type { Finding } from "../../../src/basis/result.ts";
 import type { Cell } from "../../catalogue/cell.ts";
-import type { Heading } from "../heading.ts";
 import type { TableColumn } from "../columns.ts";
+import type { Heading } from "../heading.ts";
 import { cellPlace, type TablePlace } from "../place.ts";
 import { type DecimalSign, readWrittenNumber } from "./written-number.ts";
 

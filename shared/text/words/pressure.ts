@@ -6,10 +6,8 @@ export const pressureWords: Readonly<Record<PressureCode, Words>> = {
     `${f.subject} “${f.given}” is read as ${say.fact("name")}: class is a designation, not a pressure, and the rating comes from standard, material and temperature; write “${say.fact("name")}”`,
   "class-by-metric-name": (f, say) =>
     `${f.subject} “${f.given}” is read as ${say.fact("name")}, whose metric name it was; it does not bolt to a PN flange`,
-  "class-not-of-material": (f, say) => {
-    const others = say.fact("others") === "" ? "" : `, or a material of that class such as ${say.fact("others")}`;
-    return `${f.given} is no class of ${say.fact("material")} flanges in ${say.fact("standard")}; use ${say.suggestions()}${others}`;
-  },
+  "class-not-of-material": (f, say) =>
+    `${f.given} is no class of ${say.fact("material")} flanges in ${say.fact("standard")}; use ${say.suggestions()}`,
   "material-taken-as": (f, say) => {
     const casing =
       say.fact("isCasing") === "1"
@@ -29,7 +27,12 @@ export const pressureWords: Readonly<Record<PressureCode, Words>> = {
       say.fact("sizes") === ""
         ? ""
         : ` (${say.fact("sizes")}; state the size where it is another, such as “125 NPS 8”)`;
-    return `${f.subject} of ${say.amount(f.found)} is ${cold ? "below the lowest" : "above the highest"} ${say.fact("standard")} rates ${say.fact("material")} ${say.fact("flangeClass")} at, ${say.amount(f.limit)}${sizes}`;
+    const rates = `${say.fact("standard")} rates ${say.fact("material")} ${say.fact("flangeClass")}`;
+    const limit =
+      say.fact("isOwnLimit") === "1"
+        ? `${say.amount(f.limit)}, above which carbon steel turns to graphite in time and is not rated here`
+        : `${say.amount(f.limit)}`;
+    return `${f.subject} of ${say.amount(f.found)} is ${cold ? "below the lowest" : "above the highest"} temperature at which ${rates}, ${limit}${sizes}`;
   },
   "rating-converted": (_, say) =>
     `${say.fact("standard")} is held here in ${say.fact("printed")} alone; the figure is converted`,
@@ -38,7 +41,7 @@ export const pressureWords: Readonly<Record<PressureCode, Words>> = {
   "rating-by-size": (f, say) =>
     say.fact("other") === ""
       ? `${say.fact("flangeClass")} in this iron is rated for ${say.fact("sizes")} only`
-      : `grey iron is rated by size and none was given, so the figure for ${say.fact("sizes")} is used, ${say.amount(f.found)}; for ${say.fact("other")} it is ${say.fact("otherRating")}: state the size after the class, such as “125 NPS 8”`,
+      : `grey iron is rated by size and none was given, so the figure for ${say.fact("sizes")} is used, ${say.amount(f.found)}; for ${say.fact("other")} it is ${say.fact("otherRating")}: where a class is given, state the size after it, such as “125 NPS 8”`,
   "rating-size-outside": (f, say) =>
     `${f.given} is outside the sizes for which ${say.fact("standard")} rates ${say.fact("flangeClass")} in this material: ${say.fact("sizes")}`,
   "grey-iron-flange": () =>
@@ -54,7 +57,7 @@ export const pressureWords: Readonly<Record<PressureCode, Words>> = {
     return `check line: the trade figure of ${say.fact("figure")} for ${say.fact("of")} is ${way} the ${say.fact("rating")} of ${say.fact("standard")} ${say.fact("flangeClass")} here; the standard decides`;
   },
   "trade-figure-would-pass": (f, say) =>
-    `the trade figure of ${say.fact("figure")} would pass ${say.amount(f.found)} with ${say.fact("flangeClass")}; the standard does not, at ${say.fact("rating")}`,
+    `the trade figure of ${say.fact("figure")} for ${say.fact("of")} would pass ${say.amount(f.found)}; the standard does not, which rates ${say.fact("flangeClass")} at ${say.fact("rating")}`,
   "trade-figure-passed": (f, say) =>
     `${say.amount(f.found)} passes the standard, at ${say.fact("rating")}, and is above the trade figure of ${say.fact("figure")}; expect the buyer to ask`,
   "beyond-highest-class": (f, say) =>

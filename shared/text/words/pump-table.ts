@@ -33,12 +33,15 @@ export const pumpTableWords: Readonly<Record<PumpTableCode, Words>> = {
     `${f.subject} says ${say.amount(f.found)} where another row of “${f.given}” says ${say.fact("first")}; a pump has one`,
   "table-limits-contradict": (f, say) =>
     `${f.subject}: the ${say.fact("least")} of “${f.given}” is more than its ${say.fact("greatest")}`,
-  "table-pump-not-listed": (f, say) => `${f.subject} has no row for “${f.given}”, which has curves in ${say.fact("other")}`,
-  "table-pump-without-curves": (f, say) => `${f.subject} lists “${f.given}”, which has no curve in ${say.fact("other")}`,
+  "table-pump-not-listed": (f, say) =>
+    `${f.subject} has no row for “${f.given}”, which has curves in ${say.fact("other")}`,
+  "table-pump-without-curves": (f, say) =>
+    `${f.subject} lists “${f.given}”, which has no curve in ${say.fact("other")}`,
   "table-decimal-signs-mixed": (f, say) =>
     `${f.subject} holds “${f.given}”, with another decimal sign than “${say.fact("other")}” in the same column; use one`,
   "table-decimal-comma-read": (f) => `the comma was read as the decimal sign throughout ${f.subject}`,
-  "table-unit-assumed": (f, say) => `${f.subject} states no unit for some columns; they were read as ${say.fact("columns")}`,
+  "table-unit-assumed": (f, say) =>
+    `${f.subject} states no unit for some columns; they were read as ${say.fact("columns")}`,
   "table-findings-left-out": (f, say) => `${f.subject}: ${say.fact("count")} more findings are not shown`,
   "table-second-of-its-kind": (f, say) =>
     `${f.subject} is a second table of the same kind as ${say.fact("other")}; import them one after the other`,

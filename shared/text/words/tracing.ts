@@ -21,6 +21,8 @@ export const tracingWords: Readonly<Record<TracingCode, Words>> = {
     `${f.subject}: ${say.fact("points")} more than half the distance between its two points beyond them; take axis points farther apart`,
   "tracing-below-zero": (f, say) =>
     `${f.subject} comes to ${say.fact("value")}, and the pump table takes nothing below 0; select the point and type its amount`,
+  "tracing-taken-as-zero": (f, say) =>
+    `${f.subject} comes to ${say.fact("value")}, within the error of a click of 0, and is taken as 0`,
   "tracing-flow-repeated": (f, say) =>
     `${f.subject} has two points at a flow of ${say.fact("flow")}; a line has one amount a flow, so remove one`,
   "tracing-efficiency-as-fraction": (f, say) =>

@@ -2,7 +2,6 @@ import type { AxisScale, Position } from "../../../shared/tracing/calibration.ts
 import type { AxisKey, TracedKey } from "../../../shared/tracing/traced-amounts.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import type { UnitSymbol } from "../../../src/basis/units.ts";
-import type { Writing } from "../state.ts";
 import {
   type CurveField,
   type Drawing,
@@ -31,6 +30,14 @@ export interface Picture extends Size {
   readonly name: string;
   readonly url: string;
 }
+
+/** How the last rows went out. */
+export type Writing =
+  | { readonly kind: "idle" }
+  | { readonly kind: "copied"; readonly rows: number }
+  | { readonly kind: "writing" }
+  | { readonly kind: "written"; readonly sheet: string }
+  | { readonly kind: "failed"; readonly reason: string };
 
 /** as-traced: one row a point, blanks left. head-flows: every line read at the flows of the head line. */
 export type RowsKind = "as-traced" | "head-flows";

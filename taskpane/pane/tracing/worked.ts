@@ -50,6 +50,8 @@ export interface TracingWorked {
 const SAME_FLOW = 1e-9;
 /** The greatest efficiency on an axis that can hardly be meant in per cent. */
 const LIKELY_FRACTION = 1.5;
+/** An even axis below 0 by no more than this part of its span is 0 to within a click. */
+const CLICK = 0.002;
 /** How far beyond its axis points a line may go unremarked, as part of the distance between them. */
 const FAR = 0.5;
 
@@ -226,18 +228,47 @@ function readLine(
     return { amounts: [], findings: [{ code: "tracing-line-without-axis", severity: "error", subject: name, facts }] };
   }
   const { flow: flowAxis, amount: amountAxis } = calibration.value.axes;
-  const amounts = known
-    .map(({ flow, amount }) => ({
-      flow: withoutRemainder(flow, flowAxis),
-      amount: withoutRemainder(amount, amountAxis),
-    }))
+  const exact = known.map(({ flow, amount }) => ({
+    flow: withoutRemainder(flow, flowAxis),
+    amount: withoutRemainder(amount, amountAxis),
+  }));
+  const amounts = exact
+    .map(({ flow, amount }) => ({ flow: notJustBelow(flow, flowAxis), amount: notJustBelow(amount, amountAxis) }))
     .sort((one, other) => one.flow - other.flow);
   const findings = [
+    ...takenAsZero(exact, name, flowAxis, amountAxis),
     ...belowZero(amounts, name, flowAxis, amountAxis),
     ...repeatedFlow(amounts, name, flowAxis, sameFlow),
     ...farOut(amounts, name, flowAxis, amountAxis),
   ];
   return { amounts, findings };
+}
+
+function notJustBelow(value: number, axis: Axis): number {
+  return axis.scale === "linear" && value < 0 && value >= -CLICK * spanOf(axis) ? 0 : value;
+}
+
+function takenAsZero(exact: readonly FlowAmount[], name: string, flowAxis: Axis, amountAxis: Axis): readonly Finding[] {
+  const taken = (values: readonly number[], axis: Axis, subject: string): readonly Finding[] =>
+    values
+      .filter((value) => value !== notJustBelow(value, axis))
+      .map((value) => {
+        const facts = { value: `${figures(value)} ${axis.unit}` };
+        const cites = { source: "house", at: "curve tracing" } as const;
+        return { code: "tracing-taken-as-zero", severity: "caution", subject, facts, cites };
+      });
+  return [
+    ...taken(
+      exact.map(({ flow }) => flow),
+      flowAxis,
+      `the flow of a point of ${name}`,
+    ),
+    ...taken(
+      exact.map(({ amount }) => amount),
+      amountAxis,
+      `a point of ${name}`,
+    ),
+  ];
 }
 
 function belowZero(amounts: readonly FlowAmount[], name: string, flowAxis: Axis, amountAxis: Axis): readonly Finding[] {
@@ -343,7 +374,8 @@ function counted(count: number, one: string, many = `${one}s`): string {
 
 /** A figure with as many decimals as a pixel of the picture is worth; four figures on a log axis. */
 export function shownAmount(value: number, axis: Axis, worth: number): string {
-  return axis.scale === "log" ? figures(value) : value.toFixed(decimalsWorth(worth));
+  // A remainder below 0 that no digit shows is not "-0.0".
+  return axis.scale === "log" ? figures(value) : value.toFixed(decimalsWorth(worth)).replace(/^-(?=[0.]+$)/, "");
 }
 
 /** Decimals of a linear axis that a pixel can bear. */

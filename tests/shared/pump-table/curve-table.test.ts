@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Cell } from "../../../shared/catalogue/cell.ts";
 import { readCurveTable } from "../../../shared/pump-table/curve-table.ts";
@@ -23,7 +24,9 @@ function read(rows: Rows, unitSet: "US" | "SI" | "METRIC" = "US") {
 
 function errorsOf(rows: Rows): readonly string[] {
   const result = read(rows);
-  const findings: readonly Finding[] = result.ok ? result.value.pumps.flatMap((pump) => pump.findings) : result.findings;
+  const findings: readonly Finding[] = result.ok
+    ? result.value.pumps.flatMap((pump) => pump.findings)
+    : result.findings;
   return findings.filter(({ severity }) => severity === "error").map((finding) => findingText(finding, "US"));
 }
 
@@ -92,7 +95,13 @@ describe("a table of curves", () => {
   });
 
   it("takes a blank pump, speed or impeller for the one above, and passes over blank rows", () => {
-    const rows: Rows = [GOOD[0] as Cell[], GOOD[1] as Cell[], [null, "", 0, 300, 112, 62, 9, 14], [0, 0, 0, 0, 0, 0, 0, 0], ["", null, null, 600, 95, 78, 12, 18.5]];
+    const rows: Rows = [
+      GOOD[0] as Cell[],
+      GOOD[1] as Cell[],
+      [null, "", 0, 300, 112, 62, 9, 14],
+      [0, 0, 0, 0, 0, 0, 0, 0],
+      ["", null, null, 600, 95, 78, 12, 18.5],
+    ];
     const pumps = table(rows).pumps;
     expect(pumps).toHaveLength(1);
     expect(pumps[0]?.curves).toHaveLength(1);
@@ -111,7 +120,10 @@ describe("a table of curves", () => {
     { why: "cells formatted as per cent under such a heading", figures: [0, 0.62, 0.78], heading: "efficiency, %" },
     { why: "texts with the sign", figures: [0, "62 %", "78%"], heading: "efficiency" },
   ])("reads efficiencies given as $why", ({ figures, heading }) => {
-    const rows = [HEADING.map((name) => (name === "efficiency" ? heading : name)), ...GOOD.slice(1).map((row, i) => row.map((cell, j) => (j === 5 ? (figures[i] ?? null) : cell)))];
+    const rows = [
+      HEADING.map((name) => (name === "efficiency" ? heading : name)),
+      ...GOOD.slice(1).map((row, i) => row.map((cell, j) => (j === 5 ? (figures[i] ?? null) : cell))),
+    ];
     expect(table(rows).pumps[0]?.curves[0]?.points[2]?.efficiency).toBeCloseTo(0.78, 12);
   });
 
@@ -134,7 +146,19 @@ describe("a table of curves", () => {
   });
 
   it("reads 20,000 rows in a moment", () => {
-    const rows = [HEADING, ...Array.from({ length: 20_000 }, (_, i) => [`P${Math.floor(i / 10)}`, 1750, 11, (i % 10) * 100, 120 - (i % 10) * 5, 0.6, 9, 20])];
+    const rows = [
+      HEADING,
+      ...Array.from({ length: 20_000 }, (_, i) => [
+        `P${Math.floor(i / 10)}`,
+        1750,
+        11,
+        (i % 10) * 100,
+        120 - (i % 10) * 5,
+        0.6,
+        9,
+        20,
+      ]),
+    ];
     const start = performance.now();
     expect(table(rows).pumps).toHaveLength(2000);
     expect(performance.now() - start).toBeLessThan(1000);
@@ -145,11 +169,26 @@ describe("a hostile table", () => {
   const B: Rows = GOOD.slice(1).map((row) => ["B", ...row.slice(1)]);
 
   it.each([
-    { why: "a missing column", rows: GOOD.map((row) => row.filter((_, j) => j !== 4)), says: /Curves has no column “head”/ },
-    { why: "no heading at all", rows: [["x", "y"], [1, 2]], says: /no heading/ },
+    {
+      why: "a missing column",
+      rows: GOOD.map((row) => row.filter((_, j) => j !== 4)),
+      says: /Curves has no column “head”/,
+    },
+    {
+      why: "no heading at all",
+      rows: [
+        ["x", "y"],
+        [1, 2],
+      ],
+      says: /no heading/,
+    },
     { why: "no rows", rows: [HEADING], says: /no rows/ },
     { why: "nothing", rows: [[null]], says: /no rows/ },
-    { why: "two columns of a kind", rows: GOOD.map((row, i) => [...row, i === 0 ? "capacity" : 1]), says: /K5 \(flow\).*F5/ },
+    {
+      why: "two columns of a kind",
+      rows: GOOD.map((row, i) => [...row, i === 0 ? "capacity" : 1]),
+      says: /K5 \(flow\).*F5/,
+    },
     { why: "an unknown unit", rows: withCell(0, 3, "flow, bathtubs"), says: /F5 \(flow\).*bathtubs/ },
     { why: "a unit of another kind", rows: withCell(0, 3, "flow, ft"), says: /F5 \(flow\).*another kind/ },
     { why: "a unit with two meanings", rows: withCell(0, 3, "flow, ml/d"), says: /F5 \(flow\).*several units/ },
@@ -165,15 +204,53 @@ describe("a hostile table", () => {
     { why: "a negative NPSHR", rows: withCell(2, 6, -1), says: /I7 \(NPSHR\).*at least 0/ },
     { why: "flows that do not rise", rows: withCell(3, 3, 300), says: /F8 \(flow\).*300 US gpm after 300 US gpm/ },
     { why: "a curve of one point", rows: [...GOOD, ["B", 1750, 11, 0, 100, 0, 5, 3]], says: /row 9.*“B” has 1 point;/ },
-    { why: "the rows of a curve in two places", rows: [...GOOD, ...B, ["A", 1750, 11, 700, 80, 70, 14, 20]], says: /C12 \(pump\).*“A” again, first seen in row 6/ },
+    {
+      why: "the rows of a curve in two places",
+      rows: [...GOOD, ...B, ["A", 1750, 11, 700, 80, 70, 14, 20]],
+      says: /C12 \(pump\).*“A” again, first seen in row 6/,
+    },
     { why: "a pump listed twice", rows: [...GOOD, ...B, ...GOOD.slice(1)], says: /C12 \(pump\).*“A” again/ },
-    { why: "head and flow exchanged", rows: GOOD.map((row, i) => (i === 0 ? row : row.map((cell, j) => (j === 3 ? row[4] : j === 4 ? row[3] : cell) as Cell))), says: /F7 \(flow\) is 112 US gpm after 120 US gpm/ },
-    { why: "a head that rises all along", rows: GOOD.map((row, i) => (i === 0 ? row : row.map((cell, j) => (j === 4 ? 50 + 10 * i : cell)))), says: /row 6.*flow and head are not exchanged/ },
+    {
+      why: "head and flow exchanged",
+      rows: GOOD.map((row, i) =>
+        i === 0 ? row : row.map((cell, j) => (j === 3 ? row[4] : j === 4 ? row[3] : cell) as Cell),
+      ),
+      says: /F7 \(flow\) is 112 US gpm after 120 US gpm/,
+    },
+    {
+      why: "a head that rises all along",
+      rows: GOOD.map((row, i) => (i === 0 ? row : row.map((cell, j) => (j === 4 ? 50 + 10 * i : cell)))),
+      says: /row 6.*flow and head are not exchanged/,
+    },
     { why: "an efficiency over 100 %", rows: withCell(3, 5, 780), says: /H8 \(efficiency\).*at most 100 %/ },
-    { why: "an efficiency that could be either", rows: GOOD.map((row, i) => (i === 0 ? row : row.map((cell, j) => (j === 5 ? [0, 0.6, 1.2][i - 1] : cell) as Cell))), says: /H8 \(efficiency\) is 1\.2/ },
-    { why: "fractions in a column of per cent", rows: [...GOOD, ...B.map((row, i) => row.map((cell, j) => (j === 5 ? [0, 0.62, 0.78][i] : cell) as Cell))], says: /row 9: “B” is 0\.78 % efficient/ },
-    { why: "an NPSHR at one point alone", rows: GOOD.map((row, i) => row.map((cell, j) => (i > 0 && j === 6 && i !== 2 ? null : cell))), says: /row 6.*NPSHR at 1 of its points/ },
-    { why: "units that disagree", rows: [["pump", "flow, L/s", "head"], [null, "m³/h", "m"], ["A", 0, 9], ["A", 1, 8], ["A", 2, 7]], says: /D6 \(flow\).*m³\/h.*L\/s/ },
+    {
+      why: "an efficiency that could be either",
+      rows: GOOD.map((row, i) =>
+        i === 0 ? row : row.map((cell, j) => (j === 5 ? [0, 0.6, 1.2][i - 1] : cell) as Cell),
+      ),
+      says: /H8 \(efficiency\) is 1\.2/,
+    },
+    {
+      why: "fractions in a column of per cent",
+      rows: [...GOOD, ...B.map((row, i) => row.map((cell, j) => (j === 5 ? [0, 0.62, 0.78][i] : cell) as Cell))],
+      says: /row 9: “B” is 0\.78 % efficient/,
+    },
+    {
+      why: "an NPSHR at one point alone",
+      rows: GOOD.map((row, i) => row.map((cell, j) => (i > 0 && j === 6 && i !== 2 ? null : cell))),
+      says: /row 6.*NPSHR at 1 of its points/,
+    },
+    {
+      why: "units that disagree",
+      rows: [
+        ["pump", "flow, L/s", "head"],
+        [null, "m³/h", "m"],
+        ["A", 0, 9],
+        ["A", 1, 8],
+        ["A", 2, 7],
+      ],
+      says: /D6 \(flow\).*m³\/h.*L\/s/,
+    },
   ])("with $why is answered with the cell", ({ rows, says }) => {
     const errors = errorsOf(rows as Rows);
     expect(errors.length).toBeGreaterThan(0);
@@ -182,21 +259,60 @@ describe("a hostile table", () => {
 
   it("names row and column where nobody knows the address", () => {
     const result = readCurveTable(withCell(2, 4, "x"), { place: { name: "pump table" }, units: UNIT_SETS.US });
-    expect(result.ok ? "" : findingText(result.findings[0] as Finding, "US")).toMatch(/^Pump table row 3, column 5 \(head\)/);
+    expect(result.ok ? "" : findingText(result.findings[0] as Finding, "US")).toMatch(
+      /^Pump table row 3, column 5 \(head\)/,
+    );
+  });
+
+  it("is never thrown at by any cells whatever", () => {
+    const cell = fc.constantFrom<Cell>(
+      ...["A", "B", "", " ", "12", "5 gpm", "1,234", "x", "flow", "head", "pump", "m", "%"],
+      ...[null, true, 0, 1, 2, -1, 50, 1e300, -1e300, 1e-300],
+      { error: "#REF!" },
+    );
+    const row = fc.array(cell, { maxLength: 9 });
+    const headed = fc.array(row, { maxLength: 12 }).map((rows) => [HEADING, ...rows]);
+    fc.assert(
+      fc.property(fc.oneof(fc.array(row, { maxLength: 12 }), headed), (rows) => {
+        const result = read(rows);
+        if (result.ok) {
+          for (const { points } of result.value.pumps.flatMap(({ curves }) => curves)) {
+            expect(points.length).toBeGreaterThanOrEqual(3);
+            for (let i = 1; i < points.length; i += 1) {
+              expect(points[i]?.flow).toBeGreaterThan(points[i - 1]?.flow ?? 0);
+            }
+          }
+        } else expect(result.findings.length).toBeGreaterThan(0);
+      }),
+      { numRuns: 1000 },
+    );
   });
 
   it("costs the pump its place and no other", () => {
     const { pumps } = table([...withCell(2, 4, "x"), ...B]);
-    expect(pumps.map(({ name, usable }) => [name, usable])).toEqual([["A", false], ["B", true]]);
+    expect(pumps.map(({ name, usable }) => [name, usable])).toEqual([
+      ["A", false],
+      ["B", true],
+    ]);
   });
 
   it("cautions of a head that rises by a fifth before it falls", () => {
     const rows = GOOD.map((row, i) => row.map((cell, j) => (i > 0 && j === 4 ? [100, 125, 60][i - 1] : cell) as Cell));
-    expect(table(rows).pumps[0]?.findings.map(({ code, severity }) => [code, severity])).toEqual([["table-head-rises", "caution"]]);
+    expect(table(rows).pumps[0]?.findings.map(({ code, severity }) => [code, severity])).toEqual([
+      ["table-head-rises", "caution"],
+    ]);
   });
 
   it("is not taken in by names of the language", () => {
-    const rows: Rows = [["pump", "flow", "head"], ["__proto__", 0, 9], ["__proto__", 1, 8], ["__proto__", 2, 7], ["constructor", 0, 9], ["constructor", 1, 8], ["constructor", 2, 7]];
+    const rows: Rows = [
+      ["pump", "flow", "head"],
+      ["__proto__", 0, 9],
+      ["__proto__", 1, 8],
+      ["__proto__", 2, 7],
+      ["constructor", 0, 9],
+      ["constructor", 1, 8],
+      ["constructor", 2, 7],
+    ];
     expect(table(rows).pumps.map(({ name }) => name)).toEqual(["__proto__", "constructor"]);
   });
 });

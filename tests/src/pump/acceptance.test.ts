@@ -97,4 +97,17 @@ describe("a measured curve against its guarantee", () => {
     );
     expect(meetsGuarantee(measured, GUARANTEE, bandsOf("1B")).meetsEfficiency).toBe(meets);
   });
+
+  it("reads the efficiency where the line meets the measured curve, not at the guaranteed flow", () => {
+    // 24.8 m at 40 L/s lies on the line through 31 m at 50 L/s.
+    const measured = (onLine: number) =>
+      curveOf([
+        { flow: 0, head: 35 },
+        { flow: 0.04, head: 24.8, efficiency: onLine },
+        { flow: 0.05, head: 18, efficiency: 0.78 },
+        { flow: 0.06, head: 10, efficiency: 0.6 },
+      ]);
+    expect(meetsGuarantee(measured(0.7), GUARANTEE, bandsOf("1B")).meetsEfficiency).toBe(false);
+    expect(meetsGuarantee(measured(0.777), GUARANTEE, bandsOf("1B")).meetsEfficiency).toBe(true);
+  });
 });

@@ -15,8 +15,7 @@ function findingsAt(speedRatio: number, trimRatio: number): readonly string[] {
 }
 
 describe("another speed", () => {
-  // A quarry dewatering example of the affinity laws as every handbook states them (common practice): twice the speed
-  // gives twice the flow, four times the head and eight times the power.
+  // The affinity laws as every handbook states them (common practice, no source).
   it("doubled gives 2 times the flow, 4 times the head, 8 times the power and the same efficiency", () => {
     const fast = running(FALLING, 2);
     expect(value(headAtFlow(fast, 0.1))).toBeCloseTo(4 * 31, 12);

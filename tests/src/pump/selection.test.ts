@@ -100,7 +100,7 @@ describe("three pumps at 100 L/s and 50 m of static head", () => {
       (0.45 * 0.78 + 0.3 * 0.25 + 0.1) / 0.85,
     ];
     for (const [i, score] of byHand.entries()) expect(selection.ranked[i]?.score).toBeCloseTo(score, 12);
-    expect(selection.ranked.map(({ keepsRules }) => keepsRules)).toEqual([true, true, false]);
+    expect(selection.ranked.map(({ keepsRules }) => keepsRules)).toEqual([true, false, false]);
   });
 
   it("gives their operating points and powers", () => {
@@ -123,7 +123,7 @@ describe("three pumps at 100 L/s and 50 m of static head", () => {
       "no-trim",
     ]);
     expect(right?.reasonsAgainst.map(({ code }) => code)).toEqual(["npshr-not-given"]);
-    const more = large?.reasonsAgainst.find(({ code }) => code === "more-than-asked");
+    const more = large?.reasonsAgainst.find(({ code }) => code === "much-more-than-asked");
     expect(more?.found?.value).toBeCloseTo(0.5, 12);
     expect(farLeft?.reasonsAgainst[0]).toMatchObject({ code: "outside-region", found: { quantity: "percent" } });
   });
@@ -222,6 +222,29 @@ describe("NPSH", () => {
     });
   });
 
+  it("puts a pump whose table does not give what the rules ask after one that keeps them", () => {
+    const silent = pumpOf("silent", [
+      curveOf([
+        [0, 62, 0],
+        [50, 58, 60],
+        [100, 50, 90],
+        [150, 36, 80],
+      ]),
+    ]);
+    const blind = pumpOf("blind", [
+      curveOf([
+        [0, 62, 0, 3],
+        [50, 58, 0, 3],
+        [100, 50, 0, 3],
+        [150, 36, 0, 3],
+      ]),
+    ]);
+    const selection = rank([silent, blind, asks(3)], { npshAvailable: () => 6 });
+    expect(names(selection)).toEqual(["asks 3 m", "silent", "blind"]);
+    expect(selection.ranked[1]?.reasonsAgainst.map(({ code }) => code)).toContain("npshr-not-given");
+    expect(selection.ranked[2]?.reasonsAgainst.map(({ code }) => code)).toContain("efficiency-not-given");
+  });
+
   it("takes the margin wanted from the duty", () => {
     const [ranked] = rank([asks(5)], { npshAvailable: () => 6, npshMargin: 0.5 }).ranked;
     expect(ranked?.keepsRules).toBe(true);
@@ -243,6 +266,8 @@ describe("curves that droop or end", () => {
     const [ranked] = rank([drooping]).ranked;
     expect(ranked?.reasonsAgainst.map(({ code }) => code)).toContain("cannot-start");
     expect(ranked?.keepsRules).toBe(false);
+    const doubt = ranked?.reasonsAgainst.find(({ code }) => code === "curve-doubted");
+    expect(doubt?.findings?.map(({ code }) => code)).toEqual(["curve-droops"]);
     expect(ranked?.flow).toBeGreaterThan(0.1);
     expect(ranked?.flow).toBeLessThan(0.15);
   });
@@ -268,7 +293,14 @@ describe("curves that droop or end", () => {
   });
 
   it("leaves out a pump at less than a tenth of its best flow", () => {
-    const giant = pumpOf("giant", [curveOf([[0, 50.8, 0], [120, 50.2, 10], [140, 49, 12], [1500, 10, 80]])]);
+    const giant = pumpOf("giant", [
+      curveOf([
+        [0, 50.8, 0],
+        [120, 50.2, 10],
+        [140, 49, 12],
+        [1500, 10, 80],
+      ]),
+    ]);
     expect(rank([giant]).leftOut[0]?.reason.code).toBe("far-below-best");
   });
 

@@ -1,7 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { unitOf } from "../../../src/basis/units.ts";
 import { necFullLoadCurrent } from "../../../src/drive/motor-current.ts";
-import { IEC_CLASSES, type IecClass, iecEfficiency, nemaPremiumEfficiency } from "../../../src/drive/motor-efficiency.ts";
+import {
+  IEC_CLASSES,
+  type IecClass,
+  iecEfficiency,
+  nemaPremiumEfficiency,
+} from "../../../src/drive/motor-efficiency.ts";
 import { MOTOR_RATINGS, type MotorSeries } from "../../../src/drive/motor-rating.ts";
 import { POLES } from "../../../src/drive/motor-speed.ts";
 import { MOTOR_CURRENTS_NEC, NEC_VOLTAGES } from "../../../src/tables/motor-currents-nec.ts";

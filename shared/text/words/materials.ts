@@ -1,0 +1,134 @@
+import type { MaterialCode } from "../../../src/basis/finding-code.ts";
+import type { Words } from "../words.ts";
+
+export const materialWords: Readonly<Record<MaterialCode, Words>> = {
+  "chlorides-by-mass": (f, say) =>
+    `${f.subject} “${f.given}” is read as ${say.amount(f.found)}, as for water of 1 kg/L`,
+  "hardness-unreadable": (f, say) => `${f.subject} “${f.given}” is no hardness of particles; give ${say.suggestions()}`,
+  "particle-beyond-passage": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} does not pass the impeller, ${say.amount(f.limit)}; take a pump with a larger passage or screen the solids`,
+  "particle-near-passage": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is more than a third of the passage of ${say.fact("passage")}: hard particles may jam`,
+  "casting-taken-as": (f, say) => `${f.subject} “${f.given}” is taken as ${say.fact("specification")}`,
+  "casting-from-memory": (f, say) =>
+    `figures of ${f.subject}: ${say.fact("verified")}; check ${say.fact("specification")} in the edition in force`,
+  "property-not-stated": (f, say) =>
+    `${f.subject} of ${say.fact("material")} is not stated: ${say.fact("specification")} gives no such figure`,
+  "hardness-of-condition": (f, say) =>
+    `the figure is that of ${f.subject} ${say.fact("condition")}; other conditions: ask for hardness hardened level 1, hardened level 2 or annealed`,
+  "permeability-rough": (f) =>
+    `permeability of ${f.subject} is rough and depends on heat treatment and ferrite: never sort by magnet`,
+  "material-data-missing": (_, say) => `still to be asked, and nothing is assumed in its place: ${say.fact("missing")}`,
+  "galvanic-pairs": (f, say) =>
+    `at ${say.amount(f.found)} of chloride unlike metals eat each other: no small active part (steel bolts, iron wear ring) in a large noble one (316, duplex, bronze); a 316 impeller in an iron casing is for fresh water`,
+  "wetted-parts-list": () =>
+    "rules of thumb for a first choice: list the material of every wetted part (casing, impeller, wear plate, suction cover, sleeve, seal, bolts inside, check valve, float chamber, spools, gaskets) and have it confirmed by the maker and a corrosion engineer",
+
+  "make-up-needed": (_, say) =>
+    `pH ${say.fact("pH")} is outside neutral water (6 to 9): exact make-up, concentration and temperature are needed before it is recommended`,
+  "ph-neutral": (_, say) => `pH ${say.fact("pH")} is neutral water`,
+  "ph-too-low": (_, say) => `pH ${say.fact("pH")} is below ${say.fact("least")}: it dissolves`,
+  "ph-too-high": (_, say) => `pH ${say.fact("pH")} is above ${say.fact("greatest")}, where it serves`,
+  "ph-beyond-rule": (_, say) =>
+    `pH ${say.fact("pH")} is beyond what a rule of thumb covers (${say.fact("least")} to ${say.fact("greatest")}): the chemical, its strength and its temperature decide`,
+  "ph-near-limit": (_, say) => `pH ${say.fact("pH")} is near its lower limit of ${say.fact("least")}`,
+  "iron-acid-water": (_, say) =>
+    `at pH ${say.fact("pH")}, below 6, loss of metal climbs with velocity and dissolved oxygen: short-term or inhibited duty only`,
+  "iron-alkaline-water": (_, say) => `alkaline water of pH ${say.fact("pH")} suits iron, ammonia included`,
+  "temperature-missing": () => "temperature is not stated",
+  "temperature-stop": (f, say) =>
+    `${say.amount(f.found)} is above ${say.amount(f.limit)}: stop and ask for the exact liquid`,
+  "aerated-hot": (f, say) => `at ${say.amount(f.found)}, above ${say.amount(f.limit)}, aerated water attacks it faster`,
+  "thermal-shock": (f, say) => `at ${say.amount(f.found)}, above ${say.amount(f.limit)}: no thermal shock`,
+  "steel-condensate": (f, say) =>
+    `at ${say.amount(f.found)}, above ${say.amount(f.limit)}: for condensate free of air only`,
+  "duplex-embrittles": (f, say) =>
+    `at ${say.amount(f.found)}, above ${say.amount(f.limit)}, it turns brittle with time`,
+  "chlorides-missing": () => "chlorides are not stated",
+  "iron-in-brine": (f, say) =>
+    `${say.amount(f.found)} of chloride is salt water, above ${say.amount(f.limit)}: brine asks for stainless, duplex or bronze`,
+  "iron-graphitic": (f, say) =>
+    `${say.amount(f.found)} of chloride is brackish, above ${say.amount(f.limit)}: graphitic corrosion where it stands long`,
+  "white-iron-salt": (f, say) =>
+    `${say.amount(f.found)} of chloride is above ${say.amount(f.limit)}: the matrix corrodes; ask for experience with this water`,
+  "bronze-sea-water": (f, say) =>
+    `${say.amount(f.found)} of chloride: clean, flowing sea water to about 4 m/s (13 ft/s) steady`,
+  "chrome-steel-salt": (f, say) => `${say.amount(f.found)} of chloride is above ${say.amount(f.limit)}: it pits`,
+  "chlorides-need-temperature": (f, say) =>
+    `${say.amount(f.found)} of chloride cannot be judged without the temperature`,
+  "chlorides-within-316": (f, say) =>
+    `${say.amount(f.found)} of chloride is within ${say.amount(f.limit)}, the screen for flowing neutral water at ${say.fact("temperature")}`,
+  "chlorides-beyond-316": (f, say) =>
+    `${say.amount(f.found)} of chloride is above ${say.amount(f.limit)}, the screen for flowing neutral water at ${say.fact("temperature")}: it pits`,
+  "stress-cracking": (f, say) =>
+    `at ${say.amount(f.found)}, above ${say.amount(f.limit)}, chlorides bring stress corrosion cracking`,
+  "duplex-brackish-warm": (f, say) =>
+    `${say.amount(f.found)} of chloride at ${say.fact("temperature")}, above ${say.amount(f.limit)}: PREN ${say.fact("pitting")} is for cool flowing water`,
+  "duplex-sea-water-cold": (f, say) =>
+    `${say.amount(f.found)} of chloride: cold, flowing salt water only (up to ${say.amount(f.limit)}, never stagnant), PREN ${say.fact("pitting")}`,
+  "duplex-sea-water-warm": (f, say) =>
+    `${say.amount(f.found)} of chloride at ${say.fact("temperature")}: PREN ${say.fact("pitting")} bears salt water only to ${say.amount(f.limit)}; warm or stagnant asks for 40 and more`,
+  "oxidiser-316": (f, say) =>
+    `oxidiser of ${say.amount(f.found)}; 316 bears about ${say.amount(f.limit)} of hypochlorite at most`,
+  "oxidiser-lowers": (f, say) => `oxidiser of ${say.amount(f.found)} lowers its limits; the dose must stay known`,
+  "chemical-with-care": (_, say) => `${say.fact("constituent")}: only by its concentration and temperature`,
+  "chemical-not-judged": (_, say) =>
+    `${say.fact("constituent")}: no rule of thumb; ask with concentration and temperature`,
+  "chemical-rules-out": (_, say) => `${say.fact("constituent")} rules it out`,
+  "caustic-hot": () => "caustic above 50 °C (122 °F), or of unknown temperature: steel stress relieved, or nickel",
+  "sour-hardness": () =>
+    "wet hydrogen sulphide: hardness and material within the sour-service standard (carbon steel about 22 HRC at most)",
+  "sour-ruled-out": () => "wet hydrogen sulphide rules it out",
+
+  "wear-none": () => "no solids",
+  "wear-light": (f, say) => `soft solids of ${say.amount(f.found)} by weight, under 5 %, wear little`,
+  "wear-moderate": (f, say) => `solids of ${say.amount(f.found)} by weight: wear parts in hardened iron`,
+  "wear-hardness-missing": (f, say) =>
+    `solids of ${say.amount(f.found)} by weight of unknown hardness: fine if soft, hardened wear parts if not`,
+  "wear-undecided": (f, say) =>
+    `solids of ${say.amount(f.found)} by weight lie in the gap from 5 to 20 %: hardness, size and velocity of the particles decide`,
+  "wear-undecided-hardened": (f, say) =>
+    `solids of ${say.amount(f.found)} by weight: on the safe side until the hardness of the particles is known`,
+  "wear-severe-soft-metal": (f, say) => `solids of ${say.amount(f.found)} by weight wear it out fast: hardened wet end`,
+  "wear-severe-hardened": (f, say) => `solids of ${say.amount(f.found)} by weight ask for a hardened wet end`,
+  "wear-parts-hardened": (f, say) => `solids of ${say.amount(f.found)} by weight: for the wear parts`,
+  "wear-hardness-not-needed": () => "its hardness is not needed for so few or so soft solids",
+  "wear-unstated": () => "solids are not stated: wear is not judged",
+  "wear-relative-hardness": (_, say) =>
+    `${say.fact("particle")} is some ${say.fact("ratio")} times as hard as the metal (${say.fact("metal")} HB): above 1.2 it wears hard`,
+  "white-iron-breaks": (f, say) => `particles of ${say.amount(f.found)}, above ${say.amount(f.limit)}, break it`,
+  "white-iron-brittle": () =>
+    "brittle: no impact, thermal shock or pipe loads; flange pressure limit of casing must be confirmed (liner behind a ductile outer casing); not weldable; above 600 HB only in the hardened state",
+  "white-iron-tip-speed": () => "impeller tip speed within 28 to 38 m/s (92 to 125 ft/s)",
+  "grey-iron-brittle": () => "brittle: no yield point; not for shock, freezing or sour pressure parts",
+  "bronze-velocity": () => "no ammonia, sulphide or oxidising acid; take care of unlike metals",
+  "magnet-test": () => "a magnet attracts it as it does iron: never sort by magnet",
+  "stainless-stagnant": () =>
+    "no stagnant sea water, hydrochloric acid or wet hydrogen sulphide under stress, and no hypochlorite above 5 mg/L",
+
+  "lining-size-missing": (f, say) =>
+    `size of the particles is not stated; it must be below ${say.amount(f.found)} and round`,
+  "lining-size": (f, say) => `particles of ${say.amount(f.found)} are fine enough where they are round`,
+  "lining-too-coarse": (f, say) =>
+    `particles of ${say.amount(f.found)} cut it; ${f.limit?.side} ${say.amount(f.limit)}`,
+  "lining-tip-speed": () => "impeller tip speed below about 27 m/s (89 ft/s); no sharp or tramp pieces",
+  "elastomer-within": (f, say) => `${say.amount(f.found)} is within its limit in water, ${say.amount(f.limit)}`,
+  "elastomer-near-limit": (f, say) => `${say.amount(f.found)} is above ${say.amount(f.limit)}, near its limit`,
+  "elastomer-too-hot": (f, say) => `${say.amount(f.found)} is above its limit in water, ${say.amount(f.limit)}`,
+  "elastomer-too-cold": (f, say) => `${say.amount(f.found)} is below its limit, ${say.amount(f.limit)}`,
+  "elastomer-oil": () => "oil or fuel destroys it",
+  "oil-not-ruled-out": () => "any oil or fuel in the liquid rules it out: ask",
+  "elastomer-acid": (_, say) => `pH ${say.fact("pH")} is a strong acid`,
+  "elastomer-alkali": (_, say) => `pH ${say.fact("pH")} is a strong alkali`,
+  "elastomer-good-and-not": (_, say) => `good for ${say.fact("good")}; not for ${say.fact("not")}`,
+  "seal-clean": () => "clean liquid",
+  "seal-hard-on-clean": () => "hard on hard is not needed on clean liquid and runs hotter when dry",
+  "seal-abrasive": () => "hard faces for liquid with solids",
+  "seal-carbon-wears": () => "solids wear the carbon face",
+  "seal-flush": () =>
+    "flush with clean liquid at 1 to 2 bar (15 to 29 psi) over the box, or a vortex throat; springs out of the liquid",
+  "seal-may-flash": (f, say) =>
+    `at ${say.amount(f.found)}, above 80 °C (176 °F), the faces may flash: box pressure at least 1 bar (15 psi) over vapour pressure`,
+  "dry-parts": () => "they do not touch the liquid",
+  "dry-parts-spray": () => "spray and vapour count: coat them where they reach",
+};

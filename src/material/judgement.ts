@@ -1,0 +1,36 @@
+import type { Citation } from "../basis/citation.ts";
+import type { Finding } from "../basis/result.ts";
+import { RULES_OF_THUMB } from "./wetted-duty.ts";
+
+/** What a rule says of a material in a duty, mildest first. */
+export const LEVELS = ["fine", "limited", "unknown", "out"] as const;
+export type Level = (typeof LEVELS)[number];
+
+export interface Judgement {
+  readonly level: Level;
+  readonly finding: Finding;
+}
+
+/** Best first. */
+export const MATERIAL_VERDICTS = ["suits", "suits with care", "not judged", "not suited", "left standard"] as const;
+export type MaterialVerdict = (typeof MATERIAL_VERDICTS)[number];
+
+export function judge(level: Level, code: Finding["code"], more: Partial<Finding> = {}): Judgement {
+  return { level, finding: { subject: "material", cites: RULES_OF_THUMB, ...more, code, severity: "caution" } };
+}
+
+/** House choice of a limit where the trade names none. */
+export function chosen(at: string): Citation {
+  return { source: "house", at };
+}
+
+export function worstOf(judgements: readonly Judgement[]): Level {
+  return judgements.reduce<Level>(
+    (worst, { level }) => (LEVELS.indexOf(level) > LEVELS.indexOf(worst) ? level : worst),
+    "fine",
+  );
+}
+
+export function verdictOf(level: Level): MaterialVerdict {
+  return MATERIAL_VERDICTS[LEVELS.indexOf(level)] as MaterialVerdict;
+}

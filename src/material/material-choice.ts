@@ -1,0 +1,65 @@
+import { amount, andThen, type Finding, type Result, succeed } from "../basis/result.ts";
+import { judge } from "./judgement.ts";
+import { type MaterialOption, metalOptions } from "./metal-choice.ts";
+import { elastomerOptions, rubberLining, sealOptions } from "./soft-parts.ts";
+import { checkWettedDuty, missingOf, RULES_OF_THUMB, type WettedDuty } from "./wetted-duty.ts";
+
+/** The materials of a pump for a duty, each list best first. */
+export interface MaterialChoice {
+  /** Metals for casing, impeller, wear parts and sleeve, and the rubber lining after them. */
+  readonly wetEnd: readonly MaterialOption[];
+  readonly elastomers: readonly MaterialOption[];
+  readonly sealFaces: readonly MaterialOption[];
+  readonly dryParts: MaterialOption;
+}
+
+/** Chloride above which unlike metals eat each other, kg/m³ (house: brackish water). */
+const GALVANIC_CHLORIDE = 1;
+
+/**
+ * Ranks pump materials by rules of thumb: which metals the water allows, which of them the solids leave whole, and what
+ * elastomers and seal faces go with them. Nothing is guessed: what is not known keeps a material from a verdict that
+ * hangs on it, and the caution lists what to ask for.
+ *
+ * Fails where an input is outside its bounds: pH 0 to 14, solids below 70 % by weight, particles that do not pass.
+ */
+export function materialChoice(duty: WettedDuty): Result<MaterialChoice> {
+  return andThen(checkWettedDuty(duty), () => {
+    const choice: MaterialChoice = {
+      wetEnd: [...metalOptions(duty), rubberLining(duty)],
+      elastomers: elastomerOptions(duty),
+      sealFaces: sealOptions(duty),
+      dryParts: DRY_PARTS,
+    };
+    return succeed(choice, dutyRemarks(duty));
+  });
+}
+
+const DRY_PARTS: MaterialOption = {
+  material: "standard material",
+  verdict: "left standard",
+  parts: "bearing frame, base, coupling, guards, driver",
+  reasons: [judge("fine", "dry-parts").finding],
+  cautions: [judge("limited", "dry-parts-spray").finding],
+};
+
+function dutyRemarks(duty: WettedDuty): readonly Finding[] {
+  const missing = missingOf(duty);
+  const findings: Finding[] = [];
+  if (missing.length > 0) {
+    const facts = { missing: missing.join("; ") };
+    findings.push({
+      code: "material-data-missing",
+      severity: "caution",
+      subject: "material",
+      facts,
+      cites: RULES_OF_THUMB,
+    });
+  }
+  if (duty.chlorides !== null && duty.chlorides > GALVANIC_CHLORIDE) {
+    const found = amount("concentration", duty.chlorides);
+    findings.push({ code: "galvanic-pairs", severity: "caution", subject: "chlorides", found, cites: RULES_OF_THUMB });
+  }
+  findings.push({ code: "wetted-parts-list", severity: "caution", subject: "material", cites: RULES_OF_THUMB });
+  return findings;
+}

@@ -1,0 +1,139 @@
+import { CELSIUS_ZERO } from "../basis/constants.ts";
+import { amount, type Finding } from "../basis/result.ts";
+import { ELASTOMERS, ELASTOMERS_CITE, type Elastomer, type Standing } from "../tables/elastomers.ts";
+import { SEAL_FACES, SEAL_FACES_CITE, type SealFaces } from "../tables/seal-faces.ts";
+import { type Judgement, judge, LEVELS, type Level, verdictOf, worstOf } from "./judgement.ts";
+import type { MaterialOption } from "./metal-choice.ts";
+import { wearOf } from "./wear.ts";
+import type { WettedDuty } from "./wetted-duty.ts";
+
+const celsius = (reading: number): number => reading + CELSIUS_ZERO;
+
+/** Rubber linings of slurry pumps: fine round particles, cool, no oil (common practice). */
+const LINING = { coarsest: 0.006, cool: celsius(65), hottest: celsius(70) };
+
+/** A lining of natural rubber for the wet end. */
+export function rubberLining(duty: WettedDuty): MaterialOption {
+  const { temperature, particleSize } = duty;
+  const judgements: readonly Judgement[] = [
+    ...liningTemperature(temperature),
+    particleSize === null
+      ? judge("unknown", "lining-size-missing", { found: amount("size", LINING.coarsest) })
+      : particleSize < LINING.coarsest
+        ? judge("fine", "lining-size", { found: amount("size", particleSize) })
+        : judge("out", "lining-too-coarse", {
+            found: amount("size", particleSize),
+            limit: { quantity: "size", value: LINING.coarsest, side: "below" },
+          }),
+    ...oilRule(duty, false),
+    ...strengthRule(duty, "ask", "ask"),
+  ];
+  const parts = "lining of casing, impeller and suction cover";
+  const option = optionOf("natural rubber lining", judgements, parts);
+  if (option.verdict === "not suited") return option;
+  return { ...option, cautions: [...option.cautions, judge("limited", "lining-tip-speed").finding] };
+}
+
+function liningTemperature(temperature: number | null): readonly Judgement[] {
+  if (temperature === null) return [judge("unknown", "temperature-missing")];
+  const found = amount("temperature", temperature);
+  const at = (limit: number): Partial<Finding> => ({
+    found,
+    limit: { quantity: "temperature", value: limit, side: "at most" },
+  });
+  if (temperature > LINING.hottest) return [judge("out", "elastomer-too-hot", at(LINING.hottest))];
+  return temperature > LINING.cool ? [judge("limited", "elastomer-near-limit", at(LINING.cool))] : [];
+}
+
+/** O-rings, diaphragms, hose and bellows; fewest doubts first, in the order of the table among equals. */
+export function elastomerOptions(duty: WettedDuty): readonly MaterialOption[] {
+  const judged = ELASTOMERS.map((elastomer) => ({ elastomer, judgements: elastomerJudgements(elastomer, duty) }));
+  return judged
+    .toSorted((a, b) => LEVELS.indexOf(worstOf(a.judgements)) - LEVELS.indexOf(worstOf(b.judgements)))
+    .map(({ elastomer, judgements }) => {
+      const option = optionOf(elastomer.name, judgements, "elastomers: O-rings, gaskets, diaphragms, hose, bellows");
+      const facts = { good: elastomer.good, not: elastomer.not };
+      const about = judge("fine", "elastomer-good-and-not", { facts, cites: ELASTOMERS_CITE }).finding;
+      return { ...option, reasons: [...option.reasons, about] };
+    });
+}
+
+function elastomerJudgements(elastomer: Elastomer, duty: WettedDuty): readonly Judgement[] {
+  const { temperature } = duty;
+  const { strongAcid, strongAlkali, standsOil } = elastomer;
+  return [
+    ...(temperature === null
+      ? [judge("unknown", "temperature-missing")]
+      : elastomerTemperature(elastomer, temperature)),
+    ...oilRule(duty, standsOil),
+    ...strengthRule(duty, strongAcid, strongAlkali),
+  ];
+}
+
+function elastomerTemperature({ lowest, waterLimit }: Elastomer, temperature: number): readonly Judgement[] {
+  const found = amount("temperature", temperature);
+  if (temperature < celsius(lowest)) {
+    const limit = { quantity: "temperature", value: celsius(lowest), side: "at least" } as const;
+    return [judge("out", "elastomer-too-cold", { found, limit })];
+  }
+  const limit = { quantity: "temperature", value: celsius(waterLimit), side: "at most" } as const;
+  const level = temperature > celsius(waterLimit) ? "out" : "fine";
+  return [judge(level, level === "out" ? "elastomer-too-hot" : "elastomer-within", { found, limit })];
+}
+
+function oilRule({ makeUp }: WettedDuty, standsOil: boolean): readonly Judgement[] {
+  if (standsOil) return [];
+  if (makeUp === null) return [judge("limited", "oil-not-ruled-out")];
+  return makeUp.includes("oil") ? [judge("out", "elastomer-oil")] : [];
+}
+
+function strengthRule({ pH }: WettedDuty, acid: Standing, alkali: Standing): readonly Judgement[] {
+  if (pH >= 4 && pH <= 11) return [];
+  const levels = { stands: "fine", ask: "unknown", not: "out" } as const;
+  const level: Level = levels[pH < 4 ? acid : alkali];
+  return level === "fine" ? [] : [judge(level, pH < 4 ? "elastomer-acid" : "elastomer-alkali", { facts: { pH } })];
+}
+
+/** Above this the liquid may flash between the faces. */
+const FLASHING = celsius(80);
+
+/** Face pairs: hard faces on abrasive liquid, carbon on clean. */
+export function sealOptions(duty: WettedDuty): readonly MaterialOption[] {
+  const wear = wearOf(duty);
+  const judged = SEAL_FACES.map((faces) => ({ faces, judgements: sealJudgements(faces, wear) }));
+  const hot =
+    duty.temperature !== null && duty.temperature > FLASHING
+      ? [judge("limited", "seal-may-flash", { found: amount("temperature", duty.temperature) }).finding]
+      : [];
+  return judged
+    .toSorted((a, b) => LEVELS.indexOf(worstOf(a.judgements)) - LEVELS.indexOf(worstOf(b.judgements)))
+    .map(({ faces, judgements }) => {
+      const option = optionOf(faces.name, judgements, "seal faces");
+      if (option.verdict === "not suited") return option;
+      const flush = faces.standsAbrasion && wear !== "none" ? [judge("limited", "seal-flush").finding] : [];
+      return { ...option, cautions: [...option.cautions, ...flush, ...hot] };
+    });
+}
+
+function sealJudgements({ standsAbrasion }: SealFaces, wear: ReturnType<typeof wearOf>): readonly Judgement[] {
+  const cites = SEAL_FACES_CITE;
+  if (wear === "none") {
+    return [
+      judge(standsAbrasion ? "limited" : "fine", standsAbrasion ? "seal-hard-on-clean" : "seal-clean", { cites }),
+    ];
+  }
+  if (standsAbrasion) return [judge("fine", "seal-abrasive", { cites })];
+  return [
+    judge(wear === "unstated" ? "unknown" : "out", wear === "unstated" ? "wear-unstated" : "seal-carbon-wears", {
+      cites,
+    }),
+  ];
+}
+
+function optionOf(material: string, judgements: readonly Judgement[], parts: string): MaterialOption {
+  const level = worstOf(judgements);
+  const of = (...levels: readonly Level[]): readonly Finding[] =>
+    judgements.filter((one) => levels.includes(one.level)).map(({ finding }) => finding);
+  if (level === "out") return { material, verdict: "not suited", parts: "", reasons: of("out"), cautions: [] };
+  return { material, verdict: verdictOf(level), parts, reasons: of("unknown", "fine"), cautions: of("limited") };
+}

@@ -1,0 +1,113 @@
+import type { Citation } from "../basis/citation.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { percentDoubted } from "../slurry/solids.ts";
+import type { Particle } from "./particle.ts";
+
+/** Chemicals whose presence decides, as far as the rules speak of them. */
+export const CONSTITUENTS = [
+  "sulphuric acid",
+  "hydrochloric acid",
+  "nitric acid",
+  "hydrofluoric acid",
+  "caustic",
+  "ammonia",
+  "hydrogen sulphide",
+  "oil",
+] as const;
+export type Constituent = (typeof CONSTITUENTS)[number];
+
+/** What the wetted parts meet. Null where it is not known: nothing is guessed for it. */
+export interface WettedDuty {
+  readonly pH: number;
+  /** K */
+  readonly temperature: number | null;
+  /** Chloride ion, kg/m³. */
+  readonly chlorides: number | null;
+  /** Mass of solids per mass of slurry. */
+  readonly solids: number | null;
+  readonly particle: Particle | null;
+  /** Largest particles, m. */
+  readonly particleSize: number | null;
+  /** Smallest passage of the impeller, m. */
+  readonly passage: number | null;
+  /** Free chlorine, chlorine dioxide or permanganate, kg/m³. */
+  readonly oxidiser: number | null;
+  /** What else is in the water; an empty list means nothing but salts and solids. */
+  readonly makeUp: readonly Constituent[] | null;
+}
+
+export const RULES_OF_THUMB: Citation = {
+  source: "practice",
+  at: "pump materials by pH, chlorides, solids and temperature",
+};
+
+export const wettedDutyMethod = {
+  title: "Pump materials by pH, temperature, chlorides and solids",
+  cites: [RULES_OF_THUMB],
+  inputs: {
+    pH: { name: "pH", quantity: "ratio", atLeast: 0, atMost: 14 },
+    temperature: { name: "temperature", quantity: "temperature", above: 0 },
+    chlorides: { name: "chlorides", quantity: "concentration", atLeast: 0, atMost: 400 },
+    solids: { name: "solids by weight", quantity: "percent", atLeast: 0, below: 0.7 },
+    particleSize: { name: "particle size", quantity: "size", above: 0 },
+    passage: { name: "impeller passage", quantity: "size", above: 0 },
+    oxidiser: { name: "oxidiser", quantity: "concentration", atLeast: 0 },
+  },
+} as const satisfies Method<"pH" | "temperature" | "chlorides" | "solids" | "particleSize" | "passage" | "oxidiser">;
+
+/** Holds what is known against the bounds. Fails too where the particles do not pass the impeller. */
+export function checkWettedDuty(duty: WettedDuty): Result<null> {
+  const { particleSize, passage } = duty;
+  // What is not known is held against the bounds as a value that lies within them.
+  const checked = checkInputs(wettedDutyMethod, {
+    pH: duty.pH,
+    temperature: duty.temperature ?? 293.15,
+    chlorides: duty.chlorides ?? 0,
+    solids: duty.solids ?? 0,
+    particleSize: particleSize ?? 1,
+    passage: passage ?? 1,
+    oxidiser: duty.oxidiser ?? 0,
+  });
+  if (!checked.ok) return checked;
+  const findings: Finding[] = [...checked.findings, ...percentDoubted("solids by weight", duty.solids ?? 0)];
+  if (particleSize !== null && passage !== null) {
+    const found = amount("size", particleSize);
+    const limit = { quantity: "size", value: passage, side: "at most" } as const;
+    const facts = { passage: amount("size", passage) };
+    if (particleSize > passage) {
+      return fail([{ code: "particle-beyond-passage", severity: "error", subject: "particle size", found, limit }]);
+    }
+    if (particleSize > passage / 3 && duty.particle?.isHard !== false) {
+      findings.push({
+        code: "particle-near-passage",
+        severity: "caution",
+        subject: "particle size",
+        found,
+        facts,
+        cites: RULES_OF_THUMB,
+      });
+    }
+  }
+  return succeed(null, findings);
+}
+
+/** What is missing of a duty, in words an estimator asks the customer with. */
+export function missingOf(duty: WettedDuty): readonly MissingDatum[] {
+  return [
+    ...(duty.temperature === null ? (["temperature"] as const) : []),
+    ...(duty.chlorides === null ? (["chlorides"] as const) : []),
+    ...(duty.solids === null ? (["solids by weight"] as const) : []),
+    ...(duty.particle === null && duty.solids !== 0 ? (["hardness of the particles"] as const) : []),
+    ...(duty.makeUp === null ? (["exact make-up and concentration of the liquid"] as const) : []),
+    ...(duty.oxidiser === null ? (["dose of any chlorine or other oxidiser"] as const) : []),
+  ];
+}
+
+export type MissingDatum =
+  | "temperature"
+  | "chlorides"
+  | "solids by weight"
+  | "hardness of the particles"
+  | "exact make-up and concentration of the liquid"
+  | "dose of any chlorine or other oxidiser";

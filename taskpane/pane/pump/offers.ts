@@ -1,0 +1,64 @@
+import type { Finding } from "../../../src/basis/result.ts";
+import { candidateNamed, type Candidates } from "./candidates.ts";
+import type { PumpPlaces } from "./read-sheets.ts";
+
+/** Where pumps are read from, how that goes, and which are laid side by side. No part of the duty. */
+export interface Offers {
+  /** As typed; blank for the sheets of their usual names. */
+  readonly places: PumpPlaces;
+  readonly candidates: Candidates | undefined;
+  readonly reading: Reading;
+  /** Names of pumps to compare, in the order they were picked. */
+  readonly compared: readonly string[];
+}
+
+export type Reading =
+  | { readonly kind: "idle" }
+  | { readonly kind: "busy"; readonly what: string }
+  /** Sheets that were added on the way. */
+  | { readonly kind: "read"; readonly sheets: readonly string[] }
+  | { readonly kind: "failed"; readonly reason: string; readonly findings: readonly Finding[] };
+
+export type OffersEvent =
+  | { readonly type: "place-typed"; readonly which: keyof PumpPlaces; readonly text: string }
+  | { readonly type: "offers-asked"; readonly what: string }
+  | {
+      readonly type: "offers-read";
+      readonly candidates: Candidates;
+      readonly places?: PumpPlaces;
+      readonly sheets?: readonly string[];
+    }
+  | { readonly type: "offers-failed"; readonly reason: string; readonly findings: readonly Finding[] }
+  | { readonly type: "compared"; readonly name: string; readonly isCompared: boolean };
+
+export const MOST_COMPARED = 4;
+
+export const NO_OFFERS: Offers = {
+  places: { curves: "", list: "" },
+  candidates: undefined,
+  reading: { kind: "idle" },
+  compared: [],
+};
+
+/** The offers after an event. A reading that fails leaves the pumps read before. */
+export function nextOffers(offers: Offers, event: OffersEvent): Offers {
+  switch (event.type) {
+    case "place-typed":
+      return { ...offers, places: { ...offers.places, [event.which]: event.text } };
+    case "offers-asked":
+      return { ...offers, reading: { kind: "busy", what: event.what } };
+    case "offers-read": {
+      const { candidates, places = offers.places, sheets = [] } = event;
+      const compared = offers.compared.filter((name) => candidateNamed(candidates, name) !== undefined);
+      return { places, candidates, compared, reading: { kind: "read", sheets } };
+    }
+    case "offers-failed":
+      return { ...offers, reading: { kind: "failed", reason: event.reason, findings: event.findings } };
+    case "compared": {
+      const others = offers.compared.filter((name) => name !== event.name);
+      if (!event.isCompared) return { ...offers, compared: others };
+      if (others.length >= MOST_COMPARED) return offers;
+      return { ...offers, compared: [...others, event.name] };
+    }
+  }
+}

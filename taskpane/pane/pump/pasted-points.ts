@@ -1,0 +1,116 @@
+import { type CurvePointText, EMPTY_CURVE_POINT, type PumpText } from "../../../shared/duty/duty-text.ts";
+import type { Cell } from "../../../shared/catalogue/cell.ts";
+import { CURVE_COLUMNS, type CurveColumn } from "../../../shared/pump-table/columns.ts";
+import { headingOf } from "../../../shared/pump-table/heading.ts";
+import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { readNumber, splitAmount } from "../../../src/basis/quantity-text.ts";
+import { type Result, succeed } from "../../../src/basis/result.ts";
+import type { Unit } from "../../../src/basis/units.ts";
+import { POINT_COLUMNS, POINT_QUANTITIES, type PointColumn } from "./pump-text.ts";
+
+/** What was pasted: a block of cells, or a whole curve under a heading with what the rows say of its pump. */
+export interface PastedCurve {
+  readonly points: readonly CurvePointText[];
+  readonly about: Partial<Pick<PumpText, "name" | "speed" | "impellerDiameter">>;
+  /** Curves the rows hold; the points are those of the first. */
+  readonly curves: number;
+}
+
+/** The cells of a text from a spreadsheet: tabs between cells, lines between rows; nothing where it is one cell. */
+export function pastedRows(text: string): readonly (readonly string[])[] | undefined {
+  const lines = text.replace(/\r\n?/g, "\n").replace(/\n+$/, "").split("\n");
+  const rows = lines.map((line) => line.split("\t").map((cell) => cell.trim()));
+  return rows.length > 1 || (rows[0]?.length ?? 0) > 1 ? rows : undefined;
+}
+
+/**
+ * A curve from pasted rows that have a heading; nothing where they have none. Figures stay the text they are; where
+ * the heading states another unit than the unit set's, the unit is written behind each. Efficiencies that are all
+ * fractions become per cent. Of several curves the first is taken. Fails on a heading that cannot be read.
+ */
+export function pastedCurve(
+  rows: readonly (readonly string[])[],
+  units: UnitSetName,
+): Result<PastedCurve> | undefined {
+  const cells: readonly (readonly Cell[])[] = rows;
+  const heading = headingOf<CurveColumn>(cells, CURVE_COLUMNS, ["flow", "head"], { name: "the pasted rows" });
+  if (heading === undefined || !heading.ok) return heading;
+  const { at, units: stated, firstRow } = heading.value;
+  const textAt = (row: readonly string[], column: CurveColumn): string => {
+    const place = at[column];
+    return place === undefined ? "" : (row[place] ?? "");
+  };
+  const filled = rows.slice(firstRow).filter((row) => row.some((text) => text !== ""));
+  const curves: { readonly key: string; readonly rows: (readonly string[])[] }[] = [];
+  let key = "";
+  for (const row of filled) {
+    // A blank pump, speed or impeller means the one above.
+    const parts = key.split("\t");
+    key = (["pump", "speed", "diameter"] as const).map((column, i) => textAt(row, column) || (parts[i] ?? "")).join("\t");
+    const last = curves.at(-1);
+    if (last?.key === key) last.rows.push(row);
+    else curves.push({ key, rows: [row] });
+  }
+  const first = curves[0];
+  const [name = "", speed = "", diameter = ""] = first?.key.split("\t") ?? [];
+  const withUnit = (text: string, column: CurveColumn, quantity: keyof (typeof UNIT_SETS)["US"]): string =>
+    inUnit(text, stated[column], UNIT_SETS[units][quantity]);
+  const points = (first?.rows ?? []).map(
+    (row) =>
+      Object.fromEntries(
+        POINT_COLUMNS.map((column) => [column, withUnit(textAt(row, column), column, POINT_QUANTITIES[column])]),
+      ) as unknown as CurvePointText,
+  );
+  return succeed({
+    points: inPercent(points),
+    about: {
+      ...(name === "" ? {} : { name }),
+      ...(speed === "" ? {} : { speed: withUnit(speed, "speed", "speed") }),
+      ...(diameter === "" ? {} : { impellerDiameter: withUnit(diameter, "diameter", "size") }),
+    },
+    curves: curves.length,
+  });
+}
+
+/** Points with a block of cells laid over them, its first cell on the box it was pasted into; rows are added. */
+export function withBlock(
+  points: readonly CurvePointText[],
+  rows: readonly (readonly string[])[],
+  row: number,
+  column: PointColumn,
+): readonly CurvePointText[] {
+  const left = POINT_COLUMNS.indexOf(column);
+  const laid = [...points];
+  for (const [i, texts] of rows.entries()) {
+    while (laid.length <= row + i) laid.push(EMPTY_CURVE_POINT);
+    const over = POINT_COLUMNS.slice(left).flatMap((key, j) => (texts[j] === undefined ? [] : [[key, texts[j]] as const]));
+    laid[row + i] = { ...(laid[row + i] as CurvePointText), ...Object.fromEntries(over) };
+  }
+  return laid;
+}
+
+function inUnit(text: string, stated: Unit | undefined, expected: Unit): string {
+  if (stated === undefined || stated === expected || text === "") return text;
+  return splitAmount(text)?.unit === "" ? `${text} ${stated.symbol}` : text;
+}
+
+/** The greatest of a column of fractions. */
+const MOST_FRACTION = 1;
+
+/** Spreadsheets hold efficiencies as fractions, shown as per cent or not. A column over 1 is in per cent as it is. */
+function inPercent(points: readonly CurvePointText[]): readonly CurvePointText[] {
+  const values = points.map(({ efficiency }) => (efficiency === "" ? 0 : numberOf(efficiency)));
+  if (values.some((value) => value === undefined)) return points;
+  const greatest = Math.max(0, ...(values as number[]));
+  if (greatest === 0 || greatest > MOST_FRACTION) return points;
+  return points.map((point, i) =>
+    point.efficiency === ""
+      ? point
+      : { ...point, efficiency: String(Number((100 * (values[i] as number)).toPrecision(12))) },
+  );
+}
+
+function numberOf(text: string): number | undefined {
+  const read = readNumber(text, "efficiency");
+  return read.ok ? read.value : undefined;
+}

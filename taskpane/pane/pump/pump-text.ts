@@ -1,0 +1,111 @@
+import { type CurvePointText, EMPTY_PUMP, type PumpText } from "../../../shared/duty/duty-text.ts";
+import { type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { fromEngine } from "../../../src/basis/units.ts";
+import { efficiencyFromPower } from "../../../src/pump/best-efficiency.ts";
+import type { PumpCurvePoint } from "../../../src/pump/pump-curve-point.ts";
+import { efficiencyAtFlow, npshRequiredAtFlow } from "../../../src/pump/pump-reading.ts";
+import type { RunningPump } from "../../../src/pump/running-pump.ts";
+import type { RankedPump } from "../../../src/pump/selection.ts";
+
+export const POINT_COLUMNS = ["flow", "head", "efficiency", "npshRequired"] as const satisfies readonly (keyof CurvePointText)[];
+export type PointColumn = (typeof POINT_COLUMNS)[number];
+
+/** What each column measures. */
+export const POINT_QUANTITIES: Readonly<Record<PointColumn, Quantity>> = {
+  flow: "flow",
+  head: "head",
+  efficiency: "percent",
+  npshRequired: "head",
+};
+
+/** Figures a number is written down with: enough that what is worked out from it keeps five. */
+const FIGURES = 7;
+/** Factors that differ by less are those of similar trimming. */
+const SAME = 1e-9;
+
+/**
+ * A ranked pump as texts of a duty, in its unit set: its curve as its table has it, with the speed and trim ratio at
+ * which it was ranked.
+ *
+ * A trim drawn between two measured impellers follows no plain ratio. Its curve is then written down as it runs, for the
+ * trimmed diameter, and has no trim left.
+ */
+export function pumpTextOf(ranked: RankedPump, units: UnitSetName): PumpText {
+  const { running, pump, speed, diameter } = ranked;
+  const similar = isSimilar(running);
+  const given = similar ? running.curve.points : pointsAsTrimmed(running);
+  return {
+    ...EMPTY_PUMP,
+    name: pump.name,
+    speed: speed === undefined ? "" : written(speed / running.speedRatio, "speed", units),
+    impellerDiameter:
+      diameter === undefined ? "" : written(similar ? diameter / running.trimRatio : diameter, "size", units),
+    points: given.map((point) => pointText(point, units)),
+    speedRatio: running.speedRatio === 1 ? "" : plain(running.speedRatio),
+    trimRatio: !similar || running.trimRatio === 1 ? "" : plain(running.trimRatio),
+  };
+}
+
+/** Whether the trim of a ranked pump is written as a ratio; else its curve is. */
+export function isSimilar({ speedRatio, trimRatio, flowFactor, headFactor }: RunningPump): boolean {
+  const flow = speedRatio * trimRatio;
+  return Math.abs(flowFactor / flow - 1) < SAME && Math.abs(headFactor / (flow * flow) - 1) < SAME;
+}
+
+/** The points of a trimmed pump at the speed of its curve, at the flows its own points come to. */
+function pointsAsTrimmed(running: RunningPump): readonly PumpCurvePoint[] {
+  const { speedRatio, flowFactor, headFactor, curve } = running;
+  const atSpeed: RunningPump = {
+    ...running,
+    speedRatio: 1,
+    flowFactor: flowFactor / speedRatio,
+    headFactor: headFactor / speedRatio ** 2,
+    npshRequiredFactor: 1,
+  };
+  return curve.points.map((point) => {
+    const flow = point.flow * atSpeed.flowFactor;
+    const efficiency = efficiencyAtFlow(atSpeed, flow);
+    const npshRequired = npshRequiredAtFlow(atSpeed, flow);
+    return {
+      flow,
+      head: point.head * atSpeed.headFactor,
+      ...(efficiency.ok ? { efficiency: efficiency.value } : {}),
+      ...(npshRequired.ok ? { npshRequired: npshRequired.value } : {}),
+    };
+  });
+}
+
+function pointText(point: PumpCurvePoint, units: UnitSetName): CurvePointText {
+  const { flow, head, npshRequired } = point;
+  const efficiency = efficiencyOf(point);
+  return {
+    flow: written(flow, "flow", units),
+    head: written(head, "head", units),
+    efficiency: isGiven(efficiency) || flow === 0 ? written(efficiency ?? 0, "percent", units) : "",
+    npshRequired: isGiven(npshRequired) ? written(npshRequired, "head", units) : "",
+  };
+}
+
+/** The efficiency given, or that of the power given. */
+function efficiencyOf({ flow, head, efficiency, power }: PumpCurvePoint): number | undefined {
+  if (isGiven(efficiency)) return efficiency;
+  return isGiven(power) ? efficiencyFromPower(flow, head, power) : undefined;
+}
+
+/** In tables a figure of 0 for efficiency, NPSHR or power stands for a blank. */
+function isGiven(value: number | undefined): value is number {
+  return value !== undefined && value > 0;
+}
+
+function written(value: number, quantity: Quantity, units: UnitSetName): string {
+  return plain(fromEngine(value, UNIT_SETS[units][quantity]));
+}
+
+function plain(value: number): string {
+  return String(Number(value.toPrecision(FIGURES)));
+}
+
+/** A row of the curve in which nothing is typed. */
+export function isEmptyPoint(point: CurvePointText): boolean {
+  return POINT_COLUMNS.every((column) => point[column].trim() === "");
+}

@@ -1,0 +1,87 @@
+import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
+import type { PaneContext } from "../context.ts";
+import { candidatesOf } from "./candidates.ts";
+import type { OffersEvent } from "./offers.ts";
+import { readPumpSheets, usualPlaces } from "./read-sheets.ts";
+
+const INVENTED_NOTE = "Invented: nobody makes these pumps, and every figure here is made up. For trying out only.";
+
+type Wanting = Pick<PaneContext, "host" | "send" | "state">;
+
+/** Reads the pumps of the workbook; boxes left blank stand for the sheets of their usual names. */
+export async function readWorkbookPumps({ send, state }: Wanting, host: SheetHost): Promise<void> {
+  const { unitSet } = state.duty;
+  await attempt(send, "Reading the sheets …", async () => {
+    const typed = state.offers.places;
+    const places = typed.curves.trim() === "" ? usualPlaces(await host.sheetNames()) : typed;
+    if (places.curves === "") {
+      return failed("No sheet is called “Pump curves”. Type the name of the sheet that holds the curves, or add pumps.");
+    }
+    const read = await readPumpSheets(host, places, unitSet);
+    if (read.ok) return { type: "offers-read", candidates: read.value, places };
+    return { type: "offers-failed", reason: "The pumps could not be read.", findings: read.findings };
+  });
+}
+
+/** Reads files of pumps; in a workbook they become sheets of their own, and no sheet that is there is touched. */
+export async function importPumpFiles({ host, send, state }: Wanting, files: readonly File[]): Promise<void> {
+  const { unitSet } = state.duty;
+  const names = files.map(({ name }) => `“${name}”`).join(", ");
+  await attempt(send, `Reading ${names} …`, async () => {
+    const [{ importPumps }, loaded] = await Promise.all([
+      import("../../../shared/pump-table/import/import-pumps.ts"),
+      Promise.all(files.map(async (file) => ({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) }))),
+    ]);
+    const imported = importPumps(loaded, unitSet);
+    if (!imported.ok) {
+      return { type: "offers-failed", reason: `${names}: nothing was imported.`, findings: imported.findings };
+    }
+    const { curves, list } = imported.value;
+    const candidates = candidatesOf(names, { curves, ...(list && { list }) }, imported.findings);
+    const note = `Imported from ${files.map(({ name }) => name).join(", ")}.`;
+    return { type: "offers-read", candidates, ...(await addedTo(host, { curves, ...(list && { list }), note })) };
+  });
+}
+
+/** Offers the invented pumps; in a workbook they become sheets of their own. */
+export async function addInventedPumps({ host, send }: Wanting): Promise<void> {
+  await attempt(send, "Adding the invented library …", async () => {
+    const { inventedPumps } = await import("../../../shared/pump-table/library/library.ts");
+    const tables = inventedPumps();
+    const candidates = candidatesOf("the invented library: nobody makes these pumps", tables);
+    return { type: "offers-read", candidates, ...(await addedTo(host, { ...tables, note: INVENTED_NOTE })) };
+  });
+}
+
+type Tables = Parameters<typeof candidatesOf>[1] & { readonly note: string };
+
+/** The sheets of the pumps, once added; nothing without a workbook. */
+async function addedTo(
+  host: SheetHost | undefined,
+  tables: Tables,
+): Promise<Pick<Extract<OffersEvent, { type: "offers-read" }>, "places" | "sheets">> {
+  if (host === undefined) return {};
+  const { addPumpSheets } = await import("../../../shared/pump-table/pump-sheets.ts");
+  const sheets = await addPumpSheets(host, tables);
+  const [list = "", curves = ""] = sheets;
+  return { sheets, places: { curves, list } };
+}
+
+async function attempt(
+  send: PaneContext["send"],
+  what: string,
+  act: () => Promise<OffersEvent>,
+): Promise<void> {
+  send({ type: "offers-asked", what });
+  try {
+    send(await act());
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    send(failed(/[.!?]$/.test(reason) ? reason : `${reason}.`));
+  }
+}
+
+function failed(reason: string): OffersEvent {
+  return { type: "offers-failed", reason, findings: [] };
+}
+

@@ -1,0 +1,171 @@
+import { describe, expect, it } from "vitest";
+import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
+import { driveEntries } from "../../../shared/catalogue/entries/drive.ts";
+import { findingText } from "../../../shared/text/finding-text.ts";
+import { driveWords } from "../../../shared/text/words/drive.ts";
+import type { DriveCode } from "../../../src/basis/finding-code.ts";
+import type { Finding } from "../../../src/basis/result.ts";
+import { cell, numberIn, refusal, remarks } from "../../support/cells.ts";
+
+type Table = readonly (readonly (string | number)[])[];
+
+const KILOWATTS_OF_A_HORSEPOWER = 0.745699871582;
+
+// Order of the arguments: part of what is released, never changed.
+it.each([
+  ["MOTORSIZE", ["shaftPower", "serviceFactor", "series"]],
+  ["ENGINEPOWER", ["ratedPower", "altitude", "airTemperature", "aspiration"]],
+  ["DRIVEARRANGEMENT", ["driver", "shaftPower", "speed", "liquid", "temperature"]],
+  ["FUELRATE", ["shaftPower", "specificConsumption"]],
+])("%s takes its arguments in order", (id, keys) => {
+  expect(entryNamed(id)?.parameters.map(([key]) => key)).toEqual(keys);
+  expect(driveEntries.map((entry) => entry.id)).toContain(id);
+});
+
+describe("MOTORSIZE", () => {
+  // Source: NEMA MG 1 Table 10-4; IEC 60072-1.
+  it("takes horsepower in US units and kilowatts elsewhere, unless the list is named", () => {
+    expect(numberIn("MOTORSIZE", 60.6)).toBeCloseTo(75, 9);
+    expect(numberIn("MOTORSIZE", 45.2, null, null, "SI")).toBeCloseTo(55, 9);
+    expect(numberIn("MOTORSIZE", 45.2, null, null, "METRIC")).toBeCloseTo(55, 9);
+    expect(numberIn("MOTORSIZE", 45.2, null, "nema", "SI")).toBeCloseTo(75 * KILOWATTS_OF_A_HORSEPOWER, 6);
+    expect(numberIn("MOTORSIZE", "45.2 kW", null, "IEC")).toBeCloseTo(55 / KILOWATTS_OF_A_HORSEPOWER, 6);
+    expect(numberIn("MOTORSIZE", "60 hp")).toBeCloseTo(60, 9);
+  });
+
+  it("asks for more motor by the service factor, never less", () => {
+    expect(numberIn("MOTORSIZE", 53)).toBeCloseTo(60, 9);
+    expect(numberIn("MOTORSIZE", 53, 1.15)).toBeCloseTo(75, 9);
+    expect(numberIn("MOTORSIZE", 53, "115 %")).toBeCloseTo(75, 9);
+    expect(refusal("MOTORSIZE", 53, 0.87)).toMatch(/^#VALUE! Service factor must be at least 1/);
+    expect(refusal("MOTORSIZE", 53, 15)).toMatch(/at most 3; 15 was given/);
+  });
+
+  it("refuses what is no power or too much of it", () => {
+    expect(refusal("MOTORSIZE", 0)).toMatch(/^#VALUE! Shaft power must be above 0 hp/);
+    expect(refusal("MOTORSIZE", 1001)).toBe(
+      "#VALUE! Shaft power with its service factor comes to 1001 hp, above the greatest NEMA rating, 1000 hp; share the duty between pumps or ask the maker.",
+    );
+    expect(refusal("MOTORSIZE", 50, 1, "JIS")).toMatch(/“JIS” is not one of the choices; use "NEMA" or "IEC"/);
+  });
+
+  it("spills over a column, and remarks on a tight fit", () => {
+    expect(cell("MOTORSIZE", [[8], [11], [26]])).toEqual(
+      [[10], [15], [30]].map(([hp]) => [expect.closeTo(hp ?? 0, 9)]),
+    );
+    expect(remarks("MOTORSIZE", 59)).toEqual(["caution motor-margin-small"]);
+    expect(cell("NOTES", "MOTORSIZE", 140, 1, "IEC", "SI")).toMatch(/the next of the primary series is 160 kW/);
+  });
+});
+
+describe("ENGINEPOWER", () => {
+  // By hand, ISO 3046-1 with 298 K and T = 273 + t: 4500 ft is 85.92 kPa.
+  // Excess air: (85.92 − 0.95)/(100 − 0.95) = 0.8579; α = 0.8579 − 0.7 × 0.1421 × 0.25 = 0.8330.
+  it("follows ISO 3046-1", () => {
+    expect(numberIn("ENGINEPOWER", 225, 4500, 77, "natural")).toBeCloseTo(187.4, 0);
+    expect(numberIn("ENGINEPOWER", 225, 4500)).toBeCloseTo(187.4, 0);
+    // Turbocharged, coolant as warm as the air: (0.8592)^0.7 = 0.8992; α = 0.8992 − 0.7 × 0.1008 × 0.25 = 0.8816.
+    expect(numberIn("ENGINEPOWER", 225, 4500, 77, "turbo")).toBeCloseTo(198.4, 0);
+    expect(numberIn("ENGINEPOWER", 150, null, null, "turbo", "SI")).toBe(150);
+  });
+
+  // Source: textbook of agricultural engineering, 225 hp at 4500 ft: 198 hp.
+  it("notes the quick rule beside it, and what it took for granted", () => {
+    const notes = cell("NOTES", "ENGINEPOWER", 225, 4500);
+    expect(notes).toMatch(/3 % for each 1000 ft above 500 ft leaves 198 hp/);
+    expect(notes).toMatch(/taken as naturally aspirated/);
+    expect(notes).toMatch(/continuous net rating/);
+  });
+
+  it("doubts an air temperature of 0 and refuses sites it does not hold for", () => {
+    expect(remarks("ENGINEPOWER", 100, 0, 0, "turbo")).toContain("caution zero-may-be-blank");
+    expect(refusal("ENGINEPOWER", 100, 17_000)).toMatch(/^#VALUE! Altitude must be at most 16404 ft/);
+    expect(refusal("ENGINEPOWER", 100, 0, 150)).toMatch(/^#VALUE! Air temperature must be at most 140 °F/);
+    expect(refusal("ENGINEPOWER", 100, 0, 77, "diesel")).toMatch(/use "natural" or "turbo"/);
+  });
+});
+
+describe("DRIVEARRANGEMENT", () => {
+  const table = (...args: Parameters<typeof cell> extends [string, ...infer A] ? A : never): Table =>
+    cell("DRIVEARRANGEMENT", ...args) as Table;
+
+  it("spills ranked rows under plain headers", () => {
+    const rows = table("motor", 20, 1770);
+    expect(rows[0]).toEqual(["rank", "arrangement", "verdict", "for", "against", "checks"]);
+    expect(rows.slice(1).map(([rank]) => rank)).toEqual([1, 2, 3, 4]);
+    expect(rows.flat().every((text) => text !== "")).toBe(true);
+  });
+
+  // Source: SAE J617 and T = P/(2πn), by hand: 150 kW at 1800 rpm is 795.8 N·m, 586.9 lbf·ft.
+  it("says torque, housings and bolt circles in the reader's units", () => {
+    const [, best] = table("engine", "150 kW", 1800);
+    expect(best?.[1]).toBe("flywheel housing");
+    expect(best?.[5]).toContain("shaft torque 586.9 lbf·ft");
+    expect(best?.[5]).toContain("SAE J617 housing No. 3 (bolt circle 428.62 mm (16.875 in), J620 flywheel 10 or 11.5)");
+    expect(table("engine", 150, 1800, null, null, "SI")[1]?.[5]).toContain("shaft torque 795.8 N·m");
+  });
+
+  // Source: NEMA MG 1 Table 10-4 and Part 13 frames.
+  it("names the motor by shaft power and by speed", () => {
+    const checks = table("motor", 18, 1770)[1]?.[5];
+    expect(checks).toContain("motor 20 hp (frame 256T) or 15 kW (frame 160L)");
+    expect(checks).toContain("motor of 4 poles at 60 Hz");
+    expect(checks).toContain("suction pressure is not known here");
+  });
+
+  it("looks at the temperature of the liquid and the limits of power", () => {
+    const hot = table("motor", 20, 1770, "water", 230);
+    expect(hot[1]?.[1]).toBe("bearing frame and flexible coupling on a base");
+    expect(hot.find(([, name]) => name === "close-coupled motor")?.[4]).toContain("liquid above 212 °F");
+    expect(table("motor", 120, 1780).find(([, name]) => name === "close-coupled motor")?.[2]).toBe("not advised");
+  });
+
+  it("refuses an unknown driver, liquid or speed", () => {
+    expect(refusal("DRIVEARRANGEMENT", "turbine", 20, 1770)).toMatch(/“turbine” is not one of the choices/);
+    expect(refusal("DRIVEARRANGEMENT", "motor", 20, 1770, "watre")).toMatch(/^#N\/A Liquid “watre” is not known/);
+    expect(refusal("DRIVEARRANGEMENT", "motor", 20, 0)).toMatch(/^#VALUE! Speed must be above 0 rpm/);
+    expect(refusal("DRIVEARRANGEMENT", "motor", 20)).toMatch(/^#VALUE! Speed is left out/);
+  });
+
+  it("owns up to its ranking", () => {
+    expect(cell("NOTES", "DRIVEARRANGEMENT", "engine", 100, 1800)).toMatch(/Choice of this product/);
+  });
+});
+
+describe("the words of the drive", () => {
+  // What a finding of each kind may carry; no source, this product's own sentences.
+  it("say every fact they name, in one sentence", () => {
+    const power = { quantity: "power", value: 1000 } as const;
+    const names = ["next", "voltage", "voltages", "limit", "share", "adjusted", "pump", "engine"];
+    const facts = Object.fromEntries(
+      [...names, "engineCircle", "pumpCircle", "size", "housing", "usual"].map((name) => [name, `<${name}>`]),
+    );
+    for (const code of Object.keys(driveWords) as readonly DriveCode[]) {
+      const limit = { ...power, side: "at most" } as const;
+      const finding: Finding = { code, severity: "error", subject: "it", given: "NEMA", found: power, limit, facts };
+      const text = findingText(finding, "SI");
+      expect(text, code).toMatch(/^[^a-z].{20,}[^.]\.$/);
+      expect(text, code).not.toMatch(/undefined|not known to the reader|\[object| {2}/);
+    }
+  });
+});
+
+describe("FUELRATE", () => {
+  // By hand: 100 kW × 215 g/kWh / 840 g/L = 25.595 L/h; 100 hp × 0.36 lb/hp-h / 7.0102 lb/US gal = 5.1354 US gal/h.
+  it("is power times consumption over density", () => {
+    expect(numberIn("FUELRATE", 100, 215, "SI")).toBeCloseTo(25.595, 3);
+    expect(numberIn("FUELRATE", 100, "215 g/kWh", "METRIC")).toBeCloseTo(25.595, 3);
+    expect(numberIn("FUELRATE", 100, 0.36)).toBeCloseTo(5.1354, 3);
+    expect(numberIn("FUELRATE", "100 kW", "215 g/kWh")).toBeCloseTo(25.595 / 3.785412, 3);
+  });
+
+  it("assumes the usual consumption with a caution and refuses an impossible one", () => {
+    // Common practice, no source: 265 g/kWh to 30 kW.
+    expect(numberIn("FUELRATE", 20, null, "SI")).toBeCloseTo((20 * 265) / 840, 6);
+    expect(remarks("FUELRATE", 20)).toEqual(["caution fuel-consumption-assumed"]);
+    expect(remarks("FUELRATE", 20, 0.4)).toEqual([]);
+    expect(refusal("FUELRATE", 100, 170, "SI")).toMatch(/at least 180 g\/kWh; 170 g\/kWh was given/);
+    expect(refusal("FUELRATE", 100, 215)).toMatch(/at most 0.6576 lb\/hp-h/);
+    expect(refusal("FUELRATE", 0)).toMatch(/^#VALUE! Shaft power must be above 0 hp/);
+  });
+});

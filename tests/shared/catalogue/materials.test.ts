@@ -1,0 +1,170 @@
+import { readFileSync } from "node:fs";
+import Papa from "papaparse";
+import { describe, expect, it } from "vitest";
+import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
+import { cell, numberIn, refusal, remarks } from "../../support/cells.ts";
+
+type Rows = readonly (readonly unknown[])[];
+
+const text = readFileSync(new URL("../../published/mechanical-materials.csv", import.meta.url), "utf8");
+const CASES = Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true }).data.map((row) => ({
+  id: row["case_id"] as string,
+  inputs: JSON.parse(row["inputs"] as string) as Readonly<Record<string, number & string>>,
+  expected: JSON.parse(row["expected"] as string) as Readonly<Record<string, number & string>>,
+  source: row["source"] as string,
+}));
+const caseOf = (id: string) => {
+  const found = CASES.find((one) => one.id === id);
+  if (found === undefined) throw new Error(id);
+  return found;
+};
+
+const firstChoice = ({ pH, temp_C, chloride_mg_L, solids_wt_pct, particle }: (typeof CASES)[number]["inputs"]): Rows =>
+  cell(
+    "MATERIAL",
+    pH ?? null,
+    temp_C ?? null,
+    chloride_mg_L ?? null,
+    solids_wt_pct ?? null,
+    particle ?? null,
+    "SI",
+  ) as Rows;
+
+describe("published material cases", () => {
+  it("are five, all of them here", () => {
+    expect(CASES.map(({ id }) => id)).toEqual(["O-M01", "O-M02", "O-M03", "O-M04", "O-M05"]);
+  });
+
+  it("O-M01: pitting resistance", () => {
+    const { inputs, expected } = caseOf("O-M01");
+    const composition = `Cr ${inputs["Cr"]}, Mo ${inputs["Mo"]}, N ${inputs["N"]}`;
+    expect(Math.abs(numberIn("MATERIALPROPERTY", composition, "PREN") - (expected["pren"] as number))).toBeLessThan(
+      0.1,
+    );
+  });
+
+  it("O-M02: hardness by condition", () => {
+    const { inputs, expected } = caseOf("O-M02");
+    const asked = `hardness ${inputs["condition"]}`;
+    expect(cell("MATERIALPROPERTY", inputs["spec"] as string, asked)).toBe(expected["HB_min"]);
+  });
+
+  it("O-M03: few soft solids", () => {
+    const { inputs, expected } = caseOf("O-M03");
+    expect(firstChoice(inputs)[1]?.[1]).toBe(expected["first_choice"]);
+  });
+
+  it("O-M04: many hard solids", () => {
+    const { inputs, expected } = caseOf("O-M04");
+    const [, material, verdict, parts] = firstChoice(inputs)[1] ?? [];
+    expect(`${material} (${String(parts).split(":")[0]})`).toBe(expected["first_choice"]);
+    expect(verdict).toBe("suits");
+    const said = String(firstChoice(inputs)[1]?.[5]).toLowerCase();
+    for (const part of String(expected["note"]).split("; ")) expect(said).toContain(part);
+  });
+
+  it("O-M05: strength", () => {
+    const { inputs, expected } = caseOf("O-M05");
+    const of = (property: string) => cell("MATERIALPROPERTY", inputs["spec"] as string, property);
+    expect([of("tensile"), of("yield"), of("elongation")]).toEqual([
+      expected["tensile_ksi"],
+      expected["yield_ksi"],
+      expected["elong_pct"],
+    ]);
+  });
+});
+
+describe("MATERIAL", () => {
+  it("spills six plain columns with rank 1 first in each kind", () => {
+    const rows = cell("MATERIAL", 7, 68, 50, 3, "soft") as Rows;
+    expect(rows[0]).toEqual(["rank", "material", "verdict", "parts", "reasons", "cautions"]);
+    expect(rows.filter(([rank]) => rank === 1).map((row) => row[1])).toEqual([
+      "ductile iron",
+      "NBR (nitrile)",
+      "tungsten carbide on silicon carbide",
+      "standard material",
+    ]);
+    expect(rows).toHaveLength(1 + 11 + 5 + 3 + 1);
+  });
+
+  it("takes chlorides in ppm as mg/L, and says so", () => {
+    expect(remarks("MATERIAL", 7, 68, "50 ppm", 3, "soft")).toContain("caution chlorides-by-mass");
+    const [, first] = cell("MATERIAL", 7, "20 degC", "1001 ppm", 0) as Rows;
+    expect(first?.[1]).toBe("cast duplex CD4MCuN");
+  });
+
+  it("lists what is missing and does not guess", () => {
+    expect(remarks("MATERIAL", 7)).toContain("caution material-data-missing");
+    expect((cell("MATERIAL", 7) as Rows)[1]?.[2]).toBe("suits with care");
+    expect(remarks("MATERIAL", 7, 0, 0, 0).filter((one) => one === "caution zero-may-be-blank")).toHaveLength(3);
+    expect(remarks("MATERIAL", 7, 68, 50, 0.3, "soft")).toContain("caution percent-may-be-fraction");
+  });
+
+  it("speaks in the reader's units", () => {
+    expect(JSON.stringify(cell("MATERIAL", 7, 158, 50, 0))).toContain("140 °F");
+    expect(JSON.stringify(cell("MATERIAL", 7, 70, 50, 0, null, "SI"))).toContain("60 °C");
+  });
+
+  it.each([
+    ["no pH", [], /#VALUE! pH is left out/],
+    ["a pH of 15", [15], /#VALUE! pH must be at most 14; 15 was given/],
+    ["70 % of solids", [7, 68, 50, 70], /Solids by weight must be below 70 %; 70 % was given/],
+    ["unknown particles", [7, 68, 50, 3, "moonlight"], /#N\/A Hardness “moonlight” is not known/],
+    ["a hardness of 15", [7, 68, 50, 3, 15], /Hardness “15” is no hardness/],
+  ])("refuses %s", (_, args, words) => {
+    expect(refusal("MATERIAL", ...args)).toMatch(words);
+  });
+});
+
+describe("MATERIALPROPERTY", () => {
+  it("reads the column of the unit set, and density in its unit", () => {
+    expect(cell("MATERIALPROPERTY", "DI", "yield")).toBe(45);
+    expect(cell("MATERIALPROPERTY", "DI", "yield", "SI")).toBe(310);
+    expect(cell("MATERIALPROPERTY", "DI", "yield", "METRIC")).toBe(310);
+    expect(cell("MATERIALPROPERTY", "DI", "density", "SI")).toBe(7100);
+    // By hand: 7100 kg/m³ × 0.0624279606 = 443.239 lb/ft³.
+    expect(numberIn("MATERIALPROPERTY", "DI", "density")).toBeCloseTo(443.239, 3);
+  });
+
+  it("spills over a column of materials, numbers and texts alike", () => {
+    expect(cell("MATERIALPROPERTY", [["DI"], ["CA6NM"]], "permeability")).toEqual([
+      ["2100 at most (annealed, ferritic)"],
+      ["ferromagnetic"],
+    ]);
+  });
+
+  it.each([
+    ["an unknown material", ["unobtainium", "yield"], /#N\/A Material “unobtainium” is not known/],
+    ["an unknown property", ["DI", "colour"], /#VALUE! Property “colour” is not one of the choices/],
+    ["what is not stated", ["HCWI", "yield"], /#VALUE! Yield strength of high-chrome white iron is not stated/],
+    ["a strength of a composition", ["Cr 25", "yield"], /#VALUE! Property “yield strength” is not one/],
+  ])("refuses %s", (_, args, words) => {
+    expect(refusal("MATERIALPROPERTY", ...args)).toMatch(words);
+  });
+});
+
+describe("MATERIALS", () => {
+  it("spills every casting with source and how verified", () => {
+    const rows = cell("MATERIALS") as Rows;
+    expect(rows).toHaveLength(11);
+    expect(rows[0]?.slice(3, 5)).toEqual(["tensile strength, ksi", "yield strength, ksi"]);
+    for (const row of rows.slice(1)) {
+      expect(String(row[11])).toContain("ASTM");
+      expect(String(row[12])).toMatch(/looked up|memory/);
+    }
+  });
+
+  // Published list, CF8M: 70 / 30 ksi, 485 / 205 MPa.
+  it("takes each strength from its own column", () => {
+    const row = (units: string) => (cell("MATERIALS", units) as Rows)[5] as readonly number[];
+    expect(row("US")[3]).toBeCloseTo(70, 9);
+    expect(row("SI")[3]).toBeCloseTo(485, 9);
+    expect(row("SI")[4]).toBeCloseTo(205, 9);
+  });
+});
+
+it("keeps the order of arguments", () => {
+  const keys = (id: string) => entryNamed(id)?.parameters.map(([key]) => key);
+  expect(keys("MATERIAL")).toEqual(["pH", "temperature", "chlorides", "solidsByWeight", "hardness"]);
+  expect(keys("MATERIALPROPERTY")).toEqual(["material", "property"]);
+});

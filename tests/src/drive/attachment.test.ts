@@ -1,0 +1,274 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { CELSIUS_ZERO } from "../../../src/basis/constants.ts";
+import type { Result } from "../../../src/basis/result.ts";
+import { unitOf } from "../../../src/basis/units.ts";
+import { parallelOffset, thermalGrowth } from "../../../src/drive/alignment.ts";
+import { beltDrive } from "../../../src/drive/belt-drive.ts";
+import { DRIVERS, driveArrangements, VERDICTS } from "../../../src/drive/drive-arrangement.ts";
+import {
+  couplingTorque,
+  FLYWHEEL_HOUSINGS,
+  flywheel,
+  flywheelHousing,
+  flywheelPairing,
+  housingMatch,
+  housingsThatCarry,
+} from "../../../src/drive/flywheel-housing.ts";
+import { shaftTorque } from "../../../src/drive/shaft-torque.ts";
+
+const KW = unitOf("kW").factor;
+const RPM = unitOf("rpm").factor;
+
+function value<T>(result: Result<T>): T {
+  if (!result.ok) throw new Error(JSON.stringify(result.findings));
+  return result.value;
+}
+
+function codes(result: Result<unknown>): readonly string[] {
+  return result.findings.map(({ severity, code }) => `${severity} ${code}`);
+}
+
+describe("torque", () => {
+  it("times 2πn is the power", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 1e7, noNaN: true }),
+        fc.double({ min: 0.1, max: 200, noNaN: true }),
+        (P, n) => {
+          expect((value(shaftTorque({ shaftPower: P, speed: n })) * 2 * Math.PI * n) / P).toBeCloseTo(1, 12);
+        },
+      ),
+    );
+  });
+
+  it("is refused at no speed", () => {
+    expect(codes(shaftTorque({ shaftPower: 1, speed: 0 }))).toEqual(["error out-of-range"]);
+    expect(value(shaftTorque({ shaftPower: 0, speed: 1 }))).toBe(0);
+  });
+});
+
+describe("flywheel housings", () => {
+  it("match themselves alone", () => {
+    for (const engine of FLYWHEEL_HOUSINGS) {
+      for (const pump of FLYWHEEL_HOUSINGS) {
+        const match = housingMatch(engine, pump);
+        expect(match.ok).toBe(engine === pump);
+        if (match.ok) expect(match.value).toBe(engine.boltCircle);
+        else
+          expect(match.findings[0]?.facts).toMatchObject({
+            engineCircle: engine.boltCirclePrinted,
+            pumpCircle: pump.boltCirclePrinted,
+          });
+      }
+    }
+  });
+
+  it.each(["1", " SAE 1 ", "No. 1", "sae no 1", "#1"])("knows “%s”", (name) => {
+    expect(value(flywheelHousing(name)).number).toBe("1");
+  });
+
+  it("keeps 0, 00 and 1/2 apart", () => {
+    expect(["0", "00", "1/2"].map((name) => value(flywheelHousing(name)).number)).toEqual(["0", "00", "1/2"]);
+  });
+
+  it.each(["", "7", "000", "one"])("does not know housing “%s”", (name) => {
+    expect(flywheelHousing(name).findings[0]).toMatchObject({ code: "name-unknown", given: name });
+  });
+
+  it.each([
+    ["11.5", 11.5],
+    ["11 1/2", 11.5],
+    ["SAE 14", 14],
+    ["6-1/2", 6.5],
+  ])("knows flywheel “%s”", (name, size) => {
+    expect(value(flywheel(name)).size).toBe(size);
+  });
+
+  it("does not know flywheel 12", () => {
+    expect(flywheel("12").findings[0]?.code).toBe("name-unknown");
+  });
+
+  // Common practice, no source.
+  it("cautions on a pair that is seldom seen, and does not refuse it", () => {
+    expect(flywheelPairing(value(flywheelHousing("3")), value(flywheel("11.5")))).toMatchObject({
+      ok: true,
+      value: true,
+      findings: [],
+    });
+    const odd = flywheelPairing(value(flywheelHousing("3")), value(flywheel("14")));
+    expect(odd).toMatchObject({ ok: true, value: false });
+    expect(codes(odd)).toEqual(["caution flywheel-unusual-for-housing"]);
+  });
+
+  // Common practice, no source: bands of torque and power by housing.
+  it.each([
+    [120, 30, "6"],
+    [121, 30, "5"],
+    [120, 30.1, "5"],
+    [796, 150, "3"],
+    [901, 150, "2"],
+    [2700, 440, "1/2"],
+    [6001, 800, "00"],
+  ])("start at the smallest that carries %d N·m and %f kW", (torque, kilowatts, number) => {
+    expect(value(housingsThatCarry(torque, kilowatts * KW))[0]?.housing.number).toBe(number);
+  });
+
+  it("never get smaller as torque or power grows", () => {
+    const torque = fc.double({ min: 0, max: 12_000, noNaN: true });
+    const power = fc.double({ min: 0, max: 2.5e6, noNaN: true });
+    fc.assert(
+      fc.property(torque, torque, power, power, (t1, t2, p1, p2) => {
+        const most = value(housingsThatCarry(Math.max(t1, t2), Math.max(p1, p2)));
+        const least = value(housingsThatCarry(Math.min(t1, t2), Math.min(p1, p2)));
+        for (const { housing } of most) expect(least.map((choice) => choice.housing)).toContain(housing);
+      }),
+    );
+    expect(value(housingsThatCarry(100, 2201 * KW))).toEqual([]);
+  });
+
+  it("want a coupling of 1.5 to 2.5 times the torque with an engine, 1.0 to 1.5 with a motor", () => {
+    expect(value(couplingTorque(800, 2, "engine"))).toBe(1600);
+    expect(codes(couplingTorque(800, 1.4, "engine"))).toEqual(["caution outside-usual-range"]);
+    expect(codes(couplingTorque(800, 1.4, "motor"))).toEqual([]);
+    expect(codes(couplingTorque(800, 2.6, "engine"))).toEqual(["caution outside-usual-range"]);
+    expect(codes(couplingTorque(800, 0.9, "motor"))).toEqual(["error out-of-range"]);
+  });
+});
+
+describe("belts", () => {
+  const good = {
+    shaftPower: 30 * KW,
+    driverSpeed: 1750 * RPM,
+    driverSheave: 0.2,
+    pumpSheave: 0.25,
+    centreDistance: 0.8,
+    leastDriverSheave: 0.18,
+    slip: 0.01,
+    efficiency: 0.95,
+  };
+
+  // By hand: n₂ = 1750 × 0.99 × 0.8 = 1386 r/min; T = 30/0.95 kW over 2π 29.167 = 172.32 N·m; F = 1.5 × 2T/0.2 = 2584.8 N.
+  it("turn the pump by the ratio of the sheaves and pull the shaft sideways", () => {
+    const found = value(beltDrive(good));
+    expect(found.pumpSpeed / RPM).toBeCloseTo(1386, 6);
+    expect(found.beltSpeed).toBeCloseTo(Math.PI * 0.2 * 29.16667, 3);
+    expect(found.driverPower / KW).toBeCloseTo(31.5789, 4);
+    expect(found.shaftPull).toBeCloseTo(2584.8, 0);
+    expect(found.shaftPullRange[0] / found.shaftPull).toBeCloseTo(1.3 / 1.5, 9);
+    expect(beltDrive(good).findings).toEqual([]);
+  });
+
+  it.each([
+    [{ driverSheave: 0.17 }, "error sheave-too-small"],
+    [{ centreDistance: 0.225 }, "error sheaves-overlap"],
+    [{ driverSheave: 0.4, centreDistance: 1.2 }, "error belt-speed-high"],
+    [{ driverSheave: 0.3, centreDistance: 1.2 }, "caution belt-speed-high"],
+    [{ shaftPower: 180 * KW }, "caution belt-power-high"],
+    [{ efficiency: 0.99 }, "caution outside-usual-range"],
+    [{ slip: 0.2 }, "error out-of-range"],
+  ])("with %o: %s", (change, code) => {
+    expect(codes(beltDrive({ ...good, ...change }))).toEqual([code]);
+  });
+
+  it("say where the least sheave of the motor is not known", () => {
+    const { leastDriverSheave: _, ...unknown } = good;
+    expect(codes(beltDrive(unknown))).toEqual(["caution sheave-minimum-unknown"]);
+  });
+});
+
+// Common practice, no source.
+it("aligns closer at 3600 than at 1800 r/min and lets for growth", () => {
+  expect(parallelOffset(1800 * RPM)).toEqual({ value: 0.05e-3, printed: "0.05 mm (0.002 in)" });
+  expect(parallelOffset(3600 * RPM)).toEqual({ value: 0.025e-3, printed: "0.025 mm (0.001 in)" });
+  expect(value(thermalGrowth(0.4, 50))).toBeCloseTo(0.23e-3, 9);
+  expect(codes(thermalGrowth(0, 50))).toEqual(["error out-of-range"]);
+});
+
+describe("arrangements", () => {
+  const cold = 20 + CELSIUS_ZERO;
+  const of = (driver: "motor" | "engine", kilowatts: number, rpm: number, temperature = cold) =>
+    value(driveArrangements({ driver, shaftPower: kilowatts * KW, speed: rpm * RPM, temperature }));
+  const named = (driver: "motor" | "engine", kilowatts: number, rpm: number, temperature = cold) =>
+    of(driver, kilowatts, rpm, temperature).map(({ name, verdict }) => `${verdict}: ${name}`);
+
+  // Common practice, no source: when each way is picked and avoided.
+  it("put a small clean motor pump on the motor's shaft", () => {
+    expect(named("motor", 15, 1450)).toEqual([
+      "suits: close-coupled motor",
+      "suits: lantern and stub shaft on a flanged motor",
+      "suits: bearing frame and flexible coupling on a base",
+      "with care: V-belts to a bearing frame",
+    ]);
+  });
+
+  it("put a hot pump on a bearing frame", () => {
+    expect(named("motor", 15, 1450, 100 + CELSIUS_ZERO)[0]).toBe("suits: close-coupled motor");
+    const hot = named("motor", 15, 1450, 101 + CELSIUS_ZERO);
+    expect(hot[0]).toBe("suits: bearing frame and flexible coupling on a base");
+    expect(hot).toContain("not advised: close-coupled motor");
+  });
+
+  it("take care with a close-coupled pump from 55 kW and leave it from 75 kW", () => {
+    const verdict = (kilowatts: number) =>
+      of("motor", kilowatts, 1480).find(({ name }) => name === "close-coupled motor")?.verdict;
+    expect([55, 55.1, 75, 75.1].map(verdict)).toEqual(["suits", "with care", "with care", "not advised"]);
+  });
+
+  it("give a motor an odd speed by belts, to 185 kW", () => {
+    expect(named("motor", 37, 1600)[0]).toBe("suits: V-belts to a bearing frame");
+    expect(named("motor", 186, 1600)).toContain("not advised: V-belts to a bearing frame");
+  });
+
+  it("bolt a pump to the engine's flywheel housing", () => {
+    expect(named("engine", 150, 1800)).toEqual([
+      "suits: flywheel housing",
+      "suits: bearing frame and flexible coupling on a base",
+      "with care: engine clutch or power take-off",
+      "with care: V-belts to a bearing frame",
+    ]);
+    expect(named("engine", 2300, 1800)).toContain("not advised: flywheel housing");
+    expect(named("engine", 50, 3000)).toContain("with care: flywheel housing");
+    const housings = of("engine", 150, 1800)[0]?.checks.find(({ code }) => code === "check-housing");
+    // Source: SAE J617 bolt circles.
+    expect(housings?.facts?.["housings"]).toBe(
+      "No. 3 (bolt circle 428.62 mm (16.875 in), J620 flywheel 10 or 11.5), No. 2 (bolt circle 466.72 mm (18.375 in), J620 flywheel 10 or 11.5), No. 1 (bolt circle 530.22 mm (20.875 in), J620 flywheel 11.5 or 14)",
+    );
+  });
+
+  it("are four, best verdict first, each with reasons both ways, and say what they do not know", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...DRIVERS),
+        fc.double({ min: 0.1, max: 3000, noNaN: true }),
+        fc.double({ min: 100, max: 6000, noNaN: true }),
+        fc.double({ min: 274, max: 470, noNaN: true }),
+        (driver, kilowatts, rpm, temperature) => {
+          const found = of(driver, kilowatts, rpm, temperature);
+          expect(found).toHaveLength(4);
+          const order = found.map(({ verdict }) => VERDICTS.indexOf(verdict));
+          expect(order).toEqual(order.toSorted((a, b) => a - b));
+          for (const arrangement of found) {
+            expect(arrangement.for.length).toBeGreaterThan(0);
+            expect(arrangement.against.length).toBeGreaterThan(0);
+            expect(arrangement.checks.map(({ code }) => code)).toContain("check-torque");
+          }
+        },
+      ),
+      { numRuns: 60 },
+    );
+    const closeCoupled = of("motor", 5, 2900)[0];
+    expect(closeCoupled?.checks.map(({ code }) => code)).toEqual(
+      expect.arrayContaining(["check-suction-thrust", "check-solids", "check-swap"]),
+    );
+  });
+
+  it("caution that the order is this product's choice, and refuse no power or speed", () => {
+    const ask = (shaftPower: number, speed: number) =>
+      codes(driveArrangements({ driver: "motor", shaftPower, speed, temperature: cold }));
+    expect(ask(1000, 24)).toEqual(["caution drive-ranking-chosen"]);
+    expect(ask(1000, 0)).toEqual(["error out-of-range"]);
+    expect(ask(-1, 24)).toEqual(["error out-of-range"]);
+    expect(ask(0, 24)).toEqual(["error out-of-range"]);
+  });
+});

@@ -1,0 +1,257 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Result } from "../../../src/basis/result.ts";
+import { boltAreas, boltAssembly, boltTorque, referenceTorque } from "../../../src/pressure/bolt-torque.ts";
+import { flangeClassNamed } from "../../../src/pressure/flange-class.ts";
+import { flangeDimensions } from "../../../src/pressure/flange-dimensions.ts";
+import { flangeSizeNamed } from "../../../src/pressure/flange-size.ts";
+import { type GasketLoadInput, gasketLoad } from "../../../src/pressure/gasket-load.ts";
+import { jointStudLength, studLength } from "../../../src/pressure/stud-length.ts";
+
+const INCH = 0.0254;
+const PSI = 6894.757293168361;
+const KSI = 1000 * PSI;
+const LBF = 4.4482216152605;
+const FOOT_POUND = 1.3558179483314;
+
+function good<T>(result: Result<T>): T {
+  if (!result.ok) throw new Error(JSON.stringify(result.findings));
+  return result.value;
+}
+
+function codesOf({ findings }: Result<unknown>): readonly string[] {
+  return findings.map(({ severity, code }) => `${severity} ${code}`);
+}
+
+describe("nominal sizes", () => {
+  it.each([
+    ["6", "US", 6],
+    ["NPS 6", "SI", 6],
+    ["6in", "SI", 6],
+    ['2-1/2"', "US", 2.5],
+    ["2 1/2", "US", 2.5],
+    ["2.5", "US", 2.5],
+    ["1/2", "SI", 0.5],
+    ["DN150", "US", 6],
+    ["150 mm", "US", 6],
+    ["150", "SI", 6],
+    ["DN 65", "SI", 2.5],
+  ] as const)("%s in %s is %d in", (text, system, inches) => {
+    expect(flangeSizeNamed(text, system)?.inches).toBe(inches);
+  });
+
+  it.each(["", "six", "0", "-6", "DN155", "1/0", "45658", "NaN", "6 6", "1e2"])("“%s” is none", (text) => {
+    expect(flangeSizeNamed(text, "SI")?.inches).toBeUndefined();
+  });
+});
+
+describe("flange dimensions", () => {
+  const of = (size: string, name: string, system: "US" | "SI" = "US") =>
+    flangeDimensions({ size, flangeClass: good(flangeClassNamed(name, system)), system });
+
+  it.each([
+    ["22", "150"],
+    ["26", "150"],
+    ["3/8", "150"],
+    ["1/2", "125"],
+    ["45659", "150"],
+    ["nonsense", "300"],
+  ])("are refused for size %s in class %s, with the sizes there are", (size, name) => {
+    const refused = of(size, name);
+    expect(refused.ok).toBe(false);
+    expect(refused.findings[0]?.code).toBe("flange-size-unknown");
+    expect(String(refused.findings[0]?.facts?.["sizes"])).toMatch(/20, 24$/);
+    expect(String(refused.findings[0]?.facts?.["sizes"])).not.toContain("22");
+  });
+
+  it("are refused for PN, and where two sizes are given", () => {
+    expect(codesOf(of("6", "PN16"))).toEqual(["error flange-dimensions-not-held"]);
+    expect(codesOf(of("6", "150 NPS 8"))).toEqual(["error flange-size-twice"]);
+    expect(of("6", "150 NPS 6").ok).toBe(true);
+  });
+
+  it.each([
+    ["125", "150"],
+    ["250", "300"],
+  ])("of Class %s have the drilling of %s and no more", (iron, steel) => {
+    const [a, b] = [good(of("8", iron)), good(of("8", steel))];
+    for (const key of ["outsideDiameter", "boltCircle", "bolts", "boltDiameter", "holeDiameter"] as const) {
+      expect(a[key]).toBe(b[key]);
+    }
+    expect(a.raisedFace ?? a.steelThickness ?? a.studLength ?? a.machineBoltLength).toBeUndefined();
+    expect(codesOf(of("8", iron))).toContain("caution flange-drilling-alone");
+  });
+
+  it("say what mates, and in millimetres what is converted", () => {
+    expect(codesOf(of("8", "150"))).toEqual(["caution flange-mates", "caution flange-dimensions-from-memory"]);
+    expect(codesOf(of("DN200", "150", "SI"))).toContain("caution flange-dimensions-converted");
+    // ASME B16.5 prints 345 mm, where 13.5 in is 342.9 mm
+    expect(good(of("DN200", "150", "SI")).outsideDiameter).toBeCloseTo(0.345, 12);
+    expect(good(of("8", "150")).outsideDiameter).toBeCloseTo(13.5 * INCH, 12);
+  });
+});
+
+describe("stud length", () => {
+  it("of NPS 8 Class 150 is 4.25 in, by the rule", () => {
+    // 2 (1.06 + 0.12 + 0.75) + 0.24 = 4.10
+    const length = studLength({ thickness: 1.06 * INCH, boltDiameter: 0.75 * INCH, nps: 8 });
+    expect(good(length) / INCH).toBeCloseTo(4.25, 12);
+  });
+
+  it("of an odd joint comes from its parts", () => {
+    // 1.12 + 0.94 + 0.125 + 2 + 2 × 0.75 + 4 × 0.1 + 0.06 = 6.145, up to 6.25
+    const parts = {
+      thicknesses: [1.12 * INCH, 0.94 * INCH],
+      gasketThickness: 0.125 * INCH,
+      between: 2 * INCH,
+      boltDiameter: 0.75 * INCH,
+      pitch: 0.1 * INCH,
+      tolerance: 0.06 * INCH,
+    } as const;
+    expect(good(jointStudLength(parts)) / INCH).toBeCloseTo(6.25, 9);
+    expect(codesOf(jointStudLength(parts))).toEqual(["caution stud-length-by-parts"]);
+    expect(jointStudLength({ ...parts, boltDiameter: 0 }).ok).toBe(false);
+  });
+});
+
+describe("gasket load", () => {
+  // NPS 6 Class 150: ring 6.62 × 8.75 in, raised face 8.5 in, fibre, 250 psi. By hand in inches and pounds:
+  // contact to 8.5, N = 0.94, b₀ = 0.47, b = 0.5 √0.47 = 0.342783, G = 8.5 − 0.685565 = 7.814435
+  // H = 0.785398 × 61.06539 × 250 = 11990.2; 2 b π G m P = 0.685565 × 24.549773 × 687.5 = 11571.0
+  // W_op = 23 561; W_seat = π × 0.342783 × 7.814435 × 3700 = 31 136.5
+  const six: GasketLoadInput = {
+    gasket: "fibre 1/16 in",
+    outsideDiameter: 8.75 * INCH,
+    insideDiameter: 6.62 * INCH,
+    raisedFace: 8.5 * INCH,
+    pressure: 250 * PSI,
+  };
+
+  it("holds the pressure and seats the gasket, as by hand in inches", () => {
+    const load = good(gasketLoad(six));
+    expect(load.seatingWidth / INCH).toBeCloseTo(0.342783, 5);
+    expect(load.loadDiameter / INCH).toBeCloseTo(7.814435, 5);
+    expect(load.operating / LBF / 23_561).toBeCloseTo(1, 4);
+    expect(load.seating / LBF / 31_136.5).toBeCloseTo(1, 4);
+    expect(load.needed).toBe(load.seating);
+  });
+
+  // The same joint by the metric form of the code: b = 2.52 √b₀ in mm, which is rounded to three figures.
+  it("agrees with the metric form of the code", () => {
+    const b0 = (215.9 - 168.148) / 4;
+    const b = 2.52 * Math.sqrt(b0);
+    const g = 215.9 - 2 * b;
+    const megapascal = (250 * PSI) / 1e6;
+    const operating = (Math.PI / 4) * g ** 2 * megapascal + 2 * b * Math.PI * g * 2.75 * megapascal;
+    const load = good(gasketLoad(six));
+    expect(load.operating / operating).toBeCloseTo(1, 3);
+    expect(load.seating / (Math.PI * b * g * 25.51)).toBeCloseTo(1, 3);
+  });
+
+  it("counts a narrow gasket whole, with the mean diameter", () => {
+    // N = 1/2 (8 − 7.2) = 0.4, b₀ = b = 0.2, G = 7.6
+    const narrow = good(gasketLoad({ ...six, outsideDiameter: 8 * INCH, insideDiameter: 7.2 * INCH }));
+    expect(narrow.seatingWidth / INCH).toBeCloseTo(0.2, 9);
+    expect(narrow.loadDiameter / INCH).toBeCloseTo(7.6, 9);
+    const edge = good(gasketLoad({ ...six, outsideDiameter: 8 * INCH, insideDiameter: 7 * INCH }));
+    expect(edge.seatingWidth / INCH).toBeCloseTo(0.25, 9);
+  });
+
+  it("of soft rubber seats by itself and rises with the pressure", () => {
+    const rubber = { ...six, gasket: "rubber below 75 A" } as const;
+    expect(good(gasketLoad(rubber)).seating).toBe(0);
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 5e6, noNaN: true }), (pressure) => {
+        const one = good(gasketLoad({ ...rubber, pressure })).operating;
+        expect(good(gasketLoad({ ...rubber, pressure: 2 * pressure })).operating).toBeCloseTo(2 * one, 3);
+      }),
+    );
+  });
+
+  it.each([
+    ["nothing in contact", { raisedFace: 6.62 * INCH }],
+    ["no pressure", { pressure: -1 }],
+    ["a hole wider than the ring", { insideDiameter: 9 * INCH }],
+  ])("is refused for %s", (_, change) => {
+    expect(gasketLoad({ ...six, ...change }).ok).toBe(false);
+  });
+});
+
+describe("bolt torque", () => {
+  // Case O-D06: K 0.2, 3/4 in, 30 ksi on 0.334 in²: 10 020 lb and 125.3 lbf·ft.
+  it("is K D F", () => {
+    const torque = good(boltTorque({ nutFactor: 0.2, diameter: 0.75 * INCH, load: 10_020 * LBF }));
+    expect(torque / FOOT_POUND).toBeCloseTo(125.25, 2);
+  });
+
+  it.each([
+    [0.079, false],
+    [0.08, true],
+    [0.4, true],
+    [0.41, false],
+  ])("takes a nut factor of %d: %s", (nutFactor, ok) => {
+    expect(boltTorque({ nutFactor, diameter: 0.02, load: 1 }).ok).toBe(ok);
+  });
+
+  it("has a reference at 50 ksi on the root, in proportion elsewhere", () => {
+    expect((referenceTorque("3/4", 50 * KSI, "plain") as number) / FOOT_POUND).toBeCloseTo(210, 9);
+    expect((referenceTorque("3/4", 25 * KSI, "coated") as number) / FOOT_POUND).toBeCloseTo(80, 9);
+    expect(referenceTorque("5", 50 * KSI, "plain")).toBeUndefined();
+    // Case O-D04: 0.334 in² within 0.0005.
+    expect(Math.abs((boltAreas("3/4")?.tensile as number) / INCH ** 2 - 0.334)).toBeLessThan(0.000501);
+  });
+
+  const base = {
+    boltSize: "3/4",
+    bolts: 8,
+    holes: 8,
+    grade: "A193 B7",
+    flange: "steel",
+    neededLoad: 31_136.5 * LBF,
+    nutFactor: 0.2,
+    stud: "plain",
+  } as const;
+
+  it("of a joint: needed stress, stress taken, ceiling, torque and reference", () => {
+    // 31 136.5 / (8 × 0.3345) = 11 635 psi; B7 is taken to 42 ksi; 42 000 × 0.3345 = 14 049 lb; K D F = 175.6 lbf·ft
+    const joint = good(boltAssembly(base));
+    expect(joint.neededStress / PSI).toBeCloseTo(11_635.5, 0);
+    expect(joint.stress / KSI).toBeCloseTo(42, 9);
+    expect(joint.ceiling / KSI).toBeCloseTo(63, 9);
+    expect(joint.load / LBF).toBeCloseTo(14_049, 0);
+    expect(joint.torque / FOOT_POUND).toBeCloseTo(175.6, 1);
+    // 14 049/0.3019 = 46 535 psi on the root: 210 × 46.535/50 = 195.4 lbf·ft
+    expect(joint.referenceTorque / FOOT_POUND).toBeCloseTo(195.4, 1);
+    expect(codesOf(boltAssembly(base))).toEqual(["caution bolt-torque-scatter"]);
+  });
+
+  it("halves in ductile iron and only seats the gasket in grey iron", () => {
+    expect(good(boltAssembly({ ...base, flange: "ductile iron" })).stress / KSI).toBeCloseTo(21, 9);
+    expect(good(boltAssembly({ ...base, flange: "ductile iron" })).ceiling / KSI).toBeCloseTo(31.5, 9);
+    const grey = good(boltAssembly({ ...base, flange: "grey iron", grade: "A307 B" }));
+    expect(grey.stress).toBe(grey.neededStress);
+    expect(grey.ceiling).toBe(grey.neededStress);
+  });
+
+  it.each([
+    [{ targetStress: 63 * KSI }, []],
+    [{ targetStress: 64 * KSI }, ["warning bolt-stress-above-ceiling"]],
+    [{ targetStress: 11 * KSI }, ["warning bolt-stress-below-needed"]],
+    [{ targetStress: 106 * KSI }, ["error bolt-stress-above-yield"]],
+    [{ flange: "grey iron", targetStress: 12 * KSI }, ["warning bolt-stress-above-ceiling"]],
+    [
+      { flange: "grey iron", grade: "A307 B", neededLoad: 8 * 0.3345 * 26_000 * LBF },
+      ["warning bolt-stress-above-ceiling"],
+    ],
+    [{ bolts: 7 }, ["error bolts-differ"]],
+    [{ boltSize: "13/16" }, ["error name-unknown"]],
+    [{ nutFactor: 0.5 }, ["error out-of-range"]],
+    [{ nutFactor: 0.12 }, ["caution nut-factor-far-from-reference"]],
+    [{ nutFactor: 0.16, stud: "coated" }, []],
+  ] as const)("%# %o remarks %o", (change, codes) => {
+    const remarks = codesOf(boltAssembly({ ...base, ...change })).filter(
+      (code) => code !== "caution bolt-torque-scatter",
+    );
+    expect(remarks).toEqual(codes);
+  });
+});

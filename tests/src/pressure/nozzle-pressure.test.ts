@@ -1,0 +1,306 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Result } from "../../../src/basis/result.ts";
+import { equivalentPressure } from "../../../src/pressure/equivalent-pressure.ts";
+import { flangeClassNamed } from "../../../src/pressure/flange-class.ts";
+import {
+  greatestHead,
+  guessedShutoffHead,
+  headToleranceOf,
+  highIdleSpeed,
+  topOfCurve,
+} from "../../../src/pressure/greatest-head.ts";
+import { type NozzleClassesInput, nozzleClasses, weakestPart } from "../../../src/pressure/nozzle-class.ts";
+import { type NozzlePressuresInput, nozzlePressures, type SeriesPump } from "../../../src/pressure/nozzle-pressure.ts";
+import { pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
+import { stagePressure } from "../../../src/pressure/stage-pressure.ts";
+
+const PSI = 6894.757293168361;
+const BAR = 1e5;
+const FOOT = 0.3048;
+const G = 9.80665;
+
+function good<T>(result: Result<T>): T {
+  if (!result.ok) throw new Error(JSON.stringify(result.findings));
+  return result.value;
+}
+
+function codesOf({ findings }: Result<unknown>): readonly string[] {
+  return findings.map(({ severity, code }) => `${severity} ${code}`);
+}
+
+function pump(name: string, head: number, elevation = 0, lineLoss = 0): SeriesPump {
+  return { name, head, elevation, lineLoss };
+}
+
+function pressuresOf(input: NozzlePressuresInput): readonly number[] {
+  return good(nozzlePressures(input)).map(({ greatest }) => greatest);
+}
+
+describe("the greatest head of a pump", () => {
+  const base = { curveTop: 50, speedRatio: 1, trimRatio: 1, headTolerance: 0 };
+
+  it.each([
+    [{}, 50],
+    [{ headTolerance: 0.05 }, 52.5],
+    // 50 × 1.1² = 60.5
+    [{ speedRatio: 1.1 }, 60.5],
+    // 50 × 1.1² × (13/12)² × 1.05 = 74.5536…
+    [{ speedRatio: 1.1, trimRatio: 13 / 12, headTolerance: 0.05 }, 74.55364583],
+  ])("is %o → %d m", (change, expected) => {
+    expect(good(greatestHead({ ...base, ...change }))).toBeCloseTo(expected, 7);
+  });
+
+  it("is refused where the top of the curve is below the duty head", () => {
+    expect(codesOf(greatestHead({ ...base, dutyHead: 50.1 }))).toEqual(["error shutoff-below-duty"]);
+    expect(greatestHead({ ...base, dutyHead: 50 }).ok).toBe(true);
+  });
+
+  it("stands where a drooping curve has its peak", () => {
+    const points = [
+      { flow: 0, head: 40 },
+      { flow: 1, head: 43 },
+      { flow: 2, head: 30 },
+    ];
+    expect(good(topOfCurve({ points, subject: "curve" }))).toBe(43);
+  });
+
+  it("is not known where the curve begins with its greatest head above zero flow", () => {
+    const points = [
+      { flow: 0.5, head: 40 },
+      { flow: 2, head: 30 },
+    ];
+    expect(codesOf(topOfCurve({ points, subject: "curve" }))).toEqual(["error shutoff-not-on-curve"]);
+    const peaked = [{ flow: 0.5, head: 40 }, { flow: 1, head: 41 }, ...points.slice(1)];
+    expect(good(topOfCurve({ points: peaked, subject: "curve" }))).toBe(41);
+    expect(topOfCurve({ points: [], subject: "curve" }).ok).toBe(false);
+  });
+
+  it("is a guess from the duty head alone, and says so", () => {
+    const guess = guessedShutoffHead(100);
+    expect(good(guess)).toBeCloseTo(135, 12);
+    expect(codesOf(guess)).toEqual(["caution shutoff-head-guessed"]);
+  });
+
+  it("takes an engine at high idle", () => {
+    // 10 % droop gives 21 % more head.
+    expect(highIdleSpeed(30, "mechanical")).toBeCloseTo(33, 12);
+    expect(highIdleSpeed(30, "electronic")).toBeCloseTo(30.3, 12);
+  });
+
+  // ISO 9906:2012, table 8, upper tolerance of head, from memory.
+  it.each([
+    ["1B", 0.03],
+    ["1U", 0.06],
+    ["grade 2B", 0.05],
+    ["2u", 0.1],
+    ["3B", 0.07],
+    ["9Z", undefined],
+  ])("has the tolerance of grade %s", (grade, expected) => {
+    expect(headToleranceOf(grade)).toBe(expected);
+  });
+});
+
+describe("nozzle pressures in series", () => {
+  // Case O-N02: three pumps of 70 m at 1000 kg/m³, the third 10 m higher.
+  it("follow the heads and the elevations", () => {
+    const pumps = [pump("1", 70), pump("2", 70), pump("3", 70, 10)];
+    const pressures = pressuresOf({ pumps, suctionPressure: 0.5 * BAR, density: 1000 });
+    const expected = [0.5, 7.365, 7.365, 14.229, 13.249, 20.113];
+    for (const [i, bar] of expected.entries()) expect((pressures[i] as number) / BAR).toBeCloseTo(bar, 2);
+  });
+
+  it("lose the friction of the line between", () => {
+    const pressures = pressuresOf({
+      pumps: [pump("1", 50), pump("2", 50, 4, 6)],
+      suctionPressure: 0,
+      density: 1000,
+    });
+    // 50 − 4 − 6 = 40 m, then 90 m
+    expect(pressures.map((p) => p / (1000 * G))).toEqual([0, 50, 40, 90].map((head) => expect.closeTo(head, 9)));
+  });
+
+  it("are those of the standing column where it is the greater", () => {
+    const nozzles = good(
+      nozzlePressures({
+        pumps: [pump("1", 20, 2)],
+        suctionPressure: 0.1 * BAR,
+        density: 1000,
+        standing: { top: 62, pressure: 0.5 * BAR },
+      }),
+    );
+    const standing = 60 * 1000 * G + 0.5 * BAR;
+    expect(nozzles.map(({ standing: still }) => still)).toEqual([standing, standing]);
+    expect(nozzles.map(({ greatest }) => greatest)).toEqual([standing, standing]);
+    const low = good(
+      nozzlePressures({
+        pumps: [pump("1", 20)],
+        suctionPressure: 0,
+        density: 1000,
+        standing: { top: 5, pressure: 0 },
+      }),
+    );
+    expect(low[1]?.greatest).toBeCloseTo(20 * 1000 * G, 6);
+  });
+
+  it("count a suction below atmosphere as atmosphere, with a caution", () => {
+    const vacuum = nozzlePressures({ pumps: [pump("1", 30)], suctionPressure: -0.4 * BAR, density: 1000 });
+    expect(good(vacuum).map(({ greatest }) => greatest)).toEqual([0, 30 * 1000 * G]);
+    expect(codesOf(vacuum)).toEqual(["caution suction-vacuum-as-zero"]);
+    expect(nozzlePressures({ pumps: [], suctionPressure: -1.02 * BAR, density: 1000 }).ok).toBe(false);
+  });
+
+  it("name the pump whose figures are wrong", () => {
+    const refused = nozzlePressures({ pumps: [pump("booster", -1)], suctionPressure: 0, density: 1000 });
+    expect(refused.findings[0]?.subject).toBe("booster: greatest head");
+  });
+
+  it("of equal stages: 5 psi, two of 300 ft (1000 kg/m³): 5 / 135 / 135 / 265 psi", () => {
+    const pumps = [pump("1", 300 * FOOT), pump("2", 300 * FOOT)];
+    const pressures = pressuresOf({ pumps, suctionPressure: 5 * PSI, density: 1000 });
+    for (const [i, psi] of [5, 135, 135, 265].entries())
+      expect(Math.abs((pressures[i] as number) / PSI - psi)).toBeLessThan(0.2);
+  });
+
+  // Case O-R13: 600 ft at 62.428 lb/ft³ is 260.1 psi.
+  it("turn 600 ft of water into 260.1 psi", () => {
+    const [, discharge] = pressuresOf({ pumps: [pump("1", 600 * FOOT)], suctionPressure: 0, density: 1000 });
+    expect(Math.abs((discharge as number) / PSI - 260.1)).toBeLessThan(0.05);
+  });
+
+  it("of a stage agree with the series, and rise by one head a stage", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 20 }), fc.double({ min: 1, max: 200, noNaN: true }), (stage, head) => {
+        const { suction, discharge } = good(
+          stagePressure({ suctionPressure: BAR, shutoffHead: head, specificGravity: 1, stage, headTolerance: 0.05 }),
+        );
+        const rise = 998.2 * G * head * 1.05;
+        expect(suction).toBeCloseTo(BAR + (stage - 1) * rise, 3);
+        expect(discharge).toBeCloseTo(BAR + stage * rise, 3);
+      }),
+    );
+  });
+
+  it.each([
+    [{ stage: 1.5 }, "error not-a-whole-number"],
+    [{ stage: 0 }, "error out-of-range"],
+    [{ stage: 21 }, "error out-of-range"],
+    [{ shutoffHead: 0 }, "error out-of-range"],
+    [{ specificGravity: 0 }, "error out-of-range"],
+    [{ headTolerance: -0.01 }, "error out-of-range"],
+    [{ headTolerance: 0.51 }, "error out-of-range"],
+    [{ suctionPressure: -2 * BAR }, "error out-of-range"],
+    [{ headTolerance: null }, "caution head-tolerance-assumed"],
+    [{ specificGravity: 2.3 }, "caution outside-usual-range"],
+    [{ stage: 2 }, "caution later-stage-suction"],
+    [{}, "caution nozzle-pressure-without-surge"],
+  ])("of a stage: %o gives %s", (change, code) => {
+    const base = { suctionPressure: 0, shutoffHead: 50, specificGravity: 1, stage: 1, headTolerance: 0 };
+    expect(codesOf(stagePressure({ ...base, ...change }))).toContain(code);
+  });
+});
+
+describe("the class of each nozzle", () => {
+  const A395 = good(pressureMaterialNamed("A395"));
+  const CLASS_150 = good(flangeClassNamed("150", "SI"));
+  const base: Omit<NozzleClassesInput, "nozzles"> = {
+    material: A395,
+    flangeClass: CLASS_150,
+    temperature: 293.15,
+    system: "SI",
+  };
+
+  function classesOf(heads: readonly number[], suctionBar = 0, elevations: readonly number[] = []) {
+    const pumps = heads.map((head, i) => pump(`P${i + 1}`, head, elevations[i] ?? 0));
+    const nozzles = good(nozzlePressures({ pumps, suctionPressure: suctionBar * BAR, density: 1000 }));
+    return good(nozzleClasses({ ...base, nozzles }));
+  }
+
+  // Class 150 of ductile iron holds 17.2 bar cold (bar table), which at 1000 kg/m³ is 175.391 m.
+  // Heads in m from a suction of 0; the sums are worked in the margin.
+  it.each([
+    { heads: [175], elevations: [], first: undefined },
+    { heads: [176], elevations: [], first: "P1 discharge" },
+    // 90, 180
+    { heads: [90, 90], elevations: [], first: "P2 discharge" },
+    // 60, 160, 175.3
+    { heads: [60, 100, 15.3], elevations: [], first: undefined },
+    // 60, 160, 175.5
+    { heads: [60, 100, 15.5], elevations: [], first: "P3 discharge" },
+    // 180 already at the first, so its discharge and all after it
+    { heads: [180, 10, 10, 10], elevations: [], first: "P1 discharge" },
+    // 40, 80, 120, 160, 200: the fifth
+    { heads: [40, 40, 40, 40, 40], elevations: [], first: "P5 discharge" },
+    // 40, 80, less 30 of climb is 50, 110, 170, 230
+    { heads: [40, 40, 60, 60, 60], elevations: [0, 0, 30, 30, 30], first: "P5 discharge" },
+    // 30, 60, 90, 120, 150, 180: the sixth
+    { heads: [30, 30, 30, 30, 30, 30], elevations: [], first: "P6 discharge" },
+    // 100, 170; the next pump stands 20 m lower, so its suction, 190, is the first
+    { heads: [100, 70, 10, 10, 10, 10], elevations: [40, 40, 20, 20, 20, 20], first: "P3 suction" },
+  ])("of $heads m at $elevations: first beyond is $first", ({ heads, elevations, first }) => {
+    const { firstBeyond, nozzles } = classesOf(heads, 0, elevations);
+    expect(firstBeyond && `${firstBeyond.pump} ${firstBeyond.side}`).toBe(first);
+    for (const { greatest, needsNextClass, classNeeded } of nozzles) {
+      expect(needsNextClass).toBe(greatest > 17.2 * BAR);
+      expect(classNeeded).toBe(greatest > 17.2 * BAR ? "Class 300" : "Class 150");
+    }
+  });
+
+  it("is missing beyond Class 300, and the margin negative", () => {
+    const { nozzles } = classesOf([500]);
+    // 500 m are 49.033 bar over 44.1 and 17.2
+    expect(nozzles[1]?.classNeeded).toBeUndefined();
+    expect(nozzles[1]?.margin).toBeCloseTo(1 - 49.03325 / 17.2, 5);
+  });
+
+  it("is governed by the weakest part, named", () => {
+    const nozzles = good(
+      nozzlePressures({ pumps: [pump("P1", 100), pump("P2", 50)], suctionPressure: 0, density: 1000 }),
+    );
+    const parts = {
+      "": [{ name: "casing", workingPressure: 16 * BAR }],
+      P2: [{ name: "shaft seal", workingPressure: 12 * BAR }],
+    };
+    const result = nozzleClasses({ ...base, nozzles, parts });
+    expect(good(result).nozzles.map(({ governedBy }) => governedBy)).toEqual([
+      "casing",
+      "casing",
+      "shaft seal",
+      "shaft seal",
+    ]);
+    // 150 m are 14.71 bar: within the flange and the casing, over the seal
+    expect(good(result).nozzles[3]?.margin).toBeCloseTo(1 - 14.709975 / 12, 6);
+    expect(good(result).firstBeyond).toBeUndefined();
+    expect(codesOf(result)).toContain("caution later-stage-suction");
+    expect(weakestPart(10, [])).toEqual({ name: "flange", workingPressure: 10 });
+    const zero = { "": [{ name: "casing", workingPressure: 0 }] };
+    expect(nozzleClasses({ ...base, nozzles, parts: zero }).findings[0]?.subject).toBe("casing: working pressure");
+    // 1.5 × 17.2 bar = 25.8, up to 26
+    expect(good(result).testPressure / BAR).toBeCloseTo(26, 9);
+  });
+
+  it("keeps the first nozzle first: raising any head never moves it down the line", () => {
+    const heads = fc.array(fc.double({ min: 1, max: 90, noNaN: true }), { minLength: 1, maxLength: 6 });
+    fc.assert(
+      fc.property(heads, fc.nat(5), fc.double({ min: 0, max: 50, noNaN: true }), (series, at, more) => {
+        const raised = series.map((head, i) => (i === at ? head + more : head));
+        const place = (list: readonly number[]): number => {
+          const index = classesOf(list).nozzles.findIndex(({ needsNextClass }) => needsNextClass);
+          return index < 0 ? Number.POSITIVE_INFINITY : index;
+        };
+        expect(place(raised)).toBeLessThanOrEqual(place(series));
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
+describe("external loads", () => {
+  it("count as a pressure", () => {
+    // 16 × 1000/(π 0.2³) = 636 619.8 Pa; 4 × 10 000/(π 0.2²) = 318 309.9 Pa
+    expect(good(equivalentPressure({ moment: 1000, pull: 0, gasketDiameter: 0.2 }))).toBeCloseTo(636_619.772, 2);
+    expect(good(equivalentPressure({ moment: 0, pull: 10_000, gasketDiameter: 0.2 }))).toBeCloseTo(318_309.886, 2);
+    expect(equivalentPressure({ moment: 0, pull: 0, gasketDiameter: 0 }).ok).toBe(false);
+    expect(equivalentPressure({ moment: -1, pull: 0, gasketDiameter: 0.2 }).ok).toBe(false);
+  });
+});
