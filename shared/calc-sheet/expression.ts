@@ -5,7 +5,7 @@
  */
 export type Expression =
   | { readonly op: "value"; readonly key: string }
-  /** The input columns of a line table, as one range. */
+  /** A table as one range: the input columns of a line, a whole table of inputs with its headings. */
   | { readonly op: "range"; readonly key: string }
   | { readonly op: "constant"; readonly value: number | string }
   | Call
@@ -13,15 +13,41 @@ export type Expression =
   | { readonly op: "notes"; readonly of: Call }
   | { readonly op: "sum" | "product"; readonly terms: readonly Expression[] }
   | { readonly op: "difference" | "ratio"; readonly of: Expression; readonly by: Expression }
-  /** The sum of one worked column of a line table. */
+  | { readonly op: "least" | "greatest"; readonly terms: readonly Expression[] }
+  /** The sum of one worked column of a table. */
   | { readonly op: "columnSum"; readonly key: string; readonly column: string }
-  /** One text where `left` is at least `right`, another where it is less. */
+  /** The least or greatest number of a column, or a text where it holds none. */
   | {
-      readonly op: "verdict";
+      readonly op: "columnLeast" | "columnGreatest";
+      readonly key: string;
+      readonly column: string;
+      readonly otherwise: string;
+    }
+  /** One column of a table as a range. */
+  | { readonly op: "column"; readonly key: string; readonly column: string }
+  /** One figure of a spilled record, by its place; the error of the record where there is none. */
+  | { readonly op: "part"; readonly key: string; readonly place: number }
+  /** Texts and numbers one after another, numbers with a decimal point whatever the country. */
+  | { readonly op: "join"; readonly terms: readonly Expression[] }
+  /** The text before a mark, whole where it does not hold it; upper and lower case alike. */
+  | { readonly op: "before"; readonly text: Expression; readonly mark: string }
+  /** `then` where `left` is at least `right`. */
+  | {
+      readonly op: "atLeast";
       readonly left: Expression;
       readonly right: Expression;
-      readonly atLeast: string;
-      readonly less: string;
+      readonly then: Expression;
+      readonly otherwise: Expression;
+    }
+  /** `then` where a cell holds a number, not a text or an error. */
+  | { readonly op: "ifNumber"; readonly of: Expression; readonly then: Expression; readonly otherwise: Expression }
+  /** `then` where a cell holds this text, in upper or lower case. */
+  | {
+      readonly op: "ifText";
+      readonly of: Expression;
+      readonly is: string;
+      readonly then: Expression;
+      readonly otherwise: Expression;
     };
 
 export interface Call {
@@ -63,6 +89,24 @@ export function ratio(of: Expression, by: Expression): Expression {
   return { op: "ratio", of, by };
 }
 
+export function part(key: string, place: number): Expression {
+  return { op: "part", key, place };
+}
+
+export function column(key: string, of: string): Expression {
+  return { op: "column", key, column: of };
+}
+
+/** One text where `left` is at least `right`, another where it is less. */
+export function verdict(left: Expression, right: Expression, atLeast: string, less: string): Expression {
+  return { op: "atLeast", left, right, then: constant(atLeast), otherwise: constant(less) };
+}
+
+/** What follows from a number, or a text where a cell holds none. */
+export function ifNumber(of: Expression, then: Expression, otherwise: string): Expression {
+  return { op: "ifNumber", of, then, otherwise: constant(otherwise) };
+}
+
 /** The expressions an expression is made of. */
 export function partsOf(expression: Expression): readonly Expression[] {
   switch (expression.op) {
@@ -70,6 +114,10 @@ export function partsOf(expression: Expression): readonly Expression[] {
     case "range":
     case "constant":
     case "columnSum":
+    case "columnLeast":
+    case "columnGreatest":
+    case "column":
+    case "part":
       return [];
     case "call":
       return expression.args.filter((arg) => arg !== null);
@@ -77,11 +125,19 @@ export function partsOf(expression: Expression): readonly Expression[] {
       return [expression.of];
     case "sum":
     case "product":
+    case "least":
+    case "greatest":
+    case "join":
       return expression.terms;
     case "difference":
     case "ratio":
       return [expression.of, expression.by];
-    case "verdict":
-      return [expression.left, expression.right];
+    case "before":
+      return [expression.text];
+    case "atLeast":
+      return [expression.left, expression.right, expression.then, expression.otherwise];
+    case "ifNumber":
+    case "ifText":
+      return [expression.of, expression.then, expression.otherwise];
   }
 }

@@ -3,11 +3,13 @@ import { NAMESPACE } from "../catalogue/namespace.ts";
 import type { Call, Expression } from "./expression.ts";
 import { entryOf, withUnits } from "./work-out.ts";
 
-/** Where the cells of a plan stand: keyed cells, ranges of line tables, and their worked columns. */
+/** Where the cells of a plan stand: keyed cells and spills, ranges of tables, and their columns. */
 export interface Addresses {
   readonly cell: (key: string) => string;
   readonly range: (table: string) => string;
   readonly column: (table: string, column: string) => string;
+  /** The first cell of a spilled record, which alone shows its error, and one of its figures. */
+  readonly part: (record: string, place: number) => { readonly first: string; readonly cell: string };
 }
 
 /** An expression as formula text, without the leading "=". */
@@ -34,8 +36,39 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
       return `${bracketed(expression.of, write)}/${bracketed(expression.by, write, true)}`;
     case "columnSum":
       return `SUM(${at.column(expression.key, expression.column)})`;
-    case "verdict":
-      return `IF(${write(expression.left)}>=${write(expression.right)},${literal(expression.atLeast)},${literal(expression.less)})`;
+    case "least":
+      return `MIN(${expression.terms.map(write).join(",")})`;
+    case "greatest":
+      return `MAX(${expression.terms.map(write).join(",")})`;
+    case "columnLeast":
+    case "columnGreatest": {
+      const cells = at.column(expression.key, expression.column);
+      const name = expression.op === "columnLeast" ? "MIN" : "MAX";
+      return `IF(COUNT(${cells})=0,${literal(expression.otherwise)},${name}(${cells}))`;
+    }
+    case "column":
+      return at.column(expression.key, expression.column);
+    case "part": {
+      const { first, cell } = at.part(expression.key, expression.place);
+      return `IF(ISERROR(${first}),${first},${cell})`;
+    }
+    case "join":
+      return expression.terms.map(joined).join("&");
+    case "before": {
+      const text = write(expression.text);
+      return `IFERROR(LEFT(${text},SEARCH(${literal(expression.mark)},${text})-1),${text})`;
+    }
+    case "atLeast":
+      return `IF(${write(expression.left)}>=${write(expression.right)},${write(expression.then)},${write(expression.otherwise)})`;
+    case "ifNumber":
+      return `IF(ISNUMBER(${write(expression.of)}),${write(expression.then)},${write(expression.otherwise)})`;
+    case "ifText":
+      return `IF(${write(expression.of)}=${literal(expression.is)},${write(expression.then)},${write(expression.otherwise)})`;
+  }
+
+  /** A number becomes a text with the decimal sign of the country; the functions read a point everywhere. */
+  function joined(term: Expression): string {
+    return term.op === "value" ? `SUBSTITUTE(${write(term)},",",".")` : write(term);
   }
 
   function argumentTexts({ id, args }: Call): readonly string[] {

@@ -18,6 +18,11 @@ export type PlanItem =
   | ResultItem
   | LineTableItem
   | CurveItem
+  | InputTableItem
+  | SpillItem
+  | WorkingItem
+  | TableItem
+  | ChartsItem
   | FindingItem
   | StatementItem;
 
@@ -95,6 +100,88 @@ export interface CurveItem {
   readonly xTitle: string;
   readonly yTitle: string;
   readonly marks: readonly { readonly label: string; readonly x: string; readonly y: string }[];
+}
+
+/** Stated figures in rows under headings with their units; the range holds the headings. */
+export interface InputTableItem {
+  readonly kind: "inputTable";
+  readonly key: string;
+  readonly columns: readonly TableColumn[];
+  /** In the plan's unit set; blank where nothing was stated. */
+  readonly rows: readonly (readonly Scalar[])[];
+  /** What the figures are and where they come from, said beside them. */
+  readonly basis: string;
+  /** A chart will stand beside it. */
+  readonly chartBeside?: boolean;
+}
+
+export interface TableColumn {
+  readonly key: string;
+  readonly label: string;
+  readonly quantity?: Quantity;
+}
+
+/** A function's table or record, headings over figures, in the working columns beside the printed page. */
+export interface SpillItem {
+  readonly kind: "spill";
+  readonly key: string;
+  readonly label: string;
+  readonly expression: Expression;
+  /** Headings among them. */
+  readonly rows: number;
+  readonly columns: readonly { readonly key: string; readonly quantity?: Quantity }[];
+}
+
+/** A table of figures that others rest on, in the working columns. Its range holds the headings. */
+export interface WorkingItem {
+  readonly kind: "working";
+  readonly key: string;
+  readonly label: string;
+  readonly rows: number;
+  readonly columns: readonly WorkingColumn[];
+}
+
+export interface WorkingColumn extends TableColumn {
+  /** A formula a cell, nothing for a blank one; or one formula that fills the column. */
+  readonly cells: ((row: number) => Expression | null) | { readonly spill: Expression };
+}
+
+/** A printed table of worked figures, a label before each row. */
+export interface TableItem {
+  readonly kind: "table";
+  readonly key: string;
+  readonly heading: string;
+  /** As many as stand beside the labels on the page. */
+  readonly columns: readonly TableColumn[];
+  readonly rows: readonly { readonly label: string; readonly cells: readonly Expression[] }[];
+}
+
+/** One chart, or two side by side; beside a table of inputs where it says so. */
+export interface ChartsItem {
+  readonly kind: "charts";
+  readonly beside?: string;
+  readonly charts: readonly ChartFacts[];
+}
+
+export interface ChartFacts {
+  readonly title: string;
+  readonly xTitle: string;
+  readonly yTitle: string;
+  readonly secondTitle?: string;
+  readonly series: readonly SeriesFacts[];
+}
+
+/** Where a series stands: a column of a table or spill, or a single cell. */
+export type SeriesRange = { readonly table: string; readonly column: string } | { readonly cell: string };
+
+export interface SeriesFacts {
+  readonly name: string;
+  readonly x: SeriesRange;
+  readonly y: SeriesRange;
+  readonly color: string;
+  readonly pointsOnly?: boolean;
+  readonly dashed?: boolean;
+  readonly secondAxis?: boolean;
 }
 
 /** The live findings of one call. */

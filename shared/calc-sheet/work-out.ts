@@ -1,11 +1,11 @@
 import type { Finding } from "../../src/basis/result.ts";
-import { call } from "../catalogue/call.ts";
+import { call, headerText } from "../catalogue/call.ts";
 import { entryNamed } from "../catalogue/catalogue.ts";
 import type { Argument, Cell } from "../catalogue/cell.ts";
 import { isCellError, isRange } from "../catalogue/cell.ts";
 import type { Entry } from "../catalogue/entry.ts";
 import type { Call, Expression } from "./expression.ts";
-import type { CalcSheetPlan, LineTableItem, LineTableRow } from "./plan.ts";
+import type { CalcSheetPlan, SpillItem, WorkingItem } from "./plan.ts";
 
 /** A plan worked out in memory: what each keyed cell shows, in the plan's unit set, and the findings of its call. */
 export interface WorkedPlan {
@@ -22,14 +22,15 @@ export function tableCell(table: string, row: number, column: string): string {
 export function workOut(plan: CalcSheetPlan): WorkedPlan {
   const cells = new Map<string, Argument>();
   const findings = new Map<string, readonly Finding[]>();
-  const tables = new Map<string, LineTableItem>();
+  const ranges = new Map<string, readonly (readonly Cell[])[]>();
+  const rowCounts = new Map<string, number>();
 
   function answerTo(expression: Expression, key: string): Argument {
     switch (expression.op) {
       case "value":
         return cellAt(expression.key);
       case "range":
-        return stated(tables.get(expression.key));
+        return rangeOf(expression.key);
       case "constant":
         return expression.value;
       case "call":
@@ -44,15 +45,112 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
         return arithmetic([expression.of, expression.by], key, ([of = 0, by = 0]) => of - by);
       case "ratio":
         return arithmetic([expression.of, expression.by], key, ([of = 0, by = 0]) => of / by);
+      case "least":
+        return arithmetic(expression.terms, key, (numbers) => Math.min(...numbers));
+      case "greatest":
+        return arithmetic(expression.terms, key, (numbers) => Math.max(...numbers));
       case "columnSum":
-        return arithmetic(columnCells(expression.key, expression.column), key, (numbers) =>
-          numbers.reduce((total, n) => total + n, 0),
+        return arithmetic(
+          columnOf(expression.key, expression.column).map((cell) => ({ op: "constant", value: cell }) as Expression),
+          key,
+          (numbers) => numbers.reduce((total, n) => total + n, 0),
         );
-      case "verdict": {
-        const { left, right, atLeast, less } = expression;
-        return arithmetic([left, right], key, ([l = 0, r = 0]) => (l >= r ? atLeast : less));
+      case "columnLeast":
+      case "columnGreatest":
+        return extremeOf(expression);
+      case "column":
+        return columnOf(expression.key, expression.column).map((cell) => [cell]);
+      case "part": {
+        const record = cellAt(expression.key);
+        return isRange(record) ? (record[1]?.[expression.place] ?? null) : record;
+      }
+      case "join":
+        return joined(expression.terms.map((term) => single(term, key)));
+      case "before":
+        return before(single(expression.text, key), expression.mark);
+      case "atLeast": {
+        const { left, right, then, otherwise } = expression;
+        const side = arithmetic([left, right], key, ([l = 0, r = 0]) => (l >= r ? 1 : 0));
+        if (typeof side !== "number") return side;
+        return answerTo(side === 1 ? then : otherwise, key);
+      }
+      case "ifNumber": {
+        const isNumber = typeof answerTo(expression.of, key) === "number";
+        return answerTo(isNumber ? expression.then : expression.otherwise, key);
+      }
+      case "ifText": {
+        const cell = single(expression.of, key);
+        if (isCellError(cell)) return cell;
+        const same = String(cell ?? "").toLowerCase() === expression.is.toLowerCase();
+        return answerTo(same ? expression.then : expression.otherwise, key);
       }
     }
+  }
+
+  function single(expression: Expression, key: string): Cell {
+    const answer = answerTo(expression, key);
+    if (isRange(answer)) throw new Error(`${key} takes a range where a single cell is due`);
+    return answer;
+  }
+
+  /** The cells of a column of any table, rows in order. */
+  function columnOf(table: string, of: string): readonly Cell[] {
+    const rows = rowCounts.get(table);
+    if (rows === undefined) throw new Error(`the table ${table} is read before it is worked out`);
+    return Array.from({ length: rows }, (_, row) => (cells.get(tableCell(table, row, of)) ?? null) as Cell);
+  }
+
+  function extremeOf({
+    op,
+    key,
+    column,
+    otherwise,
+  }: Extract<Expression, { op: "columnLeast" | "columnGreatest" }>): Cell {
+    const all = columnOf(key, column);
+    const numbers = all.filter((cell) => typeof cell === "number");
+    if (numbers.length === 0) return otherwise;
+    const error = all.find(isCellError);
+    if (error !== undefined) return error;
+    return op === "columnLeast" ? Math.min(...numbers) : Math.max(...numbers);
+  }
+
+  function setSpill({ key, rows, columns }: SpillItem, answer: Argument): void {
+    rowCounts.set(key, rows - 1);
+    cells.set(key, answer);
+    if (!isRange(answer)) return;
+    answer.slice(1).forEach((row, i) => {
+      columns.forEach((of, j) => {
+        cells.set(tableCell(key, i, of.key), row[j] ?? null);
+      });
+    });
+  }
+
+  function setWorking(item: WorkingItem): void {
+    const { key, rows, columns } = item;
+    rowCounts.set(key, rows);
+    for (const { key: of, cells: filling } of columns) {
+      if (typeof filling === "function") {
+        for (let row = 0; row < rows; row += 1) {
+          const expression = filling(row);
+          const cell = tableCell(key, row, of);
+          if (expression !== null) cells.set(cell, answerTo(expression, cell));
+        }
+      } else {
+        const answer = answerTo(filling.spill, `${key}.${of}`);
+        cells.set(`${key}.${of}`, answer);
+        const shown = isRange(answer) ? answer : [[answer]];
+        shown.forEach(([cell = null], row) => {
+          cells.set(tableCell(key, row, of), cell);
+        });
+      }
+    }
+    const headings = columns.map(({ label, quantity }) => headerText(label, quantity, plan.unitSet));
+    ranges.set(key, [
+      headings,
+      ...Array.from({ length: rows }, (_, row) =>
+        columns.map((of) => (cells.get(tableCell(key, row, of.key)) ?? null) as Cell),
+      ),
+    ]);
   }
 
   function cellAt(key: string): Argument {
@@ -61,9 +159,10 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
     return found;
   }
 
-  function columnCells(table: string, column: string): Expression[] {
-    const rows = tables.get(table)?.rows ?? [];
-    return rows.map((_, row) => ({ op: "value", key: tableCell(table, row, column) }));
+  function rangeOf(table: string): readonly (readonly Cell[])[] {
+    const range = ranges.get(table);
+    if (range === undefined) throw new Error(`the table ${table} is read before it is worked out`);
+    return range;
   }
 
   function arithmetic(terms: readonly Expression[], key: string, work: (numbers: number[]) => number | string): Cell {
@@ -99,7 +198,11 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
         cells.set(item.key, item.value);
         break;
       case "line":
-        tables.set(item.key, item);
+        ranges.set(
+          item.key,
+          item.rows.map(({ pipe, length, fittings }) => [pipe, length, fittings]),
+        );
+        rowCounts.set(item.key, item.rows.length);
         item.rows.forEach((row, i) => {
           for (const column of ["pipe", "length", "fittings"] as const) {
             cells.set(tableCell(item.key, i, column), row[column]);
@@ -114,6 +217,33 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
               ),
             );
           }
+        });
+        break;
+      case "inputTable":
+        rowCounts.set(item.key, item.rows.length);
+        ranges.set(item.key, [
+          item.columns.map(({ label, quantity }) => headerText(label, quantity, plan.unitSet)),
+          ...item.rows,
+        ]);
+        item.rows.forEach((row, i) => {
+          item.columns.forEach((of, j) => {
+            cells.set(tableCell(item.key, i, of.key), row[j] ?? null);
+          });
+        });
+        break;
+      case "spill":
+        setSpill(item, answerTo(item.expression, item.key));
+        break;
+      case "working":
+        setWorking(item);
+        break;
+      case "table":
+        rowCounts.set(item.key, item.rows.length);
+        item.rows.forEach((row, i) => {
+          item.columns.forEach((of, j) => {
+            const cell = tableCell(item.key, i, of.key);
+            cells.set(cell, answerTo(row.cells[j] as Expression, cell));
+          });
         });
         break;
       case "result":
@@ -141,7 +271,14 @@ export function entryOf(id: string): Entry {
   return entry;
 }
 
-function stated(table: LineTableItem | undefined): readonly (readonly Cell[])[] {
-  if (table === undefined) throw new Error("a line is read before it is stated");
-  return table.rows.map(({ pipe, length, fittings }: LineTableRow) => [pipe, length, fittings]);
+/** Texts and numbers one after another; the first error among them as it is. */
+function joined(parts: readonly Cell[]): Cell {
+  const error = parts.find(isCellError);
+  return error ?? parts.map((cell) => String(cell ?? "")).join("");
+}
+
+function before(cell: Cell, mark: string): Cell {
+  if (typeof cell !== "string") return cell;
+  const at = cell.toLowerCase().indexOf(mark.toLowerCase());
+  return at < 0 ? cell : cell.slice(0, at);
 }

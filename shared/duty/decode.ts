@@ -1,11 +1,14 @@
 import { UNIT_SETS } from "../../src/basis/quantities.ts";
-import { type Finding, type Result, succeed } from "../../src/basis/result.ts";
+import { type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
 import type { Liquid } from "../../src/liquid/liquid.ts";
 import { liquidNamed } from "../../src/liquid/liquid-name.ts";
 import type { CountedFitting } from "../../src/pipework/fitting.ts";
 import type { Pipe } from "../../src/pipework/pipe.ts";
 import { pipeNamed } from "../../src/pipework/pipe-name.ts";
+import { acceptanceGradeNamed } from "../../src/pump/acceptance.ts";
+import type { AcceptanceGradeRow } from "../../src/tables/acceptance-grades.ts";
 import { fittings } from "../catalogue/parameters/fittings.ts";
+import { decodePump, isBlankPump } from "./decode-pump.ts";
 import type { Duty, DutySegment } from "./duty.ts";
 import { type DutyText, FIELD_KEYS, type FieldKey, type LineKey, placeKey, type SegmentText } from "./duty-text.ts";
 import { FIELDS } from "./fields.ts";
@@ -19,6 +22,8 @@ export interface Decoded {
 }
 
 const CURVE_REACH = 1.5;
+
+const ROUNDING = 1e-9;
 
 const LINE_NAMES: Readonly<Record<LineKey, string>> = {
   suctionLine: "suction line",
@@ -96,6 +101,40 @@ export function decodeDuty(typed: DutyText): Decoded {
     return fittings.read([[given]], { name: "fittings", unitSet: typed.unitSet, units: UNIT_SETS[typed.unitSet] });
   }
 
+  /** Levels typed to a hundredth may meet the static head to a rounding of it. */
+  function checkStaticHead(
+    key: "leastStaticHead" | "greatestStaticHead",
+    value: number | undefined,
+    side: "at most" | "at least",
+    staticHead: number,
+  ): void {
+    if (value === undefined) return;
+    const excess = side === "at most" ? value - staticHead : staticHead - value;
+    if (excess <= ROUNDING * Math.max(1, Math.abs(staticHead))) return;
+    const limit = { quantity: "head", value: staticHead, side } as const;
+    const found = { quantity: "head", value } as const;
+    keep(key, fail([{ code: "out-of-range", severity: "error", subject: FIELDS[key].label, found, limit }]));
+  }
+
+  function agedRoughnessOf(segments: readonly DutySegment[]): number | undefined {
+    const value = amountOf("agedRoughness");
+    if (value === undefined) return undefined;
+    const subject = FIELDS.agedRoughness.label;
+    const found = { quantity: "size", value } as const;
+    const half = Math.min(...segments.map(({ segment }) => segment.pipe.bore)) / 2;
+    if (value > 0 && value < half) return value;
+    const limit =
+      value > 0
+        ? ({ quantity: "size", value: half, side: "below" } as const)
+        : ({ quantity: "size", value: 0, side: "above" } as const);
+    return keep("agedRoughness", fail([{ code: "out-of-range", severity: "error", subject, found, limit }]));
+  }
+
+  function gradeOf(): AcceptanceGradeRow | undefined {
+    const given = typed.fields.acceptanceGrade;
+    return given.trim() === "" ? undefined : keep("acceptanceGrade", acceptanceGradeNamed(given));
+  }
+
   const liquid = liquidOf();
   const temperature = amountOf("temperature");
   const altitude = amountOf("altitude");
@@ -120,6 +159,17 @@ export function decodeDuty(typed: DutyText): Decoded {
   }
   const suctionLine = lineOf("suctionLine");
   const dischargeLine = lineOf("dischargeLine");
+  const leastStaticHead = amountOf("leastStaticHead");
+  const greatestStaticHead = amountOf("greatestStaticHead");
+  if (sourceLevel !== undefined && deliveryLevel !== undefined) {
+    const staticHead = deliveryLevel - sourceLevel;
+    checkStaticHead("leastStaticHead", leastStaticHead, "at most", staticHead);
+    checkStaticHead("greatestStaticHead", greatestStaticHead, "at least", staticHead);
+  }
+  const agedRoughness = agedRoughnessOf([...(suctionLine ?? []), ...(dischargeLine ?? [])]);
+  const acceptanceGrade = gradeOf();
+  const pump =
+    typed.pump === undefined || isBlankPump(typed.pump) ? undefined : decodePump(typed.pump, typed.unitSet, keep);
 
   const hasErrors = [...findings.values()].flat().some(({ severity }) => severity === "error");
   if (
@@ -161,6 +211,11 @@ export function decodeDuty(typed: DutyText): Decoded {
     curveFlow,
     suctionLine,
     dischargeLine,
+    leastStaticHead,
+    greatestStaticHead,
+    agedRoughness,
+    acceptanceGrade,
+    pump,
   };
   return { duty, findings };
 }

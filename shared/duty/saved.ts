@@ -8,6 +8,24 @@ const VERSION = 1;
 
 const segment = v.object({ pipe: v.string(), length: v.string(), fittings: v.string() });
 
+const curvePoint = v.object({
+  flow: v.string(),
+  head: v.string(),
+  efficiency: v.string(),
+  npshRequired: v.string(),
+});
+
+const pump = v.object({
+  name: v.string(),
+  speed: v.string(),
+  impellerDiameter: v.string(),
+  points: v.array(curvePoint),
+  speedRatio: v.string(),
+  trimRatio: v.string(),
+  count: v.string(),
+  arrangement: v.picklist(["parallel", "series"]),
+});
+
 const saved = v.object({
   format: v.literal(FORMAT),
   version: v.number(),
@@ -16,6 +34,7 @@ const saved = v.object({
   basis: v.optional(v.record(v.string(), v.string()), {}),
   suctionLine: v.array(segment),
   dischargeLine: v.array(segment),
+  pump: v.optional(pump),
 });
 
 /** A duty as text to keep in a file. */
@@ -33,7 +52,7 @@ export function loadDuty(json: string): Result<DutyText> {
   }
   const parsed = v.safeParse(saved, data);
   if (!parsed.success) return refuse(firstIssue(parsed.issues));
-  const { version, unitSet, fields, basis, suctionLine, dischargeLine } = parsed.output;
+  const { version, unitSet, fields, basis, suctionLine, dischargeLine, pump: chosen } = parsed.output;
   if (version > VERSION) return refuse(`it was saved by a later version (${version})`);
   const known = (from: Readonly<Record<string, string>>): Partial<Record<FieldKey, string>> =>
     Object.fromEntries(FIELD_KEYS.filter((key) => from[key] !== undefined).map((key) => [key, from[key] as string]));
@@ -43,6 +62,7 @@ export function loadDuty(json: string): Result<DutyText> {
     basis: known(basis),
     suctionLine: suctionLine.length === 0 ? EMPTY_DUTY.suctionLine : suctionLine,
     dischargeLine: dischargeLine.length === 0 ? EMPTY_DUTY.dischargeLine : dischargeLine,
+    ...(chosen === undefined ? {} : { pump: chosen }),
   });
 }
 

@@ -22,7 +22,7 @@ export function curveShapeFindings(
     const facts = { points: count, least };
     return [{ code: "table-curve-too-short", severity: "error", subject, given, facts }];
   }
-  const { flow, head, efficiency, npshRequired, power } = figures;
+  const { head, efficiency, npshRequired, power } = figures;
   let top = 0;
   let best = 0;
   let withEfficiency = 0;

@@ -10,6 +10,7 @@ import { CURVE_COLUMNS, type CurveColumn, LIMIT_COLUMNS, type LimitColumn, USUAL
 import { curveShapeFindings } from "./curve-shape.ts";
 import { type Heading, headingOf } from "./heading.ts";
 import { cellPlace, rowNumber, type TablePlace } from "./place.ts";
+import { type PointFigures, pointFigures } from "./point-figures.ts";
 
 export type Rows = readonly (readonly Cell[])[];
 
@@ -62,12 +63,14 @@ export function readCurveTable(rows: Rows, { place, units }: TableReading): Resu
     const { quantity } = CURVE_COLUMNS[key] as { quantity?: Quantity };
     return heading.units[key] ?? units[quantity ?? "ratio"];
   };
-  const { pumps, efficiencyScale } = gather(rows, heading, unitOf, place);
+  const { figures, pumps, efficiencyScale } = gather(rows, heading, unitOf, place);
   if (pumps.length === 0) {
     return fail([{ code: "table-no-rows", severity: "error", subject: place.name }]);
   }
   if (!efficiencyScale.ok) return efficiencyScale;
-  const read = pumps.map((pump) => finished(pump, efficiencyScale.value));
+  for (const [i, efficiency] of figures.efficiency.entries())
+    figures.efficiency[i] = efficiency * efficiencyScale.value;
+  const read = pumps.map((pump) => finished(pump, figures));
   if (read.some(({ usable }) => usable)) {
     const keys = Object.keys(heading.at) as CurveColumn[];
     return succeed({ pumps: read, units: Object.fromEntries(keys.map((key) => [key, unitOf(key)])) });
@@ -94,21 +97,14 @@ function usualHeading(rows: Rows, place: TablePlace): Result<Heading<CurveColumn
   return succeed({ at, units: {}, firstRow: first });
 }
 
-/** A row. What it does not give stands as 0, which counts as not given. Efficiency as the table has it. */
-interface GatheredPoint extends TablePoint {
-  readonly flow: number;
-  readonly head: number;
-  efficiency: number;
-  readonly npshRequired: number;
-  readonly power: number;
-}
-
 /** A curve while its rows are being read. Figures in engine units. */
 interface GatheredCurve {
   readonly speed: number | undefined;
   readonly diameter: number | undefined;
   readonly firstRow: number;
-  readonly points: GatheredPoint[];
+  /** Its points among the figures, from the first on. */
+  readonly from: number;
+  count: number;
   isOutOfOrder: boolean;
 }
 
@@ -121,6 +117,7 @@ interface GatheredPump {
 }
 
 interface Gathered {
+  readonly figures: PointFigures;
   readonly pumps: readonly GatheredPump[];
   /** What a figure of the efficiency column is worth. */
   readonly efficiencyScale: Result<number>;
@@ -133,6 +130,8 @@ function gather(
   place: TablePlace,
 ): Gathered {
   const { at, firstRow } = heading;
+  const figures = pointFigures(Math.max(0, rows.length - firstRow));
+  let filled = 0;
   const pumps: GatheredPump[] = [];
   const pumpByName = new Map<string, GatheredPump>();
   const efficiencies = { greatest: 0, row: -1, isPercentText: false };
@@ -230,7 +229,8 @@ function gather(
       speed,
       diameter,
       firstRow: index,
-      points: [],
+      from: filled,
+      count: 0,
       isOutOfOrder: known !== undefined,
     };
     pump?.curves.push(made);
@@ -290,7 +290,7 @@ function gather(
     if (efficiency !== undefined && efficiency < 0) {
       problem("efficiency", mustBe("ratio", efficiency, "at least"));
     }
-    const before = curve.points.at(-1)?.flow;
+    const before = curve.count === 0 ? undefined : figures.flow[filled - 1];
     if (before !== undefined && flow <= before && !curve.isOutOfOrder) {
       curve.isOutOfOrder = true;
       problem("flow", {
@@ -299,14 +299,14 @@ function gather(
         limit: { quantity: "flow", value: before, side: "above" },
       });
     }
-    curve.points.push({
-      row: index,
-      flow,
-      head,
-      efficiency: efficiency ?? 0,
-      npshRequired: npshRequired ?? 0,
-      power: power ?? 0,
-    });
+    figures.row[filled] = index;
+    figures.flow[filled] = flow;
+    figures.head[filled] = head;
+    figures.efficiency[filled] = efficiency ?? 0;
+    figures.npshRequired[filled] = npshRequired ?? 0;
+    figures.power[filled] = power ?? 0;
+    filled += 1;
+    curve.count += 1;
   }
 
   function takeLimit(key: LimitColumn, value: number | undefined): void {
@@ -325,7 +325,7 @@ function gather(
   }
 
   const efficiencyAt = cellPlace(place, efficiencies.row, efficiencyColumn ?? 0, CURVE_COLUMNS.efficiency.name);
-  return { pumps, efficiencyScale: scaleOf(efficiencies.greatest, efficiencies.isPercentText, efficiencyAt) };
+  return { figures, pumps, efficiencyScale: scaleOf(efficiencies.greatest, efficiencies.isPercentText, efficiencyAt) };
 }
 
 /** A number with its own unit; refuses any other text, an error value, and TRUE or FALSE. */
@@ -360,21 +360,45 @@ function scaleOf(greatest: number, isPercentText: boolean, subject: string): Res
   return succeed(1);
 }
 
-function finished(pump: GatheredPump, efficiencyScale: number): TablePump {
+function finished(pump: GatheredPump, figures: PointFigures): TablePump {
   const { name, place, limits, curves } = pump;
   const findings = [...pump.findings, ...limitFindings(pump)];
-  for (const { points, firstRow } of curves) {
-    for (const point of points) point.efficiency *= efficiencyScale;
-    // The rows that could not be read have said so; the shape of the rest means nothing.
-    if (pump.findings.length > 0) continue;
-    findings.push(...curveShapeFindings(points, `${place.name} row ${rowNumber(place, firstRow)}`, name));
+  // Where rows could not be read they have said so, and the shape of the rest means nothing.
+  if (pump.findings.length === 0) {
+    for (const { from, count, firstRow } of curves) {
+      const subject = `${place.name} row ${rowNumber(place, firstRow)}`;
+      findings.push(...curveShapeFindings(figures, from, from + count - 1, subject, name));
+    }
   }
   const usable = curves.length > 0 && !findings.some(({ severity }) => severity === "error");
-  return { name, curves: usable ? curves.map(offered) : [], limits, findings, usable };
+  return { name, curves: usable ? curves.map((curve) => offered(curve, figures)) : [], limits, findings, usable };
 }
 
-function offered({ speed, diameter, points }: GatheredCurve): TableCurve {
-  return { ...(speed === undefined ? {} : { speed }), ...(diameter === undefined ? {} : { diameter }), points };
+/** A curve whose points are made when somebody asks for them. */
+function offered({ speed, diameter, from, count }: GatheredCurve, figures: PointFigures): TableCurve {
+  const { flow, head } = figures;
+  let made: readonly TablePoint[] | undefined;
+  return {
+    ...(speed === undefined ? {} : { speed }),
+    ...(diameter === undefined ? {} : { diameter }),
+    outline: { flow, head, from, to: from + count - 1 },
+    get points() {
+      made ??= Array.from({ length: count }, (_, i) => pointOf(figures, from + i));
+      return made;
+    },
+  };
+}
+
+function pointOf(figures: PointFigures, i: number): TablePoint {
+  const { row, flow, head, efficiency, npshRequired, power } = figures;
+  return {
+    row: row[i] as number,
+    flow: flow[i] as number,
+    head: head[i] as number,
+    efficiency: efficiency[i] as number,
+    npshRequired: npshRequired[i] as number,
+    power: power[i] as number,
+  };
 }
 
 function limitFindings({ name, place, limits }: GatheredPump): readonly Finding[] {

@@ -354,13 +354,14 @@ export function cornerWords({ staticHead, pipe, curve }: CornerState): string {
 
 function marginFindings({ npshMargin }: DutyRegionInput, least: DutyRegion["leastNpshMargin"]): readonly Finding[] {
   if (least === null) return [];
-  const found = amount("head", least.margin);
   const facts = { flow: amount("flow", least.flow) };
   const subject = "NPSH margin";
   if (least.margin < 0) {
+    const found = amount("head", -least.margin);
     return [{ code: "region-npsh-short", severity: "warning", subject, found, facts, cites: MARGIN_RULE }];
   }
   if (npshMargin === undefined || least.margin >= npshMargin) return [];
+  const found = amount("head", least.margin);
   const limit = { quantity: "head", value: npshMargin, side: "at least" } as const;
   return [{ code: "region-npsh-margin-small", severity: "caution", subject, found, limit, facts }];
 }

@@ -1,6 +1,5 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -465,11 +464,5 @@ describe("pictures", () => {
     expect(words[1]).toContain("Static head 7.5 m");
     expect(words[2]).toMatch(/^System curve: .* at 0 m³\/h rising to .* at 270 m³\/h\. Duty point: .* at 180 m³\/h\.$/);
     await page.close();
-  });
-});
-
-describe("the bundle", () => {
-  it("stays within 150 kB gzipped", () => {
-    expect(gzipSync(script).length + gzipSync(style).length).toBeLessThan(150_000);
   });
 });

@@ -17,6 +17,9 @@ const OFFICE_CDN = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
 /** The engines behind Excel's panes: Edge on Windows, Safari on Mac, any of the two or Chrome on the web. */
 const ENGINES = ["es2022", "chrome109", "safari16"];
 
+/** Modules loaded while the build runs the catalogue for its help pages. */
+const HELP_LAYER = "help";
+
 /** What Excel on Windows, Mac and the web asks for, in the folders office.js looks in. */
 const OFFICE_FILES = [
   "office.js",
@@ -58,15 +61,23 @@ export default function addin(_env, argv = {}) {
     module: {
       rules: [
         { test: /\.ts$/, loader: "esbuild-loader", options: { target: ENGINES } },
+        {
+          test: /\.ts$/,
+          include: path.join(root, "shared", "catalogue", "entries"),
+          issuerLayer: { not: [HELP_LAYER] },
+          enforce: "pre",
+          loader: path.join(root, "tools", "build", "without-help.mjs"),
+        },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
         {
           test: path.join(root, "functions", "emitted.ts"),
           resourceQuery: { not: [/run/] },
           loader: path.join(root, "tools", "build", "emit-catalogue.mjs"),
-          options: { base },
+          options: { base, layer: HELP_LAYER },
         },
       ],
     },
+    experiments: { layers: true },
     optimization: { minimizer: [new EsbuildPlugin({ target: ENGINES, css: true })] },
     plugins: [
       new MiniCssExtractPlugin({ filename: "[name].css" }),

@@ -8,8 +8,8 @@ export default function emitCatalogue(source) {
 
 export function pitch() {
   const done = this.async();
-  const { base } = this.getOptions();
-  this.importModule(`${this.resourcePath}?run`, {}, (fault, catalogue) => {
+  const { base, layer } = this.getOptions();
+  this.importModule(`${this.resourcePath}?run`, { layer }, (fault, catalogue) => {
     if (fault) {
       done(fault);
       return;

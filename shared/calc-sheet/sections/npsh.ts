@@ -1,6 +1,6 @@
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { callOf, difference, range, sum, value } from "../expression.ts";
+import { callOf, difference, type Expression, range, sum, value, verdict } from "../expression.ts";
 import type { PlanItem } from "../plan.ts";
 import { pressureHead } from "./head.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
@@ -94,6 +94,11 @@ function surfaceHead(units: UnitSetName): readonly PlanItem[] {
   ];
 }
 
+/** Whether a margin worked out keeps the margin wanted. */
+export function marginVerdict(key: string): Expression {
+  return verdict(value(key), value("npshMargin"), "meets the margin wanted", "BELOW THE MARGIN WANTED");
+}
+
 function againstRequired(duty: Duty): readonly PlanItem[] {
   const lift: readonly PlanItem[] =
     duty.sourcePressure === 0
@@ -121,13 +126,7 @@ function againstRequired(duty: Duty): readonly PlanItem[] {
       kind: "result",
       key: "npshVerdict",
       label: "NPSH margin",
-      expression: {
-        op: "verdict",
-        left: value("npshDifference"),
-        right: value("npshMargin"),
-        atLeast: "meets the margin wanted",
-        less: "BELOW THE MARGIN WANTED",
-      },
+      expression: marginVerdict("npshDifference"),
       how: "Check it again at the greatest flow the pump can reach, lowest level and hottest liquid.",
     },
     ...lift,

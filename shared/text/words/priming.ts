@@ -63,7 +63,8 @@ export const primingWords: Readonly<Record<PrimingCode, Words>> = {
     "belt-driven air pump of about 50 ft³/min (24 L/s) and an air separator with float valve",
   "prime-needs-larger-air-pump": (f, say) =>
     `for ${say.fact("time")}, an air pump of at least ${say.amount(f.found)}, or a smaller or shorter line`,
-  "prime-needs-discharge-check": () => "tight check valve on the discharge, or no vacuum forms",
+  "prime-needs-discharge-check": () =>
+    "tight check valve on the discharge, or no vacuum forms; fast closing for a static head over 10 m (33 ft)",
   "prime-float-valve": () =>
     "float valve and check valve need upkeep, and mist leaves with the air; every suction joint must be tight (20 inHg held shut, less than 1 inHg lost a minute)",
   "prime-float-stringy": () => "stringy solids hang in the float valve: inspect it often",

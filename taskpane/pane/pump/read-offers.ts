@@ -2,7 +2,7 @@ import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import type { PaneContext } from "../context.ts";
 import { candidatesOf } from "./candidates.ts";
 import type { OffersEvent } from "./offers.ts";
-import { readPumpSheets, usualPlaces } from "./read-sheets.ts";
+import { type PumpPlaces, readPumpSheets, usualPlaces } from "./read-sheets.ts";
 
 const INVENTED_NOTE = "Invented: nobody makes these pumps, and every figure here is made up. For trying out only.";
 
@@ -13,7 +13,7 @@ export async function readWorkbookPumps({ send, state }: Wanting, host: SheetHos
   const { unitSet } = state.duty;
   await attempt(send, "Reading the sheets …", async () => {
     const typed = state.offers.places;
-    const places = typed.curves.trim() === "" ? usualPlaces(await host.sheetNames()) : typed;
+    const places = typed.curves.trim() === "" ? await usualFor(host, typed) : typed;
     if (places.curves === "") {
       return failed("No sheet is called “Pump curves”. Type the name of the sheet that holds the curves, or add pumps.");
     }
@@ -51,6 +51,11 @@ export async function addInventedPumps({ host, send }: Wanting): Promise<void> {
     const candidates = candidatesOf("the invented library: nobody makes these pumps", tables);
     return { type: "offers-read", candidates, ...(await addedTo(host, { ...tables, note: INVENTED_NOTE })) };
   });
+}
+
+async function usualFor(host: SheetHost, typed: PumpPlaces): Promise<PumpPlaces> {
+  const usual = usualPlaces(await host.sheetNames());
+  return typed.list.trim() === "" ? usual : { ...usual, list: typed.list };
 }
 
 type Tables = Parameters<typeof candidatesOf>[1] & { readonly note: string };

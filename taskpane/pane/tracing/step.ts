@@ -14,8 +14,9 @@ export const traceCurve: Step = {
     const atElement = (element: Element | undefined): void => {
       if (!(element instanceof HTMLElement)) return;
       const tracer = tracers.get(element);
-      if (tracer === undefined) tracers.set(element, mountTracer(element, surroundings));
-      else tracer.update(surroundings);
+      if (tracer !== undefined) tracer.update(surroundings);
+      // Made when the step is first opened, and kept while it is closed again.
+      else if (!state.closedSteps.has("tracing")) tracers.set(element, mountTracer(element, surroundings));
     };
     return html`<div class="tracing" ${ref(atElement)}></div>`;
   },

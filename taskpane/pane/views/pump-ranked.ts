@@ -1,0 +1,97 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { live } from "lit/directives/live.js";
+import { reasonText } from "../../../shared/pump-table/reason-text.ts";
+import { amountText } from "../../../shared/text/words.ts";
+import type { Quantity, UnitSetName } from "../../../src/basis/quantities.ts";
+import { amount } from "../../../src/basis/result.ts";
+import type { RankedPump } from "../../../src/pump/selection.ts";
+import type { PaneContext } from "../context.ts";
+import { MOST_COMPARED } from "../pump/offers.ts";
+import { isSimilar, pumpTextOf } from "../pump/pump-text.ts";
+
+/** A pump of the ranking: its figures on the duty, what speaks for and against it, and the ways to take it. */
+export function rankedPumpView(context: PaneContext, ranked: RankedPump): TemplateResult {
+  const { state, send } = context;
+  const units = state.duty.unitSet;
+  const { name } = ranked.pump;
+  const chosen = isChosen(context, name);
+  const compared = state.offers.compared.includes(name);
+  const full = !compared && state.offers.compared.length >= MOST_COMPARED;
+  return html`<article class="ranked-pump ${chosen ? "chosen" : ""}" aria-label="${ranked.rank}. ${name}">
+    <div class="row-head">
+      <span class="row-number">${ranked.rank}</span>
+      <strong class="pump-name">${name}</strong>
+      ${ranked.keepsRules ? nothing : html`<span class="mark">breaks a rule</span>`}
+      ${chosen ? html`<span class="mark chosen">chosen</span>` : nothing}
+    </div>
+    <dl class="pairs">
+      ${figuresOf(ranked, units).map(
+        ({ label, text }) =>
+          html`<div>
+            <dt>${label}</dt>
+            <dd>${text}</dd>
+          </div>`,
+      )}
+    </dl>
+    ${reasonsView("For", ranked.reasonsFor.map((reason) => reasonText(reason, units)))}
+    ${reasonsView("Against", ranked.reasonsAgainst.map((reason) => reasonText(reason, units)))}
+    <div class="buttons">
+      <button
+        type="button"
+        aria-label="Choose ${name}"
+        @click=${() => send({ type: "pump-chosen", pump: pumpTextOf(ranked, units), notice: choiceText(ranked) })}
+      >
+        Choose
+      </button>
+      <label class="tick">
+        <input
+          type="checkbox"
+          aria-label="Compare ${name}"
+          ?disabled=${full}
+          .checked=${live(compared)}
+          @change=${(event: Event) =>
+            send({ type: "compared", name, isCompared: (event.target as HTMLInputElement).checked })}
+        />
+        <span>Compare</span>
+      </label>
+    </div>
+  </article>`;
+}
+
+export interface RankedFigure {
+  readonly label: string;
+  readonly text: string;
+}
+
+/** The figures a pump is chosen by, at its operating point on the duty. */
+export function figuresOf(ranked: RankedPump, units: UnitSetName): readonly RankedFigure[] {
+  const say = (quantity: Quantity, value: number | undefined): string =>
+    value === undefined ? "not given" : amountText(amount(quantity, value), units);
+  const { flow, head, efficiency, bestFlowRatio, npshRequired, npshMargin, power, speed, diameter, running } = ranked;
+  return [
+    { label: "Flow", text: say("flow", flow) },
+    { label: "Head", text: say("head", head) },
+    { label: "Efficiency", text: say("percent", efficiency) },
+    { label: "Of best efficiency flow", text: say("percent", bestFlowRatio) },
+    { label: "NPSH required", text: say("head", npshRequired) },
+    { label: "NPSH margin", text: npshMargin === undefined ? "not known" : say("head", npshMargin) },
+    { label: "Shaft power", text: say("power", power) },
+    { label: "Speed", text: `${say("speed", speed)}${running.speedRatio === 1 ? ", as drawn" : ""}` },
+    { label: "Impeller", text: `${say("size", diameter)}${running.trimRatio === 1 ? ", as drawn" : ""}` },
+  ];
+}
+
+function reasonsView(title: string, phrases: readonly string[]): TemplateResult | typeof nothing {
+  if (phrases.length === 0) return nothing;
+  return html`<p class="why"><strong>${title}:</strong> ${phrases.join("; ")}.</p>`;
+}
+
+function isChosen({ state }: PaneContext, name: string): boolean {
+  return state.duty.pump?.name.trim().toLowerCase() === name.toLowerCase();
+}
+
+function choiceText({ pump, running }: RankedPump): string {
+  if (isSimilar(running)) return `“${pump.name}” chosen.`;
+  const trimmed = "Its curve is written down for the trimmed impeller, drawn between the two measured ones.";
+  return `“${pump.name}” chosen. ${trimmed}`;
+}

@@ -1,0 +1,119 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { findingText } from "../../../shared/text/finding-text.ts";
+import { reasonText } from "../../../shared/pump-table/reason-text.ts";
+import { figures } from "../../../shared/text/words.ts";
+import type { LeftOutPump, RankedPump } from "../../../src/pump/selection.ts";
+import type { PaneContext, Step } from "../context.ts";
+import type { Candidates } from "../pump/candidates.ts";
+import { type Ranking, rankingOf } from "../pump/ranking.ts";
+import { compareView } from "./pump-compare.ts";
+import { rankedPumpView } from "./pump-ranked.ts";
+import { pumpSourceView } from "./pump-source.ts";
+import { findingsView } from "./findings.ts";
+
+/** Ranked pumps in sight; the others are a step away. */
+const FIRST_SHOWN = 4;
+
+/** Where the pumps come from, how they rank on the duty, and up to four side by side. */
+export const pumps: Step = {
+  key: "pumps",
+  title: "Pumps to choose from",
+  holds: ["pumps"],
+  brief: ({ state }) => {
+    const { candidates } = state.offers;
+    return candidates === undefined ? "" : counted(candidates.pumps.length, "pump", "pumps");
+  },
+  view: (context) => {
+    const { candidates } = context.state.offers;
+    return html`${pumpSourceView(context)}
+    ${candidates === undefined ? nothing : rankingView(context, candidates)}`;
+  },
+};
+
+function rankingView(context: PaneContext, candidates: Candidates): TemplateResult {
+  const ranking = rankingOf(context.state.duty, candidates);
+  const units = context.state.duty.unitSet;
+  if (ranking === undefined) {
+    return html`<p class="hint">The pumps are ranked once the duty is complete.</p>
+      ${unusableView(context, candidates)}`;
+  }
+  const { selection } = ranking;
+  if (!selection.ok) {
+    return html`<p class="hint">The pumps cannot be ranked for this duty:</p>
+      ${findingsView(selection.findings, units)} ${unusableView(context, candidates)}`;
+  }
+  const { ranked, leftOut } = selection.value;
+  const more = ranked.slice(FIRST_SHOWN);
+  return html`<h3>Ranked for the duty</h3>
+    <p class="hint">${basisText(ranking)}</p>
+    ${
+      ranked.length === 0
+        ? html`<p>None of these pumps meets the duty. The list below says why.</p>`
+        : html`<ol class="ranked">
+            ${ranked.slice(0, FIRST_SHOWN).map((pump) => cardView(context, pump))}
+          </ol>`
+    }
+    ${
+      more.length === 0
+        ? nothing
+        : html`<details class="more-ranked">
+            <summary>${counted(more.length, "more pump meets", "more pumps meet")} the duty</summary>
+            <ol class="ranked" start=${FIRST_SHOWN + 1}>
+              ${more.map((pump) => cardView(context, pump))}
+            </ol>
+          </details>`
+    }
+    ${leftOutView(context, leftOut)} ${unusableView(context, candidates)} ${compareView(context, ranking, ranked)}`;
+}
+
+function cardView(context: PaneContext, pump: RankedPump): TemplateResult {
+  return html`<li>${rankedPumpView(context, pump)}</li>`;
+}
+
+/** What the ranking rests on, in words. */
+function basisText({ duty, asked }: Ranking): string {
+  const margin =
+    duty.frictionMargin === 0 ? "" : ` with the margin of ${figures(100 * duty.frictionMargin)} % on losses`;
+  const npsh =
+    asked?.npshAvailable === undefined
+      ? " NPSH is not judged, since NPSH available is not known."
+      : " NPSH margin at the lift and altitude stated.";
+  return `Each pump at the speed or trim that meets the flow on the system${margin}; pumps that keep every rule first.${npsh} One pump running alone.`;
+}
+
+function leftOutView({ state }: PaneContext, leftOut: readonly LeftOutPump[]): TemplateResult | typeof nothing {
+  if (leftOut.length === 0) return nothing;
+  return html`<details class="left-out">
+    <summary>${counted(leftOut.length, "pump does", "pumps do")} not meet it, and why</summary>
+    <ul class="reasons">
+      ${leftOut.map(
+        ({ pump, reason }) =>
+          html`<li><strong>${pump.name}</strong> ${sentence(reasonText(reason, state.duty.unitSet))}</li>`,
+      )}
+    </ul>
+  </details>`;
+}
+
+function unusableView({ state }: PaneContext, { unusable }: Candidates): TemplateResult | typeof nothing {
+  if (unusable.length === 0) return nothing;
+  return html`<details class="left-out" open>
+    <summary>${counted(unusable.length, "pump has", "pumps have")} mistakes in the table</summary>
+    <ul class="reasons">
+      ${unusable.map(
+        ({ name, findings }) =>
+          html`<li>
+            <strong>${name}</strong>
+            ${findings.map((finding) => findingText(finding, state.duty.unitSet)).join(" ")}
+          </li>`,
+      )}
+    </ul>
+  </details>`;
+}
+
+function sentence(phrase: string): string {
+  return `${phrase.charAt(0).toUpperCase()}${phrase.slice(1)}.`;
+}
+
+function counted(count: number, one: string, many: string): string {
+  return `${count} ${count === 1 ? one : many}`;
+}

@@ -1,0 +1,26 @@
+import { existsSync, readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { gzipSync } from "node:zlib";
+import { describe, expect, it } from "vitest";
+
+const DIST = join(dirname(fileURLToPath(import.meta.url)), "..", "..", "dist");
+
+// What a pane loads over a slow line, gzipped. The limits are this project's own.
+describe("the built scripts", () => {
+  it.each([
+    { file: "functions.js", limit: 150_000 },
+    { file: "taskpane.js", limit: 150_000 },
+  ])("$file stays within $limit bytes gzipped", ({ file, limit }) => {
+    const path = join(DIST, file);
+    expect(existsSync(path), `${file} is not built: run npm run build`).toBe(true);
+    expect(gzipSync(readFileSync(path), { level: 9 }).length).toBeLessThan(limit);
+  });
+
+  it("leave out what only the help pages need", () => {
+    // From the method text of TDH, which its help page must show.
+    const words = "The velocity head at the outlet is lost once";
+    expect(readFileSync(join(DIST, "functions.js"), "utf8")).not.toContain(words);
+    expect(readFileSync(join(DIST, "help", "TDH.html"), "utf8")).toContain(words);
+  });
+});
