@@ -6,6 +6,7 @@ import { gridRecalculation } from "./bench/grid.ts";
 import { libreOfficeColebrookRows } from "./bench/libreoffice.ts";
 import { secondsToLivePane } from "./bench/page.ts";
 import { pumpFigures } from "./bench/pump.ts";
+import { rankingFigures } from "./bench/rank.ts";
 
 /** `npm run bench`: speed and sizes, each beside its target, all measured now on this machine. */
 async function main(): Promise<void> {
@@ -26,6 +27,13 @@ async function main(): Promise<void> {
   line("PUMPHEAD, single cell with its curve", `${micro(pump.pumpHeadSingle)} a call`);
   line("OPERATINGPOINT, single cell", `${micro(pump.operatingPointSingle)} a call`);
   line("SPEEDFOR, single cell", `${micro(pump.speedForSingle)} a call`);
+
+  const ranking = rankingFigures();
+  for (const { curves, ms } of ranking.cellFunction) {
+    const target = curves === 10_000 ? " (target 100 ms)" : "";
+    line(`RANKPUMPS over ${curves} curves of 10 points`, `${ms.toFixed(1)} ms${target}`);
+  }
+  line("1,000 duties against 24 pumps", `${ranking.thousandDuties.toFixed(0)} ms (target 1000 ms)`);
 
   const office = await libreOfficeColebrookRows();
   if ("skipped" in office) line("  LibreOffice, the same rows", `not measured: ${office.skipped}`);

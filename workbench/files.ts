@@ -55,7 +55,9 @@ export async function replaceWorkbook({ api }: Grid, host: GridHost, sheets: rea
   if (sheets.length === 0) return;
   try {
     await host.addSheets(sheets);
-    api.getActiveWorkbook()?.deleteSheet("first");
+    const workbook = api.getActiveWorkbook();
+    workbook?.deleteSheet("first");
+    workbook?.getSheets()[0]?.activate();
   } catch (fault) {
     api.disposeUnit(id);
     if (saved !== undefined) api.createWorkbook(saved);

@@ -93,4 +93,4 @@ const ranking: SheetSpec = {
   gridlines: false,
 };
 
-export const SAMPLE_PUMP_SHEETS: readonly SheetSpec[] = [ranking, pumps, curves];
+export const SAMPLE_PUMP_SHEETS: readonly SheetSpec[] = [curves, pumps, ranking];

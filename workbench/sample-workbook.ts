@@ -1,5 +1,6 @@
 import { addressOf, boxOf } from "../shared/ports/a1.ts";
 import type { CellSpec, SheetSpec, StyleSpec } from "../shared/ports/sheet-spec.ts";
+import { SAMPLE_PUMP_SHEETS } from "./sample-pumps.ts";
 
 /**
  * What the workbench opens on: cell functions typed into cells, US and metric side by side. The site and all its
@@ -224,4 +225,4 @@ const dutyNotes: SheetSpec = {
   gridlines: false,
 };
 
-export const SAMPLE_SHEETS: readonly SheetSpec[] = [dutyNotes];
+export const SAMPLE_SHEETS: readonly SheetSpec[] = [dutyNotes, ...SAMPLE_PUMP_SHEETS];

@@ -68,8 +68,11 @@ export function readCurveTable(rows: Rows, { place, units }: TableReading): Resu
     return fail([{ code: "table-no-rows", severity: "error", subject: place.name }]);
   }
   if (!efficiencyScale.ok) return efficiencyScale;
-  for (const [i, efficiency] of figures.efficiency.entries())
-    figures.efficiency[i] = efficiency * efficiencyScale.value;
+  const scale = efficiencyScale.value;
+  if (scale !== 1)
+    figures.efficiency.forEach((efficiency, i, all) => {
+      all[i] = efficiency * scale;
+    });
   const read = pumps.map((pump) => finished(pump, figures));
   if (read.some(({ usable }) => usable)) {
     const keys = Object.keys(heading.at) as CurveColumn[];

@@ -39,7 +39,7 @@ const EQUAL_WITHIN = 1e-9;
  * go right through the duty; or as far slowed or trimmed as allowed.
  */
 export function settingsOf(curve: ReadyCurve, duty: SelectionDuty, dutyHead: number): Settings {
-  const early = missedOnPoints(curve, duty.flow, dutyHead);
+  const early = missedOnPoints(curve, duty, dutyHead);
   if (early !== undefined) return { settings: [], missed: early };
   const drawn = curve.drawn();
   if (!drawn.ok) return { settings: [], missed: { code: "curve-not-usable", findings: drawn.findings } };
@@ -47,7 +47,8 @@ export function settingsOf(curve: ReadyCurve, duty: SelectionDuty, dutyHead: num
 }
 
 /** What the bare points already rule out, so that no curve need be drawn for it. */
-function missedOnPoints(curve: ReadyCurve, flow: number, dutyHead: number): Reason<LeftOutCode> | undefined {
+function missedOnPoints(curve: ReadyCurve, duty: SelectionDuty, dutyHead: number): Reason<LeftOutCode> | undefined {
+  const { flow, system } = duty;
   const { offered, mostSpeedRatio, leastSpeedRatio, leastTrimRatio, mostTrimRatio } = curve;
   if (leastSpeedRatio > mostSpeedRatio || leastTrimRatio > mostTrimRatio) return { code: "outside-its-limits" };
   const outline = offered.outline ?? outlineOf(offered.points);
@@ -59,11 +60,29 @@ function missedOnPoints(curve: ReadyCurve, flow: number, dutyHead: number): Reas
   if (flow < least) return { code: "curve-begins-after", found: amount("flow", least), limit: amount("flow", flow) };
   if (mostSpeedRatio !== 1 || flow < first) return undefined;
   // The curve never leaves the range of the two points it stands between.
-  let after = from + 1;
-  while ((outline.flow[after] as number) < flow) after += 1;
+  const after = placeOf(outline, flow);
   const top = Math.max(outline.head[after - 1] as number, outline.head[after] as number);
-  if (top >= dutyHead * (1 - EQUAL_WITHIN)) return undefined;
-  return { code: "head-too-low", found: amount("head", headOn(outline, flow)), limit: amount("head", dutyHead) };
+  if (top < dutyHead * (1 - EQUAL_WITHIN)) {
+    return { code: "head-too-low", found: amount("head", headOn(outline, flow)), limit: amount("head", dutyHead) };
+  }
+  if (leastSpeedRatio < 1 || leastTrimRatio < 1) return undefined;
+  const end = Math.min(outline.flow[to] as number, flow * MOST_EXCESS);
+  const beyond = placeOf(outline, end);
+  const bottom = Math.min(outline.head[beyond - 1] as number, outline.head[beyond] as number);
+  return bottom > system.headAt(end) * (1 + EQUAL_WITHIN) ? stillAbove(end, flow) : undefined;
+}
+
+/** Of the two points a flow stands between, the place of the second; the flow lies on the curve. */
+function placeOf({ flow, from }: CurveOutline, at: number): number {
+  let after = from + 1;
+  while ((flow[after] as number) < at) after += 1;
+  return after;
+}
+
+/** A pump that still gives more head than the system asks at its last flow, or at the greatest that is looked at. */
+function stillAbove(at: number, flow: number): Reason<LeftOutCode> {
+  const code = at < flow * MOST_EXCESS ? "point-beyond-curve" : "far-too-large";
+  return { code, found: amount("flow", at) };
 }
 
 function outlineOf(points: readonly PumpCurvePoint[]): CurveOutline {
@@ -189,8 +208,7 @@ class Search {
       return;
     }
     if (surplus(most) > 0) {
-      const found = amount("flow", most);
-      this.#miss(most < flow * MOST_EXCESS ? { code: "point-beyond-curve", found } : { code: "far-too-large", found });
+      this.#miss(stillAbove(most, flow));
       return;
     }
     const runsAt = this.#falls(pump, onCurve) ? brent(surplus, onCurve, most) : this.#crossing(pump);

@@ -9,9 +9,11 @@ import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { readWorkbook } from "../../shared/xlsx/read-workbook.ts";
 import { toSheetSpec } from "../../shared/xlsx/to-sheet-spec.ts";
 import { serve } from "../../tools/serve.mjs";
+import { SAMPLE_SHEETS } from "../../workbench/sample-workbook.ts";
 import { builtPages, startChromium, type WatchedPage, watchedPage } from "../support/browser.ts";
 
 const SHEET = "Try";
+const SAMPLES = SAMPLE_SHEETS.map(({ name }) => name);
 const PIPE = "8in sch40";
 
 let server: Awaited<ReturnType<typeof serve>>;
@@ -227,7 +229,7 @@ describe("the workbench page", () => {
     });
     await select(0, 0);
     await page.keyboard.press("Control+z");
-    await expect.poll(sheetNames).toEqual(["Duty notes"]);
+    await expect.poll(sheetNames).toEqual(SAMPLES);
     const failure = await page.evaluate(
       (spec) =>
         window.dutybook?.host.addSheet(spec).then(
@@ -239,7 +241,7 @@ describe("the workbench page", () => {
     expect(failure).toContain("not a cell address");
     await page.keyboard.press("Control+z");
     await page.waitForTimeout(300);
-    expect(await sheetNames()).toEqual(["Duty notes"]);
+    expect(await sheetNames()).toEqual(SAMPLES);
   });
 
   it("downloads every sheet with its edits, and opens the file again beside the present sheets or in their place", async () => {
@@ -256,23 +258,23 @@ describe("the workbench page", () => {
     const path = await download.path();
     const outcome = readWorkbook(new Uint8Array(readFileSync(path)));
     if (!outcome.ok) throw new Error(outcome.refusal.message);
-    expect(outcome.workbook.sheets.map(({ name }) => name)).toEqual(["Duty notes", SHEET]);
+    expect(outcome.workbook.sheets.map(({ name }) => name)).toEqual([...SAMPLES, SHEET]);
     const specs = outcome.workbook.sheets.map(toSheetSpec);
-    const tried = specs[1]?.cells.find(({ at }) => at === "A1");
+    const tried = specs.at(-1)?.cells.find(({ at }) => at === "A1");
     expect(tried).toMatchObject({ f: `DUTY.VELOCITY(1200,"${PIPE}")`, cached: before[0]?.[0]?.[0] });
-    expect(specs[1]?.cells.find(({ at }) => at === "B1")).toMatchObject({ v: "=text" });
+    expect(specs.at(-1)?.cells.find(({ at }) => at === "B1")).toMatchObject({ v: "=text" });
     expect(specs[0]?.cells.find(({ at }) => at === "B8")).toMatchObject({ v: 1100 });
     expect(specs[0]?.cells.find(({ at }) => at === "A42")).toMatchObject({ spill: "A42:B53" });
     expect(specs[0]?.merges).toContain("A2:F2");
 
     await page.setInputFiles("#file", { name: "again.xlsx", mimeType: "", buffer: readFileSync(path) });
     await page.getByRole("button", { name: "Beside the present sheets" }).click();
-    await expect.poll(sheetNames).toEqual(["Duty notes", SHEET, "Duty notes (2)", `${SHEET} (2)`]);
+    await expect.poll(sheetNames).toEqual([...SAMPLES, SHEET, ...SAMPLES.map((name) => `${name} (2)`), `${SHEET} (2)`]);
     await expect.poll(() => read(`'${SHEET} (2)'!A1:B2`, "'Duty notes (2)'!A1:F56")).toEqual(before);
 
     await page.setInputFiles("#file", { name: "again.xlsx", mimeType: "", buffer: readFileSync(path) });
     await page.getByRole("button", { name: "In place of this workbook" }).click();
-    await expect.poll(sheetNames).toEqual(["Duty notes", SHEET]);
+    await expect.poll(sheetNames).toEqual([...SAMPLES, SHEET]);
     await expect.poll(() => read(`${SHEET}!A1:B2`, `${sample}!A1:F56`)).toEqual(before);
     expect(await page.inputValue("#file-name")).toBe("again");
     await write({ [`${SHEET}!B2`]: 3 });
@@ -283,14 +285,14 @@ describe("the workbench page", () => {
     await openWorkbench();
     await page.setInputFiles("#file", { name: "notes.xlsx", mimeType: "", buffer: Buffer.from("no workbook at all") });
     await expect.poll(strip).toMatch(/notes\.xlsx could not be opened\. \S+/);
-    expect(await sheetNames()).toEqual(["Duty notes"]);
+    expect(await sheetNames()).toEqual(SAMPLES);
   });
 
   it("asks before it closes the workbook for a new one", async () => {
     await openWorkbench();
     await page.click("#new");
     await page.keyboard.press("Escape");
-    expect(await sheetNames()).toEqual(["Duty notes"]);
+    expect(await sheetNames()).toEqual(SAMPLES);
     await page.click("#new");
     await page.getByRole("button", { name: "Start an empty workbook" }).click();
     await expect.poll(sheetNames).toEqual(["Sheet1"]);
