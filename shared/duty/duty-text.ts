@@ -33,6 +33,22 @@ export const FIELD_KEYS = [
   "greatestStaticHead",
   "agedRoughness",
   "acceptanceGrade",
+  "greatestSuctionPressure",
+  "casingMaterial",
+  "flangeClass",
+  "casingWorkingPressure",
+  "driver",
+  "serviceFactor",
+  "engineRating",
+  "airTemperature",
+  "aspiration",
+  "specificConsumption",
+  "airPump",
+  "casingVolume",
+  "solids",
+  "solidsHardness",
+  "pH",
+  "chlorides",
 ] as const;
 export type FieldKey = (typeof FIELD_KEYS)[number];
 
