@@ -172,9 +172,13 @@ function readFamily(text: string, sizes: SizeSystem): Result<readonly Pipe[]> {
 }
 
 function familyMissing(size: WrittenSize, given: string): Result<Pipe> {
-  const beginning = sizeWords(size) ?? given;
+  const beginning = sizeWords(size);
   const families = size.by === "millimetres" ? ["layflat", "suction hose"] : ["sch40", "STD", "layflat"];
-  const named = families.map((family) => `${beginning} ${family}`).filter((name) => readPipe(name).ok);
+  // A size that no family has is not put before one: what is left of such a text may ask for a family again.
+  const named =
+    beginning === undefined
+      ? []
+      : families.map((family) => `${beginning} ${family}`).filter((name) => readPipe(name).ok);
   const measured = size.by === "inches" ? "ID 6.065 in rough 0.0018 in" : "ID 154.1 mm rough 0.045 mm";
   const suggestions = [...named, measured].map(inQuotes);
   return fail([{ code: "pipe-family-missing", severity: "error", subject: "pipe", given, suggestions }]);

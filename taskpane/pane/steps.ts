@@ -4,6 +4,9 @@ import { flowAndLevels } from "./views/flow-and-levels.ts";
 import { job } from "./views/job.ts";
 import { dischargeLine, suctionLine } from "./views/lines.ts";
 import { liquidAndSite } from "./views/liquid-and-site.ts";
+import { pump } from "./views/pump.ts";
+import { pumps } from "./views/pumps.ts";
+import { range } from "./views/range.ts";
 import { results } from "./views/results.ts";
 import { systemCurve } from "./views/system-curve.ts";
 import { units } from "./views/units.ts";
@@ -19,6 +22,9 @@ export const STEPS: readonly Step[] = [
   dischargeLine,
   results,
   systemCurve,
+  pumps,
+  pump,
+  range,
   writeSheet,
   traceCurve,
 ];

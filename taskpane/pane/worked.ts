@@ -1,9 +1,20 @@
 import { decodeDuty } from "../../shared/duty/decode.ts";
 import type { Duty } from "../../shared/duty/duty.ts";
-import { type DutyText, FIELD_KEYS, type LineKey, type Place, placeKey } from "../../shared/duty/duty-text.ts";
+import {
+  CURVE_PLACE,
+  type DutyText,
+  FIELD_KEYS,
+  type LineKey,
+  type Place,
+  type PumpText,
+  placeKey,
+} from "../../shared/duty/duty-text.ts";
 import { FIELDS } from "../../shared/duty/fields.ts";
 import { type HeadAndSuction, headAndSuction, type SegmentWorked } from "../../shared/package/head-and-suction.ts";
+import { type PumpOnDuty, pumpOnDuty } from "../../shared/package/pump-on-duty.ts";
 import { type Finding, withoutRepeats } from "../../src/basis/result.ts";
+import { PUMP_BOXES, PUMP_KEYS, POINT_NAMES } from "./pump/pump-boxes.ts";
+import { POINT_COLUMNS } from "./pump/pump-text.ts";
 import { LINE_TITLES } from "./state.ts";
 
 /** A box that keeps the duty from being complete, and its name. */
@@ -16,6 +27,8 @@ export interface OpenPoint {
 export interface WorkedOut {
   readonly duty: Duty | undefined;
   readonly results: HeadAndSuction | undefined;
+  /** Nothing until a pump is chosen. */
+  readonly pump: PumpOnDuty | undefined;
   /** What a mistake of ours in the calculation says of itself; the pane stays usable over it. */
   readonly fault: string | undefined;
   /** Boxes still to fill, and boxes to correct, in the order of the pane. */
@@ -60,7 +73,7 @@ let last: { readonly typed: DutyText; readonly worked: WorkedOut } | undefined;
 
 function workOutAnew(typed: DutyText): WorkedOut {
   const { duty, findings } = decodeDuty(typed);
-  const { results, fault } = duty === undefined ? {} : resultsOf(duty);
+  const { results, pump, fault } = duty === undefined ? {} : resultsOf(duty);
   const points = pointsOf(typed);
   const isLeftOut = ({ code }: Finding): boolean => code === "left-out";
   const errorsAt = (key: string): readonly Finding[] =>
@@ -68,6 +81,7 @@ function workOutAnew(typed: DutyText): WorkedOut {
   return {
     duty,
     results,
+    pump,
     fault,
     missing: points.filter(({ place }) => errorsAt(place).some(isLeftOut)),
     wrong: points.filter(({ place }) => errorsAt(place).some((finding) => !isLeftOut(finding))),
@@ -84,9 +98,13 @@ function workOutAnew(typed: DutyText): WorkedOut {
 }
 
 /** The engine throws only for our own mistakes; one of those must not lock the estimator out of what was typed. */
-function resultsOf(duty: Duty): { readonly results?: HeadAndSuction; readonly fault?: string } {
+function resultsOf(duty: Duty): {
+  readonly results?: HeadAndSuction;
+  readonly pump?: PumpOnDuty | undefined;
+  readonly fault?: string;
+} {
   try {
-    return { results: headAndSuction(duty) };
+    return { results: headAndSuction(duty), pump: pumpOnDuty(duty) };
   } catch (error) {
     return { fault: error instanceof Error ? error.message : String(error) };
   }
@@ -103,7 +121,18 @@ function pointsOf(typed: DutyText): readonly OpenPoint[] {
       }),
     ),
   );
-  return [...fields, ...cells];
+  return [...fields, ...cells, ...(typed.pump === undefined ? [] : pumpPoints(typed.pump))];
+}
+
+function pumpPoints({ points }: PumpText): readonly OpenPoint[] {
+  const boxes = PUMP_KEYS.map((pump) => ({ place: placeKey({ pump }), name: `Pump: ${PUMP_BOXES[pump].label}` }));
+  const cells = points.flatMap((_, row) =>
+    POINT_COLUMNS.map((column) => ({
+      place: placeKey({ pump: "points", row, column }),
+      name: `Pump curve, point ${row + 1}: ${POINT_NAMES[column]}`,
+    })),
+  );
+  return [...boxes, ...cells, { place: CURVE_PLACE, name: "Pump curve" }];
 }
 
 /** The rows of the pane that the duty's rows came from; blank rows are left out of a duty. */

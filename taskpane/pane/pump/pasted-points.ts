@@ -2,7 +2,7 @@ import { type CurvePointText, EMPTY_CURVE_POINT, type PumpText } from "../../../
 import type { Cell } from "../../../shared/catalogue/cell.ts";
 import { CURVE_COLUMNS, type CurveColumn } from "../../../shared/pump-table/columns.ts";
 import { headingOf } from "../../../shared/pump-table/heading.ts";
-import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { readNumber, splitAmount } from "../../../src/basis/quantity-text.ts";
 import { type Result, succeed } from "../../../src/basis/result.ts";
 import type { Unit } from "../../../src/basis/units.ts";
@@ -26,7 +26,8 @@ export function pastedRows(text: string): readonly (readonly string[])[] | undef
 /**
  * A curve from pasted rows that have a heading; nothing where they have none. Figures stay the text they are; where
  * the heading states another unit than the unit set's, the unit is written behind each. Efficiencies that are all
- * fractions become per cent. Of several curves the first is taken. Fails on a heading that cannot be read.
+ * fractions stay fractions whatever their heading says, since cells shown as per cent hold them so. Of several curves
+ * the first is taken. Fails on a heading that cannot be read.
  */
 export function pastedCurve(
   rows: readonly (readonly string[])[],
@@ -53,16 +54,19 @@ export function pastedCurve(
   }
   const first = curves[0];
   const [name = "", speed = "", diameter = ""] = first?.key.split("\t") ?? [];
-  const withUnit = (text: string, column: CurveColumn, quantity: keyof (typeof UNIT_SETS)["US"]): string =>
+  const withUnit = (text: string, column: CurveColumn, quantity: Quantity): string =>
     inUnit(text, stated[column], UNIT_SETS[units][quantity]);
   const points = (first?.rows ?? []).map(
     (row) =>
       Object.fromEntries(
-        POINT_COLUMNS.map((column) => [column, withUnit(textAt(row, column), column, POINT_QUANTITIES[column])]),
+        POINT_COLUMNS.map((column) => {
+          const text = textAt(row, column);
+          return [column, column === "efficiency" ? text : withUnit(text, column, POINT_QUANTITIES[column])];
+        }),
       ) as unknown as CurvePointText,
   );
   return succeed({
-    points: inPercent(points),
+    points: areFractions(points) ? points : points.map((point) => withPercent(point, stated.efficiency)),
     about: {
       ...(name === "" ? {} : { name }),
       ...(speed === "" ? {} : { speed: withUnit(speed, "speed", "speed") }),
@@ -94,23 +98,16 @@ function inUnit(text: string, stated: Unit | undefined, expected: Unit): string 
   return splitAmount(text)?.unit === "" ? `${text} ${stated.symbol}` : text;
 }
 
-/** The greatest of a column of fractions. */
+/** No efficiency that is a plain number is more than this where a column holds fractions. */
 const MOST_FRACTION = 1;
 
-/** Spreadsheets hold efficiencies as fractions, shown as per cent or not. A column over 1 is in per cent as it is. */
-function inPercent(points: readonly CurvePointText[]): readonly CurvePointText[] {
-  const values = points.map(({ efficiency }) => (efficiency === "" ? 0 : numberOf(efficiency)));
-  if (values.some((value) => value === undefined)) return points;
-  const greatest = Math.max(0, ...(values as number[]));
-  if (greatest === 0 || greatest > MOST_FRACTION) return points;
-  return points.map((point, i) =>
-    point.efficiency === ""
-      ? point
-      : { ...point, efficiency: String(Number((100 * (values[i] as number)).toPrecision(12))) },
-  );
+function areFractions(points: readonly CurvePointText[]): boolean {
+  return points.every(({ efficiency }) => {
+    const read = readNumber(efficiency, "efficiency");
+    return !read.ok || read.value <= MOST_FRACTION;
+  });
 }
 
-function numberOf(text: string): number | undefined {
-  const read = readNumber(text, "efficiency");
-  return read.ok ? read.value : undefined;
+function withPercent(point: CurvePointText, stated: Unit | undefined): CurvePointText {
+  return { ...point, efficiency: inUnit(point.efficiency, stated, UNIT_SETS.SI.ratio) };
 }

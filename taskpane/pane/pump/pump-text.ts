@@ -14,7 +14,7 @@ export type PointColumn = (typeof POINT_COLUMNS)[number];
 export const POINT_QUANTITIES: Readonly<Record<PointColumn, Quantity>> = {
   flow: "flow",
   head: "head",
-  efficiency: "percent",
+  efficiency: "ratio",
   npshRequired: "head",
 };
 
@@ -81,7 +81,8 @@ function pointText(point: PumpCurvePoint, units: UnitSetName): CurvePointText {
   return {
     flow: written(flow, "flow", units),
     head: written(head, "head", units),
-    efficiency: isGiven(efficiency) || flow === 0 ? written(efficiency ?? 0, "percent", units) : "",
+    // With its sign, so that nobody takes it for a fraction.
+    efficiency: isGiven(efficiency) || flow === 0 ? `${written(efficiency ?? 0, "percent", units)} %` : "",
     npshRequired: isGiven(npshRequired) ? written(npshRequired, "head", units) : "",
   };
 }

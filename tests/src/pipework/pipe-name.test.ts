@@ -158,6 +158,7 @@ describe("surfaces", () => {
 
 describe("refusals", () => {
   it.each([
+    ['168.3 " rough', "pipe-family-missing", '"ID 6.065 in rough 0.0018 in"'],
     ["6in", "pipe-family-missing", '"6in sch40"'],
     ["DN150", "pipe-family-missing", '"DN150 sch40"'],
     ["150mm", "pipe-family-missing", '"150mm layflat"'],

@@ -1,0 +1,111 @@
+import { html, type TemplateResult } from "lit";
+import type { Duty } from "../../../shared/duty/duty.ts";
+import type { HeadAndSuction, Worked } from "../../../shared/package/head-and-suction.ts";
+import type { DrawnPoint, DutyCase, PumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
+import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
+import { fromEngine } from "../../../src/basis/units.ts";
+import type { PaneContext } from "../context.ts";
+import { type NamedCurve, type PumpCurvesShown, pumpCurvesPicture } from "../pictures/pump-curves.ts";
+import { type Point, shownPoints, upTo } from "../pictures/pump-curves-frame.ts";
+import { candidateNamed } from "../pump/candidates.ts";
+import { familyOf } from "../pump/family.ts";
+
+/** Flows that differ by less have one mark in the picture. */
+const SAME = 1e-6;
+
+/** The chosen pump on its duty in one picture. */
+export function pumpPictureView(
+  context: PaneContext,
+  duty: Duty,
+  pump: PumpOnDuty,
+  results: HeadAndSuction,
+): TemplateResult {
+  const { state } = context;
+  const units = state.duty.unitSet;
+  const names = { flow: printedUnit("flow", units), head: printedUnit("head", units) };
+  const shown = shownOf(context, duty, pump, results);
+  if (shown === undefined) {
+    return html`<p class="hint">Not drawn: the head of the duty cannot be worked out. The reasons stand above.</p>`;
+  }
+  return pumpCurvesPicture(shown, names, state.width);
+}
+
+function shownOf(
+  { state }: PaneContext,
+  duty: Duty,
+  pump: PumpOnDuty,
+  results: HeadAndSuction,
+): PumpCurvesShown | undefined {
+  const units = state.duty.unitSet;
+  const { flow: flowUnit, head: headUnit } = UNIT_SETS[units];
+  const inFlow = (value: number): number => fromEngine(value, flowUnit);
+  const inHead = (value: number): number => fromEngine(value, headUnit);
+  const inPercent = (value: number): number => 100 * value;
+  const pointAt = (flow: Worked, head: Worked): Point | undefined =>
+    typeof flow === "number" && typeof head === "number" ? { flow: inFlow(flow), value: inHead(head) } : undefined;
+  const asked = pointAt(duty.flow, results.ratedHead);
+  if (asked === undefined || duty.pump === undefined) return undefined;
+
+  const heads = (points: readonly DrawnPoint[]): readonly Point[] => shownPoints(points, inFlow, inHead);
+  const family = familyOf(duty.pump, candidateNamed(state.offers.candidates, pump.name), units);
+  const reach = inFlow(
+    Math.max(duty.flow, ...[pump.head, ...family.map(({ points }) => points)].map((all) => all.at(-1)?.flow ?? 0)),
+  );
+  const operating = pointAt(pump.operatingPoint.flow, pump.operatingPoint.head);
+  return {
+    running: { label: runningLabel(pump), points: heads(pump.head), kind: "running" },
+    family: family.map(({ label, points }): NamedCurve => ({ label, points: heads(points), kind: "family" })),
+    systems: pump.systemCurves.map(
+      ({ key, label, points }): NamedCurve => ({
+        label: `System: ${label.toLowerCase()}`,
+        points: upTo(heads(points), reach),
+        kind: systemKind(key),
+      }),
+    ),
+    duty: asked,
+    operating,
+    ends: endsOf(pump.cases).flatMap(({ label, flow, head }) => {
+      const point = pointAt(flow, head);
+      return point === undefined || isSame(point, operating) ? [] : [{ label, point }];
+    }),
+    region:
+      pump.region === undefined
+        ? undefined
+        : {
+            leastFlow: inFlow(pump.region.leastFlow),
+            greatestFlow: inFlow(pump.region.greatestFlow),
+            corners: pump.region.corners.map(({ flow, head }) => ({ flow: inFlow(flow), value: inHead(head) })),
+          },
+    efficiency: shownPoints(pump.efficiency, inFlow, inPercent),
+    npshRequired: heads(pump.npshRequired),
+    npshAvailable: heads(pump.npshAvailable),
+  };
+}
+
+function runningLabel({ count, arrangement }: PumpOnDuty): string {
+  if (count === 1) return "Pump as it runs";
+  return `${count} pumps in ${arrangement}, as they run`;
+}
+
+/** All states but the duty as stated. */
+function endsOf(cases: readonly DutyCase[]): readonly DutyCase[] {
+  return cases.filter(({ key }) => key !== "normal");
+}
+
+function isSame({ flow }: Point, operating: Point | undefined): boolean {
+  return operating !== undefined && Math.abs(flow / operating.flow - 1) < SAME;
+}
+
+function systemKind(key: string): NamedCurve["kind"] {
+  switch (key) {
+    case "least":
+      return "least";
+    case "greatest":
+      return "greatest";
+    case "aged":
+    case "greatestAged":
+      return "aged";
+    default:
+      return "system";
+  }
+}

@@ -1,0 +1,162 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { live } from "lit/directives/live.js";
+import { CURVE_PLACE, type PumpText, placeKey } from "../../../shared/duty/duty-text.ts";
+import { findingText } from "../../../shared/text/finding-text.ts";
+import { printedUnit } from "../../../src/basis/quantities.ts";
+import { boxId, type PaneContext } from "../context.ts";
+import { pastedCurve, pastedRows } from "../pump/pasted-points.ts";
+import { POINT_NAMES } from "../pump/pump-boxes.ts";
+import { POINT_COLUMNS, POINT_QUANTITIES, type PointColumn } from "../pump/pump-text.ts";
+import { findingsAt, findingsView } from "./findings.ts";
+
+/** Heads of the columns, short enough for a narrow pane. */
+const HEADS: Readonly<Record<PointColumn, string>> = {
+  flow: "Flow",
+  head: "Head",
+  efficiency: "Eff.",
+  npshRequired: "NPSHR",
+};
+
+/** The curve of the chosen pump, a row a point: typed, or pasted from a sheet. */
+export function pumpPointsView(context: PaneContext, pump: PumpText): TemplateResult {
+  const { send, goTo, state } = context;
+  const units = state.duty.unitSet;
+  const whole = findingsAt(context, CURVE_PLACE);
+  return html`<h3 id="duty-pump-points" tabindex="-1">Curve with water</h3>
+    <p class="hint" id="duty-pump-points-help">
+      Flows rising. Efficiency as 74 % or 0.74. To paste rows from a sheet, put the cursor in a box first; rows with a
+      heading of flow and head take the place of the whole curve.
+    </p>
+    <table class="points">
+      <thead>
+        <tr>
+          <th scope="col"><span class="unseen">Point</span></th>
+          ${POINT_COLUMNS.map((column) => {
+            const unit = column === "efficiency" ? "" : printedUnit(POINT_QUANTITIES[column], units);
+            return html`<th scope="col">${HEADS[column]}<span class="unit">${unit}</span></th>`;
+          })}
+          <th scope="col"><span class="unseen">Remove</span></th>
+        </tr>
+      </thead>
+      <tbody>
+        ${pump.points.map((_, row) => rowView(context, pump, row))}
+      </tbody>
+    </table>
+    ${whole.length === 0 ? nothing : findingsView(whole, units, `${boxId(CURVE_PLACE)}-findings`)}
+    <div class="buttons">
+      <button
+        type="button"
+        @click=${() => {
+          send({ type: "point-added" });
+          goTo(boxId(placeKey({ pump: "points", row: pump.points.length, column: "flow" })));
+        }}
+      >
+        Add a point
+      </button>
+      <button type="button" @click=${() => void pasteClipboard(context)}>Paste from the clipboard</button>
+    </div>`;
+}
+
+function rowView(context: PaneContext, pump: PumpText, row: number): TemplateResult {
+  const { send, goTo, state } = context;
+  const found = POINT_COLUMNS.map((column) => ({
+    id: boxId(placeKey({ pump: "points", row, column })),
+    findings: findingsAt(context, placeKey({ pump: "points", row, column })),
+  })).filter(({ findings }) => findings.length > 0);
+  const last = pump.points.length - 1;
+  return html`<tr>
+      <th scope="row">${row + 1}</th>
+      ${POINT_COLUMNS.map((column) => html`<td>${cellView(context, pump, row, column)}</td>`)}
+      <td>
+        <button
+          class="remove"
+          type="button"
+          aria-label="Remove point ${row + 1}"
+          title="Remove"
+          @click=${() => {
+            send({ type: "point-removed", row });
+            goTo(boxId(placeKey({ pump: "points", row: Math.max(0, Math.min(row, last - 1)), column: "flow" })));
+          }}
+        >
+          ×
+        </button>
+      </td>
+    </tr>
+    ${
+      found.length === 0
+        ? nothing
+        : html`<tr class="row-findings">
+            <td colspan="6">
+              ${found.map(({ id, findings }) => findingsView(findings, state.duty.unitSet, `${id}-findings`))}
+            </td>
+          </tr>`
+    }`;
+}
+
+function cellView(context: PaneContext, pump: PumpText, row: number, column: PointColumn): TemplateResult {
+  const { send, state } = context;
+  const place = { pump: "points", row, column } as const;
+  const key = placeKey(place);
+  const id = boxId(key);
+  const findings = findingsAt(context, key);
+  const unit = column === "efficiency" ? "" : `, ${printedUnit(POINT_QUANTITIES[column], state.duty.unitSet)}`;
+  return html`<input
+    id=${id}
+    type="text"
+    autocomplete="off"
+    spellcheck="false"
+    inputmode="decimal"
+    aria-label="Point ${row + 1}: ${POINT_NAMES[column]}${unit}"
+    aria-describedby=${findings.length === 0 ? nothing : `${id}-findings`}
+    aria-invalid=${findings.some(({ severity }) => severity === "error")}
+    .value=${live(pump.points[row]?.[column] ?? "")}
+    @input=${(event: InputEvent) =>
+      send({ type: "typed", place, text: (event.target as HTMLInputElement).value })}
+    @keydown=${(event: KeyboardEvent) => walk(event, row, column)}
+    @paste=${(event: ClipboardEvent) => {
+      const rows = pastedRows(event.clipboardData?.getData("text/plain") ?? "");
+      if (rows === undefined) return;
+      event.preventDefault();
+      take(context, rows, row, column);
+    }}
+  />`;
+}
+
+/** Up and down go from row to row, as in a sheet. */
+function walk(event: KeyboardEvent, row: number, column: PointColumn): void {
+  const by = event.key === "ArrowDown" || event.key === "Enter" ? 1 : event.key === "ArrowUp" ? -1 : 0;
+  if (by === 0) return;
+  const next = document.getElementById(boxId(placeKey({ pump: "points", row: row + by, column })));
+  if (next === null) return;
+  event.preventDefault();
+  next.focus();
+}
+
+/** Rows with a heading replace the curve; others are laid over the table from a box on. */
+function take(
+  { send, state }: PaneContext,
+  rows: readonly (readonly string[])[],
+  row: number,
+  column: PointColumn,
+): void {
+  const units = state.duty.unitSet;
+  const pasted = pastedCurve(rows, units);
+  if (pasted === undefined) send({ type: "block-pasted", rows, row, column });
+  else if (pasted.ok) send({ type: "curve-pasted", pasted: pasted.value });
+  else {
+    const reasons = pasted.findings.map((finding) => findingText(finding, units)).join(" ");
+    send({ type: "noticed", notice: { kind: "failed", text: `Nothing was pasted. ${reasons}` } });
+  }
+}
+
+/** Panes inside other programs may refuse a look at the clipboard; pasting into a box always works. */
+async function pasteClipboard(context: PaneContext): Promise<void> {
+  const failed = (text: string): void => context.send({ type: "noticed", notice: { kind: "failed", text } });
+  try {
+    const rows = pastedRows(await navigator.clipboard.readText());
+    if (rows === undefined) failed("The clipboard holds no rows of a table.");
+    else take(context, rows, 0, "flow");
+  } catch {
+    failed("The clipboard cannot be read from here. Put the cursor in a box of the curve and paste there.");
+  }
+}

@@ -1,0 +1,138 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { live } from "lit/directives/live.js";
+import type { PumpText } from "../../../shared/duty/duty-text.ts";
+import type { PumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
+import { amountText } from "../../../shared/text/words.ts";
+import { amount, type Finding, withoutRepeats } from "../../../src/basis/result.ts";
+import type { PaneContext, Step } from "../context.ts";
+import { PUMP_KEYS } from "../pump/pump-boxes.ts";
+import { figureView } from "./figure.ts";
+import { remarksView } from "./findings.ts";
+import { openPointsView } from "./open-points.ts";
+import { pumpBoxView } from "./pump-box.ts";
+import { pumpPictureView } from "./pump-picture.ts";
+import { pumpPointsView } from "./pump-points.ts";
+
+const GRAVITY = { error: 0, warning: 1, caution: 2 } as const;
+
+/** The pump chosen for the duty: as it is and runs, its curve, and where it and the system meet. */
+export const pump: Step = {
+  key: "pump",
+  title: "Pump on the duty",
+  holds: ["pump"],
+  brief: ({ state }) => state.duty.pump?.name.trim() ?? "",
+  view: (context) => {
+    const chosen = context.state.duty.pump;
+    return chosen === undefined ? noPumpView(context) : pumpView(context, chosen);
+  },
+};
+
+function noPumpView({ send, goTo }: PaneContext): TemplateResult {
+  return html`<p class="hint">Choose a pump above, or enter one and its curve by hand.</p>
+    <div class="buttons">
+      <button
+        type="button"
+        @click=${() => {
+          send({ type: "pump-begun" });
+          goTo("duty-pump-name");
+        }}
+      >
+        Enter a pump by hand
+      </button>
+    </div>`;
+}
+
+function pumpView(context: PaneContext, chosen: PumpText): TemplateResult {
+  const { send, goTo } = context;
+  return html`${PUMP_KEYS.map((key) => pumpBoxView(context, key))} ${arrangementView(context, chosen)}
+    ${pumpPointsView(context, chosen)} ${resultsView(context)}
+    <div class="buttons">
+      <button
+        type="button"
+        @click=${() => {
+          send({ type: "pump-dropped" });
+          goTo("duty-step-pump");
+        }}
+      >
+        Remove the pump from the duty
+      </button>
+    </div>`;
+}
+
+function arrangementView({ send }: PaneContext, { arrangement }: PumpText): TemplateResult {
+  const choice = (value: PumpText["arrangement"], about: string): TemplateResult =>
+    html`<label for="duty-pump-${value}">
+      <input
+        type="radio"
+        name="duty-pump-arrangement"
+        id="duty-pump-${value}"
+        .checked=${live(arrangement === value)}
+        @change=${() => send({ type: "pump-arranged", arrangement: value })}
+      />
+      <span><strong>${value}</strong> ${about}</span>
+    </label>`;
+  return html`<fieldset class="choices">
+    <legend>Where several run, they stand in</legend>
+    ${choice("parallel", "and share the flow")} ${choice("series", "and add their heads")}
+  </fieldset>`;
+}
+
+function resultsView(context: PaneContext): TemplateResult {
+  const { duty, results, pump: worked, fault } = context.worked;
+  if (duty === undefined || results === undefined || worked === undefined) {
+    return html`<h3>On the duty</h3>
+      ${fault === undefined ? html`<p class="hint">Worked out once the duty and the curve are complete.</p>` : nothing}
+      ${openPointsView(context)}`;
+  }
+  return html`<h3>On the duty</h3>
+    ${figuresView(context, worked)} ${pumpPictureView(context, duty, worked, results)}
+    ${remarksView("To act on and to check", findingsOf(worked), context.state.duty.unitSet)}`;
+}
+
+function figuresView({ state }: PaneContext, worked: PumpOnDuty): TemplateResult {
+  const units = state.duty.unitSet;
+  const { operatingPoint: point, count, speed, impellerDiameter } = worked;
+  const runs = [
+    ...(speed === undefined ? [] : [amountText(amount("speed", speed), units)]),
+    ...(impellerDiameter === undefined ? [] : [`impeller ${amountText(amount("size", impellerDiameter), units)}`]),
+  ].join(", ");
+  const together = count === 1 ? "" : `, all ${count}`;
+  return html`<dl class="figures">
+    ${
+      runs === ""
+        ? nothing
+        : html`<div class="figure">
+            <dt>Runs at</dt>
+            <dd>${runs}</dd>
+          </div>`
+    }
+    ${figureView(`Operating flow${together}`, point.flow, "flow", units, true)}
+    ${typeof point.flow === "number" ? figureView("Head there", point.head, "head", units) : nothing}
+    ${typeof point.flow === "number" ? figureView("Over the flow asked", worked.flowOverDuty, "percent", units) : nothing}
+    ${figureView("Head at the flow asked", worked.headAtDutyFlow, "head", units)}
+    ${
+      typeof worked.headOverDuty === "number"
+        ? figureView("Over the head asked, with margin", worked.headOverDuty, "head", units)
+        : nothing
+    }
+    ${optional("Efficiency", point.efficiency, "percent")} ${optional("Of best efficiency flow", point.bestFlowRatio, "percent")}
+    ${optional("NPSH required", point.npshRequired, "head")} ${optional("NPSH available there", worked.npshAvailableThere, "head")}
+    ${optional("NPSH available less required", point.npshMargin, "head")}
+    ${optional(`Shaft power${together}`, point.shaftPower, "power")}
+    ${optional(`Greatest shaft power on the curve${together}`, worked.greatestPower, "power")}
+  </dl>`;
+
+  function optional(
+    label: string,
+    figure: PumpOnDuty["greatestPower"],
+    quantity: "percent" | "head" | "power",
+  ): TemplateResult | typeof nothing {
+    return figure === undefined ? nothing : figureView(label, figure, quantity, units);
+  }
+}
+
+/** What the calls remarked, once each, the gravest first. */
+function findingsOf({ findings }: PumpOnDuty): readonly Finding[] {
+  const all = withoutRepeats([...findings.values()].flat());
+  return all.toSorted((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]);
+}

@@ -1,0 +1,117 @@
+import { html, nothing, type TemplateResult } from "lit";
+import type { Worked } from "../../../shared/package/head-and-suction.ts";
+import type { DutyCase, PumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
+import { figures } from "../../../shared/text/words.ts";
+import { printedUnit, type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { fromEngine } from "../../../src/basis/units.ts";
+import type { PaneContext, Step } from "../context.ts";
+import { fieldView } from "./field.ts";
+import { figureText, figureView } from "./figure.ts";
+import { remarksView } from "./findings.ts";
+
+const FIELDS = ["leastStaticHead", "greatestStaticHead", "agedRoughness", "acceptanceGrade"] as const;
+
+/** How far levels, pipe and the bought pump may stray, and what the pump then does at worst. */
+export const range: Step = {
+  key: "range",
+  title: "Range of the duty",
+  holds: FIELDS,
+  view: (context) => html`${FIELDS.map((key) => fieldView(context, key))} ${regionView(context)}`,
+};
+
+function regionView({ state, worked }: PaneContext): TemplateResult {
+  const { pump } = worked;
+  if (pump === undefined) return html`<p class="hint">What the range means is shown once a pump is chosen.</p>`;
+  const units = state.duty.unitSet;
+  return html`${extremesView(pump, units)} ${casesView(pump.cases, units)} ${acceptanceView(pump, units)}
+  ${remarksView("Over the range", pump.regionFindings, units)}`;
+}
+
+function extremesView({ region }: PumpOnDuty, units: UnitSetName): TemplateResult | typeof nothing {
+  if (region === undefined) return nothing;
+  const { leastFlow, greatestFlow, leastNpshMargin, greatestPower } = region;
+  return html`<h3>At the worst of the range</h3>
+    <dl class="figures">
+      ${figureView("Least flow", leastFlow, "flow", units, true)}
+      ${figureView("Greatest flow", greatestFlow, "flow", units, true)}
+      ${
+        leastNpshMargin === null
+          ? nothing
+          : figureView("Worst NPSH margin", leastNpshMargin.margin, "head", units, true)
+      }
+      ${leastNpshMargin === null ? nothing : figureView("at a flow of", leastNpshMargin.flow, "flow", units)}
+      ${greatestPower === null ? nothing : figureView("Greatest shaft power", greatestPower, "power", units, true)}
+    </dl>`;
+}
+
+const COLUMNS: readonly {
+  readonly head: string;
+  readonly quantity: Quantity;
+  readonly figure: (one: DutyCase) => Worked | undefined;
+}[] = [
+  { head: "Flow", quantity: "flow", figure: ({ flow }) => flow },
+  { head: "Head", quantity: "head", figure: ({ head }) => head },
+  { head: "Eff.", quantity: "percent", figure: ({ efficiency }) => efficiency },
+  { head: "NPSH margin", quantity: "head", figure: ({ npshMargin }) => npshMargin },
+  { head: "Power", quantity: "power", figure: ({ shaftPower }) => shaftPower },
+];
+
+function casesView(cases: readonly DutyCase[], units: UnitSetName): TemplateResult | typeof nothing {
+  if (cases.length < 2) return nothing;
+  return html`<div class="wide-table" role="region" aria-label="The pump at the ends of the range" tabindex="0">
+    <table class="cases">
+      <thead>
+        <tr>
+          <th scope="col">State</th>
+          ${COLUMNS.map(
+            ({ head, quantity }) =>
+              html`<th scope="col">${head}<span class="unit">${printedUnit(quantity, units)}</span></th>`,
+          )}
+        </tr>
+      </thead>
+      <tbody>
+        ${cases.map(
+          (one) =>
+            html`<tr>
+              <th scope="row">${one.label}</th>
+              ${
+                typeof one.flow === "number"
+                  ? COLUMNS.map(({ quantity, figure }) => html`<td>${bareFigure(figure(one), quantity, units)}</td>`)
+                  : html`<td class="refused" colspan=${COLUMNS.length}>${figureText(one.flow, "flow", units)}</td>`
+              }
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+  </div>`;
+}
+
+function bareFigure(worked: Worked | undefined, quantity: Quantity, units: UnitSetName): string {
+  if (typeof worked !== "number") return "–";
+  return figures(fromEngine(worked, UNIT_SETS[units][quantity]));
+}
+
+function acceptanceView({ acceptance }: PumpOnDuty, units: UnitSetName): TemplateResult | typeof nothing {
+  if (acceptance === undefined) return nothing;
+  const { grade, leastFlow, greatestFlow, leastHead, greatestHead, leastEfficiency } = acceptance;
+  return html`<h3>Acceptance to grade ${grade}</h3>
+    <dl class="figures">
+      ${bandView("Flow", leastFlow, greatestFlow, "flow", units)}
+      ${bandView("Head", leastHead, greatestHead, "head", units)}
+      ${leastEfficiency === undefined ? nothing : figureView("Least efficiency", leastEfficiency, "percent", units)}
+    </dl>`;
+}
+
+function bandView(
+  label: string,
+  least: Worked,
+  greatest: Worked,
+  quantity: Quantity,
+  units: UnitSetName,
+): TemplateResult {
+  if (typeof least !== "number" || typeof greatest !== "number") return figureView(label, least, quantity, units);
+  return html`<div class="figure">
+    <dt>${label}</dt>
+    <dd>${bareFigure(least, quantity, units)} to ${figureText(greatest, quantity, units)}</dd>
+  </div>`;
+}
