@@ -7,6 +7,7 @@ export default defineConfig({
       {
         test: {
           name: "unit",
+          setupFiles: ["tests/support/property-seed.ts"],
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/slow/**"],
           environment: "node",
@@ -16,6 +17,7 @@ export default defineConfig({
       {
         test: {
           name: "slow",
+          setupFiles: ["tests/support/property-seed.ts"],
           include: ["tests/slow/**/*.test.ts"],
           environment: "node",
           testTimeout: 120_000,

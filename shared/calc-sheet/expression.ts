@@ -31,22 +31,22 @@ export type Expression =
   | { readonly op: "join"; readonly terms: readonly Expression[] }
   /** The text before a mark, whole where it does not hold it; upper and lower case alike. */
   | { readonly op: "before"; readonly text: Expression; readonly mark: string }
-  /** `then` where `left` is at least `right`. */
+  /** `met` where `left` is at least `right`. */
   | {
       readonly op: "atLeast";
       readonly left: Expression;
       readonly right: Expression;
-      readonly then: Expression;
+      readonly met: Expression;
       readonly otherwise: Expression;
     }
-  /** `then` where a cell holds a number, not a text or an error. */
-  | { readonly op: "ifNumber"; readonly of: Expression; readonly then: Expression; readonly otherwise: Expression }
-  /** `then` where a cell holds this text, in upper or lower case. */
+  /** `met` where a cell holds a number, not a text or an error. */
+  | { readonly op: "ifNumber"; readonly of: Expression; readonly met: Expression; readonly otherwise: Expression }
+  /** `met` where a cell holds this text, in upper or lower case. */
   | {
       readonly op: "ifText";
       readonly of: Expression;
       readonly is: string;
-      readonly then: Expression;
+      readonly met: Expression;
       readonly otherwise: Expression;
     };
 
@@ -99,12 +99,12 @@ export function column(key: string, of: string): Expression {
 
 /** One text where `left` is at least `right`, another where it is less. */
 export function verdict(left: Expression, right: Expression, atLeast: string, less: string): Expression {
-  return { op: "atLeast", left, right, then: constant(atLeast), otherwise: constant(less) };
+  return { op: "atLeast", left, right, met: constant(atLeast), otherwise: constant(less) };
 }
 
 /** What follows from a number, or a text where a cell holds none. */
-export function ifNumber(of: Expression, then: Expression, otherwise: string): Expression {
-  return { op: "ifNumber", of, then, otherwise: constant(otherwise) };
+export function ifNumber(of: Expression, met: Expression, otherwise: string): Expression {
+  return { op: "ifNumber", of, met, otherwise: constant(otherwise) };
 }
 
 /** The expressions an expression is made of. */
@@ -135,9 +135,9 @@ export function partsOf(expression: Expression): readonly Expression[] {
     case "before":
       return [expression.text];
     case "atLeast":
-      return [expression.left, expression.right, expression.then, expression.otherwise];
+      return [expression.left, expression.right, expression.met, expression.otherwise];
     case "ifNumber":
     case "ifText":
-      return [expression.of, expression.then, expression.otherwise];
+      return [expression.of, expression.met, expression.otherwise];
   }
 }

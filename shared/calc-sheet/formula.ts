@@ -59,11 +59,11 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
       return `IFERROR(LEFT(${text},SEARCH(${literal(expression.mark)},${text})-1),${text})`;
     }
     case "atLeast":
-      return `IF(${write(expression.left)}>=${write(expression.right)},${write(expression.then)},${write(expression.otherwise)})`;
+      return `IF(${write(expression.left)}>=${write(expression.right)},${write(expression.met)},${write(expression.otherwise)})`;
     case "ifNumber":
-      return `IF(ISNUMBER(${write(expression.of)}),${write(expression.then)},${write(expression.otherwise)})`;
+      return `IF(ISNUMBER(${write(expression.of)}),${write(expression.met)},${write(expression.otherwise)})`;
     case "ifText":
-      return `IF(${write(expression.of)}=${literal(expression.is)},${write(expression.then)},${write(expression.otherwise)})`;
+      return `IF(${write(expression.of)}=${literal(expression.is)},${write(expression.met)},${write(expression.otherwise)})`;
   }
 
   /** A number becomes a text with the decimal sign of the country; the functions read a point everywhere. */

@@ -69,20 +69,20 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
       case "before":
         return before(single(expression.text, key), expression.mark);
       case "atLeast": {
-        const { left, right, then, otherwise } = expression;
+        const { left, right, met, otherwise } = expression;
         const side = arithmetic([left, right], key, ([l = 0, r = 0]) => (l >= r ? 1 : 0));
         if (typeof side !== "number") return side;
-        return answerTo(side === 1 ? then : otherwise, key);
+        return answerTo(side === 1 ? met : otherwise, key);
       }
       case "ifNumber": {
         const isNumber = typeof answerTo(expression.of, key) === "number";
-        return answerTo(isNumber ? expression.then : expression.otherwise, key);
+        return answerTo(isNumber ? expression.met : expression.otherwise, key);
       }
       case "ifText": {
         const cell = single(expression.of, key);
         if (isCellError(cell)) return cell;
         const same = String(cell ?? "").toLowerCase() === expression.is.toLowerCase();
-        return answerTo(same ? expression.then : expression.otherwise, key);
+        return answerTo(same ? expression.met : expression.otherwise, key);
       }
     }
   }

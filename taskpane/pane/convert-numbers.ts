@@ -35,10 +35,7 @@ export function numbersThatDiffer(duty: DutyText, unitSet: UnitSetName): readonl
   return [...fields, ...lengths, ...(duty.pump === undefined ? [] : pumpNumbers(duty.pump, differs))];
 }
 
-function pumpNumbers(
-  pump: PumpText,
-  differs: (text: string, quantity: Quantity) => boolean,
-): readonly Place[] {
+function pumpNumbers(pump: PumpText, differs: (text: string, quantity: Quantity) => boolean): readonly Place[] {
   const boxes = PUMP_QUANTITIES.filter(([box, quantity]) => differs(pump[box], quantity));
   const cells = pump.points.flatMap((point, row) =>
     POINT_COLUMNS.filter((column) => differs(point[column], POINT_QUANTITIES[column])).map(

@@ -6,8 +6,8 @@ import {
   type FieldKey,
   type LineKey,
   type Place,
-  placeKey,
   type PumpText,
+  placeKey,
   type SegmentText,
 } from "../../shared/duty/duty-text.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";

@@ -13,7 +13,7 @@ import { FIELDS } from "../../shared/duty/fields.ts";
 import { type HeadAndSuction, headAndSuction, type SegmentWorked } from "../../shared/package/head-and-suction.ts";
 import { type PumpOnDuty, pumpOnDuty } from "../../shared/package/pump-on-duty.ts";
 import { type Finding, withoutRepeats } from "../../src/basis/result.ts";
-import { PUMP_BOXES, PUMP_KEYS, POINT_NAMES } from "./pump/pump-boxes.ts";
+import { POINT_NAMES, PUMP_BOXES, PUMP_KEYS } from "./pump/pump-boxes.ts";
 import { POINT_COLUMNS } from "./pump/pump-text.ts";
 import { LINE_TITLES } from "./state.ts";
 

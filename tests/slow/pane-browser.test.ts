@@ -432,7 +432,7 @@ describe("what was typed", () => {
     const saved = readFileSync(await download.path(), "utf8");
     await startFrom(page, 3);
     expect(await flow.inputValue()).toBe("");
-    const file = page.locator("input[type=file]");
+    const file = page.locator(".file-bar input[type=file]");
     await file.setInputFiles({ name: "duty.json", mimeType: "application/json", buffer: Buffer.from(saved) });
     await page.getByText("Opened “duty.json”.").waitFor();
     expect(await flow.inputValue()).toBe("181");

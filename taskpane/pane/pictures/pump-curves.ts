@@ -173,8 +173,7 @@ function pointsView({ x }: Frame, { y, bottom }: Panel, shown: PumpCurvesShown):
 
 /** Every kind of line and mark with its name and figures. */
 function legendView(shown: PumpCurvesShown, units: PumpUnits): TemplateResult {
-  const at = ({ flow, value }: Point): string =>
-    `${figures(flow)} ${units.flow}, ${figures(value)} ${units.head}`;
+  const at = ({ flow, value }: Point): string => `${figures(flow)} ${units.flow}, ${figures(value)} ${units.head}`;
   const { region } = shown;
   return html`<ul class="legend">
     ${[shown.running, ...shown.family, ...shown.systems].map(

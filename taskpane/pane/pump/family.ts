@@ -22,11 +22,7 @@ const SAME = 1e-3;
  * The curves the chosen pump lies between, as far as the table it came from tells: greatest and least impeller at its
  * speed; for an impeller of one size greatest and least speed. Without a table, the curve as it was drawn.
  */
-export function familyOf(
-  pump: DutyPump,
-  candidate: ReadyPump | undefined,
-  units: UnitSetName,
-): readonly FamilyCurve[] {
+export function familyOf(pump: DutyPump, candidate: ReadyPump | undefined, units: UnitSetName): readonly FamilyCurve[] {
   const members = candidate === undefined ? [] : membersOf(candidate, pump, units);
   const asDrawn = { label: "As its curve was drawn", running: asGiven(pump.curve) };
   const isMoved = pump.speedRatio !== 1 || pump.trimRatio !== 1;
@@ -56,7 +52,11 @@ function membersOf({ curves }: ReadyPump, pump: DutyPump, units: UnitSetName): r
     if (least < greatest * (1 - SAME)) {
       const speed = pump.speed === undefined ? undefined : pump.speed * pump.speedRatio;
       const at = (curve: ReadyCurve, trimRatio: number): RunningPump | undefined =>
-        runningAt(curve, speed === undefined || curve.offered.speed === undefined ? 1 : speed / curve.offered.speed, trimRatio);
+        runningAt(
+          curve,
+          speed === undefined || curve.offered.speed === undefined ? 1 : speed / curve.offered.speed,
+          trimRatio,
+        );
       const size = (diameter: number): string => amountText(amount("size", diameter), units);
       return present([
         [`Greatest impeller, ${size(greatest)}`, at(large, large.mostTrimRatio)],

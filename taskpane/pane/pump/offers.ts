@@ -1,5 +1,5 @@
 import type { Finding } from "../../../src/basis/result.ts";
-import { candidateNamed, type Candidates } from "./candidates.ts";
+import { type Candidates, candidateNamed } from "./candidates.ts";
 import type { PumpPlaces } from "./read-sheets.ts";
 
 /** Where pumps are read from, how that goes, and which are laid side by side. No part of the duty. */

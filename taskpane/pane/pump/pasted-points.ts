@@ -1,5 +1,5 @@
-import { type CurvePointText, EMPTY_CURVE_POINT, type PumpText } from "../../../shared/duty/duty-text.ts";
 import type { Cell } from "../../../shared/catalogue/cell.ts";
+import { type CurvePointText, EMPTY_CURVE_POINT, type PumpText } from "../../../shared/duty/duty-text.ts";
 import { CURVE_COLUMNS, type CurveColumn } from "../../../shared/pump-table/columns.ts";
 import { headingOf } from "../../../shared/pump-table/heading.ts";
 import { type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
@@ -29,10 +29,7 @@ export function pastedRows(text: string): readonly (readonly string[])[] | undef
  * fractions stay fractions whatever their heading says, since cells shown as per cent hold them so. Of several curves
  * the first is taken. Fails on a heading that cannot be read.
  */
-export function pastedCurve(
-  rows: readonly (readonly string[])[],
-  units: UnitSetName,
-): Result<PastedCurve> | undefined {
+export function pastedCurve(rows: readonly (readonly string[])[], units: UnitSetName): Result<PastedCurve> | undefined {
   const cells: readonly (readonly Cell[])[] = rows;
   const heading = headingOf<CurveColumn>(cells, CURVE_COLUMNS, ["flow", "head"], { name: "the pasted rows" });
   if (heading === undefined || !heading.ok) return heading;
@@ -47,7 +44,9 @@ export function pastedCurve(
   for (const row of filled) {
     // A blank pump, speed or impeller means the one above.
     const parts = key.split("\t");
-    key = (["pump", "speed", "diameter"] as const).map((column, i) => textAt(row, column) || (parts[i] ?? "")).join("\t");
+    key = (["pump", "speed", "diameter"] as const)
+      .map((column, i) => textAt(row, column) || (parts[i] ?? ""))
+      .join("\t");
     const last = curves.at(-1);
     if (last?.key === key) last.rows.push(row);
     else curves.push({ key, rows: [row] });
@@ -87,7 +86,9 @@ export function withBlock(
   const laid = [...points];
   for (const [i, texts] of rows.entries()) {
     while (laid.length <= row + i) laid.push(EMPTY_CURVE_POINT);
-    const over = POINT_COLUMNS.slice(left).flatMap((key, j) => (texts[j] === undefined ? [] : [[key, texts[j]] as const]));
+    const over = POINT_COLUMNS.slice(left).flatMap((key, j) =>
+      texts[j] === undefined ? [] : [[key, texts[j]] as const],
+    );
     laid[row + i] = { ...(laid[row + i] as CurvePointText), ...Object.fromEntries(over) };
   }
   return laid;

@@ -7,7 +7,12 @@ import { efficiencyAtFlow, npshRequiredAtFlow } from "../../../src/pump/pump-rea
 import type { RunningPump } from "../../../src/pump/running-pump.ts";
 import type { RankedPump } from "../../../src/pump/selection.ts";
 
-export const POINT_COLUMNS = ["flow", "head", "efficiency", "npshRequired"] as const satisfies readonly (keyof CurvePointText)[];
+export const POINT_COLUMNS = [
+  "flow",
+  "head",
+  "efficiency",
+  "npshRequired",
+] as const satisfies readonly (keyof CurvePointText)[];
 export type PointColumn = (typeof POINT_COLUMNS)[number];
 
 /** What each column measures. */

@@ -1,5 +1,5 @@
-import type { Duty } from "../../../shared/duty/duty.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
+import type { Duty } from "../../../shared/duty/duty.ts";
 import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { andThen, type Result, succeed } from "../../../src/basis/result.ts";
 import type { LiquidState } from "../../../src/liquid/liquid.ts";

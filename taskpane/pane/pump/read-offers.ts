@@ -15,7 +15,9 @@ export async function readWorkbookPumps({ send, state }: Wanting, host: SheetHos
     const typed = state.offers.places;
     const places = typed.curves.trim() === "" ? await usualFor(host, typed) : typed;
     if (places.curves === "") {
-      return failed("No sheet is called “Pump curves”. Type the name of the sheet that holds the curves, or add pumps.");
+      return failed(
+        "No sheet is called “Pump curves”. Type the name of the sheet that holds the curves, or add pumps.",
+      );
     }
     const read = await readPumpSheets(host, places, unitSet);
     if (read.ok) return { type: "offers-read", candidates: read.value, places };
@@ -72,11 +74,7 @@ async function addedTo(
   return { sheets, places: { curves, list } };
 }
 
-async function attempt(
-  send: PaneContext["send"],
-  what: string,
-  act: () => Promise<OffersEvent>,
-): Promise<void> {
+async function attempt(send: PaneContext["send"], what: string, act: () => Promise<OffersEvent>): Promise<void> {
   send({ type: "offers-asked", what });
   try {
     send(await act());
@@ -89,4 +87,3 @@ async function attempt(
 function failed(reason: string): OffersEvent {
   return { type: "offers-failed", reason, findings: [] };
 }
-

@@ -67,7 +67,7 @@ function dropButton({ send }: PaneContext, name: string): TemplateResult {
   return html`<button
     class="link"
     type="button"
-    aria-label="Leave ${name} out of the comparison"
+    aria-label="Leave out ${name}"
     @click=${() => send({ type: "compared", name, isCompared: false })}
   >
     Leave out

@@ -110,8 +110,7 @@ function cellView(context: PaneContext, pump: PumpText, row: number, column: Poi
     aria-describedby=${findings.length === 0 ? nothing : `${id}-findings`}
     aria-invalid=${findings.some(({ severity }) => severity === "error")}
     .value=${live(pump.points[row]?.[column] ?? "")}
-    @input=${(event: InputEvent) =>
-      send({ type: "typed", place, text: (event.target as HTMLInputElement).value })}
+    @input=${(event: InputEvent) => send({ type: "typed", place, text: (event.target as HTMLInputElement).value })}
     @keydown=${(event: KeyboardEvent) => walk(event, row, column)}
     @paste=${(event: ClipboardEvent) => {
       const rows = pastedRows(event.clipboardData?.getData("text/plain") ?? "");

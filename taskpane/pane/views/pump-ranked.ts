@@ -33,8 +33,14 @@ export function rankedPumpView(context: PaneContext, ranked: RankedPump): Templa
           </div>`,
       )}
     </dl>
-    ${reasonsView("For", ranked.reasonsFor.map((reason) => reasonText(reason, units)))}
-    ${reasonsView("Against", ranked.reasonsAgainst.map((reason) => reasonText(reason, units)))}
+    ${reasonsView(
+      "For",
+      ranked.reasonsFor.map((reason) => reasonText(reason, units)),
+    )}
+    ${reasonsView(
+      "Against",
+      ranked.reasonsAgainst.map((reason) => reasonText(reason, units)),
+    )}
     <div class="buttons">
       <button
         type="button"

@@ -117,7 +117,7 @@ function figuresView({ state }: PaneContext, worked: PumpOnDuty): TemplateResult
     }
     ${optional("Efficiency", point.efficiency, "percent")} ${optional("Of best efficiency flow", point.bestFlowRatio, "percent")}
     ${optional("NPSH required", point.npshRequired, "head")} ${optional("NPSH available there", worked.npshAvailableThere, "head")}
-    ${optional("NPSH available less required", point.npshMargin, "head")}
+    ${optional("NPSH margin there", point.npshMargin, "head")}
     ${optional(`Shaft power${together}`, point.shaftPower, "power")}
     ${optional(`Greatest shaft power on the curve${together}`, worked.greatestPower, "power")}
   </dl>`;

@@ -1,15 +1,15 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { findingText } from "../../../shared/text/finding-text.ts";
 import { reasonText } from "../../../shared/pump-table/reason-text.ts";
+import { findingText } from "../../../shared/text/finding-text.ts";
 import { figures } from "../../../shared/text/words.ts";
 import type { LeftOutPump, RankedPump } from "../../../src/pump/selection.ts";
 import type { PaneContext, Step } from "../context.ts";
 import type { Candidates } from "../pump/candidates.ts";
 import { type Ranking, rankingOf } from "../pump/ranking.ts";
+import { findingsView } from "./findings.ts";
 import { compareView } from "./pump-compare.ts";
 import { rankedPumpView } from "./pump-ranked.ts";
 import { pumpSourceView } from "./pump-source.ts";
-import { findingsView } from "./findings.ts";
 
 /** Ranked pumps in sight; the others are a step away. */
 const FIRST_SHOWN = 4;
