@@ -70,10 +70,20 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     return message === undefined ? content : { ...content, message };
   };
 
-  const readBox = (sheet: FWorksheet, box: Box): readonly (readonly Cell[])[] =>
-    rangeOn(sheet, box)
-      .getCellDatas()
-      .map((row, i) => row.map((data, j) => cellAt(sheet, data ?? null, box.top + i, box.left + j)));
+  /** Cells beyond the grid's last row and column are blank, as they would be on a larger sheet. */
+  const readBox = (sheet: FWorksheet, box: Box): readonly (readonly Cell[])[] => {
+    const bottom = Math.min(box.bottom, sheet.getMaxRows() - 1);
+    const right = Math.min(box.right, sheet.getMaxColumns() - 1);
+    const isOutside = bottom < box.top || right < box.left;
+    const held = isOutside ? [] : rangeOn(sheet, { ...box, bottom, right }).getCellDatas();
+    return Array.from({ length: box.bottom - box.top + 1 }, (_row, i) =>
+      Array.from({ length: box.right - box.left + 1 }, (_cell, j) =>
+        box.top + i > bottom || box.left + j > right
+          ? null
+          : cellAt(sheet, held[i]?.[j] ?? null, box.top + i, box.left + j),
+      ),
+    );
+  };
 
   const located = (reference: string): { readonly sheet: FWorksheet; readonly box: Box } => {
     const match = /^('(?:[^']|'')+'|[^'!]+)!(.+)$/.exec(reference.trim());

@@ -8,42 +8,76 @@ import { tableCell } from "./work-out.ts";
  */
 export function longestChain(plan: CalcSheetPlan): number {
   const depths = new Map<string, number>();
+  const working = new Set<string>();
 
   function depthOf(expression: Expression): number {
     switch (expression.op) {
       case "value":
+      case "part":
         return depths.get(expression.key) ?? 0;
-      case "columnSum": {
-        const { key, column } = expression;
-        const rows = [...depths.keys()].filter((cell) => cell.startsWith(`${key}.`) && cell.endsWith(`.${column}`));
-        return Math.max(0, ...rows.map((cell) => depths.get(cell) ?? 0));
-      }
+      case "range":
+        // The range of a line or of a table of inputs holds inputs alone.
+        return working.has(expression.key) ? deepestUnder(`${expression.key}.`, "") : 0;
+      case "columnSum":
+      case "columnLeast":
+      case "columnGreatest":
+      case "column":
+        return deepestUnder(`${expression.key}.`, `.${expression.column}`);
       case "call":
-        return 1 + deepest(expression);
+        return 1 + deepest(partsOf(expression));
       case "notes":
         return depthOf(expression.of);
       default:
-        return deepest(expression);
+        return deepest(partsOf(expression));
     }
   }
 
-  function deepest(expression: Expression): number {
-    return Math.max(0, ...partsOf(expression).map(depthOf));
+  function deepest(expressions: readonly Expression[]): number {
+    return Math.max(0, ...expressions.map(depthOf));
+  }
+
+  function deepestUnder(start: string, end: string): number {
+    let most = 0;
+    for (const [cell, depth] of depths) if (cell.startsWith(start) && cell.endsWith(end)) most = Math.max(most, depth);
+    return most;
   }
 
   for (const item of plan.items) {
-    if (item.kind === "result" || item.kind === "curve" || item.kind === "finding") {
-      depths.set(item.key, depthOf(item.expression));
-    }
-    if (item.kind === "line") {
-      item.rows.forEach((_, row) => {
-        for (const { key, expression } of item.worked) {
-          depths.set(
-            tableCell(item.key, row, key),
-            depthOf(expression((column) => ({ op: "value", key: tableCell(item.key, row, column) }))),
-          );
+    switch (item.kind) {
+      case "result":
+      case "curve":
+      case "finding":
+      case "spill":
+        depths.set(item.key, depthOf(item.expression));
+        break;
+      case "line":
+        item.rows.forEach((_, row) => {
+          for (const { key, expression } of item.worked) {
+            depths.set(
+              tableCell(item.key, row, key),
+              depthOf(expression((of) => ({ op: "value", key: tableCell(item.key, row, of) }))),
+            );
+          }
+        });
+        break;
+      case "table":
+        item.rows.forEach(({ cells }, row) => {
+          item.columns.forEach(({ key }, i) => {
+            depths.set(tableCell(item.key, row, key), deepest(cells.slice(i, i + 1)));
+          });
+        });
+        break;
+      case "working":
+        working.add(item.key);
+        for (const { key, cells } of item.columns) {
+          for (let row = 0; row < item.rows; row += 1) {
+            const expression = typeof cells === "function" ? cells(row) : cells.spill;
+            if (expression !== null) depths.set(tableCell(item.key, row, key), depthOf(expression));
+          }
         }
-      });
+        break;
+      default:
+        break;
     }
   }
   return Math.max(0, ...depths.values());

@@ -1,11 +1,16 @@
-import type { Duty } from "../duty/duty.ts";
+import type { Duty, DutyPump } from "../duty/duty.ts";
 import type { CalcSheetPlan, PlanItem } from "./plan.ts";
 import { basis, titleBlock } from "./sections/basis.ts";
+import { drawnCurves } from "./sections/drawn-curves.ts";
+import { acceptance, dutyRegion } from "./sections/duty-region.ts";
 import { headBuildUp } from "./sections/head.ts";
 import { lineTable } from "./sections/lines.ts";
 import { liquidAndSite } from "./sections/liquid.ts";
 import { npshBuildUp } from "./sections/npsh.ts";
+import { operatingPoint } from "./sections/operating-point.ts";
+import { chosenPump, rangeToCover } from "./sections/pump.ts";
 import { cautions, findings, references } from "./sections/remarks.ts";
+import { systemCases } from "./sections/system-cases.ts";
 import { systemCurve } from "./sections/system-curve.ts";
 
 /** The calc sheet of a duty: the whole calculation, said once, in reading order. */
@@ -19,14 +24,28 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     ...headBuildUp(duty.unitSet),
     ...npshBuildUp(duty),
     ...systemCurve(duty.unitSet),
+    ...(duty.pump === undefined ? [] : pumpOnTheDuty(duty, duty.pump)),
     ...findings(duty),
   ];
   const { item, project } = duty.texts;
   const subject = item.trim() || project.trim();
   return {
     sheetName: subject === "" ? "Duty" : `Duty ${subject}`,
-    title: "Pump duty: total head and suction",
+    title: duty.pump === undefined ? "Pump duty: total head and suction" : "Pump duty: total head, suction and pump",
     unitSet: duty.unitSet,
     items: [...worked, ...references(worked, duty), ...cautions],
   };
+}
+
+/** The chosen pump against all that was worked out above. */
+function pumpOnTheDuty(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  return [
+    ...chosenPump(duty, pump),
+    ...rangeToCover(duty),
+    ...drawnCurves(duty, pump),
+    ...systemCases(duty, pump),
+    ...operatingPoint(duty, pump),
+    ...dutyRegion(duty, pump),
+    ...acceptance(duty, pump),
+  ];
 }

@@ -16,7 +16,7 @@ export type Expression =
   | { readonly op: "least" | "greatest"; readonly terms: readonly Expression[] }
   /** The sum of one worked column of a table. */
   | { readonly op: "columnSum"; readonly key: string; readonly column: string }
-  /** The least or greatest number of a column, or a text where it holds none. */
+  /** The least or greatest of a column of numbers, or a text where any of its cells holds none. */
   | {
       readonly op: "columnLeast" | "columnGreatest";
       readonly key: string;

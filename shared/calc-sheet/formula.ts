@@ -44,7 +44,7 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
     case "columnGreatest": {
       const cells = at.column(expression.key, expression.column);
       const name = expression.op === "columnLeast" ? "MIN" : "MAX";
-      return `IF(COUNT(${cells})=0,${literal(expression.otherwise)},${name}(${cells}))`;
+      return `IF(COUNT(${cells})<ROWS(${cells}),${literal(expression.otherwise)},${name}(${cells}))`;
     }
     case "column":
       return at.column(expression.key, expression.column);

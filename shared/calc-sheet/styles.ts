@@ -51,7 +51,9 @@ export const STYLES = {
   },
   verdict: { bold: true, color: INK, valign: "top" },
   finding: { color: INK, size: 9, wrap: true, valign: "top" },
+  tableText: { color: INK, size: 9, wrap: true, valign: "top", indent: 1 },
   working: { color: QUIET, size: 8 },
+  workingHead: { color: QUIET, size: 8, align: "right", border: { bottom: "thin" } },
   statement: { color: INK, size: 9, wrap: true, valign: "top" },
   caution: { color: INK, size: 9, wrap: true, valign: "top" },
 } as const satisfies Record<string, StyleSpec>;
@@ -71,6 +73,9 @@ const DECIMALS: Readonly<Partial<Record<Quantity, number | Readonly<Record<UnitS
   density: { US: 3, SI: 1, METRIC: 1 },
   dynamicViscosity: 3,
   percent: 1,
+  ratio: 4,
+  power: 2,
+  speed: 0,
 };
 
 export function numberFormat(quantity: Quantity | undefined, unitSet: UnitSetName): string {
@@ -78,6 +83,11 @@ export function numberFormat(quantity: Quantity | undefined, unitSet: UnitSetNam
   const decimals = DECIMALS[quantity] ?? 3;
   const places = typeof decimals === "number" ? decimals : decimals[unitSet];
   return places === 0 ? "#,##0" : `#,##0.${"0".repeat(places)}`;
+}
+
+/** Figures beside the printed page. */
+export function workingStyle(format: string): StyleSpec {
+  return { color: QUIET, size: 8, align: "right", numFmt: format };
 }
 
 export function resultStyle(format: string, main: boolean): StyleSpec {

@@ -108,9 +108,7 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
   }: Extract<Expression, { op: "columnLeast" | "columnGreatest" }>): Cell {
     const all = columnOf(key, column);
     const numbers = all.filter((cell) => typeof cell === "number");
-    if (numbers.length === 0) return otherwise;
-    const error = all.find(isCellError);
-    if (error !== undefined) return error;
+    if (numbers.length < all.length) return otherwise;
     return op === "columnLeast" ? Math.min(...numbers) : Math.max(...numbers);
   }
 

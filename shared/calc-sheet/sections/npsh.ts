@@ -1,19 +1,24 @@
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { callOf, difference, type Expression, range, sum, value, verdict } from "../expression.ts";
+import { type Call, callOf, difference, type Expression, range, sum, value, verdict } from "../expression.ts";
 import type { PlanItem } from "../plan.ts";
 import { pressureHead } from "./head.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
 
-export const NPSH_AVAILABLE = callOf(
-  "NPSHA",
-  value("flow"),
-  value("suctionLift"),
-  range("suctionLine"),
-  value("altitude"),
-  value("sourcePressure"),
-  ...LIQUID_TAIL,
-);
+/** NPSH available at a flow or a column of flows, with the source at the level stated. */
+export function npshAvailableAt(flow: Expression): Call {
+  return callOf(
+    "NPSHA",
+    flow,
+    value("suctionLift"),
+    range("suctionLine"),
+    value("altitude"),
+    value("sourcePressure"),
+    ...LIQUID_TAIL,
+  );
+}
+
+export const NPSH_AVAILABLE = npshAvailableAt(value("flow"));
 
 export const GREATEST_LIFT = callOf(
   "MAXLIFT",

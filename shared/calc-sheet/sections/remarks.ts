@@ -1,10 +1,13 @@
 import { type Citation, citationText } from "../../../src/basis/citation.ts";
+import { acceptanceMethod } from "../../../src/pump/acceptance.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { type Call, type Expression, partsOf } from "../expression.ts";
 import type { PlanItem } from "../plan.ts";
 import { entryOf } from "../work-out.ts";
+import { type DutyCasePlan, dutyCases, outerCases } from "./duty-cases.ts";
 import { TOTAL_HEAD } from "./head.ts";
 import { GREATEST_LIFT, NPSH_AVAILABLE } from "./npsh.ts";
+import { operatingPointOf } from "./system-cases.ts";
 
 /** What the main calls remark, live, with reason and source. */
 export function findings(duty: Duty): readonly PlanItem[] {
@@ -21,7 +24,17 @@ export function findings(duty: Duty): readonly PlanItem[] {
     ...(duty.npshRequired === undefined || duty.sourcePressure !== 0
       ? []
       : [remark("greatestLiftNotes", "Greatest suction lift", GREATEST_LIFT)]),
+    ...(duty.pump === undefined
+      ? []
+      : // What goes wrong between the outermost states shows in them too.
+        [...dutyCases(duty).slice(0, 1), ...outerCases(duty)].map((one) =>
+          remark(`${one.key}Notes`, caseLabel(one), operatingPointOf(one)),
+        )),
   ];
+}
+
+function caseLabel({ key, label }: DutyCasePlan): string {
+  return key === "normal" ? "Operating point" : `Operating point: ${label.toLowerCase()}`;
 }
 
 /** The works behind the functions and tables that the items above use, each once. */
@@ -30,6 +43,7 @@ export function references(items: readonly PlanItem[], duty: Duty): readonly Pla
   // BORE rests on every pipe standard there is; only those of the pipes in the lines belong here.
   ids.delete("BORE");
   const cited: Citation[] = [
+    ...(duty.pump === undefined || duty.acceptanceGrade === undefined ? [] : acceptanceMethod.cites),
     ...[...ids].flatMap((id) => entryOf(id).cites),
     ...[...duty.suctionLine, ...duty.dischargeLine].flatMap(({ segment: { pipe, fittings: counted } }) => [
       pipe.cites,
@@ -56,7 +70,15 @@ function expressionsOf(item: PlanItem): readonly Expression[] {
     case "result":
     case "curve":
     case "finding":
+    case "spill":
       return [item.expression];
+    case "table":
+      return item.rows.flatMap(({ cells }) => cells);
+    case "working":
+      return item.columns.flatMap(({ cells }) => {
+        const first = typeof cells === "function" ? cells(0) : cells.spill;
+        return first === null ? [] : [first];
+      });
     case "line":
       return item.worked.map(({ expression }) => expression((column) => ({ op: "value", key: column })));
     default:

@@ -67,17 +67,29 @@ export function comparePicture(shown: CompareShown, units: PumpUnits, width: num
           ? nothing
           : shown.pumps.map(
               ({ efficiency: points }, i) =>
-                svg`<path class="line pump-${i}" d="${curveIn(frame, efficiency, points)}" />
-                  ${letterAt(frame, efficiency, points, i)}`,
+                svg`<path class="line pump-${i}" d="${curveIn(frame, efficiency, points)}" />`,
             )
       }
-      ${shown.pumps.map(({ head: points }, i) => letterAt(frame, head, points, i))}
       ${shown.pumps.map(({ operating }, i) => markAt(frame, head, operating, i))}
-      ${shown.pumps.map(({ operating, efficiencyThere }, i) =>
-        efficiency === undefined || efficiencyThere === undefined
-          ? nothing
-          : markAt(frame, efficiency, { flow: operating.flow, value: efficiencyThere }, i),
+      ${shown.pumps.map((pump, i) =>
+        efficiency === undefined ? nothing : efficiencyMark(pump).map((at) => markAt(frame, efficiency, at, i)),
       )}
+      ${lettersView(
+        frame,
+        head,
+        shown.pumps.map((pump) => pump.head),
+        shown.pumps.map(({ operating }) => operating),
+      )}
+      ${
+        efficiency === undefined
+          ? nothing
+          : lettersView(
+              frame,
+              efficiency,
+              shown.pumps.map((pump) => pump.efficiency),
+              shown.pumps.flatMap(efficiencyMark),
+            )
+      }
       ${crossAt(frame, head, shown.duty)}
     </svg>
     <figcaption>
@@ -88,6 +100,10 @@ export function comparePicture(shown: CompareShown, units: PumpUnits, width: num
       </ul>
     </figcaption>
   </figure>`;
+}
+
+function efficiencyMark({ operating, efficiencyThere }: ComparedCurves): readonly Point[] {
+  return efficiencyThere === undefined ? [] : [{ flow: operating.flow, value: efficiencyThere }];
 }
 
 function frameFor({ pumps, system, duty }: CompareShown, units: PumpUnits, width: number): Frame {
@@ -115,11 +131,26 @@ function frameFor({ pumps, system, duty }: CompareShown, units: PumpUnits, width
   return frameOf(Math.max(...flows), wanted, width);
 }
 
-/** The letter of a pump at the end of its curve. */
-function letterAt({ x }: Frame, { y }: Panel, points: readonly Point[], i: number): TemplateResult | typeof nothing {
-  const last = points.at(-1);
-  if (last === undefined) return nothing;
-  return svg`<text class="curve-letter" x=${x(last.flow) - 3} y=${y(last.value) - 5} text-anchor="end">${LETTERS[i]}</text>`;
+/** Letters and marks nearer to one another than this would run together, px. */
+const APART = 12;
+
+/** The letter of each pump at the end of its curve, over whatever stands there already. */
+function lettersView(
+  { x }: Frame,
+  { y }: Panel,
+  curves: readonly (readonly Point[])[],
+  marks: readonly Point[],
+): TemplateResult {
+  const taken = marks.map(({ flow, value }) => ({ at: x(flow), up: y(value) }));
+  return svg`${curves.map((points, i) => {
+    const last = points.at(-1);
+    if (last === undefined) return nothing;
+    const at = x(last.flow) - 7;
+    let up = y(last.value) - 10;
+    while (taken.some((other) => Math.abs(other.at - at) < APART && Math.abs(other.up - up) < APART)) up -= APART / 2;
+    taken.push({ at, up });
+    return svg`<text class="curve-letter" x=${at} y=${up + 4} text-anchor="middle">${LETTERS[i]}</text>`;
+  })}`;
 }
 
 function markAt({ x }: Frame, { y }: Panel, { flow, value }: Point, i: number): TemplateResult {

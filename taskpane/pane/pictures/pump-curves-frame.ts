@@ -36,6 +36,8 @@ export interface Frame {
   readonly height: number;
 }
 
+/** The flow axis goes on a little past the last point. */
+const FLOW_BEYOND = 1.03;
 const LEFT = 42;
 const RIGHT = 12;
 const TITLE = 20;
@@ -45,15 +47,14 @@ const BELOW = 36;
 /** Panels under one another with one flow axis below the last. */
 export function frameOf(mostFlow: number, wanted: readonly PanelWanted[], width: number): Frame {
   const x = scaleLinear()
-    .domain([0, mostFlow])
-    .nice(5)
+    .domain([0, mostFlow * FLOW_BEYOND])
     .range([LEFT, width - RIGHT]);
   let at = 0;
   const panels = wanted.map(({ title, least, most, height, ticks }) => {
     const top = at + TITLE;
     const bottom = top + height;
     at = bottom + GAP;
-    const y = scaleLinear().domain([least, most]).nice(ticks).range([bottom, top]);
+    const y = scaleLinear().domain([least, most]).range([bottom, top]);
     return { title, y, top, bottom, ticks };
   });
   return { x, panels, width, height: at - GAP + BELOW };

@@ -52,6 +52,8 @@ export interface PumpUnits {
 }
 
 const HEADROOM = 1.06;
+/** Over curves that have their names on them. */
+const ROOM_FOR_NAMES = 1.3;
 
 /** Head, efficiency and NPSH of a pump against flow, with the systems it runs on and the region between them. */
 export function pumpCurvesPicture(shown: PumpCurvesShown, units: PumpUnits, width: number): TemplateResult {
@@ -105,7 +107,7 @@ function frameFor(shown: PumpCurvesShown, units: PumpUnits, width: number): Fram
     wanted.push({ title: "Efficiency, %", least: 0, most: HEADROOM * most, height: 72, ticks: 3 });
   }
   if (npsh.length > 0) {
-    const [least, most] = [Math.min(0, ...npsh), HEADROOM * Math.max(...npsh)];
+    const [least, most] = [Math.min(0, ...npsh), ROOM_FOR_NAMES * Math.max(...npsh)];
     wanted.push({ title: `NPSH, ${units.head}`, least, most, height: 84, ticks: 3 });
   }
   return frameOf(Math.max(...flows), wanted, width);

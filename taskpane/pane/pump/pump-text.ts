@@ -32,22 +32,23 @@ const SAME = 1e-9;
  * A ranked pump as texts of a duty, in its unit set: its curve as its table has it, with the speed and trim ratio at
  * which it was ranked.
  *
- * A trim drawn between two measured impellers follows no plain ratio. Its curve is then written down as it runs, for the
- * trimmed diameter, and has no trim left.
+ * A trim drawn between two measured impellers follows no plain ratio. Its curve is then written down as it runs, at its
+ * own speed and diameter, and has no ratios.
  */
 export function pumpTextOf(ranked: RankedPump, units: UnitSetName): PumpText {
   const { running, pump, speed, diameter } = ranked;
-  const similar = isSimilar(running);
-  const given = similar ? running.curve.points : pointsAsTrimmed(running);
+  const isByRatios = isSimilar(running);
+  const { points, speedRatio, trimRatio } = isByRatios
+    ? { points: running.curve.points, speedRatio: running.speedRatio, trimRatio: running.trimRatio }
+    : { points: pointsAsItRuns(running), speedRatio: 1, trimRatio: 1 };
   return {
     ...EMPTY_PUMP,
     name: pump.name,
-    speed: speed === undefined ? "" : written(speed / running.speedRatio, "speed", units),
-    impellerDiameter:
-      diameter === undefined ? "" : written(similar ? diameter / running.trimRatio : diameter, "size", units),
-    points: given.map((point) => pointText(point, units)),
-    speedRatio: running.speedRatio === 1 ? "" : plain(running.speedRatio),
-    trimRatio: !similar || running.trimRatio === 1 ? "" : plain(running.trimRatio),
+    speed: speed === undefined ? "" : written(speed / speedRatio, "speed", units),
+    impellerDiameter: diameter === undefined ? "" : written(diameter / trimRatio, "size", units),
+    points: points.map((point) => pointText(point, units)),
+    speedRatio: speedRatio === 1 ? "" : plain(speedRatio),
+    trimRatio: trimRatio === 1 ? "" : plain(trimRatio),
   };
 }
 
@@ -57,23 +58,15 @@ export function isSimilar({ speedRatio, trimRatio, flowFactor, headFactor }: Run
   return Math.abs(flowFactor / flow - 1) < SAME && Math.abs(headFactor / (flow * flow) - 1) < SAME;
 }
 
-/** The points of a trimmed pump at the speed of its curve, at the flows its own points come to. */
-function pointsAsTrimmed(running: RunningPump): readonly PumpCurvePoint[] {
-  const { speedRatio, flowFactor, headFactor, curve } = running;
-  const atSpeed: RunningPump = {
-    ...running,
-    speedRatio: 1,
-    flowFactor: flowFactor / speedRatio,
-    headFactor: headFactor / speedRatio ** 2,
-    npshRequiredFactor: 1,
-  };
-  return curve.points.map((point) => {
-    const flow = point.flow * atSpeed.flowFactor;
-    const efficiency = efficiencyAtFlow(atSpeed, flow);
-    const npshRequired = npshRequiredAtFlow(atSpeed, flow);
+/** The points of a pump at the flows those of its curve come to. */
+function pointsAsItRuns(running: RunningPump): readonly PumpCurvePoint[] {
+  return running.curve.points.map((point) => {
+    const flow = point.flow * running.flowFactor;
+    const efficiency = efficiencyAtFlow(running, flow);
+    const npshRequired = npshRequiredAtFlow(running, flow);
     return {
       flow,
-      head: point.head * atSpeed.headFactor,
+      head: point.head * running.headFactor,
       ...(efficiency.ok ? { efficiency: efficiency.value } : {}),
       ...(npshRequired.ok ? { npshRequired: npshRequired.value } : {}),
     };
@@ -87,7 +80,7 @@ function pointText(point: PumpCurvePoint, units: UnitSetName): CurvePointText {
     flow: written(flow, "flow", units),
     head: written(head, "head", units),
     // With its sign, so that nobody takes it for a fraction.
-    efficiency: isGiven(efficiency) || flow === 0 ? `${written(efficiency ?? 0, "percent", units)} %` : "",
+    efficiency: isGiven(efficiency) || flow === 0 ? `${written(efficiency ?? 0, "percent", units)}%` : "",
     npshRequired: isGiven(npshRequired) ? written(npshRequired, "head", units) : "",
   };
 }

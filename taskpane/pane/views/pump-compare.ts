@@ -10,7 +10,7 @@ import type { Point } from "../pictures/pump-curves-frame.ts";
 import { headPoints } from "../pump/family.ts";
 import { MOST_COMPARED } from "../pump/offers.ts";
 import type { Ranking } from "../pump/ranking.ts";
-import { figuresOf } from "./pump-ranked.ts";
+import { figuresOf, type RankedFigure, rankedFigureView } from "./pump-ranked.ts";
 
 const SYSTEM_POINTS = 21;
 
@@ -51,7 +51,7 @@ function tableView(context: PaneContext, compared: readonly RankedPump[]): Templ
           ({ label }, row) =>
             html`<tr>
               <th scope="row">${label}</th>
-              ${columns.map((column) => html`<td>${column[row]?.text}</td>`)}
+              ${columns.map((column) => html`<td>${rankedFigureView(column[row] as RankedFigure)}</td>`)}
             </tr>`,
         )}
         <tr>

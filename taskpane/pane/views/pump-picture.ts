@@ -2,7 +2,9 @@ import { html, type TemplateResult } from "lit";
 import type { Duty } from "../../../shared/duty/duty.ts";
 import type { HeadAndSuction, Worked } from "../../../shared/package/head-and-suction.ts";
 import type { DrawnPoint, DutyCase, PumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
-import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
+import { amountText } from "../../../shared/text/words.ts";
+import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { amount } from "../../../src/basis/result.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import type { PaneContext } from "../context.ts";
 import { type NamedCurve, type PumpCurvesShown, pumpCurvesPicture } from "../pictures/pump-curves.ts";
@@ -53,7 +55,7 @@ function shownOf(
   );
   const operating = pointAt(pump.operatingPoint.flow, pump.operatingPoint.head);
   return {
-    running: { label: runningLabel(pump), points: heads(pump.head), kind: "running" },
+    running: { label: runningLabel(pump, units), points: heads(pump.head), kind: "running" },
     family: family.map(({ label, points }): NamedCurve => ({ label, points: heads(points), kind: "family" })),
     systems: pump.systemCurves.map(
       ({ key, label, points }): NamedCurve => ({
@@ -82,9 +84,9 @@ function shownOf(
   };
 }
 
-function runningLabel({ count, arrangement }: PumpOnDuty): string {
-  if (count === 1) return "Pump as it runs";
-  return `${count} pumps in ${arrangement}, as they run`;
+function runningLabel({ count, arrangement, speed }: PumpOnDuty, units: UnitSetName): string {
+  const at = speed === undefined ? "" : `, ${amountText(amount("speed", speed), units)}`;
+  return count === 1 ? `Pump as it runs${at}` : `${count} pumps in ${arrangement}, as they run${at}`;
 }
 
 /** All states but the duty as stated. */

@@ -26,10 +26,10 @@ export function rankedPumpView(context: PaneContext, ranked: RankedPump): Templa
     </div>
     <dl class="pairs">
       ${figuresOf(ranked, units).map(
-        ({ label, text }) =>
+        (figure) =>
           html`<div>
-            <dt>${label}</dt>
-            <dd>${text}</dd>
+            <dt>${figure.label}</dt>
+            <dd>${rankedFigureView(figure)}</dd>
           </div>`,
       )}
     </dl>
@@ -67,6 +67,8 @@ export function rankedPumpView(context: PaneContext, ranked: RankedPump): Templa
 export interface RankedFigure {
   readonly label: string;
   readonly text: string;
+  /** Said under it. */
+  readonly note?: string;
 }
 
 /** The figures a pump is chosen by, at its operating point on the duty. */
@@ -82,9 +84,18 @@ export function figuresOf(ranked: RankedPump, units: UnitSetName): readonly Rank
     { label: "NPSH required", text: say("head", npshRequired) },
     { label: "NPSH margin", text: npshMargin === undefined ? "not known" : say("head", npshMargin) },
     { label: "Shaft power", text: say("power", power) },
-    { label: "Speed", text: `${say("speed", speed)}${running.speedRatio === 1 ? ", as drawn" : ""}` },
-    { label: "Impeller", text: `${say("size", diameter)}${running.trimRatio === 1 ? ", as drawn" : ""}` },
+    { label: "Speed", text: say("speed", speed), ...asDrawn(speed, running.speedRatio) },
+    { label: "Impeller", text: say("size", diameter), ...asDrawn(diameter, running.trimRatio) },
   ];
+}
+
+function asDrawn(figure: number | undefined, ratio: number): Pick<RankedFigure, "note"> {
+  return figure === undefined || ratio !== 1 ? {} : { note: "as its curve" };
+}
+
+/** A figure and what is said under it. */
+export function rankedFigureView({ text, note }: RankedFigure): TemplateResult {
+  return html`${text}${note === undefined ? nothing : html`<span class="note">${note}</span>`}`;
 }
 
 function reasonsView(title: string, phrases: readonly string[]): TemplateResult | typeof nothing {

@@ -1,0 +1,68 @@
+import { addressOf, rangeOf } from "../../ports/a1.ts";
+import type { XYChartSpec } from "../../ports/sheet-spec.ts";
+import type { ChartFacts, ChartsItem, CurveItem } from "../plan.ts";
+import { CHART_ROWS, LABEL, LAST, LINE_HEIGHT, REMARK, UNIT } from "./columns.ts";
+import type { Page } from "./page.ts";
+
+/** A spilled table of two columns with its chart to the left. */
+export function placeCurve(page: Page, curve: CurveItem): void {
+  const top = page.row;
+  const bottom = top + curve.rows - 1;
+  const range = { top, left: REMARK, bottom, right: REMARK + 1 };
+  page.keepSpill(curve.key, { range, top: top + 1, bottom, columns: { x: REMARK, y: REMARK + 1 } });
+  curve.quantities.forEach((quantity, i) => {
+    const style = page.numberStyle(quantity);
+    for (let row = 1; row < curve.rows; row += 1) page.put(REMARK + i, { style }, top + row);
+  });
+  page.put(REMARK + 1, { style: "tableHead" });
+  page.spill(range, curve.expression, curve.key, "tableHead");
+  page.height(LINE_HEIGHT * 2);
+  const column = (of: "x" | "y"): string => page.columnRange(curve.key, of);
+  page.chart({
+    at: rangeOf({ top, left: LABEL, bottom: top + CHART_ROWS - 1, right: UNIT }),
+    title: curve.label,
+    xTitle: curve.xTitle,
+    yTitle: curve.yTitle,
+    series: [
+      { name: curve.label, x: column("x"), y: column("y"), color: "#0B5A5E" },
+      ...curve.marks.map(({ label, x, y }) => ({
+        name: label,
+        x: page.seriesRange({ cell: x }),
+        y: page.seriesRange({ cell: y }),
+        color: "#C2410C",
+        markers: true,
+        pointsOnly: true,
+      })),
+    ],
+  });
+  page.row += CHART_ROWS;
+}
+
+/** Charts alone: one over the whole width, two side by side, or one to the left of a table above. */
+export function placeCharts(page: Page, { charts, beside }: ChartsItem): void {
+  if (beside !== undefined) {
+    const { top } = page.tableAt(beside).range;
+    const [chart] = charts;
+    if (chart !== undefined) page.chart(chartSpec(page, chart, top, LABEL, UNIT));
+    return;
+  }
+  const [first, second] = charts;
+  if (first === undefined) return;
+  page.chart(chartSpec(page, first, page.row, LABEL, second === undefined ? LAST : UNIT));
+  if (second !== undefined) page.chart(chartSpec(page, second, page.row, REMARK, LAST));
+  page.row += CHART_ROWS;
+}
+
+function chartSpec(page: Page, chart: ChartFacts, top: number, left: number, right: number): XYChartSpec {
+  const { series, ...titles } = chart;
+  return {
+    at: `${addressOf(top, left)}:${addressOf(top + CHART_ROWS - 1, right)}`,
+    ...titles,
+    series: series.map(({ x, y, ...rest }) => ({
+      ...rest,
+      ...(rest.pointsOnly === true ? { markers: true } : {}),
+      x: page.seriesRange(x),
+      y: page.seriesRange(y),
+    })),
+  };
+}

@@ -1,0 +1,219 @@
+import type { Quantity } from "../../../src/basis/quantities.ts";
+import { isRange, type Scalar } from "../../catalogue/cell.ts";
+import { absolute, addressOf, type Box, rangeOf } from "../../ports/a1.ts";
+import type { CellSpec, RuleSpec, SheetSpec, StyleSpec, XYChartSpec } from "../../ports/sheet-spec.ts";
+import type { Expression } from "../expression.ts";
+import { type Addresses, formulaOf } from "../formula.ts";
+import type { CalcSheetPlan, SeriesRange } from "../plan.ts";
+import { numberFormat, resultStyle, STYLES, workingStyle } from "../styles.ts";
+import type { WorkedPlan } from "../work-out.ts";
+import { COLUMNS, GAP_WIDTH, LAST, LINE_HEIGHT, linesOf, NOTES_WIDTH, ROW_HEIGHT, WORKING_WIDTH } from "./columns.ts";
+
+/** A table on the sheet: what its range covers, the rows of its figures, and where each of its columns stands. */
+export interface TablePlace {
+  readonly range: Box;
+  readonly top: number;
+  readonly bottom: number;
+  readonly columns: Readonly<Record<string, number>>;
+}
+
+/** The sheet while it is filled from the top down: cells, styles and where each keyed cell came to stand. */
+export class Page {
+  readonly plan: CalcSheetPlan;
+  readonly worked: WorkedPlan;
+  /** 0-based row that is being filled, on the printed page and beside it. */
+  row = 0;
+  workingRow = 0;
+  readonly #at = new Map<string, string>();
+  readonly #tables = new Map<string, TablePlace>();
+  readonly #cells: CellSpec[] = [];
+  readonly #merges: string[] = [];
+  readonly #rules: RuleSpec[] = [];
+  readonly #charts: XYChartSpec[] = [];
+  readonly #breaks: number[] = [];
+  readonly #names: Record<string, string> = {};
+  readonly #styles: Record<string, StyleSpec> = { ...STYLES };
+  readonly #heights: Record<number, number> = {};
+  #lastWorking = -1;
+  readonly #addresses: Addresses = {
+    cell: (key) => this.cellAt(key),
+    range: (table) => absolute(rangeOf(this.tableAt(table).range)),
+    column: (table, column) => absolute(this.columnRange(table, column)),
+    part: (record, place) => {
+      const { range, top } = this.tableAt(record);
+      return {
+        first: absolute(addressOf(range.top, range.left)),
+        cell: absolute(addressOf(top, range.left + place)),
+      };
+    },
+  };
+
+  constructor(plan: CalcSheetPlan, worked: WorkedPlan) {
+    this.plan = plan;
+    this.worked = worked;
+  }
+
+  sheet(): SheetSpec {
+    const working =
+      this.#lastWorking < 0 ? [] : [GAP_WIDTH, ...Array<number>(this.#lastWorking + 1).fill(WORKING_WIDTH)];
+    return {
+      name: this.plan.sheetName,
+      columns: [...COLUMNS, GAP_WIDTH, NOTES_WIDTH, ...working],
+      rowHeights: this.#heights,
+      styles: this.#styles,
+      cells: this.#cells,
+      merges: this.#merges,
+      names: this.#names,
+      rules: this.#rules,
+      charts: this.#charts,
+      gridlines: false,
+      print: {
+        area: rangeOf({ top: 0, left: 0, bottom: this.row - 1, right: LAST }),
+        orientation: "portrait",
+        titleRows: "1:1",
+        breaks: this.#breaks,
+        header: "",
+        footer: "&L&A&CAn aid to estimating: local codes and licensed practice govern&RPage &P of &N",
+      },
+    };
+  }
+
+  put(column: number, cell: Omit<CellSpec, "at">, row = this.row): void {
+    this.#cells.push({ at: addressOf(row, column), ...cell });
+  }
+
+  /** A cell with its style over a whole merged stretch, so that borders and fills close. */
+  merged(from: number, to: number, cell: Omit<CellSpec, "at"> & { readonly v?: Scalar }): void {
+    this.put(from, cell);
+    for (let column = from + 1; column <= to; column += 1) {
+      this.put(column, cell.style === undefined ? {} : { style: cell.style });
+    }
+    this.merge({ top: this.row, left: from, bottom: this.row, right: to });
+  }
+
+  merge(box: Box): void {
+    this.#merges.push(rangeOf(box));
+  }
+
+  /** A worked cell: its formula, and the value worked out for it under its key. */
+  formula(column: number, expression: Expression, key: string, style: string, row = this.row): void {
+    const cached = this.worked.cells.get(key);
+    this.put(
+      column,
+      {
+        f: this.formulaText(expression),
+        style,
+        ...(cached === undefined ? {} : { cached: isRange(cached) ? (cached[0]?.[0] ?? null) : cached }),
+      },
+      row,
+    );
+  }
+
+  /** A formula that fills a range from this cell on. */
+  spill(box: Box, expression: Expression, key: string, style: string): void {
+    const cached = this.worked.cells.get(key);
+    this.put(
+      box.left,
+      {
+        f: this.formulaText(expression),
+        spill: rangeOf(box),
+        style,
+        ...(cached === undefined ? {} : { cached }),
+      },
+      box.top,
+    );
+  }
+
+  formulaText(expression: Expression): string {
+    return formulaOf(expression, this.#addresses, this.plan.unitSet);
+  }
+
+  /** Names a cell of this row on the sheet, and keeps its address. */
+  name(key: string, column: number): void {
+    this.keep(key, column);
+    this.#names[nameOf(key)] = addressOf(this.row, column);
+  }
+
+  nameTable(key: string): void {
+    this.#names[nameOf(key)] = rangeOf(this.tableAt(key).range);
+  }
+
+  keep(key: string, column: number, row = this.row): void {
+    this.#at.set(key, absolute(addressOf(row, column)));
+  }
+
+  keepTable(key: string, place: TablePlace): void {
+    this.#tables.set(key, place);
+  }
+
+  /** Also keeps a spilled table as a range that functions take by its key. */
+  keepSpill(key: string, place: TablePlace): void {
+    this.keepTable(key, place);
+    this.#at.set(key, absolute(rangeOf(place.range)));
+  }
+
+  cellAt(key: string): string {
+    const at = this.#at.get(key);
+    if (at === undefined) throw new Error(`${key} is not on the sheet yet`);
+    return at;
+  }
+
+  tableAt(key: string): TablePlace {
+    const at = this.#tables.get(key);
+    if (at === undefined) throw new Error(`the table ${key} is not on the sheet yet`);
+    return at;
+  }
+
+  columnRange(table: string, column: string): string {
+    const { top, bottom, columns } = this.tableAt(table);
+    const at = columns[column];
+    if (at === undefined) throw new Error(`the table ${table} has no column ${column}`);
+    return rangeOf({ top, left: at, bottom, right: at });
+  }
+
+  /** The range of a series, without dollar signs. */
+  seriesRange(range: SeriesRange): string {
+    return "cell" in range ? this.cellAt(range.cell).replaceAll("$", "") : this.columnRange(range.table, range.column);
+  }
+
+  rule(rule: RuleSpec): void {
+    this.#rules.push(rule);
+  }
+
+  chart(chart: XYChartSpec): void {
+    this.#charts.push(chart);
+  }
+
+  /** Ends the printed page after the row before this one. */
+  breakPage(): void {
+    this.#breaks.push(this.row);
+  }
+
+  numberStyle(quantity: Quantity | undefined, kind: "number" | "main" | "working" = "number"): string {
+    const format = numberFormat(quantity, this.plan.unitSet);
+    const key = `${kind} ${format}`;
+    this.#styles[key] ??= kind === "working" ? workingStyle(format) : resultStyle(format, kind === "main");
+    return key;
+  }
+
+  height(points: number, row = this.row): void {
+    this.#heights[row + 1] = points;
+  }
+
+  /** Leaves the row, high enough for its longest text. */
+  next(text: string, width: number, least = 1): void {
+    const lines = Math.max(least, linesOf(text, width));
+    this.height(Math.max(ROW_HEIGHT, lines * LINE_HEIGHT + 2));
+    this.row += 1;
+  }
+
+  /** Says that working tables reach so many columns from their first. */
+  reachWorking(columns: number): void {
+    this.#lastWorking = Math.max(this.#lastWorking, columns - 1);
+  }
+}
+
+/** "totalHead" as a sheet name for a cell: "total_head". Never shaped like a cell address. */
+function nameOf(key: string): string {
+  return key.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
+}

@@ -1,0 +1,100 @@
+import { printedUnit } from "../../../src/basis/quantities.ts";
+import type { Cell } from "../../catalogue/cell.ts";
+import { addressOf } from "../../ports/a1.ts";
+import type { Expression } from "../expression.ts";
+import type { FindingItem, InputItem, ResultItem, SectionItem, StatementItem, TextItem } from "../plan.ts";
+import { COLUMNS, LABEL, LAST, LINE_HEIGHT, NOTES, REMARK, UNIT, VALUE, WIDTHS } from "./columns.ts";
+import type { Page } from "./page.ts";
+
+export function placeTitle(page: Page): void {
+  page.put(LABEL, { v: page.plan.title, style: "title" });
+  page.height(24);
+  page.row += 1;
+  page.put(LABEL, {
+    v: `Shaded cells are inputs: change one and all that follows from it changes. Unit set ${page.plan.unitSet}; every figure below is in the unit printed beside it.`,
+    style: "legend",
+  });
+  page.merge({ top: page.row, left: LABEL, bottom: page.row, right: LAST });
+  page.height(LINE_HEIGHT * 2);
+  page.row += 1;
+}
+
+export function placeSection(page: Page, { text, newPage = false }: SectionItem): void {
+  if (newPage) page.breakPage();
+  page.height(8);
+  page.row += 1;
+  for (let column = LABEL; column <= LAST; column += 1) {
+    page.put(column, { ...(column === LABEL ? { v: text } : {}), style: "section" });
+  }
+  page.height(18);
+  page.row += 1;
+}
+
+export function placeText(page: Page, { label, text }: TextItem): void {
+  page.put(LABEL, { v: label, style: "label" });
+  page.merged(VALUE, LAST, { v: text, style: "text" });
+  page.next(text, WIDTHS.text);
+}
+
+export function placeInput(page: Page, { key, label, quantity, value, basis }: InputItem): void {
+  page.put(LABEL, { v: label, style: "label" });
+  const isText = typeof value === "string";
+  page.put(VALUE, { v: value, style: isText ? "inputText" : "inputNumber" });
+  if (quantity !== undefined) page.put(UNIT, { v: printedUnit(quantity, page.plan.unitSet), style: "unit" });
+  page.merged(REMARK, LAST, { v: basis, style: "basis" });
+  page.name(key, VALUE);
+  page.next(basis, WIDTHS.remark, isText ? Math.ceil(value.length / COLUMNS[VALUE]) : 1);
+}
+
+export function placeResult(page: Page, item: ResultItem): void {
+  const { key, label, quantity, expression, how, main = false } = item;
+  const bad = badText(expression);
+  page.put(LABEL, { v: label, style: main ? "labelMain" : "label" });
+  page.name(key, VALUE);
+  page.formula(
+    VALUE,
+    expression,
+    key,
+    bad === undefined ? page.numberStyle(quantity, main ? "main" : "number") : "verdict",
+  );
+  if (quantity !== undefined) {
+    page.put(UNIT, { v: printedUnit(quantity, page.plan.unitSet), style: main ? "unitMain" : "unit" });
+  } else if (main) page.put(UNIT, { style: "unitMain" });
+  page.merged(REMARK, LAST, { v: how, style: main ? "howMain" : "how" });
+  if (bad !== undefined) flag(page, VALUE, bad);
+  page.next(how, WIDTHS.remark, Math.ceil(label.length / COLUMNS[LABEL]));
+}
+
+/** The text of a verdict that wants attention. */
+export function badText(expression: Expression): string | undefined {
+  if (expression.op === "ifNumber") return badText(expression.met);
+  if (expression.op !== "atLeast" || expression.otherwise.op !== "constant") return undefined;
+  const { value } = expression.otherwise;
+  return typeof value === "string" ? value : undefined;
+}
+
+/** Marks the cell while it shows this text. */
+export function flag(page: Page, column: number, text: string): void {
+  const ref = addressOf(page.row, column);
+  page.rule({ ref, when: `${ref}="${text.replaceAll('"', '""')}"`, style: { color: "#B3261E", bold: true } });
+}
+
+export function placeFinding(page: Page, { key, label, expression }: FindingItem): void {
+  page.put(LABEL, { v: label, style: "label" });
+  page.keep(key, NOTES);
+  page.formula(NOTES, expression, key, "working");
+  const cell = page.cellAt(key);
+  const answer = page.worked.cells.get(key);
+  const text = typeof answer === "string" ? answer : "";
+  page.merged(VALUE, LAST, {
+    f: `IF(${cell}="","Nothing to remark.",${cell})`,
+    cached: typeof answer === "string" ? text || "Nothing to remark." : ((answer ?? null) as Cell),
+    style: "finding",
+  });
+  page.next(text, WIDTHS.text);
+}
+
+export function placeStatement(page: Page, { text, caution }: StatementItem): void {
+  page.merged(LABEL, LAST, { v: text, style: caution === true ? "caution" : "statement" });
+  page.next(text, WIDTHS.statement);
+}

@@ -1,0 +1,129 @@
+import { headerText } from "../../catalogue/call.ts";
+import type { InputTableItem, SpillItem, TableItem, WorkingItem } from "../plan.ts";
+import { tableCell } from "../work-out.ts";
+import { CHART_ROWS, COLUMNS, LABEL, LAST, LINE_HEIGHT, REMARK, UNIT, VALUE, WORKING } from "./columns.ts";
+import type { Page } from "./page.ts";
+import { badText, flag } from "./rows.ts";
+
+/** Inputs in the columns of worked figures, under headings; what they are is said at the left, or a chart stands there. */
+export function placeInputTable(page: Page, table: InputTableItem): void {
+  page.merged(LABEL, LAST, { v: table.basis, style: "basis" });
+  page.row += 1;
+  const top = page.row;
+  table.columns.forEach(({ label, quantity }, i) => {
+    page.put(REMARK + i, { v: headerText(label, quantity, page.plan.unitSet), style: "tableHead" });
+  });
+  page.height(LINE_HEIGHT * 2);
+  table.rows.forEach((row, i) => {
+    table.columns.forEach(({ key }, j) => {
+      page.put(REMARK + j, { v: row[j] ?? null, style: "inputNumber" }, top + 1 + i);
+      page.keep(tableCell(table.key, i, key), REMARK + j, top + 1 + i);
+    });
+  });
+  const bottom = top + table.rows.length;
+  page.keepTable(table.key, {
+    range: { top, left: REMARK, bottom, right: REMARK + table.columns.length - 1 },
+    top: top + 1,
+    bottom,
+    columns: columnsFrom(REMARK, table.columns),
+  });
+  page.nameTable(table.key);
+  page.row = Math.max(bottom + 1, table.chartBeside === true ? top + CHART_ROWS : 0);
+}
+
+/** A printed table: labels, then worked figures and texts across the page. */
+export function placeTable(page: Page, table: TableItem): void {
+  page.put(LABEL, { v: table.heading, style: "tableHeadText" });
+  table.columns.forEach(({ label, quantity }, i) => {
+    const style = VALUE + i === UNIT ? "tableHeadText" : "tableHead";
+    page.put(VALUE + i, { v: headerText(label, quantity, page.plan.unitSet), style });
+  });
+  page.height(LINE_HEIGHT * 2);
+  page.row += 1;
+  const top = page.row;
+  table.rows.forEach(({ label, cells }, i) => {
+    page.put(LABEL, { v: label, style: "label" });
+    table.columns.forEach(({ key, quantity }, j) => {
+      const expression = cells[j];
+      if (expression === undefined) return;
+      const cell = tableCell(table.key, i, key);
+      const isWide = VALUE + j === UNIT;
+      page.keep(cell, VALUE + j);
+      page.formula(VALUE + j, expression, cell, isWide ? "tableText" : page.numberStyle(quantity));
+      const bad = badText(expression);
+      if (bad !== undefined) flag(page, VALUE + j, bad);
+    });
+    page.next(label, COLUMNS[LABEL]);
+  });
+  const bottom = page.row - 1;
+  page.keepTable(table.key, {
+    range: { top: top - 1, left: VALUE, bottom, right: VALUE + table.columns.length - 1 },
+    top,
+    bottom,
+    columns: columnsFrom(VALUE, table.columns),
+  });
+}
+
+/** A spilled table or record beside the printed page. */
+export function placeSpill(page: Page, { key, label, expression, rows, columns }: SpillItem): void {
+  const top = workingTop(page, label, columns.length);
+  const bottom = top + rows - 1;
+  const range = { top, left: WORKING, bottom, right: WORKING + columns.length - 1 };
+  columns.forEach(({ quantity }, i) => {
+    if (i > 0) page.put(WORKING + i, { style: "workingHead" }, top);
+    const style = page.numberStyle(quantity, "working");
+    for (let row = top + 1; row <= bottom; row += 1) page.put(WORKING + i, { style }, row);
+  });
+  page.spill(range, expression, key, "workingHead");
+  page.keepSpill(key, { range, top: top + 1, bottom, columns: columnsFrom(WORKING, columns) });
+  page.workingRow = bottom + 2;
+}
+
+/** Columns that other figures rest on, beside the printed page. */
+export function placeWorking(page: Page, { key, label, rows, columns }: WorkingItem): void {
+  const head = workingTop(page, label, columns.length);
+  const top = head + 1;
+  const bottom = head + rows;
+  columns.forEach(({ label: heading, quantity }, i) => {
+    page.put(WORKING + i, { v: headerText(heading, quantity, page.plan.unitSet), style: "workingHead" }, head);
+  });
+  // Its own columns may rest on those to their left.
+  page.keepTable(key, {
+    range: { top: head, left: WORKING, bottom, right: WORKING + columns.length - 1 },
+    top,
+    bottom,
+    columns: columnsFrom(WORKING, columns),
+  });
+  columns.forEach(({ key: of, quantity, cells }, i) => {
+    const style = page.numberStyle(quantity, "working");
+    const at = WORKING + i;
+    if (typeof cells !== "function") {
+      page.spill({ top, left: at, bottom, right: at }, cells.spill, `${key}.${of}`, style);
+      for (let row = top; row <= bottom; row += 1) {
+        page.keep(tableCell(key, row - top, of), at, row);
+        if (row > top) page.put(at, { style }, row);
+      }
+      return;
+    }
+    for (let row = 0; row < rows; row += 1) {
+      const expression = cells(row);
+      const cell = tableCell(key, row, of);
+      if (expression === null) continue;
+      page.keep(cell, at, top + row);
+      page.formula(at, expression, cell, style, top + row);
+    }
+  });
+  page.workingRow = bottom + 2;
+}
+
+/** The next free row beside the page, under what the table is. */
+function workingTop(page: Page, label: string, columns: number): number {
+  const top = Math.max(page.workingRow, page.row);
+  page.put(WORKING, { v: label, style: "working" }, top);
+  page.reachWorking(columns);
+  return top + 1;
+}
+
+function columnsFrom(first: number, columns: readonly { readonly key: string }[]): Readonly<Record<string, number>> {
+  return Object.fromEntries(columns.map(({ key }, i) => [key, first + i]));
+}

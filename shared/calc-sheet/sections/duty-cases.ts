@@ -1,0 +1,85 @@
+import type { Duty } from "../../duty/duty.ts";
+
+/** A state of levels, pipe and curve in which the sheet looks for the operating point. */
+export interface DutyCasePlan {
+  readonly key: "normal" | "least" | "greatest" | "aged" | "greatestAged" | "upper" | "lower";
+  readonly label: string;
+  readonly staticHead: "staticHead" | "leastStaticHead" | "greatestStaticHead";
+  readonly pipe: "new" | "aged";
+  readonly curve: "drawn" | "high" | "low";
+}
+
+/** The states worth a row: the duty as stated, the end of each range, and the two outermost with the curve's tolerance. */
+export function dutyCases(duty: Duty): readonly DutyCasePlan[] {
+  const { leastStaticHead, greatestStaticHead, acceptanceGrade } = duty;
+  const cases: DutyCasePlan[] = [
+    { key: "normal", label: "As stated", staticHead: "staticHead", pipe: "new", curve: "drawn" },
+  ];
+  const lowest = leastStaticHead === undefined ? "staticHead" : "leastStaticHead";
+  const highest = greatestStaticHead === undefined ? "staticHead" : "greatestStaticHead";
+  const oldest = ages(duty) ? "aged" : "new";
+  if (leastStaticHead !== undefined) {
+    cases.push({ key: "least", label: "Least static head", staticHead: lowest, pipe: "new", curve: "drawn" });
+  }
+  if (greatestStaticHead !== undefined) {
+    cases.push({ key: "greatest", label: "Greatest static head", staticHead: highest, pipe: "new", curve: "drawn" });
+  }
+  if (oldest === "aged") {
+    cases.push({ key: "aged", label: "Aged pipe", staticHead: "staticHead", pipe: "aged", curve: "drawn" });
+    if (greatestStaticHead !== undefined) {
+      const label = "Greatest static head, aged pipe";
+      cases.push({ key: "greatestAged", label, staticHead: highest, pipe: "aged", curve: "drawn" });
+    }
+  }
+  if (acceptanceGrade === undefined) return cases;
+  const [lower, upper] = acceptanceGrade.head;
+  if (upper > 0) {
+    const at = leastStaticHead === undefined ? "As stated" : "Least static head";
+    cases.push({ key: "upper", label: `${at}, upper tolerance`, staticHead: lowest, pipe: "new", curve: "high" });
+  }
+  if (lower < 0) {
+    const at = greatestStaticHead === undefined ? "As stated" : "Greatest static head";
+    const label = `${at}${oldest === "aged" ? ", aged pipe" : ""}, lower tolerance`;
+    cases.push({ key: "lower", label, staticHead: highest, pipe: oldest, curve: "low" });
+  }
+  return cases;
+}
+
+/** The outermost states towards the greatest flow and towards the least, where the ranges have any width. */
+export function outerCases(duty: Duty): readonly DutyCasePlan[] {
+  const cases = dutyCases(duty);
+  const first = (keys: readonly DutyCasePlan["key"][]): DutyCasePlan | undefined =>
+    keys.map((key) => cases.find((one) => one.key === key)).find((one) => one !== undefined);
+  return [first(["upper", "least"]), first(["lower", "greatestAged", "aged", "greatest"])].filter(
+    (one) => one !== undefined,
+  );
+}
+
+/** The system curve a case is on: those of one static head and pipe share it. */
+export function systemKey({ staticHead, pipe }: Pick<DutyCasePlan, "staticHead" | "pipe">): string {
+  const head = { staticHead: "normal", leastStaticHead: "least", greatestStaticHead: "greatest" }[staticHead];
+  if (pipe === "new") return `${head}System`;
+  return head === "normal" ? "agedSystem" : `${head}AgedSystem`;
+}
+
+/** Where the operating point of a case stands. */
+export function recordKey({ key }: Pick<DutyCasePlan, "key">): string {
+  return `${key}Record`;
+}
+
+/** Whether any pipe of the duty grows rougher by the roughness stated. */
+function ages(duty: Duty): boolean {
+  const { agedRoughness, suctionLine, dischargeLine } = duty;
+  return (
+    agedRoughness !== undefined &&
+    [...suctionLine, ...dischargeLine].some(({ segment: { pipe } }) => growsRougher(pipe, agedRoughness))
+  );
+}
+
+/** Hose is replaced rather than left to age, and a pipe rougher already stays as stated. */
+export function growsRougher(
+  { roughness, frictionMultiplier }: { readonly roughness: number; readonly frictionMultiplier?: number },
+  aged: number,
+): boolean {
+  return frictionMultiplier === undefined && roughness < aged;
+}

@@ -1,0 +1,131 @@
+import type { Duty, DutyPump } from "../../duty/duty.ts";
+import type { CurvePointText, PumpKey } from "../../duty/duty-text.ts";
+import { product, value } from "../expression.ts";
+import type { InputItem, InputTableItem, PlanItem, TableColumn } from "../plan.ts";
+import { inUnitSet, plainNumber, statedField, statedNumber } from "./stated-input.ts";
+
+const COLUMNS = [
+  { key: "flow", label: "flow", quantity: "flow" },
+  { key: "head", label: "head", quantity: "head" },
+  { key: "efficiency", label: "efficiency", quantity: "percent" },
+  { key: "npshRequired", label: "NPSHR", quantity: "head" },
+] as const satisfies readonly (TableColumn & { key: keyof CurvePointText })[];
+
+/** The chosen pump: what it is, how it runs, and the points of its curve. */
+export function chosenPump(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  const { typed, name, speed, impellerDiameter, speedRatio, trimRatio, count, arrangement } = pump;
+  const basis = (key: PumpKey): string => (typed[key].trim() === "" ? "assumed: nothing was stated" : "stated");
+  const text = (key: string, label: string, of: string, from: string): InputItem => ({
+    kind: "input",
+    key,
+    label,
+    value: of,
+    basis: from,
+  });
+  const nameplate: readonly PlanItem[] = [
+    ...(speed === undefined
+      ? []
+      : [
+          statedNumber(
+            {
+              key: "curveSpeed",
+              label: "Speed of the curve",
+              quantity: "speed",
+              typed: typed.speed,
+              value: speed,
+              basis: "stated",
+            },
+            duty,
+          ),
+        ]),
+    ...(impellerDiameter === undefined
+      ? []
+      : [
+          statedNumber(
+            {
+              key: "curveDiameter",
+              label: "Impeller of the curve",
+              quantity: "size",
+              typed: typed.impellerDiameter,
+              value: impellerDiameter,
+              basis: "stated",
+            },
+            duty,
+          ),
+        ]),
+  ];
+  const ratio = (key: "speedRatio" | "trimRatio", label: string, of: number): PlanItem =>
+    statedNumber({ key, label, typed: typed[key], value: of, basis: basis(key) }, duty);
+  return [
+    { kind: "section", text: "Chosen pump", newPage: true },
+    text("pumpName", "Pump", name === "" ? "not named" : name, name === "" ? "not stated" : "stated"),
+    ...nameplate,
+    ratio("speedRatio", "Speed over that of the curve", speedRatio),
+    ratio("trimRatio", "Impeller over that of the curve", trimRatio),
+    statedNumber(
+      { key: "pumpCount", label: "Pumps running", typed: typed.count, value: count, basis: basis("count") },
+      duty,
+    ),
+    text("arrangement", "Arrangement", arrangement, "parallel: side by side; series: one behind the other"),
+    ...(speed === undefined ? [] : [running("runningSpeed", "Running speed", "speed", "curveSpeed", "speedRatio")]),
+    ...(impellerDiameter === undefined
+      ? []
+      : [running("runningDiameter", "Impeller as fitted", "size", "curveDiameter", "trimRatio")]),
+    curveTable(duty, pump),
+  ];
+}
+
+function running(key: string, label: string, quantity: "speed" | "size", of: string, ratio: string): PlanItem {
+  const how = key === "runningSpeed" ? "Speed of the curve times its ratio." : "Impeller of the curve times its ratio.";
+  return { kind: "result", key, label, quantity, expression: product(value(of), value(ratio)), how };
+}
+
+function curveTable(duty: Duty, { typed, curve }: DutyPump): InputTableItem {
+  const given = (key: (typeof COLUMNS)[number]["key"]): boolean =>
+    curve.points.some((point) => point[key] !== undefined);
+  const columns = COLUMNS.filter(({ key }) => key === "flow" || key === "head" || given(key));
+  const texts = typed.points.filter((point) => COLUMNS.some(({ key }) => point[key].trim() !== ""));
+  return {
+    kind: "inputTable",
+    key: "pumpCurve",
+    columns,
+    rows: curve.points.map((point, row) =>
+      columns.map(({ key, quantity }) => {
+        const amount = point[key];
+        if (amount === undefined) return null;
+        // A percentage may have been typed as a fraction; all others go in as they were typed.
+        const plain = key === "efficiency" ? undefined : plainNumber(texts[row]?.[key] ?? "");
+        return plain ?? inUnitSet(amount, quantity, duty);
+      }),
+    ),
+    basis: "Curve of one pump at the speed and impeller above, with water; the curves drawn are those of it as it runs",
+    chartBeside: curve.efficiency !== undefined,
+  };
+}
+
+/** The range the pump must cover, as inputs; nothing where none is stated. */
+export function rangeToCover(duty: Duty): readonly PlanItem[] {
+  const { leastStaticHead, greatestStaticHead, agedRoughness, acceptanceGrade } = duty;
+  const stated: readonly InputItem[] = [
+    ...(leastStaticHead === undefined ? [] : [statedField(duty, "leastStaticHead", leastStaticHead)]),
+    ...(greatestStaticHead === undefined ? [] : [statedField(duty, "greatestStaticHead", greatestStaticHead)]),
+    ...(agedRoughness === undefined ? [] : [statedField(duty, "agedRoughness", agedRoughness)]),
+  ];
+  const tolerances: readonly InputItem[] =
+    acceptanceGrade === undefined
+      ? []
+      : [
+          tolerance("headToleranceLower", "Head tolerance, lower", acceptanceGrade.head[0], acceptanceGrade.grade),
+          tolerance("headToleranceUpper", "Head tolerance, upper", acceptanceGrade.head[1], acceptanceGrade.grade),
+          tolerance("flowToleranceLower", "Flow tolerance, lower", acceptanceGrade.flow[0], acceptanceGrade.grade),
+          tolerance("flowToleranceUpper", "Flow tolerance, upper", acceptanceGrade.flow[1], acceptanceGrade.grade),
+          tolerance("efficiencyTolerance", "Efficiency tolerance", acceptanceGrade.efficiency, acceptanceGrade.grade),
+        ];
+  const items = [...stated, ...tolerances];
+  return items.length === 0 ? [] : [{ kind: "section", text: "Range the pump must cover" }, ...items];
+}
+
+function tolerance(key: string, label: string, percent: number, grade: string): InputItem {
+  const basis = `ISO 9906 grade ${grade}, of the guaranteed figure`;
+  return { kind: "input", key, label, quantity: "percent", value: percent, basis };
+}

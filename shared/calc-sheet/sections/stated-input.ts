@@ -1,0 +1,56 @@
+import { type Quantity, UNIT_SETS } from "../../../src/basis/quantities.ts";
+import { splitAmount } from "../../../src/basis/quantity-text.ts";
+import { fromEngine } from "../../../src/basis/units.ts";
+import type { Duty } from "../../duty/duty.ts";
+import type { FieldKey } from "../../duty/duty-text.ts";
+import { FIELDS } from "../../duty/fields.ts";
+import type { InputItem } from "../plan.ts";
+
+export interface Stated {
+  readonly key: string;
+  readonly label: string;
+  readonly quantity?: Quantity;
+  readonly typed: string;
+  /** In the engine's unit. */
+  readonly value: number;
+  readonly basis: string;
+}
+
+/** A stated figure as an input cell: as it was typed where it is a plain number, converted where it has its own unit. */
+export function statedNumber({ key, label, quantity, typed, value, basis }: Stated, duty: Duty): InputItem {
+  const plain = plainNumber(typed);
+  const givenAs = plain !== undefined || typed.trim() === "" ? "" : `; given as ${typed.trim()}`;
+  return {
+    kind: "input",
+    key,
+    label,
+    ...(quantity === undefined ? {} : { quantity }),
+    value: plain ?? inUnitSet(value, quantity ?? "ratio", duty),
+    basis: `${basis}${givenAs}`,
+  };
+}
+
+/** The number of a text that is one without a unit. */
+export function plainNumber(typed: string): number | undefined {
+  const parts = splitAmount(typed.trim());
+  const value = Number(typed.trim());
+  return parts !== undefined && parts.unit === "" && Number.isFinite(value) ? value : undefined;
+}
+
+/** An amount in the duty's unit set, without the trace that conversion leaves in the last digit. */
+export function inUnitSet(value: number, quantity: Quantity, { unitSet }: Pick<Duty, "unitSet">): number {
+  return Number(fromEngine(value, UNIT_SETS[unitSet][quantity]).toPrecision(15));
+}
+
+/** A field of the duty as an input cell with its basis. */
+export function statedField(duty: Duty, key: FieldKey, value: number): InputItem {
+  const { label, quantity } = FIELDS[key];
+  const typed = duty.texts[key];
+  const facts = { key, label, typed, value, basis: basisOf(duty, key) };
+  return statedNumber(quantity === undefined ? facts : { ...facts, quantity }, duty);
+}
+
+/** Where a figure comes from, in the estimator's words or ours. */
+export function basisOf(duty: Duty, key: FieldKey): string {
+  return duty.basis[key]?.trim() || (duty.assumed.has(key) ? "assumed: nothing was stated" : "stated");
+}

@@ -1,0 +1,438 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { build } from "esbuild";
+import type { Browser, Locator, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { decodeDuty } from "../../shared/duty/decode.ts";
+import type { DutyText } from "../../shared/duty/duty-text.ts";
+import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
+import { inventedPumps } from "../../shared/pump-table/library/library.ts";
+import { figures } from "../../shared/text/words.ts";
+import { fromEngine, unitOf } from "../../src/basis/units.ts";
+import { operatingPoint } from "../../src/pump/operating-point.ts";
+import type { RankedPump } from "../../src/pump/selection.ts";
+import { selectionSystem } from "../../src/pump/selection-duty.ts";
+import { candidatesOf } from "../../taskpane/pane/pump/candidates.ts";
+import { rankingOf } from "../../taskpane/pane/pump/ranking.ts";
+import { startChromium } from "../support/browser.ts";
+
+const ADDRESS = "http://pump.test/";
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+/** A host that keeps sheets as cells and reads ranges of them. */
+const ENTRY = `
+  import { mountPane } from "./taskpane/pane/pane.ts";
+  import { boxOf, addressOf } from "./shared/ports/a1.ts";
+  window.sheets = {};
+  const host = {
+    kind: "workbench",
+    addSheet: async (spec) => {
+      let name = spec.name;
+      for (let n = 2; name in window.sheets; n += 1) name = spec.name + " (" + n + ")";
+      window.sheets[name] = Object.fromEntries(spec.cells.map(({ at, v }) => [at, v ?? null]));
+      return name;
+    },
+    sheetNames: async () => Object.keys(window.sheets),
+    read: async (refs) => refs.map((ref) => {
+      const [, quoted, bare, range] = /^(?:'([^']+)'|([^'!]+))!(.+)$/.exec(ref);
+      const cells = window.sheets[quoted ?? bare];
+      const { top, left, bottom, right } = boxOf(range);
+      return Array.from({ length: bottom - top + 1 }, (_, i) =>
+        Array.from({ length: right - left + 1 }, (_, j) => cells[addressOf(top + i, left + j)] ?? null));
+    }),
+    write: async () => undefined,
+    onCalculated: () => () => undefined,
+  };
+  mountPane(document.getElementById("pane"), { host: location.search === "?alone" ? undefined : host });
+`;
+
+declare global {
+  interface Window {
+    sheets: Record<string, Record<string, unknown>>;
+  }
+}
+
+const quarry = SAMPLE_DUTIES[0]?.duty as DutyText;
+
+/** What the engine says of the invented pumps for a duty. */
+function rankedByEngine(duty: DutyText): readonly RankedPump[] {
+  const selection = rankingOf(duty, candidatesOf("a test", inventedPumps()))?.selection;
+  if (selection?.ok !== true) throw new Error("the sample cannot be ranked");
+  return selection.value.ranked;
+}
+
+const gpm = (flow: number): number => fromEngine(flow, unitOf("US gpm"));
+const feet = (head: number): number => fromEngine(head, unitOf("ft"));
+
+let browser: Browser;
+let script: string;
+let style: string;
+
+beforeAll(async () => {
+  const built = await build({
+    stdin: { contents: ENTRY, resolveDir: process.cwd(), loader: "ts" },
+    bundle: true,
+    minify: true,
+    write: false,
+    format: "iife",
+    target: "es2022",
+    outfile: "pane.js",
+    loader: { ".css": "css" },
+  });
+  script = built.outputFiles.find(({ path }) => path.endsWith(".js"))?.text ?? "";
+  style = built.outputFiles.find(({ path }) => path.endsWith(".css"))?.text ?? "";
+  browser = await startChromium();
+});
+
+afterAll(async () => {
+  await browser?.close();
+});
+
+interface Opening {
+  readonly width: number;
+  readonly dark?: boolean;
+  readonly alone?: boolean;
+}
+
+async function open({ width, dark = false, alone = false }: Opening): Promise<Page> {
+  const page = await browser.newPage({ viewport: { width, height: 760 }, colorScheme: dark ? "dark" : "light" });
+  page.setDefaultTimeout(10_000);
+  page.on("pageerror", (error) => {
+    throw error;
+  });
+  await page.route(`${ADDRESS}**`, (route) => {
+    const { pathname } = new URL(route.request().url());
+    if (pathname === "/pane.js") return route.fulfill({ contentType: "text/javascript", body: script });
+    if (pathname === "/pane.css") return route.fulfill({ contentType: "text/css", body: style });
+    return route.fulfill({
+      contentType: "text/html",
+      body: `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Pane</title>
+        <link rel="stylesheet" href="pane.css"><style>body { margin: 0 }</style></head>
+        <body><main id="pane"></main><script src="pane.js"></script></body></html>`,
+    });
+  });
+  await page.goto(alone ? `${ADDRESS}?alone` : ADDRESS);
+  return page;
+}
+
+/** The quarry sample with the invented pumps at hand. */
+async function openQuarry(opening: Opening): Promise<Page> {
+  const page = await open(opening);
+  await page.locator(".samples > summary").click();
+  await page.locator(".samples li button").first().click();
+  await page.getByRole("button", { name: "Add the invented library" }).click();
+  await page.locator(".ranked-pump").first().waitFor();
+  return page;
+}
+
+/** The text a reader sees, blanks made even. */
+async function textOf(locator: Locator): Promise<string> {
+  return ((await locator.textContent()) ?? "").replace(/\s+/g, " ").trim();
+}
+
+/** "Flow" → "1200 US gpm" of a ranked pump. */
+async function pairsOf(card: Locator): Promise<Readonly<Record<string, string>>> {
+  const pairs = await card
+    .locator(".pairs > div")
+    .evaluateAll((all) =>
+      all.map((one) => [one.querySelector("dt")?.textContent?.trim(), one.querySelector("dd")?.textContent?.trim()]),
+    );
+  return Object.fromEntries(pairs);
+}
+
+/** A worked figure of a step, in the unit it must be shown in. */
+async function figure(page: Page, step: string, label: string, unit: string): Promise<number> {
+  const shown = await textOf(
+    page
+      .locator(`#duty-step-${step} .figure`, { has: page.locator("dt", { hasText: new RegExp(`^${label}$`) }) })
+      .locator("dd"),
+  );
+  expect(shown.endsWith(` ${unit}`), `${label}: ${shown}`).toBe(true);
+  return Number(shown.slice(0, -unit.length - 1));
+}
+
+async function expectNoAxeViolations(page: Page): Promise<void> {
+  await page.evaluate(AXE);
+  const { violations } = await page.evaluate(() => window.axe.run());
+  const said = violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ failureSummary, html }) => `${html} ${failureSummary}`).join("; ")}`,
+  );
+  expect(said).toEqual([]);
+}
+
+async function expectNoSidewaysScroll(page: Page): Promise<void> {
+  const { scrolled, seen } = await page.evaluate(() => ({
+    scrolled: document.documentElement.scrollWidth,
+    seen: document.documentElement.clientWidth,
+  }));
+  expect(scrolled).toBe(seen);
+}
+
+/** Presses Tab until the focus is on an element, as a keyboard alone must. */
+async function tabTo(page: Page, target: Locator): Promise<void> {
+  for (let i = 0; i < 160; i += 1) {
+    if (await target.evaluate((element) => element === document.activeElement)) return;
+    await page.keyboard.press("Tab");
+  }
+  throw new Error("Tab does not reach it");
+}
+
+/** Where a mark of the head panel stands on the axes, by the figures printed at their ticks. */
+async function placeOnAxes(page: Page, mark: string): Promise<{ flow: number; head: number }> {
+  const picture = page.locator("#duty-step-pump svg[role=img]");
+  const [at, ticks] = await Promise.all([
+    picture.locator(mark).evaluate((one) => ({ x: Number(one.getAttribute("cx")), y: Number(one.getAttribute("cy")) })),
+    picture.locator("text").evaluateAll((all) =>
+      all.map((one) => ({
+        value: one.textContent?.trim() === "" ? Number.NaN : Number(one.textContent),
+        x: Number(one.getAttribute("x")),
+        y: Number(one.getAttribute("y")),
+        anchor: one.getAttribute("text-anchor"),
+      })),
+    ),
+  ]);
+  const figuresAtTicks = ticks.filter(({ value }) => Number.isFinite(value));
+  const flows = figuresAtTicks.filter(({ anchor }) => anchor === "middle");
+  const all = figuresAtTicks.filter(({ anchor }) => anchor === "end");
+  // The first panel alone: its figures rise up to the first that is lower than the one before.
+  const heads = all.slice(
+    0,
+    all.findIndex(({ value }, i) => i > 0 && value < (all[i - 1]?.value ?? 0)),
+  );
+  const along = (place: number, from: { at: number; value: number }, to: { at: number; value: number }): number =>
+    from.value + ((place - from.at) / (to.at - from.at)) * (to.value - from.value);
+  const [flow0, flow1] = [flows[0], flows.at(-1)];
+  const [head0, head1] = [heads[0], heads.at(-1)];
+  if (flow0 === undefined || flow1 === undefined || head0 === undefined || head1 === undefined)
+    throw new Error("no axes");
+  return {
+    flow: along(at.x, { at: flow0.x, value: flow0.value }, { at: flow1.x, value: flow1.value }),
+    // Figures of the upright axis stand 4 px below their line.
+    head: along(at.y, { at: head0.y - 4, value: head0.value }, { at: head1.y - 4, value: head1.value }),
+  };
+}
+
+describe.each([{ width: 320 }, { width: 450 }])("pumps in a pane of $width px", ({ width }) => {
+  it("are ranked as the engine ranks them, chosen by keyboard, and run where the engine says", async () => {
+    const page = await openQuarry({ width });
+    const ranked = rankedByEngine(quarry);
+    const cards = page.locator(".ranked-pump");
+    expect(await cards.locator(".pump-name").allTextContents()).toEqual(ranked.map(({ pump }) => pump.name));
+    const [best] = ranked;
+    if (best?.efficiency === undefined || best.npshMargin === undefined || best.power === undefined) throw new Error();
+    const shown = await pairsOf(cards.first());
+    expect(shown["Flow"]).toBe(`${figures(gpm(best.flow))} US gpm`);
+    expect(shown["Head"]).toBe(`${figures(feet(best.head))} ft`);
+    expect(shown["Efficiency"]).toBe(`${figures(100 * best.efficiency)} %`);
+    expect(shown["NPSH margin"]).toBe(`${figures(feet(best.npshMargin))} ft`);
+    expect(shown["Shaft power"]).toBe(`${figures(fromEngine(best.power, unitOf("hp")))} hp`);
+    expect(await textOf(cards.first().locator(".why").first())).toMatch(/^For: .*runs right at the duty/);
+    expect(await page.locator(".left-out li").count()).toBe(inventedPumps().curves.pumps.length - ranked.length);
+
+    await tabTo(page, cards.first().getByRole("button"));
+    await page.keyboard.press("Enter");
+    expect(await page.locator("#duty-pump-name").inputValue()).toBe(best.pump.name);
+    expect(await textOf(cards.first().locator(".mark.chosen"))).toBe("chosen");
+
+    // The engine's operating point on the system as stated, without the margin.
+    const { duty } = decodeDuty(quarry);
+    const liquid = duty?.liquid.at(duty.temperature);
+    if (duty === undefined || liquid?.ok !== true) throw new Error("no duty");
+    const system = selectionSystem({
+      flow: duty.flow,
+      staticHead: duty.deliveryLevel - duty.sourceLevel,
+      suctionLine: duty.suctionLine.map(({ segment }) => segment),
+      dischargeLine: duty.dischargeLine.map(({ segment }) => segment),
+      pressureDifference: 0,
+      liquid: liquid.value,
+    });
+    if (!system.ok) throw new Error("no system");
+    const point = operatingPoint({ pump: best.running, system: system.value, pumps: 1, arrangement: "parallel" });
+    if (!point.ok) throw new Error("no operating point");
+    const [flow, head] = [gpm(point.value.flow), feet(point.value.head)];
+    expect((await figure(page, "pump", "Operating flow", "US gpm")) / flow).toBeCloseTo(1, 3);
+    expect((await figure(page, "pump", "Head there", "ft")) / head).toBeCloseTo(1, 3);
+    const place = await placeOnAxes(page, "circle.operating-point");
+    expect(place.flow / flow).toBeCloseTo(1, 2);
+    expect(place.head / head).toBeCloseTo(1, 2);
+    const words = (await page.locator("#duty-step-pump svg[role=img]").getAttribute("aria-label")) ?? "";
+    expect(words).toMatch(
+      /Pump as it runs.*System.*Duty asked: .*Operating point: .*NPSH required: .*NPSH available: /s,
+    );
+    await expectNoSidewaysScroll(page);
+    await expectNoAxeViolations(page);
+
+    await page.getByRole("button", { name: "Undo" }).first().click();
+    expect(await page.locator("#duty-pump-name").count()).toBe(0);
+    await page.close();
+  });
+
+  it("are laid side by side, two in one table and one picture, and fit", async () => {
+    const page = await openQuarry({ width });
+    const [first, second] = rankedByEngine(quarry);
+    for (const name of [first?.pump.name, second?.pump.name]) {
+      const box = page.getByRole("checkbox", { name: `Compare ${name}` });
+      await box.focus();
+      await page.keyboard.press("Space");
+    }
+    const heads = await page.locator("table.compare thead th").allTextContents();
+    expect(heads.slice(1)).toEqual([`A: ${first?.pump.name}`, `B: ${second?.pump.name}`]);
+    const row = page.locator("table.compare tr", { has: page.locator("th", { hasText: /^Flow$/ }) });
+    expect((await row.locator("td").allTextContents()).map((text) => text.trim())).toEqual(
+      [first, second].map((pump) => `${figures(gpm(pump?.flow ?? Number.NaN))} US gpm`),
+    );
+    const picture = page.locator("#duty-step-pumps svg[role=img]");
+    expect(await picture.getAttribute("aria-label")).toContain(`B, ${second?.pump.name}: head`);
+    expect(await picture.locator(".line.pump-0, .line.pump-1").count()).toBe(4);
+    await expectNoSidewaysScroll(page);
+    await expectNoAxeViolations(page);
+    await page.getByRole("button", { name: `Leave out ${first?.pump.name}` }).click();
+    expect(await page.locator("table.compare").count()).toBe(0);
+    await page.close();
+  });
+
+  it("fit with a whole range, every help open and mistakes in the curve", async () => {
+    const page = await openQuarry({ width });
+    await page.locator(".ranked-pump").first().getByRole("button").click();
+    const { duty } = decodeDuty(quarry);
+    const normal = feet((duty?.deliveryLevel ?? 0) - (duty?.sourceLevel ?? 0));
+    await page.locator("#duty-leastStaticHead").fill(String(normal - 8));
+    await page.locator("#duty-greatestStaticHead").fill(String(normal + 8));
+    await page.locator("#duty-agedRoughness").fill("0.01");
+    await page.locator("#duty-acceptanceGrade").fill("2B");
+    const least = await figure(page, "range", "Least flow", "US gpm");
+    const greatest = await figure(page, "range", "Greatest flow", "US gpm");
+    const stated = await figure(page, "pump", "Operating flow", "US gpm");
+    expect(least).toBeLessThan(stated);
+    expect(greatest).toBeGreaterThan(stated);
+    expect(await figure(page, "range", "Greatest shaft power", "hp")).toBeGreaterThan(0);
+    expect(await page.locator("#duty-step-pump .region").count()).toBeGreaterThan(2);
+    for (const button of await page.locator("#duty-step-pump .about-button, #duty-step-range .about-button").all()) {
+      await button.click();
+    }
+    await expectNoSidewaysScroll(page);
+    await expectNoAxeViolations(page);
+    await page.locator("#duty-pump-points-1-head").fill("about 130");
+    const box = page.locator("#duty-pump-points-1-head");
+    expect(await box.getAttribute("aria-invalid")).toBe("true");
+    expect(await box.getAttribute("aria-describedby")).toBe("duty-pump-points-1-head-findings");
+    expect(await textOf(page.locator("#duty-pump-points-1-head-findings"))).toMatch(/Error:.*about 130/);
+    expect(await page.locator("#duty-step-pump .link").allTextContents()).toContain("Pump curve, point 2: head");
+    await expectNoSidewaysScroll(page);
+    await expectNoAxeViolations(page);
+    await page.close();
+  });
+});
+
+describe("pumps in the dark", () => {
+  it("have contrast enough, chosen and compared", async () => {
+    const page = await openQuarry({ width: 320, dark: true });
+    await page.locator(".ranked-pump").first().getByRole("button").click();
+    for (const i of [0, 1, 2, 3]) await page.locator(".ranked-pump input").nth(i).click();
+    expect(await page.locator(".more-ranked .ranked-pump input").first().isDisabled()).toBe(true);
+    await page.locator(".more-ranked > summary").click();
+    await page.locator(".left-out > summary").first().click();
+    await expectNoAxeViolations(page);
+    await page.close();
+  });
+});
+
+describe("where pumps come from", () => {
+  it("is the library itself where there is no workbook", async () => {
+    const page = await openQuarry({ width: 320, alone: true });
+    expect(await page.locator(".ranked-pump").count()).toBe(rankedByEngine(quarry).length);
+    expect(await page.getByRole("button", { name: "Read the workbook" }).count()).toBe(0);
+    await page.close();
+  });
+
+  it("is sheets of the workbook, read again when they change, mistakes named by their cells", async () => {
+    const page = await openQuarry({ width: 320 });
+    const [best] = rankedByEngine(quarry);
+    expect(await page.evaluate(() => Object.keys(window.sheets))).toEqual(["Pumps", "Pump curves"]);
+    const cell = await page.evaluate((name) => {
+      const cells = window.sheets["Pump curves"] ?? {};
+      const at = Object.keys(cells).find((key) => key.startsWith("A") && cells[key] === name) ?? "";
+      cells[at.replace("A", "E")] = "tall";
+      return at.replace("A", "E");
+    }, best?.pump.name);
+    await page.getByRole("button", { name: "Read the workbook again" }).click();
+    await page.getByText("1 pump has mistakes in the table").waitFor();
+    expect(await textOf(page.locator("#duty-step-pumps"))).toContain(`“Pump curves” ${cell} (head)`);
+    expect(await page.locator(".ranked-pump .pump-name").first().textContent()).not.toBe(best?.pump.name);
+    await page.locator(".places > summary").click();
+    await page.locator("#duty-pumps-curves").fill("Pump curve");
+    await page.getByRole("button", { name: "Read the workbook again" }).click();
+    await page.getByText("“Pump curve” is not known").waitFor();
+    expect(await page.locator(".ranked-pump").count()).toBeGreaterThan(5);
+    await expectNoAxeViolations(page);
+    await page.close();
+  });
+
+  it("is a file, which becomes sheets and touches none that is there; one with mistakes is refused whole", async () => {
+    const page = await openQuarry({ width: 320 });
+    const file = page.locator("input[data-use=pumps]");
+    const csv = [
+      "pump;speed, rpm;flow, gpm;head, ft;efficiency, %;NPSHR, ft",
+      ...[
+        [0, 140, 0, 6],
+        [600, 128, 66, 7],
+        [1200, 101, 78, 10],
+        [1600, 74, 72, 15],
+      ].map((row) => ["Imported", 1750, ...row].join(";")),
+    ].join("\n");
+    const upload = (text: string) => ({ name: "pumps.csv", mimeType: "text/csv", buffer: Buffer.from(text) });
+    await file.setInputFiles(upload(csv));
+    await page.getByText("Added the sheets “Pumps (2)” and “Pump curves (2)”.").waitFor();
+    expect(await page.locator(".ranked-pump .pump-name").allTextContents()).toEqual(["Imported"]);
+    await file.setInputFiles(upload(csv.replace("128", "a lot")));
+    await page.getByText("nothing was imported").waitFor();
+    expect(await textOf(page.locator("#duty-step-pumps"))).toMatch(/pumps\.csv D3 \(head\)/i);
+    expect(await page.evaluate(() => Object.keys(window.sheets).length)).toBe(4);
+    await page.close();
+  });
+});
+
+describe("a pump by hand", () => {
+  it("takes a curve pasted into any box, which can be taken back", async () => {
+    const page = await openQuarry({ width: 320 });
+    await page.getByRole("button", { name: "Enter a pump by hand" }).click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("duty-pump-name");
+    await page.locator("#duty-pump-points-1-head").evaluate((box) => {
+      const data = new DataTransfer();
+      data.setData("text/plain", "Flow, L/s\tHead, m\tEff, %\n0\t42\t0\n40\t38\t66\n80\t30\t78\n110\t20\t70\n");
+      box.dispatchEvent(new ClipboardEvent("paste", { clipboardData: data, bubbles: true, cancelable: true }));
+    });
+    expect(await page.locator("#duty-pump-points-3-flow").inputValue()).toBe("110 L/s");
+    expect(await textOf(page.locator(".notice"))).toContain("Curve pasted: 4 points");
+    // Head of the pasted curve at 80 L/s is 30 m: 98.43 ft at 1268 US gpm, between its points by monotone interpolation.
+    const flow = await figure(page, "pump", "Operating flow", "US gpm");
+    expect(flow).toBeGreaterThan(1150);
+    expect(flow).toBeLessThan(1350);
+    await page.locator("#duty-pump-points-0-flow").focus();
+    await page.keyboard.press("ArrowDown");
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("duty-pump-points-1-flow");
+    await page.locator(".notice button", { hasText: "Undo" }).click();
+    expect(await page.locator("#duty-pump-points-0-flow").inputValue()).toBe("");
+    await page.reload();
+    expect(await page.locator("#duty-pump-name").count()).toBe(1);
+    await page.close();
+  });
+});
+
+describe("typing with the pumps at hand", () => {
+  it("answers each letter quickly, the ranking worked out anew each time", async () => {
+    const page = await openQuarry({ width: 320 });
+    const times = await page.locator("#duty-flow").evaluate((box) => {
+      const input = box as HTMLInputElement;
+      return Array.from({ length: 11 }, (_, i) => {
+        input.value = String(1150 + 10 * i);
+        const start = performance.now();
+        input.dispatchEvent(new InputEvent("input", { bubbles: true }));
+        return performance.now() - start;
+      });
+    });
+    const median = times.toSorted((a, b) => a - b)[5];
+    expect(median).toBeLessThan(40);
+    await page.close();
+  });
+});
