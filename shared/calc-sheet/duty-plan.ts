@@ -8,7 +8,7 @@ import { lineTable } from "./sections/lines.ts";
 import { liquidAndSite } from "./sections/liquid.ts";
 import { npshBuildUp } from "./sections/npsh.ts";
 import { operatingPoint } from "./sections/operating-point.ts";
-import { chosenPump, rangeToCover } from "./sections/pump.ts";
+import { chosenPump, pumpCurveTable, rangeToCover } from "./sections/pump.ts";
 import { cautions, findings, references } from "./sections/remarks.ts";
 import { systemCases } from "./sections/system-cases.ts";
 import { systemCurve } from "./sections/system-curve.ts";
@@ -42,6 +42,7 @@ function pumpOnTheDuty(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   return [
     ...chosenPump(duty, pump),
     ...rangeToCover(duty),
+    ...pumpCurveTable(duty, pump),
     ...drawnCurves(duty, pump),
     ...systemCases(duty, pump),
     ...operatingPoint(duty, pump),

@@ -1,15 +1,13 @@
 import { type Quantity, UNIT_SETS } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
 import { toEngine } from "../../src/basis/units.ts";
-import { dutyPlan } from "../calc-sheet/duty-plan.ts";
-import type { PlanItem } from "../calc-sheet/plan.ts";
-import { tableCell, workOut } from "../calc-sheet/work-out.ts";
-import { type Argument, type CellError, isCellError, isRange } from "../catalogue/cell.ts";
+import { tableCell } from "../calc-sheet/work-out.ts";
+import { isRange } from "../catalogue/cell.ts";
 import type { Duty } from "../duty/duty.ts";
 import type { LineKey } from "../duty/duty-text.ts";
+import { type Worked, workedDuty } from "./worked-duty.ts";
 
-/** A worked figure in engine units, or the error that stands in its place. */
-export type Worked = number | CellError;
+export type { Worked };
 
 export interface SegmentWorked {
   readonly bore: Worked;
@@ -50,24 +48,12 @@ export interface HeadAndSuction {
 
 /** Works the head and suction side out for the pane. */
 export function headAndSuction(duty: Duty): HeadAndSuction {
-  const plan = dutyPlan(duty);
-  const { cells, findings } = workOut(plan);
-  const quantities = new Map(plan.items.flatMap(quantityOf));
+  const { worked, findings, figure, figureWhereGiven, cell: read } = workedDuty(duty);
   const units = UNIT_SETS[duty.unitSet];
-
-  function engineValue(cell: Argument | undefined, quantity: Quantity | undefined): Worked {
-    if (typeof cell === "number") return quantity === undefined ? cell : toEngine(cell, units[quantity]);
-    if (cell !== undefined && !isRange(cell) && isCellError(cell)) return cell;
-    return { error: "#N/A" };
-  }
-
-  const figure = (key: string): Worked => engineValue(cells.get(key), quantities.get(key));
-  const optional = (key: string): Worked | undefined => (cells.has(key) ? figure(key) : undefined);
 
   function segments(line: LineKey): readonly SegmentWorked[] {
     return duty[line].map((_, row) => {
-      const cell = (column: string, quantity?: Quantity): Worked =>
-        engineValue(cells.get(tableCell(line, row, column)), quantity);
+      const cell = (column: string, quantity?: Quantity): Worked => read(tableCell(line, row, column), quantity);
       return {
         bore: cell("bore", "size"),
         velocity: cell("velocity", "velocity"),
@@ -78,7 +64,7 @@ export function headAndSuction(duty: Duty): HeadAndSuction {
     });
   }
 
-  const curve = cells.get("systemCurve");
+  const curve = worked.cells.get("systemCurve");
   const points = curve !== undefined && isRange(curve) ? curve.slice(1) : [];
 
   return {
@@ -98,8 +84,8 @@ export function headAndSuction(duty: Duty): HeadAndSuction {
     suctionLift: figure("suctionLift"),
     suctionLoss: figure("suctionLoss"),
     npshAvailable: figure("npshAvailable"),
-    npshDifference: optional("npshDifference"),
-    greatestLift: optional("greatestLift"),
+    npshDifference: figureWhereGiven("npshDifference"),
+    greatestLift: figureWhereGiven("greatestLift"),
     suctionLine: segments("suctionLine"),
     dischargeLine: segments("dischargeLine"),
     systemCurve: points.map(([flow, head]) => ({
@@ -108,8 +94,4 @@ export function headAndSuction(duty: Duty): HeadAndSuction {
     })),
     findings,
   };
-}
-
-function quantityOf(item: PlanItem): readonly (readonly [string, Quantity])[] {
-  return item.kind === "result" && item.quantity !== undefined ? [[item.key, item.quantity]] : [];
 }

@@ -1,8 +1,15 @@
+import { type Quantity, UNIT_SETS } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
+import { toEngine } from "../../src/basis/units.ts";
 import type { DutyRegion } from "../../src/pump/envelope.ts";
 import type { Arrangement } from "../../src/pump/head-curve.ts";
+import { type DutyCasePlan, dutyCases, recordKey, systemKey } from "../calc-sheet/sections/duty-cases.ts";
+import { systemLabel } from "../calc-sheet/sections/system-cases.ts";
+import { tableCell } from "../calc-sheet/work-out.ts";
+import { isCellError } from "../catalogue/cell.ts";
 import type { Duty } from "../duty/duty.ts";
-import type { Worked } from "./head-and-suction.ts";
+import { regionOf } from "./duty-region.ts";
+import { type Worked, type WorkedDuty, workedDuty } from "./worked-duty.ts";
 
 /** A point of a drawn curve, engine units. Flow is that of all pumps together. */
 export interface DrawnPoint {
@@ -94,6 +101,110 @@ export interface PumpOnDuty {
 
 /** The chosen pump on the duty for the pane; undefined until a pump is chosen. */
 export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
-  if (duty.pump === undefined) return undefined;
-  throw new Error("not built yet");
+  const { pump } = duty;
+  if (pump === undefined) return undefined;
+  const worked = workedDuty(duty);
+  const { figure, figureWhereGiven, findings } = worked;
+  const draw = drawer(worked, duty);
+  const cases = dutyCases(duty);
+  const [normal] = cases;
+  const systems = new Map(cases.map((one) => [systemKey(one), one]));
+  const region = regionOf(duty, pump);
+  return {
+    name: pump.name,
+    speed: pump.speed === undefined ? undefined : pump.speed * pump.speedRatio,
+    impellerDiameter: pump.impellerDiameter === undefined ? undefined : pump.impellerDiameter * pump.trimRatio,
+    count: pump.count,
+    arrangement: pump.arrangement,
+    head: draw("headCurve", "together", "headTogether", "head"),
+    efficiency: draw("powerCurve", "together", "efficiency", undefined),
+    shaftPower: draw("powerCurve", "together", "powerTogether", "power"),
+    npshRequired: draw("npshCurve", "together", "required", "head"),
+    npshAvailable: draw("npshCurve", "together", "available", "head"),
+    systemCurves: [...systems].map(([key, one]) => ({
+      key: key.replace(/System$/, ""),
+      label: systemLabel(one),
+      points: draw(key, "flow", "head", "head"),
+    })),
+    operatingPoint: figuresOf(normal as DutyCasePlan, worked, cases),
+    flowOverDuty: figure("flowOverDuty"),
+    headAtDutyFlow: figure("headAtDuty"),
+    headOverDuty: figure("headOverDuty"),
+    npshAvailableThere: figureWhereGiven("operatingNpshAvailable"),
+    greatestPower: figureWhereGiven("greatestPower"),
+    cases: cases.map((one) => ({
+      key: one.key,
+      label: one.label,
+      ...figuresOf(one, worked, cases),
+      findings: findings.get(recordKey(one)) ?? [],
+    })),
+    acceptance:
+      duty.acceptanceGrade === undefined
+        ? undefined
+        : {
+            grade: duty.acceptanceGrade.grade,
+            leastFlow: figure("acceptedFlowLeast"),
+            greatestFlow: figure("acceptedFlowMost"),
+            leastHead: figure("acceptedHeadLeast"),
+            greatestHead: figure("acceptedHeadMost"),
+            leastEfficiency: figureWhereGiven("acceptedEfficiency"),
+          },
+    region: region.ok ? region.value : undefined,
+    regionFindings: region.findings,
+    findings,
+  };
+}
+
+type Draw = (table: string, x: string, y: string, quantity: Quantity | undefined) => readonly DrawnPoint[];
+
+/** Reads two columns of a working table or spill as points; those with an error are left out. */
+function drawer({ worked: { cells } }: WorkedDuty, { unitSet }: Duty): Draw {
+  const units = UNIT_SETS[unitSet];
+  return (table, x, y, quantity) => {
+    const points: DrawnPoint[] = [];
+    for (let row = 0; cells.has(tableCell(table, row, x)); row += 1) {
+      const flow = cells.get(tableCell(table, row, x));
+      const value = cells.get(tableCell(table, row, y));
+      if (typeof flow !== "number" || typeof value !== "number") continue;
+      points.push({
+        flow: toEngine(flow, units.flow),
+        value: quantity === undefined ? value : toEngine(value, units[quantity]),
+      });
+    }
+    return points;
+  };
+}
+
+/** The figures of a case: of its record, with power for the liquid pumped, and the NPSH margin of the sheet. */
+function figuresOf(
+  one: DutyCasePlan,
+  { worked: { cells }, cell, figureWhereGiven }: WorkedDuty,
+  cases: readonly DutyCasePlan[],
+): OperatingFigures {
+  const record = recordKey(one);
+  const whole = cells.get(record);
+  const refused = whole !== undefined && !Array.isArray(whole) && isCellError(whole) ? whole : undefined;
+  const read = (column: string, quantity?: Quantity): Worked | undefined => {
+    if (refused !== undefined) return refused;
+    const key = tableCell(record, 0, column);
+    return typeof cells.get(key) === "number" ? cell(key, quantity) : undefined;
+  };
+  const gravity = cell(tableCell("howItRuns", 0, "specificGravity"));
+  const power = read("shaftPower", "power");
+  return {
+    flow: read("flow", "flow") ?? { error: "#N/A" },
+    head: read("head", "head") ?? { error: "#N/A" },
+    efficiency: read("efficiency"),
+    shaftPower: typeof power === "number" && typeof gravity === "number" ? power * gravity : power,
+    npshRequired: read("npshRequired", "head"),
+    bestFlowRatio: read("bestFlowPercent", "percent"),
+    npshMargin: one.key === "normal" ? figureWhereGiven("operatingNpshMargin") : marginOf(one),
+  };
+
+  function marginOf({ key }: DutyCasePlan): Worked | undefined {
+    if (refused !== undefined) return refused;
+    const row = cases.findIndex((other) => other.key === key);
+    const at = tableCell("dutyRegion", row, "npshMargin");
+    return typeof cells.get(at) === "string" || !cells.has(at) ? undefined : cell(at, "head");
+  }
 }

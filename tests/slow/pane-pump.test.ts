@@ -52,7 +52,7 @@ declare global {
   }
 }
 
-const quarry = SAMPLE_DUTIES[0]?.duty as DutyText;
+const { pump: _, ...quarry } = SAMPLE_DUTIES[0]?.duty as DutyText;
 
 /** What the engine says of the invented pumps for a duty. */
 function rankedByEngine(duty: DutyText): readonly RankedPump[] {
@@ -115,11 +115,12 @@ async function open({ width, dark = false, alone = false }: Opening): Promise<Pa
   return page;
 }
 
-/** The quarry sample with the invented pumps at hand. */
+/** The quarry sample without its pump, and the invented pumps at hand. */
 async function openQuarry(opening: Opening): Promise<Page> {
   const page = await open(opening);
   await page.locator(".samples > summary").click();
   await page.locator(".samples li button").first().click();
+  await page.getByRole("button", { name: "Remove the pump from the duty" }).click();
   await page.getByRole("button", { name: "Add the invented library" }).click();
   await page.locator(".ranked-pump").first().waitFor();
   return page;

@@ -65,7 +65,7 @@ function columnsOf(pump: DutyPump): readonly RegionColumn[] {
           },
           {
             key: "bestFlowPercent",
-            label: "of best efficiency flow",
+            label: "of BEP flow",
             quantity: "percent",
             cell: (one) => whereGiven(recordKey(one), "bestFlowPercent", undefined, NONE),
           },
@@ -139,7 +139,7 @@ function extremes({ curve }: DutyPump): readonly ResultItem[] {
     expression: { op, key: "dutyRegion", column, otherwise: "not known" },
     how,
   });
-  const how = "Of the rows above; not known where one of them has no operating point.";
+  const how = "Of the rows above, where all have an operating point.";
   return [
     row("regionLeastFlow", "Least flow", "flow", "columnLeast", "flow", how),
     row("regionGreatestFlow", "Greatest flow", "flow", "columnGreatest", "flow", how),

@@ -17,7 +17,6 @@ import type { ChartFacts, ChartsItem, PlanItem, ResultItem, SeriesFacts } from "
 import { IN_SERIES, SIDE_BY_SIDE, SPECIFIC_GRAVITY } from "./drawn-curves.ts";
 import { type DutyCasePlan, dutyCases, outerCases, recordKey, systemKey } from "./duty-cases.ts";
 import { marginVerdict, npshAvailableAt } from "./npsh.ts";
-import { systemLabel } from "./system-cases.ts";
 
 /** Places of the record of OPERATINGPOINT. */
 export const PLACES = { flow: 0, head: 1, efficiency: 2, shaftPower: 3, npshRequired: 4, bestFlowPercent: 5 } as const;
@@ -128,7 +127,7 @@ function efficiencyRows(record: string): readonly ResultItem[] {
     {
       kind: "result",
       key: "operatingPower",
-      label: "Shaft power",
+      label: "Shaft power, liquid pumped",
       quantity: "power",
       expression: whereGiven(record, "shaftPower", withLiquid),
       how: "All pumps together: that with water times the specific gravity of the liquid pumped.",
@@ -137,7 +136,7 @@ function efficiencyRows(record: string): readonly ResultItem[] {
     {
       kind: "result",
       key: "bestFlowPercent",
-      label: "Flow over best efficiency flow",
+      label: "Of best efficiency flow (BEP)",
       quantity: "percent",
       expression: whereGiven(record, "bestFlowPercent"),
       how: "Of each pump.",
@@ -244,6 +243,10 @@ function npshSeries(name: "required" | "available", color: string, dashed: boole
   return { name, x, y: { table: "npshCurve", column: name }, color, dashed };
 }
 
+/** Short, so that the key of the chart leaves it room. */
+const SHORT_HEADS = { staticHead: "as stated", leastStaticHead: "least", greatestStaticHead: "greatest" } as const;
+const LARGEST: ReadonlySet<DutyCasePlan["key"]> = new Set(["upper", "least"]);
+
 /** Pump and systems: as stated, and at the two ends of the range. */
 function headChart(duty: Duty): ChartFacts {
   const units = duty.unitSet;
@@ -262,15 +265,15 @@ function headChart(duty: Duty): ChartFacts {
         color: INK.pump,
       },
       ...[...systems].map(([table, one], i) => ({
-        name: systemLabel(one).replace(/^System/, "system"),
+        name: `system, ${SHORT_HEADS[one.staticHead]}${one.pipe === "aged" ? ", aged" : ""}`,
         x: { table, column: "flow" },
         y: { table, column: "head" },
         color: i === 0 ? INK.system : INK.range,
         dashed: i > 0,
       })),
-      ...shown.map((one) => pointOf(one, one.label.toLowerCase(), INK.range)),
+      ...shown.map((one) => pointOf(one, LARGEST.has(one.key) ? "greatest flow" : "least flow", INK.range)),
       pointOf(cases[0] as DutyCasePlan, "operating point", INK.mark),
-      point("duty with margin", { cell: "flow" }, { cell: "ratedHead" }, INK.power),
+      point("duty", { cell: "flow" }, { cell: "ratedHead" }, INK.power),
     ],
   };
 }

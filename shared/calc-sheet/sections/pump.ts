@@ -11,7 +11,7 @@ const COLUMNS = [
   { key: "npshRequired", label: "NPSHR", quantity: "head" },
 ] as const satisfies readonly (TableColumn & { key: keyof CurvePointText })[];
 
-/** The chosen pump: what it is, how it runs, and the points of its curve. */
+/** The chosen pump: what it is and how it runs. */
 export function chosenPump(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const { typed, name, speed, impellerDiameter, speedRatio, trimRatio, count, arrangement } = pump;
   const basis = (key: PumpKey): string => (typed[key].trim() === "" ? "assumed: nothing was stated" : "stated");
@@ -57,7 +57,7 @@ export function chosenPump(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const ratio = (key: "speedRatio" | "trimRatio", label: string, of: number): PlanItem =>
     statedNumber({ key, label, typed: typed[key], value: of, basis: basis(key) }, duty);
   return [
-    { kind: "section", text: "Chosen pump", newPage: true },
+    { kind: "section", text: "Chosen pump" },
     text("pumpName", "Pump", name === "" ? "not named" : name, name === "" ? "not stated" : "stated"),
     ...nameplate,
     ratio("speedRatio", "Speed over that of the curve", speedRatio),
@@ -71,7 +71,6 @@ export function chosenPump(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...(impellerDiameter === undefined
       ? []
       : [running("runningDiameter", "Impeller as fitted", "size", "curveDiameter", "trimRatio")]),
-    curveTable(duty, pump),
   ];
 }
 
@@ -80,12 +79,13 @@ function running(key: string, label: string, quantity: "speed" | "size", of: str
   return { kind: "result", key, label, quantity, expression: product(value(of), value(ratio)), how };
 }
 
-function curveTable(duty: Duty, { typed, curve }: DutyPump): InputTableItem {
+/** The points of its curve, on a page with what is read off them. */
+export function pumpCurveTable(duty: Duty, { typed, curve }: DutyPump): readonly PlanItem[] {
   const given = (key: (typeof COLUMNS)[number]["key"]): boolean =>
     curve.points.some((point) => point[key] !== undefined);
   const columns = COLUMNS.filter(({ key }) => key === "flow" || key === "head" || given(key));
   const texts = typed.points.filter((point) => COLUMNS.some(({ key }) => point[key].trim() !== ""));
-  return {
+  const table: InputTableItem = {
     kind: "inputTable",
     key: "pumpCurve",
     columns,
@@ -98,9 +98,10 @@ function curveTable(duty: Duty, { typed, curve }: DutyPump): InputTableItem {
         return plain ?? inUnitSet(amount, quantity, duty);
       }),
     ),
-    basis: "Curve of one pump at the speed and impeller above, with water; the curves drawn are those of it as it runs",
+    basis: "One pump at the speed and impeller of the curve, with water. The curves drawn are of the pumps as they run.",
     chartBeside: curve.efficiency !== undefined,
   };
+  return [{ kind: "section", text: "Curve of the pump", newPage: true }, table];
 }
 
 /** The range the pump must cover, as inputs; nothing where none is stated. */
