@@ -56,10 +56,10 @@ describe("a calc sheet in the workbench grid", () => {
     const { duty } = SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number];
     const name = await grid.host.addSheet(sheetOf(duty));
     const at = (key: string): string => `${quotedSheetName(name)}!${key}`;
-    await grid.host.write({ [at("flow")]: 900, [at("source_level")]: 92, [at("temperature")]: 100 });
+    await grid.host.write({ [at("flow")]: 900, [at("source_level")]: 99, [at("temperature")]: 100 });
     const changed: DutyText = {
       ...duty,
-      fields: { ...duty.fields, flow: "900", sourceLevel: "92", temperature: "100", curveFlow: "1800" },
+      fields: { ...duty.fields, flow: "900", sourceLevel: "99", temperature: "100", curveFlow: "1800" },
     };
     const read = decodeDuty(changed).duty;
     if (read === undefined) throw new Error("the changed duty is not complete");
