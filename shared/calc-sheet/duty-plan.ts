@@ -2,12 +2,16 @@ import type { Duty, DutyPump } from "../duty/duty.ts";
 import type { CalcSheetPlan, PlanItem } from "./plan.ts";
 import { basis, titleBlock } from "./sections/basis.ts";
 import { drawnCurves } from "./sections/drawn-curves.ts";
+import { drive } from "./sections/drive.ts";
 import { acceptance, dutyRegion } from "./sections/duty-region.ts";
 import { headBuildUp } from "./sections/head.ts";
 import { lineTable } from "./sections/lines.ts";
 import { liquidAndSite } from "./sections/liquid.ts";
+import { materials } from "./sections/materials.ts";
 import { npshBuildUp } from "./sections/npsh.ts";
 import { operatingPoint } from "./sections/operating-point.ts";
+import { pressureAndFlanges } from "./sections/pressure.ts";
+import { priming } from "./sections/priming.ts";
 import { chosenPump, pumpCurveTable, rangeToCover } from "./sections/pump.ts";
 import { cautions, findings, references } from "./sections/remarks.ts";
 import { systemCases } from "./sections/system-cases.ts";
@@ -25,6 +29,7 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     ...npshBuildUp(duty),
     ...systemCurve(duty.unitSet),
     ...(duty.pump === undefined ? [] : pumpOnTheDuty(duty, duty.pump)),
+    ...packageRoundThePump(duty),
     ...findings(duty),
   ];
   const { item, project } = duty.texts;
@@ -35,6 +40,15 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     unitSet: duty.unitSet,
     items: [...worked, ...references(worked, duty), ...cautions],
   };
+}
+
+/** What turns the pump into a package; each part only where enough is stated for it. */
+function packageRoundThePump(duty: Duty): readonly PlanItem[] {
+  return [
+    ...(duty.pump === undefined ? [] : [...pressureAndFlanges(duty, duty.pump), ...drive(duty, duty.pump)]),
+    ...priming(duty),
+    ...materials(duty),
+  ];
 }
 
 /** The chosen pump against all that was worked out above. */

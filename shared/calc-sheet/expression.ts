@@ -25,8 +25,8 @@ export type Expression =
     }
   /** One column of a table as a range. */
   | { readonly op: "column"; readonly key: string; readonly column: string }
-  /** One figure of a spilled record, by its place; the error of the record where there is none. */
-  | { readonly op: "part"; readonly key: string; readonly place: number }
+  /** One cell of a spilled record or table, by its place and row under the headings; its error where there is none. */
+  | { readonly op: "part"; readonly key: string; readonly place: number; readonly row: number }
   /** Texts and numbers one after another, numbers with a decimal point whatever the country. */
   | { readonly op: "join"; readonly terms: readonly Expression[] }
   /** The text before a mark, whole where it does not hold it; upper and lower case alike. */
@@ -89,8 +89,8 @@ export function ratio(of: Expression, by: Expression): Expression {
   return { op: "ratio", of, by };
 }
 
-export function part(key: string, place: number): Expression {
-  return { op: "part", key, place };
+export function part(key: string, place: number, row = 0): Expression {
+  return { op: "part", key, place, row };
 }
 
 export function column(key: string, of: string): Expression {

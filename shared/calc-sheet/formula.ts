@@ -9,7 +9,7 @@ export interface Addresses {
   readonly range: (table: string) => string;
   readonly column: (table: string, column: string) => string;
   /** The first cell of a spilled record, which alone shows its error, and one of its figures. */
-  readonly part: (record: string, place: number) => { readonly first: string; readonly cell: string };
+  readonly part: (record: string, place: number, row: number) => { readonly first: string; readonly cell: string };
 }
 
 /** An expression as formula text, without the leading "=". */
@@ -49,7 +49,7 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
     case "column":
       return at.column(expression.key, expression.column);
     case "part": {
-      const { first, cell } = at.part(expression.key, expression.place);
+      const { first, cell } = at.part(expression.key, expression.place, expression.row);
       return `IF(ISERROR(${first}),${first},${cell})`;
     }
     case "join":

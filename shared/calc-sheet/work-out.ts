@@ -62,7 +62,7 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
         return columnOf(expression.key, expression.column).map((cell) => [cell]);
       case "part": {
         const record = cellAt(expression.key);
-        return isRange(record) ? (record[1]?.[expression.place] ?? null) : record;
+        return isRange(record) ? (record[1 + expression.row]?.[expression.place] ?? null) : record;
       }
       case "join":
         return joined(expression.terms.map((term) => single(term, key)));

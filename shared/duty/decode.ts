@@ -8,6 +8,7 @@ import { pipeNamed } from "../../src/pipework/pipe-name.ts";
 import { acceptanceGradeNamed } from "../../src/pump/acceptance.ts";
 import type { AcceptanceGradeRow } from "../../src/tables/acceptance-grades.ts";
 import { fittings } from "../catalogue/parameters/fittings.ts";
+import { decodePackage } from "./decode-package.ts";
 import { decodePump, isBlankPump } from "./decode-pump.ts";
 import type { Duty, DutySegment } from "./duty.ts";
 import { type DutyText, FIELD_KEYS, type FieldKey, type LineKey, placeKey, type SegmentText } from "./duty-text.ts";
@@ -171,6 +172,8 @@ export function decodeDuty(typed: DutyText): Decoded {
   const pump =
     typed.pump === undefined || isBlankPump(typed.pump) ? undefined : decodePump(typed.pump, typed.unitSet, keep);
 
+  const packageRound = decodePackage({ typed, amountOf, keep, assumed });
+
   const hasErrors = [...findings.values()].flat().some(({ severity }) => severity === "error");
   if (
     hasErrors ||
@@ -216,6 +219,7 @@ export function decodeDuty(typed: DutyText): Decoded {
     agedRoughness,
     acceptanceGrade,
     pump,
+    package: packageRound,
   };
   return { duty, findings };
 }

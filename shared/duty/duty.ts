@@ -4,6 +4,7 @@ import type { LineSegment } from "../../src/pipework/line.ts";
 import type { Arrangement } from "../../src/pump/head-curve.ts";
 import type { PumpCurve } from "../../src/pump/pump-curve.ts";
 import type { AcceptanceGradeRow } from "../../src/tables/acceptance-grades.ts";
+import type { DutyPackage } from "./decode-package.ts";
 import type { FieldKey, PumpText, SegmentText } from "./duty-text.ts";
 
 /** A row of a line: what was typed, and what it means. */
@@ -57,4 +58,5 @@ export interface Duty {
   readonly acceptanceGrade: AcceptanceGradeRow | undefined;
   /** Missing until a pump is chosen. */
   readonly pump: DutyPump | undefined;
+  readonly package: DutyPackage;
 }

@@ -39,11 +39,11 @@ export class Page {
     cell: (key) => this.cellAt(key),
     range: (table) => absolute(rangeOf(this.tableAt(table).range)),
     column: (table, column) => absolute(this.columnRange(table, column)),
-    part: (record, place) => {
+    part: (record, place, row) => {
       const { range, top } = this.tableAt(record);
       return {
         first: absolute(addressOf(range.top, range.left)),
-        cell: absolute(addressOf(top, range.left + place)),
+        cell: absolute(addressOf(top + row, range.left + place)),
       };
     },
   };

@@ -98,7 +98,8 @@ export function pumpCurveTable(duty: Duty, { typed, curve }: DutyPump): readonly
         return plain ?? inUnitSet(amount, quantity, duty);
       }),
     ),
-    basis: "One pump at the speed and impeller of the curve, with water. The curves drawn are of the pumps as they run.",
+    basis:
+      "One pump at the speed and impeller of the curve, with water. The curves drawn are of the pumps as they run.",
     chartBeside: curve.efficiency !== undefined,
   };
   return [{ kind: "section", text: "Curve of the pump", newPage: true }, table];
