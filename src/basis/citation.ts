@@ -323,11 +323,20 @@ export const SOURCES = {
   "astm-a395": { title: "ASTM A395/A395M-99, Ferritic Ductile Iron Pressure-Retaining Castings", publisher: "ASTM" },
   "astm-a48": { title: "ASTM A48/A48M-03, Gray Iron Castings", publisher: "ASTM" },
   "astm-a532": { title: "ASTM A532/A532M-10, Abrasion-Resistant Cast Irons", publisher: "ASTM" },
-  "astm-a743": { title: "ASTM A743/A743M, Castings, Iron-Chromium and Iron-Chromium-Nickel, Corrosion Resistant", publisher: "ASTM" },
-  "astm-a890": { title: "ASTM A890/A890M, Castings, Duplex (Austenitic/Ferritic), Corrosion Resistant", publisher: "ASTM" },
+  "astm-a743": {
+    title: "ASTM A743/A743M, Castings, Iron-Chromium and Iron-Chromium-Nickel, Corrosion Resistant",
+    publisher: "ASTM",
+  },
+  "astm-a890": {
+    title: "ASTM A890/A890M, Castings, Duplex (Austenitic/Ferritic), Corrosion Resistant",
+    publisher: "ASTM",
+  },
   "astm-b148": { title: "ASTM B148, Aluminum-Bronze Sand Castings", publisher: "ASTM" },
   "astm-a216": { title: "ASTM A216/A216M, Steel Castings, Carbon, for High-Temperature Service", publisher: "ASTM" },
-  "iso-15156": { title: "ISO 15156 (NACE MR0175), Materials for use in H2S-containing environments in oil and gas production", publisher: "ISO" },
+  "iso-15156": {
+    title: "ISO 15156 (NACE MR0175), Materials for use in H2S-containing environments in oil and gas production",
+    publisher: "ISO",
+  },
   practice: { title: "Common practice, no source", publisher: "the trade" },
   house: { title: "Choice of this product, stated on the sheet", publisher: "this product" },
   stated: { title: "Stated by the reader", publisher: "the reader" },

@@ -4,6 +4,7 @@ import { flowAndLevels } from "./views/flow-and-levels.ts";
 import { job } from "./views/job.ts";
 import { dischargeLine, suctionLine } from "./views/lines.ts";
 import { liquidAndSite } from "./views/liquid-and-site.ts";
+import { drive, materials, pressure, priming } from "./views/package.ts";
 import { pump } from "./views/pump.ts";
 import { pumps } from "./views/pumps.ts";
 import { range } from "./views/range.ts";
@@ -25,6 +26,10 @@ export const STEPS: readonly Step[] = [
   pumps,
   pump,
   range,
+  pressure,
+  drive,
+  priming,
+  materials,
   writeSheet,
   traceCurve,
 ];

@@ -57,8 +57,8 @@ export interface RowWorked extends SegmentWorked {
 
 const NONE: readonly Finding[] = [];
 const NO_REMARKS: Remarks = { atDuty: NONE, atGreatestLift: NONE, onCurve: NONE };
-/** Plan cells that are worked out for another lift or flow than the duty's. */
-const OTHER_STATES: ReadonlySet<string> = new Set(["greatestLift", "systemCurve"]);
+/** Plan cells of head and suction at the duty itself; the pump and the package have remarks of their own. */
+const AT_DUTY = /^(density|viscosity|vapourPressure|atmosphere|totalHead|npshAvailable|(suction|discharge)Line\..*)$/;
 const GRAVITY = { error: 0, warning: 1, caution: 2 } as const;
 
 /** Reads and works out a duty. The same duty gives the same object again without working. */
@@ -151,7 +151,7 @@ function findingsUnder({ findings }: HeadAndSuction, start: string): readonly Fi
 /** The same thing said by several calls is shown once; at another state than the duty's, only what is new there. */
 function remarksOn({ findings }: HeadAndSuction): Remarks {
   const under = (key: string): readonly Finding[] => findings.get(key) ?? NONE;
-  const atDuty = [...findings].flatMap(([key, found]) => (OTHER_STATES.has(key) ? NONE : found));
+  const atDuty = [...findings].flatMap(([key, found]) => (AT_DUTY.test(key) ? found : NONE));
   const said = new Set(atDuty.map(meaning));
   const fresh = (found: readonly Finding[]): readonly Finding[] =>
     found.filter((finding) => !said.has(meaning(finding)));

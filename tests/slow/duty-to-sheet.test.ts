@@ -46,7 +46,9 @@ const read = (...refs: readonly string[]): Promise<readonly (readonly (readonly 
   page.evaluate((wanted) => window.dutybook?.host.read(wanted) ?? Promise.resolve([]), refs);
 
 async function fill(fields: Readonly<Partial<Record<FieldKey, string>>>): Promise<void> {
-  await page.locator("#duty-step-job").evaluate((step) => step.setAttribute("open", ""));
+  for (const step of await page.locator(".duty-pane details[id^=duty-step-]").all()) {
+    await step.evaluate((details) => details.setAttribute("open", ""));
+  }
   for (const [key, text] of Object.entries(fields)) if (text !== "") await page.locator(`#duty-${key}`).fill(text);
 }
 
@@ -107,9 +109,9 @@ describe("from a duty typed into the pane to a live calc sheet", () => {
 
   it("follows a change of an input cell", async () => {
     const cell = (name: string): string => `${quotedSheetName(first)}!${name}`;
-    const changes = { [cell("flow")]: 1000, [cell("delivery_level")]: 190, [cell("altitude")]: 4000 };
+    const changes = { [cell("flow")]: 1000, [cell("delivery_level")]: 175, [cell("altitude")]: 4000 };
     await page.evaluate((values) => window.dutybook?.host.write(values), changes);
-    const fields = { ...TYPED.fields, flow: "1000", deliveryLevel: "190", altitude: "4000", curveFlow: "1800" };
+    const fields = { ...TYPED.fields, flow: "1000", deliveryLevel: "175", altitude: "4000", curveFlow: "1800" };
     await expectAnswers(first, { ...TYPED, fields });
   });
 

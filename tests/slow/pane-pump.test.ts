@@ -52,7 +52,7 @@ declare global {
   }
 }
 
-const { pump: _, ...quarry } = SAMPLE_DUTIES[0]?.duty as DutyText;
+const { pump: _, ...quarry } = (SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number]).duty;
 
 /** What the engine says of the invented pumps for a duty. */
 function rankedByEngine(duty: DutyText): readonly RankedPump[] {

@@ -21,7 +21,7 @@ export const LINE_HEIGHT = 13;
 export const ROW_HEIGHT = 15;
 
 // Characters that fit on a line of each merged stretch: proportional 9-point text runs tighter than the column unit.
-const TIGHTER = 1.2;
+const TIGHTER = 1.3;
 export const WIDTHS = {
   text: widthFrom(VALUE, LAST) * TIGHTER,
   remark: widthFrom(REMARK, LAST) * TIGHTER,

@@ -3,7 +3,7 @@ import { live } from "lit/directives/live.js";
 import type { PumpText } from "../../../shared/duty/duty-text.ts";
 import type { PumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
 import { amountText } from "../../../shared/text/words.ts";
-import { amount, type Finding, withoutRepeats } from "../../../src/basis/result.ts";
+import { amount, type Finding } from "../../../src/basis/result.ts";
 import type { PaneContext, Step } from "../context.ts";
 import { PUMP_KEYS } from "../pump/pump-boxes.ts";
 import { figureView } from "./figure.ts";
@@ -132,7 +132,12 @@ function figuresView({ state }: PaneContext, worked: PumpOnDuty): TemplateResult
 }
 
 /** What the calls remarked, once each, the gravest first. */
-function findingsOf({ findings }: PumpOnDuty): readonly Finding[] {
-  const all = withoutRepeats([...findings.values()].flat());
-  return all.toSorted((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]);
+function findingsOf({ cases }: PumpOnDuty): readonly Finding[] {
+  // The states of the range say much the same; each thing is said once, of the first state it holds in.
+  const first = new Map<string, Finding>();
+  for (const finding of cases.flatMap(({ findings }) => findings)) {
+    const meaning = `${finding.code} ${finding.subject}`;
+    if (!first.has(meaning)) first.set(meaning, finding);
+  }
+  return [...first.values()].toSorted((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]);
 }
