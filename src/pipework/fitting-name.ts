@@ -32,12 +32,16 @@ function unknown(given: string, subject: string): Result<never> {
 
 /**
  * The fittings of a text such as "2 elbow 90 long, gate, 1 swing check, 1 exit": parted by commas, semicolons or line
- * ends, each with a whole count in front, or none for one. Nothing in the text means no fittings.
+ * ends, each with a whole count in front, or none for one. Nothing in the text, or "none", means no fittings.
  */
 export function fittingsNamed(text: string, subject = "fitting"): Result<readonly CountedFitting[]> {
+  if (NO_FITTINGS.test(text.trim())) return succeed([]);
   const items = text.split(/[,;\n]/).filter((item) => item.trim() !== "");
   return all(items.map((item) => counted(item.trim(), subject)));
 }
+
+/** A cell that says so is safer than a blank one, which reaches a function as 0 or as nothing, by platform. */
+const NO_FITTINGS = /^(none|no fittings|-|–)$/i;
 
 const COUNT_AND_NAME = /^([+-]?\d*\.?\d+)(?:\s*[x×*]\s*|\s+)(.+)$/i;
 

@@ -194,7 +194,9 @@ describe.each([{ width: 320 }, { width: 450 }])("the pane at $width px", ({ widt
     await expectNoSidewaysScroll(page);
     await expectNoAxeViolations(page);
     await startFrom(page, 0);
-    await page.locator("#duty-step-job > summary").click();
+    for (const step of ["job", "pressure", "drive", "priming", "materials"]) {
+      await page.locator(`#duty-step-${step} > summary`).click();
+    }
     await page.locator("#duty-flow").fill("12,000");
     await page.locator("#duty-liquid").fill("a liquid nobody has heard of by this long name");
     await page.locator("#duty-dischargeLine-1-pipe").fill("10in HDPE DR18");

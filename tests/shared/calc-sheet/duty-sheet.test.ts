@@ -150,6 +150,14 @@ describe("the calc sheet of a duty", () => {
     expect(shown(typed, "ratedHead")).toBeCloseTo(shown(typed, "totalHead") + 0.1 * losses, 9);
   });
 
+  it("writes a run without fittings so that its cells still answer", () => {
+    const typed = { ...STATED, suctionLine: [{ pipe: "ID 303.18 mm rough 0.02 mm", length: "15", fittings: "" }] };
+    const { cells } = workOut(dutyPlan(read(typed)));
+    expect(cells.get("suctionFittings")).toBe(0);
+    // The suction line's K of 2.1 gone, 2.1 × 0.220115 m (V²/2g, case 6-tdh-007) less.
+    expect(cells.get("totalHead")).toBeCloseTo(32.5057183175 - 2.1 * 0.220115126998, 7);
+  });
+
   it("answers the same in every unit set", () => {
     const inSi = shown(STATED, "totalHead");
     const inMetric = shown({ ...STATED, unitSet: "METRIC", fields: { ...STATED.fields, flow: "540" } }, "totalHead");

@@ -1,0 +1,224 @@
+import { describe, expect, it } from "vitest";
+import { longestChain } from "../../../shared/calc-sheet/depth.ts";
+import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
+import { tableCell, workOut } from "../../../shared/calc-sheet/work-out.ts";
+import { isCellError, isRange } from "../../../shared/catalogue/cell.ts";
+import { decodeDuty } from "../../../shared/duty/decode.ts";
+import type { Duty } from "../../../shared/duty/duty.ts";
+import { type DutyText, EMPTY_DUTY, type FieldKey } from "../../../shared/duty/duty-text.ts";
+import { shownSection } from "../../../shared/package/shown-section.ts";
+
+const POINTS = [
+  ["0", "300", ""],
+  ["250", "295", "50"],
+  ["500", "280", "68"],
+  ["750", "250", "75"],
+  ["1000", "200", "70"],
+] as const;
+
+function duty(fields: Partial<Record<FieldKey, string>>, change: Partial<DutyText> = {}): Duty {
+  const typed: DutyText = {
+    ...EMPTY_DUTY,
+    fields: {
+      ...EMPTY_DUTY.fields,
+      flow: "600",
+      sourceLevel: "0",
+      pumpLevel: "-2",
+      deliveryLevel: "600",
+      ...fields,
+    },
+    suctionLine: [{ pipe: "10in sch40", length: "20", fittings: "1 entrance flush" }],
+    dischargeLine: [{ pipe: "8in sch40", length: "500", fittings: "1 exit" }],
+    pump: {
+      name: "three in line (invented)",
+      speed: "1780",
+      impellerDiameter: "14",
+      points: POINTS.map(([flow, head, efficiency]) => ({ flow, head, efficiency, npshRequired: "" })),
+      speedRatio: "",
+      trimRatio: "",
+      count: "3",
+      arrangement: "series",
+    },
+    ...change,
+  };
+  const read = decodeDuty(typed);
+  if (read.duty === undefined) throw new Error(JSON.stringify([...read.findings]));
+  return read.duty;
+}
+
+function cellsOf(of: Duty): ReturnType<typeof workOut>["cells"] {
+  return workOut(dutyPlan(of)).cells;
+}
+
+describe("pressure and flanges on the sheet", () => {
+  const cells = cellsOf(duty({ greatestSuctionPressure: "5", flangeClass: "300" }));
+
+  it("adds the stages up from the first suction", () => {
+    /*
+     * Hand calculation. Water at 20 °C, 998.206 kg/m³ (IAPWS-IF97): 998.206 × 9.80665 × 0.3048 / 6894.757 = 0.432751
+     * psi a foot. No acceptance grade, so 5 % on 300 ft of shutoff head: 315 ft, 136.317 psi a stage. From 5 psi:
+     * 141.32, then 277.63, then 413.95 psi.
+     */
+    const wanted = [
+      [5, 141.317],
+      [141.317, 277.633],
+      [277.633, 413.95],
+    ];
+    wanted.forEach(([suction, discharge], i) => {
+      expect(cells.get(tableCell("stages", i, "suction"))).toBeCloseTo(suction as number, 2);
+      expect(cells.get(tableCell("stages", i, "discharge"))).toBeCloseTo(discharge as number, 2);
+    });
+  });
+
+  it("finds the first nozzle that needs the next class", () => {
+    // ASME B16.42, ductile iron to 100 °F: Class 150 holds 250 psi, Class 300 holds 640 psi.
+    const at = (row: number): readonly unknown[] =>
+      ["suctionClass", "class"].map((column) => cells.get(tableCell("stages", row, column)));
+    expect([0, 1, 2].map(at)).toEqual([
+      ["Class 150", "Class 150"],
+      ["Class 150", "Class 300"],
+      ["Class 300", "Class 300"],
+    ]);
+    expect(cells.get("classNeeded")).toBe("Class 300");
+    expect(cells.get("classVerdict")).toBe("pass");
+    // 1.5 × 640 = 960 psi, rounded up to the next 25 psi.
+    expect(cells.get("testPressure")).toBeCloseTo(975, 6);
+  });
+
+  it("fails a class that is too low, and a casing below the pressure", () => {
+    const low = cellsOf(duty({ greatestSuctionPressure: "5", flangeClass: "150", casingWorkingPressure: "300" }));
+    expect(low.get("classVerdict")).toBe("fail");
+    expect(low.get("casingVerdict")).toBe("EXCEEDED");
+  });
+});
+
+describe("drive on the sheet", () => {
+  it("sizes a motor for the greatest power on the curve", () => {
+    const cells = cellsOf(duty({ driver: "motor" }));
+    // Hand calculation at the last point, where the curve takes most: 1000 × 200 × 1.0000 / (3960 × 0.70) = 72.15 hp;
+    // with 1.1 in hand 79.4 hp. NEMA MG 1 list: 75, 100.
+    expect(cells.get("driverPower")).toBeCloseTo(72.15, 1);
+    expect(cells.get("motorRating")).toBeCloseTo(100, 9);
+    // 5252.11 × 72.15 hp / 1780 rpm.
+    expect(cells.get("shaftTorque")).toBeCloseTo(212.9, 0);
+  });
+
+  it("holds an engine's rating on site against the power needed", () => {
+    const engine = { driver: "engine", altitude: "5000", airTemperature: "104", aspiration: "turbo" };
+    expect(cellsOf(duty({ ...engine, engineRating: "150" })).get("engineVerdict")).toBe("carries the power needed");
+    expect(cellsOf(duty({ ...engine, engineRating: "80" })).get("engineVerdict")).toBe("TOO SMALL");
+  });
+});
+
+describe("priming on the sheet", () => {
+  it("takes the time of a worked example", () => {
+    // tests/published/mechanical-priming.csv, O-P04: 6 in bore, 5 m up and 6 m level, 0.06 m³, 0.0236 m³/s: 18.17 s.
+    const cells = cellsOf(
+      duty(
+        {
+          flow: "20",
+          pumpLevel: "5",
+          deliveryLevel: "20",
+          liquid: "998.2 kg/m3, 1 cSt, pv 2.3 kPa",
+          airPump: "0.0236 m3/s, blank-off 10 kPa(a)",
+          casingVolume: "60",
+        },
+        {
+          unitSet: "SI",
+          suctionLine: [{ pipe: "ID 152.4 mm rough 0.045 mm", length: "11", fittings: "" }],
+          pump: undefined as never,
+        },
+      ),
+    );
+    expect(Math.abs((cells.get("primeTime") as number) / 18.17 - 1)).toBeLessThan(0.01);
+  });
+
+  it("is left out where the pump is flooded, and the pane says so by having no such section", () => {
+    expect(shownSection(duty({}), "Priming")).toBeUndefined();
+  });
+});
+
+describe("materials on the sheet", () => {
+  it("ranks ductile iron first in neutral water with a little soft solid", () => {
+    // Case O-M03, a rule of the trade without a source.
+    const section = shownSection(
+      duty({ pH: "7", chlorides: "50", solids: "3", solidsHardness: "soft", temperature: "77" }),
+      "Materials",
+    );
+    expect(section?.lists[0]?.lines[0]).toMatch(/^ductile iron/);
+    expect(section?.lists.map(({ label }) => label)).toEqual([
+      "Metals, best first",
+      "Elastomers",
+      "Seal faces",
+      "Dry parts",
+    ]);
+  });
+
+  it("ranks nothing where the pH is not stated", () => {
+    expect(shownSection(duty({ solids: "3" }), "Materials")).toBeUndefined();
+  });
+});
+
+describe("the whole package on one sheet", () => {
+  const whole = duty({
+    pumpLevel: "8",
+    pH: "7.5",
+    solids: "2",
+    flangeClass: "300",
+    driver: "engine",
+    engineRating: "150",
+  });
+
+  it("has no error in any cell", () => {
+    const inError = [...cellsOf(whole)].filter(([, cell]) =>
+      isRange(cell) ? cell.flat().some(isCellError) : isCellError(cell),
+    );
+    expect(inError).toEqual([]);
+  });
+
+  it("chains no more than three of our functions", () => {
+    expect(longestChain(dutyPlan(whole))).toBeLessThanOrEqual(3);
+  });
+
+  it("is shown by the pane in the words of the sheet", () => {
+    for (const heading of ["Pressure and flanges", "Drive", "Priming", "Materials"]) {
+      const section = shownSection(whole, heading);
+      const said = [...(section?.figures ?? []).map(({ text }) => text), ...(section?.remarks ?? [])];
+      expect(said.length, heading).toBeGreaterThan(1);
+      expect(
+        said.every((text) => text !== ""),
+        heading,
+      ).toBe(true);
+    }
+  });
+});
+
+describe("package fields", () => {
+  it.each([
+    ["casingMaterial", "cheese"],
+    ["flangeClass", "900"],
+    ["driver", "horse"],
+    ["aspiration", "deep"],
+    ["airPump", "a lot"],
+    ["solidsHardness", "so so"],
+    ["pH", "acid"],
+  ] as const)("%s “%s” is refused there and nowhere else", (key, text) => {
+    const typed: DutyText = {
+      ...EMPTY_DUTY,
+      fields: {
+        ...EMPTY_DUTY.fields,
+        flow: "600",
+        sourceLevel: "0",
+        pumpLevel: "-2",
+        deliveryLevel: "60",
+        [key]: text,
+      },
+      suctionLine: [{ pipe: "10in sch40", length: "20", fittings: "" }],
+      dischargeLine: [{ pipe: "8in sch40", length: "500", fittings: "1 exit" }],
+    };
+    const { duty: read, findings } = decodeDuty(typed);
+    expect(read).toBeUndefined();
+    const wrong = [...findings].filter(([, list]) => list.some(({ severity }) => severity === "error"));
+    expect(wrong.map(([place]) => place)).toEqual([key]);
+  });
+});
