@@ -160,6 +160,8 @@ export interface TableItem {
 export interface ChartsItem {
   readonly kind: "charts";
   readonly beside?: string;
+  /** Taller than the usual by so many rows. */
+  readonly extraRows?: number;
   readonly charts: readonly ChartFacts[];
 }
 

@@ -1,104 +1,80 @@
-import { andThen, type Result } from "../../src/basis/result.ts";
-import { systemCurve } from "../../src/head/system-curve.ts";
-import type { LiquidState } from "../../src/liquid/liquid.ts";
-import type { Line } from "../../src/pipework/line.ts";
+import { UNIT_SETS } from "../../src/basis/quantities.ts";
+import { andThen, fail, type Result, succeed } from "../../src/basis/result.ts";
+import { toEngine } from "../../src/basis/units.ts";
 import { type DutyRegion, dutyRegion } from "../../src/pump/envelope.ts";
 import type { HeadCurve } from "../../src/pump/head-curve.ts";
 import { runningPump } from "../../src/pump/running-pump.ts";
 import { systemCurveThrough } from "../../src/pump/system-curve-through.ts";
 import { standardAtmosphere } from "../../src/site/atmosphere.ts";
 import { suctionState } from "../../src/suction/suction-state.ts";
-import { dutyCases, growsRougher } from "../calc-sheet/sections/duty-cases.ts";
 import { specificSpeedOf } from "../calc-sheet/sections/preferred-region.ts";
-import type { Duty, DutyPump, DutySegment } from "../duty/duty.ts";
+import { isRange } from "../catalogue/cell.ts";
+import type { Duty, DutyPump } from "../duty/duty.ts";
+import type { WorkedDuty } from "./worked-duty.ts";
 
-/** As many points as the system curves of the sheet. */
-const POINTS = 25;
-/** The system is followed this far past the end of the pumps' curve. */
-const REACH = 1.1;
-
-/** All corners of the duty's ranges and what is worst between them. Engine units. */
-export function regionOf(duty: Duty, pump: DutyPump): Result<DutyRegion> {
-  const { curve, speedRatio, trimRatio, count, arrangement } = pump;
-  return andThen(runningPump({ curve, speedRatio, trimRatio }), (running) =>
-    andThen(duty.liquid.at(duty.temperature), (liquid) =>
-      andThen(standardAtmosphere(duty.altitude), (atmosphericPressure) => {
-        const greatestFlow = REACH * running.mostFlow * (arrangement === "parallel" ? count : 1);
-        const suctionLine = lineOf(duty.suctionLine);
-        const hasAged = dutyCases(duty).some(({ pipe }) => pipe === "aged");
-        const staticHead = duty.deliveryLevel - duty.sourceLevel;
-        return andThen(systemOf(duty, liquid, lineOf, greatestFlow), (newPipe) =>
-          andThen(
-            systemOf(duty, liquid, (line) => agedLine(line, duty), greatestFlow),
-            (agedPipe) => {
-              const [lower, upper] = duty.acceptanceGrade?.head ?? [0, 0];
-              const specificSpeed = specificSpeedOf(pump);
-              return dutyRegion({
-                pump: running,
-                pumps: count,
-                arrangement,
-                staticHeads: {
-                  normal: staticHead,
-                  ...(duty.leastStaticHead === undefined ? {} : { least: duty.leastStaticHead }),
-                  ...(duty.greatestStaticHead === undefined ? {} : { greatest: duty.greatestStaticHead }),
-                },
-                newPipe,
-                ...(hasAged ? { agedPipe } : {}),
-                headBand: { least: 1 + lower / 100, most: 1 + upper / 100 },
-                density: liquid.density,
-                // The source is taken at the level stated in every state, as the sheet does: it should be the lowest.
-                npshAvailable: (flow) =>
-                  andThen(
-                    suctionState({
-                      flow,
-                      suctionLift: duty.pumpLevel - duty.sourceLevel,
-                      suctionLine,
-                      atmosphericPressure,
-                      surfacePressure: duty.sourcePressure,
-                      liquid,
-                    }),
-                    ({ npshAvailable }) => ({ ok: true, value: npshAvailable, findings: [] }),
-                  ),
-                npshMargin: duty.npshMargin,
-                ...(specificSpeed === undefined ? {} : { specificSpeed }),
-              });
-            },
-          ),
-        );
-      }),
-    ),
-  );
-}
-
-function systemOf(
-  duty: Duty,
-  liquid: LiquidState,
-  line: (segments: readonly DutySegment[]) => Line,
-  greatestFlow: number,
-): Result<HeadCurve> {
-  const points = systemCurve({
-    staticHead: duty.deliveryLevel - duty.sourceLevel,
-    suctionLine: line(duty.suctionLine),
-    dischargeLine: line(duty.dischargeLine),
-    liquid,
-    greatestFlow,
-    points: POINTS,
-    pressureDifference: duty.deliveryPressure - duty.sourcePressure,
+/**
+ * All corners of the region of a duty with its extremes, on the system curves of the sheet. The source stands at the
+ * level stated, its lowest, in all of them. Findings are those of the region alone; the sheet's calls say the others.
+ */
+export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result<DutyRegion> {
+  const { speedRatio, trimRatio, curve, count, arrangement } = pump;
+  const { acceptanceGrade, leastStaticHead, greatestStaticHead, npshMargin } = duty;
+  const normal = duty.deliveryLevel - duty.sourceLevel;
+  const running = runningPump({ curve, speedRatio, trimRatio });
+  const newPipe = systemThrough("normalSystem", duty, worked);
+  const agedPipe = worked.worked.cells.has("agedSystem") ? systemThrough("agedSystem", duty, worked) : undefined;
+  const state = duty.liquid.at(duty.temperature);
+  const air = standardAtmosphere(duty.altitude);
+  if (!running.ok) return running;
+  if (!newPipe.ok) return newPipe;
+  if (agedPipe !== undefined && !agedPipe.ok) return agedPipe;
+  if (!state.ok) return state;
+  if (!air.ok) return air;
+  const suctionLine = duty.suctionLine.map(({ segment }) => segment);
+  const specificSpeed = specificSpeedOf(pump);
+  const [lower, upper] = acceptanceGrade?.head ?? [0, 0];
+  return dutyRegion({
+    pump: running.value,
+    pumps: count,
+    arrangement,
+    // A head typed to a hundredth may pass the difference of the levels by a rounding.
+    staticHeads: {
+      normal,
+      ...(leastStaticHead === undefined ? {} : { least: Math.min(leastStaticHead, normal) }),
+      ...(greatestStaticHead === undefined ? {} : { greatest: Math.max(greatestStaticHead, normal) }),
+    },
+    newPipe: newPipe.value,
+    ...(agedPipe === undefined ? {} : { agedPipe: agedPipe.value }),
+    headBand: { least: 1 + lower / 100, most: 1 + upper / 100 },
+    density: state.value.density,
+    npshAvailable: (flow) =>
+      andThen(
+        suctionState({
+          flow,
+          suctionLift: duty.pumpLevel - duty.sourceLevel,
+          suctionLine,
+          atmosphericPressure: air.value,
+          surfacePressure: duty.sourcePressure,
+          liquid: state.value,
+        }),
+        ({ npshAvailable }) => succeed(npshAvailable),
+      ),
+    npshMargin,
+    ...(specificSpeed === undefined ? {} : { specificSpeed }),
   });
-  if (!points.ok) return points;
-  const labels = points.value.map((_, i) => `system curve point ${i + 1}`);
-  return systemCurveThrough({ points: points.value, subject: "system curve", labels });
 }
 
-function lineOf(segments: readonly DutySegment[]): Line {
-  return segments.map(({ segment }) => segment);
-}
-
-/** The line with its pipes as rough as stated for old age; those that do not age stand as they are. */
-function agedLine(segments: readonly DutySegment[], { agedRoughness }: Duty): Line {
-  return segments.map(({ segment }) =>
-    agedRoughness !== undefined && growsRougher(segment.pipe, agedRoughness)
-      ? { ...segment, pipe: { ...segment.pipe, roughness: agedRoughness } }
-      : segment,
-  );
+/** A system curve of the plan as the functions read it. */
+function systemThrough(key: string, { unitSet }: Duty, { worked: { cells }, findings }: WorkedDuty): Result<HeadCurve> {
+  const spilled = cells.get(key) ?? null;
+  // Why the system cannot be worked out is said by the call itself.
+  if (!isRange(spilled)) return fail(findings.get(key) ?? []);
+  const units = UNIT_SETS[unitSet];
+  const points = spilled.slice(1).map(([flow, head]) => ({
+    flow: toEngine(Number(flow), units.flow),
+    head: toEngine(Number(head), units.head),
+  }));
+  const labels = points.map((_, i) => `system curve row ${i + 2}`);
+  const through = systemCurveThrough({ points, subject: "system curve", labels });
+  return through.ok ? succeed(through.value) : through;
 }

@@ -109,7 +109,7 @@ export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
   const cases = dutyCases(duty);
   const [normal] = cases;
   const systems = new Map(cases.map((one) => [systemKey(one), one]));
-  const region = regionOf(duty, pump);
+  const region = regionOf(duty, pump, worked);
   return {
     name: pump.name,
     speed: pump.speed === undefined ? undefined : pump.speed * pump.speedRatio,

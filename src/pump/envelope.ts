@@ -148,6 +148,7 @@ export function dutyRegion(input: DutyRegionInput): Result<DutyRegion> {
   const greatestFlow = runsOff ? pump.mostFlow * together : Math.max(...flows);
   const leastNpshMargin = leastMargin(input, corners, missing);
   const high = withHead(pump, headBand.most);
+  const firstPower = firstPowerFlow(pump) * together;
   const powerOf =
     (at: RunningPump) =>
     (flow: number): number | undefined => {
@@ -161,9 +162,8 @@ export function dutyRegion(input: DutyRegionInput): Result<DutyRegion> {
     leastFlow,
     greatestFlow,
     leastNpshMargin,
-    greatestPower: greatestOf(powerOf(high), leastFlow, greatestFlow)?.value ?? null,
-    greatestPowerOnCurve:
-      greatestOf(powerOf(pump), firstPowerFlow(pump) * together, pump.mostFlow * together)?.value ?? null,
+    greatestPower: greatestPowerIn(powerOf(high), corners, Math.max(leastFlow, firstPower), greatestFlow),
+    greatestPowerOnCurve: greatestOf(powerOf(pump), firstPower, pump.mostFlow * together)?.value ?? null,
   };
   findings.push(...marginFindings(input, leastNpshMargin), ...placeFindings(input, corners));
   return succeed(region, findings);
@@ -310,6 +310,18 @@ function greatestOf(
     consider(leastBetween((flow) => -(read(flow) ?? 0), ...beside));
   }
   return best;
+}
+
+/** The greatest of the corners and of the flows between them whose power rests on a figure. */
+function greatestPowerIn(
+  power: (flow: number) => number | undefined,
+  corners: readonly RegionCorner[],
+  from: number,
+  to: number,
+): number | null {
+  const between = from <= to ? greatestOf(power, from, to) : undefined;
+  const all = [...corners.map(({ shaftPower }) => shaftPower), between?.value ?? null].filter((one) => one !== null);
+  return all.length === 0 ? null : Math.max(...all);
 }
 
 /** The first flow whose power rests on a figure, not on the line of efficiency to zero. */

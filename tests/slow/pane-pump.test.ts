@@ -253,6 +253,11 @@ describe.each([{ width: 320 }, { width: 450 }])("pumps in a pane of $width px", 
     const [flow, head] = [gpm(point.value.flow), feet(point.value.head)];
     expect((await figure(page, "pump", "Operating flow", "US gpm")) / flow).toBeCloseTo(1, 3);
     expect((await figure(page, "pump", "Head there", "ft")) / head).toBeCloseTo(1, 3);
+    // Power of the liquid pumped; 60 °F water is within 0.1 % of SG 1, so the remark that it is for water has no place.
+    expect(
+      (await figure(page, "pump", "Shaft power", "hp")) / fromEngine(point.value.shaftPower ?? 0, unitOf("hp")),
+    ).toBeCloseTo(1, 2);
+    expect(await textOf(page.locator("#duty-step-pump"))).not.toContain("Shaft power is for water");
     const place = await placeOnAxes(page, "circle.operating-point");
     expect(place.flow / flow).toBeCloseTo(1, 2);
     expect(place.head / head).toBeCloseTo(1, 2);

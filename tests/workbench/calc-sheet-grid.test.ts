@@ -6,6 +6,7 @@ import { isCellError } from "../../shared/catalogue/cell.ts";
 import { decodeDuty } from "../../shared/duty/decode.ts";
 import type { DutyText } from "../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
+import { addressOf, boxOf } from "../../shared/ports/a1.ts";
 import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
 import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { headlessGrid } from "../../workbench/headless.ts";
@@ -74,6 +75,76 @@ describe("a calc sheet in the workbench grid", () => {
       const [[[found]]] = (await grid.host.read([at(sheetName)])) as [[[number]]];
       expect(Math.abs(found / (cells.get(key) as number) - 1), key).toBeLessThan(1e-12);
     }
+  });
+
+  it("follows every change of the chosen pump, its curve and its range", async () => {
+    const { duty } = SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number];
+    const spec = sheetOf(duty);
+    const name = await grid.host.addSheet(spec);
+    const at = (key: string): string => `${quotedSheetName(name)}!${key}`;
+    const curve = boxOf(spec.names?.["pump_curve"] as string);
+    // The third point of the curve: its head.
+    const head = addressOf(curve.top + 3, curve.left + 1);
+    await grid.host.write({
+      [at("speed_ratio")]: 0.98,
+      [at("trim_ratio")]: 0.97,
+      [at("pump_count")]: 1,
+      [at("least_static_head")]: 72,
+      [at("aged_roughness")]: 0.02,
+      [at("head_tolerance_upper")]: 3,
+      [at(head)]: 130.5,
+    });
+    const pump = duty.pump as NonNullable<DutyText["pump"]>;
+    const changed: DutyText = {
+      ...duty,
+      fields: { ...duty.fields, leastStaticHead: "72", agedRoughness: "0.02" },
+      pump: {
+        ...pump,
+        speedRatio: "0.98",
+        trimRatio: "0.97",
+        points: pump.points.map((point, i) => (i === 2 ? { ...point, head: "130.5" } : point)),
+      },
+    };
+    const read = decodeDuty(changed).duty;
+    if (read === undefined) throw new Error("the changed duty is not complete");
+    const { items, ...rest } = dutyPlan(read);
+    const { cells } = workOut({
+      ...rest,
+      items: items.map((item) =>
+        item.kind === "input" && item.key === "headToleranceUpper" ? { ...item, value: 3 } : item,
+      ),
+    });
+    const keys = {
+      operating_flow: "operatingFlow",
+      operating_head: "operatingHead",
+      operating_efficiency: "operatingEfficiency",
+      operating_power: "operatingPower",
+      operating_npsh_margin: "operatingNpshMargin",
+      best_flow_percent: "bestFlowPercent",
+      head_over_duty: "headOverDuty",
+      greatest_power: "greatestPower",
+      region_least_flow: "regionLeastFlow",
+      region_greatest_flow: "regionGreatestFlow",
+      region_npsh_margin: "regionNpshMargin",
+      accepted_head_most: "acceptedHeadMost",
+    };
+    for (const [sheetName, key] of Object.entries(keys)) {
+      const [[[found]]] = (await grid.host.read([at(sheetName)])) as [[[number]]];
+      expect(Math.abs(found - (cells.get(key) as number)), key).toBeLessThan(1e-10);
+    }
+  });
+
+  it("says in the cells where the pump can no longer meet the system, and recovers", async () => {
+    const { duty } = SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number];
+    const name = await grid.host.addSheet(sheetOf(duty));
+    const at = (key: string): string => `${quotedSheetName(name)}!${key}`;
+    const read = async (key: string) => (await grid.host.read([at(key)]))[0]?.[0]?.[0];
+    const before = await read("operating_flow");
+    await grid.host.write({ [at("speed_ratio")]: 0.5 });
+    expect(isCellError(await read("operating_flow"))).toBe(true);
+    expect(await read("region_greatest_flow")).toBe("not known");
+    await grid.host.write({ [at("speed_ratio")]: 0.96 });
+    expect(await read("operating_flow")).toBe(before);
   });
 
   it("shows an error where an input cannot be read, and recovers", async () => {

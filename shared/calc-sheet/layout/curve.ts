@@ -1,4 +1,4 @@
-import { addressOf, rangeOf } from "../../ports/a1.ts";
+import { type Box, rangeOf } from "../../ports/a1.ts";
 import type { XYChartSpec } from "../../ports/sheet-spec.ts";
 import type { ChartFacts, ChartsItem, CurveItem } from "../plan.ts";
 import { CHART_ROWS, LABEL, LAST, LINE_HEIGHT, REMARK, UNIT } from "./columns.ts";
@@ -39,24 +39,26 @@ export function placeCurve(page: Page, curve: CurveItem): void {
 }
 
 /** Charts alone: one over the whole width, two side by side, or one to the left of a table above. */
-export function placeCharts(page: Page, { charts, beside }: ChartsItem): void {
+export function placeCharts(page: Page, { charts, beside, extraRows = 0 }: ChartsItem): void {
   if (beside !== undefined) {
     const { top } = page.tableAt(beside).range;
     const [chart] = charts;
-    if (chart !== undefined) page.chart(chartSpec(page, chart, top, LABEL, UNIT));
+    if (chart !== undefined)
+      page.chart(chartSpec(page, chart, { top, bottom: top + CHART_ROWS - 1, left: LABEL, right: UNIT }));
     return;
   }
   const [first, second] = charts;
   if (first === undefined) return;
-  page.chart(chartSpec(page, first, page.row, LABEL, second === undefined ? LAST : UNIT));
-  if (second !== undefined) page.chart(chartSpec(page, second, page.row, REMARK, LAST));
-  page.row += CHART_ROWS;
+  const rows = { top: page.row, bottom: page.row + CHART_ROWS + extraRows - 1 };
+  page.chart(chartSpec(page, first, { ...rows, left: LABEL, right: second === undefined ? LAST : UNIT }));
+  if (second !== undefined) page.chart(chartSpec(page, second, { ...rows, left: REMARK, right: LAST }));
+  page.row += CHART_ROWS + extraRows;
 }
 
-function chartSpec(page: Page, chart: ChartFacts, top: number, left: number, right: number): XYChartSpec {
+function chartSpec(page: Page, chart: ChartFacts, box: Box): XYChartSpec {
   const { series, ...titles } = chart;
   return {
-    at: `${addressOf(top, left)}:${addressOf(top + CHART_ROWS - 1, right)}`,
+    at: rangeOf(box),
     ...titles,
     series: series.map(({ x, y, ...rest }) => ({
       ...rest,

@@ -28,7 +28,7 @@ export function dutyRegion(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   };
   const hasTolerance = cases.some(({ curve }) => curve !== "drawn");
   return [
-    { kind: "section", text: "Duty region" },
+    { kind: "section", text: "Duty region", newPage: true },
     table,
     ...extremes(pump),
     {

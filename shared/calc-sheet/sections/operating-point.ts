@@ -223,6 +223,9 @@ function efficiencyChart(units: UnitSetName): ChartsItem {
   };
 }
 
+/** Room for the longer key of the chart of heads. */
+const HEAD_CHART_EXTRA_ROWS = 4;
+
 function headCharts(duty: Duty, hasNpsh: boolean): ChartsItem {
   const units = duty.unitSet;
   const npsh: ChartFacts = {
@@ -235,7 +238,11 @@ function headCharts(duty: Duty, hasNpsh: boolean): ChartsItem {
       point("required there", { cell: "operatingFlow" }, { cell: "operatingNpshRequired" }, INK.mark),
     ],
   };
-  return { kind: "charts", charts: hasNpsh ? [headChart(duty), npsh] : [headChart(duty)] };
+  return {
+    kind: "charts",
+    extraRows: HEAD_CHART_EXTRA_ROWS,
+    charts: hasNpsh ? [headChart(duty), npsh] : [headChart(duty)],
+  };
 }
 
 function npshSeries(name: "required" | "available", color: string, dashed: boolean): SeriesFacts {

@@ -17,7 +17,7 @@ import {
 export interface NamedCurve {
   readonly label: string;
   readonly points: readonly Point[];
-  readonly kind: "running" | "family" | "system" | "least" | "greatest" | "aged";
+  readonly kind: "running" | "family" | "system" | "least" | "greatest" | "aged" | "greatest-aged";
 }
 
 export interface NamedPoint {
@@ -190,12 +190,14 @@ function legendView(shown: PumpCurvesShown, units: PumpUnits): TemplateResult {
             <span>Operating point: ${at(shown.operating)}</span>
           </li>`
     }
-    ${shown.ends.map(
-      ({ label, point }) =>
-        html`<li>
-          ${swatch(svg`<circle class="end-point" cx="15" cy="7" r="3.5" />`)}<span>${label}: ${at(point)}</span>
-        </li>`,
-    )}
+    ${
+      shown.ends.length === 0
+        ? nothing
+        : html`<li>
+            ${swatch(svg`<circle class="end-point" cx="15" cy="7" r="3.5" />`)}
+            <span>Operating points at the ends of the range</span>
+          </li>`
+    }
     ${
       region === undefined || !(region.greatestFlow > region.leastFlow)
         ? nothing

@@ -59,7 +59,7 @@ function shownOf(
     family: family.map(({ label, points }): NamedCurve => ({ label, points: heads(points), kind: "family" })),
     systems: pump.systemCurves.map(
       ({ key, label, points }): NamedCurve => ({
-        label: `System: ${label.toLowerCase()}`,
+        label,
         points: upTo(heads(points), reach),
         kind: systemKind(key),
       }),
@@ -105,8 +105,9 @@ function systemKind(key: string): NamedCurve["kind"] {
     case "greatest":
       return "greatest";
     case "aged":
-    case "greatestAged":
       return "aged";
+    case "greatestAged":
+      return "greatest-aged";
     default:
       return "system";
   }

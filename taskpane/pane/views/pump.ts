@@ -3,7 +3,7 @@ import { live } from "lit/directives/live.js";
 import type { PumpText } from "../../../shared/duty/duty-text.ts";
 import type { PumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
 import { amountText } from "../../../shared/text/words.ts";
-import { amount, type Finding } from "../../../src/basis/result.ts";
+import { amount, type Finding, withoutRepeats } from "../../../src/basis/result.ts";
 import type { PaneContext, Step } from "../context.ts";
 import { PUMP_KEYS } from "../pump/pump-boxes.ts";
 import { figureView } from "./figure.ts";
@@ -13,6 +13,8 @@ import { pumpBoxView } from "./pump-box.ts";
 import { pumpPictureView } from "./pump-picture.ts";
 import { pumpPointsView } from "./pump-points.ts";
 
+/** A ratio of seven figures, as it is written into the duty, moves a head by less. */
+const ROUNDING = 1e-6;
 const GRAVITY = { error: 0, warning: 1, caution: 2 } as const;
 
 /** The pump chosen for the duty: as it is and runs, its curve, and where it and the system meet. */
@@ -112,7 +114,7 @@ function figuresView({ state }: PaneContext, worked: PumpOnDuty): TemplateResult
     ${figureView("Head at the flow asked", worked.headAtDutyFlow, "head", units)}
     ${
       typeof worked.headOverDuty === "number"
-        ? figureView("Over the head asked, with margin", worked.headOverDuty, "head", units)
+        ? figureView("Over the head asked, with margin", withoutDust(worked.headOverDuty, worked), "head", units)
         : nothing
     }
     ${optional("Efficiency", point.efficiency, "percent")} ${optional("Of best efficiency flow", point.bestFlowRatio, "percent")}
@@ -131,13 +133,15 @@ function figuresView({ state }: PaneContext, worked: PumpOnDuty): TemplateResult
   }
 }
 
-/** What the calls remarked, once each, the gravest first. */
+/** A difference of two heads; nothing where rounding alone is left of them. */
+function withoutDust(difference: number, { headAtDutyFlow }: PumpOnDuty): number {
+  return typeof headAtDutyFlow === "number" && Math.abs(difference) < ROUNDING * headAtDutyFlow ? 0 : difference;
+}
+
+/** What is remarked on the duty as stated, once each, the gravest first. Its range has remarks of its own. */
 function findingsOf({ cases }: PumpOnDuty): readonly Finding[] {
-  // The states of the range say much the same; each thing is said once, of the first state it holds in.
-  const first = new Map<string, Finding>();
-  for (const finding of cases.flatMap(({ findings }) => findings)) {
-    const meaning = `${finding.code} ${finding.subject}`;
-    if (!first.has(meaning)) first.set(meaning, finding);
-  }
-  return [...first.values()].toSorted((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]);
+  const stated = cases.find(({ key }) => key === "normal")?.findings ?? [];
+  // The power shown here is with the liquid pumped already.
+  const apt = stated.filter(({ code }) => code !== "power-for-water");
+  return withoutRepeats(apt).toSorted((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]);
 }
