@@ -16,8 +16,6 @@ import { converted, dotsOfColor, pagesOf } from "../support/libreoffice.ts";
 
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
 const FILES = ["quarry-sump", "wash-header", "harbour-bypass"] as const;
-/** A whole package, from levels to materials, takes twice the pages of head and suction alone. */
-const MOST_PAGES = { "quarry-sump": 8, "wash-header": 4, "harbour-bypass": 4 } as const;
 const folder = mkdtempSync(join(tmpdir(), "duty-file-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
