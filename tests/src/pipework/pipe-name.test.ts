@@ -236,14 +236,12 @@ describe("refusals", () => {
     ["rough rough rough"],
     ["x x x"],
     ["1x1x1"],
-  ])("refuses %j in a blink, without throwing", (text) => {
-    const start = performance.now();
+  ])("refuses %j without throwing", (text) => {
     const result = pipeNamed(text);
     expect(result.ok).toBe(false);
     expect(result.findings[0]?.severity).toBe("error");
     expect((result.findings[0]?.given ?? "").length).toBeLessThanOrEqual(100);
     expect(pipesOf(text).ok).toBe(false);
-    expect(performance.now() - start).toBeLessThan(500);
   });
 
   it("never throws, and names a sound pipe or a reason", () => {
@@ -377,11 +375,4 @@ describe("families", () => {
     expect(result.findings[0]).toMatchObject({ code: "name-unknown" });
     expect(result.findings[0]?.suggestions?.length).toBeGreaterThan(0);
   });
-});
-
-it("reads a column of 10 000 names in no time", () => {
-  named("10in HDPE DR17");
-  const start = performance.now();
-  for (let row = 0; row < 10_000; row += 1) named("10in HDPE DR17");
-  expect(performance.now() - start).toBeLessThan(50);
 });
