@@ -1,11 +1,15 @@
 import { fail, type Result, succeed } from "../../src/basis/result.ts";
+import { constituentsNamed } from "../../src/material/constituent.ts";
 import { particleNamed } from "../../src/material/particle.ts";
 import { flangeClassNamed } from "../../src/pressure/flange-class.ts";
+import { flangeSizeRead } from "../../src/pressure/flange-size.ts";
 import { pressureMaterialNamed } from "../../src/pressure/pressure-material.ts";
 import { describedAirPump } from "../../src/priming/described-air-pump.ts";
+import type { BoltGradeName } from "../../src/tables/bolts.ts";
+import type { GasketName } from "../../src/tables/gaskets.ts";
 import { ratingSystem } from "../catalogue/parameters/class.ts";
 import type { DutyText, FieldKey } from "./duty-text.ts";
-import { FIELDS } from "./fields.ts";
+import { ASPIRATIONS, BOLT_GRADE_NAMES, DRIVERS, FIELDS, GASKET_NAMES } from "./fields.ts";
 
 /** What the estimator states of the package round the pump, in engine units; names as they were typed. */
 export interface DutyPackage {
@@ -14,20 +18,47 @@ export interface DutyPackage {
   readonly casingMaterial: string;
   readonly flangeClass: string | undefined;
   readonly casingWorkingPressure: number | undefined;
+  readonly otherPart: string | undefined;
+  readonly otherPartPressure: number | undefined;
+  /** r/s */
+  readonly greatestSpeed: number | undefined;
+  readonly greatestImpeller: number | undefined;
+  /** Above the duty's datum, m. */
+  readonly standingLevel: number | undefined;
+  /** Nominal sizes as typed. */
+  readonly suctionFlange: string | undefined;
+  readonly dischargeFlange: string | undefined;
+  readonly gasket: GasketName | undefined;
+  readonly boltGrade: BoltGradeName;
+  readonly nutFactor: number;
   readonly driver: "motor" | "engine";
   readonly serviceFactor: number;
   readonly engineRating: number | undefined;
   readonly airTemperature: number;
   readonly aspiration: "natural" | "turbo";
   readonly specificConsumption: number | undefined;
+  /** Fraction of the engine's rating. */
+  readonly accessoryLosses: number;
+  readonly tankVolume: number | undefined;
+  /** V */
+  readonly supplyVoltage: number | undefined;
   readonly airPump: string;
   readonly casingVolume: number;
+  readonly eductorNozzle: number | undefined;
+  /** Gauge, Pa. */
+  readonly motivePressure: number | undefined;
   /** Fraction of the mixture's mass. */
   readonly solids: number;
   readonly solidsHardness: string | undefined;
+  readonly particleSize: number | undefined;
+  readonly freePassage: number | undefined;
   readonly pH: number | undefined;
   /** kg/m³ */
   readonly chlorides: number | undefined;
+  /** kg/m³ */
+  readonly oxidiser: number | undefined;
+  /** As typed: constituents with commas between. */
+  readonly makeUp: string | undefined;
 }
 
 interface Reading {
@@ -50,32 +81,53 @@ export function decodePackage({ typed, amountOf, keep, assumed }: Reading): Duty
     if (given !== undefined) keep(key, read(given, FIELDS[key].label));
     return given ?? (typeof whenBlank === "string" ? whenBlank : undefined);
   };
-  const chosen = <C extends string>(key: FieldKey, choices: readonly [C, ...C[]]): C => {
+  const chosen = <C extends string>(key: FieldKey, choices: readonly C[]): C => {
     const given = named(key, (text, subject) => oneOf(choices, text, subject));
-    return choices.find((choice) => choice === given?.toLowerCase()) ?? choices[0];
+    return choices.find((choice) => choice.toLowerCase() === given?.toLowerCase()) ?? (choices[0] as C);
   };
+  const flangeSize = (text: string, subject: string): Result<unknown> =>
+    flangeSizeRead(text, ratingSystem(typed.unitSet), subject);
   return {
     greatestSuctionPressure: amountOf("greatestSuctionPressure") ?? 0,
     casingMaterial: named("casingMaterial", pressureMaterialNamed) ?? "",
     flangeClass: named("flangeClass", (text, subject) => flangeClassNamed(text, ratingSystem(typed.unitSet), subject)),
     casingWorkingPressure: amountOf("casingWorkingPressure"),
-    driver: chosen("driver", ["motor", "engine"]),
+    otherPart: textOf("otherPart"),
+    otherPartPressure: amountOf("otherPartPressure"),
+    greatestSpeed: amountOf("greatestSpeed"),
+    greatestImpeller: amountOf("greatestImpeller"),
+    standingLevel: amountOf("standingLevel"),
+    suctionFlange: named("suctionFlange", flangeSize),
+    dischargeFlange: named("dischargeFlange", flangeSize),
+    gasket: textOf("gasket") === undefined ? undefined : chosen("gasket", GASKET_NAMES),
+    boltGrade: chosen("boltGrade", BOLT_GRADE_NAMES),
+    nutFactor: amountOf("nutFactor") ?? 0.2,
+    driver: chosen("driver", DRIVERS),
     serviceFactor: amountOf("serviceFactor") ?? 1,
     engineRating: amountOf("engineRating"),
     airTemperature: amountOf("airTemperature") ?? 0,
-    aspiration: chosen("aspiration", ["turbo", "natural"]),
+    aspiration: chosen("aspiration", ASPIRATIONS),
     specificConsumption: amountOf("specificConsumption"),
+    accessoryLosses: amountOf("accessoryLosses") ?? 0,
+    tankVolume: amountOf("tankVolume"),
+    supplyVoltage: amountOf("supplyVoltage"),
     airPump: named("airPump", describedAirPump) ?? "",
     casingVolume: amountOf("casingVolume") ?? 0,
+    eductorNozzle: amountOf("eductorNozzle"),
+    motivePressure: amountOf("motivePressure"),
     solids: amountOf("solids") ?? 0,
     solidsHardness: named("solidsHardness", particleNamed),
+    particleSize: amountOf("particleSize"),
+    freePassage: amountOf("freePassage"),
     pH: amountOf("pH"),
     chlorides: amountOf("chlorides"),
+    oxidiser: amountOf("oxidiser"),
+    makeUp: named("makeUp", constituentsNamed),
   };
 }
 
 function oneOf(choices: readonly string[], given: string, subject: string): Result<string> {
-  const found = choices.find((choice) => choice === given.toLowerCase());
+  const found = choices.find((choice) => choice.toLowerCase() === given.toLowerCase());
   if (found !== undefined) return succeed(found);
   const suggestions = choices.map((choice) => `"${choice}"`);
   return fail([{ code: "choice-unknown", severity: "error", subject, given, suggestions }]);

@@ -1,5 +1,18 @@
 import type { Quantity } from "../../src/basis/quantities.ts";
+import { NOTHING_ELSE } from "../../src/material/constituent.ts";
+import { PARTICLE_NAMES } from "../../src/material/particle.ts";
+import { CONSTITUENTS } from "../../src/material/wetted-duty.ts";
+import { FLANGE_CLASS_NAMES } from "../../src/pressure/flange-class.ts";
+import { PRESSURE_MATERIALS } from "../../src/pressure/pressure-material.ts";
+import { ACCEPTANCE_GRADES } from "../../src/tables/acceptance-grades.ts";
+import { BOLT_GRADES, type BoltGradeName } from "../../src/tables/bolts.ts";
+import { GASKETS, type GasketName } from "../../src/tables/gaskets.ts";
 import type { FieldKey } from "./duty-text.ts";
+
+export const DRIVERS = ["motor", "engine"] as const;
+export const ASPIRATIONS = ["turbo", "natural"] as const;
+export const GASKET_NAMES = Object.keys(GASKETS) as readonly GasketName[];
+export const BOLT_GRADE_NAMES = Object.keys(BOLT_GRADES) as readonly BoltGradeName[];
 
 /** What a field of the duty is: label, quantity, default, and words of help. */
 export interface Field {
@@ -11,6 +24,8 @@ export interface Field {
   readonly whenBlank?: number | string;
   readonly required: boolean;
   readonly help: string;
+  /** Known names to choose from; what else may be typed, the help says. */
+  readonly choices?: readonly string[];
 }
 
 export const FIELDS: Readonly<Record<FieldKey, Field>> = {
@@ -136,6 +151,7 @@ export const FIELDS: Readonly<Record<FieldKey, Field>> = {
   acceptanceGrade: {
     label: "Acceptance grade",
     kind: "text",
+    choices: ACCEPTANCE_GRADES.map(({ grade }) => grade),
     required: false,
     help: "Grade of ISO 9906 that the pump is bought to, such as 2B; its tolerances widen the duty region.",
   },
@@ -150,6 +166,7 @@ export const FIELDS: Readonly<Record<FieldKey, Field>> = {
   casingMaterial: {
     label: "Casing and flange material",
     kind: "text",
+    choices: PRESSURE_MATERIALS.map(({ name }) => name),
     required: false,
     whenBlank: "ductile iron",
     help: "Material of the pressure parts, by name or specification: ductile iron, WCB, CF8M …",
@@ -157,6 +174,7 @@ export const FIELDS: Readonly<Record<FieldKey, Field>> = {
   flangeClass: {
     label: "Flange class offered",
     kind: "text",
+    choices: FLANGE_CLASS_NAMES,
     required: false,
     help: "Class of the pump's flanges, such as 150 or PN16; the lowest that holds is found where left blank.",
   },
@@ -167,9 +185,79 @@ export const FIELDS: Readonly<Record<FieldKey, Field>> = {
     required: false,
     help: "Greatest working pressure the pump maker states for the casing and its seal.",
   },
+  otherPart: {
+    label: "Weakest other part",
+    kind: "text",
+    required: false,
+    help: "What else stands under the discharge pressure: shaft seal, hose, coupling, instrument.",
+  },
+  otherPartPressure: {
+    label: "Working pressure of that part",
+    kind: "quantity",
+    quantity: "gaugePressure",
+    required: false,
+    help: "Greatest working pressure its maker states.",
+  },
+  greatestSpeed: {
+    label: "Greatest speed",
+    kind: "quantity",
+    quantity: "speed",
+    required: false,
+    help: "An engine's high idle, or the top frequency of the drive; the running speed where left blank.",
+  },
+  greatestImpeller: {
+    label: "Greatest impeller diameter",
+    kind: "quantity",
+    quantity: "size",
+    required: false,
+    help: "Largest impeller the casing takes, where the buyer may fit it later; the diameter run where left blank.",
+  },
+  standingLevel: {
+    label: "Top of the standing column",
+    kind: "quantity",
+    quantity: "elevation",
+    required: false,
+    help: "Highest point of the line that stays full with the pump stopped; the delivery level where left blank.",
+  },
+  suctionFlange: {
+    label: "Suction flange size",
+    kind: "text",
+    required: false,
+    help: "Nominal size, such as NPS 8 or DN200. A bare number is inches in US units and DN otherwise.",
+  },
+  dischargeFlange: {
+    label: "Discharge flange size",
+    kind: "text",
+    required: false,
+    help: "Nominal size, such as NPS 6 or DN150. Grey iron is rated by it.",
+  },
+  gasket: {
+    label: "Gasket",
+    kind: "text",
+    choices: GASKET_NAMES,
+    required: false,
+    help: "Decides the least bolt load; no torque is given without it. Grey iron takes soft rubber, full face.",
+  },
+  boltGrade: {
+    label: "Bolting material",
+    kind: "text",
+    choices: BOLT_GRADE_NAMES,
+    required: false,
+    whenBlank: "A193 B7",
+    help: "Decides how hard the bolts may be pulled.",
+  },
+  nutFactor: {
+    label: "Nut factor K",
+    kind: "quantity",
+    quantity: "ratio",
+    required: false,
+    whenBlank: 0.2,
+    help: "0.16 to 0.20 lubricated, 0.20 to 0.25 as received; common practice.",
+  },
   driver: {
     label: "Driver",
     kind: "text",
+    choices: DRIVERS,
     required: false,
     whenBlank: "motor",
     help: "motor or engine.",
@@ -200,6 +288,7 @@ export const FIELDS: Readonly<Record<FieldKey, Field>> = {
   aspiration: {
     label: "Engine aspiration",
     kind: "text",
+    choices: ASPIRATIONS,
     required: false,
     whenBlank: "turbo",
     help: "natural or turbo.",
@@ -210,6 +299,28 @@ export const FIELDS: Readonly<Record<FieldKey, Field>> = {
     quantity: "specificConsumption",
     required: false,
     help: "From the engine maker; a usual figure by size is taken where left blank.",
+  },
+  accessoryLosses: {
+    label: "Fan and accessory losses",
+    kind: "quantity",
+    quantity: "percent",
+    required: false,
+    whenBlank: 0,
+    help: "Taken off where the rating is gross: 3 % to 8 %. None where the rating is net.",
+  },
+  tankVolume: {
+    label: "Fuel tank",
+    kind: "quantity",
+    quantity: "volume",
+    required: false,
+    help: "Volume of the fuel tank, for the hours it lasts.",
+  },
+  supplyVoltage: {
+    label: "Supply voltage, V",
+    kind: "quantity",
+    quantity: "ratio",
+    required: false,
+    help: "Between lines, three-phase; for the full-load current.",
   },
   airPump: {
     label: "Priming air pump",
@@ -226,6 +337,20 @@ export const FIELDS: Readonly<Record<FieldKey, Field>> = {
     whenBlank: 0,
     help: "Air in the pump casing and priming chamber at the start.",
   },
+  eductorNozzle: {
+    label: "Eductor nozzle bore",
+    kind: "quantity",
+    quantity: "size",
+    required: false,
+    help: "Motive nozzle of a compressed-air eductor, for the air it takes.",
+  },
+  motivePressure: {
+    label: "Motive air pressure",
+    kind: "quantity",
+    quantity: "gaugePressure",
+    required: false,
+    help: "Gauge pressure of the air before the eductor nozzle.",
+  },
   solids: {
     label: "Solids by weight",
     kind: "quantity",
@@ -237,8 +362,23 @@ export const FIELDS: Readonly<Record<FieldKey, Field>> = {
   solidsHardness: {
     label: "Hardness of the solids",
     kind: "text",
+    choices: PARTICLE_NAMES,
     required: false,
     help: "A word such as soft or sand, Mohs up to 10, or Vickers from 20.",
+  },
+  particleSize: {
+    label: "Largest particles",
+    kind: "quantity",
+    quantity: "size",
+    required: false,
+    help: "Size of the largest solids, against wear and the passage of the impeller.",
+  },
+  freePassage: {
+    label: "Free passage of the impeller",
+    kind: "quantity",
+    quantity: "size",
+    required: false,
+    help: "Largest sphere the impeller passes, from the pump maker.",
   },
   pH: { label: "pH", kind: "quantity", quantity: "ratio", required: false, help: "Of the liquid as pumped." },
   chlorides: {
@@ -247,5 +387,19 @@ export const FIELDS: Readonly<Record<FieldKey, Field>> = {
     quantity: "concentration",
     required: false,
     help: "In mg/L.",
+  },
+  oxidiser: {
+    label: "Oxidiser",
+    kind: "quantity",
+    quantity: "concentration",
+    required: false,
+    help: "Free chlorine, chlorine dioxide or permanganate, in mg/L; 0 where there is none.",
+  },
+  makeUp: {
+    label: "What else is in it",
+    kind: "text",
+    choices: [NOTHING_ELSE, ...CONSTITUENTS],
+    required: false,
+    help: "Acids, caustic, ammonia, hydrogen sulphide, oil: with commas between; “nothing else” where only salts and solids are in it.",
   },
 };

@@ -1,3 +1,4 @@
+import { fail, type Result, succeed } from "../basis/result.ts";
 import { nominalDiameter, nominalInches } from "../pipework/nominal-size.ts";
 import type { RatingSystem } from "../tables/flange-rating-table.ts";
 
@@ -39,4 +40,12 @@ function ofDn(text: string): FlangeSize | undefined {
 
 function plainNumber(text: string): number | undefined {
   return /^\d+(?:\.\d+)?$/.test(text) ? Number(text) : undefined;
+}
+
+/** The nominal size a text names, or an error that says what would do. */
+export function flangeSizeRead(text: string, system: RatingSystem, subject: string): Result<FlangeSize> {
+  const size = flangeSizeNamed(text, system);
+  if (size !== undefined) return succeed(size);
+  const suggestions = ["NPS 6", "6in", "DN150"];
+  return fail([{ code: "name-unknown", severity: "error", subject, given: text, suggestions }]);
 }

@@ -7,7 +7,7 @@ import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/qua
 import { fromEngine } from "../../../src/basis/units.ts";
 import { boxId, type PaneContext } from "../context.ts";
 import { LIQUIDS } from "../known-names.ts";
-import { matching } from "../names.ts";
+import { matching, type NameList, nameList } from "../names.ts";
 import { comboboxView } from "./combobox.ts";
 import { findingsAt, findingsView } from "./findings.ts";
 
@@ -71,6 +71,18 @@ function boxView(context: PaneContext, key: FieldKey, field: Field, describedBy:
       chosen: (_, name) => name,
     });
   }
+  const { choices } = field;
+  if (choices !== undefined) {
+    return comboboxView(context, {
+      place: { field: key },
+      describedBy,
+      invalid,
+      required: field.required,
+      placeholder,
+      matches: ({ typed }) => matching(choiceList(choices), typed ? state.duty.fields[key] : ""),
+      chosen: (_, name) => name,
+    });
+  }
   return html`<input
     id=${boxId(key)}
     type="text"
@@ -84,6 +96,15 @@ function boxView(context: PaneContext, key: FieldKey, field: Field, describedBy:
     @input=${(event: InputEvent) =>
       send({ type: "typed", place: { field: key }, text: (event.target as HTMLInputElement).value })}
   />`;
+}
+
+const CHOICE_LISTS = new Map<readonly string[], NameList>();
+
+/** Names made ready for searching once, not at every keystroke. */
+function choiceList(choices: readonly string[]): NameList {
+  const known = CHOICE_LISTS.get(choices) ?? nameList(choices);
+  CHOICE_LISTS.set(choices, known);
+  return known;
 }
 
 function basisView({ send }: PaneContext, key: FieldKey, field: Field, basis: string): TemplateResult {
