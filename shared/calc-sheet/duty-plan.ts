@@ -1,6 +1,7 @@
 import type { Duty, DutyPump } from "../duty/duty.ts";
 import type { CalcSheetPlan, PlanItem } from "./plan.ts";
 import { basis, titleBlock } from "./sections/basis.ts";
+import { cautions } from "./sections/cautions.ts";
 import { drawnCurves } from "./sections/drawn-curves.ts";
 import { drive } from "./sections/drive.ts";
 import { acceptance, dutyRegion } from "./sections/duty-region.ts";
@@ -13,7 +14,7 @@ import { operatingPoint } from "./sections/operating-point.ts";
 import { pressureAndFlanges } from "./sections/pressure.ts";
 import { priming } from "./sections/priming.ts";
 import { chosenPump, pumpCurveTable, rangeToCover } from "./sections/pump.ts";
-import { cautions, findings, references } from "./sections/remarks.ts";
+import { findings, references } from "./sections/remarks.ts";
 import { systemCases } from "./sections/system-cases.ts";
 import { systemCurve } from "./sections/system-curve.ts";
 
@@ -38,7 +39,7 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     sheetName: subject === "" ? "Duty" : `Duty ${subject}`,
     title: duty.pump === undefined ? "Pump duty: total head and suction" : "Pump duty: total head, suction and pump",
     unitSet: duty.unitSet,
-    items: [...worked, ...references(worked, duty), ...cautions],
+    items: [...worked, ...references(worked, duty), ...cautions(duty)],
   };
 }
 

@@ -55,16 +55,6 @@ export function references(items: readonly PlanItem[], duty: Duty): readonly Pla
   return [{ kind: "section", text: "References" }, ...lines.map((text): PlanItem => ({ kind: "statement", text }))];
 }
 
-export const cautions: readonly PlanItem[] = [
-  { kind: "section", text: "Cautions" },
-  ...[
-    "This sheet is an aid to estimating. A competent, where the law asks for it a licensed, engineer checks it before anything is built, ordered or run from it; local codes and the pump maker's data govern.",
-    "Results hold for the liquid, levels and lines stated. Check the lowest and highest levels, aged pipe and the greatest flow the pump can reach, not the one duty alone.",
-    "Surge from starting, stopping and closing valves is not in this sheet. Air pockets at summits, part-full reaches and solids that settle need their own check.",
-    "Pumps and lines under pressure and rotating parts injure: isolate, vent and lock out before work, and keep guards in place.",
-  ].map((text): PlanItem => ({ kind: "statement", text, caution: true })),
-];
-
 function expressionsOf(item: PlanItem): readonly Expression[] {
   switch (item.kind) {
     case "result":

@@ -1,9 +1,9 @@
 import { html, type TemplateResult } from "lit";
-import { cautions } from "../../../shared/calc-sheet/sections/remarks.ts";
+import { cautionTexts } from "../../../shared/calc-sheet/sections/cautions.ts";
+import type { Duty } from "../../../shared/duty/duty.ts";
 
 /** The standing cautions: the first always in sight, the sheet's others a step away. */
-export function cautionsView(): TemplateResult {
-  const printed = cautions.flatMap((item) => (item.kind === "statement" ? [item.text] : []));
+export function cautionsView(duty: Duty | undefined): TemplateResult {
   return html`<div class="cautions">
     <p>
       An aid to estimating, not a design. Local codes and licensed practice govern; a competent engineer checks before
@@ -12,7 +12,7 @@ export function cautionsView(): TemplateResult {
     <details>
       <summary>All cautions as printed on the sheet</summary>
       <ul>
-        ${printed.map((text) => html`<li>${text}</li>`)}
+        ${cautionTexts(duty).map((text) => html`<li>${text}</li>`)}
       </ul>
     </details>
   </div>`;

@@ -38,7 +38,7 @@ export const results: Step = {
             kept. Please report it with the saved duty.
           </p>`
     }
-    ${cautionsView()}`;
+    ${cautionsView(duty)}`;
   },
 };
 
