@@ -316,13 +316,23 @@ export function toEngine(value: number, unit: Unit): number {
 }
 
 /**
- * An engine value, in a unit. Taking the zero of a temperature scale away leaves rounding of some 1e-13 degrees, which
- * would show 32 °F as 31.99999999999994; a reading is therefore rounded to 1e-10 degrees.
+ * An engine value, in a unit, without the trace of conversion: 250 psi comes back as 250 and not as 249.99999999999997.
+ * Taking the zero of a temperature scale away leaves rounding of some 1e-13 degrees, which would show 32 °F as
+ * 31.99999999999994; a temperature is therefore rounded to 1e-10 degrees.
  */
 export function fromEngine(value: number, unit: Unit): number {
   return unit.offset === undefined
-    ? value / unit.factor
+    ? withoutTrace(value / unit.factor)
     : Math.round(((value - unit.offset) / unit.factor) * 1e10) / 1e10;
+}
+
+/** Conversion there and back leaves at most two rounding errors of 2^-53 each in a figure. */
+const TRACE = 2 ** -51;
+
+/** A figure of up to nine decimals as it was tabulated or typed, where conversion has left nothing but its trace in it. */
+function withoutTrace(value: number): number {
+  const tidy = Math.round(value * 1e9) / 1e9;
+  return Math.abs(value - tidy) <= Math.abs(value) * TRACE ? tidy : value;
 }
 
 const EITHER_TON = '"short ton", "long ton" or "t" (tonne)';

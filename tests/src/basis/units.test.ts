@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { unit as mathUnit } from "mathjs";
 import { describe, expect, it } from "vitest";
 import { QUANTITIES, UNIT_SET_NAMES, unitFits } from "../../../src/basis/quantities.ts";
@@ -293,6 +294,27 @@ describe("unit spellings", () => {
     expect(unitNamed("ML")?.factor).toBe(1e3);
     expect(unitNamed("mL")?.factor).toBe(1e-6);
     expect(unitNamed("MW")?.factor).toBe(1e6);
+  });
+});
+
+describe("a tabulated figure", () => {
+  // A pressure typed as 250 psi must not come out above a rating of 250 psi that is shown as 249.999….
+  const linear = UNITS.filter((unit) => !("offset" in unit));
+  const tabulated = fc.integer({ min: 1, max: 10_000_000 }).map((thousandths) => thousandths / 1000);
+
+  it("comes back from the engine's unit as it was", () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...linear), tabulated, (unit, figure) => {
+        expect(fromEngine(toEngine(figure, unit), unit)).toBe(figure);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  it("is the only figure that is tidied: any other quotient stays to the last bit", () => {
+    for (const value of [1 / 3, Math.PI, 2.000000000000003, 1e-12 / 7, 123456789.123456]) {
+      expect(fromEngine(value, unitOf("m"))).toBe(value);
+    }
   });
 });
 
