@@ -1,12 +1,16 @@
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import { build } from "esbuild";
-import type { Browser, Locator, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { startChromium } from "../support/browser.ts";
-
-const ADDRESS = "http://pane.test/";
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+import {
+  expectNoAxeViolations,
+  expectNoSidewaysScroll,
+  type Opening,
+  type PanePages,
+  panePages,
+  shownFigure,
+  startFrom,
+  textOf,
+} from "../support/pane-page.ts";
 
 /** A host that keeps what it is given, and can be told to refuse. */
 const ENTRY = `
@@ -32,64 +36,20 @@ declare global {
   interface Window {
     specs: { readonly name: string; readonly cells: readonly unknown[] }[];
     refuse: boolean;
-    axe: { run(): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }> };
   }
 }
 
-let browser: Browser;
-let script: string;
-let style: string;
+let panes: PanePages;
 
 beforeAll(async () => {
-  const built = await build({
-    stdin: { contents: ENTRY, resolveDir: process.cwd(), loader: "ts" },
-    bundle: true,
-    minify: true,
-    write: false,
-    format: "iife",
-    target: "es2022",
-    outfile: "pane.js",
-    loader: { ".css": "css" },
-  });
-  script = built.outputFiles.find(({ path }) => path.endsWith(".js"))?.text ?? "";
-  style = built.outputFiles.find(({ path }) => path.endsWith(".css"))?.text ?? "";
-  browser = await startChromium();
+  panes = await panePages(ENTRY);
 });
 
 afterAll(async () => {
-  await browser?.close();
+  await panes?.close();
 });
 
-interface Opening {
-  readonly width: number;
-  readonly dark?: boolean;
-  readonly alone?: boolean;
-}
-
-async function open({ width, dark = false, alone = false }: Opening): Promise<Page> {
-  const page = await browser.newPage({
-    viewport: { width, height: 760 },
-    colorScheme: dark ? "dark" : "light",
-    acceptDownloads: true,
-  });
-  page.setDefaultTimeout(10_000);
-  page.on("pageerror", (error) => {
-    throw error;
-  });
-  await page.route(`${ADDRESS}**`, (route) => {
-    const { pathname } = new URL(route.request().url());
-    if (pathname === "/pane.js") return route.fulfill({ contentType: "text/javascript", body: script });
-    if (pathname === "/pane.css") return route.fulfill({ contentType: "text/css", body: style });
-    return route.fulfill({
-      contentType: "text/html",
-      body: `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Pane</title>
-        <link rel="stylesheet" href="pane.css"><style>body { margin: 0 }</style></head>
-        <body><main id="pane"></main><script src="pane.js"></script></body></html>`,
-    });
-  });
-  await page.goto(alone ? `${ADDRESS}?alone` : ADDRESS);
-  return page;
-}
+const open = (opening: Opening): Promise<Page> => panes.open(opening);
 
 /** Presses Tab until the focus is on an element, as a keyboard alone must. */
 async function tabTo(page: Page, id: string): Promise<void> {
@@ -105,40 +65,9 @@ async function typeInto(page: Page, id: string, text: string): Promise<void> {
   await page.keyboard.type(text);
 }
 
-/** The text a reader sees, blanks made even. */
-async function textOf(locator: Locator): Promise<string> {
-  return ((await locator.textContent()) ?? "").replace(/\s+/g, " ").trim();
-}
-
 /** "Total dynamic head" → 38.51, in the unit it must be shown in. */
-async function figure(page: Page, label: string, unit: string): Promise<number> {
-  const shown = await textOf(
-    page.locator(".figure", { has: page.locator("dt", { hasText: new RegExp(`^${label}$`) }) }).locator("dd"),
-  );
-  expect(shown.endsWith(` ${unit}`), `${label}: ${shown}`).toBe(true);
-  return Number(shown.slice(0, -unit.length - 1));
-}
-
-async function startFrom(page: Page, sample: number): Promise<void> {
-  await page.locator(".samples > summary").click();
-  await page.locator(".samples li button").nth(sample).click();
-}
-
-async function expectNoAxeViolations(page: Page): Promise<void> {
-  await page.evaluate(AXE);
-  const { violations } = await page.evaluate(() => window.axe.run());
-  const said = violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ failureSummary, html }) => `${html} ${failureSummary}`).join("; ")}`,
-  );
-  expect(said).toEqual([]);
-}
-
-async function expectNoSidewaysScroll(page: Page): Promise<void> {
-  const { scrolled, seen } = await page.evaluate(() => ({
-    scrolled: document.documentElement.scrollWidth,
-    seen: document.documentElement.clientWidth,
-  }));
-  expect(scrolled).toBe(seen);
+function figure(page: Page, label: string, unit: string): Promise<number> {
+  return shownFigure(page.locator("body"), label, unit);
 }
 
 describe.each([{ width: 320 }, { width: 450 }])("the pane at $width px", ({ width }) => {

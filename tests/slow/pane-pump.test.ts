@@ -1,7 +1,4 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import { build } from "esbuild";
-import type { Browser, Locator, Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { decodeDuty } from "../../shared/duty/decode.ts";
 import type { DutyText } from "../../shared/duty/duty-text.ts";
@@ -14,10 +11,16 @@ import type { RankedPump } from "../../src/pump/selection.ts";
 import { selectionSystem } from "../../src/pump/selection-duty.ts";
 import { candidatesOf } from "../../taskpane/pane/pump/candidates.ts";
 import { rankingOf } from "../../taskpane/pane/pump/ranking.ts";
-import { startChromium } from "../support/browser.ts";
-
-const ADDRESS = "http://pump.test/";
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+import {
+  expectNoAxeViolations,
+  expectNoSidewaysScroll,
+  type Opening,
+  type PanePages,
+  panePages,
+  shownFigure,
+  startFrom,
+  textOf,
+} from "../support/pane-page.ts";
 
 /** A host that keeps sheets as cells and reads ranges of them. */
 const ENTRY = `
@@ -64,71 +67,26 @@ function rankedByEngine(duty: DutyText): readonly RankedPump[] {
 const gpm = (flow: number): number => fromEngine(flow, unitOf("US gpm"));
 const feet = (head: number): number => fromEngine(head, unitOf("ft"));
 
-let browser: Browser;
-let script: string;
-let style: string;
+let panes: PanePages;
 
 beforeAll(async () => {
-  const built = await build({
-    stdin: { contents: ENTRY, resolveDir: process.cwd(), loader: "ts" },
-    bundle: true,
-    minify: true,
-    write: false,
-    format: "iife",
-    target: "es2022",
-    outfile: "pane.js",
-    loader: { ".css": "css" },
-  });
-  script = built.outputFiles.find(({ path }) => path.endsWith(".js"))?.text ?? "";
-  style = built.outputFiles.find(({ path }) => path.endsWith(".css"))?.text ?? "";
-  browser = await startChromium();
+  panes = await panePages(ENTRY);
 });
 
 afterAll(async () => {
-  await browser?.close();
+  await panes?.close();
 });
 
-interface Opening {
-  readonly width: number;
-  readonly dark?: boolean;
-  readonly alone?: boolean;
-}
-
-async function open({ width, dark = false, alone = false }: Opening): Promise<Page> {
-  const page = await browser.newPage({ viewport: { width, height: 760 }, colorScheme: dark ? "dark" : "light" });
-  page.setDefaultTimeout(10_000);
-  page.on("pageerror", (error) => {
-    throw error;
-  });
-  await page.route(`${ADDRESS}**`, (route) => {
-    const { pathname } = new URL(route.request().url());
-    if (pathname === "/pane.js") return route.fulfill({ contentType: "text/javascript", body: script });
-    if (pathname === "/pane.css") return route.fulfill({ contentType: "text/css", body: style });
-    return route.fulfill({
-      contentType: "text/html",
-      body: `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Pane</title>
-        <link rel="stylesheet" href="pane.css"><style>body { margin: 0 }</style></head>
-        <body><main id="pane"></main><script src="pane.js"></script></body></html>`,
-    });
-  });
-  await page.goto(alone ? `${ADDRESS}?alone` : ADDRESS);
-  return page;
-}
+const open = (opening: Opening): Promise<Page> => panes.open(opening);
 
 /** The quarry sample without its pump, and the invented pumps at hand. */
 async function openQuarry(opening: Opening): Promise<Page> {
   const page = await open(opening);
-  await page.locator(".samples > summary").click();
-  await page.locator(".samples li button").first().click();
+  await startFrom(page, 0);
   await page.getByRole("button", { name: "Remove the pump from the duty" }).click();
   await page.getByRole("button", { name: "Add the invented library" }).click();
   await page.locator(".ranked-pump").first().waitFor();
   return page;
-}
-
-/** The text a reader sees, blanks made even. */
-async function textOf(locator: Locator): Promise<string> {
-  return ((await locator.textContent()) ?? "").replace(/\s+/g, " ").trim();
 }
 
 /** "Flow" → "1200 US gpm" of a ranked pump. */
@@ -142,31 +100,8 @@ async function pairsOf(card: Locator): Promise<Readonly<Record<string, string>>>
 }
 
 /** A worked figure of a step, in the unit it must be shown in. */
-async function figure(page: Page, step: string, label: string, unit: string): Promise<number> {
-  const shown = await textOf(
-    page
-      .locator(`#duty-step-${step} .figure`, { has: page.locator("dt", { hasText: new RegExp(`^${label}$`) }) })
-      .locator("dd"),
-  );
-  expect(shown.endsWith(` ${unit}`), `${label}: ${shown}`).toBe(true);
-  return Number(shown.slice(0, -unit.length - 1));
-}
-
-async function expectNoAxeViolations(page: Page): Promise<void> {
-  await page.evaluate(AXE);
-  const { violations } = await page.evaluate(() => window.axe.run());
-  const said = violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ failureSummary, html }) => `${html} ${failureSummary}`).join("; ")}`,
-  );
-  expect(said).toEqual([]);
-}
-
-async function expectNoSidewaysScroll(page: Page): Promise<void> {
-  const { scrolled, seen } = await page.evaluate(() => ({
-    scrolled: document.documentElement.scrollWidth,
-    seen: document.documentElement.clientWidth,
-  }));
-  expect(scrolled).toBe(seen);
+function figure(page: Page, step: string, label: string, unit: string): Promise<number> {
+  return shownFigure(page.locator(`#duty-step-${step}`), label, unit);
 }
 
 /** Presses Tab until the focus is on an element, as a keyboard alone must. */

@@ -1,13 +1,7 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import { build } from "esbuild";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { CellSpec, SheetSpec } from "../../shared/ports/sheet-spec.ts";
-import { startChromium } from "../support/browser.ts";
-
-const ADDRESS = "http://pane.test/";
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+import { expectNoAxeViolations, expectNoSidewaysScroll, type PanePages, panePages } from "../support/pane-page.ts";
 
 const ENTRY = `
   import { mountPane } from "./taskpane/pane/pane.ts";
@@ -31,7 +25,6 @@ const ENTRY = `
 interface PageParts {
   readonly written: readonly SheetSpec[];
   readonly addresses: { readonly made: number; readonly letGo: number };
-  readonly axe: { run(): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }> };
 }
 
 interface Position {
@@ -77,59 +70,27 @@ const LOG: Chart = {
   curveTo: 1000,
 };
 
-let browser: Browser;
-let script: string;
-let style: string;
+let panes: PanePages;
 
 beforeAll(async () => {
-  const built = await build({
-    stdin: { contents: ENTRY, resolveDir: process.cwd(), loader: "ts" },
-    bundle: true,
-    minify: true,
-    write: false,
-    format: "iife",
-    target: "es2022",
-    outfile: "pane.js",
-    loader: { ".css": "css" },
-  });
-  script = built.outputFiles.find(({ path }) => path.endsWith(".js"))?.text ?? "";
-  style = built.outputFiles.find(({ path }) => path.endsWith(".css"))?.text ?? "";
-  browser = await startChromium();
+  panes = await panePages(ENTRY, { locale: "en-GB" });
 });
 
 afterAll(async () => {
-  await browser?.close();
+  await panes?.close();
 });
 
 /** The pane with the step open, and every address it asked for beyond its own three files. */
 async function open(width: number, dark = false): Promise<{ readonly page: Page; readonly asked: string[] }> {
-  const page = await browser.newPage({
-    viewport: { width, height: 900 },
-    colorScheme: dark ? "dark" : "light",
-    locale: "en-GB",
-  });
-  page.setDefaultTimeout(10_000);
   const asked: string[] = [];
-  page.on("pageerror", (error) => {
-    throw error;
-  });
-  page.on("request", (request) => {
-    if (!/^(http:\/\/pane\.test\/(pane\.js|pane\.css)?|blob:http:\/\/pane\.test\/.*)$/.test(request.url())) {
-      asked.push(request.url());
-    }
-  });
-  await page.route(`${ADDRESS}**`, (route) => {
-    const { pathname } = new URL(route.request().url());
-    if (pathname === "/pane.js") return route.fulfill({ contentType: "text/javascript", body: script });
-    if (pathname === "/pane.css") return route.fulfill({ contentType: "text/css", body: style });
-    return route.fulfill({
-      contentType: "text/html",
-      body: `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Pane</title>
-        <link rel="icon" href="data:,"><link rel="stylesheet" href="pane.css"><style>body { margin: 0 }</style></head>
-        <body><main id="pane"></main><script src="pane.js"></script></body></html>`,
+  const watch = (page: Page): void => {
+    page.on("request", (request) => {
+      if (!/^(http:\/\/pane\.test\/(pane\.js|pane\.css)?|blob:http:\/\/pane\.test\/.*)$/.test(request.url())) {
+        asked.push(request.url());
+      }
     });
-  });
-  await page.goto(ADDRESS);
+  };
+  const page = await panes.open({ width, height: 900, dark, watch });
   asked.length = 0;
   expect(await page.locator("#duty-step-tracing").evaluate((step) => (step as HTMLDetailsElement).open)).toBe(false);
   await page.locator("#duty-step-tracing > summary").click();
@@ -259,23 +220,6 @@ function errors(read: readonly (readonly number[])[], wanted: readonly (readonly
       Math.abs((read[i]?.[1] ?? Number.NaN) - amount) / 70,
     ]),
   );
-}
-
-async function expectNoAxeViolations(page: Page): Promise<void> {
-  await page.evaluate(AXE);
-  const { violations } = await page.evaluate(() => (window as unknown as PageParts).axe.run());
-  const said = violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ failureSummary, html }) => `${html} ${failureSummary}`).join("; ")}`,
-  );
-  expect(said).toEqual([]);
-}
-
-async function expectNoSidewaysScroll(page: Page): Promise<void> {
-  const { scrolled, seen } = await page.evaluate(() => ({
-    scrolled: document.documentElement.scrollWidth,
-    seen: document.documentElement.clientWidth,
-  }));
-  expect(scrolled).toBe(seen);
 }
 
 const FLOWS = [0, 40, 80, 120, 160, 200, 230];
