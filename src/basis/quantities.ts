@@ -52,6 +52,8 @@ export const QUANTITIES = {
   specificConsumption: { dimension: "massPerEnergy", US: "lb/hp-h", SI: "g/kWh", METRIC: "g/kWh" },
   concentration: { dimension: "massConcentration", US: "mg/L", SI: "mg/L", METRIC: "mg/L" },
   angle: { dimension: "angle", US: "°", SI: "°", METRIC: "°" },
+  current: { dimension: "current", US: "A", SI: "A", METRIC: "A" },
+  voltage: { dimension: "voltage", US: "V", SI: "V", METRIC: "V" },
   salinity: { dimension: "ratio", US: "g/kg", SI: "g/kg", METRIC: "g/kg" },
   percent: { dimension: "ratio", US: "%", SI: "%", METRIC: "%" },
   ratio: { dimension: "ratio", US: "kg/kg", SI: "kg/kg", METRIC: "kg/kg" },

@@ -29,6 +29,8 @@ export type Dimension =
   | "massPerEnergy"
   | "massConcentration"
   | "angle"
+  | "current"
+  | "voltage"
   | "ratio";
 
 /** A pressure unit that says which zero it counts from fits only quantities that count from there. */
@@ -299,6 +301,10 @@ export const UNITS = [
   ]),
   unit("mg/L", "massConcentration", 1e-3, ["g/m3"]),
   unit("g/L", "massConcentration", 1),
+  // Electrical supply
+  unit("A", "current", 1, ["amp", "amps", "ampere", "amperes"]),
+  unit("V", "voltage", 1, ["volt", "volts"]),
+  unit("kV", "voltage", 1e3, ["kilovolt", "kilovolts"]),
   // Angle, dimensionless
   unit("°", "angle", Math.PI / 180, ["deg", "degree", "degrees"]),
   unit("rad", "angle", 1, ["radian", "radians"]),

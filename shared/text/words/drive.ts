@@ -1,5 +1,10 @@
 import type { DriveCode } from "../../../src/basis/finding-code.ts";
-import type { Words } from "../words.ts";
+import type { Say, Words } from "../words.ts";
+
+/** "a 75 hp NEMA motor of 2 poles at 60 Hz" */
+function motorNamed(say: Say): string {
+  return `a ${say.fact("rating")} ${say.fact("series")} motor of ${say.fact("poles")} poles at ${say.fact("frequency")} Hz`;
+}
 
 export const driveWords: Readonly<Record<DriveCode, Words>> = {
   "power-greatest-at-curve-end": (f, say) =>
@@ -15,15 +20,52 @@ export const driveWords: Readonly<Record<DriveCode, Words>> = {
   "motor-is-large-machine": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is a large machine, built to order: ask the maker for rating, frame and starting`,
   "motor-power-beyond-ratings": (f, say) =>
-    `${f.subject} with its service factor comes to ${say.amount(f.found)}, above the greatest ${f.given} rating, ${say.amount(f.limit)}; share the duty between pumps or ask the maker`,
+    `${f.subject} with its service factor comes to ${say.amount(f.found)}, above the greatest ${f.given} rating${say.fact("onSite")}, ${say.amount(f.limit)}; share the duty between pumps or ask the maker`,
   "speed-above-synchronous": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is above the synchronous speed, ${say.amount(f.limit)}: no induction motor drives at it`,
   "motor-efficiency-not-tabulated": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} has no efficiency in the standard for that number of poles`,
   "motor-current-not-tabulated": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} has no current in NEC Table 430.250 at ${say.fact("voltage")} V; the table has standard horsepower ratings at ${say.fact("voltages")} V`,
+  "motor-raised-for-site": (_, say) =>
+    `on this site a motor gives ${say.fact("share")} of its rating: a ${say.fact("plain")} motor would fall short, so ${say.fact("taken")} is taken`,
+  "motor-derated-on-site": (f, say) =>
+    `on this site a motor gives ${say.fact("share")} of its rating, here ${say.amount(f.found)}, which still carries the pump`,
+  "motor-cool-air-credit": (f, say) =>
+    `at this altitude a motor may keep its whole rating in air up to ${say.amount(f.limit)}, and the air stated is ${say.amount(f.found)}; no credit is taken for it: ask the maker`,
+  "motor-service-factor-credit": (f, say) =>
+    `a motor with a service factor of 1.15 may keep its rating to ${say.amount(f.limit)} with the factor used up; no credit is taken for it: ask the maker`,
+  "motor-speed-not-mains": (f, say) =>
+    `no motor on the mains runs at ${say.amount(f.found)}: a frequency drive, belts, gears or an engine must give this speed, so poles, slip, efficiency and torque are left empty`,
+  "motor-below-base-speed": (f) =>
+    `a ${f.subject} on a frequency drive gives its rating at its base speed, and below that less in proportion to speed: hold the pump's torque against it`,
+  "motor-speed-synchronous": (f, say) =>
+    `${say.amount(f.found)} is the synchronous speed, which no loaded motor reaches: 0.5 % to 2.5 % less is usual, and the pump gives less head`,
+  "frequency-drive-derated": (f, say) =>
+    `a ${f.subject} at this altitude gives ${say.amount(f.found)} of its rating: size it for that`,
+  "motor-frame-from-memory": () =>
+    "the frame is the usual one with four poles, partly from memory; the maker's drawing decides",
+  "motor-frame-not-held": (f, say) =>
+    `no ${f.subject} is held for ${motorNamed(say)}; take it from the maker's drawing`,
+  "motor-efficiency-other-supply": (_, say) =>
+    `the efficiencies held are of ${say.fact("series") === "NEMA" ? "NEMA motors at 60 Hz" : "IEC motors at 50 Hz"}, and this is ${motorNamed(say)}: ask the maker`,
+  "motor-efficiency-not-held": (_, say) => `the standard has no efficiency for ${motorNamed(say)}: ask the maker`,
+  "motor-class-higher-due": (f, say) =>
+    `efficiency is that of class IE3; in the European Union and the United Kingdom a motor of this rating must be IE4, ${say.amount(f.found)}`,
+  "motor-current-by-code": (f, say) =>
+    `${f.subject} is that of the electrical code's ${say.fact("column")} column, for conductors and protection; the nameplate wins for everything else`,
+  "motor-current-not-known": (f) =>
+    `${f.subject} is left empty, for without an efficiency it cannot be worked out: take it from the nameplate`,
+  "motor-power-factor-assumed": (f, say) =>
+    `${f.subject} rests on a power factor of ${say.amount(f.found)}; the nameplate wins`,
+  "motor-starting-current": (f, say) =>
+    `${f.subject} is the greatest of ${say.fact("direct")} times full-load current direct on line; star-delta draws ${say.fact("starDelta")} times, a soft starter ${say.fact("soft")}, a frequency drive ${say.fact("drive")}`,
   "engine-rating-assumed": (f) =>
     `${f.subject} is taken as the continuous net rating at run speed; a standby, intermittent or gross rating is not one for pumps`,
+  "engine-gross-rating-assumed": (f) =>
+    `${f.subject} is taken as the continuous gross rating at run speed; a standby or intermittent rating is not one for pumps`,
+  "engine-losses-assumed": (f, say) =>
+    `no ${f.subject} were given; ${say.amount(f.found)} is taken off the rating, and 0 is for a rating that is net already`,
   "engine-aspiration-assumed": () =>
     "nothing says how the engine draws its air; it is taken as naturally aspirated, which altitude costs most",
   "engine-charge-coolant-assumed": (f, say) =>
@@ -38,6 +80,10 @@ export const driveWords: Readonly<Record<DriveCode, Words>> = {
     `${f.subject} of ${say.amount(f.found)} is more than the engine gives on site, ${say.amount(f.limit)}`,
   "fuel-consumption-assumed": (f, say) =>
     `no ${f.subject} was given; ${say.amount(f.found)} is usual for an engine of this power near full load, and half load or less takes more`,
+  "fuel-part-load": (f, say) =>
+    `at ${say.amount(f.found)} load an engine takes ${say.fact("factor")} times the fuel for each unit of energy that it takes from half load up`,
+  "fuel-load-outside": (f, say) =>
+    `no fuel is worked out at ${say.amount(f.found)} load; the rule for part load holds from 25 % to 110 %`,
   "housing-mismatch": (_, say) =>
     `the pump adapter for housing No. ${say.fact("pump")} does not bolt to engine housing No. ${say.fact("engine")}: bolt circles ${say.fact("engineCircle")} and ${say.fact("pumpCircle")} differ`,
   "flywheel-unusual-for-housing": (f, say) =>

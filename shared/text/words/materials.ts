@@ -19,10 +19,18 @@ export const materialWords: Readonly<Record<MaterialCode, Words>> = {
   "permeability-rough": (f) =>
     `permeability of ${f.subject} is rough and depends on heat treatment and ferrite: never sort by magnet`,
   "material-data-missing": (_, say) => `still to be asked, and nothing is assumed in its place: ${say.fact("missing")}`,
+  "first-by-part": (_, say) => `first choice by part, to be confirmed: ${say.fact("choices")}`,
+  "make-up-contradicts": (f) => `${f.subject} “${f.given}” names something and says nothing else: give one of the two`,
+  "no-material-given": () =>
+    "no metal or lining is given for this liquid by rules of thumb: ask the maker with exact make-up, concentration and temperature",
+  "chemical-usual-metal": (f, say) =>
+    `usual for ${f.subject}: ${say.fact("metals")}; confirm by concentration and heat`,
+  "hydrogen-sulphide-gas": () =>
+    "hydrogen sulphide gas kills: ceilings of exposure of 10 ppm (NIOSH) and 20 ppm (OSHA), dangerous to life at 100 ppm, from memory; local limits may be lower; monitors without a break and no unprotected rescue",
   "galvanic-pairs": (f, say) =>
-    `at ${say.amount(f.found)} of chloride unlike metals eat each other: no small active part (steel bolts, iron wear ring) in a large noble one (316, duplex, bronze); a 316 impeller in an iron casing is for fresh water`,
+    `at ${say.amount(f.found)} of chloride unlike metals eat each other, the less noble first (noble to active: passive 316, CD4MCuN, bronze, brass, iron, steel, aluminium, zinc): no small active part (steel bolts, iron wear ring) in a large noble one; fasteners of like metal, or isolating kits; no graphite in gaskets on stainless; a 316 impeller in an iron casing is for fresh water`,
   "wetted-parts-list": () =>
-    "rules of thumb for a first choice: list the material of every wetted part (casing, impeller, wear plate, suction cover, sleeve, seal, bolts inside, check valve, float chamber, spools, gaskets) and have it confirmed by the maker and a corrosion engineer",
+    "rules of thumb for a first choice: list the material of every wetted part (casing, impeller, wear plate, suction cover, sleeve, seal, bolts inside, check valve, float and priming chamber, spools, gaskets, relief valve) and have it confirmed by the maker and a corrosion engineer",
 
   "make-up-needed": (_, say) =>
     `pH ${say.fact("pH")} is outside neutral water (6 to 9): exact make-up, concentration and temperature are needed before it is recommended`,
@@ -36,6 +44,7 @@ export const materialWords: Readonly<Record<MaterialCode, Words>> = {
     `at pH ${say.fact("pH")}, below 6, loss of metal climbs with velocity and dissolved oxygen: short-term or inhibited duty only`,
   "iron-alkaline-water": (_, say) => `alkaline water of pH ${say.fact("pH")} suits iron, ammonia included`,
   "temperature-missing": () => "temperature is not stated",
+  "temperature-decides": () => "insufficient data: outside neutral water nothing is judged without the temperature",
   "temperature-stop": (f, say) =>
     `${say.amount(f.found)} is above ${say.amount(f.limit)}: stop and ask for the exact liquid`,
   "aerated-hot": (f, say) => `at ${say.amount(f.found)}, above ${say.amount(f.limit)}, aerated water attacks it faster`,
@@ -52,7 +61,7 @@ export const materialWords: Readonly<Record<MaterialCode, Words>> = {
   "white-iron-salt": (f, say) =>
     `${say.amount(f.found)} of chloride is above ${say.amount(f.limit)}: the matrix corrodes; ask for experience with this water`,
   "bronze-sea-water": (f, say) =>
-    `${say.amount(f.found)} of chloride: clean, flowing sea water to about 4 m/s (13 ft/s) steady`,
+    `${say.amount(f.found)} of chloride: clean, flowing sea water to about 4 m/s (13 ft/s) steady, 20 m/s (66 ft/s) for short`,
   "chrome-steel-salt": (f, say) => `${say.amount(f.found)} of chloride is above ${say.amount(f.limit)}: it pits`,
   "chlorides-need-temperature": (f, say) =>
     `${say.amount(f.found)} of chloride cannot be judged without the temperature`,
@@ -99,7 +108,7 @@ export const materialWords: Readonly<Record<MaterialCode, Words>> = {
   "white-iron-breaks": (f, say) => `particles of ${say.amount(f.found)}, above ${say.amount(f.limit)}, break it`,
   "white-iron-brittle": () =>
     "brittle: no impact, thermal shock or pipe loads; flange pressure limit of casing must be confirmed (liner behind a ductile outer casing); not weldable; above 600 HB only in the hardened state",
-  "white-iron-tip-speed": () => "impeller tip speed within 28 to 38 m/s (92 to 125 ft/s)",
+  "white-iron-tip-speed": (_, say) => `impeller tip speed within ${say.fact("least")} to ${say.fact("greatest")}`,
   "grey-iron-brittle": () => "brittle: no yield point; not for shock, freezing or sour pressure parts",
   "bronze-velocity": () => "no ammonia, sulphide or oxidising acid; take care of unlike metals",
   "magnet-test": () => "a magnet attracts it as it does iron: never sort by magnet",
@@ -111,7 +120,8 @@ export const materialWords: Readonly<Record<MaterialCode, Words>> = {
   "lining-size": (f, say) => `particles of ${say.amount(f.found)} are fine enough where they are round`,
   "lining-too-coarse": (f, say) =>
     `particles of ${say.amount(f.found)} cut it; ${f.limit?.side} ${say.amount(f.limit)}`,
-  "lining-tip-speed": () => "impeller tip speed below about 27 m/s (89 ft/s); no sharp or tramp pieces",
+  "lining-tip-speed": (f, say) =>
+    `impeller tip speed ${f.limit?.side} about ${say.amount(f.limit)}; no sharp or tramp pieces`,
   "elastomer-within": (f, say) => `${say.amount(f.found)} is within its limit in water, ${say.amount(f.limit)}`,
   "elastomer-near-limit": (f, say) => `${say.amount(f.found)} is above ${say.amount(f.limit)}, near its limit`,
   "elastomer-too-hot": (f, say) => `${say.amount(f.found)} is above its limit in water, ${say.amount(f.limit)}`,
@@ -129,6 +139,7 @@ export const materialWords: Readonly<Record<MaterialCode, Words>> = {
     "flush with clean liquid at 1 to 2 bar (15 to 29 psi) over the box, or a vortex throat; springs out of the liquid",
   "seal-may-flash": (f, say) =>
     `at ${say.amount(f.found)}, above 80 °C (176 °F), the faces may flash: box pressure at least 1 bar (15 psi) over vapour pressure`,
+  "seal-dry-running": () => "for running dry: a second seal outboard, in an oil bath",
   "dry-parts": () => "they do not touch the liquid",
   "dry-parts-spray": () => "spray and vapour count: coat them where they reach",
 };

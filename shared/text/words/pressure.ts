@@ -1,5 +1,5 @@
 import type { PressureCode } from "../../../src/basis/finding-code.ts";
-import type { Words } from "../words.ts";
+import type { Say, Words } from "../words.ts";
 
 export const pressureWords: Readonly<Record<PressureCode, Words>> = {
   "class-is-a-designation": (f, say) =>
@@ -57,9 +57,9 @@ export const pressureWords: Readonly<Record<PressureCode, Words>> = {
     return `check line: the trade figure of ${say.fact("figure")} for ${say.fact("of")} is ${way} the ${say.fact("rating")} of ${say.fact("standard")} ${say.fact("flangeClass")} here; the standard decides`;
   },
   "trade-figure-would-pass": (f, say) =>
-    `the trade figure of ${say.fact("figure")} for ${say.fact("of")} would pass ${say.amount(f.found)}; the standard does not, which rates ${say.fact("flangeClass")} at ${say.fact("rating")}`,
+    `the trade figure of ${say.fact("figure")} for ${say.fact("of")} would pass ${say.amount(f.found)}${atNozzle(say)}; the standard does not, which rates ${say.fact("flangeClass")} at ${say.fact("rating")}`,
   "trade-figure-passed": (f, say) =>
-    `${say.amount(f.found)} passes the standard, at ${say.fact("rating")}, and is above the trade figure of ${say.fact("figure")}; expect the buyer to ask`,
+    `${say.amount(f.found)}${atNozzle(say)} passes the standard, at ${say.fact("rating")}, and is above the trade figure of ${say.fact("figure")}; expect the buyer to ask`,
   "beyond-highest-class": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is beyond ${say.fact("flangeClass")}, the highest class covered, which ${say.fact("standard")} rates at ${say.amount(f.limit)} here`,
   "head-tolerance-assumed": (f, say) =>
@@ -80,6 +80,19 @@ export const pressureWords: Readonly<Record<PressureCode, Words>> = {
     "surge is not in these pressures; look at it apart, for flange ratings are without shock",
   "later-stage-suction": (f) =>
     `${f.subject}: shaft seal, casing and hose on the suction side stand under the discharge pressure of the pump before; check their working pressures too`,
+  "first-nozzle-beyond": (f, say) => {
+    const offered =
+      say.fact("offered") === ""
+        ? `, by ${say.fact("standard")}`
+        : `; ${say.fact("offered")}, as offered, holds ${say.amount(f.limit)} there`;
+    return `${f.subject}, at ${say.amount(f.found)}, is the first nozzle to need ${say.fact("needed")}${offered}`;
+  },
+  "part-pressure-exceeded": (f, say) =>
+    `${f.subject}, at ${say.amount(f.found)}, is the first nozzle above what the ${say.fact("part")} may carry, ${say.amount(f.limit)}`,
+  "flange-test-pressure": (f, say) =>
+    `${f.subject} in ${say.fact("flangeClass")}: hydrostatic test at ${say.amount(f.found)}, 1.5 times the cold rating, rounded up; pump casing and hose to their makers’ own test, with water, vented, and people clear`,
+  "series-column-unread": (f, say) =>
+    `${f.subject} has no meaning here and is not read; the columns are ${say.suggestions()}`,
   "flange-size-unknown": (f, say) =>
     `${/^(?:NPS|DN) [\d./ -]+$/.test(f.given ?? "") ? f.given : `“${f.given}”`} is not in ${say.fact("standard")}; its sizes are ${say.fact("named")} ${say.fact("sizes")}`,
   "flange-size-twice": (f, say) =>
@@ -98,12 +111,38 @@ export const pressureWords: Readonly<Record<PressureCode, Words>> = {
     `${say.fact("bolts")} ${f.subject} were given for a flange drilled for ${say.fact("holes")}`,
   "bolt-stress-above-yield": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is past what ${say.fact("grade")} bolts stand, ${say.amount(f.limit)}`,
-  "bolt-stress-above-ceiling": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is above the ${say.amount(f.limit)} that these bolts in ${say.fact("flange")} flanges are tightened to; use another gasket or class, or ask the maker`,
+  "bolt-stress-above-ceiling": (f, say) => {
+    const why =
+      say.fact("weakest") === "gasket"
+        ? "crushes the gasket"
+        : `these bolts in ${say.fact("weakest")} flanges are tightened to`;
+    return `${f.subject} of ${say.amount(f.found)} is above the ${say.amount(f.limit)} that ${why}; use another gasket or class, or ask the maker`;
+  },
   "bolt-stress-below-needed": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is below the ${say.amount(f.limit)} that the pressure and the gasket need`,
+  "bolt-load-may-fall-short": (f, say) =>
+    `a torque wrench that comes out 30 % low leaves a ${f.subject} of ${say.amount(f.found)}, less than the ${say.amount(f.limit)} needed; tighten by measured stretch or ask the maker for the torque`,
+  "bolt-stress-held-by-gasket": (f, say) =>
+    `${f.subject} is held to ${say.amount(f.found)}, where such bolts are usually pulled to ${say.amount(f.limit)}: more crushes the gasket; ask its maker for the greatest stress`,
+  "metric-grade-in-inch-bolts": (f) =>
+    `${f.given} is a grade of metric bolts and the holes are for inch bolts, whose areas are used; never mix the two in one joint`,
+  "spiral-wound-as-flat-ring": (_, say) => {
+    const onIron =
+      say.fact("flange") === "steel"
+        ? ""
+        : `, and its seating stress is too high for most ${say.fact("flange")} flanges; use a soft gasket or ask the maker`;
+    return `the winding of a spiral-wound gasket is not held here, so the width of the flat ring is used, which asks for more load than the winding does${onIron}`;
+  },
+  "full-face-gasket-not-reckoned": () =>
+    "flat-faced grey iron takes a full-face soft gasket and bolts of low strength such as A307 B, and never a raised face against it; the load here is that of a flat ring, a full-face gasket asks for more: take its maker’s figure and stop where the gasket seats",
+  "gasket-on-raised-face": (f, say) =>
+    `the flat ring is taken to bear on a raised face of ${say.amount(f.found)}; iron flanges are often flat faced and then take a full-face gasket, which asks for more load and is not reckoned here; never clamp a raised face against flat-faced grey iron`,
+  "joint-figures-from-memory": () =>
+    "gasket factors and gasket sizes are from memory, and the stresses that bolts, flanges and gaskets are pulled to are common practice; the pump and gasket makers’ torque governs",
+  "thread-pitch-needed": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is no bolt of the tables; give its thread pitch too`,
   "bolt-torque-scatter": () =>
-    "bolt load by torque wrench scatters by 30 % either way; tighten crosswise at 30, 70 and 100 %, then round until no nut moves, and again after 4 h with a soft gasket",
+    "bolt load by torque wrench scatters by 30 % either way; tighten crosswise at 30, 70 and 100 %, then round until no nut moves, and with a soft gasket again after 4 h; never on a hot joint or one under pressure",
   "nut-factor-far-from-reference": (f, say) =>
     `torque of ${say.amount(f.found)} is far from the ${say.fact("reference")} of the reference table at the same load; check the nut factor`,
   "stud-length-by-parts": () =>
@@ -120,3 +159,9 @@ export const pressureWords: Readonly<Record<PressureCode, Words>> = {
   "wave-speed-unusual": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is unusual; check the units of the wall and the liquid`,
 };
+
+/** " at the discharge of stage 2", where the finding says which nozzle it is about. */
+function atNozzle(say: Say): string {
+  const nozzle = say.fact("nozzle");
+  return nozzle === "" ? "" : ` at the ${nozzle}`;
+}

@@ -37,6 +37,14 @@ export const primingWords: Readonly<Record<PrimingCode, Words>> = {
   "priming-vapour-counted": (_, say) => `the air is taken as saturated with vapour at ${say.amount(_.found)}`,
   "priming-npsh-not-judged": (f, say) =>
     `what primes need not pump: priming reaches ${say.amount(f.found)} here, and the greatest lift by NPSH at the flow (MAXLIFT) holds as well, whichever is less`,
+  "priming-lift-blank-off-assumed": (f, say) =>
+    `no blank-off was stated for the ${f.subject}: ${say.amount(f.found)} at sea level is taken, and no leak unless stated; at ${say.fact("poor")}, the poorer end of practice, it holds the liquid no higher than ${say.fact("lift")}`,
+  "priming-lift-negative": (f, say) =>
+    `the pump must stand at least ${say.amount(f.found)} below the liquid: no lift is left by ${say.fact("rule")}`,
+  "eductor-by-practice": (f) =>
+    `${f.subject}: vacuum, air drawn and compressor power are figures of common practice; hold them against the data of the unit bought`,
+  "eductor-power-rough": (f, say) =>
+    `compressor power goes by a figure for air of ${say.fact("usual")}; at ${say.amount(f.found)} it is a rough one`,
 
   "prime-liquid-hot": (f, say) =>
     `the liquid has a vapour pressure of ${say.amount(f.found)}, above that of water at 60 °C (140 °F), ${say.amount(f.limit)}: no lift is offered`,

@@ -1,0 +1,12 @@
+import { quantity, type SingleParameter } from "../parameter.ts";
+import { zeroDoubted } from "./zero-doubted.ts";
+
+/** Temperature a flange is rated at, K; null where left out. */
+export const metalTemperature: SingleParameter<number | null> = zeroDoubted(
+  quantity<number | null>("temperature", {
+    about: "Temperature of the metal, taken as that of the liquid",
+    example: '180, or "80 degC"',
+    range: "-20 °F (-29 °C) to the end of the table",
+    whenLeftOut: { value: null, shown: "68 °F (20 °C), the rating of cold metal" },
+  }),
+);

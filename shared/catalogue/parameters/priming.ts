@@ -1,0 +1,54 @@
+import { andThen, type Result } from "../../../src/basis/result.ts";
+import type { LiquidState } from "../../../src/liquid/liquid.ts";
+import { AIR_PUMP_EXAMPLE, describedAirPump, type StatedAirPump } from "../../../src/priming/described-air-pump.ts";
+import { standardAtmosphere } from "../../../src/site/atmosphere.ts";
+import { quantity, type SingleParameter } from "../parameter.ts";
+import { line } from "./line.ts";
+import { zeroDoubted } from "./zero-doubted.ts";
+
+export const suctionLine = line("The suction line, from the liquid to the pump, with all of its length");
+
+export const suctionLift = zeroDoubted(
+  quantity<number>("head", {
+    about: "Height of the pump datum above the liquid surface: positive for a lift, negative for a flooded suction",
+  }),
+);
+
+export const altitude = quantity("elevation", {
+  about: "Height of the site above sea level, which sets the pressure of the air",
+  whenLeftOut: { value: 0, shown: "0, sea level" },
+});
+
+const capacityNumber = quantity<number>("freeAirFlow", { about: "Free air" });
+
+/** A plain number is the capacity alone; a text may state blank-off and leak as well. Read it with `airPumpOf`. */
+export const airPumpCapacity: SingleParameter<number | StatedAirPump> = {
+  takes: "cell",
+  about: "Free air the air pump moves with an open inlet; a text may add its blank-off at sea level and the leak",
+  quantity: "freeAirFlow",
+  example: `50, or "${AIR_PUMP_EXAMPLE}"`,
+  range: "above 0",
+  read: (cell, reading): Result<number | StatedAirPump> =>
+    typeof cell === "string" ? describedAirPump(cell, reading.name) : capacityNumber.read(cell, reading),
+};
+
+export function airPumpOf(stated: number | StatedAirPump): StatedAirPump {
+  return typeof stated === "number" ? { freeAir: stated, blankOff: null, leak: null } : stated;
+}
+
+export const casingVolume = zeroDoubted(
+  quantity<number | null>("volume", {
+    about: "Air in the pump casing and the priming chamber",
+    range: "0 or more",
+    whenLeftOut: { value: null, shown: "none counted, with a caution" },
+  }),
+);
+
+/** State of the liquid and pressure of the air together. */
+export function onSite<T>(
+  altitudeGiven: number,
+  state: Result<LiquidState>,
+  next: (atmosphericPressure: number, liquid: LiquidState) => Result<T>,
+): Result<T> {
+  return andThen(standardAtmosphere(altitudeGiven), (pressure) => andThen(state, (known) => next(pressure, known)));
+}

@@ -1,0 +1,50 @@
+import { describe, expect, it } from "vitest";
+import { constant, part } from "../../../shared/calc-sheet/expression.ts";
+import { formulaOf } from "../../../shared/calc-sheet/formula.ts";
+import { optionCells } from "../../../shared/calc-sheet/option.ts";
+import type { OptionItem } from "../../../shared/calc-sheet/plan.ts";
+import { workOut } from "../../../shared/calc-sheet/work-out.ts";
+
+const option: OptionItem = {
+  kind: "option",
+  key: "first",
+  name: constant("belts"),
+  verdict: constant("with care"),
+  remarks: [
+    { label: "For", text: constant("speed by sheaves") },
+    { label: "Against", text: constant("") },
+    { label: "Check", text: constant("side pull") },
+  ],
+};
+
+const at = {
+  cell: (key: string) => key,
+  range: (table: string) => table,
+  column: (table: string, of: string) => `${table}.${of}`,
+  part: () => ({ first: "$X$1", cell: "$X$2" }),
+};
+
+describe("an option of a ranked list", () => {
+  it("says each remark on a line of its own and leaves out what has no text", () => {
+    const plan = { sheetName: "Duty", title: "Duty", unitSet: "US", items: [option] } as const;
+    const { cells } = workOut(plan);
+    expect(cells.get("firstName")).toBe("belts");
+    expect(cells.get("firstVerdict")).toBe("with care");
+    expect(cells.get("first")).toBe("For: speed by sheaves\nCheck: side pull");
+  });
+
+  it("says the same as a formula, the line break as CHAR(10)", () => {
+    const live = {
+      ...option,
+      remarks: [
+        { label: "For", text: constant("a") },
+        { label: "Check", text: part("list", 1, 0) },
+      ],
+    };
+    const { expression } = optionCells(live).remarks;
+    const cell = "IF(ISERROR($X$1),$X$1,$X$2)";
+    expect(formulaOf(expression, at, "US")).toBe(
+      `IF("a"="","","For: "&"a")&IF(${cell}="","",CHAR(10)&"Check: "&${cell})`,
+    );
+  });
+});
