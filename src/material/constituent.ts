@@ -5,26 +5,45 @@ import { CONSTITUENTS, type Constituent } from "./wetted-duty.ts";
 /** What a text says where the liquid holds nothing but salts and solids. */
 export const NOTHING_ELSE = "nothing else";
 
-/** Reads "caustic, ammonia" or "nothing else", in upper or lower case. Fails for a name not among `CONSTITUENTS`. */
+/** Other spellings, formulas and names in use. */
+const SPELLINGS: Readonly<Record<string, Constituent>> = {
+  "sulfuric acid": "sulphuric acid",
+  h2so4: "sulphuric acid",
+  hcl: "hydrochloric acid",
+  hno3: "nitric acid",
+  hf: "hydrofluoric acid",
+  "caustic soda": "caustic",
+  "sodium hydroxide": "caustic",
+  naoh: "caustic",
+  nh3: "ammonia",
+  "hydrogen sulfide": "hydrogen sulphide",
+  h2s: "hydrogen sulphide",
+  diesel: "oil",
+  fuel: "oil",
+};
+
+const byName = new Map<string, Constituent>([
+  ...Object.entries(SPELLINGS),
+  ...CONSTITUENTS.map((one) => [one, one] as const),
+]);
+
+/**
+ * Reads "caustic, ammonia" or "nothing else", in upper or lower case, commas, semicolons or "and" between. Fails with
+ * `name-unknown` for what is not among `CONSTITUENTS`, and where "nothing else" stands beside something.
+ */
 export function constituentsNamed(text: string, subject: string): Result<readonly Constituent[]> {
   const named = text
     .toLowerCase()
-    .split(/[,;]/)
+    .split(/[,;]|\band\b/)
     .map((part) => part.trim().replace(/\s+/g, " "))
     .filter((part) => part !== "");
-  if (named.length === 1 && named[0] === NOTHING_ELSE) return succeed([]);
-  const known = named.map((part) => CONSTITUENTS.find((one) => one === SPELLINGS[part] || one === part));
-  const bad = named[known.indexOf(undefined)] ?? (named.length === 0 ? text.trim() : undefined);
-  if (bad === undefined) return succeed([...new Set(known as Constituent[])]);
-  const suggestions = nearestNames(bad, [NOTHING_ELSE, ...CONSTITUENTS]);
-  return fail([{ code: "name-unknown", severity: "error", subject, given: bad, suggestions }]);
+  if (named.includes(NOTHING_ELSE)) {
+    if (named.every((part) => part === NOTHING_ELSE)) return succeed([]);
+    return fail([{ code: "make-up-contradicts", severity: "error", subject, given: text.trim() }]);
+  }
+  const unknown = named.length === 0 ? text.trim() : named.find((part) => !byName.has(part));
+  if (unknown === undefined) return succeed([...new Set(named.flatMap((part) => byName.get(part) ?? []))]);
+  const near = nearestNames(unknown.slice(0, 60), [NOTHING_ELSE, ...CONSTITUENTS]);
+  const suggestions = near.length > 0 ? near : [NOTHING_ELSE, ...CONSTITUENTS];
+  return fail([{ code: "name-unknown", severity: "error", subject, given: unknown, suggestions }]);
 }
-
-/** Other spellings and names in use. */
-const SPELLINGS: Readonly<Record<string, Constituent>> = {
-  "sulfuric acid": "sulphuric acid",
-  "hydrogen sulfide": "hydrogen sulphide",
-  h2s: "hydrogen sulphide",
-  "caustic soda": "caustic",
-  "sodium hydroxide": "caustic",
-};

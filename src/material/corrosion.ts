@@ -2,7 +2,7 @@ import { CELSIUS_ZERO } from "../basis/constants.ts";
 import { amount, type Finding } from "../basis/result.ts";
 import type { Casting } from "../tables/materials-cast.ts";
 import { chosen, type Judgement, judge, type Level } from "./judgement.ts";
-import type { WettedDuty } from "./wetted-duty.ts";
+import type { Constituent, WettedDuty } from "./wetted-duty.ts";
 
 const celsius = (reading: number): number => reading + CELSIUS_ZERO;
 const milligramsPerLitre = (figure: number): number => figure / 1000;
@@ -28,10 +28,10 @@ export function kindOf({ id }: Casting): Kind {
 }
 
 /** Neutral water, inside which no make-up is needed: pH 6 to 9. */
-const NEUTRAL = [6, 9] as const;
+export const NEUTRAL = [6, 9] as const;
 
 /** pH between which a kind may serve with care, and what lies beyond either side. */
-const PH_RANGE: Readonly<Record<Kind, { least: number; greatest: number; below: Level; above: Level }>> = {
+export const PH_RANGE: Readonly<Record<Kind, { least: number; greatest: number; below: Level; above: Level }>> = {
   iron: { least: 4, greatest: 11, below: "out", above: "unknown" },
   steel: { least: 4, greatest: 11, below: "out", above: "unknown" },
   "white iron": { least: 5.5, greatest: 12, below: "out", above: "out" },
@@ -72,11 +72,20 @@ function acidity(kind: Kind, { pH, makeUp }: WettedDuty): readonly Judgement[] {
   return [judge("fine", "ph-neutral", { facts })];
 }
 
+/** As far as is known: neutral, and nothing in it but salts and solids. */
+function isPlainWater({ pH, makeUp }: WettedDuty): boolean {
+  const [low, high] = NEUTRAL;
+  return pH >= low && pH <= high && (makeUp === null || makeUp.length === 0);
+}
+
 const AERATED = celsius(60);
 const STOP = celsius(90);
 
-function temperatureRule(kind: Kind, { temperature }: WettedDuty): readonly Judgement[] {
-  if (temperature === null) return [judge("limited", "temperature-missing")];
+function temperatureRule(kind: Kind, duty: WettedDuty): readonly Judgement[] {
+  const { temperature } = duty;
+  if (temperature === null) {
+    return [isPlainWater(duty) ? judge("limited", "temperature-missing") : judge("unknown", "temperature-decides")];
+  }
   const found = amount("temperature", temperature);
   const over = (limit: number): Partial<Finding> => ({
     found,
@@ -223,10 +232,7 @@ function oxidiserRule(kind: Kind, { oxidiser }: WettedDuty): readonly Judgement[
 
 /** What each chemical means for each kind; a kind not named is not judged for that chemical. */
 const CHEMICAL_RULES: Readonly<
-  Record<
-    Exclude<NonNullable<WettedDuty["makeUp"]>[number], "caustic" | "hydrogen sulphide">,
-    Partial<Record<Kind, Level>>
-  >
+  Record<Exclude<Constituent, "caustic" | "hydrogen sulphide">, Partial<Record<Kind, Level>>>
 > = {
   "sulphuric acid": { duplex: "limited", iron: "out", steel: "out", "white iron": "out", "13Cr": "out", bronze: "out" },
   "hydrochloric acid": { "316": "out", iron: "out", steel: "out", "white iron": "out", "13Cr": "out", bronze: "out" },
@@ -258,6 +264,12 @@ const CHEMICAL_RULES: Readonly<
     bronze: "fine",
     "13Cr": "fine",
   },
+};
+
+/** What the trade takes for an acid, in its own words; some of it is not among the castings here. */
+export const USUAL_METALS: Partial<Record<Constituent, string>> = {
+  "sulphuric acid": "CD4MCu or the alloy 20 family at middling strength",
+  "nitric acid": "stainless of the 304L kind",
 };
 
 /** Caustic above this asks for stress relieved steel or nickel. */

@@ -1,8 +1,9 @@
 import { amount, andThen, type Finding, type Result, succeed } from "../basis/result.ts";
+import { USUAL_METALS } from "./corrosion.ts";
 import { judge } from "./judgement.ts";
 import { type MaterialOption, metalOptions } from "./metal-choice.ts";
 import { elastomerOptions, rubberLining, sealOptions } from "./soft-parts.ts";
-import { checkWettedDuty, missingOf, RULES_OF_THUMB, type WettedDuty } from "./wetted-duty.ts";
+import { type Constituent, checkWettedDuty, missingOf, RULES_OF_THUMB, type WettedDuty } from "./wetted-duty.ts";
 
 /** The materials of a pump for a duty, each list best first. */
 export interface MaterialChoice {
@@ -31,7 +32,7 @@ export function materialChoice(duty: WettedDuty): Result<MaterialChoice> {
       sealFaces: sealOptions(duty),
       dryParts: DRY_PARTS,
     };
-    return succeed(choice, dutyRemarks(duty));
+    return succeed(choice, dutyRemarks(duty, choice));
   });
 }
 
@@ -43,9 +44,37 @@ const DRY_PARTS: MaterialOption = {
   cautions: [judge("limited", "dry-parts-spray").finding],
 };
 
-function dutyRemarks(duty: WettedDuty): readonly Finding[] {
+/** The first that may serve for a part; undefined where none is offered. */
+export function firstFor(wetEnd: readonly MaterialOption[], part: WettedPart): MaterialOption | undefined {
+  return wetEnd.find(({ verdict, parts }) => verdict.startsWith("suits") && parts.includes(part));
+}
+
+const PARTS = ["casing", "impeller", "wear parts", "shaft sleeve"] as const;
+type WettedPart = (typeof PARTS)[number];
+
+/** The first choice of each part; a part that none is offered for is left out. */
+function firstByPart(wetEnd: readonly MaterialOption[]): readonly Finding[] {
+  const choices = PARTS.flatMap((part) => {
+    const first = firstFor(wetEnd, part);
+    return first === undefined ? [] : [`${part} ${first.material}`];
+  });
+  if (choices.length === 0) return [];
+  const facts = { choices: choices.join("; ") };
+  return [{ code: "first-by-part", severity: "caution", subject: "material", facts, cites: RULES_OF_THUMB }];
+}
+
+function chemicalRemarks(constituent: Constituent): readonly Finding[] {
+  const remark = { severity: "caution", subject: constituent, cites: RULES_OF_THUMB } as const;
+  const metals = USUAL_METALS[constituent];
+  return [
+    ...(metals === undefined ? [] : [{ ...remark, code: "chemical-usual-metal", facts: { metals } } as const]),
+    ...(constituent === "hydrogen sulphide" ? [{ ...remark, code: "hydrogen-sulphide-gas" } as const] : []),
+  ];
+}
+
+function dutyRemarks(duty: WettedDuty, { wetEnd }: MaterialChoice): readonly Finding[] {
   const missing = missingOf(duty);
-  const findings: Finding[] = [];
+  const findings: Finding[] = [...firstByPart(wetEnd)];
   if (missing.length > 0) {
     const facts = { missing: missing.join("; ") };
     findings.push({
@@ -56,6 +85,10 @@ function dutyRemarks(duty: WettedDuty): readonly Finding[] {
       cites: RULES_OF_THUMB,
     });
   }
+  if (!wetEnd.some(({ verdict }) => verdict === "suits" || verdict === "suits with care")) {
+    findings.push({ code: "no-material-given", severity: "caution", subject: "material", cites: RULES_OF_THUMB });
+  }
+  findings.push(...(duty.makeUp ?? []).flatMap(chemicalRemarks));
   if (duty.chlorides !== null && duty.chlorides > GALVANIC_CHLORIDE) {
     const found = amount("concentration", duty.chlorides);
     findings.push({ code: "galvanic-pairs", severity: "caution", subject: "chlorides", found, cites: RULES_OF_THUMB });

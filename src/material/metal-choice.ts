@@ -1,7 +1,8 @@
 import { amount, type Finding } from "../basis/result.ts";
 import { CASTINGS, type Casting } from "../tables/materials-cast.ts";
-import { corrosionJudgements, kindOf } from "./corrosion.ts";
+import { corrosionJudgements, kindOf, PH_RANGE } from "./corrosion.ts";
 import { type Judgement, judge, LEVELS, type Level, type MaterialVerdict, verdictOf, worstOf } from "./judgement.ts";
+import { TIP_SPEED } from "./tip-speed.ts";
 import { hardestLeast, type Wear, wearJudgements, wearOf } from "./wear.ts";
 import type { WettedDuty } from "./wetted-duty.ts";
 
@@ -17,9 +18,8 @@ export interface MaterialOption {
 /** Common use first: among metals a duty leaves equal, the earlier is the usual choice. */
 const USUAL_ORDER = ["DI", "DI395", "GI", "WCB", "316C", "1B", "1A", "NAB", "CA6NM", "HCWI"];
 
-/** Towards the ends of the pH scale, below 4 and above 11, the usual choice is 316 or duplex. */
+/** Towards the ends of the pH scale, where iron is not offered, the usual choice is 316 or duplex. */
 const PH_END_ORDER = ["316C", "1B", "1A", "DI", "DI395", "GI", "WCB", "NAB", "CA6NM", "HCWI"];
-const PH_ENDS = { low: 4, high: 11 } as const;
 
 interface Judged {
   readonly casting: Casting;
@@ -30,7 +30,8 @@ interface Judged {
 
 /**
  * The cast metals, best first. Corrosion decides which may serve. Among those, where solids are few or soft, the fewer
- * doubts and the more usual come first; where they wear severely (or might), the harder comes first.
+ * doubts and the more usual come first; where they wear severely (or might), the harder comes first, at the ends of the
+ * pH scale after 316 and duplex.
  *
  * More solids therefore never bring a softer metal to the front.
  */
@@ -50,11 +51,17 @@ export function metalOptions(duty: WettedDuty): readonly MaterialOption[] {
 }
 
 function orderFor(wear: Wear, pH: number): (a: Judged, b: Judged) => number {
-  const order = pH < PH_ENDS.low || pH > PH_ENDS.high ? PH_END_ORDER : USUAL_ORDER;
+  const { least, greatest } = PH_RANGE.iron;
+  const isPHEnd = pH < least || pH > greatest;
+  const order = isPHEnd ? PH_END_ORDER : USUAL_ORDER;
+  const endTier = ({ casting }: Judged): number => (isPHEnd && !["316", "duplex"].includes(kindOf(casting)) ? 1 : 0);
   const usual = ({ casting }: Judged): number => order.indexOf(casting.id);
   if (wear === "severe" || wear === "undecided") {
     return (a, b) =>
-      severeTier(a) - severeTier(b) || hardestLeast(b.casting) - hardestLeast(a.casting) || usual(a) - usual(b);
+      severeTier(a) - severeTier(b) ||
+      endTier(a) - endTier(b) ||
+      hardestLeast(b.casting) - hardestLeast(a.casting) ||
+      usual(a) - usual(b);
   }
   return (a, b) => mildTier(a) - mildTier(b) || usual(a) - usual(b);
 }
@@ -104,12 +111,20 @@ function partsFor(casting: Casting, wear: Wear): string {
   return isIron ? body : `${body}, shaft sleeve`;
 }
 
+const WHITE_IRON_TIPS = {
+  least: amount("velocity", TIP_SPEED.whiteIron.least),
+  greatest: amount("velocity", TIP_SPEED.whiteIron.greatest),
+};
+
 /** What must be said of a material wherever it is chosen. */
 function standingCautions(casting: Casting, wear: Wear): readonly Finding[] {
   const say = (code: Finding["code"], more: Partial<Finding> = {}): Finding => judge("limited", code, more).finding;
   switch (kindOf(casting)) {
     case "white iron":
-      return [say("white-iron-brittle"), ...(wear === "severe" ? [say("white-iron-tip-speed")] : [])];
+      return [
+        say("white-iron-brittle"),
+        ...(wear === "severe" ? [say("white-iron-tip-speed", { facts: WHITE_IRON_TIPS })] : []),
+      ];
     case "iron":
       return casting.id === "GI" ? [say("grey-iron-brittle")] : [];
     case "bronze":

@@ -4,6 +4,7 @@ import { ELASTOMERS, ELASTOMERS_CITE, type Elastomer, type Standing } from "../t
 import { SEAL_FACES, SEAL_FACES_CITE, type SealFaces } from "../tables/seal-faces.ts";
 import { type Judgement, judge, LEVELS, type Level, verdictOf, worstOf } from "./judgement.ts";
 import type { MaterialOption } from "./metal-choice.ts";
+import { TIP_SPEED } from "./tip-speed.ts";
 import { wearOf } from "./wear.ts";
 import type { WettedDuty } from "./wetted-duty.ts";
 
@@ -11,6 +12,10 @@ const celsius = (reading: number): number => reading + CELSIUS_ZERO;
 
 /** Rubber linings of slurry pumps: fine round particles, cool, no oil (common practice). */
 const LINING = { coarsest: 0.006, cool: celsius(65), hottest: celsius(70) };
+
+const RUBBER_TIPS = { quantity: "velocity", value: TIP_SPEED.rubber, side: "below" } as const;
+
+export const RUBBER_LINING = "natural rubber lining";
 
 /** A lining of natural rubber for the wet end. */
 export function rubberLining(duty: WettedDuty): MaterialOption {
@@ -27,11 +32,15 @@ export function rubberLining(duty: WettedDuty): MaterialOption {
           }),
     ...oilRule(duty, false),
     ...strengthRule(duty, "ask", "ask"),
+    ...chemicalRule(duty, "ask", "ask"),
   ];
   const parts = "lining of casing, impeller and suction cover";
-  const option = optionOf("natural rubber lining", judgements, parts);
+  const option = optionOf(RUBBER_LINING, judgements, parts);
   if (option.verdict === "not suited") return option;
-  return { ...option, cautions: [...option.cautions, judge("limited", "lining-tip-speed").finding] };
+  return {
+    ...option,
+    cautions: [...option.cautions, judge("limited", "lining-tip-speed", { limit: RUBBER_TIPS }).finding],
+  };
 }
 
 function liningTemperature(temperature: number | null): readonly Judgement[] {
@@ -67,6 +76,7 @@ function elastomerJudgements(elastomer: Elastomer, duty: WettedDuty): readonly J
       : elastomerTemperature(elastomer, temperature)),
     ...oilRule(duty, standsOil),
     ...strengthRule(duty, strongAcid, strongAlkali),
+    ...chemicalRule(duty, strongAcid, strongAlkali),
   ];
 }
 
@@ -87,11 +97,27 @@ function oilRule({ makeUp }: WettedDuty, standsOil: boolean): readonly Judgement
   return makeUp.includes("oil") ? [judge("out", "elastomer-oil")] : [];
 }
 
+/** Named chemicals whose strength the pH does not tell: acids and caustic are asked about, a base rules out FKM. */
+function chemicalRule({ makeUp }: WettedDuty, acid: Standing, alkali: Standing): readonly Judgement[] {
+  return (makeUp ?? []).flatMap((constituent): readonly Judgement[] => {
+    const facts = { constituent };
+    const isBase = constituent === "caustic" || constituent === "ammonia";
+    if (isBase && alkali === "not") return [judge("out", "chemical-rules-out", { facts })];
+    const isAsked =
+      constituent === "caustic" ? alkali !== "stands" : constituent.endsWith(" acid") && acid !== "stands";
+    return isAsked ? [judge("unknown", "chemical-not-judged", { facts })] : [];
+  });
+}
+
+/** pH below and above which acid and alkali are strong to elastomers. */
+const STRONG = { acid: 4, alkali: 11 } as const;
+
 function strengthRule({ pH }: WettedDuty, acid: Standing, alkali: Standing): readonly Judgement[] {
-  if (pH >= 4 && pH <= 11) return [];
+  if (pH >= STRONG.acid && pH <= STRONG.alkali) return [];
   const levels = { stands: "fine", ask: "unknown", not: "out" } as const;
-  const level: Level = levels[pH < 4 ? acid : alkali];
-  return level === "fine" ? [] : [judge(level, pH < 4 ? "elastomer-acid" : "elastomer-alkali", { facts: { pH } })];
+  const isAcid = pH < STRONG.acid;
+  const level: Level = levels[isAcid ? acid : alkali];
+  return level === "fine" ? [] : [judge(level, isAcid ? "elastomer-acid" : "elastomer-alkali", { facts: { pH } })];
 }
 
 /** Above this the liquid may flash between the faces. */
@@ -111,7 +137,10 @@ export function sealOptions(duty: WettedDuty): readonly MaterialOption[] {
       const option = optionOf(faces.name, judgements, "seal faces");
       if (option.verdict === "not suited") return option;
       const flush = faces.standsAbrasion && wear !== "none" ? [judge("limited", "seal-flush").finding] : [];
-      return { ...option, cautions: [...option.cautions, ...flush, ...hot] };
+      return {
+        ...option,
+        cautions: [...option.cautions, ...flush, ...hot, judge("limited", "seal-dry-running").finding],
+      };
     });
 }
 

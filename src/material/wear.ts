@@ -9,9 +9,9 @@ import type { WettedDuty } from "./wetted-duty.ts";
  */
 export type Wear = "none" | "light" | "moderate" | "undecided" | "severe" | "unstated";
 
-/** Mass fractions up to which soft solids leave iron alone, and from which on the wet end is hardened. */
-const FEW = 0.05;
-const MANY = 0.2;
+/** Mass fractions below which soft solids leave iron alone, and above which the wet end is hardened (common practice). */
+export const FEW_SOLIDS = 0.05;
+export const MANY_SOLIDS = 0.2;
 
 /**
  * How hard the solids wear: soft ones under 5 % by weight lightly; hard ones from 5 %, or any above 20 %, severely.
@@ -19,8 +19,8 @@ const MANY = 0.2;
 export function wearOf({ solids, particle }: WettedDuty): Wear {
   if (solids === null) return "unstated";
   if (solids === 0) return "none";
-  if (solids > MANY) return "severe";
-  if (solids < FEW) return particle !== null && !particle.isHard ? "light" : "moderate";
+  if (solids > MANY_SOLIDS) return "severe";
+  if (solids < FEW_SOLIDS) return particle !== null && !particle.isHard ? "light" : "moderate";
   if (particle === null) return "undecided";
   return particle.isHard ? "severe" : "moderate";
 }

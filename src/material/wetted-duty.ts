@@ -99,6 +99,10 @@ export function missingOf(duty: WettedDuty): readonly MissingDatum[] {
     ...(duty.chlorides === null ? (["chlorides"] as const) : []),
     ...(duty.solids === null ? (["solids by weight"] as const) : []),
     ...(duty.particle === null && duty.solids !== 0 ? (["hardness of the particles"] as const) : []),
+    ...(duty.particleSize === null && duty.solids !== 0 ? (["size of the largest particles"] as const) : []),
+    ...(duty.particleSize !== null && duty.passage === null
+      ? (["free passage of the impeller, from the pump maker"] as const)
+      : []),
     ...(duty.makeUp === null ? (["exact make-up and concentration of the liquid"] as const) : []),
     ...(duty.oxidiser === null ? (["dose of any chlorine or other oxidiser"] as const) : []),
   ];
@@ -109,5 +113,7 @@ export type MissingDatum =
   | "chlorides"
   | "solids by weight"
   | "hardness of the particles"
+  | "size of the largest particles"
+  | "free passage of the impeller, from the pump maker"
   | "exact make-up and concentration of the liquid"
   | "dose of any chlorine or other oxidiser";

@@ -1,7 +1,6 @@
 import { citationText } from "../../../src/basis/citation.ts";
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
-import { readQuantity } from "../../../src/basis/quantity-text.ts";
-import { amount, andThen, type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
+import { andThen, type Finding, fail, succeed } from "../../../src/basis/result.ts";
 import { fromEngine, unitOf } from "../../../src/basis/units.ts";
 import { CASTING_NAMES, castingNamed } from "../../../src/material/casting-name.ts";
 import {
@@ -13,92 +12,34 @@ import {
 } from "../../../src/material/casting-property.ts";
 import { materialChoice } from "../../../src/material/material-choice.ts";
 import type { MaterialOption } from "../../../src/material/metal-choice.ts";
-import { PARTICLE_NAMES, type Particle, particleNamed } from "../../../src/material/particle.ts";
 import { type Composition, compositionIn, pittingResistance } from "../../../src/material/pitting-resistance.ts";
 import { wettedDutyMethod } from "../../../src/material/wetted-duty.ts";
 import { CASTINGS, type Casting } from "../../../src/tables/materials-cast.ts";
 import { findingText } from "../../text/finding-text.ts";
 import { defineEntry, type Entry, type Row } from "../entry.ts";
-import { quantity, type SingleParameter, text } from "../parameter.ts";
-import { zeroDoubted } from "../parameters/zero-doubted.ts";
+import { text } from "../parameter.ts";
+import { LIQUID_ON_METAL } from "../parameters/wetted-duty.ts";
 
-const NOT_STATED = "not stated: nothing that hangs on it is judged";
+/** One line of a ranked list of materials. */
+export const MATERIAL_COLUMNS = ["rank", "material", "verdict", "parts", "reasons", "cautions"].map((name) => ({
+  name,
+}));
 
-const chloridesQuantity = quantity<number | null>("concentration", {
-  about: "Chloride ion in the water",
-  example: '50, or "50 mg/L"',
-  range: "0 or more; sea water has some 19 000 mg/L",
-  whenLeftOut: { value: null, shown: NOT_STATED },
-});
-
-const PARTS_PER_MILLION = /^([\d.,eE+]+)\s*(?:ppm|mg\/kg)$/i;
-
-/** Chlorides are often stated in ppm by mass, which in water is mg/L. */
-const chlorides: SingleParameter<number | null> = zeroDoubted({
-  ...chloridesQuantity,
-  read: (cell, reading): Result<number | null> => {
-    const figure = typeof cell === "string" ? PARTS_PER_MILLION.exec(cell.trim())?.[1] : undefined;
-    if (figure === undefined) return chloridesQuantity.read(cell, reading);
-    return andThen(readQuantity(`${figure} mg/L`, "concentration", reading.name), (value) =>
-      succeed(value, [
-        {
-          code: "chlorides-by-mass",
-          severity: "caution",
-          subject: reading.name,
-          given: String(cell),
-          found: amount("concentration", value),
-        },
-      ]),
-    );
-  },
-});
+/** How both functions that rank materials go about it; one home for the rules of thumb in words. */
+export const RULES_IN_WORDS =
+  "Rules of thumb of the trade, stated as such: pH 4 to 9 with soft solids under 5 % by weight is usually fine in ductile iron; hard solids from 5 %, or any above 20 %, ask for high-chrome white iron; brine and the ends of the pH scale for 316 or duplex. Screens: iron below pH 4 is not offered and below 6 with care, alkaline water to pH 11; white iron pH 5.5 to 12; cast 316 to 1000 mg/L of chloride at 25 °C and 300 mg/L at 50 °C, flowing and neutral, stress cracking above 60 °C; duplex of PREN about 32 to 38 in salt water cold and flowing only; aerated water above 60 °C with care, above 90 °C not judged. House choices: iron is brackish from 1000 and in salt water from 10 000 mg/L of chloride. Particles are hard where they are 1.2 times as hard as ductile iron, in Vickers. Where solids are few, fewer doubts and common use rank first; where they wear severely, hardness does, at the ends of the pH scale after 316 and duplex. Outside pH 6 to 9, or with a chemical named, no metal is judged without the temperature. What is not stated is not guessed: a verdict that hangs on it is “not judged” or “suits with care”, and NOTES lists what to ask. Ranks run within each kind: metals and lining, elastomers, seal faces; dry parts are left standard. Solids are in percent: 3 means 3 %. Hardness of the particles: soft, hard, a name such as sand or coal, Mohs 7, HV 1100; a bare number is Mohs up to 10 and Vickers from 20. List every wetted part and have the choice confirmed.";
 
 const material = defineEntry({
   id: "MATERIAL",
   group: "Materials",
   summary: "Materials for the wetted parts, ranked for the liquid, with reasons and cautions",
-  method:
-    "Rules of thumb of the trade, stated as such: pH 4 to 9 with soft solids under 5 % by weight is usually fine in ductile iron; hard solids from 5 %, or any above 20 %, ask for high-chrome white iron; brine and the ends of the pH scale for 316 or duplex. Screens: iron below pH 4 is not offered and below 6 with care, alkaline water to pH 11; white iron pH 5.5 to 12; cast 316 to 1000 mg/L of chloride at 25 °C and 300 mg/L at 50 °C, flowing and neutral, stress cracking above 60 °C; duplex of PREN about 32 to 38 in salt water cold and flowing only; aerated water above 60 °C with care, above 90 °C not judged. House choices: iron is brackish from 1000 and in salt water from 10 000 mg/L of chloride. Particles are hard where they are 1.2 times as hard as ductile iron, in Vickers. Where solids are few, fewer doubts and common use rank first; where they wear severely, hardness does. What is not stated is not guessed: a verdict that hangs on it is “not judged” or “suits with care”, and NOTES lists what to ask. Ranks run within each kind: metals and lining, elastomers, seal faces; dry parts are left standard. Solids are in percent: 3 means 3 %. Hardness of the particles: soft, hard, a name such as sand or coal, Mohs 7, HV 1100; a bare number is Mohs up to 10 and Vickers from 20. List every wetted part and have the choice confirmed.",
+  method: `${RULES_IN_WORDS} Size and passage of the particles, oxidisers and what else is in the liquid are arguments of WETTEDPARTS.`,
   cites: wettedDutyMethod.cites,
-  parameters: {
-    pH: quantity<number>("ratio", { about: "pH of the liquid", example: "7", range: "0 to 14" }),
-    temperature: zeroDoubted(
-      quantity<number | null>("temperature", {
-        about: "Greatest temperature of the liquid",
-        example: '77, or "25 degC"',
-        whenLeftOut: { value: null, shown: NOT_STATED },
-      }),
-    ),
-    chlorides,
-    solidsByWeight: zeroDoubted(
-      quantity<number | null>("percent", {
-        about: "Solids in percent of the weight of the slurry: 3 means 3 %",
-        example: "3",
-        range: "0 to below 70",
-        whenLeftOut: { value: null, shown: NOT_STATED },
-      }),
-    ),
-    hardness: text<Particle | null>(
-      {
-        about: "Hardness of the particles: soft, hard sand, quartz, Mohs 7 or HV 1100",
-        example: '"soft" or "hard sand"',
-        choices: PARTICLE_NAMES,
-        whenLeftOut: { value: null, shown: NOT_STATED },
-      },
-      particleNamed,
-    ),
-  },
+  parameters: LIQUID_ON_METAL,
   answer: {
     kind: "table",
     name: "materials",
-    columns: [
-      { name: "rank" },
-      { name: "material" },
-      { name: "verdict" },
-      { name: "parts" },
-      { name: "reasons" },
-      { name: "cautions" },
-    ],
+    columns: MATERIAL_COLUMNS,
   },
   examples: [
     {
@@ -118,16 +59,12 @@ const material = defineEntry({
     andThen(
       materialChoice({ ...water, solids, particle, particleSize: null, passage: null, oxidiser: null, makeUp: null }),
       ({ wetEnd, elastomers, sealFaces, dryParts }) =>
-        succeed([
-          ...rowsOf(wetEnd, unitSet),
-          ...rowsOf(elastomers, unitSet),
-          ...rowsOf(sealFaces, unitSet),
-          ...rowsOf([dryParts], unitSet),
-        ]),
+        succeed([wetEnd, elastomers, sealFaces, [dryParts]].flatMap((kind) => materialRows(kind, unitSet))),
     ),
 });
 
-function rowsOf(options: readonly MaterialOption[], unitSet: UnitSetName): readonly Row[] {
+/** Of one kind of wetted part, best first. */
+export function materialRows(options: readonly MaterialOption[], unitSet: UnitSetName): readonly Row[] {
   const said = (findings: readonly Finding[]): string =>
     findings.map((finding) => findingText(finding, unitSet)).join(" ");
   return options.map((option, i) => [

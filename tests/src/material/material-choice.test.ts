@@ -166,7 +166,7 @@ describe("what is not known", () => {
   });
 
   it("is not listed once it is known", () => {
-    expect(materialChoice(base).findings.map(({ code }) => code)).toEqual(["wetted-parts-list"]);
+    expect(materialChoice(base).findings.map(({ code }) => code)).toEqual(["first-by-part", "wetted-parts-list"]);
   });
 
   it("asks for the make-up outside neutral water", () => {
