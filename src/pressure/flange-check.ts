@@ -9,8 +9,9 @@ import {
   flangeRating,
   flangeRatingCites,
 } from "./flange-rating.ts";
+import type { FlangeSize } from "./flange-size.ts";
 import { flangeTestPressure } from "./hydrostatic-test.ts";
-import type { PressureMaterial } from "./pressure-material.ts";
+import type { ClassSeries, PressureMaterial } from "./pressure-material.ts";
 import { exceeds, tradeFigureRemarks } from "./trade-figure.ts";
 
 export const flangeCheckMethod = {
@@ -22,7 +23,7 @@ export const flangeCheckMethod = {
 /** Share of the rating in use above which the little that is left is pointed out. A house choice. */
 const NEARLY_USED = 0.95;
 const NEARLY_USED_RULE: Citation = { source: "house", at: "caution above 95 % of a rating" };
-const CASING_RULE: Citation = {
+export const CASING_RULE: Citation = {
   source: "practice",
   at: "the lowest of flange rating, casing working pressure, shaft seal, coupling, hose and pipe governs",
 };
@@ -66,6 +67,10 @@ export interface FlangeClassChoiceInput {
   readonly pressure: number;
   readonly temperature: number | null;
   readonly system: RatingSystem;
+  /** Whether by class or by PN; where left out, by class for a material that has one. */
+  readonly series?: ClassSeries;
+  /** Of the flange, for a material rated by size. */
+  readonly size?: FlangeSize;
 }
 
 /**
@@ -75,13 +80,14 @@ export interface FlangeClassChoiceInput {
  * figure of the class below is held against the pressure too, for it might have passed it.
  */
 export function lowestFlangeClass(input: FlangeClassChoiceInput): Result<FlangeRating> {
-  const { material, pressure, temperature, system } = input;
+  const { material, pressure, temperature, system, series, size } = input;
   const checked = checkInputs(flangeCheckMethod, { pressure });
   if (!checked.ok) return checked;
   let refused: Result<never> | undefined;
   let highest: FlangeRating | undefined;
   const passedOver: Finding[] = [];
-  for (const flangeClass of classesOf(material)) {
+  for (const known of classesOf(material, series)) {
+    const flangeClass = size === undefined ? known : { ...known, size };
     const rated = flangeRating({ material, flangeClass, temperature, system });
     if (!rated.ok) {
       refused ??= fail(rated.findings);
@@ -151,6 +157,7 @@ export function nearlyUsed(pressure: number, rating: FlangeRating): readonly Fin
   ];
 }
 
-function notTheCasing(): Finding {
+/** Caution that the flange is not the weakest part for certain. */
+export function notTheCasing(): Finding {
   return { code: "flange-is-not-casing", severity: "caution", subject: "flange rating", cites: CASING_RULE };
 }

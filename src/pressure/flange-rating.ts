@@ -2,7 +2,7 @@ import type { Citation } from "../basis/citation.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { FlangeClassName, RatingSystem } from "../tables/flange-rating-table.ts";
 import type { FlangeClass } from "./flange-class.ts";
-import type { PressureMaterial } from "./pressure-material.ts";
+import type { ClassSeries, PressureMaterial } from "./pressure-material.ts";
 import { coldLimit, coldRating, RATING_CURVES, type RatingCurve, ratingAt, temperatureRange } from "./rating-curves.ts";
 
 export interface FlangeRatingInput {
@@ -89,9 +89,13 @@ export function flangeRating({ material, flangeClass, temperature, system }: Fla
   );
 }
 
-/** Classes a material is rated in, lowest first; of its ASME standard where it has one, of EN 1092-2 otherwise. */
-export function classesOf({ groups }: PressureMaterial): readonly FlangeClass[] {
-  const series = groups.class === undefined ? "PN" : "class";
+/**
+ * Classes a material is rated in, lowest first: of the series named where the material has it, otherwise of its ASME
+ * standard where it has one and of EN 1092-2 where not.
+ */
+export function classesOf({ groups }: PressureMaterial, wanted?: ClassSeries): readonly FlangeClass[] {
+  const usual = groups.class === undefined ? "PN" : "class";
+  const series = wanted !== undefined && groups[wanted] !== undefined ? wanted : usual;
   const names = RATING_CURVES.filter(({ group }) => group === groups[series]).map(({ flangeClass }) => flangeClass);
   return [...new Set(names)]
     .map((name) => ({ name, series }) as const)

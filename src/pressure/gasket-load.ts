@@ -19,6 +19,8 @@ export interface GasketLoad {
   readonly loadDiameter: number;
   /** Effective seating width, m. */
   readonly seatingWidth: number;
+  /** Area the faces press on, m². */
+  readonly contactArea: number;
   /** Bolt load to hold the pressure and to seat the gasket, N. */
   readonly operating: number;
   readonly seating: number;
@@ -71,6 +73,8 @@ export function gasketLoad(input: GasketLoadInput): Result<GasketLoad> {
     const end = (Math.PI / 4) * loadDiameter ** 2 * pressure;
     const operating = end + 2 * seatingWidth * Math.PI * loadDiameter * factor * pressure;
     const seating = Math.PI * seatingWidth * loadDiameter * seatingStress * psi;
-    return succeed({ loadDiameter, seatingWidth, operating, seating, needed: Math.max(operating, seating) });
+    const contactArea = (Math.PI / 4) * (contactOutside ** 2 - insideDiameter ** 2);
+    const needed = Math.max(operating, seating);
+    return succeed({ loadDiameter, seatingWidth, contactArea, operating, seating, needed });
   });
 }

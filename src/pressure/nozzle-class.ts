@@ -1,111 +1,269 @@
-import { andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import type { Citation } from "../basis/citation.ts";
+import { all, amount, andThen, type Finding, fail, type Result, succeed, withoutRepeats } from "../basis/result.ts";
 import type { FlangeClassName, RatingSystem } from "../tables/flange-rating-table.ts";
-import { lowestFlangeClass } from "./flange-check.ts";
+import { CASING_RULE, lowestFlangeClass, nearlyUsed } from "./flange-check.ts";
 import type { FlangeClass } from "./flange-class.ts";
-import { flangeRating } from "./flange-rating.ts";
+import { classesOf, type FlangeRating, flangeRating } from "./flange-rating.ts";
 import { flangeTestPressure } from "./hydrostatic-test.ts";
-import type { NozzlePressure } from "./nozzle-pressure.ts";
+import type { NozzlePressure, PressurePart } from "./nozzle-pressure.ts";
 import type { PressureMaterial } from "./pressure-material.ts";
-import { exceeds } from "./trade-figure.ts";
-
-/** A part under the pressure of a nozzle and what it may carry, Pa gauge: "casing", "shaft seal", "suction hose". */
-export interface PressurePart {
-  readonly name: string;
-  readonly workingPressure: number;
-}
+import { exceeds, type TradeVerdict, tradeFigureRemarks, tradeVerdict } from "./trade-figure.ts";
 
 export interface NozzleClassesInput {
+  /** In the order of flow. */
   readonly nozzles: readonly NozzlePressure[];
   readonly material: PressureMaterial;
-  /** Class the pumps are offered with. */
-  readonly flangeClass: FlangeClass;
+  /** Class the pumps are offered with; left out where none is yet. */
+  readonly flangeClass?: FlangeClass;
   /** K; null for ambient. */
   readonly temperature: number | null;
   readonly system: RatingSystem;
-  /** Other parts by the name of the pump; a part of "" stands for every pump. */
-  readonly parts?: Readonly<Record<string, readonly PressurePart[]>>;
+}
+
+/** What the trade figure of a class makes of a nozzle. */
+export interface TradeCheck {
+  readonly verdict: TradeVerdict;
+  readonly flangeClass: FlangeClassName;
 }
 
 export interface NozzleClass extends NozzlePressure {
-  /** Part of the governing pressure left, (limit − pressure)/limit. Negative where the weakest part does not hold. */
-  readonly margin: number;
-  /** Name of the weakest part: "flange" or one of the parts. */
-  readonly governedBy: string;
-  /** What the weakest part may carry, Pa gauge. */
-  readonly limit: number;
   /** Lowest class whose rating holds the pressure; missing where none covered does. */
   readonly classNeeded?: FlangeClassName;
-  /** Whether the offered class falls short. */
-  readonly needsNextClass: boolean;
+  /** Highest class that is covered. */
+  readonly highestClass: FlangeClassName;
+  /** Rating of the offered class, Pa gauge, and the hydrostatic test of its joint. */
+  readonly rating?: number;
+  readonly testPressure?: number;
+  /** The weakest part, "flange" or one of the others, and what it may carry, Pa gauge; missing where nothing is known. */
+  readonly weakest?: PressurePart;
+  /** Part of that limit left, (limit − pressure)/limit. Negative where the weakest part does not hold. */
+  readonly margin?: number;
+  /** The first nozzle in the order of flow that needs a class above all before it and above the one offered. */
+  readonly isFirstToNeed: boolean;
+  /** Missing where the trade has no figure for the class. */
+  readonly trade?: TradeCheck;
 }
 
-export interface NozzleClasses {
-  readonly nozzles: readonly NozzleClass[];
-  /** First nozzle, in the order of flow, whose pressure is above the rating of the offered class. */
-  readonly firstBeyond?: NozzleClass;
-  /** Rating of the offered class, Pa gauge, and the hydrostatic test of its joints. */
-  readonly rating: number;
-  readonly testPressure: number;
+/** The part that may carry least; the first named of equals. Nothing where there is none. */
+export function weakestPart(parts: readonly PressurePart[]): PressurePart | undefined {
+  return parts.reduce<PressurePart | undefined>(
+    (weakest, part) => (weakest === undefined || part.workingPressure < weakest.workingPressure ? part : weakest),
+    undefined,
+  );
 }
 
-/** The part that may carry least, the flange among them. The first named of equals. */
-export function weakestPart(flangeRatingPressure: number, parts: readonly PressurePart[]): PressurePart {
-  return parts.reduce((weakest, part) => (part.workingPressure < weakest.workingPressure ? part : weakest), {
-    name: "flange",
-    workingPressure: flangeRatingPressure,
-  });
+/** A nozzle with all that is looked up for it. */
+interface RatedNozzle {
+  readonly nozzle: NozzlePressure;
+  readonly pressure: number;
+  readonly offered: FlangeRating | undefined;
+  /** Every class of the series with its rating, lowest first. */
+  readonly ladder: readonly FlangeRating[];
+  readonly needed: FlangeRating | undefined;
 }
 
 /**
- * The flange class each nozzle needs, the margin of the offered one, and the weakest part at each nozzle.
+ * The flange class each nozzle needs, the rating and margin of the offered one, the weakest part at each nozzle, and the
+ * first nozzle in the order of flow that needs the next class.
  *
- * Fails as `flangeRating` does. Cautions that the casing and the seal of a later pump stand under the discharge pressure
- * of the one before it.
+ * Fails as `flangeRating` does, and where a size beside the class and one of the pump's own differ. Warns of the first
+ * nozzle above the offered class and above each other part, and where the trade figure would have passed one. Cautions on
+ * what `flangeRating` does, on the trade figure where it differs from the standard, above 95 % of a rating, and that the
+ * casing and the seal of a later pump stand under the discharge pressure of the one before it.
  */
-export function nozzleClasses(input: NozzleClassesInput): Result<NozzleClasses> {
-  const { nozzles, material, flangeClass, temperature, system, parts = {} } = input;
-  const bad = Object.values(parts)
-    .flat()
-    .find(({ workingPressure }) => !(workingPressure > 0 && Number.isFinite(workingPressure)));
-  if (bad !== undefined) return fail([partWithoutPressure(bad)]);
-  return andThen(flangeRating({ material, flangeClass, temperature, system }), (rating) => {
-    const classes = nozzles.map((nozzle): NozzleClass => {
-      const weakest = weakestPart(rating.pressure, [...(parts[""] ?? []), ...(parts[nozzle.pump] ?? [])]);
-      const pressure = Math.max(nozzle.greatest, 0);
-      const needed = lowestFlangeClass({ material, pressure, temperature, system });
-      return {
-        ...nozzle,
-        margin: (weakest.workingPressure - pressure) / weakest.workingPressure,
-        governedBy: weakest.name,
-        limit: weakest.workingPressure,
-        ...(needed.ok ? { classNeeded: needed.value.flangeClass } : {}),
-        needsNextClass: exceeds(pressure, rating.pressure),
-      };
-    });
-    const firstBeyond = classes.find(({ needsNextClass }) => needsNextClass);
+export function nozzleClasses(input: NozzleClassesInput): Result<readonly NozzleClass[]> {
+  return andThen(all(input.nozzles.map((nozzle) => ratedNozzle(nozzle, input))), (rated) => {
+    const isFirst = firstsToNeed(rated, input.flangeClass);
+    const classes = rated.map((one, i) => nozzleClass(one, isFirst[i] === true));
+    const firsts = rated.filter((_, i) => isFirst[i]);
     return succeed(
-      {
-        nozzles: classes,
-        ...(firstBeyond === undefined ? {} : { firstBeyond }),
-        rating: rating.pressure,
-        testPressure: flangeTestPressure(rating),
-      },
-      laterStages(nozzles),
+      classes,
+      withoutRepeats([
+        ...firsts.map(firstToNeed),
+        ...partsExceeded(classes),
+        ...nearlyUsedFirst(rated),
+        ...tradeRemarks(rated),
+        ...testPressures(rated),
+        ...laterStages(input.nozzles),
+      ]),
     );
   });
 }
 
-function partWithoutPressure({ name, workingPressure }: PressurePart): Finding {
-  const subject = `${name}: working pressure`;
-  if (!Number.isFinite(workingPressure)) return { code: "not-a-number", severity: "error", subject };
-  const quantity = "gaugePressure";
-  const found = { quantity, value: workingPressure } as const;
-  return { code: "out-of-range", severity: "error", subject, found, limit: { quantity, value: 0, side: "above" } };
+function ratedNozzle(nozzle: NozzlePressure, input: NozzleClassesInput): Result<RatedNozzle> {
+  const { material, flangeClass, temperature, system } = input;
+  const beside = flangeClass?.size;
+  const size = nozzle.size ?? beside;
+  if (size !== undefined && beside !== undefined && size.inches !== beside.inches) {
+    return fail([sizesDiffer(nozzle, `NPS ${size.inches}`, `NPS ${beside.inches}`)]);
+  }
+  const sized = size === undefined ? {} : { size };
+  const pressure = Math.max(nozzle.greatest, 0);
+  const offered =
+    flangeClass === undefined
+      ? succeed(undefined)
+      : flangeRating({ material, flangeClass: { ...flangeClass, ...sized }, temperature, system });
+  return andThen<FlangeRating | undefined, RatedNozzle>(offered, (rating) => {
+    const series = flangeClass?.series;
+    const ladder = classesOf(material, series).flatMap((known) => {
+      const rated = flangeRating({ material, flangeClass: { ...known, ...sized }, temperature, system });
+      return rated.ok ? [rated.value] : [];
+    });
+    const lowest = lowestFlangeClass({ material, pressure, temperature, system, ...(series && { series }), ...sized });
+    if (!lowest.ok && lowest.findings[0]?.code !== "beyond-highest-class") return lowest;
+    const needed = lowest.ok ? lowest.value : undefined;
+    return succeed(
+      { nozzle, pressure, offered: rating, ladder, needed },
+      lowest.ok ? ratingRemarks(lowest.findings) : [],
+    );
+  });
+}
+
+/** Remarks of one nozzle's rating that hold for all alike; the others are said with the nozzle they belong to. */
+function ratingRemarks(findings: readonly Finding[]): readonly Finding[] {
+  return findings.filter(({ code }) => code !== "rating-nearly-used" && !code.startsWith("trade-figure"));
+}
+
+function sizesDiffer({ pump, side }: NozzlePressure, given: string, other: string): Finding {
+  const subject = `${side} flange of ${pump}`;
+  return { code: "flange-size-twice", severity: "error", subject, given, facts: { other } };
+}
+
+/** Place of a class among those of its series; beyond all of them where none holds. */
+function rankOf({ ladder }: RatedNozzle, name: FlangeClassName | undefined): number {
+  const at = ladder.findIndex(({ flangeClass }) => flangeClass === name);
+  return at < 0 ? Number.POSITIVE_INFINITY : at;
+}
+
+function firstsToNeed(rated: readonly RatedNozzle[], offered: FlangeClass | undefined): readonly boolean[] {
+  let reached = 0;
+  return rated.map((one) => {
+    if (offered !== undefined) reached = Math.max(reached, rankOf(one, offered.name));
+    const rank = rankOf(one, one.needed?.flangeClass);
+    if (rank <= reached) return false;
+    reached = rank;
+    return true;
+  });
+}
+
+function nozzleClass({ nozzle, pressure, offered, ladder, needed }: RatedNozzle, isFirstToNeed: boolean): NozzleClass {
+  const flange = offered && { name: "flange", workingPressure: offered.pressure };
+  const weakest = weakestPart(flange === undefined ? nozzle.parts : [flange, ...nozzle.parts]);
+  const trade = tradeCheck(pressure, judged({ ladder, offered, needed }));
+  return {
+    ...nozzle,
+    ...(needed && { classNeeded: needed.flangeClass }),
+    highestClass: (ladder.at(-1) as FlangeRating).flangeClass,
+    ...(offered && { rating: offered.pressure, testPressure: flangeTestPressure(offered) }),
+    ...(weakest && { weakest, margin: (weakest.workingPressure - pressure) / weakest.workingPressure }),
+    isFirstToNeed,
+    ...(trade && { trade }),
+  };
+}
+
+/** The classes a trade figure is asked of: the offered one, otherwise each up to the one needed. */
+function judged({
+  ladder,
+  offered,
+  needed,
+}: Pick<RatedNozzle, "ladder" | "offered" | "needed">): readonly FlangeRating[] {
+  if (offered !== undefined) return [offered];
+  if (needed === undefined) return ladder;
+  return ladder.slice(0, ladder.findIndex(({ flangeClass }) => flangeClass === needed.flangeClass) + 1);
+}
+
+/** The first class whose trade figure disagrees; the last where none does. */
+function tradeCheck(pressure: number, ratings: readonly FlangeRating[]): TradeCheck | undefined {
+  const checks = ratings.flatMap((rating) => {
+    const verdict = tradeVerdict(pressure, rating);
+    return verdict === undefined ? [] : [{ verdict, flangeClass: rating.flangeClass }];
+  });
+  return checks.find(({ verdict }) => verdict !== "agrees") ?? checks.at(-1);
+}
+
+/** "discharge of stage 2" */
+function placeOf({ pump, side }: NozzlePressure): string {
+  return `${side} of ${pump}`;
+}
+
+/** A warning where the class offered does not hold; a caution where none is offered and the classes merely part here. */
+function firstToNeed({ nozzle, pressure, offered, ladder, needed }: RatedNozzle): Finding {
+  const highest = ladder.at(-1) as FlangeRating;
+  const facts = {
+    needed: needed?.flangeClass ?? `a class beyond ${highest.flangeClass}, the highest covered`,
+    offered: offered?.flangeClass ?? "",
+    standard: highest.standard,
+  };
+  const found = amount("gaugePressure", pressure);
+  const base = { code: "first-nozzle-beyond", subject: placeOf(nozzle), found, facts, cites: highest.cites } as const;
+  if (offered === undefined) return { ...base, severity: needed === undefined ? "warning" : "caution" };
+  const limit = { quantity: "gaugePressure", value: offered.pressure, side: "at most" } as const;
+  return { ...base, severity: "warning", limit };
+}
+
+/** The first nozzle above the working pressure of each part besides the flange. */
+function partsExceeded(nozzles: readonly NozzleClass[]): readonly Finding[] {
+  const seen = new Set<string>();
+  return nozzles.flatMap((nozzle) =>
+    nozzle.parts.flatMap(({ name, workingPressure }): readonly Finding[] => {
+      if (!exceeds(nozzle.greatest, workingPressure) || seen.has(name)) return [];
+      seen.add(name);
+      return [
+        {
+          code: "part-pressure-exceeded",
+          severity: "warning",
+          subject: placeOf(nozzle),
+          found: amount("gaugePressure", nozzle.greatest),
+          limit: { quantity: "gaugePressure", value: workingPressure, side: "at most" },
+          facts: { part: name },
+          cites: CASING_RULE,
+        },
+      ];
+    }),
+  );
+}
+
+/** The first nozzle that uses nearly all of the rating it is held against. */
+function nearlyUsedFirst(rated: readonly RatedNozzle[]): readonly Finding[] {
+  for (const { nozzle, pressure, offered, needed } of rated) {
+    const held = offered ?? needed;
+    if (held === undefined || exceeds(pressure, held.pressure)) continue;
+    const [found] = nearlyUsed(pressure, held);
+    if (found !== undefined) return [{ ...found, subject: `pressure at the ${placeOf(nozzle)}` }];
+  }
+  return [];
+}
+
+/** Each trade figure once beside its standard, and the first nozzle where the two part. */
+function tradeRemarks(rated: readonly RatedNozzle[]): readonly Finding[] {
+  const seen = new Set<string>();
+  const remarks = rated.flatMap((one) =>
+    judged(one).flatMap((rating) => tradeFigureRemarks(one.pressure, rating, placeOf(one.nozzle))),
+  );
+  return remarks.filter(({ code, facts }) => {
+    const isEqual = code === "trade-figure-compared" && facts?.["way"] === "equal";
+    const key = `${code} ${String(facts?.["flangeClass"])}`;
+    if (isEqual || seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+const TEST_RULE: Citation = { source: "asme-b16.5", at: "2.6, hydrostatic test (from memory)" };
+
+function testPressures(rated: readonly RatedNozzle[]): readonly Finding[] {
+  return rated.flatMap(({ offered }): readonly Finding[] => {
+    if (offered === undefined) return [];
+    const found = amount("gaugePressure", flangeTestPressure(offered));
+    const facts = { flangeClass: offered.flangeClass };
+    return [
+      { code: "flange-test-pressure", severity: "caution", subject: "flanged joint", found, facts, cites: TEST_RULE },
+    ];
+  });
 }
 
 function laterStages(nozzles: readonly NozzlePressure[]): readonly Finding[] {
-  const pumps = new Set(nozzles.map(({ pump }) => pump));
-  return pumps.size > 1 ? [laterStageSuction("later pumps")] : [];
+  return nozzles.length > 2 ? [laterStageSuction("later pumps")] : [];
 }
 
 /** Caution for a pump that another one feeds: its seal and casing see the discharge pressure of that one. */

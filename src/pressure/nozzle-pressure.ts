@@ -1,7 +1,18 @@
 import type { Citation } from "../basis/citation.ts";
 import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
-import { checkInputs, type Method } from "../basis/method.ts";
+import { checkInputs, type Input, type Method } from "../basis/method.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import type { FlangeSize } from "./flange-size.ts";
+
+export type NozzleSide = "suction" | "discharge";
+
+/** A part under the pressure of a pump's nozzles and what it may carry, Pa gauge: "casing", "suction hose". */
+export interface PressurePart {
+  readonly name: string;
+  readonly workingPressure: number;
+  /** Stands at this nozzle alone; at both where left out. */
+  readonly side?: NozzleSide;
+}
 
 /** One pump of a series, in the order of flow. */
 export interface SeriesPump {
@@ -12,6 +23,9 @@ export interface SeriesPump {
   readonly elevation: number;
   /** Head lost from the pump before it, m. 0 against a shut valve. */
   readonly lineLoss: number;
+  readonly parts?: readonly PressurePart[];
+  /** Nominal sizes of its flanges, where stated. */
+  readonly flanges?: Readonly<Partial<Record<NozzleSide, FlangeSize>>>;
 }
 
 /** The column left standing on the pumps when they stop with the valve shut. */
@@ -31,8 +45,6 @@ export interface NozzlePressuresInput {
   readonly standing?: StandingColumn;
 }
 
-export type NozzleSide = "suction" | "discharge";
-
 export interface NozzlePressure {
   readonly pump: string;
   readonly side: NozzleSide;
@@ -42,6 +54,10 @@ export interface NozzlePressure {
   readonly standing?: number;
   /** The greater of the two. */
   readonly greatest: number;
+  /** What stands at this nozzle besides the flange. */
+  readonly parts: readonly PressurePart[];
+  /** Nominal size of the flange, where stated. */
+  readonly size?: FlangeSize;
 }
 
 const INPUTS = {
@@ -64,11 +80,23 @@ export const seriesPumpMethod = {
   title: "Pump of a series",
   cites: nozzlePressuresMethod.cites,
   inputs: {
-    head: { name: "greatest head", symbol: "H_max", quantity: "head", atLeast: 0, atMost: 20_000 },
+    // A pump without head is a figure left out: it would take from the pressure of all after it.
+    head: { name: "greatest head", symbol: "H_max", quantity: "head", above: 0, atMost: 20_000 },
     elevation: { name: "nozzle elevation", symbol: "z", quantity: "elevation" },
     lineLoss: { name: "head lost before it", symbol: "h_L", quantity: "head", atLeast: 0 },
   },
 } as const satisfies Method<"head" | "elevation" | "lineLoss">;
+
+export const standingColumnMethod = {
+  title: "Column standing on pumps that are stopped",
+  cites: nozzlePressuresMethod.cites,
+  inputs: {
+    top: { name: "standing level", symbol: "z_top", quantity: "elevation" },
+    pressure: { name: "standing pressure", quantity: "gaugePressure", atLeast: -STANDARD_ATMOSPHERE },
+  },
+} as const satisfies Method<keyof StandingColumn>;
+
+const PART_PRESSURE: Input = { name: "working pressure", quantity: "gaugePressure", above: 0 };
 
 const VACUUM_RULE: Citation = {
   source: "house",
@@ -88,12 +116,8 @@ export function nozzlePressures(input: NozzlePressuresInput): Result<readonly No
   const { pumps, suctionPressure, density, standing } = input;
   const errors = [
     ...checkInputs(nozzlePressuresMethod, { suctionPressure, density }).findings,
-    ...pumps.flatMap(({ name, head, elevation, lineLoss }) =>
-      checkInputs(seriesPumpMethod, { head, elevation, lineLoss }).findings.map((finding) => ({
-        ...finding,
-        subject: `${name}: ${finding.subject}`,
-      })),
-    ),
+    ...(standing === undefined ? [] : checkInputs(standingColumnMethod, standing).findings),
+    ...pumps.flatMap(errorsOf),
   ];
   if (errors.length > 0) return fail(errors);
   const weight = density * STANDARD_GRAVITY;
@@ -111,14 +135,35 @@ export function nozzlePressures(input: NozzlePressuresInput): Result<readonly No
     }
     const still = standing && weight * (standing.top - pump.elevation) + standing.pressure;
     const leaving = arriving + weight * pump.head;
-    nozzles.push(nozzle(pump.name, "suction", arriving, still), nozzle(pump.name, "discharge", leaving, still));
+    nozzles.push(nozzle(pump, "suction", arriving, still), nozzle(pump, "discharge", leaving, still));
     arriving = leaving;
     previous = pump;
   }
   return succeed(nozzles, findings);
 }
 
-function nozzle(pump: string, side: NozzleSide, running: number, standing: number | undefined): NozzlePressure {
-  if (standing === undefined) return { pump, side, running, greatest: running };
-  return { pump, side, running, standing, greatest: Math.max(running, standing) };
+function errorsOf({ name, head, elevation, lineLoss, parts = [] }: SeriesPump): readonly Finding[] {
+  const findings = [
+    ...checkInputs(seriesPumpMethod, { head, elevation, lineLoss }).findings,
+    ...parts.flatMap((part) => {
+      const inputs = { part: { ...PART_PRESSURE, name: `${part.name}: ${PART_PRESSURE.name}` } };
+      const { title, cites } = seriesPumpMethod;
+      return checkInputs({ title, cites, inputs }, { part: part.workingPressure }).findings;
+    }),
+  ];
+  return findings.map((finding) => ({ ...finding, subject: `${name}: ${finding.subject}` }));
+}
+
+function nozzle(pump: SeriesPump, side: NozzleSide, running: number, standing: number | undefined): NozzlePressure {
+  const { name, parts = [], flanges } = pump;
+  const size = flanges?.[side];
+  return {
+    pump: name,
+    side,
+    running,
+    ...(standing === undefined ? {} : { standing }),
+    greatest: standing === undefined ? running : Math.max(running, standing),
+    parts: parts.filter((part) => part.side === undefined || part.side === side),
+    ...(size === undefined ? {} : { size }),
+  };
 }

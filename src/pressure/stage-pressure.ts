@@ -81,7 +81,8 @@ export function stagePressure(input: StagePressureInput): Result<StagePressure> 
   });
 }
 
-function toleranceAssumed(): Finding {
+/** Caution that nobody stated how far the head may come out above the curve. */
+export function toleranceAssumed(): Finding {
   const found = amount("percent", UNSTATED_HEAD_TOLERANCE);
   return {
     code: "head-tolerance-assumed",
@@ -92,7 +93,8 @@ function toleranceAssumed(): Finding {
   };
 }
 
-function withoutSurge(): Finding {
+/** Caution that surge comes on top. */
+export function withoutSurge(): Finding {
   const cites: Citation = { source: "house", at: "surge is reported apart and does not choose a class" };
   return { code: "nozzle-pressure-without-surge", severity: "caution", subject: "nozzle pressure", cites };
 }

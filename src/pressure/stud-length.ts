@@ -6,8 +6,8 @@ import { unitOf } from "../basis/units.ts";
 const inch = unitOf("in").factor;
 const ROUNDING = 1e-9;
 
-/** Studs come in steps of 1/4 in. */
-const STEP = 0.25 * inch;
+/** Inch studs come in steps of 1/4 in, metric ones in steps of 5 mm. Common practice, no source. */
+export const STUD_STEPS = { inch: 0.25 * inch, metric: 5 * unitOf("mm").factor } as const;
 
 /** Two 0.06 in raised faces, a 0.06 in gasket and 0.06 in tolerance of length. */
 const FACES_AND_GASKET = 0.24 * inch;
@@ -43,7 +43,7 @@ export function studLength(input: StudLengthInput): Result<number> {
   return andThen(checkInputs(studLengthMethod, input), () => {
     const { thickness, boltDiameter, nps } = input;
     const tolerance = nps <= 18 ? THICKNESS_TOLERANCE.to18 : THICKNESS_TOLERANCE.above;
-    return succeed(roundedUp(2 * (thickness + tolerance + boltDiameter) + FACES_AND_GASKET));
+    return succeed(roundedUp(2 * (thickness + tolerance + boltDiameter) + FACES_AND_GASKET, STUD_STEPS.inch));
   });
 }
 
@@ -57,6 +57,8 @@ export interface JointStudLengthInput {
   /** Of the thread, m. */
   readonly pitch: number;
   readonly tolerance: number;
+  /** Step that such studs are sold in, m. */
+  readonly step: number;
 }
 
 const JOINT_RULE: Citation = {
@@ -75,25 +77,29 @@ export const jointStudLengthMethod = {
     boltDiameter: { name: "bolt diameter", symbol: "d", quantity: "size", above: 0 },
     pitch: { name: "thread pitch", quantity: "size", above: 0 },
     tolerance: { name: "tolerance of length", quantity: "size", atLeast: 0 },
+    step: { name: "step of length", quantity: "size", above: 0 },
   },
-} as const satisfies Method<"one" | "other" | "gasketThickness" | "between" | "boltDiameter" | "pitch" | "tolerance">;
+} as const satisfies Method<
+  "one" | "other" | "gasketThickness" | "between" | "boltDiameter" | "pitch" | "tolerance" | "step"
+>;
 
 /**
  * Stud length from the parts of a joint that is no like pair: iron on steel, wafer valves, blinds, rings. m.
  *
- *   L = t₁ + t₂ + gasket + between + 2 d + 4 pitches + tolerance, rounded up to 1/4 in
+ *   L = t₁ + t₂ + gasket + between + 2 d + 4 pitches + tolerance, rounded up to the step
  */
 export function jointStudLength(input: JointStudLengthInput): Result<number> {
-  const { thicknesses, gasketThickness, between, boltDiameter, pitch, tolerance } = input;
+  const { thicknesses, ...rest } = input;
   const [one, other] = thicknesses;
-  const values = { one, other, gasketThickness, between, boltDiameter, pitch, tolerance };
+  const { gasketThickness, between, boltDiameter, pitch, tolerance, step } = rest;
+  const values = { one, other, ...rest };
   return andThen(checkInputs(jointStudLengthMethod, values), () =>
-    succeed(roundedUp(one + other + gasketThickness + between + 2 * boltDiameter + 4 * pitch + tolerance), [
+    succeed(roundedUp(one + other + gasketThickness + between + 2 * boltDiameter + 4 * pitch + tolerance, step), [
       { code: "stud-length-by-parts", severity: "caution", subject: "stud length", cites: JOINT_RULE },
     ]),
   );
 }
 
-function roundedUp(length: number): number {
-  return Math.ceil(length / STEP - ROUNDING) * STEP;
+function roundedUp(length: number, step: number): number {
+  return Math.ceil(length / step - ROUNDING) * step;
 }

@@ -26,8 +26,27 @@ const RULE: Citation = {
 /** A pressure equal to a limit but for rounding has not passed it. */
 export const PRESSURE_ROUNDING = 1e-9;
 
-/** The trade figure as a check line, and what it would have said of this pressure. It decides nothing. */
-export function tradeFigureRemarks(pressure: number, rating: FlangeRating): readonly Finding[] {
+/** What the trade figure of a class says of a pressure beside what the standard says of it. */
+export type TradeVerdict = "agrees" | "would pass" | "would not pass";
+
+/** Nothing where the trade has no figure for the class. */
+export function tradeVerdict(
+  pressure: number,
+  { flangeClass, pressure: rating }: Pick<FlangeRating, "flangeClass" | "pressure">,
+): TradeVerdict | undefined {
+  const figure = TRADE_FIGURES[flangeClass];
+  if (figure === undefined) return undefined;
+  const passesStandard = !exceeds(pressure, rating);
+  const passesTrade = !exceeds(pressure, figure.pressure);
+  if (passesStandard === passesTrade) return "agrees";
+  return passesTrade ? "would pass" : "would not pass";
+}
+
+/**
+ * The trade figure as a check line, and what it would have said of this pressure. It decides nothing. `nozzle` names
+ * where the pressure stands, such as "discharge of stage 2".
+ */
+export function tradeFigureRemarks(pressure: number, rating: FlangeRating, nozzle = ""): readonly Finding[] {
   const figure = TRADE_FIGURES[rating.flangeClass];
   if (figure === undefined) return [];
   const subject = "trade figure";
@@ -40,20 +59,16 @@ export function tradeFigureRemarks(pressure: number, rating: FlangeRating): read
     rating: amount("gaugePressure", rating.pressure),
     difference: amount("percent", Math.abs(above)),
     way: Math.abs(above) < 5e-4 ? "equal" : above > 0 ? "above" : "below",
+    ...(nozzle === "" ? {} : { nozzle }),
   };
   const findings: Finding[] = [{ code: "trade-figure-compared", severity: "caution", subject, facts, cites: RULE }];
   const found = amount("gaugePressure", pressure);
-  if (exceeds(pressure, rating.pressure) && !exceeds(pressure, figure.pressure)) {
-    findings.push({
-      code: "trade-figure-would-pass",
-      severity: "warning",
-      subject,
-      found,
-      facts,
-      cites: rating.cites,
-    });
+  const verdict = tradeVerdict(pressure, rating);
+  if (verdict === "would pass") {
+    const { cites } = rating;
+    findings.push({ code: "trade-figure-would-pass", severity: "warning", subject, found, facts, cites });
   }
-  if (!exceeds(pressure, rating.pressure) && exceeds(pressure, figure.pressure)) {
+  if (verdict === "would not pass") {
     findings.push({ code: "trade-figure-passed", severity: "caution", subject, found, facts, cites: RULE });
   }
   return findings;

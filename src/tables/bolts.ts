@@ -70,7 +70,7 @@ export const REFERENCE_TORQUES: readonly ReferenceTorqueRow[] = [
 /**
  * Bolting materials: the stress the trade assembles to, least and greatest, and the stress past which the bolt is spent,
  * ksi. A193 B7 to 2-1/2 in: 40 to 60 % of 105 ksi yield. SAE grade 5 to 1 in: 60 to 70 % of 85 ksi proof (74 ksi over
- * 1 in, not listed). ISO 8.8 over M16: 60 to 70 % of 600 MPa proof. A307 B: 20 to 25 ksi; its yield, 36 ksi, is nominal.
+ * 1 in, so the grade stops there). ISO 8.8 over M16: 60 to 70 % of 600 MPa proof. A307 B: 20 to 25 ksi; its yield, 36 ksi, is nominal.
  *
  * Verified: from memory; common practice.
  */
@@ -78,11 +78,13 @@ export interface BoltGrade {
   readonly least: number;
   readonly greatest: number;
   readonly yields: number;
+  /** Largest bolt these stresses are of, inches; none of the table is too large where left out. */
+  readonly largest?: number;
 }
 
 export const BOLT_GRADES = {
   "A193 B7": { least: 42, greatest: 63, yields: 105 },
-  "SAE grade 5": { least: 51, greatest: 59.5, yields: 92 },
+  "SAE grade 5": { least: 51, greatest: 59.5, yields: 92, largest: 1 },
   "ISO 8.8": { least: 52.2, greatest: 60.9, yields: 92 },
   "A307 B": { least: 20, greatest: 25, yields: 36 },
 } as const satisfies Record<string, BoltGrade>;

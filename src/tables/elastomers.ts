@@ -56,7 +56,7 @@ export const ELASTOMERS: readonly Elastomer[] = [
     strongAcid: "ask",
     strongAlkali: "not",
     good: "oils, fuels, many acids",
-    not: "ketones, amines, alkali, hot water and steam above 100 °C unless the grade is made for it",
+    not: "ketones, amines, alkali, hotter water and steam unless the grade is made for it",
   },
   {
     name: "natural rubber",

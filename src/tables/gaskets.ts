@@ -1,17 +1,22 @@
 /**
- * Gasket factor m and seating stress y, psi, of ASME BPVC Section VIII Division 1, mandatory appendix 2, table 2-5.1.
+ * Gasket factor m and seating stress y, psi, of ASME BPVC Section VIII Division 1, mandatory appendix 2, table 2-5.1; and
+ * the greatest stress, psi, on the area in contact before the gasket is crushed: rubber sheet is usually tightened to 600
+ * to 900 psi and compressed fibre sheet to no more than 15 000 psi. A spiral winding is stopped by its outer ring and has
+ * none here.
  *
- * Verified: from memory. They suggest a least bolt load; the maker's figures and a leak-tightness standard come first.
+ * Verified: m and y from memory, greatest stresses common practice without a source. They suggest a bolt load; the maker's
+ * figures and a leak-tightness standard come first.
  */
 export interface Gasket {
   readonly factor: number;
   readonly seatingStress: number;
+  readonly greatestStress?: number;
 }
 
 export const GASKETS = {
-  "rubber below 75 A": { factor: 0.5, seatingStress: 0 },
-  "rubber 75 A or harder": { factor: 1, seatingStress: 200 },
-  "fibre 1/16 in": { factor: 2.75, seatingStress: 3700 },
+  "rubber below 75 A": { factor: 0.5, seatingStress: 0, greatestStress: 900 },
+  "rubber 75 A or harder": { factor: 1, seatingStress: 200, greatestStress: 900 },
+  "fibre 1/16 in": { factor: 2.75, seatingStress: 3700, greatestStress: 15_000 },
   "spiral wound": { factor: 3, seatingStress: 10_000 },
 } as const satisfies Record<string, Gasket>;
 

@@ -11,22 +11,14 @@ import { stagePressure, stagePressureMethod } from "../../../src/pressure/stage-
 import { surge, surgeMethod } from "../../../src/pressure/surge.ts";
 import type { RatingSystem } from "../../../src/tables/flange-rating-table.ts";
 import { defineEntry, type Entry, type Row } from "../entry.ts";
-import { quantity, type SingleParameter, text } from "../parameter.ts";
+import { quantity, text } from "../parameter.ts";
 import { flangeClass, ratingSystem } from "../parameters/class.ts";
 import { headTolerance } from "../parameters/head-tolerance.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { pressureMaterial } from "../parameters/material.ts";
+import { metalTemperature } from "../parameters/metal-temperature.ts";
 import { pipe } from "../parameters/pipe.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
-
-const metalTemperature: SingleParameter<number | null> = zeroDoubted(
-  quantity<number | null>("temperature", {
-    about: "Temperature of the metal, taken as that of the liquid",
-    example: '180, or "80 degC"',
-    range: "-20 °F (-29 °C) to the end of the table",
-    whenLeftOut: { value: null, shown: "68 °F (20 °C), the rating of cold metal" },
-  }),
-);
 
 const pressure = quantity<number>("gaugePressure", {
   about: "Greatest working pressure at the flange",
@@ -224,6 +216,7 @@ export const pressureAndFlangeEntries: readonly Entry[] = [
         { name: "gasket OD", quantity: "size" },
         { name: "gasket ID", quantity: "size" },
         { name: "ductile iron flange thickness", quantity: "size" },
+        { name: "bolt size" },
       ],
     },
     examples: [
@@ -257,6 +250,7 @@ export const pressureAndFlangeEntries: readonly Entry[] = [
           flange.gasketOutside,
           flange.gasketInside,
           flange.ductileThickness ?? null,
+          `${flange.boltSize} in`,
         ]),
       ),
   }),

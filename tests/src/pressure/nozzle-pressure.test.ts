@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Result } from "../../../src/basis/result.ts";
 import { equivalentPressure } from "../../../src/pressure/equivalent-pressure.ts";
-import { flangeClassNamed } from "../../../src/pressure/flange-class.ts";
 import {
   greatestHead,
   guessedShutoffHead,
@@ -10,9 +9,7 @@ import {
   highIdleSpeed,
   topOfCurve,
 } from "../../../src/pressure/greatest-head.ts";
-import { type NozzleClassesInput, nozzleClasses, weakestPart } from "../../../src/pressure/nozzle-class.ts";
 import { type NozzlePressuresInput, nozzlePressures, type SeriesPump } from "../../../src/pressure/nozzle-pressure.ts";
-import { pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
 import { stagePressure } from "../../../src/pressure/stage-pressure.ts";
 
 const PSI = 6894.757293168361;
@@ -151,8 +148,20 @@ describe("nozzle pressures in series", () => {
   });
 
   it("name the pump whose figures are wrong", () => {
-    const refused = nozzlePressures({ pumps: [pump("booster", -1)], suctionPressure: 0, density: 1000 });
-    expect(refused.findings[0]?.subject).toBe("booster: greatest head");
+    for (const head of [-1, 0]) {
+      const refused = nozzlePressures({ pumps: [pump("booster", head)], suctionPressure: 0, density: 1000 });
+      expect(refused.findings[0]?.subject).toBe("booster: greatest head");
+    }
+    const parts = [{ name: "casing", workingPressure: 0 }];
+    const unrated = nozzlePressures({ pumps: [{ ...pump("P1", 30), parts }], suctionPressure: 0, density: 1000 });
+    expect(unrated.findings[0]?.subject).toBe("P1: casing: working pressure");
+  });
+
+  it("need a standing column that can be", () => {
+    const base = { pumps: [pump("1", 30)], suctionPressure: 0, density: 1000 };
+    expect(nozzlePressures({ ...base, standing: { top: Number.NaN, pressure: 0 } }).ok).toBe(false);
+    expect(nozzlePressures({ ...base, standing: { top: 5, pressure: -1.02 * BAR } }).ok).toBe(false);
+    expect(nozzlePressures({ ...base, standing: { top: 5, pressure: -1 * BAR } }).ok).toBe(true);
   });
 
   it("of equal stages: 5 psi, two of 300 ft (1000 kg/m³): 5 / 135 / 135 / 265 psi", () => {
@@ -197,101 +206,6 @@ describe("nozzle pressures in series", () => {
   ])("of a stage: %o gives %s", (change, code) => {
     const base = { suctionPressure: 0, shutoffHead: 50, specificGravity: 1, stage: 1, headTolerance: 0 };
     expect(codesOf(stagePressure({ ...base, ...change }))).toContain(code);
-  });
-});
-
-describe("the class of each nozzle", () => {
-  const A395 = good(pressureMaterialNamed("A395"));
-  const CLASS_150 = good(flangeClassNamed("150", "SI"));
-  const base: Omit<NozzleClassesInput, "nozzles"> = {
-    material: A395,
-    flangeClass: CLASS_150,
-    temperature: 293.15,
-    system: "SI",
-  };
-
-  function classesOf(heads: readonly number[], suctionBar = 0, elevations: readonly number[] = []) {
-    const pumps = heads.map((head, i) => pump(`P${i + 1}`, head, elevations[i] ?? 0));
-    const nozzles = good(nozzlePressures({ pumps, suctionPressure: suctionBar * BAR, density: 1000 }));
-    return good(nozzleClasses({ ...base, nozzles }));
-  }
-
-  // Class 150 of ductile iron holds 17.2 bar cold (bar table), which at 1000 kg/m³ is 175.391 m.
-  // Heads in m from a suction of 0; the sums are worked in the margin.
-  it.each([
-    { heads: [175], elevations: [], first: undefined },
-    { heads: [176], elevations: [], first: "P1 discharge" },
-    // 90, 180
-    { heads: [90, 90], elevations: [], first: "P2 discharge" },
-    // 60, 160, 175.3
-    { heads: [60, 100, 15.3], elevations: [], first: undefined },
-    // 60, 160, 175.5
-    { heads: [60, 100, 15.5], elevations: [], first: "P3 discharge" },
-    // 180 already at the first, so its discharge and all after it
-    { heads: [180, 10, 10, 10], elevations: [], first: "P1 discharge" },
-    // 40, 80, 120, 160, 200: the fifth
-    { heads: [40, 40, 40, 40, 40], elevations: [], first: "P5 discharge" },
-    // 40, 80, less 30 of climb is 50, 110, 170, 230
-    { heads: [40, 40, 60, 60, 60], elevations: [0, 0, 30, 30, 30], first: "P5 discharge" },
-    // 30, 60, 90, 120, 150, 180: the sixth
-    { heads: [30, 30, 30, 30, 30, 30], elevations: [], first: "P6 discharge" },
-    // 100, 170; the next pump stands 20 m lower, so its suction, 190, is the first
-    { heads: [100, 70, 10, 10, 10, 10], elevations: [40, 40, 20, 20, 20, 20], first: "P3 suction" },
-  ])("of $heads m at $elevations: first beyond is $first", ({ heads, elevations, first }) => {
-    const { firstBeyond, nozzles } = classesOf(heads, 0, elevations);
-    expect(firstBeyond && `${firstBeyond.pump} ${firstBeyond.side}`).toBe(first);
-    for (const { greatest, needsNextClass, classNeeded } of nozzles) {
-      expect(needsNextClass).toBe(greatest > 17.2 * BAR);
-      expect(classNeeded).toBe(greatest > 17.2 * BAR ? "Class 300" : "Class 150");
-    }
-  });
-
-  it("is missing beyond Class 300, and the margin negative", () => {
-    const { nozzles } = classesOf([500]);
-    // 500 m are 49.033 bar over 44.1 and 17.2
-    expect(nozzles[1]?.classNeeded).toBeUndefined();
-    expect(nozzles[1]?.margin).toBeCloseTo(1 - 49.03325 / 17.2, 5);
-  });
-
-  it("is governed by the weakest part, named", () => {
-    const nozzles = good(
-      nozzlePressures({ pumps: [pump("P1", 100), pump("P2", 50)], suctionPressure: 0, density: 1000 }),
-    );
-    const parts = {
-      "": [{ name: "casing", workingPressure: 16 * BAR }],
-      P2: [{ name: "shaft seal", workingPressure: 12 * BAR }],
-    };
-    const result = nozzleClasses({ ...base, nozzles, parts });
-    expect(good(result).nozzles.map(({ governedBy }) => governedBy)).toEqual([
-      "casing",
-      "casing",
-      "shaft seal",
-      "shaft seal",
-    ]);
-    // 150 m are 14.71 bar: within the flange and the casing, over the seal
-    expect(good(result).nozzles[3]?.margin).toBeCloseTo(1 - 14.709975 / 12, 6);
-    expect(good(result).firstBeyond).toBeUndefined();
-    expect(codesOf(result)).toContain("caution later-stage-suction");
-    expect(weakestPart(10, [])).toEqual({ name: "flange", workingPressure: 10 });
-    const zero = { "": [{ name: "casing", workingPressure: 0 }] };
-    expect(nozzleClasses({ ...base, nozzles, parts: zero }).findings[0]?.subject).toBe("casing: working pressure");
-    // 1.5 × 17.2 bar = 25.8, up to 26
-    expect(good(result).testPressure / BAR).toBeCloseTo(26, 9);
-  });
-
-  it("keeps the first nozzle first: raising any head never moves it down the line", () => {
-    const heads = fc.array(fc.double({ min: 1, max: 90, noNaN: true }), { minLength: 1, maxLength: 6 });
-    fc.assert(
-      fc.property(heads, fc.nat(5), fc.double({ min: 0, max: 50, noNaN: true }), (series, at, more) => {
-        const raised = series.map((head, i) => (i === at ? head + more : head));
-        const place = (list: readonly number[]): number => {
-          const index = classesOf(list).nozzles.findIndex(({ needsNextClass }) => needsNextClass);
-          return index < 0 ? Number.POSITIVE_INFINITY : index;
-        };
-        expect(place(raised)).toBeLessThanOrEqual(place(series));
-      }),
-      { numRuns: 60 },
-    );
   });
 });
 

@@ -1,0 +1,56 @@
+import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { andThen, type Finding, type Result, succeed, withoutRepeats } from "../basis/result.ts";
+import { SPECIFIC_GRAVITY } from "../pump/shaft-power.ts";
+import { notTheCasing } from "./flange-check.ts";
+import { flangeRatingCites } from "./flange-rating.ts";
+import { greatestHeadMethod, UNSTATED_HEAD_TOLERANCE } from "./greatest-head.ts";
+import { type NozzleClass, type NozzleClassesInput, nozzleClasses } from "./nozzle-class.ts";
+import { type NozzlePressuresInput, nozzlePressures, nozzlePressuresMethod } from "./nozzle-pressure.ts";
+import { toleranceAssumed, withoutSurge } from "./stage-pressure.ts";
+
+export interface NozzleSeriesInput extends Omit<NozzlePressuresInput, "density">, Omit<NozzleClassesInput, "nozzles"> {
+  readonly specificGravity: number;
+  /** How far the heads may come out above those given, a fraction; null where nobody states it: 5 %, with a caution. */
+  readonly headTolerance: number | null;
+}
+
+export const nozzleSeriesMethod = {
+  title: "Flange class at each nozzle of pumps in series",
+  cites: [nozzlePressuresMethod.cites[0], greatestHeadMethod.cites[1], ...flangeRatingCites],
+  inputs: { specificGravity: SPECIFIC_GRAVITY, headTolerance: greatestHeadMethod.inputs.headTolerance },
+} as const satisfies Method<"specificGravity" | "headTolerance">;
+
+/**
+ * Greatest pressure at the suction and the discharge of each pump of a series, and the flange class each needs.
+ *
+ *   P_d,i = P_s,i + ρ g H_i (1 + τ),  ρ = SG × 998.2 kg/m³
+ *
+ * Fails and remarks as `nozzlePressures` and `nozzleClasses` do, and for an SG or a tolerance out of range. Cautions on an
+ * unstated tolerance, that the flange is not the casing, and that surge is not in it.
+ */
+export function nozzleSeries(input: NozzleSeriesInput): Result<readonly NozzleClass[]> {
+  const { specificGravity } = input;
+  const headTolerance = input.headTolerance ?? UNSTATED_HEAD_TOLERANCE;
+  return andThen(checkInputs(nozzleSeriesMethod, { specificGravity, headTolerance }), () => {
+    const pumps = input.pumps.map((pump) => ({ ...pump, head: pump.head * (1 + headTolerance) }));
+    const density = specificGravity * SPECIFIC_GRAVITY_REFERENCE;
+    const classes = andThen(nozzlePressures({ ...input, pumps, density }), (nozzles) =>
+      nozzleClasses({ ...input, nozzles }),
+    );
+    if (!classes.ok) return classes;
+    const findings = withoutRepeats([
+      ...classes.findings,
+      ...(input.headTolerance === null ? [toleranceAssumed()] : []),
+      notTheCasing(),
+      withoutSurge(),
+    ]);
+    return succeed(classes.value, warningsFirst(findings));
+  });
+}
+
+/** Where several remarks meet, those to act on stand in front. */
+function warningsFirst(findings: readonly Finding[]): readonly Finding[] {
+  const isWarning = ({ severity }: Finding): boolean => severity === "warning";
+  return [...findings.filter(isWarning), ...findings.filter((finding) => !isWarning(finding))];
+}
