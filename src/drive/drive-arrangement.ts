@@ -247,7 +247,7 @@ function flywheelHousingMounted(facts: Case): DriveArrangement {
       couplingCheck(facts),
       { code: "check-torsion" },
       ...(housings.length === 0 ? [] : [housingCheck(housings.slice(0, MOST_HOUSINGS))]),
-      { code: "check-run-out", facts: { least: amount("size", smallest), most: amount("size", largest) } },
+      { code: "check-run-out", facts: { least: smallest, most: largest } },
       { code: "check-overhang" },
       ...driverChecks(facts),
     ],
@@ -257,9 +257,15 @@ function flywheelHousingMounted(facts: Case): DriveArrangement {
 function housingCheck(choices: readonly HousingChoice[]): DriveRemark {
   const named = choices.map(
     ({ housing: { number, boltCirclePrinted }, flywheels }) =>
-      `No. ${number} (bolt circle ${boltCirclePrinted}, J620 flywheel ${flywheels.join(" or ")})`,
+      `No. ${number} (bolt circle ${boltCirclePrinted}, J620 flywheel ${alternatives(flywheels)})`,
   );
   return { code: "check-housing", facts: { housings: named.join(", ") } };
+}
+
+/** "6.5, 7.5 or 8" */
+function alternatives(sizes: readonly number[]): string {
+  const last = sizes.at(-1);
+  return sizes.length < 2 ? String(last ?? "") : `${sizes.slice(0, -1).join(", ")} or ${last}`;
 }
 
 function clutch(facts: Case): DriveArrangement {

@@ -1,8 +1,9 @@
+import type { Citation } from "../basis/citation.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
-import { amount, fail, type Result, succeed } from "../basis/result.ts";
+import { amount, type Result, succeed } from "../basis/result.ts";
 
 /** Share of the gross power that fan, alternator, compressor and charge pump take where nothing is known. */
-const USUAL_LOSS = 0.05;
+export const USUAL_LOSS = 0.05;
 
 /** Share of its power on site below which an engine carbons up in long running. */
 export const LEAST_ENGINE_LOAD = 0.3;
@@ -35,6 +36,11 @@ export function engineNetPower({ grossPower, lossShare = USUAL_LOSS }: EngineNet
   return checked.ok ? succeed(grossPower * (1 - lossShare), checked.findings) : checked;
 }
 
+const SIZE_RULE: Citation = {
+  source: "practice",
+  at: "the continuous net power on site covers the greatest power the pump takes",
+};
+
 export const engineLoadMethod = {
   title: "Load on an engine",
   cites: [{ source: "practice", at: "no long running below 30 % load (wet stacking)" }],
@@ -44,17 +50,20 @@ export const engineLoadMethod = {
   },
 } as const satisfies Method<"shaftPower" | "sitePower">;
 
-/** Share of an engine's power on site that the pump takes. Fails above 1; cautions below 0.3. */
+/** Share of an engine's power on site that the pump takes. Warns above 1, where the engine is too small; cautions below 0.3. */
 export function engineLoad(input: { readonly shaftPower: number; readonly sitePower: number }): Result<number> {
   const { shaftPower, sitePower } = input;
   const checked = checkInputs(engineLoadMethod, { shaftPower, sitePower });
   if (!checked.ok) return checked;
-  if (shaftPower > sitePower) {
+  const load = shaftPower / sitePower;
+  if (load > 1) {
     const limit = { quantity: "power", value: sitePower, side: "at most" } as const;
     const found = amount("power", shaftPower);
-    return fail([{ code: "engine-too-small", severity: "error", subject: "shaft power", found, limit }]);
+    const cites = SIZE_RULE;
+    return succeed(load, [
+      { code: "engine-too-small", severity: "warning", subject: "shaft power", found, limit, cites },
+    ]);
   }
-  const load = shaftPower / sitePower;
   if (load >= LEAST_ENGINE_LOAD) return succeed(load);
   const limit = { quantity: "percent", value: LEAST_ENGINE_LOAD, side: "at least" } as const;
   const found = amount("percent", load);

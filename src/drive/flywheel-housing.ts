@@ -33,8 +33,8 @@ export interface Flywheel {
   readonly recess: number;
 }
 
-/** Run-out of pilot and face, total indicator movement, m: No. 6 and No. 00 of SAE J617 (J1033). */
-export const HOUSING_RUN_OUT = { smallest: 0.18 * MILLIMETRE, largest: 0.48 * MILLIMETRE } as const;
+/** Run-out of pilot and face, total indicator movement, in both systems: No. 6 and No. 00 of SAE J617 (J1033). */
+export const HOUSING_RUN_OUT = { smallest: "0.18 mm (0.007 in)", largest: "0.48 mm (0.019 in)" } as const;
 
 /** Factor on the mean torque that a coupling is chosen for, by driver: least and most. Common practice, no source. */
 export const COUPLING_FACTORS = { engine: [1.5, 2.5], motor: [1, 1.5] } as const;

@@ -1,10 +1,14 @@
 import { checkInputs, type Input, type Method } from "../basis/method.ts";
 import { type Result, succeed } from "../basis/result.ts";
 
+/** Share of a tank that can be drawn where none is stated: the lower end of what is usual. */
+export const USUAL_USABLE_SHARE = 0.9;
+
 const USABLE: Input = {
   name: "usable share of the tank",
   quantity: "percent",
-  above: 0,
+  // Less is a fraction typed where percent are due: 0.9 for 90.
+  atLeast: 0.1,
   atMost: 1,
   usual: { atLeast: 0.9, atMost: 0.95 },
 };
@@ -45,7 +49,7 @@ export function tankTime({ reserve = 0, ...tank }: TankTimeInput): Result<number
 }
 
 /** Reserve kept where none is stated. */
-const USUAL_RESERVE = 0.1;
+export const USUAL_RESERVE = 0.1;
 
 export const tankForMethod = {
   title: "Tank for a running time",

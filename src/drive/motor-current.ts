@@ -21,7 +21,7 @@ export const fullLoadCurrentMethod = {
   ],
   inputs: {
     shaftPower: { name: "shaft power", symbol: "P", quantity: "power", atLeast: 0, atMost: 1e8 },
-    voltage: { name: "line voltage (volts)", symbol: "V", quantity: "ratio", above: 0, atMost: 50_000 },
+    voltage: { name: "line voltage", symbol: "V", quantity: "voltage", above: 0, atMost: 50_000 },
     efficiency: { name: "motor efficiency", symbol: "η", quantity: "ratio", above: 0, atMost: 1 },
     powerFactor: { name: "power factor", symbol: "cos φ", quantity: "ratio", above: 0, atMost: 1 },
   },
@@ -42,6 +42,19 @@ export function fullLoadCurrent(input: FullLoadCurrentInput): Result<number> {
 }
 
 const HORSEPOWER = unitOf("hp").factor;
+
+/** Supplies that a column of the table serves beside its own voltage, V: the note to NEC Table 430.250 (from memory). */
+const NEC_SUPPLIES = [
+  [110, 120, 115],
+  [220, 240, 230],
+  [440, 480, 460],
+  [550, 600, 575],
+] as const;
+
+/** The column of NEC Table 430.250 that serves a supply, V: 460 for 480. A supply of no band is its own column. */
+export function necColumn(supply: number): number {
+  return NEC_SUPPLIES.find(([least, most]) => supply >= least && supply <= most)?.[2] ?? supply;
+}
 
 /**
  * Full-load current that conductors and protection are sized by, A: NEC Table 430.250. The nameplate wins for everything

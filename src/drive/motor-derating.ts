@@ -13,8 +13,8 @@ export interface MotorSite {
 const HIGHEST = 4000;
 const HOTTEST = 60 + CELSIUS_ZERO;
 /** Motors are rated for air to 40 °C and sites to 1000 m. */
-const RATED_ALTITUDE = 1000;
-const RATED_AMBIENT = 40 + CELSIUS_ZERO;
+export const RATED_ALTITUDE = 1000;
+export const RATED_AMBIENT = 40 + CELSIUS_ZERO;
 
 export const motorDeratingMethod = {
   title: "Motor output at altitude and in hot air",

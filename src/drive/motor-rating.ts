@@ -26,6 +26,8 @@ export interface MotorRatingInput {
   /** What the shaft power is multiplied by before a rating is looked for. */
   readonly serviceFactor: number;
   readonly series: MotorSeries;
+  /** Share of its rating that a motor gives on site; 1 where left out. */
+  readonly outputFactor?: number;
 }
 
 export const motorRatingMethod = {
@@ -37,8 +39,9 @@ export const motorRatingMethod = {
   inputs: {
     shaftPower: { name: "shaft power", symbol: "P", quantity: "power", above: 0, atMost: 1e9 },
     serviceFactor: { name: "service factor", quantity: "ratio", atLeast: 1, atMost: 3 },
+    outputFactor: { name: "output factor on site", quantity: "ratio", above: 0, atMost: 1 },
   },
-} as const satisfies Method<"shaftPower" | "serviceFactor">;
+} as const satisfies Method<"shaftPower" | "serviceFactor" | "outputFactor">;
 
 const HORSEPOWER = unitOf("hp").factor;
 const KILOWATT = unitOf("kW").factor;
@@ -73,7 +76,7 @@ const MARGIN_RULE: Citation = {
 };
 
 /**
- * Smallest standard rating that carries shaft power × service factor.
+ * Smallest standard rating that carries shaft power × service factor with what is left of it on site.
  *
  * The service factor here multiplies what the pump takes, like that of a coupling or belt. The one on a motor's nameplate
  * (1.15) is for short overload: it is never used to make a smaller motor do.
@@ -82,25 +85,31 @@ const MARGIN_RULE: Citation = {
  * 5 % is left over the shaft power, on a rating of the secondary series, and on a large machine.
  */
 export function motorRating(input: MotorRatingInput): Result<MotorRating> {
-  const { shaftPower, serviceFactor, series } = input;
-  const checked = checkInputs(motorRatingMethod, { shaftPower, serviceFactor });
+  const { shaftPower, serviceFactor, series, outputFactor = 1 } = input;
+  const checked = checkInputs(motorRatingMethod, { shaftPower, serviceFactor, outputFactor });
   if (!checked.ok) return checked;
   const required = shaftPower * serviceFactor;
   const ratings = MOTOR_RATINGS[series];
-  const found = ratings.find(({ power }) => power * (1 + ROUNDING) >= required);
-  if (found === undefined) return fail([beyondRatings(required, series, ratings)]);
-  return succeed(found, remarks(found, shaftPower, ratings));
+  const found = ratings.find(({ power }) => power * outputFactor * (1 + ROUNDING) >= required);
+  if (found === undefined) return fail([beyondRatings(required, series, ratings, outputFactor)]);
+  return succeed(found, remarks(found, shaftPower, ratings, outputFactor));
 }
 
-function remarks(found: MotorRating, shaftPower: number, ratings: readonly MotorRating[]): readonly Finding[] {
+function remarks(
+  found: MotorRating,
+  shaftPower: number,
+  ratings: readonly MotorRating[],
+  outputFactor: number,
+): readonly Finding[] {
   const findings: Finding[] = [];
   const subject = "motor rating";
-  if (found.power < shaftPower * LEAST_MARGIN * (1 - ROUNDING)) {
+  const output = found.power * outputFactor;
+  if (output < shaftPower * LEAST_MARGIN * (1 - ROUNDING)) {
     findings.push({
       code: "motor-margin-small",
       severity: "caution",
       subject,
-      found: amount("percent", Math.max(0, found.power / shaftPower - 1)),
+      found: amount("percent", Math.max(0, output / shaftPower - 1)),
       cites: MARGIN_RULE,
     });
   }
@@ -126,7 +135,12 @@ function remarks(found: MotorRating, shaftPower: number, ratings: readonly Motor
   return findings;
 }
 
-function beyondRatings(required: number, series: MotorSeries, ratings: readonly MotorRating[]): Finding {
+function beyondRatings(
+  required: number,
+  series: MotorSeries,
+  ratings: readonly MotorRating[],
+  outputFactor: number,
+): Finding {
   const most = ratings.at(-1) as MotorRating;
   return {
     code: "motor-power-beyond-ratings",
@@ -134,6 +148,7 @@ function beyondRatings(required: number, series: MotorSeries, ratings: readonly 
     subject: "shaft power",
     given: series,
     found: amount("power", required),
-    limit: { quantity: "power", value: most.power, side: "at most" },
+    limit: { quantity: "power", value: most.power * outputFactor, side: "at most" },
+    ...(outputFactor < 1 && { facts: { onSite: " on site" } }),
   };
 }

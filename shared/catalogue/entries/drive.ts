@@ -5,18 +5,10 @@ import { fuelRate, fuelRateMethod } from "../../../src/drive/fuel-rate.ts";
 import { MOTOR_SERIES, motorRating, motorRatingMethod } from "../../../src/drive/motor-rating.ts";
 import { driveRemarkText } from "../../text/drive-remark-text.ts";
 import { defineEntry } from "../entry.ts";
-import { choice, quantity, type SingleParameter } from "../parameter.ts";
+import { choice, quantity } from "../parameter.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
+import { openChoice } from "../parameters/open-choice.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
-
-/** A choice that the function makes itself where it is left out. */
-function openChoice<const C extends string>(
-  choices: readonly C[],
-  about: string,
-  shown: string,
-): SingleParameter<C | null> {
-  return { ...choice(choices, { about }), fallback: null, whenLeftOut: shown };
-}
 
 const greatestPower = quantity<number>("power", {
   about: "Greatest power the pump takes anywhere on its curve, with the heaviest liquid",

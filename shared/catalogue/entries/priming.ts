@@ -1,41 +1,21 @@
-import { andThen, type Finding, type Result, succeed } from "../../../src/basis/result.ts";
-import type { LiquidState } from "../../../src/liquid/liquid.ts";
-import { AIR_PUMP_EXAMPLE, describedAirPump, type StatedAirPump } from "../../../src/priming/described-air-pump.ts";
+import { andThen, type Finding, succeed } from "../../../src/basis/result.ts";
 import { linePrimeTime } from "../../../src/priming/line-prime-time.ts";
 import { primeTimeMethod } from "../../../src/priming/prime-time.ts";
 import { type PrimingOption, primingChoice, primingChoiceMethod } from "../../../src/priming/priming-choice.ts";
 import { type PrimingSolids, SOLIDS_WORDS, solidsNamed, solidsOf } from "../../../src/priming/priming-solids.ts";
-import { standardAtmosphere } from "../../../src/site/atmosphere.ts";
 import { findingText } from "../../text/finding-text.ts";
 import { defineEntry, type Entry, type Row } from "../entry.ts";
 import { quantity, type SingleParameter, wrongKind } from "../parameter.ts";
-import { line } from "../parameters/line.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
-import { zeroDoubted } from "../parameters/zero-doubted.ts";
-
-const suctionLine = line("The suction line, from the liquid to the pump, with all of its length");
-const suctionLift = zeroDoubted(
-  quantity<number>("head", {
-    about: "Height of the pump datum above the liquid surface: positive for a lift, negative for a flooded suction",
-  }),
-);
-const altitude = quantity("elevation", {
-  about: "Height of the site above sea level, which sets the pressure of the air",
-  whenLeftOut: { value: 0, shown: "0, sea level" },
-});
-
-const capacityNumber = quantity<number>("freeAirFlow", { about: "Free air" });
-
-/** A plain number is the capacity alone; a text may state blank-off and leak as well. */
-const airPumpCapacity: SingleParameter<number | StatedAirPump> = {
-  takes: "cell",
-  about: "Free air the air pump moves with an open inlet; a text may add its blank-off at sea level and the leak",
-  quantity: "freeAirFlow",
-  example: `50, or "${AIR_PUMP_EXAMPLE}"`,
-  range: "above 0",
-  read: (cell, reading): Result<number | StatedAirPump> =>
-    typeof cell === "string" ? describedAirPump(cell, reading.name) : capacityNumber.read(cell, reading),
-};
+import {
+  airPumpCapacity,
+  airPumpOf,
+  altitude,
+  casingVolume,
+  onSite,
+  suctionLift,
+  suctionLine,
+} from "../parameters/priming.ts";
 
 const percentByWeight = quantity<number>("percent", { about: "Solids by weight" });
 
@@ -53,15 +33,6 @@ const solids: SingleParameter<PrimingSolids> = {
   },
 };
 
-/** State of the liquid and pressure of the air together. */
-function onSite<T>(
-  altitudeGiven: number,
-  state: Result<LiquidState>,
-  next: (atmosphericPressure: number, liquid: LiquidState) => Result<T>,
-): Result<T> {
-  return andThen(standardAtmosphere(altitudeGiven), (pressure) => andThen(state, (known) => next(pressure, known)));
-}
-
 export const primingEntries: readonly Entry[] = [
   defineEntry({
     id: "PRIMETIME",
@@ -74,13 +45,7 @@ export const primingEntries: readonly Entry[] = [
       suctionLine,
       suctionLift,
       airPumpCapacity,
-      casingVolume: zeroDoubted(
-        quantity<number | null>("volume", {
-          about: "Air in the pump casing and the priming chamber",
-          range: "0 or more",
-          whenLeftOut: { value: null, shown: "none counted, with a caution" },
-        }),
-      ),
+      casingVolume,
       altitude,
       liquid,
       temperature,
@@ -111,7 +76,7 @@ export const primingEntries: readonly Entry[] = [
       },
     ],
     run: ({ airPumpCapacity: stated, altitude: above, liquid: named, temperature: at, ...suction }) => {
-      const airPump = typeof stated === "number" ? { freeAir: stated, blankOff: null, leak: null } : stated;
+      const airPump = airPumpOf(stated);
       return onSite(above, named.at(at), (atmosphericPressure, state) =>
         andThen(linePrimeTime({ ...suction, airPump, atmosphericPressure, liquid: state }), ({ total }) =>
           succeed(total),

@@ -136,7 +136,8 @@ describe("the words of the drive", () => {
   // What a finding of each kind may carry; no source, this product's own sentences.
   it("say every fact they name, in one sentence", () => {
     const power = { quantity: "power", value: 1000 } as const;
-    const names = ["next", "voltage", "voltages", "limit", "share", "adjusted", "pump", "engine"];
+    const names = ["next", "voltage", "voltages", "limit", "share", "adjusted", "pump", "engine", "plain", "taken"];
+    names.push("series", "rating", "poles", "frequency", "column", "direct", "starDelta", "soft", "drive", "factor");
     const facts = Object.fromEntries(
       [...names, "engineCircle", "pumpCircle", "size", "housing", "usual"].map((name) => [name, `<${name}>`]),
     );

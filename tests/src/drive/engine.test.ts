@@ -187,11 +187,12 @@ describe("net power and load", () => {
     expect(codes(engineNetPower({ grossPower: 1, lossShare: 0.5 }))).toEqual(["error out-of-range"]);
   });
 
-  it("cautions below 30 % load and refuses an overload", () => {
+  it("cautions below 30 % load and warns of an overload", () => {
     expect(codes(engineLoad({ shaftPower: 30, sitePower: 100 }))).toEqual([]);
     expect(codes(engineLoad({ shaftPower: 29.9, sitePower: 100 }))).toEqual(["caution engine-load-low"]);
     expect(value(engineLoad({ shaftPower: 100, sitePower: 100 }))).toBe(1);
-    expect(codes(engineLoad({ shaftPower: 100.1, sitePower: 100 }))).toEqual(["error engine-too-small"]);
+    expect(codes(engineLoad({ shaftPower: 100.1, sitePower: 100 }))).toEqual(["warning engine-too-small"]);
+    expect(value(engineLoad({ shaftPower: 125, sitePower: 100 }))).toBe(1.25);
   });
 });
 
