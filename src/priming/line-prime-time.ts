@@ -7,10 +7,11 @@ import { liftRemarks } from "../suction/suction-practice.ts";
 import { layFlatCollapse } from "../suction/suction-state.ts";
 import { BLANK_OFF_CHOICE, DEFAULT_BLANK_OFF, POOR_BLANK_OFF } from "./air-pump.ts";
 import type { StatedAirPump } from "./described-air-pump.ts";
-import { COLD_VAPOUR_PRESSURE, type PrimeTime, primeTime } from "./prime-time.ts";
+import { type PrimeCoursePoint, primeCourse } from "./prime-course.ts";
+import { COLD_VAPOUR_PRESSURE, type PrimeTime, type PrimeTimeInput, primeTime } from "./prime-time.ts";
 import { verticalFirst } from "./vertical-first.ts";
 
-export interface LinePrimeTimeInput {
+export interface LinePrimingInput {
   readonly suctionLine: Line;
   /** Height of the pump datum over the liquid surface, m. */
   readonly suctionLift: number;
@@ -35,7 +36,16 @@ const PROFILE_CHOICE: Citation = {
  *
  * Fails where the pump is flooded, where lay-flat hose would stand under vacuum, and as `primeTime`.
  */
-export function linePrimeTime(input: LinePrimeTimeInput): Result<PrimeTime> {
+export function linePrimeTime(input: LinePrimingInput): Result<PrimeTime> {
+  return alongLine(input, primeTime);
+}
+
+/** The course of the water front through the same line, taken as `linePrimeTime` takes it. See `primeCourse`. */
+export function linePrimeCourse(input: LinePrimingInput): Result<readonly PrimeCoursePoint[]> {
+  return alongLine(input, primeCourse);
+}
+
+function alongLine<T>(input: LinePrimingInput, work: (front: PrimeTimeInput) => Result<T>): Result<T> {
   const { suctionLine, suctionLift, airPump, atmosphericPressure, liquid } = input;
   if (suctionLift < 0) {
     const found = amount("head", -suctionLift);
@@ -49,19 +59,18 @@ export function linePrimeTime(input: LinePrimeTimeInput): Result<PrimeTime> {
     const { freeAir } = airPump;
     const leak = airPump.leak ?? 0;
     const vapourPressure = liquid.vapourPressure ?? 0;
-    const timeAt = (blankOff: number): Result<PrimeTime> =>
-      primeTime({
-        runs,
-        casingVolume: input.casingVolume ?? 0,
-        airPump: { freeAir, blankOff, leak },
-        atmosphericPressure,
-        density: liquid.density,
-        vapourPressure,
-      });
-    return andThen(timeAt(airPump.blankOff ?? DEFAULT_BLANK_OFF), (time) =>
-      succeed(time, [
+    const frontWith = (blankOff: number): PrimeTimeInput => ({
+      runs,
+      casingVolume: input.casingVolume ?? 0,
+      airPump: { freeAir, blankOff, leak },
+      atmosphericPressure,
+      density: liquid.density,
+      vapourPressure,
+    });
+    return andThen(work(frontWith(airPump.blankOff ?? DEFAULT_BLANK_OFF)), (answer) =>
+      succeed(answer, [
         ...(runs.some(({ rise }) => rise === 0) ? [profileAssumed()] : []),
-        ...(airPump.blankOff === null ? [blankOffAssumed(timeAt(POOR_BLANK_OFF))] : []),
+        ...(airPump.blankOff === null ? [blankOffAssumed(primeTime(frontWith(POOR_BLANK_OFF)))] : []),
         ...(input.casingVolume === null ? [casingNotCounted()] : []),
         ...vapourRemarks(liquid),
         ...liftRemarks("suction lift", suctionLift, atmosphericPressure, liquid.density, vapourPressure),

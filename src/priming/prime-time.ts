@@ -1,7 +1,7 @@
 import type { Citation } from "../basis/citation.ts";
 import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
-import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { simpson } from "../numeric/simpson.ts";
 import { type AirDraw, type AirPump, airDraw } from "./air-pump.ts";
 import type { PrimingRun } from "./vertical-first.ts";
@@ -71,8 +71,32 @@ const LEVEL_SLOPE = 1e-9;
 const FASTEST_FRONT = 2;
 const FRONT_PRACTICE: Citation = { source: "practice", at: "priming front up to about 2 m/s (6.6 ft/s)" };
 
+/** A leg of the way of the water front: a run of the suction line, and the casing last. */
+export interface FrontLeg {
+  /** Height over the liquid surface where it starts, m. */
+  readonly start: number;
+  /** m; 0 on the level and in the casing. */
+  readonly rise: number;
+  /** Air it holds before the front comes, m³. */
+  readonly volume: number;
+  /** Time in which the front moves from one share of the leg to another, s; shares from 0 to 1. */
+  readonly timeBetween: (from: number, to: number) => number;
+}
+
+export interface WaterFront {
+  /** In the order in which the front meets them. */
+  readonly legs: readonly FrontLeg[];
+  /** Height gained over them all, m. */
+  readonly lift: number;
+  /** Air in them all, m³. */
+  readonly airVolume: number;
+  /** Greatest speed of the front along the pipe, at the ends of the runs, m/s. */
+  readonly frontSpeed: number;
+}
+
 /**
- * Time until line and casing are full, s, from the air balance over a front at the height h:
+ * The way of the water front from the liquid to the full casing, with the time it takes, from the air balance over a
+ * front at the height h:
  *
  *   d(p_air V)/dt = −p_a F_net(p),   p = p_a − ρ g h,   p_air = p − p_v
  *   dt = [ρ g V + (A/sin slope) p_air] / [p_a F_net(p)] dh   while rising,   dt = p_air dV / (p_a F_net) on the level
@@ -83,7 +107,7 @@ const FRONT_PRACTICE: Citation = { source: "practice", at: "priming front up to 
  * Fails where the front never arrives: the lift is beyond the atmosphere, the vapour pressure, the blank-off or the
  * leak; where the line falls (a high point keeps its air); where there is no air to draw. Cautions on a fast front.
  */
-export function primeTime(input: PrimeTimeInput): Result<PrimeTime> {
+export function waterFront(input: PrimeTimeInput): Result<WaterFront> {
   const { casingVolume, airPump, atmosphericPressure, density } = input;
   const runs = input.runs.filter(({ length, rise }) => length !== 0 || rise !== 0);
   const checked = checkInputs(primeTimeMethod, { ...input, ...airPump });
@@ -99,40 +123,56 @@ export function primeTime(input: PrimeTimeInput): Result<PrimeTime> {
   if (refusal !== undefined) return fail([refusal]);
 
   const weight = density * STANDARD_GRAVITY;
+  const legs: FrontLeg[] = [];
   let height = 0;
-  let volume = airVolume;
-  let total = 0;
-  let riseTime = 0;
+  let air = airVolume;
   let frontSpeed = 0;
   for (const run of runs) {
     const isRising = run.rise > LEVEL_SLOPE * run.length;
-    total += isRising ? risingTime(run, height, volume, weight, draw) : levelTime(run.area * run.length, height);
-    frontSpeed = Math.max(frontSpeed, speedIn(run, height, volume));
+    const volume = run.area * run.length;
+    const timeBetween = isRising ? risingTime(run, height, air, weight, draw) : levelTime(volume, height);
+    legs.push({ start: height, rise: run.rise, volume, timeBetween });
+    frontSpeed = Math.max(frontSpeed, speedIn(run, height, air));
     height += run.rise;
-    volume -= run.area * run.length;
-    frontSpeed = Math.max(frontSpeed, speedIn(run, height, volume));
-    if (run.rise > 0) riseTime = total;
+    air -= volume;
+    frontSpeed = Math.max(frontSpeed, speedIn(run, height, air));
   }
-  total += levelTime(casingVolume, height);
-  if (!Number.isFinite(total)) {
-    return fail([{ code: "beyond-computation", severity: "error", subject: "time to prime" }]);
-  }
-  return succeed({ airVolume, riseTime, fillTime: total - riseTime, total, frontSpeed }, fastFront(frontSpeed));
+  legs.push({ start: height, rise: 0, volume: casingVolume, timeBetween: levelTime(casingVolume, height) });
+  return succeed({ legs, lift, airVolume, frontSpeed }, fastFront(frontSpeed));
 
   function pressureAt(level: number): number {
     return atmosphericPressure - weight * level;
   }
 
-  function levelTime(filled: number, level: number): number {
+  function levelTime(volume: number, level: number): FrontLeg["timeBetween"] {
     const pressure = pressureAt(level);
-    return (filled * (pressure - draw.vapourPressure)) / (atmosphericPressure * draw.netFreeAir(pressure));
+    const whole = (volume * (pressure - draw.vapourPressure)) / (atmosphericPressure * draw.netFreeAir(pressure));
+    return (from, to) => whole * (to - from);
   }
 
-  function speedIn({ area, length, rise }: PrimingRun, level: number, air: number): number {
+  function speedIn({ area, length, rise }: PrimingRun, level: number, left: number): number {
     const pressure = pressureAt(level);
-    const perLength = (weight * Math.max(0, air) * rise) / length + area * (pressure - draw.vapourPressure);
+    const perLength = (weight * Math.max(0, left) * rise) / length + area * (pressure - draw.vapourPressure);
     return (atmosphericPressure * draw.netFreeAir(pressure)) / perLength;
   }
+}
+
+/** Time until line and casing are full, s. See `waterFront`, as which it fails and cautions. */
+export function primeTime(input: PrimeTimeInput): Result<PrimeTime> {
+  return andThen(waterFront(input), ({ legs, airVolume, frontSpeed }) => {
+    let total = 0;
+    let riseTime = 0;
+    for (const { rise, timeBetween } of legs) {
+      total += timeBetween(0, 1);
+      if (rise > 0) riseTime = total;
+    }
+    if (!Number.isFinite(total)) return fail([timeBeyondComputation()]);
+    return succeed({ airVolume, riseTime, fillTime: total - riseTime, total, frontSpeed });
+  });
+}
+
+export function timeBeyondComputation(): Finding {
+  return { code: "beyond-computation", severity: "error", subject: "time to prime" };
 }
 
 /** Vapour in the air drawn, as a pressure, Pa: that of the liquid once it is warm. */
@@ -145,7 +185,13 @@ export function blankOffLift(draw: AirDraw, density: number): number {
   return (draw.atmosphericPressure - draw.limit) / (density * STANDARD_GRAVITY);
 }
 
-function risingTime(run: PrimingRun, start: number, volume: number, weight: number, draw: AirDraw): number {
+function risingTime(
+  run: PrimingRun,
+  start: number,
+  volume: number,
+  weight: number,
+  draw: AirDraw,
+): FrontLeg["timeBetween"] {
   const { atmosphericPressure, vapourPressure, limit, otherRoot, slope } = draw;
   const room = (atmosphericPressure - limit) / weight - start;
   const span = -Math.log1p(-run.rise / room);
@@ -157,7 +203,9 @@ function risingTime(run: PrimingRun, start: number, volume: number, weight: numb
     const air = weight * (volume - runVolume * share) * run.rise + runVolume * (pressure - vapourPressure);
     return (air * pressure) / (atmosphericPressure * slope * weight * (pressure - otherRoot));
   };
-  return (span / run.rise) * simpson(integrand, 0, 1);
+  // Where a share of the run lies on x, which goes from 0 to 1 over it.
+  const placeOf = (share: number): number => (share === 1 ? 1 : -Math.log1p(share * Math.expm1(-span)) / span);
+  return (from, to) => (span / run.rise) * simpson(integrand, placeOf(from), placeOf(to));
 }
 
 function neverPrimes(input: PrimeTimeInput, draw: AirDraw, lift: number): Finding | undefined {
@@ -176,16 +224,18 @@ function neverPrimes(input: PrimeTimeInput, draw: AirDraw, lift: number): Findin
   const boiling = (atmosphericPressure - vapourPressure) / weight;
   if (lift >= boiling) return refuse("lift-above-vapour", boiling);
   const held = blankOffLift(draw, density);
-  if (held <= 0) {
-    return {
-      code: "leak-exceeds-air-pump",
-      severity: "error",
-      subject: "leak",
-      found: amount("freeAirFlow", airPump.leak),
-      facts: { capacity: amount("freeAirFlow", airPump.freeAir) },
-    };
-  }
+  if (held <= 0) return leakExceedsAirPump(airPump);
   return lift < held ? undefined : refuse("never-primes", held);
+}
+
+export function leakExceedsAirPump({ freeAir, leak }: AirPump): Finding {
+  return {
+    code: "leak-exceeds-air-pump",
+    severity: "error",
+    subject: "leak",
+    found: amount("freeAirFlow", leak),
+    facts: { capacity: amount("freeAirFlow", freeAir) },
+  };
 }
 
 function fastFront(speed: number): readonly Finding[] {

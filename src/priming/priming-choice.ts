@@ -1,5 +1,5 @@
 import type { Citation } from "../basis/citation.ts";
-import { STANDARD_GRAVITY } from "../basis/constants.ts";
+import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
@@ -10,7 +10,7 @@ import { liftRemarks } from "../suction/suction-practice.ts";
 import { layFlatCollapse, vapourPressureMissing } from "../suction/suction-state.ts";
 import { AIR_EDUCTOR, DIAPHRAGM_AIR_PUMP } from "../tables/suction-air-pumps.ts";
 import { POOR_BLANK_OFF, USUAL_AIR_PUMP } from "./air-pump.ts";
-import { motiveAir } from "./eductor.ts";
+import { type EductorAirInput, eductorAir } from "./eductor-air.ts";
 import { primeTime } from "./prime-time.ts";
 import { type PrimingLift, primingLift, REFUSAL_PRACTICE, refusedLift } from "./priming-lift.ts";
 import type { PrimingSolids } from "./priming-solids.ts";
@@ -299,21 +299,18 @@ function selfPriming(situation: Situation): PrimingOption {
 }
 
 /** A nozzle of 1/4 in at 100 psi over one atmosphere, for scale; air at 60 °F. */
-const NOZZLE = { diameter: 0.25 * unitOf("in").factor, gauge: 100 * unitOf("psi").factor, temperature: 288.71 };
-/** Density of air at 15 °C and one atmosphere, kg/m³ (U.S. Standard Atmosphere 1976). */
-const AIR_DENSITY = 1.225;
-const ONE_ATMOSPHERE = 101_325;
+const NOZZLE: EductorAirInput = {
+  nozzleBore: 0.25 * unitOf("in").factor,
+  motivePressure: 100 * unitOf("psi").factor,
+  airTemperature: 288.71,
+  atmosphericPressure: STANDARD_ATMOSPHERE,
+};
 
 function eductor(situation: Situation): PrimingOption {
   const { refusal, isStringy } = situation;
   const method = "compressed-air eductor";
   if (refusal !== undefined) return notSuited(method, refusal);
-  const air = motiveAir({
-    nozzleDiameter: NOZZLE.diameter,
-    motivePressure: NOZZLE.gauge + ONE_ATMOSPHERE,
-    motiveTemperature: NOZZLE.temperature,
-    backPressure: ONE_ATMOSPHERE,
-  });
+  const air = eductorAir(NOZZLE);
   return {
     method,
     verdict: "suits with care",
@@ -322,8 +319,11 @@ function eductor(situation: Situation): PrimingOption {
     needs: air.ok
       ? [
           remark("prime-eductor-motive-air", {
-            found: amount("freeAirFlow", air.value / AIR_DENSITY),
-            facts: { nozzle: amount("size", NOZZLE.diameter), pressure: amount("gaugePressure", NOZZLE.gauge) },
+            found: amount("freeAirFlow", air.value.motiveAir),
+            facts: {
+              nozzle: amount("size", NOZZLE.nozzleBore),
+              pressure: amount("gaugePressure", NOZZLE.motivePressure),
+            },
           }),
           remark("prime-needs-discharge-check"),
         ]

@@ -1,10 +1,10 @@
 import type { Citation } from "../basis/citation.ts";
 import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
-import { andThen, type Result, succeed } from "../basis/result.ts";
+import { andThen, fail, type Result, succeed } from "../basis/result.ts";
 import { GREATEST_PRACTICAL_LIFT, practicalLift } from "../suction/suction-practice.ts";
 import { type AirPump, airDraw } from "./air-pump.ts";
-import { blankOffLift, vapourShare } from "./prime-time.ts";
+import { blankOffLift, leakExceedsAirPump, vapourShare } from "./prime-time.ts";
 
 export interface PrimingLiftInput {
   readonly airPump: AirPump;
@@ -64,12 +64,14 @@ export const REFUSAL_PRACTICE: Citation = {
  *   blank-off: (p_a − p_e)/(ρ g)      practice: [7.6 m ρ₀ g − (p₀ − p_a) − (p_v − p_v,20)]/(ρ g), no more than at SG 1
  *
  * What primes need not pump: the lift by NPSH comes from flow and NPSHR and stands beside the other two.
+ * Fails where the air pump draws no more than the leak.
  */
 export function primingLift(input: PrimingLiftInput): Result<PrimingLift> {
   const { airPump, atmosphericPressure, density, vapourPressure, npshLift } = input;
   return andThen(checkInputs(primingLiftMethod, { ...input, ...airPump }), () => {
     const draw = airDraw(airPump, atmosphericPressure, vapourShare(vapourPressure));
     const byBlankOff = blankOffLift(draw, density);
+    if (byBlankOff <= 0 && airPump.leak > 0) return fail([leakExceedsAirPump(airPump)]);
     const byPractice = liftInPractice(GREATEST_PRACTICAL_LIFT, atmosphericPressure, density, vapourPressure);
     const rules: readonly (readonly [LiftRule, number])[] = [
       ["practice", byPractice],

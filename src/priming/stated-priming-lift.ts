@@ -1,0 +1,71 @@
+import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import type { LiquidState } from "../liquid/liquid.ts";
+import { liftRemarks } from "../suction/suction-practice.ts";
+import { vapourPressureMissing } from "../suction/suction-state.ts";
+import { BLANK_OFF_CHOICE, DEFAULT_BLANK_OFF, POOR_BLANK_OFF } from "./air-pump.ts";
+import type { StatedAirPump } from "./described-air-pump.ts";
+import { type PrimingLift, primingLift } from "./priming-lift.ts";
+
+export interface StatedPrimingLiftInput {
+  readonly airPump: StatedAirPump;
+  /** Greatest lift that leaves the pump its NPSH, m; null where it was not worked out. */
+  readonly npshLift: number | null;
+  /** Absolute pressure of the air on site, Pa. */
+  readonly atmosphericPressure: number;
+  readonly liquid: LiquidState;
+}
+
+/**
+ * Greatest suction lift by each rule, m, with an air pump as its user states it. See `primingLift`.
+ *
+ * Where not stated the blank-off is 10 kPa absolute at sea level and nothing leaks; a caution gives the lift at the
+ * poorer end of practice. Cautions too where NPSH was not judged, where no lift is left and on hot liquid.
+ *
+ * Fails where the liquid states no vapour pressure, and as `primingLift`.
+ */
+export function statedPrimingLift(input: StatedPrimingLiftInput): Result<PrimingLift> {
+  const { airPump, npshLift, atmosphericPressure, liquid } = input;
+  const { density, vapourPressure } = liquid;
+  if (vapourPressure === undefined) return fail([vapourPressureMissing()]);
+  const liftAt = (blankOff: number): Result<PrimingLift> =>
+    primingLift({
+      airPump: { freeAir: airPump.freeAir, blankOff, leak: airPump.leak ?? 0 },
+      atmosphericPressure,
+      density,
+      vapourPressure,
+      npshLift,
+    });
+  return andThen(liftAt(airPump.blankOff ?? DEFAULT_BLANK_OFF), (lift) =>
+    succeed(lift, [
+      ...(airPump.blankOff === null ? [blankOffAssumed(liftAt(POOR_BLANK_OFF))] : []),
+      ...(npshLift === null ? [npshNotJudged(lift)] : []),
+      ...(lift.greatest < 0 ? [noLiftLeft(lift)] : []),
+      ...liftRemarks("suction lift", lift.greatest, atmosphericPressure, density, vapourPressure),
+    ]),
+  );
+}
+
+function blankOffAssumed(poor: Result<PrimingLift>): Finding {
+  return {
+    code: "priming-lift-blank-off-assumed",
+    severity: "caution",
+    subject: "air pump",
+    found: amount("absolutePressure", DEFAULT_BLANK_OFF),
+    facts: {
+      poor: amount("absolutePressure", POOR_BLANK_OFF),
+      // A leak that the better pump still outdraws may be too much for the poorer one.
+      lift: amount("head", poor.ok ? poor.value.byBlankOff : 0),
+    },
+    cites: BLANK_OFF_CHOICE,
+  };
+}
+
+function npshNotJudged({ greatest }: PrimingLift): Finding {
+  const found = amount("head", greatest);
+  return { code: "priming-npsh-not-judged", severity: "caution", subject: "suction lift", found };
+}
+
+function noLiftLeft({ greatest, rules }: PrimingLift): Finding {
+  const found = amount("head", -greatest);
+  return { code: "priming-lift-negative", severity: "caution", subject: "suction lift", found, facts: { rule: rules } };
+}
