@@ -1,4 +1,5 @@
 import { type Expression, partsOf } from "./expression.ts";
+import { optionCells } from "./option.ts";
 import type { CalcSheetPlan } from "./plan.ts";
 import { tableCell } from "./work-out.ts";
 
@@ -49,6 +50,9 @@ export function longestChain(plan: CalcSheetPlan): number {
       case "finding":
       case "spill":
         depths.set(item.key, depthOf(item.expression));
+        break;
+      case "option":
+        for (const { key, expression } of Object.values(optionCells(item))) depths.set(key, depthOf(expression));
         break;
       case "line":
         item.rows.forEach((_, row) => {

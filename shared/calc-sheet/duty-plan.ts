@@ -1,6 +1,7 @@
 import type { Duty, DutyPump } from "../duty/duty.ts";
 import type { CalcSheetPlan, PlanItem } from "./plan.ts";
 import { basis, titleBlock } from "./sections/basis.ts";
+import { bolting } from "./sections/bolting.ts";
 import { cautions } from "./sections/cautions.ts";
 import { drawnCurves } from "./sections/drawn-curves.ts";
 import { drive } from "./sections/drive.ts";
@@ -45,8 +46,11 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
 
 /** What turns the pump into a package; each part only where enough is stated for it. */
 function packageRoundThePump(duty: Duty): readonly PlanItem[] {
+  const pressure = duty.pump === undefined ? [] : pressureAndFlanges(duty, duty.pump);
   return [
-    ...(duty.pump === undefined ? [] : [...pressureAndFlanges(duty, duty.pump), ...drive(duty, duty.pump)]),
+    ...pressure,
+    ...bolting(duty, pressure),
+    ...(duty.pump === undefined ? [] : drive(duty, duty.pump)),
     ...priming(duty),
     ...materials(duty),
   ];

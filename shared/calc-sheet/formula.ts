@@ -85,8 +85,10 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
   }
 }
 
+/** A line break is written as CHAR(10), which every spreadsheet keeps. */
 function literal(value: number | string): string {
-  return typeof value === "number" ? String(value) : `"${value.replaceAll('"', '""')}"`;
+  if (typeof value === "number") return String(value);
+  return `"${value.replaceAll('"', '""')}"`.replaceAll("\n", '"&CHAR(10)&"').replace(/^""&|&""$/g, "");
 }
 
 /** Brackets round what binds less tightly than multiplication. */

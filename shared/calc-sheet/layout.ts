@@ -5,6 +5,7 @@ import { Page } from "./layout/page.ts";
 import {
   placeFinding,
   placeInput,
+  placeOption,
   placeResult,
   placeSection,
   placeStatement,
@@ -60,6 +61,9 @@ function place(page: Page, item: PlanItem): void {
       break;
     case "finding":
       placeFinding(page, item);
+      break;
+    case "option":
+      placeOption(page, item);
       break;
     case "statement":
       placeStatement(page, item);

@@ -24,6 +24,7 @@ export type PlanItem =
   | TableItem
   | ChartsItem
   | FindingItem
+  | OptionItem
   | StatementItem;
 
 /** A heading. */
@@ -192,6 +193,18 @@ export interface FindingItem {
   readonly key: string;
   readonly label: string;
   readonly expression: Expression;
+}
+
+/** One of a ranked list: its name and verdict, and beside them what speaks for it, against it, and what it needs. */
+export interface OptionItem {
+  readonly kind: "option";
+  readonly key: string;
+  /** Printed above the first of the list. */
+  readonly heading?: string;
+  readonly name: Expression;
+  readonly verdict: Expression;
+  /** Each on a line of its own after its label; a remark without text is left out. */
+  readonly remarks: readonly { readonly label: string; readonly text: Expression }[];
 }
 
 /** A printed sentence: a reference, a caution. */

@@ -51,6 +51,9 @@ export const STYLES = {
   },
   verdict: { bold: true, color: INK, valign: "top" },
   finding: { color: INK, size: 9, wrap: true, valign: "top" },
+  listHead: { bold: true, size: 9, color: ACCENT, valign: "bottom", border: { bottom: "thin" } },
+  optionName: { color: INK, bold: true, size: 9, wrap: true, valign: "top" },
+  optionVerdict: { color: INK, size: 9, wrap: true, valign: "top" },
   tableText: { color: INK, size: 9, wrap: true, valign: "top", indent: 1 },
   working: { color: QUIET, size: 8 },
   workingHead: { color: QUIET, size: 8, align: "right", border: { bottom: "thin" } },
@@ -76,6 +79,12 @@ const DECIMALS: Readonly<Partial<Record<Quantity, number | Readonly<Record<UnitS
   ratio: 4,
   power: 2,
   speed: 0,
+  force: 0,
+  torque: 1,
+  stress: 1,
+  current: 1,
+  hours: 1,
+  volume: { US: 1, SI: 1, METRIC: 3 },
 };
 
 export function numberFormat(quantity: Quantity | undefined, unitSet: UnitSetName): string {

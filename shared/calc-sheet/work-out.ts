@@ -5,6 +5,7 @@ import type { Argument, Cell } from "../catalogue/cell.ts";
 import { isCellError, isRange } from "../catalogue/cell.ts";
 import type { Entry } from "../catalogue/entry.ts";
 import type { Call, Expression } from "./expression.ts";
+import { optionCells } from "./option.ts";
 import type { CalcSheetPlan, SpillItem, WorkingItem } from "./plan.ts";
 
 /** A plan worked out in memory: what each keyed cell shows, in the plan's unit set, and the findings of its call. */
@@ -248,6 +249,9 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
       case "curve":
       case "finding":
         cells.set(item.key, answerTo(item.expression, item.key));
+        break;
+      case "option":
+        for (const { key, expression } of Object.values(optionCells(item))) cells.set(key, answerTo(expression, key));
         break;
       default:
         break;

@@ -316,9 +316,9 @@ export const FIELDS: Readonly<Record<FieldKey, Field>> = {
     help: "Volume of the fuel tank, for the hours it lasts.",
   },
   supplyVoltage: {
-    label: "Supply voltage, V",
+    label: "Supply voltage",
     kind: "quantity",
-    quantity: "ratio",
+    quantity: "voltage",
     required: false,
     help: "Between lines, three-phase; for the full-load current.",
   },

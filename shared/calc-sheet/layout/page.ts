@@ -1,6 +1,6 @@
 import type { Quantity } from "../../../src/basis/quantities.ts";
 import { isRange, type Scalar } from "../../catalogue/cell.ts";
-import { absolute, addressOf, type Box, rangeOf } from "../../ports/a1.ts";
+import { absolute, addressOf, type Box, boxOf, rangeOf } from "../../ports/a1.ts";
 import type { CellSpec, RuleSpec, SheetSpec, StyleSpec, XYChartSpec } from "../../ports/sheet-spec.ts";
 import type { Expression } from "../expression.ts";
 import { type Addresses, formulaOf } from "../formula.ts";
@@ -8,6 +8,15 @@ import type { CalcSheetPlan, SeriesRange } from "../plan.ts";
 import { numberFormat, resultStyle, STYLES, workingStyle } from "../styles.ts";
 import type { WorkedPlan } from "../work-out.ts";
 import { COLUMNS, GAP_WIDTH, LAST, LINE_HEIGHT, linesOf, NOTES_WIDTH, ROW_HEIGHT, WORKING_WIDTH } from "./columns.ts";
+import { pageBreaks } from "./page-breaks.ts";
+
+/** Heads by their style: so many rows before and after are printed on one page with them. */
+const HEADS: Readonly<Record<string, { readonly before: number; readonly after: number }>> = {
+  section: { before: 1, after: 2 },
+  listHead: { before: 0, after: 1 },
+  tableHead: { before: 0, after: 2 },
+  tableHeadText: { before: 0, after: 2 },
+};
 
 /** A table on the sheet: what its range covers, the rows of its figures, and where each of its columns stands. */
 export interface TablePlace {
@@ -31,6 +40,7 @@ export class Page {
   readonly #rules: RuleSpec[] = [];
   readonly #charts: XYChartSpec[] = [];
   readonly #breaks: number[] = [];
+  readonly #together: [first: number, last: number][] = [];
   readonly #names: Record<string, string> = {};
   readonly #styles: Record<string, StyleSpec> = { ...STYLES };
   readonly #heights: Record<number, number> = {};
@@ -71,15 +81,30 @@ export class Page {
         area: rangeOf({ top: 0, left: 0, bottom: this.row - 1, right: LAST }),
         orientation: "portrait",
         titleRows: "1:1",
-        breaks: this.#breaks,
+        breaks: this.#pageBreaks(),
         header: "",
         footer: "&L&A&CAn aid to estimating: local codes and licensed practice govern&RPage &P of &N",
       },
     };
   }
 
+  #pageBreaks(): readonly number[] {
+    return pageBreaks({
+      count: this.row,
+      heightOf: (row) => this.#heights[row + 1] ?? ROW_HEIGHT,
+      repeated: this.#heights[1] ?? ROW_HEIGHT,
+      breaks: this.#breaks,
+      together: [
+        ...this.#together,
+        ...this.#charts.map(({ at }): [number, number] => [boxOf(at).top, boxOf(at).bottom]),
+      ],
+    });
+  }
+
   put(column: number, cell: Omit<CellSpec, "at">, row = this.row): void {
     this.#cells.push({ at: addressOf(row, column), ...cell });
+    const head = cell.style === undefined ? undefined : HEADS[cell.style];
+    if (head !== undefined) this.#together.push([row - head.before, row + head.after]);
   }
 
   /** A cell with its style over a whole merged stretch, so that borders and fills close. */
@@ -184,7 +209,7 @@ export class Page {
     this.#charts.push(chart);
   }
 
-  /** Ends the printed page after the row before this one. */
+  /** Ends the printed page after the row before this one, full or not. */
   breakPage(): void {
     this.#breaks.push(this.row);
   }

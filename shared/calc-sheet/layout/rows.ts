@@ -2,8 +2,21 @@ import { printedUnit } from "../../../src/basis/quantities.ts";
 import type { Cell } from "../../catalogue/cell.ts";
 import { addressOf } from "../../ports/a1.ts";
 import type { Expression } from "../expression.ts";
-import type { FindingItem, InputItem, ResultItem, SectionItem, StatementItem, TextItem } from "../plan.ts";
-import { COLUMNS, LABEL, LAST, LINE_HEIGHT, NOTES, REMARK, UNIT, VALUE, WIDTHS } from "./columns.ts";
+import { optionCells } from "../option.ts";
+import type { FindingItem, InputItem, OptionItem, ResultItem, SectionItem, StatementItem, TextItem } from "../plan.ts";
+import {
+  COLUMNS,
+  LABEL,
+  LAST,
+  LINE_HEIGHT,
+  linesOf,
+  NOTES,
+  REMARK,
+  ROW_HEIGHT,
+  UNIT,
+  VALUE,
+  WIDTHS,
+} from "./columns.ts";
 import type { Page } from "./page.ts";
 
 export function placeTitle(page: Page): void {
@@ -92,6 +105,33 @@ export function placeFinding(page: Page, { key, label, expression }: FindingItem
     style: "finding",
   });
   page.next(text, WIDTHS.text);
+}
+
+export function placeOption(page: Page, item: OptionItem): void {
+  const { name, verdict, remarks } = optionCells(item);
+  if (item.heading !== undefined) {
+    for (let column = LABEL; column <= LAST; column += 1) {
+      page.put(column, { ...(column === LABEL ? { v: item.heading } : {}), style: "listHead" });
+    }
+    page.height(ROW_HEIGHT);
+    page.row += 1;
+  }
+  page.formula(LABEL, name.expression, name.key, "optionName");
+  page.formula(VALUE, verdict.expression, verdict.key, "optionVerdict");
+  const text = page.worked.cells.get(remarks.key);
+  page.merged(UNIT, LAST, {
+    f: page.formulaText(remarks.expression),
+    cached: (text ?? null) as Cell,
+    style: "finding",
+  });
+  const lines = [textAt(page, name.key, COLUMNS[LABEL]), textAt(page, verdict.key, COLUMNS[VALUE])];
+  page.next(typeof text === "string" ? text : "", WIDTHS.option, Math.max(...lines));
+}
+
+/** Lines the text of a worked cell takes in a column. */
+function textAt(page: Page, key: string, width: number): number {
+  const text = page.worked.cells.get(key);
+  return typeof text === "string" ? linesOf(text, width) : 1;
 }
 
 export function placeStatement(page: Page, { text, caution }: StatementItem): void {

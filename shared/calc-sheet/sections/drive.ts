@@ -1,7 +1,9 @@
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { callOf, constant, type Expression, product, ratio, value, verdict } from "../expression.ts";
+import { callOf, constant, type Expression, ifNumber, product, ratio, value } from "../expression.ts";
 import type { PlanItem } from "../plan.ts";
+import { engine } from "./drive-engine.ts";
+import { motor } from "./drive-motor.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
 import { type RankedList, rankedRow, rankedSpill, remark, statedAmount, statedText } from "./package-inputs.ts";
 
@@ -15,6 +17,14 @@ export function drive(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     { kind: "section", text: "Drive" },
     ...statedText(duty, "driver", driver),
     ...statedAmount(duty, "serviceFactor", serviceFactor),
+    {
+      kind: "result",
+      key: "powerOfOne",
+      label: "Shaft power in operation",
+      quantity: "power",
+      expression: ifNumber(value("operatingPower"), ratio(value("operatingPower"), value("pumpCount")), NOT_GIVEN),
+      how: "Of one pump, at the operating point of the duty as stated.",
+    },
     {
       kind: "result",
       key: "driverPower",
@@ -31,85 +41,8 @@ export function drive(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       expression: product(value("driverPower"), value("serviceFactor")),
       how: "Greatest shaft power times the margin on power.",
     },
-    ...(driver === "motor" ? motor() : engine(duty)),
+    ...(driver === "motor" ? motor(duty, pump) : engine(duty)),
     ...(pump.speed === undefined ? [] : attachment(duty)),
-  ];
-}
-
-const MOTOR = callOf("MOTORSIZE", value("driverPower"), value("serviceFactor"));
-
-function motor(): readonly PlanItem[] {
-  return [
-    {
-      kind: "result",
-      key: "motorRating",
-      label: "Next standard motor rating",
-      quantity: "power",
-      expression: MOTOR,
-      how: "NEMA list in US units, IEC list otherwise. The motor's own service factor is not used up.",
-      main: true,
-    },
-    remark("motorNotes", "Motor", MOTOR),
-  ];
-}
-
-const ENGINE = callOf(
-  "ENGINEPOWER",
-  value("engineRating"),
-  value("altitude"),
-  value("airTemperature"),
-  value("aspiration"),
-);
-
-function engine(duty: Duty): readonly PlanItem[] {
-  const { engineRating, airTemperature, aspiration, specificConsumption } = duty.package;
-  const fuel = callOf(
-    "FUELRATE",
-    value("driverPower"),
-    specificConsumption === undefined ? null : value("specificConsumption"),
-  );
-  const rated: readonly PlanItem[] =
-    engineRating === undefined
-      ? [
-          {
-            kind: "statement",
-            text: "The engine's continuous rating is not stated, so it is not held against the site.",
-          },
-        ]
-      : [
-          ...statedAmount(duty, "engineRating", engineRating),
-          ...statedAmount(duty, "airTemperature", airTemperature),
-          ...statedText(duty, "aspiration", aspiration),
-          {
-            kind: "result",
-            key: "enginePower",
-            label: "Engine power on site",
-            quantity: "power",
-            expression: ENGINE,
-            how: "Continuous net rating adjusted for altitude and air temperature.",
-            main: true,
-          },
-          {
-            kind: "result",
-            key: "engineVerdict",
-            label: "Engine on site",
-            expression: verdict(value("enginePower"), value("powerNeeded"), "carries the power needed", "TOO SMALL"),
-            how: "Against the power the driver must be rated for.",
-          },
-          remark("engineNotes", "Engine", ENGINE),
-        ];
-  return [
-    ...rated,
-    ...statedAmount(duty, "specificConsumption", specificConsumption),
-    {
-      kind: "result",
-      key: "fuelRate",
-      label: "Fuel at the greatest power",
-      quantity: "fuelFlow",
-      expression: fuel,
-      how: "Diesel; at the duty it is less.",
-    },
-    remark("fuelNotes", "Fuel", fuel),
   ];
 }
 
@@ -119,6 +52,11 @@ const ARRANGEMENTS: RankedList = {
   call: callOf("DRIVEARRANGEMENT", value("driver"), value("driverPower"), value("runningSpeed"), ...LIQUID_TAIL),
   rows: 4,
   columns: ["rank", "arrangement", "verdict", "for", "against", "checks"],
+};
+
+const SOLIDS_NOT_COUNTED: PlanItem = {
+  kind: "statement",
+  text: "The solids stated are not counted in this ranking: abrasive liquid wants a bearing frame that carries its own thrust, and a close-coupled motor is for clean liquid.",
 };
 
 function attachment(duty: Duty): readonly PlanItem[] {
@@ -131,15 +69,18 @@ function attachment(duty: Duty): readonly PlanItem[] {
       expression: product(ratio(value("driverPower"), value("runningSpeed")), torqueFactor(duty.unitSet)),
       how: "Greatest shaft power / (2 π running speed).",
     },
+    ...(duty.package.solids > 0 ? [SOLIDS_NOT_COUNTED] : []),
     rankedSpill(ARRANGEMENTS),
     ...Array.from({ length: ARRANGEMENTS.rows }, (_, row) =>
-      rankedRow(ARRANGEMENTS, row, row === 0 ? "Attachment, best first" : "", [
-        ["", 1],
-        [" (", 2],
-        ["). For: ", 3],
-        [". Against: ", 4],
-        [". Check: ", 5],
-      ]),
+      rankedRow(ARRANGEMENTS, row, row === 0 ? "Attachment, best first" : "", {
+        name: 1,
+        verdict: 2,
+        remarks: [
+          ["For", 3],
+          ["Against", 4],
+          ["Check", 5],
+        ],
+      }),
     ),
     remark("attachmentNotes", "Attachment", ARRANGEMENTS.call),
   ];

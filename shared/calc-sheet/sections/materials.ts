@@ -1,54 +1,243 @@
+import { type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { amount } from "../../../src/basis/result.ts";
+import type { MaterialVerdict } from "../../../src/material/judgement.ts";
+import { materialChoice } from "../../../src/material/material-choice.ts";
+import { TIP_SPEED, TIP_SPEED_BY_CLASS, TIP_SPEED_CITE } from "../../../src/material/tip-speed.ts";
+import { type MissingDatum, missingOf } from "../../../src/material/wetted-duty.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { callOf, value } from "../expression.ts";
-import type { PlanItem } from "../plan.ts";
-import { type RankedList, rankedRow, rankedSpill, remark, statedAmount, statedText } from "./package-inputs.ts";
+import { amountText } from "../../text/words.ts";
+import { callOf, constant, type Expression, ifNumber, part, product, value } from "../expression.ts";
+import type { InputItem, OptionItem, PlanItem, ResultItem, TableItem } from "../plan.ts";
+import {
+  type RankedList,
+  type RankedPlaces,
+  rankedRow,
+  rankedSpill,
+  remark,
+  statedAmount,
+  statedText,
+} from "./package-inputs.ts";
+import { isStated, wettedDutyOf } from "./wetted-duty.ts";
 
-/** Where the lists of metals, elastomers, seal faces and dry parts begin, and how much of each is printed. */
-const PRINTED = [
-  { label: "Metals, best first", from: 0, rows: 5 },
-  { label: "Elastomers", from: 11, rows: 2 },
-  { label: "Seal faces", from: 16, rows: 2 },
-  { label: "Dry parts", from: 19, rows: 1 },
-] as const;
+const COLUMNS = ["kind", "rank", "material", "verdict", "parts", "reasons", "cautions"] as const;
 const ROWS = 20;
 
-/** Materials for the liquid, ranked. Nothing is ranked where the pH is not stated. */
+/** Where the kinds begin in the list, how many of each are printed, and how many of those with reasons and cautions. */
+const PRINTED = [
+  { label: "Metals, best first", from: 0, rows: 10, full: 3 },
+  { label: "Lining", from: 10, rows: 1, full: 1 },
+  { label: "Elastomers", from: 11, rows: 3, full: 3 },
+  { label: "Seal faces", from: 16, rows: 2, full: 2 },
+  { label: "Dry parts", from: 19, rows: 1, full: 1 },
+] as const;
+
+/** Metals whose properties are printed. */
+const BEST = ["1", "2", "3"] as const;
+
+/**
+ * Materials of the wetted parts, ranked, with the screens that decide. Nothing is ranked where the pH is not stated:
+ * what else was stated stands there with what to ask for.
+ */
 export function materials(duty: Duty): readonly PlanItem[] {
-  const { pH, chlorides, solids, solidsHardness } = duty.package;
-  if (pH === undefined) return [];
-  const list: RankedList = {
-    key: "materialChoice",
-    label: "Materials for the liquid",
-    call: callOf(
-      "MATERIAL",
-      value("pH"),
-      value("temperature"),
-      chlorides === undefined ? null : value("chlorides"),
-      value("solids"),
-      solidsHardness === undefined ? null : value("solidsHardness"),
-    ),
-    rows: ROWS,
-    columns: ["rank", "material", "verdict", "parts", "reasons", "cautions"],
-  };
-  const hasSolids = duty.pumpLevel > duty.sourceLevel;
+  const wetted = wettedDutyOf(duty);
+  const { pH } = wetted;
+  const stated = statedInputs(duty);
+  if (pH === null) {
+    if (stated.length === 0) return [];
+    return [{ kind: "section", text: "Materials" }, ...stated, ...toAsk(["pH", ...missingOf({ ...wetted, pH: 7 })])];
+  }
+  const list = wettedPartsOf(duty);
+  const isRefused = !materialChoice({ ...wetted, pH }).ok;
+  const solids = isStated(duty, "solids") ? statedAmount(duty, "solids", duty.package.solids) : [];
+  const isPrimed = duty.pumpLevel > duty.sourceLevel;
+  const metals = PRINTED.slice(0, 1).flatMap((kind) => printedRows(list, kind));
+  const others = PRINTED.slice(1).flatMap((kind) => printedRows(list, kind));
   return [
     { kind: "section", text: "Materials" },
     ...statedAmount(duty, "pH", pH),
-    ...statedAmount(duty, "chlorides", chlorides),
-    ...(hasSolids ? [] : statedAmount(duty, "solids", solids)),
-    ...statedText(duty, "solidsHardness", solidsHardness),
+    // Where the pump is primed, the solids stand there already.
+    ...(isPrimed ? [] : solids),
+    ...stated,
+    ...toAsk(missingOf({ ...wetted, pH })),
     rankedSpill(list),
-    ...PRINTED.flatMap(({ label, from, rows }) =>
-      Array.from({ length: rows }, (_, i) =>
-        rankedRow(list, from + i, i === 0 ? label : "", [
-          ["", 1],
-          [" (", 2],
-          [") for ", 3],
-          [". ", 4],
-          [" ", 5],
-        ]),
-      ),
-    ),
-    remark("materialNotes", "Materials", list.call),
+    ...(isRefused ? [refusalOf(list)] : [...metals, propertiesOfBest(list), PROPERTIES_SAID, ...others]),
+    ...tipSpeed(duty),
+    remark("materialNotes", "First choice, screens, sources", list.call),
   ];
+}
+
+function statedInputs(duty: Duty): readonly InputItem[] {
+  const { chlorides, solidsHardness, particleSize, freePassage, oxidiser, makeUp } = duty.package;
+  return [
+    ...statedAmount(duty, "chlorides", chlorides),
+    ...statedText(duty, "solidsHardness", solidsHardness),
+    ...statedAmount(duty, "particleSize", particleSize),
+    ...statedAmount(duty, "freePassage", freePassage),
+    ...statedAmount(duty, "oxidiser", oxidiser),
+    ...statedText(duty, "makeUp", makeUp),
+  ];
+}
+
+/** The list, whole in the working columns; what was not stated is left out of the call. */
+function wettedPartsOf(duty: Duty): RankedList {
+  const { chlorides, solidsHardness, particleSize, freePassage, oxidiser, makeUp } = duty.package;
+  const where = (isGiven: boolean, key: string): Expression | null => (isGiven ? value(key) : null);
+  return {
+    key: "wettedParts",
+    label: "Materials of the wetted parts",
+    call: callOf(
+      "WETTEDPARTS",
+      value("pH"),
+      where(isStated(duty, "temperature"), "temperature"),
+      where(chlorides !== undefined, "chlorides"),
+      where(isStated(duty, "solids"), "solids"),
+      where(solidsHardness !== undefined, "solidsHardness"),
+      where(particleSize !== undefined, "particleSize"),
+      where(freePassage !== undefined, "freePassage"),
+      where(oxidiser !== undefined, "oxidiser"),
+      where(makeUp !== undefined, "makeUp"),
+    ),
+    rows: ROWS,
+    columns: COLUMNS,
+  };
+}
+
+/** A refusal is said once, not in every row. */
+function refusalOf({ key }: RankedList): ResultItem {
+  return {
+    kind: "result",
+    key: "materialRefusal",
+    label: "Materials",
+    expression: part(key, placeOf("material")),
+    how: "Refused: what was stated must change first.",
+    main: true,
+  };
+}
+
+/** Why a datum is asked for, in a few words. */
+const WHY: Readonly<Record<MissingDatum | "pH", string>> = {
+  pH: "nothing is ranked without it",
+  temperature: "chlorides on stainless, elastomers and hot or chemical liquid hang on it",
+  chlorides: "316 and duplex are not judged without them",
+  "solids by weight": "wear is not judged without them",
+  "hardness of the particles": "decides between iron and a hardened wet end",
+  "size of the largest particles": "a rubber lining and the passage of the impeller hang on it",
+  "free passage of the impeller, from the pump maker": "whether the particles pass",
+  "exact make-up and concentration of the liquid": "chemicals, oil and sour gas rule materials out",
+  "dose of any chlorine or other oxidiser": "lowers the limits of iron and 316",
+};
+
+/** What must still be asked, a line each. What is not stated has no cell, so this cannot fall behind one. */
+function toAsk(missing: readonly (MissingDatum | "pH")[]): readonly OptionItem[] {
+  return missing.map((datum, i) => ({
+    kind: "option",
+    key: `materialAsk${String.fromCharCode(65 + i)}`,
+    ...(i === 0 ? { heading: "To ask the customer: nothing is assumed in its place" } : {}),
+    name: constant(datum),
+    verdict: constant("ask"),
+    remarks: [{ label: "Why", text: constant(WHY[datum]) }],
+  }));
+}
+
+const placeOf = (column: (typeof COLUMNS)[number]): number => COLUMNS.indexOf(column);
+
+function printedRows(list: RankedList, { label, from, rows, full }: (typeof PRINTED)[number]): readonly OptionItem[] {
+  return Array.from({ length: rows }, (_, i) => ({
+    ...rankedRow(list, from + i, i === 0 ? label : "", PLACES),
+    remarks: remarksOn(list, from + i, i < full),
+  }));
+}
+
+const PLACES: RankedPlaces = { name: placeOf("material"), verdict: placeOf("verdict"), remarks: [] };
+
+/** Why it does not suit; or what it serves for and why, and where it is said in full what to mind. */
+function remarksOn({ key }: RankedList, row: number, isFull: boolean): OptionItem["remarks"] {
+  const at = (column: (typeof COLUMNS)[number]): Expression => part(key, placeOf(column), row);
+  const labelled = (label: string, text: Expression): Expression => ({ op: "join", terms: [constant(label), text] });
+  const where = (is: MaterialVerdict, met: Expression, otherwise: Expression): Expression => ({
+    op: "ifText",
+    of: at("verdict"),
+    is,
+    met,
+    otherwise,
+  });
+  const none = constant("");
+  const reasons = isFull ? at("reasons") : where("not judged", at("reasons"), none);
+  return [
+    { label: "", text: where("not suited", labelled("Why: ", at("reasons")), labelled("For: ", at("parts"))) },
+    { label: "Why", text: where("not suited", none, reasons) },
+    ...(isFull ? [{ label: "Mind", text: at("cautions") }] : []),
+  ];
+}
+
+/** Hardness, strength, pitting resistance and permeability of the metals at the head of the list. */
+function propertiesOfBest({ key }: RankedList): TableItem {
+  const columns = [
+    { key: "yield", label: "yield strength", quantity: "stress", property: "yield strength" },
+    { key: "metal", label: "metal" },
+    { key: "hardness", label: "least HB", property: "least hardness" },
+    { key: "pitting", label: "least PREN", property: "least PREN", isAsListed: true },
+    { key: "permeability", label: "greatest µr", property: "greatest permeability", isAsListed: true },
+  ] as const satisfies readonly {
+    key: string;
+    label: string;
+    quantity?: Quantity;
+    property?: string;
+    isAsListed?: true;
+  }[];
+  return {
+    kind: "table",
+    key: "metalProperties",
+    heading: "rank",
+    columns,
+    rows: BEST.map((label, row) => {
+      const metal = part(key, placeOf("material"), row);
+      return {
+        label,
+        cells: columns.map((column) => {
+          if (!("property" in column)) return metal;
+          const figure = callOf("MATERIALPROPERTY", metal, constant(column.property));
+          // 31.7 and 1.5 beside 2100: each with the digits of the list, which no one number format gives.
+          const shown: Expression = "isAsListed" in column ? { op: "join", terms: [figure, constant("")] } : figure;
+          return ifNumber(figure, shown, "none");
+        }),
+      };
+    }),
+  };
+}
+
+const PROPERTIES_SAID: PlanItem = {
+  kind: "statement",
+  text: "Least figures of the specifications, where they state any; hardness in Brinell, white iron as cast; µr is the relative magnetic permeability, which is rough: never sort by magnet. Some figures are typical or from memory: MATERIALS says which.",
+};
+
+/** How fast the rim of the impeller runs, which wears with the solids; only where there are any and both are known. */
+function tipSpeed(duty: Duty): readonly PlanItem[] {
+  const { pump, unitSet } = duty;
+  if (pump?.speed === undefined || pump.impellerDiameter === undefined) return [];
+  if (!isStated(duty, "solids") || duty.package.solids === 0) return [];
+  const { whiteIron, rubber } = TIP_SPEED;
+  const say = (speed: number): string => amountText(amount("velocity", speed), unitSet);
+  const byClass = (speeds: readonly number[]): string => speeds.map((speed) => say(speed)).join(", ");
+  return [
+    {
+      kind: "result",
+      key: "tipSpeed",
+      label: "Impeller tip speed",
+      quantity: "velocity",
+      expression: product(constant(tipFactor(unitSet)), value("runningDiameter"), value("runningSpeed")),
+      how: `π × diameter × speed. Common practice: white iron ${say(whiteIron.least)} to ${say(whiteIron.greatest)} at most, rubber below ${say(rubber)}.`,
+    },
+    {
+      kind: "statement",
+      text: `Greatest tip speeds for slurry service classes 1 to 4: all metal ${byClass(TIP_SPEED_BY_CLASS.allMetal)}; rubber ${byClass(TIP_SPEED_BY_CLASS.rubber)}. From memory: check the standard.`,
+      cites: TIP_SPEED_CITE,
+    },
+  ];
+}
+
+/** π with the units of diameter, speed and velocity in it. */
+function tipFactor(unitSet: UnitSetName): number {
+  const { size, speed, velocity } = UNIT_SETS[unitSet];
+  return Number(((Math.PI * size.factor * speed.factor) / velocity.factor).toPrecision(12));
 }

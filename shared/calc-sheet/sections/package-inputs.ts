@@ -1,8 +1,8 @@
 import type { Duty } from "../../duty/duty.ts";
 import type { FieldKey } from "../../duty/duty-text.ts";
 import { FIELDS } from "../../duty/fields.ts";
-import { type Call, constant, type Expression, part } from "../expression.ts";
-import type { FindingItem, InputItem, SpillItem } from "../plan.ts";
+import { type Call, part } from "../expression.ts";
+import type { FindingItem, InputItem, OptionItem, SpillItem } from "../plan.ts";
 import { basisOf, statedField } from "./stated-input.ts";
 
 /** A stated name as an input cell; none where it was not stated. */
@@ -33,18 +33,28 @@ export function rankedSpill({ key, label, call, rows, columns }: RankedList): Sp
   return { kind: "spill", key, label, expression: call, rows: rows + 1, columns: columns.map((of) => ({ key: of })) };
 }
 
-/** One row of a ranked list as a printed line: each column after the words before it. */
+/** One row of a ranked list as an option: places of its name and verdict, and of each remark after its label. */
 export function rankedRow(
   { key }: RankedList,
   row: number,
-  label: string,
-  pieces: readonly (readonly [before: string, place: number])[],
-): FindingItem {
-  const terms: Expression[] = pieces.flatMap(([before, place]) => [
-    ...(before === "" ? [] : [constant(before)]),
-    part(key, place, row),
-  ]);
-  return { kind: "finding", key: `${key}Line${letter(row)}`, label, expression: { op: "join", terms } };
+  heading: string,
+  { name, verdict, remarks }: RankedPlaces,
+): OptionItem {
+  return {
+    kind: "option",
+    key: `${key}Line${letter(row)}`,
+    ...(heading === "" ? {} : { heading }),
+    name: part(key, name, row),
+    verdict: part(key, verdict, row),
+    remarks: remarks.map(([label, place]) => ({ label, text: part(key, place, row) })),
+  };
+}
+
+/** Places in the columns of a ranked list. */
+export interface RankedPlaces {
+  readonly name: number;
+  readonly verdict: number;
+  readonly remarks: readonly (readonly [label: string, place: number])[];
 }
 
 /** Names on a sheet hold no digits, so that none looks like a cell address. */

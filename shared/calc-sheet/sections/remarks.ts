@@ -62,6 +62,8 @@ function expressionsOf(item: PlanItem): readonly Expression[] {
     case "finding":
     case "spill":
       return [item.expression];
+    case "option":
+      return [item.name, item.verdict, ...item.remarks.map(({ text }) => text)];
     case "table":
       return item.rows.flatMap(({ cells }) => cells);
     case "working":

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { longestChain } from "../../../shared/calc-sheet/depth.ts";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
-import { tableCell, workOut } from "../../../shared/calc-sheet/work-out.ts";
+import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { isCellError, isRange } from "../../../shared/catalogue/cell.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
@@ -50,48 +50,6 @@ function cellsOf(of: Duty): ReturnType<typeof workOut>["cells"] {
   return workOut(dutyPlan(of)).cells;
 }
 
-describe("pressure and flanges on the sheet", () => {
-  const cells = cellsOf(duty({ greatestSuctionPressure: "5", flangeClass: "300" }));
-
-  it("adds the stages up from the first suction", () => {
-    /*
-     * Hand calculation. Water at 20 °C, 998.206 kg/m³ (IAPWS-IF97): 998.206 × 9.80665 × 0.3048 / 6894.757 = 0.432751
-     * psi a foot. No acceptance grade, so 5 % on 300 ft of shutoff head: 315 ft, 136.317 psi a stage. From 5 psi:
-     * 141.32, then 277.63, then 413.95 psi.
-     */
-    const wanted = [
-      [5, 141.317],
-      [141.317, 277.633],
-      [277.633, 413.95],
-    ];
-    wanted.forEach(([suction, discharge], i) => {
-      expect(cells.get(tableCell("stages", i, "suction"))).toBeCloseTo(suction as number, 2);
-      expect(cells.get(tableCell("stages", i, "discharge"))).toBeCloseTo(discharge as number, 2);
-    });
-  });
-
-  it("finds the first nozzle that needs the next class", () => {
-    // ASME B16.42, ductile iron to 100 °F: Class 150 holds 250 psi, Class 300 holds 640 psi.
-    const at = (row: number): readonly unknown[] =>
-      ["suctionClass", "class"].map((column) => cells.get(tableCell("stages", row, column)));
-    expect([0, 1, 2].map(at)).toEqual([
-      ["Class 150", "Class 150"],
-      ["Class 150", "Class 300"],
-      ["Class 300", "Class 300"],
-    ]);
-    expect(cells.get("classNeeded")).toBe("Class 300");
-    expect(cells.get("classVerdict")).toBe("pass");
-    // 1.5 × 640 = 960 psi, rounded up to the next 25 psi.
-    expect(cells.get("testPressure")).toBeCloseTo(975, 6);
-  });
-
-  it("fails a class that is too low, and a casing below the pressure", () => {
-    const low = cellsOf(duty({ greatestSuctionPressure: "5", flangeClass: "150", casingWorkingPressure: "300" }));
-    expect(low.get("classVerdict")).toBe("fail");
-    expect(low.get("casingVerdict")).toBe("EXCEEDED");
-  });
-});
-
 describe("drive on the sheet", () => {
   it("sizes a motor for the greatest power on the curve", () => {
     const cells = cellsOf(duty({ driver: "motor" }));
@@ -135,27 +93,6 @@ describe("priming on the sheet", () => {
 
   it("is left out where the pump is flooded, and the pane says so by having no such section", () => {
     expect(shownSection(duty({}), "Priming")).toBeUndefined();
-  });
-});
-
-describe("materials on the sheet", () => {
-  it("ranks ductile iron first in neutral water with a little soft solid", () => {
-    // Case O-M03, a rule of the trade without a source.
-    const section = shownSection(
-      duty({ pH: "7", chlorides: "50", solids: "3", solidsHardness: "soft", temperature: "77" }),
-      "Materials",
-    );
-    expect(section?.lists[0]?.lines[0]).toMatch(/^ductile iron/);
-    expect(section?.lists.map(({ label }) => label)).toEqual([
-      "Metals, best first",
-      "Elastomers",
-      "Seal faces",
-      "Dry parts",
-    ]);
-  });
-
-  it("ranks nothing where the pH is not stated", () => {
-    expect(shownSection(duty({ solids: "3" }), "Materials")).toBeUndefined();
   });
 });
 

@@ -207,9 +207,9 @@ describe("the chosen pump on the sheet", () => {
   it("changes nothing on the sheet of a duty without a pump", () => {
     const { pump: _, ...rest } = quarry;
     const { charts = [], cells, print } = sheetOf(rest);
-    expect(charts).toHaveLength(1);
+    expect(charts.map(({ title }) => title)).not.toContain("Head");
     expect(cells.some(({ f }) => f?.includes("OPERATINGPOINT"))).toBe(false);
-    expect(print?.breaks).toHaveLength(1);
+    expect(print?.breaks?.length).toBeLessThan(sheetOf(quarry).print?.breaks?.length ?? 0);
   });
 
   it("draws its charts from ranges that hold figures", () => {

@@ -1,0 +1,352 @@
+import { describe, expect, it } from "vitest";
+import { longestChain } from "../../../shared/calc-sheet/depth.ts";
+import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
+import { layOut } from "../../../shared/calc-sheet/layout.ts";
+import { tableCell, workOut } from "../../../shared/calc-sheet/work-out.ts";
+import { isCellError, isRange } from "../../../shared/catalogue/cell.ts";
+import { decodeDuty } from "../../../shared/duty/decode.ts";
+import type { Duty } from "../../../shared/duty/duty.ts";
+import { type DutyText, EMPTY_DUTY, type FieldKey, type PumpText } from "../../../shared/duty/duty-text.ts";
+import { shownSection } from "../../../shared/package/shown-section.ts";
+
+/*
+ * Hand calculations. Water at 20 °C, 998.206 kg/m³ (IAPWS-IF97): 998.206 × 9.80665 × 0.3048 / 6894.757 = 0.432751 psi a
+ * foot. No acceptance grade, so 5 % on 300 ft of shutoff head: 315 ft, 136.317 psi a stage. The pump stands 2 ft below
+ * the datum.
+ */
+const PSI_A_FOOT = 0.432751;
+const STAGE = 136.317;
+
+const HEADS = [
+  ["0", "300"],
+  ["250", "295"],
+  ["500", "280"],
+  ["750", "250"],
+  ["1000", "200"],
+] as const;
+
+function duty(fields: Partial<Record<FieldKey, string>>, pump: Partial<PumpText> = {}): Duty {
+  const typed: DutyText = {
+    ...EMPTY_DUTY,
+    fields: {
+      ...EMPTY_DUTY.fields,
+      flow: "600",
+      sourceLevel: "0",
+      pumpLevel: "-2",
+      deliveryLevel: "100",
+      ...fields,
+    },
+    suctionLine: [{ pipe: "10in sch40", length: "20", fittings: "1 entrance flush" }],
+    dischargeLine: [{ pipe: "8in sch40", length: "500", fittings: "1 exit" }],
+    pump: {
+      name: "in line (invented)",
+      speed: "1780",
+      impellerDiameter: "14",
+      points: HEADS.map(([flow, head]) => ({ flow, head, efficiency: "", npshRequired: "" })),
+      speedRatio: "",
+      trimRatio: "",
+      count: "1",
+      arrangement: "series",
+      ...pump,
+    },
+  };
+  const read = decodeDuty(typed);
+  if (read.duty === undefined) throw new Error(JSON.stringify([...read.findings]));
+  return read.duty;
+}
+
+function cellsOf(of: Duty): ReturnType<typeof workOut>["cells"] {
+  return workOut(dutyPlan(of)).cells;
+}
+
+function statementsOf(of: Duty): string {
+  return dutyPlan(of)
+    .items.flatMap((item) => (item.kind === "statement" ? [item.text] : []))
+    .join("\n");
+}
+
+const THREE = { count: "3" };
+
+describe("the stage table of pressure and flanges", () => {
+  const three = duty({ greatestSuctionPressure: "5", flangeClass: "300" }, THREE);
+  const cells = cellsOf(three);
+  const column = (of: string, from = cells): readonly unknown[] =>
+    Array.from({ length: 6 }, (_, row) => from.get(tableCell("nozzles", row, of)));
+
+  it("adds the stages up from the first suction: 5, 141.32, 277.63, 413.95 psi", () => {
+    const psi = [5, 5 + STAGE, 5 + STAGE, 5 + 2 * STAGE, 5 + 2 * STAGE, 5 + 3 * STAGE];
+    expect(column("running")).toEqual(psi.map((each) => expect.closeTo(each, 2)));
+  });
+
+  it("stands the column from the delivery level on every nozzle: 102 ft, 44.14 psi", () => {
+    expect(column("standing")).toEqual(Array(6).fill(expect.closeTo(102 * PSI_A_FOOT, 2)));
+    // The first suction is the one nozzle where it is the greater.
+    expect(column("greatest")[0]).toBeCloseTo(102 * PSI_A_FOOT, 2);
+    expect(column("greatest")[1]).toBeCloseTo(5 + STAGE, 2);
+  });
+
+  it("takes the standing level where one is stated, and the delivery pressure over it", () => {
+    // 202 ft and 30 psi: 117.42 psi.
+    const stated = cellsOf(duty({ standingLevel: "200", deliveryPressure: "30" }));
+    expect(stated.get(tableCell("nozzles", 0, "greatest"))).toBeCloseTo(30 + 202 * PSI_A_FOOT, 2);
+    // 102 ft and 30 psi: 74.14 psi.
+    const level = cellsOf(duty({ deliveryPressure: "30" }));
+    expect(level.get(tableCell("nozzles", 0, "greatest"))).toBeCloseTo(30 + 102 * PSI_A_FOOT, 2);
+  });
+
+  it("finds the class of each nozzle and the first that needs the next", () => {
+    // ASME B16.42, ductile iron to 100 °F: Class 150 holds 250 psi, Class 300 holds 640 psi.
+    const low = cellsOf(duty({ greatestSuctionPressure: "5", flangeClass: "150" }, THREE));
+    expect(column("class", low)).toEqual([
+      "Class 150",
+      "Class 150",
+      "Class 150",
+      "Class 300, the first",
+      "Class 300",
+      "Class 300",
+    ]);
+    expect(low.get("firstToNeed")).toBe("Stage 2 discharge: first to need Class 300.");
+    expect(low.get("classNeeded")).toBe("Class 300");
+    // (250 − 277.63)/250
+    expect(column("margin", low)[3]).toBeCloseTo(-11.05, 1);
+    // Within the class offered, 300, no nozzle needs another.
+    expect(cells.get("firstToNeed")).toBe("None: one class holds at every nozzle.");
+    expect(cells.get("classVerdict")).toBe("pass");
+    expect(cells.get("classRating")).toBeCloseTo(640, 9);
+    // (640 − 413.95)/640
+    expect(cells.get("classMargin")).toBeCloseTo(35.32, 1);
+    // 1.5 × 640 = 960 psi, rounded up to the next 25 psi.
+    expect(cells.get("testPressure")).toBeCloseTo(975, 6);
+    expect(cells.get("greatestPressure")).toBeCloseTo(5 + 3 * STAGE, 2);
+  });
+
+  it("needs no class to be offered", () => {
+    const none = cellsOf(duty({ greatestSuctionPressure: "5" }, THREE));
+    expect(column("class", none)[3]).toBe("Class 300, the first");
+    expect(none.get("firstToNeed")).toBe("Stage 2 discharge: first to need Class 300.");
+    expect(none.get("classVerdict")).toBeUndefined();
+    expect(none.get("surgeVerdict")).toBeUndefined();
+    expect(none.get("surgeTotal")).toBeGreaterThan(0);
+  });
+
+  it("has two rows for one pump, or for pumps side by side", () => {
+    for (const pump of [{}, { count: "3", arrangement: "parallel" }] satisfies Partial<PumpText>[]) {
+      const one = dutyPlan(duty({}, pump)).items.find((item) => item.kind === "table" && item.key === "nozzles");
+      expect(one?.kind === "table" && one.rows.map(({ label }) => label)).toEqual(["Suction", "Discharge"]);
+    }
+  });
+});
+
+describe("the greatest head of one pump", () => {
+  it.each([
+    ["as it runs", {}, {}, 300],
+    // 0.9² × 0.95² × 300 ft
+    ["turned down and trimmed", {}, { speedRatio: "0.9", trimRatio: "0.95" }, 219.3075],
+    // (1958/1780)² = 1.21
+    ["at a greatest speed", { greatestSpeed: "1958" }, {}, 363],
+    // Running at 1602 rpm, 243 ft; (1780/1602)² brings back 300.
+    ["at full speed again", { greatestSpeed: "1780" }, { speedRatio: "0.9" }, 300],
+    // 1.1² × (14.7/14)² × 300
+    ["with the largest impeller too", { greatestSpeed: "1958", greatestImpeller: "14.7" }, {}, 400.2075],
+    // (14/13.3)² × 0.95² × 300
+    ["with the full impeller again", { greatestImpeller: "14" }, { trimRatio: "0.95" }, 300],
+    ["never below that as it runs", { greatestSpeed: "1500", greatestImpeller: "12" }, {}, 300],
+    ["as it runs where its own speed is not known", { greatestSpeed: "1958" }, { speed: "" }, 300],
+  ] as const)("%s", (_, fields, pump, feet) => {
+    expect(cellsOf(duty(fields, pump)).get("greatestHead")).toBeCloseTo(feet, 6);
+  });
+
+  it("prints each ratio", () => {
+    const cells = cellsOf(duty({ greatestSpeed: "1958", greatestImpeller: "14.7" }));
+    expect(cells.get("topOfCurve")).toBeCloseTo(300, 9);
+    expect(cells.get("greatestSpeedRatio")).toBeCloseTo(1.1, 9);
+    expect(cells.get("greatestTrimRatio")).toBeCloseTo(1.05, 9);
+  });
+
+  it("is the peak of a drooping curve, wherever the curve is read", () => {
+    const points = [
+      ["0", "300"],
+      ["130", "312"],
+      ["1000", "200"],
+    ].map(([flow = "", head = ""]) => ({ flow, head, efficiency: "", npshRequired: "" }));
+    expect(cellsOf(duty({}, { points })).get("greatestHead")).toBeCloseTo(312, 9);
+  });
+
+  it("says what it does not count", () => {
+    expect(statementsOf(duty({ greatestSpeed: "1958" }, { speed: "" }))).toContain(
+      "A greatest speed is stated, but not the speed its curve was drawn at, so it is NOT counted",
+    );
+    expect(statementsOf(duty({ greatestImpeller: "15" }, { impellerDiameter: "" }))).toContain(
+      "A greatest impeller diameter is stated, but not the impeller diameter",
+    );
+    expect(statementsOf(duty({ greatestSpeed: "1500" }))).toContain("The greatest speed stated is below the speed run");
+    expect(statementsOf(duty({ greatestSpeed: "1780", greatestImpeller: "14" }))).not.toMatch(
+      /greatest (speed|impeller)/,
+    );
+    const points = HEADS.slice(1).map(([flow, head]) => ({ flow, head, efficiency: "", npshRequired: "" }));
+    expect(statementsOf(duty({}, { points }))).toContain("the true pressures are HIGHER");
+    expect(statementsOf(duty({}))).not.toContain("HIGHER");
+  });
+});
+
+describe("what the pressures are held against", () => {
+  it("fails a class that is too low, and a casing below the pressure", () => {
+    const low = cellsOf(
+      duty({ greatestSuctionPressure: "5", flangeClass: "150", casingWorkingPressure: "300" }, THREE),
+    );
+    expect(low.get("classVerdict")).toBe("fail");
+    expect(low.get("casingVerdict")).toBe("EXCEEDED");
+    // The flange, at 250 psi, gives way before the casing at 300.
+    expect(low.get("weakestPart")).toBe("flange");
+    expect(low.get("weakestLimit")).toBeCloseTo(250, 9);
+  });
+
+  it("names the weakest of flange, casing and other part: discharge at 141.32 psi", () => {
+    const of = (fields: Partial<Record<FieldKey, string>>) =>
+      cellsOf(duty({ greatestSuctionPressure: "5", flangeClass: "150", ...fields }));
+    const hose = of({ casingWorkingPressure: "225", otherPart: "hose", otherPartPressure: "150" });
+    expect(hose.get("weakestPart")).toBe("hose");
+    expect(hose.get("otherPartVerdict")).toBe("holds the discharge");
+    // (150 − 141.317)/150
+    expect(hose.get(tableCell("nozzles", 1, "margin"))).toBeCloseTo(5.79, 1);
+    const seal = of({ casingWorkingPressure: "225", otherPart: "shaft seal", otherPartPressure: "141" });
+    expect(seal.get("otherPartVerdict")).toBe("EXCEEDED");
+    const casing = of({ casingWorkingPressure: "225" });
+    expect(casing.get("weakestPart")).toBe("casing");
+    expect(casing.get("casingVerdict")).toBe("holds the discharge");
+    const unnamed = of({ otherPartPressure: "100" });
+    expect(unnamed.get("weakestPart")).toBe("other part");
+  });
+
+  it("holds a part named for the suction against the suction alone: 44.14 psi", () => {
+    const cells = cellsOf(duty({ flangeClass: "150", otherPart: "suction hose", otherPartPressure: "45" }));
+    expect(cells.get("otherPartVerdict")).toBe("holds the suction");
+    expect(cells.get("weakestPart")).toBe("flange");
+    const weak = cellsOf(duty({ flangeClass: "150", otherPart: "suction hose", otherPartPressure: "44" }));
+    expect(weak.get("otherPartVerdict")).toBe("EXCEEDED");
+  });
+
+  it("says so where the other part has no pressure", () => {
+    expect(statementsOf(duty({ otherPart: "hose" }))).toContain("What the hose may carry is not stated");
+  });
+
+  it("rates grey iron by the size of each flange", () => {
+    // ASME B16.1, A126 Class B to 150 °F: Class 125 holds 200 psi up to NPS 12, 150 psi from NPS 14; 30 + 136.32 psi.
+    const grey = { greatestSuctionPressure: "30", casingMaterial: "A126 Class B", flangeClass: "125" };
+    const small = cellsOf(duty({ ...grey, suctionFlange: "14", dischargeFlange: "12" }));
+    expect(small.get("classVerdict")).toBe("pass");
+    expect(small.get("classRating")).toBeCloseTo(200, 9);
+    const large = cellsOf(duty({ ...grey, dischargeFlange: "14" }));
+    expect(large.get("classVerdict")).toBe("fail");
+    expect(large.get("classNeeded")).toBe("Class 250");
+    const beside = cellsOf(duty({ ...grey, flangeClass: "125 NPS 12" }));
+    expect(beside.get("classVerdict")).toBe("pass");
+  });
+
+  it("says plainly where the trade figure and the standard disagree", () => {
+    // 120 + 136.32 = 256.32 psi: over the 250 of ASME B16.42, under the trade's 260.
+    const between = cellsOf(duty({ greatestSuctionPressure: "120", flangeClass: "150" }));
+    expect(between.get("tradeFigure")).toBe(
+      "260 psig for Class 150, 680 psig for Class 300; the standard decides. Discharge: DISAGREES: it would pass Class 150, the standard does not.",
+    );
+    expect(between.get("classVerdict")).toBe("fail");
+    // 130 + 136.32 = 266.32 psi of cast steel, which holds 285 cold.
+    const steel = cellsOf(duty({ greatestSuctionPressure: "130", flangeClass: "150", casingMaterial: "WCB" }));
+    expect(steel.get("tradeFigure")).toContain("it would not pass Class 150, the standard does");
+    expect(steel.get("classVerdict")).toBe("pass");
+    expect(cellsOf(duty({ flangeClass: "150" })).get("tradeFigure")).toContain("It agrees at every nozzle.");
+  });
+
+  it("shows surge apart, with a verdict of its own", () => {
+    const cells = cellsOf(duty({ greatestSuctionPressure: "5", flangeClass: "150" }));
+    const surge = cells.get("surgePressure") as number;
+    /*
+     * 600 US gpm in 8 in schedule 40 (bore 7.981 in, wall 0.322 in): 3.848 ft/s. Water K 2.19 GPa, steel 207 GPa: 1318
+     * m/s. Joukowsky: 998.2 × 1318 × 1.1728 m/s = 1.543 MPa, 223.8 psi.
+     */
+    expect(Math.abs(surge / 223.8 - 1)).toBeLessThan(0.01);
+    expect(cells.get("surgeTotal")).toBeCloseTo(5 + STAGE + surge, 2);
+    expect(cells.get("surgeVerdict")).toBe("above the rating");
+    expect(cells.get("classVerdict")).toBe("pass");
+    expect(cells.get("classNeeded")).toBe("Class 150");
+    const higher = cellsOf(duty({ greatestSuctionPressure: "5", flangeClass: "300" }));
+    expect(higher.get("surgeVerdict")).toBe("within the rating");
+  });
+});
+
+/** Brackets open at once. */
+function nestingOf(formula: string): number {
+  let open = 0;
+  let most = 0;
+  for (const letter of formula) {
+    if (letter === "(") open += 1;
+    if (letter === ")") open -= 1;
+    most = Math.max(most, open);
+  }
+  return most;
+}
+
+const shallow = [
+  ["0", "16"],
+  ["500", "14"],
+  ["1000", "9"],
+].map(([flow = "", head = ""]) => ({ flow, head, efficiency: "", npshRequired: "" }));
+
+describe("the section as a whole", () => {
+  const whole = duty(
+    {
+      flangeClass: "150",
+      greatestSpeed: "1958",
+      greatestImpeller: "15",
+      standingLevel: "120",
+      suctionFlange: "10",
+      dischargeFlange: "8",
+      casingWorkingPressure: "400",
+      otherPart: "suction hose",
+      otherPartPressure: "150",
+      acceptanceGrade: "2B",
+    },
+    { count: "6" },
+  );
+
+  it("has no error in any cell of its own", () => {
+    const own = /^(nozzle|series|greatest|class|weakest|casing|other|trade|surge|first|topOf|testPressure)/;
+    const inError = [...cellsOf(whole)].filter(
+      ([key, cell]) => own.test(key) && (isRange(cell) ? cell.flat().some(isCellError) : isCellError(cell)),
+    );
+    expect(inError).toEqual([]);
+  });
+
+  it("chains no more than three of our functions, and can be laid out", () => {
+    const plan = dutyPlan(whole);
+    expect(longestChain(plan)).toBeLessThanOrEqual(3);
+    expect(layOut(plan, workOut(plan)).cells.length).toBeGreaterThan(0);
+  });
+
+  it("keeps its formulas shallow, however many pumps there are: Excel nests no more than 64 deep", () => {
+    const plan = dutyPlan(duty({ flangeClass: "150" }, { count: "40", points: shallow }));
+    const worked = workOut(plan);
+    const deepest = layOut(plan, worked).cells.map(({ f }) => nestingOf(f ?? ""));
+    expect(Math.max(...deepest)).toBeLessThan(20);
+    // 40 pumps of 16 ft at 1.05 × 0.432751 psi a foot: 250 psi stand at 34.4 pumps.
+    expect(worked.cells.get("firstToNeed")).toBe("Stage 35 discharge: first to need Class 300.");
+  });
+
+  it("counts the tolerance of the grade: the first discharge at 300 × 1.21 × (15/14)² × 1.05 ft", () => {
+    const feet = 300 * 1.21 * (15 / 14) ** 2 * 1.05;
+    expect(cellsOf(whole).get(tableCell("nozzles", 1, "running"))).toBeCloseTo(feet * PSI_A_FOOT, 1);
+  });
+
+  it("tells the pane why where a material has no rating at the temperature", () => {
+    const hot = duty({
+      casingMaterial: "grey iron",
+      flangeClass: "125 NPS 16",
+      temperature: "200",
+      liquid: "ethylene glycol 40 %",
+    });
+    expect(shownSection(hot, "Pressure and flanges")).toBeDefined();
+    const conflict = duty({ casingMaterial: "grey iron", flangeClass: "125 NPS 16", dischargeFlange: "8" });
+    const shown = shownSection(conflict, "Pressure and flanges");
+    expect(shown?.figures.find(({ label }) => label === "Class offered")?.text).toContain("differ; give one");
+  });
+});
