@@ -102,7 +102,7 @@ export function openingState(duty: DutyText = EMPTY_DUTY): PaneState {
     typingIn: undefined,
     list: undefined,
     openHelp: new Set(),
-    closedSteps: new Set(["job", "pressure", "drive", "priming", "materials", "tracing"]),
+    closedSteps: new Set(["job", "pressure", "bolting", "drive", "priming", "materials", "tracing"]),
     unitsAsked: undefined,
     notice: undefined,
     writing: { kind: "idle" },

@@ -4,6 +4,7 @@ import { flowAndLevels } from "./views/flow-and-levels.ts";
 import { job } from "./views/job.ts";
 import { dischargeLine, suctionLine } from "./views/lines.ts";
 import { liquidAndSite } from "./views/liquid-and-site.ts";
+import { bolting } from "./views/package/bolting.ts";
 import { drive } from "./views/package/drive.ts";
 import { materials } from "./views/package/materials.ts";
 import { pressure } from "./views/package/pressure.ts";
@@ -30,6 +31,7 @@ export const STEPS: readonly Step[] = [
   pump,
   range,
   pressure,
+  bolting,
   drive,
   priming,
   materials,

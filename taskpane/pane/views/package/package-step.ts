@@ -1,9 +1,10 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Duty } from "../../../../shared/duty/duty.ts";
 import type { FieldKey } from "../../../../shared/duty/duty-text.ts";
-import { type ShownSection, shownSection } from "../../../../shared/package/shown-section.ts";
+import { type ShownOption, type ShownSection, shownSection } from "../../../../shared/package/shown-section.ts";
 import type { PaneContext, Step } from "../../context.ts";
 import { fieldView } from "../field.ts";
+import { sheetTableView } from "./sheet-table.ts";
 
 export interface PackageStep {
   readonly key: string;
@@ -42,17 +43,18 @@ function answerView({ state, worked }: PaneContext, { title, missing, picture }:
   return html`${picture?.(worked.duty, state.width) ?? nothing} ${sectionView(section)}`;
 }
 
-function sectionView({ figures, lists, remarks }: ShownSection): TemplateResult {
+function sectionView({ figures, tables, lists, remarks }: ShownSection): TemplateResult {
   return html`<dl class="figures">
       ${figures.map(
         ({ label, text, main }) =>
           html`<div class="figure ${main ? "main" : ""}"><dt>${label}</dt><dd>${text}</dd></div>`,
       )}
     </dl>
+    ${tables.map(sheetTableView)}
     ${lists.map(
-      ({ label, lines }) =>
+      ({ label, options }) =>
         html`<h3>${label}</h3>
-          <ol class="ranked-lines">${lines.map((line) => html`<li>${line}</li>`)}</ol>`,
+          <ol class="options">${options.map((option) => html`<li>${optionView(option)}</li>`)}</ol>`,
     )}
     ${
       remarks.length === 0
@@ -62,4 +64,12 @@ function sectionView({ figures, lists, remarks }: ShownSection): TemplateResult 
             <ul>${remarks.map((line) => html`<li>${line}</li>`)}</ul>
           </details>`
     }`;
+}
+
+/** Name and verdict in sight; what speaks for and against it opens below. */
+function optionView({ name, verdict, remarks }: ShownOption): TemplateResult {
+  return html`<details class="option">
+    <summary><span class="option-name">${name}</span> <span class="option-verdict">${verdict}</span></summary>
+    ${remarks.map(({ label, text }) => html`<p>${label === "" ? nothing : html`<strong>${label}.</strong> `}${text}</p>`)}
+  </details>`;
 }

@@ -1,0 +1,44 @@
+import { tableCell } from "../calc-sheet/work-out.ts";
+import type { Duty } from "../duty/duty.ts";
+import { workedDuty } from "./worked-duty.ts";
+
+/** A flange as the sheet has it, for a drawing of its face; in the unit of sizes of the duty. */
+export interface FlangeFace {
+  readonly name: string;
+  readonly outside: number;
+  readonly boltCircle: number;
+  readonly bolts: number;
+  /** "3/4 in", whatever the reader's units. */
+  readonly boltSize: string;
+  readonly hole: number;
+  /** Nothing where the standard of the class is not held for it. */
+  readonly raisedFace: number | undefined;
+  readonly gasketOutside: number;
+  readonly gasketInside: number;
+}
+
+/** The flanges of the pump that have dimensions on the sheet. */
+export function flangeFaces(duty: Duty): readonly FlangeFace[] {
+  const { cells } = workedDuty(duty).worked;
+  return [
+    ["Suction flange", "suctionDimensions"],
+    ["Discharge flange", "dischargeDimensions"],
+  ].flatMap(([name = "", record = ""]) => {
+    const at = (column: string): unknown => cells.get(tableCell(record, 0, column));
+    const number = (column: string): number | undefined => {
+      const cell = at(column);
+      return typeof cell === "number" ? cell : undefined;
+    };
+    const outside = number("outside");
+    const boltCircle = number("circle");
+    const bolts = number("bolts");
+    const hole = number("hole");
+    const gasketOutside = number("gasketOutside");
+    const gasketInside = number("gasketInside");
+    if (outside === undefined || boltCircle === undefined || bolts === undefined || hole === undefined) return [];
+    if (gasketOutside === undefined || gasketInside === undefined) return [];
+    const raisedFace = number("raisedFace");
+    const boltSize = String(at("boltSize"));
+    return [{ name, outside, boltCircle, bolts, boltSize, hole, raisedFace, gasketOutside, gasketInside }];
+  });
+}

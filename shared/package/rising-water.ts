@@ -1,0 +1,71 @@
+import { COURSE_POINTS, RISE_STEPS } from "../../src/priming/prime-course.ts";
+import { tableCell } from "../calc-sheet/work-out.ts";
+import type { Duty } from "../duty/duty.ts";
+import { type Worked, type WorkedDuty, workedDuty } from "./worked-duty.ts";
+
+/** Where the water stands at a time of the priming: s, and m over the liquid surface. */
+export interface WaterMark {
+  readonly time: number;
+  readonly height: number;
+}
+
+/** How the water rises to the pump, read off the plan that the sheet is written from. m and s. */
+export interface RisingWater {
+  readonly lift: number;
+  readonly byBlankOff: number;
+  readonly byPractice: number;
+  /** Undefined where NPSHR is not stated. */
+  readonly byNpsh: number | undefined;
+  readonly greatest: number;
+  /** From the start until the casing is full; undefined where it never primes. */
+  readonly course: WaterCourse | undefined;
+}
+
+export interface WaterCourse {
+  /** From the liquid surface to the lift in equal steps of height. */
+  readonly rising: readonly WaterMark[];
+  /** When the lift is gained, and when the casing is full. */
+  readonly riseTime: number;
+  readonly total: number;
+}
+
+/** The rising water for the pane; undefined where the pump is flooded or its lifts cannot be worked out. */
+export function risingWater(duty: Duty): RisingWater | undefined {
+  if (duty.pumpLevel <= duty.sourceLevel) return undefined;
+  const worked = workedDuty(duty);
+  const { figure, figureWhereGiven } = worked;
+  const lift = figure("suctionLift");
+  const byBlankOff = figure("liftByBlankOff");
+  const byPractice = figure("liftByPractice");
+  const byNpsh = figureWhereGiven("liftByNpsh");
+  const greatest = figure("greatestPrimingLift");
+  if (!isNumber(lift) || !isNumber(byBlankOff) || !isNumber(byPractice) || !isNumber(greatest)) return undefined;
+  return {
+    lift,
+    byBlankOff,
+    byPractice,
+    byNpsh: isNumber(byNpsh) ? byNpsh : undefined,
+    greatest,
+    course: courseOf(worked),
+  };
+}
+
+function courseOf({ cell }: WorkedDuty): WaterCourse | undefined {
+  const marks: WaterMark[] = [];
+  for (let row = 0; row < COURSE_POINTS; row += 1) {
+    const time = cell(tableCell("primeCourse", row, "time"), "duration");
+    const height = cell(tableCell("primeCourse", row, "height"), "head");
+    if (!isNumber(time) || !isNumber(height)) return undefined;
+    marks.push({ time, height });
+  }
+  const rising = marks.slice(0, RISE_STEPS + 1);
+  return {
+    rising,
+    riseTime: (rising.at(-1) as WaterMark).time,
+    total: (marks.at(-1) as WaterMark).time,
+  };
+}
+
+function isNumber(worked: Worked | undefined): worked is number {
+  return typeof worked === "number";
+}

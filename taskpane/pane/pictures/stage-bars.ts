@@ -1,0 +1,155 @@
+import { scaleLinear } from "d3-scale";
+import { html, nothing, svg, type TemplateResult } from "lit";
+import type { PressureLine, StageNozzle, StagePressures } from "../../../shared/package/stage-pressures.ts";
+import { amountText, figures } from "../../../shared/text/words.ts";
+import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { amount } from "../../../src/basis/result.ts";
+import { fromEngine } from "../../../src/basis/units.ts";
+import { runningSums } from "./running-sums.ts";
+
+const LINE_ROW = 15;
+const BAR_ROW = 20;
+const NOTE_ROW = 14;
+const BAR = 11;
+const FIGURE = 42;
+/** Width of a letter of the pictures' type, px: enough to keep texts off the edge. */
+const LETTER = 6;
+
+const LINE_CLASSES: Readonly<Record<PressureLine["kind"], string>> = {
+  offered: "line running",
+  class: "line",
+  part: "line aged",
+  trade: "guide",
+};
+
+/** Greatest pressure at each nozzle against the ratings of the classes, the other parts and the trade figures. */
+export function stageBars(pressures: StagePressures, units: UnitSetName, width: number): TemplateResult {
+  const { nozzles, lines, classOffered } = pressures;
+  const shown = (pressure: number): string => figures(fromEngine(pressure, UNIT_SETS[units].gaugePressure));
+  const labels = LETTER * Math.max(...nozzles.map(({ label }) => label.length)) + 12;
+  const most = Math.max(...nozzles.map(({ greatest }) => greatest), ...lines.map(({ pressure }) => pressure));
+  const x = scaleLinear()
+    .domain([0, most])
+    .range([labels, width - FIGURE]);
+  // Highest on top: a label then stands left of its own line and of every line above it.
+  const sorted = lines.toSorted((a, b) => b.pressure - a.pressure);
+  const notes = nozzles.map((nozzle) => fitted(notesOf(nozzle, classOffered), width));
+  const first = LINE_ROW * sorted.length + 4;
+  const tops = runningSums(notes.map((own) => BAR_ROW + NOTE_ROW * own.length)).map((sum) => first + sum);
+  const height = (tops.at(-1) as number) + 2;
+  return html`<figure>
+    <svg
+      class="picture"
+      viewBox="0 0 ${width} ${height}"
+      width=${width}
+      height=${height}
+      role="img"
+      aria-label="${stageBarsWords(pressures, units)}"
+    >
+      ${nozzles.map(({ greatest, isAboveOffered, partsExceeded }, i) => {
+        const isShort = isAboveOffered || partsExceeded.length > 0;
+        return svg`<rect class="bar ${isShort ? "short" : ""}" x=${x(0)} y=${barTop(tops[i])}
+          width=${Math.max(1, x(greatest) - x(0))} height=${BAR} />`;
+      })}
+      <path class="axis" d="M${x(0)} ${first}V${height}" />
+      ${sorted.map(
+        ({ kind, pressure }, i) =>
+          svg`<path class=${LINE_CLASSES[kind]} d="M${x(pressure)} ${LINE_ROW * i + 2}V${height}" />`,
+      )}
+      ${sorted.map((line, i) => lineLabel(line, x(line.pressure), LINE_ROW * (i + 1) - 3, shown, width))}
+      ${nozzles.map(
+        ({ label, greatest }, i) =>
+          svg`<text class="curve-name" x="0" y=${barTop(tops[i]) + 10}>${label}</text>
+            <text class="curve-name" x=${width} y=${barTop(tops[i]) + 10} text-anchor="end">${shown(greatest)}</text>`,
+      )}
+      ${notes.map((own, i) =>
+        own.map(({ text, isShort }, line) => {
+          const y = (tops[i] as number) + BAR_ROW + NOTE_ROW * line + 9;
+          return svg`${isShort ? svg`<path class="short-mark" d="M1 ${y}l5 -9l5 9Z" />` : nothing}
+            <text class="curve-name ${isShort ? "short" : ""}" x=${NOTE_LEFT} y=${y}>${text}</text>`;
+        }),
+      )}
+    </svg>
+    <figcaption>
+      Greatest pressure at each nozzle, ${printedUnit("gaugePressure", units)}. ${lineWords(pressures).join(" ")}
+    </figcaption>
+  </figure>`;
+}
+
+/** What each kind of line stands for, where there is one. */
+function lineWords({ lines, classOffered }: StagePressures): readonly string[] {
+  const has = (kind: PressureLine["kind"]): boolean => lines.some((line) => line.kind === kind);
+  const thick = classOffered === undefined ? "" : ", thick for the class offered";
+  return [
+    ...(has("class") || has("offered") ? [`Solid lines: ratings at liquid temperature${thick}.`] : []),
+    ...(has("part") ? ["Long dashes: what a part may carry."] : []),
+    ...(has("trade") ? ["Short dashes: the trade figure, a check that decides nothing."] : []),
+  ];
+}
+
+function barTop(top: number | undefined): number {
+  return (top ?? 0) + 5;
+}
+
+/** Left of its line where it fits there, otherwise right of it. */
+function lineLabel(
+  { name, pressure, kind }: PressureLine,
+  x: number,
+  y: number,
+  shown: (pressure: number) => string,
+  width: number,
+): TemplateResult {
+  const text = `${name} ${shown(pressure)}`;
+  const isLeft = x > LETTER * text.length + 4 || x > width / 2;
+  return svg`<text class="curve-name ${kind === "offered" ? "total" : ""}" x=${isLeft ? x - 4 : x + 4} y=${y}
+    text-anchor=${isLeft ? "end" : "start"}>${text}</text>` as TemplateResult;
+}
+
+interface Note {
+  readonly text: string;
+  /** Something does not hold. */
+  readonly isShort: boolean;
+}
+
+/** What is to be said of a nozzle under its bar; nothing of one that holds with its pump running. */
+function notesOf(nozzle: StageNozzle, classOffered: string | undefined): readonly Note[] {
+  const { classNeeded, isFirst, isAboveOffered, isStanding, partsExceeded } = nozzle;
+  const needs = classNeeded.startsWith("beyond") ? `a class ${classNeeded}` : classNeeded;
+  return [
+    ...(isAboveOffered
+      ? [{ text: `${isFirst ? "first " : ""}above ${classOffered}: needs ${needs}`, isShort: true }]
+      : isFirst
+        ? [{ text: `first to need ${needs}`, isShort: false }]
+        : []),
+    ...(partsExceeded.length > 0 ? [{ text: `above the ${partsExceeded.join(" and the ")}`, isShort: true }] : []),
+    ...(isStanding ? [{ text: "column standing, pumps stopped", isShort: false }] : []),
+  ];
+}
+
+const NOTE_LEFT = 15;
+/** Letters of a note are bold. */
+const NOTE_LETTER = 6.6;
+
+/** Notes of a kind on one line where the picture is wide enough. */
+function fitted(notes: readonly Note[], width: number): readonly Note[] {
+  const lines: Note[] = [];
+  for (const note of notes) {
+    const last = lines.at(-1);
+    const together = `${last?.text}; ${note.text}`;
+    if (last?.isShort === note.isShort && NOTE_LETTER * together.length < width - NOTE_LEFT) {
+      lines[lines.length - 1] = { text: together, isShort: note.isShort };
+    } else lines.push(note);
+  }
+  return lines;
+}
+
+/** All that the picture shows, in words. */
+export function stageBarsWords({ nozzles, lines, classOffered }: StagePressures, units: UnitSetName): string {
+  const said = (pressure: number): string => amountText(amount("gaugePressure", pressure), units);
+  const bars = nozzles.map((nozzle) => {
+    const notes = notesOf(nozzle, classOffered).map(({ text }) => `, ${text}`);
+    return `${nozzle.label} ${said(nozzle.greatest)}${notes.join("")}`;
+  });
+  const held = lines.map(({ name, pressure }) => `${name} ${said(pressure)}`);
+  return `Greatest pressure at each nozzle: ${bars.join("; ")}. Held against: ${held.join("; ")}.`;
+}
