@@ -203,7 +203,7 @@ export interface OptionItem {
   readonly heading?: string;
   readonly name: Expression;
   readonly verdict: Expression;
-  /** Each on a line of its own after its label; a remark without text is left out. */
+  /** Each on a line of its own after its label. The first always has a text; a further one without is left out. */
   readonly remarks: readonly { readonly label: string; readonly text: Expression }[];
 }
 

@@ -8,6 +8,8 @@ import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
 import { type DutyText, EMPTY_DUTY, type FieldKey, type PumpText } from "../../../shared/duty/duty-text.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
+import { quotedSheetName } from "../../../shared/ports/sheet-name.ts";
+import { headlessGrid } from "../../../workbench/headless.ts";
 
 /*
  * Hand calculations. Water at 20 °C, 998.206 kg/m³ (IAPWS-IF97): 998.206 × 9.80665 × 0.3048 / 6894.757 = 0.432751 psi a
@@ -293,21 +295,19 @@ const shallow = [
 ].map(([flow = "", head = ""]) => ({ flow, head, efficiency: "", npshRequired: "" }));
 
 describe("the section as a whole", () => {
-  const whole = duty(
-    {
-      flangeClass: "150",
-      greatestSpeed: "1958",
-      greatestImpeller: "15",
-      standingLevel: "120",
-      suctionFlange: "10",
-      dischargeFlange: "8",
-      casingWorkingPressure: "400",
-      otherPart: "suction hose",
-      otherPartPressure: "150",
-      acceptanceGrade: "2B",
-    },
-    { count: "6" },
-  );
+  const WHOLE = {
+    flangeClass: "150",
+    greatestSpeed: "1958",
+    greatestImpeller: "15",
+    standingLevel: "120",
+    suctionFlange: "10",
+    dischargeFlange: "8",
+    casingWorkingPressure: "400",
+    otherPart: "suction hose",
+    otherPartPressure: "150",
+    acceptanceGrade: "2B",
+  } as const;
+  const whole = duty(WHOLE, { count: "6" });
 
   it("has no error in any cell of its own", () => {
     const own = /^(nozzle|series|greatest|class|weakest|casing|other|trade|surge|first|topOf|testPressure)/;
@@ -335,6 +335,41 @@ describe("the section as a whole", () => {
   it("counts the tolerance of the grade: the first discharge at 300 × 1.21 × (15/14)² × 1.05 ft", () => {
     const feet = 300 * 1.21 * (15 / 14) ** 2 * 1.05;
     expect(cellsOf(whole).get(tableCell("nozzles", 1, "running"))).toBeCloseTo(feet * PSI_A_FOOT, 1);
+  });
+
+  it("calculates the same in a spreadsheet, and follows a change of its inputs there", async () => {
+    const grid = headlessGrid();
+    const plan = dutyPlan(whole);
+    const spec = layOut(plan, workOut(plan));
+    const name = quotedSheetName(await grid.host.addSheet(spec));
+    const formulas = spec.cells.filter(({ f, spill }) => f !== undefined && spill === undefined);
+    const shown = await grid.host.read(formulas.map(({ at }) => `${name}!${at}`));
+    for (const [i, { at, cached }] of formulas.entries()) {
+      const found = shown[i]?.[0]?.[0] ?? "";
+      if (typeof cached === "number") expect(found, at).toBeCloseTo(cached, 6);
+      else if (typeof cached === "string") expect(found, at).toBe(cached);
+    }
+    const change = { greatestSpeed: "2100", standingLevel: "900", casingMaterial: "WCB", otherPart: "hose" } as const;
+    const named = Object.entries(change).map(([key, typed]) => {
+      const cell = key.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
+      return [`${name}!${cell}`, Number.isNaN(Number(typed)) ? typed : Number(typed)] as const;
+    });
+    await grid.host.write(Object.fromEntries(named));
+    const wanted = cellsOf(duty({ ...WHOLE, ...change }, { count: "6" }));
+    for (const [cell, key] of [
+      ["greatest_head", "greatestHead"],
+      ["greatest_pressure", "greatestPressure"],
+      ["class_needed", "classNeeded"],
+      ["class_rating", "classRating"],
+      ["weakest_part", "weakestPart"],
+      ["surge_total", "surgeTotal"],
+    ] as const) {
+      const found = (await grid.host.read([`${name}!${cell}`]))[0]?.[0]?.[0];
+      const should = wanted.get(key);
+      if (typeof should === "number") expect(found, key).toBeCloseTo(should, 6);
+      else expect(found, key).toBe(should);
+    }
+    grid.dispose();
   });
 
   it("tells the pane why where a material has no rating at the temperature", () => {
