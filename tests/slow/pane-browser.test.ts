@@ -123,7 +123,7 @@ describe.each([{ width: 320 }, { width: 450 }])("the pane at $width px", ({ widt
     await expectNoSidewaysScroll(page);
     await expectNoAxeViolations(page);
     await startFrom(page, 0);
-    for (const step of ["job", "pressure", "drive", "priming", "materials"]) {
+    for (const step of ["job", "pressure", "bolting", "drive", "priming", "materials"]) {
       await page.locator(`#duty-step-${step} > summary`).click();
     }
     await page.locator("#duty-flow").fill("12,000");
