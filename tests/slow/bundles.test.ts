@@ -9,7 +9,7 @@ const DIST = join(dirname(fileURLToPath(import.meta.url)), "..", "..", "dist");
 // What a pane loads over a slow line, gzipped. The limits are this project's own.
 describe("the built scripts", () => {
   it.each([
-    { file: "functions.js", limit: 150_000 },
+    { file: "functions.js", limit: 180_000 },
     { file: "taskpane.js", limit: 150_000 },
   ])("$file stays within $limit bytes gzipped", ({ file, limit }) => {
     const path = join(DIST, file);

@@ -5,6 +5,7 @@ import CopyWebpackPlugin from "copy-webpack-plugin";
 import { EsbuildPlugin } from "esbuild-loader";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
+import TerserPlugin from "terser-webpack-plugin";
 import { DEVELOPMENT_BASE, deployedManifest } from "./manifest-urls.mjs";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
@@ -63,7 +64,7 @@ export default function addin(_env, argv = {}) {
         { test: /\.ts$/, loader: "esbuild-loader", options: { target: ENGINES } },
         {
           test: /\.ts$/,
-          include: path.join(root, "shared", "catalogue", "entries"),
+          include: path.join(root, "shared", "catalogue"),
           issuerLayer: { not: [HELP_LAYER] },
           enforce: "pre",
           loader: path.join(root, "tools", "build", "without-help.mjs"),
@@ -78,7 +79,13 @@ export default function addin(_env, argv = {}) {
       ],
     },
     experiments: { layers: true },
-    optimization: { minimizer: [new EsbuildPlugin({ target: ENGINES, css: true })] },
+    optimization: {
+      minimizer: [
+        // Gzips to a tenth less than what esbuild minifies.
+        new TerserPlugin({ extractComments: false, terserOptions: { ecma: 2022, compress: { passes: 2 } } }),
+        new EsbuildPlugin({ target: ENGINES, css: true, include: /\.css$/ }),
+      ],
+    },
     plugins: [
       new MiniCssExtractPlugin({ filename: "[name].css" }),
       new HtmlWebpackPlugin({
