@@ -1,7 +1,18 @@
 import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { COURSE_POINTS, RISE_STEPS } from "../../../src/priming/prime-course.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { callOf, constant, part, range, value, verdict } from "../expression.ts";
+import {
+  callOf,
+  constant,
+  difference,
+  type Expression,
+  ifNumber,
+  part,
+  range,
+  sum,
+  value,
+  verdict,
+} from "../expression.ts";
 import type { ChartsItem, OptionItem, PlanItem, ResultItem, SpillItem, WorkingItem } from "../plan.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
 import { type RankedList, rankedRow, rankedSpill, remark, statedAmount, statedText } from "./package-inputs.ts";
@@ -69,17 +80,50 @@ const SOURCE_PRESSURE_NOT_COUNTED: PlanItem = {
 
 const LIFT_PLACES = { byBlankOff: 0, byPractice: 1, byNpsh: 2, greatest: 3, rules: 4 } as const;
 
+/** Raised by a metre, the pump has a metre less NPSH available and runs at the same flow; blank where NPSH is not known. */
+const LIFT_AT_POINT = {
+  kind: "result",
+  key: "liftByNpsh",
+  label: "Lift by NPSH",
+  quantity: "head",
+  expression: ifNumber(
+    value("operatingNpshMargin"),
+    sum(value("suctionLift"), difference(value("operatingNpshMargin"), value("npshMargin"))),
+    "",
+  ),
+  how: "At the operating point: lift of the duty, and the NPSH left over the margin wanted.",
+} as const satisfies ResultItem;
+
+const OTHER_LIFT = part("primingLift", LIFT_PLACES.greatest);
+const OTHER_RULE = part("primingLift", LIFT_PLACES.rules);
+const LEAST_LIFT: Expression = {
+  op: "ifNumber",
+  of: value(LIFT_AT_POINT.key),
+  met: { op: "least", terms: [value(LIFT_AT_POINT.key), OTHER_LIFT] },
+  otherwise: OTHER_LIFT,
+};
+const LEAST_RULE: Expression = {
+  op: "ifNumber",
+  of: value(LIFT_AT_POINT.key),
+  met: {
+    op: "atLeast",
+    left: value(LIFT_AT_POINT.key),
+    right: OTHER_LIFT,
+    met: OTHER_RULE,
+    otherwise: constant("NPSH"),
+  },
+  otherwise: OTHER_RULE,
+};
+
 /** Each lift the suction is limited by, and the duty's own held against the least of them. */
 function greatestLift(duty: Duty): readonly PlanItem[] {
-  // The section on NPSH works the lift out where it can.
-  const isNpshKnown = duty.npshRequired !== undefined && duty.sourcePressure === 0;
-  const call = callOf(
-    "PRIMINGLIFT",
-    value("airPump"),
-    isNpshKnown ? value("greatestLift") : null,
-    value("altitude"),
-    ...LIQUID_TAIL,
-  );
+  const isOnCurve = duty.pump?.curve.npshRequired !== undefined;
+  // The section on NPSH works the lift at the flow stated out where it can.
+  const isStated = duty.npshRequired !== undefined && duty.sourcePressure === 0;
+  const isNpshKnown = isOnCurve || isStated;
+  // What the operating point leaves is held against the others on the sheet itself: one more call would be a link more.
+  const npshLift = isStated && !isOnCurve ? value("greatestLift") : null;
+  const call = callOf("PRIMINGLIFT", value("airPump"), npshLift, value("altitude"), ...LIQUID_TAIL);
   const spill: SpillItem = {
     kind: "spill",
     key: "primingLift",
@@ -103,10 +147,13 @@ function greatestLift(duty: Duty): readonly PlanItem[] {
     how,
   });
   return [
+    ...(isOnCurve ? [LIFT_AT_POINT] : []),
     spill,
     lift("liftByBlankOff", "Lift by blank-off", "byBlankOff", "Height at which the air pump moves no more air."),
     lift("liftByPractice", "Lift in practice", "byPractice", "7.6 m (25 ft) less altitude, warmth and weight."),
-    ...(isNpshKnown ? [lift("liftByNpsh", "Lift by NPSH", "byNpsh", "Of the section on NPSH, with its margin.")] : []),
+    ...(isStated && !isOnCurve
+      ? [lift("liftByNpsh", "Lift by NPSH", "byNpsh", "Of the section on NPSH, with its margin.")]
+      : []),
     {
       ...lift(
         "greatestPrimingLift",
@@ -114,13 +161,14 @@ function greatestLift(duty: Duty): readonly PlanItem[] {
         "greatest",
         isNpshKnown ? "The least of them." : "The least of them; NPSH is not judged, for NPSHR is not stated.",
       ),
+      ...(isOnCurve ? { expression: LEAST_LIFT } : {}),
       main: true,
     },
     {
       kind: "result",
       key: "liftRule",
       label: "Ruled by",
-      expression: part("primingLift", LIFT_PLACES.rules),
+      expression: isOnCurve ? LEAST_RULE : part("primingLift", LIFT_PLACES.rules),
       how: "What has to change for a higher lift.",
     },
     {

@@ -7,6 +7,7 @@ import { isCellError, isRange } from "../../../shared/catalogue/cell.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
 import { type DutyText, EMPTY_DUTY, type FieldKey } from "../../../shared/duty/duty-text.ts";
+import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { risingWater } from "../../../shared/package/rising-water.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
 import { boxOf } from "../../../shared/ports/a1.ts";
@@ -127,6 +128,34 @@ describe("priming on the sheet", () => {
   it("is left out where the pump stands at its liquid or below", () => {
     expect(shownSection(duty({ pumpLevel: "0" }), "Priming")).toBeUndefined();
     expect(risingWater(duty({ pumpLevel: "0" }))).toBeUndefined();
+  });
+});
+
+describe("the greatest lift of a chosen pump with NPSHR on its curve", () => {
+  const quarry = (SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number]).duty;
+  const raisedTo = (pumpLevel: string, airPump = "50 cfm"): ReadonlyMap<string, unknown> => {
+    const fields = { ...quarry.fields, npshRequired: "", pumpLevel, airPump };
+    const read = decodeDuty({ ...quarry, fields });
+    if (read.duty === undefined) throw new Error("the sample does not decode");
+    return workOut(dutyPlan(read.duty)).cells;
+  };
+
+  it("leaves the pump raised to it just the NPSH margin wanted", () => {
+    const lift = raisedTo(quarry.fields.pumpLevel).get("liftByNpsh") as number;
+    expect(lift).toBeGreaterThan(12);
+    // A check by the whole calculation again, with the pump so high over the source.
+    const raised = raisedTo(String(Number(quarry.fields.sourceLevel) + lift));
+    expect(raised.get("operatingNpshMargin")).toBeCloseTo(Number(quarry.fields.npshMargin), 6);
+    expect(raised.get("liftByNpsh")).toBeCloseTo(lift, 6);
+  });
+
+  it("rules where it is the least, and not where another is", () => {
+    const cold = raisedTo(quarry.fields.pumpLevel);
+    expect([cold.get("liftRule"), cold.get("greatestPrimingLift")]).toEqual(["NPSH", cold.get("liftByNpsh")]);
+    // By hand: 13 inHg of vacuum hold 13 × 1.133 ft = 14.7 ft of water at sea level, less than NPSH leaves.
+    const poor = raisedTo(quarry.fields.pumpLevel, "50 cfm, blank-off 13 inHg");
+    expect([poor.get("liftRule"), poor.get("greatestPrimingLift")]).toEqual(["blank-off", poor.get("liftByBlankOff")]);
+    expect(poor.get("liftByBlankOff")).toBeLessThan(14.75);
   });
 });
 
