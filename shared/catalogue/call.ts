@@ -7,7 +7,7 @@ import {
   type UnitSetName,
 } from "../../src/basis/quantities.ts";
 import { type Finding, fail, type Result, succeed, withoutRepeats } from "../../src/basis/result.ts";
-import { fromEngine } from "../../src/basis/units.ts";
+import { fromEngine, toEngine } from "../../src/basis/units.ts";
 import { cellErrorOf } from "../text/cell-error.ts";
 import { type Argument, type Cell, type CellError, isAbsent, isCellError, isRange } from "./cell.ts";
 import { type CallFacts, type Column, type Entry, parameterName, type Row } from "./entry.ts";
@@ -200,14 +200,14 @@ class Call {
           // The short way for a long column. A 0 goes the long way: a parameter may doubt it.
           if (typeof cell === "number" && cell !== 0 && slot.parameter.quantity !== undefined) {
             if (Number.isFinite(cell)) {
-              const { factor, offset } = this.#units[slot.parameter.quantity];
-              values[slot.key] = offset === undefined ? cell * factor : cell * factor + offset;
+              values[slot.key] = toEngine(cell, this.#units[slot.parameter.quantity]);
               continue;
             }
           }
           let read = seen.get(cell);
           if (read === undefined) {
-            read = this.#read(slot, cell);
+            // A default is for an argument left out, not for a blank row of a column.
+            read = isAbsent(cell) ? leftBlank(slot) : this.#read(slot, cell);
             if (typeof cell === "string") seen.set(cell, read);
           }
           if ("error" in read) problem ??= read;
@@ -235,8 +235,7 @@ class Call {
     const absent = isRange(argument) ? argument.length === 0 : isAbsent(argument);
     if (absent) {
       if ("fallback" in parameter) return succeed(parameter.fallback);
-      const suggestions = [parameter.example];
-      return fail([{ code: "left-out", severity: "error", subject: reading.name, suggestions }]);
+      return leftBlank({ parameter, reading });
     }
     if (parameter.takes === "range") {
       const cells = isRange(argument) ? argument : [[argument]];
@@ -298,6 +297,11 @@ class Call {
     }
     return cells;
   }
+}
+
+function leftBlank({ parameter, reading }: Pick<Slot, "parameter" | "reading">): Result<never> {
+  const suggestions = [parameter.example];
+  return fail([{ code: "left-out", severity: "error", subject: reading.name, suggestions }]);
 }
 
 /** Enough to name every kind of remark on a long column without gathering thousands of the same. */

@@ -1,7 +1,7 @@
 import { type Quantity, type UnitSet, type UnitSetName, unitFits } from "../../src/basis/quantities.ts";
 import { readNumber, readQuantity, unitsThatDo } from "../../src/basis/quantity-text.ts";
 import { fail, type Result, succeed } from "../../src/basis/result.ts";
-import { unitNamed } from "../../src/basis/units.ts";
+import { toEngine, unitNamed } from "../../src/basis/units.ts";
 import type { Cell } from "./cell.ts";
 
 /** What a parameter may look at while it reads a cell. */
@@ -65,8 +65,7 @@ export function quantity<const T extends number | null = number>(
     ...(whenLeftOut === undefined ? {} : { fallback: whenLeftOut.value, whenLeftOut: whenLeftOut.shown }),
     read: (cell, { name, units }) => {
       if (typeof cell === "number") {
-        const { factor, offset } = units[of];
-        return succeed(offset === undefined ? cell * factor : cell * factor + offset);
+        return succeed(toEngine(cell, units[of]));
       }
       if (typeof cell === "string") return of === "ratio" ? readRatio(cell, name) : readQuantity(cell, of, name);
       return wrongKind(name, cell, `a number or a text with a unit (${unitsThatDo(of)})`);

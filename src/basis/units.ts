@@ -316,20 +316,27 @@ export const UNITS = [
 
 export type UnitSymbol = (typeof UNITS)[number]["symbol"];
 
-/** A reading in a unit, in the engine's unit. */
+/**
+ * A reading in a unit, in the engine's unit. A temperature is rounded to 1e-10 K, so that 77 °F and 25 °C are one and the
+ * same and a limit at 25 °C holds for both.
+ */
 export function toEngine(value: number, unit: Unit): number {
-  return unit.offset === undefined ? value * unit.factor : value * unit.factor + unit.offset;
+  if (unit.offset === undefined) return value * unit.factor;
+  const kelvin = value * unit.factor + unit.offset;
+  // Far from any temperature the rounding would overflow.
+  return Math.abs(kelvin) < 1e6 ? Math.round(kelvin * 1e10) / 1e10 : kelvin;
 }
 
 /**
  * An engine value, in a unit, without the trace of conversion: 250 psi comes back as 250 and not as 249.99999999999997.
- * Taking the zero of a temperature scale away leaves rounding of some 1e-13 degrees, which would show 32 °F as
- * 31.99999999999994; a temperature is therefore rounded to 1e-10 degrees.
+ * Taking the zero of a temperature scale away leaves rounding, which would show 32 °F as
+ * 31.99999999999994; a temperature is therefore rounded to 1e-9 degrees.
  */
 export function fromEngine(value: number, unit: Unit): number {
   return unit.offset === undefined
     ? withoutTrace(value / unit.factor)
-    : Math.round(((value - unit.offset) / unit.factor) * 1e10) / 1e10;
+    : // No reading is −0.
+      Math.round(((value - unit.offset) / unit.factor) * 1e9) / 1e9 + 0;
 }
 
 /** Conversion there and back leaves at most two rounding errors of 2^-53 each in a figure. */

@@ -50,6 +50,7 @@ export const beltDriveMethod = {
     driverSheave: { name: "driver sheave", symbol: "d₁", quantity: "size", above: 0, atMost: 5 },
     pumpSheave: { name: "pump sheave", symbol: "d₂", quantity: "size", above: 0, atMost: 5 },
     centreDistance: { name: "centre distance", symbol: "C", quantity: "length", above: 0, atMost: 50 },
+    leastDriverSheave: { name: "least driver sheave", quantity: "size", above: 0, atMost: 5 },
     slip: { name: "slip", quantity: "percent", atLeast: 0, below: 0.1, usual: { atLeast: 0.01, atMost: 0.02 } },
     efficiency: {
       name: "belt efficiency",
@@ -59,7 +60,9 @@ export const beltDriveMethod = {
       usual: { atLeast: 0.93, atMost: 0.97 },
     },
   },
-} as const satisfies Method<"driverSpeed" | "driverSheave" | "pumpSheave" | "centreDistance" | "slip" | "efficiency">;
+} as const satisfies Method<
+  "driverSpeed" | "driverSheave" | "pumpSheave" | "centreDistance" | "leastDriverSheave" | "slip" | "efficiency"
+>;
 
 /**
  * Speed, belt speed and shaft pull of a V-belt drive.
@@ -71,7 +74,9 @@ export const beltDriveMethod = {
  */
 export function beltDrive(input: BeltDriveInput): Result<BeltDrive> {
   const { driverSpeed, driverSheave, pumpSheave, centreDistance, slip = 0.015, efficiency = 0.95 } = input;
-  const values = { driverSpeed, driverSheave, pumpSheave, centreDistance, slip, efficiency };
+  // A least sheave that is not known is held against the bounds as the sheave itself, which has them too.
+  const leastDriverSheave = input.leastDriverSheave ?? driverSheave;
+  const values = { driverSpeed, driverSheave, pumpSheave, centreDistance, leastDriverSheave, slip, efficiency };
   return andThen(checkInputs(beltDriveMethod, values), () => {
     const errors = geometryErrors(input);
     const beltSpeed = Math.PI * driverSheave * driverSpeed;

@@ -1,6 +1,7 @@
 import { CELSIUS_ZERO } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { type Result, succeed } from "../basis/result.ts";
+import { unitOf } from "../basis/units.ts";
 import { MOTOR_ALTITUDE_FACTORS, MOTOR_AMBIENT_FACTORS } from "../tables/motor-derating-factors.ts";
 
 export interface MotorSite {
@@ -12,8 +13,9 @@ export interface MotorSite {
 
 const HIGHEST = 4000;
 const HOTTEST = 60 + CELSIUS_ZERO;
-/** Motors are rated for air to 40 °C and sites to 1000 m. */
+/** Motors are rated for air to 40 °C and sites to 1000 m, which in feet are called 3300. */
 export const RATED_ALTITUDE = 1000;
+const RATED_ALTITUDE_IN_FEET = 3300 * unitOf("ft").factor;
 export const RATED_AMBIENT = 40 + CELSIUS_ZERO;
 
 export const motorDeratingMethod = {
@@ -37,7 +39,8 @@ export function motorOutputFactor(site: MotorSite): Result<number> {
   const checked = checkInputs(motorDeratingMethod, { altitude: site.altitude, ambient: site.ambient });
   if (!checked.ok) return checked;
   return succeed(
-    between(MOTOR_ALTITUDE_FACTORS, site.altitude) * between(MOTOR_AMBIENT_FACTORS, site.ambient - CELSIUS_ZERO),
+    (site.altitude <= RATED_ALTITUDE_IN_FEET ? 1 : between(MOTOR_ALTITUDE_FACTORS, site.altitude)) *
+      between(MOTOR_AMBIENT_FACTORS, site.ambient - CELSIUS_ZERO),
   );
 }
 

@@ -14,6 +14,8 @@ const AT_ONE_END: FittingPart = { isPart: true, joined: "flanged", joints: 1 };
 const KINDS: readonly (readonly [words: RegExp, part: FittingPart])[] = [
   [/^(?:entrance bell|bellmouth)/, AT_ONE_END],
   [/^(?:entrance|exit|hose bend|hose sweep)/, NOT_A_PART],
+  // What only its coefficient is known of: a part to be named, joined nobody knows how.
+  [/^(?:k|cv|kv) /, { isPart: true, joined: "as the pipe", joints: 0 }],
   [/coupling/, { isPart: true, joined: "coupling", joints: 0 }],
   [/foot valve|strainer|flap valve/, AT_ONE_END],
   [/tee.* flanged/, { isPart: true, joined: "flanged", joints: 3 }],
@@ -23,7 +25,7 @@ const KINDS: readonly (readonly [words: RegExp, part: FittingPart])[] = [
 ];
 
 /**
- * What a fitting of this name is to the buyer. Valves, checks and whatever only states its coefficient are flanged at
+ * What a fitting of this name is to the buyer. Valves and checks are flanged at
  * both ends; bends and tees are joined as the pipe is, unless they say flanged. House choice.
  */
 export function fittingPart(name: string): FittingPart {

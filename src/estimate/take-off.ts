@@ -2,6 +2,7 @@ import type { Citation } from "../basis/citation.ts";
 import { type Finding, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
 import type { Line, LineSegment } from "../pipework/line.ts";
+import { nominalDiameter } from "../pipework/nominal-size.ts";
 import type { Pipe } from "../pipework/pipe.ts";
 import type { FlangeClass } from "../pressure/flange-class.ts";
 import { flangeDimensions } from "../pressure/flange-dimensions.ts";
@@ -117,7 +118,7 @@ function pipeRows(
   }
   const allowance = stock.allowance === 0 ? "" : `; ${Math.round(stock.allowance * 100)} % for cutting`;
   const of = system === "US" ? `${stock.feet} ft` : `${stock.metres} m`;
-  const between = pieces - 1;
+  const between = Math.max(0, Math.ceil((length / piece) * (1 - ROUNDING)) - 1);
   return [
     {
       line,
@@ -151,7 +152,9 @@ function fittingRows(
         ? `flanged, ${part.joints} joint${part.joints === 1 ? "" : "s"} each`
         : part.joined === "coupling"
           ? "as the line lists it"
-          : `${part.joints * number} × ${stock.joint}`;
+          : part.joints === 0
+            ? "a part to be named; its joints are not counted"
+            : `${part.joints * number} × ${stock.joint}`;
     return [count(line, fitting.name, pipe.name, number, number, remark)];
   });
 }
@@ -174,7 +177,9 @@ function jointRows(
   findings: Finding[],
 ): readonly TakeOffRow[] {
   return joints.flatMap(({ size, inches, count: number }) => {
-    const title = flangeClass === null ? size : `${size} ${flangeClass.name}`;
+    const dn = system === "US" || inches === undefined ? undefined : nominalDiameter(inches);
+    const named = dn === undefined ? size : `DN${dn}`;
+    const title = flangeClass === null ? named : `${named} ${flangeClass.name}`;
     const joint = count("both", "flanged joint", title, number, number, "two flanges each");
     if (flangeClass === null) return [joint];
     const { size: _, ...plain } = flangeClass;
@@ -191,7 +196,14 @@ function jointRows(
     const spareGaskets = Math.ceil(number * (1 + SPARE_GASKETS) * (1 - ROUNDING));
     return [
       joint,
-      count("both", "stud", `${boltSize} in${long}`, studs, spareStuds, `${bolts} a joint; two like steel flanges`),
+      count(
+        "both",
+        "stud",
+        `${boltSize} in${long}`,
+        studs,
+        spareStuds,
+        `${bolts} a joint; length for two like steel flanges, others by drawing`,
+      ),
       count("both", "nut", `${boltSize} in`, 2 * studs, 2 * spareStuds, "two a stud"),
       count("both", "gasket", title, number, spareGaskets, "flat ring, or full face where the face is flat"),
     ];

@@ -47,7 +47,7 @@ export const wettedDutyMethod = {
   cites: [RULES_OF_THUMB],
   inputs: {
     pH: { name: "pH", quantity: "ratio", atLeast: 0, atMost: 14 },
-    temperature: { name: "temperature", quantity: "temperature", above: 0 },
+    temperature: { name: "temperature", quantity: "temperature", atLeast: 243.15, atMost: 573.15 },
     chlorides: { name: "chlorides", quantity: "concentration", atLeast: 0, atMost: 400 },
     solids: { name: "solids by weight", quantity: "percent", atLeast: 0, below: 0.7 },
     particleSize: { name: "particle size", quantity: "size", above: 0 },
@@ -56,7 +56,7 @@ export const wettedDutyMethod = {
   },
 } as const satisfies Method<"pH" | "temperature" | "chlorides" | "solids" | "particleSize" | "passage" | "oxidiser">;
 
-/** Holds what is known against the bounds. Fails too where the particles do not pass the impeller. */
+/** Holds what is known against the bounds; the rules speak of liquids from −30 °C to 300 °C (house choice). Fails too where the particles do not pass the impeller. */
 export function checkWettedDuty(duty: WettedDuty): Result<null> {
   const { particleSize, passage } = duty;
   // What is not known is held against the bounds as a value that lies within them.

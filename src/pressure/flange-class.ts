@@ -1,5 +1,7 @@
 import { nearestNames } from "../basis/nearest.ts";
 import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { inchesOf } from "../pipework/nominal-size.ts";
+import { FLANGES_CLASS_150 } from "../tables/flange-dimensions-class-150.ts";
 import type { FlangeClassName, RatingSystem } from "../tables/flange-rating-table.ts";
 import { type FlangeSize, flangeSizeNamed } from "./flange-size.ts";
 import type { ClassSeries } from "./pressure-material.ts";
@@ -51,6 +53,7 @@ export function flangeClassNamed(text: string, system: RatingSystem, subject = "
   if (name === undefined) return unknown(text, subject);
   const size = sizeText === undefined ? undefined : flangeSizeNamed(sizeText, system);
   if (sizeText !== undefined && size === undefined) return unknown(text, subject);
+  if (size !== undefined && !STANDARD_SIZES.has(size.inches)) return notStandard(sizeText as string, subject);
   const series: ClassSeries = name.startsWith("PN") ? "PN" : "class";
   const findings: Finding[] = [];
   const given = text.trim();
@@ -60,6 +63,14 @@ export function flangeClassNamed(text: string, system: RatingSystem, subject = "
   }
   if (metric !== undefined) findings.push({ code: "class-by-metric-name", severity: "caution", subject, given, facts });
   return succeed({ name, series, ...(size === undefined ? {} : { size }) }, findings);
+}
+
+/** Sizes of ASME B16.5, NPS 1/2 to 24, which those of the iron flanges are among. */
+const STANDARD_SIZES = new Set(FLANGES_CLASS_150.map(([nps]) => inchesOf(nps)));
+
+function notStandard(given: string, subject: string): Result<never> {
+  const suggestions = FLANGES_CLASS_150.map(([nps]) => `NPS ${nps}`);
+  return fail([{ code: "name-unknown", severity: "error", subject: `size of ${subject}`, given, suggestions }]);
 }
 
 function unknown(text: string, subject: string): Result<never> {

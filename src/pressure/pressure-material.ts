@@ -168,7 +168,9 @@ const byName = new Map(MATERIALS.flatMap((row) => [tidy(row.name), ...row.also].
 
 /** The material a text names: "ductile iron", "A536", "WCB", "CF8M". Fails with `name-unknown` and the nearest names. */
 export function pressureMaterialNamed(text: string, subject = "material"): Result<PressureMaterial> {
-  const found = byName.get(tidy(text.slice(0, 100)));
+  // A group of the standard is 2.2 with its point; a bare 22 is no material.
+  const isStray = /^\s*\d\s?\d?\s*$/.test(text);
+  const found = isStray ? undefined : byName.get(tidy(text.slice(0, 100)));
   if (found !== undefined) return succeed(found);
   const near = nearestNames(text.slice(0, 100), PRESSURE_MATERIAL_NAMES);
   const suggestions = (near.length > 0 ? near : COMMON).map((name) => `"${name}"`);

@@ -20,11 +20,13 @@ import { metalTemperature } from "../parameters/metal-temperature.ts";
 import { pipe } from "../parameters/pipe.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
-const pressure = quantity<number>("gaugePressure", {
-  about: "Greatest working pressure at the flange",
-  example: '250, or "17 bar"',
-  range: "0 or more",
-});
+const pressure = zeroDoubted(
+  quantity<number>("gaugePressure", {
+    about: "Greatest working pressure at the flange",
+    example: '250, or "17 bar"',
+    range: "0 or more",
+  }),
+);
 
 const HOW_RATED =
   "Read from the standard the material belongs to: ductile iron ASME B16.42, or EN 1092-2 for a PN; carbon steel, 316, 316L and duplex ASME B16.5; grey iron ASME B16.1 (Class 125 and 250), or EN 1092-2. At a tabulated temperature the tabulated figure; between two, linear and rounded down to 5 psi or 0.1 bar; outside the table, none. Unit set US reads the psi, °F table, SI and METRIC the bar, °C table, which are two tables of the standard and not one converted; EN 1092-2 is held in bar and ASME B16.1 in psi alone, and is converted with a caution. Grey iron without a size gets the lower of its ratings, that of NPS 14 to 24. Ratings are without shock.";

@@ -1,6 +1,7 @@
 import { amount, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { headToleranceOf, UNSTATED_HEAD_TOLERANCE } from "../../../src/pressure/greatest-head.ts";
 import { quantity, type SingleParameter } from "../parameter.ts";
+import { zeroDoubted } from "./zero-doubted.ts";
 
 const percent = quantity<number | null>("percent", {
   about:
@@ -9,6 +10,8 @@ const percent = quantity<number | null>("percent", {
   range: "0 to 50",
   whenLeftOut: { value: null, shown: `${UNSTATED_HEAD_TOLERANCE * 100}, with a caution` },
 });
+
+const percentDoubted = zeroDoubted(percent);
 
 /**
  * Head tolerance, a fraction; null where left out. A number between 0 and 1 is a fraction typed as a percentage, as a
@@ -23,7 +26,7 @@ export const headTolerance: SingleParameter<number | null> = {
       const suggestions = [`${Number((cell * 100).toPrecision(6))}`, `“${given} %”`];
       return fail([{ code: "percent-as-fraction", severity: "error", subject: name, given, suggestions }]);
     }
-    if (typeof cell !== "string") return percent.read(cell, reading);
+    if (typeof cell !== "string") return percentDoubted.read(cell, reading);
     const ofGrade = headToleranceOf(cell);
     if (ofGrade === undefined) return percent.read(cell, reading);
     const found = amount("percent", ofGrade);

@@ -173,7 +173,8 @@ describe("NOZZLECLASSES between the trade figure and the standard", () => {
     expect(notes).toMatch(/Warning: Discharge of P2, at 255\.3 psig, is the first nozzle to need Class 300/);
     expect(notes).toMatch(/hydrostatic test at 375 psig/);
     expect(notes).toMatch(/Later pumps: shaft seal, casing and hose/);
-    expect(notes.split("\n")[0]).toMatch(/^Warning/);
+    // After the doubt about a tolerance given as 0, warnings come first.
+    expect(notes.split("\n").find((line) => !line.includes("given as 0"))).toMatch(/^Warning/);
   });
 });
 

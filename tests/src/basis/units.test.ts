@@ -214,6 +214,16 @@ describe("unit factors", () => {
     }
     expect(fromEngine(toEngine(32, unitOf("°F")), unitOf("°C"))).toBe(0);
     expect(fromEngine(toEngine(212, unitOf("°F")), unitOf("°C"))).toBe(100);
+    // A limit at 25 °C holds for a reader of °F too.
+    for (const [fahrenheit, celsius, kelvin] of [
+      [77, 25, 298.15],
+      [140, 60, 333.15],
+      [176, 80, 353.15],
+      [-40, -40, 233.15],
+    ] as const) {
+      expect(toEngine(fahrenheit, unitOf("°F"))).toBe(kelvin);
+      expect(toEngine(celsius, unitOf("°C"))).toBe(kelvin);
+    }
   });
 });
 
