@@ -6,6 +6,7 @@ import { cautions } from "./sections/cautions.ts";
 import { drawnCurves } from "./sections/drawn-curves.ts";
 import { drive } from "./sections/drive.ts";
 import { acceptance, dutyRegion } from "./sections/duty-region.ts";
+import { estimate } from "./sections/estimate.ts";
 import { headBuildUp } from "./sections/head.ts";
 import { lineTable } from "./sections/lines.ts";
 import { liquidAndSite } from "./sections/liquid.ts";
@@ -16,6 +17,7 @@ import { pressureAndFlanges } from "./sections/pressure.ts";
 import { priming } from "./sections/priming.ts";
 import { chosenPump, pumpCurveTable, rangeToCover } from "./sections/pump.ts";
 import { findings, references } from "./sections/remarks.ts";
+import { slurry } from "./sections/slurry.ts";
 import { systemCases } from "./sections/system-cases.ts";
 import { systemCurve } from "./sections/system-curve.ts";
 
@@ -31,6 +33,7 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     ...npshBuildUp(duty),
     ...systemCurve(duty.unitSet),
     ...(duty.pump === undefined ? [] : pumpOnTheDuty(duty, duty.pump)),
+    ...slurry(duty),
     ...packageRoundThePump(duty),
     ...findings(duty),
   ];
@@ -47,12 +50,14 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
 /** What turns the pump into a package; each part only where enough is stated for it. */
 function packageRoundThePump(duty: Duty): readonly PlanItem[] {
   const pressure = duty.pump === undefined ? [] : pressureAndFlanges(duty, duty.pump);
+  const bolts = bolting(duty, pressure);
   return [
     ...pressure,
-    ...bolting(duty, pressure),
+    ...bolts,
     ...(duty.pump === undefined ? [] : drive(duty, duty.pump)),
     ...priming(duty),
     ...materials(duty),
+    ...estimate(duty, [...pressure, ...bolts]),
   ];
 }
 

@@ -85,6 +85,8 @@ const DECIMALS: Readonly<Partial<Record<Quantity, number | Readonly<Record<UnitS
   current: 1,
   hours: 1,
   volume: { US: 1, SI: 1, METRIC: 3 },
+  mass: 0,
+  energy: 0,
 };
 
 export function numberFormat(quantity: Quantity | undefined, unitSet: UnitSetName): string {

@@ -11,11 +11,13 @@ import { nozzleClassEntries } from "./entries/nozzle-classes.ts";
 import { pipeAndFrictionEntries } from "./entries/pipe-and-friction.ts";
 import { pipeListEntries } from "./entries/pipe-list.ts";
 import { pressureAndFlangeEntries } from "./entries/pressure-and-flanges.ts";
+import { priceEntries } from "./entries/price.ts";
 import { primingEntries } from "./entries/priming.ts";
 import { primingDeviceEntries } from "./entries/priming-devices.ts";
 import { pumpEntries } from "./entries/pump.ts";
 import { rankPumpsEntries } from "./entries/rank-pumps.ts";
 import { slurryEntries } from "./entries/slurry.ts";
+import { slurryDutyEntries } from "./entries/slurry-duty.ts";
 import { systemAndSuctionEntries } from "./entries/system-and-suction.ts";
 import { takeOffEntries } from "./entries/take-off.ts";
 import { wettedPartsEntries } from "./entries/wetted-parts.ts";
@@ -38,12 +40,14 @@ const FUNCTIONS: readonly Entry[] = [
   ...pumpEntries,
   ...rankPumpsEntries,
   ...slurryEntries,
+  ...slurryDutyEntries,
   ...primingEntries,
   ...primingDeviceEntries,
   ...materialEntries,
   ...wettedPartsEntries,
   ...estimateEntries,
   ...takeOffEntries,
+  ...priceEntries,
 ];
 
 /** Every function the add-in offers. Registration, metadata, help, workbench and tests all read this list. */

@@ -8,6 +8,7 @@ import { describedAirPump } from "../../src/priming/described-air-pump.ts";
 import type { BoltGradeName } from "../../src/tables/bolts.ts";
 import type { GasketName } from "../../src/tables/gaskets.ts";
 import { ratingSystem } from "../catalogue/parameters/class.ts";
+import { type DutyCosts, decodeCosts } from "./decode-costs.ts";
 import type { DutyText, FieldKey } from "./duty-text.ts";
 import { ASPIRATIONS, BOLT_GRADE_NAMES, DRIVERS, FIELDS, GASKET_NAMES } from "./fields.ts";
 
@@ -49,6 +50,12 @@ export interface DutyPackage {
   readonly motivePressure: number | undefined;
   /** Fraction of the mixture's mass. */
   readonly solids: number;
+  readonly solidsGravity: number | undefined;
+  /** d50 and d85, m. */
+  readonly medianSize: number | undefined;
+  readonly coarseSize: number | undefined;
+  /** Fraction of the solids' mass below 75 µm. */
+  readonly fines: number | undefined;
   readonly solidsHardness: string | undefined;
   readonly particleSize: number | undefined;
   readonly freePassage: number | undefined;
@@ -59,6 +66,7 @@ export interface DutyPackage {
   readonly oxidiser: number | undefined;
   /** As typed: constituents with commas between. */
   readonly makeUp: string | undefined;
+  readonly costs: DutyCosts;
 }
 
 interface Reading {
@@ -116,6 +124,10 @@ export function decodePackage({ typed, amountOf, keep, assumed }: Reading): Duty
     eductorNozzle: amountOf("eductorNozzle"),
     motivePressure: amountOf("motivePressure"),
     solids: amountOf("solids") ?? 0,
+    solidsGravity: amountOf("solidsGravity"),
+    medianSize: amountOf("medianSize"),
+    coarseSize: amountOf("coarseSize"),
+    fines: amountOf("fines"),
     solidsHardness: named("solidsHardness", particleNamed),
     particleSize: amountOf("particleSize"),
     freePassage: amountOf("freePassage"),
@@ -123,6 +135,7 @@ export function decodePackage({ typed, amountOf, keep, assumed }: Reading): Duty
     chlorides: amountOf("chlorides"),
     oxidiser: amountOf("oxidiser"),
     makeUp: named("makeUp", constituentsNamed),
+    costs: decodeCosts({ typed, amountOf, keep }),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { DutyText } from "./duty-text.ts";
 import harbourBypass from "./samples/harbour-bypass.json" with { type: "json" };
 import quarrySump from "./samples/quarry-sump.json" with { type: "json" };
+import sandTailings from "./samples/sand-tailings.json" with { type: "json" };
 import washHeader from "./samples/wash-header.json" with { type: "json" };
 import { loadDuty } from "./saved.ts";
 
@@ -10,7 +11,7 @@ export interface SampleDuty {
   readonly duty: DutyText;
 }
 
-/** Three duties of an invented quarry, works and harbour; every name and figure in them is made up. */
+/** Duties of an invented quarry, works, harbour and sand plant; every name and figure in them is made up. */
 export const SAMPLE_DUTIES: readonly SampleDuty[] = [
   {
     name: "Quarry sump, suction lift (US)",
@@ -26,6 +27,11 @@ export const SAMPLE_DUTIES: readonly SampleDuty[] = [
     name: "Harbour bypass, sea water (SI)",
     about: "Invented: a temporary bypass carries sea water round a dock gate under repair.",
     duty: saved(harbourBypass),
+  },
+  {
+    name: "Sand tailings, slurry (metric)",
+    about: "Invented: a fixed pump moves the tailings of a sand washing plant to a settling pond.",
+    duty: saved(sandTailings),
   },
 ];
 

@@ -57,20 +57,28 @@ function figureOf(item: PlanItem, { figure, worked }: WorkedDuty, units: UnitSet
   if (item.kind !== "result") return [];
   const { key, label, quantity, main = false } = item;
   const found = quantity === undefined ? undefined : figure(key);
+  const cell = worked.cells.get(key);
   const text =
     quantity !== undefined && typeof found === "number"
       ? amountText(amount(quantity, found), units)
-      : textOf(worked.cells.get(key));
+      : typeof cell === "number"
+        ? wholeText(cell)
+        : textOf(cell);
   return [{ label, text, main }];
 }
 
 const NO_ANSWER = "–";
 
+/** A count or an amount of money, as the sheet prints them: whole, thousands set apart. */
+function wholeText(value: number): string {
+  return Math.round(value).toLocaleString("en-US");
+}
+
 function tableOf({ key, heading, columns, rows }: TableItem, { worked }: WorkedDuty, units: UnitSetName): ShownTable {
   const faults = new Set<string>();
-  const shown = (row: number, column: string): string => {
+  const shown = (row: number, { key: column, quantity }: TableItem["columns"][number]): string => {
     const cell = worked.cells.get(tableCell(key, row, column));
-    if (typeof cell === "number") return figures(cell);
+    if (typeof cell === "number") return quantity === undefined ? wholeText(cell) : figures(cell);
     const text = textOf(cell);
     if (cell !== undefined && !isRange(cell) && isCellError(cell)) faults.add(text);
     else if (text !== "") return text;
@@ -79,7 +87,7 @@ function tableOf({ key, heading, columns, rows }: TableItem, { worked }: WorkedD
   return {
     heading,
     columns: columns.map(({ label, quantity }) => headerText(label, quantity, units)),
-    rows: rows.map(({ label }, i) => ({ label, cells: columns.map((column) => shown(i, column.key)) })),
+    rows: rows.map(({ label }, i) => ({ label, cells: columns.map((column) => shown(i, column)) })),
     faults: [...faults],
   };
 }

@@ -168,6 +168,7 @@ export const SOURCES = {
     year: 2012,
   },
   "pump-handbook": { title: "I. J. Karassik and others, Pump Handbook", publisher: "McGraw-Hill" },
+  "momentum-balance": { title: "Conservation of momentum", publisher: "textbooks of hydraulics" },
   "mass-balance": { title: "Conservation of mass and volume", publisher: "textbooks of process engineering" },
   "thomas-1965": {
     title: "D. G. Thomas, Transport characteristics of suspension VIII",

@@ -215,6 +215,7 @@ export type SlurryCode =
   | "deposition-estimates"
   | "bed-in-pipe"
   | "below-design-velocity"
+  | "fine-slurry-not-turbulent"
   | "grading-exponent-held"
   | "derating-too-fine"
   | "fines-contradict-size"
@@ -223,8 +224,12 @@ export type SlurryCode =
   | "derating-fines-relief"
   | "derating-large-impeller"
   | "derating-efficiency-lower"
+  | "derating-by-chart"
+  | "derating-not-in-water"
   | "npshr-rises"
-  | "service-class-exceeded";
+  | "service-class-exceeded"
+  | "service-class-from-memory"
+  | "slurry-as-one-liquid";
 
 /** Flange ratings, nozzle pressures, flanges, bolting and surge. */
 export type PressureCode =
@@ -318,7 +323,12 @@ export type EstimateCode =
   | "take-off-leaves-out"
   | "take-off-without-class"
   | "pipe-mass-not-known"
-  | "bolting-not-held";
+  | "bolting-not-held"
+  | "rental-rate-above-shorter"
+  | "thrust-for-caution"
+  | "thrust-by-bore"
+  | "collapse-not-held"
+  | "collapse-rests-on";
 
 /** Priming: time, lift and choice of method. */
 export type PrimingCode =

@@ -51,6 +51,7 @@ export const QUANTITIES = {
   energy: { dimension: "energy", US: "kWh", SI: "kWh", METRIC: "kWh" },
   specificConsumption: { dimension: "massPerEnergy", US: "lb/hp-h", SI: "g/kWh", METRIC: "g/kWh" },
   concentration: { dimension: "massConcentration", US: "mg/L", SI: "mg/L", METRIC: "mg/L" },
+  massFlow: { dimension: "massFlow", US: "short ton/h", SI: "t/h", METRIC: "t/h" },
   angle: { dimension: "angle", US: "°", SI: "°", METRIC: "°" },
   current: { dimension: "current", US: "A", SI: "A", METRIC: "A" },
   voltage: { dimension: "voltage", US: "V", SI: "V", METRIC: "V" },

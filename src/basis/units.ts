@@ -28,6 +28,7 @@ export type Dimension =
   | "energy"
   | "massPerEnergy"
   | "massConcentration"
+  | "massFlow"
   | "angle"
   | "current"
   | "voltage"
@@ -301,6 +302,13 @@ export const UNITS = [
   ]),
   unit("mg/L", "massConcentration", 1e-3, ["g/m3"]),
   unit("g/L", "massConcentration", 1),
+  // Mass flow
+  unit("t/h", "massFlow", 1e3 / hour, ["tonne/h", "tonnes/h", "metric ton/h", "metric tons/h"]),
+  unit("short ton/h", "massFlow", (2000 * pound) / hour, ["short tons/h", "US ton/h", "US tons/h", "stph"]),
+  unit("long ton/h", "massFlow", (2240 * pound) / hour, ["long tons/h", "UK ton/h", "UK tons/h"]),
+  unit("kg/h", "massFlow", 1 / hour),
+  unit("kg/s", "massFlow", 1),
+  unit("lb/h", "massFlow", pound / hour, ["lbs/h"]),
   // Electrical supply
   unit("A", "current", 1, ["amp", "amps", "ampere", "amperes"]),
   unit("V", "voltage", 1, ["volt", "volts"]),
@@ -349,6 +357,7 @@ function withoutTrace(value: number): number {
 }
 
 const EITHER_TON = '"short ton", "long ton" or "t" (tonne)';
+const EITHER_TON_AN_HOUR = '"short ton/h", "long ton/h" or "t/h" (tonnes)';
 
 /**
  * Spellings that stand for more than one unit, or for one a thousand million times another; the reader is asked which.
@@ -358,6 +367,10 @@ const AMBIGUOUS: Readonly<Record<string, string>> = {
   ton: EITHER_TON,
   tons: EITHER_TON,
   T: EITHER_TON,
+  "ton/h": EITHER_TON_AN_HOUR,
+  "tons/h": EITHER_TON_AN_HOUR,
+  "T/h": EITHER_TON_AN_HOUR,
+  tph: EITHER_TON_AN_HOUR,
   mPa: '"MPa" for pressure or "mPa·s" for viscosity',
   mW: '"W", "kW" or "MW"',
   mJ: '"J", "kJ" or "MJ"',

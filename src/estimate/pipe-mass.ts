@@ -1,4 +1,6 @@
 import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { type Result, succeed } from "../basis/result.ts";
 import type { Pipe } from "../pipework/pipe.ts";
 import { wallMaterialOf } from "../pressure/pipe-wall.ts";
 import { PIPE_STOCK } from "../tables/pipe-stock.ts";
@@ -31,4 +33,45 @@ export function pipeMass(pipe: Pipe): PipeMass {
   if (material === "cast iron" || material === "concrete") return { empty: undefined, water };
   const metal = Math.PI * (outsideDiameter - wall) * wall * PIPE_STOCK[material].density;
   return { empty: metal + Math.PI * (bore + lining) * lining * MORTAR, water };
+}
+
+export const massOfLengthMethod = {
+  title: "Mass of a length of pipe",
+  cites: [
+    { source: "asme-b36.10m", at: "mass of plain pipe" },
+    { source: "practice", at: "densities of pipe materials" },
+  ],
+  inputs: {
+    specificGravity: { name: "specific gravity", symbol: "SG", quantity: "ratio", above: 0, atMost: 25 },
+    length: { name: "length", symbol: "L", quantity: "length", atLeast: 0, atMost: 1e7 },
+  },
+} as const satisfies Method<"specificGravity" | "length">;
+
+export interface MassOfLengthInputs {
+  readonly pipe: Pipe;
+  /** Of the contents. */
+  readonly specificGravity: number;
+  /** m */
+  readonly length: number;
+}
+
+/** Masses of a length of pipe, kg. */
+export interface MassOfLength {
+  /** Nothing where its wall or what it is made of is not known; nor is the full mass then. */
+  readonly empty: number | undefined;
+  readonly contents: number;
+  readonly full: number | undefined;
+}
+
+/** Mass of a length of pipe empty, of its contents and of both, kg. Cautions where the pipe's own mass is not known. */
+export function massOfLength({ pipe, specificGravity, length }: MassOfLengthInputs): Result<MassOfLength> {
+  const checked = checkInputs(massOfLengthMethod, { specificGravity, length });
+  if (!checked.ok) return checked;
+  const { empty, water } = pipeMass(pipe);
+  const contents = water * specificGravity * length;
+  if (empty === undefined) {
+    const unknown = { code: "pipe-mass-not-known", severity: "caution", subject: "pipe", given: pipe.name } as const;
+    return succeed({ empty, contents, full: undefined }, [unknown]);
+  }
+  return succeed({ empty: empty * length, contents, full: empty * length + contents });
 }

@@ -24,8 +24,8 @@ export interface ClearWaterDutyInputs {
   readonly slurryHead: number;
   /** kg/m³ */
   readonly slurryDensity: number;
-  /** On water at the same flow, 0 to 1. */
-  readonly waterEfficiency: number;
+  /** On water at the same flow, 0 to 1; null where it is not known yet. */
+  readonly waterEfficiency: number | null;
   readonly headRatio: number;
   readonly efficiencyRatio: number;
 }
@@ -33,8 +33,8 @@ export interface ClearWaterDutyInputs {
 export interface ClearWaterDuty {
   /** Head to read the water curve at, m. */
   readonly waterHead: number;
-  /** On slurry, W. */
-  readonly shaftPower: number;
+  /** On slurry, W; null without an efficiency. */
+  readonly shaftPower: number | null;
 }
 
 /**
@@ -45,11 +45,12 @@ export interface ClearWaterDuty {
  * Heads are in metres of the liquid pumped, so no specific gravity enters them; density enters the power alone.
  */
 export function clearWaterDuty(inputs: ClearWaterDutyInputs): Result<ClearWaterDuty> {
-  const checked = checkInputs(clearWaterDutyMethod, { ...inputs });
-  if (!checked.ok) return checked;
   const { flow, slurryHead, slurryDensity, waterEfficiency, headRatio, efficiencyRatio } = inputs;
+  const checked = checkInputs(clearWaterDutyMethod, { ...inputs, waterEfficiency: waterEfficiency ?? 1 });
+  if (!checked.ok) return checked;
+  const hydraulicPower = slurryDensity * STANDARD_GRAVITY * flow * slurryHead;
   return succeed({
     waterHead: slurryHead / headRatio,
-    shaftPower: (slurryDensity * STANDARD_GRAVITY * flow * slurryHead) / (waterEfficiency * efficiencyRatio),
+    shaftPower: waterEfficiency === null ? null : hydraulicPower / (waterEfficiency * efficiencyRatio),
   });
 }

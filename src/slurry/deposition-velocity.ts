@@ -35,7 +35,7 @@ const COARSE_FACTOR = 1.34;
 const COARSE_SIZE = 0.002;
 
 /** Finer than this a slurry runs as one liquid, and laminar flow deposits it before this velocity does. m. */
-const FINE_SIZE = 1e-4;
+export const FINE_SIZE = 1e-4;
 
 /** Particle over bore above which solids travel as a sliding bed. */
 export const STRATIFIED_RATIO = 0.018;

@@ -42,7 +42,7 @@ const FINEST = 2.27e-5;
 const FINES_SIZE = 7.5e-5;
 
 /** The ratio the methods were measured to; under it no figure is given. */
-const LEAST_RATIO = 0.5;
+export const LEAST_RATIO = 0.5;
 
 /** Above this impeller diameter efficiency falls less than head, m. */
 const LARGE_IMPELLER = 0.4;
@@ -54,8 +54,8 @@ const EFFICIENCY_LIMIT = 0.2;
 const SCATTER = 0.1;
 
 export interface PumpDeratingInputs {
-  /** m */
-  readonly impellerDiameter: number;
+  /** m; null where no pump is chosen yet. */
+  readonly impellerDiameter: number | null;
   /** d50, m. */
   readonly particleSize: number;
   readonly solidsSG: number;
@@ -86,11 +86,15 @@ export interface PumpDerating {
  * on the scatter of 0.1, and on NPSHR, which rises as 1/HR.
  */
 export function pumpDerating(inputs: PumpDeratingInputs): Result<PumpDerating> {
-  const checked = checkInputs(pumpDeratingMethod, { ...inputs });
+  // Without an impeller there is nothing to hold: the largest that brings no remark stands in its place.
+  const checked = checkInputs(pumpDeratingMethod, {
+    ...inputs,
+    impellerDiameter: inputs.impellerDiameter ?? LARGE_IMPELLER,
+  });
   if (!checked.ok) return checked;
   const { impellerDiameter, particleSize, solidsSG, solidsByVolume, fines } = inputs;
   if (solidsSG <= 1) return fail([doNotSettle(solidsSG, 1)]);
-  if (particleSize >= impellerDiameter) {
+  if (impellerDiameter !== null && particleSize >= impellerDiameter) {
     return fail([tooLarge(particleSize, impellerDiameter), ...sizeDoubted("d50", particleSize)]);
   }
   if (particleSize < FINEST) return fail([tooFine(particleSize)]);
@@ -154,7 +158,8 @@ function finesContradict(size: number, fines: number): Finding {
   };
 }
 
-function belowMeasured(ratio: number): Finding {
+/** The refusal of a ratio that no test bears out. */
+export function belowMeasured(ratio: number): Finding {
   return {
     code: "derating-below-measured",
     severity: "error",
@@ -183,9 +188,13 @@ function finesRemark(fines: number): readonly Finding[] {
   ];
 }
 
-function efficiencyRemarks({ impellerDiameter, solidsByVolume }: PumpDeratingInputs): readonly Finding[] {
+/** Where the efficiency goes another way than the head. */
+export function efficiencyRemarks({
+  impellerDiameter,
+  solidsByVolume,
+}: Pick<PumpDeratingInputs, "impellerDiameter" | "solidsByVolume">): readonly Finding[] {
   const findings: Finding[] = [];
-  if (impellerDiameter > LARGE_IMPELLER) {
+  if (impellerDiameter !== null && impellerDiameter > LARGE_IMPELLER) {
     findings.push({
       code: "derating-large-impeller",
       severity: "caution",
@@ -206,7 +215,8 @@ function efficiencyRemarks({ impellerDiameter, solidsByVolume }: PumpDeratingInp
   return findings;
 }
 
-function npshRemark(headRatio: number): readonly Finding[] {
+/** NPSHR on slurry. */
+export function npshRemark(headRatio: number): readonly Finding[] {
   if (headRatio >= 1) return [];
   const cites: Citation = { source: "house", at: "NPSHR on slurry taken as that on water over the head ratio" };
   return [

@@ -1,6 +1,6 @@
 import type { Citation } from "../basis/citation.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
-import { amount, type Finding, type Result, succeed } from "../basis/result.ts";
+import { all, amount, andThen, type Finding, type Result, succeed } from "../basis/result.ts";
 
 /** Lining or parts that the slurry wears. */
 export type WearParts = "metal" | "elastomer";
@@ -45,6 +45,42 @@ export interface ServiceClassInputs {
   readonly headPerStage: number;
   /** m/s */
   readonly tipSpeed: number;
+}
+
+/** A class with its limits and what a pump does to them: "within", "head above; tip speed above for elastomer". */
+export interface JudgedServiceClass extends ServiceLimits {
+  readonly serviceClass: ServiceClass;
+  readonly verdict: string;
+}
+
+/** Every class held against a pump, mildest first: the class of the slurry is read from the standard's chart. */
+export function serviceClassesFor(
+  pump: Pick<ServiceClassInputs, "headPerStage" | "tipSpeed">,
+): Result<readonly JudgedServiceClass[]> {
+  const classes: readonly ServiceClass[] = [1, 2, 3, 4];
+  const judged = all(
+    classes.map((serviceClass) =>
+      andThen(serviceLimits({ ...pump, serviceClass, wearParts: "metal" }), (limits) =>
+        succeed({ ...limits, serviceClass, verdict: verdictOf(pump, limits) }),
+      ),
+    ),
+  );
+  return judged.ok ? succeed(judged.value, [FROM_MEMORY]) : judged;
+}
+
+const FROM_MEMORY: Finding = {
+  code: "service-class-from-memory",
+  severity: "caution",
+  subject: "the limits of the service classes",
+  cites: LIMITS,
+};
+
+function verdictOf({ headPerStage, tipSpeed }: { headPerStage: number; tipSpeed: number }, of: ServiceLimits): string {
+  const head = headPerStage > of.headPerStage ? ["head above"] : [];
+  const fast = (Object.keys(of.tipSpeed) as WearParts[]).filter((parts) => tipSpeed > of.tipSpeed[parts]);
+  const speed = fast.length === 0 ? [] : [`tip speed above for ${fast.join(" and ")}`];
+  const beyond = [...head, ...speed];
+  return beyond.length === 0 ? "within" : beyond.join("; ");
 }
 
 /** The limits of a class, with a caution for each that the pump goes beyond. */

@@ -100,7 +100,8 @@ function halfSuspendedVelocity(size: number, solidsSG: number, liquid: LiquidSta
   return 3.93 * (size * 1e3) ** 0.35 * ((solidsSG - 1) / 1.65) ** 0.45 * relativeViscosity ** -0.25;
 }
 
-function gradingExponent(d50: number, d85: number | null): Result<number> {
+/** M of the grading; 1.7 without d85. */
+export function gradingExponent(d50: number, d85: number | null): Result<number> {
   if (d85 === null) return succeed(EXPONENT.narrow);
   const subject = "particle size d85";
   if (d85 < d50) {
@@ -114,7 +115,8 @@ function gradingExponent(d50: number, d85: number | null): Result<number> {
   return succeed(held, [{ code: "grading-exponent-held", severity: "caution", subject, facts }]);
 }
 
-function bedLies(velocity: number, limiting: number): Finding {
+/** A bed lies on the bottom. An error where a method does not hold for it. */
+export function bedLies(velocity: number, limiting: number): Finding {
   return {
     code: "bed-in-pipe",
     severity: "error",
@@ -124,7 +126,8 @@ function bedLies(velocity: number, limiting: number): Finding {
   };
 }
 
-function slow(velocity: number, design: number): Finding {
+/** Moving, but with less in hand than a line is designed for. */
+export function slow(velocity: number, design: number): Finding {
   return {
     code: "below-design-velocity",
     severity: "caution",

@@ -19,7 +19,7 @@ const ENTRY = `
   mountPane(document.getElementById("pane"), { host: undefined });
 `;
 
-const STEPS = ["pressure", "bolting", "drive", "priming", "materials"] as const;
+const STEPS = ["pressure", "bolting", "drive", "priming", "materials", "estimate"] as const;
 
 const quarry = (SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number]).duty;
 

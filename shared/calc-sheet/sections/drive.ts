@@ -6,6 +6,7 @@ import { engine } from "./drive-engine.ts";
 import { motor } from "./drive-motor.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
 import { type RankedList, rankedRow, rankedSpill, remark, statedAmount, statedText } from "./package-inputs.ts";
+import { clearLiquidOnly } from "./slurry.ts";
 
 const NOT_GIVEN = "not given";
 
@@ -41,6 +42,7 @@ export function drive(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       expression: product(value("driverPower"), value("serviceFactor")),
       how: "Greatest shaft power times the margin on power.",
     },
+    ...clearLiquidOnly(duty, "The power the driver must be rated for"),
     ...(driver === "motor" ? motor(duty, pump) : engine(duty)),
     ...(pump.speed === undefined ? [] : attachment(duty)),
   ];

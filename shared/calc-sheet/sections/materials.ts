@@ -17,6 +17,7 @@ import {
   statedAmount,
   statedText,
 } from "./package-inputs.ts";
+import { isSlurry } from "./slurry.ts";
 import { isStated, wettedDutyOf } from "./wetted-duty.ts";
 
 const COLUMNS = ["kind", "rank", "material", "verdict", "parts", "reasons", "cautions"] as const;
@@ -55,8 +56,8 @@ export function materials(duty: Duty): readonly PlanItem[] {
   return [
     { kind: "section", text: "Materials" },
     ...statedAmount(duty, "pH", pH),
-    // Where the pump is primed, the solids stand there already.
-    ...(isPrimed ? [] : solids),
+    // Where the pump is primed or the slurry worked out, the solids stand there already.
+    ...(isPrimed || isSlurry(duty) ? [] : solids),
     ...stated,
     ...toAsk(missingOf({ ...wetted, pH })),
     rankedSpill(list),

@@ -21,6 +21,7 @@ import { tableCell } from "../work-out.ts";
 import { SPECIFIC_GRAVITY } from "./drawn-curves.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
 import { remark, statedAmount, statedText } from "./package-inputs.ts";
+import { clearLiquidOnly } from "./slurry.ts";
 
 /** Pressure at every nozzle, running against a shut valve and standing, and the flange class each needs; surge apart. */
 export function pressureAndFlanges(duty: Duty, pump: DutyPump): readonly PlanItem[] {
@@ -39,6 +40,7 @@ export function pressureAndFlanges(duty: Duty, pump: DutyPump): readonly PlanIte
     ...statedText(duty, "dischargeFlange", stated.dischargeFlange),
     ...statedAmount(duty, "casingWorkingPressure", stated.casingWorkingPressure),
     ...otherPart(duty),
+    ...clearLiquidOnly(duty, "Every pressure"),
     ...greatestHead(duty, pump),
     seriesTable(duty, pump),
     nozzleSpill(call, nozzles),

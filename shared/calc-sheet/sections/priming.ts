@@ -16,6 +16,7 @@ import {
 import type { ChartsItem, OptionItem, PlanItem, ResultItem, SpillItem, WorkingItem } from "../plan.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
 import { type RankedList, rankedRow, rankedSpill, remark, statedAmount, statedText } from "./package-inputs.ts";
+import { isSlurry } from "./slurry.ts";
 
 const LINE_AND_AIR_PUMP = [
   range("suctionLine"),
@@ -50,7 +51,8 @@ export function priming(duty: Duty): readonly PlanItem[] {
     { kind: "section", text: "Priming", newPage: true },
     ...statedText(duty, "airPump", duty.package.airPump),
     ...statedAmount(duty, "casingVolume", duty.package.casingVolume),
-    ...statedAmount(duty, "solids", duty.package.solids),
+    // Where the solids are worked out, they stand there already.
+    ...(isSlurry(duty) ? [] : statedAmount(duty, "solids", duty.package.solids)),
     ...greatestLift(duty),
     ...course(duty.unitSet),
     ...eductor(duty),

@@ -6,25 +6,14 @@ import { defineEntry, type Entry } from "../entry.ts";
 import { quantity } from "../parameter.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { pipe } from "../parameters/pipe.ts";
+import { fines, medianSize, solidsByVolume, solidsSG } from "../parameters/solids.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
-const solidsSG = quantity<number>("ratio", {
-  about: "Specific gravity of the dry solids; 2.65 for quartz sand",
-  example: "2.65",
-  range: "above 0, at most 23",
-});
 const solidsByWeight = zeroDoubted(
   quantity<number>("percent", {
     about: "Solids in percent of the weight of the slurry: 30 means 30 %",
     example: "30",
     range: "0 to what packs at 62 % by volume",
-  }),
-);
-const solidsByVolume = zeroDoubted(
-  quantity<number>("percent", {
-    about: "Solids in percent of the volume of the slurry: 15 means 15 %",
-    example: "15",
-    range: "0 to below 62",
   }),
 );
 const liquidSG = quantity<number>("ratio", {
@@ -95,11 +84,7 @@ export const slurryEntries: readonly Entry[] = [
     cites: depositionVelocityMethod.cites,
     parameters: {
       pipe: pipe("The pipe, at its largest true bore"),
-      particleSizeD50: quantity<number>("size", {
-        about: "Size that half the solids by weight are smaller than",
-        example: '0.02, or "0.5 mm"',
-        range: "above 0, below the bore",
-      }),
+      particleSizeD50: medianSize("above 0, below the bore"),
       solidsSG,
       solidsByVolume,
       liquid,
@@ -135,19 +120,10 @@ export const slurryEntries: readonly Entry[] = [
         example: '14, or "350 mm"',
         range: "50 mm to 5 m (2 in to 16 ft)",
       }),
-      d50: quantity<number>("size", {
-        about: "Size that half the solids by weight are smaller than",
-        example: '0.02, or "0.5 mm"',
-        range: "0.0227 mm to 10 mm; above that with a warning",
-      }),
+      d50: medianSize("0.0227 mm to 10 mm; above that with a warning"),
       solidsSG,
       solidsByVolume,
-      fines: quantity<number>("percent", {
-        about: "Solids below 75 µm in percent of the weight of the solids: 8 means 8 %",
-        example: "8",
-        range: "0 to below 100; at most 50 where d50 is above 75 µm",
-        whenLeftOut: { value: 0, shown: "0, no relief" },
-      }),
+      fines,
     },
     answer: {
       kind: "record",

@@ -11,4 +11,14 @@ export const estimateWords: Readonly<Record<EstimateCode, Words>> = {
     `the mass of “${f.given}” is not known: its wall or what it is made of is not stated; ask the maker`,
   "bolting-not-held": (f) =>
     `bolting of “${f.given}” is not in the tables (NPS 1/2 to 24, Class 125, 150, 250 and 300)`,
+  "rental-rate-above-shorter": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is more than ${say.fact("terms")} at the shorter rate, ${say.amount(f.limit)}; check the rates`,
+  "thrust-for-caution": () =>
+    "for a line of caution alone: restrain the bend, and have the restraint designed by a qualified person, for the pressure against a shut valve with surge and test, not for that while running",
+  "thrust-by-bore": (f) =>
+    `“${f.given}” is taken at its bore; a hose swells, and its coupling is pushed apart over more than that: ask the maker`,
+  "collapse-not-held": (f) =>
+    `${f.subject} “${f.given}” is not polyethylene of a dimension ratio, such as “10in HDPE DR17”; for hose and other pipe ask the maker what vacuum it stands`,
+  "collapse-rests-on": (f, say) =>
+    `${f.subject} rests on a modulus of ${say.amount(f.found)} after 50 years at 73 °F (23 °C), from memory; pipe that is warm, kinked, badly out of round or loaded from outside stands less`,
 };

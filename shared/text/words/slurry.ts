@@ -32,6 +32,8 @@ export const slurryWords: Readonly<Record<SlurryCode, Words>> = {
     `${f.subject} of ${say.amount(f.found)} is below the limiting deposition velocity, ${say.amount(f.limit)}: a bed lies in the pipe and friction cannot be told; raise the flow or take a smaller bore`,
   "below-design-velocity": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is above the limiting deposition velocity but below the least to design for, ${say.amount(f.limit)}`,
+  "fine-slurry-not-turbulent": (f, say) =>
+    `${f.subject} is ${say.amount(f.found)}, below ${say.amount(f.limit)}: a fine slurry that is not turbulent settles out slowly; raise the flow or take a smaller bore`,
   "grading-exponent-held": (_, say) =>
     `the grading gives an exponent of ${say.fact("free")}; the method holds it at ${say.fact("held")}`,
   "derating-too-fine": (f, say) =>
@@ -48,7 +50,15 @@ export const slurryWords: Readonly<Record<SlurryCode, Words>> = {
     `${f.subject} of ${say.amount(f.found)} is above ${say.amount(f.limit)}: efficiency falls less than head there, so the efficiency ratio given is on the safe side`,
   "derating-efficiency-lower": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is above ${say.amount(f.limit)}: efficiency may fall more than head there; keep power in hand`,
+  "derating-by-chart": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} rests on the chart's reading, brought to these solids; the efficiency ratio is taken equal to it, which is on the safe side for large impellers`,
+  "derating-not-in-water": (f, say) =>
+    `${f.subject} is ${say.amount(f.found)}: the fits of head and efficiency are for solids in water; go by a pump test or the maker's figure`,
   "npshr-rises": (f, say) => `${f.subject} rises on slurry; allow ${say.fact("factor")} times its figure on water`,
   "service-class-exceeded": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is above the ${say.amount(f.limit)} suggested for ${say.fact("service")} service, class ${say.fact("serviceClass")}; the figure is from memory, so check it in the standard`,
+  "service-class-from-memory": (f) =>
+    `${f.subject} are from memory and not yet held against the standard; the class of this slurry is read from its chart of slurry SG against d50, which is not held here`,
+  "slurry-as-one-liquid": (f) =>
+    `${f.subject} has the viscosity and vapour pressure of the liquid alone: for pressure, power and NPSH it serves; friction and settling of coarse solids need their own check`,
 };

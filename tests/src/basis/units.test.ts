@@ -146,6 +146,12 @@ const FACTORS: Readonly<Record<string, number>> = {
   "lb/hp-h": LB / (HP * 3600),
   "mg/L": 0.001,
   "g/L": 1,
+  "t/h": 1000 / 3600,
+  "short ton/h": 907.18474 / 3600,
+  "long ton/h": 1016.0469088 / 3600,
+  "kg/h": 1 / 3600,
+  "kg/s": 1,
+  "lb/h": LB / 3600,
   A: 1,
   V: 1,
   kV: 1000,
@@ -296,10 +302,13 @@ describe("unit spellings", () => {
     expect(unitNamed(spelling)?.symbol).toBe(symbol);
   });
 
-  it.each(["mPa", "mW", "mJ", "ton", "Tons", "T", "ml/d", "mL/day"])("“%s” is asked about, not guessed", (spelling) => {
-    expect(unitNamed(spelling)).toBeUndefined();
-    expect(meaningsOf(spelling)).toMatch(/"/);
-  });
+  it.each(["mPa", "mW", "mJ", "ton", "Tons", "T", "tph", "tons/hr", "ml/d", "mL/day"])(
+    "“%s” is asked about, not guessed",
+    (spelling) => {
+      expect(unitNamed(spelling)).toBeUndefined();
+      expect(meaningsOf(spelling)).toMatch(/"/);
+    },
+  );
 
   it("keeps prefixes apart that differ by case alone", () => {
     expect(unitNamed("MPa")?.factor).toBe(1e6);

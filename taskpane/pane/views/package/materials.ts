@@ -8,6 +8,7 @@ export const materials = packageStep({
   key: "materials",
   title: "Materials",
   fields: ["pH", "chlorides", "solidsHardness", "particleSize", "freePassage", "oxidiser", "makeUp"],
+  elsewhere: "Solids by weight are stated under Slurry.",
   picture: mapOf,
   missing: "State the pH: nothing is ranked on a guess. Temperature, chlorides and solids count too.",
   caution: "Rules of thumb for a first choice: have every wetted part confirmed by the maker and a corrosion engineer.",

@@ -13,6 +13,8 @@ export interface PackageStep {
   readonly fields: readonly FieldKey[];
   /** Fields that have no bearing on a duty like this one, and are not shown. */
   readonly without?: (context: PaneContext) => readonly FieldKey[];
+  /** Where a figure that counts here is stated, if not in this step. */
+  readonly elsewhere?: string;
   /** What people would rather look at than read; undefined where it cannot be drawn. */
   readonly picture?: (duty: Duty, width: number) => TemplateResult | undefined;
   /** What is missing where the sheet has no such section. */
@@ -22,7 +24,7 @@ export interface PackageStep {
 
 /** A step of the package round the pump: what is stated, what the sheet says of it, and the usual caution. */
 export function packageStep(step: PackageStep): Step {
-  const { key, title, fields, without = () => [], caution } = step;
+  const { key, title, fields, without = () => [], elsewhere, caution } = step;
   return {
     key,
     title,
@@ -30,7 +32,7 @@ export function packageStep(step: PackageStep): Step {
     view: (context) => {
       const hidden = without(context);
       return html`${fields.filter((field) => !hidden.includes(field)).map((field) => fieldView(context, field))}
-        ${answerView(context, step)}
+        ${elsewhere === undefined ? nothing : html`<p class="hint">${elsewhere}</p>`} ${answerView(context, step)}
         <p class="hint">${caution} Local codes and licensed practice govern.</p>`;
     },
   };

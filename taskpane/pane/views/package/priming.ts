@@ -5,7 +5,8 @@ import { packageStep } from "./package-step.ts";
 export const priming = packageStep({
   key: "priming",
   title: "Priming",
-  fields: ["airPump", "casingVolume", "solids", "eductorNozzle", "motivePressure"],
+  fields: ["airPump", "casingVolume", "eductorNozzle", "motivePressure"],
+  elsewhere: "Solids by weight are stated under Slurry.",
   picture: (duty, width) => {
     const water = risingWater(duty);
     return water === undefined ? undefined : risingWaterPicture(water, duty.unitSet, width);

@@ -1,11 +1,49 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { ShownTable } from "../../../../shared/package/shown-section.ts";
 
+/** Columns that a pane holds beside labels, and columns of a turned table. */
+const MOST_COLUMNS = 4;
+const MOST_TURNED = 3;
+
 /**
  * A printed table of the sheet, narrow enough for the pane: where it has more columns than rows it is turned, so that
- * the few stand side by side.
+ * the few stand side by side; where both are many, its labels stand above their figures.
  */
-export function sheetTableView({ heading, columns, rows, faults }: ShownTable): TemplateResult {
+export function sheetTableView(table: ShownTable): TemplateResult {
+  const { columns, rows } = table;
+  return columns.length > MOST_COLUMNS && rows.length > MOST_TURNED ? stackedView(table) : gridView(table);
+}
+
+/** The broad second column of the sheet holds a text, which stands with the label. */
+const BROAD = 1;
+
+function stackedView({ heading, columns, rows, faults }: ShownTable): TemplateResult {
+  const narrow = columns.map((_, place) => place).filter((place) => place !== BROAD);
+  return html`<table class="sheet-table stacked">
+      <caption>
+        ${heading}
+      </caption>
+      <thead>
+        <tr>
+          ${narrow.map((place) => html`<th scope="col">${columns[place]}</th>`)}
+        </tr>
+      </thead>
+      ${rows.map(
+        ({ label, cells }) =>
+          html`<tbody>
+            <tr>
+              <th scope="rowgroup" colspan=${narrow.length}>${label}: ${cells[BROAD]}</th>
+            </tr>
+            <tr>
+              ${narrow.map((place) => html`<td>${cells[place]}</td>`)}
+            </tr>
+          </tbody>`,
+      )}
+    </table>
+    ${faultsView(faults)}`;
+}
+
+function gridView({ heading, columns, rows, faults }: ShownTable): TemplateResult {
   const turned = rows.length < columns.length;
   const labels = rows.map(({ label }) => label);
   const across = turned ? labels : columns;
@@ -32,5 +70,9 @@ export function sheetTableView({ heading, columns, rows, faults }: ShownTable): 
         )}
       </tbody>
     </table>
-    ${faults.length === 0 ? nothing : faults.map((fault) => html`<p class="fault">${fault}</p>`)}`;
+    ${faultsView(faults)}`;
+}
+
+function faultsView(faults: readonly string[]): TemplateResult | typeof nothing {
+  return faults.length === 0 ? nothing : html`${faults.map((fault) => html`<p class="fault">${fault}</p>`)}`;
 }

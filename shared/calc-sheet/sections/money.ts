@@ -1,0 +1,27 @@
+import type { Duty } from "../../duty/duty.ts";
+import type { FieldKey } from "../../duty/duty-text.ts";
+import type { Expression } from "../expression.ts";
+import type { InputItem, ResultItem } from "../plan.ts";
+import { statedAmount } from "./package-inputs.ts";
+
+/** "Selling price, USD": money has no unit of ours, so the label says the currency. */
+export function withCurrency({ package: { costs } }: Duty, label: string): string {
+  return costs.currency === undefined ? label : `${label}, ${costs.currency}`;
+}
+
+/** A stated amount of money as an input cell; none where it was not stated. */
+export function statedMoney(duty: Duty, key: FieldKey, amount: number | undefined): readonly InputItem[] {
+  return statedAmount(duty, key, amount).map((item) => ({ ...item, label: withCurrency(duty, item.label) }));
+}
+
+/** A worked amount of money. */
+export function money(
+  duty: Duty,
+  key: string,
+  label: string,
+  expression: Expression,
+  how: string,
+  main = false,
+): ResultItem {
+  return { kind: "result", key, label: withCurrency(duty, label), expression, how, ...(main && { main }) };
+}

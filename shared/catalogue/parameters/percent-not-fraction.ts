@@ -1,0 +1,26 @@
+import { type Finding, fail, type Result } from "../../../src/basis/result.ts";
+import { quantity, type SingleParameter } from "../parameter.ts";
+
+type Options = Parameters<typeof quantity<number>>[1];
+
+/**
+ * A share in percent, with which money is reckoned: 30 for 30 %. A bare 0.3 is refused, for it may stand for 30 % or for
+ * 0.3 %; the text "0.3 %" is taken as it says.
+ */
+export function percentNotFraction(options: Options): SingleParameter<number> {
+  const percent = quantity<number>("percent", options);
+  return {
+    ...percent,
+    read: (cell, reading): Result<number> => {
+      const doubt = typeof cell === "number" ? fractionDoubted(cell, reading.name) : undefined;
+      return doubt === undefined ? percent.read(cell, reading) : fail([doubt]);
+    },
+  };
+}
+
+/** The refusal of a bare number between 0 and 1 where percent are due. */
+export function fractionDoubted(bare: number, subject: string): Finding | undefined {
+  if (!(bare > 0 && bare < 1)) return undefined;
+  const suggestions = [String(Number((bare * 100).toPrecision(6))), `“${bare} %”`];
+  return { code: "percent-as-fraction", severity: "error", subject, given: String(bare), suggestions };
+}

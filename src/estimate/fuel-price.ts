@@ -1,0 +1,26 @@
+import { readNumber, splitAmount } from "../basis/quantity-text.ts";
+import { andThen, fail, type Result, succeed } from "../basis/result.ts";
+import { unitNamed } from "../basis/units.ts";
+
+const EXAMPLES = ["“3.90 per US gal”", "“1.03 per L”"] as const;
+
+/**
+ * A price of fuel as it is written, in money a cubic metre: "3.90 per US gal", "1.03/L". Money has no unit here; the volume
+ * must be named, for a price moved from gallons to litres unseen is nearly four times too high.
+ */
+export function fuelPriceNamed(text: string, subject: string): Result<number> {
+  const given = text.trim();
+  const parts = splitAmount(given);
+  if (parts === undefined) return fail([{ code: "not-a-number", severity: "error", subject, given }]);
+  return andThen(readNumber(parts.number, subject), (price) => {
+    const volume = parts.unit.replace(/^(?:per\s+|\/\s*|an?\s+)/i, "");
+    if (volume === "") {
+      return fail([{ code: "unit-missing", severity: "error", subject, given, suggestions: EXAMPLES }]);
+    }
+    const unit = unitNamed(volume);
+    if (unit?.dimension !== "volume") {
+      return fail([{ code: "unit-unknown", severity: "error", subject, given: volume, suggestions: EXAMPLES }]);
+    }
+    return succeed(price / unit.factor);
+  });
+}
