@@ -123,7 +123,7 @@ describe.each([{ width: 320 }, { width: 450 }])("the pane at $width px", ({ widt
     await expectNoSidewaysScroll(page);
     await expectNoAxeViolations(page);
     await startFrom(page, 0);
-    for (const step of ["job", "pressure", "bolting", "drive", "priming", "materials"]) {
+    for (const step of ["job", "slurry", "pressure", "bolting", "drive", "priming", "materials", "estimate"]) {
       await page.locator(`#duty-step-${step} > summary`).click();
     }
     await page.locator("#duty-flow").fill("12,000");
@@ -344,7 +344,7 @@ describe("what was typed", () => {
     ]);
     expect(download.suggestedFilename()).toBe("duty P-202.json");
     const saved = readFileSync(await download.path(), "utf8");
-    await startFrom(page, 3);
+    await startFrom(page, 4);
     expect(await flow.inputValue()).toBe("");
     const file = page.locator(".file-bar input[type=file]");
     await file.setInputFiles({ name: "duty.json", mimeType: "application/json", buffer: Buffer.from(saved) });
