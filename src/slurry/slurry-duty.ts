@@ -21,8 +21,8 @@ export const slurryDutyMethod: Method<never> = {
   inputs: {},
 };
 
-/** The fits are for solids in water; beyond this from SG 1 the liquid is another. */
-const NEAR_WATER = 0.05;
+/** The fits are for solids in water; outside this SG the liquid is another. */
+const NEAR_WATER = { atLeast: 0.95, atMost: 1.05 };
 
 export interface SlurryDutyInputs {
   /** Of the slurry, m³/s. */
@@ -126,7 +126,7 @@ function byChart(headRatio: number): Finding {
 }
 
 function carrierRemark(liquidSG: number): readonly Finding[] {
-  if (Math.abs(liquidSG - 1) <= NEAR_WATER) return [];
+  if (liquidSG >= NEAR_WATER.atLeast && liquidSG <= NEAR_WATER.atMost) return [];
   return [
     {
       code: "derating-not-in-water",

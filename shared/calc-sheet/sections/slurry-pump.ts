@@ -144,7 +144,7 @@ function ratios({ pump, npshRequired }: Duty): readonly ResultItem[] {
             key: "slurryPower",
             label: "Shaft power on slurry",
             quantity: "power",
-            expression: whereKnown(at("shaftPower")),
+            expression: whereKnown(ifNumber(at("shaftPower"), at("shaftPower"), NOT_GIVEN)),
             how: "ρ_m g Q H_m/(η ER), all pumps, at the flow and head of the slurry stated; not the greatest on the curve.",
             main: true,
           } as const,

@@ -1,0 +1,306 @@
+import { describe, expect, it } from "vitest";
+import { longestChain } from "../../../shared/calc-sheet/depth.ts";
+import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
+import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
+import { tableCell, workOut } from "../../../shared/calc-sheet/work-out.ts";
+import { isCellError, isRange } from "../../../shared/catalogue/cell.ts";
+import { decodeDuty } from "../../../shared/duty/decode.ts";
+import type { Duty } from "../../../shared/duty/duty.ts";
+import { type DutyText, EMPTY_DUTY, EMPTY_PUMP, type FieldKey } from "../../../shared/duty/duty-text.ts";
+import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
+import { settlingRuns } from "../../../shared/package/settling.ts";
+import { shownSection } from "../../../shared/package/shown-section.ts";
+
+/**
+ * The line of 9-slurry-velocity-007 as a duty: 200 mm, 4 m/s, d50 0.4 mm, SG 2.65, 15 % by volume in SG 1 at 1.0034 cSt.
+ * 15 % by volume is 0.15 × 2.65/1.2475 = 31.8637275 % by weight.
+ */
+const PIPE = "ID 200 mm rough 0.045 mm";
+const FIELDS: Partial<Record<FieldKey, string>> = {
+  flow: "0.125663706143592 m3/s",
+  sourceLevel: "0",
+  pumpLevel: "-2",
+  deliveryLevel: "20",
+  liquid: "SG 1, 1.0034 cSt, pv 2.3 kPa",
+  solids: "31.8637274549",
+  solidsGravity: "2.65",
+  medianSize: "0.4",
+};
+
+/** A curve through round figures, made up for this test: 45 m and 70 % at the duty flow. */
+const PUMP = {
+  ...EMPTY_PUMP,
+  speed: "1000",
+  impellerDiameter: "500",
+  points: [
+    { flow: "0", head: "50", efficiency: "", npshRequired: "" },
+    { flow: "60", head: "48", efficiency: "55", npshRequired: "" },
+    { flow: "0.125663706143592 m3/s", head: "45", efficiency: "70", npshRequired: "" },
+    { flow: "180", head: "38", efficiency: "64", npshRequired: "" },
+  ],
+};
+
+function typed(fields: Partial<Record<FieldKey, string>> = {}, more: Partial<DutyText> = {}): DutyText {
+  return {
+    ...EMPTY_DUTY,
+    unitSet: "SI",
+    fields: { ...EMPTY_DUTY.fields, ...FIELDS, ...fields },
+    suctionLine: [{ pipe: PIPE, length: "10", fittings: "" }],
+    dischargeLine: [
+      { pipe: PIPE, length: "90", fittings: "" },
+      { pipe: PIPE, length: "100", fittings: "K 2" },
+    ],
+    ...more,
+  };
+}
+
+function duty(fields: Partial<Record<FieldKey, string>> = {}, more: Partial<DutyText> = {}): Duty {
+  const read = decodeDuty(typed(fields, more));
+  if (read.duty === undefined) throw new Error(JSON.stringify([...read.findings]));
+  return read.duty;
+}
+
+const cellsOf = (of: Duty) => workOut(dutyPlan(of)).cells;
+const HEAD_RATIO = 1 - 0.0385 * 1.65 * (1 + 4 / 2.65) * 0.318637274549 * Math.log(0.4 / 0.0227);
+
+describe("the slurry on the sheet", () => {
+  const cells = cellsOf(duty());
+
+  it("is made of what was stated", () => {
+    // By hand: 1 + 0.15 × 1.65; 0.15 × 2.65 × 998.2 kg/m³ × 0.125663706 m³/s × 3.6 = 179.5044 t/h.
+    expect(cells.get("slurryGravity")).toBeCloseTo(1.2475, 8);
+    expect(cells.get("solidsByVolume")).toBeCloseTo(15, 8);
+    expect(cells.get("drySolids")).toBeCloseTo(0.15 * 2.65 * 998.2 * 0.125663706143592 * 3.6, 6);
+    expect(cells.get("slurryAsLiquid")).toBe("SG 1.2475, 1.00159 cP, pv 2.3 kPa");
+  });
+
+  it("has the published friction in every run, in metres of slurry", () => {
+    // 9-slurry-velocity-007: 0.0923887138141 m of water per m; over 1.2475. Clear: 0.0617557562479.
+    for (const [row, length] of [10, 90, 100].entries()) {
+      const slurry = cells.get(tableCell("slurryFriction", row, "slurryHead"));
+      expect(slurry).toBeCloseTo((0.0923887138141 / 1.2475) * length, 6);
+      expect(cells.get(tableCell("slurryFriction", row, "liquidHead"))).toBeCloseTo(0.0617557562479 * length, 5);
+      expect(cells.get(tableCell("slurryFriction", row, "regime"))).toBe("carried");
+    }
+    expect(cells.get("slurryPipeHead")).toBeCloseTo((0.0923887138141 / 1.2475) * 200, 5);
+  });
+
+  it("adds up to the head of slurry and the head on water by Cave", () => {
+    // By hand: 20 m static, 200 m of friction, K 2 at 4²/2g = 0.815772978 m.
+    const head = 20 + (0.0923887138141 / 1.2475) * 200 + (2 * 16) / (2 * 9.80665);
+    expect(cells.get("slurryHead")).toBeCloseTo(head, 5);
+    expect(cells.get("headRatio")).toBeCloseTo(HEAD_RATIO, 8);
+    expect(cells.get("clearWaterHead")).toBeCloseTo(head / HEAD_RATIO, 5);
+    expect(cells.get("powerOverWater")).toBeCloseTo(1.2475, 8);
+  });
+
+  it("counts margin, and pressures by the density of the slurry", () => {
+    // 5 % of friction and fittings; 98.0665 kPa is 10.018 m of SG 1 at 998.2 kg/m³ and 8.0305 m of slurry.
+    const more = cellsOf(duty({ frictionMargin: "5", deliveryPressure: "98.0665" }));
+    const losses = (0.0923887138141 / 1.2475) * 200 + (2 * 16) / (2 * 9.80665);
+    expect(more.get("slurryMargin")).toBeCloseTo(0.05 * losses, 5);
+    expect(more.get("slurryPressureHead")).toBeCloseTo(10_000 / 998.2 / 1.2475, 5);
+    expect(more.get("slurryHead")).toBeCloseTo(20 + 10_000 / 998.2 / 1.2475 + 1.05 * losses, 5);
+  });
+
+  it("has the NPSH of the heavier liquid", () => {
+    // By hand: (101.325 − 2.3) kPa over 998.2 × 1.2475 × 9.80665 = 8.109 m, + 2 m flooded, − 0.74059 m of suction.
+    const surface = 99_025 / (998.2 * 1.2475 * 9.80665);
+    expect(cells.get("slurryNpshAvailable")).toBeCloseTo(surface + 2 - (0.0923887138141 / 1.2475) * 10, 5);
+    const known = cellsOf(duty({ npshRequired: "4", npshMargin: "1" }));
+    expect(known.get("slurryNpshRequired")).toBeCloseTo(4 / HEAD_RATIO, 8);
+    expect(known.get("slurryNpshVerdict")).toBe("meets the margin wanted");
+    // 9.368 m available: less 1 m of margin, times the ratio of 0.8543, is 7.149 m on water.
+    expect(cellsOf(duty({ npshRequired: "7.14", npshMargin: "1" })).get("slurryNpshVerdict")).toBe(
+      "meets the margin wanted",
+    );
+    expect(cellsOf(duty({ npshRequired: "7.16", npshMargin: "1" })).get("slurryNpshVerdict")).toBe(
+      "BELOW THE MARGIN WANTED",
+    );
+    expect(cells.has("slurryNpshRequired")).toBe(false);
+  });
+
+  it("finds the least flow from the slowest run, and says so below it", () => {
+    // 9-slurry-velocity-001: 150 mm, d50 0.5 mm: V_L = 2.18779769 m/s, design 1.2 times that; V = 4 × (200/150)² = 7.111.
+    const narrow = { pipe: "ID 150 mm rough 0.045 mm", length: "50", fittings: "" };
+    const one = (flow: string) =>
+      cellsOf(duty({ medianSize: "0.5", flow }, { suctionLine: [narrow], dischargeLine: [narrow] }));
+    // 1.2 × 2.18779769198 × π/4 × 0.15² = 0.046394 m³/s.
+    const least = 1.2 * 2.18779769198 * (Math.PI / 4) * 0.15 ** 2 * 1000;
+    expect(one("60").get("leastSlurryFlow")).toBeCloseTo(least, 6);
+    expect(one("46.40").get("slurryVerdict")).toBe("every run keeps moving");
+    expect(one("46.38").get("slurryVerdict")).toBe("A RUN IS TOO SLOW");
+    expect(one("46.38").get(tableCell("slurrySettling", 0, "verdict"))).toBe("below the velocity to design for");
+  });
+
+  it("tells no friction, head or power where a bed lies, and the ratios all the same", () => {
+    // 9-slurry-velocity-001 with its bore: below V_L, 38.66 L/s.
+    const bed = cellsOf(duty({ flow: "30" }, { pump: PUMP }));
+    expect(bed.get(tableCell("slurrySettling", 2, "verdict"))).toBe("SETTLES");
+    expect(bed.get(tableCell("slurryFriction", 2, "regime"))).toBe("bed at rest");
+    for (const key of [
+      "slurryPipeHead",
+      "slurryMargin",
+      "slurryHead",
+      "clearWaterHead",
+      "slurryPower",
+      "slurryNpshAvailable",
+    ]) {
+      expect(bed.get(key), key).toBe("not given");
+    }
+    expect(bed.get("slurryHeadVerdict")).toBe("not given");
+    expect(bed.get("headRatio")).toBeCloseTo(HEAD_RATIO, 8);
+    expect(bed.get("powerOverWater")).toBeCloseTo(1.2475, 8);
+    // One run alone that settles is enough.
+    const wide = { pipe: "ID 400 mm rough 0.045 mm", length: "10", fittings: "" };
+    const inOne = cellsOf(duty({}, { suctionLine: [wide] }));
+    expect(inOne.get(tableCell("slurryFriction", 1, "slurryHead"))).toBeCloseTo((0.0923887138141 / 1.2475) * 90, 5);
+    expect(inOne.get("slurryPipeHead")).toBe("not given");
+  });
+});
+
+describe("the chosen pump on the slurry", () => {
+  const cells = cellsOf(duty({}, { pump: PUMP }));
+  const head = 20 + (0.0923887138141 / 1.2475) * 200 + (2 * 16) / (2 * 9.80665);
+
+  it("is read on water and takes the power of the slurry", () => {
+    expect(cells.get("slurryWaterEfficiency")).toBeCloseTo(0.7, 9);
+    // ρ_m g Q H_m/(η ER), kW.
+    const power = (998.2 * 1.2475 * 9.80665 * 0.125663706143592 * head) / (0.7 * HEAD_RATIO) / 1000;
+    expect(cells.get("slurryPower")).toBeCloseTo(power, 4);
+    expect((cells.get("slurryGreatestPower") as number) / (cells.get("greatestPower") as number)).toBeCloseTo(
+      1.2475,
+      8,
+    );
+    // 36.44 m of slurry is 42.66 m on water. The pump has 45 m there, at 96 % of its speed less than 45 × 0.96² = 41.5 m.
+    expect(head / HEAD_RATIO).toBeCloseTo(42.66, 2);
+    expect(cells.get("slurryHeadVerdict")).toBe("meets the slurry duty");
+    const slower = cellsOf(duty({}, { pump: { ...PUMP, speedRatio: "0.96" } }));
+    expect(slower.get("slurryHeadVerdict")).toBe("BELOW THE SLURRY DUTY");
+  });
+
+  it("is held against each service class as it runs", () => {
+    // π × 0.5 m × 1000/60 = 26.18 m/s and 45 m; from memory class 3: 52 m, 33 and 26 m/s; class 4: 40 m, 28 and 23 m/s.
+    expect(cells.get(tableCell("serviceClasses", 0, "tipSpeed"))).toBeCloseTo(26.1799, 3);
+    expect([0, 1, 2, 3].map((row) => cells.get(tableCell("serviceClasses", row, "verdict")))).toEqual([
+      "within",
+      "within",
+      "tip speed above for elastomer",
+      "head above; tip speed above for elastomer",
+    ]);
+    const trimmed = cellsOf(duty({}, { pump: { ...PUMP, trimRatio: "0.9" } }));
+    expect(trimmed.get(tableCell("serviceClasses", 0, "tipSpeed"))).toBeCloseTo(0.9 * 26.1799, 3);
+    // In series each pump has half the head.
+    const two = cellsOf(duty({}, { pump: { ...PUMP, count: "2", arrangement: "series" } }));
+    expect(two.get(tableCell("serviceClasses", 3, "verdict"))).toBe("head above; tip speed above for elastomer");
+    expect(two.get("headAtDuty")).toBeCloseTo(90, 6);
+    const slow = { ...PUMP, count: "2", arrangement: "series", speedRatio: "0.9" } as const;
+    expect(cellsOf(duty({}, { pump: slow })).get(tableCell("serviceClasses", 3, "verdict"))).toBe(
+      "tip speed above for elastomer",
+    );
+  });
+
+  it("goes without class or power where its speed or efficiency is not known", () => {
+    const points = PUMP.points.map((point) => ({ ...point, efficiency: "" }));
+    const plain = cellsOf(duty({}, { pump: { ...PUMP, points, speed: "", impellerDiameter: "" } }));
+    expect(plain.has("slurryPower")).toBe(false);
+    expect(plain.has(tableCell("serviceClasses", 0, "verdict"))).toBe(false);
+    expect(plain.get("slurryHeadVerdict")).toBe("meets the slurry duty");
+  });
+
+  it("keeps the head to choose by where the duty flow lies beyond its curve", () => {
+    const points = PUMP.points.map((point, i) => (i === 3 ? { ...point, flow: "0.1257 m3/s" } : point));
+    const beyond = cellsOf(duty({ flow: "0.13 m3/s" }, { pump: { ...PUMP, points } }));
+    expect(beyond.get("slurryWaterEfficiency")).toMatchObject({ error: "#VALUE!" });
+    expect(beyond.get("clearWaterHead")).toBeTypeOf("number");
+    expect(beyond.get("slurryPower")).toBe("not given");
+  });
+});
+
+describe("the section as a whole", () => {
+  it.each([
+    ["no solids", { solids: "" }],
+    ["solids of 0", { solids: "0" }],
+    ["no SG", { solidsGravity: "" }],
+    ["no d50", { medianSize: "" }],
+  ])("is left out with %s", (_, change) => {
+    const of = duty(change);
+    expect(shownSection(of, "Slurry")).toBeUndefined();
+    expect(settlingRuns(of)).toBeUndefined();
+  });
+
+  it("says what counts the slurry and what does not, there and where it might be missed", () => {
+    const of = duty({}, { pump: PUMP });
+    const said = shownSection(of, "Slurry")?.remarks.join("\n") ?? "";
+    expect(said).toMatch(/All other sections are worked out for it without solids/);
+    expect(said).toMatch(/SG 1\.2, 3 cP, pv 2\.3 kPa/);
+    expect(said).toMatch(/started and flushed/);
+    expect(said).toMatch(/flush it before every stop/);
+    for (const heading of ["Drive", "Pressure and flanges"]) {
+      expect(shownSection(of, heading)?.remarks.join("\n"), heading).toMatch(/is that of the clear liquid/);
+      expect(shownSection(duty({ medianSize: "" }, { pump: PUMP }), heading)?.remarks.join("\n")).not.toMatch(
+        /is that of the clear liquid/,
+      );
+    }
+  });
+
+  it("states the solids once, whichever sections there are", () => {
+    for (const of of [duty(), duty({ pumpLevel: "3", pH: "7" }), duty({ medianSize: "", pumpLevel: "3", pH: "7" })]) {
+      const inputs = dutyPlan(of).items.filter((item) => item.kind === "input" && item.key === "solids");
+      expect(inputs).toHaveLength(1);
+    }
+  });
+
+  it("carries grading and fines into the figures", () => {
+    const plain = cellsOf(duty());
+    const graded = cellsOf(duty({ coarseSize: "1.6", fines: "20" }));
+    // M = 1/ln 4; relief of fines (1 − 0.2)².
+    const excess = (0.0923887138141 - 0.0617557562479) * (4 / 2.85176377056) ** (1.7 - 1 / Math.log(4));
+    expect(graded.get("slurryPipeHead")).toBeCloseTo(((0.0617557562479 + excess) / 1.2475) * 200, 5);
+    expect(1 - (graded.get("headRatio") as number)).toBeCloseTo(0.64 * (1 - HEAD_RATIO), 8);
+    expect(plain.get("headRatio")).toBeLessThan(graded.get("headRatio") as number);
+  });
+
+  it("takes more power the more solids there are", () => {
+    const powers = ["5", "10", "20", "30"].map((solids) =>
+      cellsOf(duty({ solids }, { pump: PUMP })).get("slurryPower"),
+    );
+    const sorted = powers.toSorted((a, b) => (a as number) - (b as number));
+    expect(powers).toEqual(sorted);
+    expect(new Set(powers).size).toBe(4);
+  });
+
+  it("chains no more than three of our functions and shows no error", () => {
+    const whole = duty({ npshRequired: "4", coarseSize: "1", fines: "10", pH: "7" }, { pump: PUMP });
+    expect(longestChain(dutyPlan(whole))).toBeLessThanOrEqual(3);
+    const inError = [...cellsOf(whole)].filter(([key, cell]) =>
+      isRange(cell) ? cell.flat().some(isCellError) : isCellError(cell) && key.startsWith("slurry"),
+    );
+    expect(inError).toEqual([]);
+  });
+
+  it("comes with a sample whose pump carries its slurry", () => {
+    const sample = SAMPLE_DUTIES.find(({ name }) => name.includes("slurry"))?.duty as DutyText;
+    const sheet = dutySheet(sample);
+    expect(sheet.ok).toBe(true);
+    const { duty: of } = decodeDuty(sample);
+    const cells = cellsOf(of as Duty);
+    expect(cells.get("slurryVerdict")).toBe("every run keeps moving");
+    expect(cells.get("slurryHeadVerdict")).toBe("meets the slurry duty");
+    expect(cells.get("slurryNpshVerdict")).toBe("meets the margin wanted");
+  });
+});
+
+describe("the runs of the pane", () => {
+  it("are those of the sheet, in m/s", () => {
+    const runs = settlingRuns(
+      duty({ medianSize: "0.5" }, { suctionLine: [{ pipe: "ID 150 mm rough 0.045 mm", length: "5", fittings: "" }] }),
+    );
+    expect(runs?.map(({ label }) => label)).toEqual(["Suction 1", "Discharge 1", "Discharge 2"]);
+    expect(runs?.[0]?.limiting).toBeCloseTo(2.18779769198, 6);
+    expect(runs?.[0]?.design).toBeCloseTo(1.2 * 2.18779769198, 6);
+    expect(runs?.[1]?.velocity).toBeCloseTo(4, 9);
+    const us = settlingRuns(duty({ medianSize: "0.5 mm", sourceLevel: "0" }, { unitSet: "US" }));
+    expect(us?.[1]?.velocity).toBeCloseTo(4, 9);
+  });
+});
