@@ -26,7 +26,7 @@ async function main(): Promise<void> {
   line("PUMPPOWER, 10,000-row column", `${micro(pump.pumpPowerColumnRow)} a row`);
   line("PUMPHEAD, single cell with its curve", `${micro(pump.pumpHeadSingle)} a call`);
   line("OPERATINGPOINT, single cell", `${micro(pump.operatingPointSingle)} a call`);
-  line("SPEEDFOR, single cell", `${micro(pump.speedForSingle)} a call`);
+  line("SPEEDRATIO, single cell", `${micro(pump.speedForSingle)} a call`);
 
   const ranking = rankingFigures();
   for (const { curves, ms } of ranking.cellFunction) {

@@ -57,7 +57,7 @@ const WORDS: Readonly<Record<DriveRemarkCode, (fact: Fact) => string>> = {
   "check-sheave": (fact) => `pump sheave at most ${fact("most")} for ${fact("speed")} belt speed`,
   "check-belt-frame": () => "T frame, not TS; sheave not below the motor's least",
   "check-clutch": () => "clutch torque and side load against its maker's limits",
-  "check-engine-rating": () => "continuous net engine power on site, by ENGINEPOWER and the maker's curve",
+  "check-engine-rating": () => "continuous net engine power on site, by ENGINESITEPOWER and the maker's curve",
   "check-swap": () => "a swap to an engine needs another pump end",
 };
 

@@ -115,7 +115,7 @@ describe.each([
     );
     expect((await shownFigure(stepOf(page, "priming"), "Time to prime", "s")) / Number(time)).toBeCloseTo(1, 3);
     const power = answerOf(
-      "ENGINEPOWER",
+      "ENGINESITEPOWER",
       Number(fields.engineRating),
       Number(fields.altitude),
       Number(fields.airTemperature),

@@ -42,6 +42,6 @@ export function pumpFigures(): PumpFigures {
     pumpPowerColumnRow: perRow("PUMPPOWER"),
     pumpHeadSingle: perCall("PUMPHEAD", curve, 350),
     operatingPointSingle: perCall("OPERATINGPOINT", curve, system),
-    speedForSingle: perCall("SPEEDFOR", curve, 400, 100),
+    speedForSingle: perCall("SPEEDRATIO", curve, 400, 100),
   };
 }

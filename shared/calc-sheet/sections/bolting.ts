@@ -8,7 +8,7 @@ import { remark, statedAmount, statedText } from "./package-inputs.ts";
 interface Flange {
   readonly field: "suctionFlange" | "dischargeFlange";
   readonly label: string;
-  /** Records of BOLTING and BOLTTORQUE. */
+  /** Records of FLANGEDIMENSIONS and BOLTTORQUE. */
   readonly dimensions: string;
   readonly joint: string;
   readonly torque: string;
@@ -72,10 +72,10 @@ export function bolting(duty: Duty, above: readonly PlanItem[]): readonly PlanIt
 }
 
 function boltingCall({ field }: Flange): Call {
-  return callOf("BOLTING", value(field), value("flangeClass"));
+  return callOf("FLANGEDIMENSIONS", value(field), value("flangeClass"));
 }
 
-/** Places of the records of BOLTING and BOLTTORQUE. */
+/** Places of the records of FLANGEDIMENSIONS and BOLTTORQUE. */
 const OF_FLANGE = {
   outside: 0,
   circle: 1,

@@ -174,7 +174,7 @@ const DRAWN = USUAL_USABLE_SHARE * (1 - USUAL_RESERVE);
 
 /**
  * Hours of the tank stated and tanks for a shift, a day and two days, at the operating point. The fuel rate ends a chain
- * of three functions already, so these are plain arithmetic: that of TANKTIME and TANKSIZE.
+ * of three functions already, so these are plain arithmetic: that of FUELTANKHOURS and FUELTANKSIZE.
  */
 function fuelTank(duty: Duty): readonly PlanItem[] {
   const { tankVolume } = duty.package;

@@ -197,7 +197,7 @@ function propertiesOfBest({ key }: RankedList): TableItem {
         label,
         cells: columns.map((column) => {
           if (!("property" in column)) return metal;
-          const figure = callOf("MATERIALPROPERTY", metal, constant(column.property));
+          const figure = callOf("CASTINGPROPERTY", metal, constant(column.property));
           // 31.7 and 1.5 beside 2100: each with the digits of the list, which no one number format gives.
           const shown: Expression = "isAsListed" in column ? { op: "join", terms: [figure, constant("")] } : figure;
           return ifNumber(figure, shown, "none");
@@ -209,7 +209,7 @@ function propertiesOfBest({ key }: RankedList): TableItem {
 
 const PROPERTIES_SAID: PlanItem = {
   kind: "statement",
-  text: "Least figures of the specifications, where they state any; hardness in Brinell, white iron as cast; µr is the relative magnetic permeability, which is rough: never sort by magnet. Some figures are typical or from memory: MATERIALS says which.",
+  text: "Least figures of the specifications, where they state any; hardness in Brinell, white iron as cast; µr is the relative magnetic permeability, which is rough: never sort by magnet. Some figures are typical or from memory: CASTINGS says which.",
 };
 
 /** How fast the rim of the impeller runs, which wears with the solids; only where there are any and both are known. */

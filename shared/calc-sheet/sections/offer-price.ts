@@ -8,7 +8,7 @@ export const SELLING_PRICE = "sellingPrice";
 
 const RECORD = "priceLines";
 
-/** Columns of the record of PRICE, in its order. */
+/** Columns of the record of SELLINGPRICE, in its order. */
 const COLUMNS = [
   { key: "directCost" },
   { key: "overhead" },
@@ -49,7 +49,7 @@ export function offerPrice(duty: Duty): readonly PlanItem[] {
   const share = (key: "overhead" | "contingency"): Expression =>
     duty.package.costs[key] === undefined ? constant(0) : value(key);
   const call: Call = callOf(
-    "PRICE",
+    "SELLINGPRICE",
     value("directCost"),
     share("overhead"),
     share("contingency"),

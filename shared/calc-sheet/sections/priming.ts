@@ -33,7 +33,7 @@ const METHODS: RankedList = {
   key: "primingMethods",
   label: "Ways of priming",
   call: callOf(
-    "PRIMING",
+    "PRIMINGMETHODS",
     value("suctionLift"),
     range("suctionLine"),
     value("solids"),

@@ -220,7 +220,7 @@ const SERVICE_COLUMNS = [
 ] as const satisfies SpillItem["columns"];
 
 const SERVICE = callOf(
-  "SLURRYSERVICE",
+  "SLURRYCLASS",
   ratio(value("headAtDuty"), IN_SERIES),
   value("runningDiameter"),
   value("runningSpeed"),

@@ -61,7 +61,7 @@ export const driveEntries = [
   }),
 
   defineEntry({
-    id: "ENGINEPOWER",
+    id: "ENGINESITEPOWER",
     group: "Drive",
     summary: "Power an engine gives at the altitude and air temperature of the site",
     method:

@@ -80,11 +80,11 @@ export function materialRows(options: readonly MaterialOption[], unitSet: UnitSe
 const strengthColumn = (unitSet: UnitSetName): StrengthColumn => (unitSet === "US" ? "ksi" : "MPa");
 
 const materialProperty = defineEntry({
-  id: "MATERIALPROPERTY",
+  id: "CASTINGPROPERTY",
   group: "Materials",
   summary: "One property of a pump casting: strength, hardness, density, permeability, pitting resistance …",
   method:
-    "Read from the list that MATERIALS spills. Tensile and yield strength are least values in ksi (US) or MPa (SI, METRIC), each from its own printed column, not converted. Density in the unit set; elongation in percent; hardness in HB; permeability relative to vacuum. Where the list holds a band or words, the answer is that text; least hardness, greatest hardness, least PREN and greatest PREN are numbers. A hardness may name its condition: hardness hardened level 1. Cast iron without a grade is taken as grey iron, and any other name without a grade as the one the caution states. A composition in percent instead of a material gives PREN = %Cr + 3.3 %Mo + 1.65 %W + 16 %N: Cr 25.5, Mo 2.0, N 0.17. Many figures are from memory: NOTES says which.",
+    "Read from the list that CASTINGS spills. Tensile and yield strength are least values in ksi (US) or MPa (SI, METRIC), each from its own printed column, not converted. Density in the unit set; elongation in percent; hardness in HB; permeability relative to vacuum. Where the list holds a band or words, the answer is that text; least hardness, greatest hardness, least PREN and greatest PREN are numbers. A hardness may name its condition: hardness hardened level 1. Cast iron without a grade is taken as grey iron, and any other name without a grade as the one the caution states. A composition in percent instead of a material gives PREN = %Cr + 3.3 %Mo + 1.65 %W + 16 %N: Cr 25.5, Mo 2.0, N 0.17. Many figures are from memory: NOTES says which.",
   cites: [CASTINGS[0]?.cites ?? wettedDutyMethod.cites[0], ...CASTINGS.slice(1).map(({ cites }) => cites)],
   parameters: {
     material: text<Casting | Composition>(
@@ -138,7 +138,7 @@ const materialProperty = defineEntry({
 });
 
 const materials = defineEntry({
-  id: "MATERIALS",
+  id: "CASTINGS",
   group: "Lists",
   summary:
     "Every pump casting the add-in knows, with strength, hardness, density, permeability, source and how verified",

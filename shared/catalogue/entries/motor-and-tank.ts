@@ -148,7 +148,7 @@ export const motorAndTankEntries: readonly Entry[] = [
     group: "Drive",
     summary: "Net power of an engine, what it gives on site, how far the pump loads it, and the fuel it then burns",
     method:
-      "Net power is the rated power less what fan and accessories take: 3 % to 8 % of a gross rating, 0 of a net one. Power on site is the net power adjusted by ISO 3046-1 as ENGINEPOWER does. Load is shaft power over power on site: above 100 % the engine is too small; below 30 % long running carbons it up (wet stacking). Beside it, as a check alone, the net power by the rule of thumb for fire-pump engines: 3 % less for each 1000 ft above 300 ft and 1 % for each 10 °F above 77 °F. Fuel is shaft power × specific consumption ÷ 840 kg/m³, at part load times 1 from half load up, 1.1 at 40 %, 1.3 at 25 %, straight lines between; below 25 % and above 110 % it stays empty. Without a specific consumption the usual one for an engine of that rating stands in, as in FUELRATE. The maker's curves decide.",
+      "Net power is the rated power less what fan and accessories take: 3 % to 8 % of a gross rating, 0 of a net one. Power on site is the net power adjusted by ISO 3046-1 as ENGINESITEPOWER does. Load is shaft power over power on site: above 100 % the engine is too small; below 30 % long running carbons it up (wet stacking). Beside it, as a check alone, the net power by the rule of thumb for fire-pump engines: 3 % less for each 1000 ft above 300 ft and 1 % for each 10 °F above 77 °F. Fuel is shaft power × specific consumption ÷ 840 kg/m³, at part load times 1 from half load up, 1.1 at 40 %, 1.3 at 25 %, straight lines between; below 25 % and above 110 % it stays empty. Without a specific consumption the usual one for an engine of that rating stands in, as in FUELRATE. The maker's curves decide.",
     cites: engineOnSiteMethod.cites,
     parameters: {
       shaftPower: quantity<number>("power", { about: "Power the pump takes", range: "above 0" }),
@@ -197,7 +197,7 @@ export const motorAndTankEntries: readonly Entry[] = [
         part: [1, 1],
         answer: 72.46,
         within: 0.1,
-        source: "hand calculation: ISO 3046-1 leaves 0.7627 of 95 kW net (the example of ENGINEPOWER)",
+        source: "hand calculation: ISO 3046-1 leaves 0.7627 of 95 kW net (the example of ENGINESITEPOWER)",
       },
       {
         args: [40, 100, 0, 0, 25, "turbo", 215, "SI"],
@@ -214,7 +214,7 @@ export const motorAndTankEntries: readonly Entry[] = [
   }),
 
   defineEntry({
-    id: "TANKTIME",
+    id: "FUELTANKHOURS",
     group: "Drive",
     summary: "Hours an engine runs on a fuel tank",
     method:
@@ -245,7 +245,7 @@ export const motorAndTankEntries: readonly Entry[] = [
   }),
 
   defineEntry({
-    id: "TANKSIZE",
+    id: "FUELTANKSIZE",
     group: "Drive",
     summary: "Volume of the fuel tank that an engine needs to run so many hours",
     method:

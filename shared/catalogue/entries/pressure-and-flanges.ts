@@ -190,7 +190,7 @@ export const pressureAndFlangeEntries: readonly Entry[] = [
   }),
 
   defineEntry({
-    id: "BOLTING",
+    id: "FLANGEDIMENSIONS",
     group: "Pressure and flanges",
     summary: "Dimensions of a flange, its bolting and its ring gasket",
     method:
@@ -293,11 +293,11 @@ export const pressureAndFlangeEntries: readonly Entry[] = [
   }),
 
   defineEntry({
-    id: "FLANGES",
+    id: "FLANGERATINGS",
     group: "Lists",
     summary: "Every flange rating the add-in knows, with source and how it was verified",
     method:
-      "One row a tabulated figure: the materials that FLANGERATING reads it for, the standard and its group, class, sizes, temperature and rating. The first row of a class holds down to -20 °F (-29 °C), or -10 °C in EN 1092-2. Unit set US lists the psi, °F tables, SI and METRIC the bar, °C tables; a standard held in one of them alone is listed in both, and its last column says what it was printed in. Dimensions and bolting: see BOLTING.",
+      "One row a tabulated figure: the materials that FLANGERATING reads it for, the standard and its group, class, sizes, temperature and rating. The first row of a class holds down to -20 °F (-29 °C), or -10 °C in EN 1092-2. Unit set US lists the psi, °F tables, SI and METRIC the bar, °C tables; a standard held in one of them alone is listed in both, and its last column says what it was printed in. Dimensions and bolting: see FLANGEDIMENSIONS.",
     cites: flangeRatingCites,
     parameters: {},
     answer: {

@@ -38,7 +38,7 @@ const fuelPrice: SingleParameter<number> = {
 
 export const priceEntries: readonly Entry[] = [
   defineEntry({
-    id: "PRICE",
+    id: "SELLINGPRICE",
     group: "Estimate",
     summary: "Selling price of a direct cost, with every line of the way there",
     method:

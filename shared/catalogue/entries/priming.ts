@@ -86,7 +86,7 @@ export const primingEntries: readonly Entry[] = [
   }),
 
   defineEntry({
-    id: "PRIMING",
+    id: "PRIMINGMETHODS",
     group: "Priming",
     summary: "Ways to prime the pump, ranked for this suction, with reasons, needs and cautions",
     method:

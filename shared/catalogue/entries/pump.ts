@@ -274,7 +274,7 @@ export const pumpEntries = [
   }),
 
   defineEntry({
-    id: "SPEEDFOR",
+    id: "SPEEDRATIO",
     group: "Pump",
     summary: "Speed ratio at which a pump meets a flow and a head",
     method: `The ratio r for which r² H(Q/r) is the head asked for, by Brent's method to double precision. Give the head the system asks for at that flow: with static head the flow does not simply go with the speed. ${AFFINITY_METHOD}`,
@@ -301,7 +301,7 @@ export const pumpEntries = [
   }),
 
   defineEntry({
-    id: "TRIMFOR",
+    id: "TRIMRATIO",
     group: "Pump",
     summary: "Impeller trim ratio at which a pump meets a flow and a head",
     method:

@@ -117,7 +117,7 @@ export const slurryDutyEntries: readonly Entry[] = [
     group: "Slurry",
     summary: "What a settling slurry does in a run of pipe: velocity against settling, and friction",
     method:
-      "Velocity of the slurry against the limiting deposition velocity of SETTLINGVELOCITY, and against the least to design for: 1.2 times it and 0.3 m/s (1 ft/s) above it. Friction where the solids are carried is Wilson's i_m = i_l + 0.22 (S_m − S_l) (V/V50)^−M in metres of water, with V50 = 3.93 d50^0.35 ((S_s − 1)/1.65)^0.45 over the fourth root of the relative viscosity, and M = 1/ln(d85/d50), held between 0.25 and 1.7; 1.7 without d85. The gradients answered are percent, that is metres per 100 m: of the liquid alone in metres of it, of the slurry in metres of slurry. Below a d50 of 0.1 mm the slurry is one liquid with Thomas's viscosity, and a warning says where it is not turbulent. No gradient where a bed lies at rest or, above 0.018 of the bore, may slide: the cell stays empty and the regime says so. Each fit scatters by 25 to 30 %; upward slopes up to 30° need up to 30 % more velocity. Hold it at the least flow and the largest true bore.",
+      "Velocity of the slurry against the limiting deposition velocity of DEPOSITIONVELOCITY, and against the least to design for: 1.2 times it and 0.3 m/s (1 ft/s) above it. Friction where the solids are carried is Wilson's i_m = i_l + 0.22 (S_m − S_l) (V/V50)^−M in metres of water, with V50 = 3.93 d50^0.35 ((S_s − 1)/1.65)^0.45 over the fourth root of the relative viscosity, and M = 1/ln(d85/d50), held between 0.25 and 1.7; 1.7 without d85. The gradients answered are percent, that is metres per 100 m: of the liquid alone in metres of it, of the slurry in metres of slurry. Below a d50 of 0.1 mm the slurry is one liquid with Thomas's viscosity, and a warning says where it is not turbulent. No gradient where a bed lies at rest or, above 0.018 of the bore, may slide: the cell stays empty and the regime says so. Each fit scatters by 25 to 30 %; upward slopes up to 30° need up to 30 % more velocity. Hold it at the least flow and the largest true bore.",
     cites: slurryLineMethod.cites,
     parameters: {
       flow: quantity<number>("flow", { about: "Flow of the slurry", range: "at least 0" }),
@@ -291,7 +291,7 @@ export const slurryDutyEntries: readonly Entry[] = [
   }),
 
   defineEntry({
-    id: "SLURRYSERVICE",
+    id: "SLURRYCLASS",
     group: "Slurry",
     summary: "A pump's head and impeller tip speed against the suggested limits of the slurry service classes",
     method:
@@ -353,11 +353,11 @@ export const slurryDutyEntries: readonly Entry[] = [
   }),
 
   defineEntry({
-    id: "FALLVELOCITY",
+    id: "SETTLINGVELOCITY",
     group: "Slurry",
     summary: "How fast particles fall in still liquid, alone and among others",
     method:
-      "Ferguson and Church: w = R g d²/(18 ν + √(0.75 C2 R g d³)), R the excess of density over that of the liquid, C2 = 1.0 for natural grains and 0.4 for spheres. Among others they fall slower, by (1 − C_v)^n with n from 4.65 to 2.39 by Richardson and Zaki. For the upflow that a riser needs and the rest that a sump or a pond gives; in a running pipe solids are kept up by turbulence: see SETTLINGVELOCITY.",
+      "Ferguson and Church: w = R g d²/(18 ν + √(0.75 C2 R g d³)), R the excess of density over that of the liquid, C2 = 1.0 for natural grains and 0.4 for spheres. Among others they fall slower, by (1 − C_v)^n with n from 4.65 to 2.39 by Richardson and Zaki. For the upflow that a riser needs and the rest that a sump or a pond gives; in a running pipe solids are kept up by turbulence: see DEPOSITIONVELOCITY.",
     cites: particleSettlingMethod.cites,
     parameters: {
       particleSize: quantity<number>("size", {

@@ -76,7 +76,7 @@ export const slurryEntries: readonly Entry[] = [
   }),
 
   defineEntry({
-    id: "SETTLINGVELOCITY",
+    id: "DEPOSITIONVELOCITY",
     group: "Slurry",
     summary: "Limiting deposition velocity: mean velocity under which solids come to rest in a level pipe",
     method:

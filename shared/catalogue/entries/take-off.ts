@@ -154,7 +154,7 @@ export const takeOffEntries: readonly Entry[] = [
   }),
 
   defineEntry({
-    id: "THRUST",
+    id: "BENDTHRUST",
     group: "Estimate",
     summary: "Force that pushes a bend or a dead end out of its line, as a caution",
     method:

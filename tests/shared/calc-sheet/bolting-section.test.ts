@@ -146,7 +146,7 @@ describe("flanges and bolting on the sheet", () => {
     if (!sheet.ok) throw new Error(JSON.stringify(sheet.findings));
     const formulas = sheet.value.cells.flatMap(({ f }) => (f === undefined ? [] : [f]));
     const called = (name: string): number => formulas.filter((f) => f.startsWith(`DUTY.${name}(`)).length;
-    expect([called("BOLTING"), called("BOLTTORQUE")]).toEqual([2, 2]);
+    expect([called("FLANGEDIMENSIONS"), called("BOLTTORQUE")]).toEqual([2, 2]);
   });
 });
 

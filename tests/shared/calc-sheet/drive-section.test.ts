@@ -161,11 +161,11 @@ describe("an engine on the sheet", () => {
       return outcome.ok ? outcome.value : outcome.error;
     };
     expect(figure(cells, "tankHours")).toBeCloseTo(
-      answer("TANKTIME", tankVolume, rate, null, null, unitSet) as number,
+      answer("FUELTANKHOURS", tankVolume, rate, null, null, unitSet) as number,
       6,
     );
     [8, 24, 48].forEach((hours, row) => {
-      const size = answer("TANKSIZE", hours, rate, null, null, unitSet) as number;
+      const size = answer("FUELTANKSIZE", hours, rate, null, null, unitSet) as number;
       expect(figure(cells, tableCell("tankFor", row, "tank")) / size).toBeCloseTo(1, 9);
     });
     // By hand: 200 gal × 0.9 × 0.9 = 162 gal, at 3.785412 L.

@@ -85,7 +85,7 @@ const ENGINE = {
   fuelPrice: "3.90 per US gal",
   specificConsumption: "0.38 lb/hp-h",
 } as const;
-const PRICE = { directCost: "10000", overhead: "10", contingency: "5", margin: "20" } as const;
+const PRICED = { directCost: "10000", overhead: "10", contingency: "5", margin: "20" } as const;
 
 describe("quantities on the sheet", () => {
   it("are those of the lines, with bolting where a class is stated", () => {
@@ -224,7 +224,7 @@ describe("energy on the sheet", () => {
 
 describe("the price on the sheet", () => {
   it("is rolled up line by line", () => {
-    const cells = cellsOf(duty(PRICE));
+    const cells = cellsOf(duty(PRICED));
     // By hand: 1000; 5 % of 11 000; 11 550; / 0.8; a margin of 20 % is a markup of 25 %.
     expect(cells.get("overheadCost")).toBeCloseTo(1000, 9);
     expect(cells.get("contingencyCost")).toBeCloseTo(550, 9);
@@ -241,7 +241,7 @@ describe("the price on the sheet", () => {
   });
 
   it("grows with the margin", () => {
-    const at = (margin: string): number => figure(cellsOf(duty({ ...PRICE, margin })), "sellingPrice");
+    const at = (margin: string): number => figure(cellsOf(duty({ ...PRICED, margin })), "sellingPrice");
     expect(at("10")).toBeLessThan(at("20"));
     expect(at("20")).toBeLessThan(at("90"));
   });
@@ -255,7 +255,7 @@ describe("the price on the sheet", () => {
   });
 
   it("names the currency beside every amount of money", () => {
-    const labels = section(duty({ ...PRICE, ...MOTOR, ...LIFE, currency: "EUR" })).figures.map(({ label }) => label);
+    const labels = section(duty({ ...PRICED, ...MOTOR, ...LIFE, currency: "EUR" })).figures.map(({ label }) => label);
     expect(labels).toEqual(expect.arrayContaining(["Selling price, EUR", "Life-cycle cost, EUR", "Overhead, EUR"]));
   });
 });
@@ -278,8 +278,8 @@ describe("the life-cycle cost on the sheet", () => {
 
   it("takes the selling price where no first cost is stated, and the stated one where it is", () => {
     const { firstCost: _, ...life } = LIFE;
-    expect(cellsOf(duty({ ...MOTOR, ...life, ...PRICE })).get("firstCost")).toBeCloseTo(14_437.5, 9);
-    expect(cellsOf(duty({ ...MOTOR, ...LIFE, ...PRICE })).get("firstCost")).toBe(40_000);
+    expect(cellsOf(duty({ ...MOTOR, ...life, ...PRICED })).get("firstCost")).toBeCloseTo(14_437.5, 9);
+    expect(cellsOf(duty({ ...MOTOR, ...LIFE, ...PRICED })).get("firstCost")).toBe(40_000);
   });
 
   it("grows with the price of energy, which 20 % up and down bracket it", () => {
@@ -350,7 +350,7 @@ describe("what is stated of costs", () => {
 
 describe("the whole sheet with its costs", () => {
   const whole = [
-    duty({ ...MOTOR, ...LIFE, ...PRICE, currency: "USD", flangeClass: "150" }),
+    duty({ ...MOTOR, ...LIFE, ...PRICED, currency: "USD", flangeClass: "150" }),
     duty({ ...ENGINE, ...LIFE, engineRating: "120" }),
     duty({ ...ENGINE, ...LIFE }, { unitSet: "METRIC" }),
     ...SAMPLE_DUTIES.map((sample) => {

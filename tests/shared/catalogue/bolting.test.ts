@@ -119,13 +119,13 @@ describe("BOLTTORQUE", () => {
   });
 });
 
-describe("BOLTING", () => {
+describe("FLANGEDIMENSIONS", () => {
   // ASME B16.5, read in a data book: Class 150 NPS 10 has twelve bolts of 7/8 in, Class 300 NPS 12 sixteen of 1-1/8 in.
   it.each([
     ["10", 150, "US", 12, "7/8 in"],
     ["DN300", 300, "SI", 16, "1-1/8 in"],
   ] as const)("names the bolts of %s Class %d in inches in %s", (size, flangeClass, units, bolts, boltSize) => {
-    const [header, values] = cell("BOLTING", size, flangeClass, units) as Rows;
+    const [header, values] = cell("FLANGEDIMENSIONS", size, flangeClass, units) as Rows;
     expect(values?.[2]).toBe(bolts);
     expect([header?.at(-1), values?.at(-1)]).toEqual(["bolt size", boltSize]);
   });

@@ -14,7 +14,7 @@ const KILOWATTS_OF_A_HORSEPOWER = 0.745699871582;
 // Order of the arguments: part of what is released, never changed.
 it.each([
   ["MOTORSIZE", ["shaftPower", "serviceFactor", "series"]],
-  ["ENGINEPOWER", ["ratedPower", "altitude", "airTemperature", "aspiration"]],
+  ["ENGINESITEPOWER", ["ratedPower", "altitude", "airTemperature", "aspiration"]],
   ["DRIVEARRANGEMENT", ["driver", "shaftPower", "speed", "liquid", "temperature"]],
   ["FUELRATE", ["shaftPower", "specificConsumption"]],
 ])("%s takes its arguments in order", (id, keys) => {
@@ -58,30 +58,30 @@ describe("MOTORSIZE", () => {
   });
 });
 
-describe("ENGINEPOWER", () => {
+describe("ENGINESITEPOWER", () => {
   // By hand, ISO 3046-1 with 298 K and T = 273 + t: 4500 ft is 85.92 kPa.
   // Excess air: (85.92 − 0.95)/(100 − 0.95) = 0.8579; α = 0.8579 − 0.7 × 0.1421 × 0.25 = 0.8330.
   it("follows ISO 3046-1", () => {
-    expect(numberIn("ENGINEPOWER", 225, 4500, 77, "natural")).toBeCloseTo(187.4, 0);
-    expect(numberIn("ENGINEPOWER", 225, 4500)).toBeCloseTo(187.4, 0);
+    expect(numberIn("ENGINESITEPOWER", 225, 4500, 77, "natural")).toBeCloseTo(187.4, 0);
+    expect(numberIn("ENGINESITEPOWER", 225, 4500)).toBeCloseTo(187.4, 0);
     // Turbocharged, coolant as warm as the air: (0.8592)^0.7 = 0.8992; α = 0.8992 − 0.7 × 0.1008 × 0.25 = 0.8816.
-    expect(numberIn("ENGINEPOWER", 225, 4500, 77, "turbo")).toBeCloseTo(198.4, 0);
-    expect(numberIn("ENGINEPOWER", 150, null, null, "turbo", "SI")).toBe(150);
+    expect(numberIn("ENGINESITEPOWER", 225, 4500, 77, "turbo")).toBeCloseTo(198.4, 0);
+    expect(numberIn("ENGINESITEPOWER", 150, null, null, "turbo", "SI")).toBe(150);
   });
 
   // Source: textbook of agricultural engineering, 225 hp at 4500 ft: 198 hp.
   it("notes the quick rule beside it, and what it took for granted", () => {
-    const notes = cell("NOTES", "ENGINEPOWER", 225, 4500);
+    const notes = cell("NOTES", "ENGINESITEPOWER", 225, 4500);
     expect(notes).toMatch(/3 % for each 1000 ft above 500 ft leaves 198 hp/);
     expect(notes).toMatch(/taken as naturally aspirated/);
     expect(notes).toMatch(/continuous net rating/);
   });
 
   it("doubts an air temperature of 0 and refuses sites it does not hold for", () => {
-    expect(remarks("ENGINEPOWER", 100, 0, 0, "turbo")).toContain("caution zero-may-be-blank");
-    expect(refusal("ENGINEPOWER", 100, 17_000)).toMatch(/^#VALUE! Altitude must be at most 16404 ft/);
-    expect(refusal("ENGINEPOWER", 100, 0, 150)).toMatch(/^#VALUE! Air temperature must be at most 140 °F/);
-    expect(refusal("ENGINEPOWER", 100, 0, 77, "diesel")).toMatch(/use "natural" or "turbo"/);
+    expect(remarks("ENGINESITEPOWER", 100, 0, 0, "turbo")).toContain("caution zero-may-be-blank");
+    expect(refusal("ENGINESITEPOWER", 100, 17_000)).toMatch(/^#VALUE! Altitude must be at most 16404 ft/);
+    expect(refusal("ENGINESITEPOWER", 100, 0, 150)).toMatch(/^#VALUE! Air temperature must be at most 140 °F/);
+    expect(refusal("ENGINESITEPOWER", 100, 0, 77, "diesel")).toMatch(/use "natural" or "turbo"/);
   });
 });
 

@@ -32,9 +32,9 @@ describe("a limit stated in °C", () => {
 
   it("takes the end of a range in either", () => {
     // ISO 3046-1 as held here: air from −40 to 60 °C.
-    expect(outcomeOf("ENGINEPOWER", 100, 0, 140, "turbo").ok).toBe(true);
-    expect(outcomeOf("ENGINEPOWER", 100, 0, 60, "turbo", "SI").ok).toBe(true);
-    expect(outcomeOf("ENGINEPOWER", 100, 0, 141, "turbo").ok).toBe(false);
+    expect(outcomeOf("ENGINESITEPOWER", 100, 0, 140, "turbo").ok).toBe(true);
+    expect(outcomeOf("ENGINESITEPOWER", 100, 0, 60, "turbo", "SI").ok).toBe(true);
+    expect(outcomeOf("ENGINESITEPOWER", 100, 0, 141, "turbo").ok).toBe(false);
   });
 
   it("leaves a motor its rating at 3300 ft, and not above", () => {

@@ -32,13 +32,13 @@ describe("published material cases", () => {
   it("O-M01: pitting resistance", () => {
     const { inputs, expected } = caseOf("O-M01");
     const composition = `Cr ${inputs["Cr"]}, Mo ${inputs["Mo"]}, N ${inputs["N"]}`;
-    expect(Math.abs(numberIn("MATERIALPROPERTY", composition, "PREN") - Number(expected["pren"]))).toBeLessThan(0.1);
+    expect(Math.abs(numberIn("CASTINGPROPERTY", composition, "PREN") - Number(expected["pren"]))).toBeLessThan(0.1);
   });
 
   it("O-M02: hardness by condition", () => {
     const { inputs, expected } = caseOf("O-M02");
     const asked = `hardness ${inputs["condition"]}`;
-    expect(cell("MATERIALPROPERTY", String(inputs["spec"]), asked)).toBe(expected["HB_min"]);
+    expect(cell("CASTINGPROPERTY", String(inputs["spec"]), asked)).toBe(expected["HB_min"]);
   });
 
   it("O-M03: few soft solids", () => {
@@ -57,7 +57,7 @@ describe("published material cases", () => {
 
   it("O-M05: strength", () => {
     const { inputs, expected } = caseOf("O-M05");
-    const of = (property: string) => cell("MATERIALPROPERTY", String(inputs["spec"]), property);
+    const of = (property: string) => cell("CASTINGPROPERTY", String(inputs["spec"]), property);
     expect([of("tensile"), of("yield"), of("elongation")]).toEqual([
       expected["tensile_ksi"],
       expected["yield_ksi"],
@@ -108,18 +108,18 @@ describe("MATERIAL", () => {
   });
 });
 
-describe("MATERIALPROPERTY", () => {
+describe("CASTINGPROPERTY", () => {
   it("reads the column of the unit set, and density in its unit", () => {
-    expect(cell("MATERIALPROPERTY", "DI", "yield")).toBe(45);
-    expect(cell("MATERIALPROPERTY", "DI", "yield", "SI")).toBe(310);
-    expect(cell("MATERIALPROPERTY", "DI", "yield", "METRIC")).toBe(310);
-    expect(cell("MATERIALPROPERTY", "DI", "density", "SI")).toBe(7100);
+    expect(cell("CASTINGPROPERTY", "DI", "yield")).toBe(45);
+    expect(cell("CASTINGPROPERTY", "DI", "yield", "SI")).toBe(310);
+    expect(cell("CASTINGPROPERTY", "DI", "yield", "METRIC")).toBe(310);
+    expect(cell("CASTINGPROPERTY", "DI", "density", "SI")).toBe(7100);
     // By hand: 7100 kg/m³ × 0.0624279606 = 443.239 lb/ft³.
-    expect(numberIn("MATERIALPROPERTY", "DI", "density")).toBeCloseTo(443.239, 3);
+    expect(numberIn("CASTINGPROPERTY", "DI", "density")).toBeCloseTo(443.239, 3);
   });
 
   it("spills over a column of materials, numbers and texts alike", () => {
-    expect(cell("MATERIALPROPERTY", [["DI"], ["CA6NM"]], "permeability")).toEqual([
+    expect(cell("CASTINGPROPERTY", [["DI"], ["CA6NM"]], "permeability")).toEqual([
       ["2100 at most (annealed, ferritic)"],
       ["ferromagnetic"],
     ]);
@@ -131,13 +131,13 @@ describe("MATERIALPROPERTY", () => {
     ["what is not stated", ["HCWI", "yield"], /#VALUE! Yield strength of high-chrome white iron is not stated/],
     ["a strength of a composition", ["Cr 25", "yield"], /#VALUE! Property “yield strength” is not one/],
   ])("refuses %s", (_, args, words) => {
-    expect(refusal("MATERIALPROPERTY", ...args)).toMatch(words);
+    expect(refusal("CASTINGPROPERTY", ...args)).toMatch(words);
   });
 });
 
-describe("MATERIALS", () => {
+describe("CASTINGS", () => {
   it("spills every casting with source and how verified", () => {
-    const rows = cell("MATERIALS") as Rows;
+    const rows = cell("CASTINGS") as Rows;
     expect(rows).toHaveLength(11);
     expect(rows[0]?.slice(3, 5)).toEqual(["tensile strength, ksi", "yield strength, ksi"]);
     for (const row of rows.slice(1)) {
@@ -148,7 +148,7 @@ describe("MATERIALS", () => {
 
   // Published list, CF8M: 70 / 30 ksi, 485 / 205 MPa.
   it("takes each strength from its own column", () => {
-    const row = (units: string) => (cell("MATERIALS", units) as Rows)[5] as readonly number[];
+    const row = (units: string) => (cell("CASTINGS", units) as Rows)[5] as readonly number[];
     expect(row("US")[3]).toBeCloseTo(70, 9);
     expect(row("SI")[3]).toBeCloseTo(485, 9);
     expect(row("SI")[4]).toBeCloseTo(205, 9);
@@ -158,5 +158,5 @@ describe("MATERIALS", () => {
 it("keeps the order of arguments", () => {
   const keys = (id: string) => entryNamed(id)?.parameters.map(([key]) => key);
   expect(keys("MATERIAL")).toEqual(["pH", "temperature", "chlorides", "solidsByWeight", "hardness"]);
-  expect(keys("MATERIALPROPERTY")).toEqual(["material", "property"]);
+  expect(keys("CASTINGPROPERTY")).toEqual(["material", "property"]);
 });

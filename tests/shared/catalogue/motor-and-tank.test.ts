@@ -20,8 +20,8 @@ it.each([
     "ENGINELOAD",
     ["shaftPower", "ratedPower", "accessoryLosses", "altitude", "airTemperature", "aspiration", "specificConsumption"],
   ],
-  ["TANKTIME", ["tankVolume", "fuelRate", "usableShare", "reserve"]],
-  ["TANKSIZE", ["hours", "fuelRate", "usableShare", "reserve"]],
+  ["FUELTANKHOURS", ["tankVolume", "fuelRate", "usableShare", "reserve"]],
+  ["FUELTANKSIZE", ["hours", "fuelRate", "usableShare", "reserve"]],
   ["BELTDRIVE", ["shaftPower", "driverSpeed", "driverSheave", "pumpSheave", "centreDistance", "leastDriverSheave"]],
   ["HOUSINGMATCH", ["engineHousing", "pumpHousing", "flywheel"]],
   ["FLYWHEELHOUSINGS", []],
@@ -309,33 +309,33 @@ describe("ENGINELOAD", () => {
   });
 });
 
-describe("TANKTIME and TANKSIZE", () => {
+describe("FUELTANKHOURS and FUELTANKSIZE", () => {
   // tests/published/mechanical-drive.csv, O-S11: 400 L, 90 %, 25.6 L/h: 14.06 h.
   it("divide the usable tank by the fuel rate", () => {
-    expect(numberIn("TANKTIME", 400, 25.6, 90, 0, "SI")).toBeCloseTo(14.0625, 9);
-    expect(numberIn("TANKTIME", 400, 25.6, 90, 10, "SI")).toBeCloseTo(12.65625, 9);
-    expect(numberIn("TANKTIME", 0.4, 25.6, 90, 0, "METRIC")).toBeCloseTo(14.0625, 9);
-    expect(numberIn("TANKTIME", "100 gal", "2.5 gal/h")).toBeCloseTo(32.4, 9);
-    expect(numberIn("TANKSIZE", 14.0625, 25.6, 90, 0, "SI")).toBeCloseTo(400, 9);
+    expect(numberIn("FUELTANKHOURS", 400, 25.6, 90, 0, "SI")).toBeCloseTo(14.0625, 9);
+    expect(numberIn("FUELTANKHOURS", 400, 25.6, 90, 10, "SI")).toBeCloseTo(12.65625, 9);
+    expect(numberIn("FUELTANKHOURS", 0.4, 25.6, 90, 0, "METRIC")).toBeCloseTo(14.0625, 9);
+    expect(numberIn("FUELTANKHOURS", "100 gal", "2.5 gal/h")).toBeCloseTo(32.4, 9);
+    expect(numberIn("FUELTANKSIZE", 14.0625, 25.6, 90, 0, "SI")).toBeCloseTo(400, 9);
   });
 
   it("refuse a fraction for a percentage and doubt a reserve of 0", () => {
-    expect(refusal("TANKTIME", 400, 25.6, 0.9)).toMatch(/must be at least 10 %; 0\.9 % was given/);
-    expect(refusal("TANKSIZE", 24, 25.6, 101)).toMatch(/at most 100 %/);
-    expect(refusal("TANKTIME", 400, 0)).toMatch(/^#VALUE! Fuel rate must be above 0/);
-    expect(refusal("TANKTIME", 400, 25.6, 90, 100)).toMatch(/Reserve must be below 100 %/);
-    expect(remarks("TANKTIME", 400, 25.6, 90, 0)).toEqual(["caution zero-may-be-blank"]);
-    expect(remarks("TANKTIME", 400, 25.6, 89)).toEqual(["caution outside-usual-range"]);
-    expect(remarks("TANKTIME", 400, 25.6)).toEqual([]);
+    expect(refusal("FUELTANKHOURS", 400, 25.6, 0.9)).toMatch(/must be at least 10 %; 0\.9 % was given/);
+    expect(refusal("FUELTANKSIZE", 24, 25.6, 101)).toMatch(/at most 100 %/);
+    expect(refusal("FUELTANKHOURS", 400, 0)).toMatch(/^#VALUE! Fuel rate must be above 0/);
+    expect(refusal("FUELTANKHOURS", 400, 25.6, 90, 100)).toMatch(/Reserve must be below 100 %/);
+    expect(remarks("FUELTANKHOURS", 400, 25.6, 90, 0)).toEqual(["caution zero-may-be-blank"]);
+    expect(remarks("FUELTANKHOURS", 400, 25.6, 89)).toEqual(["caution outside-usual-range"]);
+    expect(remarks("FUELTANKHOURS", 400, 25.6)).toEqual([]);
   });
 
   it("run in proportion to the tank, and come back from one another", () => {
     const some = fc.double({ min: 0.1, max: 1000, noNaN: true });
     fc.assert(
       fc.property(some, some, fc.double({ min: 1.1, max: 9, noNaN: true }), (tank, rate, times) => {
-        const hours = numberIn("TANKTIME", tank, rate);
-        expect(numberIn("TANKTIME", tank * times, rate) / hours).toBeCloseTo(times, 9);
-        expect(numberIn("TANKSIZE", hours, rate) / tank).toBeCloseTo(1, 9);
+        const hours = numberIn("FUELTANKHOURS", tank, rate);
+        expect(numberIn("FUELTANKHOURS", tank * times, rate) / hours).toBeCloseTo(times, 9);
+        expect(numberIn("FUELTANKSIZE", hours, rate) / tank).toBeCloseTo(1, 9);
       }),
     );
   });
@@ -407,6 +407,6 @@ describe("housings and frames", () => {
 });
 
 it("says every refusal of the new functions in the reader's own units", () => {
-  const outcome = call(entryNamed("TANKTIME") ?? (undefined as never), [-1, 5, null, null, "METRIC"]);
+  const outcome = call(entryNamed("FUELTANKHOURS") ?? (undefined as never), [-1, 5, null, null, "METRIC"]);
   expect(outcome.ok ? "" : outcome.error.message).toBe("Tank volume must be above 0 m³; -1 m³ was given.");
 });

@@ -65,8 +65,8 @@ describe("flange ratings", () => {
     },
   );
 
-  it.each(["US", "METRIC"])("are all in the list FLANGES, %s", (units) => {
-    const [header, ...rows] = cell("FLANGES", units) as readonly (readonly unknown[])[];
+  it.each(["US", "METRIC"])("are all in the list FLANGERATINGS, %s", (units) => {
+    const [header, ...rows] = cell("FLANGERATINGS", units) as readonly (readonly unknown[])[];
     expect(header?.slice(1, 5)).toEqual(["standard", "group", "class", "sizes"]);
     const listed = rows.map(
       (row) => `${row[1]} ${row[2]} ${row[3]} ${Number(row[5]).toFixed(4)} ${Number(row[6]).toFixed(4)}`,
@@ -87,7 +87,7 @@ describe.each(["150", "300"])("flanges of Class %s", (name) => {
   const rows = publishedRows(`flange-dimensions-class-${name}`);
 
   it.each(rows.map((row) => [row["nps"] as string, row] as const))("NPS %s", (nps, row) => {
-    const [, inches] = cell("BOLTING", `NPS ${nps}`, name) as readonly (readonly (number | string)[])[];
+    const [, inches] = cell("FLANGEDIMENSIONS", `NPS ${nps}`, name) as readonly (readonly (number | string)[])[];
     const columns =
       "od_in bolt_circle_in n_bolts bolt_dia_in hole_dia_in rf_dia_in t_min_steel_in stud_len_rf_in machine_bolt_len_rf_in gasket_od_in gasket_id_in";
     for (const [i, column] of columns.split(" ").entries()) {
@@ -96,7 +96,7 @@ describe.each(["150", "300"])("flanges of Class %s", (name) => {
     if (row["t_min_ductile_in"] === "") expect(inches?.[11]).toBe("");
     else expect(inches?.[11] as number).toBeCloseTo(figureOf(row, "t_min_ductile_in"), 9);
 
-    const [, metric] = cell("BOLTING", figureOf(row, "dn"), name, "SI") as readonly (readonly number[])[];
+    const [, metric] = cell("FLANGEDIMENSIONS", figureOf(row, "dn"), name, "SI") as readonly (readonly number[])[];
     expect(metric?.[0]).toBeCloseTo(figureOf(row, "od_mm"), 9);
     expect(metric?.[1]).toBeCloseTo(figureOf(row, "bolt_circle_mm"), 9);
     expect(metric?.[6]).toBeCloseTo(figureOf(row, "t_min_steel_mm"), 9);
@@ -200,7 +200,7 @@ describe("reference cases", () => {
   it.each(["O-D01", "O-D02"])("%s: flange and bolting", (id) => {
     const { inputs, expected } = caseOf(id);
     const [, values] = cell(
-      "BOLTING",
+      "FLANGEDIMENSIONS",
       inputs["nps"] as string,
       inputs["class"] as number,
     ) as readonly (readonly number[])[];
@@ -211,12 +211,12 @@ describe("reference cases", () => {
   });
 
   it("O-D07: ring gasket", () => {
-    const [, values] = cell("BOLTING", "10", 150) as readonly (readonly number[])[];
+    const [, values] = cell("FLANGEDIMENSIONS", "10", 150) as readonly (readonly number[])[];
     expect(values?.slice(9, 11)).toEqual([expect.closeTo(13.38, 9), expect.closeTo(10.75, 9)]);
   });
 
   it("O-D08: NPS 22 is refused with the sizes there are", () => {
-    const message = refusal("BOLTING", "22", 150);
+    const message = refusal("FLANGEDIMENSIONS", "22", 150);
     expect(message).toContain("NPS 22 is not in ASME B16.5");
     expect(message).toContain("16, 18, 20, 24");
   });

@@ -131,26 +131,26 @@ describe("NOZZLEPRESSURE", () => {
   });
 });
 
-describe("BOLTING", () => {
+describe("FLANGEDIMENSIONS", () => {
   it("reads sizes as they are written", () => {
-    const six = recordOf("BOLTING", "6", 150).values;
+    const six = recordOf("FLANGEDIMENSIONS", "6", 150).values;
     for (const size of [6, "NPS 6", "6in", "6 inch", "DN150"])
-      expect(recordOf("BOLTING", size, 150).values).toEqual(six);
-    expect(recordOf("BOLTING", 2.5, 150).values).toEqual(recordOf("BOLTING", "2-1/2", 150).values);
+      expect(recordOf("FLANGEDIMENSIONS", size, 150).values).toEqual(six);
+    expect(recordOf("FLANGEDIMENSIONS", 2.5, 150).values).toEqual(recordOf("FLANGEDIMENSIONS", "2-1/2", 150).values);
   });
 
   it.each([
     [6, "SI", "DN 6 is not in ASME B16.5; its sizes are DN 15, 20, 25"],
     ["nonsense", "US", "“nonsense” is not in ASME B16.5"],
   ])("refuses size %s in %s", (size, units, message) => {
-    expect(refusal("BOLTING", size, 150, units)).toContain(message);
+    expect(refusal("FLANGEDIMENSIONS", size, 150, units)).toContain(message);
   });
 
   it("says that PN does not mate", () => {
-    expect(refusal("BOLTING", "6", "PN16")).toContain("no PN flange bolts to one of them");
-    expect(String(cell("NOTES", "BOLTING", "6", 150))).toContain("it does not bolt to a PN flange");
-    expect(String(cell("NOTES", "BOLTING", "6", 150))).toContain("has the drilling of Class 125");
-    expect(String(cell("NOTES", "BOLTING", "6", 250))).toContain("has the drilling of Class 300");
+    expect(refusal("FLANGEDIMENSIONS", "6", "PN16")).toContain("no PN flange bolts to one of them");
+    expect(String(cell("NOTES", "FLANGEDIMENSIONS", "6", 150))).toContain("it does not bolt to a PN flange");
+    expect(String(cell("NOTES", "FLANGEDIMENSIONS", "6", 150))).toContain("has the drilling of Class 125");
+    expect(String(cell("NOTES", "FLANGEDIMENSIONS", "6", 250))).toContain("has the drilling of Class 300");
   });
 });
 
@@ -173,9 +173,9 @@ describe("SURGE", () => {
   });
 });
 
-describe("FLANGES", () => {
+describe("FLANGERATINGS", () => {
   it("names materials and classes as FLANGERATING reads them", () => {
-    const [, ...rows] = cell("FLANGES") as readonly (readonly (string | number)[])[];
+    const [, ...rows] = cell("FLANGERATINGS") as readonly (readonly (string | number)[])[];
     expect(rows.length).toBeGreaterThan(150);
     const seen = new Set<string>();
     for (const [materials, standard, , flangeClass, sizes] of rows) {
@@ -191,7 +191,7 @@ describe("FLANGES", () => {
   });
 
   it("says of every row how it was verified and where it stands", () => {
-    const [header, ...rows] = cell("FLANGES", "METRIC") as readonly (readonly (string | number)[])[];
+    const [header, ...rows] = cell("FLANGERATINGS", "METRIC") as readonly (readonly (string | number)[])[];
     expect(header).toContain("rating, bar(g)");
     for (const row of rows) {
       expect(String(row[7])).toMatch(/memory|read|computed/);

@@ -14,7 +14,7 @@ function figure(answer: unknown, heading: string): string | number | undefined {
 describe("a price in cells", () => {
   it("says every line", () => {
     // By hand: 10 000 + 1000 + 550 = 11 550; / 0.8 = 14 437.50; 8 % of it 1155.
-    const price = cell("PRICE", 10_000, 10, 5, 20, "margin", null, 8);
+    const price = cell("SELLINGPRICE", 10_000, 10, 5, 20, "margin", null, 8);
     expect((price as Answer)[1]).toEqual([
       10_000,
       1000,
@@ -30,31 +30,34 @@ describe("a price in cells", () => {
   });
 
   it("takes 30 % of markup for 23.1 % of margin, and the other way round", () => {
-    const marked = cell("PRICE", 1000, 0, 0, 30, "Markup");
+    const marked = cell("SELLINGPRICE", 1000, 0, 0, 30, "Markup");
     expect(figure(marked, "selling price")).toBeCloseTo(1300, 9);
     expect(figure(marked, "margin on price, %")).toBeCloseTo(23.0769, 4);
-    expect(figure(cell("PRICE", 1000, 0, 0, "23.0769 %", "margin"), "markup on cost, %")).toBeCloseTo(30, 3);
+    expect(figure(cell("SELLINGPRICE", 1000, 0, 0, "23.0769 %", "margin"), "markup on cost, %")).toBeCloseTo(30, 3);
   });
 
   it("refuses a margin of 100 % and a share that may be a fraction", () => {
-    expect(refusal("PRICE", 1000, 0, 0, 100, "margin")).toMatch(/Margin on price must be below 100 %; 100 % was given/);
-    expect(refusal("PRICE", 1000, 0.1, 0, 20, "margin")).toMatch(/Overhead is a percentage.*10 or “0.1 %”/);
-    expect(refusal("PRICE", 1000, 0, 0, 0.2, "margin")).toMatch(/Profit is a percentage/);
-    expect(numberOf(cell("PRICE", 1000, "0.5 %", 0, 0, "margin"), "overhead")).toBeCloseTo(5, 9);
+    expect(refusal("SELLINGPRICE", 1000, 0, 0, 100, "margin")).toMatch(
+      /Margin on price must be below 100 %; 100 % was given/,
+    );
+    expect(refusal("SELLINGPRICE", 1000, 0.1, 0, 20, "margin")).toMatch(/Overhead is a percentage.*10 or “0.1 %”/);
+    expect(refusal("SELLINGPRICE", 1000, 0, 0, 0.2, "margin")).toMatch(/Profit is a percentage/);
+    expect(numberOf(cell("SELLINGPRICE", 1000, "0.5 %", 0, 0, "margin"), "overhead")).toBeCloseTo(5, 9);
   });
 
   it("asks whether the profit is a margin or a markup", () => {
-    expect(refusal("PRICE", 1000, 10, 5, 20)).toMatch(/Profit on is left out/);
-    expect(refusal("PRICE", 1000, 10, 5, 20, "cost")).toMatch(/"margin" or "markup"/);
+    expect(refusal("SELLINGPRICE", 1000, 10, 5, 20)).toMatch(/Profit on is left out/);
+    expect(refusal("SELLINGPRICE", 1000, 10, 5, 20, "cost")).toMatch(/"margin" or "markup"/);
   });
 
   it("doubts a 0 that a blank cell may be, and wants every share", () => {
-    expect(remarks("PRICE", 1000, 0, 5, 20, "margin")).toEqual(["caution zero-may-be-blank"]);
-    expect(refusal("PRICE", 1000, null, 5, 20, "margin")).toMatch(/Overhead is left out/);
+    expect(remarks("SELLINGPRICE", 1000, 0, 5, 20, "margin")).toEqual(["caution zero-may-be-blank"]);
+    expect(refusal("SELLINGPRICE", 1000, null, 5, 20, "margin")).toMatch(/Overhead is left out/);
   });
 
   it("grows with the margin", () => {
-    const priceAt = (margin: number): number => numberOf(cell("PRICE", 500, 10, 5, margin, "margin"), "selling price");
+    const priceAt = (margin: number): number =>
+      numberOf(cell("SELLINGPRICE", 500, 10, 5, margin, "margin"), "selling price");
     const prices = [1, 5, 20, 50, 99].map(priceAt);
     expect(prices).toEqual(prices.toSorted((a, b) => a - b));
   });
@@ -110,10 +113,10 @@ describe("masses, thrust and collapse in cells", () => {
 
   it("tells a bend from a dead end", () => {
     // By hand: 150 psi × 50.03 in²; a bend of 90° 2 sin 45° times that.
-    expect(numberIn("THRUST", "8in sch40", 150, "Dead end")).toBeCloseTo(7504, 0);
-    expect(numberIn("THRUST", "8in sch40", 150, "90°")).toBeCloseTo(10_612, -1);
-    expect(refusal("THRUST", "8in sch40", 150)).toMatch(/Angle is left out/);
-    expect(remarks("THRUST", "8in sch40", 150, 90)).toEqual(["caution thrust-for-caution"]);
+    expect(numberIn("BENDTHRUST", "8in sch40", 150, "Dead end")).toBeCloseTo(7504, 0);
+    expect(numberIn("BENDTHRUST", "8in sch40", 150, "90°")).toBeCloseTo(10_612, -1);
+    expect(refusal("BENDTHRUST", "8in sch40", 150)).toMatch(/Angle is left out/);
+    expect(remarks("BENDTHRUST", "8in sch40", 150, 90)).toEqual(["caution thrust-for-caution"]);
   });
 
   it("judges pipe on a vacuum", () => {

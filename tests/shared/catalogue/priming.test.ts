@@ -147,22 +147,22 @@ describe("PRIMETIME", () => {
   });
 });
 
-describe("PRIMING", () => {
+describe("PRIMINGMETHODS", () => {
   it("spills seven plain columns, rank first", () => {
-    const rows = cell("PRIMING", 15, LINE, 5) as readonly (readonly unknown[])[];
+    const rows = cell("PRIMINGMETHODS", 15, LINE, 5) as readonly (readonly unknown[])[];
     expect(rows[0]).toEqual(["rank", "method", "verdict", "prime time, s", "reasons", "needs", "cautions"]);
     expect(rows.slice(1).map(([rank]) => rank)).toEqual([1, 2, 3, 4, 5]);
     for (const row of rows.slice(1)) expect(String(row[4]).length).toBeGreaterThan(10);
   });
 
   it("agrees with PRIMETIME on the time of its air pump", () => {
-    const rows = cell("PRIMING", 15, LINE, 5) as readonly (readonly unknown[])[];
+    const rows = cell("PRIMINGMETHODS", 15, LINE, 5) as readonly (readonly unknown[])[];
     expect(rows[1]?.[3]).toBeCloseTo(numberIn("PRIMETIME", LINE, 15, 50, 0), 9);
   });
 
   it("speaks in the reader's units", () => {
-    const us = JSON.stringify(cell("PRIMING", "4 m", [["6in sch40", "10 m"]], "rags"));
-    const si = JSON.stringify(cell("PRIMING", "4 m", [["6in sch40", "10 m"]], "rags", null, null, null, "SI"));
+    const us = JSON.stringify(cell("PRIMINGMETHODS", "4 m", [["6in sch40", "10 m"]], "rags"));
+    const si = JSON.stringify(cell("PRIMINGMETHODS", "4 m", [["6in sch40", "10 m"]], "rags", null, null, null, "SI"));
     expect(us).toContain("13.12 ft");
     expect(si).toContain("4 m");
   });
@@ -173,12 +173,12 @@ describe("PRIMING", () => {
     ["a truth value", [15, LINE, true], /Solids was given as TRUE/],
     ["nothing at all", [15, LINE], /Solids is left out/],
   ])("refuses %s", (_, args, words) => {
-    expect(refusal("PRIMING", ...args)).toMatch(words);
+    expect(refusal("PRIMINGMETHODS", ...args)).toMatch(words);
   });
 
   it("asks whether 0.3 is a percent", () => {
-    expect(remarks("PRIMING", 15, LINE, 0.3)).toContain("caution percent-may-be-fraction");
-    expect(remarks("PRIMING", 15, LINE, 3)).not.toContain("caution percent-may-be-fraction");
+    expect(remarks("PRIMINGMETHODS", 15, LINE, 0.3)).toContain("caution percent-may-be-fraction");
+    expect(remarks("PRIMINGMETHODS", 15, LINE, 3)).not.toContain("caution percent-may-be-fraction");
   });
 });
 
@@ -193,5 +193,5 @@ it("keeps the order of arguments", () => {
     "liquid",
     "temperature",
   ]);
-  expect(keys("PRIMING")).toEqual(["suctionLift", "suctionLine", "solids", "altitude", "liquid", "temperature"]);
+  expect(keys("PRIMINGMETHODS")).toEqual(["suctionLift", "suctionLine", "solids", "altitude", "liquid", "temperature"]);
 });

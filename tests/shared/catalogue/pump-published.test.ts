@@ -68,7 +68,7 @@ describe("8-affinity", () => {
     expectPublished(flow * ratio, "Q2", one);
     expectPublished(numberIn("PUMPHEAD", curve, there, ratio), "H2", one);
     expectPublished(numberIn("PUMPPOWER", curve, there, ratio), "P2", one);
-    expect(numberIn("SPEEDFOR", curve, there, (one.expected["H2"] as { value: number }).value)).toBeCloseTo(ratio, 9);
+    expect(numberIn("SPEEDRATIO", curve, there, (one.expected["H2"] as { value: number }).value)).toBeCloseTo(ratio, 9);
   });
 
   it("8-affinity-005", () => {
@@ -102,7 +102,7 @@ describe("8-affinity", () => {
     const ratio = numberOf(one, "D2") / numberOf(one, "D1");
     const there = (one.expected["Q2"] as { value: number }).value;
     expectPublished(numberIn("PUMPHEAD", curve, there, null, ratio), "H2", one);
-    expect(numberIn("TRIMFOR", curve, there, (one.expected["H2"] as { value: number }).value)).toBeCloseTo(ratio, 12);
+    expect(numberIn("TRIMRATIO", curve, there, (one.expected["H2"] as { value: number }).value)).toBeCloseTo(ratio, 12);
   });
 });
 

@@ -325,7 +325,7 @@ describe("a slurry duty on the curves for water", () => {
 
 describe("service classes in cells", () => {
   const verdicts = (head: number, tipSpeed: number): readonly unknown[] =>
-    (cell("SLURRYSERVICE", head, 1000, (tipSpeed * 60) / Math.PI, "SI") as readonly (readonly unknown[])[])
+    (cell("SLURRYCLASS", head, 1000, (tipSpeed * 60) / Math.PI, "SI") as readonly (readonly unknown[])[])
       .slice(1)
       .map((row) => row[6]);
 
@@ -350,9 +350,9 @@ describe("service classes in cells", () => {
   });
 
   it("says that they are from memory and that the class is not decided here", () => {
-    expect(remarks("SLURRYSERVICE", 40, 400, 1200, "SI")).toEqual(["caution service-class-from-memory"]);
-    expect(refusal("SLURRYSERVICE", -1, 400, 1200, "SI")).toMatch(/Head per stage must be at least 0/);
-    expect(refusal("SLURRYSERVICE", 40, 400, -1200, "SI")).toMatch(/tip speed must be at least 0/i);
+    expect(remarks("SLURRYCLASS", 40, 400, 1200, "SI")).toEqual(["caution service-class-from-memory"]);
+    expect(refusal("SLURRYCLASS", -1, 400, 1200, "SI")).toMatch(/Head per stage must be at least 0/);
+    expect(refusal("SLURRYCLASS", 40, 400, -1200, "SI")).toMatch(/tip speed must be at least 0/i);
   });
 });
 
@@ -361,12 +361,12 @@ describe("particles in still liquid, in cells", () => {
     // Drag correlations of the open library "fluids": a sphere of 0.1 mm, 2650 in 998.2 kg/m³, 1.0016 mPa·s: 8.2641e-3 m/s.
     const args = ["0.1 mm", 2650 / 998.2] as const;
     const liquid = ["sphere", "998.2 kg/m3, 1.0016 cP", null, "SI"] as const;
-    const alone = record("FALLVELOCITY", ...args, null, ...liquid);
+    const alone = record("SETTLINGVELOCITY", ...args, null, ...liquid);
     expect(Math.abs((alone["alone"] as number) / 8.2641e-3 - 1)).toBeLessThan(0.04);
     expect(alone["among others"]).toBe(alone["alone"]);
     // Re = 8.3e-3 × 1e-4/1.0034e-6 = 0.83, so n = 4.35 Re^−0.03 = 4.375: 0.8^4.375 = 0.3768.
-    const among = record("FALLVELOCITY", ...args, 20, ...liquid);
+    const among = record("SETTLINGVELOCITY", ...args, 20, ...liquid);
     expect((among["among others"] as number) / (among["alone"] as number)).toBeCloseTo(0.3768, 3);
-    expect(refusal("FALLVELOCITY", "0.1 mm", 1, null, null, "SG 1, 1 cP")).toMatch(/to settle/);
+    expect(refusal("SETTLINGVELOCITY", "0.1 mm", 1, null, null, "SG 1, 1 cP")).toMatch(/to settle/);
   });
 });

@@ -51,8 +51,8 @@ describe("published limiting velocities", () => {
       null,
       "SI",
     ];
-    expectPublished(numberIn("SETTLINGVELOCITY", ...args), "V_SchillerHerbich", of);
-    const text = notes("SETTLINGVELOCITY", ...args);
+    expectPublished(numberIn("DEPOSITIONVELOCITY", ...args), "V_SchillerHerbich", of);
+    const text = notes("DEPOSITIONVELOCITY", ...args);
     for (const [phrase, name] of [
       ["Wasp gives", "V_Wasp"],
       ["Oroskar and Turian", "V_OroskarTurian_x1"],

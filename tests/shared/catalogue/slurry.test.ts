@@ -25,7 +25,7 @@ describe("concentrations in cells", () => {
     for (const [name, args] of [
       ["SLURRYSG", [2.7, 0.3]],
       ["SOLIDSBYVOLUME", [2.7, 0.3]],
-      ["SETTLINGVELOCITY", [PIPE, 0.5, 2.65, 0.3, null, null, "SI"]],
+      ["DEPOSITIONVELOCITY", [PIPE, 0.5, 2.65, 0.3, null, null, "SI"]],
       ["SLURRYDERATE", [350, 0.5, 2.65, 0.3, null, "SI"]],
       ["SLURRYDERATE", [350, 0.5, 2.65, 15, 0.3, "SI"]],
     ] as const) {
@@ -54,12 +54,16 @@ describe("concentrations in cells", () => {
     ["a density for an SG", ["SLURRYSG", 2650, 30], /Solids SG must be at most 23; 2650 was given/],
     ["a liquid of nothing", ["SLURRYSG", 2.65, 30, 0], /Liquid SG must be at least 0\.1/],
     ["a concentration left out", ["SLURRYSG", 2.65], /Solids by weight is left out/],
-    ["solids that float", ["SETTLINGVELOCITY", PIPE, 0.5, 0.9, 15, null, null, "SI"], /Solids SG must be above that/],
-    ["solids as heavy as the brine", ["SETTLINGVELOCITY", PIPE, 0.5, 1.2, 15, "SG 1.2, 1 cP", null, "SI"], /to settle/],
-    ["a particle of the bore", ["SETTLINGVELOCITY", PIPE, 200, 2.65, 15, null, null, "SI"], /must be below 200 mm/],
-    ["packed solids", ["SETTLINGVELOCITY", PIPE, 0.5, 2.65, 62, null, null, "SI"], /must be below 62 %/],
-    ["no solids", ["SETTLINGVELOCITY", PIPE, 0.5, 2.65, 0, null, null, "SI"], /must be above 0 %/],
-    ["an unknown pipe", ["SETTLINGVELOCITY", "6in zink", 0.5, 2.65, 15], /^#N\/A/],
+    ["solids that float", ["DEPOSITIONVELOCITY", PIPE, 0.5, 0.9, 15, null, null, "SI"], /Solids SG must be above that/],
+    [
+      "solids as heavy as the brine",
+      ["DEPOSITIONVELOCITY", PIPE, 0.5, 1.2, 15, "SG 1.2, 1 cP", null, "SI"],
+      /to settle/,
+    ],
+    ["a particle of the bore", ["DEPOSITIONVELOCITY", PIPE, 200, 2.65, 15, null, null, "SI"], /must be below 200 mm/],
+    ["packed solids", ["DEPOSITIONVELOCITY", PIPE, 0.5, 2.65, 62, null, null, "SI"], /must be below 62 %/],
+    ["no solids", ["DEPOSITIONVELOCITY", PIPE, 0.5, 2.65, 0, null, null, "SI"], /must be above 0 %/],
+    ["an unknown pipe", ["DEPOSITIONVELOCITY", "6in zink", 0.5, 2.65, 15], /^#N\/A/],
     [
       "an impeller in metres",
       ["SLURRYDERATE", 0.35, 0.5, 2.65, 15, null, "SI"],
@@ -83,8 +87,8 @@ describe("limiting velocity in cells", () => {
   it("gives the same velocity in US and SI units", () => {
     fc.assert(
       fc.property(between(0.05, 2), between(0.1, 0.9), between(1.5, 5), between(2, 40), (bore, d50, sg, percent) => {
-        const si = numberIn("SETTLINGVELOCITY", `ID ${bore} m steel`, d50, sg, percent, null, null, "SI");
-        const us = numberIn("SETTLINGVELOCITY", `ID ${bore / FOOT} ft steel`, (d50 * 1e-3) / INCH, sg, percent);
+        const si = numberIn("DEPOSITIONVELOCITY", `ID ${bore} m steel`, d50, sg, percent, null, null, "SI");
+        const us = numberIn("DEPOSITIONVELOCITY", `ID ${bore / FOOT} ft steel`, (d50 * 1e-3) / INCH, sg, percent);
         expect(us * FOOT).toBeGreaterThan(si * (1 - 1e-12));
         expect(us * FOOT).toBeLessThan(si * (1 + 1e-12));
       }),
@@ -93,7 +97,7 @@ describe("limiting velocity in cells", () => {
   });
 
   it("says the other fits and the velocity to design for, in the reader's units", () => {
-    const text = notes("SETTLINGVELOCITY", "ID 150 mm rough 0.045 mm", "0.5 mm", 2.65, 15, "SG 1, 1.0034 cSt");
+    const text = notes("DEPOSITIONVELOCITY", "ID 150 mm rough 0.045 mm", "0.5 mm", 2.65, 15, "SG 1, 1.0034 cSt");
     // 9-slurry-velocity-001 over 0.3048: 1.86448896783, 2.38439279021, 2.95234927918; 1.2 × 2.18779769198.
     expect(text).toContain("Wasp gives 6.117 ft/s");
     expect(text).toContain("Oroskar and Turian 7.823 ft/s");
@@ -104,12 +108,12 @@ describe("limiting velocity in cells", () => {
   it("doubts a particle size in micrometres", () => {
     const big = "ID 1000 mm rough 0.045 mm";
     const size = "caution particle-size-doubted";
-    expect(remarks("SETTLINGVELOCITY", big, 500, 2.65, 15, null, null, "SI")).toContain(size);
-    expect(remarks("SETTLINGVELOCITY", big, 20.1, 2.65, 15, null, null, "SI")).toContain(size);
-    expect(remarks("SETTLINGVELOCITY", big, 20, 2.65, 15, null, null, "SI")).not.toContain(size);
-    expect(notes("SETTLINGVELOCITY", big, 500, 2.65, 15, null, null, "SI")).toMatch(/500 mm .* micrometres/);
-    expect(numberIn("SETTLINGVELOCITY", big, "500 µm", 2.65, 15, null, null, "SI")).toBe(
-      numberIn("SETTLINGVELOCITY", big, 0.5, 2.65, 15, null, null, "SI"),
+    expect(remarks("DEPOSITIONVELOCITY", big, 500, 2.65, 15, null, null, "SI")).toContain(size);
+    expect(remarks("DEPOSITIONVELOCITY", big, 20.1, 2.65, 15, null, null, "SI")).toContain(size);
+    expect(remarks("DEPOSITIONVELOCITY", big, 20, 2.65, 15, null, null, "SI")).not.toContain(size);
+    expect(notes("DEPOSITIONVELOCITY", big, 500, 2.65, 15, null, null, "SI")).toMatch(/500 mm .* micrometres/);
+    expect(numberIn("DEPOSITIONVELOCITY", big, "500 µm", 2.65, 15, null, null, "SI")).toBe(
+      numberIn("DEPOSITIONVELOCITY", big, 0.5, 2.65, 15, null, null, "SI"),
     );
   });
 });
