@@ -1,5 +1,5 @@
-import type { Argument, Cell } from "../shared/catalogue/cell.ts";
 import type { Entry } from "../shared/catalogue/entry.ts";
+import type { Argument, Cell } from "../shared/cells/cell.ts";
 
 /**
  * The arguments of a call as Excel hands them to a custom function: every declared parameter in order (those left out

@@ -1,7 +1,7 @@
 import { createInterface } from "node:readline";
 import { call } from "../shared/catalogue/call.ts";
 import { CATALOGUE, entryNamed } from "../shared/catalogue/catalogue.ts";
-import type { Argument, Cell } from "../shared/catalogue/cell.ts";
+import type { Argument, Cell } from "../shared/cells/cell.ts";
 import { noteText } from "../shared/text/finding-text.ts";
 import { nearestNames } from "../src/basis/nearest.ts";
 

@@ -1,4 +1,4 @@
-import type { Cell } from "../shared/catalogue/cell.ts";
+import type { Cell } from "../shared/cells/cell.ts";
 import type { XYChartSpec, XYSeries } from "../shared/ports/sheet-spec.ts";
 import type { GridInside } from "./grid-inside.ts";
 

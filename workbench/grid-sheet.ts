@@ -1,5 +1,5 @@
 import type { ICellData, IRange, IWorksheetData } from "@univerjs/core";
-import type { Scalar } from "../shared/catalogue/cell.ts";
+import type { Scalar } from "../shared/cells/cell.ts";
 import { absolute, boxOf } from "../shared/ports/a1.ts";
 import type { CellSpec, SheetSpec } from "../shared/ports/sheet-spec.ts";
 import { changedFormula, type FormulaChanges } from "./grid-formula.ts";

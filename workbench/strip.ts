@@ -1,4 +1,4 @@
-import { isCellError } from "../shared/catalogue/cell.ts";
+import { isCellError } from "../shared/cells/cell.ts";
 import { addressOf } from "../shared/ports/a1.ts";
 import { quotedSheetName } from "../shared/ports/sheet-name.ts";
 import type { PageGrid } from "./page-grid.ts";

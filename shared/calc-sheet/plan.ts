@@ -1,6 +1,6 @@
 import type { Citation } from "../../src/basis/citation.ts";
 import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
-import type { Scalar } from "../catalogue/cell.ts";
+import type { Scalar } from "../cells/cell.ts";
 import type { Expression } from "./expression.ts";
 
 /** A calc sheet before it has cells: what is stated, what is worked out and from what, in reading order. */

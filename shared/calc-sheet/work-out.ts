@@ -1,9 +1,9 @@
 import type { Finding } from "../../src/basis/result.ts";
 import { call, headerText } from "../catalogue/call.ts";
 import { entryNamed } from "../catalogue/catalogue.ts";
-import type { Argument, Cell } from "../catalogue/cell.ts";
-import { isCellError, isRange } from "../catalogue/cell.ts";
 import type { Entry } from "../catalogue/entry.ts";
+import type { Argument, Cell } from "../cells/cell.ts";
+import { isCellError, isRange } from "../cells/cell.ts";
 import type { Call, Expression } from "./expression.ts";
 import { optionCells } from "./option.ts";
 import type { CalcSheetPlan, SpillItem, WorkingItem } from "./plan.ts";

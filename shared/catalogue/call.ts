@@ -8,8 +8,8 @@ import {
 } from "../../src/basis/quantities.ts";
 import { type Finding, fail, type Result, succeed, withoutRepeats } from "../../src/basis/result.ts";
 import { fromEngine, toEngine } from "../../src/basis/units.ts";
+import { type Argument, type Cell, type CellError, isAbsent, isCellError, isRange } from "../cells/cell.ts";
 import { cellErrorOf } from "../text/cell-error.ts";
-import { type Argument, type Cell, type CellError, isAbsent, isCellError, isRange } from "./cell.ts";
 import { type CallFacts, type Column, type Entry, parameterName, type Row } from "./entry.ts";
 import type { Parameter, Reading } from "./parameter.ts";
 

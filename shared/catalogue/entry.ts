@@ -1,7 +1,7 @@
 import type { Citation } from "../../src/basis/citation.ts";
 import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
 import type { Result } from "../../src/basis/result.ts";
-import type { Argument, Scalar } from "./cell.ts";
+import type { Argument, Scalar } from "../cells/cell.ts";
 import type { Parameter } from "./parameter.ts";
 
 export const GROUPS = [

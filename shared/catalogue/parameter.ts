@@ -2,7 +2,7 @@ import { type Quantity, type UnitSet, type UnitSetName, unitFits } from "../../s
 import { readNumber, readQuantity, unitsThatDo } from "../../src/basis/quantity-text.ts";
 import { fail, type Result, succeed } from "../../src/basis/result.ts";
 import { toEngine, unitNamed } from "../../src/basis/units.ts";
-import type { Cell } from "./cell.ts";
+import type { Cell } from "../cells/cell.ts";
 
 /** What a parameter may look at while it reads a cell. */
 export interface Reading {

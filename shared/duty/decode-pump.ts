@@ -5,8 +5,8 @@ import { type Finding, fail, type Result, type Side } from "../../src/basis/resu
 import { operatingPointMethod } from "../../src/pump/operating-point.ts";
 import type { PumpCurve } from "../../src/pump/pump-curve.ts";
 import { runningPumpMethod } from "../../src/pump/running-pump.ts";
-import type { Cell } from "../catalogue/cell.ts";
 import { readCurve } from "../catalogue/parameters/curve.ts";
+import type { Cell } from "../cells/cell.ts";
 import type { DutyPump } from "./duty.ts";
 import { CURVE_PLACE, type CurvePointText, type PumpKey, type PumpText, placeKey } from "./duty-text.ts";
 import { readAmount } from "./read-amount.ts";

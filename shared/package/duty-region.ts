@@ -8,7 +8,7 @@ import { systemCurveThrough } from "../../src/pump/system-curve-through.ts";
 import { standardAtmosphere } from "../../src/site/atmosphere.ts";
 import { suctionState } from "../../src/suction/suction-state.ts";
 import { specificSpeedOf } from "../calc-sheet/sections/preferred-region.ts";
-import { isRange } from "../catalogue/cell.ts";
+import { isRange } from "../cells/cell.ts";
 import type { Duty, DutyPump } from "../duty/duty.ts";
 import type { WorkedDuty } from "./worked-duty.ts";
 

@@ -6,7 +6,7 @@ import type { Arrangement } from "../../src/pump/head-curve.ts";
 import { type DutyCasePlan, dutyCases, recordKey, systemKey } from "../calc-sheet/sections/duty-cases.ts";
 import { systemLabel } from "../calc-sheet/sections/system-cases.ts";
 import { tableCell } from "../calc-sheet/work-out.ts";
-import { isCellError } from "../catalogue/cell.ts";
+import { isCellError } from "../cells/cell.ts";
 import type { Duty } from "../duty/duty.ts";
 import { regionOf } from "./duty-region.ts";
 import { type Worked, type WorkedDuty, workedDuty } from "./worked-duty.ts";

@@ -4,7 +4,7 @@ import { optionCells } from "../calc-sheet/option.ts";
 import type { PlanItem, TableItem } from "../calc-sheet/plan.ts";
 import { tableCell } from "../calc-sheet/work-out.ts";
 import { headerText } from "../catalogue/call.ts";
-import { type Argument, isCellError, isRange } from "../catalogue/cell.ts";
+import { type Argument, isCellError, isRange } from "../cells/cell.ts";
 import type { Duty } from "../duty/duty.ts";
 import { amountText, figures } from "../text/words.ts";
 import { type WorkedDuty, workedDuty } from "./worked-duty.ts";

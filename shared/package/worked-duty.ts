@@ -4,7 +4,7 @@ import { toEngine } from "../../src/basis/units.ts";
 import { dutyPlan } from "../calc-sheet/duty-plan.ts";
 import type { CalcSheetPlan, PlanItem } from "../calc-sheet/plan.ts";
 import { type WorkedPlan, workOut } from "../calc-sheet/work-out.ts";
-import { type Argument, type CellError, isCellError, isRange } from "../catalogue/cell.ts";
+import { type Argument, type CellError, isCellError, isRange } from "../cells/cell.ts";
 import type { Duty } from "../duty/duty.ts";
 
 /** A worked figure in engine units, or the error that stands in its place. */

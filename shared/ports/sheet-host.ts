@@ -1,4 +1,4 @@
-import type { Cell, Scalar } from "../catalogue/cell.ts";
+import type { Cell, Scalar } from "../cells/cell.ts";
 import type { SheetSpec } from "./sheet-spec.ts";
 
 /** The few calls we need of whatever holds the cells: Excel, the workbench grid, a file. */

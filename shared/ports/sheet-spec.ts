@@ -1,4 +1,4 @@
-import type { Cell, Scalar } from "../catalogue/cell.ts";
+import type { Cell, Scalar } from "../cells/cell.ts";
 
 /** A sheet as plain data, the same for Excel, the workbench and the .xlsx file. Cell addresses are A1, no sheet name. */
 export interface SheetSpec {

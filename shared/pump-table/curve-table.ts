@@ -4,8 +4,8 @@ import { type Finding, fail, type Result, succeed } from "../../src/basis/result
 import type { Unit } from "../../src/basis/units.ts";
 import type { OfferedCurve, OfferedPump, PumpLimits } from "../../src/pump/offered-pump.ts";
 import type { PumpCurvePoint } from "../../src/pump/pump-curve-point.ts";
-import { type Cell, isAbsent, isCellError } from "../catalogue/cell.ts";
 import { wrongKind } from "../catalogue/parameter.ts";
+import { type Cell, isAbsent, isCellError } from "../cells/cell.ts";
 import { CURVE_COLUMNS, type CurveColumn, LIMIT_COLUMNS, type LimitColumn, USUAL_CURVE_ORDER } from "./columns.ts";
 import { curveShapeFindings } from "./curve-shape.ts";
 import { type Heading, headingOf } from "./heading.ts";

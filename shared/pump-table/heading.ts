@@ -2,7 +2,7 @@ import { type Quantity, unitFits } from "../../src/basis/quantities.ts";
 import { unitsThatDo } from "../../src/basis/quantity-text.ts";
 import { type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
 import { meaningsOf, type Unit, unitNamed } from "../../src/basis/units.ts";
-import { type Cell, isAbsent } from "../catalogue/cell.ts";
+import { type Cell, isAbsent } from "../cells/cell.ts";
 import type { TableColumn } from "./columns.ts";
 import { cellPlace, type TablePlace } from "./place.ts";
 

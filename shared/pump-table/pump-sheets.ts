@@ -1,6 +1,6 @@
 import type { Quantity } from "../../src/basis/quantities.ts";
 import { fromEngine, type Unit, unitOf } from "../../src/basis/units.ts";
-import type { Scalar } from "../catalogue/cell.ts";
+import type { Scalar } from "../cells/cell.ts";
 import { addressOf, rangeOf } from "../ports/a1.ts";
 import type { SheetHost } from "../ports/sheet-host.ts";
 import type { CellSpec, SheetSpec, StyleSpec } from "../ports/sheet-spec.ts";

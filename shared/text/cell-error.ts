@@ -1,6 +1,6 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
-import type { CellError } from "../catalogue/cell.ts";
+import type { CellError } from "../cells/cell.ts";
 import { findingText } from "./finding-text.ts";
 
 /** The two error values whose message Excel shows: #N/A for a name that is not known, #VALUE! for the rest. */

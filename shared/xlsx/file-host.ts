@@ -1,4 +1,4 @@
-import type { Cell, Scalar } from "../catalogue/cell.ts";
+import type { Cell, Scalar } from "../cells/cell.ts";
 import { addressOf, type Box, boxOf } from "../ports/a1.ts";
 import type { SheetHost } from "../ports/sheet-host.ts";
 import { freeSheetName } from "../ports/sheet-name.ts";

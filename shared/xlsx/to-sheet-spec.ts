@@ -1,4 +1,4 @@
-import type { Cell } from "../catalogue/cell.ts";
+import type { Cell } from "../cells/cell.ts";
 import { addressOf, type Box, boxOf } from "../ports/a1.ts";
 import type { CellSpec, SheetSpec, StyleSpec } from "../ports/sheet-spec.ts";
 import type { ReadCell, ReadSheet } from "./read/workbook-content.ts";

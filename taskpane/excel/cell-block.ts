@@ -1,4 +1,4 @@
-import type { Scalar } from "../../shared/catalogue/cell.ts";
+import type { Scalar } from "../../shared/cells/cell.ts";
 import { type Box, boxOf } from "../../shared/ports/a1.ts";
 import type { CellSpec, StyleSpec } from "../../shared/ports/sheet-spec.ts";
 import { textForExcel } from "./cell-text.ts";

@@ -1,4 +1,4 @@
-import type { Cell, Scalar } from "../../shared/catalogue/cell.ts";
+import type { Cell, Scalar } from "../../shared/cells/cell.ts";
 import type { SheetHost } from "../../shared/ports/sheet-host.ts";
 import { addSheet } from "./add-sheet.ts";
 import { textForExcel } from "./cell-text.ts";

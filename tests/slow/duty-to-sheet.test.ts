@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { dutyPlan } from "../../shared/calc-sheet/duty-plan.ts";
 import { dutySheet } from "../../shared/calc-sheet/duty-sheet.ts";
 import { workOut } from "../../shared/calc-sheet/work-out.ts";
-import type { Cell } from "../../shared/catalogue/cell.ts";
+import type { Cell } from "../../shared/cells/cell.ts";
 import { decodeDuty } from "../../shared/duty/decode.ts";
 import type { DutyText, FieldKey } from "../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";

@@ -2,7 +2,7 @@ import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { call } from "../../shared/catalogue/call.ts";
 import { entryNamed } from "../../shared/catalogue/catalogue.ts";
-import type { Argument } from "../../shared/catalogue/cell.ts";
+import type { Argument } from "../../shared/cells/cell.ts";
 import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
 import {
   expectNoAxeViolations,

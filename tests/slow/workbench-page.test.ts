@@ -4,7 +4,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { call } from "../../shared/catalogue/call.ts";
 import { entryNamed } from "../../shared/catalogue/catalogue.ts";
-import type { Argument, Cell } from "../../shared/catalogue/cell.ts";
+import type { Argument, Cell } from "../../shared/cells/cell.ts";
 import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { readWorkbook } from "../../shared/xlsx/read-workbook.ts";
 import { toSheetSpec } from "../../shared/xlsx/to-sheet-spec.ts";

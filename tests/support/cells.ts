@@ -1,6 +1,6 @@
 import { call } from "../../shared/catalogue/call.ts";
 import { entryNamed } from "../../shared/catalogue/catalogue.ts";
-import type { Argument } from "../../shared/catalogue/cell.ts";
+import type { Argument } from "../../shared/cells/cell.ts";
 
 /** What a cell function answers, as a cell would show it. Throws where it answers an error. */
 export function cell(name: string, ...args: readonly Argument[]): unknown {

@@ -1,6 +1,6 @@
-import type { Cell } from "../../shared/catalogue/cell.ts";
 import { defineEntry, type Entry } from "../../shared/catalogue/entry.ts";
 import { choice, quantity, type RangeParameter, text } from "../../shared/catalogue/parameter.ts";
+import type { Cell } from "../../shared/cells/cell.ts";
 import { fail, succeed } from "../../src/basis/result.ts";
 
 const house = { source: "house", at: "made for the tests" } as const;

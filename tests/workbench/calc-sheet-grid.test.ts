@@ -2,7 +2,7 @@ import { afterAll, describe, expect, it } from "vitest";
 import { dutyPlan } from "../../shared/calc-sheet/duty-plan.ts";
 import { dutySheet } from "../../shared/calc-sheet/duty-sheet.ts";
 import { workOut } from "../../shared/calc-sheet/work-out.ts";
-import { isCellError } from "../../shared/catalogue/cell.ts";
+import { isCellError } from "../../shared/cells/cell.ts";
 import { decodeDuty } from "../../shared/duty/decode.ts";
 import type { DutyText } from "../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { entryNamed } from "../../shared/catalogue/catalogue.ts";
-import { isCellError } from "../../shared/catalogue/cell.ts";
+import { isCellError } from "../../shared/cells/cell.ts";
 import { headlessGrid } from "../../workbench/headless.ts";
 import { SAMPLE_SHEETS } from "../../workbench/sample-workbook.ts";
 

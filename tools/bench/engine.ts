@@ -1,8 +1,8 @@
 import { spawnSync } from "node:child_process";
 import { call } from "../../shared/catalogue/call.ts";
 import { entryNamed } from "../../shared/catalogue/catalogue.ts";
-import type { Argument } from "../../shared/catalogue/cell.ts";
 import type { Entry } from "../../shared/catalogue/entry.ts";
+import type { Argument } from "../../shared/cells/cell.ts";
 import { darcyFactor } from "../../src/pipework/friction-factor.ts";
 import { best } from "./timing.ts";
 

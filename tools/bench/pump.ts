@@ -1,7 +1,7 @@
 import { call } from "../../shared/catalogue/call.ts";
 import { entryNamed } from "../../shared/catalogue/catalogue.ts";
-import type { Argument } from "../../shared/catalogue/cell.ts";
 import type { Entry } from "../../shared/catalogue/entry.ts";
+import type { Argument } from "../../shared/cells/cell.ts";
 import { best } from "./timing.ts";
 
 const ROWS = 10_000;

@@ -1,7 +1,7 @@
 import { call } from "../../shared/catalogue/call.ts";
 import { entryNamed } from "../../shared/catalogue/catalogue.ts";
-import type { Argument, Cell } from "../../shared/catalogue/cell.ts";
 import type { Entry } from "../../shared/catalogue/entry.ts";
+import type { Argument, Cell } from "../../shared/cells/cell.ts";
 import { inventedPumps } from "../../shared/pump-table/library/library.ts";
 import { offeredPumps } from "../../shared/pump-table/offered-pumps.ts";
 import { unitOf } from "../../src/basis/units.ts";

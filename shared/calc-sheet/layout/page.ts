@@ -1,5 +1,5 @@
 import type { Quantity } from "../../../src/basis/quantities.ts";
-import { isRange, type Scalar } from "../../catalogue/cell.ts";
+import { isRange, type Scalar } from "../../cells/cell.ts";
 import { absolute, addressOf, type Box, boxOf, rangeOf } from "../../ports/a1.ts";
 import type { CellSpec, RuleSpec, SheetSpec, StyleSpec, XYChartSpec } from "../../ports/sheet-spec.ts";
 import type { Expression } from "../expression.ts";

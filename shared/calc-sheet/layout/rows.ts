@@ -1,5 +1,5 @@
 import { printedUnit } from "../../../src/basis/quantities.ts";
-import type { Cell } from "../../catalogue/cell.ts";
+import type { Cell } from "../../cells/cell.ts";
 import { addressOf } from "../../ports/a1.ts";
 import type { Expression } from "../expression.ts";
 import { optionCells } from "../option.ts";

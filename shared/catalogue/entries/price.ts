@@ -5,7 +5,7 @@ import { fuelCost, fuelCostMethod } from "../../../src/estimate/fuel-cost.ts";
 import { fuelPriceNamed } from "../../../src/estimate/fuel-price.ts";
 import { PROFIT_ON, priceMethod, priceRollUp } from "../../../src/estimate/price.ts";
 import { rental, rentalMethod } from "../../../src/estimate/rental.ts";
-import type { Cell } from "../cell.ts";
+import type { Cell } from "../../cells/cell.ts";
 import { defineEntry, type Entry } from "../entry.ts";
 import { choice, quantity, type Reading, type SingleParameter, wrongKind } from "../parameter.ts";
 import { percentNotFraction } from "../parameters/percent-not-fraction.ts";

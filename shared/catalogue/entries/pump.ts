@@ -15,7 +15,7 @@ import {
   suctionSpecificSpeedMethod,
 } from "../../../src/pump/specific-speed.ts";
 import { viscousCurve, viscousCurveMethod } from "../../../src/pump/viscous-curve.ts";
-import type { Argument } from "../cell.ts";
+import type { Argument } from "../../cells/cell.ts";
 import { type CallFacts, defineEntry } from "../entry.ts";
 import { choice, quantity } from "../parameter.ts";
 import { curve } from "../parameters/curve.ts";

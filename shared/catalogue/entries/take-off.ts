@@ -7,7 +7,7 @@ import { massOfLength, massOfLengthMethod } from "../../../src/estimate/pipe-mas
 import { takeOff, takeOffCites } from "../../../src/estimate/take-off.ts";
 import { thrust, thrustMethod } from "../../../src/estimate/thrust.ts";
 import type { FlangeClass } from "../../../src/pressure/flange-class.ts";
-import type { Cell } from "../cell.ts";
+import type { Cell } from "../../cells/cell.ts";
 import { defineEntry, type Entry } from "../entry.ts";
 import { quantity, type Reading, type SingleParameter } from "../parameter.ts";
 import { flangeClass, ratingSystem } from "../parameters/class.ts";

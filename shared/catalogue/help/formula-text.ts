@@ -1,4 +1,4 @@
-import { type Argument, type Cell, isCellError, isRange } from "../cell.ts";
+import { type Argument, type Cell, isCellError, isRange } from "../../cells/cell.ts";
 import type { Entry } from "../entry.ts";
 import { parameterName } from "../entry.ts";
 import { NAMESPACE } from "../namespace.ts";

@@ -1,7 +1,7 @@
 import { andThen, type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { type PumpCurve, pumpCurve } from "../../../src/pump/pump-curve.ts";
 import type { PumpCurvePoint } from "../../../src/pump/pump-curve-point.ts";
-import type { Cell } from "../cell.ts";
+import type { Cell } from "../../cells/cell.ts";
 import type { RangeParameter, Reading } from "../parameter.ts";
 import { type FlowTable, readFlowTable } from "./flow-table.ts";
 

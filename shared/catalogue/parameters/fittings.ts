@@ -1,7 +1,7 @@
 import { all, andThen, type Result, succeed } from "../../../src/basis/result.ts";
 import type { CountedFitting, Fitting } from "../../../src/pipework/fitting.ts";
 import { fittingNamed, fittingsNamed, wholeCount } from "../../../src/pipework/fitting-name.ts";
-import { type Cell, isAbsent, isCellError } from "../cell.ts";
+import { type Cell, isAbsent, isCellError } from "../../cells/cell.ts";
 import { type RangeParameter, type Reading, type SingleParameter, text, wrongKind } from "../parameter.ts";
 
 const EXAMPLE = '"2 elbow 90 long, 1 gate, 1 swing check, 1 exit"';

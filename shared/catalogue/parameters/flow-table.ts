@@ -2,7 +2,7 @@ import { type Quantity, unitFits } from "../../../src/basis/quantities.ts";
 import { readQuantity, unitsThatDo } from "../../../src/basis/quantity-text.ts";
 import { all, andThen, type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { toEngine, type Unit, unitNamed } from "../../../src/basis/units.ts";
-import { type Cell, isAbsent, isCellError } from "../cell.ts";
+import { type Cell, isAbsent, isCellError } from "../../cells/cell.ts";
 import { quantity, type Reading, wrongKind } from "../parameter.ts";
 
 /** A column a table of flows may have. */

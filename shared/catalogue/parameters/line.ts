@@ -8,7 +8,7 @@ import type { Line, LineSegment } from "../../../src/pipework/line.ts";
 import type { Pipe } from "../../../src/pipework/pipe.ts";
 import { zeroLength } from "../../../src/pipework/pipe-friction.ts";
 import { pipeNamed } from "../../../src/pipework/pipe-name.ts";
-import { type Cell, isAbsent, isCellError } from "../cell.ts";
+import { type Cell, isAbsent, isCellError } from "../../cells/cell.ts";
 import { quantity, type RangeParameter, type Reading, wrongKind } from "../parameter.ts";
 
 type Column = "pipe" | "length" | "fittings";

@@ -7,7 +7,7 @@ import type { CountedFitting } from "../../../src/pipework/fitting.ts";
 import { fittingsNamed } from "../../../src/pipework/fitting-name.ts";
 import type { Pipe } from "../../../src/pipework/pipe.ts";
 import { pipeNamed } from "../../../src/pipework/pipe-name.ts";
-import { type Cell, isAbsent, isCellError } from "../cell.ts";
+import { type Cell, isAbsent, isCellError } from "../../cells/cell.ts";
 import { quantity, type RangeParameter, type Reading, wrongKind } from "../parameter.ts";
 
 type Column = "chainage" | "elevation" | "pipe" | "fittings";

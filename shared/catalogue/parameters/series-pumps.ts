@@ -4,7 +4,7 @@ import { all, andThen, type Finding, fail, type Result, succeed } from "../../..
 import { toEngine, type Unit, unitNamed } from "../../../src/basis/units.ts";
 import { type FlangeSize, flangeSizeRead } from "../../../src/pressure/flange-size.ts";
 import type { NozzleSide, PressurePart, SeriesPump } from "../../../src/pressure/nozzle-pressure.ts";
-import { type Cell, isAbsent, isCellError } from "../cell.ts";
+import { type Cell, isAbsent, isCellError } from "../../cells/cell.ts";
 import { quantity, type RangeParameter, type Reading } from "../parameter.ts";
 import { ratingSystem } from "./class.ts";
 

@@ -1,5 +1,5 @@
 import { type Result, succeed } from "../../../src/basis/result.ts";
-import type { Cell } from "../cell.ts";
+import type { Cell } from "../../cells/cell.ts";
 import type { Reading, SingleParameter } from "../parameter.ts";
 
 /**

@@ -1,7 +1,7 @@
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import type { Unit } from "../../../src/basis/units.ts";
-import type { Cell } from "../../catalogue/cell.ts";
+import type { Cell } from "../../cells/cell.ts";
 import { readWorkbook } from "../../xlsx/read-workbook.ts";
 import { CURVE_COLUMNS, PUMP_COLUMNS, type TableColumn } from "../columns.ts";
 import { type CurveTable, readCurveTable } from "../curve-table.ts";

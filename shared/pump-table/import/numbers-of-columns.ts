@@ -1,5 +1,5 @@
 import type { Finding } from "../../../src/basis/result.ts";
-import type { Cell } from "../../catalogue/cell.ts";
+import type { Cell } from "../../cells/cell.ts";
 import type { TableColumn } from "../columns.ts";
 import type { Heading } from "../heading.ts";
 import { cellPlace, type TablePlace } from "../place.ts";

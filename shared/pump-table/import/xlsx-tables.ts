@@ -1,4 +1,4 @@
-import type { Cell } from "../../catalogue/cell.ts";
+import type { Cell } from "../../cells/cell.ts";
 import type { ReadSheet } from "../../xlsx/read/workbook-content.ts";
 import type { TablePlace } from "../place.ts";
 

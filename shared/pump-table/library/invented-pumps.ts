@@ -1,4 +1,4 @@
-import type { Cell } from "../../catalogue/cell.ts";
+import type { Cell } from "../../cells/cell.ts";
 import library from "./invented-pumps.json" with { type: "json" };
 
 /** Rows under a heading, as they would stand in a sheet. Invented: nobody makes these pumps. */

@@ -1,4 +1,4 @@
-import type { Cell } from "../../catalogue/cell.ts";
+import type { Cell } from "../../cells/cell.ts";
 import { addressOf, boxOf } from "../../ports/a1.ts";
 import type { PrintSpec, RuleSpec } from "../../ports/sheet-spec.ts";
 import { COLUMN_MARGIN } from "../format-facts.ts";

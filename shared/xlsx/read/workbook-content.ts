@@ -1,4 +1,4 @@
-import type { Cell } from "../../catalogue/cell.ts";
+import type { Cell } from "../../cells/cell.ts";
 import type { ListSpec, PrintSpec, RuleSpec, StyleSpec } from "../../ports/sheet-spec.ts";
 
 /** A workbook as read from a file: values as the file holds them, formulas as a user reads them. */

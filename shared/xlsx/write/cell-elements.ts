@@ -1,4 +1,4 @@
-import { type Cell, isCellError } from "../../catalogue/cell.ts";
+import { type Cell, isCellError } from "../../cells/cell.ts";
 import { addressOf } from "../../ports/a1.ts";
 import type { SheetSpec } from "../../ports/sheet-spec.ts";
 import { attributes, cellText, xmlText } from "../xml-text.ts";

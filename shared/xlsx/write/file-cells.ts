@@ -1,4 +1,4 @@
-import { type Cell, isCellError } from "../../catalogue/cell.ts";
+import { type Cell, isCellError } from "../../cells/cell.ts";
 import { addressOf, type Box, boxOf, rangeOf } from "../../ports/a1.ts";
 import type { CellSpec, SheetSpec } from "../../ports/sheet-spec.ts";
 import { ERROR_VALUES } from "../format-facts.ts";

@@ -1,4 +1,4 @@
-import type { Cell } from "../../../shared/catalogue/cell.ts";
+import type { Cell } from "../../../shared/cells/cell.ts";
 import { type CurvePointText, EMPTY_CURVE_POINT, type PumpText } from "../../../shared/duty/duty-text.ts";
 import { CURVE_COLUMNS, type CurveColumn } from "../../../shared/pump-table/columns.ts";
 import { headingOf } from "../../../shared/pump-table/heading.ts";

@@ -1,5 +1,5 @@
-import type { Cell } from "../../../shared/catalogue/cell.ts";
-import { isAbsent } from "../../../shared/catalogue/cell.ts";
+import type { Cell } from "../../../shared/cells/cell.ts";
+import { isAbsent } from "../../../shared/cells/cell.ts";
 import { boxOf } from "../../../shared/ports/a1.ts";
 import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import { quotedSheetName } from "../../../shared/ports/sheet-name.ts";

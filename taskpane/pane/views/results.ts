@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
-import type { CellError } from "../../../shared/catalogue/cell.ts";
+import type { CellError } from "../../../shared/cells/cell.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
 import type { HeadAndSuction, Worked } from "../../../shared/package/head-and-suction.ts";
 import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";

@@ -4,7 +4,7 @@ import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
 import type { CalcSheetPlan } from "../../../shared/calc-sheet/plan.ts";
 import { tableCell, workOut } from "../../../shared/calc-sheet/work-out.ts";
-import { isCellError, isRange } from "../../../shared/catalogue/cell.ts";
+import { isCellError, isRange } from "../../../shared/cells/cell.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
 import { type DutyText, EMPTY_DUTY, EMPTY_PUMP, type FieldKey, type PumpText } from "../../../shared/duty/duty-text.ts";

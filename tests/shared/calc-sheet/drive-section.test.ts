@@ -4,7 +4,7 @@ import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { tableCell, workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { call } from "../../../shared/catalogue/call.ts";
 import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
-import { type Argument, isCellError, isRange } from "../../../shared/catalogue/cell.ts";
+import { type Argument, isCellError, isRange } from "../../../shared/cells/cell.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
 import { type DutyText, EMPTY_DUTY, type FieldKey } from "../../../shared/duty/duty-text.ts";

@@ -4,7 +4,7 @@ import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import type { CalcSheetPlan } from "../../../shared/calc-sheet/plan.ts";
 import { tableCell, workOut } from "../../../shared/calc-sheet/work-out.ts";
-import { type Argument, isCellError, isRange } from "../../../shared/catalogue/cell.ts";
+import { type Argument, isCellError, isRange } from "../../../shared/cells/cell.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
 import { type DutyText, EMPTY_DUTY, type FieldKey } from "../../../shared/duty/duty-text.ts";

@@ -3,7 +3,7 @@ import { longestChain } from "../../../shared/calc-sheet/depth.ts";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
 import { tableCell, workOut } from "../../../shared/calc-sheet/work-out.ts";
-import { isCellError, isRange } from "../../../shared/catalogue/cell.ts";
+import { isCellError, isRange } from "../../../shared/cells/cell.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
 import { type DutyText, EMPTY_DUTY, EMPTY_PUMP, type FieldKey } from "../../../shared/duty/duty-text.ts";

@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { call, type Outcome } from "../../../shared/catalogue/call.ts";
 import { CATALOGUE } from "../../../shared/catalogue/catalogue.ts";
-import { type Argument, type Cell, isCellError, isRange } from "../../../shared/catalogue/cell.ts";
 import type { Entry } from "../../../shared/catalogue/entry.ts";
+import { type Argument, type Cell, isCellError, isRange } from "../../../shared/cells/cell.ts";
 
 const DIVISION = { error: "#DIV/0!" };
 const REFERENCE = { error: "#REF!", message: "the reference is gone" };

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { call } from "../../../shared/catalogue/call.ts";
 import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
-import type { Argument } from "../../../shared/catalogue/cell.ts";
 import type { Entry } from "../../../shared/catalogue/entry.ts";
+import type { Argument } from "../../../shared/cells/cell.ts";
 
 function outcomeOf(id: string, ...args: readonly Argument[]): ReturnType<typeof call> {
   return call(entryNamed(id) as Entry, [...args]);

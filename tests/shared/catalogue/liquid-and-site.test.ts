@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { call, type Outcome } from "../../../shared/catalogue/call.ts";
-import type { Argument, Cell } from "../../../shared/catalogue/cell.ts";
 import { liquidAndSiteEntries, liquidListEntries } from "../../../shared/catalogue/entries/liquid-and-site.ts";
 import type { Entry } from "../../../shared/catalogue/entry.ts";
+import type { Argument, Cell } from "../../../shared/cells/cell.ts";
 import { liquidNamed } from "../../../src/liquid/liquid-name.ts";
 
 const entries = [...liquidAndSiteEntries, ...liquidListEntries];

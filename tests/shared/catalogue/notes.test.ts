@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { call } from "../../../shared/catalogue/call.ts";
-import type { Argument, Cell } from "../../../shared/catalogue/cell.ts";
 import { liquidAndSiteEntries, liquidListEntries } from "../../../shared/catalogue/entries/liquid-and-site.ts";
 import { notesEntry } from "../../../shared/catalogue/entries/notes.ts";
 import { defineEntry } from "../../../shared/catalogue/entry.ts";
 import { text } from "../../../shared/catalogue/parameter.ts";
+import type { Argument, Cell } from "../../../shared/cells/cell.ts";
 import { succeed } from "../../../src/basis/result.ts";
 
 /** Answers with the shape of the range it was given, and finds nothing. */

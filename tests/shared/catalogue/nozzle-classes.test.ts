@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Argument, Cell } from "../../../shared/catalogue/cell.ts";
+import type { Argument, Cell } from "../../../shared/cells/cell.ts";
 import { cell, refusal, remarks } from "../../support/cells.ts";
 
 /*

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { call } from "../../../shared/catalogue/call.ts";
 import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
-import type { Argument, Cell } from "../../../shared/catalogue/cell.ts";
 import { pipeListEntries } from "../../../shared/catalogue/entries/pipe-list.ts";
+import type { Argument, Cell } from "../../../shared/cells/cell.ts";
 
 function answer(id: string, ...args: readonly Argument[]) {
   const entry = entryNamed(id);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Argument, Cell } from "../../../shared/catalogue/cell.ts";
+import type { Argument, Cell } from "../../../shared/cells/cell.ts";
 import { acceptanceBands, acceptanceGradeNamed, smallPumpBands } from "../../../src/pump/acceptance.ts";
 import { curveCrossing } from "../../../src/pump/curve-crossing.ts";
 import type { HeadCurve } from "../../../src/pump/head-curve.ts";

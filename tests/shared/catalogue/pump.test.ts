@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { call } from "../../../shared/catalogue/call.ts";
 import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
-import type { Argument, Cell } from "../../../shared/catalogue/cell.ts";
+import type { Argument, Cell } from "../../../shared/cells/cell.ts";
 import { cell, numberIn, refusal, remarks } from "../../support/cells.ts";
 
 type Rows = readonly (readonly Cell[])[];

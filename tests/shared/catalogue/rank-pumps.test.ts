@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { call } from "../../../shared/catalogue/call.ts";
 import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
-import type { Argument, Cell } from "../../../shared/catalogue/cell.ts";
 import type { Entry } from "../../../shared/catalogue/entry.ts";
+import type { Argument, Cell } from "../../../shared/cells/cell.ts";
 import { INVENTED_CURVE_ROWS } from "../../../shared/pump-table/library/invented-pumps.ts";
 import { noteText } from "../../../shared/text/finding-text.ts";
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Argument } from "../../../shared/catalogue/cell.ts";
+import type { Argument } from "../../../shared/cells/cell.ts";
 import { cell, numberIn, refusal, remarks } from "../../support/cells.ts";
 import { expectPublished } from "../../support/expect-published.ts";
 import { numberOf, publishedCases, textOf } from "../../support/published-cases.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Argument } from "../../../shared/catalogue/cell.ts";
+import type { Argument } from "../../../shared/cells/cell.ts";
 import { cell, numberIn } from "../../support/cells.ts";
 import { expectPublished } from "../../support/expect-published.ts";
 import { numberOf, type PublishedCase, publishedCases, textOf } from "../../support/published-cases.ts";

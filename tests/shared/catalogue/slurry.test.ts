@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Argument } from "../../../shared/catalogue/cell.ts";
+import type { Argument } from "../../../shared/cells/cell.ts";
 import { unitOf } from "../../../src/basis/units.ts";
 import { cell, numberIn, refusal, remarks } from "../../support/cells.ts";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { call } from "../../../shared/catalogue/call.ts";
 import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
-import type { Argument, Cell } from "../../../shared/catalogue/cell.ts";
+import type { Argument, Cell } from "../../../shared/cells/cell.ts";
 import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
 import { unitOf } from "../../../src/basis/units.ts";
 import { expectPublished } from "../../support/expect-published.ts";

@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { call, type Outcome } from "../../../shared/catalogue/call.ts";
 import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
-import type { Argument, Cell } from "../../../shared/catalogue/cell.ts";
 import { systemAndSuctionEntries } from "../../../shared/catalogue/entries/system-and-suction.ts";
 import type { Entry } from "../../../shared/catalogue/entry.ts";
+import type { Argument, Cell } from "../../../shared/cells/cell.ts";
 import { unitOf } from "../../../src/basis/units.ts";
 
 const FOOT = unitOf("ft").factor;

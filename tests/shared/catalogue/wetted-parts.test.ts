@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
-import type { Argument } from "../../../shared/catalogue/cell.ts";
+import type { Argument } from "../../../shared/cells/cell.ts";
 import { hardestLeast } from "../../../src/material/wear.ts";
 import { CASTINGS } from "../../../src/tables/materials-cast.ts";
 import { cell, refusal, remarks } from "../../support/cells.ts";

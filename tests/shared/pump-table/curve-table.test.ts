@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Cell } from "../../../shared/catalogue/cell.ts";
+import type { Cell } from "../../../shared/cells/cell.ts";
 import { readCurveTable } from "../../../shared/pump-table/curve-table.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import { UNIT_SETS } from "../../../src/basis/quantities.ts";

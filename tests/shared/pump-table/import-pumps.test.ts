@@ -1,6 +1,6 @@
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
-import type { Cell } from "../../../shared/catalogue/cell.ts";
+import type { Cell } from "../../../shared/cells/cell.ts";
 import type { SheetSpec } from "../../../shared/ports/sheet-spec.ts";
 import { type ImportedPumps, importPumps, type PumpFile } from "../../../shared/pump-table/import/import-pumps.ts";
 import { INVENTED_CURVE_ROWS, INVENTED_PUMP_ROWS } from "../../../shared/pump-table/library/invented-pumps.ts";

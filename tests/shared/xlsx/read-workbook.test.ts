@@ -1,6 +1,6 @@
 import { strToU8, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
-import type { Cell } from "../../../shared/catalogue/cell.ts";
+import type { Cell } from "../../../shared/cells/cell.ts";
 import { LIMITS, type Limits } from "../../../shared/xlsx/read/limits.ts";
 import type { ReadWorkbook } from "../../../shared/xlsx/read/workbook-content.ts";
 import { readWorkbook } from "../../../shared/xlsx/read-workbook.ts";

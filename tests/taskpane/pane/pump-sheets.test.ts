@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Cell } from "../../../shared/catalogue/cell.ts";
+import type { Cell } from "../../../shared/cells/cell.ts";
 import { boxOf } from "../../../shared/ports/a1.ts";
 import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import { inventedPumps } from "../../../shared/pump-table/library/library.ts";
