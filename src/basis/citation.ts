@@ -62,11 +62,6 @@ export const SOURCES = {
     publisher: "NOAA, NASA and USAF",
     year: 1976,
   },
-  "wgs-84": {
-    title: "NGA.STND.0036, World Geodetic System 1984",
-    publisher: "NGA",
-    year: 2014,
-  },
   "colebrook-1939": {
     title: "C. F. Colebrook, Turbulent flow in pipes, with particular reference to the transition region",
     publisher: "Journal of the Institution of Civil Engineers 11",
@@ -245,16 +240,6 @@ export const SOURCES = {
     publisher: "ASME",
     year: 2013,
   },
-  "ansi-hi-14.6": {
-    title: "ANSI/HI 14.6, Rotodynamic Pumps for Hydraulic Performance Acceptance Tests",
-    publisher: "Hydraulic Institute",
-  },
-  "iso-5199": {
-    title: "ISO 5199, Technical specifications for centrifugal pumps, class II",
-    publisher: "ISO",
-    year: 2002,
-  },
-  "kellogg-piping": { title: "Design of Piping Systems, 2nd edition", publisher: "Wiley", year: 1956 },
   "joukowsky-1898": {
     title: "N. Joukowsky, On the hydraulic hammer in water supply pipes",
     publisher: "Imperial Academy of Sciences, St Petersburg",
@@ -296,10 +281,6 @@ export const SOURCES = {
   },
   "nfpa-70": { title: "NFPA 70, National Electrical Code", publisher: "NFPA", year: 2008 },
   "nfpa-20": { title: "NFPA 20, Installation of Stationary Pumps for Fire Protection", publisher: "NFPA" },
-  "api-610": {
-    title: "API Standard 610, Centrifugal Pumps for Petroleum, Petrochemical and Natural Gas Industries",
-    publisher: "API",
-  },
   "iso-3046-1": {
     title: "ISO 3046-1, Reciprocating internal combustion engines: performance, declarations of power",
     publisher: "ISO",

@@ -155,7 +155,6 @@ export type PumpCode =
   | "viscosity-needs-no-correction"
   | "viscosity-beyond-method"
   | "viscosity-impeller-not-radial"
-  | "fit-degree-too-high"
   | "thermal-flow-not-found"
   | "acceptance-power-too-small";
 
@@ -257,9 +256,7 @@ export type PressureCode =
   | "head-tolerance-of-grade"
   | "percent-as-fraction"
   | "suction-vacuum-as-zero"
-  | "shutoff-head-guessed"
   | "shutoff-below-duty"
-  | "shutoff-not-on-curve"
   | "nozzle-pressure-without-surge"
   | "later-stage-suction"
   | "first-nozzle-beyond"
@@ -392,9 +389,6 @@ export type PrimingCode =
 
 /** Motors, engines and how they are attached. */
 export type DriveCode =
-  | "power-greatest-at-curve-end"
-  | "greatest-power-below-duty"
-  | "driver-overloads-at-curve-end"
   | "motor-margin-small"
   | "motor-rating-secondary"
   | "motor-is-large-machine"

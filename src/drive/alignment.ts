@@ -1,6 +1,3 @@
-import { checkInputs, type Method } from "../basis/method.ts";
-import { type Result, succeed } from "../basis/result.ts";
-
 /** A length as the trade says it, in both systems. */
 export interface Tolerance {
   /** m */
@@ -23,22 +20,4 @@ export const ALIGNMENT = {
 /** Greatest parallel offset of two coupled shafts at a speed in r/s: 0.05 mm to 1800 r/min, 0.025 mm above. */
 export function parallelOffset(speed: number): Tolerance {
   return speed <= 30 ? TWO_MIL : ONE_MIL;
-}
-
-/** Growth of iron and steel, per K: the middle of 11 to 12 × 10⁻⁶. */
-const EXPANSION = 11.5e-6;
-
-export const thermalGrowthMethod = {
-  title: "Rise of a shaft as a machine warms up",
-  cites: [{ source: "practice", at: "α L ΔT, iron and steel 11 to 12 × 10⁻⁶ per K" }],
-  inputs: {
-    height: { name: "height of the shaft", symbol: "L", quantity: "length", above: 0, atMost: 10 },
-    rise: { name: "temperature rise", symbol: "ΔT", quantity: "temperatureDifference", atLeast: -200, atMost: 500 },
-  },
-} as const satisfies Method<"height" | "rise">;
-
-/** How much a shaft rises above its feet as the machine warms up, m: α L ΔT. */
-export function thermalGrowth(height: number, rise: number): Result<number> {
-  const checked = checkInputs(thermalGrowthMethod, { height, rise });
-  return checked.ok ? succeed(EXPANSION * height * rise) : checked;
 }

@@ -1,5 +1,5 @@
 import { checkInputs, type Method } from "../basis/method.ts";
-import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
 import { SAE_FLYWHEELS } from "../tables/sae-flywheels.ts";
 import { SAE_HOUSING_PAIRS } from "../tables/sae-housing-pairs.ts";
@@ -160,26 +160,4 @@ export function housingsThatCarry(torque: number, shaftPower: number): Result<re
     if (housing !== undefined && carries) choices.unshift({ housing, flywheels });
   }
   return succeed(choices);
-}
-
-export const couplingTorqueMethod = {
-  title: "Torque a coupling is chosen for",
-  cites: [{ source: "practice", at: "T × 1.5 to 2.5 with an engine, × 1.0 to 1.5 with a motor" }],
-  inputs: {
-    torque: { name: "torque", symbol: "T", quantity: "torque", atLeast: 0 },
-    factor: { name: "coupling factor", quantity: "ratio", atLeast: 1, atMost: 5 },
-  },
-} as const satisfies Method<"torque" | "factor">;
-
-/** Torque a coupling is chosen for, N·m: mean torque × factor. Cautions outside the usual factors of the driver. */
-export function couplingTorque(torque: number, factor: number, driver: "engine" | "motor"): Result<number> {
-  const checked = checkInputs(couplingTorqueMethod, { torque, factor });
-  if (!checked.ok) return checked;
-  const [least, most] = COUPLING_FACTORS[driver];
-  const subject = couplingTorqueMethod.inputs.factor.name;
-  if (factor >= least && factor <= most) return succeed(torque * factor);
-  const side = factor < least ? "at least" : "at most";
-  const limit = { quantity: "ratio", value: factor < least ? least : most, side } as const;
-  const found = amount("ratio", factor);
-  return succeed(torque * factor, [{ code: "outside-usual-range", severity: "caution", subject, found, limit }]);
 }

@@ -9,9 +9,6 @@ const KILOWATT = unitOf("kW").factor;
 /** Density of diesel fuel at 15 °C, kg/m³. EN 590 allows 820 to 845; a US No. 2 fuel of 7.1 lb/gal has 851. */
 export const DIESEL_DENSITY = 840;
 
-/** Lower heating value of diesel fuel, J/kg (42.7 MJ/kg, 18 360 Btu/lb). */
-export const DIESEL_HEATING_VALUE = 42.7e6;
-
 export interface FuelRateInput {
   /** At the engine's flywheel, W. */
   readonly shaftPower: number;
@@ -105,11 +102,4 @@ export function partLoadFactor(load: number): Result<number> {
   if (load >= half[0]) return succeed(1);
   const [[x0, y0], [x1, y1]] = load < low[0] ? [quarter, low] : [low, half];
   return succeed(y0 + ((y1 - y0) * (load - x0)) / (x1 - x0));
-}
-
-/** Share of the fuel's lower heating value that reaches the shaft, for a specific consumption in kg/J. */
-export function thermalEfficiency(specificConsumption: number): Result<number> {
-  const inputs = { specificConsumption: fuelRateMethod.inputs.specificConsumption };
-  const checked = checkInputs({ ...fuelRateMethod, inputs }, { specificConsumption });
-  return checked.ok ? succeed(1 / (specificConsumption * DIESEL_HEATING_VALUE)) : checked;
 }

@@ -22,7 +22,7 @@ export const shaftTorqueMethod = {
  *
  *   T = P / (2 π n)
  *
- * An engine's torque pulses about this mean; see `couplingTorque`. Fails for a speed of 0.
+ * An engine's torque pulses about this mean; see `COUPLING_FACTORS`. Fails for a speed of 0.
  */
 export function shaftTorque(input: ShaftTorqueInput): Result<number> {
   const checked = checkInputs(shaftTorqueMethod, { shaftPower: input.shaftPower, speed: input.speed });

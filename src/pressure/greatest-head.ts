@@ -1,4 +1,3 @@
-import type { Citation } from "../basis/citation.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { ACCEPTANCE_GRADES } from "../tables/acceptance-grades.ts";
@@ -17,46 +16,6 @@ export function headToleranceOf(grade: string): number | undefined {
     .replace(/^(?:acceptance )?grade /, "");
   const row = ACCEPTANCE_GRADES.find((each) => each.grade.toLowerCase() === wanted);
   return row === undefined ? undefined : row.head[1] / 100;
-}
-
-/** How much faster an engine runs without load than at its rated speed, by its governor. Upper end of what is found. */
-export const GOVERNOR_DROOP = { mechanical: 0.1, electronic: 0.01 } as const;
-
-/** Speed of an unloaded engine, r/s: rated speed and droop. A pump against a shut valve hardly loads its engine. */
-export function highIdleSpeed(ratedSpeed: number, governor: keyof typeof GOVERNOR_DROOP): number {
-  return ratedSpeed * (1 + GOVERNOR_DROOP[governor]);
-}
-
-/** Greatest head on a curve, wherever it stands: a drooping curve peaks to the right of zero flow. m. */
-export interface CurveTopInput {
-  /** Flows ascending, m³/s and m; a monotone interpolant of head never rises above its points. */
-  readonly points: readonly { readonly flow: number; readonly head: number }[];
-  readonly subject: string;
-}
-
-/** Fails where the curve begins above zero flow with its greatest head there: the shutoff head is then not known. */
-export function topOfCurve({ points, subject }: CurveTopInput): Result<number> {
-  const first = points[0];
-  const top = points.reduce((most, { head }) => Math.max(most, head), 0);
-  if (first === undefined || (first.flow > 0 && first.head === top)) {
-    const found = amount("flow", first?.flow ?? 0);
-    return fail([{ code: "shutoff-not-on-curve", severity: "error", subject, found }]);
-  }
-  return succeed(top);
-}
-
-const GUESS_RULE: Citation = {
-  source: "practice",
-  at: "shutoff head 1.15 to 1.35 times duty head, by specific speed; the upper end is taken",
-};
-
-/** Shutoff head where nothing but the duty point is known, m: 1.35 times its head, a guess, with a caution. */
-export function guessedShutoffHead(dutyHead: number): Result<number> {
-  const head = 1.35 * dutyHead;
-  const found = amount("head", head);
-  return succeed(head, [
-    { code: "shutoff-head-guessed", severity: "caution", subject: "shutoff head", found, cites: GUESS_RULE },
-  ]);
 }
 
 export interface GreatestHeadInput {

@@ -9,44 +9,6 @@ const ROUNDING = 1e-9;
 /** Inch studs come in steps of 1/4 in, metric ones in steps of 5 mm. Common practice, no source. */
 export const STUD_STEPS = { inch: 0.25 * inch, metric: 5 * unitOf("mm").factor } as const;
 
-/** Two 0.06 in raised faces, a 0.06 in gasket and 0.06 in tolerance of length. */
-const FACES_AND_GASKET = 0.24 * inch;
-
-/** Tolerance of thickness, to NPS 18 and above. */
-const THICKNESS_TOLERANCE = { to18: 0.12 * inch, above: 0.19 * inch };
-
-export interface StudLengthInput {
-  /** Least flange thickness without the raised face, m. */
-  readonly thickness: number;
-  /** m */
-  readonly boltDiameter: number;
-  /** Nominal size, inches. */
-  readonly nps: number;
-}
-
-export const studLengthMethod = {
-  title: "Stud length of two equal raised-face flanges",
-  cites: [{ source: "asme-b16.5", at: "annex on bolt lengths" }],
-  inputs: {
-    thickness: { name: "flange thickness", symbol: "t_f", quantity: "size", above: 0 },
-    boltDiameter: { name: "bolt diameter", symbol: "d", quantity: "size", above: 0 },
-    nps: { name: "nominal size", quantity: "ratio", above: 0 },
-  },
-} as const satisfies Method<keyof StudLengthInput>;
-
-/**
- * Stud length for two equal raised-face flanges of ASME B16.5, m.
- *
- *   L = 2 (t_f + t + d) + 0.24 in, rounded up to 1/4 in;   t = 0.12 in to NPS 18, 0.19 in above
- */
-export function studLength(input: StudLengthInput): Result<number> {
-  return andThen(checkInputs(studLengthMethod, input), () => {
-    const { thickness, boltDiameter, nps } = input;
-    const tolerance = nps <= 18 ? THICKNESS_TOLERANCE.to18 : THICKNESS_TOLERANCE.above;
-    return succeed(roundedUp(2 * (thickness + tolerance + boltDiameter) + FACES_AND_GASKET, STUD_STEPS.inch));
-  });
-}
-
 export interface JointStudLengthInput {
   /** Thickness of each flange at the bolts, raised face included, m. */
   readonly thicknesses: readonly [number, number];
@@ -93,13 +55,10 @@ export function jointStudLength(input: JointStudLengthInput): Result<number> {
   const [one, other] = thicknesses;
   const { gasketThickness, between, boltDiameter, pitch, tolerance, step } = rest;
   const values = { one, other, ...rest };
-  return andThen(checkInputs(jointStudLengthMethod, values), () =>
-    succeed(roundedUp(one + other + gasketThickness + between + 2 * boltDiameter + 4 * pitch + tolerance, step), [
+  return andThen(checkInputs(jointStudLengthMethod, values), () => {
+    const length = one + other + gasketThickness + between + 2 * boltDiameter + 4 * pitch + tolerance;
+    return succeed(Math.ceil(length / step - ROUNDING) * step, [
       { code: "stud-length-by-parts", severity: "caution", subject: "stud length", cites: JOINT_RULE },
-    ]),
-  );
-}
-
-function roundedUp(length: number, step: number): number {
-  return Math.ceil(length / step - ROUNDING) * step;
+    ]);
+  });
 }

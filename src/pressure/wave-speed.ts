@@ -90,30 +90,3 @@ function unusual(speed: number): readonly Finding[] {
     },
   ];
 }
-
-export interface BulkModulusWithAirInput {
-  /** Of the liquid alone, Pa. */
-  readonly bulkModulus: number;
-  /** Part of the volume that is free air, a fraction. */
-  readonly airFraction: number;
-  /** Absolute, Pa. */
-  readonly pressure: number;
-}
-
-export const bulkModulusWithAirMethod = {
-  title: "Bulk modulus of a liquid with free air",
-  cites: [{ source: "wylie-streeter", at: "gas in the liquid, compressed isothermally" }],
-  inputs: {
-    bulkModulus: waveSpeedMethod.inputs.bulkModulus,
-    airFraction: { name: "air fraction", symbol: "φ", quantity: "percent", atLeast: 0, atMost: 0.5 },
-    pressure: { name: "absolute pressure", quantity: "absolutePressure", above: 0 },
-  },
-} as const satisfies Method<keyof BulkModulusWithAirInput>;
-
-/** Pa: 1/K_mix = (1 − φ)/K + φ/p. For the timing of a wave; a screen of the greatest surge leaves air out. */
-export function bulkModulusWithAir(input: BulkModulusWithAirInput): Result<number> {
-  return andThen(checkInputs(bulkModulusWithAirMethod, input), () => {
-    const { bulkModulus, airFraction, pressure } = input;
-    return succeed(1 / ((1 - airFraction) / bulkModulus + airFraction / pressure));
-  });
-}

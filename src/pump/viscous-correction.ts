@@ -126,27 +126,3 @@ function impellerRemarks({ bestFlow, bestHead, speed }: ViscousCorrectionInput):
 export function viscousHeadRatio({ bestHead }: ViscousCorrection, flowRatio: number): number {
   return 1 - (1 - bestHead) * flowRatio ** 0.75;
 }
-
-export interface ViscousNpshInput {
-  readonly correction: ViscousCorrection;
-  /** Best efficiency flow with water, m³/s. */
-  readonly bestFlow: number;
-  /** NPSH required there with water, m. */
-  readonly npshRequired: number;
-  /** r/s */
-  readonly speed: number;
-  readonly inlet: "end suction" | "side entry";
-}
-
-/**
- * NPSH required with the viscous liquid over that with water.
- *
- *   C_NPSH = 1 + A (1 / C_BEP-H − 1) 274 000 NPSHR / (Q^0.667 N^1.33)      Q in m³/h, N in rpm, NPSHR in m
- *
- * A is 0.1 for end suction and 0.5 for side entry. ANSI/HI 9.6.7, from memory.
- */
-export function viscousNpshRatio({ correction, bestFlow, npshRequired, speed, inlet }: ViscousNpshInput): number {
-  const a = inlet === "end suction" ? 0.1 : 0.5;
-  const scale = (bestFlow / cubicMetrePerHour) ** 0.667 * (speed / rpm) ** 1.33;
-  return 1 + (a * (1 / correction.bestHead - 1) * 274_000 * npshRequired) / scale;
-}

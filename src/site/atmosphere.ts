@@ -1,7 +1,6 @@
 import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
-import { type Result, succeed } from "../basis/result.ts";
-import { altitudeInput, remarkOnAltitude } from "./altitude.ts";
+import { amount, type Result, succeed } from "../basis/result.ts";
 
 export const atmosphereMethod: Method<"altitude"> = {
   title: "Standard atmosphere",
@@ -9,9 +8,14 @@ export const atmosphereMethod: Method<"altitude"> = {
     { source: "us-standard-atmosphere", at: "equations 18, 23, 33a and 42, first layer (ISO 2533 is the same there)" },
   ],
   inputs: {
-    altitude: altitudeInput,
+    /** Above sea level, within the first layer of the standard atmosphere. */
+    altitude: { name: "altitude", symbol: "Z", quantity: "elevation", atLeast: -5000, atMost: 11_000 },
   },
 };
+
+/** The lowest and highest dry land, m, with some to spare. */
+const LOWEST = -500;
+const HIGHEST = 9000;
 
 // U.S. Standard Atmosphere 1976, tables 2 and 4.
 const EARTH_RADIUS = 6_356_766;
@@ -46,7 +50,10 @@ export function standardAir(altitude: number): Result<StandardAir> {
   const exponent = (STANDARD_GRAVITY * MOLAR_MASS_OF_AIR) / (GAS_CONSTANT * LAPSE_RATE);
   const pressure = STANDARD_ATMOSPHERE * (temperature / SEA_LEVEL_TEMPERATURE) ** exponent;
   const density = (pressure * MOLAR_MASS_OF_AIR) / (GAS_CONSTANT * temperature);
-  return succeed({ pressure, temperature, density }, remarkOnAltitude(altitude));
+  const air = { pressure, temperature, density };
+  if (altitude >= LOWEST && altitude <= HIGHEST) return succeed(air);
+  const found = amount("elevation", altitude);
+  return succeed(air, [{ code: "altitude-unusual", severity: "caution", subject: "altitude", found }]);
 }
 
 /** Absolute pressure of the standard atmosphere, Pa, at an altitude in m. As `standardAir`. */

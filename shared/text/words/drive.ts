@@ -7,12 +7,6 @@ function motorNamed(say: Say): string {
 }
 
 export const driveWords: Readonly<Record<DriveCode, Words>> = {
-  "power-greatest-at-curve-end": (f, say) =>
-    `the power is greatest, ${say.amount(f.found)}, at the last point of the curve; a pump that runs out beyond it takes more`,
-  "greatest-power-below-duty": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is below that at the duty, ${say.amount(f.limit)}; give the greatest anywhere on the curve`,
-  "driver-overloads-at-curve-end": (f, say) =>
-    `a ${f.subject} of ${say.amount(f.found)} is overloaded where the pump takes ${say.amount(f.limit)}; hold the flow down or take a larger one`,
   "motor-margin-small": (f, say) =>
     `${f.subject} leaves ${say.amount(f.found)} over the shaft power; a pump may take more than its curve says`,
   "motor-rating-secondary": (f, say) =>

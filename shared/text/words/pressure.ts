@@ -70,12 +70,8 @@ export const pressureWords: Readonly<Record<PressureCode, Words>> = {
     `${f.subject} is a percentage: ${f.given} would be less than one per cent; write ${say.suggestions()}`,
   "suction-vacuum-as-zero": (f, say) =>
     `${f.subject} is below atmosphere, ${say.amount(f.found)}; it is taken as 0 for the greatest pressure`,
-  "shutoff-head-guessed": (f, say) =>
-    `${f.subject} is guessed at ${say.amount(f.found)} from the duty head; ask for the curve`,
   "shutoff-below-duty": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is below the duty head of ${say.amount(f.limit)}; give the greatest head on the curve, wherever it stands`,
-  "shutoff-not-on-curve": (f, say) =>
-    `${f.subject} begins at ${say.amount(f.found)} with its greatest head there, so the shutoff head is not known; add the point at zero flow`,
   "nozzle-pressure-without-surge": () =>
     "surge is not in these pressures; look at it apart, for flange ratings are without shock",
   "later-stage-suction": (f) =>

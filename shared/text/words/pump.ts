@@ -111,8 +111,6 @@ export const pumpWords: Readonly<Record<PumpCode, Words>> = {
     `the liquid is too viscous for the method: parameter B is ${say.fact("b")} and must be below 40; ask the maker for a test`,
   "viscosity-impeller-not-radial": (_, say) =>
     `specific speed of ${say.fact("value")} is above ${say.fact("most")}: the viscosity correction was made for radial impellers`,
-  "fit-degree-too-high": (_, say) =>
-    `a polynomial of degree ${say.fact("degree")} needs ${say.fact("least")} points or more at different flows; ${say.fact("given")} were given`,
   "thermal-flow-not-found": (f, say) =>
     `at the best efficiency flow the liquid already warms by ${say.amount(f.found)}, more than the ${say.amount(f.limit)} allowed`,
   "acceptance-power-too-small": (f, say) =>

@@ -3,7 +3,7 @@ import type { Argument, Cell } from "../../../shared/cells/cell.ts";
 import { acceptanceBands, acceptanceGradeNamed, smallPumpBands } from "../../../src/pump/acceptance.ts";
 import { curveCrossing } from "../../../src/pump/curve-crossing.ts";
 import type { HeadCurve } from "../../../src/pump/head-curve.ts";
-import { viscousCorrection, viscousNpshRatio } from "../../../src/pump/viscous-correction.ts";
+import { viscousCorrection } from "../../../src/pump/viscous-correction.ts";
 import { cell, numberIn, refusal } from "../../support/cells.ts";
 import { expectAsPrinted, expectPublished } from "../../support/expect-published.ts";
 import { numberOf, type PublishedCase, publishedCases, relativeError, textOf } from "../../support/published-cases.ts";
@@ -243,7 +243,7 @@ describe("8-viscosity", () => {
   it("leaves no case out", () => {
     handled(
       "8-viscosity",
-      ["006", "008", "009", "010", "011", "012"].map((end) => `8-viscosity-${end}`),
+      ["006", "009", "010", "011", "012"].map((end) => `8-viscosity-${end}`),
     );
   });
 
@@ -270,18 +270,6 @@ describe("8-viscosity", () => {
       kinematicViscosity: numberOf(one, "nu") * 1e-6,
     });
     expectPublished(read.ok ? read.value.parameter : Number.NaN, "B", one);
-  });
-
-  it("8-viscosity-008", () => {
-    const one = caseOf("8-viscosity", "8-viscosity-008");
-    const ratio = viscousNpshRatio({
-      correction: { parameter: 5.52, flow: 0.938, bestHead: numberOf(one, "C_BEP_H"), efficiency: 0.738 },
-      bestFlow: numberOf(one, "Q_BEP_W") / 3600,
-      npshRequired: numberOf(one, "NPSHr_BEP_W"),
-      speed: numberOf(one, "N") / 60,
-      inlet: "end suction",
-    });
-    expectPublished(ratio, "C_NPSH", one);
   });
 
   it.each(["009", "010", "011", "012"])("8-viscosity-%s, power with the factors given", (end) => {

@@ -2,7 +2,6 @@ import { describe, expect, it } from "vitest";
 import { STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
 import { inUnit } from "../../../src/basis/conversion.ts";
 import { fromEngine, toEngine, type Unit, unitNamed } from "../../../src/basis/units.ts";
-import { localGravity } from "../../../src/site/gravity.ts";
 import { expectPublished, inputAmount } from "../../support/expect-published.ts";
 import { type PublishedAmount, publishedCases } from "../../support/published-cases.ts";
 
@@ -54,16 +53,8 @@ describe("published unit conversions (hydraulics-1-units)", () => {
     expectPublished(fromEngine(head, unit("ft")), "head", one);
   });
 
-  const gravities = cases.filter(({ inputs }) => "latitude" in inputs);
-  it.each(gravities)("$id: local gravity, $source", (one) => {
-    const latitude = (inputAmount(one, "latitude").value * Math.PI) / 180;
-    const g = localGravity({ latitude, altitude: inputAmount(one, "altitude").value });
-    expect(g.ok).toBe(true);
-    if (g.ok) expectPublished(g.value / 0.3048, "g", one);
-  });
-
   it("leaves no case aside without a reason", () => {
-    const checked = [...conversions, ...temperatures, ...heads, ...gravities].map(({ id }) => id);
+    const checked = [...conversions, ...temperatures, ...heads].map(({ id }) => id);
     expect([...checked, ...NOT_APPLICABLE.keys()].sort()).toEqual(cases.map(({ id }) => id).sort());
   });
 });

@@ -6,7 +6,7 @@ import { unitOf } from "../../../src/basis/units.ts";
 import { engineLoad, engineNetPower } from "../../../src/drive/engine-net-power.ts";
 import { ENGINE_QUICK_RULES, type QuickRuleName, quickRulePower } from "../../../src/drive/engine-quick-rules.ts";
 import { ASPIRATIONS, adjustedEnginePower, engineSitePower } from "../../../src/drive/engine-site-power.ts";
-import { fuelRate, partLoadFactor, thermalEfficiency, usualConsumption } from "../../../src/drive/fuel-rate.ts";
+import { fuelRate, partLoadFactor, usualConsumption } from "../../../src/drive/fuel-rate.ts";
 import { TANK_SPANS, tankFor, tankTime } from "../../../src/drive/fuel-tank.ts";
 import { ENGINE_POWER_EXPONENTS, type EngineLimit } from "../../../src/tables/engine-power-exponents.ts";
 
@@ -255,12 +255,6 @@ describe("fuel", () => {
     expect(value(partLoadFactor(0.75))).toBe(1);
     expect(value(partLoadFactor(0.325))).toBeCloseTo(1.2, 12);
     expect(codes(partLoadFactor(0.24))).toEqual(["error out-of-range"]);
-  });
-
-  // Source: 3.6/(b × LHV) with b in kg/kWh and 42.7 MJ/kg, by hand: 0.3921 at 215 g/kWh.
-  it("has the thermal efficiency of its heating value", () => {
-    expect(value(thermalEfficiency(215 * G_PER_KWH))).toBeCloseTo(3.6 / (0.215 * 42.7), 12);
-    expect(codes(thermalEfficiency(100 * G_PER_KWH))).toEqual(["error out-of-range"]);
   });
 
   it("runs for the time its tank was sized for", () => {

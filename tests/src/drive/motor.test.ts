@@ -3,7 +3,6 @@ import { describe, expect, it } from "vitest";
 import { CELSIUS_ZERO } from "../../../src/basis/constants.ts";
 import type { Result } from "../../../src/basis/result.ts";
 import { unitOf } from "../../../src/basis/units.ts";
-import { driverPower } from "../../../src/drive/driver-power.ts";
 import { fullLoadCurrent, necFullLoadCurrent, STARTING_CURRENT } from "../../../src/drive/motor-current.ts";
 import {
   FULL_OUTPUT_ALTITUDE_OF_SERVICE_FACTOR,
@@ -97,41 +96,6 @@ describe("motor rating", () => {
     expect(codes(motorRating({ shaftPower: 550 * HP, serviceFactor: 1, series: "NEMA" }))).toEqual([
       "caution motor-is-large-machine",
     ]);
-  });
-});
-
-describe("driver power", () => {
-  // Source: API 610, from memory: 1.25 below 22 kW, 1.15 to 55 kW, 1.10 above.
-  it.each([
-    [21.9, 1.25],
-    [22, 1.15],
-    [55, 1.15],
-    [55.1, 1.1],
-  ])("takes the API 610 margin at %f kW as %f", (kilowatts, margin) => {
-    const power = kilowatts * KW;
-    const found = value(driverPower({ powerAtDuty: power, greatestPower: power, rule: "API 610" }));
-    expect(found.margin).toBe(margin);
-    expect(found.required / power).toBeCloseTo(margin, 12);
-  });
-
-  // Common practice, no source.
-  it("covers the greatest power, more by test grade and by solids, over the efficiency of the drive", () => {
-    const powers = { powerAtDuty: 40 * KW, greatestPower: 50 * KW };
-    const kilowatts = (more: object) =>
-      value(driverPower({ ...powers, rule: "non-overloading", ...more })).required / KW;
-    expect(kilowatts({})).toBeCloseTo(50, 9);
-    expect(kilowatts({ testedToGrade2Or3: true })).toBeCloseTo(52.5, 9);
-    expect(kilowatts({ rule: "engine" })).toBeCloseTo(50, 9);
-    expect(kilowatts({ rule: "engine", carriesSolids: true })).toBeCloseTo(55, 9);
-    expect(kilowatts({ rule: "engine", driveEfficiency: 0.95 })).toBeCloseTo(52.6316, 4);
-  });
-
-  it("refuses a greatest power below the duty and warns where the rule leaves an overload", () => {
-    const of = (greatestPower: number) =>
-      codes(driverPower({ powerAtDuty: 60 * KW, greatestPower: greatestPower * KW, rule: "API 610" }));
-    expect(of(59.9)).toEqual(["error greatest-power-below-duty"]);
-    expect(of(66)).toEqual([]);
-    expect(of(67)).toEqual(["caution driver-overloads-at-curve-end"]);
   });
 });
 

@@ -3,7 +3,6 @@ import { findingText } from "../../../shared/text/finding-text.ts";
 import { CELSIUS_ZERO } from "../../../src/basis/constants.ts";
 import type { Result } from "../../../src/basis/result.ts";
 import { unitOf } from "../../../src/basis/units.ts";
-import { driverPower } from "../../../src/drive/driver-power.ts";
 import { quickRulePower } from "../../../src/drive/engine-quick-rules.ts";
 import { adjustedEnginePower } from "../../../src/drive/engine-site-power.ts";
 import { flywheel, flywheelHousing, housingMatch } from "../../../src/drive/flywheel-housing.ts";
@@ -58,17 +57,10 @@ const CASES: Readonly<Record<string, Case>> = {
         shaftPower({ flow: n("gpm") * GPM, head: n("head_ft") * FT, specificGravity: n("sg"), efficiency: n("eff") }),
       ) / HP,
   }),
+  // Non-overloading: rated for the greatest power anywhere on the curve.
   "O-S02": (n) => {
-    const { required } = value(
-      driverPower({
-        powerAtDuty: n("power_at_duty_hp") * HP,
-        greatestPower: n("power_end_of_curve_hp") * HP,
-        rule: "non-overloading",
-      }),
-    );
-    return {
-      motor_hp: value(motorRating({ shaftPower: required, serviceFactor: 1, series: "NEMA" })).power / HP,
-    };
+    const shaftPower = n("power_end_of_curve_hp") * HP;
+    return { motor_hp: value(motorRating({ shaftPower, serviceFactor: 1, series: "NEMA" })).power / HP };
   },
   "O-S03": (n) => ({ eff_pct: value(iecEfficiency(n("kW") * KW, "IE3", 4)) * 100 }),
   "O-S04": (n) => ({ eff_pct: value(iecEfficiency(n("kW") * KW, "IE3", 2)) * 100 }),

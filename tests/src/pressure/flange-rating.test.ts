@@ -4,7 +4,7 @@ import type { Finding, Result } from "../../../src/basis/result.ts";
 import { flangeCheck, lowestFlangeClass } from "../../../src/pressure/flange-check.ts";
 import { FLANGE_CLASS_NAMES, type FlangeClass, flangeClassNamed } from "../../../src/pressure/flange-class.ts";
 import { classesOf, flangeRating } from "../../../src/pressure/flange-rating.ts";
-import { casingTestPressure, flangeTestPressure } from "../../../src/pressure/hydrostatic-test.ts";
+import { flangeTestPressure } from "../../../src/pressure/hydrostatic-test.ts";
 import {
   PRESSURE_MATERIALS,
   type PressureMaterial,
@@ -423,12 +423,5 @@ describe("a hydrostatic test", () => {
     ["SI", 25, BAR, 38],
   ] as const)("of a flange, %s: cold rating %d gives %#", (system, rating, unit, expected) => {
     expect(flangeTestPressure({ coldPressure: rating * unit, system }) / unit).toBeCloseTo(expected, 9);
-  });
-
-  it("of a casing goes by the working pressure and by the duty", () => {
-    const input = { workingPressure: 20e5, ratedPressure: 10e5, shutoffPressure: 13e5 };
-    expect(good(casingTestPressure(input))).toEqual({ byWorkingPressure: 30e5, byDuty: 16.25e5 });
-    expect(good(casingTestPressure({ ...input, shutoffPressure: 11e5 })).byDuty).toBe(15e5);
-    expect(casingTestPressure({ ...input, workingPressure: 0 }).ok).toBe(false);
   });
 });

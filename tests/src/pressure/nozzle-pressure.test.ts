@@ -1,14 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Result } from "../../../src/basis/result.ts";
-import { equivalentPressure } from "../../../src/pressure/equivalent-pressure.ts";
-import {
-  greatestHead,
-  guessedShutoffHead,
-  headToleranceOf,
-  highIdleSpeed,
-  topOfCurve,
-} from "../../../src/pressure/greatest-head.ts";
+import { greatestHead, headToleranceOf } from "../../../src/pressure/greatest-head.ts";
 import { type NozzlePressuresInput, nozzlePressures, type SeriesPump } from "../../../src/pressure/nozzle-pressure.ts";
 import { stagePressure } from "../../../src/pressure/stage-pressure.ts";
 
@@ -51,38 +44,6 @@ describe("the greatest head of a pump", () => {
   it("is refused where the top of the curve is below the duty head", () => {
     expect(codesOf(greatestHead({ ...base, dutyHead: 50.1 }))).toEqual(["error shutoff-below-duty"]);
     expect(greatestHead({ ...base, dutyHead: 50 }).ok).toBe(true);
-  });
-
-  it("stands where a drooping curve has its peak", () => {
-    const points = [
-      { flow: 0, head: 40 },
-      { flow: 1, head: 43 },
-      { flow: 2, head: 30 },
-    ];
-    expect(good(topOfCurve({ points, subject: "curve" }))).toBe(43);
-  });
-
-  it("is not known where the curve begins with its greatest head above zero flow", () => {
-    const points = [
-      { flow: 0.5, head: 40 },
-      { flow: 2, head: 30 },
-    ];
-    expect(codesOf(topOfCurve({ points, subject: "curve" }))).toEqual(["error shutoff-not-on-curve"]);
-    const peaked = [{ flow: 0.5, head: 40 }, { flow: 1, head: 41 }, ...points.slice(1)];
-    expect(good(topOfCurve({ points: peaked, subject: "curve" }))).toBe(41);
-    expect(topOfCurve({ points: [], subject: "curve" }).ok).toBe(false);
-  });
-
-  it("is a guess from the duty head alone, and says so", () => {
-    const guess = guessedShutoffHead(100);
-    expect(good(guess)).toBeCloseTo(135, 12);
-    expect(codesOf(guess)).toEqual(["caution shutoff-head-guessed"]);
-  });
-
-  it("takes an engine at high idle", () => {
-    // 10 % droop gives 21 % more head.
-    expect(highIdleSpeed(30, "mechanical")).toBeCloseTo(33, 12);
-    expect(highIdleSpeed(30, "electronic")).toBeCloseTo(30.3, 12);
   });
 
   // ISO 9906:2012, table 8, upper tolerance of head, from memory.
@@ -206,15 +167,5 @@ describe("nozzle pressures in series", () => {
   ])("of a stage: %o gives %s", (change, code) => {
     const base = { suctionPressure: 0, shutoffHead: 50, specificGravity: 1, stage: 1, headTolerance: 0 };
     expect(codesOf(stagePressure({ ...base, ...change }))).toContain(code);
-  });
-});
-
-describe("external loads", () => {
-  it("count as a pressure", () => {
-    // 16 × 1000/(π 0.2³) = 636 619.8 Pa; 4 × 10 000/(π 0.2²) = 318 309.9 Pa
-    expect(good(equivalentPressure({ moment: 1000, pull: 0, gasketDiameter: 0.2 }))).toBeCloseTo(636_619.772, 2);
-    expect(good(equivalentPressure({ moment: 0, pull: 10_000, gasketDiameter: 0.2 }))).toBeCloseTo(318_309.886, 2);
-    expect(equivalentPressure({ moment: 0, pull: 0, gasketDiameter: 0 }).ok).toBe(false);
-    expect(equivalentPressure({ moment: -1, pull: 0, gasketDiameter: 0.2 }).ok).toBe(false);
   });
 });

@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { fittedCurve } from "../../../src/pump/fitted-curve.ts";
 import { preferredRegion, thermalMinimumFlow } from "../../../src/pump/operating-region.ts";
 import { efficiencyAtFlow, headOf } from "../../../src/pump/pump-reading.ts";
 import { curveOf, FALLING, running } from "../../support/pumps.ts";
@@ -49,39 +48,5 @@ describe("the thermal minimum flow", () => {
       value: 0.02,
       findings: [],
     });
-  });
-});
-
-describe("a curve fitted to test points", () => {
-  const points = Array.from({ length: 12 }, (_, i) => ({ flow: 0.006 * i, head: 42 - 4000 * (0.006 * i) ** 2 }));
-
-  it("is the parabola the points lie on", () => {
-    const read = fittedCurve({ points, degree: 2 });
-    expect(read.ok && read.value.headAt(0.033)).toBeCloseTo(42 - 4000 * 0.033 ** 2, 11);
-    expect(read.ok && read.value.rms).toBeLessThanOrEqual(1e-12);
-  });
-
-  it("shows in its residuals the point that is off", () => {
-    const off = points.map((point, i) => (i === 5 ? { ...point, head: point.head + 1 } : point));
-    const read = fittedCurve({ points: off, degree: 2 });
-    const residuals = read.ok ? read.value.residuals.map(Math.abs) : [];
-    expect(residuals.indexOf(Math.max(...residuals))).toBe(5);
-  });
-
-  it.each([
-    { degree: 1, ok: false },
-    { degree: 2, ok: true },
-    { degree: 2.5, ok: false },
-    { degree: 4, ok: true },
-    { degree: 5, ok: false },
-  ])("of degree $degree: $ok", ({ degree, ok }) => {
-    expect(fittedCurve({ points, degree }).ok).toBe(ok);
-  });
-
-  it("needs twice as many points as its degree", () => {
-    expect(fittedCurve({ points: points.slice(0, 8), degree: 4 }).ok).toBe(true);
-    expect(fittedCurve({ points: points.slice(0, 7), degree: 4 }).findings.map(({ code }) => code)).toEqual([
-      "fit-degree-too-high",
-    ]);
   });
 });

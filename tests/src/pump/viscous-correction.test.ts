@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { viscousCorrection, viscousHeadRatio, viscousNpshRatio } from "../../../src/pump/viscous-correction.ts";
+import { viscousCorrection, viscousHeadRatio } from "../../../src/pump/viscous-correction.ts";
 import { viscousCurve } from "../../../src/pump/viscous-curve.ts";
-import { waterDutyFor } from "../../../src/pump/viscous-selection.ts";
 import { curveOf, FALLING } from "../../support/pumps.ts";
 
 /** The pump of the worked example of ANSI/HI 9.6.7: 110 m³/h, 77 m, 2950 rpm, with 120 cSt. */
@@ -97,26 +96,5 @@ describe("the curve with a viscous liquid", () => {
     const bare = curveOf(FALLING.points.map(({ flow, head }) => ({ flow, head })));
     expect(viscousCurve({ ...input, curve: bare }).findings.map(({ code }) => code)).toEqual(["curve-column-missing"]);
     expect(viscousCurve({ ...input, specificGravity: 0 }).ok).toBe(false);
-  });
-});
-
-describe("choosing a pump for a viscous duty", () => {
-  // Standard's form with the example's own viscous duty, 103.15 m³/h and 72.2 m at 120 cSt: B = 2.80 · 10.954 /
-  // (103.15^0.25 · 72.2^0.125) = 5.64 by hand, against 5.52 from the water curve.
-  it("comes near the water duty the example starts from", () => {
-    const read = waterDutyFor({ flow: 103.15 / 3600, head: 72.21, kinematicViscosity: 120e-6 });
-    expect(read.ok && read.value.flow * 3600).toBeGreaterThan(109);
-    expect(read.ok && read.value.flow * 3600).toBeLessThan(111);
-    expect(read.ok && read.value.head).toBeGreaterThan(76.5);
-    expect(read.ok && read.value.head).toBeLessThan(78);
-  });
-});
-
-describe("NPSH with a viscous liquid", () => {
-  it("rises five times as much for a side entry as for end suction", () => {
-    const input = { correction: corrected(), bestFlow: EXAMPLE.bestFlow, npshRequired: 4.15, speed: EXAMPLE.speed };
-    const end = viscousNpshRatio({ ...input, inlet: "end suction" }) - 1;
-    expect(viscousNpshRatio({ ...input, inlet: "side entry" }) - 1).toBeCloseTo(5 * end, 12);
-    expect(end).toBeGreaterThan(0);
   });
 });
