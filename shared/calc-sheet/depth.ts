@@ -1,7 +1,6 @@
-import { type Expression, partsOf } from "./expression.ts";
+import { type Expression, partsOf, tableCell } from "./expression.ts";
 import { optionCells } from "./option.ts";
 import type { CalcSheetPlan } from "./plan.ts";
-import { tableCell } from "./work-out.ts";
 
 /**
  * The longest chain of add-in functions on a sheet: how many of them must answer one after another before the last

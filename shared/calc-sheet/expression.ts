@@ -1,10 +1,28 @@
+import type { Quantity } from "../../src/basis/quantities.ts";
+import { entryNamed } from "../catalogue/catalogue.ts";
+import type { Entry } from "../catalogue/entry.ts";
+
+/** A cell of the plan that others read: declared once, filled by one item, never named by a text again. */
+export interface Handle<K extends string = string> {
+  readonly op: "value";
+  readonly key: K;
+  /** Absent for texts and plain numbers. */
+  readonly quantity?: Quantity;
+}
+
+/** A table whose columns are known by their keys. */
+export interface TableOf<C extends string = string> {
+  readonly key: string;
+  readonly columns: readonly { readonly key: C; readonly quantity?: Quantity }[];
+}
+
 /**
  * What a worked cell of a plan says: a call of a catalogue function, or one of a few plain operations that every
  * spreadsheet has. Keys name other cells of the plan. The same expression is worked out in memory for the pane and
  * written as a formula for the sheet, so the two cannot differ.
  */
 export type Expression =
-  | { readonly op: "value"; readonly key: string }
+  | Handle
   /** A table as one range: the input columns of a line, a whole table of inputs with its headings. */
   | { readonly op: "range"; readonly key: string }
   | { readonly op: "constant"; readonly value: number | string }
@@ -39,8 +57,10 @@ export type Expression =
       readonly met: Expression;
       readonly otherwise: Expression;
     }
-  /** `met` where a cell holds a number, not a text or an error. */
+  /** `met` where a cell holds a number, `otherwise` where it holds none; an error stays an error. */
   | { readonly op: "ifNumber"; readonly of: Expression; readonly met: Expression; readonly otherwise: Expression }
+  /** What a function answers, or a text where it has no answer although `given`, what it was asked of, stands. */
+  | { readonly op: "orElse"; readonly of: Expression; readonly given: Expression; readonly otherwise: string }
   /** `met` where a cell holds this text, in upper or lower case. */
   | {
       readonly op: "ifText";
@@ -52,25 +72,40 @@ export type Expression =
 
 export interface Call {
   readonly op: "call";
-  readonly id: string;
+  readonly entry: Entry;
   /** In argument order, `units` not among them; null leaves an argument out. */
   readonly args: readonly (Expression | null)[];
 }
 
-export function value(key: string): Expression {
-  return { op: "value", key };
+/** Declares cells by what they are measured in: null for texts and plain numbers. */
+export function handles<const S extends Readonly<Record<string, Quantity | null>>>(
+  facts: S,
+): { readonly [K in keyof S & string]: Handle<K> } {
+  const made = Object.entries(facts).map(([key, quantity]) => [key, handle(key, quantity)]);
+  return Object.fromEntries(made) as { readonly [K in keyof S & string]: Handle<K> };
 }
 
-export function range(key: string): Expression {
+export function handle<const K extends string>(key: K, quantity: Quantity | null): Handle<K> {
+  return { op: "value", key, ...(quantity === null ? {} : { quantity }) };
+}
+
+/** Key of one cell of a table: "suctionLine.0.velocity". */
+export function tableCell(table: string, row: number, column: string): string {
+  return `${table}.${row}.${column}`;
+}
+
+/** One cell of a table, rows counted from 0 under the headings. */
+export function cell<C extends string>(table: TableOf<C>, row: number, column: NoInfer<C>): Handle {
+  const quantity = table.columns.find(({ key }) => key === column)?.quantity;
+  return handle(tableCell(table.key, row, column), quantity ?? null);
+}
+
+export function range({ key }: { readonly key: string }): Expression {
   return { op: "range", key };
 }
 
 export function constant(of: number | string): Expression {
   return { op: "constant", value: of };
-}
-
-export function callOf(id: string, ...args: readonly (Expression | null)[]): Call {
-  return { op: "call", id, args };
 }
 
 export function sum(...terms: readonly Expression[]): Expression {
@@ -89,22 +124,67 @@ export function ratio(of: Expression, by: Expression): Expression {
   return { op: "ratio", of, by };
 }
 
-export function part(key: string, place: number, row = 0): Expression {
-  return { op: "part", key, place, row };
+/** A figure of a spilled record or table; its error where there is none. */
+export function part<C extends string>({ key, columns }: TableOf<C>, of: NoInfer<C>, row = 0): Expression {
+  return { op: "part", key, place: columns.findIndex((one) => one.key === of), row };
 }
 
-export function column(key: string, of: string): Expression {
+export function column<C extends string>({ key }: TableOf<C>, of: NoInfer<C>): Expression {
   return { op: "column", key, column: of };
+}
+
+export function columnSum<C extends string>({ key }: TableOf<C>, of: NoInfer<C>): Expression {
+  return { op: "columnSum", key, column: of };
+}
+
+/** The least or greatest of a column, or a text where any of its cells holds no number. */
+export function extreme<C extends string>(
+  op: "columnLeast" | "columnGreatest",
+  { key }: TableOf<C>,
+  of: NoInfer<C>,
+  otherwise: string,
+): Expression {
+  return { op, key, column: of, otherwise };
+}
+
+export function least(...terms: readonly Expression[]): Expression {
+  return { op: "least", terms };
+}
+
+export function greatest(...terms: readonly Expression[]): Expression {
+  return { op: "greatest", terms };
+}
+
+export function join(...terms: readonly Expression[]): Expression {
+  return { op: "join", terms };
+}
+
+/** `met` where a cell holds this text, in upper or lower case. */
+export function ifText(of: Expression, is: string, met: Expression, otherwise: Expression): Expression {
+  return { op: "ifText", of, is, met, otherwise };
+}
+
+/** `met` where `left` is at least `right`. */
+export function ifAtLeast(left: Expression, right: Expression, met: Expression, otherwise: Expression): Expression {
+  return { op: "atLeast", left, right, met, otherwise };
 }
 
 /** One text where `left` is at least `right`, another where it is less. */
 export function verdict(left: Expression, right: Expression, atLeast: string, less: string): Expression {
-  return { op: "atLeast", left, right, met: constant(atLeast), otherwise: constant(less) };
+  return ifAtLeast(left, right, constant(atLeast), constant(less));
 }
 
-/** What follows from a number, or a text where a cell holds none. */
+/** What follows from a number, or a text where a cell holds a text or nothing. An error stays that error. */
 export function ifNumber(of: Expression, met: Expression, otherwise: string): Expression {
   return { op: "ifNumber", of, met, otherwise: constant(otherwise) };
+}
+
+/**
+ * For a function that has no figure for what it was rightly asked (a property no specification states): the text says so.
+ * What was asked stays an error where it is one.
+ */
+export function orElse(of: Expression, given: Expression, otherwise: string): Expression {
+  return { op: "orElse", of, given, otherwise };
 }
 
 /** The expressions an expression is made of. */
@@ -134,10 +214,34 @@ export function partsOf(expression: Expression): readonly Expression[] {
       return [expression.of, expression.by];
     case "before":
       return [expression.text];
+    case "orElse":
+      return [expression.of, expression.given];
     case "atLeast":
       return [expression.left, expression.right, expression.met, expression.otherwise];
     case "ifNumber":
     case "ifText":
       return [expression.of, expression.met, expression.otherwise];
   }
+}
+
+/** Names a cell by a text; goes with the sections that still do. */
+export function value(key: string): Handle {
+  return { op: "value", key };
+}
+
+/** As `value`, for a table, a call and a part by their names and places. */
+export function rangeAt(key: string): Expression {
+  return { op: "range", key };
+}
+
+export function callById(id: string, ...args: readonly (Expression | null)[]): Call {
+  return { op: "call", entry: entryNamed(id) as Entry, args };
+}
+
+export function partAt(key: string, place: number, row = 0): Expression {
+  return { op: "part", key, place, row };
+}
+
+export function columnAt(key: string, of: string): Extract<Expression, { op: "column" }> {
+  return { op: "column", key, column: of };
 }

@@ -1,7 +1,7 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import { NAMESPACE } from "../catalogue/namespace.ts";
 import type { Call, Expression } from "./expression.ts";
-import { entryOf, withUnits } from "./work-out.ts";
+import { withUnits } from "./work-out.ts";
 
 /** Where the cells of a plan stand: keyed cells and spills, ranges of tables, and their columns. */
 export interface Addresses {
@@ -44,7 +44,9 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
     case "columnGreatest": {
       const cells = at.column(expression.key, expression.column);
       const name = expression.op === "columnLeast" ? "MIN" : "MAX";
-      return `IF(COUNT(${cells})<ROWS(${cells}),${literal(expression.otherwise)},${name}(${cells}))`;
+      // Of a column with an error in it the answer is that error.
+      const answers = `OR(COUNT(${cells})=ROWS(${cells}),SUMPRODUCT(--ISERROR(${cells}))>0)`;
+      return `IF(${answers},${name}(${cells}),${literal(expression.otherwise)})`;
     }
     case "column":
       return at.column(expression.key, expression.column);
@@ -60,8 +62,14 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
     }
     case "atLeast":
       return `IF(${write(expression.left)}>=${write(expression.right)},${write(expression.met)},${write(expression.otherwise)})`;
-    case "ifNumber":
-      return `IF(ISNUMBER(${write(expression.of)}),${write(expression.met)},${write(expression.otherwise)})`;
+    case "ifNumber": {
+      const of = write(expression.of);
+      return `IF(ISNUMBER(${of}),${write(expression.met)},IF(ISERROR(${of}),${of},${write(expression.otherwise)}))`;
+    }
+    case "orElse": {
+      const given = write(expression.given);
+      return `IF(ISERROR(${given}),${given},IFERROR(${write(expression.of)},${literal(expression.otherwise)}))`;
+    }
     case "ifText":
       return `IF(${write(expression.of)}=${literal(expression.is)},${write(expression.met)},${write(expression.otherwise)})`;
   }
@@ -71,17 +79,17 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
     return term.op === "value" ? `SUBSTITUTE(${write(term)},",",".")` : write(term);
   }
 
-  function argumentTexts({ id, args }: Call): readonly string[] {
+  function argumentTexts({ entry, args }: Call): readonly string[] {
     const given = args.map((arg) => (arg === null ? null : write(arg)));
-    return withUnits(entryOf(id), given, literal(units)).map((arg) => arg ?? "");
+    return withUnits(entry, given, literal(units)).map((arg) => arg ?? "");
   }
 
   function callText(of: Call): string {
-    return `${NAMESPACE}.${of.id}(${argumentTexts(of).join(",")})`;
+    return `${NAMESPACE}.${of.entry.id}(${argumentTexts(of).join(",")})`;
   }
 
   function notesText(of: Call): string {
-    return `${NAMESPACE}.NOTES(${[literal(of.id), ...argumentTexts(of)].join(",")})`;
+    return `${NAMESPACE}.NOTES(${[literal(of.entry.id), ...argumentTexts(of)].join(",")})`;
   }
 }
 

@@ -1,7 +1,7 @@
 import type { Citation } from "../../src/basis/citation.ts";
 import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
 import type { Scalar } from "../cells/cell.ts";
-import type { Expression } from "./expression.ts";
+import type { Call, Expression, Handle, TableOf } from "./expression.ts";
 
 /** A calc sheet before it has cells: what is stated, what is worked out and from what, in reading order. */
 export interface CalcSheetPlan {
@@ -27,9 +27,10 @@ export type PlanItem =
   | OptionItem
   | StatementItem;
 
-/** A heading. */
+/** A heading, and the name by which the pane finds what stands under it. */
 export interface SectionItem {
   readonly kind: "section";
+  readonly id: string;
   readonly text: string;
   /** Starts a new printed page. */
   readonly newPage?: boolean;
@@ -72,8 +73,8 @@ export interface LineTableRow {
   readonly fittings: string;
 }
 
-export interface WorkedColumn {
-  readonly key: string;
+export interface WorkedColumn<C extends string = string> {
+  readonly key: C;
   readonly label: string;
   readonly quantity?: Quantity;
   /** From one row's own cells: `cell("pipe")`, `cell("length")`, `cell("fittings")`. */
@@ -81,12 +82,12 @@ export interface WorkedColumn {
 }
 
 /** A line: one row a segment, the stated columns pipe, length, fittings and worked columns beside them. */
-export interface LineTableItem {
+export interface LineTableItem<C extends string = string> {
   readonly kind: "line";
   readonly key: string;
   readonly label: string;
   readonly rows: readonly LineTableRow[];
-  readonly worked: readonly WorkedColumn[];
+  readonly worked: readonly WorkedColumn<C>[];
 }
 
 /** A spilled two-column table with a chart over it, and points marked on the chart. */
@@ -100,14 +101,14 @@ export interface CurveItem {
   readonly quantities: readonly [Quantity, Quantity];
   readonly xTitle: string;
   readonly yTitle: string;
-  readonly marks: readonly { readonly label: string; readonly x: string; readonly y: string }[];
+  readonly marks: readonly { readonly label: string; readonly x: Handle; readonly y: Handle }[];
 }
 
 /** Stated figures in rows under headings with their units; the range holds the headings. */
-export interface InputTableItem {
+export interface InputTableItem<C extends string = string> {
   readonly kind: "inputTable";
   readonly key: string;
-  readonly columns: readonly TableColumn[];
+  readonly columns: readonly TableColumn<C>[];
   /** In the plan's unit set; blank where nothing was stated. */
   readonly rows: readonly (readonly Scalar[])[];
   /** What the figures are and where they come from, said beside them. */
@@ -116,8 +117,8 @@ export interface InputTableItem {
   readonly chartBeside?: boolean;
 }
 
-export interface TableColumn {
-  readonly key: string;
+export interface TableColumn<C extends string = string> {
+  readonly key: C;
   readonly label: string;
   readonly quantity?: Quantity;
 }
@@ -134,33 +135,33 @@ export interface SpillItem {
 }
 
 /** A table of figures that others rest on, in the working columns. Its range holds the headings. */
-export interface WorkingItem {
+export interface WorkingItem<C extends string = string> {
   readonly kind: "working";
   readonly key: string;
   readonly label: string;
   readonly rows: number;
-  readonly columns: readonly WorkingColumn[];
+  readonly columns: readonly WorkingColumn<C>[];
 }
 
-export interface WorkingColumn extends TableColumn {
+export interface WorkingColumn<C extends string = string> extends TableColumn<C> {
   /** A formula a cell, nothing for a blank one; or one formula that fills the column. */
   readonly cells: ((row: number) => Expression | null) | { readonly spill: Expression };
 }
 
 /** A printed table of worked figures, a label before each row. */
-export interface TableItem {
+export interface TableItem<C extends string = string> {
   readonly kind: "table";
   readonly key: string;
   readonly heading: string;
   /** As many as stand beside the labels on the page. */
-  readonly columns: readonly TableColumn[];
+  readonly columns: readonly TableColumn<C>[];
   readonly rows: readonly { readonly label: string; readonly cells: readonly Expression[] }[];
 }
 
 /** One chart, or two side by side; beside a table of inputs where it says so. */
 export interface ChartsItem {
   readonly kind: "charts";
-  readonly beside?: string;
+  readonly beside?: { readonly key: string };
   /** Taller than the usual by so many rows. */
   readonly extraRows?: number;
   readonly charts: readonly ChartFacts[];
@@ -175,7 +176,7 @@ export interface ChartFacts {
 }
 
 /** Where a series stands: a column of a table or spill, or a single cell. */
-export type SeriesRange = { readonly table: string; readonly column: string } | { readonly cell: string };
+export type SeriesRange = Extract<Expression, { op: "column" }> | Handle;
 
 export interface SeriesFacts {
   readonly name: string;
@@ -213,4 +214,37 @@ export interface StatementItem {
   readonly text: string;
   readonly cites?: Citation;
   readonly caution?: boolean;
+}
+
+/** A worked figure in its cell. */
+export function figure(
+  { key, quantity }: Handle,
+  label: string,
+  expression: Expression,
+  how: string,
+  main?: "main",
+): ResultItem {
+  return {
+    kind: "result",
+    key,
+    label,
+    ...(quantity === undefined ? {} : { quantity }),
+    expression,
+    how,
+    ...(main === undefined ? {} : { main: true }),
+  };
+}
+
+/** A function's answer beside the page; a record of two rows unless more are said, headings among them. */
+export function spill({ key, columns }: TableOf, label: string, expression: Call, rows = 2): SpillItem {
+  return { kind: "spill", key, label, expression, rows, columns };
+}
+
+export function statement(text: string, caution?: "caution"): StatementItem {
+  return { kind: "statement", text, ...(caution === undefined ? {} : { caution: true }) };
+}
+
+/** What a call remarks, live. */
+export function remark({ key }: Handle, label: string, of: Call): FindingItem {
+  return { kind: "finding", key, label, expression: { op: "notes", of } };
 }

@@ -1,10 +1,9 @@
 import type { Finding } from "../../src/basis/result.ts";
-import { call, headerText } from "../catalogue/call.ts";
-import { entryNamed } from "../catalogue/catalogue.ts";
+import { call, headerText, type Outcome } from "../catalogue/call.ts";
+import { notesOf } from "../catalogue/entries/notes.ts";
 import type { Entry } from "../catalogue/entry.ts";
-import type { Argument, Cell } from "../cells/cell.ts";
-import { isCellError, isRange } from "../cells/cell.ts";
-import type { Call, Expression } from "./expression.ts";
+import { type Argument, type Cell, type CellError, isCellError, isRange } from "../cells/cell.ts";
+import { type Call, type Expression, tableCell } from "./expression.ts";
 import { optionCells } from "./option.ts";
 import type { CalcSheetPlan, SpillItem, WorkingItem } from "./plan.ts";
 
@@ -12,11 +11,6 @@ import type { CalcSheetPlan, SpillItem, WorkingItem } from "./plan.ts";
 export interface WorkedPlan {
   readonly cells: ReadonlyMap<string, Argument>;
   readonly findings: ReadonlyMap<string, readonly Finding[]>;
-}
-
-/** Key of one cell of a line table: "suctionLine.0.velocity". */
-export function tableCell(table: string, row: number, column: string): string {
-  return `${table}.${row}.${column}`;
 }
 
 /** Works a plan out in reading order, with the same functions the sheet calls. */
@@ -34,10 +28,12 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
         return rangeOf(expression.key);
       case "constant":
         return expression.value;
-      case "call":
-        return answerOf(expression, key);
+      case "call": {
+        const outcome = outcomeOf(expression, key);
+        return outcome.ok ? outcome.value : outcome.error;
+      }
       case "notes":
-        return answerOf(notesCall(expression.of), key);
+        return notesOf(outcomeOf(expression.of, key));
       case "sum":
         return arithmetic(expression.terms, key, (numbers) => numbers.reduce((total, n) => total + n, 0));
       case "product":
@@ -76,8 +72,15 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
         return answerTo(side === 1 ? met : otherwise, key);
       }
       case "ifNumber": {
-        const isNumber = typeof answerTo(expression.of, key) === "number";
-        return answerTo(isNumber ? expression.met : expression.otherwise, key);
+        const cell = single(expression.of, key);
+        if (isCellError(cell)) return cell;
+        return answerTo(typeof cell === "number" ? expression.met : expression.otherwise, key);
+      }
+      case "orElse": {
+        const given = single(expression.given, key);
+        if (isCellError(given)) return given;
+        const answer = single(expression.of, key);
+        return isCellError(answer) ? expression.otherwise : answer;
       }
       case "ifText": {
         const cell = single(expression.of, key);
@@ -90,14 +93,13 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
 
   function single(expression: Expression, key: string): Cell {
     const answer = answerTo(expression, key);
-    if (isRange(answer)) throw new Error(`${key} takes a range where a single cell is due`);
-    return answer;
+    return isRange(answer) ? NO_SINGLE_CELL : answer;
   }
 
   /** The cells of a column of any table, rows in order. */
   function columnOf(table: string, of: string): readonly Cell[] {
     const rows = rowCounts.get(table);
-    if (rows === undefined) throw new Error(`the table ${table} is read before it is worked out`);
+    if (rows === undefined) return [notPlaced(table)];
     return Array.from({ length: rows }, (_, row) => (cells.get(tableCell(table, row, of)) ?? null) as Cell);
   }
 
@@ -109,19 +111,18 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
   }: Extract<Expression, { op: "columnLeast" | "columnGreatest" }>): Cell {
     const all = columnOf(key, column);
     const numbers = all.filter((cell) => typeof cell === "number");
-    if (numbers.length < all.length) return otherwise;
+    if (numbers.length < all.length) return all.find(isCellError) ?? otherwise;
     return op === "columnLeast" ? Math.min(...numbers) : Math.max(...numbers);
   }
 
   function setSpill({ key, rows, columns }: SpillItem, answer: Argument): void {
     rowCounts.set(key, rows - 1);
     cells.set(key, answer);
-    if (!isRange(answer)) return;
-    answer.slice(1).forEach((row, i) => {
+    for (let row = 0; row < rows - 1; row += 1) {
       columns.forEach((of, j) => {
-        cells.set(tableCell(key, i, of.key), row[j] ?? null);
+        cells.set(tableCell(key, row, of.key), isRange(answer) ? (answer[row + 1]?.[j] ?? null) : answer);
       });
-    });
+    }
   }
 
   function setWorking(item: WorkingItem): void {
@@ -137,10 +138,10 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
       } else {
         const answer = answerTo(filling.spill, `${key}.${of}`);
         cells.set(`${key}.${of}`, answer);
-        const shown = isRange(answer) ? answer : [[answer]];
-        shown.forEach(([cell = null], row) => {
-          cells.set(tableCell(key, row, of), cell);
-        });
+        // An error fills one cell of a sheet; every row that would have been filled has no other answer.
+        for (let row = 0; row < rows; row += 1) {
+          cells.set(tableCell(key, row, of), isRange(answer) ? (answer[row]?.[0] ?? null) : answer);
+        }
       }
     }
     const headings = columns.map(({ label, quantity }) => headerText(label, quantity, plan.unitSet));
@@ -153,22 +154,18 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
   }
 
   function cellAt(key: string): Argument {
-    const found = cells.get(key);
-    if (found === undefined) throw new Error(`${key} is read before it is worked out`);
-    return found;
+    return cells.get(key) ?? (cells.has(key) ? null : notPlaced(key));
   }
 
-  function rangeOf(table: string): readonly (readonly Cell[])[] {
-    const range = ranges.get(table);
-    if (range === undefined) throw new Error(`the table ${table} is read before it is worked out`);
-    return range;
+  function rangeOf(table: string): Argument {
+    return ranges.get(table) ?? notPlaced(table);
   }
 
   function arithmetic(terms: readonly Expression[], key: string, work: (numbers: number[]) => number | string): Cell {
     const numbers: number[] = [];
     for (const term of terms) {
       const cell = answerTo(term, key);
-      if (isRange(cell)) throw new Error(`${key} takes a range where a number is due`);
+      if (isRange(cell)) return NO_SINGLE_CELL;
       if (isCellError(cell)) return cell;
       if (typeof cell !== "number") return { error: "#VALUE!" };
       numbers.push(cell);
@@ -177,18 +174,11 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
     return typeof answer === "number" && !Number.isFinite(answer) ? { error: "#DIV/0!" } : answer;
   }
 
-  function answerOf({ id, args }: Call, key: string): Argument {
-    const entry = entryOf(id);
+  function outcomeOf({ entry, args }: Call, key: string): Outcome {
     const given = args.map((arg) => (arg === null ? null : answerTo(arg, key)));
     const outcome = call(entry, withUnits(entry, given, plan.unitSet));
     findings.set(key, outcome.findings);
-    return outcome.ok ? outcome.value : outcome.error;
-  }
-
-  function notesCall({ id, args }: Call): Call {
-    const entry = entryOf(id);
-    const padded = withUnits(entry, args, { op: "constant", value: plan.unitSet } as Expression);
-    return { op: "call", id: "NOTES", args: [{ op: "constant", value: id }, ...padded] };
+    return outcome;
   }
 
   for (const item of plan.items) {
@@ -260,17 +250,18 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
   return { cells, findings };
 }
 
+const NO_SINGLE_CELL: CellError = { error: "#VALUE!" };
+
+/** What a reader of a cell gets that this duty's plan does not hold. */
+function notPlaced(key: string): CellError {
+  return { error: "#N/A", message: `Not worked out for this duty: ${key}.` };
+}
+
 /** The arguments of a call with `units` in its place, left-out ones kept open. */
 export function withUnits<T>(entry: Entry, args: readonly (T | null)[], units: T): readonly (T | null)[] {
   if (entry.unitless) return args;
   const padded = [...args, ...Array<null>(Math.max(0, entry.parameters.length - args.length)).fill(null)];
   return [...padded, units];
-}
-
-export function entryOf(id: string): Entry {
-  const entry = entryNamed(id);
-  if (entry === undefined) throw new Error(`${id} is not in the catalogue`);
-  return entry;
 }
 
 /** Texts and numbers one after another; the first error among them as it is. */

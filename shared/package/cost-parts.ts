@@ -1,5 +1,5 @@
+import { tableCell } from "../calc-sheet/expression.ts";
 import { LIFE_CYCLE, type LifePart, lifeParts } from "../calc-sheet/sections/life-cycle.ts";
-import { tableCell } from "../calc-sheet/work-out.ts";
 import type { Duty } from "../duty/duty.ts";
 import { workedDuty } from "./worked-duty.ts";
 

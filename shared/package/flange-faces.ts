@@ -1,4 +1,4 @@
-import { tableCell } from "../calc-sheet/work-out.ts";
+import { tableCell } from "../calc-sheet/expression.ts";
 import type { Duty } from "../duty/duty.ts";
 import { workedDuty } from "./worked-duty.ts";
 

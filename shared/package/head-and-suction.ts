@@ -1,7 +1,7 @@
 import { type Quantity, UNIT_SETS } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
 import { toEngine } from "../../src/basis/units.ts";
-import { tableCell } from "../calc-sheet/work-out.ts";
+import { tableCell } from "../calc-sheet/expression.ts";
 import { isRange } from "../cells/cell.ts";
 import type { Duty } from "../duty/duty.ts";
 import type { LineKey } from "../duty/duty-text.ts";

@@ -1,5 +1,5 @@
 import { COURSE_POINTS, RISE_STEPS } from "../../src/priming/prime-course.ts";
-import { tableCell } from "../calc-sheet/work-out.ts";
+import { tableCell } from "../calc-sheet/expression.ts";
 import type { Duty } from "../duty/duty.ts";
 import { type Worked, type WorkedDuty, workedDuty } from "./worked-duty.ts";
 

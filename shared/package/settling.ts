@@ -1,5 +1,5 @@
+import { tableCell } from "../calc-sheet/expression.ts";
 import { FRICTION_TABLE, SETTLING_TABLE } from "../calc-sheet/sections/slurry-lines.ts";
-import { tableCell } from "../calc-sheet/work-out.ts";
 import type { Duty } from "../duty/duty.ts";
 import { workedDuty } from "./worked-duty.ts";
 

@@ -1,8 +1,8 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import { amount } from "../../src/basis/result.ts";
+import { tableCell } from "../calc-sheet/expression.ts";
 import { optionCells } from "../calc-sheet/option.ts";
 import type { PlanItem, TableItem } from "../calc-sheet/plan.ts";
-import { tableCell } from "../calc-sheet/work-out.ts";
 import { headerText } from "../catalogue/call.ts";
 import { type Argument, isCellError, isRange } from "../cells/cell.ts";
 import type { Duty } from "../duty/duty.ts";

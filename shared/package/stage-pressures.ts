@@ -4,7 +4,7 @@ import { flangeSizeNamed } from "../../src/pressure/flange-size.ts";
 import { pressureMaterialNamed } from "../../src/pressure/pressure-material.ts";
 import { exceeds, TRADE_FIGURES } from "../../src/pressure/trade-figure.ts";
 import type { FlangeClassName } from "../../src/tables/flange-rating-table.ts";
-import { tableCell } from "../calc-sheet/work-out.ts";
+import { tableCell } from "../calc-sheet/expression.ts";
 import { ratingSystem } from "../catalogue/parameters/class.ts";
 import type { Duty } from "../duty/duty.ts";
 import { workedDuty } from "./worked-duty.ts";

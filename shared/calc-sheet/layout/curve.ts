@@ -1,6 +1,6 @@
 import { type Box, rangeOf } from "../../ports/a1.ts";
 import type { XYChartSpec } from "../../ports/sheet-spec.ts";
-import type { ChartFacts, ChartsItem, CurveItem } from "../plan.ts";
+import type { ChartFacts, ChartsItem, CurveItem, SeriesFacts } from "../plan.ts";
 import { CHART_ROWS, LABEL, LAST, LINE_HEIGHT, REMARK, UNIT } from "./columns.ts";
 import type { Page } from "./page.ts";
 
@@ -17,9 +17,8 @@ export function placeCurve(page: Page, curve: CurveItem): void {
   page.put(REMARK + 1, { style: "tableHead" });
   page.spill(range, curve.expression, curve.key, "tableHead");
   page.height(LINE_HEIGHT * 2);
-  const column = (of: "x" | "y"): string => page.columnRange(curve.key, of);
-  page.chart({
-    at: rangeOf({ top, left: LABEL, bottom: top + CHART_ROWS - 1, right: UNIT }),
+  const column = (of: "x" | "y"): SeriesFacts["x"] => ({ op: "column", key: curve.key, column: of });
+  const chart: ChartFacts = {
     title: curve.label,
     xTitle: curve.xTitle,
     yTitle: curve.yTitle,
@@ -27,28 +26,26 @@ export function placeCurve(page: Page, curve: CurveItem): void {
       { name: curve.label, x: column("x"), y: column("y"), color: "#0B5A5E" },
       ...curve.marks.map(({ label, x, y }) => ({
         name: label,
-        x: page.seriesRange({ cell: x }),
-        y: page.seriesRange({ cell: y }),
+        x,
+        y,
         color: "#C2410C",
-        markers: true,
         pointsOnly: true,
       })),
     ],
-  });
+  };
+  page.chart(chartSpec(page, chart, { top, left: LABEL, bottom: top + CHART_ROWS - 1, right: UNIT }));
   page.row += CHART_ROWS;
 }
 
 /** Charts alone: one over the whole width, two side by side, or one to the left of a table above. */
 export function placeCharts(page: Page, { charts, beside, extraRows = 0 }: ChartsItem): void {
-  if (beside !== undefined) {
-    const { top } = page.tableAt(beside).range;
-    const [chart] = charts;
-    if (chart !== undefined)
-      page.chart(chartSpec(page, chart, { top, bottom: top + CHART_ROWS - 1, left: LABEL, right: UNIT }));
-    return;
-  }
   const [first, second] = charts;
   if (first === undefined) return;
+  if (beside !== undefined) {
+    const { top } = page.tableAt(beside.key)?.range ?? { top: page.row };
+    page.chart(chartSpec(page, first, { top, bottom: top + CHART_ROWS - 1, left: LABEL, right: UNIT }));
+    return;
+  }
   const rows = { top: page.row, bottom: page.row + CHART_ROWS + extraRows - 1 };
   page.chart(chartSpec(page, first, { ...rows, left: LABEL, right: second === undefined ? LAST : UNIT }));
   if (second !== undefined) page.chart(chartSpec(page, second, { ...rows, left: REMARK, right: LAST }));
@@ -60,11 +57,10 @@ function chartSpec(page: Page, chart: ChartFacts, box: Box): XYChartSpec {
   return {
     at: rangeOf(box),
     ...titles,
-    series: series.map(({ x, y, ...rest }) => ({
-      ...rest,
-      ...(rest.pointsOnly === true ? { markers: true } : {}),
-      x: page.seriesRange(x),
-      y: page.seriesRange(y),
-    })),
+    series: series.flatMap(({ x, y, ...rest }) => {
+      const [xs, ys] = [page.seriesRange(x), page.seriesRange(y)];
+      if (xs === undefined || ys === undefined) return [];
+      return [{ ...rest, ...(rest.pointsOnly === true ? { markers: true } : {}), x: xs, y: ys }];
+    }),
   };
 }

@@ -1,6 +1,6 @@
 import { headerText } from "../../catalogue/call.ts";
+import { tableCell } from "../expression.ts";
 import type { LineTableItem, LineTableRow } from "../plan.ts";
-import { tableCell } from "../work-out.ts";
 import { COLUMNS, LABEL, LINE_HEIGHT, REMARK, UNIT, VALUE } from "./columns.ts";
 import type { Page } from "./page.ts";
 

@@ -10,6 +10,9 @@ import type { WorkedPlan } from "../work-out.ts";
 import { COLUMNS, GAP_WIDTH, LAST, LINE_HEIGHT, linesOf, NOTES_WIDTH, ROW_HEIGHT, WORKING_WIDTH } from "./columns.ts";
 import { pageBreaks } from "./page-breaks.ts";
 
+/** Stands for a cell or table that this sheet does not hold. */
+const NOT_PLACED = "NA()";
+
 /** Heads by their style: so many rows before and after are printed on one page with them. */
 const HEADS: Readonly<Record<string, { readonly before: number; readonly after: number }>> = {
   section: { before: 1, after: 2 },
@@ -46,14 +49,21 @@ export class Page {
   readonly #heights: Record<number, number> = {};
   #lastWorking = -1;
   readonly #addresses: Addresses = {
-    cell: (key) => this.cellAt(key),
-    range: (table) => absolute(rangeOf(this.tableAt(table).range)),
-    column: (table, column) => absolute(this.columnRange(table, column)),
+    cell: (key) => this.cellAt(key) ?? NOT_PLACED,
+    range: (table) => {
+      const at = this.tableAt(table);
+      return at === undefined ? NOT_PLACED : absolute(rangeOf(at.range));
+    },
+    column: (table, column) => {
+      const at = this.columnRange(table, column);
+      return at === undefined ? NOT_PLACED : absolute(at);
+    },
     part: (record, place, row) => {
-      const { range, top } = this.tableAt(record);
+      const at = this.tableAt(record);
+      if (at === undefined) return { first: NOT_PLACED, cell: NOT_PLACED };
       return {
-        first: absolute(addressOf(range.top, range.left)),
-        cell: absolute(addressOf(top + row, range.left + place)),
+        first: absolute(addressOf(at.range.top, at.range.left)),
+        cell: absolute(addressOf(at.top + row, at.range.left + place)),
       };
     },
   };
@@ -160,7 +170,8 @@ export class Page {
   }
 
   nameTable(key: string): void {
-    this.#names[nameOf(key)] = rangeOf(this.tableAt(key).range);
+    const at = this.tableAt(key);
+    if (at !== undefined) this.#names[nameOf(key)] = rangeOf(at.range);
   }
 
   keep(key: string, column: number, row = this.row): void {
@@ -177,28 +188,26 @@ export class Page {
     this.#at.set(key, absolute(rangeOf(place.range)));
   }
 
-  cellAt(key: string): string {
-    const at = this.#at.get(key);
-    if (at === undefined) throw new Error(`${key} is not on the sheet yet`);
-    return at;
+  cellAt(key: string): string | undefined {
+    return this.#at.get(key);
   }
 
-  tableAt(key: string): TablePlace {
-    const at = this.#tables.get(key);
-    if (at === undefined) throw new Error(`the table ${key} is not on the sheet yet`);
-    return at;
+  tableAt(key: string): TablePlace | undefined {
+    return this.#tables.get(key);
   }
 
-  columnRange(table: string, column: string): string {
-    const { top, bottom, columns } = this.tableAt(table);
-    const at = columns[column];
-    if (at === undefined) throw new Error(`the table ${table} has no column ${column}`);
-    return rangeOf({ top, left: at, bottom, right: at });
+  columnRange(table: string, column: string): string | undefined {
+    const place = this.tableAt(table);
+    const at = place?.columns[column];
+    if (place === undefined || at === undefined) return undefined;
+    return rangeOf({ top: place.top, left: at, bottom: place.bottom, right: at });
   }
 
-  /** The range of a series, without dollar signs. */
-  seriesRange(range: SeriesRange): string {
-    return "cell" in range ? this.cellAt(range.cell).replaceAll("$", "") : this.columnRange(range.table, range.column);
+  /** The range of a series, without dollar signs; undefined where this sheet does not hold it. */
+  seriesRange(range: SeriesRange): string | undefined {
+    return range.op === "value"
+      ? this.cellAt(range.key)?.replaceAll("$", "")
+      : this.columnRange(range.key, range.column);
   }
 
   rule(rule: RuleSpec): void {

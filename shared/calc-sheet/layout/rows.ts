@@ -96,7 +96,7 @@ export function placeFinding(page: Page, { key, label, expression }: FindingItem
   page.put(LABEL, { v: label, style: "label" });
   page.keep(key, NOTES);
   page.formula(NOTES, expression, key, "working");
-  const cell = page.cellAt(key);
+  const cell = page.formulaText({ op: "value", key });
   const answer = page.worked.cells.get(key);
   const text = typeof answer === "string" ? answer : "";
   page.merged(VALUE, LAST, {

@@ -1,6 +1,6 @@
 import { headerText } from "../../catalogue/call.ts";
+import { tableCell } from "../expression.ts";
 import type { InputTableItem, SpillItem, TableItem, WorkingItem } from "../plan.ts";
-import { tableCell } from "../work-out.ts";
 import { CHART_ROWS, COLUMNS, LABEL, LAST, LINE_HEIGHT, REMARK, UNIT, VALUE, WORKING } from "./columns.ts";
 import type { Page } from "./page.ts";
 import { badText, flag } from "./rows.ts";

@@ -30,7 +30,12 @@ export function basis(duty: Duty): readonly PlanItem[] {
   const required = duty.npshRequired === undefined ? [] : [statedField(duty, "npshRequired", duty.npshRequired)];
   const isHeldAgainst = duty.npshRequired !== undefined || duty.pump?.curve.npshRequired !== undefined;
   const margin = isHeldAgainst ? [statedField(duty, "npshMargin", duty.npshMargin)] : [];
-  return [{ kind: "section", text: "Basis" }, ...STATED.map((key) => stated(duty, key)), ...required, ...margin];
+  return [
+    { kind: "section", id: "basis", text: "Basis" },
+    ...STATED.map((key) => stated(duty, key)),
+    ...required,
+    ...margin,
+  ];
 }
 
 function stated(duty: Duty, key: (typeof STATED)[number]): InputItem {

@@ -2,7 +2,7 @@ import { type TakeOffRow, takeOff } from "../../../src/estimate/take-off.ts";
 import { flangeClassNamed } from "../../../src/pressure/flange-class.ts";
 import { ratingSystem } from "../../catalogue/parameters/class.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { callOf, constant, type Expression, part, range, sum, value } from "../expression.ts";
+import { callById, constant, type Expression, partAt, rangeAt, sum, value } from "../expression.ts";
 import type { PlanItem, SpillItem, TableItem } from "../plan.ts";
 import { remark, statedText } from "./package-inputs.ts";
 
@@ -22,7 +22,7 @@ const COLUMNS = [
 ] as const satisfies SpillItem["columns"];
 
 function of(row: number, key: (typeof COLUMNS)[number]["key"]): Expression {
-  return part(
+  return partAt(
     RECORD,
     COLUMNS.findIndex((column) => column.key === key),
     row,
@@ -45,10 +45,10 @@ export function billOfQuantities(duty: Duty, above: readonly PlanItem[]): readon
   const lengths = rows.filter(({ row }) => row.isLength);
   const pieces = rows.filter(({ row }) => !row.isLength);
   const isStated = above.some((item) => item.kind === "input" && item.key === "flangeClass");
-  const call = callOf(
+  const call = callById(
     "TAKEOFF",
-    range("suctionLine"),
-    range("dischargeLine"),
+    rangeAt("suctionLine"),
+    rangeAt("dischargeLine"),
     flangeClass === undefined ? null : value("flangeClass"),
   );
   return [

@@ -1,7 +1,7 @@
 import { flangeClassNamed } from "../../../src/pressure/flange-class.ts";
 import { ratingSystem } from "../../catalogue/parameters/class.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { type Call, callOf, constant, type Expression, ifNumber, part, value, verdict } from "../expression.ts";
+import { type Call, callById, constant, type Expression, ifNumber, partAt, value, verdict } from "../expression.ts";
 import type { PlanItem, SpillItem, TableItem } from "../plan.ts";
 import { remark, statedAmount, statedText } from "./package-inputs.ts";
 
@@ -54,11 +54,15 @@ export function bolting(duty: Duty, above: readonly PlanItem[]): readonly PlanIt
   ].filter(({ key }) => !stands.has(key));
   const named = flangeClassNamed(flangeClass, ratingSystem(duty.unitSet));
   if (named.ok && named.value.series === "PN") {
-    return [{ kind: "section", text: "Flanges and bolting" }, ...inputs, { kind: "statement", text: PN_FLANGES }];
+    return [
+      { kind: "section", id: "bolting", text: "Flanges and bolting" },
+      ...inputs,
+      { kind: "statement", text: PN_FLANGES },
+    ];
   }
   const first = flanges[0] as Flange;
   return [
-    { kind: "section", text: "Flanges and bolting" },
+    { kind: "section", id: "bolting", text: "Flanges and bolting" },
     ...inputs,
     ...flanges.map(dimensionsOf),
     dimensionTable(flanges),
@@ -72,7 +76,7 @@ export function bolting(duty: Duty, above: readonly PlanItem[]): readonly PlanIt
 }
 
 function boltingCall({ field }: Flange): Call {
-  return callOf("FLANGEDIMENSIONS", value(field), value("flangeClass"));
+  return callById("FLANGEDIMENSIONS", value(field), value("flangeClass"));
 }
 
 /** Places of the records of FLANGEDIMENSIONS and BOLTTORQUE. */
@@ -136,23 +140,23 @@ function dimensionTable(flanges: readonly Flange[]): TableItem {
     rows: flanges.map(({ label, dimensions: record }) => ({
       label,
       cells: [
-        part(record, OF_FLANGE.outside),
+        partAt(record, OF_FLANGE.outside),
         {
           op: "join",
-          terms: [part(record, OF_FLANGE.bolts), constant(" × "), part(record, OF_FLANGE.boltSize)],
+          terms: [partAt(record, OF_FLANGE.bolts), constant(" × "), partAt(record, OF_FLANGE.boltSize)],
         },
-        part(record, OF_FLANGE.circle),
+        partAt(record, OF_FLANGE.circle),
         whereHeld(record, OF_FLANGE.studLength),
         whereHeld(record, OF_FLANGE.machineBoltLength),
-        part(record, OF_FLANGE.gasketOutside),
-        part(record, OF_FLANGE.gasketInside),
+        partAt(record, OF_FLANGE.gasketOutside),
+        partAt(record, OF_FLANGE.gasketInside),
       ],
     })),
   };
 }
 
 function whereHeld(record: string, place: number): Expression {
-  return ifNumber(part(record, place), part(record, place), BY_DRAWING);
+  return ifNumber(partAt(record, place), partAt(record, place), BY_DRAWING);
 }
 
 /** At the last discharge, running or standing, as the pressure section has it. */
@@ -161,7 +165,7 @@ const GREATEST_PRESSURE = value("greatestPressure");
 function joints(duty: Duty, flanges: readonly Flange[]): readonly PlanItem[] {
   const { gasket, boltGrade, nutFactor } = duty.package;
   const torqueCall = ({ field }: Flange): Call =>
-    callOf(
+    callById(
       "BOLTTORQUE",
       value(field),
       value("flangeClass"),
@@ -220,22 +224,22 @@ function jointTable(flanges: readonly Flange[]): TableItem {
     rows: flanges.map(({ label, joint }) => ({
       label,
       cells: [
-        part(joint, OF_JOINT.needed),
+        partAt(joint, OF_JOINT.needed),
         {
           op: "join",
           terms: [
-            part(joint, OF_JOINT.bolts),
+            partAt(joint, OF_JOINT.bolts),
             constant(" × "),
-            part(joint, OF_JOINT.boltSize),
+            partAt(joint, OF_JOINT.boltSize),
             constant(", "),
             value("boltGrade"),
           ],
         },
-        part(joint, OF_JOINT.load),
-        part(joint, OF_JOINT.neededStress),
-        part(joint, OF_JOINT.stress),
-        part(joint, OF_JOINT.greatest),
-        part(joint, OF_JOINT.reference),
+        partAt(joint, OF_JOINT.load),
+        partAt(joint, OF_JOINT.neededStress),
+        partAt(joint, OF_JOINT.stress),
+        partAt(joint, OF_JOINT.greatest),
+        partAt(joint, OF_JOINT.reference),
       ],
     })),
   };
@@ -250,7 +254,7 @@ function torqueAndVerdict({ field, label, joint, torque, verdict: key }: Flange)
       key: torque,
       label: `Torque, ${label.toLowerCase()}`,
       quantity: "torque",
-      expression: part(joint, OF_JOINT.torque),
+      expression: partAt(joint, OF_JOINT.torque),
       how: `Nut factor × bolt diameter × load of one bolt; ± 30 % in load by torque wrench.${why}`,
       main: true,
     },
@@ -258,7 +262,12 @@ function torqueAndVerdict({ field, label, joint, torque, verdict: key }: Flange)
       kind: "result",
       key,
       label: `Bolt stress, ${label.toLowerCase()}`,
-      expression: verdict(part(joint, OF_JOINT.greatest), part(joint, OF_JOINT.stress), "within bounds", "TOO HIGH"),
+      expression: verdict(
+        partAt(joint, OF_JOINT.greatest),
+        partAt(joint, OF_JOINT.stress),
+        "within bounds",
+        "TOO HIGH",
+      ),
       how: "Stress taken against the most that bolt, flange and gasket stand.",
     },
   ];

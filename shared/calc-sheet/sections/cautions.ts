@@ -59,7 +59,7 @@ const MOTOR =
 
 export function cautions(duty: Duty): readonly PlanItem[] {
   return [
-    { kind: "section", text: "Cautions" },
+    { kind: "section", id: "cautions", text: "Cautions" },
     ...cautionTexts(duty).map((text): PlanItem => ({ kind: "statement", text, caution: true })),
   ];
 }

@@ -2,19 +2,19 @@ import { SPECIFIC_GRAVITY_REFERENCE } from "../../../src/basis/constants.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import type { CurvePointText } from "../../duty/duty-text.ts";
 import {
-  callOf,
-  column,
+  callById,
+  columnAt,
   constant,
   difference,
   type Expression,
   product,
-  range,
+  rangeAt,
   ratio,
   sum,
+  tableCell,
   value,
 } from "../expression.ts";
 import type { PlanItem, WorkingColumn, WorkingItem } from "../plan.ts";
-import { tableCell } from "../work-out.ts";
 import { npshAvailableAt } from "./npsh.ts";
 import { inUnitSet } from "./stated-input.ts";
 
@@ -121,7 +121,9 @@ function powerCurve({ curve }: DutyPump): WorkingItem {
         key: "power",
         label: "power of each",
         quantity: "power",
-        cells: { spill: callOf("PUMPPOWER", range("pumpCurve"), column(key, EACH), ...RUNNING, SPECIFIC_GRAVITY) },
+        cells: {
+          spill: callById("PUMPPOWER", rangeAt("pumpCurve"), columnAt(key, EACH), ...RUNNING, SPECIFIC_GRAVITY),
+        },
       },
       flowsTogether(key),
       {
@@ -161,14 +163,14 @@ function npshCurve({ curve }: DutyPump): WorkingItem {
         key: "available",
         label: "NPSHA",
         quantity: "head",
-        cells: { spill: npshAvailableAt(column(key, TOGETHER)) },
+        cells: { spill: npshAvailableAt(columnAt(key, TOGETHER)) },
       },
     ],
   };
 }
 
 function reading(id: string, key: string): Expression {
-  return callOf(id, range("pumpCurve"), column(key, EACH), ...RUNNING);
+  return callById(id, rangeAt("pumpCurve"), columnAt(key, EACH), ...RUNNING);
 }
 
 function flowsOfEach(from: Expression, to: Expression): WorkingColumn {

@@ -3,11 +3,11 @@ import { TANK_SPANS, USUAL_RESERVE, USUAL_USABLE_SHARE } from "../../../src/driv
 import type { Duty } from "../../duty/duty.ts";
 import {
   type Call,
-  callOf,
+  callById,
   constant,
   type Expression,
   ifNumber,
-  part,
+  partAt,
   product,
   ratio,
   value,
@@ -31,7 +31,7 @@ const GREATEST = "engineAtGreatest";
 const OPERATING = "engineAtOperation";
 
 function of(record: string, key: (typeof COLUMNS)[number]["key"]): Expression {
-  return part(
+  return partAt(
     record,
     COLUMNS.findIndex((column) => column.key === key),
   );
@@ -56,7 +56,7 @@ export function engine(duty: Duty): readonly PlanItem[] {
 }
 
 function fuelCall(power: Expression, specificConsumption: number | undefined): Call {
-  return callOf("FUELRATE", power, specificConsumption === undefined ? null : value("specificConsumption"));
+  return callById("FUELRATE", power, specificConsumption === undefined ? null : value("specificConsumption"));
 }
 
 /** Without a rating, fuel alone. */
@@ -79,7 +79,7 @@ function fuel(key: string, label: string, expression: Expression): ResultItem {
 }
 
 function loadCall(power: Expression, { package: { specificConsumption } }: Duty): Call {
-  return callOf(
+  return callById(
     "ENGINELOAD",
     power,
     value("engineRating"),

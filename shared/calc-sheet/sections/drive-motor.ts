@@ -1,5 +1,5 @@
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { type Call, callOf, constant, type Expression, ifNumber, part, value } from "../expression.ts";
+import { type Call, callById, constant, type Expression, ifNumber, partAt, value } from "../expression.ts";
 import type { PlanItem, ResultItem, SpillItem } from "../plan.ts";
 import { remark, statedAmount } from "./package-inputs.ts";
 
@@ -25,7 +25,7 @@ const COLUMNS = [
 type Part = (typeof COLUMNS)[number]["key"];
 
 function of(key: Part): Expression {
-  return part(
+  return partAt(
     RECORD,
     COLUMNS.findIndex((column) => column.key === key),
   );
@@ -45,7 +45,7 @@ export function motor(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 }
 
 function ratingAlone(): readonly PlanItem[] {
-  const rating = callOf("MOTORSIZE", value("driverPower"), value("serviceFactor"));
+  const rating = callById("MOTORSIZE", value("driverPower"), value("serviceFactor"));
   return [
     {
       kind: "result",
@@ -66,7 +66,7 @@ function ratingAlone(): readonly PlanItem[] {
 
 function wholeMotor(duty: Duty): readonly PlanItem[] {
   const { airTemperature, supplyVoltage } = duty.package;
-  const call: Call = callOf(
+  const call: Call = callById(
     "MOTORDATA",
     value("driverPower"),
     value("runningSpeed"),

@@ -1,6 +1,6 @@
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { callOf, constant, type Expression, ifNumber, product, ratio, value } from "../expression.ts";
+import { callById, constant, type Expression, ifNumber, product, ratio, value } from "../expression.ts";
 import type { PlanItem } from "../plan.ts";
 import { engine } from "./drive-engine.ts";
 import { motor } from "./drive-motor.ts";
@@ -15,7 +15,7 @@ export function drive(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   if (pump.curve.efficiency === undefined && pump.curve.power === undefined) return [];
   const { driver, serviceFactor } = duty.package;
   return [
-    { kind: "section", text: "Drive" },
+    { kind: "section", id: "drive", text: "Drive" },
     ...statedText(duty, "driver", driver),
     ...statedAmount(duty, "serviceFactor", serviceFactor),
     {
@@ -51,7 +51,7 @@ export function drive(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 const ARRANGEMENTS: RankedList = {
   key: "arrangements",
   label: "Ways of attaching the driver",
-  call: callOf("DRIVEARRANGEMENT", value("driver"), value("driverPower"), value("runningSpeed"), ...LIQUID_TAIL),
+  call: callById("DRIVEARRANGEMENT", value("driver"), value("driverPower"), value("runningSpeed"), ...LIQUID_TAIL),
   rows: 4,
   columns: ["rank", "arrangement", "verdict", "for", "against", "checks"],
 };

@@ -1,7 +1,7 @@
 import { shaftPower } from "../../../src/pump/shaft-power.ts";
 import { SMALL_PUMP_TOLERANCES } from "../../../src/tables/acceptance-grades.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { constant, difference, type Expression, ifNumber, part, product, ratio, sum, value } from "../expression.ts";
+import { constant, difference, type Expression, ifNumber, partAt, product, ratio, sum, value } from "../expression.ts";
 import type { PlanItem, ResultItem, TableColumn, TableItem } from "../plan.ts";
 import { type DutyCasePlan, dutyCases, recordKey } from "./duty-cases.ts";
 import { npshAvailableAt } from "./npsh.ts";
@@ -28,7 +28,7 @@ export function dutyRegion(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   };
   const hasTolerance = cases.some(({ curve }) => curve !== "drawn");
   return [
-    { kind: "section", text: "Duty region", newPage: true },
+    { kind: "section", id: "region", text: "Duty region", newPage: true },
     table,
     ...extremes(pump),
     {
@@ -88,7 +88,7 @@ function columnsOf(pump: DutyPump): readonly RegionColumn[] {
               whereGiven(
                 recordKey(one),
                 "npshRequired",
-                (required) => difference(npshAvailableAt(part(recordKey(one), PLACES.flow)), required),
+                (required) => difference(npshAvailableAt(partAt(recordKey(one), PLACES.flow)), required),
                 NONE,
               ),
           },
@@ -102,7 +102,7 @@ function placeOf(one: DutyCasePlan, pump: DutyPump): Expression {
   const none = "no operating point: see findings";
   if (pump.curve.efficiency === undefined) return whereGiven(record, "flow", () => constant("on the curve"), none);
   const { least, most } = preferredRegionOf(pump);
-  const percent = part(record, PLACES.bestFlowPercent);
+  const percent = partAt(record, PLACES.bestFlowPercent);
   const outside = constant("OUTSIDE preferred region");
   return ifNumber(
     percent,
@@ -176,7 +176,7 @@ export function acceptance(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   };
   const either = "Either the flow at the guaranteed head or the head at the guaranteed flow must lie in its band.";
   return [
-    { kind: "section", text: `Acceptance to ISO 9906 grade ${acceptanceGrade.grade}` },
+    { kind: "section", id: "acceptance", text: `Acceptance to ISO 9906 grade ${acceptanceGrade.grade}` },
     band("acceptedFlowLeast", "Least flow", "flow", "operatingFlow", "flowToleranceLower", either),
     band("acceptedFlowMost", "Greatest flow", "flow", "operatingFlow", "flowToleranceUpper", "At the operating head."),
     band("acceptedHeadLeast", "Least head", "head", "operatingHead", "headToleranceLower", "At the operating flow."),

@@ -26,7 +26,7 @@ export function estimate(duty: Duty, above: readonly PlanItem[]): readonly PlanI
   ];
   return [
     // A page of its own: quantities are ordered from it, and direct cost and margin are not for every reader.
-    { kind: "section", text: QUANTITIES_AND_COST, newPage: true },
+    { kind: "section", id: "estimate", text: QUANTITIES_AND_COST, newPage: true },
     ...billOfQuantities(duty, above),
     ...running,
     ...price,

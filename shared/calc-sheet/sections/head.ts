@@ -1,16 +1,16 @@
 import { STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
-import { callOf, constant, difference, type Expression, product, range, ratio, sum, value } from "../expression.ts";
+import { callById, constant, difference, type Expression, product, rangeAt, ratio, sum, value } from "../expression.ts";
 import type { PlanItem } from "../plan.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
 
 /** The call of the main result, said once: the build-up, the notes and the check read the same. */
-export const TOTAL_HEAD = callOf(
+export const TOTAL_HEAD = callById(
   "TDH",
   value("flow"),
   value("staticHead"),
-  range("suctionLine"),
-  range("dischargeLine"),
+  rangeAt("suctionLine"),
+  rangeAt("dischargeLine"),
   value("sourcePressure"),
   value("deliveryPressure"),
   ...LIQUID_TAIL,
@@ -38,7 +38,7 @@ export function headBuildUp(units: UnitSetName): readonly PlanItem[] {
   const parts = ["staticHead", "pressureHead", "suctionPipe", "suctionFittings", "dischargePipe", "dischargeFittings"];
   const losses = parts.slice(2).map(value);
   return [
-    { kind: "section", text: "Total head" },
+    { kind: "section", id: "head", text: "Total head" },
     {
       kind: "result",
       key: "staticHead",

@@ -1,5 +1,5 @@
 import type { Duty } from "../../duty/duty.ts";
-import { callOf, constant, type Expression, ifNumber, product, ratio, sum, value } from "../expression.ts";
+import { callById, constant, type Expression, ifNumber, product, ratio, sum, value } from "../expression.ts";
 import type { PlanItem, TableItem } from "../plan.ts";
 import { money, statedMoney, withCurrency } from "./money.ts";
 import { hasPrice, SELLING_PRICE } from "./offer-price.ts";
@@ -62,7 +62,7 @@ export function lifeCycle(duty: Duty): readonly PlanItem[] {
       key: "presentValueFactor",
       label: "Present-value factor",
       quantity: "ratio",
-      expression: callOf(
+      expression: callById(
         "LIFECYCLECOST",
         constant(0),
         constant(1),

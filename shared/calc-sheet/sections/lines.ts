@@ -2,36 +2,36 @@ import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import type { Duty, DutySegment } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
-import { callOf, value } from "../expression.ts";
+import { callById, value } from "../expression.ts";
 import type { LineTableItem, PlanItem, WorkedColumn } from "../plan.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
 
 const flow = value("flow");
 
 const WORKED: readonly WorkedColumn[] = [
-  { key: "bore", label: "bore", quantity: "size", expression: (cell) => callOf("BORE", cell("pipe")) },
+  { key: "bore", label: "bore", quantity: "size", expression: (cell) => callById("BORE", cell("pipe")) },
   {
     key: "velocity",
     label: "velocity",
     quantity: "velocity",
-    expression: (cell) => callOf("VELOCITY", flow, cell("pipe")),
+    expression: (cell) => callById("VELOCITY", flow, cell("pipe")),
   },
   {
     key: "reynolds",
     label: "Reynolds number",
-    expression: (cell) => callOf("REYNOLDS", flow, cell("pipe"), ...LIQUID_TAIL),
+    expression: (cell) => callById("REYNOLDS", flow, cell("pipe"), ...LIQUID_TAIL),
   },
   {
     key: "pipeHead",
     label: "pipe friction",
     quantity: "head",
-    expression: (cell) => callOf("FRICTIONHEAD", flow, cell("pipe"), cell("length"), ...LIQUID_TAIL),
+    expression: (cell) => callById("FRICTIONHEAD", flow, cell("pipe"), cell("length"), ...LIQUID_TAIL),
   },
   {
     key: "fittingHead",
     label: "fittings",
     quantity: "head",
-    expression: (cell) => callOf("FITTINGHEAD", flow, cell("pipe"), cell("fittings"), ...LIQUID_TAIL),
+    expression: (cell) => callById("FITTINGHEAD", flow, cell("pipe"), cell("fittings"), ...LIQUID_TAIL),
   },
 ];
 
@@ -44,7 +44,7 @@ export function lineTable(duty: Duty, key: LineKey, label: string): readonly Pla
     rows: duty[key].map((segment) => rowOf(segment, duty)),
     worked: WORKED,
   };
-  return [{ kind: "section", text: label }, table];
+  return [{ kind: "section", id: key, text: label }, table];
 }
 
 /** A run without fittings says so: a blank cell would reach the functions as 0 or as nothing, by platform. */

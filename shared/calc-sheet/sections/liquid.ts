@@ -1,4 +1,4 @@
-import { callOf, type Expression, value } from "../expression.ts";
+import { callById, type Expression, value } from "../expression.ts";
 import type { PlanItem } from "../plan.ts";
 
 const liquid = value("liquid");
@@ -9,13 +9,13 @@ export const LIQUID_TAIL: readonly Expression[] = [liquid, temperature];
 
 /** Properties at pumping temperature, and the air over the site. */
 export const liquidAndSite: readonly PlanItem[] = [
-  { kind: "section", text: "Liquid and site" },
+  { kind: "section", id: "liquid", text: "Liquid and site" },
   {
     kind: "result",
     key: "density",
     label: "Density",
     quantity: "density",
-    expression: callOf("DENSITY", liquid, temperature),
+    expression: callById("DENSITY", liquid, temperature),
     how: "At pumping temperature. Specific gravity is relative to 998.2 kg/m³, water at 20 °C.",
   },
   {
@@ -23,7 +23,7 @@ export const liquidAndSite: readonly PlanItem[] = [
     key: "viscosity",
     label: "Dynamic viscosity",
     quantity: "dynamicViscosity",
-    expression: callOf("VISCOSITY", liquid, temperature),
+    expression: callById("VISCOSITY", liquid, temperature),
     how: "At pumping temperature.",
   },
   {
@@ -31,7 +31,7 @@ export const liquidAndSite: readonly PlanItem[] = [
     key: "vapourPressure",
     label: "Vapour pressure",
     quantity: "absolutePressure",
-    expression: callOf("VAPORPRESSURE", liquid, temperature),
+    expression: callById("VAPORPRESSURE", liquid, temperature),
     how: "Absolute, at pumping temperature.",
   },
   {
@@ -39,7 +39,7 @@ export const liquidAndSite: readonly PlanItem[] = [
     key: "atmosphere",
     label: "Atmospheric pressure",
     quantity: "absolutePressure",
-    expression: callOf("ATMOSPHERE", value("altitude")),
+    expression: callById("ATMOSPHERE", value("altitude")),
     how: "Absolute, standard atmosphere at site altitude. Weather moves it by about ±3 kPa (±0.4 psi).",
   },
 ];

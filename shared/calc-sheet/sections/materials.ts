@@ -6,7 +6,7 @@ import { TIP_SPEED, TIP_SPEED_BY_CLASS, TIP_SPEED_CITE } from "../../../src/mate
 import { type MissingDatum, missingOf } from "../../../src/material/wetted-duty.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { amountText } from "../../text/words.ts";
-import { callOf, constant, type Expression, ifNumber, part, product, value } from "../expression.ts";
+import { callById, constant, type Expression, orElse, partAt, product, value } from "../expression.ts";
 import type { InputItem, OptionItem, PlanItem, ResultItem, TableItem } from "../plan.ts";
 import {
   type RankedList,
@@ -45,7 +45,11 @@ export function materials(duty: Duty): readonly PlanItem[] {
   const stated = statedInputs(duty);
   if (pH === null) {
     if (stated.length === 0) return [];
-    return [{ kind: "section", text: "Materials" }, ...stated, ...toAsk(["pH", ...missingOf({ ...wetted, pH: 7 })])];
+    return [
+      { kind: "section", id: "materials", text: "Materials" },
+      ...stated,
+      ...toAsk(["pH", ...missingOf({ ...wetted, pH: 7 })]),
+    ];
   }
   const list = wettedPartsOf(duty);
   const isRefused = !materialChoice({ ...wetted, pH }).ok;
@@ -54,7 +58,7 @@ export function materials(duty: Duty): readonly PlanItem[] {
   const metals = PRINTED.slice(0, 1).flatMap((kind) => printedRows(list, kind));
   const others = PRINTED.slice(1).flatMap((kind) => printedRows(list, kind));
   return [
-    { kind: "section", text: "Materials" },
+    { kind: "section", id: "materials", text: "Materials" },
     ...statedAmount(duty, "pH", pH),
     // Where the pump is primed or the slurry worked out, the solids stand there already.
     ...(isPrimed || isSlurry(duty) ? [] : solids),
@@ -86,7 +90,7 @@ function wettedPartsOf(duty: Duty): RankedList {
   return {
     key: "wettedParts",
     label: "Materials of the wetted parts",
-    call: callOf(
+    call: callById(
       "WETTEDPARTS",
       value("pH"),
       where(isStated(duty, "temperature"), "temperature"),
@@ -109,7 +113,7 @@ function refusalOf({ key }: RankedList): ResultItem {
     kind: "result",
     key: "materialRefusal",
     label: "Materials",
-    expression: part(key, placeOf("material")),
+    expression: partAt(key, placeOf("material")),
     how: "Refused: what was stated must change first.",
     main: true,
   };
@@ -153,7 +157,7 @@ const PLACES: RankedPlaces = { name: placeOf("material"), verdict: placeOf("verd
 
 /** Why it does not suit; or what it serves for and why, and where it is said in full what to mind. */
 function remarksOn({ key }: RankedList, row: number, isFull: boolean): OptionItem["remarks"] {
-  const at = (column: (typeof COLUMNS)[number]): Expression => part(key, placeOf(column), row);
+  const at = (column: (typeof COLUMNS)[number]): Expression => partAt(key, placeOf(column), row);
   const labelled = (label: string, text: Expression): Expression => ({ op: "join", terms: [constant(label), text] });
   const where = (is: MaterialVerdict, met: Expression, otherwise: Expression): Expression => ({
     op: "ifText",
@@ -192,15 +196,15 @@ function propertiesOfBest({ key }: RankedList): TableItem {
     heading: "rank",
     columns,
     rows: BEST.map((label, row) => {
-      const metal = part(key, placeOf("material"), row);
+      const metal = partAt(key, placeOf("material"), row);
       return {
         label,
         cells: columns.map((column) => {
           if (!("property" in column)) return metal;
-          const figure = callOf("CASTINGPROPERTY", metal, constant(column.property));
+          const figure = callById("CASTINGPROPERTY", metal, constant(column.property));
           // 31.7 and 1.5 beside 2100: each with the digits of the list, which no one number format gives.
           const shown: Expression = "isAsListed" in column ? { op: "join", terms: [figure, constant("")] } : figure;
-          return ifNumber(figure, shown, "none");
+          return orElse(shown, metal, "none");
         }),
       };
     }),

@@ -1,17 +1,17 @@
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { type Call, callOf, difference, type Expression, range, sum, value, verdict } from "../expression.ts";
+import { type Call, callById, difference, type Expression, rangeAt, sum, value, verdict } from "../expression.ts";
 import type { PlanItem } from "../plan.ts";
 import { pressureHead } from "./head.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
 
 /** NPSH available at a flow or a column of flows, with the source at the level stated. */
 export function npshAvailableAt(flow: Expression): Call {
-  return callOf(
+  return callById(
     "NPSHA",
     flow,
     value("suctionLift"),
-    range("suctionLine"),
+    rangeAt("suctionLine"),
     value("altitude"),
     value("sourcePressure"),
     ...LIQUID_TAIL,
@@ -20,10 +20,10 @@ export function npshAvailableAt(flow: Expression): Call {
 
 export const NPSH_AVAILABLE = npshAvailableAt(value("flow"));
 
-export const GREATEST_LIFT = callOf(
+export const GREATEST_LIFT = callById(
   "MAXLIFT",
   value("flow"),
-  range("suctionLine"),
+  rangeAt("suctionLine"),
   value("npshRequired"),
   value("npshMargin"),
   value("altitude"),
@@ -33,7 +33,7 @@ export const GREATEST_LIFT = callOf(
 /** NPSH available line by line, by one function as a check, and against what the pump needs where that is stated. */
 export function npshBuildUp(duty: Duty): readonly PlanItem[] {
   return [
-    { kind: "section", text: "Net positive suction head", newPage: true },
+    { kind: "section", id: "npsh", text: "Net positive suction head", newPage: true },
     {
       kind: "result",
       key: "suctionLift",

@@ -1,5 +1,5 @@
 import type { Duty } from "../../duty/duty.ts";
-import { type Call, callOf, constant, type Expression, part, value } from "../expression.ts";
+import { type Call, callById, constant, type Expression, partAt, value } from "../expression.ts";
 import type { PlanItem, SpillItem } from "../plan.ts";
 import { money, statedMoney } from "./money.ts";
 import { statedAmount } from "./package-inputs.ts";
@@ -23,7 +23,7 @@ const COLUMNS = [
 ] as const satisfies SpillItem["columns"];
 
 function of(key: (typeof COLUMNS)[number]["key"]): Expression {
-  return part(
+  return partAt(
     RECORD,
     COLUMNS.findIndex((column) => column.key === key),
   );
@@ -48,7 +48,7 @@ export function offerPrice(duty: Duty): readonly PlanItem[] {
   }
   const share = (key: "overhead" | "contingency"): Expression =>
     duty.package.costs[key] === undefined ? constant(0) : value(key);
-  const call: Call = callOf(
+  const call: Call = callById(
     "SELLINGPRICE",
     value("directCost"),
     share("overhead"),

@@ -1,14 +1,15 @@
 import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import {
-  callOf,
+  callById,
+  columnAt,
   constant,
   difference,
   type Expression,
   ifNumber,
-  part,
+  partAt,
   product,
-  range,
+  rangeAt,
   ratio,
   value,
   verdict,
@@ -30,7 +31,7 @@ export function whereGiven(
   then: (figure: Expression) => Expression = (figure) => figure,
   otherwise = NOT_GIVEN,
 ): Expression {
-  const figure = part(record, PLACES[of]);
+  const figure = partAt(record, PLACES[of]);
   return ifNumber(figure, then(figure), otherwise);
 }
 
@@ -50,7 +51,7 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
       key: "operatingFlow",
       label: "Operating flow",
       quantity: "flow",
-      expression: part(record, PLACES.flow),
+      expression: partAt(record, PLACES.flow),
       how: "Where the pumps and the system as stated give the same head; all pumps together.",
       main: true,
     },
@@ -59,7 +60,7 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
       key: "operatingHead",
       label: "Operating head",
       quantity: "head",
-      expression: part(record, PLACES.head),
+      expression: partAt(record, PLACES.head),
       how: "All pumps together, in head of the liquid pumped.",
       main: true,
     },
@@ -77,9 +78,9 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
       label: "Head of the pumps at the duty flow",
       quantity: "head",
       expression: product(
-        callOf(
+        callById(
           "PUMPHEAD",
-          range("pumpCurve"),
+          rangeAt("pumpCurve"),
           ratio(value("flow"), SIDE_BY_SIDE),
           value("speedRatio"),
           value("trimRatio"),
@@ -107,7 +108,7 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
     ...(hasNpsh ? npshRows(record) : []),
   ];
   return [
-    { kind: "section", text: "Operating point" },
+    { kind: "section", id: "operatingPoint", text: "Operating point" },
     ...rows,
     ...(hasEfficiency ? [efficiencyChart(duty.unitSet)] : []),
     headCharts(duty, hasNpsh),
@@ -197,10 +198,10 @@ const INK = { pump: "#0B5A5E", system: "#5A6B6D", range: "#8A6D1F", mark: "#C241
 
 /** Efficiency and power as the pumps run, drawn beside the table of the curve. */
 function efficiencyChart(units: UnitSetName): ChartsItem {
-  const x = { table: "powerCurve", column: "together" };
+  const x = columnAt("powerCurve", "together");
   return {
     kind: "charts",
-    beside: "pumpCurve",
+    beside: { key: "pumpCurve" },
     charts: [
       {
         title: "Efficiency and shaft power",
@@ -208,11 +209,11 @@ function efficiencyChart(units: UnitSetName): ChartsItem {
         yTitle: "efficiency, %",
         secondTitle: `shaft power, ${printedUnit("power", units)}`,
         series: [
-          { name: "efficiency", x, y: { table: "powerCurve", column: "percent" }, color: INK.pump },
+          { name: "efficiency", x, y: columnAt("powerCurve", "percent"), color: INK.pump },
           {
             name: "shaft power",
             x,
-            y: { table: "powerCurve", column: "powerTogether" },
+            y: columnAt("powerCurve", "powerTogether"),
             color: INK.power,
             dashed: true,
             secondAxis: true,
@@ -235,7 +236,7 @@ function headCharts(duty: Duty, hasNpsh: boolean): ChartsItem {
     series: [
       npshSeries("required", INK.power, true),
       npshSeries("available", INK.pump, false),
-      point("required there", { cell: "operatingFlow" }, { cell: "operatingNpshRequired" }, INK.mark),
+      point("required there", value("operatingFlow"), value("operatingNpshRequired"), INK.mark),
     ],
   };
   return {
@@ -246,8 +247,8 @@ function headCharts(duty: Duty, hasNpsh: boolean): ChartsItem {
 }
 
 function npshSeries(name: "required" | "available", color: string, dashed: boolean): SeriesFacts {
-  const x = { table: "npshCurve", column: "together" };
-  return { name, x, y: { table: "npshCurve", column: name }, color, dashed };
+  const x = columnAt("npshCurve", "together");
+  return { name, x, y: columnAt("npshCurve", name), color, dashed };
 }
 
 /** Short, so that the key of the chart leaves it room. */
@@ -267,27 +268,27 @@ function headChart(duty: Duty): ChartFacts {
     series: [
       {
         name: "pumps",
-        x: { table: "headCurve", column: "together" },
-        y: { table: "headCurve", column: "headTogether" },
+        x: columnAt("headCurve", "together"),
+        y: columnAt("headCurve", "headTogether"),
         color: INK.pump,
       },
       ...[...systems].map(([table, one], i) => ({
         name: `system, ${SHORT_HEADS[one.staticHead]}${one.pipe === "aged" ? ", aged" : ""}`,
-        x: { table, column: "flow" },
-        y: { table, column: "head" },
+        x: columnAt(table, "flow"),
+        y: columnAt(table, "head"),
         color: i === 0 ? INK.system : INK.range,
         dashed: i > 0,
       })),
       ...shown.map((one) => pointOf(one, LARGEST.has(one.key) ? "greatest flow" : "least flow", INK.range)),
       pointOf(cases[0] as DutyCasePlan, "operating point", INK.mark),
-      point("duty", { cell: "flow" }, { cell: "ratedHead" }, INK.power),
+      point("duty", value("flow"), value("ratedHead"), INK.power),
     ],
   };
 }
 
 function pointOf(one: DutyCasePlan, name: string, color: string): SeriesFacts {
   const table = recordKey(one);
-  return point(name, { table, column: "flow" }, { table, column: "head" }, color);
+  return point(name, columnAt(table, "flow"), columnAt(table, "head"), color);
 }
 
 function point(name: string, x: SeriesFacts["x"], y: SeriesFacts["y"], color: string): SeriesFacts {

@@ -1,7 +1,7 @@
 import type { Duty } from "../../duty/duty.ts";
 import type { FieldKey } from "../../duty/duty-text.ts";
 import { FIELDS } from "../../duty/fields.ts";
-import { type Call, part } from "../expression.ts";
+import { type Call, partAt } from "../expression.ts";
 import type { FindingItem, InputItem, OptionItem, SpillItem } from "../plan.ts";
 import { basisOf, statedField } from "./stated-input.ts";
 
@@ -44,9 +44,9 @@ export function rankedRow(
     kind: "option",
     key: `${key}Line${letter(row)}`,
     ...(heading === "" ? {} : { heading }),
-    name: part(key, name, row),
-    verdict: part(key, verdict, row),
-    remarks: remarks.map(([label, place]) => ({ label, text: part(key, place, row) })),
+    name: partAt(key, name, row),
+    verdict: partAt(key, verdict, row),
+    remarks: remarks.map(([label, place]) => ({ label, text: partAt(key, place, row) })),
   };
 }
 

@@ -4,20 +4,20 @@ import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { amountText } from "../../text/words.ts";
 import {
   type Call,
-  callOf,
+  callById,
   constant,
   difference,
   type Expression,
-  part,
+  partAt,
   product,
-  range,
+  rangeAt,
   ratio,
   sum,
+  tableCell,
   value,
   verdict,
 } from "../expression.ts";
 import type { PlanItem, SpillItem, TableItem, WorkingColumn, WorkingItem } from "../plan.ts";
-import { tableCell } from "../work-out.ts";
 import { SPECIFIC_GRAVITY } from "./drawn-curves.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
 import { remark, statedAmount, statedText } from "./package-inputs.ts";
@@ -29,7 +29,7 @@ export function pressureAndFlanges(duty: Duty, pump: DutyPump): readonly PlanIte
   const nozzles = nozzlesOf(pump);
   const call = nozzleCall(duty);
   return [
-    { kind: "section", text: "Pressure and flanges" },
+    { kind: "section", id: "pressure", text: "Pressure and flanges" },
     ...statedAmount(duty, "greatestSuctionPressure", stated.greatestSuctionPressure),
     ...statedAmount(duty, "greatestSpeed", stated.greatestSpeed),
     ...statedAmount(duty, "greatestImpeller", stated.greatestImpeller),
@@ -232,9 +232,9 @@ function seriesTable(duty: Duty, pump: DutyPump): WorkingItem {
 
 function nozzleCall(duty: Duty): Call {
   const { flangeClass, standingLevel } = duty.package;
-  return callOf(
+  return callById(
     "NOZZLECLASSES",
-    range(SERIES),
+    rangeAt(SERIES),
     value("greatestSuctionPressure"),
     value("casingMaterial"),
     flangeClass === undefined ? null : value("flangeClass"),
@@ -277,7 +277,7 @@ function nozzleSpill(call: Call, nozzles: readonly Nozzle[]): SpillItem {
 }
 
 function of({ row }: Nozzle, column: (typeof COLUMNS)[number]["key"]): Expression {
-  return part(
+  return partAt(
     CLASSES,
     COLUMNS.findIndex(({ key }) => key === column),
     row,
@@ -515,7 +515,7 @@ function tradeLine({ unitSet }: Duty, nozzles: readonly Nozzle[]): PlanItem {
   };
 }
 
-const SURGE = callOf(
+const SURGE = callById(
   "SURGE",
   value(tableCell("dischargeLine", 0, "velocity")),
   value(tableCell("dischargeLine", 0, "pipe")),

@@ -2,13 +2,14 @@ import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts"
 import { COURSE_POINTS, RISE_STEPS } from "../../../src/priming/prime-course.ts";
 import type { Duty } from "../../duty/duty.ts";
 import {
-  callOf,
+  callById,
+  columnAt,
   constant,
   difference,
   type Expression,
   ifNumber,
-  part,
-  range,
+  partAt,
+  rangeAt,
   sum,
   value,
   verdict,
@@ -19,7 +20,7 @@ import { type RankedList, rankedRow, rankedSpill, remark, statedAmount, statedTe
 import { isSlurry } from "./slurry.ts";
 
 const LINE_AND_AIR_PUMP = [
-  range("suctionLine"),
+  rangeAt("suctionLine"),
   value("suctionLift"),
   value("airPump"),
   value("casingVolume"),
@@ -27,15 +28,15 @@ const LINE_AND_AIR_PUMP = [
   ...LIQUID_TAIL,
 ];
 
-const PRIME_TIME = callOf("PRIMETIME", ...LINE_AND_AIR_PUMP);
+const PRIME_TIME = callById("PRIMETIME", ...LINE_AND_AIR_PUMP);
 
 const METHODS: RankedList = {
   key: "primingMethods",
   label: "Ways of priming",
-  call: callOf(
+  call: callById(
     "PRIMINGMETHODS",
     value("suctionLift"),
-    range("suctionLine"),
+    rangeAt("suctionLine"),
     value("solids"),
     value("altitude"),
     ...LIQUID_TAIL,
@@ -48,7 +49,7 @@ const METHODS: RankedList = {
 export function priming(duty: Duty): readonly PlanItem[] {
   if (duty.pumpLevel <= duty.sourceLevel) return [];
   return [
-    { kind: "section", text: "Priming", newPage: true },
+    { kind: "section", id: "priming", text: "Priming", newPage: true },
     ...statedText(duty, "airPump", duty.package.airPump),
     ...statedAmount(duty, "casingVolume", duty.package.casingVolume),
     // Where the solids are worked out, they stand there already.
@@ -96,8 +97,8 @@ const LIFT_AT_POINT = {
   how: "At the operating point: lift of the duty, and the NPSH left over the margin wanted.",
 } as const satisfies ResultItem;
 
-const OTHER_LIFT = part("primingLift", LIFT_PLACES.greatest);
-const OTHER_RULE = part("primingLift", LIFT_PLACES.rules);
+const OTHER_LIFT = partAt("primingLift", LIFT_PLACES.greatest);
+const OTHER_RULE = partAt("primingLift", LIFT_PLACES.rules);
 const LEAST_LIFT: Expression = {
   op: "ifNumber",
   of: value(LIFT_AT_POINT.key),
@@ -125,7 +126,7 @@ function greatestLift(duty: Duty): readonly PlanItem[] {
   const isNpshKnown = isOnCurve || isStated;
   // What the operating point leaves is held against the others on the sheet itself: one more call would be a link more.
   const npshLift = isStated && !isOnCurve ? value("greatestLift") : null;
-  const call = callOf("PRIMINGLIFT", value("airPump"), npshLift, value("altitude"), ...LIQUID_TAIL);
+  const call = callById("PRIMINGLIFT", value("airPump"), npshLift, value("altitude"), ...LIQUID_TAIL);
   const spill: SpillItem = {
     kind: "spill",
     key: "primingLift",
@@ -145,7 +146,7 @@ function greatestLift(duty: Duty): readonly PlanItem[] {
     key,
     label,
     quantity: "head",
-    expression: part("primingLift", LIFT_PLACES[place]),
+    expression: partAt("primingLift", LIFT_PLACES[place]),
     how,
   });
   return [
@@ -170,7 +171,7 @@ function greatestLift(duty: Duty): readonly PlanItem[] {
       kind: "result",
       key: "liftRule",
       label: "Ruled by",
-      expression: isOnCurve ? LEAST_RULE : part("primingLift", LIFT_PLACES.rules),
+      expression: isOnCurve ? LEAST_RULE : partAt("primingLift", LIFT_PLACES.rules),
       how: "What has to change for a higher lift.",
     },
     {
@@ -205,7 +206,7 @@ function course(units: UnitSetName): readonly PlanItem[] {
     kind: "spill",
     key: "primeCourse",
     label: "Course of the priming",
-    expression: callOf("PRIMECURVE", ...LINE_AND_AIR_PUMP),
+    expression: callById("PRIMECURVE", ...LINE_AND_AIR_PUMP),
     rows: COURSE_POINTS + 1,
     columns: [
       { key: "time", quantity: "duration" },
@@ -222,7 +223,7 @@ function course(units: UnitSetName): readonly PlanItem[] {
       key: "airVolume",
       label: "Air to draw",
       quantity: "volume",
-      expression: part("primeCourse", COURSE_PLACES.airLeft),
+      expression: partAt("primeCourse", COURSE_PLACES.airLeft),
       how: "All of the suction line, and the casing and chamber.",
     },
     {
@@ -230,7 +231,7 @@ function course(units: UnitSetName): readonly PlanItem[] {
       key: "riseTime",
       label: "Until the lift is gained",
       quantity: "duration",
-      expression: part("primeCourse", COURSE_PLACES.time, RISE_STEPS),
+      expression: partAt("primeCourse", COURSE_PLACES.time, RISE_STEPS),
       how: "With the water rising in the line; the rest goes on level run and casing.",
     },
     {
@@ -258,7 +259,7 @@ const blankOffLine: WorkingItem = {
       key: "time",
       label: "time",
       quantity: "duration",
-      cells: (row) => (row === 0 ? constant(0) : part("primeCourse", COURSE_PLACES.time, COURSE_POINTS - 1)),
+      cells: (row) => (row === 0 ? constant(0) : partAt("primeCourse", COURSE_PLACES.time, COURSE_POINTS - 1)),
     },
     { key: "height", label: "height", quantity: "head", cells: () => value("liftByBlankOff") },
   ],
@@ -275,14 +276,14 @@ function risingWaterChart(units: UnitSetName): ChartsItem {
         series: [
           {
             name: "water",
-            x: { table: "primeCourse", column: "time" },
-            y: { table: "primeCourse", column: "height" },
+            x: columnAt("primeCourse", "time"),
+            y: columnAt("primeCourse", "height"),
             color: "#0B5A5E",
           },
           {
             name: "blank-off lift",
-            x: { table: "blankOffLine", column: "time" },
-            y: { table: "blankOffLine", column: "height" },
+            x: columnAt("blankOffLine", "time"),
+            y: columnAt("blankOffLine", "height"),
             color: "#C2410C",
             dashed: true,
           },
@@ -296,14 +297,14 @@ function risingWaterChart(units: UnitSetName): ChartsItem {
 function eductor(duty: Duty): readonly PlanItem[] {
   const { eductorNozzle, motivePressure } = duty.package;
   if (eductorNozzle === undefined || motivePressure === undefined) return [];
-  const call = callOf("EDUCTORAIR", value("eductorNozzle"), value("motivePressure"), null, value("altitude"));
+  const call = callById("EDUCTORAIR", value("eductorNozzle"), value("motivePressure"), null, value("altitude"));
   const figure = (
     key: string,
     label: string,
     quantity: "freeAirFlow" | "power" | "pressureDifference",
     place: number,
     how: string,
-  ): ResultItem => ({ kind: "result", key, label, quantity, expression: part("eductorRecord", place), how });
+  ): ResultItem => ({ kind: "result", key, label, quantity, expression: partAt("eductorRecord", place), how });
   return [
     ...statedAmount(duty, "eductorNozzle", eductorNozzle),
     ...statedAmount(duty, "motivePressure", motivePressure),

@@ -57,7 +57,7 @@ export function chosenPump(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const ratio = (key: "speedRatio" | "trimRatio", label: string, of: number): PlanItem =>
     statedNumber({ key, label, typed: typed[key], value: of, basis: basis(key) }, duty);
   return [
-    { kind: "section", text: "Chosen pump" },
+    { kind: "section", id: "chosenPump", text: "Chosen pump" },
     text("pumpName", "Pump", name === "" ? "not named" : name, name === "" ? "not stated" : "stated"),
     ...nameplate,
     ratio("speedRatio", "Speed over that of the curve", speedRatio),
@@ -102,7 +102,7 @@ export function pumpCurveTable(duty: Duty, { typed, curve }: DutyPump): readonly
       "One pump at the speed and impeller of the curve, with water. The curves drawn are of the pumps as they run.",
     chartBeside: curve.efficiency !== undefined,
   };
-  return [{ kind: "section", text: "Curve of the pump", newPage: true }, table];
+  return [{ kind: "section", id: "pumpCurve", text: "Curve of the pump", newPage: true }, table];
 }
 
 /** The range the pump must cover, as inputs; nothing where none is stated. */
@@ -124,7 +124,7 @@ export function rangeToCover(duty: Duty): readonly PlanItem[] {
           tolerance("efficiencyTolerance", "Efficiency tolerance", acceptanceGrade.efficiency, acceptanceGrade.grade),
         ];
   const items = [...stated, ...tolerances];
-  return items.length === 0 ? [] : [{ kind: "section", text: "Range the pump must cover" }, ...items];
+  return items.length === 0 ? [] : [{ kind: "section", id: "range", text: "Range the pump must cover" }, ...items];
 }
 
 function tolerance(key: string, label: string, percent: number, grade: string): InputItem {

@@ -1,9 +1,9 @@
 import { type Citation, citationText } from "../../../src/basis/citation.ts";
 import { acceptanceMethod } from "../../../src/pump/acceptance.ts";
+import type { Entry } from "../../catalogue/entry.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { type Call, type Expression, partsOf } from "../expression.ts";
 import type { PlanItem } from "../plan.ts";
-import { entryOf } from "../work-out.ts";
 import { type DutyCasePlan, dutyCases, outerCases } from "./duty-cases.ts";
 import { TOTAL_HEAD } from "./head.ts";
 import { GREATEST_LIFT, NPSH_AVAILABLE } from "./npsh.ts";
@@ -18,7 +18,7 @@ export function findings(duty: Duty): readonly PlanItem[] {
     expression: { op: "notes", of },
   });
   return [
-    { kind: "section", text: "Findings" },
+    { kind: "section", id: "findings", text: "Findings" },
     remark("totalHeadNotes", "Total dynamic head", TOTAL_HEAD),
     remark("npshNotes", "NPSH available", NPSH_AVAILABLE),
     ...(duty.npshRequired === undefined || duty.sourcePressure !== 0
@@ -39,12 +39,12 @@ function caseLabel({ key, label }: DutyCasePlan): string {
 
 /** The works behind the functions and tables that the items above use, each once. */
 export function references(items: readonly PlanItem[], duty: Duty): readonly PlanItem[] {
-  const ids = new Set(items.flatMap(expressionsOf).flatMap(callsIn));
+  const called = new Set(items.flatMap(expressionsOf).flatMap(callsIn));
   // BORE rests on every pipe standard there is; only those of the pipes in the lines belong here.
-  ids.delete("BORE");
+  const entries = [...called].filter(({ id }) => id !== "BORE");
   const cited: Citation[] = [
     ...(duty.pump === undefined || duty.acceptanceGrade === undefined ? [] : acceptanceMethod.cites),
-    ...[...ids].flatMap((id) => entryOf(id).cites),
+    ...entries.flatMap(({ cites }) => cites),
     ...[...duty.suctionLine, ...duty.dischargeLine].flatMap(({ segment: { pipe, fittings: counted } }) => [
       pipe.cites,
       pipe.roughnessCites,
@@ -52,7 +52,10 @@ export function references(items: readonly PlanItem[], duty: Duty): readonly Pla
     ]),
   ];
   const lines = [...new Set(cited.map(citationText))].sort();
-  return [{ kind: "section", text: "References" }, ...lines.map((text): PlanItem => ({ kind: "statement", text }))];
+  return [
+    { kind: "section", id: "references", text: "References" },
+    ...lines.map((text): PlanItem => ({ kind: "statement", text })),
+  ];
 }
 
 function expressionsOf(item: PlanItem): readonly Expression[] {
@@ -78,7 +81,7 @@ function expressionsOf(item: PlanItem): readonly Expression[] {
   }
 }
 
-function callsIn(expression: Expression): readonly string[] {
-  const own = expression.op === "call" ? [expression.id] : [];
+function callsIn(expression: Expression): readonly Entry[] {
+  const own = expression.op === "call" ? [expression.entry] : [];
   return [...own, ...partsOf(expression).flatMap(callsIn)];
 }

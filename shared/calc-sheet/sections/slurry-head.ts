@@ -1,7 +1,16 @@
 import type { Duty } from "../../duty/duty.ts";
-import { constant, difference, type Expression, ifNumber, product, ratio, sum, value } from "../expression.ts";
+import {
+  constant,
+  difference,
+  type Expression,
+  ifNumber,
+  product,
+  ratio,
+  sum,
+  tableCell,
+  value,
+} from "../expression.ts";
 import type { PlanItem, ResultItem } from "../plan.ts";
-import { tableCell } from "../work-out.ts";
 import { FRICTION_TABLE, NOT_GIVEN, runsOf } from "./slurry-lines.ts";
 
 /** What follows from the friction of the slurry, where every run has one. */

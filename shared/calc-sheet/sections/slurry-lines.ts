@@ -2,18 +2,18 @@ import type { Duty } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
 import {
   type Call,
-  callOf,
+  callById,
   constant,
   type Expression,
   ifNumber,
-  part,
+  partAt,
   product,
   ratio,
+  tableCell,
   value,
   verdict,
 } from "../expression.ts";
 import type { PlanItem, SpillItem, TableItem } from "../plan.ts";
-import { tableCell } from "../work-out.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
 import { remark } from "./package-inputs.ts";
 
@@ -97,7 +97,7 @@ function pipeName({ line, row }: SlurryRun, duty: Duty): string {
 }
 
 function callFor({ line, row }: SlurryRun, duty: Duty): Call {
-  return callOf(
+  return callById(
     "SLURRYLINE",
     value("flow"),
     value(tableCell(line, row, "pipe")),
@@ -122,7 +122,7 @@ function recordOf(run: SlurryRun, duty: Duty): SpillItem {
 
 /** A figure of a run's record. */
 function of({ record }: SlurryRun, key: (typeof COLUMNS)[number]["key"]): Expression {
-  return part(
+  return partAt(
     record,
     COLUMNS.findIndex((column) => column.key === key),
   );

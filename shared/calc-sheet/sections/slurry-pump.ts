@@ -1,14 +1,15 @@
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import {
   type Call,
-  callOf,
+  callById,
   constant,
   difference,
   type Expression,
   ifNumber,
-  part,
+  orElse,
+  partAt,
   product,
-  range,
+  rangeAt,
   ratio,
   value,
   verdict,
@@ -59,7 +60,7 @@ const HEAD: Expression = {
 
 function callFor({ pump, package: { fines } }: Duty): Call {
   const efficiency = value("slurryWaterEfficiency");
-  return callOf(
+  return callById(
     "SLURRYDUTY",
     value("flow"),
     HEAD,
@@ -69,14 +70,14 @@ function callFor({ pump, package: { fines } }: Duty): Call {
     fines === undefined ? null : value("fines"),
     pump?.impellerDiameter === undefined ? null : value("runningDiameter"),
     // A flow beyond the curve has no efficiency; the head to choose by stands all the same.
-    hasEfficiency(pump) ? ifNumber(efficiency, efficiency, "") : null,
+    hasEfficiency(pump) ? orElse(efficiency, value("flow"), "") : null,
     null,
     ...LIQUID_TAIL,
   );
 }
 
 function at(key: (typeof COLUMNS)[number]["key"]): Expression {
-  return part(
+  return partAt(
     RECORD,
     COLUMNS.findIndex((column) => column.key === key),
   );
@@ -92,9 +93,9 @@ const waterEfficiency: ResultItem = {
   key: "slurryWaterEfficiency",
   label: "Efficiency on water at the duty flow",
   quantity: "ratio",
-  expression: callOf(
+  expression: callById(
     "PUMPEFFICIENCY",
-    range("pumpCurve"),
+    rangeAt("pumpCurve"),
     ratio(value("flow"), SIDE_BY_SIDE),
     value("speedRatio"),
     value("trimRatio"),
@@ -144,7 +145,7 @@ function ratios({ pump, npshRequired }: Duty): readonly ResultItem[] {
             key: "slurryPower",
             label: "Shaft power on slurry",
             quantity: "power",
-            expression: whereKnown(ifNumber(at("shaftPower"), at("shaftPower"), NOT_GIVEN)),
+            expression: whereKnown(ifNumber(value("slurryWaterEfficiency"), at("shaftPower"), NOT_GIVEN)),
             how: "ρ_m g Q H_m/(η ER), all pumps, at the flow and head of the slurry stated; not the greatest on the curve.",
             main: true,
           } as const,
@@ -219,7 +220,7 @@ const SERVICE_COLUMNS = [
   { key: "verdict" },
 ] as const satisfies SpillItem["columns"];
 
-const SERVICE = callOf(
+const SERVICE = callById(
   "SLURRYCLASS",
   ratio(value("headAtDuty"), IN_SERIES),
   value("runningDiameter"),
@@ -229,7 +230,7 @@ const SERVICE = callOf(
 const CLASSES = ["1, light", "2, medium", "3, heavy", "4, very heavy"] as const;
 
 function serviceAt(row: number, key: (typeof SERVICE_COLUMNS)[number]["key"]): Expression {
-  return part(
+  return partAt(
     "slurryService",
     SERVICE_COLUMNS.findIndex((column) => column.key === key),
     row,

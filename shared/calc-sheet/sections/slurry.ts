@@ -1,6 +1,6 @@
 import { SPECIFIC_GRAVITY_REFERENCE } from "../../../src/basis/constants.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { callOf, constant, type Expression, part, product, value } from "../expression.ts";
+import { callById, constant, type Expression, partAt, product, value } from "../expression.ts";
 import type { InputItem, PlanItem, ResultItem, SpillItem } from "../plan.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
 import { remark, statedAmount } from "./package-inputs.ts";
@@ -14,7 +14,7 @@ export function isSlurry({ package: { solids, solidsGravity, medianSize } }: Dut
   return solids > 0 && solidsGravity !== undefined && medianSize !== undefined;
 }
 
-const MIXTURE = callOf(
+const MIXTURE = callById(
   "SLURRYMIXTURE",
   value("solidsGravity"),
   value("solids"),
@@ -49,7 +49,7 @@ export function clearLiquidOnly(duty: Duty, what: string): readonly PlanItem[] {
 export function slurry(duty: Duty): readonly PlanItem[] {
   if (!isSlurry(duty)) return [];
   return [
-    { kind: "section", text: "Slurry", newPage: true },
+    { kind: "section", id: "slurry", text: "Slurry", newPage: true },
     ...statedInputs(duty),
     ...mixture(),
     ...slurryRuns(duty),
@@ -73,7 +73,7 @@ function statedInputs(duty: Duty): readonly InputItem[] {
 
 function mixture(): readonly PlanItem[] {
   const at = (key: (typeof COLUMNS)[number]["key"]): Expression =>
-    part(
+    partAt(
       "slurryMixture",
       COLUMNS.findIndex((column) => column.key === key),
     );

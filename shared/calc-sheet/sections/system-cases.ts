@@ -3,18 +3,18 @@ import type { Duty, DutyPump, DutySegment } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
 import {
   type Call,
-  callOf,
+  callById,
   constant,
   difference,
   type Expression,
   product,
-  range,
+  rangeAt,
   ratio,
   sum,
+  tableCell,
   value,
 } from "../expression.ts";
 import type { PlanItem, SpillItem, WorkingItem } from "../plan.ts";
-import { tableCell } from "../work-out.ts";
 import { SYSTEM_REACH } from "./drawn-curves.ts";
 import { type DutyCasePlan, dutyCases, growsRougher, recordKey, systemKey } from "./duty-cases.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
@@ -38,9 +38,9 @@ export function systemCases(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 
 /** The call that finds the operating point of a case. */
 export function operatingPointOf(one: DutyCasePlan): Call {
-  return callOf(
+  return callById(
     "OPERATINGPOINT",
-    range({ drawn: "pumpCurve", high: "highCurve", low: "lowCurve" }[one.curve]),
+    rangeAt({ drawn: "pumpCurve", high: "highCurve", low: "lowCurve" }[one.curve]),
     value(systemKey(one)),
     value("speedRatio"),
     value("trimRatio"),
@@ -86,11 +86,11 @@ function systemOf(key: string, one: DutyCasePlan): SpillItem {
     kind: "spill",
     key,
     label: systemLabel(one),
-    expression: callOf(
+    expression: callById(
       "SYSTEMCURVE",
       value(one.staticHead),
-      range(isAged ? AGED_KEYS.suctionLine : "suctionLine"),
-      range(isAged ? AGED_KEYS.dischargeLine : "dischargeLine"),
+      rangeAt(isAged ? AGED_KEYS.suctionLine : "suctionLine"),
+      rangeAt(isAged ? AGED_KEYS.dischargeLine : "dischargeLine"),
       SYSTEM_REACH,
       constant(POINTS),
       difference(value("deliveryPressure"), value("sourcePressure")),

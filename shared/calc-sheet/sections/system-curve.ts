@@ -1,5 +1,5 @@
 import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
-import { callOf, constant, difference, range, value } from "../expression.ts";
+import { callById, constant, difference, rangeAt, value } from "../expression.ts";
 import type { PlanItem } from "../plan.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
 
@@ -8,16 +8,16 @@ const POINTS = 13;
 /** The head the system asks for from zero to the greatest flow, with the duty marked on it. */
 export function systemCurve(units: UnitSetName): readonly PlanItem[] {
   return [
-    { kind: "section", text: "System curve" },
+    { kind: "section", id: "system", text: "System curve" },
     {
       kind: "curve",
       key: "systemCurve",
       label: "System curve",
-      expression: callOf(
+      expression: callById(
         "SYSTEMCURVE",
         value("staticHead"),
-        range("suctionLine"),
-        range("dischargeLine"),
+        rangeAt("suctionLine"),
+        rangeAt("dischargeLine"),
         value("curveFlow"),
         constant(POINTS),
         difference(value("deliveryPressure"), value("sourcePressure")),
@@ -27,7 +27,7 @@ export function systemCurve(units: UnitSetName): readonly PlanItem[] {
       quantities: ["flow", "head"],
       xTitle: `flow, ${printedUnit("flow", units)}`,
       yTitle: `head, ${printedUnit("head", units)}`,
-      marks: [{ label: "duty", x: "flow", y: "totalHead" }],
+      marks: [{ label: "duty", x: value("flow"), y: value("totalHead") }],
     },
   ];
 }

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { longestChain } from "../../../shared/calc-sheet/depth.ts";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
-import { tableCell, workOut } from "../../../shared/calc-sheet/work-out.ts";
+import { tableCell } from "../../../shared/calc-sheet/expression.ts";
+import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { call } from "../../../shared/catalogue/call.ts";
 import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
 import { type Argument, isCellError, isRange } from "../../../shared/cells/cell.ts";

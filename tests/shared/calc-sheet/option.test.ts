@@ -38,7 +38,7 @@ describe("an option of a ranked list", () => {
       ...option,
       remarks: [
         { label: "For", text: constant("a") },
-        { label: "Check", text: part("list", 1, 0) },
+        { label: "Check", text: part({ key: "list", columns: [{ key: "name" }, { key: "text" }] }, "text", 0) },
       ],
     };
     const { expression } = optionCells(live).remarks;

@@ -85,7 +85,7 @@ describe("a heading after any number of rows", () => {
     unitSet: "SI",
     items: [
       ...Array.from({ length: before }, (_, i): PlanItem => ({ kind: "statement", text: `row ${i + 1}` })),
-      { kind: "section", text: "Heading" },
+      { kind: "section", id: "one", text: "Heading" },
       { kind: "statement", text: "first under it" },
       { kind: "statement", text: "second under it" },
     ],

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { longestChain } from "../../../shared/calc-sheet/depth.ts";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
+import { tableCell } from "../../../shared/calc-sheet/expression.ts";
 import { layOut } from "../../../shared/calc-sheet/layout.ts";
-import { tableCell, workOut } from "../../../shared/calc-sheet/work-out.ts";
+import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { isCellError, isRange } from "../../../shared/cells/cell.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
