@@ -1,7 +1,7 @@
-import { checkInputs } from "../../src/basis/method.ts";
+import { checkInputs, outOfRange } from "../../src/basis/method.ts";
 import { type Quantity, UNIT_SETS, type UnitSetName } from "../../src/basis/quantities.ts";
 import { readNumber, splitAmount } from "../../src/basis/quantity-text.ts";
-import { type Finding, fail, type Result, type Side } from "../../src/basis/result.ts";
+import { type Finding, fail, type Result } from "../../src/basis/result.ts";
 import { operatingPointMethod } from "../../src/pump/operating-point.ts";
 import type { PumpCurve } from "../../src/pump/pump-curve.ts";
 import { runningPumpMethod } from "../../src/pump/running-pump.ts";
@@ -142,14 +142,4 @@ function placeOf({ subject }: Finding): string {
   const row = Number(match[1]) - 1;
   const column = COLUMNS.find((key) => COLUMN_NAMES[key] === match[2]) ?? "flow";
   return placeKey({ pump: "points", row, column });
-}
-
-function outOfRange(subject: string, quantity: Quantity, value: number, side: Side, limit: number): Finding {
-  return {
-    code: "out-of-range",
-    severity: "error",
-    subject,
-    found: { quantity, value },
-    limit: { quantity, value: limit, side },
-  };
 }

@@ -1,3 +1,4 @@
+import { outOfRange } from "../../src/basis/method.ts";
 import { UNIT_SETS } from "../../src/basis/quantities.ts";
 import { type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
 import type { Liquid } from "../../src/liquid/liquid.ts";
@@ -92,9 +93,7 @@ export function decodeDuty(typed: DutyText): Decoded {
   function readLength(given: string): Result<number> {
     const read = readAmount(given, "length", typed.unitSet, "length");
     if (!read.ok || read.value >= 0) return read;
-    const limit = { quantity: "length", value: 0, side: "at least" } as const;
-    const found = { quantity: "length", value: read.value } as const;
-    return { ok: false, findings: [{ code: "out-of-range", severity: "error", subject: "length", found, limit }] };
+    return fail([outOfRange("length", "length", read.value, "at least", 0)]);
   }
 
   function readFittings(given: string): Result<readonly CountedFitting[]> {
@@ -112,23 +111,17 @@ export function decodeDuty(typed: DutyText): Decoded {
     if (value === undefined) return;
     const excess = side === "at most" ? value - staticHead : staticHead - value;
     if (excess <= ROUNDING * Math.max(1, Math.abs(staticHead))) return;
-    const limit = { quantity: "head", value: staticHead, side } as const;
-    const found = { quantity: "head", value } as const;
-    keep(key, fail([{ code: "out-of-range", severity: "error", subject: FIELDS[key].label, found, limit }]));
+    keep(key, fail([outOfRange(FIELDS[key].label, "head", value, side, staticHead)]));
   }
 
   function agedRoughnessOf(segments: readonly DutySegment[]): number | undefined {
     const value = amountOf("agedRoughness");
     if (value === undefined) return undefined;
     const subject = FIELDS.agedRoughness.label;
-    const found = { quantity: "size", value } as const;
     const half = Math.min(...segments.map(({ segment }) => segment.pipe.bore)) / 2;
     if (value > 0 && value < half) return value;
-    const limit =
-      value > 0
-        ? ({ quantity: "size", value: half, side: "below" } as const)
-        : ({ quantity: "size", value: 0, side: "above" } as const);
-    return keep("agedRoughness", fail([{ code: "out-of-range", severity: "error", subject, found, limit }]));
+    const [side, limit] = value > 0 ? (["below", half] as const) : (["above", 0] as const);
+    return keep("agedRoughness", fail([outOfRange(subject, "size", value, side, limit)]));
   }
 
   function gradeOf(): AcceptanceGradeRow | undefined {
@@ -140,7 +133,7 @@ export function decodeDuty(typed: DutyText): Decoded {
   const temperature = amountOf("temperature");
   const altitude = amountOf("altitude");
   const flow = amountOf("flow");
-  if (flow !== undefined && flow <= 0) keep("flow", mustBePositive("Flow", flow));
+  if (flow !== undefined && flow <= 0) keep("flow", fail([outOfRange("Flow", "flow", flow, "above", 0)]));
   const sourceLevel = amountOf("sourceLevel");
   const pumpLevel = amountOf("pumpLevel");
   const deliveryLevel = amountOf("deliveryLevel");
@@ -153,10 +146,7 @@ export function decodeDuty(typed: DutyText): Decoded {
   const curveFlow = typedCurveFlow ?? (flow === undefined ? undefined : CURVE_REACH * flow);
   if (typed.fields.curveFlow.trim() === "") assumed.add("curveFlow");
   if (typedCurveFlow !== undefined && flow !== undefined && typedCurveFlow < flow) {
-    const limit = { quantity: "flow", value: flow, side: "at least" } as const;
-    const found = { quantity: "flow", value: typedCurveFlow } as const;
-    const subject = FIELDS.curveFlow.label;
-    keep("curveFlow", { ok: false, findings: [{ code: "out-of-range", severity: "error", subject, found, limit }] });
+    keep("curveFlow", fail([outOfRange(FIELDS.curveFlow.label, "flow", typedCurveFlow, "at least", flow)]));
   }
   const suctionLine = lineOf("suctionLine");
   const dischargeLine = lineOf("dischargeLine");
@@ -237,10 +227,4 @@ function isBlank({ pipe, length, fittings: given }: SegmentText): boolean {
 
 function leftOut(subject: string, wanted: string): Result<never> {
   return { ok: false, findings: [{ code: "left-out", severity: "error", subject, suggestions: [wanted] }] };
-}
-
-function mustBePositive(subject: string, value: number): Result<never> {
-  const limit = { quantity: "flow", value: 0, side: "above" } as const;
-  const found = { quantity: "flow", value } as const;
-  return { ok: false, findings: [{ code: "out-of-range", severity: "error", subject, found, limit }] };
 }

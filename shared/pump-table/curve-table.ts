@@ -1,3 +1,4 @@
+import { outOfRange } from "../../src/basis/method.ts";
 import type { Quantity, UnitSet } from "../../src/basis/quantities.ts";
 import { readQuantity } from "../../src/basis/quantity-text.ts";
 import { type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
@@ -163,10 +164,12 @@ function gather(
   const note = (findings: readonly Finding[]): void => {
     if (pump !== undefined && pump.findings.length < MOST_FINDINGS) pump.findings.push(...findings);
   };
+  const subjectOf = (key: CurveColumn): string => cellPlace(place, index, at[key] ?? 0, CURVE_COLUMNS[key].name);
   const problem = (key: CurveColumn, finding: Omit<Finding, "subject" | "severity" | "cites">): void => {
-    const subject = cellPlace(place, index, at[key] ?? 0, CURVE_COLUMNS[key].name);
-    note([{ severity: "error", subject, ...finding }]);
+    note([{ severity: "error", subject: subjectOf(key), ...finding }]);
   };
+  const mustBe = (key: CurveColumn, quantity: Quantity, value: number, side: "above" | "at least"): void =>
+    note([outOfRange(subjectOf(key), quantity, value, side, 0)]);
 
   const flowOf = reader("flow");
   const headOf = reader("head");
@@ -275,8 +278,8 @@ function gather(
     const diameter = diameterOf() || curve?.diameter;
     if (curve === undefined || curve.speed !== speed || curve.diameter !== diameter) {
       curve = startCurve(speed, diameter);
-      if (speed !== undefined && speed < 0) problem("speed", mustBe("speed", speed, "above"));
-      if (diameter !== undefined && diameter < 0) problem("diameter", mustBe("size", diameter, "above"));
+      if (speed !== undefined && speed < 0) mustBe("speed", "speed", speed, "above");
+      if (diameter !== undefined && diameter < 0) mustBe("diameter", "size", diameter, "above");
     }
     for (const [key, read] of limitsOf) takeLimit(key, read());
     if (flow === undefined) problem("flow", { code: "left-out", suggestions: ["a flow"] });
@@ -285,13 +288,12 @@ function gather(
     const npshRequired = npshOf();
     const power = powerOf();
     if (flow === undefined || head === undefined || Number.isNaN(flow) || Number.isNaN(head)) continue;
-    if (flow < 0) problem("flow", mustBe("flow", flow, "at least"));
-    if (head < 0) problem("head", mustBe("head", head, "at least"));
-    if (npshRequired !== undefined && npshRequired < 0)
-      problem("npshRequired", mustBe("head", npshRequired, "at least"));
-    if (power !== undefined && power < 0) problem("power", mustBe("power", power, "at least"));
+    if (flow < 0) mustBe("flow", "flow", flow, "at least");
+    if (head < 0) mustBe("head", "head", head, "at least");
+    if (npshRequired !== undefined && npshRequired < 0) mustBe("npshRequired", "head", npshRequired, "at least");
+    if (power !== undefined && power < 0) mustBe("power", "power", power, "at least");
     if (efficiency !== undefined && efficiency < 0) {
-      problem("efficiency", mustBe("ratio", efficiency, "at least"));
+      mustBe("efficiency", "ratio", efficiency, "at least");
     }
     const before = curve.count === 0 ? undefined : figures.flow[filled - 1];
     if (before !== undefined && flow <= before && !curve.isOutOfOrder) {
@@ -337,23 +339,13 @@ function readOddCell(cell: Cell, quantity: Quantity, subject: string): Result<nu
   return wrongKind(subject, isCellError(cell) ? cell.error : cell, "a number");
 }
 
-function mustBe(
-  quantity: Quantity,
-  value: number,
-  side: "above" | "at least",
-): Omit<Finding, "subject" | "severity" | "cites"> {
-  return { code: "out-of-range", found: { quantity, value }, limit: { quantity, value: 0, side } };
-}
-
 /**
  * A column whose greatest figure is at most 1 holds fractions, whatever its heading says, since cells formatted as
  * percent do; one over 1.5 holds per cent. Between the two nobody can tell.
  */
 function scaleOf(greatest: number, isPercentText: boolean, subject: string): Result<number> {
   if (greatest > 100) {
-    const found = { quantity: "percent", value: greatest / 100 } as const;
-    const limit = { quantity: "percent", value: 1, side: "at most" } as const;
-    return fail([{ code: "out-of-range", severity: "error", subject, found, limit }]);
+    return fail([outOfRange(subject, "percent", greatest / 100, "at most", 1)]);
   }
   if (greatest > 1.5 || (isPercentText && greatest === 0)) return succeed(0.01);
   if (greatest > 1 || isPercentText) {

@@ -1,3 +1,4 @@
+import { outOfRange } from "../../src/basis/method.ts";
 import type { Quantity, UnitSet } from "../../src/basis/quantities.ts";
 import { readQuantity } from "../../src/basis/quantity-text.ts";
 import { type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
@@ -117,7 +118,5 @@ function amountOf(cell: Cell, quantity: Quantity, unit: Unit, subject: string): 
         ? readQuantity(cell, quantity, subject)
         : wrongKind(subject, isCellError(cell) ? cell.error : cell, "a number");
   if (!read.ok || read.value >= 0) return read;
-  const found = { quantity, value: read.value };
-  const limit = { quantity, value: 0, side: "at least" } as const;
-  return fail([{ code: "out-of-range", severity: "error", subject, found, limit }]);
+  return fail([outOfRange(subject, quantity, read.value, "at least", 0)]);
 }

@@ -62,24 +62,19 @@ export function checkInputs<K extends string>(
   return succeed(null, remarks ?? NONE);
 }
 
-function errorOf(input: Input, value: number): Finding | undefined {
-  if (!Number.isFinite(value)) return { code: "not-a-number", severity: "error", subject: input.name };
-  if (input.above !== undefined && value <= input.above) return outOfRange(input, value, "above", input.above);
-  if (input.atLeast !== undefined && value < input.atLeast) return outOfRange(input, value, "at least", input.atLeast);
-  if (input.atMost !== undefined && value > input.atMost) return outOfRange(input, value, "at most", input.atMost);
-  if (input.below !== undefined && value >= input.below) return outOfRange(input, value, "below", input.below);
+function errorOf({ name, quantity, above, atLeast, atMost, below }: Input, value: number): Finding | undefined {
+  if (!Number.isFinite(value)) return { code: "not-a-number", severity: "error", subject: name };
+  if (above !== undefined && value <= above) return outOfRange(name, quantity, value, "above", above);
+  if (atLeast !== undefined && value < atLeast) return outOfRange(name, quantity, value, "at least", atLeast);
+  if (atMost !== undefined && value > atMost) return outOfRange(name, quantity, value, "at most", atMost);
+  if (below !== undefined && value >= below) return outOfRange(name, quantity, value, "below", below);
   return undefined;
 }
 
-function outOfRange(input: Input, value: number, side: Side, limit: number): Finding {
-  const { quantity, name } = input;
-  return {
-    code: "out-of-range",
-    severity: "error",
-    subject: name,
-    found: { quantity, value },
-    limit: { quantity, value: limit, side },
-  };
+/** The error of a value beyond a limit, both in the engine's unit of their quantity. */
+export function outOfRange(subject: string, quantity: Quantity, value: number, side: Side, limit: number): Finding {
+  const found = { quantity, value };
+  return { code: "out-of-range", severity: "error", subject, found, limit: { quantity, value: limit, side } };
 }
 
 function remarkOn(input: Input, value: number): Finding | undefined {

@@ -1,4 +1,4 @@
-import { checkInputs, type Method } from "../basis/method.ts";
+import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
 import {
@@ -60,13 +60,8 @@ export function nemaPremiumEfficiency(rating: number, poles: Poles, enclosure: "
   if (!Number.isFinite(horsepower)) return fail([{ code: "not-a-number", severity: "error", subject: "rated power" }]);
   if (horsepower < first * (1 - 1e-9) || horsepower > last * (1 + 1e-9)) {
     const isBelow = horsepower < first;
-    const limit = {
-      quantity: "power",
-      value: (isBelow ? first : last) * HORSEPOWER,
-      side: isBelow ? "at least" : "at most",
-    } as const;
-    const found = amount("power", rating);
-    return fail([{ code: "out-of-range", severity: "error", subject: "rated power", found, limit }]);
+    const limit = (isBelow ? first : last) * HORSEPOWER;
+    return fail([outOfRange("rated power", "power", rating, isBelow ? "at least" : "at most", limit)]);
   }
   const percent = deemedRow(rows, horsepower)[1 + POLES.indexOf(poles)];
   return typeof percent === "number" ? succeed(percent / 100) : fail([notTabulated(rating)]);

@@ -1,3 +1,4 @@
+import { outOfRange } from "../basis/method.ts";
 import { readQuantity } from "../basis/quantity-text.ts";
 import { amount, andThen, type Finding, fail, type Result, type Side, succeed } from "../basis/result.ts";
 import type { Fitting } from "./fitting.ts";
@@ -36,14 +37,20 @@ function ofCoefficient(letters: string, value: number, given: string): Result<Fi
     case "k":
       return succeed({ name: `K ${value}`, isExit: false, cites: GIVEN, lossCoefficient: () => succeed(value) });
     case "cv":
-      return value > 0 ? succeed(valveOfCoefficient("Cv", value)) : outOfRange(given, value, 0, "above");
+      return value > 0
+        ? succeed(valveOfCoefficient("Cv", value))
+        : fail([outOfRange(given, "ratio", value, "above", 0)]);
     default:
-      return value > 0 ? succeed(valveOfCoefficient("Kv", value)) : outOfRange(given, value, 0, "above");
+      return value > 0
+        ? succeed(valveOfCoefficient("Kv", value))
+        : fail([outOfRange(given, "ratio", value, "above", 0)]);
   }
 }
 
 function ofBlockedStrainer(given: string, blocked: number): Result<Fitting> {
-  return blocked < 1 ? succeed(blockedStrainer(given, blocked)) : outOfRange(given, blocked, 1, "below");
+  return blocked < 1
+    ? succeed(blockedStrainer(given, blocked))
+    : fail([outOfRange(given, "ratio", blocked, "below", 1)]);
 }
 
 /** "reducer" and "expander" are cones; "expansion" and "contraction" are sudden unless they say otherwise. */
@@ -53,9 +60,11 @@ function ofSizeChange(given: string, parts: readonly (string | undefined)[]): Re
   const isCone = !isSudden && (manner !== "" || /er$/i.test(noun));
   const cone = degrees === undefined ? USUAL_CONE : (Number(degrees) * Math.PI) / 180;
   const angle = isCone || degrees !== undefined ? cone : Math.PI;
-  if (isSudden && degrees !== undefined) return outOfRange(`angle of ${given}`, Number(degrees), 180, "at least");
-  if (!(angle > 0)) return outOfRange(`angle of ${given}`, Number(degrees), 0, "above");
-  if (angle > Math.PI) return outOfRange(`angle of ${given}`, Number(degrees), 180, "at most");
+  const badAngle = (side: Side, limit: number): Result<never> =>
+    fail([outOfRange(`angle of ${given}`, "ratio", Number(degrees), side, limit)]);
+  if (isSudden && degrees !== undefined) return badAngle("at least", 180);
+  if (!(angle > 0)) return badAngle("above", 0);
+  if (angle > Math.PI) return badAngle("at most", 180);
   const kind = /^(?:contraction|reducer|reduction)$/i.test(noun) ? "narrowing" : "widening";
   const direction = towards.toLowerCase() === "to" ? "to" : "from";
   return andThen(otherBore(other, given), (bore) =>
@@ -83,19 +92,6 @@ function nominalRemark(written: string, subject: string): readonly Finding[] {
 function positiveBore(text: string, subject: string): Result<number> {
   return andThen(readQuantity(text, "size", subject), (bore) => {
     if (bore > 0) return succeed(bore);
-    const limit = { quantity: "size", value: 0, side: "above" } as const;
-    return fail([{ code: "out-of-range", severity: "error", subject, found: amount("size", bore), limit }]);
+    return fail([outOfRange(subject, "size", bore, "above", 0)]);
   });
-}
-
-function outOfRange(subject: string, value: number, limit: number, side: Side): Result<never> {
-  return fail([
-    {
-      code: "out-of-range",
-      severity: "error",
-      subject,
-      found: amount("ratio", value),
-      limit: { quantity: "ratio", value: limit, side },
-    },
-  ]);
 }

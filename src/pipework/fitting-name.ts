@@ -1,3 +1,4 @@
+import { outOfRange } from "../basis/method.ts";
 import { nearestNames } from "../basis/nearest.ts";
 import { all, amount, andThen, fail, type Result, succeed } from "../basis/result.ts";
 import { describedFitting } from "./described-fitting.ts";
@@ -60,6 +61,5 @@ export function wholeCount(count: number, subject: string): Result<number> {
   const found = amount("ratio", count);
   if (!Number.isInteger(count)) return fail([{ code: "not-a-whole-number", severity: "error", subject, found }]);
   if (count >= 0) return succeed(count);
-  const limit = { quantity: "ratio", value: 0, side: "at least" } as const;
-  return fail([{ code: "out-of-range", severity: "error", subject, found, limit }]);
+  return fail([outOfRange(subject, "ratio", count, "at least", 0)]);
 }

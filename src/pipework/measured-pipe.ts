@@ -1,7 +1,7 @@
 import type { Citation } from "../basis/citation.ts";
-import type { Quantity } from "../basis/quantities.ts";
+import { outOfRange } from "../basis/method.ts";
 import { readQuantity, readWrittenAmount, unitsThatDo } from "../basis/quantity-text.ts";
-import { type Finding, fail, type Result, type Side, succeed } from "../basis/result.ts";
+import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
 import { CORRUGATION_FACTOR, SURFACES, type Surface, type SurfaceName } from "../tables/roughness.ts";
 import { STEEL_PIPE_B36_10M } from "../tables/steel-pipe-b36-10m.ts";
@@ -62,8 +62,8 @@ export function readRoughness(text: string, bore: number): Result<StatedRoughnes
   const read = readQuantity(text, "size", subject);
   if (!read.ok) return read;
   const roughness = read.value;
-  if (roughness < 0) return fail([outOfRange(subject, roughness, "at least", 0)]);
-  if (roughness >= bore / 2) return fail([outOfRange(subject, roughness, "below", bore / 2)]);
+  if (roughness < 0) return fail([outOfRange(subject, "size", roughness, "at least", 0)]);
+  if (roughness >= bore / 2) return fail([outOfRange(subject, "size", roughness, "below", bore / 2)]);
   return succeed({ roughness, words: `rough ${asWritten(text)}`, cites: STATED_ROUGHNESS });
 }
 
@@ -84,8 +84,9 @@ function byBore(dimensions: string, rough: string | undefined, given: string): R
   const { amount, words } = splitSurface(dimensions, rough);
   const bore = readQuantity(amount, "size", "bore of the pipe");
   if (!bore.ok) return bore;
-  if (bore.value <= 0) return fail([outOfRange("bore of the pipe", bore.value, "above", 0)]);
-  if (bore.value > GREATEST_BORE) return fail([outOfRange("bore of the pipe", bore.value, "at most", GREATEST_BORE)]);
+  if (bore.value <= 0) return fail([outOfRange("bore of the pipe", "size", bore.value, "above", 0)]);
+  if (bore.value > GREATEST_BORE)
+    return fail([outOfRange("bore of the pipe", "size", bore.value, "at most", GREATEST_BORE)]);
   const name = `ID ${asWritten(amount)}`;
   return finished({ name, bore: bore.value, words, rough, given, remarks: nominalRemark(amount) });
 }
@@ -98,14 +99,14 @@ function byWall(outside: string, rest: string, rough: string | undefined, given:
   if (!wall.ok) return wall;
   const most = GREATEST_BORE;
   if (outsideDiameter.value <= 0) {
-    return fail([outOfRange("outside diameter of the pipe", outsideDiameter.value, "above", 0)]);
+    return fail([outOfRange("outside diameter of the pipe", "size", outsideDiameter.value, "above", 0)]);
   }
   if (outsideDiameter.value > most) {
-    return fail([outOfRange("outside diameter of the pipe", outsideDiameter.value, "at most", most)]);
+    return fail([outOfRange("outside diameter of the pipe", "size", outsideDiameter.value, "at most", most)]);
   }
-  if (wall.value <= 0) return fail([outOfRange("wall of the pipe", wall.value, "above", 0)]);
+  if (wall.value <= 0) return fail([outOfRange("wall of the pipe", "size", wall.value, "above", 0)]);
   if (wall.value >= outsideDiameter.value / 2) {
-    return fail([outOfRange("wall of the pipe", wall.value, "below", outsideDiameter.value / 2)]);
+    return fail([outOfRange("wall of the pipe", "size", wall.value, "below", outsideDiameter.value / 2)]);
   }
   return finished({
     name: `OD ${asWritten(outside)} wall ${asWritten(amount)}`,
@@ -198,17 +199,6 @@ function nominalRemark(amount: string): readonly Finding[] {
   const bore = (outsideDiameter - 2 * wall) * unitOf("in").factor;
   const facts = { bore: { quantity: "size", value: bore } } as const;
   return [{ code: "bore-is-nominal", severity: "caution", subject: "pipe", facts, suggestions: [`"${nps}in sch40"`] }];
-}
-
-function outOfRange(subject: string, found: number, side: Side, limit: number): Finding {
-  const quantity: Quantity = "size";
-  return {
-    code: "out-of-range",
-    severity: "error",
-    subject,
-    found: { quantity, value: found },
-    limit: { quantity, value: limit, side },
-  };
 }
 
 /** "0.15 mm": the amount as it stands in a name. Only for a text already read. */

@@ -1,4 +1,5 @@
 import type { Citation } from "../basis/citation.ts";
+import { outOfRange } from "../basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
 import { BOLT_GRADES, type BoltGrade, type BoltGradeName, INCH_BOLTS } from "../tables/bolts.ts";
@@ -86,7 +87,7 @@ export function boltAssembly(input: BoltAssemblyInput): Result<BoltAssembly> {
   const ofGrade: BoltGrade = BOLT_GRADES[grade];
   const [, , inches] = row;
   if (ofGrade.largest !== undefined && inches > ofGrade.largest)
-    return fail([tooLarge(inches, ofGrade.largest, grade)]);
+    return fail([outOfRange(`bolt diameter of ${grade}`, "size", inches * inch, "at most", ofGrade.largest * inch)]);
   const tensile = bolts * areas.tensile;
   const neededStress = neededLoad / tensile;
   const part = flange === "ductile iron" ? DUCTILE_PART : 1;
@@ -113,16 +114,6 @@ export function boltAssembly(input: BoltAssemblyInput): Result<BoltAssembly> {
 
 /** A stress equal to a limit but for rounding has not passed it. */
 const ROUNDING = 1e-9;
-
-function tooLarge(inches: number, largest: number, grade: BoltGradeName): Finding {
-  return {
-    code: "out-of-range",
-    severity: "error",
-    subject: `bolt diameter of ${grade}`,
-    found: amount("size", inches * inch),
-    limit: { quantity: "size", value: largest * inch, side: "at most" },
-  };
-}
 
 function aboveYield(found: number, limit: number, grade: BoltGradeName): Finding {
   return {

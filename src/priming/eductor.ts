@@ -1,5 +1,5 @@
-import { checkInputs, type Method } from "../basis/method.ts";
-import { amount, andThen, fail, type Result, succeed } from "../basis/result.ts";
+import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
+import { andThen, fail, type Result, succeed } from "../basis/result.ts";
 
 export interface EductorInput {
   /** Bore of the motive nozzle, m. */
@@ -41,15 +41,7 @@ export function motiveAir(input: EductorInput): Result<number> {
     const { nozzleDiameter, motivePressure, motiveTemperature, backPressure } = input;
     const least = CHOKING_RATIO * backPressure;
     if (motivePressure < least) {
-      return fail([
-        {
-          code: "out-of-range",
-          severity: "error",
-          subject: "motive pressure",
-          found: amount("absolutePressure", motivePressure),
-          limit: { quantity: "absolutePressure", value: least, side: "at least" },
-        },
-      ]);
+      return fail([outOfRange("motive pressure", "absolutePressure", motivePressure, "at least", least)]);
     }
     const area = (Math.PI / 4) * nozzleDiameter ** 2;
     return succeed((CHOKED * area * motivePressure) / Math.sqrt(motiveTemperature));

@@ -1,5 +1,5 @@
-import { checkInputs, type Method } from "../basis/method.ts";
-import { amount, andThen, fail, type Result, succeed } from "../basis/result.ts";
+import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
+import { andThen, fail, type Result, type Side, succeed } from "../basis/result.ts";
 
 export interface PumpDownInput {
   /** Air held, m³. It does not change: no water comes up. */
@@ -37,14 +37,10 @@ export const pumpDownMethod = {
 export function pumpDownTime(input: PumpDownInput): Result<number> {
   return andThen(checkInputs(pumpDownMethod, input), () => {
     const { volume, displacement, startPressure, endPressure, ultimatePressure } = input;
-    if (endPressure <= ultimatePressure || endPressure > startPressure) {
-      const limit =
-        endPressure > startPressure
-          ? ({ quantity: "absolutePressure", value: startPressure, side: "at most" } as const)
-          : ({ quantity: "absolutePressure", value: ultimatePressure, side: "above" } as const);
-      const found = amount("absolutePressure", endPressure);
-      return fail([{ code: "out-of-range", severity: "error", subject: "end pressure", found, limit }]);
-    }
+    const beyond = (side: Side, limit: number): Result<never> =>
+      fail([outOfRange("end pressure", "absolutePressure", endPressure, side, limit)]);
+    if (endPressure > startPressure) return beyond("at most", startPressure);
+    if (endPressure <= ultimatePressure) return beyond("above", ultimatePressure);
     return succeed(
       (volume / displacement) * Math.log((startPressure - ultimatePressure) / (endPressure - ultimatePressure)),
     );

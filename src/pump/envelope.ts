@@ -1,6 +1,6 @@
 import type { Citation } from "../basis/citation.ts";
 import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
-import { checkInputs, type Method } from "../basis/method.ts";
+import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { leastBetween } from "../numeric/golden-section.ts";
 import type { Arrangement, HeadCurve } from "./head-curve.ts";
@@ -334,14 +334,9 @@ function firstPowerFlow({ curve, leastFlow, flowFactor: factor }: RunningPump): 
 
 function orderErrors(least: number, normal: number, greatest: number): readonly Finding[] {
   const errors: Finding[] = [];
-  if (least > normal) errors.push(outOfOrder("least static head", least, "at most", normal));
-  if (greatest < normal) errors.push(outOfOrder("greatest static head", greatest, "at least", normal));
+  if (least > normal) errors.push(outOfRange("least static head", "head", least, "at most", normal));
+  if (greatest < normal) errors.push(outOfRange("greatest static head", "head", greatest, "at least", normal));
   return errors;
-}
-
-function outOfOrder(subject: string, value: number, side: "at most" | "at least", normal: number): Finding {
-  const limit = { quantity: "head", value: normal, side } as const;
-  return { code: "out-of-range", severity: "error", subject, found: amount("head", value), limit };
 }
 
 function notOnCurve(

@@ -1,4 +1,4 @@
-import type { Input } from "../basis/method.ts";
+import { type Input, outOfRange } from "../basis/method.ts";
 import { amount, type Finding } from "../basis/result.ts";
 import { efficiencyFromPower } from "./best-efficiency.ts";
 import { type PumpCurvePoint, pumpCurveMethod } from "./pump-curve-point.ts";
@@ -20,10 +20,8 @@ export function pointErrors(points: readonly PumpCurvePoint[], labels: readonly 
       const atMost = column === "efficiency" && point.flow === 0 ? 0 : input.atMost;
       const subject = `${labels[i]}: ${name}`;
       if (!Number.isFinite(value)) findings.push({ code: "not-a-number", severity: "error", subject });
-      else if (value < 0 || value > atMost) {
-        const limit = { quantity, value: value < 0 ? 0 : atMost, side: value < 0 ? "at least" : "at most" } as const;
-        findings.push({ code: "out-of-range", severity: "error", subject, found: amount(quantity, value), limit });
-      }
+      else if (value < 0) findings.push(outOfRange(subject, quantity, value, "at least", 0));
+      else if (value > atMost) findings.push(outOfRange(subject, quantity, value, "at most", atMost));
     }
   }
   return findings;

@@ -1,4 +1,5 @@
 import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../basis/constants.ts";
+import { outOfRange } from "../basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { covers, type Pchip, valueAt } from "../numeric/pchip.ts";
 import { type BestEfficiency, efficiencyFromPower } from "./best-efficiency.ts";
@@ -92,10 +93,7 @@ function flowOnCurve({ curve, flowFactor, leastFlow, mostFlow }: RunningPump, fl
   const found = amount("flow", flow);
   const subject = "flow";
   if (!Number.isFinite(flow)) return fail([{ code: "not-a-number", severity: "error", subject }]);
-  if (flow < 0) {
-    const limit = { quantity: "flow", value: 0, side: "at least" } as const;
-    return fail([{ code: "out-of-range", severity: "error", subject, found, limit }]);
-  }
+  if (flow < 0) return fail([outOfRange(subject, "flow", flow, "at least", 0)]);
   if (flow > mostFlow) {
     const limit = { quantity: "flow", value: mostFlow, side: "at most" } as const;
     return fail([{ code: "flow-beyond-curve", severity: "error", subject, found, limit }]);

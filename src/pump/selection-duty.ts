@@ -1,4 +1,5 @@
-import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { outOfRange } from "../basis/method.ts";
+import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { headAt, type PumpingSystem } from "../head/total-head.ts";
 import type { HeadCurve } from "./head-curve.ts";
 import { systemCurveThrough } from "./system-curve-through.ts";
@@ -39,12 +40,8 @@ const STEPS_TO_DUTY = 8;
  */
 export function selectionSystem(input: SelectionSystemInput): Result<HeadCurve> {
   const { flow, pressureDifference } = input;
-  if (!(flow > 0) || !Number.isFinite(flow)) {
-    const limit = { quantity: "flow", value: 0, side: "above" } as const;
-    const found = amount("flow", flow);
-    if (!Number.isFinite(flow)) return fail([{ code: "not-a-number", severity: "error", subject: "flow" }]);
-    return fail([{ code: "out-of-range", severity: "error", subject: "flow", found, limit }]);
-  }
+  if (!Number.isFinite(flow)) return fail([{ code: "not-a-number", severity: "error", subject: "flow" }]);
+  if (flow <= 0) return fail([outOfRange("flow", "flow", flow, "above", 0)]);
   const flows = Array.from({ length: STEPS_TO_DUTY * MOST_EXCESS ** 2 + 1 }, (_, i) =>
     i === STEPS_TO_DUTY ? flow : flow * Math.sqrt(i / STEPS_TO_DUTY),
   );

@@ -1,6 +1,5 @@
-import type { Method } from "../basis/method.ts";
-import { checkInputs } from "../basis/method.ts";
-import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
+import { fail, type Result, succeed } from "../basis/result.ts";
 import type { OfferedPump } from "./offered-pump.ts";
 import type { ReadyPump } from "./ready-pump.ts";
 import type { SelectionDuty } from "./selection-duty.ts";
@@ -63,7 +62,8 @@ export function selectPumps({ pumps, duty }: SelectionInput): Result<Selection> 
   const head = duty.system.headAt(duty.flow);
   const checked = checkInputs(selectionMethod, { flow: duty.flow, head, density: duty.density });
   if (!checked.ok) return checked;
-  if (duty.flow > duty.system.mostFlow) return fail([systemTooShort(duty)]);
+  const { mostFlow } = duty.system;
+  if (duty.flow > mostFlow) return fail([outOfRange("flow", "flow", duty.flow, "at most", mostFlow)]);
   const fitting: JudgedPump[] = [];
   const leftOut: LeftOutPump[] = [];
   for (const pump of pumps) {
@@ -80,12 +80,6 @@ export function selectPumps({ pumps, duty }: SelectionInput): Result<Selection> 
 
 function steps(score: number): number {
   return Math.round(score / SAME_SCORE);
-}
-
-function systemTooShort({ flow, system }: SelectionDuty): Finding {
-  const limit = { quantity: "flow", value: system.mostFlow, side: "at most" } as const;
-  const found = amount("flow", flow);
-  return { code: "out-of-range", severity: "error", subject: "flow", found, limit };
 }
 
 function heldAgainst(pump: ReadyPump, duty: SelectionDuty, dutyHead: number): JudgedPump | LeftOutPump {

@@ -1,5 +1,5 @@
 import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../basis/constants.ts";
-import { checkInputs, type Method } from "../basis/method.ts";
+import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import { beyondComputation } from "../pipework/pipe-friction.ts";
@@ -85,7 +85,10 @@ export function depositionVelocity(inputs: DepositionVelocityInputs): Result<Dep
   const liquidSG = liquid.density / SPECIFIC_GRAVITY_REFERENCE;
   if (solidsSG <= liquidSG) return fail([doNotSettle(solidsSG, liquidSG)]);
   if (particleSize >= bore) {
-    return fail([tooLarge(particleSize, bore), ...sizeDoubted("particle size d50", particleSize)]);
+    return fail([
+      outOfRange("particle size d50", "size", particleSize, "below", bore),
+      ...sizeDoubted("particle size d50", particleSize),
+    ]);
   }
 
   const weight = STANDARD_GRAVITY * (solidsSG / liquidSG - 1);
@@ -116,16 +119,6 @@ export function depositionVelocity(inputs: DepositionVelocityInputs): Result<Dep
     ...sizeRemarks(particleSize, bore, velocity),
     spread(velocity),
   ]);
-}
-
-function tooLarge(particleSize: number, bore: number): Finding {
-  return {
-    code: "out-of-range",
-    severity: "error",
-    subject: "particle size d50",
-    found: amount("size", particleSize),
-    limit: { quantity: "size", value: bore, side: "below" },
-  };
 }
 
 function sizeRemarks(size: number, bore: number, { coarse }: DepositionVelocity): readonly Finding[] {

@@ -1,5 +1,5 @@
 import type { Citation } from "../basis/citation.ts";
-import { checkInputs, type Method } from "../basis/method.ts";
+import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { doNotSettle, PACKED, percentDoubted, SOLIDS_SG, sizeDoubted, volumeRemarks } from "./solids.ts";
 
@@ -95,7 +95,10 @@ export function pumpDerating(inputs: PumpDeratingInputs): Result<PumpDerating> {
   const { impellerDiameter, particleSize, solidsSG, solidsByVolume, fines } = inputs;
   if (solidsSG <= 1) return fail([doNotSettle(solidsSG, 1)]);
   if (impellerDiameter !== null && particleSize >= impellerDiameter) {
-    return fail([tooLarge(particleSize, impellerDiameter), ...sizeDoubted("d50", particleSize)]);
+    return fail([
+      outOfRange("d50", "size", particleSize, "below", impellerDiameter),
+      ...sizeDoubted("d50", particleSize),
+    ]);
   }
   if (particleSize < FINEST) return fail([tooFine(particleSize)]);
   if (particleSize > FINES_SIZE && fines > 0.5) return fail([finesContradict(particleSize, fines)]);
@@ -126,16 +129,6 @@ function caveReduction(size: number, solidsSG: number, solidsByWeight: number): 
 
 function kazimReduction(size: number, solidsSG: number, solidsByWeight: number): number {
   return 0.13 * solidsByWeight * Math.sqrt(solidsSG - 1) * Math.log(size / 2e-5);
-}
-
-function tooLarge(size: number, impellerDiameter: number): Finding {
-  return {
-    code: "out-of-range",
-    severity: "error",
-    subject: "d50",
-    found: amount("size", size),
-    limit: { quantity: "size", value: impellerDiameter, side: "below" },
-  };
 }
 
 function tooFine(size: number): Finding {

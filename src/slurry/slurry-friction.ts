@@ -1,5 +1,5 @@
 import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
-import { checkInputs, type Method } from "../basis/method.ts";
+import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import type { Pipe } from "../pipework/pipe.ts";
@@ -104,10 +104,7 @@ function halfSuspendedVelocity(size: number, solidsSG: number, liquid: LiquidSta
 export function gradingExponent(d50: number, d85: number | null): Result<number> {
   if (d85 === null) return succeed(EXPONENT.narrow);
   const subject = "particle size d85";
-  if (d85 < d50) {
-    const limit = { quantity: "size", value: d50, side: "at least" } as const;
-    return fail([{ code: "out-of-range", severity: "error", subject, found: amount("size", d85), limit }]);
-  }
+  if (d85 < d50) return fail([outOfRange(subject, "size", d85, "at least", d50)]);
   const free = 1 / Math.log(d85 / d50);
   const held = Math.min(EXPONENT.narrow, Math.max(EXPONENT.least, free));
   if (held === free || d85 === d50) return succeed(held);

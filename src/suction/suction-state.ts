@@ -1,5 +1,5 @@
 import { STANDARD_GRAVITY } from "../basis/constants.ts";
-import { checkInputs, type Method } from "../basis/method.ts";
+import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { headLost } from "../head/head-lost.ts";
 import { layFlatIn, suctionLineRemarks } from "../head/line-remarks.ts";
@@ -59,7 +59,9 @@ export function suctionState(input: SuctionStateInput): Result<SuctionState> {
   const { density, vapourPressure } = liquid;
   if (vapourPressure === undefined) return fail([vapourPressureMissing()]);
   const absoluteSurface = atmosphericPressure + surfacePressure;
-  if (absoluteSurface < 0) return fail([belowAbsoluteZero(surfacePressure, atmosphericPressure)]);
+  if (absoluteSurface < 0) {
+    return fail([outOfRange("surface pressure", "gaugePressure", surfacePressure, "at least", -atmosphericPressure)]);
+  }
 
   return andThen(headLost(suctionLine, flow, liquid), (suctionLoss) =>
     andThen(
@@ -99,15 +101,5 @@ export function layFlatCollapse(line: Line, gaugePressure: number): Finding | un
     subject: "suction line",
     given: layFlat.pipe.name,
     found,
-  };
-}
-
-function belowAbsoluteZero(surfacePressure: number, atmosphericPressure: number): Finding {
-  return {
-    code: "out-of-range",
-    severity: "error",
-    subject: "surface pressure",
-    found: amount("gaugePressure", surfacePressure),
-    limit: { quantity: "gaugePressure", value: -atmosphericPressure, side: "at least" },
   };
 }

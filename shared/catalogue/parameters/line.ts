@@ -1,3 +1,4 @@
+import { outOfRange } from "../../../src/basis/method.ts";
 import { type Quantity, unitFits } from "../../../src/basis/quantities.ts";
 import { unitsThatDo } from "../../../src/basis/quantity-text.ts";
 import { all, andThen, type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
@@ -120,11 +121,7 @@ function lengthOf(cell: Cell, subject: string, { lengthUnit }: Layout, reading: 
       ? succeed(toEngine(cell, lengthUnit))
       : lengthParameter.read(cell, { ...reading, name: subject });
   return andThen(read, (length) => {
-    if (length < 0) {
-      const found = { quantity: LENGTH, value: length };
-      const limit = { quantity: LENGTH, value: 0, side: "at least" } as const;
-      return fail([{ code: "out-of-range", severity: "error", subject, found, limit }]);
-    }
+    if (length < 0) return fail([outOfRange(subject, LENGTH, length, "at least", 0)]);
     const caution = zeroLength(length, subject);
     return succeed(length, caution === undefined ? [] : [caution]);
   });

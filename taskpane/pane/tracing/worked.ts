@@ -20,6 +20,7 @@ import {
 } from "../../../shared/tracing/curve-rows.ts";
 import { curveTableFindings } from "../../../shared/tracing/table-findings.ts";
 import { type AxisKey, axisName, TRACED_KEYS, type TracedKey } from "../../../shared/tracing/traced-amounts.ts";
+import { outOfRange } from "../../../src/basis/method.ts";
 import { readNumber } from "../../../src/basis/quantity-text.ts";
 import type { Finding, Result } from "../../../src/basis/result.ts";
 import { toEngine, unitOf } from "../../../src/basis/units.ts";
@@ -207,9 +208,8 @@ function readPlate(
   const read = readNumber(text, name);
   if (!read.ok) return { value: undefined, findings: read.findings };
   if (read.value > 0) return { value: read.value, findings: [] };
-  const found = { quantity, value: toEngine(read.value, unitOf(unit)) };
-  const limit = { quantity, value: 0, side: "above" } as const;
-  return { value: undefined, findings: [{ code: "out-of-range", severity: "error", subject: name, found, limit }] };
+  const value = toEngine(read.value, unitOf(unit));
+  return { value: undefined, findings: [outOfRange(name, quantity, value, "above", 0)] };
 }
 
 function readLine(
