@@ -6,14 +6,13 @@ import { workOut } from "../../shared/calc-sheet/work-out.ts";
 import type { Cell } from "../../shared/cells/cell.ts";
 import { decodeDuty } from "../../shared/duty/decode.ts";
 import type { DutyText, FieldKey } from "../../shared/duty/duty-text.ts";
-import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
 import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
 import { serve } from "../../tools/serve.mjs";
 import { builtPages, startChromium, watchedPage } from "../support/browser.ts";
+import { QUARRY } from "../support/duty-of.ts";
 
 // The whole way a user goes: the page, the pane, the button, the sheet, an input cell, the answers.
 
-const TYPED = (SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number]).duty;
 const MAIN_RESULTS = {
   density: "density",
   static_head: "staticHead",
@@ -53,7 +52,7 @@ async function fill(fields: Readonly<Partial<Record<FieldKey, string>>>): Promis
 }
 
 async function fillLine(line: "suctionLine" | "dischargeLine"): Promise<void> {
-  for (const [row, segment] of TYPED[line].entries()) {
+  for (const [row, segment] of QUARRY[line].entries()) {
     if (row > 0) await page.locator(`#duty-step-${line} .add`).click();
     for (const column of ["pipe", "length", "fittings"] as const) {
       await page.locator(`#duty-${line}-${row}-${column}`).fill(segment[column]);
@@ -92,16 +91,16 @@ describe("from a duty typed into the pane to a live calc sheet", () => {
   let first: string;
 
   it("writes the sheet, and its cells answer what the engine answers", async () => {
-    await fill({ ...TYPED.fields, project: "=SUM(1,2)" });
+    await fill({ ...QUARRY.fields, project: "=SUM(1,2)" });
     await fillLine("suctionLine");
     await fillLine("dischargeLine");
     first = await writeSheet();
     expect(first).toBe("Duty P-101");
-    await expectAnswers(first, TYPED);
+    await expectAnswers(first, QUARRY);
   });
 
   it("keeps a text that begins with = as a text", async () => {
-    const sheet = dutySheet({ ...TYPED, fields: { ...TYPED.fields, project: "=SUM(1,2)" } });
+    const sheet = dutySheet({ ...QUARRY, fields: { ...QUARRY.fields, project: "=SUM(1,2)" } });
     const at = sheet.ok ? sheet.value.cells.find(({ v }) => v === "=SUM(1,2)")?.at : undefined;
     expect(at).toBeDefined();
     expect((await read(`${quotedSheetName(first)}!${at}`))[0]?.[0]?.[0]).toBe("=SUM(1,2)");
@@ -111,15 +110,15 @@ describe("from a duty typed into the pane to a live calc sheet", () => {
     const cell = (name: string): string => `${quotedSheetName(first)}!${name}`;
     const changes = { [cell("flow")]: 1000, [cell("delivery_level")]: 175, [cell("altitude")]: 4000 };
     await page.evaluate((values) => window.dutybook?.host.write(values), changes);
-    const fields = { ...TYPED.fields, flow: "1000", deliveryLevel: "175", altitude: "4000", curveFlow: "1800" };
-    await expectAnswers(first, { ...TYPED, fields });
+    const fields = { ...QUARRY.fields, flow: "1000", deliveryLevel: "175", altitude: "4000", curveFlow: "1800" };
+    await expectAnswers(first, { ...QUARRY, fields });
   });
 
   it("written again takes the next free name and leaves the first as it was edited", async () => {
     const before = await read(`${quotedSheetName(first)}!A1:H80`);
     const second = await writeSheet();
     expect(second).toBe("Duty P-101 (2)");
-    await expectAnswers(second, TYPED);
+    await expectAnswers(second, QUARRY);
     expect(await read(`${quotedSheetName(first)}!A1:H80`)).toEqual(before);
   });
 

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { call } from "../../shared/catalogue/call.ts";
 import { entryNamed } from "../../shared/catalogue/catalogue.ts";
 import type { Argument } from "../../shared/cells/cell.ts";
-import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
+import { QUARRY } from "../support/duty-of.ts";
 import {
   expectNoAxeViolations,
   expectNoSidewaysScroll,
@@ -20,8 +20,6 @@ const ENTRY = `
 `;
 
 const STEPS = ["pressure", "bolting", "drive", "priming", "materials", "estimate"] as const;
-
-const quarry = (SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number]).duty;
 
 let panes: PanePages;
 
@@ -100,8 +98,8 @@ describe.each([
 
   it("show what the cell functions answer", async () => {
     const page = await openPackage(width, dark);
-    const line = quarry.suctionLine.map(({ pipe, length, fittings }) => [pipe, Number(length), fittings]);
-    const { fields } = quarry;
+    const line = QUARRY.suctionLine.map(({ pipe, length, fittings }) => [pipe, Number(length), fittings]);
+    const { fields } = QUARRY;
     const lift = Number(fields.pumpLevel) - Number(fields.sourceLevel);
     const time = answerOf(
       "PRIMETIME",

@@ -2,7 +2,6 @@ import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { decodeDuty } from "../../shared/duty/decode.ts";
 import type { DutyText } from "../../shared/duty/duty-text.ts";
-import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
 import { inventedPumps } from "../../shared/pump-table/library/library.ts";
 import { figures } from "../../shared/text/words.ts";
 import { fromEngine, unitOf } from "../../src/basis/units.ts";
@@ -11,6 +10,7 @@ import type { RankedPump } from "../../src/pump/selection.ts";
 import { selectionSystem } from "../../src/pump/selection-duty.ts";
 import { candidatesOf } from "../../taskpane/pane/pump/candidates.ts";
 import { rankingOf } from "../../taskpane/pane/pump/ranking.ts";
+import { QUARRY } from "../support/duty-of.ts";
 import {
   expectNoAxeViolations,
   expectNoSidewaysScroll,
@@ -55,7 +55,7 @@ declare global {
   }
 }
 
-const { pump: _, ...quarry } = (SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number]).duty;
+const { pump: _, ...quarry } = QUARRY;
 
 /** What the engine says of the invented pumps for a duty. */
 function rankedByEngine(duty: DutyText): readonly RankedPump[] {

@@ -10,6 +10,7 @@ import { addressOf, boxOf } from "../../shared/ports/a1.ts";
 import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
 import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { headlessGrid } from "../../workbench/headless.ts";
+import { QUARRY } from "../support/duty-of.ts";
 
 const grid = headlessGrid();
 afterAll(() => grid.dispose());
@@ -54,13 +55,12 @@ describe("a calc sheet in the workbench grid", () => {
   });
 
   it("follows every change of an input cell", async () => {
-    const { duty } = SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number];
-    const name = await grid.host.addSheet(sheetOf(duty));
+    const name = await grid.host.addSheet(sheetOf(QUARRY));
     const at = (key: string): string => `${quotedSheetName(name)}!${key}`;
     await grid.host.write({ [at("flow")]: 900, [at("source_level")]: 99, [at("temperature")]: 100 });
     const changed: DutyText = {
-      ...duty,
-      fields: { ...duty.fields, flow: "900", sourceLevel: "99", temperature: "100", curveFlow: "1800" },
+      ...QUARRY,
+      fields: { ...QUARRY.fields, flow: "900", sourceLevel: "99", temperature: "100", curveFlow: "1800" },
     };
     const read = decodeDuty(changed).duty;
     if (read === undefined) throw new Error("the changed duty is not complete");
@@ -78,8 +78,7 @@ describe("a calc sheet in the workbench grid", () => {
   });
 
   it("follows every change of the chosen pump, its curve and its range", async () => {
-    const { duty } = SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number];
-    const spec = sheetOf(duty);
+    const spec = sheetOf(QUARRY);
     const name = await grid.host.addSheet(spec);
     const at = (key: string): string => `${quotedSheetName(name)}!${key}`;
     const curve = boxOf(spec.names?.["pump_curve"] as string);
@@ -94,10 +93,10 @@ describe("a calc sheet in the workbench grid", () => {
       [at("head_tolerance_upper")]: 3,
       [at(head)]: 130.5,
     });
-    const pump = duty.pump as NonNullable<DutyText["pump"]>;
+    const pump = QUARRY.pump as NonNullable<DutyText["pump"]>;
     const changed: DutyText = {
-      ...duty,
-      fields: { ...duty.fields, leastStaticHead: "72", agedRoughness: "0.02" },
+      ...QUARRY,
+      fields: { ...QUARRY.fields, leastStaticHead: "72", agedRoughness: "0.02" },
       pump: {
         ...pump,
         speedRatio: "0.98",
@@ -135,8 +134,7 @@ describe("a calc sheet in the workbench grid", () => {
   });
 
   it("says in the cells where the pump can no longer meet the system, and recovers", async () => {
-    const { duty } = SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number];
-    const name = await grid.host.addSheet(sheetOf(duty));
+    const name = await grid.host.addSheet(sheetOf(QUARRY));
     const at = (key: string): string => `${quotedSheetName(name)}!${key}`;
     const read = async (key: string) => (await grid.host.read([at(key)]))[0]?.[0]?.[0];
     const before = await read("operating_flow");
@@ -148,8 +146,7 @@ describe("a calc sheet in the workbench grid", () => {
   });
 
   it("shows an error where an input cannot be read, and recovers", async () => {
-    const { duty } = SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number];
-    const name = await grid.host.addSheet(sheetOf(duty));
+    const name = await grid.host.addSheet(sheetOf(QUARRY));
     const at = (key: string): string => `${quotedSheetName(name)}!${key}`;
     const read = async (key: string) => (await grid.host.read([at(key)]))[0]?.[0]?.[0];
     const before = await read("total_head");
@@ -160,8 +157,7 @@ describe("a calc sheet in the workbench grid", () => {
   });
 
   it("keeps the title-block text that begins with = as text", async () => {
-    const { duty } = SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number];
-    const spec = sheetOf({ ...duty, fields: { ...duty.fields, project: "=1+1" } });
+    const spec = sheetOf({ ...QUARRY, fields: { ...QUARRY.fields, project: "=1+1" } });
     const name = await grid.host.addSheet(spec);
     const cell = spec.cells.find(({ v }) => v === "=1+1");
     const [[[found]]] = (await grid.host.read([`${quotedSheetName(name)}!${cell?.at}`])) as [[[unknown]]];

@@ -1,54 +1,34 @@
 import { describe, expect, it } from "vitest";
-import { longestChain } from "../../../shared/calc-sheet/depth.ts";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
 import { tableCell } from "../../../shared/calc-sheet/expression.ts";
 import type { CalcSheetPlan } from "../../../shared/calc-sheet/plan.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { isCellError, isRange } from "../../../shared/cells/cell.ts";
-import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
-import { type DutyText, EMPTY_DUTY, EMPTY_PUMP, type FieldKey, type PumpText } from "../../../shared/duty/duty-text.ts";
+import { type DutyText, EMPTY_PUMP } from "../../../shared/duty/duty-text.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
+import { dutyRead, dutyText, type Fields, pumpText } from "../../support/duty-of.ts";
+import { longestChain } from "../../support/longest-chain.ts";
 
 const HEADING = "Flanges and bolting";
-const PUMP: PumpText = {
-  ...EMPTY_PUMP,
-  name: "invented",
-  points: [
-    ["0", "300"],
-    ["500", "280"],
-    ["1000", "200"],
-  ].map(([flow = "", head = ""]) => ({ flow, head, efficiency: "", npshRequired: "" })),
+const STATED: Fields = {
+  deliveryLevel: "230",
+  flangeClass: "150",
+  suctionFlange: "8",
+  dischargeFlange: "6",
+  gasket: "fibre 1/16 in",
 };
+const PUMP = pumpText([
+  ["0", "300"],
+  ["500", "280"],
+  ["1000", "200"],
+]);
 
-function typed(fields: Partial<Record<FieldKey, string>>, change: Partial<DutyText> = {}): DutyText {
-  return {
-    ...EMPTY_DUTY,
-    fields: {
-      ...EMPTY_DUTY.fields,
-      flow: "600",
-      sourceLevel: "0",
-      pumpLevel: "-2",
-      deliveryLevel: "230",
-      flangeClass: "150",
-      suctionFlange: "8",
-      dischargeFlange: "6",
-      gasket: "fibre 1/16 in",
-      ...fields,
-    },
-    suctionLine: [{ pipe: "10in sch40", length: "20", fittings: "1 entrance flush" }],
-    dischargeLine: [{ pipe: "8in sch40", length: "500", fittings: "1 exit" }],
-    pump: PUMP,
-    ...change,
-  };
-}
+const typed = (fields: Fields, change: Partial<DutyText> = {}): DutyText =>
+  dutyText({ ...STATED, ...fields }, { pump: PUMP, ...change });
 
-function duty(fields: Partial<Record<FieldKey, string>>, change: Partial<DutyText> = {}): Duty {
-  const read = decodeDuty(typed(fields, change));
-  if (read.duty === undefined) throw new Error(JSON.stringify([...read.findings]));
-  return read.duty;
-}
+const duty = (fields: Fields, change: Partial<DutyText> = {}): Duty => dutyRead(typed(fields, change));
 
 function cellsOf(of: Duty): ReturnType<typeof workOut>["cells"] {
   return workOut(dutyPlan(of)).cells;

@@ -1,17 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { cautionTexts } from "../../../shared/calc-sheet/sections/cautions.ts";
-import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
-import type { FieldKey } from "../../../shared/duty/duty-text.ts";
-import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
+import { dutyOf, type Fields, QUARRY } from "../../support/duty-of.ts";
 
-const quarry = (SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number]).duty;
-
-function dutyWith(fields: Partial<Record<FieldKey, string>>): Duty {
-  const { duty } = decodeDuty({ ...quarry, fields: { ...quarry.fields, ...fields } });
-  if (duty === undefined) throw new Error("the sample does not decode");
-  return duty;
-}
+const dutyWith = (fields: Fields): Duty => dutyOf(fields, QUARRY);
 
 /** Triggers of the usual cautions: common practice, no source. */
 describe("cautions of a duty", () => {

@@ -1,60 +1,19 @@
 import { describe, expect, it } from "vitest";
-import { longestChain } from "../../../shared/calc-sheet/depth.ts";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { tableCell } from "../../../shared/calc-sheet/expression.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { call } from "../../../shared/catalogue/call.ts";
 import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
 import { type Argument, isCellError, isRange } from "../../../shared/cells/cell.ts";
-import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
-import { type DutyText, EMPTY_DUTY, type FieldKey } from "../../../shared/duty/duty-text.ts";
+import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { powerLadder } from "../../../shared/package/power-ladder.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
+import { dutyOf, type Fields, STRAIGHT_PUMP } from "../../support/duty-of.ts";
+import { longestChain } from "../../support/longest-chain.ts";
 
-/** A curve of straight figures; 1000 gpm at 200 ft and 70 % takes most. */
-const POINTS = [
-  ["0", "300", ""],
-  ["250", "295", "50"],
-  ["500", "280", "68"],
-  ["750", "250", "75"],
-  ["1000", "200", "70"],
-] as const;
-
-function duty(fields: Partial<Record<FieldKey, string>>, speed = "1780", unitSet: DutyText["unitSet"] = "US"): Duty {
-  const typed: DutyText = {
-    ...EMPTY_DUTY,
-    unitSet,
-    fields: {
-      ...EMPTY_DUTY.fields,
-      flow: "600 gpm",
-      sourceLevel: "0",
-      pumpLevel: "-2",
-      deliveryLevel: "200 ft",
-      ...fields,
-    },
-    suctionLine: [{ pipe: "10in sch40", length: "20 ft", fittings: "1 entrance flush" }],
-    dischargeLine: [{ pipe: "8in sch40", length: "500 ft", fittings: "1 exit" }],
-    pump: {
-      name: "one of straight figures (invented)",
-      speed,
-      impellerDiameter: "14 in",
-      points: POINTS.map(([flow, head, efficiency]) => ({
-        flow: `${flow} gpm`,
-        head: `${head} ft`,
-        efficiency,
-        npshRequired: "",
-      })),
-      speedRatio: "",
-      trimRatio: "",
-      count: "",
-      arrangement: "parallel",
-    },
-  };
-  const read = decodeDuty(typed);
-  if (read.duty === undefined) throw new Error(JSON.stringify([...read.findings]));
-  return read.duty;
-}
+const duty = (fields: Fields, speed = "1780", unitSet: DutyText["unitSet"] = "US"): Duty =>
+  dutyOf({ deliveryLevel: "200 ft", ...fields }, { unitSet, pump: { ...STRAIGHT_PUMP, speed } });
 
 function cellsOf(of: Duty): ReadonlyMap<string, Argument> {
   return workOut(dutyPlan(of)).cells;

@@ -1,23 +1,16 @@
 import { describe, expect, it } from "vitest";
-import { longestChain } from "../../../shared/calc-sheet/depth.ts";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { isCellError, isRange } from "../../../shared/cells/cell.ts";
-import { decodeDuty } from "../../../shared/duty/decode.ts";
-import type { Duty } from "../../../shared/duty/duty.ts";
-import { type DutyText, EMPTY_DUTY } from "../../../shared/duty/duty-text.ts";
+import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { boxOf } from "../../../shared/ports/a1.ts";
 import type { SheetSpec } from "../../../shared/ports/sheet-spec.ts";
+import { dutyRead, dutyText } from "../../support/duty-of.ts";
+import { longestChain } from "../../support/longest-chain.ts";
 
 const samples = SAMPLE_DUTIES.map(({ name, duty }) => ({ name, typed: duty }));
-
-function read(typed: DutyText): Duty {
-  const { duty, findings } = decodeDuty(typed);
-  if (duty === undefined) throw new Error(JSON.stringify([...findings]));
-  return duty;
-}
 
 function sheetOf(typed: DutyText): SheetSpec {
   const sheet = dutySheet(typed);
@@ -27,24 +20,24 @@ function sheetOf(typed: DutyText): SheetSpec {
 
 /** What a keyed cell of the worked plan shows. */
 function shown(typed: DutyText, key: string): number {
-  return workOut(dutyPlan(read(typed))).cells.get(key) as number;
+  return workOut(dutyPlan(dutyRead(typed))).cells.get(key) as number;
 }
 
 /** A duty around measured pipes and a described liquid, so that every figure is stated. */
-const STATED: DutyText = {
-  ...EMPTY_DUTY,
-  unitSet: "SI",
-  fields: {
-    ...EMPTY_DUTY.fields,
+const STATED = dutyText(
+  {
     liquid: "999.70154017 kg/m3, 1.30590142065 mPa.s, pv 1.2282 kPa",
     flow: "150",
     sourceLevel: "-5",
     pumpLevel: "0",
     deliveryLevel: "9",
   },
-  suctionLine: [{ pipe: "ID 303.18 mm rough 0.02 mm", length: "15", fittings: "K 2.1" }],
-  dischargeLine: [{ pipe: "ID 303.18 mm rough 0.01 mm", length: "1600", fittings: "K 8.0, 1 exit" }],
-};
+  {
+    unitSet: "SI",
+    suctionLine: [{ pipe: "ID 303.18 mm rough 0.02 mm", length: "15", fittings: "K 2.1" }],
+    dischargeLine: [{ pipe: "ID 303.18 mm rough 0.01 mm", length: "1600", fittings: "K 8.0, 1 exit" }],
+  },
+);
 
 describe("the calc sheet of a duty", () => {
   it("adds up to the head of a published-method case worked out elsewhere", () => {
@@ -61,7 +54,7 @@ describe("the calc sheet of a duty", () => {
   });
 
   it.each(samples)("has no error in any worked cell: $name", ({ typed }) => {
-    const { cells } = workOut(dutyPlan(read(typed)));
+    const { cells } = workOut(dutyPlan(dutyRead(typed)));
     const inError = [...cells].filter(([, cell]) =>
       isRange(cell) ? cell.flat().some(isCellError) : isCellError(cell),
     );
@@ -75,7 +68,7 @@ describe("the calc sheet of a duty", () => {
   });
 
   it.each(samples)("chains no more than three of our functions: $name", ({ typed }) => {
-    const longest = longestChain(dutyPlan(read(typed)));
+    const longest = longestChain(dutyPlan(dutyRead(typed)));
     expect(longest).toBeGreaterThan(0);
     expect(longest).toBeLessThanOrEqual(3);
   });
@@ -152,7 +145,7 @@ describe("the calc sheet of a duty", () => {
 
   it("writes a run without fittings so that its cells still answer", () => {
     const typed = { ...STATED, suctionLine: [{ pipe: "ID 303.18 mm rough 0.02 mm", length: "15", fittings: "" }] };
-    const { cells } = workOut(dutyPlan(read(typed)));
+    const { cells } = workOut(dutyPlan(dutyRead(typed)));
     expect(cells.get("suctionFittings")).toBe(0);
     // The suction line's K of 2.1 gone, 2.1 × 0.220115 m (V²/2g, case 6-tdh-007) less.
     expect(cells.get("totalHead")).toBeCloseTo(32.5057183175 - 2.1 * 0.220115126998, 7);

@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { longestChain } from "../../../shared/calc-sheet/depth.ts";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { tableCell } from "../../../shared/calc-sheet/expression.ts";
 import { layOut } from "../../../shared/calc-sheet/layout.ts";
@@ -8,59 +7,26 @@ import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { type Argument, isCellError, isRange } from "../../../shared/cells/cell.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
-import { type DutyText, EMPTY_DUTY, type FieldKey } from "../../../shared/duty/duty-text.ts";
+import type { DutyText, FieldKey } from "../../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { costParts } from "../../../shared/package/cost-parts.ts";
 import { type ShownSection, shownSection } from "../../../shared/package/shown-section.ts";
+import { dutyRead, dutyText, type Fields, STRAIGHT_PUMP } from "../../support/duty-of.ts";
+import { longestChain } from "../../support/longest-chain.ts";
 
-/** A curve of straight figures; a line so wide that the pump meets the static head at 500 gpm, 280 ft and 68 %. */
-const POINTS = [
-  ["0", "300", ""],
-  ["250", "295", "50"],
-  ["500", "280", "68"],
-  ["750", "250", "75"],
-  ["1000", "200", "70"],
-] as const;
-
-const PUMP = {
-  name: "one of straight figures (invented)",
-  speed: "1780 rpm",
-  impellerDiameter: "14 in",
-  points: POINTS.map(([flow, head, efficiency]) => ({
-    flow: `${flow} gpm`,
-    head: `${head} ft`,
-    efficiency,
-    npshRequired: "",
-  })),
-  speedRatio: "",
-  trimRatio: "",
-  count: "",
-  arrangement: "parallel",
-} as const;
-
-function typed(fields: Partial<Record<FieldKey, string>>, change: Partial<DutyText> = {}): DutyText {
-  return {
-    ...EMPTY_DUTY,
-    fields: {
-      ...EMPTY_DUTY.fields,
-      flow: "500 gpm",
-      sourceLevel: "0",
-      pumpLevel: "-2 ft",
-      deliveryLevel: "280 ft",
-      ...fields,
+/** A line so wide that the pump meets the static head at 500 gpm, 280 ft and 68 %. */
+const typed = (fields: Fields, change: Partial<DutyText> = {}): DutyText =>
+  dutyText(
+    { flow: "500 gpm", deliveryLevel: "280 ft", ...fields },
+    {
+      suctionLine: [{ pipe: "24in STD", length: "20 ft", fittings: "" }],
+      dischargeLine: [{ pipe: "24in STD", length: "100 ft", fittings: "1 gate" }],
+      pump: STRAIGHT_PUMP,
+      ...change,
     },
-    suctionLine: [{ pipe: "24in STD", length: "20 ft", fittings: "" }],
-    dischargeLine: [{ pipe: "24in STD", length: "100 ft", fittings: "1 gate" }],
-    pump: PUMP,
-    ...change,
-  };
-}
+  );
 
-function duty(fields: Partial<Record<FieldKey, string>> = {}, change: Partial<DutyText> = {}): Duty {
-  const read = decodeDuty(typed(fields, change));
-  if (read.duty === undefined) throw new Error(JSON.stringify([...read.findings]));
-  return read.duty;
-}
+const duty = (fields: Fields = {}, change: Partial<DutyText> = {}): Duty => dutyRead(typed(fields, change));
 
 function cellsOf(of: Duty): ReadonlyMap<string, Argument> {
   return workOut(dutyPlan(of)).cells;
@@ -112,8 +78,9 @@ describe("quantities on the sheet", () => {
   it("state the class once, here only where no section above does", () => {
     const { pump: _, ...unchosen } = typed({ flangeClass: "150" });
     for (const text of [typed({ flangeClass: "150" }), unchosen]) {
-      const { duty: of } = decodeDuty(text);
-      const stated = of && dutyPlan(of).items.filter((item) => item.kind === "input" && item.key === "flangeClass");
+      const stated = dutyPlan(dutyRead(text)).items.filter(
+        (item) => item.kind === "input" && item.key === "flangeClass",
+      );
       expect(stated).toHaveLength(1);
     }
   });
@@ -174,10 +141,10 @@ describe("energy on the sheet", () => {
   });
 
   it("takes 93 % where no motor is held", () => {
-    const unknown = cellsOf(duty(MOTOR, { pump: { ...PUMP, speed: "" } }));
+    const unknown = cellsOf(duty(MOTOR, { pump: { ...STRAIGHT_PUMP, speed: "" } }));
     expect(unknown.get("efficiencyTaken")).toBe(93);
     // 1600 rpm is no speed of a motor on the mains.
-    expect(cellsOf(duty(MOTOR, { pump: { ...PUMP, speed: "1600 rpm" } })).get("efficiencyTaken")).toBe(93);
+    expect(cellsOf(duty(MOTOR, { pump: { ...STRAIGHT_PUMP, speed: "1600 rpm" } })).get("efficiencyTaken")).toBe(93);
   });
 
   // By hand: 51.99 hp × 0.38 lb/hp-h / 7.0102 lb/US gal = 2.818 US gal/h; 2000 h: 5636 US gal; at 3.90: 21 982.
@@ -202,7 +169,7 @@ describe("energy on the sheet", () => {
 
   it("counts an engine for each pump", () => {
     // Two in parallel meet the same static head at twice the flow.
-    const two = cellsOf(duty({ ...ENGINE, flow: "1000 gpm" }, { pump: { ...PUMP, count: "2" } }));
+    const two = cellsOf(duty({ ...ENGINE, flow: "1000 gpm" }, { pump: { ...STRAIGHT_PUMP, count: "2" } }));
     expect(figure(two, "runningCost") / (2 * 21_982)).toBeCloseTo(1, 3);
   });
 

@@ -1,20 +1,17 @@
 import { describe, expect, it } from "vitest";
-import { longestChain } from "../../../shared/calc-sheet/depth.ts";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { tableCell } from "../../../shared/calc-sheet/expression.ts";
 import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { isCellError, isRange } from "../../../shared/cells/cell.ts";
-import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
-import { type DutyText, EMPTY_DUTY, type FieldKey, type PumpText } from "../../../shared/duty/duty-text.ts";
+import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { type ShownSection, shownSection } from "../../../shared/package/shown-section.ts";
+import { dutyOf, type Fields, pumpText } from "../../support/duty-of.ts";
+import { longestChain } from "../../support/longest-chain.ts";
 
 /** A flooded pump on 68 °F water of known make-up with a little soft solid, in US units; what a case changes. */
-const STATED: Partial<Record<FieldKey, string>> = {
-  flow: "600",
-  sourceLevel: "0",
-  pumpLevel: "-2",
+const STATED: Fields = {
   deliveryLevel: "60",
   temperature: "68",
   pH: "7",
@@ -27,35 +24,18 @@ const STATED: Partial<Record<FieldKey, string>> = {
   makeUp: "nothing else",
 };
 
-function duty(fields: Partial<Record<FieldKey, string>> = {}, change: Partial<DutyText> = {}): Duty {
-  const typed: DutyText = {
-    ...EMPTY_DUTY,
-    fields: { ...EMPTY_DUTY.fields, ...STATED, ...fields },
-    suctionLine: [{ pipe: "10in sch40", length: "20", fittings: "1 entrance flush" }],
-    dischargeLine: [{ pipe: "8in sch40", length: "500", fittings: "1 exit" }],
-    ...change,
-  };
-  const read = decodeDuty(typed);
-  if (read.duty === undefined) throw new Error(JSON.stringify([...read.findings]));
-  return read.duty;
-}
+const duty = (fields: Fields = {}, change: Partial<DutyText> = {}): Duty => dutyOf({ ...STATED, ...fields }, change);
 
-const PUMP: PumpText = {
-  name: "one (invented)",
-  speed: "1780",
-  impellerDiameter: "14",
-  points: [
+const PUMP = pumpText(
+  [
     ["0", "90"],
     ["600", "75"],
     ["1000", "50"],
-  ].map(([flow = "", head = ""]) => ({ flow, head, efficiency: "", npshRequired: "" })),
-  speedRatio: "",
-  trimRatio: "",
-  count: "1",
-  arrangement: "parallel",
-};
+  ],
+  { speed: "1780", impellerDiameter: "14" },
+);
 
-function section(fields: Partial<Record<FieldKey, string>> = {}, change: Partial<DutyText> = {}): ShownSection {
+function section(fields: Fields = {}, change: Partial<DutyText> = {}): ShownSection {
   const shown = shownSection(duty(fields, change), "Materials");
   if (shown === undefined) throw new Error("no such section");
   return shown;
@@ -90,10 +70,10 @@ describe("materials on the sheet", () => {
   });
 
   it("takes every stated field into account", () => {
-    const first = (fields: Partial<Record<FieldKey, string>>) => firstOf(section(fields));
+    const first = (fields: Fields) => firstOf(section(fields));
     expect(first({ solids: "30", solidsHardness: "sand" })).toBe("high-chrome white iron (suits)");
     expect(first({ chlorides: "19000" })).toMatch(/^cast duplex/);
-    const verdictOf = (name: string, fields: Partial<Record<FieldKey, string>>): string | undefined =>
+    const verdictOf = (name: string, fields: Fields): string | undefined =>
       section(fields)
         .lists.flatMap(({ options }) => options)
         .find((option) => option.name === name)?.verdict;
@@ -106,7 +86,7 @@ describe("materials on the sheet", () => {
   });
 
   it("says the screen and its limit where it fires, and why the others do not suit", () => {
-    const said = (name: string, fields: Partial<Record<FieldKey, string>>): string =>
+    const said = (name: string, fields: Fields): string =>
       section(fields)
         .lists.flatMap(({ options }) => options)
         .filter((option) => option.name === name)

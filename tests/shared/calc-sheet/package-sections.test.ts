@@ -1,49 +1,17 @@
 import { describe, expect, it } from "vitest";
-import { longestChain } from "../../../shared/calc-sheet/depth.ts";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { isCellError, isRange } from "../../../shared/cells/cell.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
-import { type DutyText, EMPTY_DUTY, type FieldKey } from "../../../shared/duty/duty-text.ts";
+import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
+import { dutyOf, dutyText, type Fields, STRAIGHT_PUMP } from "../../support/duty-of.ts";
+import { longestChain } from "../../support/longest-chain.ts";
 
-const POINTS = [
-  ["0", "300", ""],
-  ["250", "295", "50"],
-  ["500", "280", "68"],
-  ["750", "250", "75"],
-  ["1000", "200", "70"],
-] as const;
-
-function duty(fields: Partial<Record<FieldKey, string>>, change: Partial<DutyText> = {}): Duty {
-  const typed: DutyText = {
-    ...EMPTY_DUTY,
-    fields: {
-      ...EMPTY_DUTY.fields,
-      flow: "600",
-      sourceLevel: "0",
-      pumpLevel: "-2",
-      deliveryLevel: "600",
-      ...fields,
-    },
-    suctionLine: [{ pipe: "10in sch40", length: "20", fittings: "1 entrance flush" }],
-    dischargeLine: [{ pipe: "8in sch40", length: "500", fittings: "1 exit" }],
-    pump: {
-      name: "three in line (invented)",
-      speed: "1780",
-      impellerDiameter: "14",
-      points: POINTS.map(([flow, head, efficiency]) => ({ flow, head, efficiency, npshRequired: "" })),
-      speedRatio: "",
-      trimRatio: "",
-      count: "3",
-      arrangement: "series",
-    },
-    ...change,
-  };
-  const read = decodeDuty(typed);
-  if (read.duty === undefined) throw new Error(JSON.stringify([...read.findings]));
-  return read.duty;
+function duty(fields: Fields, change: Partial<DutyText> = {}): Duty {
+  const pump = { ...STRAIGHT_PUMP, count: "3", arrangement: "series" } as const;
+  return dutyOf({ deliveryLevel: "600", ...fields }, { pump, ...change });
 }
 
 function cellsOf(of: Duty): ReturnType<typeof workOut>["cells"] {
@@ -140,20 +108,7 @@ describe("package fields", () => {
     ["solidsHardness", "so so"],
     ["pH", "acid"],
   ] as const)("%s “%s” is refused there and nowhere else", (key, text) => {
-    const typed: DutyText = {
-      ...EMPTY_DUTY,
-      fields: {
-        ...EMPTY_DUTY.fields,
-        flow: "600",
-        sourceLevel: "0",
-        pumpLevel: "-2",
-        deliveryLevel: "60",
-        [key]: text,
-      },
-      suctionLine: [{ pipe: "10in sch40", length: "20", fittings: "" }],
-      dischargeLine: [{ pipe: "8in sch40", length: "500", fittings: "1 exit" }],
-    };
-    const { duty: read, findings } = decodeDuty(typed);
+    const { duty: read, findings } = decodeDuty(dutyText({ deliveryLevel: "60", [key]: text }));
     expect(read).toBeUndefined();
     const wrong = [...findings].filter(([, list]) => list.some(({ severity }) => severity === "error"));
     expect(wrong.map(([place]) => place)).toEqual([key]);

@@ -1,16 +1,16 @@
 import { describe, expect, it } from "vitest";
-import { longestChain } from "../../../shared/calc-sheet/depth.ts";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { tableCell } from "../../../shared/calc-sheet/expression.ts";
 import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { isCellError, isRange } from "../../../shared/cells/cell.ts";
-import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
-import { type DutyText, EMPTY_DUTY, type FieldKey, type PumpText } from "../../../shared/duty/duty-text.ts";
+import type { PumpText } from "../../../shared/duty/duty-text.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
 import { quotedSheetName } from "../../../shared/ports/sheet-name.ts";
 import { headlessGrid } from "../../../workbench/headless.ts";
+import { dutyOf, type Fields, STRAIGHT_PUMP } from "../../support/duty-of.ts";
+import { longestChain } from "../../support/longest-chain.ts";
 
 /*
  * Hand calculations. Water at 20 °C, 998.206 kg/m³ (IAPWS-IF97): 998.206 × 9.80665 × 0.3048 / 6894.757 = 0.432751 psi a
@@ -20,43 +20,8 @@ import { headlessGrid } from "../../../workbench/headless.ts";
 const PSI_A_FOOT = 0.432751;
 const STAGE = 136.317;
 
-const HEADS = [
-  ["0", "300"],
-  ["250", "295"],
-  ["500", "280"],
-  ["750", "250"],
-  ["1000", "200"],
-] as const;
-
-function duty(fields: Partial<Record<FieldKey, string>>, pump: Partial<PumpText> = {}): Duty {
-  const typed: DutyText = {
-    ...EMPTY_DUTY,
-    fields: {
-      ...EMPTY_DUTY.fields,
-      flow: "600",
-      sourceLevel: "0",
-      pumpLevel: "-2",
-      deliveryLevel: "100",
-      ...fields,
-    },
-    suctionLine: [{ pipe: "10in sch40", length: "20", fittings: "1 entrance flush" }],
-    dischargeLine: [{ pipe: "8in sch40", length: "500", fittings: "1 exit" }],
-    pump: {
-      name: "in line (invented)",
-      speed: "1780",
-      impellerDiameter: "14",
-      points: HEADS.map(([flow, head]) => ({ flow, head, efficiency: "", npshRequired: "" })),
-      speedRatio: "",
-      trimRatio: "",
-      count: "1",
-      arrangement: "series",
-      ...pump,
-    },
-  };
-  const read = decodeDuty(typed);
-  if (read.duty === undefined) throw new Error(JSON.stringify([...read.findings]));
-  return read.duty;
-}
+const duty = (fields: Fields, pump: Partial<PumpText> = {}): Duty =>
+  dutyOf(fields, { pump: { ...STRAIGHT_PUMP, arrangement: "series", ...pump } });
 
 function cellsOf(of: Duty): ReturnType<typeof workOut>["cells"] {
   return workOut(dutyPlan(of)).cells;
@@ -186,7 +151,7 @@ describe("the greatest head of one pump", () => {
     expect(statementsOf(duty({ greatestSpeed: "1780", greatestImpeller: "14" }))).not.toMatch(
       /greatest (speed|impeller)/,
     );
-    const points = HEADS.slice(1).map(([flow, head]) => ({ flow, head, efficiency: "", npshRequired: "" }));
+    const points = STRAIGHT_PUMP.points.slice(1);
     expect(statementsOf(duty({}, { points }))).toContain("the true pressures are HIGHER");
     expect(statementsOf(duty({}))).not.toContain("HIGHER");
   });
@@ -205,8 +170,7 @@ describe("what the pressures are held against", () => {
   });
 
   it("names the weakest of flange, casing and other part: discharge at 141.32 psi", () => {
-    const of = (fields: Partial<Record<FieldKey, string>>) =>
-      cellsOf(duty({ greatestSuctionPressure: "5", flangeClass: "150", ...fields }));
+    const of = (fields: Fields) => cellsOf(duty({ greatestSuctionPressure: "5", flangeClass: "150", ...fields }));
     const hose = of({ casingWorkingPressure: "225", otherPart: "hose", otherPartPressure: "150" });
     expect(hose.get("weakestPart")).toBe("hose");
     expect(hose.get("otherPartVerdict")).toBe("holds the discharge");

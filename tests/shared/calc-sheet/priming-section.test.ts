@@ -1,27 +1,22 @@
 import { describe, expect, it } from "vitest";
-import { longestChain } from "../../../shared/calc-sheet/depth.ts";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
 import { tableCell } from "../../../shared/calc-sheet/expression.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { isCellError, isRange } from "../../../shared/cells/cell.ts";
-import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
-import { type DutyText, EMPTY_DUTY, type FieldKey } from "../../../shared/duty/duty-text.ts";
-import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
+import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { risingWater } from "../../../shared/package/rising-water.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
 import { boxOf } from "../../../shared/ports/a1.ts";
+import { dutyOf, dutyRead, dutyText, type Fields, QUARRY } from "../../support/duty-of.ts";
+import { longestChain } from "../../support/longest-chain.ts";
 
 /** The worked example of the published cases, O-P04: 6 in, 5 m up and 6 m level, 60 L, 0.0236 m³/s, 10 kPa. */
-function typed(fields: Partial<Record<FieldKey, string>> = {}, pipe = "ID 152.4 mm rough 0.045 mm"): DutyText {
-  return {
-    ...EMPTY_DUTY,
-    unitSet: "SI",
-    fields: {
-      ...EMPTY_DUTY.fields,
+const typed = (fields: Fields = {}, pipe = "ID 152.4 mm rough 0.045 mm"): DutyText =>
+  dutyText(
+    {
       flow: "20",
-      sourceLevel: "0",
       pumpLevel: "5",
       deliveryLevel: "20",
       liquid: "998.2 kg/m3, 1 cSt, pv 2.3 kPa",
@@ -29,16 +24,10 @@ function typed(fields: Partial<Record<FieldKey, string>> = {}, pipe = "ID 152.4 
       casingVolume: "60",
       ...fields,
     },
-    suctionLine: [{ pipe, length: "11", fittings: "" }],
-    dischargeLine: [{ pipe: "8in sch40", length: "500", fittings: "1 exit" }],
-  };
-}
+    { unitSet: "SI", suctionLine: [{ pipe, length: "11", fittings: "" }] },
+  );
 
-function duty(fields: Partial<Record<FieldKey, string>> = {}): Duty {
-  const read = decodeDuty(typed(fields));
-  if (read.duty === undefined) throw new Error(JSON.stringify([...read.findings]));
-  return read.duty;
-}
+const duty = (fields: Fields = {}): Duty => dutyRead(typed(fields));
 
 const cellsOf = (of: Duty) => workOut(dutyPlan(of)).cells;
 
@@ -133,28 +122,24 @@ describe("priming on the sheet", () => {
 });
 
 describe("the greatest lift of a chosen pump with NPSHR on its curve", () => {
-  const quarry = (SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number]).duty;
   const raisedTo = (pumpLevel: string, airPump = "50 cfm"): ReadonlyMap<string, unknown> => {
-    const fields = { ...quarry.fields, npshRequired: "", pumpLevel, airPump };
-    const read = decodeDuty({ ...quarry, fields });
-    if (read.duty === undefined) throw new Error("the sample does not decode");
-    return workOut(dutyPlan(read.duty)).cells;
+    return cellsOf(dutyOf({ npshRequired: "", pumpLevel, airPump }, QUARRY));
   };
 
   it("leaves the pump raised to it just the NPSH margin wanted", () => {
-    const lift = raisedTo(quarry.fields.pumpLevel).get("liftByNpsh") as number;
+    const lift = raisedTo(QUARRY.fields.pumpLevel).get("liftByNpsh") as number;
     expect(lift).toBeGreaterThan(12);
     // A check by the whole calculation again, with the pump so high over the source.
-    const raised = raisedTo(String(Number(quarry.fields.sourceLevel) + lift));
-    expect(raised.get("operatingNpshMargin")).toBeCloseTo(Number(quarry.fields.npshMargin), 6);
+    const raised = raisedTo(String(Number(QUARRY.fields.sourceLevel) + lift));
+    expect(raised.get("operatingNpshMargin")).toBeCloseTo(Number(QUARRY.fields.npshMargin), 6);
     expect(raised.get("liftByNpsh")).toBeCloseTo(lift, 6);
   });
 
   it("rules where it is the least, and not where another is", () => {
-    const cold = raisedTo(quarry.fields.pumpLevel);
+    const cold = raisedTo(QUARRY.fields.pumpLevel);
     expect([cold.get("liftRule"), cold.get("greatestPrimingLift")]).toEqual(["NPSH", cold.get("liftByNpsh")]);
     // By hand: 13 inHg of vacuum hold 13 × 1.133 ft = 14.7 ft of water at sea level, less than NPSH leaves.
-    const poor = raisedTo(quarry.fields.pumpLevel, "50 cfm, blank-off 13 inHg");
+    const poor = raisedTo(QUARRY.fields.pumpLevel, "50 cfm, blank-off 13 inHg");
     expect([poor.get("liftRule"), poor.get("greatestPrimingLift")]).toEqual(["blank-off", poor.get("liftByBlankOff")]);
     expect(poor.get("liftByBlankOff")).toBeLessThan(14.75);
   });

@@ -1,24 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { longestChain } from "../../../shared/calc-sheet/depth.ts";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
 import { type WorkedPlan, workOut } from "../../../shared/calc-sheet/work-out.ts";
-import { decodeDuty } from "../../../shared/duty/decode.ts";
-import type { Duty } from "../../../shared/duty/duty.ts";
-import { type DutyText, EMPTY_DUTY, EMPTY_PUMP, type PumpText } from "../../../shared/duty/duty-text.ts";
-import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
+import type { DutyText, PumpText } from "../../../shared/duty/duty-text.ts";
 import type { SheetSpec } from "../../../shared/ports/sheet-spec.ts";
-
-const quarry = (SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number]).duty;
-
-function read(typed: DutyText): Duty {
-  const { duty, findings } = decodeDuty(typed);
-  if (duty === undefined) throw new Error(JSON.stringify([...findings]));
-  return duty;
-}
+import { dutyRead, dutyText, pumpText, QUARRY } from "../../support/duty-of.ts";
+import { longestChain } from "../../support/longest-chain.ts";
 
 function worked(typed: DutyText): WorkedPlan["cells"] {
-  return workOut(dutyPlan(read(typed))).cells;
+  return workOut(dutyPlan(dutyRead(typed))).cells;
 }
 
 function sheetOf(typed: DutyText): SheetSpec {
@@ -32,29 +22,19 @@ function sheetOf(typed: DutyText): SheetSpec {
  * of 5.047 in pipe of 0.00015 ft roughness with K 12, viscosity 1.12213897246e-6 m²/s (here times 998.2 kg/m³). The
  * suction line is so short and wide that it loses nothing.
  */
-const PUBLISHED: DutyText = {
-  ...EMPTY_DUTY,
-  fields: {
-    ...EMPTY_DUTY.fields,
+const PUBLISHED = dutyText(
+  {
     liquid: "998.2 kg/m3, 1.120119122310 cP, pv 0.25 psi",
     flow: "450",
-    sourceLevel: "0",
     pumpLevel: "0",
     deliveryLevel: "60",
   },
-  suctionLine: [{ pipe: "ID 60 in rough 0 in", length: "0.001", fittings: "K 0" }],
-  dischargeLine: [{ pipe: "ID 5.047 in rough 0.0018 in", length: "1200", fittings: "K 12" }],
-  pump: {
-    ...EMPTY_PUMP,
-    name: "published case",
-    points: [140, 139, 135, 128, 118, 105, 88].map((head, i) => ({
-      flow: String(100 * i),
-      head: String(head),
-      efficiency: "",
-      npshRequired: "",
-    })),
+  {
+    suctionLine: [{ pipe: "ID 60 in rough 0 in", length: "0.001", fittings: "K 0" }],
+    dischargeLine: [{ pipe: "ID 5.047 in rough 0.0018 in", length: "1200", fittings: "K 12" }],
+    pump: pumpText([140, 139, 135, 128, 118, 105, 88].map((head, i) => [String(100 * i), String(head)])),
   },
-};
+);
 
 function withPump(typed: DutyText, change: Partial<PumpText>): DutyText {
   return { ...typed, pump: { ...(typed.pump as PumpText), ...change } };
@@ -76,32 +56,28 @@ describe("the chosen pump on the sheet", () => {
    * Q = √2000 L/s; at 30 m less 10 at √3000. The curve has a point at each. Efficiency 0.8 at √2000 and 1000 kg/m³:
    * P = 1000 × 9.80665 × 0.0447214 × 30 / 0.8 = 16.4466 kW.
    */
-  const BY_HAND: DutyText = {
-    ...EMPTY_DUTY,
-    unitSet: "SI",
-    fields: {
-      ...EMPTY_DUTY.fields,
+  const BY_HAND = dutyText(
+    {
       liquid: "1000 kg/m3, 1 mPa.s, pv 2 kPa",
       flow: "40",
-      sourceLevel: "0",
       pumpLevel: "1",
       deliveryLevel: "30",
       leastStaticHead: "20",
       npshMargin: "1",
     },
-    suctionLine: [{ pipe: "ID 5000 mm rough 0 mm", length: "0.001", fittings: "K 0" }],
-    dischargeLine: [{ pipe: "ID 5000 mm rough 0 mm", length: "0.001", fittings: "K 0" }],
-    pump: {
-      ...EMPTY_PUMP,
-      points: [
+    {
+      unitSet: "SI",
+      suctionLine: [{ pipe: "ID 5000 mm rough 0 mm", length: "0.001", fittings: "K 0" }],
+      dischargeLine: [{ pipe: "ID 5000 mm rough 0 mm", length: "0.001", fittings: "K 0" }],
+      pump: pumpText([
         ["0", "50", "", "2"],
         ["20", "46", "50", "2.4"],
         [String(Math.sqrt(2000)), "30", "80", "3"],
         [String(Math.sqrt(3000)), "20", "72", "3.5"],
         ["60", "14", "65", "4"],
-      ].map(([flow = "", head = "", efficiency = "", npshRequired = ""]) => ({ flow, head, efficiency, npshRequired })),
+      ]),
     },
-  };
+  );
 
   it("takes flow, power and NPSH margin worked by hand", () => {
     const cells = worked(BY_HAND);
@@ -141,7 +117,7 @@ describe("the chosen pump on the sheet", () => {
 
   it("grows pipes rougher that are smoother than the aged roughness, hose and rougher ones not", () => {
     const typed: DutyText = {
-      ...quarry,
+      ...QUARRY,
       dischargeLine: [
         { pipe: "8in sch40", length: "250", fittings: "1 exit" },
         { pipe: "ID 200 mm steel", length: "250", fittings: "" },
@@ -166,7 +142,7 @@ describe("the chosen pump on the sheet", () => {
     for (const key of ["operatingEfficiency", "operatingPower", "operatingNpshRequired", "greatestPower"]) {
       expect(cells.has(key), key).toBe(false);
     }
-    expect(worked(quarry).has("operatingPower")).toBe(true);
+    expect(worked(QUARRY).has("operatingPower")).toBe(true);
   });
 
   it("runs pumps in series through the same flow", () => {
@@ -182,13 +158,13 @@ describe("the chosen pump on the sheet", () => {
   });
 
   it.each([
-    { why: "the sample", typed: quarry },
+    { why: "the sample", typed: QUARRY },
     { why: "no efficiency and no NPSHR", typed: PUBLISHED },
-    { why: "pumps in parallel, slowed and trimmed", typed: withPump(quarry, { count: "2", trimRatio: "0.9" }) },
-    { why: "an unnamed pump", typed: withPump(quarry, { name: "", speed: "", impellerDiameter: "" }) },
-    { why: "a text for a formula", typed: withPump(quarry, { name: '=HYPERLINK("x")' }) },
+    { why: "pumps in parallel, slowed and trimmed", typed: withPump(QUARRY, { count: "2", trimRatio: "0.9" }) },
+    { why: "an unnamed pump", typed: withPump(QUARRY, { name: "", speed: "", impellerDiameter: "" }) },
+    { why: "a text for a formula", typed: withPump(QUARRY, { name: '=HYPERLINK("x")' }) },
   ])("chains no more than three functions and lays every item out: $why", ({ typed }) => {
-    const longest = longestChain(dutyPlan(read(typed)));
+    const longest = longestChain(dutyPlan(dutyRead(typed)));
     expect(longest).toBeGreaterThan(1);
     expect(longest).toBeLessThanOrEqual(3);
     const { cells } = sheetOf(typed);
@@ -197,7 +173,7 @@ describe("the chosen pump on the sheet", () => {
   });
 
   it("writes the curve as input cells under headings with their units", () => {
-    const { cells, names = {} } = sheetOf(quarry);
+    const { cells, names = {} } = sheetOf(QUARRY);
     const range = names["pump_curve"] as string;
     const [column, row] = [range.slice(0, 1), Number(/\d+/.exec(range)?.[0])];
     expect(cells.find(({ at }) => at === `${column}${row}`)?.v).toBe("flow, US gpm");
@@ -206,15 +182,15 @@ describe("the chosen pump on the sheet", () => {
   });
 
   it("changes nothing on the sheet of a duty without a pump", () => {
-    const { pump: _, ...rest } = quarry;
+    const { pump: _, ...rest } = QUARRY;
     const { charts = [], cells, print } = sheetOf(rest);
     expect(charts.map(({ title }) => title)).not.toContain("Head");
     expect(cells.some(({ f }) => f?.includes("OPERATINGPOINT"))).toBe(false);
-    expect(print?.breaks?.length).toBeLessThan(sheetOf(quarry).print?.breaks?.length ?? 0);
+    expect(print?.breaks?.length).toBeLessThan(sheetOf(QUARRY).print?.breaks?.length ?? 0);
   });
 
   it("draws its charts from ranges that hold figures", () => {
-    const { charts = [], cells } = sheetOf(quarry);
+    const { charts = [], cells } = sheetOf(QUARRY);
     const titles = charts.map(({ title }) => title);
     expect(titles).toEqual(expect.arrayContaining(["System curve", "Efficiency and shaft power", "Head", "NPSH"]));
     const filled = new Set(cells.filter(({ v, f }) => v !== undefined || f !== undefined).map(({ at }) => at));

@@ -1,25 +1,24 @@
 import { describe, expect, it } from "vitest";
-import { longestChain } from "../../../shared/calc-sheet/depth.ts";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
 import { tableCell } from "../../../shared/calc-sheet/expression.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { isCellError, isRange } from "../../../shared/cells/cell.ts";
-import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
-import { type DutyText, EMPTY_DUTY, EMPTY_PUMP, type FieldKey } from "../../../shared/duty/duty-text.ts";
+import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { settlingRuns } from "../../../shared/package/settling.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
+import { dutyRead, dutyText, type Fields, pumpText } from "../../support/duty-of.ts";
+import { longestChain } from "../../support/longest-chain.ts";
 
 /**
  * The line of 9-slurry-velocity-007 as a duty: 200 mm, 4 m/s, d50 0.4 mm, SG 2.65, 15 % by volume in SG 1 at 1.0034 cSt.
  * 15 % by volume is 0.15 × 2.65/1.2475 = 31.8637275 % by weight.
  */
 const PIPE = "ID 200 mm rough 0.045 mm";
-const FIELDS: Partial<Record<FieldKey, string>> = {
+const FIELDS: Fields = {
   flow: "0.125663706143592 m3/s",
-  sourceLevel: "0",
   pumpLevel: "-2",
   deliveryLevel: "20",
   liquid: "SG 1, 1.0034 cSt, pv 2.3 kPa",
@@ -29,37 +28,31 @@ const FIELDS: Partial<Record<FieldKey, string>> = {
 };
 
 /** A curve through round figures, made up for this test: 45 m and 70 % at the duty flow. */
-const PUMP = {
-  ...EMPTY_PUMP,
-  speed: "1000",
-  impellerDiameter: "500",
-  points: [
-    { flow: "0", head: "50", efficiency: "", npshRequired: "" },
-    { flow: "60", head: "48", efficiency: "55", npshRequired: "" },
-    { flow: "0.125663706143592 m3/s", head: "45", efficiency: "70", npshRequired: "" },
-    { flow: "180", head: "38", efficiency: "64", npshRequired: "" },
+const PUMP = pumpText(
+  [
+    ["0", "50"],
+    ["60", "48", "55"],
+    ["0.125663706143592 m3/s", "45", "70"],
+    ["180", "38", "64"],
   ],
-};
+  { speed: "1000", impellerDiameter: "500" },
+);
 
-function typed(fields: Partial<Record<FieldKey, string>> = {}, more: Partial<DutyText> = {}): DutyText {
-  return {
-    ...EMPTY_DUTY,
-    unitSet: "SI",
-    fields: { ...EMPTY_DUTY.fields, ...FIELDS, ...fields },
-    suctionLine: [{ pipe: PIPE, length: "10", fittings: "" }],
-    dischargeLine: [
-      { pipe: PIPE, length: "90", fittings: "" },
-      { pipe: PIPE, length: "100", fittings: "K 2" },
-    ],
-    ...more,
-  };
-}
+const typed = (fields: Fields = {}, more: Partial<DutyText> = {}): DutyText =>
+  dutyText(
+    { ...FIELDS, ...fields },
+    {
+      unitSet: "SI",
+      suctionLine: [{ pipe: PIPE, length: "10", fittings: "" }],
+      dischargeLine: [
+        { pipe: PIPE, length: "90", fittings: "" },
+        { pipe: PIPE, length: "100", fittings: "K 2" },
+      ],
+      ...more,
+    },
+  );
 
-function duty(fields: Partial<Record<FieldKey, string>> = {}, more: Partial<DutyText> = {}): Duty {
-  const read = decodeDuty(typed(fields, more));
-  if (read.duty === undefined) throw new Error(JSON.stringify([...read.findings]));
-  return read.duty;
-}
+const duty = (fields: Fields = {}, more: Partial<DutyText> = {}): Duty => dutyRead(typed(fields, more));
 
 const cellsOf = (of: Duty) => workOut(dutyPlan(of)).cells;
 const HEAD_RATIO = 1 - 0.0385 * 1.65 * (1 + 4 / 2.65) * 0.318637274549 * Math.log(0.4 / 0.0227);
@@ -284,8 +277,7 @@ describe("the section as a whole", () => {
     const sample = SAMPLE_DUTIES.find(({ name }) => name.includes("slurry"))?.duty as DutyText;
     const sheet = dutySheet(sample);
     expect(sheet.ok).toBe(true);
-    const { duty: of } = decodeDuty(sample);
-    const cells = cellsOf(of as Duty);
+    const cells = cellsOf(dutyRead(sample));
     expect(cells.get("slurryVerdict")).toBe("every run keeps moving");
     expect(cells.get("slurryHeadVerdict")).toBe("meets the slurry duty");
     expect(cells.get("slurryNpshVerdict")).toBe("meets the margin wanted");

@@ -8,14 +8,13 @@ import {
   type PumpText,
   placeKey,
 } from "../../../shared/duty/duty-text.ts";
-import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { loadDuty, saveDuty } from "../../../shared/duty/saved.ts";
+import { QUARRY } from "../../support/duty-of.ts";
 
-const good = (SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number]).duty;
-const goodPump = good.pump as PumpText;
+const goodPump = QUARRY.pump as PumpText;
 
 function withPump(change: Partial<PumpText>): DutyText {
-  return { ...good, pump: { ...goodPump, ...change } };
+  return { ...QUARRY, pump: { ...goodPump, ...change } };
 }
 
 function withPoint(row: number, change: Partial<CurvePointText>): DutyText {
@@ -23,7 +22,7 @@ function withPoint(row: number, change: Partial<CurvePointText>): DutyText {
 }
 
 function withField(key: FieldKey, text: string): DutyText {
-  return { ...good, fields: { ...good.fields, [key]: text } };
+  return { ...QUARRY, fields: { ...QUARRY.fields, [key]: text } };
 }
 
 /** The places that hold an error. */
@@ -34,7 +33,7 @@ function wrong(typed: DutyText): readonly string[] {
 
 describe("the chosen pump of a duty", () => {
   it("is read in the unit set, its curve as the cell functions read one", () => {
-    const pump = decodeDuty(good).duty?.pump;
+    const pump = decodeDuty(QUARRY).duty?.pump;
     // 1750 rpm over 60; 11 in; 1200 US gpm of 231 in³; 76.96 %, as typed in the sample.
     expect(pump?.speed).toBeCloseTo(1750 / 60, 12);
     expect(pump?.impellerDiameter).toBeCloseTo(11 * 0.0254, 12);
@@ -62,7 +61,7 @@ describe("the chosen pump of a duty", () => {
   });
 
   it("is passed over where nothing was typed of it", () => {
-    const { duty, findings } = decodeDuty({ ...good, pump: EMPTY_PUMP });
+    const { duty, findings } = decodeDuty({ ...QUARRY, pump: EMPTY_PUMP });
     expect(duty?.pump).toBeUndefined();
     expect([...findings.keys()].filter((place) => place.startsWith("pump"))).toEqual([]);
   });
@@ -103,8 +102,8 @@ describe("the chosen pump of a duty", () => {
     "reads or refuses any text anywhere without throwing: %s",
     (text) => {
       const everywhere: DutyText = {
-        ...good,
-        fields: { ...good.fields, leastStaticHead: text, agedRoughness: text, acceptanceGrade: text },
+        ...QUARRY,
+        fields: { ...QUARRY.fields, leastStaticHead: text, agedRoughness: text, acceptanceGrade: text },
         pump: {
           name: text,
           speed: text,
@@ -151,19 +150,19 @@ describe("the range of a duty", () => {
 
   it("takes the levels of a duty in metres to a rounding", () => {
     const fields = { sourceLevel: "0.1", deliveryLevel: "0.3", leastStaticHead: "0.2", greatestStaticHead: "0.2" };
-    const typed = { ...good, unitSet: "SI" as const, fields: { ...good.fields, ...fields } };
+    const typed = { ...QUARRY, unitSet: "SI" as const, fields: { ...QUARRY.fields, ...fields } };
     expect(wrong(typed).filter((place) => place.endsWith("StaticHead"))).toEqual([]);
   });
 });
 
 describe("a saved duty with a pump", () => {
   it("comes back as it was", () => {
-    const loaded = loadDuty(saveDuty(good));
+    const loaded = loadDuty(saveDuty(QUARRY));
     expect(loaded.ok && loaded.value.pump).toEqual(goodPump);
   });
 
   it("saved before there were pumps still loads", () => {
-    const { pump: _, ...before } = JSON.parse(saveDuty(good)) as Record<string, unknown>;
+    const { pump: _, ...before } = JSON.parse(saveDuty(QUARRY)) as Record<string, unknown>;
     const loaded = loadDuty(JSON.stringify(before));
     expect(loaded.ok && "pump" in loaded.value).toBe(false);
     expect(loaded.ok).toBe(true);
@@ -174,7 +173,7 @@ describe("a saved duty with a pump", () => {
     ["points that are no rows", { points: "many" }],
     ["a number for a text", { speed: 1750 }],
   ])("is refused with %s", (_, change) => {
-    const saved = JSON.parse(saveDuty(good)) as { readonly pump: object };
+    const saved = JSON.parse(saveDuty(QUARRY)) as { readonly pump: object };
     const loaded = loadDuty(JSON.stringify({ ...saved, pump: { ...saved.pump, ...change } }));
     expect(loaded.findings[0]).toMatchObject({ code: "duty-unreadable", severity: "error" });
   });

@@ -3,17 +3,16 @@ import { decodeDuty, missingFields } from "../../../shared/duty/decode.ts";
 import { type DutyText, EMPTY_DUTY, type FieldKey } from "../../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { loadDuty, saveDuty } from "../../../shared/duty/saved.ts";
-
-const good = (SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number]).duty;
+import { QUARRY } from "../../support/duty-of.ts";
 
 function withField(key: FieldKey, text: string): DutyText {
-  return { ...good, fields: { ...good.fields, [key]: text } };
+  return { ...QUARRY, fields: { ...QUARRY.fields, [key]: text } };
 }
 
 describe("decodeDuty", () => {
   it("reads a plain number in the unit set", () => {
     // 1200 US gpm × 231 in³ / 60 s, NIST SP 811.
-    expect(decodeDuty(good).duty?.flow).toBeCloseTo((1200 * 231 * 0.0254 ** 3) / 60, 15);
+    expect(decodeDuty(QUARRY).duty?.flow).toBeCloseTo((1200 * 231 * 0.0254 ** 3) / 60, 15);
   });
 
   it("lets a unit in the text win over the unit set", () => {
@@ -36,8 +35,8 @@ describe("decodeDuty", () => {
   });
 
   it("says which cell of a line is wrong", () => {
-    const dischargeLine = [good.dischargeLine[0], { pipe: "10in HDPE DR17", length: "-3", fittings: "1 nonsense" }];
-    const { findings } = decodeDuty({ ...good, dischargeLine: dischargeLine as DutyText["dischargeLine"] });
+    const dischargeLine = [QUARRY.dischargeLine[0], { pipe: "10in HDPE DR17", length: "-3", fittings: "1 nonsense" }];
+    const { findings } = decodeDuty({ ...QUARRY, dischargeLine: dischargeLine as DutyText["dischargeLine"] });
     expect([...findings.keys()]).toEqual(
       expect.arrayContaining(["dischargeLine.1.length", "dischargeLine.1.fittings"]),
     );
@@ -45,8 +44,8 @@ describe("decodeDuty", () => {
   });
 
   it("passes over blank line rows", () => {
-    const dischargeLine = [{ pipe: "", length: "", fittings: "" }, ...good.dischargeLine];
-    expect(decodeDuty({ ...good, dischargeLine }).duty?.dischargeLine).toHaveLength(good.dischargeLine.length);
+    const dischargeLine = [{ pipe: "", length: "", fittings: "" }, ...QUARRY.dischargeLine];
+    expect(decodeDuty({ ...QUARRY, dischargeLine }).duty?.dischargeLine).toHaveLength(QUARRY.dischargeLine.length);
   });
 
   it("names what is missing", () => {
@@ -70,8 +69,8 @@ describe("a saved duty", () => {
   it.each([
     ["not JSON", "flow=3"],
     ["another file", '{"name":"x"}'],
-    ["a later version", saveDuty(good).replace('"version": 1', '"version": 99')],
-    ["a wrong unit set", saveDuty(good).replace('"US"', '"IMPERIAL"')],
+    ["a later version", saveDuty(QUARRY).replace('"version": 1', '"version": 99')],
+    ["a wrong unit set", saveDuty(QUARRY).replace('"US"', '"IMPERIAL"')],
   ])("is refused with a reason: %s", (_, text) => {
     const loaded = loadDuty(text);
     expect(loaded.ok).toBe(false);
@@ -79,8 +78,8 @@ describe("a saved duty", () => {
   });
 
   it("without a field that came later still loads", () => {
-    const { curveFlow: _, ...fields } = good.fields;
-    const loaded = loadDuty(JSON.stringify({ ...JSON.parse(saveDuty(good)), fields }));
+    const { curveFlow: _, ...fields } = QUARRY.fields;
+    const loaded = loadDuty(JSON.stringify({ ...JSON.parse(saveDuty(QUARRY)), fields }));
     expect(loaded.ok && loaded.value.fields.curveFlow).toBe("");
   });
 });

@@ -1,33 +1,25 @@
 import { describe, expect, it } from "vitest";
-import { decodeDuty } from "../../../shared/duty/decode.ts";
-import type { Duty } from "../../../shared/duty/duty.ts";
 import type { DutyText, PumpText } from "../../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { headAndSuction } from "../../../shared/package/head-and-suction.ts";
 import { type PumpOnDuty, pumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
+import { dutyRead, QUARRY } from "../../support/duty-of.ts";
 
 const samples = SAMPLE_DUTIES.map(({ duty }) => duty);
-const quarry = samples[0] as DutyText;
-
-function read(typed: DutyText): Duty {
-  const { duty, findings } = decodeDuty(typed);
-  if (duty === undefined) throw new Error(JSON.stringify([...findings]));
-  return duty;
-}
 
 function shown(typed: DutyText): PumpOnDuty {
-  const pump = pumpOnDuty(read(typed));
+  const pump = pumpOnDuty(dutyRead(typed));
   if (pump === undefined) throw new Error("the duty has no pump");
   return pump;
 }
 
 function withPump(change: Partial<PumpText>): DutyText {
-  return { ...quarry, pump: { ...(quarry.pump as PumpText), ...change } };
+  return { ...QUARRY, pump: { ...(QUARRY.pump as PumpText), ...change } };
 }
 
 describe("the chosen pump on the duty for the pane", () => {
   it("is nothing where no pump is chosen", () => {
-    expect(pumpOnDuty(read(samples[1] as DutyText))).toBeUndefined();
+    expect(pumpOnDuty(dutyRead(samples[1] as DutyText))).toBeUndefined();
   });
 
   it("runs at the speed and trim stated", () => {
@@ -37,7 +29,7 @@ describe("the chosen pump on the duty for the pane", () => {
   });
 
   it("draws in engine units from the first flow of the curve to the last", () => {
-    const { head, efficiency, shaftPower, npshRequired, npshAvailable, systemCurves } = shown(quarry);
+    const { head, efficiency, shaftPower, npshRequired, npshAvailable, systemCurves } = shown(QUARRY);
     // 1560 US gpm × 0.96 of 231 in³ a gallon; shutoff head 136.36 ft × 0.96².
     expect(head.at(-1)?.flow).toBeCloseTo((0.96 * 1560 * 231 * 0.0254 ** 3) / 60, 12);
     expect(head[0]?.value).toBeCloseTo(136.36 * 0.96 ** 2 * 0.3048, 10);
@@ -48,7 +40,7 @@ describe("the chosen pump on the duty for the pane", () => {
   });
 
   it("lies on both its curves at the operating point", () => {
-    const { operatingPoint, head, systemCurves } = shown(quarry);
+    const { operatingPoint, head, systemCurves } = shown(QUARRY);
     const at = operatingPoint.flow as number;
     for (const drawn of [head, systemCurves[0]?.points ?? []]) {
       const after = drawn.findIndex(({ flow }) => flow >= at);
@@ -60,7 +52,7 @@ describe("the chosen pump on the duty for the pane", () => {
 
   // Two ways to the same corners: the formulas of the sheet, and the engine's region.
   it.each([
-    { why: "the sample", typed: quarry },
+    { why: "the sample", typed: QUARRY },
     { why: "two in parallel on half the speed", typed: withPump({ count: "2", speedRatio: "0.9" }) },
   ])("has the corners of the region where the sheet has its rows: $why", ({ typed }) => {
     const { cases, region } = shown(typed);
@@ -91,7 +83,7 @@ describe("the chosen pump on the duty for the pane", () => {
   });
 
   it("takes the greatest power of the curve at least as great as anywhere it runs", () => {
-    const { greatestPower, operatingPoint, region } = shown(quarry);
+    const { greatestPower, operatingPoint, region } = shown(QUARRY);
     expect(greatestPower).toBeGreaterThan(operatingPoint.shaftPower as number);
     // The sheet reads 25 places, the region closes in on the greatest.
     expect((greatestPower as number) / (region?.greatestPowerOnCurve as number)).toBeCloseTo(1, 3);
@@ -100,14 +92,14 @@ describe("the chosen pump on the duty for the pane", () => {
   it("takes a static head typed to a rounding of the levels", () => {
     const heads = { leastStaticHead: "76.2", greatestStaticHead: "76.2" };
     const fields = { sourceLevel: "0.1", pumpLevel: "10", deliveryLevel: "76.3", ...heads };
-    const { region } = shown({ ...quarry, fields: { ...quarry.fields, ...fields } });
+    const { region } = shown({ ...QUARRY, fields: { ...QUARRY.fields, ...fields } });
     expect(region).toBeDefined();
   });
 
   it("says why where the duty has no operating point, and still draws", () => {
     const { region, regionFindings, operatingPoint, head, cases } = shown({
-      ...quarry,
-      fields: { ...quarry.fields, deliveryLevel: "300", greatestStaticHead: "", leastStaticHead: "" },
+      ...QUARRY,
+      fields: { ...QUARRY.fields, deliveryLevel: "300", greatestStaticHead: "", leastStaticHead: "" },
     });
     expect(region).toBeUndefined();
     expect(regionFindings.map(({ code }) => code)).toContain("system-out-of-reach");
@@ -117,7 +109,7 @@ describe("the chosen pump on the duty for the pane", () => {
   });
 
   it("shows the head and suction of the same plan", () => {
-    const duty = read(quarry);
+    const duty = dutyRead(QUARRY);
     const { ratedHead } = headAndSuction(duty);
     const { headAtDutyFlow, headOverDuty } = pumpOnDuty(duty) as PumpOnDuty;
     expect(headOverDuty).toBeCloseTo((headAtDutyFlow as number) - (ratedHead as number), 10);

@@ -1,19 +1,18 @@
 import { describe, expect, it } from "vitest";
-import { decodeDuty } from "../../../shared/duty/decode.ts";
-import { EMPTY_DUTY, type FieldKey } from "../../../shared/duty/duty-text.ts";
 import { MAP_REGIONS, MOST_PH, MOST_SOLIDS, regionAt, solidsMap } from "../../../shared/package/solids-map.ts";
+import { dutyOf, type Fields } from "../../support/duty-of.ts";
 
-function mapOf(fields: Partial<Record<FieldKey, string>>) {
-  const { duty } = decodeDuty({
-    ...EMPTY_DUTY,
-    unitSet: "SI",
-    fields: { ...EMPTY_DUTY.fields, flow: "40", sourceLevel: "0", pumpLevel: "-1", deliveryLevel: "20", ...fields },
-    suctionLine: [{ pipe: "DN250 sch40", length: "5", fittings: "" }],
-    dischargeLine: [{ pipe: "DN200 sch40", length: "50", fittings: "" }],
-  });
-  if (duty === undefined) throw new Error("the duty is not complete");
-  return solidsMap(duty);
-}
+const mapOf = (fields: Fields) =>
+  solidsMap(
+    dutyOf(
+      { flow: "40", pumpLevel: "-1", deliveryLevel: "20", ...fields },
+      {
+        unitSet: "SI",
+        suctionLine: [{ pipe: "DN250 sch40", length: "5", fittings: "" }],
+        dischargeLine: [{ pipe: "DN200 sch40", length: "50", fittings: "" }],
+      },
+    ),
+  );
 
 const STATED = { temperature: "20", pH: "7", chlorides: "50", solids: "3", solidsHardness: "soft" };
 

@@ -1,19 +1,21 @@
 import { describe, expect, it } from "vitest";
-import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
-import type { DutyText, FieldKey, PumpText } from "../../../shared/duty/duty-text.ts";
-import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
+import type { PumpText } from "../../../shared/duty/duty-text.ts";
 import { type StagePressures, stagePressures } from "../../../shared/package/stage-pressures.ts";
+import { dutyOf, dutyRead, type Fields, pumpText, QUARRY } from "../../support/duty-of.ts";
 
 const PSI = 6894.757293168361;
-const quarry = (SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number]).duty;
+
+const { points } = pumpText([
+  ["0", "300"],
+  ["1000", "250"],
+  ["1500", "200"],
+]);
 
 /** Pumps of a flat-topped 300 ft at their running speed, level with the source; heads come out 5 % above, grade 2B. */
-function duty(fields: Partial<Record<FieldKey, string>>, pump: Partial<PumpText> = {}): Duty {
-  const typed: DutyText = {
-    ...quarry,
-    fields: {
-      ...quarry.fields,
+const duty = (fields: Fields, pump: Partial<PumpText> = {}): Duty =>
+  dutyOf(
+    {
       pumpLevel: "98",
       deliveryLevel: "198",
       leastStaticHead: "",
@@ -24,22 +26,8 @@ function duty(fields: Partial<Record<FieldKey, string>>, pump: Partial<PumpText>
       gasket: "",
       ...fields,
     },
-    pump: {
-      ...(quarry.pump as PumpText),
-      speedRatio: "1",
-      arrangement: "series",
-      points: [
-        { flow: "0", head: "300", efficiency: "", npshRequired: "" },
-        { flow: "1000", head: "250", efficiency: "", npshRequired: "" },
-        { flow: "1500", head: "200", efficiency: "", npshRequired: "" },
-      ],
-      ...pump,
-    },
-  };
-  const { duty: read, findings } = decodeDuty(typed);
-  if (read === undefined) throw new Error(JSON.stringify([...findings]));
-  return read;
-}
+    { ...QUARRY, pump: { ...(QUARRY.pump as PumpText), speedRatio: "1", arrangement: "series", points, ...pump } },
+  );
 
 function shown(of: Duty): StagePressures {
   const pressures = stagePressures(of);
@@ -115,9 +103,8 @@ describe("pressures at the nozzles for the pane", () => {
   });
 
   it("are nothing without a pump, or where they cannot be worked out", () => {
-    const { pump: _, ...without } = quarry;
-    const read = decodeDuty({ ...without } as DutyText).duty;
-    expect(read && stagePressures(read)).toBeUndefined();
+    const { pump: _, ...without } = QUARRY;
+    expect(stagePressures(dutyRead(without))).toBeUndefined();
     // Carbon steel has no PN in the standards held.
     expect(stagePressures(duty({ casingMaterial: "WCB", flangeClass: "PN16" }))).toBeUndefined();
   });

@@ -10,6 +10,7 @@ import type { RankedPump } from "../../../src/pump/selection.ts";
 import { candidatesOf } from "../../../taskpane/pane/pump/candidates.ts";
 import { isSimilar, pumpTextOf } from "../../../taskpane/pane/pump/pump-text.ts";
 import { rankingOf } from "../../../taskpane/pane/pump/ranking.ts";
+import { QUARRY } from "../../support/duty-of.ts";
 
 const candidates = candidatesOf("a test", inventedPumps());
 
@@ -47,8 +48,6 @@ describe.each(CHOICES)("$id", ({ ranked, duty }) => {
 });
 
 describe("the ranking", () => {
-  const quarry = SAMPLE_DUTIES[0]?.duty as DutyText;
-
   it("covers enough pumps to mean something", () => {
     expect(CHOICES.length).toBeGreaterThan(20);
     expect(CHOICES.some(({ ranked }) => !isSimilar(ranked.running))).toBe(true);
@@ -56,8 +55,8 @@ describe("the ranking", () => {
 
   it("is for the head with the margin on losses, at the flow asked", () => {
     // By hand: static 76 ft (174 − 98), and 1.1 times what the losses come to without the margin of 10 %.
-    const without = rankingOf({ ...quarry, fields: { ...quarry.fields, frictionMargin: "" } }, candidates);
-    const asked = rankingOf(quarry, candidates)?.asked;
+    const without = rankingOf({ ...QUARRY, fields: { ...QUARRY.fields, frictionMargin: "" } }, candidates);
+    const asked = rankingOf(QUARRY, candidates)?.asked;
     const headOf = (ranking: typeof asked): number =>
       fromEngine(ranking?.system.headAt(ranking.flow) ?? Number.NaN, unitOf("ft"));
     const losses = headOf(without?.asked) - 76;
@@ -68,28 +67,28 @@ describe("the ranking", () => {
   it("judges NPSH at the lift and altitude of the duty", () => {
     const margin = (duty: DutyText, name: string): number | undefined =>
       rankedFor(duty).find(({ pump }) => pump.name === name)?.npshMargin;
-    const best = rankedFor(quarry)[0]?.pump.name ?? "";
-    const lifted = { ...quarry, fields: { ...quarry.fields, pumpLevel: "112" } };
+    const best = rankedFor(QUARRY)[0]?.pump.name ?? "";
+    const lifted = { ...QUARRY, fields: { ...QUARRY.fields, pumpLevel: "112" } };
     // A law: two feet more of lift take two feet of NPSH, 0.3048 m each.
-    expect((margin(quarry, best) ?? 0) - (margin(lifted, best) ?? 0)).toBeCloseTo(0.6096, 9);
+    expect((margin(QUARRY, best) ?? 0) - (margin(lifted, best) ?? 0)).toBeCloseTo(0.6096, 9);
   });
 
   it("does not judge NPSH of a liquid without a vapour pressure", () => {
-    const described = { ...quarry, fields: { ...quarry.fields, liquid: "SG 1.1, 1.2 cP" } };
+    const described = { ...QUARRY, fields: { ...QUARRY.fields, liquid: "SG 1.1, 1.2 cP" } };
     const ranked = rankedFor(described);
     expect(ranked.length).toBeGreaterThan(0);
     expect(ranked.every(({ npshMargin }) => npshMargin === undefined)).toBe(true);
   });
 
   it("is not worked out anew while the chosen pump is edited", () => {
-    const first = rankingOf(quarry, candidates);
-    const [ranked] = rankedFor(quarry);
-    const withPump: DutyText = { ...quarry, pump: pumpTextOf(ranked as RankedPump, "US") };
+    const first = rankingOf(QUARRY, candidates);
+    const [ranked] = rankedFor(QUARRY);
+    const withPump: DutyText = { ...QUARRY, pump: pumpTextOf(ranked as RankedPump, "US") };
     expect(rankingOf(withPump, candidates)).toBe(first);
-    expect(rankingOf({ ...quarry, fields: { ...quarry.fields, flow: "900" } }, candidates)).not.toBe(first);
+    expect(rankingOf({ ...QUARRY, fields: { ...QUARRY.fields, flow: "900" } }, candidates)).not.toBe(first);
   });
 
   it("is nothing for a duty that is not complete", () => {
-    expect(rankingOf({ ...quarry, fields: { ...quarry.fields, flow: "" } }, candidates)).toBeUndefined();
+    expect(rankingOf({ ...QUARRY, fields: { ...QUARRY.fields, flow: "" } }, candidates)).toBeUndefined();
   });
 });

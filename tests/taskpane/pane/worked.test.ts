@@ -3,19 +3,20 @@ import { type DutyText, EMPTY_DUTY } from "../../../shared/duty/duty-text.ts";
 import { fileName } from "../../../taskpane/pane/duty-file.ts";
 import { inBrief } from "../../../taskpane/pane/in-brief.ts";
 import { workedOut } from "../../../taskpane/pane/worked.ts";
+import { dutyText, type Fields } from "../../support/duty-of.ts";
 
 const measured = "ID 200 mm rough 0.045 mm";
 
-function duty(change: Partial<DutyText["fields"]>, lines: Partial<DutyText> = {}): DutyText {
-  return {
-    ...EMPTY_DUTY,
-    unitSet: "SI",
-    suctionLine: [{ pipe: measured, length: "12", fittings: "K 0.9" }],
-    dischargeLine: [{ pipe: measured, length: "250", fittings: "K 3, 1 exit" }],
-    ...lines,
-    fields: { ...EMPTY_DUTY.fields, flow: "50", sourceLevel: "0", pumpLevel: "3", deliveryLevel: "27", ...change },
-  };
-}
+const duty = (change: Fields, lines: Partial<DutyText> = {}): DutyText =>
+  dutyText(
+    { flow: "50", pumpLevel: "3", deliveryLevel: "27", ...change },
+    {
+      unitSet: "SI",
+      suctionLine: [{ pipe: measured, length: "12", fittings: "K 0.9" }],
+      dischargeLine: [{ pipe: measured, length: "250", fittings: "K 3, 1 exit" }],
+      ...lines,
+    },
+  );
 
 const names = (points: readonly { readonly name: string }[]): readonly string[] => points.map(({ name }) => name);
 

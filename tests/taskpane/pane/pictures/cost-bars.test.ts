@@ -1,10 +1,10 @@
-import type { TemplateResult } from "lit";
 import { describe, expect, it } from "vitest";
 import type { CostParts } from "../../../../shared/package/cost-parts.ts";
 import type { ShownTable } from "../../../../shared/package/shown-section.ts";
 import { costBars, costBarsWords } from "../../../../taskpane/pane/pictures/cost-bars.ts";
 import { priceWithoutUse } from "../../../../taskpane/pane/views/package/estimate.ts";
 import { sheetTableView } from "../../../../taskpane/pane/views/package/sheet-table.ts";
+import { type Bar, barsOf, markup } from "../../../support/markup.ts";
 
 // Amounts made up for the test; sums by hand.
 const COSTS: CostParts = {
@@ -16,27 +16,6 @@ const COSTS: CostParts = {
   ],
   whole: 200_000,
 };
-
-/** The markup of a template with its values in place. */
-function markup(template: unknown): string {
-  if (Array.isArray(template)) return template.map(markup).join("");
-  if (typeof template !== "object" || template === null) return String(template ?? "");
-  const { strings, values } = template as TemplateResult;
-  if (strings === undefined) return "";
-  return strings.reduce((text, piece, i) => `${text}${piece}${i < values.length ? markup(values[i]) : ""}`, "");
-}
-
-interface Bar {
-  readonly kind: string;
-  readonly x: number;
-  readonly width: number;
-}
-
-function barsOf(text: string): readonly Bar[] {
-  return [...text.matchAll(/<rect class="?bar (\w+)"? x=([\d.]+) y=[\d.]+ width=([\d.]+)/g)].map(
-    ([, kind = "", x, width]) => ({ kind, x: Number(x), width: Number(width) }),
-  );
-}
 
 describe("the bars of the life-cycle cost in words", () => {
   it("say every part, its share and the whole", () => {

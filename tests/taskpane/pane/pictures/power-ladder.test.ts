@@ -1,8 +1,8 @@
-import type { TemplateResult } from "lit";
 import { describe, expect, it } from "vitest";
 import type { PowerLadder } from "../../../../shared/package/power-ladder.ts";
 import { powerLadderPicture, powerLadderWords } from "../../../../taskpane/pane/pictures/power-ladder.ts";
 import { fieldsWithoutUse } from "../../../../taskpane/pane/views/package/drive.ts";
+import { barsOf, markup } from "../../../support/markup.ts";
 
 // Amounts made up for the test; sums by hand.
 const MOTOR: PowerLadder = {
@@ -14,26 +14,6 @@ const MOTOR: PowerLadder = {
   rated: 75,
   onSite: 60,
 };
-
-/** The markup of a template with its values in place. */
-function markup(template: unknown): string {
-  if (Array.isArray(template)) return template.map(markup).join("");
-  if (typeof template !== "object" || template === null) return String(template ?? "");
-  const { strings, values } = template as TemplateResult;
-  return strings.reduce((text, piece, i) => `${text}${piece}${i < values.length ? markup(values[i]) : ""}`, "");
-}
-
-interface Bar {
-  readonly kind: string;
-  readonly x: number;
-  readonly width: number;
-}
-
-function barsOf(text: string): readonly Bar[] {
-  return [...text.matchAll(/<rect class="?bar (\w+)"? x=([\d.]+) y=[\d.]+ width=([\d.]+)/g)].map(
-    ([, kind = "", x, width]) => ({ kind, x: Number(x), width: Number(width) }),
-  );
-}
 
 describe("the ladder of powers in words", () => {
   it("says every power and the margin", () => {

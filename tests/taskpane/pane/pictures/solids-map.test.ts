@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { SolidsMap } from "../../../../shared/package/solids-map.ts";
 import { solidsMapPicture, solidsMapWords } from "../../../../taskpane/pane/pictures/solids-map.ts";
 import { ARM, LINE, type SolidsMapFrame, solidsMapFrame } from "../../../../taskpane/pane/pictures/solids-map-frame.ts";
+import { markup } from "../../../support/markup.ts";
 
 const CASE: SolidsMap = {
   pH: 7,
@@ -15,16 +16,6 @@ const CASE: SolidsMap = {
 /** What a letter of 11.5 px takes at most on average, and the narrowest plot of a pane of 320 px. */
 const LETTER = 6.2;
 const NARROW = 296;
-
-/** Strings and values of a template in order; attributes and all. */
-function markup(part: unknown): string {
-  if (Array.isArray(part)) return part.map(markup).join("");
-  if (typeof part === "object" && part !== null && "strings" in part && "values" in part) {
-    const values = part.values as readonly unknown[];
-    return (part.strings as readonly string[]).map((text, i) => text + markup(values[i] ?? "")).join("");
-  }
-  return typeof part === "string" || typeof part === "number" ? String(part) : "";
-}
 
 const textsIn = (drawn: string): readonly string[] =>
   [...drawn.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, text]) => (text as string).trim());

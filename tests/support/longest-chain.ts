@@ -1,6 +1,6 @@
-import { type Expression, partsOf, tableCell } from "./expression.ts";
-import { optionCells } from "./option.ts";
-import type { CalcSheetPlan } from "./plan.ts";
+import { type Expression, partsOf, tableCell } from "../../shared/calc-sheet/expression.ts";
+import { optionCells } from "../../shared/calc-sheet/option.ts";
+import type { CalcSheetPlan } from "../../shared/calc-sheet/plan.ts";
 
 /**
  * The longest chain of add-in functions on a sheet: how many of them must answer one after another before the last
