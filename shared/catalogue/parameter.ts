@@ -1,8 +1,9 @@
-import { type Quantity, type UnitSet, type UnitSetName, unitFits } from "../../src/basis/quantities.ts";
-import { readNumber, readQuantity, unitsThatDo } from "../../src/basis/quantity-text.ts";
+import type { Quantity, UnitSet, UnitSetName } from "../../src/basis/quantities.ts";
+import { unitsThatDo } from "../../src/basis/quantity-text.ts";
 import { fail, type Result, succeed } from "../../src/basis/result.ts";
-import { toEngine, unitNamed } from "../../src/basis/units.ts";
+import { amountOf } from "../cells/amount-cell.ts";
 import type { Cell } from "../cells/cell.ts";
+import { wrongKind } from "../cells/refused-cell.ts";
 
 /** What a parameter may look at while it reads a cell. */
 export interface Reading {
@@ -63,22 +64,8 @@ export function quantity<const T extends number | null = number>(
     example: example ?? `a number, or a text such as "12 ${unitsThatDo(of).split(/, | or /)[0]}"`,
     ...(range === undefined ? {} : { range }),
     ...(whenLeftOut === undefined ? {} : { fallback: whenLeftOut.value, whenLeftOut: whenLeftOut.shown }),
-    read: (cell, { name, units }) => {
-      if (typeof cell === "number") {
-        return succeed(toEngine(cell, units[of]));
-      }
-      if (typeof cell === "string") return of === "ratio" ? readRatio(cell, name) : readQuantity(cell, of, name);
-      return wrongKind(name, cell, `a number or a text with a unit (${unitsThatDo(of)})`);
-    },
+    read: (cell, { name, units }) => amountOf(cell, of, units[of], name),
   };
-}
-
-/** A dimensionless text may do without a unit: "0.5", "50 %". */
-function readRatio(text: string, name: string): Result<number> {
-  const plain = readNumber(text, name);
-  if (plain.ok) return plain;
-  const unit = unitNamed(text.replace(/^[+-]?[\d.,eE]+/, ""));
-  return unit !== undefined && unitFits(unit, "ratio") ? readQuantity(text, "ratio", name) : plain;
 }
 
 interface TextOptions<T> {
@@ -129,9 +116,4 @@ export function choice<const C extends string>(
       return fail([{ code: "choice-unknown", severity: "error", subject: name, given, suggestions: shown }]);
     },
   );
-}
-
-export function wrongKind(name: string, cell: Cell, wanted: string): Result<never> {
-  const given = typeof cell === "boolean" ? String(cell).toUpperCase() : String(cell);
-  return fail([{ code: "wrong-kind", severity: "error", subject: name, given, suggestions: [wanted] }]);
 }

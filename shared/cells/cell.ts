@@ -22,3 +22,8 @@ export function isRange(argument: Argument): argument is readonly (readonly Cell
 export function isAbsent(cell: Cell): cell is null | "" {
   return cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");
 }
+
+/** A blank cell of a range may arrive as 0, which is then as good as nothing. */
+export function isBlank(cell: Cell): boolean {
+  return cell === 0 || isAbsent(cell);
+}

@@ -5,8 +5,8 @@ import { type Finding, fail, type Result, succeed } from "../../src/basis/result
 import type { Unit } from "../../src/basis/units.ts";
 import type { OfferedCurve, OfferedPump, PumpLimits } from "../../src/pump/offered-pump.ts";
 import type { PumpCurvePoint } from "../../src/pump/pump-curve-point.ts";
-import { wrongKind } from "../catalogue/parameter.ts";
 import { type Cell, isAbsent, isCellError } from "../cells/cell.ts";
+import { wrongKind } from "../cells/refused-cell.ts";
 import { CURVE_COLUMNS, type CurveColumn, LIMIT_COLUMNS, type LimitColumn, USUAL_CURVE_ORDER } from "./columns.ts";
 import { curveShapeFindings } from "./curve-shape.ts";
 import { type Heading, headingOf } from "./heading.ts";
@@ -205,7 +205,7 @@ function gather(
   function startPump(cell: Cell): boolean {
     if (isCellError(cell) || typeof cell === "boolean") {
       const subject = cellPlace(place, index, pumpColumn, CURVE_COLUMNS.pump.name);
-      const given = isCellError(cell) ? cell.error : cell;
+      const given = cell;
       const unnamed = newPump(subject);
       unnamed.findings.push(...wrongKind(subject, given, "the name of a pump").findings);
       return false;
@@ -336,7 +336,7 @@ function gather(
 /** A number with its own unit; refuses any other text, an error value, and TRUE or FALSE. */
 function readOddCell(cell: Cell, quantity: Quantity, subject: string): Result<number> {
   if (typeof cell === "string") return readQuantity(cell, quantity, subject);
-  return wrongKind(subject, isCellError(cell) ? cell.error : cell, "a number");
+  return wrongKind(subject, cell, "a number");
 }
 
 /**

@@ -4,8 +4,8 @@ import { readQuantity } from "../../src/basis/quantity-text.ts";
 import { type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
 import type { Unit } from "../../src/basis/units.ts";
 import type { PumpLimits } from "../../src/pump/offered-pump.ts";
-import { wrongKind } from "../catalogue/parameter.ts";
-import { type Cell, isAbsent, isCellError } from "../cells/cell.ts";
+import { type Cell, isAbsent } from "../cells/cell.ts";
+import { wrongKind } from "../cells/refused-cell.ts";
 import { LIMIT_COLUMNS, type LimitColumn, PUMP_COLUMNS, type PumpColumn } from "./columns.ts";
 import { limitsContradict, type Rows } from "./curve-table.ts";
 import { headingOf } from "./heading.ts";
@@ -106,7 +106,7 @@ function isBlank(cell: Cell): boolean {
 function textOf(cell: Cell, subject: string): Result<string | number> {
   if (typeof cell === "string") return succeed(cell.trim());
   if (typeof cell === "number") return succeed(cell === 0 ? 0 : String(cell));
-  return wrongKind(subject, isCellError(cell) ? cell.error : cell, "a text");
+  return wrongKind(subject, cell, "a text");
 }
 
 /** A figure may not be negative; 0 may be a blank cell and is no entry. */
@@ -116,7 +116,7 @@ function amountOf(cell: Cell, quantity: Quantity, unit: Unit, subject: string): 
       ? succeed(cell * unit.factor)
       : typeof cell === "string"
         ? readQuantity(cell, quantity, subject)
-        : wrongKind(subject, isCellError(cell) ? cell.error : cell, "a number");
+        : wrongKind(subject, cell, "a number");
   if (!read.ok || read.value >= 0) return read;
   return fail([outOfRange(subject, quantity, read.value, "at least", 0)]);
 }

@@ -6,8 +6,9 @@ import { fuelPriceNamed } from "../../../src/estimate/fuel-price.ts";
 import { PROFIT_ON, priceMethod, priceRollUp } from "../../../src/estimate/price.ts";
 import { rental, rentalMethod } from "../../../src/estimate/rental.ts";
 import type { Cell } from "../../cells/cell.ts";
+import { wrongKind } from "../../cells/refused-cell.ts";
 import { defineEntry, type Entry } from "../entry.ts";
-import { choice, quantity, type Reading, type SingleParameter, wrongKind } from "../parameter.ts";
+import { choice, quantity, type Reading, type SingleParameter } from "../parameter.ts";
 import { percentNotFraction } from "../parameters/percent-not-fraction.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 

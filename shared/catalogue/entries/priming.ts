@@ -3,9 +3,10 @@ import { linePrimeTime } from "../../../src/priming/line-prime-time.ts";
 import { primeTimeMethod } from "../../../src/priming/prime-time.ts";
 import { type PrimingOption, primingChoice, primingChoiceMethod } from "../../../src/priming/priming-choice.ts";
 import { type PrimingSolids, SOLIDS_WORDS, solidsNamed, solidsOf } from "../../../src/priming/priming-solids.ts";
+import { wrongKind } from "../../cells/refused-cell.ts";
 import { findingText } from "../../text/finding-text.ts";
 import { defineEntry, type Entry, type Row } from "../entry.ts";
-import { quantity, type SingleParameter, wrongKind } from "../parameter.ts";
+import { quantity, type SingleParameter } from "../parameter.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import {
   airPumpCapacity,

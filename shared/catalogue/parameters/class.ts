@@ -2,7 +2,8 @@ import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import type { Result } from "../../../src/basis/result.ts";
 import { FLANGE_CLASS_NAMES, type FlangeClass, flangeClassNamed } from "../../../src/pressure/flange-class.ts";
 import type { RatingSystem } from "../../../src/tables/flange-rating-table.ts";
-import { type SingleParameter, wrongKind } from "../parameter.ts";
+import { wrongKind } from "../../cells/refused-cell.ts";
+import type { SingleParameter } from "../parameter.ts";
 
 /** Whose tables a reader of this unit set looks at: psi and °F, or bar and °C. */
 export function ratingSystem(unitSet: UnitSetName): RatingSystem {

@@ -1,8 +1,9 @@
 import { all, andThen, type Result, succeed } from "../../../src/basis/result.ts";
 import type { CountedFitting, Fitting } from "../../../src/pipework/fitting.ts";
 import { fittingNamed, fittingsNamed, wholeCount } from "../../../src/pipework/fitting-name.ts";
-import { type Cell, isAbsent, isCellError } from "../../cells/cell.ts";
-import { type RangeParameter, type Reading, type SingleParameter, text, wrongKind } from "../parameter.ts";
+import { type Cell, isAbsent } from "../../cells/cell.ts";
+import { wrongKind } from "../../cells/refused-cell.ts";
+import { type RangeParameter, type Reading, type SingleParameter, text } from "../parameter.ts";
 
 const EXAMPLE = '"2 elbow 90 long, 1 gate, 1 swing check, 1 exit"';
 
@@ -31,17 +32,14 @@ function fittingsOfRow(
   const subject = rows === 1 ? name : `${name} row ${index + 1}`;
   const [first = null, second = null, ...rest] = row;
   const extra = rest.find((cell) => !isAbsent(cell));
-  if (extra !== undefined) return wrongKind(subject, shown(extra), "two columns, fitting and count");
+  if (extra !== undefined) return wrongKind(subject, extra, "two columns, fitting and count");
   if (isAbsent(first)) {
-    return isAbsent(second) || second === 0
-      ? succeed([])
-      : wrongKind(subject, shown(second), "the fitting beside its count");
+    return isAbsent(second) || second === 0 ? succeed([]) : wrongKind(subject, second, "the fitting beside its count");
   }
-  if (typeof first !== "string") return wrongKind(subject, shown(first), `a text such as ${EXAMPLE}`);
+  if (typeof first !== "string") return wrongKind(subject, first, `a text such as ${EXAMPLE}`);
   if (index === 0 && /^fittings?\b/i.test(first.trim()) && isHeading(second)) return succeed([]);
   if (isAbsent(second)) return fittingsNamed(first, subject);
-  if (typeof second !== "number" && typeof second !== "string")
-    return wrongKind(subject, shown(second), "a whole number");
+  if (typeof second !== "number" && typeof second !== "string") return wrongKind(subject, second, "a whole number");
   return andThen(wholeCount(Number(second), `count in ${subject}`), (count) =>
     andThen(fittingNamed(first, subject), (one) => succeed([{ fitting: one, count }])),
   );
@@ -49,8 +47,4 @@ function fittingsOfRow(
 
 function isHeading(cell: Cell): boolean {
   return isAbsent(cell) || (typeof cell === "string" && !/\d/.test(cell));
-}
-
-function shown(cell: Cell): Cell {
-  return isCellError(cell) ? cell.error : cell;
 }

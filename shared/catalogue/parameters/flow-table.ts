@@ -2,8 +2,9 @@ import { type Quantity, unitFits } from "../../../src/basis/quantities.ts";
 import { readQuantity, unitsThatDo } from "../../../src/basis/quantity-text.ts";
 import { all, andThen, type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { toEngine, type Unit, unitNamed } from "../../../src/basis/units.ts";
-import { type Cell, isAbsent, isCellError } from "../../cells/cell.ts";
-import { quantity, type Reading, wrongKind } from "../parameter.ts";
+import { type Cell, isAbsent } from "../../cells/cell.ts";
+import { wrongKind } from "../../cells/refused-cell.ts";
+import { quantity, type Reading } from "../parameter.ts";
 
 /** A column a table of flows may have. */
 export interface FlowColumn {
@@ -155,8 +156,7 @@ function rowOf<K extends string>(
   const findings: Finding[] = [];
   const used = Object.values<number | undefined>(places);
   const extra = hasHeading ? undefined : row.find((cell, i) => !used.includes(i) && !isBlank(cell));
-  if (extra !== undefined)
-    return wrongKind(label, shown(extra), `${wanted(columns)}, or a heading row that names them`);
+  if (extra !== undefined) return wrongKind(label, extra, `${wanted(columns)}, or a heading row that names them`);
   for (const key of keysOf(columns)) {
     const place = places[key];
     if (place === undefined) continue;
@@ -182,11 +182,7 @@ function figureOf(cell: Cell, of: Quantity, unit: Unit | undefined, subject: str
     if (of === "ratio") return ratioCell.read(cell, { ...reading, name: subject });
     return readQuantity(cell, of, subject);
   }
-  return wrongKind(subject, shown(cell), `a number or a text with a unit (${unitsThatDo(of)})`);
+  return wrongKind(subject, cell, `a number or a text with a unit (${unitsThatDo(of)})`);
 }
 
 const ratioCell = quantity("ratio", { about: "A fraction, or a text such as 75 %" });
-
-function shown(cell: Cell): Cell {
-  return isCellError(cell) ? cell.error : cell;
-}

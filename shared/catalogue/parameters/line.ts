@@ -10,7 +10,8 @@ import type { Pipe } from "../../../src/pipework/pipe.ts";
 import { zeroLength } from "../../../src/pipework/pipe-friction.ts";
 import { pipeNamed } from "../../../src/pipework/pipe-name.ts";
 import { type Cell, isAbsent, isCellError } from "../../cells/cell.ts";
-import { quantity, type RangeParameter, type Reading, wrongKind } from "../parameter.ts";
+import { wrongKind } from "../../cells/refused-cell.ts";
+import { quantity, type RangeParameter, type Reading } from "../parameter.ts";
 
 type Column = "pipe" | "length" | "fittings";
 
@@ -87,7 +88,7 @@ function layoutOf(cells: readonly (readonly Cell[])[], { name }: Reading): Resul
 function segmentOf(row: readonly Cell[], label: string, layout: Layout, reading: Reading): Result<LineSegment> {
   const { columns, hasHeading } = layout;
   const extra = hasHeading ? undefined : row.slice(3).find((cell) => !isBlank(cell));
-  if (extra !== undefined) return wrongKind(label, shown(extra), `three columns, ${WANTED}`);
+  if (extra !== undefined) return wrongKind(label, extra, `three columns, ${WANTED}`);
   const cellOf = (column: Column): Cell => {
     const at = columns[column];
     return at === undefined ? null : (row[at] ?? null);
@@ -102,7 +103,7 @@ function segmentOf(row: readonly Cell[], label: string, layout: Layout, reading:
 
 function pipeOf(cell: Cell, subject: string): Result<Pipe> {
   if (isBlank(cell)) return leftOut(subject, 'a pipe such as "6in sch40"');
-  if (typeof cell !== "string") return wrongKind(subject, shown(cell), 'a text such as "6in sch40"');
+  if (typeof cell !== "string") return wrongKind(subject, cell, 'a text such as "6in sch40"');
   const pipe = pipeNamed(cell, subject);
   return {
     ...pipe,
@@ -115,7 +116,7 @@ function pipeOf(cell: Cell, subject: string): Result<Pipe> {
 /** A length of nothing is answered with a caution where it is typed or arrives as 0, and refused where it is blank. */
 function lengthOf(cell: Cell, subject: string, { lengthUnit }: Layout, reading: Reading): Result<number> {
   if (isAbsent(cell)) return leftOut(subject, `a length, such as ${lengthParameter.example}`);
-  if (isCellError(cell)) return wrongKind(subject, shown(cell), "a length");
+  if (isCellError(cell)) return wrongKind(subject, cell, "a length");
   const read =
     lengthUnit !== undefined && typeof cell === "number"
       ? succeed(toEngine(cell, lengthUnit))
@@ -129,14 +130,10 @@ function lengthOf(cell: Cell, subject: string, { lengthUnit }: Layout, reading: 
 
 function fittingsOf(cell: Cell, subject: string): Result<readonly CountedFitting[]> {
   if (isBlank(cell)) return succeed([]);
-  if (typeof cell !== "string") return wrongKind(subject, shown(cell), 'a text such as "2 elbow 90 long, 1 gate"');
+  if (typeof cell !== "string") return wrongKind(subject, cell, 'a text such as "2 elbow 90 long, 1 gate"');
   return fittingsNamed(cell, subject);
 }
 
 function leftOut(subject: string, wanted: string): Result<never> {
   return fail([{ code: "left-out", severity: "error", subject, suggestions: [wanted] }]);
-}
-
-function shown(cell: Cell): Cell {
-  return isCellError(cell) ? cell.error : cell;
 }

@@ -7,8 +7,9 @@ import type { CountedFitting } from "../../../src/pipework/fitting.ts";
 import { fittingsNamed } from "../../../src/pipework/fitting-name.ts";
 import type { Pipe } from "../../../src/pipework/pipe.ts";
 import { pipeNamed } from "../../../src/pipework/pipe-name.ts";
-import { type Cell, isAbsent, isCellError } from "../../cells/cell.ts";
-import { quantity, type RangeParameter, type Reading, wrongKind } from "../parameter.ts";
+import { type Cell, isAbsent } from "../../cells/cell.ts";
+import { wrongKind } from "../../cells/refused-cell.ts";
+import { quantity, type RangeParameter, type Reading } from "../parameter.ts";
 
 type Column = "chainage" | "elevation" | "pipe" | "fittings";
 type Measure = "chainage" | "elevation";
@@ -115,7 +116,7 @@ function headingUnit(heading: string, column: Measure, name: string): Result<Uni
 function rowOf(row: readonly Cell[], label: string, layout: Layout, reading: Reading): Result<RouteRow> {
   const { columns, hasHeading } = layout;
   const extra = hasHeading ? undefined : row.slice(4).find((cell) => !isBlank(cell));
-  if (extra !== undefined) return wrongKind(label, shown(extra), `four columns, ${WANTED}`);
+  if (extra !== undefined) return wrongKind(label, extra, `four columns, ${WANTED}`);
   const cellOf = (column: Column): Cell => {
     const at = columns[column];
     return at === undefined ? null : (row[at] ?? null);
@@ -138,19 +139,19 @@ function measureOf(cell: Cell, column: Measure, label: string, layout: Layout, r
   if (isAbsent(cell)) return leftOut(subject, parameter.example);
   const unit = layout.units[column];
   if (unit !== undefined && typeof cell === "number") return succeed(toEngine(cell, unit));
-  return parameter.read(shown(cell), { ...reading, name: subject });
+  return parameter.read(cell, { ...reading, name: subject });
 }
 
 function pipeOf(cell: Cell, subject: string): Result<Pipe | undefined> {
   if (isBlank(cell)) return succeed(undefined);
-  if (typeof cell !== "string") return wrongKind(subject, shown(cell), 'a text such as "6in sch40"');
+  if (typeof cell !== "string") return wrongKind(subject, cell, 'a text such as "6in sch40"');
   const pipe = pipeNamed(cell);
   return { ...pipe, findings: pipe.findings.map((finding) => ({ ...finding, subject })) };
 }
 
 function fittingsOf(cell: Cell, subject: string): Result<readonly CountedFitting[]> {
   if (isBlank(cell)) return succeed([]);
-  if (typeof cell !== "string") return wrongKind(subject, shown(cell), 'a text such as "2 elbow 90 long, 1 gate"');
+  if (typeof cell !== "string") return wrongKind(subject, cell, 'a text such as "2 elbow 90 long, 1 gate"');
   return fittingsNamed(cell, subject);
 }
 
@@ -178,8 +179,4 @@ function isBlank(cell: Cell): boolean {
 
 function leftOut(subject: string, wanted: string): Result<never> {
   return fail([{ code: "left-out", severity: "error", subject, suggestions: [wanted] }]);
-}
-
-function shown(cell: Cell): Exclude<Cell, { readonly error: string }> {
-  return isCellError(cell) ? cell.error : cell;
 }

@@ -1,7 +1,8 @@
 import { readWrittenAmount } from "../../../src/basis/quantity-text.ts";
 import { fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { toEngine } from "../../../src/basis/units.ts";
-import { type SingleParameter, wrongKind } from "../parameter.ts";
+import { wrongKind } from "../../cells/refused-cell.ts";
+import type { SingleParameter } from "../parameter.ts";
 
 /** A viscosity as the reader has it: dynamic, Pa·s, or kinematic, m²/s. */
 export interface StatedViscosity {
