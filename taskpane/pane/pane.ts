@@ -3,9 +3,10 @@ import type { SheetHost } from "../../shared/ports/sheet-host.ts";
 import { findingText } from "../../shared/text/finding-text.ts";
 import type { PaneContext } from "./context.ts";
 import { inBrief } from "./in-brief.ts";
-import { keepDuty, keptDuty } from "./remember.ts";
+import { keepDuty, keptDuty, putAside } from "./remember.ts";
 import { next, openingState, type PaneEvent, type PaneState } from "./state.ts";
 import { STEPS } from "./steps.ts";
+import { failedView } from "./views/failed.ts";
 import { fileBarView } from "./views/file-bar.ts";
 import { footBarView } from "./views/foot-bar.ts";
 import { stepView } from "./views/step.ts";
@@ -20,25 +21,36 @@ const NARROWEST = 260;
 /** Borders and padding between the pane's edge and a picture, px. */
 const SURROUND = 26;
 
+const PUT_ASIDE =
+  "The duty kept from last time could not be shown and is put aside. “Save the duty put aside” hands it to you as a file; please report it.";
+
 /** Puts the side pane into an element. Without a host it works out everything but writes no sheet. */
 export function mountPane(root: HTMLElement, services: { readonly host: SheetHost | undefined }): void {
   let state = stateKept();
   let announcement = "";
+  let hasFailed = false;
   let pause: ReturnType<typeof setTimeout> | undefined;
   const pane = document.createElement("div");
   pane.className = "duty-pane";
   root.replaceChildren(pane);
+  let page = freshPage();
+
+  /** A page that no earlier drawing has a hold on. */
+  function freshPage(): HTMLElement {
+    const fresh = document.createElement("div");
+    pane.replaceChildren(fresh);
+    return fresh;
+  }
 
   function send(event: PaneEvent): void {
     const before = state;
     state = next(state, event);
     if (state === before) return;
-    if (state.duty !== before.duty) {
-      keepDuty(state.duty);
-      clearTimeout(pause);
-      pause = setTimeout(announce, PAUSE);
-    }
-    draw();
+    const isDrawn = draw();
+    if (!isDrawn || state.duty === before.duty) return;
+    keepDuty(state.duty);
+    clearTimeout(pause);
+    pause = setTimeout(announce, PAUSE);
   }
 
   function announce(): void {
@@ -56,17 +68,35 @@ export function mountPane(root: HTMLElement, services: { readonly host: SheetHos
     focusable?.focus();
   }
 
-  function draw(): void {
+  /** Whether the pane shows the state. Where it cannot, nothing of an earlier state stays in sight. */
+  function draw(): boolean {
+    try {
+      if (hasFailed) page = freshPage();
+      drawPane();
+      hasFailed = false;
+    } catch (error) {
+      hasFailed = true;
+      page = freshPage();
+      render(failedView(state, error instanceof Error ? error.message : String(error), send), page);
+    }
+    return !hasFailed;
+  }
+
+  function drawPane(): void {
     const worked = workedOut(state.duty);
     const context: PaneContext = { state, worked, host: services.host, send, goTo, announcement };
     render(
       html`<h1 class="unseen">Pump duty</h1>
         ${fileBarView(context)} ${STEPS.map((step) => stepView(context, step))} ${footBarView(context)}`,
-      pane,
+      page,
     );
   }
 
-  draw();
+  if (!draw()) {
+    putAside(state.duty);
+    state = { ...openingState(), aside: state.duty, notice: { kind: "failed", text: PUT_ASIDE } };
+    draw();
+  }
   new ResizeObserver(() => {
     const width = Math.min(WIDEST, Math.max(NARROWEST, Math.floor(pane.clientWidth) - SURROUND));
     send({ type: "resized", width });

@@ -3,7 +3,7 @@ import { loadDuty, saveDuty } from "../../shared/duty/saved.ts";
 import type { Result } from "../../src/basis/result.ts";
 
 const KEY = "dutybook.duty";
-/** Where a kept text goes that cannot be read back, so that the next letter typed does not wipe it. */
+/** Where a kept text goes that cannot be read back or shown, so that the next letter typed does not wipe it. */
 const UNREAD_KEY = "dutybook.duty.unread";
 
 /**
@@ -13,6 +13,15 @@ const UNREAD_KEY = "dutybook.duty.unread";
 export function keepDuty(duty: DutyText): void {
   const text = saveDuty(duty);
   for (const storage of storages()) attempt(() => storage.setItem(KEY, text));
+}
+
+/** Takes a duty that cannot be shown out of the way of the next start, without losing it. */
+export function putAside(duty: DutyText): void {
+  const text = saveDuty(duty);
+  for (const storage of storages()) {
+    attempt(() => storage.setItem(UNREAD_KEY, text));
+    attempt(() => storage.removeItem(KEY));
+  }
 }
 
 /** The duty kept last, or why it cannot be read; nothing where none was kept. */

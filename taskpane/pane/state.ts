@@ -59,6 +59,8 @@ export interface PaneState {
   readonly notice: Notice | undefined;
   readonly writing: Writing;
   readonly offers: Offers;
+  /** A duty kept from last time that could not be shown. */
+  readonly aside?: DutyText;
   /** Width the pictures are drawn for, px. */
   readonly width: number;
 }

@@ -1,5 +1,5 @@
-import { html, type TemplateResult } from "lit";
-import { EMPTY_DUTY } from "../../../shared/duty/duty-text.ts";
+import { html, nothing, type TemplateResult } from "lit";
+import { type DutyText, EMPTY_DUTY } from "../../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import type { PaneContext } from "../context.ts";
@@ -30,6 +30,11 @@ export function fileBarView(context: PaneContext): TemplateResult {
       </button>
       <button type="button" @click=${() => saveFile(context)}>Save duty</button>
       <button type="button" @click=${(event: Event) => pickFile(event)}>Open duty</button>
+      ${
+        state.aside === undefined
+          ? nothing
+          : html`<button type="button" @click=${() => saveFile(context, state.aside)}>Save the duty put aside</button>`
+      }
       <input type="file" accept=".json,application/json" hidden @change=${(event: Event) => openFile(context, event)} />
     </div>
     <details class="samples">
@@ -67,8 +72,8 @@ export function fileBarView(context: PaneContext): TemplateResult {
   </div>`;
 }
 
-function saveFile({ state, send }: PaneContext): void {
-  const name = downloadDuty(state.duty);
+function saveFile({ state, send }: PaneContext, duty: DutyText = state.duty): void {
+  const name = downloadDuty(duty);
   send({ type: "noticed", notice: { kind: "done", text: `Handed to the browser to save as “${name}”.` } });
 }
 

@@ -1,0 +1,74 @@
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type PanePages, panePages, startFrom, textOf } from "../support/pane-page.ts";
+
+/** The pane with a step that fails while the item is "planted fault". */
+const ENTRY = `
+import { mountPane } from "./taskpane/pane/pane.ts";
+import { STEPS } from "./taskpane/pane/steps.ts";
+const step = STEPS.at(-2);
+const view = step.view;
+Object.assign(step, {
+  view: (context) => {
+    if (context.state.duty.fields.item === "planted fault") throw new Error("a fault planted by a test");
+    return view(context);
+  },
+});
+mountPane(document.getElementById("pane"), { host: undefined });
+`;
+const KEY = "dutybook.duty";
+
+let pages: PanePages;
+
+beforeAll(async () => {
+  pages = await panePages(ENTRY);
+});
+afterAll(() => pages.close());
+
+async function typeItem(page: Page, item: string): Promise<void> {
+  await page.evaluate(() => document.getElementById("duty-step-job")?.setAttribute("open", ""));
+  await page.locator("#duty-item").fill(item);
+}
+
+const keptItem = (page: Page): Promise<string> =>
+  page.evaluate((key) => JSON.parse(localStorage.getItem(key) ?? '{"fields":{}}').fields.item as string, KEY);
+
+describe("a pane that cannot be drawn", () => {
+  it("withdraws every result, says so, offers the way back, and keeps nothing it could not show", async () => {
+    const page = await pages.open({ width: 400 });
+    await startFrom(page, 0);
+    await expect.poll(() => textOf(page.locator(".duty-pane"))).toContain("96.58");
+    await typeItem(page, "fine");
+    await expect.poll(() => keptItem(page)).toBe("fine");
+    await typeItem(page, "planted fault");
+    await expect.poll(() => page.locator(".failed").count()).toBe(1);
+    const shown = await textOf(page.locator(".duty-pane"));
+    expect(shown).toContain("All results are withdrawn");
+    expect(shown).toContain("a fault planted by a test");
+    expect(shown).not.toContain("96.58");
+    expect(await keptItem(page)).toBe("fine");
+    await page.locator(".failed button", { hasText: "Undo" }).click();
+    await expect.poll(() => textOf(page.locator(".duty-pane"))).toContain("96.58");
+    expect(await page.locator(".failed").count()).toBe(0);
+  });
+
+  it("puts a kept duty it cannot show aside, tells, and starts; so does every later start", async () => {
+    const page = await pages.open({ width: 400 });
+    await startFrom(page, 0);
+    await expect.poll(() => keptItem(page)).toBe("P-101");
+    const planted = await page.evaluate((key) => {
+      const text = (localStorage.getItem(key) ?? "").replace('"P-101"', '"planted fault"');
+      for (const storage of [localStorage, sessionStorage]) storage.setItem(key, text);
+      return text;
+    }, KEY);
+    expect(planted).toContain("planted fault");
+    await page.reload();
+    await expect.poll(() => textOf(page.locator(".notice"))).toContain("put aside");
+    expect(await page.locator("#duty-flow").inputValue()).toBe("");
+    expect(await page.locator("button", { hasText: "Save the duty put aside" }).count()).toBe(1);
+    expect(await page.evaluate((key) => localStorage.getItem(`${key}.unread`), KEY)).toContain("planted fault");
+    await page.reload();
+    await expect.poll(() => page.locator("#duty-flow").count()).toBe(1);
+    expect(await page.locator(".failed").count()).toBe(0);
+  });
+});
