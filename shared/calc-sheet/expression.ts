@@ -8,6 +8,8 @@ export interface Handle<K extends string = string> {
   readonly key: K;
   /** Absent for texts and plain numbers. */
   readonly quantity?: Quantity;
+  /** A box of the duty: where it is blank it has no cell, and a call leaves the argument out. */
+  readonly isField?: true;
 }
 
 /** A table whose columns are known by their keys. */

@@ -3,9 +3,12 @@ import { NAMESPACE } from "../catalogue/namespace.ts";
 import type { Call, Expression } from "./expression.ts";
 import { withUnits } from "./work-out.ts";
 
+/** Stands for a cell or table that a sheet does not hold. */
+export const NOT_PLACED = "NA()";
+
 /** Where the cells of a plan stand: keyed cells and spills, ranges of tables, and their columns. */
 export interface Addresses {
-  readonly cell: (key: string) => string;
+  readonly cell: (key: string) => string | undefined;
   readonly range: (table: string) => string;
   readonly column: (table: string, column: string) => string;
   /** The first cell of a spilled record, which alone shows its error, and one of its figures. */
@@ -17,7 +20,7 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
   const write = (part: Expression): string => formulaOf(part, at, units);
   switch (expression.op) {
     case "value":
-      return at.cell(expression.key);
+      return at.cell(expression.key) ?? NOT_PLACED;
     case "range":
       return at.range(expression.key);
     case "constant":
@@ -79,8 +82,12 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
     return term.op === "value" ? `SUBSTITUTE(${write(term)},",",".")` : write(term);
   }
 
+  function isBlankField(arg: Expression): boolean {
+    return arg.op === "value" && arg.isField === true && at.cell(arg.key) === undefined;
+  }
+
   function argumentTexts({ entry, args }: Call): readonly string[] {
-    const given = args.map((arg) => (arg === null ? null : write(arg)));
+    const given = args.map((arg) => (arg === null || isBlankField(arg) ? null : write(arg)));
     return withUnits(entry, given, literal(units)).map((arg) => arg ?? "");
   }
 

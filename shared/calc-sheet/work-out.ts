@@ -174,8 +174,12 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
     return typeof answer === "number" && !Number.isFinite(answer) ? { error: "#DIV/0!" } : answer;
   }
 
+  function isBlankField(arg: Expression): boolean {
+    return arg.op === "value" && arg.isField === true && !cells.has(arg.key);
+  }
+
   function outcomeOf({ entry, args }: Call, key: string): Outcome {
-    const given = args.map((arg) => (arg === null ? null : answerTo(arg, key)));
+    const given = args.map((arg) => (arg === null || isBlankField(arg) ? null : answerTo(arg, key)));
     const outcome = call(entry, withUnits(entry, given, plan.unitSet));
     findings.set(key, outcome.findings);
     return outcome;

@@ -3,15 +3,12 @@ import { isRange, type Scalar } from "../../cells/cell.ts";
 import { absolute, addressOf, type Box, boxOf, rangeOf } from "../../ports/a1.ts";
 import type { CellSpec, RuleSpec, SheetSpec, StyleSpec, XYChartSpec } from "../../ports/sheet-spec.ts";
 import type { Expression } from "../expression.ts";
-import { type Addresses, formulaOf } from "../formula.ts";
+import { type Addresses, formulaOf, NOT_PLACED } from "../formula.ts";
 import type { CalcSheetPlan, SeriesRange } from "../plan.ts";
 import { numberFormat, resultStyle, STYLES, workingStyle } from "../styles.ts";
 import type { WorkedPlan } from "../work-out.ts";
 import { COLUMNS, GAP_WIDTH, LAST, LINE_HEIGHT, linesOf, NOTES_WIDTH, ROW_HEIGHT, WORKING_WIDTH } from "./columns.ts";
 import { pageBreaks } from "./page-breaks.ts";
-
-/** Stands for a cell or table that this sheet does not hold. */
-const NOT_PLACED = "NA()";
 
 /** Heads by their style: so many rows before and after are printed on one page with them. */
 const HEADS: Readonly<Record<string, { readonly before: number; readonly after: number }>> = {
@@ -49,7 +46,7 @@ export class Page {
   readonly #heights: Record<number, number> = {};
   #lastWorking = -1;
   readonly #addresses: Addresses = {
-    cell: (key) => this.cellAt(key) ?? NOT_PLACED,
+    cell: (key) => this.cellAt(key),
     range: (table) => {
       const at = this.tableAt(table);
       return at === undefined ? NOT_PLACED : absolute(rangeOf(at.range));
