@@ -1,5 +1,4 @@
-import { FIELD_KEYS, type FieldKey } from "../duty/duty-text.ts";
-import { FIELDS } from "../duty/fields.ts";
+import { FIELD_KEYS, FIELDS, type FieldKey } from "../duty/fields.ts";
 import { type Handle, handle } from "./expression.ts";
 
 /** The cell of each box of the duty. */

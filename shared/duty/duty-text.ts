@@ -1,4 +1,5 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
+import { FIELD_KEYS, type FieldKey } from "./fields.ts";
 
 /** One row of a line as typed. */
 export interface SegmentText {
@@ -6,86 +7,6 @@ export interface SegmentText {
   readonly length: string;
   readonly fittings: string;
 }
-
-/** Single-value fields of a duty, by key. `fields.ts` says what each is. */
-export const FIELD_KEYS = [
-  "project",
-  "customer",
-  "item",
-  "reference",
-  "revision",
-  "preparedBy",
-  "date",
-  "liquid",
-  "temperature",
-  "altitude",
-  "flow",
-  "sourceLevel",
-  "pumpLevel",
-  "deliveryLevel",
-  "sourcePressure",
-  "deliveryPressure",
-  "frictionMargin",
-  "npshRequired",
-  "npshMargin",
-  "curveFlow",
-  "leastStaticHead",
-  "greatestStaticHead",
-  "agedRoughness",
-  "acceptanceGrade",
-  "greatestSuctionPressure",
-  "casingMaterial",
-  "flangeClass",
-  "casingWorkingPressure",
-  "otherPart",
-  "otherPartPressure",
-  "greatestSpeed",
-  "greatestImpeller",
-  "standingLevel",
-  "suctionFlange",
-  "dischargeFlange",
-  "gasket",
-  "boltGrade",
-  "nutFactor",
-  "driver",
-  "serviceFactor",
-  "engineRating",
-  "airTemperature",
-  "aspiration",
-  "specificConsumption",
-  "accessoryLosses",
-  "tankVolume",
-  "supplyVoltage",
-  "airPump",
-  "casingVolume",
-  "eductorNozzle",
-  "motivePressure",
-  "solids",
-  "solidsGravity",
-  "medianSize",
-  "coarseSize",
-  "fines",
-  "solidsHardness",
-  "particleSize",
-  "freePassage",
-  "pH",
-  "chlorides",
-  "oxidiser",
-  "makeUp",
-  "currency",
-  "runningHours",
-  "tariff",
-  "fuelPrice",
-  "directCost",
-  "overhead",
-  "contingency",
-  "margin",
-  "firstCost",
-  "yearlyUpkeep",
-  "years",
-  "discountRate",
-] as const;
-export type FieldKey = (typeof FIELD_KEYS)[number];
 
 /** One point of the chosen pump's curve as typed; blanks where the curve gives nothing. */
 export interface CurvePointText {

@@ -1,11 +1,9 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
-import type { Liquid } from "../../src/liquid/liquid.ts";
 import type { LineSegment } from "../../src/pipework/line.ts";
 import type { Arrangement } from "../../src/pump/head-curve.ts";
 import type { PumpCurve } from "../../src/pump/pump-curve.ts";
-import type { AcceptanceGradeRow } from "../../src/tables/acceptance-grades.ts";
-import type { DutyPackage } from "./decode-package.ts";
-import type { FieldKey, PumpText, SegmentText } from "./duty-text.ts";
+import type { PumpText, SegmentText } from "./duty-text.ts";
+import type { FieldKey, FieldValues } from "./fields.ts";
 
 /** A row of a line: what was typed, and what it means. */
 export interface DutySegment {
@@ -27,36 +25,31 @@ export interface DutyPump {
   readonly arrangement: Arrangement;
 }
 
-/** A duty read and found complete, in engine units. */
-export interface Duty {
+/** How a field got its value, or why it has none. */
+export type FieldState = "stated" | "assumed" | "blank" | "unreadable";
+
+/** A duty read, in engine units: each field by its key, undefined where it is blank without a default or unreadable. */
+export interface Duty extends FieldValues {
   readonly unitSet: UnitSetName;
-  /** Title-block texts as typed, and the basis of each figure. */
+  /** Each field as typed, and the basis of each figure. */
   readonly texts: Readonly<Record<FieldKey, string>>;
   readonly basis: Readonly<Partial<Record<FieldKey, string>>>;
-  /** Fields left blank that took their default. */
-  readonly assumed: ReadonlySet<FieldKey>;
-  readonly liquid: Liquid;
-  readonly temperature: number;
-  readonly altitude: number;
-  readonly flow: number;
-  readonly sourceLevel: number;
-  readonly pumpLevel: number;
-  readonly deliveryLevel: number;
-  readonly sourcePressure: number;
-  readonly deliveryPressure: number;
-  /** Fraction of the line losses. */
-  readonly frictionMargin: number;
-  readonly npshRequired: number | undefined;
-  readonly npshMargin: number;
-  readonly curveFlow: number;
+  readonly state: Readonly<Record<FieldKey, FieldState>>;
   readonly suctionLine: readonly DutySegment[];
   readonly dischargeLine: readonly DutySegment[];
-  /** The range the pump must cover; an end not stated is the duty itself. */
-  readonly leastStaticHead: number | undefined;
-  readonly greatestStaticHead: number | undefined;
-  readonly agedRoughness: number | undefined;
-  readonly acceptanceGrade: AcceptanceGradeRow | undefined;
   /** Missing until a pump is chosen. */
   readonly pump: DutyPump | undefined;
-  readonly package: DutyPackage;
+}
+
+/** Whether the pump stands above the liquid it draws from. */
+export function isLifted({ pumpLevel, sourceLevel }: Duty): boolean {
+  return pumpLevel !== undefined && sourceLevel !== undefined && pumpLevel > sourceLevel;
+}
+
+/** Whether each of these fields has a value. */
+export function hasFields<K extends FieldKey>(
+  duty: Duty,
+  ...keys: readonly K[]
+): duty is Duty & { readonly [P in K]: NonNullable<Duty[P]> } {
+  return keys.every((key) => duty[key] !== undefined);
 }

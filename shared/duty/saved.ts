@@ -1,7 +1,8 @@
 import * as v from "valibot";
 import { UNIT_SET_NAMES } from "../../src/basis/quantities.ts";
 import { fail, type Result, succeed } from "../../src/basis/result.ts";
-import { type DutyText, EMPTY_DUTY, FIELD_KEYS, type FieldKey } from "./duty-text.ts";
+import { type DutyText, EMPTY_DUTY } from "./duty-text.ts";
+import { FIELD_KEYS, type FieldKey } from "./fields.ts";
 
 const FORMAT = "dutybook-duty";
 const VERSION = 1;

@@ -16,7 +16,7 @@ export function costParts(duty: Duty): CostParts | undefined {
   if (figureWhereGiven("lifeCycleCost") === undefined) return undefined;
   const names: Readonly<Record<LifePart, string>> = {
     firstCost: "First cost",
-    running: duty.package.driver === "motor" ? "Electricity" : "Fuel",
+    running: duty.driver === "motor" ? "Electricity" : "Fuel",
     upkeep: "Upkeep",
     whole: "Life cycle",
   };
@@ -24,7 +24,7 @@ export function costParts(duty: Duty): CostParts | undefined {
   const parts: { name: string; cost: number }[] = [];
   for (const { part, cost } of costs) {
     if (typeof cost !== "number") return undefined;
-    if (part === "whole") return { currency: duty.package.costs.currency ?? "", parts, whole: cost };
+    if (part === "whole") return { currency: duty.currency ?? "", parts, whole: cost };
     parts.push({ name: names[part], cost });
   }
   return undefined;

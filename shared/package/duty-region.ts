@@ -9,8 +9,19 @@ import { standardAtmosphere } from "../../src/site/atmosphere.ts";
 import { suctionState } from "../../src/suction/suction-state.ts";
 import { specificSpeedOf } from "../calc-sheet/sections/preferred-region.ts";
 import { isRange } from "../cells/cell.ts";
-import type { Duty, DutyPump } from "../duty/duty.ts";
+import { type Duty, type DutyPump, hasFields } from "../duty/duty.ts";
 import type { WorkedDuty } from "./worked-duty.ts";
+
+const NEEDED = [
+  "liquid",
+  "temperature",
+  "altitude",
+  "sourceLevel",
+  "pumpLevel",
+  "deliveryLevel",
+  "sourcePressure",
+  "npshMargin",
+] as const;
 
 /**
  * All corners of the region of a duty with its extremes, on the system curves of the sheet. The source stands at the
@@ -18,6 +29,8 @@ import type { WorkedDuty } from "./worked-duty.ts";
  */
 export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result<DutyRegion> {
   const { speedRatio, trimRatio, curve, count, arrangement } = pump;
+  // What is missing is said at its box.
+  if (!hasFields(duty, ...NEEDED)) return fail([]);
   const { acceptanceGrade, leastStaticHead, greatestStaticHead, npshMargin } = duty;
   const normal = duty.deliveryLevel - duty.sourceLevel;
   const running = runningPump({ curve, speedRatio, trimRatio });

@@ -20,7 +20,7 @@ export interface PowerLadder {
 
 /** The powers of the Drive section on one scale; undefined until a driver's rating is known. */
 export function powerLadder(duty: Duty): PowerLadder | undefined {
-  const { driver, engineRating } = duty.package;
+  const { driver = "motor", engineRating } = duty;
   const worked = workedDuty(duty);
   const unit = UNIT_SETS[duty.unitSet].power;
   const power = (key: string): number | undefined => {

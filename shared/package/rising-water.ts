@@ -1,6 +1,6 @@
 import { COURSE_POINTS, RISE_STEPS } from "../../src/priming/prime-course.ts";
 import { tableCell } from "../calc-sheet/expression.ts";
-import type { Duty } from "../duty/duty.ts";
+import { type Duty, isLifted } from "../duty/duty.ts";
 import { type Worked, type WorkedDuty, workedDuty } from "./worked-duty.ts";
 
 /** Where the water stands at a time of the priming: s, and m over the liquid surface. */
@@ -31,7 +31,7 @@ export interface WaterCourse {
 
 /** The rising water for the pane; undefined where the pump is flooded or its lifts cannot be worked out. */
 export function risingWater(duty: Duty): RisingWater | undefined {
-  if (duty.pumpLevel <= duty.sourceLevel) return undefined;
+  if (!isLifted(duty)) return undefined;
   const worked = workedDuty(duty);
   const { figure, figureWhereGiven } = worked;
   const lift = figure("suctionLift");

@@ -78,13 +78,13 @@ function standsAt(name: string, side: "suction" | "discharge"): boolean {
   return !name.toLowerCase().startsWith(other);
 }
 
-function partsOf({ package: { casingWorkingPressure, otherPart, otherPartPressure } }: Duty): readonly PressureLine[] {
+function partsOf({ casingWorkingPressure, otherPart, otherPartPressure }: Duty): readonly PressureLine[] {
   const part = (name: string, pressure: number | undefined): readonly PressureLine[] =>
     pressure === undefined ? [] : [{ name, pressure, kind: "part" }];
   return [...part("casing", casingWorkingPressure), ...part(otherPart ?? "other part", otherPartPressure)];
 }
 
-function offeredOf({ package: { flangeClass }, unitSet }: Duty): FlangeClassName | undefined {
+function offeredOf({ flangeClass, unitSet }: Duty): FlangeClassName | undefined {
   const named = flangeClass === undefined ? undefined : flangeClassNamed(flangeClass, ratingSystem(unitSet));
   return named?.ok === true ? named.value.name : undefined;
 }
@@ -94,7 +94,8 @@ function offeredOf({ package: { flangeClass }, unitSet }: Duty): FlangeClassName
  * figures of the same classes. The class offered is always among them.
  */
 function classLines(duty: Duty, offered: FlangeClassName | undefined, most: number): readonly PressureLine[] {
-  const { casingMaterial, flangeClass, dischargeFlange } = duty.package;
+  const { casingMaterial, flangeClass, dischargeFlange, temperature = null } = duty;
+  if (casingMaterial === undefined) return [];
   const material = pressureMaterialNamed(casingMaterial);
   if (!material.ok) return [];
   const system = ratingSystem(duty.unitSet);
@@ -103,7 +104,6 @@ function classLines(duty: Duty, offered: FlangeClassName | undefined, most: numb
   const size = dischargeFlange === undefined ? stated?.size : flangeSizeNamed(dischargeFlange, system);
   const ratings = classesOf(material.value, stated?.series).flatMap(({ name, series }) => {
     const sized = { name, series, ...(size === undefined ? {} : { size }) };
-    const { temperature } = duty;
     const rated = flangeRating({ material: material.value, flangeClass: sized, temperature, system });
     return rated.ok ? [{ name, pressure: rated.value.pressure }] : [];
   });

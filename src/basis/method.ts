@@ -62,7 +62,8 @@ export function checkInputs<K extends string>(
   return succeed(null, remarks ?? NONE);
 }
 
-function errorOf({ name, quantity, above, atLeast, atMost, below }: Input, value: number): Finding | undefined {
+/** What is wrong with a value, held against the bounds of its input. */
+export function errorOf({ name, quantity, above, atLeast, atMost, below }: Input, value: number): Finding | undefined {
   if (!Number.isFinite(value)) return { code: "not-a-number", severity: "error", subject: name };
   if (above !== undefined && value <= above) return outOfRange(name, quantity, value, "above", above);
   if (atLeast !== undefined && value < atLeast) return outOfRange(name, quantity, value, "at least", atLeast);

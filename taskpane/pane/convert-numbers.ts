@@ -1,17 +1,10 @@
-import {
-  type CurvePointText,
-  type DutyText,
-  FIELD_KEYS,
-  type LineKey,
-  type Place,
-  type PumpText,
-  type SegmentText,
-} from "../../shared/duty/duty-text.ts";
-import { FIELDS } from "../../shared/duty/fields.ts";
+import type { CurvePointText, DutyText, LineKey, Place, PumpText, SegmentText } from "../../shared/duty/duty-text.ts";
+import type { Field } from "../../shared/duty/field.ts";
+import { CURVE_POINT, POINT_COLUMNS, PUMP_BOXES, PUMP_KEYS } from "../../shared/duty/fields/pump.ts";
+import { FIELD_KEYS, FIELDS } from "../../shared/duty/fields.ts";
 import { type Quantity, UNIT_SETS, type UnitSetName } from "../../src/basis/quantities.ts";
 import { readNumber, splitAmount } from "../../src/basis/quantity-text.ts";
 import { fromEngine, toEngine } from "../../src/basis/units.ts";
-import { POINT_COLUMNS, POINT_QUANTITIES } from "./pump/pump-text.ts";
 
 /** Figures a converted number keeps: there and back again gives what was typed. */
 const FIGURES = 6;
@@ -36,19 +29,17 @@ export function numbersThatDiffer(duty: DutyText, unitSet: UnitSetName): readonl
 }
 
 function pumpNumbers(pump: PumpText, differs: (text: string, quantity: Quantity) => boolean): readonly Place[] {
-  const boxes = PUMP_QUANTITIES.filter(([box, quantity]) => differs(pump[box], quantity));
+  const boxes = PUMP_KEYS.filter((key) => {
+    const { quantity }: Field = PUMP_BOXES[key];
+    return quantity !== undefined && differs(pump[key], quantity);
+  });
   const cells = pump.points.flatMap((point, row) =>
-    POINT_COLUMNS.filter((column) => differs(point[column], POINT_QUANTITIES[column])).map(
+    POINT_COLUMNS.filter((column) => differs(point[column], CURVE_POINT[column].quantity)).map(
       (column): Place => ({ pump: "points", row, column }),
     ),
   );
-  return [...boxes.map(([box]): Place => ({ pump: box })), ...cells];
+  return [...boxes.map((box): Place => ({ pump: box })), ...cells];
 }
-
-const PUMP_QUANTITIES = [
-  ["speed", "speed"],
-  ["impellerDiameter", "size"],
-] as const;
 
 /** The same duty in another unit set: plain numbers converted to six figures, every other text as it is. */
 export function convertNumbers(duty: DutyText, unitSet: UnitSetName): DutyText {
@@ -75,11 +66,16 @@ export function convertNumbers(duty: DutyText, unitSet: UnitSetName): DutyText {
 }
 
 function convertPump(pump: PumpText, converted: (text: string, quantity: Quantity) => string): PumpText {
-  const boxes = Object.fromEntries(PUMP_QUANTITIES.map(([box, quantity]) => [box, converted(pump[box], quantity)]));
+  const boxes = Object.fromEntries(
+    PUMP_KEYS.map((key) => {
+      const { quantity }: Field = PUMP_BOXES[key];
+      return [key, quantity === undefined ? pump[key] : converted(pump[key], quantity)];
+    }),
+  );
   const points = pump.points.map(
     (point): CurvePointText =>
       Object.fromEntries(
-        POINT_COLUMNS.map((column) => [column, converted(point[column], POINT_QUANTITIES[column])]),
+        POINT_COLUMNS.map((column) => [column, converted(point[column], CURVE_POINT[column].quantity)]),
       ) as unknown as CurvePointText,
   );
   return { ...pump, ...boxes, points };

@@ -1,5 +1,4 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
-import { LIQUID_NAMES } from "../../src/liquid/liquid-name.ts";
 import { fittingNamed } from "../../src/pipework/fitting-name.ts";
 import { KNOWN_FITTINGS } from "../../src/pipework/known-fittings.ts";
 import { allPipes } from "../../src/pipework/pipe-name.ts";
@@ -7,7 +6,6 @@ import { type NameList, nameList } from "./names.ts";
 
 // Searched at every keystroke, so made ready once.
 export const FITTINGS = nameList(KNOWN_FITTINGS.map(({ fitting }) => fitting.name));
-export const LIQUIDS = nameList(LIQUID_NAMES);
 const INCHES_FIRST = pipesBy("inch", "metric");
 const METRIC_FIRST = pipesBy("metric", "inch");
 

@@ -3,13 +3,13 @@ import {
   type DutyText,
   EMPTY_DUTY,
   EMPTY_SEGMENT,
-  type FieldKey,
   type LineKey,
   type Place,
   type PumpText,
   placeKey,
   type SegmentText,
 } from "../../shared/duty/duty-text.ts";
+import type { FieldKey } from "../../shared/duty/fields.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import { convertNumbers, numbersThatDiffer } from "./convert-numbers.ts";
 import { NO_OFFERS, nextOffers, type Offers, type OffersEvent } from "./pump/offers.ts";

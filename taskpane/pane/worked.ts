@@ -3,18 +3,16 @@ import type { Duty } from "../../shared/duty/duty.ts";
 import {
   CURVE_PLACE,
   type DutyText,
-  FIELD_KEYS,
   type LineKey,
   type Place,
   type PumpText,
   placeKey,
 } from "../../shared/duty/duty-text.ts";
-import { FIELDS } from "../../shared/duty/fields.ts";
+import { CURVE_POINT, POINT_COLUMNS, PUMP_BOXES, PUMP_KEYS } from "../../shared/duty/fields/pump.ts";
+import { FIELD_KEYS, FIELDS } from "../../shared/duty/fields.ts";
 import { type HeadAndSuction, headAndSuction, type SegmentWorked } from "../../shared/package/head-and-suction.ts";
 import { type PumpOnDuty, pumpOnDuty } from "../../shared/package/pump-on-duty.ts";
 import { type Finding, withoutRepeats } from "../../src/basis/result.ts";
-import { POINT_NAMES, PUMP_BOXES, PUMP_KEYS } from "./pump/pump-boxes.ts";
-import { POINT_COLUMNS } from "./pump/pump-text.ts";
 import { LINE_TITLES } from "./state.ts";
 
 /** A box that keeps the duty from being complete, and its name. */
@@ -129,7 +127,7 @@ function pumpPoints({ points }: PumpText): readonly OpenPoint[] {
   const cells = points.flatMap((_, row) =>
     POINT_COLUMNS.map((column) => ({
       place: placeKey({ pump: "points", row, column }),
-      name: `Pump curve, point ${row + 1}: ${POINT_NAMES[column]}`,
+      name: `Pump curve, point ${row + 1}: ${CURVE_POINT[column].label}`,
     })),
   );
   return [...boxes, ...cells, { place: CURVE_PLACE, name: "Pump curve" }];

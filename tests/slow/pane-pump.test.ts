@@ -1,6 +1,7 @@
 import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { decodeDuty } from "../../shared/duty/decode.ts";
+import { hasFields } from "../../shared/duty/duty.ts";
 import type { DutyText } from "../../shared/duty/duty-text.ts";
 import { inventedPumps } from "../../shared/pump-table/library/library.ts";
 import { figures } from "../../shared/text/words.ts";
@@ -172,8 +173,11 @@ describe.each([{ width: 320 }, { width: 450 }])("pumps in a pane of $width px", 
 
     // The engine's operating point on the system as stated, without the margin.
     const { duty } = decodeDuty(quarry);
-    const liquid = duty?.liquid.at(duty.temperature);
-    if (duty === undefined || liquid?.ok !== true) throw new Error("no duty");
+    if (duty === undefined || !hasFields(duty, "flow", "liquid", "temperature", "sourceLevel", "deliveryLevel")) {
+      throw new Error("no duty");
+    }
+    const liquid = duty.liquid.at(duty.temperature);
+    if (!liquid.ok) throw new Error("no liquid");
     const system = selectionSystem({
       flow: duty.flow,
       staticHead: duty.deliveryLevel - duty.sourceLevel,

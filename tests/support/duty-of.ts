@@ -1,6 +1,7 @@
 import { decodeDuty } from "../../shared/duty/decode.ts";
 import type { Duty } from "../../shared/duty/duty.ts";
-import { type DutyText, EMPTY_DUTY, EMPTY_PUMP, type FieldKey, type PumpText } from "../../shared/duty/duty-text.ts";
+import { type DutyText, EMPTY_DUTY, EMPTY_PUMP, type PumpText } from "../../shared/duty/duty-text.ts";
+import type { FieldKey } from "../../shared/duty/fields.ts";
 import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
 
 /** The sample of an invented quarry's sump, with a pump chosen. */

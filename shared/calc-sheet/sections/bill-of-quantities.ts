@@ -4,7 +4,8 @@ import { ratingSystem } from "../../catalogue/parameters/class.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { callById, constant, type Expression, partAt, rangeAt, sum, value } from "../expression.ts";
 import type { PlanItem, SpillItem, TableItem } from "../plan.ts";
-import { remark, statedText } from "./package-inputs.ts";
+import { remark } from "./package-inputs.ts";
+import { stated } from "./stated-input.ts";
 
 const RECORD = "takeOff";
 
@@ -40,7 +41,7 @@ const ROWS_SAID =
 
 /** Bill of quantities of the two lines, live; pipe and hose by length, the rest by number. */
 export function billOfQuantities(duty: Duty, above: readonly PlanItem[]): readonly PlanItem[] {
-  const { flangeClass } = duty.package;
+  const { flangeClass } = duty;
   const rows = rowsOf(duty);
   const lengths = rows.filter(({ row }) => row.isLength);
   const pieces = rows.filter(({ row }) => !row.isLength);
@@ -52,7 +53,7 @@ export function billOfQuantities(duty: Duty, above: readonly PlanItem[]): readon
     flangeClass === undefined ? null : value("flangeClass"),
   );
   return [
-    ...(isStated ? [] : statedText(duty, "flangeClass", flangeClass)),
+    ...(isStated ? [] : stated(duty, "flangeClass")),
     {
       kind: "spill",
       key: RECORD,
@@ -71,7 +72,7 @@ export function billOfQuantities(duty: Duty, above: readonly PlanItem[]): readon
 
 function rowsOf(duty: Duty): readonly PlacedRow[] {
   const system = ratingSystem(duty.unitSet);
-  const { flangeClass } = duty.package;
+  const { flangeClass } = duty;
   const named = flangeClass === undefined ? undefined : flangeClassNamed(flangeClass, system);
   const found = takeOff({
     suctionLine: duty.suctionLine.map(({ segment }) => segment),

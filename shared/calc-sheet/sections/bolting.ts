@@ -3,7 +3,8 @@ import { ratingSystem } from "../../catalogue/parameters/class.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { type Call, callById, constant, type Expression, ifNumber, partAt, value, verdict } from "../expression.ts";
 import type { PlanItem, SpillItem, TableItem } from "../plan.ts";
-import { remark, statedAmount, statedText } from "./package-inputs.ts";
+import { remark } from "./package-inputs.ts";
+import { stated } from "./stated-input.ts";
 
 interface Flange {
   readonly field: "suctionFlange" | "dischargeFlange";
@@ -44,14 +45,13 @@ const NO_PUMP = "No pump is chosen, so the greatest pressure is not known and no
  * without a size and a class. Inputs that stand on the sheet already are not stated again.
  */
 export function bolting(duty: Duty, above: readonly PlanItem[]): readonly PlanItem[] {
-  const { flangeClass, gasket } = duty.package;
-  const flanges = FLANGES.filter(({ field }) => duty.package[field] !== undefined);
+  const { flangeClass, gasket } = duty;
+  const flanges = FLANGES.filter(({ field }) => duty[field] !== undefined);
   if (flangeClass === undefined || flanges.length === 0) return [];
   const stands = new Set(above.flatMap((item) => (item.kind === "input" ? [item.key] : [])));
-  const inputs = [
-    ...statedText(duty, "flangeClass", flangeClass),
-    ...flanges.flatMap(({ field }) => statedText(duty, field, duty.package[field])),
-  ].filter(({ key }) => !stands.has(key));
+  const inputs = [...stated(duty, "flangeClass"), ...flanges.flatMap(({ field }) => stated(duty, field))].filter(
+    ({ key }) => !stands.has(key),
+  );
   const named = flangeClassNamed(flangeClass, ratingSystem(duty.unitSet));
   if (named.ok && named.value.series === "PN") {
     return [
@@ -163,7 +163,6 @@ function whereHeld(record: string, place: number): Expression {
 const GREATEST_PRESSURE = value("greatestPressure");
 
 function joints(duty: Duty, flanges: readonly Flange[]): readonly PlanItem[] {
-  const { gasket, boltGrade, nutFactor } = duty.package;
   const torqueCall = ({ field }: Flange): Call =>
     callById(
       "BOLTTORQUE",
@@ -176,9 +175,7 @@ function joints(duty: Duty, flanges: readonly Flange[]): readonly PlanItem[] {
       value("nutFactor"),
     );
   return [
-    ...statedText(duty, "gasket", gasket),
-    ...statedText(duty, "boltGrade", boltGrade),
-    ...statedAmount(duty, "nutFactor", nutFactor),
+    ...stated(duty, "gasket", "boltGrade", "nutFactor"),
     ...flanges.map((flange) => jointOf(flange, torqueCall(flange))),
     jointTable(flanges),
     ...flanges.flatMap(torqueAndVerdict),

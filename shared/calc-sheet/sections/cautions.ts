@@ -1,5 +1,5 @@
 import { CELSIUS_ZERO } from "../../../src/basis/constants.ts";
-import type { Duty } from "../../duty/duty.ts";
+import { type Duty, isLifted } from "../../duty/duty.ts";
 import type { PlanItem } from "../plan.ts";
 
 /** Liquid hotter than this burns at a touch, K (methods of work, common practice). */
@@ -30,15 +30,15 @@ export function cautionTexts(duty: Duty | undefined): readonly string[] {
 
 /** Lines for what this duty holds: vacuum, heat, chemistry, gas, driver. */
 function causesOf(duty: Duty): readonly string[] {
-  const { pH, makeUp = "", driver } = duty.package;
+  const { pH, makeUp = "", driver } = duty;
   const burns = pH !== undefined && (pH < ACID_PH || pH > CAUSTIC_PH);
   return [
-    ...(duty.pumpLevel > duty.sourceLevel
+    ...(isLifted(duty)
       ? [
           "The suction line stands under vacuum: hose and plastic pipe there must be rated for full vacuum, and a kink or a blocked strainer collapses them.",
         ]
       : []),
-    ...(duty.temperature > BURNS || burns
+    ...((duty.temperature ?? 0) > BURNS || burns
       ? [
           "The liquid burns skin or eyes: shield joints and seals against spray, drain and cool before opening, and wear what the safety sheet asks for.",
         ]

@@ -14,7 +14,8 @@ import {
   verdict,
 } from "../expression.ts";
 import type { PlanItem, ResultItem, SpillItem } from "../plan.ts";
-import { remark, statedAmount, statedText } from "./package-inputs.ts";
+import { remark } from "./package-inputs.ts";
+import { stated } from "./stated-input.ts";
 
 /** Columns of the record of ENGINELOAD, in its order. */
 const COLUMNS = [
@@ -45,9 +46,9 @@ function whereKnown(record: string, key: (typeof COLUMNS)[number]["key"]): Expre
 
 /** The engine on its site, its load, its fuel and its tank. */
 export function engine(duty: Duty): readonly PlanItem[] {
-  const { engineRating, specificConsumption } = duty.package;
+  const { engineRating, specificConsumption } = duty;
   return [
-    ...(engineRating === undefined ? unrated(duty) : rated(duty, engineRating)),
+    ...(engineRating === undefined ? unrated(duty) : rated(duty)),
     ...fuelTank(duty),
     ...(engineRating === undefined
       ? [remark("fuelNotes", "Fuel", fuelCall(value("driverPower"), specificConsumption))]
@@ -61,10 +62,10 @@ function fuelCall(power: Expression, specificConsumption: number | undefined): C
 
 /** Without a rating, fuel alone. */
 function unrated(duty: Duty): readonly PlanItem[] {
-  const { specificConsumption } = duty.package;
+  const { specificConsumption } = duty;
   return [
     { kind: "statement", text: "The engine's continuous rating is not stated, so it is not held against the site." },
-    ...statedAmount(duty, "specificConsumption", specificConsumption),
+    ...stated(duty, "specificConsumption"),
     fuel("fuelRate", "Fuel at the greatest power", fuelCall(value("driverPower"), specificConsumption)),
     fuel(
       "operatingFuelRate",
@@ -78,7 +79,7 @@ function fuel(key: string, label: string, expression: Expression): ResultItem {
   return { kind: "result", key, label, quantity: "fuelFlow", expression, how: "Diesel, one engine." };
 }
 
-function loadCall(power: Expression, { package: { specificConsumption } }: Duty): Call {
+function loadCall(power: Expression, { specificConsumption }: Duty): Call {
   return callById(
     "ENGINELOAD",
     power,
@@ -91,8 +92,7 @@ function loadCall(power: Expression, { package: { specificConsumption } }: Duty)
   );
 }
 
-function rated(duty: Duty, engineRating: number): readonly PlanItem[] {
-  const { accessoryLosses, airTemperature, aspiration, specificConsumption } = duty.package;
+function rated(duty: Duty): readonly PlanItem[] {
   const record = (key: string, label: string, power: Expression): SpillItem => ({
     kind: "spill",
     key,
@@ -102,11 +102,7 @@ function rated(duty: Duty, engineRating: number): readonly PlanItem[] {
     columns: COLUMNS,
   });
   return [
-    ...statedAmount(duty, "engineRating", engineRating),
-    ...statedAmount(duty, "accessoryLosses", accessoryLosses),
-    ...statedAmount(duty, "airTemperature", airTemperature),
-    ...statedText(duty, "aspiration", aspiration),
-    ...statedAmount(duty, "specificConsumption", specificConsumption),
+    ...stated(duty, "engineRating", "accessoryLosses", "airTemperature", "aspiration", "specificConsumption"),
     record(GREATEST, "Engine at the greatest power", value("driverPower")),
     record(OPERATING, "Engine at the operating point", value("powerOfOne")),
     {
@@ -177,7 +173,7 @@ const DRAWN = USUAL_USABLE_SHARE * (1 - USUAL_RESERVE);
  * of three functions already, so these are plain arithmetic: that of FUELTANKHOURS and FUELTANKSIZE.
  */
 function fuelTank(duty: Duty): readonly PlanItem[] {
-  const { tankVolume } = duty.package;
+  const { tankVolume } = duty;
   const rate = value("operatingFuelRate");
   const whereFuel = (met: Expression): Expression => ifNumber(rate, met, NOT_WORKED_OUT);
   const hourly = volumeOfAnHour(duty.unitSet);
@@ -185,7 +181,7 @@ function fuelTank(duty: Duty): readonly PlanItem[] {
     ...(tankVolume === undefined
       ? []
       : [
-          ...statedAmount(duty, "tankVolume", tankVolume),
+          ...stated(duty, "tankVolume"),
           {
             kind: "result",
             key: "tankHours",

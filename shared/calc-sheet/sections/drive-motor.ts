@@ -1,7 +1,8 @@
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { type Call, callById, constant, type Expression, ifNumber, partAt, value } from "../expression.ts";
 import type { PlanItem, ResultItem, SpillItem } from "../plan.ts";
-import { remark, statedAmount } from "./package-inputs.ts";
+import { remark } from "./package-inputs.ts";
+import { stated } from "./stated-input.ts";
 
 const RECORD = "motorData";
 
@@ -65,7 +66,7 @@ function ratingAlone(): readonly PlanItem[] {
 }
 
 function wholeMotor(duty: Duty): readonly PlanItem[] {
-  const { airTemperature, supplyVoltage } = duty.package;
+  const { supplyVoltage } = duty;
   const call: Call = callById(
     "MOTORDATA",
     value("driverPower"),
@@ -77,8 +78,7 @@ function wholeMotor(duty: Duty): readonly PlanItem[] {
     value("airTemperature"),
   );
   return [
-    ...statedAmount(duty, "airTemperature", airTemperature),
-    ...statedAmount(duty, "supplyVoltage", supplyVoltage),
+    ...stated(duty, "airTemperature", "supplyVoltage"),
     { kind: "spill", key: RECORD, label: "Motor", expression: call, rows: 2, columns: COLUMNS },
     {
       kind: "result",

@@ -5,19 +5,19 @@ import type { PlanItem } from "../plan.ts";
 import { engine } from "./drive-engine.ts";
 import { motor } from "./drive-motor.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
-import { type RankedList, rankedRow, rankedSpill, remark, statedAmount, statedText } from "./package-inputs.ts";
+import { type RankedList, rankedRow, rankedSpill, remark } from "./package-inputs.ts";
 import { clearLiquidOnly } from "./slurry.ts";
+import { stated } from "./stated-input.ts";
 
 const NOT_GIVEN = "not given";
 
 /** Driver of each pump: power it must give, rating, and how it is attached. Needs power on the pump's curve. */
 export function drive(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   if (pump.curve.efficiency === undefined && pump.curve.power === undefined) return [];
-  const { driver, serviceFactor } = duty.package;
+  const { driver } = duty;
   return [
     { kind: "section", id: "drive", text: "Drive" },
-    ...statedText(duty, "driver", driver),
-    ...statedAmount(duty, "serviceFactor", serviceFactor),
+    ...stated(duty, "driver", "serviceFactor"),
     {
       kind: "result",
       key: "powerOfOne",
@@ -71,7 +71,7 @@ function attachment(duty: Duty): readonly PlanItem[] {
       expression: product(ratio(value("driverPower"), value("runningSpeed")), torqueFactor(duty.unitSet)),
       how: "Greatest shaft power / (2 π running speed).",
     },
-    ...(duty.package.solids > 0 ? [SOLIDS_NOT_COUNTED] : []),
+    ...((duty.solids ?? 0) > 0 ? [SOLIDS_NOT_COUNTED] : []),
     rankedSpill(ARRANGEMENTS),
     ...Array.from({ length: ARRANGEMENTS.rows }, (_, row) =>
       rankedRow(ARRANGEMENTS, row, row === 0 ? "Attachment, best first" : "", {

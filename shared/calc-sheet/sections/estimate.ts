@@ -21,7 +21,7 @@ export function estimate(duty: Duty, above: readonly PlanItem[]): readonly PlanI
   const life = lifeCycle(duty);
   const isRunning = running.some(({ kind }) => kind === "result");
   const notCounted = [
-    ...(isRunning ? [duty.package.driver === "motor" ? OF_MOTOR : OF_ENGINE] : []),
+    ...(isRunning ? [duty.driver === "motor" ? OF_MOTOR : OF_ENGINE] : []),
     ...(price.length + life.length > 0 ? [OF_PRICE] : []),
   ];
   return [

@@ -3,8 +3,8 @@ import { callById, constant, type Expression, ifNumber, product, ratio, sum, val
 import type { PlanItem, TableItem } from "../plan.ts";
 import { money, statedMoney, withCurrency } from "./money.ts";
 import { hasPrice, SELLING_PRICE } from "./offer-price.ts";
-import { statedAmount } from "./package-inputs.ts";
 import { hasRunningCost, NOT_WORKED_OUT, RUNNING_COST, whereNumber } from "./running-cost.ts";
+import { stated } from "./stated-input.ts";
 
 export const LIFE_CYCLE = "lifeCycle";
 /** Rows of that table by what they are; upkeep only where it is stated. */
@@ -16,13 +16,13 @@ const SWING = 0.2;
 const FACTOR = value("presentValueFactor");
 
 export function hasLifeCycle(duty: Duty): boolean {
-  const { firstCost, years, discountRate } = duty.package.costs;
+  const { firstCost, years, discountRate } = duty;
   const isFirst = firstCost !== undefined || hasPrice(duty);
   return isFirst && years !== undefined && discountRate !== undefined && hasRunningCost(duty);
 }
 
 export function lifeParts(duty: Duty): readonly LifePart[] {
-  const upkeep = duty.package.costs.yearlyUpkeep === undefined ? [] : (["upkeep"] as const);
+  const upkeep = duty.yearlyUpkeep === undefined ? [] : (["upkeep"] as const);
   return ["firstCost", "running", ...upkeep, "whole"];
 }
 
@@ -34,7 +34,7 @@ const LIFE_WANTS =
  * makes of it. The cost of energy ends a chain of functions, so the function gives the present-value factor alone.
  */
 export function lifeCycle(duty: Duty): readonly PlanItem[] {
-  const { firstCost, yearlyUpkeep, years, discountRate } = duty.package.costs;
+  const { firstCost, years, discountRate } = duty;
   if (!hasLifeCycle(duty)) {
     const isAsked = firstCost !== undefined || years !== undefined || discountRate !== undefined;
     return [
@@ -53,10 +53,9 @@ export function lifeCycle(duty: Duty): readonly PlanItem[] {
             "The selling price above, without installation and tax.",
           ),
         ]
-      : statedMoney(duty, "firstCost", firstCost)),
-    ...statedMoney(duty, "yearlyUpkeep", yearlyUpkeep),
-    ...statedAmount(duty, "years", years),
-    ...statedAmount(duty, "discountRate", discountRate),
+      : statedMoney(duty, "firstCost")),
+    ...statedMoney(duty, "yearlyUpkeep"),
+    ...stated(duty, "years", "discountRate"),
     {
       kind: "result",
       key: "presentValueFactor",
@@ -86,12 +85,12 @@ export function lifeCycle(duty: Duty): readonly PlanItem[] {
 
 /** First cost and all yearly costs, with this much for energy. */
 function wholeAt(duty: Duty, running: Expression): Expression {
-  const yearly = duty.package.costs.yearlyUpkeep === undefined ? running : sum(running, value("yearlyUpkeep"));
+  const yearly = duty.yearlyUpkeep === undefined ? running : sum(running, value("yearlyUpkeep"));
   return sum(value("firstCost"), product(yearly, FACTOR));
 }
 
 function energyName(duty: Duty): string {
-  return duty.package.driver === "motor" ? "Electricity" : "Fuel";
+  return duty.driver === "motor" ? "Electricity" : "Fuel";
 }
 
 function partTable(duty: Duty): TableItem {
@@ -133,7 +132,7 @@ function whereWhole(met: Expression): Expression {
 /** The same with energy cheaper and dearer. */
 function sensitivity(duty: Duty): TableItem {
   const isWhole = hasLifeCycle(duty);
-  const price = duty.package.driver === "motor" ? "tariff" : "fuel price";
+  const price = duty.driver === "motor" ? "tariff" : "fuel price";
   const rows = [
     { label: `Energy ${SWING * 100} % cheaper`, of: 1 - SWING },
     { label: `Energy ${SWING * 100} % dearer`, of: 1 + SWING },

@@ -4,20 +4,13 @@ import type { MaterialVerdict } from "../../../src/material/judgement.ts";
 import { materialChoice } from "../../../src/material/material-choice.ts";
 import { TIP_SPEED, TIP_SPEED_BY_CLASS, TIP_SPEED_CITE } from "../../../src/material/tip-speed.ts";
 import { type MissingDatum, missingOf } from "../../../src/material/wetted-duty.ts";
-import type { Duty } from "../../duty/duty.ts";
+import { type Duty, isLifted } from "../../duty/duty.ts";
 import { amountText } from "../../text/words.ts";
 import { callById, constant, type Expression, orElse, partAt, product, value } from "../expression.ts";
-import type { InputItem, OptionItem, PlanItem, ResultItem, TableItem } from "../plan.ts";
-import {
-  type RankedList,
-  type RankedPlaces,
-  rankedRow,
-  rankedSpill,
-  remark,
-  statedAmount,
-  statedText,
-} from "./package-inputs.ts";
+import type { OptionItem, PlanItem, ResultItem, TableItem } from "../plan.ts";
+import { type RankedList, type RankedPlaces, rankedRow, rankedSpill, remark } from "./package-inputs.ts";
 import { isSlurry } from "./slurry.ts";
+import { stated } from "./stated-input.ts";
 import { isStated, wettedDutyOf } from "./wetted-duty.ts";
 
 const COLUMNS = ["kind", "rank", "material", "verdict", "parts", "reasons", "cautions"] as const;
@@ -42,27 +35,27 @@ const BEST = ["1", "2", "3"] as const;
 export function materials(duty: Duty): readonly PlanItem[] {
   const wetted = wettedDutyOf(duty);
   const { pH } = wetted;
-  const stated = statedInputs(duty);
+  const inputs = stated(duty, "chlorides", "solidsHardness", "particleSize", "freePassage", "oxidiser", "makeUp");
   if (pH === null) {
-    if (stated.length === 0) return [];
+    if (inputs.length === 0) return [];
     return [
       { kind: "section", id: "materials", text: "Materials" },
-      ...stated,
+      ...inputs,
       ...toAsk(["pH", ...missingOf({ ...wetted, pH: 7 })]),
     ];
   }
   const list = wettedPartsOf(duty);
   const isRefused = !materialChoice({ ...wetted, pH }).ok;
-  const solids = isStated(duty, "solids") ? statedAmount(duty, "solids", duty.package.solids) : [];
-  const isPrimed = duty.pumpLevel > duty.sourceLevel;
+  const solids = isStated(duty, "solids") ? stated(duty, "solids") : [];
+  const isPrimed = isLifted(duty);
   const metals = PRINTED.slice(0, 1).flatMap((kind) => printedRows(list, kind));
   const others = PRINTED.slice(1).flatMap((kind) => printedRows(list, kind));
   return [
     { kind: "section", id: "materials", text: "Materials" },
-    ...statedAmount(duty, "pH", pH),
+    ...stated(duty, "pH"),
     // Where the pump is primed or the slurry worked out, the solids stand there already.
     ...(isPrimed || isSlurry(duty) ? [] : solids),
-    ...stated,
+    ...inputs,
     ...toAsk(missingOf({ ...wetted, pH })),
     rankedSpill(list),
     ...(isRefused ? [refusalOf(list)] : [...metals, propertiesOfBest(list), PROPERTIES_SAID, ...others]),
@@ -71,21 +64,9 @@ export function materials(duty: Duty): readonly PlanItem[] {
   ];
 }
 
-function statedInputs(duty: Duty): readonly InputItem[] {
-  const { chlorides, solidsHardness, particleSize, freePassage, oxidiser, makeUp } = duty.package;
-  return [
-    ...statedAmount(duty, "chlorides", chlorides),
-    ...statedText(duty, "solidsHardness", solidsHardness),
-    ...statedAmount(duty, "particleSize", particleSize),
-    ...statedAmount(duty, "freePassage", freePassage),
-    ...statedAmount(duty, "oxidiser", oxidiser),
-    ...statedText(duty, "makeUp", makeUp),
-  ];
-}
-
 /** The list, whole in the working columns; what was not stated is left out of the call. */
 function wettedPartsOf(duty: Duty): RankedList {
-  const { chlorides, solidsHardness, particleSize, freePassage, oxidiser, makeUp } = duty.package;
+  const { chlorides, solidsHardness, particleSize, freePassage, oxidiser, makeUp } = duty;
   const where = (isGiven: boolean, key: string): Expression | null => (isGiven ? value(key) : null);
   return {
     key: "wettedParts",
@@ -220,7 +201,7 @@ const PROPERTIES_SAID: PlanItem = {
 function tipSpeed(duty: Duty): readonly PlanItem[] {
   const { pump, unitSet } = duty;
   if (pump?.speed === undefined || pump.impellerDiameter === undefined) return [];
-  if (!isStated(duty, "solids") || duty.package.solids === 0) return [];
+  if (!isStated(duty, "solids") || duty.solids === 0) return [];
   const { whiteIron, rubber } = TIP_SPEED;
   const say = (speed: number): string => amountText(amount("velocity", speed), unitSet);
   const byClass = (speeds: readonly number[]): string => speeds.map((speed) => say(speed)).join(", ");

@@ -1,17 +1,16 @@
 import type { Duty } from "../../duty/duty.ts";
-import type { FieldKey } from "../../duty/duty-text.ts";
 import type { Expression } from "../expression.ts";
 import type { InputItem, ResultItem } from "../plan.ts";
-import { statedAmount } from "./package-inputs.ts";
+import { stated } from "./stated-input.ts";
 
 /** "Selling price, USD": money has no unit of ours, so the label says the currency. */
-export function withCurrency({ package: { costs } }: Duty, label: string): string {
-  return costs.currency === undefined ? label : `${label}, ${costs.currency}`;
+export function withCurrency({ currency }: Duty, label: string): string {
+  return currency === undefined ? label : `${label}, ${currency}`;
 }
 
 /** A stated amount of money as an input cell; none where it was not stated. */
-export function statedMoney(duty: Duty, key: FieldKey, amount: number | undefined): readonly InputItem[] {
-  return statedAmount(duty, key, amount).map((item) => ({ ...item, label: withCurrency(duty, item.label) }));
+export function statedMoney(duty: Duty, key: "directCost" | "firstCost" | "yearlyUpkeep"): readonly InputItem[] {
+  return stated(duty, key).map((item) => ({ ...item, label: withCurrency(duty, item.label) }));
 }
 
 /** A worked amount of money. */

@@ -2,7 +2,7 @@ import type { Duty } from "../../duty/duty.ts";
 import { type Call, callById, constant, type Expression, partAt, value } from "../expression.ts";
 import type { PlanItem, SpillItem } from "../plan.ts";
 import { money, statedMoney } from "./money.ts";
-import { statedAmount } from "./package-inputs.ts";
+import { stated } from "./stated-input.ts";
 
 export const SELLING_PRICE = "sellingPrice";
 
@@ -29,25 +29,19 @@ function of(key: (typeof COLUMNS)[number]["key"]): Expression {
   );
 }
 
-export function hasPrice({ package: { costs } }: Duty): boolean {
-  return costs.directCost !== undefined && costs.margin !== undefined;
+export function hasPrice({ directCost, margin }: Duty): boolean {
+  return directCost !== undefined && margin !== undefined;
 }
 
 /** The price of the package, line by line in the order it is rolled up; wants a direct cost and a margin. */
 export function offerPrice(duty: Duty): readonly PlanItem[] {
-  const { directCost, overhead, contingency, margin } = duty.package.costs;
-  const stated = [
-    ...statedMoney(duty, "directCost", directCost),
-    ...statedAmount(duty, "overhead", overhead),
-    ...statedAmount(duty, "contingency", contingency),
-    ...statedAmount(duty, "margin", margin),
-  ];
+  const { overhead, contingency } = duty;
+  const inputs = [...statedMoney(duty, "directCost"), ...stated(duty, "overhead", "contingency", "margin")];
   if (!hasPrice(duty)) {
     const text = "No selling price is worked out: it wants a direct cost and a margin.";
-    return stated.length === 0 ? [] : [...stated, { kind: "statement", text }];
+    return inputs.length === 0 ? [] : [...inputs, { kind: "statement", text }];
   }
-  const share = (key: "overhead" | "contingency"): Expression =>
-    duty.package.costs[key] === undefined ? constant(0) : value(key);
+  const share = (key: "overhead" | "contingency"): Expression => (duty[key] === undefined ? constant(0) : value(key));
   const call: Call = callById(
     "SELLINGPRICE",
     value("directCost"),
@@ -57,7 +51,7 @@ export function offerPrice(duty: Duty): readonly PlanItem[] {
     constant("margin"),
   );
   return [
-    ...stated,
+    ...inputs,
     { kind: "spill", key: RECORD, label: "Price", expression: call, rows: 2, columns: COLUMNS },
     ...(overhead === undefined
       ? []

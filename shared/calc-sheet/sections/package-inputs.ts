@@ -1,20 +1,5 @@
-import type { Duty } from "../../duty/duty.ts";
-import type { FieldKey } from "../../duty/duty-text.ts";
-import { FIELDS } from "../../duty/fields.ts";
 import { type Call, partAt } from "../expression.ts";
-import type { FindingItem, InputItem, OptionItem, SpillItem } from "../plan.ts";
-import { basisOf, statedField } from "./stated-input.ts";
-
-/** A stated name as an input cell; none where it was not stated. */
-export function statedText(duty: Duty, key: FieldKey, text: string | undefined): readonly InputItem[] {
-  if (text === undefined) return [];
-  return [{ kind: "input", key, label: FIELDS[key].label, value: text, basis: basisOf(duty, key) }];
-}
-
-/** A stated amount as an input cell; none where it was not stated. */
-export function statedAmount(duty: Duty, key: FieldKey, amount: number | undefined): readonly InputItem[] {
-  return amount === undefined ? [] : [statedField(duty, key, amount)];
-}
+import type { FindingItem, OptionItem, SpillItem } from "../plan.ts";
 
 export function remark(key: string, label: string, of: Call): FindingItem {
   return { kind: "finding", key, label, expression: { op: "notes", of } };

@@ -20,25 +20,28 @@ import {
 import type { PlanItem, SpillItem, TableItem, WorkingColumn, WorkingItem } from "../plan.ts";
 import { SPECIFIC_GRAVITY } from "./drawn-curves.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
-import { remark, statedAmount, statedText } from "./package-inputs.ts";
+import { remark } from "./package-inputs.ts";
 import { clearLiquidOnly } from "./slurry.ts";
+import { stated } from "./stated-input.ts";
 
 /** Pressure at every nozzle, running against a shut valve and standing, and the flange class each needs; surge apart. */
 export function pressureAndFlanges(duty: Duty, pump: DutyPump): readonly PlanItem[] {
-  const stated = duty.package;
   const nozzles = nozzlesOf(pump);
   const call = nozzleCall(duty);
   return [
     { kind: "section", id: "pressure", text: "Pressure and flanges" },
-    ...statedAmount(duty, "greatestSuctionPressure", stated.greatestSuctionPressure),
-    ...statedAmount(duty, "greatestSpeed", stated.greatestSpeed),
-    ...statedAmount(duty, "greatestImpeller", stated.greatestImpeller),
-    ...statedAmount(duty, "standingLevel", stated.standingLevel),
-    ...statedText(duty, "casingMaterial", stated.casingMaterial),
-    ...statedText(duty, "flangeClass", stated.flangeClass),
-    ...statedText(duty, "suctionFlange", stated.suctionFlange),
-    ...statedText(duty, "dischargeFlange", stated.dischargeFlange),
-    ...statedAmount(duty, "casingWorkingPressure", stated.casingWorkingPressure),
+    ...stated(
+      duty,
+      "greatestSuctionPressure",
+      "greatestSpeed",
+      "greatestImpeller",
+      "standingLevel",
+      "casingMaterial",
+      "flangeClass",
+      "suctionFlange",
+      "dischargeFlange",
+      "casingWorkingPressure",
+    ),
     ...otherPart(duty),
     ...clearLiquidOnly(duty, "Every pressure"),
     ...greatestHead(duty, pump),
@@ -73,11 +76,11 @@ function lastOf(nozzles: readonly Nozzle[]): Nozzle {
 
 /** A part that is named without its pressure is said, not passed over. */
 function otherPart(duty: Duty): readonly PlanItem[] {
-  const { otherPart: name, otherPartPressure: pressure } = duty.package;
+  const { otherPart: name, otherPartPressure: pressure } = duty;
   if (name !== undefined && pressure === undefined) {
     return [statement(`What the ${name} may carry is not stated, so it is not held against the nozzle pressures.`)];
   }
-  return [...statedText(duty, "otherPart", name), ...statedAmount(duty, "otherPartPressure", pressure)];
+  return stated(duty, "otherPart", "otherPartPressure");
 }
 
 function statement(text: string): PlanItem {
@@ -89,7 +92,7 @@ const AS_IT_RUNS = "Anywhere on its curve as it runs, at zero flow or not.";
 
 /** Greatest head of one pump, and what raises it above that of the curve as it runs. */
 function greatestHead(duty: Duty, pump: DutyPump): readonly PlanItem[] {
-  const { greatestSpeed, greatestImpeller } = duty.package;
+  const { greatestSpeed, greatestImpeller } = duty;
   const asItRuns = product(TOP, ...square(value("speedRatio")), ...square(value("trimRatio")));
   const raises: readonly Raise[] = [
     {
@@ -205,7 +208,7 @@ const SERIES = "seriesPumps";
 
 /** What NOZZLECLASSES takes: all stages alike, at the level of the pump. */
 function seriesTable(duty: Duty, pump: DutyPump): WorkingItem {
-  const { casingWorkingPressure, otherPartPressure, otherPart: name, suctionFlange, dischargeFlange } = duty.package;
+  const { casingWorkingPressure, otherPartPressure, otherPart: name, suctionFlange, dischargeFlange } = duty;
   const stages = nozzlesOf(pump).length / 2;
   const heading = (key: keyof typeof SERIES_COLUMNS, cells: (row: number) => Expression): WorkingColumn => {
     const { name: label, quantity } = SERIES_COLUMNS[key];
@@ -231,7 +234,7 @@ function seriesTable(duty: Duty, pump: DutyPump): WorkingItem {
 }
 
 function nozzleCall(duty: Duty): Call {
-  const { flangeClass, standingLevel } = duty.package;
+  const { flangeClass, standingLevel } = duty;
   return callById(
     "NOZZLECLASSES",
     rangeAt(SERIES),
@@ -287,7 +290,7 @@ function of({ row }: Nozzle, column: (typeof COLUMNS)[number]["key"]): Expressio
 const TABLE = "nozzles";
 
 function nozzleTable(duty: Duty, nozzles: readonly Nozzle[]): TableItem {
-  const top = duty.package.standingLevel === undefined ? "delivery level" : "standing level";
+  const top = duty.standingLevel === undefined ? "delivery level" : "standing level";
   const hasLimit = holdsAnything(duty);
   return {
     kind: "table",
@@ -320,12 +323,12 @@ function nozzleTable(duty: Duty, nozzles: readonly Nozzle[]): TableItem {
 }
 
 /** Whether a class is offered or a part stated, so that there is something to hold the pressures against. */
-function holdsAnything({ package: { flangeClass, casingWorkingPressure, otherPartPressure } }: Duty): boolean {
+function holdsAnything({ flangeClass, casingWorkingPressure, otherPartPressure }: Duty): boolean {
   return flangeClass !== undefined || casingWorkingPressure !== undefined || otherPartPressure !== undefined;
 }
 
 function verdicts(duty: Duty, nozzles: readonly Nozzle[]): readonly PlanItem[] {
-  const { flangeClass, casingWorkingPressure, otherPart: name, otherPartPressure } = duty.package;
+  const { flangeClass, casingWorkingPressure, otherPart: name, otherPartPressure } = duty;
   const last = lastOf(nozzles);
   const place = nozzles.length > 2 ? "last discharge" : "discharge";
   const hasPart = casingWorkingPressure !== undefined || otherPartPressure !== undefined;
@@ -523,7 +526,7 @@ const SURGE = callById(
 );
 
 /** Surge with its own comparison; it never chooses the class. */
-function surge({ package: { flangeClass } }: Duty): readonly PlanItem[] {
+function surge({ flangeClass }: Duty): readonly PlanItem[] {
   return [
     {
       kind: "result",

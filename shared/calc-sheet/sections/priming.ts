@@ -1,6 +1,6 @@
 import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { COURSE_POINTS, RISE_STEPS } from "../../../src/priming/prime-course.ts";
-import type { Duty } from "../../duty/duty.ts";
+import { type Duty, isLifted } from "../../duty/duty.ts";
 import {
   callById,
   columnAt,
@@ -16,8 +16,9 @@ import {
 } from "../expression.ts";
 import type { ChartsItem, OptionItem, PlanItem, ResultItem, SpillItem, WorkingItem } from "../plan.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
-import { type RankedList, rankedRow, rankedSpill, remark, statedAmount, statedText } from "./package-inputs.ts";
+import { type RankedList, rankedRow, rankedSpill, remark } from "./package-inputs.ts";
 import { isSlurry } from "./slurry.ts";
+import { stated } from "./stated-input.ts";
 
 const LINE_AND_AIR_PUMP = [
   rangeAt("suctionLine"),
@@ -47,13 +48,12 @@ const METHODS: RankedList = {
 
 /** How a pump above its liquid is primed, how high and how long that takes. Nothing where it is flooded. */
 export function priming(duty: Duty): readonly PlanItem[] {
-  if (duty.pumpLevel <= duty.sourceLevel) return [];
+  if (!isLifted(duty)) return [];
   return [
     { kind: "section", id: "priming", text: "Priming", newPage: true },
-    ...statedText(duty, "airPump", duty.package.airPump),
-    ...statedAmount(duty, "casingVolume", duty.package.casingVolume),
+    ...stated(duty, "airPump", "casingVolume"),
     // Where the solids are worked out, they stand there already.
-    ...(isSlurry(duty) ? [] : statedAmount(duty, "solids", duty.package.solids)),
+    ...(isSlurry(duty) ? [] : stated(duty, "solids")),
     ...greatestLift(duty),
     ...course(duty.unitSet),
     ...eductor(duty),
@@ -295,7 +295,7 @@ function risingWaterChart(units: UnitSetName): ChartsItem {
 
 /** Compressed air for an eductor; nothing until nozzle and pressure are both stated. */
 function eductor(duty: Duty): readonly PlanItem[] {
-  const { eductorNozzle, motivePressure } = duty.package;
+  const { eductorNozzle, motivePressure } = duty;
   if (eductorNozzle === undefined || motivePressure === undefined) return [];
   const call = callById("EDUCTORAIR", value("eductorNozzle"), value("motivePressure"), null, value("altitude"));
   const figure = (
@@ -306,8 +306,7 @@ function eductor(duty: Duty): readonly PlanItem[] {
     how: string,
   ): ResultItem => ({ kind: "result", key, label, quantity, expression: partAt("eductorRecord", place), how });
   return [
-    ...statedAmount(duty, "eductorNozzle", eductorNozzle),
-    ...statedAmount(duty, "motivePressure", motivePressure),
+    ...stated(duty, "eductorNozzle", "motivePressure"),
     {
       kind: "spill",
       key: "eductorRecord",

@@ -2,7 +2,7 @@ import type { Duty, DutyPump } from "../../duty/duty.ts";
 import type { CurvePointText, PumpKey } from "../../duty/duty-text.ts";
 import { product, value } from "../expression.ts";
 import type { InputItem, InputTableItem, PlanItem, TableColumn } from "../plan.ts";
-import { inUnitSet, plainNumber, statedField, statedNumber } from "./stated-input.ts";
+import { inUnitSet, plainNumber, stated, statedNumber } from "./stated-input.ts";
 
 const COLUMNS = [
   { key: "flow", label: "flow", quantity: "flow" },
@@ -107,12 +107,8 @@ export function pumpCurveTable(duty: Duty, { typed, curve }: DutyPump): readonly
 
 /** The range the pump must cover, as inputs; nothing where none is stated. */
 export function rangeToCover(duty: Duty): readonly PlanItem[] {
-  const { leastStaticHead, greatestStaticHead, agedRoughness, acceptanceGrade } = duty;
-  const stated: readonly InputItem[] = [
-    ...(leastStaticHead === undefined ? [] : [statedField(duty, "leastStaticHead", leastStaticHead)]),
-    ...(greatestStaticHead === undefined ? [] : [statedField(duty, "greatestStaticHead", greatestStaticHead)]),
-    ...(agedRoughness === undefined ? [] : [statedField(duty, "agedRoughness", agedRoughness)]),
-  ];
+  const { acceptanceGrade } = duty;
+  const heads = stated(duty, "leastStaticHead", "greatestStaticHead", "agedRoughness");
   const tolerances: readonly InputItem[] =
     acceptanceGrade === undefined
       ? []
@@ -123,7 +119,7 @@ export function rangeToCover(duty: Duty): readonly PlanItem[] {
           tolerance("flowToleranceUpper", "Flow tolerance, upper", acceptanceGrade.flow[1], acceptanceGrade.grade),
           tolerance("efficiencyTolerance", "Efficiency tolerance", acceptanceGrade.efficiency, acceptanceGrade.grade),
         ];
-  const items = [...stated, ...tolerances];
+  const items = [...heads, ...tolerances];
   return items.length === 0 ? [] : [{ kind: "section", id: "range", text: "Range the pump must cover" }, ...items];
 }
 

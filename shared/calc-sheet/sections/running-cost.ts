@@ -6,8 +6,7 @@ import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { constant, type Expression, ifNumber, product, ratio, value } from "../expression.ts";
 import type { InputItem, PlanItem } from "../plan.ts";
 import { money, withCurrency } from "./money.ts";
-import { statedAmount } from "./package-inputs.ts";
-import { basisOf, statedNumber } from "./stated-input.ts";
+import { basisOf, stated, statedNumber } from "./stated-input.ts";
 
 /** Cost of electricity or fuel in a year. */
 export const RUNNING_COST = "runningCost";
@@ -16,13 +15,12 @@ export const NOT_WORKED_OUT = "not worked out";
 
 /** Whether the sheet works out what energy or fuel costs in a year. */
 export function hasRunningCost(duty: Duty): boolean {
-  const { driver, costs } = duty.package;
-  return powered(duty) !== undefined && (driver === "motor" ? costs.tariff : costs.fuelPrice) !== undefined;
+  return powered(duty) !== undefined && (duty.driver === "motor" ? duty.tariff : duty.fuelPrice) !== undefined;
 }
 
 /** The pump, where its power in operation and the hours it runs are known. */
-function powered({ pump, package: { costs } }: Duty): DutyPump | undefined {
-  return costs.runningHours !== undefined && pump?.curve.efficiency !== undefined ? pump : undefined;
+function powered({ pump, runningHours }: Duty): DutyPump | undefined {
+  return runningHours !== undefined && pump?.curve.efficiency !== undefined ? pump : undefined;
 }
 
 const NO_POWER =
@@ -33,27 +31,24 @@ const NO_POWER =
  * power and the fuel rate end chains of functions already, so these are plain arithmetic: that of ENERGYCOST and FUELCOST.
  */
 export function runningCost(duty: Duty): readonly PlanItem[] {
-  const { driver, costs } = duty.package;
+  const { driver, runningHours, tariff, fuelPrice } = duty;
   const pump = powered(duty);
   if (pump === undefined) {
-    const wanted = [costs.runningHours, costs.tariff, costs.fuelPrice].some((given) => given !== undefined);
+    const wanted = [runningHours, tariff, fuelPrice].some((given) => given !== undefined);
     return wanted ? [{ kind: "statement", text: NO_POWER }] : [];
   }
-  return [
-    ...statedAmount(duty, "runningHours", costs.runningHours),
-    ...(driver === "motor" ? electricity(duty, pump) : fuel(duty)),
-  ];
+  return [...stated(duty, "runningHours"), ...(driver === "motor" ? electricity(duty, pump) : fuel(duty))];
 }
 
 const POWER = value("operatingPower");
 const HOURS = value("runningHours");
 
 function electricity(duty: Duty, pump: DutyPump): readonly PlanItem[] {
-  const { tariff } = duty.package.costs;
+  const { tariff } = duty;
   const assumed = constant(ASSUMED_MOTOR_EFFICIENCY * 100);
   const ofMotor = value("motorEfficiency");
   return [
-    ...statedAmount(duty, "tariff", tariff).map((item) => ({ ...item, label: withCurrency(duty, "Price of a kWh") })),
+    ...stated(duty, "tariff").map((item) => ({ ...item, label: withCurrency(duty, "Price of a kWh") })),
     {
       kind: "result",
       key: "efficiencyTaken",
@@ -94,7 +89,7 @@ function electricity(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 }
 
 function fuel(duty: Duty): readonly PlanItem[] {
-  const { fuelPrice } = duty.package.costs;
+  const { fuelPrice } = duty;
   const ofYear = [value("operatingFuelRate"), value("pumpCount"), HOURS];
   const { volume } = UNIT_SETS[duty.unitSet];
   const priced = unitOf(pricedVolume(duty.unitSet));

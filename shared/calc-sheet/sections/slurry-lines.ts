@@ -104,7 +104,7 @@ function callFor({ line, row }: SlurryRun, duty: Duty): Call {
     value("medianSize"),
     value("solidsGravity"),
     value("solidsByVolume"),
-    duty.package.coarseSize === undefined ? null : value("coarseSize"),
+    duty.coarseSize === undefined ? null : value("coarseSize"),
     ...LIQUID_TAIL,
   );
 }

@@ -58,7 +58,7 @@ const HEAD: Expression = {
   otherwise: constant(0),
 };
 
-function callFor({ pump, package: { fines } }: Duty): Call {
+function callFor({ pump, fines }: Duty): Call {
   const efficiency = value("slurryWaterEfficiency");
   return callById(
     "SLURRYDUTY",

@@ -1,17 +1,18 @@
 import { SPECIFIC_GRAVITY_REFERENCE } from "../../../src/basis/constants.ts";
 import type { Duty } from "../../duty/duty.ts";
+import { fieldsOf } from "../../duty/fields.ts";
 import { callById, constant, type Expression, partAt, product, value } from "../expression.ts";
-import type { InputItem, PlanItem, ResultItem, SpillItem } from "../plan.ts";
+import type { PlanItem, ResultItem, SpillItem } from "../plan.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
-import { remark, statedAmount } from "./package-inputs.ts";
+import { remark } from "./package-inputs.ts";
 import { slurryHeads } from "./slurry-head.ts";
 import { slurryRuns } from "./slurry-lines.ts";
 import { slurryOnThePump } from "./slurry-pump.ts";
-import { inUnitSet } from "./stated-input.ts";
+import { inUnitSet, stated } from "./stated-input.ts";
 
 /** Whether enough is stated to work the solids out: how many, how heavy, how large. */
-export function isSlurry({ package: { solids, solidsGravity, medianSize } }: Duty): boolean {
-  return solids > 0 && solidsGravity !== undefined && medianSize !== undefined;
+export function isSlurry({ solids, solidsGravity, medianSize }: Duty): boolean {
+  return (solids ?? 0) > 0 && solidsGravity !== undefined && medianSize !== undefined;
 }
 
 const MIXTURE = callById(
@@ -50,24 +51,13 @@ export function slurry(duty: Duty): readonly PlanItem[] {
   if (!isSlurry(duty)) return [];
   return [
     { kind: "section", id: "slurry", text: "Slurry", newPage: true },
-    ...statedInputs(duty),
+    ...stated(duty, ...fieldsOf("slurry")),
     ...mixture(),
     ...slurryRuns(duty),
     ...slurryHeads(duty, densityOver(duty)),
     ...slurryOnThePump(duty),
     ...SAID,
     remark("slurryMixtureNotes", "Composition", MIXTURE),
-  ];
-}
-
-function statedInputs(duty: Duty): readonly InputItem[] {
-  const { solids, solidsGravity, medianSize, coarseSize, fines } = duty.package;
-  return [
-    ...statedAmount(duty, "solids", solids),
-    ...statedAmount(duty, "solidsGravity", solidsGravity),
-    ...statedAmount(duty, "medianSize", medianSize),
-    ...statedAmount(duty, "coarseSize", coarseSize),
-    ...statedAmount(duty, "fines", fines),
   ];
 }
 

@@ -2,8 +2,7 @@ import { type Quantity, UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { splitAmount } from "../../../src/basis/quantity-text.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import type { Duty } from "../../duty/duty.ts";
-import type { FieldKey } from "../../duty/duty-text.ts";
-import { FIELDS } from "../../duty/fields.ts";
+import { FIELDS, type FieldKey } from "../../duty/fields.ts";
 import type { InputItem } from "../plan.ts";
 
 export interface Stated {
@@ -42,15 +41,23 @@ export function inUnitSet(value: number, quantity: Quantity, { unitSet }: Pick<D
   return Number(fromEngine(value, UNIT_SETS[unitSet][quantity]).toPrecision(15));
 }
 
-/** A field of the duty as an input cell with its basis. */
-export function statedField(duty: Duty, key: FieldKey, value: number): InputItem {
-  const { label, quantity } = FIELDS[key];
-  const typed = duty.texts[key];
-  const facts = { key, label, typed, value, basis: basisOf(duty, key) };
-  return statedNumber(quantity === undefined ? facts : { ...facts, quantity }, duty);
+/** Fields of the duty as input cells with their basis, as far as they have a value. */
+export function stated(duty: Duty, ...keys: readonly FieldKey[]): readonly InputItem[] {
+  return keys.flatMap((key): readonly InputItem[] => {
+    const value = duty[key];
+    if (value === undefined) return [];
+    const { label, quantity } = FIELDS[key];
+    const basis = basisOf(duty, key);
+    if (typeof value !== "number") {
+      const name = typeof value === "string" ? value : "name" in value ? value.name : value.grade;
+      return [{ kind: "input", key, label, value: name, basis }];
+    }
+    const facts = { key, label, typed: duty.texts[key], value, basis };
+    return [statedNumber(quantity === undefined ? facts : { ...facts, quantity }, duty)];
+  });
 }
 
 /** Where a figure comes from, in the estimator's words or ours. */
 export function basisOf(duty: Duty, key: FieldKey): string {
-  return duty.basis[key]?.trim() || (duty.assumed.has(key) ? "assumed: nothing was stated" : "stated");
+  return duty.basis[key]?.trim() || (duty.state[key] === "assumed" ? "assumed: nothing was stated" : "stated");
 }

@@ -67,7 +67,7 @@ export function readCurve(cells: readonly (readonly Cell[])[], reading: Reading)
  * One reading for the whole column: percentages where the heading says so or a figure is above 1.5, fractions
  * otherwise. A column with figures of both kinds is refused.
  */
-function withEfficiencyAsFraction(
+export function withEfficiencyAsFraction(
   { rows, labels, unitsStated }: FlowTable<Key>,
   subject: string,
 ): Result<readonly PumpCurvePoint[]> {

@@ -1,12 +1,12 @@
 import type { Cell } from "../../../shared/cells/cell.ts";
 import { type CurvePointText, EMPTY_CURVE_POINT, type PumpText } from "../../../shared/duty/duty-text.ts";
+import { CURVE_POINT, POINT_COLUMNS } from "../../../shared/duty/fields/pump.ts";
 import { CURVE_COLUMNS, type CurveColumn } from "../../../shared/pump-table/columns.ts";
 import { headingOf } from "../../../shared/pump-table/heading.ts";
 import { type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { readNumber, splitAmount } from "../../../src/basis/quantity-text.ts";
 import { type Result, succeed } from "../../../src/basis/result.ts";
 import type { Unit } from "../../../src/basis/units.ts";
-import { POINT_COLUMNS, POINT_QUANTITIES, type PointColumn } from "./pump-text.ts";
 
 /** What was pasted: a block of cells, or a whole curve under a heading with what the rows say of its pump. */
 export interface PastedCurve {
@@ -60,7 +60,7 @@ export function pastedCurve(rows: readonly (readonly string[])[], units: UnitSet
       Object.fromEntries(
         POINT_COLUMNS.map((column) => {
           const text = textAt(row, column);
-          return [column, column === "efficiency" ? text : withUnit(text, column, POINT_QUANTITIES[column])];
+          return [column, column === "efficiency" ? text : withUnit(text, column, CURVE_POINT[column].quantity)];
         }),
       ) as unknown as CurvePointText,
   );
@@ -80,7 +80,7 @@ export function withBlock(
   points: readonly CurvePointText[],
   rows: readonly (readonly string[])[],
   row: number,
-  column: PointColumn,
+  column: keyof CurvePointText,
 ): readonly CurvePointText[] {
   const left = POINT_COLUMNS.indexOf(column);
   const laid = [...points];

@@ -1,6 +1,6 @@
+import { isBlankPoint } from "../../../shared/duty/decode-pump.ts";
 import { type CurvePointText, EMPTY_CURVE_POINT, EMPTY_PUMP, type PumpText } from "../../../shared/duty/duty-text.ts";
 import { type PastedCurve, withBlock } from "./pasted-points.ts";
-import { isEmptyPoint, type PointColumn } from "./pump-text.ts";
 
 /** What can happen to the pump of the duty beside typing into its boxes. Each can be undone. */
 export type PumpEvent =
@@ -15,7 +15,7 @@ export type PumpEvent =
       readonly type: "block-pasted";
       readonly rows: readonly (readonly string[])[];
       readonly row: number;
-      readonly column: PointColumn;
+      readonly column: keyof CurvePointText;
     };
 
 /** The pump after an event, and the words for what lies between. */
@@ -69,6 +69,6 @@ function pointsOrOne(points: readonly CurvePointText[]): readonly CurvePointText
 }
 
 function counted(points: readonly CurvePointText[]): string {
-  const count = points.filter((point) => !isEmptyPoint(point)).length;
+  const count = points.filter((point) => !isBlankPoint(point)).length;
   return count === 1 ? "1 point" : `${count} points`;
 }

@@ -7,22 +7,6 @@ import { efficiencyAtFlow, npshRequiredAtFlow } from "../../../src/pump/pump-rea
 import type { RunningPump } from "../../../src/pump/running-pump.ts";
 import type { RankedPump } from "../../../src/pump/selection.ts";
 
-export const POINT_COLUMNS = [
-  "flow",
-  "head",
-  "efficiency",
-  "npshRequired",
-] as const satisfies readonly (keyof CurvePointText)[];
-export type PointColumn = (typeof POINT_COLUMNS)[number];
-
-/** What each column measures. */
-export const POINT_QUANTITIES: Readonly<Record<PointColumn, Quantity>> = {
-  flow: "flow",
-  head: "head",
-  efficiency: "ratio",
-  npshRequired: "head",
-};
-
 /** Figures a number is written down with: enough that what is worked out from it keeps five. */
 const FIGURES = 7;
 /** Factors that differ by less are those of similar trimming. */
@@ -102,9 +86,4 @@ function written(value: number, quantity: Quantity, units: UnitSetName): string 
 
 function plain(value: number): string {
   return String(Number(value.toPrecision(FIGURES)));
-}
-
-/** A row of the curve in which nothing is typed. */
-export function isEmptyPoint(point: CurvePointText): boolean {
-  return POINT_COLUMNS.every((column) => point[column].trim() === "");
 }

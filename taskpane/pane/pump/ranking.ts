@@ -1,7 +1,7 @@
 import { decodeDuty } from "../../../shared/duty/decode.ts";
-import type { Duty } from "../../../shared/duty/duty.ts";
+import { type Duty, hasFields } from "../../../shared/duty/duty.ts";
 import type { DutyText } from "../../../shared/duty/duty-text.ts";
-import { andThen, type Result, succeed } from "../../../src/basis/result.ts";
+import { andThen, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import type { LiquidState } from "../../../src/liquid/liquid.ts";
 import type { HeadCurve } from "../../../src/pump/head-curve.ts";
 import { type Selection, selectPumps } from "../../../src/pump/selection.ts";
@@ -51,11 +51,28 @@ function rank(typed: DutyText, candidates: Candidates): Ranking | undefined {
   return { duty, asked: asked.value, selection: selectPumps({ pumps: candidates.pumps, duty: asked.value }) };
 }
 
+const NEEDED = [
+  "flow",
+  "liquid",
+  "temperature",
+  "altitude",
+  "sourceLevel",
+  "pumpLevel",
+  "deliveryLevel",
+  "sourcePressure",
+  "deliveryPressure",
+  "frictionMargin",
+  "npshMargin",
+] as const;
+type Asked = Duty & { readonly [K in (typeof NEEDED)[number]]: NonNullable<Duty[K]> };
+
 /**
  * The duty as pumps are held against it: the flow, and the head with the margin on losses, at the altitude, suction lift
  * and temperature stated. A liquid without a vapour pressure leaves NPSH unjudged.
  */
 function askedOf(duty: Duty): Result<SelectionDuty> {
+  // What is missing is said at its box.
+  if (!hasFields(duty, ...NEEDED)) return fail([]);
   const { flow, liquid, temperature, deliveryLevel, sourceLevel, sourcePressure, deliveryPressure } = duty;
   return andThen(liquid.at(temperature), (state) => {
     const system = selectionSystem({
@@ -87,7 +104,7 @@ function withMargin(system: HeadCurve, margin: number): HeadCurve {
 }
 
 /** NPSH available against flow, m; nothing where it cannot be known at the flow asked for. */
-function npshAvailableOf(duty: Duty, liquid: LiquidState): ((flow: number) => number) | undefined {
+function npshAvailableOf(duty: Asked, liquid: LiquidState): ((flow: number) => number) | undefined {
   const atmosphere = standardAtmosphere(duty.altitude);
   if (!atmosphere.ok) return undefined;
   const at = (flow: number): number | undefined => {

@@ -1,20 +1,22 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
-import type { FieldKey } from "../../../shared/duty/duty-text.ts";
-import { FIELDS, type Field } from "../../../shared/duty/fields.ts";
+import type { Field } from "../../../shared/duty/field.ts";
+import { FIELDS, type FieldKey, withoutUse } from "../../../shared/duty/fields.ts";
 import { figures } from "../../../shared/text/words.ts";
 import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import { boxId, type PaneContext } from "../context.ts";
-import { LIQUIDS } from "../known-names.ts";
 import { matching, type NameList, nameList } from "../names.ts";
 import { comboboxView } from "./combobox.ts";
 import { findingsAt, findingsView } from "./findings.ts";
 
 /** A field of the duty: label, box, unit, its findings, and help with a line for the basis that open on demand. */
-export function fieldView(context: PaneContext, key: FieldKey): TemplateResult {
+export function fieldView(context: PaneContext, key: FieldKey): TemplateResult | typeof nothing {
   const { state, send } = context;
   const field = FIELDS[key];
+  const why = withoutUse(key, state.duty.fields);
+  // What was stated never disappears in silence.
+  if (why !== undefined && state.duty.fields[key].trim() === "") return nothing;
   const id = boxId(key);
   const units = state.duty.unitSet;
   const unit = field.quantity === undefined ? "" : printedUnit(field.quantity, units);
@@ -44,6 +46,7 @@ export function fieldView(context: PaneContext, key: FieldKey): TemplateResult {
       ?
     </button>
     ${findings.length === 0 ? nothing : findingsView(findings, units, `${id}-findings`)}
+    ${why === undefined ? nothing : html`<p class="basis-line">Not used: ${why}.</p>`}
     ${!open && basis.trim() !== "" ? html`<p class="basis-line">Basis: ${basis}</p>` : nothing}
     <div class="about" id="${id}-about" ?hidden=${!open}>
       <p id="${id}-help">${field.help}</p>
@@ -60,24 +63,13 @@ function boxView(context: PaneContext, key: FieldKey, field: Field, describedBy:
     key === "curveFlow" ? worked.duty?.curveFlow : field.whenBlank,
     state.duty.unitSet,
   );
-  if (field.kind === "liquid") {
-    return comboboxView(context, {
-      place: { field: key },
-      describedBy,
-      invalid,
-      required: field.required,
-      placeholder,
-      matches: () => matching(LIQUIDS, state.duty.fields[key]),
-      chosen: (_, name) => name,
-    });
-  }
   const { choices } = field;
   if (choices !== undefined) {
     return comboboxView(context, {
       place: { field: key },
       describedBy,
       invalid,
-      required: field.required,
+      required: field.required === true,
       placeholder,
       matches: ({ typed }) => matching(choiceList(choices), typed ? state.duty.fields[key] : ""),
       chosen: (_, name) => name,
@@ -90,7 +82,7 @@ function boxView(context: PaneContext, key: FieldKey, field: Field, describedBy:
     spellcheck="false"
     aria-describedby=${describedBy}
     aria-invalid=${invalid}
-    aria-required=${field.required}
+    aria-required=${field.required === true}
     placeholder=${placeholder}
     .value=${live(state.duty.fields[key])}
     @input=${(event: InputEvent) =>

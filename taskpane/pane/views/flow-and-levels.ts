@@ -1,4 +1,5 @@
 import { html, nothing } from "lit";
+import { fieldsOf } from "../../../shared/duty/fields.ts";
 import { readAmount } from "../../../shared/duty/read-amount.ts";
 import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
@@ -6,15 +7,7 @@ import type { PaneContext, Step } from "../context.ts";
 import { type DutyLevels, elevationPicture } from "../pictures/elevation.ts";
 import { fieldView } from "./field.ts";
 
-const FIELDS = [
-  "flow",
-  "sourceLevel",
-  "pumpLevel",
-  "deliveryLevel",
-  "sourcePressure",
-  "deliveryPressure",
-  "frictionMargin",
-] as const;
+const FIELDS = fieldsOf("levels");
 
 export const flowAndLevels: Step = {
   key: "levels",

@@ -1,8 +1,9 @@
 import { html } from "lit";
+import { fieldsOf } from "../../../shared/duty/fields.ts";
 import type { Step } from "../context.ts";
 import { fieldView } from "./field.ts";
 
-const FIELDS = ["project", "customer", "item", "reference", "revision", "preparedBy", "date"] as const;
+const FIELDS = fieldsOf("job");
 
 /** The title block of the sheet. */
 export const job: Step = {

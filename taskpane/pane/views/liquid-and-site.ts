@@ -1,9 +1,10 @@
 import { html, nothing } from "lit";
+import { fieldsOf } from "../../../shared/duty/fields.ts";
 import type { Step } from "../context.ts";
 import { fieldView } from "./field.ts";
 import { figureView } from "./figure.ts";
 
-const FIELDS = ["liquid", "temperature", "altitude"] as const;
+const FIELDS = fieldsOf("liquid");
 
 export const liquidAndSite: Step = {
   key: "liquid",

@@ -1,16 +1,17 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
-import { placeKey } from "../../../shared/duty/duty-text.ts";
+import { type PumpKey, placeKey } from "../../../shared/duty/duty-text.ts";
+import type { Field } from "../../../shared/duty/field.ts";
+import { PUMP_BOXES } from "../../../shared/duty/fields/pump.ts";
 import { printedUnit } from "../../../src/basis/quantities.ts";
 import { boxId, type PaneContext } from "../context.ts";
-import { PUMP_BOXES, type PumpBoxKey } from "../pump/pump-boxes.ts";
 import { textAt } from "../state.ts";
 import { findingsAt, findingsView } from "./findings.ts";
 
 /** A box of the chosen pump: label, box, unit, its findings, and help that opens on demand. */
-export function pumpBoxView(context: PaneContext, pump: PumpBoxKey): TemplateResult {
+export function pumpBoxView(context: PaneContext, pump: PumpKey): TemplateResult {
   const { state, send } = context;
-  const { label, quantity, whenBlank, help } = PUMP_BOXES[pump];
+  const { kind, label, quantity, whenBlank, help }: Field = PUMP_BOXES[pump];
   const key = placeKey({ pump });
   const id = boxId(key);
   const units = state.duty.unitSet;
@@ -22,7 +23,7 @@ export function pumpBoxView(context: PaneContext, pump: PumpBoxKey): TemplateRes
     ...(findings.length === 0 ? [] : [`${id}-findings`]),
     `${id}-help`,
   ].join(" ");
-  return html`<div class="field ${pump === "name" ? "text" : "quantity"}">
+  return html`<div class="field ${kind}">
     <label for=${id}>${label}</label>
     <div class="entry">
       <input

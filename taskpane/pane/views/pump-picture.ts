@@ -45,8 +45,8 @@ function shownOf(
   const inPercent = (value: number): number => 100 * value;
   const pointAt = (flow: Worked, head: Worked): Point | undefined =>
     typeof flow === "number" && typeof head === "number" ? { flow: inFlow(flow), value: inHead(head) } : undefined;
-  const asked = pointAt(duty.flow, results.ratedHead);
-  if (asked === undefined || duty.pump === undefined) return undefined;
+  const asked = duty.flow === undefined ? undefined : pointAt(duty.flow, results.ratedHead);
+  if (duty.flow === undefined || asked === undefined || duty.pump === undefined) return undefined;
 
   const heads = (points: readonly DrawnPoint[]): readonly Point[] => shownPoints(points, inFlow, inHead);
   const family = familyOf(duty.pump, candidateNamed(state.offers.candidates, pump.name), units);

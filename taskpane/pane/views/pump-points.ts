@@ -1,16 +1,15 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
-import { CURVE_PLACE, type PumpText, placeKey } from "../../../shared/duty/duty-text.ts";
+import { CURVE_PLACE, type CurvePointText, type PumpText, placeKey } from "../../../shared/duty/duty-text.ts";
+import { CURVE_POINT, POINT_COLUMNS } from "../../../shared/duty/fields/pump.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import { printedUnit } from "../../../src/basis/quantities.ts";
 import { boxId, type PaneContext } from "../context.ts";
 import { pastedCurve, pastedRows } from "../pump/pasted-points.ts";
-import { POINT_NAMES } from "../pump/pump-boxes.ts";
-import { POINT_COLUMNS, POINT_QUANTITIES, type PointColumn } from "../pump/pump-text.ts";
 import { findingsAt, findingsView } from "./findings.ts";
 
 /** Heads of the columns, short enough for a narrow pane. */
-const HEADS: Readonly<Record<PointColumn, string>> = {
+const HEADS: Readonly<Record<keyof CurvePointText, string>> = {
   flow: "Flow",
   head: "Head",
   efficiency: "Eff.",
@@ -32,7 +31,7 @@ export function pumpPointsView(context: PaneContext, pump: PumpText): TemplateRe
         <tr>
           <th scope="col"><span class="unseen">Point</span></th>
           ${POINT_COLUMNS.map((column) => {
-            const unit = column === "efficiency" ? "" : printedUnit(POINT_QUANTITIES[column], units);
+            const unit = column === "efficiency" ? "" : printedUnit(CURVE_POINT[column].quantity, units);
             return html`<th scope="col">${HEADS[column]}<span class="unit">${unit}</span></th>`;
           })}
           <th scope="col"><span class="unseen">Remove</span></th>
@@ -93,20 +92,20 @@ function rowView(context: PaneContext, pump: PumpText, row: number): TemplateRes
     }`;
 }
 
-function cellView(context: PaneContext, pump: PumpText, row: number, column: PointColumn): TemplateResult {
+function cellView(context: PaneContext, pump: PumpText, row: number, column: keyof CurvePointText): TemplateResult {
   const { send, state } = context;
   const place = { pump: "points", row, column } as const;
   const key = placeKey(place);
   const id = boxId(key);
   const findings = findingsAt(context, key);
-  const unit = column === "efficiency" ? "" : `, ${printedUnit(POINT_QUANTITIES[column], state.duty.unitSet)}`;
+  const unit = column === "efficiency" ? "" : `, ${printedUnit(CURVE_POINT[column].quantity, state.duty.unitSet)}`;
   return html`<input
     id=${id}
     type="text"
     autocomplete="off"
     spellcheck="false"
     inputmode="decimal"
-    aria-label="Point ${row + 1}: ${POINT_NAMES[column]}${unit}"
+    aria-label="Point ${row + 1}: ${CURVE_POINT[column].label}${unit}"
     aria-describedby=${findings.length === 0 ? nothing : `${id}-findings`}
     aria-invalid=${findings.some(({ severity }) => severity === "error")}
     .value=${live(pump.points[row]?.[column] ?? "")}
@@ -122,7 +121,7 @@ function cellView(context: PaneContext, pump: PumpText, row: number, column: Poi
 }
 
 /** Up and down go from row to row, as in a sheet. */
-function walk(event: KeyboardEvent, row: number, column: PointColumn): void {
+function walk(event: KeyboardEvent, row: number, column: keyof CurvePointText): void {
   const by = event.key === "ArrowDown" || event.key === "Enter" ? 1 : event.key === "ArrowUp" ? -1 : 0;
   if (by === 0) return;
   const next = document.getElementById(boxId(placeKey({ pump: "points", row: row + by, column })));
@@ -136,7 +135,7 @@ function take(
   { send, state }: PaneContext,
   rows: readonly (readonly string[])[],
   row: number,
-  column: PointColumn,
+  column: keyof CurvePointText,
 ): void {
   const units = state.duty.unitSet;
   const pasted = pastedCurve(rows, units);

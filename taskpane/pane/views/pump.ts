@@ -1,11 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import type { PumpText } from "../../../shared/duty/duty-text.ts";
+import { PUMP_BOXES, PUMP_KEYS } from "../../../shared/duty/fields/pump.ts";
 import type { PumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
 import { amountText } from "../../../shared/text/words.ts";
 import { amount, type Finding, withoutRepeats } from "../../../src/basis/result.ts";
 import type { PaneContext, Step } from "../context.ts";
-import { PUMP_KEYS } from "../pump/pump-boxes.ts";
 import { figureView } from "./figure.ts";
 import { remarksView } from "./findings.ts";
 import { openPointsView } from "./open-points.ts";
@@ -46,7 +46,7 @@ function noPumpView({ send, goTo }: PaneContext): TemplateResult {
 
 function pumpView(context: PaneContext, chosen: PumpText): TemplateResult {
   const { send, goTo } = context;
-  return html`${PUMP_KEYS.map((key) => pumpBoxView(context, key))} ${arrangementView(context, chosen)}
+  return html`${PUMP_KEYS.map((key) => (key === "arrangement" ? arrangementView(context, chosen) : pumpBoxView(context, key)))}
     ${pumpPointsView(context, chosen)} ${resultsView(context)}
     <div class="buttons">
       <button
@@ -74,7 +74,7 @@ function arrangementView({ send }: PaneContext, { arrangement }: PumpText): Temp
       <span><strong>${value}</strong> ${about}</span>
     </label>`;
   return html`<fieldset class="choices">
-    <legend>Where several run, they stand in</legend>
+    <legend>${PUMP_BOXES.arrangement.label}</legend>
     ${choice("parallel", "and share the flow")} ${choice("series", "and add their heads")}
   </fieldset>`;
 }

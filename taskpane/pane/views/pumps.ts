@@ -72,8 +72,8 @@ function cardView(context: PaneContext, pump: RankedPump): TemplateResult {
 
 /** What the ranking rests on, in words. */
 function basisText({ duty, asked }: Ranking): string {
-  const margin =
-    duty.frictionMargin === 0 ? "" : ` with the margin of ${figures(100 * duty.frictionMargin)} % on losses`;
+  const { frictionMargin = 0 } = duty;
+  const margin = frictionMargin === 0 ? "" : ` with the margin of ${figures(100 * frictionMargin)} % on losses`;
   const npsh =
     asked?.npshAvailable === undefined
       ? " NPSH is not judged, since NPSH available is not known."

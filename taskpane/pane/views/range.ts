@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { fieldsOf } from "../../../shared/duty/fields.ts";
 import type { Worked } from "../../../shared/package/head-and-suction.ts";
 import type { DutyCase, PumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
 import { figures } from "../../../shared/text/words.ts";
@@ -9,7 +10,7 @@ import { fieldView } from "./field.ts";
 import { figureText, figureView } from "./figure.ts";
 import { remarksView } from "./findings.ts";
 
-const FIELDS = ["leastStaticHead", "greatestStaticHead", "agedRoughness", "acceptanceGrade"] as const;
+const FIELDS = fieldsOf("range");
 
 /** How far levels, pipe and the bought pump may stray, and what the pump then does at worst. */
 export const range: Step = {

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { CellError } from "../../../shared/cells/cell.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
+import { fieldsOf } from "../../../shared/duty/fields.ts";
 import type { HeadAndSuction, Worked } from "../../../shared/package/head-and-suction.ts";
 import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
@@ -12,7 +13,7 @@ import { figureView } from "./figure.ts";
 import { remarksView } from "./findings.ts";
 import { openPointsView } from "./open-points.ts";
 
-const FIELDS = ["npshRequired", "npshMargin"] as const;
+const FIELDS = fieldsOf("suction");
 
 /** Total head and suction, worked out at every keystroke. */
 export const results: Step = {
@@ -110,7 +111,7 @@ function sameError(error: CellError, other: Worked): boolean {
 }
 
 function marginView(difference: Worked, { npshMargin }: Duty): TemplateResult | typeof nothing {
-  if (typeof difference !== "number") return nothing;
+  if (typeof difference !== "number" || npshMargin === undefined) return nothing;
   return difference >= npshMargin
     ? html`<p class="verdict">The NPSH margin wanted is met.</p>`
     : html`<p class="verdict unmet"><strong>Below the NPSH margin wanted.</strong> Lower the pump, shorten or widen the

@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from "lit";
+import { fieldsOf } from "../../../shared/duty/fields.ts";
 import { figures } from "../../../shared/text/words.ts";
 import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
@@ -7,17 +8,19 @@ import { type CurvePoint, systemCurvePicture } from "../pictures/system-curve.ts
 import { fieldView } from "./field.ts";
 import { remarksView } from "./findings.ts";
 
+const FIELDS = fieldsOf("system");
+
 export const systemCurve: Step = {
   key: "system-curve",
   title: "System curve",
-  holds: ["curveFlow"],
-  view: (context) => html`${fieldView(context, "curveFlow")} ${curveView(context)}`,
+  holds: FIELDS,
+  view: (context) => html`${FIELDS.map((key) => fieldView(context, key))} ${curveView(context)}`,
 };
 
 function curveView({ state, worked }: PaneContext): TemplateResult {
   const { duty, results } = worked;
   if (duty === undefined || results === undefined) return html`<p class="hint">Drawn once the duty is complete.</p>`;
-  if (results.systemCurve.length === 0 || typeof results.totalHead !== "number")
+  if (results.systemCurve.length === 0 || typeof results.totalHead !== "number" || duty.flow === undefined)
     return html`<p class="hint">Not drawn: it cannot be worked out. The reasons stand above.</p>`;
   const units = state.duty.unitSet;
   const { flow: flowUnit, head: headUnit } = UNIT_SETS[units];

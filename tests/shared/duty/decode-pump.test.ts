@@ -4,10 +4,10 @@ import {
   type CurvePointText,
   type DutyText,
   EMPTY_PUMP,
-  type FieldKey,
   type PumpText,
   placeKey,
 } from "../../../shared/duty/duty-text.ts";
+import type { FieldKey } from "../../../shared/duty/fields.ts";
 import { loadDuty, saveDuty } from "../../../shared/duty/saved.ts";
 import { QUARRY } from "../../support/duty-of.ts";
 

@@ -1,12 +1,18 @@
 import { describe, expect, it } from "vitest";
-import { decodeDuty, missingFields } from "../../../shared/duty/decode.ts";
-import { type DutyText, EMPTY_DUTY, type FieldKey } from "../../../shared/duty/duty-text.ts";
+import { type Decoded, decodeDuty, missingFields } from "../../../shared/duty/decode.ts";
+import { type DutyText, EMPTY_DUTY } from "../../../shared/duty/duty-text.ts";
+import type { FieldKey } from "../../../shared/duty/fields.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { loadDuty, saveDuty } from "../../../shared/duty/saved.ts";
 import { QUARRY } from "../../support/duty-of.ts";
 
 function withField(key: FieldKey, text: string): DutyText {
   return { ...QUARRY, fields: { ...QUARRY.fields, [key]: text } };
+}
+
+/** The places that hold an error. */
+function wrong(findings: Decoded["findings"]): readonly string[] {
+  return [...findings].flatMap(([place, list]) => (list.some(({ severity }) => severity === "error") ? [place] : []));
 }
 
 describe("decodeDuty", () => {
@@ -30,8 +36,7 @@ describe("decodeDuty", () => {
   ] as const)("says what is wrong with $key “$text” there and nowhere else", ({ key, text }) => {
     const { duty, findings } = decodeDuty(withField(key, text));
     expect(duty).toBeUndefined();
-    const errors = [...findings].filter(([, list]) => list.some(({ severity }) => severity === "error"));
-    expect(errors.map(([place]) => place)).toEqual([key]);
+    expect(wrong(findings)).toEqual([key]);
   });
 
   it("says which cell of a line is wrong", () => {
@@ -81,5 +86,48 @@ describe("a saved duty", () => {
     const { curveFlow: _, ...fields } = QUARRY.fields;
     const loaded = loadDuty(JSON.stringify({ ...JSON.parse(saveDuty(QUARRY)), fields }));
     expect(loaded.ok && loaded.value.fields.curveFlow).toBe("");
+  });
+});
+
+describe("a box held against others", () => {
+  it("refuses a temperature the liquid does not hold, at the temperature box", () => {
+    // 15 °F is −9.4 °C: below the freezing point of water.
+    const { duty, findings } = decodeDuty({
+      ...QUARRY,
+      fields: { ...QUARRY.fields, liquid: "water", temperature: "15" },
+    });
+    expect(duty).toBeUndefined();
+    expect(wrong(findings)).toEqual(["temperature"]);
+    expect(findings.get("temperature")).toMatchObject([{ severity: "error", found: { quantity: "temperature" } }]);
+    expect(decodeDuty(withField("temperature", "60")).duty).toBeDefined();
+  });
+
+  it.each([
+    ["frictionMargin", "-50"],
+    ["frictionMargin", "0.1"],
+    ["accessoryLosses", "0.05"],
+    ["npshMargin", "-5"],
+    ["casingWorkingPressure", "-5"],
+    ["serviceFactor", "0.1"],
+    ["serviceFactor", "10 %"],
+    ["curveFlow", "1199"],
+  ] as const)("refuses a %s of %s there and nowhere else", (key, text) => {
+    const { duty, findings } = decodeDuty(withField(key, text));
+    expect(duty).toBeUndefined();
+    expect(wrong(findings)).toEqual([key]);
+  });
+
+  it("takes a system curve that ends at the flow", () => {
+    expect(decodeDuty(withField("curveFlow", "1200")).duty).toBeDefined();
+  });
+
+  it("says what was stated and what was assumed", () => {
+    const fields = { ...QUARRY.fields, temperature: "", curveFlow: "", altitude: "850", npshRequired: "" };
+    const { duty } = decodeDuty({ ...QUARRY, fields });
+    expect(duty?.temperature).toBe(293.15);
+    // One and a half times 1200 US gpm.
+    expect(duty?.curveFlow).toBeCloseTo((1800 * 231 * 0.0254 ** 3) / 60, 12);
+    const { temperature, curveFlow, altitude, npshRequired } = duty?.state ?? {};
+    expect([temperature, curveFlow, altitude, npshRequired]).toEqual(["assumed", "assumed", "stated", "blank"]);
   });
 });

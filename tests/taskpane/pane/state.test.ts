@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { EMPTY_DUTY, FIELD_KEYS, type LineKey, type Place } from "../../../shared/duty/duty-text.ts";
+import { EMPTY_DUTY, type LineKey, type Place } from "../../../shared/duty/duty-text.ts";
+import { FIELD_KEYS } from "../../../shared/duty/fields.ts";
 import { next, openingState, type PaneEvent, type PaneState, textAt } from "../../../taskpane/pane/state.ts";
 
 function after(events: readonly PaneEvent[], from: PaneState = openingState()): PaneState {

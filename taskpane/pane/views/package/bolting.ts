@@ -1,3 +1,4 @@
+import { fieldsOf } from "../../../../shared/duty/fields.ts";
 import { flangeFaces } from "../../../../shared/package/flange-faces.ts";
 import { printedUnit } from "../../../../src/basis/quantities.ts";
 import { flangeFacePicture } from "../../pictures/flange-face.ts";
@@ -6,7 +7,7 @@ import { packageStep } from "./package-step.ts";
 export const bolting = packageStep({
   key: "bolting",
   title: "Flanges and bolting",
-  fields: ["suctionFlange", "dischargeFlange", "gasket", "boltGrade", "nutFactor"],
+  fields: fieldsOf("bolting"),
   picture: (duty, width) => {
     const faces = flangeFaces(duty);
     return faces.length === 0 ? undefined : flangeFacePicture(faces, printedUnit("size", duty.unitSet), width);

@@ -1,38 +1,12 @@
-import type { FieldKey } from "../../../../shared/duty/duty-text.ts";
+import { fieldsOf } from "../../../../shared/duty/fields.ts";
 import { costParts } from "../../../../shared/package/cost-parts.ts";
 import { costBars } from "../../pictures/cost-bars.ts";
-import { findingsAt } from "../findings.ts";
 import { packageStep } from "./package-step.ts";
-
-/** The price of energy the driver does not take. A driver not stated is a motor; one half typed may become either. */
-export function priceWithoutUse(driver: string): readonly FieldKey[] {
-  const named = driver.trim().toLowerCase();
-  if (named === "engine") return ["tariff"];
-  return named === "" || named === "motor" ? ["fuelPrice"] : [];
-}
 
 export const estimate = packageStep({
   key: "estimate",
   title: "Quantities and cost",
-  fields: [
-    "currency",
-    "runningHours",
-    "tariff",
-    "fuelPrice",
-    "directCost",
-    "overhead",
-    "contingency",
-    "margin",
-    "firstCost",
-    "yearlyUpkeep",
-    "years",
-    "discountRate",
-  ],
-  // A field that holds something unreadable stays, for the duty is not complete until it is mended.
-  without: (context) =>
-    priceWithoutUse(context.state.duty.fields.driver).filter(
-      (field) => !findingsAt(context, field).some(({ severity }) => severity === "error"),
-    ),
+  fields: fieldsOf("costs"),
   picture: (duty, width) => {
     const costs = costParts(duty);
     return costs === undefined ? undefined : costBars(costs, width);

@@ -1,5 +1,6 @@
 import type { TemplateResult } from "lit";
 import type { Duty } from "../../../../shared/duty/duty.ts";
+import { fieldsOf } from "../../../../shared/duty/fields.ts";
 import { solidsMap } from "../../../../shared/package/solids-map.ts";
 import { solidsMapPicture } from "../../pictures/solids-map.ts";
 import { packageStep } from "./package-step.ts";
@@ -7,7 +8,7 @@ import { packageStep } from "./package-step.ts";
 export const materials = packageStep({
   key: "materials",
   title: "Materials",
-  fields: ["pH", "chlorides", "solidsHardness", "particleSize", "freePassage", "oxidiser", "makeUp"],
+  fields: fieldsOf("materials"),
   elsewhere: "Solids by weight are stated under Slurry.",
   picture: mapOf,
   missing: "State the pH: nothing is ranked on a guess. Temperature, chlorides and solids count too.",

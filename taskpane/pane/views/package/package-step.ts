@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Duty } from "../../../../shared/duty/duty.ts";
-import type { FieldKey } from "../../../../shared/duty/duty-text.ts";
+import type { FieldKey } from "../../../../shared/duty/fields.ts";
 import { type ShownOption, type ShownSection, shownSection } from "../../../../shared/package/shown-section.ts";
 import type { PaneContext, Step } from "../../context.ts";
 import { fieldView } from "../field.ts";
@@ -11,8 +11,6 @@ export interface PackageStep {
   /** As the calc sheet's section is headed. */
   readonly title: string;
   readonly fields: readonly FieldKey[];
-  /** Fields that have no bearing on a duty like this one, and are not shown. */
-  readonly without?: (context: PaneContext) => readonly FieldKey[];
   /** Where a figure that counts here is stated, if not in this step. */
   readonly elsewhere?: string;
   /** What people would rather look at than read; undefined where it cannot be drawn. */
@@ -24,17 +22,15 @@ export interface PackageStep {
 
 /** A step of the package round the pump: what is stated, what the sheet says of it, and the usual caution. */
 export function packageStep(step: PackageStep): Step {
-  const { key, title, fields, without = () => [], elsewhere, caution } = step;
+  const { key, title, fields, elsewhere, caution } = step;
   return {
     key,
     title,
     holds: fields,
-    view: (context) => {
-      const hidden = without(context);
-      return html`${fields.filter((field) => !hidden.includes(field)).map((field) => fieldView(context, field))}
+    view: (context) =>
+      html`${fields.map((field) => fieldView(context, field))}
         ${elsewhere === undefined ? nothing : html`<p class="hint">${elsewhere}</p>`} ${answerView(context, step)}
-        <p class="hint">${caution} Local codes and licensed practice govern.</p>`;
-    },
+        <p class="hint">${caution} Local codes and licensed practice govern.</p>`,
   };
 }
 

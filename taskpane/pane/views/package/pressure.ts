@@ -1,3 +1,4 @@
+import { fieldsOf } from "../../../../shared/duty/fields.ts";
 import { stagePressures } from "../../../../shared/package/stage-pressures.ts";
 import { stageBars } from "../../pictures/stage-bars.ts";
 import { packageStep } from "./package-step.ts";
@@ -5,17 +6,7 @@ import { packageStep } from "./package-step.ts";
 export const pressure = packageStep({
   key: "pressure",
   title: "Pressure and flanges",
-  fields: [
-    "greatestSuctionPressure",
-    "greatestSpeed",
-    "greatestImpeller",
-    "standingLevel",
-    "casingMaterial",
-    "flangeClass",
-    "casingWorkingPressure",
-    "otherPart",
-    "otherPartPressure",
-  ],
+  fields: fieldsOf("pressure"),
   picture: (duty, width) => {
     const pressures = stagePressures(duty);
     return pressures === undefined ? undefined : stageBars(pressures, duty.unitSet, width);

@@ -1,3 +1,4 @@
+import { fieldsOf } from "../../../../shared/duty/fields.ts";
 import { risingWater } from "../../../../shared/package/rising-water.ts";
 import { risingWaterPicture } from "../../pictures/rising-water.ts";
 import { packageStep } from "./package-step.ts";
@@ -5,7 +6,7 @@ import { packageStep } from "./package-step.ts";
 export const priming = packageStep({
   key: "priming",
   title: "Priming",
-  fields: ["airPump", "casingVolume", "eductorNozzle", "motivePressure"],
+  fields: fieldsOf("priming"),
   elsewhere: "Solids by weight are stated under Slurry.",
   picture: (duty, width) => {
     const water = risingWater(duty);

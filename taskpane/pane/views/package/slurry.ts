@@ -1,3 +1,4 @@
+import { fieldsOf } from "../../../../shared/duty/fields.ts";
 import { settlingRuns } from "../../../../shared/package/settling.ts";
 import { settlingBars } from "../../pictures/settling-bars.ts";
 import { packageStep } from "./package-step.ts";
@@ -5,7 +6,7 @@ import { packageStep } from "./package-step.ts";
 export const slurry = packageStep({
   key: "slurry",
   title: "Slurry",
-  fields: ["solids", "solidsGravity", "medianSize", "coarseSize", "fines"],
+  fields: fieldsOf("slurry"),
   picture: (duty, width) => {
     const runs = settlingRuns(duty);
     return runs === undefined ? undefined : settlingBars(runs, duty.unitSet, width);

@@ -2,7 +2,6 @@ import { describe, expect, it } from "vitest";
 import type { CostParts } from "../../../../shared/package/cost-parts.ts";
 import type { ShownTable } from "../../../../shared/package/shown-section.ts";
 import { costBars, costBarsWords } from "../../../../taskpane/pane/pictures/cost-bars.ts";
-import { priceWithoutUse } from "../../../../taskpane/pane/views/package/estimate.ts";
 import { sheetTableView } from "../../../../taskpane/pane/views/package/sheet-table.ts";
 import { type Bar, barsOf, markup } from "../../../support/markup.ts";
 
@@ -50,13 +49,6 @@ describe.each([296, 450])("the bars of the life-cycle cost drawn %d px wide", (w
     expect(text).toContain(`aria-label="${costBarsWords(COSTS)}"`);
     expect(text).toContain("over its years, in USD.");
   });
-});
-
-it("hides the price of energy that the driver does not take", () => {
-  expect(priceWithoutUse("engine")).toEqual(["tariff"]);
-  expect(priceWithoutUse(" Motor ")).toEqual(["fuelPrice"]);
-  expect(priceWithoutUse("")).toEqual(["fuelPrice"]);
-  expect(priceWithoutUse("eng")).toEqual([]);
 });
 
 describe("a printed table in the pane", () => {

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { PowerLadder } from "../../../../shared/package/power-ladder.ts";
 import { powerLadderPicture, powerLadderWords } from "../../../../taskpane/pane/pictures/power-ladder.ts";
-import { fieldsWithoutUse } from "../../../../taskpane/pane/views/package/drive.ts";
 import { barsOf, markup } from "../../../support/markup.ts";
 
 // Amounts made up for the test; sums by hand.
@@ -61,11 +60,4 @@ describe.each([296, 450])("the ladder of powers drawn %d px wide", (width) => {
     expect(text).toContain('role="img"');
     expect(text).toContain(`aria-label="${powerLadderWords(MOTOR)}"`);
   });
-});
-
-it("hides the fields of the driver that is not there", () => {
-  expect(fieldsWithoutUse("engine")).toEqual(["supplyVoltage"]);
-  expect(fieldsWithoutUse(" Motor ")).toContain("engineRating");
-  expect(fieldsWithoutUse("")).toContain("tankVolume");
-  expect(fieldsWithoutUse("eng")).toEqual([]);
 });

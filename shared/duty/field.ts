@@ -1,0 +1,127 @@
+import { errorOf, type Input } from "../../src/basis/method.ts";
+import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
+import { readNumber, splitAmount } from "../../src/basis/quantity-text.ts";
+import { andThen, type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
+import { fractionDoubted } from "../catalogue/parameters/percent-not-fraction.ts";
+import { readAmount } from "./read-amount.ts";
+
+/** Where the value of a box must lie, in the engine's unit. An input of a method will do. */
+export type Bounds = Pick<Input, "above" | "atLeast" | "atMost" | "below">;
+
+/** The field has a use only where another one holds this choice; else the words say why not. */
+export interface Condition {
+  readonly field: string;
+  readonly is: string;
+  readonly otherwise: string;
+}
+
+interface Options {
+  readonly label: string;
+  readonly help: string;
+  readonly required?: true;
+  readonly shownIf?: Condition;
+}
+
+/** What a box of the duty is: label, words of help, and how the text in it is read. */
+export interface Field<T = unknown> extends Options {
+  readonly kind: "amount" | "name" | "text";
+  /** Absent where it is no amount that a unit set reads in its own unit. */
+  readonly quantity?: Quantity;
+  readonly bounds?: Bounds;
+  /** Known names to choose from; what else may be typed, the help says. */
+  readonly choices?: readonly string[];
+  /** What a blank box stands for, in the engine's unit or as it would be typed; the sheet says it was assumed. */
+  readonly whenBlank?: number | string;
+  /** Reads what is typed, which is not blank; findings call it by the subject. */
+  readonly read: (text: string, unitSet: UnitSetName, subject: string) => Result<T>;
+}
+
+export type ValueOf<F> = F extends Field<infer T> ? T : never;
+
+interface AmountOptions extends Options {
+  readonly quantity: Quantity;
+  readonly bounds: Bounds;
+  readonly whenBlank?: number;
+  readonly isWhole?: true;
+}
+
+export type AmountField = Field<number> & Pick<AmountOptions, "quantity" | "bounds">;
+
+/** An amount: a plain number in the unit set, or a number with its own unit. Held against its bounds. */
+export function amount({ isWhole, ...options }: AmountOptions): AmountField {
+  const { quantity, bounds } = options;
+  return {
+    ...options,
+    kind: "amount",
+    read: (text, unitSet, subject) =>
+      andThen(readAmount(text, quantity, unitSet, subject), (value) =>
+        isWhole && !Number.isInteger(value)
+          ? fail([{ code: "not-a-whole-number", severity: "error", subject, found: { quantity, value } }])
+          : within(bounds, quantity, value, subject),
+      ),
+  };
+}
+
+/** A share in per cent. A bare number between 0 and 1 may stand for a fraction and is refused; with % it is read as it is. */
+export function percent(options: Omit<AmountOptions, "quantity">): AmountField {
+  const field = amount({ ...options, quantity: "percent" });
+  return {
+    ...field,
+    read: (text, unitSet, subject) => {
+      const doubt = fractionIn(text, subject);
+      return doubt === undefined ? field.read(text, unitSet, subject) : fail([doubt]);
+    },
+  };
+}
+
+function fractionIn(text: string, subject: string): Finding | undefined {
+  const parts = splitAmount(text);
+  if (parts?.unit !== "") return undefined;
+  const bare = readNumber(parts.number, subject);
+  return bare.ok ? fractionDoubted(bare.value, subject) : undefined;
+}
+
+/** One of a few names, in their own spelling. */
+export function oneOf<C extends string>(
+  choices: readonly C[],
+  options: Options & { readonly whenBlank?: C },
+): Field<C> {
+  return {
+    ...options,
+    kind: "name",
+    choices,
+    read: (given, _, subject) => {
+      const found = choices.find((choice) => choice.toLowerCase() === given.toLowerCase());
+      if (found !== undefined) return succeed(found);
+      const suggestions = choices.map((choice) => `"${choice}"`);
+      return fail([{ code: "choice-unknown", severity: "error", subject, given, suggestions }]);
+    },
+  };
+}
+
+type Reader<T> = (text: string, subject: string, unitSet: UnitSetName) => Result<T>;
+
+interface NameOptions extends Options {
+  readonly choices?: readonly string[];
+  readonly whenBlank?: string;
+}
+
+/** What a name or description stands for. */
+export function meant<T>(read: Reader<T>, options: NameOptions): Field<T> {
+  return { ...options, kind: "name", read: (text, unitSet, subject) => read(text, subject, unitSet) };
+}
+
+/** A name the cell functions can read; its value is the text as typed, which goes into their cells. */
+export function named(read: Reader<unknown>, options: NameOptions): Field<string> {
+  return meant((text, subject, unitSet) => andThen(read(text, subject, unitSet), () => succeed(text)), options);
+}
+
+/** Any text. */
+export function text(options: Options): Field<string> {
+  return { ...options, kind: "text", read: (typed) => succeed(typed) };
+}
+
+export function within(bounds: Bounds, quantity: Quantity, value: number, subject: string): Result<number> {
+  const error = errorOf({ ...bounds, name: subject, quantity }, value);
+  return error === undefined ? succeed(value) : fail([error]);
+}

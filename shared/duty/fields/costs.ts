@@ -1,0 +1,92 @@
+import { andThen } from "../../../src/basis/result.ts";
+import { unitOf } from "../../../src/basis/units.ts";
+import { fuelCostMethod } from "../../../src/estimate/fuel-cost.ts";
+import { fuelPriceNamed } from "../../../src/estimate/fuel-price.ts";
+import { lifeCycleCostMethod } from "../../../src/estimate/life-cycle-cost.ts";
+import { priceMethod } from "../../../src/estimate/price.ts";
+import { amount, meant, percent, text, within } from "../field.ts";
+import { MONEY } from "./bounds.ts";
+import { OF_ENGINE, OF_MOTOR } from "./drive.ts";
+
+const LEAP_YEAR = 366 * 24 * unitOf("h").factor;
+
+/** Money is in the currency, whatever that is; none is assumed. */
+export const costs = {
+  currency: text({
+    label: "Currency",
+    help: "Printed beside every amount of money, such as USD; nothing is converted. Say in the basis of a price when it was asked.",
+  }),
+  runningHours: amount({
+    label: "Running hours in a year",
+    quantity: "hours",
+    bounds: { above: 0, atMost: LEAP_YEAR },
+    help: "Hours the pumps run at the operating point, not those they stand ready.",
+  }),
+  tariff: amount({
+    label: "Electricity price, a kWh",
+    quantity: "ratio",
+    bounds: MONEY,
+    shownIf: OF_MOTOR,
+    help: "Money for a kilowatt-hour, without charges for demand.",
+  }),
+  /** A number with words after it, which no unit set converts; money a cubic metre. */
+  fuelPrice: {
+    ...meant(
+      (price, subject) =>
+        andThen(fuelPriceNamed(price, subject), (value) =>
+          within(fuelCostMethod.inputs.fuelPrice, "ratio", value, subject),
+        ),
+      {
+        label: "Fuel price, with its volume",
+        shownIf: OF_ENGINE,
+        help: "Money for a volume of diesel, with the volume: 3.90 per US gal, or 1.03 per L.",
+      },
+    ),
+    kind: "amount" as const,
+    bounds: fuelCostMethod.inputs.fuelPrice,
+  },
+  directCost: amount({
+    label: "Direct cost",
+    quantity: "ratio",
+    bounds: priceMethod.inputs.directCost,
+    help: "Your own labour, materials, equipment and subcontracts for the package, before overhead.",
+  }),
+  overhead: percent({
+    label: "Overhead",
+    bounds: priceMethod.inputs.overhead,
+    help: "On the direct cost, in per cent: 12 for 12 %. None is added where left blank.",
+  }),
+  contingency: percent({
+    label: "Contingency",
+    bounds: priceMethod.inputs.contingency,
+    help: "On direct cost and overhead. Common practice: 3 % to 5 % on a firm scope, 10 % to 20 % on a budget price, 30 % on a concept. None is added where left blank.",
+  }),
+  margin: percent({
+    label: "Margin on price",
+    bounds: priceMethod.inputs.margin,
+    help: "Profit in per cent of the selling price, not of the cost: a markup of 30 % on cost is a margin of 23.1 %.",
+  }),
+  firstCost: amount({
+    label: "First cost to the buyer",
+    quantity: "ratio",
+    bounds: MONEY,
+    help: "Purchase, installation and commissioning. The selling price is taken where left blank and there is one.",
+  }),
+  yearlyUpkeep: amount({
+    label: "Upkeep in a year",
+    quantity: "ratio",
+    bounds: MONEY,
+    help: "Operation, maintenance, down time and environment, at today's prices, without energy and fuel.",
+  }),
+  years: amount({
+    label: "Years in service",
+    quantity: "ratio",
+    bounds: lifeCycleCostMethod.inputs.years,
+    help: "For the life-cycle cost.",
+  }),
+  discountRate: percent({
+    label: "Real discount rate",
+    bounds: lifeCycleCostMethod.inputs.discountRate,
+    help: "Interest of money in a year less inflation, in per cent: (1 + interest)/(1 + inflation) − 1.",
+  }),
+};

@@ -1,0 +1,27 @@
+import { LIQUID_NAMES, liquidNamed } from "../../../src/liquid/liquid-name.ts";
+import { atmosphereMethod } from "../../../src/site/atmosphere.ts";
+import { amount, meant } from "../field.ts";
+
+export const liquid = {
+  liquid: meant(liquidNamed, {
+    label: "Liquid",
+    choices: LIQUID_NAMES,
+    whenBlank: "water",
+    help: 'A name such as water or sea water, or a description such as "SG 1.12, 3.5 cP, pv 2.3 kPa".',
+  }),
+  temperature: amount({
+    label: "Liquid temperature",
+    quantity: "temperature",
+    // What a pump of this kind is built for, −100 °C to 400 °C: house choice. The liquid itself is asked besides.
+    bounds: { atLeast: 173.15, atMost: 673.15 },
+    whenBlank: 293.15,
+    help: "Hottest liquid to be pumped; it decides the vapour pressure.",
+  }),
+  altitude: amount({
+    label: "Site altitude",
+    quantity: "elevation",
+    bounds: atmosphereMethod.inputs.altitude,
+    whenBlank: 0,
+    help: "Height of the site above sea level; it decides the atmospheric pressure.",
+  }),
+};

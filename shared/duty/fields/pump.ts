@@ -1,0 +1,85 @@
+import { operatingPointMethod } from "../../../src/pump/operating-point.ts";
+import { pumpCurveMethod } from "../../../src/pump/pump-curve-point.ts";
+import { runningPumpMethod } from "../../../src/pump/running-pump.ts";
+import type { CurvePointText, PumpKey } from "../duty-text.ts";
+import { amount, oneOf, text } from "../field.ts";
+import { IMPELLER, SPEED } from "./bounds.ts";
+
+/** The boxes of the chosen pump, in the order of the pane. */
+export const PUMP_BOXES = {
+  name: text({ label: "Name", help: "As the pump is called in the table or by its maker." }),
+  speed: amount({
+    label: "Speed of the curve",
+    quantity: "speed",
+    bounds: SPEED,
+    help: "Speed the curve below was drawn at.",
+  }),
+  impellerDiameter: amount({
+    label: "Impeller of the curve",
+    quantity: "size",
+    bounds: IMPELLER,
+    help: "Impeller diameter the curve below was drawn for.",
+  }),
+  speedRatio: amount({
+    label: "Speed ratio",
+    quantity: "ratio",
+    bounds: runningPumpMethod.inputs.speedRatio,
+    whenBlank: 1,
+    help: "Speed it runs at over the speed of the curve, 0.2 to 2.5. Faster than the curve only within the maker's limit.",
+  }),
+  trimRatio: amount({
+    label: "Trim ratio",
+    quantity: "ratio",
+    bounds: runningPumpMethod.inputs.trimRatio,
+    whenBlank: 1,
+    help: "Impeller diameter it runs with over that of the curve, 0.75 to 1. The rule overstates the cut: trim in steps.",
+  }),
+  count: amount({
+    label: "How many alike",
+    quantity: "ratio",
+    bounds: operatingPointMethod.inputs.pumps,
+    isWhole: true,
+    whenBlank: 1,
+    help: "Equal pumps that run together.",
+  }),
+  arrangement: oneOf(["parallel", "series"], {
+    label: "Where several run, they stand in",
+    whenBlank: "parallel",
+    help: "In parallel they share the flow, in series they add their heads.",
+  }),
+};
+
+export const PUMP_KEYS = Object.keys(PUMP_BOXES) as readonly PumpKey[];
+
+/** The columns of its curve, as they stand in the pane. A point wants flow and head. */
+export const CURVE_POINT = {
+  flow: amount({
+    label: "flow",
+    quantity: "flow",
+    bounds: pumpCurveMethod.inputs.flow,
+    required: true,
+    help: "Flow of the point.",
+  }),
+  head: amount({
+    label: "head",
+    quantity: "head",
+    bounds: pumpCurveMethod.inputs.head,
+    required: true,
+    help: "Head at that flow.",
+  }),
+  efficiency: amount({
+    label: "efficiency",
+    quantity: "ratio",
+    // In per cent or as fractions, one way in all rows: what it may be at most is held against the whole column.
+    bounds: { atLeast: 0 },
+    help: "75 or 75 %, or fractions in every row.",
+  }),
+  npshRequired: amount({
+    label: "NPSH required",
+    quantity: "head",
+    bounds: pumpCurveMethod.inputs.npshRequired,
+    help: "NPSH the pump needs at that flow.",
+  }),
+};
+
+export const POINT_COLUMNS = Object.keys(CURVE_POINT) as readonly (keyof CurvePointText)[];

@@ -1,0 +1,31 @@
+import { acceptanceGradeNamed } from "../../../src/pump/acceptance.ts";
+import { ACCEPTANCE_GRADES } from "../../../src/tables/acceptance-grades.ts";
+import { amount, meant } from "../field.ts";
+import { STATIC_HEAD } from "./bounds.ts";
+
+export const range = {
+  leastStaticHead: amount({
+    label: "Least static head",
+    quantity: "head",
+    bounds: STATIC_HEAD,
+    help: "At the highest source and lowest delivery level; the pump runs out furthest here.",
+  }),
+  greatestStaticHead: amount({
+    label: "Greatest static head",
+    quantity: "head",
+    bounds: STATIC_HEAD,
+    help: "At the lowest source and highest delivery level; the pump gives least here.",
+  }),
+  agedRoughness: amount({
+    label: "Roughness of aged pipe",
+    quantity: "size",
+    // The bore of the lines decides how much it may be.
+    bounds: { above: 0 },
+    help: "Absolute roughness after years of use, for the aged end of the range; the lines as stated are the new end.",
+  }),
+  acceptanceGrade: meant((grade) => acceptanceGradeNamed(grade), {
+    label: "Acceptance grade",
+    choices: ACCEPTANCE_GRADES.map(({ grade }) => grade),
+    help: "Grade of ISO 9906 that the pump is bought to, such as 2B; its tolerances widen the duty region.",
+  }),
+};

@@ -1,0 +1,61 @@
+import { outOfRange } from "../../src/basis/method.ts";
+import type { Finding, Side } from "../../src/basis/result.ts";
+import type { LineSegment } from "../../src/pipework/line.ts";
+import { FIELDS, type FieldKey, type FieldValues } from "./fields.ts";
+
+/** What a field must be held against beside its own bounds: the errors, to be said at its box. */
+interface Rule {
+  readonly field: FieldKey;
+  readonly errors: (values: FieldValues, segments: readonly LineSegment[]) => readonly Finding[];
+}
+
+const NONE: readonly Finding[] = [];
+
+/** Levels typed to a hundredth may meet the static head to a rounding of it. */
+const ROUNDING = 1e-9;
+
+function beyond(key: FieldKey, value: number, side: Side, limit: number): readonly Finding[] {
+  const { label, quantity = "ratio" } = FIELDS[key];
+  return [outOfRange(label, quantity, value, side, limit)];
+}
+
+function staticHeadRule(field: "leastStaticHead" | "greatestStaticHead", side: "at most" | "at least"): Rule {
+  return {
+    field,
+    errors: ({ [field]: value, deliveryLevel, sourceLevel }) => {
+      if (value === undefined || deliveryLevel === undefined || sourceLevel === undefined) return NONE;
+      const staticHead = deliveryLevel - sourceLevel;
+      const excess = side === "at most" ? value - staticHead : staticHead - value;
+      return excess <= ROUNDING * Math.max(1, Math.abs(staticHead)) ? NONE : beyond(field, value, side, staticHead);
+    },
+  };
+}
+
+export const RULES: readonly Rule[] = [
+  {
+    field: "temperature",
+    errors: ({ liquid, temperature }) => {
+      if (liquid === undefined || temperature === undefined) return NONE;
+      const state = liquid.at(temperature);
+      return state.ok ? NONE : state.findings.filter(({ severity }) => severity === "error");
+    },
+  },
+  staticHeadRule("leastStaticHead", "at most"),
+  staticHeadRule("greatestStaticHead", "at least"),
+  {
+    field: "curveFlow",
+    errors: ({ curveFlow, flow }) =>
+      curveFlow === undefined || flow === undefined || curveFlow >= flow
+        ? NONE
+        : beyond("curveFlow", curveFlow, "at least", flow),
+  },
+  {
+    field: "agedRoughness",
+    errors: ({ agedRoughness }, segments) => {
+      const half = Math.min(...segments.map(({ pipe }) => pipe.bore)) / 2;
+      return agedRoughness === undefined || agedRoughness < half
+        ? NONE
+        : beyond("agedRoughness", agedRoughness, "below", half);
+    },
+  },
+];
