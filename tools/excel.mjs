@@ -6,7 +6,7 @@ import { fileURLToPath } from "node:url";
 import { generateCertificates } from "office-addin-dev-certs/lib/generate.js";
 import webpack from "webpack";
 import WebpackDevServer from "webpack-dev-server";
-import addin from "./build/addin.mjs";
+import { addin } from "./build/addin.mjs";
 
 const PORT = 3000;
 const root = fileURLToPath(new URL("..", import.meta.url));
@@ -18,7 +18,7 @@ const certificates = {
 };
 
 await renewCertificates();
-const configuration = addin({}, { mode: "development" });
+const configuration = addin("development");
 // Served from memory; a build in dist/ stays as it is.
 configuration.output.clean = false;
 configuration.devServer = {

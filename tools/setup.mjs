@@ -75,7 +75,7 @@ function python(code) {
   return runs("/usr/bin/python3", ["-c", code]);
 }
 
-function stop(reason) {
+export function stop(reason) {
   say(reason);
   process.exit(1);
 }

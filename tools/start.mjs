@@ -1,10 +1,10 @@
 // `npm start`: installs what is missing, builds, serves the workbench and prints its address.
 import { join } from "node:path";
-import { npmPackages, ROOT, run, say } from "./setup.mjs";
+import { npmPackages, ROOT } from "./setup.mjs";
 
 npmPackages();
-say("Building … (the first build takes a minute or two)");
-run("npx", ["webpack", "--mode", "production"]);
+const { built } = await import("./build.mjs");
+await built();
 const { serve } = await import("./serve.mjs");
 const port = Number(process.env.PORT ?? 3001);
 const { address } = await serve(join(ROOT, "dist"), port);

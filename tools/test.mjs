@@ -17,7 +17,7 @@ let failed = 0;
 step("types", "npx", ["tsc", "--noEmit"]);
 step("engine types", "npx", ["tsc", "--noEmit", "-p", "src"]);
 step("lint and format", "npx", ["biome", "check", "--error-on-warnings", "."]);
-step("build", "npx", ["webpack", "--mode", "production"]);
+step("build", process.execPath, ["tools/build.mjs"]);
 spawnSync("npx", ["vitest", "run", "--reporter=default", "--reporter=json", `--outputFile.json=${report}`], {
   cwd: ROOT,
   stdio: ["ignore", "inherit", "inherit"],

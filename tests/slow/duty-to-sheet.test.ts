@@ -28,7 +28,7 @@ let browser: Browser;
 let page: Page;
 
 beforeAll(async () => {
-  server = await serve(builtPages("workbench"));
+  server = await serve(builtPages());
   browser = await startChromium();
   const watched = await watchedPage(browser, server.address, { width: 1366, height: 900 });
   page = watched.page;

@@ -22,7 +22,7 @@ let watched: WatchedPage;
 let page: Page;
 
 beforeAll(async () => {
-  server = await serve(builtPages("workbench"));
+  server = await serve(builtPages());
   browser = await startChromium();
 });
 afterAll(async () => {

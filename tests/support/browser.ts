@@ -1,5 +1,4 @@
 import { execFileSync } from "node:child_process";
-import { existsSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Browser, chromium, type Page } from "playwright-core";
@@ -20,13 +19,10 @@ export function startChromium(): Promise<Browser> {
   });
 }
 
-/** The folder of the built pages. `npm test` builds it beforehand; what is missing is built here. */
-export function builtPages(part: "workbench"): string {
-  const dist = join(ROOT, "dist");
-  if (!existsSync(join(dist, part, "index.html"))) {
-    execFileSync("npx", ["webpack", "--config", `tools/build/${part}.mjs`, "--mode", "production"], { cwd: ROOT });
-  }
-  return dist;
+/** The folder of the built pages, built anew where anything they are made from has changed. */
+export function builtPages(): string {
+  execFileSync(process.execPath, ["tools/build.mjs"], { cwd: ROOT, stdio: ["ignore", "ignore", "inherit"] });
+  return join(ROOT, "dist");
 }
 
 export interface WatchedPage {

@@ -6,6 +6,7 @@ import { EsbuildPlugin } from "esbuild-loader";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import TerserPlugin from "terser-webpack-plugin";
+import { diskCache } from "./disk-cache.mjs";
 import { DEVELOPMENT_BASE, deployedManifest } from "./manifest-urls.mjs";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
@@ -37,17 +38,21 @@ const OFFICE_FILES = [
  * The add-in: taskpane.html with functions.js and taskpane.js, functions.json, help/, office/, manifest.xml.
  * ADDIN_ORIGIN is the address it will be served from (https://host/folder/); without it, this machine's.
  * OFFICE_JS=cdn takes office.js from its maker's servers instead of the copy in office/.
+ *
+ * @param {"production" | "development"} mode
  */
-export default function addin(_env, argv = {}) {
-  const production = argv.mode === "production";
+export function addin(mode) {
+  const production = mode === "production";
   const base = (process.env.ADDIN_ORIGIN ?? DEVELOPMENT_BASE).replace(/\/?$/, "/");
   const ownOffice = process.env.OFFICE_JS !== "cdn";
   return {
     name: "addin",
-    mode: production ? "production" : "development",
+    mode,
     context: root,
     target: ["web", "es2022"],
     devtool: production ? "source-map" : "eval-source-map",
+    // The address stands in what the catalogue's loader emits.
+    cache: diskCache(`addin-${mode}`, fileURLToPath(import.meta.url), base),
     entry: {
       functions: ["./functions/index.ts", "./functions/emitted.ts"],
       // Shares what functions.js holds; the page loads that first.
@@ -112,6 +117,5 @@ export default function addin(_env, argv = {}) {
       }),
     ],
     performance: { hints: false },
-    stats: "errors-warnings",
   };
 }

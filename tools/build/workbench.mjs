@@ -4,16 +4,18 @@ import { fileURLToPath } from "node:url";
 import { EsbuildPlugin } from "esbuild-loader";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
+import { diskCache } from "./disk-cache.mjs";
 
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
 const TARGET = "es2022";
 
-export default function workbench(_env, argv = {}) {
-  const production = argv.mode !== "development";
+/** @param {"production" | "development"} mode */
+export function workbench(mode) {
+  const production = mode === "production";
   return {
     name: "workbench",
     context: ROOT,
-    mode: production ? "production" : "development",
+    mode,
     devtool: production ? false : "inline-source-map",
     target: ["web", TARGET],
     entry: { workbench: "./workbench/workbench.ts" },
@@ -24,12 +26,7 @@ export default function workbench(_env, argv = {}) {
       clean: true,
     },
     resolve: { extensions: [".ts", ".tsx", ".mjs", ".js"] },
-    cache: {
-      type: "filesystem",
-      name: `workbench-${production ? "production" : "development"}`,
-      cacheDirectory: join(ROOT, ".cache", "webpack"),
-      buildDependencies: { config: [fileURLToPath(import.meta.url)] },
-    },
+    cache: diskCache(`workbench-${mode}`, fileURLToPath(import.meta.url)),
     module: {
       rules: [
         {
@@ -51,6 +48,5 @@ export default function workbench(_env, argv = {}) {
     ],
     optimization: { minimizer: [new EsbuildPlugin({ target: TARGET, css: true, legalComments: "none" })] },
     performance: { hints: false },
-    stats: "errors-warnings",
   };
 }
