@@ -10,7 +10,7 @@ import { type Finding, fail, type Result, succeed, withoutRepeats } from "../../
 import { fromEngine, toEngine } from "../../src/basis/units.ts";
 import { type Argument, type Cell, type CellError, isAbsent, isCellError, isRange } from "../cells/cell.ts";
 import { cellErrorOf } from "../text/cell-error.ts";
-import { type CallFacts, type Column, type Entry, parameterName, type Row } from "./entry.ts";
+import { type CallFacts, type Entry, type KeyedColumn, parameterName, type Row } from "./entry.ts";
 import type { Parameter, Reading } from "./parameter.ts";
 
 /** What a call gives back: a value or spilled rows with its findings, or an error with its words. */
@@ -262,14 +262,14 @@ class Call {
       case "figure":
         return typeof value === "number" ? finite(value) : (value as string);
       case "table":
-        return this.#spill(value as readonly Row[], answer.columns);
+        return this.#spill(value as readonly Row<string>[], answer.columns);
       case "record":
-        return this.#spill([value as Row], answer.columns);
+        return this.#spill([value as Row<string>], answer.columns);
     }
   }
 
   /** A header row over the rows. */
-  #spill(rows: readonly Row[], columns: readonly Column[]): readonly (readonly Cell[])[] | undefined {
+  #spill(rows: readonly Row<string>[], columns: readonly KeyedColumn[]): readonly (readonly Cell[])[] | undefined {
     const out: (readonly Cell[])[] = [this.#header(columns)];
     for (const row of rows) {
       const cells = this.#row(row, columns);
@@ -279,14 +279,14 @@ class Call {
     return out;
   }
 
-  #header(columns: readonly Column[]): Cell[] {
+  #header(columns: readonly KeyedColumn[]): Cell[] {
     return columns.map(({ name, quantity }) => headerText(name, quantity, this.#unitSet));
   }
 
-  #row(row: Row, columns: readonly Column[]): readonly Cell[] | undefined {
+  #row(row: Row<string>, columns: readonly KeyedColumn[]): readonly Cell[] | undefined {
     const cells: Cell[] = [];
-    for (const [i, { quantity }] of columns.entries()) {
-      const value = row[i] ?? "";
+    for (const { key, quantity } of columns) {
+      const value = row[key] ?? "";
       if (typeof value !== "number") {
         cells.push(value);
         continue;

@@ -1,53 +1,145 @@
-import { attachmentEntries } from "./entries/attachment.ts";
-import { boltingEntries } from "./entries/bolting.ts";
-import { driveEntries } from "./entries/drive.ts";
-import { driveListEntries } from "./entries/drive-lists.ts";
-import { estimateEntries } from "./entries/estimate.ts";
-import { liquidAndSiteEntries, liquidListEntries } from "./entries/liquid-and-site.ts";
-import { materialEntries } from "./entries/materials.ts";
-import { motorAndTankEntries } from "./entries/motor-and-tank.ts";
+import { BELTDRIVE, HOUSINGMATCH } from "./entries/attachment.ts";
+import { BOLTTORQUE, STUDLENGTH } from "./entries/bolting.ts";
+import { DRIVEARRANGEMENT, ENGINESITEPOWER, FUELRATE, MOTORSIZE } from "./entries/drive.ts";
+import { FLYWHEELHOUSINGS, MOTORFRAMES } from "./entries/drive-lists.ts";
+import { ENERGYCOST, LIFECYCLECOST } from "./entries/estimate.ts";
+import { ATMOSPHERE, DENSITY, INUNITS, LIQUIDS, VAPORPRESSURE, VISCOSITY } from "./entries/liquid-and-site.ts";
+import { CASTINGPROPERTY, CASTINGS, MATERIAL } from "./entries/materials.ts";
+import { ENGINELOAD, FUELTANKHOURS, FUELTANKSIZE, MOTORDATA } from "./entries/motor-and-tank.ts";
 import { notesEntry } from "./entries/notes.ts";
-import { nozzleClassEntries } from "./entries/nozzle-classes.ts";
-import { pipeAndFrictionEntries } from "./entries/pipe-and-friction.ts";
-import { pipeListEntries } from "./entries/pipe-list.ts";
-import { pressureAndFlangeEntries } from "./entries/pressure-and-flanges.ts";
-import { priceEntries } from "./entries/price.ts";
-import { primingEntries } from "./entries/priming.ts";
-import { primingDeviceEntries } from "./entries/priming-devices.ts";
-import { pumpEntries } from "./entries/pump.ts";
-import { rankPumpsEntries } from "./entries/rank-pumps.ts";
-import { slurryEntries } from "./entries/slurry.ts";
-import { slurryDutyEntries } from "./entries/slurry-duty.ts";
-import { systemAndSuctionEntries } from "./entries/system-and-suction.ts";
-import { takeOffEntries } from "./entries/take-off.ts";
-import { wettedPartsEntries } from "./entries/wetted-parts.ts";
+import { NOZZLECLASSES } from "./entries/nozzle-classes.ts";
+import {
+  FITTINGHEAD,
+  FITTINGK,
+  FITTINGS,
+  FRICTIONFACTOR,
+  FRICTIONHEAD,
+  HAZENHEAD,
+  LINEHEAD,
+  PIPESIZE,
+  REYNOLDS,
+  VELOCITY,
+} from "./entries/pipe-and-friction.ts";
+import { BORE, PIPES } from "./entries/pipe-list.ts";
+import {
+  FLANGECHECK,
+  FLANGECLASS,
+  FLANGEDIMENSIONS,
+  FLANGERATING,
+  FLANGERATINGS,
+  NOZZLEPRESSURE,
+  SURGE,
+} from "./entries/pressure-and-flanges.ts";
+import { FUELCOST, RENTAL, SELLINGPRICE } from "./entries/price.ts";
+import { PRIMETIME, PRIMINGMETHODS } from "./entries/priming.ts";
+import { EDUCTORAIR, PRIMECURVE, PRIMINGLIFT } from "./entries/priming-devices.ts";
+import {
+  OPERATINGPOINT,
+  PUMPEFFICIENCY,
+  PUMPHEAD,
+  PUMPNPSHR,
+  PUMPPOWER,
+  SHAFTPOWER,
+  SPECIFICSPEED,
+  SPEEDRATIO,
+  SUCTIONSPECIFICSPEED,
+  TRIMRATIO,
+  VISCOUSCURVE,
+} from "./entries/pump.ts";
+import { RANKPUMPS } from "./entries/rank-pumps.ts";
+import { DEPOSITIONVELOCITY, SLURRYDERATE, SLURRYSG, SOLIDSBYVOLUME } from "./entries/slurry.ts";
+import { SETTLINGVELOCITY, SLURRYCLASS, SLURRYDUTY, SLURRYLINE, SLURRYMIXTURE } from "./entries/slurry-duty.ts";
+import { GRADELINE, MAXLIFT, NPSHA, SYSTEMCURVE, TDH } from "./entries/system-and-suction.ts";
+import { BENDTHRUST, COLLAPSEPRESSURE, PIPEMASS, TAKEOFF } from "./entries/take-off.ts";
+import { WETTEDPARTS } from "./entries/wetted-parts.ts";
 import type { Entry } from "./entry.ts";
 
-/** All functions but NOTES, which speaks of these. */
+/** All functions but NOTES, which speaks of these. In the order of the help. */
 const FUNCTIONS: readonly Entry[] = [
-  ...pipeListEntries,
-  ...pipeAndFrictionEntries,
-  ...liquidAndSiteEntries,
-  ...liquidListEntries,
-  ...systemAndSuctionEntries,
-  ...pressureAndFlangeEntries,
-  ...nozzleClassEntries,
-  ...boltingEntries,
-  ...driveEntries,
-  ...motorAndTankEntries,
-  ...attachmentEntries,
-  ...driveListEntries,
-  ...pumpEntries,
-  ...rankPumpsEntries,
-  ...slurryEntries,
-  ...slurryDutyEntries,
-  ...primingEntries,
-  ...primingDeviceEntries,
-  ...materialEntries,
-  ...wettedPartsEntries,
-  ...estimateEntries,
-  ...takeOffEntries,
-  ...priceEntries,
+  BORE,
+  PIPES,
+  VELOCITY,
+  REYNOLDS,
+  FRICTIONFACTOR,
+  FRICTIONHEAD,
+  HAZENHEAD,
+  FITTINGK,
+  FITTINGHEAD,
+  LINEHEAD,
+  PIPESIZE,
+  FITTINGS,
+  DENSITY,
+  VISCOSITY,
+  VAPORPRESSURE,
+  ATMOSPHERE,
+  INUNITS,
+  LIQUIDS,
+  TDH,
+  SYSTEMCURVE,
+  NPSHA,
+  MAXLIFT,
+  GRADELINE,
+  FLANGERATING,
+  FLANGECLASS,
+  FLANGECHECK,
+  NOZZLEPRESSURE,
+  FLANGEDIMENSIONS,
+  SURGE,
+  FLANGERATINGS,
+  NOZZLECLASSES,
+  BOLTTORQUE,
+  STUDLENGTH,
+  MOTORSIZE,
+  ENGINESITEPOWER,
+  DRIVEARRANGEMENT,
+  FUELRATE,
+  MOTORDATA,
+  ENGINELOAD,
+  FUELTANKHOURS,
+  FUELTANKSIZE,
+  BELTDRIVE,
+  HOUSINGMATCH,
+  FLYWHEELHOUSINGS,
+  MOTORFRAMES,
+  PUMPHEAD,
+  PUMPEFFICIENCY,
+  PUMPNPSHR,
+  PUMPPOWER,
+  OPERATINGPOINT,
+  SPEEDRATIO,
+  TRIMRATIO,
+  SPECIFICSPEED,
+  SUCTIONSPECIFICSPEED,
+  VISCOUSCURVE,
+  SHAFTPOWER,
+  RANKPUMPS,
+  SLURRYSG,
+  SOLIDSBYVOLUME,
+  DEPOSITIONVELOCITY,
+  SLURRYDERATE,
+  SLURRYMIXTURE,
+  SLURRYLINE,
+  SLURRYDUTY,
+  SLURRYCLASS,
+  SETTLINGVELOCITY,
+  PRIMETIME,
+  PRIMINGMETHODS,
+  PRIMINGLIFT,
+  PRIMECURVE,
+  EDUCTORAIR,
+  MATERIAL,
+  CASTINGPROPERTY,
+  CASTINGS,
+  WETTEDPARTS,
+  ENERGYCOST,
+  LIFECYCLECOST,
+  TAKEOFF,
+  PIPEMASS,
+  BENDTHRUST,
+  COLLAPSEPRESSURE,
+  SELLINGPRICE,
+  RENTAL,
+  FUELCOST,
 ];
 
 /** Every function the add-in offers. Registration, metadata, help, workbench and tests all read this list. */

@@ -25,29 +25,46 @@ export interface Column {
   readonly quantity?: Quantity;
 }
 
-/** Engine-unit rows of a table or record; null leaves a cell empty. */
-export type Row = readonly Scalar[];
+/** What the column is, by which rows and readers of the answer name it. */
+export interface KeyedColumn<K extends string = string> extends Column {
+  readonly key: K;
+}
 
-export type Answer =
+/** A row of a table or record by the keys of its columns, in engine units; undefined or null leaves a cell empty. */
+export type Row<K extends string> = { readonly [C in K]: Scalar | undefined };
+
+type OneValue =
   | { readonly kind: "quantity"; readonly name: string; readonly quantity: Quantity }
   | { readonly kind: "number"; readonly name: string }
   | { readonly kind: "text"; readonly name: string }
   /** A number already in the reader's unit, or a text, as the table asked for holds it. */
-  | { readonly kind: "figure"; readonly name: string }
-  /** Spills a header row and the rows. */
-  | { readonly kind: "table"; readonly name: string; readonly columns: readonly Column[] }
-  /** One answer in several parts: spills two rows, names over values. */
-  | { readonly kind: "record"; readonly name: string; readonly columns: readonly Column[] };
+  | { readonly kind: "figure"; readonly name: string };
 
-type ValueOf<A extends Answer> = A["kind"] extends "quantity" | "number"
-  ? number
-  : A["kind"] extends "text"
-    ? string
-    : A["kind"] extends "figure"
-      ? number | string
-      : A["kind"] extends "table"
-        ? readonly Row[]
-        : Row;
+/** A table spills a header row and the rows; a record, one answer in several parts, two rows, names over values. */
+interface Spilled<C> {
+  readonly kind: "table" | "record";
+  readonly name: string;
+  readonly columns: C;
+}
+
+export type Answer = OneValue | Spilled<readonly KeyedColumn[]>;
+
+/** An answer as an entry states it: key order is column order. */
+type StatedAnswer = OneValue | Spilled<Readonly<Record<string, Column>>>;
+
+type AnswerOf<A extends StatedAnswer> =
+  A extends Spilled<infer C> ? Spilled<readonly KeyedColumn<keyof C & string>[]> & { readonly kind: A["kind"] } : A;
+
+type ValueOf<A extends StatedAnswer> =
+  A extends Spilled<infer C>
+    ? A["kind"] extends "table"
+      ? readonly Row<keyof C & string>[]
+      : Row<keyof C & string>
+    : A["kind"] extends "quantity" | "number"
+      ? number
+      : A["kind"] extends "text"
+        ? string
+        : number | string;
 
 /**
  * A call with a known answer, shown on the help page and run by the tests. `part` picks a cell of a spilled
@@ -70,7 +87,9 @@ export interface CallFacts {
   readonly rest: readonly Argument[];
 }
 
-type ValuesOf<P extends Readonly<Record<string, Parameter<unknown>>>> = {
+type NamedParameters = Readonly<Record<string, Parameter<unknown>>>;
+
+type ValuesOf<P extends NamedParameters> = {
   readonly [K in keyof P]: P[K] extends Parameter<infer T> ? T : never;
 };
 
@@ -96,32 +115,61 @@ export interface Entry {
   readonly run: (values: Readonly<Record<string, unknown>>, facts: CallFacts) => Result<unknown>;
 }
 
-interface EntrySpec<P extends Readonly<Record<string, Parameter<unknown>>>, A extends Answer> {
-  readonly id: string;
+/** An entry that keeps its name, the keys of its parameters and those of its answer's columns. */
+export interface TypedEntry<Id extends string, P extends NamedParameters, A extends StatedAnswer>
+  extends Omit<Entry, "parameters" | "answer"> {
+  readonly id: Id;
+  readonly parameters: readonly { [K in keyof P & string]: readonly [key: K, parameter: P[K]] }[keyof P & string][];
+  readonly answer: AnswerOf<A>;
+}
+
+type KeyOf<E extends Entry> = E["parameters"][number][0];
+
+type OptionalKeyOf<Slot> = Slot extends readonly [infer K, { readonly whenLeftOut: string }] ? K : never;
+
+/** An X for each argument of a function, by key; those that have a default may be left out. */
+export type ArgumentsOf<E extends Entry, X> = {
+  readonly [K in Exclude<KeyOf<E>, OptionalKeyOf<E["parameters"][number]>>]: X;
+} & { readonly [K in OptionalKeyOf<E["parameters"][number]> & string]?: X };
+
+/** The keys of the columns that a function spills. */
+export type ColumnKeyOf<E extends Entry> = E["answer"] extends Spilled<readonly KeyedColumn<infer K>[]> ? K : never;
+
+interface EntrySpec<Id extends string, P extends NamedParameters, A extends StatedAnswer> {
+  readonly id: Id;
   readonly group: Group;
   readonly summary: string;
   readonly method: string;
   readonly cites: readonly [Citation, ...Citation[]];
   readonly parameters: P;
-  readonly unitless?: true;
-  readonly repeating?: true;
+  readonly unitless?: boolean;
+  readonly repeating?: boolean;
   readonly answer: A;
   readonly examples: readonly [Example, ...Example[]];
   readonly run: (values: ValuesOf<P>, facts: CallFacts) => Result<ValueOf<A>>;
 }
 
 /** Binds an engine function to its place in the spreadsheet. Key order is argument order. */
-export function defineEntry<const P extends Readonly<Record<string, Parameter<unknown>>>, const A extends Answer>(
-  spec: EntrySpec<P, A>,
-): Entry {
-  const { parameters, unitless, repeating, run, ...facts } = spec;
+export function defineEntry<const Id extends string, const P extends NamedParameters, const A extends StatedAnswer>({
+  parameters,
+  unitless = false,
+  repeating = false,
+  answer,
+  run,
+  ...facts
+}: EntrySpec<Id, P, A>): TypedEntry<Id, P, A> {
   return {
     ...facts,
-    parameters: Object.entries(parameters),
-    unitless: unitless ?? false,
-    repeating: repeating ?? false,
+    parameters: Object.entries(parameters) as unknown as TypedEntry<Id, P, A>["parameters"],
+    unitless,
+    repeating,
+    answer: ("columns" in answer ? { ...answer, columns: keyed(answer.columns) } : answer) as AnswerOf<A>,
     run: run as Entry["run"],
   };
+}
+
+function keyed(columns: Readonly<Record<string, Column>>): readonly KeyedColumn[] {
+  return Object.entries(columns).map(([key, column]) => ({ key, ...column }));
 }
 
 /** "staticHead" as people read it: "static head". A symbol stays as it is: "C", "pH". */

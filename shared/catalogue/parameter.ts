@@ -42,21 +42,35 @@ export interface RangeParameter<T> extends ParameterFacts {
   readonly fallback?: T;
 }
 
+/** A parameter that may be left out. */
+export interface OptionalParameter<T> extends SingleParameter<T> {
+  readonly whenLeftOut: string;
+  readonly fallback: T;
+}
+
 export type Parameter<T> = SingleParameter<T> | RangeParameter<T>;
 
-interface QuantityOptions<T> {
+/** What stands in the place of an argument left out, in engine units, with how it is shown. */
+interface Default<T> {
+  readonly whenLeftOut: { readonly value: T; readonly shown: string };
+}
+
+export interface QuantityOptions {
   readonly about: string;
   readonly example?: string;
   readonly range?: string;
-  /** Default in engine units, with how it is shown. */
-  readonly whenLeftOut?: { readonly value: T; readonly shown: string };
 }
 
 /** A physical quantity: a number in the unit set, or a text with its own unit. */
-export function quantity<const T extends number | null = number>(
+export function quantity<T extends number | null>(
   of: Quantity,
-  { about, example, range, whenLeftOut }: QuantityOptions<T>,
-): SingleParameter<number | T> {
+  options: QuantityOptions & Default<T>,
+): OptionalParameter<number | T>;
+export function quantity(of: Quantity, options: QuantityOptions): SingleParameter<number>;
+export function quantity(
+  of: Quantity,
+  { about, example, range, whenLeftOut }: QuantityOptions & Partial<Default<number | null>>,
+): SingleParameter<number | null> {
   return {
     takes: "cell",
     about,
@@ -68,17 +82,20 @@ export function quantity<const T extends number | null = number>(
   };
 }
 
-interface TextOptions<T> {
+interface TextOptions {
   readonly about: string;
   readonly example: string;
-  readonly whenLeftOut?: { readonly value: T; readonly shown: string };
   readonly choices?: readonly string[];
 }
 
+type ReadText<T> = (text: string, name: string) => Result<T>;
+
 /** A name or description read from one text cell. */
+export function text<T>(options: TextOptions & Default<NoInfer<T>>, readText: ReadText<T>): OptionalParameter<T>;
+export function text<T>(options: TextOptions, readText: ReadText<T>): SingleParameter<T>;
 export function text<T>(
-  { about, example, whenLeftOut, choices }: TextOptions<T>,
-  readText: (text: string, name: string) => Result<T>,
+  { about, example, whenLeftOut, choices }: TextOptions & Partial<Default<T>>,
+  readText: ReadText<T>,
 ): SingleParameter<T> {
   return {
     takes: "cell",
@@ -97,23 +114,22 @@ export function text<T>(
 /** One of a few words, in upper or lower case. */
 export function choice<const C extends string>(
   choices: readonly C[],
-  options: { readonly about: string; readonly whenLeftOut?: NoInfer<C> },
+  options: { readonly about: string; readonly whenLeftOut: NoInfer<C> },
+): OptionalParameter<C>;
+export function choice<const C extends string>(
+  choices: readonly C[],
+  options: { readonly about: string },
+): SingleParameter<C>;
+export function choice<const C extends string>(
+  choices: readonly C[],
+  { about, whenLeftOut }: { readonly about: string; readonly whenLeftOut?: C },
 ): SingleParameter<C> {
   const shown = choices.map((word) => `"${word}"`);
-  return text<C>(
-    {
-      about: options.about,
-      example: shown[0] ?? "",
-      choices,
-      ...(options.whenLeftOut === undefined
-        ? {}
-        : { whenLeftOut: { value: options.whenLeftOut, shown: `"${options.whenLeftOut}"` } }),
-    },
-    (given, name) => {
-      const wanted = given.trim().toLowerCase();
-      const found = choices.find((word) => word.toLowerCase() === wanted);
-      if (found !== undefined) return succeed(found);
-      return fail([{ code: "choice-unknown", severity: "error", subject: name, given, suggestions: shown }]);
-    },
-  );
+  const word = text<C>({ about, example: shown[0] ?? "", choices }, (given, name) => {
+    const wanted = given.trim().toLowerCase();
+    const found = choices.find((word) => word.toLowerCase() === wanted);
+    if (found !== undefined) return succeed(found);
+    return fail([{ code: "choice-unknown", severity: "error", subject: name, given, suggestions: shown }]);
+  });
+  return whenLeftOut === undefined ? word : { ...word, fallback: whenLeftOut, whenLeftOut: `"${whenLeftOut}"` };
 }

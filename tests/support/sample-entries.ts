@@ -21,8 +21,8 @@ export const SAMPLES = [
     method: "Adds.",
     cites: [house],
     parameters: {
-      firstHead: quantity<number>("head", { about: "First head", range: "any" }),
-      secondHead: quantity<number>("head", { about: "Second head", whenLeftOut: { value: 3.048, shown: "10 ft" } }),
+      firstHead: quantity("head", { about: "First head", range: "any" }),
+      secondHead: quantity("head", { about: "Second head", whenLeftOut: { value: 3.048, shown: "10 ft" } }),
     },
     answer: { kind: "quantity", name: "sum", quantity: "head" },
     examples: [{ args: [1, 2], answer: 3, within: 1e-12, source: "arithmetic" }],
@@ -47,9 +47,9 @@ export const SAMPLES = [
     cites: [house],
     parameters: { cells },
     unitless: true,
-    answer: { kind: "record", name: "shape", columns: [{ name: "rows" }, { name: "columns" }] },
+    answer: { kind: "record", name: "shape", columns: { rows: { name: "rows" }, columns: { name: "columns" } } },
     examples: [{ args: [[[1, 2]]], part: [1, 1], answer: 2, source: "counted" }],
-    run: ({ cells: rows }) => succeed([rows.length, rows[0]?.length ?? 0]),
+    run: ({ cells: rows }) => succeed({ rows: rows.length, columns: rows[0]?.length ?? 0 }),
   }),
   defineEntry({
     id: "LIQUIDOF",
@@ -76,12 +76,16 @@ export const SAMPLES = [
     method: "Gives a fixed table.",
     cites: [house],
     parameters: { kind: choice(["a", "b"], { about: "Kind", whenLeftOut: "a" }) },
-    answer: { kind: "table", name: "table", columns: [{ name: "length", quantity: "length" }, { name: "note" }] },
+    answer: {
+      kind: "table",
+      name: "table",
+      columns: { length: { name: "length", quantity: "length" }, note: { name: "note" } },
+    },
     examples: [{ args: ["a"], part: [1, 0], answer: 1, source: "by definition" }],
     run: () =>
       succeed([
-        [0.3048, null],
-        [0.6096, "two feet"],
+        { length: 0.3048, note: null },
+        { length: 0.6096, note: "two feet" },
       ]),
   }),
   defineEntry({

@@ -144,7 +144,7 @@ describe("a function with a fault of its own", () => {
     summary: "Fails on purpose",
     method: "For this test alone.",
     cites: [{ source: "house", at: "test" }],
-    parameters: { flow: quantity<number>("flow", { about: "A flow" }) },
+    parameters: { flow: quantity("flow", { about: "A flow" }) },
     answer: { kind: "quantity", name: "flow", quantity: "flow" },
     examples: [{ args: [1], answer: 1, source: "none" }],
     run: ({ flow }) => {

@@ -9,7 +9,7 @@ import { LISTED_LIQUIDS } from "../../../src/liquid/liquid-list.ts";
 import { seaWaterMethod } from "../../../src/liquid/sea-water.ts";
 import { waterMethod } from "../../../src/liquid/water.ts";
 import { atmosphereMethod, standardAtmosphere } from "../../../src/site/atmosphere.ts";
-import { defineEntry, type Entry } from "../entry.ts";
+import { defineEntry } from "../entry.ts";
 import { quantity, text } from "../parameter.ts";
 import { statedLiquid as liquid, temperature } from "../parameters/liquid.ts";
 
@@ -21,7 +21,7 @@ const liquidCites = [
   ...describedLiquidMethod.cites,
 ] as const;
 
-const density = defineEntry({
+export const DENSITY = defineEntry({
   id: "DENSITY",
   group: "Liquid and site",
   summary: "Density of a liquid at its temperature",
@@ -47,7 +47,7 @@ const density = defineEntry({
   run: (values) => andThen(values.liquid.at(values.temperature), (state) => succeed(state.density)),
 });
 
-const viscosity = defineEntry({
+export const VISCOSITY = defineEntry({
   id: "VISCOSITY",
   group: "Liquid and site",
   summary: "Dynamic viscosity of a liquid at its temperature",
@@ -73,7 +73,7 @@ const viscosity = defineEntry({
   run: (values) => andThen(values.liquid.at(values.temperature), (state) => succeed(state.dynamicViscosity)),
 });
 
-const vapourPressure = defineEntry({
+export const VAPORPRESSURE = defineEntry({
   id: "VAPORPRESSURE",
   group: "Liquid and site",
   summary: "Absolute vapour pressure of a liquid at its temperature",
@@ -106,7 +106,7 @@ function notStated(name: string): Finding {
   return { code: "vapour-pressure-not-stated", severity: "error", subject: name };
 }
 
-const atmosphere = defineEntry({
+export const ATMOSPHERE = defineEntry({
   id: "ATMOSPHERE",
   group: "Liquid and site",
   summary: "Absolute atmospheric pressure at an altitude",
@@ -138,7 +138,7 @@ const unit = text<Unit>({ about: "The unit to give it in", example: '"gpm"' }, (
   return fail([{ ...finding, code: "unit-unknown", suggestions: ['a unit such as "gpm", "psi" or "m³/h"'] }]);
 });
 
-const inUnits = defineEntry({
+export const INUNITS = defineEntry({
   id: "INUNITS",
   group: "Liquid and site",
   summary: "A quantity in another unit, as a plain number",
@@ -166,7 +166,7 @@ const inUnits = defineEntry({
   run: ({ quantityText, unit: target }) => inUnit(quantityText, target, "quantity text"),
 });
 
-const liquids = defineEntry({
+export const LIQUIDS = defineEntry({
   id: "LIQUIDS",
   group: "Lists",
   summary: "The liquids that are known by name, with the range and source of their figures",
@@ -177,13 +177,13 @@ const liquids = defineEntry({
   answer: {
     kind: "table",
     name: "liquids",
-    columns: [
-      { name: "liquid" },
-      { name: "also" },
-      { name: "lowest temperature", quantity: "temperature" },
-      { name: "highest temperature", quantity: "temperature" },
-      { name: "source" },
-    ],
+    columns: {
+      liquid: { name: "liquid" },
+      also: { name: "also" },
+      lowestTemperature: { name: "lowest temperature", quantity: "temperature" },
+      highestTemperature: { name: "highest temperature", quantity: "temperature" },
+      source: { name: "source" },
+    },
   },
   examples: [
     {
@@ -196,15 +196,12 @@ const liquids = defineEntry({
   ],
   run: () =>
     succeed(
-      LISTED_LIQUIDS.map(({ name, forms, lowestTemperature, highestTemperature, cites }) => [
-        name,
-        forms,
-        lowestTemperature ?? null,
-        highestTemperature ?? null,
-        citationText(cites[0]),
-      ]),
+      LISTED_LIQUIDS.map(({ name, forms, lowestTemperature, highestTemperature, cites }) => ({
+        liquid: name,
+        also: forms,
+        lowestTemperature,
+        highestTemperature,
+        source: citationText(cites[0]),
+      })),
     ),
 });
-
-export const liquidAndSiteEntries: readonly Entry[] = [density, viscosity, vapourPressure, atmosphere, inUnits];
-export const liquidListEntries: readonly Entry[] = [liquids];

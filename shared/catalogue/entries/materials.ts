@@ -1,4 +1,4 @@
-import { citationText } from "../../../src/basis/citation.ts";
+import { type Citation, citationText } from "../../../src/basis/citation.ts";
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { andThen, type Finding, fail, succeed } from "../../../src/basis/result.ts";
 import { fromEngine, unitOf } from "../../../src/basis/units.ts";
@@ -14,22 +14,27 @@ import { materialChoice } from "../../../src/material/material-choice.ts";
 import type { MaterialOption } from "../../../src/material/metal-choice.ts";
 import { type Composition, compositionIn, pittingResistance } from "../../../src/material/pitting-resistance.ts";
 import { wettedDutyMethod } from "../../../src/material/wetted-duty.ts";
-import { CASTINGS, type Casting } from "../../../src/tables/materials-cast.ts";
+import { type Casting, CASTINGS as LISTED_CASTINGS } from "../../../src/tables/materials-cast.ts";
 import { findingText } from "../../text/finding-text.ts";
-import { defineEntry, type Entry, type Row } from "../entry.ts";
+import { defineEntry, type Row } from "../entry.ts";
 import { text } from "../parameter.ts";
 import { LIQUID_ON_METAL } from "../parameters/wetted-duty.ts";
 
 /** One line of a ranked list of materials. */
-export const MATERIAL_COLUMNS = ["rank", "material", "verdict", "parts", "reasons", "cautions"].map((name) => ({
-  name,
-}));
+export const MATERIAL_COLUMNS = {
+  rank: { name: "rank" },
+  material: { name: "material" },
+  verdict: { name: "verdict" },
+  parts: { name: "parts" },
+  reasons: { name: "reasons" },
+  cautions: { name: "cautions" },
+} as const;
 
 /** How both functions that rank materials go about it; one home for the rules of thumb in words. */
 export const RULES_IN_WORDS =
   "Rules of thumb of the trade, stated as such: pH 4 to 9 with soft solids under 5 % by weight is usually fine in ductile iron; hard solids from 5 %, or any above 20 %, ask for high-chrome white iron; brine and the ends of the pH scale for 316 or duplex. Screens: iron below pH 4 is not offered and below 6 with care, alkaline water to pH 11; white iron pH 5.5 to 12; cast 316 to 1000 mg/L of chloride at 25 °C and 300 mg/L at 50 °C, flowing and neutral, stress cracking above 60 °C; duplex of PREN about 32 to 38 in salt water cold and flowing only; aerated water above 60 °C with care, above 90 °C not judged. House choices: iron is brackish from 1000 and in salt water from 10 000 mg/L of chloride. Particles are hard where they are 1.2 times as hard as ductile iron, in Vickers. Where solids are few, fewer doubts and common use rank first; where they wear severely, hardness does, at the ends of the pH scale after 316 and duplex. Outside pH 6 to 9, or with a chemical named, no metal is judged without the temperature. What is not stated is not guessed: a verdict that hangs on it is “not judged” or “suits with care”, and NOTES lists what to ask. Ranks run within each kind: metals and lining, elastomers, seal faces; dry parts are left standard. Solids are in percent: 3 means 3 %. Hardness of the particles: soft, hard, a name such as sand or coal, Mohs 7, HV 1100; a bare number is Mohs up to 10 and Vickers from 20. List every wetted part and have the choice confirmed.";
 
-const material = defineEntry({
+export const MATERIAL = defineEntry({
   id: "MATERIAL",
   group: "Materials",
   summary: "Materials for the wetted parts, ranked for the liquid, with reasons and cautions",
@@ -64,28 +69,34 @@ const material = defineEntry({
 });
 
 /** Of one kind of wetted part, best first. */
-export function materialRows(options: readonly MaterialOption[], unitSet: UnitSetName): readonly Row[] {
+export function materialRows(
+  options: readonly MaterialOption[],
+  unitSet: UnitSetName,
+): readonly Row<keyof typeof MATERIAL_COLUMNS>[] {
   const said = (findings: readonly Finding[]): string =>
     findings.map((finding) => findingText(finding, unitSet)).join(" ");
-  return options.map((option, i) => [
-    i + 1,
-    option.material,
-    option.verdict,
-    option.parts,
-    said(option.reasons),
-    said(option.cautions),
-  ]);
+  return options.map(({ material, verdict, parts, reasons, cautions }, i) => ({
+    rank: i + 1,
+    material,
+    verdict,
+    parts,
+    reasons: said(reasons),
+    cautions: said(cautions),
+  }));
 }
 
 const strengthColumn = (unitSet: UnitSetName): StrengthColumn => (unitSet === "US" ? "ksi" : "MPa");
 
-const materialProperty = defineEntry({
+const [firstCite, ...otherCites] = LISTED_CASTINGS.map(({ cites }) => cites);
+const castingCites = [firstCite as Citation, ...otherCites] as const;
+
+export const CASTINGPROPERTY = defineEntry({
   id: "CASTINGPROPERTY",
   group: "Materials",
   summary: "One property of a pump casting: strength, hardness, density, permeability, pitting resistance …",
   method:
     "Read from the list that CASTINGS spills. Tensile and yield strength are least values in ksi (US) or MPa (SI, METRIC), each from its own printed column, not converted. Density in the unit set; elongation in percent; hardness in HB; permeability relative to vacuum. Where the list holds a band or words, the answer is that text; least hardness, greatest hardness, least PREN and greatest PREN are numbers. A hardness may name its condition: hardness hardened level 1. Cast iron without a grade is taken as grey iron, and any other name without a grade as the one the caution states. A composition in percent instead of a material gives PREN = %Cr + 3.3 %Mo + 1.65 %W + 16 %N: Cr 25.5, Mo 2.0, N 0.17. Many figures are from memory: NOTES says which.",
-  cites: [CASTINGS[0]?.cites ?? wettedDutyMethod.cites[0], ...CASTINGS.slice(1).map(({ cites }) => cites)],
+  cites: castingCites,
   parameters: {
     material: text<Casting | Composition>(
       {
@@ -137,33 +148,33 @@ const materialProperty = defineEntry({
   },
 });
 
-const materials = defineEntry({
+export const CASTINGS = defineEntry({
   id: "CASTINGS",
   group: "Lists",
   summary:
     "Every pump casting the add-in knows, with strength, hardness, density, permeability, source and how verified",
   method:
     "Least values of the specifications unless a remark says typical. Strengths in ksi (US) or MPa (SI, METRIC) are two printed columns, not one converted. Hardness in HB by condition. PREN is that of the ends of the specified composition. Cells stay empty where the specification states nothing. Permeability is rough; a magnet attracts duplex and cast 316 with ferrite too, so never sort by magnet. For rated pressures of casings and flanges see FLANGERATING.",
-  cites: [CASTINGS[0]?.cites ?? wettedDutyMethod.cites[0], ...CASTINGS.slice(1).map(({ cites }) => cites)],
+  cites: castingCites,
   parameters: {},
   answer: {
     kind: "table",
     name: "materials",
-    columns: [
-      { name: "material" },
-      { name: "specification" },
-      { name: "UNS" },
-      { name: "tensile strength", quantity: "stress" },
-      { name: "yield strength", quantity: "stress" },
-      { name: "elongation, %" },
-      { name: "hardness" },
-      { name: "density", quantity: "density" },
-      { name: "relative permeability" },
-      { name: "least PREN" },
-      { name: "greatest PREN" },
-      { name: "source" },
-      { name: "how verified" },
-    ],
+    columns: {
+      material: { name: "material" },
+      specification: { name: "specification" },
+      uns: { name: "UNS" },
+      tensileStrength: { name: "tensile strength", quantity: "stress" },
+      yieldStrength: { name: "yield strength", quantity: "stress" },
+      elongation: { name: "elongation, %" },
+      hardness: { name: "hardness" },
+      density: { name: "density", quantity: "density" },
+      permeability: { name: "relative permeability" },
+      leastPren: { name: "least PREN" },
+      greatestPren: { name: "greatest PREN" },
+      source: { name: "source" },
+      howVerified: { name: "how verified" },
+    },
   },
   examples: [
     {
@@ -174,31 +185,29 @@ const materials = defineEntry({
       source: "ASTM A536, grade 65-45-12: 448 MPa",
     },
   ],
-  run: (_, { unitSet }) => succeed(CASTINGS.map((casting) => listRow(casting, strengthColumn(unitSet)))),
+  run: (_, { unitSet }) => succeed(LISTED_CASTINGS.map((casting) => listRow(casting, strengthColumn(unitSet)))),
 });
 
 const STRENGTH_UNIT = { ksi: unitOf("ksi").factor, MPa: unitOf("MPa").factor } as const;
 
-function listRow(casting: Casting, column: StrengthColumn): Row {
+function listRow(casting: Casting, column: StrengthColumn) {
   const tensile = column === "ksi" ? casting.tensileKsi : casting.tensileMPa;
   const yields = column === "ksi" ? casting.yieldKsi : casting.yieldMPa;
   const engine = (strength: number | null): number | null =>
     strength === null ? null : strength * STRENGTH_UNIT[column];
-  return [
-    casting.name,
-    casting.specification,
-    casting.uns,
-    engine(tensile),
-    engine(yields),
-    casting.elongation,
-    hardnessText(casting.hardness),
-    casting.density * 1000,
-    casting.permeability.text,
-    casting.pittingResistance?.[0] ?? null,
-    casting.pittingResistance?.[1] ?? null,
-    citationText(casting.cites),
-    casting.verified,
-  ];
+  return {
+    material: casting.name,
+    specification: casting.specification,
+    uns: casting.uns,
+    tensileStrength: engine(tensile),
+    yieldStrength: engine(yields),
+    elongation: casting.elongation,
+    hardness: hardnessText(casting.hardness),
+    density: casting.density * 1000,
+    permeability: casting.permeability.text,
+    leastPren: casting.pittingResistance?.[0],
+    greatestPren: casting.pittingResistance?.[1],
+    source: citationText(casting.cites),
+    howVerified: casting.verified,
+  };
 }
-
-export const materialEntries: readonly Entry[] = [material, materialProperty, materials];

@@ -12,18 +12,18 @@ import {
 import { motorData, motorDataMethod } from "../../../src/drive/motor-data.ts";
 import { RATED_AMBIENT } from "../../../src/drive/motor-derating.ts";
 import { MOTOR_SERIES } from "../../../src/drive/motor-rating.ts";
-import { defineEntry, type Entry } from "../entry.ts";
+import { defineEntry } from "../entry.ts";
 import { quantity } from "../parameter.ts";
 import { openChoice } from "../parameters/open-choice.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
-const altitude = quantity<number>("elevation", {
+const altitude = quantity("elevation", {
   about: "Height of the site above sea level",
   range: "-500 m to 4000 m (-1640 ft to 13 123 ft)",
   whenLeftOut: { value: 0, shown: "0, sea level" },
 });
 
-const usableShare = quantity<number>("percent", {
+const usableShare = quantity("percent", {
   about: "Part of the tank that can be drawn, in percent: 90 means 90 %",
   example: "90",
   range: "10 to 100",
@@ -31,7 +31,7 @@ const usableShare = quantity<number>("percent", {
 });
 
 const reserve = zeroDoubted(
-  quantity<number>("percent", {
+  quantity("percent", {
     about: "Part of what can be drawn that stays in the tank, in percent",
     example: "10",
     range: "0 to below 100",
@@ -39,233 +39,230 @@ const reserve = zeroDoubted(
   }),
 );
 
-const fuelRate = quantity<number>("fuelFlow", {
+const fuelRate = quantity("fuelFlow", {
   about: "Fuel the engine burns, such as ENGINELOAD or FUELRATE answers",
   range: "above 0",
 });
 
-export const motorAndTankEntries: readonly Entry[] = [
-  defineEntry({
-    id: "MOTORDATA",
-    group: "Drive",
-    summary:
-      "Standard motor that carries the pump on its site, with speed, slip, frame, efficiency, current and torque",
-    method:
-      "The smallest rating of which enough is left on site: rating × output factor at or above shaft power × service factor. The output factor is 1 to 1000 m (3300 ft) and 40 °C (104 °F); by altitude 0.97 at 1500 m, 0.94 at 2000, 0.90 at 2500, 0.86 at 3000, 0.77 at 4000; by air 0.96 at 45 °C, 0.92 at 50, 0.87 at 55, 0.82 at 60; multiplied, straight lines between. Where that asks for the next rating, NOTES says so. A motor on the mains runs within 5 % below its synchronous speed, 120 f/poles; at any other speed poles, slip, efficiency and torque stay empty, for a frequency drive, belts or an engine must give it. NEMA: enclosed NEMA Premium motors at 60 Hz, and the current of NEC Table 430.250 wherever it has one (a supply of 480 V reads the 460 V column). IEC: IE3 at 50 Hz. Any other current is P/(√3 V η 0.85): the power factor is common practice, the nameplate wins. The greatest starting current is 8 times that, direct on line. The frame is the usual one with four poles. Torque is that of the rating at the pump's speed. Without a list named, NEMA in US units and IEC in SI and METRIC.",
-    cites: motorDataMethod.cites,
-    parameters: {
-      shaftPower: quantity<number>("power", {
-        about: "Greatest power the pump takes anywhere on its curve, with the heaviest liquid",
-        range: "above 0",
+export const MOTORDATA = defineEntry({
+  id: "MOTORDATA",
+  group: "Drive",
+  summary: "Standard motor that carries the pump on its site, with speed, slip, frame, efficiency, current and torque",
+  method:
+    "The smallest rating of which enough is left on site: rating × output factor at or above shaft power × service factor. The output factor is 1 to 1000 m (3300 ft) and 40 °C (104 °F); by altitude 0.97 at 1500 m, 0.94 at 2000, 0.90 at 2500, 0.86 at 3000, 0.77 at 4000; by air 0.96 at 45 °C, 0.92 at 50, 0.87 at 55, 0.82 at 60; multiplied, straight lines between. Where that asks for the next rating, NOTES says so. A motor on the mains runs within 5 % below its synchronous speed, 120 f/poles; at any other speed poles, slip, efficiency and torque stay empty, for a frequency drive, belts or an engine must give it. NEMA: enclosed NEMA Premium motors at 60 Hz, and the current of NEC Table 430.250 wherever it has one (a supply of 480 V reads the 460 V column). IEC: IE3 at 50 Hz. Any other current is P/(√3 V η 0.85): the power factor is common practice, the nameplate wins. The greatest starting current is 8 times that, direct on line. The frame is the usual one with four poles. Torque is that of the rating at the pump's speed. Without a list named, NEMA in US units and IEC in SI and METRIC.",
+  cites: motorDataMethod.cites,
+  parameters: {
+    shaftPower: quantity("power", {
+      about: "Greatest power the pump takes anywhere on its curve, with the heaviest liquid",
+      range: "above 0",
+    }),
+    speed: quantity("speed", { about: "Speed of the pump, coupled direct", range: "above 0" }),
+    serviceFactor: quantity("ratio", {
+      about: "What the shaft power is multiplied by; not the factor on the motor's nameplate",
+      example: "1.15",
+      range: "1 to 3",
+      whenLeftOut: { value: 1, shown: "1" },
+    }),
+    series: openChoice(MOTOR_SERIES, "The list of ratings", '"NEMA" in US units, "IEC" in SI and METRIC'),
+    voltage: quantity("voltage", {
+      about: "Supply between lines, three-phase",
+      example: '460, or "400 V"',
+      range: "above 0, at most 50 kV",
+      whenLeftOut: { value: null, shown: "no current is worked out" },
+    }),
+    altitude,
+    airTemperature: zeroDoubted(
+      quantity("temperature", {
+        about: "Greatest temperature of the air about the motor",
+        range: "-40 °C to 60 °C",
+        whenLeftOut: { value: RATED_AMBIENT, shown: "104 °F (40 °C)" },
       }),
-      speed: quantity<number>("speed", { about: "Speed of the pump, coupled direct", range: "above 0" }),
-      serviceFactor: quantity<number>("ratio", {
-        about: "What the shaft power is multiplied by; not the factor on the motor's nameplate",
-        example: "1.15",
-        range: "1 to 3",
-        whenLeftOut: { value: 1, shown: "1" },
-      }),
-      series: openChoice(MOTOR_SERIES, "The list of ratings", '"NEMA" in US units, "IEC" in SI and METRIC'),
-      voltage: quantity<number | null>("voltage", {
-        about: "Supply between lines, three-phase",
-        example: '460, or "400 V"',
-        range: "above 0, at most 50 kV",
-        whenLeftOut: { value: null, shown: "no current is worked out" },
-      }),
-      altitude,
-      airTemperature: zeroDoubted(
-        quantity<number>("temperature", {
-          about: "Greatest temperature of the air about the motor",
-          range: "-40 °C to 60 °C",
-          whenLeftOut: { value: RATED_AMBIENT, shown: "104 °F (40 °C)" },
-        }),
-      ),
+    ),
+  },
+  answer: {
+    kind: "record",
+    name: "motor data",
+    columns: {
+      rating: { name: "rating", quantity: "power" },
+      frame: { name: "usual frame" },
+      poles: { name: "poles" },
+      frequency: { name: "supply frequency, Hz" },
+      synchronousSpeed: { name: "synchronous speed", quantity: "speed" },
+      slip: { name: "slip", quantity: "percent" },
+      outputFactor: { name: "output factor on site", quantity: "ratio" },
+      siteOutput: { name: "output on site", quantity: "power" },
+      efficiency: { name: "full-load efficiency", quantity: "percent" },
+      current: { name: "full-load current", quantity: "current" },
+      startingCurrent: { name: "greatest starting current", quantity: "current" },
+      torque: { name: "full-load torque", quantity: "torque" },
+      spare: { name: "power left on site", quantity: "power" },
     },
-    answer: {
-      kind: "record",
-      name: "motor data",
-      columns: [
-        { name: "rating", quantity: "power" },
-        { name: "usual frame" },
-        { name: "poles" },
-        { name: "supply frequency, Hz" },
-        { name: "synchronous speed", quantity: "speed" },
-        { name: "slip", quantity: "percent" },
-        { name: "output factor on site", quantity: "ratio" },
-        { name: "output on site", quantity: "power" },
-        { name: "full-load efficiency", quantity: "percent" },
-        { name: "full-load current", quantity: "current" },
-        { name: "greatest starting current", quantity: "current" },
-        { name: "full-load torque", quantity: "torque" },
-        { name: "power left on site", quantity: "power" },
-      ],
+  },
+  examples: [
+    {
+      args: [45, 1770, 1.1, "NEMA", 460],
+      part: [1, 9],
+      answer: 65,
+      within: 1e-9,
+      source: "NEC Table 430.250: 50 hp, 460 V; 45 hp × 1.1 = 49.5 hp",
     },
-    examples: [
-      {
-        args: [45, 1770, 1.1, "NEMA", 460],
-        part: [1, 9],
-        answer: 65,
-        within: 1e-9,
-        source: "NEC Table 430.250: 50 hp, 460 V; 45 hp × 1.1 = 49.5 hp",
-      },
-      {
-        args: [45, 1770, 1.1, "NEMA", 460],
-        part: [1, 8],
-        answer: 94.5,
-        within: 1e-9,
-        source: "10 CFR 431.25 Table 5, enclosed, 50 hp, 4 poles",
-      },
-      {
-        args: [50, 1480, null, "IEC", null, 2000, 50, "SI"],
-        part: [1, 0],
-        answer: 75,
-        within: 1e-9,
-        source: "hand calculation: 0.94 × 0.92 leaves 47.6 kW of a 55 kW motor and 64.9 kW of 75 kW",
-      },
-    ],
-    run: ({ series, ...input }, { unitSet }) =>
-      andThen(motorData({ ...input, series: series ?? (unitSet === "US" ? "NEMA" : "IEC") }), (motor) =>
-        succeed([
-          motor.rating.power,
-          motor.frame ?? null,
-          motor.mains?.poles ?? null,
-          motor.mains?.frequency ?? null,
-          motor.mains?.synchronous ?? null,
-          motor.mains?.slip ?? null,
-          motor.outputFactor,
-          motor.siteOutput,
-          motor.efficiency ?? null,
-          motor.current ?? null,
-          motor.startingCurrent ?? null,
-          motor.torque ?? null,
-          motor.spare,
-        ]),
-      ),
-  }),
+    {
+      args: [45, 1770, 1.1, "NEMA", 460],
+      part: [1, 8],
+      answer: 94.5,
+      within: 1e-9,
+      source: "10 CFR 431.25 Table 5, enclosed, 50 hp, 4 poles",
+    },
+    {
+      args: [50, 1480, null, "IEC", null, 2000, 50, "SI"],
+      part: [1, 0],
+      answer: 75,
+      within: 1e-9,
+      source: "hand calculation: 0.94 × 0.92 leaves 47.6 kW of a 55 kW motor and 64.9 kW of 75 kW",
+    },
+  ],
+  run: ({ series, ...input }, { unitSet }) =>
+    andThen(motorData({ ...input, series: series ?? (unitSet === "US" ? "NEMA" : "IEC") }), (motor) =>
+      succeed({
+        rating: motor.rating.power,
+        frame: motor.frame,
+        poles: motor.mains?.poles,
+        frequency: motor.mains?.frequency,
+        synchronousSpeed: motor.mains?.synchronous,
+        slip: motor.mains?.slip,
+        outputFactor: motor.outputFactor,
+        siteOutput: motor.siteOutput,
+        efficiency: motor.efficiency,
+        current: motor.current,
+        startingCurrent: motor.startingCurrent,
+        torque: motor.torque,
+        spare: motor.spare,
+      }),
+    ),
+});
 
-  defineEntry({
-    id: "ENGINELOAD",
-    group: "Drive",
-    summary: "Net power of an engine, what it gives on site, how far the pump loads it, and the fuel it then burns",
-    method:
-      "Net power is the rated power less what fan and accessories take: 3 % to 8 % of a gross rating, 0 of a net one. Power on site is the net power adjusted by ISO 3046-1 as ENGINESITEPOWER does. Load is shaft power over power on site: above 100 % the engine is too small; below 30 % long running carbons it up (wet stacking). Beside it, as a check alone, the net power by the rule of thumb for fire-pump engines: 3 % less for each 1000 ft above 300 ft and 1 % for each 10 °F above 77 °F. Fuel is shaft power × specific consumption ÷ 840 kg/m³, at part load times 1 from half load up, 1.1 at 40 %, 1.3 at 25 %, straight lines between; below 25 % and above 110 % it stays empty. Without a specific consumption the usual one for an engine of that rating stands in, as in FUELRATE. The maker's curves decide.",
-    cites: engineOnSiteMethod.cites,
-    parameters: {
-      shaftPower: quantity<number>("power", { about: "Power the pump takes", range: "above 0" }),
-      ratedPower: quantity<number>("power", { about: "Continuous rating at run speed", range: "above 0" }),
-      accessoryLosses: quantity<number | null>("percent", {
-        about: "What fan and accessories take of the rating, in percent; 0 where the rating is net",
-        example: "5",
-        range: "0 to below 50",
-        whenLeftOut: { value: null, shown: "5, with a caution" },
+export const ENGINELOAD = defineEntry({
+  id: "ENGINELOAD",
+  group: "Drive",
+  summary: "Net power of an engine, what it gives on site, how far the pump loads it, and the fuel it then burns",
+  method:
+    "Net power is the rated power less what fan and accessories take: 3 % to 8 % of a gross rating, 0 of a net one. Power on site is the net power adjusted by ISO 3046-1 as ENGINESITEPOWER does. Load is shaft power over power on site: above 100 % the engine is too small; below 30 % long running carbons it up (wet stacking). Beside it, as a check alone, the net power by the rule of thumb for fire-pump engines: 3 % less for each 1000 ft above 300 ft and 1 % for each 10 °F above 77 °F. Fuel is shaft power × specific consumption ÷ 840 kg/m³, at part load times 1 from half load up, 1.1 at 40 %, 1.3 at 25 %, straight lines between; below 25 % and above 110 % it stays empty. Without a specific consumption the usual one for an engine of that rating stands in, as in FUELRATE. The maker's curves decide.",
+  cites: engineOnSiteMethod.cites,
+  parameters: {
+    shaftPower: quantity("power", { about: "Power the pump takes", range: "above 0" }),
+    ratedPower: quantity("power", { about: "Continuous rating at run speed", range: "above 0" }),
+    accessoryLosses: quantity("percent", {
+      about: "What fan and accessories take of the rating, in percent; 0 where the rating is net",
+      example: "5",
+      range: "0 to below 50",
+      whenLeftOut: { value: null, shown: "5, with a caution" },
+    }),
+    altitude: quantity("elevation", {
+      about: "Height of the site above sea level",
+      range: "-500 m to 5000 m (-1640 ft to 16 400 ft)",
+      whenLeftOut: { value: 0, shown: "0, sea level" },
+    }),
+    airTemperature: zeroDoubted(
+      quantity("temperature", {
+        about: "Temperature of the air the engine draws",
+        range: "-40 °C to 60 °C",
+        whenLeftOut: { value: 298.15, shown: "77 °F (25 °C)" },
       }),
-      altitude: quantity<number>("elevation", {
-        about: "Height of the site above sea level",
-        range: "-500 m to 5000 m (-1640 ft to 16 400 ft)",
-        whenLeftOut: { value: 0, shown: "0, sea level" },
-      }),
-      airTemperature: zeroDoubted(
-        quantity<number>("temperature", {
-          about: "Temperature of the air the engine draws",
-          range: "-40 °C to 60 °C",
-          whenLeftOut: { value: 298.15, shown: "77 °F (25 °C)" },
-        }),
-      ),
-      aspiration: openChoice(ASPIRATIONS, "How the engine draws its air", '"natural", with a caution'),
-      specificConsumption: quantity<number | null>("specificConsumption", {
-        about: "Fuel for each unit of energy delivered near full load",
-        example: '"215 g/kWh" or "0.36 lb/hp-h"',
-        range: "180 to 400 g/kWh (0.296 to 0.658 lb/hp-h)",
-        whenLeftOut: { value: null, shown: "usual for an engine of this rating" },
-      }),
+    ),
+    aspiration: openChoice(ASPIRATIONS, "How the engine draws its air", '"natural", with a caution'),
+    specificConsumption: quantity("specificConsumption", {
+      about: "Fuel for each unit of energy delivered near full load",
+      example: '"215 g/kWh" or "0.36 lb/hp-h"',
+      range: "180 to 400 g/kWh (0.296 to 0.658 lb/hp-h)",
+      whenLeftOut: { value: null, shown: "usual for an engine of this rating" },
+    }),
+  },
+  answer: {
+    kind: "record",
+    name: "engine load",
+    columns: {
+      netPower: { name: "net power", quantity: "power" },
+      sitePower: { name: "power on site", quantity: "power" },
+      load: { name: "load", quantity: "percent" },
+      spare: { name: "power left", quantity: "power" },
+      byQuickRule: { name: "by rule of thumb", quantity: "power" },
+      fuelRate: { name: "fuel rate", quantity: "fuelFlow" },
     },
-    answer: {
-      kind: "record",
-      name: "engine load",
-      columns: [
-        { name: "net power", quantity: "power" },
-        { name: "power on site", quantity: "power" },
-        { name: "load", quantity: "percent" },
-        { name: "power left", quantity: "power" },
-        { name: "by rule of thumb", quantity: "power" },
-        { name: "fuel rate", quantity: "fuelFlow" },
-      ],
+  },
+  examples: [
+    {
+      args: [60, 100, 5, 1500, 40, "turbo", 215, "SI"],
+      part: [1, 1],
+      answer: 72.46,
+      within: 0.1,
+      source: "hand calculation: ISO 3046-1 leaves 0.7627 of 95 kW net (the example of ENGINESITEPOWER)",
     },
-    examples: [
-      {
-        args: [60, 100, 5, 1500, 40, "turbo", 215, "SI"],
-        part: [1, 1],
-        answer: 72.46,
-        within: 0.1,
-        source: "hand calculation: ISO 3046-1 leaves 0.7627 of 95 kW net (the example of ENGINESITEPOWER)",
-      },
-      {
-        args: [40, 100, 0, 0, 25, "turbo", 215, "SI"],
-        part: [1, 5],
-        answer: 11.26,
-        within: 0.01,
-        source: "hand calculation: 40 kW × 215 g/kWh × 1.1 at 40 % load ÷ 840 g/L",
-      },
-    ],
-    run: (input) =>
-      andThen(engineOnSite(input), ({ netPower, sitePower, load, spare, byQuickRule, fuelRate }) =>
-        succeed([netPower, sitePower, load, spare, byQuickRule, fuelRate ?? null]),
-      ),
-  }),
+    {
+      args: [40, 100, 0, 0, 25, "turbo", 215, "SI"],
+      part: [1, 5],
+      answer: 11.26,
+      within: 0.01,
+      source: "hand calculation: 40 kW × 215 g/kWh × 1.1 at 40 % load ÷ 840 g/L",
+    },
+  ],
+  run: (input) =>
+    andThen(engineOnSite(input), ({ netPower, sitePower, load, spare, byQuickRule, fuelRate }) =>
+      succeed({ netPower, sitePower, load, spare, byQuickRule, fuelRate }),
+    ),
+});
 
-  defineEntry({
-    id: "FUELTANKHOURS",
-    group: "Drive",
-    summary: "Hours an engine runs on a fuel tank",
-    method:
-      "Tank volume × usable share × (1 − reserve) ÷ fuel rate. 90 % to 95 % of a tank can usually be drawn; 10 % of that is kept in reserve unless stated otherwise. Give the fuel rate at the load the engine runs at.",
-    cites: tankTimeMethod.cites,
-    parameters: {
-      tankVolume: quantity<number>("volume", { about: "Volume of the tank", range: "above 0" }),
-      fuelRate,
-      usableShare,
-      reserve,
+export const FUELTANKHOURS = defineEntry({
+  id: "FUELTANKHOURS",
+  group: "Drive",
+  summary: "Hours an engine runs on a fuel tank",
+  method:
+    "Tank volume × usable share × (1 − reserve) ÷ fuel rate. 90 % to 95 % of a tank can usually be drawn; 10 % of that is kept in reserve unless stated otherwise. Give the fuel rate at the load the engine runs at.",
+  cites: tankTimeMethod.cites,
+  parameters: {
+    tankVolume: quantity("volume", { about: "Volume of the tank", range: "above 0" }),
+    fuelRate,
+    usableShare,
+    reserve,
+  },
+  answer: { kind: "quantity", name: "running time", quantity: "hours" },
+  examples: [
+    {
+      args: [400, 25.6, 90, 0, "SI"],
+      answer: 14.06,
+      within: 0.01,
+      source: "hand calculation: 400 L × 0.90 ÷ 25.6 L/h",
     },
-    answer: { kind: "quantity", name: "running time", quantity: "hours" },
-    examples: [
-      {
-        args: [400, 25.6, 90, 0, "SI"],
-        answer: 14.06,
-        within: 0.01,
-        source: "hand calculation: 400 L × 0.90 ÷ 25.6 L/h",
-      },
-      {
-        args: [100, 2.5],
-        answer: 32.4,
-        within: 1e-9,
-        source: "hand calculation: 100 US gal × 0.9 × 0.9 ÷ 2.5 US gal/h",
-      },
-    ],
-    run: tankTime,
-  }),
+    {
+      args: [100, 2.5],
+      answer: 32.4,
+      within: 1e-9,
+      source: "hand calculation: 100 US gal × 0.9 × 0.9 ÷ 2.5 US gal/h",
+    },
+  ],
+  run: tankTime,
+});
 
-  defineEntry({
-    id: "FUELTANKSIZE",
-    group: "Drive",
-    summary: "Volume of the fuel tank that an engine needs to run so many hours",
-    method:
-      "Hours × fuel rate ÷ (usable share × (1 − reserve)). 90 % of the tank is taken as usable and 10 % of that kept in reserve unless stated otherwise. Day tanks hold a shift of 8 hours, a day or two days. A tank of this size may fall under local rules for the storage of fuel.",
-    cites: tankForMethod.cites,
-    parameters: {
-      hours: quantity<number>("hours", { about: "Running time", example: "24", range: "above 0" }),
-      fuelRate,
-      usableShare,
-      reserve,
+export const FUELTANKSIZE = defineEntry({
+  id: "FUELTANKSIZE",
+  group: "Drive",
+  summary: "Volume of the fuel tank that an engine needs to run so many hours",
+  method:
+    "Hours × fuel rate ÷ (usable share × (1 − reserve)). 90 % of the tank is taken as usable and 10 % of that kept in reserve unless stated otherwise. Day tanks hold a shift of 8 hours, a day or two days. A tank of this size may fall under local rules for the storage of fuel.",
+  cites: tankForMethod.cites,
+  parameters: {
+    hours: quantity("hours", { about: "Running time", example: "24", range: "above 0" }),
+    fuelRate,
+    usableShare,
+    reserve,
+  },
+  answer: { kind: "quantity", name: "tank volume", quantity: "volume" },
+  examples: [
+    {
+      args: [24, 25.6, 90, 10, "SI"],
+      answer: 758.5,
+      within: 0.1,
+      source: "hand calculation: 24 h × 25.6 L/h ÷ (0.90 × 0.90)",
     },
-    answer: { kind: "quantity", name: "tank volume", quantity: "volume" },
-    examples: [
-      {
-        args: [24, 25.6, 90, 10, "SI"],
-        answer: 758.5,
-        within: 0.1,
-        source: "hand calculation: 24 h × 25.6 L/h ÷ (0.90 × 0.90)",
-      },
-    ],
-    run: ({ hours, ...tank }) => tankFor({ time: hours, ...tank }),
-  }),
-];
+  ],
+  run: ({ hours, ...tank }) => tankFor({ time: hours, ...tank }),
+});

@@ -9,7 +9,7 @@ import { text } from "../parameter.ts";
 const MOST_LINES = 60;
 
 /** NOTES over the other functions of the catalogue. */
-export function notesEntry(entries: readonly Entry[]): Entry {
+export function notesEntry(entries: readonly Entry[]) {
   return defineEntry({
     id: "NOTES",
     group: "Liquid and site",

@@ -2,8 +2,8 @@ import { fail, succeed } from "../../../src/basis/result.ts";
 import type { FlangeClass } from "../../../src/pressure/flange-class.ts";
 import type { NozzleClass } from "../../../src/pressure/nozzle-class.ts";
 import { nozzleSeries, nozzleSeriesMethod } from "../../../src/pressure/nozzle-series.ts";
-import { defineEntry, type Entry, type Row } from "../entry.ts";
-import { quantity, type SingleParameter } from "../parameter.ts";
+import { defineEntry } from "../entry.ts";
+import { type OptionalParameter, quantity } from "../parameter.ts";
 import { flangeClass, ratingSystem } from "../parameters/class.ts";
 import { headTolerance } from "../parameters/head-tolerance.ts";
 import { pressureMaterial } from "../parameters/material.ts";
@@ -11,148 +11,146 @@ import { metalTemperature } from "../parameters/metal-temperature.ts";
 import { seriesPumps } from "../parameters/series-pumps.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
-const offeredClass: SingleParameter<FlangeClass | undefined> = {
+const offeredClass: OptionalParameter<FlangeClass | undefined> = {
   ...flangeClass,
   fallback: undefined,
   whenLeftOut: "none offered; the class each nozzle needs is still found",
 };
 
-export const nozzleClassEntries: readonly Entry[] = [
-  defineEntry({
-    id: "NOZZLECLASSES",
-    group: "Pressure and flanges",
-    summary: "Greatest pressure and flange class needed at each nozzle of pumps in series, like or unlike",
-    method:
-      "Running: the suction pressure plus ρ g H of every pump before, at SG times 998.2 kg/m³, each head raised by the head tolerance, less the climb and the head lost to the next pump. Give the greatest head anywhere on each curve, at the greatest speed and the largest impeller; leave the loss between pumps out, for against a shut valve there is none. Standing: the column from the standing level down to the nozzles with the pumps stopped and nothing holding it back, and the pressure over it; levels count from the same zero as the elevations, and without an elevation column from the pumps. The greater of the two decides. A suction below atmosphere counts as 0. Class needed: the lowest of the material's standard, by class or PN as the one offered is, whose rating at the temperature is not below the pressure; grey iron by the size of the flange, where the table or the class has it. Margin: what is left of the limit, the lowest of flange rating, casing working pressure and other part; an other part whose name begins with suction or discharge stands at that nozzle alone. Next class: the first nozzle in the order of flow that needs a class above the one offered, or where none is offered above those before it. Trade figure: 260 psi for Class 150, 680 psi for Class 300, held against the standard; it decides nothing. Test pressure is that of the flanges alone. Surge is apart: see SURGE.",
-    cites: nozzleSeriesMethod.cites,
-    parameters: {
-      pumps: seriesPumps,
-      suctionPressure: quantity<number>("gaugePressure", {
-        about: "Greatest pressure at the first suction nozzle",
-        example: '15, or "1 bar"',
-        range: "above absolute zero",
+export const NOZZLECLASSES = defineEntry({
+  id: "NOZZLECLASSES",
+  group: "Pressure and flanges",
+  summary: "Greatest pressure and flange class needed at each nozzle of pumps in series, like or unlike",
+  method:
+    "Running: the suction pressure plus ρ g H of every pump before, at SG times 998.2 kg/m³, each head raised by the head tolerance, less the climb and the head lost to the next pump. Give the greatest head anywhere on each curve, at the greatest speed and the largest impeller; leave the loss between pumps out, for against a shut valve there is none. Standing: the column from the standing level down to the nozzles with the pumps stopped and nothing holding it back, and the pressure over it; levels count from the same zero as the elevations, and without an elevation column from the pumps. The greater of the two decides. A suction below atmosphere counts as 0. Class needed: the lowest of the material's standard, by class or PN as the one offered is, whose rating at the temperature is not below the pressure; grey iron by the size of the flange, where the table or the class has it. Margin: what is left of the limit, the lowest of flange rating, casing working pressure and other part; an other part whose name begins with suction or discharge stands at that nozzle alone. Next class: the first nozzle in the order of flow that needs a class above the one offered, or where none is offered above those before it. Trade figure: 260 psi for Class 150, 680 psi for Class 300, held against the standard; it decides nothing. Test pressure is that of the flanges alone. Surge is apart: see SURGE.",
+  cites: nozzleSeriesMethod.cites,
+  parameters: {
+    pumps: seriesPumps,
+    suctionPressure: quantity("gaugePressure", {
+      about: "Greatest pressure at the first suction nozzle",
+      example: '15, or "1 bar"',
+      range: "above absolute zero",
+    }),
+    material: pressureMaterial,
+    class: offeredClass,
+    SG: zeroDoubted(
+      quantity("ratio", {
+        about: "Specific gravity of the liquid",
+        example: "1.05",
+        range: "above 0",
+        whenLeftOut: { value: 1, shown: "1, water" },
       }),
-      material: pressureMaterial,
-      class: offeredClass,
-      SG: zeroDoubted(
-        quantity<number>("ratio", {
-          about: "Specific gravity of the liquid",
-          example: "1.05",
-          range: "above 0",
-          whenLeftOut: { value: 1, shown: "1, water" },
-        }),
-      ),
-      headTolerance,
-      standingLevel: quantity<number | null>("elevation", {
-        about: "Top of the liquid that stands on the pumps when they stop, in the datum of the elevations",
-        whenLeftOut: { value: null, shown: "no standing column" },
-      }),
-      standingPressure: quantity<number | null>("gaugePressure", {
-        about: "Pressure at the top of that column",
-        example: '30, or "2 bar"',
-        range: "above absolute zero",
-        whenLeftOut: { value: null, shown: "0, open to the air" },
-      }),
-      temperature: metalTemperature,
+    ),
+    headTolerance,
+    standingLevel: quantity("elevation", {
+      about: "Top of the liquid that stands on the pumps when they stop, in the datum of the elevations",
+      whenLeftOut: { value: null, shown: "no standing column" },
+    }),
+    standingPressure: quantity("gaugePressure", {
+      about: "Pressure at the top of that column",
+      example: '30, or "2 bar"',
+      range: "above absolute zero",
+      whenLeftOut: { value: null, shown: "0, open to the air" },
+    }),
+    temperature: metalTemperature,
+  },
+  answer: {
+    kind: "table",
+    name: "nozzles",
+    columns: {
+      pump: { name: "pump" },
+      side: { name: "side" },
+      running: { name: "running pressure", quantity: "gaugePressure" },
+      standing: { name: "standing pressure", quantity: "gaugePressure" },
+      greatest: { name: "greatest pressure", quantity: "gaugePressure" },
+      class: { name: "class needed" },
+      rating: { name: "rating of the class offered", quantity: "gaugePressure" },
+      margin: { name: "margin", quantity: "percent" },
+      governedBy: { name: "governed by" },
+      limit: { name: "limit", quantity: "gaugePressure" },
+      next: { name: "next class" },
+      trade: { name: "trade figure" },
+      test: { name: "test pressure", quantity: "gaugePressure" },
     },
-    answer: {
-      kind: "table",
-      name: "nozzles",
-      columns: [
-        { name: "pump" },
-        { name: "side" },
-        { name: "running pressure", quantity: "gaugePressure" },
-        { name: "standing pressure", quantity: "gaugePressure" },
-        { name: "greatest pressure", quantity: "gaugePressure" },
-        { name: "class needed" },
-        { name: "rating of the class offered", quantity: "gaugePressure" },
-        { name: "margin", quantity: "percent" },
-        { name: "governed by" },
-        { name: "limit", quantity: "gaugePressure" },
-        { name: "next class" },
-        { name: "trade figure" },
-        { name: "test pressure", quantity: "gaugePressure" },
+  },
+  examples: [
+    {
+      args: [
+        [
+          ["pump", "greatest head, ft"],
+          ["first", 300],
+          ["second", 300],
+        ],
+        5,
+        "ductile iron",
+        150,
+        1,
+        0,
+        null,
+        null,
+        70,
       ],
+      part: [4, 4],
+      answer: 265,
+      within: 0.6,
+      source: "5 psi + 2 × 300 ft at 0.4335 psi/ft, by hand (water of 1000 kg/m³)",
     },
-    examples: [
-      {
-        args: [
-          [
-            ["pump", "greatest head, ft"],
-            ["first", 300],
-            ["second", 300],
-          ],
-          5,
-          "ductile iron",
-          150,
-          1,
-          0,
-          null,
-          null,
-          70,
+    {
+      args: [
+        [
+          ["pump", "greatest head, ft"],
+          ["first", 300],
+          ["second", 300],
         ],
-        part: [4, 4],
-        answer: 265,
-        within: 0.6,
-        source: "5 psi + 2 × 300 ft at 0.4335 psi/ft, by hand (water of 1000 kg/m³)",
-      },
-      {
-        args: [
-          [
-            ["pump", "greatest head, ft"],
-            ["first", 300],
-            ["second", 300],
-          ],
-          5,
-          "ductile iron",
-          150,
-          1,
-          0,
-          null,
-          null,
-          70,
-        ],
-        part: [4, 5],
-        answer: "Class 300",
-        source: "ASME B16.42: Class 150 holds 250 psi cold, Class 300 640 psi; 265 psi by hand",
-      },
-    ],
-    run: ({ pumps, class: offered, SG, standingLevel, standingPressure, ...input }, { unitSet }) => {
-      if (standingLevel === null && standingPressure !== null) {
-        const suggestions = ["the level at which that pressure stands"];
-        return fail([{ code: "left-out", severity: "error", subject: "standing level", suggestions }]);
-      }
-      const classes = nozzleSeries({
-        ...input,
-        pumps,
-        specificGravity: SG,
-        system: ratingSystem(unitSet),
-        ...(offered === undefined ? {} : { flangeClass: offered }),
-        ...(standingLevel === null ? {} : { standing: { top: standingLevel, pressure: standingPressure ?? 0 } }),
-      });
-      return classes.ok ? succeed(classes.value.map(rowOf), classes.findings) : classes;
+        5,
+        "ductile iron",
+        150,
+        1,
+        0,
+        null,
+        null,
+        70,
+      ],
+      part: [4, 5],
+      answer: "Class 300",
+      source: "ASME B16.42: Class 150 holds 250 psi cold, Class 300 640 psi; 265 psi by hand",
     },
-  }),
-];
+  ],
+  run: ({ pumps, class: offered, SG, standingLevel, standingPressure, ...input }, { unitSet }) => {
+    if (standingLevel === null && standingPressure !== null) {
+      const suggestions = ["the level at which that pressure stands"];
+      return fail([{ code: "left-out", severity: "error", subject: "standing level", suggestions }]);
+    }
+    const classes = nozzleSeries({
+      ...input,
+      pumps,
+      specificGravity: SG,
+      system: ratingSystem(unitSet),
+      ...(offered === undefined ? {} : { flangeClass: offered }),
+      ...(standingLevel === null ? {} : { standing: { top: standingLevel, pressure: standingPressure ?? 0 } }),
+    });
+    return classes.ok ? succeed(classes.value.map(rowOf), classes.findings) : classes;
+  },
+});
 
-function rowOf(nozzle: NozzleClass): Row {
+function rowOf(nozzle: NozzleClass) {
   const { pump, side, running, standing, greatest, rating, margin, weakest, testPressure } = nozzle;
   const needed = nozzle.classNeeded ?? `beyond ${nozzle.highestClass}`;
-  return [
+  return {
     pump,
     side,
     running,
-    standing ?? null,
+    standing,
     greatest,
-    needed,
-    rating ?? null,
-    margin ?? null,
-    weakest?.name ?? null,
-    weakest?.workingPressure ?? null,
-    nozzle.isFirstToNeed ? `first to need ${nozzle.classNeeded ?? `a class ${needed}`}` : null,
-    tradeText(nozzle),
-    testPressure ?? null,
-  ];
+    class: needed,
+    rating,
+    margin,
+    governedBy: weakest?.name,
+    limit: weakest?.workingPressure,
+    next: nozzle.isFirstToNeed ? `first to need ${nozzle.classNeeded ?? `a class ${needed}`}` : null,
+    trade: tradeText(nozzle),
+    test: testPressure,
+  };
 }
 
 function tradeText({ trade }: NozzleClass): string {

@@ -2,11 +2,11 @@ import { citationText } from "../../../src/basis/citation.ts";
 import { andThen, succeed } from "../../../src/basis/result.ts";
 import type { Pipe } from "../../../src/pipework/pipe.ts";
 import { allPipes, pipesOf } from "../../../src/pipework/pipe-name.ts";
-import { defineEntry, type Entry, type Row } from "../entry.ts";
+import { defineEntry } from "../entry.ts";
 import { text } from "../parameter.ts";
 import { pipe } from "../parameters/pipe.ts";
 
-const bore = defineEntry({
+export const BORE = defineEntry({
   id: "BORE",
   group: "Pipe and friction",
   summary: "Inside diameter of a pipe or hose, by its name",
@@ -52,7 +52,7 @@ const bore = defineEntry({
   run: (values) => succeed(values.pipe.bore),
 });
 
-const pipes = defineEntry({
+export const PIPES = defineEntry({
   id: "PIPES",
   group: "Lists",
   summary: "Every pipe and hose the add-in knows, or those of one family, with dimensions, roughness and source",
@@ -76,15 +76,15 @@ const pipes = defineEntry({
   answer: {
     kind: "table",
     name: "pipes",
-    columns: [
-      { name: "name" },
-      { name: "outside diameter", quantity: "size" },
-      { name: "wall", quantity: "size" },
-      { name: "inside diameter", quantity: "size" },
-      { name: "roughness", quantity: "size" },
-      { name: "standard" },
-      { name: "source of roughness" },
-    ],
+    columns: {
+      name: { name: "name" },
+      outsideDiameter: { name: "outside diameter", quantity: "size" },
+      wall: { name: "wall", quantity: "size" },
+      bore: { name: "inside diameter", quantity: "size" },
+      roughness: { name: "roughness", quantity: "size" },
+      standard: { name: "standard" },
+      roughnessSource: { name: "source of roughness" },
+    },
   },
   examples: [
     {
@@ -103,16 +103,14 @@ const pipes = defineEntry({
   },
 });
 
-function rowOf({ name, outsideDiameter, wall, bore: inside, roughness, cites, roughnessCites }: Pipe): Row {
-  return [
+function rowOf({ name, outsideDiameter, wall, bore: inside, roughness, cites, roughnessCites }: Pipe) {
+  return {
     name,
-    outsideDiameter ?? null,
-    wall ?? null,
-    inside,
+    outsideDiameter,
+    wall,
+    bore: inside,
     roughness,
-    citationText(cites),
-    citationText(roughnessCites),
-  ];
+    standard: citationText(cites),
+    roughnessSource: citationText(roughnessCites),
+  };
 }
-
-export const pipeListEntries: readonly Entry[] = [bore, pipes];

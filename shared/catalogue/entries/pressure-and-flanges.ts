@@ -10,7 +10,7 @@ import { RATING_CURVES, RATING_UNITS, type RatingCurve } from "../../../src/pres
 import { stagePressure, stagePressureMethod } from "../../../src/pressure/stage-pressure.ts";
 import { surge, surgeMethod } from "../../../src/pressure/surge.ts";
 import type { RatingSystem } from "../../../src/tables/flange-rating-table.ts";
-import { defineEntry, type Entry, type Row } from "../entry.ts";
+import { defineEntry } from "../entry.ts";
 import { quantity, text } from "../parameter.ts";
 import { flangeClass, ratingSystem } from "../parameters/class.ts";
 import { headTolerance } from "../parameters/head-tolerance.ts";
@@ -21,7 +21,7 @@ import { pipe } from "../parameters/pipe.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
 const pressure = zeroDoubted(
-  quantity<number>("gaugePressure", {
+  quantity("gaugePressure", {
     about: "Greatest working pressure at the flange",
     example: '250, or "17 bar"',
     range: "0 or more",
@@ -31,303 +31,302 @@ const pressure = zeroDoubted(
 const HOW_RATED =
   "Read from the standard the material belongs to: ductile iron ASME B16.42, or EN 1092-2 for a PN; carbon steel, 316, 316L and duplex ASME B16.5; grey iron ASME B16.1 (Class 125 and 250), or EN 1092-2. At a tabulated temperature the tabulated figure; between two, linear and rounded down to 5 psi or 0.1 bar; outside the table, none. Unit set US reads the psi, °F table, SI and METRIC the bar, °C table, which are two tables of the standard and not one converted; EN 1092-2 is held in bar and ASME B16.1 in psi alone, and is converted with a caution. Grey iron without a size gets the lower of its ratings, that of NPS 14 to 24. Ratings are without shock.";
 
-export const pressureAndFlangeEntries: readonly Entry[] = [
-  defineEntry({
-    id: "FLANGERATING",
-    group: "Pressure and flanges",
-    summary: "Working pressure a flange is rated for, by material, class and temperature",
-    method: HOW_RATED,
-    cites: flangeRatingCites,
-    parameters: { material: pressureMaterial, class: flangeClass, temperature: metalTemperature },
-    answer: { kind: "quantity", name: "rated working pressure", quantity: "gaugePressure" },
-    examples: [
-      {
-        args: ["ductile iron", 150, 300],
-        answer: 215,
-        within: 1e-9,
-        source: "ASME B16.42, Class 150 at 300 °F, read in a reprint",
-      },
-      {
-        args: ["carbon steel", 300, 150, "METRIC"],
-        answer: 45.1,
-        within: 1e-9,
-        source: "ASME B16.5, table 2-1.1, Class 300 at 150 °C, read in a reprint",
-      },
-      {
-        args: ["A126 Class B", "125 NPS 16", 250],
-        answer: 125,
-        within: 1e-9,
-        source: "ASME B16.1, Class 125 of NPS 14 to 24 at 250 °F, read in a reprint",
-      },
-    ],
-    run: ({ material, class: flangeClass, temperature }, { unitSet }) =>
-      andThen(flangeRating({ material, flangeClass, temperature, system: ratingSystem(unitSet) }), (rating) =>
-        succeed(rating.pressure),
-      ),
-  }),
-
-  defineEntry({
-    id: "FLANGECLASS",
-    group: "Pressure and flanges",
-    summary: "Lowest flange class that holds a pressure",
-    method: `The lowest class of the material's standard whose rating at the temperature is not below the pressure; refused beyond Class 300 and PN40. ${HOW_RATED} Cast iron of EN 1092-2 by its own name, such as EN-GJS-400-15. NOTES holds the trade figure (260 psi for Class 150, 680 psi for Class 300) against the answer; it decides nothing.`,
-    cites: flangeRatingCites,
-    parameters: { material: pressureMaterial, pressure, temperature: metalTemperature },
-    answer: { kind: "text", name: "lowest class" },
-    examples: [
-      {
-        args: ["A395", 255, 70],
-        answer: "Class 300",
-        source: "ASME B16.42: Class 150 holds 250 psi cold; the trade figure of 260 psi would pass it",
-      },
-    ],
-    run: ({ material, pressure, temperature }, { unitSet }) =>
-      andThen(lowestFlangeClass({ material, pressure, temperature, system: ratingSystem(unitSet) }), (rating) =>
-        succeed(rating.flangeClass),
-      ),
-  }),
-
-  defineEntry({
-    id: "FLANGECHECK",
-    group: "Pressure and flanges",
-    summary: "Whether a flange class holds a pressure, with rating, margin and test pressure",
-    method: `Verdict pass where the pressure is not above the rating, fail otherwise. Margin is what is left of the rating, (rating − pressure)/rating. Test pressure: 1.5 times the rating of cold metal, rounded up to 25 psi or 1 bar, for the flanges alone. ${HOW_RATED} NOTES holds the trade figure (260 psi for Class 150, 680 psi for Class 300) against the answer; it decides nothing.`,
-    cites: flangeRatingCites,
-    parameters: { material: pressureMaterial, class: flangeClass, pressure, temperature: metalTemperature },
-    answer: {
-      kind: "record",
-      name: "flange check",
-      columns: [
-        { name: "verdict" },
-        { name: "rating", quantity: "gaugePressure" },
-        { name: "margin", quantity: "percent" },
-        { name: "test pressure", quantity: "gaugePressure" },
-      ],
+export const FLANGERATING = defineEntry({
+  id: "FLANGERATING",
+  group: "Pressure and flanges",
+  summary: "Working pressure a flange is rated for, by material, class and temperature",
+  method: HOW_RATED,
+  cites: flangeRatingCites,
+  parameters: { material: pressureMaterial, class: flangeClass, temperature: metalTemperature },
+  answer: { kind: "quantity", name: "rated working pressure", quantity: "gaugePressure" },
+  examples: [
+    {
+      args: ["ductile iron", 150, 300],
+      answer: 215,
+      within: 1e-9,
+      source: "ASME B16.42, Class 150 at 300 °F, read in a reprint",
     },
-    examples: [
-      {
-        args: ["WCB", 150, 200, 100],
-        part: [1, 3],
-        answer: 450,
-        within: 1e-9,
-        source: "ASME B16.5, 2.6: 1.5 × 285 psi = 427.5 psi, rounded up to 25 psi (from memory)",
-      },
-      {
-        args: ["A395", 150, 255, 70],
-        part: [1, 0],
-        answer: "fail",
-        source: "ASME B16.42: Class 150 holds 250 psi cold",
-      },
-    ],
-    run: ({ material, class: flangeClass, pressure, temperature }, { unitSet }) =>
-      andThen(
-        flangeCheck({ material, flangeClass, pressure, temperature, system: ratingSystem(unitSet) }),
-        ({ holds, rating, margin, testPressure }) => succeed([holds ? "pass" : "fail", rating, margin, testPressure]),
-      ),
-  }),
+    {
+      args: ["carbon steel", 300, 150, "METRIC"],
+      answer: 45.1,
+      within: 1e-9,
+      source: "ASME B16.5, table 2-1.1, Class 300 at 150 °C, read in a reprint",
+    },
+    {
+      args: ["A126 Class B", "125 NPS 16", 250],
+      answer: 125,
+      within: 1e-9,
+      source: "ASME B16.1, Class 125 of NPS 14 to 24 at 250 °F, read in a reprint",
+    },
+  ],
+  run: ({ material, class: flangeClass, temperature }, { unitSet }) =>
+    andThen(flangeRating({ material, flangeClass, temperature, system: ratingSystem(unitSet) }), (rating) =>
+      succeed(rating.pressure),
+    ),
+});
 
-  defineEntry({
-    id: "NOZZLEPRESSURE",
-    group: "Pressure and flanges",
-    summary: "Greatest pressure at the suction and discharge nozzle of a pump, alone or as a stage in series",
-    method:
-      "Suction pressure plus the head at shutoff of every pump before, at SG times 998.2 kg/m³: P = P_s + i ρ g H (1 + tolerance). All stages equal, level and against a shut valve, without friction. Give the greatest suction pressure, the greatest head anywhere on the curve, at the greatest speed (an engine at high idle) and the largest impeller the casing takes. Without a head tolerance 5 % is added, as for acceptance grade 2B. A suction below atmosphere counts as 0. Surge is apart: see SURGE.",
-    cites: stagePressureMethod.cites,
-    parameters: {
-      suctionPressure: quantity<number>("gaugePressure", {
-        about: "Greatest pressure at the first suction nozzle",
-        example: '15, or "1 bar"',
-        range: "above absolute zero",
-      }),
-      shutoffHead: quantity<number>("head", {
-        about: "Greatest head of one pump, wherever on its curve",
+export const FLANGECLASS = defineEntry({
+  id: "FLANGECLASS",
+  group: "Pressure and flanges",
+  summary: "Lowest flange class that holds a pressure",
+  method: `The lowest class of the material's standard whose rating at the temperature is not below the pressure; refused beyond Class 300 and PN40. ${HOW_RATED} Cast iron of EN 1092-2 by its own name, such as EN-GJS-400-15. NOTES holds the trade figure (260 psi for Class 150, 680 psi for Class 300) against the answer; it decides nothing.`,
+  cites: flangeRatingCites,
+  parameters: { material: pressureMaterial, pressure, temperature: metalTemperature },
+  answer: { kind: "text", name: "lowest class" },
+  examples: [
+    {
+      args: ["A395", 255, 70],
+      answer: "Class 300",
+      source: "ASME B16.42: Class 150 holds 250 psi cold; the trade figure of 260 psi would pass it",
+    },
+  ],
+  run: ({ material, pressure, temperature }, { unitSet }) =>
+    andThen(lowestFlangeClass({ material, pressure, temperature, system: ratingSystem(unitSet) }), (rating) =>
+      succeed(rating.flangeClass),
+    ),
+});
+
+export const FLANGECHECK = defineEntry({
+  id: "FLANGECHECK",
+  group: "Pressure and flanges",
+  summary: "Whether a flange class holds a pressure, with rating, margin and test pressure",
+  method: `Verdict pass where the pressure is not above the rating, fail otherwise. Margin is what is left of the rating, (rating − pressure)/rating. Test pressure: 1.5 times the rating of cold metal, rounded up to 25 psi or 1 bar, for the flanges alone. ${HOW_RATED} NOTES holds the trade figure (260 psi for Class 150, 680 psi for Class 300) against the answer; it decides nothing.`,
+  cites: flangeRatingCites,
+  parameters: { material: pressureMaterial, class: flangeClass, pressure, temperature: metalTemperature },
+  answer: {
+    kind: "record",
+    name: "flange check",
+    columns: {
+      verdict: { name: "verdict" },
+      rating: { name: "rating", quantity: "gaugePressure" },
+      margin: { name: "margin", quantity: "percent" },
+      testPressure: { name: "test pressure", quantity: "gaugePressure" },
+    },
+  },
+  examples: [
+    {
+      args: ["WCB", 150, 200, 100],
+      part: [1, 3],
+      answer: 450,
+      within: 1e-9,
+      source: "ASME B16.5, 2.6: 1.5 × 285 psi = 427.5 psi, rounded up to 25 psi (from memory)",
+    },
+    {
+      args: ["A395", 150, 255, 70],
+      part: [1, 0],
+      answer: "fail",
+      source: "ASME B16.42: Class 150 holds 250 psi cold",
+    },
+  ],
+  run: ({ material, class: flangeClass, pressure, temperature }, { unitSet }) =>
+    andThen(
+      flangeCheck({ material, flangeClass, pressure, temperature, system: ratingSystem(unitSet) }),
+      ({ holds, rating, margin, testPressure }) =>
+        succeed({ verdict: holds ? "pass" : "fail", rating, margin, testPressure }),
+    ),
+});
+
+export const NOZZLEPRESSURE = defineEntry({
+  id: "NOZZLEPRESSURE",
+  group: "Pressure and flanges",
+  summary: "Greatest pressure at the suction and discharge nozzle of a pump, alone or as a stage in series",
+  method:
+    "Suction pressure plus the head at shutoff of every pump before, at SG times 998.2 kg/m³: P = P_s + i ρ g H (1 + tolerance). All stages equal, level and against a shut valve, without friction. Give the greatest suction pressure, the greatest head anywhere on the curve, at the greatest speed (an engine at high idle) and the largest impeller the casing takes. Without a head tolerance 5 % is added, as for acceptance grade 2B. A suction below atmosphere counts as 0. Surge is apart: see SURGE.",
+  cites: stagePressureMethod.cites,
+  parameters: {
+    suctionPressure: quantity("gaugePressure", {
+      about: "Greatest pressure at the first suction nozzle",
+      example: '15, or "1 bar"',
+      range: "above absolute zero",
+    }),
+    shutoffHead: quantity("head", {
+      about: "Greatest head of one pump, wherever on its curve",
+      range: "above 0",
+    }),
+    SG: zeroDoubted(
+      quantity("ratio", {
+        about: "Specific gravity of the liquid",
+        example: "1.05",
         range: "above 0",
+        whenLeftOut: { value: 1, shown: "1, water" },
       }),
-      SG: zeroDoubted(
-        quantity<number>("ratio", {
-          about: "Specific gravity of the liquid",
-          example: "1.05",
-          range: "above 0",
-          whenLeftOut: { value: 1, shown: "1, water" },
-        }),
-      ),
-      stage: quantity<number>("ratio", {
-        about: "Which of the pumps in series, the first on the suction side being 1",
-        example: "2",
-        range: "a whole number from 1 to 20",
-        whenLeftOut: { value: 1, shown: "1" },
-      }),
-      headTolerance,
+    ),
+    stage: quantity("ratio", {
+      about: "Which of the pumps in series, the first on the suction side being 1",
+      example: "2",
+      range: "a whole number from 1 to 20",
+      whenLeftOut: { value: 1, shown: "1" },
+    }),
+    headTolerance,
+  },
+  answer: {
+    kind: "record",
+    name: "nozzle pressures",
+    columns: {
+      suction: { name: "suction pressure", quantity: "gaugePressure" },
+      discharge: { name: "discharge pressure", quantity: "gaugePressure" },
     },
-    answer: {
-      kind: "record",
-      name: "nozzle pressures",
-      columns: [
-        { name: "suction pressure", quantity: "gaugePressure" },
-        { name: "discharge pressure", quantity: "gaugePressure" },
-      ],
+  },
+  examples: [
+    {
+      args: [15, 420, 1.05, 1, 5],
+      part: [1, 1],
+      answer: 215.7,
+      within: 0.5,
+      source: "15 psi + 0.4335 psi/ft × 1.05 × 420 ft × 1.05, by hand (water of 1000 kg/m³)",
     },
-    examples: [
-      {
-        args: [15, 420, 1.05, 1, 5],
-        part: [1, 1],
-        answer: 215.7,
-        within: 0.5,
-        source: "15 psi + 0.4335 psi/ft × 1.05 × 420 ft × 1.05, by hand (water of 1000 kg/m³)",
-      },
-      {
-        args: [5, 300, 1, 2, 0],
-        part: [1, 1],
-        answer: 265,
-        within: 0.6,
-        source: "5 psi + 2 × 300 ft at 0.4335 psi/ft, by hand (water of 1000 kg/m³)",
-      },
-    ],
-    run: ({ SG, ...input }) =>
-      andThen(stagePressure({ ...input, specificGravity: SG }), ({ suction, discharge }) =>
-        succeed([suction, discharge]),
-      ),
-  }),
+    {
+      args: [5, 300, 1, 2, 0],
+      part: [1, 1],
+      answer: 265,
+      within: 0.6,
+      source: "5 psi + 2 × 300 ft at 0.4335 psi/ft, by hand (water of 1000 kg/m³)",
+    },
+  ],
+  run: ({ SG, ...input }) =>
+    andThen(stagePressure({ ...input, specificGravity: SG }), ({ suction, discharge }) =>
+      succeed({ suction, discharge }),
+    ),
+});
 
-  defineEntry({
-    id: "FLANGEDIMENSIONS",
-    group: "Pressure and flanges",
-    summary: "Dimensions of a flange, its bolting and its ring gasket",
-    method:
-      "ASME B16.5 for NPS 1/2 to 24 in Class 150 and 300; there is no NPS 22. Size: NPS 6, 6in or DN150; a bare number is NPS in unit set US and DN in SI and METRIC; write fractions as text, for a spreadsheet reads 1/2 as a date. Steel thickness is without the raised face of 0.06 in (2 mm), that of ductile iron (ASME B16.42, from NPS 1) with it. Stud length and machine-bolt length serve two equal raised-face flanges of steel: for iron on steel, wafer valves, blinds and rings take the real thicknesses. Gasket: flat ring of ASME B16.21, inside the bolts. Class 125 and 250 have the drilling of 150 and 300; their other cells stay empty. In SI and METRIC outside diameter, bolt circle and steel thickness are the standard's own millimetres; the bolts stay inch bolts.",
-    cites: flangeDimensionsCites,
-    parameters: {
-      size: text<string>({ about: "Nominal size of the flange", example: '"6", "NPS 6", "6in" or "DN150"' }, (given) =>
-        succeed(given),
-      ),
-      class: flangeClass,
+export const FLANGEDIMENSIONS = defineEntry({
+  id: "FLANGEDIMENSIONS",
+  group: "Pressure and flanges",
+  summary: "Dimensions of a flange, its bolting and its ring gasket",
+  method:
+    "ASME B16.5 for NPS 1/2 to 24 in Class 150 and 300; there is no NPS 22. Size: NPS 6, 6in or DN150; a bare number is NPS in unit set US and DN in SI and METRIC; write fractions as text, for a spreadsheet reads 1/2 as a date. Steel thickness is without the raised face of 0.06 in (2 mm), that of ductile iron (ASME B16.42, from NPS 1) with it. Stud length and machine-bolt length serve two equal raised-face flanges of steel: for iron on steel, wafer valves, blinds and rings take the real thicknesses. Gasket: flat ring of ASME B16.21, inside the bolts. Class 125 and 250 have the drilling of 150 and 300; their other cells stay empty. In SI and METRIC outside diameter, bolt circle and steel thickness are the standard's own millimetres; the bolts stay inch bolts.",
+  cites: flangeDimensionsCites,
+  parameters: {
+    size: text<string>({ about: "Nominal size of the flange", example: '"6", "NPS 6", "6in" or "DN150"' }, (given) =>
+      succeed(given),
+    ),
+    class: flangeClass,
+  },
+  answer: {
+    kind: "record",
+    name: "flange and bolting",
+    columns: {
+      outside: { name: "flange OD", quantity: "size" },
+      circle: { name: "bolt circle", quantity: "size" },
+      bolts: { name: "bolts" },
+      boltDiameter: { name: "bolt diameter", quantity: "size" },
+      holeDiameter: { name: "hole diameter", quantity: "size" },
+      raisedFace: { name: "raised face diameter", quantity: "size" },
+      steelThickness: { name: "steel flange thickness", quantity: "size" },
+      studLength: { name: "stud length", quantity: "size" },
+      machineBoltLength: { name: "machine bolt length", quantity: "size" },
+      gasketOutside: { name: "gasket OD", quantity: "size" },
+      gasketInside: { name: "gasket ID", quantity: "size" },
+      ductileThickness: { name: "ductile iron flange thickness", quantity: "size" },
+      boltSize: { name: "bolt size" },
     },
-    answer: {
-      kind: "record",
-      name: "flange and bolting",
-      columns: [
-        { name: "flange OD", quantity: "size" },
-        { name: "bolt circle", quantity: "size" },
-        { name: "bolts" },
-        { name: "bolt diameter", quantity: "size" },
-        { name: "hole diameter", quantity: "size" },
-        { name: "raised face diameter", quantity: "size" },
-        { name: "steel flange thickness", quantity: "size" },
-        { name: "stud length", quantity: "size" },
-        { name: "machine bolt length", quantity: "size" },
-        { name: "gasket OD", quantity: "size" },
-        { name: "gasket ID", quantity: "size" },
-        { name: "ductile iron flange thickness", quantity: "size" },
-        { name: "bolt size" },
-      ],
+  },
+  examples: [
+    {
+      args: ["6", 150],
+      part: [1, 1],
+      answer: 9.5,
+      within: 1e-9,
+      source: "ASME B16.5, Class 150, NPS 6: bolt circle 9.50 in, read in a data book",
     },
-    examples: [
-      {
-        args: ["6", 150],
-        part: [1, 1],
-        answer: 9.5,
-        within: 1e-9,
-        source: "ASME B16.5, Class 150, NPS 6: bolt circle 9.50 in, read in a data book",
-      },
-      {
-        args: ["DN100", 300, "SI"],
-        part: [1, 2],
-        answer: 8,
-        within: 0,
-        source: "ASME B16.5, Class 300, NPS 4: eight bolts of 3/4 in, read in a data book",
-      },
-    ],
-    run: ({ size, class: flangeClass }, { unitSet }) =>
-      andThen(flangeDimensions({ size, flangeClass, system: ratingSystem(unitSet) }), (flange) =>
-        succeed([
-          flange.outsideDiameter,
-          flange.boltCircle,
-          flange.bolts,
-          flange.boltDiameter,
-          flange.holeDiameter,
-          flange.raisedFace ?? null,
-          flange.steelThickness ?? null,
-          flange.studLength ?? null,
-          flange.machineBoltLength ?? null,
-          flange.gasketOutside,
-          flange.gasketInside,
-          flange.ductileThickness ?? null,
-          `${flange.boltSize} in`,
-        ]),
-      ),
-  }),
-
-  defineEntry({
-    id: "SURGE",
-    group: "Pressure and flanges",
-    summary: "Pressure rise where the velocity in a pipe changes suddenly",
-    method:
-      "Joukowsky, Δp = ρ a ΔV, with the wave speed of Korteweg, a = √(K/ρ)/√(1 + K D/(E e)), for a line free to lengthen; NOTES gives the figure for one anchored throughout, some 2 % more in iron and 8 % in PVC. E, GPa: steel 207, stainless 193, ductile iron 170, copper 120, PVC 2.8, HDPE 1.1, concrete 35. Below a bore of ten walls the thick-wall form is used; a cement lining is not counted. A pipe or hose whose wall or material is not known is taken as rigid, the upper bound. K of water by temperature, 2.19 GPa at 20 °C; of a described liquid that of water. Free air is not counted. The whole of it arises only where the flow changes within 2 L/a. A screen, no transient study.",
-    cites: surgeMethod.cites,
-    parameters: {
-      velocityChange: quantity<number>("velocity", {
-        about: "Change of velocity: the whole velocity where the flow stops, more where it turns round",
-        range: "0 to 100 m/s (328 ft/s)",
+    {
+      args: ["DN100", 300, "SI"],
+      part: [1, 2],
+      answer: 8,
+      within: 0,
+      source: "ASME B16.5, Class 300, NPS 4: eight bolts of 3/4 in, read in a data book",
+    },
+  ],
+  run: ({ size, class: flangeClass }, { unitSet }) =>
+    andThen(flangeDimensions({ size, flangeClass, system: ratingSystem(unitSet) }), (flange) =>
+      succeed({
+        outside: flange.outsideDiameter,
+        circle: flange.boltCircle,
+        bolts: flange.bolts,
+        boltDiameter: flange.boltDiameter,
+        holeDiameter: flange.holeDiameter,
+        raisedFace: flange.raisedFace,
+        steelThickness: flange.steelThickness,
+        studLength: flange.studLength,
+        machineBoltLength: flange.machineBoltLength,
+        gasketOutside: flange.gasketOutside,
+        gasketInside: flange.gasketInside,
+        ductileThickness: flange.ductileThickness,
+        boltSize: `${flange.boltSize} in`,
       }),
-      pipe: pipe("Pipe or hose; a measured one with its wall and what it is made of"),
-      liquid,
-      temperature,
+    ),
+});
+
+export const SURGE = defineEntry({
+  id: "SURGE",
+  group: "Pressure and flanges",
+  summary: "Pressure rise where the velocity in a pipe changes suddenly",
+  method:
+    "Joukowsky, Δp = ρ a ΔV, with the wave speed of Korteweg, a = √(K/ρ)/√(1 + K D/(E e)), for a line free to lengthen; NOTES gives the figure for one anchored throughout, some 2 % more in iron and 8 % in PVC. E, GPa: steel 207, stainless 193, ductile iron 170, copper 120, PVC 2.8, HDPE 1.1, concrete 35. Below a bore of ten walls the thick-wall form is used; a cement lining is not counted. A pipe or hose whose wall or material is not known is taken as rigid, the upper bound. K of water by temperature, 2.19 GPa at 20 °C; of a described liquid that of water. Free air is not counted. The whole of it arises only where the flow changes within 2 L/a. A screen, no transient study.",
+  cites: surgeMethod.cites,
+  parameters: {
+    velocityChange: quantity("velocity", {
+      about: "Change of velocity: the whole velocity where the flow stops, more where it turns round",
+      range: "0 to 100 m/s (328 ft/s)",
+    }),
+    pipe: pipe("Pipe or hose; a measured one with its wall and what it is made of"),
+    liquid,
+    temperature,
+  },
+  answer: { kind: "quantity", name: "pressure rise", quantity: "pressureDifference" },
+  examples: [
+    {
+      args: [1.5, "OD 415 mm wall 7.5 mm asphalted iron", "998.2 kg/m3, 1.002 cP", null, "METRIC"],
+      answer: 17.0748535099,
+      within: 1e-6,
+      source: "Joukowsky and Korteweg, E 170 GPa, K 2.19 GPa, bore 400 mm, worked apart from this product",
     },
-    answer: { kind: "quantity", name: "pressure rise", quantity: "pressureDifference" },
-    examples: [
-      {
-        args: [1.5, "OD 415 mm wall 7.5 mm asphalted iron", "998.2 kg/m3, 1.002 cP", null, "METRIC"],
-        answer: 17.0748535099,
-        within: 1e-6,
-        source: "Joukowsky and Korteweg, E 170 GPa, K 2.19 GPa, bore 400 mm, worked apart from this product",
-      },
-    ],
-    run: ({ velocityChange, pipe, liquid, temperature }) =>
-      andThen(liquid.at(temperature), (state) =>
-        andThen(liquidBulkModulus(liquid, temperature), (bulkModulus) =>
-          andThen(surge({ velocityChange, pipe, liquid: state, bulkModulus }), ({ pressureChange }) =>
-            succeed(pressureChange),
-          ),
+  ],
+  run: ({ velocityChange, pipe, liquid, temperature }) =>
+    andThen(liquid.at(temperature), (state) =>
+      andThen(liquidBulkModulus(liquid, temperature), (bulkModulus) =>
+        andThen(surge({ velocityChange, pipe, liquid: state, bulkModulus }), ({ pressureChange }) =>
+          succeed(pressureChange),
         ),
       ),
-  }),
+    ),
+});
 
-  defineEntry({
-    id: "FLANGERATINGS",
-    group: "Lists",
-    summary: "Every flange rating the add-in knows, with source and how it was verified",
-    method:
-      "One row a tabulated figure: the materials that FLANGERATING reads it for, the standard and its group, class, sizes, temperature and rating. The first row of a class holds down to -20 °F (-29 °C), or -10 °C in EN 1092-2. Unit set US lists the psi, °F tables, SI and METRIC the bar, °C tables; a standard held in one of them alone is listed in both, and its last column says what it was printed in. Dimensions and bolting: see FLANGEDIMENSIONS.",
-    cites: flangeRatingCites,
-    parameters: {},
-    answer: {
-      kind: "table",
-      name: "flange ratings",
-      columns: [
-        { name: "materials" },
-        { name: "standard" },
-        { name: "group" },
-        { name: "class" },
-        { name: "sizes" },
-        { name: "temperature", quantity: "temperature" },
-        { name: "rating", quantity: "gaugePressure" },
-        { name: "how verified" },
-        { name: "source" },
-        { name: "printed in" },
-      ],
+export const FLANGERATINGS = defineEntry({
+  id: "FLANGERATINGS",
+  group: "Lists",
+  summary: "Every flange rating the add-in knows, with source and how it was verified",
+  method:
+    "One row a tabulated figure: the materials that FLANGERATING reads it for, the standard and its group, class, sizes, temperature and rating. The first row of a class holds down to -20 °F (-29 °C), or -10 °C in EN 1092-2. Unit set US lists the psi, °F tables, SI and METRIC the bar, °C tables; a standard held in one of them alone is listed in both, and its last column says what it was printed in. Dimensions and bolting: see FLANGEDIMENSIONS.",
+  cites: flangeRatingCites,
+  parameters: {},
+  answer: {
+    kind: "table",
+    name: "flange ratings",
+    columns: {
+      materials: { name: "materials" },
+      standard: { name: "standard" },
+      group: { name: "group" },
+      class: { name: "class" },
+      sizes: { name: "sizes" },
+      temperature: { name: "temperature", quantity: "temperature" },
+      rating: { name: "rating", quantity: "gaugePressure" },
+      howVerified: { name: "how verified" },
+      source: { name: "source" },
+      printedIn: { name: "printed in" },
     },
-    examples: [
-      {
-        args: [],
-        part: [1, 6],
-        answer: 250,
-        within: 1e-9,
-        source: "ASME B16.42, Class 150 to 100 °F, the first row of the first table",
-      },
-    ],
-    run: (_, { unitSet }) => succeed(curvesFor(ratingSystem(unitSet)).flatMap(rowsOf)),
-  }),
-];
+  },
+  examples: [
+    {
+      args: [],
+      part: [1, 6],
+      answer: 250,
+      within: 1e-9,
+      source: "ASME B16.42, Class 150 to 100 °F, the first row of the first table",
+    },
+  ],
+  run: (_, { unitSet }) => succeed(curvesFor(ratingSystem(unitSet)).flatMap(rowsOf)),
+});
 
 /** The tables a reader looks at: those in his system, and those of a standard that has no other. */
 function curvesFor(system: RatingSystem): readonly RatingCurve[] {
@@ -341,29 +340,21 @@ function curvesFor(system: RatingSystem): readonly RatingCurve[] {
   );
 }
 
-function rowsOf({
-  standard,
-  group,
-  flangeClass: name,
-  sizes,
-  system,
-  howVerified,
-  points,
-}: RatingCurve): readonly Row[] {
+function rowsOf({ standard, group, flangeClass: name, sizes, system, howVerified, points }: RatingCurve) {
   const { temperature: degree, pressure: unit } = RATING_UNITS[system];
   const materials = PRESSURE_MATERIALS.filter(({ groups }) => Object.values(groups).includes(group));
   const names = materials.map((material) => material.name).join(", ");
   const source = citationText({ source: standard.source, at: "pressure-temperature ratings" });
-  return points.map(([temperature, rating]) => [
-    names,
-    standard.name,
+  return points.map(([temperature, rating]) => ({
+    materials: names,
+    standard: standard.name,
     group,
-    name,
-    sizes.name,
-    toEngine(temperature, degree),
-    toEngine(rating, unit),
+    class: name,
+    sizes: sizes.name,
+    temperature: toEngine(temperature, degree),
+    rating: toEngine(rating, unit),
     howVerified,
     source,
-    `${unit.symbol}, ${degree.symbol}`,
-  ]);
+    printedIn: `${unit.symbol}, ${degree.symbol}`,
+  }));
 }

@@ -22,23 +22,23 @@ import { curve } from "../parameters/curve.ts";
 import { systemCurve } from "../parameters/system-curve.ts";
 import { viscosity } from "../parameters/viscosity.ts";
 
-const flow = quantity<number>("flow", {
+const flow = quantity("flow", {
   about: "Flow of the pump",
   range: "from the first point of the curve to its last",
 });
-const speedRatio = quantity<number>("ratio", {
+const speedRatio = quantity("ratio", {
   about: "Speed of the pump over the speed of the curve",
   example: "0.9",
   range: "0.2 to 2.5; within 20 % of 1 with confidence",
   whenLeftOut: { value: 1, shown: "1, the speed of the curve" },
 });
-const trimRatio = quantity<number>("ratio", {
+const trimRatio = quantity("ratio", {
   about: "Diameter of the trimmed impeller over that of the curve",
   example: "0.95",
   range: "0.75 to 1",
   whenLeftOut: { value: 1, shown: "1, the impeller of the curve" },
 });
-const SG = quantity<number>("ratio", {
+const SG = quantity("ratio", {
   about: "Specific gravity of the liquid, relative to 998.2 kg/m³; it changes power alone",
   example: "1.05",
   range: "above 0",
@@ -100,382 +100,379 @@ function conventionOf({ unitSet }: CallFacts): "US" | "SI" {
   return unitSet === "US" ? "US" : "SI";
 }
 
-const speed = quantity<number>("speed", { about: "Speed of the pump", example: "1750", range: "above 0" });
+const speed = quantity("speed", { about: "Speed of the pump", example: "1750", range: "above 0" });
 
-export const pumpEntries = [
-  defineEntry({
-    id: "PUMPHEAD",
-    group: "Pump",
-    summary: "Head of a pump at a flow, read off its curve at a speed and trim",
-    method: `${CURVE_METHOD} ${AFFINITY_METHOD}`,
-    cites: readingCites,
-    parameters: stated,
-    answer: { kind: "quantity", name: "head", quantity: "head" },
-    examples: [
-      {
-        args: [SMOOTH_CURVE, 150],
-        answer: 137.436363636,
-        within: 1e-8,
-        source: "PchipInterpolator of the general-purpose library SciPy",
-      },
-      {
-        args: [HANDBOOK_CURVE, 2000, "0.66666666667"],
-        answer: 88.9,
-        within: 0.05,
-        source: "Hicks, Handbook of Mechanical Engineering Calculations, pump similarity example (from memory)",
-      },
-    ],
-    run: (values) => readAt(values, (pump) => headAtFlow(pump, values.flow)),
-  }),
-
-  defineEntry({
-    id: "PUMPEFFICIENCY",
-    group: "Pump",
-    summary: "Efficiency of a pump at a flow as a fraction, read off its curve at a speed and trim",
-    method: `${CURVE_METHOD} Efficiency is drawn through zero at zero flow; where the curve gives power alone it is ρgQH/P with water. A column of figures above 1.5 is read as percentages, with a caution. ${AFFINITY_METHOD}`,
-    cites: readingCites,
-    parameters: stated,
-    answer: { kind: "quantity", name: "efficiency", quantity: "ratio" },
-    examples: [
-      {
-        args: [SMOOTH_CURVE, 150],
-        answer: 0.462003968254,
-        within: 1e-10,
-        source: "PchipInterpolator of the general-purpose library SciPy",
-      },
-    ],
-    run: (values) => readAt(values, (pump) => efficiencyAtFlow(pump, values.flow)),
-  }),
-
-  defineEntry({
-    id: "PUMPNPSHR",
-    group: "Pump",
-    summary: "NPSH a pump requires at a flow, read off its curve at a speed and trim",
-    method: `${CURVE_METHOD} At another speed NPSHR goes with the ratio to the power 2 faster and 1.5 slower, a cautious choice between measured exponents of 1.3 and 2. A trim leaves the eye of the impeller as it is, so NPSHR at a flow stays.`,
-    cites: readingCites,
-    parameters: stated,
-    answer: { kind: "quantity", name: "NPSH required", quantity: "head" },
-    examples: [
-      {
-        args: [
-          [
-            ["flow", "head", "NPSHR"],
-            [0, 100, 4],
-            [100, 95, 6],
-            [200, 80, 8],
-          ],
-          165,
-          1.1,
-        ],
-        answer: 8.47,
-        within: 1e-9,
-        source: "by hand: a straight NPSHR line gives 7 ft at 165/1.1 = 150 gpm; 7 × 1.1² = 8.47 ft",
-      },
-    ],
-    run: (values) => readAt(values, (pump) => npshRequiredAtFlow(pump, values.flow)),
-  }),
-
-  defineEntry({
-    id: "PUMPPOWER",
-    group: "Pump",
-    summary: "Shaft power of a pump at a flow, read off its curve at a speed and trim",
-    method: `${CURVE_METHOD} The power column is that with water and is multiplied by SG. Where the curve gives efficiency alone, power is ρgQH/η: none at zero flow, and a caution below the first efficiency given. ${AFFINITY_METHOD}`,
-    cites: readingCites,
-    parameters: stated,
-    answer: { kind: "quantity", name: "shaft power", quantity: "power" },
-    examples: [
-      {
-        args: [HANDBOOK_CURVE, 2000, "0.66666666667"],
-        answer: 51.8,
-        within: 0.07,
-        source: "Hicks, Handbook of Mechanical Engineering Calculations, pump similarity example (from memory)",
-      },
-    ],
-    run: (values) =>
-      readAt(values, (pump) => shaftPowerAtFlow(pump, values.flow, values.SG * SPECIFIC_GRAVITY_REFERENCE)),
-  }),
-
-  defineEntry({
-    id: "OPERATINGPOINT",
-    group: "Pump",
-    summary:
-      "Flow and head at which one or more equal pumps meet a system curve, with efficiency, power and NPSHR there",
-    method: `The pump curve at its speed and trim is crossed with the system curve over the flows both are given for; every crossing is found and refined by Brent's method to double precision, and the stable one of greatest flow is the answer. Refused where the pump cannot reach the system, runs off the end of its curve, or the system curve ends first. A lower crossing, a drooping pump that cannot start, and curves that nearly touch are said in the notes. The system curve is interpolated over the square of the flow. Flow, head and shaft power are those of all pumps together; efficiency, NPSHR and % of BEP flow those of each. Power is for water: multiply by the specific gravity. The best efficiency flow is that of the highest efficiency given. ${AFFINITY_METHOD}`,
-    cites: [...operatingPointMethod.cites, ...pumpCurveMethod.cites],
-    parameters: {
-      curve,
-      systemCurve,
-      speedRatio,
-      trimRatio,
-      pumps: quantity<number>("ratio", {
-        about: "How many equal pumps run",
-        example: "2",
-        range: "a whole number from 1 to 100",
-        whenLeftOut: { value: 1, shown: "1" },
-      }),
-      arrangement: choice(["parallel", "series"], {
-        about: "How several pumps are set: side by side, or one behind the other",
-        whenLeftOut: "parallel",
-      }),
+export const PUMPHEAD = defineEntry({
+  id: "PUMPHEAD",
+  group: "Pump",
+  summary: "Head of a pump at a flow, read off its curve at a speed and trim",
+  method: `${CURVE_METHOD} ${AFFINITY_METHOD}`,
+  cites: readingCites,
+  parameters: stated,
+  answer: { kind: "quantity", name: "head", quantity: "head" },
+  examples: [
+    {
+      args: [SMOOTH_CURVE, 150],
+      answer: 137.436363636,
+      within: 1e-8,
+      source: "PchipInterpolator of the general-purpose library SciPy",
     },
-    answer: {
-      kind: "record",
-      name: "operating point",
-      columns: [
-        { name: "flow", quantity: "flow" },
-        { name: "head", quantity: "head" },
-        { name: "efficiency", quantity: "ratio" },
-        { name: "shaft power", quantity: "power" },
-        { name: "NPSHR", quantity: "head" },
-        { name: "% of BEP flow" },
+    {
+      args: [HANDBOOK_CURVE, 2000, "0.66666666667"],
+      answer: 88.9,
+      within: 0.05,
+      source: "Hicks, Handbook of Mechanical Engineering Calculations, pump similarity example (from memory)",
+    },
+  ],
+  run: (values) => readAt(values, (pump) => headAtFlow(pump, values.flow)),
+});
+
+export const PUMPEFFICIENCY = defineEntry({
+  id: "PUMPEFFICIENCY",
+  group: "Pump",
+  summary: "Efficiency of a pump at a flow as a fraction, read off its curve at a speed and trim",
+  method: `${CURVE_METHOD} Efficiency is drawn through zero at zero flow; where the curve gives power alone it is ρgQH/P with water. A column of figures above 1.5 is read as percentages, with a caution. ${AFFINITY_METHOD}`,
+  cites: readingCites,
+  parameters: stated,
+  answer: { kind: "quantity", name: "efficiency", quantity: "ratio" },
+  examples: [
+    {
+      args: [SMOOTH_CURVE, 150],
+      answer: 0.462003968254,
+      within: 1e-10,
+      source: "PchipInterpolator of the general-purpose library SciPy",
+    },
+  ],
+  run: (values) => readAt(values, (pump) => efficiencyAtFlow(pump, values.flow)),
+});
+
+export const PUMPNPSHR = defineEntry({
+  id: "PUMPNPSHR",
+  group: "Pump",
+  summary: "NPSH a pump requires at a flow, read off its curve at a speed and trim",
+  method: `${CURVE_METHOD} At another speed NPSHR goes with the ratio to the power 2 faster and 1.5 slower, a cautious choice between measured exponents of 1.3 and 2. A trim leaves the eye of the impeller as it is, so NPSHR at a flow stays.`,
+  cites: readingCites,
+  parameters: stated,
+  answer: { kind: "quantity", name: "NPSH required", quantity: "head" },
+  examples: [
+    {
+      args: [
+        [
+          ["flow", "head", "NPSHR"],
+          [0, 100, 4],
+          [100, 95, 6],
+          [200, 80, 8],
+        ],
+        165,
+        1.1,
       ],
+      answer: 8.47,
+      within: 1e-9,
+      source: "by hand: a straight NPSHR line gives 7 ft at 165/1.1 = 150 gpm; 7 × 1.1² = 8.47 ft",
     },
-    examples: [
-      {
-        args: [
-          [
-            ["flow", "head"],
-            [0, 50],
-            [20, 46],
-            [44.72135955, 30],
-            [60, 14],
-          ],
-          [
-            ["flow", "head"],
-            [0, 20],
-            [30, 24.5],
-            [60, 38],
-          ],
-          null,
-          null,
-          null,
-          null,
-          "SI",
+  ],
+  run: (values) => readAt(values, (pump) => npshRequiredAtFlow(pump, values.flow)),
+});
+
+export const PUMPPOWER = defineEntry({
+  id: "PUMPPOWER",
+  group: "Pump",
+  summary: "Shaft power of a pump at a flow, read off its curve at a speed and trim",
+  method: `${CURVE_METHOD} The power column is that with water and is multiplied by SG. Where the curve gives efficiency alone, power is ρgQH/η: none at zero flow, and a caution below the first efficiency given. ${AFFINITY_METHOD}`,
+  cites: readingCites,
+  parameters: stated,
+  answer: { kind: "quantity", name: "shaft power", quantity: "power" },
+  examples: [
+    {
+      args: [HANDBOOK_CURVE, 2000, "0.66666666667"],
+      answer: 51.8,
+      within: 0.07,
+      source: "Hicks, Handbook of Mechanical Engineering Calculations, pump similarity example (from memory)",
+    },
+  ],
+  run: (values) =>
+    readAt(values, (pump) => shaftPowerAtFlow(pump, values.flow, values.SG * SPECIFIC_GRAVITY_REFERENCE)),
+});
+
+export const OPERATINGPOINT = defineEntry({
+  id: "OPERATINGPOINT",
+  group: "Pump",
+  summary: "Flow and head at which one or more equal pumps meet a system curve, with efficiency, power and NPSHR there",
+  method: `The pump curve at its speed and trim is crossed with the system curve over the flows both are given for; every crossing is found and refined by Brent's method to double precision, and the stable one of greatest flow is the answer. Refused where the pump cannot reach the system, runs off the end of its curve, or the system curve ends first. A lower crossing, a drooping pump that cannot start, and curves that nearly touch are said in the notes. The system curve is interpolated over the square of the flow. Flow, head and shaft power are those of all pumps together; efficiency, NPSHR and % of BEP flow those of each. Power is for water: multiply by the specific gravity. The best efficiency flow is that of the highest efficiency given. ${AFFINITY_METHOD}`,
+  cites: [...operatingPointMethod.cites, ...pumpCurveMethod.cites],
+  parameters: {
+    curve,
+    systemCurve,
+    speedRatio,
+    trimRatio,
+    pumps: quantity("ratio", {
+      about: "How many equal pumps run",
+      example: "2",
+      range: "a whole number from 1 to 100",
+      whenLeftOut: { value: 1, shown: "1" },
+    }),
+    arrangement: choice(["parallel", "series"], {
+      about: "How several pumps are set: side by side, or one behind the other",
+      whenLeftOut: "parallel",
+    }),
+  },
+  answer: {
+    kind: "record",
+    name: "operating point",
+    columns: {
+      flow: { name: "flow", quantity: "flow" },
+      head: { name: "head", quantity: "head" },
+      efficiency: { name: "efficiency", quantity: "ratio" },
+      shaftPower: { name: "shaft power", quantity: "power" },
+      npshRequired: { name: "NPSHR", quantity: "head" },
+      percentOfBestFlow: { name: "% of BEP flow" },
+    },
+  },
+  examples: [
+    {
+      args: [
+        [
+          ["flow", "head"],
+          [0, 50],
+          [20, 46],
+          [44.72135955, 30],
+          [60, 14],
         ],
-        part: [1, 0],
-        answer: 44.72135955,
-        within: 1e-6,
-        source: "by hand: 50 − 0.01 Q² meets 20 + 0.005 Q² at Q = √2000 L/s",
-      },
-    ],
-    run: ({ curve, systemCurve, speedRatio, trimRatio, pumps, arrangement }) =>
-      andThen(runningPump({ curve, speedRatio, trimRatio }), (pump) =>
-        andThen(operatingPoint({ pump, system: systemCurve, pumps, arrangement }), (point) =>
-          succeed([
-            point.flow,
-            point.head,
-            point.efficiency,
-            point.shaftPower,
-            point.npshRequired,
-            point.bestFlowRatio === null ? null : 100 * point.bestFlowRatio,
-          ]),
-        ),
-      ),
-  }),
-
-  defineEntry({
-    id: "SPEEDRATIO",
-    group: "Pump",
-    summary: "Speed ratio at which a pump meets a flow and a head",
-    method: `The ratio r for which r² H(Q/r) is the head asked for, by Brent's method to double precision. Give the head the system asks for at that flow: with static head the flow does not simply go with the speed. ${AFFINITY_METHOD}`,
-    cites: ratioForDutyMethod.cites,
-    parameters: {
-      curve,
-      flow: quantity<number>("flow", { about: "Flow of the duty", range: "above 0" }),
-      head: quantity<number>("head", {
-        about: "Head of the duty, as the system asks for it at that flow",
-        range: "above 0",
-      }),
-    },
-    answer: { kind: "number", name: "speed ratio" },
-    examples: [
-      {
-        args: [HANDBOOK_CURVE, 2000, 88.8888888889],
-        answer: 0.66667,
-        within: 1e-5,
-        source:
-          "Hicks, Handbook of Mechanical Engineering Calculations, pump similarity example, 1800 to 1200 rpm (from memory)",
-      },
-    ],
-    run: (duty) => speedForDuty(duty),
-  }),
-
-  defineEntry({
-    id: "TRIMRATIO",
-    group: "Pump",
-    summary: "Impeller trim ratio at which a pump meets a flow and a head",
-    method:
-      "The ratio t of diameters for which t² H(Q/t) is the head asked for, by Brent's method to double precision, from 0.75 to 1. Trimming is not similarity and the rule removes too much: a caution gives the diameters to begin with, from 0.80 to 0.85 of the calculated cut. Keep above the maker's least diameter; above a specific speed of 60 (N_s 3000) cut no further than 90 %.",
-    cites: ratioForDutyMethod.cites,
-    parameters: {
-      curve,
-      flow: quantity<number>("flow", { about: "Flow of the duty", range: "above 0" }),
-      head: quantity<number>("head", {
-        about: "Head of the duty, as the system asks for it at that flow",
-        range: "above 0",
-      }),
-    },
-    answer: { kind: "number", name: "trim ratio" },
-    examples: [
-      {
-        args: [
-          [
-            ["flow", "head"],
-            [0, 60],
-            [600, 55],
-            [1200, 45],
-            [1500, 36],
-          ],
-          1080,
-          36.45,
+        [
+          ["flow", "head"],
+          [0, 20],
+          [30, 24.5],
+          [60, 38],
         ],
-        answer: 0.9,
-        within: 1e-9,
-        source: "handbook trim rule, 13 in to 11.7 in: 1200 gpm at 45 ft become 1080 gpm at 36.45 ft (from memory)",
-      },
-    ],
-    run: (duty) => trimForDuty(duty),
-  }),
-
-  defineEntry({
-    id: "SPECIFICSPEED",
-    group: "Pump",
-    summary: "Specific speed of a pump, in US units for US and in SI units for SI and METRIC",
-    method:
-      "n √Q / H^0.75 at best efficiency, with the largest impeller and the head of one stage. With units US: rpm, US gpm, ft (N_s). With SI and METRIC alike: rpm, m³/s, m (n_s). N_s = 51.645 n_s. By the standard the flow is that of the whole pump, also for a double-suction impeller; many European texts halve it.",
-    cites: specificSpeedMethod.cites,
-    parameters: {
-      speed,
-      flow: quantity<number>("flow", { about: "Flow at best efficiency", range: "above 0" }),
-      head: quantity<number>("head", { about: "Head of one stage at best efficiency", range: "above 0" }),
-    },
-    answer: { kind: "number", name: "specific speed" },
-    examples: [
-      {
-        args: [1750, "0.0694 m3/s", "18.4 m", "SI"],
-        answer: 51.92,
-        within: 0.05,
-        source: "Davis (2010), page 3-29",
-      },
-      {
-        args: [1180, 4500, 85],
-        answer: 2827.6397,
-        within: 1e-3,
-        source: "course exercise on a cooling-water pump, worked apart from this product",
-      },
-    ],
-    run: (duty, facts) => specificSpeed({ ...duty, convention: conventionOf(facts) }),
-  }),
-
-  defineEntry({
-    id: "SUCTIONSPECIFICSPEED",
-    group: "Pump",
-    summary: "Suction specific speed of a pump, in US units for US and in SI units for SI and METRIC",
-    method:
-      "n √Q / NPSHR^0.75 at best efficiency with the largest impeller; NPSHR at 3 % head drop. For a double-suction impeller give the flow through one eye, half of the whole. With units US: rpm, US gpm, ft; with SI and METRIC: rpm, m³/s, m. A caution above 11 000 (US) or 213 (SI).",
-    cites: suctionSpecificSpeedMethod.cites,
-    parameters: {
-      speed,
-      flow: quantity<number>("flow", { about: "Flow through one eye at best efficiency", range: "above 0" }),
-      NPSHR: quantity<number>("head", { about: "NPSH required at best efficiency", range: "above 0" }),
-    },
-    answer: { kind: "number", name: "suction specific speed" },
-    examples: [
-      {
-        args: [1180, 4500, 15],
-        answer: 10385.3185,
-        within: 1e-3,
-        source: "course exercise on a cooling-water pump, worked apart from this product",
-      },
-    ],
-    run: ({ speed, flow, NPSHR }, facts) =>
-      suctionSpecificSpeed({ speed, flow, npshRequired: NPSHR, convention: conventionOf(facts) }),
-  }),
-
-  defineEntry({
-    id: "VISCOUSCURVE",
-    group: "Pump",
-    summary: "Curve of a pump corrected for a viscous liquid, as a table",
-    method:
-      "ANSI/HI 9.6.7 with B from the best efficiency point of the curve, worked out in m³/h, m, cSt and rpm whatever the units; the constant the standard prints for US units gives a B 0.40 % lower. Flow and efficiency are corrected by one ratio each, head by a ratio that falls with flow; the shutoff head stays. The curve is that of one stage with water and needs efficiency or power. The best efficiency flow is that of the highest efficiency given. Newtonian liquids, radial impellers (specific speed up to 60, N_s 3100), 1 to 4000 cSt, and B below 40, above which it refuses. Power is that with the liquid itself, by its SG relative to 998.2 kg/m³; the 367 of the standard is 0.2 % more. Check NPSH with the liquid apart.",
-    cites: viscousCurveMethod.cites,
-    parameters: { curve, speed, viscosity, SG },
-    answer: {
-      kind: "table",
-      name: "viscous curve",
-      columns: [
-        { name: "flow", quantity: "flow" },
-        { name: "head", quantity: "head" },
-        { name: "efficiency", quantity: "ratio" },
-        { name: "power", quantity: "power" },
+        null,
+        null,
+        null,
+        null,
+        "SI",
       ],
+      part: [1, 0],
+      answer: 44.72135955,
+      within: 1e-6,
+      source: "by hand: 50 − 0.01 Q² meets 20 + 0.005 Q² at Q = √2000 L/s",
     },
-    examples: [
-      {
-        args: [
-          [
-            ["flow", "head", "efficiency"],
-            [0, 94, 0],
-            [66, 89, 0.58],
-            [88, 83.5, 0.655],
-            [110, 77, 0.68],
-            [132, 68, 0.66],
-          ],
-          2950,
-          "120 cSt",
-          0.9,
-          "METRIC",
-        ],
-        part: [4, 1],
-        answer: 72.21,
-        within: 0.01,
-        source: "worked example of ANSI/HI 9.6.7: 110 m³/h, 77 m, 2950 rpm, 120 cSt (other rows made up)",
-      },
-    ],
-    run: ({ curve, speed, viscosity: { kind, value }, SG }) =>
-      andThen(
-        viscousCurve({
-          curve,
-          speed,
-          kinematicViscosity: kind === "kinematic" ? value : value / (SG * SPECIFIC_GRAVITY_REFERENCE),
-          specificGravity: SG,
+  ],
+  run: ({ curve, systemCurve, speedRatio, trimRatio, pumps, arrangement }) =>
+    andThen(runningPump({ curve, speedRatio, trimRatio }), (pump) =>
+      andThen(operatingPoint({ pump, system: systemCurve, pumps, arrangement }), (point) =>
+        succeed({
+          flow: point.flow,
+          head: point.head,
+          efficiency: point.efficiency,
+          shaftPower: point.shaftPower,
+          npshRequired: point.npshRequired,
+          percentOfBestFlow: point.bestFlowRatio === null ? null : 100 * point.bestFlowRatio,
         }),
-        (points) => succeed(points.map(({ flow, head, efficiency, power }) => [flow, head, efficiency, power])),
       ),
-  }),
+    ),
+});
 
-  defineEntry({
-    id: "SHAFTPOWER",
-    group: "Pump",
-    summary: "Power a pump takes at its shaft",
-    method:
-      "ρgQH/η with ρ = SG × 998.2 kg/m³, exact; the 3960 of the trade agrees within 0.04 %. Efficiency is a fraction, or a text such as “75 %”; an efficiency of 1 gives the hydraulic power. Size the driver for the greatest power on the curve and the heaviest liquid, not for the duty alone.",
-    cites: shaftPowerMethod.cites,
-    parameters: {
-      flow: quantity<number>("flow", { about: "Flow of the pump", range: "0 or more" }),
-      head: quantity<number>("head", { about: "Total head of the pump, of the liquid pumped", range: "0 or more" }),
-      efficiency: quantity<number>("ratio", {
-        about: 'Efficiency of the pump as a fraction, or a text such as "75 %"',
-        example: '0.75, or "75 %"',
-        range: "above 0, at most 1",
-      }),
-      SG,
+export const SPEEDRATIO = defineEntry({
+  id: "SPEEDRATIO",
+  group: "Pump",
+  summary: "Speed ratio at which a pump meets a flow and a head",
+  method: `The ratio r for which r² H(Q/r) is the head asked for, by Brent's method to double precision. Give the head the system asks for at that flow: with static head the flow does not simply go with the speed. ${AFFINITY_METHOD}`,
+  cites: ratioForDutyMethod.cites,
+  parameters: {
+    curve,
+    flow: quantity("flow", { about: "Flow of the duty", range: "above 0" }),
+    head: quantity("head", {
+      about: "Head of the duty, as the system asks for it at that flow",
+      range: "above 0",
+    }),
+  },
+  answer: { kind: "number", name: "speed ratio" },
+  examples: [
+    {
+      args: [HANDBOOK_CURVE, 2000, 88.8888888889],
+      answer: 0.66667,
+      within: 1e-5,
+      source:
+        "Hicks, Handbook of Mechanical Engineering Calculations, pump similarity example, 1800 to 1200 rpm (from memory)",
     },
-    answer: { kind: "quantity", name: "shaft power", quantity: "power" },
-    examples: [
-      {
-        args: [100, 30, 0.75, 1, "SI"],
-        answer: 39.15599212,
-        within: 1e-7,
-        source: "P = ρgQH/η worked apart from this product",
-      },
-      {
-        args: [1188, 100, 1],
-        answer: 30,
-        within: 0.05,
-        source: "water-operator training quiz: greatest flow of 30 hp at 100 ft, by the trade's 3960",
-      },
-    ],
-    run: ({ SG, ...duty }) => shaftPower({ ...duty, specificGravity: SG }),
-  }),
-];
+  ],
+  run: (duty) => speedForDuty(duty),
+});
+
+export const TRIMRATIO = defineEntry({
+  id: "TRIMRATIO",
+  group: "Pump",
+  summary: "Impeller trim ratio at which a pump meets a flow and a head",
+  method:
+    "The ratio t of diameters for which t² H(Q/t) is the head asked for, by Brent's method to double precision, from 0.75 to 1. Trimming is not similarity and the rule removes too much: a caution gives the diameters to begin with, from 0.80 to 0.85 of the calculated cut. Keep above the maker's least diameter; above a specific speed of 60 (N_s 3000) cut no further than 90 %.",
+  cites: ratioForDutyMethod.cites,
+  parameters: {
+    curve,
+    flow: quantity("flow", { about: "Flow of the duty", range: "above 0" }),
+    head: quantity("head", {
+      about: "Head of the duty, as the system asks for it at that flow",
+      range: "above 0",
+    }),
+  },
+  answer: { kind: "number", name: "trim ratio" },
+  examples: [
+    {
+      args: [
+        [
+          ["flow", "head"],
+          [0, 60],
+          [600, 55],
+          [1200, 45],
+          [1500, 36],
+        ],
+        1080,
+        36.45,
+      ],
+      answer: 0.9,
+      within: 1e-9,
+      source: "handbook trim rule, 13 in to 11.7 in: 1200 gpm at 45 ft become 1080 gpm at 36.45 ft (from memory)",
+    },
+  ],
+  run: (duty) => trimForDuty(duty),
+});
+
+export const SPECIFICSPEED = defineEntry({
+  id: "SPECIFICSPEED",
+  group: "Pump",
+  summary: "Specific speed of a pump, in US units for US and in SI units for SI and METRIC",
+  method:
+    "n √Q / H^0.75 at best efficiency, with the largest impeller and the head of one stage. With units US: rpm, US gpm, ft (N_s). With SI and METRIC alike: rpm, m³/s, m (n_s). N_s = 51.645 n_s. By the standard the flow is that of the whole pump, also for a double-suction impeller; many European texts halve it.",
+  cites: specificSpeedMethod.cites,
+  parameters: {
+    speed,
+    flow: quantity("flow", { about: "Flow at best efficiency", range: "above 0" }),
+    head: quantity("head", { about: "Head of one stage at best efficiency", range: "above 0" }),
+  },
+  answer: { kind: "number", name: "specific speed" },
+  examples: [
+    {
+      args: [1750, "0.0694 m3/s", "18.4 m", "SI"],
+      answer: 51.92,
+      within: 0.05,
+      source: "Davis (2010), page 3-29",
+    },
+    {
+      args: [1180, 4500, 85],
+      answer: 2827.6397,
+      within: 1e-3,
+      source: "course exercise on a cooling-water pump, worked apart from this product",
+    },
+  ],
+  run: (duty, facts) => specificSpeed({ ...duty, convention: conventionOf(facts) }),
+});
+
+export const SUCTIONSPECIFICSPEED = defineEntry({
+  id: "SUCTIONSPECIFICSPEED",
+  group: "Pump",
+  summary: "Suction specific speed of a pump, in US units for US and in SI units for SI and METRIC",
+  method:
+    "n √Q / NPSHR^0.75 at best efficiency with the largest impeller; NPSHR at 3 % head drop. For a double-suction impeller give the flow through one eye, half of the whole. With units US: rpm, US gpm, ft; with SI and METRIC: rpm, m³/s, m. A caution above 11 000 (US) or 213 (SI).",
+  cites: suctionSpecificSpeedMethod.cites,
+  parameters: {
+    speed,
+    flow: quantity("flow", { about: "Flow through one eye at best efficiency", range: "above 0" }),
+    NPSHR: quantity("head", { about: "NPSH required at best efficiency", range: "above 0" }),
+  },
+  answer: { kind: "number", name: "suction specific speed" },
+  examples: [
+    {
+      args: [1180, 4500, 15],
+      answer: 10385.3185,
+      within: 1e-3,
+      source: "course exercise on a cooling-water pump, worked apart from this product",
+    },
+  ],
+  run: ({ speed, flow, NPSHR }, facts) =>
+    suctionSpecificSpeed({ speed, flow, npshRequired: NPSHR, convention: conventionOf(facts) }),
+});
+
+export const VISCOUSCURVE = defineEntry({
+  id: "VISCOUSCURVE",
+  group: "Pump",
+  summary: "Curve of a pump corrected for a viscous liquid, as a table",
+  method:
+    "ANSI/HI 9.6.7 with B from the best efficiency point of the curve, worked out in m³/h, m, cSt and rpm whatever the units; the constant the standard prints for US units gives a B 0.40 % lower. Flow and efficiency are corrected by one ratio each, head by a ratio that falls with flow; the shutoff head stays. The curve is that of one stage with water and needs efficiency or power. The best efficiency flow is that of the highest efficiency given. Newtonian liquids, radial impellers (specific speed up to 60, N_s 3100), 1 to 4000 cSt, and B below 40, above which it refuses. Power is that with the liquid itself, by its SG relative to 998.2 kg/m³; the 367 of the standard is 0.2 % more. Check NPSH with the liquid apart.",
+  cites: viscousCurveMethod.cites,
+  parameters: { curve, speed, viscosity, SG },
+  answer: {
+    kind: "table",
+    name: "viscous curve",
+    columns: {
+      flow: { name: "flow", quantity: "flow" },
+      head: { name: "head", quantity: "head" },
+      efficiency: { name: "efficiency", quantity: "ratio" },
+      power: { name: "power", quantity: "power" },
+    },
+  },
+  examples: [
+    {
+      args: [
+        [
+          ["flow", "head", "efficiency"],
+          [0, 94, 0],
+          [66, 89, 0.58],
+          [88, 83.5, 0.655],
+          [110, 77, 0.68],
+          [132, 68, 0.66],
+        ],
+        2950,
+        "120 cSt",
+        0.9,
+        "METRIC",
+      ],
+      part: [4, 1],
+      answer: 72.21,
+      within: 0.01,
+      source: "worked example of ANSI/HI 9.6.7: 110 m³/h, 77 m, 2950 rpm, 120 cSt (other rows made up)",
+    },
+  ],
+  run: ({ curve, speed, viscosity: { kind, value }, SG }) =>
+    andThen(
+      viscousCurve({
+        curve,
+        speed,
+        kinematicViscosity: kind === "kinematic" ? value : value / (SG * SPECIFIC_GRAVITY_REFERENCE),
+        specificGravity: SG,
+      }),
+      (points) => succeed(points.map(({ flow, head, efficiency, power }) => ({ flow, head, efficiency, power }))),
+    ),
+});
+
+export const SHAFTPOWER = defineEntry({
+  id: "SHAFTPOWER",
+  group: "Pump",
+  summary: "Power a pump takes at its shaft",
+  method:
+    "ρgQH/η with ρ = SG × 998.2 kg/m³, exact; the 3960 of the trade agrees within 0.04 %. Efficiency is a fraction, or a text such as “75 %”; an efficiency of 1 gives the hydraulic power. Size the driver for the greatest power on the curve and the heaviest liquid, not for the duty alone.",
+  cites: shaftPowerMethod.cites,
+  parameters: {
+    flow: quantity("flow", { about: "Flow of the pump", range: "0 or more" }),
+    head: quantity("head", { about: "Total head of the pump, of the liquid pumped", range: "0 or more" }),
+    efficiency: quantity("ratio", {
+      about: 'Efficiency of the pump as a fraction, or a text such as "75 %"',
+      example: '0.75, or "75 %"',
+      range: "above 0, at most 1",
+    }),
+    SG,
+  },
+  answer: { kind: "quantity", name: "shaft power", quantity: "power" },
+  examples: [
+    {
+      args: [100, 30, 0.75, 1, "SI"],
+      answer: 39.15599212,
+      within: 1e-7,
+      source: "P = ρgQH/η worked apart from this product",
+    },
+    {
+      args: [1188, 100, 1],
+      answer: 30,
+      within: 0.05,
+      source: "water-operator training quiz: greatest flow of 30 hp at 100 ft, by the trade's 3960",
+    },
+  ],
+  run: ({ SG, ...duty }) => shaftPower({ ...duty, specificGravity: SG }),
+});

@@ -1,5 +1,5 @@
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
-import { amount, andThen, type Finding, type Result, succeed } from "../../../src/basis/result.ts";
+import { amount, andThen, type Finding, succeed } from "../../../src/basis/result.ts";
 import type { LiquidState } from "../../../src/liquid/liquid.ts";
 import { readyPump } from "../../../src/pump/ready-pump.ts";
 import { type RankedPump, type Selection, selectionMethod, selectPumps } from "../../../src/pump/selection.ts";
@@ -7,7 +7,7 @@ import { selectionSystem } from "../../../src/pump/selection-duty.ts";
 import type { CurveTable } from "../../pump-table/curve-table.ts";
 import { reasonsText, reasonText } from "../../pump-table/reason-text.ts";
 import { findingText } from "../../text/finding-text.ts";
-import { defineEntry, type Row } from "../entry.ts";
+import { defineEntry } from "../entry.ts";
 import { quantity } from "../parameter.ts";
 import { lineOrNothing } from "../parameters/line-or-nothing.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
@@ -18,89 +18,87 @@ const VISCOUS = 10e-6;
 /** As many remarks on the rows of one table as anybody reads. */
 const MOST_REMARKS = 20;
 
-export const rankPumpsEntries = [
-  defineEntry({
-    id: "RANKPUMPS",
-    group: "Pump",
-    summary: "The pumps of a table that meet a duty, best first, with why, and those left out with why not",
-    method:
-      "Each pump is held against the duty by every one of its curves: as drawn; slowed down to the next speed given, or to its lowest speed; sped up to its highest speed; trimmed down to the next impeller given, or to its least. It meets the duty where its head at the flow asked is at least the system's, and runs where the two curves cross. The best way of each pump counts. Pumps inside the preferred region that give no more than 1.2 times the flow asked and start by themselves come first, then those that break one of these rules. Within each kind the score decides: 45 parts efficiency on the duty (liquid power asked over shaft power), 30 parts nearness to best efficiency flow, 10 parts little trim; a choice of this product. Limits of speed and impeller are those of the columns lowest speed, highest speed, least impeller and greatest impeller; where they are not given, the curves given are the limit. A pump that would give more than twice the flow, run off its curve or run below a tenth of best efficiency flow is left out. NPSH is not judged, since suction lift and altitude are no arguments: the column NPSHR stands to be held against NPSHA at that flow.",
-    cites: selectionMethod.cites,
-    parameters: {
-      pumpTable,
-      flow: quantity<number>("flow", { about: "Flow the pump must give", range: "above 0" }),
-      staticHead: quantity<number>("head", {
-        about: "Level at the destination less level at the source: liquid surfaces, or the centreline of a free outlet",
-      }),
-      suctionLine: lineOrNothing("The suction line, from the liquid to the pump"),
-      dischargeLine: lineOrNothing("The discharge line, from the pump to its outlet; one exit in the last row"),
-      liquid,
-      temperature,
+export const RANKPUMPS = defineEntry({
+  id: "RANKPUMPS",
+  group: "Pump",
+  summary: "The pumps of a table that meet a duty, best first, with why, and those left out with why not",
+  method:
+    "Each pump is held against the duty by every one of its curves: as drawn; slowed down to the next speed given, or to its lowest speed; sped up to its highest speed; trimmed down to the next impeller given, or to its least. It meets the duty where its head at the flow asked is at least the system's, and runs where the two curves cross. The best way of each pump counts. Pumps inside the preferred region that give no more than 1.2 times the flow asked and start by themselves come first, then those that break one of these rules. Within each kind the score decides: 45 parts efficiency on the duty (liquid power asked over shaft power), 30 parts nearness to best efficiency flow, 10 parts little trim; a choice of this product. Limits of speed and impeller are those of the columns lowest speed, highest speed, least impeller and greatest impeller; where they are not given, the curves given are the limit. A pump that would give more than twice the flow, run off its curve or run below a tenth of best efficiency flow is left out. NPSH is not judged, since suction lift and altitude are no arguments: the column NPSHR stands to be held against NPSHA at that flow.",
+  cites: selectionMethod.cites,
+  parameters: {
+    pumpTable,
+    flow: quantity("flow", { about: "Flow the pump must give", range: "above 0" }),
+    staticHead: quantity("head", {
+      about: "Level at the destination less level at the source: liquid surfaces, or the centreline of a free outlet",
+    }),
+    suctionLine: lineOrNothing("The suction line, from the liquid to the pump"),
+    dischargeLine: lineOrNothing("The discharge line, from the pump to its outlet; one exit in the last row"),
+    liquid,
+    temperature,
+  },
+  answer: {
+    kind: "table",
+    name: "ranking",
+    columns: {
+      rank: { name: "rank" },
+      pump: { name: "pump" },
+      flow: { name: "flow", quantity: "flow" },
+      head: { name: "head", quantity: "head" },
+      efficiency: { name: "efficiency", quantity: "ratio" },
+      percentOfBestFlow: { name: "% of BEP flow" },
+      npshRequired: { name: "NPSHR", quantity: "head" },
+      shaftPower: { name: "shaft power", quantity: "power" },
+      speed: { name: "speed", quantity: "speed" },
+      impellerDiameter: { name: "impeller diameter", quantity: "size" },
+      for: { name: "for" },
+      against: { name: "against" },
     },
-    answer: {
-      kind: "table",
-      name: "ranking",
-      columns: [
-        { name: "rank" },
-        { name: "pump" },
-        { name: "flow", quantity: "flow" },
-        { name: "head", quantity: "head" },
-        { name: "efficiency", quantity: "ratio" },
-        { name: "% of BEP flow" },
-        { name: "NPSHR", quantity: "head" },
-        { name: "shaft power", quantity: "power" },
-        { name: "speed", quantity: "speed" },
-        { name: "impeller diameter", quantity: "size" },
-        { name: "for" },
-        { name: "against" },
-      ],
-    },
-    examples: [
-      {
-        args: [
-          [
-            ["pump", "flow", "head", "efficiency"],
-            ["Small", 0, 40, 0],
-            ["Small", 50, 36, 0.6],
-            ["Small", 100, 24, 0.7],
-            ["Right", 0, 62, 0],
-            ["Right", 50, 58, 0.62],
-            ["Right", 100, 50, 0.75],
-            ["Right", 150, 36, 0.7],
-          ],
-          100,
-          45,
-          [["12in suction hose", 6, "1 entrance bell"]],
-          [["12in sch40", 20, "1 gate, 1 exit"]],
-          "water",
-          null,
-          "SI",
+  },
+  examples: [
+    {
+      args: [
+        [
+          ["pump", "flow", "head", "efficiency"],
+          ["Small", 0, 40, 0],
+          ["Small", 50, 36, 0.6],
+          ["Small", 100, 24, 0.7],
+          ["Right", 0, 62, 0],
+          ["Right", 50, 58, 0.62],
+          ["Right", 100, 50, 0.75],
+          ["Right", 150, 36, 0.7],
         ],
-        part: [1, 1],
-        answer: "Right",
-        source:
-          "by inspection: 45 m of level alone is more than the 24 m of the one curve at 100 L/s; the other gives 50 m, and 26 m of 12in pipe lose less than 2 m",
-      },
-    ],
-    run: (
-      { pumpTable: table, liquid: pumped, temperature: kelvin, flow, staticHead, suctionLine, dischargeLine },
-      { unitSet },
-    ) =>
-      andThen(pumped.at(kelvin), (state) =>
-        andThen(
-          selectionSystem({ flow, staticHead, suctionLine, dischargeLine, pressureDifference: 0, liquid: state }),
-          (system) => ranking(table, { flow, system, density: state.density }, state, unitSet),
-        ),
+        100,
+        45,
+        [["12in suction hose", 6, "1 entrance bell"]],
+        [["12in sch40", 20, "1 gate, 1 exit"]],
+        "water",
+        null,
+        "SI",
+      ],
+      part: [1, 1],
+      answer: "Right",
+      source:
+        "by inspection: 45 m of level alone is more than the 24 m of the one curve at 100 L/s; the other gives 50 m, and 26 m of 12in pipe lose less than 2 m",
+    },
+  ],
+  run: (
+    { pumpTable: table, liquid: pumped, temperature: kelvin, flow, staticHead, suctionLine, dischargeLine },
+    { unitSet },
+  ) =>
+    andThen(pumped.at(kelvin), (state) =>
+      andThen(
+        selectionSystem({ flow, staticHead, suctionLine, dischargeLine, pressureDifference: 0, liquid: state }),
+        (system) => ranking(table, { flow, system, density: state.density }, state, unitSet),
       ),
-  }),
-];
+    ),
+});
 
 function ranking(
   table: CurveTable,
   duty: Parameters<typeof selectPumps>[0]["duty"],
   state: LiquidState,
   unitSet: UnitSetName,
-): Result<readonly Row[]> {
+) {
   const pumps = table.pumps.filter(({ usable }) => usable).map(readyPump);
   return andThen(selectPumps({ pumps, duty }), (selection) =>
     succeed(
@@ -116,26 +114,39 @@ function ranking(
   );
 }
 
-function rankedRow(ranked: RankedPump, unitSet: UnitSetName): Row {
+function rankedRow(ranked: RankedPump, unitSet: UnitSetName) {
   const { rank, pump, flow, head, efficiency, bestFlowRatio, npshRequired, power, speed, diameter } = ranked;
-  return [
+  return {
     rank,
-    pump.name,
+    pump: pump.name,
     flow,
     head,
-    efficiency ?? null,
-    bestFlowRatio === undefined ? null : 100 * bestFlowRatio,
-    npshRequired ?? null,
-    power ?? null,
-    speed ?? null,
-    diameter ?? null,
-    reasonsText(ranked.reasonsFor, unitSet),
-    reasonsText(ranked.reasonsAgainst, unitSet),
-  ];
+    efficiency,
+    percentOfBestFlow: bestFlowRatio === undefined ? null : 100 * bestFlowRatio,
+    npshRequired,
+    shaftPower: power,
+    speed,
+    impellerDiameter: diameter,
+    for: reasonsText(ranked.reasonsFor, unitSet),
+    against: reasonsText(ranked.reasonsAgainst, unitSet),
+  };
 }
 
-function leftOutRow(name: string, why: string): Row {
-  return ["left out", name, null, null, null, null, null, null, null, null, null, why];
+function leftOutRow(name: string, why: string) {
+  return {
+    rank: "left out",
+    pump: name,
+    flow: undefined,
+    head: undefined,
+    efficiency: undefined,
+    percentOfBestFlow: undefined,
+    npshRequired: undefined,
+    shaftPower: undefined,
+    speed: undefined,
+    impellerDiameter: undefined,
+    for: undefined,
+    against: why,
+  };
 }
 
 function faultsOf(findings: readonly Finding[], unitSet: UnitSetName): string {

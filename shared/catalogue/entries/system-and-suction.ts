@@ -26,294 +26,292 @@ const altitude = quantity("elevation", {
 });
 const open = { value: 0, shown: "0, open to the air" };
 
-export const systemAndSuctionEntries = [
-  defineEntry({
-    id: "TDH",
-    group: "System and suction",
-    summary: "Total dynamic head a pump must add at a flow",
-    method:
-      "Static head, plus the difference of gauge pressures at the two ends over ρg, plus friction and fittings of both lines (Darcy–Weisbach at the Reynolds number of the flow). The velocity head at the outlet is lost once, free or submerged, and counts where the discharge line lists one exit; none or two bring a caution, and so does an exit in the suction line. A line without filled rows is taken as lossless, with a caution. Lay-flat hose in the suction line brings a warning.",
-    cites: totalHeadMethod.cites,
-    parameters: {
-      flow,
-      staticHead,
-      suctionLine,
-      dischargeLine,
-      sourcePressure: quantity<number>("gaugePressure", {
-        about: "Gauge pressure on the liquid at the source",
-        range: "no more vacuum than one standard atmosphere",
-        whenLeftOut: open,
-      }),
-      deliveryPressure: quantity<number>("gaugePressure", {
-        about: "Gauge pressure at the destination",
-        range: "no more vacuum than one standard atmosphere",
-        whenLeftOut: open,
-      }),
-      liquid,
-      temperature,
-    },
-    answer: { kind: "quantity", name: "total dynamic head", quantity: "head" },
-    examples: [
-      {
-        args: [
-          150,
-          14,
-          [["ID 303.18 mm rough 0.02 mm", 15, "K 2.1"]],
-          [["ID 303.18 mm rough 0.01 mm", 1600, "K 8, 1 exit"]],
-          null,
-          null,
-          "999.70154017 kg/m3, 1.30590142065 cP",
-          null,
-          "SI",
-        ],
-        answer: 32.5057183175,
-        within: 1e-6,
-        source: "energy equation with the Colebrook factor solved to 40 digits, worked apart from this product",
-      },
-      {
-        args: [
-          100,
-          400,
-          [["ID 3.068 in rough 0.0018 in", "0.001 ft", "K 0"]],
-          [["ID 3.068 in rough 0.0018 in", 500, "K 28.6292862396, 1 exit"]],
-          null,
-          null,
-          "62.298 lb/ft3, 0.95 cP",
-        ],
-        answer: 421,
-        within: 1,
-        source: "Technical Paper 410, example 7-15 (421 ft printed, with the friction factor rounded)",
-      },
-    ],
-    run: ({ liquid, temperature, ...system }) =>
-      andThen(liquid.at(temperature), (state) =>
-        andThen(totalHead({ ...system, liquid: state }), ({ total }) => succeed(total)),
-      ),
-  }),
-
-  defineEntry({
-    id: "SYSTEMCURVE",
-    group: "System and suction",
-    summary: "Head the system asks for from zero flow to the greatest, as a table",
-    method:
-      "Total head at evenly spaced flows, both ends included. The friction factor is worked out anew at each flow, not scaled with the square of one.",
-    cites: systemCurveMethod.cites,
-    parameters: {
-      staticHead,
-      suctionLine,
-      dischargeLine,
-      greatestFlow: quantity<number>("flow", { about: "Flow of the last row of the table", range: "above 0" }),
-      points: quantity<number>("ratio", {
-        about: "How many rows, zero and the greatest flow among them",
-        example: "11",
-        range: "a whole number from 2 to 200",
-        whenLeftOut: { value: 11, shown: "11" },
-      }),
-      pressureDifference: quantity<number>("pressureDifference", {
-        about: "Pressure at the destination less pressure at the source",
-        whenLeftOut: { value: 0, shown: "0, both open to the air" },
-      }),
-      liquid,
-      temperature,
-    },
-    answer: {
-      kind: "table",
-      name: "system curve",
-      columns: [
-        { name: "flow", quantity: "flow" },
-        { name: "head", quantity: "head" },
+export const TDH = defineEntry({
+  id: "TDH",
+  group: "System and suction",
+  summary: "Total dynamic head a pump must add at a flow",
+  method:
+    "Static head, plus the difference of gauge pressures at the two ends over ρg, plus friction and fittings of both lines (Darcy–Weisbach at the Reynolds number of the flow). The velocity head at the outlet is lost once, free or submerged, and counts where the discharge line lists one exit; none or two bring a caution, and so does an exit in the suction line. A line without filled rows is taken as lossless, with a caution. Lay-flat hose in the suction line brings a warning.",
+  cites: totalHeadMethod.cites,
+  parameters: {
+    flow,
+    staticHead,
+    suctionLine,
+    dischargeLine,
+    sourcePressure: quantity("gaugePressure", {
+      about: "Gauge pressure on the liquid at the source",
+      range: "no more vacuum than one standard atmosphere",
+      whenLeftOut: open,
+    }),
+    deliveryPressure: quantity("gaugePressure", {
+      about: "Gauge pressure at the destination",
+      range: "no more vacuum than one standard atmosphere",
+      whenLeftOut: open,
+    }),
+    liquid,
+    temperature,
+  },
+  answer: { kind: "quantity", name: "total dynamic head", quantity: "head" },
+  examples: [
+    {
+      args: [
+        150,
+        14,
+        [["ID 303.18 mm rough 0.02 mm", 15, "K 2.1"]],
+        [["ID 303.18 mm rough 0.01 mm", 1600, "K 8, 1 exit"]],
+        null,
+        null,
+        "999.70154017 kg/m3, 1.30590142065 cP",
+        null,
+        "SI",
       ],
+      answer: 32.5057183175,
+      within: 1e-6,
+      source: "energy equation with the Colebrook factor solved to 40 digits, worked apart from this product",
     },
-    examples: [
-      {
-        args: [
-          14,
-          [["ID 303.18 mm rough 0.02 mm", 15, "K 2.1"]],
-          [["ID 303.18 mm rough 0.01 mm", 1600, "K 8, 1 exit"]],
-          300,
-          3,
-          null,
-          "999.70154017 kg/m3, 1.30590142065 cP",
-          null,
-          "SI",
-        ],
-        part: [2, 1],
-        answer: 32.5057183175,
-        within: 1e-6,
-        source: "energy equation with the Colebrook factor solved to 40 digits, worked apart from this product",
-      },
-    ],
-    run: ({ liquid, temperature, ...system }) =>
-      andThen(liquid.at(temperature), (state) =>
-        andThen(systemCurve({ ...system, liquid: state }), (curve) =>
-          succeed(curve.map(({ flow, head }) => [flow, head])),
-        ),
-      ),
-  }),
-
-  defineEntry({
-    id: "NPSHA",
-    group: "System and suction",
-    summary: "Net positive suction head available at the pump datum",
-    method:
-      "Absolute pressure on the liquid surface less vapour pressure, over ρg, less the suction lift and the head lost in the suction line. The pressure of the air is that of the standard atmosphere at the site's altitude; weather takes off up to 3 kPa (0.3 m). The velocity head at the inlet belongs to NPSHA and is not taken off. Ask at the greatest flow the pump can reach, the lowest level, the hottest liquid. A liquid described without a vapour pressure is refused.",
-    cites: suctionStateMethod.cites,
-    parameters: {
-      flow,
-      suctionLift: quantity<number>("head", {
-        about: "Height of the pump datum above the liquid surface: positive for a lift, negative for a flooded suction",
-      }),
-      suctionLine,
-      altitude,
-      surfacePressure: quantity<number>("gaugePressure", {
-        about: "Gauge pressure on the liquid surface; negative for a vacuum",
-        range: "above absolute zero",
-        whenLeftOut: open,
-      }),
-      liquid,
-      temperature,
-    },
-    answer: { kind: "quantity", name: "NPSH available", quantity: "head" },
-    examples: [
-      {
-        args: [
-          "0.5 ft3/s",
-          25,
-          [["ID 4 in rough 0 in", "0.001 ft", "K 11.7588"]],
-          null,
-          5,
-          "62.364 lb/ft3, 1.1 cP, pv 0.256 psi",
-        ],
-        answer: 13.9,
-        within: 0.05,
-        source: "Technical Paper 410, example 7-32 (the 6 ft lost in the line entered as a coefficient)",
-      },
-    ],
-    run: ({ liquid, temperature, altitude, ...suction }) =>
-      andThen(standardAtmosphere(altitude), (atmosphericPressure) =>
-        andThen(liquid.at(temperature), (state) =>
-          andThen(suctionState({ ...suction, atmosphericPressure, liquid: state }), ({ npshAvailable }) =>
-            succeed(npshAvailable),
-          ),
-        ),
-      ),
-  }),
-
-  defineEntry({
-    id: "MAXLIFT",
-    group: "System and suction",
-    summary: "Greatest static suction lift from an open surface that leaves the pump its NPSH and a margin",
-    method:
-      "Atmospheric less vapour pressure, over ρg, less the head lost in the suction line, NPSHR and the margin. Where no margin is given, NPSH available is kept at least 1.0 m (3.28 ft) above NPSHR and at least 1.3 times it. The answer is by NPSH alone: where it is more than priming reaches in practice (7.6 m or 25 ft at sea level, less with altitude) a caution states that limit. A negative answer means the pump must be flooded by so much.",
-    cites: greatestSuctionLiftMethod.cites,
-    parameters: {
-      flow,
-      suctionLine,
-      NPSHR: quantity<number>("head", {
-        about: "NPSH the pump asks for at this flow (3 % head drop)",
-        range: "0 or more",
-      }),
-      NPSHMargin: quantity<number | null>("head", {
-        about: "NPSH to keep in hand over NPSHR",
-        range: "0 or more",
-        whenLeftOut: { value: null, shown: "the greater of 1.0 m (3.28 ft) and 0.3 × NPSHR" },
-      }),
-      altitude,
-      liquid,
-      temperature,
-    },
-    answer: { kind: "quantity", name: "greatest suction lift", quantity: "head" },
-    examples: [
-      {
-        args: [
-          "0.5 ft3/s",
-          [["ID 4 in rough 0 in", "0.001 ft", "K 20"]],
-          15,
-          0,
-          null,
-          "62.22 lb/ft3, 0.8 cP, pv 0.5069 psi",
-        ],
-        answer: 7.65,
-        within: 0.02,
-        source: "Munson, Young & Okiishi, Fundamentals of Fluid Mechanics, example 12.3 (from memory)",
-      },
-    ],
-    run: ({ liquid, temperature, altitude, NPSHR, NPSHMargin, ...suction }) =>
-      andThen(standardAtmosphere(altitude), (atmosphericPressure) =>
-        andThen(liquid.at(temperature), (state) =>
-          greatestSuctionLift({
-            ...suction,
-            npshRequired: NPSHR,
-            npshMargin: NPSHMargin,
-            atmosphericPressure,
-            liquid: state,
-          }),
-        ),
-      ),
-  }),
-
-  defineEntry({
-    id: "GRADELINE",
-    group: "System and suction",
-    summary: "Hydraulic grade line and pressure along a route, with vacuum marked",
-    method:
-      "Marched from the first row. Start head is the elevation of the energy line there: elevation, plus pressure over ρg, plus velocity head, over the datum of the survey. A pipe serves from its own row to the next and on, until another is named; fittings stand at their row and are lost just after it. Pipe length is √(Δx² + Δz²). Grade and pressure are those of the liquid as it arrives at the row; the remark judges the lower of the two sides. Remarks, from the least: below atmosphere; siphon too high (more than 7.0 m or 23 ft above the grade line, less 1.1 m per 1000 m of altitude); air release (below 30 kPa absolute); lay-flat under vacuum; column separation (at or below vapour pressure: the figures then do not hold). Vacuum is judged against the atmosphere at sea level, or at each row's own elevation where the route has a header row that says “elevation above sea level”. The line must also be filled at start-up: a caution says where the start head is less than the greatest of elevation plus losses.",
-    cites: gradeLineMethod.cites,
-    parameters: {
-      flow,
-      route: route(
-        "The route, one row a point: chainage, elevation of the pipe centreline, pipe, fittings; a header row is optional",
-      ),
-      startHead: quantity<number>("elevation", {
-        about: "Elevation of the energy line at the first row: elevation + pressure head + velocity head",
-      }),
-      liquid,
-      temperature,
-    },
-    answer: {
-      kind: "table",
-      name: "grade line",
-      columns: [
-        { name: "chainage", quantity: "length" },
-        { name: "elevation", quantity: "elevation" },
-        { name: "hydraulic grade", quantity: "elevation" },
-        { name: "pressure", quantity: "gaugePressure" },
-        { name: "remark" },
+    {
+      args: [
+        100,
+        400,
+        [["ID 3.068 in rough 0.0018 in", "0.001 ft", "K 0"]],
+        [["ID 3.068 in rough 0.0018 in", 500, "K 28.6292862396, 1 exit"]],
+        null,
+        null,
+        "62.298 lb/ft3, 0.95 cP",
       ],
+      answer: 421,
+      within: 1,
+      source: "Technical Paper 410, example 7-15 (421 ft printed, with the friction factor rounded)",
     },
-    examples: [
-      {
-        args: [
-          30,
-          [
-            [0, 0, "ID 154.08 mm rough 0.045 mm"],
-            [298.9565, 25],
-            [798.7315, 10],
-          ],
-          21.95815,
-          "water",
-          null,
-          "SI",
-        ],
-        part: [2, 3],
-        answer: -74.481,
-        within: 0.01,
-        source: "grade line worked back from the outlet, apart from this product",
-      },
-    ],
-    run: ({ liquid, temperature, ...along }) =>
+  ],
+  run: ({ liquid, temperature, ...system }) =>
+    andThen(liquid.at(temperature), (state) =>
+      andThen(totalHead({ ...system, liquid: state }), ({ total }) => succeed(total)),
+    ),
+});
+
+export const SYSTEMCURVE = defineEntry({
+  id: "SYSTEMCURVE",
+  group: "System and suction",
+  summary: "Head the system asks for from zero flow to the greatest, as a table",
+  method:
+    "Total head at evenly spaced flows, both ends included. The friction factor is worked out anew at each flow, not scaled with the square of one.",
+  cites: systemCurveMethod.cites,
+  parameters: {
+    staticHead,
+    suctionLine,
+    dischargeLine,
+    greatestFlow: quantity("flow", { about: "Flow of the last row of the table", range: "above 0" }),
+    points: quantity("ratio", {
+      about: "How many rows, zero and the greatest flow among them",
+      example: "11",
+      range: "a whole number from 2 to 200",
+      whenLeftOut: { value: 11, shown: "11" },
+    }),
+    pressureDifference: quantity("pressureDifference", {
+      about: "Pressure at the destination less pressure at the source",
+      whenLeftOut: { value: 0, shown: "0, both open to the air" },
+    }),
+    liquid,
+    temperature,
+  },
+  answer: {
+    kind: "table",
+    name: "system curve",
+    columns: {
+      flow: { name: "flow", quantity: "flow" },
+      head: { name: "head", quantity: "head" },
+    },
+  },
+  examples: [
+    {
+      args: [
+        14,
+        [["ID 303.18 mm rough 0.02 mm", 15, "K 2.1"]],
+        [["ID 303.18 mm rough 0.01 mm", 1600, "K 8, 1 exit"]],
+        300,
+        3,
+        null,
+        "999.70154017 kg/m3, 1.30590142065 cP",
+        null,
+        "SI",
+      ],
+      part: [2, 1],
+      answer: 32.5057183175,
+      within: 1e-6,
+      source: "energy equation with the Colebrook factor solved to 40 digits, worked apart from this product",
+    },
+  ],
+  run: ({ liquid, temperature, ...system }) =>
+    andThen(liquid.at(temperature), (state) =>
+      andThen(systemCurve({ ...system, liquid: state }), (curve) =>
+        succeed(curve.map(({ flow, head }) => ({ flow, head }))),
+      ),
+    ),
+});
+
+export const NPSHA = defineEntry({
+  id: "NPSHA",
+  group: "System and suction",
+  summary: "Net positive suction head available at the pump datum",
+  method:
+    "Absolute pressure on the liquid surface less vapour pressure, over ρg, less the suction lift and the head lost in the suction line. The pressure of the air is that of the standard atmosphere at the site's altitude; weather takes off up to 3 kPa (0.3 m). The velocity head at the inlet belongs to NPSHA and is not taken off. Ask at the greatest flow the pump can reach, the lowest level, the hottest liquid. A liquid described without a vapour pressure is refused.",
+  cites: suctionStateMethod.cites,
+  parameters: {
+    flow,
+    suctionLift: quantity("head", {
+      about: "Height of the pump datum above the liquid surface: positive for a lift, negative for a flooded suction",
+    }),
+    suctionLine,
+    altitude,
+    surfacePressure: quantity("gaugePressure", {
+      about: "Gauge pressure on the liquid surface; negative for a vacuum",
+      range: "above absolute zero",
+      whenLeftOut: open,
+    }),
+    liquid,
+    temperature,
+  },
+  answer: { kind: "quantity", name: "NPSH available", quantity: "head" },
+  examples: [
+    {
+      args: [
+        "0.5 ft3/s",
+        25,
+        [["ID 4 in rough 0 in", "0.001 ft", "K 11.7588"]],
+        null,
+        5,
+        "62.364 lb/ft3, 1.1 cP, pv 0.256 psi",
+      ],
+      answer: 13.9,
+      within: 0.05,
+      source: "Technical Paper 410, example 7-32 (the 6 ft lost in the line entered as a coefficient)",
+    },
+  ],
+  run: ({ liquid, temperature, altitude, ...suction }) =>
+    andThen(standardAtmosphere(altitude), (atmosphericPressure) =>
       andThen(liquid.at(temperature), (state) =>
-        andThen(gradeLine({ ...along, liquid: state }), (points) =>
-          succeed(
-            points.map(({ chainage, elevation, hydraulicGrade, pressure, state: remark }) => [
-              chainage,
-              elevation,
-              hydraulicGrade,
-              pressure,
-              remark,
-            ]),
-          ),
+        andThen(suctionState({ ...suction, atmosphericPressure, liquid: state }), ({ npshAvailable }) =>
+          succeed(npshAvailable),
         ),
       ),
-  }),
-];
+    ),
+});
+
+export const MAXLIFT = defineEntry({
+  id: "MAXLIFT",
+  group: "System and suction",
+  summary: "Greatest static suction lift from an open surface that leaves the pump its NPSH and a margin",
+  method:
+    "Atmospheric less vapour pressure, over ρg, less the head lost in the suction line, NPSHR and the margin. Where no margin is given, NPSH available is kept at least 1.0 m (3.28 ft) above NPSHR and at least 1.3 times it. The answer is by NPSH alone: where it is more than priming reaches in practice (7.6 m or 25 ft at sea level, less with altitude) a caution states that limit. A negative answer means the pump must be flooded by so much.",
+  cites: greatestSuctionLiftMethod.cites,
+  parameters: {
+    flow,
+    suctionLine,
+    NPSHR: quantity("head", {
+      about: "NPSH the pump asks for at this flow (3 % head drop)",
+      range: "0 or more",
+    }),
+    NPSHMargin: quantity("head", {
+      about: "NPSH to keep in hand over NPSHR",
+      range: "0 or more",
+      whenLeftOut: { value: null, shown: "the greater of 1.0 m (3.28 ft) and 0.3 × NPSHR" },
+    }),
+    altitude,
+    liquid,
+    temperature,
+  },
+  answer: { kind: "quantity", name: "greatest suction lift", quantity: "head" },
+  examples: [
+    {
+      args: [
+        "0.5 ft3/s",
+        [["ID 4 in rough 0 in", "0.001 ft", "K 20"]],
+        15,
+        0,
+        null,
+        "62.22 lb/ft3, 0.8 cP, pv 0.5069 psi",
+      ],
+      answer: 7.65,
+      within: 0.02,
+      source: "Munson, Young & Okiishi, Fundamentals of Fluid Mechanics, example 12.3 (from memory)",
+    },
+  ],
+  run: ({ liquid, temperature, altitude, NPSHR, NPSHMargin, ...suction }) =>
+    andThen(standardAtmosphere(altitude), (atmosphericPressure) =>
+      andThen(liquid.at(temperature), (state) =>
+        greatestSuctionLift({
+          ...suction,
+          npshRequired: NPSHR,
+          npshMargin: NPSHMargin,
+          atmosphericPressure,
+          liquid: state,
+        }),
+      ),
+    ),
+});
+
+export const GRADELINE = defineEntry({
+  id: "GRADELINE",
+  group: "System and suction",
+  summary: "Hydraulic grade line and pressure along a route, with vacuum marked",
+  method:
+    "Marched from the first row. Start head is the elevation of the energy line there: elevation, plus pressure over ρg, plus velocity head, over the datum of the survey. A pipe serves from its own row to the next and on, until another is named; fittings stand at their row and are lost just after it. Pipe length is √(Δx² + Δz²). Grade and pressure are those of the liquid as it arrives at the row; the remark judges the lower of the two sides. Remarks, from the least: below atmosphere; siphon too high (more than 7.0 m or 23 ft above the grade line, less 1.1 m per 1000 m of altitude); air release (below 30 kPa absolute); lay-flat under vacuum; column separation (at or below vapour pressure: the figures then do not hold). Vacuum is judged against the atmosphere at sea level, or at each row's own elevation where the route has a header row that says “elevation above sea level”. The line must also be filled at start-up: a caution says where the start head is less than the greatest of elevation plus losses.",
+  cites: gradeLineMethod.cites,
+  parameters: {
+    flow,
+    route: route(
+      "The route, one row a point: chainage, elevation of the pipe centreline, pipe, fittings; a header row is optional",
+    ),
+    startHead: quantity("elevation", {
+      about: "Elevation of the energy line at the first row: elevation + pressure head + velocity head",
+    }),
+    liquid,
+    temperature,
+  },
+  answer: {
+    kind: "table",
+    name: "grade line",
+    columns: {
+      chainage: { name: "chainage", quantity: "length" },
+      elevation: { name: "elevation", quantity: "elevation" },
+      hydraulicGrade: { name: "hydraulic grade", quantity: "elevation" },
+      pressure: { name: "pressure", quantity: "gaugePressure" },
+      remark: { name: "remark" },
+    },
+  },
+  examples: [
+    {
+      args: [
+        30,
+        [
+          [0, 0, "ID 154.08 mm rough 0.045 mm"],
+          [298.9565, 25],
+          [798.7315, 10],
+        ],
+        21.95815,
+        "water",
+        null,
+        "SI",
+      ],
+      part: [2, 3],
+      answer: -74.481,
+      within: 0.01,
+      source: "grade line worked back from the outlet, apart from this product",
+    },
+  ],
+  run: ({ liquid, temperature, ...along }) =>
+    andThen(liquid.at(temperature), (state) =>
+      andThen(gradeLine({ ...along, liquid: state }), (points) =>
+        succeed(
+          points.map(({ chainage, elevation, hydraulicGrade, pressure, state: remark }) => ({
+            chainage,
+            elevation,
+            hydraulicGrade,
+            pressure,
+            remark,
+          })),
+        ),
+      ),
+    ),
+});

@@ -8,20 +8,20 @@ import { takeOff, takeOffCites } from "../../../src/estimate/take-off.ts";
 import { thrust, thrustMethod } from "../../../src/estimate/thrust.ts";
 import type { FlangeClass } from "../../../src/pressure/flange-class.ts";
 import type { Cell } from "../../cells/cell.ts";
-import { defineEntry, type Entry } from "../entry.ts";
-import { quantity, type Reading, type SingleParameter } from "../parameter.ts";
+import { defineEntry } from "../entry.ts";
+import { type OptionalParameter, quantity, type Reading, type SingleParameter } from "../parameter.ts";
 import { flangeClass, ratingSystem } from "../parameters/class.ts";
 import { line } from "../parameters/line.ts";
 import { pipe } from "../parameters/pipe.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
-const classOrNothing: SingleParameter<FlangeClass | null> = {
+const classOrNothing: OptionalParameter<FlangeClass | null> = {
   ...flangeClass,
   fallback: null,
   whenLeftOut: "flanged joints are counted without bolting",
 };
 
-const bendAngle = quantity<number>("angle", { about: "Change of direction", range: "above 0, at most 180°" });
+const bendAngle = quantity("angle", { about: "Change of direction", range: "above 0, at most 180°" });
 
 const DEAD_ENDS: readonly string[] = ["dead end", "shut valve", "tee"];
 
@@ -38,207 +38,204 @@ const angle: SingleParameter<number | null> = {
 };
 
 const specificGravity = (about: string): SingleParameter<number> =>
-  quantity<number>("ratio", { about, example: "1.2", range: "above 0", whenLeftOut: { value: 1, shown: "1, water" } });
+  quantity("ratio", { about, example: "1.2", range: "above 0", whenLeftOut: { value: 1, shown: "1, water" } });
 
-export const takeOffEntries: readonly Entry[] = [
-  defineEntry({
-    id: "TAKEOFF",
-    group: "Estimate",
-    summary: "Bill of quantities of the two lines: pipe, joints, fittings, flanged joints with bolting, masses",
-    method:
-      "Pipe by developed length and in pieces of stock length: steel, ductile iron, copper, PVC 20 ft (6 m), HDPE 40 ft (12 m), hose 20 ft (6 m), lay-flat and discharge hose as made up. Ordered with 5 % for cutting, HDPE 3 %. Flanged joints: the pump nozzle, each change of pipe, both ends of every valve, one end of foot valve, strainer and bellmouth; bends and tees are joined as the pipe is. Where the nominal size changes and no fitting of the line does it, a reducer is listed. Studs, nuts and gaskets of the class, ASME B16.5, with 10 % spare studs and 20 % spare gaskets, rounded up: common practice. Mass of plain pipe π (D − t) t ρ, steel 7850 kg/m³, and full of water at 20 °C. Nothing is priced. NOTES says what is not counted.",
-    cites: takeOffCites,
-    parameters: {
-      suctionLine: line("Suction line"),
-      dischargeLine: line("Discharge line"),
-      flangeClass: classOrNothing,
+export const TAKEOFF = defineEntry({
+  id: "TAKEOFF",
+  group: "Estimate",
+  summary: "Bill of quantities of the two lines: pipe, joints, fittings, flanged joints with bolting, masses",
+  method:
+    "Pipe by developed length and in pieces of stock length: steel, ductile iron, copper, PVC 20 ft (6 m), HDPE 40 ft (12 m), hose 20 ft (6 m), lay-flat and discharge hose as made up. Ordered with 5 % for cutting, HDPE 3 %. Flanged joints: the pump nozzle, each change of pipe, both ends of every valve, one end of foot valve, strainer and bellmouth; bends and tees are joined as the pipe is. Where the nominal size changes and no fitting of the line does it, a reducer is listed. Studs, nuts and gaskets of the class, ASME B16.5, with 10 % spare studs and 20 % spare gaskets, rounded up: common practice. Mass of plain pipe π (D − t) t ρ, steel 7850 kg/m³, and full of water at 20 °C. Nothing is priced. NOTES says what is not counted.",
+  cites: takeOffCites,
+  parameters: {
+    suctionLine: line("Suction line"),
+    dischargeLine: line("Discharge line"),
+    flangeClass: classOrNothing,
+  },
+  answer: {
+    kind: "table",
+    name: "bill of quantities",
+    columns: {
+      line: { name: "line" },
+      item: { name: "item" },
+      size: { name: "size" },
+      quantity: { name: "quantity" },
+      order: { name: "to order" },
+      unit: { name: "unit" },
+      mass: { name: "mass", quantity: "mass" },
+      filled: { name: "mass full of water", quantity: "mass" },
+      remark: { name: "remark" },
     },
-    answer: {
-      kind: "table",
-      name: "bill of quantities",
-      columns: [
-        { name: "line" },
-        { name: "item" },
-        { name: "size" },
-        { name: "quantity" },
-        { name: "to order" },
-        { name: "unit" },
-        { name: "mass", quantity: "mass" },
-        { name: "mass full of water", quantity: "mass" },
-        { name: "remark" },
-      ],
+  },
+  examples: [
+    {
+      args: [[["6in sch40", 100]], [["6in sch40", 100, "1 gate"]], 150],
+      part: [1, 6],
+      answer: 1899,
+      within: 10,
+      source: "ASME B36.10M, NPS 6 schedule 40: 18.99 lb/ft, times 100 ft",
     },
-    examples: [
-      {
-        args: [[["6in sch40", 100]], [["6in sch40", 100, "1 gate"]], 150],
-        part: [1, 6],
-        answer: 1899,
-        within: 10,
-        source: "ASME B36.10M, NPS 6 schedule 40: 18.99 lb/ft, times 100 ft",
-      },
-      {
-        args: [[["6in sch40", 100]], [["6in sch40", 100, "1 gate"]], 150],
-        part: [7, 3],
-        answer: 32,
-        within: 0,
-        source: "by hand: two pump nozzles and a gate valve make 4 joints of 8 bolts (ASME B16.5, NPS 6 Class 150)",
-      },
-    ],
-    run: (input, { unitSet }) => {
-      const { length } = UNIT_SETS[unitSet];
-      const lengthName = unitSet === "US" ? "ft" : "m";
-      return andThen(takeOff({ ...input, system: ratingSystem(unitSet) }), (rows) =>
-        succeed(
-          rows.map((row) => [
-            row.line,
-            row.item,
-            row.size,
-            row.isLength ? fromEngine(row.quantity, length) : row.quantity,
-            row.isLength ? fromEngine(row.order, length) : row.order,
-            row.isLength ? lengthName : "each",
-            row.mass ?? null,
-            row.filled ?? null,
-            row.remark,
-          ]),
-        ),
-      );
+    {
+      args: [[["6in sch40", 100]], [["6in sch40", 100, "1 gate"]], 150],
+      part: [7, 3],
+      answer: 32,
+      within: 0,
+      source: "by hand: two pump nozzles and a gate valve make 4 joints of 8 bolts (ASME B16.5, NPS 6 Class 150)",
     },
-  }),
+  ],
+  run: (input, { unitSet }) => {
+    const { length } = UNIT_SETS[unitSet];
+    const lengthName = unitSet === "US" ? "ft" : "m";
+    return andThen(takeOff({ ...input, system: ratingSystem(unitSet) }), (rows) =>
+      succeed(
+        rows.map((row) => ({
+          line: row.line,
+          item: row.item,
+          size: row.size,
+          quantity: row.isLength ? fromEngine(row.quantity, length) : row.quantity,
+          order: row.isLength ? fromEngine(row.order, length) : row.order,
+          unit: row.isLength ? lengthName : "each",
+          mass: row.mass,
+          filled: row.filled,
+          remark: row.remark,
+        })),
+      ),
+    );
+  },
+});
 
-  defineEntry({
-    id: "PIPEMASS",
-    group: "Estimate",
-    summary: "Mass of a pipe, of what fills it, and of both",
-    method:
-      "Plain pipe π (D − t) t ρ with its nominal wall, plastic with its mean wall; steel 7850 kg/m³, stainless steel 7960, ductile iron 7050 with its lining, HDPE 955, PVC 1400. Contents (π/4) d² at SG 1 = 998.2 kg/m³. For one foot in US units and one metre otherwise, where no length is given. Couplings, flanges, fittings and insulation are not in it. Where the wall or the material of a pipe is not known, as of hose, its own mass is left empty, with a caution.",
-    cites: massOfLengthMethod.cites,
-    parameters: {
-      pipe: pipe("Pipe or hose"),
-      specificGravity: specificGravity("SG of the contents"),
-      length: quantity<number | null>("length", {
-        about: "Length of pipe",
+export const PIPEMASS = defineEntry({
+  id: "PIPEMASS",
+  group: "Estimate",
+  summary: "Mass of a pipe, of what fills it, and of both",
+  method:
+    "Plain pipe π (D − t) t ρ with its nominal wall, plastic with its mean wall; steel 7850 kg/m³, stainless steel 7960, ductile iron 7050 with its lining, HDPE 955, PVC 1400. Contents (π/4) d² at SG 1 = 998.2 kg/m³. For one foot in US units and one metre otherwise, where no length is given. Couplings, flanges, fittings and insulation are not in it. Where the wall or the material of a pipe is not known, as of hose, its own mass is left empty, with a caution.",
+  cites: massOfLengthMethod.cites,
+  parameters: {
+    pipe: pipe("Pipe or hose"),
+    specificGravity: specificGravity("SG of the contents"),
+    length: quantity("length", {
+      about: "Length of pipe",
+      range: "0 or more",
+      whenLeftOut: { value: null, shown: "1 ft or 1 m" },
+    }),
+  },
+  answer: {
+    kind: "record",
+    name: "mass of pipe",
+    columns: {
+      empty: { name: "empty", quantity: "mass" },
+      contents: { name: "contents", quantity: "mass" },
+      full: { name: "full", quantity: "mass" },
+    },
+  },
+  examples: [
+    {
+      args: ["6in sch40"],
+      part: [1, 0],
+      answer: 18.99,
+      within: 0.02,
+      source: "ASME B36.10M, NPS 6 schedule 40: 18.99 lb/ft",
+    },
+    {
+      args: ["12in STD"],
+      part: [1, 2],
+      answer: 98.6,
+      within: 0.15,
+      source: "ASME B36.10M, NPS 12 STD: 49.61 lb/ft; water 0.3405 × 12² = 49.03 lb/ft by hand",
+    },
+  ],
+  run: ({ pipe, specificGravity, length }, { unitSet }) =>
+    andThen(
+      massOfLength({ pipe, specificGravity, length: length ?? UNIT_SETS[unitSet].length.factor }),
+      ({ empty, contents, full }) => succeed({ empty, contents, full }),
+    ),
+});
+
+export const BENDTHRUST = defineEntry({
+  id: "BENDTHRUST",
+  group: "Estimate",
+  summary: "Force that pushes a bend or a dead end out of its line, as a caution",
+  method:
+    "At a bend 2 (P A + ρ Q v) sin(θ/2), at a dead end, a shut valve or the branch of a tee P A. A is that of the bore; at push-on ductile iron that of the outside diameter. Give the pressure against a shut valve with surge and test, not that while running. Without a flow the momentum is left out, which is small below 3 m/s (10 ft/s). For a line of caution, not for the design of a thrust block or an anchor, which is for a qualified person.",
+  cites: thrustMethod.cites,
+  parameters: {
+    pipe: pipe("Pipe or hose"),
+    pressure: quantity("gaugePressure", {
+      about: "Greatest pressure in the line",
+      example: '150, or "10 bar"',
+      range: "above 0",
+    }),
+    angle,
+    flow: zeroDoubted(
+      quantity("flow", {
+        about: "Flow, for the momentum",
         range: "0 or more",
-        whenLeftOut: { value: null, shown: "1 ft or 1 m" },
+        whenLeftOut: { value: null, shown: "momentum is left out" },
       }),
+    ),
+    specificGravity: specificGravity("SG of the liquid"),
+  },
+  answer: { kind: "quantity", name: "thrust", quantity: "force" },
+  examples: [
+    {
+      args: ["8in sch40", 150, 90],
+      answer: 10612,
+      within: 5,
+      source: "by hand: 2 × 150 psi × π/4 × 7.981² in² × sin 45°",
     },
-    answer: {
-      kind: "record",
-      name: "mass of pipe",
-      columns: [
-        { name: "empty", quantity: "mass" },
-        { name: "contents", quantity: "mass" },
-        { name: "full", quantity: "mass" },
-      ],
+    {
+      args: ["ID 300 mm rough 0.05 mm", 10, 45, null, null, "METRIC"],
+      answer: 54100,
+      within: 50,
+      source: "by hand: 2 × 1 MPa × π/4 × 0.3² m² × sin 22.5°",
     },
-    examples: [
-      {
-        args: ["6in sch40"],
-        part: [1, 0],
-        answer: 18.99,
-        within: 0.02,
-        source: "ASME B36.10M, NPS 6 schedule 40: 18.99 lb/ft",
-      },
-      {
-        args: ["12in STD"],
-        part: [1, 2],
-        answer: 98.6,
-        within: 0.15,
-        source: "ASME B36.10M, NPS 12 STD: 49.61 lb/ft; water 0.3405 × 12² = 49.03 lb/ft by hand",
-      },
-    ],
-    run: ({ pipe, specificGravity, length }, { unitSet }) =>
-      andThen(
-        massOfLength({ pipe, specificGravity, length: length ?? UNIT_SETS[unitSet].length.factor }),
-        ({ empty, contents, full }) => succeed([empty ?? null, contents, full ?? null]),
-      ),
-  }),
+  ],
+  run: ({ specificGravity, ...inputs }) => thrust({ ...inputs, density: specificGravity * SPECIFIC_GRAVITY_REFERENCE }),
+});
 
-  defineEntry({
-    id: "BENDTHRUST",
-    group: "Estimate",
-    summary: "Force that pushes a bend or a dead end out of its line, as a caution",
-    method:
-      "At a bend 2 (P A + ρ Q v) sin(θ/2), at a dead end, a shut valve or the branch of a tee P A. A is that of the bore; at push-on ductile iron that of the outside diameter. Give the pressure against a shut valve with surge and test, not that while running. Without a flow the momentum is left out, which is small below 3 m/s (10 ft/s). For a line of caution, not for the design of a thrust block or an anchor, which is for a qualified person.",
-    cites: thrustMethod.cites,
-    parameters: {
-      pipe: pipe("Pipe or hose"),
-      pressure: quantity<number>("gaugePressure", {
-        about: "Greatest pressure in the line",
-        example: '150, or "10 bar"',
-        range: "above 0",
+export const COLLAPSEPRESSURE = defineEntry({
+  id: "COLLAPSEPRESSURE",
+  group: "Estimate",
+  summary: "Pressure difference under which polyethylene pipe buckles, and whether it stands a full vacuum",
+  method:
+    "2 E/(1 − μ²) × (1/(DR − 1))³ × 0.95 for a pipe 3 % out of round that nothing supports, at 73 °F (23 °C): E 110 000 psi for hours, 28 000 psi for 50 years, μ 0.45, from memory. “Stands a full vacuum” where the long-term pressure is at least twice a standard atmosphere; common practice goes to DR 13.5 or lower on continuous suction, and to DR 11 where it is warm or out of round. Soil, traffic, kinks and heat need their own check. Other pipe and hose is refused: ask the maker.",
+  cites: pipeCollapseCites,
+  parameters: { pipe: pipe("Polyethylene pipe of a dimension ratio") },
+  answer: {
+    kind: "record",
+    name: "collapse under vacuum",
+    columns: {
+      dimensionRatio: { name: "dimension ratio" },
+      shortTerm: { name: "for hours", quantity: "pressureDifference" },
+      longTerm: { name: "for 50 years", quantity: "pressureDifference" },
+      factor: { name: "times a full vacuum" },
+      verdict: { name: "verdict" },
+    },
+  },
+  examples: [
+    {
+      args: ["10in HDPE DR17"],
+      part: [1, 2],
+      answer: 16.3,
+      within: 0.1,
+      source: "by hand: 2 × 28 000/(1 − 0.45²)/16³ × 0.95 psi",
+    },
+    {
+      args: ["10in HDPE DR17"],
+      part: [1, 4],
+      answer: "does not stand a full vacuum",
+      source: "by hand: 16.3 psi is 1.1 times 14.7 psi, below twice",
+    },
+  ],
+  run: (inputs) =>
+    andThen(pipeCollapse(inputs.pipe), ({ dimensionRatio, shortTerm, longTerm, factor, holds }) =>
+      succeed({
+        dimensionRatio,
+        shortTerm,
+        longTerm,
+        factor,
+        verdict: holds ? "stands a full vacuum" : "does not stand a full vacuum",
       }),
-      angle,
-      flow: zeroDoubted(
-        quantity<number | null>("flow", {
-          about: "Flow, for the momentum",
-          range: "0 or more",
-          whenLeftOut: { value: null, shown: "momentum is left out" },
-        }),
-      ),
-      specificGravity: specificGravity("SG of the liquid"),
-    },
-    answer: { kind: "quantity", name: "thrust", quantity: "force" },
-    examples: [
-      {
-        args: ["8in sch40", 150, 90],
-        answer: 10612,
-        within: 5,
-        source: "by hand: 2 × 150 psi × π/4 × 7.981² in² × sin 45°",
-      },
-      {
-        args: ["ID 300 mm rough 0.05 mm", 10, 45, null, null, "METRIC"],
-        answer: 54100,
-        within: 50,
-        source: "by hand: 2 × 1 MPa × π/4 × 0.3² m² × sin 22.5°",
-      },
-    ],
-    run: ({ specificGravity, ...inputs }) =>
-      thrust({ ...inputs, density: specificGravity * SPECIFIC_GRAVITY_REFERENCE }),
-  }),
-
-  defineEntry({
-    id: "COLLAPSEPRESSURE",
-    group: "Estimate",
-    summary: "Pressure difference under which polyethylene pipe buckles, and whether it stands a full vacuum",
-    method:
-      "2 E/(1 − μ²) × (1/(DR − 1))³ × 0.95 for a pipe 3 % out of round that nothing supports, at 73 °F (23 °C): E 110 000 psi for hours, 28 000 psi for 50 years, μ 0.45, from memory. “Stands a full vacuum” where the long-term pressure is at least twice a standard atmosphere; common practice goes to DR 13.5 or lower on continuous suction, and to DR 11 where it is warm or out of round. Soil, traffic, kinks and heat need their own check. Other pipe and hose is refused: ask the maker.",
-    cites: pipeCollapseCites,
-    parameters: { pipe: pipe("Polyethylene pipe of a dimension ratio") },
-    answer: {
-      kind: "record",
-      name: "collapse under vacuum",
-      columns: [
-        { name: "dimension ratio" },
-        { name: "for hours", quantity: "pressureDifference" },
-        { name: "for 50 years", quantity: "pressureDifference" },
-        { name: "times a full vacuum" },
-        { name: "verdict" },
-      ],
-    },
-    examples: [
-      {
-        args: ["10in HDPE DR17"],
-        part: [1, 2],
-        answer: 16.3,
-        within: 0.1,
-        source: "by hand: 2 × 28 000/(1 − 0.45²)/16³ × 0.95 psi",
-      },
-      {
-        args: ["10in HDPE DR17"],
-        part: [1, 4],
-        answer: "does not stand a full vacuum",
-        source: "by hand: 16.3 psi is 1.1 times 14.7 psi, below twice",
-      },
-    ],
-    run: (inputs) =>
-      andThen(pipeCollapse(inputs.pipe), ({ dimensionRatio, shortTerm, longTerm, factor, holds }) =>
-        succeed([
-          dimensionRatio,
-          shortTerm,
-          longTerm,
-          factor,
-          holds ? "stands a full vacuum" : "does not stand a full vacuum",
-        ]),
-      ),
-  }),
-];
+    ),
+});

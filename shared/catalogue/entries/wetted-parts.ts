@@ -1,9 +1,10 @@
 import { andThen, succeed } from "../../../src/basis/result.ts";
 import { constituentsNamed, NOTHING_ELSE } from "../../../src/material/constituent.ts";
 import { materialChoice } from "../../../src/material/material-choice.ts";
+import type { MaterialOption } from "../../../src/material/metal-choice.ts";
 import { RUBBER_LINING } from "../../../src/material/soft-parts.ts";
 import { CONSTITUENTS, type Constituent, wettedDutyMethod } from "../../../src/material/wetted-duty.ts";
-import { defineEntry, type Entry, type Row } from "../entry.ts";
+import { defineEntry } from "../entry.ts";
 import { quantity, text } from "../parameter.ts";
 import { dissolved, LIQUID_ON_METAL, NOT_STATED } from "../parameters/wetted-duty.ts";
 import { MATERIAL_COLUMNS, materialRows, RULES_IN_WORDS } from "./materials.ts";
@@ -11,9 +12,7 @@ import { MATERIAL_COLUMNS, materialRows, RULES_IN_WORDS } from "./materials.ts";
 /** The kinds of wetted parts in the order they are listed. */
 type Kind = "metal" | "lining" | "elastomer" | "seal faces" | "dry parts";
 
-const MATERIAL_PLACE = MATERIAL_COLUMNS.findIndex(({ name }) => name === "material");
-
-const wettedParts = defineEntry({
+export const WETTEDPARTS = defineEntry({
   id: "WETTEDPARTS",
   group: "Materials",
   summary: "Materials of every wetted part by kind, ranked for the liquid, its particles, oxidisers and make-up",
@@ -21,12 +20,12 @@ const wettedParts = defineEntry({
   cites: [...wettedDutyMethod.cites, { source: "iso-15156", at: "hardness and material limits for sour service" }],
   parameters: {
     ...LIQUID_ON_METAL,
-    particleSize: quantity<number | null>("size", {
+    particleSize: quantity("size", {
       about: "Size of the largest particles",
       range: "above 0, and no larger than the free passage",
       whenLeftOut: NOT_STATED,
     }),
-    freePassage: quantity<number | null>("size", {
+    freePassage: quantity("size", {
       about: "Largest sphere the impeller passes, from the pump maker",
       range: "above 0",
       whenLeftOut: NOT_STATED,
@@ -46,7 +45,7 @@ const wettedParts = defineEntry({
       constituentsNamed,
     ),
   },
-  answer: { kind: "table", name: "wetted parts", columns: [{ name: "kind" }, ...MATERIAL_COLUMNS] },
+  answer: { kind: "table", name: "wetted parts", columns: { kind: { name: "kind" }, ...MATERIAL_COLUMNS } },
   examples: [
     {
       args: [7, 25, 50, 3, "soft", 5, 50, "0 mg/L", NOTHING_ELSE, "SI"],
@@ -63,15 +62,16 @@ const wettedParts = defineEntry({
   ],
   run: ({ solidsByWeight: solids, hardness: particle, freePassage: passage, ...liquid }, { unitSet }) =>
     andThen(materialChoice({ ...liquid, solids, particle, passage }), ({ wetEnd, elastomers, sealFaces, dryParts }) => {
-      const rows = (options: typeof wetEnd, kind: (row: Row) => Kind): readonly Row[] =>
-        materialRows(options, unitSet).map((row) => [kind(row), ...row]);
+      const rows = (options: readonly MaterialOption[], kind: Kind) =>
+        materialRows(options, unitSet).map((row) => ({
+          kind: row.material === RUBBER_LINING ? "lining" : kind,
+          ...row,
+        }));
       return succeed([
-        ...rows(wetEnd, (row) => (row[MATERIAL_PLACE] === RUBBER_LINING ? "lining" : "metal")),
-        ...rows(elastomers, () => "elastomer"),
-        ...rows(sealFaces, () => "seal faces"),
-        ...rows([dryParts], () => "dry parts"),
+        ...rows(wetEnd, "metal"),
+        ...rows(elastomers, "elastomer"),
+        ...rows(sealFaces, "seal faces"),
+        ...rows([dryParts], "dry parts"),
       ]);
     }),
 });
-
-export const wettedPartsEntries: readonly Entry[] = [wettedParts];

@@ -1,9 +1,9 @@
 import { amount, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { headToleranceOf, UNSTATED_HEAD_TOLERANCE } from "../../../src/pressure/greatest-head.ts";
-import { quantity, type SingleParameter } from "../parameter.ts";
+import { type OptionalParameter, quantity } from "../parameter.ts";
 import { zeroDoubted } from "./zero-doubted.ts";
 
-const percent = quantity<number | null>("percent", {
+const percent = quantity("percent", {
   about:
     'How far the head may come out above the curve, in percent (5 means 5 %), or the acceptance grade: "1B", "1U", "2B", "2U", "3B"',
   example: '5, "5 %" or "2B"',
@@ -17,7 +17,7 @@ const percentDoubted = zeroDoubted(percent);
  * Head tolerance, a fraction; null where left out. A number between 0 and 1 is a fraction typed as a percentage, as a
  * cell shown in percent holds it, and is refused.
  */
-export const headTolerance: SingleParameter<number | null> = {
+export const headTolerance: OptionalParameter<number | null> = {
   ...percent,
   read: (cell, reading): Result<number | null> => {
     const { name } = reading;

@@ -2,7 +2,7 @@ import { DEFAULT_TEMPERATURE, DESCRIPTION_EXAMPLE } from "../../../src/liquid/de
 import type { Liquid } from "../../../src/liquid/liquid.ts";
 import { LIQUID_NAMES, liquidNamed } from "../../../src/liquid/liquid-name.ts";
 import { WATER } from "../../../src/liquid/water.ts";
-import { quantity, type SingleParameter, text } from "../parameter.ts";
+import { type OptionalParameter, quantity, type SingleParameter, text } from "../parameter.ts";
 import { zeroDoubted } from "./zero-doubted.ts";
 
 const liquidFacts = {
@@ -15,13 +15,13 @@ const liquidFacts = {
 export const statedLiquid: SingleParameter<Liquid> = text<Liquid>(liquidFacts, liquidNamed);
 
 /** The liquid pumped: a name or a description. Water where left out. */
-export const liquid: SingleParameter<Liquid> = text<Liquid>(
+export const liquid: OptionalParameter<Liquid> = text<Liquid>(
   { ...liquidFacts, whenLeftOut: { value: WATER, shown: '"water"' } },
   liquidNamed,
 );
 
 /** Temperature of the liquid, K. Exactly 20 °C where left out. */
-export const temperature: SingleParameter<number> = zeroDoubted(
+export const temperature: OptionalParameter<number> = zeroDoubted(
   quantity("temperature", {
     about: "Temperature of the liquid",
     example: '68, or "20 degC"',

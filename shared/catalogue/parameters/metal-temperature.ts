@@ -1,9 +1,9 @@
-import { quantity, type SingleParameter } from "../parameter.ts";
+import { type OptionalParameter, quantity } from "../parameter.ts";
 import { zeroDoubted } from "./zero-doubted.ts";
 
 /** Temperature a flange is rated at, K; null where left out. */
-export const metalTemperature: SingleParameter<number | null> = zeroDoubted(
-  quantity<number | null>("temperature", {
+export const metalTemperature: OptionalParameter<number | null> = zeroDoubted(
+  quantity("temperature", {
     about: "Temperature of the metal, taken as that of the liquid",
     example: '180, or "80 degC"',
     range: "-20 °F (-29 °C) to the end of the table",

@@ -1,10 +1,10 @@
-import { choice, type SingleParameter } from "../parameter.ts";
+import { choice, type OptionalParameter } from "../parameter.ts";
 
 /** A choice that the function makes itself where it is left out. */
 export function openChoice<const C extends string>(
   choices: readonly C[],
   about: string,
   shown: string,
-): SingleParameter<C | null> {
+): OptionalParameter<C | null> {
   return { ...choice(choices, { about }), fallback: null, whenLeftOut: shown };
 }

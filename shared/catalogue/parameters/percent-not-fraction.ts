@@ -1,14 +1,11 @@
 import { type Finding, fail, type Result } from "../../../src/basis/result.ts";
-import { quantity, type SingleParameter } from "../parameter.ts";
-
-type Options = Parameters<typeof quantity<number>>[1];
+import type { SingleParameter } from "../parameter.ts";
 
 /**
  * A share in percent, with which money is reckoned: 30 for 30 %. A bare 0.3 is refused, for it may stand for 30 % or for
  * 0.3 %; the text "0.3 %" is taken as it says.
  */
-export function percentNotFraction(options: Options): SingleParameter<number> {
-  const percent = quantity<number>("percent", options);
+export function percentNotFraction<P extends SingleParameter<number>>(percent: P): P {
   return {
     ...percent,
     read: (cell, reading): Result<number> => {

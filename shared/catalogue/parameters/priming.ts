@@ -9,7 +9,7 @@ import { zeroDoubted } from "./zero-doubted.ts";
 export const suctionLine = line("The suction line, from the liquid to the pump, with all of its length");
 
 export const suctionLift = zeroDoubted(
-  quantity<number>("head", {
+  quantity("head", {
     about: "Height of the pump datum above the liquid surface: positive for a lift, negative for a flooded suction",
   }),
 );
@@ -19,7 +19,7 @@ export const altitude = quantity("elevation", {
   whenLeftOut: { value: 0, shown: "0, sea level" },
 });
 
-const capacityNumber = quantity<number>("freeAirFlow", { about: "Free air" });
+const capacityNumber = quantity("freeAirFlow", { about: "Free air" });
 
 /** A plain number is the capacity alone; a text may state blank-off and leak as well. Read it with `airPumpOf`. */
 export const airPumpCapacity: SingleParameter<number | StatedAirPump> = {
@@ -37,7 +37,7 @@ export function airPumpOf(stated: number | StatedAirPump): StatedAirPump {
 }
 
 export const casingVolume = zeroDoubted(
-  quantity<number | null>("volume", {
+  quantity("volume", {
     about: "Air in the pump casing and the priming chamber",
     range: "0 or more",
     whenLeftOut: { value: null, shown: "none counted, with a caution" },

@@ -1,7 +1,7 @@
 import { readQuantity } from "../../../src/basis/quantity-text.ts";
 import { amount, andThen, type Result, succeed } from "../../../src/basis/result.ts";
 import { PARTICLE_NAMES, type Particle, particleNamed } from "../../../src/material/particle.ts";
-import { quantity, type SingleParameter, text } from "../parameter.ts";
+import { type OptionalParameter, quantity, text } from "../parameter.ts";
 import { zeroDoubted } from "./zero-doubted.ts";
 
 /** Of whatever is left out: nothing stands in its place. */
@@ -14,8 +14,8 @@ export function dissolved(facts: {
   readonly about: string;
   readonly example: string;
   readonly range: string;
-}): SingleParameter<number | null> {
-  const concentration = quantity<number | null>("concentration", { ...facts, whenLeftOut: NOT_STATED });
+}): OptionalParameter<number | null> {
+  const concentration = quantity("concentration", { ...facts, whenLeftOut: NOT_STATED });
   return zeroDoubted({
     ...concentration,
     read: (cell, reading): Result<number | null> => {
@@ -38,9 +38,9 @@ export function dissolved(facts: {
 
 /** What both functions that rank materials take first, in the order of their arguments. */
 export const LIQUID_ON_METAL = {
-  pH: quantity<number>("ratio", { about: "pH of the liquid", example: "7", range: "0 to 14" }),
+  pH: quantity("ratio", { about: "pH of the liquid", example: "7", range: "0 to 14" }),
   temperature: zeroDoubted(
-    quantity<number | null>("temperature", {
+    quantity("temperature", {
       about: "Greatest temperature of the liquid",
       example: '77, or "25 degC"',
       whenLeftOut: NOT_STATED,
@@ -52,7 +52,7 @@ export const LIQUID_ON_METAL = {
     range: "0 or more; sea water has some 19 000 mg/L",
   }),
   solidsByWeight: zeroDoubted(
-    quantity<number | null>("percent", {
+    quantity("percent", {
       about: "Solids in percent of the weight of the slurry: 3 means 3 %",
       example: "3",
       range: "0 to below 70",

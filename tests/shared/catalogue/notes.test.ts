@@ -1,6 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { call } from "../../../shared/catalogue/call.ts";
-import { liquidAndSiteEntries, liquidListEntries } from "../../../shared/catalogue/entries/liquid-and-site.ts";
+import {
+  ATMOSPHERE,
+  DENSITY,
+  INUNITS,
+  LIQUIDS,
+  VAPORPRESSURE,
+  VISCOSITY,
+} from "../../../shared/catalogue/entries/liquid-and-site.ts";
 import { notesEntry } from "../../../shared/catalogue/entries/notes.ts";
 import { defineEntry } from "../../../shared/catalogue/entry.ts";
 import { text } from "../../../shared/catalogue/parameter.ts";
@@ -33,7 +40,7 @@ const rangeReader = defineEntry({
   run: () => succeed("read"),
 });
 
-const notes = notesEntry([...liquidAndSiteEntries, ...liquidListEntries, rangeReader]);
+const notes = notesEntry([DENSITY, VISCOSITY, VAPORPRESSURE, ATMOSPHERE, INUNITS, LIQUIDS, rangeReader]);
 
 function notesOf(...args: readonly Argument[]): Cell | readonly (readonly Cell[])[] {
   const outcome = call(notes, args);

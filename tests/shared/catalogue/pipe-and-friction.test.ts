@@ -1,23 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { call } from "../../../shared/catalogue/call.ts";
-import { pipeAndFrictionEntries } from "../../../shared/catalogue/entries/pipe-and-friction.ts";
 import { cell, numberIn, refusal, remarks } from "../../support/cells.ts";
-
-describe("the examples", () => {
-  const examples = pipeAndFrictionEntries.flatMap((entry) =>
-    entry.examples.map((example) => ({ entry, example, id: entry.id })),
-  );
-
-  it.each(examples)("of $id come out: $example.source", ({ entry, example: { args, part, answer, within } }) => {
-    const outcome = call(entry, args);
-    if (!outcome.ok) throw new Error(outcome.error.message);
-    const rows = outcome.value as readonly (readonly unknown[])[];
-    const found = part === undefined ? outcome.value : rows[part[0]]?.[part[1]];
-    if (typeof answer === "string") expect(found).toBe(answer);
-    else expect(Math.abs((found as number) - answer)).toBeLessThanOrEqual(within as number);
-  });
-});
 
 describe("units", () => {
   const flows = fc.double({ min: 1, max: 5000, noNaN: true });

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { call } from "../../../shared/catalogue/call.ts";
 import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
-import { pipeListEntries } from "../../../shared/catalogue/entries/pipe-list.ts";
 import type { Argument, Cell } from "../../../shared/cells/cell.ts";
 
 function answer(id: string, ...args: readonly Argument[]) {
@@ -15,17 +14,6 @@ function table(...args: readonly Argument[]): readonly (readonly Cell[])[] {
   if (!outcome.ok || !Array.isArray(outcome.value)) throw new Error("no table");
   return outcome.value;
 }
-
-const examples = pipeListEntries.flatMap(({ id, examples }) => examples.map((example) => ({ id, ...example })));
-
-it.each(examples)("$id $args answers as its source says", ({ id, args, part, answer: expected, within = 0 }) => {
-  const outcome = answer(id, ...args);
-  if (!outcome.ok) throw new Error(outcome.error.message);
-  const value =
-    part === undefined ? outcome.value : (outcome.value as readonly (readonly Cell[])[])[part[0]]?.[part[1]];
-  if (typeof expected === "number") expect(Math.abs((value as number) - expected)).toBeLessThanOrEqual(within);
-  else expect(value).toBe(expected);
-});
 
 describe("BORE", () => {
   it("spills over a column and keeps each refusal in its row", () => {

@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { call, type Outcome } from "../../../shared/catalogue/call.ts";
 import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
-import { systemAndSuctionEntries } from "../../../shared/catalogue/entries/system-and-suction.ts";
 import type { Entry } from "../../../shared/catalogue/entry.ts";
 import type { Argument, Cell } from "../../../shared/cells/cell.ts";
 import { unitOf } from "../../../src/basis/units.ts";
@@ -45,17 +44,6 @@ function message(outcome: Outcome): string {
   if (outcome.ok) throw new Error(`answered ${JSON.stringify(outcome.value)}`);
   return `${outcome.error.error} ${outcome.error.message}`;
 }
-
-describe("the examples of the help pages", () => {
-  const examples = systemAndSuctionEntries.flatMap((entry) => entry.examples.map((example) => ({ entry, example })));
-  it.each(examples)("$entry.id answers as its source: $example.source", ({ entry, example }) => {
-    const outcome = call(entry, example.args);
-    if (!outcome.ok) throw new Error(outcome.error.message);
-    const value = outcome.value as number | readonly (readonly Cell[])[];
-    const shown = typeof value === "number" ? value : value[example.part?.[0] ?? -1]?.[example.part?.[1] ?? -1];
-    expect(Math.abs((shown as number) - (example.answer as number))).toBeLessThanOrEqual(example.within ?? 0);
-  });
-});
 
 /** The same lengths, in feet and in metres. */
 function inMetres(rows: readonly (readonly Cell[])[], columns: readonly number[]): readonly (readonly Cell[])[] {
