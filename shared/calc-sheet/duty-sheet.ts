@@ -8,9 +8,9 @@ import { workOut } from "./work-out.ts";
 
 /** The calc sheet of a duty as typed, ready for any host; the errors where the duty is not complete. */
 export function dutySheet(typed: DutyText): Result<SheetSpec> {
-  const { duty, findings } = decodeDuty(typed);
+  const { duty, findings, isComplete } = decodeDuty(typed);
   const remarks = [...findings.values()].flat();
-  if (duty === undefined) return fail(remarks);
+  if (!isComplete) return fail(remarks);
   const plan = dutyPlan(duty);
   return succeed(layOut(plan, workOut(plan)), remarks);
 }

@@ -68,8 +68,8 @@ export interface ResultItem {
 
 export interface LineTableRow {
   readonly pipe: string;
-  /** In the plan's unit set. */
-  readonly length: number;
+  /** In the plan's unit set; as typed where it cannot be read. */
+  readonly length: number | string;
   readonly fittings: string;
 }
 

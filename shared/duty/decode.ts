@@ -7,15 +7,17 @@ import { decodeField, type Keep, leftOut } from "./decode-field.ts";
 import { decodePump, isBlankPump } from "./decode-pump.ts";
 import type { Duty, DutySegment, FieldState } from "./duty.ts";
 import { type DutyText, type LineKey, placeKey, type SegmentText } from "./duty-text.ts";
-import { amount } from "./field.ts";
+import { amount, meant } from "./field.ts";
 import { FIELD_KEYS, FIELDS, type FieldKey, type FieldValues } from "./fields.ts";
 import { RULES } from "./rules.ts";
 
 export interface Decoded {
-  /** The whole duty, once every field can be read. */
-  readonly duty: Duty | undefined;
+  /** As far as it can be read. */
+  readonly duty: Duty;
   /** What is wrong or worth a remark, by the place it concerns. */
   readonly findings: ReadonlyMap<string, readonly Finding[]>;
+  /** Whether nothing of it is wrong or still to be given. */
+  readonly isComplete: boolean;
 }
 
 /** Where nothing is stated, the system curve goes as far beyond the flow. */
@@ -36,12 +38,15 @@ export function decodeDuty(typed: DutyText): Decoded {
   const suctionLine = decodeLine("suctionLine", typed, keep);
   const dischargeLine = decodeLine("dischargeLine", typed, keep);
   const { values, state } = decodeFields(typed, [...suctionLine, ...dischargeLine], keep);
-  const pump =
-    typed.pump === undefined || isBlankPump(typed.pump) ? undefined : decodePump(typed.pump, typed.unitSet, keep);
-  const hasErrors = [...findings.values()].flat().some(({ severity }) => severity === "error");
-  if (hasErrors) return { duty: undefined, findings };
+  const isChosen = typed.pump !== undefined && !isBlankPump(typed.pump);
+  const pump = isChosen ? decodePump(typed.pump, typed.unitSet, keep) : undefined;
+  const pumpState = isChosen ? (pump === undefined ? "unreadable" : "stated") : "blank";
   const { unitSet, fields: texts, basis } = typed;
-  return { duty: { ...values, unitSet, texts, basis, state, suctionLine, dischargeLine, pump }, findings };
+  return {
+    duty: { ...values, unitSet, texts, basis, state, suctionLine, dischargeLine, pump, pumpState },
+    findings,
+    isComplete: [...findings.values()].flat().every(({ severity }) => severity !== "error"),
+  };
 }
 
 interface DecodedFields {
@@ -63,11 +68,9 @@ function decodeFields({ fields, unitSet }: DutyText, segments: readonly DutySegm
   }
   // Each key holds what its own field read.
   const read = values as FieldValues;
+  const pipes = segments.flatMap(({ segment }) => segment?.pipe ?? []);
   for (const { field, errors } of RULES) {
-    const found = errors(
-      read,
-      segments.map(({ segment }) => segment),
-    );
+    const found = errors(read, pipes);
     if (found.length === 0) continue;
     keep(field, fail(found));
     values[field] = undefined;
@@ -75,6 +78,8 @@ function decodeFields({ fields, unitSet }: DutyText, segments: readonly DutySegm
   }
   return { values: read, state };
 }
+
+const PIPE = meant((name) => pipeNamed(name), { label: "pipe", required: true, help: 'a name such as "6in sch40"' });
 
 const LENGTH = amount({
   label: "length",
@@ -90,29 +95,23 @@ function decodeLine(line: LineKey, typed: DutyText, keep: Keep): readonly DutySe
     const place = placeKey({ line, row: 0, column: "pipe" });
     keep(place, leftOut(LINE_NAMES[line], "one row at least: pipe, length, fittings"));
   }
-  return rows.flatMap(({ segment, row }) => {
-    const key = (column: keyof SegmentText): string => placeKey({ line, row, column });
-    const pipe = keep(
-      key("pipe"),
-      segment.pipe.trim() === "" ? leftOut("pipe", 'a name such as "6in sch40"') : pipeNamed(segment.pipe),
-    );
-    const length = keep(key("length"), decodeField(LENGTH, segment.length, typed.unitSet));
-    const counted = keep(key("fittings"), readFittings(segment.fittings, typed.unitSet));
-    if (pipe === undefined || length === undefined || counted === undefined) return [];
-    return [{ typed: segment, segment: { pipe, length, fittings: counted } }];
+  return rows.map(({ segment: texts, row }) => {
+    const wrong: Finding[] = [];
+    const read = <T>(column: keyof SegmentText, result: Result<T>): T | undefined => {
+      wrong.push(...result.findings.filter(({ severity }) => severity === "error"));
+      return keep(placeKey({ line, row, column }), result);
+    };
+    const pipe = read("pipe", decodeField(PIPE, texts.pipe, typed.unitSet));
+    const length = read("length", decodeField(LENGTH, texts.length, typed.unitSet));
+    const counted = read("fittings", readFittings(texts.fittings, typed.unitSet));
+    const isRead = pipe !== undefined && length !== undefined && counted !== undefined;
+    return { typed: texts, row, segment: isRead ? { pipe, length, fittings: counted } : undefined, wrong };
   });
 }
 
 function readFittings(given: string, unitSet: UnitSetName): Result<readonly CountedFitting[]> {
   if (given.trim() === "") return succeed([]);
   return fittings.read([[given]], { name: "fittings", unitSet, units: UNIT_SETS[unitSet] });
-}
-
-/** The labels of required fields and lines still blank. */
-export function missingFields(typed: DutyText): readonly string[] {
-  const fields = FIELD_KEYS.filter((key) => FIELDS[key].required && typed.fields[key].trim() === "");
-  const lines = (Object.keys(LINE_NAMES) as LineKey[]).filter((line) => typed[line].every(isBlank));
-  return [...fields.map((key) => FIELDS[key].label), ...lines.map((line) => LINE_NAMES[line])];
 }
 
 function isBlank({ pipe, length, fittings: given }: SegmentText): boolean {

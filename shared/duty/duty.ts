@@ -1,4 +1,5 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
+import type { Finding } from "../../src/basis/result.ts";
 import type { LineSegment } from "../../src/pipework/line.ts";
 import type { Arrangement } from "../../src/pump/head-curve.ts";
 import type { PumpCurve } from "../../src/pump/pump-curve.ts";
@@ -8,7 +9,17 @@ import type { FieldKey, FieldValues } from "./fields.ts";
 /** A row of a line: what was typed, and what it means. */
 export interface DutySegment {
   readonly typed: SegmentText;
-  readonly segment: LineSegment;
+  /** Its place in the line as typed, blank rows counted. */
+  readonly row: number;
+  /** Undefined where a cell of the row cannot be read; what is wrong then. */
+  readonly segment: LineSegment | undefined;
+  readonly wrong: readonly Finding[];
+}
+
+/** A line as the methods take one; undefined without a row, or where one cannot be read. */
+export function segmentsOf(rows: readonly DutySegment[]): readonly LineSegment[] | undefined {
+  const segments = rows.flatMap(({ segment }) => segment ?? []);
+  return segments.length > 0 && segments.length === rows.length ? segments : undefined;
 }
 
 /** The chosen pump, read. Ratios are of the speed and diameter its curve was drawn at. */
@@ -35,10 +46,12 @@ export interface Duty extends FieldValues {
   readonly texts: Readonly<Record<FieldKey, string>>;
   readonly basis: Readonly<Partial<Record<FieldKey, string>>>;
   readonly state: Readonly<Record<FieldKey, FieldState>>;
+  /** Without their blank rows. */
   readonly suctionLine: readonly DutySegment[];
   readonly dischargeLine: readonly DutySegment[];
-  /** Missing until a pump is chosen. */
+  /** Undefined until a pump is chosen, and where a box of it cannot be read. */
   readonly pump: DutyPump | undefined;
+  readonly pumpState: Exclude<FieldState, "assumed">;
 }
 
 /** Whether the pump stands above the liquid it draws from. */

@@ -1,9 +1,8 @@
 import { errorOf, type Input } from "../../src/basis/method.ts";
 import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
-import { readNumber, splitAmount } from "../../src/basis/quantity-text.ts";
-import { andThen, type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
+import { andThen, fail, type Result, succeed } from "../../src/basis/result.ts";
 import { fractionDoubted } from "../catalogue/parameters/percent-not-fraction.ts";
-import { readAmount } from "./read-amount.ts";
+import { bareNumber, readAmount } from "./read-amount.ts";
 
 /** Where the value of a box must lie, in the engine's unit. An input of a method will do. */
 export type Bounds = Pick<Input, "above" | "atLeast" | "atMost" | "below">;
@@ -68,17 +67,11 @@ export function percent(options: Omit<AmountOptions, "quantity">): AmountField {
   return {
     ...field,
     read: (text, unitSet, subject) => {
-      const doubt = fractionIn(text, subject);
+      const bare = bareNumber(text);
+      const doubt = bare === undefined ? undefined : fractionDoubted(bare, subject);
       return doubt === undefined ? field.read(text, unitSet, subject) : fail([doubt]);
     },
   };
-}
-
-function fractionIn(text: string, subject: string): Finding | undefined {
-  const parts = splitAmount(text);
-  if (parts?.unit !== "") return undefined;
-  const bare = readNumber(parts.number, subject);
-  return bare.ok ? fractionDoubted(bare.value, subject) : undefined;
 }
 
 /** One of a few names, in their own spelling. */

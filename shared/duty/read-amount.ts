@@ -9,3 +9,11 @@ export function readAmount(typed: string, quantity: Quantity, units: UnitSetName
   if (parts === undefined || parts.unit !== "") return readQuantity(typed, quantity, subject);
   return andThen(readNumber(parts.number, subject), (value) => succeed(toEngine(value, UNIT_SETS[units][quantity])));
 }
+
+/** The number of a text that states no unit. */
+export function bareNumber(typed: string): number | undefined {
+  const parts = splitAmount(typed);
+  if (parts?.unit !== "") return undefined;
+  const read = readNumber(parts.number, "number");
+  return read.ok ? read.value : undefined;
+}

@@ -1,12 +1,12 @@
 import { outOfRange } from "../../src/basis/method.ts";
 import type { Finding, Side } from "../../src/basis/result.ts";
-import type { LineSegment } from "../../src/pipework/line.ts";
+import type { Pipe } from "../../src/pipework/pipe.ts";
 import { FIELDS, type FieldKey, type FieldValues } from "./fields.ts";
 
 /** What a field must be held against beside its own bounds: the errors, to be said at its box. */
 interface Rule {
   readonly field: FieldKey;
-  readonly errors: (values: FieldValues, segments: readonly LineSegment[]) => readonly Finding[];
+  readonly errors: (values: FieldValues, pipes: readonly Pipe[]) => readonly Finding[];
 }
 
 const NONE: readonly Finding[] = [];
@@ -51,8 +51,8 @@ export const RULES: readonly Rule[] = [
   },
   {
     field: "agedRoughness",
-    errors: ({ agedRoughness }, segments) => {
-      const half = Math.min(...segments.map(({ pipe }) => pipe.bore)) / 2;
+    errors: ({ agedRoughness }, pipes) => {
+      const half = Math.min(...pipes.map(({ bore }) => bore)) / 2;
       return agedRoughness === undefined || agedRoughness < half
         ? NONE
         : beyond("agedRoughness", agedRoughness, "below", half);

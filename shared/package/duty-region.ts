@@ -9,7 +9,7 @@ import { standardAtmosphere } from "../../src/site/atmosphere.ts";
 import { suctionState } from "../../src/suction/suction-state.ts";
 import { specificSpeedOf } from "../calc-sheet/sections/preferred-region.ts";
 import { isRange } from "../cells/cell.ts";
-import { type Duty, type DutyPump, hasFields } from "../duty/duty.ts";
+import { type Duty, type DutyPump, hasFields, segmentsOf } from "../duty/duty.ts";
 import type { WorkedDuty } from "./worked-duty.ts";
 
 const NEEDED = [
@@ -30,7 +30,8 @@ const NEEDED = [
 export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result<DutyRegion> {
   const { speedRatio, trimRatio, curve, count, arrangement } = pump;
   // What is missing is said at its box.
-  if (!hasFields(duty, ...NEEDED)) return fail([]);
+  const suctionLine = segmentsOf(duty.suctionLine);
+  if (!hasFields(duty, ...NEEDED) || suctionLine === undefined) return fail([]);
   const { acceptanceGrade, leastStaticHead, greatestStaticHead, npshMargin } = duty;
   const normal = duty.deliveryLevel - duty.sourceLevel;
   const running = runningPump({ curve, speedRatio, trimRatio });
@@ -43,7 +44,6 @@ export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result
   if (agedPipe !== undefined && !agedPipe.ok) return agedPipe;
   if (!state.ok) return state;
   if (!air.ok) return air;
-  const suctionLine = duty.suctionLine.map(({ segment }) => segment);
   const specificSpeed = specificSpeedOf(pump);
   const [lower, upper] = acceptanceGrade?.head ?? [0, 0];
   return dutyRegion({

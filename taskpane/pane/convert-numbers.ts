@@ -2,8 +2,8 @@ import type { CurvePointText, DutyText, LineKey, Place, PumpText, SegmentText } 
 import type { Field } from "../../shared/duty/field.ts";
 import { CURVE_POINT, POINT_COLUMNS, PUMP_BOXES, PUMP_KEYS } from "../../shared/duty/fields/pump.ts";
 import { FIELD_KEYS, FIELDS } from "../../shared/duty/fields.ts";
+import { bareNumber } from "../../shared/duty/read-amount.ts";
 import { type Quantity, UNIT_SETS, type UnitSetName } from "../../src/basis/quantities.ts";
-import { readNumber, splitAmount } from "../../src/basis/quantity-text.ts";
 import { fromEngine, toEngine } from "../../src/basis/units.ts";
 
 /** Figures a converted number keeps: there and back again gives what was typed. */
@@ -15,7 +15,7 @@ const FIGURES = 6;
  */
 export function numbersThatDiffer(duty: DutyText, unitSet: UnitSetName): readonly Place[] {
   const differs = (text: string, quantity: Quantity): boolean =>
-    UNIT_SETS[duty.unitSet][quantity] !== UNIT_SETS[unitSet][quantity] && plainNumber(text) !== undefined;
+    UNIT_SETS[duty.unitSet][quantity] !== UNIT_SETS[unitSet][quantity] && bareNumber(text) !== undefined;
   const fields = FIELD_KEYS.filter((key) => {
     const { quantity } = FIELDS[key];
     return quantity !== undefined && differs(duty.fields[key], quantity);
@@ -44,7 +44,7 @@ function pumpNumbers(pump: PumpText, differs: (text: string, quantity: Quantity)
 /** The same duty in another unit set: plain numbers converted to six figures, every other text as it is. */
 export function convertNumbers(duty: DutyText, unitSet: UnitSetName): DutyText {
   const converted = (text: string, quantity: Quantity): string => {
-    const value = plainNumber(text);
+    const value = bareNumber(text);
     if (value === undefined) return text;
     const from = UNIT_SETS[duty.unitSet][quantity];
     const to = UNIT_SETS[unitSet][quantity];
@@ -79,11 +79,4 @@ function convertPump(pump: PumpText, converted: (text: string, quantity: Quantit
       ) as unknown as CurvePointText,
   );
   return { ...pump, ...boxes, points };
-}
-
-function plainNumber(text: string): number | undefined {
-  const parts = splitAmount(text);
-  if (parts === undefined || parts.unit !== "") return undefined;
-  const read = readNumber(parts.number, "number");
-  return read.ok ? read.value : undefined;
 }

@@ -23,6 +23,9 @@ export interface OpenPoint {
 
 /** Everything the views show that follows from what is typed. */
 export interface WorkedOut {
+  /** As far as it can be read. */
+  readonly read: Duty;
+  /** Once it is complete. */
   readonly duty: Duty | undefined;
   readonly results: HeadAndSuction | undefined;
   /** Nothing until a pump is chosen. */
@@ -70,13 +73,15 @@ export function workedOut(typed: DutyText): WorkedOut {
 let last: { readonly typed: DutyText; readonly worked: WorkedOut } | undefined;
 
 function workOutAnew(typed: DutyText): WorkedOut {
-  const { duty, findings } = decodeDuty(typed);
+  const { duty: read, findings, isComplete } = decodeDuty(typed);
+  const duty = isComplete ? read : undefined;
   const { results, pump, fault } = duty === undefined ? {} : resultsOf(duty);
   const points = pointsOf(typed);
   const isLeftOut = ({ code }: Finding): boolean => code === "left-out";
   const errorsAt = (key: string): readonly Finding[] =>
     (findings.get(key) ?? NONE).filter(({ severity }) => severity === "error");
   return {
+    read,
     duty,
     results,
     pump,
@@ -86,7 +91,7 @@ function workOutAnew(typed: DutyText): WorkedOut {
     at: (key) => (findings.get(key) ?? NONE).filter((finding) => !isLeftOut(finding)),
     segmentAt: (line, row) => {
       if (duty === undefined || results === undefined) return undefined;
-      const index = workedRows(typed, duty, line).indexOf(row);
+      const index = duty[line].findIndex((segment) => segment.row === row);
       const segment = results[line][index];
       if (segment === undefined) return undefined;
       return { ...segment, findings: withoutRepeats(findingsUnder(results, `${line}.${index}.`)) };
@@ -131,15 +136,6 @@ function pumpPoints({ points }: PumpText): readonly OpenPoint[] {
     })),
   );
   return [...boxes, ...cells, { place: CURVE_PLACE, name: "Pump curve" }];
-}
-
-/** The rows of the pane that the duty's rows came from; blank rows are left out of a duty. */
-function workedRows(typed: DutyText, duty: Duty, line: LineKey): readonly number[] {
-  const rows: number[] = [];
-  typed[line].forEach((segment, row) => {
-    if (duty[line][rows.length]?.typed === segment) rows.push(row);
-  });
-  return rows;
 }
 
 function findingsUnder({ findings }: HeadAndSuction, start: string): readonly Finding[] {

@@ -4,13 +4,12 @@ import { dutyPlan } from "../../shared/calc-sheet/duty-plan.ts";
 import { dutySheet } from "../../shared/calc-sheet/duty-sheet.ts";
 import { workOut } from "../../shared/calc-sheet/work-out.ts";
 import type { Cell } from "../../shared/cells/cell.ts";
-import { decodeDuty } from "../../shared/duty/decode.ts";
 import type { DutyText } from "../../shared/duty/duty-text.ts";
 import type { FieldKey } from "../../shared/duty/fields.ts";
 import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
 import { serve } from "../../tools/serve.mjs";
 import { builtPages, startChromium, watchedPage } from "../support/browser.ts";
-import { QUARRY } from "../support/duty-of.ts";
+import { dutyRead, QUARRY } from "../support/duty-of.ts";
 
 // The whole way a user goes: the page, the pane, the button, the sheet, an input cell, the answers.
 
@@ -76,9 +75,7 @@ async function writeSheet(): Promise<string> {
 
 /** Holds the main results of a written sheet against the engine, for the duty given. */
 async function expectAnswers(sheet: string, typed: DutyText): Promise<void> {
-  const { duty } = decodeDuty(typed);
-  if (duty === undefined) throw new Error("the duty is not complete");
-  const { cells } = workOut(dutyPlan(duty));
+  const { cells } = workOut(dutyPlan(dutyRead(typed)));
   const keys = Object.keys(MAIN_RESULTS) as (keyof typeof MAIN_RESULTS)[];
   const shown = await read(...keys.map((key) => `${quotedSheetName(sheet)}!${key}`));
   keys.forEach((key, i) => {

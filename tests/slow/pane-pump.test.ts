@@ -1,7 +1,6 @@
 import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { decodeDuty } from "../../shared/duty/decode.ts";
-import { hasFields } from "../../shared/duty/duty.ts";
+import { hasFields, segmentsOf } from "../../shared/duty/duty.ts";
 import type { DutyText } from "../../shared/duty/duty-text.ts";
 import { inventedPumps } from "../../shared/pump-table/library/library.ts";
 import { figures } from "../../shared/text/words.ts";
@@ -11,7 +10,7 @@ import type { RankedPump } from "../../src/pump/selection.ts";
 import { selectionSystem } from "../../src/pump/selection-duty.ts";
 import { candidatesOf } from "../../taskpane/pane/pump/candidates.ts";
 import { rankingOf } from "../../taskpane/pane/pump/ranking.ts";
-import { QUARRY } from "../support/duty-of.ts";
+import { dutyRead, QUARRY } from "../support/duty-of.ts";
 import {
   expectNoAxeViolations,
   expectNoSidewaysScroll,
@@ -172,17 +171,18 @@ describe.each([{ width: 320 }, { width: 450 }])("pumps in a pane of $width px", 
     expect(await textOf(cards.first().locator(".mark.chosen"))).toBe("chosen");
 
     // The engine's operating point on the system as stated, without the margin.
-    const { duty } = decodeDuty(quarry);
-    if (duty === undefined || !hasFields(duty, "flow", "liquid", "temperature", "sourceLevel", "deliveryLevel")) {
-      throw new Error("no duty");
-    }
+    const duty = dutyRead(quarry);
+    const suctionLine = segmentsOf(duty.suctionLine);
+    const dischargeLine = segmentsOf(duty.dischargeLine);
+    if (!hasFields(duty, "flow", "liquid", "temperature", "sourceLevel", "deliveryLevel")) throw new Error("no duty");
+    if (suctionLine === undefined || dischargeLine === undefined) throw new Error("no lines");
     const liquid = duty.liquid.at(duty.temperature);
     if (!liquid.ok) throw new Error("no liquid");
     const system = selectionSystem({
       flow: duty.flow,
       staticHead: duty.deliveryLevel - duty.sourceLevel,
-      suctionLine: duty.suctionLine.map(({ segment }) => segment),
-      dischargeLine: duty.dischargeLine.map(({ segment }) => segment),
+      suctionLine,
+      dischargeLine,
       pressureDifference: 0,
       liquid: liquid.value,
     });
@@ -239,8 +239,8 @@ describe.each([{ width: 320 }, { width: 450 }])("pumps in a pane of $width px", 
   it("fit with a whole range, every help open and mistakes in the curve", async () => {
     const page = await openQuarry({ width });
     await page.locator(".ranked-pump").first().getByRole("button").click();
-    const { duty } = decodeDuty(quarry);
-    const normal = feet((duty?.deliveryLevel ?? 0) - (duty?.sourceLevel ?? 0));
+    const { deliveryLevel = 0, sourceLevel = 0 } = dutyRead(quarry);
+    const normal = feet(deliveryLevel - sourceLevel);
     await page.locator("#duty-leastStaticHead").fill(String(normal - 8));
     await page.locator("#duty-greatestStaticHead").fill(String(normal + 8));
     await page.locator("#duty-agedRoughness").fill("0.01");

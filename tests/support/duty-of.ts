@@ -29,8 +29,8 @@ export function dutyOf(fields: Fields = {}, change: Partial<DutyText> = {}): Dut
 }
 
 export function dutyRead(typed: DutyText): Duty {
-  const { duty, findings } = decodeDuty(typed);
-  if (duty === undefined) throw new Error(JSON.stringify([...findings]));
+  const { duty, findings, isComplete } = decodeDuty(typed);
+  if (!isComplete) throw new Error(JSON.stringify([...findings]));
   return duty;
 }
 

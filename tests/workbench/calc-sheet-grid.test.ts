@@ -3,14 +3,13 @@ import { dutyPlan } from "../../shared/calc-sheet/duty-plan.ts";
 import { dutySheet } from "../../shared/calc-sheet/duty-sheet.ts";
 import { workOut } from "../../shared/calc-sheet/work-out.ts";
 import { isCellError } from "../../shared/cells/cell.ts";
-import { decodeDuty } from "../../shared/duty/decode.ts";
 import type { DutyText } from "../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
 import { addressOf, boxOf } from "../../shared/ports/a1.ts";
 import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
 import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { headlessGrid } from "../../workbench/headless.ts";
-import { QUARRY } from "../support/duty-of.ts";
+import { dutyRead, QUARRY } from "../support/duty-of.ts";
 
 const grid = headlessGrid();
 afterAll(() => grid.dispose());
@@ -62,8 +61,7 @@ describe("a calc sheet in the workbench grid", () => {
       ...QUARRY,
       fields: { ...QUARRY.fields, flow: "900", sourceLevel: "99", temperature: "100", curveFlow: "1800" },
     };
-    const read = decodeDuty(changed).duty;
-    if (read === undefined) throw new Error("the changed duty is not complete");
+    const read = dutyRead(changed);
     const { cells } = workOut(dutyPlan(read));
     const keys = {
       total_head: "totalHead",
@@ -104,8 +102,7 @@ describe("a calc sheet in the workbench grid", () => {
         points: pump.points.map((point, i) => (i === 2 ? { ...point, head: "130.5" } : point)),
       },
     };
-    const read = decodeDuty(changed).duty;
-    if (read === undefined) throw new Error("the changed duty is not complete");
+    const read = dutyRead(changed);
     const { items, ...rest } = dutyPlan(read);
     const { cells } = workOut({
       ...rest,

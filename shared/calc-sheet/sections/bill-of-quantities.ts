@@ -1,7 +1,7 @@
 import { type TakeOffRow, takeOff } from "../../../src/estimate/take-off.ts";
 import { flangeClassNamed } from "../../../src/pressure/flange-class.ts";
 import { ratingSystem } from "../../catalogue/parameters/class.ts";
-import type { Duty } from "../../duty/duty.ts";
+import { type Duty, segmentsOf } from "../../duty/duty.ts";
 import { callById, constant, type Expression, partAt, rangeAt, sum, value } from "../expression.ts";
 import type { PlanItem, SpillItem, TableItem } from "../plan.ts";
 import { remark } from "./package-inputs.ts";
@@ -74,9 +74,12 @@ function rowsOf(duty: Duty): readonly PlacedRow[] {
   const system = ratingSystem(duty.unitSet);
   const { flangeClass } = duty;
   const named = flangeClass === undefined ? undefined : flangeClassNamed(flangeClass, system);
+  const suctionLine = segmentsOf(duty.suctionLine);
+  const dischargeLine = segmentsOf(duty.dischargeLine);
+  if (suctionLine === undefined || dischargeLine === undefined) return [];
   const found = takeOff({
-    suctionLine: duty.suctionLine.map(({ segment }) => segment),
-    dischargeLine: duty.dischargeLine.map(({ segment }) => segment),
+    suctionLine,
+    dischargeLine,
     flangeClass: named?.ok === true ? named.value : null,
     system,
   });

@@ -72,7 +72,9 @@ function ages(duty: Duty): boolean {
   const { agedRoughness, suctionLine, dischargeLine } = duty;
   return (
     agedRoughness !== undefined &&
-    [...suctionLine, ...dischargeLine].some(({ segment: { pipe } }) => growsRougher(pipe, agedRoughness))
+    [...suctionLine, ...dischargeLine].some(
+      ({ segment }) => segment !== undefined && growsRougher(segment.pipe, agedRoughness),
+    )
   );
 }
 

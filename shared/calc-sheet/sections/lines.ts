@@ -54,8 +54,13 @@ function rowOf({ typed, segment }: DutySegment, duty: Duty): LineTableItem["rows
   const unit = UNIT_SETS[duty.unitSet].length;
   const plain = Number(typed.length);
   return {
-    pipe: segment.pipe.name,
-    length: Number.isFinite(plain) ? plain : Number(fromEngine(segment.length, unit).toPrecision(15)),
+    // What cannot be read stands as it was typed, and the functions say what is wrong with it.
+    pipe: segment?.pipe.name ?? typed.pipe.trim(),
+    length: Number.isFinite(plain)
+      ? plain
+      : segment === undefined
+        ? typed.length.trim()
+        : Number(fromEngine(segment.length, unit).toPrecision(15)),
     fittings: typed.fittings.trim() === "" ? NO_FITTINGS : typed.fittings.trim(),
   };
 }

@@ -45,11 +45,11 @@ export function references(items: readonly PlanItem[], duty: Duty): readonly Pla
   const cited: Citation[] = [
     ...(duty.pump === undefined || duty.acceptanceGrade === undefined ? [] : acceptanceMethod.cites),
     ...entries.flatMap(({ cites }) => cites),
-    ...[...duty.suctionLine, ...duty.dischargeLine].flatMap(({ segment: { pipe, fittings: counted } }) => [
-      pipe.cites,
-      pipe.roughnessCites,
-      ...counted.map(({ fitting }) => fitting.cites),
-    ]),
+    ...[...duty.suctionLine, ...duty.dischargeLine].flatMap(({ segment }) =>
+      segment === undefined
+        ? []
+        : [segment.pipe.cites, segment.pipe.roughnessCites, ...segment.fittings.map(({ fitting }) => fitting.cites)],
+    ),
   ];
   const lines = [...new Set(cited.map(citationText))].sort();
   return [

@@ -93,7 +93,8 @@ export function slurryRuns(duty: Duty): readonly PlanItem[] {
 }
 
 function pipeName({ line, row }: SlurryRun, duty: Duty): string {
-  return duty[line][row]?.segment.pipe.name ?? "";
+  const at = duty[line][row];
+  return at?.segment?.pipe.name ?? at?.typed.pipe.trim() ?? "";
 }
 
 function callFor({ line, row }: SlurryRun, duty: Duty): Call {

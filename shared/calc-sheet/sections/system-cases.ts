@@ -128,11 +128,11 @@ function agedLine(duty: Duty, line: LineKey): WorkingItem {
 }
 
 /** "6in sch40" becomes "6in sch40 rough 0.05 in", and so does "6in sch40 rough 0.002 in". */
-function agedPipe(cell: Expression, { segment: { pipe } }: DutySegment, duty: Duty): Expression {
+function agedPipe(cell: Expression, { segment }: DutySegment, duty: Duty): Expression {
   const { agedRoughness, unitSet } = duty;
-  if (agedRoughness === undefined || !growsRougher(pipe, agedRoughness)) return cell;
+  if (agedRoughness === undefined || segment === undefined || !growsRougher(segment.pipe, agedRoughness)) return cell;
   const unit = UNIT_SETS[unitSet].size.symbol;
-  const before: Expression = { op: "before", text: cell, mark: roughnessMark(pipe) };
+  const before: Expression = { op: "before", text: cell, mark: roughnessMark(segment.pipe) };
   return { op: "join", terms: [before, constant(" rough "), value("agedRoughness"), constant(` ${unit}`)] };
 }
 

@@ -1,8 +1,9 @@
 import { decodeDuty } from "../../../shared/duty/decode.ts";
-import { type Duty, hasFields } from "../../../shared/duty/duty.ts";
+import { type Duty, hasFields, segmentsOf } from "../../../shared/duty/duty.ts";
 import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { andThen, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import type { LiquidState } from "../../../src/liquid/liquid.ts";
+import type { LineSegment } from "../../../src/pipework/line.ts";
 import type { HeadCurve } from "../../../src/pump/head-curve.ts";
 import { type Selection, selectPumps } from "../../../src/pump/selection.ts";
 import { type SelectionDuty, selectionSystem } from "../../../src/pump/selection-duty.ts";
@@ -44,8 +45,8 @@ function isSameDuty(one: DutyText, other: DutyText): boolean {
 
 function rank(typed: DutyText, candidates: Candidates): Ranking | undefined {
   const { pump: _, ...withoutPump } = typed;
-  const { duty } = decodeDuty(withoutPump);
-  if (duty === undefined) return undefined;
+  const { duty, isComplete } = decodeDuty(withoutPump);
+  if (!isComplete) return undefined;
   const asked = askedOf(duty);
   if (!asked.ok) return { duty, asked: undefined, selection: asked };
   return { duty, asked: asked.value, selection: selectPumps({ pumps: candidates.pumps, duty: asked.value }) };
@@ -72,19 +73,21 @@ type Asked = Duty & { readonly [K in (typeof NEEDED)[number]]: NonNullable<Duty[
  */
 function askedOf(duty: Duty): Result<SelectionDuty> {
   // What is missing is said at its box.
-  if (!hasFields(duty, ...NEEDED)) return fail([]);
+  const suctionLine = segmentsOf(duty.suctionLine);
+  const dischargeLine = segmentsOf(duty.dischargeLine);
+  if (!hasFields(duty, ...NEEDED) || suctionLine === undefined || dischargeLine === undefined) return fail([]);
   const { flow, liquid, temperature, deliveryLevel, sourceLevel, sourcePressure, deliveryPressure } = duty;
   return andThen(liquid.at(temperature), (state) => {
     const system = selectionSystem({
       flow,
       staticHead: deliveryLevel - sourceLevel,
-      suctionLine: duty.suctionLine.map(({ segment }) => segment),
-      dischargeLine: duty.dischargeLine.map(({ segment }) => segment),
+      suctionLine,
+      dischargeLine,
       pressureDifference: deliveryPressure - sourcePressure,
       liquid: state,
     });
     return andThen(system, (curve) => {
-      const npshAvailable = npshAvailableOf(duty, state);
+      const npshAvailable = npshAvailableOf(duty, suctionLine, state);
       return succeed({
         flow,
         system: withMargin(curve, duty.frictionMargin),
@@ -104,14 +107,18 @@ function withMargin(system: HeadCurve, margin: number): HeadCurve {
 }
 
 /** NPSH available against flow, m; nothing where it cannot be known at the flow asked for. */
-function npshAvailableOf(duty: Asked, liquid: LiquidState): ((flow: number) => number) | undefined {
+function npshAvailableOf(
+  duty: Asked,
+  suctionLine: readonly LineSegment[],
+  liquid: LiquidState,
+): ((flow: number) => number) | undefined {
   const atmosphere = standardAtmosphere(duty.altitude);
   if (!atmosphere.ok) return undefined;
   const at = (flow: number): number | undefined => {
     const state = suctionState({
       flow,
       suctionLift: duty.pumpLevel - duty.sourceLevel,
-      suctionLine: duty.suctionLine.map(({ segment }) => segment),
+      suctionLine,
       atmosphericPressure: atmosphere.value,
       surfacePressure: duty.sourcePressure,
       liquid,

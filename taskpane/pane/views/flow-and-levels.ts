@@ -1,6 +1,6 @@
 import { html, nothing } from "lit";
+import { hasFields } from "../../../shared/duty/duty.ts";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
-import { readAmount } from "../../../shared/duty/read-amount.ts";
 import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import type { PaneContext, Step } from "../context.ts";
@@ -21,15 +21,14 @@ export const flowAndLevels: Step = {
 };
 
 /** The three levels as soon as they can be read, whatever else is missing. */
-function levelsOf({ state }: PaneContext): DutyLevels | undefined {
-  const { unitSet, fields } = state.duty;
-  const level = (key: "sourceLevel" | "pumpLevel" | "deliveryLevel"): number | undefined => {
-    const read = readAmount(fields[key], "elevation", unitSet, key);
-    return read.ok ? fromEngine(read.value, UNIT_SETS[unitSet].elevation) : undefined;
+function levelsOf({ worked: { read } }: PaneContext): DutyLevels | undefined {
+  if (!hasFields(read, "sourceLevel", "pumpLevel", "deliveryLevel")) return undefined;
+  const { unitSet, sourceLevel, pumpLevel, deliveryLevel } = read;
+  const shown = (level: number): number => fromEngine(level, UNIT_SETS[unitSet].elevation);
+  return {
+    source: shown(sourceLevel),
+    pump: shown(pumpLevel),
+    delivery: shown(deliveryLevel),
+    unit: printedUnit("elevation", unitSet),
   };
-  const source = level("sourceLevel");
-  const pump = level("pumpLevel");
-  const delivery = level("deliveryLevel");
-  if (source === undefined || pump === undefined || delivery === undefined) return undefined;
-  return { source, pump, delivery, unit: printedUnit("elevation", unitSet) };
 }

@@ -33,7 +33,7 @@ function wrong(typed: DutyText): readonly string[] {
 
 describe("the chosen pump of a duty", () => {
   it("is read in the unit set, its curve as the cell functions read one", () => {
-    const pump = decodeDuty(QUARRY).duty?.pump;
+    const pump = decodeDuty(QUARRY).duty.pump;
     // 1750 rpm over 60; 11 in; 1200 US gpm of 231 in³; 76.96 %, as typed in the sample.
     expect(pump?.speed).toBeCloseTo(1750 / 60, 12);
     expect(pump?.impellerDiameter).toBeCloseTo(11 * 0.0254, 12);
@@ -49,7 +49,7 @@ describe("the chosen pump of a duty", () => {
       { flow: "0.1 m3/s", head: "100", efficiency: "0.8", npshRequired: "3 m" },
       { flow: "120 L/s", head: "22 m", efficiency: "75 %", npshRequired: "5 m" },
     ];
-    const curve = decodeDuty(withPump({ points })).duty?.pump?.curve;
+    const curve = decodeDuty(withPump({ points })).duty.pump?.curve;
     expect(curve?.points.map(({ flow }) => flow)).toEqual([0, 0.05, 0.1, 0.12].map((flow) => expect.closeTo(flow, 12)));
     expect(curve?.points[2]?.head).toBeCloseTo(30.48, 12);
     expect(curve?.points.map(({ efficiency }) => efficiency)).toEqual([
@@ -62,14 +62,14 @@ describe("the chosen pump of a duty", () => {
 
   it("is passed over where nothing was typed of it", () => {
     const { duty, findings } = decodeDuty({ ...QUARRY, pump: EMPTY_PUMP });
-    expect(duty?.pump).toBeUndefined();
+    expect(duty.pump).toBeUndefined();
     expect([...findings.keys()].filter((place) => place.startsWith("pump"))).toEqual([]);
   });
 
   it("passes over blank rows of its curve and still names the row as typed", () => {
     const blank = { flow: "", head: "", efficiency: "", npshRequired: "" };
     const points = [blank, ...goodPump.points];
-    expect(decodeDuty(withPump({ points })).duty?.pump?.curve.points).toHaveLength(goodPump.points.length);
+    expect(decodeDuty(withPump({ points })).duty.pump?.curve.points).toHaveLength(goodPump.points.length);
     const bad = points.map((point, i) => (i === 3 ? { ...point, flow: "10" } : point));
     expect(wrong(withPump({ points: bad }))).toEqual(["pump.points.3.flow"]);
   });
@@ -94,7 +94,9 @@ describe("the chosen pump of a duty", () => {
     { why: "no pumps", typed: withPump({ count: "0" }), place: "pump.count" },
     { why: "two hundred pumps", typed: withPump({ count: "200" }), place: "pump.count" },
   ])("says at its place what is wrong with $why, and nowhere else", ({ typed, place }) => {
-    expect(decodeDuty(typed).duty).toBeUndefined();
+    const { duty, isComplete } = decodeDuty(typed);
+    expect([isComplete, duty.pump, duty.pumpState]).toEqual([false, undefined, "unreadable"]);
+    expect(duty.flow).toBeDefined();
     expect(wrong(typed)).toEqual([place]);
   });
 
@@ -115,7 +117,7 @@ describe("the chosen pump of a duty", () => {
           arrangement: "series",
         },
       };
-      expect(decodeDuty(everywhere).duty).toBeUndefined();
+      expect(decodeDuty(everywhere).isComplete).toBe(false);
       expect(wrong(everywhere)).toContain("acceptanceGrade");
     },
   );

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { type Decoded, decodeDuty, missingFields } from "../../../shared/duty/decode.ts";
+import { type Decoded, decodeDuty } from "../../../shared/duty/decode.ts";
+import { segmentsOf } from "../../../shared/duty/duty.ts";
 import { type DutyText, EMPTY_DUTY } from "../../../shared/duty/duty-text.ts";
 import type { FieldKey } from "../../../shared/duty/fields.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
@@ -18,11 +19,11 @@ function wrong(findings: Decoded["findings"]): readonly string[] {
 describe("decodeDuty", () => {
   it("reads a plain number in the unit set", () => {
     // 1200 US gpm × 231 in³ / 60 s, NIST SP 811.
-    expect(decodeDuty(QUARRY).duty?.flow).toBeCloseTo((1200 * 231 * 0.0254 ** 3) / 60, 15);
+    expect(decodeDuty(QUARRY).duty.flow).toBeCloseTo((1200 * 231 * 0.0254 ** 3) / 60, 15);
   });
 
   it("lets a unit in the text win over the unit set", () => {
-    expect(decodeDuty(withField("flow", "45 L/s")).duty?.flow).toBeCloseTo(0.045, 15);
+    expect(decodeDuty(withField("flow", "45 L/s")).duty.flow).toBeCloseTo(0.045, 15);
   });
 
   it.each([
@@ -34,8 +35,8 @@ describe("decodeDuty", () => {
     { key: "liquid", text: "treacle" },
     { key: "npshRequired", text: "9 gpm" },
   ] as const)("says what is wrong with $key “$text” there and nowhere else", ({ key, text }) => {
-    const { duty, findings } = decodeDuty(withField(key, text));
-    expect(duty).toBeUndefined();
+    const { isComplete, findings } = decodeDuty(withField(key, text));
+    expect(isComplete).toBe(false);
     expect(wrong(findings)).toEqual([key]);
   });
 
@@ -50,18 +51,52 @@ describe("decodeDuty", () => {
 
   it("passes over blank line rows", () => {
     const dischargeLine = [{ pipe: "", length: "", fittings: "" }, ...QUARRY.dischargeLine];
-    expect(decodeDuty({ ...QUARRY, dischargeLine }).duty?.dischargeLine).toHaveLength(QUARRY.dischargeLine.length);
+    expect(decodeDuty({ ...QUARRY, dischargeLine }).duty.dischargeLine).toHaveLength(QUARRY.dischargeLine.length);
   });
 
-  it("names what is missing", () => {
-    expect(missingFields(EMPTY_DUTY)).toEqual([
-      "Flow",
-      "Source liquid level",
-      "Pump level",
-      "Delivery level",
-      "suction line",
-      "discharge line",
+  it("says at each required box and line that it is still to be given", () => {
+    const { findings, duty, isComplete } = decodeDuty(EMPTY_DUTY);
+    expect(isComplete).toBe(false);
+    expect(wrong(findings).toSorted()).toEqual([
+      "deliveryLevel",
+      "dischargeLine.0.pipe",
+      "flow",
+      "pumpLevel",
+      "sourceLevel",
+      "suctionLine.0.pipe",
     ]);
+    expect([...findings.values()].flat().every(({ code }) => code === "left-out")).toBe(true);
+    expect([duty.flow, duty.state.flow, duty.pump, duty.pumpState]).toEqual([undefined, "blank", undefined, "blank"]);
+    expect([duty.liquid?.name, duty.state.liquid, duty.driver]).toEqual(["water", "assumed", "motor"]);
+  });
+
+  it("loses nothing else to a box that cannot be read", () => {
+    const whole = decodeDuty(QUARRY).duty;
+    const { duty, isComplete } = decodeDuty(withField("supplyVoltage", "four hundred"));
+    expect([isComplete, duty.supplyVoltage, duty.state.supplyVoltage]).toEqual([false, undefined, "unreadable"]);
+    const { texts: _, state, supplyVoltage: __, liquid, pump, ...rest } = duty;
+    expect(rest).toEqual(Object.fromEntries(Object.keys(rest).map((key) => [key, whole[key as keyof typeof whole]])));
+    expect([liquid?.name, pump?.name]).toEqual([whole.liquid?.name, whole.pump?.name]);
+    expect(state).toEqual({ ...whole.state, supplyVoltage: "unreadable" });
+  });
+
+  it("keeps the place of a row that cannot be read, with what is wrong", () => {
+    const row = { pipe: "10in HDPE DR17", length: "-3", fittings: "1 nonsense" };
+    const blank = { pipe: "", length: "", fittings: "" };
+    const [first, ...others] = QUARRY.dischargeLine;
+    const { duty } = decodeDuty({ ...QUARRY, dischargeLine: [first as typeof row, blank, row, ...others] });
+    expect(duty.dischargeLine.map(({ row: at }) => at)).toEqual([0, 2, ...others.map((_, i) => i + 3)]);
+    expect(duty.dischargeLine[1]).toMatchObject({ typed: row, segment: undefined });
+    expect(duty.dischargeLine[1]?.wrong).toHaveLength(2);
+    expect(duty.dischargeLine[0]).toMatchObject({ segment: { pipe: {} }, wrong: [] });
+    expect(segmentsOf(duty.dischargeLine)).toBeUndefined();
+    expect(segmentsOf(duty.suctionLine)).toHaveLength(QUARRY.suctionLine.length);
+    expect(segmentsOf([])).toBeUndefined();
+  });
+
+  it("withdraws a value that a rule refuses, and no other", () => {
+    const { duty } = decodeDuty(withField("temperature", "15"));
+    expect([duty.temperature, duty.state.temperature, duty.liquid?.name]).toEqual([undefined, "unreadable", "water"]);
   });
 });
 
@@ -92,14 +127,14 @@ describe("a saved duty", () => {
 describe("a box held against others", () => {
   it("refuses a temperature the liquid does not hold, at the temperature box", () => {
     // 15 °F is −9.4 °C: below the freezing point of water.
-    const { duty, findings } = decodeDuty({
+    const { isComplete, findings } = decodeDuty({
       ...QUARRY,
       fields: { ...QUARRY.fields, liquid: "water", temperature: "15" },
     });
-    expect(duty).toBeUndefined();
+    expect(isComplete).toBe(false);
     expect(wrong(findings)).toEqual(["temperature"]);
     expect(findings.get("temperature")).toMatchObject([{ severity: "error", found: { quantity: "temperature" } }]);
-    expect(decodeDuty(withField("temperature", "60")).duty).toBeDefined();
+    expect(decodeDuty(withField("temperature", "60")).isComplete).toBe(true);
   });
 
   it.each([
@@ -112,22 +147,22 @@ describe("a box held against others", () => {
     ["serviceFactor", "10 %"],
     ["curveFlow", "1199"],
   ] as const)("refuses a %s of %s there and nowhere else", (key, text) => {
-    const { duty, findings } = decodeDuty(withField(key, text));
-    expect(duty).toBeUndefined();
+    const { isComplete, findings } = decodeDuty(withField(key, text));
+    expect(isComplete).toBe(false);
     expect(wrong(findings)).toEqual([key]);
   });
 
   it("takes a system curve that ends at the flow", () => {
-    expect(decodeDuty(withField("curveFlow", "1200")).duty).toBeDefined();
+    expect(decodeDuty(withField("curveFlow", "1200")).isComplete).toBe(true);
   });
 
   it("says what was stated and what was assumed", () => {
     const fields = { ...QUARRY.fields, temperature: "", curveFlow: "", altitude: "850", npshRequired: "" };
     const { duty } = decodeDuty({ ...QUARRY, fields });
-    expect(duty?.temperature).toBe(293.15);
+    expect(duty.temperature).toBe(293.15);
     // One and a half times 1200 US gpm.
-    expect(duty?.curveFlow).toBeCloseTo((1800 * 231 * 0.0254 ** 3) / 60, 12);
-    const { temperature, curveFlow, altitude, npshRequired } = duty?.state ?? {};
+    expect(duty.curveFlow).toBeCloseTo((1800 * 231 * 0.0254 ** 3) / 60, 12);
+    const { temperature, curveFlow, altitude, npshRequired } = duty.state;
     expect([temperature, curveFlow, altitude, npshRequired]).toEqual(["assumed", "assumed", "stated", "blank"]);
   });
 });

@@ -29,7 +29,7 @@ describe.each(CHOICES)("$id", ({ ranked, duty }) => {
   it("written into the duty and read back, runs where it was ranked", () => {
     const text = pumpTextOf(ranked, duty.unitSet);
     const read = decodeDuty({ ...duty, pump: text });
-    const { pump } = read.duty ?? {};
+    const { pump } = read.duty;
     if (pump === undefined) throw new Error(JSON.stringify([...read.findings]));
     const running = runningPump({ curve: pump.curve, speedRatio: pump.speedRatio, trimRatio: pump.trimRatio });
     if (!running.ok) throw new Error("does not run");
