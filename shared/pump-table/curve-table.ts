@@ -1,7 +1,8 @@
+import type { PumpTableFindings } from "../../src/basis/finding-code.ts";
 import { outOfRange } from "../../src/basis/method.ts";
 import type { Quantity, UnitSet } from "../../src/basis/quantities.ts";
 import { readQuantity } from "../../src/basis/quantity-text.ts";
-import { type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
+import { type Draft, type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
 import type { Unit } from "../../src/basis/units.ts";
 import type { OfferedCurve, OfferedPump, PumpLimits } from "../../src/pump/offered-pump.ts";
 import type { PumpCurvePoint } from "../../src/pump/pump-curve-point.ts";
@@ -165,8 +166,8 @@ function gather(
     if (pump !== undefined && pump.findings.length < MOST_FINDINGS) pump.findings.push(...findings);
   };
   const subjectOf = (key: CurveColumn): string => cellPlace(place, index, at[key] ?? 0, CURVE_COLUMNS[key].name);
-  const problem = (key: CurveColumn, finding: Omit<Finding, "subject" | "severity" | "cites">): void => {
-    note([{ severity: "error", subject: subjectOf(key), ...finding }]);
+  const problem = (key: CurveColumn, finding: Draft<keyof PumpTableFindings | "left-out">): void => {
+    note([{ ...finding, severity: "error", subject: subjectOf(key) }]);
   };
   const mustBe = (key: CurveColumn, quantity: Quantity, value: number, side: "above" | "at least"): void =>
     note([outOfRange(subjectOf(key), quantity, value, side, 0)]);

@@ -1,3 +1,4 @@
+import type { PlainCode } from "../../src/basis/finding-code.ts";
 import { type Quantity, unitFits } from "../../src/basis/quantities.ts";
 import { unitsThatDo } from "../../src/basis/quantity-text.ts";
 import { type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
@@ -123,7 +124,7 @@ function unitOfHeading(given: string, quantity: Quantity, subject: string): Resu
   const unit = unitNamed(given);
   if (unit !== undefined && unitFits(unit, quantity)) return succeed(unit);
   const meant = meaningsOf(given);
-  const problem = (code: Finding["code"], suggestion: string): Result<never> =>
+  const problem = (code: PlainCode, suggestion: string): Result<never> =>
     fail([{ code, severity: "error", subject, given, suggestions: [suggestion] }]);
   if (meant !== undefined) return problem("unit-ambiguous", meant);
   return problem(unit === undefined ? "unit-unknown" : "unit-wrong-kind", unitsThatDo(quantity));

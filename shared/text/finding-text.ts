@@ -18,10 +18,10 @@ import { regionWords } from "./words/region.ts";
 import { slurryWords } from "./words/slurry.ts";
 import { suctionWords } from "./words/suction.ts";
 import { tracingWords } from "./words/tracing.ts";
-import { sayIn, type Words } from "./words.ts";
+import { type Say, sayIn, type WordsOf } from "./words.ts";
 
 // Every code the engine can raise has its words: a missing one is a compile error.
-const WORDS: Readonly<Record<FindingCode, Words>> = {
+const WORDS: WordsOf<FindingCode> = {
   ...inputWords,
   ...pipeWords,
   ...pipeworkWords,
@@ -46,7 +46,8 @@ const LONGEST_QUOTE = 80;
 /** A finding as one sentence, with its amounts in the reader's units. */
 export function findingText(found: Finding, units: UnitSetName): string {
   const finding = withShortQuotes(found);
-  const words = WORDS[finding.code](finding, sayIn(units, finding));
+  const inWords = WORDS[finding.code] as (finding: Finding, say: Say) => string;
+  const words = inWords(finding, sayIn(units, finding));
   const sentence = words.startsWith("pH ") ? words : words.charAt(0).toUpperCase() + words.slice(1);
   return /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;
 }

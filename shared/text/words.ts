@@ -1,3 +1,4 @@
+import type { FindingCode } from "../../src/basis/finding-code.ts";
 import { printedUnit, QUANTITIES, UNIT_SETS, type UnitSetName } from "../../src/basis/quantities.ts";
 import type { Amount, Finding } from "../../src/basis/result.ts";
 import { fromEngine } from "../../src/basis/units.ts";
@@ -6,23 +7,17 @@ import { fromEngine } from "../../src/basis/units.ts";
 export interface Say {
   /** "45.2 ft" */
   readonly amount: (amount: Amount | undefined) => string;
-  /** A fact of the finding by name, amount or plain. */
-  readonly fact: (name: string) => string;
   /** "“a”, “b” or “c”" from what would do. */
   readonly suggestions: () => string;
 }
 
-export type Words = (finding: Finding, say: Say) => string;
+export type WordsOf<C extends FindingCode> = {
+  readonly [K in C]: (finding: Finding<K>, say: Say) => string;
+};
 
 export function sayIn(units: UnitSetName, finding: Finding): Say {
-  const show = (shown: Amount | undefined): string => (shown === undefined ? "not known" : amountText(shown, units));
   return {
-    amount: show,
-    fact: (name) => {
-      const value = finding.facts?.[name];
-      if (typeof value === "object") return show(value);
-      return value === undefined ? "" : String(value);
-    },
+    amount: (shown) => (shown === undefined ? "not known" : amountText(shown, units)),
     suggestions: () => inWords(finding.suggestions ?? []),
   };
 }

@@ -1,5 +1,6 @@
 import type { Citation } from "../../src/basis/citation.ts";
-import { type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
+import type { TracingFindings } from "../../src/basis/finding-code.ts";
+import { type Draft, type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
 import { figures } from "../text/words.ts";
 
 /** A place in a picture, in its own pixels: x to the right, y downwards, from its top left corner. */
@@ -150,17 +151,15 @@ function stepsAlong(way: Position, flowStep: Position, amountStep: Position): St
 }
 
 function axisErrors({ name, unit, scale, points: [first, second] }: Axis): readonly Finding[] {
-  const problem = (code: Finding["code"], value?: number): Finding => ({
-    code,
-    severity: "error",
-    subject: name,
-    ...(value === undefined ? {} : { facts: { value: `${figures(value)} ${unit}` } }),
-  });
+  const problem = (draft: Draft<keyof TracingFindings>): Finding => ({ ...draft, severity: "error", subject: name });
+  const stated = (value: number) => ({ value: `${figures(value)} ${unit}` });
   const errors: Finding[] = [];
-  if (distance(first.at, second.at) < SAME_PLACE) errors.push(problem("tracing-axis-points-together"));
-  if (first.value === second.value) errors.push(problem("tracing-axis-values-equal", first.value));
+  if (distance(first.at, second.at) < SAME_PLACE) errors.push(problem({ code: "tracing-axis-points-together" }));
+  if (first.value === second.value)
+    errors.push(problem({ code: "tracing-axis-values-equal", facts: stated(first.value) }));
   const notPositive = [first.value, second.value].find((value) => value <= 0);
-  if (scale === "log" && notPositive !== undefined) errors.push(problem("tracing-log-not-positive", notPositive));
+  if (scale === "log" && notPositive !== undefined)
+    errors.push(problem({ code: "tracing-log-not-positive", facts: stated(notPositive) }));
   return errors;
 }
 

@@ -1,550 +1,617 @@
+import type { Amount } from "./result.ts";
+
 /**
  * Every finding the engine can raise, by the part that raises it. A code keeps its meaning once released.
  * Its words are in shared/text/words/, one file a part; a code without words does not compile.
+ * With each code stand the facts its words need beside subject, amounts and suggestions; null where they need none.
  */
 
 /** Input that cannot be read or lies where the method does not hold. */
-export type InputCode =
-  | "not-a-number"
-  | "out-of-range"
-  | "outside-usual-range"
-  | "left-out"
-  | "wrong-kind"
-  | "unit-missing"
-  | "unit-unknown"
-  | "unit-ambiguous"
-  | "unit-wrong-kind"
-  | "number-ambiguous"
-  | "name-unknown"
-  | "choice-unknown"
-  | "shapes-differ"
-  | "not-a-single-value"
-  | "too-many-arguments"
-  | "zero-may-be-blank"
-  | "gauge-or-absolute"
-  | "not-a-whole-number"
-  | "beyond-computation"
-  | "duty-unreadable";
+export interface InputFindings {
+  "not-a-number": null;
+  "out-of-range": null;
+  "outside-usual-range": null;
+  "left-out": null;
+  "wrong-kind": null;
+  "unit-missing": null;
+  "unit-unknown": null;
+  "unit-ambiguous": null;
+  "unit-wrong-kind": null;
+  "number-ambiguous": null;
+  "name-unknown": null;
+  "choice-unknown": null;
+  "shapes-differ": { first: string; firstShape: string; shape: string };
+  "not-a-single-value": null;
+  "too-many-arguments": { given: number; most: number };
+  "zero-may-be-blank": null;
+  "gauge-or-absolute": { unit: string };
+  "not-a-whole-number": null;
+  "beyond-computation": null;
+  "duty-unreadable": { reason: string };
+}
 
 /** Liquids and the site. */
-export type LiquidCode =
-  | "liquid-frozen"
-  | "liquid-boils-in-the-open"
-  | "liquid-hot"
-  | "liquid-figures-fixed"
-  | "liquid-density-unusual"
-  | "liquid-part-unread"
-  | "liquid-stated-twice"
-  | "liquid-incomplete"
-  | "glycol-by-volume"
-  | "vapour-pressure-not-stated"
-  | "viscosity-from-saybolt"
-  | "altitude-unusual";
+export interface LiquidFindings {
+  "liquid-frozen": null;
+  "liquid-boils-in-the-open": { vapourPressure: Amount; waterBoilsAt: Amount };
+  "liquid-hot": null;
+  "liquid-figures-fixed": null;
+  "liquid-density-unusual": { gravity: number };
+  "liquid-part-unread": null;
+  "liquid-stated-twice": { what: string };
+  "liquid-incomplete": { what: string };
+  "glycol-by-volume": null;
+  "vapour-pressure-not-stated": null;
+  "viscosity-from-saybolt": { seconds: number };
+  "altitude-unusual": null;
+}
 
 /** Pipe friction, fittings and lines. */
-export type PipeworkCode =
-  | "critical-zone"
-  | "size-change-wrong-way"
-  | "fitting-needs-flow"
-  | "fitting-assumed"
-  | "fitting-size-outside-table"
-  | "fitting-methods-mixed"
-  | "valve-not-held-open"
-  | "no-size-meets";
+export interface PipeworkFindings {
+  "critical-zone": { reynolds: number };
+  "size-change-wrong-way": null;
+  "fitting-needs-flow": null;
+  "fitting-assumed": { coefficient: number; range: string };
+  "fitting-size-outside-table": { least: Amount; most: Amount };
+  "fitting-methods-mixed": null;
+  "valve-not-held-open": null;
+  "no-size-meets": { largest?: { readonly pipe: string; readonly velocity: Amount; readonly gradient: Amount } };
+}
 
 /** Total head, system curve and grade line. */
-export type HeadCode =
-  | "line-lossless"
-  | "exit-not-counted"
-  | "exit-counted-twice"
-  | "exit-in-suction"
-  | "velocity-high"
-  | "lay-flat-in-suction"
-  | "total-head-not-positive"
-  | "route-too-short"
-  | "chainage-not-increasing"
-  | "route-pipe-missing"
-  | "route-last-pipe-unused"
-  | "route-exit-midway"
-  | "route-steep"
-  | "route-at-sea-level"
-  | "separation-not-judged"
-  | "column-separation"
-  | "lay-flat-under-vacuum"
-  | "air-release"
-  | "siphon-too-high"
-  | "falling-leg-part-full"
-  | "start-head-does-not-fill"
-  | "start-head-does-not-deliver";
+export interface HeadFindings {
+  "line-lossless": null;
+  "exit-not-counted": null;
+  "exit-counted-twice": { exits: number };
+  "exit-in-suction": { exits: number };
+  "velocity-high": null;
+  "lay-flat-in-suction": null;
+  "total-head-not-positive": null;
+  "route-too-short": null;
+  "chainage-not-increasing": { before: Amount };
+  "route-pipe-missing": null;
+  "route-last-pipe-unused": null;
+  "route-exit-midway": { chainage: Amount };
+  "route-steep": { chainage: Amount };
+  "route-at-sea-level": null;
+  "separation-not-judged": null;
+  "column-separation": { chainage: Amount };
+  "lay-flat-under-vacuum": { chainage: Amount };
+  "air-release": { chainage: Amount };
+  "siphon-too-high": { chainage: Amount };
+  "falling-leg-part-full": { froude: Amount; chainage: Amount };
+  "start-head-does-not-fill": { chainage: Amount };
+  "start-head-does-not-deliver": null;
+}
 
 /** NPSH available and suction lift. */
-export type SuctionCode =
-  | "vapour-pressure-missing"
-  | "npsha-not-positive"
-  | "boils-at-surface"
-  | "lift-beyond-practice"
-  | "suction-liquid-hot"
-  | "inlet-pressure-low"
-  | "suction-lay-flat-collapses"
-  | "flooded-suction-needed"
-  | "npsh-margin-assumed"
-  | "npsh-margin-small";
+export interface SuctionFindings {
+  "vapour-pressure-missing": null;
+  "npsha-not-positive": null;
+  "boils-at-surface": null;
+  "lift-beyond-practice": null;
+  "suction-liquid-hot": null;
+  "inlet-pressure-low": null;
+  "suction-lay-flat-collapses": null;
+  "flooded-suction-needed": null;
+  "npsh-margin-assumed": null;
+  "npsh-margin-small": null;
+}
 
 /** Names of pipes and hoses. */
-export type PipeCode =
-  | "pipe-family-missing"
-  | "pipe-size-missing"
-  | "pipe-roughness-missing"
-  | "bore-is-nominal"
-  | "surface-uncertain"
-  | "hose-corrugated";
+export interface PipeFindings {
+  "pipe-family-missing": null;
+  "pipe-size-missing": null;
+  "pipe-roughness-missing": null;
+  "bore-is-nominal": { bore: Amount };
+  "surface-uncertain": { surface: string; taken: Amount; least: Amount; greatest: Amount };
+  "hose-corrugated": { taken: number; least: number; greatest: number };
+}
 
 /** Pump curves, operating points, speed, trim and viscosity. */
-export type PumpCode =
-  | "curve-too-few-points"
-  | "curve-flow-not-ascending"
-  | "curve-column-missing"
-  | "curve-column-repeated"
-  | "curve-shutoff-missing"
-  | "curve-does-not-fall"
-  | "curve-droops"
-  | "efficiency-disagrees-with-power"
-  | "power-below-hydraulic"
-  | "efficiency-read-as-percent"
-  | "efficiency-mixed"
-  | "efficiency-not-fraction"
-  | "flow-beyond-curve"
-  | "flow-below-curve"
-  | "flow-outside-column"
-  | "power-near-shutoff"
-  | "power-at-shutoff-unknown"
-  | "speed-far-from-curve"
-  | "speed-below-half"
-  | "speed-raised"
-  | "npshr-scaled-by-rule"
-  | "trim-not-similar"
-  | "trim-deep"
-  | "trim-efficiency-assumed"
-  | "trim-cut-overstated"
-  | "trim-beyond-measured"
-  | "duty-above-curve"
-  | "duty-below-curve"
-  | "duty-beyond-curve"
-  | "duty-before-curve"
-  | "system-out-of-reach"
-  | "operating-point-beyond-curve"
-  | "operating-point-below-curve"
-  | "system-curve-too-short"
-  | "system-curve-falls"
-  | "curves-do-not-overlap"
-  | "does-not-start-alone"
-  | "several-operating-points"
-  | "curves-nearly-touch"
-  | "power-for-water"
-  | "outside-preferred-region"
-  | "flow-below-minimum"
-  | "best-efficiency-at-end"
-  | "best-efficiency-unknown"
-  | "one-pump-alone-beyond-curve"
-  | "one-pump-alone-outside-region"
-  | "figures-of-several-pumps"
-  | "series-casing-pressure"
-  | "pump-held-closed"
-  | "parallel-pumps-hunt"
-  | "suction-specific-speed-high"
-  | "viscosity-needs-no-correction"
-  | "viscosity-beyond-method"
-  | "viscosity-impeller-not-radial"
-  | "thermal-flow-not-found"
-  | "acceptance-power-too-small";
+export interface PumpFindings {
+  "curve-too-few-points": { given: number; least: number };
+  "curve-flow-not-ascending": { before: Amount };
+  "curve-column-missing": null;
+  "curve-column-repeated": null;
+  "curve-shutoff-missing": null;
+  "curve-does-not-fall": { last: Amount };
+  "curve-droops": { top: Amount; flow: Amount };
+  "efficiency-disagrees-with-power": { byPower: Amount };
+  "power-below-hydraulic": null;
+  "efficiency-read-as-percent": null;
+  "efficiency-mixed": { percentRow: string; fractionRow: string };
+  "efficiency-not-fraction": null;
+  "flow-beyond-curve": null;
+  "flow-below-curve": null;
+  "flow-outside-column": { least: Amount; most: Amount };
+  "power-near-shutoff": null;
+  "power-at-shutoff-unknown": null;
+  "speed-far-from-curve": null;
+  "speed-below-half": { best: Amount; corrected: Amount };
+  "speed-raised": { power: Amount; pressure: Amount };
+  "npshr-scaled-by-rule": { exponent: string };
+  "trim-not-similar": null;
+  "trim-deep": null;
+  "trim-efficiency-assumed": null;
+  "trim-cut-overstated": { least: Amount; most: Amount };
+  "trim-beyond-measured": null;
+  "duty-above-curve": { flow: Amount; head: Amount; reached: Amount };
+  "duty-below-curve": { flow: Amount; head: Amount; reached: Amount };
+  "duty-beyond-curve": { flow: Amount; head: Amount; reached: Amount };
+  "duty-before-curve": { flow: Amount; head: Amount; reached: Amount };
+  "system-out-of-reach": { flow: Amount };
+  "operating-point-beyond-curve": null;
+  "operating-point-below-curve": null;
+  "system-curve-too-short": null;
+  "system-curve-falls": null;
+  "curves-do-not-overlap": { pumpLeast: Amount; pumpMost: Amount; systemLeast: Amount; systemMost: Amount };
+  "does-not-start-alone": { lower: Amount; upper: Amount };
+  "several-operating-points": { flows: readonly Amount[] };
+  "curves-nearly-touch": { flow: Amount };
+  "power-for-water": null;
+  "outside-preferred-region": { least: Amount; most: Amount; basis: string };
+  "flow-below-minimum": { advice: string };
+  "best-efficiency-at-end": null;
+  "best-efficiency-unknown": null;
+  "one-pump-alone-beyond-curve": null;
+  "one-pump-alone-outside-region": { least: Amount; most: Amount; basis: string };
+  "figures-of-several-pumps": { pumps: number; arrangement: string; flow: Amount; head: Amount; power?: Amount };
+  "series-casing-pressure": null;
+  "pump-held-closed": null;
+  "parallel-pumps-hunt": null;
+  "suction-specific-speed-high": { value: number; most: number };
+  "viscosity-needs-no-correction": { b: Amount };
+  "viscosity-beyond-method": { b: Amount };
+  "viscosity-impeller-not-radial": { value: number; most: number };
+  "thermal-flow-not-found": null;
+  "acceptance-power-too-small": { least: Amount; most: Amount };
+}
 
 /** The region a chosen pump runs in over the ranges of its duty. */
-export type RegionCode =
-  | "region-corner-beyond-curve"
-  | "region-corner-not-reached"
-  | "region-corner-outside-preferred"
-  | "region-npsh-short"
-  | "region-npsh-margin-small";
+export interface RegionFindings {
+  "region-corner-beyond-curve": { where: string };
+  "region-corner-not-reached": { where: string };
+  "region-corner-outside-preferred": { where: string; least: Amount; most: Amount };
+  "region-npsh-short": { flow: Amount };
+  "region-npsh-margin-small": { flow: Amount };
+}
 
 /** Tables of pumps and their curves, in a sheet or a file. */
-export type PumpTableCode =
-  | "table-no-rows"
-  | "table-heading-missing"
-  | "table-column-missing"
-  | "table-column-repeated"
-  | "table-units-disagree"
-  | "table-curve-repeated"
-  | "table-pump-repeated"
-  | "table-flow-not-ascending"
-  | "table-curve-too-short"
-  | "table-column-too-short"
-  | "table-head-does-not-fall"
-  | "table-head-rises"
-  | "table-efficiency-unclear"
-  | "table-efficiency-mixed"
-  | "table-limit-differs"
-  | "table-limits-contradict"
-  | "table-pump-not-listed"
-  | "table-pump-without-curves"
-  | "table-decimal-signs-mixed"
-  | "table-decimal-comma-read"
-  | "table-unit-assumed"
-  | "table-findings-left-out"
-  | "table-second-of-its-kind"
-  | "rank-npsh-not-judged"
-  | "rank-liquid-viscous"
-  | "rank-none-meets"
-  | "file-not-a-table"
-  | "file-unreadable";
+export interface PumpTableFindings {
+  "table-no-rows": null;
+  "table-heading-missing": null;
+  "table-column-missing": null;
+  "table-column-repeated": { other: string };
+  "table-units-disagree": { heading: string };
+  "table-curve-repeated": { first: number };
+  "table-pump-repeated": { first: number };
+  "table-flow-not-ascending": null;
+  "table-curve-too-short": { points: number; least: number };
+  "table-column-too-short": { column: string; points: number; least: number };
+  "table-head-does-not-fall": { first: Amount; last: Amount };
+  "table-head-rises": { first: Amount };
+  "table-efficiency-unclear": null;
+  "table-efficiency-mixed": { best: string };
+  "table-limit-differs": { first: Amount };
+  "table-limits-contradict": { least: string; greatest: string };
+  "table-pump-not-listed": { other: string };
+  "table-pump-without-curves": { other: string };
+  "table-decimal-signs-mixed": { other: string };
+  "table-decimal-comma-read": null;
+  "table-unit-assumed": { columns: string };
+  "table-findings-left-out": { count: number };
+  "table-second-of-its-kind": { other: string };
+  "rank-npsh-not-judged": null;
+  "rank-liquid-viscous": null;
+  "rank-none-meets": null;
+  "file-not-a-table": null;
+  "file-unreadable": { reason: string };
+}
 
 /** Slurries: composition, settling, friction and derating. */
-export type SlurryCode =
-  | "percent-may-be-fraction"
-  | "solids-dense"
-  | "solids-float"
-  | "solids-do-not-settle"
-  | "slurry-figures-too-few"
-  | "slurry-figures-contradict"
-  | "slurry-impossible"
-  | "clay-not-newtonian"
-  | "particle-size-doubted"
-  | "particle-fine"
-  | "particle-coarse"
-  | "flow-stratified"
-  | "deposition-estimates"
-  | "bed-in-pipe"
-  | "below-design-velocity"
-  | "fine-slurry-not-turbulent"
-  | "grading-exponent-held"
-  | "derating-too-fine"
-  | "fines-contradict-size"
-  | "derating-below-measured"
-  | "derating-scatter"
-  | "derating-fines-relief"
-  | "derating-large-impeller"
-  | "derating-efficiency-lower"
-  | "derating-by-chart"
-  | "derating-not-in-water"
-  | "npshr-rises"
-  | "service-class-exceeded"
-  | "service-class-from-memory"
-  | "slurry-as-one-liquid";
+export interface SlurryFindings {
+  "percent-may-be-fraction": null;
+  "solids-dense": null;
+  "solids-float": null;
+  "solids-do-not-settle": null;
+  "slurry-figures-too-few": null;
+  "slurry-figures-contradict": { due: Amount; first: string; second: string };
+  "slurry-impossible": { figure: string };
+  "clay-not-newtonian": null;
+  "particle-size-doubted": null;
+  "particle-fine": null;
+  "particle-coarse": { coarse: Amount; factor: number };
+  "flow-stratified": null;
+  "deposition-estimates": { wasp: Amount; oroskarTurian: Amount; coarse: Amount; design: Amount };
+  "bed-in-pipe": null;
+  "below-design-velocity": null;
+  "fine-slurry-not-turbulent": null;
+  "grading-exponent-held": { free: Amount; held: number };
+  "derating-too-fine": null;
+  "fines-contradict-size": { size: Amount; fine: Amount };
+  "derating-below-measured": null;
+  "derating-scatter": { scatter: number; kazim: Amount };
+  "derating-fines-relief": null;
+  "derating-large-impeller": null;
+  "derating-efficiency-lower": null;
+  "derating-by-chart": null;
+  "derating-not-in-water": null;
+  "npshr-rises": { factor: Amount };
+  "service-class-exceeded": { serviceClass: number; service: string };
+  "service-class-from-memory": null;
+  "slurry-as-one-liquid": null;
+}
+
+/** The figure the trade goes by beside the rating of the standard. */
+export interface TradeFigureFacts {
+  readonly figure: Amount;
+  readonly of: string;
+  readonly standard: string;
+  readonly flangeClass: string;
+  readonly rating: Amount;
+  /** Where it stands, such as "discharge of stage 2". */
+  readonly nozzle?: string;
+}
 
 /** Flange ratings, nozzle pressures, flanges, bolting and surge. */
-export type PressureCode =
-  | "class-is-a-designation"
-  | "class-by-metric-name"
-  | "class-not-of-material"
-  | "material-taken-as"
-  | "material-not-of-standard"
-  | "material-listing-uncertain"
-  | "rating-temperature-assumed"
-  | "rating-temperature-outside"
-  | "rating-converted"
-  | "rating-not-verified"
-  | "rating-by-size"
-  | "rating-size-outside"
-  | "grey-iron-flange"
-  | "flange-is-not-casing"
-  | "pressure-above-rating"
-  | "rating-nearly-used"
-  | "trade-figure-compared"
-  | "trade-figure-would-pass"
-  | "trade-figure-passed"
-  | "beyond-highest-class"
-  | "head-tolerance-assumed"
-  | "head-tolerance-of-grade"
-  | "percent-as-fraction"
-  | "suction-vacuum-as-zero"
-  | "shutoff-below-duty"
-  | "nozzle-pressure-without-surge"
-  | "later-stage-suction"
-  | "first-nozzle-beyond"
-  | "part-pressure-exceeded"
-  | "flange-test-pressure"
-  | "series-column-unread"
-  | "flange-size-unknown"
-  | "flange-size-twice"
-  | "flange-dimensions-not-held"
-  | "flange-drilling-alone"
-  | "flange-mates"
-  | "flange-dimensions-from-memory"
-  | "flange-dimensions-converted"
-  | "bolts-differ"
-  | "bolt-stress-above-yield"
-  | "bolt-stress-above-ceiling"
-  | "bolt-stress-below-needed"
-  | "bolt-load-may-fall-short"
-  | "bolt-stress-held-by-gasket"
-  | "metric-grade-in-inch-bolts"
-  | "spiral-wound-as-flat-ring"
-  | "full-face-gasket-not-reckoned"
-  | "gasket-on-raised-face"
-  | "joint-figures-from-memory"
-  | "thread-pitch-needed"
-  | "bolt-torque-scatter"
-  | "nut-factor-far-from-reference"
-  | "stud-length-by-parts"
-  | "surge-modulus-taken"
-  | "surge-rigid-wall"
-  | "surge-liquid-modulus-taken"
-  | "surge-anchored-higher"
-  | "surge-is-a-screen"
-  | "wave-speed-unusual";
+export interface PressureFindings {
+  "class-is-a-designation": { name: string };
+  "class-by-metric-name": { name: string };
+  "class-not-of-material": { material: string; standard: string };
+  "material-taken-as": { grade: string; standard: string; isCasing: boolean };
+  "material-not-of-standard": { grade: string; standard: string };
+  "material-listing-uncertain": { standard: string; group: string };
+  "rating-temperature-assumed": null;
+  "rating-temperature-outside": {
+    standard: string;
+    flangeClass: string;
+    material: string;
+    sizes?: string;
+    isOwnLimit: boolean;
+  };
+  "rating-converted": { standard: string; printed: string };
+  "rating-not-verified": { standard: string; flangeClass: string; group: string; howVerified: string };
+  "rating-by-size": { flangeClass: string; sizes: string; other?: { readonly sizes: string; readonly rating: Amount } };
+  "rating-size-outside": { standard: string; flangeClass: string; sizes: string };
+  "grey-iron-flange": null;
+  "flange-is-not-casing": null;
+  "pressure-above-rating": { flangeClass: string; standard: string };
+  "rating-nearly-used": { used: Amount };
+  "trade-figure-compared": TradeFigureFacts & { difference: Amount; way: "equal" | "above" | "below" };
+  "trade-figure-would-pass": TradeFigureFacts;
+  "trade-figure-passed": TradeFigureFacts;
+  "beyond-highest-class": { flangeClass: string; standard: string };
+  "head-tolerance-assumed": null;
+  "head-tolerance-of-grade": null;
+  "percent-as-fraction": null;
+  "suction-vacuum-as-zero": null;
+  "shutoff-below-duty": null;
+  "nozzle-pressure-without-surge": null;
+  "later-stage-suction": null;
+  "first-nozzle-beyond": { needed: string; offered?: string; standard: string };
+  "part-pressure-exceeded": { part: string };
+  "flange-test-pressure": { flangeClass: string };
+  "series-column-unread": null;
+  "flange-size-unknown": { standard: string; named: string; sizes: string };
+  "flange-size-twice": { other: string };
+  "flange-dimensions-not-held": null;
+  "flange-drilling-alone": { name: string; of: string };
+  "flange-mates": { name: string; other: string };
+  "flange-dimensions-from-memory": null;
+  "flange-dimensions-converted": null;
+  "bolts-differ": { bolts: number; holes: number };
+  "bolt-stress-above-yield": { grade: string };
+  "bolt-stress-above-ceiling": { weakest: string };
+  "bolt-stress-below-needed": null;
+  "bolt-load-may-fall-short": null;
+  "bolt-stress-held-by-gasket": null;
+  "metric-grade-in-inch-bolts": null;
+  "spiral-wound-as-flat-ring": { flange: string };
+  "full-face-gasket-not-reckoned": null;
+  "gasket-on-raised-face": null;
+  "joint-figures-from-memory": null;
+  "thread-pitch-needed": null;
+  "bolt-torque-scatter": null;
+  "nut-factor-far-from-reference": { reference: Amount };
+  "stud-length-by-parts": null;
+  "surge-modulus-taken": { material: string; least: Amount; greatest: Amount };
+  "surge-rigid-wall": null;
+  "surge-liquid-modulus-taken": { about: string };
+  "surge-anchored-higher": null;
+  "surge-is-a-screen": null;
+  "wave-speed-unusual": null;
+}
 
 /** Curves traced from a picture. */
-export type TracingCode =
-  | "tracing-picture-unreadable"
-  | "tracing-axis-points-together"
-  | "tracing-axis-values-equal"
-  | "tracing-log-not-positive"
-  | "tracing-axes-parallel"
-  | "tracing-axes-skewed"
-  | "tracing-axis-points-close"
-  | "tracing-line-without-axis"
-  | "tracing-beyond-axis-points"
-  | "tracing-below-zero"
-  | "tracing-taken-as-zero"
-  | "tracing-flow-repeated"
-  | "tracing-efficiency-as-fraction"
-  | "tracing-curve-repeated"
-  | "tracing-curve-unlike"
-  | "tracing-rows-without-head"
-  | "tracing-beyond-line"
-  | "tracing-read-between";
+export interface TracingFindings {
+  "tracing-picture-unreadable": null;
+  "tracing-axis-points-together": null;
+  "tracing-axis-values-equal": { value: string };
+  "tracing-log-not-positive": { value: string };
+  "tracing-axes-parallel": { other: string; angle: string };
+  "tracing-axes-skewed": { other: string; angle: string };
+  "tracing-axis-points-close": { pixels: string };
+  "tracing-line-without-axis": { points: string; axes: string };
+  "tracing-beyond-axis-points": { points: string };
+  "tracing-below-zero": { value: string };
+  "tracing-taken-as-zero": { value: string };
+  "tracing-flow-repeated": { flow: string };
+  "tracing-efficiency-as-fraction": { value: string };
+  "tracing-curve-repeated": { first: number; second: number };
+  "tracing-curve-unlike": { curve: number };
+  "tracing-rows-without-head": { rows: string };
+  "tracing-beyond-line": { flows: string };
+  "tracing-read-between": null;
+}
 
 /** Costs and quantities of an estimate. */
-export type EstimateCode =
-  | "motor-efficiency-assumed"
+export interface EstimateFindings {
+  "motor-efficiency-assumed": null;
   /** What a bill of quantities does not count. */
-  | "take-off-leaves-out"
-  | "take-off-without-class"
-  | "pipe-mass-not-known"
-  | "bolting-not-held"
-  | "rental-rate-above-shorter"
-  | "thrust-for-caution"
-  | "thrust-by-bore"
-  | "collapse-not-held"
-  | "collapse-rests-on";
+  "take-off-leaves-out": null;
+  "take-off-without-class": null;
+  "pipe-mass-not-known": null;
+  "bolting-not-held": null;
+  "rental-rate-above-shorter": { terms: string };
+  "thrust-for-caution": null;
+  "thrust-by-bore": null;
+  "collapse-not-held": null;
+  "collapse-rests-on": null;
+}
 
 /** Priming: time, lift and choice of method. */
-export type PrimingCode =
-  | "line-shorter-than-lift"
-  | "priming-line-falls"
-  | "priming-no-air"
-  | "lift-above-atmosphere"
-  | "lift-above-vapour"
-  | "never-primes"
-  | "leak-exceeds-air-pump"
-  | "flooded-no-priming"
-  | "air-pump-part-unread"
-  | "blank-off-ambiguous"
-  | "priming-front-fast"
-  | "priming-profile-assumed"
-  | "blank-off-assumed"
-  | "casing-not-counted"
-  | "priming-vapour-unknown"
-  | "priming-vapour-counted"
-  | "priming-npsh-not-judged"
-  | "priming-lift-blank-off-assumed"
-  | "priming-lift-negative"
-  | "eductor-by-practice"
-  | "eductor-power-rough"
-  | "prime-liquid-hot"
-  | "prime-lift-refused"
-  | "prime-lift-beyond"
-  | "prime-lift-within"
-  | "prime-by-gravity"
-  | "prime-not-needed"
-  | "prime-needs-gate-and-vent"
-  | "prime-lowest-level"
-  | "prime-time-short"
-  | "prime-time-long"
-  | "prime-time-very-long"
-  | "prime-dry-long-lines"
-  | "prime-dry-passes-solids"
-  | "prime-needs-air-pump"
-  | "prime-needs-larger-air-pump"
-  | "prime-needs-discharge-check"
-  | "prime-float-valve"
-  | "prime-float-stringy"
-  | "prime-blank-off-varies"
-  | "prime-hazardous-area"
-  | "prime-self-short-line"
-  | "prime-self-long-line"
-  | "prime-self-solids"
-  | "prime-self-needs"
-  | "prime-self-cautions"
-  | "prime-eductor-no-moving-parts"
-  | "prime-eductor-motive-air"
-  | "prime-eductor-cautions"
-  | "prime-foot-valve-clogs"
-  | "prime-foot-valve-cheap"
-  | "prime-foot-valve-needs"
-  | "prime-foot-valve-cautions"
-  | "prime-submerged-no-priming"
-  | "prime-submerged-needs"
-  | "prime-hot-needs"
-  | "prime-submerged-cautions";
+export interface PrimingFindings {
+  "line-shorter-than-lift": null;
+  "priming-line-falls": null;
+  "priming-no-air": null;
+  "lift-above-atmosphere": null;
+  "lift-above-vapour": null;
+  "never-primes": null;
+  "leak-exceeds-air-pump": { capacity: Amount };
+  "flooded-no-priming": null;
+  "air-pump-part-unread": null;
+  "blank-off-ambiguous": null;
+  "priming-front-fast": null;
+  "priming-profile-assumed": null;
+  "blank-off-assumed": { poor: Amount; time?: Amount };
+  "casing-not-counted": null;
+  "priming-vapour-unknown": null;
+  "priming-vapour-counted": null;
+  "priming-npsh-not-judged": null;
+  "priming-lift-blank-off-assumed": { poor: Amount; lift: Amount };
+  "priming-lift-negative": { rule: string };
+  "eductor-by-practice": null;
+  "eductor-power-rough": { usual: Amount };
+  "prime-liquid-hot": null;
+  "prime-lift-refused": null;
+  "prime-lift-beyond": null;
+  "prime-lift-within": null;
+  "prime-by-gravity": null;
+  "prime-not-needed": null;
+  "prime-needs-gate-and-vent": null;
+  "prime-lowest-level": null;
+  "prime-time-short": { capacity: Amount };
+  "prime-time-long": { capacity: Amount; bypass: Amount };
+  "prime-time-very-long": { capacity: Amount; dewatering: Amount };
+  "prime-dry-long-lines": null;
+  "prime-dry-passes-solids": null;
+  "prime-needs-air-pump": null;
+  "prime-needs-larger-air-pump": { time: Amount };
+  "prime-needs-discharge-check": null;
+  "prime-float-valve": null;
+  "prime-float-stringy": null;
+  "prime-blank-off-varies": { poor: Amount };
+  "prime-hazardous-area": null;
+  "prime-self-short-line": null;
+  "prime-self-long-line": null;
+  "prime-self-solids": null;
+  "prime-self-needs": null;
+  "prime-self-cautions": null;
+  "prime-eductor-no-moving-parts": null;
+  "prime-eductor-motive-air": { nozzle: Amount; pressure: Amount };
+  "prime-eductor-cautions": null;
+  "prime-foot-valve-clogs": null;
+  "prime-foot-valve-cheap": null;
+  "prime-foot-valve-needs": null;
+  "prime-foot-valve-cautions": null;
+  "prime-submerged-no-priming": null;
+  "prime-submerged-needs": null;
+  "prime-hot-needs": null;
+  "prime-submerged-cautions": null;
+}
+
+/** A motor as its standard names it. */
+export interface MotorFacts {
+  readonly series: string;
+  readonly rating: Amount;
+  readonly poles: number;
+  readonly frequency: number;
+}
 
 /** Motors, engines and how they are attached. */
-export type DriveCode =
-  | "motor-margin-small"
-  | "motor-rating-secondary"
-  | "motor-is-large-machine"
-  | "motor-power-beyond-ratings"
-  | "speed-above-synchronous"
-  | "motor-efficiency-not-tabulated"
-  | "motor-current-not-tabulated"
-  | "motor-raised-for-site"
-  | "motor-derated-on-site"
-  | "motor-cool-air-credit"
-  | "motor-service-factor-credit"
-  | "motor-speed-not-mains"
-  | "motor-below-base-speed"
-  | "motor-speed-synchronous"
-  | "frequency-drive-derated"
-  | "motor-frame-from-memory"
-  | "motor-frame-not-held"
-  | "motor-efficiency-other-supply"
-  | "motor-efficiency-not-held"
-  | "motor-class-higher-due"
-  | "motor-current-by-code"
-  | "motor-current-not-known"
-  | "motor-power-factor-assumed"
-  | "motor-starting-current"
-  | "engine-rating-assumed"
-  | "engine-gross-rating-assumed"
-  | "engine-losses-assumed"
-  | "engine-aspiration-assumed"
-  | "engine-charge-coolant-assumed"
-  | "engine-limit-chosen"
-  | "engine-quick-rule"
-  | "engine-load-low"
-  | "engine-too-small"
-  | "fuel-consumption-assumed"
-  | "fuel-part-load"
-  | "fuel-load-outside"
-  | "housing-mismatch"
-  | "flywheel-unusual-for-housing"
-  | "sheave-too-small"
-  | "sheaves-overlap"
-  | "sheave-minimum-unknown"
-  | "belt-speed-high"
-  | "belt-power-high"
-  | "drive-ranking-chosen";
+export interface DriveFindings {
+  "motor-margin-small": null;
+  "motor-rating-secondary": { next: Amount };
+  "motor-is-large-machine": null;
+  "motor-power-beyond-ratings": { isOnSite: boolean };
+  "speed-above-synchronous": null;
+  "motor-efficiency-not-tabulated": null;
+  "motor-current-not-tabulated": { voltage: number; voltages: string };
+  "motor-raised-for-site": { share: Amount; plain: Amount; taken: Amount };
+  "motor-derated-on-site": { share: Amount };
+  "motor-cool-air-credit": null;
+  "motor-service-factor-credit": null;
+  "motor-speed-not-mains": null;
+  "motor-below-base-speed": null;
+  "motor-speed-synchronous": null;
+  "frequency-drive-derated": null;
+  "motor-frame-from-memory": null;
+  "motor-frame-not-held": MotorFacts;
+  "motor-efficiency-other-supply": MotorFacts;
+  "motor-efficiency-not-held": MotorFacts;
+  "motor-class-higher-due": null;
+  "motor-current-by-code": { column: Amount };
+  "motor-current-not-known": null;
+  "motor-power-factor-assumed": null;
+  "motor-starting-current": { direct: string; starDelta: string; soft: string; drive: string };
+  "engine-rating-assumed": null;
+  "engine-gross-rating-assumed": null;
+  "engine-losses-assumed": null;
+  "engine-aspiration-assumed": null;
+  "engine-charge-coolant-assumed": { limit: string; share: Amount };
+  "engine-limit-chosen": { limit: string; share: Amount };
+  "engine-quick-rule": { adjusted: Amount };
+  "engine-load-low": null;
+  "engine-too-small": null;
+  "fuel-consumption-assumed": null;
+  "fuel-part-load": { factor: string };
+  "fuel-load-outside": null;
+  "housing-mismatch": { engine: string; engineCircle: string; pump: string; pumpCircle: string };
+  "flywheel-unusual-for-housing": { size: string; housing: string; usual: string };
+  "sheave-too-small": null;
+  "sheaves-overlap": null;
+  "sheave-minimum-unknown": null;
+  "belt-speed-high": null;
+  "belt-power-high": null;
+  "drive-ranking-chosen": null;
+}
 
 /** Materials of wetted parts: properties and choice. */
-export type MaterialCode =
-  | "chlorides-by-mass"
-  | "hardness-unreadable"
-  | "particle-beyond-passage"
-  | "particle-near-passage"
-  | "casting-taken-as"
-  | "casting-from-memory"
-  | "property-not-stated"
-  | "hardness-of-condition"
-  | "permeability-rough"
-  | "material-data-missing"
-  | "make-up-contradicts"
-  | "first-by-part"
-  | "no-material-given"
-  | "chemical-usual-metal"
-  | "hydrogen-sulphide-gas"
-  | "galvanic-pairs"
-  | "wetted-parts-list"
-  | "make-up-needed"
-  | "ph-neutral"
-  | "ph-too-low"
-  | "ph-too-high"
-  | "ph-beyond-rule"
-  | "ph-near-limit"
-  | "iron-acid-water"
-  | "iron-alkaline-water"
-  | "temperature-missing"
-  | "temperature-decides"
-  | "temperature-stop"
-  | "aerated-hot"
-  | "thermal-shock"
-  | "steel-condensate"
-  | "duplex-embrittles"
-  | "chlorides-missing"
-  | "iron-in-brine"
-  | "iron-graphitic"
-  | "white-iron-salt"
-  | "bronze-sea-water"
-  | "chrome-steel-salt"
-  | "chlorides-need-temperature"
-  | "chlorides-within-316"
-  | "chlorides-beyond-316"
-  | "stress-cracking"
-  | "duplex-brackish-warm"
-  | "duplex-sea-water-cold"
-  | "duplex-sea-water-warm"
-  | "oxidiser-316"
-  | "oxidiser-lowers"
-  | "chemical-with-care"
-  | "chemical-not-judged"
-  | "chemical-rules-out"
-  | "caustic-hot"
-  | "sour-hardness"
-  | "sour-ruled-out"
-  | "wear-none"
-  | "wear-light"
-  | "wear-moderate"
-  | "wear-hardness-missing"
-  | "wear-undecided"
-  | "wear-undecided-hardened"
-  | "wear-severe-soft-metal"
-  | "wear-severe-hardened"
-  | "wear-parts-hardened"
-  | "wear-hardness-not-needed"
-  | "wear-unstated"
-  | "wear-relative-hardness"
-  | "white-iron-breaks"
-  | "white-iron-brittle"
-  | "white-iron-tip-speed"
-  | "grey-iron-brittle"
-  | "bronze-velocity"
-  | "magnet-test"
-  | "stainless-stagnant"
-  | "lining-size-missing"
-  | "lining-size"
-  | "lining-too-coarse"
-  | "lining-tip-speed"
-  | "elastomer-within"
-  | "elastomer-near-limit"
-  | "elastomer-too-hot"
-  | "elastomer-too-cold"
-  | "elastomer-oil"
-  | "oil-not-ruled-out"
-  | "elastomer-acid"
-  | "elastomer-alkali"
-  | "elastomer-good-and-not"
-  | "seal-clean"
-  | "seal-hard-on-clean"
-  | "seal-abrasive"
-  | "seal-carbon-wears"
-  | "seal-flush"
-  | "seal-may-flash"
-  | "seal-dry-running"
-  | "dry-parts"
-  | "dry-parts-spray";
+export interface MaterialFindings {
+  "chlorides-by-mass": null;
+  "hardness-unreadable": null;
+  "particle-beyond-passage": null;
+  "particle-near-passage": { passage: Amount };
+  "casting-taken-as": { specification: string };
+  "casting-from-memory": { verified: string; specification: string };
+  "property-not-stated": { material: string; specification: string };
+  "hardness-of-condition": { condition: string };
+  "permeability-rough": null;
+  "material-data-missing": { missing: string };
+  "make-up-contradicts": null;
+  "first-by-part": { choices: string };
+  "no-material-given": null;
+  "chemical-usual-metal": { metals: string };
+  "hydrogen-sulphide-gas": null;
+  "galvanic-pairs": null;
+  "wetted-parts-list": null;
+  "make-up-needed": { pH: number };
+  "ph-neutral": { pH: number };
+  "ph-too-low": { pH: number; least: number };
+  "ph-too-high": { pH: number; greatest: number };
+  "ph-beyond-rule": { pH: number; least: number; greatest: number };
+  "ph-near-limit": { pH: number; least: number };
+  "iron-acid-water": { pH: number };
+  "iron-alkaline-water": { pH: number };
+  "temperature-missing": null;
+  "temperature-decides": null;
+  "temperature-stop": null;
+  "aerated-hot": null;
+  "thermal-shock": null;
+  "steel-condensate": null;
+  "duplex-embrittles": null;
+  "chlorides-missing": null;
+  "iron-in-brine": null;
+  "iron-graphitic": null;
+  "white-iron-salt": null;
+  "bronze-sea-water": null;
+  "chrome-steel-salt": null;
+  "chlorides-need-temperature": null;
+  "chlorides-within-316": { temperature: Amount };
+  "chlorides-beyond-316": { temperature: Amount };
+  "stress-cracking": null;
+  "duplex-brackish-warm": { pitting: string; temperature: Amount };
+  "duplex-sea-water-cold": { pitting: string };
+  "duplex-sea-water-warm": { pitting: string; temperature: Amount };
+  "oxidiser-316": null;
+  "oxidiser-lowers": null;
+  "chemical-with-care": { constituent: string };
+  "chemical-not-judged": { constituent: string };
+  "chemical-rules-out": { constituent: string };
+  "caustic-hot": null;
+  "sour-hardness": null;
+  "sour-ruled-out": null;
+  "wear-none": null;
+  "wear-light": null;
+  "wear-moderate": null;
+  "wear-hardness-missing": null;
+  "wear-undecided": null;
+  "wear-undecided-hardened": null;
+  "wear-severe-soft-metal": null;
+  "wear-severe-hardened": null;
+  "wear-parts-hardened": null;
+  "wear-hardness-not-needed": null;
+  "wear-unstated": null;
+  "wear-relative-hardness": { particle: string; ratio: number; metal: number };
+  "white-iron-breaks": null;
+  "white-iron-brittle": null;
+  "white-iron-tip-speed": { least: Amount; greatest: Amount };
+  "grey-iron-brittle": null;
+  "bronze-velocity": null;
+  "magnet-test": null;
+  "stainless-stagnant": null;
+  "lining-size-missing": null;
+  "lining-size": null;
+  "lining-too-coarse": null;
+  "lining-tip-speed": null;
+  "elastomer-within": null;
+  "elastomer-near-limit": null;
+  "elastomer-too-hot": null;
+  "elastomer-too-cold": null;
+  "elastomer-oil": null;
+  "oil-not-ruled-out": null;
+  "elastomer-acid": { pH: number };
+  "elastomer-alkali": { pH: number };
+  "elastomer-good-and-not": { good: string; not: string };
+  "seal-clean": null;
+  "seal-hard-on-clean": null;
+  "seal-abrasive": null;
+  "seal-carbon-wears": null;
+  "seal-flush": null;
+  "seal-may-flash": null;
+  "seal-dry-running": null;
+  "dry-parts": null;
+  "dry-parts-spray": null;
+}
 
-export type FindingCode =
-  | DriveCode
-  | PrimingCode
-  | MaterialCode
-  | TracingCode
-  | SlurryCode
-  | EstimateCode
-  | PumpTableCode
-  | PumpCode
-  | RegionCode
-  | PipeCode
-  | InputCode
-  | LiquidCode
-  | HeadCode
-  | SuctionCode
-  | PipeworkCode
-  | PressureCode;
+export interface FactsOf
+  extends InputFindings,
+    LiquidFindings,
+    PipeworkFindings,
+    HeadFindings,
+    SuctionFindings,
+    PipeFindings,
+    PumpFindings,
+    RegionFindings,
+    PumpTableFindings,
+    SlurryFindings,
+    PressureFindings,
+    TracingFindings,
+    EstimateFindings,
+    PrimingFindings,
+    DriveFindings,
+    MaterialFindings {}
+
+export type FindingCode = keyof FactsOf;
+/** Codes without facts. */
+export type PlainCode = { [C in FindingCode]: FactsOf[C] extends null ? C : never }[FindingCode];
+export type FactsCode = Exclude<FindingCode, PlainCode>;
+
+/** Of the codes with facts, those that may be raised as a warning. A warning of another does not compile. */
+export type WarningCode =
+  | "column-separation"
+  | "lay-flat-under-vacuum"
+  | "bolt-stress-above-ceiling"
+  | "spiral-wound-as-flat-ring"
+  | "pressure-above-rating"
+  | "material-not-of-standard"
+  | "first-nozzle-beyond"
+  | "part-pressure-exceeded"
+  | "trade-figure-would-pass"
+  | "does-not-start-alone"
+  | "several-operating-points"
+  | "region-npsh-short"
+  | "region-corner-outside-preferred"
+  | "outside-preferred-region"
+  | "one-pump-alone-outside-region";

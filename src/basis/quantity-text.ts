@@ -1,5 +1,6 @@
+import type { PlainCode } from "./finding-code.ts";
 import { type Quantity, UNIT_SET_NAMES, UNIT_SETS, unitFits } from "./quantities.ts";
-import { type Finding, fail, type Result, succeed } from "./result.ts";
+import { fail, type Result, succeed } from "./result.ts";
 import { meaningsOf, toEngine, type Unit, unitNamed, unitOf } from "./units.ts";
 
 /** A number with its unit, as written. */
@@ -112,6 +113,6 @@ export function unitsThatDo(quantity: Quantity): string {
   return symbols.length === 0 ? last : `${symbols.join(", ")} or ${last}`;
 }
 
-function refuse(code: Finding["code"], subject: string, given: string, suggestions: readonly string[]): Result<never> {
+function refuse(code: PlainCode, subject: string, given: string, suggestions: readonly string[]): Result<never> {
   return fail([{ code, severity: "error", subject, given, suggestions }]);
 }

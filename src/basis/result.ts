@@ -1,5 +1,5 @@
 import type { Citation } from "./citation.ts";
-import type { FindingCode } from "./finding-code.ts";
+import type { FactsCode, FactsOf, FindingCode, PlainCode, WarningCode } from "./finding-code.ts";
 import type { Quantity } from "./quantities.ts";
 
 /** An amount in the engine's own unit, kept raw so that the edge can show it in the reader's unit. */
@@ -14,8 +14,7 @@ export function amount(quantity: Quantity, value: number): Amount {
 
 export type Side = "above" | "at least" | "at most" | "below";
 
-interface FindingFacts {
-  readonly code: FindingCode;
+interface Particulars {
   /** Name of the input or result the finding is about, such as "suction lift". */
   readonly subject: string;
   readonly found?: Amount;
@@ -24,20 +23,55 @@ interface FindingFacts {
   readonly given?: string;
   /** What would do: names or spellings, best first. */
   readonly suggestions?: readonly string[];
-  /** Further facts the words need, by name. */
-  readonly facts?: Readonly<Record<string, Amount | string | number>>;
+  /** What else would do, in words. */
+  readonly otherwise?: string;
 }
 
 /**
  * error: no answer can be given.
- * warning: the answer stands, but a published rule is broken and someone must act. It cites the rule.
  * caution: the answer stands on an assumption that someone should check.
  */
-export type Finding =
-  | (FindingFacts & { readonly severity: "error" | "caution"; readonly cites?: Citation })
-  | (FindingFacts & { readonly severity: "warning"; readonly cites: Citation });
+interface Raised extends Particulars {
+  readonly severity: "error" | "caution";
+  readonly cites?: Citation;
+}
 
-export type Severity = Finding["severity"];
+/** The answer stands, but a published rule is broken and someone must act. It cites the rule. */
+interface Warned extends Particulars {
+  readonly severity: "warning";
+  readonly cites: Citation;
+}
+
+interface Facts<C extends FactsCode> {
+  readonly code: C;
+  readonly facts: Readonly<FactsOf[C]>;
+}
+
+interface NoFacts<C extends FindingCode> {
+  readonly code: C;
+  readonly facts?: never;
+}
+
+interface RaisedFacts<C extends FactsCode> extends Raised, Facts<C> {}
+interface WarnedFacts<C extends FactsCode> extends Warned, Facts<C> {}
+interface RaisedPlain<C extends PlainCode> extends Raised, NoFacts<C> {}
+interface WarnedPlain<C extends PlainCode> extends Warned, NoFacts<C> {}
+
+// One member for each code with facts and few besides: each more makes every finding slower to check.
+type WithFacts<C> = C extends FactsCode ? RaisedFacts<C> | (C extends WarningCode ? WarnedFacts<C> : never) : never;
+type WithoutFacts<C extends PlainCode> = [C] extends [never] ? never : RaisedPlain<C> | WarnedPlain<C>;
+
+export type Finding<C extends FindingCode = FindingCode> = WithFacts<C> | WithoutFacts<Extract<C, PlainCode>>;
+
+/** What a finding says of its matter besides code and facts. */
+export interface Details extends Partial<Particulars> {
+  readonly cites?: Citation;
+}
+
+/** A finding before the subject, severity and source it shares with others. */
+export type Draft<C extends FindingCode> = Details & (C extends FactsCode ? Facts<C> : NoFacts<C>);
+
+export type Severity = (Raised | Warned)["severity"];
 
 export interface Success<T> {
   readonly ok: true;

@@ -1,4 +1,5 @@
 import type { Citation } from "../basis/citation.ts";
+import type { MotorFacts } from "../basis/finding-code.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, type Result, succeed } from "../basis/result.ts";
 import {
@@ -330,6 +331,6 @@ function startingRemark(): Finding {
   };
 }
 
-function motorFacts({ series, power }: MotorRating, { poles, frequency }: MotorOfSpeed): NonNullable<Finding["facts"]> {
+function motorFacts({ series, power }: MotorRating, { poles, frequency }: MotorOfSpeed): MotorFacts {
   return { series, rating: amount("power", power), poles, frequency };
 }

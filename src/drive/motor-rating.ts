@@ -114,13 +114,14 @@ function remarks(
     });
   }
   if (found.note === "secondary series") {
-    const next = ratings.find(({ power, note }) => power > found.power && note === undefined);
+    // The series ends in a primary rating.
+    const next = ratings.find(({ power, note }) => power > found.power && note === undefined) as MotorRating;
     findings.push({
       code: "motor-rating-secondary",
       severity: "caution",
       subject,
       found: amount("power", found.power),
-      ...(next && { facts: { next: amount("power", next.power) } }),
+      facts: { next: amount("power", next.power) },
       cites: motorRatingMethod.cites[1],
     });
   }
@@ -149,6 +150,6 @@ function beyondRatings(
     given: series,
     found: amount("power", required),
     limit: { quantity: "power", value: most.power * outputFactor, side: "at most" },
-    ...(outputFactor < 1 && { facts: { onSite: " on site" } }),
+    facts: { isOnSite: outputFactor < 1 },
   };
 }

@@ -1,8 +1,8 @@
 import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
-import type { FindingCode } from "../basis/finding-code.ts";
+import type { LiquidFindings } from "../basis/finding-code.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { readNumber, readQuantity, readWrittenAmount } from "../basis/quantity-text.ts";
-import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { amount, type Draft, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { toEngine } from "../basis/units.ts";
 import type { Liquid, LiquidState } from "./liquid.ts";
 import { fromSaybolt } from "./saybolt.ts";
@@ -50,7 +50,8 @@ export function describedLiquid(text: string, subject: string): Result<Liquid> |
   const findings: Finding[] = [];
   const figures: Figure[] = [];
   for (const [i, figure] of read.entries()) {
-    if (figure === undefined) return refuse("liquid-part-unread", subject, parts[i] as string, [DESCRIPTION_EXAMPLE]);
+    if (figure === undefined)
+      return refuse({ code: "liquid-part-unread" }, subject, parts[i] as string, [DESCRIPTION_EXAMPLE]);
     findings.push(...figure.findings);
     if (!figure.ok) return figure;
     figures.push(figure.value);
@@ -125,12 +126,14 @@ function together(figures: readonly Figure[], text: string, subject: string): Re
     ["viscosity", viscosities],
     ["vapour pressure", pressures],
   ] as const) {
-    if (list.length > 1) return refuse("liquid-stated-twice", subject, text, [], what);
+    if (list.length > 1) return refuse({ code: "liquid-stated-twice", facts: { what } }, subject, text, []);
   }
   const density = densities[0]?.value;
-  if (density === undefined) return refuse("liquid-incomplete", subject, text, ["SG 1.12", "1118 kg/m3"], "density");
+  if (density === undefined)
+    return refuse({ code: "liquid-incomplete", facts: { what: "density" } }, subject, text, ["SG 1.12", "1118 kg/m3"]);
   const viscosity = viscosities[0];
-  if (viscosity === undefined) return refuse("liquid-incomplete", subject, text, ["3.5 cP", "3.1 cSt"], "viscosity");
+  if (viscosity === undefined)
+    return refuse({ code: "liquid-incomplete", facts: { what: "viscosity" } }, subject, text, ["3.5 cP", "3.1 cSt"]);
   const dynamicViscosity = viscosity.kind === "kinematic viscosity" ? viscosity.value * density : viscosity.value;
   const vapourPressure = pressures[0]?.value;
   return succeed({ density, dynamicViscosity, ...(vapourPressure === undefined ? {} : { vapourPressure }) });
@@ -169,13 +172,10 @@ function remarkOnDensity(density: number, subject: string): readonly Finding[] {
 }
 
 function refuse(
-  code: FindingCode,
+  draft: Draft<keyof LiquidFindings>,
   subject: string,
   given: string,
   suggestions: readonly string[],
-  what?: string,
 ): Result<never> {
-  return fail([
-    { code, severity: "error", subject, given, suggestions, ...(what === undefined ? {} : { facts: { what } }) },
-  ]);
+  return fail([{ ...draft, severity: "error", subject, given, suggestions }]);
 }

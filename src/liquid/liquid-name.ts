@@ -67,6 +67,6 @@ function readGlycol(glycol: Glycol, written: string, subject: string): Result<Li
 
 function unknown(given: string, subject: string): Result<never> {
   const suggestions = nearestNames(given, LIQUID_NAMES);
-  const facts = { otherwise: `give its figures, such as “${DESCRIPTION_EXAMPLE}”` };
-  return fail([{ code: "name-unknown", severity: "error", subject, given, suggestions, facts }]);
+  const otherwise = `give its figures, such as “${DESCRIPTION_EXAMPLE}”`;
+  return fail([{ code: "name-unknown", severity: "error", subject, given, suggestions, otherwise }]);
 }

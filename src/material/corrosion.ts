@@ -1,5 +1,5 @@
 import { CELSIUS_ZERO } from "../basis/constants.ts";
-import { amount, type Finding } from "../basis/result.ts";
+import { amount, type Details } from "../basis/result.ts";
 import type { Casting } from "../tables/materials-cast.ts";
 import { chosen, type Judgement, judge, type Level } from "./judgement.ts";
 import type { Constituent, WettedDuty } from "./wetted-duty.ts";
@@ -57,19 +57,22 @@ function acidity(kind: Kind, { pH, makeUp }: WettedDuty): readonly Judgement[] {
   const { least, greatest, below, above } = PH_RANGE[kind];
   const facts = { pH, least, greatest };
   const [low, high] = NEUTRAL;
-  const needsMakeUp = makeUp === null && (pH < low || pH > high) ? [judge("limited", "make-up-needed", { facts })] : [];
-  if (pH < least) return [judge(below, below === "out" ? "ph-too-low" : "ph-beyond-rule", { facts })];
-  if (pH > greatest) return [judge(above, above === "out" ? "ph-too-high" : "ph-beyond-rule", { facts })];
+  const needsMakeUp =
+    makeUp === null && (pH < low || pH > high) ? [judge("limited", { code: "make-up-needed", facts })] : [];
+  if (pH < least) return [judge(below, { code: below === "out" ? "ph-too-low" : "ph-beyond-rule", facts })];
+  if (pH > greatest) return [judge(above, { code: above === "out" ? "ph-too-high" : "ph-beyond-rule", facts })];
   if (pH < low) {
-    if (kind === "iron" || kind === "steel") return [judge("limited", "iron-acid-water", { facts }), ...needsMakeUp];
-    if (kind === "white iron") return [judge("limited", "ph-near-limit", { facts }), ...needsMakeUp];
+    if (kind === "iron" || kind === "steel")
+      return [judge("limited", { code: "iron-acid-water", facts }), ...needsMakeUp];
+    if (kind === "white iron") return [judge("limited", { code: "ph-near-limit", facts }), ...needsMakeUp];
     return needsMakeUp;
   }
   if (pH > high) {
-    if (kind === "iron" || kind === "steel") return [judge("fine", "iron-alkaline-water", { facts }), ...needsMakeUp];
+    if (kind === "iron" || kind === "steel")
+      return [judge("fine", { code: "iron-alkaline-water", facts }), ...needsMakeUp];
     return needsMakeUp;
   }
-  return [judge("fine", "ph-neutral", { facts })];
+  return [judge("fine", { code: "ph-neutral", facts })];
 }
 
 /** As far as is known: neutral, and nothing in it but salts and solids. */
@@ -84,10 +87,14 @@ const STOP = celsius(90);
 function temperatureRule(kind: Kind, duty: WettedDuty): readonly Judgement[] {
   const { temperature } = duty;
   if (temperature === null) {
-    return [isPlainWater(duty) ? judge("limited", "temperature-missing") : judge("unknown", "temperature-decides")];
+    return [
+      isPlainWater(duty)
+        ? judge("limited", { code: "temperature-missing" })
+        : judge("unknown", { code: "temperature-decides" }),
+    ];
   }
   const found = amount("temperature", temperature);
-  const over = (limit: number): Partial<Finding> => ({
+  const over = (limit: number): Details => ({
     found,
     limit: { quantity: "temperature", value: limit, side: "at most" },
   });
@@ -96,15 +103,15 @@ function temperatureRule(kind: Kind, duty: WettedDuty): readonly Judgement[] {
     case "white iron":
     case "13Cr":
     case "bronze":
-      if (temperature > STOP) return [judge("unknown", "temperature-stop", over(STOP))];
+      if (temperature > STOP) return [judge("unknown", { code: "temperature-stop", ...over(STOP) })];
       if (temperature <= AERATED) return [];
-      return [judge("limited", kind === "white iron" ? "thermal-shock" : "aerated-hot", over(AERATED))];
+      return [judge("limited", { code: kind === "white iron" ? "thermal-shock" : "aerated-hot", ...over(AERATED) })];
     case "steel":
-      return temperature > AERATED ? [judge("limited", "steel-condensate", over(AERATED))] : [];
+      return temperature > AERATED ? [judge("limited", { code: "steel-condensate", ...over(AERATED) })] : [];
     case "316":
       return [];
     case "duplex":
-      return temperature > EMBRITTLES ? [judge("out", "duplex-embrittles", over(EMBRITTLES))] : [];
+      return temperature > EMBRITTLES ? [judge("out", { code: "duplex-embrittles", ...over(EMBRITTLES) })] : [];
   }
 }
 
@@ -124,10 +131,10 @@ function chlorideRule(kind: Kind, casting: Casting, duty: WettedDuty): readonly 
   if (kind === "316" || kind === "duplex") return stainlessChlorides(kind, casting, duty);
   if (chlorides === null) {
     const level = kind === "13Cr" ? "unknown" : "limited";
-    return kind === "bronze" ? [] : [judge(level, "chlorides-missing")];
+    return kind === "bronze" ? [] : [judge(level, { code: "chlorides-missing" })];
   }
   const found = amount("concentration", chlorides);
-  const over = (limit: number): Partial<Finding> => ({
+  const over = (limit: number): Details => ({
     found,
     limit: { quantity: "concentration", value: limit, side: "at most" },
     cites: SALT_CHOICE,
@@ -135,15 +142,15 @@ function chlorideRule(kind: Kind, casting: Casting, duty: WettedDuty): readonly 
   switch (kind) {
     case "iron":
     case "steel":
-      if (chlorides > SALT) return [judge("out", "iron-in-brine", over(SALT))];
-      return chlorides > BRACKISH ? [judge("limited", "iron-graphitic", over(BRACKISH))] : [];
+      if (chlorides > SALT) return [judge("out", { code: "iron-in-brine", ...over(SALT) })];
+      return chlorides > BRACKISH ? [judge("limited", { code: "iron-graphitic", ...over(BRACKISH) })] : [];
     case "white iron":
-      return chlorides > BRACKISH ? [judge("limited", "white-iron-salt", over(BRACKISH))] : [];
+      return chlorides > BRACKISH ? [judge("limited", { code: "white-iron-salt", ...over(BRACKISH) })] : [];
     case "bronze":
-      return chlorides > BRACKISH ? [judge("limited", "bronze-sea-water", over(BRACKISH))] : [];
+      return chlorides > BRACKISH ? [judge("limited", { code: "bronze-sea-water", ...over(BRACKISH) })] : [];
     case "13Cr":
-      if (chlorides > BRACKISH) return [judge("out", "chrome-steel-salt", over(BRACKISH))];
-      return chlorides > FRESH ? [judge("limited", "chrome-steel-salt", over(FRESH))] : [];
+      if (chlorides > BRACKISH) return [judge("out", { code: "chrome-steel-salt", ...over(BRACKISH) })];
+      return chlorides > FRESH ? [judge("limited", { code: "chrome-steel-salt", ...over(FRESH) })] : [];
   }
 }
 
@@ -165,28 +172,28 @@ export function chlorideLimit316(temperature: number): number {
 
 function stainlessChlorides(kind: "316" | "duplex", casting: Casting, duty: WettedDuty): readonly Judgement[] {
   const { chlorides, temperature } = duty;
-  if (chlorides === null) return [judge("unknown", "chlorides-missing")];
+  if (chlorides === null) return [judge("unknown", { code: "chlorides-missing" })];
   if (chlorides === 0) return [];
   const found = amount("concentration", chlorides);
   if (temperature === null) {
     const safe = kind === "316" ? WARM_LIMIT : COLD_LIMIT;
-    return chlorides > safe ? [judge("unknown", "chlorides-need-temperature", { found })] : [];
+    return chlorides > safe ? [judge("unknown", { code: "chlorides-need-temperature", found })] : [];
   }
-  const hot = temperature > CRACKING ? [judge("limited", "stress-cracking", hotFacts(temperature))] : [];
+  const hot = temperature > CRACKING ? [judge("limited", { code: "stress-cracking", ...hotFacts(temperature) })] : [];
   if (kind === "316") {
     const most = chlorideLimit316(temperature);
     const limit = { quantity: "concentration", value: most, side: "at most" } as const;
     const facts = { temperature: amount("temperature", temperature) };
     const level = chlorides > most ? "out" : "fine";
     return [
-      judge(level, level === "out" ? "chlorides-beyond-316" : "chlorides-within-316", { found, limit, facts }),
+      judge(level, { code: level === "out" ? "chlorides-beyond-316" : "chlorides-within-316", found, limit, facts }),
       ...hot,
     ];
   }
   return [...duplexChlorides(casting, chlorides, temperature), ...hot];
 }
 
-function hotFacts(temperature: number): Partial<Finding> {
+function hotFacts(temperature: number): Details {
   const limit = { quantity: "temperature", value: CRACKING, side: "at most" } as const;
   return { found: amount("temperature", temperature), limit };
 }
@@ -201,11 +208,12 @@ function duplexChlorides(casting: Casting, chlorides: number, temperature: numbe
   const facts = { pitting: `${least} to ${greatest}`, temperature: amount("temperature", temperature) };
   const limit = { quantity: "temperature", value: COLD, side: "at most" } as const;
   if (chlorides <= SALT) {
-    return temperature <= COLD ? [] : [judge("limited", "duplex-brackish-warm", { found, facts, limit })];
+    return temperature <= COLD ? [] : [judge("limited", { code: "duplex-brackish-warm", found, facts, limit })];
   }
   const isCold = temperature <= COLD && (least + greatest) / 2 >= COLD_SEA_WATER;
   return [
-    judge(isCold ? "limited" : "out", isCold ? "duplex-sea-water-cold" : "duplex-sea-water-warm", {
+    judge(isCold ? "limited" : "out", {
+      code: isCold ? "duplex-sea-water-cold" : "duplex-sea-water-warm",
       found,
       facts,
       limit,
@@ -221,10 +229,11 @@ function oxidiserRule(kind: Kind, { oxidiser }: WettedDuty): readonly Judgement[
   const found = amount("concentration", oxidiser);
   const limit = { quantity: "concentration", value: OXIDISER_LIMIT, side: "at most" } as const;
   if (kind === "316") {
-    return [judge(oxidiser > OXIDISER_LIMIT ? "out" : "limited", "oxidiser-316", { found, limit })];
+    return [judge(oxidiser > OXIDISER_LIMIT ? "out" : "limited", { code: "oxidiser-316", found, limit })];
   }
   return [
-    judge(kind === "duplex" ? "limited" : oxidiser > OXIDISER_LIMIT ? "unknown" : "limited", "oxidiser-lowers", {
+    judge(kind === "duplex" ? "limited" : oxidiser > OXIDISER_LIMIT ? "unknown" : "limited", {
+      code: "oxidiser-lowers",
       found,
     }),
   ];
@@ -279,20 +288,20 @@ function makeUpRules(kind: Kind, casting: Casting, { makeUp, temperature }: Wett
   return (makeUp ?? []).flatMap((constituent): readonly Judgement[] => {
     const facts = { constituent };
     if (constituent === "caustic") {
-      if (kind === "bronze") return [judge("unknown", "chemical-not-judged", { facts })];
+      if (kind === "bronze") return [judge("unknown", { code: "chemical-not-judged", facts })];
       const isHot = temperature === null || temperature > HOT_CAUSTIC;
-      return [judge("limited", isHot ? "caustic-hot" : "chemical-with-care", { facts })];
+      return [judge("limited", isHot ? { code: "caustic-hot" } : { code: "chemical-with-care", facts })];
     }
     if (constituent === "hydrogen sulphide") return [sour(kind, casting)];
     const level = CHEMICAL_RULES[constituent][kind] ?? "unknown";
     if (level === "fine") return [];
     const code = { limited: "chemical-with-care", unknown: "chemical-not-judged", out: "chemical-rules-out" } as const;
-    return [judge(level, code[level], { facts })];
+    return [judge(level, { code: code[level], facts })];
   });
 }
 
 function sour(kind: Kind, { id }: Casting): Judgement {
   const cites = { source: "iso-15156", at: "hardness and material limits for sour service" } as const;
   const isRuledOut = kind === "bronze" || kind === "white iron" || id === "GI";
-  return judge(isRuledOut ? "out" : "limited", isRuledOut ? "sour-ruled-out" : "sour-hardness", { cites });
+  return judge(isRuledOut ? "out" : "limited", { code: isRuledOut ? "sour-ruled-out" : "sour-hardness", cites });
 }

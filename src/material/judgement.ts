@@ -1,5 +1,6 @@
 import type { Citation } from "../basis/citation.ts";
-import type { Finding } from "../basis/result.ts";
+import type { MaterialFindings } from "../basis/finding-code.ts";
+import type { Draft, Finding } from "../basis/result.ts";
 import { RULES_OF_THUMB } from "./wetted-duty.ts";
 
 /** What a rule says of a material in a duty, mildest first. */
@@ -15,8 +16,8 @@ export interface Judgement {
 export const MATERIAL_VERDICTS = ["suits", "suits with care", "not judged", "not suited", "left standard"] as const;
 export type MaterialVerdict = (typeof MATERIAL_VERDICTS)[number];
 
-export function judge(level: Level, code: Finding["code"], more: Partial<Finding> = {}): Judgement {
-  return { level, finding: { subject: "material", cites: RULES_OF_THUMB, ...more, code, severity: "caution" } };
+export function judge(level: Level, draft: Draft<keyof MaterialFindings>): Judgement {
+  return { level, finding: { subject: "material", cites: RULES_OF_THUMB, ...draft, severity: "caution" } };
 }
 
 /** House choice of a limit where the trade names none. */

@@ -40,8 +40,8 @@ const DRY_PARTS: MaterialOption = {
   material: "standard material",
   verdict: "left standard",
   parts: "bearing frame, base, coupling, guards, driver",
-  reasons: [judge("fine", "dry-parts").finding],
-  cautions: [judge("limited", "dry-parts-spray").finding],
+  reasons: [judge("fine", { code: "dry-parts" }).finding],
+  cautions: [judge("limited", { code: "dry-parts-spray" }).finding],
 };
 
 /** The first that may serve for a part; undefined where none is offered. */

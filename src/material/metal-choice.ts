@@ -1,4 +1,5 @@
-import { amount, type Finding } from "../basis/result.ts";
+import type { MaterialFindings } from "../basis/finding-code.ts";
+import { amount, type Draft, type Finding } from "../basis/result.ts";
 import { CASTINGS, type Casting } from "../tables/materials-cast.ts";
 import { corrosionJudgements, kindOf, PH_RANGE } from "./corrosion.ts";
 import { type Judgement, judge, LEVELS, type Level, type MaterialVerdict, verdictOf, worstOf } from "./judgement.ts";
@@ -118,21 +119,21 @@ const WHITE_IRON_TIPS = {
 
 /** What must be said of a material wherever it is chosen. */
 function standingCautions(casting: Casting, wear: Wear): readonly Finding[] {
-  const say = (code: Finding["code"], more: Partial<Finding> = {}): Finding => judge("limited", code, more).finding;
+  const say = (draft: Draft<keyof MaterialFindings>): Finding => judge("limited", draft).finding;
   switch (kindOf(casting)) {
     case "white iron":
       return [
-        say("white-iron-brittle"),
-        ...(wear === "severe" ? [say("white-iron-tip-speed", { facts: WHITE_IRON_TIPS })] : []),
+        say({ code: "white-iron-brittle" }),
+        ...(wear === "severe" ? [say({ code: "white-iron-tip-speed", facts: WHITE_IRON_TIPS })] : []),
       ];
     case "iron":
-      return casting.id === "GI" ? [say("grey-iron-brittle")] : [];
+      return casting.id === "GI" ? [say({ code: "grey-iron-brittle" })] : [];
     case "bronze":
-      return [say("bronze-velocity")];
+      return [say({ code: "bronze-velocity" })];
     case "duplex":
-      return [say("magnet-test", { found: amount("ratio", casting.permeability.greatest ?? 0) })];
+      return [say({ code: "magnet-test", found: amount("ratio", casting.permeability.greatest ?? 0) })];
     case "316":
-      return [say("stainless-stagnant")];
+      return [say({ code: "stainless-stagnant" })];
     default:
       return [];
   }

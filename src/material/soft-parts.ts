@@ -1,5 +1,5 @@
 import { CELSIUS_ZERO } from "../basis/constants.ts";
-import { amount, type Finding } from "../basis/result.ts";
+import { amount, type Details, type Finding } from "../basis/result.ts";
 import { ELASTOMERS, ELASTOMERS_CITE, type Elastomer, type Standing } from "../tables/elastomers.ts";
 import { SEAL_FACES, SEAL_FACES_CITE, type SealFaces } from "../tables/seal-faces.ts";
 import { type Judgement, judge, LEVELS, type Level, verdictOf, worstOf } from "./judgement.ts";
@@ -23,10 +23,11 @@ export function rubberLining(duty: WettedDuty): MaterialOption {
   const judgements: readonly Judgement[] = [
     ...liningTemperature(temperature),
     particleSize === null
-      ? judge("unknown", "lining-size-missing", { found: amount("size", LINING.coarsest) })
+      ? judge("unknown", { code: "lining-size-missing", found: amount("size", LINING.coarsest) })
       : particleSize < LINING.coarsest
-        ? judge("fine", "lining-size", { found: amount("size", particleSize) })
-        : judge("out", "lining-too-coarse", {
+        ? judge("fine", { code: "lining-size", found: amount("size", particleSize) })
+        : judge("out", {
+            code: "lining-too-coarse",
             found: amount("size", particleSize),
             limit: { quantity: "size", value: LINING.coarsest, side: "below" },
           }),
@@ -39,19 +40,19 @@ export function rubberLining(duty: WettedDuty): MaterialOption {
   if (option.verdict === "not suited") return option;
   return {
     ...option,
-    cautions: [...option.cautions, judge("limited", "lining-tip-speed", { limit: RUBBER_TIPS }).finding],
+    cautions: [...option.cautions, judge("limited", { code: "lining-tip-speed", limit: RUBBER_TIPS }).finding],
   };
 }
 
 function liningTemperature(temperature: number | null): readonly Judgement[] {
-  if (temperature === null) return [judge("unknown", "temperature-missing")];
+  if (temperature === null) return [judge("unknown", { code: "temperature-missing" })];
   const found = amount("temperature", temperature);
-  const at = (limit: number): Partial<Finding> => ({
+  const at = (limit: number): Details => ({
     found,
     limit: { quantity: "temperature", value: limit, side: "at most" },
   });
-  if (temperature > LINING.hottest) return [judge("out", "elastomer-too-hot", at(LINING.hottest))];
-  return temperature > LINING.cool ? [judge("limited", "elastomer-near-limit", at(LINING.cool))] : [];
+  if (temperature > LINING.hottest) return [judge("out", { code: "elastomer-too-hot", ...at(LINING.hottest) })];
+  return temperature > LINING.cool ? [judge("limited", { code: "elastomer-near-limit", ...at(LINING.cool) })] : [];
 }
 
 /** O-rings, diaphragms, hose and bellows; fewest doubts first, in the order of the table among equals. */
@@ -62,7 +63,7 @@ export function elastomerOptions(duty: WettedDuty): readonly MaterialOption[] {
     .map(({ elastomer, judgements }) => {
       const option = optionOf(elastomer.name, judgements, "elastomers: O-rings, gaskets, diaphragms, hose, bellows");
       const facts = { good: elastomer.good, not: elastomer.not };
-      const about = judge("fine", "elastomer-good-and-not", { facts, cites: ELASTOMERS_CITE }).finding;
+      const about = judge("fine", { code: "elastomer-good-and-not", facts, cites: ELASTOMERS_CITE }).finding;
       return { ...option, reasons: [...option.reasons, about] };
     });
 }
@@ -72,7 +73,7 @@ function elastomerJudgements(elastomer: Elastomer, duty: WettedDuty): readonly J
   const { strongAcid, strongAlkali, standsOil } = elastomer;
   return [
     ...(temperature === null
-      ? [judge("unknown", "temperature-missing")]
+      ? [judge("unknown", { code: "temperature-missing" })]
       : elastomerTemperature(elastomer, temperature)),
     ...oilRule(duty, standsOil),
     ...strengthRule(duty, strongAcid, strongAlkali),
@@ -84,17 +85,17 @@ function elastomerTemperature({ lowest, waterLimit }: Elastomer, temperature: nu
   const found = amount("temperature", temperature);
   if (temperature < celsius(lowest)) {
     const limit = { quantity: "temperature", value: celsius(lowest), side: "at least" } as const;
-    return [judge("out", "elastomer-too-cold", { found, limit })];
+    return [judge("out", { code: "elastomer-too-cold", found, limit })];
   }
   const limit = { quantity: "temperature", value: celsius(waterLimit), side: "at most" } as const;
   const level = temperature > celsius(waterLimit) ? "out" : "fine";
-  return [judge(level, level === "out" ? "elastomer-too-hot" : "elastomer-within", { found, limit })];
+  return [judge(level, { code: level === "out" ? "elastomer-too-hot" : "elastomer-within", found, limit })];
 }
 
 function oilRule({ makeUp }: WettedDuty, standsOil: boolean): readonly Judgement[] {
   if (standsOil) return [];
-  if (makeUp === null) return [judge("limited", "oil-not-ruled-out")];
-  return makeUp.includes("oil") ? [judge("out", "elastomer-oil")] : [];
+  if (makeUp === null) return [judge("limited", { code: "oil-not-ruled-out" })];
+  return makeUp.includes("oil") ? [judge("out", { code: "elastomer-oil" })] : [];
 }
 
 /** Named chemicals whose strength the pH does not tell: acids and caustic are asked about, a base rules out FKM. */
@@ -102,10 +103,10 @@ function chemicalRule({ makeUp }: WettedDuty, acid: Standing, alkali: Standing):
   return (makeUp ?? []).flatMap((constituent): readonly Judgement[] => {
     const facts = { constituent };
     const isBase = constituent === "caustic" || constituent === "ammonia";
-    if (isBase && alkali === "not") return [judge("out", "chemical-rules-out", { facts })];
+    if (isBase && alkali === "not") return [judge("out", { code: "chemical-rules-out", facts })];
     const isAsked =
       constituent === "caustic" ? alkali !== "stands" : constituent.endsWith(" acid") && acid !== "stands";
-    return isAsked ? [judge("unknown", "chemical-not-judged", { facts })] : [];
+    return isAsked ? [judge("unknown", { code: "chemical-not-judged", facts })] : [];
   });
 }
 
@@ -117,7 +118,9 @@ function strengthRule({ pH }: WettedDuty, acid: Standing, alkali: Standing): rea
   const levels = { stands: "fine", ask: "unknown", not: "out" } as const;
   const isAcid = pH < STRONG.acid;
   const level: Level = levels[isAcid ? acid : alkali];
-  return level === "fine" ? [] : [judge(level, isAcid ? "elastomer-acid" : "elastomer-alkali", { facts: { pH } })];
+  return level === "fine"
+    ? []
+    : [judge(level, { code: isAcid ? "elastomer-acid" : "elastomer-alkali", facts: { pH } })];
 }
 
 /** Above this the liquid may flash between the faces. */
@@ -129,17 +132,17 @@ export function sealOptions(duty: WettedDuty): readonly MaterialOption[] {
   const judged = SEAL_FACES.map((faces) => ({ faces, judgements: sealJudgements(faces, wear) }));
   const hot =
     duty.temperature !== null && duty.temperature > FLASHING
-      ? [judge("limited", "seal-may-flash", { found: amount("temperature", duty.temperature) }).finding]
+      ? [judge("limited", { code: "seal-may-flash", found: amount("temperature", duty.temperature) }).finding]
       : [];
   return judged
     .toSorted((a, b) => LEVELS.indexOf(worstOf(a.judgements)) - LEVELS.indexOf(worstOf(b.judgements)))
     .map(({ faces, judgements }) => {
       const option = optionOf(faces.name, judgements, "seal faces");
       if (option.verdict === "not suited") return option;
-      const flush = faces.standsAbrasion && wear !== "none" ? [judge("limited", "seal-flush").finding] : [];
+      const flush = faces.standsAbrasion && wear !== "none" ? [judge("limited", { code: "seal-flush" }).finding] : [];
       return {
         ...option,
-        cautions: [...option.cautions, ...flush, ...hot, judge("limited", "seal-dry-running").finding],
+        cautions: [...option.cautions, ...flush, ...hot, judge("limited", { code: "seal-dry-running" }).finding],
       };
     });
 }
@@ -148,12 +151,13 @@ function sealJudgements({ standsAbrasion }: SealFaces, wear: ReturnType<typeof w
   const cites = SEAL_FACES_CITE;
   if (wear === "none") {
     return [
-      judge(standsAbrasion ? "limited" : "fine", standsAbrasion ? "seal-hard-on-clean" : "seal-clean", { cites }),
+      judge(standsAbrasion ? "limited" : "fine", { code: standsAbrasion ? "seal-hard-on-clean" : "seal-clean", cites }),
     ];
   }
-  if (standsAbrasion) return [judge("fine", "seal-abrasive", { cites })];
+  if (standsAbrasion) return [judge("fine", { code: "seal-abrasive", cites })];
   return [
-    judge(wear === "unstated" ? "unknown" : "out", wear === "unstated" ? "wear-unstated" : "seal-carbon-wears", {
+    judge(wear === "unstated" ? "unknown" : "out", {
+      code: wear === "unstated" ? "wear-unstated" : "seal-carbon-wears",
       cites,
     }),
   ];

@@ -56,17 +56,17 @@ function softWear(wear: Wear, duty: WettedDuty): readonly Judgement[] {
   const found = solidsAmount(duty);
   switch (wear) {
     case "none":
-      return [judge("fine", "wear-none")];
+      return [judge("fine", { code: "wear-none" })];
     case "light":
-      return [judge("fine", "wear-light", { found })];
+      return [judge("fine", { code: "wear-light", found })];
     case "moderate":
-      return [judge("limited", duty.particle === null ? "wear-hardness-missing" : "wear-moderate", { found })];
+      return [judge("limited", { code: duty.particle === null ? "wear-hardness-missing" : "wear-moderate", found })];
     case "undecided":
-      return [judge("unknown", "wear-undecided", { found })];
+      return [judge("unknown", { code: "wear-undecided", found })];
     case "severe":
-      return [judge("limited", "wear-severe-soft-metal", { found })];
+      return [judge("limited", { code: "wear-severe-soft-metal", found })];
     case "unstated":
-      return [judge("limited", "wear-unstated")];
+      return [judge("limited", { code: "wear-unstated" })];
   }
 }
 
@@ -76,7 +76,8 @@ function hardenedWear(wear: Wear, duty: WettedDuty): readonly Judgement[] {
   const breaks: readonly Judgement[] =
     particleSize !== null && particleSize > BREAKING_SIZE
       ? [
-          judge("out", "white-iron-breaks", {
+          judge("out", {
+            code: "white-iron-breaks",
             found: amount("size", particleSize),
             limit: { quantity: "size", value: BREAKING_SIZE, side: "at most" },
           }),
@@ -84,16 +85,16 @@ function hardenedWear(wear: Wear, duty: WettedDuty): readonly Judgement[] {
       : [];
   switch (wear) {
     case "severe":
-      return [...breaks, judge("fine", "wear-severe-hardened", { found })];
+      return [...breaks, judge("fine", { code: "wear-severe-hardened", found })];
     case "undecided":
-      return [...breaks, judge("limited", "wear-undecided-hardened", { found })];
+      return [...breaks, judge("limited", { code: "wear-undecided-hardened", found })];
     case "moderate":
-      return [...breaks, judge("limited", "wear-parts-hardened", { found })];
+      return [...breaks, judge("limited", { code: "wear-parts-hardened", found })];
     case "none":
     case "light":
-      return [...breaks, judge("limited", "wear-hardness-not-needed")];
+      return [...breaks, judge("limited", { code: "wear-hardness-not-needed" })];
     case "unstated":
-      return [...breaks, judge("limited", "wear-unstated")];
+      return [...breaks, judge("limited", { code: "wear-unstated" })];
   }
 }
 
@@ -105,5 +106,5 @@ function relativeHardness(casting: Casting, { particle }: WettedDuty): readonly 
   const ratio = vickers / (VICKERS_PER_BRINELL * metal);
   if (ratio <= HARD_RATIO) return [];
   const facts = { particle: particle.name, ratio: Number(ratio.toPrecision(2)), metal };
-  return [judge("fine", "wear-relative-hardness", { facts })];
+  return [judge("fine", { code: "wear-relative-hardness", facts })];
 }

@@ -1,8 +1,9 @@
+import type { FactsOf } from "../basis/finding-code.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import type { Pipe } from "./pipe.ts";
-import { type PipeFriction, pipeFriction } from "./pipe-friction.ts";
+import { pipeFriction } from "./pipe-friction.ts";
 
 export interface PipeSizeInputs {
   /** m³/s */
@@ -39,29 +40,21 @@ export function pipeSize(inputs: PipeSizeInputs): Result<Pipe> {
   const { flow, family, pipes, maxVelocity, maxGradient, liquid } = inputs;
   const checked = checkInputs(pipeSizeMethod, { flow, maxVelocity, maxGradient: maxGradient ?? 1 });
   if (!checked.ok) return checked;
-  let largest: { readonly pipe: Pipe; readonly friction: PipeFriction } | undefined;
+  let largest: FactsOf["no-size-meets"]["largest"];
   for (const pipe of pipes.toSorted((a, b) => a.bore - b.bore)) {
     const friction = pipeFriction({ flow, pipe, length: 1, liquid });
     if (!friction.ok) return friction;
     const { velocity, head } = friction.value;
     if (velocity <= maxVelocity && (maxGradient === null || head <= maxGradient))
       return succeed(pipe, friction.findings);
-    largest = { pipe, friction: friction.value };
+    largest = { pipe: pipe.name, velocity: amount("velocity", velocity), gradient: amount("percent", head) };
   }
   const missed: Finding = {
     code: "no-size-meets",
     severity: "error",
     subject: "family",
     given: family,
-    ...(largest === undefined
-      ? {}
-      : {
-          facts: {
-            largest: largest.pipe.name,
-            velocity: amount("velocity", largest.friction.velocity),
-            gradient: amount("percent", largest.friction.head),
-          },
-        }),
+    facts: largest === undefined ? {} : { largest },
   };
   return fail([missed]);
 }

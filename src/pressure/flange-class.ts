@@ -76,6 +76,7 @@ function notStandard(given: string, subject: string): Result<never> {
 function unknown(text: string, subject: string): Result<never> {
   const near = nearestNames(text.slice(0, 100), FLANGE_CLASS_NAMES);
   const suggestions = (near.length > 0 ? near : FLANGE_CLASS_NAMES).map((name) => `"${name}"`);
-  const facts = { otherwise: NOT_COVERED };
-  return fail([{ code: "name-unknown", severity: "error", subject, given: text.trim(), suggestions, facts }]);
+  return fail([
+    { code: "name-unknown", severity: "error", subject, given: text.trim(), suggestions, otherwise: NOT_COVERED },
+  ]);
 }

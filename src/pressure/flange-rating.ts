@@ -146,8 +146,8 @@ function temperatureOutside(curve: RatingCurve, found: number, material: Pressur
     standard: curve.standard.name,
     flangeClass: curve.flangeClass,
     material: material.name,
-    sizes: isBySize ? curve.sizes.name : "",
-    isOwnLimit: side === "at most" && endsBeforeTable ? 1 : 0,
+    ...(isBySize && { sizes: curve.sizes.name }),
+    isOwnLimit: side === "at most" && endsBeforeTable,
   };
   return {
     code: "rating-temperature-outside",
@@ -182,8 +182,7 @@ function materialRemarks(
   const findings: Finding[] = [];
   const grade = material.takenAs?.[series];
   if (grade !== undefined) {
-    const isCasing = curve.group === "A395 ductile iron" ? 1 : 0;
-    const facts = { grade, standard, isCasing };
+    const facts = { grade, standard, isCasing: curve.group === "A395 ductile iron" };
     findings.push({ code: "material-taken-as", severity: "caution", subject, given, facts, cites });
   }
   if (material.ratedAs !== undefined) {
@@ -217,14 +216,13 @@ function sizeRemarks(fitting: readonly RatingCurve[], metal: number): readonly F
   const cites: Citation = { source: standard.source, at: "ratings by size" };
   const [small, large] = fitting;
   if (small === undefined || large === undefined) {
-    const facts = { flangeClass, sizes: first.sizes.name, other: "" };
+    const facts = { flangeClass, sizes: first.sizes.name };
     return [{ code: "rating-by-size", severity: "caution", subject: "rating", facts, cites }];
   }
   const facts = {
     flangeClass,
     sizes: large.sizes.name,
-    other: small.sizes.name,
-    otherRating: amount("gaugePressure", ratingAt(small, metal)),
+    other: { sizes: small.sizes.name, rating: amount("gaugePressure", ratingAt(small, metal)) },
   };
   const found = amount("gaugePressure", ratingAt(large, metal));
   return [{ code: "rating-by-size", severity: "caution", subject: "rating", found, facts, cites }];

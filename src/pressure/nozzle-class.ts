@@ -191,7 +191,7 @@ function firstToNeed({ nozzle, pressure, offered, ladder, needed }: RatedNozzle)
   const highest = ladder.at(-1) as FlangeRating;
   const facts = {
     needed: needed?.flangeClass ?? `a class beyond ${highest.flangeClass}, the highest covered`,
-    offered: offered?.flangeClass ?? "",
+    ...(offered && { offered: offered.flangeClass }),
     standard: highest.standard,
   };
   const found = amount("gaugePressure", pressure);
@@ -240,9 +240,9 @@ function tradeRemarks(rated: readonly RatedNozzle[]): readonly Finding[] {
   const remarks = rated.flatMap((one) =>
     judged(one).flatMap((rating) => tradeFigureRemarks(one.pressure, rating, placeOf(one.nozzle))),
   );
-  return remarks.filter(({ code, facts }) => {
-    const isEqual = code === "trade-figure-compared" && facts?.["way"] === "equal";
-    const key = `${code} ${String(facts?.["flangeClass"])}`;
+  return remarks.filter((remark) => {
+    const isEqual = remark.code === "trade-figure-compared" && remark.facts.way === "equal";
+    const key = `${remark.code} ${remark.facts.flangeClass}`;
     if (isEqual || seen.has(key)) return false;
     seen.add(key);
     return true;

@@ -42,11 +42,13 @@ export function tradeVerdict(
   return passesTrade ? "would pass" : "would not pass";
 }
 
+type TradeFinding = Finding<"trade-figure-compared" | "trade-figure-would-pass" | "trade-figure-passed">;
+
 /**
  * The trade figure as a check line, and what it would have said of this pressure. It decides nothing. `nozzle` names
  * where the pressure stands, such as "discharge of stage 2".
  */
-export function tradeFigureRemarks(pressure: number, rating: FlangeRating, nozzle = ""): readonly Finding[] {
+export function tradeFigureRemarks(pressure: number, rating: FlangeRating, nozzle = ""): readonly TradeFinding[] {
   const figure = TRADE_FIGURES[rating.flangeClass];
   if (figure === undefined) return [];
   const subject = "trade figure";
@@ -57,11 +59,13 @@ export function tradeFigureRemarks(pressure: number, rating: FlangeRating, nozzl
     standard: rating.standard,
     flangeClass: rating.flangeClass,
     rating: amount("gaugePressure", rating.pressure),
-    difference: amount("percent", Math.abs(above)),
-    way: Math.abs(above) < 5e-4 ? "equal" : above > 0 ? "above" : "below",
     ...(nozzle === "" ? {} : { nozzle }),
   };
-  const findings: Finding[] = [{ code: "trade-figure-compared", severity: "caution", subject, facts, cites: RULE }];
+  const way = Math.abs(above) < 5e-4 ? "equal" : above > 0 ? "above" : "below";
+  const compared = { ...facts, way, difference: amount("percent", Math.abs(above)) } as const;
+  const findings: TradeFinding[] = [
+    { code: "trade-figure-compared", severity: "caution", subject, facts: compared, cites: RULE },
+  ];
   const found = amount("gaugePressure", pressure);
   const verdict = tradeVerdict(pressure, rating);
   if (verdict === "would pass") {

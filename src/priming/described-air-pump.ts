@@ -1,6 +1,7 @@
 import { STANDARD_ATMOSPHERE } from "../basis/constants.ts";
+import type { PlainCode } from "../basis/finding-code.ts";
 import { readQuantity, readWrittenAmount } from "../basis/quantity-text.ts";
-import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { fail, type Result, succeed } from "../basis/result.ts";
 import { toEngine } from "../basis/units.ts";
 
 /** An air pump as its user states it; null where the text does not say. Free air in m³/s, blank-off in Pa absolute. */
@@ -59,7 +60,7 @@ function readBlankOff(text: string, subject: string): Result<number> {
 }
 
 function refuse(
-  code: Finding["code"],
+  code: PlainCode,
   subject: string,
   given: string,
   suggestions: readonly string[],

@@ -1,7 +1,8 @@
 import type { Citation } from "../basis/citation.ts";
 import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
+import type { PrimingFindings } from "../basis/finding-code.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
-import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { amount, andThen, type Draft, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import type { Line } from "../pipework/line.ts";
@@ -76,8 +77,8 @@ const LONGEST_DEWATERING = 600;
 const PRACTICE: Citation = primingChoiceMethod.cites[0];
 
 /** A remark of a row: an observation resting on practice. */
-function remark(code: Finding["code"], more: Partial<Finding> = {}): Finding {
-  return { subject: "priming", cites: PRACTICE, ...more, code, severity: "caution" };
+function remark(draft: Draft<keyof PrimingFindings>): Finding {
+  return { subject: "priming", cites: PRACTICE, ...draft, severity: "caution" };
 }
 
 /** What every method is judged by. */
@@ -133,7 +134,7 @@ export function primingChoice(input: PrimingChoiceInput): Result<readonly Primin
       return succeed(ranked(situation), [
         ...doubts,
         ...liftRemarks("suction lift", suctionLift, atmosphericPressure, density, vapourPressure),
-        remark("priming-npsh-not-judged", { subject: "suction lift", found: amount("head", limits.greatest) }),
+        remark({ code: "priming-npsh-not-judged", subject: "suction lift", found: amount("head", limits.greatest) }),
       ]);
     }),
   );
@@ -149,7 +150,7 @@ function refusalOf(lift: number, { byBlankOff }: PrimingLift, site: Site): Findi
   if (site.vapourPressure > HOT_VAPOUR_PRESSURE) {
     const found = amount("absolutePressure", site.vapourPressure);
     const limit = { quantity: "absolutePressure", value: HOT_VAPOUR_PRESSURE, side: "at most" } as const;
-    return remark("prime-liquid-hot", { subject: "liquid", found, limit });
+    return remark({ code: "prime-liquid-hot", subject: "liquid", found, limit });
   }
   const most = Math.min(refusedLift(site.atmosphericPressure, site.density, site.vapourPressure), byBlankOff);
   return lift > most ? liftBeyond("prime-lift-refused", lift, most) : undefined;
@@ -161,7 +162,7 @@ function liftBeyond(
   most: number,
 ): Finding {
   const found = amount("head", lift);
-  return remark(code, { subject: "suction lift", found, limit: { quantity: "head", value: most, side: "at most" } });
+  return remark({ code, subject: "suction lift", found, limit: { quantity: "head", value: most, side: "at most" } });
 }
 
 /** Methods by verdict, and among equals by how well they serve this suction. */
@@ -197,16 +198,16 @@ function floodedOptions(depth: number): readonly PrimingOption[] {
       method: "flooded suction or submerged pump",
       verdict: "suits",
       time: null,
-      reasons: [remark("prime-by-gravity", { found })],
-      needs: [remark("prime-needs-gate-and-vent")],
-      cautions: [remark("prime-lowest-level")],
+      reasons: [remark({ code: "prime-by-gravity", found })],
+      needs: [remark({ code: "prime-needs-gate-and-vent" })],
+      cautions: [remark({ code: "prime-lowest-level" })],
     },
     ...PRIMING_METHODS.filter((method) => method !== "flooded suction or submerged pump").map(
       (method): PrimingOption => ({
         method,
         verdict: "not needed",
         time: null,
-        reasons: [remark("prime-not-needed", { found })],
+        reasons: [remark({ code: "prime-not-needed", found })],
         needs: [],
         cautions: [],
       }),
@@ -235,18 +236,18 @@ function dryPrime(situation: Situation): PrimingOption {
     reasons: [
       withinOrBeyond(situation),
       ...(time === undefined ? [] : [timeReason(time)]),
-      remark(isClean ? "prime-dry-long-lines" : "prime-dry-passes-solids"),
+      remark({ code: isClean ? "prime-dry-long-lines" : "prime-dry-passes-solids" }),
     ],
     needs: [
-      remark("prime-needs-air-pump"),
+      remark({ code: "prime-needs-air-pump" }),
       ...(isLong ? [largerAirPump(time)] : []),
-      remark("prime-needs-discharge-check"),
+      remark({ code: "prime-needs-discharge-check" }),
     ],
     cautions: [
-      remark("prime-float-valve"),
-      ...(isStringy ? [remark("prime-float-stringy")] : []),
+      remark({ code: "prime-float-valve" }),
+      ...(isStringy ? [remark({ code: "prime-float-stringy" })] : []),
       blankOffVaries(),
-      remark("prime-hazardous-area"),
+      remark({ code: "prime-hazardous-area" }),
     ],
   };
 }
@@ -258,20 +259,20 @@ function timeReason(time: number): Finding {
     dewatering: amount("duration", LONGEST_DEWATERING),
   };
   const found = amount("duration", time);
-  if (time > LONGEST_DEWATERING) return remark("prime-time-very-long", { found, facts });
-  return remark(time > LONGEST_BYPASS ? "prime-time-long" : "prime-time-short", { found, facts });
+  if (time > LONGEST_DEWATERING) return remark({ code: "prime-time-very-long", found, facts });
+  return remark({ code: time > LONGEST_BYPASS ? "prime-time-long" : "prime-time-short", found, facts });
 }
 
 /** The time goes as the inverse of the capacity, so the capacity that primes in the longest time follows. */
 function largerAirPump(time: number): Finding {
   const needed = (USUAL_AIR_PUMP.freeAir * time) / LONGEST_BYPASS;
   const facts = { time: amount("duration", LONGEST_BYPASS) };
-  return remark("prime-needs-larger-air-pump", { found: amount("freeAirFlow", needed), facts });
+  return remark({ code: "prime-needs-larger-air-pump", found: amount("freeAirFlow", needed), facts });
 }
 
 function blankOffVaries(): Finding {
   const facts = { poor: amount("absolutePressure", POOR_BLANK_OFF) };
-  return remark("prime-blank-off-varies", { found: amount("absolutePressure", USUAL_AIR_PUMP.blankOff), facts });
+  return remark({ code: "prime-blank-off-varies", found: amount("absolutePressure", USUAL_AIR_PUMP.blankOff), facts });
 }
 
 function selfPriming(situation: Situation): PrimingOption {
@@ -290,11 +291,11 @@ function selfPriming(situation: Situation): PrimingOption {
     time: null,
     reasons: [
       withinOrBeyond(situation),
-      remark(isLong ? "prime-self-long-line" : "prime-self-short-line", line),
-      ...(isClean ? [] : [remark("prime-self-solids")]),
+      remark({ code: isLong ? "prime-self-long-line" : "prime-self-short-line", ...line }),
+      ...(isClean ? [] : [remark({ code: "prime-self-solids" })]),
     ],
-    needs: [remark("prime-self-needs")],
-    cautions: [remark("prime-self-cautions")],
+    needs: [remark({ code: "prime-self-needs" })],
+    cautions: [remark({ code: "prime-self-cautions" })],
   };
 }
 
@@ -315,20 +316,24 @@ function eductor(situation: Situation): PrimingOption {
     method,
     verdict: "suits with care",
     time: null,
-    reasons: [withinOrBeyond(situation), remark("prime-eductor-no-moving-parts")],
+    reasons: [withinOrBeyond(situation), remark({ code: "prime-eductor-no-moving-parts" })],
     needs: air.ok
       ? [
-          remark("prime-eductor-motive-air", {
+          remark({
+            code: "prime-eductor-motive-air",
             found: amount("freeAirFlow", air.value.motiveAir),
             facts: {
               nozzle: amount("size", NOZZLE.nozzleBore),
               pressure: amount("gaugePressure", NOZZLE.motivePressure),
             },
           }),
-          remark("prime-needs-discharge-check"),
+          remark({ code: "prime-needs-discharge-check" }),
         ]
       : [],
-    cautions: [remark("prime-eductor-cautions"), ...(isStringy ? [remark("prime-float-stringy")] : [])],
+    cautions: [
+      remark({ code: "prime-eductor-cautions" }),
+      ...(isStringy ? [remark({ code: "prime-float-stringy" })] : []),
+    ],
   };
 }
 
@@ -336,15 +341,15 @@ function footValve(situation: Situation): PrimingOption {
   const { lift, limits, refusal, isClean } = situation;
   const method = "foot valve and filled line";
   if (refusal !== undefined) return notSuited(method, refusal);
-  if (!isClean) return notSuited(method, remark("prime-foot-valve-clogs"));
+  if (!isClean) return notSuited(method, remark({ code: "prime-foot-valve-clogs" }));
   if (lift > limits.byPractice) return notSuited(method, liftBeyond("prime-lift-beyond", lift, limits.byPractice));
   return {
     method,
     verdict: "suits with care",
     time: null,
-    reasons: [withinOrBeyond(situation), remark("prime-foot-valve-cheap")],
-    needs: [remark("prime-foot-valve-needs")],
-    cautions: [remark("prime-foot-valve-cautions")],
+    reasons: [withinOrBeyond(situation), remark({ code: "prime-foot-valve-cheap" })],
+    needs: [remark({ code: "prime-foot-valve-needs" })],
+    cautions: [remark({ code: "prime-foot-valve-cautions" })],
   };
 }
 
@@ -353,8 +358,8 @@ function submerged({ refusal }: Situation): PrimingOption {
     method: "flooded suction or submerged pump",
     verdict: refusal === undefined ? "suits with care" : "suits",
     time: null,
-    reasons: [refusal ?? remark("prime-submerged-no-priming")],
-    needs: [remark(refusal?.code === "prime-liquid-hot" ? "prime-hot-needs" : "prime-submerged-needs")],
-    cautions: [remark("prime-submerged-cautions")],
+    reasons: [refusal ?? remark({ code: "prime-submerged-no-priming" })],
+    needs: [remark({ code: refusal?.code === "prime-liquid-hot" ? "prime-hot-needs" : "prime-submerged-needs" })],
+    cautions: [remark({ code: "prime-submerged-cautions" })],
   };
 }

@@ -98,7 +98,7 @@ function manyCrossings(
     return [{ code: "does-not-start-alone", severity: "warning", subject: "pump", found, limit, facts, cites }];
   }
   const all = [...others.map(({ at }) => at), flow].sort((a, b) => a - b);
-  const facts = Object.fromEntries(all.map((at, i) => [`flow${i + 1}`, amount("flow", at)]));
+  const facts = { flows: all.map((at) => amount("flow", at)) };
   return [{ code: "several-operating-points", severity: "warning", subject: "pump", facts, cites }];
 }
 

@@ -113,7 +113,7 @@ export function gradingExponent(d50: number, d85: number | null): Result<number>
 }
 
 /** A bed lies on the bottom. An error where a method does not hold for it. */
-export function bedLies(velocity: number, limiting: number): Finding {
+export function bedLies(velocity: number, limiting: number): Finding<"bed-in-pipe"> {
   return {
     code: "bed-in-pipe",
     severity: "error",

@@ -1,5 +1,3 @@
-import type { FindingCode } from "../../src/basis/finding-code.ts";
-import type { Result } from "../../src/basis/result.ts";
 import type { HeadCurve } from "../../src/pump/head-curve.ts";
 import { type PumpCurve, pumpCurve } from "../../src/pump/pump-curve.ts";
 import type { PumpCurvePoint } from "../../src/pump/pump-curve-point.ts";
@@ -51,10 +49,3 @@ export const FALLING = curveOf([
 
 /** H = 30 + 0.2 Q − 0.004 Q² with Q in L/s: a drooping curve with its top at 25 L/s, to 90 L/s. */
 export const DROOPING = curveByFormula((flow) => 30 + 200 * flow - 4000 * flow * flow, 0.09, 90);
-
-/** The amount a finding of this code states by name. Throws where there is no such finding or amount. */
-export function factOf({ findings }: Result<unknown>, code: FindingCode, name: string): number {
-  const fact = findings.find((finding) => finding.code === code)?.facts?.[name];
-  if (typeof fact !== "object") throw new Error(`no ${code} states ${name}`);
-  return fact.value;
-}

@@ -177,7 +177,12 @@ function unmatched(curves: CurveTable, list: PumpList, curvesName: string, listN
   ];
 }
 
-function caution(code: Finding["code"], subject: string, given: string, other: string): Finding {
+function caution(
+  code: "table-pump-not-listed" | "table-pump-without-curves",
+  subject: string,
+  given: string,
+  other: string,
+): Finding {
   return { code, severity: "caution", subject, given, facts: { other } };
 }
 

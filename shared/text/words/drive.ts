@@ -1,30 +1,30 @@
-import type { DriveCode } from "../../../src/basis/finding-code.ts";
-import type { Say, Words } from "../words.ts";
+import type { DriveFindings, MotorFacts } from "../../../src/basis/finding-code.ts";
+import type { Say, WordsOf } from "../words.ts";
 
 /** "a 75 hp NEMA motor of 2 poles at 60 Hz" */
-function motorNamed(say: Say): string {
-  return `a ${say.fact("rating")} ${say.fact("series")} motor of ${say.fact("poles")} poles at ${say.fact("frequency")} Hz`;
+function motorNamed({ rating, series, poles, frequency }: MotorFacts, say: Say): string {
+  return `a ${say.amount(rating)} ${series} motor of ${poles} poles at ${frequency} Hz`;
 }
 
-export const driveWords: Readonly<Record<DriveCode, Words>> = {
+export const driveWords: WordsOf<keyof DriveFindings> = {
   "motor-margin-small": (f, say) =>
     `${f.subject} leaves ${say.amount(f.found)} over the shaft power; a pump may take more than its curve says`,
   "motor-rating-secondary": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is of the secondary series and not stocked by every maker; the next of the primary series is ${say.fact("next")}`,
+    `${f.subject} of ${say.amount(f.found)} is of the secondary series and not stocked by every maker; the next of the primary series is ${say.amount(f.facts.next)}`,
   "motor-is-large-machine": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is a large machine, built to order: ask the maker for rating, frame and starting`,
   "motor-power-beyond-ratings": (f, say) =>
-    `${f.subject} with its service factor comes to ${say.amount(f.found)}, above the greatest ${f.given} rating${say.fact("onSite")}, ${say.amount(f.limit)}; share the duty between pumps or ask the maker`,
+    `${f.subject} with its service factor comes to ${say.amount(f.found)}, above the greatest ${f.given} rating${f.facts.isOnSite ? " on site" : ""}, ${say.amount(f.limit)}; share the duty between pumps or ask the maker`,
   "speed-above-synchronous": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is above the synchronous speed, ${say.amount(f.limit)}: no induction motor drives at it`,
   "motor-efficiency-not-tabulated": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} has no efficiency in the standard for that number of poles`,
   "motor-current-not-tabulated": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} has no current in NEC Table 430.250 at ${say.fact("voltage")} V; the table has standard horsepower ratings at ${say.fact("voltages")} V`,
-  "motor-raised-for-site": (_, say) =>
-    `on this site a motor gives ${say.fact("share")} of its rating: a ${say.fact("plain")} motor would fall short, so ${say.fact("taken")} is taken`,
+    `${f.subject} of ${say.amount(f.found)} has no current in NEC Table 430.250 at ${f.facts.voltage} V; the table has standard horsepower ratings at ${f.facts.voltages} V`,
+  "motor-raised-for-site": (f, say) =>
+    `on this site a motor gives ${say.amount(f.facts.share)} of its rating: a ${say.amount(f.facts.plain)} motor would fall short, so ${say.amount(f.facts.taken)} is taken`,
   "motor-derated-on-site": (f, say) =>
-    `on this site a motor gives ${say.fact("share")} of its rating, here ${say.amount(f.found)}, which still carries the pump`,
+    `on this site a motor gives ${say.amount(f.facts.share)} of its rating, here ${say.amount(f.found)}, which still carries the pump`,
   "motor-cool-air-credit": (f, say) =>
     `at this altitude a motor may keep its whole rating in air up to ${say.amount(f.limit)}, and the air stated is ${say.amount(f.found)}; no credit is taken for it: ask the maker`,
   "motor-service-factor-credit": (f, say) =>
@@ -40,20 +40,21 @@ export const driveWords: Readonly<Record<DriveCode, Words>> = {
   "motor-frame-from-memory": () =>
     "the frame is the usual one with four poles, partly from memory; the maker's drawing decides",
   "motor-frame-not-held": (f, say) =>
-    `no ${f.subject} is held for ${motorNamed(say)}; take it from the maker's drawing`,
-  "motor-efficiency-other-supply": (_, say) =>
-    `the efficiencies held are of ${say.fact("series") === "NEMA" ? "NEMA motors at 60 Hz" : "IEC motors at 50 Hz"}, and this is ${motorNamed(say)}: ask the maker`,
-  "motor-efficiency-not-held": (_, say) => `the standard has no efficiency for ${motorNamed(say)}: ask the maker`,
+    `no ${f.subject} is held for ${motorNamed(f.facts, say)}; take it from the maker's drawing`,
+  "motor-efficiency-other-supply": (f, say) =>
+    `the efficiencies held are of ${f.facts.series === "NEMA" ? "NEMA motors at 60 Hz" : "IEC motors at 50 Hz"}, and this is ${motorNamed(f.facts, say)}: ask the maker`,
+  "motor-efficiency-not-held": (f, say) =>
+    `the standard has no efficiency for ${motorNamed(f.facts, say)}: ask the maker`,
   "motor-class-higher-due": (f, say) =>
     `efficiency is that of class IE3; in the European Union and the United Kingdom a motor of this rating must be IE4, ${say.amount(f.found)}`,
   "motor-current-by-code": (f, say) =>
-    `${f.subject} is that of the electrical code's ${say.fact("column")} column, for conductors and protection; the nameplate wins for everything else`,
+    `${f.subject} is that of the electrical code's ${say.amount(f.facts.column)} column, for conductors and protection; the nameplate wins for everything else`,
   "motor-current-not-known": (f) =>
     `${f.subject} is left empty, for without an efficiency it cannot be worked out: take it from the nameplate`,
   "motor-power-factor-assumed": (f, say) =>
     `${f.subject} rests on a power factor of ${say.amount(f.found)}; the nameplate wins`,
-  "motor-starting-current": (f, say) =>
-    `${f.subject} is the greatest of ${say.fact("direct")} times full-load current direct on line; star-delta draws ${say.fact("starDelta")} times, a soft starter ${say.fact("soft")}, a frequency drive ${say.fact("drive")}`,
+  "motor-starting-current": (f) =>
+    `${f.subject} is the greatest of ${f.facts.direct} times full-load current direct on line; star-delta draws ${f.facts.starDelta} times, a soft starter ${f.facts.soft}, a frequency drive ${f.facts.drive}`,
   "engine-rating-assumed": (f) =>
     `${f.subject} is taken as the continuous net rating at run speed; a standby, intermittent or gross rating is not one for pumps`,
   "engine-gross-rating-assumed": (f) =>
@@ -63,11 +64,11 @@ export const driveWords: Readonly<Record<DriveCode, Words>> = {
   "engine-aspiration-assumed": () =>
     "nothing says how the engine draws its air; it is taken as naturally aspirated, which altitude costs most",
   "engine-charge-coolant-assumed": (f, say) =>
-    `${f.subject} is ${say.fact("share")} of rated, ${say.fact("limit")}, with charge air cooled by air of the same temperature; makers often keep full power to 1500 m (4900 ft) or more: use the maker's curve`,
+    `${f.subject} is ${say.amount(f.facts.share)} of rated, ${f.facts.limit}, with charge air cooled by air of the same temperature; makers often keep full power to 1500 m (4900 ft) or more: use the maker's curve`,
   "engine-limit-chosen": (f, say) =>
-    `${f.subject} is ${say.fact("share")} of rated, ${say.fact("limit")}, the lesser of the two limits, with air of 30 % humidity: use the maker's curve`,
+    `${f.subject} is ${say.amount(f.facts.share)} of rated, ${f.facts.limit}, the lesser of the two limits, with air of 30 % humidity: use the maker's curve`,
   "engine-quick-rule": (f, say) =>
-    `as a check, 3 % for each 1000 ft above 500 ft leaves ${say.amount(f.found)}; the answer is ${say.fact("adjusted")}`,
+    `as a check, 3 % for each 1000 ft above 500 ft leaves ${say.amount(f.found)}; the answer is ${say.amount(f.facts.adjusted)}`,
   "engine-load-low": (f, say) =>
     `${f.subject} is ${say.amount(f.found)}, below ${say.amount(f.limit)}: long running carbons the engine up`,
   "engine-too-small": (f, say) =>
@@ -75,13 +76,13 @@ export const driveWords: Readonly<Record<DriveCode, Words>> = {
   "fuel-consumption-assumed": (f, say) =>
     `no ${f.subject} was given; ${say.amount(f.found)} is usual for an engine of this power near full load, and half load or less takes more`,
   "fuel-part-load": (f, say) =>
-    `at ${say.amount(f.found)} load an engine takes ${say.fact("factor")} times the fuel for each unit of energy that it takes from half load up`,
+    `at ${say.amount(f.found)} load an engine takes ${f.facts.factor} times the fuel for each unit of energy that it takes from half load up`,
   "fuel-load-outside": (f, say) =>
     `no fuel is worked out at ${say.amount(f.found)} load; the rule for part load holds from 25 % to 110 %`,
-  "housing-mismatch": (_, say) =>
-    `the pump adapter for housing No. ${say.fact("pump")} does not bolt to engine housing No. ${say.fact("engine")}: bolt circles ${say.fact("engineCircle")} and ${say.fact("pumpCircle")} differ`,
-  "flywheel-unusual-for-housing": (f, say) =>
-    `${f.subject} ${say.fact("size")} is seldom seen with housing No. ${say.fact("housing")} (usual: ${say.fact("usual")}); an adapter may be needed`,
+  "housing-mismatch": (f) =>
+    `the pump adapter for housing No. ${f.facts.pump} does not bolt to engine housing No. ${f.facts.engine}: bolt circles ${f.facts.engineCircle} and ${f.facts.pumpCircle} differ`,
+  "flywheel-unusual-for-housing": (f) =>
+    `${f.subject} ${f.facts.size} is seldom seen with housing No. ${f.facts.housing} (usual: ${f.facts.usual}); an adapter may be needed`,
   "sheave-too-small": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is below the least the motor's shaft and bearing allow, ${say.amount(f.limit)}`,
   "sheaves-overlap": (f, say) =>

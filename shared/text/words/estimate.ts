@@ -1,7 +1,7 @@
-import type { EstimateCode } from "../../../src/basis/finding-code.ts";
-import type { Words } from "../words.ts";
+import type { EstimateFindings } from "../../../src/basis/finding-code.ts";
+import type { WordsOf } from "../words.ts";
 
-export const estimateWords: Readonly<Record<EstimateCode, Words>> = {
+export const estimateWords: WordsOf<keyof EstimateFindings> = {
   "motor-efficiency-assumed": (f, say) => `no ${f.subject} was given; ${say.amount(f.found)} is taken`,
   "take-off-leaves-out": () =>
     "supports, anchors, drains, vents, gauges, flow meters, containment, paint and labour are not counted; joints before cuts for fittings, and two valves bolted face to face save one",
@@ -12,7 +12,7 @@ export const estimateWords: Readonly<Record<EstimateCode, Words>> = {
   "bolting-not-held": (f) =>
     `bolting of “${f.given}” is not in the tables (NPS 1/2 to 24, Class 125, 150, 250 and 300)`,
   "rental-rate-above-shorter": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is more than ${say.fact("terms")} at the shorter rate, ${say.amount(f.limit)}; check the rates`,
+    `${f.subject} of ${say.amount(f.found)} is more than ${f.facts.terms} at the shorter rate, ${say.amount(f.limit)}; check the rates`,
   "thrust-for-caution": () =>
     "for a line of caution alone: restrain the bend, and have the restraint designed by a qualified person, for the pressure against a shut valve with surge and test, not for that while running",
   "thrust-by-bore": (f) =>

@@ -1,14 +1,14 @@
-import type { HeadCode } from "../../../src/basis/finding-code.ts";
-import type { Words } from "../words.ts";
+import type { HeadFindings } from "../../../src/basis/finding-code.ts";
+import type { WordsOf } from "../words.ts";
 
-export const headWords: Readonly<Record<HeadCode, Words>> = {
+export const headWords: WordsOf<keyof HeadFindings> = {
   "line-lossless": (f) => `${f.subject} has no filled rows and is taken to lose no head`,
   "exit-not-counted": (f, say) =>
     `${f.subject} lists no exit, so the velocity head at its outlet, ${say.amount(f.found)}, is not counted; add “1 exit” to its last row, free or submerged alike`,
-  "exit-counted-twice": (f, say) =>
-    `${f.subject} counts ${say.fact("exits")} exits; the velocity head is lost once, where the liquid leaves the line`,
-  "exit-in-suction": (f, say) =>
-    `${f.subject} counts ${say.fact("exits")} exits; the liquid leaves a suction line into the pump, where no exit loss arises`,
+  "exit-counted-twice": (f) =>
+    `${f.subject} counts ${f.facts.exits} exits; the velocity head is lost once, where the liquid leaves the line`,
+  "exit-in-suction": (f) =>
+    `${f.subject} counts ${f.facts.exits} exits; the liquid leaves a suction line into the pump, where no exit loss arises`,
   "velocity-high": (f, say) =>
     `the velocity in the ${f.subject} reaches ${say.amount(f.found)}, above the usual ${say.amount(f.limit)}`,
   "lay-flat-in-suction": (f) =>
@@ -17,30 +17,30 @@ export const headWords: Readonly<Record<HeadCode, Words>> = {
     `total head is ${say.amount(f.found)}: the liquid runs at this flow without a pump`,
   "route-too-short": (f) => `${f.subject} needs at least two rows, its start and its outlet`,
   "chainage-not-increasing": (f, say) =>
-    `${f.subject} has a chainage of ${say.amount(f.found)} after one of ${say.fact("before")}; chainages must increase from row to row`,
+    `${f.subject} has a chainage of ${say.amount(f.found)} after one of ${say.amount(f.facts.before)}; chainages must increase from row to row`,
   "route-pipe-missing": (f) => `${f.subject} names no pipe in its first row; give one, such as “6in sch40”`,
   "route-last-pipe-unused": (f) =>
     `${f.subject} names “${f.given}” in its last row, where no reach starts; a pipe serves from its own row to the next`,
   "route-exit-midway": (f, say) =>
-    `${f.subject} lists an exit at chainage ${say.fact("chainage")}, before its end; the liquid leaves once, at the last row`,
+    `${f.subject} lists an exit at chainage ${say.amount(f.facts.chainage)}, before its end; the liquid leaves once, at the last row`,
   "route-steep": (f, say) =>
-    `${f.subject} rises or falls by more than its length in plan after chainage ${say.fact("chainage")}; check the figures`,
+    `${f.subject} rises or falls by more than its length in plan after chainage ${say.amount(f.facts.chainage)}; check the figures`,
   "route-at-sea-level": () =>
     "vacuum is judged against the atmosphere at sea level; higher up the limits are narrower: head the column “elevation above sea level” where it is that",
   "separation-not-judged": () =>
     "the liquid states no vapour pressure, so column separation is judged against an absolute pressure of zero",
   "column-separation": (f, say) =>
-    `at chainage ${say.fact("chainage")} the absolute pressure comes to ${say.amount(f.found)}, at or below the vapour pressure of ${say.amount(f.limit)}: the column parts, the figures do not hold, and the pump must be given the head to that summit`,
+    `at chainage ${say.amount(f.facts.chainage)} the absolute pressure comes to ${say.amount(f.found)}, at or below the vapour pressure of ${say.amount(f.limit)}: the column parts, the figures do not hold, and the pump must be given the head to that summit`,
   "lay-flat-under-vacuum": (f, say) =>
-    `at chainage ${say.fact("chainage")} the pressure in “${f.given}” comes to ${say.amount(f.found)}: the hose collapses`,
+    `at chainage ${say.amount(f.facts.chainage)} the pressure in “${f.given}” comes to ${say.amount(f.found)}: the hose collapses`,
   "air-release": (f, say) =>
-    `at chainage ${say.fact("chainage")} the absolute pressure comes to ${say.amount(f.found)}, below ${say.amount(f.limit)}: air comes out and the siphon must not be counted on`,
+    `at chainage ${say.amount(f.facts.chainage)} the absolute pressure comes to ${say.amount(f.found)}, below ${say.amount(f.limit)}: air comes out and the siphon must not be counted on`,
   "siphon-too-high": (f, say) =>
-    `at chainage ${say.fact("chainage")} the line stands ${say.amount(f.found)} above its grade line, more than the ${say.amount(f.limit)} a siphon holds in practice`,
-  "falling-leg-part-full": (_, say) =>
-    `the leg that falls from chainage ${say.fact("chainage")} has a Froude number of ${say.fact("froude")}, below 1: air stays in it and it may run part full, so that the pump sees the summit`,
+    `at chainage ${say.amount(f.facts.chainage)} the line stands ${say.amount(f.found)} above its grade line, more than the ${say.amount(f.limit)} a siphon holds in practice`,
+  "falling-leg-part-full": (f, say) =>
+    `the leg that falls from chainage ${say.amount(f.facts.chainage)} has a Froude number of ${say.amount(f.facts.froude)}, below 1: air stays in it and it may run part full, so that the pump sees the summit`,
   "start-head-does-not-fill": (f, say) =>
-    `to fill the line over chainage ${say.fact("chainage")} at this flow takes a start head of ${say.amount(f.limit)}; ${say.amount(f.found)} was given`,
+    `to fill the line over chainage ${say.amount(f.facts.chainage)} at this flow takes a start head of ${say.amount(f.limit)}; ${say.amount(f.found)} was given`,
   "start-head-does-not-deliver": (f, say) =>
     `the grade line ends ${say.amount(f.found)} below the outlet: the start head does not carry this flow there`,
 };

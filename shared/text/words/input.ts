@@ -1,7 +1,7 @@
-import type { InputCode } from "../../../src/basis/finding-code.ts";
-import type { Words } from "../words.ts";
+import type { InputFindings } from "../../../src/basis/finding-code.ts";
+import type { WordsOf } from "../words.ts";
 
-export const inputWords: Readonly<Record<InputCode, Words>> = {
+export const inputWords: WordsOf<keyof InputFindings> = {
   "not-a-number": (f) =>
     f.given === undefined ? `${f.subject} is not a number` : `${f.subject} is not a number: “${f.given}”`,
   "out-of-range": (f, say) =>
@@ -19,22 +19,20 @@ export const inputWords: Readonly<Record<InputCode, Words>> = {
   "number-ambiguous": (f, say) => `${f.subject}: “${f.given}” can be read in two ways; write ${say.suggestions()}`,
   "name-unknown": (f, say) => {
     const near = f.suggestions?.length ? `; the nearest known: ${say.suggestions()}` : "";
-    const otherwise =
-      f.facts?.["otherwise"] === undefined ? "" : `; ${near === "" ? "" : "or "}${say.fact("otherwise")}`;
+    const otherwise = f.otherwise === undefined ? "" : `; ${near === "" ? "" : "or "}${f.otherwise}`;
     return `${f.subject} “${f.given}” is not known${near}${otherwise}`;
   },
   "choice-unknown": (f, say) => `${f.subject} “${f.given}” is not one of the choices; use ${say.suggestions()}`,
-  "shapes-differ": (f, say) =>
-    `${f.subject} is a range of ${say.fact("shape")} cells but ${say.fact("first")} is ${say.fact("firstShape")}; give equal shapes or a single value`,
+  "shapes-differ": (f) =>
+    `${f.subject} is a range of ${f.facts.shape} cells but ${f.facts.first} is ${f.facts.firstShape}; give equal shapes or a single value`,
   "not-a-single-value": (f) =>
     `${f.subject} must be a single value here, since the answer itself spills; give one cell`,
   "zero-may-be-blank": (f) =>
     `${f.subject} was given as 0, which a blank cell can also arrive as; check that 0 is meant`,
   "gauge-or-absolute": (f, say) =>
-    `${f.subject} “${f.given}” and “${say.fact("unit")}” count pressure from different zeros or do not say which; write both as gauge or both as absolute, such as ${say.suggestions()}`,
-  "too-many-arguments": (f, say) =>
-    `${f.subject} takes at most ${say.fact("most")} arguments; ${say.fact("given")} were given`,
-  "duty-unreadable": (f, say) => `the ${f.subject} cannot be read: ${say.fact("reason")}`,
+    `${f.subject} “${f.given}” and “${f.facts.unit}” count pressure from different zeros or do not say which; write both as gauge or both as absolute, such as ${say.suggestions()}`,
+  "too-many-arguments": (f) => `${f.subject} takes at most ${f.facts.most} arguments; ${f.facts.given} were given`,
+  "duty-unreadable": (f) => `the ${f.subject} cannot be read: ${f.facts.reason}`,
   "not-a-whole-number": (f, say) => `${f.subject} must be a whole number; ${say.amount(f.found)} was given`,
   "beyond-computation": (f) => `${f.subject} is beyond what can be computed; check the size of the inputs`,
 };

@@ -1,27 +1,27 @@
-import type { LiquidCode } from "../../../src/basis/finding-code.ts";
-import type { Words } from "../words.ts";
+import type { LiquidFindings } from "../../../src/basis/finding-code.ts";
+import type { WordsOf } from "../words.ts";
 
-export const liquidWords: Readonly<Record<LiquidCode, Words>> = {
+export const liquidWords: WordsOf<keyof LiquidFindings> = {
   "liquid-frozen": (f, say) =>
     `${f.subject} freezes at ${say.amount(f.limit)}; a temperature of ${say.amount(f.found)} was given`,
   "liquid-boils-in-the-open": (f, say) =>
-    `${f.subject} at ${say.amount(f.found)} has a vapour pressure of ${say.fact("vapourPressure")}, above one standard atmosphere (water boils there at ${say.fact("waterBoilsAt")}); its figures hold only where it is kept under a higher pressure. Take care: released to the open it flashes to steam`,
+    `${f.subject} at ${say.amount(f.found)} has a vapour pressure of ${say.amount(f.facts.vapourPressure)}, above one standard atmosphere (water boils there at ${say.amount(f.facts.waterBoilsAt)}); its figures hold only where it is kept under a higher pressure. Take care: released to the open it flashes to steam`,
   "liquid-hot": (f, say) =>
     `${f.subject} at ${say.amount(f.found)} is hotter than ${say.amount(f.limit)}, beyond the service these methods look at; have seals, materials and pressure safety designed by a qualified person under the local code`,
   "liquid-figures-fixed": (f, say) =>
     `“${f.subject}” is used as described at ${say.amount(f.found)}; make sure its density, viscosity and vapour pressure are those at that temperature`,
   "liquid-density-unusual": (f, say) =>
-    `${f.subject} density of ${say.amount(f.found)} (SG ${say.fact("gravity")}) is unusual for a pumped liquid; check its unit`,
+    `${f.subject} density of ${say.amount(f.found)} (SG ${f.facts.gravity}) is unusual for a pumped liquid; check its unit`,
   "liquid-part-unread": (f, say) =>
     `${f.subject}: “${f.given}” is not a figure of a liquid; write the liquid as in “${say.suggestions()}”`,
-  "liquid-stated-twice": (f, say) => `${f.subject} “${f.given}” states its ${say.fact("what")} twice; give it once`,
+  "liquid-stated-twice": (f) => `${f.subject} “${f.given}” states its ${f.facts.what} twice; give it once`,
   "liquid-incomplete": (f, say) =>
-    `${f.subject} “${f.given}” does not state its ${say.fact("what")}; add it, such as ${say.suggestions()}`,
+    `${f.subject} “${f.given}” does not state its ${f.facts.what}; add it, such as ${say.suggestions()}`,
   "glycol-by-volume": (f, say) =>
     `${f.subject}: glycol “${f.given}” is by volume; give it by weight, such as “${say.suggestions()}”`,
   "vapour-pressure-not-stated": (f) => `“${f.subject}” states no vapour pressure; add it, such as “pv 2.3 kPa”`,
-  "viscosity-from-saybolt": (_, say) =>
-    `the viscosity of ${say.fact("seconds")} SSU is converted by the short form, within about 2 % of ASTM D2161`,
+  "viscosity-from-saybolt": (f) =>
+    `the viscosity of ${f.facts.seconds} SSU is converted by the short form, within about 2 % of ASTM D2161`,
   "altitude-unusual": (f, say) =>
     `altitude of ${say.amount(f.found)} is beyond the dry land of the earth; check its unit`,
 };

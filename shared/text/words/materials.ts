@@ -1,30 +1,29 @@
-import type { MaterialCode } from "../../../src/basis/finding-code.ts";
-import type { Words } from "../words.ts";
+import type { MaterialFindings } from "../../../src/basis/finding-code.ts";
+import type { WordsOf } from "../words.ts";
 
-export const materialWords: Readonly<Record<MaterialCode, Words>> = {
+export const materialWords: WordsOf<keyof MaterialFindings> = {
   "chlorides-by-mass": (f, say) =>
     `${f.subject} “${f.given}” is read as ${say.amount(f.found)}, as for water of 1 kg/L`,
   "hardness-unreadable": (f, say) => `${f.subject} “${f.given}” is no hardness of particles; give ${say.suggestions()}`,
   "particle-beyond-passage": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} does not pass the impeller, ${say.amount(f.limit)}; take a pump with a larger passage or screen the solids`,
   "particle-near-passage": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is more than a third of the passage of ${say.fact("passage")}: hard particles may jam`,
-  "casting-taken-as": (f, say) => `${f.subject} “${f.given}” is taken as ${say.fact("specification")}`,
-  "casting-from-memory": (f, say) =>
-    `figures of ${f.subject}: ${say.fact("verified")}; check ${say.fact("specification")} in the edition in force`,
-  "property-not-stated": (f, say) =>
-    `${f.subject} of ${say.fact("material")} is not stated: ${say.fact("specification")} gives no such figure`,
-  "hardness-of-condition": (f, say) =>
-    `the figure is that of ${f.subject} ${say.fact("condition")}; other conditions: ask for hardness hardened level 1, hardened level 2 or annealed`,
+    `${f.subject} of ${say.amount(f.found)} is more than a third of the passage of ${say.amount(f.facts.passage)}: hard particles may jam`,
+  "casting-taken-as": (f) => `${f.subject} “${f.given}” is taken as ${f.facts.specification}`,
+  "casting-from-memory": (f) =>
+    `figures of ${f.subject}: ${f.facts.verified}; check ${f.facts.specification} in the edition in force`,
+  "property-not-stated": (f) =>
+    `${f.subject} of ${f.facts.material} is not stated: ${f.facts.specification} gives no such figure`,
+  "hardness-of-condition": (f) =>
+    `the figure is that of ${f.subject} ${f.facts.condition}; other conditions: ask for hardness hardened level 1, hardened level 2 or annealed`,
   "permeability-rough": (f) =>
     `permeability of ${f.subject} is rough and depends on heat treatment and ferrite: never sort by magnet`,
-  "material-data-missing": (_, say) => `still to be asked, and nothing is assumed in its place: ${say.fact("missing")}`,
-  "first-by-part": (_, say) => `first choice by part, to be confirmed: ${say.fact("choices")}`,
+  "material-data-missing": (f) => `still to be asked, and nothing is assumed in its place: ${f.facts.missing}`,
+  "first-by-part": (f) => `first choice by part, to be confirmed: ${f.facts.choices}`,
   "make-up-contradicts": (f) => `${f.subject} “${f.given}” names something and says nothing else: give one of the two`,
   "no-material-given": () =>
     "no metal or lining is given for this liquid by rules of thumb: ask the maker with exact make-up, concentration and temperature",
-  "chemical-usual-metal": (f, say) =>
-    `usual for ${f.subject}: ${say.fact("metals")}; confirm by concentration and heat`,
+  "chemical-usual-metal": (f) => `usual for ${f.subject}: ${f.facts.metals}; confirm by concentration and heat`,
   "hydrogen-sulphide-gas": () =>
     "hydrogen sulphide gas kills: ceilings of exposure of 10 ppm (NIOSH) and 20 ppm (OSHA), dangerous to life at 100 ppm, from memory; local limits may be lower; monitors without a break and no unprotected rescue",
   "galvanic-pairs": (f, say) =>
@@ -32,17 +31,17 @@ export const materialWords: Readonly<Record<MaterialCode, Words>> = {
   "wetted-parts-list": () =>
     "rules of thumb for a first choice: list the material of every wetted part (casing, impeller, wear plate, suction cover, sleeve, seal, bolts inside, check valve, float and priming chamber, spools, gaskets, relief valve) and have it confirmed by the maker and a corrosion engineer",
 
-  "make-up-needed": (_, say) =>
-    `pH ${say.fact("pH")} is outside neutral water (6 to 9): exact make-up, concentration and temperature are needed before it is recommended`,
-  "ph-neutral": (_, say) => `pH ${say.fact("pH")} is neutral water`,
-  "ph-too-low": (_, say) => `pH ${say.fact("pH")} is below ${say.fact("least")}: it dissolves`,
-  "ph-too-high": (_, say) => `pH ${say.fact("pH")} is above ${say.fact("greatest")}, where it serves`,
-  "ph-beyond-rule": (_, say) =>
-    `pH ${say.fact("pH")} is beyond what a rule of thumb covers (${say.fact("least")} to ${say.fact("greatest")}): the chemical, its strength and its temperature decide`,
-  "ph-near-limit": (_, say) => `pH ${say.fact("pH")} is near its lower limit of ${say.fact("least")}`,
-  "iron-acid-water": (_, say) =>
-    `at pH ${say.fact("pH")}, below 6, loss of metal climbs with velocity and dissolved oxygen: short-term or inhibited duty only`,
-  "iron-alkaline-water": (_, say) => `alkaline water of pH ${say.fact("pH")} suits iron, ammonia included`,
+  "make-up-needed": (f) =>
+    `pH ${f.facts.pH} is outside neutral water (6 to 9): exact make-up, concentration and temperature are needed before it is recommended`,
+  "ph-neutral": (f) => `pH ${f.facts.pH} is neutral water`,
+  "ph-too-low": (f) => `pH ${f.facts.pH} is below ${f.facts.least}: it dissolves`,
+  "ph-too-high": (f) => `pH ${f.facts.pH} is above ${f.facts.greatest}, where it serves`,
+  "ph-beyond-rule": (f) =>
+    `pH ${f.facts.pH} is beyond what a rule of thumb covers (${f.facts.least} to ${f.facts.greatest}): the chemical, its strength and its temperature decide`,
+  "ph-near-limit": (f) => `pH ${f.facts.pH} is near its lower limit of ${f.facts.least}`,
+  "iron-acid-water": (f) =>
+    `at pH ${f.facts.pH}, below 6, loss of metal climbs with velocity and dissolved oxygen: short-term or inhibited duty only`,
+  "iron-alkaline-water": (f) => `alkaline water of pH ${f.facts.pH} suits iron, ammonia included`,
   "temperature-missing": () => "temperature is not stated",
   "temperature-decides": () => "insufficient data: outside neutral water nothing is judged without the temperature",
   "temperature-stop": (f, say) =>
@@ -66,24 +65,23 @@ export const materialWords: Readonly<Record<MaterialCode, Words>> = {
   "chlorides-need-temperature": (f, say) =>
     `${say.amount(f.found)} of chloride cannot be judged without the temperature`,
   "chlorides-within-316": (f, say) =>
-    `${say.amount(f.found)} of chloride is within ${say.amount(f.limit)}, the screen for flowing neutral water at ${say.fact("temperature")}`,
+    `${say.amount(f.found)} of chloride is within ${say.amount(f.limit)}, the screen for flowing neutral water at ${say.amount(f.facts.temperature)}`,
   "chlorides-beyond-316": (f, say) =>
-    `${say.amount(f.found)} of chloride is above ${say.amount(f.limit)}, the screen for flowing neutral water at ${say.fact("temperature")}: it pits`,
+    `${say.amount(f.found)} of chloride is above ${say.amount(f.limit)}, the screen for flowing neutral water at ${say.amount(f.facts.temperature)}: it pits`,
   "stress-cracking": (f, say) =>
     `at ${say.amount(f.found)}, above ${say.amount(f.limit)}, chlorides bring stress corrosion cracking`,
   "duplex-brackish-warm": (f, say) =>
-    `${say.amount(f.found)} of chloride at ${say.fact("temperature")}, above ${say.amount(f.limit)}: PREN ${say.fact("pitting")} is for cool flowing water`,
+    `${say.amount(f.found)} of chloride at ${say.amount(f.facts.temperature)}, above ${say.amount(f.limit)}: PREN ${f.facts.pitting} is for cool flowing water`,
   "duplex-sea-water-cold": (f, say) =>
-    `${say.amount(f.found)} of chloride: cold, flowing salt water only (up to ${say.amount(f.limit)}, never stagnant), PREN ${say.fact("pitting")}`,
+    `${say.amount(f.found)} of chloride: cold, flowing salt water only (up to ${say.amount(f.limit)}, never stagnant), PREN ${f.facts.pitting}`,
   "duplex-sea-water-warm": (f, say) =>
-    `${say.amount(f.found)} of chloride at ${say.fact("temperature")}: PREN ${say.fact("pitting")} bears salt water only to ${say.amount(f.limit)}; warm or stagnant asks for 40 and more`,
+    `${say.amount(f.found)} of chloride at ${say.amount(f.facts.temperature)}: PREN ${f.facts.pitting} bears salt water only to ${say.amount(f.limit)}; warm or stagnant asks for 40 and more`,
   "oxidiser-316": (f, say) =>
     `oxidiser of ${say.amount(f.found)}; 316 bears about ${say.amount(f.limit)} of hypochlorite at most`,
   "oxidiser-lowers": (f, say) => `oxidiser of ${say.amount(f.found)} lowers its limits; the dose must stay known`,
-  "chemical-with-care": (_, say) => `${say.fact("constituent")}: only by its concentration and temperature`,
-  "chemical-not-judged": (_, say) =>
-    `${say.fact("constituent")}: no rule of thumb; ask with concentration and temperature`,
-  "chemical-rules-out": (_, say) => `${say.fact("constituent")} rules it out`,
+  "chemical-with-care": (f) => `${f.facts.constituent}: only by its concentration and temperature`,
+  "chemical-not-judged": (f) => `${f.facts.constituent}: no rule of thumb; ask with concentration and temperature`,
+  "chemical-rules-out": (f) => `${f.facts.constituent} rules it out`,
   "caustic-hot": () => "caustic above 50 °C (122 °F), or of unknown temperature: steel stress relieved, or nickel",
   "sour-hardness": () =>
     "wet hydrogen sulphide: hardness and material within the sour-service standard (carbon steel about 22 HRC at most)",
@@ -103,12 +101,13 @@ export const materialWords: Readonly<Record<MaterialCode, Words>> = {
   "wear-parts-hardened": (f, say) => `solids of ${say.amount(f.found)} by weight: for the wear parts`,
   "wear-hardness-not-needed": () => "its hardness is not needed for so few or so soft solids",
   "wear-unstated": () => "solids are not stated: wear is not judged",
-  "wear-relative-hardness": (_, say) =>
-    `${say.fact("particle")} is some ${say.fact("ratio")} times as hard as the metal (${say.fact("metal")} HB): above 1.2 it wears hard`,
+  "wear-relative-hardness": (f) =>
+    `${f.facts.particle} is some ${f.facts.ratio} times as hard as the metal (${f.facts.metal} HB): above 1.2 it wears hard`,
   "white-iron-breaks": (f, say) => `particles of ${say.amount(f.found)}, above ${say.amount(f.limit)}, break it`,
   "white-iron-brittle": () =>
     "brittle: no impact, thermal shock or pipe loads; flange pressure limit of casing must be confirmed (liner behind a ductile outer casing); not weldable; above 600 HB only in the hardened state",
-  "white-iron-tip-speed": (_, say) => `impeller tip speed within ${say.fact("least")} to ${say.fact("greatest")}`,
+  "white-iron-tip-speed": (f, say) =>
+    `impeller tip speed within ${say.amount(f.facts.least)} to ${say.amount(f.facts.greatest)}`,
   "grey-iron-brittle": () => "brittle: no yield point; not for shock, freezing or sour pressure parts",
   "bronze-velocity": () => "no ammonia, sulphide or oxidising acid; take care of unlike metals",
   "magnet-test": () => "a magnet attracts it as it does iron: never sort by magnet",
@@ -128,9 +127,9 @@ export const materialWords: Readonly<Record<MaterialCode, Words>> = {
   "elastomer-too-cold": (f, say) => `${say.amount(f.found)} is below its limit, ${say.amount(f.limit)}`,
   "elastomer-oil": () => "oil or fuel destroys it",
   "oil-not-ruled-out": () => "any oil or fuel in the liquid rules it out: ask",
-  "elastomer-acid": (_, say) => `pH ${say.fact("pH")} is a strong acid`,
-  "elastomer-alkali": (_, say) => `pH ${say.fact("pH")} is a strong alkali`,
-  "elastomer-good-and-not": (_, say) => `good for ${say.fact("good")}; not for ${say.fact("not")}`,
+  "elastomer-acid": (f) => `pH ${f.facts.pH} is a strong acid`,
+  "elastomer-alkali": (f) => `pH ${f.facts.pH} is a strong alkali`,
+  "elastomer-good-and-not": (f) => `good for ${f.facts.good}; not for ${f.facts.not}`,
   "seal-clean": () => "clean liquid",
   "seal-hard-on-clean": () => "hard on hard is not needed on clean liquid and runs hotter when dry",
   "seal-abrasive": () => "hard faces for liquid with solids",

@@ -1,7 +1,7 @@
-import type { PrimingCode } from "../../../src/basis/finding-code.ts";
-import type { Words } from "../words.ts";
+import type { PrimingFindings } from "../../../src/basis/finding-code.ts";
+import type { WordsOf } from "../words.ts";
 
-export const primingWords: Readonly<Record<PrimingCode, Words>> = {
+export const primingWords: WordsOf<keyof PrimingFindings> = {
   "line-shorter-than-lift": (f, say) =>
     `${f.subject} is ${say.amount(f.found)} long and cannot gain a suction lift of ${say.amount(f.limit)}`,
   "priming-line-falls": (f) =>
@@ -14,7 +14,7 @@ export const primingWords: Readonly<Record<PrimingCode, Words>> = {
   "never-primes": (f, say) =>
     `it never primes: the blank-off lift of the air pump, ${say.amount(f.limit)}, is less than the suction lift of ${say.amount(f.found)}`,
   "leak-exceeds-air-pump": (f, say) =>
-    `it never primes: the leak of ${say.amount(f.found)} is no less than what the air pump draws, ${say.fact("capacity")}`,
+    `it never primes: the leak of ${say.amount(f.found)} is no less than what the air pump draws, ${say.amount(f.facts.capacity)}`,
   "flooded-no-priming": (f, say) =>
     `the pump stands ${say.amount(f.found)} below the liquid and fills by itself when vented; no time to prime applies`,
   "air-pump-part-unread": (f, say) => `${f.subject}: “${f.given}” cannot be read; write ${say.suggestions()}`,
@@ -26,25 +26,25 @@ export const primingWords: Readonly<Record<PrimingCode, Words>> = {
     "the lift is taken as gained straight up from the liquid and the rest of the line as level, the longest time of any line without a high point; a high point keeps air and must be vented",
   "blank-off-assumed": (f, say) =>
     `no blank-off was stated for the ${f.subject}: ${say.amount(f.found)} at sea level is taken, and no leak unless stated; ${
-      f.facts?.["time"] === undefined
-        ? `at ${say.fact("poor")}, the poorer end of practice, it never primes`
-        : `at ${say.fact("poor")}, the poorer end of practice, it takes ${say.fact("time")}`
+      f.facts.time === undefined
+        ? `at ${say.amount(f.facts.poor)}, the poorer end of practice, it never primes`
+        : `at ${say.amount(f.facts.poor)}, the poorer end of practice, it takes ${say.amount(f.facts.time)}`
     }`,
   "casing-not-counted": (f) =>
     `${f.subject} was left out: the air in the casing and the priming chamber is not counted, so the true time is longer`,
   "priming-vapour-unknown": () =>
     "the liquid states no vapour pressure: the air over it is taken as dry, which is too short a time for a warm or volatile liquid",
-  "priming-vapour-counted": (_, say) => `the air is taken as saturated with vapour at ${say.amount(_.found)}`,
+  "priming-vapour-counted": (f, say) => `the air is taken as saturated with vapour at ${say.amount(f.found)}`,
   "priming-npsh-not-judged": (f, say) =>
     `what primes need not pump: priming reaches ${say.amount(f.found)} here, and the greatest lift by NPSH at the flow (MAXLIFT) holds as well, whichever is less`,
   "priming-lift-blank-off-assumed": (f, say) =>
-    `no blank-off was stated for the ${f.subject}: ${say.amount(f.found)} at sea level is taken, and no leak unless stated; at ${say.fact("poor")}, the poorer end of practice, it holds the liquid no higher than ${say.fact("lift")}`,
+    `no blank-off was stated for the ${f.subject}: ${say.amount(f.found)} at sea level is taken, and no leak unless stated; at ${say.amount(f.facts.poor)}, the poorer end of practice, it holds the liquid no higher than ${say.amount(f.facts.lift)}`,
   "priming-lift-negative": (f, say) =>
-    `the pump must stand at least ${say.amount(f.found)} below the liquid: no lift is left by ${say.fact("rule")}`,
+    `the pump must stand at least ${say.amount(f.found)} below the liquid: no lift is left by ${f.facts.rule}`,
   "eductor-by-practice": (f) =>
     `${f.subject}: vacuum, air drawn and compressor power are figures of common practice; hold them against the data of the unit bought`,
   "eductor-power-rough": (f, say) =>
-    `compressor power goes by a figure for air of ${say.fact("usual")}; at ${say.amount(f.found)} it is a rough one`,
+    `compressor power goes by a figure for air of ${say.amount(f.facts.usual)}; at ${say.amount(f.found)} it is a rough one`,
 
   "prime-liquid-hot": (f, say) =>
     `the liquid has a vapour pressure of ${say.amount(f.found)}, above that of water at 60 °C (140 °F), ${say.amount(f.limit)}: no lift is offered`,
@@ -59,25 +59,25 @@ export const primingWords: Readonly<Record<PrimingCode, Words>> = {
   "prime-needs-gate-and-vent": () => "gate valve in the suction line and a vent on the casing",
   "prime-lowest-level": () => "holds only as long as the level stays above the impeller eye: check the lowest level",
   "prime-time-short": (f, say) =>
-    `an air pump of ${say.fact("capacity")} fills the line in ${say.amount(f.found)}; casing not counted`,
+    `an air pump of ${say.amount(f.facts.capacity)} fills the line in ${say.amount(f.found)}; casing not counted`,
   "prime-time-long": (f, say) =>
-    `an air pump of ${say.fact("capacity")} takes ${say.amount(f.found)}, more than the ${say.fact("bypass")} put up with on bypass duty; casing not counted`,
+    `an air pump of ${say.amount(f.facts.capacity)} takes ${say.amount(f.found)}, more than the ${say.amount(f.facts.bypass)} put up with on bypass duty; casing not counted`,
   "prime-time-very-long": (f, say) =>
-    `an air pump of ${say.fact("capacity")} takes ${say.amount(f.found)}, more than the ${say.fact("dewatering")} put up with on dewatering; casing not counted`,
+    `an air pump of ${say.amount(f.facts.capacity)} takes ${say.amount(f.found)}, more than the ${say.amount(f.facts.dewatering)} put up with on dewatering; casing not counted`,
   "prime-dry-long-lines": () => "serves long lines and high lifts, primes again by itself and stands dry running",
   "prime-dry-passes-solids": () =>
     "passes solids and primes again by itself when unattended or drawing air at a low level",
   "prime-needs-air-pump": () =>
     "belt-driven air pump of about 50 ft³/min (24 L/s) and an air separator with float valve",
   "prime-needs-larger-air-pump": (f, say) =>
-    `for ${say.fact("time")}, an air pump of at least ${say.amount(f.found)}, or a smaller or shorter line`,
+    `for ${say.amount(f.facts.time)}, an air pump of at least ${say.amount(f.found)}, or a smaller or shorter line`,
   "prime-needs-discharge-check": () =>
     "tight check valve on the discharge, or no vacuum forms; fast closing for a static head over 10 m (33 ft)",
   "prime-float-valve": () =>
     "float valve and check valve need upkeep, and mist leaves with the air; every suction joint must be tight (20 inHg held shut, less than 1 inHg lost a minute)",
   "prime-float-stringy": () => "stringy solids hang in the float valve: inspect it often",
   "prime-blank-off-varies": (f, say) =>
-    `the time is for a blank-off of ${say.amount(f.found)} at sea level; units of ${say.fact("poor")} take longer`,
+    `the time is for a blank-off of ${say.amount(f.found)} at sea level; units of ${say.amount(f.facts.poor)} take longer`,
   "prime-hazardous-area": () => "in a hazardous area no engine or motor without its rating: eductor or flooded suction",
   "prime-self-short-line": (f, say) =>
     `the line of ${say.amount(f.found)} is short enough (below ${say.amount(f.limit)}) to prime by the liquid kept in the casing`,
@@ -89,7 +89,7 @@ export const primingWords: Readonly<Record<PrimingCode, Words>> = {
     "minutes to prime, lower efficiency, freezes; priming air cannot be pressed against a head, so fit an air release or bleed line",
   "prime-eductor-no-moving-parts": () => "no moving parts; takes dust and hazardous areas",
   "prime-eductor-motive-air": (f, say) =>
-    `compressed air: a nozzle of ${say.fact("nozzle")} at ${say.fact("pressure")} takes ${say.amount(f.found)} of free air and draws 0.2 to 0.5 of it by mass at 10 to 20 inHg; about 4 to 5 ft³/min a horsepower of compressor`,
+    `compressed air: a nozzle of ${say.amount(f.facts.nozzle)} at ${say.amount(f.facts.pressure)} takes ${say.amount(f.found)} of free air and draws 0.2 to 0.5 of it by mass at 10 to 20 inHg; about 4 to 5 ft³/min a horsepower of compressor`,
   "prime-eductor-cautions": () =>
     "thirsty: shut it once primed; draws nothing beyond 25 to 27 inHg; above 100 dB(A) without a silencer; exhaust can freeze",
   "prime-foot-valve-clogs": () => "solids hold a foot valve open or clog it",

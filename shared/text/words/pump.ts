@@ -1,12 +1,11 @@
-import type { PumpCode } from "../../../src/basis/finding-code.ts";
+import type { PumpFindings } from "../../../src/basis/finding-code.ts";
 import type { Finding } from "../../../src/basis/result.ts";
-import type { Say, Words } from "../words.ts";
+import type { Say, WordsOf } from "../words.ts";
 
-export const pumpWords: Readonly<Record<PumpCode, Words>> = {
-  "curve-too-few-points": (f, say) =>
-    `${f.subject} needs ${say.fact("least")} points or more and has ${say.fact("given")}`,
+export const pumpWords: WordsOf<keyof PumpFindings> = {
+  "curve-too-few-points": (f) => `${f.subject} needs ${f.facts.least} points or more and has ${f.facts.given}`,
   "curve-flow-not-ascending": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is not above that of the row before, ${say.fact("before")}; sort the rows by flow`,
+    `${f.subject} of ${say.amount(f.found)} is not above that of the row before, ${say.amount(f.facts.before)}; sort the rows by flow`,
   "curve-column-missing": (f) =>
     f.severity === "error"
       ? `the curve gives no ${f.subject}; add a column headed “${f.subject}”`
@@ -15,16 +14,16 @@ export const pumpWords: Readonly<Record<PumpCode, Words>> = {
   "curve-shutoff-missing": (f, say) =>
     `${f.subject} has no head at zero flow; it is not read below its first point, ${say.amount(f.found)}`,
   "curve-does-not-fall": (f, say) =>
-    `the head of ${f.subject} rises from ${say.amount(f.found)} at its first point to ${say.fact("last")} at its last; give the curve to flows where the head falls, and check that flow and head are not swapped`,
+    `the head of ${f.subject} rises from ${say.amount(f.found)} at its first point to ${say.amount(f.facts.last)} at its last; give the curve to flows where the head falls, and check that flow and head are not swapped`,
   "curve-droops": (f, say) =>
-    `${f.subject} droops: its head of ${say.amount(f.found)} at the first point rises to ${say.fact("top")} at ${say.fact("flow")}; such a pump may hunt against a flat system curve or beside other pumps`,
+    `${f.subject} droops: its head of ${say.amount(f.found)} at the first point rises to ${say.amount(f.facts.top)} at ${say.amount(f.facts.flow)}; such a pump may hunt against a flat system curve or beside other pumps`,
   "efficiency-disagrees-with-power": (f, say) =>
-    `${f.subject} gives an efficiency of ${say.amount(f.found)}, but its flow, head and power with water give ${say.fact("byPower")}; check the figures and the liquid they were taken with`,
+    `${f.subject} gives an efficiency of ${say.amount(f.found)}, but its flow, head and power with water give ${say.amount(f.facts.byPower)}; check the figures and the liquid they were taken with`,
   "power-below-hydraulic": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is less than the flow and head of that row carry off, ${say.amount(f.limit)}; check the figures and their units`,
   "efficiency-read-as-percent": (f) => `the figures of ${f.subject} are above 1.5 and are read as percentages`,
-  "efficiency-mixed": (f, say) =>
-    `${f.subject} mixes percentages (${say.fact("percentRow")}) and fractions (${say.fact("fractionRow")}); write all of them one way`,
+  "efficiency-mixed": (f) =>
+    `${f.subject} mixes percentages (${f.facts.percentRow}) and fractions (${f.facts.fractionRow}); write all of them one way`,
   "efficiency-not-fraction": (f, say) =>
     `${f.subject} is a fraction here, above 0 and at most 1, such as 0.75 or the text “75 %”; ${say.amount(f.found)} was given`,
   "flow-beyond-curve": (f, say) =>
@@ -32,7 +31,7 @@ export const pumpWords: Readonly<Record<PumpCode, Words>> = {
   "flow-below-curve": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is below the first point of the curve, ${say.amount(f.limit)} at this speed and trim; add the head at zero flow`,
   "flow-outside-column": (f, say) =>
-    `the curve gives ${f.subject} from ${say.fact("least")} to ${say.fact("most")} at this speed and trim, not at ${say.amount(f.found)}`,
+    `the curve gives ${f.subject} from ${say.amount(f.facts.least)} to ${say.amount(f.facts.most)} at this speed and trim, not at ${say.amount(f.found)}`,
   "power-near-shutoff": (f, say) =>
     `power at ${say.amount(f.found)}, below the first efficiency given (${say.amount(f.limit)}), rests on efficiency falling to zero at zero flow; a power column is surer`,
   "power-at-shutoff-unknown": () =>
@@ -40,31 +39,31 @@ export const pumpWords: Readonly<Record<PumpCode, Words>> = {
   "speed-far-from-curve": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is more than 20 % from the speed of the curve; the affinity laws hold less well so far from it`,
   "speed-below-half": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)}: below half speed efficiency falls, from ${say.fact("best")} at its best to some ${say.fact("corrected")}; the figures do not count that`,
+    `${f.subject} of ${say.amount(f.found)}: below half speed efficiency falls, from ${say.amount(f.facts.best)} at its best to some ${say.amount(f.facts.corrected)}; the figures do not count that`,
   "speed-raised": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} runs the pump faster than its curve: power goes up ${say.fact("power")} times and pressure ${say.fact("pressure")} times; ask the maker for the greatest speed and check casing, shaft and driver`,
-  "npshr-scaled-by-rule": (f, say) =>
-    `${f.subject} is carried to the other speed with the ratio to the power ${say.fact("exponent")}; measured exponents lie between 1.3 and 2`,
+    `${f.subject} of ${say.amount(f.found)} runs the pump faster than its curve: power goes up ${say.amount(f.facts.power)} times and pressure ${say.amount(f.facts.pressure)} times; ask the maker for the greatest speed and check casing, shaft and driver`,
+  "npshr-scaled-by-rule": (f) =>
+    `${f.subject} is carried to the other speed with the ratio to the power ${f.facts.exponent}; measured exponents lie between 1.3 and 2`,
   "trim-not-similar": (f, say) =>
     `${f.subject} of ${say.amount(f.found)}: a trimmed impeller is not similar to the full one; take the maker's trimmed curve where there is one, and keep above its least diameter`,
   "trim-deep": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is a deeper cut than 80 % of the diameter, and impellers of specific speed above 60 (N_s 3000) are cut no further than 90 %`,
   "trim-efficiency-assumed": (f, say) =>
     `${f.subject} of ${say.amount(f.found)}: efficiency is taken one point lower for each 5 % of trim below 90 %`,
-  "trim-cut-overstated": (_, say) =>
-    `calculated trims remove too much: cut to between ${say.fact("least")} and ${say.fact("most")} of the diameter first, some 0.80 to 0.85 of the calculated cut, and test`,
+  "trim-cut-overstated": (f, say) =>
+    `calculated trims remove too much: cut to between ${say.amount(f.facts.least)} and ${say.amount(f.facts.most)} of the diameter first, some 0.80 to 0.85 of the calculated cut, and test`,
   "trim-beyond-measured": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is below the smallest impeller measured, ${say.amount(f.limit)}`,
   "duty-above-curve": (f, say) =>
-    `no ${f.subject} up to ${say.amount(f.limit)} lifts the curve to ${say.fact("head")} at ${say.fact("flow")}; it reaches ${say.fact("reached")}`,
+    `no ${f.subject} up to ${say.amount(f.limit)} lifts the curve to ${say.amount(f.facts.head)} at ${say.amount(f.facts.flow)}; it reaches ${say.amount(f.facts.reached)}`,
   "duty-below-curve": (f, say) =>
-    `no ${f.subject} down to ${say.amount(f.limit)} brings the curve down to ${say.fact("head")} at ${say.fact("flow")}; it still gives ${say.fact("reached")}`,
+    `no ${f.subject} down to ${say.amount(f.limit)} brings the curve down to ${say.amount(f.facts.head)} at ${say.amount(f.facts.flow)}; it still gives ${say.amount(f.facts.reached)}`,
   "duty-beyond-curve": (f, say) =>
-    `${say.fact("head")} at ${say.fact("flow")} lies beyond the end of the curve at any ${f.subject}; at ${say.amount(f.limit)}, where the curve ends there, it still gives ${say.fact("reached")}`,
+    `${say.amount(f.facts.head)} at ${say.amount(f.facts.flow)} lies beyond the end of the curve at any ${f.subject}; at ${say.amount(f.limit)}, where the curve ends there, it still gives ${say.amount(f.facts.reached)}`,
   "duty-before-curve": (f, say) =>
-    `${say.fact("head")} at ${say.fact("flow")} lies before the first point of the curve; at a ${f.subject} of ${say.amount(f.limit)}, where the curve begins there, it gives no more than ${say.fact("reached")}; add the head at zero flow`,
+    `${say.amount(f.facts.head)} at ${say.amount(f.facts.flow)} lies before the first point of the curve; at a ${f.subject} of ${say.amount(f.limit)}, where the curve begins there, it gives no more than ${say.amount(f.facts.reached)}; add the head at zero flow`,
   "system-out-of-reach": (f, say) =>
-    `the pump cannot reach the system head at any flow: at the nearest, ${say.fact("flow")}, it is ${say.amount(f.found)} of head short`,
+    `the pump cannot reach the system head at any flow: at the nearest, ${say.amount(f.facts.flow)}, it is ${say.amount(f.found)} of head short`,
   "operating-point-beyond-curve": (f, say) =>
     `the pump runs off the end of its curve: at ${say.amount(f.limit)}, the last flow given, it still has ${say.amount(f.found)} of head more than the system asks for`,
   "operating-point-below-curve": (f, say) =>
@@ -73,20 +72,20 @@ export const pumpWords: Readonly<Record<PumpCode, Words>> = {
     `the system curve ends at ${say.amount(f.limit)}, where the pump still has ${say.amount(f.found)} of head more than it asks for; give it to a greater flow`,
   "system-curve-falls": (f) =>
     `the head of the system curve falls with flow at ${f.subject}; a system of pipes asks for more head at more flow`,
-  "curves-do-not-overlap": (_, say) =>
-    `the system curve runs from ${say.fact("systemLeast")} to ${say.fact("systemMost")} and the pump curve from ${say.fact("pumpLeast")} to ${say.fact("pumpMost")}; give both over the same flows`,
+  "curves-do-not-overlap": (f, say) =>
+    `the system curve runs from ${say.amount(f.facts.systemLeast)} to ${say.amount(f.facts.systemMost)} and the pump curve from ${say.amount(f.facts.pumpLeast)} to ${say.amount(f.facts.pumpMost)}; give both over the same flows`,
   "does-not-start-alone": (f, say) =>
-    `the pump gives ${say.amount(f.found)} at zero flow against ${say.amount(f.limit)} in the system: it cannot start into that static head without help, and the lower crossing at ${say.fact("lower")} is unstable; the answer is the upper one`,
+    `the pump gives ${say.amount(f.found)} at zero flow against ${say.amount(f.limit)} in the system: it cannot start into that static head without help, and the lower crossing at ${say.amount(f.facts.lower)} is unstable; the answer is the upper one`,
   "several-operating-points": (f, say) =>
     `the curves cross more than once, at ${crossingFlows(f, say)}; the answer is the highest stable crossing, and the pump may settle at a lower one or hunt`,
   "curves-nearly-touch": (f, say) =>
-    `the curves nearly touch at ${say.fact("flow")}, ${say.amount(f.found)} of head apart: a small error in either adds or removes an operating point there`,
+    `the curves nearly touch at ${say.amount(f.facts.flow)}, ${say.amount(f.found)} of head apart: a small error in either adds or removes an operating point there`,
   "power-for-water": () =>
     "shaft power is for water (specific gravity 1); multiply it by the specific gravity of the liquid",
   "outside-preferred-region": (f, say) =>
-    `the pump runs at ${say.amount(f.found)} of its best efficiency flow, outside the preferred operating region of ${say.fact("least")} to ${say.fact("most")} (${say.fact("basis")})`,
+    `the pump runs at ${say.amount(f.found)} of its best efficiency flow, outside the preferred operating region of ${say.amount(f.facts.least)} to ${say.amount(f.facts.most)} (${f.facts.basis})`,
   "flow-below-minimum": (f, say) =>
-    `the pump runs at ${say.amount(f.found)} of its best efficiency flow, below ${say.amount(f.limit)}: ${say.fact("advice")}`,
+    `the pump runs at ${say.amount(f.found)} of its best efficiency flow, below ${say.amount(f.limit)}: ${f.facts.advice}`,
   "best-efficiency-at-end": (f, say) =>
     `the efficiency still rises at its last point, ${say.amount(f.found)}; the best efficiency flow may lie beyond`,
   "best-efficiency-unknown": () =>
@@ -94,31 +93,31 @@ export const pumpWords: Readonly<Record<PumpCode, Words>> = {
   "one-pump-alone-beyond-curve": (f, say) =>
     `one pump running alone on this system runs off the end of its curve, ${say.amount(f.limit)}; check its power, NPSH and motor`,
   "one-pump-alone-outside-region": (f, say) =>
-    `one pump running alone on this system runs at ${say.amount(f.found)} of its best efficiency flow, outside the preferred operating region of ${say.fact("least")} to ${say.fact("most")} (${say.fact("basis")})`,
-  "figures-of-several-pumps": (_, say) =>
-    `flow, head and shaft power are those of ${say.fact("pumps")} pumps in ${say.fact("arrangement")} together; each gives ${say.fact("flow")} at ${say.fact("head")} and takes ${say.fact("power")}; efficiency, NPSHR and % of BEP flow are those of one`,
+    `one pump running alone on this system runs at ${say.amount(f.found)} of its best efficiency flow, outside the preferred operating region of ${say.amount(f.facts.least)} to ${say.amount(f.facts.most)} (${f.facts.basis})`,
+  "figures-of-several-pumps": (f, say) =>
+    `flow, head and shaft power are those of ${f.facts.pumps} pumps in ${f.facts.arrangement} together; each gives ${say.amount(f.facts.flow)} at ${say.amount(f.facts.head)}${f.facts.power === undefined ? "" : ` and takes ${say.amount(f.facts.power)}`}; efficiency, NPSHR and % of BEP flow are those of one`,
   "series-casing-pressure": () =>
     "in series the later pump takes the pressure of the earlier ones on top of its own: check its casing, seal and flanges, and that the first never runs dry of suction",
   "pump-held-closed": (f, say) =>
     `${f.subject} gives ${say.amount(f.found)} at most, less than the common head of ${say.amount(f.limit)}: its check valve stays closed and it pumps nothing`,
   "parallel-pumps-hunt": (f, say) =>
     `the pumps have no steady share of ${say.amount(f.found)} at a common head of ${say.amount(f.limit)}: the drooping curve of one makes them hunt`,
-  "suction-specific-speed-high": (_, say) =>
-    `suction specific speed of ${say.fact("value")} is above ${say.fact("most")}: the range of stable flow is narrow`,
-  "viscosity-needs-no-correction": (_, say) =>
-    `the viscosity is too low to change the curve (parameter B of ${say.fact("b")}, at most 1); the curve is returned as for water`,
-  "viscosity-beyond-method": (_, say) =>
-    `the liquid is too viscous for the method: parameter B is ${say.fact("b")} and must be below 40; ask the maker for a test`,
-  "viscosity-impeller-not-radial": (_, say) =>
-    `specific speed of ${say.fact("value")} is above ${say.fact("most")}: the viscosity correction was made for radial impellers`,
+  "suction-specific-speed-high": (f) =>
+    `suction specific speed of ${f.facts.value} is above ${f.facts.most}: the range of stable flow is narrow`,
+  "viscosity-needs-no-correction": (f, say) =>
+    `the viscosity is too low to change the curve (parameter B of ${say.amount(f.facts.b)}, at most 1); the curve is returned as for water`,
+  "viscosity-beyond-method": (f, say) =>
+    `the liquid is too viscous for the method: parameter B is ${say.amount(f.facts.b)} and must be below 40; ask the maker for a test`,
+  "viscosity-impeller-not-radial": (f) =>
+    `specific speed of ${f.facts.value} is above ${f.facts.most}: the viscosity correction was made for radial impellers`,
   "thermal-flow-not-found": (f, say) =>
     `at the best efficiency flow the liquid already warms by ${say.amount(f.found)}, more than the ${say.amount(f.limit)} allowed`,
   "acceptance-power-too-small": (f, say) =>
-    `the wider tolerances are for shaft powers from ${say.fact("least")} to ${say.fact("most")}; ${say.amount(f.found)} was given`,
+    `the wider tolerances are for shaft powers from ${say.amount(f.facts.least)} to ${say.amount(f.facts.most)}; ${say.amount(f.found)} was given`,
 };
 
 /** "200 US gpm, 450 US gpm and 520 US gpm" */
-function crossingFlows({ facts = {} }: Finding, say: Say): string {
-  const flows = Object.keys(facts).map((name) => say.fact(name));
+function crossingFlows({ facts }: Finding<"several-operating-points">, say: Say): string {
+  const flows = facts.flows.map(say.amount);
   return `${flows.slice(0, -1).join(", ")} and ${flows.at(-1)}`;
 }

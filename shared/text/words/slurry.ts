@@ -1,7 +1,7 @@
-import type { SlurryCode } from "../../../src/basis/finding-code.ts";
-import type { Words } from "../words.ts";
+import type { SlurryFindings } from "../../../src/basis/finding-code.ts";
+import type { WordsOf } from "../words.ts";
 
-export const slurryWords: Readonly<Record<SlurryCode, Words>> = {
+export const slurryWords: WordsOf<keyof SlurryFindings> = {
   "percent-may-be-fraction": (f, say) =>
     `${f.subject} is ${say.amount(f.found)}: the argument is in percent, so 30 means 30 % and 0.3 means 0.3 %; check which is meant`,
   "solids-dense": (f, say) =>
@@ -13,9 +13,9 @@ export const slurryWords: Readonly<Record<SlurryCode, Words>> = {
   "slurry-figures-too-few": (f, say) =>
     `${f.subject}, beside the liquid SG, does not fix the slurry; give two of ${say.suggestions()}`,
   "slurry-figures-contradict": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} contradicts ${say.fact("first")} and ${say.fact("second")}, which make it ${say.fact("due")}; leave one out or correct it`,
+    `${f.subject} of ${say.amount(f.found)} contradicts ${f.facts.first} and ${f.facts.second}, which make it ${say.amount(f.facts.due)}; leave one out or correct it`,
   "slurry-impossible": (f, say) =>
-    `${f.subject} come to ${say.fact("figure")} of ${say.amount(f.found)}, which must be ${f.limit?.side} ${say.amount(f.limit)}; check the figures given`,
+    `${f.subject} come to ${f.facts.figure} of ${say.amount(f.found)}, which must be ${f.limit?.side} ${say.amount(f.limit)}; check the figures given`,
   "clay-not-newtonian": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is above ${say.amount(f.limit)}: a clay slurry is no longer Newtonian there, and this viscosity is then not its own`,
   "particle-size-doubted": (f, say) =>
@@ -23,27 +23,27 @@ export const slurryWords: Readonly<Record<SlurryCode, Words>> = {
   "particle-fine": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is below ${say.amount(f.limit)}: such a slurry runs as one liquid; check instead that its flow stays turbulent`,
   "particle-coarse": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is more than ${say.amount(f.limit)}: with narrowly graded solids the factor may come to ${say.fact("factor")} and the limiting velocity to ${say.fact("coarse")}`,
+    `${f.subject} of ${say.amount(f.found)} is more than ${say.amount(f.limit)}: with narrowly graded solids the factor may come to ${f.facts.factor} and the limiting velocity to ${say.amount(f.facts.coarse)}`,
   "flow-stratified": (f, say) =>
     `${f.subject} is ${say.amount(f.found)} of the bore, above ${say.amount(f.limit)}: solids so large may slide along the bottom, which this method does not cover; ask a slurry specialist`,
   "deposition-estimates": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is good to some 30 %; Wasp gives ${say.fact("wasp")}, Oroskar and Turian ${say.fact("oroskarTurian")}, Durand with the factor 1.34 of coarse narrow grading ${say.fact("coarse")}; design for at least ${say.fact("design")} at the least flow and the largest true bore, and up to 30 % more on upward slopes`,
+    `${f.subject} of ${say.amount(f.found)} is good to some 30 %; Wasp gives ${say.amount(f.facts.wasp)}, Oroskar and Turian ${say.amount(f.facts.oroskarTurian)}, Durand with the factor 1.34 of coarse narrow grading ${say.amount(f.facts.coarse)}; design for at least ${say.amount(f.facts.design)} at the least flow and the largest true bore, and up to 30 % more on upward slopes`,
   "bed-in-pipe": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is below the limiting deposition velocity, ${say.amount(f.limit)}: a bed lies in the pipe and friction cannot be told; raise the flow or take a smaller bore`,
   "below-design-velocity": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is above the limiting deposition velocity but below the least to design for, ${say.amount(f.limit)}`,
   "fine-slurry-not-turbulent": (f, say) =>
     `${f.subject} is ${say.amount(f.found)}, below ${say.amount(f.limit)}: a fine slurry that is not turbulent settles out slowly; raise the flow or take a smaller bore`,
-  "grading-exponent-held": (_, say) =>
-    `the grading gives an exponent of ${say.fact("free")}; the method holds it at ${say.fact("held")}`,
+  "grading-exponent-held": (f, say) =>
+    `the grading gives an exponent of ${say.amount(f.facts.free)}; the method holds it at ${f.facts.held}`,
   "derating-too-fine": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is below ${say.amount(f.limit)}, where the method finds no loss of head: treat the slurry as one liquid with a density and viscosity of its own`,
   "fines-contradict-size": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} puts more than half the solids below ${say.fact("fine")}, but d50 is ${say.fact("size")}; correct one of them`,
+    `${f.subject} of ${say.amount(f.found)} puts more than half the solids below ${say.amount(f.facts.fine)}, but d50 is ${say.amount(f.facts.size)}; correct one of them`,
   "derating-below-measured": (f, say) =>
     `${f.subject} comes to ${say.amount(f.found)}, below ${say.amount(f.limit)}, which is less than has been measured; go by a pump test or the maker's figure`,
   "derating-scatter": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is by Cave, and tests scatter by ${say.fact("scatter")} to either side; Kazim gives ${say.fact("kazim")} without relief for fines; read the water curve at the slurry head over this ratio and do not multiply a head by SG`,
+    `${f.subject} of ${say.amount(f.found)} is by Cave, and tests scatter by ${f.facts.scatter} to either side; Kazim gives ${say.amount(f.facts.kazim)} without relief for fines; read the water curve at the slurry head over this ratio and do not multiply a head by SG`,
   "derating-fines-relief": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} make the loss of head smaller here; leave them out for the safe side`,
   "derating-large-impeller": (f, say) =>
@@ -54,9 +54,10 @@ export const slurryWords: Readonly<Record<SlurryCode, Words>> = {
     `${f.subject} of ${say.amount(f.found)} rests on the chart's reading, brought to these solids; the efficiency ratio is taken equal to it, which is on the safe side for large impellers`,
   "derating-not-in-water": (f, say) =>
     `${f.subject} is ${say.amount(f.found)}: the fits of head and efficiency are for solids in water; go by a pump test or the maker's figure`,
-  "npshr-rises": (f, say) => `${f.subject} rises on slurry; allow ${say.fact("factor")} times its figure on water`,
+  "npshr-rises": (f, say) =>
+    `${f.subject} rises on slurry; allow ${say.amount(f.facts.factor)} times its figure on water`,
   "service-class-exceeded": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is above the ${say.amount(f.limit)} suggested for ${say.fact("service")} service, class ${say.fact("serviceClass")}; the figure is from memory, so check it in the standard`,
+    `${f.subject} of ${say.amount(f.found)} is above the ${say.amount(f.limit)} suggested for ${f.facts.service} service, class ${f.facts.serviceClass}; the figure is from memory, so check it in the standard`,
   "service-class-from-memory": (f) =>
     `${f.subject} are from memory and not yet held against the standard; the class of this slurry is read from its chart of slurry SG against d50, which is not held here`,
   "slurry-as-one-liquid": (f) =>

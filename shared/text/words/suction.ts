@@ -1,7 +1,7 @@
-import type { SuctionCode } from "../../../src/basis/finding-code.ts";
-import type { Words } from "../words.ts";
+import type { SuctionFindings } from "../../../src/basis/finding-code.ts";
+import type { WordsOf } from "../words.ts";
 
-export const suctionWords: Readonly<Record<SuctionCode, Words>> = {
+export const suctionWords: WordsOf<keyof SuctionFindings> = {
   "vapour-pressure-missing": () =>
     "the liquid states no vapour pressure, without which NPSH cannot be worked out; add it, such as “pv 2.3 kPa”",
   "npsha-not-positive": (f, say) =>

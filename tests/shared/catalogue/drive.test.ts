@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import { driveWords } from "../../../shared/text/words/drive.ts";
-import type { DriveCode } from "../../../src/basis/finding-code.ts";
+import type { DriveFindings } from "../../../src/basis/finding-code.ts";
 import type { Finding } from "../../../src/basis/result.ts";
 import { cell, numberIn, refusal, remarks } from "../../support/cells.ts";
 
@@ -134,14 +134,10 @@ describe("the words of the drive", () => {
   // What a finding of each kind may carry; no source, this product's own sentences.
   it("say every fact they name, in one sentence", () => {
     const power = { quantity: "power", value: 1000 } as const;
-    const names = ["next", "voltage", "voltages", "limit", "share", "adjusted", "pump", "engine", "plain", "taken"];
-    names.push("series", "rating", "poles", "frequency", "column", "direct", "starDelta", "soft", "drive", "factor");
-    const facts = Object.fromEntries(
-      [...names, "engineCircle", "pumpCircle", "size", "housing", "usual"].map((name) => [name, `<${name}>`]),
-    );
-    for (const code of Object.keys(driveWords) as readonly DriveCode[]) {
+    const facts = new Proxy({}, { get: (_, name) => ({ ...power, toString: () => `<${String(name)}>` }) });
+    for (const code of Object.keys(driveWords) as readonly (keyof DriveFindings)[]) {
       const limit = { ...power, side: "at most" } as const;
-      const finding: Finding = { code, severity: "error", subject: "it", given: "NEMA", found: power, limit, facts };
+      const finding = { code, severity: "error", subject: "it", given: "NEMA", found: power, limit, facts } as Finding;
       const text = findingText(finding, "SI");
       expect(text, code).toMatch(/^[^a-z].{20,}[^.]\.$/);
       expect(text, code).not.toMatch(/undefined|not known to the reader|\[object| {2}/);

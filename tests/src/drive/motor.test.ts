@@ -13,6 +13,7 @@ import {
 import { iecEfficiency, nemaPremiumEfficiency } from "../../../src/drive/motor-efficiency.ts";
 import { MOTOR_RATINGS, MOTOR_SERIES, motorRating } from "../../../src/drive/motor-rating.ts";
 import { motorsOfSpeed, slip, synchronousSpeed } from "../../../src/drive/motor-speed.ts";
+import { factsOf } from "../../support/facts.ts";
 
 const HP = unitOf("hp").factor;
 const KW = unitOf("kW").factor;
@@ -92,7 +93,7 @@ describe("motor rating", () => {
     expect(codes(motorRating({ shaftPower: (10 / 1.05) * HP, serviceFactor: 1, series: "NEMA" }))).toEqual([]);
     const secondary = motorRating({ shaftPower: 140 * KW, serviceFactor: 1, series: "IEC" });
     expect(codes(secondary)).toEqual(["caution motor-rating-secondary"]);
-    expect(secondary.findings[0]?.facts?.["next"]).toEqual({ quantity: "power", value: 160 * KW });
+    expect(factsOf(secondary, "motor-rating-secondary").next).toEqual({ quantity: "power", value: 160 * KW });
     expect(codes(motorRating({ shaftPower: 550 * HP, serviceFactor: 1, series: "NEMA" }))).toEqual([
       "caution motor-is-large-machine",
     ]);

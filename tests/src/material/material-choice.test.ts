@@ -7,6 +7,7 @@ import { particleNamed } from "../../../src/material/particle.ts";
 import { hardestLeast, wearOf } from "../../../src/material/wear.ts";
 import { CONSTITUENTS, type WettedDuty } from "../../../src/material/wetted-duty.ts";
 import { CASTINGS } from "../../../src/tables/materials-cast.ts";
+import { factsOf } from "../../support/facts.ts";
 
 const celsius = (reading: number): number => reading + 273.15;
 const mgPerL = (figure: number): number => figure / 1000;
@@ -158,7 +159,7 @@ describe("what is not known", () => {
     const found = materialChoice(blank);
     if (!found.ok) throw new Error("refused");
     for (const { verdict: given } of found.value.wetEnd) expect(given).not.toBe("suits");
-    const missing = found.findings.find(({ code }) => code === "material-data-missing")?.facts?.["missing"];
+    const missing = factsOf(found, "material-data-missing").missing;
     for (const datum of ["temperature", "chlorides", "solids", "hardness", "make-up", "oxidiser"]) {
       expect(missing).toContain(datum);
     }
@@ -210,8 +211,7 @@ describe("wear", () => {
   // By hand: quartz 1100 HV over 1.05 × 156 HB = 6.7; over 1.05 × 650 HB = 1.6: both above 1.2.
   it("tells the relative hardness", () => {
     const ratio = (name: string): unknown =>
-      metal(name, { solids: 0.3, particle: QUARTZ }).reasons.find(({ code }) => code === "wear-relative-hardness")
-        ?.facts?.["ratio"];
+      factsOf({ findings: metal(name, { solids: 0.3, particle: QUARTZ }).reasons }, "wear-relative-hardness").ratio;
     expect(ratio(IRON)).toBe(6.7);
     expect(ratio(WHITE)).toBe(1.6);
   });

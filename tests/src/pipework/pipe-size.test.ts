@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { pipesOf } from "../../../src/pipework/pipe-name.ts";
 import { type PipeSizeInputs, pipeSize } from "../../../src/pipework/pipe-size.ts";
+import { factsOf } from "../../support/facts.ts";
 import { COLD_WATER, pipeOf } from "../../support/pipes.ts";
 
 const sizes = [0.2, 0.1, 0.15].map((bore) => pipeOf(bore, 4.5e-5));
@@ -36,10 +37,9 @@ describe("pipe size", () => {
     const found = pipeSize({ ...base, flow: 1 });
     expect(found).toMatchObject({
       ok: false,
-      findings: [{ code: "no-size-meets", given: "made up", facts: { largest: "ID 0.2 m" } }],
+      findings: [{ code: "no-size-meets", given: "made up", facts: { largest: { pipe: "ID 0.2 m" } } }],
     });
-    const velocity = found.findings[0]?.facts?.["velocity"];
-    expect(typeof velocity === "object" && velocity.value).toBeCloseTo(31.83099, 5);
+    expect(factsOf(found, "no-size-meets").largest?.velocity.value).toBeCloseTo(31.83099, 5);
   });
 
   it.each([

@@ -9,6 +9,7 @@ import { flangeDimensions } from "../../../src/pressure/flange-dimensions.ts";
 import { flangeSizeNamed } from "../../../src/pressure/flange-size.ts";
 import { type GasketLoadInput, gasketLoad } from "../../../src/pressure/gasket-load.ts";
 import { jointStudLength, STUD_STEPS } from "../../../src/pressure/stud-length.ts";
+import { factsOf } from "../../support/facts.ts";
 
 const INCH = 0.0254;
 const PSI = 6894.757293168361;
@@ -62,8 +63,8 @@ describe("flange dimensions", () => {
     const refused = of(size, name);
     expect(refused.ok).toBe(false);
     expect(refused.findings[0]?.code).toBe("flange-size-unknown");
-    expect(String(refused.findings[0]?.facts?.["sizes"])).toMatch(/20, 24$/);
-    expect(String(refused.findings[0]?.facts?.["sizes"])).not.toContain("22");
+    expect(factsOf(refused, "flange-size-unknown").sizes).toMatch(/20, 24$/);
+    expect(factsOf(refused, "flange-size-unknown").sizes).not.toContain("22");
   });
 
   it("are refused for PN, and where two sizes are given", () => {

@@ -11,6 +11,7 @@ import {
   pressureMaterialNamed,
 } from "../../../src/pressure/pressure-material.ts";
 import type { RatingSystem } from "../../../src/tables/flange-rating-table.ts";
+import { factsOf } from "../../support/facts.ts";
 
 const PSI = 6894.757293168361;
 const BAR = 1e5;
@@ -219,7 +220,7 @@ describe("ratings", () => {
     expect(good(unsized)).toBeCloseTo(150, 9);
     const remark = unsized.findings.find(({ code }) => code === "rating-by-size") as Finding;
     expect(remark.found?.value).toBeCloseTo(150 * PSI, 3);
-    expect(remark.facts?.["otherRating"]).toEqual({ quantity: "gaugePressure", value: 200 * PSI });
+    expect(factsOf(unsized, "rating-by-size").other?.rating).toEqual({ quantity: "gaugePressure", value: 200 * PSI });
     expect(psiAt("A126 Class A", "125 NPS 14", 100).findings[0]?.code).toBe("rating-size-outside");
     expect(psiAt("A395", "150 1/2in", 100).findings[0]?.code).toBe("rating-size-outside");
     expect(good(psiAt("WCB", "150 1/2in", 100))).toBeCloseTo(285, 9);
@@ -317,7 +318,7 @@ describe("the lowest class", () => {
     const refused = choose(name, psi);
     expect(refused.ok).toBe(false);
     expect(refused.findings[0]?.code).toBe("beyond-highest-class");
-    expect(refused.findings[0]?.facts?.["flangeClass"]).toBe(highest);
+    expect(factsOf(refused, "beyond-highest-class").flangeClass).toBe(highest);
   });
 
   it("is refused for a negative pressure and off the table", () => {
@@ -380,10 +381,9 @@ describe("a flange check", () => {
   ] as const)("of %s %s at %d °F and %d psi holds the trade figure against the standard: %s", (...row) => {
     const [name, of, degrees, psi, way, percent, also] = row;
     const { findings } = check(name, of, psi, degrees);
-    const line = findings.find(({ code }) => code === "trade-figure-compared") as Finding;
-    expect(line.facts?.["way"]).toBe(way);
-    const difference = line.facts?.["difference"] as { readonly value: number };
-    expect(100 * difference.value).toBeCloseTo(percent, 2);
+    const line = factsOf({ findings }, "trade-figure-compared");
+    expect(line.way).toBe(way);
+    expect(100 * line.difference.value).toBeCloseTo(percent, 2);
     const others = findings.map(({ code }) => code).filter((code) => /^trade-figure-(?:would-pass|passed)$/.test(code));
     expect(others).toEqual(also);
   });

@@ -115,10 +115,8 @@ describe("the class of each nozzle", () => {
     expect(nozzles[2]?.margin).toBeCloseTo(1 - 9.80665 / 9, 9);
     expect(nozzles[3]?.margin).toBeCloseTo(1 - 14.709975 / 16, 9);
     expect(nozzles.some(({ isFirstToNeed }) => isFirstToNeed)).toBe(false);
-    const exceeded = result.findings.filter(({ code }) => code === "part-pressure-exceeded");
-    expect(exceeded.map(({ subject, facts }) => `${subject}: ${facts?.["part"]}`)).toEqual([
-      "suction of P2: suction hose",
-    ]);
+    const exceeded = result.findings.filter((finding) => finding.code === "part-pressure-exceeded");
+    expect(exceeded.map(({ subject, facts }) => `${subject}: ${facts.part}`)).toEqual(["suction of P2: suction hose"]);
     expect(codesOf(result)).toContain("caution later-stage-suction");
     // 1.5 × 17.2 bar = 25.8, up to 26
     expect((nozzles[0]?.testPressure as number) / BAR).toBeCloseTo(26, 9);

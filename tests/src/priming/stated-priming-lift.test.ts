@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type StatedPrimingLiftInput, statedPrimingLift } from "../../../src/priming/stated-priming-lift.ts";
 import { standardAtmosphere } from "../../../src/site/atmosphere.ts";
+import { factsOf } from "../../support/facts.ts";
 
 const base: StatedPrimingLiftInput = {
   airPump: { freeAir: 0.0236, blankOff: 10_000, leak: 0 },
@@ -24,7 +25,10 @@ describe("greatest lift with an air pump as stated", () => {
     const found = answer({ airPump: { freeAir: 0.0236, blankOff: null, leak: null } });
     expect(found.ok && found.value.byBlankOff).toBeCloseTo(9.329, 3);
     expect(found.findings[0]).toMatchObject({ code: "priming-lift-blank-off-assumed", severity: "caution" });
-    expect(found.findings[0]?.facts?.["lift"]).toEqual({ quantity: "head", value: expect.closeTo(8.648, 3) });
+    expect(factsOf(found, "priming-lift-blank-off-assumed").lift).toEqual({
+      quantity: "head",
+      value: expect.closeTo(8.648, 3),
+    });
   });
 
   // By hand: a leak of half the capacity leaves half the blank-off lift, 4.665 m.

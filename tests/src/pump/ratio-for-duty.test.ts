@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { headOf } from "../../../src/pump/pump-reading.ts";
 import { speedForDuty, trimForDuty } from "../../../src/pump/ratio-for-duty.ts";
-import { curveOf, FALLING, factOf, running } from "../../support/pumps.ts";
+import { factsOf } from "../../support/facts.ts";
+import { curveOf, FALLING, running } from "../../support/pumps.ts";
 
 describe("the speed for a duty", () => {
   it("is the one at which the curve passes through it", () => {
@@ -58,8 +59,8 @@ describe("the trim for a duty", () => {
 
   it("says how far to cut first: 0.80 to 0.85 of a calculated cut of 10 %", () => {
     const read = trimForDuty({ curve: FALLING, flow: 0.045, head: 0.81 * 31 });
-    expect(factOf(read, "trim-cut-overstated", "least")).toBeCloseTo(0.915, 12);
-    expect(factOf(read, "trim-cut-overstated", "most")).toBeCloseTo(0.92, 12);
+    expect(factsOf(read, "trim-cut-overstated").least.value).toBeCloseTo(0.915, 12);
+    expect(factsOf(read, "trim-cut-overstated").most.value).toBeCloseTo(0.92, 12);
   });
 
   it.each([

@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import { efficiencyAtFlow, headAtFlow, npshRequiredAtFlow, shaftPowerAtFlow } from "../../../src/pump/pump-reading.ts";
 import { runningPump } from "../../../src/pump/running-pump.ts";
 import { trimExponents } from "../../../src/pump/trim-exponents.ts";
-import { curveOf, FALLING, factOf, running } from "../../support/pumps.ts";
+import { factsOf } from "../../support/facts.ts";
+import { curveOf, FALLING, running } from "../../support/pumps.ts";
 
 const value = (read: { readonly ok: boolean; readonly value?: number }): number =>
   read.ok ? (read.value as number) : Number.NaN;
@@ -78,7 +79,7 @@ describe("another speed", () => {
   it("names the efficiency below half speed: 1 − 0.2 · (1/0.4)^0.1 = 0.7808", () => {
     const read = runningPump({ curve: FALLING, speedRatio: 0.4, trimRatio: 1 });
     // 2.5^0.1 = e^0.0916291 = 1.095958; 0.2 times that is 0.219192.
-    expect(factOf(read, "speed-below-half", "corrected")).toBeCloseTo(0.780808, 5);
+    expect(factsOf(read, "speed-below-half").corrected.value).toBeCloseTo(0.780808, 5);
   });
 });
 

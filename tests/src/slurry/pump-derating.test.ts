@@ -4,6 +4,7 @@ import { clearWaterDuty } from "../../../src/slurry/clear-water-duty.ts";
 import { headReduction } from "../../../src/slurry/head-reduction-chart.ts";
 import { type PumpDeratingInputs, pumpDerating } from "../../../src/slurry/pump-derating.ts";
 import { expectPublished } from "../../support/expect-published.ts";
+import { factsOf } from "../../support/facts.ts";
 import { numberOf, publishedCases } from "../../support/published-cases.ts";
 
 const base: PumpDeratingInputs = {
@@ -114,9 +115,10 @@ describe("head and efficiency of a pump on slurry", () => {
   });
 
   it("says by how much NPSHR rises", () => {
-    const derating = pumpDerating(base);
-    const remark = derating.findings.find(({ code }) => code === "npshr-rises");
-    expect(remark?.facts?.["factor"]).toEqual({ quantity: "ratio", value: 1 / deratingOf().headRatio });
+    expect(factsOf(pumpDerating(base), "npshr-rises").factor).toEqual({
+      quantity: "ratio",
+      value: 1 / deratingOf().headRatio,
+    });
   });
 });
 
