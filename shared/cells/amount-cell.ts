@@ -21,3 +21,10 @@ function ratioOf(text: string, subject: string): Result<number> {
   const unit = unitNamed(text.replace(/^[+-]?[\d.,eE]+/, ""));
   return unit !== undefined && unitFits(unit, "ratio") ? readQuantity(text, "ratio", subject) : plain;
 }
+
+/** A number kept as text, as a number; any other cell as it is. */
+export function withoutText(cell: Cell): Cell {
+  if (typeof cell !== "string") return cell;
+  const read = readNumber(cell, "");
+  return read.ok ? read.value : cell;
+}

@@ -69,7 +69,7 @@ function decodeCurve(typed: readonly CurvePointText[], unitSet: UnitSetName, kee
     return figures;
   });
   if (isWrong) return undefined;
-  const points = note(CURVE_PLACE, withEfficiencyAsFraction({ rows, labels, unitsStated: {} }, CURVE_NAME));
+  const points = note(CURVE_PLACE, withEfficiencyAsFraction(rows as readonly PumpCurvePoint[], labels, CURVE_NAME));
   if (points === undefined) return undefined;
   for (const [i, { row }] of filled.entries()) {
     // Each figure keeps its own bounds: what is left is efficiency, over the whole column and at zero flow.

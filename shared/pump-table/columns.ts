@@ -1,13 +1,4 @@
-import type { Quantity } from "../../src/basis/quantities.ts";
-
-/** A column of a table: how we head it, how others head it, and what its numbers measure. */
-export interface TableColumn {
-  readonly name: string;
-  /** Other headings, in lower case, without dots. */
-  readonly also: readonly string[];
-  /** Absent for texts. */
-  readonly quantity?: Quantity;
-}
+import type { ReadColumns } from "../tables/read-table.ts";
 
 /** Greatest and least that a pump may be run at or cut to; both tables may state them. */
 const LIMITS = {
@@ -15,48 +6,75 @@ const LIMITS = {
     name: "least impeller",
     also: ["minimum impeller", "min impeller", "smallest impeller", "least impeller diameter", "minimum trim"],
     quantity: "size",
+    atLeast: 0,
   },
   greatestImpeller: {
     name: "greatest impeller",
     also: ["maximum impeller", "max impeller", "largest impeller", "greatest impeller diameter", "full diameter"],
     quantity: "size",
+    atLeast: 0,
   },
   leastSpeed: {
     name: "lowest speed",
     also: ["minimum speed", "min speed", "least speed"],
     quantity: "speed",
+    atLeast: 0,
   },
   greatestSpeed: {
     name: "highest speed",
     also: ["maximum speed", "max speed", "greatest speed", "top speed"],
     quantity: "speed",
+    atLeast: 0,
   },
-} as const satisfies Record<string, TableColumn>;
+} as const satisfies ReadColumns;
 
-/** The curves: one row a point. */
+/** The curves: one row a point. A length alone ("FT") heads the head, never a size or the NPSHR. */
 export const CURVE_COLUMNS = {
-  pump: { name: "pump", also: ["model", "pump model", "pump name", "name", "type"] },
+  pump: {
+    name: "pump",
+    also: ["model", "pump model", "pump name", "name", "type"],
+    needed: true,
+    wanted: "the name of the pump",
+  },
   speed: {
     name: "speed",
     also: ["n", "pump speed", "speed of rotation", "rotational speed", "running speed"],
     quantity: "speed",
+    byUnit: true,
   },
   diameter: {
     name: "impeller diameter",
     also: ["impeller", "impeller dia", "diameter", "dia", "trim", "d2"],
     quantity: "size",
   },
-  flow: { name: "flow", also: ["q", "flow rate", "flowrate", "rate of flow", "capacity"], quantity: "flow" },
-  head: { name: "head", also: ["h", "total head", "pump head", "total dynamic head", "tdh"], quantity: "head" },
+  flow: {
+    name: "flow",
+    also: ["q", "flow rate", "flowrate", "rate of flow", "capacity"],
+    quantity: "flow",
+    needed: true,
+    byUnit: true,
+  },
+  head: {
+    name: "head",
+    also: ["h", "total head", "pump head", "total dynamic head", "tdh"],
+    quantity: "head",
+    needed: true,
+    byUnit: true,
+  },
   efficiency: { name: "efficiency", also: ["eff", "η", "eta", "pump efficiency"], quantity: "percent" },
   npshRequired: {
     name: "NPSHR",
-    also: ["npsh", "npsh3", "npsh r", "npsh (r)", "npsh required", "required npsh"],
+    also: ["npsh", "npsh3", "npsh 3", "npsh r", "npsh (r)", "npsh required", "npshrequired", "required npsh"],
     quantity: "head",
   },
-  power: { name: "power", also: ["p", "p2", "shaft power", "pump power", "brake power"], quantity: "power" },
+  power: {
+    name: "power",
+    also: ["p", "p2", "shaft power", "pump power", "pump shaft power", "brake power"],
+    quantity: "power",
+    byUnit: true,
+  },
   ...LIMITS,
-} as const satisfies Record<string, TableColumn>;
+} as const satisfies ReadColumns;
 
 /** The order of the columns where a table of curves has no heading. */
 export const USUAL_CURVE_ORDER = [
@@ -82,18 +100,20 @@ export const PUMP_COLUMNS = {
     name: "greatest working pressure",
     also: ["maximum working pressure", "max working pressure", "working pressure", "mawp"],
     quantity: "gaugePressure",
+    atLeast: 0,
   },
   ...LIMITS,
   solidsPassage: {
     name: "solids passage",
     also: ["solids", "solid size", "solids size", "largest solid", "free passage"],
     quantity: "size",
+    atLeast: 0,
   },
   priming: { name: "priming", also: ["priming method"] },
   attachments: { name: "attachments", also: ["attachment", "mounting", "drive attachments"] },
   saeHousing: { name: "SAE housing", also: ["sae bell housing", "sae flywheel housing", "housing"] },
   mark: { name: "mark", also: ["remark", "note", "notes", "remarks"] },
-} as const satisfies Record<string, TableColumn>;
+} as const satisfies ReadColumns;
 
 export type CurveColumn = keyof typeof CURVE_COLUMNS;
 export type PumpColumn = keyof typeof PUMP_COLUMNS;

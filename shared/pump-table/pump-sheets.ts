@@ -4,14 +4,8 @@ import type { Scalar } from "../cells/cell.ts";
 import { addressOf, rangeOf } from "../ports/a1.ts";
 import type { SheetHost } from "../ports/sheet-host.ts";
 import type { CellSpec, SheetSpec, StyleSpec } from "../ports/sheet-spec.ts";
-import {
-  CURVE_COLUMNS,
-  LIMIT_COLUMNS,
-  PUMP_COLUMNS,
-  type PumpColumn,
-  type TableColumn,
-  USUAL_CURVE_ORDER,
-} from "./columns.ts";
+import type { TableColumn } from "../tables/column.ts";
+import { CURVE_COLUMNS, LIMIT_COLUMNS, PUMP_COLUMNS, type PumpColumn, USUAL_CURVE_ORDER } from "./columns.ts";
 import type { CurveTable } from "./curve-table.ts";
 import type { ListedPump, PumpList } from "./pump-list.ts";
 
@@ -23,7 +17,7 @@ export interface PumpSheetsInput {
   readonly note: string;
 }
 
-type Columns<K extends string> = readonly (readonly [key: K, column: TableColumn])[];
+type KeyedColumns<K extends string> = readonly (readonly [key: K, column: TableColumn])[];
 type Units<K extends string> = Readonly<Partial<Record<K, Unit>>>;
 
 /** Row of the heading, 0-based: under a title, a note and a blank row. */
@@ -74,7 +68,7 @@ function curveSheet({ pumps, units }: CurveTable, note: string): SheetSpec {
 }
 
 function pumpListSheet({ pumps, units }: CurveTable, list: PumpList | undefined, note: string): SheetSpec {
-  const columns = Object.entries(PUMP_COLUMNS) as unknown as Columns<PumpColumn>;
+  const columns = Object.entries(PUMP_COLUMNS) as unknown as KeyedColumns<PumpColumn>;
   const limitUnits = Object.fromEntries(LIMIT_COLUMNS.flatMap((key) => (units[key] ? [[key, units[key]]] : [])));
   const read: PumpList = list ?? {
     pumps: pumps.map(({ name, limits }): ListedPump => ({ name, ...limits })),
@@ -116,7 +110,7 @@ function tableSheet<K extends string>(
   name: string,
   rangeName: string,
   note: string,
-  columns: Columns<K>,
+  columns: KeyedColumns<K>,
   units: Units<K>,
   rows: readonly (readonly Scalar[])[],
 ): SheetSpec {

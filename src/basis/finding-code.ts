@@ -113,7 +113,6 @@ export interface PumpFindings {
   "curve-too-few-points": { given: number; least: number };
   "curve-flow-not-ascending": { before: Amount };
   "curve-column-missing": null;
-  "curve-column-repeated": null;
   "curve-shutoff-missing": null;
   "curve-does-not-fall": { last: Amount };
   "curve-droops": { top: Amount; flow: Amount };
@@ -182,7 +181,9 @@ export interface PumpTableFindings {
   "table-no-rows": null;
   "table-heading-missing": null;
   "table-column-missing": null;
-  "table-column-repeated": { other: string };
+  "table-column-repeated": null;
+  "table-column-unread": null;
+  "table-row-above-heading": null;
   "table-units-disagree": { heading: string };
   "table-curve-repeated": { first: number };
   "table-pump-repeated": { first: number };
@@ -292,7 +293,6 @@ export interface PressureFindings {
   "first-nozzle-beyond": { needed: string; offered?: string; standard: string };
   "part-pressure-exceeded": { part: string };
   "flange-test-pressure": { flangeClass: string };
-  "series-column-unread": null;
   "flange-size-unknown": { standard: string; named: string; sizes: string };
   "flange-size-twice": { other: string };
   "flange-dimensions-not-held": null;

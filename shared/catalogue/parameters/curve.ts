@@ -2,41 +2,15 @@ import { andThen, type Finding, fail, type Result, succeed } from "../../../src/
 import { type PumpCurve, pumpCurve } from "../../../src/pump/pump-curve.ts";
 import type { PumpCurvePoint } from "../../../src/pump/pump-curve-point.ts";
 import type { Cell } from "../../cells/cell.ts";
+import { CURVE_COLUMNS as POINT_COLUMNS } from "../../pump-table/columns.ts";
+import { readTable } from "../../tables/read-table.ts";
 import type { RangeParameter, Reading } from "../parameter.ts";
-import { type FlowTable, readFlowTable } from "./flow-table.ts";
 
-/** Columns of a pump curve, in their order where there is no heading row. */
-export const CURVE_COLUMNS = {
-  flow: { name: "flow", quantity: "flow", words: /^(?:flow ?rate|flow|capacity|q)(?![a-z])/i, place: 0 },
-  head: {
-    name: "head",
-    quantity: "head",
-    words: /^(?:total dynamic head|total head|tdh|head|h)(?![a-z])/i,
-    place: 1,
-  },
-  efficiency: {
-    name: "efficiency",
-    quantity: "ratio",
-    words: /^(?:pump efficiency|efficiency|eff\.?|eta|η)(?![a-z])/i,
-    place: 2,
-    isOptional: true,
-  },
-  npshRequired: {
-    name: "NPSHR",
-    quantity: "head",
-    words: /^(?:npsh ?required|npsh ?r|npsh ?3|npsh)(?![a-z])/i,
-    place: 3,
-    isOptional: true,
-  },
-  power: {
-    name: "power",
-    quantity: "power",
-    words: /^(?:pump shaft power|shaft power|pump power|power|p2?)(?![a-z])/i,
-    isOptional: true,
-  },
-} as const;
+const { flow, head, npshRequired, power } = POINT_COLUMNS;
+const efficiency = { ...POINT_COLUMNS.efficiency, quantity: "ratio" } as const;
 
-type Key = keyof typeof CURVE_COLUMNS;
+/** Columns of a pump curve; power is read under a heading alone. */
+export const CURVE_COLUMNS = { flow, head, efficiency, npshRequired, power } as const;
 
 /** A number above this in the efficiency column is a percentage. */
 const GREATEST_FRACTION = 1.5;
@@ -55,28 +29,30 @@ export const curve: RangeParameter<PumpCurve> = {
 };
 
 /** The curve in the cells of a range; findings call it by the name of the reading. */
-export function readCurve(cells: readonly (readonly Cell[])[], reading: Reading): Result<PumpCurve> {
-  return andThen(readFlowTable<Key>(cells, reading, CURVE_COLUMNS), (table) =>
-    andThen(withEfficiencyAsFraction(table, reading.name), (points) =>
-      pumpCurve({ points, subject: reading.name, labels: table.labels }),
-    ),
-  );
+function readCurve(cells: readonly (readonly Cell[])[], { name, units }: Reading): Result<PumpCurve> {
+  const order = ["flow", "head", "efficiency", "npshRequired"] as const;
+  return andThen(readTable(cells, CURVE_COLUMNS, { place: { name }, units, order }), ({ rows, heading }) => {
+    const given: readonly PumpCurvePoint[] = rows.map(({ values }) => values);
+    const labels = rows.map(({ label }) => label);
+    const isStated = heading.units.efficiency !== undefined;
+    return andThen(isStated ? succeed(given) : withEfficiencyAsFraction(given, labels, name), (points) =>
+      pumpCurve({ points, subject: name, labels }),
+    );
+  });
 }
 
 /**
- * One reading for the whole column: percentages where the heading says so or a figure is above 1.5, fractions
+ * One reading for a whole column whose heading states no unit: percentages where a figure is above 1.5, fractions
  * otherwise. A column with figures of both kinds is refused.
  */
 export function withEfficiencyAsFraction(
-  { rows, labels, unitsStated }: FlowTable<Key>,
+  points: readonly PumpCurvePoint[],
+  labels: readonly string[],
   subject: string,
 ): Result<readonly PumpCurvePoint[]> {
-  const points = rows as readonly PumpCurvePoint[];
-  if (unitsStated.efficiency !== undefined) return succeed(points);
-  const isPercent = (value: number | undefined): boolean => value !== undefined && value > GREATEST_FRACTION;
-  const percentAt = points.findIndex(({ efficiency }) => isPercent(efficiency));
+  const percentAt = points.findIndex(({ efficiency: given = 0 }) => given > GREATEST_FRACTION);
   if (percentAt < 0) return succeed(points);
-  const fractionAt = points.findIndex(({ efficiency = 0 }) => efficiency > 0 && efficiency <= 1);
+  const fractionAt = points.findIndex(({ efficiency: given = 0 }) => given > 0 && given <= 1);
   const column = `${subject} column “efficiency”`;
   if (fractionAt >= 0) {
     const facts = { percentRow: labels[percentAt] as string, fractionRow: labels[fractionAt] as string };

@@ -13,8 +13,7 @@ export function lineOrNothing(about: string): RangeParameter<Line> {
     ...parameter,
     read: (cells, reading) => {
       const read = parameter.read(cells, reading);
-      const empty = read.findings.some(({ code, subject }) => code === "left-out" && subject === reading.name);
-      return empty ? succeed([]) : read;
+      return read.findings.some(({ code }) => code === "table-no-rows") ? succeed([]) : read;
     },
   };
 }

@@ -1,7 +1,7 @@
 import Papa from "papaparse";
 import { type Result, succeed } from "../../../src/basis/result.ts";
+import { columnsNamed } from "../../tables/heading.ts";
 import { CURVE_COLUMNS, PUMP_COLUMNS } from "../columns.ts";
-import { columnsNamed } from "../heading.ts";
 import { unreadable } from "./file-text.ts";
 
 /** Tried in this order: a comma may be a decimal sign beside any of the others. */

@@ -2,12 +2,13 @@ import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import type { Unit } from "../../../src/basis/units.ts";
 import type { Cell } from "../../cells/cell.ts";
+import type { Columns } from "../../tables/column.ts";
+import { columnsNamed, headingOf } from "../../tables/heading.ts";
+import type { TablePlace } from "../../tables/place.ts";
 import { readWorkbook } from "../../xlsx/read-workbook.ts";
-import { CURVE_COLUMNS, PUMP_COLUMNS, type TableColumn } from "../columns.ts";
+import { CURVE_COLUMNS, PUMP_COLUMNS } from "../columns.ts";
 import { type CurveTable, readCurveTable } from "../curve-table.ts";
 import { curveFindings } from "../drawn-curves.ts";
-import { columnsNamed, headingOf } from "../heading.ts";
-import type { TablePlace } from "../place.ts";
 import { type PumpList, readPumpList } from "../pump-list.ts";
 import { csvRows } from "./csv-rows.ts";
 import { fileText, unreadable } from "./file-text.ts";
@@ -65,8 +66,8 @@ export function importPumps(files: readonly PumpFile[], unitSet: UnitSetName): R
   }
   const [curveTable] = curveTables;
   const [listTable] = lists;
-  const curves = curveTable && withFigures(curveTable, CURVE_COLUMNS, ["pump", "flow", "head"]);
-  const list = listTable && withFigures(listTable, PUMP_COLUMNS, ["pump"]);
+  const curves = curveTable && withFigures(curveTable, CURVE_COLUMNS);
+  const list = listTable && withFigures(listTable, PUMP_COLUMNS);
   findings.push(...(curves?.findings ?? []), ...(list?.findings ?? []));
   if (hasError(findings)) return fail(limited(findings, name));
 
@@ -136,12 +137,8 @@ interface Figures extends FoundTable {
   readonly findings: readonly Finding[];
 }
 
-function withFigures<K extends string>(
-  table: FoundTable,
-  columns: Readonly<Record<K, TableColumn>>,
-  needed: readonly NoInfer<K>[],
-): Figures {
-  const heading = headingOf<K>(table.rows, columns, needed, table.place);
+function withFigures<K extends string>(table: FoundTable, columns: Columns<K>): Figures {
+  const heading = headingOf<K>(table.rows, columns, table.place);
   if (heading === undefined || !heading.ok) return { ...table, stated: new Set(), findings: heading?.findings ?? [] };
   const { rows, findings } = withNumbers(table.rows, heading.value, columns, table.place);
   return { ...table, rows, stated: new Set(Object.keys(heading.value.units)), findings };
@@ -150,7 +147,7 @@ function withFigures<K extends string>(
 /** One caution for the columns whose heading has no unit. Efficiency shows by itself what it is. */
 function unitsAssumed<K extends string>(
   { place, stated }: Figures,
-  columns: Readonly<Record<K, TableColumn>>,
+  columns: Columns<K>,
   units: Readonly<Partial<Record<K, Unit>>>,
 ): readonly Finding[] {
   const assumed = (Object.entries(units) as [K, Unit][]).filter(

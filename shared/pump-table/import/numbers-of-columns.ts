@@ -1,8 +1,8 @@
 import type { Finding } from "../../../src/basis/result.ts";
 import type { Cell } from "../../cells/cell.ts";
-import type { TableColumn } from "../columns.ts";
-import type { Heading } from "../heading.ts";
-import { cellPlace, type TablePlace } from "../place.ts";
+import type { Columns } from "../../tables/column.ts";
+import type { Heading } from "../../tables/heading.ts";
+import { cellPlace, type TablePlace } from "../../tables/place.ts";
 import { type DecimalSign, readWrittenNumber } from "./written-number.ts";
 
 interface Written {
@@ -29,7 +29,7 @@ interface ReadColumn {
 export function withNumbers<K extends string>(
   rows: readonly (readonly Cell[])[],
   { at, firstRow }: Heading<K>,
-  columns: Readonly<Record<K, TableColumn>>,
+  columns: Columns<K>,
   place: TablePlace,
 ): { readonly rows: readonly (readonly Cell[])[]; readonly findings: readonly Finding[] } {
   const read = (Object.entries(at) as [K, number][])

@@ -1,6 +1,6 @@
 import type { Cell } from "../../cells/cell.ts";
+import type { TablePlace } from "../../tables/place.ts";
 import type { ReadSheet } from "../../xlsx/read/workbook-content.ts";
-import type { TablePlace } from "../place.ts";
 
 export interface SheetTable {
   readonly place: TablePlace;

@@ -82,8 +82,6 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
     `${f.subject}, at ${say.amount(f.found)}, is the first nozzle above what the ${f.facts.part} may carry, ${say.amount(f.limit)}`,
   "flange-test-pressure": (f, say) =>
     `${f.subject} in ${f.facts.flangeClass}: hydrostatic test at ${say.amount(f.found)}, 1.5 times the cold rating, rounded up; pump casing and hose to their makers’ own test, with water, vented, and people clear`,
-  "series-column-unread": (f, say) =>
-    `${f.subject} has no meaning here and is not read; the columns are ${say.suggestions()}`,
   "flange-size-unknown": (f) =>
     `${/^(?:NPS|DN) [\d./ -]+$/.test(f.given ?? "") ? f.given : `“${f.given}”`} is not in ${f.facts.standard}; its sizes are ${f.facts.named} ${f.facts.sizes}`,
   "flange-size-twice": (f) => `${f.subject} “${f.given}” and the ${f.facts.other} beside the class differ; give one`,

@@ -2,13 +2,17 @@ import type { PumpTableFindings } from "../../../src/basis/finding-code.ts";
 import type { WordsOf } from "../words.ts";
 
 export const pumpTableWords: WordsOf<keyof PumpTableFindings> = {
-  "table-no-rows": (f) => `${f.subject} has no rows of figures`,
+  "table-no-rows": (f, say) => `${f.subject} has no filled rows; give rows of ${say.suggestions()}`,
   "table-heading-missing": (f, say) =>
     `${f.subject} has no heading that names its columns; head them, such as ${say.suggestions()}`,
   "table-column-missing": (f, say) =>
     `${f.subject} has no column “${f.given}”; head one of its columns ${say.suggestions()}`,
-  "table-column-repeated": (f) =>
-    `${f.subject} heads a second column of the same kind as ${f.facts.other}; rename one of them`,
+  "table-column-repeated": (f) => `${f.subject} is named by more than one heading: “${f.given}”; keep one`,
+  "table-column-unread": (f, say) => {
+    const others = f.suggestions?.length ? `; other headings it knows are ${say.suggestions()}` : "";
+    return `${f.subject} is not read where it is headed “${f.given}”${others}`;
+  },
+  "table-row-above-heading": (f) => `${f.subject} stands above the heading and is not read`,
   "table-units-disagree": (f) =>
     `${f.subject} gives the unit “${f.given}” but the heading above it says ${f.facts.heading}`,
   "table-curve-repeated": (f) =>

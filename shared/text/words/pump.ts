@@ -10,7 +10,6 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
     f.severity === "error"
       ? `the curve gives no ${f.subject}; add a column headed “${f.subject}”`
       : `the curve gives no ${f.subject}, so that part of the answer is left empty`,
-  "curve-column-repeated": (f) => `${f.subject} is named by more than one heading: “${f.given}”; keep one`,
   "curve-shutoff-missing": (f, say) =>
     `${f.subject} has no head at zero flow; it is not read below its first point, ${say.amount(f.found)}`,
   "curve-does-not-fall": (f, say) =>

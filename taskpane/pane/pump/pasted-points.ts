@@ -2,11 +2,14 @@ import type { Cell } from "../../../shared/cells/cell.ts";
 import { type CurvePointText, EMPTY_CURVE_POINT, type PumpText } from "../../../shared/duty/duty-text.ts";
 import { CURVE_POINT, POINT_COLUMNS } from "../../../shared/duty/fields/pump.ts";
 import { CURVE_COLUMNS, type CurveColumn } from "../../../shared/pump-table/columns.ts";
-import { headingOf } from "../../../shared/pump-table/heading.ts";
+import { headingOf } from "../../../shared/tables/heading.ts";
 import { type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { readNumber, splitAmount } from "../../../src/basis/quantity-text.ts";
 import { type Result, succeed } from "../../../src/basis/result.ts";
 import type { Unit } from "../../../src/basis/units.ts";
+
+/** A pasted curve may leave its pump unnamed. */
+const COLUMNS = { ...CURVE_COLUMNS, pump: { ...CURVE_COLUMNS.pump, needed: false } } as const;
 
 /** What was pasted: a block of cells, or a whole curve under a heading with what the rows say of its pump. */
 export interface PastedCurve {
@@ -31,7 +34,7 @@ export function pastedRows(text: string): readonly (readonly string[])[] | undef
  */
 export function pastedCurve(rows: readonly (readonly string[])[], units: UnitSetName): Result<PastedCurve> | undefined {
   const cells: readonly (readonly Cell[])[] = rows;
-  const heading = headingOf<CurveColumn>(cells, CURVE_COLUMNS, ["flow", "head"], { name: "the pasted rows" });
+  const heading = headingOf<CurveColumn>(cells, COLUMNS, { name: "the pasted rows" });
   if (heading === undefined || !heading.ok) return heading;
   const { at, units: stated, firstRow } = heading.value;
   const textAt = (row: readonly string[], column: CurveColumn): string => {

@@ -316,9 +316,9 @@ describe("the table of pumps in series", () => {
   });
 
   it.each([
-    ["no heading", [["A", 100]], "Pumps column “pump” is left out or blank"],
-    ["no head", [["pump"], ["A"]], "Pumps column “greatest head” is left out"],
-    ["no pump", [["pump", "greatest head"]], "Pumps is left out or blank"],
+    ["no heading", [["A", 100]], "Pumps has no heading that names its columns; head them, such as pump, greatest head"],
+    ["no head", [["pump"], ["A"]], "Pumps has no heading that names its columns"],
+    ["no pump", [["pump", "greatest head"]], "Pumps has no filled rows"],
     [
       "a repeated column",
       [
@@ -333,7 +333,7 @@ describe("the table of pumps in series", () => {
         ["pump", "head, psi"],
         ["A", 1],
       ],
-      "has the unit “psi”",
+      "Pumps column “greatest head” was given as “psi”, a unit of another kind",
     ],
     [
       "a repeated pump",
@@ -426,7 +426,7 @@ describe("the table of pumps in series", () => {
       ["A", 100, 50],
     ];
     expect(String(cell("NOTES", "NOZZLECLASSES", ...argumentsOf(pumps, {})))).toContain(
-      "Pumps column “casing wrking pressure” has no meaning here and is not read",
+      "Pumps is not read where it is headed “casing wrking pressure”; other headings it knows are elevation",
     );
   });
 

@@ -212,23 +212,26 @@ describe("LINEHEAD", () => {
     [[[6, 10, "gate"]], "#VALUE! Line row 1: pipe was given as 6"],
     [[["6in sch40", 10, "gaet"]], "#N/A Line row 1: fittings “gaet” is not known; the nearest"],
     [[["6in sch40", 10, 3]], "#VALUE! Line row 1: fittings was given as 3"],
-    [[["6in sch40", 10, "gate", "elbow"]], "#VALUE! Line row 1 was given as elbow; give three columns"],
+    [
+      [["6in sch40", 10, "gate", "elbow"]],
+      "#VALUE! Line row 1 was given as elbow; give pipe, length, fittings, or a heading row that names them",
+    ],
     [
       [
         ["pipe", "length (gal)"],
         ["6in sch40", 10],
       ],
-      "#VALUE! Line column “length” has the unit “gal”",
+      "#VALUE! Line column “length” was given as “gal”, a unit of another kind; use ft or m",
     ],
     [
       [
         ["what", "length"],
         ["6in sch40", 10],
       ],
-      "#VALUE! Line column “pipe” is left out",
+      "#VALUE! Line has no heading that names its columns; head them, such as pipe, length, fittings",
     ],
-    [[["pipe", "length", "fittings"]], "#VALUE! Line is left out or blank"],
-    [[[null, null, null]], "#VALUE! Line is left out or blank"],
+    [[["pipe", "length", "fittings"]], "#VALUE! Line has no filled rows; give rows of pipe, length, fittings"],
+    [[[null, null, null]], "#VALUE! Line has no filled rows; give rows of pipe, length, fittings"],
   ])("refuses %j", (line, message) => expect(refusal("LINEHEAD", 300, line)).toContain(message));
 });
 

@@ -85,7 +85,7 @@ describe("a pump curve in a range", () => {
         ["flow", "efficiency"],
         [0, 0],
       ],
-      says: /#VALUE! Curve column “head” is left out/,
+      says: /#VALUE! Curve has no column “head”; head one of its columns “head”, “h”/,
     },
     {
       why: "a cell that is no number",
@@ -110,7 +110,7 @@ describe("a pump curve in a range", () => {
     {
       why: "a unit of another kind",
       curve: [["flow, ft", "head"], ...ROWS.map((row) => row.slice(0, 2))],
-      says: /Curve column “flow” has the unit “ft”/,
+      says: /Curve column “flow” was given as “ft”, a unit of another kind/,
     },
     {
       why: "two head columns",
@@ -124,7 +124,7 @@ describe("a pump curve in a range", () => {
     },
     { why: "two rows", curve: ROWS.slice(0, 2), says: /Curve needs 3 points or more and has 2/ },
     { why: "a single cell", curve: 7, says: /Curve row 1: head is left out/ },
-    { why: "a heading alone", curve: [HEADING], says: /Curve is left out or blank/ },
+    { why: "a heading alone", curve: [HEADING], says: /Curve has no filled rows; give rows of flow, head/ },
   ])("is refused for $why", ({ curve, says }) => {
     expect(refusal("PUMPHEAD", curve as Argument, 150)).toMatch(says);
   });

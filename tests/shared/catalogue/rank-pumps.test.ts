@@ -111,7 +111,7 @@ describe("RANKPUMPS", () => {
       ["left out", "weak"],
       ["left out", "large"],
     ]);
-    expect(left[3]?.[11]).toBe("Pump table row 7, column 3 (head) is not a number: “sixty”.");
+    expect(left[3]?.[11]).toBe("Pump table row 7: head is not a number: “sixty”.");
   });
 
   it.each([
@@ -122,7 +122,7 @@ describe("RANKPUMPS", () => {
         ["pump", "flow", "head"],
         ["A", 1, "x"],
       ],
-      says: /row 2, column 3 \(head\)/,
+      says: /Pump table row 2: head/,
     },
     { why: "one cell", table: "pumps", says: /heading/ },
   ])("refuses a table with $why", ({ table: given, says }) => {
