@@ -11,7 +11,7 @@ export interface PowerLadder {
   readonly inOperation?: number;
   /** Anywhere on the curve. */
   readonly greatest: number;
-  /** With the margin on power. */
+  /** With the service factor. */
   readonly needed: number;
   readonly rated: number;
   /** What is left of the rating on site; the rating where the site is not held against it. */

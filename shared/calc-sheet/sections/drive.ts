@@ -40,7 +40,7 @@ export function drive(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       label: "Power the driver must be rated for",
       quantity: "power",
       expression: product(value("driverPower"), value("serviceFactor")),
-      how: "Greatest shaft power times the margin on power.",
+      how: "Greatest shaft power times the service factor.",
     },
     ...clearLiquidOnly(duty, "The power the driver must be rated for"),
     ...(driver === "motor" ? motor(duty, pump) : engine(duty)),

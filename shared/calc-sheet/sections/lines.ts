@@ -2,6 +2,7 @@ import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import type { Duty, DutySegment } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
+import { bareNumber } from "../../duty/read-amount.ts";
 import { callById, value } from "../expression.ts";
 import type { LineTableItem, PlanItem, WorkedColumn } from "../plan.ts";
 import { LIQUID_TAIL } from "./liquid.ts";
@@ -52,15 +53,12 @@ const NO_FITTINGS = "none";
 
 function rowOf({ typed, segment }: DutySegment, duty: Duty): LineTableItem["rows"][number] {
   const unit = UNIT_SETS[duty.unitSet].length;
-  const plain = Number(typed.length);
+  const plain = bareNumber(typed.length);
   return {
     // What cannot be read stands as it was typed, and the functions say what is wrong with it.
     pipe: segment?.pipe.name ?? typed.pipe.trim(),
-    length: Number.isFinite(plain)
-      ? plain
-      : segment === undefined
-        ? typed.length.trim()
-        : Number(fromEngine(segment.length, unit).toPrecision(15)),
+    length:
+      plain ?? (segment === undefined ? typed.length.trim() : Number(fromEngine(segment.length, unit).toPrecision(15))),
     fittings: typed.fittings.trim() === "" ? NO_FITTINGS : typed.fittings.trim(),
   };
 }

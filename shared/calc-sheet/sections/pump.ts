@@ -1,8 +1,9 @@
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import type { CurvePointText, PumpKey } from "../../duty/duty-text.ts";
+import { bareNumber } from "../../duty/read-amount.ts";
 import { product, value } from "../expression.ts";
 import type { InputItem, InputTableItem, PlanItem, TableColumn } from "../plan.ts";
-import { inUnitSet, plainNumber, stated, statedNumber } from "./stated-input.ts";
+import { inUnitSet, stated, statedNumber } from "./stated-input.ts";
 
 const COLUMNS = [
   { key: "flow", label: "flow", quantity: "flow" },
@@ -94,7 +95,7 @@ export function pumpCurveTable(duty: Duty, { typed, curve }: DutyPump): readonly
         const amount = point[key];
         if (amount === undefined) return null;
         // A percentage may have been typed as a fraction; all others go in as they were typed.
-        const plain = key === "efficiency" ? undefined : plainNumber(texts[row]?.[key] ?? "");
+        const plain = key === "efficiency" ? undefined : bareNumber(texts[row]?.[key] ?? "");
         return plain ?? inUnitSet(amount, quantity, duty);
       }),
     ),

@@ -1,8 +1,8 @@
 import { type Quantity, UNIT_SETS } from "../../../src/basis/quantities.ts";
-import { splitAmount } from "../../../src/basis/quantity-text.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { FIELDS, type FieldKey } from "../../duty/fields.ts";
+import { bareNumber } from "../../duty/read-amount.ts";
 import type { InputItem } from "../plan.ts";
 
 export interface Stated {
@@ -17,7 +17,7 @@ export interface Stated {
 
 /** A stated figure as an input cell: as it was typed where it is a plain number, converted where it has its own unit. */
 export function statedNumber({ key, label, quantity, typed, value, basis }: Stated, duty: Duty): InputItem {
-  const plain = plainNumber(typed);
+  const plain = bareNumber(typed);
   const givenAs = plain !== undefined || typed.trim() === "" ? "" : `; given as ${typed.trim()}`;
   return {
     kind: "input",
@@ -27,13 +27,6 @@ export function statedNumber({ key, label, quantity, typed, value, basis }: Stat
     value: plain ?? inUnitSet(value, quantity ?? "ratio", duty),
     basis: `${basis}${givenAs}`,
   };
-}
-
-/** The number of a text that is one without a unit. */
-export function plainNumber(typed: string): number | undefined {
-  const parts = splitAmount(typed.trim());
-  const value = Number(typed.trim());
-  return parts !== undefined && parts.unit === "" && Number.isFinite(value) ? value : undefined;
 }
 
 /** An amount in the duty's unit set, without the trace that conversion leaves in the last digit. */

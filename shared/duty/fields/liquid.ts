@@ -1,3 +1,4 @@
+import { DEFAULT_TEMPERATURE } from "../../../src/liquid/described-liquid.ts";
 import { LIQUID_NAMES, liquidNamed } from "../../../src/liquid/liquid-name.ts";
 import { atmosphereMethod } from "../../../src/site/atmosphere.ts";
 import { amount, meant } from "../field.ts";
@@ -14,7 +15,7 @@ export const liquid = {
     quantity: "temperature",
     // What a pump of this kind is built for, −100 °C to 400 °C: house choice. The liquid itself is asked besides.
     bounds: { atLeast: 173.15, atMost: 673.15 },
-    whenBlank: 293.15,
+    whenBlank: DEFAULT_TEMPERATURE,
     help: "Hottest liquid to be pumped; it decides the vapour pressure.",
   }),
   altitude: amount({
