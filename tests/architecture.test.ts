@@ -39,8 +39,23 @@ function importsOf(folder: string): readonly Import[] {
     );
 }
 
-function partOf({ file, wanted }: Import): string {
-  return path.posix.normalize(path.posix.join(path.posix.dirname(file), wanted)).split("/")[0] as string;
+function fileOf({ file, wanted }: Import): string {
+  return path.posix.join(path.posix.dirname(file), wanted);
+}
+
+function partOf(each: Import): string {
+  return fileOf(each).split("/")[0] as string;
+}
+
+/** The files of a folder that import each other in a circle, types counted: what is left once the ends are taken off. */
+function circlesIn(folder: string): readonly string[] {
+  let left = importsOf(folder);
+  for (let before = Number.POSITIVE_INFINITY; left.length < before; ) {
+    before = left.length;
+    const importing = new Set(left.map(({ file }) => file));
+    left = left.filter((each) => importing.has(fileOf(each)));
+  }
+  return left.map((each) => `${each.file} imports ${fileOf(each)}`);
 }
 
 describe("the parts of the project", () => {
@@ -68,6 +83,10 @@ describe("the parts of the project", () => {
       .filter((file) => /\.tsx?$/.test(file) && !file.startsWith("src/basis/"))
       .filter((file) => /code:\s*"out-of-range"/.test(readFileSync(file, "utf8")));
     expect(literal).toEqual([]);
+  });
+
+  it("have no circle of imports in the engine, not even of types", () => {
+    expect(circlesIn("src")).toEqual([]);
   });
 
   it("leave the engine without packages and without Node", () => {

@@ -2,8 +2,14 @@ import type { Citation } from "../basis/citation.ts";
 import { STANDARD_GRAVITY } from "../basis/constants.ts";
 import { type Amount, amount, type Finding } from "../basis/result.ts";
 import { meanVelocity } from "../pipework/pipe-velocity.ts";
-import type { GradeLineInput } from "./grade-line.ts";
-import { type GradePoint, highestSiphon, isVacuum, LEAST_SIPHON_PRESSURE, type VertexState } from "./grade-point.ts";
+import {
+  type GradeLineInput,
+  type GradePoint,
+  highestSiphon,
+  isVacuum,
+  LEAST_SIPHON_PRESSURE,
+  type VertexState,
+} from "./grade-point.ts";
 import { LAY_FLAT_PRACTICE } from "./line-remarks.ts";
 import type { Route } from "./route.ts";
 

@@ -1,22 +1,12 @@
 import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { all, amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
-import type { LiquidState } from "../liquid/liquid.ts";
 import { type LineLoss, lineLoss } from "../pipework/line-loss.ts";
 import { standardAtmosphere } from "../site/atmosphere.ts";
 import { gradeLineRemarks } from "./grade-line-remarks.ts";
-import { type GradePoint, highestSiphon, vertexState } from "./grade-point.ts";
+import { type GradeLineInput, type GradePoint, highestSiphon, vertexState } from "./grade-point.ts";
 import { type Route, reachesOf } from "./route.ts";
 import { velocityHead } from "./velocity-head.ts";
-
-export interface GradeLineInput {
-  /** m³/s */
-  readonly flow: number;
-  readonly route: Route;
-  /** Elevation of the energy line at the first vertex, m over the datum of the survey. */
-  readonly startHead: number;
-  readonly liquid: LiquidState;
-}
 
 export const gradeLineMethod = {
   title: "Hydraulic grade line along a route",

@@ -1,3 +1,15 @@
+import type { LiquidState } from "../liquid/liquid.ts";
+import type { Route } from "./route.ts";
+
+export interface GradeLineInput {
+  /** m³/s */
+  readonly flow: number;
+  readonly route: Route;
+  /** Elevation of the energy line at the first vertex, m over the datum of the survey. */
+  readonly startHead: number;
+  readonly liquid: LiquidState;
+}
+
 /** The worst that can hold at a vertex of a route, from nothing to the worst. */
 export const VERTEX_STATES = [
   "",

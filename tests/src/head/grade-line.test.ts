@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { type GradeLineInput, gradeLine } from "../../../src/head/grade-line.ts";
+import { gradeLine } from "../../../src/head/grade-line.ts";
+import type { GradeLineInput } from "../../../src/head/grade-point.ts";
 import type { RouteVertex } from "../../../src/head/route.ts";
 import { COLD_WATER, fittingOf, pipeOf } from "../../support/pipes.ts";
 
