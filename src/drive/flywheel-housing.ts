@@ -40,27 +40,29 @@ export const HOUSING_RUN_OUT = { smallest: "0.18 mm (0.007 in)", largest: "0.48 
 export const COUPLING_FACTORS = { engine: [1.5, 2.5], motor: [1, 1.5] } as const;
 
 export const FLYWHEEL_HOUSINGS: readonly FlywheelHousing[] = SAE_HOUSINGS.map(
-  ([number, pilot, , circle, circleInches, flange, , holes, inchThread, metricThread, depth]) => ({
+  ({ number, pilot, boltCircle, boltCircleInches, flange, holes, inchThread, metricThread, depth }) => ({
     number,
     pilot: pilot * MILLIMETRE,
-    boltCircle: circle * MILLIMETRE,
+    boltCircle: boltCircle * MILLIMETRE,
     flangeDiameter: flange * MILLIMETRE,
     holes,
     inchThread,
     metricThread,
     ...(depth !== null && { crankFaceToHousingFace: depth * MILLIMETRE }),
-    boltCirclePrinted: `${circle.toFixed(2)} mm (${circleInches} in)`,
+    boltCirclePrinted: `${boltCircle.toFixed(2)} mm (${boltCircleInches} in)`,
   }),
 );
 
-export const FLYWHEELS: readonly Flywheel[] = SAE_FLYWHEELS.map(([size, pilot, , circle, , holes, thread, recess]) => ({
-  size,
-  pilot: pilot * MILLIMETRE,
-  boltCircle: circle * MILLIMETRE,
-  holes,
-  thread,
-  recess: recess * MILLIMETRE,
-}));
+export const FLYWHEELS: readonly Flywheel[] = SAE_FLYWHEELS.map(
+  ({ size, pilot, boltCircle, holes, thread, recess }) => ({
+    size,
+    pilot: pilot * MILLIMETRE,
+    boltCircle: boltCircle * MILLIMETRE,
+    holes,
+    thread,
+    recess: recess * MILLIMETRE,
+  }),
+);
 
 function bare(name: string): string {
   return name

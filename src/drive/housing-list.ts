@@ -42,32 +42,31 @@ const HOUSING_CHECKED = "pilot, bolt circle and holes looked up in a summary of 
 export function housingList(printedIn: PrintedIn): readonly HousingListRow[] {
   const length = (millimetres: number, inches: number): number =>
     printedIn === "inches" ? inches * INCH : millimetres * MILLIMETRE;
-  const housings = SAE_HOUSINGS.map(
-    ([number, pilot, pilotIn, circle, circleIn, flange, flangeIn, holes, inch, metric, depth]): HousingListRow => {
-      const pair = SAE_HOUSING_PAIRS.find(([of]) => of === number);
-      const torqueTo = pair?.[4];
-      return {
-        part: "housing",
-        number,
-        pilot: length(pilot, pilotIn),
-        boltCircle: length(circle, circleIn),
-        outsideDiameter: length(flange, flangeIn),
-        holes,
-        thread: `${inch} or ${metric}`,
-        ...(depth !== null && { depth: depth * MILLIMETRE }),
-        goesWith: (pair?.[1] ?? []).join(", "),
-        ...(pair !== undefined && { power: { from: pair[2] * KILOWATT, to: pair[3] * KILOWATT } }),
-        ...(typeof torqueTo === "number" && { torqueTo }),
-        verified: HOUSING_CHECKS[number] ?? HOUSING_CHECKED,
-      };
-    },
-  );
+  const housings = SAE_HOUSINGS.map((row): HousingListRow => {
+    const { number, holes, depth } = row;
+    const pair = SAE_HOUSING_PAIRS.find(([of]) => of === number);
+    const torqueTo = pair?.[4];
+    return {
+      part: "housing",
+      number,
+      pilot: length(row.pilot, row.pilotInches),
+      boltCircle: length(row.boltCircle, row.boltCircleInches),
+      outsideDiameter: length(row.flange, row.flangeInches),
+      holes,
+      thread: `${row.inchThread} or ${row.metricThread}`,
+      ...(depth !== null && { depth: depth * MILLIMETRE }),
+      goesWith: (pair?.[1] ?? []).join(", "),
+      ...(pair !== undefined && { power: { from: pair[2] * KILOWATT, to: pair[3] * KILOWATT } }),
+      ...(typeof torqueTo === "number" && { torqueTo }),
+      verified: HOUSING_CHECKS[number] ?? HOUSING_CHECKED,
+    };
+  });
   const flywheels = SAE_FLYWHEELS.map(
-    ([size, pilot, pilotIn, circle, circleIn, holes, thread, recess]): HousingListRow => ({
+    ({ size, pilot, pilotInches, boltCircle, boltCircleInches, holes, thread, recess }): HousingListRow => ({
       part: "flywheel",
       number: String(size),
-      pilot: length(pilot, pilotIn),
-      boltCircle: length(circle, circleIn),
+      pilot: length(pilot, pilotInches),
+      boltCircle: length(boltCircle, boltCircleInches),
       holes,
       thread,
       depth: recess * MILLIMETRE,

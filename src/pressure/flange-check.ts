@@ -2,6 +2,7 @@ import type { Citation } from "../basis/citation.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { RatingSystem } from "../tables/flange-rating-table.ts";
+import type { ClassSeries, PressureMaterial } from "../tables/pressure-materials.ts";
 import {
   classesOf,
   type FlangeRating,
@@ -11,7 +12,6 @@ import {
 } from "./flange-rating.ts";
 import type { FlangeSize } from "./flange-size.ts";
 import { flangeTestPressure } from "./hydrostatic-test.ts";
-import type { ClassSeries, PressureMaterial } from "./pressure-material.ts";
 import { exceeds, tradeFigureRemarks } from "./trade-figure.ts";
 
 export const flangeCheckMethod = {

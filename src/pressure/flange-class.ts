@@ -3,8 +3,8 @@ import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { inchesOf } from "../pipework/nominal-size.ts";
 import { FLANGES_CLASS_150 } from "../tables/flange-dimensions-class-150.ts";
 import type { FlangeClassName, RatingSystem } from "../tables/flange-rating-table.ts";
+import type { ClassSeries } from "../tables/pressure-materials.ts";
 import { type FlangeSize, flangeSizeNamed } from "./flange-size.ts";
-import type { ClassSeries } from "./pressure-material.ts";
 
 export interface FlangeClass {
   readonly name: FlangeClassName;
@@ -66,10 +66,10 @@ export function flangeClassNamed(text: string, system: RatingSystem, subject = "
 }
 
 /** Sizes of ASME B16.5, NPS 1/2 to 24, which those of the iron flanges are among. */
-const STANDARD_SIZES = new Set(FLANGES_CLASS_150.map(([nps]) => inchesOf(nps)));
+const STANDARD_SIZES = new Set(FLANGES_CLASS_150.map(({ nps }) => inchesOf(nps)));
 
 function notStandard(given: string, subject: string): Result<never> {
-  const suggestions = FLANGES_CLASS_150.map(([nps]) => `NPS ${nps}`);
+  const suggestions = FLANGES_CLASS_150.map(({ nps }) => `NPS ${nps}`);
   return fail([{ code: "name-unknown", severity: "error", subject: `size of ${subject}`, given, suggestions }]);
 }
 

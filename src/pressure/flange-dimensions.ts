@@ -2,7 +2,6 @@ import type { Citation } from "../basis/citation.ts";
 import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { toEngine, unitOf } from "../basis/units.ts";
 import { inchesOf } from "../pipework/nominal-size.ts";
-import type { FlangeDimensionRow } from "../tables/flange-dimension-row.ts";
 import { FLANGES_CLASS_150 } from "../tables/flange-dimensions-class-150.ts";
 import { FLANGES_CLASS_300 } from "../tables/flange-dimensions-class-300.ts";
 import type { FlangeClassName, RatingSystem } from "../tables/flange-rating-table.ts";
@@ -42,6 +41,8 @@ export const flangeDimensionsCites: readonly [Citation, ...Citation[]] = [
   { source: "asme-b16.42", at: "least thickness of ductile-iron flanges" },
   { source: "asme-b16.21", at: "flat ring gaskets" },
 ];
+
+type FlangeDimensionRow = (typeof FLANGES_CLASS_150 | typeof FLANGES_CLASS_300)[number];
 
 const inches = (value: number): number => toEngine(value, unitOf("in"));
 const millimetres = (value: number): number => toEngine(value, unitOf("mm"));
@@ -86,9 +87,9 @@ export function flangeDimensions({ size, flangeClass, system }: FlangeDimensions
     ]);
   }
   const isGreyIron = drilling.of !== name;
-  const rows = isGreyIron ? drilling.rows.filter(([nps]) => inchesOf(nps) >= LEAST_GREY_IRON) : drilling.rows;
+  const rows = isGreyIron ? drilling.rows.filter(({ nps }) => inchesOf(nps) >= LEAST_GREY_IRON) : drilling.rows;
   const wanted = flangeSizeNamed(size, system);
-  const row = rows.find(([nps]) => inchesOf(nps) === wanted?.inches);
+  const row = rows.find(({ nps }) => inchesOf(nps) === wanted?.inches);
   if (row === undefined) return fail([sizeUnknown(size, rows, isGreyIron ? "ASME B16.1" : "ASME B16.5", system)]);
   const stated = flangeClass.size;
   if (stated !== undefined && stated.inches !== wanted?.inches) {
@@ -103,45 +104,27 @@ export function flangeDimensions({ size, flangeClass, system }: FlangeDimensions
 }
 
 function dimensionsOf(row: FlangeDimensionRow, system: RatingSystem, isGreyIron: boolean): FlangeDimensions {
-  const [
-    nps,
-    ,
-    od,
-    odMm,
-    circle,
-    circleMm,
-    bolts,
-    boltSize,
-    hole,
-    face,
-    steel,
-    steelMm,
-    ductile,
-    stud,
-    machine,
-    gasketIn,
-    gasketOut,
-  ] = row;
+  const { nps, bolts, boltSize, ductile } = row;
   const isMetric = system === "SI";
   return {
     nps,
-    outsideDiameter: isMetric ? millimetres(odMm) : inches(od),
-    boltCircle: isMetric ? millimetres(circleMm) : inches(circle),
+    outsideDiameter: isMetric ? millimetres(row.outsideMm) : inches(row.outside),
+    boltCircle: isMetric ? millimetres(row.circleMm) : inches(row.circle),
     bolts,
     boltSize,
     boltDiameter: inches(inchesOf(boltSize)),
-    holeDiameter: inches(hole),
+    holeDiameter: inches(row.hole),
     ...(isGreyIron
       ? {}
       : {
-          raisedFace: inches(face),
-          steelThickness: isMetric ? millimetres(steelMm) : inches(steel),
+          raisedFace: inches(row.raisedFace),
+          steelThickness: isMetric ? millimetres(row.steelMm) : inches(row.steel),
           ...(ductile === null ? {} : { ductileThickness: inches(ductile) }),
-          studLength: inches(stud),
-          machineBoltLength: inches(machine),
+          studLength: inches(row.stud),
+          machineBoltLength: inches(row.machineBolt),
         }),
-    gasketOutside: inches(gasketOut),
-    gasketInside: inches(gasketIn),
+    gasketOutside: inches(row.gasketOutside),
+    gasketInside: inches(row.gasketInside),
   };
 }
 
@@ -153,7 +136,7 @@ function sizeUnknown(
 ): Finding {
   const bare = given.trim();
   const size = /^[\d./ -]+$/.test(bare) ? `${system === "US" ? "NPS" : "DN"} ${bare}` : bare;
-  const sizes = rows.map(([nps, dn]) => (system === "US" ? nps : String(dn)));
+  const sizes = rows.map(({ nps, dn }) => (system === "US" ? nps : String(dn)));
   const facts = { standard, named: system === "US" ? "NPS" : "DN", sizes: sizes.join(", ") };
   return { code: "flange-size-unknown", severity: "error", subject: "size", given: size, facts };
 }

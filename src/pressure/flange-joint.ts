@@ -4,6 +4,7 @@ import { unitOf } from "../basis/units.ts";
 import type { BoltGradeName } from "../tables/bolts.ts";
 import type { RatingSystem } from "../tables/flange-rating-table.ts";
 import { GASKETS, type Gasket, type GasketName } from "../tables/gaskets.ts";
+import type { PressureMaterial } from "../tables/pressure-materials.ts";
 import { type BoltAssembly, boltAssembly } from "./bolt-assembly.ts";
 import { flangeCheck } from "./flange-check.ts";
 import type { FlangeClass } from "./flange-class.ts";
@@ -11,7 +12,6 @@ import { type FlangeDimensions, flangeDimensions } from "./flange-dimensions.ts"
 import { flangeSizeNamed } from "./flange-size.ts";
 import { type GasketLoad, gasketLoad } from "./gasket-load.ts";
 import { type JointMaterial, jointMaterialOf } from "./joint-material.ts";
-import type { PressureMaterial } from "./pressure-material.ts";
 
 const psi = unitOf("psi").factor;
 

@@ -1,8 +1,9 @@
 import type { Citation } from "../basis/citation.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { toEngine, unitOf } from "../basis/units.ts";
 import type { FlangeClassName, RatingSystem } from "../tables/flange-rating-table.ts";
+import type { ClassSeries, PressureMaterial } from "../tables/pressure-materials.ts";
 import type { FlangeClass } from "./flange-class.ts";
-import type { ClassSeries, PressureMaterial } from "./pressure-material.ts";
 import { coldLimit, coldRating, RATING_CURVES, type RatingCurve, ratingAt, temperatureRange } from "./rating-curves.ts";
 
 export interface FlangeRatingInput {
@@ -137,7 +138,9 @@ function sizeOutside(curves: readonly RatingCurve[], { name, size }: FlangeClass
 
 function temperatureOutside(curve: RatingCurve, found: number, material: PressureMaterial): Finding | undefined {
   const { coldest, hottest, endsBeforeTable } = temperatureRange(curve);
-  const most = Math.min(hottest, material.greatestTemperature ?? hottest);
+  const { greatestTemperature } = material;
+  const most =
+    greatestTemperature === undefined ? hottest : Math.min(hottest, toEngine(greatestTemperature, unitOf("°F")));
   // A printed limit survives the way through another temperature scale.
   if (found >= coldest - 1e-6 && found <= most + 1e-6) return undefined;
   const side = found < coldest ? "at least" : "at most";

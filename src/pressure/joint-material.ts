@@ -1,5 +1,5 @@
 import type { RatedGroup } from "../tables/flange-rating-table.ts";
-import type { PressureMaterial } from "./pressure-material.ts";
+import type { PressureMaterial } from "../tables/pressure-materials.ts";
 
 /** Flange materials by how hard their bolts may be pulled. */
 export type JointMaterial = "steel" | "ductile iron" | "grey iron";

@@ -1,12 +1,12 @@
 import type { Citation } from "../basis/citation.ts";
 import { all, amount, andThen, type Finding, fail, type Result, succeed, withoutRepeats } from "../basis/result.ts";
 import type { FlangeClassName, RatingSystem } from "../tables/flange-rating-table.ts";
+import type { PressureMaterial } from "../tables/pressure-materials.ts";
 import { CASING_RULE, lowestFlangeClass, nearlyUsed } from "./flange-check.ts";
 import type { FlangeClass } from "./flange-class.ts";
 import { classesOf, type FlangeRating, flangeRating } from "./flange-rating.ts";
 import { flangeTestPressure } from "./hydrostatic-test.ts";
 import type { NozzlePressure, PressurePart } from "./nozzle-pressure.ts";
-import type { PressureMaterial } from "./pressure-material.ts";
 import { exceeds, type TradeVerdict, tradeFigureRemarks, tradeVerdict } from "./trade-figure.ts";
 
 export interface NozzleClassesInput {

@@ -1,4 +1,5 @@
-import type { FlangeDimensionRow } from "./flange-dimension-row.ts";
+import { FLANGE_HEADING } from "./flange-dimension-heading.ts";
+import { namedRows } from "./named-rows.ts";
 
 /**
  * Class 150 flanges, NPS 1/2 to 24. ASME B16.5 (2017): outside diameter and bolt circle (inches, then the standard's
@@ -11,7 +12,7 @@ import type { FlangeDimensionRow } from "./flange-dimension-row.ts";
  * gaskets from memory: the stud length of the standard's own rule comes out for every size, and the gasket fits inside
  * the bolts. Metric outside diameters are rounded to 5 mm by the standard and differ by up to 3 mm.
  */
-export const FLANGES_CLASS_150: readonly FlangeDimensionRow[] = [
+export const FLANGES_CLASS_150 = namedRows(FLANGE_HEADING, [
   ["1/2", 15, 3.5, 90, 2.38, 60.3, 4, "1/2", 0.62, 1.38, 0.38, 9.6, null, 2.25, 2, 0.84, 1.88],
   ["3/4", 20, 3.88, 100, 2.75, 69.9, 4, "1/2", 0.62, 1.69, 0.44, 11.2, null, 2.5, 2, 1.05, 2.25],
   ["1", 25, 4.25, 110, 3.12, 79.4, 4, "1/2", 0.62, 2, 0.5, 12.7, 0.44, 2.5, 2.25, 1.31, 2.62],
@@ -32,4 +33,4 @@ export const FLANGES_CLASS_150: readonly FlangeDimensionRow[] = [
   ["18", 450, 25, 635, 22.75, 577.9, 16, "1-1/8", 1.25, 21, 1.5, 38.1, 1.56, 5.75, 5, 18, 21.62],
   ["20", 500, 27.5, 700, 25, 635, 20, "1-1/8", 1.25, 23, 1.62, 41.3, 1.69, 6.25, 5.5, 20, 23.88],
   ["24", 600, 32, 815, 29.5, 749.3, 20, "1-1/4", 1.38, 27.25, 1.81, 46.1, 1.88, 6.75, 6, 24, 28.25],
-];
+]);

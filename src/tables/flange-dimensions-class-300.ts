@@ -1,4 +1,5 @@
-import type { FlangeDimensionRow } from "./flange-dimension-row.ts";
+import { FLANGE_HEADING } from "./flange-dimension-heading.ts";
+import { namedRows } from "./named-rows.ts";
 
 /**
  * Class 300 flanges, NPS 1/2 to 24. ASME B16.5 (2017): outside diameter and bolt circle (inches, then the standard's
@@ -11,7 +12,7 @@ import type { FlangeDimensionRow } from "./flange-dimension-row.ts";
  * gaskets from memory: the stud length of the standard's own rule comes out for every size, and the gasket fits inside
  * the bolts. Metric outside diameters are rounded to 5 mm by the standard and differ by up to 3 mm.
  */
-export const FLANGES_CLASS_300: readonly FlangeDimensionRow[] = [
+export const FLANGES_CLASS_300 = namedRows(FLANGE_HEADING, [
   ["1/2", 15, 3.75, 95, 2.62, 66.7, 4, "1/2", 0.62, 1.38, 0.5, 12.7, null, 2.5, 2.25, 0.84, 2.12],
   ["3/4", 20, 4.62, 115, 3.25, 82.6, 4, "5/8", 0.75, 1.69, 0.56, 14.3, null, 3, 2.5, 1.05, 2.62],
   ["1", 25, 4.88, 125, 3.5, 88.9, 4, "5/8", 0.75, 2, 0.62, 15.9, 0.69, 3, 2.5, 1.31, 2.88],
@@ -32,4 +33,4 @@ export const FLANGES_CLASS_300: readonly FlangeDimensionRow[] = [
   ["18", 450, 28, 710, 24.75, 628.6, 24, "1-1/4", 1.38, 21, 2.31, 58.8, 2.38, 7.75, 6.75, 18, 23.5],
   ["20", 500, 30.5, 775, 27, 685.8, 24, "1-1/4", 1.38, 23, 2.44, 62, 2.5, 8, 7.25, 20, 25.75],
   ["24", 600, 36, 915, 32, 812.8, 24, "1-1/2", 1.62, 27.25, 2.69, 68.3, 2.75, 9, 8, 24, 30.5],
-];
+]);

@@ -1,3 +1,5 @@
+import { namedRows } from "./named-rows.ts";
+
 /**
  * Drive rings of industrial flywheels. SAE J620, smallest first: size, outside (pilot) diameter of the driven ring and
  * bolt circle, each as printed in millimetres and in inches; tapped holes, thread; recess G from the coupling face of the
@@ -5,18 +7,7 @@
  *
  * Verified: 6.5 to 18 looked up in a published extract of J620D; 21 and 24 from memory.
  */
-export type SaeFlywheelRow = readonly [
-  size: number,
-  pilotMillimetres: number,
-  pilotInches: number,
-  boltCircleMillimetres: number,
-  boltCircleInches: number,
-  holes: number,
-  thread: string,
-  recess: number,
-];
-
-export const SAE_FLYWHEELS: readonly SaeFlywheelRow[] = [
+export const SAE_FLYWHEELS = namedRows("size pilot pilotInches boltCircle boltCircleInches holes thread recess", [
   [6.5, 215.9, 8.5, 200.02, 7.875, 6, "5/16-18", 30.2],
   [7.5, 241.3, 9.5, 222.25, 8.75, 8, "5/16-18", 30.2],
   [8, 263.52, 10.375, 244.48, 9.625, 6, "3/8-16", 62],
@@ -27,4 +18,4 @@ export const SAE_FLYWHEELS: readonly SaeFlywheelRow[] = [
   [18, 571.5, 22.5, 542.92, 21.375, 6, "5/8-11", 15.7],
   [21, 673.1, 26.5, 641.35, 25.25, 12, "5/8-11", 0],
   [24, 733.42, 28.875, 692.15, 27.25, 12, "3/4-10", 0],
-];
+]);

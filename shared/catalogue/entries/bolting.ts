@@ -6,7 +6,7 @@ import { boltTorqueMethod } from "../../../src/pressure/bolt-torque.ts";
 import { flangeDimensionsCites } from "../../../src/pressure/flange-dimensions.ts";
 import { flangeJoint } from "../../../src/pressure/flange-joint.ts";
 import { gasketLoadMethod } from "../../../src/pressure/gasket-load.ts";
-import { PRESSURE_MATERIALS, type PressureMaterial } from "../../../src/pressure/pressure-material.ts";
+import { PRESSURE_MATERIALS, type PressureMaterial } from "../../../src/tables/pressure-materials.ts";
 import { jointStudLength, jointStudLengthMethod, STUD_STEPS } from "../../../src/pressure/stud-length.ts";
 import { BOLT_GRADES, type BoltGradeName } from "../../../src/tables/bolts.ts";
 import { GASKETS, type GasketName } from "../../../src/tables/gaskets.ts";

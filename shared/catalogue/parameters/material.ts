@@ -1,8 +1,5 @@
-import {
-  PRESSURE_MATERIAL_NAMES,
-  type PressureMaterial,
-  pressureMaterialNamed,
-} from "../../../src/pressure/pressure-material.ts";
+import { PRESSURE_MATERIAL_NAMES, pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
+import type { PressureMaterial } from "../../../src/tables/pressure-materials.ts";
 import { type SingleParameter, text } from "../parameter.ts";
 
 /** Material of a casing or flange, by name or by specification. */

@@ -1,5 +1,5 @@
 import { FLANGE_CLASS_NAMES, flangeClassNamed } from "../../../src/pressure/flange-class.ts";
-import { PRESSURE_MATERIALS, pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
+import { PRESSURE_MATERIAL_NAMES, pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
 import { ratingSystem } from "../../catalogue/parameters/class.ts";
 import { amount, named, text } from "../field.ts";
 import { IMPELLER, LEVEL, PRESSURE, RATED_PRESSURE, SPEED } from "./bounds.ts";
@@ -32,7 +32,7 @@ export const pressure = {
   }),
   casingMaterial: named(pressureMaterialNamed, {
     label: "Casing and flange material",
-    choices: PRESSURE_MATERIALS.map(({ name }) => name),
+    choices: PRESSURE_MATERIAL_NAMES,
     whenBlank: "ductile iron",
     help: "Material of the pressure parts, by name or specification: ductile iron, WCB, CF8M …",
   }),

@@ -4,7 +4,8 @@ import type { Result } from "../../../src/basis/result.ts";
 import { flangeClassNamed } from "../../../src/pressure/flange-class.ts";
 import { type FlangeJoint, type FlangeJointInput, flangeJoint } from "../../../src/pressure/flange-joint.ts";
 import { jointMaterialOf } from "../../../src/pressure/joint-material.ts";
-import { PRESSURE_MATERIALS, pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
+import { pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
+import { PRESSURE_MATERIALS } from "../../../src/tables/pressure-materials.ts";
 
 const PSI = 6894.757293168361;
 const LBF = 4.4482216152605;

@@ -28,20 +28,20 @@ describe("SAE J617 housings", () => {
       const depth = row["crank_face_to_housing_face_mm"];
       if (depth === "") expect(value.crankFaceToHousingFace).toBeUndefined();
       else expect((value.crankFaceToHousingFace ?? 0) / MM).toBeCloseTo(Number(depth), 9);
-      expect(SAE_HOUSINGS[i]?.[2]).toBe(figureIn(row, "pilot_in"));
-      expect(SAE_HOUSINGS[i]?.[4]).toBe(figureIn(row, "bolt_circle_in"));
-      expect(SAE_HOUSINGS[i]?.[6]).toBe(figureIn(row, "flange_od_in"));
+      expect(SAE_HOUSINGS[i]?.pilotInches).toBe(figureIn(row, "pilot_in"));
+      expect(SAE_HOUSINGS[i]?.boltCircleInches).toBe(figureIn(row, "bolt_circle_in"));
+      expect(SAE_HOUSINGS[i]?.flangeInches).toBe(figureIn(row, "flange_od_in"));
     }
   });
 
   it("prints the same size in millimetres and inches, pilot inside circle inside flange, largest first", () => {
-    for (const [, pilot, pilotIn, circle, circleIn, flange] of SAE_HOUSINGS) {
-      expect(Math.abs(pilot - pilotIn * 25.4)).toBeLessThanOrEqual(0.01);
-      expect(Math.abs(circle - circleIn * 25.4)).toBeLessThanOrEqual(0.01);
-      expect(pilot).toBeLessThan(circle);
-      expect(circle).toBeLessThan(flange);
+    for (const { pilot, pilotInches, boltCircle, boltCircleInches, flange } of SAE_HOUSINGS) {
+      expect(Math.abs(pilot - pilotInches * 25.4)).toBeLessThanOrEqual(0.01);
+      expect(Math.abs(boltCircle - boltCircleInches * 25.4)).toBeLessThanOrEqual(0.01);
+      expect(pilot).toBeLessThan(boltCircle);
+      expect(boltCircle).toBeLessThan(flange);
     }
-    const circles = SAE_HOUSINGS.map(([, , , circle]) => circle);
+    const circles = SAE_HOUSINGS.map(({ boltCircle }) => boltCircle);
     expect(circles).toEqual(circles.toSorted((a, b) => b - a));
   });
 
@@ -73,16 +73,16 @@ describe("SAE J620 flywheels", () => {
       expect(found.value.holes).toBe(figureIn(row, "n_holes"));
       expect(found.value.thread).toBe(row["thread"]);
       expect(found.value.recess / MM).toBeCloseTo(figureIn(row, "recess_G_mm"), 9);
-      expect(SAE_FLYWHEELS[i]?.[2]).toBe(figureIn(row, "pilot_in"));
-      expect(SAE_FLYWHEELS[i]?.[4]).toBe(figureIn(row, "bolt_circle_in"));
+      expect(SAE_FLYWHEELS[i]?.pilotInches).toBe(figureIn(row, "pilot_in"));
+      expect(SAE_FLYWHEELS[i]?.boltCircleInches).toBe(figureIn(row, "bolt_circle_in"));
     }
   });
 
   it("prints the same size in millimetres and inches, bolts inside the ring", () => {
-    for (const [, pilot, pilotIn, circle, circleIn] of SAE_FLYWHEELS) {
-      expect(Math.abs(pilot - pilotIn * 25.4)).toBeLessThanOrEqual(0.02);
-      expect(Math.abs(circle - circleIn * 25.4)).toBeLessThanOrEqual(0.02);
-      expect(circle).toBeLessThan(pilot);
+    for (const { pilot, pilotInches, boltCircle, boltCircleInches } of SAE_FLYWHEELS) {
+      expect(Math.abs(pilot - pilotInches * 25.4)).toBeLessThanOrEqual(0.02);
+      expect(Math.abs(boltCircle - boltCircleInches * 25.4)).toBeLessThanOrEqual(0.02);
+      expect(boltCircle).toBeLessThan(pilot);
     }
   });
 });
@@ -90,8 +90,8 @@ describe("SAE J620 flywheels", () => {
 describe("usual pairs", () => {
   // Common practice, no source.
   it("has every housing once, with listed flywheels and bands that rise with size", () => {
-    expect(SAE_HOUSING_PAIRS.map(([number]) => number)).toEqual(SAE_HOUSINGS.map(([number]) => number));
-    const sizes = SAE_FLYWHEELS.map(([size]) => size);
+    expect(SAE_HOUSING_PAIRS.map(([number]) => number)).toEqual(SAE_HOUSINGS.map(({ number }) => number));
+    const sizes = SAE_FLYWHEELS.map(({ size }) => size);
     for (const [, flywheels, from, to] of SAE_HOUSING_PAIRS) {
       expect(flywheels.length).toBeGreaterThan(0);
       for (const size of flywheels) expect(sizes).toContain(size);
@@ -104,9 +104,9 @@ describe("usual pairs", () => {
 
   it("puts no flywheel into a housing it does not pass", () => {
     for (const [number, flywheels] of SAE_HOUSING_PAIRS) {
-      const pilot = SAE_HOUSINGS.find(([of]) => of === number)?.[1] ?? 0;
+      const pilot = SAE_HOUSINGS.find((row) => row.number === number)?.pilot ?? 0;
       for (const size of flywheels) {
-        expect(SAE_FLYWHEELS.find(([of]) => of === size)?.[1], `${size} in ${number}`).toBeLessThan(pilot);
+        expect(SAE_FLYWHEELS.find((row) => row.size === size)?.pilot, `${size} in ${number}`).toBeLessThan(pilot);
       }
     }
   });
