@@ -2,7 +2,7 @@ import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, type Finding, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
 
-export const energyCostMethod: Method<"shaftPower" | "hours" | "tariff" | "motorEfficiency" | "driveEfficiency"> = {
+export const energyCostMethod = {
   title: "Cost of electricity",
   cites: [
     { source: "energy-balance", at: "electrical energy from shaft power, efficiencies and time" },
@@ -18,7 +18,7 @@ export const energyCostMethod: Method<"shaftPower" | "hours" | "tariff" | "motor
     motorEfficiency: { name: "motor efficiency", symbol: "η_m", quantity: "ratio", above: 0, atMost: 1 },
     driveEfficiency: { name: "drive efficiency", symbol: "η_d", quantity: "ratio", above: 0, atMost: 1 },
   },
-};
+} as const satisfies Method<"shaftPower" | "hours" | "tariff" | "motorEfficiency" | "driveEfficiency">;
 
 /** Taken where no motor efficiency is given. */
 export const ASSUMED_MOTOR_EFFICIENCY = 0.93;
@@ -61,6 +61,6 @@ function assumed(): Finding {
     severity: "caution",
     subject: "motor efficiency",
     found: amount("ratio", ASSUMED_MOTOR_EFFICIENCY),
-    cites: energyCostMethod.cites[1] as (typeof energyCostMethod.cites)[0],
+    cites: energyCostMethod.cites[1],
   };
 }

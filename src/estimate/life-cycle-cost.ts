@@ -1,7 +1,7 @@
 import { checkInputs, type Method } from "../basis/method.ts";
 import { type Result, succeed } from "../basis/result.ts";
 
-export const lifeCycleCostMethod: Method<"firstCost" | "yearlyCost" | "years" | "discountRate" | "inflation"> = {
+export const lifeCycleCostMethod = {
   title: "Life-cycle cost",
   cites: [{ source: "hi-europump-lcc", at: "present value of the cost elements" }],
   inputs: {
@@ -11,7 +11,7 @@ export const lifeCycleCostMethod: Method<"firstCost" | "yearlyCost" | "years" | 
     discountRate: { name: "discount rate", symbol: "r", quantity: "ratio", above: -1, atMost: 1 },
     inflation: { name: "inflation", symbol: "p", quantity: "ratio", above: -1, atMost: 1 },
   },
-};
+} as const satisfies Method<"firstCost" | "yearlyCost" | "years" | "discountRate" | "inflation">;
 
 export interface LifeCycleCostInputs {
   /** Money spent at the start. */

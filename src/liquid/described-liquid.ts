@@ -7,7 +7,7 @@ import { toEngine } from "../basis/units.ts";
 import type { Liquid, LiquidState } from "./liquid.ts";
 import { fromSaybolt } from "./saybolt.ts";
 
-export const describedLiquidMethod: Method<"density" | "viscosity" | "vapourPressure"> = {
+export const describedLiquidMethod = {
   title: "Described liquid",
   cites: [{ source: "house", at: "the figures stated, at every temperature; SG relative to 998.2 kg/m³" }],
   inputs: {
@@ -15,7 +15,7 @@ export const describedLiquidMethod: Method<"density" | "viscosity" | "vapourPres
     viscosity: { name: "liquid viscosity", symbol: "μ", quantity: "dynamicViscosity", above: 0 },
     vapourPressure: { name: "vapour pressure", symbol: "p_v", quantity: "absolutePressure", atLeast: 0 },
   },
-};
+} as const satisfies Method<"density" | "viscosity" | "vapourPressure">;
 
 export const DESCRIPTION_EXAMPLE = "SG 1.12, 3.5 cP, pv 2.3 kPa";
 

@@ -68,7 +68,7 @@ const FITS: Readonly<Record<Glycol, GlycolFit>> = {
   },
 };
 
-export const glycolMethod: Method<"strength" | "temperature"> = {
+export const glycolMethod = {
   title: "Glycol in water",
   cites: [
     { source: "melinder-2010", at: "ethylene and propylene glycol in water" },
@@ -85,7 +85,7 @@ export const glycolMethod: Method<"strength" | "temperature"> = {
       usual: { atMost: CELSIUS_ZERO + 40 },
     },
   },
-};
+} as const satisfies Method<"strength" | "temperature">;
 
 /**
  * Glycol in water, by its fraction of the mass, from its freezing point to 100 °C.

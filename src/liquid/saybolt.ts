@@ -1,7 +1,7 @@
 import { checkInputs, type Method } from "../basis/method.ts";
 import { type Result, succeed } from "../basis/result.ts";
 
-const method: Method<"seconds"> = {
+const method = {
   title: "Saybolt Universal seconds",
   cites: [
     { source: "practice", at: "short form of the Saybolt Universal conversion; ASTM D2161 where it must be exact" },
@@ -9,7 +9,7 @@ const method: Method<"seconds"> = {
   inputs: {
     seconds: { name: "Saybolt viscosity", symbol: "t", quantity: "duration", atLeast: 32 },
   },
-};
+} as const satisfies Method<"seconds">;
 
 /**
  * Kinematic viscosity, m²/s, from Saybolt Universal seconds (SSU).

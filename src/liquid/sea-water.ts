@@ -9,7 +9,7 @@ import { boilsInTheOpen } from "./water.ts";
 /** Salinity of the open ocean, kg/kg. */
 export const OCEAN_SALINITY = 0.035;
 
-export const seaWaterMethod: Method<"salinity" | "temperature"> = {
+export const seaWaterMethod = {
   title: "Sea water",
   cites: [
     { source: "sharqawy-2010", at: "equations 8 (density), 22 and 23 (viscosity)" },
@@ -26,7 +26,7 @@ export const seaWaterMethod: Method<"salinity" | "temperature"> = {
       atMost: CELSIUS_ZERO + 180,
     },
   },
-};
+} as const satisfies Method<"salinity" | "temperature">;
 
 /**
  * Sea water of a salinity in kg/kg, 0 °C to 180 °C: density within 0.1 %, viscosity within 1.5 %.

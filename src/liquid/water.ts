@@ -7,7 +7,7 @@ import { saturationPressure, saturationTemperature } from "./saturation.ts";
 import { waterDensity } from "./water-density.ts";
 import { waterViscosity } from "./water-viscosity.ts";
 
-export const waterMethod: Method<"temperature"> = {
+export const waterMethod = {
   title: "Water",
   cites: [
     { source: "iapws-if97", at: "region 1 (density) and region 4 (vapour pressure)" },
@@ -16,7 +16,7 @@ export const waterMethod: Method<"temperature"> = {
   inputs: {
     temperature: { name: "temperature", symbol: "T", quantity: "temperature", atLeast: CELSIUS_ZERO, atMost: 623.15 },
   },
-};
+} as const satisfies Method<"temperature">;
 
 /** Above this, 200 °C, the packages this product is made for need more than its methods look at. A house choice. */
 const HOT = 473.15;

@@ -18,7 +18,7 @@ export const RELATIVE_ROUGHNESS = {
   usual: { atMost: 0.05, cites: MOODY_CHART },
 } as const;
 
-export const frictionFactorMethod: Method<"reynolds" | "relativeRoughness"> = {
+export const frictionFactorMethod = {
   title: "Darcy friction factor of a full round pipe",
   cites: [
     { source: "colebrook-1939", at: "transition formula, constants 3.7 and 2.51" },
@@ -29,7 +29,7 @@ export const frictionFactorMethod: Method<"reynolds" | "relativeRoughness"> = {
     reynolds: { name: "reynolds", symbol: "Re", quantity: "ratio", above: 0, atMost: 1e15, usual: { atMost: 1e9 } },
     relativeRoughness: RELATIVE_ROUGHNESS,
   },
-};
+} as const satisfies Method<"reynolds" | "relativeRoughness">;
 
 export interface FrictionFactorInputs {
   readonly reynolds: number;

@@ -14,7 +14,7 @@ export interface HazenWilliamsInputs {
   readonly coefficient: number;
 }
 
-export const hazenWilliamsMethod: Method<"flow" | "length" | "coefficient" | "bore" | "velocity"> = {
+export const hazenWilliamsMethod = {
   title: "Friction head of water by Hazen–Williams",
   cites: [
     { source: "hazen-williams", at: "V = 1.318 C R^0.63 S^0.54 (ft, s), solved for S without rounding" },
@@ -27,7 +27,7 @@ export const hazenWilliamsMethod: Method<"flow" | "length" | "coefficient" | "bo
     bore: { name: "bore of the pipe", symbol: "D", quantity: "size", above: 0, usual: { atLeast: 0.05 } },
     velocity: { name: "velocity", symbol: "V", quantity: "velocity", usual: { atLeast: 0.3, atMost: 3 } },
   },
-};
+} as const satisfies Method<"flow" | "length" | "coefficient" | "bore" | "velocity">;
 
 const METRES_PER_FOOT = 0.3048;
 /** The published 1.318 carried from feet to metres: the radius stands to the power 0.63. */

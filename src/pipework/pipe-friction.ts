@@ -20,9 +20,7 @@ export interface PipeFrictionInputs {
   readonly liquid: LiquidState;
 }
 
-export const pipeFrictionMethod: Method<
-  "flow" | "length" | "bore" | "roughness" | "relativeRoughness" | "density" | "dynamicViscosity"
-> = {
+export const pipeFrictionMethod = {
   title: "Friction head of a full round pipe (Darcy–Weisbach)",
   cites: [{ source: "darcy-weisbach", at: "head lost in a full pipe" }, ...frictionFactorMethod.cites],
   inputs: {
@@ -33,7 +31,9 @@ export const pipeFrictionMethod: Method<
     density: { name: "density", symbol: "ρ", quantity: "density", above: 0 },
     dynamicViscosity: { name: "dynamic viscosity", symbol: "μ", quantity: "dynamicViscosity", above: 0 },
   },
-};
+} as const satisfies Method<
+  "flow" | "length" | "bore" | "roughness" | "relativeRoughness" | "density" | "dynamicViscosity"
+>;
 
 /** Flow in one pipe. At rest the velocity, the Reynolds number and the friction factor are 0. */
 export interface PipeFriction {

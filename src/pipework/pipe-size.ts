@@ -19,7 +19,7 @@ export interface PipeSizeInputs {
   readonly liquid: LiquidState;
 }
 
-export const pipeSizeMethod: Method<"flow" | "maxVelocity" | "maxGradient"> = {
+export const pipeSizeMethod = {
   title: "Smallest pipe of a family within a velocity and a friction gradient",
   cites: [
     { source: "practice", at: "2.4 m/s (8 ft/s) as the limit where none is given" },
@@ -30,7 +30,7 @@ export const pipeSizeMethod: Method<"flow" | "maxVelocity" | "maxGradient"> = {
     maxVelocity: { name: "max velocity", quantity: "velocity", above: 0 },
     maxGradient: { name: "max gradient", quantity: "percent", above: 0 },
   },
-};
+} as const satisfies Method<"flow" | "maxVelocity" | "maxGradient">;
 
 /**
  * The smallest bore of a family in which the flow keeps within a mean velocity and, where one is given, within a

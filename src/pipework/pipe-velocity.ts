@@ -9,14 +9,14 @@ export interface PipeVelocityInputs {
   readonly pipe: Pipe;
 }
 
-export const pipeVelocityMethod: Method<"flow" | "bore"> = {
+export const pipeVelocityMethod = {
   title: "Mean velocity in a full round pipe",
   cites: [{ source: "iso-17769-1", at: "mean velocity at a section" }],
   inputs: {
     flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },
     bore: { name: "bore of the pipe", symbol: "D", quantity: "size", above: 0 },
   },
-};
+} as const satisfies Method<"flow" | "bore">;
 
 /** Mean velocity in a pipe that runs full, m/s: V = Q / (π D²/4). Fails on a negative flow. */
 export function pipeVelocity({ flow, pipe }: PipeVelocityInputs): Result<number> {

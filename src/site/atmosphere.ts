@@ -2,7 +2,7 @@ import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, type Result, succeed } from "../basis/result.ts";
 
-export const atmosphereMethod: Method<"altitude"> = {
+export const atmosphereMethod = {
   title: "Standard atmosphere",
   cites: [
     { source: "us-standard-atmosphere", at: "equations 18, 23, 33a and 42, first layer (ISO 2533 is the same there)" },
@@ -11,7 +11,7 @@ export const atmosphereMethod: Method<"altitude"> = {
     /** Above sea level, within the first layer of the standard atmosphere. */
     altitude: { name: "altitude", symbol: "Z", quantity: "elevation", atLeast: -5000, atMost: 11_000 },
   },
-};
+} as const satisfies Method<"altitude">;
 
 /** The lowest and highest dry land, m, with some to spare. */
 const LOWEST = -500;

@@ -2,9 +2,7 @@ import { STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { type Result, succeed } from "../basis/result.ts";
 
-export const clearWaterDutyMethod: Method<
-  "flow" | "slurryHead" | "slurryDensity" | "waterEfficiency" | "headRatio" | "efficiencyRatio"
-> = {
+export const clearWaterDutyMethod = {
   title: "Clear-water duty of a slurry pump",
   cites: [{ source: "karassik-handbook", at: "slurry chapter: head and efficiency ratios" }],
   inputs: {
@@ -15,7 +13,9 @@ export const clearWaterDutyMethod: Method<
     headRatio: { name: "head ratio", symbol: "HR", quantity: "ratio", above: 0, atMost: 1 },
     efficiencyRatio: { name: "efficiency ratio", symbol: "ER", quantity: "ratio", above: 0, atMost: 1 },
   },
-};
+} as const satisfies Method<
+  "flow" | "slurryHead" | "slurryDensity" | "waterEfficiency" | "headRatio" | "efficiencyRatio"
+>;
 
 export interface ClearWaterDutyInputs {
   /** Of the slurry, m³/s. */

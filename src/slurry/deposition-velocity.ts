@@ -5,7 +5,7 @@ import type { LiquidState } from "../liquid/liquid.ts";
 import { beyondComputation } from "../pipework/pipe-friction.ts";
 import { doNotSettle, PACKED, percentDoubted, SOLIDS_SG, sizeDoubted, volumeRemarks } from "./solids.ts";
 
-export const depositionVelocityMethod: Method<"bore" | "particleSize" | "solidsSG" | "solidsByVolume"> = {
+export const depositionVelocityMethod = {
   title: "Limiting deposition velocity",
   cites: [
     { source: "durand-1953", at: "limit velocity, F_L √(2 g D (S − 1))" },
@@ -28,7 +28,7 @@ export const depositionVelocityMethod: Method<"bore" | "particleSize" | "solidsS
       usual: { atLeast: 0.02, atMost: 0.15 },
     },
   },
-};
+} as const satisfies Method<"bore" | "particleSize" | "solidsSG" | "solidsByVolume">;
 
 /** F_L that Durand's chart comes to for narrowly graded particles above 2 mm. */
 const COARSE_FACTOR = 1.34;

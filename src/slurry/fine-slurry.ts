@@ -4,14 +4,14 @@ import { amount, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import { PACKED, SOLIDS_SG, volumeRemarks } from "./solids.ts";
 
-export const fineSlurryMethod: Method<"solidsSG" | "solidsByVolume"> = {
+export const fineSlurryMethod = {
   title: "Fine slurry as one liquid",
   cites: [{ source: "thomas-1965", at: "relative viscosity of suspensions of uniform spheres" }],
   inputs: {
     solidsSG: SOLIDS_SG,
     solidsByVolume: { name: "solids by volume", symbol: "C_v", quantity: "percent", atLeast: 0, below: PACKED },
   },
-};
+} as const satisfies Method<"solidsSG" | "solidsByVolume">;
 
 /** Clays form structures above this volume fraction, and the slurry is no longer Newtonian. */
 const CLAY_LIMIT = 0.1;

@@ -2,7 +2,7 @@ import { checkInputs, type Method } from "../basis/method.ts";
 import { fail, type Result, succeed } from "../basis/result.ts";
 import { doNotSettle, PACKED, SOLIDS_SG } from "./solids.ts";
 
-export const headReductionMethod: Method<"chartReduction" | "solidsSG" | "fines" | "solidsByVolume"> = {
+export const headReductionMethod = {
   title: "Head reduction read from a chart, brought to the slurry at hand",
   cites: [{ source: "karassik-handbook", at: "slurry chapter: solids effect; exponent 0.65 from memory" }],
   inputs: {
@@ -11,7 +11,7 @@ export const headReductionMethod: Method<"chartReduction" | "solidsSG" | "fines"
     fines: { name: "fines", symbol: "X", quantity: "percent", atLeast: 0, below: 1 },
     solidsByVolume: { name: "solids by volume", symbol: "C_v", quantity: "percent", atLeast: 0, below: PACKED },
   },
-};
+} as const satisfies Method<"chartReduction" | "solidsSG" | "fines" | "solidsByVolume">;
 
 /** What the chart stands for. */
 const CHART = { solidsSG: 2.65, solidsByVolume: 0.15 };

@@ -4,7 +4,7 @@ import { fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import { doNotSettle, PACKED, SOLIDS_SG, sizeDoubted } from "./solids.ts";
 
-export const particleSettlingMethod: Method<"particleSize" | "solidsSG" | "solidsByVolume"> = {
+export const particleSettlingMethod = {
   title: "Fall of particles in a still liquid",
   cites: [
     { source: "ferguson-church-2004", at: "universal equation, C1 = 18; C2 = 1.0 for natural grains, 0.4 for spheres" },
@@ -15,7 +15,7 @@ export const particleSettlingMethod: Method<"particleSize" | "solidsSG" | "solid
     solidsSG: SOLIDS_SG,
     solidsByVolume: { name: "solids by volume", symbol: "C_v", quantity: "percent", atLeast: 0, below: PACKED },
   },
-};
+} as const satisfies Method<"particleSize" | "solidsSG" | "solidsByVolume">;
 
 /** C2 of the equation: drag of the grain at high speed. */
 const DRAG = { grain: 1.0, sphere: 0.4 } as const;

@@ -5,35 +5,34 @@ import { doNotSettle, PACKED, percentDoubted, SOLIDS_SG, sizeDoubted, volumeRema
 
 const CAVE: Citation = { source: "cave-1976", at: "head ratio for d50 from 0.02 to 10 mm, from memory" };
 
-export const pumpDeratingMethod: Method<"impellerDiameter" | "particleSize" | "solidsSG" | "solidsByVolume" | "fines"> =
-  {
-    title: "Head and efficiency of a centrifugal pump on slurry",
-    cites: [
-      CAVE,
-      { source: "kazim-1997", at: "head ratio, for comparison; from memory" },
-      { source: "karassik-handbook", at: "slurry chapter: relief for fines, (1 − X)²" },
-      { source: "house", at: "Cave is the answer, with the handbook's relief for fines; Kazim is shown beside it" },
-    ],
-    inputs: {
-      impellerDiameter: {
-        name: "impeller diameter",
-        symbol: "D_2",
-        quantity: "size",
-        atLeast: 0.05,
-        atMost: 5,
-      },
-      particleSize: {
-        name: "d50",
-        symbol: "d50",
-        quantity: "size",
-        above: 0,
-        usual: { atMost: 0.01, cites: CAVE },
-      },
-      solidsSG: SOLIDS_SG,
-      solidsByVolume: { name: "solids by volume", symbol: "C_v", quantity: "percent", atLeast: 0, below: PACKED },
-      fines: { name: "fines", symbol: "X", quantity: "percent", atLeast: 0, below: 1 },
+export const pumpDeratingMethod = {
+  title: "Head and efficiency of a centrifugal pump on slurry",
+  cites: [
+    CAVE,
+    { source: "kazim-1997", at: "head ratio, for comparison; from memory" },
+    { source: "karassik-handbook", at: "slurry chapter: relief for fines, (1 − X)²" },
+    { source: "house", at: "Cave is the answer, with the handbook's relief for fines; Kazim is shown beside it" },
+  ],
+  inputs: {
+    impellerDiameter: {
+      name: "impeller diameter",
+      symbol: "D_2",
+      quantity: "size",
+      atLeast: 0.05,
+      atMost: 5,
     },
-  };
+    particleSize: {
+      name: "d50",
+      symbol: "d50",
+      quantity: "size",
+      above: 0,
+      usual: { atMost: 0.01, cites: CAVE },
+    },
+    solidsSG: SOLIDS_SG,
+    solidsByVolume: { name: "solids by volume", symbol: "C_v", quantity: "percent", atLeast: 0, below: PACKED },
+    fines: { name: "fines", symbol: "X", quantity: "percent", atLeast: 0, below: 1 },
+  },
+} as const satisfies Method<"impellerDiameter" | "particleSize" | "solidsSG" | "solidsByVolume" | "fines">;
 
 /** Where Cave's logarithm is zero: finer solids would seem to raise the head. m. */
 const FINEST = 2.27e-5;

@@ -29,14 +29,14 @@ export const SERVICE_CLASSES: Readonly<Record<ServiceClass, ServiceLimits>> = {
 
 const LIMITS: Citation = { source: "ansi-hi-12", at: "service classes, suggested limits; figures from memory" };
 
-export const serviceClassMethod: Method<"headPerStage" | "tipSpeed"> = {
+export const serviceClassMethod = {
   title: "Wear limits of a slurry service class",
   cites: [LIMITS],
   inputs: {
     headPerStage: { name: "head per stage", symbol: "H", quantity: "head", atLeast: 0 },
     tipSpeed: { name: "impeller tip speed", symbol: "u_2", quantity: "velocity", atLeast: 0 },
   },
-};
+} as const satisfies Method<"headPerStage" | "tipSpeed">;
 
 export interface ServiceClassInputs {
   readonly serviceClass: ServiceClass;

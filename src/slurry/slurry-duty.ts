@@ -15,11 +15,11 @@ import {
 import { slurryMixture } from "./slurry-mixture.ts";
 import { doNotSettle } from "./solids.ts";
 
-export const slurryDutyMethod: Method<never> = {
+export const slurryDutyMethod = {
   title: "Duty of a pump on slurry, on its curves for water",
   cites: [...pumpDeratingMethod.cites, ...headReductionMethod.cites, ...clearWaterDutyMethod.cites],
   inputs: {},
-};
+} as const satisfies Method<never>;
 
 /** The fits are for solids in water; outside this SG the liquid is another. */
 const NEAR_WATER = { atLeast: 0.95, atMost: 1.05 };

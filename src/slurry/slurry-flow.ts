@@ -6,11 +6,11 @@ import { type SlurryMixture, type SlurryMixtureInputs, slurryMixture, slurryMixt
 const FLOW: Input = { name: "flow", symbol: "Q", quantity: "flow", above: 0 };
 const DRY_SOLIDS: Input = { name: "dry solids", symbol: "M", quantity: "massFlow", above: 0 };
 
-export const slurryFlowMethod: Method<never> = {
+export const slurryFlowMethod = {
   title: "Composition of a slurry with its flow and its dry solids",
   cites: slurryMixtureMethod.cites,
   inputs: {},
-};
+} as const satisfies Method<never>;
 
 /** What is known of a slurry beside its composition; null where it is not. */
 export interface SlurryFlowInputs {

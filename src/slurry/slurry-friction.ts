@@ -6,7 +6,7 @@ import type { Pipe } from "../pipework/pipe.ts";
 import { pipeFriction } from "../pipework/pipe-friction.ts";
 import { depositionVelocity, STRATIFIED_RATIO, stratified } from "./deposition-velocity.ts";
 
-export const slurryFrictionMethod: Method<"particleSize" | "coarseSize"> = {
+export const slurryFrictionMethod = {
   title: "Friction of a settling slurry",
   cites: [
     { source: "wilson-slurry", at: "heterogeneous flow, 0.22 (S_m − S_l) (V/V50)^−M" },
@@ -16,7 +16,7 @@ export const slurryFrictionMethod: Method<"particleSize" | "coarseSize"> = {
     particleSize: { name: "particle size d50", symbol: "d50", quantity: "size", above: 0 },
     coarseSize: { name: "particle size d85", symbol: "d85", quantity: "size", above: 0 },
   },
-};
+} as const satisfies Method<"particleSize" | "coarseSize">;
 
 /** Kinematic viscosity V50 is relative to, that of water at 20 °C, m²/s. */
 const WATER_VISCOSITY = 1.0034e-6;

@@ -24,11 +24,11 @@ const REGIME_CITE: Citation = {
   at: "below 0.1 mm one liquid; a sliding bed above 0.018 of the bore; else solids carried above the deposition velocity",
 };
 
-export const slurryLineMethod: Method<never> = {
+export const slurryLineMethod = {
   title: "Slurry in one run of pipe",
   cites: [...depositionVelocityMethod.cites, ...slurryFrictionMethod.cites, ...fineSlurryMethod.cites, REGIME_CITE],
   inputs: {},
-};
+} as const satisfies Method<never>;
 
 /** How the solids travel. Only of the first two is the friction known here. */
 export type SlurryRegime = "carried" | "one liquid" | "sliding bed" | "bed at rest";

@@ -30,7 +30,7 @@ const FIGURES: Readonly<Record<Figure, Input>> = {
   solidsPerVolume: { name: "dry solids per volume of slurry", symbol: "c", quantity: "density", atLeast: 0 },
 };
 
-export const slurryMixtureMethod: Method<"liquidSG"> & { readonly figures: typeof FIGURES } = {
+export const slurryMixtureMethod = {
   title: "Density and concentrations of a slurry",
   cites: [
     { source: "mass-balance", at: "mixture of solids and liquid" },
@@ -38,7 +38,7 @@ export const slurryMixtureMethod: Method<"liquidSG"> & { readonly figures: typeo
   ],
   inputs: { liquidSG: { name: "liquid SG", symbol: "S_l", quantity: "ratio", atLeast: 0.1, atMost: 23 } },
   figures: FIGURES,
-};
+} as const satisfies Method<"liquidSG"> & { readonly figures: typeof FIGURES };
 
 /** How far a further figure may lie from what the first two give. */
 const AGREEMENT = 0.005;
