@@ -239,7 +239,6 @@ export interface SlurryFindings {
   "derating-by-chart": null;
   "derating-not-in-water": null;
   "npshr-rises": { factor: Amount };
-  "service-class-exceeded": { serviceClass: number; service: string };
   "service-class-from-memory": null;
   "slurry-as-one-liquid": null;
 }

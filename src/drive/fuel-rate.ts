@@ -2,6 +2,7 @@ import type { Citation } from "../basis/citation.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
+import { betweenRows } from "../numeric/between-rows.ts";
 
 const GRAM_PER_KILOWATT_HOUR = unitOf("g/kWh").factor;
 const KILOWATT = unitOf("kW").factor;
@@ -98,8 +99,5 @@ export const partLoadMethod = {
 export function partLoadFactor(load: number): Result<number> {
   const checked = checkInputs(partLoadMethod, { load });
   if (!checked.ok) return checked;
-  const [quarter, low, half] = PART_LOAD;
-  if (load >= half[0]) return succeed(1);
-  const [[x0, y0], [x1, y1]] = load < low[0] ? [quarter, low] : [low, half];
-  return succeed(y0 + ((y1 - y0) * (load - x0)) / (x1 - x0));
+  return succeed(betweenRows(PART_LOAD, load));
 }

@@ -2,6 +2,7 @@ import { CELSIUS_ZERO } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
+import { betweenRows } from "../numeric/between-rows.ts";
 import { MOTOR_ALTITUDE_FACTORS, MOTOR_AMBIENT_FACTORS } from "../tables/motor-derating-factors.ts";
 
 export interface MotorSite {
@@ -39,8 +40,8 @@ export function motorOutputFactor(site: MotorSite): Result<number> {
   const checked = checkInputs(motorDeratingMethod, { altitude: site.altitude, ambient: site.ambient });
   if (!checked.ok) return checked;
   return succeed(
-    (site.altitude <= RATED_ALTITUDE_IN_FEET ? 1 : between(MOTOR_ALTITUDE_FACTORS, site.altitude)) *
-      between(MOTOR_AMBIENT_FACTORS, site.ambient - CELSIUS_ZERO),
+    (site.altitude <= RATED_ALTITUDE_IN_FEET ? 1 : betweenRows(MOTOR_ALTITUDE_FACTORS, site.altitude)) *
+      betweenRows(MOTOR_AMBIENT_FACTORS, site.ambient - CELSIUS_ZERO),
   );
 }
 
@@ -59,14 +60,4 @@ export function frequencyDriveFactor(altitude: number): Result<number> {
   const checked = checkInputs(motorDeratingMethod, { altitude, ambient: RATED_AMBIENT });
   if (!checked.ok) return checked;
   return succeed(1 - 0.01 * (Math.max(0, altitude - RATED_ALTITUDE) / 100));
-}
-
-/** Straight lines through rows; 1 before the first, and the caller keeps before the last. */
-function between(rows: readonly (readonly [at: number, factor: number])[], at: number): number {
-  const next = rows.findIndex(([x]) => x >= at);
-  if (next < 0) return (rows.at(-1) as readonly [number, number])[1];
-  if (next === 0) return 1;
-  const [x0, y0] = rows[next - 1] as readonly [number, number];
-  const [x1, y1] = rows[next] as readonly [number, number];
-  return y0 + ((y1 - y0) * (at - x0)) / (x1 - x0);
 }

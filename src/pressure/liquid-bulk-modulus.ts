@@ -5,6 +5,7 @@ import { amount, andThen, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
 import type { Liquid } from "../liquid/liquid.ts";
 import { WATER } from "../liquid/water.ts";
+import { betweenRows } from "../numeric/between-rows.ts";
 import { WATER_BULK_MODULUS, WATER_BULK_MODULUS_AT_20 } from "../tables/water-bulk-modulus.ts";
 
 const gigapascal = unitOf("GPa").factor;
@@ -54,14 +55,7 @@ export function liquidBulkModulus(liquid: Liquid, temperature: number): Result<n
 
 function waterBulkModulus(temperature: number): Result<number> {
   return andThen(checkInputs(waterBulkModulusMethod, { temperature }), () => {
-    const celsius = temperature - CELSIUS_ZERO;
-    const next = Math.max(
-      1,
-      WATER_BULK_MODULUS.findIndex(([row]) => celsius <= row),
-    );
-    const [t1, r1] = WATER_BULK_MODULUS[next - 1] as (typeof WATER_BULK_MODULUS)[number];
-    const [t2, r2] = WATER_BULK_MODULUS[next] as (typeof WATER_BULK_MODULUS)[number];
-    const ratio = r1 + ((r2 - r1) * (celsius - t1)) / (t2 - t1);
+    const ratio = betweenRows(WATER_BULK_MODULUS, temperature - CELSIUS_ZERO);
     return succeed(ratio * WATER_BULK_MODULUS_AT_20 * gigapascal);
   });
 }

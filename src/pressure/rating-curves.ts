@@ -1,5 +1,6 @@
 import type { SourceKey } from "../basis/citation.ts";
 import { fromEngine, toEngine, type Unit, unitOf } from "../basis/units.ts";
+import { betweenRows } from "../numeric/between-rows.ts";
 import type {
   FlangeClassName,
   RatedGroup,
@@ -127,9 +128,7 @@ export function ratingAt({ system, points }: RatingCurve, temperature: number): 
   const next = points.findIndex(([t]) => wanted <= t);
   const [t2, p2] = points[next < 0 ? points.length - 1 : next] as readonly [number, number];
   if (next <= 0 || wanted === t2) return toEngine(p2, pressure);
-  const [t1, p1] = points[next - 1] as readonly [number, number];
-  const between = p1 + ((p2 - p1) * (wanted - t1)) / (t2 - t1);
-  const steps = Math.floor(between / step + ROUNDING);
+  const steps = Math.floor(betweenRows(points, wanted) / step + ROUNDING);
   return toEngine(Number((steps * step).toFixed(6)), pressure);
 }
 

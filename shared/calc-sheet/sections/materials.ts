@@ -2,8 +2,9 @@ import { type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/q
 import { amount } from "../../../src/basis/result.ts";
 import type { MaterialVerdict } from "../../../src/material/judgement.ts";
 import { materialChoice } from "../../../src/material/material-choice.ts";
-import { TIP_SPEED, TIP_SPEED_BY_CLASS, TIP_SPEED_CITE } from "../../../src/material/tip-speed.ts";
+import { TIP_SPEED } from "../../../src/material/tip-speed.ts";
 import { type MissingDatum, missingOf } from "../../../src/material/wetted-duty.ts";
+import { SERVICE_CLASSES, SERVICE_CLASSES_CITE } from "../../../src/tables/slurry-service-classes.ts";
 import { type Duty, isLifted } from "../../duty/duty.ts";
 import { amountText } from "../../text/words.ts";
 import { callById, constant, type Expression, orElse, partAt, product, value } from "../expression.ts";
@@ -204,7 +205,7 @@ function tipSpeed(duty: Duty): readonly PlanItem[] {
   if (!isStated(duty, "solids") || duty.solids === 0) return [];
   const { whiteIron, rubber } = TIP_SPEED;
   const say = (speed: number): string => amountText(amount("velocity", speed), unitSet);
-  const byClass = (speeds: readonly number[]): string => speeds.map((speed) => say(speed)).join(", ");
+  const byClass = (parts: "metal" | "elastomer"): string => SERVICE_CLASSES.map((each) => say(each[parts])).join(", ");
   return [
     {
       kind: "result",
@@ -216,8 +217,8 @@ function tipSpeed(duty: Duty): readonly PlanItem[] {
     },
     {
       kind: "statement",
-      text: `Greatest tip speeds for slurry service classes 1 to 4: all metal ${byClass(TIP_SPEED_BY_CLASS.allMetal)}; rubber ${byClass(TIP_SPEED_BY_CLASS.rubber)}. From memory: check the standard.`,
-      cites: TIP_SPEED_CITE,
+      text: `Greatest tip speeds for slurry service classes 1 to 4: all metal ${byClass("metal")}; rubber ${byClass("elastomer")}. From memory: check the standard.`,
+      cites: SERVICE_CLASSES_CITE,
     },
   ];
 }

@@ -5,11 +5,11 @@ import { flangeCheck, lowestFlangeClass } from "../../../src/pressure/flange-che
 import { flangeDimensions, flangeDimensionsCites } from "../../../src/pressure/flange-dimensions.ts";
 import { flangeRating, flangeRatingCites } from "../../../src/pressure/flange-rating.ts";
 import { liquidBulkModulus } from "../../../src/pressure/liquid-bulk-modulus.ts";
-import { PRESSURE_MATERIALS } from "../../../src/tables/pressure-materials.ts";
 import { RATING_CURVES, RATING_UNITS, type RatingCurve } from "../../../src/pressure/rating-curves.ts";
 import { stagePressure, stagePressureMethod } from "../../../src/pressure/stage-pressure.ts";
 import { surge, surgeMethod } from "../../../src/pressure/surge.ts";
 import type { RatingSystem } from "../../../src/tables/flange-rating-table.ts";
+import { PRESSURE_MATERIALS } from "../../../src/tables/pressure-materials.ts";
 import { defineEntry } from "../entry.ts";
 import { quantity, text } from "../parameter.ts";
 import { flangeClass, ratingSystem } from "../parameters/class.ts";

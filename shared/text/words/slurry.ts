@@ -56,8 +56,6 @@ export const slurryWords: WordsOf<keyof SlurryFindings> = {
     `${f.subject} is ${say.amount(f.found)}: the fits of head and efficiency are for solids in water; go by a pump test or the maker's figure`,
   "npshr-rises": (f, say) =>
     `${f.subject} rises on slurry; allow ${say.amount(f.facts.factor)} times its figure on water`,
-  "service-class-exceeded": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is above the ${say.amount(f.limit)} suggested for ${f.facts.service} service, class ${f.facts.serviceClass}; the figure is from memory, so check it in the standard`,
   "service-class-from-memory": (f) =>
     `${f.subject} are from memory and not yet held against the standard; the class of this slurry is read from its chart of slurry SG against d50, which is not held here`,
   "slurry-as-one-liquid": (f) =>

@@ -7,8 +7,8 @@ import { classesOf, flangeRating } from "../../../src/pressure/flange-rating.ts"
 import { flangeTestPressure } from "../../../src/pressure/hydrostatic-test.ts";
 import { pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
 import type { RatingSystem } from "../../../src/tables/flange-rating-table.ts";
-import { factsOf } from "../../support/facts.ts";
 import { PRESSURE_MATERIALS, type PressureMaterial } from "../../../src/tables/pressure-materials.ts";
+import { factsOf } from "../../support/facts.ts";
 
 const PSI = 6894.757293168361;
 const BAR = 1e5;

@@ -1,11 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { SERVICE_CLASSES, type ServiceClassInputs, serviceLimits } from "../../../src/slurry/service-class.ts";
-
-const base: ServiceClassInputs = { serviceClass: 2, wearParts: "metal", headPerStage: 66, tipSpeed: 38 };
+import { serviceClassesFor } from "../../../src/slurry/service-class.ts";
+import { SERVICE_CLASSES } from "../../../src/tables/slurry-service-classes.ts";
 
 describe("slurry service classes", () => {
-  it("holds four, from light to very heavy", () => {
-    expect(Object.keys(SERVICE_CLASSES)).toEqual(["1", "2", "3", "4"]);
+  it("are four, from light to very heavy", () => {
+    expect(SERVICE_CLASSES.map(({ service }) => service)).toEqual(["light", "medium", "heavy", "very heavy"]);
   });
 
   // From memory of the standard, three spots; not held against it yet.
@@ -13,24 +12,26 @@ describe("slurry service classes", () => {
     [1, 123, 43, 31],
     [3, 52, 33, 26],
     [4, 40, 28, 23],
-  ] as const)("suggests for class %d the limits remembered", (serviceClass, head, metal, elastomer) => {
-    const { headPerStage, tipSpeed } = SERVICE_CLASSES[serviceClass];
-    expect([headPerStage, tipSpeed.metal, tipSpeed.elastomer]).toEqual([head, metal, elastomer]);
+  ] as const)("suggest for class %d the limits remembered", (serviceClass, headPerStage, metal, elastomer) => {
+    expect(SERVICE_CLASSES[serviceClass - 1]).toMatchObject({ serviceClass, headPerStage, metal, elastomer });
   });
 
+  // Class 2: 66 m a stage, 38 m/s metal, 28 m/s elastomer.
   it.each([
-    ["both limits", {}, []],
-    ["more head", { headPerStage: 66.1 }, ["head per stage"]],
-    ["more speed", { tipSpeed: 38.1 }, ["impeller tip speed"]],
-    ["elastomer", { wearParts: "elastomer" }, ["impeller tip speed"]],
-    ["slower elastomer", { wearParts: "elastomer", tipSpeed: 28 }, []],
-  ] as const)("remarks at %s", (_, change, subjects) => {
-    const { findings } = serviceLimits({ ...base, ...change });
-    expect(findings.map(({ subject }) => subject)).toEqual(subjects);
-    for (const { severity } of findings) expect(severity).toBe("caution");
+    ["both limits", 66, 28, "within"],
+    ["more head", 66.1, 28, "head above"],
+    ["too fast for elastomer", 66, 38, "tip speed above for elastomer"],
+    ["too fast for both", 66, 38.1, "tip speed above for metal and elastomer"],
+    ["too much of all", 66.1, 38.1, "head above; tip speed above for metal and elastomer"],
+  ])("judge %s", (_, headPerStage, tipSpeed, verdict) => {
+    const judged = serviceClassesFor({ headPerStage, tipSpeed });
+    expect(judged.ok && judged.value[1]?.verdict).toBe(verdict);
+    expect(judged.findings.map(({ code, severity }) => `${severity} ${code}`)).toEqual([
+      "caution service-class-from-memory",
+    ]);
   });
 
-  it("refuses a negative speed", () => {
-    expect(serviceLimits({ ...base, tipSpeed: -1 }).ok).toBe(false);
+  it.each([{ tipSpeed: -1 }, { headPerStage: -1 }])("are refused for %o", (change) => {
+    expect(serviceClassesFor({ headPerStage: 66, tipSpeed: 38, ...change }).ok).toBe(false);
   });
 });
