@@ -53,7 +53,8 @@ function circlesIn(folder: string): readonly string[] {
   for (let before = Number.POSITIVE_INFINITY; left.length < before; ) {
     before = left.length;
     const importing = new Set(left.map(({ file }) => file));
-    left = left.filter((each) => importing.has(fileOf(each)));
+    const imported = new Set(left.map(fileOf));
+    left = left.filter((each) => importing.has(fileOf(each)) && imported.has(each.file));
   }
   return left.map((each) => `${each.file} imports ${fileOf(each)}`);
 }

@@ -1,5 +1,4 @@
-import type { UnitSetName } from "../../src/basis/quantities.ts";
-import type { Amount } from "../../src/basis/result.ts";
+import type { Amount, UnitSetName } from "../../src/basis/quantities.ts";
 import type { Reason, ReasonCode } from "../../src/pump/selection-reason.ts";
 import { findingText } from "../text/finding-text.ts";
 import { amountText } from "../text/words.ts";

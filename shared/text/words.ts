@@ -1,6 +1,6 @@
 import type { FindingCode } from "../../src/basis/finding-code.ts";
-import { printedUnit, QUANTITIES, UNIT_SETS, type UnitSetName } from "../../src/basis/quantities.ts";
-import type { Amount, Finding } from "../../src/basis/result.ts";
+import { type Amount, printedUnit, QUANTITIES, UNIT_SETS, type UnitSetName } from "../../src/basis/quantities.ts";
+import type { Finding } from "../../src/basis/result.ts";
 import { fromEngine } from "../../src/basis/units.ts";
 
 /** Says amounts in the reader's units while a finding is put into words. */

@@ -1,4 +1,4 @@
-import type { Amount } from "./result.ts";
+import type { Amount } from "./quantities.ts";
 
 /**
  * Every finding the engine can raise, by the part that raises it. A code keeps its meaning once released.

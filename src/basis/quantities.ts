@@ -62,6 +62,12 @@ export const QUANTITIES = {
 
 export type Quantity = keyof typeof QUANTITIES;
 
+/** An amount in the engine's own unit, kept raw so that the edge can show it in the reader's unit. */
+export interface Amount {
+  readonly quantity: Quantity;
+  readonly value: number;
+}
+
 export type UnitSet = Readonly<Record<Quantity, Unit>>;
 
 function unitSet(name: UnitSetName): UnitSet {

@@ -1,12 +1,6 @@
 import type { Citation } from "./citation.ts";
 import type { FactsCode, FactsOf, FindingCode, PlainCode, WarningCode } from "./finding-code.ts";
-import type { Quantity } from "./quantities.ts";
-
-/** An amount in the engine's own unit, kept raw so that the edge can show it in the reader's unit. */
-export interface Amount {
-  readonly quantity: Quantity;
-  readonly value: number;
-}
+import type { Amount, Quantity } from "./quantities.ts";
 
 export function amount(quantity: Quantity, value: number): Amount {
   return { quantity, value };

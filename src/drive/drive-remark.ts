@@ -1,4 +1,4 @@
-import type { Amount } from "../basis/result.ts";
+import type { Amount } from "../basis/quantities.ts";
 
 /** Why an arrangement suits or not, and what must still be checked. The words are at the edge, in the reader's units. */
 export type DriveRemarkCode =

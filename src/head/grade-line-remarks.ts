@@ -1,6 +1,7 @@
 import type { Citation } from "../basis/citation.ts";
 import { STANDARD_GRAVITY } from "../basis/constants.ts";
-import { type Amount, amount, type Finding } from "../basis/result.ts";
+import type { Amount } from "../basis/quantities.ts";
+import { amount, type Finding } from "../basis/result.ts";
 import { meanVelocity } from "../pipework/pipe-velocity.ts";
 import {
   type GradeLineInput,

@@ -1,4 +1,5 @@
-import type { Amount, Finding } from "../basis/result.ts";
+import type { Amount } from "../basis/quantities.ts";
+import type { Finding } from "../basis/result.ts";
 
 /** Speaks for a pump. */
 export type ReasonForCode =
