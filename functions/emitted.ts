@@ -2,4 +2,4 @@
 
 export { helpFiles } from "../shared/catalogue/help.ts";
 export { functionMetadata } from "../shared/catalogue/metadata.ts";
-export { NAMESPACE } from "../shared/catalogue/namespace.ts";
+export { NAMESPACE } from "../shared/ports/namespace.ts";

@@ -1,8 +1,8 @@
 import { call, type Outcome } from "../shared/catalogue/call.ts";
 import { CATALOGUE } from "../shared/catalogue/catalogue.ts";
 import type { Entry } from "../shared/catalogue/entry.ts";
-import { NAMESPACE } from "../shared/catalogue/namespace.ts";
 import { type Cell, type CellError, isCellError } from "../shared/cells/cell.ts";
+import { NAMESPACE } from "../shared/ports/namespace.ts";
 import { argumentsOf } from "./host-values.ts";
 
 /**

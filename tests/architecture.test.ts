@@ -12,6 +12,21 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   tools: ["src", "shared", "workbench", "tools"],
 };
 
+/** The folders of shared, the ground first. */
+const FLOORS = [
+  "cells",
+  "text",
+  "ports",
+  "xlsx",
+  "tables",
+  "pump-table",
+  "catalogue",
+  "duty",
+  "calc-sheet",
+  "package",
+  "tracing",
+];
+
 const TEXT = /\.(tsx?|mts|mjs|cjs|js|json|md|html|css|xml|svg|yml|yaml|csv|txt|npmrc|gitignore)$/;
 
 function filesUnder(folder: string): readonly string[] {
@@ -63,6 +78,17 @@ describe("the parts of the project", () => {
   it.each(Object.entries(MAY_IMPORT))("%s imports only %s", (folder, allowed) => {
     const broken = importsOf(folder).filter((each) => each.wanted.startsWith(".") && !allowed.includes(partOf(each)));
     expect(broken).toEqual([]);
+  });
+
+  it("keep to the floors of shared: a folder imports only those named before it", () => {
+    const floorOf = (file: string): number => FLOORS.indexOf(file.split("/")[1] as string);
+    const files = importsOf("shared").filter(({ wanted }) => wanted.startsWith("."));
+    const upwards = files.filter((each) => {
+      const target = path.posix.normalize(path.posix.join(path.posix.dirname(each.file), each.wanted));
+      return target.startsWith("shared/") && floorOf(target) > floorOf(each.file);
+    });
+    expect(upwards).toEqual([]);
+    expect([...new Set(files.map(({ file }) => file.split("/")[1]))].sort()).toEqual([...FLOORS].sort());
   });
 
   it("are read by these tests", () => {

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { NAMESPACE } from "../shared/catalogue/namespace.ts";
+import { NAMESPACE } from "../shared/ports/namespace.ts";
 // @ts-expect-error a build script in plain JavaScript
 import { deployedManifest } from "../tools/build/manifest-urls.mjs";
 import { manifestNamespace, manifestProblems } from "./support/check-manifest.ts";

@@ -1,8 +1,8 @@
 import type { BaseFunction, BaseValueObject, ErrorType, IFunctionInfo } from "@univerjs/engine-formula";
 import { call, type Outcome } from "../shared/catalogue/call.ts";
 import { type Entry, parameterName } from "../shared/catalogue/entry.ts";
-import { NAMESPACE } from "../shared/catalogue/namespace.ts";
 import { type Argument, type Cell, isCellError, isRange } from "../shared/cells/cell.ts";
+import { NAMESPACE } from "../shared/ports/namespace.ts";
 import type { CellMessages, CellRemarks } from "./cell-messages.ts";
 
 /** The grid's formula engine. The page imports it as a module, Node as CommonJS: hence it is handed in. */

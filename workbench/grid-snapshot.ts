@@ -1,8 +1,8 @@
 import type { ICellData, IDataValidationRule, IRange, IStyleData, Nullable } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/preset-sheets-core";
-import { NAMESPACE } from "../shared/catalogue/namespace.ts";
 import type { Cell } from "../shared/cells/cell.ts";
 import { addressOf, type Box, rangeOf } from "../shared/ports/a1.ts";
+import { NAMESPACE } from "../shared/ports/namespace.ts";
 import type { CellSpec, ListSpec, RuleSpec, SheetSpec, StyleSpec } from "../shared/ports/sheet-spec.ts";
 import { isChartAnchor } from "./grid-charts.ts";
 import type { Grid, GridHost } from "./grid-host.ts";

@@ -1,5 +1,5 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
-import { NAMESPACE } from "../catalogue/namespace.ts";
+import { NAMESPACE } from "../ports/namespace.ts";
 import type { Call, Expression } from "./expression.ts";
 import { withUnits } from "./work-out.ts";
 

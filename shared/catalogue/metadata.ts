@@ -1,8 +1,8 @@
 import { UNIT_SET_NAMES } from "../../src/basis/quantities.ts";
 import { unitsThatDo } from "../../src/basis/quantity-text.ts";
+import { NAMESPACE } from "../ports/namespace.ts";
 import { CATALOGUE } from "./catalogue.ts";
 import { type Entry, parameterName } from "./entry.ts";
-import { NAMESPACE } from "./namespace.ts";
 import type { Parameter } from "./parameter.ts";
 
 /** Excel's description of the functions, the contents of functions.json. */

@@ -1,5 +1,5 @@
-import { NAMESPACE } from "../catalogue/namespace.ts";
 import { boxOf, columnLetters } from "../ports/a1.ts";
+import { NAMESPACE } from "../ports/namespace.ts";
 import { NEWER_FUNCTIONS } from "./newer-functions.ts";
 
 /**

@@ -1,5 +1,5 @@
 import { CATALOGUE } from "../../shared/catalogue/catalogue.ts";
-import { NAMESPACE } from "../../shared/catalogue/namespace.ts";
+import { NAMESPACE } from "../../shared/ports/namespace.ts";
 import { callsUs, liveFormula } from "./stored-names.ts";
 
 export interface RepairReport {

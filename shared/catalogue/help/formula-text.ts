@@ -1,7 +1,7 @@
 import { type Argument, type Cell, isCellError, isRange } from "../../cells/cell.ts";
+import { NAMESPACE } from "../../ports/namespace.ts";
 import type { Entry } from "../entry.ts";
 import { parameterName } from "../entry.ts";
-import { NAMESPACE } from "../namespace.ts";
 
 /** "=DUTY.NPSHA(flow, suction lift, suction line, [altitude], …, [units])". */
 export function syntaxOf({ id, parameters, unitless, repeating }: Entry): string {

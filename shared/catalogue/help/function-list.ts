@@ -1,5 +1,5 @@
+import { NAMESPACE } from "../../ports/namespace.ts";
 import { type Entry, GROUPS } from "../entry.ts";
-import { NAMESPACE } from "../namespace.ts";
 import { syntaxOf } from "./formula-text.ts";
 
 /** docs/functions.md: every function with its arguments, for a reader of the project. */

@@ -6,10 +6,10 @@ import {
   UNIT_SETS,
   type UnitSetName,
 } from "../../../src/basis/quantities.ts";
+import { NAMESPACE } from "../../ports/namespace.ts";
 import { inWords } from "../../text/words.ts";
 import type { Answer, Entry, Example } from "../entry.ts";
 import { parameterName } from "../entry.ts";
-import { NAMESPACE } from "../namespace.ts";
 import type { Parameter } from "../parameter.ts";
 import { formulaText, syntaxOf } from "./formula-text.ts";
 import { escaped, list, page, paragraphs, section } from "./html.ts";

@@ -1,5 +1,5 @@
+import { NAMESPACE } from "../../ports/namespace.ts";
 import { type Entry, GROUPS } from "../entry.ts";
-import { NAMESPACE } from "../namespace.ts";
 import { escaped, list, page, section } from "./html.ts";
 
 /** The list of all functions, by group. */

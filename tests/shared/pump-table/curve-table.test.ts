@@ -118,6 +118,7 @@ describe("a table of curves", () => {
     { why: "fractions", figures: [0, 0.62, 0.78], heading: "efficiency" },
     { why: "per cent", figures: [0, 62, 78], heading: "efficiency" },
     { why: "cells formatted as per cent under such a heading", figures: [0, 0.62, 0.78], heading: "efficiency, %" },
+    { why: "fractions kept as text", figures: ["0", "0.62", "0.78"], heading: "efficiency, %" },
     { why: "texts with the sign", figures: [0, "62 %", "78%"], heading: "efficiency" },
   ])("reads efficiencies given as $why", ({ figures, heading }) => {
     const rows = [

@@ -224,6 +224,16 @@ describe.each(KINDS)("the heading of $kind", ({ read, heading, rows, column, spe
   });
 });
 
+describe("a name that holds a mark itself", () => {
+  it("is found before its unit", () => {
+    expect(columnFinder(CURVE_COLUMNS)(["NPSH (R), m", "N.P.S.H. (r) [ft]", "T.D.H. (ft)"])).toEqual([
+      { key: "npshRequired", unitText: "m" },
+      { key: "npshRequired", unitText: "ft" },
+      { key: "head", unitText: "ft" },
+    ]);
+  });
+});
+
 describe("a unit standing alone", () => {
   const find = (...cells: readonly string[]) => columnFinder(CURVE_COLUMNS)(cells).map((one) => one?.key);
 
