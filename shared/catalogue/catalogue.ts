@@ -4,7 +4,7 @@ import { DRIVEARRANGEMENT, ENGINESITEPOWER, FUELRATE, MOTORSIZE } from "./entrie
 import { FLYWHEELHOUSINGS, MOTORFRAMES } from "./entries/drive-lists.ts";
 import { ENERGYCOST, LIFECYCLECOST } from "./entries/estimate.ts";
 import { ATMOSPHERE, DENSITY, INUNITS, LIQUIDS, VAPORPRESSURE, VISCOSITY } from "./entries/liquid-and-site.ts";
-import { CASTINGPROPERTY, CASTINGS, MATERIAL } from "./entries/materials.ts";
+import { CASTINGPROPERTY, CASTINGS } from "./entries/materials.ts";
 import { ENGINELOAD, FUELTANKHOURS, FUELTANKSIZE, MOTORDATA } from "./entries/motor-and-tank.ts";
 import { notesEntry } from "./entries/notes.ts";
 import { NOZZLECLASSES } from "./entries/nozzle-classes.ts";
@@ -127,7 +127,6 @@ const FUNCTIONS: readonly Entry[] = [
   PRIMINGLIFT,
   PRIMECURVE,
   EDUCTORAIR,
-  MATERIAL,
   CASTINGPROPERTY,
   CASTINGS,
   WETTEDPARTS,

@@ -48,7 +48,7 @@ export function findingText(found: Finding, units: UnitSetName): string {
   const finding = withShortQuotes(found);
   const inWords = WORDS[finding.code] as (finding: Finding, say: Say) => string;
   const words = inWords(finding, sayIn(units, finding));
-  const sentence = words.startsWith("pH ") ? words : words.charAt(0).toUpperCase() + words.slice(1);
+  const sentence = /^(?:pH|d\d\d)(?!\w)/.test(words) ? words : words.charAt(0).toUpperCase() + words.slice(1);
   return /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;
 }
 

@@ -50,7 +50,7 @@ export const beltDriveMethod = {
     driverSheave: { name: "driver sheave", symbol: "d₁", quantity: "size", above: 0, atMost: 5 },
     pumpSheave: { name: "pump sheave", symbol: "d₂", quantity: "size", above: 0, atMost: 5 },
     centreDistance: { name: "centre distance", symbol: "C", quantity: "length", above: 0, atMost: 50 },
-    leastDriverSheave: { name: "least driver sheave", quantity: "size", above: 0, atMost: 5 },
+    leastDriverSheave: { name: "minimum driver sheave", quantity: "size", above: 0, atMost: 5 },
     slip: { name: "slip", quantity: "percent", atLeast: 0, below: 0.1, usual: { atLeast: 0.01, atMost: 0.02 } },
     efficiency: {
       name: "belt efficiency",

@@ -28,7 +28,7 @@ export const motorDeratingMethod = {
   ],
   inputs: {
     altitude: { name: "altitude", symbol: "Z", quantity: "elevation", atLeast: -500, atMost: HIGHEST },
-    ambient: { name: "air temperature", symbol: "T", quantity: "temperature", atLeast: 233.15, atMost: HOTTEST },
+    ambient: { name: "ambient temperature", symbol: "T", quantity: "temperature", atLeast: 233.15, atMost: HOTTEST },
   },
 } as const satisfies Method<keyof MotorSite>;
 

@@ -42,7 +42,7 @@ export const massOfLengthMethod = {
     { source: "practice", at: "densities of pipe materials" },
   ],
   inputs: {
-    specificGravity: { name: "specific gravity", symbol: "SG", quantity: "ratio", above: 0, atMost: 25 },
+    specificGravity: { name: "SG", symbol: "SG", quantity: "ratio", above: 0, atMost: 25 },
     length: { name: "length", symbol: "L", quantity: "length", atLeast: 0, atMost: 1e7 },
   },
 } as const satisfies Method<"specificGravity" | "length">;

@@ -63,7 +63,8 @@ export function takeOff(input: TakeOffInput): Result<readonly TakeOffRow[]> {
   const findings: Finding[] = [
     { code: "take-off-leaves-out", severity: "caution", subject: "take-off", cites: STOCK_PRACTICE },
   ];
-  if (flangeClass === null) findings.push({ code: "take-off-without-class", severity: "caution", subject: "class" });
+  if (flangeClass === null)
+    findings.push({ code: "take-off-without-class", severity: "caution", subject: "flange class" });
   const joints = new Map<string, Joint>();
   const rows = [
     ...lineRows("suction", suctionLine, system, joints, findings),

@@ -22,8 +22,8 @@ export const systemCurveMethod = {
   cites: [{ source: "white-fluid-mechanics", at: "steady-flow energy equation; matching a pump to a system" }],
   inputs: {
     staticHead: { name: "static head", symbol: "z_d − z_s", quantity: "head" },
-    greatestFlow: { name: "greatest flow", symbol: "Q_max", quantity: "flow", above: 0 },
-    points: { name: "points", quantity: "ratio", atLeast: 2, atMost: 200 },
+    greatestFlow: { name: "maximum flow", symbol: "Q_max", quantity: "flow", above: 0 },
+    points: { name: "number of points", quantity: "ratio", atLeast: 2, atMost: 200 },
     pressureDifference: { name: "pressure difference", symbol: "p_d − p_s", quantity: "pressureDifference" },
   },
 } as const satisfies Method<"staticHead" | "greatestFlow" | "points" | "pressureDifference">;
@@ -42,7 +42,7 @@ export function systemCurve(input: SystemCurveInput): Result<readonly SystemPoin
   return andThen(checkInputs(systemCurveMethod, { staticHead, greatestFlow, points, pressureDifference }), () => {
     if (!Number.isInteger(points)) {
       const found = amount("ratio", points);
-      return fail([{ code: "not-a-whole-number", severity: "error", subject: "points", found }]);
+      return fail([{ code: "not-a-whole-number", severity: "error", subject: "number of points", found }]);
     }
     const curve: SystemPoint[] = [];
     const findings = new Map<string, Finding>();

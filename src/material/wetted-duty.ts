@@ -47,10 +47,10 @@ export const wettedDutyMethod = {
   cites: [RULES_OF_THUMB],
   inputs: {
     pH: { name: "pH", quantity: "ratio", atLeast: 0, atMost: 14 },
-    temperature: { name: "temperature", quantity: "temperature", atLeast: 243.15, atMost: 573.15 },
+    temperature: { name: "maximum temperature", quantity: "temperature", atLeast: 243.15, atMost: 573.15 },
     chlorides: { name: "chlorides", quantity: "concentration", atLeast: 0, atMost: 400 },
     solids: { name: "solids by weight", quantity: "percent", atLeast: 0, below: 0.7 },
-    particleSize: { name: "particle size", quantity: "size", above: 0 },
+    particleSize: { name: "maximum particle size", quantity: "size", above: 0 },
     passage: { name: "impeller passage", quantity: "size", above: 0 },
     oxidiser: { name: "oxidiser", quantity: "concentration", atLeast: 0 },
   },
@@ -76,13 +76,15 @@ export function checkWettedDuty(duty: WettedDuty): Result<null> {
     const limit = { quantity: "size", value: passage, side: "at most" } as const;
     const facts = { passage: amount("size", passage) };
     if (particleSize > passage) {
-      return fail([{ code: "particle-beyond-passage", severity: "error", subject: "particle size", found, limit }]);
+      return fail([
+        { code: "particle-beyond-passage", severity: "error", subject: "maximum particle size", found, limit },
+      ]);
     }
     if (particleSize > passage / 3 && duty.particle?.isHard !== false) {
       findings.push({
         code: "particle-near-passage",
         severity: "caution",
-        subject: "particle size",
+        subject: "maximum particle size",
         found,
         facts,
         cites: RULES_OF_THUMB,

@@ -26,7 +26,14 @@ export const frictionFactorMethod = {
     { source: "house", at: "between Reynolds numbers 2000 and 4000 the factor runs straight from 64/Re to Colebrook" },
   ],
   inputs: {
-    reynolds: { name: "reynolds", symbol: "Re", quantity: "ratio", above: 0, atMost: 1e15, usual: { atMost: 1e9 } },
+    reynolds: {
+      name: "Reynolds number",
+      symbol: "Re",
+      quantity: "ratio",
+      above: 0,
+      atMost: 1e15,
+      usual: { atMost: 1e9 },
+    },
     relativeRoughness: RELATIVE_ROUGHNESS,
   },
 } as const satisfies Method<"reynolds" | "relativeRoughness">;

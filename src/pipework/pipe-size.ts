@@ -27,8 +27,8 @@ export const pipeSizeMethod = {
   ],
   inputs: {
     flow: { name: "flow", symbol: "Q", quantity: "flow", above: 0 },
-    maxVelocity: { name: "max velocity", quantity: "velocity", above: 0 },
-    maxGradient: { name: "max gradient", quantity: "percent", above: 0 },
+    maxVelocity: { name: "maximum velocity", quantity: "velocity", above: 0 },
+    maxGradient: { name: "maximum gradient", quantity: "percent", above: 0 },
   },
 } as const satisfies Method<"flow" | "maxVelocity" | "maxGradient">;
 

@@ -83,7 +83,7 @@ export function flangeDimensions({ size, flangeClass, system }: FlangeDimensions
   if (drilling === undefined) {
     const suggestions = Object.keys(DRILLING).map((known) => `“${known}”`);
     return fail([
-      { code: "flange-dimensions-not-held", severity: "error", subject: "class", given: name, suggestions },
+      { code: "flange-dimensions-not-held", severity: "error", subject: "flange class", given: name, suggestions },
     ]);
   }
   const isGreyIron = drilling.of !== name;

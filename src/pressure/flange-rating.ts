@@ -123,7 +123,7 @@ function classNotOfMaterial(material: PressureMaterial, { name, series }: Flange
     standard: of?.standard.name ?? "",
   };
   const suggestions = [...new Set(all)].map((known) => `“${known}”`);
-  return { code: "class-not-of-material", severity: "error", subject: "class", given: name, suggestions, facts };
+  return { code: "class-not-of-material", severity: "error", subject: "flange class", given: name, suggestions, facts };
 }
 
 function sizeOutside(curves: readonly RatingCurve[], { name, size }: FlangeClass): Finding {
@@ -133,7 +133,13 @@ function sizeOutside(curves: readonly RatingCurve[], { name, size }: FlangeClass
     flangeClass: name,
     sizes: curves.map(({ sizes }) => sizes.name).join(" and "),
   };
-  return { code: "rating-size-outside", severity: "error", subject: "class", given: `NPS ${size?.inches}`, facts };
+  return {
+    code: "rating-size-outside",
+    severity: "error",
+    subject: "flange class",
+    given: `NPS ${size?.inches}`,
+    facts,
+  };
 }
 
 function temperatureOutside(curve: RatingCurve, found: number, material: PressureMaterial): Finding | undefined {

@@ -38,7 +38,7 @@ export const greatestHeadMethod = {
     { source: "iso-9906", at: "table 8, tolerance of head" },
   ],
   inputs: {
-    curveTop: { name: "shutoff head", symbol: "H_top", quantity: "head", above: 0, atMost: 10_000 },
+    curveTop: { name: "maximum head", symbol: "H_top", quantity: "head", above: 0, atMost: 10_000 },
     speedRatio: { name: "greatest speed ratio", symbol: "n/n₁", quantity: "ratio", atLeast: 0.2, atMost: 2.5 },
     trimRatio: { name: "greatest trim ratio", symbol: "D/D₁", quantity: "ratio", atLeast: 0.5, atMost: 2 },
     headTolerance: { name: "head tolerance", symbol: "τ_H", quantity: "percent", atLeast: 0, atMost: 0.5 },
@@ -65,7 +65,7 @@ function belowDuty(found: number, duty: number): Finding {
   return {
     code: "shutoff-below-duty",
     severity: "error",
-    subject: "shutoff head",
+    subject: "maximum head",
     found: amount("head", found),
     limit: { quantity: "head", value: duty, side: "at least" },
   };

@@ -50,7 +50,7 @@ export const eductorAirMethod = {
   inputs: {
     nozzleBore: { name: "nozzle bore", symbol: "d", quantity: "size", above: 0 },
     motivePressure: { name: "motive pressure", quantity: "gaugePressure", above: 0 },
-    airTemperature: { name: "air temperature", symbol: "T₀", quantity: "temperature", above: 0 },
+    airTemperature: { name: "motive temperature", symbol: "T₀", quantity: "temperature", above: 0 },
     atmosphericPressure: { name: "atmospheric pressure", symbol: "p_a", quantity: "absolutePressure", above: 0 },
   },
 } as const satisfies Method<keyof EductorAirInput>;

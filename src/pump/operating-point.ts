@@ -42,7 +42,7 @@ export const operatingPointMethod = {
     { source: "brent-1973", at: "root of a function in a bracket" },
     { source: "ansi-hi-9.6.3", at: "preferred operating region" },
   ],
-  inputs: { pumps: { name: "pumps", quantity: "ratio", atLeast: 1, atMost: MOST_PUMPS } },
+  inputs: { pumps: { name: "number of pumps", quantity: "ratio", atLeast: 1, atMost: MOST_PUMPS } },
 } as const satisfies Method<"pumps">;
 
 /**
@@ -62,7 +62,7 @@ export function operatingPoint(input: OperatingPointInput): Result<OperatingPoin
   if (!checked.ok) return checked;
   if (!Number.isInteger(pumps)) {
     const found = amount("ratio", pumps);
-    return fail([{ code: "not-a-whole-number", severity: "error", subject: "pumps", found }]);
+    return fail([{ code: "not-a-whole-number", severity: "error", subject: "number of pumps", found }]);
   }
   return andThen(curveCrossing({ pump: equalPumps(pump, pumps, arrangement), system }), ({ flow, head }) => {
     const pumpFlow = arrangement === "parallel" ? flow / pumps : flow;
@@ -137,7 +137,7 @@ function severalPumps({ pumps, arrangement }: OperatingPointInput, point: Operat
   };
   const findings: Finding[] = [{ code: "figures-of-several-pumps", severity: "caution", subject: "answer", facts }];
   if (arrangement === "series") {
-    findings.push({ code: "series-casing-pressure", severity: "caution", subject: "pumps" });
+    findings.push({ code: "series-casing-pressure", severity: "caution", subject: "number of pumps" });
   }
   return findings;
 }

@@ -16,7 +16,7 @@ export const depositionVelocityMethod = {
   ],
   inputs: {
     bore: { name: "bore of the pipe", symbol: "D", quantity: "size", above: 0 },
-    particleSize: { name: "particle size d50", symbol: "d50", quantity: "size", above: 0 },
+    particleSize: { name: "d50", symbol: "d50", quantity: "size", above: 0 },
     solidsSG: SOLIDS_SG,
     solidsByVolume: {
       name: "solids by volume",
@@ -85,10 +85,7 @@ export function depositionVelocity(inputs: DepositionVelocityInputs): Result<Dep
   const liquidSG = liquid.density / SPECIFIC_GRAVITY_REFERENCE;
   if (solidsSG <= liquidSG) return fail([doNotSettle(solidsSG, liquidSG)]);
   if (particleSize >= bore) {
-    return fail([
-      outOfRange("particle size d50", "size", particleSize, "below", bore),
-      ...sizeDoubted("particle size d50", particleSize),
-    ]);
+    return fail([outOfRange("d50", "size", particleSize, "below", bore), ...sizeDoubted("d50", particleSize)]);
   }
 
   const weight = STANDARD_GRAVITY * (solidsSG / liquidSG - 1);
@@ -122,7 +119,7 @@ export function depositionVelocity(inputs: DepositionVelocityInputs): Result<Dep
 }
 
 function sizeRemarks(size: number, bore: number, { coarse }: DepositionVelocity): readonly Finding[] {
-  const subject = "particle size d50";
+  const subject = "d50";
   const found = amount("size", size);
   const findings: Finding[] = [...sizeDoubted(subject, size)];
   if (size < FINE_SIZE) {
@@ -144,7 +141,7 @@ export function stratified(size: number, bore: number): Finding {
   return {
     code: "flow-stratified",
     severity: "error",
-    subject: "particle size d50",
+    subject: "d50",
     found: amount("ratio", size / bore),
     limit: { quantity: "ratio", value: STRATIFIED_RATIO, side: "at most" },
     cites: { source: "wilson-slurry", at: "fully stratified flow of narrowly graded particles above d/D = 0.018" },

@@ -13,8 +13,8 @@ export const slurryFrictionMethod = {
     { source: "wilson-slurry", at: "V50 from d50, from memory" },
   ],
   inputs: {
-    particleSize: { name: "particle size d50", symbol: "d50", quantity: "size", above: 0 },
-    coarseSize: { name: "particle size d85", symbol: "d85", quantity: "size", above: 0 },
+    particleSize: { name: "d50", symbol: "d50", quantity: "size", above: 0 },
+    coarseSize: { name: "d85", symbol: "d85", quantity: "size", above: 0 },
   },
 } as const satisfies Method<"particleSize" | "coarseSize">;
 
@@ -103,7 +103,7 @@ function halfSuspendedVelocity(size: number, solidsSG: number, liquid: LiquidSta
 /** M of the grading; 1.7 without d85. */
 export function gradingExponent(d50: number, d85: number | null): Result<number> {
   if (d85 === null) return succeed(EXPONENT.narrow);
-  const subject = "particle size d85";
+  const subject = "d85";
   if (d85 < d50) return fail([outOfRange(subject, "size", d85, "at least", d50)]);
   const free = 1 / Math.log(d85 / d50);
   const held = Math.min(EXPONENT.narrow, Math.max(EXPONENT.least, free));

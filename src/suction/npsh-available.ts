@@ -19,7 +19,7 @@ export const npshAvailableMethod = {
   title: "Net positive suction head available, from the suction liquid surface",
   cites: [{ source: "iso-17769-1", at: "net positive suction head available, NPSHA" }],
   inputs: {
-    surfacePressure: { name: "surface pressure", symbol: "p_s", quantity: "absolutePressure", atLeast: 0 },
+    surfacePressure: { name: "source pressure", symbol: "p_s", quantity: "absolutePressure", atLeast: 0 },
     vapourPressure: { name: "vapour pressure", symbol: "p_v", quantity: "absolutePressure", atLeast: 0 },
     density: { name: "density", symbol: "ρ", quantity: "density", above: 0 },
     suctionLift: { name: "suction lift", symbol: "z_p − z_s", quantity: "head" },

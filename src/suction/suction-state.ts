@@ -39,7 +39,7 @@ export const suctionStateMethod = {
     flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },
     suctionLift: npshAvailableMethod.inputs.suctionLift,
     atmosphericPressure: { name: "atmospheric pressure", quantity: "absolutePressure", above: 0 },
-    surfacePressure: { name: "surface pressure", symbol: "p_s", quantity: "gaugePressure" },
+    surfacePressure: { name: "source pressure", symbol: "p_s", quantity: "gaugePressure" },
   },
 } as const satisfies Method<"flow" | "suctionLift" | "atmosphericPressure" | "surfacePressure">;
 
@@ -60,7 +60,7 @@ export function suctionState(input: SuctionStateInput): Result<SuctionState> {
   if (vapourPressure === undefined) return fail([vapourPressureMissing()]);
   const absoluteSurface = atmosphericPressure + surfacePressure;
   if (absoluteSurface < 0) {
-    return fail([outOfRange("surface pressure", "gaugePressure", surfacePressure, "at least", -atmosphericPressure)]);
+    return fail([outOfRange("source pressure", "gaugePressure", surfacePressure, "at least", -atmosphericPressure)]);
   }
 
   return andThen(headLost(suctionLine, flow, liquid), (suctionLoss) =>

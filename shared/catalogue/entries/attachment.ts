@@ -30,7 +30,7 @@ export const BELTDRIVE = defineEntry({
       about: "Distance between the two shafts",
       range: "more than half of both sheaves together",
     }),
-    leastDriverSheave: quantity("size", {
+    minimumDriverSheave: quantity("size", {
       about: "Least pitch diameter the motor allows, from its maker or NEMA MG 1",
       whenLeftOut: { value: null, shown: "not known, with a caution" },
     }),
@@ -63,7 +63,7 @@ export const BELTDRIVE = defineEntry({
       source: "hand calculation: 30/0.95 = 31.58 kW, T = 9549 × 31.58/1460 = 206.5 N·m, 1.5 × 2 × 206.5/0.2",
     },
   ],
-  run: ({ leastDriverSheave, ...belts }) =>
+  run: ({ minimumDriverSheave: leastDriverSheave, ...belts }) =>
     andThen(
       beltDrive({ ...belts, ...(leastDriverSheave !== null && { leastDriverSheave }) }),
       ({ pumpSpeed, beltSpeed, driverPower, shaftPull, shaftPullRange: [least, most] }) =>

@@ -13,7 +13,7 @@ import { PRESSURE_MATERIALS, type PressureMaterial } from "../../../src/tables/p
 import { defineEntry } from "../entry.ts";
 import { choice, type OptionalParameter, quantity, text } from "../parameter.ts";
 import { flangeClass, ratingSystem } from "../parameters/class.ts";
-import { pressureMaterial } from "../parameters/material.ts";
+import { flangeMaterial as namedMaterial } from "../parameters/material.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
 const inch = unitOf("in").factor;
@@ -21,7 +21,7 @@ const inch = unitOf("in").factor;
 const DUCTILE_IRON = PRESSURE_MATERIALS.find(({ name }) => name === "ductile iron") as PressureMaterial;
 
 const flangeMaterial: OptionalParameter<PressureMaterial> = {
-  ...pressureMaterial,
+  ...namedMaterial,
   fallback: DUCTILE_IRON,
   whenLeftOut: "ductile iron",
 };
@@ -46,7 +46,7 @@ export const BOLTTORQUE = defineEntry({
     size: text<string>({ about: "Nominal size of the flange", example: '"6", "NPS 6", "6in" or "DN150"' }, (given) =>
       succeed(given),
     ),
-    class: flangeClass,
+    flangeClass,
     pressure: zeroDoubted(
       quantity("gaugePressure", {
         about: "Greatest pressure the joint must hold",
@@ -101,7 +101,7 @@ export const BOLTTORQUE = defineEntry({
       source: "T = K D F by hand: 0.2 × 0.75 in × 42 000 psi × 0.3345 in² / 12",
     },
   ],
-  run: ({ size, class: flangeClass, flangeMaterial: material, boltGrade: grade, ...input }, { unitSet }) =>
+  run: ({ size, flangeClass, flangeMaterial: material, boltGrade: grade, ...input }, { unitSet }) =>
     andThen(flangeJoint({ ...input, size, flangeClass, material, grade, system: ratingSystem(unitSet) }), (joint) =>
       succeed({
         bolts: joint.bolts,
@@ -144,7 +144,7 @@ export const STUDLENGTH = defineEntry({
         whenLeftOut: { value: 0.125 * inch, shown: "1/8 in (3.2 mm)" },
       }),
     ),
-    between: quantity("size", {
+    thicknessBetween: quantity("size", {
       about: "Thickness of what stands between the flanges: wafer valve, blind, ring, spacer",
       range: "0 or more",
       whenLeftOut: { value: 0, shown: "0" },
@@ -164,12 +164,13 @@ export const STUDLENGTH = defineEntry({
       source: "1.12 + 0.94 + 0.125 + 2 + 2 × 0.75 + 4 × 0.1 + 0.06 = 6.145 in, up to 1/4 in, by hand",
     },
   ],
-  run: ({ flangeThickness, otherFlangeThickness, threadPitch, ...input }) => {
+  run: ({ flangeThickness, otherFlangeThickness, thicknessBetween: between, threadPitch, ...input }) => {
     const thread = boltThread(input.boltDiameter);
     const pitch = threadPitch ?? thread?.pitch;
     if (pitch === undefined) return pitchNeeded(input.boltDiameter);
     return jointStudLength({
       ...input,
+      between,
       thicknesses: [flangeThickness, otherFlangeThickness],
       pitch,
       tolerance: LENGTH_TOLERANCE,

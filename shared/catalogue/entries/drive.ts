@@ -30,7 +30,7 @@ export const MOTORSIZE = defineEntry({
       range: "1 to 3",
       whenLeftOut: { value: 1, shown: "1" },
     }),
-    series: openChoice(MOTOR_SERIES, "The list of ratings", '"NEMA" in US units, "IEC" in SI and METRIC'),
+    motorStandard: openChoice(MOTOR_SERIES, "The list of ratings", '"NEMA" in US units, "IEC" in SI and METRIC'),
   },
   answer: { kind: "quantity", name: "motor rating", quantity: "power" },
   examples: [
@@ -53,7 +53,7 @@ export const MOTORSIZE = defineEntry({
       source: "IEC 60072-1 series: 55 kW, 75 kW; 50 kW × 1.15 = 57.5 kW",
     },
   ],
-  run: ({ series, ...sized }, { unitSet }) =>
+  run: ({ motorStandard: series, ...sized }, { unitSet }) =>
     andThen(motorRating({ ...sized, series: series ?? (unitSet === "US" ? "NEMA" : "IEC") }), ({ power }) =>
       succeed(power),
     ),
@@ -69,7 +69,7 @@ export const ENGINESITEPOWER = defineEntry({
   parameters: {
     ratedPower: quantity("power", { about: "Continuous net rating at run speed", range: "above 0" }),
     altitude: quantity("elevation", {
-      about: "Height of the site above sea level",
+      about: "Height of the site above sea level; negative below it",
       range: "-500 m to 5000 m (-1640 ft to 16 400 ft)",
       whenLeftOut: { value: 0, shown: "0, sea level" },
     }),
@@ -167,7 +167,7 @@ export const FUELRATE = defineEntry({
   parameters: {
     shaftPower: quantity("power", { about: "Power the engine gives while running", range: "above 0" }),
     specificConsumption: quantity("specificConsumption", {
-      about: "Fuel for each unit of energy delivered",
+      about: "Fuel for each unit of energy delivered near full load",
       example: '"215 g/kWh" or "0.36 lb/hp-h"',
       range: "180 to 400 g/kWh (0.296 to 0.658 lb/hp-h)",
       whenLeftOut: { value: null, shown: "usual for an engine of this power" },

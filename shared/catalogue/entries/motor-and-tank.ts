@@ -18,7 +18,7 @@ import { openChoice } from "../parameters/open-choice.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
 const altitude = quantity("elevation", {
-  about: "Height of the site above sea level",
+  about: "Height of the site above sea level; negative below it",
   range: "-500 m to 4000 m (-1640 ft to 13 123 ft)",
   whenLeftOut: { value: 0, shown: "0, sea level" },
 });
@@ -56,14 +56,14 @@ export const MOTORDATA = defineEntry({
       about: "Greatest power the pump takes anywhere on its curve, with the heaviest liquid",
       range: "above 0",
     }),
-    speed: quantity("speed", { about: "Speed of the pump, coupled direct", range: "above 0" }),
+    speed: quantity("speed", { about: "Speed of the pump", range: "above 0" }),
     serviceFactor: quantity("ratio", {
       about: "What the shaft power is multiplied by; not the factor on the motor's nameplate",
       example: "1.15",
       range: "1 to 3",
       whenLeftOut: { value: 1, shown: "1" },
     }),
-    series: openChoice(MOTOR_SERIES, "The list of ratings", '"NEMA" in US units, "IEC" in SI and METRIC'),
+    motorStandard: openChoice(MOTOR_SERIES, "The list of ratings", '"NEMA" in US units, "IEC" in SI and METRIC'),
     voltage: quantity("voltage", {
       about: "Supply between lines, three-phase",
       example: '460, or "400 V"',
@@ -71,7 +71,7 @@ export const MOTORDATA = defineEntry({
       whenLeftOut: { value: null, shown: "no current is worked out" },
     }),
     altitude,
-    airTemperature: zeroDoubted(
+    ambientTemperature: zeroDoubted(
       quantity("temperature", {
         about: "Greatest temperature of the air about the motor",
         range: "-40 °C to 60 °C",
@@ -121,8 +121,8 @@ export const MOTORDATA = defineEntry({
       source: "hand calculation: 0.94 × 0.92 leaves 47.6 kW of a 55 kW motor and 64.9 kW of 75 kW",
     },
   ],
-  run: ({ series, ...input }, { unitSet }) =>
-    andThen(motorData({ ...input, series: series ?? (unitSet === "US" ? "NEMA" : "IEC") }), (motor) =>
+  run: ({ motorStandard: series, ambientTemperature: airTemperature, ...input }, { unitSet }) =>
+    andThen(motorData({ ...input, airTemperature, series: series ?? (unitSet === "US" ? "NEMA" : "IEC") }), (motor) =>
       succeed({
         rating: motor.rating.power,
         frame: motor.frame,
@@ -158,7 +158,7 @@ export const ENGINELOAD = defineEntry({
       whenLeftOut: { value: null, shown: "5, with a caution" },
     }),
     altitude: quantity("elevation", {
-      about: "Height of the site above sea level",
+      about: "Height of the site above sea level; negative below it",
       range: "-500 m to 5000 m (-1640 ft to 16 400 ft)",
       whenLeftOut: { value: 0, shown: "0, sea level" },
     }),

@@ -6,7 +6,7 @@ import { defineEntry } from "../entry.ts";
 import { type OptionalParameter, quantity } from "../parameter.ts";
 import { flangeClass, ratingSystem } from "../parameters/class.ts";
 import { headTolerance } from "../parameters/head-tolerance.ts";
-import { pressureMaterial } from "../parameters/material.ts";
+import { flangeMaterial } from "../parameters/material.ts";
 import { metalTemperature } from "../parameters/metal-temperature.ts";
 import { seriesPumps } from "../parameters/series-pumps.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
@@ -31,11 +31,11 @@ export const NOZZLECLASSES = defineEntry({
       example: '15, or "1 bar"',
       range: "above absolute zero",
     }),
-    material: pressureMaterial,
-    class: offeredClass,
+    flangeMaterial,
+    flangeClass: offeredClass,
     SG: zeroDoubted(
       quantity("ratio", {
-        about: "Specific gravity of the liquid",
+        about: "Specific gravity of the liquid, relative to 998.2 kg/m³",
         example: "1.05",
         range: "above 0",
         whenLeftOut: { value: 1, shown: "1, water" },
@@ -52,7 +52,7 @@ export const NOZZLECLASSES = defineEntry({
       range: "above absolute zero",
       whenLeftOut: { value: null, shown: "0, open to the air" },
     }),
-    temperature: metalTemperature,
+    metalTemperature,
   },
   answer: {
     kind: "table",
@@ -116,14 +116,26 @@ export const NOZZLECLASSES = defineEntry({
       source: "ASME B16.42: Class 150 holds 250 psi cold, Class 300 640 psi; 265 psi by hand",
     },
   ],
-  run: ({ pumps, class: offered, SG, standingLevel, standingPressure, ...input }, { unitSet }) => {
+  run: (
+    {
+      flangeMaterial: material,
+      flangeClass: offered,
+      SG,
+      standingLevel,
+      standingPressure,
+      metalTemperature: temperature,
+      ...input
+    },
+    { unitSet },
+  ) => {
     if (standingLevel === null && standingPressure !== null) {
       const suggestions = ["the level at which that pressure stands"];
       return fail([{ code: "left-out", severity: "error", subject: "standing level", suggestions }]);
     }
     const classes = nozzleSeries({
       ...input,
-      pumps,
+      material,
+      temperature,
       specificGravity: SG,
       system: ratingSystem(unitSet),
       ...(offered === undefined ? {} : { flangeClass: offered }),

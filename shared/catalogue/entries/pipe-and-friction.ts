@@ -97,7 +97,7 @@ export const FRICTIONFACTOR = defineEntry({
   cites: frictionFactorMethod.cites,
   unitless: true,
   parameters: {
-    reynolds: quantity("ratio", { about: "Reynolds number", example: "100000", range: "above 0" }),
+    reynoldsNumber: quantity("ratio", { about: "Reynolds number", example: "100000", range: "above 0" }),
     relativeRoughness: quantity("ratio", {
       about: "Roughness of the wall over the bore",
       example: "0.0005",
@@ -114,7 +114,7 @@ export const FRICTIONFACTOR = defineEntry({
     },
     { args: [500, 0.001], answer: 0.128, within: 1e-15, source: "Hagen–Poiseuille, 64/Re" },
   ],
-  run: frictionFactor,
+  run: ({ reynoldsNumber: reynolds, relativeRoughness }) => frictionFactor({ reynolds, relativeRoughness }),
 });
 
 export const FRICTIONHEAD = defineEntry({
@@ -314,14 +314,14 @@ export const PIPESIZE = defineEntry({
       example: '1200, or "45 L/s"',
       range: "above 0",
     }),
-    family: text({ about: "The family of pipe, as PIPES lists it", example: '"sch40"' }, (given) => succeed(given)),
-    maxVelocity: quantity("velocity", {
+    family: text({ about: "Family of pipe, as PIPES lists it", example: '"sch40"' }, (given) => succeed(given)),
+    maximumVelocity: quantity("velocity", {
       about: "Greatest mean velocity",
       example: '8, or "2.4 m/s"',
       range: "above 0",
       whenLeftOut: { value: 8 * 0.3048, shown: "8 ft/s (2.44 m/s), common practice" },
     }),
-    maxGradient: quantity("percent", {
+    maximumGradient: quantity("percent", {
       about: "Greatest friction head over length, in per cent",
       example: "2",
       range: "above 0",
@@ -346,8 +346,8 @@ export const PIPESIZE = defineEntry({
             flow: inputs.flow,
             family: inputs.family,
             pipes,
-            maxVelocity: inputs.maxVelocity,
-            maxGradient: inputs.maxGradient,
+            maxVelocity: inputs.maximumVelocity,
+            maxGradient: inputs.maximumGradient,
             liquid: state,
           }),
           ({ name }) => succeed(name),

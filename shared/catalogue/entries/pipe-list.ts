@@ -66,7 +66,7 @@ export const PIPES = defineEntry({
   parameters: {
     family: text<string | null>(
       {
-        about: "Family, such as sch40",
+        about: "Family of pipe, as PIPES lists it",
         example: '"sch40"',
         whenLeftOut: { value: null, shown: "every family" },
       },

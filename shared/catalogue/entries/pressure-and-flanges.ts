@@ -15,7 +15,7 @@ import { quantity, text } from "../parameter.ts";
 import { flangeClass, ratingSystem } from "../parameters/class.ts";
 import { headTolerance } from "../parameters/head-tolerance.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
-import { pressureMaterial } from "../parameters/material.ts";
+import { flangeMaterial } from "../parameters/material.ts";
 import { metalTemperature } from "../parameters/metal-temperature.ts";
 import { pipe } from "../parameters/pipe.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
@@ -37,7 +37,7 @@ export const FLANGERATING = defineEntry({
   summary: "Working pressure a flange is rated for, by material, class and temperature",
   method: HOW_RATED,
   cites: flangeRatingCites,
-  parameters: { material: pressureMaterial, class: flangeClass, temperature: metalTemperature },
+  parameters: { flangeMaterial, flangeClass, metalTemperature },
   answer: { kind: "quantity", name: "rated working pressure", quantity: "gaugePressure" },
   examples: [
     {
@@ -59,7 +59,7 @@ export const FLANGERATING = defineEntry({
       source: "ASME B16.1, Class 125 of NPS 14 to 24 at 250 °F, read in a reprint",
     },
   ],
-  run: ({ material, class: flangeClass, temperature }, { unitSet }) =>
+  run: ({ flangeMaterial: material, flangeClass, metalTemperature: temperature }, { unitSet }) =>
     andThen(flangeRating({ material, flangeClass, temperature, system: ratingSystem(unitSet) }), (rating) =>
       succeed(rating.pressure),
     ),
@@ -71,7 +71,7 @@ export const FLANGECLASS = defineEntry({
   summary: "Lowest flange class that holds a pressure",
   method: `The lowest class of the material's standard whose rating at the temperature is not below the pressure; refused beyond Class 300 and PN40. ${HOW_RATED} Cast iron of EN 1092-2 by its own name, such as EN-GJS-400-15. NOTES holds the trade figure (260 psi for Class 150, 680 psi for Class 300) against the answer; it decides nothing.`,
   cites: flangeRatingCites,
-  parameters: { material: pressureMaterial, pressure, temperature: metalTemperature },
+  parameters: { flangeMaterial, pressure, metalTemperature },
   answer: { kind: "text", name: "lowest class" },
   examples: [
     {
@@ -80,7 +80,7 @@ export const FLANGECLASS = defineEntry({
       source: "ASME B16.42: Class 150 holds 250 psi cold; the trade figure of 260 psi would pass it",
     },
   ],
-  run: ({ material, pressure, temperature }, { unitSet }) =>
+  run: ({ flangeMaterial: material, pressure, metalTemperature: temperature }, { unitSet }) =>
     andThen(lowestFlangeClass({ material, pressure, temperature, system: ratingSystem(unitSet) }), (rating) =>
       succeed(rating.flangeClass),
     ),
@@ -92,7 +92,7 @@ export const FLANGECHECK = defineEntry({
   summary: "Whether a flange class holds a pressure, with rating, margin and test pressure",
   method: `Verdict pass where the pressure is not above the rating, fail otherwise. Margin is what is left of the rating, (rating − pressure)/rating. Test pressure: 1.5 times the rating of cold metal, rounded up to 25 psi or 1 bar, for the flanges alone. ${HOW_RATED} NOTES holds the trade figure (260 psi for Class 150, 680 psi for Class 300) against the answer; it decides nothing.`,
   cites: flangeRatingCites,
-  parameters: { material: pressureMaterial, class: flangeClass, pressure, temperature: metalTemperature },
+  parameters: { flangeMaterial, flangeClass, pressure, metalTemperature },
   answer: {
     kind: "record",
     name: "flange check",
@@ -118,7 +118,7 @@ export const FLANGECHECK = defineEntry({
       source: "ASME B16.42: Class 150 holds 250 psi cold",
     },
   ],
-  run: ({ material, class: flangeClass, pressure, temperature }, { unitSet }) =>
+  run: ({ flangeMaterial: material, flangeClass, pressure, metalTemperature: temperature }, { unitSet }) =>
     andThen(
       flangeCheck({ material, flangeClass, pressure, temperature, system: ratingSystem(unitSet) }),
       ({ holds, rating, margin, testPressure }) =>
@@ -139,13 +139,13 @@ export const NOZZLEPRESSURE = defineEntry({
       example: '15, or "1 bar"',
       range: "above absolute zero",
     }),
-    shutoffHead: quantity("head", {
+    maximumHead: quantity("head", {
       about: "Greatest head of one pump, wherever on its curve",
       range: "above 0",
     }),
     SG: zeroDoubted(
       quantity("ratio", {
-        about: "Specific gravity of the liquid",
+        about: "Specific gravity of the liquid, relative to 998.2 kg/m³",
         example: "1.05",
         range: "above 0",
         whenLeftOut: { value: 1, shown: "1, water" },
@@ -183,8 +183,8 @@ export const NOZZLEPRESSURE = defineEntry({
       source: "5 psi + 2 × 300 ft at 0.4335 psi/ft, by hand (water of 1000 kg/m³)",
     },
   ],
-  run: ({ SG, ...input }) =>
-    andThen(stagePressure({ ...input, specificGravity: SG }), ({ suction, discharge }) =>
+  run: ({ maximumHead: shutoffHead, SG, ...input }) =>
+    andThen(stagePressure({ ...input, shutoffHead, specificGravity: SG }), ({ suction, discharge }) =>
       succeed({ suction, discharge }),
     ),
 });
@@ -200,7 +200,7 @@ export const FLANGEDIMENSIONS = defineEntry({
     size: text<string>({ about: "Nominal size of the flange", example: '"6", "NPS 6", "6in" or "DN150"' }, (given) =>
       succeed(given),
     ),
-    class: flangeClass,
+    flangeClass,
   },
   answer: {
     kind: "record",
@@ -237,7 +237,7 @@ export const FLANGEDIMENSIONS = defineEntry({
       source: "ASME B16.5, Class 300, NPS 4: eight bolts of 3/4 in, read in a data book",
     },
   ],
-  run: ({ size, class: flangeClass }, { unitSet }) =>
+  run: ({ size, flangeClass }, { unitSet }) =>
     andThen(flangeDimensions({ size, flangeClass, system: ratingSystem(unitSet) }), (flange) =>
       succeed({
         outside: flange.outsideDiameter,

@@ -214,7 +214,7 @@ export const FUELCOST = defineEntry({
     hours: zeroDoubted(quantity("hours", { about: "Running time", example: "2000", range: "0 or more" })),
     fuelPrice: zeroDoubted(fuelPrice),
     specificConsumption: quantity("specificConsumption", {
-      about: "Fuel for each unit of energy delivered",
+      about: "Fuel for each unit of energy delivered near full load",
       example: '"215 g/kWh" or "0.36 lb/hp-h"',
       range: "180 to 400 g/kWh (0.296 to 0.658 lb/hp-h)",
       whenLeftOut: { value: null, shown: "usual for an engine of this power" },

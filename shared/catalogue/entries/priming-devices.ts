@@ -141,7 +141,7 @@ export const EDUCTORAIR = defineEntry({
       about: "Gauge pressure of the compressed air before the nozzle",
       range: "enough to choke it: 90 kPa (13 psi) at sea level",
     }),
-    airTemperature: zeroDoubted(
+    motiveTemperature: zeroDoubted(
       quantity("temperature", {
         about: "Temperature of the compressed air before the nozzle",
         whenLeftOut: { value: STANDARD_TEMPERATURE, shown: "59 °F (15 °C)" },
@@ -171,7 +171,7 @@ export const EDUCTORAIR = defineEntry({
       source: "trade table, from memory: an orifice of 1/4 in passes 104 ft³/min of standard air at 100 psi",
     },
   ],
-  run: ({ nozzleBore, motivePressure, airTemperature, altitude: above }) =>
+  run: ({ nozzleBore, motivePressure, motiveTemperature: airTemperature, altitude: above }) =>
     andThen(standardAtmosphere(above), (atmosphericPressure) =>
       andThen(
         eductorAir({ nozzleBore, motivePressure, airTemperature, atmosphericPressure }),

@@ -39,7 +39,7 @@ const trimRatio = quantity("ratio", {
   whenLeftOut: { value: 1, shown: "1, the impeller of the curve" },
 });
 const SG = quantity("ratio", {
-  about: "Specific gravity of the liquid, relative to 998.2 kg/m³; it changes power alone",
+  about: "Specific gravity of the liquid, relative to 998.2 kg/m³",
   example: "1.05",
   range: "above 0",
   whenLeftOut: { value: 1, shown: "1" },
@@ -205,7 +205,7 @@ export const OPERATINGPOINT = defineEntry({
     systemCurve,
     speedRatio,
     trimRatio,
-    pumps: quantity("ratio", {
+    numberOfPumps: quantity("ratio", {
       about: "How many equal pumps run",
       example: "2",
       range: "a whole number from 1 to 100",
@@ -256,7 +256,7 @@ export const OPERATINGPOINT = defineEntry({
       source: "by hand: 50 − 0.01 Q² meets 20 + 0.005 Q² at Q = √2000 L/s",
     },
   ],
-  run: ({ curve, systemCurve, speedRatio, trimRatio, pumps, arrangement }) =>
+  run: ({ curve, systemCurve, speedRatio, trimRatio, numberOfPumps: pumps, arrangement }) =>
     andThen(runningPump({ curve, speedRatio, trimRatio }), (pump) =>
       andThen(operatingPoint({ pump, system: systemCurve, pumps, arrangement }), (point) =>
         succeed({

@@ -32,7 +32,9 @@ export const RANKPUMPS = defineEntry({
       about: "Level at the destination less level at the source: liquid surfaces, or the centreline of a free outlet",
     }),
     suctionLine: lineOrNothing("The suction line, from the liquid to the pump"),
-    dischargeLine: lineOrNothing("The discharge line, from the pump to its outlet; one exit in the last row"),
+    dischargeLine: lineOrNothing(
+      "The discharge line, from the pump to its outlet; one exit in the last row, free or submerged alike",
+    ),
     liquid,
     temperature,
   },

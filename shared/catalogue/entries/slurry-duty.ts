@@ -121,10 +121,10 @@ export const SLURRYLINE = defineEntry({
   parameters: {
     flow: quantity("flow", { about: "Flow of the slurry", range: "at least 0" }),
     pipe: pipe("The pipe, at its largest true bore"),
-    particleSizeD50: medianSize("above 0, below the bore"),
+    d50: medianSize("above 0, below the bore"),
     solidsSG,
     solidsByVolume,
-    particleSizeD85: quantity("size", {
+    d85: quantity("size", {
       about: "Size that 85 % of the solids by weight are smaller than",
       example: '0.04, or "1 mm"',
       range: "at least d50",
@@ -165,7 +165,7 @@ export const SLURRYLINE = defineEntry({
       source: "Durand (1953) with F_L of Schiller & Herbich (1991), equation worked apart from this product",
     },
   ],
-  run: ({ particleSizeD50: particleSize, particleSizeD85: coarseSize, liquid: carrier, temperature: at, ...rest }) =>
+  run: ({ d50: particleSize, d85: coarseSize, liquid: carrier, temperature: at, ...rest }) =>
     andThen(carrier.at(at), (state) =>
       andThen(slurryLine({ ...rest, particleSize, coarseSize, liquid: state }), (run) =>
         succeed({
@@ -200,7 +200,7 @@ export const SLURRYDUTY = defineEntry({
     solidsByVolume,
     fines,
     impellerDiameter: quantity("size", {
-      about: "Outside diameter of the impeller; it brings a remark and does not enter the fit",
+      about: "Outside diameter of the impeller",
       example: '14, or "350 mm"',
       range: "50 mm to 5 m (2 in to 16 ft)",
       whenLeftOut: { value: null, shown: "no pump chosen yet" },
@@ -283,7 +283,7 @@ export const SLURRYCLASS = defineEntry({
       example: '14, or "350 mm"',
       range: "at least 0",
     }),
-    speed: quantity("speed", { about: "Running speed", range: "at least 0" }),
+    speed: quantity("speed", { about: "Speed of the pump", range: "at least 0" }),
   },
   answer: {
     kind: "table",

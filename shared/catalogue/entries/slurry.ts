@@ -83,7 +83,7 @@ export const DEPOSITIONVELOCITY = defineEntry({
   cites: depositionVelocityMethod.cites,
   parameters: {
     pipe: pipe("The pipe, at its largest true bore"),
-    particleSizeD50: medianSize("above 0, below the bore"),
+    d50: medianSize("above 0, below the bore"),
     solidsSG,
     solidsByVolume,
     liquid,
@@ -98,9 +98,9 @@ export const DEPOSITIONVELOCITY = defineEntry({
       source: `Durand (1953) with F_L of Schiller & Herbich (1991), ${REFERENCE_SLURRY}`,
     },
   ],
-  run: ({ pipe: { bore }, particleSizeD50, liquid: carrier, temperature: at, ...solids }) =>
+  run: ({ pipe: { bore }, d50, liquid: carrier, temperature: at, ...solids }) =>
     andThen(carrier.at(at), (state) =>
-      andThen(depositionVelocity({ ...solids, bore, particleSize: particleSizeD50, liquid: state }), ({ limiting }) =>
+      andThen(depositionVelocity({ ...solids, bore, particleSize: d50, liquid: state }), ({ limiting }) =>
         succeed(limiting),
       ),
     ),

@@ -21,7 +21,7 @@ const dischargeLine = lineOrNothing(
   "The discharge line, from the pump to its outlet; one exit in the last row, free or submerged alike",
 );
 const altitude = quantity("elevation", {
-  about: "Height of the site above sea level, which sets the pressure of the air",
+  about: "Height of the site above sea level; negative below it",
   whenLeftOut: { value: 0, shown: "0, sea level" },
 });
 const open = { value: 0, shown: "0, open to the air" };
@@ -39,7 +39,7 @@ export const TDH = defineEntry({
     suctionLine,
     dischargeLine,
     sourcePressure: quantity("gaugePressure", {
-      about: "Gauge pressure on the liquid at the source",
+      about: "Gauge pressure on the liquid at the source; negative for a vacuum",
       range: "no more vacuum than one standard atmosphere",
       whenLeftOut: open,
     }),
@@ -101,9 +101,9 @@ export const SYSTEMCURVE = defineEntry({
     staticHead,
     suctionLine,
     dischargeLine,
-    greatestFlow: quantity("flow", { about: "Flow of the last row of the table", range: "above 0" }),
-    points: quantity("ratio", {
-      about: "How many rows, zero and the greatest flow among them",
+    maximumFlow: quantity("flow", { about: "Flow of the last row of the table", range: "above 0" }),
+    numberOfPoints: quantity("ratio", {
+      about: "How many rows, zero and the maximum flow among them",
       example: "11",
       range: "a whole number from 2 to 200",
       whenLeftOut: { value: 11, shown: "11" },
@@ -142,12 +142,8 @@ export const SYSTEMCURVE = defineEntry({
       source: "energy equation with the Colebrook factor solved to 40 digits, worked apart from this product",
     },
   ],
-  run: ({ liquid, temperature, ...system }) =>
-    andThen(liquid.at(temperature), (state) =>
-      andThen(systemCurve({ ...system, liquid: state }), (curve) =>
-        succeed(curve.map(({ flow, head }) => ({ flow, head }))),
-      ),
-    ),
+  run: ({ maximumFlow: greatestFlow, numberOfPoints: points, liquid, temperature, ...system }) =>
+    andThen(liquid.at(temperature), (state) => systemCurve({ ...system, greatestFlow, points, liquid: state })),
 });
 
 export const NPSHA = defineEntry({
@@ -164,8 +160,8 @@ export const NPSHA = defineEntry({
     }),
     suctionLine,
     altitude,
-    surfacePressure: quantity("gaugePressure", {
-      about: "Gauge pressure on the liquid surface; negative for a vacuum",
+    sourcePressure: quantity("gaugePressure", {
+      about: "Gauge pressure on the liquid at the source; negative for a vacuum",
       range: "above absolute zero",
       whenLeftOut: open,
     }),
@@ -188,11 +184,12 @@ export const NPSHA = defineEntry({
       source: "Technical Paper 410, example 7-32 (the 6 ft lost in the line entered as a coefficient)",
     },
   ],
-  run: ({ liquid, temperature, altitude, ...suction }) =>
+  run: ({ sourcePressure: surfacePressure, liquid, temperature, altitude, ...suction }) =>
     andThen(standardAtmosphere(altitude), (atmosphericPressure) =>
       andThen(liquid.at(temperature), (state) =>
-        andThen(suctionState({ ...suction, atmosphericPressure, liquid: state }), ({ npshAvailable }) =>
-          succeed(npshAvailable),
+        andThen(
+          suctionState({ ...suction, surfacePressure, atmosphericPressure, liquid: state }),
+          ({ npshAvailable }) => succeed(npshAvailable),
         ),
       ),
     ),
@@ -209,7 +206,7 @@ export const MAXLIFT = defineEntry({
     flow,
     suctionLine,
     NPSHR: quantity("head", {
-      about: "NPSH the pump asks for at this flow (3 % head drop)",
+      about: "NPSH the pump requires at this flow (3 % head drop)",
       range: "0 or more",
     }),
     NPSHMargin: quantity("head", {

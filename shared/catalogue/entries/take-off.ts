@@ -37,8 +37,12 @@ const angle: SingleParameter<number | null> = {
       : bendAngle.read(cell, reading),
 };
 
-const specificGravity = (about: string): SingleParameter<number> =>
-  quantity("ratio", { about, example: "1.2", range: "above 0", whenLeftOut: { value: 1, shown: "1, water" } });
+const specificGravity = quantity("ratio", {
+  about: "Specific gravity of the liquid, relative to 998.2 kg/m³",
+  example: "1.2",
+  range: "above 0",
+  whenLeftOut: { value: 1, shown: "1, water" },
+});
 
 export const TAKEOFF = defineEntry({
   id: "TAKEOFF",
@@ -48,8 +52,10 @@ export const TAKEOFF = defineEntry({
     "Pipe by developed length and in pieces of stock length: steel, ductile iron, copper, PVC 20 ft (6 m), HDPE 40 ft (12 m), hose 20 ft (6 m), lay-flat and discharge hose as made up. Ordered with 5 % for cutting, HDPE 3 %. Flanged joints: the pump nozzle, each change of pipe, both ends of every valve, one end of foot valve, strainer and bellmouth; bends and tees are joined as the pipe is. Where the nominal size changes and no fitting of the line does it, a reducer is listed. Studs, nuts and gaskets of the class, ASME B16.5, with 10 % spare studs and 20 % spare gaskets, rounded up: common practice. Mass of plain pipe π (D − t) t ρ, steel 7850 kg/m³, and full of water at 20 °C. Nothing is priced. NOTES says what is not counted.",
   cites: takeOffCites,
   parameters: {
-    suctionLine: line("Suction line"),
-    dischargeLine: line("Discharge line"),
+    suctionLine: line("The suction line, from the liquid to the pump"),
+    dischargeLine: line(
+      "The discharge line, from the pump to its outlet; one exit in the last row, free or submerged alike",
+    ),
     flangeClass: classOrNothing,
   },
   answer: {
@@ -113,9 +119,9 @@ export const PIPEMASS = defineEntry({
   cites: massOfLengthMethod.cites,
   parameters: {
     pipe: pipe("Pipe or hose"),
-    specificGravity: specificGravity("SG of the contents"),
+    SG: specificGravity,
     length: quantity("length", {
-      about: "Length of pipe",
+      about: "Length of the pipe, fittings not counted",
       range: "0 or more",
       whenLeftOut: { value: null, shown: "1 ft or 1 m" },
     }),
@@ -145,9 +151,9 @@ export const PIPEMASS = defineEntry({
       source: "ASME B36.10M, NPS 12 STD: 49.61 lb/ft; water 0.3405 × 12² = 49.03 lb/ft by hand",
     },
   ],
-  run: ({ pipe, specificGravity, length }, { unitSet }) =>
+  run: ({ pipe, SG, length }, { unitSet }) =>
     andThen(
-      massOfLength({ pipe, specificGravity, length: length ?? UNIT_SETS[unitSet].length.factor }),
+      massOfLength({ pipe, specificGravity: SG, length: length ?? UNIT_SETS[unitSet].length.factor }),
       ({ empty, contents, full }) => succeed({ empty, contents, full }),
     ),
 });
@@ -174,7 +180,7 @@ export const BENDTHRUST = defineEntry({
         whenLeftOut: { value: null, shown: "momentum is left out" },
       }),
     ),
-    specificGravity: specificGravity("SG of the liquid"),
+    SG: specificGravity,
   },
   answer: { kind: "quantity", name: "thrust", quantity: "force" },
   examples: [
@@ -191,7 +197,7 @@ export const BENDTHRUST = defineEntry({
       source: "by hand: 2 × 1 MPa × π/4 × 0.3² m² × sin 22.5°",
     },
   ],
-  run: ({ specificGravity, ...inputs }) => thrust({ ...inputs, density: specificGravity * SPECIFIC_GRAVITY_REFERENCE }),
+  run: ({ SG, ...inputs }) => thrust({ ...inputs, density: SG * SPECIFIC_GRAVITY_REFERENCE }),
 });
 
 export const COLLAPSEPRESSURE = defineEntry({

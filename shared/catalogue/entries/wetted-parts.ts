@@ -1,13 +1,15 @@
-import { andThen, succeed } from "../../../src/basis/result.ts";
+import { andThen, type Finding, succeed } from "../../../src/basis/result.ts";
 import { constituentsNamed, NOTHING_ELSE } from "../../../src/material/constituent.ts";
 import { materialChoice } from "../../../src/material/material-choice.ts";
 import type { MaterialOption } from "../../../src/material/metal-choice.ts";
+import { PARTICLE_NAMES, type Particle, particleNamed } from "../../../src/material/particle.ts";
 import { RUBBER_LINING } from "../../../src/material/soft-parts.ts";
 import { CONSTITUENTS, type Constituent, wettedDutyMethod } from "../../../src/material/wetted-duty.ts";
+import { findingText } from "../../text/finding-text.ts";
 import { defineEntry } from "../entry.ts";
 import { quantity, text } from "../parameter.ts";
-import { dissolved, LIQUID_ON_METAL, NOT_STATED } from "../parameters/wetted-duty.ts";
-import { MATERIAL_COLUMNS, materialRows, RULES_IN_WORDS } from "./materials.ts";
+import { dissolved, NOT_STATED } from "../parameters/wetted-duty.ts";
+import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
 /** The kinds of wetted parts in the order they are listed. */
 type Kind = "metal" | "lining" | "elastomer" | "seal faces" | "dry parts";
@@ -16,11 +18,40 @@ export const WETTEDPARTS = defineEntry({
   id: "WETTEDPARTS",
   group: "Materials",
   summary: "Materials of every wetted part by kind, ranked for the liquid, its particles, oxidisers and make-up",
-  method: `${RULES_IN_WORDS} The rows are those of MATERIAL with their kind before them: metal, lining, elastomer, seal faces, dry parts. Particles larger than the free passage of the impeller are refused; hard ones, or of unknown hardness, above a third of it bring a caution. Rubber lines only below 6 mm, with care from 65 °C and not above 70 °C, without oil; particles above 75 mm break white iron. Oxidiser is the dose of free chlorine, chlorine dioxide or permanganate: above 5 mg/L it rules out 316. Make-up names what else is in the liquid, commas between: ${CONSTITUENTS.join(", ")}; or ${NOTHING_ELSE}. Hydrofluoric acid rules out every metal here; ammonia and hydrogen sulphide rule out bronze, hydrogen sulphide grey and white iron too.`,
+  method: `Rules of thumb of the trade, stated as such: pH 4 to 9 with soft solids under 5 % by weight is usually fine in ductile iron; hard solids from 5 %, or any above 20 %, ask for high-chrome white iron; brine and the ends of the pH scale for 316 or duplex. Screens: iron below pH 4 is not offered and below 6 with care, alkaline water to pH 11; white iron pH 5.5 to 12; cast 316 to 1000 mg/L of chloride at 25 °C and 300 mg/L at 50 °C, flowing and neutral, stress cracking above 60 °C; duplex of PREN about 32 to 38 in salt water cold and flowing only; aerated water above 60 °C with care, above 90 °C not judged. House choices: iron is brackish from 1000 and in salt water from 10 000 mg/L of chloride. Particles are hard where they are 1.2 times as hard as ductile iron, in Vickers. Where solids are few, fewer doubts and common use rank first; where they wear severely, hardness does, at the ends of the pH scale after 316 and duplex. Outside pH 6 to 9, or with a chemical named, no metal is judged without the temperature. What is not stated is not guessed: a verdict that hangs on it is “not judged” or “suits with care”, and NOTES lists what to ask. Ranks run within each kind: metals and lining, elastomers, seal faces; dry parts are left standard. Solids are in percent: 3 means 3 %. Hardness of the particles: soft, hard, a name such as sand or coal, Mohs 7, HV 1100; a bare number is Mohs up to 10 and Vickers from 20. List every wetted part and have the choice confirmed. Kinds: metal, lining, elastomer, seal faces, dry parts. Particles larger than the free passage of the impeller are refused; hard ones, or of unknown hardness, above a third of it bring a caution. Rubber lines only below 6 mm, with care from 65 °C and not above 70 °C, without oil; particles above 75 mm break white iron. Oxidiser is the dose of free chlorine, chlorine dioxide or permanganate: above 5 mg/L it rules out 316. Constituents name what else is in the liquid, commas between: ${CONSTITUENTS.join(", ")}; or ${NOTHING_ELSE}. Hydrofluoric acid rules out every metal here; ammonia and hydrogen sulphide rule out bronze, hydrogen sulphide grey and white iron too.`,
   cites: [...wettedDutyMethod.cites, { source: "iso-15156", at: "hardness and material limits for sour service" }],
   parameters: {
-    ...LIQUID_ON_METAL,
-    particleSize: quantity("size", {
+    pH: quantity("ratio", { about: "pH of the liquid", example: "7", range: "0 to 14" }),
+    maximumTemperature: zeroDoubted(
+      quantity("temperature", {
+        about: "Greatest temperature of the liquid",
+        example: '77, or "25 degC"',
+        whenLeftOut: NOT_STATED,
+      }),
+    ),
+    chlorides: dissolved({
+      about: "Chloride ion in the water",
+      example: '50, or "50 mg/L"',
+      range: "0 or more; sea water has some 19 000 mg/L",
+    }),
+    solidsByWeight: zeroDoubted(
+      quantity("percent", {
+        about: "Solids in percent of the weight of the slurry: 30 means 30 %",
+        example: "3",
+        range: "0 to below 70",
+        whenLeftOut: NOT_STATED,
+      }),
+    ),
+    hardness: text<Particle | null>(
+      {
+        about: "Hardness of the particles: soft, hard sand, quartz, Mohs 7 or HV 1100",
+        example: '"soft" or "hard sand"',
+        choices: PARTICLE_NAMES,
+        whenLeftOut: NOT_STATED,
+      },
+      particleNamed,
+    ),
+    maximumParticleSize: quantity("size", {
       about: "Size of the largest particles",
       range: "above 0, and no larger than the free passage",
       whenLeftOut: NOT_STATED,
@@ -35,7 +66,7 @@ export const WETTEDPARTS = defineEntry({
       example: '2, or "2 mg/L"',
       range: "0 or more",
     }),
-    makeUp: text<readonly Constituent[] | null>(
+    constituents: text<readonly Constituent[] | null>(
       {
         about: "What else is in the liquid, with commas between",
         example: `"caustic, ammonia" or "${NOTHING_ELSE}"`,
@@ -45,7 +76,19 @@ export const WETTEDPARTS = defineEntry({
       constituentsNamed,
     ),
   },
-  answer: { kind: "table", name: "wetted parts", columns: { kind: { name: "kind" }, ...MATERIAL_COLUMNS } },
+  answer: {
+    kind: "table",
+    name: "wetted parts",
+    columns: {
+      kind: { name: "kind" },
+      rank: { name: "rank" },
+      material: { name: "material" },
+      verdict: { name: "verdict" },
+      parts: { name: "parts" },
+      reasons: { name: "reasons" },
+      cautions: { name: "cautions" },
+    },
+  },
   examples: [
     {
       args: [7, 25, 50, 3, "soft", 5, 50, "0 mg/L", NOTHING_ELSE, "SI"],
@@ -60,18 +103,39 @@ export const WETTEDPARTS = defineEntry({
       source: "common practice, no source: solids above 20 % by weight",
     },
   ],
-  run: ({ solidsByWeight: solids, hardness: particle, freePassage: passage, ...liquid }, { unitSet }) =>
-    andThen(materialChoice({ ...liquid, solids, particle, passage }), ({ wetEnd, elastomers, sealFaces, dryParts }) => {
-      const rows = (options: readonly MaterialOption[], kind: Kind) =>
-        materialRows(options, unitSet).map((row) => ({
-          kind: row.material === RUBBER_LINING ? "lining" : kind,
-          ...row,
-        }));
-      return succeed([
-        ...rows(wetEnd, "metal"),
-        ...rows(elastomers, "elastomer"),
-        ...rows(sealFaces, "seal faces"),
-        ...rows([dryParts], "dry parts"),
-      ]);
-    }),
+  run: (
+    {
+      maximumTemperature: temperature,
+      solidsByWeight: solids,
+      hardness: particle,
+      maximumParticleSize: particleSize,
+      freePassage: passage,
+      constituents: makeUp,
+      ...liquid
+    },
+    { unitSet },
+  ) => {
+    const said = (findings: readonly Finding[]): string =>
+      findings.map((finding) => findingText(finding, unitSet)).join(" ");
+    const rows = (options: readonly MaterialOption[], kind: Kind) =>
+      options.map(({ material, verdict, parts, reasons, cautions }, i) => ({
+        kind: material === RUBBER_LINING ? "lining" : kind,
+        rank: i + 1,
+        material,
+        verdict,
+        parts,
+        reasons: said(reasons),
+        cautions: said(cautions),
+      }));
+    return andThen(
+      materialChoice({ ...liquid, temperature, solids, particle, particleSize, passage, makeUp }),
+      ({ wetEnd, elastomers, sealFaces, dryParts }) =>
+        succeed([
+          ...rows(wetEnd, "metal"),
+          ...rows(elastomers, "elastomer"),
+          ...rows(sealFaces, "seal faces"),
+          ...rows([dryParts], "dry parts"),
+        ]),
+    );
+  },
 });

@@ -3,7 +3,7 @@ import type { PressureMaterial } from "../../../src/tables/pressure-materials.ts
 import { type SingleParameter, text } from "../parameter.ts";
 
 /** Material of a casing or flange, by name or by specification. */
-export const pressureMaterial: SingleParameter<PressureMaterial> = text(
+export const flangeMaterial: SingleParameter<PressureMaterial> = text(
   {
     about:
       'Material of the flange: "ductile iron", "grey iron", "carbon steel", "316", "316L", "duplex", or by specification, such as "A536", "WCB", "CF8M", "EN-GJS-400-15"',

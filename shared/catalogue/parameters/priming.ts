@@ -15,7 +15,7 @@ export const suctionLift = zeroDoubted(
 );
 
 export const altitude = quantity("elevation", {
-  about: "Height of the site above sea level, which sets the pressure of the air",
+  about: "Height of the site above sea level; negative below it",
   whenLeftOut: { value: 0, shown: "0, sea level" },
 });
 

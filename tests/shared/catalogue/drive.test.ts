@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import { driveWords } from "../../../shared/text/words/drive.ts";
 import type { DriveFindings } from "../../../src/basis/finding-code.ts";
@@ -9,16 +8,6 @@ import { cell, numberIn, refusal, remarks } from "../../support/cells.ts";
 type Table = readonly (readonly (string | number)[])[];
 
 const KILOWATTS_OF_A_HORSEPOWER = 0.745699871582;
-
-// Order of the arguments: part of what is released, never changed.
-it.each([
-  ["MOTORSIZE", ["shaftPower", "serviceFactor", "series"]],
-  ["ENGINESITEPOWER", ["ratedPower", "altitude", "airTemperature", "aspiration"]],
-  ["DRIVEARRANGEMENT", ["driver", "shaftPower", "speed", "liquid", "temperature"]],
-  ["FUELRATE", ["shaftPower", "specificConsumption"]],
-])("%s takes its arguments in order", (id, keys) => {
-  expect(entryNamed(id)?.parameters.map(([key]) => key)).toEqual(keys);
-});
 
 describe("MOTORSIZE", () => {
   // Source: NEMA MG 1 Table 10-4; IEC 60072-1.

@@ -10,9 +10,9 @@ function outcomeOf(id: string, ...args: readonly Argument[]): ReturnType<typeof 
 
 /** The verdict of a material in a ranked list. */
 function verdictOf(material: RegExp, ...args: readonly Argument[]): unknown {
-  const outcome = outcomeOf("MATERIAL", ...args);
+  const outcome = outcomeOf("WETTEDPARTS", ...args);
   if (!outcome.ok) throw new Error(outcome.error.message);
-  return (outcome.value as readonly (readonly unknown[])[]).find(([, name]) => material.test(String(name)))?.[2];
+  return (outcome.value as readonly (readonly unknown[])[]).find(([, , name]) => material.test(String(name)))?.[3];
 }
 
 describe("a limit stated in °C", () => {
@@ -25,7 +25,7 @@ describe("a limit stated in °C", () => {
     "gives $material the same verdict at $fahrenheit °F as at $celsius °C",
     ({ fahrenheit, celsius, material, chlorides }) => {
       const us = verdictOf(material, 7, fahrenheit, chlorides, 0, "soft");
-      expect(us).toBe(verdictOf(material, 7, celsius, chlorides, 0, "soft", "SI"));
+      expect(us).toBe(verdictOf(material, 7, celsius, chlorides, 0, "soft", null, null, null, null, "SI"));
       expect(us).toMatch(/^suits/);
     },
   );
@@ -50,8 +50,8 @@ describe("a limit stated in °C", () => {
 
 describe("what is refused", () => {
   it.each([
-    { why: "materials colder than −30 °C", args: ["MATERIAL", 7, -31, 50, 0, "soft", "SI"] },
-    { why: "materials hotter than 300 °C", args: ["MATERIAL", 7, 301, 50, 0, "soft", "SI"] },
+    { why: "materials colder than −30 °C", args: ["WETTEDPARTS", 7, -31, 50, 0, "soft", null, null, null, null, "SI"] },
+    { why: "materials hotter than 300 °C", args: ["WETTEDPARTS", 7, 301, 50, 0, "soft", null, null, null, null, "SI"] },
     { why: "NPS 22, which ASME B16.5 does not have", args: ["FLANGERATING", "A395", "150 NPS 22", 100] },
     { why: "a number for a material group without its point", args: ["FLANGERATING", 22, 150, 100] },
     { why: "a least sheave of nothing", args: ["BELTDRIVE", 30, 1460, 200, 250, 0.8, 0, "SI"] },
@@ -62,7 +62,7 @@ describe("what is refused", () => {
   it.each([
     { why: "the sizes beside NPS 22", args: ["FLANGERATING", "A395", "150 NPS 24", 100] },
     { why: "a group with its point", args: ["FLANGERATING", 2.2, 150, 100] },
-    { why: "−30 and 300 °C", args: ["MATERIAL", 7, 300, 50, 0, "soft", "SI"] },
+    { why: "−30 and 300 °C", args: ["WETTEDPARTS", 7, 300, 50, 0, "soft", null, null, null, null, "SI"] },
   ])("but not $why", ({ args: [id, ...args] }) => {
     expect(outcomeOf(String(id), ...args).ok).toBe(true);
   });

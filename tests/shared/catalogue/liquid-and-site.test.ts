@@ -38,21 +38,6 @@ function refusal(id: string, ...args: readonly Argument[]): { readonly error: st
 }
 
 describe("arguments", () => {
-  it("follow the published grammar, in order", () => {
-    const signature = entries.map(({ id, parameters, unitless }) => {
-      const names = parameters.map(([key, parameter]) => ("fallback" in parameter ? `[${key}]` : key));
-      return `${id}(${[...names, ...(unitless ? [] : ["[units]"])].join(", ")})`;
-    });
-    expect(signature).toEqual([
-      "DENSITY(liquid, [temperature], [units])",
-      "VISCOSITY(liquid, [temperature], [units])",
-      "VAPORPRESSURE(liquid, [temperature], [units])",
-      "ATMOSPHERE([altitude], [units])",
-      "INUNITS(quantityText, unit)",
-      "LIQUIDS([units])",
-    ]);
-  });
-
   it("may leave out the temperature, which is then exactly 20 °C", () => {
     expect(value("DENSITY", "water")).toBe(value("DENSITY", "water", "20 degC"));
     expect(value("DENSITY", "water", null, "SI")).toBe(value("DENSITY", "water", 20, "SI"));

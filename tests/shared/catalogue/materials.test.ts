@@ -1,8 +1,7 @@
 import { readFileSync } from "node:fs";
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
-import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
-import { cell, numberIn, refusal, remarks } from "../../support/cells.ts";
+import { cell, numberIn, refusal } from "../../support/cells.ts";
 
 type Rows = readonly (readonly unknown[])[];
 
@@ -21,7 +20,7 @@ const caseOf = (id: string) => {
 
 const firstChoice = (inputs: Readonly<Record<string, number | string>>): Rows => {
   const keys = ["pH", "temp_C", "chloride_mg_L", "solids_wt_pct", "particle"];
-  return cell("MATERIAL", ...keys.map((key) => inputs[key] ?? null), "SI") as Rows;
+  return cell("WETTEDPARTS", ...keys.map((key) => inputs[key] ?? null), null, null, null, null, "SI") as Rows;
 };
 
 describe("published material cases", () => {
@@ -43,15 +42,15 @@ describe("published material cases", () => {
 
   it("O-M03: few soft solids", () => {
     const { inputs, expected } = caseOf("O-M03");
-    expect(firstChoice(inputs)[1]?.[1]).toBe(expected["first_choice"]);
+    expect(firstChoice(inputs)[1]?.[2]).toBe(expected["first_choice"]);
   });
 
   it("O-M04: many hard solids", () => {
     const { inputs, expected } = caseOf("O-M04");
-    const [, material, verdict, parts] = firstChoice(inputs)[1] ?? [];
+    const [, , material, verdict, parts] = firstChoice(inputs)[1] ?? [];
     expect(`${material} (${String(parts).split(":")[0]})`).toBe(expected["first_choice"]);
     expect(verdict).toBe("suits");
-    const said = String(firstChoice(inputs)[1]?.[5]).toLowerCase();
+    const said = String(firstChoice(inputs)[1]?.[6]).toLowerCase();
     for (const part of String(expected["note"]).split("; ")) expect(said).toContain(part);
   });
 
@@ -63,48 +62,6 @@ describe("published material cases", () => {
       expected["yield_ksi"],
       expected["elong_pct"],
     ]);
-  });
-});
-
-describe("MATERIAL", () => {
-  it("spills six plain columns with rank 1 first in each kind", () => {
-    const rows = cell("MATERIAL", 7, 68, 50, 3, "soft") as Rows;
-    expect(rows[0]).toEqual(["rank", "material", "verdict", "parts", "reasons", "cautions"]);
-    expect(rows.filter(([rank]) => rank === 1).map((row) => row[1])).toEqual([
-      "ductile iron",
-      "NBR (nitrile)",
-      "tungsten carbide on silicon carbide",
-      "standard material",
-    ]);
-    expect(rows).toHaveLength(1 + 11 + 5 + 3 + 1);
-  });
-
-  it("takes chlorides in ppm as mg/L, and says so", () => {
-    expect(remarks("MATERIAL", 7, 68, "50 ppm", 3, "soft")).toContain("caution chlorides-by-mass");
-    const [, first] = cell("MATERIAL", 7, "20 degC", "1001 ppm", 0) as Rows;
-    expect(first?.[1]).toBe("cast duplex CD4MCuN");
-  });
-
-  it("lists what is missing and does not guess", () => {
-    expect(remarks("MATERIAL", 7)).toContain("caution material-data-missing");
-    expect((cell("MATERIAL", 7) as Rows)[1]?.[2]).toBe("suits with care");
-    expect(remarks("MATERIAL", 7, 0, 0, 0).filter((one) => one === "caution zero-may-be-blank")).toHaveLength(3);
-    expect(remarks("MATERIAL", 7, 68, 50, 0.3, "soft")).toContain("caution percent-may-be-fraction");
-  });
-
-  it("speaks in the reader's units", () => {
-    expect(JSON.stringify(cell("MATERIAL", 7, 158, 50, 0))).toContain("140 °F");
-    expect(JSON.stringify(cell("MATERIAL", 7, 70, 50, 0, null, "SI"))).toContain("60 °C");
-  });
-
-  it.each([
-    ["no pH", [], /#VALUE! pH is left out/],
-    ["a pH of 15", [15], /#VALUE! pH must be at most 14; 15 was given/],
-    ["70 % of solids", [7, 68, 50, 70], /Solids by weight must be below 70 %; 70 % was given/],
-    ["unknown particles", [7, 68, 50, 3, "moonlight"], /#N\/A Hardness “moonlight” is not known/],
-    ["a hardness of 15", [7, 68, 50, 3, 15], /Hardness “15” is no hardness/],
-  ])("refuses %s", (_, args, words) => {
-    expect(refusal("MATERIAL", ...args)).toMatch(words);
   });
 });
 
@@ -126,7 +83,7 @@ describe("CASTINGPROPERTY", () => {
   });
 
   it.each([
-    ["an unknown material", ["unobtainium", "yield"], /#N\/A Material “unobtainium” is not known/],
+    ["an unknown material", ["unobtainium", "yield"], /#N\/A Casting “unobtainium” is not known/],
     ["an unknown property", ["DI", "colour"], /#VALUE! Property “colour” is not one of the choices/],
     ["what is not stated", ["HCWI", "yield"], /#VALUE! Yield strength of high-chrome white iron is not stated/],
     ["a strength of a composition", ["Cr 25", "yield"], /#VALUE! Property “yield strength” is not one/],
@@ -153,10 +110,4 @@ describe("CASTINGS", () => {
     expect(row("SI")[3]).toBeCloseTo(485, 9);
     expect(row("SI")[4]).toBeCloseTo(205, 9);
   });
-});
-
-it("keeps the order of arguments", () => {
-  const keys = (id: string) => entryNamed(id)?.parameters.map(([key]) => key);
-  expect(keys("MATERIAL")).toEqual(["pH", "temperature", "chlorides", "solidsByWeight", "hardness"]);
-  expect(keys("CASTINGPROPERTY")).toEqual(["material", "property"]);
 });

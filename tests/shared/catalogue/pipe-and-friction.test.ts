@@ -269,7 +269,7 @@ describe("PIPESIZE", () => {
   it.each([
     [[1e6, "sch40"], "#VALUE! No size of “sch40” meets the limits: the largest, 36in sch40, still runs at 343.2 ft/s"],
     [[500, "shc40"], "#N/A Family “shc40” is not known"],
-    [[500, "sch40", 0], "#VALUE! Max velocity must be above 0 ft/s"],
+    [[500, "sch40", 0], "#VALUE! Maximum velocity must be above 0 ft/s"],
     [[0, "sch40"], "#VALUE! Flow must be above 0 US gpm"],
   ])("refuses %j", (args, message) => expect(refusal("PIPESIZE", ...args)).toContain(message));
 });

@@ -30,10 +30,10 @@ describe("FLANGERATING", () => {
   });
 
   it.each([
-    ["unobtainium", 150, "#N/A Material “unobtainium” is not known; the nearest known: "],
-    ["304", 150, '#N/A Material “304” is not known; the nearest known: "304L" or "316".'],
-    ["WCB", 900, "#N/A Class “900” is not known; the nearest known: "],
-    ["WCB", true, "#VALUE! Class was given as TRUE"],
+    ["unobtainium", 150, "#N/A Flange material “unobtainium” is not known; the nearest known: "],
+    ["304", 150, '#N/A Flange material “304” is not known; the nearest known: "304L" or "316".'],
+    ["WCB", 900, "#N/A Flange class “900” is not known; the nearest known: "],
+    ["WCB", true, "#VALUE! Flange class was given as TRUE"],
     ["WCB", "PN16", "#VALUE! PN16 is no class of WCB flanges in ASME B16.5; use “Class 150” or “Class 300”."],
     [
       "grey iron",
@@ -41,7 +41,7 @@ describe("FLANGERATING", () => {
       "#VALUE! Class 150 is no class of grey iron flanges in ASME B16.1; use “Class 125” or “Class 250”.",
     ],
     ["A126 Class A", "125 NPS 16", "#VALUE! NPS 16 is outside the sizes for which ASME B16.1 rates Class 125"],
-    ["", 150, "#VALUE! Material is left out or blank"],
+    ["", 150, "#VALUE! Flange material is left out or blank"],
   ])("refuses %s in %s in words", (material, flangeClass, message) => {
     expect(refusal("FLANGERATING", material, flangeClass, 70)).toContain(message);
   });
@@ -123,7 +123,7 @@ describe("NOZZLEPRESSURE", () => {
 
   it.each([
     [[0, 100, 1, 1.5], "#VALUE! Stage must be a whole number"],
-    [[0, 0], "#VALUE! Shutoff head must be above 0 ft"],
+    [[0, 0], "#VALUE! Maximum head must be above 0 ft"],
     [["-20 psi", 100], "#VALUE! Suction pressure must be at least"],
     [[0, 100, 0], "#VALUE! SG must be above 0"],
   ])("refuses %o", (args, message) => {

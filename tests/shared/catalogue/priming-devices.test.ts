@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
 import { cell, numberIn, refusal, remarks } from "../../support/cells.ts";
 
 type Rows = readonly (readonly unknown[])[];
@@ -113,11 +112,4 @@ describe("EDUCTORAIR", () => {
   ])("refuses %s", (_, args, words) => {
     expect(refusal("EDUCTORAIR", ...args)).toMatch(words);
   });
-});
-
-it("keeps the order of arguments", () => {
-  const keys = (id: string) => entryNamed(id)?.parameters.map(([key]) => key);
-  expect(keys("PRIMINGLIFT")).toEqual(["airPumpCapacity", "NPSHLift", "altitude", "liquid", "temperature"]);
-  expect(keys("PRIMECURVE")).toEqual(keys("PRIMETIME"));
-  expect(keys("EDUCTORAIR")).toEqual(["nozzleBore", "motivePressure", "airTemperature", "altitude"]);
 });

@@ -1,7 +1,6 @@
 import { readFileSync } from "node:fs";
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
-import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
 import { motiveAir } from "../../../src/priming/eductor.ts";
 import { pumpDownTime } from "../../../src/priming/pump-down.ts";
 import { cell, numberIn, refusal, remarks } from "../../support/cells.ts";
@@ -180,18 +179,4 @@ describe("PRIMINGMETHODS", () => {
     expect(remarks("PRIMINGMETHODS", 15, LINE, 0.3)).toContain("caution percent-may-be-fraction");
     expect(remarks("PRIMINGMETHODS", 15, LINE, 3)).not.toContain("caution percent-may-be-fraction");
   });
-});
-
-it("keeps the order of arguments", () => {
-  const keys = (id: string) => entryNamed(id)?.parameters.map(([key]) => key);
-  expect(keys("PRIMETIME")).toEqual([
-    "suctionLine",
-    "suctionLift",
-    "airPumpCapacity",
-    "casingVolume",
-    "altitude",
-    "liquid",
-    "temperature",
-  ]);
-  expect(keys("PRIMINGMETHODS")).toEqual(["suctionLift", "suctionLine", "solids", "altitude", "liquid", "temperature"]);
 });

@@ -248,7 +248,7 @@ describe("OPERATINGPOINT", () => {
         [300, 20],
       ]),
     ).toMatch(/system curve ends at 300 US gpm/);
-    expect(refusal("OPERATINGPOINT", CURVE, SYSTEM, null, null, 1.5)).toMatch(/Pumps must be a whole number/);
+    expect(refusal("OPERATINGPOINT", CURVE, SYSTEM, null, null, 1.5)).toMatch(/Number of pumps must be a whole number/);
     expect(refusal("OPERATINGPOINT", CURVE, SYSTEM, null, null, 2, "abreast")).toMatch(
       /“parallel” or “series”|"parallel" or "series"/,
     );

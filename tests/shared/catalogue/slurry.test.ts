@@ -74,7 +74,7 @@ describe("concentrations in cells", () => {
       ["SLURRYDERATE", 350, 0.5, 1, 15, null, "SI"],
       /Solids SG must be above that of the liquid, 1/,
     ],
-    ["clay", ["SLURRYDERATE", 350, 0.0226, 2.65, 15, null, "SI"], /D50 of 0\.0226 mm is below 0\.0227 mm/],
+    ["clay", ["SLURRYDERATE", 350, 0.0226, 2.65, 15, null, "SI"], /d50 of 0\.0226 mm is below 0\.0227 mm/],
     ["mostly fines beside sand", ["SLURRYDERATE", 350, 0.5, 2.65, 15, 60, "SI"], /Fines of 60 % puts more than half/],
     // By hand: C_w = 0.4×2.65/1.66 = 0.638554, 0.0385×1.65×2.509434×0.638554×ln(8/0.0227) = 0.5970.
     ["a loss beyond what was measured", ["SLURRYDERATE", 350, 8, 2.65, 40, null, "SI"], /comes to 0\.403, below 0\.5/],

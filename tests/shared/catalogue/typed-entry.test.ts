@@ -15,14 +15,17 @@ describe("an entry keeps its types", () => {
 
   it("the keys of its arguments, and which may be left out", () => {
     expectTypeOf<ArgumentsOf<typeof FLANGECHECK, number>>().branded.toEqualTypeOf<{
-      readonly material: number;
-      readonly class: number;
+      readonly flangeMaterial: number;
+      readonly flangeClass: number;
       readonly pressure: number;
-      readonly temperature?: number;
+      readonly metalTemperature?: number;
     }>();
-    const bare = { size: 6, class: 150, pressure: 250, gasket: 1 } satisfies ArgumentsOf<typeof BOLTTORQUE, number>;
+    const bare = { size: 6, flangeClass: 150, pressure: 250, gasket: 1 } satisfies ArgumentsOf<
+      typeof BOLTTORQUE,
+      number
+    >;
     // @ts-expect-error the gasket must be stated
-    const lacking: ArgumentsOf<typeof BOLTTORQUE, number> = { size: 6, class: 150, pressure: 250 };
+    const lacking: ArgumentsOf<typeof BOLTTORQUE, number> = { size: 6, flangeClass: 150, pressure: 250 };
     // @ts-expect-error no such argument
     const misspelt: ArgumentsOf<typeof BOLTTORQUE, number> = { ...bare, nutfactor: 1 };
     expect([lacking, misspelt]).toHaveLength(2);

@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
 import type { Argument } from "../../../shared/cells/cell.ts";
 import { hardestLeast } from "../../../src/material/wear.ts";
 import { CASTINGS } from "../../../src/tables/materials-cast.ts";
@@ -50,30 +49,40 @@ describe("WETTEDPARTS", () => {
     ]);
     expect(rows.at(-1)?.slice(2, 4)).toEqual(["standard material", "left standard"]);
   });
+});
 
-  it("agrees row by row with MATERIAL where nothing more is given", () => {
-    const given = [7, 20, 50, 2, "soft"] as const;
-    const wide = cell("WETTEDPARTS", ...given, null, null, null, null, "SI") as Rows;
-    expect(wide.map((row) => row.slice(1))).toEqual(cell("MATERIAL", ...given, "SI"));
+describe("the first five arguments", () => {
+  it("takes chlorides in ppm as mg/L, and says so", () => {
+    expect(remarks("WETTEDPARTS", 7, 68, "50 ppm", 3, "soft")).toContain("caution chlorides-by-mass");
+    const [, first] = cell("WETTEDPARTS", 7, "20 degC", "1001 ppm", 0) as Rows;
+    expect(first?.[2]).toBe("cast duplex CD4MCuN");
   });
 
-  it("keeps the order of its arguments", () => {
-    expect(entryNamed("WETTEDPARTS")?.parameters.map(([key]) => key)).toEqual([
-      "pH",
-      "temperature",
-      "chlorides",
-      "solidsByWeight",
-      "hardness",
-      "particleSize",
-      "freePassage",
-      "oxidiser",
-      "makeUp",
-    ]);
+  it("lists what is missing and does not guess", () => {
+    expect(remarks("WETTEDPARTS", 7)).toContain("caution material-data-missing");
+    expect((cell("WETTEDPARTS", 7) as Rows)[1]?.[3]).toBe("suits with care");
+    expect(remarks("WETTEDPARTS", 7, 0, 0, 0).filter((one) => one === "caution zero-may-be-blank")).toHaveLength(3);
+    expect(remarks("WETTEDPARTS", 7, 68, 50, 0.3, "soft")).toContain("caution percent-may-be-fraction");
+  });
+
+  it("speaks in the reader's units", () => {
+    expect(JSON.stringify(cell("WETTEDPARTS", 7, 158, 50, 0))).toContain("140 °F");
+    expect(JSON.stringify(cell("WETTEDPARTS", 7, 70, 50, 0, null, null, null, null, null, "SI"))).toContain("60 °C");
+  });
+
+  it.each([
+    ["no pH", [], /#VALUE! pH is left out/],
+    ["a pH of 15", [15], /#VALUE! pH must be at most 14; 15 was given/],
+    ["70 % of solids", [7, 68, 50, 70], /Solids by weight must be below 70 %; 70 % was given/],
+    ["unknown particles", [7, 68, 50, 3, "moonlight"], /#N\/A Hardness “moonlight” is not known/],
+    ["a hardness of 15", [7, 68, 50, 3, 15], /Hardness “15” is no hardness/],
+  ])("refuses %s", (_, args, words) => {
+    expect(refusal("WETTEDPARTS", ...args)).toMatch(words);
   });
 });
 
 // Every limit here is common practice, no source, unless it says otherwise.
-describe("what the inputs beyond MATERIAL decide", () => {
+describe("what the further arguments decide", () => {
   it.each([
     ["5 mg/L of oxidiser leaves 316", CAST_316, { oxidiser: 5 }, "suits with care"],
     ["more than 5 mg/L rules 316 out", CAST_316, { oxidiser: 5.01 }, "not suited"],
@@ -187,12 +196,12 @@ describe("solids and what is missing", () => {
   });
 
   it.each([
-    ["particles beyond the passage", { particleSize: 51 }, /#VALUE! Particle size of 51 mm does not pass/],
+    ["particles beyond the passage", { particleSize: 51 }, /#VALUE! Maximum particle size of 51 mm does not pass/],
     ["70 % of solids", { solids: 70 }, /must be below 70 %; 70 % was given/],
     ["a pH above 14", { pH: 14.1 }, /pH must be at most 14/],
-    ["particles of no size", { particleSize: 0 }, /Particle size must be above 0/],
+    ["particles of no size", { particleSize: 0 }, /Maximum particle size must be above 0/],
     ["a negative oxidiser", { oxidiser: -1 }, /Oxidiser must be at least 0/],
-    ["what is not known", { makeUp: "moonlight" }, /#N\/A Make up “moonlight” is not known/],
+    ["what is not known", { makeUp: "moonlight" }, /#N\/A Constituents “moonlight” is not known/],
     ["nothing else beside something", { makeUp: "nothing else, oil" }, /give one of the two/],
   ] satisfies readonly (readonly [string, Change, RegExp])[])("refuses %s", (_, change, words) => {
     expect(refusal("WETTEDPARTS", ...argumentsOf(change))).toMatch(words);

@@ -59,13 +59,13 @@ describe("friction factor", () => {
   });
 
   it.each([
-    { why: "a Reynolds number of nothing", reynolds: 0, roughness: 0, say: ["error out-of-range reynolds"] },
-    { why: "an absurd Reynolds number", reynolds: 2e15, roughness: 0, say: ["error out-of-range reynolds"] },
+    { why: "a Reynolds number of nothing", reynolds: 0, roughness: 0, say: ["error out-of-range Reynolds number"] },
+    { why: "an absurd Reynolds number", reynolds: 2e15, roughness: 0, say: ["error out-of-range Reynolds number"] },
     {
       why: "the greatest Reynolds number",
       reynolds: 1e15,
       roughness: 0,
-      say: ["caution outside-usual-range reynolds"],
+      say: ["caution outside-usual-range Reynolds number"],
     },
     { why: "a negative roughness", reynolds: 1e5, roughness: -1e-9, say: ["error out-of-range relative roughness"] },
     { why: "walls that meet", reynolds: 1e5, roughness: 0.5, say: ["error out-of-range relative roughness"] },
@@ -80,7 +80,7 @@ describe("friction factor", () => {
     { why: "the start of the critical zone", reynolds: 2001, roughness: 0, say: ["caution critical-zone flow"] },
     { why: "the end of the critical zone", reynolds: 3999, roughness: 0, say: ["caution critical-zone flow"] },
     { why: "the start of turbulent flow", reynolds: 4000, roughness: 0, say: [] },
-    { why: "not a number", reynolds: Number.NaN, roughness: 0, say: ["error not-a-number reynolds"] },
+    { why: "not a number", reynolds: Number.NaN, roughness: 0, say: ["error not-a-number Reynolds number"] },
   ])("has its say on $why", ({ reynolds, roughness, say }) => {
     expect(remarks(reynolds, roughness)).toEqual(say);
   });

@@ -44,8 +44,8 @@ describe("pipe size", () => {
 
   it.each([
     { why: "no flow", change: { flow: 0 }, say: "out-of-range flow" },
-    { why: "a velocity of nothing", change: { maxVelocity: 0 }, say: "out-of-range max velocity" },
-    { why: "a gradient of nothing", change: { maxGradient: 0 }, say: "out-of-range max gradient" },
+    { why: "a velocity of nothing", change: { maxVelocity: 0 }, say: "out-of-range maximum velocity" },
+    { why: "a gradient of nothing", change: { maxGradient: 0 }, say: "out-of-range maximum gradient" },
   ])("refuses $why", ({ change, say }) => expect(size(change)).toBe(say));
 
   it("works on a family of the list", () => {
