@@ -37,8 +37,15 @@ function withoutWorkbookNames(spec: SheetSpec, { names }: ReadWorkbook): SheetSp
   };
 }
 
-/** The grid's workbook as the bytes of an .xlsx file with add-in formulas and their present answers. */
-export function fileOfWorkbook(grid: Grid, host: GridHost): Uint8Array {
+/** Says what is waited for; answers with false when the user would rather not wait. */
+export type Wait = (words: string, until: Promise<void>) => Promise<boolean>;
+
+/**
+ * The grid's workbook as the bytes of an .xlsx file with add-in formulas and their answers. Cells hold old answers
+ * until an edit is calculated, hence the wait; nothing comes of it where the user breaks it off.
+ */
+export async function fileOfWorkbook(grid: Grid, host: GridHost, wait: Wait): Promise<Uint8Array | undefined> {
+  while (!host.isSettled()) if (!(await wait("Waiting for the calculation to end …", host.settled()))) return undefined;
   return writeWorkbook({ sheets: gridSnapshot(grid, host), form: "add-in" });
 }
 

@@ -14,6 +14,7 @@ import { bareSheetName, changedFormula } from "./grid-formula.ts";
 import type { GridInside } from "./grid-inside.ts";
 import { cellContent, constantData, formulaChanges, gridRange, worksheetData } from "./grid-sheet.ts";
 import { gridStyle } from "./grid-style.ts";
+import { type Settling, settling } from "./settling.ts";
 
 /** A running grid, in the page or headless. */
 export interface Grid {
@@ -22,8 +23,11 @@ export interface Grid {
   readonly messages: CellMessages;
 }
 
-/** The grid as a sheet host, with what the workbench itself needs beside the port. */
-export interface GridHost extends SheetHost {
+/**
+ * The grid as a sheet host, with what the workbench itself needs beside the port. `read` answers once every edit has
+ * been calculated; whoever takes values in another way waits until all is settled.
+ */
+export interface GridHost extends SheetHost, Settling {
   readonly kind: "workbench";
   /** Adds several sheets that may refer to one another; all of them or none. Answers with the names used. */
   readonly addSheets: (specs: readonly SheetSpec[]) => Promise<readonly string[]>;
@@ -47,7 +51,8 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     if (open === null) throw new Error("no workbook is open");
     return open;
   };
-  const settled = (): Promise<void> => api.getFormula().onCalculationResultApplied(CALCULATION_TIMEOUT);
+  const calculations = settling(api);
+  const settled = (): Promise<void> => calculations.settled(CALCULATION_TIMEOUT);
 
   const styleId = (style: StyleSpec): string => {
     const key = JSON.stringify(style);
@@ -211,11 +216,13 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
       workbook()
         .getSheets()
         .map((sheet) => sheet.getSheetName()),
-    read: async (references) =>
-      references.map((reference) => {
+    read: async (references) => {
+      await settled();
+      return references.map((reference) => {
         const { sheet, box } = located(reference);
         return readBox(sheet, box);
-      }),
+      });
+    },
     write: async (values) => {
       const cells = Object.entries(values).map(([reference, value]) => ({ ...located(reference), value, reference }));
       for (const { box, reference } of cells) {
@@ -229,6 +236,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
       await settled();
     },
     onCalculated,
+    ...calculations,
     keptOf: (sheet) => {
       const { charts: drawn, print } = kept.get(sheet) ?? {};
       const book = workbook().getId();

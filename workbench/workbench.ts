@@ -1,6 +1,6 @@
 import "./workbench.css";
 import { mountPane } from "../taskpane/pane/pane.ts";
-import { ask } from "./ask.ts";
+import { ask, wait } from "./ask.ts";
 import { startDivider } from "./divider.ts";
 import { fileOfWorkbook, replaceWorkbook, sheetsOfFile } from "./files.ts";
 import type { GridHost } from "./grid-host.ts";
@@ -41,7 +41,7 @@ window.dutybook = { host };
 
 element("new").addEventListener("click", () => attempt("The new workbook could not be made", newWorkbook));
 element("open").addEventListener("click", () => fileInput.click());
-element("download").addEventListener("click", () => attempt("The file could not be written", async () => download()));
+element("download").addEventListener("click", () => attempt("The file could not be written", download));
 fileInput.addEventListener("change", () => {
   const file = fileInput.files?.[0];
   if (file !== undefined) attempt(`${file.name} could not be opened`, () => open(file));
@@ -80,8 +80,13 @@ async function open(file: File): Promise<void> {
   }
 }
 
-function download(): void {
-  const file = new Blob([fileOfWorkbook(grid, host) as Uint8Array<ArrayBuffer>], {
+async function download(): Promise<void> {
+  const bytes = await fileOfWorkbook(grid, host, wait);
+  if (bytes === undefined) {
+    strip.say("No file was written.");
+    return;
+  }
+  const file = new Blob([bytes as Uint8Array<ArrayBuffer>], {
     type: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
   });
   const link = document.createElement("a");

@@ -281,6 +281,51 @@ describe("the workbench page", () => {
     expect(watched.problems).toEqual([]);
   });
 
+  it("waits with a download until what was just typed is calculated, or writes none where the user will not wait", async () => {
+    await openWorkbench();
+    const sheet = await addSheet({
+      name: SHEET,
+      columns: [],
+      styles: {},
+      cells: [
+        { at: "A1", v: 300 },
+        { at: "B1", f: `DUTY.VELOCITY(A1,"${PIPE}")` },
+      ],
+    });
+    /** Types and presses the button at once; the answer is what the page then says. */
+    const typeAndDownload = (amount: number): Promise<string> =>
+      page.evaluate(
+        ([cell, typed]) => {
+          window.dutybook?.host.write({ [cell]: typed });
+          document.getElementById("download")?.click();
+          return document.querySelector("dialog.ask")?.textContent ?? "";
+        },
+        [`${sheet}!A1`, amount] as const,
+      );
+    const downloading = page.waitForEvent("download");
+    expect(await typeAndDownload(1200)).toMatch(/^Waiting for the calculation to end …Cancel$/);
+    const outcome = readWorkbook(new Uint8Array(readFileSync(await (await downloading).path())));
+    if (!outcome.ok) throw new Error(outcome.refusal.message);
+    const cells = outcome.workbook.sheets.map(toSheetSpec).at(-1)?.cells;
+    expect(cells?.find(({ at }) => at === "B1")?.cached).toBe(expected("VELOCITY", 1200, PIPE));
+    expect(await page.locator("dialog.ask").count()).toBe(0);
+
+    const downloads: string[] = [];
+    page.on("download", (download) => downloads.push(download.suggestedFilename()));
+    await page.evaluate(
+      ([cell]) => {
+        window.dutybook?.host.write({ [cell]: 900 });
+        document.getElementById("download")?.click();
+        document.querySelector<HTMLButtonElement>("dialog.ask button")?.click();
+      },
+      [`${sheet}!A1`] as const,
+    );
+    await expect.poll(strip).toContain("No file was written.");
+    expect(await one(`${sheet}!B1`)).toBe(expected("VELOCITY", 900, PIPE));
+    expect(downloads).toEqual([]);
+    expect(watched.problems).toEqual([]);
+  });
+
   it("says why a file cannot be opened, and keeps the workbook", async () => {
     await openWorkbench();
     await page.setInputFiles("#file", { name: "notes.xlsx", mimeType: "", buffer: Buffer.from("no workbook at all") });

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { CellSpec, SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { readWorkbook } from "../../shared/xlsx/read-workbook.ts";
 import { toSheetSpec } from "../../shared/xlsx/to-sheet-spec.ts";
-import { fileOfWorkbook, replaceWorkbook, sheetsOfFile } from "../../workbench/files.ts";
+import { fileOfWorkbook, replaceWorkbook, sheetsOfFile, type Wait } from "../../workbench/files.ts";
 import { gridSnapshot } from "../../workbench/grid-snapshot.ts";
 import { type HeadlessGrid, headlessGrid } from "../../workbench/headless.ts";
 
@@ -52,6 +52,11 @@ const spec: SheetSpec = {
   gridlines: false,
 };
 
+const patient: Wait = async (_words, until) => {
+  await until;
+  return true;
+};
+
 describe("a snapshot of the grid", () => {
   let grid: HeadlessGrid;
   beforeEach(async () => {
@@ -92,7 +97,7 @@ describe("a snapshot of the grid", () => {
   it("has the user's edits, and ranges moved by an inserted row", async () => {
     await grid.host.write({ "'It''s a duty'!flow": 20 });
     grid.api.getActiveWorkbook()?.getActiveSheet().insertRowsBefore(5, 1);
-    await grid.api.getFormula().onCalculationResultApplied(15_000);
+    await grid.host.settled();
     const sheet = gridSnapshot(grid, grid.host)[0];
     const cells = cellsByAddress(sheet);
     expect(cells.get("B2")).toMatchObject({ v: 20 });
@@ -105,7 +110,7 @@ describe("a snapshot of the grid", () => {
 
   it("comes back the same through a file", async () => {
     const before = gridSnapshot(grid, grid.host);
-    const bytes = fileOfWorkbook(grid, grid.host);
+    const bytes = (await fileOfWorkbook(grid, grid.host, patient)) as Uint8Array;
     const outcome = readWorkbook(bytes);
     if (!outcome.ok) throw new Error(outcome.refusal.message);
     expect(outcome.workbook.sheets.map(toSheetSpec)[0]?.cells.find(({ at }) => at === "B7")?.f).toBe(
