@@ -1,30 +1,32 @@
 import { defineConfig } from "vitest/config";
 
-// "unit" runs in Node alone; "slow" drives Chromium, LibreOffice and Python.
+const GRID = ["tests/workbench/**/*.test.ts", "tests/shared/catalogue/hostile.test.ts"];
+const SLOW = "tests/slow/**/*.test.ts";
+
+/**
+ * "unit" is quick and runs in Node alone; "grid" too, and takes longer: the workbench's grid, and hostile arguments for
+ * every function. "slow" drives Chromium, LibreOffice and Python.
+ */
 export default defineConfig({
   test: {
     projects: [
+      project("unit", ["tests/**/*.test.ts"], [SLOW, ...GRID]),
+      project("grid", GRID),
       {
         test: {
-          name: "unit",
-          setupFiles: ["tests/support/property-seed.ts"],
-          include: ["tests/**/*.test.ts"],
-          exclude: ["tests/slow/**"],
-          environment: "node",
-          testTimeout: 30_000,
-        },
-      },
-      {
-        test: {
-          name: "slow",
-          setupFiles: ["tests/support/property-seed.ts"],
-          include: ["tests/slow/**/*.test.ts"],
-          environment: "node",
-          testTimeout: 120_000,
-          hookTimeout: 180_000,
+          ...project("slow", [SLOW]).test,
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
           fileParallelism: false,
+          // Waits end with a state, and a busy machine comes to it late.
+          expect: { poll: { timeout: 60_000 } },
         },
       },
     ],
   },
 });
+
+function project(name: string, include: string[], exclude: string[] = []) {
+  const setupFiles = ["tests/support/property-seed.ts"];
+  return { test: { name, include, exclude, setupFiles, environment: "node" as const, testTimeout: 60_000 } };
+}

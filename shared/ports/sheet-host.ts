@@ -1,9 +1,9 @@
 import type { Cell, Scalar } from "../cells/cell.ts";
 import type { SheetSpec } from "./sheet-spec.ts";
 
-/** The few calls we need of whatever holds the cells: Excel, the workbench grid, a file. */
+/** The few calls we need of whatever holds the cells: Excel or the workbench grid. */
 export interface SheetHost {
-  readonly kind: "excel" | "workbench" | "file";
+  readonly kind: "excel" | "workbench";
   /**
    * Adds the sheet, whole, under its own name or the next free one, and answers with the name used when the host
    * has calculated it. An existing sheet is never touched; if a step fails, no half-written sheet stays.

@@ -64,13 +64,12 @@ async function fillLine(line: "suctionLine" | "dischargeLine"): Promise<void> {
 /** Presses the button that writes the sheet and waits for the tab that was not there before. */
 async function writeSheet(): Promise<string> {
   const before = new Set(await names());
+  const added = async (): Promise<string | undefined> => (await names()).find((name) => !before.has(name));
   await page.locator(".duty-pane button.write").click();
-  for (let i = 0; i < 100; i += 1) {
-    const added = (await names()).find((name) => !before.has(name));
-    if (added !== undefined && (await page.locator(".duty-pane").textContent())?.includes(`“${added}”`)) return added;
-    await page.waitForTimeout(200);
-  }
-  throw new Error("no sheet was written");
+  await expect.poll(added).toBeDefined();
+  const name = (await added()) as string;
+  await page.locator(".duty-pane", { hasText: `“${name}”` }).waitFor();
+  return name;
 }
 
 /** Holds the main results of a written sheet against the engine, for the duty given. */

@@ -12,14 +12,14 @@ import {
   textOf,
 } from "../support/pane-page.ts";
 
-/** A host that keeps what it is given, and can be told to refuse. */
+/** A host that keeps what it is given once it is told to, and can be told to refuse. */
 const ENTRY = `
   import { mountPane } from "./taskpane/pane/pane.ts";
   window.specs = [];
   const host = {
     kind: "workbench",
     addSheet: async (spec) => {
-      await new Promise((done) => setTimeout(done, 200));
+      await new Promise((done) => { window.finish = done; });
       if (window.refuse) throw new Error("The workbook is protected");
       window.specs.push(spec);
       return "Duty (2)";
@@ -36,6 +36,7 @@ declare global {
   interface Window {
     specs: { readonly name: string; readonly cells: readonly unknown[] }[];
     refuse: boolean;
+    finish: () => void;
   }
 }
 
@@ -284,8 +285,10 @@ describe("the calc sheet", () => {
     const page = await open({ width: 320 });
     await startFrom(page, 0);
     const button = page.locator("button.write");
+    const writing = page.locator("button.write", { hasText: /^\s*Writing the sheet …\s*$/ });
     await button.click();
-    expect(await textOf(button)).toBe("Writing the sheet …");
+    await writing.waitFor();
+    await page.evaluate(() => window.finish());
     await page.getByText("Written to “Duty (2)”.").waitFor();
     const spec = await page.evaluate(() => ({
       name: window.specs[0]?.name,
@@ -297,6 +300,8 @@ describe("the calc sheet", () => {
       window.refuse = true;
     });
     await button.click();
+    await writing.waitFor();
+    await page.evaluate(() => window.finish());
     await page.getByText("The workbook is protected. Nothing was changed in the workbook.").waitFor();
     await expectNoAxeViolations(page);
     await page.close();

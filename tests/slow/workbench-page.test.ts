@@ -5,6 +5,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { call } from "../../shared/catalogue/call.ts";
 import { entryNamed } from "../../shared/catalogue/catalogue.ts";
 import type { Argument, Cell } from "../../shared/cells/cell.ts";
+import { addressOf } from "../../shared/ports/a1.ts";
 import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { readWorkbook } from "../../shared/xlsx/read-workbook.ts";
 import { toSheetSpec } from "../../shared/xlsx/to-sheet-spec.ts";
@@ -55,17 +56,24 @@ async function emptySheet(): Promise<string> {
   return addSheet({ name: SHEET, columns: [], styles: {}, cells: [] });
 }
 
+/** Waits until the strip speaks of a cell: the grid has taken what was done before, and is ready for more. */
+async function isSelected(column: number, row: number): Promise<void> {
+  await expect.poll(() => page.locator("#strip b").textContent()).toBe(addressOf(row, column));
+}
+
 /** Clicks a cell of an empty sheet, scrolled to its start, as a user would. */
 async function select(column: number, row: number): Promise<void> {
   const canvas = await page.locator('#grid canvas[id*="sheet-main-canvas"]').boundingBox();
   if (canvas === null) throw new Error("the grid is not drawn");
   await page.mouse.click(canvas.x + 46 + column * 88 + 40, canvas.y + 20 + row * 20 + 10);
+  await isSelected(column, row);
 }
 
 async function type(column: number, row: number, text: string): Promise<void> {
   await select(column, row);
   await page.keyboard.type(text, { delay: 8 });
   await page.keyboard.press("Enter");
+  await isSelected(column, row + 1);
 }
 
 function expected(name: string, ...args: readonly Argument[]): unknown {
@@ -168,14 +176,13 @@ describe("cells typed into the workbench", () => {
     await expect.poll(() => one(`${sheet}!B2`)).toBe(13);
     expect((await read(`${sheet}!A1:A4`))[0]).toEqual([["=1+1"], ["-5"], ["@home"], ["+3"]]);
     expect(await one(`${sheet}!B1`)).toBe("=2+2");
-    // Opened and closed for editing, it stays text.
+    // Opened for editing and lengthened, it stays text.
     await select(0, 0);
     await page.keyboard.press("F2");
-    await page.waitForTimeout(300);
     await page.keyboard.press("End");
+    await page.keyboard.type("+1");
     await page.keyboard.press("Enter");
-    await page.waitForTimeout(500);
-    expect(await one(`${sheet}!A1`)).toBe("=1+1");
+    await expect.poll(() => one(`${sheet}!A1`)).toBe("=1+1+1");
     // A number typed over such a text is a number again.
     await type(0, 1, "7");
     await expect.poll(() => one(`${sheet}!A2`)).toBe(7);
@@ -201,7 +208,7 @@ describe("the workbench page", () => {
     expect(await one(`${sample}!A2`)).toContain("Invented example");
     const answers = (await read(`${sample}!B21:B26`, `${sample}!D21:D26`, `${sample}!B32:B39`)).flat(2);
     for (const answer of answers) expect(answer).toBeTypeOf("number");
-    await page.waitForTimeout(1000);
+    await page.waitForLoadState("networkidle");
     expect(watched.outside).toEqual([]);
     expect(watched.problems).toEqual([]);
     expect(await page.locator("link[rel=icon]").getAttribute("href")).toBeTruthy();
@@ -240,7 +247,7 @@ describe("the workbench page", () => {
     );
     expect(failure).toContain("not a cell address");
     await page.keyboard.press("Control+z");
-    await page.waitForTimeout(300);
+    await one(`${sample}!A1`);
     expect(await sheetNames()).toEqual(SAMPLES);
   });
 

@@ -5,6 +5,9 @@ import { type Browser, chromium, type Page } from "playwright-core";
 
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
 
+/** How long a page may take to come to a state, ms: a busy machine is no fault. */
+export const PATIENCE = 60_000;
+
 /** Starts the system's Chromium, which speaks to nobody by itself. */
 export function startChromium(): Promise<Browser> {
   return chromium.launch({
@@ -39,6 +42,7 @@ export async function watchedPage(
   size = { width: 1280, height: 800 },
 ): Promise<WatchedPage> {
   const page = await browser.newPage({ viewport: size, acceptDownloads: true });
+  page.setDefaultTimeout(PATIENCE);
   const outside: string[] = [];
   const problems: string[] = [];
   page.on("request", (request) => {

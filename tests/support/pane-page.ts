@@ -3,7 +3,7 @@ import { createRequire } from "node:module";
 import { build } from "esbuild";
 import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
 import { expect } from "vitest";
-import { startChromium } from "./browser.ts";
+import { PATIENCE, startChromium } from "./browser.ts";
 
 export const PANE_ADDRESS = "http://pane.test/";
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -60,7 +60,7 @@ async function openPane(
     acceptDownloads: true,
     ...context,
   });
-  page.setDefaultTimeout(10_000);
+  page.setDefaultTimeout(PATIENCE);
   page.on("pageerror", (error) => {
     throw error;
   });

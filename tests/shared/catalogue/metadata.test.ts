@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { CATALOGUE } from "../../../shared/catalogue/catalogue.ts";
 import { defineEntry, type Entry } from "../../../shared/catalogue/entry.ts";
-import { catalogueProblems, functionMetadata } from "../../../shared/catalogue/metadata.ts";
+import { functionMetadata } from "../../../shared/catalogue/metadata.ts";
 import { quantity } from "../../../shared/catalogue/parameter.ts";
+import { catalogueProblems } from "../../support/catalogue-problems.ts";
 import { REPEATING, SAMPLES } from "../../support/sample-entries.ts";
 
 const BASE = "https://localhost:3000/";

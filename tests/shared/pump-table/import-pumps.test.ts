@@ -7,8 +7,9 @@ import { INVENTED_CURVE_ROWS, INVENTED_PUMP_ROWS } from "../../../shared/pump-ta
 import { inventedPumps } from "../../../shared/pump-table/library/library.ts";
 import { addPumpSheets, pumpSheets } from "../../../shared/pump-table/pump-sheets.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
-import { fileHost } from "../../../shared/xlsx/file-host.ts";
+import { writeWorkbook } from "../../../shared/xlsx/write-workbook.ts";
 import type { Result } from "../../../src/basis/result.ts";
+import { keptSheets } from "../../support/kept-sheets.ts";
 
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 const file = (text: string, name = "pumps.csv"): PumpFile => ({ name, bytes: utf8(text) });
@@ -162,9 +163,7 @@ describe("an import of CSV", () => {
 
 describe("an import of .xlsx", () => {
   async function workbook(...sheets: readonly SheetSpec[]): Promise<PumpFile> {
-    const host = fileHost();
-    for (const sheet of sheets) await host.addSheet(sheet);
-    return { name: "pumps.xlsx", bytes: host.save("values") };
+    return { name: "pumps.xlsx", bytes: writeWorkbook({ sheets, form: "values" }) };
   }
 
   const NOTE = "Invented pumps.";
@@ -241,7 +240,7 @@ describe("an import of .xlsx", () => {
 
 describe("the sheets of an import", () => {
   it("stand beside what is there and overwrite nothing", async () => {
-    const host = fileHost();
+    const host = keptSheets();
     const mine: SheetSpec = { name: "Pumps", columns: [], styles: {}, cells: [{ at: "A1", v: "mine" }] };
     await host.addSheet(mine);
     const input = { ...imported(importPumps([file(SMALL)], "SI")), note: "From pumps.csv" };
@@ -251,7 +250,7 @@ describe("the sheets of an import", () => {
   });
 
   it("keep the figures and units of the file", async () => {
-    const host = fileHost();
+    const host = keptSheets();
     await addPumpSheets(host, { ...imported(importPumps([file(SMALL)], "US")), note: "From pumps.csv" });
     const [cells] = await host.read(["'Pump curves'!pump_table"]);
     expect(cells?.[0]?.slice(3, 5)).toEqual(["flow, m³/h", "head, m"]);

@@ -11,8 +11,8 @@ import {
 } from "../../../shared/tracing/curve-rows.ts";
 import { curveSheet } from "../../../shared/tracing/curve-sheet.ts";
 import { curveTableFindings } from "../../../shared/tracing/table-findings.ts";
-import { fileHost } from "../../../shared/xlsx/file-host.ts";
 import { UNIT_SETS } from "../../../src/basis/quantities.ts";
+import { keptSheets } from "../../support/kept-sheets.ts";
 
 const UNITS: RowUnits = {
   flow: "m³/h",
@@ -134,7 +134,7 @@ describe("rows handed out", () => {
       decimals: { flow: 1, head: 0 },
       notes: ["from a picture"],
     });
-    const host = fileHost();
+    const host = keptSheets();
     const name = await host.addSheet(spec);
     expect(name).toBe("Curves P-1");
     const [cells] = await host.read([`'${name}'!A1:H5`]);

@@ -1,6 +1,6 @@
-import { NAMESPACE } from "../../ports/namespace.ts";
-import { type Entry, GROUPS } from "../entry.ts";
-import { syntaxOf } from "./formula-text.ts";
+import { type Entry, GROUPS } from "../../shared/catalogue/entry.ts";
+import { syntaxOf } from "../../shared/catalogue/help/formula-text.ts";
+import { NAMESPACE } from "../../shared/ports/namespace.ts";
 
 /** docs/functions.md: every function with its arguments, for a reader of the project. */
 export function functionList(entries: readonly Entry[]): string {
@@ -13,5 +13,5 @@ export function functionList(entries: readonly Entry[]): string {
 }
 
 const PREFACE =
-  "Written from the catalogue by a test: `npx vitest run --project unit tests/shared/catalogue/function-list.test.ts -u` writes it anew. " +
+  "Written from the catalogue by `npm run docs`. " +
   "Arguments in brackets may be left out. The built add-in has a page for each function, with units, method, sources and a worked example.";
