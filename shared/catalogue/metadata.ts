@@ -1,6 +1,5 @@
 import { UNIT_SET_NAMES } from "../../src/basis/quantities.ts";
 import { unitsThatDo } from "../../src/basis/quantity-text.ts";
-import { NAMESPACE } from "../ports/namespace.ts";
 import { CATALOGUE } from "./catalogue.ts";
 import { type Entry, parameterName } from "./entry.ts";
 import type { Parameter } from "./parameter.ts";

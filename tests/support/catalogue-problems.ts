@@ -1,6 +1,6 @@
 import { CATALOGUE } from "../../shared/catalogue/catalogue.ts";
 import { type Entry, parameterName } from "../../shared/catalogue/entry.ts";
-import { NAMESPACE } from "../../shared/catalogue/namespace.ts";
+import { NAMESPACE } from "../../shared/ports/namespace.ts";
 
 /** Longest function or argument help, and longest name of an argument, that every Excel shows. */
 const LONGEST_DESCRIPTION = 255;
