@@ -49,6 +49,8 @@ export function startStrip(strip: HTMLElement, { api, inside, messages, host }: 
     selected = where;
     said = false;
     const [[[value] = []] = []] = await host.read([`${quotedSheetName(sheet.getSheetName())}!${address}`]);
+    // Another cell may have been selected while this one was read.
+    if (where !== selected) return;
     const lines: Line[] = [];
     if (isCellError(value)) {
       lines.push({ kind: "error", text: `${value.error}  ${value.message ?? ELSEWHERE}` });

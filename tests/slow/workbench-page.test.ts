@@ -11,7 +11,7 @@ import { readWorkbook } from "../../shared/xlsx/read-workbook.ts";
 import { toSheetSpec } from "../../shared/xlsx/to-sheet-spec.ts";
 import { serve } from "../../tools/serve.mjs";
 import { SAMPLE_SHEETS } from "../../workbench/sample-workbook.ts";
-import { builtPages, startChromium, type WatchedPage, watchedPage } from "../support/browser.ts";
+import { builtPages, PATIENCE, startChromium, type WatchedPage, watchedPage } from "../support/browser.ts";
 
 const SHEET = "Try";
 const SAMPLES = SAMPLE_SHEETS.map(({ name }) => name);
@@ -57,23 +57,30 @@ async function emptySheet(): Promise<string> {
 }
 
 /** Waits until the strip speaks of a cell: the grid has taken what was done before, and is ready for more. */
-async function isSelected(column: number, row: number): Promise<void> {
-  await expect.poll(() => page.locator("#strip b").textContent()).toBe(addressOf(row, column));
+async function selected(column: number, row: number, timeout = PATIENCE): Promise<void> {
+  await page.locator("#strip b").getByText(addressOf(row, column), { exact: true }).waitFor({ timeout });
 }
 
 /** Clicks a cell of an empty sheet, scrolled to its start, as a user would. */
 async function select(column: number, row: number): Promise<void> {
-  const canvas = await page.locator('#grid canvas[id*="sheet-main-canvas"]').boundingBox();
-  if (canvas === null) throw new Error("the grid is not drawn");
-  await page.mouse.click(canvas.x + 46 + column * 88 + 40, canvas.y + 20 + row * 20 + 10);
-  await isSelected(column, row);
+  // A grid that is busy drawing passes over a click; a user then clicks again.
+  const click = async (): Promise<boolean> => {
+    const canvas = await page.locator('#grid canvas[id*="sheet-main-canvas"]').boundingBox();
+    if (canvas === null) return false;
+    await page.mouse.click(canvas.x + 46 + column * 88 + 40, canvas.y + 20 + row * 20 + 10);
+    return selected(column, row, PATIENCE / 6).then(
+      () => true,
+      () => false,
+    );
+  };
+  await expect.poll(click).toBe(true);
 }
 
 async function type(column: number, row: number, text: string): Promise<void> {
   await select(column, row);
   await page.keyboard.type(text, { delay: 8 });
   await page.keyboard.press("Enter");
-  await isSelected(column, row + 1);
+  await selected(column, row + 1);
 }
 
 function expected(name: string, ...args: readonly Argument[]): unknown {
