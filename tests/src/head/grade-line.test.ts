@@ -89,6 +89,8 @@ describe("grade line", () => {
     { summit: 1, state: "below atmosphere", codes: [] },
     { summit: 6.9, state: "below atmosphere", codes: [] },
     // 7.0 m is the siphon limit; 30 kPa absolute is (101325 − 30000) / 9788.998 = 7.286241 m.
+    { summit: 6.99, state: "below atmosphere", codes: [] },
+    { summit: 7.01, state: "siphon too high", codes: ["caution siphon-too-high"] },
     { summit: 7.1, state: "siphon too high", codes: ["caution siphon-too-high"] },
     { summit: 7.28, state: "siphon too high", codes: ["caution siphon-too-high"] },
     { summit: 7.29, state: "air release", codes: ["caution air-release"] },
@@ -146,6 +148,12 @@ describe("grade line", () => {
     const leg = (flow: number) => codesOf(along([at(0, -1), at(5, 1), at(10, -9)], { flow, startHead: 0.5 }));
     expect(leg(0.0214)).toContain("caution falling-leg-part-full");
     expect(leg(0.0215)).not.toContain("caution falling-leg-part-full");
+  });
+
+  it("looks for a leg that falls on from the vacuum, not one that climbs to it", () => {
+    const climb = along([at(0, -1), at(5, 1), at(10, 1)], { flow: 0, startHead: 0 });
+    expect(pointsOf(climb).map(({ state }) => state)).toEqual(["", "below atmosphere", "below atmosphere"]);
+    expect(codesOf(climb)).not.toContain("caution falling-leg-part-full");
   });
 
   it("judges separation at absolute zero where no vapour pressure is stated, and says so", () => {

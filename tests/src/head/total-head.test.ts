@@ -96,6 +96,12 @@ describe("total head", () => {
     expect(codesOf(change)).toEqual([code]);
   });
 
+  it("doubts no head where nothing flows, and doubts one of just nothing where it does", () => {
+    const still = { staticHead: 0, suctionLine: [segmentOf(pipe, 0)], dischargeLine: [segmentOf(pipe, 0, exit)] };
+    expect(codesOf({ ...still, flow: 0 })).not.toContain("caution total-head-not-positive");
+    expect(codesOf({ ...still, dischargeLine: [], suctionLine: [] })).toContain("caution total-head-not-positive");
+  });
+
   it.each([
     ["suction at 2.4 m/s", 0.1696, []],
     // 6 m/s in 0.3 m is 0.42412 m³/s.

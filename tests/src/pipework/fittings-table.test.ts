@@ -80,6 +80,8 @@ describe("equivalent lengths", () => {
 
   it("take a measured bore for the size, with the cut midway between two bands", () => {
     expect(lengths("butterfly", pipeOf(8.99 * inch))).toBe(45);
+    // At the cut itself the longer holds.
+    expect(lengths("butterfly", pipeOf(9 * inch))).toBe(45);
     expect(lengths("butterfly", pipeOf(9.01 * inch))).toBe(35);
     expect(lengths("butterfly", pipeOf(15.01 * inch))).toBe(25);
   });

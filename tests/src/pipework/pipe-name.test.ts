@@ -187,23 +187,30 @@ describe("refusals", () => {
   });
 
   it.each([
-    ["ID 0 mm rough 0 mm", "bore of the pipe", "above"],
-    ["ID -3 mm rough 0.1 mm", "bore of the pipe", "above"],
-    ["ID 10.1 m rough 0.1 mm", "bore of the pipe", "at most"],
-    ["ID 100 mm rough -0.1 mm", "roughness of the pipe", "at least"],
-    ["ID 100 mm rough 50 mm", "roughness of the pipe", "below"],
-    ["OD 0 mm wall 1 mm steel", "outside diameter of the pipe", "above"],
-    ["OD 11 m wall 1 mm steel", "outside diameter of the pipe", "at most"],
-    ["OD 100 mm wall 0 mm steel", "wall of the pipe", "above"],
-    ["OD 100 mm wall 50 mm steel", "wall of the pipe", "below"],
-  ])("%s: %s is out of range", (text, subject, side) => {
+    ["ID 0 mm rough 0 mm", "bore of the pipe", "above", 0],
+    ["ID -3 mm rough 0.1 mm", "bore of the pipe", "above", 0],
+    ["ID 10.1 m rough 0.1 mm", "bore of the pipe", "at most", 10],
+    ["ID 100 mm rough -0.1 mm", "roughness of the pipe", "at least", 0],
+    ["ID 100 mm rough 50 mm", "roughness of the pipe", "below", 0.05],
+    ["OD 0 mm wall 1 mm steel", "outside diameter of the pipe", "above", 0],
+    ["OD 11 m wall 1 mm steel", "outside diameter of the pipe", "at most", 10],
+    ["OD 100 mm wall 0 mm steel", "wall of the pipe", "above", 0],
+    ["OD 100 mm wall 50 mm steel", "wall of the pipe", "below", 0.05],
+  ])("%s: %s is out of range, %s %f", (text, subject, side, value) => {
     const result = pipeNamed(text);
     expect(result.ok).toBe(false);
-    expect(result.findings[0]).toMatchObject({ code: "out-of-range", subject, limit: { side } });
+    expect(result.findings[0]).toMatchObject({ code: "out-of-range", subject, limit: { side, value } });
+  });
+
+  it("suggests the three nearest walls of a diameter and the pipe as measured", () => {
+    const { suggestions = [] } = pipeNamed("168.3x4.7 steel").findings[0] ?? {};
+    expect(suggestions.filter((name) => name.includes("EN10220"))).toHaveLength(3);
+    expect(suggestions).toHaveLength(4);
   });
 
   it.each([
     ["ID 10 m rough 0.1 mm"],
+    ["OD 10 m wall 10 mm steel"],
     ["ID 100 mm rough 0 mm"],
     ["ID 100 mm rough 49.9 mm"],
     ["OD 100 mm wall 49.9 mm steel"],

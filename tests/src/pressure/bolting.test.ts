@@ -112,6 +112,13 @@ describe("stud length", () => {
     expect(jointStudLength({ ...parts, step: 0 }).ok).toBe(false);
   });
 
+  it("of a length that is sold stays as it is", () => {
+    // 25 + 25 + 3 + 2 × 16 + 4 × 2 + 2 = 95, in binary a little more or less
+    const parts = { thicknesses: [0.025, 0.025], gasketThickness: 0.003, between: 0, boltDiameter: 0.016 } as const;
+    const length = jointStudLength({ ...parts, pitch: 0.002, tolerance: 0.002, step: STUD_STEPS.metric });
+    expect(good(length)).toBeCloseTo(0.095, 12);
+  });
+
   it("of a metric bolt comes up to 5 mm", () => {
     // 24 + 22 + 3 + 2 × 16 + 4 × 2 + 1.5 = 90.5, up to 95
     const length = jointStudLength({

@@ -152,6 +152,24 @@ describe("time to prime", () => {
     expect(codesOf({ runs, airPump: { ...AIR_PUMP, freeAir: 0.0201 } })).toEqual(["priming-front-fast"]);
     expect(timeOf({ runs, airPump: { ...AIR_PUMP, freeAir: 0.03 } }).frontSpeed).toBeCloseTo(3, 9);
   });
+
+  // By hand, the air balance at each end of one run of 10 m and 0.01 m², casing 0.02 m³, ρg = 9788.998 N/m³:
+  // u = p_a F / (ρg V r/L + A p_air). Dry, 8 m up: 1.22441 at the foot, 0.88101 at the top. Over a liquid of 20 kPa
+  // vapour, 5 m up: 0.0236 × 81325 / (587.340 + 813.25) = 1.37033 at the foot; at the top p = 52380.01,
+  // F = 0.0236/91325 × 42380.01 × 32380.01/52380.01 = 0.00677010, 685.98 / (97.890 + 323.800) = 1.62674.
+  it.each([
+    { rise: 8, vapourPressure: 0, speed: 1.22441 },
+    { rise: 5, vapourPressure: 20_000, speed: 1.62674 },
+  ])("is fastest at one end of a run that rises $rise m", ({ rise, vapourPressure, speed }) => {
+    const runs = [{ area: 0.01, length: 10, rise }];
+    expect(timeOf({ runs, casingVolume: 0.02, vapourPressure }).frontSpeed).toBeCloseTo(speed, 5);
+  });
+
+  it("does not see a run of no length, and refuses one that rises without length", () => {
+    const none = { area: AREA, length: 0, rise: 0 };
+    expect(timeOf({ runs: [none, ...base.runs] })).toEqual(timeOf());
+    expect(codesOf({ runs: [...base.runs, { ...none, rise: 1 }] })).toEqual(["priming-line-falls"]);
+  });
 });
 
 describe("what never primes", () => {

@@ -146,3 +146,8 @@ describe("solids in words", () => {
     expect(solidsNamed(text, "solids").findings[0]?.code).toBe(code);
   });
 });
+
+it("offers the common words for solids where nothing is near the word given", () => {
+  const { suggestions } = solidsNamed("xyzzyx", "solids").findings[0] ?? {};
+  expect(suggestions).toEqual(["a percent by weight", "clean", "rags", "sand"]);
+});

@@ -75,6 +75,20 @@ describe("the region of a duty", () => {
     expect(greatestPowerOnCurve).toBeCloseTo(23_000, 4);
   });
 
+  it("finds an NPSH margin that is least between two flows, to the flow itself", () => {
+    // Made so: NPSHR is 2 + 50 q, so the margin is 1 + 10 000 (q − 0.0431234)², least inside the region.
+    const npshAvailable = (q: number) => succeed(3 + 50 * q + 10_000 * (q - 0.0431234) ** 2);
+    const { leastNpshMargin } = value(dutyRegion({ ...WIDE, npshAvailable }));
+    expect(leastNpshMargin?.margin).toBeCloseTo(1, 8);
+    expect(leastNpshMargin?.flow).toBeCloseTo(0.0431234, 6);
+  });
+
+  it("looks for the least NPSH margin inside the region alone", () => {
+    // Made so: a margin of 100 q, least at the least flow, √(21.5 / 17 500) as above, and less yet below it.
+    const { leastNpshMargin } = value(dutyRegion({ ...WIDE, npshAvailable: (q) => succeed(2 + 150 * q) }));
+    expect(leastNpshMargin?.margin).toBeCloseTo(100 * Math.sqrt(21.5 / 17_500), 4);
+  });
+
   it("takes the NPSH available at the level that goes with each static head", () => {
     const lifts = { least: 0, normal: 1, greatest: 3 } as const;
     const { leastNpshMargin } = value(

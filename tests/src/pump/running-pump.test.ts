@@ -1,6 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { efficiencyAtFlow, headAtFlow, npshRequiredAtFlow, shaftPowerAtFlow } from "../../../src/pump/pump-reading.ts";
+import {
+  bestPointOf,
+  efficiencyAtFlow,
+  headAtFlow,
+  npshRequiredAtFlow,
+  shaftPowerAtFlow,
+} from "../../../src/pump/pump-reading.ts";
 import { runningPump } from "../../../src/pump/running-pump.ts";
 import { trimExponents } from "../../../src/pump/trim-exponents.ts";
 import { factsOf } from "../../support/facts.ts";
@@ -22,6 +28,15 @@ describe("another speed", () => {
     expect(value(headAtFlow(fast, 0.1))).toBeCloseTo(4 * 31, 12);
     expect(value(shaftPowerAtFlow(fast, 0.1, 998.2))).toBeCloseTo(8 * 18_970, 8);
     expect(value(efficiencyAtFlow(fast, 0.1))).toBe(0.8);
+  });
+
+  it("doubled takes the best point from 50 L/s at 31 m to 100 L/s at 124 m", () => {
+    const best = bestPointOf(running(FALLING, 2));
+    expect(best.ok && [best.value.flow, best.value.head, best.value.efficiency]).toEqual([
+      expect.closeTo(0.1, 9),
+      expect.closeTo(124, 9),
+      expect.closeTo(0.8, 9),
+    ]);
   });
 
   it("takes NPSHR up with the square and down with the power 1.5", () => {

@@ -170,9 +170,18 @@ describe("a pump that may be slowed, sped up or trimmed", () => {
     const trimmed = pumpOf("trimmed", [curveOf(rows, running)], { leastImpeller: 0.27 });
     const [ranked] = rank([trimmed], { flow: 0.09, system: systemOf(40.5) }).ranked;
     expect(ranked?.diameter).toBeCloseTo(0.27, 9);
+    const cut = ranked?.reasonsAgainst.find(({ code }) => code === "impeller-trimmed");
+    expect([cut?.found?.value, cut?.limit?.value]).toEqual([expect.closeTo(0.27, 9), 0.3]);
     const [deeper] = rank([trimmed], { flow: 0.08, system: systemOf(32) }).ranked;
     expect(deeper?.diameter).toBeGreaterThanOrEqual(0.27 - 1e-12);
     expect(deeper?.flow).toBeGreaterThan(0.08);
+  });
+
+  it("is trimmed where its speed is not known, and has no such reason where it is not", () => {
+    const trimmed = pumpOf("trimmed", [curveOf(rows, { diameter: 0.3 })], { leastImpeller: 0.27 });
+    expect(rank([trimmed], { flow: 0.09, system: systemOf(40.5) }).ranked[0]?.diameter).toBeCloseTo(0.27, 9);
+    const [whole] = rank([trimmed], { flow: 0.1, system: systemOf(50) }).ranked;
+    expect(whole?.reasonsAgainst.map(({ code }) => code)).not.toContain("impeller-trimmed");
   });
 
   it("is trimmed between two measured impellers by what was measured", () => {

@@ -87,6 +87,11 @@ describe("head and efficiency of a pump on slurry", () => {
       { fines: 0.6, particleSize: 7e-5 },
       [usual[0], "caution derating-fines-relief", usual[1]],
     ],
+    [
+      "mostly fines, d50 the greatest of them",
+      { fines: 0.6, particleSize: 7.5e-5 },
+      [usual[0], "caution derating-fines-relief", usual[1]],
+    ],
     ["10 mm", { particleSize: 0.01 }, usual],
     ["over 10 mm", { particleSize: 0.0101 }, ["warning outside-usual-range", ...usual]],
     ["0.0227 mm", { particleSize: 2.27e-5 }, ["caution derating-scatter"]],

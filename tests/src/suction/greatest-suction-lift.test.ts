@@ -18,6 +18,8 @@ const base: GreatestSuctionLiftInput = {
   liquid: COLD_WATER,
 };
 
+const layFlat = [segmentOf(pipeOf(0.2, 3e-5, { collapsible: true }), 8)];
+
 function liftOf(change: Partial<GreatestSuctionLiftInput>): number {
   const lift = greatestSuctionLift({ ...base, ...change });
   if (!lift.ok) throw new Error(JSON.stringify(lift.findings));
@@ -61,6 +63,27 @@ describe("greatest suction lift", () => {
     );
   });
 
+  // By hand: V = 0.03/(π 0.2²/4) = 0.954930 m/s, V²/2g = 0.0464935 m; 2339 + 9788.998 (3 + 1 − 0.0464935) = 41 039.9 Pa.
+  it("says how low the pressure at the inlet comes, absolute and as a vacuum in lay-flat hose", () => {
+    const { findings } = greatestSuctionLift(base);
+    expect(findings.find(({ code }) => code === "inlet-pressure-low")?.found?.value).toBeCloseTo(41_039.9, 0);
+    const [collapse] = greatestSuctionLift({ ...base, suctionLine: layFlat }).findings;
+    expect(collapse?.found?.value).toBeCloseTo(41_039.9 - 101_325, 0);
+  });
+
+  it("lets lay-flat hose be where the inlet is just at atmospheric pressure", () => {
+    const atmosphericPressure = 2339 + 998.2 * 9.80665 * 4;
+    const change = { flow: 0, suctionLine: layFlat };
+    expect(greatestSuctionLift({ ...base, ...change, atmosphericPressure }).ok).toBe(true);
+    expect(greatestSuctionLift({ ...base, ...change, atmosphericPressure: atmosphericPressure + 1 }).ok).toBe(false);
+  });
+
+  it("asks for no depth where the lift is just nothing", () => {
+    const npshRequired = (101_325 - 2339) / (998.2 * 9.80665);
+    expect(liftOf({ flow: 0, npshRequired, npshMargin: 0 })).toBe(0);
+    expect(codesOf({ flow: 0, npshRequired, npshMargin: 0 })).not.toContain("caution flooded-suction-needed");
+  });
+
   it("falls as the air thins", () => {
     expect(liftOf({ atmosphericPressure: 8e4 })).toBeLessThan(liftOf({}));
   });
@@ -96,7 +119,6 @@ describe("greatest suction lift", () => {
     expect(codesOf(change)).not.toContain("caution npsh-margin-small");
   });
 
-  const layFlat = [segmentOf(pipeOf(0.2, 3e-5, { collapsible: true }), 8)];
   it.each([
     [
       "a liquid without a vapour pressure",

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { gasRemarks } from "../../../src/suction/suction-practice.ts";
 import { type SuctionStateInput, suctionState } from "../../../src/suction/suction-state.ts";
 import { COLD_WATER, fittingOf, pipeOf, segmentOf } from "../../support/pipes.ts";
 
@@ -132,5 +133,14 @@ describe("NPSH available", () => {
     const state = suctionState({ ...base, ...change });
     expect(state.ok).toBe(false);
     expect(state.findings.map((finding) => finding.code)).toContain(code);
+  });
+
+  it("takes each limit itself as kept", () => {
+    // A surface at absolute zero is the emptiest there is; 7.6 m is the practical lift at sea level; 60 kPa keeps its air.
+    expect(suctionState({ ...base, ...noLoss, surfacePressure: -101_325 }).ok).toBe(true);
+    expect(codesOf({ ...noLoss, suctionLift: 7.6 })).not.toContain("caution lift-beyond-practice");
+    expect(codesOf({ ...noLoss, suctionLift: 7.600001 })).toContain("caution lift-beyond-practice");
+    expect(gasRemarks(60_000)).toEqual([]);
+    expect(gasRemarks(59_999.9)).toHaveLength(1);
   });
 });
