@@ -1,13 +1,13 @@
 import { type Quantity, UNIT_SETS, type UnitSetName } from "../../src/basis/quantities.ts";
-import { readNumber, readQuantity, splitAmount } from "../../src/basis/quantity-text.ts";
-import { andThen, type Result, succeed } from "../../src/basis/result.ts";
-import { toEngine } from "../../src/basis/units.ts";
+import { readNumber, splitAmount } from "../../src/basis/quantity-text.ts";
+import { type Result, succeed } from "../../src/basis/result.ts";
+import { amountOf } from "../cells/amount-cell.ts";
 
 /** Reads what was typed into a box: a plain number in the unit set, or a number with its own unit. Engine unit. */
 export function readAmount(typed: string, quantity: Quantity, units: UnitSetName, subject: string): Result<number> {
-  const parts = splitAmount(typed);
-  if (parts === undefined || parts.unit !== "") return readQuantity(typed, quantity, subject);
-  return andThen(readNumber(parts.number, subject), (value) => succeed(toEngine(value, UNIT_SETS[units][quantity])));
+  const read = amountOf(typed, quantity, UNIT_SETS[units][quantity], subject);
+  // A box holds nothing but text, so a number without a unit needs no remark.
+  return read.ok ? succeed(read.value) : read;
 }
 
 /** The number of a text that states no unit. */

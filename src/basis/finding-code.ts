@@ -14,6 +14,7 @@ export interface InputFindings {
   "left-out": null;
   "wrong-kind": null;
   "unit-missing": null;
+  "number-as-text": null;
   "unit-unknown": null;
   "unit-ambiguous": null;
   "unit-wrong-kind": null;

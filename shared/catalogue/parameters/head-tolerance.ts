@@ -1,6 +1,8 @@
 import { amount, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { headToleranceOf, UNSTATED_HEAD_TOLERANCE } from "../../../src/pressure/greatest-head.ts";
+import { withoutText } from "../../cells/amount-cell.ts";
 import { type OptionalParameter, quantity } from "../parameter.ts";
+import { fractionDoubted } from "./percent-not-fraction.ts";
 import { zeroDoubted } from "./zero-doubted.ts";
 
 const percent = quantity("percent", {
@@ -21,11 +23,9 @@ export const headTolerance: OptionalParameter<number | null> = {
   ...percent,
   read: (cell, reading): Result<number | null> => {
     const { name } = reading;
-    if (typeof cell === "number" && cell > 0 && cell < 1) {
-      const given = String(cell);
-      const suggestions = [`${Number((cell * 100).toPrecision(6))}`, `“${given} %”`];
-      return fail([{ code: "percent-as-fraction", severity: "error", subject: name, given, suggestions }]);
-    }
+    const bare = withoutText(cell);
+    const doubt = typeof bare === "number" ? fractionDoubted(bare, name) : undefined;
+    if (doubt !== undefined) return fail([doubt]);
     if (typeof cell !== "string") return percentDoubted.read(cell, reading);
     const ofGrade = headToleranceOf(cell);
     if (ofGrade === undefined) return percent.read(cell, reading);

@@ -1,4 +1,5 @@
 import { type Finding, fail, type Result } from "../../../src/basis/result.ts";
+import { withoutText } from "../../cells/amount-cell.ts";
 import type { SingleParameter } from "../parameter.ts";
 
 /**
@@ -9,7 +10,8 @@ export function percentNotFraction<P extends SingleParameter<number>>(percent: P
   return {
     ...percent,
     read: (cell, reading): Result<number> => {
-      const doubt = typeof cell === "number" ? fractionDoubted(cell, reading.name) : undefined;
+      const bare = withoutText(cell);
+      const doubt = typeof bare === "number" ? fractionDoubted(bare, reading.name) : undefined;
       return doubt === undefined ? percent.read(cell, reading) : fail([doubt]);
     },
   };

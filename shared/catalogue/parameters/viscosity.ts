@@ -1,6 +1,7 @@
 import { readWrittenAmount } from "../../../src/basis/quantity-text.ts";
-import { fail, type Result, succeed } from "../../../src/basis/result.ts";
+import { andThen, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { toEngine } from "../../../src/basis/units.ts";
+import { amountOf, withoutText } from "../../cells/amount-cell.ts";
 import { wrongKind } from "../../cells/refused-cell.ts";
 import type { SingleParameter } from "../parameter.ts";
 
@@ -20,7 +21,11 @@ export const viscosity: SingleParameter<StatedViscosity> = {
   example: `"120 cSt"`,
   range: "above 0; 1 to 4000 cSt is what the method was made for",
   read: (cell, { name, units }): Result<StatedViscosity> => {
-    if (typeof cell === "number") return succeed({ kind: "dynamic", value: cell * units.dynamicViscosity.factor });
+    if (typeof withoutText(cell) === "number") {
+      return andThen(amountOf(cell, "dynamicViscosity", units.dynamicViscosity, name), (value) =>
+        succeed({ kind: "dynamic", value }),
+      );
+    }
     if (typeof cell !== "string") return wrongKind(name, cell, `a number or a text such as ${EXAMPLE}`);
     const read = readWrittenAmount(cell, name, EXAMPLE);
     if (!read.ok) return read;

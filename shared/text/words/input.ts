@@ -12,6 +12,8 @@ export const inputWords: WordsOf<keyof InputFindings> = {
   "wrong-kind": (f, say) => `${f.subject} was given as ${f.given}; give ${say.suggestions()}`,
   "unit-missing": (f, say) =>
     `${f.subject} is the text “${f.given}” without a unit; add one, such as ${say.suggestions()}`,
+  "number-as-text": (f, say) =>
+    `${f.subject} is the text “${f.given}” without a unit; it was read as ${say.amount(f.found)}`,
   "unit-unknown": (f, say) => `${f.subject} has the unit “${f.given}”, which is not known; use ${say.suggestions()}`,
   "unit-ambiguous": (f, say) => `${f.subject}: “${f.given}” can mean several units; write ${say.suggestions()}`,
   "unit-wrong-kind": (f, say) =>

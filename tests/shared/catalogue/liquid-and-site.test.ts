@@ -57,7 +57,7 @@ describe("arguments", () => {
     { why: "a description that lacks a figure", args: ["SG 1.1"], error: "#VALUE!", words: "viscosity" },
     { why: "ice", args: ["water", 20], error: "#VALUE!", words: "freezes at 32 °F" },
     { why: "ice, told in SI", args: ["water", -5, "SI"], error: "#VALUE!", words: "freezes at 0 °C" },
-    { why: "a temperature with no unit", args: ["water", "60"], error: "#VALUE!", words: "without a unit" },
+    { why: "a number in a text in two ways", args: ["water", "1,200"], error: "#VALUE!", words: "two ways" },
     { why: "a temperature difference", args: ["water", "60 K difference"], error: "#VALUE!", words: "another kind" },
     { why: "an unknown unit set", args: ["water", 60, "UK"], error: "#VALUE!", words: '"METRIC"' },
     { why: "a truth value", args: [true], error: "#VALUE!", words: "TRUE" },

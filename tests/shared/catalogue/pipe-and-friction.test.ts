@@ -65,8 +65,20 @@ describe("FRICTIONHEAD", () => {
     [[500, "6in sch41", 100], "#N/A Pipe “6in sch41” is not known"],
     [[500, "6in sch40", 100, "beer"], "#N/A Liquid “beer” is not known"],
     [[null, "6in sch40", 100], "#VALUE! Flow is left out or blank"],
-    [["500", "6in sch40", 100], "#VALUE! Flow is the text “500” without a unit"],
   ])("refuses %j", (args, message) => expect(refusal("FRICTIONHEAD", ...args)).toContain(message));
+
+  it("reads a number stored as text in the unit set, and says so", () => {
+    const asText = ["500", "6in sch40", " 1,200.0 "] as const;
+    expect(numberIn("FRICTIONHEAD", ...asText)).toBe(numberIn("FRICTIONHEAD", 500, "6in sch40", 1200));
+    expect(numberIn("FRICTIONHEAD", ...asText, null, null, "SI")).toBe(
+      numberIn("FRICTIONHEAD", "500 L/s", "6in sch40", "1200 m", null, null, "SI"),
+    );
+    expect(remarks("FRICTIONHEAD", ...asText).filter((one) => one === "caution number-as-text")).toHaveLength(2);
+    expect(remarks("FRICTIONHEAD", "500 gpm", "6in sch40", 1200)).not.toContain("caution number-as-text");
+    expect(cell("NOTES", "FRICTIONHEAD", ...asText)).toContain(
+      "Flow is the text “500” without a unit; it was read as 500 US gpm.",
+    );
+  });
 });
 
 describe("FITTINGHEAD", () => {

@@ -96,6 +96,7 @@ describe("fuel in cells", () => {
     expect(refusal("FUELCOST", 100, 1000, "3.90")).toMatch(/Fuel price is the text “3.90” without a unit; add one/);
     expect(refusal("FUELCOST", 100, 1000, "3.90 per kg")).toMatch(/“kg”, which is not known; use “3.90 per US gal”/);
     expect(refusal("FUELCOST", 100, 1000, 4, null, 0.8)).toMatch(/Load factor is a percentage/);
+    expect(refusal("FUELCOST", 100, 1000, 4, null, "0.8")).toMatch(/Load factor is a percentage/);
     expect(remarks("FUELCOST", 100, 1000, 0, "0.38 lb/hp-h")).toEqual(["caution zero-may-be-blank"]);
   });
 });

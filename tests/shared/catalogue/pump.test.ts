@@ -308,7 +308,8 @@ describe("VISCOUSCURVE", () => {
     expect(refusal("VISCOUSCURVE", CURVE, 1750, "90 ft")).toMatch(
       /Viscosity was given as “90 ft”, a unit of another kind/,
     );
-    expect(refusal("VISCOUSCURVE", CURVE, 1750, "90")).toMatch(/without a unit/);
+    expect(best("90", 0.9)).toBe(best(90, 0.9));
+    expect(remarks("VISCOUSCURVE", CURVE, 1750, "90")).toContain("caution number-as-text");
   });
 
   it("leaves power at shutoff empty and the shutoff head alone", () => {
