@@ -7,14 +7,14 @@ import { slurryDuty, slurryDutyMethod } from "../../../src/slurry/slurry-duty.ts
 import { slurryFlow, slurryFlowMethod } from "../../../src/slurry/slurry-flow.ts";
 import { slurryLine, slurryLineMethod } from "../../../src/slurry/slurry-line.ts";
 import { defineEntry } from "../entry.ts";
-import { choice, quantity, type SingleParameter } from "../parameter.ts";
+import { choice, type OptionalParameter, quantity, type SingleParameter } from "../parameter.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { pipe } from "../parameters/pipe.ts";
 import { fines, medianSize, solidsByVolume, solidsSG } from "../parameters/solids.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
 /** A parameter that may stay unknown. */
-function unknown(parameter: SingleParameter<number>): SingleParameter<number | null> {
+function unknown(parameter: SingleParameter<number>): OptionalParameter<number | null> {
   return { ...parameter, fallback: null, whenLeftOut: "not known; found from the others" };
 }
 
