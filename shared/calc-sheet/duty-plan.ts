@@ -1,64 +1,62 @@
 import type { Duty, DutyPump } from "../duty/duty.ts";
-import type { CalcSheetPlan, PlanItem } from "./plan.ts";
+import { FIELD_KEYS, FIELDS, type FieldKey, fieldsOf, withoutUse } from "../duty/fields.ts";
+import { type PackageSection, placed } from "./package-section.ts";
+import { type CalcSheetPlan, type PlanItem, statement } from "./plan.ts";
 import { basis, titleBlock } from "./sections/basis.ts";
-import { bolting } from "./sections/bolting.ts";
+import { boltingSection } from "./sections/bolting.ts";
 import { cautions } from "./sections/cautions.ts";
 import { drawnCurves } from "./sections/drawn-curves.ts";
-import { drive } from "./sections/drive.ts";
+import { driveSection } from "./sections/drive.ts";
 import { acceptance, dutyRegion } from "./sections/duty-region.ts";
-import { estimate } from "./sections/estimate.ts";
+import { estimateSection } from "./sections/estimate.ts";
 import { headBuildUp } from "./sections/head.ts";
 import { lineTable } from "./sections/lines.ts";
 import { liquidAndSite } from "./sections/liquid.ts";
-import { materials } from "./sections/materials.ts";
+import { materialsSection } from "./sections/materials.ts";
 import { npshBuildUp } from "./sections/npsh.ts";
 import { operatingPoint } from "./sections/operating-point.ts";
-import { pressureAndFlanges } from "./sections/pressure.ts";
-import { priming } from "./sections/priming.ts";
+import { pressureSection } from "./sections/pressure.ts";
+import { primingSection } from "./sections/priming.ts";
 import { chosenPump, pumpCurveTable, rangeToCover } from "./sections/pump.ts";
 import { findings, references } from "./sections/remarks.ts";
-import { slurry } from "./sections/slurry.ts";
+import { slurrySection } from "./sections/slurry.ts";
 import { systemCases } from "./sections/system-cases.ts";
 import { systemCurve } from "./sections/system-curve.ts";
 
+/** What turns the pump into a package, in the order of the sheet and of the pane; each part where enough is stated. */
+export const PACKAGE_SECTIONS: readonly PackageSection[] = [
+  slurrySection,
+  pressureSection,
+  boltingSection,
+  driveSection,
+  primingSection,
+  materialsSection,
+  estimateSection,
+];
+
 /** The calc sheet of a duty: the whole calculation, said once, in reading order. */
 export function dutyPlan(duty: Duty): CalcSheetPlan {
-  const worked: readonly PlanItem[] = [
+  const worked = onceStated([
     ...titleBlock(duty),
     ...basis(duty),
     ...liquidAndSite,
-    ...lineTable(duty, "suctionLine", "Suction line"),
-    ...lineTable(duty, "dischargeLine", "Discharge line"),
+    ...lineTable(duty, "suctionLine"),
+    ...lineTable(duty, "dischargeLine"),
     ...headBuildUp(duty.unitSet),
     ...npshBuildUp(duty),
     ...systemCurve(duty.unitSet),
     ...(duty.pump === undefined ? [] : pumpOnTheDuty(duty, duty.pump)),
-    ...slurry(duty),
-    ...packageRoundThePump(duty),
+    ...PACKAGE_SECTIONS.flatMap((section) => placed(section, duty)),
     ...findings(duty),
-  ];
+  ]);
   const { item, project } = duty.texts;
   const subject = item.trim() || project.trim();
   return {
     sheetName: subject === "" ? "Duty" : `Duty ${subject}`,
     title: duty.pump === undefined ? "Pump duty: total head and suction" : "Pump duty: total head, suction and pump",
     unitSet: duty.unitSet,
-    items: [...worked, ...references(worked, duty), ...cautions(duty)],
+    items: [...worked, ...notUsed(duty, worked), ...references(worked, duty), ...cautions(duty)],
   };
-}
-
-/** What turns the pump into a package; each part only where enough is stated for it. */
-function packageRoundThePump(duty: Duty): readonly PlanItem[] {
-  const pressure = duty.pump === undefined ? [] : pressureAndFlanges(duty, duty.pump);
-  const bolts = bolting(duty, pressure);
-  return [
-    ...pressure,
-    ...bolts,
-    ...(duty.pump === undefined ? [] : drive(duty, duty.pump)),
-    ...priming(duty),
-    ...materials(duty),
-    ...estimate(duty, [...pressure, ...bolts]),
-  ];
 }
 
 /** The chosen pump against all that was worked out above. */
@@ -73,4 +71,56 @@ function pumpOnTheDuty(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...dutyRegion(duty, pump),
     ...acceptance(duty, pump),
   ];
+}
+
+/** An input that several sections rest on stands in the first of them. */
+function onceStated(items: readonly PlanItem[]): readonly PlanItem[] {
+  const stands = new Set<string>();
+  return items.filter((item) => {
+    if (item.kind !== "input") return true;
+    if (stands.has(item.key)) return false;
+    stands.add(item.key);
+    return true;
+  });
+}
+
+/** A box that was filled and that nothing on the sheet rests on, with the reason. */
+export interface NotUsed {
+  readonly key: FieldKey;
+  /** A sentence. */
+  readonly reason: string;
+}
+
+/** Boxes that were filled for nothing: none disappears in silence. */
+export function fieldsNotUsed(duty: Duty, items: readonly PlanItem[]): readonly NotUsed[] {
+  const stands = new Set(items.flatMap((item) => (item.kind === "input" ? [item.of ?? item.key] : [])));
+  // A plain text goes in words beside what it speaks of.
+  const isFigure = (key: FieldKey): boolean => FIELDS[key].kind !== "text";
+  return FIELD_KEYS.filter((key) => duty.state[key] === "stated" && isFigure(key) && !stands.has(key)).map((key) => {
+    const reason = withoutUse(key, duty.texts) ?? REASONS.find(({ fields }) => fields.includes(key))?.reason ?? "";
+    return { key, reason: sentence(reason) };
+  });
+}
+
+/** Why the boxes of a step may have no use. */
+const REASONS: readonly { readonly fields: readonly FieldKey[]; readonly reason: string }[] = [
+  { fields: fieldsOf("suction"), reason: "no NPSH required is stated, and no pump chosen whose curve gives one" },
+  { fields: fieldsOf("range"), reason: "choose a pump: the range is that of its operating point" },
+  {
+    fields: fieldsOf("estimate"),
+    reason:
+      "state what goes with it: hours and a chosen pump for energy and fuel, a direct cost and a margin for a price, years and a discount rate for the cost of a life",
+  },
+  ...PACKAGE_SECTIONS.map(({ id, missing }) => ({ fields: fieldsOf(id), reason: missing })),
+];
+
+function sentence(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? "" : "."}`;
+}
+
+function notUsed(duty: Duty, items: readonly PlanItem[]): readonly PlanItem[] {
+  const found = fieldsNotUsed(duty, items);
+  if (found.length === 0) return [];
+  const lines = found.map(({ key, reason }) => `${FIELDS[key].label}, ${duty.texts[key].trim()}: ${reason}`);
+  return [{ kind: "section", id: "notUsed", text: "Stated, but not used" }, ...lines.map((text) => statement(text))];
 }

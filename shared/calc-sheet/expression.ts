@@ -1,6 +1,5 @@
 import type { Quantity } from "../../src/basis/quantities.ts";
-import { entryNamed } from "../catalogue/catalogue.ts";
-import type { Entry } from "../catalogue/entry.ts";
+import type { ArgumentsOf, ColumnKeyOf, Entry } from "../catalogue/entry.ts";
 
 /** A cell of the plan that others read: declared once, filled by one item, never named by a text again. */
 export interface Handle<K extends string = string> {
@@ -17,6 +16,8 @@ export interface TableOf<C extends string = string> {
   readonly key: string;
   readonly columns: readonly { readonly key: C; readonly quantity?: Quantity }[];
 }
+
+export type ColumnOf<T> = T extends TableOf<infer C> ? C : never;
 
 /**
  * What a worked cell of a plan says: a call of a catalogue function, or one of a few plain operations that every
@@ -91,6 +92,15 @@ export function handle<const K extends string>(key: K, quantity: Quantity | null
   return { op: "value", key, ...(quantity === null ? {} : { quantity }) };
 }
 
+/** Declares a table by its columns and what they are measured in: null for texts and plain numbers. */
+export function tableOf<const S extends Readonly<Record<string, Quantity | null>>>(
+  key: string,
+  columns: S,
+): TableOf<keyof S & string> {
+  const declared = Object.entries(columns).map(([of, quantity]) => ({ key: of, ...(quantity && { quantity }) }));
+  return { key, columns: declared as unknown as TableOf<keyof S & string>["columns"] };
+}
+
 /** Key of one cell of a table: "suctionLine.0.velocity". */
 export function tableCell(table: string, row: number, column: string): string {
   return `${table}.${row}.${column}`;
@@ -108,6 +118,32 @@ export function range({ key }: { readonly key: string }): Expression {
 
 export function constant(of: number | string): Expression {
   return { op: "constant", value: of };
+}
+
+/** An argument that is another argument's own cell stands in the wrong place; one the function has not is misspelt. */
+type InPlace<A, P> = {
+  readonly [K in keyof A]: K extends keyof P
+    ? A[K] extends Handle<infer N>
+      ? N extends Exclude<keyof P, K>
+        ? { readonly [W in N & string as `${W} is another argument`]: never }
+        : A[K]
+      : A[K]
+    : never;
+};
+
+/** A call of a catalogue function, its arguments by name. */
+export function callOf<E extends Entry, const A extends ArgumentsOf<E, Expression>>(
+  entry: E,
+  args: A & InPlace<A, ArgumentsOf<E, Expression>>,
+): Call {
+  const given = args as Readonly<Record<string, Expression | undefined>>;
+  return { op: "call", entry, args: entry.parameters.map(([key]) => given[key] ?? null) };
+}
+
+/** The place of a function's spilled answer: a table whose columns are those of the answer. */
+export function spillOf<E extends Entry>(key: string, entry: E): TableOf<ColumnKeyOf<E>> {
+  const { answer }: Entry = entry;
+  return { key, columns: ("columns" in answer ? answer.columns : []) as unknown as TableOf<ColumnKeyOf<E>>["columns"] };
 }
 
 export function sum(...terms: readonly Expression[]): Expression {
@@ -131,7 +167,7 @@ export function part<C extends string>({ key, columns }: TableOf<C>, of: NoInfer
   return { op: "part", key, place: columns.findIndex((one) => one.key === of), row };
 }
 
-export function column<C extends string>({ key }: TableOf<C>, of: NoInfer<C>): Expression {
+export function column<C extends string>({ key }: TableOf<C>, of: NoInfer<C>): Extract<Expression, { op: "column" }> {
   return { op: "column", key, column: of };
 }
 
@@ -176,8 +212,8 @@ export function verdict(left: Expression, right: Expression, atLeast: string, le
   return ifAtLeast(left, right, constant(atLeast), constant(less));
 }
 
-/** What follows from a number, or a text where a cell holds a text or nothing. An error stays that error. */
-export function ifNumber(of: Expression, met: Expression, otherwise: string): Expression {
+/** What follows from a number, or what stands in its place where a cell holds a text or nothing. An error stays that error. */
+export function ifNumber(of: Expression, met: Expression, otherwise: string | number): Expression {
   return { op: "ifNumber", of, met, otherwise: constant(otherwise) };
 }
 
@@ -224,26 +260,4 @@ export function partsOf(expression: Expression): readonly Expression[] {
     case "ifText":
       return [expression.of, expression.met, expression.otherwise];
   }
-}
-
-/** Names a cell by a text; goes with the sections that still do. */
-export function value(key: string): Handle {
-  return { op: "value", key };
-}
-
-/** As `value`, for a table, a call and a part by their names and places. */
-export function rangeAt(key: string): Expression {
-  return { op: "range", key };
-}
-
-export function callById(id: string, ...args: readonly (Expression | null)[]): Call {
-  return { op: "call", entry: entryNamed(id) as Entry, args };
-}
-
-export function partAt(key: string, place: number, row = 0): Expression {
-  return { op: "part", key, place, row };
-}
-
-export function columnAt(key: string, of: string): Extract<Expression, { op: "column" }> {
-  return { op: "column", key, column: of };
 }

@@ -1,27 +1,37 @@
-import { constant, type Expression } from "./expression.ts";
+import { constant, type Expression, ifText, join } from "./expression.ts";
 import type { OptionItem } from "./plan.ts";
 
-/** The three worked cells of an option: name, verdict, and all its remarks as one text. */
+interface Keyed {
+  readonly key: string;
+  readonly expression: Expression;
+}
+
+/** The three worked cells of an option: name, verdict, and all its remarks as one text; and each remark by itself. */
 export interface OptionCells {
-  readonly name: { readonly key: string; readonly expression: Expression };
-  readonly verdict: { readonly key: string; readonly expression: Expression };
-  readonly remarks: { readonly key: string; readonly expression: Expression };
+  readonly name: Keyed;
+  readonly verdict: Keyed;
+  readonly remarks: Keyed;
+  readonly texts: readonly (Keyed & { readonly label: string })[];
 }
 
 export function optionCells({ key, name, verdict, remarks }: OptionItem): OptionCells {
   return {
     name: { key: `${key}Name`, expression: name },
     verdict: { key: `${key}Verdict`, expression: verdict },
-    remarks: {
-      key,
-      expression: { op: "join", terms: remarks.map(({ label, text }, i) => remarkText(label, text, i === 0)) },
-    },
+    remarks: { key, expression: linesOf(remarks) },
+    texts: remarks.map(({ label, text }, i) => ({ key: `${key}.${i}`, label, expression: text })),
   };
 }
 
-/** "For: …" on a line of its own, or nothing where there is no text. */
-function remarkText(label: string, text: Expression, first: boolean): Expression {
-  const before = `${first ? "" : "\n"}${label === "" ? "" : `${label}: `}`;
-  const whole: Expression = before === "" ? text : { op: "join", terms: [constant(before), text] };
-  return { op: "ifText", of: text, is: "", met: constant(""), otherwise: whole };
+/** Each on a line of its own; where the first hangs on a case and has no text, the next takes its place. */
+function linesOf([first, ...others]: OptionItem["remarks"], isSure = first?.text.op !== "ifText"): Expression {
+  if (first === undefined) return constant("");
+  const all = join(remarkText(first, ""), ...others.map((one) => remarkText(one, "\n")));
+  return isSure ? all : ifText(first.text, "", linesOf(others, false), all);
+}
+
+/** "For: …" after a line break or none; nothing where there is no text. */
+function remarkText({ label, text }: OptionItem["remarks"][number], lineBreak: string): Expression {
+  const before = `${lineBreak}${label === "" ? "" : `${label}: `}`;
+  return ifText(text, "", constant(""), before === "" ? text : join(constant(before), text));
 }

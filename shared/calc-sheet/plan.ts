@@ -1,6 +1,7 @@
 import type { Citation } from "../../src/basis/citation.ts";
 import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
-import type { Scalar } from "../cells/cell.ts";
+import type { Cell, Scalar } from "../cells/cell.ts";
+import type { FieldKey } from "../duty/fields.ts";
 import type { Call, Expression, Handle, TableOf } from "./expression.ts";
 
 /** A calc sheet before it has cells: what is stated, what is worked out and from what, in reading order. */
@@ -47,10 +48,12 @@ export interface TextItem {
 export interface InputItem {
   readonly kind: "input";
   readonly key: string;
+  /** The box it comes of, where that is not its key. */
+  readonly of?: FieldKey;
   readonly label: string;
   readonly quantity?: Quantity;
-  /** In the plan's unit set, or a text. */
-  readonly value: Scalar;
+  /** In the plan's unit set, or a text; an error where it cannot be read. */
+  readonly value: Cell;
   readonly basis: string;
 }
 
@@ -204,7 +207,7 @@ export interface OptionItem {
   readonly heading?: string;
   readonly name: Expression;
   readonly verdict: Expression;
-  /** Each on a line of its own after its label. The first always has a text; a further one without is left out. */
+  /** Each on a line of its own after its label; one without a text is left out. */
   readonly remarks: readonly { readonly label: string; readonly text: Expression }[];
 }
 
@@ -238,6 +241,25 @@ export function figure(
 /** A function's answer beside the page; a record of two rows unless more are said, headings among them. */
 export function spill({ key, columns }: TableOf, label: string, expression: Call, rows = 2): SpillItem {
   return { kind: "spill", key, label, expression, rows, columns };
+}
+
+/** A working column as declared: its key, heading and cells. */
+export type ColumnFacts<C extends string> = readonly [key: C, label: string, cells: WorkingColumn["cells"]];
+
+/** A table of figures beside the page, its columns in the order given. */
+export function working<C extends string>(
+  of: TableOf<C>,
+  label: string,
+  rows: number,
+  columns: readonly ColumnFacts<NoInfer<C>>[],
+): WorkingItem<C> {
+  const declared = new Map(of.columns.map((column) => [column.key, column]));
+  const column = ([key, heading, cells]: ColumnFacts<C>): WorkingColumn<C> => ({
+    ...(declared.get(key) ?? { key }),
+    label: heading,
+    cells,
+  });
+  return { kind: "working", key: of.key, label, rows, columns: columns.map(column) };
 }
 
 export function statement(text: string, caution?: "caution"): StatementItem {

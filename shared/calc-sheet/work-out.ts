@@ -5,7 +5,7 @@ import type { Entry } from "../catalogue/entry.ts";
 import { type Argument, type Cell, type CellError, isCellError, isRange } from "../cells/cell.ts";
 import { type Call, type Expression, tableCell } from "./expression.ts";
 import { optionCells } from "./option.ts";
-import type { CalcSheetPlan, SpillItem, WorkingItem } from "./plan.ts";
+import type { CalcSheetPlan, OptionItem, SpillItem, WorkingItem } from "./plan.ts";
 
 /** A plan worked out in memory: what each keyed cell shows, in the plan's unit set, and the findings of its call. */
 export interface WorkedPlan {
@@ -158,7 +158,8 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
   }
 
   function rangeOf(table: string): Argument {
-    return ranges.get(table) ?? notPlaced(table);
+    // A spilled answer is a range too, or the error in its place.
+    return ranges.get(table) ?? cellAt(table);
   }
 
   function arithmetic(terms: readonly Expression[], key: string, work: (numbers: number[]) => number | string): Cell {
@@ -245,13 +246,18 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
         cells.set(item.key, answerTo(item.expression, item.key));
         break;
       case "option":
-        for (const { key, expression } of Object.values(optionCells(item))) cells.set(key, answerTo(expression, key));
+        for (const { key, expression } of cellsOf(item)) cells.set(key, answerTo(expression, key));
         break;
       default:
         break;
     }
   }
   return { cells, findings };
+}
+
+function cellsOf(item: OptionItem): readonly { readonly key: string; readonly expression: Expression }[] {
+  const { name, verdict, remarks, texts } = optionCells(item);
+  return [name, verdict, remarks, ...texts];
 }
 
 const NO_SINGLE_CELL: CellError = { error: "#VALUE!" };

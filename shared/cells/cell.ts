@@ -2,6 +2,8 @@
 export interface CellError {
   readonly error: string;
   readonly message?: string;
+  /** What has to be stated or mended first, where that is all that is wrong. */
+  readonly waitsFor?: string;
 }
 
 export type Scalar = number | string | boolean | null;

@@ -27,8 +27,11 @@ const STEPS = {
   drive,
   priming,
   materials,
-  costs,
+  estimate: costs,
 };
+
+/** A step of the pane that has boxes of its own. */
+export type StepId = keyof typeof STEPS;
 
 const DECLARED = {
   ...job,
@@ -56,7 +59,7 @@ export const FIELD_KEYS = Object.keys(DECLARED) as readonly FieldKey[];
 /** What each field comes to once read, in engine units. */
 export type FieldValues = { readonly [K in FieldKey]: ValueOf<(typeof DECLARED)[K]> | undefined };
 
-export function fieldsOf(step: keyof typeof STEPS): readonly FieldKey[] {
+export function fieldsOf(step: StepId): readonly FieldKey[] {
   return Object.keys(STEPS[step]) as FieldKey[];
 }
 

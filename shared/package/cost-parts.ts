@@ -1,5 +1,5 @@
-import { tableCell } from "../calc-sheet/expression.ts";
-import { LIFE_CYCLE, type LifePart, lifeParts } from "../calc-sheet/sections/life-cycle.ts";
+import { cell } from "../calc-sheet/expression.ts";
+import { LIFE, LIFE_PARTS } from "../calc-sheet/sections/life-cycle.ts";
 import type { Duty } from "../duty/duty.ts";
 import { workedDuty } from "./worked-duty.ts";
 
@@ -12,20 +12,15 @@ export interface CostParts {
 
 /** What the parts of the life-cycle cost are; undefined where it is not worked out. */
 export function costParts(duty: Duty): CostParts | undefined {
-  const { cell, figureWhereGiven } = workedDuty(duty);
-  if (figureWhereGiven("lifeCycleCost") === undefined) return undefined;
-  const names: Readonly<Record<LifePart, string>> = {
-    firstCost: "First cost",
-    running: duty.driver === "motor" ? "Electricity" : "Fuel",
-    upkeep: "Upkeep",
-    whole: "Life cycle",
-  };
-  const costs = lifeParts(duty).map((part, row) => ({ part, cost: cell(tableCell(LIFE_CYCLE, row, "cost")) }));
+  const { plan, figure, figureWhereGiven } = workedDuty(duty);
+  const whole = figureWhereGiven(LIFE.lifeCycleCost);
+  const table = plan.items.find((item) => item.kind === "table" && item.key === LIFE_PARTS.key);
+  if (typeof whole !== "number" || table?.kind !== "table") return undefined;
   const parts: { name: string; cost: number }[] = [];
-  for (const { part, cost } of costs) {
+  for (const [row, { label }] of table.rows.slice(0, -1).entries()) {
+    const cost = figure(cell(LIFE_PARTS, row, "cost"));
     if (typeof cost !== "number") return undefined;
-    if (part === "whole") return { currency: duty.currency ?? "", parts, whole: cost };
-    parts.push({ name: names[part], cost });
+    parts.push({ name: label, cost });
   }
-  return undefined;
+  return { currency: duty.currency ?? "", parts, whole };
 }

@@ -7,6 +7,7 @@ import { runningPump } from "../../src/pump/running-pump.ts";
 import { systemCurveThrough } from "../../src/pump/system-curve-through.ts";
 import { standardAtmosphere } from "../../src/site/atmosphere.ts";
 import { suctionState } from "../../src/suction/suction-state.ts";
+import { dutyCases, systemOf } from "../calc-sheet/sections/duty-cases.ts";
 import { specificSpeedOf } from "../calc-sheet/sections/preferred-region.ts";
 import { isRange } from "../cells/cell.ts";
 import { type Duty, type DutyPump, hasFields, segmentsOf } from "../duty/duty.ts";
@@ -35,8 +36,10 @@ export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result
   const { acceptanceGrade, leastStaticHead, greatestStaticHead, npshMargin } = duty;
   const normal = duty.deliveryLevel - duty.sourceLevel;
   const running = runningPump({ curve, speedRatio, trimRatio });
-  const newPipe = systemThrough("normalSystem", duty, worked);
-  const agedPipe = worked.worked.cells.has("agedSystem") ? systemThrough("agedSystem", duty, worked) : undefined;
+  const newPipe = systemThrough("new", duty, worked);
+  const agedPipe = dutyCases(duty).some(({ pipe }) => pipe === "aged")
+    ? systemThrough("aged", duty, worked)
+    : undefined;
   const state = duty.liquid.at(duty.temperature);
   const air = standardAtmosphere(duty.altitude);
   if (!running.ok) return running;
@@ -78,7 +81,12 @@ export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result
 }
 
 /** A system curve of the plan as the functions read it. */
-function systemThrough(key: string, { unitSet }: Duty, { worked: { cells }, findings }: WorkedDuty): Result<HeadCurve> {
+function systemThrough(
+  pipe: "new" | "aged",
+  { unitSet }: Duty,
+  { worked: { cells }, findings }: WorkedDuty,
+): Result<HeadCurve> {
+  const { key } = systemOf({ staticHead: "staticHead", pipe });
   const spilled = cells.get(key) ?? null;
   // Why the system cannot be worked out is said by the call itself.
   if (!isRange(spilled)) return fail(findings.get(key) ?? []);

@@ -1,4 +1,5 @@
-import { tableCell } from "../calc-sheet/expression.ts";
+import { cell } from "../calc-sheet/expression.ts";
+import { FLANGES } from "../calc-sheet/sections/bolting.ts";
 import type { Duty } from "../duty/duty.ts";
 import { workedDuty } from "./worked-duty.ts";
 
@@ -20,19 +21,17 @@ export interface FlangeFace {
 /** The flanges of the pump that have dimensions on the sheet. */
 export function flangeFaces(duty: Duty): readonly FlangeFace[] {
   const { cells } = workedDuty(duty).worked;
-  return [
-    ["Suction flange", "suctionDimensions"],
-    ["Discharge flange", "dischargeDimensions"],
-  ].flatMap(([name = "", record = ""]) => {
-    const at = (column: string): unknown => cells.get(tableCell(record, 0, column));
-    const number = (column: string): number | undefined => {
-      const cell = at(column);
-      return typeof cell === "number" ? cell : undefined;
+  return FLANGES.flatMap(({ label: name, dimensions }) => {
+    type Column = (typeof dimensions)["columns"][number]["key"];
+    const at = (column: Column): unknown => cells.get(cell(dimensions, 0, column).key);
+    const number = (column: Column): number | undefined => {
+      const found = at(column);
+      return typeof found === "number" ? found : undefined;
     };
     const outside = number("outside");
     const boltCircle = number("circle");
     const bolts = number("bolts");
-    const hole = number("hole");
+    const hole = number("holeDiameter");
     const gasketOutside = number("gasketOutside");
     const gasketInside = number("gasketInside");
     if (outside === undefined || boltCircle === undefined || bolts === undefined || hole === undefined) return [];

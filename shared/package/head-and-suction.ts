@@ -1,7 +1,12 @@
-import { type Quantity, UNIT_SETS } from "../../src/basis/quantities.ts";
+import { UNIT_SETS } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
 import { toEngine } from "../../src/basis/units.ts";
-import { tableCell } from "../calc-sheet/expression.ts";
+import { cell, type Handle } from "../calc-sheet/expression.ts";
+import { HEAD } from "../calc-sheet/sections/head.ts";
+import { LINES } from "../calc-sheet/sections/lines.ts";
+import { LIQUID_FIGURES } from "../calc-sheet/sections/liquid.ts";
+import { NPSH } from "../calc-sheet/sections/npsh.ts";
+import { SYSTEM_CURVE } from "../calc-sheet/sections/system-curve.ts";
 import { isRange } from "../cells/cell.ts";
 import type { Duty } from "../duty/duty.ts";
 import type { LineKey } from "../duty/duty-text.ts";
@@ -9,83 +14,48 @@ import { type Worked, workedDuty } from "./worked-duty.ts";
 
 export type { Worked };
 
-export interface SegmentWorked {
-  readonly bore: Worked;
-  readonly velocity: Worked;
-  readonly reynolds: Worked;
-  readonly pipeHead: Worked;
-  readonly fittingHead: Worked;
+const FIGURES = { ...LIQUID_FIGURES, ...HEAD, ...NPSH };
+/** Only where NPSH required is stated. */
+type IfStated = "npshDifference" | "npshVerdict" | "greatestLift";
+const SEGMENT = ["bore", "velocity", "reynolds", "pipeHead", "fittingHead"] as const;
+
+/** The worked cells of a run. */
+export function segmentCells(line: LineKey, row: number): readonly Handle[] {
+  return SEGMENT.map((of) => cell(LINES[line], row, of));
 }
 
+export type SegmentWorked = Readonly<Record<(typeof SEGMENT)[number], Worked>>;
+
 /** The head and suction side of the package, read off the same plan that the sheet is written from. Engine units. */
-export interface HeadAndSuction {
-  readonly density: Worked;
-  readonly viscosity: Worked;
-  readonly vapourPressure: Worked;
-  readonly atmosphere: Worked;
-  readonly staticHead: Worked;
-  readonly pressureHead: Worked;
-  readonly suctionPipe: Worked;
-  readonly suctionFittings: Worked;
-  readonly dischargePipe: Worked;
-  readonly dischargeFittings: Worked;
-  readonly totalHead: Worked;
-  readonly marginHead: Worked;
-  readonly ratedHead: Worked;
-  readonly suctionLift: Worked;
-  readonly suctionLoss: Worked;
-  readonly npshAvailable: Worked;
-  /** Only where NPSH required is stated. */
-  readonly npshDifference: Worked | undefined;
-  readonly greatestLift: Worked | undefined;
-  readonly suctionLine: readonly SegmentWorked[];
-  readonly dischargeLine: readonly SegmentWorked[];
-  /** Flow and head of the system, rising flow; empty where it could not be worked out. */
-  readonly systemCurve: readonly { readonly flow: number; readonly head: number }[];
-  /** What the calls remarked, by the key of the plan's cell ("totalHead", "npshAvailable", "suctionLine.0.pipeHead"). */
-  readonly findings: ReadonlyMap<string, readonly Finding[]>;
-}
+export type HeadAndSuction = Readonly<Record<Exclude<keyof typeof FIGURES, IfStated>, Worked>> &
+  Readonly<Record<IfStated, Worked | undefined>> &
+  Readonly<Record<LineKey, readonly SegmentWorked[]>> & {
+    /** Flow and head of the system, rising flow; empty where it could not be worked out. */
+    readonly systemCurve: readonly { readonly flow: number; readonly head: number }[];
+    /** What the calls remarked, by the key of the plan's cell ("totalHead", "npshAvailable", "suctionLine.0.pipeHead"). */
+    readonly findings: ReadonlyMap<string, readonly Finding[]>;
+  };
 
 /** Works the head and suction side out for the pane. */
 export function headAndSuction(duty: Duty): HeadAndSuction {
-  const { worked, findings, figure, figureWhereGiven, cell: read } = workedDuty(duty);
+  const { worked, findings, figure, figureWhereGiven } = workedDuty(duty);
   const units = UNIT_SETS[duty.unitSet];
-
-  function segments(line: LineKey): readonly SegmentWorked[] {
-    return duty[line].map((_, row) => {
-      const cell = (column: string, quantity?: Quantity): Worked => read(tableCell(line, row, column), quantity);
-      return {
-        bore: cell("bore", "size"),
-        velocity: cell("velocity", "velocity"),
-        reynolds: cell("reynolds"),
-        pipeHead: cell("pipeHead", "head"),
-        fittingHead: cell("fittingHead", "head"),
-      };
-    });
-  }
-
-  const curve = worked.cells.get("systemCurve");
+  const read = <K extends string, T>(handles: Readonly<Record<K, Handle>>, by: (of: Handle) => T): Record<K, T> =>
+    Object.fromEntries(Object.entries<Handle>(handles).map(([key, of]) => [key, by(of)])) as Record<K, T>;
+  const segments = (line: LineKey): readonly SegmentWorked[] =>
+    duty[line].map(
+      (_, row) =>
+        Object.fromEntries(SEGMENT.map((of) => [of, figure(cell(LINES[line], row, of))])) as Record<
+          keyof SegmentWorked,
+          Worked
+        >,
+    );
+  const { npshDifference, npshVerdict, greatestLift, ...always } = FIGURES;
+  const curve = worked.cells.get(SYSTEM_CURVE.key);
   const points = curve !== undefined && isRange(curve) ? curve.slice(1) : [];
-
   return {
-    density: figure("density"),
-    viscosity: figure("viscosity"),
-    vapourPressure: figure("vapourPressure"),
-    atmosphere: figure("atmosphere"),
-    staticHead: figure("staticHead"),
-    pressureHead: figure("pressureHead"),
-    suctionPipe: figure("suctionPipe"),
-    suctionFittings: figure("suctionFittings"),
-    dischargePipe: figure("dischargePipe"),
-    dischargeFittings: figure("dischargeFittings"),
-    totalHead: figure("totalHead"),
-    marginHead: figure("marginHead"),
-    ratedHead: figure("ratedHead"),
-    suctionLift: figure("suctionLift"),
-    suctionLoss: figure("suctionLoss"),
-    npshAvailable: figure("npshAvailable"),
-    npshDifference: figureWhereGiven("npshDifference"),
-    greatestLift: figureWhereGiven("greatestLift"),
+    ...read(always, figure),
+    ...read({ npshDifference, npshVerdict, greatestLift }, figureWhereGiven),
     suctionLine: segments("suctionLine"),
     dischargeLine: segments("dischargeLine"),
     systemCurve: points.map(([flow, head]) => ({

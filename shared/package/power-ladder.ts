@@ -1,5 +1,9 @@
 import { UNIT_SETS } from "../../src/basis/quantities.ts";
-import { fromEngine } from "../../src/basis/units.ts";
+import type { Handle } from "../calc-sheet/expression.ts";
+import { FIELD } from "../calc-sheet/field-handles.ts";
+import { DRIVE_ENGINE } from "../calc-sheet/sections/drive-engine.ts";
+import { DRIVE_MOTOR } from "../calc-sheet/sections/drive-motor.ts";
+import { POWER } from "../calc-sheet/sections/drive-power.ts";
 import type { Duty } from "../duty/duty.ts";
 import { workedDuty } from "./worked-duty.ts";
 
@@ -20,23 +24,21 @@ export interface PowerLadder {
 
 /** The powers of the Drive section on one scale; undefined until a driver's rating is known. */
 export function powerLadder(duty: Duty): PowerLadder | undefined {
-  const { driver = "motor", engineRating } = duty;
-  const worked = workedDuty(duty);
-  const unit = UNIT_SETS[duty.unitSet].power;
-  const power = (key: string): number | undefined => {
-    const found = worked.figureWhereGiven(key);
-    return typeof found === "number" ? fromEngine(found, unit) : undefined;
+  const { driver = "motor" } = duty;
+  const { cells } = workedDuty(duty).worked;
+  const power = ({ key }: Handle): number | undefined => {
+    const found = cells.get(key);
+    return typeof found === "number" ? found : undefined;
   };
-  const inOperation = power("powerOfOne");
-  const greatest = power("driverPower");
-  const needed = power("powerNeeded");
-  const rated =
-    driver === "motor" ? power("motorRating") : engineRating === undefined ? undefined : fromEngine(engineRating, unit);
-  const onSite = driver === "motor" ? (power("motorOutput") ?? rated) : power("enginePower");
+  const inOperation = power(POWER.powerOfOne);
+  const greatest = power(POWER.driverPower);
+  const needed = power(POWER.powerNeeded);
+  const rated = power(driver === "motor" ? DRIVE_MOTOR.motorRating : FIELD.engineRating);
+  const onSite = driver === "motor" ? (power(DRIVE_MOTOR.motorOutput) ?? rated) : power(DRIVE_ENGINE.enginePower);
   if (greatest === undefined || needed === undefined || rated === undefined || onSite === undefined) return undefined;
   return {
     driver,
-    unit: unit.symbol,
+    unit: UNIT_SETS[duty.unitSet].power.symbol,
     ...(inOperation !== undefined && { inOperation }),
     greatest,
     needed,

@@ -1,12 +1,12 @@
-import { type Quantity, UNIT_SETS } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
-import { toEngine } from "../../src/basis/units.ts";
 import type { DutyRegion } from "../../src/pump/envelope.ts";
 import type { Arrangement } from "../../src/pump/head-curve.ts";
-import { tableCell } from "../calc-sheet/expression.ts";
-import { type DutyCasePlan, dutyCases, recordKey, systemKey } from "../calc-sheet/sections/duty-cases.ts";
+import { type ColumnOf, cell, type TableOf, tableCell } from "../calc-sheet/expression.ts";
+import { HEAD_CURVE, NPSH_CURVE, POWER_CURVE, SPECIFIC_GRAVITY } from "../calc-sheet/sections/drawn-curves.ts";
+import { type DutyCasePlan, dutyCases, recordOf, systemOf } from "../calc-sheet/sections/duty-cases.ts";
+import { DUTY_REGION, REGION } from "../calc-sheet/sections/duty-region.ts";
+import { POINT } from "../calc-sheet/sections/operating-point.ts";
 import { systemLabel } from "../calc-sheet/sections/system-cases.ts";
-import { isCellError } from "../cells/cell.ts";
 import type { Duty } from "../duty/duty.ts";
 import { regionOf } from "./duty-region.ts";
 import { type Worked, type WorkedDuty, workedDuty } from "./worked-duty.ts";
@@ -105,10 +105,9 @@ export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
   if (pump === undefined) return undefined;
   const worked = workedDuty(duty);
   const { figure, figureWhereGiven, findings } = worked;
-  const draw = drawer(worked, duty);
   const cases = dutyCases(duty);
   const [normal] = cases;
-  const systems = new Map(cases.map((one) => [systemKey(one), one]));
+  const systems = new Map(cases.map((one) => [systemOf(one).key, one]));
   const region = regionOf(duty, pump, worked);
   return {
     name: pump.name,
@@ -116,38 +115,38 @@ export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
     impellerDiameter: pump.impellerDiameter === undefined ? undefined : pump.impellerDiameter * pump.trimRatio,
     count: pump.count,
     arrangement: pump.arrangement,
-    head: draw("headCurve", "together", "headTogether", "head"),
-    efficiency: draw("powerCurve", "together", "efficiency", undefined),
-    shaftPower: draw("powerCurve", "together", "powerTogether", "power"),
-    npshRequired: draw("npshCurve", "together", "required", "head"),
-    npshAvailable: draw("npshCurve", "together", "available", "head"),
+    head: drawn(worked, HEAD_CURVE, "together", "headTogether"),
+    efficiency: drawn(worked, POWER_CURVE, "together", "efficiency"),
+    shaftPower: drawn(worked, POWER_CURVE, "together", "powerTogether"),
+    npshRequired: drawn(worked, NPSH_CURVE, "together", "required"),
+    npshAvailable: drawn(worked, NPSH_CURVE, "together", "available"),
     systemCurves: [...systems].map(([key, one]) => ({
       key: key.replace(/System$/, ""),
       label: systemLabel(one),
-      points: draw(key, "flow", "head", "head"),
+      points: drawn(worked, systemOf(one), "flow", "head"),
     })),
     operatingPoint: figuresOf(normal as DutyCasePlan, worked, cases),
-    flowOverDuty: figure("flowOverDuty"),
-    headAtDutyFlow: figure("headAtDuty"),
-    headOverDuty: figure("headOverDuty"),
-    npshAvailableThere: figureWhereGiven("operatingNpshAvailable"),
-    greatestPower: figureWhereGiven("greatestPower"),
+    flowOverDuty: figure(POINT.flowOverDuty),
+    headAtDutyFlow: figure(POINT.headAtDuty),
+    headOverDuty: figure(POINT.headOverDuty),
+    npshAvailableThere: figureWhereGiven(POINT.operatingNpshAvailable),
+    greatestPower: figureWhereGiven(POINT.greatestPower),
     cases: cases.map((one) => ({
       key: one.key,
       label: one.label,
       ...figuresOf(one, worked, cases),
-      findings: findings.get(recordKey(one)) ?? [],
+      findings: findings.get(recordOf(one).key) ?? [],
     })),
     acceptance:
       duty.acceptanceGrade === undefined
         ? undefined
         : {
             grade: duty.acceptanceGrade.grade,
-            leastFlow: figure("acceptedFlowLeast"),
-            greatestFlow: figure("acceptedFlowMost"),
-            leastHead: figure("acceptedHeadLeast"),
-            greatestHead: figure("acceptedHeadMost"),
-            leastEfficiency: figureWhereGiven("acceptedEfficiency"),
+            leastFlow: figure(DUTY_REGION.acceptedFlowLeast),
+            greatestFlow: figure(DUTY_REGION.acceptedFlowMost),
+            leastHead: figure(DUTY_REGION.acceptedHeadLeast),
+            greatestHead: figure(DUTY_REGION.acceptedHeadMost),
+            leastEfficiency: figureWhereGiven(DUTY_REGION.acceptedEfficiency),
           },
     region: region.ok ? region.value : undefined,
     regionFindings: region.findings,
@@ -155,56 +154,41 @@ export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
   };
 }
 
-type Draw = (table: string, x: string, y: string, quantity: Quantity | undefined) => readonly DrawnPoint[];
-
-/** Reads two columns of a working table or spill as points; those with an error are left out. */
-function drawer({ worked: { cells } }: WorkedDuty, { unitSet }: Duty): Draw {
-  const units = UNIT_SETS[unitSet];
-  return (table, x, y, quantity) => {
-    const points: DrawnPoint[] = [];
-    for (let row = 0; cells.has(tableCell(table, row, x)); row += 1) {
-      const flow = cells.get(tableCell(table, row, x));
-      const value = cells.get(tableCell(table, row, y));
-      if (typeof flow !== "number" || typeof value !== "number") continue;
-      points.push({
-        flow: toEngine(flow, units.flow),
-        value: quantity === undefined ? value : toEngine(value, units[quantity]),
-      });
-    }
-    return points;
-  };
+/** Reads two columns of a working table or spill as points; rows with an error are left out. */
+function drawn<C extends string>(
+  { worked: { cells }, figure }: WorkedDuty,
+  of: TableOf<C>,
+  x: C,
+  y: C,
+): readonly DrawnPoint[] {
+  const points: DrawnPoint[] = [];
+  for (let row = 0; cells.has(tableCell(of.key, row, x)); row += 1) {
+    const [flow, value] = [figure(cell(of, row, x)), figure(cell(of, row, y))];
+    if (typeof flow === "number" && typeof value === "number") points.push({ flow, value });
+  }
+  return points;
 }
 
 /** The figures of a case: of its record, with power for the liquid pumped, and the NPSH margin of the sheet. */
 function figuresOf(
   one: DutyCasePlan,
-  { worked: { cells }, cell, figureWhereGiven }: WorkedDuty,
+  { figure, figureWhereGiven }: WorkedDuty,
   cases: readonly DutyCasePlan[],
 ): OperatingFigures {
-  const record = recordKey(one);
-  const whole = cells.get(record);
-  const refused = whole !== undefined && !Array.isArray(whole) && isCellError(whole) ? whole : undefined;
-  const read = (column: string, quantity?: Quantity): Worked | undefined => {
-    if (refused !== undefined) return refused;
-    const key = tableCell(record, 0, column);
-    return typeof cells.get(key) === "number" ? cell(key, quantity) : undefined;
-  };
-  const gravity = cell(tableCell("howItRuns", 0, "specificGravity"));
-  const power = read("shaftPower", "power");
+  const record = recordOf(one);
+  // What the curve does not give there is blank; a figure is a number or the record's error.
+  const read = (column: ColumnOf<typeof record>): Worked | undefined => figureWhereGiven(cell(record, 0, column));
+  const gravity = figure(SPECIFIC_GRAVITY);
+  const power = read("shaftPower");
+  const percent = read("percentOfBestFlow");
+  const row = cases.findIndex(({ key }) => key === one.key);
   return {
-    flow: read("flow", "flow") ?? { error: "#N/A" },
-    head: read("head", "head") ?? { error: "#N/A" },
+    flow: figure(cell(record, 0, "flow")),
+    head: figure(cell(record, 0, "head")),
     efficiency: read("efficiency"),
     shaftPower: typeof power === "number" && typeof gravity === "number" ? power * gravity : power,
-    npshRequired: read("npshRequired", "head"),
-    bestFlowRatio: read("bestFlowPercent", "percent"),
-    npshMargin: one.key === "normal" ? figureWhereGiven("operatingNpshMargin") : marginOf(one),
+    npshRequired: read("npshRequired"),
+    bestFlowRatio: typeof percent === "number" ? percent / 100 : percent,
+    npshMargin: figureWhereGiven(one.key === "normal" ? POINT.operatingNpshMargin : cell(REGION, row, "npshMargin")),
   };
-
-  function marginOf({ key }: DutyCasePlan): Worked | undefined {
-    if (refused !== undefined) return refused;
-    const row = cases.findIndex((other) => other.key === key);
-    const at = tableCell("dutyRegion", row, "npshMargin");
-    return typeof cells.get(at) === "string" || !cells.has(at) ? undefined : cell(at, "head");
-  }
 }

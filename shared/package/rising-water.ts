@@ -1,5 +1,8 @@
 import { COURSE_POINTS, RISE_STEPS } from "../../src/priming/prime-course.ts";
-import { tableCell } from "../calc-sheet/expression.ts";
+import { cell } from "../calc-sheet/expression.ts";
+import { NPSH } from "../calc-sheet/sections/npsh.ts";
+import { COURSE } from "../calc-sheet/sections/priming.ts";
+import { LIFT } from "../calc-sheet/sections/priming-lift.ts";
 import { type Duty, isLifted } from "../duty/duty.ts";
 import { type Worked, type WorkedDuty, workedDuty } from "./worked-duty.ts";
 
@@ -34,11 +37,11 @@ export function risingWater(duty: Duty): RisingWater | undefined {
   if (!isLifted(duty)) return undefined;
   const worked = workedDuty(duty);
   const { figure, figureWhereGiven } = worked;
-  const lift = figure("suctionLift");
-  const byBlankOff = figure("liftByBlankOff");
-  const byPractice = figure("liftByPractice");
-  const byNpsh = figureWhereGiven("liftByNpsh");
-  const greatest = figure("greatestPrimingLift");
+  const lift = figure(NPSH.suctionLift);
+  const byBlankOff = figure(LIFT.liftByBlankOff);
+  const byPractice = figure(LIFT.liftByPractice);
+  const byNpsh = figureWhereGiven(LIFT.liftByNpsh);
+  const greatest = figure(LIFT.greatestPrimingLift);
   if (!isNumber(lift) || !isNumber(byBlankOff) || !isNumber(byPractice) || !isNumber(greatest)) return undefined;
   return {
     lift,
@@ -50,11 +53,11 @@ export function risingWater(duty: Duty): RisingWater | undefined {
   };
 }
 
-function courseOf({ cell }: WorkedDuty): WaterCourse | undefined {
+function courseOf({ figure }: WorkedDuty): WaterCourse | undefined {
   const marks: WaterMark[] = [];
   for (let row = 0; row < COURSE_POINTS; row += 1) {
-    const time = cell(tableCell("primeCourse", row, "time"), "duration");
-    const height = cell(tableCell("primeCourse", row, "height"), "head");
+    const time = figure(cell(COURSE, row, "time"));
+    const height = figure(cell(COURSE, row, "height"));
     if (!isNumber(time) || !isNumber(height)) return undefined;
     marks.push({ time, height });
   }

@@ -1,5 +1,5 @@
-import { tableCell } from "../calc-sheet/expression.ts";
-import { FRICTION_TABLE, SETTLING_TABLE } from "../calc-sheet/sections/slurry-lines.ts";
+import { cell } from "../calc-sheet/expression.ts";
+import { FRICTION, SETTLING } from "../calc-sheet/sections/slurry-lines.ts";
 import type { Duty } from "../duty/duty.ts";
 import { workedDuty } from "./worked-duty.ts";
 
@@ -18,16 +18,21 @@ export interface SettlingRun {
 
 /** The runs of both lines in the order of flow; undefined where the duty is no slurry or a run cannot be worked out. */
 export function settlingRuns(duty: Duty): readonly SettlingRun[] | undefined {
-  const { plan, worked, cell } = workedDuty(duty);
-  const table = plan.items.find((item) => item.kind === "table" && item.key === SETTLING_TABLE);
+  const { plan, worked, figure } = workedDuty(duty);
+  const table = plan.items.find((item) => item.kind === "table" && item.key === SETTLING.key);
   if (table?.kind !== "table") return undefined;
   const runs: SettlingRun[] = [];
   for (const [row, { label }] of table.rows.entries()) {
-    const at = (column: string) => cell(tableCell(SETTLING_TABLE, row, column), "velocity");
+    const at = (of: "velocity" | "limiting" | "design") => figure(cell(SETTLING, row, of));
     const [velocity, limiting, design] = [at("velocity"), at("limiting"), at("design")];
     if (typeof velocity !== "number" || typeof limiting !== "number" || typeof design !== "number") return undefined;
-    const regime = String(worked.cells.get(tableCell(FRICTION_TABLE, row, "regime")) ?? "");
-    runs.push({ label, velocity, limiting, design, regime });
+    runs.push({
+      label,
+      velocity,
+      limiting,
+      design,
+      regime: String(worked.cells.get(cell(FRICTION, row, "regime").key)),
+    });
   }
   return runs;
 }

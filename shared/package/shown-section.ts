@@ -1,5 +1,5 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
-import { amount } from "../../src/basis/result.ts";
+import { amount, type Finding, gravestFirst } from "../../src/basis/result.ts";
 import { tableCell } from "../calc-sheet/expression.ts";
 import { optionCells } from "../calc-sheet/option.ts";
 import type { PlanItem, TableItem } from "../calc-sheet/plan.ts";
@@ -12,12 +12,16 @@ import { type WorkedDuty, workedDuty } from "./worked-duty.ts";
 /** A section of the calc sheet in words, for a pane that has no cells. */
 export interface ShownSection {
   readonly figures: readonly { readonly label: string; readonly text: string; readonly main: boolean }[];
+  /** Boxes of which figures here wait, by their labels. */
+  readonly waits: readonly string[];
   /** Printed tables, in the order of the sheet. */
   readonly tables: readonly ShownTable[];
   /** Ranked options under their heading, best first. */
   readonly lists: readonly { readonly label: string; readonly options: readonly ShownOption[] }[];
-  /** What the section's calls remark, with reason and source. */
-  readonly remarks: readonly string[];
+  /** What the section's calls remark, each once, the gravest first. */
+  readonly findings: readonly Finding[];
+  /** What the section says whatever comes out. */
+  readonly statements: readonly string[];
 }
 
 export interface ShownTable {
@@ -36,34 +40,40 @@ export interface ShownOption {
   readonly remarks: readonly { readonly label: string; readonly text: string }[];
 }
 
-/** What the sheet says under a heading; undefined where this duty has no such section. */
-export function shownSection(duty: Duty, heading: string): ShownSection | undefined {
+/** What the sheet says in a section; undefined where this duty has none. */
+export function shownSection(duty: Duty, id: string): ShownSection | undefined {
   const worked = workedDuty(duty);
   const { items } = worked.plan;
-  const start = items.findIndex((item) => item.kind === "section" && item.text === heading);
+  const start = items.findIndex((item) => item.kind === "section" && item.id === id);
   if (start < 0) return undefined;
   const after = items.slice(start + 1);
   const end = after.findIndex(({ kind }) => kind === "section");
   const inside = end < 0 ? after : after.slice(0, end);
   return {
+    waits: [...new Set(inside.flatMap((item) => waitsOf(item, worked)))],
     figures: inside.flatMap((item) => figureOf(item, worked, duty.unitSet)),
     tables: inside.flatMap((item) => (item.kind === "table" ? [tableOf(item, worked, duty.unitSet)] : [])),
     lists: listsOf(inside, worked),
-    remarks: [...new Set(inside.flatMap((item) => remarksOf(item, worked)))],
+    findings: gravestFirst(inside.flatMap((item) => findingsOf(item, worked))),
+    statements: inside.flatMap((item) => (item.kind === "statement" ? [item.text] : [])),
   };
+}
+
+function waitsOf(item: PlanItem, { figure }: WorkedDuty): readonly string[] {
+  const found = item.kind === "result" || item.kind === "input" ? figure(item) : 0;
+  return typeof found === "number" || found.waitsFor === undefined ? [] : [found.waitsFor];
 }
 
 function figureOf(item: PlanItem, { figure, worked }: WorkedDuty, units: UnitSetName): ShownSection["figures"] {
   if (item.kind !== "result") return [];
   const { key, label, quantity, main = false } = item;
-  const found = quantity === undefined ? undefined : figure(key);
-  const cell = worked.cells.get(key);
+  const found = figure(item);
   const text =
-    quantity !== undefined && typeof found === "number"
-      ? amountText(amount(quantity, found), units)
-      : typeof cell === "number"
-        ? wholeText(cell)
-        : textOf(cell);
+    typeof found !== "number"
+      ? textOf(worked.cells.get(key))
+      : quantity === undefined
+        ? wholeText(found)
+        : amountText(amount(quantity, found), units);
   return [{ label, text, main }];
 }
 
@@ -95,36 +105,23 @@ function tableOf({ key, heading, columns, rows }: TableItem, { worked }: WorkedD
 /** Options of a ranked list follow one another; only the first of them carries the heading. */
 function listsOf(items: readonly PlanItem[], { worked }: WorkedDuty): ShownSection["lists"] {
   const lists: { label: string; options: ShownOption[] }[] = [];
+  const at = (key: string): string => textOf(worked.cells.get(key));
   for (const item of items) {
     if (item.kind !== "option") continue;
     if (item.heading !== undefined) lists.push({ label: item.heading, options: [] });
-    const { name, verdict, remarks } = optionCells(item);
-    const at = (key: string): string => textOf(worked.cells.get(key));
-    lists.at(-1)?.options.push({ name: at(name.key), verdict: at(verdict.key), remarks: labelled(at(remarks.key)) });
+    const { name, verdict, texts } = optionCells(item);
+    const remarks = texts.map(({ label, key }) => ({ label, text: at(key) })).filter(({ text }) => text !== "");
+    lists.at(-1)?.options.push({ name: at(name.key), verdict: at(verdict.key), remarks });
   }
   return lists;
 }
 
-/** "For: …", "Mind: …": one remark a line. */
-function labelled(text: string): ShownOption["remarks"] {
-  return text
-    .split("\n")
-    .filter((line) => line !== "")
-    .map((line) => {
-      const [, label = "", said = line] = /^([A-Z][a-z]+): (.*)$/.exec(line) ?? [];
-      return { label, text: said };
-    });
-}
-
-function remarksOf(item: PlanItem, { worked }: WorkedDuty): readonly string[] {
-  if (item.kind === "statement") return [item.text];
-  if (item.kind !== "finding" || item.expression.op !== "notes") return [];
-  return textOf(worked.cells.get(item.key))
-    .split("\n")
-    .filter((line) => line !== "");
+function findingsOf(item: PlanItem, { findings }: WorkedDuty): readonly Finding[] {
+  return item.kind === "finding" && item.expression.op === "notes" ? (findings.get(item.key) ?? []) : [];
 }
 
 function textOf(answer: Argument | undefined): string {
   if (answer === undefined || answer === null || isRange(answer)) return "";
-  return isCellError(answer) ? (answer.message ?? answer.error) : String(answer);
+  if (!isCellError(answer)) return String(answer);
+  return answer.waitsFor === undefined ? (answer.message ?? answer.error) : NO_ANSWER;
 }

@@ -4,8 +4,10 @@ import { flangeSizeNamed } from "../../src/pressure/flange-size.ts";
 import { pressureMaterialNamed } from "../../src/pressure/pressure-material.ts";
 import { exceeds, TRADE_FIGURES } from "../../src/pressure/trade-figure.ts";
 import type { FlangeClassName } from "../../src/tables/flange-rating-table.ts";
-import { tableCell } from "../calc-sheet/expression.ts";
+import { cell } from "../calc-sheet/expression.ts";
+import { CLASSES, nozzleLabels } from "../calc-sheet/sections/pressure-nozzles.ts";
 import { ratingSystem } from "../catalogue/parameters/class.ts";
+import { partSide } from "../catalogue/parameters/series-pumps.ts";
 import type { Duty } from "../duty/duty.ts";
 import { workedDuty } from "./worked-duty.ts";
 
@@ -41,15 +43,14 @@ export interface StagePressures {
 
 /** Undefined where no pump is chosen or its pressures cannot be worked out. */
 export function stagePressures(duty: Duty): StagePressures | undefined {
-  const { plan, worked, cell } = workedDuty(duty);
-  const table = plan.items.find((item) => item.kind === "table" && item.key === "nozzles");
-  if (table?.kind !== "table") return undefined;
+  if (duty.pump === undefined) return undefined;
+  const { worked, figure } = workedDuty(duty);
   const parts = partsOf(duty);
   const classOffered = offeredOf(duty);
   const nozzles: StageNozzle[] = [];
-  for (const [row, { label }] of table.rows.entries()) {
-    const pressure = (column: string) => cell(tableCell("nozzleClasses", row, column), "gaugePressure");
-    const text = (column: string): string => String(worked.cells.get(tableCell("nozzleClasses", row, column)) ?? "");
+  for (const [row, label] of nozzleLabels(duty.pump).entries()) {
+    const pressure = (column: "greatest" | "standing" | "running" | "rating") => figure(cell(CLASSES, row, column));
+    const text = (column: "class" | "next") => String(worked.cells.get(cell(CLASSES, row, column).key) ?? "");
     const greatest = pressure("greatest");
     const standing = pressure("standing");
     const running = pressure("running");
@@ -64,18 +65,12 @@ export function stagePressures(duty: Duty): StagePressures | undefined {
       isFirst: text("next") !== "",
       isAboveOffered: typeof rating === "number" && exceeds(greatest, rating),
       partsExceeded: parts
-        .filter((part) => standsAt(part.name, side) && exceeds(greatest, part.pressure))
+        .filter(({ name, pressure: limit }) => (partSide(name) ?? side) === side && exceeds(greatest, limit))
         .map(({ name }) => name),
     });
   }
   const most = Math.max(...nozzles.map(({ greatest }) => greatest));
   return { nozzles, lines: [...classLines(duty, classOffered, most), ...parts], classOffered };
-}
-
-/** As the table of pumps reads it: a part named for one side stands at that nozzle alone. */
-function standsAt(name: string, side: "suction" | "discharge"): boolean {
-  const other = side === "suction" ? "discharge" : "suction";
-  return !name.toLowerCase().startsWith(other);
 }
 
 function partsOf({ casingWorkingPressure, otherPart, otherPartPressure }: Duty): readonly PressureLine[] {

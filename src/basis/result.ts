@@ -109,6 +109,13 @@ export function all<T>(results: readonly Result<T>[]): Result<readonly T[]> {
   return succeed(values, findings);
 }
 
+const GRAVITY = { error: 0, warning: 1, caution: 2 } as const;
+
+/** Each finding once, errors before warnings before cautions. */
+export function gravestFirst(findings: readonly Finding[]): readonly Finding[] {
+  return [...withoutRepeats(findings)].sort((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]);
+}
+
 /** The same finding said twice helps nobody. */
 export function withoutRepeats(findings: readonly Finding[]): readonly Finding[] {
   if (findings.length < 2) return findings;

@@ -1,20 +1,20 @@
+import type { Worked } from "../../shared/package/head-and-suction.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding, Severity } from "../../src/basis/result.ts";
-import { figureText } from "./views/figure.ts";
+import { figureText, isWaiting } from "./views/figure.ts";
 import type { WorkedOut } from "./worked.ts";
 
 /** The state of the duty in a few short texts, for the foot of the pane and for the screen reader. */
-export function inBrief({ results, fault, missing, wrong, remarks }: WorkedOut, units: UnitSetName): readonly string[] {
-  if (fault !== undefined) return ["Cannot be worked out"];
-  if (results === undefined) {
-    return [
-      ...(wrong.length === 0 ? [] : [`${wrong.length} to correct`]),
-      ...(missing.length === 0 ? [] : [`${missing.length} still to give`]),
-    ];
-  }
+export function inBrief({ results, missing, wrong, remarks }: WorkedOut, units: UnitSetName): readonly string[] {
+  const shown = (label: string, worked: Worked): readonly string[] =>
+    isWaiting(worked)
+      ? []
+      : [`${label} ${typeof worked === "number" ? figureText(worked, "head", units) : "not known"}`];
   return [
-    `Total head ${shortFigure(results.ratedHead, units)}`,
-    `NPSHA ${shortFigure(results.npshAvailable, units)}`,
+    ...shown("Total head", results.ratedHead),
+    ...shown("NPSHA", results.npshAvailable),
+    ...(wrong.length === 0 ? [] : [`${wrong.length} to correct`]),
+    ...(missing.length === 0 ? [] : [`${missing.length} still to give`]),
     ...counted("error", remarks.atDuty),
     ...counted("warning", remarks.atDuty),
   ];
@@ -23,8 +23,4 @@ export function inBrief({ results, fault, missing, wrong, remarks }: WorkedOut, 
 function counted(kind: Severity, findings: readonly Finding[]): readonly string[] {
   const count = findings.filter(({ severity }) => severity === kind).length;
   return count === 0 ? [] : [count === 1 ? `1 ${kind}` : `${count} ${kind}s`];
-}
-
-function shortFigure(worked: Parameters<typeof figureText>[0], units: UnitSetName): string {
-  return typeof worked === "number" ? figureText(worked, "head", units) : "not known";
 }

@@ -4,13 +4,7 @@ import { flowAndLevels } from "./views/flow-and-levels.ts";
 import { job } from "./views/job.ts";
 import { dischargeLine, suctionLine } from "./views/lines.ts";
 import { liquidAndSite } from "./views/liquid-and-site.ts";
-import { bolting } from "./views/package/bolting.ts";
-import { drive } from "./views/package/drive.ts";
-import { estimate } from "./views/package/estimate.ts";
-import { materials } from "./views/package/materials.ts";
-import { pressure } from "./views/package/pressure.ts";
-import { priming } from "./views/package/priming.ts";
-import { slurry } from "./views/package/slurry.ts";
+import { PACKAGE_STEPS } from "./views/package/package-steps.ts";
 import { pump } from "./views/pump.ts";
 import { pumps } from "./views/pumps.ts";
 import { range } from "./views/range.ts";
@@ -32,13 +26,7 @@ export const STEPS: readonly Step[] = [
   pumps,
   pump,
   range,
-  slurry,
-  pressure,
-  bolting,
-  drive,
-  priming,
-  materials,
-  estimate,
+  ...PACKAGE_STEPS,
   writeSheet,
   traceCurve,
 ];

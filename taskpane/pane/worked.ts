@@ -1,3 +1,9 @@
+import { fieldsNotUsed } from "../../shared/calc-sheet/duty-plan.ts";
+import type { Handle } from "../../shared/calc-sheet/expression.ts";
+import { HEAD } from "../../shared/calc-sheet/sections/head.ts";
+import { LIQUID_FIGURES } from "../../shared/calc-sheet/sections/liquid.ts";
+import { NPSH } from "../../shared/calc-sheet/sections/npsh.ts";
+import { SYSTEM_CURVE } from "../../shared/calc-sheet/sections/system-curve.ts";
 import { decodeDuty } from "../../shared/duty/decode.ts";
 import type { Duty } from "../../shared/duty/duty.ts";
 import {
@@ -9,10 +15,16 @@ import {
   placeKey,
 } from "../../shared/duty/duty-text.ts";
 import { CURVE_POINT, POINT_COLUMNS, PUMP_BOXES, PUMP_KEYS } from "../../shared/duty/fields/pump.ts";
-import { FIELD_KEYS, FIELDS } from "../../shared/duty/fields.ts";
-import { type HeadAndSuction, headAndSuction, type SegmentWorked } from "../../shared/package/head-and-suction.ts";
+import { FIELD_KEYS, FIELDS, type FieldKey } from "../../shared/duty/fields.ts";
+import {
+  type HeadAndSuction,
+  headAndSuction,
+  type SegmentWorked,
+  segmentCells,
+} from "../../shared/package/head-and-suction.ts";
 import { type PumpOnDuty, pumpOnDuty } from "../../shared/package/pump-on-duty.ts";
-import { type Finding, withoutRepeats } from "../../src/basis/result.ts";
+import { workedDuty } from "../../shared/package/worked-duty.ts";
+import { type Finding, gravestFirst, withoutRepeats } from "../../src/basis/result.ts";
 import { LINE_TITLES } from "./state.ts";
 
 /** A box that keeps the duty from being complete, and its name. */
@@ -23,18 +35,18 @@ export interface OpenPoint {
 
 /** Everything the views show that follows from what is typed. */
 export interface WorkedOut {
-  /** As far as it can be read. */
-  readonly read: Duty;
-  /** Once it is complete. */
-  readonly duty: Duty | undefined;
-  readonly results: HeadAndSuction | undefined;
-  /** Nothing until a pump is chosen. */
+  /** As far as it can be read; what needs a box that cannot be has no figure. */
+  readonly duty: Duty;
+  /** Whether nothing is missing or wrong: only then is a sheet written. */
+  readonly isComplete: boolean;
+  readonly results: HeadAndSuction;
+  /** Nothing until a pump is chosen and its boxes can be read. */
   readonly pump: PumpOnDuty | undefined;
-  /** What a mistake of ours in the calculation says of itself; the pane stays usable over it. */
-  readonly fault: string | undefined;
   /** Boxes still to fill, and boxes to correct, in the order of the pane. */
   readonly missing: readonly OpenPoint[];
   readonly wrong: readonly OpenPoint[];
+  /** Why a box that was filled has no use in this duty. */
+  readonly notUsed: ReadonlyMap<FieldKey, string>;
   /** Findings to show beside a box. A box not yet filled is no mistake; `missing` names it. */
   readonly at: (key: string) => readonly Finding[];
   /** What was worked out for a row of a line, by the row as it stands in the pane. */
@@ -57,10 +69,8 @@ export interface RowWorked extends SegmentWorked {
 }
 
 const NONE: readonly Finding[] = [];
-const NO_REMARKS: Remarks = { atDuty: NONE, atGreatestLift: NONE, onCurve: NONE };
-/** Plan cells of head and suction at the duty itself; the pump and the package have remarks of their own. */
-const AT_DUTY = /^(density|viscosity|vapourPressure|atmosphere|totalHead|npshAvailable|(suction|discharge)Line\..*)$/;
-const GRAVITY = { error: 0, warning: 1, caution: 2 } as const;
+/** Cells of head and suction at the duty itself, beside those of the lines; the package has remarks of its own. */
+const AT_DUTY: readonly Handle[] = [...Object.values(LIQUID_FIGURES), HEAD.totalHead, NPSH.npshAvailable];
 
 /** Reads and works out a duty. The same duty gives the same object again without working. */
 export function workedOut(typed: DutyText): WorkedOut {
@@ -73,44 +83,30 @@ export function workedOut(typed: DutyText): WorkedOut {
 let last: { readonly typed: DutyText; readonly worked: WorkedOut } | undefined;
 
 function workOutAnew(typed: DutyText): WorkedOut {
-  const { duty: read, findings, isComplete } = decodeDuty(typed);
-  const duty = isComplete ? read : undefined;
-  const { results, pump, fault } = duty === undefined ? {} : resultsOf(duty);
+  const { duty, findings, isComplete } = decodeDuty(typed);
+  const results = headAndSuction(duty);
   const points = pointsOf(typed);
   const isLeftOut = ({ code }: Finding): boolean => code === "left-out";
   const errorsAt = (key: string): readonly Finding[] =>
     (findings.get(key) ?? NONE).filter(({ severity }) => severity === "error");
   return {
-    read,
     duty,
+    isComplete,
     results,
-    pump,
-    fault,
+    pump: pumpOnDuty(duty),
     missing: points.filter(({ place }) => errorsAt(place).some(isLeftOut)),
     wrong: points.filter(({ place }) => errorsAt(place).some((finding) => !isLeftOut(finding))),
+    notUsed: new Map(fieldsNotUsed(duty, workedDuty(duty).plan.items).map(({ key, reason }) => [key, reason])),
     at: (key) => (findings.get(key) ?? NONE).filter((finding) => !isLeftOut(finding)),
     segmentAt: (line, row) => {
-      if (duty === undefined || results === undefined) return undefined;
       const index = duty[line].findIndex((segment) => segment.row === row);
       const segment = results[line][index];
-      if (segment === undefined) return undefined;
-      return { ...segment, findings: withoutRepeats(findingsUnder(results, `${line}.${index}.`)) };
+      // What is wrong with a row that cannot be read stands at its boxes.
+      if (segment === undefined || duty[line][index]?.segment === undefined) return undefined;
+      return { ...segment, findings: withoutRepeats(findingsOn(results, segmentCells(line, index))) };
     },
-    remarks: results === undefined ? NO_REMARKS : remarksOn(results),
+    remarks: remarksOn(duty, results),
   };
-}
-
-/** The engine throws only for our own mistakes; one of those must not lock the estimator out of what was typed. */
-function resultsOf(duty: Duty): {
-  readonly results?: HeadAndSuction;
-  readonly pump?: PumpOnDuty | undefined;
-  readonly fault?: string;
-} {
-  try {
-    return { results: headAndSuction(duty), pump: pumpOnDuty(duty) };
-  } catch (error) {
-    return { fault: error instanceof Error ? error.message : String(error) };
-  }
 }
 
 /** Every box that can keep a duty from being complete, in the order of the pane, with its name. */
@@ -138,21 +134,22 @@ function pumpPoints({ points }: PumpText): readonly OpenPoint[] {
   return [...boxes, ...cells, { place: CURVE_PLACE, name: "Pump curve" }];
 }
 
-function findingsUnder({ findings }: HeadAndSuction, start: string): readonly Finding[] {
-  return [...findings].flatMap(([key, found]) => (key.startsWith(start) ? found : NONE));
+function findingsOn({ findings }: HeadAndSuction, cells: readonly Handle[]): readonly Finding[] {
+  return cells.flatMap(({ key }) => findings.get(key) ?? NONE);
 }
 
 /** The same thing said by several calls is shown once; at another state than the duty's, only what is new there. */
-function remarksOn({ findings }: HeadAndSuction): Remarks {
-  const under = (key: string): readonly Finding[] => findings.get(key) ?? NONE;
-  const atDuty = [...findings].flatMap(([key, found]) => (AT_DUTY.test(key) ? found : NONE));
+function remarksOn(duty: Duty, results: HeadAndSuction): Remarks {
+  const cells = (line: LineKey): readonly Handle[] =>
+    duty[line].flatMap(({ segment }, row) => (segment === undefined ? [] : segmentCells(line, row)));
+  const atDuty = findingsOn(results, [...AT_DUTY, ...cells("suctionLine"), ...cells("dischargeLine")]);
   const said = new Set(atDuty.map(meaning));
-  const fresh = (found: readonly Finding[]): readonly Finding[] =>
-    found.filter((finding) => !said.has(meaning(finding)));
+  const fresh = (key: string): readonly Finding[] =>
+    (results.findings.get(key) ?? NONE).filter((finding) => !said.has(meaning(finding)));
   return {
-    atDuty: withoutRepeats(atDuty).toSorted((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]),
-    atGreatestLift: fresh(under("greatestLift")),
-    onCurve: fresh(under("systemCurve")),
+    atDuty: gravestFirst(atDuty),
+    atGreatestLift: fresh(NPSH.greatestLift.key),
+    onCurve: fresh(SYSTEM_CURVE.key),
   };
 }
 

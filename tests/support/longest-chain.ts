@@ -51,7 +51,7 @@ export function longestChain(plan: CalcSheetPlan): number {
         depths.set(item.key, depthOf(item.expression));
         break;
       case "option":
-        for (const { key, expression } of Object.values(optionCells(item))) depths.set(key, depthOf(expression));
+        for (const { key, expression } of Object.values(optionCells(item)).flat()) depths.set(key, depthOf(expression));
         break;
       case "line":
         item.rows.forEach((_, row) => {

@@ -1,5 +1,5 @@
 import { printedUnit } from "../../../src/basis/quantities.ts";
-import type { Cell } from "../../cells/cell.ts";
+import { type Cell, isCellError } from "../../cells/cell.ts";
 import { addressOf } from "../../ports/a1.ts";
 import type { Expression } from "../expression.ts";
 import { optionCells } from "../option.ts";
@@ -52,7 +52,7 @@ export function placeText(page: Page, { label, text }: TextItem): void {
 export function placeInput(page: Page, { key, label, quantity, value, basis }: InputItem): void {
   page.put(LABEL, { v: label, style: "label" });
   const isText = typeof value === "string";
-  page.put(VALUE, { v: value, style: isText ? "inputText" : "inputNumber" });
+  page.put(VALUE, { v: isCellError(value) ? value.error : value, style: isText ? "inputText" : "inputNumber" });
   if (quantity !== undefined) page.put(UNIT, { v: printedUnit(quantity, page.plan.unitSet), style: "unit" });
   page.merged(REMARK, LAST, { v: basis, style: "basis" });
   page.name(key, VALUE);

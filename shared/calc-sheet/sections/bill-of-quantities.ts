@@ -1,110 +1,78 @@
 import { type TakeOffRow, takeOff } from "../../../src/estimate/take-off.ts";
 import { flangeClassNamed } from "../../../src/pressure/flange-class.ts";
+import { TAKEOFF } from "../../catalogue/entries/take-off.ts";
 import { ratingSystem } from "../../catalogue/parameters/class.ts";
 import { type Duty, segmentsOf } from "../../duty/duty.ts";
-import { callById, constant, type Expression, partAt, rangeAt, sum, value } from "../expression.ts";
-import type { PlanItem, SpillItem, TableItem } from "../plan.ts";
-import { remark } from "./package-inputs.ts";
+import { callOf, constant, type Expression, handles, ifText, join, part, range, spillOf, sum } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
+import { figure, type PlanItem, remark, spill, statement, type TableItem } from "../plan.ts";
+import { LINES } from "./lines.ts";
 import { stated } from "./stated-input.ts";
 
-const RECORD = "takeOff";
+const BILL = handles({ takeOffNotes: null, pipeMassEmpty: "mass", pipeMassFull: "mass" });
 
-/** Columns of TAKEOFF, in its order. */
-const COLUMNS = [
-  { key: "line" },
-  { key: "item" },
-  { key: "size" },
-  { key: "quantity" },
-  { key: "order" },
-  { key: "unit" },
-  { key: "mass", quantity: "mass" },
-  { key: "filled", quantity: "mass" },
-  { key: "remark" },
-] as const satisfies SpillItem["columns"];
+const RECORD = spillOf("takeOff", TAKEOFF);
 
-function of(row: number, key: (typeof COLUMNS)[number]["key"]): Expression {
-  return partAt(
-    RECORD,
-    COLUMNS.findIndex((column) => column.key === key),
-    row,
-  );
-}
+const CALL = callOf(TAKEOFF, {
+  suctionLine: range(LINES.suctionLine),
+  dischargeLine: range(LINES.dischargeLine),
+  flangeClass: FIELD.flangeClass,
+});
 
 /** The rows that TAKEOFF gives for the lines as stated, each with its place in the spill. */
-interface PlacedRow {
-  readonly row: TakeOffRow;
-  readonly at: number;
-}
+type PlacedRow = TakeOffRow & { readonly at: number };
 
-const ROWS_SAID =
-  "The rows are those of the lines as written. Where a line on this sheet is changed so that rows come, go or change place, the figure beside them is CHANGED: write the sheet anew. Pieces and remarks stand beside the page.";
-
-/** Bill of quantities of the two lines, live; pipe and hose by length, the rest by number. */
-export function billOfQuantities(duty: Duty, above: readonly PlanItem[]): readonly PlanItem[] {
-  const { flangeClass } = duty;
+/** Bill of quantities of the two lines, live; pipe and hose by length, the rest by number. Nothing until both are stated. */
+export function billOfQuantities(duty: Duty): readonly PlanItem[] {
+  if (duty.suctionLine.length === 0 || duty.dischargeLine.length === 0) return [];
   const rows = rowsOf(duty);
-  const lengths = rows.filter(({ row }) => row.isLength);
-  const pieces = rows.filter(({ row }) => !row.isLength);
-  const isStated = above.some((item) => item.kind === "input" && item.key === "flangeClass");
-  const call = callById(
-    "TAKEOFF",
-    rangeAt("suctionLine"),
-    rangeAt("dischargeLine"),
-    flangeClass === undefined ? null : value("flangeClass"),
-  );
+  const lengths = rows.filter(({ isLength }) => isLength);
+  const pieces = rows.filter(({ isLength }) => !isLength);
   return [
-    ...(isStated ? [] : stated(duty, "flangeClass")),
-    {
-      kind: "spill",
-      key: RECORD,
-      label: "Bill of quantities",
-      expression: call,
-      rows: rows.length + 1,
-      columns: COLUMNS,
-    },
+    ...stated(duty, "flangeClass"),
+    spill(RECORD, "Bill of quantities", CALL, rows.length + 1),
     ...(lengths.length === 0 ? [] : [pipeTable(lengths)]),
     ...masses(lengths),
-    pieceTable(pieces),
-    { kind: "statement", text: ROWS_SAID },
-    remark("takeOffNotes", "Quantities", call),
+    ...(pieces.length === 0 ? [] : [pieceTable(pieces)]),
+    statement(
+      "The rows are those of the lines as written. Where a line on this sheet is changed so that rows come, go or change place, the figure beside them is CHANGED: write the sheet anew. Pieces and remarks stand beside the page.",
+    ),
+    remark(BILL.takeOffNotes, "Quantities", CALL),
   ];
 }
 
-function rowsOf(duty: Duty): readonly PlacedRow[] {
-  const system = ratingSystem(duty.unitSet);
-  const { flangeClass } = duty;
+function rowsOf({ suctionLine, dischargeLine, flangeClass, unitSet }: Duty): readonly PlacedRow[] {
+  const [suction, discharge] = [segmentsOf(suctionLine), segmentsOf(dischargeLine)];
+  if (suction === undefined || discharge === undefined) return [];
+  const system = ratingSystem(unitSet);
   const named = flangeClass === undefined ? undefined : flangeClassNamed(flangeClass, system);
-  const suctionLine = segmentsOf(duty.suctionLine);
-  const dischargeLine = segmentsOf(duty.dischargeLine);
-  if (suctionLine === undefined || dischargeLine === undefined) return [];
   const found = takeOff({
-    suctionLine,
-    dischargeLine,
+    suctionLine: suction,
+    dischargeLine: discharge,
     flangeClass: named?.ok === true ? named.value : null,
     system,
   });
-  return found.ok ? found.value.map((row, at) => ({ row, at })) : [];
+  return found.ok ? found.value.map((row, at) => ({ ...row, at })) : [];
 }
 
-const LINES: Readonly<Record<TakeOffRow["line"], string>> = {
+const LINE_NAMES: Readonly<Record<TakeOffRow["line"], string>> = {
   suction: "Suction",
   discharge: "Discharge",
   both: "Both lines",
 };
 
-function labelOf({ line, item }: TakeOffRow): string {
-  return `${LINES[line]}: ${item}`;
-}
+type Column = (typeof RECORD)["columns"][number]["key"];
 
-/** A figure of a row, as long as that row is still the one its printed label names. */
-function held({ row, at }: PlacedRow, figure: Expression): Expression {
-  return {
-    op: "ifText",
-    of: { op: "join", terms: [of(at, "line"), constant(", "), of(at, "item")] },
-    is: `${row.line}, ${row.item}`,
-    met: figure,
-    otherwise: constant("CHANGED"),
+/** A row of a printed table: each figure as long as its row is still the one the printed label names. */
+function printed(row: PlacedRow, ...columns: readonly Column[]): TableItem["rows"][number] {
+  const at = (of: Column): Expression => part(RECORD, of, row.at);
+  const name = join(at("line"), constant(", "), at("item"));
+  const shown = (of: Column): Expression => {
+    if (of === "size") return at(of);
+    if ((of === "mass" || of === "filled") && row[of] === undefined) return constant("not known");
+    return ifText(name, `${row.line}, ${row.item}`, at(of), constant("CHANGED"));
   };
+  return { label: `${LINE_NAMES[row.line]}: ${row.item}`, cells: columns.map(shown) };
 }
 
 function pipeTable(rows: readonly PlacedRow[]): TableItem {
@@ -119,39 +87,27 @@ function pipeTable(rows: readonly PlacedRow[]): TableItem {
       { key: "mass", label: "mass", quantity: "mass" },
       { key: "filled", label: "full of water", quantity: "mass" },
     ],
-    rows: rows.map((placed) => ({
-      label: labelOf(placed.row),
-      cells: [
-        held(placed, of(placed.at, "quantity")),
-        of(placed.at, "size"),
-        held(placed, of(placed.at, "order")),
-        placed.row.mass === undefined ? constant("not known") : held(placed, of(placed.at, "mass")),
-        placed.row.filled === undefined ? constant("not known") : held(placed, of(placed.at, "filled")),
-      ],
-    })),
+    rows: rows.map((placed) => printed(placed, "quantity", "size", "order", "mass", "filled")),
   };
 }
 
 /** Of all pipe together, where none of it is unknown. */
 function masses(rows: readonly PlacedRow[]): readonly PlanItem[] {
-  if (rows.length < 2 || rows.some(({ row }) => row.mass === undefined)) return [];
+  if (rows.length < 2 || rows.some(({ mass }) => mass === undefined)) return [];
+  const total = (of: "mass" | "filled"): Expression => sum(...rows.map(({ at }) => part(RECORD, of, at)));
   return [
-    {
-      kind: "result",
-      key: "pipeMassEmpty",
-      label: "Pipe of both lines, empty",
-      quantity: "mass",
-      expression: sum(...rows.map(({ at }) => of(at, "mass"))),
-      how: "Sum of the table, plain pipe alone: fittings, flanges and couplings come on top.",
-    },
-    {
-      kind: "result",
-      key: "pipeMassFull",
-      label: "Pipe of both lines, full of water",
-      quantity: "mass",
-      expression: sum(...rows.map(({ at }) => of(at, "filled"))),
-      how: "Sum of the table. Slurry weighs more: PIPEMASS.",
-    },
+    figure(
+      BILL.pipeMassEmpty,
+      "Pipe of both lines, empty",
+      total("mass"),
+      "Sum of the table, plain pipe alone: fittings, flanges and couplings come on top.",
+    ),
+    figure(
+      BILL.pipeMassFull,
+      "Pipe of both lines, full of water",
+      total("filled"),
+      "Sum of the table. Slurry weighs more: PIPEMASS.",
+    ),
   ];
 }
 
@@ -165,9 +121,6 @@ function pieceTable(rows: readonly PlacedRow[]): TableItem {
       { key: "size", label: "size" },
       { key: "order", label: "to order" },
     ],
-    rows: rows.map((placed) => ({
-      label: labelOf(placed.row),
-      cells: [held(placed, of(placed.at, "quantity")), of(placed.at, "size"), held(placed, of(placed.at, "order"))],
-    })),
+    rows: rows.map((placed) => printed(placed, "quantity", "size", "order")),
   };
 }

@@ -1,169 +1,147 @@
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { TANK_SPANS, USUAL_RESERVE, USUAL_USABLE_SHARE } from "../../../src/drive/fuel-tank.ts";
+import { FUELRATE } from "../../catalogue/entries/drive.ts";
+import { ENGINELOAD } from "../../catalogue/entries/motor-and-tank.ts";
 import type { Duty } from "../../duty/duty.ts";
 import {
   type Call,
-  callById,
+  callOf,
   constant,
   type Expression,
+  type Handle,
+  handles,
   ifNumber,
-  partAt,
+  part,
   product,
   ratio,
-  value,
+  spillOf,
   verdict,
 } from "../expression.ts";
-import type { PlanItem, ResultItem, SpillItem } from "../plan.ts";
-import { remark } from "./package-inputs.ts";
+import { FIELD } from "../field-handles.ts";
+import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
+import { POWER } from "./drive-power.ts";
 import { stated } from "./stated-input.ts";
 
-/** Columns of the record of ENGINELOAD, in its order. */
-const COLUMNS = [
-  { key: "netPower", quantity: "power" },
-  { key: "sitePower", quantity: "power" },
-  { key: "load", quantity: "percent" },
-  { key: "spare", quantity: "power" },
-  { key: "byQuickRule", quantity: "power" },
-  { key: "fuelRate", quantity: "fuelFlow" },
-] as const satisfies SpillItem["columns"];
-
-/** The two loads an engine is worked out at. */
-const GREATEST = "engineAtGreatest";
-const OPERATING = "engineAtOperation";
-
-function of(record: string, key: (typeof COLUMNS)[number]["key"]): Expression {
-  return partAt(
-    record,
-    COLUMNS.findIndex((column) => column.key === key),
-  );
-}
+/** Worked cells of this section. */
+export const DRIVE_ENGINE = handles({
+  engineNetPower: "power",
+  enginePower: "power",
+  engineByRule: "power",
+  engineVerdict: null,
+  engineGreatestLoad: "percent",
+  engineOperatingLoad: "percent",
+  engineLoadVerdict: null,
+  fuelRate: "fuelFlow",
+  operatingFuelRate: "fuelFlow",
+  tankHours: "hours",
+  fuelNotes: null,
+  engineNotes: null,
+});
 
 const NOT_WORKED_OUT = "not worked out";
 
-function whereKnown(record: string, key: (typeof COLUMNS)[number]["key"]): Expression {
-  return ifNumber(of(record, key), of(record, key), NOT_WORKED_OUT);
-}
-
-/** The engine on its site, its load, its fuel and its tank. */
+/** The engine on its site, its load, its fuel and its tank. Without a rating, fuel alone. */
 export function engine(duty: Duty): readonly PlanItem[] {
-  const { engineRating, specificConsumption } = duty;
+  const isRated = duty.state.engineRating !== "blank";
   return [
-    ...(engineRating === undefined ? unrated(duty) : rated(duty)),
+    ...(isRated ? rated(duty) : unrated(duty)),
     ...fuelTank(duty),
-    ...(engineRating === undefined
-      ? [remark("fuelNotes", "Fuel", fuelCall(value("driverPower"), specificConsumption))]
-      : [remark("engineNotes", "Engine at the operating point", loadCall(value("powerOfOne"), duty))]),
+    isRated
+      ? remark(DRIVE_ENGINE.engineNotes, "Engine at the operating point", loadAt(POWER.powerOfOne))
+      : remark(DRIVE_ENGINE.fuelNotes, "Fuel", fuelAt(POWER.driverPower)),
   ];
 }
 
-function fuelCall(power: Expression, specificConsumption: number | undefined): Call {
-  return callById("FUELRATE", power, specificConsumption === undefined ? null : value("specificConsumption"));
+function fuelAt(shaftPower: Expression): Call {
+  return callOf(FUELRATE, { shaftPower, specificConsumption: FIELD.specificConsumption });
 }
 
-/** Without a rating, fuel alone. */
 function unrated(duty: Duty): readonly PlanItem[] {
-  const { specificConsumption } = duty;
   return [
-    { kind: "statement", text: "The engine's continuous rating is not stated, so it is not held against the site." },
+    statement("The engine's continuous rating is not stated, so it is not held against the site."),
     ...stated(duty, "specificConsumption"),
-    fuel("fuelRate", "Fuel at the greatest power", fuelCall(value("driverPower"), specificConsumption)),
-    fuel(
-      "operatingFuelRate",
-      "Fuel at the operating point",
-      ifNumber(value("powerOfOne"), fuelCall(value("powerOfOne"), specificConsumption), NOT_WORKED_OUT),
-    ),
+    ...fuels(fuelAt(POWER.driverPower), fuelAt(POWER.powerOfOne)),
   ];
 }
 
-function fuel(key: string, label: string, expression: Expression): ResultItem {
-  return { kind: "result", key, label, quantity: "fuelFlow", expression, how: "Diesel, one engine." };
+function fuels(greatest: Expression, operating: Expression): readonly PlanItem[] {
+  const how = "Diesel, one engine.";
+  return [
+    figure(DRIVE_ENGINE.fuelRate, "Fuel at the greatest power", greatest, how),
+    figure(DRIVE_ENGINE.operatingFuelRate, "Fuel at the operating point", inOperation(operating), how),
+  ];
 }
 
-function loadCall(power: Expression, { specificConsumption }: Duty): Call {
-  return callById(
-    "ENGINELOAD",
-    power,
-    value("engineRating"),
-    value("accessoryLosses"),
-    value("altitude"),
-    value("airTemperature"),
-    value("aspiration"),
-    specificConsumption === undefined ? null : value("specificConsumption"),
-  );
+/** The curve may give no power at the operating point. */
+function inOperation(met: Expression): Expression {
+  return ifNumber(POWER.powerOfOne, met, NOT_WORKED_OUT);
 }
+
+function loadAt(shaftPower: Expression): Call {
+  return callOf(ENGINELOAD, {
+    shaftPower,
+    ratedPower: FIELD.engineRating,
+    accessoryLosses: FIELD.accessoryLosses,
+    altitude: FIELD.altitude,
+    airTemperature: FIELD.airTemperature,
+    aspiration: FIELD.aspiration,
+    specificConsumption: FIELD.specificConsumption,
+  });
+}
+
+/** The two loads an engine is worked out at. */
+const GREATEST = spillOf("engineAtGreatest", ENGINELOAD);
+const OPERATING = spillOf("engineAtOperation", ENGINELOAD);
 
 function rated(duty: Duty): readonly PlanItem[] {
-  const record = (key: string, label: string, power: Expression): SpillItem => ({
-    kind: "spill",
-    key,
-    label,
-    expression: loadCall(power, duty),
-    rows: 2,
-    columns: COLUMNS,
-  });
+  const whereKnown = (record: typeof GREATEST, of: "load" | "fuelRate"): Expression =>
+    ifNumber(part(record, of), part(record, of), NOT_WORKED_OUT);
+  const load = (of: Handle, label: string, expression: Expression): PlanItem =>
+    figure(of, label, expression, "Shaft power over power on site.");
+  const { engineOperatingLoad } = DRIVE_ENGINE;
   return [
     ...stated(duty, "engineRating", "accessoryLosses", "airTemperature", "aspiration", "specificConsumption"),
-    record(GREATEST, "Engine at the greatest power", value("driverPower")),
-    record(OPERATING, "Engine at the operating point", value("powerOfOne")),
-    {
-      kind: "result",
-      key: "engineNetPower",
-      label: "Net power of the engine",
-      quantity: "power",
-      expression: of(GREATEST, "netPower"),
-      how: "Rating less fan and accessory losses.",
-    },
-    {
-      kind: "result",
-      key: "enginePower",
-      label: "Engine power on site",
-      quantity: "power",
-      expression: of(GREATEST, "sitePower"),
-      how: "Net power adjusted for altitude and air temperature, ISO 3046-1.",
-      main: true,
-    },
-    {
-      kind: "result",
-      key: "engineByRule",
-      label: "By the rule for fire-pump engines",
-      quantity: "power",
-      expression: of(GREATEST, "byQuickRule"),
-      how: "A check alone: 3 % for each 1000 ft above 300 ft, 1 % for each 10 °F above 77 °F.",
-    },
-    {
-      kind: "result",
-      key: "engineVerdict",
-      label: "Engine on site",
-      expression: verdict(value("enginePower"), value("powerNeeded"), "carries the power needed", "TOO SMALL"),
-      how: "Against the power the driver must be rated for.",
-    },
-    load("engineGreatestLoad", "Load at the greatest power", GREATEST),
-    load("engineOperatingLoad", "Load at the operating point", OPERATING),
-    {
-      kind: "result",
-      key: "engineLoadVerdict",
-      label: "Load in long running",
-      expression: ifNumber(
-        value("engineOperatingLoad"),
-        verdict(value("engineOperatingLoad"), constant(30), "high enough", "TOO LOW: WET STACKING"),
+    spill(GREATEST, "Engine at the greatest power", loadAt(POWER.driverPower)),
+    spill(OPERATING, "Engine at the operating point", loadAt(POWER.powerOfOne)),
+    figure(
+      DRIVE_ENGINE.engineNetPower,
+      "Net power of the engine",
+      part(GREATEST, "netPower"),
+      "Rating less fan and accessory losses.",
+    ),
+    figure(
+      DRIVE_ENGINE.enginePower,
+      "Engine power on site",
+      part(GREATEST, "sitePower"),
+      "Net power adjusted for altitude and air temperature, ISO 3046-1.",
+      "main",
+    ),
+    figure(
+      DRIVE_ENGINE.engineByRule,
+      "By the rule for fire-pump engines",
+      part(GREATEST, "byQuickRule"),
+      "A check alone: 3 % for each 1000 ft above 300 ft, 1 % for each 10 °F above 77 °F.",
+    ),
+    figure(
+      DRIVE_ENGINE.engineVerdict,
+      "Engine on site",
+      verdict(DRIVE_ENGINE.enginePower, POWER.powerNeeded, "carries the power needed", "TOO SMALL"),
+      "Against the power the driver must be rated for.",
+    ),
+    load(DRIVE_ENGINE.engineGreatestLoad, "Load at the greatest power", whereKnown(GREATEST, "load")),
+    load(engineOperatingLoad, "Load at the operating point", inOperation(whereKnown(OPERATING, "load"))),
+    figure(
+      DRIVE_ENGINE.engineLoadVerdict,
+      "Load in long running",
+      ifNumber(
+        engineOperatingLoad,
+        verdict(engineOperatingLoad, constant(30), "high enough", "TOO LOW: WET STACKING"),
         "not judged",
       ),
-      how: "Below 30 % an engine carbons up; common practice, no source.",
-    },
-    fuel("fuelRate", "Fuel at the greatest power", whereKnown(GREATEST, "fuelRate")),
-    fuel("operatingFuelRate", "Fuel at the operating point", whereKnown(OPERATING, "fuelRate")),
+      "Below 30 % an engine carbons up; common practice, no source.",
+    ),
+    ...fuels(whereKnown(GREATEST, "fuelRate"), whereKnown(OPERATING, "fuelRate")),
   ];
-}
-
-function load(key: string, label: string, record: string): ResultItem {
-  return {
-    kind: "result",
-    key,
-    label,
-    quantity: "percent",
-    expression: whereKnown(record, "load"),
-    how: "Shaft power over power on site.",
-  };
 }
 
 const DRAWN = USUAL_USABLE_SHARE * (1 - USUAL_RESERVE);
@@ -173,24 +151,21 @@ const DRAWN = USUAL_USABLE_SHARE * (1 - USUAL_RESERVE);
  * of three functions already, so these are plain arithmetic: that of FUELTANKHOURS and FUELTANKSIZE.
  */
 function fuelTank(duty: Duty): readonly PlanItem[] {
-  const { tankVolume } = duty;
-  const rate = value("operatingFuelRate");
+  const rate = DRIVE_ENGINE.operatingFuelRate;
   const whereFuel = (met: Expression): Expression => ifNumber(rate, met, NOT_WORKED_OUT);
   const hourly = volumeOfAnHour(duty.unitSet);
   return [
-    ...(tankVolume === undefined
+    ...(duty.state.tankVolume === "blank"
       ? []
       : [
           ...stated(duty, "tankVolume"),
-          {
-            kind: "result",
-            key: "tankHours",
-            label: "The tank lasts",
-            quantity: "hours",
-            expression: whereFuel(ratio(product(value("tankVolume"), constant(DRAWN / hourly)), rate)),
-            how: "At the operating point: 90 % of the tank usable, 10 % of that kept in reserve; common practice.",
-            main: true,
-          } as const,
+          figure(
+            DRIVE_ENGINE.tankHours,
+            "The tank lasts",
+            whereFuel(ratio(product(FIELD.tankVolume, constant(DRAWN / hourly)), rate)),
+            "At the operating point: 90 % of the tank usable, 10 % of that kept in reserve; common practice.",
+            "main",
+          ),
         ]),
     {
       kind: "table",

@@ -1,44 +1,34 @@
+import { MOTORSIZE } from "../../catalogue/entries/drive.ts";
+import { MOTORDATA } from "../../catalogue/entries/motor-and-tank.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { type Call, callById, constant, type Expression, ifNumber, partAt, value } from "../expression.ts";
-import type { PlanItem, ResultItem, SpillItem } from "../plan.ts";
-import { remark } from "./package-inputs.ts";
+import { callOf, constant, type Handle, handles, ifNumber, ifText, join, part, spillOf } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
+import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
+import { POWER } from "./drive-power.ts";
+import { PUMP } from "./pump.ts";
 import { stated } from "./stated-input.ts";
 
-const RECORD = "motorData";
+/** Worked cells of this section. */
+export const DRIVE_MOTOR = handles({
+  motorRating: "power",
+  motorOutput: "power",
+  motorSpare: "power",
+  motorFrame: null,
+  motorPoles: null,
+  synchronousSpeed: "speed",
+  motorSlip: "percent",
+  motorEfficiency: "percent",
+  motorCurrent: "current",
+  startingCurrent: "current",
+  motorTorque: "torque",
+  motorNotes: null,
+});
 
-/** Columns of the record of MOTORDATA, in its order. */
-const COLUMNS = [
-  { key: "rating", quantity: "power" },
-  { key: "frame" },
-  { key: "poles" },
-  { key: "frequency" },
-  { key: "synchronousSpeed", quantity: "speed" },
-  { key: "slip", quantity: "percent" },
-  { key: "outputFactor", quantity: "ratio" },
-  { key: "siteOutput", quantity: "power" },
-  { key: "efficiency", quantity: "percent" },
-  { key: "current", quantity: "current" },
-  { key: "startingCurrent", quantity: "current" },
-  { key: "torque", quantity: "torque" },
-  { key: "spare", quantity: "power" },
-] as const satisfies SpillItem["columns"];
+const MOTOR = spillOf("motorData", MOTORDATA);
 
-type Part = (typeof COLUMNS)[number]["key"];
-
-function of(key: Part): Expression {
-  return partAt(
-    RECORD,
-    COLUMNS.findIndex((column) => column.key === key),
-  );
-}
-
+/** For a cell that the function leaves blank: no table holds it, or no motor on the mains runs at the pump's speed. */
 const NOT_HELD = "not held";
 const NO_MAINS_MOTOR = "no mains motor";
-
-/** A figure that is left empty where no table holds it. */
-function held(key: Part, otherwise: string = NOT_HELD): Expression {
-  return ifNumber(of(key), of(key), otherwise);
-}
 
 /** The motor that carries the pump on its site. Without the pump's speed, the rating alone. */
 export function motor(duty: Duty, pump: DutyPump): readonly PlanItem[] {
@@ -46,133 +36,113 @@ export function motor(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 }
 
 function ratingAlone(): readonly PlanItem[] {
-  const rating = callById("MOTORSIZE", value("driverPower"), value("serviceFactor"));
+  const rating = callOf(MOTORSIZE, { shaftPower: POWER.driverPower, serviceFactor: FIELD.serviceFactor });
   return [
-    {
-      kind: "result",
-      key: "motorRating",
-      label: "Next standard motor rating",
-      quantity: "power",
-      expression: rating,
-      how: "NEMA list in US units, IEC list otherwise; to 1000 m (3300 ft) and 40 °C (104 °F) alone.",
-      main: true,
-    },
-    {
-      kind: "statement",
-      text: "The speed of the pump's curve is not stated: altitude and hot air, frame, poles, efficiency and current of the motor are not worked out.",
-    },
-    remark("motorNotes", "Motor", rating),
+    figure(
+      DRIVE_MOTOR.motorRating,
+      "Next standard motor rating",
+      rating,
+      "NEMA list in US units, IEC list otherwise; to 1000 m (3300 ft) and 40 °C (104 °F) alone.",
+      "main",
+    ),
+    statement(
+      "The speed of the pump's curve is not stated: altitude and hot air, frame, poles, efficiency and current of the motor are not worked out.",
+    ),
+    remark(DRIVE_MOTOR.motorNotes, "Motor", rating),
   ];
 }
 
 function wholeMotor(duty: Duty): readonly PlanItem[] {
-  const { supplyVoltage } = duty;
-  const call: Call = callById(
-    "MOTORDATA",
-    value("driverPower"),
-    value("runningSpeed"),
-    value("serviceFactor"),
-    null,
-    supplyVoltage === undefined ? null : value("supplyVoltage"),
-    value("altitude"),
-    value("airTemperature"),
-  );
+  const call = callOf(MOTORDATA, {
+    shaftPower: POWER.driverPower,
+    speed: PUMP.runningSpeed,
+    serviceFactor: FIELD.serviceFactor,
+    voltage: FIELD.supplyVoltage,
+    altitude: FIELD.altitude,
+    ambientTemperature: FIELD.airTemperature,
+  });
+  const held = (
+    of: Handle,
+    label: string,
+    column: (typeof MOTOR)["columns"][number]["key"],
+    how: string,
+    otherwise = NOT_HELD,
+  ): PlanItem => figure(of, label, ifNumber(part(MOTOR, column), part(MOTOR, column), otherwise), how);
   return [
     ...stated(duty, "airTemperature", "supplyVoltage"),
-    { kind: "spill", key: RECORD, label: "Motor", expression: call, rows: 2, columns: COLUMNS },
-    {
-      kind: "result",
-      key: "motorRating",
-      label: "Next standard motor rating",
-      quantity: "power",
-      expression: of("rating"),
-      how: "Of which enough is left on site. NEMA list in US units, IEC list otherwise; the nameplate's own service factor is not used up.",
-      main: true,
-    },
+    spill(MOTOR, "Motor", call),
     figure(
-      "motorOutput",
+      DRIVE_MOTOR.motorRating,
+      "Next standard motor rating",
+      part(MOTOR, "rating"),
+      "Of which enough is left on site. NEMA list in US units, IEC list otherwise; the nameplate's own service factor is not used up.",
+      "main",
+    ),
+    figure(
+      DRIVE_MOTOR.motorOutput,
       "Output of the motor on site",
-      "power",
-      of("siteOutput"),
+      part(MOTOR, "siteOutput"),
       "Rating derated for altitude and air temperature.",
     ),
     figure(
-      "motorSpare",
+      DRIVE_MOTOR.motorSpare,
       "Left over the greatest shaft power",
-      "power",
-      of("spare"),
+      part(MOTOR, "spare"),
       "Output on site less shaft power.",
     ),
-    {
-      kind: "result",
-      key: "motorFrame",
-      label: "Usual frame",
-      expression: { op: "ifText", of: of("frame"), is: "", met: constant(NOT_HELD), otherwise: of("frame") },
-      how: "With four poles; the maker's drawing decides.",
-    },
-    {
-      kind: "result",
-      key: "motorPoles",
-      label: "Poles and supply",
-      expression: ifNumber(
-        of("poles"),
-        { op: "join", terms: [of("poles"), constant(" poles, "), of("frequency"), constant(" Hz")] },
+    figure(
+      DRIVE_MOTOR.motorFrame,
+      "Usual frame",
+      ifText(part(MOTOR, "frame"), "", constant(NOT_HELD), part(MOTOR, "frame")),
+      "With four poles; the maker's drawing decides.",
+    ),
+    figure(
+      DRIVE_MOTOR.motorPoles,
+      "Poles and supply",
+      ifNumber(
+        part(MOTOR, "poles"),
+        join(part(MOTOR, "poles"), constant(" poles, "), part(MOTOR, "frequency"), constant(" Hz")),
         NO_MAINS_MOTOR,
       ),
-      how: "Motor on the mains that runs at the pump's speed; elsewhere a frequency drive, belts, gears or an engine.",
-    },
-    figure(
-      "synchronousSpeed",
+      "Motor on the mains that runs at the pump's speed; elsewhere a frequency drive, belts, gears or an engine.",
+    ),
+    held(
+      DRIVE_MOTOR.synchronousSpeed,
       "Synchronous speed",
-      "speed",
-      held("synchronousSpeed", NO_MAINS_MOTOR),
+      "synchronousSpeed",
       "120 × frequency / poles.",
+      NO_MAINS_MOTOR,
     ),
-    figure(
-      "motorSlip",
+    held(
+      DRIVE_MOTOR.motorSlip,
       "Slip at the pump's speed",
-      "percent",
-      held("slip", NO_MAINS_MOTOR),
+      "slip",
       "0.5 % to 2.5 % is usual at full load.",
+      NO_MAINS_MOTOR,
     ),
-    figure(
-      "motorEfficiency",
+    held(
+      DRIVE_MOTOR.motorEfficiency,
       "Full-load efficiency",
-      "percent",
-      held("efficiency"),
+      "efficiency",
       "NEMA Premium at 60 Hz, IE3 at 50 Hz; little less to half load.",
     ),
-    ...(supplyVoltage === undefined ? [] : currents()),
-    figure("motorTorque", "Full-load torque", "torque", held("torque", NO_MAINS_MOTOR), "Rating at the pump's speed."),
-    remark("motorNotes", "Motor", call),
+    ...(duty.state.supplyVoltage === "blank"
+      ? []
+      : [
+          held(
+            DRIVE_MOTOR.motorCurrent,
+            "Full-load current",
+            "current",
+            "By the electrical code where it lists the motor, else with a power factor of 0.85. The nameplate wins.",
+          ),
+          held(
+            DRIVE_MOTOR.startingCurrent,
+            "Greatest starting current",
+            "startingCurrent",
+            "Direct on line, 8 times full load; other ways of starting draw less.",
+          ),
+        ]),
+    held(DRIVE_MOTOR.motorTorque, "Full-load torque", "torque", "Rating at the pump's speed.", NO_MAINS_MOTOR),
+    remark(DRIVE_MOTOR.motorNotes, "Motor", call),
   ];
-}
-
-function currents(): readonly ResultItem[] {
-  return [
-    figure(
-      "motorCurrent",
-      "Full-load current",
-      "current",
-      held("current"),
-      "By the electrical code where it lists the motor, else with a power factor of 0.85. The nameplate wins.",
-    ),
-    figure(
-      "startingCurrent",
-      "Greatest starting current",
-      "current",
-      held("startingCurrent"),
-      "Direct on line, 8 times full load; other ways of starting draw less.",
-    ),
-  ];
-}
-
-function figure(
-  key: string,
-  label: string,
-  quantity: NonNullable<ResultItem["quantity"]>,
-  expression: Expression,
-  how: string,
-): ResultItem {
-  return { kind: "result", key, label, quantity, expression, how };
 }

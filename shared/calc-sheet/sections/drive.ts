@@ -1,90 +1,71 @@
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
-import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { callById, constant, type Expression, ifNumber, product, ratio, value } from "../expression.ts";
-import type { PlanItem } from "../plan.ts";
+import { DRIVEARRANGEMENT } from "../../catalogue/entries/drive.ts";
+import type { Duty } from "../../duty/duty.ts";
+import { callOf, constant, type Expression, handles, part, product, ratio, spillOf } from "../expression.ts";
+import { FIELD, LIQUID } from "../field-handles.ts";
+import type { PackageSection } from "../package-section.ts";
+import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
 import { engine } from "./drive-engine.ts";
 import { motor } from "./drive-motor.ts";
-import { LIQUID_TAIL } from "./liquid.ts";
-import { type RankedList, rankedRow, rankedSpill, remark } from "./package-inputs.ts";
+import { POWER, POWERS } from "./drive-power.ts";
+import { PUMP } from "./pump.ts";
+import { rankedOptions } from "./ranked-options.ts";
 import { clearLiquidOnly } from "./slurry.ts";
 import { stated } from "./stated-input.ts";
 
-const NOT_GIVEN = "not given";
+const DRIVE = handles({ shaftTorque: "torque", attachmentNotes: null });
 
 /** Driver of each pump: power it must give, rating, and how it is attached. Needs power on the pump's curve. */
-export function drive(duty: Duty, pump: DutyPump): readonly PlanItem[] {
-  if (pump.curve.efficiency === undefined && pump.curve.power === undefined) return [];
-  const { driver } = duty;
-  return [
-    { kind: "section", id: "drive", text: "Drive" },
-    ...stated(duty, "driver", "serviceFactor"),
-    {
-      kind: "result",
-      key: "powerOfOne",
-      label: "Shaft power in operation",
-      quantity: "power",
-      expression: ifNumber(value("operatingPower"), ratio(value("operatingPower"), value("pumpCount")), NOT_GIVEN),
-      how: "Of one pump, at the operating point of the duty as stated.",
-    },
-    {
-      kind: "result",
-      key: "driverPower",
-      label: "Greatest shaft power of one pump",
-      quantity: "power",
-      expression: { op: "columnGreatest", key: "powerCurve", column: "power", otherwise: NOT_GIVEN },
-      how: "Anywhere on its curve as it runs, with the liquid pumped: the driver is then not overloaded.",
-    },
-    {
-      kind: "result",
-      key: "powerNeeded",
-      label: "Power the driver must be rated for",
-      quantity: "power",
-      expression: product(value("driverPower"), value("serviceFactor")),
-      how: "Greatest shaft power times the service factor.",
-    },
-    ...clearLiquidOnly(duty, "The power the driver must be rated for"),
-    ...(driver === "motor" ? motor(duty, pump) : engine(duty)),
-    ...(pump.speed === undefined ? [] : attachment(duty)),
-  ];
-}
-
-const ARRANGEMENTS: RankedList = {
-  key: "arrangements",
-  label: "Ways of attaching the driver",
-  call: callById("DRIVEARRANGEMENT", value("driver"), value("driverPower"), value("runningSpeed"), ...LIQUID_TAIL),
-  rows: 4,
-  columns: ["rank", "arrangement", "verdict", "for", "against", "checks"],
+export const driveSection: PackageSection = {
+  id: "drive",
+  title: "Drive",
+  missing: "Choose a pump whose curve gives efficiency or power.",
+  caution:
+    "Guard every turning part, lock out before work, and keep exhaust and hot surfaces away from people and fuel.",
+  decidedBy: ["driver"],
+  isOfPump: true,
+  items: (duty) => {
+    const { driver, pump } = duty;
+    if (pump?.curve.efficiency === undefined) return [];
+    return [
+      ...stated(duty, "driver", "serviceFactor"),
+      ...POWERS,
+      ...clearLiquidOnly(duty, "The power the driver must be rated for"),
+      ...(driver === "motor" ? motor(duty, pump) : engine(duty)),
+      ...(pump.speed === undefined ? [] : attachment(duty)),
+    ];
+  },
 };
 
-const SOLIDS_NOT_COUNTED: PlanItem = {
-  kind: "statement",
-  text: "The solids stated are not counted in this ranking: abrasive liquid wants a bearing frame that carries its own thrust, and a close-coupled motor is for clean liquid.",
-};
+const ARRANGEMENTS = spillOf("arrangements", DRIVEARRANGEMENT);
+const ARRANGED = callOf(DRIVEARRANGEMENT, {
+  driver: FIELD.driver,
+  shaftPower: POWER.driverPower,
+  speed: PUMP.runningSpeed,
+  ...LIQUID,
+});
+const ROWS = 4;
 
-function attachment(duty: Duty): readonly PlanItem[] {
+const SOLIDS_NOT_COUNTED = statement(
+  "The solids stated are not counted in this ranking: abrasive liquid wants a bearing frame that carries its own thrust, and a close-coupled motor is for clean liquid.",
+);
+
+function attachment({ solids, state, unitSet }: Duty): readonly PlanItem[] {
   return [
-    {
-      kind: "result",
-      key: "shaftTorque",
-      label: "Shaft torque",
-      quantity: "torque",
-      expression: product(ratio(value("driverPower"), value("runningSpeed")), torqueFactor(duty.unitSet)),
-      how: "Greatest shaft power / (2 π running speed).",
-    },
-    ...((duty.solids ?? 0) > 0 ? [SOLIDS_NOT_COUNTED] : []),
-    rankedSpill(ARRANGEMENTS),
-    ...Array.from({ length: ARRANGEMENTS.rows }, (_, row) =>
-      rankedRow(ARRANGEMENTS, row, row === 0 ? "Attachment, best first" : "", {
-        name: 1,
-        verdict: 2,
-        remarks: [
-          ["For", 3],
-          ["Against", 4],
-          ["Check", 5],
-        ],
-      }),
+    figure(
+      DRIVE.shaftTorque,
+      "Shaft torque",
+      product(ratio(POWER.driverPower, PUMP.runningSpeed), torqueFactor(unitSet)),
+      "Greatest shaft power / (2 π running speed).",
     ),
-    remark("attachmentNotes", "Attachment", ARRANGEMENTS.call),
+    ...(state.solids === "blank" || solids === 0 ? [] : [SOLIDS_NOT_COUNTED]),
+    spill(ARRANGEMENTS, "Ways of attaching the driver", ARRANGED, ROWS + 1),
+    ...rankedOptions(ARRANGEMENTS, "arrangement", "Attachment, best first", ROWS, (row) => [
+      { label: "For", text: part(ARRANGEMENTS, "for", row) },
+      { label: "Against", text: part(ARRANGEMENTS, "against", row) },
+      { label: "Check", text: part(ARRANGEMENTS, "checks", row) },
+    ]),
+    remark(DRIVE.attachmentNotes, "Attachment", ARRANGED),
   ];
 }
 

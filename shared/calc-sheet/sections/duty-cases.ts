@@ -1,4 +1,8 @@
+import { OPERATINGPOINT } from "../../catalogue/entries/pump.ts";
+import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
+import type { ColumnKeyOf } from "../../catalogue/entry.ts";
 import type { Duty } from "../../duty/duty.ts";
+import { spillOf, type TableOf } from "../expression.ts";
 
 /** A state of levels, pipe and curve in which the sheet looks for the operating point. */
 export interface DutyCasePlan {
@@ -11,22 +15,24 @@ export interface DutyCasePlan {
 
 /** The states worth a row: the duty as stated, the end of each range, and the two outermost with the curve's tolerance. */
 export function dutyCases(duty: Duty): readonly DutyCasePlan[] {
-  const { leastStaticHead, greatestStaticHead, acceptanceGrade } = duty;
+  const { state, acceptanceGrade } = duty;
+  const hasLeast = state.leastStaticHead !== "blank";
+  const hasGreatest = state.greatestStaticHead !== "blank";
   const cases: DutyCasePlan[] = [
     { key: "normal", label: "As stated", staticHead: "staticHead", pipe: "new", curve: "drawn" },
   ];
-  const lowest = leastStaticHead === undefined ? "staticHead" : "leastStaticHead";
-  const highest = greatestStaticHead === undefined ? "staticHead" : "greatestStaticHead";
+  const lowest = hasLeast ? "leastStaticHead" : "staticHead";
+  const highest = hasGreatest ? "greatestStaticHead" : "staticHead";
   const oldest = ages(duty) ? "aged" : "new";
-  if (leastStaticHead !== undefined) {
+  if (hasLeast) {
     cases.push({ key: "least", label: "Least static head", staticHead: lowest, pipe: "new", curve: "drawn" });
   }
-  if (greatestStaticHead !== undefined) {
+  if (hasGreatest) {
     cases.push({ key: "greatest", label: "Greatest static head", staticHead: highest, pipe: "new", curve: "drawn" });
   }
   if (oldest === "aged") {
     cases.push({ key: "aged", label: "Aged pipe", staticHead: "staticHead", pipe: "aged", curve: "drawn" });
-    if (greatestStaticHead !== undefined) {
+    if (hasGreatest) {
       const label = "Greatest static head, aged pipe";
       cases.push({ key: "greatestAged", label, staticHead: highest, pipe: "aged", curve: "drawn" });
     }
@@ -34,11 +40,11 @@ export function dutyCases(duty: Duty): readonly DutyCasePlan[] {
   if (acceptanceGrade === undefined) return cases;
   const [lower, upper] = acceptanceGrade.head;
   if (upper > 0) {
-    const at = leastStaticHead === undefined ? "As stated" : "Least static head";
+    const at = hasLeast ? "Least static head" : "As stated";
     cases.push({ key: "upper", label: `${at}, upper tolerance`, staticHead: lowest, pipe: "new", curve: "high" });
   }
   if (lower < 0) {
-    const at = greatestStaticHead === undefined ? "As stated" : "Greatest static head";
+    const at = hasGreatest ? "Greatest static head" : "As stated";
     const label = `${at}${oldest === "aged" ? ", aged pipe" : ""}, lower tolerance`;
     cases.push({ key: "lower", label, staticHead: highest, pipe: oldest, curve: "low" });
   }
@@ -55,26 +61,26 @@ export function outerCases(duty: Duty): readonly DutyCasePlan[] {
   );
 }
 
+type System = Pick<DutyCasePlan, "staticHead" | "pipe">;
+
 /** The system curve a case is on: those of one static head and pipe share it. */
-export function systemKey({ staticHead, pipe }: Pick<DutyCasePlan, "staticHead" | "pipe">): string {
+export function systemOf({ staticHead, pipe }: System): TableOf<ColumnKeyOf<typeof SYSTEMCURVE>> {
   const head = { staticHead: "normal", leastStaticHead: "least", greatestStaticHead: "greatest" }[staticHead];
-  if (pipe === "new") return `${head}System`;
-  return head === "normal" ? "agedSystem" : `${head}AgedSystem`;
+  const key = pipe === "new" ? `${head}System` : head === "normal" ? "agedSystem" : `${head}AgedSystem`;
+  return spillOf(key, SYSTEMCURVE);
 }
 
 /** Where the operating point of a case stands. */
-export function recordKey({ key }: Pick<DutyCasePlan, "key">): string {
-  return `${key}Record`;
+export function recordOf({ key }: Pick<DutyCasePlan, "key">): TableOf<ColumnKeyOf<typeof OPERATINGPOINT>> {
+  return spillOf(`${key}Record`, OPERATINGPOINT);
 }
 
 /** Whether any pipe of the duty grows rougher by the roughness stated. */
 function ages(duty: Duty): boolean {
   const { agedRoughness, suctionLine, dischargeLine } = duty;
-  return (
-    agedRoughness !== undefined &&
-    [...suctionLine, ...dischargeLine].some(
-      ({ segment }) => segment !== undefined && growsRougher(segment.pipe, agedRoughness),
-    )
+  if (agedRoughness === undefined) return duty.state.agedRoughness === "unreadable";
+  return [...suctionLine, ...dischargeLine].some(
+    ({ segment }) => segment !== undefined && growsRougher(segment.pipe, agedRoughness),
   );
 }
 

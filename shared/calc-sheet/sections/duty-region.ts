@@ -1,154 +1,130 @@
 import { shaftPower } from "../../../src/pump/shaft-power.ts";
 import { SMALL_PUMP_TOLERANCES } from "../../../src/tables/acceptance-grades.ts";
+import type { OPERATINGPOINT } from "../../catalogue/entries/pump.ts";
+import type { ColumnKeyOf } from "../../catalogue/entry.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { constant, difference, type Expression, ifNumber, partAt, product, ratio, sum, value } from "../expression.ts";
-import type { PlanItem, ResultItem, TableColumn, TableItem } from "../plan.ts";
-import { type DutyCasePlan, dutyCases, recordKey } from "./duty-cases.ts";
+import {
+  type ColumnOf,
+  constant,
+  difference,
+  type Expression,
+  extreme,
+  type Handle,
+  handles,
+  ifAtLeast,
+  ifNumber,
+  part,
+  product,
+  ratio,
+  sum,
+  tableOf,
+} from "../expression.ts";
+import { figure, type PlanItem, type ResultItem, statement, type TableColumn } from "../plan.ts";
+import { type DutyCasePlan, dutyCases, recordOf } from "./duty-cases.ts";
 import { npshAvailableAt } from "./npsh.ts";
-import { PLACES, whereGiven, withLiquid } from "./operating-point.ts";
+import { POINT, whereGiven, withLiquid } from "./operating-point.ts";
 import { preferredRegionOf } from "./preferred-region.ts";
+import { PUMP } from "./pump.ts";
+
+/** Worked cells of this section. */
+export const DUTY_REGION = handles({
+  regionLeastFlow: "flow",
+  regionGreatestFlow: "flow",
+  regionNpshMargin: "head",
+  regionPower: "power",
+  acceptedFlowLeast: "flow",
+  acceptedFlowMost: "flow",
+  acceptedHeadLeast: "head",
+  acceptedHeadMost: "head",
+  acceptedEfficiency: "percent",
+});
 
 const NONE = "none";
 
-interface RegionColumn extends TableColumn {
+/** The states the pump must cover, a row each; without the columns its curve gives nothing for. */
+export const REGION = tableOf("dutyRegion", {
+  flow: "flow",
+  place: null,
+  head: "head",
+  shaftPower: "power",
+  bestFlowPercent: "percent",
+  npshRequired: "head",
+  npshMargin: "head",
+});
+
+interface RegionColumn extends TableColumn<ColumnOf<typeof REGION>> {
   readonly cell: (one: DutyCasePlan) => Expression;
 }
 
 /** Where the pumps run at the ends of the ranges of levels, pipe and their own curve. */
 export function dutyRegion(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const cases = dutyCases(duty);
-  if (cases.length === 1) return [];
+  if (cases.length === 1 || duty.state.acceptanceGrade === "unreadable") return [];
   const columns = columnsOf(pump);
-  const table: TableItem = {
-    kind: "table",
-    key: "dutyRegion",
-    heading: "state",
-    columns,
-    rows: cases.map((one) => ({ label: one.label, cells: columns.map(({ cell }) => cell(one)) })),
-  };
   const hasTolerance = cases.some(({ curve }) => curve !== "drawn");
   return [
     { kind: "section", id: "region", text: "Duty region", newPage: true },
-    table,
-    ...extremes(pump),
     {
-      kind: "statement",
-      text: `NPSH available is that with the source at the level stated, which should be its lowest; a higher source has more.${hasTolerance ? " The tolerance of flow is not added to that of head: a pump is accepted by either, so one with a steep curve may run a little further out." : ""}`,
+      kind: "table",
+      key: REGION.key,
+      heading: "state",
+      columns,
+      rows: cases.map((one) => ({ label: one.label, cells: columns.map(({ cell }) => cell(one)) })),
     },
+    ...extremes(pump),
+    statement(
+      `NPSH available is that with the source at the level stated, which should be its lowest; a higher source has more.${hasTolerance ? " The tolerance of flow is not added to that of head: a pump is accepted by either, so one with a steep curve may run a little further out." : ""}`,
+    ),
   ];
 }
 
 function columnsOf(pump: DutyPump): readonly RegionColumn[] {
-  const { curve } = pump;
-  const hasEfficiency = curve.efficiency !== undefined;
-  return [
-    {
-      key: "flow",
-      label: "flow",
-      quantity: "flow",
-      cell: (one) => whereGiven(recordKey(one), "flow", undefined, NONE),
-    },
-    { key: "place", label: "where on the curve", cell: (one) => placeOf(one, pump) },
-    {
-      key: "head",
-      label: "head",
-      quantity: "head",
-      cell: (one) => whereGiven(recordKey(one), "head", undefined, NONE),
-    },
-    ...(hasEfficiency
-      ? ([
-          {
-            key: "shaftPower",
-            label: "shaft power",
-            quantity: "power",
-            cell: (one) => whereGiven(recordKey(one), "shaftPower", withLiquid, NONE),
-          },
-          {
-            key: "bestFlowPercent",
-            label: "of BEP flow",
-            quantity: "percent",
-            cell: (one) => whereGiven(recordKey(one), "bestFlowPercent", undefined, NONE),
-          },
-        ] satisfies readonly RegionColumn[])
-      : []),
-    ...(curve.npshRequired === undefined
-      ? []
-      : ([
-          {
-            key: "npshRequired",
-            label: "NPSH required",
-            quantity: "head",
-            cell: (one) => whereGiven(recordKey(one), "npshRequired", undefined, NONE),
-          },
-          {
-            key: "npshMargin",
-            label: "NPSH margin",
-            quantity: "head",
-            cell: (one) =>
-              whereGiven(
-                recordKey(one),
-                "npshRequired",
-                (required) => difference(npshAvailableAt(partAt(recordKey(one), PLACES.flow)), required),
-                NONE,
-              ),
-          },
-        ] satisfies readonly RegionColumn[])),
+  const given =
+    (of: ColumnKeyOf<typeof OPERATINGPOINT>, then?: (figure: Expression, one: DutyCasePlan) => Expression) =>
+    (one: DutyCasePlan): Expression =>
+      whereGiven(recordOf(one), of, then && ((found) => then(found, one)), NONE);
+  const marginOver = (required: Expression, one: DutyCasePlan): Expression =>
+    difference(npshAvailableAt(part(recordOf(one), "flow")), required);
+  const hasEfficiency = pump.curve.efficiency !== undefined;
+  const hasNpsh = pump.curve.npshRequired !== undefined;
+  const all: readonly (readonly [is: boolean, key: RegionColumn["key"], label: string, RegionColumn["cell"]])[] = [
+    [true, "flow", "flow", given("flow")],
+    [true, "place", "where on the curve", (one) => placeOf(one, pump)],
+    [true, "head", "head", given("head")],
+    [hasEfficiency, "shaftPower", "shaft power", given("shaftPower", withLiquid)],
+    [hasEfficiency, "bestFlowPercent", "of BEP flow", given("percentOfBestFlow")],
+    [hasNpsh, "npshRequired", "NPSH required", given("npshRequired")],
+    [hasNpsh, "npshMargin", "NPSH margin", given("npshRequired", marginOver)],
   ];
+  return all
+    .filter(([is]) => is)
+    .map(([, key, label, cell]) => ({ ...REGION.columns.find((of) => of.key === key), key, label, cell }));
 }
 
-/** In words: inside or outside the preferred region, or past the curve. */
+/** In words: inside or outside the preferred region. */
 function placeOf(one: DutyCasePlan, pump: DutyPump): Expression {
-  const record = recordKey(one);
-  const none = "no operating point: see findings";
-  if (pump.curve.efficiency === undefined) return whereGiven(record, "flow", () => constant("on the curve"), none);
+  const record = recordOf(one);
+  if (pump.curve.efficiency === undefined) return whereGiven(record, "flow", () => constant("on the curve"));
   const { least, most } = preferredRegionOf(pump);
-  const percent = partAt(record, PLACES.bestFlowPercent);
+  const percent = part(record, "percentOfBestFlow");
   const outside = constant("OUTSIDE preferred region");
-  return ifNumber(
-    percent,
-    {
-      op: "atLeast",
-      left: percent,
-      right: constant(100 * least),
-      met: {
-        op: "atLeast",
-        left: constant(100 * most),
-        right: percent,
-        met: constant("in preferred region"),
-        otherwise: outside,
-      },
-      otherwise: outside,
-    },
-    none,
-  );
+  const inside = ifAtLeast(constant(100 * most), percent, constant("in preferred region"), outside);
+  return ifNumber(percent, ifAtLeast(percent, constant(100 * least), inside, outside), "not known");
 }
 
 function extremes({ curve }: DutyPump): readonly ResultItem[] {
-  const row = (
-    key: string,
-    label: string,
-    quantity: "flow" | "head" | "power",
-    op: "columnLeast" | "columnGreatest",
-    column: string,
-    how: string,
-  ): ResultItem => ({
-    kind: "result",
-    key,
-    label,
-    quantity,
-    expression: { op, key: "dutyRegion", column, otherwise: "not known" },
-    how,
-  });
-  const how = "Of the rows above, where all have an operating point.";
+  const how = "Of the rows above.";
+  const of = (op: "columnLeast" | "columnGreatest", column: ColumnOf<typeof REGION>): Expression =>
+    extreme(op, REGION, column, "not known");
   return [
-    row("regionLeastFlow", "Least flow", "flow", "columnLeast", "flow", how),
-    row("regionGreatestFlow", "Greatest flow", "flow", "columnGreatest", "flow", how),
+    figure(DUTY_REGION.regionLeastFlow, "Least flow", of("columnLeast", "flow"), how),
+    figure(DUTY_REGION.regionGreatestFlow, "Greatest flow", of("columnGreatest", "flow"), how),
     ...(curve.npshRequired === undefined
       ? []
-      : [row("regionNpshMargin", "Least NPSH margin", "head", "columnLeast", "npshMargin", how)]),
+      : [figure(DUTY_REGION.regionNpshMargin, "Least NPSH margin", of("columnLeast", "npshMargin"), how)]),
     ...(curve.efficiency === undefined
       ? []
-      : [row("regionPower", "Greatest shaft power", "power", "columnGreatest", "shaftPower", how)]),
+      : [figure(DUTY_REGION.regionPower, "Greatest shaft power", of("columnGreatest", "shaftPower"), how)]),
   ];
 }
 
@@ -156,40 +132,24 @@ function extremes({ curve }: DutyPump): readonly ResultItem[] {
 export function acceptance(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const { acceptanceGrade } = duty;
   if (acceptanceGrade === undefined) return [];
-  const band = (
-    key: string,
-    label: string,
-    quantity: "flow" | "head" | "percent",
-    of: string,
-    tolerance: string,
-    how: string,
-  ): ResultItem => {
-    const accepted = product(value(of), sum(constant(1), ratio(value(tolerance), constant(100))));
-    return {
-      kind: "result",
-      key,
-      label,
-      quantity,
-      expression: quantity === "percent" ? ifNumber(value(of), accepted, NONE) : accepted,
-      how,
-    };
-  };
+  const accepted = (of: Handle, tolerance: Handle): Expression =>
+    product(of, sum(constant(1), ratio(tolerance, constant(100))));
+  const { operatingFlow: flow, operatingHead: head, operatingEfficiency: efficiency } = POINT;
   const either = "Either the flow at the guaranteed head or the head at the guaranteed flow must lie in its band.";
+  const [atHead, atFlow] = ["At the operating head.", "At the operating flow."];
   return [
     { kind: "section", id: "acceptance", text: `Acceptance to ISO 9906 grade ${acceptanceGrade.grade}` },
-    band("acceptedFlowLeast", "Least flow", "flow", "operatingFlow", "flowToleranceLower", either),
-    band("acceptedFlowMost", "Greatest flow", "flow", "operatingFlow", "flowToleranceUpper", "At the operating head."),
-    band("acceptedHeadLeast", "Least head", "head", "operatingHead", "headToleranceLower", "At the operating flow."),
-    band("acceptedHeadMost", "Greatest head", "head", "operatingHead", "headToleranceUpper", "At the operating flow."),
+    figure(DUTY_REGION.acceptedFlowLeast, "Least flow", accepted(flow, PUMP.flowToleranceLower), either),
+    figure(DUTY_REGION.acceptedFlowMost, "Greatest flow", accepted(flow, PUMP.flowToleranceUpper), atHead),
+    figure(DUTY_REGION.acceptedHeadLeast, "Least head", accepted(head, PUMP.headToleranceLower), atFlow),
+    figure(DUTY_REGION.acceptedHeadMost, "Greatest head", accepted(head, PUMP.headToleranceUpper), atFlow),
     ...(pump.curve.efficiency === undefined
       ? []
       : [
-          band(
-            "acceptedEfficiency",
+          figure(
+            DUTY_REGION.acceptedEfficiency,
             "Least efficiency",
-            "percent",
-            "operatingEfficiency",
-            "efficiencyTolerance",
+            ifNumber(efficiency, accepted(efficiency, PUMP.efficiencyTolerance), NONE),
             "Where efficiency is guaranteed; a fraction of it, not percentage points.",
           ),
         ]),
@@ -204,9 +164,8 @@ function smallPump({ curve: { bestEfficiency } }: DutyPump): readonly PlanItem[]
   if (!power.ok || power.value > SMALL_PUMP_TOLERANCES.mostPower) return [];
   const { flow: flowPercent, head: headPercent } = SMALL_PUMP_TOLERANCES;
   return [
-    {
-      kind: "statement",
-      text: `The standard widens the tolerances of pumps of 1 to 10 kW shaft power to ±${flowPercent} % of flow and ±${headPercent} % of head whatever their grade; write them in above where they apply.`,
-    },
+    statement(
+      `The standard widens the tolerances of pumps of 1 to 10 kW shaft power to ±${flowPercent} % of flow and ±${headPercent} % of head whatever their grade; write them in above where they apply.`,
+    ),
   ];
 }

@@ -1,142 +1,116 @@
+import { LIFECYCLECOST } from "../../catalogue/entries/estimate.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { callById, constant, type Expression, ifNumber, product, ratio, sum, value } from "../expression.ts";
-import type { PlanItem, TableItem } from "../plan.ts";
+import { callOf, constant, type Expression, handles, product, ratio, sum } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
+import { figure, type PlanItem, statement, type TableItem } from "../plan.ts";
 import { money, statedMoney, withCurrency } from "./money.ts";
-import { hasPrice, SELLING_PRICE } from "./offer-price.ts";
-import { hasRunningCost, NOT_WORKED_OUT, RUNNING_COST, whereNumber } from "./running-cost.ts";
+import { hasPrice, OFFER_PRICE } from "./offer-price.ts";
+import { energyName, hasRunningCost, RUNNING, whereNumber } from "./running-cost.ts";
 import { stated } from "./stated-input.ts";
 
-export const LIFE_CYCLE = "lifeCycle";
-/** Rows of that table by what they are; upkeep only where it is stated. */
-export type LifePart = "firstCost" | "running" | "upkeep" | "whole";
+/** Worked cells of this section. */
+export const LIFE = handles({ presentValueFactor: "ratio", lifeCycleCost: null });
+
+/** The life-cycle cost by part, the whole in the last row. */
+export const LIFE_PARTS = { key: "lifeCycle", columns: [{ key: "cost" }, { key: "what" }, { key: "share" }] } as const;
 
 /** A tariff is asked again this much lower and higher: common practice, no source. */
 const SWING = 0.2;
 
-const FACTOR = value("presentValueFactor");
-
 export function hasLifeCycle(duty: Duty): boolean {
-  const { firstCost, years, discountRate } = duty;
-  const isFirst = firstCost !== undefined || hasPrice(duty);
-  return isFirst && years !== undefined && discountRate !== undefined && hasRunningCost(duty);
+  const { state } = duty;
+  const isFirst = state.firstCost !== "blank" || hasPrice(duty);
+  return isFirst && state.years !== "blank" && state.discountRate !== "blank" && hasRunningCost(duty);
 }
-
-export function lifeParts(duty: Duty): readonly LifePart[] {
-  const upkeep = duty.yearlyUpkeep === undefined ? [] : (["upkeep"] as const);
-  return ["firstCost", "running", ...upkeep, "whole"];
-}
-
-const LIFE_WANTS =
-  "No life-cycle cost is worked out: it wants running hours, the price of energy, a first cost or a selling price, years in service and a discount rate.";
 
 /**
  * Present value of the first cost, of energy and of upkeep over the years in service, and what energy 20 % cheaper or dearer
  * makes of it. The cost of energy ends a chain of functions, so the function gives the present-value factor alone.
  */
 export function lifeCycle(duty: Duty): readonly PlanItem[] {
-  const { firstCost, years, discountRate } = duty;
+  const { state } = duty;
   if (!hasLifeCycle(duty)) {
-    const isAsked = firstCost !== undefined || years !== undefined || discountRate !== undefined;
-    return [
-      ...(isAsked ? [{ kind: "statement", text: LIFE_WANTS } as const] : []),
-      ...(hasRunningCost(duty) ? [sensitivity(duty)] : []),
-    ];
+    const isAsked = (["firstCost", "years", "discountRate"] as const).some((key) => state[key] !== "blank");
+    const wanted = statement(
+      "No life-cycle cost is worked out: it wants running hours, the price of energy, a first cost or a selling price, years in service and a discount rate.",
+    );
+    return [...(isAsked ? [wanted] : []), ...(hasRunningCost(duty) ? [sensitivity(duty)] : [])];
   }
-  return [
-    ...(firstCost === undefined
-      ? [
-          money(
-            duty,
-            "firstCost",
-            "First cost to the buyer",
-            value(SELLING_PRICE),
-            "The selling price above, without installation and tax.",
-          ),
-        ]
-      : statedMoney(duty, "firstCost")),
-    ...statedMoney(duty, "yearlyUpkeep"),
-    ...stated(duty, "years", "discountRate"),
-    {
-      kind: "result",
-      key: "presentValueFactor",
-      label: "Present-value factor",
-      quantity: "ratio",
-      expression: callById(
-        "LIFECYCLECOST",
-        constant(0),
-        constant(1),
-        value("years"),
-        ratio(value("discountRate"), constant(100)),
-      ),
-      how: "(1 − (1 + i)^−n)/i: today's worth of 1 at the end of each year.",
-    },
+  const firstCost = (): PlanItem =>
     money(
       duty,
-      "lifeCycleCost",
+      FIELD.firstCost,
+      "First cost to the buyer",
+      OFFER_PRICE.sellingPrice,
+      "The selling price above, without installation and tax.",
+    );
+  return [
+    ...(state.firstCost === "blank" ? [firstCost()] : []),
+    ...statedMoney(duty, "firstCost", "yearlyUpkeep"),
+    ...stated(duty, "years", "discountRate"),
+    figure(
+      LIFE.presentValueFactor,
+      "Present-value factor",
+      callOf(LIFECYCLECOST, {
+        firstCost: constant(0),
+        yearlyCost: constant(1),
+        years: FIELD.years,
+        discountRate: ratio(FIELD.discountRate, constant(100)),
+      }),
+      "(1 − (1 + i)^−n)/i: today's worth of 1 at the end of each year.",
+    ),
+    money(
+      duty,
+      LIFE.lifeCycleCost,
       "Life-cycle cost",
-      whereNumber(RUNNING_COST, wholeAt(duty, value(RUNNING_COST))),
+      whereNumber(RUNNING.runningCost, wholeAt(duty, RUNNING.runningCost)),
       "First cost + (energy + upkeep in a year) × present-value factor.",
-      true,
+      "main",
     ),
     partTable(duty),
     sensitivity(duty),
   ];
 }
 
-/** First cost and all yearly costs, with this much for energy. */
-function wholeAt(duty: Duty, running: Expression): Expression {
-  const yearly = duty.yearlyUpkeep === undefined ? running : sum(running, value("yearlyUpkeep"));
-  return sum(value("firstCost"), product(yearly, FACTOR));
+function hasUpkeep({ state }: Duty): boolean {
+  return state.yearlyUpkeep !== "blank";
 }
 
-function energyName(duty: Duty): string {
-  return duty.driver === "motor" ? "Electricity" : "Fuel";
+/** First cost and all yearly costs, with this much for energy. */
+function wholeAt(duty: Duty, running: Expression): Expression {
+  const yearly = hasUpkeep(duty) ? sum(running, FIELD.yearlyUpkeep) : running;
+  return sum(FIELD.firstCost, product(yearly, LIFE.presentValueFactor));
 }
 
 function partTable(duty: Duty): TableItem {
-  const parts: Readonly<Record<LifePart, { label: string; what: string; cost: Expression }>> = {
-    firstCost: { label: "First cost", what: "at the start", cost: value("firstCost") },
-    running: {
-      label: energyName(duty),
-      what: "in a year × factor",
-      cost: whereNumber(RUNNING_COST, product(value(RUNNING_COST), FACTOR)),
-    },
-    upkeep: { label: "Upkeep", what: "in a year × factor", cost: product(value("yearlyUpkeep"), FACTOR) },
-    whole: { label: "Life-cycle cost", what: "sum", cost: value("lifeCycleCost") },
+  const row = (label: string, what: string, cost: Expression, shown = cost): TableItem["rows"][number] => {
+    const share = product(ratio(cost, LIFE.lifeCycleCost), constant(100));
+    return { label, cells: [shown, constant(what), whereNumber(LIFE.lifeCycleCost, share)] };
   };
+  const yearly = "in a year × factor";
+  const running = product(RUNNING.runningCost, LIFE.presentValueFactor);
   return {
     kind: "table",
-    key: LIFE_CYCLE,
+    key: LIFE_PARTS.key,
     heading: "today's worth, by part",
     columns: [
       { key: "cost", label: withCurrency(duty, "cost") },
       { key: "what", label: "how" },
       { key: "share", label: "share", quantity: "percent" },
     ],
-    rows: lifeParts(duty).map((name) => {
-      const { label, what, cost } = parts[name];
-      const share = product(ratio(cost, value("lifeCycleCost")), constant(100));
-      return { label, cells: [cost, constant(what), whereWhole(name === "running" ? shareOfRunning() : share)] };
-    }),
+    rows: [
+      row("First cost", "at the start", FIELD.firstCost),
+      row(energyName(duty), yearly, running, whereNumber(RUNNING.runningCost, running)),
+      ...(hasUpkeep(duty) ? [row("Upkeep", yearly, product(FIELD.yearlyUpkeep, LIFE.presentValueFactor))] : []),
+      row("Life-cycle cost", "sum", LIFE.lifeCycleCost),
+    ],
   };
-}
-
-function shareOfRunning(): Expression {
-  return product(ratio(product(value(RUNNING_COST), FACTOR), value("lifeCycleCost")), constant(100));
-}
-
-function whereWhole(met: Expression): Expression {
-  return ifNumber(value("lifeCycleCost"), met, NOT_WORKED_OUT);
 }
 
 /** The same with energy cheaper and dearer. */
 function sensitivity(duty: Duty): TableItem {
   const isWhole = hasLifeCycle(duty);
   const price = duty.driver === "motor" ? "tariff" : "fuel price";
-  const rows = [
-    { label: `Energy ${SWING * 100} % cheaper`, of: 1 - SWING },
-    { label: `Energy ${SWING * 100} % dearer`, of: 1 + SWING },
-  ];
   return {
     kind: "table",
     key: "sensitivity",
@@ -146,14 +120,14 @@ function sensitivity(duty: Duty): TableItem {
       { key: "what", label: "how" },
       ...(isWhole ? [{ key: "whole", label: withCurrency(duty, "life cycle") }] : []),
     ],
-    rows: rows.map(({ label, of }) => {
-      const running = product(value(RUNNING_COST), constant(of));
+    rows: [1 - SWING, 1 + SWING].map((times) => {
+      const running = product(RUNNING.runningCost, constant(times));
       return {
-        label,
+        label: `Energy ${SWING * 100} % ${times < 1 ? "cheaper" : "dearer"}`,
         cells: [
-          whereNumber(RUNNING_COST, running),
-          constant(`${price} × ${of}`),
-          ...(isWhole ? [whereNumber(RUNNING_COST, wholeAt(duty, running))] : []),
+          whereNumber(RUNNING.runningCost, running),
+          constant(`${price} × ${times}`),
+          ...(isWhole ? [whereNumber(RUNNING.runningCost, wholeAt(duty, running))] : []),
         ],
       };
     }),

@@ -1,74 +1,66 @@
+import { SELLINGPRICE } from "../../catalogue/entries/price.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { type Call, callById, constant, type Expression, partAt, value } from "../expression.ts";
-import type { PlanItem, SpillItem } from "../plan.ts";
+import { callOf, constant, type Expression, handles, part, spillOf } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
+import { figure, type PlanItem, spill, statement } from "../plan.ts";
 import { money, statedMoney } from "./money.ts";
 import { stated } from "./stated-input.ts";
 
-export const SELLING_PRICE = "sellingPrice";
+/** Worked cells of this section. */
+export const OFFER_PRICE = handles({
+  overheadCost: null,
+  contingencyCost: null,
+  packageCost: null,
+  profitOnPrice: null,
+  sellingPrice: null,
+  markupOnCost: "percent",
+});
 
-const RECORD = "priceLines";
+const RECORD = spillOf("priceLines", SELLINGPRICE);
 
-/** Columns of the record of SELLINGPRICE, in its order. */
-const COLUMNS = [
-  { key: "directCost" },
-  { key: "overhead" },
-  { key: "contingency" },
-  { key: "cost" },
-  { key: "profit" },
-  { key: "sellingPrice" },
-  { key: "tax" },
-  { key: "withTax" },
-  { key: "margin", quantity: "percent" },
-  { key: "markup", quantity: "percent" },
-] as const satisfies SpillItem["columns"];
-
-function of(key: (typeof COLUMNS)[number]["key"]): Expression {
-  return partAt(
-    RECORD,
-    COLUMNS.findIndex((column) => column.key === key),
-  );
-}
-
-export function hasPrice({ directCost, margin }: Duty): boolean {
-  return directCost !== undefined && margin !== undefined;
+export function hasPrice({ state }: Duty): boolean {
+  return state.directCost !== "blank" && state.margin !== "blank";
 }
 
 /** The price of the package, line by line in the order it is rolled up; wants a direct cost and a margin. */
 export function offerPrice(duty: Duty): readonly PlanItem[] {
-  const { overhead, contingency } = duty;
+  const { state } = duty;
   const inputs = [...statedMoney(duty, "directCost"), ...stated(duty, "overhead", "contingency", "margin")];
   if (!hasPrice(duty)) {
-    const text = "No selling price is worked out: it wants a direct cost and a margin.";
-    return inputs.length === 0 ? [] : [...inputs, { kind: "statement", text }];
+    const wanted = statement("No selling price is worked out: it wants a direct cost and a margin.");
+    return inputs.length === 0 ? [] : [...inputs, wanted];
   }
-  const share = (key: "overhead" | "contingency"): Expression => (duty[key] === undefined ? constant(0) : value(key));
-  const call: Call = callById(
-    "SELLINGPRICE",
-    value("directCost"),
-    share("overhead"),
-    share("contingency"),
-    value("margin"),
-    constant("margin"),
-  );
+  const share = (key: "overhead" | "contingency"): Expression => (state[key] === "blank" ? constant(0) : FIELD[key]);
+  const call = callOf(SELLINGPRICE, {
+    directCost: FIELD.directCost,
+    overhead: share("overhead"),
+    contingency: share("contingency"),
+    profit: FIELD.margin,
+    profitOn: constant("margin"),
+  });
+  const line = (of: "overhead" | "contingency", how: string): PlanItem =>
+    money(duty, OFFER_PRICE[`${of}Cost`], of === "overhead" ? "Overhead" : "Contingency", part(RECORD, of), how);
   return [
     ...inputs,
-    { kind: "spill", key: RECORD, label: "Price", expression: call, rows: 2, columns: COLUMNS },
-    ...(overhead === undefined
-      ? []
-      : [money(duty, "overheadCost", "Overhead", of("overhead"), "Direct cost × overhead.")]),
-    ...(contingency === undefined
-      ? []
-      : [money(duty, "contingencyCost", "Contingency", of("contingency"), "(Direct cost + overhead) × contingency.")]),
-    money(duty, "packageCost", "Cost", of("cost"), "Direct cost + overhead + contingency, as far as they are stated."),
-    money(duty, "profitOnPrice", "Profit", of("profit"), "Selling price less cost."),
-    money(duty, SELLING_PRICE, "Selling price", of("sellingPrice"), "Cost / (1 − margin). Before tax.", true),
-    {
-      kind: "result",
-      key: "markupOnCost",
-      label: "The same as a markup on cost",
-      quantity: "percent",
-      expression: of("markup"),
-      how: "Margin / (1 − margin).",
-    },
+    spill(RECORD, "Price", call),
+    ...(state.overhead === "blank" ? [] : [line("overhead", "Direct cost × overhead.")]),
+    ...(state.contingency === "blank" ? [] : [line("contingency", "(Direct cost + overhead) × contingency.")]),
+    money(
+      duty,
+      OFFER_PRICE.packageCost,
+      "Cost",
+      part(RECORD, "cost"),
+      "Direct cost + overhead + contingency, as far as they are stated.",
+    ),
+    money(duty, OFFER_PRICE.profitOnPrice, "Profit", part(RECORD, "profit"), "Selling price less cost."),
+    money(
+      duty,
+      OFFER_PRICE.sellingPrice,
+      "Selling price",
+      part(RECORD, "sellingPrice"),
+      "Cost / (1 − margin). Before tax.",
+      "main",
+    ),
+    figure(OFFER_PRICE.markupOnCost, "The same as a markup on cost", part(RECORD, "markup"), "Margin / (1 − margin)."),
   ];
 }

@@ -1,38 +1,61 @@
 import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { type OPERATINGPOINT, PUMPHEAD } from "../../catalogue/entries/pump.ts";
+import type { ColumnKeyOf } from "../../catalogue/entry.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import {
-  callById,
-  columnAt,
+  callOf,
+  column,
   constant,
   difference,
   type Expression,
+  extreme,
+  handles,
   ifNumber,
-  partAt,
+  part,
   product,
-  rangeAt,
+  range,
   ratio,
-  value,
   verdict,
 } from "../expression.ts";
-import type { ChartFacts, ChartsItem, PlanItem, ResultItem, SeriesFacts } from "../plan.ts";
-import { IN_SERIES, SIDE_BY_SIDE, SPECIFIC_GRAVITY } from "./drawn-curves.ts";
-import { type DutyCasePlan, dutyCases, outerCases, recordKey, systemKey } from "./duty-cases.ts";
+import { FIELD } from "../field-handles.ts";
+import { type ChartFacts, type ChartsItem, figure, type PlanItem, type ResultItem, type SeriesFacts } from "../plan.ts";
+import { HEAD_CURVE, IN_SERIES, NPSH_CURVE, POWER_CURVE, SIDE_BY_SIDE, SPECIFIC_GRAVITY } from "./drawn-curves.ts";
+import { type DutyCasePlan, dutyCases, outerCases, recordOf, systemOf } from "./duty-cases.ts";
+import { HEAD } from "./head.ts";
 import { marginVerdict, npshAvailableAt } from "./npsh.ts";
+import { PUMP, PUMP_CURVE } from "./pump.ts";
 
-/** Places of the record of OPERATINGPOINT. */
-export const PLACES = { flow: 0, head: 1, efficiency: 2, shaftPower: 3, npshRequired: 4, bestFlowPercent: 5 } as const;
+/** Worked cells of this section. */
+export const POINT = handles({
+  operatingFlow: "flow",
+  operatingHead: "head",
+  flowOverDuty: "percent",
+  headAtDuty: "head",
+  headOverDuty: "head",
+  headVerdict: null,
+  operatingEfficiency: "percent",
+  operatingPower: "power",
+  bestFlowPercent: "percent",
+  greatestPower: "power",
+  operatingNpshRequired: "head",
+  operatingNpshAvailable: "head",
+  operatingNpshMargin: "head",
+  operatingNpshVerdict: null,
+});
 
 export const NOT_GIVEN = "not given";
 
+type Record = ReturnType<typeof recordOf>;
+
 /** A figure of a record that the curve may not give there. */
 export function whereGiven(
-  record: string,
-  of: keyof typeof PLACES,
+  record: Record,
+  of: ColumnKeyOf<typeof OPERATINGPOINT>,
   then: (figure: Expression) => Expression = (figure) => figure,
   otherwise = NOT_GIVEN,
 ): Expression {
-  const figure = partAt(record, PLACES[of]);
-  return ifNumber(figure, then(figure), otherwise);
+  const found = part(record, of);
+  return ifNumber(found, then(found), otherwise);
 }
 
 /** Shaft power of the record is with water. */
@@ -42,68 +65,56 @@ export function withLiquid(power: Expression): Expression {
 
 /** Where the pump meets the duty as stated, against flow, head and NPSH asked for. */
 export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanItem[] {
-  const record = "normalRecord";
+  const record = recordOf({ key: "normal" });
   const hasEfficiency = curve.efficiency !== undefined;
   const hasNpsh = curve.npshRequired !== undefined;
   const rows: readonly ResultItem[] = [
-    {
-      kind: "result",
-      key: "operatingFlow",
-      label: "Operating flow",
-      quantity: "flow",
-      expression: partAt(record, PLACES.flow),
-      how: "Where the pumps and the system as stated give the same head; all pumps together.",
-      main: true,
-    },
-    {
-      kind: "result",
-      key: "operatingHead",
-      label: "Operating head",
-      quantity: "head",
-      expression: partAt(record, PLACES.head),
-      how: "All pumps together, in head of the liquid pumped.",
-      main: true,
-    },
-    {
-      kind: "result",
-      key: "flowOverDuty",
-      label: "Flow over the duty",
-      quantity: "percent",
-      expression: product(difference(ratio(value("operatingFlow"), value("flow")), constant(1)), constant(100)),
-      how: "Operating flow less the flow stated, over it. The losses here carry no margin.",
-    },
-    {
-      kind: "result",
-      key: "headAtDuty",
-      label: "Head of the pumps at the duty flow",
-      quantity: "head",
-      expression: product(
-        callById(
-          "PUMPHEAD",
-          rangeAt("pumpCurve"),
-          ratio(value("flow"), SIDE_BY_SIDE),
-          value("speedRatio"),
-          value("trimRatio"),
-        ),
+    figure(
+      POINT.operatingFlow,
+      "Operating flow",
+      part(record, "flow"),
+      "Where the pumps and the system as stated give the same head; all pumps together.",
+      "main",
+    ),
+    figure(
+      POINT.operatingHead,
+      "Operating head",
+      part(record, "head"),
+      "All pumps together, in head of the liquid pumped.",
+      "main",
+    ),
+    figure(
+      POINT.flowOverDuty,
+      "Flow over the duty",
+      product(difference(ratio(POINT.operatingFlow, FIELD.flow), constant(1)), constant(100)),
+      "Operating flow less the flow stated, over it. The losses here carry no margin.",
+    ),
+    figure(
+      POINT.headAtDuty,
+      "Head of the pumps at the duty flow",
+      product(
+        callOf(PUMPHEAD, {
+          curve: range(PUMP_CURVE),
+          flow: ratio(FIELD.flow, SIDE_BY_SIDE),
+          speedRatio: PUMP.speedRatio,
+          trimRatio: PUMP.trimRatio,
+        }),
         IN_SERIES,
       ),
-      how: "Read off the curve at the running speed and trim.",
-    },
-    {
-      kind: "result",
-      key: "headOverDuty",
-      label: "Over total head with margin",
-      quantity: "head",
-      expression: difference(value("headAtDuty"), value("ratedHead")),
-      how: "Head of the pumps at the duty flow less the head to select for.",
-    },
-    {
-      kind: "result",
-      key: "headVerdict",
-      label: "Head at the duty flow",
-      expression: verdict(value("headOverDuty"), constant(0), "meets the duty", "BELOW THE DUTY"),
-      how: "With the margin on losses counted.",
-    },
+      "Read off the curve at the running speed and trim.",
+    ),
+    figure(
+      POINT.headOverDuty,
+      "Over total head with margin",
+      difference(POINT.headAtDuty, HEAD.ratedHead),
+      "Head of the pumps at the duty flow less the head to select for.",
+    ),
+    figure(
+      POINT.headVerdict,
+      "Head at the duty flow",
+      verdict(POINT.headOverDuty, constant(0), "meets the duty", "BELOW THE DUTY"),
+      "With the margin on losses counted.",
+    ),
     ...(hasEfficiency ? efficiencyRows(record) : []),
     ...(hasNpsh ? npshRows(record) : []),
   ];
@@ -115,82 +126,67 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
   ];
 }
 
-function efficiencyRows(record: string): readonly ResultItem[] {
+function efficiencyRows(record: Record): readonly ResultItem[] {
   return [
-    {
-      kind: "result",
-      key: "operatingEfficiency",
-      label: "Efficiency",
-      quantity: "percent",
-      expression: whereGiven(record, "efficiency", (figure) => product(figure, constant(100))),
-      how: "Of each pump at the operating point.",
-    },
-    {
-      kind: "result",
-      key: "operatingPower",
-      label: "Shaft power, liquid pumped",
-      quantity: "power",
-      expression: whereGiven(record, "shaftPower", withLiquid),
-      how: "All pumps together: that with water times the specific gravity of the liquid pumped.",
-      main: true,
-    },
-    {
-      kind: "result",
-      key: "bestFlowPercent",
-      label: "Of best efficiency flow (BEP)",
-      quantity: "percent",
-      expression: whereGiven(record, "bestFlowPercent"),
-      how: "Of each pump.",
-    },
-    {
-      kind: "result",
-      key: "greatestPower",
-      label: "Greatest shaft power on the curve",
-      quantity: "power",
-      expression: { op: "columnGreatest", key: "powerCurve", column: "powerTogether", otherwise: NOT_GIVEN },
-      how: "Of 25 flows from the first efficiency given to the last; all pumps together, with the liquid pumped.",
-    },
+    figure(
+      POINT.operatingEfficiency,
+      "Efficiency",
+      whereGiven(record, "efficiency", (figure) => product(figure, constant(100))),
+      "Of each pump at the operating point.",
+    ),
+    figure(
+      POINT.operatingPower,
+      "Shaft power, liquid pumped",
+      whereGiven(record, "shaftPower", withLiquid),
+      "All pumps together: that with water times the specific gravity of the liquid pumped.",
+      "main",
+    ),
+    figure(
+      POINT.bestFlowPercent,
+      "Of best efficiency flow (BEP)",
+      whereGiven(record, "percentOfBestFlow"),
+      "Of each pump.",
+    ),
+    figure(
+      POINT.greatestPower,
+      "Greatest shaft power on the curve",
+      extreme("columnGreatest", POWER_CURVE, "powerTogether", NOT_GIVEN),
+      "Of 25 flows from the first efficiency given to the last; all pumps together, with the liquid pumped.",
+    ),
   ];
 }
 
-function npshRows(record: string): readonly ResultItem[] {
+function npshRows(record: Record): readonly ResultItem[] {
   return [
-    {
-      kind: "result",
-      key: "operatingNpshRequired",
-      label: "NPSH required there",
-      quantity: "head",
-      expression: whereGiven(record, "npshRequired"),
-      how: "Of each pump at the operating point.",
-    },
-    {
-      kind: "result",
-      key: "operatingNpshAvailable",
-      label: "NPSH available there",
-      quantity: "head",
-      expression: npshAvailableAt(value("operatingFlow")),
-      how: "At the operating flow, with the source at the level stated.",
-    },
-    {
-      kind: "result",
-      key: "operatingNpshMargin",
-      label: "NPSH available less required",
-      quantity: "head",
-      expression: ifNumber(
-        value("operatingNpshRequired"),
-        difference(value("operatingNpshAvailable"), value("operatingNpshRequired")),
+    figure(
+      POINT.operatingNpshRequired,
+      "NPSH required there",
+      whereGiven(record, "npshRequired"),
+      "Of each pump at the operating point.",
+    ),
+    figure(
+      POINT.operatingNpshAvailable,
+      "NPSH available there",
+      npshAvailableAt(POINT.operatingFlow),
+      "At the operating flow, with the source at the level stated.",
+    ),
+    figure(
+      POINT.operatingNpshMargin,
+      "NPSH available less required",
+      ifNumber(
+        POINT.operatingNpshRequired,
+        difference(POINT.operatingNpshAvailable, POINT.operatingNpshRequired),
         NOT_GIVEN,
       ),
-      how: "Held against the margin wanted.",
-      main: true,
-    },
-    {
-      kind: "result",
-      key: "operatingNpshVerdict",
-      label: "NPSH margin there",
-      expression: { ...ifNumber(value("operatingNpshMargin"), marginVerdict("operatingNpshMargin"), "not judged") },
-      how: "The maker's curve may be of 3 % head drop; solids, air and hot liquid ask for more.",
-    },
+      "Held against the margin wanted.",
+      "main",
+    ),
+    figure(
+      POINT.operatingNpshVerdict,
+      "NPSH margin there",
+      ifNumber(POINT.operatingNpshMargin, marginVerdict(POINT.operatingNpshMargin), "not judged"),
+      "The maker's curve may be of 3 % head drop; solids, air and hot liquid ask for more.",
+    ),
   ];
 }
 
@@ -198,10 +194,10 @@ const INK = { pump: "#0B5A5E", system: "#5A6B6D", range: "#8A6D1F", mark: "#C241
 
 /** Efficiency and power as the pumps run, drawn beside the table of the curve. */
 function efficiencyChart(units: UnitSetName): ChartsItem {
-  const x = columnAt("powerCurve", "together");
+  const x = column(POWER_CURVE, "together");
   return {
     kind: "charts",
-    beside: { key: "pumpCurve" },
+    beside: PUMP_CURVE,
     charts: [
       {
         title: "Efficiency and shaft power",
@@ -209,11 +205,11 @@ function efficiencyChart(units: UnitSetName): ChartsItem {
         yTitle: "efficiency, %",
         secondTitle: `shaft power, ${printedUnit("power", units)}`,
         series: [
-          { name: "efficiency", x, y: columnAt("powerCurve", "percent"), color: INK.pump },
+          { name: "efficiency", x, y: column(POWER_CURVE, "percent"), color: INK.pump },
           {
             name: "shaft power",
             x,
-            y: columnAt("powerCurve", "powerTogether"),
+            y: column(POWER_CURVE, "powerTogether"),
             color: INK.power,
             dashed: true,
             secondAxis: true,
@@ -236,7 +232,7 @@ function headCharts(duty: Duty, hasNpsh: boolean): ChartsItem {
     series: [
       npshSeries("required", INK.power, true),
       npshSeries("available", INK.pump, false),
-      point("required there", value("operatingFlow"), value("operatingNpshRequired"), INK.mark),
+      point("required there", POINT.operatingFlow, POINT.operatingNpshRequired, INK.mark),
     ],
   };
   return {
@@ -247,8 +243,8 @@ function headCharts(duty: Duty, hasNpsh: boolean): ChartsItem {
 }
 
 function npshSeries(name: "required" | "available", color: string, dashed: boolean): SeriesFacts {
-  const x = columnAt("npshCurve", "together");
-  return { name, x, y: columnAt("npshCurve", name), color, dashed };
+  const x = column(NPSH_CURVE, "together");
+  return { name, x, y: column(NPSH_CURVE, name), color, dashed };
 }
 
 /** Short, so that the key of the chart leaves it room. */
@@ -260,7 +256,7 @@ function headChart(duty: Duty): ChartFacts {
   const units = duty.unitSet;
   const cases = dutyCases(duty);
   const shown = outerCases(duty);
-  const systems = new Map([...cases.slice(0, 1), ...shown].map((one) => [systemKey(one), one]));
+  const systems = new Map([...cases.slice(0, 1), ...shown].map((one) => [systemOf(one).key, one]));
   return {
     title: "Head",
     xTitle: titled("flow", units),
@@ -268,27 +264,27 @@ function headChart(duty: Duty): ChartFacts {
     series: [
       {
         name: "pumps",
-        x: columnAt("headCurve", "together"),
-        y: columnAt("headCurve", "headTogether"),
+        x: column(HEAD_CURVE, "together"),
+        y: column(HEAD_CURVE, "headTogether"),
         color: INK.pump,
       },
-      ...[...systems].map(([table, one], i) => ({
+      ...[...systems.values()].map((one, i) => ({
         name: `system, ${SHORT_HEADS[one.staticHead]}${one.pipe === "aged" ? ", aged" : ""}`,
-        x: columnAt(table, "flow"),
-        y: columnAt(table, "head"),
+        x: column(systemOf(one), "flow"),
+        y: column(systemOf(one), "head"),
         color: i === 0 ? INK.system : INK.range,
         dashed: i > 0,
       })),
       ...shown.map((one) => pointOf(one, LARGEST.has(one.key) ? "greatest flow" : "least flow", INK.range)),
       pointOf(cases[0] as DutyCasePlan, "operating point", INK.mark),
-      point("duty", value("flow"), value("ratedHead"), INK.power),
+      point("duty", FIELD.flow, HEAD.ratedHead, INK.power),
     ],
   };
 }
 
 function pointOf(one: DutyCasePlan, name: string, color: string): SeriesFacts {
-  const table = recordKey(one);
-  return point(name, columnAt(table, "flow"), columnAt(table, "head"), color);
+  const record = recordOf(one);
+  return point(name, column(record, "flow"), column(record, "head"), color);
 }
 
 function point(name: string, x: SeriesFacts["x"], y: SeriesFacts["y"], color: string): SeriesFacts {

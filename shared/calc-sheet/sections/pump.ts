@@ -1,130 +1,131 @@
+import type { Quantity } from "../../../src/basis/quantities.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import type { CurvePointText, PumpKey } from "../../duty/duty-text.ts";
+import type { PumpKey } from "../../duty/duty-text.ts";
 import { bareNumber } from "../../duty/read-amount.ts";
-import { product, value } from "../expression.ts";
-import type { InputItem, InputTableItem, PlanItem, TableColumn } from "../plan.ts";
+import { type Handle, handles, product, type TableOf } from "../expression.ts";
+import { figure, type InputItem, type PlanItem } from "../plan.ts";
 import { inUnitSet, stated, statedNumber } from "./stated-input.ts";
+
+/** Inputs of the chosen pump, of the tolerances of its grade, and how it runs. */
+export const PUMP = handles({
+  pumpName: null,
+  curveSpeed: "speed",
+  curveDiameter: "size",
+  speedRatio: null,
+  trimRatio: null,
+  pumpCount: null,
+  arrangement: null,
+  runningSpeed: "speed",
+  runningDiameter: "size",
+  headToleranceLower: "percent",
+  headToleranceUpper: "percent",
+  flowToleranceLower: "percent",
+  flowToleranceUpper: "percent",
+  efficiencyTolerance: "percent",
+});
 
 const COLUMNS = [
   { key: "flow", label: "flow", quantity: "flow" },
   { key: "head", label: "head", quantity: "head" },
   { key: "efficiency", label: "efficiency", quantity: "percent" },
   { key: "npshRequired", label: "NPSHR", quantity: "head" },
-] as const satisfies readonly (TableColumn & { key: keyof CurvePointText })[];
+] as const;
+
+type CurveKey = (typeof COLUMNS)[number]["key"];
+
+/** The points of one pump's curve as stated; without the columns of which nothing is stated. */
+export const PUMP_CURVE: TableOf<CurveKey> = { key: "pumpCurve", columns: COLUMNS };
 
 /** The chosen pump: what it is and how it runs. */
 export function chosenPump(duty: Duty, pump: DutyPump): readonly PlanItem[] {
-  const { typed, name, speed, impellerDiameter, speedRatio, trimRatio, count, arrangement } = pump;
-  const basis = (key: PumpKey): string => (typed[key].trim() === "" ? "assumed: nothing was stated" : "stated");
-  const text = (key: string, label: string, of: string, from: string): InputItem => ({
+  const { typed, name, speed, impellerDiameter, arrangement } = pump;
+  const text = ({ key }: Handle, label: string, value: string, basis: string): InputItem => ({
     kind: "input",
     key,
     label,
-    value: of,
-    basis: from,
+    value,
+    basis,
   });
-  const nameplate: readonly PlanItem[] = [
-    ...(speed === undefined
-      ? []
-      : [
-          statedNumber(
-            {
-              key: "curveSpeed",
-              label: "Speed of the curve",
-              quantity: "speed",
-              typed: typed.speed,
-              value: speed,
-              basis: "stated",
-            },
-            duty,
-          ),
-        ]),
-    ...(impellerDiameter === undefined
-      ? []
-      : [
-          statedNumber(
-            {
-              key: "curveDiameter",
-              label: "Impeller of the curve",
-              quantity: "size",
-              typed: typed.impellerDiameter,
-              value: impellerDiameter,
-              basis: "stated",
-            },
-            duty,
-          ),
-        ]),
-  ];
-  const ratio = (key: "speedRatio" | "trimRatio", label: string, of: number): PlanItem =>
-    statedNumber({ key, label, typed: typed[key], value: of, basis: basis(key) }, duty);
+  const amount = (
+    { key, quantity }: Handle,
+    label: string,
+    of: Extract<PumpKey, "speed" | "impellerDiameter" | "speedRatio" | "trimRatio" | "count">,
+  ): readonly InputItem[] => {
+    const value = pump[of];
+    if (value === undefined) return [];
+    const basis = typed[of].trim() === "" ? "assumed: nothing was stated" : "stated";
+    return [statedNumber({ key, label, ...(quantity && { quantity }), typed: typed[of], value, basis }, duty)];
+  };
+  const running = (of: Handle, label: string, curve: Handle, ratio: Handle, what: string): PlanItem =>
+    figure(of, label, product(curve, ratio), `${what} of the curve times its ratio.`);
   return [
     { kind: "section", id: "chosenPump", text: "Chosen pump" },
-    text("pumpName", "Pump", name === "" ? "not named" : name, name === "" ? "not stated" : "stated"),
-    ...nameplate,
-    ratio("speedRatio", "Speed over that of the curve", speedRatio),
-    ratio("trimRatio", "Impeller over that of the curve", trimRatio),
-    statedNumber(
-      { key: "pumpCount", label: "Pumps running", typed: typed.count, value: count, basis: basis("count") },
-      duty,
-    ),
-    text("arrangement", "Arrangement", arrangement, "parallel: side by side; series: one behind the other"),
-    ...(speed === undefined ? [] : [running("runningSpeed", "Running speed", "speed", "curveSpeed", "speedRatio")]),
+    text(PUMP.pumpName, "Pump", name === "" ? "not named" : name, name === "" ? "not stated" : "stated"),
+    ...amount(PUMP.curveSpeed, "Speed of the curve", "speed"),
+    ...amount(PUMP.curveDiameter, "Impeller of the curve", "impellerDiameter"),
+    ...amount(PUMP.speedRatio, "Speed over that of the curve", "speedRatio"),
+    ...amount(PUMP.trimRatio, "Impeller over that of the curve", "trimRatio"),
+    ...amount(PUMP.pumpCount, "Pumps running", "count"),
+    text(PUMP.arrangement, "Arrangement", arrangement, "parallel: side by side; series: one behind the other"),
+    ...(speed === undefined
+      ? []
+      : [running(PUMP.runningSpeed, "Running speed", PUMP.curveSpeed, PUMP.speedRatio, "Speed")]),
     ...(impellerDiameter === undefined
       ? []
-      : [running("runningDiameter", "Impeller as fitted", "size", "curveDiameter", "trimRatio")]),
+      : [running(PUMP.runningDiameter, "Impeller as fitted", PUMP.curveDiameter, PUMP.trimRatio, "Impeller")]),
   ];
-}
-
-function running(key: string, label: string, quantity: "speed" | "size", of: string, ratio: string): PlanItem {
-  const how = key === "runningSpeed" ? "Speed of the curve times its ratio." : "Impeller of the curve times its ratio.";
-  return { kind: "result", key, label, quantity, expression: product(value(of), value(ratio)), how };
 }
 
 /** The points of its curve, on a page with what is read off them. */
 export function pumpCurveTable(duty: Duty, { typed, curve }: DutyPump): readonly PlanItem[] {
-  const given = (key: (typeof COLUMNS)[number]["key"]): boolean =>
-    curve.points.some((point) => point[key] !== undefined);
+  const given = (key: CurveKey): boolean => curve.points.some((point) => point[key] !== undefined);
   const columns = COLUMNS.filter(({ key }) => key === "flow" || key === "head" || given(key));
   const texts = typed.points.filter((point) => COLUMNS.some(({ key }) => point[key].trim() !== ""));
-  const table: InputTableItem = {
-    kind: "inputTable",
-    key: "pumpCurve",
-    columns,
-    rows: curve.points.map((point, row) =>
-      columns.map(({ key, quantity }) => {
-        const amount = point[key];
-        if (amount === undefined) return null;
-        // A percentage may have been typed as a fraction; all others go in as they were typed.
-        const plain = key === "efficiency" ? undefined : bareNumber(texts[row]?.[key] ?? "");
-        return plain ?? inUnitSet(amount, quantity, duty);
-      }),
-    ),
-    basis:
-      "One pump at the speed and impeller of the curve, with water. The curves drawn are of the pumps as they run.",
-    chartBeside: curve.efficiency !== undefined,
+  const shown = (row: number, key: CurveKey, quantity: Quantity): number | null => {
+    const amount = curve.points[row]?.[key];
+    if (amount === undefined) return null;
+    // A percentage may have been typed as a fraction; all others go in as they were typed.
+    const plain = key === "efficiency" ? undefined : bareNumber(texts[row]?.[key] ?? "");
+    return plain ?? inUnitSet(amount, quantity, duty);
   };
-  return [{ kind: "section", id: "pumpCurve", text: "Curve of the pump", newPage: true }, table];
+  return [
+    { kind: "section", id: "pumpCurve", text: "Curve of the pump", newPage: true },
+    {
+      kind: "inputTable",
+      key: PUMP_CURVE.key,
+      columns,
+      rows: curve.points.map((_, row) => columns.map(({ key, quantity }) => shown(row, key, quantity))),
+      basis:
+        "One pump at the speed and impeller of the curve, with water. The curves drawn are of the pumps as they run.",
+      chartBeside: curve.efficiency !== undefined,
+    },
+  ];
 }
 
 /** The range the pump must cover, as inputs; nothing where none is stated. */
 export function rangeToCover(duty: Duty): readonly PlanItem[] {
   const { acceptanceGrade } = duty;
-  const heads = stated(duty, "leastStaticHead", "greatestStaticHead", "agedRoughness");
+  const items = stated(duty, "leastStaticHead", "greatestStaticHead", "agedRoughness");
   const tolerances: readonly InputItem[] =
     acceptanceGrade === undefined
       ? []
-      : [
-          tolerance("headToleranceLower", "Head tolerance, lower", acceptanceGrade.head[0], acceptanceGrade.grade),
-          tolerance("headToleranceUpper", "Head tolerance, upper", acceptanceGrade.head[1], acceptanceGrade.grade),
-          tolerance("flowToleranceLower", "Flow tolerance, lower", acceptanceGrade.flow[0], acceptanceGrade.grade),
-          tolerance("flowToleranceUpper", "Flow tolerance, upper", acceptanceGrade.flow[1], acceptanceGrade.grade),
-          tolerance("efficiencyTolerance", "Efficiency tolerance", acceptanceGrade.efficiency, acceptanceGrade.grade),
-        ];
-  const items = [...heads, ...tolerances];
-  return items.length === 0 ? [] : [{ kind: "section", id: "range", text: "Range the pump must cover" }, ...items];
-}
-
-function tolerance(key: string, label: string, percent: number, grade: string): InputItem {
-  const basis = `ISO 9906 grade ${grade}, of the guaranteed figure`;
-  return { kind: "input", key, label, quantity: "percent", value: percent, basis };
+      : (
+          [
+            [PUMP.headToleranceLower, "Head tolerance, lower", acceptanceGrade.head[0]],
+            [PUMP.headToleranceUpper, "Head tolerance, upper", acceptanceGrade.head[1]],
+            [PUMP.flowToleranceLower, "Flow tolerance, lower", acceptanceGrade.flow[0]],
+            [PUMP.flowToleranceUpper, "Flow tolerance, upper", acceptanceGrade.flow[1]],
+            [PUMP.efficiencyTolerance, "Efficiency tolerance", acceptanceGrade.efficiency],
+          ] as const
+        ).map(([{ key }, label, value]) => ({
+          kind: "input",
+          key,
+          label,
+          of: "acceptanceGrade",
+          quantity: "percent",
+          value,
+          basis: `ISO 9906 grade ${acceptanceGrade.grade}, of the guaranteed figure`,
+        }));
+  if (items.length + tolerances.length === 0) return [];
+  return [{ kind: "section", id: "range", text: "Range the pump must cover" }, ...items, ...tolerances];
 }

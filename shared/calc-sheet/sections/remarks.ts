@@ -2,34 +2,25 @@ import { type Citation, citationText } from "../../../src/basis/citation.ts";
 import { acceptanceMethod } from "../../../src/pump/acceptance.ts";
 import type { Entry } from "../../catalogue/entry.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { type Call, type Expression, partsOf } from "../expression.ts";
-import type { PlanItem } from "../plan.ts";
+import { type Expression, handle, handles, partsOf } from "../expression.ts";
+import { type PlanItem, remark, statement } from "../plan.ts";
 import { type DutyCasePlan, dutyCases, outerCases } from "./duty-cases.ts";
 import { TOTAL_HEAD } from "./head.ts";
-import { GREATEST_LIFT, NPSH_AVAILABLE } from "./npsh.ts";
+import { GREATEST_LIFT, isLiftKnown, NPSH_AVAILABLE } from "./npsh.ts";
 import { operatingPointOf } from "./system-cases.ts";
+
+const NOTES = handles({ totalHeadNotes: null, npshNotes: null, greatestLiftNotes: null });
 
 /** What the main calls remark, live, with reason and source. */
 export function findings(duty: Duty): readonly PlanItem[] {
-  const remark = (key: string, label: string, of: Call): PlanItem => ({
-    kind: "finding",
-    key,
-    label,
-    expression: { op: "notes", of },
-  });
+  // What goes wrong between the outermost states shows in them too.
+  const cases = duty.pump === undefined ? [] : [...dutyCases(duty).slice(0, 1), ...outerCases(duty)];
   return [
     { kind: "section", id: "findings", text: "Findings" },
-    remark("totalHeadNotes", "Total dynamic head", TOTAL_HEAD),
-    remark("npshNotes", "NPSH available", NPSH_AVAILABLE),
-    ...(duty.npshRequired === undefined || duty.sourcePressure !== 0
-      ? []
-      : [remark("greatestLiftNotes", "Greatest suction lift", GREATEST_LIFT)]),
-    ...(duty.pump === undefined
-      ? []
-      : // What goes wrong between the outermost states shows in them too.
-        [...dutyCases(duty).slice(0, 1), ...outerCases(duty)].map((one) =>
-          remark(`${one.key}Notes`, caseLabel(one), operatingPointOf(one)),
-        )),
+    remark(NOTES.totalHeadNotes, "Total dynamic head", TOTAL_HEAD),
+    remark(NOTES.npshNotes, "NPSH available", NPSH_AVAILABLE),
+    ...(isLiftKnown(duty) ? [remark(NOTES.greatestLiftNotes, "Greatest suction lift", GREATEST_LIFT)] : []),
+    ...cases.map((one) => remark(handle(`${one.key}Notes`, null), caseLabel(one), operatingPointOf(one))),
   ];
 }
 
@@ -52,10 +43,7 @@ export function references(items: readonly PlanItem[], duty: Duty): readonly Pla
     ),
   ];
   const lines = [...new Set(cited.map(citationText))].sort();
-  return [
-    { kind: "section", id: "references", text: "References" },
-    ...lines.map((text): PlanItem => ({ kind: "statement", text })),
-  ];
+  return [{ kind: "section", id: "references", text: "References" }, ...lines.map((text) => statement(text))];
 }
 
 function expressionsOf(item: PlanItem): readonly Expression[] {

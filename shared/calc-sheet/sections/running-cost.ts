@@ -1,149 +1,127 @@
-import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { unitOf } from "../../../src/basis/units.ts";
 import { ASSUMED_MOTOR_EFFICIENCY } from "../../../src/estimate/energy-cost.ts";
 import { pricedVolume } from "../../catalogue/entries/price.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { constant, type Expression, ifNumber, product, ratio, value } from "../expression.ts";
-import type { InputItem, PlanItem } from "../plan.ts";
+import { constant, type Expression, type Handle, handles, ifNumber, product, ratio } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
+import { figure, type InputItem, type PlanItem, statement } from "../plan.ts";
+import { DRIVE_ENGINE } from "./drive-engine.ts";
+import { DRIVE_MOTOR } from "./drive-motor.ts";
 import { money, withCurrency } from "./money.ts";
+import { POINT } from "./operating-point.ts";
+import { PUMP } from "./pump.ts";
 import { basisOf, stated, statedNumber } from "./stated-input.ts";
 
-/** Cost of electricity or fuel in a year. */
-export const RUNNING_COST = "runningCost";
+/** Energy or fuel of a year, and what it costs. */
+export const RUNNING = handles({
+  efficiencyTaken: "percent",
+  energyOfYear: "energy",
+  fuelOfYear: "volume",
+  runningCost: null,
+});
 
 export const NOT_WORKED_OUT = "not worked out";
 
 /** Whether the sheet works out what energy or fuel costs in a year. */
 export function hasRunningCost(duty: Duty): boolean {
-  return powered(duty) !== undefined && (duty.driver === "motor" ? duty.tariff : duty.fuelPrice) !== undefined;
+  return powered(duty) !== undefined && isPriced(duty);
+}
+
+function isPriced({ driver, state }: Duty): boolean {
+  return state[driver === "motor" ? "tariff" : "fuelPrice"] !== "blank";
 }
 
 /** The pump, where its power in operation and the hours it runs are known. */
-function powered({ pump, runningHours }: Duty): DutyPump | undefined {
-  return runningHours !== undefined && pump?.curve.efficiency !== undefined ? pump : undefined;
+function powered({ pump, state }: Duty): DutyPump | undefined {
+  return state.runningHours !== "blank" && pump?.curve.efficiency !== undefined ? pump : undefined;
 }
 
-const NO_POWER =
-  "Energy and fuel are not worked out: they want a chosen pump whose curve gives efficiency, and the hours it runs in a year.";
+const NO_POWER = statement(
+  "Energy and fuel are not worked out: they want a chosen pump whose curve gives efficiency, and the hours it runs in a year.",
+);
 
 /**
  * Energy or fuel of a year at the operating point, and its cost where a price is stated. Nothing without running hours. The
  * power and the fuel rate end chains of functions already, so these are plain arithmetic: that of ENERGYCOST and FUELCOST.
  */
 export function runningCost(duty: Duty): readonly PlanItem[] {
-  const { driver, runningHours, tariff, fuelPrice } = duty;
+  const { driver, state } = duty;
   const pump = powered(duty);
-  if (pump === undefined) {
-    const wanted = [runningHours, tariff, fuelPrice].some((given) => given !== undefined);
-    return wanted ? [{ kind: "statement", text: NO_POWER }] : [];
+  if (pump !== undefined) {
+    return [...stated(duty, "runningHours"), ...(driver === "motor" ? electricity(duty, pump) : fuel(duty))];
   }
-  return [...stated(duty, "runningHours"), ...(driver === "motor" ? electricity(duty, pump) : fuel(duty))];
+  const isWanted = (["runningHours", "tariff", "fuelPrice"] as const).some((key) => state[key] !== "blank");
+  return isWanted ? [NO_POWER] : [];
 }
-
-const POWER = value("operatingPower");
-const HOURS = value("runningHours");
 
 function electricity(duty: Duty, pump: DutyPump): readonly PlanItem[] {
-  const { tariff } = duty;
-  const assumed = constant(ASSUMED_MOTOR_EFFICIENCY * 100);
-  const ofMotor = value("motorEfficiency");
+  const power = POINT.operatingPower;
+  const assumed = ASSUMED_MOTOR_EFFICIENCY * 100;
+  const kilowatts = Number((UNIT_SETS[duty.unitSet].power.factor / unitOf("kW").factor).toPrecision(12));
   return [
     ...stated(duty, "tariff").map((item) => ({ ...item, label: withCurrency(duty, "Price of a kWh") })),
-    {
-      kind: "result",
-      key: "efficiencyTaken",
-      label: "Motor efficiency taken",
-      quantity: "percent",
-      expression:
-        pump.speed === undefined ? assumed : { op: "ifNumber", of: ofMotor, met: ofMotor, otherwise: assumed },
-      how: `At full load, of the motor above where it is held; otherwise ${ASSUMED_MOTOR_EFFICIENCY * 100} %, assumed.`,
-    },
-    {
-      kind: "result",
-      key: "energyOfYear",
-      label: "Electricity in a year",
-      quantity: "energy",
-      expression: ifNumber(
-        POWER,
-        ratio(
-          product(POWER, HOURS, constant(kilowattsOf(duty.unitSet))),
-          ratio(value("efficiencyTaken"), constant(100)),
-        ),
-        NOT_WORKED_OUT,
+    figure(
+      RUNNING.efficiencyTaken,
+      "Motor efficiency taken",
+      pump.speed === undefined
+        ? constant(assumed)
+        : ifNumber(DRIVE_MOTOR.motorEfficiency, DRIVE_MOTOR.motorEfficiency, assumed),
+      `At full load, of the motor above where it is held; otherwise ${assumed} %, assumed.`,
+    ),
+    figure(
+      RUNNING.energyOfYear,
+      "Electricity in a year",
+      whereNumber(
+        power,
+        ratio(product(power, FIELD.runningHours, constant(kilowatts)), ratio(RUNNING.efficiencyTaken, constant(100))),
       ),
-      how: "Shaft power of all pumps at the operating point × hours / motor efficiency; no frequency drive or belts.",
-    },
-    ...(tariff === undefined
-      ? []
-      : [
-          money(
-            duty,
-            RUNNING_COST,
-            "Electricity in a year",
-            whereNumber("energyOfYear", product(value("energyOfYear"), value("tariff"))),
-            "Times the price of a kWh.",
-            true,
-          ),
-        ]),
-  ];
-}
-
-function fuel(duty: Duty): readonly PlanItem[] {
-  const { fuelPrice } = duty;
-  const ofYear = [value("operatingFuelRate"), value("pumpCount"), HOURS];
-  const { volume } = UNIT_SETS[duty.unitSet];
-  const priced = unitOf(pricedVolume(duty.unitSet));
-  return [
-    ...priceOfFuel(duty, fuelPrice),
-    {
-      kind: "result",
-      key: "fuelOfYear",
-      label: "Fuel in a year",
-      quantity: "volume",
-      expression: whereNumber(
-        "operatingFuelRate",
-        product(...ofYear, ...(priced.factor === volume.factor ? [] : [constant(priced.factor / volume.factor)])),
-      ),
-      how: "Fuel of one engine in operation × pumps × hours.",
-    },
-    ...(fuelPrice === undefined
-      ? []
-      : [
-          money(
-            duty,
-            RUNNING_COST,
-            "Fuel in a year",
-            whereNumber("operatingFuelRate", product(...ofYear, value("fuelPrice"))),
-            "Times the price of the fuel.",
-            true,
-          ),
-        ]),
-  ];
-}
-
-/** For the volume of the unit set, whatever volume it was stated for. */
-function priceOfFuel(duty: Duty, fuelPrice: number | undefined): readonly InputItem[] {
-  if (fuelPrice === undefined) return [];
-  const priced = pricedVolume(duty.unitSet);
-  return [
-    statedNumber(
-      {
-        key: "fuelPrice",
-        label: `${withCurrency(duty, "Fuel price")} per ${priced}`,
-        typed: duty.texts.fuelPrice,
-        value: fuelPrice * unitOf(priced).factor,
-        basis: basisOf(duty, "fuelPrice"),
-      },
+      "Shaft power of all pumps at the operating point × hours / motor efficiency; no frequency drive or belts.",
+    ),
+    ...costOf(
       duty,
+      whereNumber(RUNNING.energyOfYear, product(RUNNING.energyOfYear, FIELD.tariff)),
+      "Times the price of a kWh.",
     ),
   ];
 }
 
-export function whereNumber(key: string, met: Expression): Expression {
-  return ifNumber(value(key), met, NOT_WORKED_OUT);
+function fuel(duty: Duty): readonly PlanItem[] {
+  const rate = DRIVE_ENGINE.operatingFuelRate;
+  const ofYear = [rate, PUMP.pumpCount, FIELD.runningHours];
+  const priced = unitOf(pricedVolume(duty.unitSet)).factor / UNIT_SETS[duty.unitSet].volume.factor;
+  return [
+    ...priceOfFuel(duty),
+    figure(
+      RUNNING.fuelOfYear,
+      "Fuel in a year",
+      whereNumber(rate, product(...ofYear, ...(priced === 1 ? [] : [constant(priced)]))),
+      "Fuel of one engine in operation × pumps × hours.",
+    ),
+    ...costOf(duty, whereNumber(rate, product(...ofYear, FIELD.fuelPrice)), "Times the price of the fuel."),
+  ];
 }
 
-/** Kilowatts in a unit of power. */
-function kilowattsOf(unitSet: UnitSetName): number {
-  return Number((UNIT_SETS[unitSet].power.factor / unitOf("kW").factor).toPrecision(12));
+function costOf(duty: Duty, cost: Expression, how: string): readonly PlanItem[] {
+  return isPriced(duty) ? [money(duty, RUNNING.runningCost, `${energyName(duty)} in a year`, cost, how, "main")] : [];
+}
+
+export function energyName({ driver }: Duty): string {
+  return driver === "motor" ? "Electricity" : "Fuel";
+}
+
+/** For the volume of the unit set, whatever volume it was stated for. */
+function priceOfFuel(duty: Duty): readonly InputItem[] {
+  const { fuelPrice, texts, unitSet } = duty;
+  const priced = pricedVolume(unitSet);
+  const label = `${withCurrency(duty, "Fuel price")} per ${priced}`;
+  if (fuelPrice === undefined) return stated(duty, "fuelPrice").map((item) => ({ ...item, label }));
+  const value = fuelPrice * unitOf(priced).factor;
+  return [
+    statedNumber({ key: "fuelPrice", label, typed: texts.fuelPrice, value, basis: basisOf(duty, "fuelPrice") }, duty),
+  ];
+}
+
+export function whereNumber(of: Handle, met: Expression): Expression {
+  return ifNumber(of, met, NOT_WORKED_OUT);
 }

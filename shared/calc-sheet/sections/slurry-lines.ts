@@ -1,191 +1,130 @@
+import { SLURRYLINE } from "../../catalogue/entries/slurry-duty.ts";
 import type { Duty } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
 import {
-  type Call,
-  callById,
+  callOf,
+  cell,
   constant,
-  type Expression,
+  greatest,
+  handle,
+  handles,
+  ifAtLeast,
   ifNumber,
-  partAt,
+  part,
   product,
   ratio,
-  tableCell,
-  value,
+  spillOf,
   verdict,
 } from "../expression.ts";
-import type { PlanItem, SpillItem, TableItem } from "../plan.ts";
-import { LIQUID_TAIL } from "./liquid.ts";
-import { remark } from "./package-inputs.ts";
+import { FIELD, LIQUID } from "../field-handles.ts";
+import { figure, type PlanItem, remark, spill, type TableItem } from "../plan.ts";
+import { letters } from "../row-letters.ts";
+import { LINES } from "./lines.ts";
+import { NOT_GIVEN } from "./operating-point.ts";
+import { SLURRY } from "./slurry-mixture.ts";
 
-export const SETTLING_TABLE = "slurrySettling";
-export const FRICTION_TABLE = "slurryFriction";
+const SLURRY_LINES = handles({ leastSlurryFlow: "flow", slurryVerdict: null });
 
-export const NOT_GIVEN = "not given";
+export const SETTLING = {
+  kind: "table",
+  key: "slurrySettling",
+  heading: "velocity in each run",
+  columns: [
+    { key: "velocity", label: "velocity", quantity: "velocity" },
+    { key: "verdict", label: "solids" },
+    { key: "limiting", label: "limiting", quantity: "velocity" },
+    { key: "over", label: "over limiting", quantity: "ratio" },
+    { key: "design", label: "to design for", quantity: "velocity" },
+  ],
+} as const satisfies Omit<TableItem, "rows">;
 
-/** Columns of SLURRYLINE, in its order. */
-const COLUMNS = [
-  { key: "velocity", quantity: "velocity" },
-  { key: "limiting", quantity: "velocity" },
-  { key: "over", quantity: "ratio" },
-  { key: "design", quantity: "velocity" },
-  { key: "verdict" },
-  { key: "regime" },
-  { key: "liquidGradient", quantity: "percent" },
-  { key: "slurryGradient", quantity: "percent" },
-] as const satisfies SpillItem["columns"];
+export const FRICTION = {
+  kind: "table",
+  key: "slurryFriction",
+  heading: "pipe friction in each run",
+  columns: [
+    { key: "slurryGradient", label: "gradient, slurry", quantity: "percent" },
+    { key: "regime", label: "solids travel as" },
+    { key: "liquidGradient", label: "gradient, clear", quantity: "percent" },
+    { key: "slurryHead", label: "head, slurry", quantity: "head" },
+    { key: "liquidHead", label: "head, clear", quantity: "head" },
+  ],
+} as const satisfies Omit<TableItem, "rows">;
 
-/** One run of either line. */
-export interface SlurryRun {
-  /** "Suction 1" */
-  readonly label: string;
-  readonly line: LineKey;
-  readonly row: number;
-  readonly record: string;
-}
+type SlurryRun = ReturnType<typeof runsOf>[number];
 
-/** The runs of both lines in the order of flow. */
-export function runsOf(duty: Duty): readonly SlurryRun[] {
-  const of = (line: LineKey, name: string): readonly SlurryRun[] =>
-    duty[line].map((_, row) => ({
-      label: `${name} ${row + 1}`,
+const NAMES: Readonly<Record<LineKey, string>> = { suctionLine: "Suction", dischargeLine: "Discharge" };
+
+/** The runs of both lines in the order of flow; a line still to be stated has one row, as its table. */
+export function runsOf(duty: Duty) {
+  return (["suctionLine", "dischargeLine"] as const).flatMap((line) =>
+    Array.from({ length: Math.max(1, duty[line].length) }, (_, row) => ({
+      label: `${NAMES[line]} ${row + 1}`,
       line,
       row,
-      // Names on a sheet hold no digits, so that none looks like a cell address.
-      record: `slurry${name}${letters(row)}`,
-    }));
-  return [...of("suctionLine", "Suction"), ...of("dischargeLine", "Discharge")];
-}
-
-/** A, B … Z, AA, AB … */
-function letters(row: number): string {
-  const last = String.fromCharCode(65 + (row % 26));
-  return row < 26 ? last : letters(Math.floor(row / 26) - 1) + last;
+      record: spillOf(`slurry${NAMES[line]}${letters(row)}`, SLURRYLINE),
+      call: callOf(SLURRYLINE, {
+        flow: FIELD.flow,
+        pipe: cell(LINES[line], row, "pipe"),
+        d50: FIELD.medianSize,
+        solidsSG: FIELD.solidsGravity,
+        solidsByVolume: SLURRY.solidsByVolume,
+        d85: FIELD.coarseSize,
+        ...LIQUID,
+      }),
+    })),
+  );
 }
 
 /** Each run against settling, the least flow that keeps all of them clear, and the friction of the slurry. */
 export function slurryRuns(duty: Duty): readonly PlanItem[] {
   const runs = runsOf(duty);
   return [
-    ...runs.map((run) => recordOf(run, duty)),
-    settlingTable(runs),
+    ...runs.map(({ record, label, call }) => spill(record, `Slurry in ${label.toLowerCase()}`, call)),
     {
-      kind: "result",
-      key: "leastSlurryFlow",
-      label: "Least flow to design for",
-      quantity: "flow",
-      expression: product(value("flow"), {
-        op: "greatest",
-        terms: runs.map((run) => ratio(of(run, "design"), of(run, "velocity"))),
+      ...SETTLING,
+      rows: runs.map(({ label, record }) => {
+        const [velocity, limiting] = [part(record, "velocity"), part(record, "limiting")];
+        const settles = ifAtLeast(velocity, limiting, part(record, "verdict"), constant("SETTLES"));
+        return { label, cells: [velocity, settles, limiting, part(record, "over"), part(record, "design")] };
       }),
-      how: "Where the slowest run reaches its velocity to design for. Upward slopes to 30° need up to 30 % more.",
-      main: true,
     },
-    {
-      kind: "result",
-      key: "slurryVerdict",
-      label: "Solids in the lines",
-      expression: verdict(value("flow"), value("leastSlurryFlow"), "every run keeps moving", "A RUN IS TOO SLOW"),
-      how: "At the flow stated. Hold the least flow the pump can come to against it too.",
-    },
-    frictionTable(runs),
-    ...runs.map((run) => remark(`${run.record}Notes`, `${run.label}: ${pipeName(run, duty)}`, callFor(run, duty))),
+    figure(
+      SLURRY_LINES.leastSlurryFlow,
+      "Least flow to design for",
+      product(
+        FIELD.flow,
+        greatest(...runs.map(({ record }) => ratio(part(record, "design"), part(record, "velocity")))),
+      ),
+      "Where the slowest run reaches its velocity to design for. Upward slopes to 30° need up to 30 % more.",
+      "main",
+    ),
+    figure(
+      SLURRY_LINES.slurryVerdict,
+      "Solids in the lines",
+      verdict(FIELD.flow, SLURRY_LINES.leastSlurryFlow, "every run keeps moving", "A RUN IS TOO SLOW"),
+      "At the flow stated. Hold the least flow the pump can come to against it too.",
+    ),
+    { ...FRICTION, rows: runs.map(frictionIn) },
+    ...runs.map(({ record, label, line, row, call }) => {
+      const at = duty[line][row];
+      const pipe = at?.segment?.pipe.name ?? at?.typed.pipe.trim() ?? "";
+      return remark(handle(`${record.key}Notes`, null), `${label}: ${pipe}`, call);
+    }),
   ];
 }
 
-function pipeName({ line, row }: SlurryRun, duty: Duty): string {
-  const at = duty[line][row];
-  return at?.segment?.pipe.name ?? at?.typed.pipe.trim() ?? "";
-}
-
-function callFor({ line, row }: SlurryRun, duty: Duty): Call {
-  return callById(
-    "SLURRYLINE",
-    value("flow"),
-    value(tableCell(line, row, "pipe")),
-    value("medianSize"),
-    value("solidsGravity"),
-    value("solidsByVolume"),
-    duty.coarseSize === undefined ? null : value("coarseSize"),
-    ...LIQUID_TAIL,
-  );
-}
-
-function recordOf(run: SlurryRun, duty: Duty): SpillItem {
+function frictionIn({ label, line, row, record }: SlurryRun): TableItem["rows"][number] {
+  const gradient = part(record, "slurryGradient");
+  const head = product(ratio(gradient, constant(100)), cell(LINES[line], row, "length"));
   return {
-    kind: "spill",
-    key: run.record,
-    label: `Slurry in ${run.label.toLowerCase()}`,
-    expression: callFor(run, duty),
-    rows: 2,
-    columns: COLUMNS,
-  };
-}
-
-/** A figure of a run's record. */
-function of({ record }: SlurryRun, key: (typeof COLUMNS)[number]["key"]): Expression {
-  return partAt(
-    record,
-    COLUMNS.findIndex((column) => column.key === key),
-  );
-}
-
-function settlingTable(runs: readonly SlurryRun[]): TableItem {
-  return {
-    kind: "table",
-    key: SETTLING_TABLE,
-    heading: "velocity in each run",
-    columns: [
-      { key: "velocity", label: "velocity", quantity: "velocity" },
-      { key: "verdict", label: "solids" },
-      { key: "limiting", label: "limiting", quantity: "velocity" },
-      { key: "over", label: "over limiting", quantity: "ratio" },
-      { key: "design", label: "to design for", quantity: "velocity" },
+    label,
+    cells: [
+      ifNumber(gradient, gradient, "none"),
+      part(record, "regime"),
+      part(record, "liquidGradient"),
+      ifNumber(gradient, head, NOT_GIVEN),
+      cell(LINES[line], row, "pipeHead"),
     ],
-    rows: runs.map((run) => ({
-      label: run.label,
-      cells: [
-        of(run, "velocity"),
-        {
-          op: "atLeast",
-          left: of(run, "velocity"),
-          right: of(run, "limiting"),
-          met: of(run, "verdict"),
-          otherwise: constant("SETTLES"),
-        },
-        of(run, "limiting"),
-        of(run, "over"),
-        of(run, "design"),
-      ],
-    })),
-  };
-}
-
-function frictionTable(runs: readonly SlurryRun[]): TableItem {
-  return {
-    kind: "table",
-    key: FRICTION_TABLE,
-    heading: "pipe friction in each run",
-    columns: [
-      { key: "slurryGradient", label: "gradient, slurry", quantity: "percent" },
-      { key: "regime", label: "solids travel as" },
-      { key: "liquidGradient", label: "gradient, clear", quantity: "percent" },
-      { key: "slurryHead", label: "head, slurry", quantity: "head" },
-      { key: "liquidHead", label: "head, clear", quantity: "head" },
-    ],
-    rows: runs.map((run) => {
-      const { line, row } = run;
-      const gradient = of(run, "slurryGradient");
-      const length = value(tableCell(line, row, "length"));
-      return {
-        label: run.label,
-        cells: [
-          ifNumber(gradient, gradient, "none"),
-          of(run, "regime"),
-          of(run, "liquidGradient"),
-          ifNumber(gradient, product(ratio(gradient, constant(100)), length), NOT_GIVEN),
-          value(tableCell(line, row, "pipeHead")),
-        ],
-      };
-    }),
   };
 }

@@ -1,5 +1,6 @@
 import { type Quantity, UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
+import type { CellError } from "../../cells/cell.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { FIELDS, type FieldKey } from "../../duty/fields.ts";
 import { bareNumber } from "../../duty/read-amount.ts";
@@ -34,13 +35,16 @@ export function inUnitSet(value: number, quantity: Quantity, { unitSet }: Pick<D
   return Number(fromEngine(value, UNIT_SETS[unitSet][quantity]).toPrecision(15));
 }
 
-/** Fields of the duty as input cells with their basis, as far as they have a value. */
+/** Fields of the duty as input cells with their basis; none for a blank one that may be left out. */
 export function stated(duty: Duty, ...keys: readonly FieldKey[]): readonly InputItem[] {
   return keys.flatMap((key): readonly InputItem[] => {
     const value = duty[key];
-    if (value === undefined) return [];
-    const { label, quantity } = FIELDS[key];
+    const { label, quantity, required } = FIELDS[key];
     const basis = basisOf(duty, key);
+    if (value === undefined) {
+      const isGiven = duty.state[key] !== "blank" || required === true;
+      return isGiven ? [{ kind: "input", key, label, value: waitingFor(label), basis }] : [];
+    }
     if (typeof value !== "number") {
       const name = typeof value === "string" ? value : "name" in value ? value.name : value.grade;
       return [{ kind: "input", key, label, value: name, basis }];
@@ -48,6 +52,11 @@ export function stated(duty: Duty, ...keys: readonly FieldKey[]): readonly Input
     const facts = { key, label, typed: duty.texts[key], value, basis };
     return [statedNumber(quantity === undefined ? facts : { ...facts, quantity }, duty)];
   });
+}
+
+/** Stands in a cell whose box is still to be filled or mended, and in all that follows from it. */
+export function waitingFor(label: string): CellError {
+  return { error: "#N/A", message: `Waits for ${label}.`, waitsFor: label };
 }
 
 /** Where a figure comes from, in the estimator's words or ours. */

@@ -1,33 +1,60 @@
 import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
-import { callById, constant, difference, rangeAt, value } from "../expression.ts";
+import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
+import {
+  type Call,
+  callOf,
+  constant,
+  difference,
+  type Expression,
+  type Handle,
+  range,
+  spillOf,
+} from "../expression.ts";
+import { FIELD, LIQUID } from "../field-handles.ts";
 import type { PlanItem } from "../plan.ts";
-import { LIQUID_TAIL } from "./liquid.ts";
+import { HEAD } from "./head.ts";
+import { LINES } from "./lines.ts";
+
+/** The system as stated, with its chart. */
+export const SYSTEM_CURVE = spillOf("systemCurve", SYSTEMCURVE);
 
 const POINTS = 13;
 
-/** The head the system asks for from zero to the greatest flow, with the duty marked on it. */
+interface System {
+  readonly staticHead: Handle;
+  /** The two lines, their tables or what stands in for them. */
+  readonly lines: Readonly<Record<keyof typeof LINES, { readonly key: string }>>;
+  readonly upTo: Expression;
+  readonly points: number;
+}
+
+/** The head a system asks for from zero flow on. */
+export function systemCurveOf({ staticHead, lines, upTo, points }: System): Call {
+  return callOf(SYSTEMCURVE, {
+    staticHead,
+    suctionLine: range(lines.suctionLine),
+    dischargeLine: range(lines.dischargeLine),
+    maximumFlow: upTo,
+    numberOfPoints: constant(points),
+    pressureDifference: difference(FIELD.deliveryPressure, FIELD.sourcePressure),
+    ...LIQUID,
+  });
+}
+
+/** The curve of the system as stated, to the greatest flow, with the duty marked on it. */
 export function systemCurve(units: UnitSetName): readonly PlanItem[] {
   return [
     { kind: "section", id: "system", text: "System curve" },
     {
       kind: "curve",
-      key: "systemCurve",
+      key: SYSTEM_CURVE.key,
       label: "System curve",
-      expression: callById(
-        "SYSTEMCURVE",
-        value("staticHead"),
-        rangeAt("suctionLine"),
-        rangeAt("dischargeLine"),
-        value("curveFlow"),
-        constant(POINTS),
-        difference(value("deliveryPressure"), value("sourcePressure")),
-        ...LIQUID_TAIL,
-      ),
+      expression: systemCurveOf({ staticHead: HEAD.staticHead, lines: LINES, upTo: FIELD.curveFlow, points: POINTS }),
       rows: POINTS + 1,
       quantities: ["flow", "head"],
       xTitle: `flow, ${printedUnit("flow", units)}`,
       yTitle: `head, ${printedUnit("head", units)}`,
-      marks: [{ label: "duty", x: value("flow"), y: value("totalHead") }],
+      marks: [{ label: "duty", x: FIELD.flow, y: HEAD.totalHead }],
     },
   ];
 }

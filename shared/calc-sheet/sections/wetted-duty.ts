@@ -6,19 +6,20 @@ import type { FieldKey } from "../../duty/fields.ts";
 
 /** What the wetted parts meet, as far as it was stated; pH null where it was not. What a duty assumes counts for nothing. */
 export function wettedDutyOf(duty: Duty): Omit<WettedDuty, "pH"> & { readonly pH: number | null } {
-  const { pH, temperature, chlorides, solids, solidsHardness, particleSize, freePassage, oxidiser, makeUp } = duty;
-  const particle = solidsHardness === undefined ? undefined : particleNamed(solidsHardness, "");
-  const constituents = makeUp === undefined ? undefined : constituentsNamed(makeUp, "");
+  const given = (key: "pH" | "temperature" | "chlorides" | "solids" | "particleSize" | "freePassage" | "oxidiser") =>
+    isStated(duty, key) ? (duty[key] ?? null) : null;
+  const particle = particleNamed(duty.solidsHardness ?? "", "");
+  const constituents = constituentsNamed(duty.makeUp ?? "", "");
   return {
-    pH: pH ?? null,
-    temperature: isStated(duty, "temperature") ? (temperature ?? null) : null,
-    chlorides: chlorides ?? null,
-    solids: isStated(duty, "solids") ? (solids ?? null) : null,
-    particle: particle?.ok ? particle.value : null,
-    particleSize: particleSize ?? null,
-    passage: freePassage ?? null,
-    oxidiser: oxidiser ?? null,
-    makeUp: constituents?.ok ? constituents.value : null,
+    pH: given("pH"),
+    temperature: given("temperature"),
+    chlorides: given("chlorides"),
+    solids: given("solids"),
+    particle: particle.ok ? particle.value : null,
+    particleSize: given("particleSize"),
+    passage: given("freePassage"),
+    oxidiser: given("oxidiser"),
+    makeUp: constituents.ok ? constituents.value : null,
   };
 }
 

@@ -99,8 +99,12 @@ function pumpOf({ values, placeOf }: Row, { unitSet }: Reading): Result<SeriesPu
   return succeed({ name, head, elevation, lineLoss, parts, flanges }, findings);
 }
 
+/** A part named for the suction or the discharge stands at that nozzle alone. */
+export function partSide(name: string): NozzleSide | undefined {
+  return (["suction", "discharge"] as const).find((side) => name.toLowerCase().startsWith(side));
+}
+
 function partNamed(name: string, workingPressure: number): PressurePart {
-  const sides = ["suction", "discharge"] as const satisfies readonly NozzleSide[];
-  const side = sides.find((word) => name.toLowerCase().startsWith(word));
+  const side = partSide(name);
   return { name: name === "" ? "other part" : name, workingPressure, ...(side === undefined ? {} : { side }) };
 }

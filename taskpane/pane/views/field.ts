@@ -12,11 +12,11 @@ import { findingsAt, findingsView } from "./findings.ts";
 
 /** A field of the duty: label, box, unit, its findings, and help with a line for the basis that open on demand. */
 export function fieldView(context: PaneContext, key: FieldKey): TemplateResult | typeof nothing {
-  const { state, send } = context;
+  const { state, worked, send } = context;
   const field = FIELDS[key];
-  const why = withoutUse(key, state.duty.fields);
   // What was stated never disappears in silence.
-  if (why !== undefined && state.duty.fields[key].trim() === "") return nothing;
+  if (withoutUse(key, state.duty.fields) !== undefined && state.duty.fields[key].trim() === "") return nothing;
+  const unused = worked.notUsed.get(key);
   const id = boxId(key);
   const units = state.duty.unitSet;
   const unit = field.quantity === undefined ? "" : printedUnit(field.quantity, units);
@@ -46,7 +46,7 @@ export function fieldView(context: PaneContext, key: FieldKey): TemplateResult |
       ?
     </button>
     ${findings.length === 0 ? nothing : findingsView(findings, units, `${id}-findings`)}
-    ${why === undefined ? nothing : html`<p class="basis-line">Not used: ${why}.</p>`}
+    ${unused === undefined ? nothing : html`<p class="basis-line">Not used: ${unused}</p>`}
     ${!open && basis.trim() !== "" ? html`<p class="basis-line">Basis: ${basis}</p>` : nothing}
     <div class="about" id="${id}-about" ?hidden=${!open}>
       <p id="${id}-help">${field.help}</p>
@@ -60,7 +60,7 @@ function boxView(context: PaneContext, key: FieldKey, field: Field, describedBy:
   const invalid = findingsAt(context, key).some(({ severity }) => severity === "error");
   const placeholder = assumedText(
     field,
-    key === "curveFlow" ? worked.read.curveFlow : field.whenBlank,
+    key === "curveFlow" ? worked.duty.curveFlow : field.whenBlank,
     state.duty.unitSet,
   );
   const { choices } = field;

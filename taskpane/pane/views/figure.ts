@@ -4,10 +4,18 @@ import { amountText } from "../../../shared/text/words.ts";
 import type { Quantity, UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
 
+/** Stands for a figure whose box is still to be filled or mended; which, is said once for all of them. */
+const WAITING = "–";
+
+/** Whether a figure waits for a box of the pane. */
+export function isWaiting(worked: Worked): boolean {
+  return typeof worked !== "number" && worked.waitsFor !== undefined;
+}
+
 /** A worked figure with its unit, or the words of the error that stands in its place. */
 export function figureText(worked: Worked, quantity: Quantity, units: UnitSetName): string {
   if (typeof worked === "number") return amountText(amount(quantity, worked), units);
-  return worked.message ?? worked.error;
+  return worked.waitsFor === undefined ? (worked.message ?? worked.error) : WAITING;
 }
 
 /** A result as a line of label and figure. */
@@ -18,7 +26,7 @@ export function figureView(
   units: UnitSetName,
   main = false,
 ): TemplateResult {
-  const failed = typeof worked !== "number";
+  const failed = typeof worked !== "number" && !isWaiting(worked);
   return html`<div class="figure ${main ? "main" : ""} ${failed ? "failed" : ""}">
     <dt>${label}</dt>
     <dd>${figureText(worked, quantity, units)}</dd>

@@ -21,9 +21,9 @@ export const flowAndLevels: Step = {
 };
 
 /** The three levels as soon as they can be read, whatever else is missing. */
-function levelsOf({ worked: { read } }: PaneContext): DutyLevels | undefined {
-  if (!hasFields(read, "sourceLevel", "pumpLevel", "deliveryLevel")) return undefined;
-  const { unitSet, sourceLevel, pumpLevel, deliveryLevel } = read;
+function levelsOf({ worked: { duty } }: PaneContext): DutyLevels | undefined {
+  if (!hasFields(duty, "sourceLevel", "pumpLevel", "deliveryLevel")) return undefined;
+  const { unitSet, sourceLevel, pumpLevel, deliveryLevel } = duty;
   const shown = (level: number): number => fromEngine(level, UNIT_SETS[unitSet].elevation);
   return {
     source: shown(sourceLevel),

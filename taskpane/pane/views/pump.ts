@@ -4,9 +4,9 @@ import type { PumpText } from "../../../shared/duty/duty-text.ts";
 import { PUMP_BOXES, PUMP_KEYS } from "../../../shared/duty/fields/pump.ts";
 import type { PumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
 import { amountText } from "../../../shared/text/words.ts";
-import { amount, type Finding, withoutRepeats } from "../../../src/basis/result.ts";
+import { amount, type Finding, gravestFirst } from "../../../src/basis/result.ts";
 import type { PaneContext, Step } from "../context.ts";
-import { figureView } from "./figure.ts";
+import { figureView, isWaiting } from "./figure.ts";
 import { remarksView } from "./findings.ts";
 import { openPointsView } from "./open-points.ts";
 import { pumpBoxView } from "./pump-box.ts";
@@ -15,7 +15,6 @@ import { pumpPointsView } from "./pump-points.ts";
 
 /** A ratio of seven figures, as it is written into the duty, moves a head by less. */
 const ROUNDING = 1e-6;
-const GRAVITY = { error: 0, warning: 1, caution: 2 } as const;
 
 /** The pump chosen for the duty: as it is and runs, its curve, and where it and the system meet. */
 export const pump: Step = {
@@ -80,10 +79,10 @@ function arrangementView({ send }: PaneContext, { arrangement }: PumpText): Temp
 }
 
 function resultsView(context: PaneContext): TemplateResult {
-  const { duty, results, pump: worked, fault } = context.worked;
-  if (duty === undefined || results === undefined || worked === undefined) {
+  const { duty, results, pump: worked } = context.worked;
+  if (worked === undefined || isWaiting(worked.operatingPoint.flow)) {
     return html`<h3>On the duty</h3>
-      ${fault === undefined ? html`<p class="hint">Worked out once the duty and the curve are complete.</p>` : nothing}
+      <p class="hint">Worked out once the lines, levels and curve are there.</p>
       ${openPointsView(context)}`;
   }
   return html`<h3>On the duty</h3>
@@ -143,5 +142,5 @@ function findingsOf({ cases }: PumpOnDuty): readonly Finding[] {
   const stated = cases.find(({ key }) => key === "normal")?.findings ?? [];
   // The power shown here is with the liquid pumped already.
   const apt = stated.filter(({ code }) => code !== "power-for-water");
-  return withoutRepeats(apt).toSorted((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]);
+  return gravestFirst(apt);
 }

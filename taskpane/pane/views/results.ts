@@ -9,7 +9,7 @@ import type { PaneContext, Step } from "../context.ts";
 import { type HeadPart, headBars } from "../pictures/head-bars.ts";
 import { cautionsView } from "./cautions.ts";
 import { fieldView } from "./field.ts";
-import { figureView } from "./figure.ts";
+import { figureView, isWaiting } from "./figure.ts";
 import { remarksView } from "./findings.ts";
 import { openPointsView } from "./open-points.ts";
 
@@ -21,25 +21,13 @@ export const results: Step = {
   title: "Head and suction",
   holds: FIELDS,
   view: (context) => {
-    const { duty, results: worked, remarks, fault } = context.worked;
+    const { duty, results: worked, remarks } = context.worked;
     const units = context.state.duty.unitSet;
-    return html`${FIELDS.map((key) => fieldView(context, key))}
-    ${
-      duty === undefined || worked === undefined
-        ? openPointsView(context)
-        : html`${headView(context, worked)} ${suctionView(context, duty, worked)}
-          ${remarksView("To act on and to check", remarks.atDuty, units)}
-          ${remarksView("At the greatest suction lift", remarks.atGreatestLift, units)}`
-    }
-    ${
-      fault === undefined
-        ? nothing
-        : html`<p class="fault" role="alert">
-            <strong>Dutybook has a mistake in it and cannot work this duty out:</strong> ${fault}. What you typed is
-            kept. Please report it with the saved duty.
-          </p>`
-    }
-    ${cautionsView(duty)}`;
+    const nothingKnown = isWaiting(worked.totalHead) && isWaiting(worked.npshAvailable);
+    return html`${FIELDS.map((key) => fieldView(context, key))} ${openPointsView(context)}
+    ${nothingKnown ? nothing : html`${headView(context, worked)} ${suctionView(context, duty, worked)}`}
+    ${remarksView("To act on and to check", remarks.atDuty, units)}
+    ${remarksView("At the greatest suction lift", remarks.atGreatestLift, units)} ${cautionsView(duty)}`;
   },
 };
 

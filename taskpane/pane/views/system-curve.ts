@@ -6,6 +6,7 @@ import { fromEngine } from "../../../src/basis/units.ts";
 import type { PaneContext, Step } from "../context.ts";
 import { type CurvePoint, systemCurvePicture } from "../pictures/system-curve.ts";
 import { fieldView } from "./field.ts";
+import { isWaiting } from "./figure.ts";
 import { remarksView } from "./findings.ts";
 
 const FIELDS = fieldsOf("system");
@@ -19,7 +20,7 @@ export const systemCurve: Step = {
 
 function curveView({ state, worked }: PaneContext): TemplateResult {
   const { duty, results } = worked;
-  if (duty === undefined || results === undefined) return html`<p class="hint">Drawn once the duty is complete.</p>`;
+  if (isWaiting(results.totalHead)) return html`<p class="hint">Drawn once the boxes it needs are filled.</p>`;
   if (results.systemCurve.length === 0 || typeof results.totalHead !== "number" || duty.flow === undefined)
     return html`<p class="hint">Not drawn: it cannot be worked out. The reasons stand above.</p>`;
   const units = state.duty.unitSet;

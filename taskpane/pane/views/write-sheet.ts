@@ -21,7 +21,7 @@ function noHostView(): TemplateResult {
 
 function buttonView(context: PaneContext, host: SheetHost): TemplateResult {
   const { state, worked } = context;
-  const complete = worked.duty !== undefined;
+  const complete = worked.isComplete;
   const busy = state.writing.kind === "writing";
   const ready = complete && !busy;
   return html`<p class="hint">

@@ -10,8 +10,9 @@ import { type DutyText, EMPTY_PUMP } from "../../../shared/duty/duty-text.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
 import { dutyRead, dutyText, type Fields, pumpText } from "../../support/duty-of.ts";
 import { longestChain } from "../../support/longest-chain.ts";
+import { remarksIn } from "../../support/section-remarks.ts";
 
-const HEADING = "Flanges and bolting";
+const SECTION = "bolting";
 const STATED: Fields = {
   deliveryLevel: "230",
   flangeClass: "150",
@@ -36,7 +37,7 @@ function cellsOf(of: Duty): ReturnType<typeof workOut>["cells"] {
 
 /** The items of the section, as far as the next heading. */
 function itemsOf({ items }: CalcSheetPlan): CalcSheetPlan["items"] {
-  const start = items.findIndex((item) => item.kind === "section" && item.text === HEADING);
+  const start = items.findIndex((item) => item.kind === "section" && item.id === SECTION);
   const after = start < 0 ? [] : items.slice(start + 1);
   const end = after.findIndex(({ kind }) => kind === "section");
   return end < 0 ? after : after.slice(0, end);
@@ -104,7 +105,7 @@ describe("flanges and bolting on the sheet", () => {
     expect(rowOf(cells, "flangeTable", 0, DIMENSIONS)).toEqual(
       [13.5, "8 × 3/4 in", 11.75, "by drawing", "by drawing", 11, 8.62].map(near),
     );
-    const remarks = shownSection(grey, HEADING)?.remarks.join("\n") ?? "";
+    const remarks = remarksIn(grey, SECTION);
     for (const said of ["full-face soft gasket", "low strength such as A307 B", "drilling of Class 150"]) {
       expect(remarks).toContain(said);
     }
@@ -143,7 +144,7 @@ describe("what the section leaves out", () => {
     ["without a class", { flangeClass: "" }],
   ])("is the whole of it %s", (_, fields) => {
     expect(kindsOf(duty(fields))).toEqual([]);
-    expect(shownSection(duty(fields), HEADING)).toBeUndefined();
+    expect(shownSection(duty(fields), SECTION)).toBeUndefined();
   });
 
   it("is the flange whose size is not stated", () => {
@@ -169,7 +170,7 @@ describe("what the section leaves out", () => {
 
 describe("the tables in the pane", () => {
   it("are those of the sheet, with units and four figures", () => {
-    const tables = shownSection(duty({}), HEADING)?.tables ?? [];
+    const tables = shownSection(duty({}), SECTION)?.tables ?? [];
     expect(tables.map(({ heading }) => heading)).toEqual([
       "flange; lengths for two like ones",
       "bolting at greatest pressure",
@@ -183,7 +184,7 @@ describe("the tables in the pane", () => {
   });
 
   it("show a dash where there is no answer, and say why once", () => {
-    const [table] = shownSection(duty({ suctionFlange: "22" }), HEADING)?.tables ?? [];
+    const [table] = shownSection(duty({ suctionFlange: "22" }), SECTION)?.tables ?? [];
     expect(table?.rows[0]?.cells.slice(0, 3)).toEqual(["–", "–", "–"]);
     expect(table?.rows[1]?.cells[0]).toBe("11");
     expect(table?.faults).toEqual([expect.stringContaining("NPS 22 is not in ASME B16.5")]);

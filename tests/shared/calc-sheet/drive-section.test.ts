@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { tableCell } from "../../../shared/calc-sheet/expression.ts";
+import { driveSection } from "../../../shared/calc-sheet/sections/drive.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { call } from "../../../shared/catalogue/call.ts";
 import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
@@ -11,6 +12,7 @@ import { powerLadder } from "../../../shared/package/power-ladder.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
 import { dutyOf, type Fields, STRAIGHT_PUMP } from "../../support/duty-of.ts";
 import { longestChain } from "../../support/longest-chain.ts";
+import { remarksIn } from "../../support/section-remarks.ts";
 
 const duty = (fields: Fields, speed = "1780", unitSet: DutyText["unitSet"] = "US"): Duty =>
   dutyOf({ deliveryLevel: "200 ft", ...fields }, { unitSet, pump: { ...STRAIGHT_PUMP, speed } });
@@ -59,11 +61,22 @@ describe("a motor on the sheet", () => {
     expect(cells.get("motorFrame")).toBe("not held");
   });
 
+  // The output factors end at 4000 m; the air of the site is known higher up.
+  it("is not called no mains motor where it is refused", () => {
+    const cells = cellsOf(duty({ driver: "motor", altitude: "4300 m" }));
+    for (const key of ["motorRating", "motorPoles", "synchronousSpeed", "motorSlip", "motorEfficiency", "motorFrame"]) {
+      expect(cells.get(key), key).toMatchObject({
+        error: "#VALUE!",
+        message: expect.stringMatching(/^Altitude must be at most/),
+      });
+    }
+  });
+
   it("is a rating alone where the speed of the curve is not stated", () => {
     const of = duty({ driver: "motor", altitude: "3000 m" }, "");
     expect(figure(cellsOf(of), "motorRating")).toBeCloseTo(100, 9);
     expect(cellsOf(of).has("motorFrame")).toBe(false);
-    expect(shownSection(of, "Drive")?.remarks.join(" ")).toMatch(/speed of the pump's curve is not stated: altitude/);
+    expect(remarksIn(of, "drive")).toMatch(/speed of the pump's curve is not stated: altitude/);
   });
 });
 
@@ -89,7 +102,7 @@ describe("an engine on the sheet", () => {
     expect(verdictAt(0.301)).toBe("high enough");
     expect(verdictAt(0.299)).toBe("TOO LOW: WET STACKING");
     const low = duty({ ...ENGINE, engineRating: String(power / 0.28) });
-    expect(shownSection(low, "Drive")?.remarks.join(" ")).toMatch(/long running carbons the engine up/);
+    expect(remarksIn(low, "drive")).toMatch(/long running carbons the engine up/);
   });
 
   it("is too small by its net power", () => {
@@ -97,6 +110,14 @@ describe("an engine on the sheet", () => {
     expect(cellsOf(duty({ ...ENGINE, engineRating: "83" })).get("engineVerdict")).toBe("carries the power needed");
     const gross = { ...ENGINE, engineRating: "83", accessoryLosses: "5" };
     expect(cellsOf(duty(gross)).get("engineVerdict")).toBe("TOO SMALL");
+  });
+
+  it("is not called unrated where its rating cannot be read", () => {
+    const read = duty(ENGINE);
+    const unread: Duty = { ...read, engineRating: undefined, state: { ...read.state, engineRating: "unreadable" } };
+    const items = driveSection.items(unread);
+    expect(items.some((item) => item.kind === "result" && item.key === "engineVerdict")).toBe(true);
+    expect(items.filter((item) => item.kind === "statement" && /rating is not stated/.test(item.text))).toEqual([]);
   });
 
   // By hand at full consumption: 72.15 hp × 0.36 lb/hp-h / 7.0102 lb/US gal = 3.705 US gal/h.
@@ -157,7 +178,7 @@ describe("the drive section whatever drives", () => {
       isRange(cell) ? cell.flat().some(isCellError) : isCellError(cell),
     );
     expect(inError).toEqual([]);
-    expect(shownSection(of, "Drive")?.figures.filter(({ text }) => text === "")).toEqual([]);
+    expect(shownSection(of, "drive")?.figures.filter(({ text }) => text === "")).toEqual([]);
   });
 
   it.each(drivers)("chains no more than three of our functions: %s", (_, of) => {

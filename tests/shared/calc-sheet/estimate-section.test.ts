@@ -14,6 +14,7 @@ import { costParts } from "../../../shared/package/cost-parts.ts";
 import { type ShownSection, shownSection } from "../../../shared/package/shown-section.ts";
 import { dutyRead, dutyText, type Fields, STRAIGHT_PUMP } from "../../support/duty-of.ts";
 import { longestChain } from "../../support/longest-chain.ts";
+import { remarksOf } from "../../support/section-remarks.ts";
 
 /** A line so wide that the pump meets the static head at 500 gpm, 280 ft and 68 %. */
 const typed = (fields: Fields, change: Partial<DutyText> = {}): DutyText =>
@@ -40,7 +41,7 @@ const figure = (cells: ReadonlyMap<string, Argument>, key: string): number => {
 };
 
 function section(of: Duty): ShownSection {
-  const shown = shownSection(of, "Quantities and cost");
+  const shown = shownSection(of, "estimate");
   if (shown === undefined) throw new Error("no such section");
   return shown;
 }
@@ -94,7 +95,7 @@ describe("quantities on the sheet", () => {
     const hose = duty({}, { suctionLine: [{ pipe: "8in suction hose", length: "20 ft", fittings: "" }] });
     expect(cellsOf(hose).has("pipeMassEmpty")).toBe(false);
     expect(section(hose).tables[0]?.rows[0]?.cells.slice(3)).toEqual(["not known", "not known"]);
-    expect(section(hose).remarks.join(" ")).toMatch(/mass of “8in suction hose” is not known/);
+    expect(remarksOf(section(hose))).toMatch(/mass of “8in suction hose” is not known/);
   });
 
   it("say CHANGED beside a row that the lines no longer give", () => {
@@ -178,11 +179,11 @@ describe("energy on the sheet", () => {
     const { runningHours: _, ...rest } = MOTOR;
     const without = duty(rest);
     expect(cellsOf(without).has("energyOfYear")).toBe(false);
-    expect(section(without).remarks.join(" ")).toMatch(/they want a chosen pump.*and the hours/);
+    expect(remarksOf(section(without))).toMatch(/they want a chosen pump.*and the hours/);
     const unpriced = cellsOf(duty({ driver: "motor", runningHours: "4000" }));
     expect(unpriced.has("energyOfYear")).toBe(true);
     expect(unpriced.has("runningCost")).toBe(false);
-    expect(section(duty()).remarks.join(" ")).not.toMatch(/Energy and fuel/);
+    expect(remarksOf(section(duty()))).not.toMatch(/Energy and fuel/);
   });
 
   it("does not price what the driver does not take", () => {
@@ -218,9 +219,9 @@ describe("the price on the sheet", () => {
   it("is none without a margin or a direct cost, and says so", () => {
     for (const fields of [{ directCost: "10000" }, { margin: "20" }, { overhead: "10" }]) {
       expect(cellsOf(duty(fields)).has("sellingPrice")).toBe(false);
-      expect(section(duty(fields)).remarks.join(" ")).toMatch(/wants a direct cost and a margin/);
+      expect(remarksOf(section(duty(fields)))).toMatch(/wants a direct cost and a margin/);
     }
-    expect(section(duty()).remarks.join(" ")).not.toMatch(/selling price/);
+    expect(remarksOf(section(duty()))).not.toMatch(/selling price/);
   });
 
   it("names the currency beside every amount of money", () => {
@@ -268,7 +269,7 @@ describe("the life-cycle cost on the sheet", () => {
     const of = duty({ ...MOTOR, ...LIFE, [key]: "" });
     expect(cellsOf(of).has("lifeCycleCost")).toBe(false);
     expect(costParts(of)).toBeUndefined();
-    expect(section(of).remarks.join(" ")).toMatch(/No life-cycle cost is worked out: it wants/);
+    expect(remarksOf(section(of))).toMatch(/No life-cycle cost is worked out: it wants/);
   });
 
   it("is none without energy", () => {

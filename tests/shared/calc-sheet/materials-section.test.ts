@@ -9,6 +9,7 @@ import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { type ShownSection, shownSection } from "../../../shared/package/shown-section.ts";
 import { dutyOf, type Fields, pumpText } from "../../support/duty-of.ts";
 import { longestChain } from "../../support/longest-chain.ts";
+import { remarksOf } from "../../support/section-remarks.ts";
 
 /** A flooded pump on 68 °F water of known make-up with a little soft solid, in US units; what a case changes. */
 const STATED: Fields = {
@@ -36,7 +37,7 @@ const PUMP = pumpText(
 );
 
 function section(fields: Fields = {}, change: Partial<DutyText> = {}): ShownSection {
-  const shown = shownSection(duty(fields, change), "Materials");
+  const shown = shownSection(duty(fields, change), "materials");
   if (shown === undefined) throw new Error("no such section");
   return shown;
 }
@@ -125,7 +126,7 @@ describe("materials on the sheet", () => {
       "exact make-up and concentration of the liquid",
       "dose of any chlorine or other oxidiser",
     ]);
-    expect(shown.remarks.join("\n")).toMatch(/Still to be asked.*temperature; chlorides; solids/);
+    expect(remarksOf(shown)).toMatch(/Still to be asked.*temperature; chlorides; solids/);
   });
 
   it("ranks nothing where the pH is not stated, and asks for it where anything else of this is", () => {
@@ -163,7 +164,7 @@ describe("materials on the sheet", () => {
     // By hand: π × 14 / 12 ft × 1780 / 60 = 108.73 ft/s.
     expect(figureOf(shown, "Impeller tip speed")).toBe("108.7 ft/s");
     // From memory of ANSI/HI 12.1, class 1: 43 m/s all metal, 31 m/s rubber: 141.1 and 101.7 ft/s.
-    expect(shown.remarks.join(" ")).toMatch(/all metal 141\.1 ft\/s.*rubber 101\.7 ft\/s/);
+    expect(remarksOf(shown)).toMatch(/all metal 141\.1 ft\/s.*rubber 101\.7 ft\/s/);
     expect(figureOf(section({ solids: "0" }, { pump: PUMP }), "Impeller tip speed")).toBeUndefined();
     expect(figureOf(section(), "Impeller tip speed")).toBeUndefined();
   });

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { constant, part } from "../../../shared/calc-sheet/expression.ts";
+import { constant, ifText, part, tableOf } from "../../../shared/calc-sheet/expression.ts";
 import { formulaOf } from "../../../shared/calc-sheet/formula.ts";
 import { optionCells } from "../../../shared/calc-sheet/option.ts";
 import type { OptionItem } from "../../../shared/calc-sheet/plan.ts";
+import { rankedOptions } from "../../../shared/calc-sheet/sections/ranked-options.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 
 const option: OptionItem = {
@@ -33,6 +34,13 @@ describe("an option of a ranked list", () => {
     expect(cells.get("first")).toBe("For: speed by sheaves\nCheck: side pull");
   });
 
+  it("begins with the next remark where the first turns out to have no text", () => {
+    const text = ifText(constant("not suited"), "not suited", constant(""), constant("casing"));
+    const remarks = [{ label: "For", text }, ...option.remarks.slice(1)];
+    const plan = { sheetName: "Duty", title: "Duty", unitSet: "US", items: [{ ...option, remarks }] } as const;
+    expect(workOut(plan).cells.get("first")).toBe("Check: side pull");
+  });
+
   it("says the same as a formula, the line break as CHAR(10)", () => {
     const live = {
       ...option,
@@ -46,5 +54,20 @@ describe("an option of a ranked list", () => {
     expect(formulaOf(expression, at, "US")).toBe(
       `IF("a"="","","For: "&"a")&IF(${cell}="","",CHAR(10)&"Check: "&${cell})`,
     );
+  });
+});
+
+describe("a long ranked list", () => {
+  it("names each row by letters alone, past Z too, and is headed once", () => {
+    const list = tableOf("ways", { way: null, verdict: null });
+    const options = rankedOptions(list, "way", "Best first", 28, () => [], 1);
+    expect(options.map(({ key }) => key.replace("waysLine", ""))).toEqual([
+      ..."BCDEFGHIJKLMNOPQRSTUVWXYZ",
+      "AA",
+      "AB",
+      "AC",
+    ]);
+    expect(options.map(({ heading }) => heading).filter((text) => text !== undefined)).toEqual(["Best first"]);
+    expect(options[25]?.name).toEqual(part(list, "way", 26));
   });
 });

@@ -60,7 +60,7 @@ describe("priming on the sheet", () => {
   });
 
   it("is left out where the pump is flooded, and the pane says so by having no such section", () => {
-    expect(shownSection(duty({}), "Priming")).toBeUndefined();
+    expect(shownSection(duty({}), "priming")).toBeUndefined();
   });
 });
 
@@ -86,9 +86,9 @@ describe("the whole package on one sheet", () => {
   });
 
   it("is shown by the pane in the words of the sheet", () => {
-    for (const heading of ["Pressure and flanges", "Drive", "Priming", "Materials"]) {
+    for (const heading of ["pressure", "drive", "priming", "materials"] as const) {
       const section = shownSection(whole, heading);
-      const said = [...(section?.figures ?? []).map(({ text }) => text), ...(section?.remarks ?? [])];
+      const said = [...(section?.figures ?? []).map(({ text }) => text), ...(section?.statements ?? [])];
       expect(said.length, heading).toBeGreaterThan(1);
       expect(
         said.every((text) => text !== ""),

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { tableCell } from "../../../shared/calc-sheet/expression.ts";
 import { layOut } from "../../../shared/calc-sheet/layout.ts";
+import { pressureSection } from "../../../shared/calc-sheet/sections/pressure.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { isCellError, isRange } from "../../../shared/cells/cell.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
@@ -129,6 +130,14 @@ describe("the greatest head of one pump", () => {
     expect(cells.get("topOfCurve")).toBeCloseTo(300, 9);
     expect(cells.get("greatestSpeedRatio")).toBeCloseTo(1.1, 9);
     expect(cells.get("greatestTrimRatio")).toBeCloseTo(1.05, 9);
+  });
+
+  it("is no lower figure where what raises it cannot be read", () => {
+    const read = duty({ greatestSpeed: "1958" });
+    const unread: Duty = { ...read, greatestSpeed: undefined, state: { ...read.state, greatestSpeed: "unreadable" } };
+    const raised = (of: Duty): boolean =>
+      pressureSection.items(of).some((item) => item.kind === "result" && item.key === "greatestSpeedRatio");
+    expect([raised(read), raised(unread), raised(duty({}))]).toEqual([true, true, false]);
   });
 
   it("is the peak of a drooping curve, wherever the curve is read", () => {
@@ -344,9 +353,9 @@ describe("the section as a whole", () => {
       temperature: "200",
       liquid: "ethylene glycol 40 %",
     });
-    expect(shownSection(hot, "Pressure and flanges")).toBeDefined();
+    expect(shownSection(hot, "pressure")).toBeDefined();
     const conflict = duty({ casingMaterial: "grey iron", flangeClass: "125 NPS 16", dischargeFlange: "8" });
-    const shown = shownSection(conflict, "Pressure and flanges");
+    const shown = shownSection(conflict, "pressure");
     expect(shown?.figures.find(({ label }) => label === "Class offered")?.text).toContain("differ; give one");
   });
 });

@@ -11,6 +11,7 @@ import { shownSection } from "../../../shared/package/shown-section.ts";
 import { boxOf } from "../../../shared/ports/a1.ts";
 import { dutyOf, dutyRead, dutyText, type Fields, QUARRY } from "../../support/duty-of.ts";
 import { longestChain } from "../../support/longest-chain.ts";
+import { remarksIn } from "../../support/section-remarks.ts";
 
 /** The worked example of the published cases, O-P04: 6 in, 5 m up and 6 m level, 60 L, 0.0236 m³/s, 10 kPa. */
 const typed = (fields: Fields = {}, pipe = "ID 152.4 mm rough 0.045 mm"): DutyText =>
@@ -69,8 +70,8 @@ describe("priming on the sheet", () => {
     // A pressure on the source leaves the sheet without a greatest lift by NPSH.
     const pressed = duty({ npshRequired: "6", npshMargin: "1", sourcePressure: "-5" });
     expect(cellsOf(pressed).has("liftByNpsh")).toBe(false);
-    expect(shownSection(pressed, "Priming")?.remarks.join()).toContain("open to the air");
-    expect(shownSection(duty(), "Priming")?.remarks.join()).not.toContain("open to the air");
+    expect(remarksIn(pressed, "priming")).toContain("open to the air");
+    expect(remarksIn(duty(), "priming")).not.toContain("open to the air");
   });
 
   it("keeps lifts and verdict where it never primes", () => {
@@ -88,6 +89,9 @@ describe("priming on the sheet", () => {
     expect(Math.abs((eductor.get("motiveAir") as number) - 49.1)).toBeLessThan(0.7);
     expect(Math.abs((eductor.get("eductorPowerLeast") as number) - 15.5)).toBeLessThan(0.3);
     expect(Math.abs((eductor.get("eductorPowerMost") as number) - 19.4)).toBeLessThan(0.3);
+    // Common practice: 0.2 to 0.5 of the motive air, 9.8 to 24.5 L/s.
+    expect(Math.abs((eductor.get("airDrawnLeast") as number) - 9.8)).toBeLessThan(0.2);
+    expect(Math.abs((eductor.get("airDrawnMost") as number) - 24.5)).toBeLessThan(0.4);
     // 25 inHg = 84.66 kPa.
     expect(eductor.get("eductorVacuum")).toBeCloseTo(84.66, 1);
     expect(cellsOf(duty({ eductorNozzle: "6.35" })).has("motiveAir")).toBe(false);

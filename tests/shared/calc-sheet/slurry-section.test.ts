@@ -11,6 +11,7 @@ import { settlingRuns } from "../../../shared/package/settling.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
 import { dutyRead, dutyText, type Fields, pumpText } from "../../support/duty-of.ts";
 import { longestChain } from "../../support/longest-chain.ts";
+import { remarksIn } from "../../support/section-remarks.ts";
 
 /**
  * The line of 9-slurry-velocity-007 as a duty: 200 mm, 4 m/s, d50 0.4 mm, SG 2.65, 15 % by volume in SG 1 at 1.0034 cSt.
@@ -219,22 +220,20 @@ describe("the section as a whole", () => {
     ["no d50", { medianSize: "" }],
   ])("is left out with %s", (_, change) => {
     const of = duty(change);
-    expect(shownSection(of, "Slurry")).toBeUndefined();
+    expect(shownSection(of, "slurry")).toBeUndefined();
     expect(settlingRuns(of)).toBeUndefined();
   });
 
   it("says what counts the slurry and what does not, there and where it might be missed", () => {
     const of = duty({}, { pump: PUMP });
-    const said = shownSection(of, "Slurry")?.remarks.join("\n") ?? "";
+    const said = remarksIn(of, "slurry");
     expect(said).toMatch(/All other sections are worked out for it without solids/);
     expect(said).toMatch(/SG 1\.2, 3 cP, pv 2\.3 kPa/);
     expect(said).toMatch(/started and flushed/);
     expect(said).toMatch(/flush it before every stop/);
-    for (const heading of ["Drive", "Pressure and flanges"]) {
-      expect(shownSection(of, heading)?.remarks.join("\n"), heading).toMatch(/is that of the clear liquid/);
-      expect(shownSection(duty({ medianSize: "" }, { pump: PUMP }), heading)?.remarks.join("\n")).not.toMatch(
-        /is that of the clear liquid/,
-      );
+    for (const heading of ["drive", "pressure"] as const) {
+      expect(remarksIn(of, heading), heading).toMatch(/is that of the clear liquid/);
+      expect(remarksIn(duty({ medianSize: "" }, { pump: PUMP }), heading)).not.toMatch(/is that of the clear liquid/);
     }
   });
 

@@ -43,7 +43,12 @@ describe("an incomplete duty", () => {
     expect(worked.at("flow").map(({ code }) => code)).toEqual(["unit-unknown"]);
     expect(worked.at("temperature").map(({ code }) => code)).toEqual(["not-a-number"]);
     expect(worked.at("pumpLevel")).toEqual([]);
-    expect(worked.results).toBeUndefined();
+    expect(worked.isComplete).toBe(false);
+    for (const figure of [worked.results.totalHead, worked.results.npshAvailable, worked.results.density]) {
+      expect(figure).toMatchObject({ error: "#N/A" });
+    }
+    // Atmosphere hangs on the altitude alone.
+    expect(worked.results.atmosphere).toBeTypeOf("number");
   });
 
   it("asks for the rest of a row that was begun", () => {
@@ -57,8 +62,8 @@ describe("a complete duty", () => {
     const worked = workedOut(duty({}));
     expect(worked.missing).toEqual([]);
     expect(worked.wrong).toEqual([]);
-    expect(worked.fault).toBeUndefined();
-    expect(worked.results?.staticHead).toBeCloseTo(27, 9);
+    expect(worked.isComplete).toBe(true);
+    expect(worked.results.staticHead).toBeCloseTo(27, 9);
   });
 
   it("shows a row's figures on that row, past blank rows above it", () => {

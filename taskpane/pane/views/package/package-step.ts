@@ -1,48 +1,52 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { type PackageSection, waitsFor } from "../../../../shared/calc-sheet/package-section.ts";
 import type { Duty } from "../../../../shared/duty/duty.ts";
-import type { FieldKey } from "../../../../shared/duty/fields.ts";
+import { fieldsOf } from "../../../../shared/duty/fields.ts";
 import { type ShownOption, type ShownSection, shownSection } from "../../../../shared/package/shown-section.ts";
+import type { UnitSetName } from "../../../../src/basis/quantities.ts";
+import type { Finding } from "../../../../src/basis/result.ts";
 import type { PaneContext, Step } from "../../context.ts";
 import { fieldView } from "../field.ts";
+import { findingsView } from "../findings.ts";
 import { sheetTableView } from "./sheet-table.ts";
 
-export interface PackageStep {
-  readonly key: string;
-  /** As the calc sheet's section is headed. */
-  readonly title: string;
-  readonly fields: readonly FieldKey[];
-  /** Where a figure that counts here is stated, if not in this step. */
-  readonly elsewhere?: string;
-  /** What people would rather look at than read; undefined where it cannot be drawn. */
-  readonly picture?: (duty: Duty, width: number) => TemplateResult | undefined;
-  /** What is missing where the sheet has no such section. */
-  readonly missing: string;
-  readonly caution: string;
-}
+/** What people would rather look at than read; undefined where it cannot be drawn. */
+export type SectionPicture = (duty: Duty, width: number) => TemplateResult | undefined;
 
 /** A step of the package round the pump: what is stated, what the sheet says of it, and the usual caution. */
-export function packageStep(step: PackageStep): Step {
-  const { key, title, fields, elsewhere, caution } = step;
+export function packageStep(section: PackageSection, picture: SectionPicture): Step {
+  const { id, title, elsewhere, caution } = section;
+  const fields = fieldsOf(id);
   return {
-    key,
+    key: id,
     title,
     holds: fields,
     view: (context) =>
       html`${fields.map((field) => fieldView(context, field))}
-        ${elsewhere === undefined ? nothing : html`<p class="hint">${elsewhere}</p>`} ${answerView(context, step)}
+        ${elsewhere === undefined ? nothing : html`<p class="hint">${elsewhere}</p>`}
+        ${answerView(context, section, picture)}
         <p class="hint">${caution} Local codes and licensed practice govern.</p>`,
   };
 }
 
-function answerView({ state, worked }: PaneContext, { title, missing, picture }: PackageStep): TemplateResult {
-  if (worked.duty === undefined) return html`<p class="hint">Shown once the duty is complete.</p>`;
-  const section = shownSection(worked.duty, title);
-  if (section === undefined) return html`<p class="hint">${missing}</p>`;
-  return html`${picture?.(worked.duty, state.width) ?? nothing} ${sectionView(section)}`;
+function answerView(
+  { state, worked: { duty } }: PaneContext,
+  section: PackageSection,
+  picture: SectionPicture,
+): TemplateResult {
+  const waits = waitsFor(section, duty);
+  if (waits.length > 0) return html`<p class="hint">Waits for: ${waits.join(", ")}.</p>`;
+  const shown = shownSection(duty, section.id);
+  if (shown === undefined) return html`<p class="hint">${section.missing}</p>`;
+  return html`${picture(duty, state.width) ?? nothing} ${sectionView(shown, duty.unitSet)}`;
 }
 
-function sectionView({ figures, tables, lists, remarks }: ShownSection): TemplateResult {
-  return html`<dl class="figures">
+function sectionView(section: ShownSection, units: UnitSetName): TemplateResult {
+  const { figures, tables, lists, findings, statements, waits } = section;
+  const [grave, mild] = [findings.filter(isGrave), findings.filter((finding) => !isGrave(finding))];
+  return html`${waits.length === 0 ? nothing : html`<p class="hint">Waits for: ${waits.join(", ")}.</p>`}
+    ${grave.length === 0 ? nothing : findingsView(grave, units)}
+    <dl class="figures">
       ${figures.map(
         ({ label, text, main }) =>
           html`<div class="figure ${main ? "main" : ""}"><dt>${label}</dt><dd>${text}</dd></div>`,
@@ -55,13 +59,19 @@ function sectionView({ figures, tables, lists, remarks }: ShownSection): Templat
           <ol class="options">${options.map((option) => html`<li>${optionView(option)}</li>`)}</ol>`,
     )}
     ${
-      remarks.length === 0
+      mild.length + statements.length === 0
         ? nothing
         : html`<details class="remarks-of-section">
-            <summary>Cautions, reasons and sources (${remarks.length})</summary>
-            <ul>${remarks.map((line) => html`<li>${line}</li>`)}</ul>
+            <summary>Cautions, reasons and sources (${mild.length + statements.length})</summary>
+            ${findingsView(mild, units)}
+            <ul>${statements.map((text) => html`<li>${text}</li>`)}</ul>
           </details>`
     }`;
+}
+
+/** What someone must act on stands in sight; what someone should check opens. */
+function isGrave({ severity }: Finding): boolean {
+  return severity !== "caution";
 }
 
 /** Name and verdict in sight; what speaks for and against it opens below. */

@@ -1,0 +1,41 @@
+import type { Duty } from "../duty/duty.ts";
+import { FIELDS, type FieldKey, type StepId } from "../duty/fields.ts";
+import type { PlanItem } from "./plan.ts";
+
+/** A section of the calc sheet that is a step of the pane too: declared once, placed by the plan, shown by the pane. */
+export interface PackageSection {
+  /** That of the step its boxes are declared for. */
+  readonly id: StepId;
+  readonly title: string;
+  readonly newPage?: true;
+  /** What a duty without such a section has to state. */
+  readonly missing: string;
+  readonly caution: string;
+  /** Where a figure that counts here is stated, if not in this step. */
+  readonly elsewhere?: string;
+  /** Boxes whose very value decides what is worked out here, not just what it comes to. */
+  readonly decidedBy: readonly FieldKey[];
+  /** The chosen pump decides it too. */
+  readonly isOfPump: boolean;
+  /** Nothing where this duty has no such section. */
+  readonly items: (duty: Duty) => readonly PlanItem[];
+}
+
+/** The section with its heading; nothing where there is none, or where a box that decides it cannot be read. */
+export function placed(section: PackageSection, duty: Duty): readonly PlanItem[] {
+  const { id, title: text, newPage, items } = section;
+  const inside = waitsFor(section, duty).length > 0 ? [] : items(duty);
+  if (inside.length === 0) return [];
+  return [{ kind: "section", id, text, ...(newPage && { newPage }) }, ...inside];
+}
+
+/** What has to be readable before the section can say anything, by the labels of the pane. */
+export function waitsFor({ decidedBy, isOfPump }: PackageSection, duty: Duty): readonly string[] {
+  const { state, pumpState } = duty;
+  return [
+    ...decidedBy
+      .filter((key) => state[key] === "unreadable" || (state[key] === "blank" && FIELDS[key].required))
+      .map((key) => FIELDS[key].label),
+    ...(isOfPump && pumpState === "unreadable" ? ["the chosen pump"] : []),
+  ];
+}
