@@ -18,7 +18,12 @@ const SIZE_CHANGE =
   /^((?:(?:sudden|abrupt|gradual|concentric|eccentric|conical) )*)(expansion|enlargement|expander|increaser|diffuser|contraction|reducer|reduction) (to|from) (.+?)(?: (\d+(?:\.\d+)?) ?(?:°|deg|degrees?))?$/i;
 const MEASURED_BORE = /^(?:id )?((?:\d+\.?\d*|\.\d+) ?(?:mm|cm|m|in|inch|inches|"|ft))$/i;
 
-/** A fitting written with its own figure or size, or nothing where the text has none of the forms. */
+/**
+ * A fitting written with its own figure or size; nothing where the text has none of the forms.
+ * Fails: out-of-range (Cv, Kv or bore not above 0, nothing left open in a strainer, an angle not above 0, beyond 180°
+ * or of a sudden change); as `readQuantity` and `pipeNamed`.
+ * Warns: bore-is-nominal; of the surface, as `pipeNamed` for the other pipe.
+ */
 export function describedFitting(given: string): Result<Fitting> | undefined {
   const coefficient = COEFFICIENT.exec(given);
   if (coefficient !== null) return ofCoefficient(coefficient[1] as string, Number(coefficient[2]), given);

@@ -13,7 +13,7 @@ export interface FoundFamily {
   readonly condition?: string;
 }
 
-/** The family whose words a text is made of, with at most one condition. */
+/** The family whose words a text is made of, with at most one condition; nothing where there is none. */
 export function familyIn(text: string, families: readonly PipeFamily[] = PIPE_FAMILIES): FoundFamily | undefined {
   const words = readWords(text);
   if (words === undefined || words.length === 0) return undefined;
@@ -35,7 +35,11 @@ export interface PipeFacts extends FoundFamily {
   readonly sizes: SizeSystem;
 }
 
-/** A pipe of a family, with the roughness its text may state; "0.15 mm" or nothing. */
+/**
+ * A pipe of a family, with the roughness its text may state: "0.15 mm" or nothing.
+ * Fails: as `readRoughness`.
+ * Warns: surface-uncertain, hose-corrugated.
+ */
 export function finishedPipe(facts: PipeFacts, rough: string | undefined): Result<Pipe> {
   if (rough === undefined) {
     const { family, condition } = facts;
@@ -49,7 +53,7 @@ export function finishedPipe(facts: PipeFacts, rough: string | undefined): Resul
   return succeed(pipeOf(facts, stated.value), remarks);
 }
 
-/** The pipe itself, named in full. */
+/** The pipe itself, named in full; dimensions in m. */
 export function pipeOf(facts: PipeFacts, stated?: StatedRoughness): Pipe {
   const { family, size, condition } = facts;
   const state = conditionOf(family, condition);

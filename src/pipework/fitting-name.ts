@@ -14,11 +14,10 @@ for (const { fitting, also } of KNOWN_FITTINGS) {
 const NAMES = [...KNOWN_FITTINGS.map(({ fitting }) => fitting.name), ...FITTING_FORMS.map(({ example }) => example)];
 
 /**
- * The fitting a text names: one of the list, a coefficient ("K 3.2", "Cv 1000", "Kv 865"), a blocked strainer
- * ("strainer 50 % blocked"), a narrow coupling ("hose coupling ID 140 mm"), or a change of size ("reducer from 8in
- * sch40", "expander to ID 202.7 mm 15 deg", "sudden expansion to 7.981 in").
- *
- * Fails with `name-unknown` and the nearest names where it is none of them.
+ * The fitting a text names: one of the list, "K 3.2", "Cv 1000", "Kv 865", "strainer 50 % blocked", "hose coupling ID
+ * 140 mm", "reducer from 8in sch40", "expander to ID 202.7 mm 15 deg", "sudden expansion to 7.981 in".
+ * Fails: name-unknown, with the nearest names; as `describedFitting`.
+ * Warns: as `describedFitting`.
  */
 export function fittingNamed(text: string, subject = "fitting"): Result<Fitting> {
   const given = text.trim().replace(/\s+/g, " ");
@@ -34,6 +33,8 @@ function unknown(given: string, subject: string): Result<never> {
 /**
  * The fittings of a text such as "2 elbow 90 long, gate, 1 swing check, 1 exit": parted by commas, semicolons or line
  * ends, each with a whole count in front, or none for one. Nothing in the text, or "none", means no fittings.
+ * Fails: not-a-whole-number; out-of-range for a count below 0; as `fittingNamed`.
+ * Warns: as `fittingNamed`.
  */
 export function fittingsNamed(text: string, subject = "fitting"): Result<readonly CountedFitting[]> {
   if (NO_FITTINGS.test(text.trim())) return succeed([]);
@@ -56,7 +57,7 @@ function counted(item: string, subject: string): Result<CountedFitting> {
   );
 }
 
-/** A count of fittings: 0, 1, 2 … */
+/** A count of fittings: 0, 1, 2 … Fails: not-a-whole-number; out-of-range below 0. */
 export function wholeCount(count: number, subject: string): Result<number> {
   const found = amount("ratio", count);
   if (!Number.isInteger(count)) return fail([{ code: "not-a-whole-number", severity: "error", subject, found }]);

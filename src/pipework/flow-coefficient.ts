@@ -15,8 +15,9 @@ const DEFINED_BY = {
 export type FlowCoefficient = keyof typeof DEFINED_BY;
 
 /**
- * A valve known by its flow coefficient: K = 2 Δp A² / (ρ C²), C its flow at Δp, A the pipe's bore area. The
- * coefficient belongs to one valve at one opening.
+ * A valve known by its flow coefficient, that of one valve at one opening; K on the velocity head in the pipe.
+ * Formula: K = 2 Δp A²/(ρ C²), C the flow at Δp = 1 psi (Cv) or 1 bar (Kv), A the bore's area, ρ = 998.2 kg/m³
+ * Source: IEC 60534-2-1, definitions of Cv and Kv.
  */
 export function valveOfCoefficient(kind: FlowCoefficient, value: number): Fitting {
   const { flow, pressure } = DEFINED_BY[kind];

@@ -44,14 +44,11 @@ export interface FrictionFactorInputs {
 }
 
 /**
- * Darcy friction factor (four times Fanning's), dimensionless.
- *
- *   Re ≤ 2000          f = 64 / Re
- *   2000 < Re < 4000   straight in Re between the two neighbours
- *   Re ≥ 4000          1/√f = −2 log10[ ε/(3.7 D) + 2.51/(Re √f) ], to machine precision
- *
- * Fails outside 0 < Re ≤ 1e15 and 0 ≤ ε/D < 0.5. Warns above ε/D = 0.05. Cautions above Re = 1e9, and in the
- * critical zone, where a real pipe may sit anywhere between laminar and turbulent.
+ * Darcy friction factor of a full round pipe, four times Fanning's [-].
+ * Formula: f = 64/Re to Re 2000; 1/√f = −2 log10[ε/(3.7 D) + 2.51/(Re √f)] from Re 4000; straight in Re between
+ * Fails: out-of-range inputs as the method bounds them.
+ * Warns: outside-usual-range above ε/D = 0.05 (a warning) and above Re = 1e9; critical-zone.
+ * Source: Colebrook 1939, transition formula; Clamond 2009, iteration; Moody 1944, range; between, a choice of ours.
  */
 export function frictionFactor(inputs: FrictionFactorInputs): Result<number> {
   const checked = checkInputs(frictionFactorMethod, { ...inputs });
@@ -61,15 +58,17 @@ export function frictionFactor(inputs: FrictionFactorInputs): Result<number> {
   return succeed(value, [...checked.findings, inCriticalZone("flow", inputs.reynolds)]);
 }
 
+/** Whether a flow is neither surely laminar nor surely turbulent, by its Reynolds number. */
 export function isCritical(reynolds: number): boolean {
   return reynolds > LAMINAR_UP_TO && reynolds < TURBULENT_FROM;
 }
 
+/** The caution that a real pipe may sit anywhere between laminar and turbulent. */
 export function inCriticalZone(subject: string, reynolds: number): Finding {
   return { code: "critical-zone", severity: "caution", subject, facts: { reynolds: Math.round(reynolds) } };
 }
 
-/** The factor without checks, for inputs already held against the bounds above. Plain arguments: it runs once a row. */
+/** The factor [-] for inputs already held against the bounds above, unchecked. Plain arguments: it runs once a row. */
 export function darcyFactor(reynolds: number, relativeRoughness: number): number {
   if (reynolds <= LAMINAR_UP_TO) return 64 / reynolds;
   if (reynolds >= TURBULENT_FROM) return colebrook(reynolds, relativeRoughness);
@@ -103,8 +102,9 @@ function colebrook(reynolds: number, relativeRoughness: number): number {
 }
 
 /**
- * Friction factor of fully rough flow, f_T = 0.25 / log10(ε / 3.7 D)², at the roughness of clean steel (0.00015 ft).
- * Equivalent lengths of fittings are counted on it whatever the pipe is made of.
+ * Friction factor of fully rough flow in clean steel, ε = 0.00015 ft [-]: what equivalent lengths of fittings count on.
+ * Formula: f_T = 0.25/log10(ε/(3.7 D))²
+ * Source: Technical Paper 410, resistance coefficients.
  */
 export function fullyRoughFactor(bore: number): number {
   const log = Math.log10(CLEAN_STEEL_ROUGHNESS / (3.7 * bore));

@@ -34,12 +34,11 @@ const METRES_PER_FOOT = 0.3048;
 const COEFFICIENT = 1.318 * METRES_PER_FOOT ** (1 - 0.63);
 
 /**
- * Head water loses to friction by Hazen–Williams, m.
- *
- *   V = k C R^0.63 S^0.54, k = 1.318 in feet, R = D/4      h_f = L (V / k C R^0.63)^(1/0.54)
- *
- * For water near 15 °C in turbulent flow alone; the formula knows no viscosity. Fails on a negative flow or length
- * and on a coefficient that is not positive. Cautions outside C 40 to 160, below 50 mm bore, and outside 0.3 to 3 m/s.
+ * Friction head of water near 15 °C in turbulent flow [m]; the formula knows no viscosity.
+ * Formula: V = 1.318 C R^0.63 S^0.54 in ft and s, R = D/4, solved for S; h_f = L S
+ * Fails: out-of-range inputs as the method bounds them; beyond-computation.
+ * Warns: outside-usual-range of C (40 to 160), of the bore (under 50 mm) and of the velocity (0.3 to 3 m/s).
+ * Source: Williams and Hazen 1905; the usual ranges, common practice.
  */
 export function hazenWilliamsHead({ flow, pipe, length, coefficient }: HazenWilliamsInputs): Result<number> {
   const { bore } = pipe;

@@ -60,7 +60,7 @@ const METRIC_SIZES: readonly PipeSize[] = HOSE_MILLIMETRES.map((bore) => {
   };
 });
 
-/** Hose by nominal bore, in inches and in millimetres. */
+/** Hose by nominal bore, in inches and in millimetres. Source: ISO 1307; for lay-flat, a choice of ours. */
 export function hoseFamilies(): readonly PipeFamily[] {
   return KINDS.map((kind) => pipeFamily({ ...kind, sizes: [...INCH_SIZES, ...METRIC_SIZES] }));
 }

@@ -6,7 +6,7 @@ import {
 } from "../tables/ductile-iron-pipe-c151.ts";
 import { inchSize, type PipeFamily, pipeFamily } from "./pipe-family.ts";
 
-/** AWWA C151, pressure classes and special thickness classes, cement lined. */
+/** Ductile iron pipe by pressure class and special thickness class, cement lined. Source: AWWA C151; lining, C104. */
 export function ductileIronFamilies(): readonly PipeFamily[] {
   const columns = [
     ...DUCTILE_IRON_PRESSURE_CLASSES.map((name, column) => ({ name, kind: "pressure class", walls: 2, column })),
@@ -32,7 +32,7 @@ export function ductileIronFamilies(): readonly PipeFamily[] {
   );
 }
 
-/** ASTM B88. */
+/** Copper tube of types K, L and M. Source: ASTM B88, dimensions. */
 export function copperFamilies(): readonly PipeFamily[] {
   return ["K", "L", "M"].map((type, column) =>
     pipeFamily({

@@ -102,7 +102,12 @@ export const KNOWN_FITTINGS: readonly KnownFitting[] = [
   ...THREE_K.map(ofThreeK),
 ];
 
-/** A suction strainer with a share of its open area blocked: K = K_clean / (1 − b)². Common practice. */
+/**
+ * A suction strainer with a share b of its open area blocked.
+ * Formula: K = K_clean/(1 − b)²
+ * Warns: fitting-assumed.
+ * Source: common practice.
+ */
 export function blockedStrainer(name: string, blocked: number): Fitting {
   const coefficient = CLEAN_STRAINER.coefficient / (1 - blocked) ** 2;
   const findings = [assumed(name, coefficient, CLEAN_STRAINER.range ?? "")];

@@ -37,12 +37,12 @@ export interface LineLoss {
 }
 
 /**
- * Head lost in a line by pipe friction and fittings, m of the liquid pumped: Σ over segments of (f L/D + ΣK) V²/2g,
- * the Reynolds number taken anew at every flow. A line without segments loses nothing.
- *
- * Velocity head counts where an exit is listed, once an exit; how many there are is told, not judged, since only
- * the caller knows where the line ends. Fails on a negative flow, and with the fittings' own errors. Cautions of
- * valves the flow does not hold open, and of 3-K and equivalent-length coefficients in one line.
+ * Head lost in a line [m of the liquid]; a line without segments loses nothing. The velocity head counts where an exit
+ * is listed, once an exit; how many is told, not judged, since only the caller knows where the line ends.
+ * Formula: h_L = Σ (f L/D + ΣK) V²/(2g) over the segments
+ * Fails: as `pipeFriction`; size-change-wrong-way; beyond-computation.
+ * Warns: as `pipeFriction`; fitting-size-outside-table, fitting-assumed, valve-not-held-open, fitting-methods-mixed.
+ * Source: Darcy–Weisbach equation; each fitting cites its own.
  */
 export function lineLoss({ flow, line, liquid }: LineLossInputs): Result<LineLoss> {
   const segments: SegmentLoss[] = [];

@@ -56,7 +56,10 @@ export function splitRoughness(tidied: string): { readonly before: string; reado
   return { before: match[1] as string, rough: match[2] as string };
 }
 
-/** Reads "0.15 mm" as the roughness of a pipe of this bore: at least 0, below half the bore. */
+/**
+ * Reads "0.15 mm" as the roughness of a pipe of this bore [m].
+ * Fails: as `readQuantity`; out-of-range below 0 and from half the bore on.
+ */
 export function readRoughness(text: string, bore: number): Result<StatedRoughness> {
   const subject = "roughness of the pipe";
   const read = readQuantity(text, "size", subject);
@@ -69,7 +72,9 @@ export function readRoughness(text: string, bore: number): Result<StatedRoughnes
 
 /**
  * A pipe by its measured dimensions: "ID 154.1 mm rough 0.045 mm", "OD 168.3 mm wall 4.5 mm steel". Nothing where the
- * text is no measured pipe. Fails without a roughness or surface, and where a dimension is impossible.
+ * text is no measured pipe.
+ * Fails: pipe-roughness-missing; name-unknown for a surface; out-of-range dimensions; as `readQuantity`.
+ * Warns: bore-is-nominal, surface-uncertain, hose-corrugated.
  */
 export function measuredPipe(tidied: string, given: string): Result<Pipe> | undefined {
   const { before, rough } = splitRoughness(tidied);
@@ -170,7 +175,7 @@ function splitSurface(text: string, rough: string | undefined): { readonly amoun
   return match === null ? { amount: text, words: "" } : { amount: match[1] as string, words: match[2] as string };
 }
 
-/** What a surface leaves to be checked. */
+/** What a surface leaves to be checked. Warns: surface-uncertain, hose-corrugated. */
 export function surfaceRemarks(surface: SurfaceName): readonly Finding[] {
   if (surface === "corrugated hose") {
     const { taken, least, greatest } = CORRUGATION_FACTOR;

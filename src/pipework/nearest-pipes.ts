@@ -94,6 +94,7 @@ export function quoted(facts: PipeFacts): string {
   return inQuotes(nameOf(facts));
 }
 
+/** A name between the quotes that suggestions carry. */
 export function inQuotes(name: string): string {
   return `"${name}"`;
 }

@@ -59,7 +59,7 @@ export interface FamilySpec extends Omit<PipeFamily, "roughness" | "words" | "ma
   readonly conditions?: Readonly<Record<string, Condition>>;
 }
 
-/** A family with its roughness and its sizes in order. */
+/** A family with its roughness [m] and its sizes in rising bore. */
 export function pipeFamily({ mayAlsoSay = [], conditions = {}, ...spec }: FamilySpec): PipeFamily {
   return {
     ...spec,
@@ -79,6 +79,7 @@ export interface InchSize {
   readonly lining?: number;
 }
 
+/** A size tabled in inches, in m; the bore is OD − 2 (wall + lining). */
 export function inchSize(
   { size, outsideDiameter, wall, lining = 0 }: InchSize,
   dn: "with DN" | "inches only",

@@ -50,12 +50,11 @@ export interface PipeFriction {
 }
 
 /**
- * Head lost to friction in a pipe that runs full, m of the liquid pumped, with the figures it comes of.
- *
- *   h_f = m f (L/D) V²/2g      Re = ρ V D/μ
- *
- * m is the pipe's friction multiplier (1, or that of a corrugated hose). Fails on a negative flow or length. Warns of
- * walls rougher than the Moody chart knows. Cautions in the critical zone.
+ * Head lost to friction in a full round pipe [m of the liquid], with the figures it comes of.
+ * Formula: h_f = m f (L/D) V²/(2g), Re = ρ V D/μ, m the pipe's friction multiplier (corrugated hose), else 1
+ * Fails: out-of-range inputs as the method bounds them; beyond-computation.
+ * Warns: outside-usual-range above ε/D = 0.05 (a warning); critical-zone.
+ * Source: Darcy–Weisbach equation; f as `frictionFactor`.
  */
 export function pipeFriction({ flow, pipe, length, liquid }: PipeFrictionInputs): Result<PipeFriction> {
   const { bore, roughness } = pipe;
@@ -85,11 +84,12 @@ export function pipeFriction({ flow, pipe, length, liquid }: PipeFrictionInputs)
   return succeed(answer, [...checked.findings, inCriticalZone("flow", reynolds)]);
 }
 
-/** A length of nothing is more often a blank cell than a wish. */
+/** The caution zero-may-be-blank on a length of nothing, more often a blank cell than a wish. */
 export function zeroLength(length: number, subject: string): Finding | undefined {
   return length === 0 ? { code: "zero-may-be-blank", severity: "caution", subject } : undefined;
 }
 
+/** The refusal of an answer too great for double precision. */
 export function beyondComputation(subject: string): Finding {
   return { code: "beyond-computation", severity: "error", subject };
 }

@@ -25,15 +25,11 @@ const MOST_KEPT = 4000;
 const read = new Map<string, Result<Pipe>>();
 
 /**
- * The pipe a text names.
- *
- *   <size> <family> [condition] [rough <amount>]      6in sch40, DN150 sch40 used, 10in HDPE DR17 rough 0.05 mm
- *   [DN] [EN10220] <outside diameter>x<wall> [steel]  DN150 EN10220 168.3x4.5
- *   ID <amount> <surface, or rough amount>            ID 154.1 mm rough 0.045 mm
- *   OD <amount> wall <amount> <the same>              OD 168.3 mm wall 4.5 mm steel
- *
- * Upper or lower case and spacing do not matter. Fails with `name-unknown` and the nearest names, or says what is
- * missing: the family, the size, the roughness. Cautions where the surface leaves the roughness open.
+ * The pipe a text names, in m; upper or lower case and spacing do not matter. The forms:
+ * <size> <family> [condition] [rough <amount>]: 6in sch40, DN150 sch40 used, 10in HDPE DR17 rough 0.05 mm;
+ * [DN] [EN10220] <outside diameter>x<wall> [steel]: DN150 EN10220 168.3x4.5; by measure, as `measuredPipe` reads it.
+ * Fails: name-unknown, with the nearest names; left-out, pipe-size-missing, pipe-family-missing; as `measuredPipe`.
+ * Warns: surface-uncertain, hose-corrugated, bore-is-nominal.
  */
 export function pipeNamed(text: string, subject = "pipe"): Result<Pipe> {
   let result = read.get(text);
@@ -49,7 +45,9 @@ const listed = new Map<string, Result<readonly Pipe[]>>();
 
 /**
  * The pipes of a family in rising bore, named by inches or by metric sizes: "sch40", "HDPE DR17", "sch40 galvanised".
- * "EN10220 seamless" and "EN10220 welded" list the usual wall of each size. Fails with the nearest families.
+ * "EN10220 seamless" and "EN10220 welded" list the usual wall of each size.
+ * Fails: name-unknown, with the nearest families; as `readRoughness`.
+ * Warns: surface-uncertain, hose-corrugated.
  */
 export function pipesOf(text: string, sizes: SizeSystem = "inch", subject = "family"): Result<readonly Pipe[]> {
   const key = `${sizes} ${text}`;

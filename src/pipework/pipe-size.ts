@@ -34,7 +34,10 @@ export const pipeSizeMethod = {
 
 /**
  * The smallest bore of a family in which the flow keeps within a mean velocity and, where one is given, within a
- * friction head per length. Fittings are not counted. Fails where no size does, and names the largest.
+ * friction head per length. Fittings are not counted.
+ * Fails: out-of-range inputs as the method bounds them; no-size-meets, with the largest; as `pipeFriction`.
+ * Warns: as `pipeFriction`.
+ * Source: Darcy–Weisbach equation.
  */
 export function pipeSize(inputs: PipeSizeInputs): Result<Pipe> {
   const { flow, family, pipes, maxVelocity, maxGradient, liquid } = inputs;

@@ -18,18 +18,23 @@ export const pipeVelocityMethod = {
   },
 } as const satisfies Method<"flow" | "bore">;
 
-/** Mean velocity in a pipe that runs full, m/s: V = Q / (π D²/4). Fails on a negative flow. */
+/**
+ * Mean velocity in a pipe that runs full [m/s].
+ * Formula: V = Q/(π D²/4)
+ * Fails: out-of-range inputs as the method bounds them.
+ * Source: ISO 17769-1, mean velocity at a section.
+ */
 export function pipeVelocity({ flow, pipe }: PipeVelocityInputs): Result<number> {
   const checked = checkInputs(pipeVelocityMethod, { flow, bore: pipe.bore });
   return checked.ok ? succeed(meanVelocity(flow, pipe.bore)) : checked;
 }
 
-/** The velocity of checked inputs. */
+/** Mean velocity of checked inputs [m/s]. */
 export function meanVelocity(flow: number, bore: number): number {
   return flow / ((Math.PI / 4) * bore * bore);
 }
 
-/** V²/2g, m. */
+/** Velocity head V²/(2g) [m]. */
 export function velocityHeadOf(velocity: number): number {
   return (velocity * velocity) / (2 * STANDARD_GRAVITY);
 }
@@ -37,7 +42,7 @@ export function velocityHeadOf(velocity: number): number {
 /** Faster than this a line wears, hammers and hums, m/s. */
 const FAST = 6;
 
-/** A caution where liquid runs faster than lines are usually sized for; nothing below that. */
+/** The caution velocity-high on a liquid faster than 6 m/s; nothing below. Source: common practice. */
 export function tooFast(velocity: number, pipe: Pipe): Finding | undefined {
   if (velocity <= FAST) return undefined;
   return {

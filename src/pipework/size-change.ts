@@ -19,10 +19,10 @@ export const GRADUAL_CHANGE: Citation = { source: "tp-410", at: "gradual and sud
 export const SUDDEN_WIDENING: Citation = { source: "borda-carnot", at: "sudden expansion, K = (1 − β²)²" };
 
 /**
- * A change of size as a fitting of one of its two pipes. K is worked out on the velocity head of the narrow bore and
- * carried over to the bore of the pipe it belongs to: K_a = K_b (D_a/D_b)⁴.
- *
- * Fails where the pipe is on the wrong side of the other bore, such as a reducer to something wider.
+ * A change of size as a fitting of one of its two pipes; K on the velocity head in that pipe.
+ * Formula: K of the narrow bore by `wideningLoss` or `narrowingLoss`; in the wide bore K_a = K_b (D_a/D_b)⁴
+ * Fails: size-change-wrong-way (the coefficient), as of a reducer to something wider.
+ * Source: Technical Paper 410, gradual and sudden changes; Borda–Carnot where it widens suddenly.
  */
 export function sizeChange(change: SizeChange): Fitting {
   const { name, kind, direction, otherBore, angle } = change;
@@ -54,21 +54,31 @@ export function sizeChange(change: SizeChange): Fitting {
 
 const HALF_RIGHT_ANGLE = Math.PI / 4;
 
-/** K on the narrow bore, β² = narrow area / wide area: 2.6 sin(θ/2)(1 − β²)² up to 45°, (1 − β²)² beyond. */
+/**
+ * Loss coefficient of a widening on the narrow bore [-], β² = narrow area / wide area.
+ * Formula: K = 2.6 sin(θ/2) (1 − β²)² up to θ = 45°; (1 − β²)² beyond
+ * Source: Technical Paper 410, gradual and sudden enlargement.
+ */
 export function wideningLoss(areaRatio: number, angle: number): number {
   const sudden = (1 - areaRatio) ** 2;
   return angle <= HALF_RIGHT_ANGLE ? 2.6 * Math.sin(angle / 2) * sudden : sudden;
 }
 
-/** K on the narrow bore: 0.8 sin(θ/2)(1 − β²) up to 45°, 0.5 (1 − β²) √sin(θ/2) beyond. */
+/**
+ * Loss coefficient of a narrowing on the narrow bore [-], β² = narrow area / wide area.
+ * Formula: K = 0.8 sin(θ/2) (1 − β²) up to θ = 45°; 0.5 (1 − β²) √sin(θ/2) beyond
+ * Source: Technical Paper 410, gradual and sudden contraction.
+ */
 export function narrowingLoss(areaRatio: number, angle: number): number {
   const half = Math.sin(angle / 2);
   return (angle <= HALF_RIGHT_ANGLE ? 0.8 * half : 0.5 * Math.sqrt(half)) * (1 - areaRatio);
 }
 
 /**
- * A hose coupling whose tail-piece is narrower than the hose: a sudden contraction into it and a sudden expansion
- * out of it, K = 0.5 (1 − β²) + (1 − β²)² on the tail-piece, carried over to the hose. Fails on a wider tail-piece.
+ * A hose coupling whose tail-piece is narrower than the hose, as a fitting of the hose.
+ * Formula: K = [0.5 (1 − β²) + (1 − β²)²]/β⁴ on the hose's velocity head, β = tail-piece / hose bore
+ * Fails: size-change-wrong-way (the coefficient), for a wider tail-piece.
+ * Source: Technical Paper 410, sudden contraction; Borda–Carnot, sudden expansion.
  */
 export function reducedCoupling(name: string, tailBore: number): Fitting {
   const facts = { name, direction: "to", otherBore: tailBore, angle: Math.PI } as const;

@@ -12,7 +12,7 @@ const STEEL_CONDITIONS = {
   stainless: { surface: "stainless steel" },
 } as const;
 
-/** ASME B36.10M, one family a schedule or weight class. */
+/** Steel pipe, one family a schedule or weight class. Source: ASME B36.10M, dimensions. */
 export function scheduleFamilies(): readonly PipeFamily[] {
   const order = ["5", "10", "20", "30", "40", "60", "80", "100", "120", "140", "160", "STD", "XS", "XXS"];
   return order.map((schedule) =>
@@ -30,7 +30,7 @@ export function scheduleFamilies(): readonly PipeFamily[] {
   );
 }
 
-/** ASME B36.19M. */
+/** Stainless steel pipe, one family a schedule. Source: ASME B36.19M, dimensions. */
 export function stainlessFamilies(): readonly PipeFamily[] {
   return ["5S", "10S", "40S", "80S"].map((schedule, column) =>
     pipeFamily({
@@ -69,7 +69,7 @@ function metricSize(dn: number, outsideDiameter: number, wall: number): PipeSize
   };
 }
 
-/** EN 10220: every preferred wall of each size. */
+/** Metric steel pipe: every preferred wall of each size. Source: EN 10220, outside diameters of series 1. */
 export function metricSteelFamily(): PipeFamily {
   return pipeFamily({
     ...METRIC_STEEL,
@@ -82,7 +82,7 @@ export function metricSteelFamily(): PipeFamily {
   });
 }
 
-/** EN 10220 with the one usual wall of each size: to choose a size from, not to name a pipe by. */
+/** Metric steel pipe with the one usual wall of each size: to choose a size from, not to name a pipe by. */
 export function usualMetricSteelFamilies(): readonly PipeFamily[] {
   return (["seamless", "welded"] as const).map((make) =>
     pipeFamily({
