@@ -31,7 +31,13 @@ const FILLING_CHOICE: Citation = {
 const STEEPEST_USUAL = 1;
 const subject = "route";
 
-/** What a grade line gives cause to say, each remark at the vertex where it is worst. */
+/**
+ * What a grade line gives cause to say, each remark at the vertex where it is worst.
+ * Warns: column-separation, lay-flat-under-vacuum (warnings); air-release, siphon-too-high, route-at-sea-level,
+ * separation-not-judged, falling-leg-part-full, start-head-does-not-fill, start-head-does-not-deliver,
+ * route-exit-midway, route-steep.
+ * Source: White, vapour pressure and cavitation; lay-flat, common practice; the limits of vacuum, a choice of ours.
+ */
 export function gradeLineRemarks(input: GradeLineInput, points: readonly GradePoint[]): readonly Finding[] {
   return [
     ...vacuumRemarks(input, points),

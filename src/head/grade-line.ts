@@ -21,18 +21,12 @@ export const gradeLineMethod = {
 } as const satisfies Method<"flow" | "startHead">;
 
 /**
- * Energy and hydraulic grade lines and gauge pressure at each vertex of a route, marched from its start.
- *
- *   E(next) = E − (ΣK + f L / D) V² / 2g,   L = √(Δx² + Δz²)
- *   hydraulic grade = E − V² / 2g,   p / (ρ g) = hydraulic grade − z
- *
- * Grades are those of the liquid as it arrives: before the fittings of the vertex, in the bore it comes through (at
- * the first vertex, the bore it leaves by). Along a straight reach pressure is least at one of its ends, so each
- * vertex is judged by the lower of its two sides.
- *
- * Fails for fewer than two vertices and for chainages that do not increase. Warns of column separation and of lay-flat
- * hose under vacuum. Cautions on air release, a siphon too high, a siphon leg that may run part full, a start head that
- * fills or delivers too little, an exit before the end, and a steep reach.
+ * Grade lines [m] and gauge pressure [Pa] at each vertex of a route as the liquid arrives: before its fittings, in the
+ * bore it comes through. Each vertex is judged by its lower side, as a straight reach has its least pressure at an end.
+ * Formula: E(next) = E − (ΣK + f L/D) V²/(2g), L = √(Δx² + Δz²), hydraulic grade = E − V²/(2g), p = ρ g (grade − z)
+ * Fails: out-of-range inputs and elevations; route-too-short, chainage-not-increasing; as `lineLoss`.
+ * Warns: as `gradeLineRemarks` and `lineLoss`; altitude-unusual.
+ * Source: White, hydraulic and energy grade lines; the limits of vacuum, a choice of ours.
  */
 export function gradeLine(input: GradeLineInput): Result<readonly GradePoint[]> {
   const { flow, route, startHead, liquid } = input;

@@ -3,7 +3,7 @@ import type { LiquidState } from "../liquid/liquid.ts";
 import type { Line } from "../pipework/line.ts";
 import { lineLoss } from "../pipework/line-loss.ts";
 
-/** Head lost in a line by friction and fittings, m of the liquid. A line without segments loses nothing. */
+/** Head lost in a line by friction and fittings [m of the liquid]. Fails and warns as `lineLoss`. */
 export function headLost(line: Line, flow: number, liquid: LiquidState): Result<number> {
   return andThen(lineLoss({ flow, line, liquid }), ({ total }) => succeed(total));
 }

@@ -18,7 +18,11 @@ export const LAY_FLAT_PRACTICE: Citation = {
   at: "lay-flat hose collapses under any vacuum and serves above atmospheric pressure alone",
 };
 
-/** What a suction line gives cause to say, whatever the level it draws from. */
+/**
+ * What a suction line gives cause to say, whatever the level it draws from.
+ * Warns: line-lossless, velocity-high above 2.4 m/s, exit-in-suction.
+ * Source: common practice.
+ */
 export function suctionLineRemarks(line: Line, flow: number): readonly Finding[] {
   const subject = "suction line";
   const findings: Finding[] = [...linePresence(line, subject), ...velocityRemark(line, flow, FASTEST_SUCTION, subject)];
@@ -27,7 +31,11 @@ export function suctionLineRemarks(line: Line, flow: number): readonly Finding[]
   return findings;
 }
 
-/** What a discharge line gives cause to say. The velocity head at its outlet is lost once: a jet or a submerged end. */
+/**
+ * What a discharge line gives cause to say. The velocity head at its outlet is lost once: a jet or a submerged end.
+ * Warns: line-lossless, velocity-high above 6 m/s, exit-not-counted, exit-counted-twice.
+ * Source: common practice.
+ */
 export function dischargeLineRemarks(line: Line, flow: number): readonly Finding[] {
   const subject = "discharge line";
   const findings: Finding[] = [

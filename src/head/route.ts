@@ -21,8 +21,9 @@ export interface Route {
 }
 
 /**
- * The reaches between the vertices of a route as a line, one segment a reach. Lengths are those of the pipe,
- * √(Δx² + Δz²), not of the plan. Fittings of the last vertex stand beyond the last reach and are not in it.
+ * The reaches between the vertices of a route as a line, one segment a reach, lengths along the pipe [m]. Fittings of
+ * the last vertex stand beyond the last reach and are not in it.
+ * Formula: L = √(Δx² + Δz²)
  */
 export function reachesOf({ vertices }: Route): Line {
   return vertices.slice(1).map((to, i) => {

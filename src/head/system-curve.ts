@@ -29,13 +29,12 @@ export const systemCurveMethod = {
 } as const satisfies Method<"staticHead" | "greatestFlow" | "points" | "pressureDifference">;
 
 /**
- * Total head the system asks for at evenly spaced flows, both ends included, m.
- *
- * The friction factor is worked out anew at the Reynolds number of each flow. A parabola through one flow would
- * under-read the friction at half that flow by 5 to 9 % in new steel pipe of 4 to 12 in.
- *
- * Fails with `not-a-number`, `out-of-range` or `not-a-whole-number`. Warns and cautions as `totalHead` does, each
- * remark once, at the greatest flow it applies to.
+ * Total head the system asks for at evenly spaced flows, both ends included [m], friction anew at each. A parabola
+ * through one flow under-reads friction at half that flow by 5 to 9 % in new steel pipe of 4 to 12 in.
+ * Formula: as `totalHead`, at each flow
+ * Fails: out-of-range inputs as the method bounds them; not-a-whole-number; as `headAt`.
+ * Warns: as `headAt`, each remark once, at the greatest flow it applies to.
+ * Source: White, steady-flow energy equation; matching a pump to a system.
  */
 export function systemCurve(input: SystemCurveInput): Result<readonly SystemPoint[]> {
   const { staticHead, greatestFlow, points, pressureDifference } = input;

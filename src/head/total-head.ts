@@ -58,16 +58,12 @@ export const totalHeadMethod = {
 } as const satisfies Method<"flow" | "staticHead" | "sourcePressure" | "deliveryPressure">;
 
 /**
- * Total head a pump must add, m of the pumped liquid.
- *
- *   H = (z_d − z_s) + (p_d − p_s) / (ρ g) + h_suction + h_discharge
- *
- * Both ends are taken where the velocity is nothing (a free surface), or at the jet with the exit listed among the
- * fittings of the discharge line: the velocity head at the outlet is then lost once, free or submerged alike.
- *
- * Fails with `not-a-number` or `out-of-range` and as the line loss does. Warns of lay-flat hose in the suction line.
- * Cautions where a line has no segments, where the discharge line counts no exit or more than one, where the suction
- * line counts any, where the liquid is fast, and where no pump is needed.
+ * Total head a pump must add [m of the liquid]. The ends are at rest (a free surface), or at the jet, the exit among
+ * the fittings of the discharge line: the velocity head at the outlet is lost once, free or submerged alike.
+ * Formula: H = (z_d − z_s) + (p_d − p_s)/(ρ g) + h_suction + h_discharge
+ * Fails: out-of-range inputs as the method bounds them; as `headAt`.
+ * Warns: as `headAt`.
+ * Source: ISO 17769-1, pump total head; White, steady-flow energy equation.
  */
 export function totalHead(input: TotalHeadInput): Result<TotalHead> {
   const { flow, staticHead, sourcePressure, deliveryPressure } = input;
@@ -76,7 +72,12 @@ export function totalHead(input: TotalHeadInput): Result<TotalHead> {
   );
 }
 
-/** Total head of a system at one flow, with its findings. Inputs are checked by the caller. */
+/**
+ * Total head of a system at one flow [m], for inputs the caller has checked.
+ * Fails: as `lineLoss`.
+ * Warns: lay-flat-in-suction (a warning); total-head-not-positive; as `lineLoss`, `suctionLineRemarks` and
+ * `dischargeLineRemarks`.
+ */
 export function headAt(system: PumpingSystem, flow: number, pressureDifference: number): Result<TotalHead> {
   const { staticHead, suctionLine, dischargeLine, liquid } = system;
   return andThen(headLost(suctionLine, flow, liquid), (suctionLoss) =>

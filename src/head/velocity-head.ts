@@ -1,7 +1,7 @@
 import { STANDARD_GRAVITY } from "../basis/constants.ts";
 import { meanVelocity } from "../pipework/pipe-velocity.ts";
 
-/** V²/2g of a flow in a round bore, m. */
+/** Velocity head V²/(2g) of a flow in a round bore [m]. */
 export function velocityHead(flow: number, bore: number): number {
   return meanVelocity(flow, bore) ** 2 / (2 * STANDARD_GRAVITY);
 }
