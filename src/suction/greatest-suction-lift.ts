@@ -43,7 +43,7 @@ const MARGIN_CHOICE: Citation = {
   at: "NPSH available at least NPSHR + 1.0 m (3.28 ft) and at least 1.3 NPSHR, for self-priming and dewatering duty",
 };
 
-/** Margin kept where none is stated, m: the greater of 1.0 m and 0.3 of what the pump asks for. */
+/** NPSH margin kept where none is stated [m]: the greater of 1.0 m and 0.3 NPSHR. A choice of ours. */
 export function defaultNpshMargin(npshRequired: number): number {
   return Math.max(1, 0.3 * npshRequired);
 }
@@ -54,15 +54,12 @@ function leastNpshMargin(npshRequired: number): number {
 }
 
 /**
- * Greatest height of the pump datum over the liquid surface, m; open to the air.
- *
- *   z_max = (p_atm − p_v) / (ρ g) − h_L,s − NPSHR − margin
- *
- * The answer is by NPSH alone and is not capped: a caution states the practical limit where it lies lower. A negative
- * answer is the depth of liquid the pump must have over its datum.
- *
- * Fails where the liquid states no vapour pressure and where lay-flat hose would stand under vacuum. Cautions on the
- * default margin, a margin under ANSI/HI 9.6.1, a lift beyond practice, a hot liquid, gas at the inlet, and a fast line.
+ * Greatest height of the pump datum over an open liquid surface, by NPSH alone [m]; negative, a depth under it.
+ * Formula: z_max = (p_atm − p_v)/(ρ g) − h_L,s − NPSHR − margin
+ * Fails: out-of-range inputs as the method bounds them; vapour-pressure-missing, suction-lay-flat-collapses; as
+ * `lineLoss`.
+ * Warns: npsh-margin-assumed, npsh-margin-small, flooded-suction-needed; of line, lift and gas as `suctionState`.
+ * Source: ISO 17769-1, NPSHA; ANSI/HI 9.6.1, NPSH margin.
  */
 export function greatestSuctionLift(input: GreatestSuctionLiftInput): Result<number> {
   const { flow, suctionLine, npshRequired, atmosphericPressure, liquid } = input;

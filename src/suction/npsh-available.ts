@@ -28,14 +28,12 @@ export const npshAvailableMethod = {
 } as const satisfies Method<keyof NpshAvailableInput>;
 
 /**
- * Net positive suction head the installation offers at the pump datum, m of the liquid.
- *
- *   NPSHA = (p_s − p_v) / (ρ g) − (z_p − z_s) − h_L,s
- *
- * The liquid surface is taken at rest. The velocity head at the pump inlet is part of NPSHA and is not subtracted.
- *
- * Fails with `not-a-number` or `out-of-range`. Warns `npsha-not-positive` when the liquid would boil before the pump,
- * and `boils-at-surface` when it boils in the vessel it is drawn from.
+ * NPSH the installation offers at the pump datum, from a liquid surface at rest [m of the liquid]. The velocity head at
+ * the pump inlet is part of it and is not subtracted.
+ * Formula: NPSHA = (p_s − p_v)/(ρ g) − (z_p − z_s) − h_L,s
+ * Fails: out-of-range inputs as the method bounds them.
+ * Warns: npsha-not-positive, boils-at-surface (warnings).
+ * Source: ISO 17769-1, net positive suction head available.
  */
 export function npshAvailable(input: NpshAvailableInput): Result<number> {
   return andThen(checkInputs(npshAvailableMethod, input), () => {

@@ -21,13 +21,21 @@ const GAS_CHOICE: Citation = {
   at: "absolute pressure at the pump inlet at least 60 kPa (8.7 psia), for dissolved air comes out below it",
 };
 
-/** Greatest practical lift from a surface under this absolute pressure, m. None is left under a deep vacuum. */
+/**
+ * Greatest practical lift from a surface under this absolute pressure [m]; none is left under a deep vacuum.
+ * Formula: z = 7.6 m − (p_0 − p_s)/(ρ g), at least 0; p_0 the standard atmosphere
+ * Source: common practice.
+ */
 export function practicalLift(surfacePressure: number, density: number): number {
   const lost = (STANDARD_ATMOSPHERE - surfacePressure) / (density * STANDARD_GRAVITY);
   return Math.max(0, GREATEST_PRACTICAL_LIFT - lost);
 }
 
-/** A lift that priming does not reach in practice, and a lift of hot liquid. */
+/**
+ * A lift that priming does not reach in practice, and a lift of hot liquid.
+ * Warns: lift-beyond-practice, suction-liquid-hot.
+ * Source: common practice.
+ */
 export function liftRemarks(
   subject: string,
   lift: number,
@@ -60,7 +68,7 @@ export function liftRemarks(
   return findings;
 }
 
-/** Absolute pressure at the pump inlet so low that dissolved air comes out. */
+/** Absolute pressure at the inlet so low, under 60 kPa, that dissolved air comes out. Warns: inlet-pressure-low. */
 export function gasRemarks(inletPressure: number): readonly Finding[] {
   if (!(inletPressure < LEAST_INLET_PRESSURE)) return [];
   const found = amount("absolutePressure", inletPressure);

@@ -44,13 +44,12 @@ export const suctionStateMethod = {
 } as const satisfies Method<"flow" | "suctionLift" | "atmosphericPressure" | "surfacePressure">;
 
 /**
- * NPSH available through a suction line, with the pressure at the pump inlet.
- *
- *   p_inlet = p_s − ρ g (lift + h_L,s) − ρ V² / 2
- *
- * Fails where the liquid states no vapour pressure, where the surface pressure lies below absolute zero, and where
- * lay-flat hose would stand under vacuum. Warns and cautions as `npshAvailable`, and of a lift beyond practice, a hot
- * liquid, a fast line, and an inlet pressure at which dissolved air comes out.
+ * NPSH available [m], suction loss [m] and absolute pressure at the inlet [Pa] of a pump that draws through a line.
+ * Formula: p_inlet = p_s − ρ g (lift + h_L,s) − ρ V²/2; NPSHA as `npshAvailable`
+ * Fails: out-of-range inputs as the method bounds them, or a surface below absolute zero; vapour-pressure-missing,
+ * suction-lay-flat-collapses; as `lineLoss`.
+ * Warns: as `npshAvailable`, `lineLoss`, `suctionLineRemarks`, `liftRemarks` and `gasRemarks`.
+ * Source: ISO 17769-1, net positive suction head available.
  */
 export function suctionState(input: SuctionStateInput): Result<SuctionState> {
   const { flow, suctionLift, suctionLine, atmosphericPressure, surfacePressure, liquid } = input;
@@ -86,6 +85,7 @@ export function suctionState(input: SuctionStateInput): Result<SuctionState> {
   );
 }
 
+/** The refusal of a liquid that states no vapour pressure. */
 export function vapourPressureMissing(): Finding {
   return { code: "vapour-pressure-missing", severity: "error", subject: "liquid" };
 }
