@@ -36,12 +36,12 @@ const LABEL =
 const SAYBOLT = /^(\S+)\s*(?:ssu|sus)$/i;
 
 /**
- * A liquid by its figures: "SG 1.12, 3.5 cP, pv 2.3 kPa" or "1118 kg/m3, 3.1 cSt", in any order. Density (or specific
- * gravity, relative to 998.2 kg/m³) and viscosity (dynamic, kinematic or Saybolt) are needed; the vapour pressure is
- * absolute and may be left out. The figures are used at every temperature, with a caution wherever the temperature is
- * not the default of 20 °C.
- *
- * Nothing comes back for a text of which no part reads as a figure of a liquid: it may be a name.
+ * A liquid by its figures, any order, all temperatures: density or SG (of 998.2 kg/m³), viscosity (dynamic, kinematic
+ * or Saybolt) and perhaps absolute vapour pressure. Nothing where no part reads as a figure: it may be a name.
+ * Fails: out-of-range inputs as the method bounds them; liquid-part-unread, liquid-stated-twice, liquid-incomplete; as
+ * `readWrittenAmount`, `readQuantity` and `fromSaybolt`.
+ * Warns: liquid-density-unusual, viscosity-from-saybolt; liquid-figures-fixed at any temperature but 20 °C.
+ * Source: the figures stated.
  */
 export function describedLiquid(text: string, subject: string): Result<Liquid> | undefined {
   const parts = partsOf(text);

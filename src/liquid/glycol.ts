@@ -88,11 +88,12 @@ export const glycolMethod = {
 } as const satisfies Method<"strength" | "temperature">;
 
 /**
- * Glycol in water, by its fraction of the mass, from its freezing point to 100 °C.
- *
- * The vapour pressure is the water's share by moles (Raoult), the glycol's own being negligible; the true one is
- * lower, so NPSH available errs on the safe side. Fails below the freezing curve and above 100 °C; cautions above
- * 40 °C, where the fits' measurements end.
+ * Glycol in water by its fraction of the mass, from its freezing point to 100 °C. The true vapour pressure is lower
+ * than Raoult's, so NPSH available errs on the safe side.
+ * Formula: ρ, ln μ = Σ c_ij (T − T_b)^i (x − x_b)^j; p_v = mole fraction of water · p_sat(T)
+ * Fails: out-of-range inputs as the method bounds them; liquid-frozen.
+ * Warns: outside-usual-range above 40 °C, where the fits' measurements end; liquid-boils-in-the-open.
+ * Source: Melinder 2010; IAPWS R7-97, region 4; Murphy and Koop 2005, eq. 10.
  */
 export function glycolInWater(glycol: Glycol, strength: number): Result<Liquid> {
   const checked = checkInputs(glycolMethod, { strength, temperature: CELSIUS_ZERO });
@@ -119,7 +120,7 @@ function stateAt(name: string, fit: GlycolFit, strength: number): Liquid["at"] {
   };
 }
 
-/** Temperature at which ice begins to form, K. */
+/** Temperature at which ice begins to form [K]. Source: Melinder 2010. */
 export function glycolFreezingPoint(glycol: Glycol, strength: number): number {
   return freezingPointOf(FITS[glycol], strength);
 }

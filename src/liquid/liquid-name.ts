@@ -19,9 +19,11 @@ const GLYCOL = /^(?:(.*?) )?(?:(ethylene glycol|meg|eg)|(?:propylene glycol|mpg|
 const BY_VOLUME = /\b(?:by )?vol(?:ume)?\b|v\/v/;
 
 /**
- * The liquid a text names or describes: "water", "sea water 38 g/kg", "ethylene glycol 40 %" (by weight), "SG 1.12,
- * 3.5 cP, pv 2.3 kPa". Upper or lower case and spacing do not matter. Fails with the nearest names where the text is
- * neither, and with what is wrong where it is a description that does not add up.
+ * The liquid a text names or describes, in any case and spacing: "water", "sea water 38 g/kg", "ethylene glycol 40 %"
+ * (by weight), "SG 1.12, 3.5 cP, pv 2.3 kPa".
+ * Fails: name-unknown, with the nearest names; glycol-by-volume, liquid-incomplete; as `readQuantity`, `seaWater`,
+ * `glycolInWater` and `describedLiquid`.
+ * Warns: as `seaWater`, `glycolInWater` and `describedLiquid`.
  */
 export function liquidNamed(text: string, subject = "liquid"): Result<Liquid> {
   const wanted = text.trim().toLowerCase().replace(/\s+/g, " ");

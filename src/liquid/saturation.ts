@@ -13,11 +13,9 @@ const n9 = -0.23855557567849;
 const n10 = 0.65017534844798e3;
 
 /**
- * Absolute vapour pressure of water, Pa, at a temperature in K.
- *
- *   p_s = [2C / (−B + √(B² − 4AC))]⁴ MPa,  A, B, C quadratic in ϑ = T + n9/(T − n10)      (IAPWS R7-97, region 4)
- *
- * From 273.15 K to the critical point, 647.096 K. Callers hold their bounds.
+ * Absolute vapour pressure of water [Pa] from 273.15 K to the critical point, 647.096 K. Callers hold their bounds.
+ * Formula: p_s = [2C/(−B + √(B² − 4AC))]⁴ MPa; A, B, C quadratic in ϑ = T + n9/(T − n10)
+ * Source: IAPWS R7-97, region 4, table 34.
  */
 export function saturationPressure(temperature: number): number {
   const theta = temperature + n9 / (temperature - n10);
@@ -28,8 +26,8 @@ export function saturationPressure(temperature: number): number {
 }
 
 /**
- * Boiling point of water, K, at an absolute pressure in Pa. The same equation solved for temperature
- * (IAPWS R7-97, equation 31); from 611.213 Pa to 22.064 MPa.
+ * Boiling point of water at an absolute pressure [K], from 611.213 Pa to 22.064 MPa: `saturationPressure` solved for T.
+ * Source: IAPWS R7-97, eq. 31.
  */
 export function saturationTemperature(pressure: number): number {
   const beta = (pressure / 1e6) ** 0.25;
@@ -41,12 +39,11 @@ export function saturationTemperature(pressure: number): number {
 }
 
 /**
- * Absolute vapour pressure over liquid water, Pa, that a solute keeps from freezing below the ice point too.
- *
- *   ln p = 54.842763 − 6763.22/T − 4.210 ln T + 0.000367 T
- *          + tanh(0.0415 (T − 218.8)) (53.878 − 1331.22/T − 9.44523 ln T + 0.014025 T)      (Murphy and Koop, below 0 °C)
- *
- * Murphy and Koop hold from 123 K to 332 K; at 0 °C the two differ by 0.001 %.
+ * Absolute vapour pressure over liquid water that a solute keeps from freezing [Pa]; from 0 °C up `saturationPressure`,
+ * which differs by 0.001 % there.
+ * Formula: ln p = 54.842763 − 6763.22/T − 4.210 ln T + 0.000367 T
+ * + tanh(0.0415 (T − 218.8)) (53.878 − 1331.22/T − 9.44523 ln T + 0.014025 T), below 0 °C
+ * Source: Murphy and Koop 2005, eq. 10; from 123 K to 332 K.
  */
 export function liquidVapourPressure(temperature: number): number {
   if (temperature >= CELSIUS_ZERO) return saturationPressure(temperature);

@@ -12,11 +12,11 @@ const method = {
 } as const satisfies Method<"seconds">;
 
 /**
- * Kinematic viscosity, m²/s, from Saybolt Universal seconds (SSU).
- *
- *   ν = 0.226 t − 195/t up to 100 s,  ν = 0.220 t − 135/t above, in mm²/s
- *
- * A short form within 2 % of ASTM D2161, which it says in a caution. Fails below 32 s.
+ * Kinematic viscosity from Saybolt Universal seconds, SSU [m²/s]; a short form within 2 % of ASTM D2161.
+ * Formula: ν = 0.226 t − 195/t up to 100 s, 0.220 t − 135/t above, in mm²/s
+ * Fails: out-of-range inputs as the method bounds them.
+ * Warns: viscosity-from-saybolt.
+ * Source: common practice.
  */
 export function fromSaybolt(seconds: number): Result<number> {
   const checked = checkInputs(method, { seconds });

@@ -30,8 +30,10 @@ export const seaWaterMethod = {
 
 /**
  * Sea water of a salinity in kg/kg, 0 °C to 180 °C: density within 0.1 %, viscosity within 1.5 %.
- *
- * Cautions above 150 g/kg, where the viscosity fit ends, and refuses above 260 g/kg, where common salt crystallises.
+ * Formula: ρ polynomial in S and t; μ = μ_w (1 + A S + B S²); p_v = p_sat exp(−4.5818e-4 s − 2.0443e-6 s²), s in g/kg
+ * Fails: out-of-range inputs as the method bounds them; above 260 g/kg common salt crystallises.
+ * Warns: outside-usual-range above 150 g/kg, where the viscosity fit ends; liquid-boils-in-the-open.
+ * Source: Sharqawy 2010, eqs. 8, 22 and 23; Nayar 2016, vapour pressure; IAPWS R7-97, region 4.
  */
 export function seaWater(salinity: number): Result<Liquid> {
   const checked = checkInputs(seaWaterMethod, { salinity, temperature: CELSIUS_ZERO });

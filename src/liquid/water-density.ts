@@ -34,11 +34,9 @@ const TERMS: readonly Term[] = [
 ];
 
 /**
- * Density of liquid water, kg/m³, at a temperature in K and an absolute pressure in Pa.
- *
- *   ρ = p / (R T π γ_π),  γ_π = Σ −n I (7.1 − π)^(I−1) (τ − 1.222)^J,  π = p/16.53 MPa,  τ = 1386 K/T      (IAPWS R7-97, region 1)
- *
- * From 273.15 to 623.15 K and from the vapour pressure to 100 MPa. Callers hold their bounds.
+ * Density of liquid water [kg/m³], 273.15 to 623.15 K, vapour pressure to 100 MPa. Callers hold their bounds.
+ * Formula: ρ = p/(R T π γ_π), γ_π = Σ −n I (7.1 − π)^(I−1) (τ − 1.222)^J, π = p/16.53 MPa, τ = 1386 K/T
+ * Source: IAPWS R7-97, region 1, table 2.
  */
 export function waterDensity({
   temperature,

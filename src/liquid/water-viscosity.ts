@@ -26,11 +26,9 @@ const TERMS: readonly Term[] = [
 ];
 
 /**
- * Dynamic viscosity of water, Pa·s, at a temperature in K and a density in kg/m³.
- *
- *   μ = μ₀(T̄) · exp[ρ̄ Σ H (1/T̄ − 1)^i (ρ̄ − 1)^j],  T̄ = T/647.096 K,  ρ̄ = ρ/322 kg/m³      (IAPWS R12-08)
- *
- * The critical enhancement is taken as 1, as the release recommends for industrial use.
+ * Dynamic viscosity of water [Pa·s], without the critical enhancement, as the release recommends for industrial use.
+ * Formula: μ = μ₀(T̄) exp[ρ̄ Σ H (1/T̄ − 1)^i (ρ̄ − 1)^j], T̄ = T/647.096 K, ρ̄ = ρ/322 kg/m³
+ * Source: IAPWS R12-08, eqs. 10 to 12 and table 2.
  */
 export function waterViscosity({
   temperature,

@@ -22,11 +22,11 @@ export const waterMethod = {
 const HOT = 473.15;
 
 /**
- * Water: density, viscosity and vapour pressure at a temperature in K.
- *
- * The density is taken at one atmosphere, or at the vapour pressure where that is higher; liquid water is so nearly
- * incompressible that 100 bar more would add 0.5 %. Fails as ice below 0 °C and above 350 °C; cautions where the water
- * would boil in the open, and above 200 °C.
+ * Water at a temperature in K. Its density is at one atmosphere, or at the vapour pressure where that is higher: 100
+ * bar more would add 0.5 %.
+ * Fails: liquid-frozen below 0 °C; out-of-range above 350 °C.
+ * Warns: liquid-boils-in-the-open; liquid-hot above 200 °C.
+ * Source: IAPWS R7-97, regions 1 and 4; IAPWS R12-08, eqs. 10 to 12.
  */
 export const WATER: Liquid = rememberedLiquid("water", waterState);
 
