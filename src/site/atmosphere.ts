@@ -35,12 +35,12 @@ export interface StandardAir {
 }
 
 /**
- * Pressure, temperature and density of the standard atmosphere at an altitude in m above sea level (geometric).
- *
- *   h = r₀Z/(r₀ + Z),  T = 288.15 − 0.0065 h,  p = 101 325 (T/288.15)^(g₀M/R*L),  ρ = pM/(R*T)
- *
- * Weather moves the pressure by some 3 kPa either way. Fails outside −5000 m to 11 000 m; cautions beyond dry land,
- * −500 m to 9000 m, where the unit is likely wrong.
+ * Pressure, temperature and density of the standard atmosphere at a geometric altitude [Pa, K, kg/m³]. Weather moves
+ * the pressure by some 3 kPa either way.
+ * Formula: h = r₀Z/(r₀ + Z), T = 288.15 − 0.0065 h, p = 101 325 (T/288.15)^(g₀M/(R*L)), ρ = pM/(R*T)
+ * Fails: out-of-range inputs as the method bounds them.
+ * Warns: altitude-unusual beyond dry land, −500 m to 9000 m, where the unit is likely wrong.
+ * Source: U.S. Standard Atmosphere 1976, eqs. 18, 23, 33a and 42.
  */
 export function standardAir(altitude: number): Result<StandardAir> {
   const checked = checkInputs(atmosphereMethod, { altitude });
@@ -56,7 +56,7 @@ export function standardAir(altitude: number): Result<StandardAir> {
   return succeed(air, [{ code: "altitude-unusual", severity: "caution", subject: "altitude", found }]);
 }
 
-/** Absolute pressure of the standard atmosphere, Pa, at an altitude in m. As `standardAir`. */
+/** Absolute pressure of the standard atmosphere at an altitude in m [Pa]. Fails and warns as `standardAir`. */
 export function standardAtmosphere(altitude: number): Result<number> {
   const air = standardAir(altitude);
   return air.ok ? succeed(air.value.pressure, air.findings) : air;
