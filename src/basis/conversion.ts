@@ -3,11 +3,10 @@ import { type Finding, fail, type Result, succeed } from "./result.ts";
 import { fromEngine, toEngine, UNITS, type Unit } from "./units.ts";
 
 /**
- * An amount in another unit of the same kind. Temperatures are readings, converted with their zeros; temperature
- * differences are another kind.
- *
- * Gauge and absolute pressure are refused in each other's units: between them stands the atmosphere of the site, which
- * no unit knows. A bare psi, kPa, MPa, bar or kgf/cm² may be meant either way and is refused against an absolute unit.
+ * An amount in another unit of the same kind. Temperatures are readings, converted with their zeros; differences are
+ * another kind.
+ * Fails: unit-wrong-kind; gauge-or-absolute, as between the two stands the atmosphere of the site, which no unit knows.
+ * A bare psi, kPa, MPa, bar or kgf/cm² may be meant either way and is refused against an absolute unit.
  */
 export function inUnit({ value, unit }: WrittenAmount, target: Unit, subject: string): Result<number> {
   const given = `${value} ${unit.symbol}`;

@@ -35,8 +35,9 @@ function inputsOf<K extends string>(method: Method<K>): readonly (readonly [stri
 }
 
 /**
- * Holds each input against the bounds the method declares: a failure with every error there is, or a success
- * carrying the cautions of values outside their usual range.
+ * Holds each input against the bounds the method declares.
+ * Fails: not-a-number, out-of-range: every error there is.
+ * Warns: outside-usual-range; a warning where the range cites a rule.
  */
 export function checkInputs<K extends string>(
   method: Method<K>,
@@ -62,7 +63,7 @@ export function checkInputs<K extends string>(
   return succeed(null, remarks ?? NONE);
 }
 
-/** What is wrong with a value, held against the bounds of its input. */
+/** What is wrong with a value, held against the bounds of its input: not-a-number, out-of-range or nothing. */
 export function errorOf({ name, quantity, above, atLeast, atMost, below }: Input, value: number): Finding | undefined {
   if (!Number.isFinite(value)) return { code: "not-a-number", severity: "error", subject: name };
   if (above !== undefined && value <= above) return outOfRange(name, quantity, value, "above", above);

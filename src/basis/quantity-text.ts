@@ -15,8 +15,8 @@ const FEET_AND_INCHES = /^([+-]?)(\d+)\s*(?:ft\.?|feet|foot|')[\s-]*(\S.*?)\s*(?
 const FRACTION = /^([+-]?)(?:(\d+)[ -])?(\d+)\/(\d+)(?!\d)/;
 
 /**
- * Reads a number as people type it: "1200", "1,200,000", "4.5e-3". One comma followed by three digits could be
- * either a thousands mark or a decimal sign, so it is refused rather than guessed.
+ * Reads a number as people type it: "1200", "1,200,000", "4.5e-3".
+ * Fails: not-a-number; number-ambiguous, for one comma before three digits may mark thousands or decimals.
  */
 export function readNumber(text: string, subject: string): Result<number> {
   const clean = plainSigns(text);
@@ -46,7 +46,10 @@ export function splitAmount(text: string): { readonly number: string; readonly u
   return { number: match[0], unit: clean.slice(match[0].length).trim() };
 }
 
-/** Reads a number and any known unit; the unit is not held against a quantity. */
+/**
+ * Reads a number and any known unit; the unit is not held against a quantity.
+ * Fails: as `readNumber`; unit-missing, unit-ambiguous, unit-unknown.
+ */
 export function readWrittenAmount(text: string, subject: string, example: string): Result<WrittenAmount> {
   const feetAndInches = readFeetAndInches(text);
   if (feetAndInches !== undefined) return succeed({ value: feetAndInches, unit: unitOf("ft") });
@@ -93,7 +96,7 @@ function plainSigns(text: string): string {
 
 /**
  * Reads a text with its own unit as an amount of a quantity, in the engine's unit.
- * Fails with a finding that names the subject, shows what was written and lists units that would do.
+ * Fails: as `readWrittenAmount`; unit-wrong-kind, with the units that would do.
  */
 export function readQuantity(text: string, quantity: Quantity, subject: string): Result<number> {
   const example = unitsThatDo(quantity);

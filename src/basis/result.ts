@@ -2,6 +2,7 @@ import type { Citation } from "./citation.ts";
 import type { FactsCode, FactsOf, FindingCode, PlainCode, WarningCode } from "./finding-code.ts";
 import type { Amount, Quantity } from "./quantities.ts";
 
+/** An amount of a quantity, in the engine's unit. */
 export function amount(quantity: Quantity, value: number): Amount {
   return { quantity, value };
 }
@@ -82,10 +83,12 @@ export type Result<T> = Success<T> | Failure;
 
 const NO_FINDINGS: readonly Finding[] = Object.freeze([]);
 
+/** An answer, with what there is to say of it. */
 export function succeed<T>(value: T, findings: readonly Finding[] = NO_FINDINGS): Success<T> {
   return { ok: true, value, findings };
 }
 
+/** No answer, and the errors that say why. */
 export function fail(findings: readonly Finding[]): Failure {
   return { ok: false, findings };
 }
@@ -116,7 +119,7 @@ export function gravestFirst(findings: readonly Finding[]): readonly Finding[] {
   return [...withoutRepeats(findings)].sort((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]);
 }
 
-/** The same finding said twice helps nobody. */
+/** Each finding once: the same said twice helps nobody. */
 export function withoutRepeats(findings: readonly Finding[]): readonly Finding[] {
   if (findings.length < 2) return findings;
   const seen = new Set<string>();

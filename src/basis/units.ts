@@ -324,10 +324,7 @@ export const UNITS = [
 
 export type UnitSymbol = (typeof UNITS)[number]["symbol"];
 
-/**
- * A reading in a unit, in the engine's unit. A temperature is rounded to 1e-10 K, so that 77 °F and 25 °C are one and the
- * same and a limit at 25 °C holds for both.
- */
+/** A reading in a unit, in the engine's unit. A temperature is rounded to 1e-10 K, so that 77 °F and 25 °C are one. */
 export function toEngine(value: number, unit: Unit): number {
   if (unit.offset === undefined) return value * unit.factor;
   const kelvin = value * unit.factor + unit.offset;
@@ -336,9 +333,8 @@ export function toEngine(value: number, unit: Unit): number {
 }
 
 /**
- * An engine value, in a unit, without the trace of conversion: 250 psi comes back as 250 and not as 249.99999999999997.
- * Taking the zero of a temperature scale away leaves rounding, which would show 32 °F as
- * 31.99999999999994; a temperature is therefore rounded to 1e-9 degrees.
+ * An engine value in a unit, without the trace of conversion: 250 psi is not 249.99999999999997, nor 32 °F
+ * 31.99999999999994. A temperature is rounded to 1e-9 degrees.
  */
 export function fromEngine(value: number, unit: Unit): number {
   return unit.offset === undefined
