@@ -1,10 +1,9 @@
 const MOST_STEPS = 100;
 
 /**
- * The root between two places where a continuous function has opposite signs, by Brent's method (inverse quadratic
- * interpolation held inside a bisected bracket). Undefined where the signs are equal.
- *
- * The root is good to 4 ε |x| + `tolerance`, ε the double precision of 2.2e-16; at most 100 steps.
+ * The root between two places where a continuous function has opposite signs, good to 4 ε |x| + `tolerance` (ε the
+ * double precision of 2.2e-16), in at most 100 steps. Undefined where the signs are equal.
+ * Source: Brent 1973, inverse quadratic interpolation held inside a bisected bracket.
  */
 export function brent(f: (x: number) => number, from: number, to: number, tolerance = 0): number | undefined {
   let a = from;

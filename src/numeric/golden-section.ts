@@ -2,10 +2,8 @@ const RATIO = (Math.sqrt(5) - 1) / 2;
 const MOST_STEPS = 100;
 
 /**
- * Where a function with one trough between two places is least, by golden section.
- *
- * Good to some 1e-8 of the width of the bracket: nearer than the square root of double precision the function itself
- * no longer tells two places apart.
+ * Where a function with one trough between two places is least, by golden section, to some 1e-8 of the bracket's width:
+ * nearer than the square root of double precision the function itself no longer tells two places apart.
  */
 export function leastBetween(f: (x: number) => number, from: number, to: number): number {
   const enough = 1e-9 * Math.abs(to - from);

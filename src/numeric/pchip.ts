@@ -9,10 +9,9 @@ export interface Pchip {
 
 /**
  * Piecewise cubic Hermite interpolant that keeps the shape of its points: monotone wherever they are, so it never
- * leaves the range of the two points it stands between, and a hump stays where the points have it.
- *
- * Slopes are the weighted harmonic means of Fritsch and Butland (1984), 0 at a turning point, with the three-point
- * rule at the ends. Two points give a straight line. Needs two points or more, x strictly ascending; no check here.
+ * leaves the range of the two points it stands between. Two points or more, x strictly ascending; no check here.
+ * Formula: slopes are weighted harmonic means of the secants, 0 at a turning point, by the three-point rule at the ends
+ * Source: Fritsch and Butland 1984.
  */
 export function pchip(x: readonly number[], y: readonly number[]): Pchip {
   const last = x.length - 1;

@@ -2,8 +2,8 @@ const FEWEST_PANELS = 8;
 const MOST_PANELS = 2 ** 16;
 
 /**
- * The integral of a smooth function between two places by Simpson's rule, the panels doubled from 8 until two answers
- * agree to the relative tolerance; at most 65 536 panels, after which the last answer stands.
+ * Integral of a smooth function between two places, the panels doubled from 8 until two answers agree to the relative
+ * tolerance; at most 65 536 panels, after which the last answer stands.
  */
 export function simpson(f: (x: number) => number, from: number, to: number, tolerance = 1e-11): number {
   let panels = FEWEST_PANELS;
