@@ -85,6 +85,8 @@ export function addin(mode) {
     },
     experiments: { layers: true },
     optimization: {
+      moduleIds: "size",
+      mangleExports: "size",
       minimizer: [
         // Gzips to a tenth less than what esbuild minifies.
         new TerserPlugin({ extractComments: false, terserOptions: { ecma: 2022, compress: { passes: 2 } } }),
