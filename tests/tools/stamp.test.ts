@@ -39,7 +39,12 @@ describe("the stamp of a build", () => {
     expect(isCurrent()).toBe(true);
     rmSync(join(root, fileOf(read)));
     expect(isCurrent()).toBe(false);
-    put(fileOf(read), "");
+  });
+
+  it("tells a file that is missing from an empty one", () => {
+    rmSync(join(root, "manifest.xml"));
+    build();
+    put("manifest.xml", "");
     expect(isCurrent()).toBe(false);
   });
 
