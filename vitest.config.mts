@@ -28,5 +28,7 @@ export default defineConfig({
 
 function project(name: string, include: string[], exclude: string[] = []) {
   const setupFiles = ["tests/support/property-seed.ts"];
-  return { test: { name, include, exclude, setupFiles, environment: "node" as const, testTimeout: 60_000 } };
+  return {
+    test: { name, include, exclude, setupFiles, environment: "node" as const, testTimeout: 60_000, isolate: false },
+  };
 }

@@ -14,7 +14,7 @@ const BROKEN_OFF = "formula.mutation.set-formula-calculation-stop";
 
 /**
  * The grid begins to calculate only some time after an edit, and cells hold old answers meanwhile. Edits are therefore
- * followed, not calculations alone. What changes no answer (a width, a colour) is followed too, for half a second.
+ * followed, not calculations alone. What changes no answer (a width, a colour) is followed too, for a second.
  */
 export function settling(api: FUniver): Settling {
   let edits = 0;
@@ -24,12 +24,13 @@ export function settling(api: FUniver): Settling {
   let following: Promise<void> | undefined;
 
   const follow = async (): Promise<void> => {
-    let seen: number;
-    do {
-      seen = edits;
-      // Ends with the calculation that runs, or with one that begins within half a second; then there may be another.
+    // Ends with the calculation that runs, which may be older than the edit, or with one that begins within half a
+    // second. After two such without an edit between them there is none to come.
+    for (let quiet = 0; quiet < 2 && known !== edits; ) {
+      const seen = edits;
       await api.getFormula().onCalculationResultApplied();
-    } while (seen !== edits && known !== edits);
+      quiet = seen === edits ? quiet + 1 : 0;
+    }
     following = undefined;
   };
 

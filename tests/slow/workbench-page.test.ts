@@ -56,31 +56,34 @@ async function emptySheet(): Promise<string> {
   return addSheet({ name: SHEET, columns: [], styles: {}, cells: [] });
 }
 
-/** Waits until the strip speaks of a cell: the grid has taken what was done before, and is ready for more. */
-async function selected(column: number, row: number, timeout = PATIENCE): Promise<void> {
-  await page.locator("#strip b").getByText(addressOf(row, column), { exact: true }).waitFor({ timeout });
-}
-
-/** Clicks a cell of an empty sheet, scrolled to its start, as a user would. */
-async function select(column: number, row: number): Promise<void> {
-  // A grid that is busy drawing passes over a click; a user then clicks again.
-  const click = async (): Promise<boolean> => {
-    const canvas = await page.locator('#grid canvas[id*="sheet-main-canvas"]').boundingBox();
-    if (canvas === null) return false;
-    await page.mouse.click(canvas.x + 46 + column * 88 + 40, canvas.y + 20 + row * 20 + 10);
-    return selected(column, row, PATIENCE / 6).then(
+/** Acts until the strip under the grid speaks of that cell, or no longer does: a busy grid passes over a click or a key. */
+async function until(act: () => Promise<unknown>, address: string, isThere: boolean): Promise<void> {
+  const shown = ({ cell, wanted }: { cell: string; wanted: boolean }): boolean =>
+    (document.querySelector("#strip b")?.textContent === cell) === wanted;
+  const done = async (): Promise<boolean> => {
+    await act();
+    const waiting = page.waitForFunction(shown, { cell: address, wanted: isThere }, { timeout: PATIENCE / 6 });
+    return waiting.then(
       () => true,
       () => false,
     );
   };
-  await expect.poll(click).toBe(true);
+  await expect.poll(done).toBe(true);
+}
+
+/** Clicks a cell of an empty sheet, scrolled to its start, as a user would. */
+async function select(column: number, row: number): Promise<void> {
+  const click = async (): Promise<void> => {
+    const canvas = await page.locator('#grid canvas[id*="sheet-main-canvas"]').boundingBox();
+    if (canvas !== null) await page.mouse.click(canvas.x + 46 + column * 88 + 40, canvas.y + 20 + row * 20 + 10);
+  };
+  await until(click, addressOf(row, column), true);
 }
 
 async function type(column: number, row: number, text: string): Promise<void> {
   await select(column, row);
   await page.keyboard.type(text, { delay: 8 });
-  await page.keyboard.press("Enter");
-  await selected(column, row + 1);
+  await until(() => page.keyboard.press("Enter"), addressOf(row, column), false);
 }
 
 function expected(name: string, ...args: readonly Argument[]): unknown {
