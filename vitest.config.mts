@@ -18,6 +18,7 @@ export default defineConfig({
           testTimeout: 300_000,
           hookTimeout: 300_000,
           fileParallelism: false,
+          isolate: true,
           // Waits end with a state, and a busy machine comes to it late.
           expect: { poll: { timeout: 60_000 } },
         },
@@ -26,9 +27,19 @@ export default defineConfig({
   },
 });
 
+/** Files share one set of modules: no test may leave a mark on one. */
 function project(name: string, include: string[], exclude: string[] = []) {
   const setupFiles = ["tests/support/property-seed.ts"];
   return {
-    test: { name, include, exclude, setupFiles, environment: "node" as const, testTimeout: 60_000, isolate: false },
+    test: {
+      name,
+      include,
+      exclude,
+      setupFiles,
+      environment: "node" as const,
+      testTimeout: 60_000,
+      hookTimeout: 120_000,
+      isolate: false,
+    },
   };
 }
