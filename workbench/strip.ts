@@ -49,8 +49,8 @@ export function startStrip(strip: HTMLElement, { api, inside, messages, host }: 
     selected = where;
     said = false;
     const [[[value] = []] = []] = await host.read([`${quotedSheetName(sheet.getSheetName())}!${address}`]);
-    // Another cell may have been selected while this one was read.
-    if (where !== selected) return;
+    // Another cell may have been selected, or something said, while this one was read.
+    if (where !== selected || said) return;
     const lines: Line[] = [];
     if (isCellError(value)) {
       lines.push({ kind: "error", text: `${value.error}  ${value.message ?? ELSEWHERE}` });

@@ -161,12 +161,13 @@ describe("cells typed into the workbench", () => {
     await expect.poll(strip).toContain(words);
     expect(await strip()).toContain("A1");
 
-    await type(2, 0, "300");
-    await type(2, 1, "-5");
-    await type(3, 0, `=DUTY.VELOCITY(C1:C2,"${PIPE}")`);
-    await expect.poll(() => one(`${sheet}!D2`)).toMatchObject({ error: "#VALUE!" });
-    await select(3, 1);
-    await expect.poll(strip).toMatch(/D2\s*#VALUE!\s+Flow/);
+    // Clear of the grid's own note beside A1.
+    await type(4, 0, "300");
+    await type(4, 1, "-5");
+    await type(5, 0, `=DUTY.VELOCITY(E1:E2,"${PIPE}")`);
+    await expect.poll(() => one(`${sheet}!F2`)).toMatchObject({ error: "#VALUE!" });
+    await select(5, 1);
+    await expect.poll(strip).toMatch(/F2\s*#VALUE!\s+Flow/);
   });
 
   it("shows what a value rests on", async () => {
