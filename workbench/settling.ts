@@ -21,12 +21,16 @@ export function settling(api: FUniver): Settling {
   /** So many of the edits the latest calculation knows of. */
   let known = 0;
   let isBrokenOff = false;
+  let isGone = false;
+  api.disposeWithMe(() => {
+    isGone = true;
+  });
   let following: Promise<void> | undefined;
 
   const follow = async (): Promise<void> => {
     // Ends with the calculation that runs, which may be older than the edit, or with one that begins within half a
     // second. After two such without an edit between them there is none to come.
-    for (let quiet = 0; quiet < 2 && known !== edits; ) {
+    for (let quiet = 0; quiet < 2 && known !== edits && !isGone; ) {
       const seen = edits;
       await api.getFormula().onCalculationResultApplied();
       quiet = seen === edits ? quiet + 1 : 0;
