@@ -90,8 +90,9 @@ function tableOf({ key, heading, columns, rows }: TableItem, { worked }: WorkedD
     const cell = worked.cells.get(tableCell(key, row, column));
     if (typeof cell === "number") return quantity === undefined ? wholeText(cell) : figures(cell);
     const text = textOf(cell);
-    if (cell !== undefined && !isRange(cell) && isCellError(cell)) faults.add(text);
-    else if (text !== "") return text;
+    if (cell === undefined || isRange(cell) || !isCellError(cell)) return text === "" ? NO_ANSWER : text;
+    // What a cell waits for is said once, above.
+    if (cell.waitsFor === undefined) faults.add(text);
     return NO_ANSWER;
   };
   return {
