@@ -18,8 +18,6 @@ export const GAP_WIDTH = 3;
 export const CHART_ROWS = 19;
 /** Points. */
 export const LINE_HEIGHT = 13;
-/** Of a line of remarks. */
-export const SMALL_LINE_HEIGHT = 12;
 export const ROW_HEIGHT = 15;
 
 // Characters that fit on a line of each merged stretch: proportional 9-point text runs tighter than the column unit.
