@@ -24,10 +24,11 @@ export function titleBlock(duty: Duty): readonly PlanItem[] {
 
 /** Every stated figure in a cell of its own, with where it comes from. */
 export function basis(duty: Duty): readonly PlanItem[] {
-  const isHeldAgainst = duty.npshRequired !== undefined || duty.pump?.curve.npshRequired !== undefined;
+  const { state, pump, pumpState } = duty;
+  const isOfCurve = pump?.curve.npshRequired !== undefined || pumpState === "unreadable";
   return [
     { kind: "section", id: "basis", text: "Basis" },
     ...stated(duty, ...STATED, "npshRequired"),
-    ...(isHeldAgainst ? stated(duty, "npshMargin") : []),
+    ...(state.npshRequired !== "blank" || isOfCurve ? stated(duty, "npshMargin") : []),
   ];
 }

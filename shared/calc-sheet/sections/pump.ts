@@ -1,10 +1,11 @@
 import type { Quantity } from "../../../src/basis/quantities.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import type { PumpKey } from "../../duty/duty-text.ts";
+import { FIELDS } from "../../duty/fields.ts";
 import { bareNumber } from "../../duty/read-amount.ts";
 import { type Handle, handles, product, type TableOf } from "../expression.ts";
 import { figure, type InputItem, type PlanItem } from "../plan.ts";
-import { inUnitSet, stated, statedNumber } from "./stated-input.ts";
+import { inUnitSet, stated, statedNumber, waitingFor } from "./stated-input.ts";
 
 /** Inputs of the chosen pump, of the tolerances of its grade, and how it runs. */
 export const PUMP = handles({
@@ -104,28 +105,27 @@ export function pumpCurveTable(duty: Duty, { typed, curve }: DutyPump): readonly
 
 /** The range the pump must cover, as inputs; nothing where none is stated. */
 export function rangeToCover(duty: Duty): readonly PlanItem[] {
-  const { acceptanceGrade } = duty;
+  const { acceptanceGrade: grade, state } = duty;
   const items = stated(duty, "leastStaticHead", "greatestStaticHead", "agedRoughness");
-  const tolerances: readonly InputItem[] =
-    acceptanceGrade === undefined
-      ? []
-      : (
-          [
-            [PUMP.headToleranceLower, "Head tolerance, lower", acceptanceGrade.head[0]],
-            [PUMP.headToleranceUpper, "Head tolerance, upper", acceptanceGrade.head[1]],
-            [PUMP.flowToleranceLower, "Flow tolerance, lower", acceptanceGrade.flow[0]],
-            [PUMP.flowToleranceUpper, "Flow tolerance, upper", acceptanceGrade.flow[1]],
-            [PUMP.efficiencyTolerance, "Efficiency tolerance", acceptanceGrade.efficiency],
-          ] as const
-        ).map(([{ key }, label, value]) => ({
-          kind: "input",
-          key,
-          label,
-          of: "acceptanceGrade",
-          quantity: "percent",
-          value,
-          basis: `ISO 9906 grade ${acceptanceGrade.grade}, of the guaranteed figure`,
-        }));
+  const given = [
+    [PUMP.headToleranceLower, "Head tolerance, lower", grade?.head[0]],
+    [PUMP.headToleranceUpper, "Head tolerance, upper", grade?.head[1]],
+    [PUMP.flowToleranceLower, "Flow tolerance, lower", grade?.flow[0]],
+    [PUMP.flowToleranceUpper, "Flow tolerance, upper", grade?.flow[1]],
+    [PUMP.efficiencyTolerance, "Efficiency tolerance", grade?.efficiency],
+  ] as const;
+  const basis = `ISO 9906 grade ${grade?.grade ?? duty.texts.acceptanceGrade}, of the guaranteed figure`;
+  const tolerances = (state.acceptanceGrade === "blank" ? [] : given).map(
+    ([{ key }, label, figure]): InputItem => ({
+      kind: "input",
+      key,
+      label,
+      of: "acceptanceGrade",
+      quantity: "percent",
+      value: figure ?? waitingFor(FIELDS.acceptanceGrade.label),
+      basis,
+    }),
+  );
   if (items.length + tolerances.length === 0) return [];
   return [{ kind: "section", id: "range", text: "Range the pump must cover" }, ...items, ...tolerances];
 }
