@@ -1,11 +1,15 @@
 import { defineConfig } from "vitest/config";
 
-const GRID = ["tests/workbench/**/*.test.ts", "tests/shared/catalogue/hostile.test.ts"];
+const GRID = [
+  "tests/workbench/**/*.test.ts",
+  "tests/shared/catalogue/hostile.test.ts",
+  "tests/shared/calc-sheet/hostile-duty.test.ts",
+];
 const SLOW = "tests/slow/**/*.test.ts";
 
 /**
  * "unit" is quick and runs in Node alone; "grid" too, and takes longer: the workbench's grid, and hostile arguments for
- * every function. "slow" drives Chromium, LibreOffice and Python.
+ * every function and texts for every box. "slow" drives Chromium, LibreOffice and Python.
  */
 export default defineConfig({
   test: {

@@ -1,0 +1,242 @@
+import { describe, expect, it } from "vitest";
+import { dutyPlan, fieldsNotUsed, PACKAGE_SECTIONS } from "../../../shared/calc-sheet/duty-plan.ts";
+import { type Argument, isCellError, isRange } from "../../../shared/cells/cell.ts";
+import { decodeDuty } from "../../../shared/duty/decode.ts";
+import type { Duty } from "../../../shared/duty/duty.ts";
+import type { DutyText } from "../../../shared/duty/duty-text.ts";
+import { FIELD_KEYS, FIELDS } from "../../../shared/duty/fields.ts";
+import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
+import { costParts } from "../../../shared/package/cost-parts.ts";
+import { flangeFaces } from "../../../shared/package/flange-faces.ts";
+import { headAndSuction } from "../../../shared/package/head-and-suction.ts";
+import { powerLadder } from "../../../shared/package/power-ladder.ts";
+import { pumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
+import { risingWater } from "../../../shared/package/rising-water.ts";
+import { settlingRuns } from "../../../shared/package/settling.ts";
+import { shownSection } from "../../../shared/package/shown-section.ts";
+import { solidsMap } from "../../../shared/package/solids-map.ts";
+import { stagePressures } from "../../../shared/package/stage-pressures.ts";
+import { workedDuty } from "../../../shared/package/worked-duty.ts";
+import { QUARRY } from "../../support/duty-of.ts";
+import {
+  filledUp,
+  HOSTILE,
+  type HostilePlace,
+  hostilePlaces,
+  isAt,
+  othersFor,
+  UNREADABLE,
+} from "../../support/hostile-places.ts";
+import { readTooEarly } from "../../support/plan-order.ts";
+
+const SAND = (SAMPLE_DUTIES[3] as (typeof SAMPLE_DUTIES)[number]).duty;
+
+/** The samples, and the two with a pump with every box filled, by either driver, in series, flooded. */
+const DUTIES: readonly { readonly name: string; readonly duty: DutyText }[] = [
+  ...SAMPLE_DUTIES,
+  { name: "the quarry, every box filled, engine", duty: filledUp(QUARRY) },
+  {
+    name: "the quarry, every box filled, motor, three in series, flooded",
+    duty: {
+      ...filledUp(QUARRY, { driver: "motor", pumpLevel: "90" }),
+      pump: { ...(QUARRY.pump as NonNullable<DutyText["pump"]>), count: "3", arrangement: "series" },
+    },
+  },
+  { name: "the sand plant, every box filled", duty: filledUp(SAND, { pumpLevel: "5" }) },
+];
+
+/** Some hundreds of duties are worked out, on a machine that may be busy, ms. */
+const PATIENCE = 300_000;
+
+type Cells = ReadonlyMap<string, Argument>;
+
+function dutyRead(typed: DutyText): Duty {
+  return decodeDuty(typed).duty;
+}
+
+function cellsOf(typed: DutyText): Cells {
+  return workedDuty(dutyRead(typed)).worked.cells;
+}
+
+/** A cell that holds no answer, or one that is no number. */
+function isBad(cell: Argument | undefined): boolean {
+  if (cell === undefined) return true;
+  if (typeof cell === "number") return !Number.isFinite(cell);
+  if (isRange(cell)) return cell.flat().some(isBad);
+  return isCellError(cell) && (cell.message ?? "").startsWith("Not worked out for this duty");
+}
+
+function findFaults(typed: DutyText): readonly string[] {
+  const duty = dutyRead(typed);
+  const { plan, worked } = workedDuty(duty);
+  const faults = [...worked.cells].filter(([, cell]) => isBad(cell)).map(([key]) => key);
+  headAndSuction(duty);
+  pumpOnDuty(duty);
+  for (const picture of PICTURES) picture(duty);
+  for (const { id } of PACKAGE_SECTIONS) {
+    const said = JSON.stringify(shownSection(duty, id) ?? "");
+    if (/NaN|undefined|Infinity|\[object/.test(said)) faults.push(`section ${id}`);
+  }
+  return [...faults, ...readTooEarly(plan)];
+}
+
+const PICTURES = [costParts, flangeFaces, powerLadder, risingWater, settlingRuns, solidsMap, stagePressures];
+
+/** A text that reads as another reads is worked out once. */
+function readingsOf(place: HostilePlace): readonly DutyText[] {
+  const readings = new Map<string, DutyText>();
+  for (const text of HOSTILE) {
+    const typed = place.holding(text);
+    const { texts: _, ...duty } = dutyRead(typed);
+    readings.set(JSON.stringify(duty), typed);
+  }
+  return [...readings.values()];
+}
+
+describe.each(SAMPLE_DUTIES)("any text in any box of: $name", ({ duty }) => {
+  it(
+    "is worked out as far as it goes, every cell with an answer or a reason",
+    () => {
+      const faults = hostilePlaces(duty).flatMap((place) =>
+        readingsOf(place).flatMap((typed) => findFaults(typed).map((fault) => `${place.key}: ${fault}`)),
+      );
+      expect(faults).toEqual([]);
+    },
+    PATIENCE,
+  );
+});
+
+describe.each(DUTIES)("an unreadable box of: $name", ({ duty }) => {
+  const places = hostilePlaces(duty);
+  const own = once(() => cellsOf(duty));
+  const withouts = new Map(places.map((place) => [place.key, once(() => cellsOf(place.holding(UNREADABLE)))]));
+  const withoutAt = ({ key }: HostilePlace): Cells => withouts.get(key)?.() ?? new Map();
+
+  it(
+    "lets no figure stand that belongs to another text in it",
+    () => {
+      const standing: string[] = [];
+      let compared = 0;
+      for (const place of places) {
+        const readable = [place.own, ...othersFor(place)].filter((text) => isRead(place, text));
+        // Blank against stated tells what a section is there for, not what hangs on the text.
+        const texts = [...readable.filter((text) => text !== ""), ...readable].slice(0, 2);
+        expect([place.key, texts.length]).toEqual([place.key, 2]);
+        const [a, b] = texts.map((text) => (text === place.own ? own() : cellsOf(place.holding(text)))) as [
+          Cells,
+          Cells,
+        ];
+        const without = withoutAt(place);
+        for (const key of new Set([...a.keys(), ...b.keys()])) {
+          const answers = [a.get(key), b.get(key)];
+          if (answers.some((answer) => answer !== undefined && isRange(answer)) || same(answers[0], answers[1]))
+            continue;
+          compared += 1;
+          const left = without.get(key);
+          if (typeof left === "number" || (typeof left === "string" && answers.includes(left))) {
+            standing.push(`${place.key}: ${key} ${left}, of ${answers.map(shown).join(" and ")}`);
+          }
+        }
+      }
+      expect(standing).toEqual([]);
+      expect(compared).toBeGreaterThan(500);
+    },
+    PATIENCE,
+  );
+
+  it(
+    "leaves total head and NPSH available standing wherever they do not hang on it",
+    () => {
+      for (const place of places) {
+        const cells = withoutAt(place);
+        const isLine = (line: string): boolean => place.key.startsWith(line);
+        const ofHead =
+          OF_BOTH.has(place.key) || OF_HEAD.has(place.key) || isLine("dischargeLine") || isLine("suctionLine");
+        const ofNpsh = OF_BOTH.has(place.key) || OF_NPSH.has(place.key) || isLine("suctionLine");
+        expect([place.key, typeof cells.get("totalHead"), typeof cells.get("npshAvailable")]).toEqual([
+          place.key,
+          ofHead ? "object" : "number",
+          ofNpsh ? "object" : "number",
+        ]);
+      }
+    },
+    PATIENCE,
+  );
+});
+
+const OF_BOTH = new Set(["flow", "sourceLevel", "sourcePressure", "liquid", "temperature"]);
+const OF_HEAD = new Set(["deliveryLevel", "deliveryPressure"]);
+const OF_NPSH = new Set(["pumpLevel", "altitude"]);
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
+function isRead(place: HostilePlace, text: string): boolean {
+  const { findings } = decodeDuty(place.holding(text));
+  return ![...findings].some(([key, list]) => isAt(key, place) && list.some(({ severity }) => severity === "error"));
+}
+
+function same(a: Argument | undefined, b: Argument | undefined): boolean {
+  return a === b || JSON.stringify(a) === JSON.stringify(b);
+}
+
+function shown(answer: Argument | undefined): string {
+  return JSON.stringify(answer) ?? "nothing";
+}
+
+describe("a supply voltage that cannot be read", () => {
+  it("takes the current of the motor with it, and nothing else", () => {
+    const motor = filledUp(QUARRY, { driver: "motor", supplyVoltage: "460" });
+    const whole = cellsOf(motor);
+    const without = cellsOf({ ...motor, fields: { ...motor.fields, supplyVoltage: "230 furlongs" } });
+    const waits = { error: "#N/A", message: "Waits for Supply voltage.", waitsFor: "Supply voltage" };
+    for (const key of ["motorCurrent", "startingCurrent"]) {
+      expect([key, typeof whole.get(key), without.get(key)]).toEqual([key, "number", waits]);
+    }
+    const others = ["totalHead", "npshAvailable", "operatingFlow", "greatestPressure", "primeTime"];
+    for (const key of others) {
+      expect([key, typeof whole.get(key), without.get(key)]).toEqual([key, "number", whole.get(key)]);
+    }
+    const materials = [...whole].filter(([key]) => key.startsWith("wettedParts."));
+    expect(materials.length).toBeGreaterThan(20);
+    for (const [key, cell] of materials) expect([key, without.get(key)]).toEqual([key, cell]);
+  });
+});
+
+const VARIATIONS: readonly { readonly name: string; readonly of: (typed: DutyText) => DutyText }[] = [
+  { name: "as it is", of: (typed) => typed },
+  { name: "without a pump", of: ({ pump: _, ...typed }) => typed },
+  { name: "by a motor", of: (typed) => ({ ...typed, fields: { ...typed.fields, driver: "motor" } }) },
+  { name: "by an engine", of: (typed) => ({ ...typed, fields: { ...typed.fields, driver: "engine" } }) },
+  {
+    name: "without the efficiency of the curve",
+    of: ({ pump, ...typed }) => ({
+      ...typed,
+      ...(pump && { pump: { ...pump, points: pump.points.map((point) => ({ ...point, efficiency: "" })) } }),
+    }),
+  },
+];
+
+describe.each(DUTIES)("$name", ({ duty }) => {
+  it.each(VARIATIONS)("$name, loses nothing stated in silence, and reads nothing before it is placed", ({ of }) => {
+    const typed = of(duty);
+    const read = dutyRead(typed);
+    const plan = dutyPlan(read);
+    expect(readTooEarly(plan)).toEqual([]);
+    const stands = new Set(plan.items.flatMap((item) => (item.kind === "input" ? [item.of ?? item.key] : [])));
+    const said = new Map(fieldsNotUsed(read, plan.items).map(({ key, reason }) => [key, reason]));
+    const inWords = JSON.stringify(plan.items);
+    for (const key of FIELD_KEYS.filter((field) => typed.fields[field].trim() !== "")) {
+      const isFound =
+        stands.has(key) ||
+        /[a-z]{3}/.test(said.get(key) ?? "") ||
+        (FIELDS[key].kind === "text" && inWords.includes(typed.fields[key].trim()));
+      expect([key, isFound]).toEqual([key, true]);
+    }
+  });
+});
