@@ -62,14 +62,12 @@ const SCATTER = 0.3;
 const REFERENCE_AGREES_WITHIN = 0.25;
 
 /**
- * Assembly of a bolted joint: the stress each bolt needs, the stress and torque to take, and the ceiling of the weakest
- * of bolt, flange and gasket.
- *
- * Without a target the stress is the needed one, raised to the least the grade is assembled to (half of it in ductile
- * iron) as far as the gasket stands it; in grey iron the needed one alone. Fails for an unknown bolt size, one too large
- * for its grade, bolts that are not as many as the holes, a nut factor outside 0.08 to 0.40, and a stress past the yield
- * of the bolt. Warns above the ceiling and below what is needed; cautions on scatter, where it may leave less than is
- * needed, where the gasket holds the stress back, where the nut factor is far from that of the reference table, and on a metric grade in inch bolts.
+ * Stress and torque to take for a bolted joint, what each bolt needs, and the ceiling of the weakest of bolt, flange
+ * and gasket; Pa, N and N·m. Without a target: what is needed, raised to the least the grade is assembled to (half in
+ * ductile iron, not in grey iron) as far as the gasket stands it.
+ * Fails: unknown bolt size; one too large for its grade; bolts unlike the holes; as `boltTorque`; stress past yield.
+ * Warns: stress above the ceiling, below the needed. Cautions: scatter, short load, gasket, nut factor, metric grade.
+ * Source: common practice; reference torques of ASME PCC-1, table 1.
  */
 export function boltAssembly(input: BoltAssemblyInput): Result<BoltAssembly> {
   const { boltSize, bolts, holes, grade, flange, neededLoad, crushingLoad, nutFactor, stud, targetStress } = input;

@@ -29,7 +29,12 @@ export const boltTorqueMethod = {
   },
 } as const satisfies Method<keyof BoltTorqueInput>;
 
-/** Torque of one bolt, N·m: T = K D F. A torque wrench scatters the load by some 30 % either way. */
+/**
+ * Torque of one bolt, N·m; a torque wrench scatters the load by some 30 % either way.
+ * Formula: T = K D F
+ * Fails: inputs outside the method's bounds (K 0.08 to 0.40).
+ * Source: ASME PCC-1.
+ */
 export function boltTorque(input: BoltTorqueInput): Result<number> {
   return andThen(checkInputs(boltTorqueMethod, input), () => succeed(input.nutFactor * input.diameter * input.load));
 }

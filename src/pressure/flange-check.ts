@@ -39,10 +39,12 @@ export interface FlangeCheck {
 }
 
 /**
- * Whether a flange holds a working pressure at a temperature, with the margin and the hydrostatic test pressure.
- *
- * Fails as `flangeRating` does and for a negative pressure. Warns where the pressure is above the rating and where the
- * trade figure would have passed it; cautions above 95 % of the rating.
+ * Whether a flange holds a working pressure at a temperature, its margin (a share) and hydrostatic test pressure, Pa
+ * gauge.
+ * Formula: margin = (rating − P)/rating
+ * Fails: a negative pressure; as `flangeRating`.
+ * Warns: pressure above the rating, or passed by the trade figure alone. Cautions: above 95 %; as `flangeRating`.
+ * Source: as `flangeRating`.
  */
 export function flangeCheck(input: FlangeRatingInput & { readonly pressure: number }): Result<FlangeCheck> {
   const { pressure } = input;
@@ -74,10 +76,11 @@ export interface FlangeClassChoiceInput {
 }
 
 /**
- * Lowest class of the material's standard whose rating is not below the pressure.
- *
- * Fails where none up to Class 300 or PN40 is enough, for a negative pressure, and as `flangeRating` does. The trade
- * figure of the class below is held against the pressure too, for it might have passed it.
+ * Lowest class of the material's standard whose rating is not below the pressure, with that rating, Pa gauge.
+ * Fails: a negative pressure; none up to Class 300 or PN40 is enough; as `flangeRating` where no class can be rated.
+ * Warns: where the trade figure would have passed a class below. Cautions: above 95 %; trade figure; as
+ * `flangeRating`.
+ * Source: as `flangeRating`.
  */
 export function lowestFlangeClass(input: FlangeClassChoiceInput): Result<FlangeRating> {
   const { material, pressure, temperature, system, series, size } = input;

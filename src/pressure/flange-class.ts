@@ -37,8 +37,9 @@ const POUND_MARK = /^#/;
 const NOT_COVERED = "look to the standards for classes above Class 300 and PN40, which are not covered here";
 
 /**
- * The flange class a text names: "150", "Class 150", "PN16", with a size where one is stated: "125 NPS 16". "150 lb" and
- * "150#" are understood with a caution. Fails with `name-unknown` and the known classes.
+ * The flange class a text names: "150", "Class 150", "PN16", with a size where one is stated: "125 NPS 16".
+ * Fails: `name-unknown` with the known classes or sizes.
+ * Warns: cautions on "150 lb" and "150#" (a designation) and on PN20 and PN50 (older metric names).
  */
 export function flangeClassNamed(text: string, system: RatingSystem, subject = "class"): Result<FlangeClass> {
   const written = text.slice(0, 100).trim().toLowerCase().replace(/\s+/g, " ");

@@ -68,14 +68,12 @@ const MATES: Readonly<Partial<Record<FlangeClassName, FlangeClassName>>> = {
 const LEAST_GREY_IRON = 1;
 
 /**
- * Dimensions of a flange by nominal size and class: outside diameter, bolt circle, bolting, raised face, least thickness,
- * stud and machine-bolt length for two equal raised-face flanges, flat ring gasket.
- *
- * Class 125 and 250 have the drilling of 150 and 300; their faces, thickness and lengths differ and are left out.
- * Diameter, bolt circle and steel thickness in millimetres are the standard's own where the reader thinks in them.
- *
- * Fails for a size not in the standard, with its sizes, and for PN flanges. Cautions on what mates with what, and on
- * figures that are from memory or converted.
+ * Dimensions, bolting and flat ring gasket of a flange by nominal size and class, m; lengths of bolts for a like pair
+ * of raised faces. Grey iron has the drilling of Class 150 and 300; its faces, thickness and lengths are left out.
+ * Millimetres of outside diameter, bolt circle and steel thickness are the standard's own where the reader uses SI.
+ * Fails: PN flanges; a size not in the standard, with its sizes; another size stated with the class.
+ * Warns: cautions on what mates with what, drilling alone (grey iron), figures from memory, converted ones.
+ * Source: ASME B16.5, B16.42, B16.21; drilling of B16.1.
  */
 export function flangeDimensions({ size, flangeClass, system }: FlangeDimensionsInput): Result<FlangeDimensions> {
   const { name } = flangeClass;

@@ -52,11 +52,12 @@ const SPIRAL_RULE: Citation = {
 };
 
 /**
- * Bolt load and torque of a flange of ASME B16.5, B16.42 or B16.1 with the flat ring gasket of its size, against a pressure.
- *
- * The ring bears as far out as the raised face; in Class 125 and 250, whose faces are not held, on its whole width. Fails
- * as `flangeDimensions`, `flangeCheck` and `boltAssembly` do: sizes and classes that are not held, a class the material's
- * standard does not have. Warns of a pressure above the rating of cold metal, and of a spiral-wound gasket on iron.
+ * Bolt load (N) and torque (N·m) of a flange with the flat ring gasket of its size against a pressure. The ring bears
+ * as far out as the raised face; in Class 125 and 250, whose faces are not held, on its whole width.
+ * Fails: as `flangeDimensions`, `flangeCheck`, `gasketLoad` and `boltAssembly`.
+ * Warns: pressure above the rating of cold metal; spiral-wound gasket on iron; as `boltAssembly`. Cautions:
+ * spiral-wound on steel, the facing or full-face gasket, figures from memory.
+ * Source: ASME B16.5, B16.42, B16.1; ASME VIII-1, mandatory appendix 2; ASME PCC-1.
  */
 export function flangeJoint(input: FlangeJointInput): Result<FlangeJoint> {
   const { size, flangeClass, system, pressure, material, grade, nutFactor } = input;

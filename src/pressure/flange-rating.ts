@@ -38,14 +38,13 @@ export const flangeRatingCites: readonly [Citation, ...Citation[]] = [
 ];
 
 /**
- * Greatest gauge pressure a flange may work at, by standard, class, material and temperature of the metal.
- *
- * As printed at a row of the table, linear in temperature between two rows and rounded down to 5 psi or 0.1 bar; never
- * between classes and never beyond the table. Grey iron is rated by size: without one the lowest rating holds.
- *
- * Fails for a class the material's standard does not have, a size or a temperature outside the table, and above 400 °C
- * for carbon steel. Cautions on an unstated temperature, a grade that was assumed or is not of the standard, figures
- * that are from memory, converted units, size, and grey iron as such.
+ * Greatest working pressure of a flange, Pa gauge, by standard, class, material and temperature of the metal: as
+ * printed at a row, linear between two, rounded down to 5 psi or 0.1 bar; grey iron without a size has the lowest
+ * rating.
+ * Fails: a class the material's standard lacks; size or temperature outside the table; above 400 °C for carbon steel.
+ * Warns: hot metal not of the standard. Cautions: temperature, grade, trust or size assumed; units converted; grey
+ * iron.
+ * Source: ASME B16.5, tables 2-1.1 to 2-2.8; B16.42; B16.1; EN 1092-2.
  */
 export function flangeRating({ material, flangeClass, temperature, system }: FlangeRatingInput): Result<FlangeRating> {
   const group = material.groups[flangeClass.series];

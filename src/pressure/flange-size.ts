@@ -42,7 +42,10 @@ function plainNumber(text: string): number | undefined {
   return /^\d+(?:\.\d+)?$/.test(text) ? Number(text) : undefined;
 }
 
-/** The nominal size a text names, or an error that says what would do. */
+/**
+ * The nominal size a text names, in inches and DN.
+ * Fails: `name-unknown` with what would do.
+ */
 export function flangeSizeRead(text: string, system: RatingSystem, subject: string): Result<FlangeSize> {
   const size = flangeSizeNamed(text, system);
   if (size !== undefined) return succeed(size);

@@ -46,13 +46,11 @@ const psi = unitOf("psi").factor;
 const NARROW = 0.25 * inch;
 
 /**
- * Least load of all bolts together, N.
- *
- *   W_op = (π/4) G² P + 2 b π G m P,   W_seat = π b G y
- *   b₀ = N/2,  b = b₀ up to 1/4 in, 0.5 √b₀ (inches) above;  G the mean diameter up to 1/4 in, outside − 2 b above
- *
- * N is the width in contact: the ring, or as much of it as the raised face bears. For ring gaskets inside the bolts
- * alone; a full-face gasket asks for more and is not reckoned here. Fails where nothing is in contact.
+ * Least load of all bolts together for a ring gasket inside the bolts, N (a full-face gasket asks for more).
+ * Formula: W_op = (π/4) G² P + 2 b π G m P,  W_seat = π b G y;  b₀ = N/2 with N the width in contact
+ *          b = b₀ and G mean to 1/4 in; above, b = 0.5 √b₀ (inches) and G = outside − 2 b
+ * Fails: inputs outside the method's bounds; nothing in contact.
+ * Source: ASME VIII-1, mandatory appendix 2 (from memory).
  */
 export function gasketLoad(input: GasketLoadInput): Result<GasketLoad> {
   const { gasket, outsideDiameter, insideDiameter, pressure } = input;

@@ -6,8 +6,8 @@ import { ACCEPTANCE_GRADES } from "../tables/acceptance-grades.ts";
 export const UNSTATED_HEAD_TOLERANCE = 0.05;
 
 /**
- * How much over the guaranteed head an acceptance grade lets a pump come out, a fraction: grade 2B 0.05. Nothing where
- * there is no such grade. Small pumps have 0.08 (ISO 9906, 4.4.2).
+ * Head over the guarantee that an acceptance grade allows, a fraction: grade 2B 0.05; nothing for an unknown grade.
+ * Small pumps have 0.08. Source: ISO 9906, table 8 and 4.4.2.
  */
 export function headToleranceOf(grade: string): number | undefined {
   const wanted = grade
@@ -47,11 +47,9 @@ export const greatestHeadMethod = {
 
 /**
  * Greatest head a pump can give, m.
- *
- *   H_max = H_top (n/n₁)² (D/D₁)² (1 + τ_H)
- *
- * Fails where the top of the curve is below the duty head: one of the two is wrong, or the curve droops and its top was
- * not looked for.
+ * Formula: H_max = H_top (n/n₁)² (D/D₁)² (1 + τ_H)
+ * Fails: inputs outside the method's bounds; top of the curve below the duty head.
+ * Source: ANSI/HI 14.3, affinity rules; ISO 9906, table 8.
  */
 export function greatestHead(input: GreatestHeadInput): Result<number> {
   const { curveTop, speedRatio, trimRatio, headTolerance, dutyHead } = input;

@@ -30,8 +30,11 @@ const OTHERS: readonly (readonly [name: RegExp, modulus: number, about: string])
 ];
 
 /**
- * Bulk modulus of a liquid at a temperature in K, Pa. Water from 0 to 200 °C by temperature; sea water and glycol at one
- * figure; a described liquid as water at 20 °C, with a caution.
+ * Bulk modulus of a liquid at a temperature in K, Pa: water by temperature, sea water and glycol at one figure, any
+ * other as water at 20 °C.
+ * Fails: water outside 0 to 200 °C.
+ * Warns: caution on the modulus taken for any liquid but water.
+ * Source: IAPWS-IF97, region 1, for water; common practice (from memory) for the others.
  */
 export function liquidBulkModulus(liquid: Liquid, temperature: number): Result<number> {
   if (liquid === WATER) return waterBulkModulus(temperature);

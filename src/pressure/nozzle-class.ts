@@ -63,13 +63,12 @@ interface RatedNozzle {
 }
 
 /**
- * The flange class each nozzle needs, the rating and margin of the offered one, the weakest part at each nozzle, and the
- * first nozzle in the order of flow that needs the next class.
- *
- * Fails as `flangeRating` does, and where a size beside the class and one of the pump's own differ. Warns of the first
- * nozzle above the offered class and above each other part, and where the trade figure would have passed one. Cautions on
- * what `flangeRating` does, on the trade figure where it differs from the standard, above 95 % of a rating, and that the
- * casing and the seal of a later pump stand under the discharge pressure of the one before it.
+ * Flange class each nozzle needs, rating and margin of the offered one, weakest part, first nozzle to need the next
+ * class.
+ * Fails: as `flangeRating`; a size beside the class unlike the pump's own.
+ * Warns: first nozzle above the offered class and above each other part; where the trade figure would have passed one.
+ * Cautions: trade figure, above 95 % of a rating, test pressure, later stages' suction, as `flangeRating`.
+ * Source: as `flangeRating`.
  */
 export function nozzleClasses(input: NozzleClassesInput): Result<readonly NozzleClass[]> {
   return andThen(all(input.nozzles.map((nozzle) => ratedNozzle(nozzle, input))), (rated) => {

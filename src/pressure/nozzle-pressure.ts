@@ -104,13 +104,11 @@ const VACUUM_RULE: Citation = {
 };
 
 /**
- * Greatest gauge pressure at every nozzle of pumps in series, in the order of flow, Pa.
- *
- *   P_d,i = P_s,i + ρ g H_i,   P_s,i+1 = P_d,i − ρ g (z_i+1 − z_i + h_L)
- *   standing: ρ g (z_top − z_i) + P_top
- *
- * A suction below atmosphere is taken as atmosphere, with a caution, so that a vacuum never takes from the pressure of
- * the stages after it. Surge is not in it.
+ * Greatest pressure at every nozzle of pumps in series, in the order of flow, Pa gauge; surge is not in it.
+ * Formula: P_d,i = P_s,i + ρ g H_i,  P_s,i+1 = P_d,i − ρ g (z_i+1 − z_i + h_L);  standing: ρ g (z_top − z_i) + P_top
+ * Fails: inputs outside the bounds of the method, of its pumps or of the column.
+ * Warns: caution where a suction below atmosphere is taken as atmosphere, lest a vacuum ease later stages.
+ * Source: ANSI/HI 14.3, pumps in series.
  */
 export function nozzlePressures(input: NozzlePressuresInput): Result<readonly NozzlePressure[]> {
   const { pumps, suctionPressure, density, standing } = input;

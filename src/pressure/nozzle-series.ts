@@ -22,12 +22,11 @@ export const nozzleSeriesMethod = {
 } as const satisfies Method<"specificGravity" | "headTolerance">;
 
 /**
- * Greatest pressure at the suction and the discharge of each pump of a series, and the flange class each needs.
- *
- *   P_d,i = P_s,i + ρ g H_i (1 + τ),  ρ = SG × 998.2 kg/m³
- *
- * Fails and remarks as `nozzlePressures` and `nozzleClasses` do, and for an SG or a tolerance out of range. Cautions on an
- * unstated tolerance, that the flange is not the casing, and that surge is not in it.
+ * Greatest pressure at each nozzle of pumps in series, Pa gauge, and the flange class each needs.
+ * Formula: P_d,i = P_s,i + ρ g H_i (1 + τ),  ρ = SG × 998.2 kg/m³
+ * Fails: SG or tolerance out of range; as `nozzlePressures` and `nozzleClasses`.
+ * Warns: as those two. Cautions: unstated tolerance, the flange is not the casing, surge is left out.
+ * Source: ANSI/HI 14.3, pumps in series; ISO 9906, table 8; flange standards as `flangeRating`.
  */
 export function nozzleSeries(input: NozzleSeriesInput): Result<readonly NozzleClass[]> {
   const { specificGravity } = input;

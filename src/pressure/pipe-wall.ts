@@ -36,8 +36,9 @@ export function wallMaterialOf({ family, name }: Pipe): WallMaterialName | undef
 }
 
 /**
- * The wall of a pipe as surge sees it, with a caution on the modulus taken. Nothing, with a caution, where its wall or
- * what it is made of is not known: the wave then runs as in a rigid pipe, faster than in any real one.
+ * The wall of a pipe as surge sees it; nothing where wall or material is not known: the wave then runs as in a rigid
+ * pipe, faster than in any real one.
+ * Warns: cautions on the modulus taken and on a rigid wall.
  */
 export function wallOf(pipe: Pipe): Result<PipeWall | undefined> {
   const material = wallMaterialOf(pipe);

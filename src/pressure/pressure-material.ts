@@ -24,7 +24,10 @@ const byName = new Map(
   ),
 );
 
-/** The material a text names: "ductile iron", "A536", "WCB", "CF8M". Fails with `name-unknown` and the nearest names. */
+/**
+ * The material a text names: "ductile iron", "A536", "WCB", "CF8M".
+ * Fails: `name-unknown` with the nearest names.
+ */
 export function pressureMaterialNamed(text: string, subject = "material"): Result<PressureMaterial> {
   // A group of the standard is 2.2 with its point; a bare 22 is no material.
   const isStray = /^\s*\d\s?\d?\s*$/.test(text);

@@ -42,13 +42,11 @@ export const stagePressureMethod = {
 const TOLERANCE_RULE: Citation = { source: "iso-9906", at: "table 8, grade 2B (from memory)" };
 
 /**
- * Greatest pressure at the suction and the discharge of a stage, all stages equal, level and running against a shut
- * valve, Pa gauge.
- *
- *   P_s = P_1 + (i − 1) ρ g H (1 + τ),   P_d = P_s + ρ g H (1 + τ)
- *
- * Fails for a stage that is no whole number from 1 to 20. Cautions on an unstated tolerance, a suction below atmosphere
- * (taken as atmosphere), an unusual SG, the suction of a later stage, and that surge is not in it.
+ * Greatest suction and discharge pressure of a stage of equal, level pumps against a shut valve, Pa gauge.
+ * Formula: P_s = P_1 + (i − 1) ρ g H (1 + τ),  P_d = P_s + ρ g H (1 + τ)
+ * Fails: as the method and `nozzlePressures` bound the inputs; a stage that is no whole number from 1 to 20.
+ * Warns: cautions on tolerance assumed, suction below atmosphere, unusual SG, later suctions, surge left out.
+ * Source: ANSI/HI 14.3, pumps in series; ISO 9906, table 8.
  */
 export function stagePressure(input: StagePressureInput): Result<StagePressure> {
   const { suctionPressure, shutoffHead, specificGravity, stage } = input;

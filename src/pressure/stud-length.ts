@@ -46,9 +46,11 @@ export const jointStudLengthMethod = {
 >;
 
 /**
- * Stud length from the parts of a joint that is no like pair: iron on steel, wafer valves, blinds, rings. m.
- *
- *   L = t₁ + t₂ + gasket + between + 2 d + 4 pitches + tolerance, rounded up to the step
+ * Stud length from the parts of a joint that is no like pair (iron on steel, wafer valves, blinds, rings), m.
+ * Formula: L = t₁ + t₂ + gasket + between + 2 d + 4 pitches + tolerance, rounded up to the step
+ * Fails: inputs outside the method's bounds.
+ * Warns: caution that the length is by parts.
+ * Source: common practice.
  */
 export function jointStudLength(input: JointStudLengthInput): Result<number> {
   const { thicknesses, ...rest } = input;

@@ -40,13 +40,12 @@ const SCREEN_RULE: Citation = {
 };
 
 /**
- * Pressure change where the velocity changes faster than a wave runs to the end of the line and back, Pa.
- *
- *   Δp = ρ a ΔV
- *
- * The wave speed is that of a line free to lengthen (c = 1). A pipe whose wall or material is not known is taken as rigid,
- * the upper bound, with a caution. Cautions on the modulus taken, on the figure for an anchored line, and that this is a
- * screen.
+ * Pressure change, Pa, where velocity changes faster than a wave runs to the end of the line and back; wave speed,
+ * m/s.
+ * Formula: Δp = ρ a ΔV, with a of a line free to lengthen (c = 1); an unknown wall is taken as rigid, the upper bound
+ * Fails: inputs outside the bounds of the method or of `waveSpeed`.
+ * Warns: cautions on the modulus taken or a rigid wall, the anchored figure, unusual wave speed, a screen.
+ * Source: Joukowsky 1898; wave speed of Korteweg 1878, restraint of Wylie and Streeter (from memory).
  */
 export function surge({ velocityChange, pipe, liquid, bulkModulus }: SurgeInput): Result<Surge> {
   const { density } = liquid;
@@ -113,7 +112,12 @@ export const lineStopMethod = {
   },
 } as const satisfies Method<keyof LineStopInput>;
 
-/** Whether a stop is sudden (t ≤ 2 L/a), and what an even stop of a rigid column gives: Δp = ρ L ΔV/t. */
+/**
+ * Whether a stop is sudden, the return time (s), and the pressure change of a rigid column stopped evenly (Pa).
+ * Formula: sudden where t ≤ 2 L/a;  Δp = ρ L ΔV/t
+ * Fails: inputs outside the method's bounds.
+ * Source: Wylie and Streeter.
+ */
 export function lineStop(input: LineStopInput): Result<LineStop> {
   return andThen(checkInputs(lineStopMethod, input), () => {
     const { length, waveSpeed: speed, velocityChange, stopTime, density } = input;

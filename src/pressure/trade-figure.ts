@@ -29,7 +29,10 @@ export const PRESSURE_ROUNDING = 1e-9;
 /** What the trade figure of a class says of a pressure beside what the standard says of it. */
 export type TradeVerdict = "agrees" | "would pass" | "would not pass";
 
-/** Nothing where the trade has no figure for the class. */
+/**
+ * What the trade figure says of a pressure (Pa gauge) beside the standard; nothing where the trade has none for the
+ * class.
+ */
 export function tradeVerdict(
   pressure: number,
   { flangeClass, pressure: rating }: Pick<FlangeRating, "flangeClass" | "pressure">,

@@ -47,13 +47,12 @@ const THICK_BELOW = 10;
 const USUAL_SPEED = { atLeast: 30, atMost: 1500 };
 
 /**
- * Speed of a pressure wave, m/s.
- *
- *   a = √(K/ρ) / √(1 + c K D/(E e));   rigid wall: √(K/ρ)
- *   c = 1 with expansion joints, 1 − μ/2 anchored upstream, 1 − μ² anchored throughout
- *   D/e below 10: c becomes (2 e/D)(1 + μ) + c D/(D + e)
- *
- * Free air in the liquid slows the wave; without it the answer is the upper bound. Cautions outside 30 to 1500 m/s.
+ * Speed of a pressure wave in a pipe, m/s; free air slows it, so the answer is the upper bound. Rigid wall: √(K/ρ).
+ * Formula: a = √(K/ρ) / √(1 + c K D/(E e));  D/e below 10: c becomes (2 e/D)(1 + μ) + c D/(D + e)
+ *          c = 1 with expansion joints, 1 − μ/2 anchored upstream, 1 − μ² anchored throughout
+ * Fails: inputs outside the method's bounds.
+ * Warns: caution outside 30 to 1500 m/s.
+ * Source: Korteweg 1878; Wylie and Streeter (from memory).
  */
 export function waveSpeed({ density, bulkModulus, wall, restraint }: WaveSpeedInput): Result<number> {
   const rigid = { bore: 1, thickness: 1, modulus: 1, poisson: 0 };
