@@ -65,12 +65,12 @@ export const beltDriveMethod = {
 >;
 
 /**
- * Speed, belt speed and shaft pull of a V-belt drive.
- *
- *   n₂ = n₁ (1 − s) d₁/d₂,  v = π d₁ n₁,  F = 1.5 · 2T/d₁,  T = P₁/(2πn₁),  P₁ = P/η
- *
- * Fails for a sheave below the least the motor allows, for shafts nearer than the sheaves, and for belts faster than
- * 35 m/s. Cautions above 25 m/s, above 185 kW, and where the least sheave of the motor is not known.
+ * Pump speed (r/s), belt speed (m/s), driver power (W) and side pull on the driver's shaft (N) of a V-belt drive.
+ * Formula: n₂ = n₁ (1 − s) d₁/d₂,  v = π d₁ n₁,  F = 1.5 · 2T/d₁,  T = P₁/(2πn₁),  P₁ = P/η
+ * Fails: as the method and `shaftTorque` bound the inputs; sheave below the motor's least; shafts too near; above 35
+ * m/s.
+ * Warns: cautions above 25 m/s and 185 kW, on an unknown least sheave, slip or efficiency beyond the usual.
+ * Source: common practice.
  */
 export function beltDrive(input: BeltDriveInput): Result<BeltDrive> {
   const { driverSpeed, driverSheave, pumpSheave, centreDistance, slip = 0.015, efficiency = 0.95 } = input;

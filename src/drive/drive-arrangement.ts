@@ -111,13 +111,12 @@ function objection(holds: boolean, verdict: Verdict, code: DriveRemarkCode, fact
 }
 
 /**
- * The ways to attach a driver to a pump, best first, with reasons and what must still be checked.
- *
- * The rules are common practice: no pump on the motor's shaft with liquid above 100 °C or more than 75 kW (with care from
- * 55 kW), belts to 185 kW, flywheel housings by torque. The order is this product's: verdict first, then a fixed order.
- * Suction pressure and solids are not known here; the checks say so.
- *
- * Fails for a shaft power or speed of 0. Cautions that the ranking is a choice of this product.
+ * The ways to attach a driver to a pump, best first, with reasons and what must still be checked. No pump on the
+ * motor's shaft above 100 °C or 75 kW (with care from 55 kW), belts to 185 kW, flywheel housings by torque. Suction
+ * pressure and solids are not known here; the checks say so.
+ * Fails: inputs outside the method's bounds.
+ * Warns: caution that the ranking is a choice of this product.
+ * Source: common practice; SAE J617, J620; NEMA MG 1, Part 4; IEC 60072-1.
  */
 export function driveArrangements(input: DriveArrangementInput): Result<readonly DriveArrangement[]> {
   const { shaftPower, speed, driver } = input;

@@ -30,7 +30,12 @@ export const engineNetPowerMethod = {
   },
 } as const satisfies Method<keyof EngineNetPowerInput>;
 
-/** Net power of an engine, W: gross less what fan and accessories take. Cautions outside 3 % to 8 %. */
+/**
+ * Net power of an engine, W: gross less what fan and accessories take.
+ * Fails: inputs outside the method's bounds.
+ * Warns: caution on a loss outside 3 % to 8 %.
+ * Source: common practice.
+ */
 export function engineNetPower({ grossPower, lossShare = USUAL_LOSS }: EngineNetPowerInput): Result<number> {
   const checked = checkInputs(engineNetPowerMethod, { grossPower, lossShare });
   return checked.ok ? succeed(grossPower * (1 - lossShare), checked.findings) : checked;
@@ -50,7 +55,12 @@ export const engineLoadMethod = {
   },
 } as const satisfies Method<"shaftPower" | "sitePower">;
 
-/** Share of an engine's power on site that the pump takes. Warns above 1, where the engine is too small; cautions below 0.3. */
+/**
+ * Share of an engine's power on site that the pump takes.
+ * Fails: inputs outside the method's bounds.
+ * Warns: engine too small, above 1. Cautions: load below 0.3.
+ * Source: common practice.
+ */
 export function engineLoad(input: { readonly shaftPower: number; readonly sitePower: number }): Result<number> {
   const { shaftPower, sitePower } = input;
   const checked = checkInputs(engineLoadMethod, { shaftPower, sitePower });

@@ -49,11 +49,11 @@ export const engineOnSiteMethod = {
 } as const satisfies Method<"shaftPower" | "ratedPower">;
 
 /**
- * What an engine gives on its site, how much of that a pump takes, and the fuel it then burns.
- *
- *   net = rated (1 − losses),  on site = α · net (ISO 3046-1),  load = P / on site,  fuel = P b f(load) / ρ
- *
- * Warns where the pump takes more than the engine gives; cautions below 30 % load, and on what was taken for granted.
+ * Net power and power on site (W), the share of it the pump takes, and the fuel then burnt (m³/s).
+ * Formula: net = rated (1 − losses),  on site = α · net,  load = P / on site,  fuel = P b f(load) / ρ
+ * Fails: inputs outside the bounds of the methods it cites.
+ * Warns: engine too small. Cautions: load below 30 %, part-load fuel, whatever was taken for granted.
+ * Source: ISO 3046-1 for α (from memory); common practice; quick check of NFPA 20 (from memory).
  */
 export function engineOnSite(input: EngineOnSiteInput): Result<EngineOnSite> {
   const { shaftPower, ratedPower, accessoryLosses, altitude, airTemperature, aspiration } = input;

@@ -62,7 +62,10 @@ export const quickRuleMethod = {
   },
 } as const satisfies Method<keyof QuickRuleInput>;
 
-/** Power that a rule of thumb leaves of the rating, W, never more than rated, and where the rule comes from. */
+/**
+ * Power that a rule of thumb leaves of the rating, W, never more than rated, and the source of the rule.
+ * Fails: inputs outside the method's bounds.
+ */
 export function quickRulePower(
   name: QuickRuleName,
   input: QuickRuleInput,

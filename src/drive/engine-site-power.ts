@@ -72,12 +72,11 @@ export const enginePowerMethod = {
 >;
 
 /**
- * Power of an engine on site by ISO 3046-1, W, with the factors it came by.
- *
- *   P_x = α P_r,  α = k − 0.7 (1 − k)(1/η_m − 1)
- *   k = ((p_x − a φ_x p_sx)/(p_r − a φ_r p_sr))^m (T_r/T_x)^n (T_cr/T_cx)^q
- *
- * Never more than rated: k above 1 gives α = 1, for only the maker can say whether more fuel may be burnt.
+ * Power of an engine on site, W, never more than rated (only the maker can say whether more fuel may be burnt).
+ * Formula: P_x = α P_r,  α = min(1, k − 0.7 (1 − k)(1/η_m − 1))
+ *          k = ((p_x − a φ_x p_sx)/(p_r − a φ_r p_sr))^m (T_r/T_x)^n (T_cr/T_cx)^q
+ * Fails: inputs outside the method's bounds.
+ * Source: ISO 3046-1 (from memory); pressure by the US Standard Atmosphere.
  */
 export function adjustedEnginePower(input: EngineAdjustmentInput): Result<EngineAdjustment> {
   const {
@@ -137,11 +136,11 @@ const RATING_RULE: Citation = {
 };
 
 /**
- * Power an engine gives on site, W, never more than rated.
- *
- * ISO 3046-1 as in `adjustedEnginePower`: naturally aspirated, the lesser of the limits by excess air and by heat;
- * turbocharged, the row with charge-air cooling. Cautions on what was taken for granted, and says what the quick rule of
- * the field gives beside it.
+ * Power an engine gives on site, W, never more than rated, by `adjustedEnginePower`: naturally aspirated, the lesser
+ * of the limits by excess air and by heat; turbocharged, the row with charge-air cooling.
+ * Fails: inputs outside the method's bounds.
+ * Warns: cautions on rating, aspiration, limit or coolant taken for granted, and what the quick rule gives.
+ * Source: ISO 3046-1 (from memory); choice of limit is this product's.
  */
 export function engineSitePower(input: EngineSitePowerInput): Result<number> {
   const { aspiration, ...engine } = input;

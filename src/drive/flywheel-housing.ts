@@ -76,7 +76,7 @@ function unknown(subject: string, given: string, names: readonly string[]): Resu
   return fail([{ code: "name-unknown", severity: "error", subject, given, suggestions: names }]);
 }
 
-/** A housing by its number: "1", "SAE 1", "No. 1/2", "00". Fails for a number that SAE J617 does not have. */
+/** A housing by its number: "1", "SAE 1", "No. 1/2", "00". Fails: a number SAE J617 does not have. */
 export function flywheelHousing(name: string): Result<FlywheelHousing> {
   const wanted = bare(name);
   const found = FLYWHEEL_HOUSINGS.find(({ number }) => number === wanted);
@@ -88,7 +88,7 @@ export function flywheelHousing(name: string): Result<FlywheelHousing> {
   );
 }
 
-/** A flywheel by its size: "11.5", "11 1/2", "SAE 14". Fails for a size that SAE J620 does not have. */
+/** A flywheel by its size: "11.5", "11 1/2", "SAE 14". Fails: a size SAE J620 does not have. */
 export function flywheel(name: string): Result<Flywheel> {
   const wanted = bare(name).replace(/[ -]1\/2$/, ".5");
   const found = FLYWHEELS.find(({ size }) => String(size) === wanted);
@@ -100,7 +100,11 @@ export function flywheel(name: string): Result<Flywheel> {
   );
 }
 
-/** The common bolt circle of engine and pump, m. Fails where the two housings differ, and quotes both bolt circles. */
+/**
+ * The common bolt circle of engine and pump, m.
+ * Fails: `housing-mismatch` where the housings differ, with both bolt circles.
+ * Source: SAE J617, bolt circles.
+ */
 export function housingMatch(engine: FlywheelHousing, pump: FlywheelHousing): Result<number> {
   if (engine.number === pump.number) return succeed(engine.boltCircle);
   return fail([
@@ -119,7 +123,7 @@ export function housingMatch(engine: FlywheelHousing, pump: FlywheelHousing): Re
   ]);
 }
 
-/** Whether flywheel and housing are usually paired; a caution where not, since adapters exist. */
+/** Whether flywheel and housing are usually paired. Warns: caution where not, since adapters exist. Common practice. */
 export function flywheelPairing(housing: FlywheelHousing, { size }: Flywheel): Result<boolean> {
   const usual = SAE_HOUSING_PAIRS.find(([number]) => number === housing.number)?.[1] ?? [];
   if (usual.includes(size)) return succeed(true);
@@ -151,7 +155,12 @@ export const housingChoiceMethod = {
   },
 } as const satisfies Method<"torque" | "shaftPower">;
 
-/** Housings seen with at least this torque and power, smallest first, with their flywheels; none beyond No. 00. */
+/**
+ * Housings seen with at least this torque (N·m) and power (W), smallest first, with their flywheels; none beyond No.
+ * 00.
+ * Fails: inputs outside the method's bounds.
+ * Source: SAE J617, J620; torque and power by common practice.
+ */
 export function housingsThatCarry(torque: number, shaftPower: number): Result<readonly HousingChoice[]> {
   const checked = checkInputs(housingChoiceMethod, { torque, shaftPower });
   if (!checked.ok) return checked;

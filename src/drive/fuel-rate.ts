@@ -61,12 +61,11 @@ export function usualConsumption(shaftPower: number): number {
 }
 
 /**
- * Fuel an engine burns, m³/s.
- *
- *   V̇ = P b / ρ
- *
- * Holds at the load that b is for; below half load b rises (`partLoadFactor`). Fails for b outside 180 to 400 g/kWh.
- * Cautions where b was not given and the usual one stands in.
+ * Fuel an engine burns at the load that b is for, m³/s; below half load b rises (`partLoadFactor`).
+ * Formula: V̇ = P b / ρ
+ * Fails: inputs outside the method's bounds (b 180 to 400 g/kWh).
+ * Warns: caution where the usual b stands in.
+ * Source: common practice; density of EN 590 (from memory).
  */
 export function fuelRate(input: FuelRateInput): Result<number> {
   const { shaftPower, fuelDensity = DIESEL_DENSITY } = input;
@@ -95,7 +94,11 @@ export const partLoadMethod = {
   inputs: { load: { name: "load", quantity: "percent", atLeast: 0.25, atMost: 1.1 } },
 } as const satisfies Method<"load">;
 
-/** Factor on specific consumption at a share of full load; 1 from half load up. Fails below a quarter of full load. */
+/**
+ * Factor on specific consumption at a share of full load; 1 from half load up.
+ * Fails: load below 0.25 or above 1.1.
+ * Source: common practice.
+ */
 export function partLoadFactor(load: number): Result<number> {
   const checked = checkInputs(partLoadMethod, { load });
   if (!checked.ok) return checked;

@@ -40,7 +40,12 @@ export interface TankTimeInput {
   readonly reserve?: number;
 }
 
-/** Time an engine runs on a tank, s: t = V u (1 − r) / V̇. Cautions where the usable share is outside 90 % to 95 %. */
+/**
+ * Time an engine runs on a tank, s.
+ * Formula: t = V u (1 − r) / V̇
+ * Fails: inputs outside the method's bounds.
+ * Warns: caution on a usable share outside 90 % to 95 %.
+ */
 export function tankTime({ reserve = 0, ...tank }: TankTimeInput): Result<number> {
   const { tankVolume, usableShare, fuelRate } = tank;
   const checked = checkInputs(tankTimeMethod, { tankVolume, usableShare, fuelRate, reserve });
@@ -62,7 +67,12 @@ export const tankForMethod = {
   },
 } as const satisfies Method<"time" | "usableShare" | "fuelRate" | "reserve">;
 
-/** Volume of the tank an engine needs for a running time, m³, with 10 % in reserve unless stated otherwise. */
+/**
+ * Volume of the tank an engine needs for a running time, m³; 10 % in reserve unless stated otherwise.
+ * Formula: V = V̇ t / (u (1 − r))
+ * Fails: inputs outside the method's bounds.
+ * Warns: caution on a usable share outside 90 % to 95 %.
+ */
 export function tankFor(input: {
   /** s */
   readonly time: number;

@@ -29,10 +29,9 @@ export const fullLoadCurrentMethod = {
 
 /**
  * Line current of a three-phase motor, A.
- *
- *   I = P / (√3 V η cos φ)
- *
- * Fails for a voltage of 0 or less, an efficiency or power factor of 0 or above 1.
+ * Formula: I = P / (√3 V η cos φ)
+ * Fails: inputs outside the method's bounds.
+ * Source: common practice.
  */
 export function fullLoadCurrent(input: FullLoadCurrentInput): Result<number> {
   const { shaftPower, voltage, efficiency, powerFactor } = input;
@@ -57,8 +56,9 @@ export function necColumn(supply: number): number {
 }
 
 /**
- * Full-load current that conductors and protection are sized by, A: NEC Table 430.250. The nameplate wins for everything
- * else. Fails for a rating or a voltage that the table does not list.
+ * Full-load current that conductors and protection are sized by, A; the nameplate wins for everything else.
+ * Fails: a rating or voltage the table does not list.
+ * Source: NEC (NFPA 70), Table 430.250.
  */
 export function necFullLoadCurrent(rating: number, voltage: number): Result<number> {
   const column = (NEC_VOLTAGES as readonly number[]).indexOf(voltage);

@@ -101,16 +101,11 @@ const HOME_FREQUENCY: Readonly<Record<MotorSeries, Frequency>> = { NEMA: 60, IEC
 const NO_SLIP = 0.001;
 
 /**
- * The standard motor that carries a pump on its site, and what its data sheet will say.
- *
- *   the smallest rating with  rating × output factor ≥ shaft power × service factor
- *
- * Then speed and slip of the mains motor of this speed; efficiency of NEMA Premium, enclosed, at 60 Hz or IE3 at 50 Hz;
- * current by NEC Table 430.250 where it lists the motor, else P/(√3 V η cos φ) with a power factor of 0.85; starting
- * current 8 times that.
- *
- * What no table holds is left out, with a caution. Fails where no rating is large enough and outside the bounds of the
- * derating.
+ * The standard motor that carries a pump on its site, and its data sheet: speed and slip, frame, efficiency (NEMA
+ * Premium enclosed at 60 Hz, IE3 at 50 Hz), current and starting current (8 times it), A, and torque, N·m.
+ * Formula: as `motorRating`; current by NEC Table 430.250, else P/(√3 V η cos φ) with cos φ = 0.85
+ * Fails: inputs outside the method's bounds; as `motorOutputFactor` and `motorRating`.
+ * Warns: cautions on what no table holds and is left out, site derating, and what was assumed; as `motorRating`.
  */
 export function motorData(input: MotorDataInput): Result<MotorData> {
   const { shaftPower, serviceFactor, series, speed, altitude, airTemperature } = input;

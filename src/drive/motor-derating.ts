@@ -33,8 +33,10 @@ export const motorDeratingMethod = {
 } as const satisfies Method<keyof MotorSite>;
 
 /**
- * Share of its rating that a motor gives on site, at most 1: the factor by altitude times the factor by ambient, straight
- * lines between rows. No credit is taken for cool air. Fails above 4000 m and 60 °C: ask the maker.
+ * Share of its rating that a motor gives on site, at most 1: factor by altitude times factor by ambient, straight
+ * lines between rows; no credit for cool air.
+ * Fails: inputs outside the method's bounds (4000 m, 60 °C: ask the maker).
+ * Source: common practice.
  */
 export function motorOutputFactor(site: MotorSite): Result<number> {
   const checked = checkInputs(motorDeratingMethod, { altitude: site.altitude, ambient: site.ambient });
@@ -45,7 +47,11 @@ export function motorOutputFactor(site: MotorSite): Result<number> {
   );
 }
 
-/** Hottest air, K, in which a motor keeps its full rating at an altitude: 40 °C less 1 K per 100 m above 1000 m. */
+/**
+ * Hottest air in which a motor keeps its full rating at an altitude, K: 40 °C less 1 K per 100 m above 1000 m.
+ * Fails: altitude outside the method's bounds.
+ * Source: IEC 60034-1 (from memory).
+ */
 export function fullOutputAmbient(altitude: number): Result<number> {
   const checked = checkInputs(motorDeratingMethod, { altitude, ambient: RATED_AMBIENT });
   if (!checked.ok) return checked;
@@ -55,7 +61,11 @@ export function fullOutputAmbient(altitude: number): Result<number> {
 /** Highest site, m, where a motor of nameplate service factor 1.15 keeps its rating at 40 °C, with the factor spent. */
 export const FULL_OUTPUT_ALTITUDE_OF_SERVICE_FACTOR = 2743.2;
 
-/** Output of a variable frequency drive: 1 % less for each 100 m above 1000 m. Common practice, no source. */
+/**
+ * Share of its output a variable frequency drive gives: 1 % less for each 100 m above 1000 m.
+ * Fails: altitude outside the method's bounds.
+ * Source: common practice.
+ */
 export function frequencyDriveFactor(altitude: number): Result<number> {
   const checked = checkInputs(motorDeratingMethod, { altitude, ambient: RATED_AMBIENT });
   if (!checked.ok) return checked;

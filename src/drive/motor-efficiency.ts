@@ -28,12 +28,10 @@ const KILOWATT = unitOf("kW").factor;
 const HORSEPOWER = unitOf("hp").factor;
 
 /**
- * Least full-load efficiency of a 50 Hz motor of an IE class, 0 to 1.
- *
- *   η = A x³ + B x² + C x + D percent,  x = log₁₀(P / kW),  rounded to 0.1
- *
- * From 200 kW to 1000 kW the figure at 200 kW holds. Fails below 0.12 kW, above 1000 kW, and between 0.55 kW and
- * 0.75 kW, where neither set of coefficients holds.
+ * Least full-load efficiency of a 50 Hz motor of an IE class, 0 to 1; above 200 kW that of 200 kW holds.
+ * Formula: η = A x³ + B x² + C x + D percent,  x = log₁₀(P / kW),  rounded to 0.1
+ * Fails: below 0.12 kW, above 1000 kW, and between 0.55 and 0.75 kW, where no coefficients hold.
+ * Source: IEC 60034-30-1; SI 2021/745, Schedule 16, Tables 27 and 28.
  */
 export function iecEfficiency(rating: number, efficiencyClass: IecClass, poles: Poles): Result<number> {
   const checked = checkInputs(motorEfficiencyMethod, { rating });
@@ -47,10 +45,10 @@ export function iecEfficiency(rating: number, efficiencyClass: IecClass, poles: 
 }
 
 /**
- * Nominal full-load efficiency of a 60 Hz NEMA Premium motor, 0 to 1.
- *
- * A rating that is not listed takes the higher of its two neighbours at or above their midpoint, the lower one below it
- * (10 CFR 431.25). Fails outside the table, and where it has no figure for that many poles.
+ * Nominal full-load efficiency of a 60 Hz NEMA Premium motor, 0 to 1; a rating not listed takes the higher neighbour
+ * at or above their midpoint, the lower one below it.
+ * Fails: a rating outside the table; no figure for that many poles.
+ * Source: 10 CFR 431.25, Tables 1 and 5 (= NEMA MG 1, Table 12-12).
  */
 export function nemaPremiumEfficiency(rating: number, poles: Poles, enclosure: "enclosed" | "open"): Result<number> {
   const rows = enclosure === "open" ? NEMA_PREMIUM_OPEN : NEMA_PREMIUM_ENCLOSED;

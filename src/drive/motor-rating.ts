@@ -76,13 +76,11 @@ const MARGIN_RULE: Citation = {
 };
 
 /**
- * Smallest standard rating that carries shaft power × service factor with what is left of it on site.
- *
- * The service factor here multiplies what the pump takes, like that of a coupling or belt. The one on a motor's nameplate
- * (1.15) is for short overload: it is never used to make a smaller motor do.
- *
- * Fails for a service factor below 1, and where the greatest rating of the series is too small. Cautions where less than
- * 5 % is left over the shaft power, on a rating of the secondary series, and on a large machine.
+ * Smallest standard rating, W, with rating × output factor ≥ shaft power × service factor. The service factor is on
+ * what the pump takes, as for a coupling; the nameplate's (1.15) is for short overload and never makes a smaller motor
+ * do.
+ * Fails: inputs outside the method's bounds; the greatest rating of the series is too small.
+ * Warns: cautions on less than 5 % over the shaft power, a secondary-series rating, a large machine.
  */
 export function motorRating(input: MotorRatingInput): Result<MotorRating> {
   const { shaftPower, serviceFactor, series, outputFactor = 1 } = input;

@@ -14,17 +14,16 @@ export const motorSpeedMethod = {
   },
 } as const satisfies Method<"speed">;
 
-/** n_s = 2 f / p, r/s. */
+/** Synchronous speed, r/s: n_s = 2 f / p. */
 export function synchronousSpeed(frequency: Frequency, poles: Poles): number {
   return (2 * frequency) / poles;
 }
 
 /**
- * Slip of an induction motor at a speed, as a share of synchronous speed.
- *
- *   s = 1 − n / n_s
- *
- * 0.5 % to 2.5 % at full load from 4 kW to 200 kW, and in proportion to load. Fails for a speed above synchronous.
+ * Slip of an induction motor at a speed, as a share of synchronous speed; 0.5 % to 2.5 % at full load, 4 kW to 200 kW.
+ * Formula: s = 1 − n / n_s
+ * Fails: speed outside the method's bounds or above synchronous.
+ * Source: NEMA MG 1 (from memory).
  */
 export function slip(speed: number, frequency: Frequency, poles: Poles): Result<number> {
   const checked = checkInputs(motorSpeedMethod, { speed });

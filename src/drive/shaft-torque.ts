@@ -18,11 +18,10 @@ export const shaftTorqueMethod = {
 } as const satisfies Method<keyof ShaftTorqueInput>;
 
 /**
- * Mean torque in a shaft, N·m.
- *
- *   T = P / (2 π n)
- *
- * An engine's torque pulses about this mean; see `COUPLING_FACTORS`. Fails for a speed of 0.
+ * Mean torque in a shaft, N·m; an engine's pulses about it (see `COUPLING_FACTORS`).
+ * Formula: T = P / (2 π n)
+ * Fails: inputs outside the method's bounds.
+ * Source: ISO 17769-1.
  */
 export function shaftTorque(input: ShaftTorqueInput): Result<number> {
   const checked = checkInputs(shaftTorqueMethod, { shaftPower: input.shaftPower, speed: input.speed });
