@@ -55,8 +55,9 @@ const bySpelling = new Map<string, Spelling>(
 export const CASTING_NAMES: readonly string[] = CASTINGS.map(({ name }) => name);
 
 /**
- * The casting a text names: by common name, specification, grade or UNS number. A name without a grade brings a caution
- * with the grade it is taken as. Fails with `name-unknown` and the nearest names.
+ * The casting a text names: by common name, specification, grade or UNS number.
+ * Fails: `name-unknown` with the nearest names.
+ * Warns: caution with the grade that a name without one is taken as.
  */
 export function castingNamed(text: string, subject: string): Result<Casting> {
   const found = bySpelling.get(tidy(text.slice(0, 100)));

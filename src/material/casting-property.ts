@@ -49,7 +49,7 @@ const ALSO: Readonly<Record<string, Property>> = {
 
 const CONDITIONS = ["as cast", "hardened level 1", "hardened level 2", "hardened", "annealed"];
 
-/** Reads a property: "yield", "hardness", "hardness hardened level 1", "least PREN". Fails with `choice-unknown`. */
+/** Reads a property: "yield", "hardness", "hardness hardened level 1", "least PREN". Fails: `choice-unknown`. */
 export function propertyNamed(text: string, subject: string): Result<AskedProperty> {
   const wanted = text.trim().toLowerCase().replace(/[_-]+/g, " ").replace(/[,()]/g, " ").replace(/\s+/g, " ");
   const condition = CONDITIONS.find((one) => wanted.endsWith(` ${one}`)) ?? null;
@@ -72,8 +72,10 @@ export type StrengthColumn = "ksi" | "MPa";
 export type PropertyValue = { readonly value: number | string; readonly isDensity: boolean };
 
 /**
- * A property of a casting. Strengths come from the column of the unit system, never converted. A hardness or PREN that
- * is a band comes as text; least and greatest are numbers. Fails where the specification states nothing.
+ * A property of a casting, strengths from the column of the unit system, never converted; a band of hardness or PREN
+ * is text, least and greatest are numbers.
+ * Fails: `property-not-stated` where the specification states nothing.
+ * Warns: cautions on hardness of one condition, rough permeability, figures from memory.
  */
 export function castingProperty(
   casting: Casting,

@@ -28,8 +28,8 @@ const byName = new Map<string, Constituent>([
 ]);
 
 /**
- * Reads "caustic, ammonia" or "nothing else", in upper or lower case, commas, semicolons or "and" between. Fails with
- * `name-unknown` for what is not among `CONSTITUENTS`, and where "nothing else" stands beside something.
+ * Reads "caustic, ammonia" or "nothing else", in either case; commas, semicolons or "and" between.
+ * Fails: `name-unknown` outside `CONSTITUENTS`; `make-up-contradicts` where "nothing else" stands beside something.
  */
 export function constituentsNamed(text: string, subject: string): Result<readonly Constituent[]> {
   const named = text

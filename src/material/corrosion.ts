@@ -23,6 +23,7 @@ const KINDS: Readonly<Record<string, Kind>> = {
   CA6NM: "13Cr",
 };
 
+/** The kind of metal the corrosion rules know a casting by. */
 export function kindOf({ id }: Casting): Kind {
   return KINDS[id] as Kind;
 }

@@ -16,6 +16,7 @@ export interface Judgement {
 export const MATERIAL_VERDICTS = ["suits", "suits with care", "not judged", "not suited", "left standard"] as const;
 export type MaterialVerdict = (typeof MATERIAL_VERDICTS)[number];
 
+/** A judgement at a level; its finding is a caution by the rules of thumb unless the draft cites another source. */
 export function judge(level: Level, draft: Draft<keyof MaterialFindings>): Judgement {
   return { level, finding: { subject: "material", cites: RULES_OF_THUMB, ...draft, severity: "caution" } };
 }
@@ -25,6 +26,7 @@ export function chosen(at: string): Citation {
   return { source: "house", at };
 }
 
+/** The severest level among judgements; "fine" where there is none. */
 export function worstOf(judgements: readonly Judgement[]): Level {
   return judgements.reduce<Level>(
     (worst, { level }) => (LEVELS.indexOf(level) > LEVELS.indexOf(worst) ? level : worst),
@@ -32,6 +34,7 @@ export function worstOf(judgements: readonly Judgement[]): Level {
   );
 }
 
+/** The verdict a level amounts to. */
 export function verdictOf(level: Level): MaterialVerdict {
   return MATERIAL_VERDICTS[LEVELS.indexOf(level)] as MaterialVerdict;
 }

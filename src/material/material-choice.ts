@@ -18,11 +18,12 @@ export interface MaterialChoice {
 const GALVANIC_CHLORIDE = 1;
 
 /**
- * Ranks pump materials by rules of thumb: which metals the water allows, which of them the solids leave whole, and what
- * elastomers and seal faces go with them. Nothing is guessed: what is not known keeps a material from a verdict that
- * hangs on it, and the caution lists what to ask for.
- *
- * Fails where an input is outside its bounds: pH 0 to 14, solids below 70 % by weight, particles that do not pass.
+ * Pump materials for a duty, best first: metals the water allows and the solids leave whole, elastomers, seal faces.
+ * Nothing is guessed: what is not known keeps a material from a verdict that hangs on it.
+ * Fails: as `checkWettedDuty`.
+ * Warns: cautions of `checkWettedDuty`, on first choices, data to ask for, none offered, chemicals, galvanic pairs,
+ * the wetted-parts list.
+ * Source: common practice.
  */
 export function materialChoice(duty: WettedDuty): Result<MaterialChoice> {
   return andThen(checkWettedDuty(duty), () => {

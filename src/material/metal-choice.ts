@@ -30,11 +30,9 @@ interface Judged {
 }
 
 /**
- * The cast metals, best first. Corrosion decides which may serve. Among those, where solids are few or soft, the fewer
- * doubts and the more usual come first; where they wear severely (or might), the harder comes first, at the ends of the
- * pH scale after 316 and duplex.
- *
- * More solids therefore never bring a softer metal to the front.
+ * The cast metals, best first. Corrosion decides which may serve; among those, where solids are few or soft, the fewer
+ * doubts and the more usual come first; where they wear severely (or might), the harder, at the ends of the pH scale
+ * after 316 and duplex. More solids therefore never bring a softer metal to the front.
  */
 export function metalOptions(duty: WettedDuty): readonly MaterialOption[] {
   const wear = wearOf(duty);

@@ -32,8 +32,9 @@ const LABELLED =
   /^(?:(mohs|hv|vickers|hb|brinell)\s*[=:]?\s*)?([\d.]+)\s*(mohs|hv|vickers|hb|brinell)?(?:\s*hardness)?$/i;
 
 /**
- * Reads the hardness of the particles: "soft", "hard sand", "quartz", "Mohs 7", "HV 1100", or a bare number, which is
- * Mohs up to 10 and Vickers from 20 on. Of several names the hardest counts. Fails with `name-unknown`.
+ * Reads the hardness of the particles: "soft", "hard sand", "quartz", "Mohs 7", "HV 1100"; a bare number is Mohs up to
+ * 10 and Vickers from 20 on. Of several names the hardest counts.
+ * Fails: `name-unknown`; `hardness-unreadable` for a figure outside its scale.
  */
 export function particleNamed(text: string, subject: string): Result<Particle> {
   const given = text.trim();

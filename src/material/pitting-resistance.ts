@@ -22,7 +22,12 @@ export const pittingResistanceMethod = {
   },
 } as const satisfies Method<keyof Composition>;
 
-/** PREN = %Cr + 3.3 %Mo + 1.65 %W + 16 %N. Copper and nickel do not enter. */
+/**
+ * Pitting resistance equivalent number of a stainless steel; copper and nickel do not enter.
+ * Formula: PREN = %Cr + 3.3 %Mo + 1.65 %W + 16 %N
+ * Fails: shares outside 0 to 1.
+ * Source: common practice, as the duplex specifications use it.
+ */
 export function pittingResistance(composition: Composition): Result<number> {
   return andThen(checkInputs(pittingResistanceMethod, composition), () => {
     const { chromium, molybdenum, nitrogen, tungsten } = composition;

@@ -56,7 +56,12 @@ export const wettedDutyMethod = {
   },
 } as const satisfies Method<"pH" | "temperature" | "chlorides" | "solids" | "particleSize" | "passage" | "oxidiser">;
 
-/** Holds what is known against the bounds; the rules speak of liquids from −30 °C to 300 °C (house choice). Fails too where the particles do not pass the impeller. */
+/**
+ * Holds what is known of a duty against the bounds; the rules speak of liquids from −30 °C to 300 °C (house choice).
+ * Fails: inputs outside the method's bounds; particles that do not pass the impeller.
+ * Warns: cautions on a doubtful percentage and on particles above a third of the passage unless soft.
+ * Source: common practice.
+ */
 export function checkWettedDuty(duty: WettedDuty): Result<null> {
   const { particleSize, passage } = duty;
   // What is not known is held against the bounds as a value that lies within them.
