@@ -81,6 +81,7 @@ const MARGIN_RULE: Citation = {
  * do.
  * Fails: inputs outside the method's bounds; the greatest rating of the series is too small.
  * Warns: cautions on less than 5 % over the shaft power, a secondary-series rating, a large machine.
+ * Source: NEMA MG 1, Table 10-4; IEC 60072-1, rated-output series; margin by common practice.
  */
 export function motorRating(input: MotorRatingInput): Result<MotorRating> {
   const { shaftPower, serviceFactor, series, outputFactor = 1 } = input;

@@ -39,11 +39,11 @@ export interface FlangeCheck {
 }
 
 /**
- * Whether a flange holds a working pressure at a temperature, its margin (a share) and hydrostatic test pressure, Pa
- * gauge.
+ * Whether a flange holds a working pressure at a temperature, its margin (a share), hydrostatic test pressure, Pa gauge.
  * Formula: margin = (rating − P)/rating
  * Fails: a negative pressure; as `flangeRating`.
- * Warns: pressure above the rating, or passed by the trade figure alone. Cautions: above 95 %; as `flangeRating`.
+ * Warns: pressure above the rating, or passed by the trade figure alone. Cautions: above 95 % of the rating, the trade
+ * figure, the flange is not the casing, as `flangeRating`.
  * Source: as `flangeRating`.
  */
 export function flangeCheck(input: FlangeRatingInput & { readonly pressure: number }): Result<FlangeCheck> {
@@ -78,8 +78,7 @@ export interface FlangeClassChoiceInput {
 /**
  * Lowest class of the material's standard whose rating is not below the pressure, with that rating, Pa gauge.
  * Fails: a negative pressure; none up to Class 300 or PN40 is enough; as `flangeRating` where no class can be rated.
- * Warns: where the trade figure would have passed a class below. Cautions: above 95 %; trade figure; as
- * `flangeRating`.
+ * Warns: where the trade figure would have passed a class below. Cautions: as `flangeCheck`.
  * Source: as `flangeRating`.
  */
 export function lowestFlangeClass(input: FlangeClassChoiceInput): Result<FlangeRating> {

@@ -39,11 +39,9 @@ export const flangeRatingCites: readonly [Citation, ...Citation[]] = [
 
 /**
  * Greatest working pressure of a flange, Pa gauge, by standard, class, material and temperature of the metal: as
- * printed at a row, linear between two, rounded down to 5 psi or 0.1 bar; grey iron without a size has the lowest
- * rating.
+ * printed at a row, linear between two, rounded down to 5 psi or 0.1 bar; grey iron without a size has the lowest.
  * Fails: a class the material's standard lacks; size or temperature outside the table; above 400 °C for carbon steel.
- * Warns: hot metal not of the standard. Cautions: temperature, grade, trust or size assumed; units converted; grey
- * iron.
+ * Warns: hot metal of a grade not listed. Cautions: temperature, grade or size assumed; from memory; converted; grey iron.
  * Source: ASME B16.5, tables 2-1.1 to 2-2.8; B16.42; B16.1; EN 1092-2.
  */
 export function flangeRating({ material, flangeClass, temperature, system }: FlangeRatingInput): Result<FlangeRating> {

@@ -63,8 +63,7 @@ interface RatedNozzle {
 }
 
 /**
- * Flange class each nozzle needs, rating and margin of the offered one, weakest part, first nozzle to need the next
- * class.
+ * Flange class each nozzle needs, margin of the offered one, weakest part, and the first nozzle to need the next class.
  * Fails: as `flangeRating`; a size beside the class unlike the pump's own.
  * Warns: first nozzle above the offered class and above each other part; where the trade figure would have passed one.
  * Cautions: trade figure, above 95 % of a rating, test pressure, later stages' suction, as `flangeRating`.
