@@ -47,7 +47,13 @@ export type Expression =
   /** One column of a table as a range. */
   | { readonly op: "column"; readonly key: string; readonly column: string }
   /** One cell of a spilled record or table, by its place and row under the headings; its error where there is none. */
-  | { readonly op: "part"; readonly key: string; readonly place: number; readonly row: number }
+  | {
+      readonly op: "part";
+      readonly key: string;
+      readonly place: number;
+      readonly row: number;
+      readonly quantity?: Quantity;
+    }
   /** Texts and numbers one after another, numbers with a decimal point whatever the country. */
   | { readonly op: "join"; readonly terms: readonly Expression[] }
   /** The text before a mark, whole where it does not hold it; upper and lower case alike. */
@@ -140,6 +146,11 @@ export function callOf<E extends Entry, const A extends ArgumentsOf<E, Expressio
   return { op: "call", entry, args: entry.parameters.map(([key]) => given[key] ?? null) };
 }
 
+/** A share that the plan holds in percent: as a bare number a function would read one up to 1 as a fraction. */
+export function wantsSign({ entry }: Call, place: number, arg: Expression): boolean {
+  return entry.parameters[place]?.[1].quantity === "percent" && "quantity" in arg && arg.quantity === "percent";
+}
+
 /** The place of a function's spilled answer: a table whose columns are those of the answer. */
 export function spillOf<E extends Entry>(key: string, entry: E): TableOf<ColumnKeyOf<E>> {
   const { answer }: Entry = entry;
@@ -164,7 +175,9 @@ export function ratio(of: Expression, by: Expression): Expression {
 
 /** A figure of a spilled record or table; its error where there is none. */
 export function part<C extends string>({ key, columns }: TableOf<C>, of: NoInfer<C>, row = 0): Expression {
-  return { op: "part", key, place: columns.findIndex((one) => one.key === of), row };
+  const place = columns.findIndex((one) => one.key === of);
+  const quantity = columns[place]?.quantity;
+  return { op: "part", key, place, row, ...(quantity && { quantity }) };
 }
 
 export function column<C extends string>({ key }: TableOf<C>, of: NoInfer<C>): Extract<Expression, { op: "column" }> {

@@ -1,6 +1,6 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import { NAMESPACE } from "../ports/namespace.ts";
-import type { Call, Expression } from "./expression.ts";
+import { type Call, type Expression, wantsSign } from "./expression.ts";
 import { withUnits } from "./work-out.ts";
 
 /** Stands for a cell or table that a sheet does not hold. */
@@ -58,7 +58,7 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
       return `IF(ISERROR(${first}),${first},${cell})`;
     }
     case "join":
-      return expression.terms.map(joined).join("&");
+      return expression.terms.map((term) => (term.op === "value" ? numberText(write(term)) : write(term))).join("&");
     case "before": {
       const text = write(expression.text);
       return `IFERROR(LEFT(${text},SEARCH(${literal(expression.mark)},${text})-1),${text})`;
@@ -77,18 +77,17 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
       return `IF(${write(expression.of)}=${literal(expression.is)},${write(expression.met)},${write(expression.otherwise)})`;
   }
 
-  /** A number becomes a text with the decimal sign of the country; the functions read a point everywhere. */
-  function joined(term: Expression): string {
-    return term.op === "value" ? `SUBSTITUTE(${write(term)},",",".")` : write(term);
-  }
-
   function isBlankField(arg: Expression): boolean {
     return arg.op === "value" && arg.isField === true && at.cell(arg.key) === undefined;
   }
 
-  function argumentTexts({ entry, args }: Call): readonly string[] {
-    const given = args.map((arg) => (arg === null || isBlankField(arg) ? null : write(arg)));
-    return withUnits(entry, given, literal(units)).map((arg) => arg ?? "");
+  function argumentTexts(of: Call): readonly string[] {
+    const given = of.args.map((arg, place) => {
+      if (arg === null || isBlankField(arg)) return null;
+      const text = write(arg);
+      return wantsSign(of, place, arg) ? `IF(ISNUMBER(${text}),${numberText(text)}&" %",${text})` : text;
+    });
+    return withUnits(of.entry, given, literal(units)).map((arg) => arg ?? "");
   }
 
   function callText(of: Call): string {
@@ -98,6 +97,11 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
   function notesText(of: Call): string {
     return `${NAMESPACE}.NOTES(${[literal(of.entry.id), ...argumentTexts(of)].join(",")})`;
   }
+}
+
+/** A number becomes a text with the decimal sign of the country; the functions read a point everywhere. */
+function numberText(cell: string): string {
+  return `SUBSTITUTE(${cell},",",".")`;
 }
 
 /** A line break is written as CHAR(10), which every spreadsheet keeps. */

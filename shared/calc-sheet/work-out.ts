@@ -3,7 +3,7 @@ import { call, headerText, type Outcome } from "../catalogue/call.ts";
 import { notesOf } from "../catalogue/entries/notes.ts";
 import type { Entry } from "../catalogue/entry.ts";
 import { type Argument, type Cell, type CellError, isCellError, isRange } from "../cells/cell.ts";
-import { type Call, type Expression, tableCell } from "./expression.ts";
+import { type Call, type Expression, tableCell, wantsSign } from "./expression.ts";
 import { optionCells } from "./option.ts";
 import type { CalcSheetPlan, OptionItem, SpillItem, WorkingItem } from "./plan.ts";
 
@@ -179,8 +179,13 @@ export function workOut(plan: CalcSheetPlan): WorkedPlan {
     return arg.op === "value" && arg.isField === true && !cells.has(arg.key);
   }
 
-  function outcomeOf({ entry, args }: Call, key: string): Outcome {
-    const given = args.map((arg) => (arg === null || isBlankField(arg) ? null : answerTo(arg, key)));
+  function outcomeOf(of: Call, key: string): Outcome {
+    const { entry, args } = of;
+    const given = args.map((arg, place) => {
+      if (arg === null || isBlankField(arg)) return null;
+      const answer = answerTo(arg, key);
+      return typeof answer === "number" && wantsSign(of, place, arg) ? `${answer} %` : answer;
+    });
     const outcome = call(entry, withUnits(entry, given, plan.unitSet));
     findings.set(key, outcome.findings);
     return outcome;

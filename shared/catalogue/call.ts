@@ -197,10 +197,11 @@ class Call {
         let problem: CellError | undefined;
         for (const { slot, cells, seen } of varying) {
           const cell = (cells[i] as readonly Cell[])[j] ?? null;
-          // The short way for a long column. A 0 goes the long way: a parameter may doubt it.
-          if (typeof cell === "number" && cell !== 0 && slot.parameter.quantity !== undefined) {
+          // The short way for a long column. A 0 goes the long way, for a parameter may doubt it; so does a share.
+          const { quantity } = slot.parameter;
+          if (typeof cell === "number" && cell !== 0 && quantity !== undefined && quantity !== "percent") {
             if (Number.isFinite(cell)) {
-              values[slot.key] = toEngine(cell, this.#units[slot.parameter.quantity]);
+              values[slot.key] = toEngine(cell, this.#units[quantity]);
               continue;
             }
           }

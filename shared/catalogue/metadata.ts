@@ -3,6 +3,7 @@ import { unitsThatDo } from "../../src/basis/quantity-text.ts";
 import { CATALOGUE } from "./catalogue.ts";
 import { type Entry, parameterName } from "./entry.ts";
 import type { Parameter } from "./parameter.ts";
+import { HOW_READ } from "./parameters/share.ts";
 
 /** Excel's description of the functions, the contents of functions.json. */
 export interface FunctionMetadata {
@@ -75,7 +76,7 @@ function shownName(key: string): string {
 function descriptionOf({ about, whenLeftOut, quantity }: Parameter<unknown>): string {
   const more = [
     ...(whenLeftOut === undefined ? [] : [`${whenLeftOut} when left out`]),
-    ...(quantity === undefined ? [] : [unitsThatDo(quantity)]),
+    ...(quantity === undefined ? [] : [quantity === "percent" ? HOW_READ : unitsThatDo(quantity)]),
   ];
   return more.reduce((text, part) => {
     const longer = `${text}; ${part}`;

@@ -20,7 +20,7 @@ interface ParameterFacts {
   readonly whenLeftOut?: string;
   /** A text that would do, shown in hints. */
   readonly example: string;
-  /** Set for physical quantities: help shows the unit of each unit set. */
+  /** Set for physical quantities: help shows the unit of each unit set. Of a share it is percent. */
   readonly quantity?: Quantity;
   /** Range of good values in words, for the help page. */
   readonly range?: string;
@@ -51,7 +51,7 @@ export interface OptionalParameter<T> extends SingleParameter<T> {
 export type Parameter<T> = SingleParameter<T> | RangeParameter<T>;
 
 /** What stands in the place of an argument left out, in engine units, with how it is shown. */
-interface Default<T> {
+export interface Default<T> {
   readonly whenLeftOut: { readonly value: T; readonly shown: string };
 }
 
@@ -61,14 +61,14 @@ export interface QuantityOptions {
   readonly range?: string;
 }
 
-/** A physical quantity: a number in the unit set, or a text with its own unit. */
+/** A physical quantity: a number in the unit set, or a text with its own unit. For percent there is `share`. */
 export function quantity<T extends number | null>(
-  of: Quantity,
+  of: Exclude<Quantity, "percent">,
   options: QuantityOptions & Default<T>,
 ): OptionalParameter<number | T>;
-export function quantity(of: Quantity, options: QuantityOptions): SingleParameter<number>;
+export function quantity(of: Exclude<Quantity, "percent">, options: QuantityOptions): SingleParameter<number>;
 export function quantity(
-  of: Quantity,
+  of: Exclude<Quantity, "percent">,
   { about, example, range, whenLeftOut }: QuantityOptions & Partial<Default<number | null>>,
 ): SingleParameter<number | null> {
   return {

@@ -1,7 +1,6 @@
 import { errorOf, type Input } from "../../src/basis/method.ts";
 import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
 import { andThen, fail, type Result, succeed } from "../../src/basis/result.ts";
-import { fractionDoubted } from "../catalogue/parameters/percent-not-fraction.ts";
 import { bareNumber, readAmount } from "./read-amount.ts";
 
 /** Where the value of a box must lie, in the engine's unit. An input of a method will do. */
@@ -68,8 +67,9 @@ export function percent(options: Omit<AmountOptions, "quantity">): AmountField {
     ...field,
     read: (text, unitSet, subject) => {
       const bare = bareNumber(text);
-      const doubt = bare === undefined ? undefined : fractionDoubted(bare, subject);
-      return doubt === undefined ? field.read(text, unitSet, subject) : fail([doubt]);
+      if (bare === undefined || bare <= 0 || bare >= 1) return field.read(text, unitSet, subject);
+      const suggestions = [String(Number((bare * 100).toPrecision(6))), `“${bare} %”`];
+      return fail([{ code: "percent-as-fraction", severity: "error", subject, given: String(bare), suggestions }]);
     },
   };
 }

@@ -15,6 +15,9 @@ export interface InputFindings {
   "wrong-kind": null;
   "unit-missing": null;
   "number-as-text": null;
+  "share-read-as": null;
+  "share-to-hand-on": null;
+  "percent-as-fraction": null;
   "unit-unknown": null;
   "unit-ambiguous": null;
   "unit-wrong-kind": null;
@@ -121,7 +124,6 @@ export interface PumpFindings {
   "power-below-hydraulic": null;
   "efficiency-read-as-percent": null;
   "efficiency-mixed": { percentRow: string; fractionRow: string };
-  "efficiency-not-fraction": null;
   "flow-beyond-curve": null;
   "flow-below-curve": null;
   "flow-outside-column": { least: Amount; most: Amount };
@@ -213,7 +215,6 @@ export interface PumpTableFindings {
 
 /** Slurries: composition, settling, friction and derating. */
 export interface SlurryFindings {
-  "percent-may-be-fraction": null;
   "solids-dense": null;
   "solids-float": null;
   "solids-do-not-settle": null;
@@ -285,7 +286,6 @@ export interface PressureFindings {
   "beyond-highest-class": { flangeClass: string; standard: string };
   "head-tolerance-assumed": null;
   "head-tolerance-of-grade": null;
-  "percent-as-fraction": null;
   "suction-vacuum-as-zero": null;
   "shutoff-below-duty": null;
   "nozzle-pressure-without-surge": null;

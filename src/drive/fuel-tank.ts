@@ -7,7 +7,7 @@ export const USUAL_USABLE_SHARE = 0.9;
 const USABLE: Input = {
   name: "usable share of the tank",
   quantity: "percent",
-  // Less is a fraction typed where percent are due: 0.9 for 90.
+  // House choice: less is a slip.
   atLeast: 0.1,
   atMost: 1,
   usual: { atLeast: 0.9, atMost: 0.95 },

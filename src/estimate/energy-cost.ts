@@ -15,8 +15,8 @@ export const energyCostMethod = {
     shaftPower: { name: "shaft power", symbol: "P", quantity: "power", atLeast: 0 },
     hours: { name: "hours", symbol: "t", quantity: "hours", atLeast: 0 },
     tariff: { name: "tariff", quantity: "ratio", atLeast: 0 },
-    motorEfficiency: { name: "motor efficiency", symbol: "η_m", quantity: "ratio", above: 0, atMost: 1 },
-    driveEfficiency: { name: "drive efficiency", symbol: "η_d", quantity: "ratio", above: 0, atMost: 1 },
+    motorEfficiency: { name: "motor efficiency", symbol: "η_m", quantity: "percent", above: 0, atMost: 1 },
+    driveEfficiency: { name: "drive efficiency", symbol: "η_d", quantity: "percent", above: 0, atMost: 1 },
   },
 } as const satisfies Method<"shaftPower" | "hours" | "tariff" | "motorEfficiency" | "driveEfficiency">;
 

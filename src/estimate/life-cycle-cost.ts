@@ -8,8 +8,8 @@ export const lifeCycleCostMethod = {
     firstCost: { name: "first cost", symbol: "C_0", quantity: "ratio", atLeast: 0 },
     yearlyCost: { name: "yearly cost", symbol: "C_y", quantity: "ratio", atLeast: 0 },
     years: { name: "years", symbol: "n", quantity: "ratio", above: 0, atMost: 200 },
-    discountRate: { name: "discount rate", symbol: "r", quantity: "ratio", above: -1, atMost: 1 },
-    inflation: { name: "inflation", symbol: "p", quantity: "ratio", above: -1, atMost: 1 },
+    discountRate: { name: "discount rate", symbol: "r", quantity: "percent", above: -1, atMost: 1 },
+    inflation: { name: "inflation", symbol: "p", quantity: "percent", above: -1, atMost: 1 },
   },
 } as const satisfies Method<"firstCost" | "yearlyCost" | "years" | "discountRate" | "inflation">;
 

@@ -1,7 +1,6 @@
 import type { Citation } from "../basis/citation.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
-import { percentDoubted } from "../slurry/solids.ts";
 import type { Particle } from "./particle.ts";
 
 /** Chemicals whose presence decides, as far as the rules speak of them. */
@@ -75,7 +74,7 @@ export function checkWettedDuty(duty: WettedDuty): Result<null> {
     oxidiser: duty.oxidiser ?? 0,
   });
   if (!checked.ok) return checked;
-  const findings: Finding[] = [...checked.findings, ...percentDoubted("solids by weight", duty.solids ?? 0)];
+  const findings: Finding[] = [...checked.findings];
   if (particleSize !== null && passage !== null) {
     const found = amount("size", particleSize);
     const limit = { quantity: "size", value: passage, side: "at most" } as const;

@@ -6,7 +6,6 @@ import { amount, andThen, type Draft, type Finding, fail, type Result, succeed }
 import { unitOf } from "../basis/units.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import type { Line } from "../pipework/line.ts";
-import { percentDoubted } from "../slurry/solids.ts";
 import { liftRemarks } from "../suction/suction-practice.ts";
 import { layFlatCollapse, vapourPressureMissing } from "../suction/suction-state.ts";
 import { AIR_EDUCTOR, DIAPHRAGM_AIR_PUMP } from "../tables/suction-air-pumps.ts";
@@ -112,8 +111,7 @@ export function primingChoice(input: PrimingChoiceInput): Result<readonly Primin
   if (!checked.ok) return checked;
   const { density, vapourPressure } = liquid;
   if (vapourPressure === undefined) return fail([vapourPressureMissing()]);
-  const doubts = percentDoubted("solids", massFraction);
-  if (suctionLift < 0) return succeed(floodedOptions(-suctionLift), doubts);
+  if (suctionLift < 0) return succeed(floodedOptions(-suctionLift));
 
   const vacuum = density * STANDARD_GRAVITY * suctionLift;
   const collapse = suctionLift > 0 ? layFlatCollapse(suctionLine, -vacuum) : undefined;
@@ -132,7 +130,6 @@ export function primingChoice(input: PrimingChoiceInput): Result<readonly Primin
         time: timed.ok ? timed.value.total : undefined,
       };
       return succeed(ranked(situation), [
-        ...doubts,
         ...liftRemarks("suction lift", suctionLift, atmosphericPressure, density, vapourPressure),
         remark({ code: "priming-npsh-not-judged", subject: "suction lift", found: amount("head", limits.greatest) }),
       ]);

@@ -1,5 +1,4 @@
 import { nearestNames } from "../basis/nearest.ts";
-import { readQuantity } from "../basis/quantity-text.ts";
 import { fail, type Result, succeed } from "../basis/result.ts";
 
 /** What the suction draws in beside the liquid, as far as it decides how to prime. */
@@ -34,13 +33,9 @@ export function solidsOf(massFraction: number): PrimingSolids {
   return { kind: massFraction === 0 ? "none" : "unspecified", massFraction };
 }
 
-/** Reads "5 %" by weight or a word: clean, rags, sewage, sand … */
+/** Reads a word: clean, rags, sewage, sand … */
 export function solidsNamed(text: string, subject: string): Result<PrimingSolids> {
   const given = text.trim();
-  if (/^[+\-−.\d]/.test(given)) {
-    const read = readQuantity(/[\d.]$/.test(given) ? `${given} %` : given, "percent", subject);
-    return read.ok ? succeed(solidsOf(read.value)) : read;
-  }
   const word = given.toLowerCase();
   const kind = Object.hasOwn(KINDS, word) ? KINDS[word] : undefined;
   if (kind !== undefined) return succeed({ kind, massFraction: kind === "none" ? 0 : null });

@@ -1,6 +1,6 @@
 import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
-import { amount, andThen, fail, type Result, succeed } from "../basis/result.ts";
+import { andThen, type Result, succeed } from "../basis/result.ts";
 
 export interface ShaftPowerInput {
   /** m³/s */
@@ -28,7 +28,7 @@ export const shaftPowerMethod = {
   inputs: {
     flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },
     head: { name: "head", symbol: "H", quantity: "head", atLeast: 0 },
-    efficiency: { name: "efficiency", symbol: "η", quantity: "ratio", above: 0, usual: { atMost: 0.92 } },
+    efficiency: { name: "efficiency", symbol: "η", quantity: "percent", above: 0, atMost: 1, usual: { atMost: 0.92 } },
     specificGravity: SPECIFIC_GRAVITY,
   },
 } as const satisfies Method<keyof ShaftPowerInput>;
@@ -38,15 +38,10 @@ export const shaftPowerMethod = {
  *
  *   P = ρ g Q H / η,  ρ = SG × 998.2 kg/m³
  *
- * An efficiency of 1 gives the hydraulic power. Fails for an efficiency of 0 or above 1: a percentage written as a plain
- * number is not guessed at. Cautions above 0.92 and for a specific gravity outside 0.6 to 2.2.
+ * An efficiency of 1 gives the hydraulic power. Cautions above 0.92 and for a specific gravity outside 0.6 to 2.2.
  */
 export function shaftPower(input: ShaftPowerInput): Result<number> {
   const { flow, head, efficiency, specificGravity } = input;
-  if (efficiency > 1 || efficiency <= 0) {
-    const found = amount("ratio", efficiency);
-    return fail([{ code: "efficiency-not-fraction", severity: "error", subject: "efficiency", found }]);
-  }
   return andThen(checkInputs(shaftPowerMethod, input), () =>
     succeed((SPECIFIC_GRAVITY_REFERENCE * specificGravity * STANDARD_GRAVITY * flow * head) / efficiency),
   );

@@ -9,7 +9,7 @@ export const clearWaterDutyMethod = {
     flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },
     slurryHead: { name: "slurry head", symbol: "H_m", quantity: "head", atLeast: 0 },
     slurryDensity: { name: "slurry density", symbol: "ρ_m", quantity: "density", above: 0 },
-    waterEfficiency: { name: "efficiency on water", symbol: "η_w", quantity: "ratio", above: 0, atMost: 1 },
+    waterEfficiency: { name: "efficiency on water", symbol: "η_w", quantity: "percent", above: 0, atMost: 1 },
     headRatio: { name: "head ratio", symbol: "HR", quantity: "ratio", above: 0, atMost: 1 },
     efficiencyRatio: { name: "efficiency ratio", symbol: "ER", quantity: "ratio", above: 0, atMost: 1 },
   },

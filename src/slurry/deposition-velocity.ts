@@ -3,7 +3,7 @@ import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import { beyondComputation } from "../pipework/pipe-friction.ts";
-import { doNotSettle, PACKED, percentDoubted, SOLIDS_SG, sizeDoubted, volumeRemarks } from "./solids.ts";
+import { doNotSettle, PACKED, SOLIDS_SG, sizeDoubted, volumeRemarks } from "./solids.ts";
 
 export const depositionVelocityMethod = {
   title: "Limiting deposition velocity",
@@ -111,7 +111,6 @@ export function depositionVelocity(inputs: DepositionVelocityInputs): Result<Dep
   if (!Object.values(velocity).every(Number.isFinite)) return fail([beyondComputation("the limiting velocity")]);
   return succeed(velocity, [
     ...checked.findings,
-    ...percentDoubted("solids by volume", solidsByVolume),
     ...volumeRemarks(solidsByVolume),
     ...sizeRemarks(particleSize, bore, velocity),
     spread(velocity),

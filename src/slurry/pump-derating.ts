@@ -1,7 +1,7 @@
 import type { Citation } from "../basis/citation.ts";
 import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
-import { doNotSettle, PACKED, percentDoubted, SOLIDS_SG, sizeDoubted, volumeRemarks } from "./solids.ts";
+import { doNotSettle, PACKED, SOLIDS_SG, sizeDoubted, volumeRemarks } from "./solids.ts";
 
 const CAVE: Citation = { source: "cave-1976", at: "head ratio for d50 from 0.02 to 10 mm, from memory" };
 
@@ -111,8 +111,6 @@ export function pumpDerating(inputs: PumpDeratingInputs): Result<PumpDerating> {
   }
   return succeed({ headRatio, efficiencyRatio: headRatio, kazimHeadRatio }, [
     ...checked.findings,
-    ...percentDoubted("solids by volume", solidsByVolume),
-    ...percentDoubted("fines", fines),
     ...volumeRemarks(solidsByVolume),
     ...sizeDoubted("d50", particleSize),
     scatter(headRatio, kazimHeadRatio),

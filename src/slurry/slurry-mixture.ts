@@ -2,7 +2,7 @@ import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
 import { checkInputs, type Input, type Method } from "../basis/method.ts";
 import type { Quantity } from "../basis/quantities.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
-import { PACKED, percentDoubted, SOLIDS_SG, volumeRemarks } from "./solids.ts";
+import { PACKED, SOLIDS_SG, volumeRemarks } from "./solids.ts";
 
 type Figure = "solidsSG" | "solidsByWeight" | "solidsByVolume" | "mixtureSG" | "solidsPerVolume";
 
@@ -96,8 +96,7 @@ const ROUTES: readonly Route[] = [
  *
  * Exact: mass and volume are conserved, no solids dissolve and no air is held. Fails on fewer than two figures, on two
  * that fix nothing, on a further figure more than 0.5 % from what the others give, and at 62 % by volume, where grains
- * pack. Cautions above 45 % by volume, on a concentration under 1 % that may be meant as a fraction, and on solids that
- * float.
+ * pack. Cautions above 45 % by volume and on solids that float.
  */
 export function slurryMixture(known: SlurryMixtureInputs): Result<SlurryMixture> {
   const { liquidSG } = known;
@@ -126,7 +125,7 @@ export function slurryMixture(known: SlurryMixtureInputs): Result<SlurryMixture>
     (figure) => Math.abs((known[figure] as number) - mixture[figure]) > AGREEMENT * mixture[figure],
   );
   if (odd !== undefined) return fail([contradicts(odd, known[odd] as number, mixture[odd], route.from)]);
-  return succeed(mixture, [...doubts(known), ...volumeRemarks(v), ...floating(mixture)]);
+  return succeed(mixture, [...volumeRemarks(v), ...floating(mixture)]);
 }
 
 function tooFew(given: readonly Figure[]): Finding {
@@ -178,13 +177,6 @@ function contradicts(figure: Figure, given: number, due: number, from: readonly 
   const { name, quantity }: { name: string; quantity: Quantity } = FIGURES[figure];
   const facts = { due: amount(quantity, due), first: FIGURES[from[0]].name, second: FIGURES[from[1]].name };
   return { code: "slurry-figures-contradict", severity: "error", subject: name, found: amount(quantity, given), facts };
-}
-
-function doubts({ solidsByWeight, solidsByVolume }: SlurryMixtureInputs): readonly Finding[] {
-  return [
-    ...percentDoubted(FIGURES.solidsByWeight.name, solidsByWeight ?? 0),
-    ...percentDoubted(FIGURES.solidsByVolume.name, solidsByVolume ?? 0),
-  ];
 }
 
 function floating({ solidsSG, liquidSG }: SlurryMixture): readonly Finding[] {

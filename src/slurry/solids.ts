@@ -34,12 +34,6 @@ export function volumeRemarks(solidsByVolume: number): readonly Finding[] {
   ];
 }
 
-/** The arguments are in percent; a figure under 1 % may have been meant as a fraction. */
-export function percentDoubted(subject: string, fraction: number): readonly Finding[] {
-  if (fraction <= 0 || fraction >= 0.01) return [];
-  return [{ code: "percent-may-be-fraction", severity: "caution", subject, found: amount("percent", fraction) }];
-}
-
 /** A caution where the particle size looks like a slip of the unit. */
 export function sizeDoubted(subject: string, size: number): readonly Finding[] {
   if (size <= DOUBTFUL_SIZE) return [];

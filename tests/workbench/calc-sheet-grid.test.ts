@@ -13,13 +13,24 @@ import { dutyRead, dutyText, QUARRY } from "../support/duty-of.ts";
 
 const grid = headlessGrid();
 const EQUALS_TEXT = dutyText({ project: "=1+1" }, QUARRY);
-/** The sheets of all tests, added and calculated at once; each test has one of its own to change. */
-const sheets = [...SAMPLE_DUTIES.map(({ duty }) => duty), QUARRY, QUARRY, QUARRY, QUARRY, EQUALS_TEXT].map(
-  (duty, i) => ({
-    ...sheetOf(duty),
-    name: `Duty ${i + 1}`,
-  }),
+/** A slurry and a price in percentages that a bare number up to 1 would make fractions. */
+const SMALL_SHARES = dutyText(
+  { solids: "0.9 %", fines: "0.5 %", directCost: "1000", overhead: "1", contingency: "", margin: "1" },
+  (SAMPLE_DUTIES.find(({ duty }) => duty.fields.medianSize) ?? { duty: QUARRY }).duty,
 );
+/** The sheets of all tests, added and calculated at once; each test has one of its own to change. */
+const sheets = [
+  ...SAMPLE_DUTIES.map(({ duty }) => duty),
+  QUARRY,
+  QUARRY,
+  QUARRY,
+  QUARRY,
+  EQUALS_TEXT,
+  SMALL_SHARES,
+].map((duty, i) => ({
+  ...sheetOf(duty),
+  name: `Duty ${i + 1}`,
+}));
 const own = (i: number): SheetSpec => sheets[SAMPLE_DUTIES.length + i] as SheetSpec;
 beforeAll(() => grid.host.addSheets(sheets));
 afterAll(() => grid.dispose());
@@ -63,6 +74,14 @@ describe("a calc sheet in the workbench grid", () => {
       expect(worst).toBeLessThan(1e-12);
     },
   );
+
+  it("hands percentages of 1 % and less on as what they are", async () => {
+    const spec = own(5);
+    expect((await compare(spec)).worst).toBeLessThan(1e-12);
+    const [[[price]]] = (await grid.host.read([`${quotedSheetName(spec.name)}!selling_price`])) as [[[number]]];
+    // By hand: 1000 × 1.01 / 0.99.
+    expect(price).toBeCloseTo(1020.20202, 5);
+  });
 
   it("follows every change of an input cell", async () => {
     const { name } = own(0);

@@ -55,7 +55,7 @@ export function lifeCycle(duty: Duty): readonly PlanItem[] {
         firstCost: constant(0),
         yearlyCost: constant(1),
         years: FIELD.years,
-        discountRate: ratio(FIELD.discountRate, constant(100)),
+        discountRate: FIELD.discountRate,
       }),
       "(1 − (1 + i)^−n)/i: today's worth of 1 at the end of each year.",
     ),

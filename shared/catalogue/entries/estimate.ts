@@ -2,6 +2,7 @@ import { ASSUMED_MOTOR_EFFICIENCY, energyCost, energyCostMethod } from "../../..
 import { lifeCycleCost, lifeCycleCostMethod } from "../../../src/estimate/life-cycle-cost.ts";
 import { defineEntry } from "../entry.ts";
 import { quantity } from "../parameter.ts";
+import { LARGE, RATE, share } from "../parameters/share.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
 export const ENERGYCOST = defineEntry({
@@ -21,17 +22,19 @@ export const ENERGYCOST = defineEntry({
         range: "0 or more",
       }),
     ),
-    motorEfficiency: quantity("ratio", {
+    motorEfficiency: share({
+      ...LARGE,
       about: "Efficiency of the motor at that load",
       example: '0.94, or "94 %"',
-      range: "above 0, at most 1",
-      whenLeftOut: { value: null, shown: `${ASSUMED_MOTOR_EFFICIENCY}, with a caution` },
+      range: "above 0, at most 100 %",
+      whenLeftOut: { value: null, shown: `${ASSUMED_MOTOR_EFFICIENCY * 100} %, with a caution` },
     }),
-    driveEfficiency: quantity("ratio", {
+    driveEfficiency: share({
+      ...LARGE,
       about: "Efficiency of belts, gear and frequency converter together",
-      example: "0.96",
-      range: "above 0, at most 1",
-      whenLeftOut: { value: 1, shown: "1, direct coupled" },
+      example: '0.96, or "96 %"',
+      range: "above 0, at most 100 %",
+      whenLeftOut: { value: 1, shown: "100 %, direct coupled" },
     }),
   },
   answer: { kind: "number", name: "cost of electricity" },
@@ -57,7 +60,7 @@ export const LIFECYCLECOST = defineEntry({
   group: "Estimate",
   summary: "Present value of a first cost and of what each year costs",
   method:
-    "First cost plus yearly cost times (1 − (1 + i)^−n)/i, each year's cost at its end. i is the real rate, (1 + discount rate)/(1 + inflation) − 1; without inflation the discount rate is taken as real. Rates are fractions or texts with a percent sign: 0.05 or “5 %”; a 5 is refused. The first cost holds purchase, installation and commissioning; the yearly cost energy, operation, maintenance, down time and the environment, at today's prices. A cost at the end, such as disposal, goes into the first cost at its present value, cost/(1 + i)^n.",
+    "First cost plus yearly cost times (1 − (1 + i)^−n)/i, each year's cost at its end. i is the real rate, (1 + discount rate)/(1 + inflation) − 1; without inflation the discount rate is taken as real. The first cost holds purchase, installation and commissioning; the yearly cost energy, operation, maintenance, down time and the environment, at today's prices. A cost at the end, such as disposal, goes into the first cost at its present value, cost/(1 + i)^n.",
   cites: lifeCycleCostMethod.cites,
   unitless: true,
   parameters: {
@@ -69,16 +72,18 @@ export const LIFECYCLECOST = defineEntry({
     }),
     years: quantity("ratio", { about: "Years in service", example: "15", range: "above 0, at most 200" }),
     discountRate: zeroDoubted(
-      quantity("ratio", {
-        about: "Interest of money a year, as a fraction or with a percent sign",
+      share({
+        ...RATE,
+        about: "Interest of money a year",
         example: '0.05, or "5 %"',
-        range: "above −1, at most 1",
+        range: "above −100 %, at most 100 %",
       }),
     ),
-    inflation: quantity("ratio", {
-      about: "Yearly rise of the yearly cost, as a fraction or with a percent sign",
+    inflation: share({
+      ...RATE,
+      about: "Yearly rise of the yearly cost",
       example: '0.02, or "2 %"',
-      range: "above −1, at most 1",
+      range: "above −100 %, at most 100 %",
       whenLeftOut: { value: 0, shown: "0, the discount rate is real" },
     }),
   },

@@ -15,6 +15,7 @@ import { MOTOR_SERIES } from "../../../src/drive/motor-rating.ts";
 import { defineEntry } from "../entry.ts";
 import { quantity } from "../parameter.ts";
 import { openChoice } from "../parameters/open-choice.ts";
+import { LARGE, share } from "../parameters/share.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
 const altitude = quantity("elevation", {
@@ -23,19 +24,20 @@ const altitude = quantity("elevation", {
   whenLeftOut: { value: 0, shown: "0, sea level" },
 });
 
-const usableShare = quantity("percent", {
-  about: "Part of the tank that can be drawn, in percent: 90 means 90 %",
-  example: "90",
-  range: "10 to 100",
-  whenLeftOut: { value: USUAL_USABLE_SHARE, shown: "90" },
+const usableShare = share({
+  ...LARGE,
+  about: "Part of the tank that can be drawn",
+  example: '90, or "90 %"',
+  range: "10 to 100 %",
+  whenLeftOut: { value: USUAL_USABLE_SHARE, shown: "90 %" },
 });
 
 const reserve = zeroDoubted(
-  quantity("percent", {
-    about: "Part of what can be drawn that stays in the tank, in percent",
-    example: "10",
-    range: "0 to below 100",
-    whenLeftOut: { value: USUAL_RESERVE, shown: "10" },
+  share({
+    about: "Part of what can be drawn that stays in the tank",
+    example: '10, or "10 %"',
+    range: "0 to below 100 %",
+    whenLeftOut: { value: USUAL_RESERVE, shown: "10 %" },
   }),
 );
 
@@ -151,11 +153,11 @@ export const ENGINELOAD = defineEntry({
   parameters: {
     shaftPower: quantity("power", { about: "Power the pump takes", range: "above 0" }),
     ratedPower: quantity("power", { about: "Continuous rating at run speed", range: "above 0" }),
-    accessoryLosses: quantity("percent", {
-      about: "What fan and accessories take of the rating, in percent; 0 where the rating is net",
-      example: "5",
-      range: "0 to below 50",
-      whenLeftOut: { value: null, shown: "5, with a caution" },
+    accessoryLosses: share({
+      about: "What fan and accessories take of the rating; 0 where the rating is net",
+      example: '5, or "5 %"',
+      range: "0 to below 50 %",
+      whenLeftOut: { value: null, shown: "5 %, with a caution" },
     }),
     altitude: quantity("elevation", {
       about: "Height of the site above sea level; negative below it",

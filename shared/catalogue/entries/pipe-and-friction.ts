@@ -15,6 +15,7 @@ import { fitting, fittings } from "../parameters/fittings.ts";
 import { line } from "../parameters/line.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { pipe as pipeParameter } from "../parameters/pipe.ts";
+import { share } from "../parameters/share.ts";
 
 const flow = quantity("flow", {
   about: "Flow through the pipe",
@@ -321,9 +322,9 @@ export const PIPESIZE = defineEntry({
       range: "above 0",
       whenLeftOut: { value: 8 * 0.3048, shown: "8 ft/s (2.44 m/s), common practice" },
     }),
-    maximumGradient: quantity("percent", {
-      about: "Greatest friction head over length, in per cent",
-      example: "2",
+    maximumGradient: share({
+      about: "Greatest friction head over length",
+      example: '2, or "2 %"',
       range: "above 0",
       whenLeftOut: { value: null, shown: "no limit" },
     }),

@@ -9,7 +9,7 @@ import type { Cell } from "../../cells/cell.ts";
 import { wrongKind } from "../../cells/refused-cell.ts";
 import { defineEntry } from "../entry.ts";
 import { choice, quantity, type Reading, type SingleParameter } from "../parameter.ts";
-import { percentNotFraction } from "../parameters/percent-not-fraction.ts";
+import { LARGE, share } from "../parameters/share.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
 const money = (about: string, example: string) => quantity("ratio", { about, example, range: "0 or more" });
@@ -42,7 +42,7 @@ export const SELLINGPRICE = defineEntry({
   group: "Estimate",
   summary: "Selling price of a direct cost, with every line of the way there",
   method:
-    "Overhead on the direct cost; contingency on direct cost and overhead; profit on all of it, as a margin on the price, cost/(1 − M), or as a markup on the cost, cost × (1 + m); tax on the taxable share of the selling price, last. The order counts. A markup of 30 % is a margin of 23.1 %, so which is meant must be said. Shares are in percent, 30 for 30 %; a bare number below 1 is refused and a margin of 100 % too. Contingency, common practice: 3 % to 5 % on a firm scope, 10 % to 20 % on a budget price, 30 % on a concept. No price is a standard: state the currency and the date beside it.",
+    "Overhead on the direct cost; contingency on direct cost and overhead; profit on all of it, as a margin on the price, cost/(1 − M), or as a markup on the cost, cost × (1 + m); tax on the taxable share of the selling price, last. The order counts. A markup of 30 % is a margin of 23.1 %, so which is meant must be said. A margin of 100 % is refused. Contingency, common practice: 3 % to 5 % on a firm scope, 10 % to 20 % on a budget price, 30 % on a concept. No price is a standard: state the currency and the date beside it.",
   cites: priceMethod.cites,
   unitless: true,
   parameters: {
@@ -50,45 +50,35 @@ export const SELLINGPRICE = defineEntry({
       money("Labour, materials, equipment, fuel and subcontracts together, in any money", "42000"),
     ),
     overhead: zeroDoubted(
-      percentNotFraction(
-        quantity("percent", { about: "Overhead on the direct cost, in percent", example: "12", range: "0 to 500" }),
-      ),
+      share({ about: "Overhead on the direct cost", example: '12, or "12 %"', range: "0 to 500 %" }),
     ),
     contingency: zeroDoubted(
-      percentNotFraction(
-        quantity("percent", {
-          about: "Contingency on direct cost and overhead, in percent",
-          example: "5",
-          range: "0 to 100",
-        }),
-      ),
+      share({
+        about: "Contingency on direct cost and overhead",
+        example: '5, or "5 %"',
+        range: "0 to 100 %",
+      }),
     ),
     profit: zeroDoubted(
-      percentNotFraction(
-        quantity("percent", {
-          about: "Profit in percent: of the price where it is a margin, of the cost where it is a markup",
-          example: "20",
-          range: "0 to below 100 as a margin, to 1000 as a markup",
-        }),
-      ),
+      share({
+        about: "Profit: of the price where it is a margin, of the cost where it is a markup",
+        example: '20, or "20 %"',
+        range: "0 to below 100 % as a margin, to 1000 % as a markup",
+      }),
     ),
     profitOn: choice(PROFIT_ON, { about: 'Whether the profit is a "margin" on the price or a "markup" on the cost' }),
-    taxableShare: percentNotFraction(
-      quantity("percent", {
-        about: "Share of the selling price that is taxed, in percent",
-        example: "60",
-        range: "0 to 100",
-        whenLeftOut: { value: 1, shown: "100, all of it" },
-      }),
-    ),
-    tax: percentNotFraction(
-      quantity("percent", {
-        about: "Rate of the tax, in percent",
-        example: "8.25",
-        range: "0 to 100",
-        whenLeftOut: { value: 0, shown: "0, tax is not counted" },
-      }),
-    ),
+    taxableShare: share({
+      about: "Share of the selling price that is taxed",
+      example: '60, or "60 %"',
+      range: "0 to 100 %",
+      whenLeftOut: { value: 1, shown: "100 %, all of it" },
+    }),
+    tax: share({
+      about: "Rate of the tax",
+      example: '8.25, or "8.25 %"',
+      range: "0 to 100 %",
+      whenLeftOut: { value: 0, shown: "0, tax is not counted" },
+    }),
   },
   answer: {
     kind: "record",
@@ -219,14 +209,13 @@ export const FUELCOST = defineEntry({
       range: "180 to 400 g/kWh (0.296 to 0.658 lb/hp-h)",
       whenLeftOut: { value: null, shown: "usual for an engine of this power" },
     }),
-    loadFactor: percentNotFraction(
-      quantity("percent", {
-        about: "Mean power while running over the power given, in percent",
-        example: "80",
-        range: "above 0, at most 100",
-        whenLeftOut: { value: 1, shown: "100" },
-      }),
-    ),
+    loadFactor: share({
+      ...LARGE,
+      about: "Mean power while running over the power given",
+      example: '80, or "80 %"',
+      range: "above 0, at most 100 %",
+      whenLeftOut: { value: 1, shown: "100 %" },
+    }),
   },
   answer: {
     kind: "record",

@@ -3,10 +3,9 @@ import { linePrimeTime } from "../../../src/priming/line-prime-time.ts";
 import { primeTimeMethod } from "../../../src/priming/prime-time.ts";
 import { type PrimingOption, primingChoice, primingChoiceMethod } from "../../../src/priming/priming-choice.ts";
 import { type PrimingSolids, SOLIDS_WORDS, solidsNamed, solidsOf } from "../../../src/priming/priming-solids.ts";
-import { wrongKind } from "../../cells/refused-cell.ts";
 import { findingText } from "../../text/finding-text.ts";
 import { defineEntry } from "../entry.ts";
-import { quantity, type SingleParameter } from "../parameter.ts";
+import type { SingleParameter } from "../parameter.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import {
   airPumpCapacity,
@@ -17,21 +16,21 @@ import {
   suctionLift,
   suctionLine,
 } from "../parameters/priming.ts";
+import { share } from "../parameters/share.ts";
 
-const percentByWeight = quantity("percent", { about: "Solids by weight" });
+const byWeight = share({ about: "Solids by weight" });
 
 const solids: SingleParameter<PrimingSolids> = {
   takes: "cell",
-  about: "What comes with the liquid: percent by weight (5 means 5 %), or a word such as clean, rags, sewage, sand",
-  example: '5, or "rags"',
+  about: "What comes with the liquid: solids by weight, or a word such as clean, rags, sewage, sand",
+  quantity: "percent",
+  example: '5, "5 %" or "rags"',
   range: "0 to below 70 %",
   choices: SOLIDS_WORDS,
-  read: (cell, reading) => {
-    if (typeof cell === "string") return solidsNamed(cell, reading.name);
-    if (typeof cell === "number")
-      return andThen(percentByWeight.read(cell, reading), (share) => succeed(solidsOf(share)));
-    return wrongKind(reading.name, cell, "a percent by weight or a word such as rags");
-  },
+  read: (cell, reading) =>
+    typeof cell === "string" && !/^\s*[+\-−.\d]/.test(cell)
+      ? solidsNamed(cell, reading.name)
+      : andThen(byWeight.read(cell, reading), (fraction) => succeed(solidsOf(fraction))),
 };
 
 export const PRIMETIME = defineEntry({
@@ -90,7 +89,7 @@ export const PRIMINGMETHODS = defineEntry({
   group: "Priming",
   summary: "Ways to prime the pump, ranked for this suction, with reasons, needs and cautions",
   method:
-    "Common practice, stated as such. A flooded suction needs no priming. No lift is offered for a liquid hotter than water at 60 °C (140 °F), nor above 8 m (26 ft) of cold water at sea level, less what altitude, vapour pressure and a heavier liquid take off; there the pump goes below the level. Priming reaches 7.6 m (25 ft) in practice, less the same. Solids, rags or a line of 6 m (20 ft) and more ask for a vacuum-assisted dry prime; a short line of clean liquid is served by a self-priming casing. The time is that of an air pump of 50 ft³/min on the line alone, as PRIMETIME works it out; over 5 minutes it asks for a larger one. NPSH is not judged here, for it depends on flow and pump: MAXLIFT. Solids are in percent by weight (5 means 5 %) or a word.",
+    "Common practice, stated as such. A flooded suction needs no priming. No lift is offered for a liquid hotter than water at 60 °C (140 °F), nor above 8 m (26 ft) of cold water at sea level, less what altitude, vapour pressure and a heavier liquid take off; there the pump goes below the level. Priming reaches 7.6 m (25 ft) in practice, less the same. Solids, rags or a line of 6 m (20 ft) and more ask for a vacuum-assisted dry prime; a short line of clean liquid is served by a self-priming casing. The time is that of an air pump of 50 ft³/min on the line alone, as PRIMETIME works it out; over 5 minutes it asks for a larger one. NPSH is not judged here, for it depends on flow and pump: MAXLIFT. Solids are stated by weight or by a word.",
   cites: primingChoiceMethod.cites,
   parameters: { suctionLift, suctionLine, solids, altitude, liquid, temperature },
   answer: {

@@ -19,6 +19,7 @@ import type { Argument } from "../../cells/cell.ts";
 import { type CallFacts, defineEntry } from "../entry.ts";
 import { choice, quantity } from "../parameter.ts";
 import { curve } from "../parameters/curve.ts";
+import { LARGE, share } from "../parameters/share.ts";
 import { systemCurve } from "../parameters/system-curve.ts";
 import { viscosity } from "../parameters/viscosity.ts";
 
@@ -447,15 +448,16 @@ export const SHAFTPOWER = defineEntry({
   group: "Pump",
   summary: "Power a pump takes at its shaft",
   method:
-    "ρgQH/η with ρ = SG × 998.2 kg/m³, exact; the 3960 of the trade agrees within 0.04 %. Efficiency is a fraction, or a text such as “75 %”; an efficiency of 1 gives the hydraulic power. Size the driver for the greatest power on the curve and the heaviest liquid, not for the duty alone.",
+    "ρgQH/η with ρ = SG × 998.2 kg/m³, exact; the 3960 of the trade agrees within 0.04 %. An efficiency of 1 gives the hydraulic power. Size the driver for the greatest power on the curve and the heaviest liquid, not for the duty alone.",
   cites: shaftPowerMethod.cites,
   parameters: {
     flow: quantity("flow", { about: "Flow of the pump", range: "0 or more" }),
     head: quantity("head", { about: "Total head of the pump, of the liquid pumped", range: "0 or more" }),
-    efficiency: quantity("ratio", {
-      about: 'Efficiency of the pump as a fraction, or a text such as "75 %"',
+    efficiency: share({
+      ...LARGE,
+      about: "Efficiency of the pump",
       example: '0.75, or "75 %"',
-      range: "above 0, at most 1",
+      range: "above 0, at most 100 %",
     }),
     SG,
   },

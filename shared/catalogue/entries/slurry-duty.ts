@@ -10,21 +10,14 @@ import { defineEntry } from "../entry.ts";
 import { choice, type OptionalParameter, quantity, type SingleParameter } from "../parameter.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { pipe } from "../parameters/pipe.ts";
-import { fines, medianSize, solidsByVolume, solidsSG } from "../parameters/solids.ts";
+import { handedOn, LARGE, share } from "../parameters/share.ts";
+import { fines, medianSize, solidsByVolume, solidsByWeight, solidsSG } from "../parameters/solids.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
 /** A parameter that may stay unknown. */
 function unknown(parameter: SingleParameter<number>): OptionalParameter<number | null> {
   return { ...parameter, fallback: null, whenLeftOut: "not known; found from the others" };
 }
-
-const solidsByWeight = zeroDoubted(
-  quantity("percent", {
-    about: "Solids in percent of the weight of the slurry: 30 means 30 %",
-    example: "30",
-    range: "0 to what packs at 62 % by volume",
-  }),
-);
 
 const flowOfSlurry = quantity("flow", {
   about: "Flow of the slurry, solids and liquid together",
@@ -36,7 +29,7 @@ export const SLURRYMIXTURE = defineEntry({
   group: "Slurry",
   summary: "Everything about the composition of a slurry from any two of its figures",
   method:
-    "Mass and volume of solids and liquid add up: S_m = S_l + C_v (S_s − S_l), C_w = C_v S_s/S_m, dry solids = C_v ρ_s × flow. Give two of solids SG, solids by weight, solids by volume and slurry SG; flow and dry solids together count as one more figure, and either of them alone brings the other. A further figure is held against what the first two make of it and refused where it is more than 0.5 % off. Exact as long as nothing dissolves and no air is held. Refused where the solids would pack, at 62 % by volume. “As one liquid” is a description that every function with a liquid takes: SG of the slurry, viscosity and vapour pressure of the liquid alone. It serves for pressure, power and NPSH, not for the friction or settling of coarse solids.",
+    "Mass and volume of solids and liquid add up: S_m = S_l + C_v (S_s − S_l), C_w = C_v S_s/S_m, dry solids = C_v ρ_s × flow. Give two of solids SG, solids by weight, solids by volume and slurry SG; flow and dry solids together count as one more figure, and either of them alone brings the other. A further figure is held against what the first two make of it and refused where it is more than 0.5 % off. Exact as long as nothing dissolves and no air is held. Refused where the solids would pack, at 62 % by volume. A percentage answered that is 1 or less is handed on as a text, B2 & “ %”, for another function reads a bare number up to 1 as a fraction. “As one liquid” is a description that every function with a liquid takes: SG of the slurry, viscosity and vapour pressure of the liquid alone. It serves for pressure, power and NPSH, not for the friction or settling of coarse solids.",
   cites: slurryFlowMethod.cites,
   parameters: {
     solidsSG: unknown(solidsSG),
@@ -105,7 +98,10 @@ export const SLURRYMIXTURE = defineEntry({
             drySolids: rates.drySolids,
             asOneLiquid: asOneLiquid(mixture.mixtureSG, state),
           },
-          [AS_ONE_LIQUID],
+          [
+            AS_ONE_LIQUID,
+            ...handedOn({ "solids by weight": mixture.solidsByWeight, "solids by volume": mixture.solidsByVolume }),
+          ],
         ),
       );
     }),
@@ -206,19 +202,19 @@ export const SLURRYDUTY = defineEntry({
       whenLeftOut: { value: null, shown: "no pump chosen yet" },
     }),
     waterEfficiency: zeroDoubted(
-      quantity("ratio", {
-        about: 'Efficiency of the pump on water at this flow as a fraction, or a text such as "75 %"',
+      share({
+        ...LARGE,
+        about: "Efficiency of the pump on water at this flow",
         example: '0.75, or "75 %"',
-        range: "above 0, at most 1",
+        range: "above 0, at most 100 %",
         whenLeftOut: { value: null, shown: "no shaft power" },
       }),
     ),
     chartReduction: zeroDoubted(
-      quantity("percent", {
-        about:
-          "Head reduction in percent read from a chart at the impeller's size and d50, for solids SG 2.65 at 15 % by volume",
-        example: "14",
-        range: "0 to below 100",
+      share({
+        about: "Head reduction read from a chart at the impeller's size and d50, for solids SG 2.65 at 15 % by volume",
+        example: '14, or "14 %"',
+        range: "0 to below 100 %",
         whenLeftOut: { value: null, shown: "by Cave" },
       }),
     ),

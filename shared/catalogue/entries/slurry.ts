@@ -6,16 +6,9 @@ import { defineEntry } from "../entry.ts";
 import { quantity } from "../parameter.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { pipe } from "../parameters/pipe.ts";
-import { fines, medianSize, solidsByVolume, solidsSG } from "../parameters/solids.ts";
-import { zeroDoubted } from "../parameters/zero-doubted.ts";
+import { handedOn } from "../parameters/share.ts";
+import { fines, medianSize, solidsByVolume, solidsByWeight, solidsSG } from "../parameters/solids.ts";
 
-const solidsByWeight = zeroDoubted(
-  quantity("percent", {
-    about: "Solids in percent of the weight of the slurry: 30 means 30 %",
-    example: "30",
-    range: "0 to what packs at 62 % by volume",
-  }),
-);
 const liquidSG = quantity("ratio", {
   about: "Specific gravity of the liquid between the solids",
   example: "1",
@@ -31,7 +24,7 @@ export const SLURRYSG = defineEntry({
   group: "Slurry",
   summary: "Specific gravity of a slurry from its solids by weight",
   method:
-    "Mass and volume of solids and liquid add up: 1/S_m = C_w/S_s + (1 − C_w)/S_l. Exact as long as nothing dissolves and no air is held. The concentration is in percent; a figure under 1 draws a caution, for 0.3 means 0.3 %. Refused where the solids would pack, at 62 % by volume.",
+    "Mass and volume of solids and liquid add up: 1/S_m = C_w/S_s + (1 − C_w)/S_l. Exact as long as nothing dissolves and no air is held. Refused where the solids would pack, at 62 % by volume.",
   cites: slurryMixtureMethod.cites,
   unitless: true,
   parameters: mixtureParameters,
@@ -58,7 +51,7 @@ export const SOLIDSBYVOLUME = defineEntry({
   group: "Slurry",
   summary: "Solids in percent by volume from percent by weight",
   method:
-    "C_v = C_w S_m/S_s with the slurry SG of the mass balance. Answers in percent: 14.6 means 14.6 %. The concentration by weight is in percent too; a figure under 1 draws a caution, for 0.3 means 0.3 %. Refused where the solids would pack, at 62 % by volume.",
+    "C_v = C_w S_m/S_s with the slurry SG of the mass balance. Answers in percent: 14.6 means 14.6 %. An answer up to 1 is handed on as a text, B2 & “ %”, for another function reads a bare number up to 1 as a fraction. Refused where the solids would pack, at 62 % by volume.",
   cites: slurryMixtureMethod.cites,
   unitless: true,
   parameters: mixtureParameters,
@@ -71,7 +64,10 @@ export const SOLIDSBYVOLUME = defineEntry({
       source: "by hand: (30/2.5) / (30/2.5 + 70/1) = 12/82",
     },
   ],
-  run: (figures) => andThen(slurryMixture(figures), (mixture) => succeed(mixture.solidsByVolume)),
+  run: (figures) =>
+    andThen(slurryMixture(figures), ({ solidsByVolume: share }) =>
+      succeed(share, handedOn({ "solids by volume": share })),
+    ),
 });
 
 export const DEPOSITIONVELOCITY = defineEntry({

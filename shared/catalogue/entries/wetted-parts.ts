@@ -8,6 +8,7 @@ import { CONSTITUENTS, type Constituent, wettedDutyMethod } from "../../../src/m
 import { findingText } from "../../text/finding-text.ts";
 import { defineEntry } from "../entry.ts";
 import { quantity, text } from "../parameter.ts";
+import { share } from "../parameters/share.ts";
 import { dissolved, NOT_STATED } from "../parameters/wetted-duty.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
@@ -18,7 +19,7 @@ export const WETTEDPARTS = defineEntry({
   id: "WETTEDPARTS",
   group: "Materials",
   summary: "Materials of every wetted part by kind, ranked for the liquid, its particles, oxidisers and make-up",
-  method: `Rules of thumb of the trade, stated as such: pH 4 to 9 with soft solids under 5 % by weight is usually fine in ductile iron; hard solids from 5 %, or any above 20 %, ask for high-chrome white iron; brine and the ends of the pH scale for 316 or duplex. Screens: iron below pH 4 is not offered and below 6 with care, alkaline water to pH 11; white iron pH 5.5 to 12; cast 316 to 1000 mg/L of chloride at 25 °C and 300 mg/L at 50 °C, flowing and neutral, stress cracking above 60 °C; duplex of PREN about 32 to 38 in salt water cold and flowing only; aerated water above 60 °C with care, above 90 °C not judged. House choices: iron is brackish from 1000 and in salt water from 10 000 mg/L of chloride. Particles are hard where they are 1.2 times as hard as ductile iron, in Vickers. Where solids are few, fewer doubts and common use rank first; where they wear severely, hardness does, at the ends of the pH scale after 316 and duplex. Outside pH 6 to 9, or with a chemical named, no metal is judged without the temperature. What is not stated is not guessed: a verdict that hangs on it is “not judged” or “suits with care”, and NOTES lists what to ask. Ranks run within each kind: metals and lining, elastomers, seal faces; dry parts are left standard. Solids are in percent: 3 means 3 %. Hardness of the particles: soft, hard, a name such as sand or coal, Mohs 7, HV 1100; a bare number is Mohs up to 10 and Vickers from 20. List every wetted part and have the choice confirmed. Kinds: metal, lining, elastomer, seal faces, dry parts. Particles larger than the free passage of the impeller are refused; hard ones, or of unknown hardness, above a third of it bring a caution. Rubber lines only below 6 mm, with care from 65 °C and not above 70 °C, without oil; particles above 75 mm break white iron. Oxidiser is the dose of free chlorine, chlorine dioxide or permanganate: above 5 mg/L it rules out 316. Constituents name what else is in the liquid, commas between: ${CONSTITUENTS.join(", ")}; or ${NOTHING_ELSE}. Hydrofluoric acid rules out every metal here; ammonia and hydrogen sulphide rule out bronze, hydrogen sulphide grey and white iron too.`,
+  method: `Rules of thumb of the trade, stated as such: pH 4 to 9 with soft solids under 5 % by weight is usually fine in ductile iron; hard solids from 5 %, or any above 20 %, ask for high-chrome white iron; brine and the ends of the pH scale for 316 or duplex. Screens: iron below pH 4 is not offered and below 6 with care, alkaline water to pH 11; white iron pH 5.5 to 12; cast 316 to 1000 mg/L of chloride at 25 °C and 300 mg/L at 50 °C, flowing and neutral, stress cracking above 60 °C; duplex of PREN about 32 to 38 in salt water cold and flowing only; aerated water above 60 °C with care, above 90 °C not judged. House choices: iron is brackish from 1000 and in salt water from 10 000 mg/L of chloride. Particles are hard where they are 1.2 times as hard as ductile iron, in Vickers. Where solids are few, fewer doubts and common use rank first; where they wear severely, hardness does, at the ends of the pH scale after 316 and duplex. Outside pH 6 to 9, or with a chemical named, no metal is judged without the temperature. What is not stated is not guessed: a verdict that hangs on it is “not judged” or “suits with care”, and NOTES lists what to ask. Ranks run within each kind: metals and lining, elastomers, seal faces; dry parts are left standard. Hardness of the particles: soft, hard, a name such as sand or coal, Mohs 7, HV 1100; a bare number is Mohs up to 10 and Vickers from 20. List every wetted part and have the choice confirmed. Kinds: metal, lining, elastomer, seal faces, dry parts. Particles larger than the free passage of the impeller are refused; hard ones, or of unknown hardness, above a third of it bring a caution. Rubber lines only below 6 mm, with care from 65 °C and not above 70 °C, without oil; particles above 75 mm break white iron. Oxidiser is the dose of free chlorine, chlorine dioxide or permanganate: above 5 mg/L it rules out 316. Constituents name what else is in the liquid, commas between: ${CONSTITUENTS.join(", ")}; or ${NOTHING_ELSE}. Hydrofluoric acid rules out every metal here; ammonia and hydrogen sulphide rule out bronze, hydrogen sulphide grey and white iron too.`,
   cites: [...wettedDutyMethod.cites, { source: "iso-15156", at: "hardness and material limits for sour service" }],
   parameters: {
     pH: quantity("ratio", { about: "pH of the liquid", example: "7", range: "0 to 14" }),
@@ -35,10 +36,10 @@ export const WETTEDPARTS = defineEntry({
       range: "0 or more; sea water has some 19 000 mg/L",
     }),
     solidsByWeight: zeroDoubted(
-      quantity("percent", {
-        about: "Solids in percent of the weight of the slurry: 30 means 30 %",
-        example: "3",
-        range: "0 to below 70",
+      share({
+        about: "Solids by weight, of the weight of the slurry",
+        example: '3, or "3 %"',
+        range: "0 to below 70 %",
         whenLeftOut: NOT_STATED,
       }),
     ),

@@ -11,6 +11,7 @@ import { inWords } from "../../text/words.ts";
 import type { Answer, Entry, Example } from "../entry.ts";
 import { parameterName } from "../entry.ts";
 import type { Parameter } from "../parameter.ts";
+import { HOW_READ } from "../parameters/share.ts";
 import { formulaText, syntaxOf } from "./formula-text.ts";
 import { escaped, list, page, paragraphs, section } from "./html.ts";
 
@@ -62,6 +63,7 @@ function argument(name: string, parameter: Parameter<unknown>): string {
 /** "In ft (US) or m (SI, METRIC), or a text with its own unit." */
 function unitsSentence(quantity: Quantity): string {
   if (quantity === "ratio") return "A plain number.";
+  if (quantity === "percent") return sentence(HOW_READ);
   return `In ${unitOfEachSet(quantity)}, or a text with its own unit.`;
 }
 

@@ -1,4 +1,5 @@
 import { type OptionalParameter, quantity, type SingleParameter } from "../parameter.ts";
+import { share } from "./share.ts";
 import { zeroDoubted } from "./zero-doubted.ts";
 
 export const solidsSG: SingleParameter<number> = quantity("ratio", {
@@ -8,10 +9,14 @@ export const solidsSG: SingleParameter<number> = quantity("ratio", {
 });
 
 export const solidsByVolume: SingleParameter<number> = zeroDoubted(
-  quantity("percent", {
-    about: "Solids in percent of the volume of the slurry: 15 means 15 %",
-    example: "15",
-    range: "0 to below 62",
+  share({ about: "Solids by volume, of the volume of the slurry", example: '15, or "15 %"', range: "0 to below 62 %" }),
+);
+
+export const solidsByWeight: SingleParameter<number> = zeroDoubted(
+  share({
+    about: "Solids by weight, of the weight of the slurry",
+    example: '30, or "30 %"',
+    range: "0 to what packs at 62 % by volume",
   }),
 );
 
@@ -24,9 +29,9 @@ export function medianSize(range: string): SingleParameter<number> {
   });
 }
 
-export const fines: OptionalParameter<number> = quantity("percent", {
-  about: "Solids below 75 µm in percent of the weight of the solids: 8 means 8 %",
-  example: "8",
-  range: "0 to below 100; at most 50 where d50 is above 75 µm",
+export const fines: OptionalParameter<number> = share({
+  about: "Solids below 75 µm, of the weight of the solids",
+  example: '8, or "8 %"',
+  range: "0 to below 100 %; at most 50 % where d50 is above 75 µm",
   whenLeftOut: { value: 0, shown: "0, no relief" },
 });

@@ -14,6 +14,14 @@ export const inputWords: WordsOf<keyof InputFindings> = {
     `${f.subject} is the text “${f.given}” without a unit; add one, such as ${say.suggestions()}`,
   "number-as-text": (f, say) =>
     `${f.subject} is the text “${f.given}” without a unit; it was read as ${say.amount(f.found)}`,
+  "share-read-as": (f, say) => {
+    const otherwise = f.suggestions === undefined ? "" : `; write ${say.suggestions()} if that is meant`;
+    return `${f.subject}: ${f.given} is read as ${say.amount(f.found)}${otherwise}`;
+  },
+  "share-to-hand-on": (f, say) =>
+    `${f.subject}: ${say.amount(f.found)} stands here without its sign, and another function would read so small a number as a fraction; hand it on as a text, with & " %" behind it`,
+  "percent-as-fraction": (f, say) =>
+    `${f.subject} is a percentage: ${f.given} would be less than one per cent; write ${say.suggestions()}`,
   "unit-unknown": (f, say) => `${f.subject} has the unit “${f.given}”, which is not known; use ${say.suggestions()}`,
   "unit-ambiguous": (f, say) => `${f.subject}: “${f.given}” can mean several units; write ${say.suggestions()}`,
   "unit-wrong-kind": (f, say) =>

@@ -61,8 +61,6 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
     `no ${f.subject} was given; ${say.amount(f.found)} is added, as for acceptance grade 2B`,
   "head-tolerance-of-grade": (f, say) =>
     `${f.subject} of grade ${f.given} is ${say.amount(f.found)} above the guaranteed head`,
-  "percent-as-fraction": (f, say) =>
-    `${f.subject} is a percentage: ${f.given} would be less than one per cent; write ${say.suggestions()}`,
   "suction-vacuum-as-zero": (f, say) =>
     `${f.subject} is below atmosphere, ${say.amount(f.found)}; it is taken as 0 for the greatest pressure`,
   "shutoff-below-duty": (f, say) =>

@@ -23,8 +23,6 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
   "efficiency-read-as-percent": (f) => `the figures of ${f.subject} are above 1.5 and are read as percentages`,
   "efficiency-mixed": (f) =>
     `${f.subject} mixes percentages (${f.facts.percentRow}) and fractions (${f.facts.fractionRow}); write all of them one way`,
-  "efficiency-not-fraction": (f, say) =>
-    `${f.subject} is a fraction here, above 0 and at most 1, such as 0.75 or the text “75 %”; ${say.amount(f.found)} was given`,
   "flow-beyond-curve": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is beyond the end of the curve, ${say.amount(f.limit)} at this speed and trim; a curve is not extended`,
   "flow-below-curve": (f, say) =>

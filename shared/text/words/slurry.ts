@@ -2,8 +2,6 @@ import type { SlurryFindings } from "../../../src/basis/finding-code.ts";
 import type { WordsOf } from "../words.ts";
 
 export const slurryWords: WordsOf<keyof SlurryFindings> = {
-  "percent-may-be-fraction": (f, say) =>
-    `${f.subject} is ${say.amount(f.found)}: the argument is in percent, so 30 means 30 % and 0.3 means 0.3 %; check which is meant`,
   "solids-dense": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is above ${say.amount(f.limit)}: the methods are seldom borne out there; have the slurry tested`,
   "solids-float": (f, say) =>

@@ -56,6 +56,16 @@ const typed = (fields: Fields = {}, more: Partial<DutyText> = {}): DutyText =>
 const duty = (fields: Fields = {}, more: Partial<DutyText> = {}): Duty => dutyRead(typed(fields, more));
 
 const cellsOf = (of: Duty) => workOut(dutyPlan(of)).cells;
+it("reads half a per cent of solids as half a per cent", () => {
+  // By hand: (0.5/2.65) / (0.5/2.65 + 99.5) = 0.1892685 %.
+  expect(cellsOf(duty({ solids: "0.5 %" })).get("solidsByVolume")).toBeCloseTo(0.1892685, 6);
+  const sheet = dutySheet(typed({ solids: "0.5 %" }));
+  const formulas = sheet.ok ? sheet.value.cells.flatMap(({ f }) => (f?.includes("SLURRYMIXTURE(") ? [f] : [])) : [];
+  expect(formulas[0]).toMatch(
+    /SLURRYMIXTURE\(\$?[A-Z$]+\d+,IF\(ISNUMBER\((\S+?)\),SUBSTITUTE\(\1,",","\."\)&" %",\1\)/,
+  );
+});
+
 const HEAD_RATIO = 1 - 0.0385 * 1.65 * (1 + 4 / 2.65) * 0.318637274549 * Math.log(0.4 / 0.0227);
 
 describe("the slurry on the sheet", () => {

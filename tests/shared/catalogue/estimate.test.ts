@@ -54,10 +54,12 @@ describe("costs in cells", () => {
     expect(numberIn("ENERGYCOST", 100, 2000, 0.1, 0.95) / kilowatt).toBeCloseTo(0.74569987, 8);
   });
 
-  it("takes a rate in percent as a text, and refuses it as a bare number", () => {
+  it("takes a rate as a fraction or in percent", () => {
     expect(numberIn("LIFECYCLECOST", 1, 1, 10, "5 %", "2 %")).toBe(numberIn("LIFECYCLECOST", 1, 1, 10, 0.05, 0.02));
-    expect(refusal("LIFECYCLECOST", 1, 1, 10, 5)).toMatch(/Discount rate must be at most 1; 5 was given/);
-    expect(refusal("ENERGYCOST", 10, 100, 0.1, 94)).toMatch(/Motor efficiency must be at most 1/);
+    expect(numberIn("LIFECYCLECOST", 1, 1, 10, 5, 2)).toBeCloseTo(numberIn("LIFECYCLECOST", 1, 1, 10, 0.05, 0.02), 9);
+    expect(numberIn("ENERGYCOST", 10, 100, 0.1, 94)).toBeCloseTo(numberIn("ENERGYCOST", 10, 100, 0.1, 0.94), 9);
+    expect(refusal("LIFECYCLECOST", 1, 1, 10, 101)).toMatch(/Discount rate must be at most 100 %; 101 % was given/);
+    expect(refusal("ENERGYCOST", 10, 100, 0.1, 101)).toMatch(/Motor efficiency must be at most 100 %/);
   });
 
   it("doubts a 0 that a blank cell may be", () => {

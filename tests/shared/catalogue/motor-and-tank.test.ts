@@ -302,8 +302,9 @@ describe("FUELTANKHOURS and FUELTANKSIZE", () => {
     expect(numberIn("FUELTANKSIZE", 14.0625, 25.6, 90, 0, "SI")).toBeCloseTo(400, 9);
   });
 
-  it("refuse a fraction for a percentage and doubt a reserve of 0", () => {
-    expect(refusal("FUELTANKHOURS", 400, 25.6, 0.9)).toMatch(/must be at least 10 %; 0\.9 % was given/);
+  it("take a fraction or percent and doubt a reserve of 0", () => {
+    expect(numberIn("FUELTANKHOURS", 400, 25.6, 0.9)).toBe(numberIn("FUELTANKHOURS", 400, 25.6, "90 %"));
+    expect(refusal("FUELTANKHOURS", 400, 25.6, 9.9)).toMatch(/must be at least 10 %; 9\.9 % was given/);
     expect(refusal("FUELTANKSIZE", 24, 25.6, 101)).toMatch(/at most 100 %/);
     expect(refusal("FUELTANKHOURS", 400, 0)).toMatch(/^#VALUE! Fuel rate must be above 0/);
     expect(refusal("FUELTANKHOURS", 400, 25.6, 90, 100)).toMatch(/Reserve must be below 100 %/);

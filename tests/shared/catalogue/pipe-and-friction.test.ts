@@ -269,9 +269,9 @@ describe("PIPESIZE", () => {
     ]);
   });
 
-  it("reads the gradient in per cent", () => {
-    expect(cell("PIPESIZE", 500, "sch40", 8, 3)).toBe("6in sch40");
-    expect(cell("PIPESIZE", 500, "sch40", 8, 1)).toBe("8in sch40");
+  it("keeps within the gradient", () => {
+    expect(cell("PIPESIZE", 500, "sch40", 8, 0.03)).toBe("6in sch40");
+    expect(cell("PIPESIZE", 500, "sch40", 8, "1 %")).toBe("8in sch40");
   });
 
   it("names sizes by the units of the reader", () => {

@@ -36,12 +36,14 @@ describe("a price in cells", () => {
     expect(figure(cell("SELLINGPRICE", 1000, 0, 0, "23.0769 %", "margin"), "markup on cost, %")).toBeCloseTo(30, 3);
   });
 
-  it("refuses a margin of 100 % and a share that may be a fraction", () => {
+  it("refuses a margin of 100 %, and takes a fraction", () => {
     expect(refusal("SELLINGPRICE", 1000, 0, 0, 100, "margin")).toMatch(
       /Margin on price must be below 100 %; 100 % was given/,
     );
-    expect(refusal("SELLINGPRICE", 1000, 0.1, 0, 20, "margin")).toMatch(/Overhead is a percentage.*10 or “0.1 %”/);
-    expect(refusal("SELLINGPRICE", 1000, 0, 0, 0.2, "margin")).toMatch(/Profit is a percentage/);
+    expect(refusal("SELLINGPRICE", 1000, 0, 0, 1, "margin")).toMatch(/must be below 100 %; 100 % was given/);
+    expect(cell("SELLINGPRICE", 1000, 0.1, 0, 0.2, "margin")).toEqual(
+      cell("SELLINGPRICE", 1000, "10 %", 0, "20 %", "margin"),
+    );
     expect(numberOf(cell("SELLINGPRICE", 1000, "0.5 %", 0, 0, "margin"), "overhead")).toBeCloseTo(5, 9);
   });
 
@@ -58,7 +60,7 @@ describe("a price in cells", () => {
   it("grows with the margin", () => {
     const priceAt = (margin: number): number =>
       numberOf(cell("SELLINGPRICE", 500, 10, 5, margin, "margin"), "selling price");
-    const prices = [1, 5, 20, 50, 99].map(priceAt);
+    const prices = [2, 5, 20, 50, 99].map(priceAt);
     expect(prices).toEqual(prices.toSorted((a, b) => a - b));
   });
 });
@@ -95,8 +97,7 @@ describe("fuel in cells", () => {
   it("refuses a price without a volume, and doubts one of 0", () => {
     expect(refusal("FUELCOST", 100, 1000, "3.90")).toMatch(/Fuel price is the text “3.90” without a unit; add one/);
     expect(refusal("FUELCOST", 100, 1000, "3.90 per kg")).toMatch(/“kg”, which is not known; use “3.90 per US gal”/);
-    expect(refusal("FUELCOST", 100, 1000, 4, null, 0.8)).toMatch(/Load factor is a percentage/);
-    expect(refusal("FUELCOST", 100, 1000, 4, null, "0.8")).toMatch(/Load factor is a percentage/);
+    expect(cell("FUELCOST", 100, 1000, 4, null, 0.8)).toEqual(cell("FUELCOST", 100, 1000, 4, null, 80));
     expect(remarks("FUELCOST", 100, 1000, 0, "0.38 lb/hp-h")).toEqual(["caution zero-may-be-blank"]);
   });
 });

@@ -175,8 +175,8 @@ describe("PRIMINGMETHODS", () => {
     expect(refusal("PRIMINGMETHODS", ...args)).toMatch(words);
   });
 
-  it("asks whether 0.3 is a percent", () => {
-    expect(remarks("PRIMINGMETHODS", 15, LINE, 0.3)).toContain("caution percent-may-be-fraction");
-    expect(remarks("PRIMINGMETHODS", 15, LINE, 3)).not.toContain("caution percent-may-be-fraction");
+  it("reads solids as a share or a word", () => {
+    expect(cell("PRIMINGMETHODS", 15, LINE, "5 %")).toEqual(cell("PRIMINGMETHODS", 15, LINE, 0.05));
+    expect(refusal("PRIMINGMETHODS", 15, LINE, "5 m")).toMatch(/a unit of another kind; use %/);
   });
 });

@@ -291,10 +291,11 @@ describe("a system curve in a range", () => {
 });
 
 describe("SHAFTPOWER", () => {
-  it("takes a fraction or a text in per cent and says which form it wants", () => {
+  it("takes an efficiency as a fraction or in percent", () => {
     expect(numberIn("SHAFTPOWER", 1000, 100, "75 %")).toBe(numberIn("SHAFTPOWER", 1000, 100, 0.75));
-    expect(refusal("SHAFTPOWER", 1000, 100, 75)).toMatch(/fraction.*such as 0.75 or the text “75 %”; 75 was given/);
-    expect(refusal("SHAFTPOWER", 1000, 100, 0)).toMatch(/fraction/);
+    expect(numberIn("SHAFTPOWER", 1000, 100, 75)).toBe(numberIn("SHAFTPOWER", 1000, 100, 0.75));
+    expect(refusal("SHAFTPOWER", 1000, 100, 101)).toMatch(/Efficiency must be at most 100 %; 101 % was given/);
+    expect(refusal("SHAFTPOWER", 1000, 100, 0)).toMatch(/Efficiency must be above 0 %/);
   });
 });
 

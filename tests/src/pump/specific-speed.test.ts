@@ -49,9 +49,9 @@ describe("shaft power", () => {
   const at = (change: object) => shaftPower({ flow: 0.1, head: 30, efficiency: 0.75, specificGravity: 1, ...change });
 
   it.each([
-    { why: "a percentage", change: { efficiency: 75 }, code: "efficiency-not-fraction" },
-    { why: "just above 1", change: { efficiency: 1.0001 }, code: "efficiency-not-fraction" },
-    { why: "no efficiency", change: { efficiency: 0 }, code: "efficiency-not-fraction" },
+    { why: "a percentage", change: { efficiency: 75 }, code: "out-of-range" },
+    { why: "just above 1", change: { efficiency: 1.0001 }, code: "out-of-range" },
+    { why: "no efficiency", change: { efficiency: 0 }, code: "out-of-range" },
     { why: "no specific gravity", change: { specificGravity: 0 }, code: "out-of-range" },
     { why: "a flow below zero", change: { flow: -1 }, code: "out-of-range" },
     { why: "an efficiency that is no number", change: { efficiency: Number.NaN }, code: "not-a-number" },
