@@ -1,7 +1,7 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import { NAMESPACE } from "../ports/namespace.ts";
+import { withUnits } from "./evaluate.ts";
 import { type Call, type Expression, wantsSign } from "./expression.ts";
-import { withUnits } from "./work-out.ts";
 
 /** Stands for a cell or table that a sheet does not hold. */
 export const NOT_PLACED = "NA()";

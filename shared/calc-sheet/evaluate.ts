@@ -1,0 +1,182 @@
+import type { UnitSetName } from "../../src/basis/quantities.ts";
+import type { Finding } from "../../src/basis/result.ts";
+import { call, type Outcome } from "../catalogue/call.ts";
+import { notesOf } from "../catalogue/entries/notes.ts";
+import type { Entry } from "../catalogue/entry.ts";
+import { type Argument, type Cell, type CellError, isCellError, isRange } from "../cells/cell.ts";
+import { type Call, type Expression, tableCell, wantsSign } from "./expression.ts";
+
+/** A plan while it is worked out: cells and findings by their keys, tables as ranges and by their rows. */
+export interface Working {
+  readonly unitSet: UnitSetName;
+  readonly cells: Map<string, Argument>;
+  readonly findings: Map<string, readonly Finding[]>;
+  readonly ranges: Map<string, readonly (readonly Cell[])[]>;
+  readonly rowCounts: Map<string, number>;
+}
+
+/** What an expression comes to, in the plan's unit set; the findings of its call go under the key. Never throws. */
+export function answerTo(sheet: Working, expression: Expression, key: string): Argument {
+  switch (expression.op) {
+    case "value":
+      return cellAt(sheet, expression.key);
+    case "range":
+      return rangeOf(sheet, expression.key);
+    case "constant":
+      return expression.value;
+    case "call": {
+      const outcome = outcomeOf(sheet, expression, key);
+      return outcome.ok ? outcome.value : outcome.error;
+    }
+    case "notes":
+      return notesOf(outcomeOf(sheet, expression.of, key));
+    case "sum":
+      return arithmetic(sheet, expression.terms, key, (numbers) => numbers.reduce((total, n) => total + n, 0));
+    case "product":
+      return arithmetic(sheet, expression.terms, key, (numbers) => numbers.reduce((total, n) => total * n, 1));
+    case "difference":
+      return arithmetic(sheet, [expression.of, expression.by], key, ([of = 0, by = 0]) => of - by);
+    case "ratio":
+      return arithmetic(sheet, [expression.of, expression.by], key, ([of = 0, by = 0]) => of / by);
+    case "least":
+      return arithmetic(sheet, expression.terms, key, (numbers) => Math.min(...numbers));
+    case "greatest":
+      return arithmetic(sheet, expression.terms, key, (numbers) => Math.max(...numbers));
+    case "columnSum":
+      return arithmetic(
+        sheet,
+        columnOf(sheet, expression.key, expression.column).map(
+          (cell) => ({ op: "constant", value: cell }) as Expression,
+        ),
+        key,
+        (numbers) => numbers.reduce((total, n) => total + n, 0),
+      );
+    case "columnLeast":
+    case "columnGreatest":
+      return extremeOf(sheet, expression);
+    case "column":
+      return columnOf(sheet, expression.key, expression.column).map((cell) => [cell]);
+    case "part": {
+      const record = cellAt(sheet, expression.key);
+      return isRange(record) ? (record[1 + expression.row]?.[expression.place] ?? null) : record;
+    }
+    case "join":
+      return joined(expression.terms.map((term) => single(sheet, term, key)));
+    case "before":
+      return before(single(sheet, expression.text, key), expression.mark);
+    case "atLeast": {
+      const { left, right, met, otherwise } = expression;
+      const side = arithmetic(sheet, [left, right], key, ([l = 0, r = 0]) => (l >= r ? 1 : 0));
+      if (typeof side !== "number") return side;
+      return answerTo(sheet, side === 1 ? met : otherwise, key);
+    }
+    case "ifNumber": {
+      const cell = single(sheet, expression.of, key);
+      if (isCellError(cell)) return cell;
+      return answerTo(sheet, typeof cell === "number" ? expression.met : expression.otherwise, key);
+    }
+    case "orElse": {
+      const given = single(sheet, expression.given, key);
+      if (isCellError(given)) return given;
+      const answer = single(sheet, expression.of, key);
+      return isCellError(answer) ? expression.otherwise : answer;
+    }
+    case "ifText": {
+      const cell = single(sheet, expression.of, key);
+      if (isCellError(cell)) return cell;
+      const same = String(cell ?? "").toLowerCase() === expression.is.toLowerCase();
+      return answerTo(sheet, same ? expression.met : expression.otherwise, key);
+    }
+  }
+}
+
+function single(sheet: Working, expression: Expression, key: string): Cell {
+  const answer = answerTo(sheet, expression, key);
+  return isRange(answer) ? NO_SINGLE_CELL : answer;
+}
+
+/** The cells of a column of any table, rows in order. */
+function columnOf(sheet: Working, table: string, of: string): readonly Cell[] {
+  const rows = sheet.rowCounts.get(table);
+  if (rows === undefined) return [notPlaced(table)];
+  return Array.from({ length: rows }, (_, row) => (sheet.cells.get(tableCell(table, row, of)) ?? null) as Cell);
+}
+
+function extremeOf(
+  sheet: Working,
+  { op, key, column, otherwise }: Extract<Expression, { op: "columnLeast" | "columnGreatest" }>,
+): Cell {
+  const all = columnOf(sheet, key, column);
+  const numbers = all.filter((cell) => typeof cell === "number");
+  if (numbers.length < all.length) return all.find(isCellError) ?? otherwise;
+  return op === "columnLeast" ? Math.min(...numbers) : Math.max(...numbers);
+}
+
+function cellAt(sheet: Working, key: string): Argument {
+  return sheet.cells.get(key) ?? (sheet.cells.has(key) ? null : notPlaced(key));
+}
+
+function rangeOf(sheet: Working, table: string): Argument {
+  // A spilled answer is a range too, or the error in its place.
+  return sheet.ranges.get(table) ?? cellAt(sheet, table);
+}
+
+function arithmetic(
+  sheet: Working,
+  terms: readonly Expression[],
+  key: string,
+  work: (numbers: number[]) => number | string,
+): Cell {
+  const numbers: number[] = [];
+  for (const term of terms) {
+    const cell = answerTo(sheet, term, key);
+    if (isRange(cell)) return NO_SINGLE_CELL;
+    if (isCellError(cell)) return cell;
+    if (typeof cell !== "number") return { error: "#VALUE!" };
+    numbers.push(cell);
+  }
+  const answer = work(numbers);
+  return typeof answer === "number" && !Number.isFinite(answer) ? { error: "#DIV/0!" } : answer;
+}
+
+function isBlankField(sheet: Working, arg: Expression): boolean {
+  return arg.op === "value" && arg.isField === true && !sheet.cells.has(arg.key);
+}
+
+function outcomeOf(sheet: Working, of: Call, key: string): Outcome {
+  const { entry, args } = of;
+  const given = args.map((arg, place) => {
+    if (arg === null || isBlankField(sheet, arg)) return null;
+    const answer = answerTo(sheet, arg, key);
+    return typeof answer === "number" && wantsSign(of, place, arg) ? `${answer} %` : answer;
+  });
+  const outcome = call(entry, withUnits(entry, given, sheet.unitSet));
+  sheet.findings.set(key, outcome.findings);
+  return outcome;
+}
+
+const NO_SINGLE_CELL: CellError = { error: "#VALUE!" };
+
+/** What a reader of a cell gets that this duty's plan does not hold. */
+function notPlaced(key: string): CellError {
+  return { error: "#N/A", message: `Not worked out for this duty: ${key}.` };
+}
+
+/** The arguments of a call with `units` in its place, left-out ones kept open. */
+export function withUnits<T>(entry: Entry, args: readonly (T | null)[], units: T): readonly (T | null)[] {
+  if (entry.unitless) return args;
+  const padded = [...args, ...Array<null>(Math.max(0, entry.parameters.length - args.length)).fill(null)];
+  return [...padded, units];
+}
+
+/** Texts and numbers one after another; the first error among them as it is. */
+function joined(parts: readonly Cell[]): Cell {
+  const error = parts.find(isCellError);
+  return error ?? parts.map((cell) => String(cell ?? "")).join("");
+}
+
+function before(cell: Cell, mark: string): Cell {
+  if (typeof cell !== "string") return cell;
+  const at = cell.toLowerCase().indexOf(mark.toLowerCase());
+  return at < 0 ? cell : cell.slice(0, at);
+}
