@@ -1,6 +1,6 @@
 import type { Duty, DutyPump } from "../duty/duty.ts";
 import { FIELD_KEYS, FIELDS, type FieldKey, fieldsOf, withoutUse } from "../duty/fields.ts";
-import { type PackageSection, placed } from "./package-section.ts";
+import { type PackageSection, placed, waitsFor } from "./package-section.ts";
 import { type CalcSheetPlan, type PlanItem, statement } from "./plan.ts";
 import { basis, titleBlock } from "./sections/basis.ts";
 import { boltingSection } from "./sections/bolting.ts";
@@ -96,14 +96,29 @@ export function fieldsNotUsed(duty: Duty, items: readonly PlanItem[]): readonly 
   const stands = new Set(items.flatMap((item) => (item.kind === "input" ? [item.of ?? item.key] : [])));
   // A plain text goes in words beside what it speaks of.
   const isFigure = (key: FieldKey): boolean => FIELDS[key].kind !== "text";
+  const reasons = [...waiting(duty), ...REASONS];
   return FIELD_KEYS.filter((key) => duty.state[key] === "stated" && isFigure(key) && !stands.has(key)).map((key) => {
-    const reason = withoutUse(key, duty.texts) ?? REASONS.find(({ fields }) => fields.includes(key))?.reason ?? "";
+    const reason = withoutUse(key, duty.texts) ?? reasons.find(({ fields }) => fields.includes(key))?.reason ?? "";
     return { key, reason: sentence(reason) };
   });
 }
 
+interface Reason {
+  readonly fields: readonly FieldKey[];
+  readonly reason: string;
+}
+
+/** The boxes of steps that are withheld until another box is mended. */
+function waiting(duty: Duty): readonly Reason[] {
+  const range = { id: "range", decidedBy: [], isOfPump: true } as const;
+  return [range, ...PACKAGE_SECTIONS].flatMap((step) => {
+    const waits = waitsFor(step, duty);
+    return waits.length === 0 ? [] : [{ fields: fieldsOf(step.id), reason: `waits for ${waits.join(", ")}` }];
+  });
+}
+
 /** Why the boxes of a step may have no use. */
-const REASONS: readonly { readonly fields: readonly FieldKey[]; readonly reason: string }[] = [
+const REASONS: readonly Reason[] = [
   { fields: fieldsOf("suction"), reason: "no NPSH required is stated, and no pump chosen whose curve gives one" },
   { fields: fieldsOf("range"), reason: "choose a pump: the range is that of its operating point" },
   {

@@ -30,7 +30,10 @@ export function placed(section: PackageSection, duty: Duty): readonly PlanItem[]
 }
 
 /** What has to be readable before the section can say anything, by the labels of the pane. */
-export function waitsFor({ decidedBy, isOfPump }: PackageSection, duty: Duty): readonly string[] {
+export function waitsFor(
+  { decidedBy, isOfPump }: Pick<PackageSection, "decidedBy" | "isOfPump">,
+  duty: Duty,
+): readonly string[] {
   const { state, pumpState } = duty;
   return [
     ...decidedBy

@@ -208,6 +208,22 @@ describe("a supply voltage that cannot be read", () => {
   });
 });
 
+describe("a box whose step is withheld", () => {
+  it.each([
+    ["pH", { fields: { ...QUARRY.fields, temperature: UNREADABLE } }, "Waits for Liquid temperature."],
+    [
+      "greatestStaticHead",
+      { pump: { ...QUARRY.pump, speed: UNREADABLE } as DutyText["pump"] },
+      "Waits for the chosen pump.",
+    ],
+    ["engineRating", { fields: { ...QUARRY.fields, driver: UNREADABLE } }, "Waits for Driver."],
+  ] as const)("%s says what it waits for, not that something is to be stated", (key, change, reason) => {
+    const duty = dutyRead({ ...QUARRY, ...change } as DutyText);
+    const unused = fieldsNotUsed(duty, workedDuty(duty).plan.items);
+    expect(unused.find((one) => one.key === key)?.reason).toBe(reason);
+  });
+});
+
 const VARIATIONS: readonly { readonly name: string; readonly of: (typed: DutyText) => DutyText }[] = [
   { name: "as it is", of: (typed) => typed },
   { name: "without a pump", of: ({ pump: _, ...typed }) => typed },
