@@ -17,7 +17,6 @@ export interface Input {
 
 /** The facts of a method that hold with or without a spreadsheet. */
 export interface Method<K extends string> {
-  readonly title: string;
   readonly cites: readonly [Citation, ...Citation[]];
   readonly inputs: Readonly<Record<K, Input>>;
 }

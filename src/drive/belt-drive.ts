@@ -41,7 +41,6 @@ export const BELT_SPEEDS = { balanced: 25, most: 35 } as const;
 export const MOST_BELT_POWER = 185_000;
 
 export const beltDriveMethod = {
-  title: "V-belt drive",
   cites: [
     { source: "practice", at: "slip 1 % to 2 %, efficiency 93 % to 97 %, pull 1.3 to 1.7 × 2T/d, 35 m/s at most" },
   ],

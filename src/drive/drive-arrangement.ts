@@ -49,7 +49,6 @@ const RANKING: Citation = {
 };
 
 export const driveArrangementMethod = {
-  title: "How the driver is attached",
   cites: [
     { source: "practice", at: "when each way of attaching a driver is picked and avoided" },
     { source: "sae-j617", at: "flywheel housings" },

@@ -16,7 +16,6 @@ export interface EngineNetPowerInput {
 }
 
 export const engineNetPowerMethod = {
-  title: "Net power of an engine",
   cites: [{ source: "practice", at: "fan and accessories take 3 % to 8 % of the gross power" }],
   inputs: {
     grossPower: { name: "gross power", symbol: "P", quantity: "power", above: 0, atMost: 1e8 },
@@ -47,7 +46,6 @@ const SIZE_RULE: Citation = {
 };
 
 export const engineLoadMethod = {
-  title: "Load on an engine",
   cites: [{ source: "practice", at: "no long running below 30 % load (wet stacking)" }],
   inputs: {
     shaftPower: { name: "shaft power", symbol: "P", quantity: "power", atLeast: 0, atMost: 1e8 },

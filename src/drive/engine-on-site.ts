@@ -33,7 +33,6 @@ export interface EngineOnSite {
 }
 
 export const engineOnSiteMethod = {
-  title: "Engine under a pump on its site",
   cites: [
     ...enginePowerMethod.cites,
     ...engineNetPowerMethod.cites,

@@ -49,7 +49,6 @@ export interface QuickRuleInput {
 }
 
 export const quickRuleMethod = {
-  title: "Engine power by a rule of thumb",
   cites: [
     ENGINE_QUICK_RULES["naturally aspirated, by altitude"].cites,
     ENGINE_QUICK_RULES["fire-pump engine"].cites,

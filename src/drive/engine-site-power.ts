@@ -42,7 +42,6 @@ const REFERENCE_HUMIDITY = 0.3;
 const USUAL_MECHANICAL_EFFICIENCY = 0.8;
 
 export const enginePowerMethod = {
-  title: "Engine power at site conditions",
   cites: [
     { source: "iso-3046-1", at: "power adjustment for ambient conditions, from memory; check the edition in force" },
     { source: "us-standard-atmosphere", at: "pressure by altitude" },

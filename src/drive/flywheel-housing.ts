@@ -143,7 +143,6 @@ export interface HousingChoice {
 }
 
 export const housingChoiceMethod = {
-  title: "Flywheel housings that carry a torque",
   cites: [
     { source: "sae-j617", at: "housing flanges" },
     { source: "sae-j620", at: "flywheels" },

@@ -20,7 +20,6 @@ export interface FuelRateInput {
 }
 
 export const fuelRateMethod = {
-  title: "Fuel an engine burns",
   cites: [
     { source: "practice", at: "V̇ = P b / ρ; b 195 to 280 g/kWh (0.32 to 0.46 lb/hp-h) at 75 % to 100 % load" },
     { source: "en-590", at: "density of diesel fuel at 15 °C, 820 kg/m³ to 845 kg/m³ (from memory)" },
@@ -89,7 +88,6 @@ const PART_LOAD = [
 ] as const;
 
 export const partLoadMethod = {
-  title: "Specific consumption at part load",
   cites: [{ source: "practice", at: "× 1.1 at 40 % load, × 1.3 at 25 %" }],
   inputs: { load: { name: "load", quantity: "percent", atLeast: 0.25, atMost: 1.1 } },
 } as const satisfies Method<"load">;

@@ -19,7 +19,6 @@ const RESERVE: Input = { name: "reserve", quantity: "percent", atLeast: 0, below
 export const TANK_SPANS = [8 * 3600, 24 * 3600, 48 * 3600] as const;
 
 export const tankTimeMethod = {
-  title: "Running time on a tank",
   cites: [{ source: "practice", at: "90 % to 95 % of a tank is usable; keep 10 % in reserve" }],
   inputs: {
     tankVolume: { name: "tank volume", symbol: "V", quantity: "volume", above: 0, atMost: 1e6 },
@@ -57,7 +56,6 @@ export function tankTime({ reserve = 0, ...tank }: TankTimeInput): Result<number
 export const USUAL_RESERVE = 0.1;
 
 export const tankForMethod = {
-  title: "Tank for a running time",
   cites: tankTimeMethod.cites,
   inputs: {
     time: { name: "running time", symbol: "t", quantity: "hours", above: 0, atMost: 1e8 },

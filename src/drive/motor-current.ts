@@ -14,7 +14,6 @@ export interface FullLoadCurrentInput {
 }
 
 export const fullLoadCurrentMethod = {
-  title: "Line current of a three-phase motor",
   cites: [
     { source: "practice", at: "I = P / (√3 V η cos φ)" },
     { source: "nfpa-70", at: "Table 430.250, full-load current, three-phase" },

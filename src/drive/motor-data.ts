@@ -76,7 +76,6 @@ const CONSTANT_TORQUE: Citation = {
 };
 
 export const motorDataMethod = {
-  title: "Motor for a pump, with its data at full load and on site",
   cites: [
     ...motorRatingMethod.cites,
     ...motorDeratingMethod.cites,

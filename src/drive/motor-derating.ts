@@ -20,7 +20,6 @@ const RATED_ALTITUDE_IN_FEET = 3300 * unitOf("ft").factor;
 export const RATED_AMBIENT = 40 + CELSIUS_ZERO;
 
 export const motorDeratingMethod = {
-  title: "Motor output at altitude and in hot air",
   cites: [
     { source: "practice", at: "output factors by altitude and by ambient, multiplied" },
     { source: "iec-60034-1", at: "ambient limit 1 K lower per 100 m above 1000 m (from memory)" },

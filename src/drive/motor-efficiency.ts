@@ -13,7 +13,6 @@ export const IEC_CLASSES = ["IE2", "IE3", "IE4"] as const;
 export type IecClass = (typeof IEC_CLASSES)[number];
 
 export const motorEfficiencyMethod = {
-  title: "Full-load efficiency of a class of motors",
   cites: [
     { source: "iec-60034-30-1", at: "50 Hz classes IE2 to IE4" },
     { source: "si-2021-745", at: "Schedule 16, Tables 27 and 28" },

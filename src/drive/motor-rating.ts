@@ -31,7 +31,6 @@ export interface MotorRatingInput {
 }
 
 export const motorRatingMethod = {
-  title: "Next standard motor rating",
   cites: [
     { source: "nema-mg1", at: "Table 10-4 (horsepower), Part 13 (frames)" },
     { source: "iec-60072-1", at: "rated-output series" },

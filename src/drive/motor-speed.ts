@@ -7,7 +7,6 @@ export const POLES = [2, 4, 6, 8] as const;
 export type Poles = (typeof POLES)[number];
 
 export const motorSpeedMethod = {
-  title: "Synchronous speed and slip",
   cites: [{ source: "nema-mg1", at: "synchronous speed and slip of induction motors (from memory)" }],
   inputs: {
     speed: { name: "speed", symbol: "n", quantity: "speed", above: 0, atMost: 1000 },

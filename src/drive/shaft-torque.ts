@@ -9,7 +9,6 @@ export interface ShaftTorqueInput {
 }
 
 export const shaftTorqueMethod = {
-  title: "Torque of a turning shaft",
   cites: [{ source: "iso-17769-1", at: "shaft torque; pump power input; speed of rotation" }],
   inputs: {
     shaftPower: { name: "shaft power", symbol: "P", quantity: "power", atLeast: 0, atMost: 1e8 },

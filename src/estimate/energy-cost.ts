@@ -3,7 +3,6 @@ import { amount, type Finding, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
 
 export const energyCostMethod = {
-  title: "Cost of electricity",
   cites: [
     { source: "energy-balance", at: "electrical energy from shaft power, efficiencies and time" },
     {

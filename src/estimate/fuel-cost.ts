@@ -16,7 +16,6 @@ export interface FuelCostInputs {
 }
 
 export const fuelCostMethod = {
-  title: "Cost of fuel",
   cites: fuelRateMethod.cites,
   inputs: {
     hours: { name: "hours", symbol: "t", quantity: "hours", atLeast: 0, atMost: 1e10 },

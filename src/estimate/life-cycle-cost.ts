@@ -2,7 +2,6 @@ import { checkInputs, type Method } from "../basis/method.ts";
 import { type Result, succeed } from "../basis/result.ts";
 
 export const lifeCycleCostMethod = {
-  title: "Life-cycle cost",
   cites: [{ source: "hi-europump-lcc", at: "present value of the cost elements" }],
   inputs: {
     firstCost: { name: "first cost", symbol: "C_0", quantity: "ratio", atLeast: 0 },

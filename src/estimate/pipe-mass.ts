@@ -36,7 +36,6 @@ export function pipeMass(pipe: Pipe): PipeMass {
 }
 
 export const massOfLengthMethod = {
-  title: "Mass of a length of pipe",
   cites: [
     { source: "asme-b36.10m", at: "mass of plain pipe" },
     { source: "practice", at: "densities of pipe materials" },

@@ -7,7 +7,6 @@ export const PROFIT_ON: readonly ProfitOn[] = ["margin", "markup"];
 type PriceKey = "directCost" | "overhead" | "contingency" | "margin" | "markup" | "taxableShare" | "tax";
 
 export const priceMethod = {
-  title: "Price from direct cost",
   cites: [
     {
       source: "practice",

@@ -21,7 +21,6 @@ const days = { quantity: "ratio", atLeast: 0, atMost: 36_500 } as const;
 const money = { quantity: "ratio", atLeast: 0 } as const;
 
 export const rentalMethod = {
-  title: "Rental of equipment",
   cites: [{ source: "practice", at: "week of 7 days, month of 28 days; no term costs more than the next longer one" }],
   inputs: {
     days: { ...days, name: "days", above: 0 },

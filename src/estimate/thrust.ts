@@ -16,7 +16,6 @@ export interface ThrustInputs {
 }
 
 export const thrustMethod = {
-  title: "Thrust at a bend or dead end",
   cites: [{ source: "momentum-balance", at: "T = 2 (P A + ρ Q v) sin(θ/2) at a bend, P A at a dead end" }],
   inputs: {
     pressure: { name: "pressure", symbol: "P", quantity: "gaugePressure", above: 0, atMost: 1e9 },

@@ -9,7 +9,6 @@ import { type Route, reachesOf } from "./route.ts";
 import { velocityHead } from "./velocity-head.ts";
 
 export const gradeLineMethod = {
-  title: "Hydraulic grade line along a route",
   cites: [
     { source: "white-fluid-mechanics", at: "hydraulic and energy grade lines" },
     { source: "house", at: "limits of vacuum at summits: 30 kPa absolute, 7.0 m of siphon less 1.1 m per 1000 m" },

@@ -18,7 +18,6 @@ export interface SystemPoint {
 }
 
 export const systemCurveMethod = {
-  title: "System curve: total head at evenly spaced flows",
   cites: [{ source: "white-fluid-mechanics", at: "steady-flow energy equation; matching a pump to a system" }],
   inputs: {
     staticHead: { name: "static head", symbol: "z_d − z_s", quantity: "head" },

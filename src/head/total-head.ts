@@ -33,7 +33,6 @@ export interface TotalHead {
 }
 
 export const totalHeadMethod = {
-  title: "Pump total head from the energy equation between source and destination",
   cites: [
     { source: "iso-17769-1", at: "pump total head" },
     { source: "white-fluid-mechanics", at: "steady-flow energy equation" },

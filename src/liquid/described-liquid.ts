@@ -8,7 +8,6 @@ import type { Liquid, LiquidState } from "./liquid.ts";
 import { fromSaybolt } from "./saybolt.ts";
 
 export const describedLiquidMethod = {
-  title: "Described liquid",
   cites: [{ source: "house", at: "the figures stated, at every temperature; SG relative to 998.2 kg/m³" }],
   inputs: {
     density: { name: "liquid density", symbol: "ρ", quantity: "density", above: 0 },

@@ -69,7 +69,6 @@ const FITS: Readonly<Record<Glycol, GlycolFit>> = {
 };
 
 export const glycolMethod = {
-  title: "Glycol in water",
   cites: [
     { source: "melinder-2010", at: "ethylene and propylene glycol in water" },
     { source: "iapws-if97", at: "region 4, vapour pressure of water" },

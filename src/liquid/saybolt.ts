@@ -2,7 +2,6 @@ import { checkInputs, type Method } from "../basis/method.ts";
 import { type Result, succeed } from "../basis/result.ts";
 
 const method = {
-  title: "Saybolt Universal seconds",
   cites: [
     { source: "practice", at: "short form of the Saybolt Universal conversion; ASTM D2161 where it must be exact" },
   ],

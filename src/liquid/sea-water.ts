@@ -10,7 +10,6 @@ import { boilsInTheOpen } from "./water.ts";
 export const OCEAN_SALINITY = 0.035;
 
 export const seaWaterMethod = {
-  title: "Sea water",
   cites: [
     { source: "sharqawy-2010", at: "equations 8 (density), 22 and 23 (viscosity)" },
     { source: "nayar-2016", at: "vapour pressure" },

@@ -8,7 +8,6 @@ import { waterDensity } from "./water-density.ts";
 import { waterViscosity } from "./water-viscosity.ts";
 
 export const waterMethod = {
-  title: "Water",
   cites: [
     { source: "iapws-if97", at: "region 1 (density) and region 4 (vapour pressure)" },
     { source: "iapws-r12-08", at: "equations 10 to 12, critical enhancement taken as 1" },

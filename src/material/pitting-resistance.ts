@@ -12,7 +12,6 @@ export interface Composition {
 const part = (name: string, symbol: string) => ({ name, symbol, quantity: "percent", atLeast: 0, atMost: 1 }) as const;
 
 export const pittingResistanceMethod = {
-  title: "Pitting resistance equivalent number of a stainless steel",
   cites: [{ source: "practice", at: "PREN = %Cr + 3.3 (%Mo + 0.5 %W) + 16 %N, as the duplex specifications use it" }],
   inputs: {
     chromium: part("chromium", "Cr"),

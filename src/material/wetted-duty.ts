@@ -42,7 +42,6 @@ export const RULES_OF_THUMB: Citation = {
 };
 
 export const wettedDutyMethod = {
-  title: "Pump materials by pH, temperature, chlorides and solids",
   cites: [RULES_OF_THUMB],
   inputs: {
     pH: { name: "pH", quantity: "ratio", atLeast: 0, atMost: 14 },

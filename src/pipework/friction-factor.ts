@@ -19,7 +19,6 @@ export const RELATIVE_ROUGHNESS = {
 } as const;
 
 export const frictionFactorMethod = {
-  title: "Darcy friction factor of a full round pipe",
   cites: [
     { source: "colebrook-1939", at: "transition formula, constants 3.7 and 2.51" },
     { source: "clamond-2009", at: "fourth-order iteration, two steps" },

@@ -15,7 +15,6 @@ export interface HazenWilliamsInputs {
 }
 
 export const hazenWilliamsMethod = {
-  title: "Friction head of water by Hazen–Williams",
   cites: [
     { source: "hazen-williams", at: "V = 1.318 C R^0.63 S^0.54 (ft, s), solved for S without rounding" },
     { source: "practice", at: "C from 40 to 160, bores from 50 mm (2 in), 0.3 to 3 m/s (1 to 10 ft/s)" },

@@ -21,7 +21,6 @@ export interface PipeFrictionInputs {
 }
 
 export const pipeFrictionMethod = {
-  title: "Friction head of a full round pipe (Darcy–Weisbach)",
   cites: [{ source: "darcy-weisbach", at: "head lost in a full pipe" }, ...frictionFactorMethod.cites],
   inputs: {
     ...pipeVelocityMethod.inputs,

@@ -20,7 +20,6 @@ export interface PipeSizeInputs {
 }
 
 export const pipeSizeMethod = {
-  title: "Smallest pipe of a family within a velocity and a friction gradient",
   cites: [
     { source: "practice", at: "2.4 m/s (8 ft/s) as the limit where none is given" },
     { source: "darcy-weisbach", at: "head lost in a full pipe" },

@@ -10,7 +10,6 @@ export interface PipeVelocityInputs {
 }
 
 export const pipeVelocityMethod = {
-  title: "Mean velocity in a full round pipe",
   cites: [{ source: "iso-17769-1", at: "mean velocity at a section" }],
   inputs: {
     flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },

@@ -20,7 +20,6 @@ export interface BoltTorqueInput {
 }
 
 export const boltTorqueMethod = {
-  title: "Tightening torque of a bolt",
   cites: [{ source: "asme-pcc-1", at: "torque T = K D F" }],
   inputs: {
     nutFactor: { name: "nut factor", symbol: "K", quantity: "ratio", atLeast: 0.08, atMost: 0.4 },

@@ -15,7 +15,6 @@ import { flangeTestPressure } from "./hydrostatic-test.ts";
 import { exceeds, tradeFigureRemarks } from "./trade-figure.ts";
 
 export const flangeCheckMethod = {
-  title: "Flange class against a working pressure",
   cites: flangeRatingCites,
   inputs: { pressure: { name: "pressure", symbol: "P", quantity: "gaugePressure", atLeast: 0 } },
 } as const satisfies Method<"pressure">;

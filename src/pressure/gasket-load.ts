@@ -29,7 +29,6 @@ export interface GasketLoad {
 }
 
 export const gasketLoadMethod = {
-  title: "Least bolt load of a flat ring gasket inside the bolts",
   cites: [{ source: "asme-viii-1", at: "mandatory appendix 2, bolt loads (from memory)" }],
   inputs: {
     outsideDiameter: { name: "gasket outside diameter", quantity: "size", above: 0 },

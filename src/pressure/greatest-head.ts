@@ -32,7 +32,6 @@ export interface GreatestHeadInput {
 }
 
 export const greatestHeadMethod = {
-  title: "Greatest head a pump can give",
   cites: [
     { source: "ansi-hi-14.3", at: "affinity rules; greatest head of the curve, speed and impeller" },
     { source: "iso-9906", at: "table 8, tolerance of head" },

@@ -11,7 +11,6 @@ import { WATER_BULK_MODULUS, WATER_BULK_MODULUS_AT_20 } from "../tables/water-bu
 const gigapascal = unitOf("GPa").factor;
 
 export const waterBulkModulusMethod = {
-  title: "Bulk modulus of water",
   cites: [{ source: "iapws-if97", at: "region 1, density and speed of sound; 2.19 GPa at 20 °C" }],
   inputs: {
     temperature: {

@@ -71,13 +71,11 @@ const INPUTS = {
 } as const;
 
 export const nozzlePressuresMethod = {
-  title: "Greatest pressure at each nozzle of pumps in series",
   cites: [{ source: "ansi-hi-14.3", at: "pumps in series; discharge pressure against a closed valve" }],
   inputs: INPUTS,
 } as const satisfies Method<keyof typeof INPUTS>;
 
 export const seriesPumpMethod = {
-  title: "Pump of a series",
   cites: nozzlePressuresMethod.cites,
   inputs: {
     // A pump without head is a figure left out: it would take from the pressure of all after it.
@@ -88,7 +86,6 @@ export const seriesPumpMethod = {
 } as const satisfies Method<"head" | "elevation" | "lineLoss">;
 
 export const standingColumnMethod = {
-  title: "Column standing on pumps that are stopped",
   cites: nozzlePressuresMethod.cites,
   inputs: {
     top: { name: "standing level", symbol: "z_top", quantity: "elevation" },
@@ -145,8 +142,8 @@ function errorsOf({ name, head, elevation, lineLoss, parts = [] }: SeriesPump): 
     ...checkInputs(seriesPumpMethod, { head, elevation, lineLoss }).findings,
     ...parts.flatMap((part) => {
       const inputs = { part: { ...PART_PRESSURE, name: `${part.name}: ${PART_PRESSURE.name}` } };
-      const { title, cites } = seriesPumpMethod;
-      return checkInputs({ title, cites, inputs }, { part: part.workingPressure }).findings;
+      const { cites } = seriesPumpMethod;
+      return checkInputs({ cites, inputs }, { part: part.workingPressure }).findings;
     }),
   ];
   return findings.map((finding) => ({ ...finding, subject: `${name}: ${finding.subject}` }));

@@ -16,7 +16,6 @@ export interface NozzleSeriesInput extends Omit<NozzlePressuresInput, "density">
 }
 
 export const nozzleSeriesMethod = {
-  title: "Flange class at each nozzle of pumps in series",
   cites: [nozzlePressuresMethod.cites[0], greatestHeadMethod.cites[1], ...flangeRatingCites],
   inputs: { specificGravity: SPECIFIC_GRAVITY, headTolerance: greatestHeadMethod.inputs.headTolerance },
 } as const satisfies Method<"specificGravity" | "headTolerance">;

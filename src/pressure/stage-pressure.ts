@@ -29,7 +29,6 @@ export interface StagePressure {
 const MOST_STAGES = 20;
 
 export const stagePressureMethod = {
-  title: "Greatest nozzle pressures of a stage of equal pumps in series",
   cites: [nozzlePressuresMethod.cites[0], greatestHeadMethod.cites[1]],
   inputs: {
     shutoffHead: greatestHeadMethod.inputs.curveTop,

@@ -29,7 +29,6 @@ const JOINT_RULE: Citation = {
 };
 
 export const jointStudLengthMethod = {
-  title: "Stud length of any other joint",
   cites: [JOINT_RULE],
   inputs: {
     one: { name: "thickness of one flange", quantity: "size", above: 0 },

@@ -23,7 +23,6 @@ export interface Surge {
 }
 
 export const surgeMethod = {
-  title: "Pressure rise of a sudden change of velocity",
   cites: [
     { source: "joukowsky-1898", at: "Δp = ρ a ΔV" },
     waveSpeedMethod.cites[0],
@@ -101,7 +100,6 @@ export interface LineStop {
 }
 
 export const lineStopMethod = {
-  title: "Sudden or slow stop of a line",
   cites: [{ source: "wylie-streeter", at: "return time of a line; rigid column" }],
   inputs: {
     length: { name: "line length", symbol: "L", quantity: "length", above: 0 },

@@ -25,7 +25,6 @@ export interface WaveSpeedInput {
 }
 
 export const waveSpeedMethod = {
-  title: "Speed of a pressure wave in a pipe",
   cites: [
     { source: "korteweg-1878", at: "elastic tube filled with liquid" },
     { source: "wylie-streeter", at: "restraint of the pipe; thick walls (from memory)" },

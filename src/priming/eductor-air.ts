@@ -40,7 +40,6 @@ const COMPRESSOR_PRACTICE: Citation = {
 };
 
 export const eductorAirMethod = {
-  title: "Compressed-air eductor: motive air, compressor, vacuum and air drawn",
   cites: [
     { source: "gas-dynamics", at: "choked flow of an ideal gas, γ = 1.4, R = 287.05 J/(kg K), C_d = 1" },
     { source: "us-standard-atmosphere", at: "density of air at 15 °C and one atmosphere, 1.225 kg/m³" },

@@ -13,7 +13,6 @@ export interface EductorInput {
 }
 
 export const eductorMethod = {
-  title: "Motive air of a compressed-air eductor",
   cites: [{ source: "gas-dynamics", at: "choked flow of an ideal gas, γ = 1.4, R = 287.05 J/(kg K), C_d = 1" }],
   inputs: {
     nozzleDiameter: { name: "nozzle diameter", symbol: "d", quantity: "size", above: 0 },

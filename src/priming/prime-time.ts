@@ -34,7 +34,6 @@ export interface PrimeTime {
 }
 
 export const primeTimeMethod = {
-  title: "Time to prime, with the water front rising as the air is drawn out",
   cites: [
     { source: "boyle-mariotte", at: "isothermal expansion of the air over a quasi-static water front" },
     { source: "practice", at: "capacity of an air pump falls in a straight line over the vacuum to its blank-off" },

@@ -51,7 +51,6 @@ export interface PrimingOption {
 }
 
 export const primingChoiceMethod = {
-  title: "Ways to prime, ranked for a suction",
   cites: [
     { source: "practice", at: "choice of priming by lift, length of line, solids and temperature" },
     REFUSAL_PRACTICE,

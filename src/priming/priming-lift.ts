@@ -33,7 +33,6 @@ export interface PrimingLift {
 }
 
 export const primingLiftMethod = {
-  title: "Greatest suction lift by priming and by NPSH, and which of them rules",
   cites: [
     { source: "practice", at: "7.6 m (25 ft) of cold water at sea level, less altitude, vapour pressure and weight" },
   ],

@@ -15,7 +15,6 @@ export interface PumpDownInput {
 }
 
 export const pumpDownMethod = {
-  title: "Time to draw a closed vessel down to a pressure",
   cites: [{ source: "boyle-mariotte", at: "isothermal evacuation of a fixed volume at constant displacement" }],
   inputs: {
     volume: { name: "volume", symbol: "V", quantity: "volume", above: 0 },

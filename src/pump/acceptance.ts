@@ -31,7 +31,6 @@ export interface AcceptanceBands {
 }
 
 export const acceptanceMethod = {
-  title: "Acceptance of a measured curve against a guarantee",
   cites: [{ source: "iso-9906", at: "table 8, tolerance factors (from memory); evaluation of flow and head" }],
   inputs: {
     flow: { name: "guaranteed flow", symbol: "Q_G", quantity: "flow", above: 0 },

@@ -79,7 +79,6 @@ export interface DutyRegion {
 }
 
 export const dutyRegionMethod = {
-  title: "Region of operating points between the ends of the ranges of a duty",
   cites: [
     { source: "iso-9906", at: "table 8, tolerance factors of head (from memory)" },
     { source: "ansi-hi-9.6.3", at: "preferred operating region" },

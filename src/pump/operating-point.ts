@@ -36,7 +36,6 @@ export interface OperatingPoint {
 const MOST_PUMPS = 100;
 
 export const operatingPointMethod = {
-  title: "Operating point of equal pumps on a system",
   cites: [
     { source: "white-fluid-mechanics", at: "matching a pump to a system; pumps in parallel and in series" },
     { source: "brent-1973", at: "root of a function in a bracket" },

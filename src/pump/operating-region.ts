@@ -76,7 +76,6 @@ export interface ThermalMinimumFlowInput {
 }
 
 export const thermalMinimumFlowMethod = {
-  title: "Least flow at which the liquid warms no more than allowed",
   cites: [{ source: "pump-handbook", at: "temperature rise and minimum flow" }],
   inputs: {
     allowedRise: { name: "allowed rise", symbol: "ΔT", quantity: "temperatureDifference", above: 0 },

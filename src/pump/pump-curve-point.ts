@@ -15,7 +15,6 @@ export interface PumpCurvePoint {
 }
 
 export const pumpCurveMethod = {
-  title: "Pump curve through its points",
   cites: [
     { source: "fritsch-butland-1984", at: "monotone piecewise cubic interpolant" },
     { source: "iso-17769-1", at: "pump efficiency; net positive suction head required" },

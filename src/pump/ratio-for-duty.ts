@@ -14,7 +14,6 @@ export interface RatioForDutyInput {
 }
 
 export const ratioForDutyMethod = {
-  title: "Speed or trim ratio at which a pump meets a duty",
   cites: [
     { source: "pump-handbook", at: "affinity laws; impeller trimming" },
     { source: "brent-1973", at: "root of a function in a bracket" },

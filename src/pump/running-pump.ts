@@ -34,7 +34,6 @@ export const SPEED_RATIO_RANGE = { least: 0.2, most: 2.5 } as const;
 export const LEAST_TRIM_RATIO = 0.75;
 
 export const runningPumpMethod = {
-  title: "Pump curve at another speed and impeller diameter",
   cites: [
     { source: "pump-handbook", at: "affinity laws; impeller trimming" },
     { source: "ansi-hi-14.3", at: "affinity rules and impeller diameter changes" },

@@ -31,7 +31,6 @@ export interface SelectionInput {
 }
 
 export const selectionMethod = {
-  title: "Pumps that meet a duty, best first",
   cites: [
     SCORE_RULE,
     { source: "ansi-hi-9.6.3", at: "preferred operating region" },

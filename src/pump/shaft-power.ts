@@ -23,7 +23,6 @@ export const SPECIFIC_GRAVITY = {
 } as const;
 
 export const shaftPowerMethod = {
-  title: "Shaft power of a pump",
   cites: [{ source: "iso-17769-1", at: "pump power input; pump power output; pump efficiency" }],
   inputs: {
     flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },

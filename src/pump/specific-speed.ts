@@ -16,7 +16,6 @@ export interface SpecificSpeedInput {
 }
 
 export const specificSpeedMethod = {
-  title: "Specific speed",
   cites: [{ source: "ansi-hi-14.1-14.2", at: "specific speed" }],
   inputs: {
     speed: { name: "speed", symbol: "n", quantity: "speed", above: 0 },
@@ -47,7 +46,6 @@ export interface SuctionSpecificSpeedInput {
 }
 
 export const suctionSpecificSpeedMethod = {
-  title: "Suction specific speed",
   cites: [{ source: "ansi-hi-9.6.1", at: "suction specific speed" }],
   inputs: {
     speed: specificSpeedMethod.inputs.speed,

@@ -20,7 +20,6 @@ export interface SystemCurveThroughInput {
 }
 
 export const systemCurveThroughMethod = {
-  title: "System curve through its points",
   cites: [
     { source: "fritsch-butland-1984", at: "monotone piecewise cubic interpolant" },
     { source: "house", at: "interpolated over the square of the flow, with which friction goes nearly" },

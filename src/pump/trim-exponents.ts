@@ -26,7 +26,6 @@ export interface TrimExponentsInput {
 }
 
 export const trimExponentsMethod = {
-  title: "Exponents of flow and head with diameter from two measured trims",
   cites: [{ source: "pump-handbook", at: "impeller trimming" }],
   inputs: {
     largeDiameter: { name: "diameter of the larger impeller", symbol: "D_a", quantity: "size", above: 0 },

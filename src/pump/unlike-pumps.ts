@@ -23,7 +23,6 @@ export interface UnlikePumpsPoint extends CurveCrossing {
 }
 
 export const unlikePumpsMethod = {
-  title: "Operating point of unlike pumps side by side or one behind the other",
   cites: [
     { source: "white-fluid-mechanics", at: "pumps combined in parallel; pumps combined in series" },
     { source: "pump-handbook", at: "parallel and series operation" },

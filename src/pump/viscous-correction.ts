@@ -27,7 +27,6 @@ export interface ViscousCorrection {
 }
 
 export const viscousCorrectionMethod = {
-  title: "Performance of a pump with a viscous liquid",
   cites: [{ source: "ansi-hi-9.6.7", at: "performance correction for viscous liquids (equations from memory)" }],
   inputs: {
     bestFlow: {

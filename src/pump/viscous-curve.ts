@@ -27,7 +27,6 @@ export interface ViscousCurvePoint {
 }
 
 export const viscousCurveMethod = {
-  title: "Pump curve with a viscous liquid",
   cites: viscousCorrectionMethod.cites,
   inputs: { specificGravity: SPECIFIC_GRAVITY },
 } as const satisfies Method<"specificGravity">;

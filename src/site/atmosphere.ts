@@ -3,7 +3,6 @@ import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, type Result, succeed } from "../basis/result.ts";
 
 export const atmosphereMethod = {
-  title: "Standard atmosphere",
   cites: [
     { source: "us-standard-atmosphere", at: "equations 18, 23, 33a and 42, first layer (ISO 2533 is the same there)" },
   ],

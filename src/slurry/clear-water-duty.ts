@@ -3,7 +3,6 @@ import { checkInputs, type Method } from "../basis/method.ts";
 import { type Result, succeed } from "../basis/result.ts";
 
 export const clearWaterDutyMethod = {
-  title: "Clear-water duty of a slurry pump",
   cites: [{ source: "karassik-handbook", at: "slurry chapter: head and efficiency ratios" }],
   inputs: {
     flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },

@@ -6,7 +6,6 @@ import { beyondComputation } from "../pipework/pipe-friction.ts";
 import { doNotSettle, PACKED, SOLIDS_SG, sizeDoubted, volumeRemarks } from "./solids.ts";
 
 export const depositionVelocityMethod = {
-  title: "Limiting deposition velocity",
   cites: [
     { source: "durand-1953", at: "limit velocity, F_L √(2 g D (S − 1))" },
     { source: "schiller-herbich-1991", at: "F_L of Durand's chart as a formula" },

@@ -5,7 +5,6 @@ import type { LiquidState } from "../liquid/liquid.ts";
 import { PACKED, SOLIDS_SG, volumeRemarks } from "./solids.ts";
 
 export const fineSlurryMethod = {
-  title: "Fine slurry as one liquid",
   cites: [{ source: "thomas-1965", at: "relative viscosity of suspensions of uniform spheres" }],
   inputs: {
     solidsSG: SOLIDS_SG,

@@ -3,7 +3,6 @@ import { fail, type Result, succeed } from "../basis/result.ts";
 import { doNotSettle, PACKED, SOLIDS_SG } from "./solids.ts";
 
 export const headReductionMethod = {
-  title: "Head reduction read from a chart, brought to the slurry at hand",
   cites: [{ source: "karassik-handbook", at: "slurry chapter: solids effect; exponent 0.65 from memory" }],
   inputs: {
     chartReduction: { name: "head reduction of the chart", symbol: "R_H", quantity: "percent", atLeast: 0, below: 1 },

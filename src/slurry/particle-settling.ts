@@ -5,7 +5,6 @@ import type { LiquidState } from "../liquid/liquid.ts";
 import { doNotSettle, PACKED, SOLIDS_SG, sizeDoubted } from "./solids.ts";
 
 export const particleSettlingMethod = {
-  title: "Fall of particles in a still liquid",
   cites: [
     { source: "ferguson-church-2004", at: "universal equation, C1 = 18; C2 = 1.0 for natural grains, 0.4 for spheres" },
     { source: "richardson-zaki-1954", at: "hindered settling, exponent by particle Reynolds number" },

@@ -6,7 +6,6 @@ import { doNotSettle, PACKED, SOLIDS_SG, sizeDoubted, volumeRemarks } from "./so
 const CAVE: Citation = { source: "cave-1976", at: "head ratio for d50 from 0.02 to 10 mm, from memory" };
 
 export const pumpDeratingMethod = {
-  title: "Head and efficiency of a centrifugal pump on slurry",
   cites: [
     CAVE,
     { source: "kazim-1997", at: "head ratio, for comparison; from memory" },

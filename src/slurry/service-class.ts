@@ -5,7 +5,6 @@ import { SERVICE_CLASSES, SERVICE_CLASSES_CITE } from "../tables/slurry-service-
 type ServiceLimits = (typeof SERVICE_CLASSES)[number];
 
 export const serviceClassMethod = {
-  title: "Wear limits of a slurry service class",
   cites: [SERVICE_CLASSES_CITE],
   inputs: {
     headPerStage: { name: "head per stage", symbol: "H", quantity: "head", atLeast: 0 },

@@ -16,7 +16,6 @@ import { slurryMixture } from "./slurry-mixture.ts";
 import { doNotSettle } from "./solids.ts";
 
 export const slurryDutyMethod = {
-  title: "Duty of a pump on slurry, on its curves for water",
   cites: [...pumpDeratingMethod.cites, ...headReductionMethod.cites, ...clearWaterDutyMethod.cites],
   inputs: {},
 } as const satisfies Method<never>;

@@ -7,7 +7,6 @@ const FLOW: Input = { name: "flow", symbol: "Q", quantity: "flow", above: 0 };
 const DRY_SOLIDS: Input = { name: "dry solids", symbol: "M", quantity: "massFlow", above: 0 };
 
 export const slurryFlowMethod = {
-  title: "Composition of a slurry with its flow and its dry solids",
   cites: slurryMixtureMethod.cites,
   inputs: {},
 } as const satisfies Method<never>;

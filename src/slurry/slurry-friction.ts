@@ -7,7 +7,6 @@ import { pipeFriction } from "../pipework/pipe-friction.ts";
 import { depositionVelocity, STRATIFIED_RATIO, stratified } from "./deposition-velocity.ts";
 
 export const slurryFrictionMethod = {
-  title: "Friction of a settling slurry",
   cites: [
     { source: "wilson-slurry", at: "heterogeneous flow, 0.22 (S_m − S_l) (V/V50)^−M" },
     { source: "wilson-slurry", at: "V50 from d50, from memory" },

@@ -25,7 +25,6 @@ const REGIME_CITE: Citation = {
 };
 
 export const slurryLineMethod = {
-  title: "Slurry in one run of pipe",
   cites: [...depositionVelocityMethod.cites, ...slurryFrictionMethod.cites, ...fineSlurryMethod.cites, REGIME_CITE],
   inputs: {},
 } as const satisfies Method<never>;

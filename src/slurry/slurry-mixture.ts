@@ -31,7 +31,6 @@ const FIGURES: Readonly<Record<Figure, Input>> = {
 };
 
 export const slurryMixtureMethod = {
-  title: "Density and concentrations of a slurry",
   cites: [
     { source: "mass-balance", at: "mixture of solids and liquid" },
     { source: "house", at: "figures of a slurry contradict where they differ by more than 0.5 %" },

@@ -25,7 +25,6 @@ export interface GreatestSuctionLiftInput {
 }
 
 export const greatestSuctionLiftMethod = {
-  title: "Greatest static suction lift that leaves the pump its NPSH and a margin",
   cites: [
     npshAvailableMethod.cites[0],
     { source: "ansi-hi-9.6.1", at: "NPSH margin, as summarised in a public digest; check the edition in force" },

@@ -16,7 +16,6 @@ export interface NpshAvailableInput {
 }
 
 export const npshAvailableMethod = {
-  title: "Net positive suction head available, from the suction liquid surface",
   cites: [{ source: "iso-17769-1", at: "net positive suction head available, NPSHA" }],
   inputs: {
     surfacePressure: { name: "source pressure", symbol: "p_s", quantity: "absolutePressure", atLeast: 0 },

@@ -33,7 +33,6 @@ export interface SuctionState {
 }
 
 export const suctionStateMethod = {
-  title: "NPSH available and pressure at the pump inlet",
   cites: npshAvailableMethod.cites,
   inputs: {
     flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },

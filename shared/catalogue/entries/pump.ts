@@ -56,7 +56,6 @@ interface Stated {
 }
 
 const readingMethod = {
-  title: "Curve read at a flow",
   cites: pumpCurveMethod.cites,
   inputs: { specificGravity: SPECIFIC_GRAVITY },
 } as const satisfies Method<"specificGravity">;
