@@ -56,7 +56,8 @@ export function placeInput(page: Page, { key, label, quantity, value, basis }: I
   if (quantity !== undefined) page.put(UNIT, { v: printedUnit(quantity, page.plan.unitSet), style: "unit" });
   page.merged(REMARK, LAST, { v: basis, style: "basis" });
   page.name(key, VALUE);
-  page.next(basis, WIDTHS.remark, isText ? Math.ceil(value.length / COLUMNS[VALUE]) : 1);
+  const lines = Math.ceil(label.length / COLUMNS[LABEL]);
+  page.next(basis, WIDTHS.remark, isText ? Math.max(lines, Math.ceil(value.length / COLUMNS[VALUE])) : lines);
 }
 
 export function placeResult(page: Page, item: ResultItem): void {
