@@ -31,14 +31,18 @@ export interface AcceptanceBands {
 }
 
 export const acceptanceMethod = {
-  cites: [{ source: "iso-9906", at: "table 8, tolerance factors (from memory); evaluation of flow and head" }],
+  cites: [{ source: "iso-9906", at: "table 8, tolerance factors (from memory); 4.4.3, evaluation of flow and head" }],
   inputs: {
     flow: { name: "guaranteed flow", symbol: "Q_G", quantity: "flow", above: 0 },
     head: { name: "guaranteed head", symbol: "H_G", quantity: "head", above: 0 },
   },
 } as const satisfies Method<"flow" | "head">;
 
-/** The grade of a name such as "2B". Fails with the nearest names. */
+/**
+ * The grade of a name such as "2B".
+ * Fails: name-unknown, with the nearest names.
+ * Source: ISO 9906, table 8 (from memory).
+ */
 export function acceptanceGradeNamed(given: string): Result<AcceptanceGradeRow> {
   const wanted = given
     .trim()
@@ -52,7 +56,11 @@ export function acceptanceGradeNamed(given: string): Result<AcceptanceGradeRow> 
   return fail([{ code: "name-unknown", severity: "error", subject: "acceptance grade", given, suggestions }]);
 }
 
-/** Bands of a grade around a guarantee. A tolerance multiplies the figure; of efficiency it is not percentage points. */
+/**
+ * Bands of a grade around a guarantee, m³/s, m, 0 to 1. A tolerance multiplies the figure, efficiency too.
+ * Fails: out-of-range flow or head.
+ * Source: ISO 9906, table 8 (from memory).
+ */
 export function acceptanceBands(grade: AcceptanceGradeRow, guarantee: Guarantee): Result<AcceptanceBands> {
   const { flow, head, efficiency } = guarantee;
   return andThen(checkInputs(acceptanceMethod, { flow, head }), () =>
@@ -61,9 +69,10 @@ export function acceptanceBands(grade: AcceptanceGradeRow, guarantee: Guarantee)
 }
 
 /**
- * Wider bands of pumps with a guaranteed shaft power from 1 to 10 kW, whatever their grade.
- *
- *   τ_Q ±10 %, τ_H ±8 %, τ_η −[10 (1 − P / 10 kW) + 7] %
+ * Wider bands of pumps with a guaranteed shaft power from 1 to 10 kW, whatever their grade; m³/s, m, 0 to 1.
+ * Formula: τ_Q ±10 %, τ_H ±8 %, τ_η −[10 (1 − P/10 kW) + 7] %
+ * Fails: acceptance-power-too-small, for a power outside 1 to 10 kW; out-of-range flow or head.
+ * Source: ISO 9906, 4.4.2 (from memory).
  */
 export function smallPumpBands(guarantee: Guarantee, shaftPower: number): Result<AcceptanceBands> {
   const { flow, head, leastPower, mostPower } = SMALL_PUMP_TOLERANCES;
@@ -100,10 +109,10 @@ export interface AcceptanceVerdict {
 }
 
 /**
- * Whether a measured curve, carried to the rated speed, meets a guarantee.
- *
- * It does where its head at the guaranteed flow lies in the band of head, or its flow at the guaranteed head in the band
- * of flow. Efficiency is read where the line from the origin through the guaranteed point meets the measured curve.
+ * Whether a measured curve, carried to the rated speed, meets a guarantee: its head at the guaranteed flow lies in the
+ * band of head, or its flow at the guaranteed head in the band of flow. Efficiency is read where the line from the
+ * origin through the guaranteed point meets the measured curve.
+ * Source: ISO 9906, 4.4.3.
  */
 export function meetsGuarantee(curve: PumpCurve, guarantee: Guarantee, bands: AcceptanceBands): AcceptanceVerdict {
   const meetsFlowAndHead = headMeets(curve, guarantee, bands) || flowMeets(curve, guarantee, bands);

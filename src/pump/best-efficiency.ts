@@ -25,10 +25,9 @@ interface Drawn {
 const PLACES = 8;
 
 /**
- * Peak of the efficiency curve, or of ρ g Q H / P where power is given and efficiency is not.
- *
- * A monotone interpolant of efficiency has its peak at the highest point given; of two equal highest neighbours the
- * middle is taken. By power the peak is where the derivative vanishes, by Brent to double precision.
+ * Best efficiency point, m³/s, m, 0 to 1: the peak of the efficiency curve, else of ρ g Q H/P; nothing without either.
+ * A monotone interpolant has its peak at the highest point given; of two equal highest neighbours the middle is taken.
+ * By power the peak is where the derivative vanishes, by Brent to double precision.
  */
 export function bestEfficiencyOf({ head, efficiency, power }: Drawn): BestEfficiency | undefined {
   if (efficiency !== undefined) return byEfficiency(efficiency, head);

@@ -23,14 +23,12 @@ const STEPS = 32;
 const NEAR = 0.005;
 
 /**
- * The stable crossing of greatest flow of a pump curve and a system curve, over the flows both are given for.
- *
- * The difference of the two is looked at in 32 steps between the knots of both, every crossing is refined by Brent to
- * double precision, and each is stable where the system gains on the pump with flow.
- *
- * Fails where the pump lies below the system everywhere, where it still lies above it at the end of either curve, and
- * where the crossing lies below the first flow given. Warns of a lower crossing: a drooping pump that cannot start, or
- * a second stable one. Cautions where the curves come within 0.5 % of the head of touching only, or of parting.
+ * Stable crossing of greatest flow of a pump curve and a system curve, m³/s and m, over the flows both are given for:
+ * 32 steps between the knots of both, each crossing by Brent, stable where the system gains on the pump with flow.
+ * Fails: curves-do-not-overlap; system-out-of-reach; operating-point-below-curve or -beyond-curve;
+ * system-curve-too-short.
+ * Warns: does-not-start-alone; several-operating-points. Caution: curves-nearly-touch, within 0.5 % of the head.
+ * Source: Brent 1973; Karassik and others, Pump Handbook, unstable head curves.
  */
 export function curveCrossing({ pump, system }: CurveCrossingInput): Result<CurveCrossing> {
   const least = Math.max(pump.leastFlow, system.leastFlow);

@@ -97,17 +97,13 @@ const MARGIN_RULE: Citation = { source: "ansi-hi-9.6.1", at: "NPSH margin" };
 const REGION_RULE = dutyRegionMethod.cites[1];
 
 /**
- * Region in which equal pumps run while static head, pipe and their own curve lie anywhere in their ranges.
- *
- * Every end of one range is met with every end of the others, the normal static head among them, and each corner is an
- * operating point of its own. The stable crossing of greatest flow moves one way with each range, so the flows of the
- * region lie between those of its corners. A corner past the end of the curve sets that flow to the end of the curve.
- * NPSH and power are looked at between the corners too. The tolerance of flow is not added to that of head: a pump is
- * accepted by either.
- *
- * Fails where the ranges are out of order, where the duty as stated has no operating point, and where the system curve
- * ends before the pumps'. Warns where NPSH available falls below that required, and where a corner lies outside the
- * preferred region. Cautions on corners past the curve and where the NPSH margin wanted is not kept.
+ * Region in which equal pumps run while static head, pipe and their own curve lie anywhere in their ranges; m³/s, m, W.
+ * Flow moves one way with each, so corners of all ends bound it; one past the curve sets it to the curve's end. NPSH
+ * and power are looked at between corners too. Tolerances of flow and head are not added: a pump is accepted by either.
+ * Fails: out-of-range inputs; ends out of order; as `operatingPoint`.
+ * Warns: region-npsh-short, region-corner-outside-preferred. Cautions: region-corner-not-reached or -beyond-curve,
+ * region-npsh-margin-small.
+ * Source: ISO 9906, table 8 (from memory); ANSI/HI 9.6.3; ANSI/HI 9.6.1.
  */
 export function dutyRegion(input: DutyRegionInput): Result<DutyRegion> {
   const { pump, pumps, arrangement, staticHeads, headBand, density } = input;

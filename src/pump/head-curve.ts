@@ -15,7 +15,7 @@ export interface HeadCurve {
 
 export type Arrangement = "parallel" | "series";
 
-/** Equal pumps side by side share the flow; one behind the other they add their heads. */
+/** Equal pumps as one curve, m over m³/s: side by side they share the flow, one behind the other they add heads. */
 export function equalPumps(pump: RunningPump, count: number, arrangement: Arrangement): HeadCurve {
   const flows = arrangement === "parallel" ? count : 1;
   const heads = arrangement === "series" ? count : 1;

@@ -37,7 +37,7 @@ const MOST_PUMPS = 100;
 
 export const operatingPointMethod = {
   cites: [
-    { source: "white-fluid-mechanics", at: "matching a pump to a system; pumps in parallel and in series" },
+    { source: "white-fluid-mechanics", at: "ch. 11, matching a pump to a system; pumps in parallel and in series" },
     { source: "brent-1973", at: "root of a function in a bracket" },
     { source: "ansi-hi-9.6.3", at: "preferred operating region" },
   ],
@@ -45,15 +45,12 @@ export const operatingPointMethod = {
 } as const satisfies Method<"pumps">;
 
 /**
- * Operating point of equal pumps at one speed and trim on a system.
- *
- * Pumps in parallel share the flow, pumps in series add their heads. The curves are crossed anew for every speed: with
+ * Operating point of equal pumps at one speed and trim on a system, m³/s, m, W; crossed anew for every speed, for with
  * static head the affinity laws alone do not give the new flow.
- *
- * Fails as `curveCrossing` does and where the number of pumps is not whole. Warns where the flow lies outside the
- * preferred operating region (taken as for specific speeds up to 87, N_s 4500) and where one pump of several would lie
- * outside it or off its curve alone. Cautions on small flows, on what the curve does not give, that power is for water,
- * on the pressure of pumps in series, and on whose figures are whose.
+ * Fails: a number of pumps that is not whole or not 1 to 100; as `curveCrossing`.
+ * Warns: outside-preferred-region (as for n_s up to 87), one-pump-alone-outside-region or -beyond-curve. Cautions:
+ * small flow, best efficiency, power for water, several pumps, series; as the readings, whose errors are cautions here.
+ * Source: White, Fluid Mechanics, ch. 11; ANSI/HI 9.6.3.
  */
 export function operatingPoint(input: OperatingPointInput): Result<OperatingPoint> {
   const { pump, system, pumps, arrangement } = input;

@@ -25,9 +25,9 @@ export const LEAST_DOUBTED_RATIO = 0.3;
 const HIGH_SPECIFIC_SPEED = 87;
 
 /**
- * Preferred operating region of ANSI/HI 9.6.3 over the best efficiency flow: 0.70 to 1.20, and 0.80 to 1.15 for
- * specific speeds above 87 (N_s 4500 in US units; later summaries of the standard print 0.80 to 1.20). Without a
- * specific speed the wider one is taken.
+ * Preferred operating region over the best efficiency flow: 0.70 to 1.20; 0.80 to 1.15 for specific speeds above 87
+ * (N_s 4500 in US units; later summaries of the standard print 0.80 to 1.20). Without one the wider region is taken.
+ * Source: ANSI/HI 9.6.3.
  */
 export function preferredRegion(specificSpeed?: number): FlowRegion {
   return specificSpeed !== undefined && specificSpeed > HIGH_SPECIFIC_SPEED
@@ -35,7 +35,7 @@ export function preferredRegion(specificSpeed?: number): FlowRegion {
     : { least: 0.7, most: 1.2 };
 }
 
-/** Whether and how a flow over the best efficiency flow lies outside the preferred region. */
+/** Warning, by the code given, of a flow over best efficiency flow outside the preferred region. */
 export function regionWarning(
   code: "outside-preferred-region" | "one-pump-alone-outside-region",
   flowRatio: number,
@@ -49,7 +49,9 @@ export function regionWarning(
   return { code, severity: "warning", subject: "flow", found, facts, cites: REGION_RULE };
 }
 
-/** Caution of a flow so small that heat, recirculation and thrust matter. */
+/**
+ * A flow too small for long running. Warns: caution flow-below-minimum under 30 % of best efficiency (house choice).
+ */
 export function minimumFlowCaution(flowRatio: number): Finding | undefined {
   if (flowRatio >= LEAST_DOUBTED_RATIO) return undefined;
   const isTiny = flowRatio < 0.1;
@@ -84,13 +86,11 @@ export const thermalMinimumFlowMethod = {
 } as const satisfies Method<"allowedRise" | "specificHeat">;
 
 /**
- * Flow below which the liquid warms by more than allowed on its way through the pump, m³/s, by Brent.
- *
- *   ΔT = g H (1/η − 1) / c_p
- *
- * All losses are taken to warm the liquid. Below best efficiency the rise grows as the flow falls. Where even the least
- * flow of the curve stays within the rise, that flow is the answer. Fails where the curve has no efficiency, and where
- * the liquid warms too much at best efficiency already.
+ * Flow below which the liquid warms by more than allowed in the pump, m³/s; the curve's least where none does. All
+ * losses warm the liquid; below best efficiency the rise grows as the flow falls.
+ * Formula: ΔT = g H (1/η − 1)/c_p, by Brent
+ * Fails: out-of-range inputs; curve-column-missing (efficiency); thermal-flow-not-found, too warm at best efficiency.
+ * Source: Karassik and others, Pump Handbook, temperature rise and minimum flow.
  */
 export function thermalMinimumFlow({ pump, allowedRise, specificHeat }: ThermalMinimumFlowInput): Result<number> {
   return andThen(checkInputs(thermalMinimumFlowMethod, { allowedRise, specificHeat }), () =>

@@ -7,7 +7,7 @@ import { type PumpCurvePoint, pumpCurveMethod } from "./pump-curve-point.ts";
 const EFFICIENCY_AGREES_WITHIN = 0.02;
 const COLUMNS = ["flow", "head", "efficiency", "npshRequired", "power"] as const satisfies (keyof PumpCurvePoint)[];
 
-/** Figures that are no numbers or lie out of their bounds. */
+/** Figures of a curve that are no numbers or lie out of bounds: not-a-number, out-of-range. */
 export function pointErrors(points: readonly PumpCurvePoint[], labels: readonly string[]): readonly Finding[] {
   const findings: Finding[] = [];
   for (const [i, point] of points.entries()) {
@@ -27,7 +27,7 @@ export function pointErrors(points: readonly PumpCurvePoint[], labels: readonly 
   return findings;
 }
 
-/** Flows that do not rise from point to point. */
+/** Flows that do not rise from point to point: curve-flow-not-ascending. */
 export function orderErrors(points: readonly PumpCurvePoint[], labels: readonly string[]): readonly Finding[] {
   const findings: Finding[] = [];
   for (let i = 1; i < points.length; i += 1) {
@@ -49,7 +49,7 @@ function efficiencyByPower({ flow, head, power }: PumpCurvePoint): number | unde
   return isGiven(power) ? efficiencyFromPower(flow, head, power) : undefined;
 }
 
-/** Powers below what the water carries off. */
+/** Powers below what the water carries off: power-below-hydraulic. */
 export function powerErrors(points: readonly PumpCurvePoint[], labels: readonly string[]): readonly Finding[] {
   return points.flatMap((point, i): readonly Finding[] => {
     const efficiency = efficiencyByPower(point);
@@ -60,7 +60,10 @@ export function powerErrors(points: readonly PumpCurvePoint[], labels: readonly 
   });
 }
 
-/** Cautions of a curve that can be read. */
+/**
+ * Remarks on a curve that can be read.
+ * Warns: cautions curve-shutoff-missing, curve-droops, efficiency-disagrees-with-power (by more than 0.02).
+ */
 export function curveRemarks(
   points: readonly PumpCurvePoint[],
   subject: string,

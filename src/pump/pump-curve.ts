@@ -29,16 +29,13 @@ export interface PumpCurve {
 /** Fewest points a curve, or a column of it, is drawn through. */
 const FEWEST_POINTS = 3;
 /**
- * A pump curve from its points: head, and where given efficiency, NPSHR and power, each a monotone piecewise cubic in
- * flow. It is read from its first point to its last and never beyond; below the first point only where that is the
- * shutoff head at zero flow.
- *
- * A column needs three points; efficiency is drawn through zero at zero flow. A figure of 0 for efficiency, NPSHR or
- * power counts as not given.
- *
- * Fails on fewer than three points, a flow that does not rise from row to row, a figure out of its bounds, a head
- * that is greatest at the last point, a column of too few figures, and a power below what the water carries off. Cautions where the shutoff head is missing, where the
- * head rises with flow, and where efficiency and power disagree by more than 0.02.
+ * A pump curve from its points: head, and where given efficiency (through zero at zero flow), NPSHR and power, each a
+ * monotone piecewise cubic in flow, read from first point to last and never beyond. A column needs three points; a 0
+ * counts as not given.
+ * Fails: not-a-number; out-of-range; curve-flow-not-ascending; curve-too-few-points; curve-does-not-fall, head greatest
+ * at the last point; power-below-hydraulic.
+ * Warns: as `curveRemarks`.
+ * Source: Fritsch and Butland 1984.
  */
 export function pumpCurve({ points, subject, labels }: PumpCurveInput): Result<PumpCurve> {
   const errors = [...pointErrors(points, labels), ...orderErrors(points, labels)];

@@ -13,15 +13,18 @@ export function headOf({ curve, flowFactor, headFactor }: RunningPump, flow: num
   return headFactor * valueAt(curve.head, flow / flowFactor);
 }
 
-/** Total head at a flow, m. Fails for a flow off the curve. */
+/**
+ * Total head at a flow, m.
+ * Fails: not-a-number; out-of-range below zero; flow-below-curve; flow-beyond-curve.
+ */
 export function headAtFlow(pump: RunningPump, flow: number): Result<number> {
   const base = flowOnCurve(pump, flow);
   return base.ok ? succeed(pump.headFactor * valueAt(pump.curve.head, base.value)) : base;
 }
 
 /**
- * Efficiency at a flow, 0 to 1: the column of the curve, or ρ g Q H / P where the curve gives power alone. Fails for a
- * flow off the curve or off the column, and for a curve that gives neither.
+ * Efficiency at a flow, 0 to 1: the column of the curve, or ρ g Q H/P where the curve gives power alone.
+ * Fails: as `headAtFlow`; flow-outside-column; curve-column-missing.
  */
 export function efficiencyAtFlow(pump: RunningPump, flow: number): Result<number> {
   const base = flowOnCurve(pump, flow);
@@ -39,7 +42,11 @@ export function efficiencyAtFlow(pump: RunningPump, flow: number): Result<number
   );
 }
 
-/** NPSH required at a flow, m. Fails for a flow off the curve or off the column, and for a curve that gives none. */
+/**
+ * NPSH required at a flow, m.
+ * Fails: as `headAtFlow`; flow-outside-column; curve-column-missing.
+ * Warns: caution npshr-scaled-by-rule at another speed.
+ */
 export function npshRequiredAtFlow(pump: RunningPump, flow: number): Result<number> {
   const onCurve = flowOnCurve(pump, flow);
   if (!onCurve.ok) return onCurve;
@@ -52,10 +59,9 @@ export function npshRequiredAtFlow(pump: RunningPump, flow: number): Result<numb
 }
 
 /**
- * Shaft power at a flow with a liquid of this density, W: the column of the curve, or ρ g Q H / η.
- *
- * By efficiency it fails at zero flow, where both vanish, and cautions below the first efficiency given, where the
- * efficiency rests on the line from zero. Fails for a flow off the curve or off the column.
+ * Shaft power at a flow with a liquid of this density, W: the column of the curve, or ρ g Q H/η.
+ * Fails: as `headAtFlow`; flow-outside-column; curve-column-missing; power-at-shutoff-unknown, by efficiency.
+ * Warns: caution power-near-shutoff, where efficiency rests on the line from zero.
  */
 export function shaftPowerAtFlow(pump: RunningPump, flow: number, density: number): Result<number> {
   const base = flowOnCurve(pump, flow);
@@ -120,11 +126,15 @@ function readColumn(column: Pchip, base: number, subject: string, flowFactor: nu
   return fail([{ code: "flow-outside-column", severity: "error", subject, found, facts }]);
 }
 
+/** The error of a column that the curve does not give. */
 export function columnMissing(subject: string): Finding {
   return { code: "curve-column-missing", severity: "error", subject };
 }
 
-/** Best efficiency point at this speed and trim: m³/s, m, 0 to 1. Fails where the curve gives no efficiency or power. */
+/**
+ * Best efficiency point at this speed and trim: m³/s, m, 0 to 1.
+ * Fails: curve-column-missing, where the curve gives neither efficiency nor power.
+ */
 export function bestPointOf({ curve, flowFactor, headFactor, efficiencyFactor }: RunningPump): Result<BestEfficiency> {
   const best = curve.bestEfficiency;
   if (best === undefined) return fail([columnMissing("efficiency")]);

@@ -25,13 +25,12 @@ export const ratioForDutyMethod = {
 } as const satisfies Method<"flow" | "head">;
 
 /**
- * Speed over that of the curve at which the pump gives a head at a flow, by Brent to double precision.
- *
- *   r² H(Q / r) = head
- *
- * The duty is carried back to the curve along its own parabola; scaling the flow alone would miss the static head. Fails
- * where the duty lies above the curve at 2.5 times its speed, below it at 0.2 times, or beyond its end at any speed.
- * Cautions as `runningPump` does.
+ * Speed over that of the curve at which the pump gives a head at a flow, by Brent. The duty is carried back along its
+ * own parabola; scaling the flow alone would miss the static head.
+ * Formula: r² H(Q/r) = head, 0.2 ≤ r ≤ 2.5
+ * Fails: out-of-range inputs; flow-below-curve or -beyond-curve; duty-above-, -below-, -before- or -beyond-curve.
+ * Warns: cautions as `runningPump`.
+ * Source: Karassik and others, Pump Handbook, affinity laws; Brent 1973.
  */
 export function speedForDuty(input: RatioForDutyInput): Result<number> {
   const { least, most } = SPEED_RATIO_RANGE;
@@ -44,12 +43,11 @@ export function speedForDuty(input: RatioForDutyInput): Result<number> {
 const FIRST_CUT = { least: 0.8, most: 0.85 } as const;
 
 /**
- * Impeller diameter over that of the curve at which the pump gives a head at a flow, by Brent to double precision.
- *
- *   t² H(Q / t) = head
- *
- * The rule overstates the cut; a caution gives the diameters to begin with. Fails where the duty lies above the curve,
- * below it at 0.75 of the diameter, or beyond its end. Cautions as `runningPump` does.
+ * Impeller diameter over that of the curve at which the pump gives a head at a flow, by Brent.
+ * Formula: t² H(Q/t) = head, 0.75 ≤ t ≤ 1
+ * Fails: as `speedForDuty`.
+ * Warns: cautions trim-cut-overstated, which gives the diameters to begin with; as `runningPump`.
+ * Source: Karassik and others, Pump Handbook, impeller trimming; Brent 1973.
  */
 export function trimForDuty(input: RatioForDutyInput): Result<number> {
   return andThen(ratioBetween(input, LEAST_TRIM_RATIO, 1, "trim ratio"), (trimRatio) =>

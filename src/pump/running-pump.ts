@@ -82,16 +82,12 @@ const ROUNDING = 1e-9;
 const TRIM_OF_FULL_EFFICIENCY = 0.9;
 
 /**
- * A pump at another speed n and impeller diameter D than its curve was given for.
- *
- *   Q ∝ n D,  H ∝ n² D²,  P ∝ n³ D³,  NPSHR ∝ n² faster and n^1.5 slower, at Q ∝ n
- *
- * Efficiency is carried along unchanged; trimmed below 90 % it loses one point at its best for each further 5 %, and
- * in proportion elsewhere. Trimming leaves the eye of the impeller as it is, so NPSHR at a flow does not change with
- * it. Trimming is not similarity: the rule overstates the cut.
- *
- * Fails for a speed ratio outside 0.2 to 2.5 and a trim ratio outside 0.75 to 1. Cautions on every trim, on trims below
- * 90 % and 80 %, and on speeds more than 20 % away, above the curve's, and below half of it.
+ * A pump at another speed and diameter than its curve's. Trimmed below 90 % its best efficiency loses a point for each
+ * further 5 %, elsewhere in proportion. The eye stays, so NPSHR at a flow does not change with a trim.
+ * Formula: Q ∝ n D, H ∝ n² D², P ∝ n³ D³, NPSHR ∝ n² faster and n^1.5 slower, at Q ∝ n; or `trimExponents`
+ * Fails: out-of-range speed ratio (0.2 to 2.5) or trim ratio (0.75 to 1); trim-beyond-measured.
+ * Warns: cautions on speed (far from the curve, raised, below half) and trim (every one, below 90 %, below 80 %).
+ * Source: Karassik and others, Pump Handbook; ANSI/HI 14.3; NPSHR and efficiency are house choices.
  */
 export function runningPump(input: RunningPumpInput): Result<RunningPump> {
   const { curve, speedRatio, trimRatio, trimExponents = SIMILAR_TRIM } = input;
@@ -171,7 +167,7 @@ function speedRemarks({ bestEfficiency }: PumpCurve, speedRatio: number): readon
   return findings;
 }
 
-/** Caution for an NPSHR that was carried to another speed. */
+/** NPSHR carried to another speed. Warns: caution npshr-scaled-by-rule. */
 export function npshRequiredRemarks({ speedRatio }: RunningPump): readonly Finding[] {
   if (speedRatio === 1) return NONE;
   const facts = { exponent: speedRatio > 1 ? "2" : "1.5" };

@@ -32,11 +32,10 @@ export interface SelectionSystemInput extends PumpingSystem {
 const STEPS_TO_DUTY = 8;
 
 /**
- * System curve for choosing pumps: exact at 33 flows from zero to twice the flow asked for, that flow among them.
- * Between them, in turbulent flow, it keeps within 3e-6 of the head lost above that flow, where operating points lie, and
- * within 3e-4 from half of it up; lower down it is a sketch. Findings are those of the flow asked for.
- *
- * Fails as the total head does, and where the flow asked for is not above zero.
+ * System curve for choosing pumps, m over m³/s: exact at 33 flows from zero to twice the flow asked for. Between them,
+ * in turbulent flow, within 3e-6 of the head lost above that flow and 3e-4 from half of it up, a sketch below.
+ * Fails: a flow that is no number or not above zero; as `headAt` and `systemCurveThrough`.
+ * Warns: as `headAt` at the flow asked for.
  */
 export function selectionSystem(input: SelectionSystemInput): Result<HeadCurve> {
   const { flow, pressureDifference } = input;

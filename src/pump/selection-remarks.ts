@@ -66,6 +66,7 @@ export function rulesBroken(seen: Seen): readonly Reason<ReasonAgainstCode>[] {
   return reasons;
 }
 
+/** What speaks against a pump and breaks no rule. */
 export function speaksAgainst(seen: Seen): readonly Reason<ReasonAgainstCode>[] {
   const { setting, duty, bestFlowRatio, isPeakAtEnd, npshRequired } = seen;
   const { curve, pump } = setting;
@@ -95,6 +96,7 @@ export function speaksAgainst(seen: Seen): readonly Reason<ReasonAgainstCode>[] 
   return reasons;
 }
 
+/** What speaks for a pump. */
 export function speaksFor(seen: Seen): readonly Reason<ReasonForCode>[] {
   const { setting, duty, bestFlowRatio, bestEfficiency, efficiency, npshMargin, wanted } = seen;
   const { pump } = setting;

@@ -20,7 +20,7 @@ export const SCORE_RULE: Citation = {
   at: "pumps within every rule first; then by 45 % efficiency on the duty, 30 % nearness to best efficiency flow, 15 % NPSH margin, 10 % little trim",
 };
 
-/** Weighted mean of the parts that are there, 0 to 1. */
+/** Weighted mean of the parts that are there, 0 to 1. Source: house choice. */
 export function scoreOf(parts: ScoreParts): number {
   const { efficiency, nearness, npshMargin, trim } = parts;
   const weights = SCORE_WEIGHTS;
@@ -35,6 +35,7 @@ export function nearnessOf(bestFlowRatio: number | undefined): number {
   return Math.max(0, 1 - Math.abs(bestFlowRatio - 1) / 0.5);
 }
 
+/** Little trim, 1 for the impeller of the curve to 0 at 80 % of its diameter. */
 export function trimPart(trimRatio: number): number {
   return Math.max(0, 1 - (1 - trimRatio) / 0.2);
 }

@@ -47,15 +47,12 @@ export const selectionMethod = {
 const SAME_SCORE = 1e-9;
 
 /**
- * Holds pumps against a duty: each by its best curve, speed and trim within its limits, those that meet the duty best
- * first, and the others with why not.
- *
- * A pump meets the duty where its head at the flow asked for is at least the system's; it then runs where the two
- * curves cross, at that flow or more. Pumps that keep every rule (preferred region, NPSH margin, no great excess of flow, starting by itself)
- * come before those that break one; within each kind the score decides. It weighs efficiency on the duty, nearness to
- * best efficiency flow, NPSH margin and little trim (`SCORE_WEIGHTS`). A pump's place never hangs on pumps left out.
- *
- * Fails where flow, head or density are not above zero.
+ * Holds pumps against a duty: each by its best curve, speed and trim within its limits, best first, the others with why
+ * not. A pump meets the duty where its head at the flow is at least the system's; it runs where the curves cross. Pumps
+ * that keep every rule (preferred region, NPSH margin, excess of flow, starting alone) come first, then the score
+ * decides (`SCORE_WEIGHTS`); no place hangs on pumps left out.
+ * Fails: flow, head or density not above zero; a flow beyond the system curve.
+ * Source: house choice of score; ANSI/HI 9.6.3; ANSI/HI 9.6.1.
  */
 export function selectPumps({ pumps, duty }: SelectionInput): Result<Selection> {
   const head = duty.system.headAt(duty.flow);

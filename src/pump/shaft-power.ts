@@ -33,11 +33,11 @@ export const shaftPowerMethod = {
 } as const satisfies Method<keyof ShaftPowerInput>;
 
 /**
- * Power a pump takes at its shaft, W.
- *
- *   P = ρ g Q H / η,  ρ = SG × 998.2 kg/m³
- *
- * An efficiency of 1 gives the hydraulic power. Cautions above 0.92 and for a specific gravity outside 0.6 to 2.2.
+ * Power a pump takes at its shaft, W; an efficiency of 1 gives the hydraulic power.
+ * Formula: P = ρ g Q H/η, ρ = SG × 998.2 kg/m³
+ * Fails: out-of-range inputs as the method bounds them.
+ * Warns: cautions outside-usual-range: efficiency above 0.92, SG outside 0.6 to 2.2.
+ * Source: ISO 17769-1, pump power input.
  */
 export function shaftPower(input: ShaftPowerInput): Result<number> {
   const { flow, head, efficiency, specificGravity } = input;

@@ -25,10 +25,10 @@ export const specificSpeedMethod = {
 } as const satisfies Method<"speed" | "flow" | "head">;
 
 /**
- * Specific speed at best efficiency: n √Q / H^0.75 with n in rpm, and Q and H in US gpm and ft (US) or m³/s and m (SI).
- *
- * N_s (US) is 51.645 times n_s (SI). Head is that of one stage at the largest diameter. By the standard the flow is the
- * whole flow of the pump, of a double-suction impeller too.
+ * Specific speed at best efficiency, one stage, largest diameter; the whole flow, of a double-suction impeller too.
+ * Formula: n √Q/H^0.75, n in rpm, Q and H in US gpm and ft (N_s) or m³/s and m (n_s); N_s = 51.645 n_s
+ * Fails: out-of-range inputs as the method bounds them.
+ * Source: ANSI/HI 14.1-14.2.
  */
 export function specificSpeed({ convention, ...duty }: SpecificSpeedInput): Result<number> {
   const checked = checkInputs(specificSpeedMethod, duty);
@@ -58,8 +58,10 @@ export const suctionSpecificSpeedMethod = {
 const HIGH_SUCTION_SPECIFIC_SPEED = 11_000;
 
 /**
- * Suction specific speed at best efficiency: as `specificSpeed`, with NPSHR for the head and, for a double-suction
- * impeller, the flow through one eye. Cautions above 11 000 in US units (213 in SI).
+ * Suction specific speed at best efficiency: as `specificSpeed`, with NPSHR for the head and the flow through one eye.
+ * Fails: out-of-range inputs as the method bounds them.
+ * Warns: caution suction-specific-speed-high above 11 000 in US units (213 in SI), common practice.
+ * Source: ANSI/HI 9.6.1.
  */
 export function suctionSpecificSpeed({ convention, ...duty }: SuctionSpecificSpeedInput): Result<number> {
   const checked = checkInputs(suctionSpecificSpeedMethod, duty);

@@ -31,11 +31,11 @@ export const systemCurveThroughMethod = {
 } as const satisfies Method<keyof SystemCurvePoint>;
 
 /**
- * A system curve through its points, from the first to the last and never beyond: a monotone piecewise cubic in the
- * square of the flow, exact for H = H_s + k Q² and near it for turbulent friction.
- *
- * Fails on fewer than two points, on a flow that does not rise from row to row, and on figures out of their bounds.
- * Cautions where the head falls while the flow rises.
+ * A system curve through its points, never beyond them, m over m³/s: a monotone piecewise cubic in the square of the
+ * flow, exact for H = H_s + k Q² and near it for turbulent friction.
+ * Fails: not-a-number; out-of-range; curve-flow-not-ascending; curve-too-few-points (two at least).
+ * Warns: caution system-curve-falls.
+ * Source: Fritsch and Butland 1984; the square of the flow is a house choice.
  */
 export function systemCurveThrough({ points, subject, labels }: SystemCurveThroughInput): Result<HeadCurve> {
   const errors: Finding[] = [];

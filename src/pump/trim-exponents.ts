@@ -38,12 +38,10 @@ export const trimExponentsMethod = {
 } as const satisfies Method<keyof TrimExponentsInput>;
 
 /**
- * Exponents from two measured trims at their best efficiency points.
- *
- *   m_Q = ln(Q_a/Q_b) / ln(D_a/D_b),  m_H = ln(H_a/H_b) / ln(D_a/D_b)
- *
- * They serve between the two diameters and not below the smaller. Fails where a figure is not positive or the smaller
- * diameter is not the smaller.
+ * Exponents from two measured trims at their best efficiency points; they serve between the two diameters only.
+ * Formula: m_Q = ln(Q_a/Q_b)/ln(D_a/D_b), m_H = ln(H_a/H_b)/ln(D_a/D_b)
+ * Fails: out-of-range inputs: not above zero, or the smaller diameter not the smaller.
+ * Source: Karassik and others, Pump Handbook, impeller trimming.
  */
 export function trimExponents(input: TrimExponentsInput): Result<TrimExponents> {
   const { largeDiameter, smallDiameter, largeFlow, smallFlow, largeHead, smallHead } = input;

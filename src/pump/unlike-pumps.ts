@@ -24,7 +24,7 @@ export interface UnlikePumpsPoint extends CurveCrossing {
 
 export const unlikePumpsMethod = {
   cites: [
-    { source: "white-fluid-mechanics", at: "pumps combined in parallel; pumps combined in series" },
+    { source: "white-fluid-mechanics", at: "ch. 11, pumps combined in parallel; pumps combined in series" },
     { source: "pump-handbook", at: "parallel and series operation" },
   ],
 } as const;
@@ -39,13 +39,11 @@ interface FallingPart {
 }
 
 /**
- * Unlike pumps in parallel on a system, each with a check valve: flows add at equal head.
- *
- * Each curve is inverted on its falling part alone; a pump whose greatest head is below the common head stays shut.
- * The common head is found by Brent at each flow of the group, and the group is crossed with the system.
- *
- * Fails as `curveCrossing` does, and where the pumps have no steady share: on the rising part of a drooping curve.
- * Warns of a pump held shut.
+ * Unlike pumps in parallel on a system, each with a check valve: flows add at equal head, m³/s and m. Each curve is
+ * inverted on its falling part alone; a pump whose greatest head is below the common head, found by Brent, stays shut.
+ * Fails: left-out; parallel-pumps-hunt, with no steady share; as `curveCrossing`.
+ * Warns: pump-held-closed; as `curveCrossing`.
+ * Source: White, Fluid Mechanics, ch. 11; Karassik and others, Pump Handbook, parallel and series operation.
  */
 export function parallelPoint({ pumps, system }: UnlikePumpsInput): Result<UnlikePumpsPoint> {
   if (pumps.length === 0) return fail([noPumps()]);
@@ -65,8 +63,10 @@ export function parallelPoint({ pumps, system }: UnlikePumpsInput): Result<Unlik
 }
 
 /**
- * Unlike pumps in series on a system: heads add at equal flow, over the flows all of them are given for. Fails as
- * `curveCrossing` does. Cautions on the pressure in the later casings.
+ * Unlike pumps in series on a system: heads add at equal flow, over the flows all of them are given for; m³/s and m.
+ * Fails: left-out; as `curveCrossing`.
+ * Warns: caution series-casing-pressure; as `curveCrossing`.
+ * Source: as `parallelPoint`.
  */
 export function seriesPoint({ pumps, system }: UnlikePumpsInput): Result<UnlikePumpsPoint> {
   if (pumps.length === 0) return fail([noPumps()]);

@@ -65,18 +65,12 @@ const NO_CORRECTION = 1;
 const BEYOND_METHOD = 40;
 
 /**
- * Correction ratios of ANSI/HI 9.6.7 for a Newtonian liquid in a radial pump.
- *
- *   B = 16.5 ν^0.5 H^0.0625 / (Q^0.375 N^0.25)      ν in cSt, H in m a stage, Q in m³/h, N in rpm
- *   C_Q = C_H = 2.71^(−0.165 (log₁₀ B)^3.15)        at best efficiency
- *   C_η = B^(−0.0547 B^0.69)
- *
- * The base is 2.71 as printed, not e. B is always worked out in these units; the constant 26.6 that the standard prints
- * for US units puts the same pump 0.40 % lower. At B up to 1 nothing is corrected, a small loss of efficiency that the
- * standard allows for left out.
- *
- * Fails at B of 40 and more. Cautions for B up to 1, for viscosities outside 1 to 4000 cSt, specific speeds above 60,
- * and pumps outside the tests behind the method (3 to 260 m³/h, 6 to 130 m a stage).
+ * Correction ratios, viscous over water, for a Newtonian liquid in a radial pump, by `viscousRatios` (2.71 as printed,
+ * not e). B is always in these units; 26.6, printed for US units, puts it 0.40 % lower.
+ * Formula: B = 16.5 ν^0.5 H^0.0625/(Q^0.375 N^0.25), ν in cSt, H in m a stage, Q in m³/h, N in rpm
+ * Fails: out-of-range inputs; as `viscousRatios`.
+ * Warns: cautions outside-usual-range, viscosity-impeller-not-radial (n_s above 60); as `viscousRatios`.
+ * Source: ANSI/HI 9.6.7 (equations from memory).
  */
 export function viscousCorrection(input: ViscousCorrectionInput): Result<ViscousCorrection> {
   return andThen(checkInputs(viscousCorrectionMethod, input), () => {
@@ -93,7 +87,13 @@ export function viscousCorrection(input: ViscousCorrectionInput): Result<Viscous
   });
 }
 
-/** Flow (and head at best efficiency) and efficiency, viscous over water, by the parameter B. */
+/**
+ * Flow (and head at best efficiency) and efficiency, viscous over water, by the parameter B.
+ * Formula: C_Q = C_H = 2.71^(−0.165 (log₁₀ B)^3.15), C_η = B^(−0.0547 B^0.69)
+ * Fails: viscosity-beyond-method at B of 40 and more.
+ * Warns: caution viscosity-needs-no-correction at B up to 1.
+ * Source: ANSI/HI 9.6.7 (equations from memory).
+ */
 export function viscousRatios(parameter: number): Result<{ readonly flow: number; readonly efficiency: number }> {
   const subject = "viscosity";
   const facts = { b: amount("ratio", parameter) };
@@ -118,9 +118,9 @@ function impellerRemarks({ bestFlow, bestHead, speed }: ViscousCorrectionInput):
 }
 
 /**
- * Head with the viscous liquid over head with water, at a flow with water over the best efficiency flow with water.
- *
- *   C_H = 1 − (1 − C_BEP-H) (Q_W / Q_BEP-W)^0.75
+ * Head, viscous over water, at a flow with water over the best efficiency flow with water.
+ * Formula: C_H = 1 − (1 − C_BEP-H) (Q_W/Q_BEP-W)^0.75
+ * Source: ANSI/HI 9.6.7 (from memory).
  */
 export function viscousHeadRatio({ bestHead }: ViscousCorrection, flowRatio: number): number {
   return 1 - (1 - bestHead) * flowRatio ** 0.75;

@@ -32,12 +32,11 @@ export const viscousCurveMethod = {
 } as const satisfies Method<"specificGravity">;
 
 /**
- * The curve with a viscous liquid, point by point of the curve with water.
- *
- *   Q = C_Q Q_W,  H = C_H(Q_W) H_W,  η = C_η η_W,  P = ρ g Q H / η,  ρ = SG × 998.2 kg/m³
- *
- * The standard prints P = Q H s / (367 η), which is 0.2 % more. The shutoff head does not change. Fails and cautions as
- * `viscousCorrection`, and fails where the curve gives neither efficiency nor power.
+ * The curve with a viscous liquid, point by point of that with water; m³/s, m, W. The shutoff head does not change.
+ * Formula: Q = C_Q Q_W, H = C_H(Q_W) H_W, η = C_η η_W, P = ρ g Q H/η (printed with 367: 0.2 % more)
+ * Fails: out-of-range inputs; curve-column-missing, neither efficiency nor power; as `viscousCorrection`.
+ * Warns: caution outside-usual-range (SG 0.6 to 2.2); as `viscousCorrection`.
+ * Source: as `viscousCorrection`.
  */
 export function viscousCurve(input: ViscousCurveInput): Result<readonly ViscousCurvePoint[]> {
   const { curve, speed, kinematicViscosity, specificGravity } = input;
