@@ -37,11 +37,11 @@ export interface ClearWaterDuty {
 }
 
 /**
- * The head a pump must have on its water curve to deliver a slurry head, m, and the shaft power it then takes, W.
- *
- *   H_w = H_m/HR      P = ρ_m g Q H_m/(η_w ER)
- *
- * Heads are in metres of the liquid pumped, so no specific gravity enters them; density enters the power alone.
+ * Head to have on the water curve to deliver a slurry head, m, and shaft power on slurry, W. Heads are in metres of
+ * what is pumped, so no specific gravity enters them; density enters the power alone.
+ * Formula: H_w = H_m/HR, P = ρ_m g Q H_m/(η_w ER)
+ * Fails: out-of-range inputs as the method bounds them (ratios above 0 up to 1).
+ * Source: Karassik and others, Pump Handbook, slurry chapter.
  */
 export function clearWaterDuty(inputs: ClearWaterDutyInputs): Result<ClearWaterDuty> {
   const { flow, slurryHead, slurryDensity, waterEfficiency, headRatio, efficiencyRatio } = inputs;

@@ -66,16 +66,13 @@ export interface DepositionVelocity {
 }
 
 /**
- * Mean velocity under which solids come to rest in a level pipe, m/s, by three published fits.
- *
- *   Durand            V_L = F_L √(2 g D (S − 1))       S = S_s/S_l      F_L = 1.3 C_v^0.125 (1 − exp(−6.9 d50/mm))
- *   Wasp              V_L = 3.116 C_v^0.186 √(2 g D (S − 1)) (d50/D)^(1/6)
- *   Oroskar, Turian   V_L = u 1.85 C_v^0.1536 (1 − C_v)^0.3564 (d50/D)^−0.378 (D u/ν)^0.09      u = √(g d50 (S − 1))
- *
- * Design for at least 1.2 V_L and V_L + 0.3 m/s at the least flow and the largest true bore. Each fit scatters by 25 to
- * 30 %, which the caution that always comes says, with the other fits. Fails where solids do not sink or do not fit in
- * the pipe. Cautions outside the concentrations of Durand's chart, below 0.1 mm, above 2 mm, above 0.018 D and above
- * 20 mm, where micrometres may have been typed for millimetres.
+ * Velocity under which solids come to rest in a level pipe, m/s: Durand's is the answer; S = S_s/S_l.
+ * Formula: V_L = F_L √(2 g D (S − 1)), F_L = 1.3 C_v^0.125 (1 − exp(−6.9 d50/mm)); Wasp 3.116 C_v^0.186 (d50/D)^(1/6)
+ *          Oroskar, Turian u 1.85 C_v^0.1536 (1 − C_v)^0.3564 (d50/D)^−0.378 (D u/ν)^0.09, u = √(g d50 (S − 1))
+ * Fails: out-of-range inputs, a d50 of the bore too; solids-do-not-settle; beyond-computation.
+ * Warns: cautions deposition-estimates (always), outside-usual-range (C_v), solids-dense, particle-fine,
+ * particle-coarse, flow-stratified, particle-size-doubted.
+ * Source: Durand 1953; Schiller and Herbich 1991; Wasp 1977; Oroskar and Turian 1980.
  */
 export function depositionVelocity(inputs: DepositionVelocityInputs): Result<DepositionVelocity> {
   const { bore, particleSize, solidsSG, solidsByVolume, liquid } = inputs;

@@ -24,13 +24,12 @@ export interface FineSlurryInputs {
 }
 
 /**
- * A slurry of fine particles that do not settle, as one Newtonian liquid: density kg/m³, viscosity Pa·s.
- *
- *   ρ_m = ρ_l (1 − C_v) + C_v ρ_s      μ_m/μ_l = 1 + 2.5 C_v + 10.05 C_v² + 0.00273 exp(16.6 C_v)
- *
- * Pipe friction of such a slurry is Darcy–Weisbach with this liquid, in metres of slurry; times S_m in metres of water.
- * Not for settling sand, whose carrier keeps its own viscosity. At no solids the fit leaves 0.27 % over the carrier, so
- * the carrier itself is given there. Cautions above 10 %, where clays are no longer Newtonian.
+ * A slurry of fine particles that do not settle, as one Newtonian liquid, kg/m³ and Pa·s; not for settling sand, whose
+ * carrier keeps its viscosity. At no solids the fit leaves 0.27 % over the carrier, which is given itself there.
+ * Formula: ρ_m = ρ_l (1 − C_v) + C_v ρ_s, μ_m/μ_l = 1 + 2.5 C_v + 10.05 C_v² + 0.00273 exp(16.6 C_v)
+ * Fails: out-of-range inputs as the method bounds them.
+ * Warns: cautions clay-not-newtonian above 10 % by volume, solids-dense.
+ * Source: Thomas 1965.
  */
 export function fineSlurry({ liquid, solidsSG, solidsByVolume }: FineSlurryInputs): Result<LiquidState> {
   const checked = checkInputs(fineSlurryMethod, { solidsSG, solidsByVolume });

@@ -35,12 +35,10 @@ export interface HeadReduction {
 }
 
 /**
- * Head reduction 1 − HR of a slurry from the handbook's chart.
- *
- *   R_H = R_H,chart ((S_s − 1)/1.65)^0.65 (1 − X)² C_v/0.15
- *
- * The chart itself is not held here; its reading is an input. Fails on solids no denser than water and at a reduction
- * of the whole head.
+ * Head reduction 1 − HR of a slurry from a reading of the handbook's chart, which is not held here.
+ * Formula: R_H = R_H,chart ((S_s − 1)/1.65)^0.65 (1 − X)² C_v/0.15
+ * Fails: out-of-range inputs as the method bounds them; solids-do-not-settle; a reduction of the whole head.
+ * Source: Karassik and others, Pump Handbook, slurry chapter (exponent from memory).
  */
 export function headReduction(inputs: HeadReductionInputs): Result<HeadReduction> {
   const checked = checkInputs(headReductionMethod, { ...inputs });

@@ -38,12 +38,12 @@ export interface ParticleSettling {
 }
 
 /**
- * Velocity at which particles fall in still liquid, m/s.
- *
- *   w = R g d² / (18 ν + √(0.75 C2 R g d³))      R = (ρ_s − ρ_l)/ρ_l      w_h = w (1 − C_v)^n
- *
- * n runs from 4.65 for particles that creep to 2.39 for particles that tumble (Re = w d/ν above 500). It steps by some
- * 2 % where its branches meet, as published. Fails where the solids do not sink.
+ * Velocity at which particles fall in still liquid, m/s, alone and among others.
+ * Formula: w = R g d²/(18 ν + √(0.75 C2 R g d³)), R = (ρ_s − ρ_l)/ρ_l, w_h = w (1 − C_v)^n
+ *          n from 4.65 (creeping) to 2.39 (Re = w d/ν of 500 and more), with steps of some 2 % as published
+ * Fails: out-of-range inputs as the method bounds them; solids-do-not-settle.
+ * Warns: caution particle-size-doubted.
+ * Source: Ferguson and Church 2004; Richardson and Zaki 1954.
  */
 export function particleSettling(inputs: ParticleSettlingInputs): Result<ParticleSettling> {
   const { particleSize, solidsSG, solidsByVolume, shape, liquid } = inputs;

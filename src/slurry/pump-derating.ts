@@ -73,15 +73,12 @@ export interface PumpDerating {
 }
 
 /**
- * How much of its water head and efficiency a pump keeps on a settling slurry in water.
- *
- *   1 − HR = 0.0385 (S − 1) (1 + 4/S) C_w ln(d50/0.0227 mm) (1 − X)²      ER = HR      (Cave)
- *   1 − HR = 0.13 C_w √(S − 1) ln(d50/20 µm)                              (Kazim, for comparison)
- *
- * C_w follows from C_v with a carrier of SG 1. Impeller diameter does not enter the fit; above 0.4 m efficiency falls
- * less than head, so ER = HR is then on the safe side. Fails where solids do not sink, at a d50 of the impeller's diameter, under 0.0227 mm, where HR comes
- * out below 0.5, and on more than half the solids below 75 µm beside a d50 above it. Warns above 10 mm. Always cautions
- * on the scatter of 0.1, and on NPSHR, which rises as 1/HR.
+ * Share of its water head and efficiency a pump keeps on a settling slurry in water; ER = HR.
+ * Formula: 1 − HR = 0.0385 (S − 1)(1 + 4/S) C_w ln(d50/0.0227 mm) (1 − X)²; Kazim 0.13 C_w √(S − 1) ln(d50/20 µm)
+ * Fails: out-of-range; solids-do-not-settle; derating-too-fine; fines-contradict-size; derating-below-measured (0.5).
+ * Warns: d50 above 10 mm. Cautions: derating-scatter (always), derating-fines-relief, npshr-rises (as 1/HR),
+ * solids-dense, particle-size-doubted; as `efficiencyRemarks`.
+ * Source: Cave 1976, Kazim 1997 (from memory); for fines Karassik and others, Pump Handbook, slurry chapter.
  */
 export function pumpDerating(inputs: PumpDeratingInputs): Result<PumpDerating> {
   // Without an impeller there is nothing to hold: the largest that brings no remark stands in its place.
@@ -177,7 +174,7 @@ function finesRemark(fines: number): readonly Finding[] {
   ];
 }
 
-/** Where the efficiency goes another way than the head. */
+/** Where efficiency goes another way than head. Warns: cautions derating-large-impeller, derating-efficiency-lower. */
 export function efficiencyRemarks({
   impellerDiameter,
   solidsByVolume,
@@ -204,7 +201,7 @@ export function efficiencyRemarks({
   return findings;
 }
 
-/** NPSHR on slurry. */
+/** NPSHR on slurry, over the head ratio (house choice). Warns: caution npshr-rises. */
 export function npshRemark(headRatio: number): readonly Finding[] {
   if (headRatio >= 1) return [];
   const cites: Citation = { source: "house", at: "NPSHR on slurry taken as that on water over the head ratio" };

@@ -26,7 +26,10 @@ export interface JudgedServiceClass extends ServiceLimits {
 
 /**
  * Every class held against a pump, mildest first: the class of the slurry itself is read from the standard's chart of
- * mixture SG against d50, which is not held here. Cautions that the limits are from memory.
+ * mixture SG against d50, which is not held here.
+ * Fails: out-of-range inputs as the method bounds them.
+ * Warns: caution service-class-from-memory, always.
+ * Source: ANSI/HI 12.1-12.6, suggested limits of the service classes (from memory).
  */
 export function serviceClassesFor(pump: ServiceClassInputs): Result<readonly JudgedServiceClass[]> {
   const checked = checkInputs(serviceClassMethod, pump);

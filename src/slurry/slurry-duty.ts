@@ -61,12 +61,10 @@ type Ratios = Pick<SlurryDuty, "headRatio" | "efficiencyRatio">;
 
 /**
  * What a slurry duty asks of a pump known by its curves for water: head to read them at, m, and power it takes, W.
- *
- *   H_w = H_m/HR      P = ρ_m g Q H_m/(η_w ER)      P/P_w = S_m HR/ER
- *
- * HR and ER by `pumpDerating`, or from a chart's reading by `headReduction` with ER = HR. Heads are in metres of what is
- * pumped, so no SG multiplies a head. Fails as these do, and where HR comes out below 0.5. Cautions as these do, and
- * where the liquid between the solids is not near water, for which the fits were made.
+ * Formula: H_w = H_m/HR, P = ρ_m g Q H_m/(η_w ER), P/P_w = S_m HR/ER; HR, ER by `pumpDerating` or a chart (ER = HR)
+ * Fails: solids-do-not-settle; HR under 0.5; as `slurryMixture`, `clearWaterDuty`, `pumpDerating` or `headReduction`.
+ * Warns: cautions derating-by-chart, derating-not-in-water (SG outside 0.95 to 1.05); as these.
+ * Source: as `pumpDerating`, `headReduction` and `clearWaterDuty`.
  */
 export function slurryDuty(inputs: SlurryDutyInputs): Result<SlurryDuty> {
   const { flow, slurryHead, solidsSG, solidsByVolume, waterEfficiency, liquid } = inputs;

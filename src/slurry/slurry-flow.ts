@@ -28,11 +28,11 @@ export interface SlurryFlow {
 }
 
 /**
- * A slurry from any two of its figures, flow and dry solids together counting as one, with what it comes to in time.
- *
- *   M = c Q      c = C_v ρ_s, dry solids in a volume of slurry
- *
- * Fails as `slurryMixture` does, and on a flow or a rate of solids that is not above 0.
+ * A slurry from any two of its figures, flow and dry solids together counting as one; m³/s and kg/s.
+ * Formula: M = c Q, c = C_v ρ_s, dry solids in a volume of slurry
+ * Fails: a flow or a rate of solids that is not above 0; as `slurryMixture`.
+ * Warns: as `slurryMixture`.
+ * Source: mass balance.
  */
 export function slurryFlow({ known, flow, drySolids }: SlurryFlowInputs): Result<SlurryFlow> {
   const inputs = { ...(flow === null ? {} : { FLOW }), ...(drySolids === null ? {} : { DRY_SOLIDS }) };

@@ -56,15 +56,12 @@ export interface SlurryFriction {
 }
 
 /**
- * Friction gradient of a settling slurry that moves without a bed, by Wilson's form.
- *
- *   i_m = i_l + 0.22 (S_m − S_l) (V/V50)^−M      i in m of water per m
- *   V50 = 3.93 d50^0.35 ((S_s − 1)/1.65)^0.45 ν_r^−0.25      d50 in mm, V50 in m/s
- *   M = 1/ln(d85/d50), held between 0.25 and 1.7; 1.7 without d85
- *
- * Never below the carrier's own gradient. Fails below the limiting deposition velocity, where a bed lies, and above
- * d50/D = 0.018, where the solids slide along the bottom: ask a specialist. Cautions from 0.015 on, under the design
- * velocity, and where M is held.
+ * Friction gradient of a settling slurry that moves without a bed, m of water and m of slurry per m.
+ * Formula: i_m = i_l + 0.22 (S_m − S_l) (V/V50)^−M in m of water, M by `gradingExponent`
+ *          V50 = 3.93 d50^0.35 ((S_s − 1)/1.65)^0.45 ν_r^−0.25 in m/s, d50 in mm
+ * Fails: flow-stratified above d50/D = 0.018; bed-in-pipe; as `gradingExponent`, `pipeFriction`, `depositionVelocity`.
+ * Warns: cautions flow-stratified above 0.015, below-design-velocity; as these three.
+ * Source: Wilson and others, Slurry Transport Using Centrifugal Pumps (V50 from memory).
  */
 export function slurryFriction(inputs: SlurryFrictionInputs): Result<SlurryFriction> {
   const { flow, pipe, particleSize, coarseSize, solidsSG, solidsByVolume, liquid } = inputs;
@@ -99,7 +96,13 @@ function halfSuspendedVelocity(size: number, solidsSG: number, liquid: LiquidSta
   return 3.93 * (size * 1e3) ** 0.35 * ((solidsSG - 1) / 1.65) ** 0.45 * relativeViscosity ** -0.25;
 }
 
-/** M of the grading; 1.7 without d85. */
+/**
+ * Exponent M of the grading; 1.7 without d85.
+ * Formula: M = 1/ln(d85/d50), held between 0.25 and 1.7
+ * Fails: a d85 below d50.
+ * Warns: caution grading-exponent-held.
+ * Source: as `slurryFriction`.
+ */
 export function gradingExponent(d50: number, d85: number | null): Result<number> {
   if (d85 === null) return succeed(EXPONENT.narrow);
   const subject = "d85";

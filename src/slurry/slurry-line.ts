@@ -54,12 +54,11 @@ export interface SlurryLine {
 const TURBULENT = 4000;
 
 /**
- * What a slurry does in one run of pipe: its velocity against that under which solids come to rest, and its friction.
- *
- * Friction by Wilson's form where the solids are carried; by Darcy–Weisbach with density and viscosity of the mixture
- * below a d50 of 0.1 mm, where the slurry is one liquid. None where a bed lies or slides. Fails as the limiting velocity
- * and the friction fail on figures that no slurry has. Warns of a bed at rest and of a fine slurry that is not turbulent;
- * cautions as its parts do.
+ * Velocity of a slurry in one run of pipe against that under which solids rest, m/s, and its friction: Wilson's where
+ * they are carried, Darcy–Weisbach with the mixture below a d50 of 0.1 mm; none where a bed lies or slides.
+ * Fails: as `gradingExponent`, `depositionVelocity`, `pipeFriction`, `fineSlurry` and `slurryFriction`.
+ * Warns: bed-in-pipe, fine-slurry-not-turbulent (Re under 4000). Cautions: below-design-velocity; as its parts.
+ * Source: as its parts; the bounds of the regimes are a house choice.
  */
 export function slurryLine(inputs: SlurryFrictionInputs): Result<SlurryLine> {
   const { flow, pipe, particleSize, coarseSize, liquid } = inputs;

@@ -89,13 +89,12 @@ const ROUTES: readonly Route[] = [
 ];
 
 /**
- * All figures of a slurry from any two of them and the SG of its liquid.
- *
- *   1/S_m = C_w/S_s + (1 − C_w)/S_l      S_m = S_l + C_v (S_s − S_l)      C_w = C_v S_s/S_m
- *
- * Exact: mass and volume are conserved, no solids dissolve and no air is held. Fails on fewer than two figures, on two
- * that fix nothing, on a further figure more than 0.5 % from what the others give, and at 62 % by volume, where grains
- * pack. Cautions above 45 % by volume and on solids that float.
+ * All figures of a slurry from any two of them and the SG of its liquid; no solids dissolve and no air is held.
+ * Formula: 1/S_m = C_w/S_s + (1 − C_w)/S_l, S_m = S_l + C_v (S_s − S_l), C_w = C_v S_s/S_m
+ * Fails: out-of-range inputs; slurry-figures-too-few; slurry-figures-contradict by more than 0.5 %; slurry-impossible
+ * (62 % by volume, where grains pack, is the most).
+ * Warns: cautions solids-dense above 45 % by volume, solids-float.
+ * Source: mass balance.
  */
 export function slurryMixture(known: SlurryMixtureInputs): Result<SlurryMixture> {
   const { liquidSG } = known;

@@ -19,7 +19,7 @@ const DENSE = 0.45;
 /** Particles this large are seldom pumped; more often micrometres were typed for millimetres. m. */
 const DOUBTFUL_SIZE = 0.02;
 
-/** Remarks on a fraction of solids that is known to lie in range. */
+/** Remarks on a fraction of solids known to lie in range. Warns: caution solids-dense above 45 % (house choice). */
 export function volumeRemarks(solidsByVolume: number): readonly Finding[] {
   if (solidsByVolume <= DENSE) return [];
   return [
@@ -34,7 +34,7 @@ export function volumeRemarks(solidsByVolume: number): readonly Finding[] {
   ];
 }
 
-/** A caution where the particle size looks like a slip of the unit. */
+/** A size above 20 mm, which looks like a slip of the unit. Warns: caution particle-size-doubted. */
 export function sizeDoubted(subject: string, size: number): readonly Finding[] {
   if (size <= DOUBTFUL_SIZE) return [];
   return [
