@@ -52,13 +52,11 @@ export interface AirDraw {
 }
 
 /**
- * Free air falls in a straight line over the vacuum to nothing at the blank-off p_l; of what is drawn the share
- * (p − p_v)/p is air; the leak L comes back.
- *
- *   net = k (p − p_l)(p − p_v)/p − L = k (p − p_e)(p − q)/p,   k = F₀/(p_a − p_l)
- *
- * The blank-off of a displacement pump is a ratio of compression, so it falls with the atmosphere: p_l = p_l0 p_a/p_0.
- * The limit p_e is the greater root of k (p − p_l)(p − p_v) = L p.
+ * How an air pump draws on a suction side: free air, m³/s, falls in a straight line over the vacuum to nothing at p_l;
+ * of what is drawn the share (p − p_v)/p is air, and the leak L comes back.
+ * Formula: net = k (p − p_l)(p − p_v)/p − L = k (p − p_e)(p − q)/p, k = F₀/(p_a − p_l), p_l = p_l0 p_a/p_0
+ * The blank-off is a ratio of compression, so it falls with the atmosphere; the limit p_e is the greater root.
+ * Source: common practice.
  */
 export function airDraw(pump: AirPump, atmosphericPressure: number, vapourPressure: number): AirDraw {
   const blankOff = (pump.blankOff * atmosphericPressure) / STANDARD_ATMOSPHERE;

@@ -18,9 +18,10 @@ const LEAK = /^(?:air )?leak(?:age)?\s*[=:]?\s*(.+)$/i;
 const VACUUM = /\s*(?:of )?vac(?:uum)?\.?$/i;
 
 /**
- * Reads "50 cfm", "24 L/s, blank-off 10 kPa(a)" or "50 cfm, blank-off 26 inHg, leak 2 cfm". The blank-off is that of the
- * unit at sea level: an absolute pressure, or a vacuum below the standard atmosphere, which inches of mercury always are
- * and other units where "vacuum" follows. A pressure that does not say which is refused.
+ * Reads "50 cfm", "24 L/s, blank-off 10 kPa(a)" or "50 cfm, blank-off 26 inHg, leak 2 cfm": m³/s, Pa absolute. The
+ * blank-off is that at sea level: an absolute pressure, or a vacuum below the standard atmosphere, which inches of
+ * mercury are unless they say absolute, and other units where "vacuum" follows.
+ * Fails: as `readQuantity`; air-pump-part-unread; unit-wrong-kind; blank-off-ambiguous for a pressure of neither kind.
  */
 export function describedAirPump(text: string, subject: string): Result<StatedAirPump> {
   const [first = "", ...others] = text.split(/[;,](?!\d)/).map((part) => part.trim());

@@ -74,14 +74,12 @@ const NEAR_ENOUGH: Band = { least: 80 * PSI, most: 125 * PSI };
 const INCH_OF_MERCURY = unitOf("inHg").factor;
 
 /**
- * What a single-stage compressed-air eductor takes and does.
- *
- *   motive air m/ρ_std,   m = 0.04042 A (p_gauge + p_a)/√T₀ (`motiveAir`),   ρ_std = 1.225 kg/m³
- *
- * The bands are common practice: 4 to 5 ft³/min a horsepower, 0.2 to 0.5 of the motive air drawn at 10 to 20 inHg, none
- * at 25 to 27 inHg at sea level and in proportion to the atmosphere elsewhere.
- *
- * Fails where the motive pressure does not choke the nozzle. Cautions on the bands, and on the power away from 100 psi.
+ * What a single-stage compressed-air eductor takes and does: air, m³/s; power, W; vacuum, Pa below the air of the site.
+ * Formula: motive air m/ρ_std, m by `motiveAir`, ρ_std = 1.225 kg/m³; bands: 4 to 5 ft³/min a horsepower, 0.2 to 0.5 of
+ *          the motive air drawn at 10 to 20 inHg, none at 25 to 27 inHg (at sea level, in proportion elsewhere)
+ * Fails: out-of-range inputs as the method bounds them; as `motiveAir`.
+ * Warns: cautions eductor-by-practice (always), eductor-power-rough outside 80 to 125 psi.
+ * Source: choked flow of an ideal gas; U.S. Standard Atmosphere 1976; the bands by common practice.
  */
 export function eductorAir(input: EductorAirInput): Result<EductorAir> {
   const { nozzleBore, motivePressure, airTemperature, atmosphericPressure } = input;

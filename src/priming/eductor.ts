@@ -31,9 +31,10 @@ const CHOKED = Math.sqrt(HEAT_RATIO / GAS_CONSTANT) * (2 / (HEAT_RATIO + 1)) ** 
 const CHOKING_RATIO = ((HEAT_RATIO + 1) / 2) ** 3.5;
 
 /**
- * Air a motive nozzle takes, kg/s:  m = 0.04042 A p₀/√T₀.
- *
- * Fails where the motive pressure does not choke the nozzle, 1.893 times the pressure it blows into.
+ * Air a motive nozzle takes, kg/s.
+ * Formula: m = 0.04042 A p₀/√T₀
+ * Fails: out-of-range inputs; a motive pressure below 1.893 times the back pressure, which does not choke the nozzle.
+ * Source: choked flow of an ideal gas, γ = 1.4, C_d = 1.
  */
 export function motiveAir(input: EductorInput): Result<number> {
   return andThen(checkInputs(eductorMethod, input), () => {

@@ -29,18 +29,18 @@ const PROFILE_CHOICE: Citation = {
 };
 
 /**
- * Time to prime through a suction line of which lengths and bores are known, s. See `primeTime`.
- *
- * The lift is gained straight up at the start of the line, the safe profile. Where not stated the blank-off is 10 kPa
- * absolute at sea level, the casing holds no air and nothing leaks; the cautions say so.
- *
- * Fails where the pump is flooded, where lay-flat hose would stand under vacuum, and as `primeTime`.
+ * Time to prime through a suction line of known lengths and bores, s: the lift gained straight up first, the safe
+ * profile. Not stated: blank-off 10 kPa absolute at sea level, no air in the casing, no leak.
+ * Fails: flooded-no-priming; suction-lay-flat-collapses; as `verticalFirst` and `primeTime`.
+ * Warns: cautions priming-profile-assumed, blank-off-assumed, casing-not-counted, priming-vapour-unknown or -counted;
+ * as `primeTime` and `liftRemarks`.
+ * Source: as `primeTime`; profile and blank-off are house choices.
  */
 export function linePrimeTime(input: LinePrimingInput): Result<PrimeTime> {
   return alongLine(input, primeTime);
 }
 
-/** The course of the water front through the same line, taken as `linePrimeTime` takes it. See `primeCourse`. */
+/** Course of the water front through the line as `linePrimeTime` takes it; fails and warns as that. */
 export function linePrimeCourse(input: LinePrimingInput): Result<readonly PrimeCoursePoint[]> {
   return alongLine(input, primeCourse);
 }

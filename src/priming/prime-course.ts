@@ -27,12 +27,12 @@ const FILL_STEPS = 4;
 export const COURSE_POINTS = RISE_STEPS + FILL_STEPS + 1;
 
 /**
- * The course of the water front from the liquid to the full casing: the integral of `waterFront` cut at heights of
- * equal steps, then at shares of what lies behind the last rise, where the front moves evenly. Without a lift all steps
- * are of volume. The last time is that of `primeTime`.
- *
- * Where a run before the last rise is level, the time at its height is that of arrival.
- * Fails and cautions as `primeTime`.
+ * Course of the water front from the liquid to the full casing, 21 points (s, m, Pa, m³): `waterFront` cut at equal
+ * steps of height, then of the volume behind the last rise, where it moves evenly; without a lift all steps are of
+ * volume. At the height of a level run before the last rise the time is that of arrival; the last time is that of
+ * `primeTime`.
+ * Fails: as `primeTime`.
+ * Warns: as `primeTime`.
  */
 export function primeCourse(input: PrimeTimeInput): Result<readonly PrimeCoursePoint[]> {
   return andThen(waterFront(input), (front) => {

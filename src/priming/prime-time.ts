@@ -94,17 +94,13 @@ export interface WaterFront {
 }
 
 /**
- * The way of the water front from the liquid to the full casing, with the time it takes, from the air balance over a
- * front at the height h:
- *
- *   d(p_air V)/dt = −p_a F_net(p),   p = p_a − ρ g h,   p_air = p − p_v
- *   dt = [ρ g V + (A/sin slope) p_air] / [p_a F_net(p)] dh   while rising,   dt = p_air dV / (p_a F_net) on the level
- *
- * Each rising run is integrated over x = ln[(h_e − h₁)/(h_e − h)], h_e the height the air pump holds, in which the
- * integrand is smooth up to the limit; relative tolerance 1e-11.
- *
- * Fails where the front never arrives: the lift is beyond the atmosphere, the vapour pressure, the blank-off or the
- * leak; where the line falls (a high point keeps its air); where there is no air to draw. Cautions on a fast front.
+ * The way of the water front from the liquid to the full casing, with the time it takes over each leg, s.
+ * Formula: d(p_air V)/dt = −p_a F_net(p), p = p_a − ρ g h, p_air = p − p_v; dt = p_air dV/(p_a F_net) on the level,
+ *          dt = [ρ g V + (A/sin slope) p_air]/[p_a F_net(p)] dh rising, over x = ln[(h_e − h₁)/(h_e − h)] (to 1e-11)
+ * Fails: out-of-range; priming-line-falls; priming-no-air; lift-above-atmosphere or -vapour; leak-exceeds-air-pump;
+ * never-primes.
+ * Warns: caution priming-front-fast above 2 m/s.
+ * Source: Boyle–Mariotte law; capacity of the air pump by common practice.
  */
 export function waterFront(input: PrimeTimeInput): Result<WaterFront> {
   const { casingVolume, airPump, atmosphericPressure, density } = input;
@@ -156,7 +152,12 @@ export function waterFront(input: PrimeTimeInput): Result<WaterFront> {
   }
 }
 
-/** Time until line and casing are full, s. See `waterFront`, as which it fails and cautions. */
+/**
+ * Time until line and casing are full, s.
+ * Fails: as `waterFront`; beyond-computation.
+ * Warns: as `waterFront`.
+ * Source: as `waterFront`.
+ */
 export function primeTime(input: PrimeTimeInput): Result<PrimeTime> {
   return andThen(waterFront(input), ({ legs, airVolume, frontSpeed }) => {
     let total = 0;
@@ -170,6 +171,7 @@ export function primeTime(input: PrimeTimeInput): Result<PrimeTime> {
   });
 }
 
+/** The error of a time to prime that is no finite number. */
 export function timeBeyondComputation(): Finding {
   return { code: "beyond-computation", severity: "error", subject: "time to prime" };
 }
@@ -227,6 +229,7 @@ function neverPrimes(input: PrimeTimeInput, draw: AirDraw, lift: number): Findin
   return lift < held ? undefined : refuse("never-primes", held);
 }
 
+/** The error of a leak that lets in all that the air pump draws. */
 export function leakExceedsAirPump({ freeAir, leak }: AirPump): Finding {
   return {
     code: "leak-exceeds-air-pump",

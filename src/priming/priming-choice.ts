@@ -93,15 +93,12 @@ interface Situation {
 }
 
 /**
- * Every way to prime with a verdict, best first.
- *
- * Flooded: nothing else is needed. A liquid hotter than water at 60 °C, a lift above 8 m less the loss by altitude,
- * warmth and weight, or beyond the air pump: no lift is offered. Otherwise solids or a line over 6 m ask for a vacuum
- * assisted dry prime, and a short line of clean liquid is served by a self-priming casing. The time is that of the usual
- * air pump of 50 ft³/min on the line alone, lift gained straight up first; over 5 minutes it brings a verdict of care.
- *
- * Fails where the line is shorter than the lift, holds lay-flat hose under vacuum, the liquid states no vapour pressure,
- * or the solids are 70 % by weight or more.
+ * Every way to prime with a verdict, best first. Flooded: none is needed. Hotter than water at 60 °C, a lift above 8 m
+ * less altitude, warmth and weight, or beyond the air pump: no lift. Else solids or 6 m of line ask for a
+ * vacuum-assisted dry prime (with care where it takes over 5 minutes), a short clean line for a self-priming casing.
+ * Fails: out-of-range; vapour-pressure-missing; suction-lay-flat-collapses; as `verticalFirst`, `primingLift`.
+ * Warns: caution priming-npsh-not-judged; as `liftRemarks`.
+ * Source: common practice.
  */
 export function primingChoice(input: PrimingChoiceInput): Result<readonly PrimingOption[]> {
   const { suctionLift, suctionLine, solids, atmosphericPressure, liquid } = input;

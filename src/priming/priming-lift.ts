@@ -58,12 +58,10 @@ export const REFUSAL_PRACTICE: Citation = {
 };
 
 /**
- * Greatest suction lift by each rule, m, and the one that rules.
- *
- *   blank-off: (p_a − p_e)/(ρ g)      practice: [7.6 m ρ₀ g − (p₀ − p_a) − (p_v − p_v,20)]/(ρ g), no more than at SG 1
- *
- * What primes need not pump: the lift by NPSH comes from flow and NPSHR and stands beside the other two.
- * Fails where the air pump draws no more than the leak.
+ * Greatest suction lift by each rule, m, and the one that rules. What primes need not pump: the lift by NPSH is given.
+ * Formula: blank-off (p_a − p_e)/(ρ g); practice [7.6 m ρ₀ g − (p₀ − p_a) − (p_v − p_v,20)]/(ρ g), no more than at SG 1
+ * Fails: out-of-range inputs as the method bounds them; leak-exceeds-air-pump.
+ * Source: common practice.
  */
 export function primingLift(input: PrimingLiftInput): Result<PrimingLift> {
   const { airPump, atmosphericPressure, density, vapourPressure, npshLift } = input;

@@ -33,7 +33,10 @@ export function solidsOf(massFraction: number): PrimingSolids {
   return { kind: massFraction === 0 ? "none" : "unspecified", massFraction };
 }
 
-/** Reads a word: clean, rags, sewage, sand … */
+/**
+ * Reads a word: clean, rags, sewage, sand …
+ * Fails: choice-unknown, with the nearest words.
+ */
 export function solidsNamed(text: string, subject: string): Result<PrimingSolids> {
   const given = text.trim();
   const word = given.toLowerCase();

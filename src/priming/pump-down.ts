@@ -26,12 +26,11 @@ export const pumpDownMethod = {
 } as const satisfies Method<keyof PumpDownInput>;
 
 /**
- * Time to draw a fixed volume of air down, s: a vacuum drop test, a vessel, a line shut at its foot.
- *
- *   t = (V/S) ln[(p₀ − p_u)/(p₁ − p_u)]
- *
- * It is not the time to prime, which is longer: there the water comes up and the air must leave altogether.
- * Fails where the end pressure is not above the ultimate pressure or is above the start.
+ * Time to draw a fixed volume of air down, s: a vacuum drop test, a vessel, a line shut at its foot. The time to prime
+ * is longer: there the water comes up and the air must leave altogether.
+ * Formula: t = (V/S) ln[(p₀ − p_u)/(p₁ − p_u)]
+ * Fails: out-of-range inputs as the method bounds them; an end pressure above the start or not above the ultimate one.
+ * Source: Boyle–Mariotte law.
  */
 export function pumpDownTime(input: PumpDownInput): Result<number> {
   return andThen(checkInputs(pumpDownMethod, input), () => {

@@ -16,12 +16,12 @@ export interface StatedPrimingLiftInput {
 }
 
 /**
- * Greatest suction lift by each rule, m, with an air pump as its user states it. See `primingLift`.
- *
- * Where not stated the blank-off is 10 kPa absolute at sea level and nothing leaks; a caution gives the lift at the
- * poorer end of practice. Cautions too where NPSH was not judged, where no lift is left and on hot liquid.
- *
- * Fails where the liquid states no vapour pressure, and as `primingLift`.
+ * Greatest suction lift by each rule, m (`primingLift`), with an air pump as its user states it; not stated: blank-off
+ * 10 kPa absolute at sea level, no leak.
+ * Fails: vapour-pressure-missing; as `primingLift`.
+ * Warns: cautions priming-lift-blank-off-assumed (gives the lift at the poorer end), priming-npsh-not-judged,
+ * priming-lift-negative; as `liftRemarks`.
+ * Source: as `primingLift`; the blank-off is a house choice.
  */
 export function statedPrimingLift(input: StatedPrimingLiftInput): Result<PrimingLift> {
   const { airPump, npshLift, atmosphericPressure, liquid } = input;

@@ -12,13 +12,11 @@ export interface PrimingRun {
 }
 
 /**
- * A suction line whose rises are not known, as runs: straight up from the liquid until the lift is gained, level from
- * there to the pump.
- *
- * Of all profiles that rise or stay level this one holds the most air at every level of the front, so it takes the
- * longest. All of the line counts as full of air, the part under water too.
- *
- * Fails where the line is shorter than the lift.
+ * A suction line whose rises are not known, as runs: straight up from the liquid until the lift is gained, then level.
+ * Of all profiles that rise or stay level it holds the most air at every level of the front, so it takes the longest.
+ * All of the line counts as full of air, the part under water too.
+ * Fails: line-shorter-than-lift.
+ * Source: house choice.
  */
 export function verticalFirst(line: Line, lift: number): Result<readonly PrimingRun[]> {
   const total = line.reduce((sum, { length }) => sum + length, 0);
