@@ -38,12 +38,11 @@ export interface EnergyCostInputs {
 const KILOWATT_HOUR = unitOf("kWh").factor;
 
 /**
- * Cost of the electricity a pump takes, in the money of the tariff.
- *
- *   cost = P t tariff / (η_m η_d)
- *
- * Energy alone: no charge for demand, no tax. Fails on a negative power, time or tariff and on an efficiency of 0 or
- * above 1. Cautions where the motor efficiency is assumed.
+ * Cost of the electricity a pump takes, in the money of the tariff: energy alone, no charge for demand, no tax.
+ * Formula: cost = P t tariff/(η_m η_d)
+ * Fails: out-of-range inputs as the method bounds them (efficiencies above 0 up to 1).
+ * Warns: caution motor-efficiency-assumed, 0.93 where none is given.
+ * Source: energy balance; the assumed efficiency is a house choice.
  */
 export function energyCost(inputs: EnergyCostInputs): Result<number> {
   const motorEfficiency = inputs.motorEfficiency ?? ASSUMED_MOTOR_EFFICIENCY;

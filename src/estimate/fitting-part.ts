@@ -25,8 +25,9 @@ const KINDS: readonly (readonly [words: RegExp, part: FittingPart])[] = [
 ];
 
 /**
- * What a fitting of this name is to the buyer. Valves and checks are flanged at
- * both ends; bends and tees are joined as the pipe is, unless they say flanged. House choice.
+ * What a fitting of this name is to the buyer. Valves and checks are flanged at both ends; bends and tees are joined as
+ * the pipe is, unless they say flanged.
+ * Source: house choice.
  */
 export function fittingPart(name: string): FittingPart {
   const words = name.toLowerCase().replace(/^3k /, "");

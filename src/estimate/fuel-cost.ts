@@ -33,12 +33,12 @@ export interface FuelCost {
 }
 
 /**
- * Fuel an engine burns over its running hours, and its cost in the money of the price.
- *
- *   V = P LF b t / ρ;   cost = V price
- *
- * Fuel alone: urea solution (3 % to 6 % of the diesel), oil and filters (1 % to 2 % of its cost) and taxes are separate
- * lines. Fails and cautions as `fuelRate` does.
+ * Fuel an engine burns over its running hours, m³/s and m³, and its cost in the money of the price. Fuel alone: urea
+ * solution (3 % to 6 % of the diesel), oil and filters (1 % to 2 % of its cost) and taxes are separate lines.
+ * Formula: V = P LF b t/ρ, cost = V price
+ * Fails: out-of-range inputs as the method bounds them; as `fuelRate`.
+ * Warns: as `fuelRate`.
+ * Source: as `fuelRate`.
  */
 export function fuelCost(inputs: FuelCostInputs): Result<FuelCost> {
   const { shaftPower, hours, fuelPrice, specificConsumption, loadFactor } = inputs;

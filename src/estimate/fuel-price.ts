@@ -5,8 +5,9 @@ import { unitNamed } from "../basis/units.ts";
 const EXAMPLES = ["“3.90 per US gal”", "“1.03 per L”"] as const;
 
 /**
- * A price of fuel as it is written, in money a cubic metre: "3.90 per US gal", "1.03/L". Money has no unit here; the volume
- * must be named, for a price moved from gallons to litres unseen is nearly four times too high.
+ * A price of fuel as it is written, in money a cubic metre: "3.90 per US gal", "1.03/L". Money has no unit here; the
+ * volume must be named, for a price moved from gallons to litres unseen is nearly four times too high.
+ * Fails: not-a-number; number-ambiguous; unit-missing; unit-unknown for what is no volume.
  */
 export function fuelPriceNamed(text: string, subject: string): Result<number> {
   const given = text.trim();

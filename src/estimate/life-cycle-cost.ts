@@ -26,10 +26,9 @@ export interface LifeCycleCostInputs {
 
 /**
  * Present value of a first cost and of a yearly cost at the end of each year, in the money they are given in.
- *
- *   C_0 + C_y (1 − (1 + i)^−n)/i      i = (1 + r)/(1 + p) − 1
- *
- * At i = 0 the factor is n. Fails outside −1 < r ≤ 1 and −1 < p ≤ 1 (a rate of 5 is not 5 %), and without years.
+ * Formula: C_0 + C_y (1 − (1 + i)^−n)/i, i = (1 + r)/(1 + p) − 1; at i = 0 the factor is n
+ * Fails: out-of-range inputs as the method bounds them (n above 0, r and p above −1 up to 1: a rate of 5 is not 5 %).
+ * Source: Hydraulic Institute and Europump, Pump Life Cycle Costs.
  */
 export function lifeCycleCost(inputs: LifeCycleCostInputs): Result<number> {
   const checked = checkInputs(lifeCycleCostMethod, { ...inputs });

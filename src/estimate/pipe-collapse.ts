@@ -27,12 +27,12 @@ export interface PipeCollapse {
 }
 
 /**
- * Pressure difference under which unsupported polyethylene pipe buckles, and whether it stands a full vacuum for good.
- *
- *   P_cr = 2 E/(1 − μ²) × (1/(DR − 1))³ × f
- *
- * At 23 °C (73 °F), 3 % out of round. Held to stand where the long-term pressure is twice a full vacuum. Warm pipe, kinks
- * and loads from outside lower it: a caution says so. Fails for pipe that is not polyethylene of a dimension ratio.
+ * Pressure difference at which unsupported polyethylene pipe buckles, Pa, and whether it stands a full vacuum for good:
+ * twice over on the long-term pressure. At 23 °C (73 °F), 3 % out of round.
+ * Formula: P_cr = 2 E/(1 − μ²) × (1/(DR − 1))³ × f
+ * Fails: collapse-not-held, for pipe that is not polyethylene of a dimension ratio.
+ * Warns: caution collapse-rests-on, always: warm pipe, kinks and loads from outside lower it.
+ * Source: Handbook of Polyethylene Pipe (from memory); the factor of 2 by common practice.
  */
 export function pipeCollapse(pipe: Pipe): Result<PipeCollapse> {
   const { outsideDiameter, wall } = pipe;

@@ -17,11 +17,10 @@ export interface PipeMass {
 }
 
 /**
- * Mass of a pipe and of the water in it, kg/m.
- *
- *   m = π (D − t) t ρ, with a lining inside it by its own density;   water: (π/4) d² ρ_w at 20 °C
- *
- * Nominal wall of metal, mean wall of plastic. Couplings, flanges and fittings are not in it.
+ * Mass of a pipe and of the water in it, kg/m: nominal wall of metal, mean wall of plastic, without couplings, flanges
+ * and fittings.
+ * Formula: m = π (D − t) t ρ, with a lining inside it by its own density; water (π/4) d² ρ_w at 20 °C
+ * Source: mass of plain pipe, ASME B36.10M; densities by common practice.
  */
 export function pipeMass(pipe: Pipe): PipeMass {
   const { bore, outsideDiameter, wall, lining = 0 } = pipe;
@@ -62,7 +61,12 @@ export interface MassOfLength {
   readonly full: number | undefined;
 }
 
-/** Mass of a length of pipe empty, of its contents and of both, kg. Cautions where the pipe's own mass is not known. */
+/**
+ * Mass of a length of pipe empty, of its contents and of both, kg.
+ * Fails: out-of-range inputs as the method bounds them.
+ * Warns: caution pipe-mass-not-known.
+ * Source: as `pipeMass`.
+ */
 export function massOfLength({ pipe, specificGravity, length }: MassOfLengthInputs): Result<MassOfLength> {
   const checked = checkInputs(massOfLengthMethod, { specificGravity, length });
   if (!checked.ok) return checked;

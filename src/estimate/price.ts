@@ -65,13 +65,11 @@ export interface Price {
 }
 
 /**
- * Selling price of a direct cost, line by line, in the money of the direct cost.
- *
- *   overhead = direct × o;   contingency = (direct + overhead) × c;   cost = direct + overhead + contingency
- *   price = cost/(1 − M) with a margin on price, cost (1 + m) with a markup on cost;   M = m/(1 + m)
- *   tax = price × taxable share × rate
- *
- * The order counts: contingency bears on overhead, profit on both, tax comes last. Fails at a margin of 100 % and above.
+ * Selling price line by line, in the money of the direct cost: overhead, contingency on both, profit on all, tax last.
+ * Formula: cost = direct (1 + o) (1 + c); price = cost/(1 − M) with a margin M, cost (1 + m) with a markup m
+ *          M = m/(1 + m); tax = price × taxable share × rate
+ * Fails: out-of-range inputs as the method bounds them (a margin below 100 %).
+ * Source: common practice.
  */
 export function priceRollUp({ profitOn, ...inputs }: PriceInputs): Result<Price> {
   const checked = checkInputs(BY_PROFIT[profitOn], inputs);

@@ -51,12 +51,11 @@ export interface Rental {
 }
 
 /**
- * Charge for equipment on hire, in the money of its rates.
- *
- *   months of 28 days, weeks of 7, then days; days never above a week's rate, weeks and days never above a month's
- *
- * Days and standby are charged alike, up to the least term, at one shift a day. Cautions where a week costs more than seven
- * days, or a month more than four weeks.
+ * Charge for equipment on hire, in the money of its rates, at one shift a day: months of 28 days, weeks of 7, then
+ * days; days never above a week's rate, weeks and days never above a month's. Standby counts as days, a least term too.
+ * Fails: out-of-range inputs as the method bounds them.
+ * Warns: caution rental-rate-above-shorter: a week above seven days, or a month above four weeks.
+ * Source: common practice.
  */
 export function rental(inputs: RentalInputs): Result<Rental> {
   const checked = checkInputs(rentalMethod, { ...inputs });

@@ -51,12 +51,12 @@ const SPARE_GASKETS = 0.2;
 const ROUNDING = 1e-9;
 
 /**
- * Bill of quantities of the two lines: pipe by length and by piece, joints between pieces, fittings and valves, changes of
- * size, flanged joints with studs, nuts and gaskets.
- *
- * Flanged are the pump nozzle, each change of pipe, and both ends of every valve; bends and tees are joined as the pipe
- * is. Two valves bolted face to face save a joint, which is not seen here. Supports, anchors, drains, vents, gauges and
- * paint are not in it: the caution says so. Cautions where a mass or a bolting is not known.
+ * Bill of quantities of the two lines: pipe in m and pieces, joints, fittings, changes of size, bolting; kg where
+ * known. Flanged are the pump nozzle, each change of pipe, and both ends of every valve; bends and tees are joined as
+ * the pipe is. Two valves bolted face to face save a joint, which is not seen here.
+ * Warns: cautions take-off-leaves-out (always: supports, anchors, drains, vents, gauges, paint),
+ * take-off-without-class, pipe-mass-not-known, bolting-not-held.
+ * Source: common practice; bolting as `flangeDimensions`; mass as `pipeMass`.
  */
 export function takeOff(input: TakeOffInput): Result<readonly TakeOffRow[]> {
   const { suctionLine, dischargeLine, flangeClass, system } = input;

@@ -31,12 +31,11 @@ const JOINT_RULE: Citation = {
 };
 
 /**
- * Force that pushes a bend or a dead end out of its line, N.
- *
- *   bend: T = 2 (P A + ρ Q v) sin(θ/2);   dead end: T = P A
- *
- * A is that of the bore, at push-on joints that of the outside diameter. For a caution on restraint, not for the design of
- * one: it says so. Hose is taken at its bore, with a caution.
+ * Force that pushes a bend or a dead end out of its line, N: for a caution on restraint, not for the design of one.
+ * Formula: T = 2 (P A + ρ Q v) sin(θ/2) at a bend, P A at a dead end; A of the bore, of the outside at push-on joints
+ * Fails: out-of-range inputs as the method bounds them.
+ * Warns: cautions thrust-for-caution (always), thrust-by-bore for hose.
+ * Source: momentum balance; areas of joints by common practice.
  */
 export function thrust({ pipe, pressure, angle, flow, density }: ThrustInputs): Result<number> {
   const checked = checkInputs(thrustMethod, { pressure, angle: angle ?? Math.PI, flow: flow ?? 0, density });
