@@ -46,10 +46,11 @@ export function mountPane(root: HTMLElement, services: { readonly host: SheetHos
     const before = state;
     state = next(state, event);
     if (state === before) return;
-    const isDrawn = draw();
-    if (!isDrawn || state.duty === before.duty) return;
+    const isChanged = state.duty !== before.duty;
+    // What was to be announced is of the duty before.
+    if (isChanged) clearTimeout(pause);
+    if (!draw() || !isChanged) return;
     keepDuty(state.duty);
-    clearTimeout(pause);
     pause = setTimeout(announce, PAUSE);
   }
 
