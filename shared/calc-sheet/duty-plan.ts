@@ -94,13 +94,15 @@ export interface NotUsed {
 /** Boxes that were filled for nothing: none disappears in silence. */
 export function fieldsNotUsed(duty: Duty, items: readonly PlanItem[]): readonly NotUsed[] {
   const stands = new Set(items.flatMap((item) => (item.kind === "input" ? [item.of ?? item.key] : [])));
-  // A plain text goes in words beside what it speaks of.
-  const isFigure = (key: FieldKey): boolean => FIELDS[key].kind !== "text";
+  // These go in words: on the title block, and beside every amount of money.
+  const inWords = new Set<FieldKey>([...fieldsOf("job"), "currency"]);
   const reasons = [...waiting(duty), ...REASONS];
-  return FIELD_KEYS.filter((key) => duty.state[key] === "stated" && isFigure(key) && !stands.has(key)).map((key) => {
-    const reason = withoutUse(key, duty.texts) ?? reasons.find(({ fields }) => fields.includes(key))?.reason ?? "";
-    return { key, reason: sentence(reason) };
-  });
+  return FIELD_KEYS.filter((key) => duty.state[key] === "stated" && !inWords.has(key) && !stands.has(key)).map(
+    (key) => {
+      const reason = withoutUse(key, duty.texts) ?? reasons.find(({ fields }) => fields.includes(key))?.reason ?? "";
+      return { key, reason: sentence(reason) };
+    },
+  );
 }
 
 interface Reason {

@@ -95,10 +95,9 @@ export const pressureSection: PackageSection = {
 /** A part that is named without its pressure is said, not passed over. */
 function otherPart(duty: Duty): readonly PlanItem[] {
   const { otherPart: name, state } = duty;
-  if (name !== undefined && state.otherPartPressure === "blank") {
-    return [statement(`What the ${name} may carry is not stated, so it is not held against the nozzle pressures.`)];
-  }
-  return stated(duty, "otherPart", "otherPartPressure");
+  const isOpen = name !== undefined && state.otherPartPressure === "blank";
+  const said = `What the ${name} may carry is not stated, so it is not held against the nozzle pressures.`;
+  return [...stated(duty, "otherPart", "otherPartPressure"), ...(isOpen ? [statement(said)] : [])];
 }
 
 function verdicts({ state, otherPart: name, unitSet }: Duty, labels: readonly string[]): readonly PlanItem[] {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { dutyPlan, fieldsNotUsed } from "../../../shared/calc-sheet/duty-plan.ts";
 import { placed, waitsFor } from "../../../shared/calc-sheet/package-section.ts";
 import { driveSection } from "../../../shared/calc-sheet/sections/drive.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
@@ -43,4 +44,12 @@ describe("a section of a duty with a box that cannot be read", () => {
     expect(shownSection(unknown, "drive")).toBeUndefined();
     expect(shownSection(unknown, "pressure")).toBeDefined();
   });
+});
+
+it("lists a part named where no pump is chosen, with what it wants", () => {
+  const typed = QUARRY?.duty as (typeof SAMPLE_DUTIES)[number]["duty"];
+  const { pump: _, ...others } = typed;
+  const { duty } = decodeDuty({ ...others, fields: { ...typed.fields, otherPart: "discharge hose" } });
+  const found = fieldsNotUsed(duty, dutyPlan(duty).items).find(({ key }) => key === "otherPart");
+  expect(found?.reason).toMatch(/^Choose a pump/);
 });
