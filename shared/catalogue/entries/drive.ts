@@ -1,14 +1,14 @@
 import { andThen, succeed } from "../../../src/basis/result.ts";
 import { DRIVERS, driveArrangementMethod, driveArrangements } from "../../../src/drive/drive-arrangement.ts";
-import { ASPIRATIONS, enginePowerMethod, engineSitePower } from "../../../src/drive/engine-site-power.ts";
+import { enginePowerMethod, engineSitePower } from "../../../src/drive/engine-site-power.ts";
 import { fuelRate, fuelRateMethod } from "../../../src/drive/fuel-rate.ts";
 import { MOTOR_SERIES, motorRating, motorRatingMethod } from "../../../src/drive/motor-rating.ts";
 import { driveRemarkText } from "../../text/drive-remark-text.ts";
 import { defineEntry } from "../entry.ts";
 import { choice, quantity } from "../parameter.ts";
+import { ENGINE_SITE } from "../parameters/engine-site.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { openChoice } from "../parameters/open-choice.ts";
-import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
 const greatestPower = quantity("power", {
   about: "Greatest power the pump takes anywhere on its curve, with the heaviest liquid",
@@ -68,19 +68,7 @@ export const ENGINESITEPOWER = defineEntry({
   cites: enginePowerMethod.cites,
   parameters: {
     ratedPower: quantity("power", { about: "Continuous net rating at run speed", range: "above 0" }),
-    altitude: quantity("elevation", {
-      about: "Height of the site above sea level; negative below it",
-      range: "-500 m to 5000 m (-1640 ft to 16 400 ft)",
-      whenLeftOut: { value: 0, shown: "0, sea level" },
-    }),
-    airTemperature: zeroDoubted(
-      quantity("temperature", {
-        about: "Temperature of the air the engine draws",
-        range: "-40 °C to 60 °C",
-        whenLeftOut: { value: 298.15, shown: "77 °F (25 °C)" },
-      }),
-    ),
-    aspiration: openChoice(ASPIRATIONS, "How the engine draws its air", '"natural", with a caution'),
+    ...ENGINE_SITE,
   },
   answer: { kind: "quantity", name: "engine power", quantity: "power" },
   examples: [

@@ -1,6 +1,5 @@
 import { andThen, succeed } from "../../../src/basis/result.ts";
 import { engineOnSite, engineOnSiteMethod } from "../../../src/drive/engine-on-site.ts";
-import { ASPIRATIONS } from "../../../src/drive/engine-site-power.ts";
 import {
   tankFor,
   tankForMethod,
@@ -14,6 +13,7 @@ import { RATED_AMBIENT } from "../../../src/drive/motor-derating.ts";
 import { MOTOR_SERIES } from "../../../src/drive/motor-rating.ts";
 import { defineEntry } from "../entry.ts";
 import { quantity } from "../parameter.ts";
+import { ENGINE_SITE } from "../parameters/engine-site.ts";
 import { openChoice } from "../parameters/open-choice.ts";
 import { LARGE, share } from "../parameters/share.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
@@ -159,19 +159,7 @@ export const ENGINELOAD = defineEntry({
       range: "0 to below 50 %",
       whenLeftOut: { value: null, shown: "5 %, with a caution" },
     }),
-    altitude: quantity("elevation", {
-      about: "Height of the site above sea level; negative below it",
-      range: "-500 m to 5000 m (-1640 ft to 16 400 ft)",
-      whenLeftOut: { value: 0, shown: "0, sea level" },
-    }),
-    airTemperature: zeroDoubted(
-      quantity("temperature", {
-        about: "Temperature of the air the engine draws",
-        range: "-40 °C to 60 °C",
-        whenLeftOut: { value: 298.15, shown: "77 °F (25 °C)" },
-      }),
-    ),
-    aspiration: openChoice(ASPIRATIONS, "How the engine draws its air", '"natural", with a caution'),
+    ...ENGINE_SITE,
     specificConsumption: quantity("specificConsumption", {
       about: "Fuel for each unit of energy delivered near full load",
       example: '"215 g/kWh" or "0.36 lb/hp-h"',
