@@ -77,7 +77,7 @@ export function cellMessages(): CellMessages {
     notesAt: (place) => [
       ...new Set(
         remarksAt(place).flatMap(({ findings, unitSet }) =>
-          findings.filter(({ severity }) => severity !== "error").map((finding) => noteText(finding, unitSet)),
+          findings.filter(({ kind }) => kind !== "error").map((finding) => noteText(finding, unitSet)),
         ),
       ),
     ],

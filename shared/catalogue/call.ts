@@ -58,7 +58,7 @@ function unitSetOf(entry: Entry, args: readonly Argument[]): Result<UnitSetName>
   const found = UNIT_SET_NAMES.find((name) => name === wanted);
   if (found !== undefined) return succeed(found);
   const suggestions = UNIT_SET_NAMES.map((name) => `"${name}"`);
-  return fail([{ code: "choice-unknown", severity: "error", subject: "units", given: String(cell), suggestions }]);
+  return fail([{ code: "choice-unknown", kind: "error", subject: "units", given: String(cell), suggestions }]);
 }
 
 /** An error value in an input comes back as itself. Errors inside a range that is spilled over stay in their row. */
@@ -73,7 +73,7 @@ function readParameters({ parameters, repeating }: Entry): Entry["parameters"] {
 }
 
 function tooMany(entry: Entry, given: number, most: number): Finding {
-  return { code: "too-many-arguments", severity: "error", subject: entry.id, facts: { given, most } };
+  return { code: "too-many-arguments", kind: "error", subject: entry.id, facts: { given, most } };
 }
 
 function failed(findings: readonly Finding[], unitSet: UnitSetName): Outcome {
@@ -127,7 +127,7 @@ class Call {
         return fail([
           {
             code: "wrong-kind",
-            severity: "error",
+            kind: "error",
             subject: reading.name,
             given: "rows of unequal length",
             suggestions: ["a rectangular range"],
@@ -142,11 +142,11 @@ class Call {
           firstShape: `${shape.rows} × ${shape.columns}`,
           shape: `${rows} × ${columns}`,
         };
-        return fail([{ code: "shapes-differ", severity: "error", subject: reading.name, facts }]);
+        return fail([{ code: "shapes-differ", kind: "error", subject: reading.name, facts }]);
       }
     }
     if (shape !== undefined && (this.#entry.answer.kind === "table" || this.#entry.answer.kind === "record")) {
-      return fail([{ code: "not-a-single-value", severity: "error", subject: shape.name }]);
+      return fail([{ code: "not-a-single-value", kind: "error", subject: shape.name }]);
     }
     return succeed(shape);
   }
@@ -302,7 +302,7 @@ class Call {
 
 function leftBlank({ parameter, reading }: Pick<Slot, "parameter" | "reading">): Result<never> {
   const suggestions = [parameter.example];
-  return fail([{ code: "left-out", severity: "error", subject: reading.name, suggestions }]);
+  return fail([{ code: "left-out", kind: "error", subject: reading.name, suggestions }]);
 }
 
 /** Enough to name every kind of remark on a long column without gathering thousands of the same. */
@@ -315,14 +315,14 @@ export function headerText(name: string, quantity: Quantity | undefined, unitSet
 }
 
 /** Inputs of absurd size carry a sum past the greatest number there is. */
-const BEYOND_COMPUTATION: Finding = { code: "beyond-computation", severity: "error", subject: "the answer" };
+const BEYOND_COMPUTATION: Finding = { code: "beyond-computation", kind: "error", subject: "the answer" };
 
 function finite(value: number): number | undefined {
   return Number.isFinite(value) ? value : undefined;
 }
 
 function notFinite(cell: Cell, { name }: Reading): Result<never> {
-  return fail([{ code: "not-a-number", severity: "error", subject: name, given: String(cell) }]);
+  return fail([{ code: "not-a-number", kind: "error", subject: name, given: String(cell) }]);
 }
 
 /** The first error value of a range; without one, the first number that is not finite. A loop, for long tables. */

@@ -129,7 +129,7 @@ export function choice<const C extends string>(
     const wanted = given.trim().toLowerCase();
     const found = choices.find((word) => word.toLowerCase() === wanted);
     if (found !== undefined) return succeed(found);
-    return fail([{ code: "choice-unknown", severity: "error", subject: name, given, suggestions: shown }]);
+    return fail([{ code: "choice-unknown", kind: "error", subject: name, given, suggestions: shown }]);
   });
   return whenLeftOut === undefined ? word : { ...word, fallback: whenLeftOut, whenLeftOut: `"${whenLeftOut}"` };
 }

@@ -20,7 +20,7 @@ export function amountOf(cell: Cell, quantity: Quantity, unit: Unit, subject: st
     const value = toEngine(number, unit);
     if (quantity === "ratio") return succeed(value);
     const found = { quantity, value };
-    return succeed(value, [{ code: "number-as-text", severity: "caution", subject, given: cell.trim(), found }]);
+    return succeed(value, [{ code: "number-as-text", kind: "check", subject, given: cell.trim(), found }]);
   });
 }
 

@@ -21,5 +21,5 @@ export function decodeField<T>(
 }
 
 export function leftOut(subject: string, wanted: string): Result<never> {
-  return fail([{ code: "left-out", severity: "error", subject, suggestions: [wanted] }]);
+  return fail([{ code: "left-out", kind: "error", subject, suggestions: [wanted] }]);
 }

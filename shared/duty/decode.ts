@@ -45,7 +45,7 @@ export function decodeDuty(typed: DutyText): Decoded {
   return {
     duty: { ...values, unitSet, texts, basis, state, suctionLine, dischargeLine, pump, pumpState },
     findings,
-    isComplete: [...findings.values()].flat().every(({ severity }) => severity !== "error"),
+    isComplete: [...findings.values()].flat().every(({ kind }) => kind !== "error"),
   };
 }
 
@@ -98,7 +98,7 @@ function decodeLine(line: LineKey, typed: DutyText, keep: Keep): readonly DutySe
   return rows.map(({ segment: texts, row }) => {
     const wrong: Finding[] = [];
     const read = <T>(column: keyof SegmentText, result: Result<T>): T | undefined => {
-      wrong.push(...result.findings.filter(({ severity }) => severity === "error"));
+      wrong.push(...result.findings.filter(({ kind }) => kind === "error"));
       return keep(placeKey({ line, row, column }), result);
     };
     const pipe = read("pipe", decodeField(PIPE, texts.pipe, typed.unitSet));

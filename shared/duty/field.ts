@@ -54,7 +54,7 @@ export function amount({ isWhole, ...options }: AmountOptions): AmountField {
     read: (text, unitSet, subject) =>
       andThen(readAmount(text, quantity, unitSet, subject), (value) =>
         isWhole && !Number.isInteger(value)
-          ? fail([{ code: "not-a-whole-number", severity: "error", subject, found: { quantity, value } }])
+          ? fail([{ code: "not-a-whole-number", kind: "error", subject, found: { quantity, value } }])
           : within(bounds, quantity, value, subject),
       ),
   };
@@ -69,7 +69,7 @@ export function percent(options: Omit<AmountOptions, "quantity">): AmountField {
       const bare = bareNumber(text);
       if (bare === undefined || bare <= 0 || bare >= 1) return field.read(text, unitSet, subject);
       const suggestions = [String(Number((bare * 100).toPrecision(6))), `“${bare} %”`];
-      return fail([{ code: "percent-as-fraction", severity: "error", subject, given: String(bare), suggestions }]);
+      return fail([{ code: "percent-as-fraction", kind: "error", subject, given: String(bare), suggestions }]);
     },
   };
 }
@@ -87,7 +87,7 @@ export function oneOf<C extends string>(
       const found = choices.find((choice) => choice.toLowerCase() === given.toLowerCase());
       if (found !== undefined) return succeed(found);
       const suggestions = choices.map((choice) => `"${choice}"`);
-      return fail([{ code: "choice-unknown", severity: "error", subject, given, suggestions }]);
+      return fail([{ code: "choice-unknown", kind: "error", subject, given, suggestions }]);
     },
   };
 }

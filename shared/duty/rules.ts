@@ -37,7 +37,7 @@ export const RULES: readonly Rule[] = [
     errors: ({ liquid, temperature }) => {
       if (liquid === undefined || temperature === undefined) return NONE;
       const state = liquid.at(temperature);
-      return state.ok ? NONE : state.findings.filter(({ severity }) => severity === "error");
+      return state.ok ? NONE : state.findings.filter(({ kind }) => kind === "error");
     },
   },
   staticHeadRule("leastStaticHead", "at most"),

@@ -74,5 +74,5 @@ function firstIssue(issues: readonly v.BaseIssue<unknown>[]): string {
 }
 
 function refuse(reason: string): Result<never> {
-  return fail([{ code: "duty-unreadable", severity: "error", subject: "saved duty", facts: { reason } }]);
+  return fail([{ code: "duty-unreadable", kind: "error", subject: "saved duty", facts: { reason } }]);
 }

@@ -20,7 +20,7 @@ export function curveShapeFindings(
   const count = to - from + 1;
   if (count < least) {
     const facts = { points: count, least };
-    return [{ code: "table-curve-too-short", severity: "error", subject, given, facts }];
+    return [{ code: "table-curve-too-short", kind: "error", subject, given, facts }];
   }
   const { head, efficiency, npshRequired, power } = figures;
   let top = 0;
@@ -45,19 +45,19 @@ export function curveShapeFindings(
     const needed = column === "efficiency" ? least - 1 : least;
     if (filled === 0 || filled >= needed) continue;
     const facts = { column, points: filled, least: needed };
-    findings.push({ code: "table-column-too-short", severity: "error", subject, given, facts });
+    findings.push({ code: "table-column-too-short", kind: "error", subject, given, facts });
   }
   if (best > 0 && best <= LEAST_BEST) {
     const shown = String(Number((100 * best).toPrecision(6)));
-    findings.push({ code: "table-efficiency-mixed", severity: "error", subject, given, facts: { best: shown } });
+    findings.push({ code: "table-efficiency-mixed", kind: "error", subject, given, facts: { best: shown } });
   }
   const [first, last] = [head[from] as number, head[to] as number];
   const heads = { first: { quantity: "head", value: first }, last: { quantity: "head", value: last } } as const;
   if (last >= first) {
-    findings.push({ code: "table-head-does-not-fall", severity: "error", subject, given, facts: heads });
+    findings.push({ code: "table-head-does-not-fall", kind: "error", subject, given, facts: heads });
   } else if (top > DOUBTED_RISE * first) {
     const found = { quantity: "head", value: top } as const;
-    findings.push({ code: "table-head-rises", severity: "caution", subject, given, found, facts: heads });
+    findings.push({ code: "table-head-rises", kind: "check", subject, given, found, facts: heads });
   }
   return findings;
 }

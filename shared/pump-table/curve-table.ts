@@ -65,7 +65,7 @@ export function readCurveTable(rows: Rows, { place, units: unitSet }: TableReadi
   for (let i = 0; i < efficiency.length; i += 1) efficiency[i] = (efficiency[i] as number) * scale.value;
   const pumps = gathered.pumps.map((pump) => finished(pump, gathered.figures, place));
   if (pumps.some(({ usable }) => usable)) return succeed({ pumps, units }, heading.findings);
-  const errors = pumps.flatMap(({ findings }) => findings.filter(({ severity }) => severity === "error"));
+  const errors = pumps.flatMap(({ findings }) => findings.filter(({ kind }) => kind === "error"));
   return fail(errors.slice(0, MOST_FINDINGS));
 }
 
@@ -90,7 +90,7 @@ function finished(
       findings.push(...curveShapeFindings(figures, from, from + count - 1, rowPlace(place, firstRow), name));
     }
   }
-  const usable = curves.length > 0 && !findings.some(({ severity }) => severity === "error");
+  const usable = curves.length > 0 && !findings.some(({ kind }) => kind === "error");
   return { name, curves: usable ? curves.map((curve) => offered(curve, figures)) : [], limits, findings, usable };
 }
 

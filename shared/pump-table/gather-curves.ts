@@ -94,7 +94,7 @@ export class GatheredCurves {
     if (greatest > 100) return fail([outOfRange(subject, "percent", greatest / 100, "at most", 1)]);
     if (greatest > 1.5 || (isText && greatest === 0)) return succeed(0.01);
     if (greatest <= 1 && !isText) return succeed(1);
-    return fail([{ code: "table-efficiency-unclear", severity: "error", subject, given: String(greatest) }]);
+    return fail([{ code: "table-efficiency-unclear", kind: "error", subject, given: String(greatest) }]);
   }
 
   /** Whether the row is one of a pump: of the one above, of a new one, or of one met before. */
@@ -239,7 +239,7 @@ export class GatheredCurves {
   }
 
   #problem(key: CurveColumn, finding: Draft<keyof PumpTableFindings>): void {
-    this.#note([{ ...finding, severity: "error", subject: this.#placeOf(key) }]);
+    this.#note([{ ...finding, kind: "error", subject: this.#placeOf(key) }]);
   }
 
   #note(findings: readonly Finding[]): void {

@@ -13,7 +13,7 @@ export function limitsContradict(limits: PumpLimits, subject: string, given: str
     ([least, greatest]) => (limits[least] || 0) > (limits[greatest] || Number.POSITIVE_INFINITY),
   ).map(([least, greatest]) => ({
     code: "table-limits-contradict",
-    severity: "error",
+    kind: "error",
     subject,
     given,
     facts: { least: CURVE_COLUMNS[least].name, greatest: CURVE_COLUMNS[greatest].name },

@@ -53,7 +53,7 @@ function rowFindings({ rows }: Table<typeof PUMP_COLUMNS>, place: TablePlace): r
     const first = rowOf.get(given.toLowerCase());
     if (first !== undefined) {
       return [
-        { code: "table-pump-repeated", severity: "error", subject, given, facts: { first: rowNumber(place, first) } },
+        { code: "table-pump-repeated", kind: "error", subject, given, facts: { first: rowNumber(place, first) } },
       ];
     }
     rowOf.set(given.toLowerCase(), row);

@@ -81,11 +81,11 @@ export function columnsNamed<K extends string>(rows: Rows, columns: Columns<K>):
 }
 
 export function noRows<K extends string>(columns: Columns<K>, { name }: TablePlace): Failure {
-  return fail([{ code: "table-no-rows", severity: "error", subject: name, suggestions: [namesOf(columns)] }]);
+  return fail([{ code: "table-no-rows", kind: "error", subject: name, suggestions: [namesOf(columns)] }]);
 }
 
 export function noHeading<K extends string>(columns: Columns<K>, { name }: TablePlace): Failure {
-  return fail([{ code: "table-heading-missing", severity: "error", subject: name, suggestions: [namesOf(columns)] }]);
+  return fail([{ code: "table-heading-missing", kind: "error", subject: name, suggestions: [namesOf(columns)] }]);
 }
 
 function keysIn<K extends string>(named: readonly (Named<K> | undefined)[]): ReadonlySet<K> {
@@ -117,7 +117,7 @@ function readHeading<K extends string>(
     const subject = headingPlace(place, row, column, name);
     if (texts[key] !== undefined) {
       const given = `${texts[key]}” and “${text}`;
-      findings.push({ code: "table-column-repeated", severity: "error", subject, given });
+      findings.push({ code: "table-column-repeated", kind: "error", subject, given });
       continue;
     }
     at[key] = column;
@@ -135,7 +135,7 @@ function readHeading<K extends string>(
     if (stated === undefined || stated === unit) continue;
     const subject = cellPlace(place, row + 1, column, columns[key].name);
     const facts = { heading: stated.symbol };
-    findings.push({ code: "table-units-disagree", severity: "error", subject, given: text, facts });
+    findings.push({ code: "table-units-disagree", kind: "error", subject, given: text, facts });
   }
   if (findings.length > 0) return fail(findings);
   const heading = { at, units, texts, firstRow: row + (below === undefined ? 1 : 2) };
@@ -147,7 +147,7 @@ function readHeading<K extends string>(
 
 function missing({ name, also }: TableColumn, place: TablePlace): Finding {
   const suggestions = [name, ...also.slice(0, 3)].map((word) => `“${word}”`);
-  return { code: "table-column-missing", severity: "error", subject: place.name, given: name, suggestions };
+  return { code: "table-column-missing", kind: "error", subject: place.name, given: name, suggestions };
 }
 
 /** What nobody reads is said, for it may be a misspelt column. */
@@ -161,7 +161,7 @@ function unreadHeadings<K extends string>(
   const given = unread.join("”, “");
   const open = Object.entries<TableColumn>(columns).filter(([key]) => at[key as K] === undefined);
   const suggestions = open.map(([, { name }]) => name);
-  return [{ code: "table-column-unread", severity: "caution", subject: place.name, given, suggestions }];
+  return [{ code: "table-column-unread", kind: "check", subject: place.name, given, suggestions }];
 }
 
 /** Rows above the heading that look like rows of the table. */
@@ -177,7 +177,7 @@ function figuresAbove<K extends string>(
     columns[key].quantity === undefined ? !isAbsent(cell) : typeof cell === "number";
   const above = rows.slice(0, heading).findIndex((row) => needed.every((key) => isFilled(key, row[at[key] as number])));
   if (above < 0) return [];
-  return [{ code: "table-row-above-heading", severity: "caution", subject: rowPlace(place, above) }];
+  return [{ code: "table-row-above-heading", kind: "check", subject: rowPlace(place, above) }];
 }
 
 function unitOfHeading(given: string, quantity: Quantity, subject: string): Result<Unit> {
@@ -185,7 +185,7 @@ function unitOfHeading(given: string, quantity: Quantity, subject: string): Resu
   if (unit !== undefined && unitFits(unit, quantity)) return succeed(unit);
   const meant = meaningsOf(given);
   const problem = (code: PlainCode, suggestion: string): Failure =>
-    fail([{ code, severity: "error", subject, given, suggestions: [suggestion] }]);
+    fail([{ code, kind: "error", subject, given, suggestions: [suggestion] }]);
   if (meant !== undefined) return problem("unit-ambiguous", meant);
   return problem(unit === undefined ? "unit-unknown" : "unit-wrong-kind", unitsThatDo(quantity));
 }

@@ -1,7 +1,7 @@
 import { citationText } from "../../src/basis/citation.ts";
 import type { FindingCode } from "../../src/basis/finding-code.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
-import type { Finding } from "../../src/basis/result.ts";
+import type { Finding, FindingKind } from "../../src/basis/result.ts";
 import { driveWords } from "./words/drive.ts";
 import { estimateWords } from "./words/estimate.ts";
 import { headWords } from "./words/head.ts";
@@ -63,9 +63,17 @@ function shortened(text: string): string {
   return text.length <= LONGEST_QUOTE ? text : `${text.slice(0, LONGEST_QUOTE - 1)}…`;
 }
 
-/** "Warning: … [source]": a finding as a line of notes. */
+/** The kinds of finding as a reader meets them. */
+export const KIND_NAMES: Readonly<Record<FindingKind, string>> = {
+  error: "Error",
+  safety: "Safety",
+  limit: "Limit",
+  check: "Check",
+  assumed: "Assumed",
+};
+
+/** "Limit: … [source]": a finding as a line of notes. */
 export function noteText(finding: Finding, units: UnitSetName): string {
-  const kind = { error: "Error", warning: "Warning", caution: "Caution" }[finding.severity];
   const source = finding.cites === undefined ? "" : ` [${citationText(finding.cites)}]`;
-  return `${kind}: ${findingText(finding, units)}${source}`;
+  return `${KIND_NAMES[finding.kind]}: ${findingText(finding, units)}${source}`;
 }

@@ -87,7 +87,7 @@ export function calibrate(axes: Axes): Result<Calibration> {
   const angle = (Math.asin(Math.min(1, sine)) * 180) / Math.PI;
   if (angle < LEAST_ANGLE) {
     const facts = { other: amount.name, angle: figures(angle) };
-    return fail([{ code: "tracing-axes-parallel", severity: "error", subject: flow.name, facts, cites: HOUSE }]);
+    return fail([{ code: "tracing-axes-parallel", kind: "error", subject: flow.name, facts, cites: HOUSE }]);
   }
   const start = difference(flow.points[0].at, amount.points[0].at);
   const between = stepsAlong(start, flowStep, amountStep);
@@ -151,7 +151,7 @@ function stepsAlong(way: Position, flowStep: Position, amountStep: Position): St
 }
 
 function axisErrors({ name, unit, scale, points: [first, second] }: Axis): readonly Finding[] {
-  const problem = (draft: Draft<keyof TracingFindings>): Finding => ({ ...draft, severity: "error", subject: name });
+  const problem = (draft: Draft<keyof TracingFindings>): Finding => ({ ...draft, kind: "error", subject: name });
   const stated = (value: number) => ({ value: `${figures(value)} ${unit}` });
   const errors: Finding[] = [];
   if (distance(first.at, second.at) < SAME_PLACE) errors.push(problem({ code: "tracing-axis-points-together" }));
@@ -167,13 +167,13 @@ function closeness(axis: Axis): readonly Finding[] {
   const apart = distance(axis.points[0].at, axis.points[1].at);
   if (apart >= CLOSE) return [];
   const facts = { pixels: figures(apart) };
-  return [{ code: "tracing-axis-points-close", severity: "caution", subject: axis.name, facts, cites: HOUSE }];
+  return [{ code: "tracing-axis-points-close", kind: "check", subject: axis.name, facts, cites: HOUSE }];
 }
 
 function skew({ flow, amount }: Axes, degrees: number): readonly Finding[] {
   if (degrees <= MOST_SKEW) return [];
   const facts = { other: amount.name, angle: figures(degrees) };
-  return [{ code: "tracing-axes-skewed", severity: "caution", subject: flow.name, facts, cites: HOUSE }];
+  return [{ code: "tracing-axes-skewed", kind: "check", subject: flow.name, facts, cites: HOUSE }];
 }
 
 function stepOf({ points: [first, second] }: Axis): Position {

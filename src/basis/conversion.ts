@@ -26,10 +26,10 @@ function pressureZerosDiffer(one: Unit, other: Unit): boolean {
 
 function otherKind(subject: string, given: string, { dimension }: Unit): Finding {
   const suggestions = UNITS.filter((unit) => unit.dimension === dimension).map(({ symbol }) => symbol);
-  return { code: "unit-wrong-kind", severity: "error", subject, given, suggestions: suggestions.slice(0, 6) };
+  return { code: "unit-wrong-kind", kind: "error", subject, given, suggestions: suggestions.slice(0, 6) };
 }
 
 function gaugeOrAbsolute(subject: string, given: string, { symbol }: Unit): Finding {
   const suggestions = ["psia and kPa(a)", "psig and kPa(g)"];
-  return { code: "gauge-or-absolute", severity: "error", subject, given, suggestions, facts: { unit: symbol } };
+  return { code: "gauge-or-absolute", kind: "error", subject, given, suggestions, facts: { unit: symbol } };
 }

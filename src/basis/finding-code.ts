@@ -598,7 +598,7 @@ export type FindingCode = keyof FactsOf;
 export type PlainCode = { [C in FindingCode]: FactsOf[C] extends null ? C : never }[FindingCode];
 export type FactsCode = Exclude<FindingCode, PlainCode>;
 
-/** Of the codes with facts, those that may be raised as a warning. A warning of another does not compile. */
+/** Of the codes with facts, those that may be raised as a limit or for safety. One of another does not compile. */
 export type WarningCode =
   | "column-separation"
   | "lay-flat-under-vacuum"

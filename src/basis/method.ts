@@ -64,7 +64,7 @@ export function checkInputs<K extends string>(
 
 /** What is wrong with a value, held against the bounds of its input: not-a-number, out-of-range or nothing. */
 export function errorOf({ name, quantity, above, atLeast, atMost, below }: Input, value: number): Finding | undefined {
-  if (!Number.isFinite(value)) return { code: "not-a-number", severity: "error", subject: name };
+  if (!Number.isFinite(value)) return { code: "not-a-number", kind: "error", subject: name };
   if (above !== undefined && value <= above) return outOfRange(name, quantity, value, "above", above);
   if (atLeast !== undefined && value < atLeast) return outOfRange(name, quantity, value, "at least", atLeast);
   if (atMost !== undefined && value > atMost) return outOfRange(name, quantity, value, "at most", atMost);
@@ -75,7 +75,7 @@ export function errorOf({ name, quantity, above, atLeast, atMost, below }: Input
 /** The error of a value beyond a limit, both in the engine's unit of their quantity. */
 export function outOfRange(subject: string, quantity: Quantity, value: number, side: Side, limit: number): Finding {
   const found = { quantity, value };
-  return { code: "out-of-range", severity: "error", subject, found, limit: { quantity, value: limit, side } };
+  return { code: "out-of-range", kind: "error", subject, found, limit: { quantity, value: limit, side } };
 }
 
 function remarkOn(input: Input, value: number): Finding | undefined {
@@ -86,7 +86,5 @@ function remarkOn(input: Input, value: number): Finding | undefined {
   const side: Side = tooLow ? "at least" : "at most";
   const limit = { quantity, value: (tooLow ? usual.atLeast : usual.atMost) as number, side };
   const base = { code: "outside-usual-range", subject: name, found: { quantity, value }, limit } as const;
-  return usual.cites === undefined
-    ? { ...base, severity: "caution" }
-    : { ...base, severity: "warning", cites: usual.cites };
+  return usual.cites === undefined ? { ...base, kind: "check" } : { ...base, kind: "limit", cites: usual.cites };
 }

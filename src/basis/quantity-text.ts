@@ -21,7 +21,7 @@ const FRACTION = /^([+-]?)(?:(\d+)[ -])?(\d+)\/(\d+)(?!\d)/;
 export function readNumber(text: string, subject: string): Result<number> {
   const clean = plainSigns(text);
   const problem = (code: "not-a-number" | "number-ambiguous", suggestions: readonly string[] = []): Result<number> =>
-    fail([{ code, severity: "error", subject, given: text, suggestions }]);
+    fail([{ code, kind: "error", subject, given: text, suggestions }]);
   if (!clean.includes(",")) {
     const value = clean === "" ? Number.NaN : Number(clean);
     return /^[+-]?[\d.]/.test(clean) && !/^[+-]?0[xob]/i.test(clean) && Number.isFinite(value)
@@ -117,5 +117,5 @@ export function unitsThatDo(quantity: Quantity): string {
 }
 
 function refuse(code: PlainCode, subject: string, given: string, suggestions: readonly string[]): Result<never> {
-  return fail([{ code, severity: "error", subject, given, suggestions }]);
+  return fail([{ code, kind: "error", subject, given, suggestions }]);
 }

@@ -24,16 +24,20 @@ interface Particulars {
 
 /**
  * error: no answer can be given.
- * caution: the answer stands on an assumption that someone should check.
+ * check: the answer stands, and someone should confirm what it rests on.
+ * assumed: nothing was stated, and a default was taken.
  */
 interface Raised extends Particulars {
-  readonly severity: "error" | "caution";
+  readonly kind: "error" | "check" | "assumed";
   readonly cites?: Citation;
 }
 
-/** The answer stands, but a published rule is broken and someone must act. It cites the rule. */
+/**
+ * safety: people are in danger.
+ * limit: a published limit is broken or near, and someone must act. Both cite the rule.
+ */
 interface Warned extends Particulars {
-  readonly severity: "warning";
+  readonly kind: "safety" | "limit";
   readonly cites: Citation;
 }
 
@@ -63,10 +67,10 @@ export interface Details extends Partial<Particulars> {
   readonly cites?: Citation;
 }
 
-/** A finding before the subject, severity and source it shares with others. */
+/** A finding before the subject, kind and source it shares with others. */
 export type Draft<C extends FindingCode> = Details & (C extends FactsCode ? Facts<C> : NoFacts<C>);
 
-export type Severity = (Raised | Warned)["severity"];
+export type FindingKind = (Raised | Warned)["kind"];
 
 export interface Success<T> {
   readonly ok: true;
@@ -112,11 +116,16 @@ export function all<T>(results: readonly Result<T>[]): Result<readonly T[]> {
   return succeed(values, findings);
 }
 
-const GRAVITY = { error: 0, warning: 1, caution: 2 } as const;
+/** In the order in which findings are read. */
+export const FINDING_KINDS = ["error", "safety", "limit", "check", "assumed"] as const;
 
-/** Each finding once, errors before warnings before cautions. */
+/** Each finding once, what someone must act on first. */
 export function gravestFirst(findings: readonly Finding[]): readonly Finding[] {
-  return [...withoutRepeats(findings)].sort((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]);
+  return [...withoutRepeats(findings)].sort((a, b) => gravity(a) - gravity(b));
+}
+
+function gravity({ kind }: Finding): number {
+  return FINDING_KINDS.indexOf(kind);
 }
 
 /** Each finding once: the same said twice helps nobody. */

@@ -104,7 +104,7 @@ function geometryErrors(input: BeltDriveInput): Finding[] {
   if (leastDriverSheave !== undefined && driverSheave < leastDriverSheave) {
     errors.push({
       code: "sheave-too-small",
-      severity: "error",
+      kind: "error",
       subject: "driver sheave",
       found: amount("size", driverSheave),
       limit: { quantity: "size", value: leastDriverSheave, side: "at least" },
@@ -114,7 +114,7 @@ function geometryErrors(input: BeltDriveInput): Finding[] {
   if (centreDistance <= reach) {
     errors.push({
       code: "sheaves-overlap",
-      severity: "error",
+      kind: "error",
       subject: "centre distance",
       found: amount("length", centreDistance),
       limit: { quantity: "length", value: reach, side: "above" },
@@ -123,10 +123,10 @@ function geometryErrors(input: BeltDriveInput): Finding[] {
   return errors;
 }
 
-function tooFast(beltSpeed: number, limit: number, severity: "error" | "caution"): Finding {
+function tooFast(beltSpeed: number, limit: number, kind: "error" | "check"): Finding {
   return {
     code: "belt-speed-high",
-    severity,
+    kind,
     subject: "belt speed",
     found: amount("velocity", beltSpeed),
     limit: { quantity: "velocity", value: limit, side: "at most" },
@@ -136,11 +136,11 @@ function tooFast(beltSpeed: number, limit: number, severity: "error" | "caution"
 
 function remarks(input: BeltDriveInput, beltSpeed: number, driverPower: number): readonly Finding[] {
   const findings: Finding[] = [];
-  if (beltSpeed > BELT_SPEEDS.balanced) findings.push(tooFast(beltSpeed, BELT_SPEEDS.balanced, "caution"));
+  if (beltSpeed > BELT_SPEEDS.balanced) findings.push(tooFast(beltSpeed, BELT_SPEEDS.balanced, "check"));
   if (driverPower > MOST_BELT_POWER) {
     findings.push({
       code: "belt-power-high",
-      severity: "caution",
+      kind: "check",
       subject: "belt drive",
       found: amount("power", driverPower),
       limit: { quantity: "power", value: MOST_BELT_POWER, side: "at most" },
@@ -148,7 +148,7 @@ function remarks(input: BeltDriveInput, beltSpeed: number, driverPower: number):
     });
   }
   if (input.leastDriverSheave === undefined) {
-    findings.push({ code: "sheave-minimum-unknown", severity: "caution", subject: "driver sheave" });
+    findings.push({ code: "sheave-minimum-unknown", kind: "check", subject: "driver sheave" });
   }
   return findings;
 }

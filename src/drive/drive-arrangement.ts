@@ -135,7 +135,7 @@ export function driveArrangements(input: DriveArrangementInput): Result<readonly
 }
 
 function ranking(): Finding {
-  return { code: "drive-ranking-chosen", severity: "caution", subject: "drive arrangement", cites: RANKING };
+  return { code: "drive-ranking-chosen", kind: "check", subject: "drive arrangement", cites: RANKING };
 }
 
 function closeCoupled(facts: Case): DriveArrangement {

@@ -68,15 +68,13 @@ export function engineLoad(input: { readonly shaftPower: number; readonly sitePo
     const limit = { quantity: "power", value: sitePower, side: "at most" } as const;
     const found = amount("power", shaftPower);
     const cites = SIZE_RULE;
-    return succeed(load, [
-      { code: "engine-too-small", severity: "warning", subject: "shaft power", found, limit, cites },
-    ]);
+    return succeed(load, [{ code: "engine-too-small", kind: "limit", subject: "shaft power", found, limit, cites }]);
   }
   if (load >= LEAST_ENGINE_LOAD) return succeed(load);
   const limit = { quantity: "percent", value: LEAST_ENGINE_LOAD, side: "at least" } as const;
   const found = amount("percent", load);
   const cites = engineLoadMethod.cites[0];
   return succeed(load, [
-    { code: "engine-load-low", severity: "caution", subject: "load on the engine", found, limit, cites },
+    { code: "engine-load-low", kind: "check", subject: "load on the engine", found, limit, cites },
   ]);
 }

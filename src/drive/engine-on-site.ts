@@ -85,7 +85,7 @@ function netOf(ratedPower: number, losses: number | null): Result<number> {
   if (losses !== null) return engineNetPower({ grossPower: ratedPower, lossShare: losses });
   const assumed: Finding = {
     code: "engine-losses-assumed",
-    severity: "caution",
+    kind: "assumed",
     subject: "fan and accessory losses",
     found: amount("percent", USUAL_LOSS),
     cites: engineNetPowerMethod.cites[0],
@@ -111,7 +111,7 @@ function fuelAtLoad(
   if (!factor.ok) {
     const found = amount("percent", load);
     return succeed(undefined, [
-      { code: "fuel-load-outside", severity: "caution", subject: "fuel", found, cites: partLoadMethod.cites[0] },
+      { code: "fuel-load-outside", kind: "check", subject: "fuel", found, cites: partLoadMethod.cites[0] },
     ]);
   }
   const atPartLoad: readonly Finding[] =
@@ -120,7 +120,7 @@ function fuelAtLoad(
       : [
           {
             code: "fuel-part-load",
-            severity: "caution",
+            kind: "check",
             subject: "fuel",
             found: amount("percent", load),
             facts: { factor: String(Math.round(factor.value * 100) / 100) },
@@ -139,7 +139,7 @@ function fuelAtLoad(
 function usualOf(ratedPower: number): Finding {
   return {
     code: "fuel-consumption-assumed",
-    severity: "caution",
+    kind: "assumed",
     subject: "specific consumption",
     found: amount("specificConsumption", usualConsumption(ratedPower)),
     cites: fuelRateMethod.cites[0],

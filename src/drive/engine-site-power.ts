@@ -157,24 +157,24 @@ export function engineSitePower(input: EngineSitePowerInput): Result<number> {
 function remarks(input: EngineSitePowerInput, power: number, limit: EngineLimit): readonly Finding[] {
   const subject = "engine power";
   const findings: Finding[] = [
-    { code: "engine-rating-assumed", severity: "caution", subject: "rated power", cites: RATING_RULE },
+    { code: "engine-rating-assumed", kind: "assumed", subject: "rated power", cites: RATING_RULE },
   ];
   if (input.aspiration === null) {
-    findings.push({ code: "engine-aspiration-assumed", severity: "caution", subject: "aspiration" });
+    findings.push({ code: "engine-aspiration-assumed", kind: "assumed", subject: "aspiration" });
   }
   if (power >= input.ratedPower) return findings;
   const facts = { limit, share: amount("percent", power / input.ratedPower) };
   findings.push(
     input.aspiration === "turbo"
-      ? { code: "engine-charge-coolant-assumed", severity: "caution", subject, facts, cites: COOLANT_CHOICE }
-      : { code: "engine-limit-chosen", severity: "caution", subject, facts, cites: LESSER_CHOICE },
+      ? { code: "engine-charge-coolant-assumed", kind: "assumed", subject, facts, cites: COOLANT_CHOICE }
+      : { code: "engine-limit-chosen", kind: "check", subject, facts, cites: LESSER_CHOICE },
   );
   const quick = quickRulePower("naturally aspirated, by altitude", input);
   if (input.aspiration !== "turbo" && quick.ok && quick.value.power < input.ratedPower) {
     const { value } = quick;
     findings.push({
       code: "engine-quick-rule",
-      severity: "caution",
+      kind: "check",
       subject,
       found: amount("power", value.power),
       facts: { adjusted: amount("power", power) },

@@ -73,7 +73,7 @@ function bare(name: string): string {
 }
 
 function unknown(subject: string, given: string, names: readonly string[]): Result<never> {
-  return fail([{ code: "name-unknown", severity: "error", subject, given, suggestions: names }]);
+  return fail([{ code: "name-unknown", kind: "error", subject, given, suggestions: names }]);
 }
 
 /** A housing by its number: "1", "SAE 1", "No. 1/2", "00". Fails: a number SAE J617 does not have. */
@@ -110,7 +110,7 @@ export function housingMatch(engine: FlywheelHousing, pump: FlywheelHousing): Re
   return fail([
     {
       code: "housing-mismatch",
-      severity: "error",
+      kind: "error",
       subject: "pump adapter",
       facts: {
         engine: engine.number,
@@ -129,7 +129,7 @@ export function flywheelPairing(housing: FlywheelHousing, { size }: Flywheel): R
   if (usual.includes(size)) return succeed(true);
   const finding: Finding = {
     code: "flywheel-unusual-for-housing",
-    severity: "caution",
+    kind: "check",
     subject: "flywheel",
     facts: { size: String(size), housing: housing.number, usual: usual.join(", ") },
     cites: { source: "practice", at: "flywheels seen with each housing" },

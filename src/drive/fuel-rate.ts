@@ -76,7 +76,7 @@ export function fuelRate(input: FuelRateInput): Result<number> {
   const found = amount("specificConsumption", specificConsumption);
   const subject = "specific consumption";
   return succeed(rate, [
-    { code: "fuel-consumption-assumed", severity: "caution", subject, found, cites: CONSUMPTION_RULE },
+    { code: "fuel-consumption-assumed", kind: "assumed", subject, found, cites: CONSUMPTION_RULE },
   ]);
 }
 

@@ -67,7 +67,7 @@ export function necFullLoadCurrent(rating: number, voltage: number): Result<numb
   return fail([
     {
       code: "motor-current-not-tabulated",
-      severity: "error",
+      kind: "error",
       subject: "rated power",
       found: amount("power", rating),
       facts: { voltage, voltages: NEC_VOLTAGES.join(", ") },

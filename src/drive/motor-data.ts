@@ -154,16 +154,16 @@ function siteRemarks(input: MotorDataInput, rating: MotorRating, outputFactor: n
   const subject = "motor rating";
   if (plain.ok && plain.value.power < rating.power) {
     const facts = { share, plain: amount("power", plain.value.power), taken: amount("power", rating.power) };
-    findings.push({ code: "motor-raised-for-site", severity: "caution", subject, facts, cites });
+    findings.push({ code: "motor-raised-for-site", kind: "check", subject, facts, cites });
   } else {
     const found = amount("power", rating.power * outputFactor);
-    findings.push({ code: "motor-derated-on-site", severity: "caution", subject, found, facts: { share }, cites });
+    findings.push({ code: "motor-derated-on-site", kind: "check", subject, found, facts: { share }, cites });
   }
   const coolEnough = fullOutputAmbient(altitude);
   if (altitude > RATED_ALTITUDE && coolEnough.ok && airTemperature <= coolEnough.value) {
     findings.push({
       code: "motor-cool-air-credit",
-      severity: "caution",
+      kind: "check",
       subject,
       found: amount("temperature", airTemperature),
       limit: { quantity: "temperature", value: coolEnough.value, side: "at most" },
@@ -178,7 +178,7 @@ function siteRemarks(input: MotorDataInput, rating: MotorRating, outputFactor: n
       side: "at most",
     } as const;
     const nema = motorDeratingMethod.cites[2];
-    findings.push({ code: "motor-service-factor-credit", severity: "caution", subject, limit, cites: nema });
+    findings.push({ code: "motor-service-factor-credit", kind: "check", subject, limit, cites: nema });
   }
   return findings;
 }
@@ -186,14 +186,14 @@ function siteRemarks(input: MotorDataInput, rating: MotorRating, outputFactor: n
 /** No motor on the mains runs at this speed: what drives instead, and what a frequency drive gives up here. */
 function offMainsRemarks({ speed, altitude }: MotorDataInput): readonly Finding[] {
   const findings: Finding[] = [
-    { code: "motor-speed-not-mains", severity: "caution", subject: "speed", found: amount("speed", speed) },
-    { code: "motor-below-base-speed", severity: "caution", subject: "motor", cites: CONSTANT_TORQUE },
+    { code: "motor-speed-not-mains", kind: "check", subject: "speed", found: amount("speed", speed) },
+    { code: "motor-below-base-speed", kind: "check", subject: "motor", cites: CONSTANT_TORQUE },
   ];
   const drive = frequencyDriveFactor(altitude);
   if (drive.ok && drive.value < 1) {
     const found = amount("percent", drive.value);
     const cites = { source: "practice", at: "1 % less for each 100 m above 1000 m" } as const;
-    findings.push({ code: "frequency-drive-derated", severity: "caution", subject: "frequency drive", found, cites });
+    findings.push({ code: "frequency-drive-derated", kind: "check", subject: "frequency drive", found, cites });
   }
   return findings;
 }
@@ -203,7 +203,7 @@ function speedRemarks({ speed }: MotorDataInput, mains: MotorOfSpeed): readonly 
   return [
     {
       code: "motor-speed-synchronous",
-      severity: "caution",
+      kind: "assumed",
       subject: "speed",
       found: amount("speed", mains.synchronous),
     },
@@ -225,10 +225,10 @@ function frameOf(rating: MotorRating, mains: MotorOfSpeed | undefined): Result<s
   if (mains === undefined) return succeed(undefined);
   const held = mains.poles === 4 && isAtHome(rating, mains);
   if (held && rating.frame !== undefined) {
-    return succeed(rating.frame, [{ code: "motor-frame-from-memory", severity: "caution", subject: "motor frame" }]);
+    return succeed(rating.frame, [{ code: "motor-frame-from-memory", kind: "check", subject: "motor frame" }]);
   }
   return succeed(undefined, [
-    { code: "motor-frame-not-held", severity: "caution", subject: "motor frame", facts: motorFacts(rating, mains) },
+    { code: "motor-frame-not-held", kind: "check", subject: "motor frame", facts: motorFacts(rating, mains) },
   ]);
 }
 
@@ -238,14 +238,14 @@ function efficiencyOf(rating: MotorRating, mains: MotorOfSpeed | undefined): Res
   const subject = "motor efficiency";
   const facts = motorFacts(rating, mains);
   if (!isAtHome(rating, mains)) {
-    return succeed(undefined, [{ code: "motor-efficiency-other-supply", severity: "caution", subject, facts }]);
+    return succeed(undefined, [{ code: "motor-efficiency-other-supply", kind: "check", subject, facts }]);
   }
   const found =
     series === "NEMA"
       ? nemaPremiumEfficiency(power, mains.poles, "enclosed")
       : iecEfficiency(power, "IE3", mains.poles);
   if (!found.ok) {
-    return succeed(undefined, [{ code: "motor-efficiency-not-held", severity: "caution", subject, facts }]);
+    return succeed(undefined, [{ code: "motor-efficiency-not-held", kind: "check", subject, facts }]);
   }
   const isHigherClassDue = series === "IEC" && power >= HIGHER_CLASS.from && power <= HIGHER_CLASS.to;
   if (!isHigherClassDue || mains.poles === 8) return found;
@@ -254,7 +254,7 @@ function efficiencyOf(rating: MotorRating, mains: MotorOfSpeed | undefined): Res
   return succeed(found.value, [
     {
       code: "motor-class-higher-due",
-      severity: "caution",
+      kind: "check",
       subject,
       found: amount("percent", higher.value),
       cites: HIGHER_CLASS.cites,
@@ -285,20 +285,20 @@ function currentOf(
       const facts = { column: amount("voltage", column) };
       const cites = fullLoadCurrentMethod.cites[1];
       return succeed(listed.value, [
-        { code: "motor-current-by-code", severity: "caution", subject, facts, cites },
+        { code: "motor-current-by-code", kind: "check", subject, facts, cites },
         startingRemark(),
       ]);
     }
   }
   if (efficiency === undefined) {
-    return succeed(undefined, [{ code: "motor-current-not-known", severity: "caution", subject }]);
+    return succeed(undefined, [{ code: "motor-current-not-known", kind: "check", subject }]);
   }
   const facts = { shaftPower: rating.power, voltage, efficiency, powerFactor: ASSUMED_POWER_FACTOR };
   return andThen(fullLoadCurrent(facts), (current) =>
     succeed(current, [
       {
         code: "motor-power-factor-assumed",
-        severity: "caution",
+        kind: "assumed",
         subject,
         found: amount("ratio", ASSUMED_POWER_FACTOR),
         cites: POWER_FACTOR,
@@ -313,7 +313,7 @@ function startingRemark(): Finding {
     STARTING_CURRENT[of].map((times) => String(Math.round(times * 10) / 10)).join(" to ");
   return {
     code: "motor-starting-current",
-    severity: "caution",
+    kind: "check",
     subject: "starting current",
     facts: {
       direct: span("direct on line"),

@@ -54,7 +54,7 @@ export function nemaPremiumEfficiency(rating: number, poles: Poles, enclosure: "
   const first = (rows[0] as NemaEfficiencyRow)[0];
   const last = (rows.at(-1) as NemaEfficiencyRow)[0];
   const horsepower = rating / HORSEPOWER;
-  if (!Number.isFinite(horsepower)) return fail([{ code: "not-a-number", severity: "error", subject: "rated power" }]);
+  if (!Number.isFinite(horsepower)) return fail([{ code: "not-a-number", kind: "error", subject: "rated power" }]);
   if (horsepower < first * (1 - 1e-9) || horsepower > last * (1 + 1e-9)) {
     const isBelow = horsepower < first;
     const limit = (isBelow ? first : last) * HORSEPOWER;
@@ -74,7 +74,7 @@ function deemedRow(rows: readonly NemaEfficiencyRow[], horsepower: number): Nema
 function notTabulated(rating: number): Finding {
   return {
     code: "motor-efficiency-not-tabulated",
-    severity: "error",
+    kind: "error",
     subject: "rated power",
     found: amount("power", rating),
   };

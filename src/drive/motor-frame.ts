@@ -51,7 +51,7 @@ export interface FlangeFrame {
 
 function unknown(given: string, names: readonly string[]): Result<never> {
   const suggestions = nearestNames(given, names);
-  return fail([{ code: "name-unknown", severity: "error", subject: "motor frame", given, suggestions }]);
+  return fail([{ code: "name-unknown", kind: "error", subject: "motor frame", given, suggestions }]);
 }
 
 /** A NEMA T or TS frame by its name, in upper or lower case. Fails for any other name. */

@@ -105,7 +105,7 @@ function remarks(
   if (output < shaftPower * LEAST_MARGIN * (1 - ROUNDING)) {
     findings.push({
       code: "motor-margin-small",
-      severity: "caution",
+      kind: "check",
       subject,
       found: amount("percent", Math.max(0, output / shaftPower - 1)),
       cites: MARGIN_RULE,
@@ -116,7 +116,7 @@ function remarks(
     const next = ratings.find(({ power, note }) => power > found.power && note === undefined) as MotorRating;
     findings.push({
       code: "motor-rating-secondary",
-      severity: "caution",
+      kind: "check",
       subject,
       found: amount("power", found.power),
       facts: { next: amount("power", next.power) },
@@ -126,7 +126,7 @@ function remarks(
   if (found.note === "large machine") {
     findings.push({
       code: "motor-is-large-machine",
-      severity: "caution",
+      kind: "check",
       subject,
       found: amount("power", found.power),
     });
@@ -143,7 +143,7 @@ function beyondRatings(
   const most = ratings.at(-1) as MotorRating;
   return {
     code: "motor-power-beyond-ratings",
-    severity: "error",
+    kind: "error",
     subject: "shaft power",
     given: series,
     found: amount("power", required),

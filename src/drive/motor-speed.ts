@@ -31,7 +31,7 @@ export function slip(speed: number, frequency: Frequency, poles: Poles): Result<
   if (speed > synchronous) {
     const limit = { quantity: "speed", value: synchronous, side: "at most" } as const;
     return fail([
-      { code: "speed-above-synchronous", severity: "error", subject: "speed", found: amount("speed", speed), limit },
+      { code: "speed-above-synchronous", kind: "error", subject: "speed", found: amount("speed", speed), limit },
     ]);
   }
   return succeed(1 - speed / synchronous);

@@ -56,7 +56,7 @@ export function energyCost(inputs: EnergyCostInputs): Result<number> {
 function assumed(): Finding {
   return {
     code: "motor-efficiency-assumed",
-    severity: "caution",
+    kind: "assumed",
     subject: "motor efficiency",
     found: amount("ratio", ASSUMED_MOTOR_EFFICIENCY),
     cites: energyCostMethod.cites[1],

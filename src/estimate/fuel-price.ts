@@ -12,15 +12,15 @@ const EXAMPLES = ["“3.90 per US gal”", "“1.03 per L”"] as const;
 export function fuelPriceNamed(text: string, subject: string): Result<number> {
   const given = text.trim();
   const parts = splitAmount(given);
-  if (parts === undefined) return fail([{ code: "not-a-number", severity: "error", subject, given }]);
+  if (parts === undefined) return fail([{ code: "not-a-number", kind: "error", subject, given }]);
   return andThen(readNumber(parts.number, subject), (price) => {
     const volume = parts.unit.replace(/^(?:per\s+|\/\s*|an?\s+)/i, "");
     if (volume === "") {
-      return fail([{ code: "unit-missing", severity: "error", subject, given, suggestions: EXAMPLES }]);
+      return fail([{ code: "unit-missing", kind: "error", subject, given, suggestions: EXAMPLES }]);
     }
     const unit = unitNamed(volume);
     if (unit?.dimension !== "volume") {
-      return fail([{ code: "unit-unknown", severity: "error", subject, given: volume, suggestions: EXAMPLES }]);
+      return fail([{ code: "unit-unknown", kind: "error", subject, given: volume, suggestions: EXAMPLES }]);
     }
     return succeed(price / unit.factor);
   });

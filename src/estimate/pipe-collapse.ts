@@ -37,7 +37,7 @@ export interface PipeCollapse {
 export function pipeCollapse(pipe: Pipe): Result<PipeCollapse> {
   const { outsideDiameter, wall } = pipe;
   if (!/^HDPE /.test(pipe.family) || outsideDiameter === undefined || wall === undefined) {
-    return fail([{ code: "collapse-not-held", severity: "error", subject: "pipe", given: pipe.name }]);
+    return fail([{ code: "collapse-not-held", kind: "error", subject: "pipe", given: pipe.name }]);
   }
   const dimensionRatio = (POLYETHYLENE_MEAN_WALL * outsideDiameter) / wall;
   const buckling = (modulus: number): number =>
@@ -46,7 +46,7 @@ export function pipeCollapse(pipe: Pipe): Result<PipeCollapse> {
   const factor = longTerm / STANDARD_ATMOSPHERE;
   const rests: Finding = {
     code: "collapse-rests-on",
-    severity: "caution",
+    kind: "check",
     subject: "collapse pressure",
     found: amount("stress", HELD.longTerm * PSI),
     cites: pipeCollapseCites[0],

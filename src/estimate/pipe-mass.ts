@@ -73,7 +73,7 @@ export function massOfLength({ pipe, specificGravity, length }: MassOfLengthInpu
   const { empty, water } = pipeMass(pipe);
   const contents = water * specificGravity * length;
   if (empty === undefined) {
-    const unknown = { code: "pipe-mass-not-known", severity: "caution", subject: "pipe", given: pipe.name } as const;
+    const unknown = { code: "pipe-mass-not-known", kind: "check", subject: "pipe", given: pipe.name } as const;
     return succeed({ empty, contents, full: undefined }, [unknown]);
   }
   return succeed({ empty: empty * length, contents, full: empty * length + contents });

@@ -90,7 +90,7 @@ function crossing(subject: string, rate: number, shorter: number, terms: string)
   return [
     {
       code: "rental-rate-above-shorter",
-      severity: "caution",
+      kind: "check",
       subject,
       found: amount("ratio", rate),
       limit,

@@ -61,10 +61,9 @@ const ROUNDING = 1e-9;
 export function takeOff(input: TakeOffInput): Result<readonly TakeOffRow[]> {
   const { suctionLine, dischargeLine, flangeClass, system } = input;
   const findings: Finding[] = [
-    { code: "take-off-leaves-out", severity: "caution", subject: "take-off", cites: STOCK_PRACTICE },
+    { code: "take-off-leaves-out", kind: "check", subject: "take-off", cites: STOCK_PRACTICE },
   ];
-  if (flangeClass === null)
-    findings.push({ code: "take-off-without-class", severity: "caution", subject: "flange class" });
+  if (flangeClass === null) findings.push({ code: "take-off-without-class", kind: "check", subject: "flange class" });
   const joints = new Map<string, Joint>();
   const rows = [
     ...lineRows("suction", suctionLine, system, joints, findings),
@@ -115,7 +114,7 @@ function pipeRows(
   const pieces = Math.ceil((order / piece) * (1 - ROUNDING));
   const { empty, water } = pipeMass(pipe);
   if (empty === undefined) {
-    findings.push({ code: "pipe-mass-not-known", severity: "caution", subject: `${line} line`, given: pipe.name });
+    findings.push({ code: "pipe-mass-not-known", kind: "check", subject: `${line} line`, given: pipe.name });
   }
   const allowance = stock.allowance === 0 ? "" : `; ${Math.round(stock.allowance * 100)} % for cutting`;
   const of = system === "US" ? `${stock.feet} ft` : `${stock.metres} m`;
@@ -187,7 +186,7 @@ function jointRows(
     const held =
       inches === undefined ? undefined : flangeDimensions({ size: `NPS ${inches}`, flangeClass: plain, system });
     if (held?.ok !== true) {
-      findings.push({ code: "bolting-not-held", severity: "caution", subject: "flanged joint", given: title });
+      findings.push({ code: "bolting-not-held", kind: "check", subject: "flanged joint", given: title });
       return [joint];
     }
     const { bolts, boltSize, studLength } = held.value;

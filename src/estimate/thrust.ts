@@ -44,9 +44,9 @@ export function thrust({ pipe, pressure, angle, flow, density }: ThrustInputs): 
   const across = isPushOn ? (pipe.outsideDiameter ?? pipe.bore) : pipe.bore;
   const area = (Math.PI / 4) * across ** 2;
   const findings: Finding[] = [
-    { code: "thrust-for-caution", severity: "caution", subject: "thrust", cites: JOINT_RULE },
+    { code: "thrust-for-caution", kind: "check", subject: "thrust", cites: JOINT_RULE },
     ...(/hose/.test(pipe.family) || pipe.collapsible === true
-      ? [{ code: "thrust-by-bore", severity: "caution", subject: "thrust", given: pipe.name } as const]
+      ? [{ code: "thrust-by-bore", kind: "check", subject: "thrust", given: pipe.name } as const]
       : []),
   ];
   if (angle === null) return succeed(pressure * area, findings);

@@ -54,7 +54,7 @@ function vacuumRemarks({ route, liquid }: GradeLineInput, points: readonly Grade
   if (separated !== undefined) {
     findings.push({
       code: "column-separation",
-      severity: "warning",
+      kind: "limit",
       subject,
       found: amount("absolutePressure", separated.atmosphericPressure + separated.leastPressure),
       limit: { quantity: "absolutePressure", value: liquid.vapourPressure ?? 0, side: "above" },
@@ -68,7 +68,7 @@ function vacuumRemarks({ route, liquid }: GradeLineInput, points: readonly Grade
   if (collapsed !== undefined) {
     findings.push({
       code: "lay-flat-under-vacuum",
-      severity: "warning",
+      kind: "limit",
       subject,
       given: layFlatAt(route, points.indexOf(collapsed)) as string,
       found: amount("gaugePressure", collapsed.leastPressure),
@@ -80,7 +80,7 @@ function vacuumRemarks({ route, liquid }: GradeLineInput, points: readonly Grade
   if (airy !== undefined) {
     findings.push({
       code: "air-release",
-      severity: "caution",
+      kind: "check",
       subject,
       found: amount("absolutePressure", airy.atmosphericPressure + airy.leastPressure),
       limit: { quantity: "absolutePressure", value: LEAST_SIPHON_PRESSURE, side: "at least" },
@@ -92,7 +92,7 @@ function vacuumRemarks({ route, liquid }: GradeLineInput, points: readonly Grade
   if (high !== undefined) {
     findings.push({
       code: "siphon-too-high",
-      severity: "caution",
+      kind: "check",
       subject,
       found: amount("head", -high.leastPressure / (liquid.density * STANDARD_GRAVITY)),
       limit: { quantity: "head", value: highestSiphon(route.aboveSeaLevel ? high.elevation : 0), side: "at most" },
@@ -101,9 +101,9 @@ function vacuumRemarks({ route, liquid }: GradeLineInput, points: readonly Grade
     });
   }
   const vacuum = points.some(({ leastPressure }) => isVacuum(leastPressure));
-  if (vacuum && !route.aboveSeaLevel) findings.push({ code: "route-at-sea-level", severity: "caution", subject });
+  if (vacuum && !route.aboveSeaLevel) findings.push({ code: "route-at-sea-level", kind: "assumed", subject });
   if (vacuum && liquid.vapourPressure === undefined) {
-    findings.push({ code: "separation-not-judged", severity: "caution", subject: "liquid" });
+    findings.push({ code: "separation-not-judged", kind: "check", subject: "liquid" });
   }
   return findings;
 }
@@ -117,7 +117,7 @@ function fullBoreRemark({ flow, route }: GradeLineInput, points: readonly GradeP
   const from = points[leg];
   if (from === undefined) return [];
   const facts = { ...at(from), froude: amount("ratio", froudeAt(leg)) };
-  return [{ code: "falling-leg-part-full", severity: "caution", subject, facts, cites: FULL_BORE_CHOICE }];
+  return [{ code: "falling-leg-part-full", kind: "check", subject, facts, cites: FULL_BORE_CHOICE }];
 
   function froudeAt(i: number): number {
     const pipe = route.vertices[i]?.pipe;
@@ -133,7 +133,7 @@ function fillingRemark({ startHead }: GradeLineInput, points: readonly GradePoin
   return [
     {
       code: "start-head-does-not-fill",
-      severity: "caution",
+      kind: "check",
       subject: "start head",
       found: amount("elevation", startHead),
       limit: { quantity: "elevation", value: needed(summit), side: "at least" },
@@ -148,21 +148,21 @@ function deliveryRemark(points: readonly GradePoint[]): readonly Finding[] {
   const outlet = points.at(-1) as GradePoint;
   if (!isVacuum(outlet.pressure)) return [];
   const found = amount("head", outlet.elevation - outlet.hydraulicGrade);
-  return [{ code: "start-head-does-not-deliver", severity: "caution", subject: "start head", found }];
+  return [{ code: "start-head-does-not-deliver", kind: "check", subject: "start head", found }];
 }
 
 function shapeRemarks({ route: { vertices } }: GradeLineInput): readonly Finding[] {
   const findings: Finding[] = [];
   const midway = vertices.slice(0, -1).find(({ fittings }) => fittings.some(({ fitting }) => fitting.isExit));
   if (midway !== undefined) {
-    findings.push({ code: "route-exit-midway", severity: "caution", subject, facts: at(midway) });
+    findings.push({ code: "route-exit-midway", kind: "check", subject, facts: at(midway) });
   }
   const steep = vertices.find((from, i) => {
     const to = vertices[i + 1];
     return to !== undefined && Math.abs(to.elevation - from.elevation) > STEEPEST_USUAL * (to.chainage - from.chainage);
   });
   if (steep !== undefined) {
-    findings.push({ code: "route-steep", severity: "caution", subject, facts: at(steep) });
+    findings.push({ code: "route-steep", kind: "check", subject, facts: at(steep) });
   }
   return findings;
 }

@@ -83,12 +83,12 @@ function atmospheres({ vertices, aboveSeaLevel }: Route): Result<readonly number
 
 function routeErrors({ vertices }: Route): readonly Finding[] {
   const subject = "route";
-  if (vertices.length < 2) return [{ code: "route-too-short", severity: "error", subject }];
+  if (vertices.length < 2) return [{ code: "route-too-short", kind: "error", subject }];
   return vertices.flatMap(({ chainage }, i) => {
     const before = vertices[i - 1]?.chainage;
     if (before === undefined || chainage > before) return [];
     const facts = { before: amount("length", before) };
     const found = amount("length", chainage);
-    return [{ code: "chainage-not-increasing", severity: "error", subject, found, facts } as const];
+    return [{ code: "chainage-not-increasing", kind: "error", subject, found, facts } as const];
   });
 }

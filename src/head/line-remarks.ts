@@ -27,7 +27,7 @@ export function suctionLineRemarks(line: Line, flow: number): readonly Finding[]
   const subject = "suction line";
   const findings: Finding[] = [...linePresence(line, subject), ...velocityRemark(line, flow, FASTEST_SUCTION, subject)];
   const exits = exitsIn(line);
-  if (exits > 0) findings.push({ code: "exit-in-suction", severity: "caution", subject, facts: { exits } });
+  if (exits > 0) findings.push({ code: "exit-in-suction", kind: "check", subject, facts: { exits } });
   return findings;
 }
 
@@ -46,8 +46,8 @@ export function dischargeLineRemarks(line: Line, flow: number): readonly Finding
   if (outlet === undefined) return findings;
   const exits = exitsIn(line);
   const found = amount("head", velocityHead(flow, outlet.pipe.bore));
-  if (exits === 0) findings.push({ code: "exit-not-counted", severity: "caution", subject, found });
-  if (exits > 1) findings.push({ code: "exit-counted-twice", severity: "caution", subject, facts: { exits } });
+  if (exits === 0) findings.push({ code: "exit-not-counted", kind: "check", subject, found });
+  if (exits > 1) findings.push({ code: "exit-counted-twice", kind: "check", subject, facts: { exits } });
   return findings;
 }
 
@@ -57,7 +57,7 @@ export function layFlatIn(line: Line): LineSegment | undefined {
 }
 
 function linePresence(line: Line, subject: string): readonly Finding[] {
-  return line.length === 0 ? [{ code: "line-lossless", severity: "caution", subject }] : [];
+  return line.length === 0 ? [{ code: "line-lossless", kind: "check", subject }] : [];
 }
 
 function exitsIn(line: Line): number {
@@ -70,5 +70,5 @@ function velocityRemark(line: Line, flow: number, most: number, subject: string)
   if (!(fastest > most)) return [];
   const found = amount("velocity", fastest);
   const limit = { quantity: "velocity", value: most, side: "at most" } as const;
-  return [{ code: "velocity-high", severity: "caution", subject, found, limit, cites: VELOCITY_PRACTICE }];
+  return [{ code: "velocity-high", kind: "check", subject, found, limit, cites: VELOCITY_PRACTICE }];
 }

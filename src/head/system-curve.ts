@@ -40,7 +40,7 @@ export function systemCurve(input: SystemCurveInput): Result<readonly SystemPoin
   return andThen(checkInputs(systemCurveMethod, { staticHead, greatestFlow, points, pressureDifference }), () => {
     if (!Number.isInteger(points)) {
       const found = amount("ratio", points);
-      return fail([{ code: "not-a-whole-number", severity: "error", subject: "number of points", found }]);
+      return fail([{ code: "not-a-whole-number", kind: "error", subject: "number of points", found }]);
     }
     const curve: SystemPoint[] = [];
     const findings = new Map<string, Finding>();

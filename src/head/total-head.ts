@@ -97,7 +97,7 @@ function remarks(suctionLine: Line, dischargeLine: Line, flow: number, total: nu
   if (layFlat !== undefined) {
     findings.push({
       code: "lay-flat-in-suction",
-      severity: "warning",
+      kind: "limit",
       subject: "suction line",
       given: layFlat.pipe.name,
       cites: LAY_FLAT_PRACTICE,
@@ -105,7 +105,7 @@ function remarks(suctionLine: Line, dischargeLine: Line, flow: number, total: nu
   }
   if (flow > 0 && total <= 0) {
     const found = amount("head", total);
-    findings.push({ code: "total-head-not-positive", severity: "caution", subject: "total head", found });
+    findings.push({ code: "total-head-not-positive", kind: "check", subject: "total head", found });
   }
   return findings;
 }

@@ -149,7 +149,7 @@ function liquidOf(name: string, state: LiquidState): Liquid {
 function figuresFixed(name: string, temperature: number): Finding {
   return {
     code: "liquid-figures-fixed",
-    severity: "caution",
+    kind: "check",
     subject: name,
     found: amount("temperature", temperature),
     cites: describedLiquidMethod.cites[0],
@@ -162,7 +162,7 @@ function remarkOnDensity(density: number, subject: string): readonly Finding[] {
   return [
     {
       code: "liquid-density-unusual",
-      severity: "caution",
+      kind: "check",
       subject,
       found: amount("density", density),
       facts: { gravity: Number(gravity.toPrecision(3)) },
@@ -176,5 +176,5 @@ function refuse(
   given: string,
   suggestions: readonly string[],
 ): Result<never> {
-  return fail([{ ...draft, severity: "error", subject, given, suggestions }]);
+  return fail([{ ...draft, kind: "error", subject, given, suggestions }]);
 }

@@ -47,7 +47,7 @@ function readSeaWater(salinity: string): Result<Liquid> {
 function readGlycol(glycol: Glycol, written: string, subject: string): Result<Liquid> {
   if (BY_VOLUME.test(written)) {
     const suggestions = [`${glycol} 40 %`];
-    return fail([{ code: "glycol-by-volume", severity: "error", subject, given: written.trim(), suggestions }]);
+    return fail([{ code: "glycol-by-volume", kind: "error", subject, given: written.trim(), suggestions }]);
   }
   const strength = written.replace(/\b(?:by )?(?:weight|mass|wt\.?)|\bw\/w\b|\b(?:in|and) water\b/g, "").trim();
   if (strength === "") {
@@ -55,7 +55,7 @@ function readGlycol(glycol: Glycol, written: string, subject: string): Result<Li
     return fail([
       {
         code: "liquid-incomplete",
-        severity: "error",
+        kind: "error",
         subject,
         given: glycol,
         suggestions,
@@ -70,5 +70,5 @@ function readGlycol(glycol: Glycol, written: string, subject: string): Result<Li
 function unknown(given: string, subject: string): Result<never> {
   const suggestions = nearestNames(given, LIQUID_NAMES);
   const otherwise = `give its figures, such as “${DESCRIPTION_EXAMPLE}”`;
-  return fail([{ code: "name-unknown", severity: "error", subject, given, suggestions, otherwise }]);
+  return fail([{ code: "name-unknown", kind: "error", subject, given, suggestions, otherwise }]);
 }

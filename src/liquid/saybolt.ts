@@ -24,7 +24,7 @@ export function fromSaybolt(seconds: number): Result<number> {
   return succeed(kinematic * 1e-6, [
     {
       code: "viscosity-from-saybolt",
-      severity: "caution",
+      kind: "check",
       subject: "viscosity",
       facts: { seconds },
       cites: method.cites[0],

@@ -46,7 +46,7 @@ function remarks(temperature: number, vapourPressure: number): readonly Finding[
     ...findings,
     {
       code: "liquid-hot",
-      severity: "caution",
+      kind: "check",
       subject: "water",
       found: amount("temperature", temperature),
       limit: { quantity: "temperature", value: HOT, side: "at most" },
@@ -59,7 +59,7 @@ function remarks(temperature: number, vapourPressure: number): readonly Finding[
 export function frozen(liquid: string, temperature: number, freezingPoint: number): Finding {
   return {
     code: "liquid-frozen",
-    severity: "error",
+    kind: "error",
     subject: liquid,
     found: amount("temperature", temperature),
     limit: { quantity: "temperature", value: freezingPoint, side: "at least" },
@@ -72,7 +72,7 @@ export function boilsInTheOpen(liquid: string, temperature: number, vapourPressu
   return [
     {
       code: "liquid-boils-in-the-open",
-      severity: "caution",
+      kind: "check",
       subject: liquid,
       found: amount("temperature", temperature),
       facts: {

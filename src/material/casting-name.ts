@@ -65,12 +65,12 @@ export function castingNamed(text: string, subject: string): Result<Casting> {
     const { casting, isExact } = found;
     if (isExact) return succeed(casting);
     const facts = { specification: casting.specification };
-    return succeed(casting, [{ code: "casting-taken-as", severity: "caution", subject, given: text.trim(), facts }]);
+    return succeed(casting, [{ code: "casting-taken-as", kind: "check", subject, given: text.trim(), facts }]);
   }
   const near = nearestNames(text.slice(0, 100), [
     ...CASTING_NAMES,
     ...CASTINGS.map(({ specification }) => specification),
   ]);
   const suggestions = near.length > 0 ? near : ["ductile iron", "CF8M", "CD4MCuN", "high-chrome white iron"];
-  return fail([{ code: "name-unknown", severity: "error", subject, given: text.trim(), suggestions }]);
+  return fail([{ code: "name-unknown", kind: "error", subject, given: text.trim(), suggestions }]);
 }

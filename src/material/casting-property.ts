@@ -62,7 +62,7 @@ export function propertyNamed(text: string, subject: string): Result<AskedProper
   }
   const near = nearestNames(plain.slice(0, 60), PROPERTIES);
   const suggestions = near.length > 0 ? near : PROPERTIES.slice(0, 5);
-  return fail([{ code: "choice-unknown", severity: "error", subject, given: text.trim(), suggestions }]);
+  return fail([{ code: "choice-unknown", kind: "error", subject, given: text.trim(), suggestions }]);
 }
 
 /** Which of the two printed columns a strength is read from. */
@@ -86,7 +86,7 @@ export function castingProperty(
   if (stated === null) {
     const asked = condition === null ? property : `${property}, ${condition}`;
     const facts = { material: casting.name, specification: casting.specification };
-    return fail([{ code: "property-not-stated", severity: "error", subject: asked, facts }]);
+    return fail([{ code: "property-not-stated", kind: "error", subject: asked, facts }]);
   }
   return succeed({ value: stated, isDensity: property === "density" }, remarksOn(casting, property, condition));
 }
@@ -166,20 +166,20 @@ function remarksOn(casting: Casting, property: Property, condition: string | nul
     return [
       {
         code: "hardness-of-condition",
-        severity: "caution",
+        kind: "check",
         subject: casting.name,
         facts: { condition: first.condition },
       },
     ];
   }
   if (property.endsWith("permeability")) {
-    return [{ code: "permeability-rough", severity: "caution", subject: casting.name }];
+    return [{ code: "permeability-rough", kind: "check", subject: casting.name }];
   }
   if (/memory|rough/.test(casting.verified) && !["specification", "UNS", "source"].includes(property)) {
     return [
       {
         code: "casting-from-memory",
-        severity: "caution",
+        kind: "check",
         subject: casting.name,
         facts: { verified: casting.verified, specification: casting.specification },
         cites: casting.cites,

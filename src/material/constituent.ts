@@ -39,11 +39,11 @@ export function constituentsNamed(text: string, subject: string): Result<readonl
     .filter((part) => part !== "");
   if (named.includes(NOTHING_ELSE)) {
     if (named.every((part) => part === NOTHING_ELSE)) return succeed([]);
-    return fail([{ code: "make-up-contradicts", severity: "error", subject, given: text.trim() }]);
+    return fail([{ code: "make-up-contradicts", kind: "error", subject, given: text.trim() }]);
   }
   const unknown = named.length === 0 ? text.trim() : named.find((part) => !byName.has(part));
   if (unknown === undefined) return succeed([...new Set(named.flatMap((part) => byName.get(part) ?? []))]);
   const near = nearestNames(unknown.slice(0, 60), [NOTHING_ELSE, ...CONSTITUENTS]);
   const suggestions = near.length > 0 ? near : [NOTHING_ELSE, ...CONSTITUENTS];
-  return fail([{ code: "name-unknown", severity: "error", subject, given: unknown, suggestions }]);
+  return fail([{ code: "name-unknown", kind: "error", subject, given: unknown, suggestions }]);
 }

@@ -18,7 +18,7 @@ export type MaterialVerdict = (typeof MATERIAL_VERDICTS)[number];
 
 /** A judgement at a level; its finding is a caution by the rules of thumb unless the draft cites another source. */
 export function judge(level: Level, draft: Draft<keyof MaterialFindings>): Judgement {
-  return { level, finding: { subject: "material", cites: RULES_OF_THUMB, ...draft, severity: "caution" } };
+  return { level, finding: { subject: "material", cites: RULES_OF_THUMB, ...draft, kind: "check" } };
 }
 
 /** House choice of a limit where the trade names none. */

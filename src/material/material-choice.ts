@@ -61,11 +61,11 @@ function firstByPart(wetEnd: readonly MaterialOption[]): readonly Finding[] {
   });
   if (choices.length === 0) return [];
   const facts = { choices: choices.join("; ") };
-  return [{ code: "first-by-part", severity: "caution", subject: "material", facts, cites: RULES_OF_THUMB }];
+  return [{ code: "first-by-part", kind: "check", subject: "material", facts, cites: RULES_OF_THUMB }];
 }
 
 function chemicalRemarks(constituent: Constituent): readonly Finding[] {
-  const remark = { severity: "caution", subject: constituent, cites: RULES_OF_THUMB } as const;
+  const remark = { kind: "check", subject: constituent, cites: RULES_OF_THUMB } as const;
   const metals = USUAL_METALS[constituent];
   return [
     ...(metals === undefined ? [] : [{ ...remark, code: "chemical-usual-metal", facts: { metals } } as const]),
@@ -80,20 +80,20 @@ function dutyRemarks(duty: WettedDuty, { wetEnd }: MaterialChoice): readonly Fin
     const facts = { missing: missing.join("; ") };
     findings.push({
       code: "material-data-missing",
-      severity: "caution",
+      kind: "check",
       subject: "material",
       facts,
       cites: RULES_OF_THUMB,
     });
   }
   if (!wetEnd.some(({ verdict }) => verdict === "suits" || verdict === "suits with care")) {
-    findings.push({ code: "no-material-given", severity: "caution", subject: "material", cites: RULES_OF_THUMB });
+    findings.push({ code: "no-material-given", kind: "check", subject: "material", cites: RULES_OF_THUMB });
   }
   findings.push(...(duty.makeUp ?? []).flatMap(chemicalRemarks));
   if (duty.chlorides !== null && duty.chlorides > GALVANIC_CHLORIDE) {
     const found = amount("concentration", duty.chlorides);
-    findings.push({ code: "galvanic-pairs", severity: "caution", subject: "chlorides", found, cites: RULES_OF_THUMB });
+    findings.push({ code: "galvanic-pairs", kind: "check", subject: "chlorides", found, cites: RULES_OF_THUMB });
   }
-  findings.push({ code: "wetted-parts-list", severity: "caution", subject: "material", cites: RULES_OF_THUMB });
+  findings.push({ code: "wetted-parts-list", kind: "check", subject: "material", cites: RULES_OF_THUMB });
   return findings;
 }

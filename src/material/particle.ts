@@ -59,7 +59,7 @@ export function particleNamed(text: string, subject: string): Result<Particle> {
   if (SOFT_WORDS.some(holds)) return succeed({ name, vickers: null, isHard: false });
   const near = nearestNames(given.slice(0, 60), PARTICLE_NAMES);
   const suggestions = near.length > 0 ? near : ["soft", "sand", "Mohs 7", "HV 1100"];
-  return fail([{ code: "name-unknown", severity: "error", subject, given, suggestions }]);
+  return fail([{ code: "name-unknown", kind: "error", subject, given, suggestions }]);
 }
 
 function measured(value: number, label: string, subject: string, given: string): Result<Particle> {
@@ -68,7 +68,7 @@ function measured(value: number, label: string, subject: string, given: string):
   const isVickers = !isMohs && (label !== "" || value >= 20);
   if (isVickers && value > 0 && value <= 12_000) return succeed(particle(`HV ${value}`, value));
   const suggestions = ["Mohs 1 to 10", "HV 20 to 12 000", "a name such as sand"];
-  return fail([{ code: "hardness-unreadable", severity: "error", subject, given, suggestions }]);
+  return fail([{ code: "hardness-unreadable", kind: "error", subject, given, suggestions }]);
 }
 
 function particle(name: string, vickers: number): Particle {

@@ -79,14 +79,12 @@ export function checkWettedDuty(duty: WettedDuty): Result<null> {
     const limit = { quantity: "size", value: passage, side: "at most" } as const;
     const facts = { passage: amount("size", passage) };
     if (particleSize > passage) {
-      return fail([
-        { code: "particle-beyond-passage", severity: "error", subject: "maximum particle size", found, limit },
-      ]);
+      return fail([{ code: "particle-beyond-passage", kind: "error", subject: "maximum particle size", found, limit }]);
     }
     if (particleSize > passage / 3 && duty.particle?.isHard !== false) {
       findings.push({
         code: "particle-near-passage",
-        severity: "caution",
+        kind: "check",
         subject: "maximum particle size",
         found,
         facts,

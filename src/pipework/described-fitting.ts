@@ -91,7 +91,7 @@ function nominalRemark(written: string, subject: string): readonly Finding[] {
   if (pipe === undefined || !pipe.ok) return [];
   const { name, bore } = pipe.value;
   const facts = { bore: amount("size", bore) };
-  return [{ code: "bore-is-nominal", severity: "caution", subject, facts, suggestions: [`"${name}"`] }];
+  return [{ code: "bore-is-nominal", kind: "check", subject, facts, suggestions: [`"${name}"`] }];
 }
 
 function positiveBore(text: string, subject: string): Result<number> {

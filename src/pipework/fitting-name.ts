@@ -27,7 +27,7 @@ export function fittingNamed(text: string, subject = "fitting"): Result<Fitting>
 
 function unknown(given: string, subject: string): Result<never> {
   const suggestions = nearestNames(given.replace(/(?<=\S) valves?$/i, ""), NAMES);
-  return fail([{ code: "name-unknown", severity: "error", subject, given, suggestions }]);
+  return fail([{ code: "name-unknown", kind: "error", subject, given, suggestions }]);
 }
 
 /**
@@ -60,7 +60,7 @@ function counted(item: string, subject: string): Result<CountedFitting> {
 /** A count of fittings: 0, 1, 2 … Fails: not-a-whole-number; out-of-range below 0. */
 export function wholeCount(count: number, subject: string): Result<number> {
   const found = amount("ratio", count);
-  if (!Number.isInteger(count)) return fail([{ code: "not-a-whole-number", severity: "error", subject, found }]);
+  if (!Number.isInteger(count)) return fail([{ code: "not-a-whole-number", kind: "error", subject, found }]);
   if (count >= 0) return succeed(count);
   return fail([outOfRange(subject, "ratio", count, "at least", 0)]);
 }

@@ -64,7 +64,7 @@ export function isCritical(reynolds: number): boolean {
 
 /** The caution that a real pipe may sit anywhere between laminar and turbulent. */
 export function inCriticalZone(subject: string, reynolds: number): Finding {
-  return { code: "critical-zone", severity: "caution", subject, facts: { reynolds: Math.round(reynolds) } };
+  return { code: "critical-zone", kind: "check", subject, facts: { reynolds: Math.round(reynolds) } };
 }
 
 /** The factor [-] for inputs already held against the bounds above, unchecked. Plain arguments: it runs once a row. */

@@ -36,7 +36,7 @@ function ratioAt({ name, ratio }: EquivalentLengthRow, pipe: Pipe): { ratio: num
   if (size >= first.from && size <= last.to) return { ratio: band.ratio, findings: [] };
   const outside: Finding = {
     code: "fitting-size-outside-table",
-    severity: "caution",
+    kind: "check",
     subject: name,
     found: amount("size", size * INCH),
     facts: { least: amount("size", first.from * INCH), most: amount("size", last.to * INCH) },
@@ -77,7 +77,7 @@ function ofFixedCoefficient({ name, also, coefficient, cites, range, isExit }: F
 }
 
 function assumed(subject: string, coefficient: number, range: string): Finding {
-  return { code: "fitting-assumed", severity: "caution", subject, facts: { coefficient, range } };
+  return { code: "fitting-assumed", kind: "assumed", subject, facts: { coefficient, range } };
 }
 
 function ofThreeK({ name, k1, ki, kd }: ThreeKRow): KnownFitting {
@@ -87,7 +87,7 @@ function ofThreeK({ name, k1, ki, kd }: ThreeKRow): KnownFitting {
     cites: THREE_K_METHOD,
     method: "3-K",
     lossCoefficient: (pipe, reynolds) => {
-      if (reynolds === undefined) return fail([{ code: "fitting-needs-flow", severity: "error", subject: name }]);
+      if (reynolds === undefined) return fail([{ code: "fitting-needs-flow", kind: "error", subject: name }]);
       const turbulent = ki * (1 + kd / nominalInches(pipe) ** 0.3);
       return succeed(reynolds === 0 ? turbulent : k1 / reynolds + turbulent);
     },

@@ -67,7 +67,7 @@ export function lineLoss({ flow, line, liquid }: LineLossInputs): Result<LineLos
   if (refused) return fail(findings);
   const total = frictionHead + fittingHead;
   if (!Number.isFinite(total)) return fail([beyondComputation("head lost in the line")]);
-  if (mixesMethods(line)) findings.push({ code: "fitting-methods-mixed", severity: "caution", subject: "fittings" });
+  if (mixesMethods(line)) findings.push({ code: "fitting-methods-mixed", kind: "check", subject: "fittings" });
   return succeed({ segments, frictionHead, fittingHead, total, exits, exitHead }, findings);
 }
 
@@ -104,7 +104,7 @@ function segmentLoss(
     if (velocity > 0 && velocity < heldOpenFrom) {
       findings.push({
         code: "valve-not-held-open",
-        severity: "caution",
+        kind: "check",
         subject: `${fitting.name} in ${pipe.name}`,
         found: { quantity: "velocity", value: velocity },
         limit: { quantity: "velocity", value: heldOpenFrom, side: "at least" },

@@ -148,10 +148,8 @@ function finished({ name, words, rough, given, remarks, ...dimensions }: Measure
   if (surface === undefined) {
     const suggestions = [`"${name} rough 0.045 mm"`, `"${name} steel"`, `"${name} concrete"`];
     if (words === "")
-      return fail([{ code: "pipe-roughness-missing", severity: "error", subject: "pipe", given, suggestions }]);
-    return fail([
-      { code: "name-unknown", severity: "error", subject: "surface of the pipe", given: words, suggestions },
-    ]);
+      return fail([{ code: "pipe-roughness-missing", kind: "error", subject: "pipe", given, suggestions }]);
+    return fail([{ code: "name-unknown", kind: "error", subject: "surface of the pipe", given: words, suggestions }]);
   }
   return succeed(
     {
@@ -180,15 +178,13 @@ export function surfaceRemarks(surface: SurfaceName): readonly Finding[] {
   if (surface === "corrugated hose") {
     const { taken, least, greatest } = CORRUGATION_FACTOR;
     const { cites } = SURFACES[surface];
-    return [
-      { code: "hose-corrugated", severity: "caution", subject: "pipe", cites, facts: { taken, least, greatest } },
-    ];
+    return [{ code: "hose-corrugated", kind: "check", subject: "pipe", cites, facts: { taken, least, greatest } }];
   }
   const { uncertain, design, least, greatest, cites }: Surface = SURFACES[surface];
   if (uncertain === undefined) return [];
   const size = (millimetres: number) => ({ quantity: "size", value: millimetres * unitOf("mm").factor }) as const;
   const facts = { surface, taken: size(design), least: size(least), greatest: size(greatest) };
-  return [{ code: "surface-uncertain", severity: "caution", subject: "pipe", cites, facts }];
+  return [{ code: "surface-uncertain", kind: "check", subject: "pipe", cites, facts }];
 }
 
 /** "ID 6 in" may be the nominal size of a steel pipe whose bore is 6.065 in. */
@@ -203,7 +199,7 @@ function nominalRemark(amount: string): readonly Finding[] {
   const [nps, outsideDiameter, wall] = row;
   const bore = (outsideDiameter - 2 * wall) * unitOf("in").factor;
   const facts = { bore: { quantity: "size", value: bore } } as const;
-  return [{ code: "bore-is-nominal", severity: "caution", subject: "pipe", facts, suggestions: [`"${nps}in sch40"`] }];
+  return [{ code: "bore-is-nominal", kind: "check", subject: "pipe", facts, suggestions: [`"${nps}in sch40"`] }];
 }
 
 /** "0.15 mm": the amount as it stands in a name. Only for a text already read. */

@@ -85,10 +85,10 @@ export function pipeFriction({ flow, pipe, length, liquid }: PipeFrictionInputs)
 
 /** The caution zero-may-be-blank on a length of nothing, more often a blank cell than a wish. */
 export function zeroLength(length: number, subject: string): Finding | undefined {
-  return length === 0 ? { code: "zero-may-be-blank", severity: "caution", subject } : undefined;
+  return length === 0 ? { code: "zero-may-be-blank", kind: "check", subject } : undefined;
 }
 
 /** The refusal of an answer too great for double precision. */
 export function beyondComputation(subject: string): Finding {
-  return { code: "beyond-computation", severity: "error", subject };
+  return { code: "beyond-computation", kind: "error", subject };
 }

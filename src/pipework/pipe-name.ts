@@ -91,8 +91,7 @@ function readPipe(text: string): Result<Pipe> {
   const given = shortened(text);
   if (text.length > LONGEST) return unknown("pipe", given, NAMES_THAT_DO);
   const tidied = tidyPipeText(text);
-  if (tidied === "")
-    return fail([{ code: "left-out", severity: "error", subject: "pipe", suggestions: NAMES_THAT_DO }]);
+  if (tidied === "") return fail([{ code: "left-out", kind: "error", subject: "pipe", suggestions: NAMES_THAT_DO }]);
   return measuredPipe(tidied, given) ?? metricSteelPipe(tidied, given) ?? pipeBySize(tidied, given);
 }
 
@@ -101,7 +100,7 @@ function pipeBySize(tidied: string, given: string): Result<Pipe> {
   const size = readSize(before);
   if (size === undefined) {
     if (familyIn(before) === undefined) return unknown("pipe", given, nearestPipes(everyName(), given));
-    return fail([{ code: "pipe-size-missing", severity: "error", subject: "pipe", given, suggestions: NAMES_THAT_DO }]);
+    return fail([{ code: "pipe-size-missing", kind: "error", subject: "pipe", given, suggestions: NAMES_THAT_DO }]);
   }
   if (size.rest === "") return familyMissing(size, given);
   const family = familyIn(size.rest);
@@ -179,11 +178,11 @@ function familyMissing(size: WrittenSize, given: string): Result<Pipe> {
       : families.map((family) => `${beginning} ${family}`).filter((name) => readPipe(name).ok);
   const measured = size.by === "inches" ? "ID 6.065 in rough 0.0018 in" : "ID 154.1 mm rough 0.045 mm";
   const suggestions = [...named, measured].map(inQuotes);
-  return fail([{ code: "pipe-family-missing", severity: "error", subject: "pipe", given, suggestions }]);
+  return fail([{ code: "pipe-family-missing", kind: "error", subject: "pipe", given, suggestions }]);
 }
 
 function unknown(subject: string, given: string, suggestions: readonly string[]): Result<never> {
-  return fail([{ code: "name-unknown", severity: "error", subject, given, suggestions }]);
+  return fail([{ code: "name-unknown", kind: "error", subject, given, suggestions }]);
 }
 
 function shortened(text: string): string {

@@ -53,7 +53,7 @@ export function pipeSize(inputs: PipeSizeInputs): Result<Pipe> {
   }
   const missed: Finding = {
     code: "no-size-meets",
-    severity: "error",
+    kind: "error",
     subject: "family",
     given: family,
     facts: largest === undefined ? {} : { largest },

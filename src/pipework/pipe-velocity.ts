@@ -46,7 +46,7 @@ export function tooFast(velocity: number, pipe: Pipe): Finding | undefined {
   if (velocity <= FAST) return undefined;
   return {
     code: "velocity-high",
-    severity: "caution",
+    kind: "check",
     subject: pipe.name,
     found: { quantity: "velocity", value: velocity },
     limit: { quantity: "velocity", value: FAST, side: "at most" },

@@ -38,7 +38,7 @@ export function sizeChange(change: SizeChange): Fitting {
         return fail([
           {
             code: "size-change-wrong-way",
-            severity: "error",
+            kind: "error",
             subject: `${name} in ${pipe.name}`,
             found: amount("size", otherBore),
             limit: { quantity: "size", value: pipe.bore, side: pipeIsNarrow ? "at least" : "at most" },

@@ -76,11 +76,11 @@ export function boltAssembly(input: BoltAssemblyInput): Result<BoltAssembly> {
   const row = INCH_BOLTS.find(([name]) => name === boltSize);
   if (areas === undefined || atReference === undefined || row === undefined) {
     const suggestions = INCH_BOLTS.map(([name]) => name);
-    return fail([{ code: "name-unknown", severity: "error", subject: "bolt size", given: boltSize, suggestions }]);
+    return fail([{ code: "name-unknown", kind: "error", subject: "bolt size", given: boltSize, suggestions }]);
   }
   if (bolts !== holes || !Number.isInteger(bolts) || bolts < 1) {
     const facts = { bolts, holes };
-    return fail([{ code: "bolts-differ", severity: "error", subject: "bolts", facts }]);
+    return fail([{ code: "bolts-differ", kind: "error", subject: "bolts", facts }]);
   }
   const ofGrade: BoltGrade = BOLT_GRADES[grade];
   const [, , inches] = row;
@@ -105,7 +105,7 @@ export function boltAssembly(input: BoltAssemblyInput): Result<BoltAssembly> {
       ...(targetStress === undefined && ofGasket < usual ? [heldByGasket(stress, usual)] : []),
       ...factorRemarks(torque, reference),
       ...(grade === "ISO 8.8" ? [metricGrade(grade)] : []),
-      { code: "bolt-torque-scatter", severity: "caution", subject: "torque", cites: SCATTER_RULE },
+      { code: "bolt-torque-scatter", kind: "check", subject: "torque", cites: SCATTER_RULE },
     ]);
   });
 }
@@ -116,7 +116,7 @@ const ROUNDING = 1e-9;
 function aboveYield(found: number, limit: number, grade: BoltGradeName): Finding {
   return {
     code: "bolt-stress-above-yield",
-    severity: "error",
+    kind: "error",
     subject: "bolt stress",
     found: amount("stress", found),
     limit: { quantity: "stress", value: limit, side: "at most" },
@@ -135,7 +135,7 @@ function stressRemarks(
   if (stress > ceiling * (1 + ROUNDING)) {
     findings.push({
       code: "bolt-stress-above-ceiling",
-      severity: "warning",
+      kind: "limit",
       subject: "bolt stress",
       found,
       limit: { quantity: "stress", value: ceiling, side: "at most" },
@@ -146,7 +146,7 @@ function stressRemarks(
   if (stress < needed * (1 - ROUNDING)) {
     findings.push({
       code: "bolt-stress-below-needed",
-      severity: "warning",
+      kind: "limit",
       subject: "bolt stress",
       found,
       limit: { quantity: "stress", value: needed, side: "at least" },
@@ -163,7 +163,7 @@ function shortfall(stress: number, needed: number): readonly Finding[] {
   return [
     {
       code: "bolt-load-may-fall-short",
-      severity: "caution",
+      kind: "check",
       subject: "bolt stress",
       found: amount("stress", low),
       limit: { quantity: "stress", value: needed, side: "at least" },
@@ -175,7 +175,7 @@ function shortfall(stress: number, needed: number): readonly Finding[] {
 function heldByGasket(stress: number, usual: number): Finding {
   return {
     code: "bolt-stress-held-by-gasket",
-    severity: "caution",
+    kind: "check",
     subject: "bolt stress",
     found: amount("stress", stress),
     limit: { quantity: "stress", value: usual, side: "at least" },
@@ -184,7 +184,7 @@ function heldByGasket(stress: number, usual: number): Finding {
 }
 
 function metricGrade(grade: BoltGradeName): Finding {
-  return { code: "metric-grade-in-inch-bolts", severity: "caution", subject: "bolt grade", given: grade };
+  return { code: "metric-grade-in-inch-bolts", kind: "check", subject: "bolt grade", given: grade };
 }
 
 function factorRemarks(torque: number, reference: number): readonly Finding[] {
@@ -192,7 +192,7 @@ function factorRemarks(torque: number, reference: number): readonly Finding[] {
   return [
     {
       code: "nut-factor-far-from-reference",
-      severity: "caution",
+      kind: "check",
       subject: "nut factor",
       found: amount("torque", torque),
       facts: { reference: amount("torque", reference) },

@@ -118,7 +118,7 @@ export function lowestFlangeClass(input: FlangeClassChoiceInput): Result<FlangeR
 function beyondHighest(pressure: number, { pressure: rating, flangeClass, standard, cites }: FlangeRating): Finding {
   return {
     code: "beyond-highest-class",
-    severity: "error",
+    kind: "error",
     subject: "pressure",
     found: amount("gaugePressure", pressure),
     limit: { quantity: "gaugePressure", value: rating, side: "at most" },
@@ -132,7 +132,7 @@ function verdictRemarks(pressure: number, rating: FlangeRating): readonly Findin
   return [
     {
       code: "pressure-above-rating",
-      severity: "warning",
+      kind: "limit",
       subject: "pressure",
       found: amount("gaugePressure", pressure),
       limit: { quantity: "gaugePressure", value: rating.pressure, side: "at most" },
@@ -148,7 +148,7 @@ export function nearlyUsed(pressure: number, rating: FlangeRating): readonly Fin
   return [
     {
       code: "rating-nearly-used",
-      severity: "caution",
+      kind: "check",
       subject: "pressure",
       found: amount("gaugePressure", pressure),
       limit: { quantity: "gaugePressure", value: rating.pressure, side: "at most" },
@@ -160,5 +160,5 @@ export function nearlyUsed(pressure: number, rating: FlangeRating): readonly Fin
 
 /** Caution that the flange is not the weakest part for certain. */
 export function notTheCasing(): Finding {
-  return { code: "flange-is-not-casing", severity: "caution", subject: "flange rating", cites: CASING_RULE };
+  return { code: "flange-is-not-casing", kind: "check", subject: "flange rating", cites: CASING_RULE };
 }

@@ -60,9 +60,9 @@ export function flangeClassNamed(text: string, system: RatingSystem, subject = "
   const given = text.trim();
   const facts = { name };
   if (pounds !== undefined || POUND_MARK.test(written)) {
-    findings.push({ code: "class-is-a-designation", severity: "caution", subject, given, facts });
+    findings.push({ code: "class-is-a-designation", kind: "check", subject, given, facts });
   }
-  if (metric !== undefined) findings.push({ code: "class-by-metric-name", severity: "caution", subject, given, facts });
+  if (metric !== undefined) findings.push({ code: "class-by-metric-name", kind: "check", subject, given, facts });
   return succeed({ name, series, ...(size === undefined ? {} : { size }) }, findings);
 }
 
@@ -71,13 +71,13 @@ const STANDARD_SIZES = new Set(FLANGES_CLASS_150.map(({ nps }) => inchesOf(nps))
 
 function notStandard(given: string, subject: string): Result<never> {
   const suggestions = FLANGES_CLASS_150.map(({ nps }) => `NPS ${nps}`);
-  return fail([{ code: "name-unknown", severity: "error", subject: `size of ${subject}`, given, suggestions }]);
+  return fail([{ code: "name-unknown", kind: "error", subject: `size of ${subject}`, given, suggestions }]);
 }
 
 function unknown(text: string, subject: string): Result<never> {
   const near = nearestNames(text.slice(0, 100), FLANGE_CLASS_NAMES);
   const suggestions = (near.length > 0 ? near : FLANGE_CLASS_NAMES).map((name) => `"${name}"`);
   return fail([
-    { code: "name-unknown", severity: "error", subject, given: text.trim(), suggestions, otherwise: NOT_COVERED },
+    { code: "name-unknown", kind: "error", subject, given: text.trim(), suggestions, otherwise: NOT_COVERED },
   ]);
 }

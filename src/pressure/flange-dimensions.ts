@@ -81,7 +81,7 @@ export function flangeDimensions({ size, flangeClass, system }: FlangeDimensions
   if (drilling === undefined) {
     const suggestions = Object.keys(DRILLING).map((known) => `“${known}”`);
     return fail([
-      { code: "flange-dimensions-not-held", severity: "error", subject: "flange class", given: name, suggestions },
+      { code: "flange-dimensions-not-held", kind: "error", subject: "flange class", given: name, suggestions },
     ]);
   }
   const isGreyIron = drilling.of !== name;
@@ -92,7 +92,7 @@ export function flangeDimensions({ size, flangeClass, system }: FlangeDimensions
   const stated = flangeClass.size;
   if (stated !== undefined && stated.inches !== wanted?.inches) {
     const facts = { other: `NPS ${stated.inches}` };
-    return fail([{ code: "flange-size-twice", severity: "error", subject: "size", given: size.trim(), facts }]);
+    return fail([{ code: "flange-size-twice", kind: "error", subject: "size", given: size.trim(), facts }]);
   }
   const findings: Finding[] = [mates(name)];
   if (isGreyIron) findings.push(drillingAlone(name, drilling.of));
@@ -136,24 +136,24 @@ function sizeUnknown(
   const size = /^[\d./ -]+$/.test(bare) ? `${system === "US" ? "NPS" : "DN"} ${bare}` : bare;
   const sizes = rows.map(({ nps, dn }) => (system === "US" ? nps : String(dn)));
   const facts = { standard, named: system === "US" ? "NPS" : "DN", sizes: sizes.join(", ") };
-  return { code: "flange-size-unknown", severity: "error", subject: "size", given: size, facts };
+  return { code: "flange-size-unknown", kind: "error", subject: "size", given: size, facts };
 }
 
 function mates(name: FlangeClassName): Finding {
   const facts = { name, other: MATES[name] as string };
   const cites: Citation = { source: "asme-b16.5", at: "drilling of Class 150 and 300, as B16.1 Class 125 and 250" };
-  return { code: "flange-mates", severity: "caution", subject: "flange", facts, cites };
+  return { code: "flange-mates", kind: "check", subject: "flange", facts, cites };
 }
 
 function drillingAlone(name: FlangeClassName, of: FlangeClassName): Finding {
   const cites: Citation = { source: "asme-b16.1", at: "drilling templates" };
-  return { code: "flange-drilling-alone", severity: "caution", subject: "flange", facts: { name, of }, cites };
+  return { code: "flange-drilling-alone", kind: "check", subject: "flange", facts: { name, of }, cites };
 }
 
 function fromMemory(): Finding {
-  return { code: "flange-dimensions-from-memory", severity: "caution", subject: "flange" };
+  return { code: "flange-dimensions-from-memory", kind: "check", subject: "flange" };
 }
 
 function convertedDimensions(): Finding {
-  return { code: "flange-dimensions-converted", severity: "caution", subject: "flange" };
+  return { code: "flange-dimensions-converted", kind: "check", subject: "flange" };
 }

@@ -110,19 +110,17 @@ export function flangeJoint(input: FlangeJointInput): Result<FlangeJoint> {
 
 function spiralWound(flange: JointMaterial): Finding {
   const finding = { code: "spiral-wound-as-flat-ring", subject: "gasket", facts: { flange } } as const;
-  return flange === "steel"
-    ? { ...finding, severity: "caution" }
-    : { ...finding, severity: "warning", cites: SPIRAL_RULE };
+  return flange === "steel" ? { ...finding, kind: "check" } : { ...finding, kind: "limit", cites: SPIRAL_RULE };
 }
 
 function fullFace(): Finding {
-  return { code: "full-face-gasket-not-reckoned", severity: "caution", subject: "gasket", cites: FULL_FACE_RULE };
+  return { code: "full-face-gasket-not-reckoned", kind: "check", subject: "gasket", cites: FULL_FACE_RULE };
 }
 
 function facing({ raisedFace, gasketOutside }: FlangeDimensions): Finding {
   return {
     code: "gasket-on-raised-face",
-    severity: "caution",
+    kind: "check",
     subject: "gasket",
     found: amount("size", Math.min(raisedFace ?? gasketOutside, gasketOutside)),
     cites: FACING_RULE,
@@ -130,5 +128,5 @@ function facing({ raisedFace, gasketOutside }: FlangeDimensions): Finding {
 }
 
 function fromMemory(): Finding {
-  return { code: "joint-figures-from-memory", severity: "caution", subject: "torque" };
+  return { code: "joint-figures-from-memory", kind: "check", subject: "torque" };
 }

@@ -55,7 +55,7 @@ export function flangeRating({ material, flangeClass, temperature, system }: Fla
   if (fitting.length === 0) return fail([sizeOutside(curves, flangeClass)]);
 
   const metal = temperature ?? AMBIENT;
-  if (!Number.isFinite(metal)) return fail([{ code: "not-a-number", severity: "error", subject: "temperature" }]);
+  if (!Number.isFinite(metal)) return fail([{ code: "not-a-number", kind: "error", subject: "temperature" }]);
   const outside = fitting
     .map((curve) => temperatureOutside(curve, metal, material))
     .find((found) => found !== undefined);
@@ -120,7 +120,7 @@ function classNotOfMaterial(material: PressureMaterial, { name, series }: Flange
     standard: of?.standard.name ?? "",
   };
   const suggestions = [...new Set(all)].map((known) => `“${known}”`);
-  return { code: "class-not-of-material", severity: "error", subject: "flange class", given: name, suggestions, facts };
+  return { code: "class-not-of-material", kind: "error", subject: "flange class", given: name, suggestions, facts };
 }
 
 function sizeOutside(curves: readonly RatingCurve[], { name, size }: FlangeClass): Finding {
@@ -132,7 +132,7 @@ function sizeOutside(curves: readonly RatingCurve[], { name, size }: FlangeClass
   };
   return {
     code: "rating-size-outside",
-    severity: "error",
+    kind: "error",
     subject: "flange class",
     given: `NPS ${size?.inches}`,
     facts,
@@ -157,7 +157,7 @@ function temperatureOutside(curve: RatingCurve, found: number, material: Pressur
   };
   return {
     code: "rating-temperature-outside",
-    severity: "error",
+    kind: "error",
     subject: "temperature",
     found: amount("temperature", found),
     limit: { quantity: "temperature", value: side === "at least" ? coldest : most, side },
@@ -172,7 +172,7 @@ function isSibling(one: RatingCurve, other: RatingCurve): boolean {
 
 function temperatureAssumed(curve: RatingCurve): Finding {
   const limit = { quantity: "temperature", value: coldLimit(curve), side: "at most" } as const;
-  return { code: "rating-temperature-assumed", severity: "caution", subject: "temperature", limit };
+  return { code: "rating-temperature-assumed", kind: "assumed", subject: "temperature", limit };
 }
 
 function materialRemarks(
@@ -189,30 +189,30 @@ function materialRemarks(
   const grade = material.takenAs?.[series];
   if (grade !== undefined) {
     const facts = { grade, standard, isCasing: curve.group === "A395 ductile iron" };
-    findings.push({ code: "material-taken-as", severity: "caution", subject, given, facts, cites });
+    findings.push({ code: "material-taken-as", kind: "check", subject, given, facts, cites });
   }
   if (material.ratedAs !== undefined) {
     const facts = { grade: material.ratedAs, standard };
     // What custom does with cold castings nobody vouches for in hot ones.
-    const severity = metal > coldLimit(curve) + 1e-6 ? "warning" : "caution";
-    findings.push({ code: "material-not-of-standard", severity, subject, given, facts, cites });
+    const kind = metal > coldLimit(curve) + 1e-6 ? "limit" : "check";
+    findings.push({ code: "material-not-of-standard", kind, subject, given, facts, cites });
   }
   if (material.isListingUncertain) {
     const facts = { standard, group: curve.group };
-    findings.push({ code: "material-listing-uncertain", severity: "caution", subject, given, facts, cites });
+    findings.push({ code: "material-listing-uncertain", kind: "check", subject, given, facts, cites });
   }
   return findings;
 }
 
 function converted({ standard, system }: RatingCurve): Finding {
   const facts = { standard: standard.name, printed: system === "US" ? "psi and °F" : "bar and °C" };
-  return { code: "rating-converted", severity: "caution", subject: "rating", facts };
+  return { code: "rating-converted", kind: "check", subject: "rating", facts };
 }
 
 function notVerified({ standard, flangeClass, howVerified, group }: RatingCurve): Finding {
   const facts = { standard: standard.name, flangeClass, group, howVerified };
   const cites: Citation = { source: standard.source, at: "pressure-temperature ratings" };
-  return { code: "rating-not-verified", severity: "caution", subject: "rating", facts, cites };
+  return { code: "rating-not-verified", kind: "check", subject: "rating", facts, cites };
 }
 
 function sizeRemarks(fitting: readonly RatingCurve[], metal: number): readonly Finding[] {
@@ -223,7 +223,7 @@ function sizeRemarks(fitting: readonly RatingCurve[], metal: number): readonly F
   const [small, large] = fitting;
   if (small === undefined || large === undefined) {
     const facts = { flangeClass, sizes: first.sizes.name };
-    return [{ code: "rating-by-size", severity: "caution", subject: "rating", facts, cites }];
+    return [{ code: "rating-by-size", kind: "check", subject: "rating", facts, cites }];
   }
   const facts = {
     flangeClass,
@@ -231,10 +231,10 @@ function sizeRemarks(fitting: readonly RatingCurve[], metal: number): readonly F
     other: { sizes: small.sizes.name, rating: amount("gaugePressure", ratingAt(small, metal)) },
   };
   const found = amount("gaugePressure", ratingAt(large, metal));
-  return [{ code: "rating-by-size", severity: "caution", subject: "rating", found, facts, cites }];
+  return [{ code: "rating-by-size", kind: "check", subject: "rating", found, facts, cites }];
 }
 
 function greyIron({ standard }: RatingCurve): Finding {
   const cites: Citation = { source: standard.source, at: "scope and bolting" };
-  return { code: "grey-iron-flange", severity: "caution", subject: "material", cites };
+  return { code: "grey-iron-flange", kind: "check", subject: "material", cites };
 }

@@ -50,5 +50,5 @@ export function flangeSizeRead(text: string, system: RatingSystem, subject: stri
   const size = flangeSizeNamed(text, system);
   if (size !== undefined) return succeed(size);
   const suggestions = ["NPS 6", "6in", "DN150"];
-  return fail([{ code: "name-unknown", severity: "error", subject, given: text, suggestions }]);
+  return fail([{ code: "name-unknown", kind: "error", subject, given: text, suggestions }]);
 }

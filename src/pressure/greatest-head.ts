@@ -61,7 +61,7 @@ export function greatestHead(input: GreatestHeadInput): Result<number> {
 function belowDuty(found: number, duty: number): Finding {
   return {
     code: "shutoff-below-duty",
-    severity: "error",
+    kind: "error",
     subject: "maximum head",
     found: amount("head", found),
     limit: { quantity: "head", value: duty, side: "at least" },

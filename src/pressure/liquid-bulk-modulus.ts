@@ -45,7 +45,7 @@ export function liquidBulkModulus(liquid: Liquid, temperature: number): Result<n
   return succeed(modulus * gigapascal, [
     {
       code: "surge-liquid-modulus-taken",
-      severity: "caution",
+      kind: "assumed",
       subject: "liquid",
       given: liquid.name,
       found,

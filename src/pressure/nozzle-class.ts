@@ -124,7 +124,7 @@ function ratingRemarks(findings: readonly Finding[]): readonly Finding[] {
 
 function sizesDiffer({ pump, side }: NozzlePressure, given: string, other: string): Finding {
   const subject = `${side} flange of ${pump}`;
-  return { code: "flange-size-twice", severity: "error", subject, given, facts: { other } };
+  return { code: "flange-size-twice", kind: "error", subject, given, facts: { other } };
 }
 
 /** Place of a class among those of its series; beyond all of them where none holds. */
@@ -194,9 +194,9 @@ function firstToNeed({ nozzle, pressure, offered, ladder, needed }: RatedNozzle)
   };
   const found = amount("gaugePressure", pressure);
   const base = { code: "first-nozzle-beyond", subject: placeOf(nozzle), found, facts, cites: highest.cites } as const;
-  if (offered === undefined) return { ...base, severity: needed === undefined ? "warning" : "caution" };
+  if (offered === undefined) return { ...base, kind: needed === undefined ? "limit" : "check" };
   const limit = { quantity: "gaugePressure", value: offered.pressure, side: "at most" } as const;
-  return { ...base, severity: "warning", limit };
+  return { ...base, kind: "limit", limit };
 }
 
 /** The first nozzle above the working pressure of each part besides the flange. */
@@ -209,7 +209,7 @@ function partsExceeded(nozzles: readonly NozzleClass[]): readonly Finding[] {
       return [
         {
           code: "part-pressure-exceeded",
-          severity: "warning",
+          kind: "limit",
           subject: placeOf(nozzle),
           found: amount("gaugePressure", nozzle.greatest),
           limit: { quantity: "gaugePressure", value: workingPressure, side: "at most" },
@@ -254,9 +254,7 @@ function testPressures(rated: readonly RatedNozzle[]): readonly Finding[] {
     if (offered === undefined) return [];
     const found = amount("gaugePressure", flangeTestPressure(offered));
     const facts = { flangeClass: offered.flangeClass };
-    return [
-      { code: "flange-test-pressure", severity: "caution", subject: "flanged joint", found, facts, cites: TEST_RULE },
-    ];
+    return [{ code: "flange-test-pressure", kind: "check", subject: "flanged joint", found, facts, cites: TEST_RULE }];
   });
 }
 
@@ -268,7 +266,7 @@ function laterStages(nozzles: readonly NozzlePressure[]): readonly Finding[] {
 export function laterStageSuction(subject: string): Finding {
   return {
     code: "later-stage-suction",
-    severity: "caution",
+    kind: "check",
     subject,
     cites: { source: "practice", at: "pumps in series: seal, casing and hoses at the suction pressure" },
   };

@@ -125,7 +125,7 @@ export function nozzlePressures(input: NozzlePressuresInput): Result<readonly No
     if (arriving < 0) {
       const found = amount("gaugePressure", arriving);
       const subject = `suction of ${pump.name}`;
-      findings.push({ code: "suction-vacuum-as-zero", severity: "caution", subject, found, cites: VACUUM_RULE });
+      findings.push({ code: "suction-vacuum-as-zero", kind: "check", subject, found, cites: VACUUM_RULE });
       arriving = 0;
     }
     const still = standing && weight * (standing.top - pump.elevation) + standing.pressure;

@@ -1,6 +1,6 @@
 import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
-import { andThen, type Finding, type Result, succeed, withoutRepeats } from "../basis/result.ts";
+import { andThen, gravestFirst, type Result, succeed, withoutRepeats } from "../basis/result.ts";
 import { SPECIFIC_GRAVITY } from "../pump/shaft-power.ts";
 import { notTheCasing } from "./flange-check.ts";
 import { flangeRatingCites } from "./flange-rating.ts";
@@ -43,12 +43,6 @@ export function nozzleSeries(input: NozzleSeriesInput): Result<readonly NozzleCl
       notTheCasing(),
       withoutSurge(),
     ]);
-    return succeed(classes.value, warningsFirst(findings));
+    return succeed(classes.value, gravestFirst(findings));
   });
-}
-
-/** Where several remarks meet, those to act on stand in front. */
-function warningsFirst(findings: readonly Finding[]): readonly Finding[] {
-  const isWarning = ({ severity }: Finding): boolean => severity === "warning";
-  return [...findings.filter(isWarning), ...findings.filter((finding) => !isWarning(finding))];
 }

@@ -51,14 +51,14 @@ export function wallOf(pipe: Pipe): Result<PipeWall | undefined> {
     greatest: amount("stress", greatest * gigapascal),
   };
   const found = amount("stress", taken);
-  const caution: Finding = { code: "surge-modulus-taken", severity: "caution", subject: "pipe", found, facts, cites };
+  const caution: Finding = { code: "surge-modulus-taken", kind: "assumed", subject: "pipe", found, facts, cites };
   return succeed({ bore: pipe.bore, thickness: pipe.wall, modulus: taken, poisson }, [caution]);
 }
 
 function rigid({ name }: Pipe): Finding {
   return {
     code: "surge-rigid-wall",
-    severity: "caution",
+    kind: "check",
     subject: "pipe",
     given: name,
     cites: { source: "house", at: "rigid wall where the wall or its material is not known, the upper bound of surge" },

@@ -35,7 +35,7 @@ export function pressureMaterialNamed(text: string, subject = "material"): Resul
   if (found !== undefined) return succeed(found);
   const near = nearestNames(text.slice(0, 100), PRESSURE_MATERIAL_NAMES);
   const suggestions = (near.length > 0 ? near : COMMON).map((name) => `"${name}"`);
-  return fail([{ code: "name-unknown", severity: "error", subject, given: text.trim(), suggestions }]);
+  return fail([{ code: "name-unknown", kind: "error", subject, given: text.trim(), suggestions }]);
 }
 
 const COMMON = ["ductile iron", "grey iron", "carbon steel", "316", "duplex"];

@@ -54,7 +54,7 @@ export function stagePressure(input: StagePressureInput): Result<StagePressure> 
   if (!checked.ok) return checked;
   if (!Number.isInteger(stage)) {
     const found = amount("ratio", stage);
-    return fail([{ code: "not-a-whole-number", severity: "error", subject: "stage", found }]);
+    return fail([{ code: "not-a-whole-number", kind: "error", subject: "stage", found }]);
   }
   const density = specificGravity * SPECIFIC_GRAVITY_REFERENCE;
   const greatest = greatestHead({ curveTop: shutoffHead, speedRatio: 1, trimRatio: 1, headTolerance });
@@ -83,7 +83,7 @@ export function toleranceAssumed(): Finding {
   const found = amount("percent", UNSTATED_HEAD_TOLERANCE);
   return {
     code: "head-tolerance-assumed",
-    severity: "caution",
+    kind: "assumed",
     subject: "head tolerance",
     found,
     cites: TOLERANCE_RULE,
@@ -93,5 +93,5 @@ export function toleranceAssumed(): Finding {
 /** Caution that surge comes on top. */
 export function withoutSurge(): Finding {
   const cites: Citation = { source: "house", at: "surge is reported apart and does not choose a class" };
-  return { code: "nozzle-pressure-without-surge", severity: "caution", subject: "nozzle pressure", cites };
+  return { code: "nozzle-pressure-without-surge", kind: "check", subject: "nozzle pressure", cites };
 }

@@ -59,7 +59,7 @@ export function jointStudLength(input: JointStudLengthInput): Result<number> {
   return andThen(checkInputs(jointStudLengthMethod, values), () => {
     const length = one + other + gasketThickness + between + 2 * boltDiameter + 4 * pitch + tolerance;
     return succeed(Math.ceil(length / step - ROUNDING) * step, [
-      { code: "stud-length-by-parts", severity: "caution", subject: "stud length", cites: JOINT_RULE },
+      { code: "stud-length-by-parts", kind: "check", subject: "stud length", cites: JOINT_RULE },
     ]);
   });
 }

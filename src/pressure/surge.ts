@@ -66,7 +66,7 @@ function anchoredHigher(pressure: number): Finding {
   const found = amount("pressureDifference", pressure);
   return {
     code: "surge-anchored-higher",
-    severity: "caution",
+    kind: "check",
     subject: "surge",
     found,
     cites: waveSpeedMethod.cites[1],
@@ -75,7 +75,7 @@ function anchoredHigher(pressure: number): Finding {
 
 function screen(speed: number): Finding {
   const found = amount("velocity", speed);
-  return { code: "surge-is-a-screen", severity: "caution", subject: "surge", found, cites: SCREEN_RULE };
+  return { code: "surge-is-a-screen", kind: "check", subject: "surge", found, cites: SCREEN_RULE };
 }
 
 export interface LineStopInput {

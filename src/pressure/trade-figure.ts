@@ -67,16 +67,16 @@ export function tradeFigureRemarks(pressure: number, rating: FlangeRating, nozzl
   const way = Math.abs(above) < 5e-4 ? "equal" : above > 0 ? "above" : "below";
   const compared = { ...facts, way, difference: amount("percent", Math.abs(above)) } as const;
   const findings: TradeFinding[] = [
-    { code: "trade-figure-compared", severity: "caution", subject, facts: compared, cites: RULE },
+    { code: "trade-figure-compared", kind: "check", subject, facts: compared, cites: RULE },
   ];
   const found = amount("gaugePressure", pressure);
   const verdict = tradeVerdict(pressure, rating);
   if (verdict === "would pass") {
     const { cites } = rating;
-    findings.push({ code: "trade-figure-would-pass", severity: "warning", subject, found, facts, cites });
+    findings.push({ code: "trade-figure-would-pass", kind: "limit", subject, found, facts, cites });
   }
   if (verdict === "would not pass") {
-    findings.push({ code: "trade-figure-passed", severity: "caution", subject, found, facts, cites: RULE });
+    findings.push({ code: "trade-figure-passed", kind: "check", subject, found, facts, cites: RULE });
   }
   return findings;
 }

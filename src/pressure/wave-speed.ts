@@ -81,7 +81,7 @@ function unusual(speed: number): readonly Finding[] {
   return [
     {
       code: "wave-speed-unusual",
-      severity: "caution",
+      kind: "check",
       subject: "wave speed",
       found: amount("velocity", speed),
       limit,

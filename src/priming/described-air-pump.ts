@@ -66,5 +66,5 @@ function refuse(
   given: string,
   suggestions: readonly string[],
 ): ReturnType<typeof fail> {
-  return fail([{ code, severity: "error", subject, given, suggestions }]);
+  return fail([{ code, kind: "error", subject, given, suggestions }]);
 }

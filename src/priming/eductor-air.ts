@@ -101,7 +101,7 @@ export function eductorAir(input: EductorAirInput): Result<EductorAir> {
           vacuum: { least: AIR_EDUCTOR.leastBlankOff * ofSite, most: AIR_EDUCTOR.greatestBlankOff * ofSite },
         },
         [
-          { code: "eductor-by-practice", severity: "caution", subject: "eductor", cites: AIR_EDUCTOR.cites },
+          { code: "eductor-by-practice", kind: "check", subject: "eductor", cites: AIR_EDUCTOR.cites },
           ...powerRemarks(motivePressure),
         ],
       );
@@ -114,7 +114,7 @@ function powerRemarks(motivePressure: number): readonly Finding[] {
   return [
     {
       code: "eductor-power-rough",
-      severity: "caution",
+      kind: "check",
       subject: "eductor",
       found: amount("gaugePressure", motivePressure),
       facts: { usual: amount("gaugePressure", 100 * PSI) },

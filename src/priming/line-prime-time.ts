@@ -49,7 +49,7 @@ function alongLine<T>(input: LinePrimingInput, work: (front: PrimeTimeInput) => 
   const { suctionLine, suctionLift, airPump, atmosphericPressure, liquid } = input;
   if (suctionLift < 0) {
     const found = amount("head", -suctionLift);
-    return fail([{ code: "flooded-no-priming", severity: "error", subject: "suction lift", found }]);
+    return fail([{ code: "flooded-no-priming", kind: "error", subject: "suction lift", found }]);
   }
   const vacuum = liquid.density * STANDARD_GRAVITY * suctionLift;
   const collapse = suctionLift > 0 ? layFlatCollapse(suctionLine, -vacuum) : undefined;
@@ -80,13 +80,13 @@ function alongLine<T>(input: LinePrimingInput, work: (front: PrimeTimeInput) => 
 }
 
 function profileAssumed(): Finding {
-  return { code: "priming-profile-assumed", severity: "caution", subject: "suction line", cites: PROFILE_CHOICE };
+  return { code: "priming-profile-assumed", kind: "assumed", subject: "suction line", cites: PROFILE_CHOICE };
 }
 
 function blankOffAssumed(poor: Result<PrimeTime>): Finding {
   return {
     code: "blank-off-assumed",
-    severity: "caution",
+    kind: "assumed",
     subject: "air pump",
     found: amount("absolutePressure", DEFAULT_BLANK_OFF),
     facts: {
@@ -98,14 +98,14 @@ function blankOffAssumed(poor: Result<PrimeTime>): Finding {
 }
 
 function casingNotCounted(): Finding {
-  return { code: "casing-not-counted", severity: "caution", subject: "casing volume" };
+  return { code: "casing-not-counted", kind: "assumed", subject: "casing volume" };
 }
 
 function vapourRemarks({ vapourPressure }: LiquidState): readonly Finding[] {
   if (vapourPressure === undefined) {
-    return [{ code: "priming-vapour-unknown", severity: "caution", subject: "liquid" }];
+    return [{ code: "priming-vapour-unknown", kind: "check", subject: "liquid" }];
   }
   if (vapourPressure <= COLD_VAPOUR_PRESSURE) return [];
   const found = amount("absolutePressure", vapourPressure);
-  return [{ code: "priming-vapour-counted", severity: "caution", subject: "liquid", found }];
+  return [{ code: "priming-vapour-counted", kind: "check", subject: "liquid", found }];
 }

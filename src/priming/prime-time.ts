@@ -108,10 +108,10 @@ export function waterFront(input: PrimeTimeInput): Result<WaterFront> {
   const checked = checkInputs(primeTimeMethod, { ...input, ...airPump });
   if (!checked.ok) return checked;
   if (runs.some(({ rise, length }) => !(rise >= 0 && rise <= length * (1 + 1e-9)))) {
-    return fail([{ code: "priming-line-falls", severity: "error", subject: "suction line" }]);
+    return fail([{ code: "priming-line-falls", kind: "error", subject: "suction line" }]);
   }
   const airVolume = runs.reduce((sum, { area, length }) => sum + area * length, casingVolume);
-  if (!(airVolume > 0)) return fail([{ code: "priming-no-air", severity: "error", subject: "suction line" }]);
+  if (!(airVolume > 0)) return fail([{ code: "priming-no-air", kind: "error", subject: "suction line" }]);
   const draw = airDraw(airPump, atmosphericPressure, vapourShare(input.vapourPressure));
   const lift = runs.reduce((sum, { rise }) => sum + rise, 0);
   const refusal = neverPrimes(input, draw, lift);
@@ -173,7 +173,7 @@ export function primeTime(input: PrimeTimeInput): Result<PrimeTime> {
 
 /** The error of a time to prime that is no finite number. */
 export function timeBeyondComputation(): Finding {
-  return { code: "beyond-computation", severity: "error", subject: "time to prime" };
+  return { code: "beyond-computation", kind: "error", subject: "time to prime" };
 }
 
 /** Vapour in the air drawn, as a pressure, Pa: that of the liquid once it is warm. */
@@ -215,7 +215,7 @@ function neverPrimes(input: PrimeTimeInput, draw: AirDraw, lift: number): Findin
   const found = amount("head", lift);
   const refuse = (code: "lift-above-atmosphere" | "lift-above-vapour" | "never-primes", head: number): Finding => ({
     code,
-    severity: "error",
+    kind: "error",
     subject: "suction lift",
     found,
     limit: { quantity: "head", value: head, side: "below" },
@@ -233,7 +233,7 @@ function neverPrimes(input: PrimeTimeInput, draw: AirDraw, lift: number): Findin
 export function leakExceedsAirPump({ freeAir, leak }: AirPump): Finding {
   return {
     code: "leak-exceeds-air-pump",
-    severity: "error",
+    kind: "error",
     subject: "leak",
     found: amount("freeAirFlow", leak),
     facts: { capacity: amount("freeAirFlow", freeAir) },
@@ -245,7 +245,7 @@ function fastFront(speed: number): readonly Finding[] {
   return [
     {
       code: "priming-front-fast",
-      severity: "caution",
+      kind: "check",
       subject: "suction line",
       found: amount("velocity", speed),
       limit: { quantity: "velocity", value: FASTEST_FRONT, side: "at most" },

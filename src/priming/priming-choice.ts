@@ -76,7 +76,7 @@ const PRACTICE: Citation = primingChoiceMethod.cites[0];
 
 /** A remark of a row: an observation resting on practice. */
 function remark(draft: Draft<keyof PrimingFindings>): Finding {
-  return { subject: "priming", cites: PRACTICE, ...draft, severity: "caution" };
+  return { subject: "priming", cites: PRACTICE, ...draft, kind: "check" };
 }
 
 /** What every method is judged by. */

@@ -44,5 +44,5 @@ export function solidsNamed(text: string, subject: string): Result<PrimingSolids
   if (kind !== undefined) return succeed({ kind, massFraction: kind === "none" ? 0 : null });
   const near = nearestNames(given, SOLIDS_WORDS);
   const suggestions = ["a percent by weight", ...(near.length > 0 ? near : ["clean", "rags", "sand"])];
-  return fail([{ code: "choice-unknown", severity: "error", subject, given, suggestions }]);
+  return fail([{ code: "choice-unknown", kind: "error", subject, given, suggestions }]);
 }

@@ -48,7 +48,7 @@ export function statedPrimingLift(input: StatedPrimingLiftInput): Result<Priming
 function blankOffAssumed(poor: Result<PrimingLift>): Finding {
   return {
     code: "priming-lift-blank-off-assumed",
-    severity: "caution",
+    kind: "assumed",
     subject: "air pump",
     found: amount("absolutePressure", DEFAULT_BLANK_OFF),
     facts: {
@@ -62,10 +62,10 @@ function blankOffAssumed(poor: Result<PrimingLift>): Finding {
 
 function npshNotJudged({ greatest }: PrimingLift): Finding {
   const found = amount("head", greatest);
-  return { code: "priming-npsh-not-judged", severity: "caution", subject: "suction lift", found };
+  return { code: "priming-npsh-not-judged", kind: "check", subject: "suction lift", found };
 }
 
 function noLiftLeft({ greatest, rules }: PrimingLift): Finding {
   const found = amount("head", -greatest);
-  return { code: "priming-lift-negative", severity: "caution", subject: "suction lift", found, facts: { rule: rules } };
+  return { code: "priming-lift-negative", kind: "check", subject: "suction lift", found, facts: { rule: rules } };
 }

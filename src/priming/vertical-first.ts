@@ -24,7 +24,7 @@ export function verticalFirst(line: Line, lift: number): Result<readonly Priming
     return fail([
       {
         code: "line-shorter-than-lift",
-        severity: "error",
+        kind: "error",
         subject: "suction line",
         found: amount("length", total),
         limit: { quantity: "head", value: lift, side: "at least" },

@@ -53,7 +53,7 @@ export function acceptanceGradeNamed(given: string): Result<AcceptanceGradeRow> 
   const names = ACCEPTANCE_GRADES.map(({ grade }) => grade);
   const near = nearestNames(given, names);
   const suggestions = near.length > 0 ? near : names;
-  return fail([{ code: "name-unknown", severity: "error", subject: "acceptance grade", given, suggestions }]);
+  return fail([{ code: "name-unknown", kind: "error", subject: "acceptance grade", given, suggestions }]);
 }
 
 /**
@@ -79,7 +79,7 @@ export function smallPumpBands(guarantee: Guarantee, shaftPower: number): Result
   if (!(shaftPower >= leastPower && shaftPower <= mostPower)) {
     const facts = { least: amount("power", leastPower), most: amount("power", mostPower) };
     const found = amount("power", shaftPower);
-    return fail([{ code: "acceptance-power-too-small", severity: "error", subject: "shaft power", found, facts }]);
+    return fail([{ code: "acceptance-power-too-small", kind: "error", subject: "shaft power", found, facts }]);
   }
   return andThen(checkInputs(acceptanceMethod, { flow: guarantee.flow, head: guarantee.head }), () =>
     succeed(bandsOf(guarantee, [-flow, flow], [-head, head], -(10 * (1 - shaftPower / mostPower) + 7))),

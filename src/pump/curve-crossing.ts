@@ -63,7 +63,7 @@ function classified({ crossings, nearMisses }: Crossings, bounds: Bounds): Resul
     if (Math.abs(value) >= NEAR * Math.abs(head)) continue;
     const facts = { flow: amount("flow", at) };
     const apart = amount("head", Math.abs(value));
-    findings.push({ code: "curves-nearly-touch", severity: "caution", subject: "system curve", found: apart, facts });
+    findings.push({ code: "curves-nearly-touch", kind: "check", subject: "system curve", found: apart, facts });
   }
   return succeed({ flow, head: pump.headAt(flow) }, findings);
 }
@@ -93,17 +93,17 @@ function manyCrossings(
     const found = amount("head", pump.headAt(0));
     const limit = { quantity: "head", value: system.headAt(0), side: "above" } as const;
     const facts = { lower: amount("flow", first.at), upper: amount("flow", flow) };
-    return [{ code: "does-not-start-alone", severity: "warning", subject: "pump", found, limit, facts, cites }];
+    return [{ code: "does-not-start-alone", kind: "limit", subject: "pump", found, limit, facts, cites }];
   }
   const all = [...others.map(({ at }) => at), flow].sort((a, b) => a - b);
   const facts = { flows: all.map((at) => amount("flow", at)) };
-  return [{ code: "several-operating-points", severity: "warning", subject: "pump", facts, cites }];
+  return [{ code: "several-operating-points", kind: "limit", subject: "pump", facts, cites }];
 }
 
 function runsOff({ pump, most }: Bounds, surplus: number): Finding {
   const code = most === pump.mostFlow ? "operating-point-beyond-curve" : "system-curve-too-short";
   const limit = { quantity: "flow", value: most, side: "at most" } as const;
-  return { code, severity: "error", subject: "operating point", found: amount("head", surplus), limit };
+  return { code, kind: "error", subject: "operating point", found: amount("head", surplus), limit };
 }
 
 /** Falling below the system from the first flow on: unreachable, or met before the curves begin. */
@@ -119,16 +119,16 @@ function outOfReach(
   const subject = "operating point";
   if (least > 0 && nearest.at === least) {
     const limit = { quantity: "flow", value: least, side: "at least" } as const;
-    return { code: "operating-point-below-curve", severity: "error", subject, found, limit };
+    return { code: "operating-point-below-curve", kind: "error", subject, found, limit };
   }
   const facts = { flow: amount("flow", nearest.at) };
-  return { code: "system-out-of-reach", severity: "error", subject, found, facts };
+  return { code: "system-out-of-reach", kind: "error", subject, found, facts };
 }
 
 function noOverlap(pump: HeadCurve, system: HeadCurve): Finding {
   return {
     code: "curves-do-not-overlap",
-    severity: "error",
+    kind: "error",
     subject: "system curve",
     facts: {
       pumpLeast: amount("flow", pump.leastFlow),

@@ -342,10 +342,10 @@ function notOnCurve(
 ): Finding {
   const facts = { where: cornerWords(state) };
   if (past === "first flow") {
-    return { code: "region-corner-not-reached", severity: "caution", subject: "duty region", facts };
+    return { code: "region-corner-not-reached", kind: "check", subject: "duty region", facts };
   }
   const limit = { quantity: "flow", value: pump.mostFlow * together, side: "at most" } as const;
-  return { code: "region-corner-beyond-curve", severity: "caution", subject: "duty region", facts, limit };
+  return { code: "region-corner-beyond-curve", kind: "check", subject: "duty region", facts, limit };
 }
 
 /** "least static head, new pipe, curve as drawn" */
@@ -360,12 +360,12 @@ function marginFindings({ npshMargin }: DutyRegionInput, least: DutyRegion["leas
   const subject = "NPSH margin";
   if (least.margin < 0) {
     const found = amount("head", -least.margin);
-    return [{ code: "region-npsh-short", severity: "warning", subject, found, facts, cites: MARGIN_RULE }];
+    return [{ code: "region-npsh-short", kind: "limit", subject, found, facts, cites: MARGIN_RULE }];
   }
   if (npshMargin === undefined || least.margin >= npshMargin) return [];
   const found = amount("head", least.margin);
   const limit = { quantity: "head", value: npshMargin, side: "at least" } as const;
-  return [{ code: "region-npsh-margin-small", severity: "caution", subject, found, limit, facts }];
+  return [{ code: "region-npsh-margin-small", kind: "check", subject, found, limit, facts }];
 }
 
 /** The corners furthest to either side of the preferred region, one each. */
@@ -381,7 +381,7 @@ function placeFindings({ specificSpeed }: DutyRegionInput, corners: readonly Reg
   ];
   return outside.map((corner) => ({
     code: "region-corner-outside-preferred",
-    severity: "warning",
+    kind: "limit",
     subject: "duty region",
     found: amount("percent", ratioOf(corner)),
     facts: { where: cornerWords(corner), least: amount("percent", least), most: amount("percent", most) },

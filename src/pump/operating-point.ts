@@ -58,7 +58,7 @@ export function operatingPoint(input: OperatingPointInput): Result<OperatingPoin
   if (!checked.ok) return checked;
   if (!Number.isInteger(pumps)) {
     const found = amount("ratio", pumps);
-    return fail([{ code: "not-a-whole-number", severity: "error", subject: "number of pumps", found }]);
+    return fail([{ code: "not-a-whole-number", kind: "error", subject: "number of pumps", found }]);
   }
   return andThen(curveCrossing({ pump: equalPumps(pump, pumps, arrangement), system }), ({ flow, head }) => {
     const pumpFlow = arrangement === "parallel" ? flow / pumps : flow;
@@ -93,9 +93,7 @@ function figuresAt(pump: RunningPump, flow: number): Figures {
   const orNull = (read: Result<number>): number | null => {
     // What the curve does not give leaves a gap, not a refusal.
     findings.push(
-      ...read.findings.map(
-        (found): Finding => (found.severity === "error" ? { ...found, severity: "caution" } : found),
-      ),
+      ...read.findings.map((found): Finding => (found.kind === "error" ? { ...found, kind: "check" } : found)),
     );
     return read.ok ? read.value : null;
   };
@@ -103,17 +101,17 @@ function figuresAt(pump: RunningPump, flow: number): Figures {
   const efficiency = hasEfficiency ? orNull(efficiencyAtFlow(pump, flow)) : null;
   const shaftPower = hasEfficiency ? orNull(shaftPowerAtFlow(pump, flow, SPECIFIC_GRAVITY_REFERENCE)) : null;
   const npshRequired = orNull(npshRequiredAtFlow(pump, flow));
-  if (shaftPower !== null) findings.push({ code: "power-for-water", severity: "caution", subject: "shaft power" });
+  if (shaftPower !== null) findings.push({ code: "power-for-water", kind: "check", subject: "shaft power" });
   const best = bestPointOf(pump);
   if (!best.ok) {
-    findings.push({ code: "best-efficiency-unknown", severity: "caution", subject: "curve" });
+    findings.push({ code: "best-efficiency-unknown", kind: "check", subject: "curve" });
     return { efficiency, shaftPower, npshRequired, bestFlowRatio: null, findings };
   }
   const bestFlowRatio = flow / best.value.flow;
   findings.push(...flowRemarks(bestFlowRatio));
   if (best.value.isAtEnd) {
     const found = amount("flow", best.value.flow);
-    findings.push({ code: "best-efficiency-at-end", severity: "caution", subject: "curve", found });
+    findings.push({ code: "best-efficiency-at-end", kind: "check", subject: "curve", found });
   }
   return { efficiency, shaftPower, npshRequired, bestFlowRatio, findings };
 }
@@ -131,9 +129,9 @@ function severalPumps({ pumps, arrangement }: OperatingPointInput, point: Operat
     head: amount("head", arrangement === "series" ? point.head / pumps : point.head),
     ...(point.shaftPower === null ? {} : { power: amount("power", point.shaftPower / pumps) }),
   };
-  const findings: Finding[] = [{ code: "figures-of-several-pumps", severity: "caution", subject: "answer", facts }];
+  const findings: Finding[] = [{ code: "figures-of-several-pumps", kind: "check", subject: "answer", facts }];
   if (arrangement === "series") {
-    findings.push({ code: "series-casing-pressure", severity: "caution", subject: "number of pumps" });
+    findings.push({ code: "series-casing-pressure", kind: "check", subject: "number of pumps" });
   }
   return findings;
 }
@@ -147,7 +145,7 @@ function onePumpAlone({ pump, system, arrangement }: OperatingPointInput): reado
     if (!isBeyond) return [];
     const limit = { quantity: "flow", value: pump.mostFlow, side: "at most" } as const;
     const cites = { source: "pump-handbook", at: "parallel operation" } as const;
-    return [{ code: "one-pump-alone-beyond-curve", severity: "warning", subject: "pump", limit, cites }];
+    return [{ code: "one-pump-alone-beyond-curve", kind: "limit", subject: "pump", limit, cites }];
   }
   const best = bestPointOf(pump);
   if (!best.ok) return [];

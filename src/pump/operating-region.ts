@@ -46,7 +46,7 @@ export function regionWarning(
   const basis = specificSpeed === undefined ? "for specific speeds up to 87, N_s 4500" : "by its specific speed";
   const facts = { least: amount("percent", region.least), most: amount("percent", region.most), basis };
   const found = amount("percent", flowRatio);
-  return { code, severity: "warning", subject: "flow", found, facts, cites: REGION_RULE };
+  return { code, kind: "limit", subject: "flow", found, facts, cites: REGION_RULE };
 }
 
 /**
@@ -60,7 +60,7 @@ export function minimumFlowCaution(flowRatio: number): Finding | undefined {
   const found = amount("percent", flowRatio);
   return {
     code: "flow-below-minimum",
-    severity: "caution",
+    kind: "check",
     subject: "flow",
     found,
     limit,
@@ -104,7 +104,7 @@ export function thermalMinimumFlow({ pump, allowedRise, specificHeat }: ThermalM
       if (atBest > 0) {
         const found = amount("temperatureDifference", atBest + allowedRise);
         const limit = { quantity: "temperatureDifference", value: allowedRise, side: "at most" } as const;
-        return fail([{ code: "thermal-flow-not-found", severity: "error", subject: "allowed rise", found, limit }]);
+        return fail([{ code: "thermal-flow-not-found", kind: "error", subject: "allowed rise", found, limit }]);
       }
       return succeed(brent(riseOver, pump.leastFlow, best.flow) ?? pump.leastFlow);
     }),

@@ -19,7 +19,7 @@ export function pointErrors(points: readonly PumpCurvePoint[], labels: readonly 
       // No flow, no work done.
       const atMost = column === "efficiency" && point.flow === 0 ? 0 : input.atMost;
       const subject = `${labels[i]}: ${name}`;
-      if (!Number.isFinite(value)) findings.push({ code: "not-a-number", severity: "error", subject });
+      if (!Number.isFinite(value)) findings.push({ code: "not-a-number", kind: "error", subject });
       else if (value < 0) findings.push(outOfRange(subject, quantity, value, "at least", 0));
       else if (value > atMost) findings.push(outOfRange(subject, quantity, value, "at most", atMost));
     }
@@ -35,7 +35,7 @@ export function orderErrors(points: readonly PumpCurvePoint[], labels: readonly 
     const before = amount("flow", (points[i - 1] as PumpCurvePoint).flow);
     if (found.value > before.value) continue;
     const subject = `${labels[i]}: flow`;
-    findings.push({ code: "curve-flow-not-ascending", severity: "error", subject, found, facts: { before } });
+    findings.push({ code: "curve-flow-not-ascending", kind: "error", subject, found, facts: { before } });
   }
   return findings;
 }
@@ -56,7 +56,7 @@ export function powerErrors(points: readonly PumpCurvePoint[], labels: readonly 
     if (efficiency === undefined || efficiency <= 1) return [];
     const found = amount("power", point.power as number);
     const limit = { quantity: "power", value: efficiency * found.value, side: "at least" } as const;
-    return [{ code: "power-below-hydraulic", severity: "error", subject: `${labels[i]}: power`, found, limit }];
+    return [{ code: "power-below-hydraulic", kind: "error", subject: `${labels[i]}: power`, found, limit }];
   });
 }
 
@@ -73,14 +73,14 @@ export function curveRemarks(
   const first = points[0] as PumpCurvePoint;
   if (first.flow > 0) {
     const found = amount("flow", first.flow);
-    findings.push({ code: "curve-shutoff-missing", severity: "caution", subject, found });
+    findings.push({ code: "curve-shutoff-missing", kind: "check", subject, found });
   }
   const top = points.reduce((best, point) => (point.head > best.head ? point : best));
   if (top.head > first.head) {
     const facts = { top: amount("head", top.head), flow: amount("flow", top.flow) };
     findings.push({
       code: "curve-droops",
-      severity: "caution",
+      kind: "check",
       subject,
       found: amount("head", first.head),
       facts,
@@ -105,7 +105,7 @@ function worstDisagreement(points: readonly PumpCurvePoint[], labels: readonly s
     const found = amount("percent", point.efficiency);
     finding = {
       code: "efficiency-disagrees-with-power",
-      severity: "caution",
+      kind: "check",
       subject: labels[i] as string,
       found,
       facts,

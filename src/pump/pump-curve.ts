@@ -72,12 +72,12 @@ export function pumpCurve({ points, subject, labels }: PumpCurveInput): Result<P
 }
 
 function tooFewPoints(subject: string, given: number): Finding {
-  return { code: "curve-too-few-points", severity: "error", subject, facts: { given, least: FEWEST_POINTS } };
+  return { code: "curve-too-few-points", kind: "error", subject, facts: { given, least: FEWEST_POINTS } };
 }
 
 function doesNotFall(subject: string, first: number, last: number): Finding {
   const facts = { last: amount("head", last) };
-  return { code: "curve-does-not-fall", severity: "error", subject, found: amount("head", first), facts };
+  return { code: "curve-does-not-fall", kind: "error", subject, found: amount("head", first), facts };
 }
 
 /** The interpolant of a column that may have gaps; nothing where the column is empty. */

@@ -72,7 +72,7 @@ export function shaftPowerAtFlow(pump: RunningPump, flow: number, density: numbe
     return andThen(readColumn(curve.power, base.value, "power", flowFactor), (power) => succeed(power * factor));
   }
   if (curve.efficiency === undefined) return fail([columnMissing("power")]);
-  if (base.value === 0) return fail([{ code: "power-at-shutoff-unknown", severity: "error", subject: "flow" }]);
+  if (base.value === 0) return fail([{ code: "power-at-shutoff-unknown", kind: "error", subject: "flow" }]);
   return andThen(readColumn(curve.efficiency, base.value, "efficiency", flowFactor), (efficiency) => {
     const head = headFactor * valueAt(curve.head, base.value);
     return succeed(
@@ -89,7 +89,7 @@ function nearShutoff({ x }: Pchip, base: number, flowFactor: number): readonly F
   if (base >= first) return NONE;
   const limit = { quantity: "flow", value: first * flowFactor, side: "at least" } as const;
   const found = amount("flow", base * flowFactor);
-  return [{ code: "power-near-shutoff", severity: "caution", subject: "flow", found, limit }];
+  return [{ code: "power-near-shutoff", kind: "check", subject: "flow", found, limit }];
 }
 
 /** The flow of the curve that a flow of the running pump comes from. */
@@ -98,14 +98,14 @@ function flowOnCurve({ curve, flowFactor, leastFlow, mostFlow }: RunningPump, fl
   if (covers(curve.head, base)) return succeed(base);
   const found = amount("flow", flow);
   const subject = "flow";
-  if (!Number.isFinite(flow)) return fail([{ code: "not-a-number", severity: "error", subject }]);
+  if (!Number.isFinite(flow)) return fail([{ code: "not-a-number", kind: "error", subject }]);
   if (flow < 0) return fail([outOfRange(subject, "flow", flow, "at least", 0)]);
   if (flow > mostFlow) {
     const limit = { quantity: "flow", value: mostFlow, side: "at most" } as const;
-    return fail([{ code: "flow-beyond-curve", severity: "error", subject, found, limit }]);
+    return fail([{ code: "flow-beyond-curve", kind: "error", subject, found, limit }]);
   }
   const limit = { quantity: "flow", value: leastFlow, side: "at least" } as const;
-  return fail([{ code: "flow-below-curve", severity: "error", subject, found, limit }]);
+  return fail([{ code: "flow-below-curve", kind: "error", subject, found, limit }]);
 }
 
 function atRoundedEnd({ x }: Pchip, flow: number): number {
@@ -123,12 +123,12 @@ function readColumn(column: Pchip, base: number, subject: string, flowFactor: nu
     least: amount("flow", (column.x[0] as number) * flowFactor),
     most: amount("flow", (column.x.at(-1) as number) * flowFactor),
   };
-  return fail([{ code: "flow-outside-column", severity: "error", subject, found, facts }]);
+  return fail([{ code: "flow-outside-column", kind: "error", subject, found, facts }]);
 }
 
 /** The error of a column that the curve does not give. */
 export function columnMissing(subject: string): Finding {
-  return { code: "curve-column-missing", severity: "error", subject };
+  return { code: "curve-column-missing", kind: "error", subject };
 }
 
 /**

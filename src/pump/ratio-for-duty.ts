@@ -64,7 +64,7 @@ function overstated(trimRatio: number): Finding {
     most: amount("percent", 1 - FIRST_CUT.least * cut),
   };
   const cites = { source: "pump-handbook", at: "actual against calculated impeller trim (from memory)" } as const;
-  return { code: "trim-cut-overstated", severity: "caution", subject: "trim ratio", facts, cites };
+  return { code: "trim-cut-overstated", kind: "check", subject: "trim ratio", facts, cites };
 }
 
 function ratioBetween(
@@ -89,22 +89,22 @@ function ratioBetween(
     if (low > most) {
       const limit = { quantity: "flow", value: curve.mostFlow * most, side: "at most" } as const;
       const found = amount("flow", flow);
-      return fail([{ code: "flow-beyond-curve", severity: "error", subject: "flow", found, limit }]);
+      return fail([{ code: "flow-beyond-curve", kind: "error", subject: "flow", found, limit }]);
     }
     if (high < least) {
       const limit = { quantity: "flow", value: curve.leastFlow * least, side: "at least" } as const;
       const found = amount("flow", flow);
-      return fail([{ code: "flow-below-curve", severity: "error", subject: "flow", found, limit }]);
+      return fail([{ code: "flow-below-curve", kind: "error", subject: "flow", found, limit }]);
     }
     if (headAt(low) > head) {
       const code = low > least ? "duty-beyond-curve" : "duty-below-curve";
       const limit = { quantity: "ratio", value: low, side: "at least" } as const;
-      return fail([{ code, severity: "error", subject, limit, facts: facts(low) }]);
+      return fail([{ code, kind: "error", subject, limit, facts: facts(low) }]);
     }
     const ratio = brent((tried) => headAt(tried) - head, low, high);
     if (ratio !== undefined) return succeed(ratio);
     const limit = { quantity: "ratio", value: high, side: "at most" } as const;
     const code = high < most ? "duty-before-curve" : "duty-above-curve";
-    return fail([{ code, severity: "error", subject, limit, facts: facts(high) }]);
+    return fail([{ code, kind: "error", subject, limit, facts: facts(high) }]);
   });
 }

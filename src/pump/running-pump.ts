@@ -140,7 +140,7 @@ function trimEfficiencyFactor({ bestEfficiency }: PumpCurve, trimRatio: number):
 function beyondMeasured(trimRatio: number, least: number): Finding {
   return {
     code: "trim-beyond-measured",
-    severity: "error",
+    kind: "error",
     subject: "trim ratio",
     found: amount("ratio", trimRatio),
     limit: { quantity: "ratio", value: least, side: "at least" },
@@ -152,17 +152,17 @@ function speedRemarks({ bestEfficiency }: PumpCurve, speedRatio: number): readon
   const subject = "speed ratio";
   const found = amount("ratio", speedRatio);
   if (speedRatio < 0.8 - ROUNDING || speedRatio > 1.2 + ROUNDING) {
-    findings.push({ code: "speed-far-from-curve", severity: "caution", subject, found, cites: SPEED_RULE });
+    findings.push({ code: "speed-far-from-curve", kind: "check", subject, found, cites: SPEED_RULE });
   }
   if (speedRatio > 1) {
     const facts = { power: amount("ratio", speedRatio ** 3), pressure: amount("ratio", speedRatio ** 2) };
-    findings.push({ code: "speed-raised", severity: "caution", subject, found, facts, cites: OVERSPEED_RULE });
+    findings.push({ code: "speed-raised", kind: "check", subject, found, facts, cites: OVERSPEED_RULE });
   }
   if (speedRatio < 0.5 - ROUNDING && bestEfficiency !== undefined) {
     const { efficiency } = bestEfficiency;
     const corrected = 1 - (1 - efficiency) * (1 / speedRatio) ** 0.1;
     const facts = { best: amount("percent", efficiency), corrected: amount("percent", corrected) };
-    findings.push({ code: "speed-below-half", severity: "caution", subject, found, facts, cites: HALF_SPEED_RULE });
+    findings.push({ code: "speed-below-half", kind: "check", subject, found, facts, cites: HALF_SPEED_RULE });
   }
   return findings;
 }
@@ -171,25 +171,25 @@ function speedRemarks({ bestEfficiency }: PumpCurve, speedRatio: number): readon
 export function npshRequiredRemarks({ speedRatio }: RunningPump): readonly Finding[] {
   if (speedRatio === 1) return NONE;
   const facts = { exponent: speedRatio > 1 ? "2" : "1.5" };
-  return [{ code: "npshr-scaled-by-rule", severity: "caution", subject: "NPSHR", facts, cites: NPSHR_RULE }];
+  return [{ code: "npshr-scaled-by-rule", kind: "check", subject: "NPSHR", facts, cites: NPSHR_RULE }];
 }
 
 function trimRemarks(trimRatio: number): readonly Finding[] {
   if (trimRatio === 1) return NONE;
   const subject = "trim ratio";
   const found = amount("ratio", trimRatio);
-  const findings: Finding[] = [{ code: "trim-not-similar", severity: "caution", subject, found, cites: TRIM_RULE }];
+  const findings: Finding[] = [{ code: "trim-not-similar", kind: "check", subject, found, cites: TRIM_RULE }];
   if (trimRatio < TRIM_OF_FULL_EFFICIENCY - ROUNDING) {
     findings.push({
       code: "trim-efficiency-assumed",
-      severity: "caution",
+      kind: "assumed",
       subject,
       found,
       cites: TRIM_EFFICIENCY_RULE,
     });
   }
   if (trimRatio < 0.8 - ROUNDING) {
-    findings.push({ code: "trim-deep", severity: "caution", subject, found, cites: DEEP_TRIM_RULE });
+    findings.push({ code: "trim-deep", kind: "check", subject, found, cites: DEEP_TRIM_RULE });
   }
   return findings;
 }

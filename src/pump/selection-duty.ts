@@ -39,7 +39,7 @@ const STEPS_TO_DUTY = 8;
  */
 export function selectionSystem(input: SelectionSystemInput): Result<HeadCurve> {
   const { flow, pressureDifference } = input;
-  if (!Number.isFinite(flow)) return fail([{ code: "not-a-number", severity: "error", subject: "flow" }]);
+  if (!Number.isFinite(flow)) return fail([{ code: "not-a-number", kind: "error", subject: "flow" }]);
   if (flow <= 0) return fail([outOfRange("flow", "flow", flow, "above", 0)]);
   const flows = Array.from({ length: STEPS_TO_DUTY * MOST_EXCESS ** 2 + 1 }, (_, i) =>
     i === STEPS_TO_DUTY ? flow : flow * Math.sqrt(i / STEPS_TO_DUTY),

@@ -86,7 +86,7 @@ function inConvention(speed: number, flow: number, head: number, convention: Spe
 function high(value: number, most: number): Finding {
   return {
     code: "suction-specific-speed-high",
-    severity: "caution",
+    kind: "check",
     subject: "suction specific speed",
     facts: { value: Math.round(value), most: Math.round(most) },
     cites: { source: "practice", at: "suction specific speed above 11 000 (US) narrows the range of stable flow" },

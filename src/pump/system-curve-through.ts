@@ -50,7 +50,7 @@ export function systemCurveThrough({ points, subject, labels }: SystemCurveThrou
       const facts = { before: amount("flow", before.flow) };
       errors.push({
         code: "curve-flow-not-ascending",
-        severity: "error",
+        kind: "error",
         subject: `${labels[i]}: flow`,
         found,
         facts,
@@ -60,9 +60,7 @@ export function systemCurveThrough({ points, subject, labels }: SystemCurveThrou
   }
   if (errors.length > 0) return fail(errors);
   if (points.length < 2) {
-    return fail([
-      { code: "curve-too-few-points", severity: "error", subject, facts: { given: points.length, least: 2 } },
-    ]);
+    return fail([{ code: "curve-too-few-points", kind: "error", subject, facts: { given: points.length, least: 2 } }]);
   }
   const knots = points.map(({ flow }) => flow);
   const drawn = pchip(
@@ -76,8 +74,6 @@ export function systemCurveThrough({ points, subject, labels }: SystemCurveThrou
       headAt: (flow) => valueAt(drawn, flow * flow),
       knots,
     },
-    fallsAt === undefined
-      ? []
-      : [{ code: "system-curve-falls", severity: "caution", subject: labels[fallsAt] as string }],
+    fallsAt === undefined ? [] : [{ code: "system-curve-falls", kind: "check", subject: labels[fallsAt] as string }],
   );
 }

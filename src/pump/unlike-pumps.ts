@@ -56,7 +56,7 @@ export function parallelPoint({ pumps, system }: UnlikePumpsInput): Result<Unlik
     if (Math.abs(sum - flow) > 1e-6 * flow) {
       const limit = { quantity: "head", value: head, side: "at most" } as const;
       const found = amount("flow", flow);
-      return fail([{ code: "parallel-pumps-hunt", severity: "error", subject: "pumps", found, limit }]);
+      return fail([{ code: "parallel-pumps-hunt", kind: "error", subject: "pumps", found, limit }]);
     }
     return succeed({ flow, head, flows, heads: flows.map(() => head) }, heldShut(pumps, parts, head));
   });
@@ -79,14 +79,12 @@ export function seriesPoint({ pumps, system }: UnlikePumpsInput): Result<UnlikeP
   return andThen(curveCrossing({ pump: group, system }), ({ flow, head }) => {
     const flows = pumps.map(() => flow);
     const heads = pumps.map(({ pump }) => headOf(pump, flow));
-    return succeed({ flow, head, flows, heads }, [
-      { code: "series-casing-pressure", severity: "caution", subject: "pumps" },
-    ]);
+    return succeed({ flow, head, flows, heads }, [{ code: "series-casing-pressure", kind: "check", subject: "pumps" }]);
   });
 }
 
 function noPumps(): Finding {
-  return { code: "left-out", severity: "error", subject: "pumps", suggestions: ["one pump or more"] };
+  return { code: "left-out", kind: "error", subject: "pumps", suggestions: ["one pump or more"] };
 }
 
 function knotsOf({ curve, flowFactor }: RunningPump): readonly number[] {
@@ -138,6 +136,6 @@ function heldShut(pumps: readonly NamedPump[], parts: readonly FallingPart[], he
     const limit = { quantity: "head", value: head, side: "at least" } as const;
     const cites = { source: "pump-handbook", at: "parallel operation" } as const;
     const { name } = pumps[i] as NamedPump;
-    return [{ code: "pump-held-closed", severity: "warning", subject: name, found, limit, cites }];
+    return [{ code: "pump-held-closed", kind: "limit", subject: name, found, limit, cites }];
   });
 }

@@ -97,11 +97,10 @@ export function viscousCorrection(input: ViscousCorrectionInput): Result<Viscous
 export function viscousRatios(parameter: number): Result<{ readonly flow: number; readonly efficiency: number }> {
   const subject = "viscosity";
   const facts = { b: amount("ratio", parameter) };
-  if (!(parameter < BEYOND_METHOD))
-    return fail([{ code: "viscosity-beyond-method", severity: "error", subject, facts }]);
+  if (!(parameter < BEYOND_METHOD)) return fail([{ code: "viscosity-beyond-method", kind: "error", subject, facts }]);
   if (parameter <= NO_CORRECTION) {
     return succeed({ flow: 1, efficiency: 1 }, [
-      { code: "viscosity-needs-no-correction", severity: "caution", subject, facts },
+      { code: "viscosity-needs-no-correction", kind: "check", subject, facts },
     ]);
   }
   const flow = 2.71 ** (-0.165 * Math.log10(parameter) ** 3.15);
@@ -114,7 +113,7 @@ function impellerRemarks({ bestFlow, bestHead, speed }: ViscousCorrectionInput):
   const read = specificSpeed({ speed, flow: bestFlow, head: bestHead, convention: "SI" });
   if (!read.ok || read.value <= MOST_SPECIFIC_SPEED) return [];
   const facts = { value: Number(read.value.toPrecision(3)), most: MOST_SPECIFIC_SPEED };
-  return [{ code: "viscosity-impeller-not-radial", severity: "caution", subject: "speed", facts, cites: RADIAL }];
+  return [{ code: "viscosity-impeller-not-radial", kind: "check", subject: "speed", facts, cites: RADIAL }];
 }
 
 /**

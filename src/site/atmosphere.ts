@@ -52,7 +52,7 @@ export function standardAir(altitude: number): Result<StandardAir> {
   const air = { pressure, temperature, density };
   if (altitude >= LOWEST && altitude <= HIGHEST) return succeed(air);
   const found = amount("elevation", altitude);
-  return succeed(air, [{ code: "altitude-unusual", severity: "caution", subject: "altitude", found }]);
+  return succeed(air, [{ code: "altitude-unusual", kind: "check", subject: "altitude", found }]);
 }
 
 /** Absolute pressure of the standard atmosphere at an altitude in m [Pa]. Fails and warns as `standardAir`. */

@@ -119,15 +119,15 @@ function sizeRemarks(size: number, bore: number, { coarse }: DepositionVelocity)
   const findings: Finding[] = [...sizeDoubted(subject, size)];
   if (size < FINE_SIZE) {
     const limit = { quantity: "size", value: FINE_SIZE, side: "at least" } as const;
-    findings.push({ code: "particle-fine", severity: "caution", subject, found, limit });
+    findings.push({ code: "particle-fine", kind: "check", subject, found, limit });
   }
   if (size > COARSE_SIZE) {
     const limit = { quantity: "size", value: COARSE_SIZE, side: "at most" } as const;
     const facts = { coarse: amount("velocity", coarse), factor: COARSE_FACTOR };
     const cites = { source: "durand-1953", at: "asymptote of the chart, 1.34" } as const;
-    findings.push({ code: "particle-coarse", severity: "caution", subject, found, limit, facts, cites });
+    findings.push({ code: "particle-coarse", kind: "check", subject, found, limit, facts, cites });
   }
-  if (size / bore > STRATIFIED_RATIO) findings.push({ ...stratified(size, bore), severity: "caution" });
+  if (size / bore > STRATIFIED_RATIO) findings.push({ ...stratified(size, bore), kind: "check" });
   return findings;
 }
 
@@ -135,7 +135,7 @@ function sizeRemarks(size: number, bore: number, { coarse }: DepositionVelocity)
 export function stratified(size: number, bore: number): Finding {
   return {
     code: "flow-stratified",
-    severity: "error",
+    kind: "error",
     subject: "d50",
     found: amount("ratio", size / bore),
     limit: { quantity: "ratio", value: STRATIFIED_RATIO, side: "at most" },
@@ -146,7 +146,7 @@ export function stratified(size: number, bore: number): Finding {
 function spread({ limiting, coarse, wasp, oroskarTurian, design }: DepositionVelocity): Finding {
   return {
     code: "deposition-estimates",
-    severity: "caution",
+    kind: "check",
     subject: "limiting deposition velocity",
     found: amount("velocity", limiting),
     facts: {

@@ -41,7 +41,7 @@ export function fineSlurry({ liquid, solidsSG, solidsByVolume }: FineSlurryInput
   return succeed(state, [
     {
       code: "clay-not-newtonian",
-      severity: "caution",
+      kind: "check",
       subject: "solids by volume",
       found: amount("percent", solidsByVolume),
       limit: { quantity: "percent", value: CLAY_LIMIT, side: "at most" },

@@ -127,7 +127,7 @@ function kazimReduction(size: number, solidsSG: number, solidsByWeight: number):
 function tooFine(size: number): Finding {
   return {
     code: "derating-too-fine",
-    severity: "error",
+    kind: "error",
     subject: "d50",
     found: amount("size", size),
     limit: { quantity: "size", value: FINEST, side: "at least" },
@@ -137,7 +137,7 @@ function tooFine(size: number): Finding {
 function finesContradict(size: number, fines: number): Finding {
   return {
     code: "fines-contradict-size",
-    severity: "error",
+    kind: "error",
     subject: "fines",
     found: amount("percent", fines),
     facts: { size: amount("size", size), fine: amount("size", FINES_SIZE) },
@@ -148,7 +148,7 @@ function finesContradict(size: number, fines: number): Finding {
 export function belowMeasured(ratio: number): Finding {
   return {
     code: "derating-below-measured",
-    severity: "error",
+    kind: "error",
     subject: "head ratio",
     found: amount("ratio", ratio),
     limit: { quantity: "ratio", value: LEAST_RATIO, side: "at least" },
@@ -158,7 +158,7 @@ export function belowMeasured(ratio: number): Finding {
 function scatter(ratio: number, kazim: number): Finding {
   return {
     code: "derating-scatter",
-    severity: "caution",
+    kind: "check",
     subject: "head ratio",
     found: amount("ratio", ratio),
     facts: { scatter: SCATTER, kazim: amount("ratio", kazim) },
@@ -169,9 +169,7 @@ function scatter(ratio: number, kazim: number): Finding {
 function finesRemark(fines: number): readonly Finding[] {
   if (fines === 0) return [];
   const cites: Citation = { source: "house", at: "the handbook's relief for fines, (1 − X)², applied to Cave's loss" };
-  return [
-    { code: "derating-fines-relief", severity: "caution", subject: "fines", found: amount("percent", fines), cites },
-  ];
+  return [{ code: "derating-fines-relief", kind: "check", subject: "fines", found: amount("percent", fines), cites }];
 }
 
 /** Where efficiency goes another way than head. Warns: cautions derating-large-impeller, derating-efficiency-lower. */
@@ -183,7 +181,7 @@ export function efficiencyRemarks({
   if (impellerDiameter !== null && impellerDiameter > LARGE_IMPELLER) {
     findings.push({
       code: "derating-large-impeller",
-      severity: "caution",
+      kind: "check",
       subject: "impeller diameter",
       found: amount("size", impellerDiameter),
       limit: { quantity: "size", value: LARGE_IMPELLER, side: "at most" },
@@ -192,7 +190,7 @@ export function efficiencyRemarks({
   if (solidsByVolume > EFFICIENCY_LIMIT) {
     findings.push({
       code: "derating-efficiency-lower",
-      severity: "caution",
+      kind: "check",
       subject: "solids by volume",
       found: amount("percent", solidsByVolume),
       limit: { quantity: "percent", value: EFFICIENCY_LIMIT, side: "at most" },
@@ -208,7 +206,7 @@ export function npshRemark(headRatio: number): readonly Finding[] {
   return [
     {
       code: "npshr-rises",
-      severity: "caution",
+      kind: "check",
       subject: "NPSHR",
       facts: { factor: amount("ratio", 1 / headRatio) },
       cites,

@@ -42,7 +42,7 @@ export function serviceClassesFor(pump: ServiceClassInputs): Result<readonly Jud
 
 const FROM_MEMORY: Finding = {
   code: "service-class-from-memory",
-  severity: "caution",
+  kind: "check",
   subject: "the limits of the service classes",
   cites: SERVICE_CLASSES_CITE,
 };

@@ -115,7 +115,7 @@ function ratiosOf(inputs: SlurryDutyInputs): Result<Ratios> {
 function byChart(headRatio: number): Finding {
   return {
     code: "derating-by-chart",
-    severity: "caution",
+    kind: "check",
     subject: "head ratio",
     found: amount("ratio", headRatio),
     cites: headReductionMethod.cites[0],
@@ -127,7 +127,7 @@ function carrierRemark(liquidSG: number): readonly Finding[] {
   return [
     {
       code: "derating-not-in-water",
-      severity: "caution",
+      kind: "check",
       subject: "liquid SG",
       found: amount("ratio", liquidSG),
       cites: { source: "house", at: "derating fits taken as they stand up to 5 % from SG 1" },

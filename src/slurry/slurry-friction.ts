@@ -111,14 +111,14 @@ export function gradingExponent(d50: number, d85: number | null): Result<number>
   const held = Math.min(EXPONENT.narrow, Math.max(EXPONENT.least, free));
   if (held === free || d85 === d50) return succeed(held);
   const facts = { free: amount("ratio", free), held };
-  return succeed(held, [{ code: "grading-exponent-held", severity: "caution", subject, facts }]);
+  return succeed(held, [{ code: "grading-exponent-held", kind: "check", subject, facts }]);
 }
 
 /** A bed lies on the bottom. An error where a method does not hold for it. */
 export function bedLies(velocity: number, limiting: number): Finding<"bed-in-pipe"> {
   return {
     code: "bed-in-pipe",
-    severity: "error",
+    kind: "error",
     subject: "velocity",
     found: amount("velocity", velocity),
     limit: { quantity: "velocity", value: limiting, side: "at least" },
@@ -129,7 +129,7 @@ export function bedLies(velocity: number, limiting: number): Finding<"bed-in-pip
 export function slow(velocity: number, design: number): Finding {
   return {
     code: "below-design-velocity",
-    severity: "caution",
+    kind: "check",
     subject: "velocity",
     found: amount("velocity", velocity),
     limit: { quantity: "velocity", value: design, side: "at least" },
@@ -139,5 +139,5 @@ export function slow(velocity: number, design: number): Finding {
 
 function nearlyStratified(size: number, bore: number): Finding {
   const limit = { quantity: "ratio", value: STRATIFIED_FROM, side: "at most" } as const;
-  return { ...stratified(size, bore), severity: "caution", limit };
+  return { ...stratified(size, bore), kind: "check", limit };
 }

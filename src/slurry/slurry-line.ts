@@ -103,7 +103,7 @@ function slowRemark(velocity: number, { design }: DepositionVelocity): readonly 
 }
 
 function bedWarned(velocity: number, limiting: number): Finding {
-  return { ...bedLies(velocity, limiting), severity: "warning", cites: depositionVelocityMethod.cites[0] };
+  return { ...bedLies(velocity, limiting), kind: "limit", cites: depositionVelocityMethod.cites[0] };
 }
 
 function asOneLiquid({ liquid, solidsSG, solidsByVolume, flow, pipe }: SlurryFrictionInputs): Result<{
@@ -120,7 +120,7 @@ function asOneLiquid({ liquid, solidsSG, solidsByVolume, flow, pipe }: SlurryFri
 function notTurbulent(reynolds: number): Finding {
   return {
     code: "fine-slurry-not-turbulent",
-    severity: "warning",
+    kind: "limit",
     subject: "Reynolds number of the slurry",
     found: amount("ratio", reynolds),
     limit: { quantity: "ratio", value: TURBULENT, side: "at least" },

@@ -129,7 +129,7 @@ export function slurryMixture(known: SlurryMixtureInputs): Result<SlurryMixture>
 function tooFew(given: readonly Figure[]): Finding {
   const suggestions = Object.values(FIGURES).map(({ name }) => name);
   const subject = given.length === 0 ? "the slurry" : given.map((figure) => FIGURES[figure].name).join(" and ");
-  return { code: "slurry-figures-too-few", severity: "error", subject, suggestions };
+  return { code: "slurry-figures-too-few", kind: "error", subject, suggestions };
 }
 
 /** A figure that follows from those given and that no slurry has. */
@@ -144,7 +144,7 @@ function impossibleFigure(mixture: SlurryMixture, known: SlurryMixtureInputs): F
     const limit = { quantity: "percent", value: PACKED, side: "below" } as const;
     return {
       code: "slurry-impossible",
-      severity: "error",
+      kind: "error",
       subject,
       found,
       limit,
@@ -155,7 +155,7 @@ function impossibleFigure(mixture: SlurryMixture, known: SlurryMixtureInputs): F
     const limit = { quantity: "percent", value: 0, side: "at least" } as const;
     return {
       code: "slurry-impossible",
-      severity: "error",
+      kind: "error",
       subject,
       found,
       limit,
@@ -168,19 +168,17 @@ function impossibleFigure(mixture: SlurryMixture, known: SlurryMixtureInputs): F
       ? ({ quantity: "ratio", value: SOLIDS_SG.atMost, side: "at most" } as const)
       : ({ quantity: "ratio", value: 0, side: "above" } as const);
   const facts = { figure: SOLIDS_SG.name };
-  return { code: "slurry-impossible", severity: "error", subject, found: amount("ratio", solidsSG), limit, facts };
+  return { code: "slurry-impossible", kind: "error", subject, found: amount("ratio", solidsSG), limit, facts };
 }
 
 function contradicts(figure: Figure, given: number, due: number, from: readonly [Figure, Figure]): Finding {
   const { name, quantity }: { name: string; quantity: Quantity } = FIGURES[figure];
   const facts = { due: amount(quantity, due), first: FIGURES[from[0]].name, second: FIGURES[from[1]].name };
-  return { code: "slurry-figures-contradict", severity: "error", subject: name, found: amount(quantity, given), facts };
+  return { code: "slurry-figures-contradict", kind: "error", subject: name, found: amount(quantity, given), facts };
 }
 
 function floating({ solidsSG, liquidSG }: SlurryMixture): readonly Finding[] {
   if (solidsSG >= liquidSG) return [];
   const limit = { quantity: "ratio", value: liquidSG, side: "at least" } as const;
-  return [
-    { code: "solids-float", severity: "caution", subject: SOLIDS_SG.name, found: amount("ratio", solidsSG), limit },
-  ];
+  return [{ code: "solids-float", kind: "check", subject: SOLIDS_SG.name, found: amount("ratio", solidsSG), limit }];
 }

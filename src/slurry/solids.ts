@@ -25,7 +25,7 @@ export function volumeRemarks(solidsByVolume: number): readonly Finding[] {
   return [
     {
       code: "solids-dense",
-      severity: "caution",
+      kind: "check",
       subject: "solids by volume",
       found: amount("percent", solidsByVolume),
       limit: { quantity: "percent", value: DENSE, side: "at most" },
@@ -40,7 +40,7 @@ export function sizeDoubted(subject: string, size: number): readonly Finding[] {
   return [
     {
       code: "particle-size-doubted",
-      severity: "caution",
+      kind: "check",
       subject,
       found: amount("size", size),
       limit: { quantity: "size", value: DOUBTFUL_SIZE, side: "at most" },
@@ -52,7 +52,7 @@ export function sizeDoubted(subject: string, size: number): readonly Finding[] {
 export function doNotSettle(solidsSG: number, liquidSG: number): Finding {
   return {
     code: "solids-do-not-settle",
-    severity: "error",
+    kind: "error",
     subject: SOLIDS_SG.name,
     found: amount("ratio", solidsSG),
     limit: { quantity: "ratio", value: liquidSG, side: "above" },

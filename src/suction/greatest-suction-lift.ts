@@ -92,14 +92,14 @@ function marginRemarks(stated: number | null, npshRequired: number): readonly Fi
   const subject = "NPSH margin";
   if (stated === null) {
     const found = amount("head", defaultNpshMargin(npshRequired));
-    return [{ code: "npsh-margin-assumed", severity: "caution", subject, found, cites: MARGIN_CHOICE }];
+    return [{ code: "npsh-margin-assumed", kind: "assumed", subject, found, cites: MARGIN_CHOICE }];
   }
   const least = leastNpshMargin(npshRequired);
   if (stated >= least) return [];
   return [
     {
       code: "npsh-margin-small",
-      severity: "caution",
+      kind: "check",
       subject,
       found: amount("head", stated),
       limit: { quantity: "head", value: least, side: "at least" },
@@ -111,5 +111,5 @@ function marginRemarks(stated: number | null, npshRequired: number): readonly Fi
 function floodedRemark(lift: number): readonly Finding[] {
   if (lift >= 0) return [];
   const found = amount("head", -lift);
-  return [{ code: "flooded-suction-needed", severity: "caution", subject: "greatest suction lift", found }];
+  return [{ code: "flooded-suction-needed", kind: "check", subject: "greatest suction lift", found }];
 }

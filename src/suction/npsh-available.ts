@@ -49,7 +49,7 @@ function remarks({ surfacePressure, vapourPressure }: NpshAvailableInput, npsha:
   if (surfacePressure < vapourPressure) {
     findings.push({
       code: "boils-at-surface",
-      severity: "warning",
+      kind: "limit",
       subject: "liquid",
       found: amount("absolutePressure", surfacePressure),
       limit: { quantity: "absolutePressure", value: vapourPressure, side: "at least" },
@@ -58,7 +58,7 @@ function remarks({ surfacePressure, vapourPressure }: NpshAvailableInput, npsha:
   }
   if (npsha <= 0) {
     const found = amount("head", npsha);
-    findings.push({ code: "npsha-not-positive", severity: "warning", subject: "NPSH available", found, cites });
+    findings.push({ code: "npsha-not-positive", kind: "limit", subject: "NPSH available", found, cites });
   }
   return findings;
 }

@@ -48,7 +48,7 @@ export function liftRemarks(
   if (lift > 0 && lift > most) {
     findings.push({
       code: "lift-beyond-practice",
-      severity: "caution",
+      kind: "check",
       subject,
       found: amount("head", lift),
       limit: { quantity: "head", value: most, side: "at most" },
@@ -58,7 +58,7 @@ export function liftRemarks(
   if (lift > 0 && vapourPressure > HOT_VAPOUR_PRESSURE) {
     findings.push({
       code: "suction-liquid-hot",
-      severity: "caution",
+      kind: "check",
       subject,
       found: amount("absolutePressure", vapourPressure),
       limit: { quantity: "absolutePressure", value: HOT_VAPOUR_PRESSURE, side: "at most" },
@@ -76,7 +76,7 @@ export function gasRemarks(inletPressure: number): readonly Finding[] {
   return [
     {
       code: "inlet-pressure-low",
-      severity: "caution",
+      kind: "check",
       subject: "pump inlet",
       found,
       limit,

@@ -86,7 +86,7 @@ export function suctionState(input: SuctionStateInput): Result<SuctionState> {
 
 /** The refusal of a liquid that states no vapour pressure. */
 export function vapourPressureMissing(): Finding {
-  return { code: "vapour-pressure-missing", severity: "error", subject: "liquid" };
+  return { code: "vapour-pressure-missing", kind: "error", subject: "liquid" };
 }
 
 /** The refusal of lay-flat hose in a suction line whose inlet is at this gauge pressure, Pa. */
@@ -96,7 +96,7 @@ export function layFlatCollapse(line: Line, gaugePressure: number): Finding | un
   const found = amount("gaugePressure", gaugePressure);
   return {
     code: "suction-lay-flat-collapses",
-    severity: "error",
+    kind: "error",
     subject: "suction line",
     given: layFlat.pipe.name,
     found,

@@ -1,6 +1,6 @@
 import type { Worked } from "../../shared/package/head-and-suction.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
-import type { Finding, Severity } from "../../src/basis/result.ts";
+import type { Finding, FindingKind } from "../../src/basis/result.ts";
 import { figureText, isWaiting } from "./views/figure.ts";
 import type { WorkedOut } from "./worked.ts";
 
@@ -15,12 +15,13 @@ export function inBrief({ results, missing, wrong, remarks }: WorkedOut, units: 
     ...shown("NPSHA", results.npshAvailable),
     ...(wrong.length === 0 ? [] : [`${wrong.length} to correct`]),
     ...(missing.length === 0 ? [] : [`${missing.length} still to give`]),
-    ...counted("error", remarks.atDuty),
-    ...counted("warning", remarks.atDuty),
+    ...counted("error", "errors", remarks.atDuty),
+    ...counted("safety", "for safety", remarks.atDuty),
+    ...counted("limit", "limits", remarks.atDuty),
   ];
 }
 
-function counted(kind: Severity, findings: readonly Finding[]): readonly string[] {
-  const count = findings.filter(({ severity }) => severity === kind).length;
-  return count === 0 ? [] : [count === 1 ? `1 ${kind}` : `${count} ${kind}s`];
+function counted(kind: FindingKind, several: string, findings: readonly Finding[]): readonly string[] {
+  const count = findings.filter((finding) => finding.kind === kind).length;
+  return count === 0 ? [] : [count === 1 && kind !== "safety" ? `1 ${kind}` : `${count} ${several}`];
 }

@@ -88,7 +88,7 @@ function workOutAnew(typed: DutyText): WorkedOut {
   const points = pointsOf(typed);
   const isLeftOut = ({ code }: Finding): boolean => code === "left-out";
   const errorsAt = (key: string): readonly Finding[] =>
-    (findings.get(key) ?? NONE).filter(({ severity }) => severity === "error");
+    (findings.get(key) ?? NONE).filter(({ kind }) => kind === "error");
   return {
     duty,
     isComplete,

@@ -175,7 +175,7 @@ describe("cells typed into the workbench", () => {
     await type(0, 0, "=DUTY.NPSHA(1200,22,A2:C2)");
     await expect.poll(() => one(`${sheet}!A1`)).toBeTypeOf("number");
     await select(0, 0);
-    await expect.poll(strip).toMatch(/A1Caution: .*dissolved air/);
+    await expect.poll(strip).toMatch(/A1Check: .*dissolved air/);
     await select(0, 1);
     await expect.poll(strip).toBe("A2");
   });

@@ -23,9 +23,9 @@ export function refusal(name: string, ...args: readonly Argument[]): string {
   return `${outcome.error.error} ${outcome.error.message}`;
 }
 
-/** "caution velocity-high": the findings of a call, severity and code. */
+/** "check velocity-high": the findings of a call, kind and code. */
 export function remarks(name: string, ...args: readonly Argument[]): readonly string[] {
-  return run(name, args).findings.map(({ severity, code }) => `${severity} ${code}`);
+  return run(name, args).findings.map(({ kind, code }) => `${kind} ${code}`);
 }
 
 function run(name: string, args: readonly Argument[]) {

@@ -31,7 +31,7 @@ export const SAMPLES = [
         ? fail([
             {
               code: "out-of-range",
-              severity: "error",
+              kind: "error",
               subject: "first head",
               found: { quantity: "head", value: firstHead },
               limit: { quantity: "head", value: 0, side: "at least" },
@@ -61,7 +61,7 @@ export const SAMPLES = [
       name: text({ about: "Name", example: '"water"' }, (given, name) =>
         given === "water"
           ? succeed(given)
-          : fail([{ code: "name-unknown", severity: "error", subject: name, given, suggestions: ["water"] }]),
+          : fail([{ code: "name-unknown", kind: "error", subject: name, given, suggestions: ["water"] }]),
       ),
     },
     unitless: true,

@@ -181,5 +181,5 @@ export const STUDLENGTH = defineEntry({
 
 function pitchNeeded(diameter: number): Result<never> {
   const found = { quantity: "size", value: diameter } as const;
-  return fail([{ code: "thread-pitch-needed", severity: "error", subject: "bolt diameter", found }]);
+  return fail([{ code: "thread-pitch-needed", kind: "error", subject: "bolt diameter", found }]);
 }

@@ -103,7 +103,7 @@ export const VAPORPRESSURE = defineEntry({
 });
 
 function notStated(name: string): Finding {
-  return { code: "vapour-pressure-not-stated", severity: "error", subject: name };
+  return { code: "vapour-pressure-not-stated", kind: "error", subject: name };
 }
 
 export const ATMOSPHERE = defineEntry({
@@ -133,7 +133,7 @@ const unit = text<Unit>({ about: "The unit to give it in", example: '"gpm"' }, (
   const known = unitNamed(given);
   if (known !== undefined) return succeed(known);
   const meant = meaningsOf(given);
-  const finding = { severity: "error", subject: name, given } as const;
+  const finding = { kind: "error", subject: name, given } as const;
   if (meant !== undefined) return fail([{ ...finding, code: "unit-ambiguous", suggestions: [meant] }]);
   return fail([{ ...finding, code: "unit-unknown", suggestions: ['a unit such as "gpm", "psi" or "m³/h"'] }]);
 });

@@ -68,9 +68,7 @@ export const CASTINGPROPERTY = defineEntry({
     if ("chromium" in of) {
       if (asked.property === "PREN") return pittingResistance(of);
       const suggestions = ["PREN"];
-      return fail([
-        { code: "choice-unknown", severity: "error", subject: "property", given: asked.property, suggestions },
-      ]);
+      return fail([{ code: "choice-unknown", kind: "error", subject: "property", given: asked.property, suggestions }]);
     }
     return andThen(castingProperty(of, asked, strengthColumn(unitSet)), ({ value, isDensity }) =>
       succeed(isDensity && typeof value === "number" ? fromEngine(value, UNIT_SETS[unitSet].density) : value),

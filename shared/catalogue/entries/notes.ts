@@ -51,7 +51,7 @@ function functionNamed(given: string, subject: string, entries: readonly Entry[]
     wanted,
     entries.map(({ id }) => id),
   );
-  return fail([{ code: "name-unknown", severity: "error", subject, given, suggestions }]);
+  return fail([{ code: "name-unknown", kind: "error", subject, given, suggestions }]);
 }
 
 /** The findings of a call as lines of text. */

@@ -130,7 +130,7 @@ export const NOZZLECLASSES = defineEntry({
   ) => {
     if (standingLevel === null && standingPressure !== null) {
       const suggestions = ["the level at which that pressure stands"];
-      return fail([{ code: "left-out", severity: "error", subject: "standing level", suggestions }]);
+      return fail([{ code: "left-out", kind: "error", subject: "standing level", suggestions }]);
     }
     const classes = nozzleSeries({
       ...input,

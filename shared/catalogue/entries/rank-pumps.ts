@@ -152,20 +152,20 @@ function leftOutRow(name: string, why: string) {
 }
 
 function faultsOf(findings: readonly Finding[], unitSet: UnitSetName): string {
-  const errors = findings.filter(({ severity }) => severity === "error");
+  const errors = findings.filter(({ kind }) => kind === "error");
   const shown = errors.slice(0, 3).map((finding) => findingText(finding, unitSet));
   return errors.length > shown.length ? `${shown.join(" ")} (${errors.length - shown.length} more)` : shown.join(" ");
 }
 
 function remarks(table: CurveTable, { ranked }: Selection, state: LiquidState): readonly Finding[] {
   const findings: Finding[] = [];
-  if (ranked.length === 0) findings.push({ code: "rank-none-meets", severity: "caution", subject: "pump table" });
-  else findings.push({ code: "rank-npsh-not-judged", severity: "caution", subject: "NPSHR" });
+  if (ranked.length === 0) findings.push({ code: "rank-none-meets", kind: "check", subject: "pump table" });
+  else findings.push({ code: "rank-npsh-not-judged", kind: "check", subject: "NPSHR" });
   const viscosity = state.dynamicViscosity / state.density;
   if (viscosity > VISCOUS) {
     findings.push({
       code: "rank-liquid-viscous",
-      severity: "caution",
+      kind: "check",
       subject: "liquid",
       found: amount("kinematicViscosity", viscosity),
       limit: { quantity: "kinematicViscosity", value: VISCOUS, side: "at most" },

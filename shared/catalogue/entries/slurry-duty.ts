@@ -380,7 +380,7 @@ export const SETTLINGVELOCITY = defineEntry({
 
 const AS_ONE_LIQUID: Finding = {
   code: "slurry-as-one-liquid",
-  severity: "caution",
+  kind: "check",
   subject: "the slurry as one liquid",
 };
 

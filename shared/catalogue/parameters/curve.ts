@@ -56,9 +56,9 @@ export function withEfficiencyAsFraction(
   const column = `${subject} column “efficiency”`;
   if (fractionAt >= 0) {
     const facts = { percentRow: labels[percentAt] as string, fractionRow: labels[fractionAt] as string };
-    return fail([{ code: "efficiency-mixed", severity: "error", subject: column, facts }]);
+    return fail([{ code: "efficiency-mixed", kind: "error", subject: column, facts }]);
   }
-  const caution: Finding = { code: "efficiency-read-as-percent", severity: "caution", subject: column };
+  const caution: Finding = { code: "efficiency-read-as-percent", kind: "check", subject: column };
   const read = points.map((point) =>
     point.efficiency === undefined ? point : { ...point, efficiency: point.efficiency / 100 },
   );

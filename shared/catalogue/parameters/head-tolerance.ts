@@ -23,7 +23,7 @@ export const headTolerance: OptionalParameter<number | null> = {
     const found = amount("percent", ofGrade);
     const cites = { source: "iso-9906", at: "table 8 (from memory)" } as const;
     return succeed(ofGrade, [
-      { code: "head-tolerance-of-grade", severity: "caution", subject: name, given: cell.trim(), found, cites },
+      { code: "head-tolerance-of-grade", kind: "check", subject: name, given: cell.trim(), found, cites },
     ]);
   },
 };

@@ -54,9 +54,9 @@ function verticesOf(rows: readonly RowValues<typeof COLUMNS>[], subject: string)
     const isOutlet = i > 0 && i === rows.length - 1;
     if (!isOutlet) pipe = row.pipe ?? pipe;
     else if (row.pipe !== undefined && row.pipe.name !== pipe?.name) {
-      findings.push({ code: "route-last-pipe-unused", severity: "caution", subject, given: row.pipe.name });
+      findings.push({ code: "route-last-pipe-unused", kind: "check", subject, given: row.pipe.name });
     }
-    if (pipe === undefined) return fail([{ code: "route-pipe-missing", severity: "error", subject }]);
+    if (pipe === undefined) return fail([{ code: "route-pipe-missing", kind: "error", subject }]);
     vertices.push({ ...row, pipe, fittings: row.fittings ?? [] });
   }
   return succeed(vertices, findings);

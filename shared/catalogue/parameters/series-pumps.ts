@@ -57,7 +57,7 @@ export const seriesPumps: RangeParameter<readonly SeriesPump[]> = {
         const first = rows.findIndex(({ values }) => values.pump.toLowerCase() === given.toLowerCase());
         if (first === i) return [];
         const facts = { first: rowNumber(place, rows[first]?.row ?? 0) };
-        return [{ code: "table-pump-repeated", severity: "error", subject, given, facts }];
+        return [{ code: "table-pump-repeated", kind: "error", subject, given, facts }];
       });
       const pumps = all(rows.map((row) => pumpOf(row, reading)));
       return repeated.length > 0 ? fail(repeated) : pumps;
@@ -80,7 +80,7 @@ function pumpOf({ values, placeOf }: Row, { unitSet }: Reading): Result<SeriesPu
   /** Nothing where none is stated. A pressure of 0 is a blank cell, for nothing could be run at it. */
   function pressureOf(key: "casing" | "otherPressure"): Result<number | undefined> {
     if (values[key] !== 0) return succeed(values[key]);
-    return succeed(undefined, [{ code: "zero-may-be-blank", severity: "caution", subject: placeOf(key) }]);
+    return succeed(undefined, [{ code: "zero-may-be-blank", kind: "check", subject: placeOf(key) }]);
   }
 
   const findings = [casing, other, suction, discharge].flatMap((read) => read.findings);

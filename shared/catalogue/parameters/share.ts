@@ -45,7 +45,7 @@ export function share({ least = 0, ...options }: ShareOptions & Partial<Default<
       const suggestions = isFraction ? { suggestions: [`“${bare} %”`] } : {};
       const found = amount("percent", value);
       return succeed(value, [
-        { code: "share-read-as", severity: "caution", subject, given: String(cell).trim(), found, ...suggestions },
+        { code: "share-read-as", kind: "check", subject, given: String(cell).trim(), found, ...suggestions },
       ]);
     },
   };
@@ -57,7 +57,7 @@ export function handedOn(shares: Readonly<Record<string, number>>): readonly Fin
     .filter(([, value]) => value > 0 && value <= 0.01)
     .map(([subject, value]) => ({
       code: "share-to-hand-on",
-      severity: "caution",
+      kind: "check",
       subject,
       found: amount("percent", value),
     }));

@@ -22,7 +22,7 @@ export const systemCurve: RangeParameter<HeadCurve> = {
         const [first] = rows;
         const isDoubted = first?.values.flow === 0 && first.values.head === 0;
         const doubted: readonly Finding[] = isDoubted
-          ? [{ code: "zero-may-be-blank", severity: "caution", subject: first.label }]
+          ? [{ code: "zero-may-be-blank", kind: "check", subject: first.label }]
           : [];
         const figures = rows.map(({ values }) => values);
         return andThen(succeed(figures, doubted), (points) => systemCurveThrough({ points, subject: name, labels }));

@@ -33,6 +33,6 @@ export const viscosity: SingleParameter<StatedViscosity> = {
     if (unit.dimension === "dynamicViscosity") return succeed({ kind: "dynamic", value: toEngine(value, unit) });
     if (unit.dimension === "kinematicViscosity") return succeed({ kind: "kinematic", value: toEngine(value, unit) });
     const suggestions = [EXAMPLE];
-    return fail([{ code: "unit-wrong-kind", severity: "error", subject: name, given: cell.trim(), suggestions }]);
+    return fail([{ code: "unit-wrong-kind", kind: "error", subject: name, given: cell.trim(), suggestions }]);
   },
 };

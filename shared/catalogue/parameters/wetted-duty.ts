@@ -24,7 +24,7 @@ export function dissolved(facts: {
         succeed(value, [
           {
             code: "chlorides-by-mass",
-            severity: "caution",
+            kind: "check",
             subject: reading.name,
             given: String(cell),
             found: amount("concentration", value),

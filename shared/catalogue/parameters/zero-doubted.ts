@@ -13,10 +13,7 @@ export function zeroDoubted<P extends SingleParameter<unknown>>(parameter: P): P
       const result = parameter.read(cell, reading);
       if (cell !== 0 || !result.ok) return result;
       const { name } = reading;
-      return succeed(result.value, [
-        ...result.findings,
-        { code: "zero-may-be-blank", severity: "caution", subject: name },
-      ]);
+      return succeed(result.value, [...result.findings, { code: "zero-may-be-blank", kind: "check", subject: name }]);
     },
   };
 }

@@ -12,7 +12,7 @@ export function fileText(bytes: Uint8Array, name: string): Result<string> {
 }
 
 export function unreadable(subject: string, reason: string): Result<never> {
-  return fail([{ code: "file-unreadable", severity: "error", subject, facts: { reason } }]);
+  return fail([{ code: "file-unreadable", kind: "error", subject, facts: { reason } }]);
 }
 
 function decoded(bytes: Uint8Array): string {

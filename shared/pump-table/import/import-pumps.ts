@@ -1,5 +1,5 @@
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
-import { type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
+import { type Finding, fail, gravestFirst, type Result, succeed } from "../../../src/basis/result.ts";
 import type { Unit } from "../../../src/basis/units.ts";
 import type { Cell } from "../../cells/cell.ts";
 import type { Columns } from "../../tables/column.ts";
@@ -57,12 +57,12 @@ export function importPumps(files: readonly PumpFile[], unitSet: UnitSetName): R
   const curveTables = tables.filter(({ kind }) => kind === "curves");
   const lists = tables.filter(({ kind }) => kind === "list");
   if (findings.length === 0 && curveTables.length === 0) {
-    return fail([{ code: "file-not-a-table", severity: "error", subject: name }]);
+    return fail([{ code: "file-not-a-table", kind: "error", subject: name }]);
   }
   for (const extra of [...curveTables.slice(1), ...lists.slice(1)]) {
     const first = extra.kind === "curves" ? curveTables[0] : lists[0];
     const facts = { other: first?.place.name ?? "" };
-    findings.push({ code: "table-second-of-its-kind", severity: "error", subject: extra.place.name, facts });
+    findings.push({ code: "table-second-of-its-kind", kind: "error", subject: extra.place.name, facts });
   }
   const [curveTable] = curveTables;
   const [listTable] = lists;
@@ -119,7 +119,7 @@ function csvTables(name: string, bytes: Uint8Array): Result<readonly FoundTable[
   if (!rows.ok) return rows;
   if (rows.value.length > MOST_ROWS) return unreadable(name, `it has more than ${MOST_ROWS} rows`);
   const kind = kindOf(rows.value);
-  if (kind === undefined) return fail([{ code: "file-not-a-table", severity: "error", subject: name }]);
+  if (kind === undefined) return fail([{ code: "file-not-a-table", kind: "error", subject: name }]);
   return succeed([{ kind, place: { name, corner: { row: 0, column: 0 } }, rows: rows.value }]);
 }
 
@@ -155,7 +155,7 @@ function unitsAssumed<K extends string>(
   );
   if (assumed.length === 0) return [];
   const facts = { columns: assumed.map(([key, { symbol }]) => `${columns[key].name} in ${symbol}`).join(", ") };
-  return [{ code: "table-unit-assumed", severity: "caution", subject: place.name, facts }];
+  return [{ code: "table-unit-assumed", kind: "assumed", subject: place.name, facts }];
 }
 
 /** Pumps of one table that the other does not know. */
@@ -180,21 +180,20 @@ function caution(
   given: string,
   other: string,
 ): Finding {
-  return { code, severity: "caution", subject, given, facts: { other } };
+  return { code, kind: "check", subject, given, facts: { other } };
 }
 
 function hasError(findings: readonly Finding[]): boolean {
-  return findings.some(({ severity }) => severity === "error");
+  return findings.some(({ kind }) => kind === "error");
 }
 
 /** Errors first, and no more than anybody reads. */
 function limited(findings: readonly Finding[], subject: string): readonly Finding[] {
-  const rank = { error: 0, warning: 1, caution: 2 } as const;
-  const ordered = [...findings].sort((one, other) => rank[one.severity] - rank[other.severity]);
+  const ordered = gravestFirst(findings);
   if (ordered.length <= MOST_FINDINGS) return ordered;
   const count = ordered.length - MOST_FINDINGS;
   return [
     ...ordered.slice(0, MOST_FINDINGS),
-    { code: "table-findings-left-out", severity: "caution", subject, facts: { count } },
+    { code: "table-findings-left-out", kind: "check", subject, facts: { count } },
   ];
 }

@@ -54,7 +54,7 @@ export function withNumbers<K extends string>(
   }
   if (byComma.length > 0) {
     const subject = `${place.name} (${byComma.join(", ")})`;
-    findings.push({ code: "table-decimal-comma-read", severity: "caution", subject });
+    findings.push({ code: "table-decimal-comma-read", kind: "check", subject });
   }
   const converted = rows.map((row, i) => {
     if (i < firstRow) return row;
@@ -93,7 +93,7 @@ function mixedSigns(written: readonly Written[], placeOf: (row: number) => strin
   const [rare, usual] = count(",") < count(".") ? ([",", "."] as const) : ([".", ","] as const);
   return {
     code: "table-decimal-signs-mixed",
-    severity: "error",
+    kind: "error",
     subject: placeOf(first(rare).row),
     given: first(rare).text.trim(),
     facts: { other: first(usual).text.trim() },
@@ -102,5 +102,5 @@ function mixedSigns(written: readonly Written[], placeOf: (row: number) => strin
 
 function ambiguous(subject: string, given: string, values: Readonly<Record<DecimalSign, number>>): Finding {
   const suggestions = [values[","], values["."]].map(String);
-  return { code: "number-ambiguous", severity: "error", subject, given: given.trim(), suggestions };
+  return { code: "number-ambiguous", kind: "error", subject, given: given.trim(), suggestions };
 }

@@ -90,7 +90,7 @@ export const driveWords: WordsOf<keyof DriveFindings> = {
   "sheave-minimum-unknown": (f) =>
     `the least ${f.subject} the motor allows is not given; hold it against NEMA MG 1 or the maker's figure`,
   "belt-speed-high": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is above ${say.amount(f.limit)}${f.severity === "error" ? "" : ": have the sheaves balanced"}`,
+    `${f.subject} of ${say.amount(f.found)} is above ${say.amount(f.limit)}${f.kind === "error" ? "" : ": have the sheaves balanced"}`,
   "belt-power-high": (f, say) =>
     `${f.subject} carries ${say.amount(f.found)}; V-belts are seldom used above ${say.amount(f.limit)}`,
   "drive-ranking-chosen": () =>

@@ -7,7 +7,7 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
   "curve-flow-not-ascending": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is not above that of the row before, ${say.amount(f.facts.before)}; sort the rows by flow`,
   "curve-column-missing": (f) =>
-    f.severity === "error"
+    f.kind === "error"
       ? `the curve gives no ${f.subject}; add a column headed “${f.subject}”`
       : `the curve gives no ${f.subject}, so that part of the answer is left empty`,
   "curve-shutoff-missing": (f, say) =>

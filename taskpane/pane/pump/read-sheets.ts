@@ -87,7 +87,7 @@ async function tableAt(
   if (name === undefined) {
     const near = nearestNames(sheet, names);
     const suggestions = near.length > 0 ? near : names.slice(0, 6);
-    return fail([{ code: "name-unknown", severity: "error", subject: `${subject}: sheet`, given: sheet, suggestions }]);
+    return fail([{ code: "name-unknown", kind: "error", subject: `${subject}: sheet`, given: sheet, suggestions }]);
   }
   if (range === undefined) {
     const place = { name: `“${name}”`, corner: { row: 0, column: 0 } };
@@ -95,7 +95,7 @@ async function tableAt(
   }
   if (!RANGE.test(range)) {
     const suggestions = ["a range such as A4:H220"];
-    return fail([{ code: "wrong-kind", severity: "error", subject: `${subject}: range`, given: range, suggestions }]);
+    return fail([{ code: "wrong-kind", kind: "error", subject: `${subject}: range`, given: range, suggestions }]);
   }
   const { top, left } = boxOf(range);
   const [rows = []] = await host.read([`${quotedSheetName(name)}!${range}`]);

@@ -96,7 +96,7 @@ function workOut(drawing: Drawing, kind: RowsKind, line: TracedKey): TracingWork
     diameter: drawing.diameterUnit,
   };
   const isWrong = [...findings, ...inUse.flatMap(({ plate }) => Object.values(plate).flat())].some(
-    ({ severity }) => severity === "error",
+    ({ kind }) => kind === "error",
   );
   const toWrite = isWrong || inUse.length === 0 ? undefined : inUse.map(({ written }) => written);
   const wouldRepeat = findings.some(
@@ -183,7 +183,7 @@ function readCurve(
   const headless = rows.filter(({ head }) => head === undefined).length;
   if (headless > 0 || (rows.length === 0 && TRACED_KEYS.some((key) => lines[key].length > 0))) {
     const facts = { rows: counted(headless, "row stands", "rows stand") };
-    findings.push({ code: "tracing-rows-without-head", severity: "caution", subject: "head", given: pump, facts });
+    findings.push({ code: "tracing-rows-without-head", kind: "check", subject: "head", given: pump, facts });
   }
   return {
     written: { pump, speed: speed.value, diameter: diameter.value, rows },
@@ -192,7 +192,7 @@ function readCurve(
     plate: { pump: [], speed: speed.findings, diameter: diameter.findings },
     missingName:
       pump === ""
-        ? [{ code: "left-out", severity: "error", subject: "pump name", suggestions: ["the name of the pump"] }]
+        ? [{ code: "left-out", kind: "error", subject: "pump name", suggestions: ["the name of the pump"] }]
         : [],
     findings,
   };
@@ -225,7 +225,7 @@ function readLine(
   const known = read.filter((amounts) => amounts !== undefined);
   if (calibration?.ok !== true || known.length < points.length) {
     const facts = { points: counted(points.length, "point"), axes: `flow axis and the ${name} axis` };
-    return { amounts: [], findings: [{ code: "tracing-line-without-axis", severity: "error", subject: name, facts }] };
+    return { amounts: [], findings: [{ code: "tracing-line-without-axis", kind: "error", subject: name, facts }] };
   }
   const { flow: flowAxis, amount: amountAxis } = calibration.value.axes;
   const exact = known.map(({ flow, amount }) => ({
@@ -255,7 +255,7 @@ function takenAsZero(exact: readonly FlowAmount[], name: string, flowAxis: Axis,
       .map((value) => {
         const facts = { value: `${figures(value)} ${axis.unit}` };
         const cites = { source: "house", at: "curve tracing" } as const;
-        return { code: "tracing-taken-as-zero", severity: "caution", subject, facts, cites };
+        return { code: "tracing-taken-as-zero", kind: "check", subject, facts, cites };
       });
   return [
     ...taken(
@@ -275,7 +275,7 @@ function belowZero(amounts: readonly FlowAmount[], name: string, flowAxis: Axis,
   const low = (value: number | undefined, subject: string, unit: string): readonly Finding[] => {
     if (value === undefined || value >= 0) return [];
     const facts = { value: `${figures(value)} ${unit}` };
-    return [{ code: "tracing-below-zero", severity: "caution", subject, facts }];
+    return [{ code: "tracing-below-zero", kind: "check", subject, facts }];
   };
   const lowest = [...amounts].sort((one, other) => one.amount - other.amount)[0];
   return [
@@ -293,7 +293,7 @@ function repeatedFlow(
   const again = amounts.find(({ flow }, i) => i > 0 && flow - (amounts[i - 1] as FlowAmount).flow <= sameFlow);
   if (again === undefined) return [];
   const facts = { flow: `${figures(again.flow)} ${unit}` };
-  return [{ code: "tracing-flow-repeated", severity: "error", subject, facts }];
+  return [{ code: "tracing-flow-repeated", kind: "error", subject, facts }];
 }
 
 function farOut(amounts: readonly FlowAmount[], subject: string, flowAxis: Axis, amountAxis: Axis): readonly Finding[] {
@@ -301,7 +301,7 @@ function farOut(amounts: readonly FlowAmount[], subject: string, flowAxis: Axis,
   if (far.length === 0) return [];
   const facts = { points: counted(far.length, "point lies", "points lie") };
   const cites = { source: "house", at: "curve tracing" } as const;
-  return [{ code: "tracing-beyond-axis-points", severity: "caution", subject, facts, cites }];
+  return [{ code: "tracing-beyond-axis-points", kind: "check", subject, facts, cites }];
 }
 
 function isFar(value: number, { scale, points: [first, second] }: Axis): boolean {
@@ -316,13 +316,13 @@ function atHeadFlows(lines: TracedAmounts, sameFlow: number, given: string, find
   if (between.length > 0) {
     const subject = inWords(between.map((key) => CURVE_COLUMNS[key].name)).replace(/ or /, " and ");
     const cites = { source: "fritsch-butland-1984", at: "monotone piecewise cubic interpolant" } as const;
-    findings.push({ code: "tracing-read-between", severity: "caution", subject, given, cites });
+    findings.push({ code: "tracing-read-between", kind: "check", subject, given, cites });
   }
   for (const key of TRACED_KEYS) {
     if (beyond[key] === 0) continue;
     const facts = { flows: counted(beyond[key], "flow") };
     const subject = CURVE_COLUMNS[key].name;
-    findings.push({ code: "tracing-beyond-line", severity: "caution", subject, given, facts });
+    findings.push({ code: "tracing-beyond-line", kind: "check", subject, given, facts });
   }
   return rows;
 }
@@ -332,7 +332,7 @@ function efficiencyScale(axis: Axis | undefined): readonly Finding[] {
   const greatest = Math.max(axis.points[0].value, axis.points[1].value);
   if (greatest > LIKELY_FRACTION) return [];
   const facts = { value: `${figures(greatest)} ${axis.unit}` };
-  return [{ code: "tracing-efficiency-as-fraction", severity: "caution", subject: axis.name, facts }];
+  return [{ code: "tracing-efficiency-as-fraction", kind: "check", subject: axis.name, facts }];
 }
 
 /** Curves of one pump that a table could not tell apart, or would read a blank of as the figure above it. */
@@ -344,7 +344,7 @@ function unlikeCurves(curves: readonly ReadCurve[]): readonly Finding[] {
       if (written[key] !== undefined || sameName.every((other) => other.written[key] === undefined)) continue;
       const facts = { curve: index + 1 };
       const subject = CURVE_COLUMNS[key].name;
-      findings.push({ code: "tracing-curve-unlike", severity: "error", subject, given: written.pump, facts });
+      findings.push({ code: "tracing-curve-unlike", kind: "error", subject, given: written.pump, facts });
     }
     const twin = curves
       .slice(0, at)
@@ -358,7 +358,7 @@ function unlikeCurves(curves: readonly ReadCurve[]): readonly Finding[] {
       const facts = { first: twin.index + 1, second: index + 1 };
       findings.push({
         code: "tracing-curve-repeated",
-        severity: "error",
+        kind: "error",
         subject: "curve",
         given: written.pump,
         facts,

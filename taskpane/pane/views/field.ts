@@ -57,7 +57,7 @@ export function fieldView(context: PaneContext, key: FieldKey): TemplateResult |
 
 function boxView(context: PaneContext, key: FieldKey, field: Field, describedBy: string): TemplateResult {
   const { state, worked, send } = context;
-  const invalid = findingsAt(context, key).some(({ severity }) => severity === "error");
+  const invalid = findingsAt(context, key).some(({ kind }) => kind === "error");
   const placeholder = assumedText(
     field,
     key === "curveFlow" ? worked.duty.curveFlow : field.whenBlank,

@@ -147,7 +147,7 @@ function cellView(context: PaneContext, place: CellPlace): TemplateResult {
 function boxView(context: PaneContext, place: CellPlace, describedBy: string): TemplateResult {
   const { state, send } = context;
   const text = state.duty[place.line][place.row]?.[place.column] ?? "";
-  const invalid = findingsAt(context, placeKey(place)).some(({ severity }) => severity === "error");
+  const invalid = findingsAt(context, placeKey(place)).some(({ kind }) => kind === "error");
   if (place.column === "length") {
     return html`<input
       id=${boxId(placeKey(place))}

@@ -32,7 +32,7 @@ export function pumpBoxView(context: PaneContext, pump: PumpKey): TemplateResult
         autocomplete="off"
         spellcheck="false"
         aria-describedby=${describedBy}
-        aria-invalid=${findings.some(({ severity }) => severity === "error")}
+        aria-invalid=${findings.some(({ kind }) => kind === "error")}
         placeholder=${whenBlank === undefined ? "" : `${whenBlank} assumed`}
         .value=${live(textAt(state.duty, { pump }))}
         @input=${(event: InputEvent) =>

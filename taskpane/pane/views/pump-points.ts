@@ -107,7 +107,7 @@ function cellView(context: PaneContext, pump: PumpText, row: number, column: key
     inputmode="decimal"
     aria-label="Point ${row + 1}: ${CURVE_POINT[column].label}${unit}"
     aria-describedby=${findings.length === 0 ? nothing : `${id}-findings`}
-    aria-invalid=${findings.some(({ severity }) => severity === "error")}
+    aria-invalid=${findings.some(({ kind }) => kind === "error")}
     .value=${live(pump.points[row]?.[column] ?? "")}
     @input=${(event: InputEvent) => send({ type: "typed", place, text: (event.target as HTMLInputElement).value })}
     @keydown=${(event: KeyboardEvent) => walk(event, row, column)}

@@ -178,7 +178,7 @@ function once<T>(make: () => T): () => T {
 
 function isRead(place: HostilePlace, text: string): boolean {
   const { findings } = decodeDuty(place.holding(text));
-  return ![...findings].some(([key, list]) => isAt(key, place) && list.some(({ severity }) => severity === "error"));
+  return ![...findings].some(([key, list]) => isAt(key, place) && list.some(({ kind }) => kind === "error"));
 }
 
 function same(a: Argument | undefined, b: Argument | undefined): boolean {

@@ -110,7 +110,7 @@ describe("package fields", () => {
   ] as const)("%s “%s” is refused there and nowhere else", (key, text) => {
     const { isComplete, findings } = decodeDuty(dutyText({ deliveryLevel: "60", [key]: text }));
     expect(isComplete).toBe(false);
-    const wrong = [...findings].filter(([, list]) => list.some(({ severity }) => severity === "error"));
+    const wrong = [...findings].filter(([, list]) => list.some(({ kind }) => kind === "error"));
     expect(wrong.map(([place]) => place)).toEqual([key]);
   });
 });

@@ -19,7 +19,7 @@ function everything({ duty, cells }: ReturnType<typeof quarryWith>): string {
 }
 
 function expectRefused({ findings, isComplete }: Decoded, key: FieldKey): void {
-  const errors = [...findings].filter(([, list]) => list.some(({ severity }) => severity === "error"));
+  const errors = [...findings].filter(([, list]) => list.some(({ kind }) => kind === "error"));
   expect(errors.map(([place]) => place)).toEqual([key]);
   expect(isComplete).toBe(false);
 }

@@ -85,7 +85,7 @@ describe("BOLTTORQUE", () => {
   });
 
   it("doubts a pressure of 0", () => {
-    expect(remarks("BOLTTORQUE", "6", 150, 0, FIBRE)).toContain("caution zero-may-be-blank");
+    expect(remarks("BOLTTORQUE", "6", 150, 0, FIBRE)).toContain("check zero-may-be-blank");
   });
 
   it("says how to tighten, what it rests on and who governs", () => {
@@ -163,7 +163,7 @@ describe("STUDLENGTH", () => {
   });
 
   it("says that the lengths are from parts", () => {
-    expect(remarks("STUDLENGTH", 1, 1, 0.75)).toEqual(["caution stud-length-by-parts"]);
-    expect(remarks("STUDLENGTH", 1, 1, 0.75, 0)).toContain("caution zero-may-be-blank");
+    expect(remarks("STUDLENGTH", 1, 1, 0.75)).toEqual(["check stud-length-by-parts"]);
+    expect(remarks("STUDLENGTH", 1, 1, 0.75, 0)).toContain("check zero-may-be-blank");
   });
 });

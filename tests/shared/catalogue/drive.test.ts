@@ -40,7 +40,7 @@ describe("MOTORSIZE", () => {
     expect(cell("MOTORSIZE", [[8], [11], [26]])).toEqual(
       [[10], [15], [30]].map(([hp]) => [expect.closeTo(hp ?? 0, 9)]),
     );
-    expect(remarks("MOTORSIZE", 59)).toEqual(["caution motor-margin-small"]);
+    expect(remarks("MOTORSIZE", 59)).toEqual(["check motor-margin-small"]);
     expect(cell("NOTES", "MOTORSIZE", 140, 1, "IEC", "SI")).toMatch(/the next of the primary series is 160 kW/);
   });
 });
@@ -65,7 +65,7 @@ describe("ENGINESITEPOWER", () => {
   });
 
   it("doubts an air temperature of 0 and refuses sites it does not hold for", () => {
-    expect(remarks("ENGINESITEPOWER", 100, 0, 0, "turbo")).toContain("caution zero-may-be-blank");
+    expect(remarks("ENGINESITEPOWER", 100, 0, 0, "turbo")).toContain("check zero-may-be-blank");
     expect(refusal("ENGINESITEPOWER", 100, 17_000)).toMatch(/^#VALUE! Altitude must be at most 16404 ft/);
     expect(refusal("ENGINESITEPOWER", 100, 0, 150)).toMatch(/^#VALUE! Air temperature must be at most 140 °F/);
     expect(refusal("ENGINESITEPOWER", 100, 0, 77, "diesel")).toMatch(/use "natural" or "turbo"/);
@@ -126,7 +126,7 @@ describe("the words of the drive", () => {
     const facts = new Proxy({}, { get: (_, name) => ({ ...power, toString: () => `<${String(name)}>` }) });
     for (const code of Object.keys(driveWords) as readonly (keyof DriveFindings)[]) {
       const limit = { ...power, side: "at most" } as const;
-      const finding = { code, severity: "error", subject: "it", given: "NEMA", found: power, limit, facts } as Finding;
+      const finding = { code, kind: "error", subject: "it", given: "NEMA", found: power, limit, facts } as Finding;
       const text = findingText(finding, "SI");
       expect(text, code).toMatch(/^[^a-z].{20,}[^.]\.$/);
       expect(text, code).not.toMatch(/undefined|not known to the reader|\[object| {2}/);
@@ -146,7 +146,7 @@ describe("FUELRATE", () => {
   it("assumes the usual consumption with a caution and refuses an impossible one", () => {
     // Common practice, no source: 265 g/kWh to 30 kW.
     expect(numberIn("FUELRATE", 20, null, "SI")).toBeCloseTo((20 * 265) / 840, 6);
-    expect(remarks("FUELRATE", 20)).toEqual(["caution fuel-consumption-assumed"]);
+    expect(remarks("FUELRATE", 20)).toEqual(["assumed fuel-consumption-assumed"]);
     expect(remarks("FUELRATE", 20, 0.4)).toEqual([]);
     expect(refusal("FUELRATE", 100, 170, "SI")).toMatch(/at least 180 g\/kWh; 170 g\/kWh was given/);
     expect(refusal("FUELRATE", 100, 215)).toMatch(/at most 0.6576 lb\/hp-h/);

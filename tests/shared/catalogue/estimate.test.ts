@@ -63,8 +63,8 @@ describe("costs in cells", () => {
   });
 
   it("doubts a 0 that a blank cell may be", () => {
-    expect(remarks("LIFECYCLECOST", 1, 1, 10, 0)).toEqual(["caution zero-may-be-blank"]);
-    expect(remarks("ENERGYCOST", 10, 0, 0.1, 0.9)).toEqual(["caution zero-may-be-blank"]);
-    expect(remarks("ENERGYCOST", 10, 5, 0.1)).toEqual(["caution motor-efficiency-assumed"]);
+    expect(remarks("LIFECYCLECOST", 1, 1, 10, 0)).toEqual(["check zero-may-be-blank"]);
+    expect(remarks("ENERGYCOST", 10, 0, 0.1, 0.9)).toEqual(["check zero-may-be-blank"]);
+    expect(remarks("ENERGYCOST", 10, 5, 0.1)).toEqual(["assumed motor-efficiency-assumed"]);
   });
 });

@@ -76,7 +76,7 @@ describe("arguments", () => {
     expect(value("VAPORPRESSURE", "SG 1.1, 2 cP, pv 2.3 kPa", null, "SI")).toBeCloseTo(2.3, 12);
   });
 
-  it("caution where a temperature is the number 0, which a blank cell arrives as", () => {
+  it("check where a temperature is the number 0, which a blank cell arrives as", () => {
     const codes = (result: Outcome): readonly string[] => result.findings.map(({ code }) => code);
     expect(codes(outcome("DENSITY", "water", 0, "SI"))).toEqual(["zero-may-be-blank"]);
     expect(codes(outcome("DENSITY", "water", "0 degC"))).toEqual([]);

@@ -61,12 +61,12 @@ describe("MOTORDATA", () => {
     expect(motor["output factor on site"]).toBeCloseTo(0.94 * 0.92, 9);
     expect(motor["output on site"]).toBeCloseTo(30 * hp * 0.8648, 9);
     expect(motor["power left on site"]).toBeCloseTo((30 * 0.8648 - 25) * hp, 9);
-    expect(remarks("MOTORDATA", 25 * hp, 1770, 1, "NEMA", null, ...site)).toContain("caution motor-raised-for-site");
+    expect(remarks("MOTORDATA", 25 * hp, 1770, 1, "NEMA", null, ...site)).toContain("check motor-raised-for-site");
     expect(cell("NOTES", "MOTORDATA", 25 * hp, 1770, 1, "NEMA", null, ...site)).toMatch(
       /a 18\.64 kW motor would fall short, so 22\.37 kW is taken/,
     );
     // 20 hp of 25: 21.62 hp are left, and the rating stays.
-    expect(remarks("MOTORDATA", 20.5 * hp, 1770, 1, "NEMA", null, ...site)).toContain("caution motor-derated-on-site");
+    expect(remarks("MOTORDATA", 20.5 * hp, 1770, 1, "NEMA", null, ...site)).toContain("check motor-derated-on-site");
     expect(remarks("MOTORDATA", 20.5 * hp, 1770, 1, "NEMA", null, 1000, 40, "SI").join()).not.toMatch(/site|derated/);
   });
 
@@ -81,7 +81,7 @@ describe("MOTORDATA", () => {
     expect(record("MOTORDATA", 50, 1770)["usual frame"]).toBe("326T");
     expect(record("MOTORDATA", 15, 1460, 1, "IEC", null, 0, 40, "SI")["usual frame"]).toBe("160L");
     expect(record("MOTORDATA", 50, 3550)["usual frame"]).toBe("");
-    expect(remarks("MOTORDATA", 50, 3550)).toContain("caution motor-frame-not-held");
+    expect(remarks("MOTORDATA", 50, 3550)).toContain("check motor-frame-not-held");
     expect(record("MOTORDATA", 240, 1785)["usual frame"]).toBe("");
   });
 
@@ -95,8 +95,8 @@ describe("MOTORDATA", () => {
     // NEC Table 430.250 asks no speed: 60 hp, 460 V.
     expect(motor["full-load current"]).toBe(77);
     expect(remarks("MOTORDATA", 50, 1600, 1.1)).toEqual([
-      "caution motor-speed-not-mains",
-      "caution motor-below-base-speed",
+      "check motor-speed-not-mains",
+      "check motor-below-base-speed",
     ]);
     // Common practice, no source: a drive gives 1 % less for each 100 m above 1000 m; 6000 ft is 1828.8 m.
     expect(cell("NOTES", "MOTORDATA", 50, 1600, 1.1, "NEMA", null, 6000)).toMatch(
@@ -110,17 +110,17 @@ describe("MOTORDATA", () => {
   it("takes a synchronous speed with a caution", () => {
     const motor = record("MOTORDATA", 50, 1800, 1.1);
     expect(motor["slip"]).toBeCloseTo(0, 9);
-    expect(remarks("MOTORDATA", 50, 1800, 1.1)).toContain("caution motor-speed-synchronous");
-    expect(remarks("MOTORDATA", 50, 1790, 1.1)).not.toContain("caution motor-speed-synchronous");
+    expect(remarks("MOTORDATA", 50, 1800, 1.1)).toContain("assumed motor-speed-synchronous");
+    expect(remarks("MOTORDATA", 50, 1790, 1.1)).not.toContain("assumed motor-speed-synchronous");
   });
 
   it("does not carry a table to another frequency", () => {
     const iec = record("MOTORDATA", 50, 1770, 1.1, "IEC", 460, 0, 40, "SI");
     expect([iec["full-load efficiency"], iec["full-load current"], iec["usual frame"]]).toEqual(["", "", ""]);
     expect(remarks("MOTORDATA", 50, 1770, 1.1, "IEC", 460, 0, 40, "SI")).toEqual([
-      "caution motor-frame-not-held",
-      "caution motor-efficiency-other-supply",
-      "caution motor-current-not-known",
+      "check motor-frame-not-held",
+      "check motor-efficiency-other-supply",
+      "check motor-current-not-known",
     ]);
     expect(record("MOTORDATA", 50, 1480, 1.1, "NEMA", 460)["full-load current"]).toBe("");
   });
@@ -134,13 +134,13 @@ describe("MOTORDATA", () => {
     [208, 143],
   ])("reads the code's column for a supply of %d V: %f A", (volts, amperes) => {
     expect(record("MOTORDATA", 45, 1770, 1.1, "NEMA", volts)["full-load current"]).toBe(amperes);
-    expect(remarks("MOTORDATA", 45, 1770, 1.1, "NEMA", volts)).toContain("caution motor-current-by-code");
+    expect(remarks("MOTORDATA", 45, 1770, 1.1, "NEMA", volts)).toContain("check motor-current-by-code");
   });
 
   it("works a current out where the code lists none, with a power factor said to be assumed", () => {
     // By hand: 50 hp = 37.285 kW; 37285/(√3 × 415 × 0.945 × 0.85) = 64.58 A.
     expect(record("MOTORDATA", 45, 1770, 1.1, "NEMA", "415 V")["full-load current"]).toBeCloseTo(64.58, 1);
-    expect(remarks("MOTORDATA", 45, 1770, 1.1, "NEMA", 415)).toContain("caution motor-power-factor-assumed");
+    expect(remarks("MOTORDATA", 45, 1770, 1.1, "NEMA", 415)).toContain("assumed motor-power-factor-assumed");
     // 2.3 kV is listed from 60 hp.
     expect(record("MOTORDATA", 55, 1770, 1, "NEMA", "2.3 kV")["full-load current"]).toBe(16);
     expect(record("MOTORDATA", 45, 1770, 1.1)["full-load current"]).toBe("");
@@ -155,7 +155,7 @@ describe("MOTORDATA", () => {
     [250, 1480, false],
   ])("says of %d kW at %d rpm whether IE4 is due: %s", (kilowatts, rpm, due) => {
     const said = remarks("MOTORDATA", kilowatts, rpm, 1, "IEC", null, 0, 40, "SI");
-    expect(said.includes("caution motor-class-higher-due")).toBe(due);
+    expect(said.includes("check motor-class-higher-due")).toBe(due);
     if (kilowatts === 75 && due) {
       expect(cell("NOTES", "MOTORDATA", kilowatts, rpm, 1, "IEC", null, 0, 40, "SI")).toContain("IE4, 96 %");
     }
@@ -164,11 +164,11 @@ describe("MOTORDATA", () => {
   // IEC 60034-1 (1 K per 100 m above 1000 m) and MG 1-14.4.3 (9000 ft), both from memory.
   it("says what a maker may allow, and takes no credit for it", () => {
     const of = (feet: number, celsius: string) => remarks("MOTORDATA", 50, 1770, 1.1, "NEMA", null, feet, celsius);
-    expect(of(6000, "31 degC")).toContain("caution motor-cool-air-credit");
-    expect(of(6000, "32 degC")).not.toContain("caution motor-cool-air-credit");
-    expect(of(9000, "40 degC")).toContain("caution motor-service-factor-credit");
-    expect(of(9001, "40 degC")).not.toContain("caution motor-service-factor-credit");
-    expect(of(9000, "41 degC")).not.toContain("caution motor-service-factor-credit");
+    expect(of(6000, "31 degC")).toContain("check motor-cool-air-credit");
+    expect(of(6000, "32 degC")).not.toContain("check motor-cool-air-credit");
+    expect(of(9000, "40 degC")).toContain("check motor-service-factor-credit");
+    expect(of(9001, "40 degC")).not.toContain("check motor-service-factor-credit");
+    expect(of(9000, "41 degC")).not.toContain("check motor-service-factor-credit");
     expect(of(3000, "20 degC").join()).not.toMatch(/credit/);
   });
 
@@ -186,7 +186,7 @@ describe("MOTORDATA", () => {
   });
 
   it("doubts a temperature of 0", () => {
-    expect(remarks("MOTORDATA", 50, 1770, 1.1, "NEMA", null, 0, 0)).toContain("caution zero-may-be-blank");
+    expect(remarks("MOTORDATA", 50, 1770, 1.1, "NEMA", null, 0, 0)).toContain("check zero-may-be-blank");
   });
 
   it("never gives more on a higher or hotter site, nor a smaller motor to a larger pump", () => {
@@ -216,11 +216,11 @@ describe("ENGINELOAD", () => {
     expect(record("ENGINELOAD", 50, 100, 0, 0, 25, "turbo", 215, "SI")["net power"]).toBeCloseTo(100, 9);
     expect(record("ENGINELOAD", 50, 100, null, 0, 25, "turbo", 215, "SI")["net power"]).toBeCloseTo(95, 9);
     expect(remarks("ENGINELOAD", 50, 100, null, 0, 25, "turbo", 215, "SI")).toEqual([
-      "caution engine-losses-assumed",
-      "caution engine-gross-rating-assumed",
+      "assumed engine-losses-assumed",
+      "assumed engine-gross-rating-assumed",
     ]);
-    expect(remarks("ENGINELOAD", 50, 100, 0, 0, 25, "turbo", 215, "SI")).toEqual(["caution engine-rating-assumed"]);
-    expect(remarks("ENGINELOAD", 50, 100, 9, 0, 25, "turbo", 215, "SI")).toContain("caution outside-usual-range");
+    expect(remarks("ENGINELOAD", 50, 100, 0, 0, 25, "turbo", 215, "SI")).toEqual(["assumed engine-rating-assumed"]);
+    expect(remarks("ENGINELOAD", 50, 100, 9, 0, 25, "turbo", 215, "SI")).toContain("check outside-usual-range");
   });
 
   // By hand, ISO 3046-1 with 298 K: 1500 m is 84.56 kPa; α = 0.7981 − 0.7 × 0.2019 × 0.25 = 0.7628.
@@ -254,7 +254,7 @@ describe("ENGINELOAD", () => {
   });
 
   it("warns, with its rule, of an engine that is too small", () => {
-    expect(remarks("ENGINELOAD", 100.1, 100, 0, 0, 25, "turbo", 215, "SI")).toContain("warning engine-too-small");
+    expect(remarks("ENGINELOAD", 100.1, 100, 0, 0, 25, "turbo", 215, "SI")).toContain("limit engine-too-small");
     expect(remarks("ENGINELOAD", 99.9, 100, 0, 0, 25, "turbo", 215, "SI").join()).not.toMatch(/small/);
   });
 
@@ -266,7 +266,7 @@ describe("ENGINELOAD", () => {
       (250 * 205) / 840,
       6,
     );
-    expect(remarks("ENGINELOAD", 20, 20, 0, 0, 25, "turbo", null, "SI")).toContain("caution fuel-consumption-assumed");
+    expect(remarks("ENGINELOAD", 20, 20, 0, 0, 25, "turbo", null, "SI")).toContain("assumed fuel-consumption-assumed");
   });
 
   it("refuses what it cannot answer for", () => {
@@ -308,8 +308,8 @@ describe("FUELTANKHOURS and FUELTANKSIZE", () => {
     expect(refusal("FUELTANKSIZE", 24, 25.6, 101)).toMatch(/at most 100 %/);
     expect(refusal("FUELTANKHOURS", 400, 0)).toMatch(/^#VALUE! Fuel rate must be above 0/);
     expect(refusal("FUELTANKHOURS", 400, 25.6, 90, 100)).toMatch(/Reserve must be below 100 %/);
-    expect(remarks("FUELTANKHOURS", 400, 25.6, 90, 0)).toEqual(["caution zero-may-be-blank"]);
-    expect(remarks("FUELTANKHOURS", 400, 25.6, 89)).toEqual(["caution outside-usual-range"]);
+    expect(remarks("FUELTANKHOURS", 400, 25.6, 90, 0)).toEqual(["check zero-may-be-blank"]);
+    expect(remarks("FUELTANKHOURS", 400, 25.6, 89)).toEqual(["check outside-usual-range"]);
     expect(remarks("FUELTANKHOURS", 400, 25.6)).toEqual([]);
   });
 
@@ -340,7 +340,7 @@ describe("BELTDRIVE", () => {
     expect(refusal("BELTDRIVE", 30, 1460, 140, 250, 0.8, 150, "SI")).toMatch(/below the least the motor's shaft/);
     expect(refusal("BELTDRIVE", 30, 1460, 200, 250, 0.2, 150, "SI")).toMatch(/two sheaves touching/);
     expect(refusal("BELTDRIVE", 30, 2960, 240, 250, 0.8, 150, "SI")).toMatch(/above 35 m\/s/);
-    expect(remarks("BELTDRIVE", 30, 1460, 200, 250, 0.8, null, "SI")).toEqual(["caution sheave-minimum-unknown"]);
+    expect(remarks("BELTDRIVE", 30, 1460, 200, 250, 0.8, null, "SI")).toEqual(["check sheave-minimum-unknown"]);
   });
 });
 
@@ -354,7 +354,7 @@ describe("housings and frames", () => {
     expect(match["flywheel in this housing"]).toBe("usual");
     expect(record("HOUSINGMATCH", "1", "1")["flywheel in this housing"]).toBe("not judged");
     expect(record("HOUSINGMATCH", "1", "1", "18")["flywheel in this housing"]).toBe("unusual");
-    expect(remarks("HOUSINGMATCH", "1", "1", "18")).toEqual(["caution flywheel-unusual-for-housing"]);
+    expect(remarks("HOUSINGMATCH", "1", "1", "18")).toEqual(["check flywheel-unusual-for-housing"]);
     expect(refusal("HOUSINGMATCH", "3", "4")).toMatch(/428\.62 mm.*381\.00 mm/);
     expect(refusal("HOUSINGMATCH", "7", "4")).toMatch(/^#N\/A/);
   });

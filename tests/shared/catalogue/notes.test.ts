@@ -55,7 +55,7 @@ describe("NOTES", () => {
   it("gives each finding of the call on a line, in the units of that call", () => {
     const text = notesOf("DENSITY", "water", 250, "SI") as string;
     expect(text.split("\n")).toHaveLength(2);
-    expect(text).toMatch(/^Caution: Water at 250 °C has a vapour pressure/);
+    expect(text).toMatch(/^Check: Water at 250 °C has a vapour pressure/);
     expect(notesOf("DENSITY", "water", "250 degC")).toContain("482 °F");
   });
 
@@ -85,7 +85,7 @@ describe("NOTES", () => {
   });
 
   it("gathers the findings of a spilled call, each once, and no more than a cell can hold", () => {
-    expect(notesOf("DENSITY", "water", [[0], [0], [20]], "SI")).toMatch(/^Caution: [^\n]*$/);
+    expect(notesOf("DENSITY", "water", [[0], [0], [20]], "SI")).toMatch(/^Check: [^\n]*$/);
     const hot = Array.from({ length: 400 }, (_, i) => [110 + i / 10]);
     const text = notesOf("DENSITY", "water", hot, "SI") as string;
     expect(text.split("\n")).toHaveLength(61);

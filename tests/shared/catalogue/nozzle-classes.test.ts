@@ -108,7 +108,7 @@ describe("NOZZLECLASSES for unlike pumps in series", () => {
   it("raises heads by SG and by the tolerance: 300 ft × 1.1 × 1.05 × 0.432747 = 149.95 psi", () => {
     expect(numberOf(nozzles(series(300), { SG: 1.1, tolerance: 5 })[1], "running pressure")).toBeCloseTo(149.95, 2);
     expect(remarks("NOZZLECLASSES", ...argumentsOf(series(300), { tolerance: null }))).toContain(
-      "caution head-tolerance-assumed",
+      "assumed head-tolerance-assumed",
     );
   });
 
@@ -129,7 +129,7 @@ describe("NOZZLECLASSES for unlike pumps in series", () => {
     const rows = nozzles(series(400), { suction: -5 });
     expect(rows.map((row) => row["running pressure"])).toEqual([0, expect.closeTo(400 * PSI_A_FOOT, 2)]);
     expect(remarks("NOZZLECLASSES", ...argumentsOf(series(400), { suction: -5 }))).toContain(
-      "caution suction-vacuum-as-zero",
+      "check suction-vacuum-as-zero",
     );
     expect(refusal("NOZZLECLASSES", ...argumentsOf(series(400), { suction: -15 }))).toContain(
       "Suction pressure must be",
@@ -168,13 +168,13 @@ describe("NOZZLECLASSES between the trade figure and the standard", () => {
   it("says so in NOTES, with the nozzle", () => {
     const notes = String(cell("NOTES", "NOZZLECLASSES", ...argumentsOf(series(300, 290), {})));
     expect(notes).toMatch(
-      /Warning: The trade figure of 260 psig for Class 150 would pass 255\.3 psig at the discharge of P2; the standard does not/,
+      /Limit: The trade figure of 260 psig for Class 150 would pass 255\.3 psig at the discharge of P2; the standard does not/,
     );
-    expect(notes).toMatch(/Warning: Discharge of P2, at 255\.3 psig, is the first nozzle to need Class 300/);
+    expect(notes).toMatch(/Limit: Discharge of P2, at 255\.3 psig, is the first nozzle to need Class 300/);
     expect(notes).toMatch(/hydrostatic test at 375 psig/);
     expect(notes).toMatch(/Later pumps: shaft seal, casing and hose/);
     // After the doubt about a tolerance given as 0, warnings come first.
-    expect(notes.split("\n").find((line) => !line.includes("given as 0"))).toMatch(/^Warning/);
+    expect(notes.split("\n").find((line) => !line.includes("given as 0"))).toMatch(/^Limit/);
   });
 });
 
@@ -202,7 +202,7 @@ describe("NOZZLECLASSES by material, size and temperature", () => {
     expect(needed("125 DN400")).toBe("Class 250");
     expect(needed("125")).toBe("Class 250");
     expect(remarks("NOZZLECLASSES", ...argumentsOf(series(400), { material: "grey iron", offered: 125 }))).toContain(
-      "caution rating-by-size",
+      "check rating-by-size",
     );
     const table = [
       ["pump", "greatest head", "suction flange"],
@@ -436,7 +436,7 @@ describe("the table of pumps in series", () => {
       ["A", 100, 0],
     ];
     expect(read(pumps)[1]?.["governed by"]).toBe("flange");
-    expect(remarks("NOZZLECLASSES", ...argumentsOf(pumps, {}))).toContain("caution zero-may-be-blank");
+    expect(remarks("NOZZLECLASSES", ...argumentsOf(pumps, {}))).toContain("check zero-may-be-blank");
   });
 });
 

@@ -40,16 +40,16 @@ describe("FRICTIONHEAD", () => {
 
   it.each([
     { why: "an ordinary flow", args: [500, "6in sch40", 100], say: [] },
-    { why: "a length of 0", args: [500, "6in sch40", 0], say: ["caution zero-may-be-blank"] },
+    { why: "a length of 0", args: [500, "6in sch40", 0], say: ["check zero-may-be-blank"] },
     // 6 m/s in 6.065 in is 1772.6 US gpm, by hand.
     { why: "just below 6 m/s", args: [1772, "6in sch40", 100], say: [] },
-    { why: "just above 6 m/s", args: [1774, "6in sch40", 100], say: ["caution velocity-high"] },
+    { why: "just above 6 m/s", args: [1774, "6in sch40", 100], say: ["check velocity-high"] },
     {
       why: "a wall beyond the chart",
       args: [500, "ID 6.1 in rough 0.31 in", 100],
-      say: ["warning outside-usual-range"],
+      say: ["limit outside-usual-range"],
     },
-    { why: "the critical zone", args: [6, "6in sch40", 100], say: ["caution critical-zone"] },
+    { why: "the critical zone", args: [6, "6in sch40", 100], say: ["check critical-zone"] },
   ])("has its say on $why", ({ args, say }) => expect(remarks("FRICTIONHEAD", ...args)).toEqual(say));
 
   it("multiplies in a corrugated hose", () => {
@@ -73,8 +73,8 @@ describe("FRICTIONHEAD", () => {
     expect(numberIn("FRICTIONHEAD", ...asText, null, null, "SI")).toBe(
       numberIn("FRICTIONHEAD", "500 L/s", "6in sch40", "1200 m", null, null, "SI"),
     );
-    expect(remarks("FRICTIONHEAD", ...asText).filter((one) => one === "caution number-as-text")).toHaveLength(2);
-    expect(remarks("FRICTIONHEAD", "500 gpm", "6in sch40", 1200)).not.toContain("caution number-as-text");
+    expect(remarks("FRICTIONHEAD", ...asText).filter((one) => one === "check number-as-text")).toHaveLength(2);
+    expect(remarks("FRICTIONHEAD", "500 gpm", "6in sch40", 1200)).not.toContain("check number-as-text");
     expect(cell("NOTES", "FRICTIONHEAD", ...asText)).toContain(
       "Flow is the text “500” without a unit; it was read as 500 US gpm.",
     );
@@ -126,9 +126,9 @@ describe("FITTINGHEAD", () => {
   );
 
   it("carries the fittings' own cautions, but none for a length it does not have", () => {
-    expect(remarks("FITTINGHEAD", 500, "6in sch40", "strainer")).toEqual(["caution fitting-assumed"]);
+    expect(remarks("FITTINGHEAD", 500, "6in sch40", "strainer")).toEqual(["assumed fitting-assumed"]);
     expect(remarks("FITTINGHEAD", 500, "6in sch40", "gate")).toEqual([]);
-    expect(remarks("FITTINGHEAD", 5000, "6in sch40", "gate")).toEqual(["caution velocity-high"]);
+    expect(remarks("FITTINGHEAD", 5000, "6in sch40", "gate")).toEqual(["check velocity-high"]);
   });
 });
 
@@ -199,7 +199,7 @@ describe("LINEHEAD", () => {
       ["pipe", "length", "fittings"],
       ["6in sch40", 0, "1 exit"],
     ];
-    expect(remarks("LINEHEAD", 300, rows)).toEqual(["caution zero-may-be-blank"]);
+    expect(remarks("LINEHEAD", 300, rows)).toEqual(["check zero-may-be-blank"]);
   });
 
   it.each([
@@ -254,7 +254,7 @@ describe("HAZENHEAD", () => {
   });
 
   it("cautions of a length of 0", () => {
-    expect(remarks("HAZENHEAD", 500, "6in sch40", 0)).toEqual(["caution zero-may-be-blank"]);
+    expect(remarks("HAZENHEAD", 500, "6in sch40", 0)).toEqual(["check zero-may-be-blank"]);
   });
 });
 

@@ -194,7 +194,7 @@ describe("reference cases", () => {
 
   it("O-N03: 255 psi needs Class 300, which the trade figure would not say", () => {
     expect(cell("FLANGECLASS", "A395", 255, 70)).toBe("Class 300");
-    expect(remarks("FLANGECLASS", "A395", 255, 70)).toContain("warning trade-figure-would-pass");
+    expect(remarks("FLANGECLASS", "A395", 255, 70)).toContain("limit trade-figure-would-pass");
   });
 
   it.each(["O-D01", "O-D02"])("%s: flange and bolting", (id) => {
@@ -240,10 +240,10 @@ describe("surge of published pipes", () => {
   it("of the oil of a rigid line", () => {
     // The oil is stiffer than its own: 1.5 GPa; taken as water its wave is √(2.19/1.5) faster, and the cell says so.
     expect(remarks("SURGE", 2, "ID 500 mm rough 0.1 mm", "900 kg/m3, 10 cP", null, "SI")).toEqual([
-      "caution surge-liquid-modulus-taken",
-      "caution surge-rigid-wall",
-      "caution wave-speed-unusual",
-      "caution surge-is-a-screen",
+      "assumed surge-liquid-modulus-taken",
+      "check surge-rigid-wall",
+      "check wave-speed-unusual",
+      "check surge-is-a-screen",
     ]);
   });
 });

@@ -16,12 +16,12 @@ describe("FLANGERATING", () => {
 
   it("without a temperature is the rating of cold metal, with a caution", () => {
     expect(numberIn("FLANGERATING", "A395", 150)).toBeCloseTo(250, 9);
-    expect(remarks("FLANGERATING", "A395", 150)).toEqual(["caution rating-temperature-assumed"]);
+    expect(remarks("FLANGERATING", "A395", 150)).toEqual(["assumed rating-temperature-assumed"]);
     expect(remarks("FLANGERATING", "A395", 150, 70)).toEqual([]);
   });
 
   it("doubts a temperature of 0", () => {
-    expect(remarks("FLANGERATING", "A395", 150, 0)).toContain("caution zero-may-be-blank");
+    expect(remarks("FLANGERATING", "A395", 150, 0)).toContain("check zero-may-be-blank");
   });
 
   it("answers a whole column of temperatures", () => {
@@ -110,8 +110,8 @@ describe("NOZZLEPRESSURE", () => {
     const bare = discharge(0) as number;
     for (const five of [5, 0.05, "5 %", "2B", "grade 2B", null]) expect(discharge(five)).toBeCloseTo(1.05 * bare, 6);
     expect(discharge("1U")).toBeCloseTo(1.06 * bare, 6);
-    expect(remarks("NOZZLEPRESSURE", 0, 100, 1, 1, "1U")).toContain("caution head-tolerance-of-grade");
-    expect(remarks("NOZZLEPRESSURE", 0, 100)).toContain("caution head-tolerance-assumed");
+    expect(remarks("NOZZLEPRESSURE", 0, 100, 1, 1, "1U")).toContain("check head-tolerance-of-grade");
+    expect(remarks("NOZZLEPRESSURE", 0, 100)).toContain("assumed head-tolerance-assumed");
   });
 
   it.each([
@@ -156,7 +156,7 @@ describe("SURGE", () => {
     expect(steel).toBeGreaterThan(plastic);
     // √(2.19 GPa × 998.2 kg/m³) = 1478.5 kPa a metre a second
     expect(rigid).toBeCloseTo(1478.5, 0);
-    expect(remarks("SURGE", 1, "6in layflat")).toContain("caution surge-rigid-wall");
+    expect(remarks("SURGE", 1, "6in layflat")).toContain("check surge-rigid-wall");
   });
 
   it("answers a column of velocities", () => {

@@ -53,7 +53,7 @@ describe("a price in cells", () => {
   });
 
   it("doubts a 0 that a blank cell may be, and wants every share", () => {
-    expect(remarks("SELLINGPRICE", 1000, 0, 5, 20, "margin")).toEqual(["caution zero-may-be-blank"]);
+    expect(remarks("SELLINGPRICE", 1000, 0, 5, 20, "margin")).toEqual(["check zero-may-be-blank"]);
     expect(refusal("SELLINGPRICE", 1000, null, 5, 20, "margin")).toMatch(/Overhead is left out/);
   });
 
@@ -73,8 +73,8 @@ describe("rental in cells", () => {
   });
 
   it("doubts a rate of 0 and one above the shorter term's", () => {
-    expect(remarks("RENTAL", 5, 100, 300, 0)).toContain("caution zero-may-be-blank");
-    expect(remarks("RENTAL", 5, 100, 800, 2400)).toEqual(["caution rental-rate-above-shorter"]);
+    expect(remarks("RENTAL", 5, 100, 300, 0)).toContain("check zero-may-be-blank");
+    expect(remarks("RENTAL", 5, 100, 800, 2400)).toEqual(["check rental-rate-above-shorter"]);
     expect(refusal("RENTAL", 0, 100, 300, 900)).toMatch(/Days must be above 0/);
   });
 });
@@ -98,7 +98,7 @@ describe("fuel in cells", () => {
     expect(refusal("FUELCOST", 100, 1000, "3.90")).toMatch(/Fuel price is the text “3.90” without a unit; add one/);
     expect(refusal("FUELCOST", 100, 1000, "3.90 per kg")).toMatch(/“kg”, which is not known; use “3.90 per US gal”/);
     expect(cell("FUELCOST", 100, 1000, 4, null, 0.8)).toEqual(cell("FUELCOST", 100, 1000, 4, null, 80));
-    expect(remarks("FUELCOST", 100, 1000, 0, "0.38 lb/hp-h")).toEqual(["caution zero-may-be-blank"]);
+    expect(remarks("FUELCOST", 100, 1000, 0, "0.38 lb/hp-h")).toEqual(["check zero-may-be-blank"]);
   });
 });
 
@@ -118,7 +118,7 @@ describe("masses, thrust and collapse in cells", () => {
     expect(numberIn("BENDTHRUST", "8in sch40", 150, "Dead end")).toBeCloseTo(7504, 0);
     expect(numberIn("BENDTHRUST", "8in sch40", 150, "90°")).toBeCloseTo(10_612, -1);
     expect(refusal("BENDTHRUST", "8in sch40", 150)).toMatch(/Angle is left out/);
-    expect(remarks("BENDTHRUST", "8in sch40", 150, 90)).toEqual(["caution thrust-for-caution"]);
+    expect(remarks("BENDTHRUST", "8in sch40", 150, 90)).toEqual(["check thrust-for-caution"]);
   });
 
   it("judges pipe on a vacuum", () => {

@@ -30,14 +30,14 @@ describe("PRIMINGLIFT", () => {
     const [, values] = rows("PRIMINGLIFT", 50, -3);
     expect(values?.[3]).toBeCloseTo(-3, 12);
     expect(remarks("PRIMINGLIFT", 50, -3)).toEqual([
-      "caution priming-lift-blank-off-assumed",
-      "caution priming-lift-negative",
+      "assumed priming-lift-blank-off-assumed",
+      "check priming-lift-negative",
     ]);
   });
 
   it("doubts a lift of 0, and says what was not judged", () => {
-    expect(remarks("PRIMINGLIFT", "50 cfm, blank-off 26 inHg", 0)).toEqual(["caution zero-may-be-blank"]);
-    expect(remarks("PRIMINGLIFT", "50 cfm, blank-off 26 inHg")).toEqual(["caution priming-npsh-not-judged"]);
+    expect(remarks("PRIMINGLIFT", "50 cfm, blank-off 26 inHg", 0)).toEqual(["check zero-may-be-blank"]);
+    expect(remarks("PRIMINGLIFT", "50 cfm, blank-off 26 inHg")).toEqual(["check priming-npsh-not-judged"]);
   });
 
   it.each([
@@ -100,9 +100,9 @@ describe("EDUCTORAIR", () => {
   });
 
   it("says what its figures rest on", () => {
-    expect(remarks("EDUCTORAIR", 0.25, 100)).toEqual(["caution eductor-by-practice"]);
-    expect(remarks("EDUCTORAIR", 0.25, 60)).toEqual(["caution eductor-by-practice", "caution eductor-power-rough"]);
-    expect(remarks("EDUCTORAIR", 0.25, 100, 0)).toContain("caution zero-may-be-blank");
+    expect(remarks("EDUCTORAIR", 0.25, 100)).toEqual(["check eductor-by-practice"]);
+    expect(remarks("EDUCTORAIR", 0.25, 60)).toEqual(["check eductor-by-practice", "check eductor-power-rough"]);
+    expect(remarks("EDUCTORAIR", 0.25, 100, 0)).toContain("check zero-may-be-blank");
   });
 
   it.each([

@@ -121,14 +121,14 @@ describe("PRIMETIME", () => {
   it("says what it rests on", () => {
     const said = remarks("PRIMETIME", LINE, 15, 50);
     expect(said).toEqual([
-      "caution priming-profile-assumed",
-      "caution blank-off-assumed",
-      "caution casing-not-counted",
+      "assumed priming-profile-assumed",
+      "assumed blank-off-assumed",
+      "assumed casing-not-counted",
     ]);
     expect(remarks("PRIMETIME", [["6in sch40", 15]], 15, "50 cfm, blank-off 26 inHg", 10)).toEqual([]);
-    expect(remarks("PRIMETIME", LINE, 10, 50, 10, null, null, 120)).toContain("caution priming-vapour-counted");
-    expect(remarks("PRIMETIME", LINE, 10, 50, 10, null, "SG 1, 1 cP")).toContain("caution priming-vapour-unknown");
-    expect(remarks("PRIMETIME", LINE, 0, 50, 0)).toContain("caution zero-may-be-blank");
+    expect(remarks("PRIMETIME", LINE, 10, 50, 10, null, null, 120)).toContain("check priming-vapour-counted");
+    expect(remarks("PRIMETIME", LINE, 10, 50, 10, null, "SG 1, 1 cP")).toContain("check priming-vapour-unknown");
+    expect(remarks("PRIMETIME", LINE, 0, 50, 0)).toContain("check zero-may-be-blank");
   });
 
   it.each([

@@ -147,7 +147,7 @@ describe("an efficiency column", () => {
     expect(read(withEfficiency([0, 50, 70, 60]))).toBe(0.7);
     expect(remarks("PUMPEFFICIENCY", withEfficiency([0, 0.5, 0.7, 0.6]), 200)).toEqual([]);
     expect(remarks("PUMPEFFICIENCY", withEfficiency([0, 50, 70, 60]), 200)).toEqual([
-      "caution efficiency-read-as-percent",
+      "check efficiency-read-as-percent",
     ]);
   });
 
@@ -269,8 +269,8 @@ describe("a system curve in a range", () => {
     const flow = at(CLOSED);
     expect(numberIn("PUMPHEAD", CURVE, flow)).toBeCloseTo(flow ** 2 / 1500, 9);
     expect(at(CLOSED.slice(1))).toBe(flow);
-    expect(remarks("OPERATINGPOINT", CURVE, CLOSED)).toContain("caution zero-may-be-blank");
-    expect(remarks("OPERATINGPOINT", CURVE, SYSTEM)).not.toContain("caution zero-may-be-blank");
+    expect(remarks("OPERATINGPOINT", CURVE, CLOSED)).toContain("check zero-may-be-blank");
+    expect(remarks("OPERATINGPOINT", CURVE, SYSTEM)).not.toContain("check zero-may-be-blank");
   });
 
   it("passes over blank rows wherever they stand, as nothing or as zeros", () => {
@@ -310,7 +310,7 @@ describe("VISCOUSCURVE", () => {
       /Viscosity was given as “90 ft”, a unit of another kind/,
     );
     expect(best("90", 0.9)).toBe(best(90, 0.9));
-    expect(remarks("VISCOUSCURVE", CURVE, 1750, "90")).toContain("caution number-as-text");
+    expect(remarks("VISCOUSCURVE", CURVE, 1750, "90")).toContain("check number-as-text");
   });
 
   it("leaves power at shutoff empty and the shutoff head alone", () => {

@@ -91,7 +91,7 @@ describe("the one rule of shares in cells", () => {
     const column = [[0.3], [30], ["30 %"], ["0.3 %"]];
     const rows = (cell("SLURRYSG", 2.7, column) as readonly (readonly number[])[]).flat();
     expect(rows).toEqual([1.2328767, 1.2328767, 1.2328767, 1.0018925].map((sg) => expect.closeTo(sg, 6)));
-    expect(remarks("SLURRYSG", 2.7, column)).toEqual(["caution share-read-as"]);
+    expect(remarks("SLURRYSG", 2.7, column)).toEqual(["check share-read-as"]);
   });
 
   it("says both ways", () => {
@@ -106,10 +106,10 @@ describe("a percentage that a function answers", () => {
   it("of 1 % and less is handed on as a text", () => {
     // By hand: (2/2.65) / (2/2.65 + 98) = 0.764 %; (30/2.5) / (30/2.5 + 70) = 14.6 %.
     expect(numberIn("SOLIDSBYVOLUME", 2.65, 2)).toBeCloseTo(0.764, 3);
-    expect(remarks("SOLIDSBYVOLUME", 2.65, 2)).toEqual(["caution share-to-hand-on"]);
+    expect(remarks("SOLIDSBYVOLUME", 2.65, 2)).toEqual(["check share-to-hand-on"]);
     expect(remarks("SOLIDSBYVOLUME", 2.5, 30)).toEqual([]);
     expect(remarks("SOLIDSBYVOLUME", 2.5, "0 %")).toEqual([]);
-    expect(remarks("SLURRYMIXTURE", 2.65, 2)).toEqual(["caution slurry-as-one-liquid", "caution share-to-hand-on"]);
+    expect(remarks("SLURRYMIXTURE", 2.65, 2)).toEqual(["check slurry-as-one-liquid", "check share-to-hand-on"]);
     expect(cell("NOTES", "SOLIDSBYVOLUME", 2.65, 2)).toContain('hand it on as a text, with & " %" behind it');
   });
 });

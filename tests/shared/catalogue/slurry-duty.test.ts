@@ -66,7 +66,7 @@ describe("a slurry by any two of its figures", () => {
     expect(numberIn("DENSITY", text as string, null, "SI")).toBeCloseTo(1217.32, 1);
     const noVapour = record("SLURRYMIXTURE", 2.5, 30, null, null, null, null, "SG 1, 2 cP")["as one liquid"];
     expect(noVapour).toBe("SG 1.21951, 2 cP");
-    expect(remarks("SLURRYMIXTURE", 2.5, 30)).toEqual(["caution slurry-as-one-liquid"]);
+    expect(remarks("SLURRYMIXTURE", 2.5, 30)).toEqual(["check slurry-as-one-liquid"]);
   });
 
   it.each([
@@ -130,9 +130,9 @@ describe("a slurry in a run of pipe", () => {
 
   // 9-slurry-velocity-001: V_L = 2.18779769 m/s in 150 mm; to design for 1.2 V_L = 2.62535723 m/s.
   it.each([
-    [2.187, "SETTLES", "bed at rest", "warning bed-in-pipe"],
-    [2.189, "below the velocity to design for", "carried", "caution below-design-velocity"],
-    [2.625, "below the velocity to design for", "carried", "caution below-design-velocity"],
+    [2.187, "SETTLES", "bed at rest", "limit bed-in-pipe"],
+    [2.189, "below the velocity to design for", "carried", "check below-design-velocity"],
+    [2.625, "below the velocity to design for", "carried", "check below-design-velocity"],
     [2.626, "keeps moving", "carried", undefined],
   ])("at %d m/s in 150 mm: %s", (velocity, verdict, regime, remark) => {
     const args = run({ velocity, bore: 0.15, d50: 0.5 });
@@ -148,7 +148,7 @@ describe("a slurry in a run of pipe", () => {
     expect(record("SLURRYLINE", ...run({ velocity: 6, d50: 3.599 }))["regime"]).toBe("carried");
     const sliding = run({ velocity: 6, d50: 3.61 });
     expect(record("SLURRYLINE", ...sliding)).toMatchObject({ regime: "sliding bed", "gradient of the slurry": "" });
-    expect(remarks("SLURRYLINE", ...sliding)).toContain("caution flow-stratified");
+    expect(remarks("SLURRYLINE", ...sliding)).toContain("check flow-stratified");
   });
 
   it("runs as one liquid below 0.1 mm, thicker by Thomas, and says where it is not turbulent", () => {
@@ -165,10 +165,8 @@ describe("a slurry in a run of pipe", () => {
     expect((fine["gradient of the slurry"] as number) / ((100 * f * 16) / 0.2 / 19.6133)).toBeCloseTo(1, 6);
     // Re = V D/ν × (1 + 0.45 × 1.65)/ratio; in 12 mm at 4 % Thomas is 1.121384 and S_m 1.066: 1 m/s is 11 370, 0.3 m/s 3411.
     const slow = { bore: 0.012, d50: 0.03, percent: 4 };
-    expect(remarks("SLURRYLINE", ...run({ ...slow, velocity: 0.36 }))).not.toContain(
-      "warning fine-slurry-not-turbulent",
-    );
-    expect(remarks("SLURRYLINE", ...run({ ...slow, velocity: 0.3 }))).toContain("warning fine-slurry-not-turbulent");
+    expect(remarks("SLURRYLINE", ...run({ ...slow, velocity: 0.36 }))).not.toContain("limit fine-slurry-not-turbulent");
+    expect(remarks("SLURRYLINE", ...run({ ...slow, velocity: 0.3 }))).toContain("limit fine-slurry-not-turbulent");
   });
 
   it("takes the grading from d85", () => {
@@ -241,8 +239,8 @@ describe("a slurry duty on the curves for water", () => {
     const figures = record("SLURRYDUTY", ...duty({ sg: 4.4, percent: 6, fines: 8, chart: 14 }));
     expectPublished((1 - (figures["head ratio"] as number)) * 100, "R_H", of);
     expect(remarks("SLURRYDUTY", ...duty({ sg: 4.4, percent: 6, fines: 8, chart: 14 }))).toEqual([
-      "caution derating-by-chart",
-      "caution npshr-rises",
+      "check derating-by-chart",
+      "check npshr-rises",
     ]);
   });
 
@@ -350,7 +348,7 @@ describe("service classes in cells", () => {
   });
 
   it("says that they are from memory and that the class is not decided here", () => {
-    expect(remarks("SLURRYCLASS", 40, 400, 1200, "SI")).toEqual(["caution service-class-from-memory"]);
+    expect(remarks("SLURRYCLASS", 40, 400, 1200, "SI")).toEqual(["check service-class-from-memory"]);
     expect(refusal("SLURRYCLASS", -1, 400, 1200, "SI")).toMatch(/Head per stage must be at least 0/);
     expect(refusal("SLURRYCLASS", 40, 400, -1200, "SI")).toMatch(/tip speed must be at least 0/i);
   });

@@ -21,7 +21,7 @@ describe("concentrations in cells", () => {
 
   it("doubts a concentration of 0", () => {
     expect(numberIn("SLURRYSG", 2.7, 0, 1.1)).toBe(1.1);
-    expect(remarks("SLURRYSG", 2.7, 0)).toEqual(["caution zero-may-be-blank"]);
+    expect(remarks("SLURRYSG", 2.7, 0)).toEqual(["check zero-may-be-blank"]);
     expect(headRatio(350, 0.5, 2.65, 0, null, "SI")).toBe(1);
   });
 
@@ -90,7 +90,7 @@ describe("limiting velocity in cells", () => {
 
   it("doubts a particle size in micrometres", () => {
     const big = "ID 1000 mm rough 0.045 mm";
-    const size = "caution particle-size-doubted";
+    const size = "check particle-size-doubted";
     expect(remarks("DEPOSITIONVELOCITY", big, 500, 2.65, 15, null, null, "SI")).toContain(size);
     expect(remarks("DEPOSITIONVELOCITY", big, 20.1, 2.65, 15, null, null, "SI")).toContain(size);
     expect(remarks("DEPOSITIONVELOCITY", big, 20, 2.65, 15, null, null, "SI")).not.toContain(size);
@@ -121,15 +121,15 @@ describe("derating in cells", () => {
 
   it("always says the scatter and what becomes of NPSHR", () => {
     expect(remarks("SLURRYDERATE", 350, 1.5, 2.65, 10, null, "SI")).toEqual([
-      "caution derating-scatter",
-      "caution npshr-rises",
+      "check derating-scatter",
+      "check npshr-rises",
     ]);
     expect(notes("SLURRYDERATE", 350, 1.5, 2.65, 10, null, "SI")).toMatch(/scatter by 0\.1 to either side/);
   });
 
   it("warns above 10 mm, and doubts 20.1", () => {
-    expect(remarks("SLURRYDERATE", 350, 10, 2.65, 5, null, "SI")).not.toContain("warning outside-usual-range");
-    expect(remarks("SLURRYDERATE", 350, 10.1, 2.65, 5, null, "SI")).toContain("warning outside-usual-range");
-    expect(remarks("SLURRYDERATE", 350, 20.1, 2.65, 5, null, "SI")).toContain("caution particle-size-doubted");
+    expect(remarks("SLURRYDERATE", 350, 10, 2.65, 5, null, "SI")).not.toContain("limit outside-usual-range");
+    expect(remarks("SLURRYDERATE", 350, 10.1, 2.65, 5, null, "SI")).toContain("limit outside-usual-range");
+    expect(remarks("SLURRYDERATE", 350, 20.1, 2.65, 5, null, "SI")).toContain("check particle-size-doubted");
   });
 });

@@ -53,15 +53,15 @@ describe("WETTEDPARTS", () => {
 
 describe("the first five arguments", () => {
   it("takes chlorides in ppm as mg/L, and says so", () => {
-    expect(remarks("WETTEDPARTS", 7, 68, "50 ppm", 3, "soft")).toContain("caution chlorides-by-mass");
+    expect(remarks("WETTEDPARTS", 7, 68, "50 ppm", 3, "soft")).toContain("check chlorides-by-mass");
     const [, first] = cell("WETTEDPARTS", 7, "20 degC", "1001 ppm", 0) as Rows;
     expect(first?.[2]).toBe("cast duplex CD4MCuN");
   });
 
   it("lists what is missing and does not guess", () => {
-    expect(remarks("WETTEDPARTS", 7)).toContain("caution material-data-missing");
+    expect(remarks("WETTEDPARTS", 7)).toContain("check material-data-missing");
     expect((cell("WETTEDPARTS", 7) as Rows)[1]?.[3]).toBe("suits with care");
-    expect(remarks("WETTEDPARTS", 7, 0, 0, 0).filter((one) => one === "caution zero-may-be-blank")).toHaveLength(3);
+    expect(remarks("WETTEDPARTS", 7, 0, 0, 0).filter((one) => one === "check zero-may-be-blank")).toHaveLength(3);
   });
 
   it("speaks in the reader's units", () => {
@@ -113,9 +113,9 @@ describe("what the further arguments decide", () => {
     expect(wet).toHaveLength(11);
     for (const row of wet) expect(["not suited", "not judged"]).toContain(row[3]);
     expect(remarks("WETTEDPARTS", ...argumentsOf({ makeUp: "hydrofluoric acid" }))).toContain(
-      "caution no-material-given",
+      "check no-material-given",
     );
-    expect(remarks("WETTEDPARTS", ...argumentsOf({}))).not.toContain("caution no-material-given");
+    expect(remarks("WETTEDPARTS", ...argumentsOf({}))).not.toContain("check no-material-given");
   });
 
   it.each([
@@ -123,8 +123,8 @@ describe("what the further arguments decide", () => {
     ["sulphuric acid", "chemical-usual-metal"],
     ["nitric acid", "chemical-usual-metal"],
   ])("remarks on %s", (makeUp, code) => {
-    expect(remarks("WETTEDPARTS", ...argumentsOf({ makeUp }))).toContain(`caution ${code}`);
-    expect(remarks("WETTEDPARTS", ...argumentsOf({}))).not.toContain(`caution ${code}`);
+    expect(remarks("WETTEDPARTS", ...argumentsOf({ makeUp }))).toContain(`check ${code}`);
+    expect(remarks("WETTEDPARTS", ...argumentsOf({}))).not.toContain(`check ${code}`);
   });
 
   it("judges no metal without the temperature outside neutral water, or with anything named", () => {
@@ -209,7 +209,7 @@ describe("solids and what is missing", () => {
   it("lets through particles as large as the passage, with a caution above a third of it unless they are soft", () => {
     const near = (particleSize: number, hardness: string | null): boolean =>
       remarks("WETTEDPARTS", ...argumentsOf({ particleSize, freePassage: 60, hardness })).includes(
-        "caution particle-near-passage",
+        "check particle-near-passage",
       );
     expect(near(20, "sand")).toBe(false);
     expect(near(20.1, "sand")).toBe(true);
@@ -221,8 +221,8 @@ describe("solids and what is missing", () => {
   it("takes sizes in inches and an oxidiser in ppm", () => {
     const us = (...rest: readonly Argument[]) => refusal("WETTEDPARTS", 7, 68, 50, 2, "soft", ...rest);
     expect(us(3, 2.5, "0 mg/L", "nothing else", "US")).toContain("3 in does not pass the impeller, 2.5 in");
-    expect(remarks("WETTEDPARTS", ...argumentsOf({ oxidiser: "2 ppm" }))).toContain("caution chlorides-by-mass");
-    expect(remarks("WETTEDPARTS", ...argumentsOf({ oxidiser: 0 }))).toContain("caution zero-may-be-blank");
+    expect(remarks("WETTEDPARTS", ...argumentsOf({ oxidiser: "2 ppm" }))).toContain("check chlorides-by-mass");
+    expect(remarks("WETTEDPARTS", ...argumentsOf({ oxidiser: 0 }))).toContain("check zero-may-be-blank");
   });
 
   it("never brings a softer metal to the front with more solids, whatever else is in the liquid", () => {

@@ -28,7 +28,7 @@ function withField(key: FieldKey, text: string): DutyText {
 /** The places that hold an error. */
 function wrong(typed: DutyText): readonly string[] {
   const { findings } = decodeDuty(typed);
-  return [...findings].flatMap(([place, list]) => (list.some(({ severity }) => severity === "error") ? [place] : []));
+  return [...findings].flatMap(([place, list]) => (list.some(({ kind }) => kind === "error") ? [place] : []));
 }
 
 describe("the chosen pump of a duty", () => {
@@ -177,6 +177,6 @@ describe("a saved duty with a pump", () => {
   ])("is refused with %s", (_, change) => {
     const saved = JSON.parse(saveDuty(QUARRY)) as { readonly pump: object };
     const loaded = loadDuty(JSON.stringify({ ...saved, pump: { ...saved.pump, ...change } }));
-    expect(loaded.findings[0]).toMatchObject({ code: "duty-unreadable", severity: "error" });
+    expect(loaded.findings[0]).toMatchObject({ code: "duty-unreadable", kind: "error" });
   });
 });

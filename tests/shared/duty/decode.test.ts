@@ -13,7 +13,7 @@ function withField(key: FieldKey, text: string): DutyText {
 
 /** The places that hold an error. */
 function wrong(findings: Decoded["findings"]): readonly string[] {
-  return [...findings].flatMap(([place, list]) => (list.some(({ severity }) => severity === "error") ? [place] : []));
+  return [...findings].flatMap(([place, list]) => (list.some(({ kind }) => kind === "error") ? [place] : []));
 }
 
 describe("decodeDuty", () => {
@@ -114,7 +114,7 @@ describe("a saved duty", () => {
   ])("is refused with a reason: %s", (_, text) => {
     const loaded = loadDuty(text);
     expect(loaded.ok).toBe(false);
-    expect(loaded.findings[0]).toMatchObject({ code: "duty-unreadable", severity: "error" });
+    expect(loaded.findings[0]).toMatchObject({ code: "duty-unreadable", kind: "error" });
   });
 
   it("without a field that came later still loads", () => {
@@ -133,7 +133,7 @@ describe("a box held against others", () => {
     });
     expect(isComplete).toBe(false);
     expect(wrong(findings)).toEqual(["temperature"]);
-    expect(findings.get("temperature")).toMatchObject([{ severity: "error", found: { quantity: "temperature" } }]);
+    expect(findings.get("temperature")).toMatchObject([{ kind: "error", found: { quantity: "temperature" } }]);
     expect(decodeDuty(withField("temperature", "60")).isComplete).toBe(true);
   });
 

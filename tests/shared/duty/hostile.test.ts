@@ -22,7 +22,7 @@ describe.each(SAMPLE_DUTIES)("any text in any box of: $name", ({ duty: typed }) 
   it.each(HOSTILE)("is read or refused at that box: %s", (text) => {
     for (const key of FIELD_KEYS) {
       const { duty, findings, isComplete } = decodeDuty({ ...typed, fields: { ...typed.fields, [key]: text } });
-      const isRefused = findings.get(key)?.some(({ severity }) => severity === "error") ?? false;
+      const isRefused = findings.get(key)?.some(({ kind }) => kind === "error") ?? false;
       const stands = duty.state[key] === "stated" && duty[key] !== undefined;
       const isUnreadable = duty.state[key] === "unreadable" && duty[key] === undefined;
       expect([key, stands, isUnreadable]).toEqual([key, !isRefused, isRefused]);

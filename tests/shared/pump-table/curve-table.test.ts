@@ -27,7 +27,7 @@ function errorsOf(rows: Rows): readonly string[] {
   const findings: readonly Finding[] = result.ok
     ? result.value.pumps.flatMap((pump) => pump.findings)
     : result.findings;
-  return findings.filter(({ severity }) => severity === "error").map((finding) => findingText(finding, "US"));
+  return findings.filter(({ kind }) => kind === "error").map((finding) => findingText(finding, "US"));
 }
 
 function table(rows: Rows, unitSet: "US" | "SI" | "METRIC" = "US") {
@@ -294,8 +294,8 @@ describe("a hostile table", () => {
 
   it("cautions of a head that rises by a fifth before it falls", () => {
     const rows = GOOD.map((row, i) => row.map((cell, j) => (i > 0 && j === 4 ? [100, 125, 60][i - 1] : cell) as Cell));
-    expect(table(rows).pumps[0]?.findings.map(({ code, severity }) => [code, severity])).toEqual([
-      ["table-head-rises", "caution"],
+    expect(table(rows).pumps[0]?.findings.map(({ code, kind }) => [code, kind])).toEqual([
+      ["table-head-rises", "check"],
     ]);
   });
 

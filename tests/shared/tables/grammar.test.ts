@@ -120,7 +120,7 @@ function valuesOf(result: Result<unknown>): unknown {
 }
 
 function wordsOf({ findings }: Result<unknown>): string {
-  return findings.map((finding) => `${finding.severity}: ${findingText(finding, "US")}`).join("\n");
+  return findings.map((finding) => `${finding.kind}: ${findingText(finding, "US")}`).join("\n");
 }
 
 describe.each(KINDS)("the heading of $kind", ({ read, heading, rows, column, spellings }) => {
@@ -172,7 +172,7 @@ describe.each(KINDS)("the heading of $kind", ({ read, heading, rows, column, spe
   it("says which row above it looks like one of the table", () => {
     const first = rows[0] as readonly Cell[];
     const words = wordsOf(read([first, heading, ...rows]));
-    expect(words).toMatch(/^caution: Table row 1 stands above the heading and is not read\.$/m);
+    expect(words).toMatch(/^check: Table row 1 stands above the heading and is not read\.$/m);
   });
 
   it("refuses a unit of another kind, and one nobody knows", () => {
@@ -191,7 +191,7 @@ describe.each(KINDS)("the heading of $kind", ({ read, heading, rows, column, spe
     ];
     const result = read(more);
     expect(valuesOf(result)).toEqual(good);
-    expect(wordsOf(result)).toContain("caution: Table is not read where it is headed “sweetness”, “my notes”");
+    expect(wordsOf(result)).toContain("check: Table is not read where it is headed “sweetness”, “my notes”");
   });
 
   it("refuses a column headed twice", () => {

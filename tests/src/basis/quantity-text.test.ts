@@ -88,7 +88,7 @@ describe("an amount as typed", () => {
     ["5 ft 6", "unit-unknown"],
   ])("“%s” is refused: %s", (text, code) => {
     const read = readWrittenAmount(text, "flow", "45 L/s");
-    expect(read).toMatchObject({ ok: false, findings: [{ code, severity: "error", subject: "flow" }] });
+    expect(read).toMatchObject({ ok: false, findings: [{ code, kind: "error", subject: "flow" }] });
   });
 });
 

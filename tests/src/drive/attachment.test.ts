@@ -25,7 +25,7 @@ function value<T>(result: Result<T>): T {
 }
 
 function codes(result: Result<unknown>): readonly string[] {
-  return result.findings.map(({ severity, code }) => `${severity} ${code}`);
+  return result.findings.map(({ kind, code }) => `${kind} ${code}`);
 }
 
 describe("torque", () => {
@@ -97,7 +97,7 @@ describe("flywheel housings", () => {
     });
     const odd = flywheelPairing(value(flywheelHousing("3")), value(flywheel("14")));
     expect(odd).toMatchObject({ ok: true, value: false });
-    expect(codes(odd)).toEqual(["caution flywheel-unusual-for-housing"]);
+    expect(codes(odd)).toEqual(["check flywheel-unusual-for-housing"]);
   });
 
   // Common practice, no source: bands of torque and power by housing.
@@ -154,9 +154,9 @@ describe("belts", () => {
     [{ driverSheave: 0.17 }, "error sheave-too-small"],
     [{ centreDistance: 0.225 }, "error sheaves-overlap"],
     [{ driverSheave: 0.4, centreDistance: 1.2 }, "error belt-speed-high"],
-    [{ driverSheave: 0.3, centreDistance: 1.2 }, "caution belt-speed-high"],
-    [{ shaftPower: 180 * KW }, "caution belt-power-high"],
-    [{ efficiency: 0.99 }, "caution outside-usual-range"],
+    [{ driverSheave: 0.3, centreDistance: 1.2 }, "check belt-speed-high"],
+    [{ shaftPower: 180 * KW }, "check belt-power-high"],
+    [{ efficiency: 0.99 }, "check outside-usual-range"],
     [{ slip: 0.2 }, "error out-of-range"],
   ])("with %o: %s", (change, code) => {
     expect(codes(beltDrive({ ...good, ...change }))).toEqual([code]);
@@ -164,7 +164,7 @@ describe("belts", () => {
 
   it("say where the least sheave of the motor is not known", () => {
     const { leastDriverSheave: _, ...unknown } = good;
-    expect(codes(beltDrive(unknown))).toEqual(["caution sheave-minimum-unknown"]);
+    expect(codes(beltDrive(unknown))).toEqual(["check sheave-minimum-unknown"]);
   });
 });
 
@@ -252,10 +252,10 @@ describe("arrangements", () => {
     );
   });
 
-  it("caution that the order is this product's choice, and refuse no power or speed", () => {
+  it("check that the order is this product's choice, and refuse no power or speed", () => {
     const ask = (shaftPower: number, speed: number) =>
       codes(driveArrangements({ driver: "motor", shaftPower, speed, temperature: cold }));
-    expect(ask(1000, 24)).toEqual(["caution drive-ranking-chosen"]);
+    expect(ask(1000, 24)).toEqual(["check drive-ranking-chosen"]);
     expect(ask(1000, 0)).toEqual(["error out-of-range"]);
     expect(ask(-1, 24)).toEqual(["error out-of-range"]);
     expect(ask(0, 24)).toEqual(["error out-of-range"]);

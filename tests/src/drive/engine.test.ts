@@ -22,7 +22,7 @@ function value<T>(result: Result<T>): T {
 }
 
 function codes(result: Result<unknown>): readonly string[] {
-  return result.findings.map(({ severity, code }) => `${severity} ${code}`);
+  return result.findings.map(({ kind, code }) => `${kind} ${code}`);
 }
 
 describe("ISO 3046-1 power adjustment", () => {
@@ -130,14 +130,14 @@ describe("engine power on site", () => {
   it("says what it took for granted", () => {
     const of = (aspiration: "natural" | "turbo" | null, altitude: number) =>
       codes(engineSitePower({ ratedPower: 1e5, aspiration, ...site(25, altitude) }));
-    expect(of("natural", 0)).toEqual(["caution engine-rating-assumed"]);
-    expect(of(null, 0)).toEqual(["caution engine-rating-assumed", "caution engine-aspiration-assumed"]);
+    expect(of("natural", 0)).toEqual(["assumed engine-rating-assumed"]);
+    expect(of(null, 0)).toEqual(["assumed engine-rating-assumed", "assumed engine-aspiration-assumed"]);
     expect(of("natural", 1372)).toEqual([
-      "caution engine-rating-assumed",
-      "caution engine-limit-chosen",
-      "caution engine-quick-rule",
+      "assumed engine-rating-assumed",
+      "check engine-limit-chosen",
+      "check engine-quick-rule",
     ]);
-    expect(of("turbo", 1372)).toEqual(["caution engine-rating-assumed", "caution engine-charge-coolant-assumed"]);
+    expect(of("turbo", 1372)).toEqual(["assumed engine-rating-assumed", "assumed engine-charge-coolant-assumed"]);
   });
 
   it("puts the quick rule beside it", () => {
@@ -183,15 +183,15 @@ describe("net power and load", () => {
     expect(value(engineNetPower({ grossPower: 200 * KW })) / KW).toBeCloseTo(190, 9);
     expect(codes(engineNetPower({ grossPower: 1, lossShare: 0.03 }))).toEqual([]);
     expect(codes(engineNetPower({ grossPower: 1, lossShare: 0.08 }))).toEqual([]);
-    expect(codes(engineNetPower({ grossPower: 1, lossShare: 0.09 }))).toEqual(["caution outside-usual-range"]);
+    expect(codes(engineNetPower({ grossPower: 1, lossShare: 0.09 }))).toEqual(["check outside-usual-range"]);
     expect(codes(engineNetPower({ grossPower: 1, lossShare: 0.5 }))).toEqual(["error out-of-range"]);
   });
 
   it("cautions below 30 % load and warns of an overload", () => {
     expect(codes(engineLoad({ shaftPower: 30, sitePower: 100 }))).toEqual([]);
-    expect(codes(engineLoad({ shaftPower: 29.9, sitePower: 100 }))).toEqual(["caution engine-load-low"]);
+    expect(codes(engineLoad({ shaftPower: 29.9, sitePower: 100 }))).toEqual(["check engine-load-low"]);
     expect(value(engineLoad({ shaftPower: 100, sitePower: 100 }))).toBe(1);
-    expect(codes(engineLoad({ shaftPower: 100.1, sitePower: 100 }))).toEqual(["warning engine-too-small"]);
+    expect(codes(engineLoad({ shaftPower: 100.1, sitePower: 100 }))).toEqual(["limit engine-too-small"]);
     expect(value(engineLoad({ shaftPower: 125, sitePower: 100 }))).toBe(1.25);
   });
 });
@@ -222,7 +222,7 @@ describe("fuel", () => {
     expect(b).toBeGreaterThanOrEqual(least);
     expect(b).toBeLessThanOrEqual(most);
     expect(codes(fuelRate({ shaftPower: kilowatts * KW, specificConsumption: null }))).toEqual([
-      "caution fuel-consumption-assumed",
+      "assumed fuel-consumption-assumed",
     ]);
   });
 
@@ -264,7 +264,7 @@ describe("fuel", () => {
       expect(value(tankTime({ tankVolume, usableShare: 0.92, fuelRate: rate, reserve: 0.1 }))).toBeCloseTo(time, 6);
     }
     expect(codes(tankTime({ tankVolume: 1, usableShare: 0.89, fuelRate: rate }))).toEqual([
-      "caution outside-usual-range",
+      "check outside-usual-range",
     ]);
     expect(codes(tankTime({ tankVolume: 1, usableShare: 90, fuelRate: rate }))).toEqual(["error out-of-range"]);
     expect(codes(tankTime({ tankVolume: 1, usableShare: 0.9, fuelRate: 0 }))).toEqual(["error out-of-range"]);

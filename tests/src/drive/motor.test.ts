@@ -25,7 +25,7 @@ function value<T>(result: Result<T>): T {
 }
 
 function codes(result: Result<unknown>): readonly string[] {
-  return result.findings.map(({ severity, code }) => `${severity} ${code}`);
+  return result.findings.map(({ kind, code }) => `${kind} ${code}`);
 }
 
 describe("motor rating", () => {
@@ -88,14 +88,14 @@ describe("motor rating", () => {
 
   it("cautions on a small margin, a secondary rating and a large machine", () => {
     expect(codes(motorRating({ shaftPower: 10 * HP, serviceFactor: 1, series: "NEMA" }))).toEqual([
-      "caution motor-margin-small",
+      "check motor-margin-small",
     ]);
     expect(codes(motorRating({ shaftPower: (10 / 1.05) * HP, serviceFactor: 1, series: "NEMA" }))).toEqual([]);
     const secondary = motorRating({ shaftPower: 140 * KW, serviceFactor: 1, series: "IEC" });
-    expect(codes(secondary)).toEqual(["caution motor-rating-secondary"]);
+    expect(codes(secondary)).toEqual(["check motor-rating-secondary"]);
     expect(factsOf(secondary, "motor-rating-secondary").next).toEqual({ quantity: "power", value: 160 * KW });
     expect(codes(motorRating({ shaftPower: 550 * HP, serviceFactor: 1, series: "NEMA" }))).toEqual([
-      "caution motor-is-large-machine",
+      "check motor-is-large-machine",
     ]);
   });
 });

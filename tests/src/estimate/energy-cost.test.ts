@@ -36,7 +36,7 @@ describe("cost of electricity", () => {
   it("takes 0.93 for a motor it does not know, with a caution", () => {
     const unknown = energyCost({ ...base, motorEfficiency: null });
     expect(unknown.ok && unknown.value).toBeCloseTo(30_000 / (0.93 * 0.96) / 5, 8);
-    expect(unknown.findings).toMatchObject([{ code: "motor-efficiency-assumed", severity: "caution" }]);
+    expect(unknown.findings).toMatchObject([{ code: "motor-efficiency-assumed", kind: "assumed" }]);
     expect(energyCost(base).findings).toEqual([]);
   });
 

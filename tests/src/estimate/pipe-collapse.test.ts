@@ -43,7 +43,7 @@ describe("collapse of polyethylene pipe under vacuum", () => {
   });
 
   it("says what it rests on", () => {
-    expect(collapseOf("8in HDPE DR11").findings).toMatchObject([{ code: "collapse-rests-on", severity: "caution" }]);
+    expect(collapseOf("8in HDPE DR11").findings).toMatchObject([{ code: "collapse-rests-on", kind: "check" }]);
   });
 
   it.each(["6in suction hose", "6in sch40", "6in PVC sch40", "ID 150 mm rough 0.0015 mm"])("refuses %s", (name) => {

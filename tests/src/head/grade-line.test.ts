@@ -28,7 +28,7 @@ function pointsOf(line: ReturnType<typeof gradeLine>) {
 }
 
 function codesOf(line: ReturnType<typeof gradeLine>): readonly string[] {
-  return line.findings.map(({ code, severity }) => `${severity} ${code}`);
+  return line.findings.map(({ code, kind }) => `${kind} ${code}`);
 }
 
 // Fittings alone, so that every figure below is by hand: V = 0.02 / (π 0.15² / 4) = 1.131768 m/s, V²/2g = 0.0653077 m;
@@ -90,17 +90,17 @@ describe("grade line", () => {
     { summit: 6.9, state: "below atmosphere", codes: [] },
     // 7.0 m is the siphon limit; 30 kPa absolute is (101325 − 30000) / 9788.998 = 7.286241 m.
     { summit: 6.99, state: "below atmosphere", codes: [] },
-    { summit: 7.01, state: "siphon too high", codes: ["caution siphon-too-high"] },
-    { summit: 7.1, state: "siphon too high", codes: ["caution siphon-too-high"] },
-    { summit: 7.28, state: "siphon too high", codes: ["caution siphon-too-high"] },
-    { summit: 7.29, state: "air release", codes: ["caution air-release"] },
+    { summit: 7.01, state: "siphon too high", codes: ["check siphon-too-high"] },
+    { summit: 7.1, state: "siphon too high", codes: ["check siphon-too-high"] },
+    { summit: 7.28, state: "siphon too high", codes: ["check siphon-too-high"] },
+    { summit: 7.29, state: "air release", codes: ["check air-release"] },
     // Vapour pressure 2339 Pa is reached at (101325 − 2339) / 9788.998 = 10.111964 m.
-    { summit: 10.11, state: "air release", codes: ["caution air-release"] },
-    { summit: 10.12, state: "column separation", codes: ["warning column-separation"] },
+    { summit: 10.11, state: "air release", codes: ["check air-release"] },
+    { summit: 10.12, state: "column separation", codes: ["limit column-separation"] },
   ])("marks a summit $summit m above the grade line: $state", ({ summit, state, codes }) => {
     const line = along([at(0, -1), at(300, summit), at(800, -1)], { flow: 0, startHead: 0 });
     expect(pointsOf(line).map((point) => point.state)).toEqual(["", state, ""]);
-    const always = ["caution route-at-sea-level", "caution falling-leg-part-full", "caution start-head-does-not-fill"];
+    const always = ["assumed route-at-sea-level", "check falling-leg-part-full", "check start-head-does-not-fill"];
     expect(new Set(codesOf(line))).toEqual(new Set([...codes, ...always]));
   });
 
@@ -111,7 +111,7 @@ describe("grade line", () => {
     expect(summit(4.7)).toBe("below atmosphere");
     expect(summit(4.9)).toBe("siphon too high");
     expect(summit(8)).toBe("column separation");
-    expect(codesOf(on([at(0, 1999), at(300, 2004), at(800, 1999)]))).not.toContain("caution route-at-sea-level");
+    expect(codesOf(on([at(0, 1999), at(300, 2004), at(800, 1999)]))).not.toContain("assumed route-at-sea-level");
   });
 
   it("marks and warns of lay-flat hose under any vacuum", () => {
@@ -133,27 +133,27 @@ describe("grade line", () => {
   });
 
   it("says when the head does not carry the flow to the outlet", () => {
-    expect(codesOf(along([at(0, 0), at(800, 50)]))).toContain("caution start-head-does-not-deliver");
+    expect(codesOf(along([at(0, 0), at(800, 50)]))).toContain("check start-head-does-not-deliver");
     const short = pointsOf(along([at(0, 0), at(800, 5)]))[1] as { hydraulicGrade: number };
     // Raised to end exactly at the outlet, then 4 mm and 6 mm below it.
     const start = 40 - (short.hydraulicGrade - 5);
     const ends = (below: number) => codesOf(along([at(0, 0), at(800, 5)], { startHead: start - below }));
     expect(ends(0)).toEqual([]);
     expect(ends(0.004)).toEqual([]);
-    expect(ends(0.006)).toContain("caution start-head-does-not-deliver");
+    expect(ends(0.006)).toContain("check start-head-does-not-deliver");
   });
 
   it("doubts that a slow siphon leg runs full", () => {
     // V/√(gD) = 1 at V = √(9.80665 × 0.15) = 1.21285 m/s, 0.0214329 m³/s.
     const leg = (flow: number) => codesOf(along([at(0, -1), at(5, 1), at(10, -9)], { flow, startHead: 0.5 }));
-    expect(leg(0.0214)).toContain("caution falling-leg-part-full");
-    expect(leg(0.0215)).not.toContain("caution falling-leg-part-full");
+    expect(leg(0.0214)).toContain("check falling-leg-part-full");
+    expect(leg(0.0215)).not.toContain("check falling-leg-part-full");
   });
 
   it("looks for a leg that falls on from the vacuum, not one that climbs to it", () => {
     const climb = along([at(0, -1), at(5, 1), at(10, 1)], { flow: 0, startHead: 0 });
     expect(pointsOf(climb).map(({ state }) => state)).toEqual(["", "below atmosphere", "below atmosphere"]);
-    expect(codesOf(climb)).not.toContain("caution falling-leg-part-full");
+    expect(codesOf(climb)).not.toContain("check falling-leg-part-full");
   });
 
   it("judges separation at absolute zero where no vapour pressure is stated, and says so", () => {
@@ -163,16 +163,16 @@ describe("grade line", () => {
     // 101325 / 9788.998 = 10.3509 m
     expect(pointsOf(summit(10.35))[1]?.state).toBe("air release");
     expect(pointsOf(summit(10.352))[1]?.state).toBe("column separation");
-    expect(codesOf(summit(5))).toContain("caution separation-not-judged");
+    expect(codesOf(summit(5))).toContain("check separation-not-judged");
   });
 
   it("remarks on an exit before the end and on a reach steeper than 1 in 1", () => {
     expect(codesOf(along([at(0, 0, { fittings: [fittingOf(1, true)] }), at(800, 5)]))).toContain(
-      "caution route-exit-midway",
+      "check route-exit-midway",
     );
-    expect(codesOf(along([at(0, 0), at(10, 10)]))).not.toContain("caution route-steep");
-    expect(codesOf(along([at(0, 0), at(10, 10.1)]))).toContain("caution route-steep");
-    expect(codesOf(along([at(0, 10.1), at(10, 0)]))).toContain("caution route-steep");
+    expect(codesOf(along([at(0, 0), at(10, 10)]))).not.toContain("check route-steep");
+    expect(codesOf(along([at(0, 0), at(10, 10.1)]))).toContain("check route-steep");
+    expect(codesOf(along([at(0, 10.1), at(10, 0)]))).toContain("check route-steep");
   });
 
   it.each([

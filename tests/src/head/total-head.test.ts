@@ -22,7 +22,7 @@ function totalOf(change: Partial<TotalHeadInput>): number {
 }
 
 function codesOf(change: Partial<TotalHeadInput>): readonly string[] {
-  return totalHead({ ...base, ...change }).findings.map(({ code, severity }) => `${severity} ${code}`);
+  return totalHead({ ...base, ...change }).findings.map(({ code, kind }) => `${kind} ${code}`);
 }
 
 describe("total head", () => {
@@ -79,27 +79,23 @@ describe("total head", () => {
 
   const layFlat = pipeOf(0.3, 1e-5, { collapsible: true });
   it.each([
-    ["no exit", { dischargeLine: [segmentOf(pipe, 10)] }, "caution exit-not-counted"],
-    [
-      "two exits",
-      { dischargeLine: [segmentOf(pipe, 10, exit), segmentOf(pipe, 1, exit)] },
-      "caution exit-counted-twice",
-    ],
-    ["an exit in the suction line", { suctionLine: [segmentOf(pipe, 15, exit)] }, "caution exit-in-suction"],
-    ["no suction pipe", { suctionLine: [] }, "caution line-lossless"],
-    ["no discharge pipe", { dischargeLine: [] }, "caution line-lossless"],
-    ["lay-flat suction hose", { suctionLine: [segmentOf(layFlat, 15)] }, "warning lay-flat-in-suction"],
-    ["gravity enough", { staticHead: -500 }, "caution total-head-not-positive"],
+    ["no exit", { dischargeLine: [segmentOf(pipe, 10)] }, "check exit-not-counted"],
+    ["two exits", { dischargeLine: [segmentOf(pipe, 10, exit), segmentOf(pipe, 1, exit)] }, "check exit-counted-twice"],
+    ["an exit in the suction line", { suctionLine: [segmentOf(pipe, 15, exit)] }, "check exit-in-suction"],
+    ["no suction pipe", { suctionLine: [] }, "check line-lossless"],
+    ["no discharge pipe", { dischargeLine: [] }, "check line-lossless"],
+    ["lay-flat suction hose", { suctionLine: [segmentOf(layFlat, 15)] }, "limit lay-flat-in-suction"],
+    ["gravity enough", { staticHead: -500 }, "check total-head-not-positive"],
     // 2.4 m/s in 0.3 m is 0.16965 m³/s.
-    ["suction above 2.4 m/s", { flow: 0.1697 }, "caution velocity-high"],
+    ["suction above 2.4 m/s", { flow: 0.1697 }, "check velocity-high"],
   ] as const)("remarks on %s", (_, change, code) => {
     expect(codesOf(change)).toEqual([code]);
   });
 
   it("doubts no head where nothing flows, and doubts one of just nothing where it does", () => {
     const still = { staticHead: 0, suctionLine: [segmentOf(pipe, 0)], dischargeLine: [segmentOf(pipe, 0, exit)] };
-    expect(codesOf({ ...still, flow: 0 })).not.toContain("caution total-head-not-positive");
-    expect(codesOf({ ...still, dischargeLine: [], suctionLine: [] })).toContain("caution total-head-not-positive");
+    expect(codesOf({ ...still, flow: 0 })).not.toContain("check total-head-not-positive");
+    expect(codesOf({ ...still, dischargeLine: [], suctionLine: [] })).toContain("check total-head-not-positive");
   });
 
   it.each([
@@ -114,7 +110,7 @@ describe("total head", () => {
 
   it("counts exits by their number", () => {
     const two = { ...exit, count: 2 };
-    expect(codesOf({ dischargeLine: [segmentOf(pipe, 10, two)] })).toEqual(["caution exit-counted-twice"]);
+    expect(codesOf({ dischargeLine: [segmentOf(pipe, 10, two)] })).toEqual(["check exit-counted-twice"]);
   });
 
   it.each([

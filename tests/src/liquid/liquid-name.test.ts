@@ -28,7 +28,7 @@ function stateOf(text: string, temperature = ROOM): LiquidState {
 function codesOf(text: string, temperature = ROOM): readonly string[] {
   const result = liquidNamed(text);
   const findings = result.ok ? [...result.findings, ...result.value.at(temperature).findings] : result.findings;
-  return findings.map(({ code, severity }) => `${severity} ${code}`);
+  return findings.map(({ code, kind }) => `${kind} ${code}`);
 }
 
 describe("published figures of other liquids (hydraulics-2-liquids)", () => {
@@ -113,14 +113,14 @@ describe("the name of a liquid", () => {
 describe("sea water", () => {
   it("cautions beyond the measured salinity", () => {
     expect(codesOf("sea water 150 g/kg")).toEqual([]);
-    expect(codesOf("sea water 151 g/kg")).toEqual(["caution outside-usual-range"]);
-    expect(codesOf("sea water 260 g/kg")).toEqual(["caution outside-usual-range"]);
+    expect(codesOf("sea water 151 g/kg")).toEqual(["check outside-usual-range"]);
+    expect(codesOf("sea water 260 g/kg")).toEqual(["check outside-usual-range"]);
   });
 
   it("holds from 0 °C to 180 °C, and says where it boils", () => {
     expect(codesOf("sea water", 273.14)).toEqual(["error out-of-range"]);
     expect(codesOf("sea water", 273.15)).toEqual([]);
-    expect(codesOf("sea water", 453.15)).toEqual(["caution liquid-boils-in-the-open"]);
+    expect(codesOf("sea water", 453.15)).toEqual(["check liquid-boils-in-the-open"]);
     expect(codesOf("sea water", 453.2)).toEqual(["error out-of-range"]);
   });
 
@@ -274,8 +274,8 @@ describe("glycol in water", () => {
     expect(codesOf("propylene glycol 40 %", freezes - 0.01)).toEqual(["error liquid-frozen"]);
     expect(codesOf("propylene glycol 40 %", freezes + 0.01)).toEqual([]);
     expect(codesOf("propylene glycol 40 %", 313.15)).toEqual([]);
-    expect(codesOf("propylene glycol 40 %", 313.2)).toEqual(["caution outside-usual-range"]);
-    expect(codesOf("propylene glycol 40 %", 373.15)).toEqual(["caution outside-usual-range"]);
+    expect(codesOf("propylene glycol 40 %", 313.2)).toEqual(["check outside-usual-range"]);
+    expect(codesOf("propylene glycol 40 %", 373.15)).toEqual(["check outside-usual-range"]);
     expect(codesOf("propylene glycol 40 %", 373.2)).toEqual(["error out-of-range"]);
   });
 
@@ -408,11 +408,11 @@ describe("a described liquid", () => {
   });
 
   it.each([
-    ["SG 0.59, 1 cP", ["caution liquid-density-unusual"]],
+    ["SG 0.59, 1 cP", ["check liquid-density-unusual"]],
     ["SG 0.6, 1 cP", []],
     ["SG 2.2, 1 cP", []],
-    ["SG 2.21, 1 cP", ["caution liquid-density-unusual"]],
-    ["SG 1, 100 SSU", ["caution viscosity-from-saybolt"]],
+    ["SG 2.21, 1 cP", ["check liquid-density-unusual"]],
+    ["SG 1, 100 SSU", ["check viscosity-from-saybolt"]],
   ])("“%s” is remarked on: %s", (text, codes) => {
     expect(codesOf(text)).toEqual(codes);
   });
@@ -420,7 +420,7 @@ describe("a described liquid", () => {
   it("keeps its figures at another temperature, and says so", () => {
     const text = "SG 1.12, 3.5 cP";
     expect(stateOf(text, 350)).toEqual(stateOf(text));
-    expect(codesOf(text, 350)).toEqual(["caution liquid-figures-fixed"]);
+    expect(codesOf(text, 350)).toEqual(["check liquid-figures-fixed"]);
     expect(codesOf(text, toEngine(68, unitNamed("°F") as Unit))).toEqual([]);
   });
 
@@ -467,7 +467,7 @@ describe("any text at all", () => {
         ),
         (text) => {
           const result = liquidNamed(text);
-          if (!result.ok) expect(result.findings.some(({ severity }) => severity === "error")).toBe(true);
+          if (!result.ok) expect(result.findings.some(({ kind }) => kind === "error")).toBe(true);
           else if (result.value !== WATER) expect(result.value.name.length).toBeGreaterThan(0);
         },
       ),

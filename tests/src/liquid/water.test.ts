@@ -139,17 +139,17 @@ describe("saturation", () => {
 
 describe("water", () => {
   const codesAt = (temperature: number): readonly string[] =>
-    WATER.at(temperature).findings.map(({ code, severity }) => `${severity} ${code}`);
+    WATER.at(temperature).findings.map(({ code, kind }) => `${kind} ${code}`);
 
   it.each([
     { why: "ice", temperature: 273.14, codes: ["error liquid-frozen"] },
     { why: "at the ice point", temperature: 273.15, codes: [] },
     { why: "32 °F, as it is converted", temperature: toEngine(32, unit("°F")), codes: [] },
     { why: "below its boiling point", temperature: 373.12, codes: [] },
-    { why: "above it", temperature: 373.13, codes: ["caution liquid-boils-in-the-open"] },
-    { why: "at 200 °C", temperature: 473.15, codes: ["caution liquid-boils-in-the-open"] },
-    { why: "above 200 °C", temperature: 473.2, codes: ["caution liquid-boils-in-the-open", "caution liquid-hot"] },
-    { why: "at 350 °C", temperature: 623.15, codes: ["caution liquid-boils-in-the-open", "caution liquid-hot"] },
+    { why: "above it", temperature: 373.13, codes: ["check liquid-boils-in-the-open"] },
+    { why: "at 200 °C", temperature: 473.15, codes: ["check liquid-boils-in-the-open"] },
+    { why: "above 200 °C", temperature: 473.2, codes: ["check liquid-boils-in-the-open", "check liquid-hot"] },
+    { why: "at 350 °C", temperature: 623.15, codes: ["check liquid-boils-in-the-open", "check liquid-hot"] },
     { why: "above 350 °C", temperature: 623.2, codes: ["error out-of-range"] },
     { why: "no number", temperature: Number.NaN, codes: ["error not-a-number"] },
     { why: "below absolute zero", temperature: -1, codes: ["error liquid-frozen"] },

@@ -34,7 +34,7 @@ describe("what else is in a liquid", () => {
   ])("refuses “%s”", (text, code, given) => {
     const { ok, findings } = constituentsNamed(text, "make-up");
     expect(ok).toBe(false);
-    expect(findings).toMatchObject([{ code, given, severity: "error", subject: "make-up" }]);
+    expect(findings).toMatchObject([{ code, given, kind: "error", subject: "make-up" }]);
   });
 
   it("offers the nearest names, or all of them where none is near", () => {

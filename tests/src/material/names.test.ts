@@ -36,7 +36,7 @@ describe("names of castings", () => {
 
   it.each(["unobtainium", "316L", "constructor", ""])("does not know %j", (text) => {
     const found = castingNamed(text, "material");
-    expect(found.findings[0]).toMatchObject({ code: "name-unknown", severity: "error" });
+    expect(found.findings[0]).toMatchObject({ code: "name-unknown", kind: "error" });
     expect(found.findings[0]?.suggestions?.length).toBeGreaterThan(0);
   });
 });

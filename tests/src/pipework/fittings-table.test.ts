@@ -19,7 +19,7 @@ function coefficient(name: string, pipe: Pipe, reynolds?: number): number {
 function remarks(name: string, pipe: Pipe): readonly string[] {
   const found = fittingNamed(name);
   const loss = found.ok ? found.value.lossCoefficient(pipe) : found;
-  return [...found.findings, ...loss.findings].map(({ severity, code }) => `${severity} ${code}`);
+  return [...found.findings, ...loss.findings].map(({ kind, code }) => `${kind} ${code}`);
 }
 
 function lengths(name: string, pipe: Pipe): number {
@@ -86,11 +86,11 @@ describe("equivalent lengths", () => {
     expect(lengths("butterfly", pipeOf(15.01 * inch))).toBe(25);
   });
 
-  it("caution of a size the table does not have", () => {
-    expect(remarks("butterfly", inchPipe(1.5))).toEqual(["caution fitting-size-outside-table"]);
+  it("check of a size the table does not have", () => {
+    expect(remarks("butterfly", inchPipe(1.5))).toEqual(["check fitting-size-outside-table"]);
     expect(remarks("butterfly", inchPipe(2))).toEqual([]);
     expect(remarks("butterfly", inchPipe(24))).toEqual([]);
-    expect(remarks("butterfly", inchPipe(30))).toEqual(["caution fitting-size-outside-table"]);
+    expect(remarks("butterfly", inchPipe(30))).toEqual(["check fitting-size-outside-table"]);
   });
 });
 
@@ -111,8 +111,8 @@ describe("fixed coefficients", () => {
 
   // Common practice, no source: K of a strainer goes with the inverse square of its open share.
   it("of the trade carry a caution, and a strainer half blocked loses four times as much", () => {
-    expect(remarks("strainer", inchPipe(6))).toEqual(["caution fitting-assumed"]);
-    expect(remarks("hose coupling", inchPipe(6))).toEqual(["caution fitting-assumed"]);
+    expect(remarks("strainer", inchPipe(6))).toEqual(["assumed fitting-assumed"]);
+    expect(remarks("hose coupling", inchPipe(6))).toEqual(["assumed fitting-assumed"]);
     const clean = coefficient("strainer", inchPipe(6));
     expect(clean).toBeGreaterThanOrEqual(0.8);
     expect(clean).toBeLessThanOrEqual(1.5);

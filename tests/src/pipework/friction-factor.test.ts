@@ -10,7 +10,7 @@ function factor(reynolds: number, relativeRoughness: number): number {
 
 function remarks(reynolds: number, relativeRoughness: number): readonly string[] {
   const { findings } = frictionFactor({ reynolds, relativeRoughness });
-  return findings.map(({ severity, code, subject }) => `${severity} ${code} ${subject}`);
+  return findings.map(({ kind, code, subject }) => `${kind} ${code} ${subject}`);
 }
 
 const turbulent = fc.double({ min: 4000, max: 1e9, noNaN: true });
@@ -65,7 +65,7 @@ describe("friction factor", () => {
       why: "the greatest Reynolds number",
       reynolds: 1e15,
       roughness: 0,
-      say: ["caution outside-usual-range Reynolds number"],
+      say: ["check outside-usual-range Reynolds number"],
     },
     { why: "a negative roughness", reynolds: 1e5, roughness: -1e-9, say: ["error out-of-range relative roughness"] },
     { why: "walls that meet", reynolds: 1e5, roughness: 0.5, say: ["error out-of-range relative roughness"] },
@@ -73,12 +73,12 @@ describe("friction factor", () => {
       why: "walls beyond the chart",
       reynolds: 1e5,
       roughness: 0.051,
-      say: ["warning outside-usual-range relative roughness"],
+      say: ["limit outside-usual-range relative roughness"],
     },
     { why: "the roughest wall of the chart", reynolds: 1e5, roughness: 0.05, say: [] },
     { why: "the end of laminar flow", reynolds: 2000, roughness: 0, say: [] },
-    { why: "the start of the critical zone", reynolds: 2001, roughness: 0, say: ["caution critical-zone flow"] },
-    { why: "the end of the critical zone", reynolds: 3999, roughness: 0, say: ["caution critical-zone flow"] },
+    { why: "the start of the critical zone", reynolds: 2001, roughness: 0, say: ["check critical-zone flow"] },
+    { why: "the end of the critical zone", reynolds: 3999, roughness: 0, say: ["check critical-zone flow"] },
     { why: "the start of turbulent flow", reynolds: 4000, roughness: 0, say: [] },
     { why: "not a number", reynolds: Number.NaN, roughness: 0, say: ["error not-a-number Reynolds number"] },
   ])("has its say on $why", ({ reynolds, roughness, say }) => {

@@ -13,7 +13,7 @@ function head(change: Partial<HazenWilliamsInputs> = {}): number {
 
 function remarks(change: Partial<HazenWilliamsInputs>): readonly string[] {
   return hazenWilliamsHead({ ...base, ...change }).findings.map(
-    ({ severity, code, subject }) => `${severity} ${code} ${subject}`,
+    ({ kind, code, subject }) => `${kind} ${code} ${subject}`,
   );
 }
 
@@ -45,20 +45,20 @@ describe("Hazen–Williams head", () => {
     { why: "a negative flow", change: { flow: -1 }, say: ["error out-of-range flow"] },
     { why: "a negative length", change: { length: -1 }, say: ["error out-of-range length"] },
     { why: "a C of nothing", change: { coefficient: 0 }, say: ["error out-of-range C"] },
-    { why: "a low C", change: { coefficient: 39.9 }, say: ["caution outside-usual-range C"] },
+    { why: "a low C", change: { coefficient: 39.9 }, say: ["check outside-usual-range C"] },
     { why: "the lowest usual C", change: { coefficient: 40 }, say: [] },
     { why: "the highest usual C", change: { coefficient: 160 }, say: [] },
-    { why: "a high C", change: { coefficient: 160.1 }, say: ["caution outside-usual-range C"] },
+    { why: "a high C", change: { coefficient: 160.1 }, say: ["check outside-usual-range C"] },
     {
       why: "a small bore",
       change: { flow: 0.002, pipe: pipeOf(0.0499) },
-      say: ["caution outside-usual-range bore of the pipe"],
+      say: ["check outside-usual-range bore of the pipe"],
     },
     { why: "the smallest usual bore", change: { flow: 0.002, pipe: pipeOf(0.05) }, say: [] },
-    { why: "a slow flow", change: { flow: 0.299 * area }, say: ["caution outside-usual-range velocity"] },
+    { why: "a slow flow", change: { flow: 0.299 * area }, say: ["check outside-usual-range velocity"] },
     { why: "the slowest usual flow", change: { flow: 0.301 * area }, say: [] },
     { why: "the fastest usual flow", change: { flow: 2.999 * area }, say: [] },
-    { why: "a fast flow", change: { flow: 3.001 * area }, say: ["caution outside-usual-range velocity"] },
+    { why: "a fast flow", change: { flow: 3.001 * area }, say: ["check outside-usual-range velocity"] },
     { why: "a flow beyond all computation", change: { flow: 1e200 }, say: ["error beyond-computation friction head"] },
   ])("has its say on $why", ({ change, say }) => expect(remarks(change)).toEqual(say));
 });

@@ -23,7 +23,7 @@ function loss(line: Line, flow = 0.02): LineLoss {
 
 function remarks(line: Line, flow = 0.02): readonly string[] {
   return lineLoss({ flow, line, liquid: COLD_WATER }).findings.map(
-    ({ severity, code, subject }) => `${severity} ${code} ${subject}`,
+    ({ kind, code, subject }) => `${kind} ${code} ${subject}`,
   );
 }
 
@@ -102,21 +102,21 @@ describe("the loss of a line", () => {
     const area = (Math.PI / 4) * 0.15 ** 2;
     const least = 45 / Math.sqrt(998.2);
     expect(remarks([with_("swing check")], 0.999 * least * area)).toEqual([
-      "caution valve-not-held-open swing check in ID 0.15 m",
+      "check valve-not-held-open swing check in ID 0.15 m",
     ]);
     expect(remarks([with_("swing check")], 1.001 * least * area)).toEqual([]);
     expect(remarks([with_("foot valve poppet")], 0.999 * least * area)).toEqual([]);
   });
 
   it("cautions of two methods in one line", () => {
-    expect(remarks([with_("gate"), with_("3K gate")])).toEqual(["caution fitting-methods-mixed fittings"]);
+    expect(remarks([with_("gate"), with_("3K gate")])).toEqual(["check fitting-methods-mixed fittings"]);
     expect(remarks([with_("gate"), with_("0 3K gate")])).toEqual([]);
     expect(remarks([with_("3K gate, K 2, exit")])).toEqual([]);
   });
 
   it("names the pipe a remark is about", () => {
     expect(remarks([segmentOf(pipeOf(0.15, 0.01), 10)])).toEqual([
-      "warning outside-usual-range relative roughness in ID 0.15 m",
+      "limit outside-usual-range relative roughness in ID 0.15 m",
     ]);
   });
 

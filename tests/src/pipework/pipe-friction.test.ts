@@ -13,9 +13,7 @@ function head(change: Partial<PipeFrictionInputs> = {}): number {
 }
 
 function remarks(change: Partial<PipeFrictionInputs>): readonly string[] {
-  return pipeFriction({ ...base, ...change }).findings.map(
-    ({ severity, code, subject }) => `${severity} ${code} ${subject}`,
-  );
+  return pipeFriction({ ...base, ...change }).findings.map(({ kind, code, subject }) => `${kind} ${code} ${subject}`);
 }
 
 const flows = fc.double({ min: 1e-6, max: 1, noNaN: true });
@@ -91,11 +89,11 @@ describe("pipe friction", () => {
     {
       why: "a rough pipe",
       change: { pipe: pipeOf(0.15, 0.0076) },
-      say: ["warning outside-usual-range relative roughness"],
+      say: ["limit outside-usual-range relative roughness"],
     },
     { why: "the roughest of the chart", change: { pipe: pipeOf(0.15, 0.0075) }, say: [] },
     // Re = ρ Q · 4/(π D μ): 3000 in this pipe is 0.000355 m³/s.
-    { why: "a flow in the critical zone", change: { flow: 0.000355 }, say: ["caution critical-zone flow"] },
+    { why: "a flow in the critical zone", change: { flow: 0.000355 }, say: ["check critical-zone flow"] },
     {
       why: "a liquid without density",
       change: { liquid: { density: 0, dynamicViscosity: 1e-3 } },

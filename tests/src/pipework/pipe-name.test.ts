@@ -182,7 +182,7 @@ describe("refusals", () => {
   ])("%s: %s, suggests %s", (text, code, suggestion) => {
     const result = pipeNamed(text);
     expect(result.ok).toBe(false);
-    expect(result.findings[0]).toMatchObject({ code, severity: "error" });
+    expect(result.findings[0]).toMatchObject({ code, kind: "error" });
     expect(result.findings[0]?.suggestions).toContain(suggestion);
   });
 
@@ -246,7 +246,7 @@ describe("refusals", () => {
   ])("refuses %j without throwing", (text) => {
     const result = pipeNamed(text);
     expect(result.ok).toBe(false);
-    expect(result.findings[0]?.severity).toBe("error");
+    expect(result.findings[0]?.kind).toBe("error");
     expect((result.findings[0]?.given ?? "").length).toBeLessThanOrEqual(100);
     expect(pipesOf(text).ok).toBe(false);
   });
@@ -277,7 +277,7 @@ describe("refusals", () => {
     fc.assert(
       fc.property(text, (written) => {
         const result = pipeNamed(written);
-        if (!result.ok) return result.findings.some(({ severity }) => severity === "error");
+        if (!result.ok) return result.findings.some(({ kind }) => kind === "error");
         const { bore, roughness, name } = result.value;
         return bore > 0 && bore <= 10 && roughness >= 0 && roughness < bore / 2 && named(name).bore === bore;
       }),

@@ -23,7 +23,7 @@ function good<T>(result: Result<T>): T {
 }
 
 function codesOf({ findings }: Result<unknown>): readonly string[] {
-  return findings.map(({ severity, code }) => `${severity} ${code}`);
+  return findings.map(({ kind, code }) => `${kind} ${code}`);
 }
 
 describe("nominal sizes", () => {
@@ -82,12 +82,12 @@ describe("flange dimensions", () => {
       expect(a[key]).toBe(b[key]);
     }
     expect(a.raisedFace ?? a.steelThickness ?? a.studLength ?? a.machineBoltLength).toBeUndefined();
-    expect(codesOf(of("8", iron))).toContain("caution flange-drilling-alone");
+    expect(codesOf(of("8", iron))).toContain("check flange-drilling-alone");
   });
 
   it("say what mates, and in millimetres what is converted", () => {
-    expect(codesOf(of("8", "150"))).toEqual(["caution flange-mates", "caution flange-dimensions-from-memory"]);
-    expect(codesOf(of("DN200", "150", "SI"))).toContain("caution flange-dimensions-converted");
+    expect(codesOf(of("8", "150"))).toEqual(["check flange-mates", "check flange-dimensions-from-memory"]);
+    expect(codesOf(of("DN200", "150", "SI"))).toContain("check flange-dimensions-converted");
     // ASME B16.5 prints 345 mm, where 13.5 in is 342.9 mm
     expect(good(of("DN200", "150", "SI")).outsideDiameter).toBeCloseTo(0.345, 12);
     expect(good(of("8", "150")).outsideDiameter).toBeCloseTo(13.5 * INCH, 12);
@@ -107,7 +107,7 @@ describe("stud length", () => {
       step: 0.25 * INCH,
     } as const;
     expect(good(jointStudLength(parts)) / INCH).toBeCloseTo(6.25, 9);
-    expect(codesOf(jointStudLength(parts))).toEqual(["caution stud-length-by-parts"]);
+    expect(codesOf(jointStudLength(parts))).toEqual(["check stud-length-by-parts"]);
     expect(jointStudLength({ ...parts, boltDiameter: 0 }).ok).toBe(false);
     expect(jointStudLength({ ...parts, step: 0 }).ok).toBe(false);
   });
@@ -258,7 +258,7 @@ describe("bolt torque", () => {
     expect(joint.torque / FOOT_POUND).toBeCloseTo(175.6, 1);
     // 14 049/0.3019 = 46 535 psi on the root: 210 × 46.535/50 = 195.4 lbf·ft
     expect(joint.referenceTorque / FOOT_POUND).toBeCloseTo(195.4, 1);
-    expect(codesOf(boltAssembly(base))).toEqual(["caution bolt-torque-scatter"]);
+    expect(codesOf(boltAssembly(base))).toEqual(["check bolt-torque-scatter"]);
   });
 
   it("stops where the gasket is crushed, and says so", () => {
@@ -266,15 +266,15 @@ describe("bolt torque", () => {
     const held = boltAssembly({ ...base, neededLoad: 8000 * LBF, crushingLoad: 27_200 * LBF });
     expect(good(held).stress / PSI).toBeCloseTo(27_200 / (8 * 0.3345), 3);
     expect(good(held).ceiling).toBe(good(held).stress);
-    expect(codesOf(held)).toEqual(["caution bolt-stress-held-by-gasket", "caution bolt-torque-scatter"]);
+    expect(codesOf(held)).toEqual(["check bolt-stress-held-by-gasket", "check bolt-torque-scatter"]);
     const crushed = boltAssembly({ ...base, crushingLoad: 27_200 * LBF });
     expect(good(crushed).stress).toBe(good(crushed).neededStress);
-    expect(codesOf(crushed)).toContain("warning bolt-stress-above-ceiling");
+    expect(codesOf(crushed)).toContain("limit bolt-stress-above-ceiling");
     expect(crushed.findings.find(({ code }) => code === "bolt-stress-above-ceiling")?.facts).toEqual({
       weakest: "gasket",
     });
     const ample = boltAssembly({ ...base, crushingLoad: 8 * 0.3345 * 42_001 * LBF });
-    expect(codesOf(ample)).toEqual(["caution bolt-torque-scatter"]);
+    expect(codesOf(ample)).toEqual(["check bolt-torque-scatter"]);
   });
 
   it("takes SAE grade 5 to 1 in and no further", () => {
@@ -286,7 +286,7 @@ describe("bolt torque", () => {
   });
 
   it("says that a metric grade stands in inch holes", () => {
-    expect(codesOf(boltAssembly({ ...base, grade: "ISO 8.8" }))).toContain("caution metric-grade-in-inch-bolts");
+    expect(codesOf(boltAssembly({ ...base, grade: "ISO 8.8" }))).toContain("check metric-grade-in-inch-bolts");
   });
 
   it("grows in proportion to the nut factor", () => {
@@ -335,28 +335,28 @@ describe("bolt torque", () => {
 
   it.each([
     [{ targetStress: 63 * KSI }, []],
-    [{ targetStress: 64 * KSI }, ["warning bolt-stress-above-ceiling"]],
-    [{ targetStress: 11 * KSI }, ["warning bolt-stress-below-needed"]],
+    [{ targetStress: 64 * KSI }, ["limit bolt-stress-above-ceiling"]],
+    [{ targetStress: 11 * KSI }, ["limit bolt-stress-below-needed"]],
     [{ targetStress: 106 * KSI }, ["error bolt-stress-above-yield"]],
     // 11 635.5/0.7 = 16 622 psi: a wrench that is 30 % low leaves just enough.
     [{ targetStress: 16.63 * KSI }, []],
-    [{ targetStress: 16.61 * KSI }, ["caution bolt-load-may-fall-short"]],
+    [{ targetStress: 16.61 * KSI }, ["check bolt-load-may-fall-short"]],
     [
       { flange: "grey iron", targetStress: 12 * KSI },
-      ["warning bolt-stress-above-ceiling", "caution bolt-load-may-fall-short"],
+      ["limit bolt-stress-above-ceiling", "check bolt-load-may-fall-short"],
     ],
     [
       { flange: "grey iron", grade: "A307 B", neededLoad: 8 * 0.3345 * 26_000 * LBF },
-      ["warning bolt-stress-above-ceiling", "caution bolt-load-may-fall-short"],
+      ["limit bolt-stress-above-ceiling", "check bolt-load-may-fall-short"],
     ],
     [{ bolts: 7 }, ["error bolts-differ"]],
     [{ boltSize: "13/16" }, ["error name-unknown"]],
     [{ nutFactor: 0.5 }, ["error out-of-range"]],
-    [{ nutFactor: 0.12 }, ["caution nut-factor-far-from-reference"]],
+    [{ nutFactor: 0.12 }, ["check nut-factor-far-from-reference"]],
     [{ nutFactor: 0.16, stud: "coated" }, []],
   ] as const)("%# %o remarks %o", (change, codes) => {
     const remarks = codesOf(boltAssembly({ ...base, ...change })).filter(
-      (code) => code !== "caution bolt-torque-scatter",
+      (code) => code !== "check bolt-torque-scatter",
     );
     expect(remarks).toEqual(codes);
   });

@@ -17,7 +17,7 @@ function good<T>(result: Result<T>): T {
 }
 
 function codesOf({ findings }: Result<unknown>): readonly string[] {
-  return findings.map(({ severity, code }) => `${severity} ${code}`);
+  return findings.map(({ kind, code }) => `${kind} ${code}`);
 }
 
 const material = (name: string): FlangeJointInput["material"] => good(pressureMaterialNamed(name));
@@ -87,7 +87,7 @@ describe("the joint of a flange", () => {
     expect(good(joint).neededStress / PSI).toBeCloseTo(6053, 0);
     expect(good(joint).stress / PSI).toBeCloseTo(7508.5, 0);
     expect(good(joint).gasketStress / PSI).toBeCloseTo(900, 6);
-    expect(codesOf(joint)).toContain("caution bolt-stress-held-by-gasket");
+    expect(codesOf(joint)).toContain("check bolt-stress-held-by-gasket");
   });
 
   /*
@@ -109,19 +109,19 @@ describe("the joint of a flange", () => {
     expect(good(joint).stress).toBe(good(joint).neededStress);
     expect(good(joint).ceiling).toBe(good(joint).neededStress);
     expect(codesOf(joint)).toEqual([
-      "caution bolt-load-may-fall-short",
-      "caution bolt-torque-scatter",
-      "caution full-face-gasket-not-reckoned",
-      "caution joint-figures-from-memory",
+      "check bolt-load-may-fall-short",
+      "check bolt-torque-scatter",
+      "check full-face-gasket-not-reckoned",
+      "check joint-figures-from-memory",
     ]);
   });
 
   // Spiral wound on NPS 6 Class 150: seating π × 0.342783 × 7.814435 × 10 000 = 84 152 lb, 31 447 psi on eight 3/4 in bolts.
   it("with a spiral-wound gasket warns on iron and cautions on steel", () => {
     const wound = { ...ductile, size: "6", gasket: "spiral wound" } as const;
-    expect(codesOf(flangeJoint(wound))).toContain("warning spiral-wound-as-flat-ring");
+    expect(codesOf(flangeJoint(wound))).toContain("limit spiral-wound-as-flat-ring");
     const onSteel = flangeJoint({ ...wound, material: material("WCB") });
-    expect(codesOf(onSteel)).toContain("caution spiral-wound-as-flat-ring");
+    expect(codesOf(onSteel)).toContain("check spiral-wound-as-flat-ring");
     expect(good(onSteel).neededStress / PSI).toBeCloseTo(31_447, 0);
   });
 
@@ -130,7 +130,7 @@ describe("the joint of a flange", () => {
     [250, false],
     [250.1, true],
   ])("at %d psi warns of the rating: %s", (psi, warns) => {
-    expect(codesOf(flangeJoint({ ...ductile, pressure: psi * PSI })).includes("warning pressure-above-rating")).toBe(
+    expect(codesOf(flangeJoint({ ...ductile, pressure: psi * PSI })).includes("limit pressure-above-rating")).toBe(
       warns,
     );
   });

@@ -19,7 +19,7 @@ function good<T>(result: Result<T>): T {
 }
 
 function codesOf({ findings }: Result<unknown>): readonly string[] {
-  return findings.map(({ severity, code }) => `${severity} ${code}`);
+  return findings.map(({ kind, code }) => `${kind} ${code}`);
 }
 
 const material = (name: string): PressureMaterial => good(pressureMaterialNamed(name));
@@ -107,7 +107,7 @@ describe("names of classes", () => {
     (text) => {
       const read = flangeClassNamed(text, "US");
       expect(good(read).name).toBe("Class 150");
-      expect(codesOf(read)).toEqual(["caution class-is-a-designation"]);
+      expect(codesOf(read)).toEqual(["check class-is-a-designation"]);
     },
   );
 
@@ -117,7 +117,7 @@ describe("names of classes", () => {
   ])("%s is the old metric name of %s", (text, name) => {
     const read = flangeClassNamed(text, "US");
     expect(good(read).name).toBe(name);
-    expect(codesOf(read)).toEqual(["caution class-by-metric-name"]);
+    expect(codesOf(read)).toEqual(["check class-by-metric-name"]);
   });
 
   it.each([
@@ -203,10 +203,10 @@ describe("ratings", () => {
   it("held in one unit system alone are converted with a caution", () => {
     const pn = psiAt("EN-GJS-400-15", "PN16", 68);
     expect(good(pn)).toBeCloseTo(232.0604, 3);
-    expect(codesOf(pn)).toContain("caution rating-converted");
+    expect(codesOf(pn)).toContain("check rating-converted");
     const grey = barAt("A126 Class B", "125 DN200", 20);
     expect(good(grey)).toBeCloseTo(13.78951, 4);
-    expect(codesOf(grey)).toContain("caution rating-converted");
+    expect(codesOf(grey)).toContain("check rating-converted");
     expect(codesOf(psiAt("WCB", "150", 68))).toEqual([]);
   });
 
@@ -238,14 +238,14 @@ describe("ratings", () => {
   });
 
   it.each([
-    ["ductile iron", "150", 70, ["caution material-taken-as"]],
+    ["ductile iron", "150", 70, ["check material-taken-as"]],
     ["A395", "150", 70, []],
-    ["A395", "300", 70, ["caution rating-not-verified"]],
-    ["A536", "150", 100, ["caution material-not-of-standard"]],
-    ["A536", "150", 101, ["warning material-not-of-standard"]],
-    ["CD4MCuN", "150", 70, ["caution material-listing-uncertain", "caution rating-not-verified"]],
-    ["WCB", "150", null, ["caution rating-temperature-assumed"]],
-    ["A126 Class B", "125 NPS 8", 70, ["caution grey-iron-flange"]],
+    ["A395", "300", 70, ["check rating-not-verified"]],
+    ["A536", "150", 100, ["check material-not-of-standard"]],
+    ["A536", "150", 101, ["limit material-not-of-standard"]],
+    ["CD4MCuN", "150", 70, ["check material-listing-uncertain", "check rating-not-verified"]],
+    ["WCB", "150", null, ["assumed rating-temperature-assumed"]],
+    ["A126 Class B", "125 NPS 8", 70, ["check grey-iron-flange"]],
   ] as const)("of %s in %s at %s °F carry their cautions", (name, of, degrees, codes) => {
     expect(codesOf(psiAt(name, of, degrees))).toEqual(codes);
   });
@@ -396,13 +396,13 @@ describe("a flange check", () => {
     [250, true],
     [250.1, false],
   ])("of 250 psi at %d psi cautions on what is left: %s", (psi, cautions) => {
-    expect(codesOf(check("A395", "150", psi)).includes("caution rating-nearly-used")).toBe(cautions);
+    expect(codesOf(check("A395", "150", psi)).includes("check rating-nearly-used")).toBe(cautions);
   });
 
   it("warns above the rating, and defers to the weakest part always", () => {
-    expect(codesOf(check("A395", "150", 251))).toContain("warning pressure-above-rating");
-    expect(codesOf(check("A395", "150", 249))).not.toContain("warning pressure-above-rating");
-    expect(codesOf(check("A395", "150", 1))).toContain("caution flange-is-not-casing");
+    expect(codesOf(check("A395", "150", 251))).toContain("limit pressure-above-rating");
+    expect(codesOf(check("A395", "150", 249))).not.toContain("limit pressure-above-rating");
+    expect(codesOf(check("A395", "150", 1))).toContain("check flange-is-not-casing");
     expect(codesOf(check("A395", "150", -1))).toEqual(["error out-of-range"]);
   });
 });

@@ -17,7 +17,7 @@ function good<T>(result: Result<T>): T {
 }
 
 function codesOf({ findings }: Result<unknown>): readonly string[] {
-  return findings.map(({ severity, code }) => `${severity} ${code}`);
+  return findings.map(({ kind, code }) => `${kind} ${code}`);
 }
 
 const material = (name: string) => good(pressureMaterialNamed(name));
@@ -94,8 +94,8 @@ describe("the class of each nozzle", () => {
     ]);
     expect(nozzles.filter(({ isFirstToNeed }) => isFirstToNeed).map(placeOf)).toEqual(["P2 discharge", "P3 discharge"]);
     expect(nozzles.some(({ rating, margin }) => rating !== undefined || margin !== undefined)).toBe(false);
-    expect(codesOf(result)).toContain("caution first-nozzle-beyond");
-    expect(codesOf(result)).toContain("warning first-nozzle-beyond");
+    expect(codesOf(result)).toContain("check first-nozzle-beyond");
+    expect(codesOf(result)).toContain("limit first-nozzle-beyond");
   });
 
   it("stays in the series that is offered", () => {
@@ -117,7 +117,7 @@ describe("the class of each nozzle", () => {
     expect(nozzles.some(({ isFirstToNeed }) => isFirstToNeed)).toBe(false);
     const exceeded = result.findings.filter((finding) => finding.code === "part-pressure-exceeded");
     expect(exceeded.map(({ subject, facts }) => `${subject}: ${facts.part}`)).toEqual(["suction of P2: suction hose"]);
-    expect(codesOf(result)).toContain("caution later-stage-suction");
+    expect(codesOf(result)).toContain("check later-stage-suction");
     // 1.5 × 17.2 bar = 25.8, up to 26
     expect((nozzles[0]?.testPressure as number) / BAR).toBeCloseTo(26, 9);
   });

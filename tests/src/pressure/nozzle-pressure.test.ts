@@ -16,7 +16,7 @@ function good<T>(result: Result<T>): T {
 }
 
 function codesOf({ findings }: Result<unknown>): readonly string[] {
-  return findings.map(({ severity, code }) => `${severity} ${code}`);
+  return findings.map(({ kind, code }) => `${kind} ${code}`);
 }
 
 function pump(name: string, head: number, elevation = 0, lineLoss = 0): SeriesPump {
@@ -104,7 +104,7 @@ describe("nozzle pressures in series", () => {
   it("count a suction below atmosphere as atmosphere, with a caution", () => {
     const vacuum = nozzlePressures({ pumps: [pump("1", 30)], suctionPressure: -0.4 * BAR, density: 1000 });
     expect(good(vacuum).map(({ greatest }) => greatest)).toEqual([0, 30 * 1000 * G]);
-    expect(codesOf(vacuum)).toEqual(["caution suction-vacuum-as-zero"]);
+    expect(codesOf(vacuum)).toEqual(["check suction-vacuum-as-zero"]);
     expect(nozzlePressures({ pumps: [], suctionPressure: -1.02 * BAR, density: 1000 }).ok).toBe(false);
   });
 
@@ -160,10 +160,10 @@ describe("nozzle pressures in series", () => {
     [{ headTolerance: -0.01 }, "error out-of-range"],
     [{ headTolerance: 0.51 }, "error out-of-range"],
     [{ suctionPressure: -2 * BAR }, "error out-of-range"],
-    [{ headTolerance: null }, "caution head-tolerance-assumed"],
-    [{ specificGravity: 2.3 }, "caution outside-usual-range"],
-    [{ stage: 2 }, "caution later-stage-suction"],
-    [{}, "caution nozzle-pressure-without-surge"],
+    [{ headTolerance: null }, "assumed head-tolerance-assumed"],
+    [{ specificGravity: 2.3 }, "check outside-usual-range"],
+    [{ stage: 2 }, "check later-stage-suction"],
+    [{}, "check nozzle-pressure-without-surge"],
   ])("of a stage: %o gives %s", (change, code) => {
     const base = { suctionPressure: 0, shutoffHead: 50, specificGravity: 1, stage: 1, headTolerance: 0 };
     expect(codesOf(stagePressure({ ...base, ...change }))).toContain(code);

@@ -18,7 +18,7 @@ function good<T>(result: Result<T>): T {
 }
 
 function codesOf({ findings }: Result<unknown>): readonly string[] {
-  return findings.map(({ severity, code }) => `${severity} ${code}`);
+  return findings.map(({ kind, code }) => `${kind} ${code}`);
 }
 
 function expected(of: PublishedCase, name: string): number {
@@ -122,8 +122,8 @@ describe("wave speed", () => {
   });
 
   it("out of the usual draws a caution", () => {
-    expect(codesOf(waveSpeed({ ...base, wall: { ...wall, modulus: 1e6 } }))).toEqual(["caution wave-speed-unusual"]);
-    expect(codesOf(waveSpeed({ ...base, density: 900 }))).toEqual(["caution wave-speed-unusual"]);
+    expect(codesOf(waveSpeed({ ...base, wall: { ...wall, modulus: 1e6 } }))).toEqual(["check wave-speed-unusual"]);
+    expect(codesOf(waveSpeed({ ...base, density: 900 }))).toEqual(["check wave-speed-unusual"]);
     expect(codesOf(waveSpeed(base))).toEqual([]);
   });
 });
@@ -153,11 +153,11 @@ describe("the wall of a pipe", () => {
   it("is rigid where it is not known, with a caution, and its modulus cautioned where it is", () => {
     const measured = wallOf(good(pipeNamed("ID 154.1 mm steel")));
     expect(good(measured)).toBeUndefined();
-    expect(codesOf(measured)).toEqual(["caution surge-rigid-wall"]);
+    expect(codesOf(measured)).toEqual(["check surge-rigid-wall"]);
     const known = wallOf(good(pipeNamed("6in sch40")));
     expect(good(known)?.thickness).toBeCloseTo(0.28 * 0.0254, 12);
     expect(good(known)?.modulus).toBe(207e9);
-    expect(codesOf(known)).toEqual(["caution surge-modulus-taken"]);
+    expect(codesOf(known)).toEqual(["assumed surge-modulus-taken"]);
   });
 });
 
@@ -183,7 +183,7 @@ describe("the bulk modulus of a liquid", () => {
     const found = at(name, 293.15);
     expect(good(found) / 1e9).toBeCloseTo(gigapascal, 9);
     expect(found.findings[0]?.found).toEqual(amount("stress", good(found)));
-    expect(codesOf(found)).toEqual(["caution surge-liquid-modulus-taken"]);
+    expect(codesOf(found)).toEqual(["assumed surge-liquid-modulus-taken"]);
   });
 });
 
@@ -205,9 +205,9 @@ describe("surge", () => {
   it("says what it is, and gives the anchored figure beside it", () => {
     const result = surge({ velocityChange: 1, pipe, liquid, bulkModulus: 2.19e9 });
     expect(codesOf(result)).toEqual([
-      "caution surge-modulus-taken",
-      "caution surge-anchored-higher",
-      "caution surge-is-a-screen",
+      "assumed surge-modulus-taken",
+      "check surge-anchored-higher",
+      "check surge-is-a-screen",
     ]);
     const anchored = result.findings[1]?.found?.value as number;
     expect(anchored).toBeGreaterThan(good(result).pressureChange);

@@ -181,7 +181,7 @@ describe("what never primes", () => {
     const airPump = { ...AIR_PUMP, blankOff: 40_000 };
     expect(lift(6.26, { airPump }).ok).toBe(true);
     const refused = lift(6.27, { airPump });
-    expect(refused.findings[0]).toMatchObject({ code: "never-primes", severity: "error" });
+    expect(refused.findings[0]).toMatchObject({ code: "never-primes", kind: "error" });
     expect(refused.findings[0]?.limit?.value).toBeCloseTo(6.2647, 3);
   });
 

@@ -24,7 +24,7 @@ describe("greatest lift with an air pump as stated", () => {
   it("takes 10 kPa where no blank-off is stated, and gives the lift at 25 inHg", () => {
     const found = answer({ airPump: { freeAir: 0.0236, blankOff: null, leak: null } });
     expect(found.ok && found.value.byBlankOff).toBeCloseTo(9.329, 3);
-    expect(found.findings[0]).toMatchObject({ code: "priming-lift-blank-off-assumed", severity: "caution" });
+    expect(found.findings[0]).toMatchObject({ code: "priming-lift-blank-off-assumed", kind: "assumed" });
     expect(factsOf(found, "priming-lift-blank-off-assumed").lift).toEqual({
       quantity: "head",
       value: expect.closeTo(8.648, 3),

@@ -38,7 +38,7 @@ function value(read: Result<DutyRegion>): DutyRegion {
 }
 
 function codes(input: DutyRegionInput): readonly string[] {
-  return dutyRegion(input).findings.map(({ severity, code }) => `${severity} ${code}`);
+  return dutyRegion(input).findings.map(({ kind, code }) => `${kind} ${code}`);
 }
 
 describe("the region of a duty", () => {
@@ -124,7 +124,7 @@ describe("the region of a duty", () => {
     const region = value(dutyRegion(input));
     expect(region.greatestFlow).toBeCloseTo(END, 12);
     expect(region.missing).toEqual([{ staticHead: "least", pipe: "new", curve: "as drawn", past: "last flow" }]);
-    expect(codes(input)).toContain("caution region-corner-beyond-curve");
+    expect(codes(input)).toContain("check region-corner-beyond-curve");
   });
 
   it("begins at no flow where a corner is not reached, and says which", () => {
@@ -132,7 +132,7 @@ describe("the region of a duty", () => {
     const region = value(dutyRegion(input));
     expect(region.leastFlow).toBe(0);
     expect(region.missing.map(({ past }) => past)).toEqual(["first flow"]);
-    expect(codes(input)).toContain("caution region-corner-not-reached");
+    expect(codes(input)).toContain("check region-corner-not-reached");
   });
 
   it("judges each corner by the preferred region", () => {
@@ -148,7 +148,7 @@ describe("the region of a duty", () => {
       return { place: value(dutyRegion(input)).normal.place, codes: codes(input) };
     };
     expect(at(0.04)).toEqual({ place: "preferred", codes: [] });
-    expect(at(0.03)).toEqual({ place: "allowable", codes: ["warning region-corner-outside-preferred"] });
+    expect(at(0.03)).toEqual({ place: "allowable", codes: ["limit region-corner-outside-preferred"] });
     expect(at(0.01).place).toBe("below minimum");
   });
 
@@ -156,8 +156,8 @@ describe("the region of a duty", () => {
     const remarks = (available: number, npshMargin?: number) =>
       codes({ ...PLAIN, npshAvailable: () => succeed(available), ...(npshMargin === undefined ? {} : { npshMargin }) });
     // NPSHR at √0.002 m³/s is 4.236 m.
-    expect(remarks(4.2)).toContain("warning region-npsh-short");
-    expect(remarks(5, 1)).toContain("caution region-npsh-margin-small");
+    expect(remarks(4.2)).toContain("limit region-npsh-short");
+    expect(remarks(5, 1)).toContain("check region-npsh-margin-small");
     expect(remarks(5.3, 1).filter((code) => code.includes("npsh"))).toEqual([]);
   });
 

@@ -28,7 +28,7 @@ function answered(change: Partial<OperatingPointInput>) {
 }
 
 function codesOf(change: Partial<OperatingPointInput>): readonly string[] {
-  return pointOf(change).findings.map(({ severity, code }) => `${severity} ${code}`);
+  return pointOf(change).findings.map(({ kind, code }) => `${kind} ${code}`);
 }
 
 // White, Fluid Mechanics, 4th edition, examples 11.6 to 11.8 (from memory): a 32-in pump with H = 490 − 0.26 Q² on a system
@@ -141,7 +141,7 @@ describe("curves that do not simply cross", () => {
     const read = pointOf(change);
     expect(answered(change).flow).toBeCloseTo(0.0292495, 5);
     const warning = read.findings.find(({ code }) => code === "does-not-start-alone");
-    expect(warning?.severity).toBe("warning");
+    expect(warning?.kind).toBe("limit");
     expect(factsOf(read, "does-not-start-alone").lower.value).toBeCloseTo(0.0151949, 5);
     expect(warning?.found?.value).toBe(30);
     expect(warning?.limit?.value).toBe(32);
@@ -155,7 +155,7 @@ describe("curves that do not simply cross", () => {
   it("nearly touch: a caution where they cross, the shortfall where they do not", () => {
     // Greatest of 0.2 Q − 0.0045 Q² is 2.2222 m at 22.22 L/s.
     const cross = codesOf({ pump: running(DROOPING), system: system(32.15, 500) });
-    expect(cross).toContain("caution curves-nearly-touch");
+    expect(cross).toContain("check curves-nearly-touch");
     const miss = pointOf({ pump: running(DROOPING), system: system(32.25, 500) });
     expect(miss.findings.map(({ code }) => code)).toEqual(["system-out-of-reach"]);
     expect(miss.findings[0]?.found?.value).toBeCloseTo(0.0278, 3);
@@ -208,14 +208,14 @@ describe("several equal pumps", () => {
     expect(two.flow).toBeCloseTo(answered({ system: system(20, 4000) }).flow, 12);
     expect(two.head / 2).toBeCloseTo(answered({ system: system(20, 4000) }).head, 10);
     expect(codesOf({ pumps: 2, arrangement: "series", system: system(40, 8000) })).toContain(
-      "caution series-casing-pressure",
+      "check series-casing-pressure",
     );
   });
 
   it("warn of the one left running alone", () => {
-    expect(codesOf({ pumps: 2, system: system(20, 1200) })).not.toContain("warning one-pump-alone-beyond-curve");
-    expect(codesOf({ pumps: 3, system: system(15, 300) })).toContain("warning one-pump-alone-beyond-curve");
-    expect(codesOf({ pumps: 2, system: system(10, 2500) })).toContain("warning one-pump-alone-outside-region");
+    expect(codesOf({ pumps: 2, system: system(20, 1200) })).not.toContain("limit one-pump-alone-beyond-curve");
+    expect(codesOf({ pumps: 3, system: system(15, 300) })).toContain("limit one-pump-alone-beyond-curve");
+    expect(codesOf({ pumps: 2, system: system(10, 2500) })).toContain("limit one-pump-alone-outside-region");
   });
 
   it.each([0, 1.5, 101, Number.NaN])("are not %s", (pumps) => {
@@ -230,19 +230,19 @@ describe("several equal pumps", () => {
 
 describe("what is said of an operating point", () => {
   it("within the preferred region: that power is for water, nothing else", () => {
-    expect(codesOf({})).toEqual(["caution power-for-water"]);
+    expect(codesOf({})).toEqual(["check power-for-water"]);
   });
 
   // 70 and 120 % of 50 L/s; the friction that puts the point just inside and outside, by the curve's own points.
   it.each([
     { flow: 0.0351, codes: [] },
-    { flow: 0.0349, codes: ["warning outside-preferred-region"] },
+    { flow: 0.0349, codes: ["limit outside-preferred-region"] },
     { flow: 0.0599, codes: [] },
-    { flow: 0.0601, codes: ["warning outside-preferred-region"] },
-    { flow: 0.0149, codes: ["warning outside-preferred-region", "caution flow-below-minimum"] },
+    { flow: 0.0601, codes: ["limit outside-preferred-region"] },
+    { flow: 0.0149, codes: ["limit outside-preferred-region", "check flow-below-minimum"] },
   ])("at $flow m³/s: $codes", ({ flow, codes }) => {
     const friction = headOf(running(FALLING), flow) / flow ** 2;
-    expect(codesOf({ system: system(0, friction) })).toEqual(["caution power-for-water", ...codes]);
+    expect(codesOf({ system: system(0, friction) })).toEqual(["check power-for-water", ...codes]);
   });
 
   it("leaves gaps for what the curve does not give", () => {
@@ -254,7 +254,7 @@ describe("what is said of an operating point", () => {
       null,
       null,
     ]);
-    expect(codesOf({ pump: bare })).toEqual(["caution curve-column-missing", "caution best-efficiency-unknown"]);
+    expect(codesOf({ pump: bare })).toEqual(["check curve-column-missing", "check best-efficiency-unknown"]);
   });
 });
 
@@ -296,7 +296,7 @@ describe("a system curve through points", () => {
         { flow: 0, head: 5 },
         { flow: 0.01, head: 4 },
       ],
-      codes: ["caution system-curve-falls"],
+      codes: ["check system-curve-falls"],
     },
     {
       why: "a flow below zero",
@@ -307,6 +307,6 @@ describe("a system curve through points", () => {
       codes: ["error out-of-range"],
     },
   ])("$why: $codes", ({ points, codes }) => {
-    expect(through(points).findings.map(({ severity, code }) => `${severity} ${code}`)).toEqual(codes);
+    expect(through(points).findings.map(({ kind, code }) => `${kind} ${code}`)).toEqual(codes);
   });
 });

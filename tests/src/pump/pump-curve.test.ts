@@ -9,12 +9,12 @@ import { curveOf, FALLING } from "../../support/pumps.ts";
 function findingsOf(points: readonly PumpCurvePoint[]): readonly string[] {
   const labels = points.map((_, i) => `row ${i + 2}`);
   return pumpCurve({ points, subject: "curve", labels }).findings.map(
-    ({ severity, code, subject }) => `${severity} ${code}: ${subject}`,
+    ({ kind, code, subject }) => `${kind} ${code}: ${subject}`,
   );
 }
 
 function codesOf(read: Result<number>): readonly string[] {
-  return read.findings.map(({ severity, code }) => `${severity} ${code}`);
+  return read.findings.map(({ kind, code }) => `${kind} ${code}`);
 }
 
 const GOOD: readonly PumpCurvePoint[] = [
@@ -61,12 +61,12 @@ describe("the points of a pump curve", () => {
     {
       why: "no shutoff head",
       points: [{ flow: 0.005, head: 39 }, ...GOOD.slice(1)],
-      findings: ["caution curve-shutoff-missing: curve"],
+      findings: ["check curve-shutoff-missing: curve"],
     },
     {
       why: "a hump",
       points: GOOD.map((point, i) => (i === 1 ? { ...point, head: 41 } : point)),
-      findings: ["caution curve-droops: curve"],
+      findings: ["check curve-droops: curve"],
     },
     {
       why: "a head that only rises: flow and head swapped",
@@ -106,7 +106,7 @@ describe("the points of a pump curve", () => {
         power: [2000, 6000, 8390][i] as number,
         ...(i === 0 ? {} : { efficiency: [0, 0.65, 0.7][i] as number }),
       })),
-      findings: ["caution efficiency-disagrees-with-power: row 3"],
+      findings: ["check efficiency-disagrees-with-power: row 3"],
     },
   ])("$why", ({ points, findings }) => {
     expect(findingsOf(points)).toEqual(findings);
@@ -190,7 +190,7 @@ describe("reading a curve", () => {
     const heavy = shaftPowerAtFlow(byEfficiency, 0.05, 1.2 * 998.2);
     expect(heavy.ok && heavy.value).toBeCloseTo(1.2 * 18_966.18, 1);
     expect(codesOf(power)).toEqual([]);
-    expect(codesOf(shaftPowerAtFlow(byEfficiency, 0.009, 998.2))).toEqual(["caution power-near-shutoff"]);
+    expect(codesOf(shaftPowerAtFlow(byEfficiency, 0.009, 998.2))).toEqual(["check power-near-shutoff"]);
     expect(codesOf(shaftPowerAtFlow(byEfficiency, 0, 998.2))).toEqual(["error power-at-shutoff-unknown"]);
     expect(shaftPowerAtFlow(pump, 0, 998.2)).toEqual({ ok: true, value: 8000, findings: [] });
   });

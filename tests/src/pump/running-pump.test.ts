@@ -16,9 +16,7 @@ const value = (read: { readonly ok: boolean; readonly value?: number }): number 
   read.ok ? (read.value as number) : Number.NaN;
 
 function findingsAt(speedRatio: number, trimRatio: number): readonly string[] {
-  return runningPump({ curve: FALLING, speedRatio, trimRatio }).findings.map(
-    ({ severity, code }) => `${severity} ${code}`,
-  );
+  return runningPump({ curve: FALLING, speedRatio, trimRatio }).findings.map(({ kind, code }) => `${kind} ${code}`);
 }
 
 describe("another speed", () => {
@@ -82,11 +80,11 @@ describe("another speed", () => {
   it.each([
     { ratio: 1, codes: [] },
     { ratio: 0.8, codes: [] },
-    { ratio: 0.79, codes: ["caution speed-far-from-curve"] },
-    { ratio: 1.2, codes: ["caution speed-raised"] },
-    { ratio: 1.21, codes: ["caution speed-far-from-curve", "caution speed-raised"] },
-    { ratio: 0.5, codes: ["caution speed-far-from-curve"] },
-    { ratio: 0.49, codes: ["caution speed-far-from-curve", "caution speed-below-half"] },
+    { ratio: 0.79, codes: ["check speed-far-from-curve"] },
+    { ratio: 1.2, codes: ["check speed-raised"] },
+    { ratio: 1.21, codes: ["check speed-far-from-curve", "check speed-raised"] },
+    { ratio: 0.5, codes: ["check speed-far-from-curve"] },
+    { ratio: 0.49, codes: ["check speed-far-from-curve", "check speed-below-half"] },
   ])("at $ratio says $codes", ({ ratio, codes }) => {
     expect(findingsAt(ratio, 1)).toEqual(codes);
   });
@@ -121,10 +119,10 @@ describe("a trimmed impeller", () => {
 
   it.each([
     { ratio: 1, codes: [] },
-    { ratio: 0.9, codes: ["caution trim-not-similar"] },
-    { ratio: 11.7 / 13, codes: ["caution trim-not-similar"] },
-    { ratio: 0.89, codes: ["caution trim-not-similar", "caution trim-efficiency-assumed"] },
-    { ratio: 0.79, codes: ["caution trim-not-similar", "caution trim-efficiency-assumed", "caution trim-deep"] },
+    { ratio: 0.9, codes: ["check trim-not-similar"] },
+    { ratio: 11.7 / 13, codes: ["check trim-not-similar"] },
+    { ratio: 0.89, codes: ["check trim-not-similar", "assumed trim-efficiency-assumed"] },
+    { ratio: 0.79, codes: ["check trim-not-similar", "assumed trim-efficiency-assumed", "check trim-deep"] },
     { ratio: 0.7499, codes: ["error out-of-range"] },
     { ratio: 1.0001, codes: ["error out-of-range"] },
   ])("at $ratio says $codes", ({ ratio, codes }) => {

@@ -29,8 +29,8 @@ describe("unlike pumps in parallel", () => {
     // √(15/12 000) m³/s by the strong pump alone.
     expect(point.flow).toBeCloseTo(Math.sqrt(15 / 12_000), 5);
     expect(point.flows[1]).toBe(0);
-    expect(read.findings.map(({ severity, code, subject }) => `${severity} ${code} ${subject}`)).toEqual([
-      "warning pump-held-closed weak",
+    expect(read.findings.map(({ kind, code, subject }) => `${kind} ${code} ${subject}`)).toEqual([
+      "limit pump-held-closed weak",
     ]);
   });
 

@@ -67,15 +67,15 @@ describe("the standard atmosphere", () => {
 
   it.each([
     { altitude: -5001, codes: ["error out-of-range"] },
-    { altitude: -5000, codes: ["caution altitude-unusual"] },
-    { altitude: -501, codes: ["caution altitude-unusual"] },
+    { altitude: -5000, codes: ["check altitude-unusual"] },
+    { altitude: -501, codes: ["check altitude-unusual"] },
     { altitude: -500, codes: [] },
     { altitude: 9000, codes: [] },
-    { altitude: 9001, codes: ["caution altitude-unusual"] },
-    { altitude: 11_000, codes: ["caution altitude-unusual"] },
+    { altitude: 9001, codes: ["check altitude-unusual"] },
+    { altitude: 11_000, codes: ["check altitude-unusual"] },
     { altitude: 11_001, codes: ["error out-of-range"] },
     { altitude: Number.NaN, codes: ["error not-a-number"] },
   ])("at $altitude m: $codes", ({ altitude, codes }) => {
-    expect(standardAtmosphere(altitude).findings.map(({ code, severity }) => `${severity} ${code}`)).toEqual(codes);
+    expect(standardAtmosphere(altitude).findings.map(({ code, kind }) => `${kind} ${code}`)).toEqual(codes);
   });
 });

@@ -20,7 +20,7 @@ function velocityOf(change: Partial<DepositionVelocityInputs> = {}) {
 }
 
 function codesOf(change: Partial<DepositionVelocityInputs>): readonly string[] {
-  return depositionVelocity({ ...base, ...change }).findings.map(({ code, severity }) => `${severity} ${code}`);
+  return depositionVelocity({ ...base, ...change }).findings.map(({ code, kind }) => `${kind} ${code}`);
 }
 
 describe("limiting deposition velocity", () => {
@@ -67,22 +67,22 @@ describe("limiting deposition velocity", () => {
     expect(slow.design - slow.limiting).toBeCloseTo(0.3, 12);
   });
 
-  const always = "caution deposition-estimates";
+  const always = "check deposition-estimates";
   it.each([
     ["an ordinary sand", {}, [always]],
     ["2 %", { solidsByVolume: 0.02 }, [always]],
-    ["under 2 %", { solidsByVolume: 0.0199 }, ["caution outside-usual-range", always]],
+    ["under 2 %", { solidsByVolume: 0.0199 }, ["check outside-usual-range", always]],
     ["15 %", { solidsByVolume: 0.15 }, [always]],
-    ["over 15 %", { solidsByVolume: 0.1501 }, ["caution outside-usual-range", always]],
-    ["over 45 %", { solidsByVolume: 0.4501 }, ["caution outside-usual-range", "caution solids-dense", always]],
+    ["over 15 %", { solidsByVolume: 0.1501 }, ["check outside-usual-range", always]],
+    ["over 45 %", { solidsByVolume: 0.4501 }, ["check outside-usual-range", "check solids-dense", always]],
     ["0.1 mm", { particleSize: 1e-4 }, [always]],
-    ["under 0.1 mm", { particleSize: 0.99e-4 }, ["caution particle-fine", always]],
+    ["under 0.1 mm", { particleSize: 0.99e-4 }, ["check particle-fine", always]],
     ["2 mm", { particleSize: 2e-3 }, [always]],
-    ["over 2 mm", { particleSize: 2.01e-3 }, ["caution particle-coarse", always]],
+    ["over 2 mm", { particleSize: 2.01e-3 }, ["check particle-coarse", always]],
     ["0.018 of the bore", { bore: 0.1, particleSize: 1.8e-3 }, [always]],
-    ["over 0.018 of the bore", { bore: 0.1, particleSize: 1.81e-3 }, ["caution flow-stratified", always]],
+    ["over 0.018 of the bore", { bore: 0.1, particleSize: 1.81e-3 }, ["check flow-stratified", always]],
     ["solids that float", { solidsSG: 1 }, ["error solids-do-not-settle"]],
-    ["a particle of the bore", { particleSize: 0.2 }, ["error out-of-range", "caution particle-size-doubted"]],
+    ["a particle of the bore", { particleSize: 0.2 }, ["error out-of-range", "check particle-size-doubted"]],
     ["no solids", { solidsByVolume: 0 }, ["error out-of-range"]],
     ["packed solids", { solidsByVolume: 0.62 }, ["error out-of-range"]],
     ["a particle of nothing", { particleSize: 0 }, ["error out-of-range"]],

@@ -45,12 +45,10 @@ describe("a fine slurry", () => {
 
   it.each([
     ["10 %", { solidsByVolume: 0.1 }, []],
-    ["more than 10 %", { solidsByVolume: 0.1001 }, ["caution clay-not-newtonian"]],
-    ["more than 45 %", { solidsByVolume: 0.4501 }, ["caution clay-not-newtonian", "caution solids-dense"]],
+    ["more than 10 %", { solidsByVolume: 0.1001 }, ["check clay-not-newtonian"]],
+    ["more than 45 %", { solidsByVolume: 0.4501 }, ["check clay-not-newtonian", "check solids-dense"]],
     ["packed solids", { solidsByVolume: 0.62 }, ["error out-of-range"]],
   ] as const)("remarks on %s", (_, change, codes) => {
-    expect(fineSlurry({ ...base, ...change }).findings.map(({ code, severity }) => `${severity} ${code}`)).toEqual(
-      codes,
-    );
+    expect(fineSlurry({ ...base, ...change }).findings.map(({ code, kind }) => `${kind} ${code}`)).toEqual(codes);
   });
 });

@@ -79,12 +79,12 @@ describe("a particle in still liquid", () => {
 
   it.each([
     ["solids that float", { solidsSG: 1 }, ["error solids-do-not-settle"]],
-    ["a size in micrometres", { particleSize: 0.0201 }, ["caution particle-size-doubted"]],
+    ["a size in micrometres", { particleSize: 0.0201 }, ["check particle-size-doubted"]],
     ["20 mm", { particleSize: 0.02 }, []],
     ["no size", { particleSize: 0 }, ["error out-of-range"]],
     ["packed solids", { solidsByVolume: 0.62 }, ["error out-of-range"]],
   ] as const)("remarks on %s", (_, change, codes) => {
     const { findings } = particleSettling({ ...base, ...change });
-    expect(findings.map(({ code, severity }) => `${severity} ${code}`)).toEqual(codes);
+    expect(findings.map(({ code, kind }) => `${kind} ${code}`)).toEqual(codes);
   });
 });

@@ -22,7 +22,7 @@ function deratingOf(change: Partial<PumpDeratingInputs> = {}) {
 }
 
 function codesOf(change: Partial<PumpDeratingInputs>): readonly string[] {
-  return pumpDerating({ ...base, ...change }).findings.map(({ code, severity }) => `${severity} ${code}`);
+  return pumpDerating({ ...base, ...change }).findings.map(({ code, kind }) => `${kind} ${code}`);
 }
 
 const byWeight = (fraction: number, solids: number): number => fraction / solids / (fraction / solids + (1 - fraction));
@@ -71,30 +71,30 @@ describe("head and efficiency of a pump on slurry", () => {
     expect((1 - deratingOf({ fines: 0.08 }).headRatio) / whole).toBeCloseTo(0.8464, 12);
   });
 
-  const usual = ["caution derating-scatter", "caution npshr-rises"];
+  const usual = ["check derating-scatter", "check npshr-rises"];
   it.each([
     ["an ordinary sand", {}, usual],
-    ["water", { solidsByVolume: 0 }, ["caution derating-scatter"]],
+    ["water", { solidsByVolume: 0 }, ["check derating-scatter"]],
     ["0.4 m", { impellerDiameter: 0.4 }, usual],
-    ["over 0.4 m", { impellerDiameter: 0.401 }, [usual[0], "caution derating-large-impeller", usual[1]]],
+    ["over 0.4 m", { impellerDiameter: 0.401 }, [usual[0], "check derating-large-impeller", usual[1]]],
     ["20 %", { solidsByVolume: 0.2 }, usual],
-    ["over 20 %", { solidsByVolume: 0.201 }, [usual[0], "caution derating-efficiency-lower", usual[1]]],
-    ["fines", { fines: 0.08 }, [usual[0], "caution derating-fines-relief", usual[1]]],
-    ["half of it fines", { fines: 0.5 }, [usual[0], "caution derating-fines-relief", usual[1]]],
+    ["over 20 %", { solidsByVolume: 0.201 }, [usual[0], "check derating-efficiency-lower", usual[1]]],
+    ["fines", { fines: 0.08 }, [usual[0], "check derating-fines-relief", usual[1]]],
+    ["half of it fines", { fines: 0.5 }, [usual[0], "check derating-fines-relief", usual[1]]],
     ["more than half of it fines", { fines: 0.51 }, ["error fines-contradict-size"]],
     [
       "mostly fines, d50 among them",
       { fines: 0.6, particleSize: 7e-5 },
-      [usual[0], "caution derating-fines-relief", usual[1]],
+      [usual[0], "check derating-fines-relief", usual[1]],
     ],
     [
       "mostly fines, d50 the greatest of them",
       { fines: 0.6, particleSize: 7.5e-5 },
-      [usual[0], "caution derating-fines-relief", usual[1]],
+      [usual[0], "check derating-fines-relief", usual[1]],
     ],
     ["10 mm", { particleSize: 0.01 }, usual],
-    ["over 10 mm", { particleSize: 0.0101 }, ["warning outside-usual-range", ...usual]],
-    ["0.0227 mm", { particleSize: 2.27e-5 }, ["caution derating-scatter"]],
+    ["over 10 mm", { particleSize: 0.0101 }, ["limit outside-usual-range", ...usual]],
+    ["0.0227 mm", { particleSize: 2.27e-5 }, ["check derating-scatter"]],
     ["finer", { particleSize: 2.269e-5 }, ["error derating-too-fine"]],
     ["solids that float", { solidsSG: 1 }, ["error solids-do-not-settle"]],
     ["packed solids", { solidsByVolume: 0.62 }, ["error out-of-range"]],
@@ -113,7 +113,7 @@ describe("head and efficiency of a pump on slurry", () => {
   });
 
   it("asks for the unit where micrometres come to a loss beyond what was measured", () => {
-    const slip = "caution particle-size-doubted";
+    const slip = "check particle-size-doubted";
     expect(codesOf({ particleSize: 0.34, solidsByVolume: 0.2 })).toEqual(["error derating-below-measured", slip]);
     expect(codesOf({ particleSize: 0.35 })).toEqual(["error out-of-range", slip]);
     expect(codesOf({ particleSize: 0.34 })).toContain(slip);

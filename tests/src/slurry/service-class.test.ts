@@ -26,9 +26,7 @@ describe("slurry service classes", () => {
   ])("judge %s", (_, headPerStage, tipSpeed, verdict) => {
     const judged = serviceClassesFor({ headPerStage, tipSpeed });
     expect(judged.ok && judged.value[1]?.verdict).toBe(verdict);
-    expect(judged.findings.map(({ code, severity }) => `${severity} ${code}`)).toEqual([
-      "caution service-class-from-memory",
-    ]);
+    expect(judged.findings.map(({ code, kind }) => `${kind} ${code}`)).toEqual(["check service-class-from-memory"]);
   });
 
   it.each([{ tipSpeed: -1 }, { headPerStage: -1 }])("are refused for %o", (change) => {

@@ -31,7 +31,7 @@ const OF_DEPOSITION: readonly string[] = ["deposition-estimates", "particle-coar
 function codesOf(change: Partial<SlurryFrictionInputs>): readonly string[] {
   return slurryFriction({ ...base, ...change })
     .findings.filter(({ code }) => !OF_DEPOSITION.includes(code))
-    .map(({ code, severity }) => `${severity} ${code}`);
+    .map(({ code, kind }) => `${kind} ${code}`);
 }
 
 describe("friction of a settling slurry", () => {
@@ -87,9 +87,9 @@ describe("friction of a settling slurry", () => {
     expect(codesOf({ coarseSize: 16e-4 })).toEqual([]);
     // ln(d85/d50) under 1/1.7 and over 4
     expect(frictionOf({ coarseSize: 5e-4 }).exponent).toBe(1.7);
-    expect(codesOf({ coarseSize: 5e-4 })).toEqual(["caution grading-exponent-held"]);
+    expect(codesOf({ coarseSize: 5e-4 })).toEqual(["check grading-exponent-held"]);
     expect(frictionOf({ coarseSize: 0.03 }).exponent).toBe(0.25);
-    expect(codesOf({ coarseSize: 0.03 })).toEqual(["caution grading-exponent-held"]);
+    expect(codesOf({ coarseSize: 0.03 })).toEqual(["check grading-exponent-held"]);
     expect(frictionOf({ coarseSize: 4e-4 }).exponent).toBe(1.7);
     expect(codesOf({ coarseSize: 3.9e-4 })).toEqual(["error out-of-range"]);
   });
@@ -101,18 +101,18 @@ describe("friction of a settling slurry", () => {
     const { limiting, design } = limit.value;
     const at = (velocity: number) => codesOf({ flow: velocity / meanVelocity(1, bore) });
     expect(at(limiting * 0.999)).toEqual(["error bed-in-pipe"]);
-    expect(at(limiting * 1.001)).toEqual(["caution below-design-velocity"]);
-    expect(at(design * 0.999)).toEqual(["caution below-design-velocity"]);
+    expect(at(limiting * 1.001)).toEqual(["check below-design-velocity"]);
+    expect(at(design * 0.999)).toEqual(["check below-design-velocity"]);
     expect(at(design * 1.001)).toEqual([]);
     expect(codesOf({ flow: 0 })).toEqual(["error bed-in-pipe"]);
   });
 
   it.each([
     ["0.015 of the bore", { particleSize: 3e-3 }, []],
-    ["over 0.015 of the bore", { particleSize: 3.01e-3 }, ["caution flow-stratified"]],
-    ["0.018 of the bore", { particleSize: 3.6e-3 }, ["caution flow-stratified"]],
+    ["over 0.015 of the bore", { particleSize: 3.01e-3 }, ["check flow-stratified"]],
+    ["0.018 of the bore", { particleSize: 3.6e-3 }, ["check flow-stratified"]],
     ["over 0.018 of the bore", { particleSize: 3.61e-3 }, ["error flow-stratified"]],
-    ["a particle of the bore", { particleSize: 0.2 }, ["error out-of-range", "caution particle-size-doubted"]],
+    ["a particle of the bore", { particleSize: 0.2 }, ["error out-of-range", "check particle-size-doubted"]],
     ["solids that float", { solidsSG: 1 }, ["error solids-do-not-settle"]],
     ["a negative flow", { flow: -1 }, ["error out-of-range"]],
   ] as const)("remarks on %s", (_, change, codes) => {

@@ -11,7 +11,7 @@ function mixtureOf(known: SlurryMixtureInputs): SlurryMixture {
 }
 
 function codesOf(known: SlurryMixtureInputs): readonly string[] {
-  return slurryMixture(known).findings.map(({ code, severity }) => `${severity} ${code}`);
+  return slurryMixture(known).findings.map(({ code, kind }) => `${kind} ${code}`);
 }
 
 const FIGURES = ["solidsSG", "solidsByWeight", "solidsByVolume", "mixtureSG", "solidsPerVolume"] as const;
@@ -66,7 +66,7 @@ describe("a slurry", () => {
     const { findings } = slurryMixture({ ...sand, mixtureSG });
     expect(findings[0]).toMatchObject({
       code: "slurry-figures-contradict",
-      severity: "error",
+      kind: "error",
       subject: "mixture SG",
       found: { value: mixtureSG },
       facts: { first: "solids SG", second: "solids by weight" },
@@ -85,9 +85,9 @@ describe("a slurry", () => {
     ["packed solids", { liquidSG: 1, solidsSG: 2, mixtureSG: 1.62 }, ["error slurry-impossible"]],
     ["solids lighter than nothing", { liquidSG: 1, solidsByVolume: 0.5, mixtureSG: 0.4 }, ["error slurry-impossible"]],
     ["solids heavier than any", { liquidSG: 1, solidsByVolume: 0.05, mixtureSG: 3 }, ["error slurry-impossible"]],
-    ["dense slurry", { liquidSG: 1, solidsSG: 2, solidsByVolume: 0.4501 }, ["caution solids-dense"]],
+    ["dense slurry", { liquidSG: 1, solidsSG: 2, solidsByVolume: 0.4501 }, ["check solids-dense"]],
     ["a little less", { liquidSG: 1, solidsSG: 2, solidsByVolume: 0.45 }, []],
-    ["floating solids", { liquidSG: 1, solidsSG: 0.9, solidsByVolume: 0.2 }, ["caution solids-float"]],
+    ["floating solids", { liquidSG: 1, solidsSG: 0.9, solidsByVolume: 0.2 }, ["check solids-float"]],
     ["a percent by weight at packing", { liquidSG: 1, solidsSG: 2, solidsByVolume: 0.62 }, ["error out-of-range"]],
   ] as const)("remarks on %s", (_, known, codes) => {
     expect(codesOf(known)).toEqual(codes);

@@ -27,7 +27,7 @@ function liftOf(change: Partial<GreatestSuctionLiftInput>): number {
 }
 
 function codesOf(change: Partial<GreatestSuctionLiftInput>): readonly string[] {
-  return greatestSuctionLift({ ...base, ...change }).findings.map(({ code, severity }) => `${severity} ${code}`);
+  return greatestSuctionLift({ ...base, ...change }).findings.map(({ code, kind }) => `${kind} ${code}`);
 }
 
 describe("greatest suction lift", () => {
@@ -81,7 +81,7 @@ describe("greatest suction lift", () => {
   it("asks for no depth where the lift is just nothing", () => {
     const npshRequired = (101_325 - 2339) / (998.2 * 9.80665);
     expect(liftOf({ flow: 0, npshRequired, npshMargin: 0 })).toBe(0);
-    expect(codesOf({ flow: 0, npshRequired, npshMargin: 0 })).not.toContain("caution flooded-suction-needed");
+    expect(codesOf({ flow: 0, npshRequired, npshMargin: 0 })).not.toContain("check flooded-suction-needed");
   });
 
   it("falls as the air thins", () => {
@@ -103,11 +103,11 @@ describe("greatest suction lift", () => {
   });
 
   it.each([
-    ["the margin it assumes", { npshMargin: null }, "caution npsh-margin-assumed"],
-    ["a margin under 0.6 m", { npshMargin: 0.59 }, "caution npsh-margin-small"],
-    ["a margin under a tenth of NPSHR", { npshRequired: 8, npshMargin: 0.79 }, "caution npsh-margin-small"],
-    ["hot liquid", { liquid: { ...COLD_WATER, vapourPressure: 2e4 } }, "caution suction-liquid-hot"],
-    ["gas at the inlet", {}, "caution inlet-pressure-low"],
+    ["the margin it assumes", { npshMargin: null }, "assumed npsh-margin-assumed"],
+    ["a margin under 0.6 m", { npshMargin: 0.59 }, "check npsh-margin-small"],
+    ["a margin under a tenth of NPSHR", { npshRequired: 8, npshMargin: 0.79 }, "check npsh-margin-small"],
+    ["hot liquid", { liquid: { ...COLD_WATER, vapourPressure: 2e4 } }, "check suction-liquid-hot"],
+    ["gas at the inlet", {}, "check inlet-pressure-low"],
   ])("remarks on %s", (_, change, code) => {
     expect(codesOf(change)).toContain(code);
   });
@@ -116,7 +116,7 @@ describe("greatest suction lift", () => {
     ["0.6 m", { npshMargin: 0.6 }],
     ["a tenth of NPSHR", { npshRequired: 8, npshMargin: 0.8 }],
   ])("takes a margin of %s without a remark", (_, change) => {
-    expect(codesOf(change)).not.toContain("caution npsh-margin-small");
+    expect(codesOf(change)).not.toContain("check npsh-margin-small");
   });
 
   it.each([

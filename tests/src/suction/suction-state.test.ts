@@ -21,7 +21,7 @@ function stateOf(change: Partial<SuctionStateInput> = {}) {
 }
 
 function codesOf(change: Partial<SuctionStateInput>): readonly string[] {
-  return suctionState({ ...base, ...change }).findings.map(({ code, severity }) => `${severity} ${code}`);
+  return suctionState({ ...base, ...change }).findings.map(({ code, kind }) => `${kind} ${code}`);
 }
 
 const noLoss = { flow: 0 };
@@ -81,21 +81,21 @@ describe("NPSH available", () => {
 
   const layFlat = [segmentOf(pipeOf(0.2, 3e-5, { collapsible: true }), 8)];
   it.each([
-    ["nothing left", { suctionLift: 10.2 }, ["warning npsha-not-positive"]],
+    ["nothing left", { suctionLift: 10.2 }, ["limit npsha-not-positive"]],
     [
       "a lift beyond priming",
       { suctionLift: 7.61, ...noLoss },
-      ["caution lift-beyond-practice", "caution inlet-pressure-low"],
+      ["check lift-beyond-practice", "check inlet-pressure-low"],
     ],
-    ["no pipe", { suctionLine: [] }, ["caution line-lossless"]],
-    ["hot liquid on a lift", { liquid: { ...COLD_WATER, vapourPressure: 19_950 } }, ["caution suction-liquid-hot"]],
+    ["no pipe", { suctionLine: [] }, ["check line-lossless"]],
+    ["hot liquid on a lift", { liquid: { ...COLD_WATER, vapourPressure: 19_950 } }, ["check suction-liquid-hot"]],
     ["hot liquid, flooded", { liquid: { ...COLD_WATER, vapourPressure: 19_950 }, suctionLift: -1 }, []],
     // 60 kPa at the inlet: (101325 − 60000) / (998.2 × 9.80665) = 4.221576 m
-    ["low pressure at the inlet", { suctionLift: 4.2216, ...noLoss }, ["caution inlet-pressure-low"]],
+    ["low pressure at the inlet", { suctionLift: 4.2216, ...noLoss }, ["check inlet-pressure-low"]],
     ["just enough pressure at the inlet", { suctionLift: 4.2215, ...noLoss }, []],
     ["lay-flat hose, flooded", { suctionLine: layFlat, suctionLift: -5 }, []],
     // 2.4 m/s in 0.2 m is 0.0753982 m³/s
-    ["a fast line", { flow: 0.0754, suctionLift: 0 }, ["caution velocity-high"]],
+    ["a fast line", { flow: 0.0754, suctionLift: 0 }, ["check velocity-high"]],
   ] as const)("remarks on %s", (_, change, codes) => {
     expect(codesOf(change)).toEqual(expect.arrayContaining([...codes]));
     if (codes.length === 0) expect(codesOf(change)).toEqual([]);
@@ -104,19 +104,19 @@ describe("NPSH available", () => {
   it("lowers the practical lift with the air", () => {
     // 7.6 − (101325 − 80000) / (998.2 × 9.80665) = 7.6 − 2.178466 = 5.421534 m
     const high = { atmosphericPressure: 8e4, ...noLoss };
-    expect(codesOf({ ...high, suctionLift: 5.4216 })).toContain("caution lift-beyond-practice");
-    expect(codesOf({ ...high, suctionLift: 5.4215 })).not.toContain("caution lift-beyond-practice");
+    expect(codesOf({ ...high, suctionLift: 5.4216 })).toContain("check lift-beyond-practice");
+    expect(codesOf({ ...high, suctionLift: 5.4215 })).not.toContain("check lift-beyond-practice");
   });
 
   it("says nothing of air in a liquid that boils, nor of a practical lift below none", () => {
-    expect(codesOf({ suctionLift: 10.2 })).not.toContain("caution inlet-pressure-low");
+    expect(codesOf({ suctionLift: 10.2 })).not.toContain("check inlet-pressure-low");
     const { findings } = suctionState({ ...base, surfacePressure: -90_000, suctionLift: 0.5, flow: 0 });
     expect(findings.find(({ code }) => code === "lift-beyond-practice")?.limit?.value).toBe(0);
   });
 
   it("warns of a liquid that boils in its vessel", () => {
-    expect(codesOf({ surfacePressure: -99_000 })).toContain("warning boils-at-surface");
-    expect(codesOf({ surfacePressure: -98_986, suctionLift: -5 })).not.toContain("warning boils-at-surface");
+    expect(codesOf({ surfacePressure: -99_000 })).toContain("limit boils-at-surface");
+    expect(codesOf({ surfacePressure: -98_986, suctionLift: -5 })).not.toContain("limit boils-at-surface");
   });
 
   it.each([
@@ -138,8 +138,8 @@ describe("NPSH available", () => {
   it("takes each limit itself as kept", () => {
     // A surface at absolute zero is the emptiest there is; 7.6 m is the practical lift at sea level; 60 kPa keeps its air.
     expect(suctionState({ ...base, ...noLoss, surfacePressure: -101_325 }).ok).toBe(true);
-    expect(codesOf({ ...noLoss, suctionLift: 7.6 })).not.toContain("caution lift-beyond-practice");
-    expect(codesOf({ ...noLoss, suctionLift: 7.600001 })).toContain("caution lift-beyond-practice");
+    expect(codesOf({ ...noLoss, suctionLift: 7.6 })).not.toContain("check lift-beyond-practice");
+    expect(codesOf({ ...noLoss, suctionLift: 7.600001 })).toContain("check lift-beyond-practice");
     expect(gasRemarks(60_000)).toEqual([]);
     expect(gasRemarks(59_999.9)).toHaveLength(1);
   });

@@ -91,7 +91,7 @@ describe("a complete duty", () => {
     const { remarks } = workedOut(duty({ sourceLevel: "-9" }));
     const texts = remarks.atDuty.map((finding) => JSON.stringify(finding));
     expect(new Set(texts).size).toBe(texts.length);
-    const gravity = remarks.atDuty.map(({ severity }) => ["error", "warning", "caution"].indexOf(severity));
+    const gravity = remarks.atDuty.map(({ kind }) => ["error", "limit", "check"].indexOf(kind));
     expect(gravity).toEqual([...gravity].sort());
     expect(remarks.atDuty.length).toBeGreaterThan(1);
   });
@@ -102,7 +102,7 @@ describe("a complete duty", () => {
     expect(head).toMatch(/^Total head \d+(\.\d+)? m$/);
     expect(suction).toBe("NPSHA not known");
     expect(errors).toMatch(/^\d errors?$/);
-    expect(worked.remarks.atDuty[0]?.severity).toBe("error");
+    expect(worked.remarks.atDuty[0]?.kind).toBe("error");
   });
 
   it("is worked out once for the same typed duty", () => {

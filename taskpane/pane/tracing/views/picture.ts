@@ -34,7 +34,7 @@ export function pictureView(context: TracingContext): TemplateResult {
       >
     </div>
     ${isOpen ? nothing : html`<p class="hint">The picture stays in this program’s memory; it is not stored or sent.</p>`}
-    ${unreadable === undefined ? nothing : findingsView([{ code: "tracing-picture-unreadable", severity: "error", subject: "picture", given: unreadable }], units)}
+    ${unreadable === undefined ? nothing : findingsView([{ code: "tracing-picture-unreadable", kind: "error", subject: "picture", given: unreadable }], units)}
     ${questionView(context)}`;
 }
 

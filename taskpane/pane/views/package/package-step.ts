@@ -70,8 +70,8 @@ function sectionView(section: ShownSection, units: UnitSetName): TemplateResult 
 }
 
 /** What someone must act on stands in sight; what someone should check opens. */
-function isGrave({ severity }: Finding): boolean {
-  return severity !== "caution";
+function isGrave({ kind }: Finding): boolean {
+  return kind !== "check" && kind !== "assumed";
 }
 
 /** Name and verdict in sight; what speaks for and against it opens below. */
