@@ -22,6 +22,7 @@ import { findings, references } from "./sections/remarks.ts";
 import { slurrySection } from "./sections/slurry.ts";
 import { systemCases } from "./sections/system-cases.ts";
 import { systemCurve } from "./sections/system-curve.ts";
+import { verdictBlock, verdictWorkings } from "./verdicts/verdict-items.ts";
 
 /** What turns the pump into a package, in the order of the sheet and of the pane; each part where enough is stated. */
 export const PACKAGE_SECTIONS: readonly PackageSection[] = [
@@ -38,6 +39,7 @@ export const PACKAGE_SECTIONS: readonly PackageSection[] = [
 export function dutyPlan(duty: Duty): CalcSheetPlan {
   const worked = onceStated([
     ...titleBlock(duty),
+    verdictBlock(duty),
     ...basis(duty),
     ...liquidAndSite,
     ...lineTable(duty, "suctionLine"),
@@ -55,7 +57,13 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     sheetName: subject === "" ? "Duty" : `Duty ${subject}`,
     title: duty.pump === undefined ? "Pump duty: total head and suction" : "Pump duty: total head, suction and pump",
     unitSet: duty.unitSet,
-    items: [...worked, ...notUsed(duty, worked), ...references(worked, duty), ...cautions(duty)],
+    items: [
+      ...worked,
+      ...verdictWorkings(duty),
+      ...notUsed(duty, worked),
+      ...references(worked, duty),
+      ...cautions(duty),
+    ],
   };
 }
 

@@ -81,6 +81,11 @@ export function answerTo(sheet: Working, expression: Expression, key: string): A
       const answer = single(sheet, expression.of, key);
       return isCellError(answer) ? expression.otherwise : answer;
     }
+    case "ifError": {
+      const cell = single(sheet, expression.of, key);
+      if (!isCellError(cell)) return cell;
+      return cell.waitsFor === undefined ? expression.otherwise : `waits for ${cell.waitsFor}`;
+    }
     case "ifText": {
       const cell = single(sheet, expression.of, key);
       if (isCellError(cell)) return cell;

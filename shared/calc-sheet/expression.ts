@@ -70,6 +70,8 @@ export type Expression =
   | { readonly op: "ifNumber"; readonly of: Expression; readonly met: Expression; readonly otherwise: Expression }
   /** What a function answers, or a text where it has no answer although `given`, what it was asked of, stands. */
   | { readonly op: "orElse"; readonly of: Expression; readonly given: Expression; readonly otherwise: string }
+  /** For a judgement alone, which must say of an error that there is no figure: the text in its place. */
+  | { readonly op: "ifError"; readonly of: Expression; readonly otherwise: string }
   /** `met` where a cell holds this text, in upper or lower case. */
   | {
       readonly op: "ifText";
@@ -238,6 +240,11 @@ export function orElse(of: Expression, given: Expression, otherwise: string): Ex
   return { op: "orElse", of, given, otherwise };
 }
 
+/** For a judgement alone: what stands in the place of an error, which is then said to be no figure. */
+export function ifError(of: Expression, otherwise: string): Expression {
+  return { op: "ifError", of, otherwise };
+}
+
 /** The expressions an expression is made of. */
 export function partsOf(expression: Expression): readonly Expression[] {
   switch (expression.op) {
@@ -265,6 +272,8 @@ export function partsOf(expression: Expression): readonly Expression[] {
       return [expression.of, expression.by];
     case "before":
       return [expression.text];
+    case "ifError":
+      return [expression.of];
     case "orElse":
       return [expression.of, expression.given];
     case "atLeast":

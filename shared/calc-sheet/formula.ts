@@ -73,6 +73,8 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
       const given = write(expression.given);
       return `IF(ISERROR(${given}),${given},IFERROR(${write(expression.of)},${literal(expression.otherwise)}))`;
     }
+    case "ifError":
+      return `IFERROR(${write(expression.of)},${literal(expression.otherwise)})`;
     case "ifText":
       return `IF(${write(expression.of)}=${literal(expression.is)},${write(expression.met)},${write(expression.otherwise)})`;
   }

@@ -13,6 +13,7 @@ import {
   placeTitle,
 } from "./layout/rows.ts";
 import { placeInputTable, placeSpill, placeTable, placeWorking } from "./layout/tables.ts";
+import { placeVerdicts } from "./layout/verdicts.ts";
 import type { CalcSheetPlan, PlanItem } from "./plan.ts";
 import type { WorkedPlan } from "./work-out.ts";
 
@@ -21,6 +22,7 @@ export function layOut(plan: CalcSheetPlan, worked: WorkedPlan): SheetSpec {
   const page = new Page(plan, worked);
   placeTitle(page);
   for (const item of plan.items) place(page, item);
+  page.finish();
   return page.sheet();
 }
 
@@ -64,6 +66,9 @@ function place(page: Page, item: PlanItem): void {
       break;
     case "option":
       placeOption(page, item);
+      break;
+    case "verdicts":
+      placeVerdicts(page, item);
       break;
     case "statement":
       placeStatement(page, item);

@@ -26,6 +26,7 @@ export type PlanItem =
   | ChartsItem
   | FindingItem
   | OptionItem
+  | VerdictsItem
   | StatementItem;
 
 /** A heading, and the name by which the pane finds what stands under it. */
@@ -209,6 +210,22 @@ export interface OptionItem {
   readonly verdict: Expression;
   /** Each on a line of its own after its label; one without a text is left out. */
   readonly remarks: readonly { readonly label: string; readonly text: Expression }[];
+}
+
+/** The cell that counts the verdicts. */
+export const VERDICT_COUNT = "verdictCount";
+
+/** The verdicts, printed where they stand in the plan although they are drawn from all that follows. */
+export interface VerdictsItem {
+  readonly kind: "verdicts";
+  /** How many of each. */
+  readonly count: Expression;
+  readonly rows: readonly {
+    readonly key: string;
+    readonly label: string;
+    readonly state: Expression;
+    readonly text: Expression;
+  }[];
 }
 
 /** A printed sentence: a reference, a caution. */

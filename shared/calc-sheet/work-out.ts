@@ -4,15 +4,17 @@ import { type Argument, type Cell, isRange } from "../cells/cell.ts";
 import { answerTo, type Working } from "./evaluate.ts";
 import { type Expression, tableCell } from "./expression.ts";
 import { optionCells } from "./option.ts";
-import type {
-  CalcSheetPlan,
-  InputTableItem,
-  LineTableItem,
-  OptionItem,
-  PlanItem,
-  SpillItem,
-  TableItem,
-  WorkingItem,
+import {
+  type CalcSheetPlan,
+  type InputTableItem,
+  type LineTableItem,
+  type OptionItem,
+  type PlanItem,
+  type SpillItem,
+  type TableItem,
+  VERDICT_COUNT,
+  type VerdictsItem,
+  type WorkingItem,
 } from "./plan.ts";
 
 /** A plan worked out in memory: what each keyed cell shows, in the plan's unit set, and the findings of its call. */
@@ -25,6 +27,7 @@ export interface WorkedPlan {
 export function workOut({ unitSet, items }: CalcSheetPlan): WorkedPlan {
   const sheet: Working = { unitSet, cells: new Map(), findings: new Map(), ranges: new Map(), rowCounts: new Map() };
   for (const item of items) setItem(sheet, item);
+  for (const item of items) if (item.kind === "verdicts") setVerdicts(sheet, item);
   return sheet;
 }
 
@@ -63,6 +66,14 @@ function setItem(sheet: Working, item: PlanItem): void {
 
 function setCell(sheet: Working, key: string, expression: Expression): void {
   sheet.cells.set(key, answerTo(sheet, expression, key));
+}
+
+function setVerdicts(sheet: Working, { count, rows }: VerdictsItem): void {
+  setCell(sheet, VERDICT_COUNT, count);
+  for (const { key, state, text } of rows) {
+    setCell(sheet, key, state);
+    setCell(sheet, tableCell(key, 0, "text"), text);
+  }
 }
 
 function setLine(sheet: Working, { key, rows, worked }: LineTableItem): void {

@@ -51,6 +51,7 @@ import { DEPOSITIONVELOCITY, SLURRYDERATE, SLURRYSG, SOLIDSBYVOLUME } from "./en
 import { SETTLINGVELOCITY, SLURRYCLASS, SLURRYDUTY, SLURRYLINE, SLURRYMIXTURE } from "./entries/slurry-duty.ts";
 import { GRADELINE, MAXLIFT, NPSHA, SYSTEMCURVE, TDH } from "./entries/system-and-suction.ts";
 import { BENDTHRUST, COLLAPSEPRESSURE, PIPEMASS, TAKEOFF } from "./entries/take-off.ts";
+import { VERDICTS } from "./entries/verdicts.ts";
 import { WETTEDPARTS } from "./entries/wetted-parts.ts";
 import type { Entry } from "./entry.ts";
 
@@ -139,6 +140,7 @@ const FUNCTIONS: readonly Entry[] = [
   SELLINGPRICE,
   RENTAL,
   FUELCOST,
+  VERDICTS,
 ];
 
 /** Every function the add-in offers. Registration, metadata, help, workbench and tests all read this list. */

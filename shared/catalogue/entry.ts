@@ -15,6 +15,7 @@ export const GROUPS = [
   "Priming",
   "Materials",
   "Estimate",
+  "Verdicts",
   "Lists",
 ] as const;
 export type Group = (typeof GROUPS)[number];

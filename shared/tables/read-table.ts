@@ -14,6 +14,8 @@ import { cellPlace, rowPlace, type TablePlace } from "./place.ts";
 export interface ReadColumn extends TableColumn {
   /** Reads a filled cell of a column without a quantity. */
   readonly read?: (cell: Cell, subject: string) => Result<unknown>;
+  /** A 0 in a column without a quantity is a figure, not a blank cell. */
+  readonly holdsFigures?: boolean;
   /** What is asked for where a needed cell is blank. */
   readonly wanted?: string;
   /** The column may be missing, but where it stands every row fills it. */
@@ -121,7 +123,7 @@ function readRow<C extends ReadColumns>(
   let isWhole = true;
   for (const [key, column] of Object.entries(columns)) {
     const cell = row[at[key] ?? row.length] ?? null;
-    const isMissing = column.quantity === undefined ? isBlank(cell) : isAbsent(cell);
+    const isMissing = column.quantity === undefined && !column.holdsFigures ? isBlank(cell) : isAbsent(cell);
     if (isMissing && !column.needed && !(column.whole && at[key] !== undefined)) continue;
     const read = isMissing
       ? leftOut(placeOf(key), wantedOf(column))

@@ -24,7 +24,8 @@ export function longestChain(plan: CalcSheetPlan): number {
       case "column":
         return deepestUnder(`${expression.key}.`, `.${expression.column}`);
       case "call":
-        return 1 + deepest(partsOf(expression));
+        // The verdicts close the sheet: drawn from all the rest, and nothing is drawn from them.
+        return (expression.entry.id === "VERDICTS" ? 0 : 1) + deepest(partsOf(expression));
       case "notes":
         return depthOf(expression.of);
       default:

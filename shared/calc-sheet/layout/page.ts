@@ -43,6 +43,7 @@ export class Page {
   readonly #together: [first: number, last: number][] = [];
   readonly #names: Record<string, string> = {};
   readonly #styles: Record<string, StyleSpec> = { ...STYLES };
+  readonly #later: (() => void)[] = [];
   readonly #heights: Record<number, number> = {};
   #lastWorking = -1;
   readonly #addresses: Addresses = {
@@ -106,6 +107,22 @@ export class Page {
         ...this.#charts.map(({ at }): [number, number] => [boxOf(at).top, boxOf(at).bottom]),
       ],
     });
+  }
+
+  /** Fills rows left free here once everything else stands, for what rests on cells further down. */
+  later(rows: number, fill: () => void): void {
+    const at = this.row;
+    this.row += rows;
+    this.#later.push(() => {
+      this.row = at;
+      fill();
+    });
+  }
+
+  finish(): void {
+    const end = this.row;
+    for (const fill of this.#later) fill();
+    this.row = end;
   }
 
   put(column: number, cell: Omit<CellSpec, "at">, row = this.row): void {

@@ -23,7 +23,7 @@ import { LINES } from "./lines.ts";
 import { NOT_GIVEN } from "./operating-point.ts";
 import { SLURRY } from "./slurry-mixture.ts";
 
-const SLURRY_LINES = handles({ leastSlurryFlow: "flow", slurryVerdict: null });
+export const SLURRY_LINES = handles({ leastSlurryFlow: "flow", slurryVerdict: null });
 
 export const SETTLING = {
   kind: "table",

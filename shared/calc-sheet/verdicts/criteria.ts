@@ -1,0 +1,42 @@
+import type { VerdictSubject } from "../../../src/judgement/verdict.ts";
+import type { Duty, DutyPump } from "../../duty/duty.ts";
+import { boltingCriteria } from "./bolting.ts";
+import { type Criterion, worded } from "./criterion.ts";
+import { driverCriteria } from "./driver.ts";
+import { headCriteria } from "./head.ts";
+import { materialsCriteria } from "./materials.ts";
+import { npshCriteria } from "./npsh.ts";
+import { pipeCriteria } from "./pipe.ts";
+import { pressureCriteria } from "./pressure.ts";
+import { primingCriteria } from "./priming.ts";
+import { regionCriteria } from "./region.ts";
+import { solidsCriteria } from "./solids.ts";
+
+/** What hangs on the chosen pump. */
+const OF_PUMP: readonly (readonly [VerdictSubject, (duty: Duty, pump: DutyPump) => readonly Criterion[]])[] = [
+  ["head", headCriteria],
+  ["npsh", npshCriteria],
+  ["region", regionCriteria],
+  ["pressure", pressureCriteria],
+  ["bolting", boltingCriteria],
+  ["driver", driverCriteria],
+];
+
+const OF_DUTY: readonly ((duty: Duty) => readonly Criterion[])[] = [
+  solidsCriteria,
+  pipeCriteria,
+  primingCriteria,
+  materialsCriteria,
+];
+
+/** Everything that a duty is judged by. */
+export function criteriaOf(duty: Duty): readonly Criterion[] {
+  const { pump, pumpState } = duty;
+  const noPump = pumpState === "unreadable" ? "the chosen pump cannot be read" : "no pump is chosen";
+  return [
+    ...OF_PUMP.flatMap(([of, criteria]) =>
+      pump === undefined ? [worded({ of, state: "open", what: noPump })] : criteria(duty, pump),
+    ),
+    ...OF_DUTY.flatMap((criteria) => criteria(duty)),
+  ];
+}

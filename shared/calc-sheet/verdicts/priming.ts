@@ -1,0 +1,21 @@
+import { type Duty, isLifted } from "../../duty/duty.ts";
+import { LIFT } from "../sections/priming-lift.ts";
+import { type Criterion, limitOf, worded } from "./criterion.ts";
+
+/** The lift of the duty against the least of what air pump, practice and NPSH allow. */
+export function primingCriteria(duty: Duty): readonly Criterion[] {
+  if (!isLifted(duty)) {
+    return [worded({ of: "priming", state: "pass", what: "flooded at the source level stated, nothing needed" })];
+  }
+  return [
+    limitOf({
+      of: "priming",
+      what: "suction lift",
+      found: LIFT.liftOfDuty,
+      limit: LIFT.greatestPrimingLift,
+      quantity: "head",
+      mustBe: "at most",
+      broken: "fail",
+    }),
+  ];
+}

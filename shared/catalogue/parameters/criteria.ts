@@ -1,0 +1,126 @@
+import { fail, type Result, succeed } from "../../../src/basis/result.ts";
+import {
+  type Comparison,
+  excessOf,
+  type Judged,
+  stateOf,
+  VERDICT_STATES,
+  VERDICT_SUBJECTS,
+  type VerdictState,
+} from "../../../src/judgement/verdict.ts";
+import { type Cell, isAbsent } from "../../cells/cell.ts";
+import type { Columns } from "../../tables/column.ts";
+import { type ReadColumns, readTable, type TableRow } from "../../tables/read-table.ts";
+import { comparedText, sentence } from "../../text/verdict-text.ts";
+import type { RangeParameter } from "../parameter.ts";
+
+/** A judgement put into words, with the figures it rests on, in the unit beside them. */
+export interface Criterion extends Judged {
+  readonly text: string;
+  readonly found?: number;
+  readonly limit?: number;
+  readonly unit: string;
+  readonly what: string;
+  readonly source: string;
+}
+
+/** A figure, or why there is none. */
+type Figure = number | { readonly none: string };
+
+function figureIn(cell: Cell): Result<Figure> {
+  return succeed(typeof cell === "number" ? cell : { none: String(cell).trim() });
+}
+
+function oneOf<const T extends string>(choices: readonly T[]): (cell: Cell, subject: string) => Result<T> {
+  return (cell, subject) => {
+    const given = String(cell).trim();
+    const found = choices.find((choice) => choice === given.toLowerCase());
+    if (found !== undefined) return succeed(found);
+    const suggestions = choices.map((choice) => `"${choice}"`);
+    return fail([{ code: "choice-unknown", kind: "error", subject, given, suggestions }]);
+  };
+}
+
+const COLUMNS = {
+  subject: {
+    name: "verdict",
+    also: ["verdict on"],
+    needed: true,
+    read: oneOf(VERDICT_SUBJECTS),
+    wanted: VERDICT_SUBJECTS.join(", "),
+  },
+  what: { name: "what", also: ["part", "what is judged"], needed: true, wanted: "what is judged, and where" },
+  found: { name: "found", also: [], read: figureIn, holdsFigures: true },
+  // A blank cell may arrive as 0, and a favourable end nobody stated would hide a failure: 0 is as good as nothing.
+  atBest: { name: "at best", also: [], read: figureIn },
+  limit: { name: "limit", also: [], read: figureIn, holdsFigures: true },
+  unit: { name: "unit", also: [] },
+  mustBe: { name: "must be", also: [], read: oneOf(["at most", "at least"]) },
+  broken: { name: "if broken", also: [], read: oneOf(["fail", "check"]) },
+  held: { name: "if kept", also: [], read: oneOf(["pass", "check"]) },
+  unanswered: { name: "if no answer", also: [], read: oneOf(["open", "fail"]) },
+  state: { name: "state", also: [], read: oneOf(VERDICT_STATES) },
+  when: { name: "when", also: ["case"] },
+  why: { name: "why", also: ["reason"] },
+  assumed: { name: "assumed", also: [] },
+  source: { name: "source", also: [] },
+} as const satisfies ReadColumns;
+
+/** The headings this table knows, as a sheet that fills it in writes them. */
+export const CRITERIA_COLUMNS: Columns<keyof typeof COLUMNS> = COLUMNS;
+
+type Row = TableRow<typeof COLUMNS>["values"];
+
+/** What a package is judged by, one row a judgement, each put into a state and words. */
+export const criteria: RangeParameter<readonly Criterion[]> = {
+  takes: "range",
+  about:
+    "Judgements, one a row, headed: verdict, what; then found, limit, must be (at most or at least), or state for one given in words; optional: at best, unit, if broken, if kept, if no answer, when, why, assumed, source",
+  example: "a range headed verdict | what | found | limit | unit | must be",
+  read: (cells, { name, units }) => {
+    const isBlankRow = (row: readonly Cell[]): boolean => row.every(isAbsent);
+    const read = readTable(cells, COLUMNS, { place: { name }, units, isBlankRow });
+    if (!read.ok) return read;
+    const rows: Criterion[] = [];
+    for (const { values, placeOf } of read.value.rows) {
+      const { state, limit } = values;
+      if (state === undefined && limit === undefined) {
+        const suggestions = ["the limit that the figure is compared with, or a state"];
+        return fail([{ code: "left-out", kind: "error", subject: placeOf("limit"), suggestions }]);
+      }
+      rows.push(state === undefined ? compared(values) : inWords(values, state));
+    }
+    return succeed(rows, read.findings);
+  },
+};
+
+function inWords(row: Row, state: VerdictState): Criterion {
+  const { subject, what, unit = "", why = "", source = "" } = row;
+  const text = sentence(state, why === "" ? what : `${what}: ${why}`);
+  return { subject, state, excess: 0, text, unit, what, source };
+}
+
+function compared(row: Row): Criterion {
+  const { subject, what, found, atBest, limit, unit = "", when = "", why = "", assumed = "", source = "" } = row;
+  const { mustBe = "at most", broken = "fail", held = "pass" } = row;
+  if (typeof found !== "number" || typeof limit !== "number") return unanswered(row);
+  const comparison: Comparison = {
+    found,
+    ...(typeof atBest === "number" && { atBest }),
+    limit,
+    mustBe,
+    broken,
+    held,
+  };
+  const state = stateOf(comparison);
+  const text = comparedText(state, comparison, { what, unit, when, why, assumed });
+  return { subject, state, excess: excessOf(comparison), text, found, limit, unit, what, source };
+}
+
+/** No figure, no statement from one: open, or a failure where having none is one. */
+function unanswered({ subject, what, found, limit, unit = "", source = "", ...row }: Row): Criterion {
+  const state = row.unanswered ?? "open";
+  const none = [found, limit].find((figure) => typeof figure === "object")?.none ?? "not worked out";
+  const text = sentence(state, `${what}: ${state === "fail" && row.why !== undefined ? row.why : none}`);
+  return { subject, state, excess: 0, text, unit, what, source };
+}
