@@ -2,7 +2,7 @@ import type { Finding } from "../../src/basis/result.ts";
 import type { DutyRegion } from "../../src/pump/envelope.ts";
 import type { Arrangement } from "../../src/pump/head-curve.ts";
 import { type ColumnOf, cell, type TableOf, tableCell } from "../calc-sheet/expression.ts";
-import { HEAD_CURVE, NPSH_CURVE, POWER_CURVE, SPECIFIC_GRAVITY } from "../calc-sheet/sections/drawn-curves.ts";
+import { HEAD_CURVE, NPSH_CURVE, POWER_CURVE } from "../calc-sheet/sections/drawn-curves.ts";
 import { type DutyCasePlan, dutyCases, recordOf, systemOf } from "../calc-sheet/sections/duty-cases.ts";
 import { DUTY_REGION, REGION } from "../calc-sheet/sections/duty-region.ts";
 import { POINT } from "../calc-sheet/sections/operating-point.ts";
@@ -169,7 +169,7 @@ function drawn<C extends string>(
   return points;
 }
 
-/** The figures of a case: of its record, with power for the liquid pumped, and the NPSH margin of the sheet. */
+/** The figures of a case: of its record, and the NPSH margin of the sheet. */
 function figuresOf(
   one: DutyCasePlan,
   { figure, figureWhereGiven }: WorkedDuty,
@@ -178,15 +178,13 @@ function figuresOf(
   const record = recordOf(one);
   // What the curve does not give there is blank; a figure is a number or the record's error.
   const read = (column: ColumnOf<typeof record>): Worked | undefined => figureWhereGiven(cell(record, 0, column));
-  const gravity = figure(SPECIFIC_GRAVITY);
-  const power = read("shaftPower");
   const percent = read("percentOfBestFlow");
   const row = cases.findIndex(({ key }) => key === one.key);
   return {
     flow: figure(cell(record, 0, "flow")),
     head: figure(cell(record, 0, "head")),
     efficiency: read("efficiency"),
-    shaftPower: typeof power === "number" && typeof gravity === "number" ? power * gravity : power,
+    shaftPower: read("shaftPower"),
     npshRequired: read("npshRequired"),
     bestFlowRatio: typeof percent === "number" ? percent / 100 : percent,
     npshMargin: figureWhereGiven(one.key === "normal" ? POINT.operatingNpshMargin : cell(REGION, row, "npshMargin")),

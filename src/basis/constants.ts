@@ -10,5 +10,8 @@ export const STANDARD_ATMOSPHERE = 101_325;
  */
 export const SPECIFIC_GRAVITY_REFERENCE = 998.2;
 
+/** No liquid has a greater specific gravity (mercury 13.6): more is a density typed for it. House choice. */
+export const GREATEST_SPECIFIC_GRAVITY = 25;
+
 /** Ice point, K. Exact by definition of the Celsius scale. */
 export const CELSIUS_ZERO = 273.15;

@@ -612,6 +612,4 @@ export type WarningCode =
   | "does-not-start-alone"
   | "several-operating-points"
   | "region-npsh-short"
-  | "region-corner-outside-preferred"
-  | "outside-preferred-region"
-  | "one-pump-alone-outside-region";
+  | "flow-below-minimum";

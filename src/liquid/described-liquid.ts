@@ -1,6 +1,6 @@
-import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
+import { GREATEST_SPECIFIC_GRAVITY, SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
 import type { LiquidFindings } from "../basis/finding-code.ts";
-import { checkInputs, type Method } from "../basis/method.ts";
+import { checkInputs, errorOf, type Method } from "../basis/method.ts";
 import { readNumber, readQuantity, readWrittenAmount } from "../basis/quantity-text.ts";
 import { amount, type Draft, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { toEngine } from "../basis/units.ts";
@@ -10,7 +10,13 @@ import { fromSaybolt } from "./saybolt.ts";
 export const describedLiquidMethod = {
   cites: [{ source: "house", at: "the figures stated, at every temperature; SG relative to 998.2 kg/m³" }],
   inputs: {
-    density: { name: "liquid density", symbol: "ρ", quantity: "density", above: 0 },
+    density: {
+      name: "liquid density",
+      symbol: "ρ",
+      quantity: "density",
+      above: 0,
+      atMost: GREATEST_SPECIFIC_GRAVITY * SPECIFIC_GRAVITY_REFERENCE,
+    },
     viscosity: { name: "liquid viscosity", symbol: "μ", quantity: "dynamicViscosity", above: 0 },
     vapourPressure: { name: "vapour pressure", symbol: "p_v", quantity: "absolutePressure", atLeast: 0 },
   },
@@ -21,6 +27,7 @@ export const DESCRIPTION_EXAMPLE = "SG 1.12, 3.5 cP, pv 2.3 kPa";
 /** The temperature a call has where none is given, 20 °C in K. */
 export const DEFAULT_TEMPERATURE = 293.15;
 
+const SPECIFIC_GRAVITY = { quantity: "ratio", above: 0, atMost: GREATEST_SPECIFIC_GRAVITY } as const;
 const USUAL_SPECIFIC_GRAVITY = { atLeast: 0.6, atMost: 2.2 };
 
 /** One stated figure, in engine units. */
@@ -84,7 +91,10 @@ function readFigure(part: string, subject: string): Result<Figure> | undefined {
   const gravity = LABELLED_SG.exec(part)?.[1];
   if (gravity !== undefined) {
     const number = readNumber(gravity, `${subject} SG`);
-    return number.ok ? succeed({ kind: "density", value: number.value * SPECIFIC_GRAVITY_REFERENCE }) : number;
+    if (!number.ok) return number;
+    const error = errorOf({ ...SPECIFIC_GRAVITY, name: `${subject} SG` }, number.value);
+    if (error !== undefined) return fail([error]);
+    return succeed({ kind: "density", value: number.value * SPECIFIC_GRAVITY_REFERENCE });
   }
   const pressure = LABELLED_PV.exec(part)?.[1];
   if (pressure !== undefined) {

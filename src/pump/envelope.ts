@@ -5,7 +5,7 @@ import { amount, type Finding, fail, type Result, succeed } from "../basis/resul
 import { leastBetween } from "../numeric/golden-section.ts";
 import type { Arrangement, HeadCurve } from "./head-curve.ts";
 import { operatingPoint } from "./operating-point.ts";
-import { LEAST_DOUBTED_RATIO, preferredRegion } from "./operating-region.ts";
+import { isInRegion, leastFlows, preferredRegion } from "./operating-region.ts";
 import { npshRequiredAtFlow, shaftPowerAtFlow } from "./pump-reading.ts";
 import type { RunningPump } from "./running-pump.ts";
 
@@ -55,8 +55,8 @@ export interface RegionCorner extends CornerState {
   readonly npshMargin: number | null;
   readonly bestFlowRatio: number | null;
   /**
-   * preferred: in the preferred operating region. allowable: outside it, on the curve and at 30 % of best efficiency
-   * flow or more; the maker's own limits govern. below minimum: less than that.
+   * preferred: in the preferred operating region. allowable: outside it, on the curve and at the doubted flow of
+   * `leastFlows` or more; the maker's own limits govern. below minimum: less than that.
    */
   readonly place: "preferred" | "allowable" | "below minimum" | null;
 }
@@ -101,7 +101,7 @@ const REGION_RULE = dutyRegionMethod.cites[1];
  * Flow moves one way with each, so corners of all ends bound it; one past the curve sets it to the curve's end. NPSH
  * and power are looked at between corners too. Tolerances of flow and head are not added: a pump is accepted by either.
  * Fails: out-of-range inputs; ends out of order; as `operatingPoint`.
- * Warns: region-npsh-short, region-corner-outside-preferred. Cautions: region-corner-not-reached or -beyond-curve,
+ * Warns: region-npsh-short, region-corner-outside-preferred, region-corner-not-reached or -beyond-curve,
  * region-npsh-margin-small.
  * Source: ISO 9906, table 8 (from memory); ANSI/HI 9.6.3; ANSI/HI 9.6.1.
  */
@@ -188,7 +188,8 @@ function statesOf({ staticHeads, agedPipe, headBand }: DutyRegionInput): readonl
 function cornerOf(input: DutyRegionInput, state: CornerState): Result<RegionCorner> {
   const { pumps, arrangement, density, specificSpeed } = input;
   const pump = pumpIn(input, state.curve);
-  const point = operatingPoint({ pump, system: systemIn(input, state), pumps, arrangement });
+  const specificGravity = density / SPECIFIC_GRAVITY_REFERENCE;
+  const point = operatingPoint({ pump, system: systemIn(input, state), pumps, arrangement, specificGravity });
   if (!point.ok) return point;
   const { flow, head, efficiency, npshRequired, bestFlowRatio, shaftPower } = point.value;
   return succeed(
@@ -197,7 +198,7 @@ function cornerOf(input: DutyRegionInput, state: CornerState): Result<RegionCorn
       flow,
       head,
       efficiency,
-      shaftPower: shaftPower === null ? null : (shaftPower * density) / SPECIFIC_GRAVITY_REFERENCE,
+      shaftPower,
       npshRequired,
       npshMargin: marginAt(input, flow, state.staticHead) ?? null,
       bestFlowRatio,
@@ -236,9 +237,8 @@ function marginAt(input: DutyRegionInput, flow: number, staticHead: StaticHeadSt
 }
 
 function placeOf(flowRatio: number, specificSpeed: number | undefined): NonNullable<RegionCorner["place"]> {
-  const region = preferredRegion(specificSpeed);
-  if (flowRatio >= region.least && flowRatio <= region.most) return "preferred";
-  return flowRatio < LEAST_DOUBTED_RATIO ? "below minimum" : "allowable";
+  if (isInRegion(flowRatio, preferredRegion(specificSpeed))) return "preferred";
+  return flowRatio < leastFlows(specificSpeed).doubted ? "below minimum" : "allowable";
 }
 
 function pastEnd(findings: readonly Finding[]): "last flow" | "first flow" | undefined {
@@ -372,16 +372,16 @@ function marginFindings({ npshMargin }: DutyRegionInput, least: DutyRegion["leas
 function placeFindings({ specificSpeed }: DutyRegionInput, corners: readonly RegionCorner[]): readonly Finding[] {
   const judged = corners.filter(({ bestFlowRatio }) => bestFlowRatio !== null);
   const ratioOf = ({ bestFlowRatio }: RegionCorner): number => bestFlowRatio as number;
-  const { least, most } = preferredRegion(specificSpeed);
+  const region = preferredRegion(specificSpeed);
+  const { least, most } = region;
   const lowest = judged.toSorted((a, b) => ratioOf(a) - ratioOf(b))[0];
   const highest = judged.toSorted((a, b) => ratioOf(b) - ratioOf(a))[0];
-  const outside = [
-    ...(lowest !== undefined && ratioOf(lowest) < least ? [lowest] : []),
-    ...(highest !== undefined && ratioOf(highest) > most ? [highest] : []),
-  ];
+  const outside = [...new Set([lowest, highest])].filter(
+    (corner) => corner !== undefined && !isInRegion(ratioOf(corner), region),
+  ) as readonly RegionCorner[];
   return outside.map((corner) => ({
     code: "region-corner-outside-preferred",
-    kind: "limit",
+    kind: "check",
     subject: "duty region",
     found: amount("percent", ratioOf(corner)),
     facts: { where: cornerWords(corner), least: amount("percent", least), most: amount("percent", most) },

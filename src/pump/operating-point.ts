@@ -3,9 +3,10 @@ import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { curveCrossing } from "./curve-crossing.ts";
 import { type Arrangement, equalPumps, type HeadCurve } from "./head-curve.ts";
-import { minimumFlowCaution, regionWarning } from "./operating-region.ts";
+import { minimumFlowRemark, regionRemark } from "./operating-region.ts";
 import { bestPointOf, efficiencyAtFlow, npshRequiredAtFlow, shaftPowerAtFlow } from "./pump-reading.ts";
 import type { RunningPump } from "./running-pump.ts";
+import { SPECIFIC_GRAVITY } from "./shaft-power.ts";
 
 export interface OperatingPointInput {
   readonly pump: RunningPump;
@@ -13,6 +14,10 @@ export interface OperatingPointInput {
   /** How many equal pumps run; 1 or more. */
   readonly pumps: number;
   readonly arrangement: Arrangement;
+  /** Of the liquid pumped, relative to 998.2 kg/m³; water where left out, and said. */
+  readonly specificGravity?: number;
+  /** Of the pump, rpm, m³/s, m: by it the operating region is judged. */
+  readonly specificSpeed?: number;
 }
 
 /** Where the running pumps and the system meet. What the curve does not give is null. */
@@ -23,7 +28,7 @@ export interface OperatingPoint {
   readonly head: number;
   /** Of each pump, 0 to 1. */
   readonly efficiency: number | null;
-  /** Of all pumps together with water (specific gravity 1), W. */
+  /** Of all pumps together, W. */
   readonly shaftPower: number | null;
   /** Of each pump, m. */
   readonly npshRequired: number | null;
@@ -41,20 +46,24 @@ export const operatingPointMethod = {
     { source: "brent-1973", at: "root of a function in a bracket" },
     { source: "ansi-hi-9.6.3", at: "preferred operating region" },
   ],
-  inputs: { pumps: { name: "number of pumps", quantity: "ratio", atLeast: 1, atMost: MOST_PUMPS } },
-} as const satisfies Method<"pumps">;
+  inputs: {
+    pumps: { name: "number of pumps", quantity: "ratio", atLeast: 1, atMost: MOST_PUMPS },
+    specificGravity: SPECIFIC_GRAVITY,
+  },
+} as const satisfies Method<"pumps" | "specificGravity">;
 
 /**
  * Operating point of equal pumps at one speed and trim on a system, m³/s, m, W; crossed anew for every speed, for with
  * static head the affinity laws alone do not give the new flow.
  * Fails: a number of pumps that is not whole or not 1 to 100; as `curveCrossing`.
- * Warns: outside-preferred-region (as for n_s up to 87), one-pump-alone-outside-region or -beyond-curve. Cautions:
- * small flow, best efficiency, power for water, several pumps, series; as the readings, whose errors are cautions here.
+ * Warns: outside-preferred-region (without a specific speed as for n_s up to 87), one-pump-alone-outside-region or
+ * -beyond-curve, small flow, best efficiency, several pumps, series; power for water where no specific gravity is given;
+ * as the readings, whose errors are remarks here.
  * Source: White, Fluid Mechanics, ch. 11; ANSI/HI 9.6.3.
  */
 export function operatingPoint(input: OperatingPointInput): Result<OperatingPoint> {
-  const { pump, system, pumps, arrangement } = input;
-  const checked = checkInputs(operatingPointMethod, { pumps });
+  const { pump, system, pumps, arrangement, specificGravity = 1 } = input;
+  const checked = checkInputs(operatingPointMethod, { pumps, specificGravity });
   if (!checked.ok) return checked;
   if (!Number.isInteger(pumps)) {
     const found = amount("ratio", pumps);
@@ -62,7 +71,7 @@ export function operatingPoint(input: OperatingPointInput): Result<OperatingPoin
   }
   return andThen(curveCrossing({ pump: equalPumps(pump, pumps, arrangement), system }), ({ flow, head }) => {
     const pumpFlow = arrangement === "parallel" ? flow / pumps : flow;
-    const each = figuresAt(pump, pumpFlow);
+    const each = figuresAt(input, pumpFlow);
     const point = {
       flow,
       head,
@@ -72,7 +81,7 @@ export function operatingPoint(input: OperatingPointInput): Result<OperatingPoin
       bestFlowRatio: each.bestFlowRatio,
       pumpFlow,
     };
-    const findings = [...each.findings];
+    const findings = [...checked.findings, ...each.findings];
     if (pumps > 1) findings.push(...severalPumps(input, point), ...onePumpAlone(input));
     return succeed(point, findings);
   });
@@ -87,8 +96,9 @@ interface Figures {
 }
 
 /** What the curve gives of one pump at a flow, and what there is to say of it. */
-function figuresAt(pump: RunningPump, flow: number): Figures {
+function figuresAt({ pump, specificGravity, specificSpeed }: OperatingPointInput, flow: number): Figures {
   const { curve } = pump;
+  const density = (specificGravity ?? 1) * SPECIFIC_GRAVITY_REFERENCE;
   const findings: Finding[] = [];
   const orNull = (read: Result<number>): number | null => {
     // What the curve does not give leaves a gap, not a refusal.
@@ -99,16 +109,18 @@ function figuresAt(pump: RunningPump, flow: number): Figures {
   };
   const hasEfficiency = curve.bestEfficiency !== undefined;
   const efficiency = hasEfficiency ? orNull(efficiencyAtFlow(pump, flow)) : null;
-  const shaftPower = hasEfficiency ? orNull(shaftPowerAtFlow(pump, flow, SPECIFIC_GRAVITY_REFERENCE)) : null;
+  const shaftPower = hasEfficiency ? orNull(shaftPowerAtFlow(pump, flow, density)) : null;
   const npshRequired = orNull(npshRequiredAtFlow(pump, flow));
-  if (shaftPower !== null) findings.push({ code: "power-for-water", kind: "check", subject: "shaft power" });
+  if (shaftPower !== null && specificGravity === undefined) {
+    findings.push({ code: "power-for-water", kind: "check", subject: "shaft power" });
+  }
   const best = bestPointOf(pump);
   if (!best.ok) {
     findings.push({ code: "best-efficiency-unknown", kind: "check", subject: "curve" });
     return { efficiency, shaftPower, npshRequired, bestFlowRatio: null, findings };
   }
   const bestFlowRatio = flow / best.value.flow;
-  findings.push(...flowRemarks(bestFlowRatio));
+  findings.push(...flowRemarks(bestFlowRatio, specificSpeed));
   if (best.value.isAtEnd) {
     const found = amount("flow", best.value.flow);
     findings.push({ code: "best-efficiency-at-end", kind: "check", subject: "curve", found });
@@ -116,8 +128,11 @@ function figuresAt(pump: RunningPump, flow: number): Figures {
   return { efficiency, shaftPower, npshRequired, bestFlowRatio, findings };
 }
 
-function flowRemarks(bestFlowRatio: number): readonly Finding[] {
-  const remarks = [regionWarning("outside-preferred-region", bestFlowRatio), minimumFlowCaution(bestFlowRatio)];
+function flowRemarks(bestFlowRatio: number, specificSpeed: number | undefined): readonly Finding[] {
+  const remarks = [
+    regionRemark("outside-preferred-region", bestFlowRatio, specificSpeed),
+    minimumFlowRemark(bestFlowRatio, specificSpeed),
+  ];
   return remarks.filter((remark) => remark !== undefined);
 }
 
@@ -137,7 +152,7 @@ function severalPumps({ pumps, arrangement }: OperatingPointInput, point: Operat
 }
 
 /** Pumps in parallel start and stop one by one: what befalls the last one left running. */
-function onePumpAlone({ pump, system, arrangement }: OperatingPointInput): readonly Finding[] {
+function onePumpAlone({ pump, system, arrangement, specificSpeed }: OperatingPointInput): readonly Finding[] {
   if (arrangement === "series") return [];
   const alone = curveCrossing({ pump: equalPumps(pump, 1, "parallel"), system });
   if (!alone.ok) {
@@ -149,6 +164,7 @@ function onePumpAlone({ pump, system, arrangement }: OperatingPointInput): reado
   }
   const best = bestPointOf(pump);
   if (!best.ok) return [];
-  const warning = regionWarning("one-pump-alone-outside-region", alone.value.flow / best.value.flow);
-  return warning === undefined ? [] : [warning];
+  const share = alone.value.flow / best.value.flow;
+  const remark = regionRemark("one-pump-alone-outside-region", share, specificSpeed);
+  return remark === undefined ? [] : [remark];
 }

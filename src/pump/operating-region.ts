@@ -5,6 +5,7 @@ import { amount, andThen, type Finding, fail, type Result, succeed } from "../ba
 import { brent } from "../numeric/brent.ts";
 import { bestPointOf, efficiencyAtFlow, headOf } from "./pump-reading.ts";
 import type { RunningPump } from "./running-pump.ts";
+import { US_PER_SI } from "./specific-speed.ts";
 
 /** A range of flows over the best efficiency flow. */
 export interface FlowRegion {
@@ -15,52 +16,79 @@ export interface FlowRegion {
 const REGION_RULE: Citation = { source: "ansi-hi-9.6.3", at: "preferred operating region" };
 const MINIMUM_RULE: Citation = {
   source: "house",
-  at: "no maker's minimum flow: doubted below 30 % of best efficiency flow, not continuous below 10 %",
+  at: "no maker's minimum flow: doubted below 30 % of best efficiency flow, not continuous below 10 %; above N_s 4500 (n_s 87) below 50 % and 30 %",
 };
 
-/** Over the best efficiency flow: below this the least continuous flow is doubted (house choice). */
-export const LEAST_DOUBTED_RATIO = 0.3;
+/** Specific speeds, rpm, m³/s and m, above which the regions narrow: N_s 4500 and 9000 in US units. */
+export const REGION_STEPS = { high: 4500 / US_PER_SI, axial: 9000 / US_PER_SI } as const;
 
-/** Specific speed above which the region is narrower: 87 (N_s 4500 in US units). */
-const HIGH_SPECIFIC_SPEED = 87;
+/** A figure that stands at a limit but for rounding has not passed it. */
+const ROUNDING = 1 + 1e-9;
 
-/**
- * Preferred operating region over the best efficiency flow: 0.70 to 1.20; 0.80 to 1.15 for specific speeds above 87
- * (N_s 4500 in US units; later summaries of the standard print 0.80 to 1.20). Without one the wider region is taken.
- * Source: ANSI/HI 9.6.3.
- */
-export function preferredRegion(specificSpeed?: number): FlowRegion {
-  return specificSpeed !== undefined && specificSpeed > HIGH_SPECIFIC_SPEED
-    ? { least: 0.8, most: 1.15 }
-    : { least: 0.7, most: 1.2 };
+function isAbove(step: keyof typeof REGION_STEPS, specificSpeed: number | undefined): boolean {
+  return specificSpeed !== undefined && specificSpeed > REGION_STEPS[step] * ROUNDING;
 }
 
-/** Warning, by the code given, of a flow over best efficiency flow outside the preferred region. */
-export function regionWarning(
+/**
+ * Preferred operating region over the best efficiency flow, by specific speed (rpm, m³/s, m): 0.70 to 1.20; above 87
+ * (N_s 4500) 0.80 to 1.15, between the 1.10 and 1.20 that summaries print; above 174 (N_s 9000) 0.90 to 1.10. Without
+ * one the widest is taken: `surelyPreferred` says what holds all the same.
+ * Source: ANSI/HI 9.6.3; where the last step begins is a house choice.
+ */
+export function preferredRegion(specificSpeed?: number): FlowRegion {
+  if (isAbove("axial", specificSpeed)) return { least: 0.9, most: 1.1 };
+  return isAbove("high", specificSpeed) ? MIXED_FLOW : RADIAL;
+}
+
+const RADIAL: FlowRegion = { least: 0.7, most: 1.2 };
+const MIXED_FLOW: FlowRegion = { least: 0.8, most: 1.15 };
+
+/** The preferred region; of a pump whose speed nobody states, the part that pumps of the usual two kinds share. */
+export function surelyPreferred(specificSpeed?: number): FlowRegion {
+  return specificSpeed === undefined ? MIXED_FLOW : preferredRegion(specificSpeed);
+}
+
+/** Flows over the best efficiency flow: below the first the least continuous flow is doubted, below the second it is broken. */
+export interface LeastFlows {
+  readonly doubted: number;
+  readonly continuous: number;
+}
+
+/** Least flows where no maker states one: 0.3 and 0.1; above n_s 87 (N_s 4500) 0.5 and 0.3. House choice. */
+export function leastFlows(specificSpeed?: number): LeastFlows {
+  return isAbove("high", specificSpeed) ? { doubted: 0.5, continuous: 0.3 } : { doubted: 0.3, continuous: 0.1 };
+}
+
+/** Whether a flow over the best efficiency flow lies in a region; at its end it does. */
+export function isInRegion(flowRatio: number, { least, most }: FlowRegion): boolean {
+  return flowRatio * ROUNDING >= least && flowRatio <= most * ROUNDING;
+}
+
+/** Finding, by the code given, of a flow over best efficiency flow outside the preferred region. */
+export function regionRemark(
   code: "outside-preferred-region" | "one-pump-alone-outside-region",
   flowRatio: number,
   specificSpeed?: number,
 ): Finding | undefined {
   const region = preferredRegion(specificSpeed);
-  if (flowRatio >= region.least && flowRatio <= region.most) return undefined;
+  if (isInRegion(flowRatio, region)) return undefined;
   const basis = specificSpeed === undefined ? "for specific speeds up to 87, N_s 4500" : "by its specific speed";
   const facts = { least: amount("percent", region.least), most: amount("percent", region.most), basis };
   const found = amount("percent", flowRatio);
-  return { code, kind: "limit", subject: "flow", found, facts, cites: REGION_RULE };
+  return { code, kind: "check", subject: "flow", found, facts, cites: REGION_RULE };
 }
 
-/**
- * A flow too small for long running. Warns: caution flow-below-minimum under 30 % of best efficiency (house choice).
- */
-export function minimumFlowCaution(flowRatio: number): Finding | undefined {
-  if (flowRatio >= LEAST_DOUBTED_RATIO) return undefined;
-  const isTiny = flowRatio < 0.1;
-  const limit = { quantity: "percent", value: isTiny ? 0.1 : LEAST_DOUBTED_RATIO, side: "at least" } as const;
+/** A flow too small for long running, by `leastFlows`. Warns: flow-below-minimum (house choice). */
+export function minimumFlowRemark(flowRatio: number, specificSpeed?: number): Finding | undefined {
+  const { doubted, continuous } = leastFlows(specificSpeed);
+  if (flowRatio >= doubted) return undefined;
+  const isTiny = flowRatio < continuous;
+  const limit = { quantity: "percent", value: isTiny ? continuous : doubted, side: "at least" } as const;
   const advice = isTiny ? "do not run it there continuously" : "ask the maker for the least continuous flow";
   const found = amount("percent", flowRatio);
   return {
     code: "flow-below-minimum",
-    kind: "check",
+    kind: isTiny ? "limit" : "check",
     subject: "flow",
     found,
     limit,

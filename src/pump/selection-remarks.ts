@@ -1,6 +1,6 @@
 import { amount } from "../basis/result.ts";
 import type { OfferedPump } from "./offered-pump.ts";
-import type { FlowRegion } from "./operating-region.ts";
+import { type FlowRegion, isInRegion } from "./operating-region.ts";
 import type { SelectionDuty } from "./selection-duty.ts";
 import type { Reason, ReasonAgainstCode, ReasonForCode } from "./selection-reason.ts";
 import type { Setting } from "./selection-setting.ts";
@@ -32,15 +32,11 @@ export interface Seen {
   readonly region: FlowRegion;
 }
 
-function isInRegion({ bestFlowRatio, region }: Seen): boolean {
-  return bestFlowRatio !== undefined && bestFlowRatio >= region.least && bestFlowRatio <= region.most;
-}
-
 /** Rules that a pump breaks; they put it after those that break none. */
 export function rulesBroken(seen: Seen): readonly Reason<ReasonAgainstCode>[] {
   const { bestFlowRatio, region, npshMargin, wanted, setting, duty, efficiency, npshRequired } = seen;
   const reasons: Reason<ReasonAgainstCode>[] = [];
-  if (bestFlowRatio !== undefined && !isInRegion(seen)) {
+  if (bestFlowRatio !== undefined && !isInRegion(bestFlowRatio, region)) {
     const facts = { least: amount("percent", region.least), most: amount("percent", region.most) };
     reasons.push({ code: "outside-region", found: amount("percent", bestFlowRatio), facts });
   }
@@ -98,11 +94,11 @@ export function speaksAgainst(seen: Seen): readonly Reason<ReasonAgainstCode>[] 
 
 /** What speaks for a pump. */
 export function speaksFor(seen: Seen): readonly Reason<ReasonForCode>[] {
-  const { setting, duty, bestFlowRatio, bestEfficiency, efficiency, npshMargin, wanted } = seen;
+  const { setting, duty, bestFlowRatio, bestEfficiency, efficiency, npshMargin, wanted, region } = seen;
   const { pump } = setting;
   const reasons: Reason<ReasonForCode>[] = [];
   if (setting.flow / duty.flow - 1 <= RIGHT_AT_DUTY) reasons.push({ code: "right-at-duty" });
-  if (bestFlowRatio !== undefined && isInRegion(seen)) {
+  if (bestFlowRatio !== undefined && isInRegion(bestFlowRatio, region)) {
     const code = Math.abs(bestFlowRatio - 1) <= NEAR_BEST ? "near-best-efficiency" : "in-preferred-region";
     reasons.push({ code, found: amount("percent", bestFlowRatio) });
   }

@@ -1,4 +1,4 @@
-import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../basis/constants.ts";
+import { GREATEST_SPECIFIC_GRAVITY, SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { andThen, type Result, succeed } from "../basis/result.ts";
 
@@ -19,6 +19,7 @@ export const SPECIFIC_GRAVITY = {
   symbol: "S",
   quantity: "ratio",
   above: 0,
+  atMost: GREATEST_SPECIFIC_GRAVITY,
   usual: { atLeast: 0.6, atMost: 2.2 },
 } as const;
 

@@ -76,7 +76,7 @@ const gallonsPerMinute = unitOf("US gpm").factor;
 const foot = unitOf("ft").factor;
 const rpm = unitOf("rpm").factor;
 /** Specific speed in US units over the same in SI: 51.645. */
-const US_PER_SI = foot ** 0.75 / Math.sqrt(gallonsPerMinute);
+export const US_PER_SI = foot ** 0.75 / Math.sqrt(gallonsPerMinute);
 
 function inConvention(speed: number, flow: number, head: number, convention: SpecificSpeedConvention): number {
   const [flowUnit, headUnit] = convention === "US" ? [gallonsPerMinute, foot] : [1, 1];

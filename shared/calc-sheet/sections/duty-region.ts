@@ -22,7 +22,7 @@ import {
 import { figure, type PlanItem, type ResultItem, statement, type TableColumn } from "../plan.ts";
 import { type DutyCasePlan, dutyCases, recordOf } from "./duty-cases.ts";
 import { npshAvailableAt } from "./npsh.ts";
-import { POINT, whereGiven, withLiquid } from "./operating-point.ts";
+import { POINT, whereGiven } from "./operating-point.ts";
 import { preferredRegionOf } from "./preferred-region.ts";
 import { PUMP } from "./pump.ts";
 
@@ -91,7 +91,7 @@ function columnsOf(pump: DutyPump): readonly RegionColumn[] {
     [true, "flow", "flow", given("flow")],
     [true, "place", "where on the curve", (one) => placeOf(one, pump)],
     [true, "head", "head", given("head")],
-    [hasEfficiency, "shaftPower", "shaft power", given("shaftPower", withLiquid)],
+    [hasEfficiency, "shaftPower", "shaft power", given("shaftPower")],
     [hasEfficiency, "bestFlowPercent", "of BEP flow", given("percentOfBestFlow")],
     [hasNpsh, "npshRequired", "NPSH required", given("npshRequired")],
     [hasNpsh, "npshMargin", "NPSH margin", given("npshRequired", marginOver)],

@@ -19,7 +19,7 @@ import {
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type ChartFacts, type ChartsItem, figure, type PlanItem, type ResultItem, type SeriesFacts } from "../plan.ts";
-import { HEAD_CURVE, IN_SERIES, NPSH_CURVE, POWER_CURVE, SIDE_BY_SIDE, SPECIFIC_GRAVITY } from "./drawn-curves.ts";
+import { HEAD_CURVE, IN_SERIES, NPSH_CURVE, POWER_CURVE, SIDE_BY_SIDE } from "./drawn-curves.ts";
 import { type DutyCasePlan, dutyCases, outerCases, recordOf, systemOf } from "./duty-cases.ts";
 import { HEAD } from "./head.ts";
 import { marginVerdict, npshAvailableAt } from "./npsh.ts";
@@ -56,11 +56,6 @@ export function whereGiven(
 ): Expression {
   const found = part(record, of);
   return ifNumber(found, then(found), otherwise);
-}
-
-/** Shaft power of the record is with water. */
-export function withLiquid(power: Expression): Expression {
-  return product(power, SPECIFIC_GRAVITY);
 }
 
 /** Where the pump meets the duty as stated, against flow, head and NPSH asked for. */
@@ -137,8 +132,8 @@ function efficiencyRows(record: Record): readonly ResultItem[] {
     figure(
       POINT.operatingPower,
       "Shaft power, liquid pumped",
-      whereGiven(record, "shaftPower", withLiquid),
-      "All pumps together: that with water times the specific gravity of the liquid pumped.",
+      whereGiven(record, "shaftPower"),
+      "All pumps together, with the liquid pumped.",
       "main",
     ),
     figure(

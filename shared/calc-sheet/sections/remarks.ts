@@ -14,13 +14,16 @@ const NOTES = handles({ totalHeadNotes: null, npshNotes: null, greatestLiftNotes
 /** What the main calls remark, live, with reason and source. */
 export function findings(duty: Duty): readonly PlanItem[] {
   // What goes wrong between the outermost states shows in them too.
-  const cases = duty.pump === undefined ? [] : [...dutyCases(duty).slice(0, 1), ...outerCases(duty)];
+  const { pump } = duty;
+  const cases = [...dutyCases(duty).slice(0, 1), ...outerCases(duty)];
   return [
     { kind: "section", id: "findings", text: "Findings" },
     remark(NOTES.totalHeadNotes, "Total dynamic head", TOTAL_HEAD),
     remark(NOTES.npshNotes, "NPSH available", NPSH_AVAILABLE),
     ...(isLiftKnown(duty) ? [remark(NOTES.greatestLiftNotes, "Greatest suction lift", GREATEST_LIFT)] : []),
-    ...cases.map((one) => remark(handle(`${one.key}Notes`, null), caseLabel(one), operatingPointOf(one))),
+    ...(pump === undefined
+      ? []
+      : cases.map((one) => remark(handle(`${one.key}Notes`, null), caseLabel(one), operatingPointOf(one, pump)))),
   ];
 }
 

@@ -19,7 +19,7 @@ import {
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type ColumnFacts, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
-import { SYSTEM_REACH } from "./drawn-curves.ts";
+import { SPECIFIC_GRAVITY, SYSTEM_REACH } from "./drawn-curves.ts";
 import { type DutyCasePlan, dutyCases, growsRougher, recordOf, systemOf } from "./duty-cases.ts";
 import { HEAD } from "./head.ts";
 import { LINES } from "./lines.ts";
@@ -51,12 +51,14 @@ export function systemCases(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       : []),
     ...[...systems.values()].map((one) => spill(systemOf(one), systemLabel(one), systemCallOf(one), POINTS + 1)),
     ...ends.map((end) => withinTolerance(pump, end)),
-    ...cases.map((one) => spill(recordOf(one), `Operating point: ${one.label.toLowerCase()}`, operatingPointOf(one))),
+    ...cases.map((one) =>
+      spill(recordOf(one), `Operating point: ${one.label.toLowerCase()}`, operatingPointOf(one, pump)),
+    ),
   ];
 }
 
 /** The call that finds the operating point of a case. */
-export function operatingPointOf(one: DutyCasePlan): Call {
+export function operatingPointOf(one: DutyCasePlan, { speed }: DutyPump): Call {
   return callOf(OPERATINGPOINT, {
     curve: range(CURVES[one.curve]),
     systemCurve: range(systemOf(one)),
@@ -64,6 +66,8 @@ export function operatingPointOf(one: DutyCasePlan): Call {
     trimRatio: PUMP.trimRatio,
     numberOfPumps: PUMP.pumpCount,
     arrangement: PUMP.arrangement,
+    SG: SPECIFIC_GRAVITY,
+    ...(speed !== undefined && { curveSpeed: PUMP.curveSpeed }),
   });
 }
 

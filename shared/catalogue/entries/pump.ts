@@ -42,7 +42,7 @@ const trimRatio = quantity("ratio", {
 const SG = quantity("ratio", {
   about: "Specific gravity of the liquid, relative to 998.2 kg/m³",
   example: "1.05",
-  range: "above 0",
+  range: "above 0, at most 25",
   whenLeftOut: { value: 1, shown: "1" },
 });
 const stated = { curve, flow, speedRatio, trimRatio, SG };
@@ -194,11 +194,18 @@ export const PUMPPOWER = defineEntry({
     readAt(values, (pump) => shaftPowerAtFlow(pump, values.flow, values.SG * SPECIFIC_GRAVITY_REFERENCE)),
 });
 
+/** By its best efficiency point, rpm, m³/s, m; nothing where that or the speed is not given. */
+function specificSpeedOf({ bestEfficiency }: PumpCurve, speed: number | null): Result<number | undefined> {
+  if (speed === null || bestEfficiency === undefined) return succeed(undefined);
+  const { flow, head } = bestEfficiency;
+  return specificSpeed({ speed, flow, head, convention: "SI" });
+}
+
 export const OPERATINGPOINT = defineEntry({
   id: "OPERATINGPOINT",
   group: "Pump",
   summary: "Flow and head at which one or more equal pumps meet a system curve, with efficiency, power and NPSHR there",
-  method: `The pump curve at its speed and trim is crossed with the system curve over the flows both are given for; every crossing is found and refined by Brent's method to double precision, and the stable one of greatest flow is the answer. Refused where the pump cannot reach the system, runs off the end of its curve, or the system curve ends first. A lower crossing, a drooping pump that cannot start, and curves that nearly touch are said in the notes. The system curve is interpolated over the square of the flow. Flow, head and shaft power are those of all pumps together; efficiency, NPSHR and % of BEP flow those of each. Power is for water: multiply by the specific gravity. The best efficiency flow is that of the highest efficiency given. ${AFFINITY_METHOD}`,
+  method: `The pump curve at its speed and trim is crossed with the system curve over the flows both are given for; every crossing is found and refined by Brent's method to double precision, and the stable one of greatest flow is the answer. Refused where the pump cannot reach the system, runs off the end of its curve, or the system curve ends first. A lower crossing, a drooping pump that cannot start, and curves that nearly touch are said in the notes. The system curve is interpolated over the square of the flow. Flow, head and shaft power are those of all pumps together; efficiency, NPSHR and % of BEP flow those of each. Power is that with a liquid of the SG given; without one it is for water, and the notes say so. With the speed of the curve the region is judged by the specific speed of the pump at best efficiency, the head being of one stage. The best efficiency flow is that of the highest efficiency given. ${AFFINITY_METHOD}`,
   cites: [...operatingPointMethod.cites, ...pumpCurveMethod.cites],
   parameters: {
     curve,
@@ -214,6 +221,18 @@ export const OPERATINGPOINT = defineEntry({
     arrangement: choice(["parallel", "series"], {
       about: "How several pumps are set: side by side, or one behind the other",
       whenLeftOut: "parallel",
+    }),
+    SG: quantity("ratio", {
+      about: "Specific gravity of the liquid, relative to 998.2 kg/m³",
+      example: "1.05",
+      range: "above 0, at most 25",
+      whenLeftOut: { value: null, shown: "1, water" },
+    }),
+    curveSpeed: quantity("speed", {
+      about: "Speed of the curve: with it the region is that of the pump's specific speed",
+      example: "1750",
+      range: "above 0",
+      whenLeftOut: { value: null, shown: "the region of specific speeds up to N_s 4500 (n_s 87)" },
     }),
   },
   answer: {
@@ -248,6 +267,8 @@ export const OPERATINGPOINT = defineEntry({
         null,
         null,
         null,
+        null,
+        null,
         "SI",
       ],
       part: [1, 0],
@@ -256,17 +277,28 @@ export const OPERATINGPOINT = defineEntry({
       source: "by hand: 50 − 0.01 Q² meets 20 + 0.005 Q² at Q = √2000 L/s",
     },
   ],
-  run: ({ curve, systemCurve, speedRatio, trimRatio, numberOfPumps: pumps, arrangement }) =>
+  run: ({ curve, systemCurve, speedRatio, trimRatio, numberOfPumps: pumps, arrangement, SG, curveSpeed }) =>
     andThen(runningPump({ curve, speedRatio, trimRatio }), (pump) =>
-      andThen(operatingPoint({ pump, system: systemCurve, pumps, arrangement }), (point) =>
-        succeed({
-          flow: point.flow,
-          head: point.head,
-          efficiency: point.efficiency,
-          shaftPower: point.shaftPower,
-          npshRequired: point.npshRequired,
-          percentOfBestFlow: point.bestFlowRatio === null ? null : 100 * point.bestFlowRatio,
-        }),
+      andThen(
+        andThen(specificSpeedOf(curve, curveSpeed), (specificSpeed) =>
+          operatingPoint({
+            pump,
+            system: systemCurve,
+            pumps,
+            arrangement,
+            ...(SG !== null && { specificGravity: SG }),
+            ...(specificSpeed !== undefined && { specificSpeed }),
+          }),
+        ),
+        (point) =>
+          succeed({
+            flow: point.flow,
+            head: point.head,
+            efficiency: point.efficiency,
+            shaftPower: point.shaftPower,
+            npshRequired: point.npshRequired,
+            percentOfBestFlow: point.bestFlowRatio === null ? null : 100 * point.bestFlowRatio,
+          }),
       ),
     ),
 });

@@ -214,12 +214,20 @@ describe("OPERATINGPOINT", () => {
       rows.map((row, i) =>
         i === 0 ? row : row.map((cell, j) => (j === 0 ? `${cell} gpm` : j === 2 ? cell : `${cell} ft`)),
       );
-    const [, si] = cell("OPERATINGPOINT", metres(CURVE), metres(SYSTEM), 0.95, 0.97, 2, null, "SI") as Rows;
+    const [, si] = cell("OPERATINGPOINT", metres(CURVE), metres(SYSTEM), 0.95, 0.97, 2, null, null, null, "SI") as Rows;
     const perUnit = [0.0630901964, 0.3048, 1, 0.74569987158227, 0.3048, 1];
     for (const [i, factor] of perUnit.entries()) {
       expect((si?.[i] as number) / ((us?.[i] as number) * factor) - 1).toBeLessThanOrEqual(1e-12);
       expect((si?.[i] as number) / ((us?.[i] as number) * factor) - 1).toBeGreaterThanOrEqual(-1e-12);
     }
+  });
+
+  // 1.2 times the weight takes 1.2 times the power.
+  it("gives the power with the liquid whose SG is stated", () => {
+    const powerOf = (...rest: readonly (number | null)[]) =>
+      Number((cell("OPERATINGPOINT", CURVE, SYSTEM, null, null, null, null, ...rest) as Rows)[1]?.[3]);
+    expect(powerOf(1.2) / powerOf()).toBeCloseTo(1.2, 12);
+    expect(refusal("OPERATINGPOINT", CURVE, SYSTEM, null, null, null, null, 1050)).toMatch(/at most 25/);
   });
 
   it("leaves cells empty for what the curve does not give", () => {

@@ -388,6 +388,9 @@ describe("a described liquid", () => {
 
   it.each([
     ["SG 1.12", "error liquid-incomplete"],
+    // A density typed for it: no liquid is heavier than 25 times water.
+    ["SG 1050, 3.5 cP", "error out-of-range"],
+    ["25000 kg/m3, 3.5 cP", "error out-of-range"],
     ["3.5 cP, pv 2 kPa", "error liquid-incomplete"],
     ["SG 1.12, 3.5 cP, 3 cSt", "error liquid-stated-twice"],
     ["SG 1.12, 1100 kg/m3, 3 cSt", "error liquid-stated-twice"],

@@ -148,7 +148,7 @@ describe("the region of a duty", () => {
       return { place: value(dutyRegion(input)).normal.place, codes: codes(input) };
     };
     expect(at(0.04)).toEqual({ place: "preferred", codes: [] });
-    expect(at(0.03)).toEqual({ place: "allowable", codes: ["limit region-corner-outside-preferred"] });
+    expect(at(0.03)).toEqual({ place: "allowable", codes: ["check region-corner-outside-preferred"] });
     expect(at(0.01).place).toBe("below minimum");
   });
 

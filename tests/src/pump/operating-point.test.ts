@@ -215,7 +215,7 @@ describe("several equal pumps", () => {
   it("warn of the one left running alone", () => {
     expect(codesOf({ pumps: 2, system: system(20, 1200) })).not.toContain("limit one-pump-alone-beyond-curve");
     expect(codesOf({ pumps: 3, system: system(15, 300) })).toContain("limit one-pump-alone-beyond-curve");
-    expect(codesOf({ pumps: 2, system: system(10, 2500) })).toContain("limit one-pump-alone-outside-region");
+    expect(codesOf({ pumps: 2, system: system(10, 2500) })).toContain("check one-pump-alone-outside-region");
   });
 
   it.each([0, 1.5, 101, Number.NaN])("are not %s", (pumps) => {
@@ -236,13 +236,30 @@ describe("what is said of an operating point", () => {
   // 70 and 120 % of 50 L/s; the friction that puts the point just inside and outside, by the curve's own points.
   it.each([
     { flow: 0.0351, codes: [] },
-    { flow: 0.0349, codes: ["limit outside-preferred-region"] },
+    { flow: 0.0349, codes: ["check outside-preferred-region"] },
     { flow: 0.0599, codes: [] },
-    { flow: 0.0601, codes: ["limit outside-preferred-region"] },
-    { flow: 0.0149, codes: ["limit outside-preferred-region", "check flow-below-minimum"] },
+    { flow: 0.0601, codes: ["check outside-preferred-region"] },
+    { flow: 0.0149, codes: ["check outside-preferred-region", "check flow-below-minimum"] },
   ])("at $flow m³/s: $codes", ({ flow, codes }) => {
     const friction = headOf(running(FALLING), flow) / flow ** 2;
     expect(codesOf({ system: system(0, friction) })).toEqual(["check power-for-water", ...codes]);
+  });
+
+  it("gives the power with the liquid where its specific gravity is stated, and then says nothing of water", () => {
+    const water = answered({}).shaftPower as number;
+    expect(answered({ specificGravity: 1.2 }).shaftPower).toBeCloseTo(1.2 * water, 9);
+    expect(codesOf({ specificGravity: 1.2 })).toEqual([]);
+    // A density typed for it.
+    expect(codesOf({ specificGravity: 25.1 })).toEqual(["error out-of-range"]);
+    expect(codesOf({ specificGravity: 24.9 })).toEqual(["check outside-usual-range"]);
+  });
+
+  // N_s 7314 is n_s 141.6: 80 to 115 % (ANSI/HI 9.6.3). 118 % of 50 L/s is inside for a slower pump.
+  it("judges the region by the specific speed given", () => {
+    const friction = headOf(running(FALLING), 0.059) / 0.059 ** 2;
+    const codes = (specificSpeed: number) =>
+      codesOf({ system: system(0, friction), specificGravity: 1, specificSpeed });
+    expect([codes(40), codes(141.6)]).toEqual([[], ["check outside-preferred-region"]]);
   });
 
   it("leaves gaps for what the curve does not give", () => {
