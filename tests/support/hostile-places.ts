@@ -117,6 +117,7 @@ export const TYPICAL: Readonly<Record<FieldKey, readonly [string, string]>> = {
   revision: ["a", "b"],
   preparedBy: ["a", "b"],
   date: ["a", "b"],
+  service: ["dewatering", "general industry"],
   liquid: ["water", "sea water"],
   temperature: ["20 degC", "25 degC"],
   altitude: ["100 m", "200 m"],

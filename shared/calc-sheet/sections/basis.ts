@@ -10,6 +10,7 @@ const STATED = [
   "deliveryLevel",
   "sourcePressure",
   "deliveryPressure",
+  "service",
   "liquid",
   "temperature",
   "altitude",

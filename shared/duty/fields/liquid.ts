@@ -1,9 +1,14 @@
 import { DEFAULT_TEMPERATURE } from "../../../src/liquid/described-liquid.ts";
 import { LIQUID_NAMES, liquidNamed } from "../../../src/liquid/liquid-name.ts";
 import { atmosphereMethod } from "../../../src/site/atmosphere.ts";
-import { amount, meant } from "../field.ts";
+import { SERVICES } from "../../../src/tables/services.ts";
+import { amount, meant, oneOf } from "../field.ts";
 
 export const liquid = {
+  service: oneOf(SERVICES, {
+    label: "Service",
+    help: "What the pump is for. Where nothing else is stated it decides how far its head may come out above the curve and which NPSH margin is kept. Blank: not listed.",
+  }),
   liquid: meant(liquidNamed, {
     label: "Liquid",
     choices: LIQUID_NAMES,
