@@ -1,82 +1,9 @@
-import { createInterface } from "node:readline";
-import { call } from "../shared/catalogue/call.ts";
-import { CATALOGUE, entryNamed } from "../shared/catalogue/catalogue.ts";
-import type { Argument, Cell } from "../shared/cells/cell.ts";
-import { noteText } from "../shared/text/finding-text.ts";
-import { nearestNames } from "../src/basis/nearest.ts";
+import { evaluateLine, refused } from "./evaluate/evaluate-line.ts";
+import { answerLines } from "./lines/answer-lines.ts";
 
 /**
  * Reads JSON lines such as {"call":"FRICTIONHEAD","args":[1200,"10in HDPE DR17",1800]} on standard input and writes
  * one JSON line for each, in order: the value (with notes, where there are any) or the error and its message.
  * null leaves an argument out; a range is rows of cells. A line that cannot be read gets an error line.
  */
-const WRITE_AT = 1 << 16;
-
-async function main(): Promise<void> {
-  let waiting = "";
-  for await (const line of createInterface({ input: process.stdin, crlfDelay: Number.POSITIVE_INFINITY })) {
-    if (line.trim() === "") continue;
-    waiting += `${JSON.stringify(answerTo(line))}\n`;
-    if (waiting.length < WRITE_AT) continue;
-    await write(waiting);
-    waiting = "";
-  }
-  await write(waiting);
-}
-
-function answerTo(line: string): object {
-  let asked: unknown;
-  try {
-    asked = JSON.parse(line);
-  } catch {
-    return refused("the line is not JSON");
-  }
-  if (typeof asked !== "object" || asked === null || Array.isArray(asked))
-    return refused("the line is not a JSON object");
-  const { call: name, args = [] } = asked as { call?: unknown; args?: unknown };
-  if (typeof name !== "string") return refused('“call” is missing; give a function name such as "FRICTIONHEAD"');
-  const entry = entryNamed(name);
-  if (entry === undefined) {
-    const near = nearestNames(
-      name,
-      CATALOGUE.map(({ id }) => id),
-    );
-    return {
-      error: "#NAME?",
-      message: `“${name}” is not a function${near.length > 0 ? `; the nearest are ${near.join(", ")}` : ""}.`,
-    };
-  }
-  if (!Array.isArray(args)) return refused("“args” must be a list");
-  const given: Argument[] = [];
-  for (const [i, arg] of args.entries()) {
-    if (!isArgument(arg))
-      return refused(`argument ${i + 1} must be a number, a text, true, false, null, or rows of cells`);
-    given.push(arg);
-  }
-  const outcome = call(entry, given);
-  if (!outcome.ok) return outcome.error;
-  const notes = outcome.findings.map((finding) => noteText(finding, outcome.unitSet));
-  return notes.length === 0 ? { value: outcome.value } : { value: outcome.value, notes };
-}
-
-function isArgument(arg: unknown): arg is Argument {
-  return Array.isArray(arg) ? arg.every((row) => Array.isArray(row) && row.every(isCell)) : isCell(arg);
-}
-
-function isCell(cell: unknown): cell is Cell {
-  if (cell === null || ["number", "string", "boolean"].includes(typeof cell)) return true;
-  return typeof cell === "object" && "error" in cell && typeof cell.error === "string";
-}
-
-function refused(message: string): object {
-  return { error: "#VALUE!", message: `${message.charAt(0).toUpperCase()}${message.slice(1)}.` };
-}
-
-function write(text: string): Promise<void> {
-  return new Promise((resolve) => {
-    if (process.stdout.write(text)) resolve();
-    else process.stdout.once("drain", resolve);
-  });
-}
-
-await main();
+process.exitCode = await answerLines(import.meta.url, { answerTo: evaluateLine, refused, mostAtOnce: 256 });

@@ -1,8 +1,11 @@
 import { readFileSync, writeFileSync } from "node:fs";
-import { dutySheet } from "../shared/calc-sheet/duty-sheet.ts";
+import { decodeDuty } from "../shared/duty/decode.ts";
 import { loadDuty } from "../shared/duty/saved.ts";
+import { workedDuty } from "../shared/package/worked-duty.ts";
 import { findingText } from "../shared/text/finding-text.ts";
-import { writeWorkbook } from "../shared/xlsx/write-workbook.ts";
+import type { UnitSetName } from "../src/basis/quantities.ts";
+import type { Finding } from "../src/basis/result.ts";
+import { dutyWorkbook } from "./duty-workbook.ts";
 
 /** `npm run sheet -- DUTY.json OUT.xlsx [values]`: writes the calc sheet of a saved duty as a workbook file. */
 function main(args: readonly string[]): number {
@@ -22,24 +25,23 @@ function main(args: readonly string[]): number {
     process.stderr.write(`${input} cannot be read: ${(error as Error).message}\n`);
     return 1;
   }
-  const duty = loadDuty(text);
-  if (!duty.ok)
-    return refuse(
-      input,
-      duty.findings.map((finding) => findingText(finding, "US")),
-    );
-  const sheet = dutySheet(duty.value);
-  if (!sheet.ok)
-    return refuse(
-      input,
-      sheet.findings.map((finding) => findingText(finding, duty.value.unitSet)),
-    );
-  writeFileSync(output, writeWorkbook({ sheets: [sheet.value], form }));
-  process.stdout.write(`Written: ${output}, sheet “${sheet.value.name}”\n`);
+  const saved = loadDuty(text);
+  if (!saved.ok) return refuse(input, saved.findings, "US");
+  const { duty, findings, isComplete } = decodeDuty(saved.value);
+  if (!isComplete) return refuse(input, [...findings.values()].flat(), duty.unitSet);
+  const { sheetName, bytes } = dutyWorkbook(workedDuty(duty), form);
+  try {
+    writeFileSync(output, bytes);
+  } catch (error) {
+    process.stderr.write(`${output} cannot be written: ${(error as Error).message}\n`);
+    return 1;
+  }
+  process.stdout.write(`Written: ${output}, sheet “${sheetName}”\n`);
   return 0;
 }
 
-function refuse(input: string, reasons: readonly string[]): number {
+function refuse(input: string, findings: readonly Finding[], units: UnitSetName): number {
+  const reasons = findings.filter(({ kind }) => kind === "error").map((finding) => findingText(finding, units));
   process.stderr.write(`No sheet can be written from ${input}:\n${reasons.map((reason) => `  ${reason}\n`).join("")}`);
   return 1;
 }

@@ -32,6 +32,7 @@ export interface InputFindings {
   "not-a-whole-number": null;
   "beyond-computation": null;
   "duty-unreadable": { reason: string };
+  "field-not-known": null;
 }
 
 /** Liquids and the site. */

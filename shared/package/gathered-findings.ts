@@ -1,0 +1,48 @@
+import { type Finding, gravestFirst } from "../../src/basis/result.ts";
+import { FIELDS, type FieldKey } from "../duty/fields.ts";
+import type { WorkedDuty } from "./worked-duty.ts";
+
+/** A finding, and where it was found. */
+export interface Gathered {
+  readonly finding: Finding;
+  /** Boxes and rows it concerns, as they are headed, each once. */
+  readonly at: readonly string[];
+}
+
+/** What was found in the boxes of a duty and in its calculation: each finding once, the gravest first. */
+export function gatheredFindings(
+  ofBoxes: ReadonlyMap<string, readonly Finding[]>,
+  { plan, findings }: WorkedDuty,
+): readonly Gathered[] {
+  const found = [
+    ...[...ofBoxes].map(([place, here]) => ({ at: placeLabel(place), here })),
+    ...plan.items.flatMap((item) =>
+      item.kind === "finding" ? [{ at: item.label, here: findings.get(item.key) ?? [] }] : [],
+    ),
+  ];
+  const places = new Map<string, Set<string>>();
+  for (const { at, here } of found) {
+    for (const finding of here) {
+      const same = JSON.stringify(finding);
+      places.set(same, (places.get(same) ?? new Set()).add(at));
+    }
+  }
+  return gravestFirst(found.flatMap(({ here }) => here)).map((finding) => ({
+    finding,
+    at: [...(places.get(JSON.stringify(finding)) ?? [])],
+  }));
+}
+
+const TABLES: Readonly<Record<string, string>> = {
+  suctionLine: "Suction line",
+  dischargeLine: "Discharge line",
+  pump: "Pump curve",
+};
+
+/** "Flow", "Suction line, row 1": what a box is called. */
+function placeLabel(place: string): string {
+  const [table = "", row] = place.replace("pump.points", "pump").split(".");
+  const label = TABLES[table];
+  if (label === undefined) return FIELDS[place as FieldKey]?.label ?? place;
+  return row === undefined || !/^\d+$/.test(row) ? label : `${label}, row ${Number(row) + 1}`;
+}

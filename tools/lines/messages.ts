@@ -1,0 +1,12 @@
+import type { Line } from "./line-splitter.ts";
+
+/** To a thread: lines to be answered in order. */
+export interface Asked {
+  readonly lines: readonly Line[];
+}
+
+/** From a thread: further answers to the oldest batch it has not finished, each ended by a line end. */
+export interface Answered {
+  readonly text: string;
+  readonly isLast: boolean;
+}
