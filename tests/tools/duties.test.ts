@@ -5,8 +5,9 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { DutyText } from "../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
 import { saveDuty } from "../../shared/duty/saved.ts";
+import { workedDuty } from "../../shared/package/worked-duty.ts";
 import { readWorkbook } from "../../shared/xlsx/read-workbook.ts";
-import { dutyText, type Fields, QUARRY } from "../support/duty-of.ts";
+import { dutyRead, dutyText, type Fields, QUARRY } from "../support/duty-of.ts";
 import { started } from "../support/terminal.ts";
 
 // The command itself, as another program sees it.
@@ -22,6 +23,13 @@ interface Answer {
   readonly id?: unknown;
   readonly figures?: Readonly<Record<string, { value?: number; unit?: string; text?: string }>>;
   readonly findings?: readonly { kind: string; text: string; at: string }[];
+  readonly verdicts?: readonly {
+    readonly of: string;
+    readonly state: string;
+    readonly text: string;
+    readonly found?: { value: number; unit: string };
+    readonly limit?: { value: number; unit: string };
+  }[];
   readonly missing?: readonly string[];
   readonly error?: string;
   readonly at?: readonly string[];
@@ -138,12 +146,26 @@ describe("duties from the terminal", () => {
     expect(errors).toMatch(/^Usage: npm run -s duties/);
   });
 
-  it("answers every sample without an error", async () => {
+  it("answers every sample without an error, with the verdicts of its calc sheet", async () => {
     const found = await answersTo(SAMPLE_DUTIES.map(({ duty, name }) => line(duty, name)));
     expect(found.map(({ id }) => id)).toEqual(SAMPLE_DUTIES.map(({ name }) => name));
-    for (const { error, missing } of found) {
+    found.forEach(({ error, missing, verdicts = [] }, i) => {
       expect(error).toBeUndefined();
       expect(missing).toEqual([]);
-    }
+      const { cells } = workedDuty(dutyRead((SAMPLE_DUTIES[i] as (typeof SAMPLE_DUTIES)[number]).duty)).worked;
+      const onSheet = [...cells].flatMap(([key, cell]) => (/^verdictOn\w+\.0\.text$/.test(key) ? [cell] : []));
+      expect(onSheet.length).toBeGreaterThan(5);
+      expect(verdicts.map(({ text }) => text)).toEqual(onSheet);
+    });
+  });
+
+  it("judges with the figure that decides and its limit", async () => {
+    // An engine of 10 hp on the quarry's pump, which takes some 40 hp: whatever the site leaves of it, it is short.
+    const fields = { ...QUARRY.fields, engineRating: "10 hp" };
+    const [answer] = await answersTo([line({ ...QUARRY, fields })]);
+    const driver = answer?.verdicts?.find(({ of }) => of === "driver");
+    expect(driver).toMatchObject({ state: "fail", found: { unit: "hp" }, limit: { unit: "hp" } });
+    expect(driver?.found?.value).toBeLessThan(10.001);
+    expect(driver?.limit?.value).toBeGreaterThan(30);
   });
 });

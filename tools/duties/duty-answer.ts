@@ -7,6 +7,7 @@ import { findingText, KIND_NAMES } from "../../shared/text/finding-text.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
 import { dutyFigures } from "./duty-figures.ts";
+import { dutyVerdicts } from "./duty-verdicts.ts";
 import type { SheetFolder } from "./sheet-folder.ts";
 
 interface Placed {
@@ -44,6 +45,7 @@ export function dutyAnswer(line: string, sheets: SheetFolder | undefined): objec
   return {
     ...id,
     figures: dutyFigures(worked),
+    verdicts: dutyVerdicts(duty, worked),
     findings: found
       .filter(({ finding }) => finding.kind !== "error")
       .map(({ finding, at }) => ({
