@@ -21,6 +21,8 @@ import {
 export interface WorkedPlan {
   readonly cells: ReadonlyMap<string, Argument>;
   readonly findings: ReadonlyMap<string, readonly Finding[]>;
+  /** Tables as ranges, headings among them. */
+  readonly ranges: ReadonlyMap<string, readonly (readonly Cell[])[]>;
 }
 
 /** Works a plan out in reading order, with the same functions the sheet calls. */

@@ -10,6 +10,7 @@ import { failedView } from "./views/failed.ts";
 import { fileBarView } from "./views/file-bar.ts";
 import { footBarView } from "./views/foot-bar.ts";
 import { stepView } from "./views/step.ts";
+import { verdictStripView } from "./views/verdict-strip.ts";
 import { workedOut } from "./worked.ts";
 import "./pane.css";
 
@@ -88,7 +89,7 @@ export function mountPane(root: HTMLElement, services: { readonly host: SheetHos
     const context: PaneContext = { state, worked, host: services.host, send, goTo, announcement };
     render(
       html`<h1 class="unseen">Pump duty</h1>
-        ${fileBarView(context)} ${STEPS.map((step) => stepView(context, step))} ${footBarView(context)}`,
+        ${fileBarView(context)} ${verdictStripView(context)} ${STEPS.map((step) => stepView(context, step))} ${footBarView(context)}`,
       page,
     );
   }

@@ -23,6 +23,7 @@ import {
   segmentCells,
 } from "../../shared/package/head-and-suction.ts";
 import { type PumpOnDuty, pumpOnDuty } from "../../shared/package/pump-on-duty.ts";
+import { type ShownVerdict, shownVerdicts } from "../../shared/package/verdicts.ts";
 import { workedDuty } from "../../shared/package/worked-duty.ts";
 import { type Finding, gravestFirst, withoutRepeats } from "../../src/basis/result.ts";
 import { LINE_TITLES } from "./state.ts";
@@ -52,6 +53,8 @@ export interface WorkedOut {
   /** What was worked out for a row of a line, by the row as it stands in the pane. */
   readonly segmentAt: (line: LineKey, row: number) => RowWorked | undefined;
   readonly remarks: Remarks;
+  /** What holds, what fails and what is open, in the order of the sheet. */
+  readonly verdicts: readonly ShownVerdict[];
 }
 
 /** What the results give cause to say, by the state it is said of. */
@@ -106,6 +109,7 @@ function workOutAnew(typed: DutyText): WorkedOut {
       return { ...segment, findings: withoutRepeats(findingsOn(results, segmentCells(line, index))) };
     },
     remarks: remarksOn(duty, results),
+    verdicts: shownVerdicts(duty),
   };
 }
 

@@ -12,6 +12,7 @@ import { openPointsView } from "./open-points.ts";
 import { pumpBoxView } from "./pump-box.ts";
 import { pumpPictureView } from "./pump-picture.ts";
 import { pumpPointsView } from "./pump-points.ts";
+import { verdictsOfStepView } from "./verdict-strip.ts";
 
 /** A ratio of seven figures, as it is written into the duty, moves a head by less. */
 const ROUNDING = 1e-6;
@@ -45,7 +46,8 @@ function noPumpView({ send, goTo }: PaneContext): TemplateResult {
 
 function pumpView(context: PaneContext, chosen: PumpText): TemplateResult {
   const { send, goTo } = context;
-  return html`${PUMP_KEYS.map((key) => (key === "arrangement" ? arrangementView(context, chosen) : pumpBoxView(context, key)))}
+  return html`${verdictsOfStepView(context, "pump")}
+    ${PUMP_KEYS.map((key) => (key === "arrangement" ? arrangementView(context, chosen) : pumpBoxView(context, key)))}
     ${pumpPointsView(context, chosen)} ${resultsView(context)}
     <div class="buttons">
       <button

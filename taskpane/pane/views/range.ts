@@ -9,6 +9,7 @@ import type { PaneContext, Step } from "../context.ts";
 import { fieldView } from "./field.ts";
 import { figureText, figureView } from "./figure.ts";
 import { remarksView } from "./findings.ts";
+import { verdictsOfStepView } from "./verdict-strip.ts";
 
 const FIELDS = fieldsOf("range");
 
@@ -17,7 +18,8 @@ export const range: Step = {
   key: "range",
   title: "Range of the duty",
   holds: FIELDS,
-  view: (context) => html`${FIELDS.map((key) => fieldView(context, key))} ${regionView(context)}`,
+  view: (context) =>
+    html`${verdictsOfStepView(context, "range")} ${FIELDS.map((key) => fieldView(context, key))} ${regionView(context)}`,
 };
 
 function regionView({ state, worked }: PaneContext): TemplateResult {

@@ -1,6 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { CellError } from "../../../shared/cells/cell.ts";
-import type { Duty } from "../../../shared/duty/duty.ts";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
 import type { HeadAndSuction, Worked } from "../../../shared/package/head-and-suction.ts";
 import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
@@ -12,6 +11,7 @@ import { fieldView } from "./field.ts";
 import { figureView, isWaiting } from "./figure.ts";
 import { remarksView } from "./findings.ts";
 import { openPointsView } from "./open-points.ts";
+import { verdictsOfStepView } from "./verdict-strip.ts";
 
 const FIELDS = fieldsOf("suction");
 
@@ -24,8 +24,8 @@ export const results: Step = {
     const { duty, results: worked, remarks } = context.worked;
     const units = context.state.duty.unitSet;
     const nothingKnown = isWaiting(worked.totalHead) && isWaiting(worked.npshAvailable);
-    return html`${FIELDS.map((key) => fieldView(context, key))} ${openPointsView(context)}
-    ${nothingKnown ? nothing : html`${headView(context, worked)} ${suctionView(context, duty, worked)}`}
+    return html`${verdictsOfStepView(context, "results")} ${FIELDS.map((key) => fieldView(context, key))} ${openPointsView(context)}
+    ${nothingKnown ? nothing : html`${headView(context, worked)} ${suctionView(context, worked)}`}
     ${remarksView("To act on and to check", remarks.atDuty, units)}
     ${remarksView("At the greatest suction lift", remarks.atGreatestLift, units)} ${cautionsView(duty)}`;
   },
@@ -72,7 +72,7 @@ function headParts(worked: HeadAndSuction, hasMargin: boolean): readonly { name:
   ];
 }
 
-function suctionView({ state }: PaneContext, duty: Duty, worked: HeadAndSuction): TemplateResult {
+function suctionView({ state }: PaneContext, worked: HeadAndSuction): TemplateResult {
   const units = state.duty.unitSet;
   const { npshAvailable, npshDifference, greatestLift, suctionLift } = worked;
   /** Worked out, or refused for another reason than NPSH available is: one reason is said once. */
@@ -90,18 +90,9 @@ function suctionView({ state }: PaneContext, duty: Duty, worked: HeadAndSuction)
       ${figureView("Suction line losses", worked.suctionLoss, "head", units)}
       ${follows(npshDifference) ? figureView("NPSH available less required", npshDifference, "head", units) : nothing}
       ${follows(greatestLift) ? figureView("Greatest suction lift", greatestLift, "head", units) : nothing}
-    </dl>
-    ${npshDifference === undefined ? nothing : marginView(npshDifference, duty)}`;
+    </dl>`;
 }
 
 function sameError(error: CellError, other: Worked): boolean {
   return typeof other !== "number" && error.message === other.message;
-}
-
-function marginView(difference: Worked, { npshMargin }: Duty): TemplateResult | typeof nothing {
-  if (typeof difference !== "number" || npshMargin === undefined) return nothing;
-  return difference >= npshMargin
-    ? html`<p class="verdict">The NPSH margin wanted is met.</p>`
-    : html`<p class="verdict unmet"><strong>Below the NPSH margin wanted.</strong> Lower the pump, shorten or widen the
-        suction line, or choose a pump that needs less.</p>`;
 }

@@ -8,6 +8,7 @@ import type { Finding } from "../../../../src/basis/result.ts";
 import type { PaneContext, Step } from "../../context.ts";
 import { fieldView } from "../field.ts";
 import { findingsView } from "../findings.ts";
+import { verdictsOfStepView } from "../verdict-strip.ts";
 import { sheetTableView } from "./sheet-table.ts";
 
 /** What people would rather look at than read; undefined where it cannot be drawn. */
@@ -22,7 +23,7 @@ export function packageStep(section: PackageSection, picture: SectionPicture): S
     title,
     holds: fields,
     view: (context) =>
-      html`${fields.map((field) => fieldView(context, field))}
+      html`${verdictsOfStepView(context, id)} ${fields.map((field) => fieldView(context, field))}
         ${elsewhere === undefined ? nothing : html`<p class="hint">${elsewhere}</p>`}
         ${answerView(context, section, picture)}
         <p class="hint">${caution} Local codes and licensed practice govern.</p>`,

@@ -1,0 +1,62 @@
+import { html, nothing, type TemplateResult } from "lit";
+import type { ShownVerdict } from "../../../shared/package/verdicts.ts";
+import { STATE_SIGNS } from "../../../shared/text/verdict-text.ts";
+import { VERDICT_STATES, type VerdictState, type VerdictSubject } from "../../../src/judgement/verdict.ts";
+import type { PaneContext } from "../context.ts";
+
+/** The step in which a subject is stated and explained. */
+export const STEP_OF: Readonly<Record<VerdictSubject, string>> = {
+  head: "pump",
+  npsh: "results",
+  region: "range",
+  solids: "slurry",
+  pressure: "pressure",
+  pipe: "pressure",
+  bolting: "bolting",
+  driver: "drive",
+  priming: "priming",
+  materials: "materials",
+};
+
+/** Always in sight at the head of the pane: what fails, what is open, what to check and what passes. */
+export function verdictStripView({ worked: { verdicts }, goTo }: PaneContext): TemplateResult {
+  return html`<section class="verdict-strip" aria-label="Verdicts">
+    ${VERDICT_STATES.map((state) => {
+      const of = verdicts.filter((verdict) => verdict.state === state);
+      return of.length === 0
+        ? nothing
+        : html`<p class="verdicts-of ${state}">
+            ${stateView(state)}
+            ${of.map(
+              ({ subject, name, text }) =>
+                html`<button type="button" title=${text} @click=${() => goTo(`duty-step-${STEP_OF[subject]}`)}>
+                  ${name}
+                </button>`,
+            )}
+          </p>`;
+    })}
+  </section>`;
+}
+
+/** What is said of the subjects of a step, with all that does not pass. */
+export function verdictsOfStepView({ worked: { verdicts } }: PaneContext, step: string): TemplateResult {
+  return html`${verdicts.filter(({ subject }) => STEP_OF[subject] === step).map(verdictView)}`;
+}
+
+function verdictView({ state, name, text, source, besides }: ShownVerdict): TemplateResult {
+  return html`<div class="verdict-said ${state}">
+    <p>${stateView(state)} <strong>${name}.</strong> ${text}</p>
+    ${source === "" ? nothing : html`<p class="source">${source}</p>`}
+    ${
+      besides.length === 0
+        ? nothing
+        : html`<ul>
+            ${besides.map((one) => html`<li>${one.text}</li>`)}
+          </ul>`
+    }
+  </div>`;
+}
+
+function stateView(state: VerdictState): TemplateResult {
+  return html`<span class="state"><span aria-hidden="true">${STATE_SIGNS[state]}</span> ${state}</span>`;
+}
