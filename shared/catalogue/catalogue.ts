@@ -8,6 +8,8 @@ import { CASTINGPROPERTY, CASTINGS } from "./entries/materials.ts";
 import { ENGINELOAD, FUELTANKHOURS, FUELTANKSIZE, MOTORDATA } from "./entries/motor-and-tank.ts";
 import { notesEntry } from "./entries/notes.ts";
 import { NOZZLECLASSES } from "./entries/nozzle-classes.ts";
+import { NPSHMARGIN } from "./entries/npsh-margin.ts";
+import { BESTEFFICIENCYPOINT, OPERATINGREGION } from "./entries/operating-region.ts";
 import {
   FITTINGHEAD,
   FITTINGK,
@@ -78,6 +80,7 @@ const FUNCTIONS: readonly Entry[] = [
   TDH,
   SYSTEMCURVE,
   NPSHA,
+  NPSHMARGIN,
   MAXLIFT,
   GRADELINE,
   FLANGERATING,
@@ -106,6 +109,8 @@ const FUNCTIONS: readonly Entry[] = [
   PUMPEFFICIENCY,
   PUMPNPSHR,
   PUMPPOWER,
+  BESTEFFICIENCYPOINT,
+  OPERATINGREGION,
   OPERATINGPOINT,
   SPEEDRATIO,
   TRIMRATIO,

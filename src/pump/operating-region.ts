@@ -19,6 +19,11 @@ const MINIMUM_RULE: Citation = {
   at: "no maker's minimum flow: doubted below 30 % of best efficiency flow, not continuous below 10 %; above N_s 4500 (n_s 87) below 50 % and 30 %",
 };
 
+export const operatingRegionMethod = {
+  cites: [REGION_RULE, MINIMUM_RULE],
+  inputs: { specificSpeed: { name: "specific speed", symbol: "n_s", quantity: "ratio", above: 0 } },
+} as const satisfies Method<"specificSpeed">;
+
 /** Specific speeds, rpm, m³/s and m, above which the regions narrow: N_s 4500 and 9000 in US units. */
 export const REGION_STEPS = { high: 4500 / US_PER_SI, axial: 9000 / US_PER_SI } as const;
 
@@ -57,6 +62,17 @@ export interface LeastFlows {
 /** Least flows where no maker states one: 0.3 and 0.1; above n_s 87 (N_s 4500) 0.5 and 0.3. House choice. */
 export function leastFlows(specificSpeed?: number): LeastFlows {
   return isAbove("high", specificSpeed) ? { doubted: 0.5, continuous: 0.3 } : { doubted: 0.3, continuous: 0.1 };
+}
+
+/**
+ * Preferred region and least flows of a pump over its best efficiency flow, by specific speed (rpm, m³/s, m); without one
+ * as `surelyPreferred`.
+ * Fails: a specific speed not above 0.
+ * Source: ANSI/HI 9.6.3; house choice of the least flows.
+ */
+export function operatingRegion(specificSpeed: number | undefined): Result<FlowRegion & LeastFlows> {
+  const checked = specificSpeed === undefined ? succeed(null) : checkInputs(operatingRegionMethod, { specificSpeed });
+  return checked.ok ? succeed({ ...surelyPreferred(specificSpeed), ...leastFlows(specificSpeed) }) : checked;
 }
 
 /** Whether a flow over the best efficiency flow lies in a region; at its end it does. */

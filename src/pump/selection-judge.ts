@@ -1,6 +1,6 @@
 import { STANDARD_GRAVITY } from "../basis/constants.ts";
 import { amount, type Result } from "../basis/result.ts";
-import { defaultNpshMargin } from "../suction/greatest-suction-lift.ts";
+import { defaultNpshMargin } from "../suction/npsh-margin.ts";
 import type { OfferedPump } from "./offered-pump.ts";
 import { preferredRegion } from "./operating-region.ts";
 import { bestPointOf, efficiencyAtFlow, npshRequiredAtFlow, shaftPowerAtFlow } from "./pump-reading.ts";

@@ -8,6 +8,7 @@ import { velocityHead } from "../head/velocity-head.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import type { Line } from "../pipework/line.ts";
 import { npshAvailableMethod } from "./npsh-available.ts";
+import { defaultNpshMargin } from "./npsh-margin.ts";
 import { gasRemarks, liftRemarks } from "./suction-practice.ts";
 import { layFlatCollapse, vapourPressureMissing } from "./suction-state.ts";
 
@@ -41,11 +42,6 @@ const MARGIN_CHOICE: Citation = {
   source: "house",
   at: "NPSH available at least NPSHR + 1.0 m (3.28 ft) and at least 1.3 NPSHR, for self-priming and dewatering duty",
 };
-
-/** NPSH margin kept where none is stated [m]: the greater of 1.0 m and 0.3 NPSHR. A choice of ours. */
-export function defaultNpshMargin(npshRequired: number): number {
-  return Math.max(1, 0.3 * npshRequired);
-}
 
 /** Least margin of ANSI/HI 9.6.1 for water, waste water and general pumps of low suction energy, m. */
 function leastNpshMargin(npshRequired: number): number {

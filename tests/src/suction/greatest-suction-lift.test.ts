@@ -1,10 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  defaultNpshMargin,
-  type GreatestSuctionLiftInput,
-  greatestSuctionLift,
-} from "../../../src/suction/greatest-suction-lift.ts";
+import { type GreatestSuctionLiftInput, greatestSuctionLift } from "../../../src/suction/greatest-suction-lift.ts";
+import { defaultNpshMargin } from "../../../src/suction/npsh-margin.ts";
 import { suctionState } from "../../../src/suction/suction-state.ts";
 import { COLD_WATER, fittingOf, pipeOf, segmentOf } from "../../support/pipes.ts";
 
