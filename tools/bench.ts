@@ -7,6 +7,7 @@ import { libreOfficeColebrookRows } from "./bench/libreoffice.ts";
 import { secondsToLivePane } from "./bench/page.ts";
 import { pumpFigures } from "./bench/pump.ts";
 import { rankingFigures } from "./bench/rank.ts";
+import { dutyRates, evaluatorRun } from "./bench/terminal.ts";
 
 /** `npm run bench`: speed and sizes, each beside its target, all measured now on this machine. */
 async function main(): Promise<void> {
@@ -34,6 +35,19 @@ async function main(): Promise<void> {
     line(`RANKPUMPS over ${curves} curves of 10 points`, `${ms.toFixed(1)} ms${target}`);
   }
   line("1,000 duties against 24 pumps", `${ranking.thousandDuties.toFixed(0)} ms (target 1000 ms)`);
+
+  const { cores, onOneCore, onAll } = await dutyRates();
+  line("Duties with a pump, one core", `${onOneCore.toFixed(1)} a second`);
+  line(
+    "  1,000 through the duties command",
+    `${onAll.toFixed(1)} a second on ${cores} cores, ${(onAll / onOneCore).toFixed(2)} times (target 1.8 on two)`,
+  );
+  const evaluator = await evaluatorRun();
+  line("Evaluator, 1,000,000 lines", `${evaluator.perSecond.toFixed(0)} a second`);
+  line(
+    "  memory in the first and last quarter",
+    `${(evaluator.firstQuarter / 1e6).toFixed(0)} MB and ${(evaluator.lastQuarter / 1e6).toFixed(0)} MB (target: no more)`,
+  );
 
   const office = await libreOfficeColebrookRows();
   if ("skipped" in office) line("  LibreOffice, the same rows", `not measured: ${office.skipped}`);
