@@ -326,15 +326,21 @@ export const SOURCES = {
 
 export type SourceKey = keyof typeof SOURCES;
 
+/** What is said of figures that nobody has yet held against the work they come from. */
+export const NOT_VERIFIED = "not yet verified against the standard";
+
 /** Where a rule, formula or number was read: the work, and the place in it. */
 export interface Citation {
   readonly source: SourceKey;
   readonly at: string;
+  /** Written from memory, and nobody has yet held it against the work. */
+  readonly unverified?: true;
 }
 
 /** "IAPWS R7-97 …, region 1" — a citation as one printed line. */
-export function citationText({ source, at }: Citation): string {
+export function citationText({ source, at, unverified }: Citation): string {
   const { title, publisher, year }: Source = SOURCES[source];
-  if (source === "practice" || source === "house" || source === "stated") return `${title}: ${at}`;
-  return `${title} (${year === undefined ? publisher : `${publisher}, ${year}`}), ${at}`;
+  const place = unverified ? `${at}, ${NOT_VERIFIED}` : at;
+  if (source === "practice" || source === "house" || source === "stated") return `${title}: ${place}`;
+  return `${title} (${year === undefined ? publisher : `${publisher}, ${year}`}), ${place}`;
 }

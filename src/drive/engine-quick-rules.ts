@@ -25,7 +25,11 @@ export const ENGINE_QUICK_RULES = {
   "fire-pump engine": {
     altitude: { from: 300 * FOOT, perMetre: 0.03 / (1000 * FOOT) },
     air: { from: 25 + CELSIUS_ZERO, perKelvin: 0.01 / (10 * FAHRENHEIT) },
-    cites: { source: "nfpa-20", at: "3 % for each 1000 ft above 300 ft, 1 % for each 10 °F above 77 °F (from memory)" },
+    cites: {
+      source: "nfpa-20",
+      at: "3 % for each 1000 ft above 300 ft, 1 % for each 10 °F above 77 °F",
+      unverified: true,
+    },
   },
   "mine approval, naturally aspirated": {
     altitude: { from: 305, perMetre: 0.01 / 100 },

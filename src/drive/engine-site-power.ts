@@ -43,7 +43,11 @@ const USUAL_MECHANICAL_EFFICIENCY = 0.8;
 
 export const enginePowerMethod = {
   cites: [
-    { source: "iso-3046-1", at: "power adjustment for ambient conditions, from memory; check the edition in force" },
+    {
+      source: "iso-3046-1",
+      at: "power adjustment for ambient conditions; check the edition in force",
+      unverified: true,
+    },
     { source: "us-standard-atmosphere", at: "pressure by altitude" },
   ],
   inputs: {

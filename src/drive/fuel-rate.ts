@@ -22,7 +22,7 @@ export interface FuelRateInput {
 export const fuelRateMethod = {
   cites: [
     { source: "practice", at: "V̇ = P b / ρ; b 195 to 280 g/kWh (0.32 to 0.46 lb/hp-h) at 75 % to 100 % load" },
-    { source: "en-590", at: "density of diesel fuel at 15 °C, 820 kg/m³ to 845 kg/m³ (from memory)" },
+    { source: "en-590", at: "density of diesel fuel at 15 °C, 820 kg/m³ to 845 kg/m³", unverified: true },
   ],
   inputs: {
     shaftPower: { name: "shaft power", symbol: "P", quantity: "power", above: 0, atMost: 1e8 },

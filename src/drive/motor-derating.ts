@@ -22,8 +22,8 @@ export const RATED_AMBIENT = 40 + CELSIUS_ZERO;
 export const motorDeratingMethod = {
   cites: [
     { source: "practice", at: "output factors by altitude and by ambient, multiplied" },
-    { source: "iec-60034-1", at: "ambient limit 1 K lower per 100 m above 1000 m (from memory)" },
-    { source: "nema-mg1", at: "MG 1-14.4.3, motors of service factor 1.15 at 1.0 (from memory)" },
+    { source: "iec-60034-1", at: "ambient limit 1 K lower per 100 m above 1000 m", unverified: true },
+    { source: "nema-mg1", at: "MG 1-14.4.3, motors of service factor 1.15 at 1.0", unverified: true },
   ],
   inputs: {
     altitude: { name: "altitude", symbol: "Z", quantity: "elevation", atLeast: -500, atMost: HIGHEST },

@@ -7,7 +7,7 @@ export const POLES = [2, 4, 6, 8] as const;
 export type Poles = (typeof POLES)[number];
 
 export const motorSpeedMethod = {
-  cites: [{ source: "nema-mg1", at: "synchronous speed and slip of induction motors (from memory)" }],
+  cites: [{ source: "nema-mg1", at: "synchronous speed and slip of induction motors", unverified: true }],
   inputs: {
     speed: { name: "speed", symbol: "n", quantity: "speed", above: 0, atMost: 1000 },
   },

@@ -9,7 +9,7 @@ import { POLYETHYLENE_MEAN_WALL } from "../tables/polyethylene-pipe.ts";
 const PSI = unitOf("psi").factor;
 
 export const pipeCollapseCites: readonly [Citation, ...Citation[]] = [
-  { source: "ppi-handbook", at: "buckling of an unsupported pipe under external pressure (from memory)" },
+  { source: "ppi-handbook", at: "buckling of an unsupported pipe under external pressure", unverified: true },
   {
     source: "practice",
     at: "a factor of 2 against a full vacuum on continuous suction; DR 13.5 or lower, DR 11 where warm",

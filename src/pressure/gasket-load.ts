@@ -29,7 +29,7 @@ export interface GasketLoad {
 }
 
 export const gasketLoadMethod = {
-  cites: [{ source: "asme-viii-1", at: "mandatory appendix 2, bolt loads (from memory)" }],
+  cites: [{ source: "asme-viii-1", at: "mandatory appendix 2, bolt loads", unverified: true }],
   inputs: {
     outsideDiameter: { name: "gasket outside diameter", quantity: "size", above: 0 },
     insideDiameter: { name: "gasket inside diameter", quantity: "size", above: 0 },

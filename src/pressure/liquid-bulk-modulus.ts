@@ -39,7 +39,7 @@ export function liquidBulkModulus(liquid: Liquid, temperature: number): Result<n
   if (liquid === WATER) return waterBulkModulus(temperature);
   const known = OTHERS.find(([name]) => name.test(liquid.name));
   const [, modulus, about] = known ?? [/ /, WATER_BULK_MODULUS_AT_20, "water at 20 °C"];
-  const cites: Citation = { source: "practice", at: `bulk modulus of ${about}, from memory` };
+  const cites: Citation = { source: "practice", at: `bulk modulus of ${about}`, unverified: true };
   const found = amount("stress", modulus * gigapascal);
   const facts = { about };
   return succeed(modulus * gigapascal, [

@@ -247,7 +247,7 @@ function tradeRemarks(rated: readonly RatedNozzle[]): readonly Finding[] {
   });
 }
 
-const TEST_RULE: Citation = { source: "asme-b16.5", at: "2.6, hydrostatic test (from memory)" };
+const TEST_RULE: Citation = { source: "asme-b16.5", at: "2.6, hydrostatic test", unverified: true };
 
 function testPressures(rated: readonly RatedNozzle[]): readonly Finding[] {
   return rated.flatMap(({ offered }): readonly Finding[] => {

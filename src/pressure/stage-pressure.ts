@@ -38,7 +38,7 @@ export const stagePressureMethod = {
   },
 } as const satisfies Method<"shutoffHead" | "specificGravity" | "stage" | "headTolerance">;
 
-const TOLERANCE_RULE: Citation = { source: "iso-9906", at: "table 8, grade 2B (from memory)" };
+const TOLERANCE_RULE: Citation = { source: "iso-9906", at: "table 8, grade 2B", unverified: true };
 
 /**
  * Greatest suction and discharge pressure of a stage of equal, level pumps against a shut valve, Pa gauge.

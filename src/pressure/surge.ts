@@ -26,7 +26,7 @@ export const surgeMethod = {
   cites: [
     { source: "joukowsky-1898", at: "Δp = ρ a ΔV" },
     waveSpeedMethod.cites[0],
-    { source: "wylie-streeter", at: "restraint of the pipe; thick walls (from memory)" },
+    { source: "wylie-streeter", at: "restraint of the pipe; thick walls", unverified: true },
   ],
   inputs: {
     velocityChange: { name: "velocity change", symbol: "ΔV", quantity: "velocity", atLeast: 0, atMost: 100 },

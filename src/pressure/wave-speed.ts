@@ -27,7 +27,7 @@ export interface WaveSpeedInput {
 export const waveSpeedMethod = {
   cites: [
     { source: "korteweg-1878", at: "elastic tube filled with liquid" },
-    { source: "wylie-streeter", at: "restraint of the pipe; thick walls (from memory)" },
+    { source: "wylie-streeter", at: "restraint of the pipe; thick walls", unverified: true },
   ],
   inputs: {
     density: { name: "liquid density", symbol: "ρ", quantity: "density", above: 0 },

@@ -31,7 +31,9 @@ export interface AcceptanceBands {
 }
 
 export const acceptanceMethod = {
-  cites: [{ source: "iso-9906", at: "table 8, tolerance factors (from memory); 4.4.3, evaluation of flow and head" }],
+  cites: [
+    { source: "iso-9906", at: "table 8, tolerance factors; 4.4.3, evaluation of flow and head", unverified: true },
+  ],
   inputs: {
     flow: { name: "guaranteed flow", symbol: "Q_G", quantity: "flow", above: 0 },
     head: { name: "guaranteed head", symbol: "H_G", quantity: "head", above: 0 },

@@ -80,7 +80,7 @@ export interface DutyRegion {
 
 export const dutyRegionMethod = {
   cites: [
-    { source: "iso-9906", at: "table 8, tolerance factors of head (from memory)" },
+    { source: "iso-9906", at: "table 8, tolerance factors of head", unverified: true },
     { source: "ansi-hi-9.6.3", at: "preferred operating region" },
   ],
   inputs: {

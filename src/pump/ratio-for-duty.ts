@@ -63,7 +63,7 @@ function overstated(trimRatio: number): Finding {
     least: amount("percent", 1 - FIRST_CUT.most * cut),
     most: amount("percent", 1 - FIRST_CUT.least * cut),
   };
-  const cites = { source: "pump-handbook", at: "actual against calculated impeller trim (from memory)" } as const;
+  const cites = { source: "pump-handbook", at: "actual against calculated impeller trim", unverified: true } as const;
   return { code: "trim-cut-overstated", kind: "check", subject: "trim ratio", facts, cites };
 }
 

@@ -63,7 +63,8 @@ const SPEED_RULE: Citation = {
 };
 const HALF_SPEED_RULE: Citation = {
   source: "practice",
-  at: "1 − η₂ = (1 − η₁) (n₁/n₂)^0.1 below half speed (from memory)",
+  at: "1 − η₂ = (1 − η₁) (n₁/n₂)^0.1 below half speed",
+  unverified: true,
 };
 const OVERSPEED_RULE: Citation = { source: "practice", at: "speed above the curve only within the maker's limit" };
 const TRIM_RULE: Citation = { source: "pump-handbook", at: "impeller trimming" };

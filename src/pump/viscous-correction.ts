@@ -27,7 +27,7 @@ export interface ViscousCorrection {
 }
 
 export const viscousCorrectionMethod = {
-  cites: [{ source: "ansi-hi-9.6.7", at: "performance correction for viscous liquids (equations from memory)" }],
+  cites: [{ source: "ansi-hi-9.6.7", at: "performance correction for viscous liquids, equations", unverified: true }],
   inputs: {
     bestFlow: {
       name: "best efficiency flow",

@@ -3,7 +3,7 @@ import { fail, type Result, succeed } from "../basis/result.ts";
 import { doNotSettle, PACKED, SOLIDS_SG } from "./solids.ts";
 
 export const headReductionMethod = {
-  cites: [{ source: "karassik-handbook", at: "slurry chapter: solids effect; exponent 0.65 from memory" }],
+  cites: [{ source: "karassik-handbook", at: "slurry chapter: solids effect; exponent 0.65", unverified: true }],
   inputs: {
     chartReduction: { name: "head reduction of the chart", symbol: "R_H", quantity: "percent", atLeast: 0, below: 1 },
     solidsSG: SOLIDS_SG,

@@ -3,12 +3,12 @@ import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { doNotSettle, PACKED, SOLIDS_SG, sizeDoubted, volumeRemarks } from "./solids.ts";
 
-const CAVE: Citation = { source: "cave-1976", at: "head ratio for d50 from 0.02 to 10 mm, from memory" };
+const CAVE: Citation = { source: "cave-1976", at: "head ratio for d50 from 0.02 to 10 mm", unverified: true };
 
 export const pumpDeratingMethod = {
   cites: [
     CAVE,
-    { source: "kazim-1997", at: "head ratio, for comparison; from memory" },
+    { source: "kazim-1997", at: "head ratio, for comparison", unverified: true },
     { source: "karassik-handbook", at: "slurry chapter: relief for fines, (1 − X)²" },
     { source: "house", at: "Cave is the answer, with the handbook's relief for fines; Kazim is shown beside it" },
   ],

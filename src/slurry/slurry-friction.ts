@@ -9,7 +9,7 @@ import { depositionVelocity, STRATIFIED_RATIO, stratified } from "./deposition-v
 export const slurryFrictionMethod = {
   cites: [
     { source: "wilson-slurry", at: "heterogeneous flow, 0.22 (S_m − S_l) (V/V50)^−M" },
-    { source: "wilson-slurry", at: "V50 from d50, from memory" },
+    { source: "wilson-slurry", at: "V50 from d50", unverified: true },
   ],
   inputs: {
     particleSize: { name: "d50", symbol: "d50", quantity: "size", above: 0 },

@@ -15,7 +15,7 @@ export interface WallMaterial {
   readonly cites: Citation;
 }
 
-const HANDBOOK: Citation = { source: "practice", at: "elastic moduli of pipe walls, from memory of handbooks" };
+const HANDBOOK: Citation = { source: "practice", at: "elastic moduli of pipe walls", unverified: true };
 
 export const WALL_MATERIALS = {
   steel: { modulus: 207, least: 200, greatest: 210, poisson: 0.3, cites: HANDBOOK },

@@ -22,7 +22,7 @@ export interface Elastomer {
   readonly not: string;
 }
 
-export const ELASTOMERS_CITE: Citation = { source: "practice", at: "hose and seal handbooks, from memory" };
+export const ELASTOMERS_CITE: Citation = { source: "practice", at: "hose and seal handbooks", unverified: true };
 
 export const ELASTOMERS: readonly Elastomer[] = [
   {

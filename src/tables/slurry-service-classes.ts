@@ -3,7 +3,8 @@ import { namedRows } from "./named-rows.ts";
 
 export const SERVICE_CLASSES_CITE: Citation = {
   source: "ansi-hi-12",
-  at: "service classes, suggested limits; figures from memory",
+  at: "service classes, suggested limits",
+  unverified: true,
 };
 
 /**

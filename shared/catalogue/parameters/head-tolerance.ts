@@ -21,7 +21,7 @@ export const headTolerance: OptionalParameter<number | null> = {
     const ofGrade = typeof cell === "string" ? headToleranceOf(cell) : undefined;
     if (typeof cell !== "string" || ofGrade === undefined) return overCurve.read(cell, reading);
     const found = amount("percent", ofGrade);
-    const cites = { source: "iso-9906", at: "table 8 (from memory)" } as const;
+    const cites = { source: "iso-9906", at: "table 8", unverified: true } as const;
     return succeed(ofGrade, [
       { code: "head-tolerance-of-grade", kind: "check", subject: name, given: cell.trim(), found, cites },
     ]);
