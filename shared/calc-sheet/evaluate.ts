@@ -3,6 +3,7 @@ import type { Finding } from "../../src/basis/result.ts";
 import { call, type Outcome } from "../catalogue/call.ts";
 import { notesOf } from "../catalogue/entries/notes.ts";
 import type { Entry } from "../catalogue/entry.ts";
+import { WAITS_FOR } from "../catalogue/parameters/criteria.ts";
 import { type Argument, type Cell, type CellError, isCellError, isRange } from "../cells/cell.ts";
 import { type Call, type Expression, tableCell, wantsSign } from "./expression.ts";
 
@@ -84,7 +85,7 @@ export function answerTo(sheet: Working, expression: Expression, key: string): A
     case "ifError": {
       const cell = single(sheet, expression.of, key);
       if (!isCellError(cell)) return cell;
-      return cell.waitsFor === undefined ? expression.otherwise : `waits for ${cell.waitsFor}`;
+      return cell.waitsFor === undefined ? expression.otherwise : `${WAITS_FOR}${cell.waitsFor}`;
     }
     case "ifText": {
       const cell = single(sheet, expression.of, key);

@@ -24,6 +24,9 @@ export interface Criterion extends Judged {
   readonly source: string;
 }
 
+/** Begins what stands in the place of a figure until a box is filled or mended. */
+export const WAITS_FOR = "waits for ";
+
 /** A figure, or why there is none. */
 type Figure = number | { readonly none: string };
 
@@ -119,8 +122,9 @@ function compared(row: Row): Criterion {
 
 /** No figure, no statement from one: open, or a failure where having none is one. */
 function unanswered({ subject, what, found, limit, unit = "", source = "", ...row }: Row): Criterion {
-  const state = row.unanswered ?? "open";
   const none = [found, limit].find((figure) => typeof figure === "object")?.none ?? "not worked out";
+  // What is not known because another box is to be filled first has not failed.
+  const state = none.startsWith(WAITS_FOR) ? "open" : (row.unanswered ?? "open");
   const text = sentence(state, `${what}: ${state === "fail" && row.why !== undefined ? row.why : none}`);
   return { subject, state, excess: 0, text, unit, what, source };
 }
