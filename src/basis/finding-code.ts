@@ -165,6 +165,7 @@ export interface PumpFindings {
   "parallel-pumps-hunt": null;
   "suction-specific-speed-high": { value: number; most: number };
   "viscosity-needs-no-correction": { b: Amount };
+  "viscosity-needs-speed": null;
   "viscosity-beyond-method": { b: Amount };
   "viscosity-impeller-not-radial": { value: number; most: number };
   "thermal-flow-not-found": null;

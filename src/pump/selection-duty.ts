@@ -12,6 +12,8 @@ export interface SelectionDuty {
   readonly system: HeadCurve;
   /** Of the liquid, kg/m³. */
   readonly density: number;
+  /** Of the liquid, m²/s; curves count as those of the liquid where left out. */
+  readonly kinematicViscosity?: number;
   /** NPSH available at a flow, m; left out where nobody knows the suction. */
   readonly npshAvailable?: (flow: number) => number;
   /** NPSH to keep in hand over NPSHR, m; the greater of 1.0 m and 0.3 NPSHR where left out. */

@@ -15,8 +15,10 @@ import { specificSpeed } from "./specific-speed.ts";
 /** A pump that meets the duty, as it would run. What its curve does not give is left out. */
 export interface JudgedPump {
   readonly pump: OfferedPump;
-  /** The curve it runs on, carried to its speed and trim. */
+  /** The curve it runs on in the liquid pumped, carried to its speed and trim. */
   readonly running: RunningPump;
+  /** The same with water, as its maker draws it. */
+  readonly onWater: RunningPump;
   /** At the operating point: m³/s, m. The flow is the one asked for, or more. */
   readonly flow: number;
   readonly head: number;
@@ -99,6 +101,7 @@ export function judge(
   return {
     pump,
     running,
+    onWater: onWater(setting),
     flow,
     head,
     ...(efficiency === undefined ? {} : { efficiency }),
@@ -116,6 +119,15 @@ export function judge(
   };
 }
 
+/** A pump keeps its ratios from one liquid to another. */
+function onWater({ pump, curve }: Setting): RunningPump {
+  const drawn = curve.drawn();
+  if (!drawn.ok || drawn.value === pump.curve) return pump;
+  const { leastFlow, mostFlow } = drawn.value;
+  const { flowFactor } = pump;
+  return { ...pump, curve: drawn.value, leastFlow: leastFlow * flowFactor, mostFlow: mostFlow * flowFactor };
+}
+
 function orNothing(read: Result<number>): number | undefined {
   return read.ok ? read.value : undefined;
 }
@@ -126,10 +138,10 @@ function marginPart(margin: number | undefined, wanted: number): number {
 }
 
 /** n_s with n in rpm, m³/s and m, of the curve as given; nothing where its speed or best point is not known. */
-function specificSpeedOf({ curve, pump }: Setting): number | undefined {
-  const { bestEfficiency } = pump.curve;
+function specificSpeedOf({ curve }: Setting): number | undefined {
+  const drawn = curve.drawn();
   const { speed } = curve.offered;
-  if (bestEfficiency === undefined || speed === undefined) return undefined;
-  const { flow, head } = bestEfficiency;
+  if (!drawn.ok || drawn.value.bestEfficiency === undefined || speed === undefined) return undefined;
+  const { flow, head } = drawn.value.bestEfficiency;
   return orNothing(specificSpeed({ speed, flow, head, convention: "SI" }));
 }

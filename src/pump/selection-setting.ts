@@ -1,4 +1,4 @@
-import { amount } from "../basis/result.ts";
+import { amount, andThen, fail, type Result, succeed } from "../basis/result.ts";
 import { brent } from "../numeric/brent.ts";
 import { pchip, valueAt } from "../numeric/pchip.ts";
 import { curveCrossing } from "./curve-crossing.ts";
@@ -6,16 +6,19 @@ import { equalPumps } from "./head-curve.ts";
 import type { CurveOutline } from "./offered-pump.ts";
 import type { PumpCurve } from "./pump-curve.ts";
 import type { PumpCurvePoint } from "./pump-curve-point.ts";
-import { bestPointOf, headOf } from "./pump-reading.ts";
+import { bestPointOf, columnMissing, headOf } from "./pump-reading.ts";
 import type { ReadyCurve } from "./ready-pump.ts";
 import { asGiven, type RunningPump, runningPump } from "./running-pump.ts";
 import { MOST_EXCESS, type SelectionDuty } from "./selection-duty.ts";
 import type { LeftOutCode, Reason } from "./selection-reason.ts";
 import { SIMILAR_TRIM, type TrimExponents, trimExponents } from "./trim-exponents.ts";
+import { THIN_VISCOSITY, viscousNeed } from "./viscous-correction.ts";
+import { viscousPumpCurve } from "./viscous-curve.ts";
 
 /** A curve of a pump at a speed and trim that meet the duty, and the flow it runs at on the system. */
 export interface Setting {
   readonly curve: ReadyCurve;
+  /** In the liquid pumped. */
   readonly pump: RunningPump;
   /** m³/s, the flow asked for or more. */
   readonly flow: number;
@@ -39,11 +42,35 @@ const EQUAL_WITHIN = 1e-9;
  * go right through the duty; or as far slowed or trimmed as allowed.
  */
 export function settingsOf(curve: ReadyCurve, duty: SelectionDuty, dutyHead: number): Settings {
-  const early = missedOnPoints(curve, duty, dutyHead);
+  const { kinematicViscosity = 0 } = duty;
+  const isThin = kinematicViscosity <= THIN_VISCOSITY;
+  // The points are of water; with a thicker liquid the pump gives less.
+  const early = isThin ? missedOnPoints(curve, duty, dutyHead) : undefined;
   if (early !== undefined) return { settings: [], missed: early };
   const drawn = curve.drawn();
   if (!drawn.ok) return { settings: [], missed: { code: "curve-not-usable", findings: drawn.findings } };
-  return new Search(curve, drawn.value, duty, dutyHead).settings();
+  const inLiquid = isThin ? () => drawn : curveInLiquid(curve, drawn.value, kinematicViscosity);
+  const asDrawn = inLiquid(1, 1);
+  if (!asDrawn.ok) return { settings: [], missed: { code: "curve-not-usable", findings: asDrawn.findings } };
+  return new Search(curve, drawn.value, asDrawn.value, inLiquid, duty, dutyHead).settings();
+}
+
+/** The curve in the liquid pumped, at its own speed and impeller, for a pump that runs at these ratios of them. */
+type CurveInLiquid = (speedRatio: number, trimRatio: number) => Result<PumpCurve>;
+
+function curveInLiquid({ offered }: ReadyCurve, water: PumpCurve, kinematicViscosity: number): CurveInLiquid {
+  const { speed } = offered;
+  switch (viscousNeed(kinematicViscosity, water.bestEfficiency, speed)) {
+    case "none":
+      return () => succeed(water);
+    case "efficiency":
+      return () => fail([columnMissing("efficiency")]);
+    case "speed":
+      return () => fail([{ code: "viscosity-needs-speed", kind: "error", subject: "speed" }]);
+    case "correction":
+      return (speedRatio, trimRatio) =>
+        viscousPumpCurve({ curve: water, speed: speed as number, speedRatio, trimRatio, kinematicViscosity });
+  }
 }
 
 /** What the bare points already rule out, so that no curve need be drawn for it. */
@@ -97,22 +124,35 @@ function headOn({ flow, head, from, to }: CurveOutline, at: number): number {
 
 class Search {
   readonly #curve: ReadyCurve;
+  /** With water. */
   readonly #drawn: PumpCurve;
+  /** In the liquid pumped, run as drawn; as it runs else. */
+  readonly #asDrawn: PumpCurve;
+  readonly #inLiquid: CurveInLiquid;
   readonly #duty: SelectionDuty;
   readonly #dutyHead: number;
   readonly #found: Setting[] = [];
   #missed: Reason<LeftOutCode> | undefined;
 
-  constructor(curve: ReadyCurve, drawn: PumpCurve, duty: SelectionDuty, dutyHead: number) {
+  constructor(
+    curve: ReadyCurve,
+    drawn: PumpCurve,
+    asDrawn: PumpCurve,
+    inLiquid: CurveInLiquid,
+    duty: SelectionDuty,
+    dutyHead: number,
+  ) {
     this.#curve = curve;
     this.#drawn = drawn;
+    this.#asDrawn = asDrawn;
+    this.#inLiquid = inLiquid;
     this.#duty = duty;
     this.#dutyHead = dutyHead;
   }
 
   settings(): Settings {
     const { leastSpeedRatio, mostSpeedRatio, leastTrimRatio, mostTrimRatio } = this.#curve;
-    if (mostSpeedRatio >= 1 && leastSpeedRatio <= 1 && mostTrimRatio === 1) this.#try(asGiven(this.#drawn));
+    if (mostSpeedRatio >= 1 && leastSpeedRatio <= 1 && mostTrimRatio === 1) this.#try(asGiven(this.#asDrawn));
     if (mostTrimRatio === 1 && leastSpeedRatio < mostSpeedRatio)
       this.#between("speed", leastSpeedRatio, mostSpeedRatio);
     if (leastSpeedRatio <= 1 && mostSpeedRatio >= 1 && leastTrimRatio < 1) {
@@ -126,7 +166,7 @@ class Search {
   #between(by: "speed" | "trim", least: number, most: number): void {
     const exponents = by === "speed" ? SIMILAR_TRIM : this.#trimExponents();
     const { flow } = this.#duty;
-    const { curve, head } = { curve: this.#drawn, head: this.#dutyHead };
+    const { curve, head } = { curve: this.#asDrawn, head: this.#dutyHead };
     // Within these the flow carried back stands on the curve.
     const low = Math.max(least, (flow / curve.mostFlow) ** (1 / exponents.flow));
     const high = curve.leastFlow > 0 ? Math.min(most, (flow / curve.leastFlow) ** (1 / exponents.flow)) : most;
@@ -140,7 +180,9 @@ class Search {
     }
     const at = (ratio: number): RunningPump | undefined => {
       const [speedRatio, trimRatio] = by === "speed" ? [ratio, 1] : [1, ratio];
-      const pump = runningPump({ curve, speedRatio, trimRatio, trimExponents: exponents });
+      const pump = andThen(this.#inLiquid(speedRatio, trimRatio), (inLiquid) =>
+        runningPump({ curve: inLiquid, speedRatio, trimRatio, trimExponents: exponents }),
+      );
       return pump.ok ? pump.value : undefined;
     };
     const surplus = (ratio: number): number => {

@@ -427,9 +427,9 @@ export const VISCOUSCURVE = defineEntry({
   group: "Pump",
   summary: "Curve of a pump corrected for a viscous liquid, as a table",
   method:
-    "ANSI/HI 9.6.7 with B from the best efficiency point of the curve, worked out in m³/h, m, cSt and rpm whatever the units; the constant the standard prints for US units gives a B 0.40 % lower. Flow and efficiency are corrected by one ratio each, head by a ratio that falls with flow; the shutoff head stays. The curve is that of one stage with water and needs efficiency or power. The best efficiency flow is that of the highest efficiency given. Newtonian liquids, radial impellers (specific speed up to 60, N_s 3100), 1 to 4000 cSt, and B below 40, above which it refuses. Power is that with the liquid itself, by its SG relative to 998.2 kg/m³; the 367 of the standard is 0.2 % more. Check NPSH with the liquid apart.",
+    "ANSI/HI 9.6.7 with B from the best efficiency point of the curve, worked out in m³/h, m, cSt and rpm whatever the units; the constant the standard prints for US units gives a B 0.40 % lower. Flow and efficiency are corrected by one ratio each, head by a ratio that falls with flow; the shutoff head stays. The curve is that of one stage with water and needs efficiency or power. The best efficiency flow is that of the highest efficiency given. Newtonian liquids, radial impellers (specific speed up to 60, N_s 3100), 1 to 4000 cSt, and B below 40, above which it refuses. A liquid no thicker than water at its freezing point (1.8 cSt) changes nothing, and none where B is 1 or less. Speed and trim ratio say how the pump runs, which decides B; the points stay those of the curve's own speed and impeller, so that the other functions read them at the same ratios. Power is that at the curve's own speed with the liquid itself, by its SG relative to 998.2 kg/m³; the 367 of the standard is 0.2 % more. NPSHR rises by the standard's rule for a radial inlet, the more careful of its two (equation from memory).",
   cites: viscousCurveMethod.cites,
-  parameters: { curve, speed, viscosity, SG },
+  parameters: { curve, speed, viscosity, SG, speedRatio, trimRatio },
   answer: {
     kind: "table",
     name: "viscous curve",
@@ -438,6 +438,7 @@ export const VISCOUSCURVE = defineEntry({
       head: { name: "head", quantity: "head" },
       efficiency: { name: "efficiency", quantity: "ratio" },
       power: { name: "power", quantity: "power" },
+      npshRequired: { name: "NPSHR", quantity: "head" },
     },
   },
   examples: [
@@ -454,6 +455,8 @@ export const VISCOUSCURVE = defineEntry({
         2950,
         "120 cSt",
         0.9,
+        null,
+        null,
         "METRIC",
       ],
       part: [4, 1],
@@ -462,15 +465,26 @@ export const VISCOUSCURVE = defineEntry({
       source: "worked example of ANSI/HI 9.6.7: 110 m³/h, 77 m, 2950 rpm, 120 cSt (other rows made up)",
     },
   ],
-  run: ({ curve, speed, viscosity: { kind, value }, SG }) =>
+  run: ({ curve, speed, viscosity: { kind, value }, SG, speedRatio, trimRatio }) =>
     andThen(
       viscousCurve({
         curve,
         speed,
+        speedRatio,
+        trimRatio,
         kinematicViscosity: kind === "kinematic" ? value : value / (SG * SPECIFIC_GRAVITY_REFERENCE),
         specificGravity: SG,
       }),
-      (points) => succeed(points.map(({ flow, head, efficiency, power }) => ({ flow, head, efficiency, power }))),
+      (points) =>
+        succeed(
+          points.map(({ flow, head, efficiency, power, npshRequired }) => ({
+            flow,
+            head,
+            efficiency,
+            power,
+            npshRequired,
+          })),
+        ),
     ),
 });
 

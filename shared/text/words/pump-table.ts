@@ -49,7 +49,7 @@ export const pumpTableWords: WordsOf<keyof PumpTableFindings> = {
   "rank-npsh-not-judged": () =>
     "NPSH is not judged: the suction lift and the altitude are no arguments here, so hold the NPSHR of each pump against NPSHA at its flow",
   "rank-liquid-viscous": (f, say) =>
-    `the liquid has a viscosity of ${say.amount(f.found)}, and the curves are those for water; correct them with VISCOUSCURVE above ${say.amount(f.limit)}`,
+    `the liquid has a viscosity of ${say.amount(f.found)}: curves of water are corrected for it where that changes them`,
   "rank-none-meets": (f) => `no pump of the ${f.subject} meets the duty`,
   "file-not-a-table": (f) =>
     `${f.subject} holds no table of pumps; one row must name its columns, among them pump, flow and head`,

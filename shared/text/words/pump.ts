@@ -103,6 +103,8 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
     `suction specific speed of ${f.facts.value} is above ${f.facts.most}: the range of stable flow is narrow`,
   "viscosity-needs-no-correction": (f, say) =>
     `the viscosity is too low to change the curve (parameter B of ${say.amount(f.facts.b)}, at most 1); the curve is returned as for water`,
+  "viscosity-needs-speed": () =>
+    "the speed of the curve is not stated, without which the curve cannot be corrected for so thick a liquid",
   "viscosity-beyond-method": (f, say) =>
     `the liquid is too viscous for the method: parameter B is ${say.amount(f.facts.b)} and must be below 40; ask the maker for a test`,
   "viscosity-impeller-not-radial": (f) =>

@@ -20,7 +20,7 @@ const SAME = 1e-9;
  * own speed and diameter, and has no ratios.
  */
 export function pumpTextOf(ranked: RankedPump, units: UnitSetName): PumpText {
-  const { running, pump, speed, diameter } = ranked;
+  const { onWater: running, pump, speed, diameter } = ranked;
   const isByRatios = isSimilar(running);
   const { points, speedRatio, trimRatio } = isByRatios
     ? { points: running.curve.points, speedRatio: running.speedRatio, trimRatio: running.trimRatio }

@@ -92,6 +92,7 @@ function askedOf(duty: Duty): Result<SelectionDuty> {
         flow,
         system: withMargin(curve, duty.frictionMargin),
         density: state.density,
+        kinematicViscosity: state.dynamicViscosity / state.density,
         npshMargin: duty.npshMargin,
         ...(npshAvailable === undefined ? {} : { npshAvailable }),
       });

@@ -257,7 +257,16 @@ describe("8-viscosity", () => {
       [1.3 * flow, 0.7 * head, 0.9 * efficiency],
     ];
     const nu = textOf(one, "nu");
-    const table = cell("VISCOUSCURVE", curve, numberOf(one, "N"), nu, numberOf(one, "SG"), "METRIC") as Rows;
+    const table = cell(
+      "VISCOUSCURVE",
+      curve,
+      numberOf(one, "N"),
+      nu,
+      numberOf(one, "SG"),
+      null,
+      null,
+      "METRIC",
+    ) as Rows;
     const [viscousFlow, viscousHead, viscousEfficiency, power] = table[2] as readonly number[];
     expectPublished((viscousFlow as number) / flow, "CQ", one);
     expectPublished((viscousHead as number) / head, "CQ", one);

@@ -70,6 +70,8 @@ describe("a pump curve in a range", () => {
       1750,
       "1.2 cSt",
       null,
+      null,
+      null,
       "SI",
     );
     expect(numberIn("PUMPHEAD", metric as Rows, 30, null, null, null, "US")).toBeCloseTo(
@@ -323,6 +325,6 @@ describe("VISCOUSCURVE", () => {
 
   it("leaves power at shutoff empty and the shutoff head alone", () => {
     const [, shutoff] = cell("VISCOUSCURVE", CURVE, 1750, "200 cSt") as Rows;
-    expect(shutoff).toEqual([0, 140, 0, ""]);
+    expect(shutoff).toEqual([0, 140, 0, "", ""]);
   });
 });

@@ -397,3 +397,42 @@ describe("laws of the ranking", () => {
     );
   });
 });
+
+// ANSI/HI 9.6.7, its worked example: 110 m³/h and 77 m with water are 103.2 m³/h and 72.21 m with 120 cSt, at 2950 rpm.
+describe("a pump for a viscous liquid", () => {
+  const example = (speed?: number) =>
+    pumpOf("example", [
+      curveOf(
+        [
+          [0, 94, 0],
+          [66 / 3.6, 89, 58],
+          [88 / 3.6, 83.5, 65.5],
+          [110 / 3.6, 77, 68],
+          [132 / 3.6, 68, 66],
+        ],
+        speed === undefined ? {} : { speed: speed / 60 },
+      ),
+    ]);
+  const at = (head: number, cSt: number, speed?: number) =>
+    rank([example(speed)], { flow: 103.16 / 3600, system: systemOf(head), kinematicViscosity: cSt * 1e-6 });
+
+  it("is held against the duty by its curve in that liquid", () => {
+    expect(names(at(72.1, 120, 2950))).toEqual(["example"]);
+    expect(at(72.4, 120, 2950).leftOut.map(({ reason }) => reason.code)).toEqual(["head-too-low"]);
+    expect(names(at(72.4, 1, 2950))).toEqual(["example"]);
+  });
+
+  it("keeps the curve of water to be chosen by, and takes more power", () => {
+    const [thick] = at(72.1, 120, 2950).ranked;
+    const [thin] = at(72.1, 1, 2950).ranked;
+    expect(thick?.onWater.curve.points[3]?.head).toBe(77);
+    expect(thin?.onWater).toBe(thin?.running);
+    // 1/0.738 times the power at the same flow and head, by its efficiency.
+    expect((thick?.efficiency ?? 0) / 0.68).toBeCloseTo(0.738, 2);
+  });
+
+  it("is left out where its speed is not known", () => {
+    const [left] = at(60, 120).leftOut;
+    expect(left?.reason.findings?.map(({ code }) => code)).toEqual(["viscosity-needs-speed"]);
+  });
+});

@@ -1,6 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { viscousCorrection, viscousHeadRatio } from "../../../src/pump/viscous-correction.ts";
-import { viscousCurve } from "../../../src/pump/viscous-curve.ts";
+import {
+  viscousCorrection,
+  viscousHeadRatio,
+  viscousNeed,
+  viscousNpshRatio,
+} from "../../../src/pump/viscous-correction.ts";
+import { viscousCurve, viscousPumpCurve } from "../../../src/pump/viscous-curve.ts";
 import { curveOf, FALLING } from "../../support/pumps.ts";
 
 /** The pump of the worked example of ANSI/HI 9.6.7: 110 m³/h, 77 m, 2950 rpm, with 120 cSt. */
@@ -77,6 +82,34 @@ describe("the correction of ANSI/HI 9.6.7", () => {
   });
 });
 
+describe("whether a liquid changes the curve of a pump", () => {
+  const best = { flow: 110 / 3600, head: 77 };
+  // B is 5.52 at 120 cSt and goes with the root of viscosity: 1 at 120/5.52² = 3.94 cSt. At 400 rpm it is 1.65 times that
+  // of 2950 rpm, so 1 at 1.45 cSt, which is as thin as water.
+  it.each([
+    { cSt: 1, best, speed: 2950 / 60, need: "none" },
+    { cSt: 3.9, best, speed: 2950 / 60, need: "none" },
+    { cSt: 4, best, speed: 2950 / 60, need: "correction" },
+    { cSt: 1.79, best, speed: undefined, need: "none" },
+    { cSt: 1.81, best, speed: undefined, need: "speed" },
+    { cSt: 10, best: undefined, speed: 2950 / 60, need: "none" },
+    { cSt: 10.1, best: undefined, speed: 2950 / 60, need: "efficiency" },
+  ] as const)("$cSt cSt: $need", ({ cSt, best: of, speed, need }) => {
+    expect(viscousNeed(cSt * 1e-6, of, speed)).toBe(need);
+  });
+
+  // Hand calculation: B of water in a pump of 3 m³/h at 30 m and 1450 rpm is 2.19, yet its curve was made with water.
+  it("is never so of water, however small the pump", () => {
+    const small = { bestFlow: 3 / 3600, bestHead: 30, speed: 1450 / 60 };
+    const read = viscousCorrection({ ...small, kinematicViscosity: 1e-6 });
+    expect(read.ok && [read.value.parameter.toFixed(2), read.value.flow, read.value.efficiency]).toEqual([
+      "2.19",
+      1,
+      1,
+    ]);
+  });
+});
+
 describe("the curve with a viscous liquid", () => {
   const input = { curve: FALLING, speed: 1450 / 60, kinematicViscosity: 120e-6, specificGravity: 0.9 };
 
@@ -89,7 +122,37 @@ describe("the curve with a viscous liquid", () => {
     expect(best?.efficiency).toBeCloseTo(0.8 * ratios.efficiency, 14);
     const power = (0.9 * 998.2 * 9.80665 * 0.05 * 31 * ratios.flow ** 2) / (0.8 * ratios.efficiency);
     expect((best?.power as number) / power).toBeCloseTo(1, 12);
-    expect(read.ok && read.value[0]).toEqual({ flow: 0, head: 42, efficiency: 0, power: null });
+    expect(read.ok && read.value[0]).toEqual({ flow: 0, head: 42, efficiency: 0, power: null, npshRequired: null });
+  });
+
+  // Hand calculation: B goes with the speed to −0.5 along the affinity laws, 6.17 at 0.8 of 2950 rpm for 5.52, so C_Q is
+  // 0.9246 in place of 0.9378.
+  it("is corrected for the speed it runs at, at the points of its own", () => {
+    const curve = curveOf([
+      { flow: 0, head: 94 },
+      { flow: 66 / 3600, head: 89, efficiency: 0.58 },
+      { flow: 110 / 3600, head: 77, efficiency: 0.68 },
+      { flow: 132 / 3600, head: 68, efficiency: 0.66 },
+    ]);
+    const flowOf = (speedRatio: number) => {
+      const read = viscousCurve({ ...EXAMPLE, curve, speedRatio, specificGravity: 0.9 });
+      return read.ok ? Number(((read.value[2]?.flow ?? 0) / (110 / 3600)).toFixed(4)) : 0;
+    };
+    expect([flowOf(1), flowOf(0.8)]).toEqual([0.9378, 0.9246]);
+  });
+
+  // Hand calculation by the standard's equation with A = 0.5: 4.15 m at 110 m³/h and 2950 rpm, C_H 0.9378, gives 1.0398.
+  it("asks for more NPSH by the standard's rule, and the curve drawn through it is a curve", () => {
+    expect(viscousNpshRatio(corrected(), EXAMPLE, 4.15)).toBeCloseTo(1.0398, 3);
+    const read = viscousPumpCurve(input);
+    if (!read.ok) throw new Error(JSON.stringify(read.findings));
+    const ratio = (read.value.points[5]?.npshRequired ?? 0) / (FALLING.points[5]?.npshRequired ?? 1);
+    expect(ratio).toBeGreaterThan(1);
+    expect(ratio).toBeLessThan(1.2);
+    expect(read.value.bestEfficiency?.flow).toBeCloseTo(
+      0.05 * corrected({ bestFlow: 0.05, bestHead: 31, speed: 1450 / 60 }).flow,
+      12,
+    );
   });
 
   it("refuses a curve without efficiency or power, and a specific gravity of 0", () => {
