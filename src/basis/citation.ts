@@ -279,6 +279,11 @@ export const SOURCES = {
     title: "10 CFR Part 431, Energy efficiency program for certain commercial and industrial equipment",
     publisher: "United States",
   },
+  "pump-data-book": {
+    title: "Open engineering data book of the pump industry, tables that cite AWWA, ASTM, ASME and NEMA",
+    publisher: "Hydraulic Institute",
+    year: 2025,
+  },
   "nfpa-70": { title: "NFPA 70, National Electrical Code", publisher: "NFPA", year: 2008 },
   "nfpa-20": { title: "NFPA 20, Installation of Stationary Pumps for Fire Protection", publisher: "NFPA" },
   "iso-3046-1": {

@@ -17,7 +17,7 @@ export interface FlywheelHousing {
   readonly holes: number;
   readonly inchThread: string;
   readonly metricThread: string;
-  readonly crankFaceToHousingFace?: number;
+  readonly crankFaceToHousingFace: number;
   /** As the standard prints it: "428.62 mm (16.875 in)". */
   readonly boltCirclePrinted: string;
 }
@@ -48,7 +48,7 @@ export const FLYWHEEL_HOUSINGS: readonly FlywheelHousing[] = SAE_HOUSINGS.map(
     holes,
     inchThread,
     metricThread,
-    ...(depth !== null && { crankFaceToHousingFace: depth * MILLIMETRE }),
+    crankFaceToHousingFace: depth * MILLIMETRE,
     boltCirclePrinted: `${boltCircle.toFixed(2)} mm (${boltCircleInches} in)`,
   }),
 );

@@ -1,3 +1,4 @@
+import { NOT_VERIFIED } from "../basis/citation.ts";
 import { unitOf } from "../basis/units.ts";
 import { SAE_FLYWHEELS } from "../tables/sae-flywheels.ts";
 import { SAE_HOUSING_PAIRS } from "../tables/sae-housing-pairs.ts";
@@ -30,13 +31,11 @@ const INCH = unitOf("in").factor;
 const MILLIMETRE = unitOf("mm").factor;
 const KILOWATT = unitOf("kW").factor;
 
-/** What of each housing was read outside memory; see `sae-housings.ts`. */
-const HOUSING_CHECKS: Readonly<Record<string, string>> = {
-  "1/2": "pilot looked up in a service manual; the rest from memory",
-  "3": "pilot looked up in a service manual; the rest from memory",
-  "5": "from memory",
-};
-const HOUSING_CHECKED = "pilot, bolt circle and holes looked up in a summary of J617; outside diameter from memory";
+/** As `sae-housings.ts` says. */
+const HOUSING_CHECKED = `inch figures looked up in a clutch maker's manual of 2012, p. 148; metric thread ${NOT_VERIFIED}`;
+/** As `sae-flywheels.ts` says. */
+const FLYWHEEL_CHECKED = "looked up in a published extract of J620";
+const LARGE_FLYWHEEL_CHECKED = `pilot and bolt circle looked up in a reprint of J620; the rest ${NOT_VERIFIED}`;
 
 /** Housings of SAE J617, largest first, then flywheels of SAE J620, smallest first. */
 export function housingList(printedIn: PrintedIn): readonly HousingListRow[] {
@@ -54,11 +53,11 @@ export function housingList(printedIn: PrintedIn): readonly HousingListRow[] {
       outsideDiameter: length(row.flange, row.flangeInches),
       holes,
       thread: `${row.inchThread} or ${row.metricThread}`,
-      ...(depth !== null && { depth: depth * MILLIMETRE }),
+      depth: depth * MILLIMETRE,
       goesWith: (pair?.[1] ?? []).join(", "),
       ...(pair !== undefined && { power: { from: pair[2] * KILOWATT, to: pair[3] * KILOWATT } }),
       ...(typeof torqueTo === "number" && { torqueTo }),
-      verified: HOUSING_CHECKS[number] ?? HOUSING_CHECKED,
+      verified: HOUSING_CHECKED,
     };
   });
   const flywheels = SAE_FLYWHEELS.map(
@@ -73,7 +72,7 @@ export function housingList(printedIn: PrintedIn): readonly HousingListRow[] {
       goesWith: SAE_HOUSING_PAIRS.filter(([, sizes]) => sizes.includes(size))
         .map(([number]) => number)
         .join(", "),
-      verified: size > 18 ? "from memory" : "looked up in a published extract of J620",
+      verified: size > 18 ? LARGE_FLYWHEEL_CHECKED : FLYWHEEL_CHECKED,
     }),
   );
   return [...housings, ...flywheels];

@@ -17,7 +17,7 @@ export function ductileIronFamilies(): readonly PipeFamily[] {
       family: `ductile iron cl${name}`,
       words: ["di", `cl${name}`],
       mayAlsoSay: ["lined", "cement"],
-      standard: { source: "awwa-c151", at: `${kind} ${name}; cement-mortar lining of AWWA C104` },
+      standard: { source: "awwa-c151", at: `${kind} ${name}; cement-mortar lining of AWWA C104`, unverified: true },
       surface: "cement lining",
       conditions: {
         unlined: { surface: "asphalted iron", linings: 0 },

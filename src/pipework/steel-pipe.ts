@@ -51,7 +51,7 @@ const millimetre = unitOf("mm").factor;
 
 const METRIC_STEEL = {
   family: "EN10220",
-  standard: { source: "en-10220", at: "outside diameters of series 1, preferred walls" },
+  standard: { source: "en-10220", at: "outside diameters of series 1, preferred walls", unverified: true },
   surface: "steel",
   mayAlsoSay: ["steel", "carbon", "tube"],
   conditions: STEEL_CONDITIONS,

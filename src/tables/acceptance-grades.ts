@@ -1,7 +1,7 @@
 // ISO 9906:2012, table 8, tolerance factors of the acceptance grades in per cent of the guaranteed figure (ANSI/HI 14.6
-// has the same). Written from memory; the head and efficiency figures of the 1999 classes were held against a public pump
-// lexicon. Confirm against a licensed copy before a test is judged by them. A dash in print is null here: no tolerance
-// on that side. No reading between rows.
+// has the same). The grades of 2012 are written from memory, and pages that print them contradict one another: confirm
+// against a licensed copy before a test is judged by them. All figures of the 1999 classes agree with a pump maker's
+// lexicon. A dash in print is null here: no tolerance on that side. No reading between rows.
 
 export interface AcceptanceGradeRow {
   readonly grade: string;
@@ -28,5 +28,8 @@ export const ACCEPTANCE_GRADES: readonly AcceptanceGradeRow[] = [
   { grade: "1999 class 2", flow: [-8, 8], head: [-5, 5], power: null, efficiency: -5, edition: 1999 },
 ];
 
-/** Pumps of small shaft power, clause 4.4.2 of the same (from memory): wider in both directions, %. */
+/**
+ * Pumps of small shaft power, clause 4.4.2 of the same: wider in both directions, %. A pump maker's article on ANSI/HI 14.6
+ * of 2015 and a page on GB/T 3216 print the same.
+ */
 export const SMALL_PUMP_TOLERANCES = { flow: 10, head: 8, leastPower: 1000, mostPower: 10_000 } as const;

@@ -2,8 +2,9 @@
  * Copper water tube, inches. ASTM B88, table of dimensions, in printed order: standard size, outside diameter
  * (1/8 in more than the standard size), nominal wall of types K, L and M; null where the standard has none.
  *
- * Verified: from memory of the standard; no second source was at hand. The outside-diameter rule and the printed
- * weights of some sizes hold it by test.
+ * Verified: all 18 sizes compared with an open engineering data book that cites ASTM B88: equal but for two slips there
+ * (3-1/2 in with a diameter of 6.625, a wall of 1-1/4 in of 0.050). The outside-diameter rule and the printed weights of
+ * some sizes hold it by test.
  */
 export type CopperTubeRow = readonly [
   size: string,

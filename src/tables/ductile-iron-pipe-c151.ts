@@ -4,9 +4,12 @@
  * (DUCTILE_IRON_THICKNESS_CLASSES); null where the standard has none. Last, from AWWA C104/A21.4, the standard
  * thickness of the cement-mortar lining; double thickness is twice that.
  *
- * Verified: from memory of the standards; no second source was at hand. Held by test against the pressure-class
- * rule of AWWA C150 (calculated wall, service allowance and casting allowance, never below the printed least) and
- * against the even steps of the thickness classes.
+ * Verified: outside diameters and all walls of the pressure classes compared with an open engineering data book that
+ * cites AWWA C151-17 (18 sizes, equal throughout, with its dashes); special classes of 4 to 54 in with a pipe maker's
+ * catalogue, table 3-12 (15 sizes, equal), those of 3 in with a flow-meter maker's manual (table A4, equal but for one
+ * misprint there). Special classes of 60 and 64 in and the linings are from memory. Some pages print an older edition's
+ * walls under the pressure classes (12 in 0.31). Held by test against the pressure-class rule of AWWA C150 (calculated
+ * wall, service allowance and casting allowance, never below the printed least) and the even steps of the special classes.
  */
 export type DuctileIronRow = readonly [
   size: string,

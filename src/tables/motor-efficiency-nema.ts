@@ -2,8 +2,11 @@
  * NEMA Premium nominal full-load efficiency, percent, 60 Hz, 600 V or less. NEMA MG 1 Table 12-12 (= 10 CFR 431.25), in
  * printed order: horsepower, then 2, 4, 6 and 8 poles. Null where the table has no figure.
  *
- * Verified: 1 to 200 hp, 2 to 6 poles, looked up in 10 CFR 431.25 Table 1; 8 poles to 30 hp looked up in the Federal
- * Register (C1-2013-28776, Table I.5); 8 poles above that and enclosed motors above 200 hp from memory.
+ * Verified: 1 to 200 hp, 2 to 6 poles, looked up in 10 CFR 431.25 Table 1 and compared with the tables of Natural
+ * Resources Canada in the open library fluids 1.0.22 (equal, open and enclosed); enclosed 4-pole motors to 500 hp with the
+ * open data of ASHRAE 90.1-2019 (equal); 8 poles to 30 hp looked up in the Federal Register (C1-2013-28776, Table I.5) and
+ * to 25 hp in the Washington Administrative Code 51-11C-40508, which has 77.5 for the open 1.5 hp motor where the Register
+ * has 77.0. 8 poles above 30 hp and enclosed 2- and 6-pole motors above 200 hp are from memory.
  *
  * Between rows (10 CFR 431.25): at or above the midpoint of two ratings take the higher one, below it the lower one.
  */

@@ -8,8 +8,9 @@
  * made (ASTM D3035) nor, in common practice, a least wall above GREATEST_WALL; such sizes are left out.
  *
  * Verified: from memory of the standards. The IPS outside diameters and which sizes have which DR were compared
- * with the ASTM F2619 tables of the open library fluids 1.0.22 (tests/slow/pipe-oracle.test.ts); the fraction
- * sizes 5-3/8, 7-1/8, 13-3/8 and 21-1/2 and the DIPS diameters have no second source.
+ * with the ASTM F2619 tables of the open library fluids 1.0.22 (tests/slow/pipe-oracle.test.ts); the DIPS
+ * diameters with those of AWWA C151-17 in an open engineering data book and, from 4 in, with the list of AWWA C900 there:
+ * equal. The fraction sizes 5-3/8, 7-1/8, 13-3/8 and 21-1/2 have no second source.
  */
 export type PolyethyleneRow = readonly [size: string, outsideDiameter: number];
 

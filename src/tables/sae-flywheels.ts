@@ -5,7 +5,9 @@ import { namedRows } from "./named-rows.ts";
  * bolt circle, each as printed in millimetres and in inches; tapped holes, thread; recess G from the coupling face of the
  * flywheel to the face of the housing, mm.
  *
- * Verified: 6.5 to 18 looked up in a published extract of J620D; 21 and 24 from memory.
+ * Verified: 6.5 to 18 looked up in a published extract of J620D; pilots and bolt circles of all ten in a reprint of the
+ * edition after it; bolt circle, recess, holes and thread of 6.5 to 14 in a pump maker's engine manual: equal throughout.
+ * Holes, thread and recess of 21 and 24 are from memory.
  */
 export const SAE_FLYWHEELS = namedRows("size pilot pilotInches boltCircle boltCircleInches holes thread recess", [
   [6.5, 215.9, 8.5, 200.02, 7.875, 6, "5/16-18", 30.2],

@@ -26,8 +26,7 @@ describe("SAE J617 housings", () => {
       expect(value.inchThread).toBe(row["thread_inch"]);
       expect(row["thread_metric"]).toContain(value.metricThread);
       const depth = row["crank_face_to_housing_face_mm"];
-      if (depth === "") expect(value.crankFaceToHousingFace).toBeUndefined();
-      else expect((value.crankFaceToHousingFace ?? 0) / MM).toBeCloseTo(Number(depth), 9);
+      expect(value.crankFaceToHousingFace / MM).toBeCloseTo(Number(depth), 9);
       expect(SAE_HOUSINGS[i]?.pilotInches).toBe(figureIn(row, "pilot_in"));
       expect(SAE_HOUSINGS[i]?.boltCircleInches).toBe(figureIn(row, "bolt_circle_in"));
       expect(SAE_HOUSINGS[i]?.flangeInches).toBe(figureIn(row, "flange_od_in"));
@@ -59,7 +58,42 @@ describe("SAE J617 housings", () => {
   });
 });
 
-// Source: SAE J620D, published extract; 21 and 24 from memory.
+// Source: clutch maker's manual of 2012, p. 148, housing dimensions in inches; depth from crankshaft flange to housing face.
+it.each([
+  ["00", 31, 33 + 1 / 2, 34 + 3 / 4, 16, "1/2-13", 3 + 15 / 16],
+  ["0", 25.5, 26 + 3 / 4, 28, 16, "1/2-13", 3 + 15 / 16],
+  ["1/2", 23, 24 + 3 / 8, 25 + 1 / 2, 12, "1/2-13", 3 + 15 / 16],
+  ["1", 20.125, 20 + 7 / 8, 21 + 3 / 4, 12, "7/16-14", 3 + 15 / 16],
+  ["2", 17.625, 18 + 3 / 8, 19 + 1 / 4, 12, "3/8-16", 3 + 15 / 16],
+  ["3", 16.125, 16 + 7 / 8, 17 + 3 / 4, 12, "3/8-16", 3 + 15 / 16],
+  ["4", 14.25, 15, 15 + 7 / 8, 12, "3/8-16", 3 + 15 / 16],
+  ["5", 12.375, 13 + 1 / 8, 14, 8, "3/8-16", 2 + 13 / 16],
+  ["6", 10.5, 11 + 1 / 4, 12 + 1 / 8, 8, "3/8-16", 2 + 13 / 16],
+] as const)("housing No. %s is as a second source prints it", (number, pilot, circle, flange, holes, thread, depth) => {
+  const row = SAE_HOUSINGS.find((one) => one.number === number);
+  expect(row).toMatchObject({ pilotInches: pilot, boltCircleInches: circle, holes, inchThread: thread });
+  // Printed to two places of the inch, and to 0.1 mm.
+  expect(Math.abs((row?.flangeInches ?? 0) - flange)).toBeLessThan(0.0051);
+  expect(Math.abs((row?.depth ?? 0) - depth * 25.4)).toBeLessThan(0.1);
+});
+
+// Source: reprint of SAE J620, pilot and bolt circle in millimetres.
+it.each([
+  [6.5, 215.9, 200.02],
+  [7.5, 241.3, 222.25],
+  [8, 263.52, 244.48],
+  [10, 314.32, 295.28],
+  [11.5, 352.42, 333.38],
+  [14, 466.72, 438.15],
+  [16, 517.52, 488.95],
+  [18, 571.5, 542.92],
+  [21, 673.1, 641.35],
+  [24, 733.42, 692.15],
+] as const)("flywheel %s is as a second source prints it", (size, pilot, boltCircle) => {
+  expect(SAE_FLYWHEELS.find((one) => one.size === size)).toMatchObject({ pilot, boltCircle });
+});
+
+// Source: SAE J620D, published extract; bolt circles and pilots of 21 and 24 a reprint, their holes and recess from memory.
 describe("SAE J620 flywheels", () => {
   it("has every size with its figures", () => {
     const rows = publishedTable("sae-flywheels");
