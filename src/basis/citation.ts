@@ -229,6 +229,7 @@ export const SOURCES = {
     publisher: "ASME",
     year: 2015,
   },
+  "en-1092-1": { title: "EN 1092-1, Circular flanges, PN designated: steel flanges", publisher: "CEN", year: 2013 },
   "en-1092-2": { title: "EN 1092-2, Circular flanges, PN designated: cast iron flanges", publisher: "CEN", year: 1997 },
   "asme-b16.21": { title: "ASME B16.21, Nonmetallic Flat Gaskets for Pipe Flanges", publisher: "ASME", year: 2016 },
   "asme-viii-1": {

@@ -263,6 +263,7 @@ export interface PressureFindings {
   "class-is-a-designation": { name: string };
   "class-by-metric-name": { name: string };
   "class-not-of-material": { material: string; standard: string };
+  "material-not-rated": null;
   "material-taken-as": { grade: string; standard: string; isCasing: boolean };
   "material-not-of-standard": { grade: string; standard: string };
   "material-listing-uncertain": { standard: string; group: string };
@@ -295,7 +296,7 @@ export interface PressureFindings {
   "first-nozzle-beyond": { needed: string; offered?: string; standard: string };
   "part-pressure-exceeded": { part: string };
   "flange-test-pressure": { flangeClass: string };
-  "flange-size-unknown": { standard: string; named: string; sizes: string };
+  "flange-size-unknown": { standard?: string; named: string; sizes: string };
   "flange-size-twice": { other: string };
   "flange-dimensions-not-held": null;
   "flange-drilling-alone": { name: string; of: string };

@@ -9,9 +9,11 @@ import {
   type FlangeRatingInput,
   flangeRating,
   flangeRatingCites,
+  materialNotRated,
 } from "./flange-rating.ts";
 import type { FlangeSize } from "./flange-size.ts";
 import { flangeTestPressure } from "./hydrostatic-test.ts";
+import { isRated } from "./pressure-material.ts";
 import { exceeds, tradeFigureRemarks } from "./trade-figure.ts";
 
 export const flangeCheckMethod = {
@@ -84,6 +86,7 @@ export function lowestFlangeClass(input: FlangeClassChoiceInput): Result<FlangeR
   const { material, pressure, temperature, system, series, size } = input;
   const checked = checkInputs(flangeCheckMethod, { pressure });
   if (!checked.ok) return checked;
+  if (!isRated(material)) return fail([materialNotRated(material, "error")]);
   let refused: Result<never> | undefined;
   let highest: FlangeRating | undefined;
   const passedOver: Finding[] = [];

@@ -6,7 +6,7 @@ import { FLANGES_CLASS_150 } from "../tables/flange-dimensions-class-150.ts";
 import { FLANGES_CLASS_300 } from "../tables/flange-dimensions-class-300.ts";
 import type { FlangeClassName, RatingSystem } from "../tables/flange-rating-table.ts";
 import type { FlangeClass } from "./flange-class.ts";
-import { flangeSizeNamed } from "./flange-size.ts";
+import { flangeSizeRead, flangeSizeUnknown } from "./flange-size.ts";
 
 /** Dimensions of a flange and of its joint with one like it, m. Nothing where the standard has none. */
 export interface FlangeDimensions {
@@ -86,11 +86,15 @@ export function flangeDimensions({ size, flangeClass, system }: FlangeDimensions
   }
   const isGreyIron = drilling.of !== name;
   const rows = isGreyIron ? drilling.rows.filter(({ nps }) => inchesOf(nps) >= LEAST_GREY_IRON) : drilling.rows;
-  const wanted = flangeSizeNamed(size, system);
-  const row = rows.find(({ nps }) => inchesOf(nps) === wanted?.inches);
-  if (row === undefined) return fail([sizeUnknown(size, rows, isGreyIron ? "ASME B16.1" : "ASME B16.5", system)]);
+  const wanted = flangeSizeRead(size, system, "size");
+  if (!wanted.ok) return wanted;
+  const row = rows.find(({ nps }) => inchesOf(nps) === wanted.value.inches);
+  if (row === undefined) {
+    const standard = isGreyIron ? "ASME B16.1" : "ASME B16.5";
+    return fail([flangeSizeUnknown({ given: size, system, subject: "size", sizes: rows, standard })]);
+  }
   const stated = flangeClass.size;
-  if (stated !== undefined && stated.inches !== wanted?.inches) {
+  if (stated !== undefined && stated.inches !== wanted.value.inches) {
     const facts = { other: `NPS ${stated.inches}` };
     return fail([{ code: "flange-size-twice", kind: "error", subject: "size", given: size.trim(), facts }]);
   }
@@ -124,19 +128,6 @@ function dimensionsOf(row: FlangeDimensionRow, system: RatingSystem, isGreyIron:
     gasketOutside: inches(row.gasketOutside),
     gasketInside: inches(row.gasketInside),
   };
-}
-
-function sizeUnknown(
-  given: string,
-  rows: readonly FlangeDimensionRow[],
-  standard: string,
-  system: RatingSystem,
-): Finding {
-  const bare = given.trim();
-  const size = /^[\d./ -]+$/.test(bare) ? `${system === "US" ? "NPS" : "DN"} ${bare}` : bare;
-  const sizes = rows.map(({ nps, dn }) => (system === "US" ? nps : String(dn)));
-  const facts = { standard, named: system === "US" ? "NPS" : "DN", sizes: sizes.join(", ") };
-  return { code: "flange-size-unknown", kind: "error", subject: "size", given: size, facts };
 }
 
 function mates(name: FlangeClassName): Finding {

@@ -4,7 +4,16 @@ import { toEngine, unitOf } from "../basis/units.ts";
 import type { FlangeClassName, RatingSystem } from "../tables/flange-rating-table.ts";
 import type { ClassSeries, PressureMaterial } from "../tables/pressure-materials.ts";
 import type { FlangeClass } from "./flange-class.ts";
-import { coldLimit, coldRating, RATING_CURVES, type RatingCurve, ratingAt, temperatureRange } from "./rating-curves.ts";
+import { isRated } from "./pressure-material.ts";
+import {
+  coldLimit,
+  coldRating,
+  RATING_CURVES,
+  type RatingCurve,
+  ratingAt,
+  temperatureRange,
+  trustAt,
+} from "./rating-curves.ts";
 
 export interface FlangeRatingInput {
   readonly material: PressureMaterial;
@@ -32,19 +41,24 @@ const AMBIENT = 293.15;
 
 export const flangeRatingCites: readonly [Citation, ...Citation[]] = [
   { source: "asme-b16.42", at: "pressure-temperature ratings, A395 ductile iron" },
-  { source: "asme-b16.5", at: "tables 2-1.1, 2-1.2, 2-2.2, 2-2.3, 2-2.8 and their psi, °F counterparts" },
+  {
+    source: "asme-b16.5",
+    at: "tables 2-1.1, 2-1.2, 2-2.1, 2-2.2, 2-2.3, 2-2.8, 2-3.17 and their psi, °F counterparts",
+  },
   { source: "asme-b16.1", at: "pressure-temperature ratings, A126 grey iron" },
   { source: "en-1092-2", at: "pressure-temperature ratings" },
+  { source: "en-1092-1", at: "pressure-temperature ratings, material groups" },
 ];
 
 /**
  * Greatest working pressure of a flange, Pa gauge, by standard, class, material and temperature of the metal: as
  * printed at a row, linear between two, rounded down to 5 psi or 0.1 bar; grey iron without a size has the lowest.
- * Fails: a class the material's standard lacks; size or temperature outside the table; above 400 °C for carbon steel.
+ * Fails: a material no standard held here rates; a class its standard lacks; size or temperature outside the table; above 400 °C for carbon steel.
  * Warns: hot metal of a grade not listed. Cautions: temperature, grade or size assumed; from memory; converted; grey iron.
- * Source: ASME B16.5, tables 2-1.1 to 2-2.8; B16.42; B16.1; EN 1092-2.
+ * Source: ASME B16.5, tables 2-1.1 to 2-3.17; B16.42; B16.1; EN 1092-1 and -2.
  */
 export function flangeRating({ material, flangeClass, temperature, system }: FlangeRatingInput): Result<FlangeRating> {
+  if (!isRated(material)) return fail([materialNotRated(material, "error")]);
   const group = material.groups[flangeClass.series];
   const ofClass = RATING_CURVES.filter((curve) => curve.group === group && curve.flangeClass === flangeClass.name);
   if (ofClass.length === 0) return fail([classNotOfMaterial(material, flangeClass)]);
@@ -80,7 +94,7 @@ export function flangeRating({ material, flangeClass, temperature, system }: Fla
       ...(temperature === null ? [temperatureAssumed(curve)] : []),
       ...materialRemarks(material, flangeClass, curve, metal),
       ...(curve.system === system ? [] : [converted(curve)]),
-      ...(curve.trust === "read" ? [] : [notVerified(curve)]),
+      ...(trustAt(curve, metal) === "read" ? [] : [notVerified(curve)]),
       ...(size === undefined ? sizeRemarks(fitting, metal) : []),
       ...(name === "ASME B16.1" || curve.group === "EN-GJL-250" ? [greyIron(curve)] : []),
     ],
@@ -98,6 +112,11 @@ export function classesOf({ groups }: PressureMaterial, wanted?: ClassSeries): r
   return [...new Set(names)]
     .map((name) => ({ name, series }) as const)
     .toSorted((a, b) => numberOf(a.name) - numberOf(b.name));
+}
+
+/** That nothing held here rates the material: an error where the rating is asked for. */
+export function materialNotRated({ name }: PressureMaterial, kind: "error" | "check"): Finding {
+  return { code: "material-not-rated", kind, subject: "material", given: name };
 }
 
 function numberOf(name: FlangeClassName): number {
@@ -191,13 +210,14 @@ function materialRemarks(
     const facts = { grade, standard, isCasing: curve.group === "A395 ductile iron" };
     findings.push({ code: "material-taken-as", kind: "check", subject, given, facts, cites });
   }
-  if (material.ratedAs !== undefined) {
-    const facts = { grade: material.ratedAs, standard };
+  const custom = material.ratedAs?.[series];
+  if (custom !== undefined) {
+    const facts = { grade: custom, standard };
     // What custom does with cold castings nobody vouches for in hot ones.
     const kind = metal > coldLimit(curve) + 1e-6 ? "limit" : "check";
     findings.push({ code: "material-not-of-standard", kind, subject, given, facts, cites });
   }
-  if (material.isListingUncertain) {
+  if (material.isListingUncertain && series === "class") {
     const facts = { standard, group: curve.group };
     findings.push({ code: "material-listing-uncertain", kind: "check", subject, given, facts, cites });
   }

@@ -4,9 +4,10 @@ import type { FlangeClassName, RatingSystem } from "../tables/flange-rating-tabl
 import type { PressureMaterial } from "../tables/pressure-materials.ts";
 import { CASING_RULE, lowestFlangeClass, nearlyUsed } from "./flange-check.ts";
 import type { FlangeClass } from "./flange-class.ts";
-import { classesOf, type FlangeRating, flangeRating } from "./flange-rating.ts";
+import { classesOf, type FlangeRating, flangeRating, materialNotRated } from "./flange-rating.ts";
 import { flangeTestPressure } from "./hydrostatic-test.ts";
 import type { NozzlePressure, PressurePart } from "./nozzle-pressure.ts";
+import { isRated } from "./pressure-material.ts";
 import { exceeds, type TradeVerdict, tradeFigureRemarks, tradeVerdict } from "./trade-figure.ts";
 
 export interface NozzleClassesInput {
@@ -29,8 +30,8 @@ export interface TradeCheck {
 export interface NozzleClass extends NozzlePressure {
   /** Lowest class whose rating holds the pressure; missing where none covered does. */
   readonly classNeeded?: FlangeClassName;
-  /** Highest class that is covered. */
-  readonly highestClass: FlangeClassName;
+  /** Highest class that is covered; missing where no standard held here rates the material. */
+  readonly highestClass?: FlangeClassName;
   /** Rating of the offered class, Pa gauge, and the hydrostatic test of its joint. */
   readonly rating?: number;
   readonly testPressure?: number;
@@ -64,6 +65,7 @@ interface RatedNozzle {
 
 /**
  * Flange class each nozzle needs, margin of the offered one, weakest part, and the first nozzle to need the next class.
+ * A material that no standard held here rates has no class and no rating: the casing alone decides, with a caution.
  * Fails: as `flangeRating`; a size beside the class unlike the pump's own.
  * Warns: first nozzle above the offered class and above each other part; where the trade figure would have passed one.
  * Cautions: trade figure, above 95 % of a rating, test pressure, later stages' suction, as `flangeRating`.
@@ -97,6 +99,10 @@ function ratedNozzle(nozzle: NozzlePressure, input: NozzleClassesInput): Result<
   }
   const sized = size === undefined ? {} : { size };
   const pressure = Math.max(nozzle.greatest, 0);
+  if (!isRated(material)) {
+    const unrated = { nozzle, pressure, offered: undefined, ladder: [], needed: undefined };
+    return succeed(unrated, [materialNotRated(material, "check")]);
+  }
   const offered =
     flangeClass === undefined
       ? succeed(undefined)
@@ -136,6 +142,7 @@ function rankOf({ ladder }: RatedNozzle, name: FlangeClassName | undefined): num
 function firstsToNeed(rated: readonly RatedNozzle[], offered: FlangeClass | undefined): readonly boolean[] {
   let reached = 0;
   return rated.map((one) => {
+    if (one.ladder.length === 0) return false;
     if (offered !== undefined) reached = Math.max(reached, rankOf(one, offered.name));
     const rank = rankOf(one, one.needed?.flangeClass);
     if (rank <= reached) return false;
@@ -148,10 +155,11 @@ function nozzleClass({ nozzle, pressure, offered, ladder, needed }: RatedNozzle,
   const flange = offered && { name: "flange", workingPressure: offered.pressure };
   const weakest = weakestPart(flange === undefined ? nozzle.parts : [flange, ...nozzle.parts]);
   const trade = tradeCheck(pressure, judged({ ladder, offered, needed }));
+  const highest = ladder.at(-1);
   return {
     ...nozzle,
     ...(needed && { classNeeded: needed.flangeClass }),
-    highestClass: (ladder.at(-1) as FlangeRating).flangeClass,
+    ...(highest && { highestClass: highest.flangeClass }),
     ...(offered && { rating: offered.pressure, testPressure: flangeTestPressure(offered) }),
     ...(weakest && { weakest, margin: (weakest.workingPressure - pressure) / weakest.workingPressure }),
     isFirstToNeed,

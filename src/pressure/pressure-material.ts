@@ -2,6 +2,11 @@ import { nearestNames } from "../basis/nearest.ts";
 import { fail, type Result, succeed } from "../basis/result.ts";
 import { PRESSURE_MATERIALS, type PressureMaterial } from "../tables/pressure-materials.ts";
 
+/** Whether a flange standard held here rates the material in any class or PN. */
+export function isRated({ groups }: PressureMaterial): boolean {
+  return Object.keys(groups).length > 0;
+}
+
 /** Names a drop-down offers, and the lists suggest. */
 export const PRESSURE_MATERIAL_NAMES: readonly string[] = PRESSURE_MATERIALS.map(({ name }) => name);
 

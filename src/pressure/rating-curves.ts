@@ -12,6 +12,7 @@ import type {
 import { ASME_B16_1_RATINGS } from "../tables/flange-ratings-b16-1.ts";
 import { ASME_B16_5_RATINGS } from "../tables/flange-ratings-b16-5.ts";
 import { ASME_B16_42_RATINGS } from "../tables/flange-ratings-b16-42.ts";
+import { EN_1092_1_RATINGS } from "../tables/flange-ratings-en-1092-1.ts";
 import { EN_1092_2_RATINGS } from "../tables/flange-ratings-en-1092-2.ts";
 
 /** Rating against temperature of one class of one material, in the printed unit of the table. */
@@ -22,6 +23,7 @@ export interface RatingCurve {
   readonly sizes: RatedSizes;
   readonly system: RatingSystem;
   readonly trust: Trust;
+  readonly coldTrust?: Trust;
   readonly howVerified: string;
   /** Printed temperature and rating, temperatures ascending. */
   readonly points: readonly (readonly [temperature: number, rating: number])[];
@@ -30,8 +32,6 @@ export interface RatingCurve {
 export interface RatingStandard {
   readonly source: SourceKey;
   readonly name: string;
-  /** What the standard rates, for messages. */
-  readonly rates: string;
   /** Coldest metal the first row holds for, °F and °C. */
   readonly coldest: Readonly<Record<RatingSystem, number>>;
 }
@@ -40,17 +40,13 @@ const ASME_COLDEST = { US: -20, SI: -29 };
 const B16_42: RatingStandard = {
   source: "asme-b16.42",
   name: "ASME B16.42",
-  rates: "ductile iron",
   coldest: ASME_COLDEST,
 };
-const B16_5: RatingStandard = { source: "asme-b16.5", name: "ASME B16.5", rates: "steel", coldest: ASME_COLDEST };
-const B16_1: RatingStandard = { source: "asme-b16.1", name: "ASME B16.1", rates: "grey iron", coldest: ASME_COLDEST };
-const EN_1092_2: RatingStandard = {
-  source: "en-1092-2",
-  name: "EN 1092-2",
-  rates: "cast iron",
-  coldest: { US: 14, SI: -10 },
-};
+const B16_5: RatingStandard = { source: "asme-b16.5", name: "ASME B16.5", coldest: ASME_COLDEST };
+const B16_1: RatingStandard = { source: "asme-b16.1", name: "ASME B16.1", coldest: ASME_COLDEST };
+const EN_COLDEST = { US: 14, SI: -10 };
+const EN_1092_1: RatingStandard = { source: "en-1092-1", name: "EN 1092-1", coldest: EN_COLDEST };
+const EN_1092_2: RatingStandard = { source: "en-1092-2", name: "EN 1092-2", coldest: EN_COLDEST };
 
 /** Printed unit, and the step an interpolated rating is rounded down to. */
 interface RatingUnits {
@@ -89,6 +85,7 @@ export const RATING_CURVES: readonly RatingCurve[] = [
   ...curvesOf(B16_42, ASME_B16_42_RATINGS),
   ...curvesOf(B16_5, ASME_B16_5_RATINGS),
   ...curvesOf(B16_1, ASME_B16_1_RATINGS),
+  ...curvesOf(EN_1092_1, EN_1092_1_RATINGS),
   ...curvesOf(EN_1092_2, EN_1092_2_RATINGS),
 ];
 
@@ -130,6 +127,11 @@ export function ratingAt({ system, points }: RatingCurve, temperature: number): 
   if (next <= 0 || wanted === t2) return toEngine(p2, pressure);
   const steps = Math.floor(betweenRows(points, wanted) / step + ROUNDING);
   return toEngine(Number((steps * step).toFixed(6)), pressure);
+}
+
+/** How well the figures are known that a rating at a metal temperature in K is read from. */
+export function trustAt(curve: RatingCurve, temperature: number): Trust {
+  return temperature <= coldLimit(curve) ? (curve.coldTrust ?? curve.trust) : curve.trust;
 }
 
 /** Rating of cold metal, which a hydrostatic test goes by, Pa gauge. */

@@ -17,13 +17,24 @@ export type RatedGroup =
   | "A395 ductile iron"
   | "1.1"
   | "1.2"
+  | "2.1"
   | "2.2"
   | "2.3"
   | "2.8"
+  | "3.17"
   | "A126 Class A"
   | "A126 Class B"
   | "EN-GJS-400-15 / 400-18 (LT)"
-  | "EN-GJL-250";
+  | "EN-GJS-500-7 / 600-3"
+  | "EN-GJL-250"
+  | "3E0"
+  | "10E0"
+  | "11E0"
+  | "12E0"
+  | "13E0"
+  | "14E0"
+  | "15E0"
+  | "16E0";
 
 /** Nominal sizes a column holds for, inches; named as the standard names them. */
 export interface RatedSizes {
@@ -45,6 +56,8 @@ export interface RatingColumn {
   readonly flangeClass: FlangeClassName;
   readonly sizes: RatedSizes;
   readonly trust: Trust;
+  /** Of the first row, where it is another: a PN is its own rating while the metal is cold. */
+  readonly coldTrust?: Trust;
   readonly howVerified: string;
 }
 

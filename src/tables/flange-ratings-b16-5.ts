@@ -2,9 +2,9 @@ import { NPS_HALF_TO_24, type RatingTable } from "./flange-rating-table.ts";
 
 /**
  * Pressure-temperature ratings of steel flanges, ASME B16.5 (2017), by material group: 1.1 carbon steel (A216 WCB, A105),
- * 1.2 (A216 WCC, A352 LCC), 2.2 (A351 CF8M, A182 F316), 2.3 (A182 F304L, F316L), 2.8 duplex. Gauge pressure, without
- * shock, at the temperature of the metal. Each row: temperature, then the rating of each column. The first row holds
- * from -20 °F (-29 °C) up; between rows the rating goes linearly with temperature; above the last there is none here.
+ * 1.2 (A216 WCC, A352 LCC), 2.1 (A351 CF8, A182 F304), 2.2 (A351 CF8M, A182 F316), 2.3 (A182 F304L, F316L), 2.8 duplex,
+ * 3.17 (A351 CN7M, alloy 20). Gauge pressure, without shock, at the temperature of the metal. Each row: temperature, then
+ * the rating of each column. The first row holds from -20 °F (-29 °C) up; between rows the rating goes linearly with temperature; above the last there is none here.
  * The psi, °F and the bar, °C figures are two tables of the standard, not one converted.
  *
  * Verified: column by column, as `howVerified` says. Every column falls or stays with temperature, and the two unit
@@ -105,6 +105,40 @@ export const ASME_B16_5_RATINGS: readonly RatingTable[] = [
       [200, 13.8, 48.6],
       [250, 12.1, 46.3],
       [300, 10.2, 42.9],
+    ],
+  },
+  {
+    group: "2.1",
+    system: "US",
+    columns: [
+      { flangeClass: "Class 150", sizes: NPS_HALF_TO_24, trust: "memory", howVerified: "from memory" },
+      { flangeClass: "Class 300", sizes: NPS_HALF_TO_24, trust: "memory", howVerified: "from memory" },
+    ],
+    rows: [
+      [100, 275, 720],
+      [200, 230, 600],
+      [300, 205, 540],
+      [400, 190, 495],
+      [500, 170, 465],
+      [600, 140, 440],
+      [650, 125, 430],
+    ],
+  },
+  {
+    group: "2.1",
+    system: "SI",
+    columns: [
+      { flangeClass: "Class 150", sizes: NPS_HALF_TO_24, trust: "memory", howVerified: "from memory" },
+      { flangeClass: "Class 300", sizes: NPS_HALF_TO_24, trust: "memory", howVerified: "from memory" },
+    ],
+    rows: [
+      [38, 19, 49.6],
+      [50, 18.3, 47.8],
+      [100, 15.7, 40.9],
+      [150, 14.2, 37],
+      [200, 13.2, 34.5],
+      [250, 12.1, 32.5],
+      [300, 10.2, 30.9],
     ],
   },
   {
@@ -228,6 +262,38 @@ export const ASME_B16_5_RATINGS: readonly RatingTable[] = [
       [200, 13.8, 42.7],
       [250, 12.1, 40.5],
       [300, 10.2, 38.9],
+    ],
+  },
+  {
+    group: "3.17",
+    system: "US",
+    columns: [
+      { flangeClass: "Class 150", sizes: NPS_HALF_TO_24, trust: "memory", howVerified: "from memory" },
+      { flangeClass: "Class 300", sizes: NPS_HALF_TO_24, trust: "memory", howVerified: "from memory" },
+    ],
+    rows: [
+      [100, 230, 600],
+      [200, 200, 520],
+      [300, 180, 465],
+      [400, 160, 420],
+      [500, 150, 390],
+      [600, 140, 360],
+    ],
+  },
+  {
+    group: "3.17",
+    system: "SI",
+    columns: [
+      { flangeClass: "Class 150", sizes: NPS_HALF_TO_24, trust: "memory", howVerified: "from memory" },
+      { flangeClass: "Class 300", sizes: NPS_HALF_TO_24, trust: "memory", howVerified: "from memory" },
+    ],
+    rows: [
+      [38, 15.9, 41.4],
+      [50, 15.4, 40.1],
+      [100, 13.5, 35.3],
+      [150, 12.3, 32],
+      [200, 11.3, 29.4],
+      [250, 10.4, 27.2],
     ],
   },
 ];

@@ -145,9 +145,13 @@ export const NOZZLECLASSES = defineEntry({
   },
 });
 
+/** In the place of a class, of a material that no flange standard held here rates. */
+const NOT_RATED = "not rated";
+
 function rowOf(nozzle: NozzleClass) {
   const { pump, side, running, standing, greatest, rating, margin, weakest, testPressure } = nozzle;
-  const needed = nozzle.classNeeded ?? `beyond ${nozzle.highestClass}`;
+  const { highestClass } = nozzle;
+  const needed = nozzle.classNeeded ?? (highestClass === undefined ? NOT_RATED : `beyond ${highestClass}`);
   return {
     pump,
     side,

@@ -29,7 +29,7 @@ const pressure = zeroDoubted(
 );
 
 const HOW_RATED =
-  "Read from the standard the material belongs to: ductile iron ASME B16.42, or EN 1092-2 for a PN; carbon steel, 316, 316L and duplex ASME B16.5; grey iron ASME B16.1 (Class 125 and 250), or EN 1092-2. At a tabulated temperature the tabulated figure; between two, linear and rounded down to 5 psi or 0.1 bar; outside the table, none. Unit set US reads the psi, °F table, SI and METRIC the bar, °C table, which are two tables of the standard and not one converted; EN 1092-2 is held in bar and ASME B16.1 in psi alone, and is converted with a caution. Grey iron without a size gets the lower of its ratings, that of NPS 14 to 24. Ratings are without shock.";
+  "Read from the standard the material belongs to, by class or by PN: ductile iron ASME B16.42 or EN 1092-2; grey iron ASME B16.1 (Class 125 and 250) or EN 1092-2; carbon steel, 304, 316, 316L, duplex ASME B16.5 or EN 1092-1; alloy 20 ASME B16.5. White iron, CA6NM, bronze, Ni-resist and titanium are rated by none of them. At a tabulated temperature the tabulated figure; between two, linear and rounded down to 5 psi or 0.1 bar; outside the table, none. Unit set US reads the psi, °F table, SI and METRIC the bar, °C table, which are two tables of the standard and not one converted; EN 1092 is held in bar and ASME B16.1 in psi alone, and is converted with a caution. Grey iron without a size gets the lower of its ratings, that of NPS 14 to 24. Ratings are without shock.";
 
 export const FLANGERATING = defineEntry({
   id: "FLANGERATING",
@@ -297,7 +297,7 @@ export const FLANGERATINGS = defineEntry({
   group: "Lists",
   summary: "Every flange rating the add-in knows, with source and how it was verified",
   method:
-    "One row a tabulated figure: the materials that FLANGERATING reads it for, the standard and its group, class, sizes, temperature and rating. The first row of a class holds down to -20 °F (-29 °C), or -10 °C in EN 1092-2. Unit set US lists the psi, °F tables, SI and METRIC the bar, °C tables; a standard held in one of them alone is listed in both, and its last column says what it was printed in. Dimensions and bolting: see FLANGEDIMENSIONS.",
+    "One row a tabulated figure: the materials that FLANGERATING reads it for, the standard and its group, class, sizes, temperature and rating. The first row of a class holds down to -20 °F (-29 °C), or -10 °C in EN 1092. Unit set US lists the psi, °F tables, SI and METRIC the bar, °C tables; a standard held in one of them alone is listed in both, and its last column says what it was printed in. Dimensions and bolting: see FLANGEDIMENSIONS.",
   cites: flangeRatingCites,
   parameters: {},
   answer: {

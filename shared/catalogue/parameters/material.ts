@@ -6,7 +6,7 @@ import { type SingleParameter, text } from "../parameter.ts";
 export const flangeMaterial: SingleParameter<PressureMaterial> = text(
   {
     about:
-      'Material of the flange: "ductile iron", "grey iron", "carbon steel", "316", "316L", "duplex", or by specification, such as "A536", "WCB", "CF8M", "EN-GJS-400-15"',
+      'Material of the flange: "ductile iron", "grey iron", "carbon steel", "316", "316L", "duplex", or by specification, such as "A536", "WCB", "CF8M", "EN-GJS-400-15", "1.4408"',
     example: '"ductile iron"',
     choices: PRESSURE_MATERIAL_NAMES,
   },

@@ -8,6 +8,8 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
     `${f.subject} “${f.given}” is read as ${f.facts.name}, whose metric name it was; it does not bolt to a PN flange`,
   "class-not-of-material": (f, say) =>
     `${f.given} is no class of ${f.facts.material} flanges in ${f.facts.standard}; use ${say.suggestions()}`,
+  "material-not-rated": (f) =>
+    `${f.subject} “${f.given}” is not rated by a flange standard held here; state the casing working pressure, as the pump’s maker gives it`,
   "material-taken-as": (f) => {
     const casing = f.facts.isCasing
       ? "; pump casings are often of A536, which that standard does not rate: the maker’s working pressure governs"
@@ -32,7 +34,7 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
   },
   "rating-converted": (f) => `${f.facts.standard} is held here in ${f.facts.printed} alone; the figure is converted`,
   "rating-not-verified": (f) =>
-    `the rating of ${f.facts.standard} ${f.facts.flangeClass}, ${f.facts.group}, is ${f.facts.howVerified}; check it against the standard before it decides anything`,
+    `the rating of ${f.facts.standard} ${f.facts.flangeClass}, ${f.facts.group}, is not yet verified against the standard (${f.facts.howVerified}); check it before it decides anything`,
   "rating-by-size": (f, say) =>
     f.facts.other === undefined
       ? `${f.facts.flangeClass} in this iron is rated for ${f.facts.sizes} only`
@@ -80,8 +82,13 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
     `${f.subject}, at ${say.amount(f.found)}, is the first nozzle above what the ${f.facts.part} may carry, ${say.amount(f.limit)}`,
   "flange-test-pressure": (f, say) =>
     `${f.subject} in ${f.facts.flangeClass}: hydrostatic test at ${say.amount(f.found)}, 1.5 times the cold rating, rounded up; pump casing and hose to their makers’ own test, with water, vented, and people clear`,
-  "flange-size-unknown": (f) =>
-    `${/^(?:NPS|DN) [\d./ -]+$/.test(f.given ?? "") ? f.given : `“${f.given}”`} is not in ${f.facts.standard}; its sizes are ${f.facts.named} ${f.facts.sizes}`,
+  "flange-size-unknown": (f) => {
+    const size = /^(?:NPS|DN) [\d./ -]+$/.test(f.given ?? "") ? f.given : `“${f.given}”`;
+    const { standard, named, sizes } = f.facts;
+    return standard === undefined
+      ? `${size} is no flange size; the sizes are ${named} ${sizes}`
+      : `${size} is not in ${standard}; its sizes are ${named} ${sizes}`;
+  },
   "flange-size-twice": (f) => `${f.subject} “${f.given}” and the ${f.facts.other} beside the class differ; give one`,
   "flange-dimensions-not-held": (f, say) =>
     `dimensions of ${f.given} flanges are not held; ${say.suggestions()} are, and no PN flange bolts to one of them`,

@@ -65,7 +65,7 @@ describe("BOLTTORQUE", () => {
   });
 
   it.each([
-    ["NPS 22", ["22", 150, 250, FIBRE], "#VALUE! NPS 22 is not in ASME B16.5; its sizes are NPS 1/2,"],
+    ["NPS 22", ["22", 150, 250, FIBRE], "#VALUE! NPS 22 is no flange size; the sizes are NPS 1/2,"],
     ["PN16", ["6", "PN16", 250, FIBRE], "#VALUE! Dimensions of PN16 flanges are not held"],
     ["a low K", ["6", 150, 250, FIBRE, null, null, 0.07], "#VALUE! Nut factor must be at least 0.08; 0.07 was given."],
     ["a high K", ["6", 150, 250, FIBRE, null, null, 0.41], "#VALUE! Nut factor must be at most 0.4; 0.41 was given."],

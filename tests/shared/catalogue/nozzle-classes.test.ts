@@ -406,7 +406,7 @@ describe("the table of pumps in series", () => {
         ["pump", "head", "suction flange"],
         ["A", 1, "wide"],
       ],
-      "suction flange “wide” is not known",
+      "“wide” is no flange size; the sizes are NPS 1/2, 3/4, 1,",
     ],
     [
       "a text for a head",

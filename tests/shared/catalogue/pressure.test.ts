@@ -31,10 +31,15 @@ describe("FLANGERATING", () => {
 
   it.each([
     ["unobtainium", 150, "#N/A Flange material “unobtainium” is not known; the nearest known: "],
-    ["304", 150, '#N/A Flange material “304” is not known; the nearest known: "304L" or "316".'],
+    ["309", 150, "#N/A Flange material “309” is not known; the nearest known: "],
+    [
+      "CA6NM",
+      150,
+      "#VALUE! Material “CA6NM” is not rated by a flange standard held here; state the casing working pressure",
+    ],
     ["WCB", 900, "#N/A Flange class “900” is not known; the nearest known: "],
     ["WCB", true, "#VALUE! Flange class was given as TRUE"],
-    ["WCB", "PN16", "#VALUE! PN16 is no class of WCB flanges in ASME B16.5; use “Class 150” or “Class 300”."],
+    ["WCC", "PN16", "#VALUE! PN16 is no class of WCC flanges in ASME B16.5; use “Class 150” or “Class 300”."],
     [
       "grey iron",
       150,
@@ -133,8 +138,8 @@ describe("FLANGEDIMENSIONS", () => {
   });
 
   it.each([
-    [6, "SI", "DN 6 is not in ASME B16.5; its sizes are DN 15, 20, 25"],
-    ["nonsense", "US", "“nonsense” is not in ASME B16.5"],
+    [6, "SI", "DN 6 is no flange size; the sizes are DN 15, 20, 25"],
+    ["nonsense", "US", "“nonsense” is no flange size"],
   ])("refuses size %s in %s", (size, units, message) => {
     expect(refusal("FLANGEDIMENSIONS", size, 150, units)).toContain(message);
   });

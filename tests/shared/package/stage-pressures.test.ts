@@ -105,7 +105,7 @@ describe("pressures at the nozzles for the pane", () => {
   it("are nothing without a pump, or where they cannot be worked out", () => {
     const { pump: _, ...without } = QUARRY;
     expect(stagePressures(dutyRead(without))).toBeUndefined();
-    // Carbon steel has no PN in the standards held.
-    expect(stagePressures(duty({ casingMaterial: "WCB", flangeClass: "PN16" }))).toBeUndefined();
+    // WCC has no PN in the standards held.
+    expect(stagePressures(duty({ casingMaterial: "WCC", flangeClass: "PN16" }))).toBeUndefined();
   });
 });

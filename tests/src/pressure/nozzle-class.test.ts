@@ -133,7 +133,7 @@ describe("the class of each nozzle", () => {
 
   it("goes by the size of each flange in grey iron", () => {
     // ASME B16.1, A126 Class B to 150 °F: Class 125 200 psi up to NPS 12 and 150 psi from NPS 14.
-    const flanges = { suction: { inches: 14 }, discharge: { inches: 12 } };
+    const flanges = { suction: { inches: 14, dn: 350 }, discharge: { inches: 12, dn: 300 } };
     const standing = { top: 120, pressure: 0 };
     const nozzles = good(
       nozzlePressures({ pumps: [{ ...pump("P1", 50), flanges }], suctionPressure: 0, density: 1000, standing }),
@@ -188,6 +188,6 @@ describe("the trade figure of a class", () => {
 });
 
 it("the lowest class falls back to the series a material has", () => {
-  const wanted = { material: material("WCB"), pressure: BAR, temperature: 293.15, system: "SI", series: "PN" } as const;
+  const wanted = { material: material("WCC"), pressure: BAR, temperature: 293.15, system: "SI", series: "PN" } as const;
   expect(good(lowestFlangeClass(wanted)).flangeClass).toBe("Class 150");
 });

@@ -8,19 +8,27 @@ import { FLANGES_CLASS_300 } from "../../../src/tables/flange-dimensions-class-3
 import { ASME_B16_1_RATINGS } from "../../../src/tables/flange-ratings-b16-1.ts";
 import { ASME_B16_5_RATINGS } from "../../../src/tables/flange-ratings-b16-5.ts";
 import { ASME_B16_42_RATINGS } from "../../../src/tables/flange-ratings-b16-42.ts";
+import { EN_1092_1_RATINGS } from "../../../src/tables/flange-ratings-en-1092-1.ts";
 import { EN_1092_2_RATINGS } from "../../../src/tables/flange-ratings-en-1092-2.ts";
 import { WATER_BULK_MODULUS } from "../../../src/tables/water-bulk-modulus.ts";
 import { figureOf, publishedRows } from "../../support/published-rows.ts";
 
-const RATINGS = { ASME_B16_42_RATINGS, ASME_B16_5_RATINGS, ASME_B16_1_RATINGS, EN_1092_2_RATINGS };
+const RATINGS = {
+  ASME_B16_42_RATINGS,
+  ASME_B16_5_RATINGS,
+  ASME_B16_1_RATINGS,
+  EN_1092_1_RATINGS,
+  EN_1092_2_RATINGS,
+};
 const FLANGES = { "150": FLANGES_CLASS_150, "300": FLANGES_CLASS_300 };
 
 describe("flange ratings", () => {
   it.each([
     ["ASME_B16_42_RATINGS", 15, 30],
-    ["ASME_B16_5_RATINGS", 79, 158],
+    ["ASME_B16_5_RATINGS", 105, 210],
     ["ASME_B16_1_RATINGS", 22, 60],
-    ["EN_1092_2_RATINGS", 13, 45],
+    ["EN_1092_1_RATINGS", 47, 235],
+    ["EN_1092_2_RATINGS", 18, 79],
   ] as const)("%s has all its rows and figures", (name, rows, figures) => {
     const all = RATINGS[name].flatMap((table) => table.rows);
     expect(all).toHaveLength(rows);
@@ -80,6 +88,8 @@ describe("flange ratings", () => {
     const ratios: Readonly<Record<string, readonly number[]>> = {
       "EN-GJS-400-15 / 400-18 (LT)": [1, 0.97, 0.92, 0.87, 0.8, 0.7],
       "EN-GJL-250": [1, 0.9, 0.84, 0.8, 0.74, 0.7, 0.6],
+      // From memory alone.
+      "EN-GJS-500-7 / 600-3": [1, 0.95, 0.9, 0.8, 0.7],
     };
     for (const { group, columns, rows } of EN_1092_2_RATINGS) {
       for (const [i, { flangeClass }] of columns.entries()) {
@@ -89,6 +99,24 @@ describe("flange ratings", () => {
         }
       }
     }
+  });
+
+  /*
+   * EN 1092-1: PN × (R/1.5)/140, at most the PN, cut to 0.1 bar; R the proof strength in MPa at the temperatures of the
+   * rows. 3E0: 195, 185, 175, 160, 145 from 100 °C (GP240GH, EN 10213, from memory); 14E0 211, 191, 177, 167, 156 (1.4401
+   * at 1 %, EN 10028-7, from memory).
+   */
+  it.each([
+    ["3E0", [195, 185, 175, 160, 145]],
+    ["14E0", [211, 191, 177, 167, 156]],
+  ] as const)("of group %s in EN 1092-1 follow from the proof strength", (name, strengths) => {
+    const table = EN_1092_1_RATINGS.find(({ group }) => group === name);
+    for (const [i, { flangeClass }] of (table?.columns ?? []).entries()) {
+      const pn = Number(flangeClass.slice(2));
+      const rule = strengths.map((strength) => Math.floor(Math.min(pn, (pn * strength) / 210) * 10 + 1e-9) / 10);
+      expect(table?.rows.slice(1).map((row) => row[i + 1])).toEqual(rule);
+    }
+    expect(table?.rows).toHaveLength(6);
   });
 
   it("agree in psi and bar within 3 % where both are held", () => {
