@@ -80,6 +80,7 @@ export function flangeRating({ material, flangeClass, temperature, system }: Fla
     .reduce((least, next) => (next.pressure < least.pressure ? next : least));
   const { curve, pressure } = lowest;
   const { source, name } = curve.standard;
+  const isVerified = trustAt(curve, metal) === "read";
   const at = `pressure-temperature ratings, ${group}, ${flangeClass.name}`;
   return succeed(
     {
@@ -87,14 +88,14 @@ export function flangeRating({ material, flangeClass, temperature, system }: Fla
       coldPressure: coldRating(curve),
       flangeClass: flangeClass.name,
       standard: name,
-      cites: { source, at },
+      cites: { source, at, ...(isVerified ? {} : { unverified: true }) },
       system: curve.system,
     },
     [
       ...(temperature === null ? [temperatureAssumed(curve)] : []),
       ...materialRemarks(material, flangeClass, curve, metal),
       ...(curve.system === system ? [] : [converted(curve)]),
-      ...(trustAt(curve, metal) === "read" ? [] : [notVerified(curve)]),
+      ...(isVerified ? [] : [notVerified(curve)]),
       ...(size === undefined ? sizeRemarks(fitting, metal) : []),
       ...(name === "ASME B16.1" || curve.group === "EN-GJL-250" ? [greyIron(curve)] : []),
     ],
