@@ -23,6 +23,7 @@ import {
   VELOCITY,
 } from "./entries/pipe-and-friction.ts";
 import { BORE, PIPES } from "./entries/pipe-list.ts";
+import { LINESURGE, PIPERATING } from "./entries/pipe-rating.ts";
 import {
   FLANGECHECK,
   FLANGECLASS,
@@ -89,6 +90,8 @@ const FUNCTIONS: readonly Entry[] = [
   NOZZLEPRESSURE,
   FLANGEDIMENSIONS,
   SURGE,
+  PIPERATING,
+  LINESURGE,
   FLANGERATINGS,
   NOZZLECLASSES,
   BOLTTORQUE,
