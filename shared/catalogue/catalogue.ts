@@ -4,6 +4,7 @@ import { DRIVEARRANGEMENT, ENGINESITEPOWER, FUELRATE, MOTORSIZE } from "./entrie
 import { FLYWHEELHOUSINGS, MOTORFRAMES } from "./entries/drive-lists.ts";
 import { ENERGYCOST, LIFECYCLECOST } from "./entries/estimate.ts";
 import { ATMOSPHERE, DENSITY, INUNITS, LIQUIDS, VAPORPRESSURE, VISCOSITY } from "./entries/liquid-and-site.ts";
+import { MATERIALCHECK } from "./entries/material-check.ts";
 import { CASTINGPROPERTY, CASTINGS } from "./entries/materials.ts";
 import { ENGINELOAD, FUELTANKHOURS, FUELTANKSIZE, MOTORDATA } from "./entries/motor-and-tank.ts";
 import { notesEntry } from "./entries/notes.ts";
@@ -23,7 +24,6 @@ import {
   VELOCITY,
 } from "./entries/pipe-and-friction.ts";
 import { BORE, PIPES } from "./entries/pipe-list.ts";
-import { LINESURGE, PIPERATING } from "./entries/pipe-rating.ts";
 import {
   FLANGECHECK,
   FLANGECLASS,
@@ -49,13 +49,11 @@ import {
   TRIMRATIO,
   VISCOUSCURVE,
 } from "./entries/pump.ts";
-import { PUMPMAXPOWER } from "./entries/pump-max-power.ts";
 import { RANKPUMPS } from "./entries/rank-pumps.ts";
 import { DEPOSITIONVELOCITY, SLURRYDERATE, SLURRYSG, SOLIDSBYVOLUME } from "./entries/slurry.ts";
 import { SETTLINGVELOCITY, SLURRYCLASS, SLURRYDUTY, SLURRYLINE, SLURRYMIXTURE } from "./entries/slurry-duty.ts";
 import { GRADELINE, MAXLIFT, NPSHA, SYSTEMCURVE, TDH } from "./entries/system-and-suction.ts";
 import { BENDTHRUST, COLLAPSEPRESSURE, PIPEMASS, TAKEOFF } from "./entries/take-off.ts";
-import { GENERATORSIZE, MINSPEED } from "./entries/variable-speed.ts";
 import { VERDICTS } from "./entries/verdicts.ts";
 import { WETTEDPARTS } from "./entries/wetted-parts.ts";
 import type { Entry } from "./entry.ts";
@@ -92,8 +90,6 @@ const FUNCTIONS: readonly Entry[] = [
   NOZZLEPRESSURE,
   FLANGEDIMENSIONS,
   SURGE,
-  PIPERATING,
-  LINESURGE,
   FLANGERATINGS,
   NOZZLECLASSES,
   BOLTTORQUE,
@@ -103,8 +99,6 @@ const FUNCTIONS: readonly Entry[] = [
   DRIVEARRANGEMENT,
   FUELRATE,
   MOTORDATA,
-  MINSPEED,
-  GENERATORSIZE,
   ENGINELOAD,
   FUELTANKHOURS,
   FUELTANKSIZE,
@@ -118,7 +112,6 @@ const FUNCTIONS: readonly Entry[] = [
   PUMPPOWER,
   BESTEFFICIENCYPOINT,
   OPERATINGREGION,
-  PUMPMAXPOWER,
   OPERATINGPOINT,
   SPEEDRATIO,
   TRIMRATIO,
@@ -144,6 +137,7 @@ const FUNCTIONS: readonly Entry[] = [
   CASTINGPROPERTY,
   CASTINGS,
   WETTEDPARTS,
+  MATERIALCHECK,
   ENERGYCOST,
   LIFECYCLECOST,
   TAKEOFF,

@@ -1,8 +1,8 @@
 import { type Kind, kindOf, NEUTRAL, PH_RANGE } from "../../src/material/corrosion.ts";
 import type { MaterialVerdict } from "../../src/material/judgement.ts";
-import { firstFor, materialChoice } from "../../src/material/material-choice.ts";
+import { firstFor, isOffered, materialChoice } from "../../src/material/material-choice.ts";
 import { FEW_SOLIDS, MANY_SOLIDS } from "../../src/material/wear.ts";
-import { wettedDutyMethod } from "../../src/material/wetted-duty.ts";
+import { type MissingDatum, missingOf, wettedDutyMethod } from "../../src/material/wetted-duty.ts";
 import { CASTINGS } from "../../src/tables/materials-cast.ts";
 import { wettedDutyOf } from "../calc-sheet/sections/wetted-duty.ts";
 import type { Duty } from "../duty/duty.ts";
@@ -31,37 +31,34 @@ export const MOST_PH: number = wettedDutyMethod.inputs.pH.atMost;
 const FEW = [0, FEW_SOLIDS] as const;
 const SOME = [FEW_SOLIDS, MANY_SOLIDS] as const;
 const MANY = [MANY_SOLIDS, MOST_SOLIDS] as const;
-const { iron, "white iron": whiteIron } = PH_RANGE;
+const [IRON_LEAST, IRON_MOST] = PH_RANGE.iron.care;
+const [WHITE_LEAST, WHITE_MOST] = PH_RANGE["white iron"].care;
 const [, NEUTRAL_MOST] = NEUTRAL;
 
-const ACID: MapBox = { pH: [LEAST_PH, iron.least], solids: SOME };
-const ALKALI: MapBox = { pH: [iron.greatest, MOST_PH], solids: FEW };
-const IRON: MapBox = { pH: [iron.least, NEUTRAL_MOST], solids: FEW };
-const ALKALINE: MapBox = { pH: [NEUTRAL_MOST, iron.greatest], solids: FEW };
-const UNDECIDED: MapBox = { pH: [iron.least, whiteIron.greatest], solids: SOME };
-const HARD: MapBox = { pH: [whiteIron.least, whiteIron.greatest], solids: MANY };
+const ACID: MapBox = { pH: [LEAST_PH, IRON_LEAST], solids: SOME };
+const ALKALI: MapBox = { pH: [IRON_MOST, MOST_PH], solids: FEW };
+const IRON: MapBox = { pH: [IRON_LEAST, NEUTRAL_MOST], solids: FEW };
+const ALKALINE: MapBox = { pH: [NEUTRAL_MOST, IRON_MOST], solids: FEW };
+const UNDECIDED: MapBox = { pH: [IRON_LEAST, WHITE_MOST], solids: SOME };
+const HARD: MapBox = { pH: [WHITE_LEAST, WHITE_MOST], solids: MANY };
 
 /** The whole map, in common practice without a source; its limits are those that the ranking goes by. */
 export const MAP_REGIONS: readonly MapRegion[] = [
   {
     key: "ends",
-    boxes: [{ pH: ACID.pH, solids: FEW }, ACID, { pH: [LEAST_PH, whiteIron.least], solids: MANY }],
-    lines: ["316 or", "duplex"],
+    boxes: [{ pH: ACID.pH, solids: FEW }, ACID, { pH: [LEAST_PH, WHITE_LEAST], solids: MANY }],
+    lines: ["liquid", "decides"],
     labelled: ACID,
-    kinds: ["316", "duplex"],
+    kinds: [],
   },
   { key: "iron", boxes: [IRON], lines: ["ductile iron", "if soft"], labelled: IRON, kinds: ["iron"] },
   { key: "alkaline", boxes: [ALKALINE], lines: ["iron,", "ask"], labelled: ALKALINE, kinds: ["iron"] },
   {
     key: "ends",
-    boxes: [
-      ALKALI,
-      { pH: [whiteIron.greatest, MOST_PH], solids: SOME },
-      { pH: [whiteIron.greatest, MOST_PH], solids: MANY },
-    ],
-    lines: ["316 or", "duplex"],
+    boxes: [ALKALI, { pH: [WHITE_MOST, MOST_PH], solids: SOME }, { pH: [WHITE_MOST, MOST_PH], solids: MANY }],
+    lines: ["liquid", "decides"],
     labelled: ALKALI,
-    kinds: ["316", "duplex"],
+    kinds: [],
   },
   {
     key: "undecided",
@@ -87,34 +84,40 @@ export interface SolidsMap {
   readonly pH: number;
   /** By weight; null where none were stated, and the case is a line. */
   readonly solids: number | null;
-  /** The metal that all stated data rank first. */
-  readonly first: string;
+  /** The metal that all stated data rank first; undefined where none can be named until more is stated. */
+  readonly first: string | undefined;
   readonly verdict: MaterialVerdict;
   /** The first for wear parts, where that is another. */
   readonly wearParts: string | undefined;
   /** Whether the first is what the map says there; undefined where the map leaves it open or the place is not known. */
   readonly agrees: boolean | undefined;
+  /** What the map leaves the place to, where it does. */
+  readonly leftTo: "the hardness of the particles" | "the liquid";
+  readonly missing: readonly MissingDatum[];
 }
 
-/** The duty on the map; undefined where its pH is not stated or nothing can be ranked for it. */
+/** The duty on the map; undefined where its pH is not stated or it cannot be judged. */
 export function solidsMap(duty: Duty): SolidsMap | undefined {
-  const { pH, ...wetted } = wettedDutyOf(duty);
+  const wetted = wettedDutyOf(duty);
+  const { pH, solids } = wetted;
   if (pH === null) return undefined;
-  const ranked = materialChoice({ ...wetted, pH });
+  const ranked = materialChoice(wetted);
   if (!ranked.ok) return undefined;
   const { wetEnd } = ranked.value;
   const [best] = wetEnd;
-  const casting = CASTINGS.find(({ name }) => name === best?.material);
-  if (best === undefined || casting === undefined) return undefined;
-  const { solids } = wetted;
-  const kinds = solids === null ? [] : (regionAt(pH, solids)?.kinds ?? []);
+  if (best === undefined) return undefined;
+  const casting = CASTINGS.find(({ name }) => name === best.material);
+  const region = solids === null ? undefined : regionAt(pH, solids);
+  const kinds = region?.kinds ?? [];
   const wearParts = firstFor(wetEnd, "wear parts")?.material;
   return {
     pH,
     solids,
-    first: best.material,
+    first: isOffered(best) ? best.material : undefined,
     verdict: best.verdict,
     wearParts: wearParts === best.material ? undefined : wearParts,
-    agrees: kinds.length === 0 ? undefined : kinds.includes(kindOf(casting)),
+    agrees: kinds.length === 0 || casting === undefined ? undefined : kinds.includes(kindOf(casting)),
+    leftTo: region?.key === "undecided" ? "the hardness of the particles" : "the liquid",
+    missing: missingOf(wetted),
   };
 }

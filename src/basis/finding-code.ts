@@ -130,9 +130,6 @@ export interface PumpFindings {
   "flow-outside-column": { least: Amount; most: Amount };
   "power-near-shutoff": null;
   "power-at-shutoff-unknown": null;
-  "power-extended": { from: Amount; last: Amount; end: Amount };
-  "power-rising-at-end": null;
-  "power-rising-to-shutoff": null;
   "speed-far-from-curve": null;
   "speed-below-half": { best: Amount; corrected: Amount };
   "speed-raised": { power: Amount; pressure: Amount };
@@ -326,15 +323,7 @@ export interface PressureFindings {
   "surge-liquid-modulus-taken": { about: string };
   "surge-anchored-higher": null;
   "surge-is-a-screen": null;
-  "line-without-length": null;
   "wave-speed-unusual": null;
-  "pipe-rating-not-held": null;
-  "pipe-rating-assumed": { assumed: string };
-  "pipe-specification-mismatch": { specification: string };
-  "pipe-too-warm": null;
-  "pipe-warm-ask-maker": null;
-  "pipe-no-wall-left": null;
-  "pipe-wall-thick": null;
 }
 
 /** Curves traced from a picture. */
@@ -372,9 +361,6 @@ export interface EstimateFindings {
   "thrust-by-bore": null;
   "collapse-not-held": null;
   "collapse-rests-on": null;
-  "collapse-of-round-pipe": null;
-  "collapse-too-warm": null;
-  "collapse-assumed": { assumed: string };
 }
 
 /** Priming: time, lift and choice of method. */
@@ -459,26 +445,11 @@ export interface DriveFindings {
   "motor-derated-on-site": { share: Amount };
   "motor-cool-air-credit": null;
   "motor-service-factor-credit": null;
-  "motor-too-small": { isWithinFactor: boolean };
-  "motor-speed-not-mains": MotorFacts;
-  "motor-other-supply-fits": MotorFacts;
+  "motor-speed-not-mains": null;
   "motor-below-base-speed": null;
-  "motor-above-base-speed": null;
-  "motor-large-on-drive": null;
-  "motor-through-belts": null;
-  "motor-high-voltage": null;
-  "generator-sizing-figure": null;
-  "locked-rotor-assumed": null;
-  "code-letter-assumed": { letter: string };
-  "code-letter-open": null;
-  "speed-range-empty": null;
-  "speed-flows-alone": null;
-  "speed-affinity-doubted": null;
-  "speed-turndown-wide": null;
   "motor-speed-synchronous": null;
   "frequency-drive-derated": null;
-  "motor-frame-usual": { basis: "standard" | "usual" };
-  "motor-frame-packed": { frame: string; packedAs: string };
+  "motor-frame-from-memory": null;
   "motor-frame-not-held": MotorFacts;
   "motor-efficiency-other-supply": MotorFacts;
   "motor-efficiency-not-held": MotorFacts;
@@ -509,6 +480,23 @@ export interface DriveFindings {
   "drive-ranking-chosen": null;
 }
 
+/** What a named liquid is taken to mean, and what its row says beside the verdicts. */
+interface TakenAs {
+  readonly pH: string;
+  readonly chlorides: Amount;
+  readonly hottest: Amount;
+  readonly governs: string;
+  readonly conditions: string;
+  readonly betterMetal: string;
+}
+
+/** The particles, how many times as hard as the metal they are, and what wear parts may be of. */
+interface WearFacts {
+  readonly particle: string;
+  readonly ratio: number;
+  readonly hardParts: "white iron" | "the same metal";
+}
+
 /** Materials of wetted parts: properties and choice. */
 export interface MaterialFindings {
   "chlorides-by-mass": null;
@@ -523,59 +511,51 @@ export interface MaterialFindings {
   "material-data-missing": { missing: string };
   "make-up-contradicts": null;
   "first-by-part": { choices: string };
-  "no-material-given": null;
-  "chemical-usual-metal": { metals: string };
+  "no-material-given": { missing: string };
   "hydrogen-sulphide-gas": null;
   "galvanic-pairs": null;
   "wetted-parts-list": null;
-  "make-up-needed": { pH: number };
+  "not-judged-state": { decides: string };
+  "make-up-plain": null;
+  "constituent-taken-as": TakenAs;
+  "constituent-outside": TakenAs & { outside: string };
+  "constituent-danger": { danger: string };
+  "constituent-hotter": { constituent: string };
+  "constituent-stands": { constituent: string };
+  "chemical-with-care": { constituent: string };
+  "chemical-not-judged": { constituent: string };
+  "chemical-rules-out": { constituent: string };
   "ph-neutral": { pH: number };
   "ph-too-low": { pH: number; least: number };
   "ph-too-high": { pH: number; greatest: number };
   "ph-beyond-rule": { pH: number; least: number; greatest: number };
-  "ph-near-limit": { pH: number; least: number };
+  "ph-near-limit": { pH: number; least: number; greatest: number };
   "iron-acid-water": { pH: number };
   "iron-alkaline-water": { pH: number };
-  "temperature-missing": null;
-  "temperature-decides": null;
   "temperature-stop": null;
   "aerated-hot": null;
   "thermal-shock": null;
-  "steel-condensate": null;
   "duplex-embrittles": null;
-  "chlorides-missing": null;
   "iron-in-brine": null;
   "iron-graphitic": null;
   "white-iron-salt": null;
   "bronze-sea-water": null;
+  "bronze-brine": null;
   "chrome-steel-salt": null;
-  "chlorides-need-temperature": null;
-  "chlorides-within-316": { temperature: Amount };
-  "chlorides-beyond-316": { temperature: Amount };
+  "chlorides-within": { temperature: Amount; pH: number };
+  "chlorides-beyond": { temperature: Amount; pH: number };
+  "stainless-too-hot": null;
   "stress-cracking": null;
-  "duplex-brackish-warm": { pitting: string; temperature: Amount };
-  "duplex-sea-water-cold": { pitting: string };
-  "duplex-sea-water-warm": { pitting: string; temperature: Amount };
+  "duplex-brackish-cold": null;
+  "duplex-sea-water-cold": null;
   "oxidiser-316": null;
   "oxidiser-lowers": null;
-  "chemical-with-care": { constituent: string };
-  "chemical-not-judged": { constituent: string };
-  "chemical-rules-out": { constituent: string };
-  "caustic-hot": null;
-  "sour-hardness": null;
-  "sour-ruled-out": null;
   "wear-none": null;
-  "wear-light": null;
-  "wear-moderate": null;
-  "wear-hardness-missing": null;
-  "wear-undecided": null;
-  "wear-undecided-hardened": null;
-  "wear-severe-soft-metal": null;
-  "wear-severe-hardened": null;
-  "wear-parts-hardened": null;
+  "wear-light": WearFacts;
+  "wear-moderate": WearFacts;
+  "wear-severe": WearFacts;
+  "wear-unstated": WearFacts;
   "wear-hardness-not-needed": null;
-  "wear-unstated": null;
-  "wear-relative-hardness": { particle: string; ratio: number; metal: number };
   "white-iron-breaks": null;
   "white-iron-brittle": null;
   "white-iron-tip-speed": { least: Amount; greatest: Amount };
@@ -591,18 +571,21 @@ export interface MaterialFindings {
   "elastomer-near-limit": null;
   "elastomer-too-hot": null;
   "elastomer-too-cold": null;
-  "elastomer-oil": null;
   "oil-not-ruled-out": null;
   "elastomer-acid": { pH: number };
   "elastomer-alkali": { pH: number };
   "elastomer-good-and-not": { good: string; not: string };
   "seal-clean": null;
+  "seal-hard": null;
+  "seal-ph": { pH: number; least: number; greatest: number };
   "seal-hard-on-clean": null;
   "seal-abrasive": null;
   "seal-carbon-wears": null;
   "seal-flush": null;
   "seal-may-flash": null;
   "seal-dry-running": null;
+  "plastic-too-hot": null;
+  "metal-not-in-table": { metal: string };
   "dry-parts": null;
   "dry-parts-spray": null;
 }
@@ -632,6 +615,7 @@ export type FactsCode = Exclude<FindingCode, PlainCode>;
 
 /** Of the codes with facts, those that may be raised as a limit or for safety. One of another does not compile. */
 export type WarningCode =
+  | "constituent-danger"
   | "column-separation"
   | "lay-flat-under-vacuum"
   | "bolt-stress-above-ceiling"
@@ -640,7 +624,6 @@ export type WarningCode =
   | "material-not-of-standard"
   | "first-nozzle-beyond"
   | "part-pressure-exceeded"
-  | "motor-too-small"
   | "trade-figure-would-pass"
   | "does-not-start-alone"
   | "several-operating-points"

@@ -20,7 +20,6 @@ export type Dimension =
   | "dynamicViscosity"
   | "kinematicViscosity"
   | "power"
-  | "apparentPower"
   | "torque"
   | "mass"
   | "force"
@@ -237,9 +236,6 @@ export const UNITS = [
   unit("kW", "power", 1e3, ["kilowatt"]),
   unit("W", "power", 1, ["watt"]),
   unit("MW", "power", 1e6, ["megawatt"]),
-  // Apparent power
-  unit("kVA", "apparentPower", 1e3),
-  unit("VA", "apparentPower", 1),
   // Torque, force, mass
   unit("lbf·ft", "torque", poundForce * foot, [
     "lbf ft",

@@ -4,11 +4,18 @@ import { CASTINGS, type Casting } from "../tables/materials-cast.ts";
 
 /** Spellings beside id, name, specification and UNS number, as `tidy` leaves them; without a grade, "takenAs". */
 const ALSO: Readonly<Record<string, { readonly exact: readonly string[]; readonly takenAs: readonly string[] }>> = {
-  DI: { exact: ["a536", "654512", "ductileiron654512"], takenAs: ["ductile", "nodulariron", "sgiron"] },
+  DI: {
+    exact: ["a536", "654512", "ductileiron654512"],
+    takenAs:
+      "ductile nodulariron sgiron engjs4007 gjs4007 engjs40015 gjs40015 engjs40018 gjs40018 engjs5007 gjs5007 engjs6003 gjs6003 ggg40 ggg403 ggg50 ggg60".split(
+        " ",
+      ),
+  },
   DI395: { exact: ["a395", "604018", "ductileirona395"], takenAs: [] },
   GI: {
     exact: ["a4830", "a4830b", "greyiron30"],
-    takenAs: ["a48", "castiron", "grayiron", "greycastiron", "graycastiron"],
+    takenAs:
+      "a48 a126 a126b castiron grayiron greycastiron graycastiron engjl250 gjl250 engjl200 gjl200 gg25 gg20".split(" "),
   },
   HCWI: {
     exact: ["a532iiia", "a532iiitypea", "a532classiiitypea"],
@@ -16,16 +23,22 @@ const ALSO: Readonly<Record<string, { readonly exact: readonly string[]; readonl
   },
   "316C": {
     exact: ["cf8m", "a743cf8m", "a744cf8m", "a351cf8m", "cast316"],
-    takenAs: ["316", "316ss", "316stainless", "316stainlesssteel", "stainless316"],
+    takenAs: "316 316ss 316stainless 316stainlesssteel stainless316 cf3m 14408 14409".split(" "),
   },
-  "1B": { exact: ["cd4mcun", "a8901b", "a9951b", "a890gr1b", "a995gr1b"], takenAs: ["duplex", "duplexstainless"] },
+  "1B": {
+    exact: ["cd4mcun", "a8901b", "a9951b", "a890gr1b", "a995gr1b"],
+    takenAs: "duplex duplexstainless duplexstainlesssteel 14470 14517".split(" "),
+  },
   "1A": { exact: ["cd4mcu", "a8901a"], takenAs: [] },
   NAB: {
     exact: ["b148c95800", "c95800"],
-    takenAs: ["nickelaluminumbronze", "aluminiumbronze", "aluminumbronze", "b148"],
+    takenAs: ["nickelaluminumbronze", "aluminiumbronze", "aluminumbronze", "b148", "cc333g"],
   },
-  WCB: { exact: ["a216wcb"], takenAs: ["carbonsteel", "caststeel", "steel", "a216"] },
-  CA6NM: { exact: ["a743ca6nm", "134", "13cr4ni"], takenAs: [] },
+  WCB: {
+    exact: ["a216wcb"],
+    takenAs: "carbonsteel caststeel steel a216 wcc lcc gp240gh 10619 gsc25".split(" "),
+  },
+  CA6NM: { exact: ["a743ca6nm", "134", "13cr4ni"], takenAs: ["13cr", "14317"] },
 };
 
 /** One way of writing: no case, spaces or hyphens, nor the words for a standards body or a grade. */

@@ -1,49 +1,74 @@
-import { nearestNames } from "../basis/nearest.ts";
-import { fail, type Result, succeed } from "../basis/result.ts";
-import { CONSTITUENTS, type Constituent } from "./wetted-duty.ts";
+import type { Citation } from "../basis/citation.ts";
+import { CELSIUS_ZERO } from "../basis/constants.ts";
+import { CONSTITUENT_SOURCES, CONSTITUENT_WORDS } from "../tables/constituent-words.ts";
+import { CONSTITUENT_ROWS, STANDING_COLUMNS, type StandingColumn } from "../tables/constituents.ts";
+import type { Level } from "./level.ts";
 
-/** What a text says where the liquid holds nothing but salts and solids. */
-export const NOTHING_ELSE = "nothing else";
+/** A named liquid of the trade, or a constituent that comes on top of one: what its name is taken to mean. */
+export interface Constituent {
+  readonly name: string;
+  readonly otherNames: readonly string[];
+  /** On top of whatever liquid is named: its pH does not set that of the liquid. */
+  readonly isAdded: boolean;
+  readonly pH: readonly [least: number, greatest: number];
+  /** kg/m³ */
+  readonly chlorides: readonly [least: number, greatest: number];
+  /** Its verdicts hold to this temperature, K. */
+  readonly hottest: number;
+  readonly stands: Readonly<Record<StandingColumn, Level>>;
+  /** What governs the choice of material. */
+  readonly governs: string;
+  /** What serves better than the castings here; empty where nothing is named. */
+  readonly betterMetal: string;
+  readonly conditions: string;
+  /** What endangers people; empty where nothing is named. */
+  readonly danger: string;
+  readonly cites: Citation;
+}
 
-/** Other spellings, formulas and names in use. */
-const SPELLINGS: Readonly<Record<string, Constituent>> = {
-  "sulfuric acid": "sulphuric acid",
-  h2so4: "sulphuric acid",
-  hcl: "hydrochloric acid",
-  hno3: "nitric acid",
-  hf: "hydrofluoric acid",
-  "caustic soda": "caustic",
-  "sodium hydroxide": "caustic",
-  naoh: "caustic",
-  nh3: "ammonia",
-  "hydrogen sulfide": "hydrogen sulphide",
-  h2s: "hydrogen sulphide",
-  diesel: "oil",
-  fuel: "oil",
-};
+const LETTERS: Readonly<Record<string, Level>> = { s: "fine", c: "limited", a: "unknown", n: "out" };
 
-const byName = new Map<string, Constituent>([
-  ...Object.entries(SPELLINGS),
-  ...CONSTITUENTS.map((one) => [one, one] as const),
-]);
+const cellsOf = (table: string): readonly (readonly string[])[] =>
+  table
+    .trim()
+    .split("\n")
+    .map((line) => line.split("|").map((cell) => cell.trim()));
 
-/**
- * Reads "caustic, ammonia" or "nothing else", in either case; commas, semicolons or "and" between.
- * Fails: `name-unknown` outside `CONSTITUENTS`; `make-up-contradicts` where "nothing else" stands beside something.
- */
-export function constituentsNamed(text: string, subject: string): Result<readonly Constituent[]> {
-  const named = text
-    .toLowerCase()
-    .split(/[,;]|\band\b/)
-    .map((part) => part.trim().replace(/\s+/g, " "))
-    .filter((part) => part !== "");
-  if (named.includes(NOTHING_ELSE)) {
-    if (named.every((part) => part === NOTHING_ELSE)) return succeed([]);
-    return fail([{ code: "make-up-contradicts", kind: "error", subject, given: text.trim() }]);
-  }
-  const unknown = named.length === 0 ? text.trim() : named.find((part) => !byName.has(part));
-  if (unknown === undefined) return succeed([...new Set(named.flatMap((part) => byName.get(part) ?? []))]);
-  const near = nearestNames(unknown.slice(0, 60), [NOTHING_ELSE, ...CONSTITUENTS]);
-  const suggestions = near.length > 0 ? near : [NOTHING_ELSE, ...CONSTITUENTS];
-  return fail([{ code: "name-unknown", kind: "error", subject, given: unknown, suggestions }]);
+const WORDS = new Map(cellsOf(CONSTITUENT_WORDS).map(([name = "", ...words]) => [name, words]));
+
+export const CONSTITUENTS: readonly Constituent[] = cellsOf(CONSTITUENT_ROWS).map((row) => {
+  const [name = "", others = "", kind, leastPH, greatestPH, leastChloride, mostChloride, hottest, letters = ""] = row;
+  const [governs = "", betterMetal = "", conditions = "", danger = "", sources = ""] = WORDS.get(name) ?? [];
+  const stands = letters.replaceAll(" ", "");
+  return {
+    name,
+    otherNames: others === "" ? [] : others.split(";").map((one) => one.trim()),
+    isAdded: kind === "constituent",
+    pH: [Number(leastPH), Number(greatestPH)],
+    chlorides: [Number(leastChloride) / 1000, Number(mostChloride) / 1000],
+    hottest: Number(hottest) + CELSIUS_ZERO,
+    stands: Object.fromEntries(STANDING_COLUMNS.map((column, i) => [column, LETTERS[stands.charAt(i)]])) as Record<
+      StandingColumn,
+      Level
+    >,
+    governs,
+    betterMetal,
+    conditions,
+    danger,
+    cites: citeOf(name, sources),
+  };
+});
+
+function citeOf(name: string, sources: string): Citation {
+  const at = `what stands ${name}`;
+  if (sources === "") return { source: "practice", at };
+  const works = sources.split(" ").map((key) => CONSTITUENT_SOURCES[key]);
+  return { source: "corrosion-data", at: `${at}: ${works.join("; ")}; the rest common practice` };
+}
+
+const byName = new Map(CONSTITUENTS.map((row) => [row.name, row]));
+
+/** The row of this name in the table. */
+export function constituentRow(name: string): Constituent {
+  return byName.get(name) as Constituent;
 }

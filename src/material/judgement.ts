@@ -1,11 +1,12 @@
 import type { Citation } from "../basis/citation.ts";
 import type { MaterialFindings } from "../basis/finding-code.ts";
 import type { Draft, Finding } from "../basis/result.ts";
-import { RULES_OF_THUMB } from "./wetted-duty.ts";
+import { type Level, severest, severity } from "./level.ts";
 
-/** What a rule says of a material in a duty, mildest first. */
-export const LEVELS = ["fine", "limited", "unknown", "out"] as const;
-export type Level = (typeof LEVELS)[number];
+export const RULES_OF_THUMB: Citation = {
+  source: "practice",
+  at: "pump materials by pH, chlorides, solids and temperature",
+};
 
 export interface Judgement {
   readonly level: Level;
@@ -28,13 +29,10 @@ export function chosen(at: string): Citation {
 
 /** The severest level among judgements; "fine" where there is none. */
 export function worstOf(judgements: readonly Judgement[]): Level {
-  return judgements.reduce<Level>(
-    (worst, { level }) => (LEVELS.indexOf(level) > LEVELS.indexOf(worst) ? level : worst),
-    "fine",
-  );
+  return severest(judgements.map(({ level }) => level));
 }
 
 /** The verdict a level amounts to. */
 export function verdictOf(level: Level): MaterialVerdict {
-  return MATERIAL_VERDICTS[LEVELS.indexOf(level)] as MaterialVerdict;
+  return MATERIAL_VERDICTS[severity(level)] as MaterialVerdict;
 }

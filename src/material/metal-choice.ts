@@ -1,111 +1,87 @@
 import type { MaterialFindings } from "../basis/finding-code.ts";
 import { amount, type Draft, type Finding } from "../basis/result.ts";
+import type { StandingColumn } from "../tables/constituents.ts";
 import { CASTINGS, type Casting } from "../tables/materials-cast.ts";
-import { corrosionJudgements, kindOf, PH_RANGE } from "./corrosion.ts";
-import { type Judgement, judge, LEVELS, type Level, type MaterialVerdict, verdictOf, worstOf } from "./judgement.ts";
+import { kindOf, metalScreens, oxidiserRule } from "./corrosion.ts";
+import { judge } from "./judgement.ts";
+import { severity } from "./level.ts";
+import { type MaterialOption, optionOf } from "./material-option.ts";
+import { type Standing, spoken, standing, together } from "./standing.ts";
 import { TIP_SPEED } from "./tip-speed.ts";
-import { hardestLeast, type Wear, wearJudgements, wearOf } from "./wear.ts";
+import { type HardParts, hardestLeast, type Wear, WHITE_IRON, wearJudgements, wearOf } from "./wear.ts";
 import type { WettedDuty } from "./wetted-duty.ts";
 
-/** One line of the answer: a material, what it may serve for in this duty, and why. */
-export interface MaterialOption {
-  readonly material: string;
-  readonly verdict: MaterialVerdict;
-  readonly parts: string;
-  readonly reasons: readonly Finding[];
-  readonly cautions: readonly Finding[];
-}
-
-/** Common use first: among metals a duty leaves equal, the earlier is the usual choice. */
-const USUAL_ORDER = ["DI", "DI395", "GI", "WCB", "316C", "1B", "1A", "NAB", "CA6NM", "HCWI"];
-
-/** Towards the ends of the pH scale, where iron is not offered, the usual choice is 316 or duplex. */
-const PH_END_ORDER = ["316C", "1B", "1A", "DI", "DI395", "GI", "WCB", "NAB", "CA6NM", "HCWI"];
+/** Among metals that stand a duty alike: irons first, then by price (common practice); white iron where it is needed. */
+const USUAL_ORDER = ["DI", "DI395", "GI", "WCB", "CA6NM", "316C", "1B", "1A", "NAB", "HCWI"];
 
 interface Judged {
   readonly casting: Casting;
-  readonly corrosion: Level;
-  readonly wear: Level;
-  readonly judgements: readonly Judgement[];
+  readonly stands: Standing;
+}
+
+/** What a casting stands of a duty: corrosion by what it may be, then wear; the worse counts. */
+export function castingStanding(casting: Casting, duty: WettedDuty, hardParts: HardParts): Standing {
+  const kind = kindOf(casting);
+  return together([
+    spoken(wearJudgements(casting, duty, hardParts)),
+    standing(casting.id as StandingColumn, duty, metalScreens(kind)),
+    spoken(oxidiserRule(kind, duty.oxidiser)),
+  ]);
+}
+
+/** Whether wear parts of hardened iron may be advised: only where white iron itself suits, with care at worst. */
+export function hardPartsFor(duty: WettedDuty): HardParts {
+  const whiteIron = CASTINGS.find(({ id }) => id === WHITE_IRON) as Casting;
+  const { worst } = castingStanding(whiteIron, duty, "the same metal");
+  return worst === "fine" || worst === "limited" ? "white iron" : "the same metal";
 }
 
 /**
- * The cast metals, best first. Corrosion decides which may serve; among those, where solids are few or soft, the fewer
- * doubts and the more usual come first; where they wear severely (or might), the harder, at the ends of the pH scale
- * after 316 and duplex. More solids therefore never bring a softer metal to the front.
+ * The cast metals, best first: by the level at the worst that the duty may mean, so that nothing rises for an input left
+ * out. Not judged but perhaps ruled out stands with what is ruled out, by how many liquids rule it out. Among equals the
+ * harder comes first where solids wear severely, else the fewer cautions, then the more usual.
  */
 export function metalOptions(duty: WettedDuty): readonly MaterialOption[] {
   const wear = wearOf(duty);
-  const judged = CASTINGS.map((casting): Judged => {
-    const corrosion = corrosionJudgements(casting, duty);
-    const worn = wearJudgements(casting, duty);
-    return {
-      casting,
-      corrosion: worstOf(corrosion),
-      wear: worstOf(worn),
-      judgements: [...worn, ...corrosion],
-    };
+  const hardParts = hardPartsFor(duty);
+  const judged = CASTINGS.map((casting): Judged => ({ casting, stands: castingStanding(casting, duty, hardParts) }));
+  return judged.toSorted(orderFor(wear)).map(({ casting, stands }) => {
+    const option = optionOf(casting.name, stands, partsFor(casting, wear));
+    if (option.verdict === "not suited") return option;
+    return { ...option, cautions: [...option.cautions, ...standingCautions(casting, wear)] };
   });
-  return judged.toSorted(orderFor(wear, duty.pH)).map((one) => optionOf(one, wear));
 }
 
-function orderFor(wear: Wear, pH: number): (a: Judged, b: Judged) => number {
-  const { least, greatest } = PH_RANGE.iron;
-  const isPHEnd = pH < least || pH > greatest;
-  const order = isPHEnd ? PH_END_ORDER : USUAL_ORDER;
-  const endTier = ({ casting }: Judged): number => (isPHEnd && !["316", "duplex"].includes(kindOf(casting)) ? 1 : 0);
-  const usual = ({ casting }: Judged): number => order.indexOf(casting.id);
-  if (wear === "severe" || wear === "undecided") {
-    return (a, b) =>
-      severeTier(a) - severeTier(b) ||
-      endTier(a) - endTier(b) ||
-      hardestLeast(b.casting) - hardestLeast(a.casting) ||
-      usual(a) - usual(b);
-  }
-  return (a, b) => mildTier(a) - mildTier(b) || usual(a) - usual(b);
-}
+/** Between with care and not judged. */
+const AFTER_CARE = 1.5;
 
-/** A metal that wear alone rules out (white iron broken by coarse particles) counts as ruled out. */
-function tier({ corrosion, wear }: Judged): number {
-  return wear === "out" ? LEVELS.indexOf("out") : LEVELS.indexOf(corrosion);
-}
-
-/** White iron is no choice for its own sake where its hardness is not needed: it comes after all that may serve. */
-function mildTier(one: Judged): number {
-  return kindOf(one.casting) === "white iron" ? Math.max(LEVELS.indexOf("unknown"), tier(one)) : tier(one);
-}
-
-/** With severe wear, what corrosion allows with care stands beside what it allows freely. */
-function severeTier(one: Judged): number {
-  return Math.max(LEVELS.indexOf("limited"), tier(one));
-}
-
-function optionOf({ casting, judgements }: Judged, wear: Wear): MaterialOption {
-  const level = worstOf(judgements);
-  const of = (...levels: readonly Level[]): readonly Finding[] =>
-    judgements.filter((one) => levels.includes(one.level)).map(({ finding }) => finding);
-  if (level === "out") {
-    return { material: casting.name, verdict: "not suited", parts: "", reasons: of("out"), cautions: [] };
-  }
-  return {
-    material: casting.name,
-    verdict: verdictOf(level),
-    parts: partsFor(casting, wear),
-    reasons: of("unknown", "fine"),
-    cautions: [...of("limited"), ...standingCautions(casting, wear)],
+function orderFor(wear: Wear): (a: Judged, b: Judged) => number {
+  const isSevere = wear === "severe";
+  const cautions = ({ stands }: Judged): number => stands.judgements.filter(({ level }) => level === "limited").length;
+  const usual = ({ casting }: Judged): number => USUAL_ORDER.indexOf(casting.id);
+  // White iron is no choice for its own sake where its hardness is not needed: it comes after all that may serve.
+  const tier = ({ casting, stands }: Judged): number => {
+    const level = severity(stands.worst);
+    return !isSevere && casting.id === WHITE_IRON && level < severity("unknown") ? AFTER_CARE : level;
   };
+  const isRuledOut = ({ stands }: Judged): number => Number(stands.best === "out");
+  return (a, b) =>
+    tier(a) - tier(b) ||
+    isRuledOut(a) - isRuledOut(b) ||
+    a.stands.ruledOutBy - b.stands.ruledOutBy ||
+    (isSevere ? hardestLeast(b.casting) - hardestLeast(a.casting) : cautions(a) - cautions(b)) ||
+    usual(a) - usual(b);
 }
 
 /** What a metal serves for, by how hard the solids wear. */
 function partsFor(casting: Casting, wear: Wear): string {
   const kind = kindOf(casting);
   const isIron = kind === "iron" || kind === "steel";
-  const severe = wear === "severe" || wear === "undecided";
   if (kind === "white iron") {
-    if (severe) return "wet end: casing liner, impeller, wear parts";
+    if (wear === "severe") return "wet end: casing liner, impeller, wear parts";
     return wear === "moderate" ? "wear parts, impeller" : "wear parts";
   }
-  if (severe) return isIron ? "outer casing behind a hard liner" : "wet end where white iron cannot serve";
+  if (wear === "severe") return isIron ? "outer casing behind a hard liner" : "wet end where white iron cannot serve";
   const body = wear === "moderate" ? "casing, impeller" : "casing, impeller, wear parts";
   return isIron ? body : `${body}, shaft sleeve`;
 }
@@ -122,7 +98,11 @@ function standingCautions(casting: Casting, wear: Wear): readonly Finding[] {
     case "white iron":
       return [
         say({ code: "white-iron-brittle" }),
-        ...(wear === "severe" ? [say({ code: "white-iron-tip-speed", facts: WHITE_IRON_TIPS })] : []),
+        say(
+          wear === "severe"
+            ? { code: "white-iron-tip-speed", facts: WHITE_IRON_TIPS }
+            : { code: "wear-hardness-not-needed" },
+        ),
       ];
     case "iron":
       return casting.id === "GI" ? [say({ code: "grey-iron-brittle" })] : [];

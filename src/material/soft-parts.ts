@@ -1,11 +1,11 @@
 import { CELSIUS_ZERO } from "../basis/constants.ts";
-import { amount, type Details, type Finding } from "../basis/result.ts";
-import { ELASTOMERS, ELASTOMERS_CITE, type Elastomer, type Standing } from "../tables/elastomers.ts";
-import { SEAL_FACES, SEAL_FACES_CITE, type SealFaces } from "../tables/seal-faces.ts";
-import { type Judgement, judge, LEVELS, type Level, verdictOf, worstOf } from "./judgement.ts";
-import type { MaterialOption } from "./metal-choice.ts";
+import { amount, type Details } from "../basis/result.ts";
+import { ELASTOMERS, ELASTOMERS_CITE, type Elastomer, type Standing as Stands } from "../tables/elastomers.ts";
+import { type Judgement, judge } from "./judgement.ts";
+import { type Level, severity } from "./level.ts";
+import { type MaterialOption, optionOf } from "./material-option.ts";
+import { type Exact, overHeat, type Screens, type Standing, spoken, standing, together } from "./standing.ts";
 import { TIP_SPEED } from "./tip-speed.ts";
-import { wearOf } from "./wear.ts";
 import type { WettedDuty } from "./wetted-duty.ts";
 
 const celsius = (reading: number): number => reading + CELSIUS_ZERO;
@@ -19,24 +19,7 @@ export const RUBBER_LINING = "natural rubber lining";
 
 /** A lining of natural rubber for the wet end. */
 export function rubberLining(duty: WettedDuty): MaterialOption {
-  const { temperature, particleSize } = duty;
-  const judgements: readonly Judgement[] = [
-    ...liningTemperature(temperature),
-    particleSize === null
-      ? judge("unknown", { code: "lining-size-missing", found: amount("size", LINING.coarsest) })
-      : particleSize < LINING.coarsest
-        ? judge("fine", { code: "lining-size", found: amount("size", particleSize) })
-        : judge("out", {
-            code: "lining-too-coarse",
-            found: amount("size", particleSize),
-            limit: { quantity: "size", value: LINING.coarsest, side: "below" },
-          }),
-    ...oilRule(duty, false),
-    ...strengthRule(duty, "ask", "ask"),
-    ...chemicalRule(duty, "ask", "ask"),
-  ];
-  const parts = "lining of casing, impeller and suction cover";
-  const option = optionOf(RUBBER_LINING, judgements, parts);
+  const option = optionOf(RUBBER_LINING, liningStanding(duty), "lining of casing, impeller and suction cover");
   if (option.verdict === "not suited") return option;
   return {
     ...option,
@@ -44,11 +27,28 @@ export function rubberLining(duty: WettedDuty): MaterialOption {
   };
 }
 
-function liningTemperature(temperature: number | null): readonly Judgement[] {
-  if (temperature === null) return [judge("unknown", { code: "temperature-missing" })];
-  const found = amount("temperature", temperature);
+/** What a lining of natural rubber stands: the liquid, its heat, and the size of the particles. */
+export function liningStanding(duty: WettedDuty): Standing {
+  return together([
+    overHeat(duty, liningTemperature),
+    spoken([sizeRule(duty)]),
+    standing("natural rubber", duty, softScreens("ask", "ask")),
+    spoken(oilRule(duty, false)),
+  ]);
+}
+
+function sizeRule({ particleSize, solids }: WettedDuty): Judgement {
+  const coarsest = amount("size", LINING.coarsest);
+  if (solids === 0) return judge("fine", { code: "wear-none" });
+  if (particleSize === null) return judge("unknown", { code: "lining-size-missing", found: coarsest });
+  const found = amount("size", particleSize);
+  if (particleSize < LINING.coarsest) return judge("fine", { code: "lining-size", found });
+  return judge("out", { code: "lining-too-coarse", found, limit: { ...coarsest, side: "below" } });
+}
+
+function liningTemperature(temperature: number): readonly Judgement[] {
   const at = (limit: number): Details => ({
-    found,
+    found: amount("temperature", temperature),
     limit: { quantity: "temperature", value: limit, side: "at most" },
   });
   if (temperature > LINING.hottest) return [judge("out", { code: "elastomer-too-hot", ...at(LINING.hottest) })];
@@ -57,28 +57,24 @@ function liningTemperature(temperature: number | null): readonly Judgement[] {
 
 /** O-rings, diaphragms, hose and bellows; fewest doubts first, in the order of the table among equals. */
 export function elastomerOptions(duty: WettedDuty): readonly MaterialOption[] {
-  const judged = ELASTOMERS.map((elastomer) => ({ elastomer, judgements: elastomerJudgements(elastomer, duty) }));
-  return judged
-    .toSorted((a, b) => LEVELS.indexOf(worstOf(a.judgements)) - LEVELS.indexOf(worstOf(b.judgements)))
-    .map(({ elastomer, judgements }) => {
-      const option = optionOf(elastomer.name, judgements, "elastomers: O-rings, gaskets, diaphragms, hose, bellows");
+  return ELASTOMERS.map((elastomer) => ({ elastomer, stands: elastomerStanding(elastomer, duty) }))
+    .toSorted((a, b) => severity(a.stands.worst) - severity(b.stands.worst))
+    .map(({ elastomer, stands }) => {
+      const option = optionOf(elastomer.name, stands, "elastomers: O-rings, gaskets, diaphragms, hose, bellows");
       const facts = { good: elastomer.good, not: elastomer.not };
       const about = judge("fine", { code: "elastomer-good-and-not", facts, cites: ELASTOMERS_CITE }).finding;
       return { ...option, reasons: [...option.reasons, about] };
     });
 }
 
-function elastomerJudgements(elastomer: Elastomer, duty: WettedDuty): readonly Judgement[] {
-  const { temperature } = duty;
-  const { strongAcid, strongAlkali, standsOil } = elastomer;
-  return [
-    ...(temperature === null
-      ? [judge("unknown", { code: "temperature-missing" })]
-      : elastomerTemperature(elastomer, temperature)),
-    ...oilRule(duty, standsOil),
-    ...strengthRule(duty, strongAcid, strongAlkali),
-    ...chemicalRule(duty, strongAcid, strongAlkali),
-  ];
+/** What an elastomer stands: its heat, the liquid by name or pH, oil. */
+export function elastomerStanding(elastomer: Elastomer, duty: WettedDuty): Standing {
+  const { strongAcid, strongAlkali, standsOil, column } = elastomer;
+  return together([
+    overHeat(duty, (temperature) => elastomerTemperature(elastomer, temperature)),
+    standing(column, duty, softScreens(strongAcid, strongAlkali)),
+    spoken(oilRule(duty, standsOil)),
+  ]);
 }
 
 function elastomerTemperature({ lowest, waterLimit }: Elastomer, temperature: number): readonly Judgement[] {
@@ -92,81 +88,25 @@ function elastomerTemperature({ lowest, waterLimit }: Elastomer, temperature: nu
   return [judge(level, { code: level === "out" ? "elastomer-too-hot" : "elastomer-within", found, limit })];
 }
 
+/** Oil swells it: where nothing says what is in the liquid, it is not ruled out. A named liquid speaks by its row. */
 function oilRule({ makeUp }: WettedDuty, standsOil: boolean): readonly Judgement[] {
-  if (standsOil) return [];
-  if (makeUp === null) return [judge("limited", { code: "oil-not-ruled-out" })];
-  return makeUp.includes("oil") ? [judge("out", { code: "elastomer-oil" })] : [];
+  return standsOil || makeUp !== null ? [] : [judge("limited", { code: "oil-not-ruled-out" })];
 }
 
-/** Named chemicals whose strength the pH does not tell: acids and caustic are asked about, a base rules out FKM. */
-function chemicalRule({ makeUp }: WettedDuty, acid: Standing, alkali: Standing): readonly Judgement[] {
-  return (makeUp ?? []).flatMap((constituent): readonly Judgement[] => {
-    const facts = { constituent };
-    const isBase = constituent === "caustic" || constituent === "ammonia";
-    if (isBase && alkali === "not") return [judge("out", { code: "chemical-rules-out", facts })];
-    const isAsked =
-      constituent === "caustic" ? alkali !== "stands" : constituent.endsWith(" acid") && acid !== "stands";
-    return isAsked ? [judge("unknown", { code: "chemical-not-judged", facts })] : [];
-  });
+const nothing = (): readonly Judgement[] => [];
+
+function softScreens(acid: Stands, alkali: Stands): Screens {
+  return { pH: (at) => strengthRule(at, acid, alkali), heat: nothing, chlorides: nothing, takenAsPlain: [] };
 }
 
 /** pH below and above which acid and alkali are strong to elastomers. */
 const STRONG = { acid: 4, alkali: 11 } as const;
 
-function strengthRule({ pH }: WettedDuty, acid: Standing, alkali: Standing): readonly Judgement[] {
+function strengthRule({ pH }: Exact, acid: Stands, alkali: Stands): readonly Judgement[] {
   if (pH >= STRONG.acid && pH <= STRONG.alkali) return [];
   const levels = { stands: "fine", ask: "unknown", not: "out" } as const;
   const isAcid = pH < STRONG.acid;
   const level: Level = levels[isAcid ? acid : alkali];
-  return level === "fine"
-    ? []
-    : [judge(level, { code: isAcid ? "elastomer-acid" : "elastomer-alkali", facts: { pH } })];
-}
-
-/** Above this the liquid may flash between the faces. */
-const FLASHING = celsius(80);
-
-/** Face pairs: hard faces on abrasive liquid, carbon on clean. */
-export function sealOptions(duty: WettedDuty): readonly MaterialOption[] {
-  const wear = wearOf(duty);
-  const judged = SEAL_FACES.map((faces) => ({ faces, judgements: sealJudgements(faces, wear) }));
-  const hot =
-    duty.temperature !== null && duty.temperature > FLASHING
-      ? [judge("limited", { code: "seal-may-flash", found: amount("temperature", duty.temperature) }).finding]
-      : [];
-  return judged
-    .toSorted((a, b) => LEVELS.indexOf(worstOf(a.judgements)) - LEVELS.indexOf(worstOf(b.judgements)))
-    .map(({ faces, judgements }) => {
-      const option = optionOf(faces.name, judgements, "seal faces");
-      if (option.verdict === "not suited") return option;
-      const flush = faces.standsAbrasion && wear !== "none" ? [judge("limited", { code: "seal-flush" }).finding] : [];
-      return {
-        ...option,
-        cautions: [...option.cautions, ...flush, ...hot, judge("limited", { code: "seal-dry-running" }).finding],
-      };
-    });
-}
-
-function sealJudgements({ standsAbrasion }: SealFaces, wear: ReturnType<typeof wearOf>): readonly Judgement[] {
-  const cites = SEAL_FACES_CITE;
-  if (wear === "none") {
-    return [
-      judge(standsAbrasion ? "limited" : "fine", { code: standsAbrasion ? "seal-hard-on-clean" : "seal-clean", cites }),
-    ];
-  }
-  if (standsAbrasion) return [judge("fine", { code: "seal-abrasive", cites })];
-  return [
-    judge(wear === "unstated" ? "unknown" : "out", {
-      code: wear === "unstated" ? "wear-unstated" : "seal-carbon-wears",
-      cites,
-    }),
-  ];
-}
-
-function optionOf(material: string, judgements: readonly Judgement[], parts: string): MaterialOption {
-  const level = worstOf(judgements);
-  const of = (...levels: readonly Level[]): readonly Finding[] =>
-    judgements.filter((one) => levels.includes(one.level)).map(({ finding }) => finding);
-  if (level === "out") return { material, verdict: "not suited", parts: "", reasons: of("out"), cautions: [] };
-  return { material, verdict: verdictOf(level), parts, reasons: of("unknown", "fine"), cautions: of("limited") };
+  if (level === "fine") return [];
+  return [judge(level, { code: isAcid ? "elastomer-acid" : "elastomer-alkali", facts: { pH } })];
 }

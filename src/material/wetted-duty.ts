@@ -1,24 +1,12 @@
-import type { Citation } from "../basis/citation.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { RULES_OF_THUMB } from "./judgement.ts";
+import type { MakeUp } from "./make-up.ts";
 import type { Particle } from "./particle.ts";
-
-/** Chemicals whose presence decides, as far as the rules speak of them. */
-export const CONSTITUENTS = [
-  "sulphuric acid",
-  "hydrochloric acid",
-  "nitric acid",
-  "hydrofluoric acid",
-  "caustic",
-  "ammonia",
-  "hydrogen sulphide",
-  "oil",
-] as const;
-export type Constituent = (typeof CONSTITUENTS)[number];
 
 /** What the wetted parts meet. Null where it is not known: nothing is guessed for it. */
 export interface WettedDuty {
-  readonly pH: number;
+  readonly pH: number | null;
   /** K */
   readonly temperature: number | null;
   /** Chloride ion, kg/m³. */
@@ -32,14 +20,9 @@ export interface WettedDuty {
   readonly passage: number | null;
   /** Free chlorine, chlorine dioxide or permanganate, kg/m³. */
   readonly oxidiser: number | null;
-  /** What else is in the water; an empty list means nothing but salts and solids. */
-  readonly makeUp: readonly Constituent[] | null;
+  /** What the liquid is, or what else is in it. */
+  readonly makeUp: MakeUp | null;
 }
-
-export const RULES_OF_THUMB: Citation = {
-  source: "practice",
-  at: "pump materials by pH, chlorides, solids and temperature",
-};
 
 export const wettedDutyMethod = {
   cites: [RULES_OF_THUMB],
@@ -64,7 +47,7 @@ export function checkWettedDuty(duty: WettedDuty): Result<null> {
   const { particleSize, passage } = duty;
   // What is not known is held against the bounds as a value that lies within them.
   const checked = checkInputs(wettedDutyMethod, {
-    pH: duty.pH,
+    pH: duty.pH ?? 7,
     temperature: duty.temperature ?? 293.15,
     chlorides: duty.chlorides ?? 0,
     solids: duty.solids ?? 0,
@@ -98,6 +81,7 @@ export function checkWettedDuty(duty: WettedDuty): Result<null> {
 /** What is missing of a duty, in words an estimator asks the customer with. */
 export function missingOf(duty: WettedDuty): readonly MissingDatum[] {
   return [
+    ...(duty.pH === null ? (["pH"] as const) : []),
     ...(duty.temperature === null ? (["temperature"] as const) : []),
     ...(duty.chlorides === null ? (["chlorides"] as const) : []),
     ...(duty.solids === null ? (["solids by weight"] as const) : []),
@@ -112,6 +96,7 @@ export function missingOf(duty: WettedDuty): readonly MissingDatum[] {
 }
 
 export type MissingDatum =
+  | "pH"
   | "temperature"
   | "chlorides"
   | "solids by weight"

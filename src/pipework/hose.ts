@@ -10,8 +10,6 @@ const millimetre = unitOf("mm").factor;
 
 const NOMINAL_BORE: Citation = { source: "iso-1307", at: "hose is named by its nominal bore" };
 
-const HOSE = { material: "hose", rule: "hose" } as const;
-
 const KINDS: readonly Omit<FamilySpec, "sizes">[] = [
   {
     family: "suction hose",
@@ -19,7 +17,6 @@ const KINDS: readonly Omit<FamilySpec, "sizes">[] = [
     mayAlsoSay: ["rubber", "smooth", "hose"],
     standard: NOMINAL_BORE,
     surface: "smooth hose",
-    make: HOSE,
   },
   {
     family: "corrugated suction hose",
@@ -27,7 +24,6 @@ const KINDS: readonly Omit<FamilySpec, "sizes">[] = [
     mayAlsoSay: ["rubber", "hose"],
     standard: NOMINAL_BORE,
     surface: "corrugated hose",
-    make: HOSE,
     frictionMultiplier: CORRUGATION_FACTOR.taken,
   },
   {
@@ -36,7 +32,6 @@ const KINDS: readonly Omit<FamilySpec, "sizes">[] = [
     mayAlsoSay: ["rubber", "smooth", "hose"],
     standard: NOMINAL_BORE,
     surface: "smooth hose",
-    make: HOSE,
   },
   {
     family: "layflat",
@@ -44,7 +39,6 @@ const KINDS: readonly Omit<FamilySpec, "sizes">[] = [
     mayAlsoSay: ["rubber", "hose"],
     standard: { source: "house", at: "lay-flat hose at its nominal bore; no credit for growth under pressure" },
     surface: "smooth hose",
-    make: { material: "hose", rule: "lay-flat hose" },
     collapsible: true,
   },
 ];

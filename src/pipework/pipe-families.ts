@@ -1,13 +1,7 @@
 import { hoseFamilies } from "./hose.ts";
-import { copperFamilies, ductileIronFamilies, metricDuctileIronFamilies } from "./iron-and-copper-pipe.ts";
+import { copperFamilies, ductileIronFamilies } from "./iron-and-copper-pipe.ts";
 import type { PipeFamily } from "./pipe-family.ts";
-import {
-  metricPolyethyleneFamilies,
-  metricPvcFamilies,
-  polyethyleneFamilies,
-  pvcFamilies,
-  pvcPressureFamilies,
-} from "./plastic-pipe.ts";
+import { polyethyleneFamilies, pvcFamilies } from "./plastic-pipe.ts";
 import { metricSteelFamily, scheduleFamilies, stainlessFamilies, usualMetricSteelFamilies } from "./steel-pipe.ts";
 
 /** Every family a pipe can be named by. */
@@ -16,12 +10,8 @@ export const PIPE_FAMILIES: readonly PipeFamily[] = [
   ...stainlessFamilies(),
   metricSteelFamily(),
   ...pvcFamilies(),
-  ...pvcPressureFamilies(),
-  ...metricPvcFamilies(),
   ...polyethyleneFamilies(),
-  ...metricPolyethyleneFamilies(),
   ...ductileIronFamilies(),
-  ...metricDuctileIronFamilies(),
   ...copperFamilies(),
   ...hoseFamilies(),
 ];

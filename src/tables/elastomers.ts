@@ -1,4 +1,5 @@
 import type { Citation } from "../basis/citation.ts";
+import type { StandingColumn } from "./constituents.ts";
 
 /**
  * Elastomers and soft seal materials for static service: temperatures in °C, what they stand and what they do not.
@@ -11,6 +12,7 @@ export type Standing = "stands" | "ask" | "not";
 
 export interface Elastomer {
   readonly name: string;
+  readonly column: StandingColumn;
   readonly lowest: number;
   readonly highest: number;
   readonly waterLimit: number;
@@ -27,6 +29,7 @@ export const ELASTOMERS_CITE: Citation = { source: "practice", at: "hose and sea
 export const ELASTOMERS: readonly Elastomer[] = [
   {
     name: "NBR (nitrile)",
+    column: "NBR",
     lowest: -30,
     highest: 100,
     waterLimit: 80,
@@ -38,6 +41,7 @@ export const ELASTOMERS: readonly Elastomer[] = [
   },
   {
     name: "EPDM",
+    column: "EPDM",
     lowest: -45,
     highest: 130,
     waterLimit: 130,
@@ -49,6 +53,7 @@ export const ELASTOMERS: readonly Elastomer[] = [
   },
   {
     name: "FKM",
+    column: "FKM",
     lowest: -15,
     highest: 200,
     waterLimit: 100,
@@ -60,6 +65,7 @@ export const ELASTOMERS: readonly Elastomer[] = [
   },
   {
     name: "natural rubber",
+    column: "natural rubber",
     lowest: -40,
     highest: 70,
     waterLimit: 70,
@@ -71,6 +77,7 @@ export const ELASTOMERS: readonly Elastomer[] = [
   },
   {
     name: "PTFE",
+    column: "PTFE",
     lowest: -200,
     highest: 200,
     waterLimit: 200,

@@ -29,47 +29,60 @@ import { letters } from "../row-letters.ts";
 import { PUMP } from "./pump.ts";
 import { rankedOptions } from "./ranked-options.ts";
 import { stated } from "./stated-input.ts";
-import { isStated, wettedDutyOf } from "./wetted-duty.ts";
+import { areBoltsWetted, statedPartCalls, statedPartLines } from "./stated-parts.ts";
+import { isStated, isWettedDutyKnown, makeUpCell, wettedDutyOf } from "./wetted-duty.ts";
 
 const MATERIALS = handles({ materialNotes: null, materialRefusal: null, tipSpeed: "velocity" });
 
 const LIST = spillOf("wettedParts", WETTEDPARTS);
-const ROWS = 20;
+const ROWS = 30;
 
 /** Where the kinds begin in the list, how many of each are printed, and how many of those with reasons and cautions. */
 const METALS = { label: "Metals, best first", from: 0, rows: 10, full: 3 };
 const OTHERS: readonly (typeof METALS)[] = [
   { label: "Lining", from: 10, rows: 1, full: 1 },
   { label: "Elastomers", from: 11, rows: 3, full: 3 },
-  { label: "Seal faces", from: 16, rows: 2, full: 2 },
-  { label: "Dry parts", from: 19, rows: 1, full: 1 },
+  { label: "Seal faces", from: 16, rows: 3, full: 2 },
+  { label: "Bolts, wetted or splashed", from: 21, rows: 3, full: 1 },
+  { label: "Lines", from: 24, rows: 5, full: 1 },
+  { label: "Dry parts", from: 29, rows: 1, full: 1 },
 ];
 
 /** Each of them may rule the list out, or stand among what to ask. */
 const DECIDING = ["chlorides", "solidsHardness", "particleSize", "freePassage", "oxidiser", "makeUp"] as const;
 
+/** Stated materials, each held against the liquid. */
+const PARTS = ["impellerMaterial", "sealFaces", "elastomer", "boltsWetted"] as const;
+
 /** Materials of the wetted parts, ranked, with the screens that decide; without a pH, what to ask for. */
 export const materialsSection: PackageSection = {
   id: "materials",
   title: "Materials",
-  missing: "State the pH: nothing is ranked on a guess. Temperature, chlorides and solids count too.",
+  missing:
+    "State the pH or name the liquid: nothing is ranked on a guess. Temperature, chlorides, solids and what else is in it count too.",
   caution: "Rules of thumb for a first choice: have every wetted part confirmed by the maker and a corrosion engineer.",
-  elsewhere: "Solids by weight are stated under Slurry.",
-  decidedBy: ["pH", "temperature", "solids", ...DECIDING],
+  elsewhere: "Solids by weight are stated under Slurry, the casing under Pressure, bolting material under Bolting.",
+  decidedBy: ["pH", "temperature", "solids", "liquid", ...DECIDING, ...PARTS],
   isOfPump: true,
   items: (duty) => {
     const wetted = wettedDutyOf(duty);
-    const { pH } = wetted;
-    const inputs = stated(duty, ...DECIDING);
-    if (pH === null)
-      return inputs.length === 0 ? [] : [...inputs, ...toAsk(["pH", ...missingOf({ ...wetted, pH: 7 })])];
-    const call = callFor(duty);
-    return [
+    const inputs = [
       ...stated(duty, "pH", ...(isStated(duty, "solids") ? (["solids"] as const) : [])),
+      ...stated(duty, ...DECIDING, ...PARTS),
+    ];
+    const isAsked = inputs.some(({ key }) => key !== "solids" && key !== "boltsWetted");
+    if (!isWettedDutyKnown(wetted)) return isAsked ? [...inputs, ...toAsk(missingOf(wetted))] : [];
+    const call = callFor(duty);
+    const isJudged = materialChoice(wetted).ok;
+    return [
       ...inputs,
-      ...toAsk(missingOf({ ...wetted, pH })),
+      ...(isStated(duty, "casingMaterial") ? stated(duty, "casingMaterial") : []),
+      ...(areBoltsWetted(duty) ? stated(duty, "boltGrade") : []),
+      ...statedPartCalls(duty),
+      ...(isJudged ? statedPartLines(duty) : []),
+      ...toAsk(missingOf(wetted)),
       spill(LIST, "Materials of the wetted parts", call, ROWS + 1),
-      ...(materialChoice({ ...wetted, pH }).ok
+      ...(isJudged
         ? [...printedRows(METALS), PROPERTIES_OF_BEST, PROPERTIES_SAID, ...OTHERS.flatMap(printedRows)]
         : [REFUSAL]),
       ...tipSpeed(duty),
@@ -89,7 +102,7 @@ function callFor(duty: Duty): Call {
     maximumParticleSize: FIELD.particleSize,
     freePassage: FIELD.freePassage,
     oxidiser: FIELD.oxidiser,
-    constituents: FIELD.makeUp,
+    constituents: makeUpCell(duty),
   });
 }
 
@@ -103,8 +116,8 @@ const REFUSAL = figure(
 );
 
 /** Why a datum is asked for, in a few words. */
-const WHY: Readonly<Record<MissingDatum | "pH", string>> = {
-  pH: "nothing is ranked without it",
+const WHY: Readonly<Record<MissingDatum, string>> = {
+  pH: "most metals hang on it",
   temperature: "chlorides on stainless, elastomers and hot or chemical liquid hang on it",
   chlorides: "316 and duplex are not judged without them",
   "solids by weight": "wear is not judged without them",
@@ -116,11 +129,11 @@ const WHY: Readonly<Record<MissingDatum | "pH", string>> = {
 };
 
 /** What must still be asked, a line each. What is not stated has no cell, so this cannot fall behind one. */
-function toAsk(missing: readonly (MissingDatum | "pH")[]): readonly OptionItem[] {
+function toAsk(missing: readonly MissingDatum[]): readonly OptionItem[] {
   return missing.map((datum, i) => ({
     kind: "option",
     key: `materialAsk${letters(i)}`,
-    ...(i === 0 && { heading: "To ask the customer: nothing is assumed in its place" }),
+    ...(i === 0 && { heading: "To ask the customer: until then the worst it may be counts" }),
     name: constant(datum),
     verdict: constant("ask"),
     remarks: [{ label: "Why", text: constant(WHY[datum]) }],
@@ -138,9 +151,9 @@ function remarksOn(row: number, isFull: boolean): OptionItem["remarks"] {
   const [none, reasons] = [constant(""), part(LIST, "reasons", row)];
   const why = isFull ? reasons : where("not suited", reasons, where("not judged", reasons, none));
   return [
-    { label: "For", text: where("not suited", none, part(LIST, "parts", row)) },
+    { label: "Parts", text: where("not suited", none, part(LIST, "parts", row)) },
     { label: "Why", text: why },
-    ...(isFull ? [{ label: "Mind", text: part(LIST, "cautions", row) }] : []),
+    ...(isFull ? [{ label: "Cautions", text: part(LIST, "cautions", row) }] : []),
   ];
 }
 

@@ -1,15 +1,16 @@
-import { constituentsNamed } from "../../../src/material/constituent.ts";
+import { type MakeUp, makeUpNamed } from "../../../src/material/make-up.ts";
 import { particleNamed } from "../../../src/material/particle.ts";
 import type { WettedDuty } from "../../../src/material/wetted-duty.ts";
 import type { Duty } from "../../duty/duty.ts";
 import type { FieldKey } from "../../duty/fields.ts";
+import { constant, type Expression, join } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
 
-/** What the wetted parts meet, as far as it was stated; pH null where it was not. What a duty assumes counts for nothing. */
-export function wettedDutyOf(duty: Duty): Omit<WettedDuty, "pH"> & { readonly pH: number | null } {
+/** What the wetted parts meet, as far as it was stated. What a duty assumes counts for nothing. */
+export function wettedDutyOf(duty: Duty): WettedDuty {
   const given = (key: "pH" | "temperature" | "chlorides" | "solids" | "particleSize" | "freePassage" | "oxidiser") =>
     isStated(duty, key) ? (duty[key] ?? null) : null;
   const particle = particleNamed(duty.solidsHardness ?? "", "");
-  const constituents = constituentsNamed(duty.makeUp ?? "", "");
   return {
     pH: given("pH"),
     temperature: given("temperature"),
@@ -19,8 +20,40 @@ export function wettedDutyOf(duty: Duty): Omit<WettedDuty, "pH"> & { readonly pH
     particleSize: given("particleSize"),
     passage: given("freePassage"),
     oxidiser: given("oxidiser"),
-    makeUp: constituents.ok ? constituents.value : null,
+    makeUp: makeUpOf(duty),
   };
+}
+
+function makeUpOf(duty: Duty): MakeUp | null {
+  const texts = [
+    ...(saysMakeUp(duty) ? [duty.makeUp ?? ""] : []),
+    ...(isNamedLiquid(duty) ? [duty.liquid?.name ?? ""] : []),
+  ];
+  const read = makeUpNamed(texts.join(", "), "");
+  return read.ok ? read.value : null;
+}
+
+/** Whether the liquid of the duty is a name that the materials know, such as sea water. */
+function isNamedLiquid(duty: Duty): boolean {
+  const read = makeUpNamed(duty.liquid?.name ?? "", "");
+  return isStated(duty, "liquid") && read.ok && read.value.named.length > 0;
+}
+
+/** "Nothing else" beside a named liquid means nothing else in it. */
+function saysMakeUp(duty: Duty): boolean {
+  const read = makeUpNamed(duty.makeUp ?? "", "");
+  return read.ok && (read.value.named.length > 0 || read.value.isStanding || !isNamedLiquid(duty));
+}
+
+/** What the liquid is and what else is in it, for a call; nothing where neither is stated by name. */
+export function makeUpCell(duty: Duty): Expression {
+  if (!isNamedLiquid(duty)) return FIELD.makeUp;
+  return saysMakeUp(duty) ? join(FIELD.makeUp, constant(", "), FIELD.liquid) : FIELD.liquid;
+}
+
+/** Whether enough is stated to judge any material: the pH, or the name of the liquid. */
+export function isWettedDutyKnown({ pH, makeUp }: WettedDuty): boolean {
+  return pH !== null || (makeUp?.named.some(({ meanings }) => meanings.some(({ row }) => !row.isAdded)) ?? false);
 }
 
 /** Whether the estimator gave this field, and the duty does not take a usual figure in its place. */

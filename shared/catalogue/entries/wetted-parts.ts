@@ -1,82 +1,28 @@
 import { andThen, type Finding, succeed } from "../../../src/basis/result.ts";
-import { constituentsNamed, NOTHING_ELSE } from "../../../src/material/constituent.ts";
+import { CONSTITUENTS } from "../../../src/material/constituent.ts";
+import { NOTHING_ELSE } from "../../../src/material/make-up.ts";
 import { materialChoice } from "../../../src/material/material-choice.ts";
-import type { MaterialOption } from "../../../src/material/metal-choice.ts";
-import { PARTICLE_NAMES, type Particle, particleNamed } from "../../../src/material/particle.ts";
+import type { MaterialOption } from "../../../src/material/material-option.ts";
 import { RUBBER_LINING } from "../../../src/material/soft-parts.ts";
-import { CONSTITUENTS, type Constituent, wettedDutyMethod } from "../../../src/material/wetted-duty.ts";
+import { wettedDutyMethod } from "../../../src/material/wetted-duty.ts";
 import { findingText } from "../../text/finding-text.ts";
 import { defineEntry } from "../entry.ts";
-import { quantity, text } from "../parameter.ts";
-import { share } from "../parameters/share.ts";
-import { dissolved, NOT_STATED } from "../parameters/wetted-duty.ts";
-import { zeroDoubted } from "../parameters/zero-doubted.ts";
+import { wettedDutyFrom, wettedParameters } from "../parameters/wetted-duty.ts";
 
 /** The kinds of wetted parts in the order they are listed. */
-type Kind = "metal" | "lining" | "elastomer" | "seal faces" | "dry parts";
+type Kind = "metal" | "lining" | "elastomer" | "seal faces" | "bolts" | "line" | "dry parts";
 
 export const WETTEDPARTS = defineEntry({
   id: "WETTEDPARTS",
   group: "Materials",
   summary: "Materials of every wetted part by kind, ranked for the liquid, its particles, oxidisers and make-up",
-  method: `Rules of thumb of the trade, stated as such: pH 4 to 9 with soft solids under 5 % by weight is usually fine in ductile iron; hard solids from 5 %, or any above 20 %, ask for high-chrome white iron; brine and the ends of the pH scale for 316 or duplex. Screens: iron below pH 4 is not offered and below 6 with care, alkaline water to pH 11; white iron pH 5.5 to 12; cast 316 to 1000 mg/L of chloride at 25 °C and 300 mg/L at 50 °C, flowing and neutral, stress cracking above 60 °C; duplex of PREN about 32 to 38 in salt water cold and flowing only; aerated water above 60 °C with care, above 90 °C not judged. House choices: iron is brackish from 1000 and in salt water from 10 000 mg/L of chloride. Particles are hard where they are 1.2 times as hard as ductile iron, in Vickers. Where solids are few, fewer doubts and common use rank first; where they wear severely, hardness does, at the ends of the pH scale after 316 and duplex. Outside pH 6 to 9, or with a chemical named, no metal is judged without the temperature. What is not stated is not guessed: a verdict that hangs on it is “not judged” or “suits with care”, and NOTES lists what to ask. Ranks run within each kind: metals and lining, elastomers, seal faces; dry parts are left standard. Hardness of the particles: soft, hard, a name such as sand or coal, Mohs 7, HV 1100; a bare number is Mohs up to 10 and Vickers from 20. List every wetted part and have the choice confirmed. Kinds: metal, lining, elastomer, seal faces, dry parts. Particles larger than the free passage of the impeller are refused; hard ones, or of unknown hardness, above a third of it bring a caution. Rubber lines only below 6 mm, with care from 65 °C and not above 70 °C, without oil; particles above 75 mm break white iron. Oxidiser is the dose of free chlorine, chlorine dioxide or permanganate: above 5 mg/L it rules out 316. Constituents name what else is in the liquid, commas between: ${CONSTITUENTS.join(", ")}; or ${NOTHING_ELSE}. Hydrofluoric acid rules out every metal here; ammonia and hydrogen sulphide rule out bronze, hydrogen sulphide grey and white iron too.`,
-  cites: [...wettedDutyMethod.cites, { source: "iso-15156", at: "hardness and material limits for sour service" }],
-  parameters: {
-    pH: quantity("ratio", { about: "pH of the liquid", example: "7", range: "0 to 14" }),
-    maximumTemperature: zeroDoubted(
-      quantity("temperature", {
-        about: "Greatest temperature of the liquid",
-        example: '77, or "25 degC"',
-        whenLeftOut: NOT_STATED,
-      }),
-    ),
-    chlorides: dissolved({
-      about: "Chloride ion in the water",
-      example: '50, or "50 mg/L"',
-      range: "0 or more; sea water has some 19 000 mg/L",
-    }),
-    solidsByWeight: zeroDoubted(
-      share({
-        about: "Solids by weight, of the weight of the slurry",
-        example: '3, or "3 %"',
-        range: "0 to below 70 %",
-        whenLeftOut: NOT_STATED,
-      }),
-    ),
-    hardness: text<Particle | null>(
-      {
-        about: "Hardness of the particles: soft, hard sand, quartz, Mohs 7 or HV 1100",
-        example: '"soft" or "hard sand"',
-        choices: PARTICLE_NAMES,
-        whenLeftOut: NOT_STATED,
-      },
-      particleNamed,
-    ),
-    maximumParticleSize: quantity("size", {
-      about: "Size of the largest particles",
-      range: "above 0, and no larger than the free passage",
-      whenLeftOut: NOT_STATED,
-    }),
-    freePassage: quantity("size", {
-      about: "Largest sphere the impeller passes, from the pump maker",
-      range: "above 0",
-      whenLeftOut: NOT_STATED,
-    }),
-    oxidiser: dissolved({
-      about: "Free chlorine, chlorine dioxide or permanganate in the water",
-      example: '2, or "2 mg/L"',
-      range: "0 or more",
-    }),
-    constituents: text<readonly Constituent[] | null>(
-      {
-        about: "What else is in the liquid, with commas between",
-        example: `"caustic, ammonia" or "${NOTHING_ELSE}"`,
-        choices: [NOTHING_ELSE, ...CONSTITUENTS],
-        whenLeftOut: NOT_STATED,
-      },
-      constituentsNamed,
-    ),
-  },
+  method: `Rules of thumb of the trade and published corrosion data, row by row. ${CONSTITUENTS.length} named liquids and constituents say what stands them (“acid mine water”, “raw sewage”, “brine”, “diesel”), inside the pH, chloride and temperature their name is taken to mean; outside, the screens speak too and the worse counts. Screens: iron and steel pH 6 to 10, with care 4 to 11; white iron 6.5 to 10, with care 5.5 to 12; cast 316 to 1000 mg/L of chloride at 25 °C, 300 at 50 to 60 °C, 150 at 80 °C; duplex 3600 and 1000, in sea water to 20 °C and flowing only; both from pH 6 down divided by 10^((6 − pH)/2), to pH 4, below which only a named liquid speaks. Irons with care above 1000 and not above 10 000 mg/L of chloride; 13Cr 250 and 1000. Above 60 °C aerated water asks for care, above 90 °C nothing is judged. Wear by the hardness of the particles over that of the metal, in Vickers: light to 0.8, severe above 1.2; white iron counts by its carbides, 1400 HV. What is not stated counts at the worst it may be: pH 0 to 14, chloride to 200 g/L, 5 to 90 °C, 40 % of quartz; outside pH 6 to 9 an unstated make-up may be any liquid of the table that holds what is stated, in neutral water it is taken as plain, with care. So no material ranks higher for an input left out, and what might be ruled out is “not judged”, never first or offered. Among equals the harder stands first where solids wear severely, else fewer cautions, then common use. Kinds: metal, lining, elastomer, seal faces, bolts (wetted or splashed), line, dry parts; ranks run within each, lining with the metals. Particles larger than the free passage of the impeller are refused; hard ones above a third of it bring a caution. Rubber lines only below 6 mm, with care from 65 °C and not above 70 °C, without oil. Oxidiser is the dose of free chlorine, chlorine dioxide or permanganate, below 2 mg/L where it is left out; above 5 mg/L it rules out 316. Constituents name the liquid or what else is in it, commas between, “${NOTHING_ELSE}” where it is salts and solids alone; “standing” where it stays in the pump. NOTES says what to ask, and what endangers people. List every wetted part and have the choice confirmed.`,
+  cites: [
+    ...wettedDutyMethod.cites,
+    { source: "corrosion-data", at: "as the row of each named liquid says" },
+    { source: "iso-15156", at: "hardness and material limits for sour service" },
+  ],
+  parameters: wettedParameters,
   answer: {
     kind: "table",
     name: "wetted parts",
@@ -104,18 +50,7 @@ export const WETTEDPARTS = defineEntry({
       source: "common practice, no source: solids above 20 % by weight",
     },
   ],
-  run: (
-    {
-      maximumTemperature: temperature,
-      solidsByWeight: solids,
-      hardness: particle,
-      maximumParticleSize: particleSize,
-      freePassage: passage,
-      constituents: makeUp,
-      ...liquid
-    },
-    { unitSet },
-  ) => {
+  run: (given, { unitSet }) => {
     const said = (findings: readonly Finding[]): string =>
       findings.map((finding) => findingText(finding, unitSet)).join(" ");
     const rows = (options: readonly MaterialOption[], kind: Kind) =>
@@ -128,15 +63,15 @@ export const WETTEDPARTS = defineEntry({
         reasons: said(reasons),
         cautions: said(cautions),
       }));
-    return andThen(
-      materialChoice({ ...liquid, temperature, solids, particle, particleSize, passage, makeUp }),
-      ({ wetEnd, elastomers, sealFaces, dryParts }) =>
-        succeed([
-          ...rows(wetEnd, "metal"),
-          ...rows(elastomers, "elastomer"),
-          ...rows(sealFaces, "seal faces"),
-          ...rows([dryParts], "dry parts"),
-        ]),
+    return andThen(materialChoice(wettedDutyFrom(given)), ({ wetEnd, elastomers, sealFaces, bolts, lines, dryParts }) =>
+      succeed([
+        ...rows(wetEnd, "metal"),
+        ...rows(elastomers, "elastomer"),
+        ...rows(sealFaces, "seal faces"),
+        ...rows(bolts, "bolts"),
+        ...rows(lines, "line"),
+        ...rows([dryParts], "dry parts"),
+      ]),
     );
   },
 });

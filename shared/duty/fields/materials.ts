@@ -1,7 +1,10 @@
-import { constituentsNamed, NOTHING_ELSE } from "../../../src/material/constituent.ts";
+import { CASTING_NAMES } from "../../../src/material/casting-name.ts";
+import { CONSTITUENT_NAMES, makeUpNamed, NOTHING_ELSE } from "../../../src/material/make-up.ts";
+import { ELASTOMER_NAMES, elastomersNamed, SEAL_NAMES, sealFacesNamed } from "../../../src/material/part-name.ts";
 import { PARTICLE_NAMES, particleNamed } from "../../../src/material/particle.ts";
-import { CONSTITUENTS, wettedDutyMethod } from "../../../src/material/wetted-duty.ts";
-import { amount, named } from "../field.ts";
+import { wettedDutyMethod } from "../../../src/material/wetted-duty.ts";
+import { wettedMetalNamed } from "../../../src/material/wetted-metal.ts";
+import { amount, named, oneOf } from "../field.ts";
 
 const { inputs } = wettedDutyMethod;
 
@@ -31,9 +34,29 @@ export const materials = {
     bounds: inputs.oxidiser,
     help: "Free chlorine, chlorine dioxide or permanganate, in mg/L; 0 where there is none.",
   }),
-  makeUp: named(constituentsNamed, {
+  makeUp: named(makeUpNamed, {
     label: "What else is in it",
-    choices: [NOTHING_ELSE, ...CONSTITUENTS],
-    help: "Acids, caustic, ammonia, hydrogen sulphide, oil: with commas between; “nothing else” where only salts and solids are in it.",
+    choices: [NOTHING_ELSE, ...CONSTITUENT_NAMES],
+    help: "The liquid by its name in the trade, or what comes with it: acid mine water, raw sewage, brine, diesel …, commas between; “nothing else” where only salts and solids are in it.",
+  }),
+  impellerMaterial: named(wettedMetalNamed, {
+    label: "Impeller material",
+    choices: CASTING_NAMES,
+    help: "By name, specification or grade, such as CD4MCuN; not judged where left blank.",
+  }),
+  sealFaces: named(sealFacesNamed, {
+    label: "Seal faces",
+    choices: SEAL_NAMES,
+    help: "Pair of faces of the mechanical seal; tungsten carbide is cobalt-bound unless nickel is said.",
+  }),
+  elastomer: named(elastomersNamed, {
+    label: "Elastomers",
+    choices: ELASTOMER_NAMES,
+    help: "Of O-rings, gaskets and bellows in the liquid.",
+  }),
+  boltsWetted: oneOf(["dry", "wetted or splashed"], {
+    label: "Flange bolts are",
+    whenBlank: "dry",
+    help: "Bolts in contact with the liquid or its splash are judged by it.",
   }),
 };

@@ -1,5 +1,26 @@
-import type { MaterialFindings } from "../../../src/basis/finding-code.ts";
-import type { WordsOf } from "../words.ts";
+import type { FactsOf, MaterialFindings } from "../../../src/basis/finding-code.ts";
+import type { Say, WordsOf } from "../words.ts";
+
+/** "pH 2 to 4, chloride to 500 mg/L, to 30 °C; governed by …". */
+function rangeOf(facts: Readonly<FactsOf["constituent-taken-as"]>, say: Pick<Say, "amount">): string {
+  const { pH, chlorides, hottest, governs, conditions, betterMetal } = facts;
+  const range = `pH ${pH}, chloride to ${say.amount(chlorides)}, to ${say.amount(hottest)}`;
+  const better = betterMetal === "" ? "" : `; better: ${betterMetal}`;
+  return `${range}; governed by ${governs}${conditions === "" ? "" : `; ${conditions}`}${better}`;
+}
+
+type WearSaid = Pick<FactsOf["wear-light"], "particle" | "ratio" | "hardParts">;
+
+function particles({ particle, ratio }: WearSaid): string {
+  return ratio === 0 ? particle : `${particle} ${ratio} times as hard as the metal`;
+}
+
+/** Hardened iron is advised only where it stands the liquid itself. */
+function wearParts({ hardParts }: WearSaid): string {
+  return hardParts === "white iron"
+    ? "wear parts in hardened iron"
+    : "wear parts of the same metal, renewed as they wear, or rubber where it stands the liquid";
+}
 
 export const materialWords: WordsOf<keyof MaterialFindings> = {
   "chlorides-by-mass": (f, say) =>
@@ -21,40 +42,35 @@ export const materialWords: WordsOf<keyof MaterialFindings> = {
   "material-data-missing": (f) => `still to be asked, and nothing is assumed in its place: ${f.facts.missing}`,
   "first-by-part": (f) => `first choice by part, to be confirmed: ${f.facts.choices}`,
   "make-up-contradicts": (f) => `${f.subject} “${f.given}” names something and says nothing else: give one of the two`,
-  "no-material-given": () =>
-    "no metal or lining is given for this liquid by rules of thumb: ask the maker with exact make-up, concentration and temperature",
-  "chemical-usual-metal": (f) => `usual for ${f.subject}: ${f.facts.metals}; confirm by concentration and heat`,
+  "no-material-given": (f) =>
+    f.facts.missing === ""
+      ? "no metal or lining can be named by rules of thumb: ask the manufacturer with exact make-up, concentration and temperature"
+      : `no metal or lining can be named: state ${f.facts.missing}`,
   "hydrogen-sulphide-gas": () =>
     "hydrogen sulphide gas kills: ceilings of exposure of 10 ppm (NIOSH) and 20 ppm (OSHA), dangerous to life at 100 ppm, from memory; local limits may be lower; monitors without a break and no unprotected rescue",
   "galvanic-pairs": (f, say) =>
-    `at ${say.amount(f.found)} of chloride unlike metals eat each other, the less noble first (noble to active: passive 316, CD4MCuN, bronze, brass, iron, steel, aluminium, zinc): no small active part (steel bolts, iron wear ring) in a large noble one; fasteners of like metal, or isolating kits; no graphite in gaskets on stainless; a 316 impeller in an iron casing is for fresh water`,
+    `at ${say.amount(f.found)} of chloride dissimilar metals corrode galvanically, the less noble first (noble to active: passive 316, CD4MCuN, bronze, brass, iron, steel, aluminium, zinc): no small active part (steel bolts, iron wear ring) in a large noble one; fasteners of like metal, or isolating kits; no graphite in gaskets on stainless; a 316 impeller in an iron casing is for fresh water`,
   "wetted-parts-list": () =>
     "rules of thumb for a first choice: list the material of every wetted part (casing, impeller, wear plate, suction cover, sleeve, seal, bolts inside, check valve, float and priming chamber, spools, gaskets, relief valve) and have it confirmed by the maker and a corrosion engineer",
 
-  "make-up-needed": (f) =>
-    `pH ${f.facts.pH} is outside neutral water (6 to 9): exact make-up, concentration and temperature are needed before it is recommended`,
   "ph-neutral": (f) => `pH ${f.facts.pH} is neutral water`,
-  "ph-too-low": (f) => `pH ${f.facts.pH} is below ${f.facts.least}: it dissolves`,
+  "ph-too-low": (f) => `pH ${f.facts.pH} is below ${f.facts.least}: rapid attack`,
   "ph-too-high": (f) => `pH ${f.facts.pH} is above ${f.facts.greatest}, where it serves`,
   "ph-beyond-rule": (f) =>
     `pH ${f.facts.pH} is beyond what a rule of thumb covers (${f.facts.least} to ${f.facts.greatest}): the chemical, its strength and its temperature decide`,
-  "ph-near-limit": (f) => `pH ${f.facts.pH} is near its lower limit of ${f.facts.least}`,
+  "ph-near-limit": (f) =>
+    `pH ${f.facts.pH} is near the ends of what it stands, ${f.facts.least} to ${f.facts.greatest}`,
   "iron-acid-water": (f) =>
     `at pH ${f.facts.pH}, below 6, loss of metal climbs with velocity and dissolved oxygen: short-term or inhibited duty only`,
-  "iron-alkaline-water": (f) => `alkaline water of pH ${f.facts.pH} suits iron, ammonia included`,
-  "temperature-missing": () => "temperature is not stated",
-  "temperature-decides": () => "insufficient data: outside neutral water nothing is judged without the temperature",
+  "iron-alkaline-water": (f) => `alkaline water of pH ${f.facts.pH}, above 10`,
   "temperature-stop": (f, say) =>
     `${say.amount(f.found)} is above ${say.amount(f.limit)}: stop and ask for the exact liquid`,
   "aerated-hot": (f, say) => `at ${say.amount(f.found)}, above ${say.amount(f.limit)}, aerated water attacks it faster`,
   "thermal-shock": (f, say) => `at ${say.amount(f.found)}, above ${say.amount(f.limit)}: no thermal shock`,
-  "steel-condensate": (f, say) =>
-    `at ${say.amount(f.found)}, above ${say.amount(f.limit)}: for condensate free of air only`,
   "duplex-embrittles": (f, say) =>
     `at ${say.amount(f.found)}, above ${say.amount(f.limit)}, it turns brittle with time`,
-  "chlorides-missing": () => "chlorides are not stated",
   "iron-in-brine": (f, say) =>
-    `${say.amount(f.found)} of chloride is salt water, above ${say.amount(f.limit)}: brine asks for stainless, duplex or bronze`,
+    `${say.amount(f.found)} of chloride is salt water, above ${say.amount(f.limit)}: it corrodes fast, fastest where it moves`,
   "iron-graphitic": (f, say) =>
     `${say.amount(f.found)} of chloride is brackish, above ${say.amount(f.limit)}: graphitic corrosion where it stands long`,
   "white-iron-salt": (f, say) =>
@@ -62,54 +78,30 @@ export const materialWords: WordsOf<keyof MaterialFindings> = {
   "bronze-sea-water": (f, say) =>
     `${say.amount(f.found)} of chloride: clean, flowing sea water to about 4 m/s (13 ft/s) steady, 20 m/s (66 ft/s) for short`,
   "chrome-steel-salt": (f, say) => `${say.amount(f.found)} of chloride is above ${say.amount(f.limit)}: it pits`,
-  "chlorides-need-temperature": (f, say) =>
-    `${say.amount(f.found)} of chloride cannot be judged without the temperature`,
-  "chlorides-within-316": (f, say) =>
-    `${say.amount(f.found)} of chloride is within ${say.amount(f.limit)}, the screen for flowing neutral water at ${say.amount(f.facts.temperature)}`,
-  "chlorides-beyond-316": (f, say) =>
-    `${say.amount(f.found)} of chloride is above ${say.amount(f.limit)}, the screen for flowing neutral water at ${say.amount(f.facts.temperature)}: it pits`,
   "stress-cracking": (f, say) =>
     `at ${say.amount(f.found)}, above ${say.amount(f.limit)}, chlorides bring stress corrosion cracking`,
-  "duplex-brackish-warm": (f, say) =>
-    `${say.amount(f.found)} of chloride at ${say.amount(f.facts.temperature)}, above ${say.amount(f.limit)}: PREN ${f.facts.pitting} is for cool flowing water`,
   "duplex-sea-water-cold": (f, say) =>
-    `${say.amount(f.found)} of chloride: cold, flowing salt water only (up to ${say.amount(f.limit)}, never stagnant), PREN ${f.facts.pitting}`,
-  "duplex-sea-water-warm": (f, say) =>
-    `${say.amount(f.found)} of chloride at ${say.amount(f.facts.temperature)}: PREN ${f.facts.pitting} bears salt water only to ${say.amount(f.limit)}; warm or stagnant asks for 40 and more`,
+    `${say.amount(f.found)} of chloride: salt water to ${say.amount(f.limit)} only, flowing, flushed when idle`,
   "oxidiser-316": (f, say) =>
     `oxidiser of ${say.amount(f.found)}; 316 bears about ${say.amount(f.limit)} of hypochlorite at most`,
   "oxidiser-lowers": (f, say) => `oxidiser of ${say.amount(f.found)} lowers its limits; the dose must stay known`,
-  "chemical-with-care": (f) => `${f.facts.constituent}: only by its concentration and temperature`,
-  "chemical-not-judged": (f) => `${f.facts.constituent}: no rule of thumb; ask with concentration and temperature`,
+  "chemical-with-care": (f) => `${f.facts.constituent}: with care, by concentration and temperature`,
+  "chemical-not-judged": (f) => `${f.facts.constituent}: not judged; ask with concentration and temperature`,
   "chemical-rules-out": (f) => `${f.facts.constituent} rules it out`,
-  "caustic-hot": () => "caustic above 50 °C (122 °F), or of unknown temperature: steel stress relieved, or nickel",
-  "sour-hardness": () =>
-    "wet hydrogen sulphide: hardness and material within the sour-service standard (carbon steel about 22 HRC at most)",
-  "sour-ruled-out": () => "wet hydrogen sulphide rules it out",
-
   "wear-none": () => "no solids",
-  "wear-light": (f, say) => `soft solids of ${say.amount(f.found)} by weight, under 5 %, wear little`,
-  "wear-moderate": (f, say) => `solids of ${say.amount(f.found)} by weight: wear parts in hardened iron`,
-  "wear-hardness-missing": (f, say) =>
-    `solids of ${say.amount(f.found)} by weight of unknown hardness: fine if soft, hardened wear parts if not`,
-  "wear-undecided": (f, say) =>
-    `solids of ${say.amount(f.found)} by weight lie in the gap from 5 to 20 %: hardness, size and velocity of the particles decide`,
-  "wear-undecided-hardened": (f, say) =>
-    `solids of ${say.amount(f.found)} by weight: on the safe side until the hardness of the particles is known`,
-  "wear-severe-soft-metal": (f, say) => `solids of ${say.amount(f.found)} by weight wear it out fast: hardened wet end`,
-  "wear-severe-hardened": (f, say) => `solids of ${say.amount(f.found)} by weight ask for a hardened wet end`,
-  "wear-parts-hardened": (f, say) => `solids of ${say.amount(f.found)} by weight: for the wear parts`,
+  "wear-light": (f, say) => `solids of ${say.amount(f.found)} by weight, ${particles(f.facts)}: light to moderate wear`,
+  "wear-moderate": (f, say) =>
+    `solids of ${say.amount(f.found)} by weight, ${particles(f.facts)}: ${wearParts(f.facts)}`,
   "wear-hardness-not-needed": () => "its hardness is not needed for so few or so soft solids",
-  "wear-unstated": () => "solids are not stated: wear is not judged",
-  "wear-relative-hardness": (f) =>
-    `${f.facts.particle} is some ${f.facts.ratio} times as hard as the metal (${f.facts.metal} HB): above 1.2 it wears hard`,
+  "wear-unstated": (f) => `solids are not stated: wear taken at the worst; ${wearParts(f.facts)}`,
   "white-iron-breaks": (f, say) => `particles of ${say.amount(f.found)}, above ${say.amount(f.limit)}, break it`,
   "white-iron-brittle": () =>
     "brittle: no impact, thermal shock or pipe loads; flange pressure limit of casing must be confirmed (liner behind a ductile outer casing); not weldable; above 600 HB only in the hardened state",
   "white-iron-tip-speed": (f, say) =>
     `impeller tip speed within ${say.amount(f.facts.least)} to ${say.amount(f.facts.greatest)}`,
   "grey-iron-brittle": () => "brittle: no yield point; not for shock, freezing or sour pressure parts",
-  "bronze-velocity": () => "no ammonia, sulphide or oxidising acid; take care of unlike metals",
+  "bronze-velocity": () =>
+    "no ammonia, sulphide or oxidising acid; beware of dissimilar metals; casings to some 4.3 m/s (14 ft/s)",
   "magnet-test": () => "a magnet attracts it as it does iron: never sort by magnet",
   "stainless-stagnant": () =>
     "no stagnant sea water, hydrochloric acid or wet hydrogen sulphide under stress, and no hypochlorite above 5 mg/L",
@@ -125,7 +117,6 @@ export const materialWords: WordsOf<keyof MaterialFindings> = {
   "elastomer-near-limit": (f, say) => `${say.amount(f.found)} is above ${say.amount(f.limit)}, near its limit`,
   "elastomer-too-hot": (f, say) => `${say.amount(f.found)} is above its limit in water, ${say.amount(f.limit)}`,
   "elastomer-too-cold": (f, say) => `${say.amount(f.found)} is below its limit, ${say.amount(f.limit)}`,
-  "elastomer-oil": () => "oil or fuel destroys it",
   "oil-not-ruled-out": () => "any oil or fuel in the liquid rules it out: ask",
   "elastomer-acid": (f) => `pH ${f.facts.pH} is a strong acid`,
   "elastomer-alkali": (f) => `pH ${f.facts.pH} is a strong alkali`,
@@ -141,4 +132,29 @@ export const materialWords: WordsOf<keyof MaterialFindings> = {
   "seal-dry-running": () => "for running dry: a second seal outboard, in an oil bath",
   "dry-parts": () => "they do not touch the liquid",
   "dry-parts-spray": () => "spray and vapour count: coat them where they reach",
+  "not-judged-state": (f) => `not judged until stated: ${f.facts.decides}; at the worst it may be ruled out`,
+  "make-up-plain": () => "what else is in the liquid is not stated: taken as plain water",
+  "constituent-taken-as": (f, say) => `${f.subject} is taken as ${rangeOf(f.facts, say)}`,
+  "constituent-outside": (f, say) =>
+    `${f.subject} is taken as ${rangeOf(f.facts, say)}; the ${f.facts.outside} stated lies outside: both are judged and the worse counts`,
+  "constituent-danger": (f) => `danger to people from ${f.subject}: ${f.facts.danger}; follow the safety data sheet`,
+  "constituent-hotter": (f, say) =>
+    `${say.amount(f.found)} is above ${say.amount(f.limit)}, to which ${f.facts.constituent} is judged`,
+  "constituent-stands": (f) => `stands ${f.facts.constituent}`,
+  "bronze-brine": (f, say) =>
+    `${say.amount(f.found)} of chloride is stronger than sea water, above ${say.amount(f.limit)}`,
+  "chlorides-within": (f, say) =>
+    `${say.amount(f.found)} of chloride is within ${say.amount(f.limit)}, flowing, at pH ${f.facts.pH} and ${say.amount(f.facts.temperature)}`,
+  "chlorides-beyond": (f, say) =>
+    `${say.amount(f.found)} of chloride is above ${say.amount(f.limit)} at pH ${f.facts.pH} and ${say.amount(f.facts.temperature)}: it pits`,
+  "stainless-too-hot": (f, say) =>
+    `${say.amount(f.found)} is above ${say.amount(f.limit)}, to which it is judged with chloride`,
+  "duplex-brackish-cold": (f, say) =>
+    `${say.amount(f.found)} of chloride: brackish water to ${say.amount(f.limit)} only, flowing`,
+  "wear-severe": (f, say) =>
+    `solids of ${say.amount(f.found)} by weight, ${particles(f.facts)}: expect rapid wear; ${wearParts(f.facts)}`,
+  "seal-hard": () => "hard faces; needed if solids come with the liquid",
+  "seal-ph": (f) => `pH ${f.facts.pH} is outside ${f.facts.least} to ${f.facts.greatest}, which the faces stand freely`,
+  "plastic-too-hot": (f, say) => `${say.amount(f.found)} is above ${say.amount(f.limit)}: it softens`,
+  "metal-not-in-table": (f) => `${f.facts.metal} is not judged by rules of thumb: ask the manufacturer`,
 };

@@ -61,16 +61,19 @@ function caseWords({ pH, solids }: SolidsMap): string {
 
 function captionWords(shown: SolidsMap): string {
   const [acid, alkaline] = NEUTRAL;
-  return `${firstWords(shown)} Map of common practice, no source. Solids on a square-root scale. Brine: 316 or duplex wherever it lies. Iron below pH ${acid} is for short or inhibited duty; above pH ${alkaline} ask for the make-up.`;
+  return `${firstWords(shown)} Map of common practice, no source. Solids on a square-root scale. Chlorides and named liquids are not on the map: the ranking counts them. Iron below pH ${acid} is for short or inhibited duty; above pH ${alkaline} ask for the make-up.`;
 }
 
-function firstWords({ first, verdict, wearParts, solids, agrees }: SolidsMap): string {
+function firstWords({ first, verdict, wearParts, solids, agrees, leftTo, missing }: SolidsMap): string {
+  if (first === undefined) {
+    const toState = missing.length === 0 ? "ask the maker" : `state ${missing.join(", ")}`;
+    return `No material can be named: ${toState}.`;
+  }
   const best = `${first} (${verdict})`;
   const wear = wearParts === undefined ? "" : ` Wear parts: ${wearParts}.`;
   if (solids === null) return `Solids by weight are not stated; of what is, ${best} ranks first.${wear}`;
-  if (agrees === undefined) {
-    return `Here the map leaves it to the hardness of the particles; all that is stated ranks ${best} first.${wear}`;
-  }
+  if (agrees === undefined)
+    return `Here the map leaves it to ${leftTo}; all that is stated ranks ${best} first.${wear}`;
   if (agrees) return `All that is stated ranks ${best} first, as the map does.${wear}`;
   return `Hardness, chlorides, temperature or what else was stated shifts the choice from the map: ${best} ranks first.${wear}`;
 }

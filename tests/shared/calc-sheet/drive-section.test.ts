@@ -55,10 +55,10 @@ describe("a motor on the sheet", () => {
   it("has no current without a supply, and says what no table holds", () => {
     const cells = cellsOf(duty({ driver: "motor" }, "1600"));
     expect(cells.has("motorCurrent")).toBe(false);
-    // A 60 Hz motor slowed by its drive; MG 1 Part 13, 100 hp, four poles.
-    expect(cells.get("motorPoles")).toBe("4 poles, 60 Hz");
+    expect(cells.get("motorPoles")).toBe("no mains motor");
     expect(cells.get("motorSlip")).toBe("no mains motor");
-    expect(cells.get("motorFrame")).toBe("405T");
+    expect(cells.get("motorEfficiency")).toBe("not held");
+    expect(cells.get("motorFrame")).toBe("not held");
   });
 
   // The output factors end at 4000 m; the air of the site is known higher up.
@@ -102,7 +102,7 @@ describe("an engine on the sheet", () => {
     expect(verdictAt(0.301)).toBe("high enough");
     expect(verdictAt(0.299)).toBe("TOO LOW: WET STACKING");
     const low = duty({ ...ENGINE, engineRating: String(power / 0.28) });
-    expect(remarksIn(low, "drive")).toMatch(/prolonged light load causes carbon build-up/);
+    expect(remarksIn(low, "drive")).toMatch(/long running carbons the engine up/);
   });
 
   it("is too small by its net power", () => {

@@ -24,7 +24,6 @@ const NEVER_SMALL = [
   "ENERGYCOST motorEfficiency",
   "ENERGYCOST driveEfficiency",
   "FUELCOST loadFactor",
-  "GENERATORSIZE motorEfficiency",
   "FUELTANKHOURS usableShare",
   "FUELTANKSIZE usableShare",
 ];

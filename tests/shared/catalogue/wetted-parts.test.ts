@@ -44,7 +44,9 @@ describe("WETTEDPARTS", () => {
       ["metal", 10],
       ["lining", 1],
       ["elastomer", 5],
-      ["seal faces", 3],
+      ["seal faces", 5],
+      ["bolts", 3],
+      ["line", 5],
       ["dry parts", 1],
     ]);
     expect(rows.at(-1)?.slice(2, 4)).toEqual(["standard material", "left standard"]);
@@ -54,13 +56,21 @@ describe("WETTEDPARTS", () => {
 describe("the first five arguments", () => {
   it("takes chlorides in ppm as mg/L, and says so", () => {
     expect(remarks("WETTEDPARTS", 7, 68, "50 ppm", 3, "soft")).toContain("check chlorides-by-mass");
-    const [, first] = cell("WETTEDPARTS", 7, "20 degC", "1001 ppm", 0) as Rows;
-    expect(first?.[2]).toBe("cast duplex CD4MCuN");
+    // 1001 mg/L rules 316 out, 999 does not.
+    const of316 = (ppm: string): unknown =>
+      (cell("WETTEDPARTS", 7, "20 degC", ppm, 0, null, null, null, 0, "none") as Rows).find(
+        (row) => row[2] === CAST_316,
+      )?.[3];
+    expect(of316("1001 ppm")).toBe("not suited");
+    expect(of316("999 ppm")).toBe("suits");
   });
 
   it("lists what is missing and does not guess", () => {
     expect(remarks("WETTEDPARTS", 7)).toContain("check material-data-missing");
-    expect((cell("WETTEDPARTS", 7) as Rows)[1]?.[3]).toBe("suits with care");
+    const blank = cell("WETTEDPARTS", 7) as Rows;
+    expect(blank.find((row) => row[2] === CAST_316)?.[3]).toBe("not judged");
+    expect(blank.find((row) => row[2] === IRON)?.[3]).toBe("not judged");
+    expect((cell("WETTEDPARTS", 7, 68, 50) as Rows)[1]?.slice(2, 4)).toEqual([IRON, "suits with care"]);
     expect(remarks("WETTEDPARTS", 7, 0, 0, 0).filter((one) => one === "check zero-may-be-blank")).toHaveLength(3);
   });
 
@@ -70,7 +80,6 @@ describe("the first five arguments", () => {
   });
 
   it.each([
-    ["no pH", [], /#VALUE! pH is left out/],
     ["a pH of 15", [15], /#VALUE! pH must be at most 14; 15 was given/],
     ["70 % of solids", [7, 68, 50, 70], /Solids by weight must be below 70 %; 70 % was given/],
     ["unknown particles", [7, 68, 50, 3, "moonlight"], /#N\/A Hardness “moonlight” is not known/],
@@ -85,6 +94,7 @@ describe("what the further arguments decide", () => {
   it.each([
     ["5 mg/L of oxidiser leaves 316", CAST_316, { oxidiser: 5 }, "suits with care"],
     ["more than 5 mg/L rules 316 out", CAST_316, { oxidiser: 5.01 }, "not suited"],
+    ["2 mg/L of oxidiser leaves 316 free", CAST_316, { oxidiser: 2 }, "suits"],
     ["more than 5 mg/L leaves duplex, with care", DUPLEX, { oxidiser: "6 ppm" }, "suits with care"],
     ["ammonia rules copper alloys out", BRONZE, { makeUp: "ammonia" }, "not suited"],
     ["ammonia leaves iron", IRON, { makeUp: "ammonia" }, "suits"],
@@ -101,7 +111,7 @@ describe("what the further arguments decide", () => {
     ["above 70 °C a lining is out", LINING, { temperature: 70.1 }, "not suited"],
     ["75 mm leaves white iron", WHITE, { particleSize: 75, freePassage: 300, solids: 30 }, "suits"],
     ["above 75 mm white iron breaks", WHITE, { particleSize: 76, freePassage: 300, solids: 30 }, "not suited"],
-    ["an acid by name leaves rubber to be asked about", "EPDM", { makeUp: "sulphuric acid" }, "not judged"],
+    ["strong acid by name rules EPDM out", "EPDM", { pH: 0, makeUp: "sulphuric acid 80 %" }, "not suited"],
     ["a base by name rules FKM out", "FKM", { makeUp: "ammonia" }, "not suited"],
     ["PTFE stands it", "PTFE", { makeUp: "ammonia" }, "suits"],
   ] satisfies readonly (readonly [string, string, Change, string])[])("%s", (_, material, change, verdict) => {
@@ -118,26 +128,11 @@ describe("what the further arguments decide", () => {
     expect(remarks("WETTEDPARTS", ...argumentsOf({}))).not.toContain("check no-material-given");
   });
 
-  it.each([
-    ["hydrogen sulphide", "hydrogen-sulphide-gas"],
-    ["sulphuric acid", "chemical-usual-metal"],
-    ["nitric acid", "chemical-usual-metal"],
-  ])("remarks on %s", (makeUp, code) => {
-    expect(remarks("WETTEDPARTS", ...argumentsOf({ makeUp }))).toContain(`check ${code}`);
-    expect(remarks("WETTEDPARTS", ...argumentsOf({}))).not.toContain(`check ${code}`);
-  });
-
-  it("judges no metal without the temperature outside neutral water, or with anything named", () => {
-    const metals = (change: Change): readonly unknown[] =>
-      rowsOf(change)
-        .filter(([kind]) => kind === "metal")
-        .map((row) => row[3]);
-    const allowed = ["not judged", "not suited"];
-    for (const change of [{ pH: 5.9 }, { pH: 9.1 }, { makeUp: "oil" }] satisfies readonly Change[]) {
-      expect(metals(change).some((verdict) => !allowed.includes(String(verdict)))).toBe(true);
-      for (const verdict of metals({ ...change, temperature: null })) expect(allowed).toContain(verdict);
-    }
-    expect(metals({ temperature: null })).toContain("suits with care");
+  it("warns of hydrogen sulphide as a danger to people", () => {
+    const said = (makeUp: string) => remarks("WETTEDPARTS", ...argumentsOf({ makeUp }));
+    expect(said("hydrogen sulphide")).toContain("safety hydrogen-sulphide-gas");
+    expect(said("raw sewage")).toContain("safety constituent-danger");
+    expect(said("nothing else").filter((one) => one.startsWith("safety"))).toEqual([]);
   });
 
   it("names a first choice for each part", () => {
@@ -147,7 +142,7 @@ describe("what the further arguments decide", () => {
         .find((line) => line.includes("by part")) ?? "";
     // 3 % of hard sand: iron with hardened wear parts; the sleeve in stainless.
     expect(said({ solids: 3, hardness: "hard sand" })).toContain(
-      `casing ${IRON}; impeller ${IRON}; wear parts ${WHITE}; shaft sleeve ${CAST_316}`,
+      `casing ${IRON}; impeller ${IRON}; wear parts ${WHITE}; shaft sleeve cast 13Cr-4Ni`,
     );
     expect(said({ solids: 30, hardness: "hard sand" })).toContain(`impeller ${WHITE}`);
     // What is not judged is no choice: nothing is named for strong acid of unknown make-up.
@@ -168,18 +163,21 @@ describe("solids and what is missing", () => {
     expect(firstMetal({ solids, hardness })).toBe(first);
   });
 
-  it("goes by 316 or duplex at the ends of the pH scale, however hard the solids", () => {
-    const kinds = [CAST_316, DUPLEX, "cast duplex CD4MCu"];
+  it("offers no metal at the ends of the pH scale unless the liquid is named", () => {
+    const offered = (change: Change): boolean =>
+      rowsOf(change).some(([kind, , , verdict]) => kind === "metal" && String(verdict).startsWith("suits"));
     for (const pH of [0, 2, 3.9, 12.1, 14]) {
-      for (const solids of [0, 35])
-        expect(kinds, `${pH} ${solids}`).toContain(firstMetal({ pH, solids, hardness: "sand" }));
+      for (const solids of [0, 35]) expect(offered({ pH, solids, hardness: "sand" }), `${pH} ${solids}`).toBe(false);
     }
+    expect(offered({ pH: 2.9, makeUp: "acid mine water" })).toBe(true);
+    expect(offered({ pH: 13, makeUp: "caustic" })).toBe(true);
   });
 
   it("lists what is missing, and nothing once all is stated", () => {
     const missing = (...args: readonly Argument[]): string => String(cell("NOTES", "WETTEDPARTS", ...args));
-    const all = missing(7);
+    const all = missing();
     for (const datum of [
+      "pH",
       "temperature",
       "chlorides",
       "solids",

@@ -14,10 +14,10 @@ const mapOf = (fields: Fields) =>
     ),
   );
 
-const STATED = { temperature: "20", pH: "7", chlorides: "50", solids: "3", solidsHardness: "soft" };
+const STATED = { temperature: "20", pH: "7", chlorides: "50", solids: "3", solidsHardness: "soft", makeUp: "none" };
 
 // Common practice, no source: pH 4 to 9 with soft solids under 5 % in ductile iron; above 20 % high-chrome, which
-// serves from pH 5.5 to 12; the ends of pH in 316 or duplex; iron in alkaline water to pH 11; up to 70 % solids.
+// serves from pH 5.5 to 12; at the ends of pH the liquid decides; iron in alkaline water to pH 11; up to 70 % solids.
 describe("the map of metals", () => {
   it.each([
     ["iron", [4, 9], [0, 0.05]],
@@ -28,7 +28,7 @@ describe("the map of metals", () => {
     expect(MAP_REGIONS.find((region) => region.key === key)?.boxes).toEqual([{ pH, solids }]);
   });
 
-  it("leaves the ends of the pH scale to 316 or duplex", () => {
+  it("leaves the ends of the pH scale to the liquid", () => {
     const ends = MAP_REGIONS.filter(({ key }) => key === "ends").map(({ boxes }) => boxes.map(({ pH }) => pH));
     expect(ends).toEqual([
       [
@@ -85,15 +85,19 @@ describe("a case on the map", () => {
       verdict: "suits",
       wearParts: undefined,
       agrees: true,
+      leftTo: "the liquid",
+      missing: ["size of the largest particles", "dose of any chlorine or other oxidiser"],
     });
   });
 
   it.each([
     ["many solids", { solids: "30" }, "high-chrome white iron", true],
-    ["brine", { chlorides: "19000" }, "cast duplex CD4MCuN", false],
+    ["salt water", { chlorides: "19000" }, "nickel-aluminium bronze", false],
+    ["brine of 100 g/L", { chlorides: "100000" }, "nickel-aluminium bronze", false],
     ["hard solids in the gap", { solids: "10", solidsHardness: "quartz" }, "high-chrome white iron", undefined],
     ["soft solids in the gap", { solids: "10" }, "ductile iron", undefined],
-    ["strong acid", { pH: "2" }, "cast 316 stainless", true],
+    ["strong acid, unnamed", { pH: "2" }, undefined, undefined],
+    ["acid mine water", { pH: "2.9", chlorides: "350", makeUp: "AMD" }, "cast duplex CD4MCuN", undefined],
     // Above 90 °C iron is not judged, and 316 has no chloride to fear.
     ["hot water", { temperature: "95", chlorides: "0" }, "cast 316 stainless", false],
   ])("says for %s whether the ranking follows the map", (_, fields, first, agrees) => {

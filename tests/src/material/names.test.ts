@@ -28,6 +28,11 @@ describe("names of castings", () => {
     ["duplex", "1B"],
     ["carbon steel", "WCB"],
     ["high chrome", "HCWI"],
+    ["EN-GJS-500-7", "DI"],
+    ["GGG40", "DI"],
+    ["GG25", "GI"],
+    ["1.4408", "316C"],
+    ["1.0619", "WCB"],
   ])("says what it takes %s as", (text, id) => {
     const found = castingNamed(text, "material");
     expect(found).toMatchObject({ ok: true, value: { id } });

@@ -116,7 +116,7 @@ describe("elastomers and seal faces", () => {
     ]);
   });
 
-  it("has three pairs of faces, hard ones for solids", () => {
-    expect(SEAL_FACES.map(({ standsAbrasion }) => standsAbrasion)).toEqual([false, true, true]);
+  it("has five pairs of faces, hard ones for solids", () => {
+    expect(SEAL_FACES.map(({ standsAbrasion }) => standsAbrasion)).toEqual([false, true, true, true, true]);
   });
 });

@@ -11,6 +11,8 @@ const CASE: SolidsMap = {
   verdict: "suits",
   wearParts: undefined,
   agrees: true,
+  leftTo: "the hardness of the particles",
+  missing: [],
 };
 
 /** What a letter of 11.5 px takes at most on average, and the narrowest plot of a pane of 320 px. */
@@ -79,7 +81,7 @@ describe("the map of metals as drawn", () => {
 
   it("names every region, the limits and the case in words", () => {
     const texts = textsIn(markup(solidsMapPicture(CASE, NARROW)));
-    for (const text of ["ductile iron", "high-chrome", "hardness decides:", "316 or", "iron,", "pH"]) {
+    for (const text of ["ductile iron", "high-chrome", "hardness decides:", "liquid", "iron,", "pH"]) {
       expect(texts).toContain(text);
     }
     // Common practice, no source: the limits of pH and of solids by weight.
@@ -98,6 +100,10 @@ describe("the map of metals as drawn", () => {
     );
     expect(caption({ solids: null, agrees: undefined })).toContain("Solids by weight are not stated");
     expect(caption({ solids: 0.1, agrees: undefined })).toContain("leaves it to the hardness");
+    expect(caption({ agrees: undefined, leftTo: "the liquid" })).toContain("leaves it to the liquid");
+    const unnamed = caption({ first: undefined, missing: ["chlorides", "temperature"] });
+    expect(unnamed).toContain("No material can be named: state chlorides, temperature.");
+    expect(unnamed).not.toMatch(/316|duplex|first/);
     expect(caption({ wearParts: "high-chrome white iron" })).toContain("Wear parts: high-chrome white iron.");
   });
 
