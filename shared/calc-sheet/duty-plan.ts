@@ -20,6 +20,7 @@ import { primingSection } from "./sections/priming.ts";
 import { chosenPump, pumpCurveTable, rangeToCover } from "./sections/pump.ts";
 import { findings, references } from "./sections/remarks.ts";
 import { slurrySection } from "./sections/slurry.ts";
+import { slurryWorkings } from "./sections/slurry-lines.ts";
 import { systemCases } from "./sections/system-cases.ts";
 import { systemCurve } from "./sections/system-curve.ts";
 import { verdictBlock, verdictWorkings } from "./verdicts/verdict-items.ts";
@@ -41,12 +42,13 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     ...titleBlock(duty),
     verdictBlock(duty),
     ...basis(duty),
-    ...liquidAndSite,
+    ...liquidAndSite(duty),
     ...lineTable(duty, "suctionLine"),
     ...lineTable(duty, "dischargeLine"),
-    ...headBuildUp(duty.unitSet),
+    ...headBuildUp(duty),
     ...npshBuildUp(duty),
-    ...systemCurve(duty.unitSet),
+    ...slurryWorkings(duty),
+    ...systemCurve(duty),
     ...(duty.pump === undefined ? [] : pumpOnTheDuty(duty, duty.pump)),
     ...PACKAGE_SECTIONS.flatMap((section) => placed(section, duty)),
     ...findings(duty),

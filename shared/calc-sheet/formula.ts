@@ -58,7 +58,10 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
       return `IF(ISERROR(${first}),${first},${cell})`;
     }
     case "join":
-      return expression.terms.map((term) => (term.op === "value" ? numberText(write(term)) : write(term))).join("&");
+      // A cell in nothing's unit may hold a text, whose commas are its own.
+      return expression.terms
+        .map((term) => (term.op === "value" && term.quantity !== undefined ? numberText(write(term)) : write(term)))
+        .join("&");
     case "before": {
       const text = write(expression.text);
       return `IFERROR(LEFT(${text},SEARCH(${literal(expression.mark)},${text})-1),${text})`;

@@ -1,3 +1,4 @@
+import { ASPUMPED } from "./entries/as-pumped.ts";
 import { BELTDRIVE, HOUSINGMATCH } from "./entries/attachment.ts";
 import { BOLTTORQUE, STUDLENGTH } from "./entries/bolting.ts";
 import { DRIVEARRANGEMENT, ENGINESITEPOWER, FUELRATE, MOTORSIZE } from "./entries/drive.ts";
@@ -52,7 +53,6 @@ import {
 import { RANKPUMPS } from "./entries/rank-pumps.ts";
 import { DEPOSITIONVELOCITY, SLURRYDERATE, SLURRYSG, SOLIDSBYVOLUME } from "./entries/slurry.ts";
 import { SETTLINGVELOCITY, SLURRYCLASS, SLURRYDUTY, SLURRYLINE, SLURRYMIXTURE } from "./entries/slurry-duty.ts";
-import { SUCTIONPRESSURE } from "./entries/suction-pressure.ts";
 import { GRADELINE, MAXLIFT, NPSHA, SYSTEMCURVE, TDH } from "./entries/system-and-suction.ts";
 import { BENDTHRUST, COLLAPSEPRESSURE, PIPEMASS, TAKEOFF } from "./entries/take-off.ts";
 import { VERDICTS } from "./entries/verdicts.ts";
@@ -88,7 +88,6 @@ const FUNCTIONS: readonly Entry[] = [
   FLANGERATING,
   FLANGECLASS,
   FLANGECHECK,
-  SUCTIONPRESSURE,
   NOZZLEPRESSURE,
   FLANGEDIMENSIONS,
   SURGE,
@@ -127,6 +126,7 @@ const FUNCTIONS: readonly Entry[] = [
   DEPOSITIONVELOCITY,
   SLURRYDERATE,
   SLURRYMIXTURE,
+  ASPUMPED,
   SLURRYLINE,
   SLURRYDUTY,
   SLURRYCLASS,

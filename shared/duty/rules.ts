@@ -1,6 +1,8 @@
+import { SPECIFIC_GRAVITY_REFERENCE } from "../../src/basis/constants.ts";
 import { outOfRange } from "../../src/basis/method.ts";
 import type { Finding, Side } from "../../src/basis/result.ts";
 import type { Pipe } from "../../src/pipework/pipe.ts";
+import { slurryMixture } from "../../src/slurry/slurry-mixture.ts";
 import { FIELDS, type FieldKey, type FieldValues } from "./fields.ts";
 
 /** What a field must be held against beside its own bounds: the errors, to be said at its box. */
@@ -31,7 +33,41 @@ function staticHeadRule(field: "leastStaticHead" | "greatestStaticHead", side: "
   };
 }
 
+/** What makes a slurry, the boxes to mend first before those that are nearly always stated. */
+const COMPOSITION = ["slurryGravity", "solidsByVolume", "solidsGravity"] as const;
+
+/** Figures of a slurry that no slurry has, or that contradict each other, said at one of them. */
+function compositionRule(field: (typeof COMPOSITION)[number]): Rule {
+  return {
+    field,
+    errors: ({ liquid, temperature, solids, ...values }) => {
+      const isFirst = COMPOSITION.find((key) => values[key] !== undefined) === field;
+      if (!isFirst || liquid === undefined || temperature === undefined) return NONE;
+      const { solidsByVolume, solidsGravity: solidsSG, slurryGravity: mixtureSG } = values;
+      const known = {
+        // A blank box stands for none.
+        ...(solids !== undefined && solids > 0 && { solidsByWeight: solids }),
+        ...(solidsByVolume !== undefined && { solidsByVolume }),
+        ...(solidsSG !== undefined && { solidsSG }),
+        ...(mixtureSG !== undefined && { mixtureSG }),
+      };
+      const state = liquid.at(temperature);
+      if (!state.ok || Object.keys(known).length < 2) return NONE;
+      const liquidSG = state.value.density / SPECIFIC_GRAVITY_REFERENCE;
+      return slurryMixture({ ...known, liquidSG }).findings.filter(({ kind }) => kind === "error");
+    },
+  };
+}
+
 export const RULES: readonly Rule[] = [
+  ...COMPOSITION.map(compositionRule),
+  {
+    field: "coarseSize",
+    errors: ({ coarseSize, medianSize }) =>
+      coarseSize === undefined || medianSize === undefined || coarseSize >= medianSize
+        ? NONE
+        : beyond("coarseSize", coarseSize, "at least", medianSize),
+  },
   {
     field: "temperature",
     errors: ({ liquid, temperature }) => {

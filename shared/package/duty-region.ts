@@ -6,11 +6,13 @@ import type { HeadCurve } from "../../src/pump/head-curve.ts";
 import { runningPump } from "../../src/pump/running-pump.ts";
 import { systemCurveThrough } from "../../src/pump/system-curve-through.ts";
 import { standardAtmosphere } from "../../src/site/atmosphere.ts";
+import { curveOn } from "../../src/slurry/curve-as-pumped.ts";
 import { suctionState } from "../../src/suction/suction-state.ts";
 import { dutyCases, systemOf } from "../calc-sheet/sections/duty-cases.ts";
 import { specificSpeedOf } from "../calc-sheet/sections/preferred-region.ts";
 import { isRange } from "../cells/cell.ts";
 import { type Duty, type DutyPump, hasFields, segmentsOf } from "../duty/duty.ts";
+import { stateAsPumped } from "../duty/slurry.ts";
 import type { WorkedDuty } from "./worked-duty.ts";
 
 const NEEDED = [
@@ -35,17 +37,19 @@ export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result
   if (!hasFields(duty, ...NEEDED) || suctionLine === undefined) return fail([]);
   const { acceptanceGrade, leastStaticHead, greatestStaticHead, npshMargin } = duty;
   const normal = duty.deliveryLevel - duty.sourceLevel;
-  const running = runningPump({ curve, speedRatio, trimRatio });
+  const state = stateAsPumped(duty);
+  if (!state.ok) return state;
+  const onPumped = curveOn(state.value, curve);
+  if (!onPumped.ok) return onPumped;
+  const running = runningPump({ curve: onPumped.value, speedRatio, trimRatio });
   const newPipe = systemThrough("new", duty, worked);
   const agedPipe = dutyCases(duty).some(({ pipe }) => pipe === "aged")
     ? systemThrough("aged", duty, worked)
     : undefined;
-  const state = duty.liquid.at(duty.temperature);
   const air = standardAtmosphere(duty.altitude);
   if (!running.ok) return running;
   if (!newPipe.ok) return newPipe;
   if (agedPipe !== undefined && !agedPipe.ok) return agedPipe;
-  if (!state.ok) return state;
   if (!air.ok) return air;
   const specificSpeed = specificSpeedOf(pump);
   const [lower, upper] = acceptanceGrade?.head ?? [0, 0];

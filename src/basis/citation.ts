@@ -157,16 +157,6 @@ export const SOURCES = {
     publisher: "Hydraulic Institute",
     year: 2019,
   },
-  "ansi-hi-14.6": {
-    title: "ANSI/HI 14.6, Rotodynamic Pumps for Hydraulic Performance Acceptance Tests",
-    publisher: "Hydraulic Institute",
-    year: 2011,
-  },
-  "iso-5199": {
-    title: "ISO 5199, Technical specifications for centrifugal pumps, class II",
-    publisher: "ISO",
-    year: 2002,
-  },
   "iso-9906": {
     title: "ISO 9906, Rotodynamic pumps: hydraulic performance acceptance tests, grades 1, 2 and 3",
     publisher: "ISO",
@@ -175,6 +165,12 @@ export const SOURCES = {
   "pump-handbook": { title: "I. J. Karassik and others, Pump Handbook", publisher: "McGraw-Hill" },
   "momentum-balance": { title: "Conservation of momentum", publisher: "textbooks of hydraulics" },
   "mass-balance": { title: "Conservation of mass and volume", publisher: "textbooks of process engineering" },
+  "thomas-1979": {
+    title:
+      "A. D. Thomas, The role of laminar/turbulent transition in determining the critical deposit velocity and the operating pressure gradient for long distance slurry pipelines",
+    publisher: "Hydrotransport 6, BHRA",
+    year: 1979,
+  },
   "thomas-1965": {
     title: "D. G. Thomas, Transport characteristics of suspension VIII",
     publisher: "Journal of Colloid Science 20",

@@ -1,7 +1,8 @@
 import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
+import { runFriction } from "../slurry/run-friction.ts";
 import type { Line, LineSegment } from "./line.ts";
-import { beyondComputation, type PipeFriction, pipeFriction } from "./pipe-friction.ts";
+import { beyondComputation, type PipeFriction } from "./pipe-friction.ts";
 
 export interface LineLossInputs {
   /** m³/s */
@@ -40,8 +41,8 @@ export interface LineLoss {
  * Head lost in a line [m of the liquid]; a line without segments loses nothing. The velocity head counts where an exit
  * is listed, once an exit; how many is told, not judged, since only the caller knows where the line ends.
  * Formula: h_L = Σ (f L/D + ΣK) V²/(2g) over the segments
- * Fails: as `pipeFriction`; size-change-wrong-way; beyond-computation.
- * Warns: as `pipeFriction`; fitting-size-outside-table, fitting-assumed, valve-not-held-open, fitting-methods-mixed.
+ * Fails: as `runFriction`; size-change-wrong-way; beyond-computation.
+ * Warns: as `runFriction`; fitting-size-outside-table, fitting-assumed, valve-not-held-open, fitting-methods-mixed.
  * Source: Darcy–Weisbach equation; each fitting cites its own.
  */
 export function lineLoss({ flow, line, liquid }: LineLossInputs): Result<LineLoss> {
@@ -79,7 +80,7 @@ function segmentLoss(
   findings: Finding[],
 ): SegmentLoss | undefined {
   const { pipe, length, fittings } = segment;
-  const friction = pipeFriction({ flow, pipe, length, liquid });
+  const friction = runFriction({ flow, pipe, length, liquid });
   for (const finding of friction.findings) findings.push({ ...finding, subject: `${finding.subject} in ${pipe.name}` });
   if (!friction.ok) return undefined;
   const { velocity, velocityHead, reynolds, relativeRoughness, frictionFactor, head } = friction.value;

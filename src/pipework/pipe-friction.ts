@@ -1,6 +1,6 @@
 import { checkInputs, type Method } from "../basis/method.ts";
 import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
-import type { LiquidState } from "../liquid/liquid.ts";
+import { carrierOf, type LiquidState } from "../liquid/liquid.ts";
 import {
   darcyFactor,
   frictionFactorMethod,
@@ -49,7 +49,8 @@ export interface PipeFriction {
 }
 
 /**
- * Head lost to friction in a full round pipe [m of the liquid], with the figures it comes of.
+ * Head lost to friction in a full round pipe [m of the liquid], with the figures it comes of; of a slurry, the loss of
+ * the liquid between its solids.
  * Formula: h_f = m f (L/D) V²/(2g), Re = ρ V D/μ, m the pipe's friction multiplier (corrugated hose), else 1
  * Fails: out-of-range inputs as the method bounds them; beyond-computation.
  * Warns: outside-usual-range above ε/D = 0.05 (a warning); critical-zone.
@@ -57,7 +58,7 @@ export interface PipeFriction {
  */
 export function pipeFriction({ flow, pipe, length, liquid }: PipeFrictionInputs): Result<PipeFriction> {
   const { bore, roughness } = pipe;
-  const { density, dynamicViscosity } = liquid;
+  const { density, dynamicViscosity } = carrierOf(liquid);
   const relativeRoughness = roughness / bore;
   const checked = checkInputs(pipeFrictionMethod, {
     flow,

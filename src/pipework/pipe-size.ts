@@ -2,8 +2,8 @@ import type { FactsOf } from "../basis/finding-code.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
+import { runFriction } from "../slurry/run-friction.ts";
 import type { Pipe } from "./pipe.ts";
-import { pipeFriction } from "./pipe-friction.ts";
 
 export interface PipeSizeInputs {
   /** m³/s */
@@ -34,8 +34,8 @@ export const pipeSizeMethod = {
 /**
  * The smallest bore of a family in which the flow keeps within a mean velocity and, where one is given, within a
  * friction head per length. Fittings are not counted.
- * Fails: out-of-range inputs as the method bounds them; no-size-meets, with the largest; as `pipeFriction`.
- * Warns: as `pipeFriction`.
+ * Fails: out-of-range inputs as the method bounds them; no-size-meets, with the largest; as `runFriction`.
+ * Warns: as `runFriction`.
  * Source: Darcy–Weisbach equation.
  */
 export function pipeSize(inputs: PipeSizeInputs): Result<Pipe> {
@@ -44,7 +44,7 @@ export function pipeSize(inputs: PipeSizeInputs): Result<Pipe> {
   if (!checked.ok) return checked;
   let largest: FactsOf["no-size-meets"]["largest"];
   for (const pipe of pipes.toSorted((a, b) => a.bore - b.bore)) {
-    const friction = pipeFriction({ flow, pipe, length: 1, liquid });
+    const friction = runFriction({ flow, pipe, length: 1, liquid });
     if (!friction.ok) return friction;
     const { velocity, head } = friction.value;
     if (velocity <= maxVelocity && (maxGradient === null || head <= maxGradient))

@@ -34,7 +34,7 @@ export const pumpDeratingMethod = {
 } as const satisfies Method<"impellerDiameter" | "particleSize" | "solidsSG" | "solidsByVolume" | "fines">;
 
 /** Where Cave's logarithm is zero: finer solids would seem to raise the head. m. */
-const FINEST = 2.27e-5;
+export const FINEST = 2.27e-5;
 
 /** Fines are particles below this size, m. */
 const FINES_SIZE = 7.5e-5;
@@ -210,6 +210,23 @@ export function npshRemark(headRatio: number): readonly Finding[] {
       subject: "NPSHR",
       facts: { factor: amount("ratio", 1 / headRatio) },
       cites,
+    },
+  ];
+}
+
+/** The fits are for solids in water; outside this SG the liquid is another. */
+const NEAR_WATER = { atLeast: 0.95, atMost: 1.05 };
+
+/** Warns: caution derating-not-in-water. */
+export function carrierRemark(liquidSG: number): readonly Finding[] {
+  if (liquidSG >= NEAR_WATER.atLeast && liquidSG <= NEAR_WATER.atMost) return [];
+  return [
+    {
+      code: "derating-not-in-water",
+      kind: "check",
+      subject: "liquid SG",
+      found: amount("ratio", liquidSG),
+      cites: { source: "house", at: "derating fits taken as they stand up to 5 % from SG 1" },
     },
   ];
 }

@@ -6,6 +6,7 @@ import { clearWaterDuty, clearWaterDutyMethod } from "./clear-water-duty.ts";
 import { headReduction, headReductionMethod } from "./head-reduction-chart.ts";
 import {
   belowMeasured,
+  carrierRemark,
   efficiencyRemarks,
   LEAST_RATIO,
   npshRemark,
@@ -19,9 +20,6 @@ export const slurryDutyMethod = {
   cites: [...pumpDeratingMethod.cites, ...headReductionMethod.cites, ...clearWaterDutyMethod.cites],
   inputs: {},
 } as const satisfies Method<never>;
-
-/** The fits are for solids in water; outside this SG the liquid is another. */
-const NEAR_WATER = { atLeast: 0.95, atMost: 1.05 };
 
 export interface SlurryDutyInputs {
   /** Of the slurry, m³/s. */
@@ -120,17 +118,4 @@ function byChart(headRatio: number): Finding {
     found: amount("ratio", headRatio),
     cites: headReductionMethod.cites[0],
   };
-}
-
-function carrierRemark(liquidSG: number): readonly Finding[] {
-  if (liquidSG >= NEAR_WATER.atLeast && liquidSG <= NEAR_WATER.atMost) return [];
-  return [
-    {
-      code: "derating-not-in-water",
-      kind: "check",
-      subject: "liquid SG",
-      found: amount("ratio", liquidSG),
-      cites: { source: "house", at: "derating fits taken as they stand up to 5 % from SG 1" },
-    },
-  ];
 }

@@ -1,10 +1,9 @@
 import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
 import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
-import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { amount, andThen, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import type { Pipe } from "../pipework/pipe.ts";
 import { pipeFriction } from "../pipework/pipe-friction.ts";
-import { depositionVelocity, STRATIFIED_RATIO, stratified } from "./deposition-velocity.ts";
 
 export const slurryFrictionMethod = {
   cites: [
@@ -23,8 +22,8 @@ const WATER_VISCOSITY = 1.0034e-6;
 /** The bounds Wilson sets the exponent: broad grading, narrow grading. */
 const EXPONENT = { least: 0.25, narrow: 1.7 };
 
-/** Particle over bore from which stratified flow has been seen. */
-const STRATIFIED_FROM = 0.015;
+/** Mechanical friction of sliding solids; half of it where half of them slide is the 0.22 of the formula. */
+export const SLIDING_FRICTION = 0.44;
 
 export interface SlurryFrictionInputs {
   /** Of the slurry, m³/s. */
@@ -56,37 +55,29 @@ export interface SlurryFriction {
 }
 
 /**
- * Friction gradient of a settling slurry that moves without a bed, m of water and m of slurry per m.
- * Formula: i_m = i_l + 0.22 (S_m − S_l) (V/V50)^−M in m of water, M by `gradingExponent`
+ * Friction gradient of a settling slurry that moves without a bed, m of water and m of slurry per m, by itself: whether
+ * a bed lies, `slurryLine` says.
+ * Formula: i_m = i_l + 0.22 (S_m − S_l) (V/V50)^−M in m of water, M by `gradingExponent`; the share of solids that
+ *          slides, (V/V50)^−M/2, held at 1
  *          V50 = 3.93 d50^0.35 ((S_s − 1)/1.65)^0.45 ν_r^−0.25 in m/s, d50 in mm
- * Fails: flow-stratified above d50/D = 0.018; bed-in-pipe; as `gradingExponent`, `pipeFriction`, `depositionVelocity`.
- * Warns: cautions flow-stratified above 0.015, below-design-velocity; as these three.
+ * Fails: as `gradingExponent` and `pipeFriction`.
+ * Warns: as these.
  * Source: Wilson and others, Slurry Transport Using Centrifugal Pumps (V50 from memory).
  */
 export function slurryFriction(inputs: SlurryFrictionInputs): Result<SlurryFriction> {
   const { flow, pipe, particleSize, coarseSize, solidsSG, solidsByVolume, liquid } = inputs;
-  const { bore } = pipe;
-  const checked = checkInputs(slurryFrictionMethod, { particleSize, coarseSize: coarseSize ?? particleSize });
+  const checked = checkInputs(slurryFrictionMethod, { particleSize, coarseSize: coarseSize ?? 1 });
   if (!checked.ok) return checked;
-  const grading = gradingExponent(particleSize, coarseSize);
-  if (!grading.ok) return grading;
-  if (particleSize < bore && particleSize / bore > STRATIFIED_RATIO) return fail([stratified(particleSize, bore)]);
-
-  return andThen(pipeFriction({ flow, pipe, length: 1, liquid }), ({ velocity, head }) =>
-    andThen(depositionVelocity({ bore, particleSize, solidsSG, solidsByVolume, liquid }), ({ limiting, design }) => {
-      if (velocity < limiting) return fail([bedLies(velocity, limiting)]);
+  return andThen(gradingExponent(particleSize, coarseSize), (exponent) =>
+    andThen(pipeFriction({ flow, pipe, length: 1, liquid }), ({ velocity, head }) => {
       const liquidSG = liquid.density / SPECIFIC_GRAVITY_REFERENCE;
       const v50 = halfSuspendedVelocity(particleSize, solidsSG, liquid);
-      const exponent = grading.value;
       const carrierGradient = head * liquidSG;
-      const excess = 0.22 * solidsByVolume * (solidsSG - liquidSG) * (velocity / v50) ** -exponent;
-      const waterGradient = carrierGradient + excess;
-      const slurryGradient = waterGradient / (liquidSG + solidsByVolume * (solidsSG - liquidSG));
-      return succeed({ velocity, v50, exponent, carrierGradient, waterGradient, slurryGradient }, [
-        ...grading.findings,
-        ...(particleSize / bore > STRATIFIED_FROM ? [nearlyStratified(particleSize, bore)] : []),
-        ...(velocity < design ? [slow(velocity, design)] : []),
-      ]);
+      const sliding = Math.min(1, 0.5 * (velocity / v50) ** -exponent);
+      const submerged = solidsByVolume * (solidsSG - liquidSG);
+      const waterGradient = carrierGradient + SLIDING_FRICTION * sliding * submerged;
+      const slurryGradient = waterGradient / (liquidSG + submerged);
+      return succeed({ velocity, v50, exponent, carrierGradient, waterGradient, slurryGradient });
     }),
   );
 }
@@ -112,32 +103,4 @@ export function gradingExponent(d50: number, d85: number | null): Result<number>
   if (held === free || d85 === d50) return succeed(held);
   const facts = { free: amount("ratio", free), held };
   return succeed(held, [{ code: "grading-exponent-held", kind: "check", subject, facts }]);
-}
-
-/** A bed lies on the bottom. An error where a method does not hold for it. */
-export function bedLies(velocity: number, limiting: number): Finding<"bed-in-pipe"> {
-  return {
-    code: "bed-in-pipe",
-    kind: "error",
-    subject: "velocity",
-    found: amount("velocity", velocity),
-    limit: { quantity: "velocity", value: limiting, side: "at least" },
-  };
-}
-
-/** Moving, but with less in hand than a line is designed for. */
-export function slow(velocity: number, design: number): Finding {
-  return {
-    code: "below-design-velocity",
-    kind: "check",
-    subject: "velocity",
-    found: amount("velocity", velocity),
-    limit: { quantity: "velocity", value: design, side: "at least" },
-    cites: { source: "house", at: "design velocity at least 1.2 V_L and V_L + 0.3 m/s (1 ft/s)" },
-  };
-}
-
-function nearlyStratified(size: number, bore: number): Finding {
-  const limit = { quantity: "ratio", value: STRATIFIED_FROM, side: "at most" } as const;
-  return { ...stratified(size, bore), kind: "check", limit };
 }

@@ -1,27 +1,28 @@
 import type { Citation } from "../basis/citation.ts";
+import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
 import type { Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, type Result, succeed } from "../basis/result.ts";
-import { pipeFriction } from "../pipework/pipe-friction.ts";
+import { type PipeFriction, pipeFriction } from "../pipework/pipe-friction.ts";
 import {
+  DESIGN_CITE,
   type DepositionVelocity,
   depositionVelocity,
   depositionVelocityMethod,
   FINE_SIZE,
   STRATIFIED_RATIO,
+  stratified,
 } from "./deposition-velocity.ts";
 import { fineSlurry, fineSlurryMethod } from "./fine-slurry.ts";
 import {
-  bedLies,
-  gradingExponent,
+  SLIDING_FRICTION,
   type SlurryFrictionInputs,
-  slow,
   slurryFriction,
   slurryFrictionMethod,
 } from "./slurry-friction.ts";
 
 const REGIME_CITE: Citation = {
   source: "house",
-  at: "below 0.1 mm one liquid; a sliding bed above 0.018 of the bore; else solids carried above the deposition velocity",
+  at: "a bed at rest below the deposition velocity; a sliding bed above 0.018 of the bore; below 0.1 mm one liquid where that loses more; else suspended",
 };
 
 export const slurryLineMethod = {
@@ -29,10 +30,10 @@ export const slurryLineMethod = {
   inputs: {},
 } as const satisfies Method<never>;
 
-/** How the solids travel. Only of the first two is the friction known here. */
-export type SlurryRegime = "carried" | "one liquid" | "sliding bed" | "bed at rest";
+/** How the solids travel. */
+export type SlurryRegime = "suspended" | "one liquid" | "sliding bed" | "bed at rest";
 
-export type SlurryVerdict = "keeps moving" | "below the velocity to design for" | "SETTLES";
+export type SlurryVerdict = "keeps moving" | "below the design minimum" | "SETTLES";
 
 export interface SlurryLine {
   /** m/s */
@@ -46,75 +47,113 @@ export interface SlurryLine {
   readonly regime: SlurryRegime;
   /** Of the liquid alone, m of it per m. */
   readonly liquidGradient: number;
-  /** m of slurry per m; null where a bed lies or slides. */
-  readonly slurryGradient: number | null;
+  /** m of slurry per m. */
+  readonly slurryGradient: number;
 }
 
 /** Below this Reynolds number the flow of a pipe is not turbulent for sure. */
 const TURBULENT = 4000;
 
+/** Particle over bore from which stratified flow has been seen. */
+const STRATIFIED_FROM = 0.015;
+
 /**
- * Velocity of a slurry in one run of pipe against that under which solids rest, m/s, and its friction: Wilson's where
- * they are carried, Darcy–Weisbach with the mixture below a d50 of 0.1 mm; none where a bed lies or slides.
- * Fails: as `gradingExponent`, `depositionVelocity`, `pipeFriction`, `fineSlurry` and `slurryFriction`.
- * Warns: bed-in-pipe, fine-slurry-not-turbulent (Re under 4000). Cautions: below-design-velocity; as its parts.
- * Source: as its parts; the bounds of the regimes are a house choice.
+ * Velocity of a slurry in one run of pipe against that under which solids rest, m/s, and its friction. That never falls
+ * below what the liquid alone loses, in m of each, nor, where a bed lies, below that at the deposition velocity: so
+ * neither more solids nor a bed ever seem to lose less.
+ * Formula: suspended: `slurryFriction`; d50 under 0.1 mm: Darcy–Weisbach with the mixture where that is more; a sliding
+ *          bed, above 0.018 of the bore: i_m = i_l + 0.44 (S_m − S_l), all solids on the bottom
+ * Fails: as `depositionVelocity`, `slurryFriction`, `pipeFriction` and `fineSlurry`.
+ * Warns: bed-in-pipe and fine-slurry-not-turbulent, Re under 4000 (limits); below-design-velocity; flow-stratified from
+ * 0.015 of the bore; as its parts.
+ * Source: as its parts; the bounds of the regimes and the least loss are a house choice.
  */
 export function slurryLine(inputs: SlurryFrictionInputs): Result<SlurryLine> {
-  const { flow, pipe, particleSize, coarseSize, liquid } = inputs;
-  const { bore } = pipe;
-  const grading = gradingExponent(particleSize, coarseSize);
-  if (!grading.ok) return grading;
-  return andThen(depositionVelocity({ ...inputs, bore }), (deposition) =>
+  const { flow, pipe, liquid } = inputs;
+  return andThen(depositionVelocity({ ...inputs, bore: pipe.bore }), (deposition) =>
     andThen(pipeFriction({ flow, pipe, length: 1, liquid }), ({ velocity, head }) => {
       const { limiting, design } = deposition;
-      const facts = {
-        velocity,
-        limiting,
-        ratio: velocity / limiting,
-        design,
-        verdict: verdictOf(velocity, deposition),
-        liquidGradient: head,
-      };
-      const told = (regime: SlurryRegime, slurryGradient: number | null): SlurryLine => ({
-        ...facts,
-        regime,
-        slurryGradient,
-      });
-      if (velocity < limiting) return succeed(told("bed at rest", null), [bedWarned(velocity, limiting)]);
-      // The remark on it comes with the limiting velocity.
-      if (particleSize / bore > STRATIFIED_RATIO) return succeed(told("sliding bed", null));
-      return particleSize < FINE_SIZE
-        ? andThen(asOneLiquid(inputs), ({ gradient, findings }) =>
-            succeed(told("one liquid", gradient), [...findings, ...slowRemark(velocity, deposition)]),
-          )
-        : andThen(slurryFriction(inputs), ({ slurryGradient }) => succeed(told("carried", slurryGradient)));
+      const rests = velocity < limiting;
+      // The same pipe at the velocity that just carries the solids.
+      const moving = rests ? { ...inputs, flow: (limiting * Math.PI * pipe.bore ** 2) / 4 } : inputs;
+      return andThen(movingFriction(moving), ({ gradient, regime }) =>
+        succeed(
+          {
+            velocity,
+            limiting,
+            ratio: velocity / limiting,
+            design,
+            verdict: verdictOf(velocity, deposition),
+            regime: rests ? "bed at rest" : regime,
+            liquidGradient: head,
+            slurryGradient: gradient,
+          },
+          [...velocityRemarks(velocity, deposition), ...sizeRemarks(inputs), ...turbulenceRemarks(inputs)],
+        ),
+      );
     }),
   );
 }
 
+interface Moving {
+  /** m of slurry per m. */
+  readonly gradient: number;
+  readonly regime: SlurryRegime;
+}
+
+function movingFriction(inputs: SlurryFrictionInputs): Result<Moving> {
+  const { particleSize, pipe, liquid, solidsSG, solidsByVolume } = inputs;
+  return andThen(slurryFriction(inputs), ({ carrierGradient, slurryGradient }) => {
+    const liquidSG = liquid.density / SPECIFIC_GRAVITY_REFERENCE;
+    const clear = carrierGradient / liquidSG;
+    if (particleSize / pipe.bore > STRATIFIED_RATIO) {
+      const submerged = solidsByVolume * (solidsSG - liquidSG);
+      const sliding = (carrierGradient + SLIDING_FRICTION * submerged) / (liquidSG + submerged);
+      return succeed<Moving>({ gradient: Math.max(clear, sliding), regime: "sliding bed" });
+    }
+    const suspended = Math.max(clear, slurryGradient);
+    if (particleSize >= FINE_SIZE) return succeed<Moving>({ gradient: suspended, regime: "suspended" });
+    return andThen(asOneLiquid(inputs), ({ head }) =>
+      succeed<Moving>({ gradient: Math.max(suspended, head), regime: "one liquid" }),
+    );
+  });
+}
+
 function verdictOf(velocity: number, { limiting, design }: DepositionVelocity): SlurryVerdict {
   if (velocity < limiting) return "SETTLES";
-  return velocity < design ? "below the velocity to design for" : "keeps moving";
+  return velocity < design ? "below the design minimum" : "keeps moving";
 }
 
-function slowRemark(velocity: number, { design }: DepositionVelocity): readonly Finding[] {
-  return velocity < design ? [slow(velocity, design)] : [];
+function velocityRemarks(velocity: number, { limiting, design }: DepositionVelocity): readonly Finding[] {
+  if (velocity >= design) return [];
+  const slow = { subject: "velocity", found: amount("velocity", velocity) } as const;
+  if (velocity >= limiting) {
+    const limit = { quantity: "velocity", value: design, side: "at least" } as const;
+    return [{ ...slow, code: "below-design-velocity", kind: "check", limit, cites: DESIGN_CITE }];
+  }
+  const limit = { quantity: "velocity", value: limiting, side: "at least" } as const;
+  return [{ ...slow, code: "bed-in-pipe", kind: "limit", limit, cites: depositionVelocityMethod.cites[0] }];
 }
 
-function bedWarned(velocity: number, limiting: number): Finding {
-  return { ...bedLies(velocity, limiting), kind: "limit", cites: depositionVelocityMethod.cites[0] };
+/** Above 0.018 of the bore the deposition velocity says it. */
+function sizeRemarks({ particleSize, pipe: { bore } }: SlurryFrictionInputs): readonly Finding[] {
+  const ratio = particleSize / bore;
+  if (ratio <= STRATIFIED_FROM || ratio > STRATIFIED_RATIO) return [];
+  const limit = { quantity: "ratio", value: STRATIFIED_FROM, side: "at most" } as const;
+  return [{ ...stratified(particleSize, bore), limit }];
 }
 
-function asOneLiquid({ liquid, solidsSG, solidsByVolume, flow, pipe }: SlurryFrictionInputs): Result<{
-  readonly gradient: number;
-  readonly findings: readonly Finding[];
-}> {
+function asOneLiquid({ liquid, solidsSG, solidsByVolume, flow, pipe }: SlurryFrictionInputs): Result<PipeFriction> {
   return andThen(fineSlurry({ liquid, solidsSG, solidsByVolume }), (mixture) =>
-    andThen(pipeFriction({ flow, pipe, length: 1, liquid: mixture }), ({ head, reynolds }) =>
-      succeed({ gradient: head, findings: reynolds < TURBULENT ? [notTurbulent(reynolds)] : [] }),
-    ),
+    pipeFriction({ flow, pipe, length: 1, liquid: mixture }),
   );
+}
+
+/** Whether a fine slurry stays turbulent at the flow it has, which keeps it from settling out slowly. */
+function turbulenceRemarks(inputs: SlurryFrictionInputs): readonly Finding[] {
+  if (inputs.particleSize >= FINE_SIZE) return [];
+  const run = asOneLiquid(inputs);
+  return run.ok && run.value.reynolds < TURBULENT ? [notTurbulent(run.value.reynolds)] : [];
 }
 
 function notTurbulent(reynolds: number): Finding {

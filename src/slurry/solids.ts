@@ -1,5 +1,7 @@
+import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
 import type { Input } from "../basis/method.ts";
 import { amount, type Finding } from "../basis/result.ts";
+import type { Solids } from "../liquid/liquid.ts";
 
 /** Specific gravity of the dry solids. Nothing is denser than osmium (22.6), so 2650 kg/m³ typed for 2.65 is caught. */
 export const SOLIDS_SG = {
@@ -57,4 +59,9 @@ export function doNotSettle(solidsSG: number, liquidSG: number): Finding {
     found: amount("ratio", solidsSG),
     limit: { quantity: "ratio", value: liquidSG, side: "above" },
   };
+}
+
+/** Whether solids sink in the liquid that carries them. */
+export function sinks({ specificGravity, carrier }: Solids): boolean {
+  return specificGravity > carrier.density / SPECIFIC_GRAVITY_REFERENCE;
 }

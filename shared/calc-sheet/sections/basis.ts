@@ -1,5 +1,6 @@
 import type { Duty } from "../../duty/duty.ts";
 import { FIELDS, type FieldKey, fieldsOf } from "../../duty/fields.ts";
+import { slurryFields } from "../../duty/slurry.ts";
 import type { PlanItem } from "../plan.ts";
 import { stated } from "./stated-input.ts";
 
@@ -29,7 +30,7 @@ export function basis(duty: Duty): readonly PlanItem[] {
   const isOfCurve = pump?.curve.npshRequired !== undefined || pumpState === "unreadable";
   return [
     { kind: "section", id: "basis", text: "Basis" },
-    ...stated(duty, ...STATED, "npshRequired"),
+    ...stated(duty, ...STATED, ...slurryFields(duty), "npshRequired"),
     ...(state.npshRequired !== "blank" || isOfCurve ? stated(duty, "npshMargin") : []),
   ];
 }

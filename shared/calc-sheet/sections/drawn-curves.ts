@@ -24,6 +24,7 @@ import { type ColumnFacts, type PlanItem, type WorkingItem, working } from "../p
 import { LIQUID_FIGURES } from "./liquid.ts";
 import { npshAvailableAt } from "./npsh.ts";
 import { PUMP, PUMP_CURVE } from "./pump.ts";
+import { curveAsPumped, slurryCurve } from "./slurry-curve.ts";
 import { inUnitSet } from "./stated-input.ts";
 
 const ROWS = 25;
@@ -37,7 +38,7 @@ const HOW_IT_RUNS = tableOf("howItRuns", {
   specificGravity: "ratio",
   reach: "flow",
 });
-/** How many pumps share the flow, how many add their heads, and the liquid's specific gravity. */
+/** How many pumps share the flow, how many add their heads, and the specific gravity of the liquid as pumped. */
 export const SIDE_BY_SIDE = cell(HOW_IT_RUNS, 0, "sideBySide");
 export const IN_SERIES = cell(HOW_IT_RUNS, 0, "inSeries");
 export const SPECIFIC_GRAVITY = cell(HOW_IT_RUNS, 0, "specificGravity");
@@ -63,9 +64,10 @@ export function drawnCurves(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const { curve } = pump;
   return [
     howItRuns(duty),
-    headCurve(),
-    ...(curve.efficiency === undefined ? [] : [powerCurve(pump)]),
-    ...(curve.npshRequired === undefined ? [] : [npshCurve(pump)]),
+    ...slurryCurve(duty, pump),
+    headCurve(duty),
+    ...(curve.efficiency === undefined ? [] : [powerCurve(duty, pump)]),
+    ...(curve.npshRequired === undefined ? [] : [npshCurve(duty, pump)]),
   ];
 }
 
@@ -101,21 +103,21 @@ function flowsTogether(of: Curve): ColumnFacts<"together"> {
   return ["together", "flow of all", (row) => product(cell<"each">(of as TableOf<"each">, row, "each"), SIDE_BY_SIDE)];
 }
 
-function headCurve(): WorkingItem {
+function headCurve(duty: Duty): WorkingItem {
   return working(HEAD_CURVE, "Head of the pumps as they run", ROWS, [
     flowsOfEach(atRunning(0), LAST_FLOW),
-    ["head", "head of each", { spill: callOf(PUMPHEAD, readAt(HEAD_CURVE)) }],
+    ["head", "head of each", { spill: callOf(PUMPHEAD, readAt(HEAD_CURVE, duty)) }],
     flowsTogether(HEAD_CURVE),
     ["headTogether", "head of all", (row) => product(cell(HEAD_CURVE, row, "head"), IN_SERIES)],
   ]);
 }
 
-function powerCurve({ curve: { points } }: DutyPump): WorkingItem {
+function powerCurve(duty: Duty, { curve: { points } }: DutyPump): WorkingItem {
   const [first, last] = givenRows(points, "efficiency");
   return working(POWER_CURVE, "Efficiency and shaft power as they run, with the liquid pumped", ROWS, [
     flowsOfEach(atRunning(first), insideOf(last, points.length)),
-    ["efficiency", "efficiency", { spill: callOf(PUMPEFFICIENCY, readAt(POWER_CURVE)) }],
-    ["power", "power of each", { spill: callOf(PUMPPOWER, { ...readAt(POWER_CURVE), SG: SPECIFIC_GRAVITY }) }],
+    ["efficiency", "efficiency", { spill: callOf(PUMPEFFICIENCY, readAt(POWER_CURVE, duty)) }],
+    ["power", "power of each", { spill: callOf(PUMPPOWER, { ...readAt(POWER_CURVE, duty), SG: SPECIFIC_GRAVITY }) }],
     flowsTogether(POWER_CURVE),
     ["percent", "efficiency", (row) => product(cell(POWER_CURVE, row, "efficiency"), constant(100))],
     ["powerTogether", "power of all", (row) => product(cell(POWER_CURVE, row, "power"), PUMP.pumpCount)],
@@ -123,21 +125,24 @@ function powerCurve({ curve: { points } }: DutyPump): WorkingItem {
 }
 
 /** NPSH required goes with the speed alone, so its flows end with its own column or with the curve as trimmed. */
-function npshCurve({ curve: { points } }: DutyPump): WorkingItem {
+function npshCurve(duty: Duty, { curve: { points } }: DutyPump): WorkingItem {
   const [first, last] = givenRows(points, "npshRequired");
   const bySpeed = (row: number): Expression => product(cell(PUMP_CURVE, row, "flow"), PUMP.speedRatio);
   return working(NPSH_CURVE, "NPSH as they run, the source at the level stated", ROWS, [
     flowsOfEach(greatest(bySpeed(first), atRunning(0)), least(bySpeed(last), LAST_FLOW)),
-    ["required", "NPSHR", { spill: callOf(PUMPNPSHR, readAt(NPSH_CURVE)) }],
+    ["required", "NPSHR", { spill: callOf(PUMPNPSHR, readAt(NPSH_CURVE, duty)) }],
     flowsTogether(NPSH_CURVE),
     ["available", "NPSHA", { spill: npshAvailableAt(column(NPSH_CURVE, "together")) }],
   ]);
 }
 
 /** The curve of one pump at the flows of each, as it runs. */
-function readAt(of: Curve): { curve: Expression; flow: Expression; speedRatio: Expression; trimRatio: Expression } {
+function readAt(
+  of: Curve,
+  duty: Duty,
+): { curve: Expression; flow: Expression; speedRatio: Expression; trimRatio: Expression } {
   return {
-    curve: range(PUMP_CURVE),
+    curve: range(curveAsPumped(duty)),
     flow: column(of as TableOf<"each">, "each"),
     speedRatio: PUMP.speedRatio,
     trimRatio: PUMP.trimRatio,

@@ -10,7 +10,6 @@ import { motor } from "./drive-motor.ts";
 import { POWER, POWERS } from "./drive-power.ts";
 import { PUMP } from "./pump.ts";
 import { rankedOptions } from "./ranked-options.ts";
-import { clearLiquidOnly } from "./slurry.ts";
 import { stated } from "./stated-input.ts";
 
 const DRIVE = handles({ shaftTorque: "torque", attachmentNotes: null });
@@ -30,7 +29,6 @@ export const driveSection: PackageSection = {
     return [
       ...stated(duty, "driver", "serviceFactor"),
       ...POWERS,
-      ...clearLiquidOnly(duty, "The power the driver must be rated for"),
       ...(driver === "motor" ? motor(duty, pump) : engine(duty)),
       ...(pump.speed === undefined ? [] : attachment(duty)),
     ];

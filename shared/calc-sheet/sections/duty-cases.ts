@@ -2,19 +2,42 @@ import { OPERATINGPOINT } from "../../catalogue/entries/pump.ts";
 import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
 import type { ColumnKeyOf } from "../../catalogue/entry.ts";
 import type { Duty } from "../../duty/duty.ts";
+import { isSlurry } from "../../duty/slurry.ts";
 import { spillOf, type TableOf } from "../expression.ts";
+import { CLEAR_LIQUID, LIQUID } from "../field-handles.ts";
 
 /** A state of levels, pipe and curve in which the sheet looks for the operating point. */
 export interface DutyCasePlan {
-  readonly key: "normal" | "least" | "greatest" | "aged" | "greatestAged" | "upper" | "lower";
+  readonly key: "normal" | "least" | "greatest" | "aged" | "greatestAged" | "upper" | "lower" | "flush";
   readonly label: string;
   readonly staticHead: "staticHead" | "leastStaticHead" | "greatestStaticHead";
   readonly pipe: "new" | "aged";
   readonly curve: "drawn" | "high" | "low";
+  /** As pumped where it does not say that the solids are gone. */
+  readonly liquid?: "clear";
 }
 
-/** The states worth a row: the duty as stated, the end of each range, and the two outermost with the curve's tolerance. */
+/**
+ * The states worth a row: the duty as stated, the end of each range, and the two outermost with the curve's tolerance; of
+ * a slurry, the line on clear liquid too, where the pumps give the greatest flow.
+ */
 export function dutyCases(duty: Duty): readonly DutyCasePlan[] {
+  return isSlurry(duty) ? [...pumpedCases(duty), flushOf(duty)] : pumpedCases(duty);
+}
+
+function flushOf({ state, acceptanceGrade }: Duty): DutyCasePlan {
+  const hasLeast = state.leastStaticHead !== "blank";
+  return {
+    key: "flush",
+    label: `${hasLeast ? "Least static head" : "As stated"}, start and flush on clear liquid`,
+    staticHead: hasLeast ? "leastStaticHead" : "staticHead",
+    pipe: "new",
+    curve: (acceptanceGrade?.head[1] ?? 0) > 0 ? "high" : "drawn",
+    liquid: "clear",
+  };
+}
+
+function pumpedCases(duty: Duty): readonly DutyCasePlan[] {
   const { state, acceptanceGrade } = duty;
   const hasLeast = state.leastStaticHead !== "blank";
   const hasGreatest = state.greatestStaticHead !== "blank";
@@ -61,13 +84,18 @@ export function outerCases(duty: Duty): readonly DutyCasePlan[] {
   );
 }
 
-type System = Pick<DutyCasePlan, "staticHead" | "pipe">;
+/** What flows in a case. */
+export function liquidOf({ liquid }: DutyCasePlan): typeof LIQUID | typeof CLEAR_LIQUID {
+  return liquid === "clear" ? CLEAR_LIQUID : LIQUID;
+}
+
+type System = Pick<DutyCasePlan, "staticHead" | "pipe" | "liquid">;
 
 /** The system curve a case is on: those of one static head and pipe share it. */
-export function systemOf({ staticHead, pipe }: System): TableOf<ColumnKeyOf<typeof SYSTEMCURVE>> {
+export function systemOf({ staticHead, pipe, liquid }: System): TableOf<ColumnKeyOf<typeof SYSTEMCURVE>> {
   const head = { staticHead: "normal", leastStaticHead: "least", greatestStaticHead: "greatest" }[staticHead];
   const key = pipe === "new" ? `${head}System` : head === "normal" ? "agedSystem" : `${head}AgedSystem`;
-  return spillOf(key, SYSTEMCURVE);
+  return spillOf(liquid === "clear" ? "clearSystem" : key, SYSTEMCURVE);
 }
 
 /** Where the operating point of a case stands. */

@@ -20,7 +20,7 @@ import {
   tableOf,
 } from "../expression.ts";
 import { figure, type PlanItem, type ResultItem, statement, type TableColumn } from "../plan.ts";
-import { type DutyCasePlan, dutyCases, recordOf } from "./duty-cases.ts";
+import { type DutyCasePlan, dutyCases, liquidOf, recordOf } from "./duty-cases.ts";
 import { npshAvailableAt } from "./npsh.ts";
 import { POINT, whereGiven } from "./operating-point.ts";
 import { preferredRegionOf } from "./preferred-region.ts";
@@ -84,7 +84,7 @@ function columnsOf(pump: DutyPump): readonly RegionColumn[] {
     (one: DutyCasePlan): Expression =>
       whereGiven(recordOf(one), of, then && ((found) => then(found, one)), NONE);
   const marginOver = (required: Expression, one: DutyCasePlan): Expression =>
-    difference(npshAvailableAt(part(recordOf(one), "flow")), required);
+    difference(npshAvailableAt(part(recordOf(one), "flow"), liquidOf(one)), required);
   const hasEfficiency = pump.curve.efficiency !== undefined;
   const hasNpsh = pump.curve.npshRequired !== undefined;
   const all: readonly (readonly [is: boolean, key: RegionColumn["key"], label: string, RegionColumn["cell"]])[] = [

@@ -1,20 +1,25 @@
 import { STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { TDH } from "../../catalogue/entries/system-and-suction.ts";
+import type { Duty } from "../../duty/duty.ts";
+import { isSlurry } from "../../duty/slurry.ts";
 import {
+  type Call,
   callOf,
   columnSum,
   constant,
   difference,
   type Expression,
+  type Handle,
   handles,
   product,
   range,
   ratio,
   sum,
 } from "../expression.ts";
-import { FIELD, LIQUID } from "../field-handles.ts";
+import { type CLEAR_LIQUID, FIELD, LIQUID } from "../field-handles.ts";
 import { figure, type PlanItem } from "../plan.ts";
+import { onWater } from "./as-pumped.ts";
 import { LINES } from "./lines.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
 
@@ -30,18 +35,29 @@ export const HEAD = handles({
   headCheck: "head",
   marginHead: "head",
   ratedHead: "head",
+  waterHead: "head",
 });
 
+/** The head to choose a pump by, on its curve for water: that of a slurry over its head ratio. */
+export function headToSelect(duty: Duty): Handle {
+  return isSlurry(duty) ? HEAD.waterHead : HEAD.ratedHead;
+}
+
+/** Total head at a flow, of the liquid as pumped or the clear one. */
+export function totalHeadAt(flow: Expression, liquid: typeof LIQUID | typeof CLEAR_LIQUID = LIQUID): Call {
+  return callOf(TDH, {
+    flow,
+    staticHead: HEAD.staticHead,
+    suctionLine: range(LINES.suctionLine),
+    dischargeLine: range(LINES.dischargeLine),
+    sourcePressure: FIELD.sourcePressure,
+    deliveryPressure: FIELD.deliveryPressure,
+    ...liquid,
+  });
+}
+
 /** The call of the main result, said once: the build-up, the notes and the check read the same. */
-export const TOTAL_HEAD = callOf(TDH, {
-  flow: FIELD.flow,
-  staticHead: HEAD.staticHead,
-  suctionLine: range(LINES.suctionLine),
-  dischargeLine: range(LINES.dischargeLine),
-  sourcePressure: FIELD.sourcePressure,
-  deliveryPressure: FIELD.deliveryPressure,
-  ...LIQUID,
-});
+export const TOTAL_HEAD = totalHeadAt(FIELD.flow);
 
 /** Head of a pressure: p / (ρ g), with the factor that the unit set's own units ask for (144 in US units). */
 export function pressureHead(pressure: Expression, units: UnitSetName): Expression {
@@ -56,7 +72,7 @@ const OF_SUCTION = "Sum of the suction line table.";
 const OF_DISCHARGE = "Sum of the discharge line table";
 
 /** Total head line by line, and the same by one function as a check. */
-export function headBuildUp(units: UnitSetName): readonly PlanItem[] {
+export function headBuildUp(duty: Duty): readonly PlanItem[] {
   const { suctionLine, dischargeLine } = LINES;
   const losses = [HEAD.suctionPipe, HEAD.suctionFittings, HEAD.dischargePipe, HEAD.dischargeFittings];
   return [
@@ -70,7 +86,7 @@ export function headBuildUp(units: UnitSetName): readonly PlanItem[] {
     figure(
       HEAD.pressureHead,
       "Pressure head",
-      pressureHead(difference(FIELD.deliveryPressure, FIELD.sourcePressure), units),
+      pressureHead(difference(FIELD.deliveryPressure, FIELD.sourcePressure), duty.unitSet),
       "(Delivery pressure less source pressure) / (ρ g).",
     ),
     figure(HEAD.suctionPipe, "Suction pipe friction", columnSum(suctionLine, "pipeHead"), OF_SUCTION),
@@ -105,8 +121,21 @@ export function headBuildUp(units: UnitSetName): readonly PlanItem[] {
       HEAD.ratedHead,
       "Total head with margin",
       sum(HEAD.totalHead, HEAD.marginHead),
-      "Total dynamic head plus margin: the head to select for.",
+      isSlurry(duty)
+        ? "Total dynamic head plus margin, in head of slurry."
+        : "Total dynamic head plus margin: the head to select for.",
       "main",
     ),
+    ...(isSlurry(duty)
+      ? [
+          figure(
+            HEAD.waterHead,
+            "Equivalent water head (read the pump curve here)",
+            onWater(duty, HEAD.ratedHead),
+            "Total head with margin over the head ratio: the head to select for, on the curve for water.",
+            "main",
+          ),
+        ]
+      : []),
   ];
 }

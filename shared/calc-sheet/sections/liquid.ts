@@ -1,7 +1,9 @@
 import { ATMOSPHERE, DENSITY, VAPORPRESSURE, VISCOSITY } from "../../catalogue/entries/liquid-and-site.ts";
+import type { Duty } from "../../duty/duty.ts";
 import { callOf, handles } from "../expression.ts";
 import { FIELD, LIQUID } from "../field-handles.ts";
 import { figure, type PlanItem } from "../plan.ts";
+import { asPumpedItems } from "./as-pumped.ts";
 
 /** Worked cells of this section. */
 export const LIQUID_FIGURES = handles({
@@ -12,15 +14,23 @@ export const LIQUID_FIGURES = handles({
 });
 
 /** Properties at pumping temperature, and the air over the site. */
-export const liquidAndSite: readonly PlanItem[] = [
-  { kind: "section", id: "liquid", text: "Liquid and site" },
+export function liquidAndSite(duty: Duty): readonly PlanItem[] {
+  return [{ kind: "section", id: "liquid", text: "Liquid and site" }, ...asPumpedItems(duty), ...PROPERTIES];
+}
+
+const PROPERTIES: readonly PlanItem[] = [
   figure(
     LIQUID_FIGURES.density,
     "Density",
     callOf(DENSITY, LIQUID),
     "At pumping temperature. Specific gravity is relative to 998.2 kg/m³, water at 20 °C.",
   ),
-  figure(LIQUID_FIGURES.viscosity, "Dynamic viscosity", callOf(VISCOSITY, LIQUID), "At pumping temperature."),
+  figure(
+    LIQUID_FIGURES.viscosity,
+    "Dynamic viscosity",
+    callOf(VISCOSITY, LIQUID),
+    "At pumping temperature; of a slurry, that of the liquid between its solids.",
+  ),
   figure(
     LIQUID_FIGURES.vapourPressure,
     "Vapour pressure",

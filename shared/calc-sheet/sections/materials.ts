@@ -8,6 +8,7 @@ import { SERVICE_CLASSES, SERVICE_CLASSES_CITE } from "../../../src/tables/slurr
 import { CASTINGPROPERTY } from "../../catalogue/entries/materials.ts";
 import { WETTEDPARTS } from "../../catalogue/entries/wetted-parts.ts";
 import type { Duty } from "../../duty/duty.ts";
+import { hasSolids } from "../../duty/slurry.ts";
 import { amountText } from "../../text/words.ts";
 import {
   type Call,
@@ -26,6 +27,7 @@ import { FIELD } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type OptionItem, type PlanItem, remark, spill, statement, type TableItem } from "../plan.ts";
 import { letters } from "../row-letters.ts";
+import { byWeight } from "./as-pumped.ts";
 import { PUMP } from "./pump.ts";
 import { rankedOptions } from "./ranked-options.ts";
 import { stated } from "./stated-input.ts";
@@ -97,7 +99,7 @@ function callFor(duty: Duty): Call {
     pH: FIELD.pH,
     ...(isStated(duty, "temperature") && { maximumTemperature: FIELD.temperature }),
     chlorides: FIELD.chlorides,
-    ...(isStated(duty, "solids") && { solidsByWeight: FIELD.solids }),
+    ...(wettedDutyOf(duty).solids !== null && { solidsByWeight: byWeight(duty) }),
     hardness: FIELD.solidsHardness,
     maximumParticleSize: FIELD.particleSize,
     freePassage: FIELD.freePassage,
@@ -193,7 +195,7 @@ const PROPERTIES_SAID = statement(
 function tipSpeed(duty: Duty): readonly PlanItem[] {
   const { pump, unitSet } = duty;
   if (pump?.speed === undefined || pump.impellerDiameter === undefined) return [];
-  if (!isStated(duty, "solids") || duty.solids === 0) return [];
+  if (!hasSolids(duty)) return [];
   const { whiteIron, rubber } = TIP_SPEED;
   const say = (speed: number): string => amountText(amount("velocity", speed), unitSet);
   const byClass = (parts: "metal" | "elastomer"): string => SERVICE_CLASSES.map((each) => say(each[parts])).join(", ");

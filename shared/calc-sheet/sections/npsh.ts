@@ -1,9 +1,11 @@
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import { MAXLIFT, NPSHA } from "../../catalogue/entries/system-and-suction.ts";
 import type { Duty } from "../../duty/duty.ts";
+import { isSlurry } from "../../duty/slurry.ts";
 import { type Call, callOf, difference, type Expression, handles, range, sum, verdict } from "../expression.ts";
-import { FIELD, LIQUID } from "../field-handles.ts";
+import { type CLEAR_LIQUID, FIELD, LIQUID } from "../field-handles.ts";
 import { figure, type PlanItem } from "../plan.ts";
+import { onWater } from "./as-pumped.ts";
 import { HEAD, pressureHead } from "./head.ts";
 import { LINES } from "./lines.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
@@ -17,32 +19,40 @@ export const NPSH = handles({
   surfaceHead: "head",
   vapourHead: "head",
   greatestLift: "head",
+  npshRequiredOnSlurry: "head",
   npshDifference: "head",
   npshVerdict: null,
 });
 
 /** NPSH available at a flow or a column of flows, with the source at the level stated. */
-export function npshAvailableAt(flow: Expression): Call {
+export function npshAvailableAt(flow: Expression, liquid: typeof LIQUID | typeof CLEAR_LIQUID = LIQUID): Call {
   return callOf(NPSHA, {
     flow,
     suctionLift: NPSH.suctionLift,
     suctionLine: range(LINES.suctionLine),
     altitude: FIELD.altitude,
     sourcePressure: FIELD.sourcePressure,
-    ...LIQUID,
+    ...liquid,
   });
 }
 
 export const NPSH_AVAILABLE = npshAvailableAt(FIELD.flow);
 
-export const GREATEST_LIFT = callOf(MAXLIFT, {
-  flow: FIELD.flow,
-  suctionLine: range(LINES.suctionLine),
-  NPSHR: FIELD.npshRequired,
-  NPSHMargin: FIELD.npshMargin,
-  altitude: FIELD.altitude,
-  ...LIQUID,
-});
+/** NPSH required as stated, on the liquid as pumped: over the head ratio of a slurry. */
+function requiredAsPumped(duty: Duty): Expression {
+  return isSlurry(duty) ? NPSH.npshRequiredOnSlurry : FIELD.npshRequired;
+}
+
+export function greatestLiftOf(duty: Duty): Call {
+  return callOf(MAXLIFT, {
+    flow: FIELD.flow,
+    suctionLine: range(LINES.suctionLine),
+    NPSHR: requiredAsPumped(duty),
+    NPSHMargin: FIELD.npshMargin,
+    altitude: FIELD.altitude,
+    ...LIQUID,
+  });
+}
 
 /** NPSH available line by line, by one function as a check, and against what the pump needs where that is stated. */
 export function npshBuildUp(duty: Duty): readonly PlanItem[] {
@@ -105,10 +115,20 @@ export function marginVerdict(margin: Expression): Expression {
 
 function againstRequired(duty: Duty): readonly PlanItem[] {
   return [
+    ...(isSlurry(duty)
+      ? [
+          figure(
+            NPSH.npshRequiredOnSlurry,
+            "NPSH required on slurry",
+            onWater(duty, FIELD.npshRequired),
+            "The figure stated over the head ratio: a caution of this product, no source.",
+          ),
+        ]
+      : []),
     figure(
       NPSH.npshDifference,
       "NPSH available less required",
-      difference(NPSH.npshAvailable, FIELD.npshRequired),
+      difference(NPSH.npshAvailable, requiredAsPumped(duty)),
       "Held against the margin wanted.",
     ),
     figure(
@@ -122,7 +142,7 @@ function againstRequired(duty: Duty): readonly PlanItem[] {
           figure(
             NPSH.greatestLift,
             "Greatest suction lift",
-            GREATEST_LIFT,
+            greatestLiftOf(duty),
             "By NPSH, with the margin wanted. What the priming device can lift is a separate limit.",
           ),
         ]

@@ -2,6 +2,7 @@ import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts"
 import { type OPERATINGPOINT, PUMPHEAD } from "../../catalogue/entries/pump.ts";
 import type { ColumnKeyOf } from "../../catalogue/entry.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
+import { isSlurry } from "../../duty/slurry.ts";
 import {
   callOf,
   column,
@@ -21,7 +22,7 @@ import { FIELD } from "../field-handles.ts";
 import { type ChartFacts, type ChartsItem, figure, type PlanItem, type ResultItem, type SeriesFacts } from "../plan.ts";
 import { HEAD_CURVE, IN_SERIES, NPSH_CURVE, POWER_CURVE, SIDE_BY_SIDE } from "./drawn-curves.ts";
 import { type DutyCasePlan, dutyCases, outerCases, recordOf, systemOf } from "./duty-cases.ts";
-import { HEAD } from "./head.ts";
+import { HEAD, headToSelect } from "./head.ts";
 import { marginVerdict, npshAvailableAt } from "./npsh.ts";
 import { PUMP, PUMP_CURVE } from "./pump.ts";
 
@@ -96,12 +97,14 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
         }),
         IN_SERIES,
       ),
-      "Read off the curve at the running speed and trim.",
+      isSlurry(duty)
+        ? "With water, read off the curve at the running speed and trim."
+        : "Read off the curve at the running speed and trim.",
     ),
     figure(
       POINT.headOverDuty,
-      "Over total head with margin",
-      difference(POINT.headAtDuty, HEAD.ratedHead),
+      isSlurry(duty) ? "Over the equivalent water head" : "Over total head with margin",
+      difference(POINT.headAtDuty, headToSelect(duty)),
       "Head of the pumps at the duty flow less the head to select for.",
     ),
     figure(

@@ -1,6 +1,6 @@
 import { TRADE_FIGURES } from "../../../src/pressure/trade-figure.ts";
 import { SURGE } from "../../catalogue/entries/pressure-and-flanges.ts";
-import { placeOfPart } from "../../catalogue/parameters/series-pumps.ts";
+import { partSide } from "../../catalogue/parameters/series-pumps.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { amountText } from "../../text/words.ts";
 import {
@@ -23,7 +23,6 @@ import { figure, type PlanItem, remark, statement } from "../plan.ts";
 import { LINES } from "./lines.ts";
 import { greatestHead } from "./pressure-head.ts";
 import { CLASSES, firstOf, nozzleCall, nozzleLabels, nozzleTables } from "./pressure-nozzles.ts";
-import { clearLiquidOnly } from "./slurry.ts";
 import { stated } from "./stated-input.ts";
 
 /** Worked cells of this section; those of the greatest head apart. */
@@ -81,7 +80,6 @@ export const pressureSection: PackageSection = {
         "casingWorkingPressure",
       ),
       ...otherPart(duty),
-      ...clearLiquidOnly(duty, "Every pressure"),
       ...greatestHead(duty, pump),
       ...nozzleTables(duty, labels, call),
       ...verdicts(duty, labels),
@@ -160,7 +158,7 @@ function verdicts({ state, otherPart: name, unitSet }: Duty, labels: readonly st
             PRESSURE.otherPartVerdict,
             name === undefined ? "Other part" : `Other part: ${name}`,
             FIELD.otherPartPressure,
-            name !== undefined && placeOfPart(name).side === "suction",
+            name !== undefined && partSide(name) === "suction",
           ),
         ]
       : []),

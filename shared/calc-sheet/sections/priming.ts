@@ -7,6 +7,7 @@ import { callOf, column, constant, handles, part, range, spillOf, tableOf } from
 import { FIELD, LIQUID } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
 import { type ChartsItem, figure, type PlanItem, remark, spill, statement, working } from "../plan.ts";
+import { byWeight } from "./as-pumped.ts";
 import { LINES } from "./lines.ts";
 import { NPSH } from "./npsh.ts";
 import { greatestLift, LIFT } from "./priming-lift.ts";
@@ -56,7 +57,12 @@ export const primingSection: PackageSection = {
       ...greatestLift(duty),
       ...course(duty.unitSet),
       ...eductor(duty),
-      spill(METHODS, "Ways of priming", callOf(PRIMINGMETHODS, { ...SUCTION, solids: FIELD.solids }), METHOD_ROWS + 1),
+      spill(
+        METHODS,
+        "Ways of priming",
+        callOf(PRIMINGMETHODS, { ...SUCTION, solids: byWeight(duty) }),
+        METHOD_ROWS + 1,
+      ),
       ...rankedOptions(METHODS, "method", "Methods, best first", METHOD_ROWS, (row) => [
         { label: "", text: part(METHODS, "reasons", row) },
         { label: "Needs", text: part(METHODS, "needs", row) },

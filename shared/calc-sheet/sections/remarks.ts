@@ -6,7 +6,7 @@ import { type Expression, handle, handles, partsOf } from "../expression.ts";
 import { type PlanItem, remark, statement } from "../plan.ts";
 import { type DutyCasePlan, dutyCases, outerCases } from "./duty-cases.ts";
 import { TOTAL_HEAD } from "./head.ts";
-import { GREATEST_LIFT, isLiftKnown, NPSH_AVAILABLE } from "./npsh.ts";
+import { greatestLiftOf, isLiftKnown, NPSH_AVAILABLE } from "./npsh.ts";
 import { operatingPointOf } from "./system-cases.ts";
 
 const NOTES = handles({ totalHeadNotes: null, npshNotes: null, greatestLiftNotes: null });
@@ -20,10 +20,10 @@ export function findings(duty: Duty): readonly PlanItem[] {
     { kind: "section", id: "findings", text: "Findings" },
     remark(NOTES.totalHeadNotes, "Total dynamic head", TOTAL_HEAD),
     remark(NOTES.npshNotes, "NPSH available", NPSH_AVAILABLE),
-    ...(isLiftKnown(duty) ? [remark(NOTES.greatestLiftNotes, "Greatest suction lift", GREATEST_LIFT)] : []),
+    ...(isLiftKnown(duty) ? [remark(NOTES.greatestLiftNotes, "Greatest suction lift", greatestLiftOf(duty))] : []),
     ...(pump === undefined
       ? []
-      : cases.map((one) => remark(handle(`${one.key}Notes`, null), caseLabel(one), operatingPointOf(one, pump)))),
+      : cases.map((one) => remark(handle(`${one.key}Notes`, null), caseLabel(one), operatingPointOf(one, duty, pump)))),
   ];
 }
 

@@ -1,6 +1,7 @@
 import { SLURRYLINE } from "../../catalogue/entries/slurry-duty.ts";
 import type { Duty } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
+import { isSizedSlurry } from "../../duty/slurry.ts";
 import {
   callOf,
   cell,
@@ -9,21 +10,26 @@ import {
   handle,
   handles,
   ifAtLeast,
-  ifNumber,
+  join,
+  least,
   part,
   product,
   ratio,
   spillOf,
-  verdict,
+  tableOf,
 } from "../expression.ts";
-import { FIELD, LIQUID } from "../field-handles.ts";
-import { figure, type PlanItem, remark, spill, type TableItem } from "../plan.ts";
+import { CLEAR_LIQUID, FIELD } from "../field-handles.ts";
+import { figure, type PlanItem, remark, spill, type TableItem, working } from "../plan.ts";
 import { letters } from "../row-letters.ts";
+import { PUMPED } from "./as-pumped.ts";
+import { dutyCases, recordOf } from "./duty-cases.ts";
+import { totalHeadAt } from "./head.ts";
 import { LINES } from "./lines.ts";
-import { NOT_GIVEN } from "./operating-point.ts";
-import { SLURRY } from "./slurry-mixture.ts";
 
-export const SLURRY_LINES = handles({ leastSlurryFlow: "flow", slurryVerdict: null });
+export const SLURRY_LINES = handles({ leastSlurryFlow: "flow", leastFlowOfDuty: "flow" });
+
+/** The least flow that keeps solids off the bottom of every run, as a point of the system curve. */
+const MINIMUM = tableOf("slurryMinimum", { flow: "flow", head: "head" });
 
 export const SETTLING = {
   kind: "table",
@@ -32,9 +38,9 @@ export const SETTLING = {
   columns: [
     { key: "velocity", label: "velocity", quantity: "velocity" },
     { key: "verdict", label: "solids" },
-    { key: "limiting", label: "limiting", quantity: "velocity" },
-    { key: "over", label: "over limiting", quantity: "ratio" },
-    { key: "design", label: "to design for", quantity: "velocity" },
+    { key: "limiting", label: "deposition", quantity: "velocity" },
+    { key: "over", label: "velocity / deposition", quantity: "ratio" },
+    { key: "design", label: "design minimum", quantity: "velocity" },
   ],
 } as const satisfies Omit<TableItem, "rows">;
 
@@ -44,43 +50,73 @@ export const FRICTION = {
   heading: "pipe friction in each run",
   columns: [
     { key: "slurryGradient", label: "gradient, slurry", quantity: "percent" },
-    { key: "regime", label: "solids travel as" },
+    { key: "regime", label: "flow regime" },
     { key: "liquidGradient", label: "gradient, clear", quantity: "percent" },
     { key: "slurryHead", label: "head, slurry", quantity: "head" },
     { key: "liquidHead", label: "head, clear", quantity: "head" },
   ],
 } as const satisfies Omit<TableItem, "rows">;
 
-type SlurryRun = ReturnType<typeof runsOf>[number];
+export type SlurryRun = ReturnType<typeof runsOf>[number];
 
 const NAMES: Readonly<Record<LineKey, string>> = { suctionLine: "Suction", dischargeLine: "Discharge" };
 
 /** The runs of both lines in the order of flow; a line still to be stated has one row, as its table. */
 export function runsOf(duty: Duty) {
   return (["suctionLine", "dischargeLine"] as const).flatMap((line) =>
-    Array.from({ length: Math.max(1, duty[line].length) }, (_, row) => ({
-      label: `${NAMES[line]} ${row + 1}`,
-      line,
-      row,
-      record: spillOf(`slurry${NAMES[line]}${letters(row)}`, SLURRYLINE),
-      call: callOf(SLURRYLINE, {
-        flow: FIELD.flow,
-        pipe: cell(LINES[line], row, "pipe"),
-        d50: FIELD.medianSize,
-        solidsSG: FIELD.solidsGravity,
-        solidsByVolume: SLURRY.solidsByVolume,
-        d85: FIELD.coarseSize,
-        ...LIQUID,
-      }),
-    })),
+    Array.from({ length: Math.max(1, duty[line].length) }, (_, row) => {
+      const at = duty[line][row];
+      return {
+        label: `${NAMES[line]} ${row + 1}`,
+        pipe: at?.segment?.pipe.name ?? at?.typed.pipe.trim() ?? "",
+        line,
+        row,
+        record: spillOf(`slurry${NAMES[line]}${letters(row)}`, SLURRYLINE),
+        call: callOf(SLURRYLINE, {
+          flow: FIELD.flow,
+          pipe: cell(LINES[line], row, "pipe"),
+          d50: FIELD.medianSize,
+          solidsSG: PUMPED.pumpedSolidsGravity,
+          solidsByVolume: PUMPED.pumpedByVolume,
+          d85: FIELD.coarseSize,
+          ...CLEAR_LIQUID,
+        }),
+      };
+    }),
   );
+}
+
+/** Each run against settling, worked out beside the page before what rests on it; nothing without d50. */
+export function slurryWorkings(duty: Duty): readonly PlanItem[] {
+  if (!isSizedSlurry(duty)) return [];
+  const runs = runsOf(duty);
+  return [
+    ...runs.map(({ record, label, call }) => spill(record, `Slurry in ${label.toLowerCase()}`, call)),
+    working(MINIMUM, "Minimum flow of the slurry", 1, [
+      [
+        "flow",
+        "minimum flow",
+        () =>
+          product(
+            FIELD.flow,
+            greatest(...runs.map(({ record }) => ratio(part(record, "design"), part(record, "velocity")))),
+          ),
+      ],
+      ["head", "system head there", () => totalHeadAt(cell(MINIMUM, 0, "flow"))],
+    ]),
+  ];
+}
+
+/** The minimum flow as a mark on the curve of the system. */
+export function minimumFlowMark(duty: Duty) {
+  if (!isSizedSlurry(duty)) return [];
+  return [{ label: "minimum flow", x: cell(MINIMUM, 0, "flow"), y: cell(MINIMUM, 0, "head") }];
 }
 
 /** Each run against settling, the least flow that keeps all of them clear, and the friction of the slurry. */
 export function slurryRuns(duty: Duty): readonly PlanItem[] {
   const runs = runsOf(duty);
   return [
-    ...runs.map(({ record, label, call }) => spill(record, `Slurry in ${label.toLowerCase()}`, call)),
     {
       ...SETTLING,
       rows: runs.map(({ label, record }) => {
@@ -91,40 +127,44 @@ export function slurryRuns(duty: Duty): readonly PlanItem[] {
     },
     figure(
       SLURRY_LINES.leastSlurryFlow,
-      "Least flow to design for",
-      product(
-        FIELD.flow,
-        greatest(...runs.map(({ record }) => ratio(part(record, "design"), part(record, "velocity")))),
-      ),
-      "Where the slowest run reaches its velocity to design for. Upward slopes to 30° need up to 30 % more.",
+      "Minimum design flow",
+      cell(MINIMUM, 0, "flow"),
+      "Where the slowest run reaches its design minimum, in level pipe.",
       "main",
     ),
     figure(
-      SLURRY_LINES.slurryVerdict,
-      "Solids in the lines",
-      verdict(FIELD.flow, SLURRY_LINES.leastSlurryFlow, "every run keeps moving", "A RUN IS TOO SLOW"),
-      "At the flow stated. Hold the least flow the pump can come to against it too.",
+      SLURRY_LINES.leastFlowOfDuty,
+      "Least flow of the duty",
+      least(FIELD.flow, ...pumpedFlows(duty)),
+      "The least of the flow stated and the operating flows on slurry: the runs are judged at it.",
     ),
     { ...FRICTION, rows: runs.map(frictionIn) },
-    ...runs.map(({ record, label, line, row, call }) => {
-      const at = duty[line][row];
-      const pipe = at?.segment?.pipe.name ?? at?.typed.pipe.trim() ?? "";
-      return remark(handle(`${record.key}Notes`, null), `${label}: ${pipe}`, call);
-    }),
+    ...runs.map(({ record, label, pipe, call }) =>
+      remark(handle(`${record.key}Notes`, null), `${label}: ${pipe}`, call),
+    ),
   ];
 }
 
+function pumpedFlows(duty: Duty) {
+  if (duty.pump === undefined) return [];
+  return dutyCases(duty)
+    .filter(({ liquid }) => liquid !== "clear")
+    .map((one) => part(recordOf(one), "flow"));
+}
+
+/** What the run loses is that of its table above; a bed is marked as such. */
 function frictionIn({ label, line, row, record }: SlurryRun): TableItem["rows"][number] {
-  const gradient = part(record, "slurryGradient");
-  const head = product(ratio(gradient, constant(100)), cell(LINES[line], row, "length"));
+  const clear = product(ratio(part(record, "liquidGradient"), constant(100)), cell(LINES[line], row, "length"));
+  const rests = join(part(record, "regime"), constant(": loss as at deposition"));
+  const marked = ifAtLeast(part(record, "velocity"), part(record, "limiting"), part(record, "regime"), rests);
   return {
     label,
     cells: [
-      ifNumber(gradient, gradient, "none"),
-      part(record, "regime"),
+      part(record, "slurryGradient"),
+      marked,
       part(record, "liquidGradient"),
-      ifNumber(gradient, head, NOT_GIVEN),
       cell(LINES[line], row, "pipeHead"),
+      clear,
     ],
   };
 }

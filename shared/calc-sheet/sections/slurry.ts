@@ -1,28 +1,32 @@
-import type { Duty } from "../../duty/duty.ts";
-import { fieldsOf } from "../../duty/fields.ts";
-import { handle } from "../expression.ts";
+import { SLURRYMIXTURE } from "../../catalogue/entries/slurry-duty.ts";
+import { isSizedSlurry, isSlurry, slurryFields } from "../../duty/slurry.ts";
+import { callOf, handles, part, spillOf } from "../expression.ts";
+import { CLEAR_LIQUID, FIELD } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
-import { type PlanItem, remark, statement } from "../plan.ts";
-import { slurryHeads } from "./slurry-head.ts";
+import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
+import { PUMPED } from "./as-pumped.ts";
+import { clearHead, startAndFlush } from "./slurry-clear.ts";
 import { slurryRuns } from "./slurry-lines.ts";
-import { COMPOSITION, isSlurry, MIXTURE } from "./slurry-mixture.ts";
 import { slurryOnThePump } from "./slurry-pump.ts";
 import { stated } from "./stated-input.ts";
 
-/** Said where a figure of the clear liquid might be taken for that of the slurry; nothing without one. */
-export function clearLiquidOnly(duty: Duty, what: string): readonly PlanItem[] {
-  if (!isSlurry(duty)) return [];
-  const text = `${what} here is that of the clear liquid. That of the slurry is greater: multiply by its SG over that of the liquid, of the section on slurry.`;
-  return [statement(text, "caution")];
-}
+const SLURRY = handles({ drySolids: "massFlow", slurryMixtureNotes: null });
 
-/** What the slurry is, whether it settles in either line, the head it takes, and what that asks of a pump. */
+const RECORD = spillOf("slurryMixture", SLURRYMIXTURE);
+const MIXTURE = callOf(SLURRYMIXTURE, {
+  solidsSG: PUMPED.pumpedSolidsGravity,
+  solidsByVolume: PUMPED.pumpedByVolume,
+  flow: FIELD.flow,
+  ...CLEAR_LIQUID,
+});
+
+/** What the slurry carries, whether it settles in either line, and how it stands beside the clear liquid. */
 export const slurrySection: PackageSection = {
   id: "slurry",
   title: "Slurry",
   newPage: true,
   missing:
-    "State solids by weight, SG of the dry solids and d50: settling, friction and the pump's loss of head are then worked out.",
+    "State two of solids by weight, solids by volume, SG of the solids and SG of the slurry: head, power, pressure and NPSH are then those of the slurry. With d50 deposition, friction and the pump's loss are worked out too.",
   caution:
     "Each fit scatters by 25 to 30 %: have the slurry tested before a line or pump is bought. Flush before every stop.",
   decidedBy: ["solids"],
@@ -30,26 +34,32 @@ export const slurrySection: PackageSection = {
   items: (duty) =>
     isSlurry(duty)
       ? [
-          ...stated(duty, ...fieldsOf("slurry")),
-          ...COMPOSITION,
-          ...slurryRuns(duty),
-          ...slurryHeads(duty),
+          ...stated(duty, ...slurryFields(duty)),
+          spill(RECORD, "Composition of the slurry", MIXTURE),
+          figure(
+            SLURRY.drySolids,
+            "Dry solids rate",
+            part(RECORD, "drySolids"),
+            "C_v ρ_s × flow; the flow stated is of the slurry.",
+          ),
+          ...(isSizedSlurry(duty) ? slurryRuns(duty) : [SIZE_UNKNOWN]),
+          ...clearHead(),
+          ...startAndFlush(duty),
           ...slurryOnThePump(duty),
           ...SAID,
-          remark(handle("slurryMixtureNotes", null), "Composition", MIXTURE),
+          remark(SLURRY.slurryMixtureNotes, "Composition", MIXTURE),
         ]
       : [],
 };
 
+const SIZE_UNKNOWN = statement(
+  "d50 is NOT stated: whether the solids settle is not known, friction is that of the clear liquid in head of slurry, and the pump is taken to lose no head and no efficiency. Pressure and NPSH go by the SG of the slurry; true power and head are higher with coarse solids.",
+  "caution",
+);
+
 const SAID: readonly PlanItem[] = [
   statement(
-    "The liquid stated on this sheet is the one between the solids. All other sections are worked out for it without solids: total head, NPSH, system curve, operating point, ranking, power, drive, pressures and surge count no slurry. This section alone does, at the flow stated; the operating point on slurry lies where the pump's head times the head ratio meets the head of the slurry.",
-  ),
-  statement(
-    "For the other sections with the weight of the slurry, state the liquid in a copy of this duty as the description above (such as “SG 1.2, 3 cP, pv 2.3 kPa”) and leave SG and d50 of the solids blank there: pressures, power and NPSH are then those of the slurry as one liquid, without the loss of head and efficiency in the pump.",
-  ),
-  statement(
-    "The pump must also give the total head of the clear liquid, with which the line is started and flushed; choose by the greater of the two.",
+    "Total head, system curve, operating point, NPSH, power, drive and pressures on this sheet are those of the slurry: head in head of slurry, NPSH required over the head ratio, power ρ_m g Q H_m/(η ER), pressure with the SG of the slurry and a head ratio of 1, for solids may be gone from the pump while the line is full of slurry. The line is started and flushed with the clear liquid: its flow, head and power stand beside.",
   ),
   statement(
     "Assumed: the slurry is the same from the source to the delivery; it runs as a Newtonian liquid or as solids in one; no froth. Fitting losses are K V²/2g in head of slurry: common practice, no source.",

@@ -19,20 +19,30 @@ import {
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type ColumnFacts, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
+import { PUMPED } from "./as-pumped.ts";
 import { SPECIFIC_GRAVITY, SYSTEM_REACH } from "./drawn-curves.ts";
-import { type DutyCasePlan, dutyCases, growsRougher, recordOf, systemOf } from "./duty-cases.ts";
+import { type DutyCasePlan, dutyCases, growsRougher, liquidOf, recordOf, systemOf } from "./duty-cases.ts";
 import { HEAD } from "./head.ts";
 import { LINES } from "./lines.ts";
 import { PUMP, PUMP_CURVE } from "./pump.ts";
+import { curveAsPumped } from "./slurry-curve.ts";
 import { systemCurveOf } from "./system-curve.ts";
 
 const POINTS = 25;
 
 const CURVES = {
-  drawn: PUMP_CURVE,
   high: { ...PUMP_CURVE, key: "highCurve" },
   low: { ...PUMP_CURVE, key: "lowCurve" },
-} as const satisfies Record<DutyCasePlan["curve"], TableOf>;
+} as const satisfies Record<Exclude<DutyCasePlan["curve"], "drawn">, typeof PUMP_CURVE>;
+
+const CLEAR_HIGH: typeof PUMP_CURVE = { ...PUMP_CURVE, key: "clearHighCurve" };
+
+/** The curve of one pump in a case: on clear liquid as stated, else on what is pumped. */
+function curveOf({ curve, liquid }: DutyCasePlan, duty: Duty): TableOf {
+  const isClear = liquid === "clear";
+  if (curve !== "drawn") return isClear ? CLEAR_HIGH : CURVES[curve];
+  return isClear ? PUMP_CURVE : curveAsPumped(duty);
+}
 
 const STATIC_HEADS = {
   staticHead: HEAD.staticHead,
@@ -50,23 +60,26 @@ export function systemCases(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       ? [agedLine(duty, "suctionLine"), agedLine(duty, "dischargeLine")]
       : []),
     ...[...systems.values()].map((one) => spill(systemOf(one), systemLabel(one), systemCallOf(one), POINTS + 1)),
-    ...ends.map((end) => withinTolerance(pump, end)),
+    ...ends.map((end) => withinTolerance(pump, end, curveAsPumped(duty), CURVES[end])),
+    ...(cases.some(({ liquid, curve }) => liquid === "clear" && curve === "high")
+      ? [withinTolerance(pump, "high", PUMP_CURVE, CLEAR_HIGH)]
+      : []),
     ...cases.map((one) =>
-      spill(recordOf(one), `Operating point: ${one.label.toLowerCase()}`, operatingPointOf(one, pump)),
+      spill(recordOf(one), `Operating point: ${one.label.toLowerCase()}`, operatingPointOf(one, duty, pump)),
     ),
   ];
 }
 
 /** The call that finds the operating point of a case. */
-export function operatingPointOf(one: DutyCasePlan, { speed }: DutyPump): Call {
+export function operatingPointOf(one: DutyCasePlan, duty: Duty, { speed }: DutyPump): Call {
   return callOf(OPERATINGPOINT, {
-    curve: range(CURVES[one.curve]),
+    curve: range(curveOf(one, duty)),
     systemCurve: range(systemOf(one)),
     speedRatio: PUMP.speedRatio,
     trimRatio: PUMP.trimRatio,
     numberOfPumps: PUMP.pumpCount,
     arrangement: PUMP.arrangement,
-    SG: SPECIFIC_GRAVITY,
+    SG: one.liquid === "clear" ? PUMPED.clearGravity : SPECIFIC_GRAVITY,
     ...(speed !== undefined && { curveSpeed: PUMP.curveSpeed }),
   });
 }
@@ -78,15 +91,25 @@ const SYSTEM_LABELS = {
 } as const;
 
 /** "System, greatest static head, aged pipe" */
-export function systemLabel({ staticHead, pipe }: Pick<DutyCasePlan, "staticHead" | "pipe">): string {
+export function systemLabel({
+  staticHead,
+  pipe,
+  liquid,
+}: Pick<DutyCasePlan, "staticHead" | "pipe" | "liquid">): string {
   const head = SYSTEM_LABELS[staticHead];
+  if (liquid === "clear") return `System, ${head}, clear liquid`;
   if (pipe === "new") return `System, ${head}`;
   return staticHead === "staticHead" ? "System, aged pipe" : `System, ${head}, aged pipe`;
 }
 
-function systemCallOf({ pipe, staticHead }: DutyCasePlan): Call {
-  const lines = pipe === "aged" ? AGED : LINES;
-  return systemCurveOf({ staticHead: STATIC_HEADS[staticHead], lines, upTo: SYSTEM_REACH, points: POINTS });
+function systemCallOf(one: DutyCasePlan): Call {
+  return systemCurveOf({
+    staticHead: STATIC_HEADS[one.staticHead],
+    lines: one.pipe === "aged" ? AGED : LINES,
+    upTo: SYSTEM_REACH,
+    points: POINTS,
+    liquid: liquidOf(one),
+  });
 }
 
 const AGED = {
@@ -123,17 +146,22 @@ function roughnessMark({ name, family }: { readonly name: string; readonly famil
 }
 
 /** The curve of a pump whose head came out at an end of its tolerance. */
-function withinTolerance({ curve: { points } }: DutyPump, end: "high" | "low"): WorkingItem {
+function withinTolerance(
+  { curve: { points } }: DutyPump,
+  end: "high" | "low",
+  from: typeof PUMP_CURVE,
+  to: typeof PUMP_CURVE,
+): WorkingItem {
   const tolerance = end === "high" ? PUMP.headToleranceUpper : PUMP.headToleranceLower;
   const factor = sum(constant(1), ratio(tolerance, constant(100)));
   const copied = (of: "efficiency" | "npshRequired", label: string): readonly ColumnFacts<typeof of>[] =>
     points.every((point) => point[of] === undefined)
       ? []
-      : [[of, label, (row) => (points[row]?.[of] === undefined ? null : cell(PUMP_CURVE, row, of))]];
+      : [[of, label, (row) => (points[row]?.[of] === undefined ? null : cell(from, row, of))]];
   const label = `Curve of one pump at its ${end === "high" ? "upper" : "lower"} head tolerance`;
-  return working(CURVES[end], label, points.length, [
-    ["flow", "flow", (row) => cell(PUMP_CURVE, row, "flow")],
-    ["head", "head", (row) => product(cell(PUMP_CURVE, row, "head"), factor)],
+  return working(to, label, points.length, [
+    ["flow", "flow", (row) => cell(from, row, "flow")],
+    ["head", "head", (row) => product(cell(from, row, "head"), factor)],
     ...copied("efficiency", "efficiency"),
     ...copied("npshRequired", "NPSHR"),
   ]);

@@ -3,19 +3,20 @@ import { particleNamed } from "../../../src/material/particle.ts";
 import type { WettedDuty } from "../../../src/material/wetted-duty.ts";
 import type { Duty } from "../../duty/duty.ts";
 import type { FieldKey } from "../../duty/fields.ts";
+import { solidsByWeight } from "../../duty/slurry.ts";
 import { constant, type Expression, join } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 
 /** What the wetted parts meet, as far as it was stated. What a duty assumes counts for nothing. */
 export function wettedDutyOf(duty: Duty): WettedDuty {
-  const given = (key: "pH" | "temperature" | "chlorides" | "solids" | "particleSize" | "freePassage" | "oxidiser") =>
+  const given = (key: "pH" | "temperature" | "chlorides" | "particleSize" | "freePassage" | "oxidiser") =>
     isStated(duty, key) ? (duty[key] ?? null) : null;
   const particle = particleNamed(duty.solidsHardness ?? "", "");
   return {
     pH: given("pH"),
     temperature: given("temperature"),
     chlorides: given("chlorides"),
-    solids: given("solids"),
+    solids: solidsByWeight(duty),
     particle: particle.ok ? particle.value : null,
     particleSize: given("particleSize"),
     passage: given("freePassage"),

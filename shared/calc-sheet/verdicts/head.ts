@@ -1,7 +1,7 @@
 import type { Duty } from "../../duty/duty.ts";
 import { constant, part } from "../expression.ts";
 import { dutyCases, recordOf } from "../sections/duty-cases.ts";
-import { HEAD } from "../sections/head.ts";
+import { headToSelect } from "../sections/head.ts";
 import { POINT } from "../sections/operating-point.ts";
 import { type Criterion, limitOf } from "./criterion.ts";
 
@@ -12,7 +12,7 @@ export function headCriteria(duty: Duty): readonly Criterion[] {
       of: "head",
       what: "head of the pumps at the duty flow",
       found: POINT.headAtDuty,
-      limit: HEAD.ratedHead,
+      limit: headToSelect(duty),
       quantity: "head",
       mustBe: "at least",
       broken: "fail",

@@ -1,7 +1,7 @@
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { part, sum } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { dutyCases, recordOf } from "../sections/duty-cases.ts";
+import { dutyCases, liquidOf, recordOf } from "../sections/duty-cases.ts";
 import { npshAvailableAt } from "../sections/npsh.ts";
 import { type Criterion, limitOf, openPoint } from "./criterion.ts";
 
@@ -13,7 +13,7 @@ export function npshCriteria(duty: Duty, { curve }: DutyPump): readonly Criterio
     return limitOf({
       of: "npsh",
       what: `NPSH available, ${one.label.toLowerCase()}`,
-      found: npshAvailableAt(part(recordOf(one), "flow")),
+      found: npshAvailableAt(part(recordOf(one), "flow"), liquidOf(one)),
       limit: sum(required, FIELD.npshMargin),
       quantity: "head",
       mustBe: "at least",

@@ -9,6 +9,7 @@ import { pipeFriction, pipeFrictionMethod, zeroLength } from "../../../src/pipew
 import { pipesOf } from "../../../src/pipework/pipe-name.ts";
 import { pipeSize, pipeSizeMethod } from "../../../src/pipework/pipe-size.ts";
 import { pipeVelocity, pipeVelocityMethod, tooFast } from "../../../src/pipework/pipe-velocity.ts";
+import { runFriction } from "../../../src/slurry/run-friction.ts";
 import { defineEntry } from "../entry.ts";
 import { quantity, text } from "../parameter.ts";
 import { fitting, fittings } from "../parameters/fittings.ts";
@@ -144,7 +145,7 @@ export const FRICTIONHEAD = defineEntry({
   run: (inputs) => {
     const state = inputs.liquid.at(inputs.temperature);
     if (!state.ok) return state;
-    const friction = pipeFriction({
+    const friction = runFriction({
       flow: inputs.flow,
       pipe: inputs.pipe,
       length: inputs.length,

@@ -1,10 +1,11 @@
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount, andThen, type Finding, succeed } from "../../../src/basis/result.ts";
-import type { LiquidState } from "../../../src/liquid/liquid.ts";
+import { kinematicViscosityOf, type LiquidState } from "../../../src/liquid/liquid.ts";
 import { readyPump } from "../../../src/pump/ready-pump.ts";
 import { type RankedPump, type Selection, selectionMethod, selectPumps } from "../../../src/pump/selection.ts";
-import { selectionSystem } from "../../../src/pump/selection-duty.ts";
+import { type SelectionDuty, selectionSystem } from "../../../src/pump/selection-duty.ts";
 import { THIN_VISCOSITY, viscousCorrectionMethod } from "../../../src/pump/viscous-correction.ts";
+import { onWater } from "../../../src/slurry/selection-on-water.ts";
 import type { CurveTable } from "../../pump-table/curve-table.ts";
 import { reasonsText, reasonText } from "../../pump-table/reason-text.ts";
 import { findingText } from "../../text/finding-text.ts";
@@ -22,7 +23,7 @@ export const RANKPUMPS = defineEntry({
   group: "Pump",
   summary: "The pumps of a table that meet a duty, best first, with why, and those left out with why not",
   method:
-    "Each pump is held against the duty by every one of its curves: as drawn; slowed down to the next speed given, or to its lowest speed; sped up to its highest speed; trimmed down to the next impeller given, or to its least. It meets the duty where its head at the flow asked is at least the system's, and runs where the two curves cross. The best way of each pump counts. Pumps inside the preferred region that give no more than 1.2 times the flow asked and start by themselves come first, then those that break one of these rules. Within each kind the score decides: 45 parts efficiency on the duty (liquid power asked over shaft power), 30 parts nearness to best efficiency flow, 10 parts little trim; a choice of this product. Limits of speed and impeller are those of the columns lowest speed, highest speed, least impeller and greatest impeller; where they are not given, the curves given are the limit. In a liquid thicker than cold water (1.8 cSt) the curve is corrected by ANSI/HI 9.6.7, for which the table has to give speed and efficiency. A pump that would give more than twice the flow, run off its curve or run below a tenth of best efficiency flow is left out. NPSH is not judged, since suction lift and altitude are no arguments: the column NPSHR stands to be held against NPSHA at that flow.",
+    "Each pump is held against the duty by every one of its curves: as drawn; slowed down to the next speed given, or to its lowest speed; sped up to its highest speed; trimmed down to the next impeller given, or to its least. It meets the duty where its head at the flow asked is at least the system's, and runs where the two curves cross. The best way of each pump counts. Pumps inside the preferred region that give no more than 1.2 times the flow asked and start by themselves come first, then those that break one of these rules. Within each kind the score decides: 45 parts efficiency on the duty (liquid power asked over shaft power), 30 parts nearness to best efficiency flow, 10 parts little trim; a choice of this product. Limits of speed and impeller are those of the columns lowest speed, highest speed, least impeller and greatest impeller; where they are not given, the curves given are the limit. In a liquid thicker than cold water (1.8 cSt) the curve is corrected by ANSI/HI 9.6.7, for which the table has to give speed and efficiency. A pump that would give more than twice the flow, run off its curve or run below a tenth of best efficiency flow is left out. Of a slurry (a liquid with solids) the head held against the curves is the equivalent water head, that of slurry over the head ratio of ASPUMPED; head, power, efficiency and NPSHR answered are those on slurry, and the reasons speak of the curve for water. NPSH is not judged, since suction lift and altitude are no arguments: the column NPSHR stands to be held against NPSHA at that flow.",
   cites: selectionMethod.cites,
   parameters: {
     pumpTable,
@@ -90,11 +91,9 @@ export const RANKPUMPS = defineEntry({
       andThen(
         selectionSystem({ flow, staticHead, suctionLine, dischargeLine, pressureDifference: 0, liquid: state }),
         (system) =>
-          ranking(
-            table,
-            { flow, system, density: state.density, kinematicViscosity: kinematic(state) },
-            state,
-            unitSet,
+          andThen(
+            onWater(state, { flow, system, density: state.density, kinematicViscosity: kinematicViscosityOf(state) }),
+            ({ duty, asPumped }) => ranking(table, duty, asPumped, state, unitSet),
           ),
       ),
     ),
@@ -102,13 +101,15 @@ export const RANKPUMPS = defineEntry({
 
 function ranking(
   table: CurveTable,
-  duty: Parameters<typeof selectPumps>[0]["duty"],
+  duty: SelectionDuty,
+  asPumped: (selection: Selection) => Selection,
   state: LiquidState,
   unitSet: UnitSetName,
 ) {
   const pumps = table.pumps.filter(({ usable }) => usable).map(readyPump);
-  return andThen(selectPumps({ pumps, duty }), (selection) =>
-    succeed(
+  return andThen(selectPumps({ pumps, duty }), (found) => {
+    const selection = asPumped(found);
+    return succeed(
       [
         ...selection.ranked.map((pump) => rankedRow(pump, unitSet)),
         ...selection.leftOut.map(({ pump, reason }) => leftOutRow(pump.name, reasonText(reason, unitSet))),
@@ -117,8 +118,8 @@ function ranking(
           .map((pump) => leftOutRow(pump.name, faultsOf(pump.findings, unitSet))),
       ],
       remarks(table, selection, state),
-    ),
-  );
+    );
+  });
 }
 
 function rankedRow(ranked: RankedPump, unitSet: UnitSetName) {
@@ -162,20 +163,16 @@ function faultsOf(findings: readonly Finding[], unitSet: UnitSetName): string {
   return errors.length > shown.length ? `${shown.join(" ")} (${errors.length - shown.length} more)` : shown.join(" ");
 }
 
-function kinematic({ dynamicViscosity, density }: LiquidState): number {
-  return dynamicViscosity / density;
-}
-
 function remarks(table: CurveTable, { ranked }: Selection, state: LiquidState): readonly Finding[] {
   const findings: Finding[] = [];
   if (ranked.length === 0) findings.push({ code: "rank-none-meets", kind: "check", subject: "pump table" });
   else findings.push({ code: "rank-npsh-not-judged", kind: "check", subject: "NPSHR" });
-  if (kinematic(state) > THIN_VISCOSITY) {
+  if (kinematicViscosityOf(state) > THIN_VISCOSITY) {
     findings.push({
       code: "rank-liquid-viscous",
       kind: "check",
       subject: "liquid",
-      found: amount("kinematicViscosity", kinematic(state)),
+      found: amount("kinematicViscosity", kinematicViscosityOf(state)),
       cites: viscousCorrectionMethod.cites[0],
     });
   }

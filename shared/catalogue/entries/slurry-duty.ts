@@ -8,7 +8,7 @@ import { slurryFlow, slurryFlowMethod } from "../../../src/slurry/slurry-flow.ts
 import { slurryLine, slurryLineMethod } from "../../../src/slurry/slurry-line.ts";
 import { defineEntry } from "../entry.ts";
 import { choice, type OptionalParameter, quantity, type SingleParameter } from "../parameter.ts";
-import { liquid, temperature } from "../parameters/liquid.ts";
+import { carrier, temperature } from "../parameters/liquid.ts";
 import { pipe } from "../parameters/pipe.ts";
 import { handedOn, LARGE, share } from "../parameters/share.ts";
 import { fines, medianSize, solidsByVolume, solidsByWeight, solidsSG } from "../parameters/solids.ts";
@@ -50,7 +50,7 @@ export const SLURRYMIXTURE = defineEntry({
         range: "above 0",
       }),
     ),
-    liquid,
+    liquid: carrier,
     temperature,
   },
   answer: {
@@ -83,8 +83,8 @@ export const SLURRYMIXTURE = defineEntry({
       source: "trade formula, gpm = 4 × short tons an hour × (1/S_s + (1 − C_w)/C_w); common practice",
     },
   ],
-  run: ({ flow, drySolids, slurrySG: mixtureSG, liquid: carrier, temperature: at, ...solids }) =>
-    andThen(carrier.at(at), (state) => {
+  run: ({ flow, drySolids, slurrySG: mixtureSG, liquid: named, temperature: at, ...solids }) =>
+    andThen(named.at(at), (state) => {
       const liquidSG = state.density / SPECIFIC_GRAVITY_REFERENCE;
       const known = { liquidSG, ...stated({ ...solids, mixtureSG }) };
       return andThen(slurryFlow({ known, flow, drySolids }), ({ mixture, ...rates }) =>
@@ -126,7 +126,7 @@ export const SLURRYLINE = defineEntry({
       range: "at least d50",
       whenLeftOut: { value: null, shown: "narrow grading, M = 1.7" },
     }),
-    liquid,
+    liquid: carrier,
     temperature,
   },
   answer: {
@@ -161,8 +161,8 @@ export const SLURRYLINE = defineEntry({
       source: "Durand (1953) with F_L of Schiller & Herbich (1991), equation worked apart from this product",
     },
   ],
-  run: ({ d50: particleSize, d85: coarseSize, liquid: carrier, temperature: at, ...rest }) =>
-    andThen(carrier.at(at), (state) =>
+  run: ({ d50: particleSize, d85: coarseSize, liquid: named, temperature: at, ...rest }) =>
+    andThen(named.at(at), (state) =>
       andThen(slurryLine({ ...rest, particleSize, coarseSize, liquid: state }), (run) =>
         succeed({
           velocity: run.velocity,
@@ -218,7 +218,7 @@ export const SLURRYDUTY = defineEntry({
         whenLeftOut: { value: null, shown: "by Cave" },
       }),
     ),
-    liquid,
+    liquid: carrier,
     temperature,
   },
   answer: {
@@ -250,8 +250,8 @@ export const SLURRYDUTY = defineEntry({
       source: "Pump Handbook, slurry chapter: solids-effect example (14 % read, 8 % printed for the slurry)",
     },
   ],
-  run: ({ d50: particleSize, liquid: carrier, temperature: at, ...rest }) =>
-    andThen(carrier.at(at), (state) =>
+  run: ({ d50: particleSize, liquid: named, temperature: at, ...rest }) =>
+    andThen(named.at(at), (state) =>
       andThen(slurryDuty({ ...rest, particleSize, liquid: state }), (duty) =>
         succeed({
           headRatio: duty.headRatio,
@@ -350,7 +350,7 @@ export const SETTLINGVELOCITY = defineEntry({
       about: "Natural grains, or smooth spheres",
       whenLeftOut: "grain",
     }),
-    liquid,
+    liquid: carrier,
     temperature,
   },
   answer: {
@@ -370,8 +370,8 @@ export const SETTLINGVELOCITY = defineEntry({
       source: "by hand, a stone so large that viscosity is nothing: √(4 R g d/(3 C2)), R = 1.65478, d = 0.5 m",
     },
   ],
-  run: ({ liquid: carrier, temperature: at, ...particle }) =>
-    andThen(carrier.at(at), (state) =>
+  run: ({ liquid: named, temperature: at, ...particle }) =>
+    andThen(named.at(at), (state) =>
       andThen(particleSettling({ ...particle, liquid: state }), ({ alone, hindered }) =>
         succeed({ alone, amongOthers: hindered }),
       ),

@@ -4,7 +4,7 @@ import { pumpDerating, pumpDeratingMethod } from "../../../src/slurry/pump-derat
 import { slurryMixture, slurryMixtureMethod } from "../../../src/slurry/slurry-mixture.ts";
 import { defineEntry } from "../entry.ts";
 import { quantity } from "../parameter.ts";
-import { liquid, temperature } from "../parameters/liquid.ts";
+import { carrier, temperature } from "../parameters/liquid.ts";
 import { pipe } from "../parameters/pipe.ts";
 import { handedOn } from "../parameters/share.ts";
 import { fines, medianSize, solidsByVolume, solidsByWeight, solidsSG } from "../parameters/solids.ts";
@@ -82,7 +82,7 @@ export const DEPOSITIONVELOCITY = defineEntry({
     d50: medianSize("above 0, below the bore"),
     solidsSG,
     solidsByVolume,
-    liquid,
+    liquid: carrier,
     temperature,
   },
   answer: { kind: "quantity", name: "limiting deposition velocity", quantity: "velocity" },
@@ -94,8 +94,8 @@ export const DEPOSITIONVELOCITY = defineEntry({
       source: `Durand (1953) with F_L of Schiller & Herbich (1991), ${REFERENCE_SLURRY}`,
     },
   ],
-  run: ({ pipe: { bore }, d50, liquid: carrier, temperature: at, ...solids }) =>
-    andThen(carrier.at(at), (state) =>
+  run: ({ pipe: { bore }, d50, liquid: named, temperature: at, ...solids }) =>
+    andThen(named.at(at), (state) =>
       andThen(depositionVelocity({ ...solids, bore, particleSize: d50, liquid: state }), ({ limiting }) =>
         succeed(limiting),
       ),

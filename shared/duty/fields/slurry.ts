@@ -3,24 +3,37 @@ import { pumpDeratingMethod } from "../../../src/slurry/pump-derating.ts";
 import { slurryMixtureMethod } from "../../../src/slurry/slurry-mixture.ts";
 import { amount, percent } from "../field.ts";
 
+const { solidsByWeight, solidsByVolume, solidsSG, mixtureSG } = slurryMixtureMethod.figures;
+
 export const slurry = {
   solids: percent({
     label: "Solids by weight",
-    bounds: slurryMixtureMethod.figures.solidsByWeight,
+    bounds: solidsByWeight,
     whenBlank: 0,
-    help: "Per cent of the weight of the slurry, solids and liquid together: 20 for 20 %.",
+    help: "Per cent of the weight of the slurry, solids and liquid together: 20 for 20 %. Any two of this, solids by volume and the two SG make a slurry.",
+  }),
+  solidsByVolume: percent({
+    label: "Solids by volume",
+    bounds: solidsByVolume,
+    help: "Per cent of the volume of the slurry, in place of that by weight.",
   }),
   solidsGravity: amount({
     label: "SG of the dry solids",
     quantity: "ratio",
-    bounds: slurryMixtureMethod.figures.solidsSG,
-    help: "2.65 for quartz sand, 1.4 to 1.5 for coal, 4 and more for ores. The slurry is worked out once it and d50 are stated.",
+    bounds: solidsSG,
+    help: "2.65 for quartz sand, 1.4 to 1.5 for coal, 4 and more for ores.",
+  }),
+  slurryGravity: amount({
+    label: "SG of the slurry",
+    quantity: "ratio",
+    bounds: mixtureSG,
+    help: "Of solids and liquid together, relative to 998.2 kg/m³, where it was measured or is what the enquiry gives.",
   }),
   medianSize: amount({
     label: "Median particle size d50",
     quantity: "size",
     bounds: particleSettlingMethod.inputs.particleSize,
-    help: "Size that half the solids by weight are smaller than, from a sieve: “0.5 mm” or “500 µm”.",
+    help: "Size that half the solids by weight are smaller than, from a sieve: “0.5 mm” or “500 µm”. Deposition, friction and the pump's loss of head need it; power, pressure and NPSH go by the SG without it.",
   }),
   coarseSize: amount({
     label: "Coarse particle size d85",

@@ -19,23 +19,27 @@ export const slurryWords: WordsOf<keyof SlurryFindings> = {
   "particle-size-doubted": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is more than ${say.amount(f.limit)}; check that it was not typed in micrometres`,
   "particle-fine": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is below ${say.amount(f.limit)}: such a slurry runs as one liquid; check instead that its flow stays turbulent`,
+    `${f.subject} of ${say.amount(f.found)} is below ${say.amount(f.limit)}: such a slurry may run as one liquid; check that its flow stays turbulent`,
+  "slurry-not-newtonian": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is below ${say.amount(f.limit)}: so fine a slurry may not be Newtonian; ask for its rheology`,
   "particle-coarse": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is more than ${say.amount(f.limit)}: with narrowly graded solids the factor may come to ${f.facts.factor} and the limiting velocity to ${say.amount(f.facts.coarse)}`,
   "flow-stratified": (f, say) =>
-    `${f.subject} is ${say.amount(f.found)} of the bore, above ${say.amount(f.limit)}: solids so large may slide along the bottom, which this method does not cover; ask a slurry specialist`,
+    `${f.subject} is ${say.amount(f.found)} of the bore, above ${say.amount(f.limit)}: solids so large may slide along the bottom, and friction is then a careful estimate alone; ask a slurry specialist`,
   "deposition-estimates": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is good to some 30 %; Wasp gives ${say.amount(f.facts.wasp)}, Oroskar and Turian ${say.amount(f.facts.oroskarTurian)}, Durand with the factor 1.34 of coarse narrow grading ${say.amount(f.facts.coarse)}; design for at least ${say.amount(f.facts.design)} at the least flow and the largest true bore, and up to 30 % more on upward slopes`,
+    `${f.subject} of ${say.amount(f.found)} is good to some 30 %; Durand gives ${say.amount(f.facts.durand)}, Thomas for fine grains ${say.amount(f.facts.fine)}; Wasp gives ${say.amount(f.facts.wasp)}, Oroskar and Turian ${say.amount(f.facts.oroskarTurian)}, Durand with the factor 1.34 of coarse narrow grading ${say.amount(f.facts.coarse)}; design for at least ${say.amount(f.facts.design)} at the least flow and the largest true bore, and up to 30 % more on upward slopes`,
   "bed-in-pipe": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is below the limiting deposition velocity, ${say.amount(f.limit)}: a bed lies in the pipe and friction cannot be told; raise the flow or take a smaller bore`,
+    `${f.subject} of ${say.amount(f.found)} is below the deposition velocity, ${say.amount(f.limit)}: solids settle here and a bed lies in the pipe; its loss is taken as at that velocity; raise the flow or take a smaller bore`,
   "below-design-velocity": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is above the limiting deposition velocity but below the least to design for, ${say.amount(f.limit)}`,
+    `${f.subject} of ${say.amount(f.found)} is above the deposition velocity but below the design minimum, ${say.amount(f.limit)}`,
   "fine-slurry-not-turbulent": (f, say) =>
     `${f.subject} is ${say.amount(f.found)}, below ${say.amount(f.limit)}: a fine slurry that is not turbulent settles out slowly; raise the flow or take a smaller bore`,
   "grading-exponent-held": (f, say) =>
     `the grading gives an exponent of ${say.amount(f.facts.free)}; the method holds it at ${f.facts.held}`,
   "derating-too-fine": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is below ${say.amount(f.limit)}, where the method finds no loss of head: treat the slurry as one liquid with a density and viscosity of its own`,
+  "derating-size-unknown": (f, say) =>
+    `${f.subject} are taken as ${say.amount(f.found)} because d50 is not stated: a pump loses head and efficiency on coarse solids; state d50`,
   "fines-contradict-size": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} puts more than half the solids below ${say.amount(f.facts.fine)}, but d50 is ${say.amount(f.facts.size)}; correct one of them`,
   "derating-below-measured": (f, say) =>

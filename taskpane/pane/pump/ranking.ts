@@ -1,13 +1,15 @@
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import { type Duty, hasFields, segmentsOf } from "../../../shared/duty/duty.ts";
 import type { DutyText } from "../../../shared/duty/duty-text.ts";
+import { stateAsPumped } from "../../../shared/duty/slurry.ts";
 import { andThen, fail, type Result, succeed } from "../../../src/basis/result.ts";
-import type { LiquidState } from "../../../src/liquid/liquid.ts";
+import { kinematicViscosityOf, type LiquidState } from "../../../src/liquid/liquid.ts";
 import type { LineSegment } from "../../../src/pipework/line.ts";
 import type { HeadCurve } from "../../../src/pump/head-curve.ts";
 import { type Selection, selectPumps } from "../../../src/pump/selection.ts";
 import { type SelectionDuty, selectionSystem } from "../../../src/pump/selection-duty.ts";
 import { standardAtmosphere } from "../../../src/site/atmosphere.ts";
+import { type OnWater, onWater } from "../../../src/slurry/selection-on-water.ts";
 import { suctionState } from "../../../src/suction/suction-state.ts";
 import type { Candidates } from "./candidates.ts";
 
@@ -49,7 +51,11 @@ function rank(typed: DutyText, candidates: Candidates): Ranking | undefined {
   if (!isComplete) return undefined;
   const asked = askedOf(duty);
   if (!asked.ok) return { duty, asked: undefined, selection: asked };
-  return { duty, asked: asked.value, selection: selectPumps({ pumps: candidates.pumps, duty: asked.value }) };
+  const { duty: onCurves, asPumped } = asked.value;
+  const selection = andThen(selectPumps({ pumps: candidates.pumps, duty: onCurves }), (found) =>
+    succeed(asPumped(found)),
+  );
+  return { duty, asked: onCurves, selection };
 }
 
 const NEEDED = [
@@ -69,15 +75,15 @@ type Asked = Duty & { readonly [K in (typeof NEEDED)[number]]: NonNullable<Duty[
 
 /**
  * The duty as pumps are held against it: the flow, and the head with the margin on losses, at the altitude, suction lift
- * and temperature stated. A liquid without a vapour pressure leaves NPSH unjudged.
+ * and temperature stated, of the liquid as pumped: of a slurry, the equivalent water head. A liquid without a vapour pressure leaves NPSH unjudged.
  */
-function askedOf(duty: Duty): Result<SelectionDuty> {
+function askedOf(duty: Duty): Result<OnWater> {
   // What is missing is said at its box.
   const suctionLine = segmentsOf(duty.suctionLine);
   const dischargeLine = segmentsOf(duty.dischargeLine);
   if (!hasFields(duty, ...NEEDED) || suctionLine === undefined || dischargeLine === undefined) return fail([]);
-  const { flow, liquid, temperature, deliveryLevel, sourceLevel, sourcePressure, deliveryPressure } = duty;
-  return andThen(liquid.at(temperature), (state) => {
+  const { flow, deliveryLevel, sourceLevel, sourcePressure, deliveryPressure } = duty;
+  return andThen(stateAsPumped(duty), (state) => {
     const system = selectionSystem({
       flow,
       staticHead: deliveryLevel - sourceLevel,
@@ -88,11 +94,11 @@ function askedOf(duty: Duty): Result<SelectionDuty> {
     });
     return andThen(system, (curve) => {
       const npshAvailable = npshAvailableOf(duty, suctionLine, state);
-      return succeed({
+      return onWater(state, {
         flow,
         system: withMargin(curve, duty.frictionMargin),
         density: state.density,
-        kinematicViscosity: state.dynamicViscosity / state.density,
+        kinematicViscosity: kinematicViscosityOf(state),
         npshMargin: duty.npshMargin,
         ...(npshAvailable === undefined ? {} : { npshAvailable }),
       });

@@ -41,7 +41,9 @@ const BOUNDS: readonly (readonly [
   ["greatestStaticHead", "-10001", "-10000", "10000", "10001"],
   ["agedRoughness", "0", "0.001", "5"],
   ["solids", "-1", "0", "99.9", "100"],
+  ["solidsByVolume", "-1", "0", "61.9", "62"],
   ["solidsGravity", "0", "0.5", "23", "23.1"],
+  ["slurryGravity", "0", "0.5", "23", "23.1"],
   ["medianSize", "0", "0.001", "1000", "1001"],
   ["coarseSize", "0", "0.001", "1000", "1001"],
   ["fines", "-1", "0", "99.9", "100"],
@@ -119,7 +121,7 @@ describe("the bounds of a box", () => {
 describe("a percentage", () => {
   const percents = FIELD_KEYS.filter((key) => FIELDS[key].quantity === "percent");
 
-  it("is asked for in eight fields", () => {
+  it("is asked for in nine fields", () => {
     expect(percents.toSorted()).toEqual([
       "accessoryLosses",
       "contingency",
@@ -129,6 +131,7 @@ describe("a percentage", () => {
       "margin",
       "overhead",
       "solids",
+      "solidsByVolume",
     ]);
   });
 

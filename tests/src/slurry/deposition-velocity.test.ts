@@ -60,7 +60,7 @@ describe("limiting deposition velocity", () => {
   });
 
   it("asks for a fifth more in a fast line and 0.3 m/s more in a slow one", () => {
-    const fast = velocityOf({ bore: 0.6, solidsSG: 4 });
+    const fast = velocityOf({ particleSize: 5e-4, solidsByVolume: 0.15 });
     expect(fast.design / fast.limiting).toBeCloseTo(1.2, 12);
     const slow = velocityOf({ bore: 0.05, solidsSG: 1.5 });
     expect(slow.limiting).toBeLessThan(1.5);

@@ -2,11 +2,14 @@ import { describe, expect, it } from "vitest";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
+import { stateAsPumped } from "../../../shared/duty/slurry.ts";
 import { inventedPumps } from "../../../shared/pump-table/library/library.ts";
+import { andThen } from "../../../src/basis/result.ts";
 import { fromEngine, unitOf } from "../../../src/basis/units.ts";
 import { headAtFlow, npshRequiredAtFlow } from "../../../src/pump/pump-reading.ts";
 import { runningPump } from "../../../src/pump/running-pump.ts";
 import type { RankedPump } from "../../../src/pump/selection.ts";
+import { curveOn } from "../../../src/slurry/curve-as-pumped.ts";
 import { candidatesOf } from "../../../taskpane/pane/pump/candidates.ts";
 import { isSimilar, pumpTextOf } from "../../../taskpane/pane/pump/pump-text.ts";
 import { rankingOf } from "../../../taskpane/pane/pump/ranking.ts";
@@ -31,7 +34,10 @@ describe.each(CHOICES)("$id", ({ ranked, duty }) => {
     const read = decodeDuty({ ...duty, pump: text });
     const { pump } = read.duty;
     if (pump === undefined) throw new Error(JSON.stringify([...read.findings]));
-    const running = runningPump({ curve: pump.curve, speedRatio: pump.speedRatio, trimRatio: pump.trimRatio });
+    // On the liquid as pumped, as the sheet has it.
+    const onPumped = andThen(stateAsPumped(read.duty), (state) => curveOn(state, pump.curve));
+    if (!onPumped.ok) throw new Error(JSON.stringify(onPumped.findings));
+    const running = runningPump({ curve: onPumped.value, speedRatio: pump.speedRatio, trimRatio: pump.trimRatio });
     if (!running.ok) throw new Error("does not run");
     const head = headAtFlow(running.value, Math.min(ranked.flow, running.value.mostFlow));
     expect((head.ok ? head.value : 0) / ranked.head).toBeCloseTo(1, 5);

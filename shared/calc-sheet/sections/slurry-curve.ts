@@ -1,0 +1,51 @@
+import type { Duty, DutyPump } from "../../duty/duty.ts";
+import { isSlurry } from "../../duty/slurry.ts";
+import { type ColumnOf, cell, type Expression, product, ratio, type TableOf } from "../expression.ts";
+import { type ColumnFacts, type PlanItem, working } from "../plan.ts";
+import { PUMPED } from "./as-pumped.ts";
+import { PUMP_CURVE } from "./pump.ts";
+
+type CurveKey = ColumnOf<typeof PUMP_CURVE>;
+
+const SLURRY_CURVE: TableOf<CurveKey> = { ...PUMP_CURVE, key: "slurryCurve" };
+
+/** The curve of one pump on the liquid as pumped: as stated, or brought to the slurry. */
+export function curveAsPumped(duty: Duty): TableOf<CurveKey> {
+  return isSlurry(duty) ? SLURRY_CURVE : PUMP_CURVE;
+}
+
+const LABELS: Readonly<Record<CurveKey, string>> = {
+  flow: "flow",
+  head: "head",
+  efficiency: "efficiency",
+  npshRequired: "NPSHR",
+};
+
+const RATIOS: Readonly<Partial<Record<CurveKey, (of: Expression) => Expression>>> = {
+  head: (of) => product(of, PUMPED.headRatio),
+  efficiency: (of) => product(of, PUMPED.efficiencyRatio),
+  npshRequired: (of) => ratio(of, PUMPED.headRatio),
+};
+
+/** The curve on the slurry, in head of slurry: head and efficiency times their ratios, NPSH required over the head ratio. */
+export function slurryCurve(duty: Duty, { curve: { points } }: DutyPump): readonly PlanItem[] {
+  if (!isSlurry(duty)) return [];
+  const columns = PUMP_CURVE.columns.filter(
+    ({ key }) => key === "flow" || key === "head" || points.some((point) => point[key] !== undefined),
+  );
+  return [
+    working(
+      SLURRY_CURVE,
+      "Curve of one pump on the slurry",
+      points.length,
+      columns.map(({ key }): ColumnFacts<CurveKey> => {
+        const own = (row: number) => cell(PUMP_CURVE, row, key);
+        return [
+          key,
+          LABELS[key],
+          (row) => (points[row]?.[key] === undefined ? null : (RATIOS[key]?.(own(row)) ?? own(row))),
+        ];
+      }),
+    ),
+  ];
+}

@@ -1,0 +1,35 @@
+import type { FindingCode } from "../basis/finding-code.ts";
+import { type Result, succeed } from "../basis/result.ts";
+import { type PipeFriction, type PipeFrictionInputs, pipeFriction } from "../pipework/pipe-friction.ts";
+import { slurryLine } from "./slurry-line.ts";
+import { sinks } from "./solids.ts";
+
+/** What a whole line has to say of one of its runs; SLURRYLINE says the rest. */
+const SAID: ReadonlySet<FindingCode> = new Set(["bed-in-pipe", "fine-slurry-not-turbulent"]);
+
+/**
+ * Head lost to friction in a run of pipe, m of what is pumped: `pipeFriction`, and of a slurry whose d50 is known and
+ * whose solids sink, the gradient of `slurryLine` over its length. Other slurries lose the head of their liquid.
+ * Fails: as `pipeFriction` and `slurryLine`.
+ * Warns: as `pipeFriction`; bed-in-pipe and fine-slurry-not-turbulent (limits).
+ * Source: as these.
+ */
+export function runFriction(inputs: PipeFrictionInputs): Result<PipeFriction> {
+  const clear = pipeFriction(inputs);
+  const { solids } = inputs.liquid;
+  if (solids === undefined || solids.medianSize === null || !clear.ok || inputs.flow === 0 || !sinks(solids)) {
+    return clear;
+  }
+  const run = slurryLine({
+    flow: inputs.flow,
+    pipe: inputs.pipe,
+    particleSize: solids.medianSize,
+    coarseSize: solids.coarseSize,
+    solidsSG: solids.specificGravity,
+    solidsByVolume: solids.byVolume,
+    liquid: solids.carrier,
+  });
+  if (!run.ok) return run;
+  const said = run.findings.filter(({ code }) => SAID.has(code));
+  return succeed({ ...clear.value, head: run.value.slurryGradient * inputs.length }, [...clear.findings, ...said]);
+}
