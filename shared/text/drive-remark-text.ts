@@ -14,7 +14,7 @@ const WORDS: Readonly<Record<DriveRemarkCode, (fact: Fact) => string>> = {
   "driver-swaps-quickly": () => "motor and engine swap quickly",
   "stands-heat-and-solids": () => "stands hot liquid, solids and high power",
   "speed-trimmed-by-sheaves": () => "speed trimmed by sheaves",
-  "gives-this-speed": () => "gives this speed from a motor on the mains",
+  "gives-this-speed": () => "gives this speed from a line-start motor",
   "aligned-by-spigots": () => "aligned by machined spigots",
   "short-and-light": () => "short and light",
   "runs-out-of-gear": () => "engine starts and idles out of gear",
@@ -35,7 +35,7 @@ const WORDS: Readonly<Record<DriveRemarkCode, (fact: Fact) => string>> = {
   "power-too-high": (fact) => `more than ${fact("limit")}`,
   "speed-slow": (fact) => `slower than ${fact("limit")}`,
   "no-mains-motor-at-speed": (fact) =>
-    `no motor on the mains runs at ${fact("speed")}: frequency drive, gears or belts needed`,
+    `no line-start motor runs at ${fact("speed")}: variable-frequency drive (VFD), gears or belts needed`,
   "engine-speed-unusual": (fact) =>
     `engines run ${fact("least")} to ${fact("most")} continuously: gears or belts may be needed`,
   "beyond-housings": () => "more power than is seen on any SAE housing",

@@ -56,7 +56,16 @@ export function readWrittenAmount(text: string, subject: string, example: string
   const parts = splitAmount(text);
   if (parts === undefined) return refuse("not-a-number", subject, text, [example]);
   const number = readNumberOrFraction(parts.number, subject);
-  if (!number.ok) return fail(number.findings.map((finding) => ({ ...finding, given: text })));
+  if (!number.ok) {
+    const withUnit = (written: string): string => `“${written}${parts.unit === "" ? "" : ` ${parts.unit}`}”`;
+    return fail(
+      number.findings.map((finding) => ({
+        ...finding,
+        given: text,
+        ...(finding.suggestions && { suggestions: finding.suggestions.map(withUnit) }),
+      })),
+    );
+  }
   if (parts.unit === "") return refuse("unit-missing", subject, text, [example]);
   const unit = unitNamed(parts.unit);
   if (unit === undefined) {

@@ -27,7 +27,8 @@ export function fittingNamed(text: string, subject = "fitting"): Result<Fitting>
 
 function unknown(given: string, subject: string): Result<never> {
   const suggestions = nearestNames(given.replace(/(?<=\S) valves?$/i, ""), NAMES);
-  return fail([{ code: "name-unknown", kind: "error", subject, given, suggestions }]);
+  const otherwise = "take a name that FITTINGS lists, or give the coefficient of each, such as “K 0.3”";
+  return fail([{ code: "name-unknown", kind: "error", subject, given, suggestions, otherwise }]);
 }
 
 /**

@@ -39,8 +39,12 @@ export function pressureMaterialNamed(text: string, subject = "material"): Resul
   const found = isStray ? undefined : byName.get(tidy(text.slice(0, 100)));
   if (found !== undefined) return succeed(found);
   const near = nearestNames(text.slice(0, 100), PRESSURE_MATERIAL_NAMES);
-  const suggestions = (near.length > 0 ? near : COMMON).map((name) => `"${name}"`);
-  return fail([{ code: "name-unknown", kind: "error", subject, given: text.trim(), suggestions }]);
+  const suggestions = near.map((name) => `"${name}"`);
+  const given = text.trim();
+  if (near.length > 0) return fail([{ code: "name-unknown", kind: "error", subject, given, suggestions }]);
+  return fail([{ code: "name-unknown", kind: "error", subject, given, otherwise: RATED }]);
 }
 
-const COMMON = ["ductile iron", "grey iron", "carbon steel", "316", "duplex"];
+/** Of what has no name near it, the ratings that there are. */
+const RATED =
+  'metals with a flange rating are "ductile iron", "grey iron", "carbon steel", "316", "duplex" and others that FLANGERATINGS lists';

@@ -58,7 +58,7 @@ function fuelAt(shaftPower: Expression): Call {
 
 function unrated(duty: Duty): readonly PlanItem[] {
   return [
-    statement("The engine's continuous rating is not stated, so it is not held against the site."),
+    statement("The engine's continuous rating is not stated, so it is not compared with the site."),
     ...stated(duty, "specificConsumption"),
     ...fuels(fuelAt(POWER.driverPower), fuelAt(POWER.powerOfOne)),
   ];
@@ -138,7 +138,7 @@ function rated(duty: Duty): readonly PlanItem[] {
         verdict(engineOperatingLoad, constant(30), "high enough", "TOO LOW: WET STACKING"),
         "not judged",
       ),
-      "Below 30 % an engine carbons up; common practice, no source.",
+      "Below 30 % carbon builds up in long running (wet stacking); common practice, no source.",
     ),
     ...fuels(whereKnown(GREATEST, "fuelRate"), whereKnown(OPERATING, "fuelRate")),
   ];

@@ -27,8 +27,8 @@ export const DRIVE_MOTOR = handles({
 const MOTOR = spillOf("motorData", MOTORDATA);
 
 /** For a cell that the function leaves blank: no table holds it, or no motor on the mains runs at the pump's speed. */
-const NOT_HELD = "not held";
-const NO_MAINS_MOTOR = "no mains motor";
+const NOT_HELD = "not in the tables";
+const NO_MAINS_MOTOR = "no line-start motor";
 
 /** The motor that carries the pump on its site. Without the pump's speed, the rating alone. */
 export function motor(duty: Duty, pump: DutyPump): readonly PlanItem[] {
@@ -104,7 +104,7 @@ function wholeMotor(duty: Duty): readonly PlanItem[] {
         join(part(MOTOR, "poles"), constant(" poles, "), part(MOTOR, "frequency"), constant(" Hz")),
         NO_MAINS_MOTOR,
       ),
-      "Motor on the mains that runs at the pump's speed; elsewhere a frequency drive, belts, gears or an engine.",
+      "Line-start motor that runs at the pump's speed; elsewhere a variable-frequency drive (VFD), belts, gears or an engine.",
     ),
     held(
       DRIVE_MOTOR.synchronousSpeed,

@@ -183,7 +183,7 @@ function npshRows(record: Record): readonly ResultItem[] {
       POINT.operatingNpshVerdict,
       "NPSH margin there",
       ifNumber(POINT.operatingNpshMargin, marginVerdict(POINT.operatingNpshMargin), "not judged"),
-      "The maker's curve may be of 3 % head drop; solids, air and hot liquid ask for more.",
+      "The maker's curve may be of 3 % head drop; solids, air and hot liquid require more.",
     ),
   ];
 }

@@ -94,7 +94,7 @@ export const pressureSection: PackageSection = {
 function otherPart(duty: Duty): readonly PlanItem[] {
   const { otherPart: name, state } = duty;
   const isOpen = name !== undefined && state.otherPartPressure === "blank";
-  const said = `What the ${name} may carry is not stated, so it is not held against the nozzle pressures.`;
+  const said = `What the ${name} may carry is not stated, so it is not compared with the nozzle pressures.`;
   return [...stated(duty, "otherPart", "otherPartPressure"), ...(isOpen ? [statement(said)] : [])];
 }
 

@@ -76,7 +76,7 @@ function electricity(duty: Duty, pump: DutyPump): readonly PlanItem[] {
         power,
         ratio(product(power, FIELD.runningHours, constant(kilowatts)), ratio(RUNNING.efficiencyTaken, constant(100))),
       ),
-      "Shaft power of all pumps at the operating point × hours / motor efficiency; no frequency drive or belts.",
+      "Shaft power of all pumps at the operating point × hours / motor efficiency; no variable-frequency drive or belts.",
     ),
     ...costOf(
       duty,

@@ -1,3 +1,4 @@
+import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import type { DriveFindings, MotorFacts } from "../../../src/basis/finding-code.ts";
 import type { Say, WordsOf } from "../words.ts";
 
@@ -30,19 +31,19 @@ export const driveWords: WordsOf<keyof DriveFindings> = {
   "motor-service-factor-credit": (f, say) =>
     `a motor with a service factor of 1.15 may keep its rating to ${say.amount(f.limit)} with the factor used up; no credit is taken for it: ask the maker`,
   "motor-speed-not-mains": (f, say) =>
-    `no motor on the mains runs at ${say.amount(f.found)}: a frequency drive, belts, gears or an engine must give this speed, so poles, slip, efficiency and torque are left empty`,
+    `no line-start motor runs at ${say.amount(f.found)}: a variable-frequency drive (VFD), belts, gears or an engine must give this speed, so poles, slip, efficiency and torque are left empty`,
   "motor-below-base-speed": (f) =>
-    `a ${f.subject} on a frequency drive gives its rating at its base speed, and below that less in proportion to speed: hold the pump's torque against it`,
+    `a ${f.subject} on a variable-frequency drive (VFD) gives its rating at its base speed, and below that less in proportion to speed: compare the pump's torque with it`,
   "motor-speed-synchronous": (f, say) =>
     `${say.amount(f.found)} is the synchronous speed, which no loaded motor reaches: 0.5 % to 2.5 % less is usual, and the pump gives less head`,
   "frequency-drive-derated": (f, say) =>
     `a ${f.subject} at this altitude gives ${say.amount(f.found)} of its rating: size it for that`,
   "motor-frame-from-memory": () =>
-    "the frame is the usual one with four poles, partly from memory; the maker's drawing decides",
+    `the frame is the usual one with four poles, partly ${NOT_VERIFIED}; the maker's drawing decides`,
   "motor-frame-not-held": (f, say) =>
-    `no ${f.subject} is held for ${motorNamed(f.facts, say)}; take it from the maker's drawing`,
+    `the tables have no ${f.subject} for ${motorNamed(f.facts, say)}; take it from the maker's drawing`,
   "motor-efficiency-other-supply": (f, say) =>
-    `the efficiencies held are of ${f.facts.series === "NEMA" ? "NEMA motors at 60 Hz" : "IEC motors at 50 Hz"}, and this is ${motorNamed(f.facts, say)}: ask the maker`,
+    `the efficiencies in the tables are of ${f.facts.series === "NEMA" ? "NEMA motors at 60 Hz" : "IEC motors at 50 Hz"}, and this is ${motorNamed(f.facts, say)}: ask the maker`,
   "motor-efficiency-not-held": (f, say) =>
     `the standard has no efficiency for ${motorNamed(f.facts, say)}: ask the maker`,
   "motor-class-higher-due": (f, say) =>
@@ -54,15 +55,15 @@ export const driveWords: WordsOf<keyof DriveFindings> = {
   "motor-power-factor-assumed": (f, say) =>
     `${f.subject} rests on a power factor of ${say.amount(f.found)}; the nameplate wins`,
   "motor-starting-current": (f) =>
-    `${f.subject} is the greatest of ${f.facts.direct} times full-load current direct on line; star-delta draws ${f.facts.starDelta} times, a soft starter ${f.facts.soft}, a frequency drive ${f.facts.drive}`,
+    `${f.subject} is the greatest of ${f.facts.direct} times full-load current direct on line; star-delta (wye-delta) draws ${f.facts.starDelta} times, a soft starter ${f.facts.soft}, a variable-frequency drive ${f.facts.drive}`,
   "engine-rating-assumed": (f) =>
-    `${f.subject} is taken as the continuous net rating at run speed; a standby, intermittent or gross rating is not one for pumps`,
+    `${f.subject} is taken as the continuous net rating at run speed; do not use a standby, intermittent or gross rating`,
   "engine-gross-rating-assumed": (f) =>
-    `${f.subject} is taken as the continuous gross rating at run speed; a standby or intermittent rating is not one for pumps`,
+    `${f.subject} is taken as the continuous gross rating at run speed; do not use a standby or intermittent rating`,
   "engine-losses-assumed": (f, say) =>
     `no ${f.subject} were given; ${say.amount(f.found)} is taken off the rating, and 0 is for a rating that is net already`,
   "engine-aspiration-assumed": () =>
-    "nothing says how the engine draws its air; it is taken as naturally aspirated, which altitude costs most",
+    "aspiration not given; naturally aspirated is assumed, the largest altitude derating",
   "engine-charge-coolant-assumed": (f, say) =>
     `${f.subject} is ${say.amount(f.facts.share)} of rated, ${f.facts.limit}, with charge air cooled by air of the same temperature; makers often keep full power to 1500 m (4900 ft) or more: use the maker's curve`,
   "engine-limit-chosen": (f, say) =>
@@ -70,7 +71,7 @@ export const driveWords: WordsOf<keyof DriveFindings> = {
   "engine-quick-rule": (f, say) =>
     `as a check, 3 % for each 1000 ft above 500 ft leaves ${say.amount(f.found)}; the answer is ${say.amount(f.facts.adjusted)}`,
   "engine-load-low": (f, say) =>
-    `${f.subject} is ${say.amount(f.found)}, below ${say.amount(f.limit)}: long running carbons the engine up`,
+    `${f.subject} is ${say.amount(f.found)}, below ${say.amount(f.limit)}: prolonged light load causes carbon build-up (wet stacking)`,
   "engine-too-small": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is more than the engine gives on site, ${say.amount(f.limit)}`,
   "fuel-consumption-assumed": (f, say) =>
@@ -84,15 +85,14 @@ export const driveWords: WordsOf<keyof DriveFindings> = {
   "flywheel-unusual-for-housing": (f) =>
     `${f.subject} ${f.facts.size} is seldom seen with housing No. ${f.facts.housing} (usual: ${f.facts.usual}); an adapter may be needed`,
   "sheave-too-small": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is below the least the motor's shaft and bearing allow, ${say.amount(f.limit)}`,
+    `${f.subject} of ${say.amount(f.found)} is below the minimum the motor's shaft and bearing allow, ${say.amount(f.limit)}`,
   "sheaves-overlap": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} leaves the two sheaves touching; it must be above ${say.amount(f.limit)}`,
   "sheave-minimum-unknown": (f) =>
-    `the least ${f.subject} the motor allows is not given; hold it against NEMA MG 1 or the maker's figure`,
+    `the minimum ${f.subject} the motor allows is not given; compare it with NEMA MG 1 or the maker's figure`,
   "belt-speed-high": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is above ${say.amount(f.limit)}${f.kind === "error" ? "" : ": have the sheaves balanced"}`,
   "belt-power-high": (f, say) =>
     `${f.subject} carries ${say.amount(f.found)}; V-belts are seldom used above ${say.amount(f.limit)}`,
-  "drive-ranking-chosen": () =>
-    "the order of the arrangements is a choice of this product; suction pressure and solids are not known to it",
+  "drive-ranking-chosen": () => "the order of the arrangements is Dutybook's own choice",
 };

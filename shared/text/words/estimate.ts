@@ -1,3 +1,4 @@
+import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import type { EstimateFindings } from "../../../src/basis/finding-code.ts";
 import type { WordsOf } from "../words.ts";
 
@@ -14,11 +15,11 @@ export const estimateWords: WordsOf<keyof EstimateFindings> = {
   "rental-rate-above-shorter": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is more than ${f.facts.terms} at the shorter rate, ${say.amount(f.limit)}; check the rates`,
   "thrust-for-caution": () =>
-    "for a line of caution alone: restrain the bend, and have the restraint designed by a qualified person, for the pressure against a shut valve with surge and test, not for that while running",
+    "indicative only: restrain the bend, and have the restraint designed by a qualified person, for the pressure against a shut valve with surge and test, not for that while running",
   "thrust-by-bore": (f) =>
     `“${f.given}” is taken at its bore; a hose swells, and its coupling is pushed apart over more than that: ask the maker`,
   "collapse-not-held": (f) =>
     `${f.subject} “${f.given}” is not polyethylene of a dimension ratio, such as “10in HDPE DR17”; for hose and other pipe ask the maker what vacuum it stands`,
   "collapse-rests-on": (f, say) =>
-    `${f.subject} rests on a modulus of ${say.amount(f.found)} after 50 years at 73 °F (23 °C), from memory; pipe that is warm, kinked, badly out of round or loaded from outside stands less`,
+    `${f.subject} rests on a modulus of ${say.amount(f.found)} after 50 years at 73 °F (23 °C), ${NOT_VERIFIED}; pipe that is warm, kinked, badly out of round or loaded from outside stands less`,
 };

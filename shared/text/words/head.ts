@@ -14,7 +14,7 @@ export const headWords: WordsOf<keyof HeadFindings> = {
   "lay-flat-in-suction": (f) =>
     `${f.subject} holds “${f.given}”, which collapses under vacuum; use suction hose or pipe unless pressure stands over it throughout`,
   "total-head-not-positive": (f, say) =>
-    `total head is ${say.amount(f.found)}: the liquid runs at this flow without a pump`,
+    `total head is ${say.amount(f.found)}: gravity delivers this flow without a pump`,
   "route-too-short": (f) => `${f.subject} needs at least two rows, its start and its outlet`,
   "chainage-not-increasing": (f, say) =>
     `${f.subject} has a chainage of ${say.amount(f.found)} after one of ${say.amount(f.facts.before)}; chainages must increase from row to row`,
@@ -30,11 +30,11 @@ export const headWords: WordsOf<keyof HeadFindings> = {
   "separation-not-judged": () =>
     "the liquid states no vapour pressure, so column separation is judged against an absolute pressure of zero",
   "column-separation": (f, say) =>
-    `at chainage ${say.amount(f.facts.chainage)} the absolute pressure comes to ${say.amount(f.found)}, at or below the vapour pressure of ${say.amount(f.limit)}: the column parts, the figures do not hold, and the pump must be given the head to that summit`,
+    `at chainage ${say.amount(f.facts.chainage)} the absolute pressure comes to ${say.amount(f.found)}, at or below the vapour pressure of ${say.amount(f.limit)}: the column separates, these results are invalid there, and the pump must be given the head to that summit`,
   "lay-flat-under-vacuum": (f, say) =>
     `at chainage ${say.amount(f.facts.chainage)} the pressure in “${f.given}” comes to ${say.amount(f.found)}: the hose collapses`,
   "air-release": (f, say) =>
-    `at chainage ${say.amount(f.facts.chainage)} the absolute pressure comes to ${say.amount(f.found)}, below ${say.amount(f.limit)}: air comes out and the siphon must not be counted on`,
+    `at chainage ${say.amount(f.facts.chainage)} the absolute pressure comes to ${say.amount(f.found)}, below ${say.amount(f.limit)}: air comes out of solution and the siphon must not be counted on`,
   "siphon-too-high": (f, say) =>
     `at chainage ${say.amount(f.facts.chainage)} the line stands ${say.amount(f.found)} above its grade line, more than the ${say.amount(f.limit)} a siphon holds in practice`,
   "falling-leg-part-full": (f, say) =>

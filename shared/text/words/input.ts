@@ -11,7 +11,7 @@ export const inputWords: WordsOf<keyof InputFindings> = {
   "left-out": (f, say) => `${f.subject} is left out or blank; give ${say.suggestions()}`,
   "wrong-kind": (f, say) => `${f.subject} was given as ${f.given}; give ${say.suggestions()}`,
   "unit-missing": (f, say) =>
-    `${f.subject} is the text “${f.given}” without a unit; add one, such as ${say.suggestions()}`,
+    `${f.subject} is the text “${f.given}” without a unit; add one, such as ${say.suggestions()}, or enter it as a number`,
   "number-as-text": (f, say) =>
     `${f.subject} is the text “${f.given}” without a unit; it was read as ${say.amount(f.found)}`,
   "share-read-as": (f, say) => {
@@ -21,7 +21,7 @@ export const inputWords: WordsOf<keyof InputFindings> = {
   "share-to-hand-on": (f, say) =>
     `${f.subject}: ${say.amount(f.found)} stands here without its sign, and another function would read so small a number as a fraction; hand it on as a text, with & " %" behind it`,
   "percent-as-fraction": (f, say) =>
-    `${f.subject} is a percentage: ${f.given} would be less than one per cent; write ${say.suggestions()}`,
+    `${f.subject} is in percent: write ${say.suggestions()}; ${f.given} would be less than one per cent`,
   "unit-unknown": (f, say) => `${f.subject} has the unit “${f.given}”, which is not known; use ${say.suggestions()}`,
   "unit-ambiguous": (f, say) => `${f.subject}: “${f.given}” can mean several units; write ${say.suggestions()}`,
   "unit-wrong-kind": (f, say) =>

@@ -1,3 +1,4 @@
+import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import type { FactsOf, MaterialFindings } from "../../../src/basis/finding-code.ts";
 import type { Say, WordsOf } from "../words.ts";
 
@@ -47,7 +48,7 @@ export const materialWords: WordsOf<keyof MaterialFindings> = {
       ? "no metal or lining can be named by rules of thumb: ask the manufacturer with exact make-up, concentration and temperature"
       : `no metal or lining can be named: state ${f.facts.missing}`,
   "hydrogen-sulphide-gas": () =>
-    "hydrogen sulphide gas kills: ceilings of exposure of 10 ppm (NIOSH) and 20 ppm (OSHA), dangerous to life at 100 ppm, from memory; local limits may be lower; monitors without a break and no unprotected rescue",
+    `hydrogen sulphide gas kills: ceilings of exposure of 10 ppm (NIOSH) and 20 ppm (OSHA), dangerous to life at 100 ppm, ${NOT_VERIFIED}; local limits may be lower; monitors without a break and no unprotected rescue`,
   "galvanic-pairs": (f, say) =>
     `at ${say.amount(f.found)} of chloride dissimilar metals corrode galvanically, the less noble first (noble to active: passive 316, CD4MCuN, bronze, brass, iron, steel, aluminium, zinc): no small active part (steel bolts, iron wear ring) in a large noble one; fasteners of like metal, or isolating kits; no graphite in gaskets on stainless; a 316 impeller in an iron casing is for fresh water`,
   "wetted-parts-list": () =>
@@ -83,7 +84,7 @@ export const materialWords: WordsOf<keyof MaterialFindings> = {
   "duplex-sea-water-cold": (f, say) =>
     `${say.amount(f.found)} of chloride: salt water to ${say.amount(f.limit)} only, flowing, flushed when idle`,
   "oxidiser-316": (f, say) =>
-    `oxidiser of ${say.amount(f.found)}; 316 bears about ${say.amount(f.limit)} of hypochlorite at most`,
+    `oxidiser of ${say.amount(f.found)}; 316 tolerates about ${say.amount(f.limit)} of hypochlorite at most`,
   "oxidiser-lowers": (f, say) => `oxidiser of ${say.amount(f.found)} lowers its limits; the dose must stay known`,
   "chemical-with-care": (f) => `${f.facts.constituent}: with care, by concentration and temperature`,
   "chemical-not-judged": (f) => `${f.facts.constituent}: not judged; ask with concentration and temperature`,

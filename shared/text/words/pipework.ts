@@ -15,7 +15,7 @@ export const pipeworkWords: WordsOf<keyof PipeworkFindings> = {
   "fitting-methods-mixed": (f) =>
     `${f.subject} of the 3-K method and of equivalent lengths are in one line; the two differ by about a third, so keep to one`,
   "valve-not-held-open": (f, say) =>
-    `${f.subject} is not held fully open: the velocity of ${say.amount(f.found)} is below ${say.amount(f.limit)}, so it loses more than counted and wears`,
+    `${f.subject} may not open fully: the velocity of ${say.amount(f.found)} is below ${say.amount(f.limit)}, so the loss is higher than calculated, and it may chatter and wear`,
   "no-size-meets": ({ given, facts }, say) => {
     const { pipe, velocity, gradient } = facts.largest ?? {};
     const largest =

@@ -92,13 +92,13 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
   },
   "flange-size-twice": (f) => `${f.subject} “${f.given}” and the ${f.facts.other} beside the class differ; give one`,
   "flange-dimensions-not-held": (f, say) =>
-    `dimensions of ${f.given} flanges are not held; ${say.suggestions()} are, and no PN flange bolts to one of them`,
+    `dimensions of ${f.given} flanges are not included; ${say.suggestions()} are, and no PN flange bolts to one of them`,
   "flange-drilling-alone": (f) =>
     `${f.facts.name} has the drilling of ${f.facts.of}; its facing, thickness and bolt length are its own and are left out`,
   "flange-mates": (f) =>
     `${f.facts.name} bolts to ${f.facts.name} and has the drilling of ${f.facts.other}; it does not bolt to a PN flange; never clamp a raised face against flat-faced grey iron, machine it off and use a full-face gasket`,
   "flange-dimensions-from-memory": () =>
-    "thickness, bolt lengths and gasket are from memory, though held against the standard’s own rule; lengths are for two equal raised-face flanges; check the drawing, for iron pump flanges are often flat faced",
+    `thickness, bolt lengths and gasket are ${NOT_VERIFIED}, though they follow its own rule; lengths are for two equal raised-face flanges; check the drawing, for iron pump flanges are often flat faced`,
   "flange-dimensions-converted": () =>
     "diameter, bolt circle and steel thickness are the standard’s millimetres; the rest is converted from inches, and the bolts are inch bolts",
   "bolts-differ": (f) => `${f.facts.bolts} ${f.subject} were given for a flange drilled for ${f.facts.holes}`,
@@ -124,14 +124,14 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
       f.facts.flange === "steel"
         ? ""
         : `, and its seating stress is too high for most ${f.facts.flange} flanges; use a soft gasket or ask the maker`;
-    return `the winding of a spiral-wound gasket is not held here, so the width of the flat ring is used, which asks for more load than the winding does${onIron}`;
+    return `the winding of a spiral-wound gasket is not in the tables, so the width of the flat ring is used, which requires more load than the winding does${onIron}`;
   },
   "full-face-gasket-not-reckoned": () =>
-    "flat-faced grey iron takes a full-face soft gasket and bolts of low strength such as A307 B, and never a raised face against it; the load here is that of a flat ring, a full-face gasket asks for more: take its maker’s figure and stop where the gasket seats",
+    "flat-faced grey iron takes a full-face soft gasket and bolts of low strength such as A307 B, and never a raised face against it; the load here is that of a flat ring, a full-face gasket requires more: take its maker’s figure and stop where the gasket seats",
   "gasket-on-raised-face": (f, say) =>
-    `the flat ring is taken to bear on a raised face of ${say.amount(f.found)}; iron flanges are often flat faced and then take a full-face gasket, which asks for more load and is not reckoned here; never clamp a raised face against flat-faced grey iron`,
+    `the flat ring is taken to bear on a raised face of ${say.amount(f.found)}; iron flanges are often flat faced and then take a full-face gasket, which requires more load and is not calculated here; never clamp a raised face against flat-faced grey iron`,
   "joint-figures-from-memory": () =>
-    "gasket factors and gasket sizes are from memory, and the stresses that bolts, flanges and gaskets are pulled to are common practice; the pump and gasket makers’ torque governs",
+    `gasket factors and gasket sizes are ${NOT_VERIFIED}, and the stresses that bolts, flanges and gaskets are pulled to are common practice; the pump and gasket makers’ torque governs`,
   "thread-pitch-needed": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is no bolt of the tables; give its thread pitch too`,
   "bolt-torque-scatter": () =>

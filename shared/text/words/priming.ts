@@ -21,7 +21,7 @@ export const primingWords: WordsOf<keyof PrimingFindings> = {
   "blank-off-ambiguous": (f, say) =>
     `${f.subject} “${f.given}” does not say whether it is a vacuum or an absolute pressure; write ${say.suggestions()}`,
   "priming-front-fast": (f, say) =>
-    `the water front moves at up to ${say.amount(f.found)}, faster than the ${say.amount(f.limit)} for which it may be taken as slow; the time is a rough one and the line may hammer`,
+    `the water front moves at up to ${say.amount(f.found)}, faster than the ${say.amount(f.limit)} that is slow enough for the method; the time is a rough one, and water hammer is possible when it reaches the pump`,
   "priming-profile-assumed": () =>
     "the lift is taken as gained straight up from the liquid and the rest of the line as level, the longest time of any line without a high point; a high point keeps air and must be vented",
   "blank-off-assumed": (f, say) =>
@@ -36,13 +36,13 @@ export const primingWords: WordsOf<keyof PrimingFindings> = {
     "the liquid states no vapour pressure: the air over it is taken as dry, which is too short a time for a warm or volatile liquid",
   "priming-vapour-counted": (f, say) => `the air is taken as saturated with vapour at ${say.amount(f.found)}`,
   "priming-npsh-not-judged": (f, say) =>
-    `what primes need not pump: priming reaches ${say.amount(f.found)} here, and the greatest lift by NPSH at the flow (MAXLIFT) holds as well, whichever is less`,
+    `a pump that primes may still lack NPSH: priming reaches ${say.amount(f.found)} here, and the maximum lift by NPSH at the flow (MAXLIFT) holds as well, whichever is less`,
   "priming-lift-blank-off-assumed": (f, say) =>
     `no blank-off was stated for the ${f.subject}: ${say.amount(f.found)} at sea level is taken, and no leak unless stated; at ${say.amount(f.facts.poor)}, the poorer end of practice, it holds the liquid no higher than ${say.amount(f.facts.lift)}`,
   "priming-lift-negative": (f, say) =>
     `the pump must stand at least ${say.amount(f.found)} below the liquid: no lift is left by ${f.facts.rule}`,
   "eductor-by-practice": (f) =>
-    `${f.subject}: vacuum, air drawn and compressor power are figures of common practice; hold them against the data of the unit bought`,
+    `${f.subject}: vacuum, air drawn and compressor power are typical values; check against the data of the unit bought`,
   "eductor-power-rough": (f, say) =>
     `compressor power goes by a figure for air of ${say.amount(f.facts.usual)}; at ${say.amount(f.found)} it is a rough one`,
 
@@ -61,9 +61,9 @@ export const primingWords: WordsOf<keyof PrimingFindings> = {
   "prime-time-short": (f, say) =>
     `an air pump of ${say.amount(f.facts.capacity)} fills the line in ${say.amount(f.found)}; casing not counted`,
   "prime-time-long": (f, say) =>
-    `an air pump of ${say.amount(f.facts.capacity)} takes ${say.amount(f.found)}, more than the ${say.amount(f.facts.bypass)} put up with on bypass duty; casing not counted`,
+    `an air pump of ${say.amount(f.facts.capacity)} takes ${say.amount(f.found)}, more than the ${say.amount(f.facts.bypass)} accepted on bypass duty; casing not counted`,
   "prime-time-very-long": (f, say) =>
-    `an air pump of ${say.amount(f.facts.capacity)} takes ${say.amount(f.found)}, more than the ${say.amount(f.facts.dewatering)} put up with on dewatering; casing not counted`,
+    `an air pump of ${say.amount(f.facts.capacity)} takes ${say.amount(f.found)}, more than the ${say.amount(f.facts.dewatering)} accepted on dewatering; casing not counted`,
   "prime-dry-long-lines": () => "serves long lines and high lifts, primes again by itself and stands dry running",
   "prime-dry-passes-solids": () =>
     "passes solids and primes again by itself when unattended or drawing air at a low level",
@@ -86,12 +86,12 @@ export const primingWords: WordsOf<keyof PrimingFindings> = {
   "prime-self-solids": () => "tolerates solids",
   "prime-self-needs": () => "casing filled once, liquid held back at every stop, and air led off from the discharge",
   "prime-self-cautions": () =>
-    "minutes to prime, lower efficiency, freezes; priming air cannot be pressed against a head, so fit an air release or bleed line",
+    "takes minutes, lower efficiency, can freeze; priming air cannot be pressed against a head, so fit an air release or bleed line",
   "prime-eductor-no-moving-parts": () => "no moving parts; takes dust and hazardous areas",
   "prime-eductor-motive-air": (f, say) =>
     `compressed air: a nozzle of ${say.amount(f.facts.nozzle)} at ${say.amount(f.facts.pressure)} takes ${say.amount(f.found)} of free air and draws 0.2 to 0.5 of it by mass at 10 to 20 inHg; about 4 to 5 ft³/min a horsepower of compressor`,
   "prime-eductor-cautions": () =>
-    "thirsty: shut it once primed; draws nothing beyond 25 to 27 inHg; above 100 dB(A) without a silencer; exhaust can freeze",
+    "high air consumption: shut it once primed; draws nothing beyond 25 to 27 inHg; above 100 dB(A) without a silencer; exhaust can freeze",
   "prime-foot-valve-clogs": () => "solids hold a foot valve open or clog it",
   "prime-foot-valve-cheap": () => "cheap and simple for clean liquid",
   "prime-foot-valve-needs": () => "foot valve with strainer, and liquid to fill line and casing by hand",
@@ -99,6 +99,7 @@ export const primingWords: WordsOf<keyof PrimingFindings> = {
   "prime-submerged-no-priming": () => "no priming at all where the pump can stand below the liquid",
   "prime-submerged-needs": () =>
     "a place below the lowest level: submersible pump, hydraulically driven head, booster, or a lower pump",
-  "prime-hot-needs": () => "a flooded suction with at least 1.5 m (5 ft) of NPSH in hand over what the pump asks for",
+  "prime-hot-needs": () =>
+    "a flooded suction with an NPSH reserve of at least 1.5 m (5 ft) over what the pump requires",
   "prime-submerged-cautions": () => "siting, electrics under water and lifting the pump out",
 };

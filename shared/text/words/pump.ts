@@ -40,7 +40,7 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
   "speed-raised": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} runs the pump faster than its curve: power goes up ${say.amount(f.facts.power)} times and pressure ${say.amount(f.facts.pressure)} times; ask the maker for the greatest speed and check casing, shaft and driver`,
   "npshr-scaled-by-rule": (f) =>
-    `${f.subject} is carried to the other speed with the ratio to the power ${f.facts.exponent}; measured exponents lie between 1.3 and 2`,
+    `${f.subject} is scaled with speed to the power ${f.facts.exponent}; measured exponents lie between 1.3 and 2`,
   "trim-not-similar": (f, say) =>
     `${f.subject} of ${say.amount(f.found)}: a trimmed impeller is not similar to the full one; take the maker's trimmed curve where there is one, and keep above its least diameter`,
   "trim-deep": (f, say) =>
@@ -72,7 +72,7 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
   "curves-do-not-overlap": (f, say) =>
     `the system curve runs from ${say.amount(f.facts.systemLeast)} to ${say.amount(f.facts.systemMost)} and the pump curve from ${say.amount(f.facts.pumpLeast)} to ${say.amount(f.facts.pumpMost)}; give both over the same flows`,
   "does-not-start-alone": (f, say) =>
-    `the pump gives ${say.amount(f.found)} at zero flow against ${say.amount(f.limit)} in the system: it cannot start into that static head without help, and the lower crossing at ${say.amount(f.facts.lower)} is unstable; the answer is the upper one`,
+    `the pump gives ${say.amount(f.found)} at zero flow against ${say.amount(f.limit)} in the system: it cannot establish flow from rest, and the lower crossing at ${say.amount(f.facts.lower)} is unstable; the answer is the upper one`,
   "several-operating-points": (f, say) =>
     `the curves cross more than once, at ${crossingFlows(f, say)}; the answer is the highest stable crossing, and the pump may settle at a lower one or hunt`,
   "curves-nearly-touch": (f, say) =>

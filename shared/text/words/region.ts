@@ -9,7 +9,7 @@ export const regionWords: WordsOf<keyof RegionFindings> = {
   "region-corner-outside-preferred": (f, say) =>
     `at ${f.facts.where} the pump runs at ${say.amount(f.found)} of its best efficiency flow, outside the preferred operating region of ${say.amount(f.facts.least)} to ${say.amount(f.facts.most)}`,
   "region-npsh-short": (f, say) =>
-    `NPSH available falls below that required in the duty region: by ${say.amount(f.found)} at ${say.amount(f.facts.flow)}`,
+    `NPSH available falls below that required in the operating range, and the pump cavitates: by ${say.amount(f.found)} at ${say.amount(f.facts.flow)}`,
   "region-npsh-margin-small": (f, say) =>
-    `the ${f.subject} falls to ${say.amount(f.found)} in the duty region, at ${say.amount(f.facts.flow)}, against ${say.amount(f.limit)} wanted`,
+    `the ${f.subject} falls to ${say.amount(f.found)} in the operating range, at ${say.amount(f.facts.flow)}, against ${say.amount(f.limit)} wanted`,
 };

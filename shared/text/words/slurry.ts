@@ -1,3 +1,4 @@
+import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import type { SlurryFindings } from "../../../src/basis/finding-code.ts";
 import type { WordsOf } from "../words.ts";
 
@@ -51,7 +52,7 @@ export const slurryWords: WordsOf<keyof SlurryFindings> = {
   "derating-large-impeller": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is above ${say.amount(f.limit)}: efficiency falls less than head there, so the efficiency ratio given is on the safe side`,
   "derating-efficiency-lower": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is above ${say.amount(f.limit)}: efficiency may fall more than head there; keep power in hand`,
+    `${f.subject} of ${say.amount(f.found)} is above ${say.amount(f.limit)}: efficiency may fall more than head there; keep a power reserve`,
   "derating-by-chart": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} rests on the chart's reading, brought to these solids; the efficiency ratio is taken equal to it, which is on the safe side for large impellers`,
   "derating-not-in-water": (f, say) =>
@@ -59,7 +60,7 @@ export const slurryWords: WordsOf<keyof SlurryFindings> = {
   "npshr-rises": (f, say) =>
     `${f.subject} rises on slurry; allow ${say.amount(f.facts.factor)} times its figure on water`,
   "service-class-from-memory": (f) =>
-    `${f.subject} are from memory and not yet held against the standard; the class of this slurry is read from its chart of slurry SG against d50, which is not held here`,
+    `${f.subject} are ${NOT_VERIFIED}; the class of this slurry is read from its chart of slurry SG against d50, which is not included here`,
   "slurry-as-one-liquid": (f) =>
     `${f.subject} has the viscosity and vapour pressure of the liquid alone: for pressure, power and NPSH it serves; friction and settling of coarse solids need their own check`,
 };

@@ -5,7 +5,7 @@ export const suctionWords: WordsOf<keyof SuctionFindings> = {
   "vapour-pressure-missing": () =>
     "the liquid states no vapour pressure, without which NPSH cannot be worked out; add it, such as “pv 2.3 kPa”",
   "npsha-not-positive": (f, say) =>
-    `${f.subject} is ${say.amount(f.found)}: the liquid boils before it reaches the pump; lower the pump, shorten the suction line or cool the liquid`,
+    `${f.subject} is ${say.amount(f.found)}: the liquid boils before it reaches the pump and the pump cavitates; lower the pump, shorten the suction line or cool the liquid`,
   "boils-at-surface": (f, say) =>
     `the pressure on the liquid surface, ${say.amount(f.found)}, is below the vapour pressure, ${say.amount(f.limit)}: the liquid boils where it is drawn from`,
   "lift-beyond-practice": (f, say) =>
@@ -13,7 +13,7 @@ export const suctionWords: WordsOf<keyof SuctionFindings> = {
   "suction-liquid-hot": (f, say) =>
     `the liquid has a vapour pressure of ${say.amount(f.found)}, above that of water at 60 °C (140 °F), ${say.amount(f.limit)}: a suction lift is not normally offered; flood the pump`,
   "inlet-pressure-low": (f, say) =>
-    `the pressure at the pump inlet is ${say.amount(f.found)}, below ${say.amount(f.limit)}: dissolved air comes out and may cost head before the liquid boils`,
+    `the pressure at the pump inlet is ${say.amount(f.found)}, below ${say.amount(f.limit)}: air may come out of solution and reduce the head before the liquid boils and the pump cavitates`,
   "suction-lay-flat-collapses": (f, say) =>
     `${f.subject} holds “${f.given}”, which collapses at the ${say.amount(f.found)} that the pump inlet comes to; use suction hose or pipe`,
   "flooded-suction-needed": (f, say) =>

@@ -55,14 +55,14 @@ describe("a motor on the sheet", () => {
   it("has no current without a supply, and says what no table holds", () => {
     const cells = cellsOf(duty({ driver: "motor" }, "1600"));
     expect(cells.has("motorCurrent")).toBe(false);
-    expect(cells.get("motorPoles")).toBe("no mains motor");
-    expect(cells.get("motorSlip")).toBe("no mains motor");
-    expect(cells.get("motorEfficiency")).toBe("not held");
-    expect(cells.get("motorFrame")).toBe("not held");
+    expect(cells.get("motorPoles")).toBe("no line-start motor");
+    expect(cells.get("motorSlip")).toBe("no line-start motor");
+    expect(cells.get("motorEfficiency")).toBe("not in the tables");
+    expect(cells.get("motorFrame")).toBe("not in the tables");
   });
 
   // The output factors end at 4000 m; the air of the site is known higher up.
-  it("is not called no mains motor where it is refused", () => {
+  it("is not called no line-start motor where it is refused", () => {
     const cells = cellsOf(duty({ driver: "motor", altitude: "4300 m" }));
     for (const key of ["motorRating", "motorPoles", "synchronousSpeed", "motorSlip", "motorEfficiency", "motorFrame"]) {
       expect(cells.get(key), key).toMatchObject({
@@ -102,7 +102,7 @@ describe("an engine on the sheet", () => {
     expect(verdictAt(0.301)).toBe("high enough");
     expect(verdictAt(0.299)).toBe("TOO LOW: WET STACKING");
     const low = duty({ ...ENGINE, engineRating: String(power / 0.28) });
-    expect(remarksIn(low, "drive")).toMatch(/long running carbons the engine up/);
+    expect(remarksIn(low, "drive")).toMatch(/prolonged light load causes carbon build-up/);
   });
 
   it("is too small by its net power", () => {

@@ -60,7 +60,7 @@ describe("ENGINESITEPOWER", () => {
   it("notes the quick rule beside it, and what it took for granted", () => {
     const notes = cell("NOTES", "ENGINESITEPOWER", 225, 4500);
     expect(notes).toMatch(/3 % for each 1000 ft above 500 ft leaves 198 hp/);
-    expect(notes).toMatch(/taken as naturally aspirated/);
+    expect(notes).toMatch(/naturally aspirated is assumed/);
     expect(notes).toMatch(/continuous net rating/);
   });
 

@@ -337,7 +337,7 @@ describe("BELTDRIVE", () => {
   });
 
   it("refuses what cannot run and cautions where the least sheave is not known", () => {
-    expect(refusal("BELTDRIVE", 30, 1460, 140, 250, 0.8, 150, "SI")).toMatch(/below the least the motor's shaft/);
+    expect(refusal("BELTDRIVE", 30, 1460, 140, 250, 0.8, 150, "SI")).toMatch(/below the minimum the motor's shaft/);
     expect(refusal("BELTDRIVE", 30, 1460, 200, 250, 0.2, 150, "SI")).toMatch(/two sheaves touching/);
     expect(refusal("BELTDRIVE", 30, 2960, 240, 250, 0.8, 150, "SI")).toMatch(/above 35 m\/s/);
     expect(remarks("BELTDRIVE", 30, 1460, 200, 250, 0.8, null, "SI")).toEqual(["check sheave-minimum-unknown"]);

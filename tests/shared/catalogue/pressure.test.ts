@@ -30,7 +30,11 @@ describe("FLANGERATING", () => {
   });
 
   it.each([
-    ["unobtainium", 150, "#N/A Flange material “unobtainium” is not known; the nearest known: "],
+    [
+      "unobtainium",
+      150,
+      '#N/A Flange material “unobtainium” is not known; metals with a flange rating are "ductile iron"',
+    ],
     ["309", 150, "#N/A Flange material “309” is not known; the nearest known: "],
     [
       "CA6NM",

@@ -1,0 +1,34 @@
+import { describe, expect, it } from "vitest";
+import { call } from "../../../shared/catalogue/call.ts";
+import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
+import type { Entry } from "../../../shared/catalogue/entry.ts";
+import type { Argument } from "../../../shared/cells/cell.ts";
+
+function refusal(name: string, ...args: readonly Argument[]): string {
+  const outcome = call(entryNamed(name) as Entry, args);
+  if (outcome.ok) throw new Error(`${name} answers`);
+  return outcome.error.message ?? "";
+}
+
+describe("a refusal says what would do", () => {
+  it("of a number that can be read in two ways: the whole amount, with its unit, both ways", () => {
+    expect(refusal("VELOCITY", "1,200 gpm", "6in sch40")).toBe(
+      "Flow: “1,200 gpm” can be read in two ways; write “1200 gpm” or “1.200 gpm”.",
+    );
+  });
+
+  it("of a fitting that no name is near: where the names stand, and the coefficient", () => {
+    expect(refusal("FITTINGK", "zzzz", "6in sch40")).toBe(
+      "Fitting “zzzz” is not known; take a name that FITTINGS lists, or give the coefficient of each, such as “K 0.3”.",
+    );
+  });
+
+  it("of a metal without a flange rating: the rated ones, not as if they were near", () => {
+    expect(refusal("FLANGECLASS", "aluminum", 100)).not.toContain("nearest");
+    expect(refusal("FLANGECLASS", "aluminum", 100)).toContain('"ductile iron"');
+  });
+
+  it("of a hose without its kind: the hoses of that size first", () => {
+    expect(refusal("BORE", "10in hose")).toMatch(/nearest known: "10in suction hose", "10in discharge hose"/);
+  });
+});
