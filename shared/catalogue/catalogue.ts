@@ -53,6 +53,7 @@ import {
 import { RANKPUMPS } from "./entries/rank-pumps.ts";
 import { DEPOSITIONVELOCITY, SLURRYDERATE, SLURRYSG, SOLIDSBYVOLUME } from "./entries/slurry.ts";
 import { SETTLINGVELOCITY, SLURRYCLASS, SLURRYDUTY, SLURRYLINE, SLURRYMIXTURE } from "./entries/slurry-duty.ts";
+import { SUCTIONPRESSURE } from "./entries/suction-pressure.ts";
 import { GRADELINE, MAXLIFT, NPSHA, SYSTEMCURVE, TDH } from "./entries/system-and-suction.ts";
 import { BENDTHRUST, COLLAPSEPRESSURE, PIPEMASS, TAKEOFF } from "./entries/take-off.ts";
 import { VERDICTS } from "./entries/verdicts.ts";
@@ -88,6 +89,7 @@ const FUNCTIONS: readonly Entry[] = [
   FLANGERATING,
   FLANGECLASS,
   FLANGECHECK,
+  SUCTIONPRESSURE,
   NOZZLEPRESSURE,
   FLANGEDIMENSIONS,
   SURGE,

@@ -7,7 +7,7 @@ import type { FlangeClassName } from "../../src/tables/flange-rating-table.ts";
 import { cell } from "../calc-sheet/expression.ts";
 import { CLASSES, nozzleLabels } from "../calc-sheet/sections/pressure-nozzles.ts";
 import { ratingSystem } from "../catalogue/parameters/class.ts";
-import { partSide } from "../catalogue/parameters/series-pumps.ts";
+import { placeOfPart } from "../catalogue/parameters/series-pumps.ts";
 import type { Duty } from "../duty/duty.ts";
 import { workedDuty } from "./worked-duty.ts";
 
@@ -65,7 +65,7 @@ export function stagePressures(duty: Duty): StagePressures | undefined {
       isFirst: text("next") !== "",
       isAboveOffered: typeof rating === "number" && exceeds(greatest, rating),
       partsExceeded: parts
-        .filter(({ name, pressure: limit }) => (partSide(name) ?? side) === side && exceeds(greatest, limit))
+        .filter(({ name, pressure: limit }) => (placeOfPart(name).side ?? side) === side && exceeds(greatest, limit))
         .map(({ name }) => name),
     });
   }

@@ -157,6 +157,16 @@ export const SOURCES = {
     publisher: "Hydraulic Institute",
     year: 2019,
   },
+  "ansi-hi-14.6": {
+    title: "ANSI/HI 14.6, Rotodynamic Pumps for Hydraulic Performance Acceptance Tests",
+    publisher: "Hydraulic Institute",
+    year: 2011,
+  },
+  "iso-5199": {
+    title: "ISO 5199, Technical specifications for centrifugal pumps, class II",
+    publisher: "ISO",
+    year: 2002,
+  },
   "iso-9906": {
     title: "ISO 9906, Rotodynamic pumps: hydraulic performance acceptance tests, grades 1, 2 and 3",
     publisher: "ISO",

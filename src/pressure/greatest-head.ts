@@ -2,9 +2,6 @@ import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { ACCEPTANCE_GRADES } from "../tables/acceptance-grades.ts";
 
-/** Head tolerance kept where no acceptance grade is stated, that of grade 2B. */
-export const UNSTATED_HEAD_TOLERANCE = 0.05;
-
 /**
  * Head over the guarantee that an acceptance grade allows, a fraction: grade 2B 0.05; nothing for an unknown grade.
  * Small pumps have 0.08. Source: ISO 9906, table 8 and 4.4.2.

@@ -32,8 +32,11 @@ export interface NozzleClass extends NozzlePressure {
   readonly classNeeded?: FlangeClassName;
   /** Highest class that is covered; missing where no standard held here rates the material. */
   readonly highestClass?: FlangeClassName;
-  /** Rating of the offered class, Pa gauge, and the hydrostatic test of its joint. */
+  readonly material: PressureMaterial;
+  readonly flangeClass?: FlangeClass;
+  /** Rating of the offered class, Pa gauge, that of cold metal, and the greatest test that its standard allows the joint. */
   readonly rating?: number;
+  readonly coldRating?: number;
   readonly testPressure?: number;
   /** The weakest part, "flange" or one of the others, and what it may carry, Pa gauge; missing where nothing is known. */
   readonly weakest?: PressurePart;
@@ -57,6 +60,8 @@ export function weakestPart(parts: readonly PressurePart[]): PressurePart | unde
 interface RatedNozzle {
   readonly nozzle: NozzlePressure;
   readonly pressure: number;
+  readonly material: PressureMaterial;
+  readonly flangeClass: FlangeClass | undefined;
   readonly offered: FlangeRating | undefined;
   /** Every class of the series with its rating, lowest first. */
   readonly ladder: readonly FlangeRating[];
@@ -73,7 +78,7 @@ interface RatedNozzle {
  */
 export function nozzleClasses(input: NozzleClassesInput): Result<readonly NozzleClass[]> {
   return andThen(all(input.nozzles.map((nozzle) => ratedNozzle(nozzle, input))), (rated) => {
-    const isFirst = firstsToNeed(rated, input.flangeClass);
+    const isFirst = firstsToNeed(rated);
     const classes = rated.map((one, i) => nozzleClass(one, isFirst[i] === true));
     const firsts = rated.filter((_, i) => isFirst[i]);
     return succeed(
@@ -91,7 +96,8 @@ export function nozzleClasses(input: NozzleClassesInput): Result<readonly Nozzle
 }
 
 function ratedNozzle(nozzle: NozzlePressure, input: NozzleClassesInput): Result<RatedNozzle> {
-  const { material, flangeClass, temperature, system } = input;
+  const { temperature, system } = input;
+  const { material = input.material, flangeClass = input.flangeClass } = nozzle;
   const beside = flangeClass?.size;
   const size = nozzle.size ?? beside;
   if (size !== undefined && beside !== undefined && size.inches !== beside.inches) {
@@ -100,7 +106,7 @@ function ratedNozzle(nozzle: NozzlePressure, input: NozzleClassesInput): Result<
   const sized = size === undefined ? {} : { size };
   const pressure = Math.max(nozzle.greatest, 0);
   if (!isRated(material)) {
-    const unrated = { nozzle, pressure, offered: undefined, ladder: [], needed: undefined };
+    const unrated = { nozzle, pressure, material, flangeClass, offered: undefined, ladder: [], needed: undefined };
     return succeed(unrated, [materialNotRated(material, "check")]);
   }
   const offered =
@@ -117,7 +123,7 @@ function ratedNozzle(nozzle: NozzlePressure, input: NozzleClassesInput): Result<
     if (!lowest.ok && lowest.findings[0]?.code !== "beyond-highest-class") return lowest;
     const needed = lowest.ok ? lowest.value : undefined;
     return succeed(
-      { nozzle, pressure, offered: rating, ladder, needed },
+      { nozzle, pressure, material, flangeClass, offered: rating, ladder, needed },
       lowest.ok ? ratingRemarks(lowest.findings) : [],
     );
   });
@@ -139,28 +145,35 @@ function rankOf({ ladder }: RatedNozzle, name: FlangeClassName | undefined): num
   return at < 0 ? Number.POSITIVE_INFINITY : at;
 }
 
-function firstsToNeed(rated: readonly RatedNozzle[], offered: FlangeClass | undefined): readonly boolean[] {
+function firstsToNeed(rated: readonly RatedNozzle[]): readonly boolean[] {
   let reached = 0;
   return rated.map((one) => {
     if (one.ladder.length === 0) return false;
-    if (offered !== undefined) reached = Math.max(reached, rankOf(one, offered.name));
+    const { offered } = one;
     const rank = rankOf(one, one.needed?.flangeClass);
-    if (rank <= reached) return false;
+    if (rank <= Math.max(reached, offered === undefined ? 0 : rankOf(one, offered.flangeClass))) return false;
     reached = rank;
     return true;
   });
 }
 
-function nozzleClass({ nozzle, pressure, offered, ladder, needed }: RatedNozzle, isFirstToNeed: boolean): NozzleClass {
+function nozzleClass(rated: RatedNozzle, isFirstToNeed: boolean): NozzleClass {
+  const { nozzle, pressure, material, flangeClass, offered, ladder, needed } = rated;
   const flange = offered && { name: "flange", workingPressure: offered.pressure };
   const weakest = weakestPart(flange === undefined ? nozzle.parts : [flange, ...nozzle.parts]);
   const trade = tradeCheck(pressure, judged({ ladder, offered, needed }));
   const highest = ladder.at(-1);
   return {
     ...nozzle,
+    material,
+    ...(flangeClass && { flangeClass }),
     ...(needed && { classNeeded: needed.flangeClass }),
     ...(highest && { highestClass: highest.flangeClass }),
-    ...(offered && { rating: offered.pressure, testPressure: flangeTestPressure(offered) }),
+    ...(offered && {
+      rating: offered.pressure,
+      coldRating: offered.coldPressure,
+      testPressure: flangeTestPressure(offered),
+    }),
     ...(weakest && { weakest, margin: (weakest.workingPressure - pressure) / weakest.workingPressure }),
     isFirstToNeed,
     ...(trade && { trade }),
@@ -199,12 +212,20 @@ function firstToNeed({ nozzle, pressure, offered, ladder, needed }: RatedNozzle)
     needed: needed?.flangeClass ?? `a class beyond ${highest.flangeClass}, the highest covered`,
     ...(offered && { offered: offered.flangeClass }),
     standard: highest.standard,
+    case: nozzle.governs,
   };
   const found = amount("gaugePressure", pressure);
   const base = { code: "first-nozzle-beyond", subject: placeOf(nozzle), found, facts, cites: highest.cites } as const;
   if (offered === undefined) return { ...base, kind: needed === undefined ? "limit" : "check" };
   const limit = { quantity: "gaugePressure", value: offered.pressure, side: "at most" } as const;
-  return { ...base, kind: "limit", limit };
+  // With its check valves tight it would hold.
+  const isByFailure = !exceeds(normalPressure(nozzle), offered.pressure);
+  return { ...base, kind: isByFailure ? "check" : "limit", limit };
+}
+
+/** Running or standing, whichever is the greater, Pa gauge: with its check valves as they should be. */
+export function normalPressure({ running, standing = running }: NozzlePressure): number {
+  return Math.max(running, standing);
 }
 
 /** The first nozzle above the working pressure of each part besides the flange. */
@@ -217,11 +238,11 @@ function partsExceeded(nozzles: readonly NozzleClass[]): readonly Finding[] {
       return [
         {
           code: "part-pressure-exceeded",
-          kind: "limit",
+          kind: exceeds(normalPressure(nozzle), workingPressure) ? "limit" : "check",
           subject: placeOf(nozzle),
           found: amount("gaugePressure", nozzle.greatest),
           limit: { quantity: "gaugePressure", value: workingPressure, side: "at most" },
-          facts: { part: name },
+          facts: { part: name, case: nozzle.governs },
           cites: CASING_RULE,
         },
       ];

@@ -3,11 +3,12 @@ import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { SPECIFIC_GRAVITY } from "../pump/shaft-power.ts";
-import { greatestHead, greatestHeadMethod, UNSTATED_HEAD_TOLERANCE } from "./greatest-head.ts";
+import { defaultTolerance, toleranceAssumed, type UngradedPump } from "./default-tolerance.ts";
+import { greatestHead, greatestHeadMethod } from "./greatest-head.ts";
 import { laterStageSuction } from "./nozzle-class.ts";
 import { nozzlePressures, nozzlePressuresMethod } from "./nozzle-pressure.ts";
 
-export interface StagePressureInput {
+export interface StagePressureInput extends UngradedPump {
   /** Greatest gauge pressure at the suction of the first stage, Pa. */
   readonly suctionPressure: number;
   /** Greatest head of one pump, m. */
@@ -15,7 +16,7 @@ export interface StagePressureInput {
   readonly specificGravity: number;
   /** Which of the equal pumps in series, from 1. */
   readonly stage: number;
-  /** A fraction; null where nobody states it: 5 %, with a caution. */
+  /** A fraction; null where nobody states it: the default of service and power. */
   readonly headTolerance: number | null;
 }
 
@@ -38,18 +39,16 @@ export const stagePressureMethod = {
   },
 } as const satisfies Method<"shutoffHead" | "specificGravity" | "stage" | "headTolerance">;
 
-const TOLERANCE_RULE: Citation = { source: "iso-9906", at: "table 8, grade 2B", unverified: true };
-
 /**
  * Greatest suction and discharge pressure of a stage of equal, level pumps against a shut valve, Pa gauge.
  * Formula: P_s = P_1 + (i − 1) ρ g H (1 + τ),  P_d = P_s + ρ g H (1 + τ)
  * Fails: as the method and `nozzlePressures` bound the inputs; a stage that is no whole number from 1 to 20.
  * Warns: cautions on tolerance assumed, suction below atmosphere, unusual SG, later suctions, surge left out.
- * Source: ANSI/HI 14.3, pumps in series; ISO 9906, table 8.
+ * Source: ANSI/HI 14.3, pumps in series; ISO 9906, table 8; ANSI/HI 14.6, default grades.
  */
 export function stagePressure(input: StagePressureInput): Result<StagePressure> {
   const { suctionPressure, shutoffHead, specificGravity, stage } = input;
-  const headTolerance = input.headTolerance ?? UNSTATED_HEAD_TOLERANCE;
+  const headTolerance = input.headTolerance ?? defaultTolerance(input).tolerance;
   const checked = checkInputs(stagePressureMethod, { shutoffHead, specificGravity, stage, headTolerance });
   if (!checked.ok) return checked;
   if (!Number.isInteger(stage)) {
@@ -60,7 +59,7 @@ export function stagePressure(input: StagePressureInput): Result<StagePressure> 
   const greatest = greatestHead({ curveTop: shutoffHead, speedRatio: 1, trimRatio: 1, headTolerance });
   const remarks = [
     ...checked.findings,
-    ...(input.headTolerance === null ? [toleranceAssumed()] : []),
+    ...(input.headTolerance === null ? [toleranceAssumed(input)] : []),
     ...(stage > 1 ? [laterStageSuction(`stage ${stage}`)] : []),
     withoutSurge(),
   ];
@@ -76,18 +75,6 @@ export function stagePressure(input: StagePressureInput): Result<StagePressure> 
       return succeed({ suction: suction as number, discharge: discharge as number }, remarks);
     });
   });
-}
-
-/** Caution that nobody stated how far the head may come out above the curve. */
-export function toleranceAssumed(): Finding {
-  const found = amount("percent", UNSTATED_HEAD_TOLERANCE);
-  return {
-    code: "head-tolerance-assumed",
-    kind: "assumed",
-    subject: "head tolerance",
-    found,
-    cites: TOLERANCE_RULE,
-  };
 }
 
 /** Caution that surge comes on top. */

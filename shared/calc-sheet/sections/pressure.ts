@@ -1,6 +1,6 @@
 import { TRADE_FIGURES } from "../../../src/pressure/trade-figure.ts";
 import { SURGE } from "../../catalogue/entries/pressure-and-flanges.ts";
-import { partSide } from "../../catalogue/parameters/series-pumps.ts";
+import { placeOfPart } from "../../catalogue/parameters/series-pumps.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { amountText } from "../../text/words.ts";
 import {
@@ -158,7 +158,7 @@ function verdicts({ state, otherPart: name, unitSet }: Duty, labels: readonly st
             PRESSURE.otherPartVerdict,
             name === undefined ? "Other part" : `Other part: ${name}`,
             FIELD.otherPartPressure,
-            name !== undefined && partSide(name) === "suction",
+            name !== undefined && placeOfPart(name).side === "suction",
           ),
         ]
       : []),

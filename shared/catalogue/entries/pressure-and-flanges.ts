@@ -18,6 +18,7 @@ import { liquid, temperature } from "../parameters/liquid.ts";
 import { flangeMaterial } from "../parameters/material.ts";
 import { metalTemperature } from "../parameters/metal-temperature.ts";
 import { pipe } from "../parameters/pipe.ts";
+import { ungradedPump } from "../parameters/ungraded-pump.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
 const pressure = zeroDoubted(
@@ -131,7 +132,7 @@ export const NOZZLEPRESSURE = defineEntry({
   group: "Pressure and flanges",
   summary: "Greatest pressure at the suction and discharge nozzle of a pump, alone or as a stage in series",
   method:
-    "Suction pressure plus the head at shutoff of every pump before, at SG times 998.2 kg/m³: P = P_s + i ρ g H (1 + tolerance). All stages equal, level and against a shut valve, without friction. Give the greatest suction pressure, the greatest head anywhere on the curve, at the greatest speed (an engine at high idle) and the largest impeller the casing takes. Without a head tolerance 5 % is added, as for acceptance grade 2B. A suction below atmosphere counts as 0. Surge is apart: see SURGE.",
+    "Suction pressure plus the head at shutoff of every pump before, at SG times 998.2 kg/m³: P = P_s + i ρ g H (1 + tolerance). All stages equal, level and against a shut valve, without friction. Give the greatest suction pressure, the greatest head anywhere on the curve, at the greatest speed (an engine at high idle) and the largest impeller the casing takes. Without a head tolerance that of the default grade for service and power is added (3 to 7 %), and 8 % for a pump to 10 kW (13 hp) or of unknown power. A suction below atmosphere counts as 0. Surge is apart: see SURGE.",
   cites: stagePressureMethod.cites,
   parameters: {
     suctionPressure: quantity("gaugePressure", {
@@ -158,6 +159,7 @@ export const NOZZLEPRESSURE = defineEntry({
       whenLeftOut: { value: 1, shown: "1" },
     }),
     headTolerance,
+    ...ungradedPump,
   },
   answer: {
     kind: "record",

@@ -1,5 +1,5 @@
 import { amount, type Result, succeed } from "../../../src/basis/result.ts";
-import { headToleranceOf, UNSTATED_HEAD_TOLERANCE } from "../../../src/pressure/greatest-head.ts";
+import { headToleranceOf } from "../../../src/pressure/greatest-head.ts";
 import type { OptionalParameter } from "../parameter.ts";
 import { share } from "./share.ts";
 import { zeroDoubted } from "./zero-doubted.ts";
@@ -9,7 +9,7 @@ const overCurve = zeroDoubted(
     about: 'How far the head may come out above the curve, or the acceptance grade: "1B", "1U", "2B", "2U", "3B"',
     example: '5, "5 %" or "2B"',
     range: "0 to 50 %",
-    whenLeftOut: { value: null, shown: `${UNSTATED_HEAD_TOLERANCE * 100} %, with a caution` },
+    whenLeftOut: { value: null, shown: "the default of service and power, 3 to 8 %" },
   }),
 );
 

@@ -1,6 +1,9 @@
 import { all, andThen, type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
+import { flangeClassNamed } from "../../../src/pressure/flange-class.ts";
 import { type FlangeSize, flangeSizeRead } from "../../../src/pressure/flange-size.ts";
-import type { NozzleSide, PressurePart, SeriesPump } from "../../../src/pressure/nozzle-pressure.ts";
+import type { PressurePart, SeriesPump } from "../../../src/pressure/nozzle-pressure.ts";
+import { pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
+import type { Cell } from "../../cells/cell.ts";
 import { leftOut } from "../../cells/refused-cell.ts";
 import type { Columns } from "../../tables/column.ts";
 import { rowNumber } from "../../tables/place.ts";
@@ -32,11 +35,14 @@ const COLUMNS = {
   otherPart: { name: "other part", also: [] },
   otherPressure: {
     name: "other part working pressure",
-    also: ["other part's working pressure", "other part’s working pressure"],
+    also: ["other part's working pressure", "other part’s working pressure", "its working pressure"],
     quantity: "gaugePressure",
   },
   suctionFlange: { name: "suction flange", also: ["suction flange size"] },
   dischargeFlange: { name: "discharge flange", also: ["discharge flange size"] },
+  material: { name: "flange material", also: ["material", "casing material"] },
+  flangeClass: { name: "flange class", also: ["class", "flange class offered"] },
+  checkValve: { name: "check valve", also: ["check valve after it"], read: yesOrNo },
 } as const satisfies ReadColumns;
 
 /** The headings this table knows, as a sheet that fills it in writes them. */
@@ -48,7 +54,7 @@ type Row = TableRow<typeof COLUMNS>;
 export const seriesPumps: RangeParameter<readonly SeriesPump[]> = {
   takes: "range",
   about:
-    "Pumps in the order of flow, one row a pump, headed: pump, greatest head; optional: elevation, head lost before it, casing working pressure, other part, other part working pressure, suction flange, discharge flange",
+    "Pumps in the order of flow, one row each, headed pump, greatest head; optional: elevation, head lost before it, casing working pressure, other part, its working pressure, suction flange, discharge flange, flange material, flange class, check valve",
   example: "a range headed pump | greatest head | casing working pressure",
   read: (cells, reading) => {
     const place = { name: reading.name };
@@ -69,6 +75,8 @@ function pumpOf({ values, placeOf }: Row, { unitSet }: Reading): Result<SeriesPu
   const { pump: name, head, elevation = 0, lineLoss = 0, otherPart: otherName = "" } = values;
   const suction = flangeOf("suctionFlange");
   const discharge = flangeOf("dischargeFlange");
+  const material = named("material", (text, subject) => pressureMaterialNamed(text, subject));
+  const flangeClass = named("flangeClass", (text, subject) => flangeClassNamed(text, ratingSystem(unitSet), subject));
   const casing = pressureOf("casing");
   const other = pressureOf("otherPressure");
 
@@ -77,14 +85,22 @@ function pumpOf({ values, placeOf }: Row, { unitSet }: Reading): Result<SeriesPu
     return text === undefined ? succeed(undefined) : flangeSizeRead(text, ratingSystem(unitSet), placeOf(key));
   }
 
+  function named<T>(
+    key: "material" | "flangeClass",
+    read: (text: string, subject: string) => Result<T>,
+  ): Result<T | undefined> {
+    const text = values[key];
+    return text === undefined ? succeed(undefined) : read(text, placeOf(key));
+  }
+
   /** Nothing where none is stated. A pressure of 0 is a blank cell, for nothing could be run at it. */
   function pressureOf(key: "casing" | "otherPressure"): Result<number | undefined> {
     if (values[key] !== 0) return succeed(values[key]);
     return succeed(undefined, [{ code: "zero-may-be-blank", kind: "check", subject: placeOf(key) }]);
   }
 
-  const findings = [casing, other, suction, discharge].flatMap((read) => read.findings);
-  if (!suction.ok || !discharge.ok || !casing.ok || !other.ok) return fail(findings);
+  const findings = [casing, other, suction, discharge, material, flangeClass].flatMap((read) => read.findings);
+  if (!suction.ok || !discharge.ok || !casing.ok || !other.ok || !material.ok || !flangeClass.ok) return fail(findings);
   if (otherName !== "" && other.value === undefined) {
     return leftOut(placeOf("otherPressure"), `what the ${otherName} may carry`);
   }
@@ -96,15 +112,42 @@ function pumpOf({ values, placeOf }: Row, { unitSet }: Reading): Result<SeriesPu
     ...(suction.value === undefined ? {} : { suction: suction.value }),
     ...(discharge.value === undefined ? {} : { discharge: discharge.value }),
   };
-  return succeed({ name, head, elevation, lineLoss, parts, flanges }, findings);
+  const own = {
+    ...(material.value === undefined ? {} : { material: material.value }),
+    ...(flangeClass.value === undefined ? {} : { flangeClass: flangeClass.value }),
+    ...(values.checkValve === undefined ? {} : { hasCheckValve: values.checkValve }),
+  };
+  return succeed({ name, head, elevation, lineLoss, parts, flanges, ...own }, findings);
 }
 
-/** A part named for the suction or the discharge stands at that nozzle alone. */
-export function partSide(name: string): NozzleSide | undefined {
-  return (["suction", "discharge"] as const).find((side) => name.toLowerCase().startsWith(side));
+function yesOrNo(cell: Cell, subject: string): Result<boolean> {
+  const given = String(cell).trim().toLowerCase();
+  if (given === "yes" || given === "true") return succeed(true);
+  if (given === "no" || given === "false") return succeed(false);
+  return fail([{ code: "choice-unknown", kind: "error", subject, given, suggestions: ['"yes"', '"no"'] }]);
+}
+
+/** Parts that a test of the package leaves out, by the words of the trade. */
+const ISOLATED = /\b(?:hoses?|lay-?flat|couplings?|camlocks?|gauges?|instruments?)\b/i;
+const BETWEEN = /\bbetween (?:the )?(?:stages?|pumps?)(?: (?:no\.? ?)?(\d+) (?:and|to) (?:stage |pump )?(\d+))?/i;
+
+/** Where a part stands, by its name: "suction hose", "hose between stages 1 and 2"; at both nozzles of a pump otherwise. */
+export function placeOfPart(name: string): Pick<PressurePart, "side" | "between"> {
+  const side = (["suction", "discharge"] as const).find((one) => name.toLowerCase().startsWith(one));
+  if (side !== undefined) return { side };
+  const between = BETWEEN.exec(name);
+  if (between === null) return {};
+  if (between[1] === undefined) return { between: "all" };
+  const [first, second] = [Number(between[1]), Number(between[2])].sort((a, b) => a - b) as [number, number];
+  // Pumps that do not follow each other have nothing between them that could be named so: 0 is no place in any set.
+  return { between: second === first + 1 ? first : 0 };
 }
 
 function partNamed(name: string, workingPressure: number): PressurePart {
-  const side = partSide(name);
-  return { name: name === "" ? "other part" : name, workingPressure, ...(side === undefined ? {} : { side }) };
+  return {
+    name: name === "" ? "other part" : name,
+    workingPressure,
+    ...placeOfPart(name),
+    ...(ISOLATED.test(name) && { isIsolatedForTest: true }),
+  };
 }

@@ -60,12 +60,26 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
     `${say.amount(f.found)}${atNozzle(f.facts)} passes the standard, at ${say.amount(f.facts.rating)}, and is above the trade figure of ${say.amount(f.facts.figure)}; expect the buyer to ask`,
   "beyond-highest-class": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is beyond ${f.facts.flangeClass}, the highest class covered, which ${f.facts.standard} rates at ${say.amount(f.limit)} here`,
-  "head-tolerance-assumed": (f, say) =>
-    `no ${f.subject} was given; ${say.amount(f.found)} is added, as for acceptance grade 2B`,
+  "head-tolerance-assumed": (f, say) => {
+    const { grade, service, power } = f.facts;
+    const why =
+      power === undefined
+        ? "the widest of the defaults, for the power is not known: state service and power, or the acceptance grade"
+        : `${grade} being the default for ${service} at ${say.amount(power)}: state the acceptance grade`;
+    return `no ${f.subject} and no acceptance grade was given; ${say.amount(f.found)} is added, ${why}`;
+  },
   "head-tolerance-of-grade": (f, say) =>
     `${f.subject} of grade ${f.given} is ${say.amount(f.found)} above the guaranteed head`,
   "suction-vacuum-as-zero": (f, say) =>
     `${f.subject} is below atmosphere, ${say.amount(f.found)}; it is taken as 0 for the greatest pressure`,
+  "column-ends-below": (f) =>
+    `the standing level lies below ${f.subject}: no column stands on it when the pumps stop, and 0 is taken`,
+  "part-out-of-place": (f) =>
+    `${f.subject}: there are no such pumps among the ${f.facts.pumps} of this set, so it is compared with every pressure of its pump; write “between stages 1 and 2”`,
+  "suction-pressure-below-source": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is less than source pressure and level give, ${say.amount(f.limit)}, which is used`,
+  "highest-source-assumed": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} follows from the source pressure and level given: confirm that these are the highest`,
   "shutoff-below-duty": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is below the duty head of ${say.amount(f.limit)}; give the greatest head on the curve, wherever it stands`,
   "nozzle-pressure-without-surge": () =>
@@ -77,12 +91,15 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
       f.facts.offered === undefined
         ? `, by ${f.facts.standard}`
         : `; ${f.facts.offered}, as offered, holds ${say.amount(f.limit)} there`;
-    return `${f.subject}, at ${say.amount(f.found)}, is the first nozzle to need ${f.facts.needed}${offered}`;
+    return `${f.subject}, at ${say.amount(f.found)} (${f.facts.case}), is the first nozzle to need ${f.facts.needed}${offered}`;
   },
   "part-pressure-exceeded": (f, say) =>
-    `${f.subject}, at ${say.amount(f.found)}, is the first nozzle above what the ${f.facts.part} may carry, ${say.amount(f.limit)}`,
+    `${f.subject}, at ${say.amount(f.found)} (${f.facts.case}), is the first nozzle above what the ${f.facts.part} may carry, ${say.amount(f.limit)}`,
   "flange-test-pressure": (f, say) =>
-    `${f.subject} in ${f.facts.flangeClass}: hydrostatic test at ${say.amount(f.found)}, 1.5 times the cold rating, rounded up; pump casing and hose to their makers’ own test, with water, vented, and people clear`,
+    `${f.subject} in ${f.facts.flangeClass}: the flange standard allows a test up to ${say.amount(f.found)}, 1.5 times the cold rating, rounded up; that is a ceiling for the joint and no test pressure of the package`,
+  "package-test-pressure": (f, say) =>
+    `${f.subject}: hydrostatic test at ${say.amount(f.found)}, 1.5 times the lowest working pressure of what is tested together, hose and coupling isolated; with cold water, vented, and people clear`,
+  "no-package-test": (f) => `no ${f.subject} is given: ${f.facts.why}`,
   "flange-size-unknown": (f) => {
     const size = /^(?:NPS|DN) [\d./ -]+$/.test(f.given ?? "") ? f.given : `“${f.given}”`;
     const { standard, named, sizes } = f.facts;

@@ -15,14 +15,14 @@ import { longestChain } from "../../support/longest-chain.ts";
 
 /*
  * Hand calculations. Water at 20 °C, 998.206 kg/m³ (IAPWS-IF97): 998.206 × 9.80665 × 0.3048 / 6894.757 = 0.432751 psi a
- * foot. No acceptance grade, so 5 % on 300 ft of shutoff head: 315 ft, 136.317 psi a stage. The pump stands 2 ft below
+ * foot. Acceptance grade 2B, so 5 % on 300 ft of shutoff head: 315 ft, 136.317 psi a stage. The pump stands 2 ft below
  * the datum.
  */
 const PSI_A_FOOT = 0.432751;
 const STAGE = 136.317;
 
 const duty = (fields: Fields, pump: Partial<PumpText> = {}): Duty =>
-  dutyOf(fields, { pump: { ...STRAIGHT_PUMP, arrangement: "series", ...pump } });
+  dutyOf({ acceptanceGrade: "2B", ...fields }, { pump: { ...STRAIGHT_PUMP, arrangement: "series", ...pump } });
 
 function cellsOf(of: Duty): ReturnType<typeof workOut>["cells"] {
   return workOut(dutyPlan(of)).cells;

@@ -27,7 +27,7 @@ interface Call {
 function argumentsOf(pumps: Argument, call: Call): readonly Argument[] {
   const { suction = 0, material = "A395", offered = 150, SG = 1, tolerance = 0 } = call;
   const { level = null, pressure = null, temperature = 70, units = null } = call;
-  return [pumps, suction, material, offered, SG, tolerance, level, pressure, temperature, units];
+  return [pumps, suction, material, offered, SG, tolerance, level, pressure, temperature, null, null, null, units];
 }
 
 /** The rows of a call, by their headings without units. */
@@ -102,7 +102,7 @@ describe("NOZZLECLASSES for unlike pumps in series", () => {
     // (250 − 264.65) / 250
     expect(numberOf(rows[3], "margin")).toBeCloseTo(-5.86, 1);
     // ASME B16.42, 2.6: 1.5 × 250 psi, already a multiple of 25.
-    expect(rows[0]?.["test pressure"]).toBeCloseTo(375, 9);
+    expect(rows[0]?.["flange test ceiling"]).toBeCloseTo(375, 9);
   });
 
   it("raises heads by SG and by the tolerance: 300 ft × 1.1 × 1.05 × 0.432747 = 149.95 psi", () => {
@@ -170,8 +170,10 @@ describe("NOZZLECLASSES between the trade figure and the standard", () => {
     expect(notes).toMatch(
       /Limit: The trade figure of 260 psig for Class 150 would pass 255\.3 psig at the discharge of P2; the standard does not/,
     );
-    expect(notes).toMatch(/Limit: Discharge of P2, at 255\.3 psig, is the first nozzle to need Class 300/);
-    expect(notes).toMatch(/hydrostatic test at 375 psig/);
+    expect(notes).toMatch(
+      /Limit: Discharge of P2, at 255\.3 psig \(closed valve\), is the first nozzle to need Class 300/,
+    );
+    expect(notes).toMatch(/the flange standard allows a test up to 375 psig/);
     expect(notes).toMatch(/Later pumps: shaft seal, casing and hose/);
     // After the doubt about a tolerance given as 0, warnings come first.
     expect(notes.split("\n").find((line) => !line.includes("given as 0"))).toMatch(/^Limit/);
@@ -251,7 +253,14 @@ describe("NOZZLECLASSES by material, size and temperature", () => {
     const rows = nozzles(series(300, 300), { offered: null });
     expect(rows.map((row) => row["class needed"])).toEqual(["Class 150", "Class 150", "Class 150", "Class 300"]);
     expect(firstsOf(rows)).toEqual(["P2 discharge: first to need Class 300"]);
-    for (const name of ["rating of the class offered", "margin", "governed by", "limit", "test pressure"])
+    for (const name of [
+      "rating of the class offered",
+      "margin",
+      "governed by",
+      "limit",
+      "flange test ceiling",
+      "package test pressure",
+    ])
       expect(rows.map((row) => row[name])).toEqual(["", "", "", ""]);
   });
 });
@@ -288,10 +297,10 @@ describe("NOZZLECLASSES by the weakest part", () => {
   it("warns of the first nozzle above each part", () => {
     const notes = String(cell("NOTES", "NOZZLECLASSES", ...argumentsOf(table, {})));
     expect(notes).toContain(
-      "Suction of B, at 129.8 psig, is the first nozzle above what the suction hose may carry, 125 psig",
+      "Suction of B, at 129.8 psig (closed valve), is the first nozzle above what the suction hose may carry, 125 psig",
     );
     expect(notes).toContain(
-      "Discharge of C, at 233.7 psig, is the first nozzle above what the coupling may carry, 232 psig",
+      "Discharge of C, at 233.7 psig (closed valve), is the first nozzle above what the coupling may carry, 232 psig",
     );
     expect(notes).not.toContain("what the casing may carry");
   });

@@ -115,9 +115,9 @@ describe("NOZZLEPRESSURE", () => {
 
   it("takes a tolerance in percent, as a text, or by grade", () => {
     const discharge = (tolerance: number | string | null) =>
-      recordOf("NOZZLEPRESSURE", 0, 100, 1, 1, tolerance, "SI").values[1];
+      recordOf("NOZZLEPRESSURE", 0, 100, 1, 1, tolerance, null, null, "SI").values[1];
     const bare = discharge(0) as number;
-    for (const five of [5, 0.05, "5 %", "2B", "grade 2B", null]) expect(discharge(five)).toBeCloseTo(1.05 * bare, 6);
+    for (const five of [5, 0.05, "5 %", "2B", "grade 2B"]) expect(discharge(five)).toBeCloseTo(1.05 * bare, 6);
     expect(discharge("1U")).toBeCloseTo(1.06 * bare, 6);
     expect(remarks("NOZZLEPRESSURE", 0, 100, 1, 1, "1U")).toContain("check head-tolerance-of-grade");
     expect(remarks("NOZZLEPRESSURE", 0, 100)).toContain("assumed head-tolerance-assumed");
