@@ -30,12 +30,13 @@ const OTHERS: readonly (readonly [name: RegExp, modulus: number, about: string])
 
 /**
  * Bulk modulus of a liquid at a temperature in K, Pa: water by temperature, sea water and glycol at one figure, any
- * other as water at 20 °C.
+ * other as water at 20 °C; of a slurry that of the liquid between its solids, which are stiffer.
  * Fails: water outside 0 to 200 °C.
  * Warns: caution on the modulus taken for any liquid but water.
  * Source: IAPWS-IF97, region 1, for water; common practice (from memory) for the others.
  */
-export function liquidBulkModulus(liquid: Liquid, temperature: number): Result<number> {
+export function liquidBulkModulus(pumped: Liquid, temperature: number): Result<number> {
+  const liquid = pumped.carrier ?? pumped;
   if (liquid === WATER) return waterBulkModulus(temperature);
   const known = OTHERS.find(([name]) => name.test(liquid.name));
   const [, modulus, about] = known ?? [/ /, WATER_BULK_MODULUS_AT_20, "water at 20 °C"];

@@ -46,8 +46,9 @@ export function slurryLiquid(carrier: Liquid, name: string, stated: SolidsStated
   if (medianSize !== null && coarseSize !== null && coarseSize < medianSize) {
     return fail([outOfRange("d85", "size", coarseSize, "at least", medianSize)]);
   }
-  return succeed(
-    rememberedLiquid(name, (temperature) =>
+  return succeed({
+    carrier,
+    ...rememberedLiquid(name, (temperature) =>
       andThen(carrier.at(temperature), (liquid) =>
         andThen(slurryMixture({ ...composition, liquidSG: liquid.density / SPECIFIC_GRAVITY_REFERENCE }), (mixture) => {
           if (mixture.solidsByVolume === 0) return succeed(liquid);
@@ -67,5 +68,5 @@ export function slurryLiquid(carrier: Liquid, name: string, stated: SolidsStated
         }),
       ),
     ),
-  );
+  });
 }

@@ -142,6 +142,7 @@ export const TYPICAL: Readonly<Record<FieldKey, readonly [string, string]>> = {
   medianSize: ["0.3 mm", "0.4 mm"],
   coarseSize: ["0.8 mm", "0.9 mm"],
   fines: ["5", "10"],
+  upwardSlope: ["20", "30"],
   greatestSuctionPressure: ["50 kPa", "80 kPa"],
   greatestSpeed: ["1900 rpm", "1950 rpm"],
   greatestImpeller: ["400 mm", "420 mm"],

@@ -1,4 +1,4 @@
-import { SLURRYLINE } from "../../catalogue/entries/slurry-duty.ts";
+import { SETTLINGVELOCITY, SLURRYLINE } from "../../catalogue/entries/slurry-duty.ts";
 import type { Duty } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
 import { isSizedSlurry } from "../../duty/slurry.ts";
@@ -6,12 +6,12 @@ import {
   callOf,
   cell,
   constant,
+  type Expression,
   greatest,
   handle,
   handles,
   ifAtLeast,
   join,
-  least,
   part,
   product,
   ratio,
@@ -22,11 +22,27 @@ import { CLEAR_LIQUID, FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, remark, spill, type TableItem, working } from "../plan.ts";
 import { letters } from "../row-letters.ts";
 import { PUMPED } from "./as-pumped.ts";
-import { dutyCases, recordOf } from "./duty-cases.ts";
+import { leastFlow } from "./flow-range.ts";
 import { totalHeadAt } from "./head.ts";
 import { LINES } from "./lines.ts";
+import { stated } from "./stated-input.ts";
 
-export const SLURRY_LINES = handles({ leastSlurryFlow: "flow", leastFlowOfDuty: "flow" });
+export const SLURRY_LINES = handles({ leastSlurryFlow: "flow", leastFlowOfDuty: "flow", slopeFactor: "ratio" });
+
+/** Slopes on which solids settle sooner than in level pipe, in degrees, and by how much; steeper ones are risers. */
+const SLOPES = { from: 15, to: 60, factor: 1.3 } as const;
+
+/** What a sloping line raises deposition velocity and design minimum by. */
+export function slopeFactor({ state }: Duty): Expression {
+  if (state.upwardSlope === "blank") return constant(1);
+  const upTo = ifAtLeast(constant(SLOPES.to), FIELD.upwardSlope, constant(SLOPES.factor), constant(1));
+  return ifAtLeast(FIELD.upwardSlope, constant(SLOPES.from), upTo, constant(1));
+}
+
+/** Whether the line has a part so steep that it must lift its largest particles. */
+export function hasRiser({ state, upwardSlope }: Duty): boolean {
+  return state.upwardSlope === "stated" && (upwardSlope ?? 0) > (SLOPES.to * Math.PI) / 180;
+}
 
 /** The least flow that keeps solids off the bottom of every run, as a point of the system curve. */
 const MINIMUM = tableOf("slurryMinimum", { flow: "flow", head: "head" });
@@ -86,11 +102,25 @@ export function runsOf(duty: Duty) {
   );
 }
 
+/** How fast the largest particles fall in the riser. */
+export const RISER = spillOf("riserSettling", SETTLINGVELOCITY);
+
+function riserSettling(duty: Duty): readonly PlanItem[] {
+  if (!hasRiser(duty) || duty.state.particleSize === "blank") return [];
+  const call = callOf(SETTLINGVELOCITY, {
+    particleSize: FIELD.particleSize,
+    solidsSG: PUMPED.pumpedSolidsGravity,
+    ...CLEAR_LIQUID,
+  });
+  return [...stated(duty, "particleSize"), spill(RISER, "Settling of the largest particles", call)];
+}
+
 /** Each run against settling, worked out beside the page before what rests on it; nothing without d50. */
 export function slurryWorkings(duty: Duty): readonly PlanItem[] {
   if (!isSizedSlurry(duty)) return [];
   const runs = runsOf(duty);
   return [
+    ...riserSettling(duty),
     ...runs.map(({ record, label, call }) => spill(record, `Slurry in ${label.toLowerCase()}`, call)),
     working(MINIMUM, "Minimum flow of the slurry", 1, [
       [
@@ -100,6 +130,7 @@ export function slurryWorkings(duty: Duty): readonly PlanItem[] {
           product(
             FIELD.flow,
             greatest(...runs.map(({ record }) => ratio(part(record, "design"), part(record, "velocity")))),
+            slopeFactor(duty),
           ),
       ],
       ["head", "system head there", () => totalHeadAt(cell(MINIMUM, 0, "flow"))],
@@ -129,13 +160,24 @@ export function slurryRuns(duty: Duty): readonly PlanItem[] {
       SLURRY_LINES.leastSlurryFlow,
       "Minimum design flow",
       cell(MINIMUM, 0, "flow"),
-      "Where the slowest run reaches its design minimum, in level pipe.",
+      "Where the slowest run reaches its design minimum, times the factor of the slope.",
       "main",
     ),
+    ...(duty.state.upwardSlope === "blank"
+      ? []
+      : [
+          ...stated(duty, "upwardSlope"),
+          figure(
+            SLURRY_LINES.slopeFactor,
+            "Factor of the upward slope",
+            slopeFactor(duty),
+            "1.3 from 15° to 60°: trade practice, no source. Steeper is a riser, judged by its largest particles.",
+          ),
+        ]),
     figure(
       SLURRY_LINES.leastFlowOfDuty,
       "Least flow of the duty",
-      least(FIELD.flow, ...pumpedFlows(duty)),
+      leastFlow(duty),
       "The least of the flow stated and the operating flows on slurry: the runs are judged at it.",
     ),
     { ...FRICTION, rows: runs.map(frictionIn) },
@@ -143,13 +185,6 @@ export function slurryRuns(duty: Duty): readonly PlanItem[] {
       remark(handle(`${record.key}Notes`, null), `${label}: ${pipe}`, call),
     ),
   ];
-}
-
-function pumpedFlows(duty: Duty) {
-  if (duty.pump === undefined) return [];
-  return dutyCases(duty)
-    .filter(({ liquid }) => liquid !== "clear")
-    .map((one) => part(recordOf(one), "flow"));
 }
 
 /** What the run loses is that of its table above; a bed is marked as such. */

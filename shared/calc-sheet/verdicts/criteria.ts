@@ -10,7 +10,7 @@ import { pipeCriteria } from "./pipe.ts";
 import { pressureCriteria } from "./pressure.ts";
 import { primingCriteria } from "./priming.ts";
 import { regionCriteria } from "./region.ts";
-import { slurryUnknown } from "./slurry-unknown.ts";
+import { slurryCriteria } from "./slurry.ts";
 import { solidsCriteria } from "./solids.ts";
 
 /** What hangs on the chosen pump. */
@@ -24,7 +24,7 @@ const OF_PUMP: readonly (readonly [VerdictSubject, (duty: Duty, pump: DutyPump) 
 ];
 
 const OF_DUTY: readonly ((duty: Duty) => readonly Criterion[])[] = [
-  slurryUnknown,
+  slurryCriteria,
   solidsCriteria,
   pipeCriteria,
   primingCriteria,

@@ -46,4 +46,10 @@ export const slurry = {
     bounds: pumpDeratingMethod.inputs.fines,
     help: "Per cent of the weight of the solids. They make the pump lose less head; none are counted where left blank.",
   }),
+  upwardSlope: amount({
+    label: "Steepest upward slope of the line",
+    quantity: "angle",
+    bounds: { atLeast: 0, atMost: Math.PI / 2 },
+    help: "In degrees, 90 for a riser. From 15° to 60° solids settle at up to 30 % more velocity; a riser has to lift the largest particles. Level where left blank.",
+  }),
 };

@@ -47,6 +47,7 @@ const BOUNDS: readonly (readonly [
   ["medianSize", "0", "0.001", "1000", "1001"],
   ["coarseSize", "0", "0.001", "1000", "1001"],
   ["fines", "-1", "0", "99.9", "100"],
+  ["upwardSlope", "-1", "0", "90", "90.1"],
   ["greatestSuctionPressure", "-101.4", "-101.3", "100000", "100001"],
   ["greatestSpeed", "0", "1", "60000", "60001"],
   ["greatestImpeller", "0", "1", "5000", "5001"],
