@@ -9,6 +9,7 @@ import { drawnCurves } from "./sections/drawn-curves.ts";
 import { driveSection } from "./sections/drive.ts";
 import { acceptance, dutyRegion } from "./sections/duty-region.ts";
 import { estimateSection } from "./sections/estimate.ts";
+import { foundList, toConfirm } from "./sections/found-lists.ts";
 import { headBuildUp } from "./sections/head.ts";
 import { lineTable } from "./sections/lines.ts";
 import { liquidAndSite } from "./sections/liquid.ts";
@@ -18,7 +19,7 @@ import { operatingPoint } from "./sections/operating-point.ts";
 import { pressureSection } from "./sections/pressure.ts";
 import { primingSection } from "./sections/priming.ts";
 import { chosenPump, pumpCurveTable, rangeToCover } from "./sections/pump.ts";
-import { findings, references } from "./sections/remarks.ts";
+import { citedBy, findings, references } from "./sections/remarks.ts";
 import { slurrySection } from "./sections/slurry.ts";
 import { slurryWorkings } from "./sections/slurry-lines.ts";
 import { systemCases } from "./sections/system-cases.ts";
@@ -53,6 +54,7 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     ...PACKAGE_SECTIONS.flatMap((section) => placed(section, duty)),
     ...findings(duty),
   ]);
+  const cited = citedBy(worked, duty);
   const { item, project } = duty.texts;
   const subject = item.trim() || project.trim();
   return {
@@ -61,9 +63,11 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     unitSet: duty.unitSet,
     items: [
       ...worked,
+      ...foundList(worked),
+      ...toConfirm(duty, worked, cited),
       ...verdictWorkings(duty),
       ...notUsed(duty, worked),
-      ...references(worked, duty),
+      ...references(cited),
       ...cautions(duty),
     ],
   };

@@ -4,6 +4,7 @@ import { placeLine } from "./layout/line.ts";
 import { Page } from "./layout/page.ts";
 import {
   placeFinding,
+  placeFoundList,
   placeInput,
   placeOption,
   placeResult,
@@ -63,6 +64,9 @@ function place(page: Page, item: PlanItem): void {
       break;
     case "finding":
       placeFinding(page, item);
+      break;
+    case "foundList":
+      placeFoundList(page, item);
       break;
     case "option":
       placeOption(page, item);

@@ -25,6 +25,7 @@ export type PlanItem =
   | TableItem
   | ChartsItem
   | FindingItem
+  | FoundListItem
   | OptionItem
   | VerdictsItem
   | StatementItem;
@@ -192,12 +193,22 @@ export interface SeriesFacts {
   readonly secondAxis?: boolean;
 }
 
-/** The live findings of one call. */
+/** What one call remarks, live; printed in the list of all. Another expression than its notes is printed where it stands. */
 export interface FindingItem {
   readonly kind: "finding";
   readonly key: string;
   readonly label: string;
   readonly expression: Expression;
+}
+
+/** Findings as a printed list, as many rows as there are when the sheet is written and a few to spare. */
+export interface FoundListItem {
+  readonly kind: "foundList";
+  /** The spilled answer of FINDINGS, and its rows under the headings. */
+  readonly of: TableOf<"kind" | "finding" | "where">;
+  readonly rows: number;
+  /** Said where the list is empty. */
+  readonly ifNone: string;
 }
 
 /** One of a ranked list: its name and verdict, and beside them what speaks for it, against it, and what it needs. */

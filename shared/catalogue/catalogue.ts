@@ -4,6 +4,7 @@ import { BOLTTORQUE, STUDLENGTH } from "./entries/bolting.ts";
 import { DRIVEARRANGEMENT, ENGINESITEPOWER, FUELRATE, MOTORSIZE } from "./entries/drive.ts";
 import { FLYWHEELHOUSINGS, MOTORFRAMES } from "./entries/drive-lists.ts";
 import { ENERGYCOST, LIFECYCLECOST } from "./entries/estimate.ts";
+import { FINDINGS } from "./entries/findings.ts";
 import { ATMOSPHERE, DENSITY, INUNITS, LIQUIDS, VAPORPRESSURE, VISCOSITY } from "./entries/liquid-and-site.ts";
 import { MATERIALCHECK } from "./entries/material-check.ts";
 import { CASTINGPROPERTY, CASTINGS } from "./entries/materials.ts";
@@ -152,6 +153,7 @@ const FUNCTIONS: readonly Entry[] = [
   RENTAL,
   FUELCOST,
   VERDICTS,
+  FINDINGS,
 ];
 
 /** Every function the add-in offers. Registration, metadata, help, workbench and tests all read this list. */

@@ -343,7 +343,7 @@ export const SOURCES = {
   },
   "corrosion-data": { title: "Published corrosion data, row by row", publisher: "as named" },
   practice: { title: "Common practice, no source", publisher: "the trade" },
-  house: { title: "Choice of this product, stated on the sheet", publisher: "this product" },
+  house: { title: "Dutybook's own choice", publisher: "this product" },
   stated: { title: "Stated by the reader", publisher: "the reader" },
 } as const satisfies Record<string, Source>;
 

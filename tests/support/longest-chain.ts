@@ -2,6 +2,8 @@ import { type Expression, partsOf, tableCell } from "../../shared/calc-sheet/exp
 import { optionCells } from "../../shared/calc-sheet/option.ts";
 import type { CalcSheetPlan } from "../../shared/calc-sheet/plan.ts";
 
+const CLOSING: readonly string[] = ["VERDICTS", "FINDINGS"];
+
 /**
  * The longest chain of add-in functions on a sheet: how many of them must answer one after another before the last
  * cell is known. Native operations count for nothing; each add-in function counts one link.
@@ -24,8 +26,8 @@ export function longestChain(plan: CalcSheetPlan): number {
       case "column":
         return deepestUnder(`${expression.key}.`, `.${expression.column}`);
       case "call":
-        // The verdicts close the sheet: drawn from all the rest, and nothing is drawn from them.
-        return (expression.entry.id === "VERDICTS" ? 0 : 1) + deepest(partsOf(expression));
+        // Verdicts and findings close the sheet: drawn from all the rest, and nothing is drawn from them.
+        return (CLOSING.includes(expression.entry.id) ? 0 : 1) + deepest(partsOf(expression));
       case "notes":
         return depthOf(expression.of);
       default:

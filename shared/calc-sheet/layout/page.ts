@@ -33,6 +33,8 @@ export class Page {
   /** 0-based row that is being filled, on the printed page and beside it. */
   row = 0;
   workingRow = 0;
+  /** The next free row of the column of notes. */
+  notesRow = 0;
   readonly #at = new Map<string, string>();
   readonly #tables = new Map<string, TablePlace>();
   readonly #cells: CellSpec[] = [];

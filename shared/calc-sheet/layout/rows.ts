@@ -1,9 +1,18 @@
 import { printedUnit } from "../../../src/basis/quantities.ts";
 import { type Cell, isCellError } from "../../cells/cell.ts";
 import { addressOf } from "../../ports/a1.ts";
-import type { Expression } from "../expression.ts";
+import { cell, type Expression, part } from "../expression.ts";
 import { optionCells } from "../option.ts";
-import type { FindingItem, InputItem, OptionItem, ResultItem, SectionItem, StatementItem, TextItem } from "../plan.ts";
+import type {
+  FindingItem,
+  FoundListItem,
+  InputItem,
+  OptionItem,
+  ResultItem,
+  SectionItem,
+  StatementItem,
+  TextItem,
+} from "../plan.ts";
 import {
   COLUMNS,
   LABEL,
@@ -93,19 +102,58 @@ export function flag(page: Page, column: number, text: string): void {
   page.rule({ ref, when: `${ref}="${text.replaceAll('"', '""')}"`, style: { color: "#B3261E", bold: true } });
 }
 
+/** The text of a call stands beside the page; what it remarks is printed in the list of all. */
 export function placeFinding(page: Page, { key, label, expression }: FindingItem): void {
+  const row = Math.max(page.row, page.notesRow);
+  page.notesRow = row + 1;
+  page.keep(key, NOTES, row);
+  page.formula(NOTES, expression, key, "working", row);
+  if (expression.op === "notes") return;
   page.put(LABEL, { v: label, style: "label" });
-  page.keep(key, NOTES);
-  page.formula(NOTES, expression, key, "working");
   const cell = page.formulaText({ op: "value", key });
   const answer = page.worked.cells.get(key);
   const text = typeof answer === "string" ? answer : "";
   page.merged(VALUE, LAST, {
-    f: `IF(${cell}="","Nothing to remark.",${cell})`,
-    cached: typeof answer === "string" ? text || "Nothing to remark." : ((answer ?? null) as Cell),
+    f: cell,
+    cached: (answer ?? null) as Cell,
     style: "finding",
   });
   page.next(text, WIDTHS.text);
+}
+
+/** Rows left for what a change of an input brings up. */
+const ROWS_TO_SPARE = 3;
+
+export function placeFoundList(page: Page, { of, rows, ifNone }: FoundListItem): void {
+  const at = (row: number, column: "kind" | "finding" | "where"): string => {
+    const text = page.worked.cells.get(cell(of, row, column).key);
+    return typeof text === "string" ? text : "";
+  };
+  const found = Array.from({ length: rows }, (_, row) => row).filter((row) => at(row, "finding") !== "").length;
+  const printed = Math.min(rows, found + ROWS_TO_SPARE);
+  for (let row = 0; row < printed; row += 1) {
+    const [where, kind, finding] = (["where", "kind", "finding"] as const).map((column) =>
+      page.formulaText(part(of, column, row)),
+    ) as [string, string, string];
+    const text = at(row, "finding");
+    const isNone = row === 0 && text === "";
+    page.put(LABEL, { f: where, cached: at(row, "where"), style: "optionName" });
+    page.put(VALUE, { f: kind, cached: at(row, "kind"), style: "optionVerdict" });
+    for (const grave of ["Safety", "Limit"]) flag(page, VALUE, grave);
+    page.merged(UNIT, LAST, {
+      f: row === 0 ? `IF(${finding}="","${ifNone}",${finding})` : finding,
+      cached: isNone ? ifNone : text,
+      style: "finding",
+    });
+    page.next(isNone ? ifNone : text, WIDTHS.option, linesOf(at(row, "where"), COLUMNS[LABEL]));
+  }
+  if (printed === rows) return;
+  page.merged(LABEL, LAST, {
+    f: `IF(${page.formulaText(part(of, "finding", printed))}="","","More stand in the list beside the page.")`,
+    cached: "",
+    style: "statement",
+  });
+  page.next("", WIDTHS.statement);
 }
 
 export function placeOption(page: Page, item: OptionItem): void {

@@ -31,12 +31,12 @@ function caseLabel({ key, label }: DutyCasePlan): string {
   return key === "normal" ? "Operating point" : `Operating point: ${label.toLowerCase()}`;
 }
 
-/** The works behind the functions and tables that the items above use, each once. */
-export function references(items: readonly PlanItem[], duty: Duty): readonly PlanItem[] {
+/** The works behind the functions and tables that these items use. */
+export function citedBy(items: readonly PlanItem[], duty: Duty): readonly Citation[] {
   const called = new Set(items.flatMap(expressionsOf).flatMap(callsIn));
   // BORE rests on every pipe standard there is; only those of the pipes in the lines belong here.
   const entries = [...called].filter(({ id }) => id !== "BORE");
-  const cited: Citation[] = [
+  return [
     ...(duty.pump === undefined || duty.acceptanceGrade === undefined ? [] : acceptanceMethod.cites),
     ...entries.flatMap(({ cites }) => cites),
     ...[...duty.suctionLine, ...duty.dischargeLine].flatMap(({ segment }) =>
@@ -45,6 +45,10 @@ export function references(items: readonly PlanItem[], duty: Duty): readonly Pla
         : [segment.pipe.cites, segment.pipe.roughnessCites, ...segment.fittings.map(({ fitting }) => fitting.cites)],
     ),
   ];
+}
+
+/** Each work once. */
+export function references(cited: readonly Citation[]): readonly PlanItem[] {
   const lines = [...new Set(cited.map(citationText))].sort();
   return [{ kind: "section", id: "references", text: "References" }, ...lines.map((text) => statement(text))];
 }

@@ -115,7 +115,7 @@ describe("DRIVEARRANGEMENT", () => {
   });
 
   it("owns up to its ranking", () => {
-    expect(cell("NOTES", "DRIVEARRANGEMENT", "engine", 100, 1800)).toMatch(/Choice of this product/);
+    expect(cell("NOTES", "DRIVEARRANGEMENT", "engine", 100, 1800)).toMatch(/Dutybook's own choice/);
   });
 });
 

@@ -1,0 +1,96 @@
+import { describe, expect, it } from "vitest";
+import { layOut } from "../../../shared/calc-sheet/layout.ts";
+import { shownSection } from "../../../shared/package/shown-section.ts";
+import { workedDuty } from "../../../shared/package/worked-duty.ts";
+import type { CellSpec } from "../../../shared/ports/sheet-spec.ts";
+import { dutyOf, dutyRead, QUARRY } from "../../support/duty-of.ts";
+
+interface Row {
+  readonly where: string;
+  readonly kind: string;
+  readonly text: string;
+}
+
+/** The printed rows under a heading, up to the next. */
+function printedUnder(heading: string, duty = dutyRead(QUARRY)): readonly Row[] {
+  const { plan, worked } = workedDuty(duty);
+  const byRow = new Map<number, Partial<Record<string, CellSpec>>>();
+  for (const cell of layOut(plan, worked).cells) {
+    const [, column = "", row = ""] = /^([A-Z]+)(\d+)$/.exec(cell.at) ?? [];
+    byRow.set(Number(row), { ...byRow.get(Number(row)), [column]: cell });
+  }
+  const rows = [...byRow].sort(([a], [b]) => a - b).map(([, cells]) => cells);
+  const first = rows.findIndex(({ A }) => A?.v === heading && A.style === "section");
+  const after = rows.slice(first + 1);
+  const end = after.findIndex(({ A }) => A?.style === "section");
+  const shown = (cell: CellSpec | undefined): string => String(cell?.cached ?? cell?.v ?? "");
+  return after.slice(0, end).map(({ A, B, C }) => ({ where: shown(A), kind: shown(B), text: shown(C) }));
+}
+
+describe("the findings of a sheet", () => {
+  it("are printed once each with the rows they concern, the gravest first, and some rows to spare", () => {
+    const rows = printedUnder("Findings");
+    const said = rows.filter(({ kind }) => kind !== "");
+    expect(said.length).toBeGreaterThan(10);
+    expect(new Set(said.map(({ text }) => text)).size).toBe(said.length);
+    const kinds = ["Safety", "Limit", "Check"];
+    const order = said.map(({ kind }) => kinds.indexOf(kind));
+    expect(order).toEqual([...order].sort());
+    expect(rows.length - said.length).toBeGreaterThanOrEqual(3);
+    // Both flanges of the sample are bolted, and both calls say the same of the wrench.
+    const wrench = said.filter(({ text }) => text.startsWith("Bolt load by torque wrench scatters"));
+    expect(wrench.map(({ where }) => where)).toEqual(["Suction flange bolting; Discharge flange bolting"]);
+  });
+
+  it("say what the calls of the sheet say, whatever was assumed apart", () => {
+    const { plan, worked } = workedDuty(dutyRead(QUARRY));
+    const notes = plan.items.flatMap((item) =>
+      item.kind === "finding" && item.expression.op === "notes" ? String(worked.cells.get(item.key)).split("\n") : [],
+    );
+    const lines = new Set(notes.filter((line) => line !== ""));
+    const printed = [...printedUnder("Findings"), ...printedUnder("To confirm with the customer")]
+      .filter(({ kind }) => ["Safety", "Limit", "Check", "Assumed"].includes(kind))
+      .map(({ kind, text }) => `${kind}: ${text}`);
+    expect(new Set(printed)).toEqual(lines);
+  });
+
+  it("stand in words where there are none", () => {
+    const still = dutyOf({ altitude: "0" });
+    const assumed = printedUnder("To confirm with the customer", still);
+    expect(assumed.map(({ text }) => text)).toContain("No call took anything for granted.");
+  });
+});
+
+describe("what is to be confirmed with the customer", () => {
+  it("lists each box left blank once, with the figure taken, live", () => {
+    const rows = printedUnder("To confirm with the customer");
+    const taken = rows.filter(({ where }) => ["Source pressure", "Nut factor K", "Bolting material"].includes(where));
+    expect(taken.map(({ where, kind }) => [where, kind])).toEqual([
+      ["Source pressure", "0"],
+      ["Bolting material", "A193 B7"],
+      ["Nut factor K", "0.2"],
+    ]);
+    expect(rows.filter(({ where }) => where === "Source pressure")).toHaveLength(1);
+  });
+
+  it("leaves out a box that was stated", () => {
+    const stated = dutyRead({ ...QUARRY, fields: { ...QUARRY.fields, sourcePressure: "0" } });
+    expect(printedUnder("To confirm with the customer", stated).map(({ where }) => where)).not.toContain(
+      "Source pressure",
+    );
+  });
+
+  it("lists each work once that nobody has yet held the figures against", () => {
+    const lines = printedUnder("To confirm with the customer").map(({ where }) => where);
+    const unverified = lines.filter((line) => line.endsWith("not yet verified against the standard."));
+    expect(unverified.length).toBeGreaterThan(2);
+    expect(new Set(unverified).size).toBe(unverified.length);
+    expect(unverified.some((line) => line.includes("ISO 3046-1"))).toBe(true);
+  });
+
+  it("is a section that a pane can show", () => {
+    const shown = shownSection(dutyRead(QUARRY), "toConfirm");
+    expect(shown?.figures.find(({ label }) => label === "Nut factor K")?.text).toBe("0.2");
+    expect(shown?.statements.length).toBeGreaterThan(2);
+  });
+});
