@@ -232,7 +232,7 @@ interface Stock {
 
 function stockOf(pipe: Pipe): Stock {
   if (pipe.collapsible === true) return { ...LAY_FLAT_STOCK, allowance: 0, isHose: true };
-  if (/hose/.test(pipe.family)) return { ...HOSE_STOCK, allowance: 0, isHose: true };
+  if (pipe.make?.material === "hose") return { ...HOSE_STOCK, allowance: 0, isHose: true };
   const material = wallMaterialOf(pipe);
   if (material !== undefined && material !== "cast iron" && material !== "concrete") {
     return { ...PIPE_STOCK[material], isHose: false };

@@ -40,12 +40,12 @@ const JOINT_RULE: Citation = {
 export function thrust({ pipe, pressure, angle, flow, density }: ThrustInputs): Result<number> {
   const checked = checkInputs(thrustMethod, { pressure, angle: angle ?? Math.PI, flow: flow ?? 0, density });
   if (!checked.ok) return checked;
-  const isPushOn = /^ductile iron/.test(pipe.family);
+  const isPushOn = pipe.make?.material === "ductile iron" && pipe.family !== "measured";
   const across = isPushOn ? (pipe.outsideDiameter ?? pipe.bore) : pipe.bore;
   const area = (Math.PI / 4) * across ** 2;
   const findings: Finding[] = [
     { code: "thrust-for-caution", kind: "check", subject: "thrust", cites: JOINT_RULE },
-    ...(/hose/.test(pipe.family) || pipe.collapsible === true
+    ...(pipe.make?.material === "hose"
       ? [{ code: "thrust-by-bore", kind: "check", subject: "thrust", given: pipe.name } as const]
       : []),
   ];

@@ -9,7 +9,7 @@ import { readWords, type WrittenSize } from "./pipe-words.ts";
 
 export interface FoundFamily {
   readonly family: PipeFamily;
-  /** Word for another surface than the family's own. */
+  /** Word for another surface than the family's own, or for a grade. */
   readonly condition?: string;
 }
 
@@ -68,6 +68,7 @@ export function pipeOf(facts: PipeFacts, stated?: StatedRoughness): Pipe {
     roughness: stated?.roughness ?? surface.design * unitOf("mm").factor,
     roughnessCites: stated?.cites ?? surface.cites,
     cites: family.standard,
+    make: { ...family.make, ...size.make, ...state?.make },
     ...(outsideDiameter === undefined ? {} : { outsideDiameter }),
     ...(wall === undefined ? {} : { wall }),
     ...(lining === 0 ? {} : { lining }),
@@ -96,6 +97,6 @@ export function sizesIn(family: PipeFamily, sizes: SizeSystem): readonly PipeSiz
 export function isSize(candidate: PipeSize, { by, size }: WrittenSize): boolean {
   if (candidate.variant !== undefined) return false;
   if (by === "inches") return candidate.onlyIn !== "metric" && candidate.nominalInches === size;
-  if (candidate.onlyIn === "metric") return candidate.size === `${size}mm`;
-  return by === "DN" && candidate.dnSize === `DN${size}`;
+  if (candidate.size === `${size}mm`) return true;
+  return by === "DN" && (candidate.dnSize ?? candidate.size) === `DN${size}`;
 }

@@ -10,6 +10,8 @@ const millimetre = unitOf("mm").factor;
 
 const NOMINAL_BORE: Citation = { source: "iso-1307", at: "hose is named by its nominal bore" };
 
+const HOSE = { material: "hose", rule: "hose" } as const;
+
 const KINDS: readonly Omit<FamilySpec, "sizes">[] = [
   {
     family: "suction hose",
@@ -17,6 +19,7 @@ const KINDS: readonly Omit<FamilySpec, "sizes">[] = [
     mayAlsoSay: ["rubber", "smooth", "hose"],
     standard: NOMINAL_BORE,
     surface: "smooth hose",
+    make: HOSE,
   },
   {
     family: "corrugated suction hose",
@@ -24,6 +27,7 @@ const KINDS: readonly Omit<FamilySpec, "sizes">[] = [
     mayAlsoSay: ["rubber", "hose"],
     standard: NOMINAL_BORE,
     surface: "corrugated hose",
+    make: HOSE,
     frictionMultiplier: CORRUGATION_FACTOR.taken,
   },
   {
@@ -32,6 +36,7 @@ const KINDS: readonly Omit<FamilySpec, "sizes">[] = [
     mayAlsoSay: ["rubber", "smooth", "hose"],
     standard: NOMINAL_BORE,
     surface: "smooth hose",
+    make: HOSE,
   },
   {
     family: "layflat",
@@ -39,6 +44,7 @@ const KINDS: readonly Omit<FamilySpec, "sizes">[] = [
     mayAlsoSay: ["rubber", "hose"],
     standard: { source: "house", at: "lay-flat hose at its nominal bore; no credit for growth under pressure" },
     surface: "smooth hose",
+    make: { material: "hose", rule: "lay-flat hose" },
     collapsible: true,
   },
 ];

@@ -7,6 +7,7 @@ import { CORRUGATION_FACTOR, SURFACES, type Surface, type SurfaceName } from "..
 import { STEEL_PIPE_B36_10M } from "../tables/steel-pipe-b36-10m.ts";
 import { inchesOf } from "./nominal-size.ts";
 import type { Pipe } from "./pipe.ts";
+import type { PipeMake } from "./pipe-make.ts";
 
 const STATED: Citation = { source: "stated", at: "measured pipe" };
 const STATED_ROUGHNESS: Citation = { source: "stated", at: "roughness" };
@@ -41,6 +42,18 @@ const surfaceBySpelling = new Map<string, SurfaceName>([
   ...(Object.keys(SURFACES) as SurfaceName[]).map((name) => [name.replace(/ /g, ""), name] as const),
   ...Object.entries(SURFACE_SPELLINGS),
 ]);
+
+/** What a surface is of, and the rule that rates such pipe by its measured wall; of polyethylene the lower of two. */
+const SURFACE_MAKES: readonly (readonly [surface: RegExp, make: PipeMake])[] = [
+  [/hose$/, { material: "hose", rule: "hose" }],
+  [/^stainless steel$/, { material: "stainless steel", rule: "ASME B31.3" }],
+  [/steel$/, { material: "steel", rule: "ASME B31.3" }],
+  [/^(?:asphalted iron|cement lining)$/, { material: "ductile iron" }],
+  [/cast iron$/, { material: "cast iron" }],
+  [/^plastic$/, { material: "PVC" }],
+  [/^polyethylene$/, { material: "HDPE", rule: "ASTM F714" }],
+  [/^concrete$/, { material: "concrete" }],
+];
 
 /** Roughness of a pipe as its text states it: in m, with the words that state it again. */
 export interface StatedRoughness {
@@ -155,12 +168,27 @@ function finished({ name, words, rough, given, remarks, ...dimensions }: Measure
     {
       ...pipe,
       name: `${name} ${surface}`,
+      ...madeOf(surface, dimensions),
       roughness: SURFACES[surface].design * unitOf("mm").factor,
       roughnessCites: SURFACES[surface].cites,
       ...(surface === "corrugated hose" ? { frictionMultiplier: CORRUGATION_FACTOR.taken } : {}),
     },
     [...(surface.endsWith("steel") ? remarks : []), ...surfaceRemarks(surface)],
   );
+}
+
+/** What the surface says the pipe is made of; the wall typed counts as the least wall, and a ratio follows from it. */
+function madeOf(
+  surface: SurfaceName,
+  { outsideDiameter, wall }: Pick<Measured, "outsideDiameter" | "wall">,
+): { readonly make?: PipeMake } {
+  const make = SURFACE_MAKES.find(([words]) => words.test(surface))?.[1];
+  if (make === undefined) return {};
+  if (make.rule === undefined || wall === undefined || outsideDiameter === undefined) {
+    return { make: { material: make.material } };
+  }
+  if (make.material !== "HDPE") return { make };
+  return { make: { ...make, dimensionRatio: outsideDiameter / wall, leastWall: wall } };
 }
 
 /** "300 mm concrete" into the amount and the words after it. With a roughness stated, all of it is the amount. */

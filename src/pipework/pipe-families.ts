@@ -1,7 +1,13 @@
 import { hoseFamilies } from "./hose.ts";
-import { copperFamilies, ductileIronFamilies } from "./iron-and-copper-pipe.ts";
+import { copperFamilies, ductileIronFamilies, metricDuctileIronFamilies } from "./iron-and-copper-pipe.ts";
 import type { PipeFamily } from "./pipe-family.ts";
-import { polyethyleneFamilies, pvcFamilies } from "./plastic-pipe.ts";
+import {
+  metricPolyethyleneFamilies,
+  metricPvcFamilies,
+  polyethyleneFamilies,
+  pvcFamilies,
+  pvcPressureFamilies,
+} from "./plastic-pipe.ts";
 import { metricSteelFamily, scheduleFamilies, stainlessFamilies, usualMetricSteelFamilies } from "./steel-pipe.ts";
 
 /** Every family a pipe can be named by. */
@@ -10,8 +16,12 @@ export const PIPE_FAMILIES: readonly PipeFamily[] = [
   ...stainlessFamilies(),
   metricSteelFamily(),
   ...pvcFamilies(),
+  ...pvcPressureFamilies(),
+  ...metricPvcFamilies(),
   ...polyethyleneFamilies(),
+  ...metricPolyethyleneFamilies(),
   ...ductileIronFamilies(),
+  ...metricDuctileIronFamilies(),
   ...copperFamilies(),
   ...hoseFamilies(),
 ];

@@ -2,6 +2,7 @@ import type { Citation } from "../basis/citation.ts";
 import { unitOf } from "../basis/units.ts";
 import { SURFACES, type SurfaceName } from "../tables/roughness.ts";
 import { inchesOf, nominalDiameter } from "./nominal-size.ts";
+import type { PipeMake } from "./pipe-make.ts";
 
 /** Sizes by inches (NPS) or by metric sizes (DN, millimetres). */
 export type SizeSystem = "inch" | "metric";
@@ -21,13 +22,16 @@ export interface PipeSize {
   readonly outsideDiameter?: number;
   readonly wall?: number;
   readonly lining?: number;
+  /** What a rating needs of this size. */
+  readonly make?: Pick<PipeMake, "printedRating" | "leastWall">;
 }
 
-/** Another state of the inner surface than the family's own. */
+/** Another surface than the family's own, or a grade of its material. */
 export interface Condition {
   readonly surface: SurfaceName;
   /** Thickness of the lining per the standard one. */
   readonly linings?: 0 | 2;
+  readonly make?: Partial<PipeMake>;
 }
 
 export interface PipeFamily {
@@ -36,6 +40,7 @@ export interface PipeFamily {
   /** Standard that fixes the dimensions. */
   readonly standard: Citation;
   readonly surface: SurfaceName;
+  readonly make: PipeMake;
   /** Absolute roughness of that surface, m. */
   readonly roughness: number;
   /** In rising bore. */
@@ -44,7 +49,7 @@ export interface PipeFamily {
   readonly words: readonly string[];
   /** Further words that say nothing new of this family. */
   readonly mayAlsoSay: readonly string[];
-  /** Words for another surface. */
+  /** Words for another surface or grade. */
   readonly conditions: Readonly<Record<string, Condition>>;
   readonly frictionMultiplier?: number;
   readonly collapsible?: boolean;

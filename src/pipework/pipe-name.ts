@@ -2,6 +2,7 @@ import { nearestNames } from "../basis/nearest.ts";
 import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { familyIn, finishedPipe, isSize, pipeOf, sizesIn } from "./family-pipe.ts";
 import { measuredPipe, splitRoughness } from "./measured-pipe.ts";
+import { metricPlasticName } from "./metric-plastic-name.ts";
 import {
   inQuotes,
   NAMES_THAT_DO,
@@ -26,7 +27,8 @@ const read = new Map<string, Result<Pipe>>();
 
 /**
  * The pipe a text names, in m; upper or lower case and spacing do not matter. The forms:
- * <size> <family> [condition] [rough <amount>]: 6in sch40, DN150 sch40 used, 10in HDPE DR17 rough 0.05 mm;
+ * <size> <family> [condition or grade] [rough <amount>]: 6in sch40, DN150 sch40 used, 10in HDPE DR17 PE4710 rough 0.05 mm;
+ * metric plastic pipe by outside diameter, SDR, grade and PN in any order: 250mm HDPE SDR17 PE100, PE100 250 SDR 17 PN10;
  * [DN] [EN10220] <outside diameter>x<wall> [steel]: DN150 EN10220 168.3x4.5; by measure, as `measuredPipe` reads it.
  * Fails: name-unknown, with the nearest names; left-out, pipe-size-missing, pipe-family-missing; as `measuredPipe`.
  * Warns: surface-uncertain, hose-corrugated, bore-is-nominal.
@@ -92,7 +94,26 @@ function readPipe(text: string): Result<Pipe> {
   if (text.length > LONGEST) return unknown("pipe", given, NAMES_THAT_DO);
   const tidied = tidyPipeText(text);
   if (tidied === "") return fail([{ code: "left-out", kind: "error", subject: "pipe", suggestions: NAMES_THAT_DO }]);
-  return measuredPipe(tidied, given) ?? metricSteelPipe(tidied, given) ?? pipeBySize(tidied, given);
+  return (
+    measuredPipe(tidied, given) ??
+    metricSteelPipe(tidied, given) ??
+    plasticPipe(tidied, given) ??
+    pipeBySize(tidied, given)
+  );
+}
+
+/** A metric plastic pipe whose parts stand in any order. */
+function plasticPipe(tidied: string, given: string): Result<Pipe> | undefined {
+  const { before, rough } = splitRoughness(tidied);
+  const name = metricPlasticName(before);
+  if (name === undefined) return undefined;
+  if (name.text === undefined) return unknown("pipe", given, name.instead.map(inQuotes));
+  return pipeBySize(`${tidyPipeText(name.text)}${rough === undefined ? "" : ` rough ${rough}`}`, given);
+}
+
+/** The ratio of plastic pipe as the standards of the size write it: DR of inch pipe, SDR of metric pipe. */
+function ratioOf(sizes: SizeSystem, words: string): string {
+  return words.replace(/s?dr(?= ?\d)/g, sizes === "inch" ? "dr" : "sdr");
 }
 
 function pipeBySize(tidied: string, given: string): Result<Pipe> {
@@ -103,8 +124,8 @@ function pipeBySize(tidied: string, given: string): Result<Pipe> {
     return fail([{ code: "pipe-size-missing", kind: "error", subject: "pipe", given, suggestions: NAMES_THAT_DO }]);
   }
   if (size.rest === "") return familyMissing(size, given);
-  const family = familyIn(size.rest);
   const sizes: SizeSystem = size.by === "inches" ? "inch" : "metric";
+  const family = familyIn(ratioOf(sizes, size.rest));
   if (family === undefined) {
     const near = namesWithoutSpareWords(size, sizes);
     return unknown("pipe", given, near.length > 0 ? near : nearestPipes(everyName(), given));
@@ -147,8 +168,8 @@ function readFamily(text: string, sizes: SizeSystem): Result<readonly Pipe[]> {
   const given = shortened(text);
   const families = PIPE_FAMILIES.map(({ family }) => family);
   const { before, rough } = splitRoughness(tidyPipeText(text.slice(0, LONGEST + 1)));
-  const found =
-    text.length > LONGEST ? undefined : (familyIn(before, PIPE_FAMILIES) ?? familyIn(before, PIPE_SELECTIONS));
+  const written = text.length > LONGEST ? [] : [before, ratioOf("inch", before), ratioOf("metric", before)];
+  const [found] = written.flatMap((words) => familyIn(words) ?? familyIn(words, PIPE_SELECTIONS) ?? []);
   if (found === undefined) {
     const near = text.length > LONGEST ? [] : nearestNames(given, families);
     const suggestions = near.length > 0 ? near : ["sch40", "STD", "HDPE DR17", "ductile iron cl350", "layflat"];

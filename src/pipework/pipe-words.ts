@@ -2,7 +2,7 @@
  * Words of a pipe's family and condition in a text without spaces, lower case. Each rule reads from where the one
  * before ended; the first that fits wins, so longer words stand before the shorter they begin with.
  */
-const RULES: readonly (readonly [RegExp, (match: RegExpExecArray) => string])[] = [
+const RULES: readonly (readonly [RegExp, (match: RegExpExecArray) => string | readonly string[]])[] = [
   [/(?:asme|ansi)?b36\.?(?:10|19)m?/y, () => "pipe"],
   [/(?:schedule|sched\.?|sch\.?)(std|xxs|xs)/y, (m) => m[1] as string],
   [/(?:schedule|sched\.?|sch\.?)(\d+)(s(?![ts]))?/y, (m) => `sch${m[1]}${m[2] ?? ""}`],
@@ -11,14 +11,18 @@ const RULES: readonly (readonly [RegExp, (match: RegExpExecArray) => string])[] 
   [/extra(?:strong|heavy)|xs|xh/y, () => "xs"],
   [/standard|std\.?/y, () => "std"],
   [/weight|wt\.?|wall/y, () => "pipe"],
-  [/pvc|upvc|pvc-u/y, () => "pvc"],
-  [/hdpe|pe4710|pe3608|polyethylene|pe(?!\d)/y, () => "hdpe"],
+  [/pvc-u|u-?pvc|pvc/y, () => "pvc"],
+  [/pe-?(4710|3608|3408|100|80)(?:-?rc(?![a-z]))?/y, (m) => ["hdpe", `PE${m[1]}`]],
+  [/hdpe|pehd|pead|polyethylene|pe(?!\d)/y, () => "hdpe"],
   [/dips/y, () => "dips"],
   [/ips/y, () => "ips"],
-  [/s?dr(\d+(?:\.\d+)?)/y, (m) => `dr${m[1]}`],
+  [/(s?dr)(\d+(?:\.\d+)?)/y, (m) => `${m[1]}${m[2]}`],
   [/dischargehose/y, () => "dischargehose"],
   [/ductileiron|ductile|di(?!s)/y, () => "di"],
   [/(?:pressureclass|class|cl\.?|pc)(\d+)/y, (m) => `cl${m[1]}`],
+  [/c-?90[05]/y, () => "c900"],
+  [/(?:class)?k-?9(?!\d)/y, () => "k9"],
+  [/(?:class)?c-?(25|30|40)(?!\d)/y, (m) => `c${m[1]}`],
   [/copper(?:tube|tubing|pipe)?(?:type)?([klm])(?![a-z])/y, (m) => `copper${m[1]}`],
   [/type([klm])copper(?:tube|tubing|pipe)?/y, (m) => `copper${m[1]}`],
   [/en10220/y, () => "en10220"],
@@ -57,7 +61,7 @@ export function readWords(text: string): readonly string[] | undefined {
       rule.lastIndex = at;
       const match = rule.exec(letters);
       if (match === null) continue;
-      words.push(word(match));
+      words.push(...[word(match)].flat());
       at = rule.lastIndex;
       break;
     }

@@ -1,4 +1,5 @@
 import type { Citation } from "../basis/citation.ts";
+import type { PipeMake } from "./pipe-make.ts";
 
 /** A pipe or hose as the methods see it. Lengths in m. */
 export interface Pipe {
@@ -12,8 +13,10 @@ export interface Pipe {
   readonly roughness: number;
   readonly roughnessCites: Citation;
   readonly cites: Citation;
+  /** Left out of a bore with a bare roughness. */
+  readonly make?: PipeMake;
   readonly outsideDiameter?: number;
-  /** Nominal wall of metal pipe; mean wall of plastic pipe, 1.06 times its least wall. Without the lining. */
+  /** Nominal wall of metal pipe, mean wall of plastic pipe. Without the lining. */
   readonly wall?: number;
   /** Thickness of a cement-mortar lining. bore = outsideDiameter − 2 (wall + lining). */
   readonly lining?: number;

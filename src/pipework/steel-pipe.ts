@@ -9,7 +9,7 @@ const STEEL_CONDITIONS = {
   used: { surface: "used steel" },
   old: { surface: "old steel" },
   galvanised: { surface: "galvanised steel" },
-  stainless: { surface: "stainless steel" },
+  stainless: { surface: "stainless steel", make: { material: "stainless steel" } },
 } as const;
 
 /** Steel pipe, one family a schedule or weight class. Source: ASME B36.10M, dimensions. */
@@ -22,6 +22,7 @@ export function scheduleFamilies(): readonly PipeFamily[] {
       mayAlsoSay: ["steel", "carbon"],
       standard: { source: "asme-b36.10m", at: `dimensions, ${/^\d/.test(schedule) ? "schedule " : ""}${schedule}` },
       surface: "steel",
+      make: { material: "steel", rule: "ASME B31.3" },
       conditions: STEEL_CONDITIONS,
       sizes: STEEL_PIPE_B36_10M.filter(([, , , schedules]) => schedules.split(" ").includes(schedule)).map(
         ([size, outsideDiameter, wall]) => inchSize({ size, outsideDiameter, wall }, "with DN"),
@@ -39,6 +40,7 @@ export function stainlessFamilies(): readonly PipeFamily[] {
       mayAlsoSay: ["steel", "stainless"],
       standard: { source: "asme-b36.19m", at: `dimensions, schedule ${schedule}` },
       surface: "stainless steel",
+      make: { material: "stainless steel", rule: "ASME B31.3" },
       sizes: STAINLESS_PIPE_B36_19M.flatMap(([size, outsideDiameter, ...walls]) => {
         const wall = walls[column] ?? null;
         return wall === null ? [] : [inchSize({ size, outsideDiameter, wall }, "with DN")];
@@ -53,6 +55,7 @@ const METRIC_STEEL = {
   family: "EN10220",
   standard: { source: "en-10220", at: "outside diameters of series 1, preferred walls", unverified: true },
   surface: "steel",
+  make: { material: "steel", rule: "EN 13480-3" },
   mayAlsoSay: ["steel", "carbon", "tube"],
   conditions: STEEL_CONDITIONS,
 } as const;

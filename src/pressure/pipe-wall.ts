@@ -6,33 +6,9 @@ import type { PipeWall } from "./wave-speed.ts";
 
 const gigapascal = unitOf("GPa").factor;
 
-/** Families of pipe by the words their names begin with. */
-const FAMILY_MATERIALS: readonly (readonly [family: RegExp, material: WallMaterialName])[] = [
-  [/^sch\d+S$/, "stainless steel"],
-  [/^(?:sch\d+|STD|XS|XXS|EN10220)/, "steel"],
-  [/^PVC /, "PVC"],
-  [/^HDPE /, "HDPE"],
-  [/^ductile iron /, "ductile iron"],
-  [/^copper /, "copper"],
-];
-
-/** Surfaces a measured pipe may name, which tell what it is made of. The longer come first. */
-const SURFACE_MATERIALS: readonly (readonly [surface: string, material: WallMaterialName])[] = [
-  ["stainless steel", "stainless steel"],
-  ["galvanised steel", "steel"],
-  ["steel", "steel"],
-  ["asphalted iron", "ductile iron"],
-  ["cast iron", "cast iron"],
-  ["cement lining", "ductile iron"],
-  ["plastic", "PVC"],
-  ["polyethylene", "HDPE"],
-  ["concrete", "concrete"],
-];
-
-/** What a pipe is made of, by its family or by the surface in its name. Nothing for hose and for a bare roughness. */
-export function wallMaterialOf({ family, name }: Pipe): WallMaterialName | undefined {
-  if (family !== "measured") return FAMILY_MATERIALS.find(([words]) => words.test(family))?.[1];
-  return SURFACE_MATERIALS.find(([surface]) => name.endsWith(` ${surface}`))?.[1];
+/** What a pipe is made of; nothing for hose and for a bare roughness. */
+export function wallMaterialOf({ make }: Pipe): WallMaterialName | undefined {
+  return make === undefined || make.material === "hose" ? undefined : make.material;
 }
 
 /**

@@ -1,0 +1,34 @@
+import type { WallMaterialName } from "../tables/elastic-moduli.ts";
+
+/** Grades of polyethylene: those of inch pipe, then those of ISO 4427. */
+export type PolyethyleneGrade = "PE4710" | "PE3608" | "PE3408" | "PE100" | "PE80";
+
+/** The standard by whose rule a pipe is rated. */
+export type RatingRule =
+  | "ASME B31.3"
+  | "EN 13480-3"
+  | "ASTM F714"
+  | "ISO 4427"
+  | "ASTM D1785"
+  | "ASTM D2241"
+  | "AWWA C900"
+  | "EN ISO 1452"
+  | "AWWA C151 class"
+  | "AWWA C151 thickness"
+  | "EN 545"
+  | "hose"
+  | "lay-flat hose";
+
+/** What a pipe is made of and how it is rated. */
+export interface PipeMake {
+  readonly material: WallMaterialName | "hose";
+  /** Left out where no standard held here rates it. */
+  readonly rule?: RatingRule;
+  /** Outside diameter over least wall, of plastic pipe named by it. */
+  readonly dimensionRatio?: number;
+  readonly grade?: PolyethyleneGrade;
+  /** Working pressure of cold pipe as the standard prints it, Pa. */
+  readonly printedRating?: number;
+  /** Least wall, m, where the standard gives one. */
+  readonly leastWall?: number;
+}
