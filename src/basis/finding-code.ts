@@ -339,6 +339,13 @@ export interface PressureFindings {
   "surge-anchored-higher": null;
   "surge-is-a-screen": null;
   "wave-speed-unusual": null;
+  "pipe-rating-not-held": null;
+  "pipe-rating-assumed": { assumed: string };
+  "pipe-specification-mismatch": { specification: string };
+  "pipe-too-warm": null;
+  "pipe-warm-ask-maker": null;
+  "pipe-no-wall-left": null;
+  "pipe-wall-thick": null;
 }
 
 /** Curves traced from a picture. */

@@ -1,7 +1,8 @@
 /**
  * Steel pipe under pressure: specification, what it is made of, quality factor E of its seam, allowable stress S in ksi at 100,
- * 200, 300, 400 and 500 °F. ASME B31.3 (2018), tables A-1 and A-1B; straight lines between. Then metric steel P235 of EN 13480-3
- * at 20 °C, the lesser of 235/1.5 and 360/2.4 MPa.
+ * 200, 300, 400 and 500 °F. ASME B31.3 (2018), tables A-1 and A-1B; straight lines between. Then
+ * metric steel P235 of EN 13480-3 in MPa by °C, steps: the lesser of 235/1.5 and 360/2.4 cold, 198/1.5 at 100 °C; its seam factor
+ * if not tested.
  *
  * Verified: A106 B looked up at 100 and 500 °F, TP316 to 500 °F; the quality factor 0.80 by a maker's table of TP316 schedule 10S
  * (2 × 20 ksi × 0.80 × 0.875 t/D gives each figure within 0.1 %); the rest from memory.
@@ -31,5 +32,11 @@ export interface PipeSpecification {
 
 export type PipeSpecificationName = keyof typeof PIPE_ALLOWABLE_STRESS;
 
-/** MPa at 20 °C; seam factors of welded tube: tested 1, otherwise 0.85. From memory. */
-export const EN_13480_STEEL = { stress: 150, leastSeam: 0.85 } as const;
+/** From memory. */
+export const EN_13480_STEEL = {
+  stress: [
+    [50, 150],
+    [100, 132],
+  ],
+  leastSeam: 0.85,
+} as const;

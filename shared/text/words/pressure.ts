@@ -168,6 +168,20 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
     `with a wave speed of ${say.amount(f.found)} this ${f.subject} arises where the flow changes within the time a wave runs to the end of the line and back; add it to the working pressure, and have a transient study made where it matters or the column may part`,
   "wave-speed-unusual": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is unusual; check the units of the wall and the liquid`,
+  "pipe-rating-not-held": (f) =>
+    `no standard held here rates “${f.given}”; state the working pressure its maker gives, the lowest of pipe, hose and coupling`,
+  "pipe-rating-assumed": (f) =>
+    `of “${f.given}” not all is stated, so it is rated with ${f.facts.assumed}; state what it is`,
+  "pipe-specification-mismatch": (f) =>
+    `${f.facts.specification} is no specification of “${f.given}”: it is for steel pipe of its own metal`,
+  "pipe-too-warm": (f, say) =>
+    `the standard of this ${f.subject} gives no rating above ${say.amount(f.limit)}, and its wall is at ${say.amount(f.found)}; take another material or ask the maker`,
+  "pipe-warm-ask-maker": (f, say) =>
+    `AWWA M55 gives no factor for polyethylene at ${say.amount(f.found)}; that of the industry's listing is taken from memory: ask the maker`,
+  "pipe-no-wall-left": (f, say) =>
+    `corrosion and thread of ${say.amount(f.found)} take all of the least wall, ${say.amount(f.limit)}: no wall is left`,
+  "pipe-wall-thick": (f, say) =>
+    `a wall of ${say.amount(f.found)} is beyond the thin-wall rule, which ends below ${say.amount(f.limit)}, a sixth of the diameter`,
 };
 
 /** " at the discharge of stage 2", where the finding says which nozzle it is about. */
