@@ -26,6 +26,7 @@ import {
   VELOCITY,
 } from "./entries/pipe-and-friction.ts";
 import { BORE, PIPES } from "./entries/pipe-list.ts";
+import { LINESURGE, PIPERATING } from "./entries/pipe-rating.ts";
 import {
   FLANGECHECK,
   FLANGECLASS,
@@ -94,6 +95,8 @@ const FUNCTIONS: readonly Entry[] = [
   NOZZLEPRESSURE,
   FLANGEDIMENSIONS,
   SURGE,
+  PIPERATING,
+  LINESURGE,
   FLANGERATINGS,
   NOZZLECLASSES,
   BOLTTORQUE,

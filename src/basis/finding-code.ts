@@ -338,6 +338,7 @@ export interface PressureFindings {
   "surge-liquid-modulus-taken": { about: string };
   "surge-anchored-higher": null;
   "surge-is-a-screen": null;
+  "line-without-length": null;
   "wave-speed-unusual": null;
   "pipe-rating-not-held": null;
   "pipe-rating-assumed": { assumed: string };
@@ -383,6 +384,9 @@ export interface EstimateFindings {
   "thrust-by-bore": null;
   "collapse-not-held": null;
   "collapse-rests-on": null;
+  "collapse-of-round-pipe": null;
+  "collapse-too-warm": null;
+  "collapse-assumed": { assumed: string };
 }
 
 /** Priming: time, lift and choice of method. */

@@ -73,7 +73,7 @@ function anchoredHigher(pressure: number): Finding {
   };
 }
 
-function screen(speed: number): Finding {
+export function screen(speed: number): Finding {
   const found = amount("velocity", speed);
   return { code: "surge-is-a-screen", kind: "check", subject: "surge", found, cites: SCREEN_RULE };
 }

@@ -3,6 +3,6 @@ import { pipeNamed } from "../../../src/pipework/pipe-name.ts";
 import { type SingleParameter, text } from "../parameter.ts";
 
 /** A pipe or hose by name, or by its measured bore. */
-export function pipe(about: string): SingleParameter<Pipe> {
-  return text({ about, example: '"6in sch40" or "ID 154.1 mm rough 0.045 mm"' }, pipeNamed);
+export function pipe(about: string, example = '"6in sch40" or "ID 154.1 mm rough 0.045 mm"'): SingleParameter<Pipe> {
+  return text({ about, example }, pipeNamed);
 }

@@ -19,7 +19,13 @@ export const estimateWords: WordsOf<keyof EstimateFindings> = {
   "thrust-by-bore": (f) =>
     `“${f.given}” is taken at its bore; a hose swells, and its coupling is pushed apart over more than that: ask the maker`,
   "collapse-not-held": (f) =>
-    `${f.subject} “${f.given}” is not polyethylene of a dimension ratio, such as “10in HDPE DR17”; for hose and other pipe ask the maker what vacuum it stands`,
+    `the wall of “${f.given}” or how it buckles is not known here; ask the maker what vacuum it stands`,
   "collapse-rests-on": (f, say) =>
-    `${f.subject} rests on a modulus of ${say.amount(f.found)} after 50 years at 73 °F (23 °C), ${NOT_VERIFIED}; pipe that is warm, kinked, badly out of round or loaded from outside stands less`,
+    `${f.subject} rests on a modulus of ${say.amount(f.found)} for that time and temperature; kinks, dents, loads from outside and sun on an empty pipe leave less`,
+  "collapse-of-round-pipe": (f, say) =>
+    `${f.subject} is that of a wall without dents, modulus ${say.amount(f.found)}; dents and loads from outside leave less`,
+  "collapse-too-warm": (f, say) =>
+    `polyethylene has no modulus above ${say.amount(f.limit)}, and its wall is at ${say.amount(f.found)}`,
+  "collapse-assumed": (f) =>
+    `of the vacuum on “${f.given}” not all is stated, so ${f.subject} is taken for ${f.facts.assumed}; state the grade and how long the vacuum lasts`,
 };

@@ -166,6 +166,7 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
   "surge-anchored-higher": (f, say) => `in a line anchored throughout ${f.subject} comes to ${say.amount(f.found)}`,
   "surge-is-a-screen": (f, say) =>
     `with a wave speed of ${say.amount(f.found)} this ${f.subject} arises where the flow changes within the time a wave runs to the end of the line and back; add it to the working pressure, and have a transient study made where it matters or the column may part`,
+  "line-without-length": (f) => `${f.subject} has no length, so it has no time in which a surge could run`,
   "wave-speed-unusual": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is unusual; check the units of the wall and the liquid`,
   "pipe-rating-not-held": (f) =>

@@ -122,10 +122,12 @@ describe("masses, thrust and collapse in cells", () => {
   });
 
   it("judges pipe on a vacuum", () => {
-    // By hand, moduli from memory: 34.2 psi at DR 13.5 after 50 years is 2.3 times a full vacuum.
-    expect(figure(cell("COLLAPSEPRESSURE", "8in HDPE DR13.5"), "verdict")).toBe("stands a full vacuum");
+    // By hand with the modulus of 50 years, 3 % out of round, PE3608 at 68 °F: some 59 psi at DR 11 is 4 times a full vacuum; at
+    // DR 13.5 some 30 psi at 60 000 psi (12 h) × 1.07 stands, the 29.5 psi of 50 years × 0.97 does not.
+    expect(figure(cell("COLLAPSEPRESSURE", "8in HDPE DR11"), "verdict")).toBe("stands a full vacuum");
+    expect(figure(cell("COLLAPSEPRESSURE", "8in HDPE DR13.5", 12), "verdict")).toBe("stands a full vacuum");
     expect(figure(cell("COLLAPSEPRESSURE", "8in HDPE DR17"), "verdict")).toBe("does not stand a full vacuum");
-    expect(refusal("COLLAPSEPRESSURE", "6in suction hose")).toMatch(/not polyethylene.*ask the maker/);
+    expect(refusal("COLLAPSEPRESSURE", "6in suction hose")).toMatch(/how it buckles.*ask the maker/);
   });
 });
 
