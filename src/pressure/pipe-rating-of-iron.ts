@@ -1,7 +1,7 @@
 import { fail, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
 import type { Pipe } from "../pipework/pipe.ts";
-import type { Bracket } from "./pipe-rating.ts";
+import type { Bracket } from "./pipe-bracket.ts";
 
 const inch = unitOf("in").factor;
 const psi = unitOf("psi").factor;

@@ -2,9 +2,19 @@ import { amount, andThen, fail, type Result, succeed } from "../basis/result.ts"
 import { unitOf } from "../basis/units.ts";
 import type { Pipe } from "../pipework/pipe.ts";
 import { EN_13480_STEEL, PIPE_ALLOWABLE_STRESS, type PipeSpecificationName } from "../tables/pipe-allowable-stress.ts";
-import type { Bracket, PipeRatingInput } from "./pipe-rating.ts";
+import type { Bracket } from "./pipe-bracket.ts";
 import { degrees } from "./pipe-temperature.ts";
 import { MILL_TOLERANCE, steelPipePressure } from "./steel-pipe-pressure.ts";
+
+export interface SteelPipeFacts {
+  readonly pipe: Pipe;
+  /** Of the wall, K. */
+  readonly temperature: number;
+  /** Of steel pipe; null where not stated. */
+  readonly specification: PipeSpecificationName | null;
+  /** Corrosion, erosion and thread of steel pipe together, m; null where not stated. */
+  readonly allowance: number | null;
+}
 
 /** Corrosion of carbon steel on water where none is stated, m (1/16 in, 1.6 mm); house choice. */
 const CORROSION = 0.0625 * unitOf("in").factor;
@@ -20,7 +30,7 @@ const UNSTATED = {
  * Fails: pipe-specification-mismatch; pipe-rating-not-held without a wall; as `steelPipePressure`.
  * Source: ASME B31.3, 304.1.2; EN 13480-3 for metric carbon steel.
  */
-export function steelRating(rule: "ASME B31.3" | "EN 13480-3", input: PipeRatingInput): Result<Bracket> {
+export function steelRating(rule: "ASME B31.3" | "EN 13480-3", input: SteelPipeFacts): Result<Bracket> {
   const { pipe, temperature, specification, allowance } = input;
   const { outsideDiameter, wall } = pipe;
   const material = pipe.make?.material === "stainless steel" ? "stainless steel" : "steel";

@@ -4,32 +4,17 @@ import { andThen, type Finding, fail, type Result, succeed } from "../basis/resu
 import { unitOf } from "../basis/units.ts";
 import type { Pipe } from "../pipework/pipe.ts";
 import type { PolyethyleneGrade, RatingRule } from "../pipework/pipe-make.ts";
-import type { PipeSpecificationName } from "../tables/pipe-allowable-stress.ts";
+import type { Bracket } from "./pipe-bracket.ts";
 import { thicknessClassRating } from "./pipe-rating-of-iron.ts";
-import { steelRating } from "./pipe-rating-of-steel.ts";
+import { type SteelPipeFacts, steelRating } from "./pipe-rating-of-steel.ts";
 import { temperatureFactor } from "./pipe-temperature.ts";
 
 const psi = unitOf("psi").factor;
 const megapascal = unitOf("MPa").factor;
 
-export interface PipeRatingInput {
-  readonly pipe: Pipe;
-  /** Of the wall, K. */
-  readonly temperature: number;
+export interface PipeRatingInput extends SteelPipeFacts {
   /** Working pressure the maker states, Pa: of hose at 23 °C. */
   readonly statedRating: number | null;
-  /** Of steel pipe. */
-  readonly specification: PipeSpecificationName | null;
-  /** Corrosion, erosion and thread of steel pipe together, m. */
-  readonly allowance: number | null;
-}
-
-/** Working pressures, Pa: at the careful and at the favourable end of what is not stated. */
-export interface Bracket {
-  readonly careful: number;
-  readonly atBest: number;
-  /** What was taken because it is not stated, in a few words; empty where nothing was. */
-  readonly assumed: string;
 }
 
 export interface PipeRating extends Bracket {

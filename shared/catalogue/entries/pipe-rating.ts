@@ -87,7 +87,7 @@ export const LINESURGE = defineEntry({
   cites: lineSurgeMethod.cites,
   parameters: {
     flow: quantity("flow", { about: "Flow that stops", range: "0 or more" }),
-    line: line("The line from the pump, in the direction of flow"),
+    line: line("The line, rows of pipe, length and fittings"),
     liquid,
     temperature,
   },

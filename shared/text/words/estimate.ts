@@ -1,4 +1,3 @@
-import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import type { EstimateFindings } from "../../../src/basis/finding-code.ts";
 import type { WordsOf } from "../words.ts";
 
