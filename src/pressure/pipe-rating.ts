@@ -29,12 +29,12 @@ export const pipeRatingMethod = {
   cites: [
     { source: "asme-b31.3", at: "304.1.2, internal pressure; 302.2.4, rare variations" },
     { source: "awwa-m55", at: "pressure class and surge allowances of polyethylene" },
-    { source: "iso-4427", at: "PN of PE 80 and PE 100; annex A, temperature (from memory)" },
+    { source: "iso-4427", at: "PN of PE 80 and PE 100; annex A, temperature", unverified: true },
     { source: "astm-d1785", at: "appendix, pressure ratings of PVC 1120" },
-    { source: "awwa-c900", at: "pressure class; short-term rating of 1.6 times it (from memory)" },
-    { source: "en-iso-1452", at: "PN; annex A, temperature (from memory)" },
-    { source: "awwa-c150", at: "pressure and thickness classes, surge of 100 psi (from memory)" },
-    { source: "en-545", at: "PFA, and 1.2 PFA with surge (from memory)" },
+    { source: "awwa-c900", at: "pressure class; short-term rating of 1.6 times it", unverified: true },
+    { source: "en-iso-1452", at: "PN; annex A, temperature", unverified: true },
+    { source: "awwa-c150", at: "pressure and thickness classes, surge of 100 psi", unverified: true },
+    { source: "en-545", at: "PFA, and 1.2 PFA with surge", unverified: true },
     { source: "en-iso-8029", at: "lay-flat hose, working pressure at 23 and 55 °C" },
   ],
   inputs: {

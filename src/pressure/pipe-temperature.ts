@@ -63,7 +63,8 @@ export function temperatureFactor(rule: RatingRule, temperature: number): Result
 function askMaker(temperature: number): Finding {
   const cites = {
     source: "awwa-m55",
-    at: "table 4-6 ends at 100 °F; above, the industry's listing, from memory",
+    at: "table 4-6 ends at 100 °F; above, the industry's listing",
+    unverified: true,
   } as const;
   return {
     code: "pipe-warm-ask-maker",

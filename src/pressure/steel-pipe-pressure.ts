@@ -30,7 +30,7 @@ export interface SteelPipeInput {
 
 export const steelPipeMethod = {
   cites: [
-    { source: "asme-b31.3", at: "304.1.2, internal pressure; tables A-1 and A-1B (from memory)" },
+    { source: "asme-b31.3", at: "304.1.2, internal pressure; tables A-1 and A-1B", unverified: true },
     { source: "house", at: "metal from -29 °C (-20 °F) to 260 °C (500 °F)" },
   ],
   inputs: {
