@@ -16,6 +16,7 @@ import { liquidAndSite } from "./sections/liquid.ts";
 import { materialsSection } from "./sections/materials.ts";
 import { npshBuildUp } from "./sections/npsh.ts";
 import { operatingPoint } from "./sections/operating-point.ts";
+import { pipeSection } from "./sections/pipe.ts";
 import { pressureSection } from "./sections/pressure.ts";
 import { primingSection } from "./sections/priming.ts";
 import { chosenPump, pumpCurveTable, rangeToCover } from "./sections/pump.ts";
@@ -30,6 +31,7 @@ import { verdictBlock, verdictWorkings } from "./verdicts/verdict-items.ts";
 export const PACKAGE_SECTIONS: readonly PackageSection[] = [
   slurrySection,
   pressureSection,
+  pipeSection,
   boltingSection,
   driveSection,
   primingSection,

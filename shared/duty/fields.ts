@@ -6,6 +6,7 @@ import { job } from "./fields/job.ts";
 import { levels } from "./fields/levels.ts";
 import { liquid } from "./fields/liquid.ts";
 import { materials } from "./fields/materials.ts";
+import { pipe } from "./fields/pipe.ts";
 import { pressure } from "./fields/pressure.ts";
 import { priming } from "./fields/priming.ts";
 import { range } from "./fields/range.ts";
@@ -23,6 +24,7 @@ const STEPS = {
   range,
   slurry,
   pressure,
+  pipe,
   bolting,
   drive,
   priming,
@@ -42,6 +44,7 @@ const DECLARED = {
   ...range,
   ...slurry,
   ...pressure,
+  ...pipe,
   ...bolting,
   ...drive,
   ...priming,

@@ -108,6 +108,7 @@ export function openingState(duty: DutyText = EMPTY_DUTY): PaneState {
       "job",
       "slurry",
       "pressure",
+      "pipe",
       "bolting",
       "drive",
       "priming",

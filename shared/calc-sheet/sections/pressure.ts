@@ -1,26 +1,11 @@
 import { TRADE_FIGURES } from "../../../src/pressure/trade-figure.ts";
-import { SURGE } from "../../catalogue/entries/pressure-and-flanges.ts";
 import { placeOfPart } from "../../catalogue/parameters/series-pumps.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { amountText } from "../../text/words.ts";
-import {
-  callOf,
-  cell,
-  constant,
-  difference,
-  type Handle,
-  handles,
-  join,
-  part,
-  product,
-  ratio,
-  sum,
-  verdict,
-} from "../expression.ts";
-import { FIELD, LIQUID } from "../field-handles.ts";
+import { constant, difference, type Handle, handles, join, part, product, ratio, verdict } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark, statement } from "../plan.ts";
-import { LINES } from "./lines.ts";
 import { greatestHead } from "./pressure-head.ts";
 import { CLASSES, firstOf, nozzleCall, nozzleLabels, nozzleTables } from "./pressure-nozzles.ts";
 import { stated } from "./stated-input.ts";
@@ -39,20 +24,10 @@ export const PRESSURE = handles({
   casingVerdict: null,
   otherPartVerdict: null,
   tradeFigure: null,
-  surgePressure: "pressureDifference",
-  surgeTotal: "gaugePressure",
-  surgeVerdict: null,
   nozzleNotes: null,
-  surgeNotes: null,
 });
 
-const STOPPED = callOf(SURGE, {
-  velocityChange: cell(LINES.dischargeLine, 0, "velocity"),
-  pipe: cell(LINES.dischargeLine, 0, "pipe"),
-  ...LIQUID,
-});
-
-/** Pressure at every nozzle, running against a shut valve and standing, and the flange class each needs; surge apart. */
+/** Pressure at every nozzle, running against a shut valve and standing, and the flange class each needs. */
 export const pressureSection: PackageSection = {
   id: "pressure",
   title: "Pressure and flanges",
@@ -83,9 +58,7 @@ export const pressureSection: PackageSection = {
       ...greatestHead(duty, pump),
       ...nozzleTables(duty, labels, call),
       ...verdicts(duty, labels),
-      ...surge(duty),
       remark(PRESSURE.nozzleNotes, "Nozzles and flange class", call),
-      remark(PRESSURE.surgeNotes, "Surge", STOPPED),
     ];
   },
 };
@@ -202,33 +175,5 @@ function offered(last: number): readonly PlanItem[] {
       part(CLASSES, "test", last),
       "1.5 × cold rating, rounded up; vented, and people clear.",
     ),
-  ];
-}
-
-/** Surge with its own comparison; it never chooses the class. */
-function surge({ state }: Duty): readonly PlanItem[] {
-  return [
-    figure(
-      PRESSURE.surgePressure,
-      "Surge if the flow stops at once",
-      STOPPED,
-      "In the first discharge run; apart, it does not choose the class.",
-    ),
-    figure(
-      PRESSURE.surgeTotal,
-      "Greatest pressure with surge",
-      sum(PRESSURE.greatestPressure, PRESSURE.surgePressure),
-      "As if both came at once.",
-    ),
-    ...(state.flangeClass === "blank"
-      ? []
-      : [
-          figure(
-            PRESSURE.surgeVerdict,
-            "With surge, against the rating",
-            verdict(PRESSURE.classRating, PRESSURE.surgeTotal, "within the rating", "above the rating"),
-            "Ratings are without shock: if above, hold the surge down.",
-          ),
-        ]),
   ];
 }

@@ -49,7 +49,7 @@ export function limitOf(facts: LimitFacts): Criterion {
     of,
     ...(quantity && { quantity }),
     row: {
-      ...words,
+      ...said(words),
       found: shown,
       atBest: foundAtBest === undefined ? shown : ifError(foundAtBest, NO_FIGURE),
       limit: ifError(limit, NO_FIGURE),
@@ -60,6 +60,12 @@ export function limitOf(facts: LimitFacts): Criterion {
       ...(cites && { source: citationText(cites) }),
     },
   };
+}
+
+/** Words that a cell holds, without an error of theirs: one would withhold every judgement. */
+function said<W extends Readonly<Record<string, Words>>>(words: W): Readonly<Record<keyof W, Words>> {
+  const shown = Object.entries(words).map(([key, of]) => [key, typeof of === "string" ? of : ifError(of, NO_FIGURE)]);
+  return Object.fromEntries(shown) as Readonly<Record<keyof W, Words>>;
 }
 
 /** What a judgement says of a figure that its cell has none of. */
@@ -89,7 +95,7 @@ export function worded(facts: {
   const { of, state, cites, ...words } = facts;
   // A state in a cell that holds an error is no judgement.
   const shown = typeof state === "string" ? state : ifError(state, "open");
-  return { of, row: { ...words, state: shown, ...(cites && { source: citationText(cites) }) } };
+  return { of, row: { ...said(words), state: shown, ...(cites && { source: citationText(cites) }) } };
 }
 
 /** Where the criteria stand on the sheet, one row each. */

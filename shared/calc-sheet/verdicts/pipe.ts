@@ -1,7 +1,128 @@
+import { pipeCollapseMethod, VACUUM_FACTOR } from "../../../src/estimate/pipe-collapse.ts";
+import { LAY_FLAT_PRACTICE } from "../../../src/head/line-remarks.ts";
+import { pipeRatingMethod } from "../../../src/pressure/pipe-rating.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { type Criterion, openPoint } from "./criterion.ts";
+import { FIELDS } from "../../duty/fields.ts";
+import { cell, constant, type Expression, join, part, ratio, sum, verdict } from "../expression.ts";
+import { PIPE } from "../sections/pipe.ts";
+import {
+  collapseOf,
+  HOSE_RATING,
+  isCollapseKnown,
+  isRated,
+  nameOfRun,
+  type PipeRun,
+  pipeRuns,
+  RUNS,
+  ratingOf,
+} from "../sections/pipe-runs.ts";
+import { CLASSES } from "../sections/pressure-nozzles.ts";
+import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
 
-/** Pipe and hose of every run against the pressure in it. */
-export function pipeCriteria(_: Duty): readonly Criterion[] {
-  return [openPoint({ of: "pipe", what: "pipe and hose rating of every run", missing: [] })];
+/** Pipe and hose of every run against the pressure in it, and suction pipe against its vacuum. */
+export function pipeCriteria(duty: Duty): readonly Criterion[] {
+  const { pump, pumpState } = duty;
+  if (pump === undefined) {
+    const what = pumpState === "unreadable" ? "the chosen pump cannot be read" : "no pump is chosen";
+    return [worded({ of: "pipe", state: "open", what })];
+  }
+  const runs = pipeRuns(duty);
+  if (runs.length === 0) return [worded({ of: "pipe", state: "open", what: "no line is stated" })];
+  const rated = runs.filter((run) => isRated(duty, run));
+  return [
+    ...runs.flatMap((run) => {
+      if (isRated(duty, run)) return pressureIn(run, rated.indexOf(run));
+      if (run.line === "suctionLine") return [unratedSuction(run)];
+      const what = `${run.place}, ${run.stated.typed.pipe.trim()}`;
+      return [openPoint({ of: "pipe", what, missing: [HOSE_RATING[run.line]] })];
+    }),
+    ...runs
+      .filter(({ line }) => line === "suctionLine")
+      .flatMap((run) => [
+        ...vacuumIn(run, PIPE.suctionVacuum, "at the flow stated"),
+        ...vacuumIn(run, PIPE.vacuumRunning, "at the operating flow"),
+      ]),
+  ];
+}
+
+/** Hose on a suction lift carries no pressure, so nothing need be known of it; under pressure its rating is needed. */
+function unratedSuction(run: PipeRun): Criterion {
+  const atPump = part(CLASSES, "greatest", 0);
+  const said = (without: string, needed: string): Expression => verdict(constant(0), atPump, without, needed);
+  return worded({
+    of: "pipe",
+    state: said("pass", "open"),
+    what: nameOfRun(run),
+    why: said("never above the pressure of the air", `${FIELDS[HOSE_RATING[run.line]].label} not stated`),
+  });
+}
+
+const AT_LOWEST = "closed valve or standing, at its lowest end";
+
+function pressureIn(run: PipeRun, row: number): readonly Criterion[] {
+  const rating = ratingOf(run);
+  const facts = {
+    of: "pipe",
+    what: nameOfRun(run),
+    found: cell(RUNS, row, "pressure"),
+    quantity: "gaugePressure",
+    mustBe: "at most",
+    when: AT_LOWEST,
+    cites: pipeRatingMethod.cites[0],
+  } as const;
+  return [
+    limitOf({ ...facts, limit: part(rating, "atBest"), broken: "fail" }),
+    // Of what is not stated the careful end: it fails nothing, and lets nothing pass.
+    limitOf({ ...facts, limit: part(rating, "rating"), broken: "check", assumed: part(rating, "assumed") }),
+    ...(run.isByMaker && run.line === "dischargeLine"
+      ? [
+          limitOf({
+            ...facts,
+            found: sum(cell(RUNS, row, "pressure"), PIPE.surgePressure),
+            limit: part(rating, "withSurge"),
+            broken: "check",
+            when: "with full surge",
+            why: "hose has no room for surge: needs a surge study",
+          }),
+        ]
+      : []),
+  ];
+}
+
+function vacuumIn(run: PipeRun, found: Expression, when: string): readonly Criterion[] {
+  const facts = {
+    of: "pipe",
+    found,
+    when,
+    quantity: "pressureDifference",
+    mustBe: "at most",
+  } as const;
+  const what = join(constant("vacuum in "), nameOfRun(run));
+  if (run.stated.segment?.pipe.collapsible === true) {
+    const why = "lay-flat hose collapses under any vacuum";
+    const limit = constant(0);
+    return [limitOf({ ...facts, what, limit, broken: "fail", unanswered: "fail", why, cites: LAY_FLAT_PRACTICE })];
+  }
+  if (!isCollapseKnown(run)) return [];
+  const collapse = collapseOf(run);
+  const [cites, , factor] = pipeCollapseMethod.cites;
+  return [
+    limitOf({ ...facts, what, limit: part(collapse, "atBest"), broken: "fail", why: "the pipe buckles", cites }),
+    limitOf({
+      ...facts,
+      what,
+      limit: part(collapse, "pressure"),
+      broken: "check",
+      assumed: part(collapse, "assumed"),
+      cites,
+    }),
+    limitOf({
+      ...facts,
+      what,
+      limit: ratio(part(collapse, "pressure"), constant(VACUUM_FACTOR)),
+      broken: "check",
+      why: "a suction line is to stand twice its vacuum",
+      cites: factor,
+    }),
+  ];
 }

@@ -11,7 +11,7 @@ export const STEP_OF: Readonly<Record<VerdictSubject, string>> = {
   region: "range",
   solids: "slurry",
   pressure: "pressure",
-  pipe: "pressure",
+  pipe: "pipe",
   bolting: "bolting",
   driver: "drive",
   priming: "priming",

@@ -1,0 +1,279 @@
+import { STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
+import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { VELOCITY } from "../../catalogue/entries/pipe-and-friction.ts";
+import { LINESURGE } from "../../catalogue/entries/pipe-rating.ts";
+import type { Duty } from "../../duty/duty.ts";
+import {
+  callOf,
+  cell,
+  constant,
+  difference,
+  type Expression,
+  greatest,
+  handles,
+  part,
+  product,
+  range,
+  ratio,
+  spillOf,
+  sum,
+  verdict,
+} from "../expression.ts";
+import { FIELD, LIQUID } from "../field-handles.ts";
+import type { PackageSection } from "../package-section.ts";
+import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
+import { HEAD } from "./head.ts";
+import { LINES } from "./lines.ts";
+import { LIQUID_FIGURES } from "./liquid.ts";
+import { npshAvailableAt } from "./npsh.ts";
+import { POINT } from "./operating-point.ts";
+import {
+  collapseOf,
+  columnPressure,
+  isCollapseKnown,
+  isRated,
+  type PipeRun,
+  pipeRuns,
+  RUNS,
+  ratingOf,
+  runTables,
+} from "./pipe-runs.ts";
+import { PRESSURE } from "./pressure.ts";
+import { stated } from "./stated-input.ts";
+
+/** Worked cells of this section. */
+export const PIPE = handles({
+  worstRun: null,
+  worstPressure: "percent",
+  suctionVacuum: "pressureDifference",
+  vacuumRunning: "pressureDifference",
+  surgeRun: null,
+  surgePressure: "pressureDifference",
+  surgeShare: "percent",
+  pipeSurgeVerdict: null,
+  downSurge: "gaugePressure",
+  columnVerdict: null,
+  surgeTotal: "gaugePressure",
+  surgeVerdict: null,
+  surgeNotes: null,
+});
+
+/** Surge of the discharge line: the worst run first, the line second, then each run. */
+export const LINE_SURGE = spillOf("lineSurge", LINESURGE);
+
+const STOPPED = callOf(LINESURGE, { flow: FIELD.flow, line: range(LINES.dischargeLine), ...LIQUID });
+
+/** Every run of pipe and hose against the pressure in it, standing and running; vacuum on the suction; surge apart. */
+export const pipeSection: PackageSection = {
+  id: "pipe",
+  title: "Pipe and hose",
+  missing: "Choose a pump: the pressure in the pipe comes of its curve.",
+  caution:
+    "A hose or coupling above its rating whips: hold each run against the shut valve, and anchor bends and ends.",
+  decidedBy: [],
+  isOfPump: true,
+  items: (duty) => {
+    const { pump } = duty;
+    if (pump === undefined || pipeRuns(duty).length === 0) return [];
+    return [
+      ...stated(duty, "suctionHoseRating", "dischargeHoseRating", "vacuumDuration"),
+      ...runTables(duty, pump),
+      ...steady(duty),
+      ...vacuum(duty),
+      ...(duty.dischargeLine.length === 0 ? [] : surge(duty)),
+    ];
+  },
+};
+
+function steady(duty: Duty): readonly PlanItem[] {
+  const runs = pipeRuns(duty);
+  const rated = runs.filter((run) => isRated(duty, run));
+  const without = runs.filter((run) => !isRated(duty, run));
+  const last = rated.length - 1;
+  return [
+    ...(rated.length === 0
+      ? []
+      : [
+          {
+            kind: "table",
+            key: "pipeRunsShown",
+            heading: "run; steady pressure at its lowest end, with the pump at a shut valve or standing",
+            columns: [
+              { key: "pressure", label: "pressure", quantity: "gaugePressure" },
+              { key: "rating", label: "rating", quantity: "gaugePressure" },
+              { key: "share", label: "share of it", quantity: "percent" },
+              { key: "pipe", label: "pipe" },
+              { key: "by", label: "rated by" },
+            ],
+            rows: rated.map((run, row) => ({
+              label: run.place,
+              cells: [
+                cell(RUNS, row, "pressure"),
+                cell(RUNS, row, "rating"),
+                cell(RUNS, row, "share"),
+                cell(LINES[run.line], run.index, "pipe"),
+                part(ratingOf(run), "by"),
+              ],
+            })),
+          } as const,
+          figure(PIPE.worstRun, "Steady: worst run", cell(RUNS, last, "worst"), "By the share of its own rating."),
+          figure(
+            PIPE.worstPressure,
+            "Steady: share of its rating",
+            cell(RUNS, last, "worstShare"),
+            "At most 100 %; flanges, couplings and valves are held apart.",
+            "main",
+          ),
+        ]),
+    ...without.map(({ place, stated: { typed } }) =>
+      statement(
+        `What the ${typed.pipe.trim()} of ${place} may carry is not stated, so it is not held against anything.`,
+      ),
+    ),
+  ];
+}
+
+/** Vacuum at the pump inlet at a flow: what the atmosphere presses on the suction pipe. */
+function vacuumAt(duty: Duty, flow: Expression): Expression {
+  const last = duty.suctionLine.length - 1;
+  const velocity = callOf(VELOCITY, { flow, pipe: cell(LINES.suctionLine, last, "pipe") });
+  const { density } = LIQUID_FIGURES;
+  const { headToPressure, dynamic } = factors(duty.unitSet);
+  const inlet = difference(
+    sum(product(npshAvailableAt(flow), density, constant(headToPressure)), LIQUID_FIGURES.vapourPressure),
+    product(density, velocity, velocity, constant(dynamic)),
+  );
+  return greatest(constant(0), difference(LIQUID_FIGURES.atmosphere, inlet));
+}
+
+/** What turns ρ h into ρ g h, and ρ V² into ρ V²/2, in the unit set's own units. */
+function factors(units: UnitSetName): { readonly headToPressure: number; readonly dynamic: number } {
+  const { absolutePressure, density, head, velocity } = UNIT_SETS[units];
+  return {
+    headToPressure: (density.factor * STANDARD_GRAVITY * head.factor) / absolutePressure.factor,
+    dynamic: (density.factor * velocity.factor ** 2) / (2 * absolutePressure.factor),
+  };
+}
+
+function vacuum(duty: Duty): readonly PlanItem[] {
+  if (duty.suctionLine.length === 0) return [];
+  const known = pipeRuns(duty).filter(isCollapseKnown);
+  return [
+    figure(
+      PIPE.suctionVacuum,
+      "Vacuum in the suction line",
+      vacuumAt(duty, FIELD.flow),
+      "Atmosphere less the pressure at the pump inlet, at the flow and source level stated.",
+    ),
+    figure(
+      PIPE.vacuumRunning,
+      "Vacuum at the operating flow",
+      vacuumAt(duty, POINT.operatingFlow),
+      "The same at the flow the pump runs to.",
+    ),
+    ...(known.length === 0
+      ? []
+      : [
+          {
+            kind: "table",
+            key: "suctionCollapse",
+            heading: "run; vacuum at which it buckles, 3 % out of round, for the time the vacuum lasts",
+            columns: [
+              { key: "pressure", label: "collapse", quantity: "pressureDifference" },
+              { key: "atBest", label: "at best", quantity: "pressureDifference" },
+              { key: "assumed", label: "assumed" },
+            ],
+            rows: known.map((run) => ({
+              label: run.place,
+              cells: (["pressure", "atBest", "assumed"] as const).map((column) => part(collapseOf(run), column)),
+            })),
+          } as const,
+        ]),
+  ];
+}
+
+/** Surge with its own lines: it fails nothing by itself, it asks for a study. */
+function surge(duty: Duty): readonly PlanItem[] {
+  const { state, unitSet } = duty;
+  const shares = pipeRuns(duty).flatMap((run) =>
+    run.line === "dischargeLine" && isRated(duty, run) ? [surgeShareOf(duty, run)] : [],
+  );
+  const losses = sum(HEAD.dischargePipe, HEAD.dischargeFittings);
+  const lift = sum(difference(FIELD.deliveryLevel, FIELD.pumpLevel), losses);
+  return [
+    spill(LINE_SURGE, "Surge of the discharge line", STOPPED, duty.dischargeLine.length + 3),
+    figure(
+      PIPE.surgeRun,
+      "Worst run for surge",
+      part(LINE_SURGE, "of"),
+      "Runs whose wave is back at once count through the line.",
+    ),
+    figure(
+      PIPE.surgePressure,
+      "Surge if the flow stops at once",
+      part(LINE_SURGE, "pressure"),
+      "Of that run, by its own wave speed.",
+    ),
+    ...(shares.length === 0
+      ? []
+      : [
+          figure(
+            PIPE.surgeShare,
+            "With full surge: share of what the pipe may reach",
+            shares.length === 1 ? (shares[0] as Expression) : greatest(...shares),
+            "Pressure and surge as if both came at once, over what the pipe may reach with a surge of every stop.",
+          ),
+          figure(
+            PIPE.pipeSurgeVerdict,
+            "With full surge, pipe",
+            verdict(constant(100), PIPE.surgeShare, "within what the pipe may reach with surge", NEEDS_STUDY),
+            "A screen: it tells where a surge study is needed.",
+          ),
+        ]),
+    figure(
+      PIPE.surgeTotal,
+      "Pressure at the discharge with full surge",
+      sum(PRESSURE.greatestPressure, PIPE.surgePressure),
+      "As if both came at once.",
+    ),
+    ...(state.flangeClass === "blank"
+      ? []
+      : [
+          figure(
+            PIPE.surgeVerdict,
+            "With full surge, flange",
+            verdict(PRESSURE.classRating, PIPE.surgeTotal, "within the rating", NEEDS_STUDY),
+            "Flange ratings are without shock; surge does not choose the class.",
+          ),
+        ]),
+    figure(
+      PIPE.downSurge,
+      "Lowest pressure at the pump if it stops at once",
+      difference(sum(FIELD.deliveryPressure, columnPressure(lift, unitSet)), PIPE.surgePressure),
+      "Running pressure less the surge.",
+    ),
+    figure(
+      PIPE.columnVerdict,
+      "Column when the pump stops",
+      verdict(
+        sum(PIPE.downSurge, LIQUID_FIGURES.atmosphere),
+        LIQUID_FIGURES.vapourPressure,
+        "stays whole at the pump",
+        `may part: ${NEEDS_STUDY}`,
+      ),
+      "Against the vapour pressure; a summit of the line is lower still.",
+    ),
+    remark(PIPE.surgeNotes, "Surge", STOPPED),
+  ];
+}
+
+const NEEDS_STUDY = "needs a surge study";
+
+/** Pressure and surge in a run over what it may reach with a surge of every stop, in percent. */
+function surgeShareOf(duty: Duty, run: PipeRun): Expression {
+  const row = pipeRuns(duty)
+    .filter((one) => isRated(duty, one))
+    .findIndex(({ place }) => place === run.place);
+  const both = sum(cell(RUNS, row, "pressure"), PIPE.surgePressure);
+  return product(ratio(both, part(ratingOf(run), "withSurge")), constant(100));
+}
