@@ -76,6 +76,13 @@ export const RULES: readonly Rule[] = [
       return state.ok ? NONE : state.findings.filter(({ kind }) => kind === "error");
     },
   },
+  {
+    field: "highestSourceLevel",
+    errors: ({ highestSourceLevel, sourceLevel }) =>
+      highestSourceLevel === undefined || sourceLevel === undefined || highestSourceLevel >= sourceLevel
+        ? NONE
+        : beyond("highestSourceLevel", highestSourceLevel, "at least", sourceLevel),
+  },
   staticHeadRule("leastStaticHead", "at most"),
   staticHeadRule("greatestStaticHead", "at least"),
   {

@@ -1,3 +1,4 @@
+import type { Judged } from "../../src/judgement/verdict.ts";
 import { flangeClassNamed } from "../../src/pressure/flange-class.ts";
 import { classesOf, flangeRating } from "../../src/pressure/flange-rating.ts";
 import { flangeSizeNamed } from "../../src/pressure/flange-size.ts";
@@ -6,24 +7,28 @@ import { exceeds, TRADE_FIGURES } from "../../src/pressure/trade-figure.ts";
 import type { FlangeClassName } from "../../src/tables/flange-rating-table.ts";
 import { cell } from "../calc-sheet/expression.ts";
 import { CLASSES, nozzleLabels } from "../calc-sheet/sections/pressure-nozzles.ts";
+import { stagesOf } from "../calc-sheet/sections/pressure-stages.ts";
+import { type NozzleCriterion, pressureCriteria } from "../calc-sheet/verdicts/pressure.ts";
 import { ratingSystem } from "../catalogue/parameters/class.ts";
-import { placeOfPart } from "../catalogue/parameters/series-pumps.ts";
-import type { Duty } from "../duty/duty.ts";
+import type { Duty, DutyPump } from "../duty/duty.ts";
+import { judgedRows } from "./verdicts.ts";
 import { workedDuty } from "./worked-duty.ts";
 
-/** Pressures at one nozzle, Pa gauge. */
+/** Pressures at one nozzle, Pa gauge, and what the verdict makes of them. */
 export interface StageNozzle {
   /** As the sheet's table labels it: "Stage 2 discharge". */
   readonly label: string;
   readonly greatest: number;
-  /** The column standing on stopped pumps is the greater. */
-  readonly isStanding: boolean;
+  /** What its greatest pressure comes of: "closed valve", "pumps stopped", "check valve failed". */
+  readonly governs: string;
   readonly classNeeded: string;
   /** First in the order of flow to need the next class. */
   readonly isFirst: boolean;
-  readonly isAboveOffered: boolean;
-  /** Names of the other parts that stand under more than they may carry here. */
-  readonly partsExceeded: readonly string[];
+  /** Class offered there, and its rating for the size of this flange. */
+  readonly offered?: string;
+  readonly rating?: number;
+  /** What does not hold here, "flange" or a part by its name: in any case, or as far as is assumed or a check valve fails. */
+  readonly above: readonly { readonly part: string; readonly state: "fail" | "check" }[];
 }
 
 /** A pressure that the nozzles are held against, Pa gauge. */
@@ -43,40 +48,57 @@ export interface StagePressures {
 
 /** Undefined where no pump is chosen or its pressures cannot be worked out. */
 export function stagePressures(duty: Duty): StagePressures | undefined {
-  if (duty.pump === undefined) return undefined;
+  const { pump } = duty;
+  if (pump === undefined) return undefined;
   const { worked, figure } = workedDuty(duty);
-  const parts = partsOf(duty);
-  const classOffered = offeredOf(duty);
+  const judged = judgedRows(duty).filter(({ subject }) => subject === "pressure");
+  const criteria = pressureCriteria(duty, pump);
   const nozzles: StageNozzle[] = [];
-  for (const [row, label] of nozzleLabels(duty.pump).entries()) {
-    const pressure = (column: "greatest" | "standing" | "running" | "rating") => figure(cell(CLASSES, row, column));
-    const text = (column: "class" | "next") => String(worked.cells.get(cell(CLASSES, row, column).key) ?? "");
+  for (const [row, label] of nozzleLabels(pump).entries()) {
+    const pressure = (column: "greatest" | "rating") => figure(cell(CLASSES, row, column));
+    const text = (column: "class" | "next" | "case" | "offered") =>
+      String(worked.cells.get(cell(CLASSES, row, column).key) ?? "");
     const greatest = pressure("greatest");
-    const standing = pressure("standing");
-    const running = pressure("running");
-    if (typeof greatest !== "number" || typeof standing !== "number" || typeof running !== "number") return undefined;
+    if (typeof greatest !== "number") return undefined;
     const rating = pressure("rating");
-    const side = row % 2 === 0 ? "suction" : "discharge";
+    const offered = text("offered");
     nozzles.push({
       label,
       greatest,
-      isStanding: exceeds(standing, running),
+      governs: text("case"),
       classNeeded: text("class"),
       isFirst: text("next") !== "",
-      isAboveOffered: typeof rating === "number" && exceeds(greatest, rating),
-      partsExceeded: parts
-        .filter(({ name, pressure: limit }) => (placeOfPart(name).side ?? side) === side && exceeds(greatest, limit))
-        .map(({ name }) => name),
+      ...(offered !== "" && { offered }),
+      ...(typeof rating === "number" && { rating }),
+      above: aboveAt(row, criteria, judged),
     });
   }
   const most = Math.max(...nozzles.map(({ greatest }) => greatest));
-  return { nozzles, lines: [...classLines(duty, classOffered, most), ...parts], classOffered };
+  const classOffered = offeredOf(duty);
+  return { nozzles, lines: [...classLines(duty, classOffered, most), ...partsOf(duty, pump)], classOffered };
 }
 
-function partsOf({ casingWorkingPressure, otherPart, otherPartPressure }: Duty): readonly PressureLine[] {
-  const part = (name: string, pressure: number | undefined): readonly PressureLine[] =>
+/** Each part once, by the graver of its judgements at the nozzle. */
+function aboveAt(row: number, criteria: readonly NozzleCriterion[], judged: readonly Judged[]): StageNozzle["above"] {
+  const states = new Map<string, "fail" | "check">();
+  for (const [i, { nozzle, part }] of criteria.entries()) {
+    const state = judged[i]?.state;
+    if (nozzle !== row || part === undefined || (state !== "fail" && state !== "check")) continue;
+    if (states.get(part) !== "fail") states.set(part, state);
+  }
+  return [...states].map(([part, state]) => ({ part, state }));
+}
+
+/** The casing and the other part, of all stages or of one. */
+function partsOf(duty: Duty, pump: DutyPump): readonly PressureLine[] {
+  const { casingWorkingPressure, otherPart = "other part", otherPartPressure } = duty;
+  const line = (name: string, pressure: number | undefined): readonly PressureLine[] =>
     pressure === undefined ? [] : [{ name, pressure, kind: "part" }];
-  return [...part("casing", casingWorkingPressure), ...part(otherPart ?? "other part", otherPartPressure)];
+  const own = [...stagesOf(duty, pump)].flatMap(([stage, { casing, part = "other part", partPressure }]) => [
+    ...line(`casing, stage ${stage}`, casing),
+    ...line(part, partPressure),
+  ]);
+  return [...line("casing", casingWorkingPressure), ...line(otherPart, otherPartPressure), ...own];
 }
 
 function offeredOf({ flangeClass, unitSet }: Duty): FlangeClassName | undefined {

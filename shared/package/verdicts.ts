@@ -3,7 +3,7 @@ import { VERDICT_STATES, type VerdictState, type VerdictSubject } from "../../sr
 import { cell } from "../calc-sheet/expression.ts";
 import { CRITERIA } from "../calc-sheet/verdicts/criterion.ts";
 import { SUBJECT_NAMES, subjectsOf, VERDICT_TABLE } from "../calc-sheet/verdicts/verdict-items.ts";
-import { criteria } from "../catalogue/parameters/criteria.ts";
+import { type Criterion, criteria } from "../catalogue/parameters/criteria.ts";
 import { type Cell, isCellError, isRange } from "../cells/cell.ts";
 import type { Duty } from "../duty/duty.ts";
 import { sentence } from "../text/verdict-text.ts";
@@ -35,10 +35,16 @@ export function shownVerdicts(duty: Duty): readonly ShownVerdict[] {
   return known;
 }
 
-function drawn(duty: Duty, { worked }: WorkedDuty): readonly ShownVerdict[] {
+/** All that a duty is judged by, row by row as the sheet has it. */
+export function judgedRows(duty: Duty, { worked }: WorkedDuty = workedDuty(duty)): readonly Criterion[] {
   const range = worked.ranges.get(CRITERIA.key) ?? [];
   const read = criteria.read(range, { name: "criteria", unitSet: duty.unitSet, units: UNIT_SETS[duty.unitSet] });
-  const judged = read.ok ? read.value : [];
+  return read.ok ? read.value : [];
+}
+
+function drawn(duty: Duty, of: WorkedDuty): readonly ShownVerdict[] {
+  const { worked } = of;
+  const judged = judgedRows(duty, of);
   const spilled = worked.cells.get(VERDICT_TABLE.key) ?? null;
   return subjectsOf(duty).map((subject, i) => {
     const at = (column: (typeof VERDICT_TABLE.columns)[number]["key"]): Cell =>

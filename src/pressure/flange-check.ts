@@ -22,7 +22,7 @@ export const flangeCheckMethod = {
 } as const satisfies Method<"pressure">;
 
 /** Share of the rating in use above which the little that is left is pointed out. A house choice. */
-const NEARLY_USED = 0.95;
+export const NEARLY_USED = 0.95;
 const NEARLY_USED_RULE: Citation = { source: "house", at: "caution above 95 % of a rating" };
 export const CASING_RULE: Citation = {
   source: "practice",

@@ -1,7 +1,10 @@
+import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
+import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { constant, type Expression, extreme, greatest, handles, product, ratio } from "../expression.ts";
+import { cell, constant, type Expression, extreme, greatest, handles, product, ratio } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, statement } from "../plan.ts";
+import { SPECIFIC_GRAVITY } from "./drawn-curves.ts";
 import { PUMP, PUMP_CURVE } from "./pump.ts";
 
 /** Worked cells of the greatest head. */
@@ -10,6 +13,9 @@ export const GREATEST = handles({
   greatestSpeedRatio: "ratio",
   greatestTrimRatio: "ratio",
   greatestHead: "head",
+  headAtBest: "head",
+  highIdleRatio: "ratio",
+  powerOfPoints: "power",
 });
 
 /** What may raise the head above that of the curve as it runs. */
@@ -34,10 +40,40 @@ const RAISES = [
   },
 ] as const;
 
+/** Speed of an engine without load over its running speed: common practice, 5 to 10 % of a mechanical governor. */
+const DROOP = 1.1;
+const ISOCHRONOUS = 1.01;
+
+/** Whether an engine's speed without load is taken, for nobody states it or the speed of the curve. */
+function isHighIdleTaken({ driver, state }: Duty, pump: DutyPump): boolean {
+  return driver === "engine" && (state.greatestSpeed === "blank" || pump.speed === undefined);
+}
+
+/** Whether it rests on nothing that is stated. */
+export function isHighIdleAssumed(duty: Duty, pump: DutyPump): boolean {
+  return isHighIdleTaken(duty, pump) && duty.governor !== "isochronous";
+}
+
+/** Whether the greatest head is that of a curve that does not say its head at zero flow. */
+export function isShutoffUnknown({ curve: { points } }: DutyPump): boolean {
+  const [first] = points;
+  return first !== undefined && first.flow !== 0 && !points.some(({ head }) => head > first.head);
+}
+
+/** Whether a stated greatest speed or impeller cannot be counted, for that of the curve is not stated. */
+export function uncountedRaises({ state }: Duty, pump: DutyPump): readonly string[] {
+  return RAISES.filter(({ field, run }) => state[field] !== "blank" && run(pump) === undefined).map(({ what }) => what);
+}
+
 /** Greatest head of one pump, and what raises it above that of the curve as it runs. */
 export function greatestHead(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const given = RAISES.filter(({ field }) => duty.state[field] !== "blank");
-  const counted = given.filter(({ run }) => run(pump) !== undefined);
+  const stated = given.filter(({ run }) => run(pump) !== undefined);
+  const isTaken = isHighIdleTaken(duty, pump);
+  const counted: readonly Expression[] = [
+    ...stated.map(({ ratio: of }) => of),
+    ...(isTaken ? [GREATEST.highIdleRatio] : []),
+  ];
   const square = (of: Expression) => [of, of] as const;
   const top = extreme("columnGreatest", PUMP_CURVE, "head", "not given");
   const asItRuns: readonly [Expression, string] = [
@@ -45,19 +81,65 @@ export function greatestHead(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     "Anywhere on its curve as it runs, at zero flow or not.",
   ];
   const raised: typeof asItRuns = [
-    product(GREATEST.topOfCurve, ...counted.flatMap(({ ratio: of }) => square(of))),
+    product(GREATEST.topOfCurve, ...counted.flatMap(square)),
     "Highest head as it runs times the square of each ratio.",
   ];
   return [
     ...(counted.length === 0 ? [] : [figure(GREATEST.topOfCurve, "Highest head as it runs", ...asItRuns)]),
     // No less than 1: what runs is itself within the greatest.
-    ...counted.map(({ ratio: of, label, field, running, why }) =>
+    ...stated.map(({ ratio: of, label, field, running, why }) =>
       figure(of, label, greatest(constant(1), ratio(FIELD[field], running)), `${why}; at least 1.`),
     ),
-    figure(GREATEST.greatestHead, "Greatest head of one pump", ...(counted.length === 0 ? asItRuns : raised)),
+    ...(isTaken ? [highIdle(duty)] : []),
+    figure(GREATEST.greatestHead, "Maximum head of one pump", ...(counted.length === 0 ? asItRuns : raised)),
+    ...(isHighIdleAssumed(duty, pump)
+      ? [
+          figure(
+            GREATEST.headAtBest,
+            "The same without the high idle assumed",
+            ratio(GREATEST.greatestHead, product(...square(GREATEST.highIdleRatio))),
+            "The favourable end: an engine that does not run faster without load.",
+          ),
+        ]
+      : []),
+    ...(duty.state.acceptanceGrade === "blank" ? [powerOfPoints(duty, pump)] : []),
     ...given.flatMap(({ what, field, run }) => doubts(what, duty[field], run(pump))),
     ...shutoffUnknown(pump),
   ];
+}
+
+function highIdle({ governor }: Duty): PlanItem {
+  const isHeld = governor === "isochronous";
+  return {
+    kind: "input",
+    key: GREATEST.highIdleRatio.key,
+    label: "Engine without load over running speed",
+    quantity: "ratio",
+    value: isHeld ? ISOCHRONOUS : DROOP,
+    basis: isHeld
+      ? "isochronous governor: 1 % over, 2 % of head; common practice"
+      : "ASSUMED, for the high idle is not stated: 10 % over, 21 % of head; common practice",
+  };
+}
+
+/**
+ * For the default acceptance grade alone, and off the points as stated, for the nozzles stand early in a chain of
+ * functions. A point without efficiency counts with its hydraulic power, which is less.
+ */
+function powerOfPoints({ unitSet }: Duty, { curve: { points } }: DutyPump): PlanItem {
+  const { flow, head, power } = UNIT_SETS[unitSet];
+  const factor = (SPECIFIC_GRAVITY_REFERENCE * STANDARD_GRAVITY * flow.factor * head.factor) / power.factor;
+  const powers = points.map(({ efficiency = 0 }, row) => {
+    const hydraulic = product(cell(PUMP_CURVE, row, "flow"), cell(PUMP_CURVE, row, "head"));
+    return efficiency > 0 ? ratio(product(hydraulic, constant(100)), cell(PUMP_CURVE, row, "efficiency")) : hydraulic;
+  });
+  const cubes = [PUMP.speedRatio, PUMP.trimRatio].flatMap((of) => [of, of, of]);
+  return figure(
+    GREATEST.powerOfPoints,
+    "Power that the default grade goes by",
+    product(greatest(...powers), ...cubes, SPECIFIC_GRAVITY, constant(factor)),
+    "ρ g Q H / η, the greatest at the points of the curve.",
+  );
 }
 
 function doubts(what: string, stated: number | undefined, run: number | undefined): readonly PlanItem[] {
@@ -75,9 +157,8 @@ function doubts(what: string, stated: number | undefined, run: number | undefine
 }
 
 /** A curve that begins above zero flow, highest there, does not say how high it goes. */
-function shutoffUnknown({ curve: { points } }: DutyPump): readonly PlanItem[] {
-  const [first] = points;
-  if (first === undefined || first.flow === 0 || points.some(({ head }) => head > first.head)) return [];
+function shutoffUnknown(pump: DutyPump): readonly PlanItem[] {
+  if (!isShutoffUnknown(pump)) return [];
   return [
     statement(
       "The curve begins above zero flow with its greatest head there, so the head at shutoff is not known and the true pressures are HIGHER than those below: add the point at zero flow.",

@@ -1,59 +1,126 @@
+import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
+import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { NOZZLECLASSES } from "../../catalogue/entries/nozzle-classes.ts";
-import { SERIES_COLUMNS } from "../../catalogue/parameters/series-pumps.ts";
+import { SUCTIONPRESSURE } from "../../catalogue/entries/suction-pressure.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import {
   type Call,
   callOf,
   cell,
   constant,
+  difference,
   type Expression,
+  greatest,
+  handles,
   ifText,
   join,
   part,
+  product,
   range,
   spillOf,
+  sum,
   tableOf,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { type PlanItem, spill, type WorkingColumn, type WorkingItem, working } from "../plan.ts";
+import { figure, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
 import { SPECIFIC_GRAVITY } from "./drawn-curves.ts";
-import { GREATEST } from "./pressure-head.ts";
+import { GREATEST, isHighIdleAssumed } from "./pressure-head.ts";
+import { SERIES, SERIES_AT_BEST, seriesTable, stageCell, stageCount, stagesOf } from "./pressure-stages.ts";
 import { PUMP } from "./pump.ts";
 
-const SERIES = { key: "seriesPumps" } as const;
+/** Worked cells of the suction pressure. */
+export const SUCTION = handles({ suctionPressure: "gaugePressure", sourceGives: "gaugePressure" });
+
+interface Source {
+  readonly sourceLevel: Expression;
+  readonly pumpLevel: Expression;
+}
+
+/** The source at its highest, and the first pump of the set. */
+function sourceOf(duty: Duty, pump: DutyPump): Source {
+  return {
+    sourceLevel: duty.state.highestSourceLevel === "blank" ? FIELD.sourceLevel : FIELD.highestSourceLevel,
+    pumpLevel: stageCell(stagesOf(duty, pump), 1, "level") ?? FIELD.pumpLevel,
+  };
+}
+
+/** What is to be said of the suction pressure; its figure is worked out beside it, for the bolts are far down a chain. */
+export function suctionCall(duty: Duty, pump: DutyPump): Call {
+  return callOf(SUCTIONPRESSURE, {
+    ...sourceOf(duty, pump),
+    sourcePressure: FIELD.sourcePressure,
+    SG: SPECIFIC_GRAVITY,
+    statedPressure: FIELD.greatestSuctionPressure,
+  });
+}
+
+/** Pressure at the first suction nozzle with no flow, by the source and as stated. */
+export function suctionItems(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  const { elevation, gaugePressure } = UNIT_SETS[duty.unitSet];
+  const weight = (SPECIFIC_GRAVITY_REFERENCE * STANDARD_GRAVITY * elevation.factor) / gaugePressure.factor;
+  const { sourceLevel, pumpLevel } = sourceOf(duty, pump);
+  const column = product(difference(sourceLevel, pumpLevel), SPECIFIC_GRAVITY, constant(weight));
+  const isStated = duty.state.greatestSuctionPressure !== "blank";
+  return [
+    figure(
+      SUCTION.sourceGives,
+      "Suction pressure by source pressure and level",
+      greatest(constant(0), sum(FIELD.sourcePressure, column)),
+      "P + ρ g (highest source level less pump level), at least 0.",
+    ),
+    ...(isStated
+      ? [
+          figure(
+            SUCTION.suctionPressure,
+            "Suction pressure counted",
+            greatest(SUCTION.sourceGives, FIELD.greatestSuctionPressure),
+            "The greater of that and the one stated.",
+          ),
+        ]
+      : []),
+  ];
+}
+
+/** The pressure that counts at the first suction nozzle. */
+function suctionPressureCell({ state }: Duty): Expression {
+  return state.greatestSuctionPressure === "blank" ? SUCTION.sourceGives : SUCTION.suctionPressure;
+}
 
 /** One row a nozzle, in the order of flow. */
 export const CLASSES = spillOf("nozzleClasses", NOZZLECLASSES);
+/** The same at the favourable end of what is assumed. */
+export const CLASSES_AT_BEST = spillOf("nozzleClassesAtBest", NOZZLECLASSES);
 
 /** Suction and discharge of each stage, as the rows of the nozzles are labelled. */
-export function nozzleLabels({ arrangement, count }: DutyPump): readonly string[] {
-  if (arrangement !== "series" || count === 1) return ["Suction", "Discharge"];
+export function nozzleLabels(pump: DutyPump): readonly string[] {
+  const count = stageCount(pump);
+  if (count === 1) return ["Suction", "Discharge"];
   return Array.from({ length: count }, (_, i) => [`Stage ${i + 1} suction`, `Stage ${i + 1} discharge`]).flat();
 }
 
-/** Whether a class is offered or a part stated, so that there is something to hold the pressures against. */
-function isHeldAgainst({ state }: Duty): boolean {
-  return (["flangeClass", "casingWorkingPressure", "otherPartPressure"] as const).some((key) => state[key] !== "blank");
-}
-
 /** Pressure and class at each nozzle, and what of them is worth a word. */
-export function nozzleTables(duty: Duty, labels: readonly string[], call: Call): readonly PlanItem[] {
-  const top = duty.state.standingLevel === "blank" ? "delivery level" : "standing level";
-  const margin = isHeldAgainst(duty) ? (["margin"] as const) : [];
+export function nozzleTables(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  const labels = nozzleLabels(pump);
+  const top = duty.state.standingLevel === "blank" ? "delivery level" : "highest level of the line";
+  const rows = labels.length + 1;
   return [
-    seriesTable(duty, labels.length / 2),
-    spill(CLASSES, "Pressure and class at each nozzle", call, labels.length + 1),
+    seriesTable(duty, pump, "careful"),
+    spill(CLASSES, "Pressure and class at each nozzle", nozzleCall(duty, pump, "careful"), rows),
+    ...(isHighIdleAssumed(duty, pump) ? [seriesTable(duty, pump, "atBest")] : []),
+    ...(hasAssumed(duty, pump)
+      ? [spill(CLASSES_AT_BEST, "The same without what is assumed", nozzleCall(duty, pump, "atBest"), rows)]
+      : []),
     firstsSoFar(labels),
     {
       kind: "table",
       key: "nozzles",
-      heading: `nozzle; running against a shut valve, standing up to the ${top}`,
+      heading: `nozzle pressures: running at closed valve; stopped, column to the ${top}`,
       columns: [
-        { key: "greatest", label: "greatest pressure", quantity: "gaugePressure" },
+        { key: "greatest", label: "maximum pressure", quantity: "gaugePressure" },
         { key: "class", label: "class needed" },
         { key: "running", label: "running", quantity: "gaugePressure" },
-        { key: "standing", label: "standing", quantity: "gaugePressure" },
-        ...margin.map((key) => ({ key, label: "margin left", quantity: "percent" }) as const),
+        { key: "standing", label: "stopped", quantity: "gaugePressure" },
+        { key: "checkFailed", label: "check failed", quantity: "gaugePressure" },
       ],
       rows: labels.map((label, row) => {
         const needed = part(CLASSES, "class", row);
@@ -62,7 +129,7 @@ export function nozzleTables(duty: Duty, labels: readonly string[], call: Call):
           cells: [
             part(CLASSES, "greatest", row),
             ifText(part(CLASSES, "next", row), "", needed, join(needed, constant(", the first"))),
-            ...(["running", "standing", ...margin] as const).map((column) => part(CLASSES, column, row)),
+            ...(["running", "standing", "checkFailed"] as const).map((column) => part(CLASSES, column, row)),
           ],
         };
       }),
@@ -70,48 +137,35 @@ export function nozzleTables(duty: Duty, labels: readonly string[], call: Call):
   ];
 }
 
-/** What NOZZLECLASSES takes: all stages alike, at the level of the pump. */
-function seriesTable({ state }: Duty, stages: number): WorkingItem {
-  const column = (key: keyof typeof SERIES_COLUMNS, cells: (row: number) => Expression): WorkingColumn => {
-    const { name: label, quantity } = SERIES_COLUMNS[key];
-    return { key, label, ...(quantity && { quantity }), cells };
-  };
-  const fields = [
-    ["elevation", "pumpLevel"],
-    ["casing", "casingWorkingPressure"],
-    ["otherPart", "otherPart"],
-    ["otherPressure", "otherPartPressure"],
-    ["suctionFlange", "suctionFlange"],
-    ["dischargeFlange", "dischargeFlange"],
-  ] as const;
-  // A part without its pressure is not held against anything.
-  const isBlank = (field: (typeof fields)[number][1]): boolean =>
-    state[field] === "blank" || (field === "otherPart" && state.otherPartPressure === "blank");
-  return {
-    kind: "working",
-    key: SERIES.key,
-    label: "Pumps in the order of flow, at their greatest head",
-    rows: stages,
-    columns: [
-      column("pump", (row) => constant(stages === 1 ? "the pump" : `stage ${row + 1}`)),
-      column("head", () => GREATEST.greatestHead),
-      ...fields.flatMap(([key, field]) => (isBlank(field) ? [] : [column(key, () => FIELD[field])])),
-    ],
-  };
+/** Whether an assumed figure raises the pressures, so that they have a favourable end as well. */
+export function hasAssumed(duty: Duty, pump: DutyPump): boolean {
+  return duty.state.acceptanceGrade === "blank" || isHighIdleAssumed(duty, pump);
 }
 
-export function nozzleCall({ state }: Duty): Call {
+/** The call at the careful end of what is assumed, or at its favourable end: no tolerance, no high idle. */
+export function nozzleCall(duty: Duty, pump: DutyPump, end: "careful" | "atBest"): Call {
+  const { state } = duty;
+  const isBest = end === "atBest";
   return callOf(NOZZLECLASSES, {
-    pumps: range(SERIES),
-    suctionPressure: FIELD.greatestSuctionPressure,
+    pumps: range(isBest && isHighIdleAssumed(duty, pump) ? SERIES_AT_BEST : SERIES),
+    suctionPressure: suctionPressureCell(duty),
     flangeMaterial: FIELD.casingMaterial,
     flangeClass: FIELD.flangeClass,
     SG: SPECIFIC_GRAVITY,
-    ...(state.acceptanceGrade !== "blank" && { headTolerance: PUMP.headToleranceUpper }),
+    ...toleranceArguments(state.acceptanceGrade === "blank", isBest),
     standingLevel: state.standingLevel === "blank" ? FIELD.deliveryLevel : FIELD.standingLevel,
     standingPressure: FIELD.deliveryPressure,
     metalTemperature: FIELD.temperature,
+    checkFailure: FIELD.checkFailure,
   });
+}
+
+function toleranceArguments(
+  isUngraded: boolean,
+  isBest: boolean,
+): { readonly headTolerance?: Expression; readonly service?: Expression; readonly shaftPower?: Expression } {
+  if (!isUngraded) return { headTolerance: PUMP.headToleranceUpper };
+  return isBest ? { headTolerance: constant("0 %") } : { service: FIELD.service, shaftPower: GREATEST.powerOfPoints };
 }
 
 const FIRSTS = tableOf("firstNozzles", { next: null, trade: null });

@@ -1,22 +1,241 @@
+import type { Citation } from "../../../src/basis/citation.ts";
+import { NEARLY_USED } from "../../../src/pressure/flange-check.ts";
+import { placeOfPart } from "../../catalogue/parameters/series-pumps.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { part } from "../expression.ts";
-import { CLASSES, nozzleLabels } from "../sections/pressure-nozzles.ts";
-import { type Criterion, limitOf, openPoint } from "./criterion.ts";
+import {
+  constant,
+  type Expression,
+  greatest,
+  ifAtLeast,
+  ifError,
+  ifNumber,
+  join,
+  part,
+  product,
+} from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
+import { isHighIdleAssumed, isShutoffUnknown, uncountedRaises } from "../sections/pressure-head.ts";
+import { CLASSES, CLASSES_AT_BEST, hasAssumed, nozzleLabels, SUCTION } from "../sections/pressure-nozzles.ts";
+import { stageCell, stageCount, stagesOf } from "../sections/pressure-stages.ts";
+import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
 
-/** The greatest pressure at every nozzle against the flange class offered. */
-export function pressureCriteria({ state }: Duty, pump: DutyPump): readonly Criterion[] {
-  if (state.flangeClass === "blank") {
-    return [openPoint({ of: "pressure", what: "nozzles", missing: ["flangeClass"] })];
-  }
-  return nozzleLabels(pump).map((label, row) =>
+type Classes = typeof CLASSES;
+
+/** A criterion of a part at a nozzle: the row of the nozzle, and "flange" or the name of the part. */
+export interface NozzleCriterion extends Criterion {
+  readonly nozzle?: number;
+  readonly part?: string;
+}
+
+/** Something that stands under the pressure of a nozzle, and what it may carry. */
+interface Held {
+  readonly part: string;
+  readonly what: Expression | string;
+  readonly limit: Expression;
+  readonly when: readonly Expression[];
+  readonly cites: Citation;
+}
+
+const RATING: Citation = { source: "practice", at: "rating of the flange standard that the material belongs to" };
+const STATED: Citation = { source: "stated", at: "working pressure of the part" };
+
+/**
+ * Every flange, casing and other part against the greatest pressure where it stands: running at closed valve and
+ * standing; and with a failed check valve, which is to check and not to fail.
+ */
+export function pressureCriteria(duty: Duty, pump: DutyPump): readonly NozzleCriterion[] {
+  const labels = nozzleLabels(pump);
+  return [
+    ...open(duty, pump),
+    ...labels.flatMap((_, row) =>
+      heldAt(duty, pump, row).flatMap((held) =>
+        compared(duty, pump, row, held).map((one) => ({ ...one, nozzle: row, part: held.part })),
+      ),
+    ),
+    ...suctionStated(duty),
+    ...casingBlank(duty, pump),
+  ];
+}
+
+function open(duty: Duty, pump: DutyPump): readonly Criterion[] {
+  const { state } = duty;
+  const stages = [...stagesOf(duty, pump).values()];
+  const isOfStages = (key: "material" | "flangeClass"): boolean =>
+    stages.filter((facts) => facts[key] !== undefined).length >= stageCount(pump);
+  const missing = [
+    ...(state.casingMaterial === "stated" || isOfStages("material") ? [] : (["casingMaterial"] as const)),
+    ...(state.flangeClass !== "blank" || isOfStages("flangeClass") ? [] : (["flangeClass"] as const)),
+  ];
+  const hasLooseParts = duty.otherPart !== undefined && state.otherPartPressure === "blank";
+  const uncounted = uncountedRaises(duty, pump);
+  return [
+    ...(missing.length === 0 ? [] : [openPoint({ of: "pressure", what: "flange rating", missing })]),
+    ...(hasLooseParts
+      ? [openPoint({ of: "pressure", what: duty.otherPart as string, missing: ["otherPartPressure"] })]
+      : []),
+    ...(isShutoffUnknown(pump)
+      ? [openPoint({ of: "pressure", what: "head at zero flow, for the curve begins above it", missing: [] })]
+      : []),
+    ...uncounted.map((what) =>
+      openPoint({ of: "pressure", what: `maximum ${what}, for that of the curve is not stated`, missing: [] }),
+    ),
+  ];
+}
+
+/** What stands at a nozzle: its flange, the casing at its discharge, where its own pressure is greatest, other parts. */
+function heldAt(duty: Duty, pump: DutyPump, row: number): readonly Held[] {
+  const { state } = duty;
+  const count = stageCount(pump);
+  const stages = stagesOf(duty, pump);
+  const stage = Math.floor(row / 2) + 1;
+  const side = row % 2 === 0 ? "suction" : "discharge";
+  const of = count === 1 ? "" : `stage ${stage} `;
+  const own = stages.get(stage);
+  const flange: Held = {
+    part: "flange",
+    what: ifError(join(constant(`${of}${side} flange `), part(CLASSES, "flange", row)), `${of}${side} flange`),
+    limit: part(CLASSES, "rating", row),
+    when: [part(CLASSES, "offered", row)],
+    cites: RATING,
+  };
+  const casing: Held = {
+    part: "casing",
+    what: count === 1 ? "casing" : `casing of stage ${stage}`,
+    limit: stageCell(stages, stage, "casing") as Expression,
+    when: [],
+    cites: STATED,
+  };
+  const hasClass = state.flangeClass !== "blank" || own?.flangeClass !== undefined;
+  const hasCasing = state.casingWorkingPressure !== "blank" || own?.casing !== undefined;
+  return [
+    ...(hasClass ? [flange] : []),
+    ...(hasCasing && side === "discharge" ? [casing] : []),
+    ...partsAt(duty, pump, stage, side).map(({ name, limit }) => ({
+      part: name,
+      what: `${name}, ${of}${side}`,
+      limit,
+      when: [],
+      cites: STATED,
+    })),
+  ];
+}
+
+/** Other parts at a nozzle, by the places that their names say. */
+function partsAt(
+  duty: Duty,
+  pump: DutyPump,
+  stage: number,
+  side: "suction" | "discharge",
+): readonly { readonly name: string; readonly limit: Expression }[] {
+  const count = stageCount(pump);
+  const stages = stagesOf(duty, pump);
+  const all = Array.from({ length: count }, (_, i) => i + 1).flatMap((of) => {
+    const own = stages.get(of);
+    if (own?.partPressure !== undefined) {
+      return [{ of, name: own.part ?? "other part", limit: stageCell(stages, of, "partPressure") as Expression }];
+    }
+    return duty.state.otherPartPressure === "blank"
+      ? []
+      : [{ of, name: duty.otherPart ?? "other part", limit: FIELD.otherPartPressure as Expression }];
+  });
+  const seen = new Set<string>();
+  return all.filter(({ of, name, limit }) => {
+    const { side: only, between } = placeOfPart(name);
+    const isPlaced = between === "all" ? count > 1 : between !== undefined && between >= 1 && between < count;
+    const first = side === "discharge" ? stage : stage - 1;
+    const stands = isPlaced
+      ? between === "all"
+        ? first >= 1 && first < count
+        : between === first
+      : of === stage && (only === undefined || only === side);
+    const key = `${name} ${limit.op === "value" ? limit.key : ""}`;
+    if (!stands || seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+function compared(duty: Duty, pump: DutyPump, row: number, { what, limit, when, cites }: Held): readonly Criterion[] {
+  const normal = (of: Classes): Expression => greatest(part(of, "running", row), part(of, "standing", row));
+  const found = normal(CLASSES);
+  const isStanding = ifAtLeast(
+    part(CLASSES, "running", row),
+    part(CLASSES, "standing", row),
+    constant("closed valve"),
+    constant("pumps stopped"),
+  );
+  const base = { of: "pressure", what, limit, quantity: "gaugePressure", mustBe: "at most", cites } as const;
+  const nearly = (of: Expression): Expression =>
+    ifNumber(
+      limit,
+      ifAtLeast(
+        product(limit, constant(NEARLY_USED)),
+        of,
+        constant(""),
+        ifAtLeast(limit, of, constant("less than 5 % is left"), constant("")),
+      ),
+      "",
+    );
+  const failed = part(CLASSES, "checkFailed", row);
+  return [
+    limitOf({
+      ...base,
+      found,
+      ...(hasAssumed(duty, pump) && { foundAtBest: normal(CLASSES_AT_BEST), assumed: assumedOf(duty, pump) }),
+      broken: "fail",
+      when: listed([...when, isStanding]),
+      why: ifError(nearly(found), ""),
+    }),
+    // A column that no check valve holds off stands among the normal cases already.
+    limitOf({ ...base, found: failed, broken: "check", when: listed([...when, constant("check valve failed")]) }),
+  ];
+}
+
+function listed(words: readonly Expression[]): Expression {
+  return ifError(join(...words.flatMap((word, i) => (i === 0 ? [word] : [constant(", "), word]))), "");
+}
+
+/** What was taken because nobody stated it. */
+function assumedOf(duty: Duty, pump: DutyPump): Expression {
+  const { acceptanceGrade } = duty.state;
+  return listed([
+    ...(acceptanceGrade === "blank" ? [join(constant("head tolerance "), part(CLASSES, "tolerance"))] : []),
+    ...(isHighIdleAssumed(duty, pump) ? [constant("high idle 10 % over the running speed")] : []),
+  ]);
+}
+
+/** A stated suction pressure below what the source gives: one of the two is wrong. */
+function suctionStated({ state }: Duty): readonly Criterion[] {
+  if (state.greatestSuctionPressure === "blank") return [];
+  return [
     limitOf({
       of: "pressure",
-      what: `${label.toLowerCase()} flange`,
-      found: part(CLASSES, "greatest", row),
-      limit: part(CLASSES, "rating", row),
+      what: "suction pressure stated, against source pressure and level",
+      found: greatest(constant(0), FIELD.greatestSuctionPressure),
+      limit: SUCTION.sourceGives,
       quantity: "gaugePressure",
-      mustBe: "at most",
-      broken: "fail",
+      mustBe: "at least",
+      broken: "check",
+      why: ifError(
+        ifAtLeast(
+          greatest(constant(0), FIELD.greatestSuctionPressure),
+          SUCTION.sourceGives,
+          constant(""),
+          constant("what the source gives is used"),
+        ),
+        "",
+      ),
     }),
-  );
+  ];
+}
+
+/** A flange alone says little: the casing is seldom as strong. */
+function casingBlank(duty: Duty, pump: DutyPump): readonly Criterion[] {
+  const stages = stagesOf(duty, pump);
+  const isBlank =
+    duty.state.casingWorkingPressure === "blank" &&
+    Array.from({ length: stageCount(pump) }, (_, i) => i + 1).some((stage) => stages.get(stage)?.casing === undefined);
+  if (!isBlank) return [];
+  const what = "casing working pressure not stated, the flange alone is compared";
+  return [worded({ of: "pressure", state: "check", what })];
 }

@@ -5,6 +5,7 @@ import { amountText, figures } from "../../../shared/text/words.ts";
 import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
+import { worstOf } from "../../../src/judgement/verdict.ts";
 import { runningSums } from "./running-sums.ts";
 
 const LINE_ROW = 15;
@@ -22,9 +23,11 @@ const LINE_CLASSES: Readonly<Record<PressureLine["kind"], string>> = {
   trade: "guide",
 };
 
+const BAR_CLASSES = { fail: "short", check: "near", open: "", pass: "" } as const;
+
 /** Greatest pressure at each nozzle against the ratings of the classes, the other parts and the trade figures. */
 export function stageBars(pressures: StagePressures, units: UnitSetName, width: number): TemplateResult {
-  const { nozzles, lines, classOffered } = pressures;
+  const { nozzles, lines } = pressures;
   const shown = (pressure: number): string => figures(fromEngine(pressure, UNIT_SETS[units].gaugePressure));
   const labels = LETTER * Math.max(...nozzles.map(({ label }) => label.length)) + 12;
   const most = Math.max(...nozzles.map(({ greatest }) => greatest), ...lines.map(({ pressure }) => pressure));
@@ -33,7 +36,7 @@ export function stageBars(pressures: StagePressures, units: UnitSetName, width: 
     .range([labels, width - FIGURE]);
   // Highest on top: a label then stands left of its own line and of every line above it.
   const sorted = lines.toSorted((a, b) => b.pressure - a.pressure);
-  const notes = nozzles.map((nozzle) => fitted(notesOf(nozzle, classOffered), width));
+  const notes = nozzles.map((nozzle) => fitted(notesOf(nozzle), width));
   const first = LINE_ROW * sorted.length + 4;
   const tops = runningSums(notes.map((own) => BAR_ROW + NOTE_ROW * own.length)).map((sum) => first + sum);
   const height = (tops.at(-1) as number) + 2;
@@ -46,15 +49,20 @@ export function stageBars(pressures: StagePressures, units: UnitSetName, width: 
       role="img"
       aria-label="${stageBarsWords(pressures, units)}"
     >
-      ${nozzles.map(({ greatest, isAboveOffered, partsExceeded }, i) => {
-        const isShort = isAboveOffered || partsExceeded.length > 0;
-        return svg`<rect class="bar ${isShort ? "short" : ""}" x=${x(0)} y=${barTop(tops[i])}
+      ${nozzles.map(({ greatest, above }, i) => {
+        const state = worstOf(above) ?? "pass";
+        return svg`<rect class="bar ${BAR_CLASSES[state]}" x=${x(0)} y=${barTop(tops[i])}
           width=${Math.max(1, x(greatest) - x(0))} height=${BAR} />`;
       })}
       <path class="axis" d="M${x(0)} ${first}V${height}" />
       ${sorted.map(
         ({ kind, pressure }, i) =>
           svg`<path class=${LINE_CLASSES[kind]} d="M${x(pressure)} ${LINE_ROW * i + 2}V${height}" />`,
+      )}
+      ${nozzles.map(({ rating }, i) =>
+        rating === undefined || lines.some(({ pressure }) => pressure === rating)
+          ? nothing
+          : svg`<path class="line running" d="M${x(Math.min(rating, most))} ${barTop(tops[i]) - 2}v${BAR + 4}" />`,
       )}
       ${sorted.map((line, i) => lineLabel(line, x(line.pressure), LINE_ROW * (i + 1) - 3, shown, width))}
       ${nozzles.map(
@@ -112,19 +120,35 @@ interface Note {
 }
 
 /** What is to be said of a nozzle under its bar; nothing of one that holds with its pump running. */
-function notesOf(nozzle: StageNozzle, classOffered: string | undefined): readonly Note[] {
-  const { classNeeded, isFirst, isAboveOffered, isStanding, partsExceeded } = nozzle;
+function notesOf(nozzle: StageNozzle): readonly Note[] {
+  const { classNeeded, isFirst, offered, above, governs } = nozzle;
   const needs = classNeeded.startsWith("beyond") ? `a class ${classNeeded}` : classNeeded;
-  return [
-    ...(isAboveOffered
-      ? [{ text: `${isFirst ? "first " : ""}above ${classOffered}: needs ${needs}`, isShort: true }]
-      : isFirst
-        ? [{ text: `first to need ${needs}`, isShort: false }]
+  const flange = above.find(({ part }) => part === "flange");
+  const parts = above.filter(({ part }) => part !== "flange");
+  const notes = (state: "fail" | "check"): readonly Note[] => {
+    const isShort = state === "fail";
+    const lead = isShort ? "" : "to check: ";
+    const named = parts.filter((one) => one.state === state).map(({ part }) => part);
+    return [
+      ...(flange?.state === state
+        ? [{ text: `${lead}${isFirst ? "first " : ""}above ${offered}: needs ${needs}`, isShort }]
         : []),
-    ...(partsExceeded.length > 0 ? [{ text: `above the ${partsExceeded.join(" and the ")}`, isShort: true }] : []),
-    ...(isStanding ? [{ text: "column standing, pumps stopped", isShort: false }] : []),
+      ...(named.length > 0 ? [{ text: `${lead}above the ${named.join(" and the ")}`, isShort }] : []),
+    ];
+  };
+  return [
+    ...notes("fail"),
+    ...notes("check"),
+    ...(flange === undefined && isFirst ? [{ text: `first to need ${needs}`, isShort: false }] : []),
+    ...(governs in CASES ? [{ text: CASES[governs] as string, isShort: false }] : []),
   ];
 }
+
+/** Cases that are said; a pump running against a shut valve is the usual one. */
+const CASES: Readonly<Record<string, string>> = {
+  "pumps stopped": "static column, pumps stopped",
+  "check valve failed": "static column, check valve failed",
+};
 
 const NOTE_LEFT = 15;
 /** Letters of a note are bold. */
@@ -144,10 +168,10 @@ function fitted(notes: readonly Note[], width: number): readonly Note[] {
 }
 
 /** All that the picture shows, in words. */
-export function stageBarsWords({ nozzles, lines, classOffered }: StagePressures, units: UnitSetName): string {
+export function stageBarsWords({ nozzles, lines }: StagePressures, units: UnitSetName): string {
   const said = (pressure: number): string => amountText(amount("gaugePressure", pressure), units);
   const bars = nozzles.map((nozzle) => {
-    const notes = notesOf(nozzle, classOffered).map(({ text }) => `, ${text}`);
+    const notes = notesOf(nozzle).map(({ text }) => `, ${text}`);
     return `${nozzle.label} ${said(nozzle.greatest)}${notes.join("")}`;
   });
   const held = lines.map(({ name, pressure }) => `${name} ${said(pressure)}`);

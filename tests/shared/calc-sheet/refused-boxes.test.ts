@@ -122,7 +122,7 @@ describe("a casing that stands less than nothing", () => {
   it("is refused at its box, and nothing holds", () => {
     const duty = quarryWith({ casingWorkingPressure: "-5" });
     expectRefused(duty, "casingWorkingPressure");
-    expectWaiting(duty.cells, "casingWorkingPressure", "casingVerdict", "weakestLimit");
-    expect(everything(duty)).not.toContain("holds the discharge");
+    expectWaiting(duty.cells, "casingWorkingPressure", "greatestPressure", "packageTest");
+    expect(everything(duty)).not.toContain("Passes: casing");
   });
 });

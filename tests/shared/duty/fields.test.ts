@@ -48,6 +48,7 @@ const BOUNDS: readonly (readonly [
   ["coarseSize", "0", "0.001", "1000", "1001"],
   ["fines", "-1", "0", "99.9", "100"],
   ["upwardSlope", "-1", "0", "90", "90.1"],
+  ["highestSourceLevel", "-5001", "-5000", "11000", "11001"],
   ["greatestSuctionPressure", "-101.4", "-101.3", "100000", "100001"],
   ["greatestSpeed", "0", "1", "60000", "60001"],
   ["greatestImpeller", "0", "1", "5000", "5001"],
@@ -157,12 +158,12 @@ describe("a field that hangs on another", () => {
     { driver: "engine", without: "supplyVoltage tariff", why: "the driver is an engine" },
     {
       driver: " Motor ",
-      without: "accessoryLosses aspiration engineRating fuelPrice specificConsumption tankVolume",
+      without: "accessoryLosses aspiration engineRating fuelPrice governor specificConsumption tankVolume",
       why: "the driver is a motor",
     },
     {
       driver: "",
-      without: "accessoryLosses aspiration engineRating fuelPrice specificConsumption tankVolume",
+      without: "accessoryLosses aspiration engineRating fuelPrice governor specificConsumption tankVolume",
       why: "the driver is a motor",
     },
     // It may become either.

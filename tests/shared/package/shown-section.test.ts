@@ -22,9 +22,9 @@ describe("a section of a duty with a box that cannot be read", () => {
     const cold = quarry({ temperature: "15" });
     const shown = shownSection(cold, "pressure");
     expect(shown?.waits).toEqual(["Liquid temperature"]);
-    expect(textsOf(cold, "pressure").get("Pressure at the discharge")).toBe("–");
+    expect(textsOf(cold, "pressure").get("Maximum pressure at the discharge")).toBe("–");
     // The head of the curve is in head of whatever is pumped: 125.7 ft stands in the sample's curve at no flow.
-    expect(textsOf(cold, "pressure").get("Greatest head of one pump")).toBe("125.7 ft");
+    expect(textsOf(cold, "pressure").get("The same without the high idle assumed")).toBe("125.7 ft");
     const [table] = shown?.tables ?? [];
     expect(new Set(table?.rows.flatMap(({ cells }) => cells))).toEqual(new Set(["–"]));
     expect(table?.faults).toEqual([]);

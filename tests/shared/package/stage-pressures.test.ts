@@ -16,6 +16,7 @@ const { points } = pumpText([
 const duty = (fields: Fields, pump: Partial<PumpText> = {}): Duty =>
   dutyOf(
     {
+      driver: "motor",
       pumpLevel: "98",
       deliveryLevel: "198",
       leastStaticHead: "",
@@ -52,12 +53,18 @@ describe("pressures at the nozzles for the pane", () => {
       "Stage 2 suction",
       "Stage 2 discharge",
     ]);
-    expect(nozzles.map(({ isStanding }) => isStanding)).toEqual([true, false, false, false]);
-    expect(nozzles.map(({ isAboveOffered, isFirst }) => [isAboveOffered, isFirst])).toEqual([
-      [false, false],
-      [false, false],
-      [false, false],
-      [true, true],
+    expect(nozzles.map(({ governs }) => governs)).toEqual([
+      // QUARRY has a swing check in its discharge line.
+      "check valve failed",
+      "closed valve",
+      "closed valve",
+      "closed valve",
+    ]);
+    expect(nozzles.map(({ above, isFirst }) => [above, isFirst])).toEqual([
+      [[], false],
+      [[], false],
+      [[], false],
+      [[{ part: "flange", state: "fail" }], true],
     ]);
     expect(nozzles.at(-1)?.classNeeded).toBe("Class 300");
   });
@@ -98,7 +105,9 @@ describe("pressures at the nozzles for the pane", () => {
       otherPartPressure: "100",
     };
     const { nozzles, lines } = shown(duty(fields, { count: "2" }));
-    expect(nozzles.map(({ partsExceeded }) => partsExceeded)).toEqual([[], [], ["suction hose"], ["casing"]]);
+    const failing = nozzles.map(({ above }) => above.map(({ part, state }) => `${part} ${state}`));
+    // 136.44 psi at the hose of stage 2; 272.88 at its discharge, flange 250 and casing 200.
+    expect(failing).toEqual([[], [], ["suction hose fail"], ["flange fail", "casing fail"]]);
     expect(lines.filter(({ kind }) => kind === "part").map(({ name }) => name)).toEqual(["casing", "suction hose"]);
   });
 

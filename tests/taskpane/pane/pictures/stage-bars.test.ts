@@ -10,24 +10,30 @@ function nozzle(label: string, psi: number, change: Partial<StageNozzle> = {}): 
   return {
     label,
     greatest: psi * PSI,
-    isStanding: false,
+    governs: "closed valve",
     classNeeded: "Class 150",
     isFirst: false,
-    isAboveOffered: false,
-    partsExceeded: [],
+    offered: "Class 150",
+    rating: 250 * PSI,
+    above: [],
     ...change,
   };
 }
 
+const fails = (part: string) => ({ part, state: "fail" }) as const;
+
 const PRESSURES: StagePressures = {
   nozzles: [
-    nozzle("Stage 1 suction", 40, { isStanding: true }),
-    nozzle("Stage 1 discharge", 200, { partsExceeded: ["hose"] }),
-    nozzle("Stage 2 discharge", 300, { classNeeded: "Class 300", isFirst: true, isAboveOffered: true }),
+    nozzle("Stage 1 suction", 40, { governs: "pumps stopped" }),
+    nozzle("Stage 1 discharge", 200, { above: [fails("hose")] }),
+    nozzle("Stage 2 discharge", 300, {
+      classNeeded: "Class 300",
+      isFirst: true,
+      above: [fails("flange")],
+    }),
     nozzle("Stage 3 discharge", 500, {
       classNeeded: "Class 300",
-      isAboveOffered: true,
-      partsExceeded: ["casing", "hose"],
+      above: [fails("flange"), fails("casing"), fails("hose")],
     }),
   ],
   lines: [
@@ -100,7 +106,7 @@ describe.each([300, 430])("the bars of the nozzles at %d px", (width) => {
     const words = place.querySelector("svg")?.getAttribute("aria-label") ?? "";
     expect(words).toBe(stageBarsWords(PRESSURES, "US"));
     for (const piece of [
-      "Stage 1 suction 40 psig, column standing, pumps stopped",
+      "Stage 1 suction 40 psig, static column, pumps stopped",
       "Stage 2 discharge 300 psig, first above Class 150: needs Class 300",
       "Class 300 640 psig",
       "trade figure, Class 150 260 psig",
