@@ -288,7 +288,7 @@ describe("laws of the slurry", () => {
     const bare = { solids: "", solidsGravity: "", medianSize: "", coarseSize: "", fines: "" };
     const liquid = cellsOf(dutyText(bare, duty));
     const none = cellsOf(dutyText({ ...bare, solids: "0", solidsGravity: "2.65", medianSize: "0.4 mm" }, duty));
-    const own = new Set(["solids", "solidsGravity", "medianSize", "liquidAsPumped"]);
+    const own = new Set(["solids", "solidsGravity", "medianSize", "liquidAsPumped", "confirmSolids"]);
     let compared = 0;
     for (const [key, cell] of liquid) {
       if (own.has(key) || key.endsWith("Notes") || !key.match(/^[a-z]/i)) continue;
