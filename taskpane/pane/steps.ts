@@ -10,6 +10,7 @@ import { pumps } from "./views/pumps.ts";
 import { range } from "./views/range.ts";
 import { results } from "./views/results.ts";
 import { systemCurve } from "./views/system-curve.ts";
+import { toConfirm } from "./views/to-confirm.ts";
 import { units } from "./views/units.ts";
 import { writeSheet } from "./views/write-sheet.ts";
 
@@ -27,6 +28,7 @@ export const STEPS: readonly Step[] = [
   pump,
   range,
   ...PACKAGE_STEPS,
+  toConfirm,
   writeSheet,
   traceCurve,
 ];

@@ -2,12 +2,13 @@ import { decodeDuty } from "../../shared/duty/decode.ts";
 import type { Duty } from "../../shared/duty/duty.ts";
 import { dutyFrom } from "../../shared/duty/saved.ts";
 import { gatheredFindings } from "../../shared/package/gathered-findings.ts";
+import { shownSection } from "../../shared/package/shown-section.ts";
+import { type ShownVerdict, shownVerdicts } from "../../shared/package/verdicts.ts";
 import { workedDuty } from "../../shared/package/worked-duty.ts";
 import { findingText, KIND_NAMES } from "../../shared/text/finding-text.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
-import { dutyFigures } from "./duty-figures.ts";
-import { dutyVerdicts } from "./duty-verdicts.ts";
+import { dutyFigures, type Figure } from "./duty-figures.ts";
 import type { SheetFolder } from "./sheet-folder.ts";
 
 interface Placed {
@@ -42,17 +43,25 @@ export function dutyAnswer(line: string, sheets: SheetFolder | undefined): objec
   const worked = workedDuty(duty);
   const missing = placesOf(errors);
   const found = gatheredFindings(new Map([["saved duty", read.findings], ...findings]), worked);
+  const taken = shownSection(duty, "toConfirm")?.figures ?? [];
   return {
     ...id,
     figures: dutyFigures(worked),
-    verdicts: dutyVerdicts(duty, worked),
-    findings: found
-      .filter(({ finding }) => finding.kind !== "error")
-      .map(({ finding, at }) => ({
-        kind: KIND_NAMES[finding.kind],
-        text: findingText(finding, unitSet),
-        at: at.join("; "),
+    verdicts: shownVerdicts(duty).map(verdictAnswer),
+    findings: [
+      ...found
+        .filter(({ finding }) => finding.kind !== "error")
+        .map(({ finding, at }) => ({
+          kind: KIND_NAMES[finding.kind],
+          text: findingText(finding, unitSet),
+          at: at.join("; "),
+        })),
+      ...taken.map(({ label, text }) => ({
+        kind: KIND_NAMES.assumed,
+        text: `${label} was not stated: ${text} is taken.`,
+        at: label,
       })),
+    ],
     missing,
     ...(sheets === undefined || missing.length > 0 ? {} : { sheet: sheets.write(worked, nameOf(id, duty)) }),
   };
@@ -61,6 +70,17 @@ export function dutyAnswer(line: string, sheets: SheetFolder | undefined): objec
 /** The answer to a line that is no duty at all. */
 export function refused(reason: string): object {
   return { error: `${reason.charAt(0).toUpperCase()}${reason.slice(1)}.`, at: [] };
+}
+
+function verdictAnswer({ subject, state, text, found, limit, unit }: ShownVerdict): object {
+  const figure = (value: number): Figure => (unit === "" ? { value } : { value, unit });
+  return {
+    of: subject,
+    state,
+    text,
+    ...(found === undefined ? {} : { found: figure(found) }),
+    ...(limit === undefined ? {} : { limit: figure(limit) }),
+  };
 }
 
 function isMissing({ finding }: Placed): boolean {

@@ -1,0 +1,55 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { type Gathered, gatheredFindings } from "../../../shared/package/gathered-findings.ts";
+import { shownSection } from "../../../shared/package/shown-section.ts";
+import { workedDuty } from "../../../shared/package/worked-duty.ts";
+import { findingText } from "../../../shared/text/finding-text.ts";
+import type { UnitSetName } from "../../../src/basis/quantities.ts";
+import type { PaneContext, Step } from "../context.ts";
+
+/** What rests on nobody's word yet, in one list as the sheet prints it. */
+export const toConfirm: Step = {
+  key: "toConfirm",
+  title: "To confirm with the customer",
+  brief: (context) => {
+    const count = taken(context).length + assumed(context).length;
+    return count === 0 ? "" : `${count} assumed`;
+  },
+  view: (context) => {
+    const [boxes, calls] = [taken(context), assumed(context)];
+    const units = context.state.duty.unitSet;
+    return html`${
+      boxes.length + calls.length === 0
+        ? html`<p class="hint">Nothing is assumed yet.</p>`
+        : html`<p class="hint">Nothing was stated for these; the figures beside them were taken.</p>`
+    }
+    <dl class="figures">
+      ${boxes.map(({ label, text }) => html`<div class="figure"><dt>${label}</dt><dd>${text}</dd></div>`)}
+    </dl>
+    ${calls.length === 0 ? nothing : html`<ul>${calls.map((one) => callView(one, units))}</ul>`}
+    ${unverifiedView(context)}`;
+  },
+};
+
+function callView({ finding, at }: Gathered, units: UnitSetName): TemplateResult {
+  return html`<li><strong>${at.join("; ")}:</strong> ${findingText(finding, units)}</li>`;
+}
+
+function unverifiedView({ worked: { duty } }: PaneContext): TemplateResult | typeof nothing {
+  const works = shownSection(duty, "toConfirm")?.statements ?? [];
+  return works.length === 0
+    ? nothing
+    : html`<details class="remarks-of-section">
+        <summary>For the estimator: figures not yet verified (${works.length})</summary>
+        <ul>${works.map((text) => html`<li>${text}</li>`)}</ul>
+      </details>`;
+}
+
+/** Boxes left blank, with what stands in their place. */
+function taken({ worked: { duty } }: PaneContext): readonly { readonly label: string; readonly text: string }[] {
+  return shownSection(duty, "toConfirm")?.figures ?? [];
+}
+
+/** What the calls took for granted. */
+function assumed({ worked: { duty } }: PaneContext): readonly Gathered[] {
+  return gatheredFindings(new Map(), workedDuty(duty)).filter(({ finding }) => finding.kind === "assumed");
+}
