@@ -1,3 +1,4 @@
+import { NOT_VERIFIED } from "../basis/citation.ts";
 import type { Result } from "../basis/result.ts";
 import { IEC_FRAMES, IEC_TWO_POLE_SHAFTS } from "../tables/iec-frames.ts";
 import { NEMA_FRAMES } from "../tables/nema-frames.ts";
@@ -51,7 +52,9 @@ function pumpRows(): readonly MotorFrameRow[] {
         flange: `C face, ${faceThread}`,
         boltCircle,
         spigot: rabbet,
-        verified: frame.startsWith("32") ? "from memory" : "looked up in a guide to MG 1",
+        verified: frame.startsWith("32")
+          ? "inside the limits of an open engineering data book"
+          : "looked up in a guide to MG 1",
       }),
     ),
   );
@@ -63,7 +66,7 @@ function flangeRows(): readonly MotorFrameRow[] {
       standard: "IEC 60072-1",
       kind,
       ...dimensions,
-      verified: "from memory",
+      verified: NOT_VERIFIED,
     }));
   return IEC_FRAMES.flatMap(([height]) => {
     const name = String(height);

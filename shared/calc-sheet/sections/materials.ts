@@ -1,3 +1,4 @@
+import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
 import type { MaterialVerdict } from "../../../src/material/judgement.ts";
@@ -188,7 +189,7 @@ const PROPERTIES_OF_BEST: TableItem = {
 };
 
 const PROPERTIES_SAID = statement(
-  "Least figures of the specifications, where they state any; hardness in Brinell, white iron as cast; µr is the relative magnetic permeability, which is rough: never sort by magnet. Some figures are typical or from memory: CASTINGS says which.",
+  `Least figures of the specifications, where they state any; hardness in Brinell, white iron as cast; µr is the relative magnetic permeability, which is rough: never sort by magnet. Some figures are typical or ${NOT_VERIFIED}: CASTINGS says which.`,
 );
 
 /** How fast the rim of the impeller runs, which wears with the solids; only where there are any and both are known. */

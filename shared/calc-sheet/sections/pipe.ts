@@ -127,7 +127,7 @@ function steady(duty: Duty): readonly PlanItem[] {
         ]),
     ...without.map(({ place, stated: { typed } }) =>
       statement(
-        `What the ${typed.pipe.trim()} of ${place} may carry is not stated, so it is not held against anything.`,
+        `What the ${typed.pipe.trim()} of ${place} may carry is not stated, so it is not compared with anything.`,
       ),
     ),
   ];

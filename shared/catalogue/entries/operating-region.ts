@@ -1,3 +1,4 @@
+import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import { andThen, succeed } from "../../../src/basis/result.ts";
 import { operatingRegion, operatingRegionMethod } from "../../../src/pump/operating-region.ts";
@@ -95,7 +96,7 @@ export const OPERATINGREGION = defineEntry({
       part: [1, 1],
       answer: 120,
       within: 1e-9,
-      source: "ANSI/HI 9.6.3 (from memory): 70 to 120 % of best efficiency flow for low specific speeds",
+      source: `ANSI/HI 9.6.3 (${NOT_VERIFIED}): 70 to 120 % of best efficiency flow for low specific speeds`,
     },
   ],
   run: ({ specificSpeed }, { unitSet }) =>

@@ -1,4 +1,4 @@
-import { citationText } from "../../../src/basis/citation.ts";
+import { citationText, NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import { andThen, succeed } from "../../../src/basis/result.ts";
 import type { Pipe } from "../../../src/pipework/pipe.ts";
 import { allPipes, pipesOf } from "../../../src/pipework/pipe-name.ts";
@@ -57,8 +57,7 @@ export const PIPES = defineEntry({
   id: "PIPES",
   group: "Lists",
   summary: "Every pipe and hose the add-in knows, or those of one family, with dimensions, roughness and source",
-  method:
-    "A family is what follows the size in a pipe's name: sch40, STD, sch10S, PVC sch80, HDPE DR17, HDPE DIPS DR17, ductile iron cl350, copper L, EN10220, layflat, suction hose. EN10220 seamless and EN10220 welded list the usual wall of each size alone. Unit set US lists inch sizes; SI and METRIC list DN and millimetre sizes where a family has them. The wall of PVC and HDPE is the mean wall; that of ductile iron is without its lining. Cells stay empty where no standard fixes the figure. The dimensions of ductile iron, copper and EN 10220 pipe are from memory of the standards: check them against a copy before they decide anything.",
+  method: `A family is what follows the size in a pipe's name: sch40, STD, sch10S, PVC sch80, HDPE DR17, HDPE DIPS DR17, ductile iron cl350, copper L, EN10220, layflat, suction hose. EN10220 seamless and EN10220 welded list the usual wall of each size alone. Unit set US lists inch sizes; SI and METRIC list DN and millimetre sizes where a family has them. The wall of PVC and HDPE is the mean wall; that of ductile iron is without its lining. Cells stay empty where no standard fixes the figure. The dimensions of EN 10220 pipe, of ductile iron above 54 in by special class and of cement linings are ${NOT_VERIFIED}: check them against a copy before they decide anything.`,
   cites: [
     { source: "asme-b36.10m", at: "dimensions" },
     { source: "moody-1944", at: "roughness of commercial pipe" },

@@ -1,4 +1,4 @@
-import { citationText } from "../../../src/basis/citation.ts";
+import { citationText, NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import { andThen, succeed } from "../../../src/basis/result.ts";
 import { toEngine } from "../../../src/basis/units.ts";
 import { flangeCheck, lowestFlangeClass } from "../../../src/pressure/flange-check.ts";
@@ -110,7 +110,7 @@ export const FLANGECHECK = defineEntry({
       part: [1, 3],
       answer: 450,
       within: 1e-9,
-      source: "ASME B16.5, 2.6: 1.5 × 285 psi = 427.5 psi, rounded up to 25 psi (from memory)",
+      source: `ASME B16.5, 2.6: 1.5 × 285 psi = 427.5 psi, rounded up to 25 psi (${NOT_VERIFIED})`,
     },
     {
       args: ["A395", 150, 255, 70],

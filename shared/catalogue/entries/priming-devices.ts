@@ -1,3 +1,4 @@
+import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import { andThen, succeed } from "../../../src/basis/result.ts";
 import { eductorAir, eductorAirMethod } from "../../../src/priming/eductor-air.ts";
 import { linePrimeCourse } from "../../../src/priming/line-prime-time.ts";
@@ -168,7 +169,7 @@ export const EDUCTORAIR = defineEntry({
       part: [1, 0],
       answer: 104,
       within: 1.5,
-      source: "trade table, from memory: an orifice of 1/4 in passes 104 ft³/min of standard air at 100 psi",
+      source: `trade table (${NOT_VERIFIED}): an orifice of 1/4 in passes 104 ft³/min of standard air at 100 psi`,
     },
   ],
   run: ({ nozzleBore, motivePressure, motiveTemperature: airTemperature, altitude: above }) =>

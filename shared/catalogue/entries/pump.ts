@@ -1,3 +1,4 @@
+import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import { SPECIFIC_GRAVITY_REFERENCE } from "../../../src/basis/constants.ts";
 import { checkInputs, type Method } from "../../../src/basis/method.ts";
 import { andThen, type Result, succeed } from "../../../src/basis/result.ts";
@@ -121,7 +122,7 @@ export const PUMPHEAD = defineEntry({
       args: [HANDBOOK_CURVE, 2000, "0.66666666667"],
       answer: 88.9,
       within: 0.05,
-      source: "Hicks, Handbook of Mechanical Engineering Calculations, pump similarity example (from memory)",
+      source: `Hicks, Handbook of Mechanical Engineering Calculations, pump similarity example (${NOT_VERIFIED})`,
     },
   ],
   run: (values) => readAt(values, (pump) => headAtFlow(pump, values.flow)),
@@ -187,7 +188,7 @@ export const PUMPPOWER = defineEntry({
       args: [HANDBOOK_CURVE, 2000, "0.66666666667"],
       answer: 51.8,
       within: 0.07,
-      source: "Hicks, Handbook of Mechanical Engineering Calculations, pump similarity example (from memory)",
+      source: `Hicks, Handbook of Mechanical Engineering Calculations, pump similarity example (${NOT_VERIFIED})`,
     },
   ],
   run: (values) =>
@@ -323,8 +324,7 @@ export const SPEEDRATIO = defineEntry({
       args: [HANDBOOK_CURVE, 2000, 88.8888888889],
       answer: 0.66667,
       within: 1e-5,
-      source:
-        "Hicks, Handbook of Mechanical Engineering Calculations, pump similarity example, 1800 to 1200 rpm (from memory)",
+      source: `Hicks, Handbook of Mechanical Engineering Calculations, pump similarity example, 1800 to 1200 rpm (${NOT_VERIFIED})`,
     },
   ],
   run: (duty) => speedForDuty(duty),
@@ -361,7 +361,7 @@ export const TRIMRATIO = defineEntry({
       ],
       answer: 0.9,
       within: 1e-9,
-      source: "handbook trim rule, 13 in to 11.7 in: 1200 gpm at 45 ft become 1080 gpm at 36.45 ft (from memory)",
+      source: `handbook trim rule, 13 in to 11.7 in: 1200 gpm at 45 ft become 1080 gpm at 36.45 ft (${NOT_VERIFIED})`,
     },
   ],
   run: (duty) => trimForDuty(duty),

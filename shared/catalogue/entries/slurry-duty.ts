@@ -1,3 +1,4 @@
+import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import { SPECIFIC_GRAVITY_REFERENCE } from "../../../src/basis/constants.ts";
 import { andThen, type Finding, succeed } from "../../../src/basis/result.ts";
 import type { LiquidState } from "../../../src/liquid/liquid.ts";
@@ -269,8 +270,7 @@ export const SLURRYCLASS = defineEntry({
   id: "SLURRYCLASS",
   group: "Slurry",
   summary: "A pump's head and impeller tip speed against the suggested limits of the slurry service classes",
-  method:
-    "Tip speed = π × diameter × speed. Both are held against the limits suggested for service classes 1 to 4 of the slurry pump standard, light to very heavy; the limits are from memory and not yet held against the standard. Which class a slurry is, its chart of slurry SG against d50 says; that chart is not held here. Head per stage is that of one impeller.",
+  method: `Tip speed = π × diameter × speed. Both are held against the limits suggested for service classes 1 to 4 of the slurry pump standard, light to very heavy; the limits are ${NOT_VERIFIED}. Which class a slurry is, its chart of slurry SG against d50 says; that chart is not held here. Head per stage is that of one impeller.`,
   cites: serviceClassMethod.cites,
   parameters: {
     headPerStage: quantity("head", { about: "Head of one impeller", range: "at least 0" }),
@@ -306,7 +306,7 @@ export const SLURRYCLASS = defineEntry({
       args: [55, 500, 1000, "SI"],
       part: [3, 6],
       answer: "head above; tip speed above for elastomer",
-      source: "ANSI/HI 12.1-12.6, class 3 as remembered: 52 m, 33 m/s metal, 26 m/s elastomer; from memory",
+      source: `ANSI/HI 12.1-12.6, class 3: 52 m, 33 m/s metal, 26 m/s elastomer (${NOT_VERIFIED})`,
     },
   ],
   run: ({ headPerStage, impellerDiameter, speed }) => {

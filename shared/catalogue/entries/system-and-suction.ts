@@ -1,3 +1,4 @@
+import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import { andThen, succeed } from "../../../src/basis/result.ts";
 import { gradeLine, gradeLineMethod } from "../../../src/head/grade-line.ts";
 import { systemCurve, systemCurveMethod } from "../../../src/head/system-curve.ts";
@@ -231,7 +232,7 @@ export const MAXLIFT = defineEntry({
       ],
       answer: 7.65,
       within: 0.02,
-      source: "Munson, Young & Okiishi, Fundamentals of Fluid Mechanics, example 12.3 (from memory)",
+      source: `Munson, Young & Okiishi, Fundamentals of Fluid Mechanics, example 12.3 (${NOT_VERIFIED})`,
     },
   ],
   run: ({ liquid, temperature, altitude, NPSHR, NPSHMargin, ...suction }) =>

@@ -178,7 +178,7 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
   "pipe-too-warm": (f, say) =>
     `the standard of this ${f.subject} gives no rating above ${say.amount(f.limit)}, and its wall is at ${say.amount(f.found)}; take another material or ask the maker`,
   "pipe-warm-ask-maker": (f, say) =>
-    `AWWA M55 gives no factor for polyethylene at ${say.amount(f.found)}; that of the industry's listing is taken from memory: ask the maker`,
+    `AWWA M55 gives no factor for polyethylene at ${say.amount(f.found)}; that of the industry's listing is taken, ${NOT_VERIFIED}: ask the maker`,
   "pipe-no-wall-left": (f, say) =>
     `corrosion and thread of ${say.amount(f.found)} take all of the least wall, ${say.amount(f.limit)}: no wall is left`,
   "pipe-wall-thick": (f, say) =>
