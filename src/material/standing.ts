@@ -185,7 +185,7 @@ function ofRow(
   const temperature: Range = [Math.min(ANY.temperature[0], hottest), hottest];
   const box = boxOf(duty, isBase || because === "possible" ? { ...row, temperature } : ANY);
   return overBox(box, duty, (at) => [
-    ...rowJudgements(row, column, at),
+    ...rowJudgements(row, column, at, screens),
     ...(!isBase
       ? [...screens.pH(at), ...screens.heat(at), ...screens.chlorides(at)]
       : [
@@ -214,7 +214,7 @@ function hotterThan(row: Constituent, at: Exact, screens: Screens): readonly Jud
       ];
 }
 
-function rowJudgements(row: Constituent, column: StandingColumn, at: Exact): readonly Judgement[] {
+function rowJudgements(row: Constituent, column: StandingColumn, at: Exact, screens: Screens): readonly Judgement[] {
   const level = exceptionOf(row, column, at) ?? row.stands[column];
   const code = {
     fine: "constituent-stands",
@@ -222,7 +222,9 @@ function rowJudgements(row: Constituent, column: StandingColumn, at: Exact): rea
     unknown: "chemical-not-judged",
     out: "chemical-rules-out",
   } as const;
-  return [judge(level, { code: code[level], facts: { constituent: row.name }, cites: row.cites })];
+  const byRow = judge(level, { code: code[level], facts: { constituent: row.name }, cites: row.cites });
+  // What the row rules out, the pH may say why.
+  return level === "out" ? [byRow, ...screens.pH(at).filter((one) => one.level === "out")] : [byRow];
 }
 
 type Box = Readonly<Record<"pH" | "chlorides" | "temperature", Range>>;

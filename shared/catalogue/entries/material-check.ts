@@ -60,7 +60,10 @@ export const MATERIALCHECK = defineEntry({
 function inWords({ verdict, rank, better, reasons }: PartJudgement, say: (finding: Finding) => string): string {
   const place = rank === null ? "" : `, ranks ${ordinal(rank.place)} of ${rank.of}`;
   const instead = better === null || verdict === "suits" ? "" : `, ${better} ranks first`;
-  const why = reasons.slice(0, MOST_REASONS).map((finding) => say(finding).replace(/\.$/, ""));
+  const why = reasons.slice(0, MOST_REASONS).map((finding) => {
+    const words = say(finding).replace(/\.$/, "");
+    return /^(?:pH|PV)/.test(words) ? words : words.charAt(0).toLowerCase() + words.slice(1);
+  });
   return `${verdict}${place}${instead}${why.length === 0 ? "" : `: ${why.join("; ")}`}`;
 }
 
