@@ -1,3 +1,4 @@
+import { isAtMost } from "../../src/basis/at-most.ts";
 import { COURSE_POINTS, RISE_STEPS } from "../../src/priming/prime-course.ts";
 import { cell } from "../calc-sheet/expression.ts";
 import { NPSH } from "../calc-sheet/sections/npsh.ts";
@@ -20,7 +21,7 @@ export interface RisingWater {
   /** Undefined where NPSHR is not stated. */
   readonly byNpsh: number | undefined;
   readonly greatest: number;
-  /** From the start until the casing is full; undefined where it never primes. */
+  /** From the start until the casing is full; undefined where it never primes, or the lift is above the greatest. */
   readonly course: WaterCourse | undefined;
 }
 
@@ -49,7 +50,8 @@ export function risingWater(duty: Duty): RisingWater | undefined {
     byPractice,
     byNpsh: isNumber(byNpsh) ? byNpsh : undefined,
     greatest,
-    course: courseOf(worked),
+    // A lift that does not hold has no time to prime.
+    course: isAtMost(lift, greatest) ? courseOf(worked) : undefined,
   };
 }
 

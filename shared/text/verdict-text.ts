@@ -1,5 +1,5 @@
 import { type Comparison, isAtLimit, VERDICT_STATES, type VerdictState } from "../../src/judgement/verdict.ts";
-import { figures } from "./words.ts";
+import { apart, figures } from "./words.ts";
 
 /** How a sentence about a verdict begins. */
 const VERBS: Readonly<Record<VerdictState, string>> = { fail: "Fails", open: "Open", check: "Check", pass: "Passes" };
@@ -42,20 +42,6 @@ function figuresText(comparison: Comparison, unit: string): string {
   const [shown, bound] = apart(found, limit);
   const best = atBest === undefined || isAtLimit({ found: atBest, limit: found }) ? "" : `, ${figures(atBest)} at best`;
   return `${shown} of ${bound}${of}${best}`;
-}
-
-const FEWEST_DIGITS = 4;
-const MOST_DIGITS = 15;
-
-/** Two figures with as many digits as tell them apart. */
-function apart(one: number, other: number): readonly [string, string] {
-  const [first, second] = [figures(one), figures(other)];
-  if (first !== second) return [first, second];
-  for (let digits = FEWEST_DIGITS + 1; digits < MOST_DIGITS; digits += 1) {
-    const pair = [one, other].map((value) => String(Number(value.toPrecision(digits)))) as [string, string];
-    if (pair[0] !== pair[1]) return pair;
-  }
-  return [String(one), String(other)];
 }
 
 /** "2 fail, 1 open, 3 to check, 4 pass"; states that do not occur are left out. */

@@ -9,6 +9,8 @@ export interface Say {
   readonly amount: (amount: Amount | undefined) => string;
   /** "“a”, “b” or “c”" from what would do. */
   readonly suggestions: () => string;
+  /** Two amounts of one quantity with as many digits as tell them apart: "7.63 m" and "7.62 m". */
+  readonly apart: (found: Amount | undefined, limit: Amount | undefined) => readonly [string, string];
 }
 
 export type WordsOf<C extends FindingCode> = {
@@ -19,7 +21,28 @@ export function sayIn(units: UnitSetName, finding: Finding): Say {
   return {
     amount: (shown) => (shown === undefined ? "not known" : amountText(shown, units)),
     suggestions: () => inWords(finding.suggestions ?? []),
+    apart: (found, limit) => {
+      if (found === undefined || limit === undefined) return ["not known", "not known"];
+      const unit = printedUnit(found.quantity, units);
+      const inUnits = ({ value }: Amount): number => fromEngine(value, UNIT_SETS[units][found.quantity]);
+      const [one, other] = apart(inUnits(found), inUnits(limit));
+      return unit === "" ? [one, other] : [`${one} ${unit}`, `${other} ${unit}`];
+    },
   };
+}
+
+const FEWEST_DIGITS = 4;
+const MOST_DIGITS = 15;
+
+/** Two figures with as many digits as tell them apart. */
+export function apart(one: number, other: number): readonly [string, string] {
+  const [first, second] = [figures(one), figures(other)];
+  if (first !== second) return [first, second];
+  for (let digits = FEWEST_DIGITS + 1; digits < MOST_DIGITS; digits += 1) {
+    const pair = [one, other].map((value) => String(Number(value.toPrecision(digits)))) as [string, string];
+    if (pair[0] !== pair[1]) return pair;
+  }
+  return [String(one), String(other)];
 }
 
 /** "45.23 ft": four significant figures and the unit. */

@@ -1,7 +1,7 @@
+import { isAtMost } from "../basis/at-most.ts";
 import { CELSIUS_ZERO } from "../basis/constants.ts";
 import { amount, type Details } from "../basis/result.ts";
 import type { Casting } from "../tables/materials-cast.ts";
-import { isAtMost } from "./at-most.ts";
 import { type Judgement, judge } from "./judgement.ts";
 import type { Level } from "./level.ts";
 import { stainlessScreen } from "./stainless.ts";

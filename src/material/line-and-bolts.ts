@@ -1,7 +1,7 @@
+import { isAtMost } from "../basis/at-most.ts";
 import { CELSIUS_ZERO } from "../basis/constants.ts";
 import { amount } from "../basis/result.ts";
 import type { StandingColumn } from "../tables/constituents.ts";
-import { isAtMost } from "./at-most.ts";
 import { metalScreens } from "./corrosion.ts";
 import { type Judgement, judge } from "./judgement.ts";
 import { severity } from "./level.ts";

@@ -1,6 +1,6 @@
+import { isAtMost } from "../basis/at-most.ts";
 import { CELSIUS_ZERO } from "../basis/constants.ts";
 import { amount } from "../basis/result.ts";
-import { isAtMost } from "./at-most.ts";
 import { chlorideLimit, HOTTEST_WITH_CHLORIDE, SCREENED_FROM, SCREENED_TO, type Stainless } from "./chloride-limit.ts";
 import { type Judgement, judge } from "./judgement.ts";
 import type { Exact } from "./standing.ts";

@@ -1,6 +1,6 @@
+import { isAtMost } from "../basis/at-most.ts";
 import { amount } from "../basis/result.ts";
 import type { Casting } from "../tables/materials-cast.ts";
-import { isAtMost } from "./at-most.ts";
 import { type Judgement, judge } from "./judgement.ts";
 import type { Level } from "./level.ts";
 import type { Particle } from "./particle.ts";

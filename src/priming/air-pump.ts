@@ -13,21 +13,23 @@ export interface AirPump {
   readonly leak: number;
 }
 
+const INCH_OF_MERCURY = unitOf("inHg").factor;
+
+const absolute = (inchesOfVacuum: number): number => STANDARD_ATMOSPHERE - inchesOfVacuum * INCH_OF_MERCURY;
+
 /**
- * Blank-off where none is stated, Pa absolute at sea level: 27 inHg of vacuum to the nearest kPa, the better end of what
- * the trade finds. The answer at the other end goes with it as a caution.
+ * Blank-off where none is stated, Pa absolute at sea level: 25 inHg of vacuum, the poorer end of what the trade finds. The
+ * answer at the better end goes with it as a caution.
  */
-export const DEFAULT_BLANK_OFF = 10_000;
+export const DEFAULT_BLANK_OFF = absolute(DIAPHRAGM_AIR_PUMP.leastBlankOff);
+
+/** Blank-off at the better end of practice, Pa absolute at sea level: 27 inHg of vacuum. */
+export const BETTER_BLANK_OFF = absolute(DIAPHRAGM_AIR_PUMP.greatestBlankOff);
 
 export const BLANK_OFF_CHOICE: Citation = {
   source: "house",
-  at: "blank-off of an air pump at 10 kPa absolute (27 inHg of vacuum) at sea level, in proportion to the atmosphere elsewhere",
+  at: "blank-off of an air pump at 25 inHg of vacuum (16.7 kPa absolute) at sea level, in proportion to the atmosphere elsewhere",
 };
-
-const INCH_OF_MERCURY = unitOf("inHg").factor;
-
-/** Blank-off at the poorer end of practice, Pa absolute at sea level: 25 inHg of vacuum. */
-export const POOR_BLANK_OFF = STANDARD_ATMOSPHERE - DIAPHRAGM_AIR_PUMP.leastBlankOff * INCH_OF_MERCURY;
 
 /** The air pump the trade takes where none is chosen: about 50 ft³/min. */
 export const USUAL_AIR_PUMP: AirPump = {

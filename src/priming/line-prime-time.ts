@@ -5,7 +5,7 @@ import type { LiquidState } from "../liquid/liquid.ts";
 import type { Line } from "../pipework/line.ts";
 import { liftRemarks } from "../suction/suction-practice.ts";
 import { layFlatCollapse } from "../suction/suction-state.ts";
-import { BLANK_OFF_CHOICE, DEFAULT_BLANK_OFF, POOR_BLANK_OFF } from "./air-pump.ts";
+import { BETTER_BLANK_OFF, BLANK_OFF_CHOICE, DEFAULT_BLANK_OFF } from "./air-pump.ts";
 import type { StatedAirPump } from "./described-air-pump.ts";
 import { type PrimeCoursePoint, primeCourse } from "./prime-course.ts";
 import { COLD_VAPOUR_PRESSURE, type PrimeTime, type PrimeTimeInput, primeTime } from "./prime-time.ts";
@@ -30,7 +30,7 @@ const PROFILE_CHOICE: Citation = {
 
 /**
  * Time to prime through a suction line of known lengths and bores, s: the lift gained straight up first, the safe
- * profile. Not stated: blank-off 10 kPa absolute at sea level, no air in the casing, no leak.
+ * profile. Not stated: blank-off 25 inHg of vacuum at sea level, no air in the casing, no leak.
  * Fails: flooded-no-priming; suction-lay-flat-collapses; as `verticalFirst` and `primeTime`.
  * Warns: cautions priming-profile-assumed, blank-off-assumed, casing-not-counted, priming-vapour-unknown or -counted;
  * as `primeTime` and `liftRemarks`.
@@ -70,7 +70,7 @@ function alongLine<T>(input: LinePrimingInput, work: (front: PrimeTimeInput) => 
     return andThen(work(frontWith(airPump.blankOff ?? DEFAULT_BLANK_OFF)), (answer) =>
       succeed(answer, [
         ...(runs.some(({ rise }) => rise === 0) ? [profileAssumed()] : []),
-        ...(airPump.blankOff === null ? [blankOffAssumed(primeTime(frontWith(POOR_BLANK_OFF)))] : []),
+        ...(airPump.blankOff === null ? [blankOffAssumed(primeTime(frontWith(BETTER_BLANK_OFF)))] : []),
         ...(input.casingVolume === null ? [casingNotCounted()] : []),
         ...vapourRemarks(liquid),
         ...liftRemarks("suction lift", suctionLift, atmosphericPressure, liquid.density, vapourPressure),
@@ -83,15 +83,15 @@ function profileAssumed(): Finding {
   return { code: "priming-profile-assumed", kind: "assumed", subject: "suction line", cites: PROFILE_CHOICE };
 }
 
-function blankOffAssumed(poor: Result<PrimeTime>): Finding {
+function blankOffAssumed(better: Result<PrimeTime>): Finding {
   return {
     code: "blank-off-assumed",
     kind: "assumed",
     subject: "air pump",
     found: amount("absolutePressure", DEFAULT_BLANK_OFF),
     facts: {
-      poor: amount("absolutePressure", POOR_BLANK_OFF),
-      ...(poor.ok ? { time: amount("duration", poor.value.total) } : {}),
+      better: amount("absolutePressure", BETTER_BLANK_OFF),
+      ...(better.ok ? { time: amount("duration", better.value.total) } : {}),
     },
     cites: BLANK_OFF_CHOICE,
   };

@@ -1,3 +1,4 @@
+import { isAtMost } from "../basis/at-most.ts";
 import type { Citation } from "../basis/citation.ts";
 import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import type { PrimingFindings } from "../basis/finding-code.ts";
@@ -6,13 +7,14 @@ import { amount, andThen, type Draft, type Finding, fail, type Result, succeed }
 import { unitOf } from "../basis/units.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import type { Line } from "../pipework/line.ts";
-import { liftRemarks } from "../suction/suction-practice.ts";
+import { HOT_VAPOUR_PRESSURE } from "../suction/suction-practice.ts";
 import { layFlatCollapse, vapourPressureMissing } from "../suction/suction-state.ts";
 import { AIR_EDUCTOR, DIAPHRAGM_AIR_PUMP } from "../tables/suction-air-pumps.ts";
-import { POOR_BLANK_OFF, USUAL_AIR_PUMP } from "./air-pump.ts";
+import { type AirPump, BETTER_BLANK_OFF, DEFAULT_BLANK_OFF, USUAL_AIR_PUMP } from "./air-pump.ts";
+import type { StatedAirPump } from "./described-air-pump.ts";
 import { type EductorAirInput, eductorAir } from "./eductor-air.ts";
 import { primeTime } from "./prime-time.ts";
-import { type PrimingLift, primingLift, REFUSAL_PRACTICE, refusedLift } from "./priming-lift.ts";
+import { type LiftRule, primingLift } from "./priming-lift.ts";
 import type { PrimingSolids } from "./priming-solids.ts";
 import { verticalFirst } from "./vertical-first.ts";
 
@@ -24,6 +26,12 @@ export interface PrimingChoiceInput {
   /** Absolute pressure of the air on site, Pa. */
   readonly atmosphericPressure: number;
   readonly liquid: LiquidState;
+  /** Null where the usual one is taken. */
+  readonly airPump: StatedAirPump | null;
+  /** Air in casing and priming chamber, m³; null where not stated. */
+  readonly casingVolume: number | null;
+  /** Greatest lift of all rules, NPSH among them, m; null where NPSH was not judged. */
+  readonly greatestLift: number | null;
 }
 
 export const PRIMING_METHODS = [
@@ -53,7 +61,6 @@ export interface PrimingOption {
 export const primingChoiceMethod = {
   cites: [
     { source: "practice", at: "choice of priming by lift, length of line, solids and temperature" },
-    REFUSAL_PRACTICE,
     DIAPHRAGM_AIR_PUMP.cites,
     AIR_EDUCTOR.cites,
   ],
@@ -64,13 +71,16 @@ export const primingChoiceMethod = {
   },
 } as const satisfies Method<"suctionLift" | "atmosphericPressure" | "massFraction">;
 
-/** Vapour pressure of water at 60 °C (IAPWS R7-97, region 4), Pa. Above it the liquid is not lifted. */
-const HOT_VAPOUR_PRESSURE = 19_946;
 /** Longest suction line that a liquid-filled casing primes readily, m. */
 const SHORT_LINE = 6;
 /** Longest time to prime that is put up with on bypass duty, and on dewatering, s. */
 const LONGEST_BYPASS = 300;
 const LONGEST_DEWATERING = 600;
+
+/** Solids by weight from which a line that stands does not prime again. */
+const SETTLING_SOLIDS = 0.2;
+/** Nearer to the limit than this share of it, or this height [m], a lift is a doubtful one (house choice). */
+const NEAR = { share: 0.05, height: 0.3 };
 
 const PRACTICE: Citation = primingChoiceMethod.cites[0];
 
@@ -85,23 +95,28 @@ interface Situation {
   readonly length: number;
   readonly isClean: boolean;
   readonly isStringy: boolean;
-  readonly limits: PrimingLift;
+  /** The least of the lifts, and what rules it. */
+  readonly greatest: number;
+  readonly rule: string;
+  readonly airPump: AirPump;
+  readonly isSettling: boolean;
   /** Why no method that lifts is offered; nothing where one may be. */
   readonly refusal: Finding | undefined;
-  /** With the usual air pump and the line alone; nothing where it is refused. */
+  /** With the air pump; nothing where the lift is refused. */
   readonly time: number | undefined;
 }
 
 /**
- * Every way to prime with a verdict, best first. Flooded: none is needed. Hotter than water at 60 °C, a lift above 8 m
- * less altitude, warmth and weight, or beyond the air pump: no lift. Else solids or 6 m of line ask for a
- * vacuum-assisted dry prime (with care where it takes over 5 minutes), a short clean line for a self-priming casing.
+ * Every way to prime with a verdict, best first. Flooded: none is needed. Hotter than water at 60 °C, or a lift above the
+ * least of those by air pump, practice and NPSH: no lift. Else solids or 6 m of line ask for a vacuum-assisted dry prime
+ * (with care where it takes over 5 minutes), a short clean line for a self-priming casing; near the least lift, and with
+ * 20 % of solids by weight and more, none suits freely.
  * Fails: out-of-range; vapour-pressure-missing; suction-lay-flat-collapses; as `verticalFirst`, `primingLift`.
- * Warns: caution priming-npsh-not-judged; as `liftRemarks`.
+ * Warns: caution priming-npsh-not-judged.
  * Source: common practice.
  */
 export function primingChoice(input: PrimingChoiceInput): Result<readonly PrimingOption[]> {
-  const { suctionLift, suctionLine, solids, atmosphericPressure, liquid } = input;
+  const { suctionLift, suctionLine, solids, atmosphericPressure, liquid, greatestLift } = input;
   const massFraction = solids.massFraction ?? 0;
   const checked = checkInputs(primingChoiceMethod, { suctionLift, atmosphericPressure, massFraction });
   if (!checked.ok) return checked;
@@ -113,49 +128,81 @@ export function primingChoice(input: PrimingChoiceInput): Result<readonly Primin
   const collapse = suctionLift > 0 ? layFlatCollapse(suctionLine, -vacuum) : undefined;
   if (collapse !== undefined) return fail([collapse]);
   const site = { atmosphericPressure, density, vapourPressure };
+  const airPump = airPumpOf(input.airPump);
   return andThen(verticalFirst(suctionLine, suctionLift), (runs) =>
-    andThen(primingLift({ ...site, airPump: USUAL_AIR_PUMP, npshLift: null }), (limits) => {
-      const timed = primeTime({ ...site, runs, casingVolume: 0, airPump: USUAL_AIR_PUMP });
+    andThen(primingLift({ ...site, airPump, npshLift: null }), (limits) => {
+      const timed = primeTime({ ...site, runs, casingVolume: input.casingVolume ?? 0, airPump });
+      const isStatedLess = greatestLift !== null && greatestLift < limits.greatest;
+      const greatest = isStatedLess ? greatestLift : limits.greatest;
+      const rule = isStatedLess ? "the greatest lift stated" : RULES[limits.rules];
       const situation: Situation = {
         lift: suctionLift,
         length: suctionLine.reduce((sum, { length }) => sum + length, 0),
         isClean: solids.kind === "none",
         isStringy: solids.kind === "stringy",
-        limits,
-        refusal: refusalOf(suctionLift, limits, site),
+        isSettling: massFraction >= SETTLING_SOLIDS,
+        greatest,
+        rule,
+        airPump,
+        refusal: refusalOf(suctionLift, greatest, rule, vapourPressure),
         time: timed.ok ? timed.value.total : undefined,
       };
-      return succeed(ranked(situation), [
-        ...liftRemarks("suction lift", suctionLift, atmosphericPressure, density, vapourPressure),
-        remark({ code: "priming-npsh-not-judged", subject: "suction lift", found: amount("head", limits.greatest) }),
-      ]);
+      const found = amount("head", limits.greatest);
+      return succeed(
+        ranked(situation),
+        greatestLift === null ? [remark({ code: "priming-npsh-not-judged", subject: "suction lift", found })] : [],
+      );
     }),
   );
 }
 
-interface Site {
-  readonly atmosphericPressure: number;
-  readonly density: number;
-  readonly vapourPressure: number;
+const RULES: Readonly<Record<LiftRule, string>> = {
+  practice: "practice",
+  "blank-off": "the air pump",
+  NPSH: "NPSH",
+  "hot liquid": "hot liquid",
+};
+
+function airPumpOf(stated: StatedAirPump | null): AirPump {
+  if (stated === null) return USUAL_AIR_PUMP;
+  const { freeAir, blankOff, leak } = stated;
+  return { freeAir, blankOff: blankOff ?? DEFAULT_BLANK_OFF, leak: leak ?? 0 };
 }
 
-function refusalOf(lift: number, { byBlankOff }: PrimingLift, site: Site): Finding | undefined {
-  if (site.vapourPressure > HOT_VAPOUR_PRESSURE) {
-    const found = amount("absolutePressure", site.vapourPressure);
+function refusalOf(lift: number, greatest: number, rule: string, vapourPressure: number): Finding | undefined {
+  if (vapourPressure > HOT_VAPOUR_PRESSURE) {
+    const found = amount("absolutePressure", vapourPressure);
     const limit = { quantity: "absolutePressure", value: HOT_VAPOUR_PRESSURE, side: "at most" } as const;
     return remark({ code: "prime-liquid-hot", subject: "liquid", found, limit });
   }
-  const most = Math.min(refusedLift(site.atmosphericPressure, site.density, site.vapourPressure), byBlankOff);
-  return lift > most ? liftBeyond("prime-lift-refused", lift, most) : undefined;
+  return isAtMost(lift, greatest) ? undefined : againstLift("prime-lift-beyond", lift, greatest, rule);
 }
 
-function liftBeyond(
-  code: "prime-lift-refused" | "prime-lift-beyond" | "prime-lift-within",
+function againstLift(
+  code: "prime-lift-beyond" | "prime-lift-within" | "prime-lift-near",
   lift: number,
   most: number,
+  rule: string,
 ): Finding {
   const found = amount("head", lift);
-  return remark({ code, subject: "suction lift", found, limit: { quantity: "head", value: most, side: "at most" } });
+  const limit = { quantity: "head", value: most, side: "at most" } as const;
+  return remark({ code, subject: "suction lift", found, limit, facts: { rule } });
+}
+
+/** Whether a lift that holds is a doubtful one all the same: near the limit, or of slurry that settles in the line. */
+function isDoubtful({ lift, greatest, isSettling }: Situation): boolean {
+  return isSettling || isNear(lift, greatest);
+}
+
+function isNear(lift: number, greatest: number): boolean {
+  return !isAtMost(lift, greatest - Math.max(NEAR.share * greatest, NEAR.height));
+}
+
+function heldLift({ lift, greatest, rule, isSettling }: Situation): readonly Finding[] {
+  return [
+    againstLift(isNear(lift, greatest) ? "prime-lift-near" : "prime-lift-within", lift, greatest, rule),
+    ...(isSettling ? [remark({ code: "prime-slurry-settles" })] : []),
+  ];
 }
 
 /** Methods by verdict, and among equals by how well they serve this suction. */
@@ -212,42 +259,37 @@ function notSuited(method: PrimingMethod, refusal: Finding): PrimingOption {
   return { method, verdict: "not suited", time: null, reasons: [refusal], needs: [], cautions: [] };
 }
 
-function withinOrBeyond({ lift, limits }: Situation): Finding {
-  const code = lift > limits.byPractice ? "prime-lift-beyond" : "prime-lift-within";
-  return liftBeyond(code, lift, limits.byPractice);
-}
-
 function dryPrime(situation: Situation): PrimingOption {
-  const { lift, limits, refusal, time, isStringy, isClean } = situation;
+  const { refusal, time, isStringy, isClean, airPump } = situation;
   const method = "vacuum-assisted dry prime";
   if (refusal !== undefined) return notSuited(method, refusal);
   const isLong = time !== undefined && time > LONGEST_BYPASS;
   return {
     method,
-    verdict: isLong || lift > limits.byPractice ? "suits with care" : "suits",
+    verdict: isLong || isDoubtful(situation) ? "suits with care" : "suits",
     time: time ?? null,
     reasons: [
-      withinOrBeyond(situation),
-      ...(time === undefined ? [] : [timeReason(time)]),
+      ...heldLift(situation),
+      ...(time === undefined ? [] : [timeReason(time, airPump)]),
       remark({ code: isClean ? "prime-dry-long-lines" : "prime-dry-passes-solids" }),
     ],
     needs: [
       remark({ code: "prime-needs-air-pump" }),
-      ...(isLong ? [largerAirPump(time)] : []),
+      ...(isLong ? [largerAirPump(time, airPump)] : []),
       remark({ code: "prime-needs-discharge-check" }),
     ],
     cautions: [
       remark({ code: "prime-float-valve" }),
       ...(isStringy ? [remark({ code: "prime-float-stringy" })] : []),
-      blankOffVaries(),
+      blankOffVaries(airPump),
       remark({ code: "prime-hazardous-area" }),
     ],
   };
 }
 
-function timeReason(time: number): Finding {
+function timeReason(time: number, { freeAir }: AirPump): Finding {
   const facts = {
-    capacity: amount("freeAirFlow", USUAL_AIR_PUMP.freeAir),
+    capacity: amount("freeAirFlow", freeAir),
     bypass: amount("duration", LONGEST_BYPASS),
     dewatering: amount("duration", LONGEST_DEWATERING),
   };
@@ -257,22 +299,21 @@ function timeReason(time: number): Finding {
 }
 
 /** The time goes as the inverse of the capacity, so the capacity that primes in the longest time follows. */
-function largerAirPump(time: number): Finding {
-  const needed = (USUAL_AIR_PUMP.freeAir * time) / LONGEST_BYPASS;
+function largerAirPump(time: number, { freeAir }: AirPump): Finding {
+  const needed = (freeAir * time) / LONGEST_BYPASS;
   const facts = { time: amount("duration", LONGEST_BYPASS) };
   return remark({ code: "prime-needs-larger-air-pump", found: amount("freeAirFlow", needed), facts });
 }
 
-function blankOffVaries(): Finding {
-  const facts = { poor: amount("absolutePressure", POOR_BLANK_OFF) };
-  return remark({ code: "prime-blank-off-varies", found: amount("absolutePressure", USUAL_AIR_PUMP.blankOff), facts });
+function blankOffVaries({ blankOff }: AirPump): Finding {
+  const facts = { better: amount("absolutePressure", BETTER_BLANK_OFF) };
+  return remark({ code: "prime-blank-off-varies", found: amount("absolutePressure", blankOff), facts });
 }
 
 function selfPriming(situation: Situation): PrimingOption {
-  const { lift, length, limits, refusal, isClean } = situation;
+  const { length, refusal, isClean, isStringy } = situation;
   const method = "self-priming casing";
   if (refusal !== undefined) return notSuited(method, refusal);
-  if (lift > limits.byPractice) return notSuited(method, liftBeyond("prime-lift-beyond", lift, limits.byPractice));
   const isLong = length >= SHORT_LINE;
   const line = {
     found: amount("length", length),
@@ -280,10 +321,10 @@ function selfPriming(situation: Situation): PrimingOption {
   } as const;
   return {
     method,
-    verdict: isLong ? "suits with care" : "suits",
+    verdict: isLong || isStringy || isDoubtful(situation) ? "suits with care" : "suits",
     time: null,
     reasons: [
-      withinOrBeyond(situation),
+      ...heldLift(situation),
       remark({ code: isLong ? "prime-self-long-line" : "prime-self-short-line", ...line }),
       ...(isClean ? [] : [remark({ code: "prime-self-solids" })]),
     ],
@@ -309,7 +350,7 @@ function eductor(situation: Situation): PrimingOption {
     method,
     verdict: "suits with care",
     time: null,
-    reasons: [withinOrBeyond(situation), remark({ code: "prime-eductor-no-moving-parts" })],
+    reasons: [...heldLift(situation), remark({ code: "prime-eductor-no-moving-parts" })],
     needs: air.ok
       ? [
           remark({
@@ -331,16 +372,15 @@ function eductor(situation: Situation): PrimingOption {
 }
 
 function footValve(situation: Situation): PrimingOption {
-  const { lift, limits, refusal, isClean } = situation;
+  const { refusal, isClean } = situation;
   const method = "foot valve and filled line";
   if (refusal !== undefined) return notSuited(method, refusal);
   if (!isClean) return notSuited(method, remark({ code: "prime-foot-valve-clogs" }));
-  if (lift > limits.byPractice) return notSuited(method, liftBeyond("prime-lift-beyond", lift, limits.byPractice));
   return {
     method,
     verdict: "suits with care",
     time: null,
-    reasons: [withinOrBeyond(situation), remark({ code: "prime-foot-valve-cheap" })],
+    reasons: [...heldLift(situation), remark({ code: "prime-foot-valve-cheap" })],
     needs: [remark({ code: "prime-foot-valve-needs" })],
     cautions: [remark({ code: "prime-foot-valve-cautions" })],
   };

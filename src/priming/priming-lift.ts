@@ -1,8 +1,7 @@
-import type { Citation } from "../basis/citation.ts";
-import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
+import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { andThen, fail, type Result, succeed } from "../basis/result.ts";
-import { GREATEST_PRACTICAL_LIFT, practicalLift } from "../suction/suction-practice.ts";
+import { GREATEST_PRACTICAL_LIFT, HOT_VAPOUR_PRESSURE } from "../suction/suction-practice.ts";
 import { type AirPump, airDraw } from "./air-pump.ts";
 import { blankOffLift, leakExceedsAirPump, vapourShare } from "./prime-time.ts";
 
@@ -18,12 +17,13 @@ export interface PrimingLiftInput {
   readonly npshLift: number | null;
 }
 
-export type LiftRule = "blank-off" | "practice" | "NPSH";
+/** "hot liquid": none is lifted that is hotter than water at 60 °C. */
+export type LiftRule = "blank-off" | "practice" | "NPSH" | "hot liquid";
 
 export interface PrimingLift {
   /** Height the air pump can hold the liquid at, m. */
   readonly byBlankOff: number;
-  /** Height that priming reaches in practice, m. */
+  /** Height that priming reaches in practice, m. Negative where the pump must be flooded. */
   readonly byPractice: number;
   /** Height at which the pump still has its NPSH, m; null where not known. */
   readonly byNpsh: number | null;
@@ -34,7 +34,7 @@ export interface PrimingLift {
 
 export const primingLiftMethod = {
   cites: [
-    { source: "practice", at: "7.6 m (25 ft) of cold water at sea level, less altitude, vapour pressure and weight" },
+    { source: "practice", at: "7.62 m (25 ft) of cold water at sea level, less altitude, vapour pressure and weight" },
   ],
   inputs: {
     freeAir: { name: "air pump capacity", quantity: "freeAirFlow", above: 0 },
@@ -46,20 +46,13 @@ export const primingLiftMethod = {
   },
 } as const satisfies Method<"freeAir" | "blankOff" | "leak" | "atmosphericPressure" | "density" | "vapourPressure">;
 
-/** Water at 20 °C (IAPWS R7-97, region 4), Pa. */
-const COLD_WATER_VAPOUR = 2339;
-
-/** Lifts for package pumps are refused above this at sea level, m (26 ft). */
-const REFUSED_LIFT = 8;
-
-export const REFUSAL_PRACTICE: Citation = {
-  source: "practice",
-  at: "no suction lift above 8 m (26 ft) at sea level: submerged or hydraulically driven pump, or a booster",
-};
+/** Water at 20 °C (IAPWS R7-97: 998.206 kg/m³, 2339.3 Pa), each rounded up, that it has the whole of the 25 ft. */
+const COLD_WATER = { density: 998.21, vapourPressure: 2339.4 };
 
 /**
  * Greatest suction lift by each rule, m, and the one that rules. What primes need not pump: the lift by NPSH is given.
- * Formula: blank-off (p_a − p_e)/(ρ g); practice [7.6 m ρ₀ g − (p₀ − p_a) − (p_v − p_v,20)]/(ρ g), no more than at SG 1
+ * Formula: blank-off (p_a − p_e)/(ρ g); practice
+ *          [7.62 m ρ₀ g − (p₀ − p_a) − (p_v − p_v,20)]/(ρ g), at SG below 1 as at 1; none above the vapour pressure at 60 °C
  * Fails: out-of-range inputs as the method bounds them; leak-exceeds-air-pump.
  * Source: common practice.
  */
@@ -69,28 +62,26 @@ export function primingLift(input: PrimingLiftInput): Result<PrimingLift> {
     const draw = airDraw(airPump, atmosphericPressure, vapourShare(vapourPressure));
     const byBlankOff = blankOffLift(draw, density);
     if (byBlankOff <= 0 && airPump.leak > 0) return fail([leakExceedsAirPump(airPump)]);
-    const byPractice = liftInPractice(GREATEST_PRACTICAL_LIFT, atmosphericPressure, density, vapourPressure);
+    const byPractice = liftInPractice(atmosphericPressure, density, vapourPressure);
     const rules: readonly (readonly [LiftRule, number])[] = [
       ["practice", byPractice],
       ["blank-off", byBlankOff],
       ...(npshLift === null ? [] : [["NPSH", npshLift] as const]),
+      ...(vapourPressure > HOT_VAPOUR_PRESSURE ? [["hot liquid", 0] as const] : []),
     ];
     const [rule, greatest] = rules.reduce((least, one) => (one[1] < least[1] ? one : least));
     return succeed({ byBlankOff, byPractice, byNpsh: npshLift, greatest, rules: rule });
   });
 }
 
-/** Lift above which none is offered, m: 8 m of cold water at sea level, less the same as the practical lift. */
-export function refusedLift(atmosphericPressure: number, density: number, vapourPressure: number): number {
-  return liftInPractice(REFUSED_LIFT, atmosphericPressure, density, vapourPressure);
-}
-
-/** A lift of cold water at sea level, less what altitude, vapour pressure and a heavier liquid take off; 0 at least. */
-function liftInPractice(lift: number, atmosphericPressure: number, density: number, vapourPressure: number): number {
-  const weight = density * STANDARD_GRAVITY;
+/**
+ * A lift of cold water at sea level, less what altitude, vapour pressure and a heavier liquid take off, m. The head lost is
+ * counted in the liquid, and a lighter one than cold water gains nothing.
+ */
+function liftInPractice(atmosphericPressure: number, density: number, vapourPressure: number): number {
   const thinAir = STANDARD_ATMOSPHERE - atmosphericPressure;
-  const warmth = Math.max(0, vapourPressure - COLD_WATER_VAPOUR);
-  const held = (lift * SPECIFIC_GRAVITY_REFERENCE * STANDARD_GRAVITY - thinAir - warmth) / weight;
-  const atMost = practicalLift(atmosphericPressure, density) + lift - GREATEST_PRACTICAL_LIFT;
-  return Math.max(0, Math.min(held, atMost));
+  const warmth = Math.max(0, vapourPressure - COLD_WATER.vapourPressure);
+  const cold = GREATEST_PRACTICAL_LIFT * COLD_WATER.density * STANDARD_GRAVITY;
+  const held = (cold - thinAir - warmth) / (density * STANDARD_GRAVITY);
+  return Math.min(held, GREATEST_PRACTICAL_LIFT - thinAir / (density * STANDARD_GRAVITY));
 }

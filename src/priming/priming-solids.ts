@@ -10,21 +10,42 @@ export interface PrimingSolids {
   readonly massFraction: number | null;
 }
 
+/** Words of the trade, and what they mean for priming. */
 const KINDS: Readonly<Record<string, SolidsKind>> = {
   none: "none",
   clean: "none",
   clear: "none",
   stringy: "stringy",
   rags: "stringy",
+  rag: "stringy",
+  wipes: "stringy",
+  leaves: "stringy",
   sewage: "stringy",
+  wastewater: "stringy",
+  septage: "stringy",
   trash: "stringy",
+  debris: "stringy",
   weed: "stringy",
+  fibres: "stringy",
+  fibers: "stringy",
+  hair: "stringy",
+  manure: "stringy",
   sand: "grit",
   grit: "grit",
   gravel: "grit",
+  stones: "grit",
   mud: "grit",
+  silt: "grit",
+  clay: "grit",
+  sludge: "unspecified",
   solids: "unspecified",
 };
+
+/** Words that say nothing of the kind: "raw sewage with some rags". */
+const FILLERS = new Set("raw with and some in of fresh septic municipal dirty fine coarse the a or water".split(" "));
+
+/** What is hardest on a priming device first. */
+const BY_TROUBLE: readonly SolidsKind[] = ["stringy", "grit", "unspecified", "none"];
 
 export const SOLIDS_WORDS = Object.keys(KINDS);
 
@@ -34,13 +55,17 @@ export function solidsOf(massFraction: number): PrimingSolids {
 }
 
 /**
- * Reads a word: clean, rags, sewage, sand …
+ * Reads words of the trade: clean, raw sewage, sewage with rags, sand and leaves …; the most troublesome counts.
  * Fails: choice-unknown, with the nearest words.
  */
 export function solidsNamed(text: string, subject: string): Result<PrimingSolids> {
   const given = text.trim();
-  const word = given.toLowerCase();
-  const kind = Object.hasOwn(KINDS, word) ? KINDS[word] : undefined;
+  const words = given
+    .toLowerCase()
+    .split(/[^a-z]+/)
+    .filter((word) => word !== "" && !FILLERS.has(word));
+  const kinds = words.map((word) => (Object.hasOwn(KINDS, word) ? KINDS[word] : undefined));
+  const kind = kinds.includes(undefined) ? undefined : BY_TROUBLE.find((one) => kinds.includes(one));
   if (kind !== undefined) return succeed({ kind, massFraction: kind === "none" ? 0 : null });
   const near = nearestNames(given, SOLIDS_WORDS);
   const suggestions = ["a percent by weight", ...(near.length > 0 ? near : ["clean", "rags", "sand"])];

@@ -1,8 +1,8 @@
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
-import { liftRemarks } from "../suction/suction-practice.ts";
+import { hotRemarks } from "../suction/suction-practice.ts";
 import { vapourPressureMissing } from "../suction/suction-state.ts";
-import { BLANK_OFF_CHOICE, DEFAULT_BLANK_OFF, POOR_BLANK_OFF } from "./air-pump.ts";
+import { BETTER_BLANK_OFF, BLANK_OFF_CHOICE, DEFAULT_BLANK_OFF } from "./air-pump.ts";
 import type { StatedAirPump } from "./described-air-pump.ts";
 import { type PrimingLift, primingLift } from "./priming-lift.ts";
 
@@ -17,10 +17,10 @@ export interface StatedPrimingLiftInput {
 
 /**
  * Greatest suction lift by each rule, m (`primingLift`), with an air pump as its user states it; not stated: blank-off
- * 10 kPa absolute at sea level, no leak.
+ * 25 inHg of vacuum at sea level, no leak.
  * Fails: vapour-pressure-missing; as `primingLift`.
- * Warns: cautions priming-lift-blank-off-assumed (gives the lift at the poorer end), priming-npsh-not-judged,
- * priming-lift-negative; as `liftRemarks`.
+ * Warns: cautions priming-lift-blank-off-assumed (gives the lift at the better end), priming-npsh-not-judged,
+ * priming-lift-negative; as `hotRemarks`.
  * Source: as `primingLift`; the blank-off is a house choice.
  */
 export function statedPrimingLift(input: StatedPrimingLiftInput): Result<PrimingLift> {
@@ -37,24 +37,24 @@ export function statedPrimingLift(input: StatedPrimingLiftInput): Result<Priming
     });
   return andThen(liftAt(airPump.blankOff ?? DEFAULT_BLANK_OFF), (lift) =>
     succeed(lift, [
-      ...(airPump.blankOff === null ? [blankOffAssumed(liftAt(POOR_BLANK_OFF))] : []),
+      ...(airPump.blankOff === null ? [blankOffAssumed(liftAt(BETTER_BLANK_OFF))] : []),
       ...(npshLift === null ? [npshNotJudged(lift)] : []),
       ...(lift.greatest < 0 ? [noLiftLeft(lift)] : []),
-      ...liftRemarks("suction lift", lift.greatest, atmosphericPressure, density, vapourPressure),
+      ...hotRemarks("suction lift", vapourPressure),
     ]),
   );
 }
 
-function blankOffAssumed(poor: Result<PrimingLift>): Finding {
+function blankOffAssumed(better: Result<PrimingLift>): Finding {
   return {
     code: "priming-lift-blank-off-assumed",
     kind: "assumed",
     subject: "air pump",
     found: amount("absolutePressure", DEFAULT_BLANK_OFF),
     facts: {
-      poor: amount("absolutePressure", POOR_BLANK_OFF),
-      // A leak that the better pump still outdraws may be too much for the poorer one.
-      lift: amount("head", poor.ok ? poor.value.byBlankOff : 0),
+      better: amount("absolutePressure", BETTER_BLANK_OFF),
+      // A leak that the poorer pump outdraws the better one does too.
+      lift: amount("head", better.ok ? better.value.byBlankOff : 0),
     },
     cites: BLANK_OFF_CHOICE,
   };

@@ -2,18 +2,18 @@ import type { Citation } from "../basis/citation.ts";
 import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import { amount, type Finding } from "../basis/result.ts";
 
-/** Greatest suction lift offered at sea level with cold water, m (25 ft): what priming devices reach in practice. */
-export const GREATEST_PRACTICAL_LIFT = 7.6;
+/** Greatest suction lift offered at sea level with cold water, 25 ft in m: what priming devices reach in practice. */
+export const GREATEST_PRACTICAL_LIFT = 7.62;
 
 /** Vapour pressure of water at 60 °C (IAPWS R7-97, region 4: 19.946 kPa), Pa. Hotter, a lift is not offered. */
-const HOT_VAPOUR_PRESSURE = 19_946;
+export const HOT_VAPOUR_PRESSURE = 19_946;
 
 /** Absolute pressure at the pump inlet under which dissolved air starts to cost performance, Pa. */
 const LEAST_INLET_PRESSURE = 60_000;
 
 const LIFT_PRACTICE: Citation = {
   source: "practice",
-  at: "suction lift up to 7.6 m (25 ft) at sea level with cold water, less the head the atmosphere loses with altitude",
+  at: "suction lift up to 7.62 m (25 ft) at sea level with cold water, less the head the atmosphere loses with altitude",
 };
 const HOT_PRACTICE: Citation = { source: "practice", at: "no suction lift for water above about 60 °C (140 °F)" };
 const GAS_CHOICE: Citation = {
@@ -23,7 +23,7 @@ const GAS_CHOICE: Citation = {
 
 /**
  * Greatest practical lift from a surface under this absolute pressure [m]; none is left under a deep vacuum.
- * Formula: z = 7.6 m − (p_0 − p_s)/(ρ g), at least 0; p_0 the standard atmosphere
+ * Formula: z = 7.62 m − (p_0 − p_s)/(ρ g), at least 0; p_0 the standard atmosphere
  * Source: common practice.
  */
 export function practicalLift(surfacePressure: number, density: number): number {
@@ -55,17 +55,16 @@ export function liftRemarks(
       cites: LIFT_PRACTICE,
     });
   }
-  if (lift > 0 && vapourPressure > HOT_VAPOUR_PRESSURE) {
-    findings.push({
-      code: "suction-liquid-hot",
-      kind: "check",
-      subject,
-      found: amount("absolutePressure", vapourPressure),
-      limit: { quantity: "absolutePressure", value: HOT_VAPOUR_PRESSURE, side: "at most" },
-      cites: HOT_PRACTICE,
-    });
-  }
+  if (lift > 0) findings.push(...hotRemarks(subject, vapourPressure));
   return findings;
+}
+
+/** A liquid too hot to be lifted. Warns: suction-liquid-hot. Source: common practice. */
+export function hotRemarks(subject: string, vapourPressure: number): readonly Finding[] {
+  if (vapourPressure <= HOT_VAPOUR_PRESSURE) return [];
+  const found = amount("absolutePressure", vapourPressure);
+  const limit = { quantity: "absolutePressure", value: HOT_VAPOUR_PRESSURE, side: "at most" } as const;
+  return [{ code: "suction-liquid-hot", kind: "check", subject, found, limit, cites: HOT_PRACTICE }];
 }
 
 /** Absolute pressure at the inlet so low, under 60 kPa, that dissolved air comes out. Warns: inlet-pressure-low. */

@@ -31,12 +31,29 @@ export const LIFT = handles({
   primingLiftNotes: null,
 });
 
+/** The greatest lift, with the dust of rounding that equality allows. */
+export const AT_MOST = sum(LIFT.greatestPrimingLift, constant(1e-9));
+
+/** Whether the lift that NPSH leaves is worked out: of the pump's curve at its operating point, or of NPSHR stated. */
+export function isNpshLiftKnown(duty: Duty): boolean {
+  return isNpshOnCurve(duty) || isLiftKnown(duty);
+}
+
+function isNpshOnCurve({ pump }: Duty): boolean {
+  return pump?.curve.npshRequired !== undefined;
+}
+
+/** Whether it comes of the NPSHR stated, for no curve gives one. */
+export function isNpshLiftStated(duty: Duty): boolean {
+  return isLiftKnown(duty) && !isNpshOnCurve(duty);
+}
+
 const RECORD = spillOf("primingLift", PRIMINGLIFT);
 
 /** Each lift the suction is limited by, and the duty's own held against the least of them. */
 export function greatestLift(duty: Duty): readonly PlanItem[] {
-  const isOnCurve = duty.pump?.curve.npshRequired !== undefined;
-  const isStated = isLiftKnown(duty) && !isOnCurve;
+  const isOnCurve = isNpshOnCurve(duty);
+  const isStated = isNpshLiftStated(duty);
   // What the operating point leaves is held against the others on the sheet itself: one more call would be a link more.
   const call = callOf(PRIMINGLIFT, {
     airPumpCapacity: FIELD.airPump,
@@ -68,15 +85,15 @@ export function greatestLift(duty: Duty): readonly PlanItem[] {
     spill(RECORD, "Greatest suction lift", call),
     figure(
       LIFT.liftByBlankOff,
-      "Lift by blank-off",
+      "Limit by air pump",
       part(RECORD, "byBlankOff"),
       "Height at which the air pump moves no more air.",
     ),
     figure(
       LIFT.liftByPractice,
-      "Lift in practice",
+      "Practical limit",
       part(RECORD, "byPractice"),
-      "7.6 m (25 ft) less altitude, warmth and weight.",
+      "7.62 m (25 ft) less altitude, warmth and weight.",
     ),
     ...(isStated
       ? [figure(liftByNpsh, "Lift by NPSH", part(RECORD, "byNpsh"), "Of the section on NPSH, with its margin.")]
@@ -90,7 +107,7 @@ export function greatestLift(duty: Duty): readonly PlanItem[] {
     ),
     figure(
       LIFT.liftRule,
-      "Ruled by",
+      "Governed by",
       whereOnCurve(ifAtLeast(liftByNpsh, others, rules, constant("NPSH")), rules),
       "What has to change for a higher lift.",
     ),
@@ -102,9 +119,9 @@ export function greatestLift(duty: Duty): readonly PlanItem[] {
     ),
     figure(
       LIFT.liftVerdict,
-      "Lift of the duty",
-      verdict(LIFT.greatestPrimingLift, NPSH.suctionLift, "within the greatest lift", "BEYOND THE GREATEST LIFT"),
-      "Held against the greatest lift. Check it at the lowest level too.",
+      "Duty lift",
+      verdict(AT_MOST, NPSH.suctionLift, "within the greatest lift", "BEYOND THE GREATEST LIFT"),
+      "Compared with the greatest lift. Check it at the lowest level too.",
     ),
     remark(LIFT.primingLiftNotes, "Greatest lift", call),
   ];

@@ -3,21 +3,32 @@ import { COURSE_POINTS, RISE_STEPS } from "../../../src/priming/prime-course.ts"
 import { PRIMETIME, PRIMINGMETHODS } from "../../catalogue/entries/priming.ts";
 import { EDUCTORAIR, PRIMECURVE } from "../../catalogue/entries/priming-devices.ts";
 import { type Duty, isLifted } from "../../duty/duty.ts";
-import { callOf, column, constant, handles, part, range, spillOf, tableOf } from "../expression.ts";
+import {
+  callOf,
+  column,
+  constant,
+  type Expression,
+  handles,
+  ifAtLeast,
+  ifText,
+  part,
+  range,
+  spillOf,
+  tableOf,
+} from "../expression.ts";
 import { FIELD, LIQUID } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
-import { type ChartsItem, figure, type PlanItem, remark, spill, statement, working } from "../plan.ts";
+import { type ChartsItem, figure, type OptionItem, type PlanItem, remark, spill, statement, working } from "../plan.ts";
 import { byWeight } from "./as-pumped.ts";
 import { LINES } from "./lines.ts";
 import { NPSH } from "./npsh.ts";
-import { greatestLift, LIFT } from "./priming-lift.ts";
+import { AT_MOST, greatestLift, isNpshLiftStated, LIFT } from "./priming-lift.ts";
 import { rankedOptions } from "./ranked-options.ts";
 import { stated } from "./stated-input.ts";
 
 const PRIMING = handles({
   airVolume: "volume",
   riseTime: "duration",
-  primeTime: "duration",
   motiveAir: "freeAirFlow",
   eductorPowerLeast: "power",
   eductorPowerMost: "power",
@@ -36,6 +47,9 @@ const SUCTION = {
 };
 const AIR_PUMP = { airPumpCapacity: FIELD.airPump, casingVolume: FIELD.casingVolume };
 const PRIME_TIME = callOf(PRIMETIME, { ...SUCTION, ...AIR_PUMP });
+
+/** Worked cells that the verdict reads. */
+export const PRIME = handles({ primeTime: "duration" });
 
 const METHODS = spillOf("primingMethods", PRIMINGMETHODS);
 const METHOD_ROWS = 5;
@@ -60,14 +74,15 @@ export const primingSection: PackageSection = {
       spill(
         METHODS,
         "Ways of priming",
-        callOf(PRIMINGMETHODS, { ...SUCTION, solids: byWeight(duty) }),
+        callOf(PRIMINGMETHODS, {
+          ...SUCTION,
+          ...AIR_PUMP,
+          solids: byWeight(duty),
+          ...(isNpshLiftStated(duty) && { maximumLift: NPSH.greatestLift }),
+        }),
         METHOD_ROWS + 1,
       ),
-      ...rankedOptions(METHODS, "method", "Methods, best first", METHOD_ROWS, (row) => [
-        { label: "", text: part(METHODS, "reasons", row) },
-        { label: "Needs", text: part(METHODS, "needs", row) },
-        { label: "Mind", text: part(METHODS, "cautions", row) },
-      ]),
+      ...methods(),
       remark(PRIMING.primeTimeNotes, "Time to prime", PRIME_TIME),
       ...(duty.sourcePressure === 0
         ? []
@@ -79,6 +94,22 @@ export const primingSection: PackageSection = {
     ];
   },
 };
+
+/** The ways of priming; above the greatest lift, NPSH counted, only what stands below the liquid. */
+function methods(): readonly OptionItem[] {
+  const lifted = (row: number, met: Expression, beyond: string): Expression =>
+    ifAtLeast(
+      AT_MOST,
+      NPSH.suctionLift,
+      met,
+      ifText(part(METHODS, "method", row), "flooded suction or submerged pump", met, constant(beyond)),
+    );
+  return rankedOptions(METHODS, "method", "Methods, best first", METHOD_ROWS, (row) => [
+    { label: "", text: lifted(row, part(METHODS, "reasons", row), "The lift is above the greatest, all counted.") },
+    { label: "Needs", text: lifted(row, part(METHODS, "needs", row), "") },
+    { label: "Cautions", text: lifted(row, part(METHODS, "cautions", row), "") },
+  ]).map((option, row) => ({ ...option, verdict: lifted(row, option.verdict, "not suited") }));
+}
 
 /** The water from the liquid surface until the casing is full. */
 export const COURSE = spillOf("primeCourse", PRIMECURVE);
@@ -101,9 +132,9 @@ function course(units: UnitSetName): readonly PlanItem[] {
       "With the water rising in the line; the rest goes on level run and casing.",
     ),
     figure(
-      PRIMING.primeTime,
+      PRIME.primeTime,
       "Time to prime",
-      PRIME_TIME,
+      ifAtLeast(AT_MOST, NPSH.suctionLift, PRIME_TIME, constant("none: the lift is above the greatest")),
       "Until the casing is full. Add 5 to 20 s for separator and priming valve (common practice).",
       "main",
     ),

@@ -5,8 +5,9 @@ import { callOf, cell, constant, type Expression, join, part, spillOf } from "..
 import { FIELD } from "../field-handles.ts";
 import { type OptionItem, type PlanItem, spill } from "../plan.ts";
 import { letters } from "../row-letters.ts";
+import { byWeight } from "./as-pumped.ts";
 import { LINES } from "./lines.ts";
-import { isStated, makeUpCell } from "./wetted-duty.ts";
+import { isStated, makeUpCell, wettedDutyOf } from "./wetted-duty.ts";
 
 /** A wetted part whose material is stated, and the cell that names it. */
 export interface StatedPart {
@@ -71,7 +72,7 @@ export function statedPartCalls(duty: Duty): readonly PlanItem[] {
         pH: FIELD.pH,
         ...(isStated(duty, "temperature") && { maximumTemperature: FIELD.temperature }),
         chlorides: FIELD.chlorides,
-        ...(isStated(duty, "solids") && { solidsByWeight: FIELD.solids }),
+        ...(wettedDutyOf(duty).solids !== null && { solidsByWeight: byWeight(duty) }),
         hardness: FIELD.solidsHardness,
         maximumParticleSize: FIELD.particleSize,
         freePassage: FIELD.freePassage,

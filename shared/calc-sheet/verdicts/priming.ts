@@ -1,23 +1,139 @@
+import { UNIT_SETS } from "../../../src/basis/quantities.ts";
+import { fromEngine } from "../../../src/basis/units.ts";
+import { HOT_VAPOUR_PRESSURE } from "../../../src/suction/suction-practice.ts";
 import { type Duty, isLifted } from "../../duty/duty.ts";
-import { LIFT } from "../sections/priming-lift.ts";
+import type { FieldKey } from "../../duty/fields.ts";
+import { FIELDS } from "../../duty/fields.ts";
+import { constant, difference, type Expression, greatest, ifAtLeast, join, product, sum } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
+import { byWeight } from "../sections/as-pumped.ts";
+import { LIQUID_FIGURES } from "../sections/liquid.ts";
+import { NPSH } from "../sections/npsh.ts";
+import { PRIME } from "../sections/priming.ts";
+import { isNpshLiftKnown, LIFT } from "../sections/priming-lift.ts";
+import { wettedDutyOf } from "../sections/wetted-duty.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
 
-/** The lift of the duty against the least of what air pump, practice and NPSH allow. */
+/** Nearer to its limit than this share of it, or this height [m], a lift is to be checked (house choice). */
+const NEAR = { share: 0.05, height: 0.3 };
+/** Longest time to prime, s: on bypass, or where the service is not stated; and on all else (common practice). */
+const LONGEST = { bypass: 300, other: 600 };
+/** Solids by weight, per cent, from which a line that stands does not prime again (common practice). */
+const SETTLING_SOLIDS = 20;
+
+const of = "priming";
+const LIFTED = { of, found: NPSH.suctionLift, quantity: "head", mustBe: "at most" } as const;
+
+/** The lift of the duty against the least of what air pump, practice and NPSH allow, and what keeps it from priming. */
 export function primingCriteria(duty: Duty): readonly Criterion[] {
-  const missing = (["sourceLevel", "pumpLevel"] as const).filter((key) => duty[key] === undefined);
-  if (missing.length > 0) return [openPoint({ of: "priming", what: "suction lift", missing })];
+  if (duty.suctionLine.length === 0) return [openPoint({ of, what: "suction line", missing: [] })];
   if (!isLifted(duty)) {
-    return [worded({ of: "priming", state: "pass", what: "flooded at the source level stated, nothing needed" })];
+    return [worded({ of, state: "pass", what: "flooded at the source level stated, nothing needed" })];
   }
+  return [...lifts(duty), time(duty), ...devices(duty)];
+}
+
+function lifts(duty: Duty): readonly Criterion[] {
+  const assumed = assumedOf(duty, ["airPump", "altitude", "temperature"]);
+  const nearest = difference(
+    LIFT.greatestPrimingLift,
+    greatest(product(constant(NEAR.share), LIFT.greatestPrimingLift), constant(inUnits(NEAR.height, "head", duty))),
+  );
   return [
+    limitOf({ ...LIFTED, what: "suction lift, air pump", limit: LIFT.liftByBlankOff, broken: "fail", ...assumed }),
+    limitOf({ ...LIFTED, what: "suction lift, practice", limit: LIFT.liftByPractice, broken: "fail", ...assumed }),
     limitOf({
-      of: "priming",
-      what: "suction lift",
-      found: LIFT.liftOfDuty,
-      limit: LIFT.greatestPrimingLift,
-      quantity: "head",
+      of,
+      what: "vapour pressure of the liquid lifted",
+      found: LIQUID_FIGURES.vapourPressure,
+      limit: constant(inUnits(HOT_VAPOUR_PRESSURE, "absolutePressure", duty)),
+      quantity: "absolutePressure",
       mustBe: "at most",
       broken: "fail",
+      why: "no lift of liquid hotter than water at 60 °C (140 °F)",
+    }),
+    ...byNpsh(duty),
+    limitOf({
+      ...LIFTED,
+      what: "suction lift, near the least limit",
+      limit: nearest,
+      broken: "check",
+      when: "5 % or 0.3 m (1 ft) kept clear of it",
     }),
   ];
+}
+
+/** A margin that was typed is a limit; one that was taken is a recommendation, beside the bare NPSH required. */
+function byNpsh(duty: Duty): readonly Criterion[] {
+  if (!isNpshLiftKnown(duty)) {
+    return [openPoint({ of, what: "suction lift by NPSH", missing: duty.pump === undefined ? ["npshRequired"] : [] })];
+  }
+  const row = { ...LIFTED, what: "suction lift, NPSH" };
+  if (duty.state.npshMargin === "stated") {
+    return [limitOf({ ...row, limit: LIFT.liftByNpsh, broken: "fail", when: "with the margin stated" })];
+  }
+  const bare: Expression = sum(LIFT.liftByNpsh, FIELD.npshMargin);
+  return [
+    limitOf({ ...row, limit: bare, broken: "fail", when: "without margin" }),
+    limitOf({ ...row, limit: LIFT.liftByNpsh, broken: "check", when: "with the margin taken" }),
+  ];
+}
+
+function time(duty: Duty): Criterion {
+  const isBypass = duty.service === undefined || duty.service === "bypass";
+  return limitOf({
+    of,
+    what: "time to prime",
+    found: PRIME.primeTime,
+    limit: constant(inUnits(isBypass ? LONGEST.bypass : LONGEST.other, "duration", duty)),
+    quantity: "duration",
+    mustBe: "at most",
+    broken: "check",
+    when: isBypass ? "bypass" : "dewatering",
+    ...assumedOf(duty, ["casingVolume", "airPump"]),
+  });
+}
+
+/** What keeps the line from priming whatever the lift. */
+function devices(duty: Duty): readonly Criterion[] {
+  const { suctionLine, dischargeLine } = duty;
+  const hasCheck = dischargeLine.some(({ typed }) => /check|non-?return|\bnrv\b/i.test(typed.fittings));
+  return [
+    ...(suctionLine.some(({ segment }) => segment?.pipe.collapsible)
+      ? [worded({ of, state: "fail", what: "lay-flat hose in the suction line", why: "it collapses under vacuum" })]
+      : []),
+    ...(hasCheck
+      ? []
+      : [
+          worded({
+            of,
+            state: "check",
+            what: "no check valve in the discharge line",
+            why: "without one no vacuum forms for the air pump",
+          }),
+        ]),
+    ...(wettedDutyOf(duty).solids !== null
+      ? [
+          worded({
+            of,
+            state: ifAtLeast(byWeight(duty), constant(SETTLING_SOLIDS), constant("check"), constant("pass")),
+            what: join(byWeight(duty), constant(" % solids by weight on a suction lift")),
+            why: `from ${SETTLING_SOLIDS} % a line that stands settles and does not prime again`,
+          }),
+        ]
+      : []),
+  ];
+}
+
+/** No better than check where one of these was taken because nothing was stated. */
+function assumedOf(
+  { state }: Duty,
+  keys: readonly FieldKey[],
+): Pick<Parameters<typeof limitOf>[0], "atBest" | "assumed"> {
+  const taken = keys.filter((key) => state[key] === "assumed").map((key) => FIELDS[key].label.toLowerCase());
+  return taken.length === 0 ? {} : { atBest: "check", assumed: taken.join(", ") };
+}
+
+function inUnits(value: number, quantity: "head" | "duration" | "absolutePressure", { unitSet }: Duty): number {
+  return Number(fromEngine(value, UNIT_SETS[unitSet][quantity]).toPrecision(12));
 }

@@ -28,7 +28,7 @@ export const PRIMINGLIFT = defineEntry({
   group: "Priming",
   summary: "Greatest suction lift by the air pump, by practice and by NPSH, and which of them rules",
   method:
-    "By blank-off: the height at which the air pump moves no more air, its leak and the vapour of a liquid warmer than water at 20 °C counted, over ρg. By practice: 7.6 m (25 ft) of cold water at sea level, less what thinner air and warmer liquid take off, and less for a heavier liquid; not more for a lighter one. By NPSH: as MAXLIFT gives it for the flow and the pump; where it is left out, a caution says that NPSH was not judged. The least of them is the greatest lift. A capacity alone takes a blank-off of 10 kPa absolute (27 inHg) at sea level; the blank-off goes with the atmosphere. A negative lift means the pump must be flooded by so much. A leak that the air pump cannot outdraw is refused.",
+    "By blank-off: the height at which the air pump moves no more air, its leak and the vapour of a liquid warmer than water at 20 °C counted, over ρg. By practice: 7.62 m (25 ft) of cold water at sea level, less what thinner air and warmer liquid take off, and less for a heavier liquid; not more for a lighter one. By NPSH: as MAXLIFT gives it for the flow and the pump; where it is left out, a caution says that NPSH was not judged. The least of them is the greatest lift. No lift of a liquid hotter than water at 60 °C. A capacity alone takes a blank-off of 25 inHg of vacuum at sea level; the blank-off goes with the atmosphere. A negative lift means the pump must be flooded by so much. A leak that the air pump cannot outdraw is refused.",
   cites: [
     ...primingLiftMethod.cites,
     { source: "practice", at: "capacity of an air pump falls in a straight line over the vacuum to its blank-off" },
@@ -67,9 +67,9 @@ export const PRIMINGLIFT = defineEntry({
     {
       args: ["50 cfm, blank-off 26 inHg", null, null, "water", 68],
       part: [1, 3],
-      answer: 24.93,
+      answer: 25,
       within: 0.01,
-      source: "common practice, no source: 7.6 m (25 ft) of cold water at sea level",
+      source: "common practice, no source: 7.62 m (25 ft) of cold water at sea level",
     },
   ],
   run: ({ airPumpCapacity: stated, NPSHLift, altitude: above, liquid: named, temperature: at }) => {
@@ -105,14 +105,14 @@ export const PRIMECURVE = defineEntry({
   },
   examples: [
     {
-      args: [[["ID 152.4 mm rough 0.045 mm", 11]], 5, 23.6, 60, null, null, null, "SI"],
+      args: [[["ID 152.4 mm rough 0.045 mm", 11]], 5, "23.6 L/s, blank-off 10 kPa(a)", 60, null, null, null, "SI"],
       part: [17, 0],
       answer: 10.17,
       within: 0.03,
       source: "by hand: closed form of the rise through 5 m of a 6 in bore, checked by a mass march",
     },
     {
-      args: [[["ID 152.4 mm rough 0.045 mm", 11]], 5, 23.6, 60, null, null, null, "SI"],
+      args: [[["ID 152.4 mm rough 0.045 mm", 11]], 5, "23.6 L/s, blank-off 10 kPa(a)", 60, null, null, null, "SI"],
       part: [21, 0],
       answer: 18.17,
       within: 0.1,

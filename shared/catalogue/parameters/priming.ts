@@ -44,6 +44,13 @@ export const casingVolume = zeroDoubted(
   }),
 );
 
+/** An air pump that may be left out. */
+export const usualAirPump = {
+  ...airPumpCapacity,
+  fallback: null,
+  whenLeftOut: "50 ft³/min with a blank-off of 25 inHg at sea level",
+};
+
 /** State of the liquid and pressure of the air together. */
 export function onSite<T>(
   altitudeGiven: number,

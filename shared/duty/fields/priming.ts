@@ -6,7 +6,7 @@ import { amount, named } from "../field.ts";
 export const priming = {
   airPump: named(describedAirPump, {
     label: "Priming air pump",
-    whenBlank: "50 cfm",
+    whenBlank: "50 cfm, blank-off 25 inHg",
     help: "Free-air capacity of the vacuum pump that primes, such as 50 cfm; about that is common practice.",
   }),
   casingVolume: amount({

@@ -27,8 +27,8 @@ export const primingWords: WordsOf<keyof PrimingFindings> = {
   "blank-off-assumed": (f, say) =>
     `no blank-off was stated for the ${f.subject}: ${say.amount(f.found)} at sea level is taken, and no leak unless stated; ${
       f.facts.time === undefined
-        ? `at ${say.amount(f.facts.poor)}, the poorer end of practice, it never primes`
-        : `at ${say.amount(f.facts.poor)}, the poorer end of practice, it takes ${say.amount(f.facts.time)}`
+        ? `at ${say.amount(f.facts.better)}, the better end of practice, it never primes either`
+        : `at ${say.amount(f.facts.better)}, the better end of practice, it takes ${say.amount(f.facts.time)}`
     }`,
   "casing-not-counted": (f) =>
     `${f.subject} was left out: the air in the casing and the priming chamber is not counted, so the true time is longer`,
@@ -38,7 +38,7 @@ export const primingWords: WordsOf<keyof PrimingFindings> = {
   "priming-npsh-not-judged": (f, say) =>
     `a pump that primes may still lack NPSH: priming reaches ${say.amount(f.found)} here, and the maximum lift by NPSH at the flow (MAXLIFT) holds as well, whichever is less`,
   "priming-lift-blank-off-assumed": (f, say) =>
-    `no blank-off was stated for the ${f.subject}: ${say.amount(f.found)} at sea level is taken, and no leak unless stated; at ${say.amount(f.facts.poor)}, the poorer end of practice, it holds the liquid no higher than ${say.amount(f.facts.lift)}`,
+    `no blank-off was stated for the ${f.subject}: ${say.amount(f.found)} at sea level is taken, and no leak unless stated; at ${say.amount(f.facts.better)}, the better end of practice, it holds the liquid to ${say.amount(f.facts.lift)}`,
   "priming-lift-negative": (f, say) =>
     `the pump must stand at least ${say.amount(f.found)} below the liquid: no lift is left by ${f.facts.rule}`,
   "eductor-by-practice": (f) =>
@@ -48,22 +48,29 @@ export const primingWords: WordsOf<keyof PrimingFindings> = {
 
   "prime-liquid-hot": (f, say) =>
     `the liquid has a vapour pressure of ${say.amount(f.found)}, above that of water at 60 °C (140 °F), ${say.amount(f.limit)}: no lift is offered`,
-  "prime-lift-refused": (f, say) =>
-    `suction lift of ${say.amount(f.found)} is above ${say.amount(f.limit)}, the most that is offered here`,
-  "prime-lift-beyond": (f, say) =>
-    `suction lift of ${say.amount(f.found)} is above the ${say.amount(f.limit)} that priming reaches in practice here`,
+  "prime-lift-beyond": (f, say) => {
+    const [found, limit] = say.apart(f.found, f.limit);
+    return `suction lift of ${found} is above ${limit}, the greatest by ${f.facts.rule}`;
+  },
   "prime-lift-within": (f, say) =>
-    `suction lift of ${say.amount(f.found)} is within the ${say.amount(f.limit)} that priming reaches in practice here`,
+    `suction lift of ${say.amount(f.found)} is within ${say.amount(f.limit)}, the greatest by ${f.facts.rule}`,
+  "prime-lift-near": (f, say) => {
+    const [found, limit] = say.apart(f.found, f.limit);
+    if (found === limit) return `suction lift of ${found} is at the limit by ${f.facts.rule}`;
+    return `suction lift of ${found} is near the limit of ${limit} by ${f.facts.rule}`;
+  },
+  "prime-slurry-settles": () =>
+    "slurry of 20 % by weight or more settles in a line that stands, and does not prime again: flood the suction, or flush before each stop",
   "prime-by-gravity": (f, say) => `the liquid stands ${say.amount(f.found)} above the pump and fills it by itself`,
   "prime-not-needed": (f, say) => `the pump is flooded by ${say.amount(f.found)}`,
   "prime-needs-gate-and-vent": () => "gate valve in the suction line and a vent on the casing",
   "prime-lowest-level": () => "holds only as long as the level stays above the impeller eye: check the lowest level",
   "prime-time-short": (f, say) =>
-    `an air pump of ${say.amount(f.facts.capacity)} fills the line in ${say.amount(f.found)}; casing not counted`,
+    `an air pump of ${say.amount(f.facts.capacity)} fills the line in ${say.amount(f.found)}`,
   "prime-time-long": (f, say) =>
-    `an air pump of ${say.amount(f.facts.capacity)} takes ${say.amount(f.found)}, more than the ${say.amount(f.facts.bypass)} accepted on bypass duty; casing not counted`,
+    `an air pump of ${say.amount(f.facts.capacity)} takes ${say.amount(f.found)}, more than the ${say.amount(f.facts.bypass)} accepted on bypass duty`,
   "prime-time-very-long": (f, say) =>
-    `an air pump of ${say.amount(f.facts.capacity)} takes ${say.amount(f.found)}, more than the ${say.amount(f.facts.dewatering)} accepted on dewatering; casing not counted`,
+    `an air pump of ${say.amount(f.facts.capacity)} takes ${say.amount(f.found)}, more than the ${say.amount(f.facts.dewatering)} accepted on dewatering`,
   "prime-dry-long-lines": () => "serves long lines and high lifts, primes again by itself and stands dry running",
   "prime-dry-passes-solids": () =>
     "passes solids and primes again by itself when unattended or drawing air at a low level",
@@ -77,7 +84,7 @@ export const primingWords: WordsOf<keyof PrimingFindings> = {
     "float valve and check valve need upkeep, and mist leaves with the air; every suction joint must be tight (20 inHg held shut, less than 1 inHg lost a minute)",
   "prime-float-stringy": () => "stringy solids hang in the float valve: inspect it often",
   "prime-blank-off-varies": (f, say) =>
-    `the time is for a blank-off of ${say.amount(f.found)} at sea level; units of ${say.amount(f.facts.poor)} take longer`,
+    `the time is for a blank-off of ${say.amount(f.found)} at sea level; units of ${say.amount(f.facts.better)} are quicker`,
   "prime-hazardous-area": () => "in a hazardous area no engine or motor without its rating: eductor or flooded suction",
   "prime-self-short-line": (f, say) =>
     `the line of ${say.amount(f.found)} is short enough (below ${say.amount(f.limit)}) to prime by the liquid kept in the casing`,

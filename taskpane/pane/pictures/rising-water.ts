@@ -3,6 +3,7 @@ import { html, nothing, svg, type TemplateResult } from "lit";
 import type { RisingWater, WaterCourse, WaterMark } from "../../../shared/package/rising-water.ts";
 import { amountText } from "../../../shared/text/words.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
+import { isAtMost } from "../../../src/basis/at-most.ts";
 import { amount } from "../../../src/basis/result.ts";
 import { type LiftLine, risingWaterFrame } from "./rising-water-frame.ts";
 
@@ -114,14 +115,14 @@ export function risingWaterWords(water: RisingWater, units: UnitSetName): string
 function captionOf({ lift, greatest, course }: RisingWater, units: UnitSetName): string {
   const priming =
     course === undefined
-      ? `It never primes at a suction lift of ${head(lift, units)}.`
+      ? `No time to prime at a suction lift of ${head(lift, units)}.`
       : `The water gains the suction lift of ${head(lift, units)} in ${durationText(course.riseTime)}; line and casing are full after ${durationText(course.total)}.`;
   return `${priming} ${verdictOf(lift, greatest, units)}`;
 }
 
 function verdictOf(lift: number, greatest: number, units: UnitSetName): string {
   if (greatest < 0) return `No lift is left: the pump must stand ${head(-greatest, units)} below the liquid.`;
-  return `The lift is ${lift <= greatest ? "within" : "beyond"} the greatest of ${head(greatest, units)}.`;
+  return `The lift is ${isAtMost(lift, greatest) ? "within" : "beyond"} the greatest of ${head(greatest, units)}.`;
 }
 
 function head(height: number, units: UnitSetName): string {

@@ -161,7 +161,9 @@ describe("PRIMINGMETHODS", () => {
 
   it("speaks in the reader's units", () => {
     const us = JSON.stringify(cell("PRIMINGMETHODS", "4 m", [["6in sch40", "10 m"]], "rags"));
-    const si = JSON.stringify(cell("PRIMINGMETHODS", "4 m", [["6in sch40", "10 m"]], "rags", null, null, null, "SI"));
+    const si = JSON.stringify(
+      cell("PRIMINGMETHODS", "4 m", [["6in sch40", "10 m"]], "rags", null, null, null, null, null, null, "SI"),
+    );
     expect(us).toContain("13.12 ft");
     expect(si).toContain("4 m");
   });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type AirPump, POOR_BLANK_OFF } from "../../../src/priming/air-pump.ts";
+import { type AirPump, DEFAULT_BLANK_OFF } from "../../../src/priming/air-pump.ts";
 import { COLD_VAPOUR_PRESSURE, type PrimeTimeInput, primeTime } from "../../../src/priming/prime-time.ts";
 import { type PrimingRun, verticalFirst } from "../../../src/priming/vertical-first.ts";
 import { standardAtmosphere } from "../../../src/site/atmosphere.ts";
@@ -248,7 +248,7 @@ describe("laws of priming", () => {
         const runs = lineOf(rise);
         const time = total({ runs, airPump: { ...AIR_PUMP, freeAir } });
         expect(total({ runs, airPump: { ...AIR_PUMP, freeAir: freeAir * (1 + extra) } })).toBeLessThan(time);
-        const poor = total({ runs, airPump: { ...AIR_PUMP, freeAir, blankOff: POOR_BLANK_OFF } });
+        const poor = total({ runs, airPump: { ...AIR_PUMP, freeAir, blankOff: DEFAULT_BLANK_OFF } });
         expect(poor).toBeGreaterThan(time);
         const leaking = total({ runs, airPump: { ...AIR_PUMP, freeAir, leak: freeAir * extra } });
         expect(leaking).toBeGreaterThan(time);

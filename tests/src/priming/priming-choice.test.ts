@@ -17,6 +17,9 @@ const base: PrimingChoiceInput = {
   solids: solidsOf(0.05),
   atmosphericPressure: 101_325,
   liquid: COLD_WATER,
+  airPump: null,
+  casingVolume: null,
+  greatestLift: null,
 };
 
 function options(change: Partial<PrimingChoiceInput> = {}): readonly PrimingOption[] {
@@ -44,7 +47,7 @@ describe("the choice of priming", () => {
     ["clean liquid in a short line", { solids: CLEAN, suctionLine: shortLine }, "self-priming casing"],
     ["a flooded pump", { suctionLift: -0.5 }, "flooded suction or submerged pump"],
     ["hot liquid", { liquid: { ...COLD_WATER, vapourPressure: 19_947 } }, "flooded suction or submerged pump"],
-    ["a lift above 8 m", { suctionLift: 8.01 }, "flooded suction or submerged pump"],
+    ["a lift above 7.62 m", { suctionLift: 7.63 }, "flooded suction or submerged pump"],
     ["a lift above the barometric", { suctionLift: 11 }, "flooded suction or submerged pump"],
   ])("for %s puts first what serves it", (_, change, method) => {
     expect(options(change)[0]?.method).toBe(method);
@@ -65,9 +68,15 @@ describe("the choice of priming", () => {
   it.each([
     ["no foot valve for solids", "foot valve and filled line", {}, "not suited"],
     ["a foot valve with care on clean liquid", "foot valve and filled line", { solids: CLEAN }, "suits with care"],
-    ["no liquid-filled casing above 7.6 m", "self-priming casing", { suctionLift: 7.61 }, "not suited"],
-    ["a liquid-filled casing at 7.59 m with care", "self-priming casing", { suctionLift: 7.59 }, "suits with care"],
-    ["a dry prime with care above 7.6 m", "vacuum-assisted dry prime", { suctionLift: 7.61 }, "suits with care"],
+    ["no liquid-filled casing above 7.62 m", "self-priming casing", { suctionLift: 7.63 }, "not suited"],
+    ["a liquid-filled casing at 7.62 m with care", "self-priming casing", { suctionLift: 7.62 }, "suits with care"],
+    ["no dry prime above 7.62 m", "vacuum-assisted dry prime", { suctionLift: 7.63 }, "not suited"],
+    ["a dry prime freely at 7.23 m", "vacuum-assisted dry prime", { suctionLift: 7.23 }, "suits"],
+    ["a dry prime with care near the limit", "vacuum-assisted dry prime", { suctionLift: 7.25 }, "suits with care"],
+    ["no dry prime beyond the NPSH lift", "vacuum-assisted dry prime", { greatestLift: 3.9 }, "not suited"],
+    ["a dry prime well inside the NPSH lift", "vacuum-assisted dry prime", { greatestLift: 4.4 }, "suits"],
+    ["a dry prime of 19 % slurry", "vacuum-assisted dry prime", { solids: solidsOf(0.19) }, "suits"],
+    ["a dry prime of 20 % slurry with care", "vacuum-assisted dry prime", { solids: solidsOf(0.2) }, "suits with care"],
     ["nothing else where flooded", "vacuum-assisted dry prime", { suctionLift: -0.1 }, "not needed"],
   ] as const)("offers %s", (_, method, change, expected) => {
     expect(verdict(method, change)).toBe(expected);
@@ -127,6 +136,12 @@ describe("solids in words", () => {
     ["clean", "none", 0],
     ["Rags", "stringy", null],
     ["sand", "grit", null],
+    ["raw sewage", "stringy", null],
+    ["sewage with rags", "stringy", null],
+    ["wipes", "stringy", null],
+    ["sand and leaves", "stringy", null],
+    ["gravel, mud", "grit", null],
+    ["sludge", "unspecified", null],
   ])("reads %s", (text, kind, share) => {
     const read = solidsNamed(text, "solids");
     if (!read.ok) throw new Error(JSON.stringify(read.findings));

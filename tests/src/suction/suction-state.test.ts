@@ -84,7 +84,7 @@ describe("NPSH available", () => {
     ["nothing left", { suctionLift: 10.2 }, ["limit npsha-not-positive"]],
     [
       "a lift beyond priming",
-      { suctionLift: 7.61, ...noLoss },
+      { suctionLift: 7.63, ...noLoss },
       ["check lift-beyond-practice", "check inlet-pressure-low"],
     ],
     ["no pipe", { suctionLine: [] }, ["check line-lossless"]],
@@ -102,10 +102,10 @@ describe("NPSH available", () => {
   });
 
   it("lowers the practical lift with the air", () => {
-    // 7.6 − (101325 − 80000) / (998.2 × 9.80665) = 7.6 − 2.178466 = 5.421534 m
+    // 7.62 − (101325 − 80000) / (998.2 × 9.80665) = 7.62 − 2.178466 = 5.441534 m
     const high = { atmosphericPressure: 8e4, ...noLoss };
-    expect(codesOf({ ...high, suctionLift: 5.4216 })).toContain("check lift-beyond-practice");
-    expect(codesOf({ ...high, suctionLift: 5.4215 })).not.toContain("check lift-beyond-practice");
+    expect(codesOf({ ...high, suctionLift: 5.4416 })).toContain("check lift-beyond-practice");
+    expect(codesOf({ ...high, suctionLift: 5.4415 })).not.toContain("check lift-beyond-practice");
   });
 
   it("says nothing of air in a liquid that boils, nor of a practical lift below none", () => {
@@ -136,10 +136,10 @@ describe("NPSH available", () => {
   });
 
   it("takes each limit itself as kept", () => {
-    // A surface at absolute zero is the emptiest there is; 7.6 m is the practical lift at sea level; 60 kPa keeps its air.
+    // A surface at absolute zero is the emptiest there is; 7.62 m is the practical lift at sea level; 60 kPa keeps its air.
     expect(suctionState({ ...base, ...noLoss, surfacePressure: -101_325 }).ok).toBe(true);
-    expect(codesOf({ ...noLoss, suctionLift: 7.6 })).not.toContain("check lift-beyond-practice");
-    expect(codesOf({ ...noLoss, suctionLift: 7.600001 })).toContain("check lift-beyond-practice");
+    expect(codesOf({ ...noLoss, suctionLift: 7.62 })).not.toContain("check lift-beyond-practice");
+    expect(codesOf({ ...noLoss, suctionLift: 7.620001 })).toContain("check lift-beyond-practice");
     expect(gasRemarks(60_000)).toEqual([]);
     expect(gasRemarks(59_999.9)).toHaveLength(1);
   });

@@ -81,7 +81,7 @@ describe("the picture in words", () => {
 
   it("says that it never primes, that the lift is beyond, and that no lift is left", () => {
     const never = { ...WATER, lift: 9.5, course: undefined };
-    expect(risingWaterWords(never, "SI")).toContain("It never primes at a suction lift of 9.5 m.");
+    expect(risingWaterWords(never, "SI")).toContain("No time to prime at a suction lift of 9.5 m.");
     expect(risingWaterWords(never, "SI")).toContain("The lift is beyond the greatest of 7.6 m.");
     expect(risingWaterWords({ ...WATER, byNpsh: -2, greatest: -2 }, "SI")).toContain(
       "No lift is left: the pump must stand 2 m below the liquid.",
