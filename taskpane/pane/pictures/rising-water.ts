@@ -2,8 +2,8 @@ import { scaleLinear } from "d3-scale";
 import { html, nothing, svg, type TemplateResult } from "lit";
 import type { RisingWater, WaterCourse, WaterMark } from "../../../shared/package/rising-water.ts";
 import { amountText } from "../../../shared/text/words.ts";
-import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import { isAtMost } from "../../../src/basis/at-most.ts";
+import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
 import { type LiftLine, risingWaterFrame } from "./rising-water-frame.ts";
 
