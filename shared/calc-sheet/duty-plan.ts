@@ -8,6 +8,7 @@ import { cautions } from "./sections/cautions.ts";
 import { drawnCurves } from "./sections/drawn-curves.ts";
 import { driveSection } from "./sections/drive.ts";
 import { acceptance, dutyRegion } from "./sections/duty-region.ts";
+import { dutyStates } from "./sections/duty-states.ts";
 import { estimateSection } from "./sections/estimate.ts";
 import { foundList, toConfirm } from "./sections/found-lists.ts";
 import { headBuildUp } from "./sections/head.ts";
@@ -20,6 +21,7 @@ import { pipeSection } from "./sections/pipe.ts";
 import { pressureSection } from "./sections/pressure.ts";
 import { primingSection } from "./sections/priming.ts";
 import { chosenPump, pumpCurveTable, rangeToCover } from "./sections/pump.ts";
+import { pumpFigures } from "./sections/pump-figures.ts";
 import { citedBy, findings, references } from "./sections/remarks.ts";
 import { slurrySection } from "./sections/slurry.ts";
 import { slurryWorkings } from "./sections/slurry-lines.ts";
@@ -81,8 +83,10 @@ function pumpOnTheDuty(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...chosenPump(duty, pump),
     ...rangeToCover(duty),
     ...pumpCurveTable(duty, pump),
+    ...pumpFigures(pump),
     ...drawnCurves(duty, pump),
     ...systemCases(duty, pump),
+    dutyStates(duty, pump),
     ...operatingPoint(duty, pump),
     ...dutyRegion(duty, pump),
     ...acceptance(duty, pump),

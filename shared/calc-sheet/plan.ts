@@ -69,6 +69,8 @@ export interface ResultItem {
   /** How it comes about, in a few words or a formula. */
   readonly how: string;
   readonly main?: boolean;
+  /** A figure below this wants attention. */
+  readonly badBelow?: number;
 }
 
 export interface LineTableRow {
@@ -126,6 +128,8 @@ export interface TableColumn<C extends string = string> {
   readonly key: C;
   readonly label: string;
   readonly quantity?: Quantity;
+  /** In a printed table: a figure below this wants attention. */
+  readonly badBelow?: number;
 }
 
 /** A function's table or record, headings over figures, in the working columns beside the printed page. */

@@ -1,15 +1,18 @@
 import { UNIT_SETS } from "../../src/basis/quantities.ts";
 import { andThen, fail, type Result, succeed } from "../../src/basis/result.ts";
 import { toEngine } from "../../src/basis/units.ts";
+import { kinematicViscosityOf } from "../../src/liquid/liquid.ts";
 import { type DutyRegion, dutyRegion } from "../../src/pump/envelope.ts";
 import type { HeadCurve } from "../../src/pump/head-curve.ts";
 import { runningPump } from "../../src/pump/running-pump.ts";
 import { systemCurveThrough } from "../../src/pump/system-curve-through.ts";
+import { viscousPumpCurve } from "../../src/pump/viscous-curve.ts";
 import { standardAtmosphere } from "../../src/site/atmosphere.ts";
 import { curveOn } from "../../src/slurry/curve-as-pumped.ts";
 import { suctionState } from "../../src/suction/suction-state.ts";
 import { dutyCases, systemOf } from "../calc-sheet/sections/duty-cases.ts";
 import { specificSpeedOf } from "../calc-sheet/sections/preferred-region.ts";
+import { viscousNeedOf } from "../calc-sheet/sections/viscous-curve.ts";
 import { isRange } from "../cells/cell.ts";
 import { type Duty, type DutyPump, hasFields, segmentsOf } from "../duty/duty.ts";
 import { stateAsPumped } from "../duty/slurry.ts";
@@ -23,7 +26,6 @@ const NEEDED = [
   "pumpLevel",
   "deliveryLevel",
   "sourcePressure",
-  "npshMargin",
 ] as const;
 
 /**
@@ -31,7 +33,7 @@ const NEEDED = [
  * level stated, its lowest, in all of them. Findings are those of the region alone; the sheet's calls say the others.
  */
 export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result<DutyRegion> {
-  const { speedRatio, trimRatio, curve, count, arrangement } = pump;
+  const { speedRatio, trimRatio, count, arrangement } = pump;
   // What is missing is said at its box.
   const suctionLine = segmentsOf(duty.suctionLine);
   if (!hasFields(duty, ...NEEDED) || suctionLine === undefined) return fail([]);
@@ -39,7 +41,9 @@ export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result
   const normal = duty.deliveryLevel - duty.sourceLevel;
   const state = stateAsPumped(duty);
   if (!state.ok) return state;
-  const onPumped = curveOn(state.value, curve);
+  const onCarrier = curveOnCarrier(duty, pump, kinematicViscosityOf(state.value));
+  if (!onCarrier.ok) return onCarrier;
+  const onPumped = curveOn(state.value, onCarrier.value);
   if (!onPumped.ok) return onPumped;
   const running = runningPump({ curve: onPumped.value, speedRatio, trimRatio });
   const newPipe = systemThrough("new", duty, worked);
@@ -79,9 +83,17 @@ export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result
         }),
         ({ npshAvailable }) => succeed(npshAvailable),
       ),
-    npshMargin,
+    ...(npshMargin === undefined ? {} : { npshMargin }),
     ...(specificSpeed === undefined ? {} : { specificSpeed }),
   });
+}
+
+/** The curve with water, or corrected for a viscous liquid as the pump runs. */
+function curveOnCarrier(duty: Duty, pump: DutyPump, kinematicViscosity: number): Result<DutyPump["curve"]> {
+  const { curve, speed, speedRatio, trimRatio } = pump;
+  if (viscousNeedOf(duty, pump) === "none") return succeed(curve);
+  // Why it cannot be corrected is said by the call of the sheet.
+  return speed === undefined ? fail([]) : viscousPumpCurve({ curve, speed, speedRatio, trimRatio, kinematicViscosity });
 }
 
 /** A system curve of the plan as the functions read it. */

@@ -22,12 +22,11 @@ export interface ComparedWords {
 /** "Fails: suction flange NPS 16 grey iron, 168.7 of 150 psig (column 390 ft)." */
 export function comparedText(state: VerdictState, comparison: Comparison, words: ComparedWords): string {
   const { what, when, why, assumed } = words;
+  // What is kept needs no cause.
+  const cause = state === "pass" || why === "" ? "" : `: ${why}`;
   const rests = state === "check" && assumed !== "" ? `assumed: ${assumed}` : "";
   const aside = [when, rests].filter((text) => text !== "").join("; ");
-  return sentence(
-    state,
-    `${what}, ${figuresText(comparison, words.unit)}${aside === "" ? "" : ` (${aside})`}${why === "" ? "" : `: ${why}`}`,
-  );
+  return sentence(state, `${what}, ${figuresText(comparison, words.unit)}${aside === "" ? "" : ` (${aside})`}${cause}`);
 }
 
 /** A sentence of a verdict that no figure decides. */

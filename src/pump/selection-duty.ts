@@ -1,6 +1,7 @@
 import { outOfRange } from "../basis/method.ts";
 import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { headAt, type PumpingSystem } from "../head/total-head.ts";
+import type { ServiceName } from "../tables/services.ts";
 import type { HeadCurve } from "./head-curve.ts";
 import { systemCurveThrough } from "./system-curve-through.ts";
 
@@ -16,8 +17,10 @@ export interface SelectionDuty {
   readonly kinematicViscosity?: number;
   /** NPSH available at a flow, m; left out where nobody knows the suction. */
   readonly npshAvailable?: (flow: number) => number;
-  /** NPSH to keep in hand over NPSHR, m; the greater of 1.0 m and 0.3 NPSHR where left out. */
+  /** NPSH to keep in hand over NPSHR, m; that of the service where left out. */
   readonly npshMargin?: number;
+  /** What the margin goes by where none is given: that of a suction lift where left out. */
+  readonly service?: ServiceName;
 }
 
 /** A pump that would give more than this many times the flow asked for is left out as too large (house choice). */

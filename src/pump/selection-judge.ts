@@ -1,6 +1,6 @@
 import { STANDARD_GRAVITY } from "../basis/constants.ts";
 import { amount, type Result } from "../basis/result.ts";
-import { defaultNpshMargin } from "../suction/npsh-margin.ts";
+import { defaultNpshMargin, npshMargin as npshMarginOf } from "../suction/npsh-margin.ts";
 import type { OfferedPump } from "./offered-pump.ts";
 import { preferredRegion } from "./operating-region.ts";
 import { bestPointOf, efficiencyAtFlow, npshRequiredAtFlow, shaftPowerAtFlow } from "./pump-reading.ts";
@@ -74,7 +74,7 @@ export function judge(
       limit: amount("head", npshRequired + npshMargin),
     };
   }
-  const wanted = duty.npshMargin ?? defaultNpshMargin(npshRequired ?? 0);
+  const wanted = duty.npshMargin ?? marginOf(npshRequired ?? 0, duty);
   const efficiency = best.ok ? orNothing(efficiencyAtFlow(running, flow)) : undefined;
   const power = best.ok ? orNothing(shaftPowerAtFlow(running, flow, duty.density)) : undefined;
   const useful = duty.density * STANDARD_GRAVITY * duty.flow * dutyHead;
@@ -130,6 +130,11 @@ function onWater({ pump, curve }: Setting): RunningPump {
 
 function orNothing(read: Result<number>): number | undefined {
   return read.ok ? read.value : undefined;
+}
+
+function marginOf(npshRequired: number, { service }: SelectionDuty): number {
+  const margin = npshMarginOf({ npshRequired, ...(service !== undefined && { service }) });
+  return margin.ok ? margin.value : defaultNpshMargin(npshRequired);
 }
 
 function marginPart(margin: number | undefined, wanted: number): number {

@@ -55,7 +55,7 @@ export const suctionSpecificSpeedMethod = {
 } as const satisfies Method<"speed" | "flow" | "npshRequired">;
 
 /** Above this the range of stable flow is narrow (US units). */
-const HIGH_SUCTION_SPECIFIC_SPEED = 11_000;
+export const HIGH_SUCTION_SPECIFIC_SPEED = 11_000;
 
 /**
  * Suction specific speed at best efficiency: as `specificSpeed`, with NPSHR for the head and the flow through one eye.

@@ -9,7 +9,7 @@ export const GREATEST_PRACTICAL_LIFT = 7.62;
 export const HOT_VAPOUR_PRESSURE = 19_946;
 
 /** Absolute pressure at the pump inlet under which dissolved air starts to cost performance, Pa. */
-const LEAST_INLET_PRESSURE = 60_000;
+export const LEAST_INLET_PRESSURE = 60_000;
 
 const LIFT_PRACTICE: Citation = {
   source: "practice",
@@ -20,6 +20,8 @@ const GAS_CHOICE: Citation = {
   source: "house",
   at: "absolute pressure at the pump inlet at least 60 kPa (8.7 psia), for dissolved air comes out below it",
 };
+
+export const suctionPractice = { hot: HOT_PRACTICE, gas: GAS_CHOICE } as const;
 
 /**
  * Greatest practical lift from a surface under this absolute pressure [m]; none is left under a deep vacuum.

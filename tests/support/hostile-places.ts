@@ -134,6 +134,8 @@ export const TYPICAL: Readonly<Record<FieldKey, readonly [string, string]>> = {
   leastStaticHead: ["5 m", "6 m"],
   greatestStaticHead: ["25 m", "26 m"],
   agedRoughness: ["0.3 mm", "0.5 mm"],
+  leastPumpFlow: ["50 m3/h", "60 m3/h"],
+  greatestPumpFlow: ["400 m3/h", "450 m3/h"],
   acceptanceGrade: ["1B", "2B"],
   solids: ["10", "15"],
   solidsByVolume: ["4", "6"],

@@ -70,36 +70,43 @@ export function placeInput(page: Page, { key, label, quantity, value, basis }: I
 }
 
 export function placeResult(page: Page, item: ResultItem): void {
-  const { key, label, quantity, expression, how, main = false } = item;
-  const bad = badText(expression);
+  const { key, label, quantity, expression, how, main = false, badBelow } = item;
+  const bad = badTexts(expression);
   page.put(LABEL, { v: label, style: main ? "labelMain" : "label" });
   page.name(key, VALUE);
   page.formula(
     VALUE,
     expression,
     key,
-    bad === undefined ? page.numberStyle(quantity, main ? "main" : "number") : "verdict",
+    bad.length === 0 ? page.numberStyle(quantity, main ? "main" : "number") : "verdict",
   );
   if (quantity !== undefined) {
     page.put(UNIT, { v: printedUnit(quantity, page.plan.unitSet), style: main ? "unitMain" : "unit" });
   } else if (main) page.put(UNIT, { style: "unitMain" });
   page.merged(REMARK, LAST, { v: how, style: main ? "howMain" : "how" });
-  if (bad !== undefined) flag(page, VALUE, bad);
+  flag(page, VALUE, bad, badBelow);
   page.next(how, WIDTHS.remark, Math.ceil(label.length / COLUMNS[LABEL]));
 }
 
-/** The text of a verdict that wants attention. */
-export function badText(expression: Expression): string | undefined {
-  if (expression.op === "ifNumber") return badText(expression.met);
-  if (expression.op !== "atLeast" || expression.otherwise.op !== "constant") return undefined;
-  const { value } = expression.otherwise;
-  return typeof value === "string" ? value : undefined;
+/** The texts of a verdict that want attention: all but the best. */
+export function badTexts(expression: Expression): readonly string[] {
+  if (expression.op === "ifNumber") return badTexts(expression.met);
+  if (expression.op !== "atLeast") return [];
+  const { otherwise } = expression;
+  if (otherwise.op === "atLeast") return [...textOf(otherwise.met), ...badTexts(otherwise)];
+  return textOf(otherwise);
 }
 
-/** Marks the cell while it shows this text. */
-export function flag(page: Page, column: number, text: string): void {
+function textOf(expression: Expression): readonly string[] {
+  return expression.op === "constant" && typeof expression.value === "string" ? [expression.value] : [];
+}
+
+/** Marks the cell while it shows one of these texts, or a figure below a bound. */
+export function flag(page: Page, column: number, texts: readonly string[], badBelow?: number): void {
   const ref = addressOf(page.row, column);
-  page.rule({ ref, when: `${ref}="${text.replaceAll('"', '""')}"`, style: { color: "#B3261E", bold: true } });
+  const style = { color: "#B3261E", bold: true } as const;
+  for (const text of texts) page.rule({ ref, when: `${ref}="${text.replaceAll('"', '""')}"`, style });
+  if (badBelow !== undefined) page.rule({ ref, when: `AND(ISNUMBER(${ref}),${ref}<${badBelow})`, style });
 }
 
 /** The text of a call stands beside the page; what it remarks is printed in the list of all. */
@@ -139,7 +146,7 @@ export function placeFoundList(page: Page, { of, rows, ifNone }: FoundListItem):
     const isNone = row === 0 && text === "";
     page.put(LABEL, { f: where, cached: at(row, "where"), style: "optionName" });
     page.put(VALUE, { f: kind, cached: at(row, "kind"), style: "optionVerdict" });
-    for (const grave of ["Safety", "Limit"]) flag(page, VALUE, grave);
+    for (const grave of ["Safety", "Limit"]) flag(page, VALUE, [grave]);
     page.merged(UNIT, LAST, {
       f: row === 0 ? `IF(${finding}="","${ifNone}",${finding})` : finding,
       cached: isNone ? ifNone : text,

@@ -3,7 +3,7 @@ import { tableCell } from "../expression.ts";
 import type { InputTableItem, SpillItem, TableItem, WorkingItem } from "../plan.ts";
 import { CHART_ROWS, COLUMNS, LABEL, LAST, LINE_HEIGHT, REMARK, UNIT, VALUE, WORKING } from "./columns.ts";
 import type { Page } from "./page.ts";
-import { badText, flag } from "./rows.ts";
+import { badTexts, flag } from "./rows.ts";
 
 /** Inputs in the columns of worked figures, under headings; what they are is said at the left, or a chart stands there. */
 export function placeInputTable(page: Page, table: InputTableItem): void {
@@ -43,15 +43,14 @@ export function placeTable(page: Page, table: TableItem): void {
   const top = page.row;
   table.rows.forEach(({ label, cells }, i) => {
     page.put(LABEL, { v: label, style: "label" });
-    table.columns.forEach(({ key, quantity }, j) => {
+    table.columns.forEach(({ key, quantity, badBelow }, j) => {
       const expression = cells[j];
       if (expression === undefined) return;
       const cell = tableCell(table.key, i, key);
       const isWide = VALUE + j === UNIT;
       page.keep(cell, VALUE + j);
       page.formula(VALUE + j, expression, cell, isWide ? "tableText" : page.numberStyle(quantity));
-      const bad = badText(expression);
-      if (bad !== undefined) flag(page, VALUE + j, bad);
+      flag(page, VALUE + j, badTexts(expression), badBelow);
     });
     page.next(label, COLUMNS[LABEL]);
   });

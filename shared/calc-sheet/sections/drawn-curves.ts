@@ -14,7 +14,6 @@ import {
   ifText,
   least,
   product,
-  range,
   ratio,
   sum,
   type TableOf,
@@ -23,9 +22,10 @@ import {
 import { type ColumnFacts, type PlanItem, type WorkingItem, working } from "../plan.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
 import { npshAvailableAt } from "./npsh.ts";
-import { PUMP, PUMP_CURVE } from "./pump.ts";
-import { curveAsPumped, slurryCurve } from "./slurry-curve.ts";
+import { PUMP } from "./pump.ts";
+import { curveAsPumped, readCurve, slurryCurve } from "./slurry-curve.ts";
 import { inUnitSet } from "./stated-input.ts";
+import { viscousCurve } from "./viscous-curve.ts";
 
 const ROWS = 25;
 
@@ -36,12 +36,15 @@ const HOW_IT_RUNS = tableOf("howItRuns", {
   sideBySide: null,
   inSeries: null,
   specificGravity: "ratio",
+  curveEnd: "flow",
   reach: "flow",
 });
 /** How many pumps share the flow, how many add their heads, and the specific gravity of the liquid as pumped. */
 export const SIDE_BY_SIDE = cell(HOW_IT_RUNS, 0, "sideBySide");
 export const IN_SERIES = cell(HOW_IT_RUNS, 0, "inSeries");
 export const SPECIFIC_GRAVITY = cell(HOW_IT_RUNS, 0, "specificGravity");
+/** The last flow of the pumps' curve, all together. */
+export const CURVE_END = cell(HOW_IT_RUNS, 0, "curveEnd");
 /** The greatest flow of the system curves the pumps are held against. */
 export const SYSTEM_REACH = cell(HOW_IT_RUNS, 0, "reach");
 
@@ -57,14 +60,19 @@ export const POWER_CURVE = tableOf("powerCurve", {
 export const NPSH_CURVE = tableOf("npshCurve", { ...FLOWS, required: "head", available: "head" });
 
 const RATIOS = [PUMP.speedRatio, PUMP.trimRatio] as const;
-const LAST_FLOW = product(extreme("columnGreatest", PUMP_CURVE, "flow", ""), ...RATIOS);
+
+/** The last flow of the curve as the pump runs. */
+function lastFlow(duty: Duty): Expression {
+  return product(extreme("columnGreatest", curveAsPumped(duty), "flow", ""), ...RATIOS);
+}
 
 /** What the pump section rests on, and the curves of the pump as it runs, in the working columns. */
 export function drawnCurves(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const { curve } = pump;
   return [
-    howItRuns(duty),
+    ...viscousCurve(duty, pump),
     ...slurryCurve(duty, pump),
+    howItRuns(duty),
     headCurve(duty),
     ...(curve.efficiency === undefined ? [] : [powerCurve(duty, pump)]),
     ...(curve.npshRequired === undefined ? [] : [npshCurve(duty, pump)]),
@@ -79,7 +87,8 @@ function howItRuns(duty: Duty): WorkingItem {
     ["sideBySide", "sharing the flow", () => arranged(constant(1), PUMP.pumpCount)],
     ["inSeries", "adding heads", () => arranged(PUMP.pumpCount, constant(1))],
     ["specificGravity", "SG", () => ratio(LIQUID_FIGURES.density, water)],
-    ["reach", "curves up to", () => product(constant(REACH), LAST_FLOW, SIDE_BY_SIDE)],
+    ["curveEnd", "curve of all ends at", () => product(lastFlow(duty), SIDE_BY_SIDE)],
+    ["reach", "system curves up to", () => product(constant(REACH), CURVE_END)],
   ]);
 }
 
@@ -105,7 +114,7 @@ function flowsTogether(of: Curve): ColumnFacts<"together"> {
 
 function headCurve(duty: Duty): WorkingItem {
   return working(HEAD_CURVE, "Head of the pumps as they run", ROWS, [
-    flowsOfEach(atRunning(0), LAST_FLOW),
+    flowsOfEach(atRunning(0, duty), lastFlow(duty)),
     ["head", "head of each", { spill: callOf(PUMPHEAD, readAt(HEAD_CURVE, duty)) }],
     flowsTogether(HEAD_CURVE),
     ["headTogether", "head of all", (row) => product(cell(HEAD_CURVE, row, "head"), IN_SERIES)],
@@ -115,7 +124,7 @@ function headCurve(duty: Duty): WorkingItem {
 function powerCurve(duty: Duty, { curve: { points } }: DutyPump): WorkingItem {
   const [first, last] = givenRows(points, "efficiency");
   return working(POWER_CURVE, "Efficiency and shaft power as they run, with the liquid pumped", ROWS, [
-    flowsOfEach(atRunning(first), insideOf(last, points.length)),
+    flowsOfEach(atRunning(first, duty), insideOf(last, points.length, duty)),
     ["efficiency", "efficiency", { spill: callOf(PUMPEFFICIENCY, readAt(POWER_CURVE, duty)) }],
     ["power", "power of each", { spill: callOf(PUMPPOWER, { ...readAt(POWER_CURVE, duty), SG: SPECIFIC_GRAVITY }) }],
     flowsTogether(POWER_CURVE),
@@ -127,9 +136,9 @@ function powerCurve(duty: Duty, { curve: { points } }: DutyPump): WorkingItem {
 /** NPSH required goes with the speed alone, so its flows end with its own column or with the curve as trimmed. */
 function npshCurve(duty: Duty, { curve: { points } }: DutyPump): WorkingItem {
   const [first, last] = givenRows(points, "npshRequired");
-  const bySpeed = (row: number): Expression => product(cell(PUMP_CURVE, row, "flow"), PUMP.speedRatio);
+  const bySpeed = (row: number): Expression => product(cell(curveAsPumped(duty), row, "flow"), PUMP.speedRatio);
   return working(NPSH_CURVE, "NPSH as they run, the source at the level stated", ROWS, [
-    flowsOfEach(greatest(bySpeed(first), atRunning(0)), least(bySpeed(last), LAST_FLOW)),
+    flowsOfEach(greatest(bySpeed(first), atRunning(0, duty)), least(bySpeed(last), lastFlow(duty))),
     ["required", "NPSHR", { spill: callOf(PUMPNPSHR, readAt(NPSH_CURVE, duty)) }],
     flowsTogether(NPSH_CURVE),
     ["available", "NPSHA", { spill: npshAvailableAt(column(NPSH_CURVE, "together")) }],
@@ -137,26 +146,18 @@ function npshCurve(duty: Duty, { curve: { points } }: DutyPump): WorkingItem {
 }
 
 /** The curve of one pump at the flows of each, as it runs. */
-function readAt(
-  of: Curve,
-  duty: Duty,
-): { curve: Expression; flow: Expression; speedRatio: Expression; trimRatio: Expression } {
-  return {
-    curve: range(curveAsPumped(duty)),
-    flow: column(of as TableOf<"each">, "each"),
-    speedRatio: PUMP.speedRatio,
-    trimRatio: PUMP.trimRatio,
-  };
+function readAt(of: Curve, duty: Duty): ReturnType<typeof readCurve> & { readonly flow: Expression } {
+  return { ...readCurve(duty), flow: column(of as TableOf<"each">, "each") };
 }
 
 /** Flow of a row of the curve at the running speed and trim. */
-function atRunning(row: number): Expression {
-  return product(cell(PUMP_CURVE, row, "flow"), ...RATIOS);
+function atRunning(row: number, duty: Duty): Expression {
+  return product(cell(curveAsPumped(duty), row, "flow"), ...RATIOS);
 }
 
 /** The last flow of a column. One that ends before the curve is kept inside by more than the rounding of its flow. */
-function insideOf(row: number, rows: number): Expression {
-  return row === rows - 1 ? LAST_FLOW : product(atRunning(row), constant(1 - 1e-9));
+function insideOf(row: number, rows: number, duty: Duty): Expression {
+  return row === rows - 1 ? lastFlow(duty) : product(atRunning(row, duty), constant(1 - 1e-9));
 }
 
 /** The first and last row that give a figure above 0 in a column: 0 counts as not given. */

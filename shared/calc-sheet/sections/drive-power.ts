@@ -2,7 +2,8 @@ import { extreme, handles, ifNumber, product, ratio } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem } from "../plan.ts";
 import { POWER_CURVE } from "./drawn-curves.ts";
-import { NOT_GIVEN, POINT } from "./operating-point.ts";
+import { NOT_GIVEN } from "./duty-cases.ts";
+import { POINT } from "./operating-point.ts";
 import { PUMP } from "./pump.ts";
 
 /** What every driver is held against. */

@@ -3,26 +3,38 @@ import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
 import type { ColumnKeyOf } from "../../catalogue/entry.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { isSlurry } from "../../duty/slurry.ts";
-import { spillOf, type TableOf } from "../expression.ts";
+import { type Expression, ifNumber, part, spillOf, type TableOf } from "../expression.ts";
 import { CLEAR_LIQUID, LIQUID } from "../field-handles.ts";
 
 /** A state of levels, pipe and curve in which the sheet looks for the operating point. */
 export interface DutyCasePlan {
-  readonly key: "normal" | "least" | "greatest" | "aged" | "greatestAged" | "upper" | "lower" | "flush";
+  readonly key: "normal" | "least" | "greatest" | "aged" | "greatestAged" | "upper" | "lower" | "alone" | "flush";
   readonly label: string;
   readonly staticHead: "staticHead" | "leastStaticHead" | "greatestStaticHead";
   readonly pipe: "new" | "aged";
   readonly curve: "drawn" | "high" | "low";
+  /** All of them where it does not say that one is left running by itself. */
+  readonly pumps?: "one";
   /** As pumped where it does not say that the solids are gone. */
   readonly liquid?: "clear";
 }
 
 /**
  * The states worth a row: the duty as stated, the end of each range, and the two outermost with the curve's tolerance; of
- * a slurry, the line on clear liquid too, where the pumps give the greatest flow.
+ * several side by side the last one running; of a slurry, the line on clear liquid too, where the pumps give most.
  */
 export function dutyCases(duty: Duty): readonly DutyCasePlan[] {
-  return isSlurry(duty) ? [...pumpedCases(duty), flushOf(duty)] : pumpedCases(duty);
+  return [...pumpedCases(duty), ...aloneOf(duty), ...(isSlurry(duty) ? [flushOf(duty)] : [])];
+}
+
+/** Pumps side by side start and stop one by one: the one left runs out furthest at the least static head. */
+function aloneOf({ state, pump, acceptanceGrade }: Duty): readonly DutyCasePlan[] {
+  if (pump === undefined || pump.count === 1 || pump.arrangement === "series") return [];
+  const hasLeast = state.leastStaticHead !== "blank";
+  const isHigh = (acceptanceGrade?.head[1] ?? 0) > 0;
+  const label = `One pump alone${hasLeast ? ", least static head" : ""}${isHigh ? ", upper tolerance" : ""}`;
+  const staticHead = hasLeast ? "leastStaticHead" : "staticHead";
+  return [{ key: "alone", label, staticHead, pipe: "new", curve: isHigh ? "high" : "drawn", pumps: "one" }];
 }
 
 function flushOf({ state, acceptanceGrade }: Duty): DutyCasePlan {
@@ -101,6 +113,19 @@ export function systemOf({ staticHead, pipe, liquid }: System): TableOf<ColumnKe
 /** Where the operating point of a case stands. */
 export function recordOf({ key }: Pick<DutyCasePlan, "key">): TableOf<ColumnKeyOf<typeof OPERATINGPOINT>> {
   return spillOf(`${key}Record`, OPERATINGPOINT);
+}
+
+export const NOT_GIVEN = "not given";
+
+/** A figure of a record that the curve may not give there. */
+export function whereGiven(
+  record: ReturnType<typeof recordOf>,
+  of: ColumnKeyOf<typeof OPERATINGPOINT>,
+  then: (figure: Expression) => Expression = (figure) => figure,
+  otherwise = NOT_GIVEN,
+): Expression {
+  const found = part(record, of);
+  return ifNumber(found, then(found), otherwise);
 }
 
 /** Whether any pipe of the duty grows rougher by the roughness stated. */

@@ -1,12 +1,13 @@
 import { shaftPower } from "../../../src/pump/shaft-power.ts";
 import { SMALL_PUMP_TOLERANCES } from "../../../src/tables/acceptance-grades.ts";
-import type { OPERATINGPOINT } from "../../catalogue/entries/pump.ts";
+import { type OPERATINGPOINT, PUMPEFFICIENCY } from "../../catalogue/entries/pump.ts";
 import type { ColumnKeyOf } from "../../catalogue/entry.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
+import { isSlurry } from "../../duty/slurry.ts";
 import {
   type ColumnOf,
+  callOf,
   constant,
-  difference,
   type Expression,
   extreme,
   type Handle,
@@ -19,12 +20,15 @@ import {
   sum,
   tableOf,
 } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, type ResultItem, statement, type TableColumn } from "../plan.ts";
-import { type DutyCasePlan, dutyCases, liquidOf, recordOf } from "./duty-cases.ts";
-import { npshAvailableAt } from "./npsh.ts";
-import { POINT, whereGiven } from "./operating-point.ts";
-import { preferredRegionOf } from "./preferred-region.ts";
+import { IN_SERIES, SIDE_BY_SIDE } from "./drawn-curves.ts";
+import { type DutyCasePlan, dutyCases, recordOf, whereGiven } from "./duty-cases.ts";
+import { stateCell } from "./duty-states.ts";
+import { headToSelect } from "./head.ts";
 import { PUMP } from "./pump.ts";
+import { REGION_BAND } from "./pump-figures.ts";
+import { readCurve } from "./slurry-curve.ts";
 
 /** Worked cells of this section. */
 export const DUTY_REGION = handles({
@@ -32,6 +36,9 @@ export const DUTY_REGION = handles({
   regionGreatestFlow: "flow",
   regionNpshMargin: "head",
   regionPower: "power",
+  guaranteedFlow: "flow",
+  guaranteedHead: "head",
+  guaranteedEfficiency: "percent",
   acceptedFlowLeast: "flow",
   acceptedFlowMost: "flow",
   acceptedHeadLeast: "head",
@@ -60,7 +67,7 @@ interface RegionColumn extends TableColumn<ColumnOf<typeof REGION>> {
 export function dutyRegion(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const cases = dutyCases(duty);
   if (cases.length === 1 || duty.state.acceptanceGrade === "unreadable") return [];
-  const columns = columnsOf(pump);
+  const columns = columnsOf(duty, pump);
   const hasTolerance = cases.some(({ curve }) => curve !== "drawn");
   return [
     { kind: "section", id: "region", text: "Duty region", newPage: true },
@@ -78,13 +85,13 @@ export function dutyRegion(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   ];
 }
 
-function columnsOf(pump: DutyPump): readonly RegionColumn[] {
+function columnsOf(duty: Duty, pump: DutyPump): readonly RegionColumn[] {
   const given =
-    (of: ColumnKeyOf<typeof OPERATINGPOINT>, then?: (figure: Expression, one: DutyCasePlan) => Expression) =>
+    (of: ColumnKeyOf<typeof OPERATINGPOINT>) =>
     (one: DutyCasePlan): Expression =>
-      whereGiven(recordOf(one), of, then && ((found) => then(found, one)), NONE);
-  const marginOver = (required: Expression, one: DutyCasePlan): Expression =>
-    difference(npshAvailableAt(part(recordOf(one), "flow"), liquidOf(one)), required);
+      whereGiven(recordOf(one), of, undefined, NONE);
+  const margin = (one: DutyCasePlan): Expression =>
+    whereGiven(recordOf(one), "npshRequired", () => stateCell(duty, one, "npshMargin"), NONE);
   const hasEfficiency = pump.curve.efficiency !== undefined;
   const hasNpsh = pump.curve.npshRequired !== undefined;
   const all: readonly (readonly [is: boolean, key: RegionColumn["key"], label: string, RegionColumn["cell"]])[] = [
@@ -94,22 +101,27 @@ function columnsOf(pump: DutyPump): readonly RegionColumn[] {
     [hasEfficiency, "shaftPower", "shaft power", given("shaftPower")],
     [hasEfficiency, "bestFlowPercent", "of BEP flow", given("percentOfBestFlow")],
     [hasNpsh, "npshRequired", "NPSH required", given("npshRequired")],
-    [hasNpsh, "npshMargin", "NPSH margin", given("npshRequired", marginOver)],
+    [hasNpsh, "npshMargin", "NPSH margin", margin],
   ];
   return all
     .filter(([is]) => is)
-    .map(([, key, label, cell]) => ({ ...REGION.columns.find((of) => of.key === key), key, label, cell }));
+    .map(([, key, label, cell]) => ({
+      ...REGION.columns.find((of) => of.key === key),
+      key,
+      label,
+      cell,
+      ...(key === "npshMargin" && { badBelow: 0 }),
+    }));
 }
 
 /** In words: inside or outside the preferred region. */
 function placeOf(one: DutyCasePlan, pump: DutyPump): Expression {
   const record = recordOf(one);
   if (pump.curve.efficiency === undefined) return whereGiven(record, "flow", () => constant("on the curve"));
-  const { least, most } = preferredRegionOf(pump);
   const percent = part(record, "percentOfBestFlow");
   const outside = constant("OUTSIDE preferred region");
-  const inside = ifAtLeast(constant(100 * most), percent, constant("in preferred region"), outside);
-  return ifNumber(percent, ifAtLeast(percent, constant(100 * least), inside, outside), "not known");
+  const inside = ifAtLeast(part(REGION_BAND, "most"), percent, constant("in preferred region"), outside);
+  return ifNumber(percent, ifAtLeast(percent, part(REGION_BAND, "least"), inside, outside), "not known");
 }
 
 function extremes({ curve }: DutyPump): readonly ResultItem[] {
@@ -121,24 +133,37 @@ function extremes({ curve }: DutyPump): readonly ResultItem[] {
     figure(DUTY_REGION.regionGreatestFlow, "Greatest flow", of("columnGreatest", "flow"), how),
     ...(curve.npshRequired === undefined
       ? []
-      : [figure(DUTY_REGION.regionNpshMargin, "Least NPSH margin", of("columnLeast", "npshMargin"), how)]),
+      : [
+          {
+            ...figure(DUTY_REGION.regionNpshMargin, "Least NPSH margin", of("columnLeast", "npshMargin"), how),
+            badBelow: 0,
+          },
+        ]),
     ...(curve.efficiency === undefined
       ? []
       : [figure(DUTY_REGION.regionPower, "Greatest shaft power", of("columnGreatest", "shaftPower"), how)]),
   ];
 }
 
-/** What an acceptance test of the grade stated lets pass, with the operating point as the guarantee. */
+/** What an acceptance test of the grade stated lets pass: of one pump, with the duty it is ordered for as guarantee. */
 export function acceptance(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const { acceptanceGrade } = duty;
   if (acceptanceGrade === undefined) return [];
-  const accepted = (of: Handle, tolerance: Handle): Expression =>
+  const accepted = (of: Expression, tolerance: Handle): Expression =>
     product(of, sum(constant(1), ratio(tolerance, constant(100))));
-  const { operatingFlow: flow, operatingHead: head, operatingEfficiency: efficiency } = POINT;
+  const { guaranteedFlow: flow, guaranteedHead: head, guaranteedEfficiency: efficiency } = DUTY_REGION;
   const either = "Either the flow at the guaranteed head or the head at the guaranteed flow must lie in its band.";
-  const [atHead, atFlow] = ["At the operating head.", "At the operating flow."];
+  const [atHead, atFlow] = ["At the guaranteed head.", "At the guaranteed flow."];
+  const onWater = isSlurry(duty) ? ", on water" : "";
   return [
     { kind: "section", id: "acceptance", text: `Acceptance to ISO 9906 grade ${acceptanceGrade.grade}` },
+    figure(flow, "Guaranteed flow", ratio(FIELD.flow, SIDE_BY_SIDE), "Of one pump: its share of the flow stated."),
+    figure(
+      head,
+      "Guaranteed head",
+      ratio(headToSelect(duty), IN_SERIES),
+      `Of one pump: its share of the head to select for${onWater}. Name the figures of the order where they differ.`,
+    ),
     figure(DUTY_REGION.acceptedFlowLeast, "Least flow", accepted(flow, PUMP.flowToleranceLower), either),
     figure(DUTY_REGION.acceptedFlowMost, "Greatest flow", accepted(flow, PUMP.flowToleranceUpper), atHead),
     figure(DUTY_REGION.acceptedHeadLeast, "Least head", accepted(head, PUMP.headToleranceLower), atFlow),
@@ -147,9 +172,15 @@ export function acceptance(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       ? []
       : [
           figure(
+            efficiency,
+            "Efficiency by the curve there",
+            product(callOf(PUMPEFFICIENCY, { ...readCurve(duty, "carrier"), flow }), constant(100)),
+            `At the guaranteed flow${onWater}.`,
+          ),
+          figure(
             DUTY_REGION.acceptedEfficiency,
             "Least efficiency",
-            ifNumber(efficiency, accepted(efficiency, PUMP.efficiencyTolerance), NONE),
+            accepted(efficiency, PUMP.efficiencyTolerance),
             "Where efficiency is guaranteed; a fraction of it, not percentage points.",
           ),
         ]),

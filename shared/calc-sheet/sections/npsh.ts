@@ -1,14 +1,27 @@
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
+import { NPSHMARGIN } from "../../catalogue/entries/npsh-margin.ts";
 import { MAXLIFT, NPSHA } from "../../catalogue/entries/system-and-suction.ts";
-import type { Duty } from "../../duty/duty.ts";
+import { type Duty, type DutyPump, isLifted } from "../../duty/duty.ts";
 import { isSlurry } from "../../duty/slurry.ts";
-import { type Call, callOf, difference, type Expression, handles, range, sum, verdict } from "../expression.ts";
+import {
+  type Call,
+  callOf,
+  constant,
+  difference,
+  type Expression,
+  handles,
+  ifAtLeast,
+  range,
+  sum,
+  verdict,
+} from "../expression.ts";
 import { type CLEAR_LIQUID, FIELD, LIQUID } from "../field-handles.ts";
 import { figure, type PlanItem } from "../plan.ts";
 import { onWater } from "./as-pumped.ts";
 import { HEAD, pressureHead } from "./head.ts";
 import { LINES } from "./lines.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
+import { hasSuctionSpecificSpeed, KIND } from "./pump-figures.ts";
 
 /** Worked cells of this section. */
 export const NPSH = handles({
@@ -20,6 +33,7 @@ export const NPSH = handles({
   vapourHead: "head",
   greatestLift: "head",
   npshRequiredOnSlurry: "head",
+  npshMarginKept: "head",
   npshDifference: "head",
   npshVerdict: null,
 });
@@ -48,7 +62,7 @@ export function greatestLiftOf(duty: Duty): Call {
     flow: FIELD.flow,
     suctionLine: range(LINES.suctionLine),
     NPSHR: requiredAsPumped(duty),
-    NPSHMargin: FIELD.npshMargin,
+    NPSHMargin: NPSH.npshMarginKept,
     altitude: FIELD.altitude,
     ...LIQUID,
   });
@@ -87,7 +101,7 @@ export function npshBuildUp(duty: Duty): readonly PlanItem[] {
       ),
       "Must be zero but for rounding in the last digits.",
     ),
-    ...(duty.state.npshRequired === "blank" ? [] : againstRequired(duty)),
+    ...(isNpshTyped(duty) ? againstRequired(duty) : []),
   ];
 }
 
@@ -108,9 +122,38 @@ function surfaceHead(units: UnitSetName): readonly PlanItem[] {
   ];
 }
 
-/** Whether a margin worked out keeps the margin wanted. */
-export function marginVerdict(margin: Expression): Expression {
-  return verdict(margin, FIELD.npshMargin, "meets the margin wanted", "BELOW THE MARGIN WANTED");
+/** NPSH to keep in hand over NPSH required: as stated, or by service; of a lift the most there is. */
+export function npshMarginOver(required: Expression, duty: Duty, pump: DutyPump | undefined): Expression {
+  if (duty.state.npshMargin !== "blank") return FIELD.npshMargin;
+  const ofLift = callOf(NPSHMARGIN, { NPSHR: required });
+  if (duty.state.service === "blank" || isSlurry(duty)) return ofLift;
+  const ofService = callOf(NPSHMARGIN, {
+    NPSHR: required,
+    service: FIELD.service,
+    ...(pump !== undefined && hasSuctionSpecificSpeed(pump) && { suctionSpecificSpeed: KIND.suctionSpecificSpeed }),
+  });
+  return ifAtLeast(constant(0), NPSH.suctionLift, ofService, ofLift);
+}
+
+/** "stated", or what it was taken for. */
+export function npshMarginBasis(duty: Duty): string {
+  if (duty.state.npshMargin !== "blank") return "as stated";
+  if (isSlurry(duty)) return "taken for slurry";
+  if (duty.state.service === "blank") return "taken as for a suction lift: no service is stated";
+  return isLifted(duty) ? "taken for a suction lift" : `taken for ${duty.service ?? duty.texts.service}`;
+}
+
+/** Whether a margin worked out is kept, in words. */
+export function marginVerdict(margin: Expression, kept: Expression): Expression {
+  return ifAtLeast(margin, kept, constant("keeps the margin"), verdict(margin, constant(0), BELOW_MARGIN, CAVITATES));
+}
+
+const BELOW_MARGIN = "BELOW THE MARGIN";
+const CAVITATES = "BELOW NPSH REQUIRED: CAVITATION";
+
+/** Whether NPSH required as typed is what the pump is judged by: no curve gives it. */
+export function isNpshTyped({ state, pump }: Duty): boolean {
+  return state.npshRequired !== "blank" && pump?.curve.npshRequired === undefined;
 }
 
 function againstRequired(duty: Duty): readonly PlanItem[] {
@@ -129,12 +172,18 @@ function againstRequired(duty: Duty): readonly PlanItem[] {
       NPSH.npshDifference,
       "NPSH available less required",
       difference(NPSH.npshAvailable, requiredAsPumped(duty)),
-      "Held against the margin wanted.",
+      "Held against the margin to keep.",
+    ),
+    figure(
+      NPSH.npshMarginKept,
+      "NPSH margin to keep",
+      npshMarginOver(requiredAsPumped(duty), duty, undefined),
+      `Over NPSH required; ${npshMarginBasis(duty)}.`,
     ),
     figure(
       NPSH.npshVerdict,
       "NPSH margin",
-      marginVerdict(NPSH.npshDifference),
+      marginVerdict(NPSH.npshDifference, NPSH.npshMarginKept),
       "Check it again at the greatest flow the pump can reach, lowest level and hottest liquid.",
     ),
     ...(isLiftKnown(duty)
@@ -143,14 +192,14 @@ function againstRequired(duty: Duty): readonly PlanItem[] {
             NPSH.greatestLift,
             "Greatest suction lift",
             greatestLiftOf(duty),
-            "By NPSH, with the margin wanted. What the priming device can lift is a separate limit.",
+            "By NPSH, with the margin to keep. What the priming device can lift is a separate limit.",
           ),
         ]
       : []),
   ];
 }
 
-/** Whether the greatest lift by the NPSH required stated is worked out: for a source open to the air alone. */
-export function isLiftKnown({ state, sourcePressure }: Duty): boolean {
-  return state.npshRequired !== "blank" && sourcePressure === 0;
+/** Whether the greatest lift by NPSH required as typed is worked out: for a source open to the air alone. */
+export function isLiftKnown(duty: Duty): boolean {
+  return isNpshTyped(duty) && duty.sourcePressure === 0;
 }

@@ -1,6 +1,5 @@
 import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
-import { type OPERATINGPOINT, PUMPHEAD } from "../../catalogue/entries/pump.ts";
-import type { ColumnKeyOf } from "../../catalogue/entry.ts";
+import { PUMPHEAD, PUMPNPSHR } from "../../catalogue/entries/pump.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { isSlurry } from "../../duty/slurry.ts";
 import {
@@ -8,23 +7,23 @@ import {
   column,
   constant,
   difference,
-  type Expression,
   extreme,
+  greatest,
   handles,
   ifNumber,
   part,
   product,
-  range,
   ratio,
-  verdict,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type ChartFacts, type ChartsItem, figure, type PlanItem, type ResultItem, type SeriesFacts } from "../plan.ts";
 import { HEAD_CURVE, IN_SERIES, NPSH_CURVE, POWER_CURVE, SIDE_BY_SIDE } from "./drawn-curves.ts";
-import { type DutyCasePlan, dutyCases, outerCases, recordOf, systemOf } from "./duty-cases.ts";
+import { type DutyCasePlan, dutyCases, NOT_GIVEN, outerCases, recordOf, systemOf, whereGiven } from "./duty-cases.ts";
+import { stateCell } from "./duty-states.ts";
 import { HEAD, headToSelect } from "./head.ts";
-import { marginVerdict, npshAvailableAt } from "./npsh.ts";
-import { PUMP, PUMP_CURVE } from "./pump.ts";
+import { marginVerdict, npshMarginBasis } from "./npsh.ts";
+import { PUMP_CURVE } from "./pump.ts";
+import { readCurve } from "./slurry-curve.ts";
 
 /** Worked cells of this section. */
 export const POINT = handles({
@@ -33,7 +32,6 @@ export const POINT = handles({
   flowOverDuty: "percent",
   headAtDuty: "head",
   headOverDuty: "head",
-  headVerdict: null,
   operatingEfficiency: "percent",
   operatingPower: "power",
   bestFlowPercent: "percent",
@@ -41,23 +39,13 @@ export const POINT = handles({
   operatingNpshRequired: "head",
   operatingNpshAvailable: "head",
   operatingNpshMargin: "head",
+  operatingNpshMarginKept: "head",
   operatingNpshVerdict: null,
+  npshRequiredOfCurve: "head",
+  npshRequiredOff: "percent",
 });
 
-export const NOT_GIVEN = "not given";
-
 type Record = ReturnType<typeof recordOf>;
-
-/** A figure of a record that the curve may not give there. */
-export function whereGiven(
-  record: Record,
-  of: ColumnKeyOf<typeof OPERATINGPOINT>,
-  then: (figure: Expression) => Expression = (figure) => figure,
-  otherwise = NOT_GIVEN,
-): Expression {
-  const found = part(record, of);
-  return ifNumber(found, then(found), otherwise);
-}
 
 /** Where the pump meets the duty as stated, against flow, head and NPSH asked for. */
 export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanItem[] {
@@ -88,33 +76,22 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
     figure(
       POINT.headAtDuty,
       "Head of the pumps at the duty flow",
-      product(
-        callOf(PUMPHEAD, {
-          curve: range(PUMP_CURVE),
-          flow: ratio(FIELD.flow, SIDE_BY_SIDE),
-          speedRatio: PUMP.speedRatio,
-          trimRatio: PUMP.trimRatio,
-        }),
-        IN_SERIES,
-      ),
+      product(callOf(PUMPHEAD, { ...readCurve(duty, "carrier"), flow: ratio(FIELD.flow, SIDE_BY_SIDE) }), IN_SERIES),
       isSlurry(duty)
         ? "With water, read off the curve at the running speed and trim."
         : "Read off the curve at the running speed and trim.",
     ),
-    figure(
-      POINT.headOverDuty,
-      isSlurry(duty) ? "Over the equivalent water head" : "Over total head with margin",
-      difference(POINT.headAtDuty, headToSelect(duty)),
-      "Head of the pumps at the duty flow less the head to select for.",
-    ),
-    figure(
-      POINT.headVerdict,
-      "Head at the duty flow",
-      verdict(POINT.headOverDuty, constant(0), "meets the duty", "BELOW THE DUTY"),
-      "With the margin on losses counted.",
-    ),
+    {
+      ...figure(
+        POINT.headOverDuty,
+        isSlurry(duty) ? "Over the equivalent water head" : "Over total head with margin",
+        difference(POINT.headAtDuty, headToSelect(duty)),
+        "Head of the pumps at the duty flow less the head to select for; below 0 the duty is not met.",
+      ),
+      badBelow: 0,
+    },
     ...(hasEfficiency ? efficiencyRows(record) : []),
-    ...(hasNpsh ? npshRows(record) : []),
+    ...(hasNpsh ? npshRows(duty) : []),
   ];
   return [
     { kind: "section", id: "operatingPoint", text: "Operating point" },
@@ -154,36 +131,68 @@ function efficiencyRows(record: Record): readonly ResultItem[] {
   ];
 }
 
-function npshRows(record: Record): readonly ResultItem[] {
+function npshRows(duty: Duty): readonly ResultItem[] {
+  const [normal] = dutyCases(duty) as [DutyCasePlan];
+  const { state, npshRequired } = duty;
   return [
     figure(
       POINT.operatingNpshRequired,
       "NPSH required there",
-      whereGiven(record, "npshRequired"),
+      stateCell(duty, normal, "npshRequired"),
       "Of each pump at the operating point.",
     ),
     figure(
       POINT.operatingNpshAvailable,
       "NPSH available there",
-      npshAvailableAt(POINT.operatingFlow),
+      stateCell(duty, normal, "npshAvailable"),
       "At the operating flow, with the source at the level stated.",
     ),
     figure(
       POINT.operatingNpshMargin,
       "NPSH available less required",
-      ifNumber(
-        POINT.operatingNpshRequired,
-        difference(POINT.operatingNpshAvailable, POINT.operatingNpshRequired),
-        NOT_GIVEN,
-      ),
-      "Held against the margin wanted.",
+      ifNumber(POINT.operatingNpshRequired, stateCell(duty, normal, "npshMargin"), NOT_GIVEN),
+      "Held against the margin to keep.",
       "main",
+    ),
+    figure(
+      POINT.operatingNpshMarginKept,
+      "NPSH margin to keep there",
+      ifNumber(POINT.operatingNpshRequired, stateCell(duty, normal, "npshMarginKept"), NOT_GIVEN),
+      `Over NPSH required; ${npshMarginBasis(duty)}.`,
     ),
     figure(
       POINT.operatingNpshVerdict,
       "NPSH margin there",
-      ifNumber(POINT.operatingNpshMargin, marginVerdict(POINT.operatingNpshMargin), "not judged"),
+      ifNumber(
+        POINT.operatingNpshMargin,
+        marginVerdict(POINT.operatingNpshMargin, POINT.operatingNpshMarginKept),
+        "not judged",
+      ),
       "The maker's curve may be of 3 % head drop; solids, air and hot liquid require more.",
+    ),
+    ...(npshRequired === undefined && state.npshRequired === "blank" ? [] : typedNpsh(duty)),
+  ];
+}
+
+/** NPSH required as typed beside a curve that gives it: the curve decides. */
+function typedNpsh(duty: Duty): readonly ResultItem[] {
+  const { npshRequiredOfCurve, npshRequiredOff } = POINT;
+  const apart = greatest(
+    difference(npshRequiredOfCurve, FIELD.npshRequired),
+    difference(FIELD.npshRequired, npshRequiredOfCurve),
+  );
+  return [
+    figure(
+      npshRequiredOfCurve,
+      "NPSH required by the curve at the duty flow",
+      callOf(PUMPNPSHR, { ...readCurve(duty, "carrier"), flow: ratio(FIELD.flow, SIDE_BY_SIDE) }),
+      "Of each pump. The curve decides; the figure typed is held against it.",
+    ),
+    figure(
+      npshRequiredOff,
+      "NPSH required as typed, off the curve by",
+      product(ratio(apart, npshRequiredOfCurve), constant(100)),
+      "Over that of the curve; above 5 % one of them is not of this pump.",
     ),
   ];
 }

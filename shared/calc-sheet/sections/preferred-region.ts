@@ -1,4 +1,3 @@
-import { type FlowRegion, preferredRegion } from "../../../src/pump/operating-region.ts";
 import { specificSpeed } from "../../../src/pump/specific-speed.ts";
 import type { DutyPump } from "../../duty/duty.ts";
 
@@ -8,8 +7,4 @@ export function specificSpeedOf({ speed, curve: { bestEfficiency } }: DutyPump):
   const { flow, head } = bestEfficiency;
   const found = specificSpeed({ speed, flow, head, convention: "SI" });
   return found.ok ? found.value : undefined;
-}
-
-export function preferredRegionOf(pump: DutyPump): FlowRegion {
-  return preferredRegion(specificSpeedOf(pump));
 }

@@ -75,10 +75,10 @@ export function greatestLift(duty: Duty): readonly PlanItem[] {
             "Lift by NPSH",
             ifNumber(
               POINT.operatingNpshMargin,
-              sum(NPSH.suctionLift, difference(POINT.operatingNpshMargin, FIELD.npshMargin)),
+              sum(NPSH.suctionLift, difference(POINT.operatingNpshMargin, POINT.operatingNpshMarginKept)),
               "",
             ),
-            "At the operating point: lift of the duty, and the NPSH left over the margin wanted.",
+            "At the operating point: lift of the duty, and the NPSH left over the margin to keep.",
           ),
         ]
       : []),

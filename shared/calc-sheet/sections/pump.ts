@@ -106,7 +106,14 @@ export function pumpCurveTable(duty: Duty, { typed, curve }: DutyPump): readonly
 /** The range the pump must cover, as inputs; nothing where none is stated. */
 export function rangeToCover(duty: Duty): readonly PlanItem[] {
   const { acceptanceGrade: grade, state } = duty;
-  const items = stated(duty, "leastStaticHead", "greatestStaticHead", "agedRoughness");
+  const items = stated(
+    duty,
+    "leastStaticHead",
+    "greatestStaticHead",
+    "agedRoughness",
+    "leastPumpFlow",
+    "greatestPumpFlow",
+  );
   const given = [
     [PUMP.headToleranceLower, "Head tolerance, lower", grade?.head[0]],
     [PUMP.headToleranceUpper, "Head tolerance, upper", grade?.head[1]],

@@ -3,9 +3,9 @@ import { difference, type Expression, handles, ifNumber, part, product, ratio } 
 import { CLEAR_LIQUID, FIELD } from "../field-handles.ts";
 import { figure, type PlanItem } from "../plan.ts";
 import { PUMPED } from "./as-pumped.ts";
-import { recordOf } from "./duty-cases.ts";
+import { NOT_GIVEN, recordOf, whereGiven } from "./duty-cases.ts";
 import { HEAD, totalHeadAt } from "./head.ts";
-import { NOT_GIVEN, POINT, whereGiven } from "./operating-point.ts";
+import { POINT } from "./operating-point.ts";
 
 /** The same line and pumps without the solids, with which they are started and flushed. */
 export const CLEAR = handles({

@@ -1,9 +1,10 @@
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { isSlurry } from "../../duty/slurry.ts";
-import { type ColumnOf, cell, type Expression, product, ratio, type TableOf } from "../expression.ts";
+import { type ColumnOf, cell, type Expression, product, range, ratio, type TableOf } from "../expression.ts";
 import { type ColumnFacts, type PlanItem, working } from "../plan.ts";
 import { PUMPED } from "./as-pumped.ts";
-import { PUMP_CURVE } from "./pump.ts";
+import { PUMP, PUMP_CURVE } from "./pump.ts";
+import { VISCOUS_CURVE, viscousNeedOf } from "./viscous-curve.ts";
 
 type CurveKey = ColumnOf<typeof PUMP_CURVE>;
 
@@ -11,7 +12,24 @@ const SLURRY_CURVE: TableOf<CurveKey> = { ...PUMP_CURVE, key: "slurryCurve" };
 
 /** The curve of one pump on the liquid as pumped: as stated, or brought to the slurry. */
 export function curveAsPumped(duty: Duty): TableOf<CurveKey> {
-  return isSlurry(duty) ? SLURRY_CURVE : PUMP_CURVE;
+  return isSlurry(duty) ? SLURRY_CURVE : curveOnCarrier(duty);
+}
+
+/** The curve of one pump on the liquid without its solids: as stated, with water, or corrected for a viscous one. */
+export function curveOnCarrier(duty: Duty): TableOf<CurveKey> {
+  return duty.pump !== undefined && viscousNeedOf(duty, duty.pump) !== "none" ? VISCOUS_CURVE : PUMP_CURVE;
+}
+
+/** How a curve is read: of one pump as it runs. */
+export function readCurve(
+  duty: Duty,
+  on: "pumped" | "carrier" = "pumped",
+): { readonly curve: Expression; readonly speedRatio: Expression; readonly trimRatio: Expression } {
+  return {
+    curve: range(on === "pumped" ? curveAsPumped(duty) : curveOnCarrier(duty)),
+    speedRatio: PUMP.speedRatio,
+    trimRatio: PUMP.trimRatio,
+  };
 }
 
 const LABELS: Readonly<Record<CurveKey, string>> = {
@@ -39,7 +57,7 @@ export function slurryCurve(duty: Duty, { curve: { points } }: DutyPump): readon
       "Curve of one pump on the slurry",
       points.length,
       columns.map(({ key }): ColumnFacts<CurveKey> => {
-        const own = (row: number) => cell(PUMP_CURVE, row, key);
+        const own = (row: number) => cell(curveOnCarrier(duty), row, key);
         return [
           key,
           LABELS[key],

@@ -25,7 +25,7 @@ import { type DutyCasePlan, dutyCases, growsRougher, liquidOf, recordOf, systemO
 import { HEAD } from "./head.ts";
 import { LINES } from "./lines.ts";
 import { PUMP, PUMP_CURVE } from "./pump.ts";
-import { curveAsPumped } from "./slurry-curve.ts";
+import { curveAsPumped, curveOnCarrier } from "./slurry-curve.ts";
 import { systemCurveOf } from "./system-curve.ts";
 
 const POINTS = 25;
@@ -41,10 +41,11 @@ const CLEAR_HIGH: typeof PUMP_CURVE = { ...PUMP_CURVE, key: "clearHighCurve" };
 function curveOf({ curve, liquid }: DutyCasePlan, duty: Duty): TableOf {
   const isClear = liquid === "clear";
   if (curve !== "drawn") return isClear ? CLEAR_HIGH : CURVES[curve];
-  return isClear ? PUMP_CURVE : curveAsPumped(duty);
+  return isClear ? curveOnCarrier(duty) : curveAsPumped(duty);
 }
 
-const STATIC_HEADS = {
+/** The cell of the static head of each kind of state. */
+export const STATIC_HEADS = {
   staticHead: HEAD.staticHead,
   leastStaticHead: FIELD.leastStaticHead,
   greatestStaticHead: FIELD.greatestStaticHead,
@@ -62,7 +63,7 @@ export function systemCases(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...[...systems.values()].map((one) => spill(systemOf(one), systemLabel(one), systemCallOf(one), POINTS + 1)),
     ...ends.map((end) => withinTolerance(pump, end, curveAsPumped(duty), CURVES[end])),
     ...(cases.some(({ liquid, curve }) => liquid === "clear" && curve === "high")
-      ? [withinTolerance(pump, "high", PUMP_CURVE, CLEAR_HIGH)]
+      ? [withinTolerance(pump, "high", curveOnCarrier(duty), CLEAR_HIGH)]
       : []),
     ...cases.map((one) =>
       spill(recordOf(one), `Operating point: ${one.label.toLowerCase()}`, operatingPointOf(one, duty, pump)),
@@ -77,7 +78,7 @@ export function operatingPointOf(one: DutyCasePlan, duty: Duty, { speed }: DutyP
     systemCurve: range(systemOf(one)),
     speedRatio: PUMP.speedRatio,
     trimRatio: PUMP.trimRatio,
-    numberOfPumps: PUMP.pumpCount,
+    numberOfPumps: one.pumps === "one" ? constant(1) : PUMP.pumpCount,
     arrangement: PUMP.arrangement,
     SG: one.liquid === "clear" ? PUMPED.clearGravity : SPECIFIC_GRAVITY,
     ...(speed !== undefined && { curveSpeed: PUMP.curveSpeed }),
@@ -102,10 +103,15 @@ export function systemLabel({
   return staticHead === "staticHead" ? "System, aged pipe" : `System, ${head}, aged pipe`;
 }
 
+/** The two lines of a state, their pipes new or aged. */
+export function linesOf({ pipe }: Pick<DutyCasePlan, "pipe">): Readonly<Record<LineKey, TableOf>> {
+  return pipe === "aged" ? AGED : LINES;
+}
+
 function systemCallOf(one: DutyCasePlan): Call {
   return systemCurveOf({
     staticHead: STATIC_HEADS[one.staticHead],
-    lines: one.pipe === "aged" ? AGED : LINES,
+    lines: linesOf(one),
     upTo: SYSTEM_REACH,
     points: POINTS,
     liquid: liquidOf(one),

@@ -1,35 +1,275 @@
-import type { Duty } from "../../duty/duty.ts";
-import { constant, part } from "../expression.ts";
-import { dutyCases, recordOf } from "../sections/duty-cases.ts";
-import { headToSelect } from "../sections/head.ts";
+import { US_PER_SI } from "../../../src/pump/specific-speed.ts";
+import { viscousCorrectionMethod } from "../../../src/pump/viscous-correction.ts";
+import type { Duty, DutyPump } from "../../duty/duty.ts";
+import type { FieldKey } from "../../duty/fields.ts";
+import {
+  constant,
+  difference,
+  type Expression,
+  ifAtLeast,
+  ifError,
+  ifNumber,
+  part,
+  product,
+  ratio,
+  sum,
+} from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
+import { onWater } from "../sections/as-pumped.ts";
+import { CURVE_END } from "../sections/drawn-curves.ts";
+import { type DutyCasePlan, dutyCases, recordOf } from "../sections/duty-cases.ts";
+import { shutoffHead, stateCell } from "../sections/duty-states.ts";
+import { HEAD } from "../sections/head.ts";
 import { POINT } from "../sections/operating-point.ts";
-import { type Criterion, limitOf } from "./criterion.ts";
+import { PUMP } from "../sections/pump.ts";
+import { KIND } from "../sections/pump-figures.ts";
+import { STATIC_HEADS } from "../sections/system-cases.ts";
+import { viscousHeadRatio, viscousOpen } from "../sections/viscous-curve.ts";
+import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
 
-/** Whether the pumps reach the head asked for, and have an operating point, in every state that the duty covers. */
-export function headCriteria(duty: Duty): readonly Criterion[] {
+/** Boxes without which nobody can say what head is asked for. */
+const NEEDED = ["flow", "sourceLevel", "deliveryLevel", "liquid"] as const satisfies readonly FieldKey[];
+
+/** Whether the pumps reach the head asked for, and run, in every state that the duty covers. */
+export function headCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
+  const open = openOfDuty(duty, pump, "head");
+  if (open.length > 0) return open;
+  return [
+    curveReaches(),
+    ...dutyCases(duty).flatMap((one) => [...headIn(one, duty, pump), runsIn(one, "head")]),
+    ...shutoff(duty, pump),
+    ...overTheSummit(duty),
+    ...band(duty, pump),
+    ...muchMore(duty),
+    ...viscousLoss(duty, pump),
+  ];
+}
+
+/** What keeps head, NPSH and region from being judged: boxes not stated, or a liquid that the curve is not known for. */
+export function openOfDuty(duty: Duty, pump: DutyPump, of: Criterion["of"]): readonly Criterion[] {
+  const missing = NEEDED.filter((key) => duty[key] === undefined);
+  const lines = (["suctionLine", "dischargeLine"] as const).filter(
+    (line) => duty[line].length === 0 || duty[line].some(({ segment }) => segment === undefined),
+  );
+  const liquid = viscousOpen(duty, pump);
+  return [
+    ...(missing.length > 0 ? [openPoint({ of, what: `${missing.length === 1 ? "one box" : "boxes"}`, missing })] : []),
+    ...lines.map((line) =>
+      worded({
+        of,
+        state: "open",
+        what: line === "suctionLine" ? "suction line not stated" : "discharge line not stated",
+      }),
+    ),
+    ...(liquid === undefined ? [] : [worded({ of, state: "open", what: liquid })]),
+  ];
+}
+
+function curveReaches(): Criterion {
+  return limitOf({
+    of: "head",
+    what: "last flow of the pumps' curve",
+    found: CURVE_END,
+    limit: FIELD.flow,
+    quantity: "flow",
+    mustBe: "at least",
+    broken: "fail",
+    why: "the curve ends before the duty flow",
+  });
+}
+
+/** Head at the duty flow, of all pumps as drawn, against that of one state of levels, pipe and liquid. */
+function headIn(one: DutyCasePlan, duty: Duty, pump: DutyPump): readonly Criterion[] {
+  if (one.curve !== "drawn" || one.pumps === "one") return [];
+  const { state } = duty;
+  const limit = stateCell(duty, one, "headToSelect");
+  const isAssumed = state.frictionMargin === "assumed";
+  const withoutMargin = ifError(
+    ifAtLeast(
+      POINT.headAtDuty,
+      HEAD.totalHead,
+      constant("without the margin on losses the duty is met"),
+      constant(moved(pump)),
+    ),
+    NO_HEAD,
+  );
+  const isNormal = one.key === "normal";
   return [
     limitOf({
       of: "head",
-      what: "head of the pumps at the duty flow",
-      found: POINT.headAtDuty,
-      limit: headToSelect(duty),
+      what: isNormal ? "head at the duty flow" : `head at the duty flow, ${one.label.toLowerCase()}`,
+      found: isAssumed ? difference(POINT.headAtDuty, assumedMargin(one, duty)) : POINT.headAtDuty,
+      ...(isAssumed && { foundAtBest: POINT.headAtDuty, assumed: "10 % margin on losses", atBest: "check" as const }),
+      limit,
       quantity: "head",
       mustBe: "at least",
       broken: "fail",
-      when: "margin on losses counted",
+      unanswered: "fail",
+      when: isAssumed ? "less 10 % of the losses" : "margin on losses counted",
+      why:
+        isNormal && !isAssumed
+          ? withoutMargin
+          : ifError(ifNumber(POINT.headAtDuty, constant(isNormal ? moved(pump) : ""), ""), NO_HEAD),
     }),
-    ...dutyCases(duty).map((one) =>
-      limitOf({
-        of: "head",
-        what: `operating flow, ${one.label.toLowerCase()}`,
-        found: part(recordOf(one), "flow"),
-        limit: constant(0),
-        quantity: "flow",
-        mustBe: "at least",
-        broken: "fail",
-        unanswered: "fail",
-        why: "the pumps and the system have no operating point",
-      }),
-    ),
+  ];
+}
+
+/** Of a curve that cannot be read at the duty flow. */
+const NO_HEAD = "the curve gives no head at the duty flow";
+
+/** Why a pump that was chosen with a ratio may miss the duty. */
+function moved({ speedRatio, trimRatio }: Pick<DutyPump, "speedRatio" | "trimRatio">): string {
+  if (speedRatio !== 1) return "its speed was set for another duty: choose it anew, or set the speed ratio";
+  return trimRatio === 1 ? "" : "its impeller was trimmed for another duty: choose it anew, or set the trim ratio";
+}
+
+/** Margin on losses taken where none is stated, of all losses of a state: common practice. */
+const ASSUMED_MARGIN = 0.1;
+
+function assumedMargin(one: DutyCasePlan, duty: Duty): Expression {
+  const still = sum(STATIC_HEADS[one.staticHead], HEAD.pressureHead);
+  const onCurve = one.liquid === "clear" ? still : onWater(duty, still);
+  return product(constant(ASSUMED_MARGIN), difference(stateCell(duty, one, "headToSelect"), onCurve));
+}
+
+/** Whether pumps and system have an operating point: no verdict passes on a state that has none. */
+export function runsIn(one: DutyCasePlan, of: Criterion["of"]): Criterion {
+  return limitOf({
+    of,
+    what: `operating flow, ${one.label.toLowerCase()}`,
+    found: part(recordOf(one), "flow"),
+    limit: constant(0),
+    quantity: "flow",
+    mustBe: "at least",
+    broken: "fail",
+    unanswered: "fail",
+    why: NO_POINT,
+  });
+}
+
+/** The findings say which of them it is. */
+export const NO_POINT =
+  "no operating point: the pumps do not reach the system head, run off the end of their curve, or cannot hold the flow";
+
+/** Shutoff head against the static head that a check valve opens against; the bought pump may come out lower. */
+function shutoff(duty: Duty, { curve }: DutyPump): readonly Criterion[] {
+  if (curve.leastFlow > 0) return [];
+  const hasGreatest = duty.state.greatestStaticHead !== "blank";
+  const head = shutoffHead(duty);
+  const isGraded = duty.state.acceptanceGrade !== "blank";
+  const least = product(head, sum(constant(1), ratio(PUMP.headToleranceLower, constant(100))));
+  return [
+    limitOf({
+      of: "head",
+      what: "shutoff head",
+      found: isGraded ? least : head,
+      ...(isGraded && { foundAtBest: head, assumed: "the pump comes out at the lower end of its grade" }),
+      limit: sum(hasGreatest ? FIELD.greatestStaticHead : HEAD.staticHead, HEAD.pressureHead),
+      quantity: "head",
+      mustBe: "at least",
+      broken: "fail",
+      when: hasGreatest ? "greatest static head" : "static head",
+      why: "may not open its check valve",
+    }),
+  ];
+}
+
+/** How far a curve is carried with confidence: within 20 % of its speed, and trims to 80 % or, above N_s 3000, 90 %. */
+function band(duty: Duty, pump: DutyPump): readonly Criterion[] {
+  const of = "head";
+  const speed = { of, what: "speed over that of the curve", found: PUMP.speedRatio, broken: "check" } as const;
+  const why = "affinity laws hold well within 20 % of the tested speed";
+  return [
+    ...(pump.speedRatio === 1
+      ? []
+      : [
+          limitOf({ ...speed, limit: constant(0.8), mustBe: "at least", why }),
+          limitOf({ ...speed, limit: constant(1.2), mustBe: "at most", why }),
+        ]),
+    ...(pump.trimRatio === 1
+      ? []
+      : [
+          limitOf({
+            of,
+            what: "impeller over that of the curve",
+            found: PUMP.trimRatio,
+            limit: leastTrim(pump, duty),
+            mustBe: "at least",
+            broken: "check",
+            why: "a deeper trim loses more than the rule says",
+          }),
+        ]),
+  ];
+}
+
+/** By specific speed; the shallower where that is not known. */
+function leastTrim({ speed, curve }: DutyPump, { unitSet }: Duty): Expression {
+  if (speed === undefined || curve.bestEfficiency === undefined) return constant(0.9);
+  const step = unitSet === "US" ? DEEP_TRIM_SPEED : DEEP_TRIM_SPEED / US_PER_SI;
+  return ifAtLeast(constant(step), KIND.specificSpeed, constant(0.8), constant(0.9));
+}
+
+/** Up to this specific speed, US units, a trim to 80 % keeps the shape of the curve (from memory). */
+const DEEP_TRIM_SPEED = 3000;
+
+/** More flow than this over that asked for has to be throttled away by somebody (common practice). */
+const MOST_FLOW = 1.2;
+
+/** Where the pumps give most of what the duty asks of them: as stated, and on the clear liquid of a slurry. */
+function muchMore(duty: Duty): readonly Criterion[] {
+  const states = dutyCases(duty).filter(({ key }) => key === "normal" || key === "flush");
+  return states.map((one) =>
+    limitOf({
+      of: "head",
+      what: one.key === "normal" ? "operating flow" : `operating flow, ${one.label.toLowerCase()}`,
+      found: part(recordOf(one), "flow"),
+      limit: product(constant(MOST_FLOW), FIELD.flow),
+      quantity: "flow",
+      mustBe: "at most",
+      broken: "check",
+      when: "1.2 times the duty flow",
+      why: "nothing here throttles it: slow or trim the pump, or set a valve",
+    }),
+  );
+}
+
+/** A head ratio below this leaves little of the pump (house choice). */
+const LEAST_HEAD_RATIO = 0.8;
+
+function viscousLoss(duty: Duty, pump: DutyPump): readonly Criterion[] {
+  const found = viscousHeadRatio(duty, pump);
+  if (found === undefined) return [];
+  return [
+    limitOf({
+      of: "head",
+      what: "head in the viscous liquid over that with water, at best efficiency",
+      found,
+      limit: constant(LEAST_HEAD_RATIO),
+      mustBe: "at least",
+      broken: "check",
+      why: "ask the maker for a test with so thick a liquid",
+      cites: viscousCorrectionMethod.cites[0],
+    }),
+  ];
+}
+
+/** A line that rises above its delivery has to be filled over its highest point first. */
+function overTheSummit({ state }: Duty): readonly Criterion[] {
+  if (state.standingLevel === "blank") return [];
+  const suction = sum(HEAD.suctionPipe, HEAD.suctionFittings);
+  const losses = sum(suction, HEAD.dischargePipe, HEAD.dischargeFittings);
+  return [
+    limitOf({
+      of: "head",
+      what: "head left for the highest point of the line, filling at the duty flow",
+      found: difference(POINT.headAtDuty, losses),
+      foundAtBest: difference(POINT.headAtDuty, suction),
+      limit: difference(FIELD.standingLevel, FIELD.sourceLevel),
+      quantity: "head",
+      mustBe: "at least",
+      broken: "fail",
+      assumed: "the whole line's losses before it",
+      why: "the line may not fill over it",
+    }),
   ];
 }

@@ -1,30 +1,99 @@
+import { operatingRegionMethod } from "../../../src/pump/operating-region.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { constant, part } from "../expression.ts";
-import { dutyCases, recordOf } from "../sections/duty-cases.ts";
-import { preferredRegionOf } from "../sections/preferred-region.ts";
-import { type Criterion, limitOf, openPoint } from "./criterion.ts";
+import { constant, type Expression, ifAtLeast, ifError, ifNumber, part, ratio } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
+import { SIDE_BY_SIDE } from "../sections/drawn-curves.ts";
+import { type DutyCasePlan, dutyCases, recordOf } from "../sections/duty-cases.ts";
+import { REGION_BAND } from "../sections/pump-figures.ts";
+import { type Criterion, type LimitFacts, limitOf, worded } from "./criterion.ts";
+import { NO_POINT, openOfDuty } from "./head.ts";
 
-/** Where the pumps run on their curve in every state that the duty covers. */
+/** Where each pump runs on its curve, in every state that the duty covers, the last one running alone included. */
 export function regionCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
-  if (pump.curve.efficiency === undefined) {
-    return [openPoint({ of: "region", what: "best efficiency point: the curve states no efficiency", missing: [] })];
+  const open = openOfDuty(duty, pump, "region");
+  if (open.length > 0) return open;
+  if (pump.curve.bestEfficiency === undefined) {
+    const what = "efficiency of the curve not stated, and with it the best efficiency flow";
+    return [worded({ of: "region", state: "open", what }), ...dutyCases(duty).flatMap((one) => ofMaker(one, duty))];
   }
-  const { least, most } = preferredRegionOf(pump);
-  const ends = [
-    ["at most", most],
-    ["at least", least],
-  ] as const;
-  return dutyCases(duty).flatMap((one) =>
-    ends.map(([mustBe, share]) =>
-      limitOf({
-        of: "region",
-        what: `flow of best efficiency flow, ${one.label.toLowerCase()}`,
-        found: part(recordOf(one), "percentOfBestFlow"),
-        limit: constant(100 * share),
-        quantity: "percent",
-        mustBe,
-        broken: "check",
-      }),
-    ),
+  return dutyCases(duty).flatMap((one) => [...ofRegion(one, duty, pump), ...ofMaker(one, duty)]);
+}
+
+/** Against the preferred region of its specific speed, and the least flow where no maker states one. */
+function ofRegion(one: DutyCasePlan, duty: Duty, { speed }: DutyPump): readonly Criterion[] {
+  const found = part(recordOf(one), "percentOfBestFlow");
+  const share = (facts: Pick<LimitFacts, "limit" | "mustBe" | "broken" | "why" | "cites" | "unanswered">): Criterion =>
+    limitOf({
+      of: "region",
+      what: "flow over best efficiency flow (BEP)",
+      found,
+      quantity: "percent",
+      when: one.label.toLowerCase(),
+      ...facts,
+    });
+  const outside = constant(
+    speed === undefined
+      ? "the speed of the curve is not stated; up to N_s 4500 70 to 120 % is preferred"
+      : "outside the preferred region",
   );
+  const doubted = constant("least continuous flow doubted: ask the maker");
+  const [preferred, leastFlows] = operatingRegionMethod.cites;
+  return [
+    share({
+      limit: part(REGION_BAND, "most"),
+      mustBe: "at most",
+      broken: "check",
+      unanswered: "fail",
+      // Without a figure the state has no operating point.
+      why: ifError(ifNumber(found, outside, ""), NO_POINT),
+      cites: preferred,
+    }),
+    share({
+      limit: part(REGION_BAND, "least"),
+      mustBe: "at least",
+      broken: "check",
+      why: ifError(ifNumber(found, ifAtLeast(found, part(REGION_BAND, "doubted"), outside, doubted), ""), ""),
+      cites: preferred,
+    }),
+    ...(duty.state.leastPumpFlow === "blank"
+      ? [
+          share({
+            limit: part(REGION_BAND, "continuous"),
+            mustBe: "at least",
+            broken: "fail",
+            why: "not for continuous running",
+            cites: leastFlows,
+          }),
+        ]
+      : []),
+  ];
+}
+
+/** Against the flows that the maker states of one pump. */
+function ofMaker(one: DutyCasePlan, { state }: Duty): readonly Criterion[] {
+  const flow = part(recordOf(one), "flow");
+  const found: Expression = one.pumps === "one" ? flow : ratio(flow, SIDE_BY_SIDE);
+  const facts = {
+    of: "region",
+    what: "flow of each pump",
+    found,
+    quantity: "flow",
+    broken: "fail",
+    when: one.label.toLowerCase(),
+  } as const;
+  return [
+    ...(state.leastPumpFlow === "blank"
+      ? []
+      : [limitOf({ ...facts, limit: FIELD.leastPumpFlow, mustBe: "at least", why: "below the maker's least flow" })]),
+    ...(state.greatestPumpFlow === "blank"
+      ? []
+      : [
+          limitOf({
+            ...facts,
+            limit: FIELD.greatestPumpFlow,
+            mustBe: "at most",
+            why: "above the maker's greatest flow",
+          }),
+        ]),
+  ];
 }

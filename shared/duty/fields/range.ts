@@ -1,7 +1,7 @@
 import { acceptanceGradeNamed } from "../../../src/pump/acceptance.ts";
 import { ACCEPTANCE_GRADES } from "../../../src/tables/acceptance-grades.ts";
 import { amount, meant } from "../field.ts";
-import { STATIC_HEAD } from "./bounds.ts";
+import { FLOW, STATIC_HEAD } from "./bounds.ts";
 
 export const range = {
   leastStaticHead: amount({
@@ -22,6 +22,18 @@ export const range = {
     // The bore of the lines decides how much it may be.
     bounds: { above: 0 },
     help: "Absolute roughness after years of use, for the aged end of the range; the lines as stated are the new end.",
+  }),
+  leastPumpFlow: amount({
+    label: "Maker's least flow",
+    quantity: "flow",
+    bounds: FLOW,
+    help: "Least continuous flow that the maker states for one pump as it runs, or the start of its allowable region.",
+  }),
+  greatestPumpFlow: amount({
+    label: "Maker's greatest flow",
+    quantity: "flow",
+    bounds: FLOW,
+    help: "Greatest flow that the maker allows one pump as it runs: the end of its allowable region.",
   }),
   acceptanceGrade: meant((grade) => acceptanceGradeNamed(grade), {
     label: "Acceptance grade",

@@ -7,13 +7,12 @@ export const suction = {
     label: "NPSH required",
     quantity: "head",
     bounds: pumpCurveMethod.inputs.npshRequired,
-    help: "From the pump's curve at this flow, where it is known.",
+    help: "From the pump's curve at this flow, where no pump is chosen; the curve of a chosen pump decides.",
   }),
   npshMargin: amount({
     label: "NPSH margin wanted",
     quantity: "head",
     bounds: greatestSuctionLiftMethod.inputs.npshMargin,
-    whenBlank: 1,
-    help: "Least difference between NPSH available and required.",
+    help: "Least difference between NPSH available and required that the order asks for. Blank: taken by service.",
   }),
 };

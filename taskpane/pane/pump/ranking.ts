@@ -1,5 +1,5 @@
 import { decodeDuty } from "../../../shared/duty/decode.ts";
-import { type Duty, hasFields, segmentsOf } from "../../../shared/duty/duty.ts";
+import { type Duty, hasFields, isLifted, segmentsOf } from "../../../shared/duty/duty.ts";
 import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { stateAsPumped } from "../../../shared/duty/slurry.ts";
 import { andThen, fail, type Result, succeed } from "../../../src/basis/result.ts";
@@ -69,7 +69,6 @@ const NEEDED = [
   "sourcePressure",
   "deliveryPressure",
   "frictionMargin",
-  "npshMargin",
 ] as const;
 type Asked = Duty & { readonly [K in (typeof NEEDED)[number]]: NonNullable<Duty[K]> };
 
@@ -99,7 +98,8 @@ function askedOf(duty: Duty): Result<OnWater> {
         system: withMargin(curve, duty.frictionMargin),
         density: state.density,
         kinematicViscosity: kinematicViscosityOf(state),
-        npshMargin: duty.npshMargin,
+        ...(duty.npshMargin !== undefined && { npshMargin: duty.npshMargin }),
+        ...(duty.service !== undefined && !isLifted(duty) && { service: duty.service }),
         ...(npshAvailable === undefined ? {} : { npshAvailable }),
       });
     });

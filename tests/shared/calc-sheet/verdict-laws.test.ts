@@ -22,7 +22,8 @@ function rank(state: VerdictState): number {
 /** A stated amount raised step by step: the field, its values from the duty's own on, and what it can only worsen. */
 const RAISED: readonly (readonly [FieldKey, readonly number[], unit: string, readonly VerdictSubject[]])[] = [
   ["sourcePressure", [0, 5, 20, 60, 200, 400], "psi", ["pressure", "pipe", "bolting"]],
-  ["deliveryPressure", [0, 5, 20, 60, 200], "psi", ["head"]],
+  // More pressure to pump against throttles a pump that gives too much: head may improve.
+  ["deliveryPressure", [0, 5, 20, 60, 200], "psi", ["pressure", "pipe", "bolting"]],
   ["temperature", [20, 30, 38, 45, 55, 61, 75, 90], "°C", ["npsh", "pressure", "pipe", "bolting", "priming"]],
   ["altitude", [300, 900, 1100, 1600, 2100, 3100, 4000], "m", ["npsh", "driver", "priming"]],
   ["solids", [5, 10, 20, 30, 40], "%", ["head", "npsh", "solids", "pressure", "pipe", "bolting", "driver", "priming"]],

@@ -40,6 +40,8 @@ const BOUNDS: readonly (readonly [
   ["leastStaticHead", "-10001", "-10000", "10000", "10001"],
   ["greatestStaticHead", "-10001", "-10000", "10000", "10001"],
   ["agedRoughness", "0", "0.001", "5"],
+  ["leastPumpFlow", "0", "0.001", "1000 m3/s", "1001 m3/s"],
+  ["greatestPumpFlow", "0", "0.001", "1000 m3/s", "1001 m3/s"],
   ["solids", "-1", "0", "99.9", "100"],
   ["solidsByVolume", "-1", "0", "61.9", "62"],
   ["solidsGravity", "0", "0.5", "23", "23.1"],

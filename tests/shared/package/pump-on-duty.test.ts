@@ -65,8 +65,10 @@ describe("the chosen pump on the duty for the pane", () => {
       upper: ["least", "new", "high"],
       lower: ["greatest", "aged", "low"],
     } as Readonly<Record<string, readonly string[]>>;
-    expect(cases.map(({ key }) => key)).toEqual(Object.keys(states));
-    for (const one of cases) {
+    // The one pump left running is the sheet's alone.
+    const together = cases.filter(({ key }) => key !== "alone");
+    expect(together.map(({ key }) => key)).toEqual(Object.keys(states));
+    for (const one of together) {
       const corner = region?.corners.find(
         ({ staticHead, pipe, curve }) => [staticHead, pipe, curve].join() === states[one.key]?.join(),
       );
@@ -78,8 +80,8 @@ describe("the chosen pump on the duty for the pane", () => {
         );
       }
     }
-    expect(region?.leastFlow).toBeCloseTo(cases.at(-1)?.flow as number, 10);
-    expect(region?.greatestFlow).toBeCloseTo(cases.at(-2)?.flow as number, 10);
+    expect(region?.leastFlow).toBeCloseTo(together.at(-1)?.flow as number, 10);
+    expect(region?.greatestFlow).toBeCloseTo(together.at(-2)?.flow as number, 10);
   });
 
   it("takes the greatest power of the curve at least as great as anywhere it runs", () => {

@@ -1,0 +1,105 @@
+import { SPECIFIC_GRAVITY_REFERENCE } from "../../../src/basis/constants.ts";
+import { kinematicViscosityOf } from "../../../src/liquid/liquid.ts";
+import { type ViscousNeed, viscousNeed } from "../../../src/pump/viscous-correction.ts";
+import { viscousPumpCurve } from "../../../src/pump/viscous-curve.ts";
+import { DENSITY, VISCOSITY } from "../../catalogue/entries/liquid-and-site.ts";
+import { VISCOUSCURVE } from "../../catalogue/entries/pump.ts";
+import type { Duty, DutyPump } from "../../duty/duty.ts";
+import { stateAsPumped } from "../../duty/slurry.ts";
+import {
+  type ColumnOf,
+  callOf,
+  cell,
+  constant,
+  type Expression,
+  part,
+  range,
+  ratio,
+  spillOf,
+  type TableOf,
+} from "../expression.ts";
+import { CLEAR_LIQUID } from "../field-handles.ts";
+import { type ColumnFacts, type PlanItem, spill, working } from "../plan.ts";
+import { PUMP, PUMP_CURVE } from "./pump.ts";
+import { inUnitSet } from "./stated-input.ts";
+
+type CurveKey = ColumnOf<typeof PUMP_CURVE>;
+
+export const VISCOUS_CURVE: TableOf<CurveKey> = { ...PUMP_CURVE, key: "viscousCurve" };
+
+const CORRECTED = spillOf("viscousCurveAnswer", VISCOUSCURVE);
+
+/** Whether the liquid, without its solids, changes the curve of the pump; nothing where the liquid cannot be read. */
+export function viscousNeedOf(duty: Duty, pump: DutyPump): ViscousNeed {
+  const state = stateAsPumped(duty);
+  if (!state.ok) return "none";
+  const { bestEfficiency } = pump.curve;
+  // At the slower of both speeds the liquid tells more.
+  const speed = pump.speed === undefined ? undefined : pump.speed * Math.min(1, pump.speedRatio);
+  return viscousNeed(kinematicViscosityOf(state.value), bestEfficiency, speed);
+}
+
+/** The curve corrected for a viscous liquid, at the speed and impeller of the curve with water beside it. */
+export function viscousCurve(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  if (viscousNeedOf(duty, pump) === "none") return [];
+  const { points, bestEfficiency, npshRequired } = pump.curve;
+  const water = constant(inUnitSet(SPECIFIC_GRAVITY_REFERENCE, "density", duty));
+  const call = callOf(VISCOUSCURVE, {
+    curve: range(PUMP_CURVE),
+    // Without a speed the function says what it lacks, and so does all that reads the curve.
+    speed: pump.speed === undefined ? constant("") : PUMP.curveSpeed,
+    viscosity: callOf(VISCOSITY, CLEAR_LIQUID),
+    SG: ratio(callOf(DENSITY, CLEAR_LIQUID), water),
+    speedRatio: PUMP.speedRatio,
+    trimRatio: PUMP.trimRatio,
+  });
+  const column = (key: CurveKey, label: string): ColumnFacts<CurveKey> => [
+    key,
+    label,
+    (row) => (isBlank(key, row, points) ? null : part(CORRECTED, key, row)),
+  ];
+  return [
+    spill(CORRECTED, "Curve of one pump in the viscous liquid, as answered", call, points.length + 1),
+    working(VISCOUS_CURVE, "Curve of one pump in the viscous liquid", points.length, [
+      column("flow", "flow"),
+      column("head", "head"),
+      ...(bestEfficiency === undefined ? [] : [column("efficiency", "efficiency")]),
+      ...(npshRequired === undefined ? [] : [column("npshRequired", "NPSHR")]),
+    ]),
+  ];
+}
+
+/** What keeps the curve from being known in this liquid, in words; nothing where it is known. */
+export function viscousOpen(duty: Duty, pump: DutyPump): string | undefined {
+  switch (viscousNeedOf(duty, pump)) {
+    case "none":
+      return undefined;
+    case "speed":
+      return "speed of the curve not stated: without it the curve cannot be corrected for so thick a liquid";
+    case "efficiency":
+      return "efficiency of the curve not stated: without it the curve cannot be corrected for so thick a liquid";
+    case "correction":
+      return isBeyondMethod(duty, pump)
+        ? "the liquid is too thick for the method of ANSI/HI 9.6.7: ask the maker for a test"
+        : undefined;
+  }
+}
+
+function isBeyondMethod(duty: Duty, { curve, speed, speedRatio, trimRatio }: DutyPump): boolean {
+  const state = stateAsPumped(duty);
+  if (!state.ok || speed === undefined) return false;
+  const kinematicViscosity = kinematicViscosityOf(state.value);
+  const corrected = viscousPumpCurve({ curve, speed, speedRatio, trimRatio, kinematicViscosity });
+  return corrected.findings.some(({ code }) => code === "viscosity-beyond-method");
+}
+
+/** Head in the viscous liquid over that with water at best efficiency: the standard's ratio of flows is the same. */
+export function viscousHeadRatio(duty: Duty, pump: DutyPump): Expression | undefined {
+  if (viscousNeedOf(duty, pump) === "none") return undefined;
+  const last = pump.curve.points.length - 1;
+  return ratio(part(CORRECTED, "flow", last), cell(PUMP_CURVE, last, "flow"));
+}
+
+function isBlank(key: CurveKey, row: number, points: DutyPump["curve"]["points"]): boolean {
+  return (key === "efficiency" || key === "npshRequired") && points[row]?.[key] === undefined;
+}
