@@ -45,7 +45,7 @@ export const materialWords: WordsOf<keyof MaterialFindings> = {
   "make-up-contradicts": (f) => `${f.subject} “${f.given}” names something and says nothing else: give one of the two`,
   "no-material-given": (f) =>
     f.facts.missing === ""
-      ? "no metal or lining can be named by rules of thumb: ask the manufacturer with exact make-up, concentration and temperature"
+      ? "no metal or lining can be named by rules of thumb: ask the maker with exact make-up, concentration and temperature"
       : `no metal or lining can be named: state ${f.facts.missing}`,
   "hydrogen-sulphide-gas": () =>
     `hydrogen sulphide gas kills: ceilings of exposure of 10 ppm (NIOSH) and 20 ppm (OSHA), dangerous to life at 100 ppm, ${NOT_VERIFIED}; local limits may be lower; monitors without a break and no unprotected rescue`,
@@ -157,5 +157,5 @@ export const materialWords: WordsOf<keyof MaterialFindings> = {
   "seal-hard": () => "hard faces; needed if solids come with the liquid",
   "seal-ph": (f) => `pH ${f.facts.pH} is outside ${f.facts.least} to ${f.facts.greatest}, which the faces stand freely`,
   "plastic-too-hot": (f, say) => `${say.amount(f.found)} is above ${say.amount(f.limit)}: it softens`,
-  "metal-not-in-table": (f) => `${f.facts.metal} is not judged by rules of thumb: ask the manufacturer`,
+  "metal-not-in-table": (f) => `${f.facts.metal} is not judged by rules of thumb: ask the maker`,
 };
