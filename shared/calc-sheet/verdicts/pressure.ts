@@ -1,5 +1,8 @@
 import type { Citation } from "../../../src/basis/citation.ts";
 import { NEARLY_USED } from "../../../src/pressure/flange-check.ts";
+import { flangeClassNamed } from "../../../src/pressure/flange-class.ts";
+import { pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
+import { ratingSystem } from "../../catalogue/parameters/class.ts";
 import { placeOfPart } from "../../catalogue/parameters/series-pumps.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import {
@@ -34,6 +37,8 @@ interface Held {
   readonly limit: Expression;
   readonly when: readonly Expression[];
   readonly cites: Citation;
+  /** Broken, it is no failure yet: the limit is the lower of two, for nobody states which holds. */
+  readonly isLowest?: boolean;
 }
 
 const RATING: Citation = { source: "practice", at: "rating of the flange standard that the material belongs to" };
@@ -66,10 +71,18 @@ function open(duty: Duty, pump: DutyPump): readonly Criterion[] {
     ...(state.casingMaterial === "stated" || isOfStages("material") ? [] : (["casingMaterial"] as const)),
     ...(state.flangeClass !== "blank" || isOfStages("flangeClass") ? [] : (["flangeClass"] as const)),
   ];
+  const sizes = new Set(
+    nozzleLabels(pump).flatMap((_, row) =>
+      isSizeMissing(duty, pump, row) ? [row % 2 === 0 ? ("suctionFlange" as const) : ("dischargeFlange" as const)] : [],
+    ),
+  );
   const hasLooseParts = duty.otherPart !== undefined && state.otherPartPressure === "blank";
   const uncounted = uncountedRaises(duty, pump);
   return [
     ...(missing.length === 0 ? [] : [openPoint({ of: "pressure", what: "flange rating", missing })]),
+    ...(sizes.size === 0
+      ? []
+      : [openPoint({ of: "pressure", what: "rating of grey iron, which goes by size", missing: [...sizes] })]),
     ...(hasLooseParts
       ? [openPoint({ of: "pressure", what: duty.otherPart as string, missing: ["otherPartPressure"] })]
       : []),
@@ -80,6 +93,17 @@ function open(duty: Duty, pump: DutyPump): readonly Criterion[] {
       openPoint({ of: "pressure", what: `maximum ${what}, for that of the curve is not stated`, missing: [] }),
     ),
   ];
+}
+
+/** Whether a flange is of grey iron by class, which is rated by size, and nobody states its size. */
+function isSizeMissing(duty: Duty, pump: DutyPump, row: number): boolean {
+  const own = stagesOf(duty, pump).get(Math.floor(row / 2) + 1);
+  const side = row % 2 === 0 ? "suctionFlange" : "dischargeFlange";
+  const material = pressureMaterialNamed(own?.material ?? duty.casingMaterial ?? "");
+  const flangeClass = flangeClassNamed(own?.flangeClass ?? duty.flangeClass ?? "", ratingSystem(duty.unitSet));
+  if (!material.ok || !flangeClass.ok) return false;
+  const isBySize = flangeClass.value.series === "class" && material.value.groups.class?.startsWith("A126") === true;
+  return isBySize && flangeClass.value.size === undefined && own?.[side] === undefined && duty[side] === undefined;
 }
 
 /** What stands at a nozzle: its flange, the casing at its discharge, where its own pressure is greatest, other parts. */
@@ -97,6 +121,7 @@ function heldAt(duty: Duty, pump: DutyPump, row: number): readonly Held[] {
     limit: part(CLASSES, "rating", row),
     when: [part(CLASSES, "offered", row)],
     cites: RATING,
+    isLowest: isSizeMissing(duty, pump, row),
   };
   const casing: Held = {
     part: "casing",
@@ -155,7 +180,8 @@ function partsAt(
   });
 }
 
-function compared(duty: Duty, pump: DutyPump, row: number, { what, limit, when, cites }: Held): readonly Criterion[] {
+function compared(duty: Duty, pump: DutyPump, row: number, held: Held): readonly Criterion[] {
+  const { what, limit, when, cites, isLowest } = held;
   const normal = (of: Classes): Expression => greatest(part(of, "running", row), part(of, "standing", row));
   const found = normal(CLASSES);
   const isStanding = ifAtLeast(
@@ -182,7 +208,7 @@ function compared(duty: Duty, pump: DutyPump, row: number, { what, limit, when, 
       ...base,
       found,
       ...(hasAssumed(duty, pump) && { foundAtBest: normal(CLASSES_AT_BEST), assumed: assumedOf(duty, pump) }),
-      broken: "fail",
+      broken: isLowest ? "check" : "fail",
       when: listed([...when, isStanding]),
       why: ifError(nearly(found), ""),
     }),
@@ -210,7 +236,7 @@ function suctionStated({ state }: Duty): readonly Criterion[] {
   return [
     limitOf({
       of: "pressure",
-      what: "suction pressure stated, against source pressure and level",
+      what: "suction pressure stated, compared with source pressure and level",
       found: greatest(constant(0), FIELD.greatestSuctionPressure),
       limit: SUCTION.sourceGives,
       quantity: "gaugePressure",
