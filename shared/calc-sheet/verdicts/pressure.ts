@@ -198,7 +198,7 @@ function compared(duty: Duty, pump: DutyPump, row: number, held: Held): readonly
         product(limit, constant(NEARLY_USED)),
         of,
         constant(""),
-        ifAtLeast(limit, of, constant("less than 5 % is left"), constant("")),
+        ifAtLeast(limit, of, constant(", less than 5 % left"), constant("")),
       ),
       "",
     );
@@ -209,8 +209,7 @@ function compared(duty: Duty, pump: DutyPump, row: number, held: Held): readonly
       found,
       ...(hasAssumed(duty, pump) && { foundAtBest: normal(CLASSES_AT_BEST), assumed: assumedOf(duty, pump) }),
       broken: isLowest ? "check" : "fail",
-      when: listed([...when, isStanding]),
-      why: ifError(nearly(found), ""),
+      when: ifError(join(listed([...when, isStanding]), nearly(found)), ""),
     }),
     // A column that no check valve holds off stands among the normal cases already.
     limitOf({ ...base, found: failed, broken: "check", when: listed([...when, constant("check valve failed")]) }),
