@@ -6,6 +6,7 @@ import { HEAD } from "../calc-sheet/sections/head.ts";
 import { LINES } from "../calc-sheet/sections/lines.ts";
 import { LIQUID_FIGURES } from "../calc-sheet/sections/liquid.ts";
 import { NPSH } from "../calc-sheet/sections/npsh.ts";
+import { minimumFlowMark } from "../calc-sheet/sections/slurry-lines.ts";
 import { SYSTEM_CURVE } from "../calc-sheet/sections/system-curve.ts";
 import { isRange } from "../cells/cell.ts";
 import type { Duty } from "../duty/duty.ts";
@@ -15,8 +16,8 @@ import { type Worked, workedDuty } from "./worked-duty.ts";
 export type { Worked };
 
 const FIGURES = { ...LIQUID_FIGURES, ...HEAD, ...NPSH };
-/** Only where NPSH required is stated. */
-type IfStated = "npshDifference" | "npshVerdict" | "greatestLift";
+/** Only where NPSH required is stated, or solids are. */
+type IfStated = "npshDifference" | "npshVerdict" | "greatestLift" | "npshRequiredOnSlurry" | "waterHead";
 const SEGMENT = ["bore", "velocity", "reynolds", "pipeHead", "fittingHead"] as const;
 
 /** The worked cells of a run. */
@@ -32,6 +33,8 @@ export type HeadAndSuction = Readonly<Record<Exclude<keyof typeof FIGURES, IfSta
   Readonly<Record<LineKey, readonly SegmentWorked[]>> & {
     /** Flow and head of the system, rising flow; empty where it could not be worked out. */
     readonly systemCurve: readonly { readonly flow: number; readonly head: number }[];
+    /** Of a slurry whose settling is known: the least flow to design for, and the head of the system there. */
+    readonly minimumFlow: { readonly flow: number; readonly head: number } | undefined;
     /** What the calls remarked, by the key of the plan's cell ("totalHead", "npshAvailable", "suctionLine.0.pipeHead"). */
     readonly findings: ReadonlyMap<string, readonly Finding[]>;
   };
@@ -50,18 +53,26 @@ export function headAndSuction(duty: Duty): HeadAndSuction {
           Worked
         >,
     );
-  const { npshDifference, npshVerdict, greatestLift, ...always } = FIGURES;
+  const { npshDifference, npshVerdict, greatestLift, npshRequiredOnSlurry, waterHead, ...always } = FIGURES;
   const curve = worked.cells.get(SYSTEM_CURVE.key);
   const points = curve !== undefined && isRange(curve) ? curve.slice(1) : [];
   return {
     ...read(always, figure),
-    ...read({ npshDifference, npshVerdict, greatestLift }, figureWhereGiven),
+    ...read({ npshDifference, npshVerdict, greatestLift, npshRequiredOnSlurry, waterHead }, figureWhereGiven),
     suctionLine: segments("suctionLine"),
     dischargeLine: segments("dischargeLine"),
+    minimumFlow: minimumOf(duty, figure),
     systemCurve: points.map(([flow, head]) => ({
       flow: toEngine(Number(flow), units.flow),
       head: toEngine(Number(head), units.head),
     })),
     findings,
   };
+}
+
+function minimumOf(duty: Duty, figure: (of: Handle) => Worked): HeadAndSuction["minimumFlow"] {
+  const [mark] = minimumFlowMark(duty);
+  if (mark === undefined) return undefined;
+  const [flow, head] = [figure(mark.x), figure(mark.y)];
+  return typeof flow === "number" && typeof head === "number" ? { flow, head } : undefined;
 }

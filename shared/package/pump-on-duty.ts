@@ -107,7 +107,8 @@ export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
   const { figure, figureWhereGiven, findings } = worked;
   const cases = dutyCases(duty);
   const [normal] = cases;
-  const systems = new Map(cases.map((one) => [systemOf(one).key, one]));
+  // That of the clear liquid is in head of another liquid than the pump's curve is drawn in.
+  const systems = new Map(cases.filter(({ liquid }) => liquid !== "clear").map((one) => [systemOf(one).key, one]));
   const region = regionOf(duty, pump, worked);
   return {
     name: pump.name,

@@ -15,7 +15,7 @@ const RUN = NAME_ROW + BAR + NOTE_ROW + GAP;
 /** A note stands right of its sign. */
 const NOTE_LEFT = 15;
 
-/** Velocity in each run of pipe as a bar, with the velocities under which solids settle and to design for across it. */
+/** Velocity in each run of pipe as a bar, with its deposition velocity and design minimum across it. */
 export function settlingBars(runs: readonly SettlingRun[], units: UnitSetName, width: number): TemplateResult {
   const most = Math.max(...runs.flatMap(({ velocity, design }) => [velocity, design]));
   const x = scaleLinear()
@@ -46,8 +46,8 @@ export function settlingBars(runs: readonly SettlingRun[], units: UnitSetName, w
       })}
     </svg>
     <figcaption>
-      Velocity at the flow stated. Solid mark: solids settle below it. Dashed mark: least to design for, at the least
-      flow.
+      Velocity at the flow stated. Solid mark: deposition, solids settle below it. Dashed mark: design minimum, to be
+      kept at the least flow.
     </figcaption>
   </figure>`;
 }
@@ -55,10 +55,10 @@ export function settlingBars(runs: readonly SettlingRun[], units: UnitSetName, w
 /** What becomes of the solids, in few words. */
 function noteOf({ velocity, limiting, design, regime }: SettlingRun, units: UnitSetName): string {
   if (velocity < limiting)
-    return `settles: ${shown(limiting, units)} is the limit, ${shown(design, units)} to design for`;
-  if (velocity < design) return `slow: ${shown(design, units)} to design for, limit ${shown(limiting, units)}`;
+    return `settles: deposition ${shown(limiting, units)}, design minimum ${shown(design, units)}`;
+  if (velocity < design) return `slow: design minimum ${shown(design, units)}, deposition ${shown(limiting, units)}`;
   const sliding = regime === "sliding bed" ? "may slide; " : "";
-  return `${sliding}settles below ${shown(limiting, units)}, design for ${shown(design, units)}`;
+  return `${sliding}deposition ${shown(limiting, units)}, design minimum ${shown(design, units)}`;
 }
 
 function shown(velocity: number, units: UnitSetName): string {

@@ -1,6 +1,6 @@
 import { type ScaleLinear, scaleLinear } from "d3-scale";
 import { curveMonotoneX, line } from "d3-shape";
-import { html, svg, type TemplateResult } from "lit";
+import { html, nothing, svg, type TemplateResult } from "lit";
 import { figures } from "../../../shared/text/words.ts";
 
 /** A point of the curve, in the units of the axes. */
@@ -18,14 +18,15 @@ const HEIGHT = 210;
 const LABEL_WIDTH = 96;
 const MARGIN = { top: 12, right: 12, bottom: 40, left: 46 } as const;
 
-/** Total head the system asks for against flow, with the duty marked on it. */
+/** Total head the system asks for against flow, with the duty marked on it, and the minimum flow of a slurry. */
 export function systemCurvePicture(
   points: readonly CurvePoint[],
   duty: CurvePoint,
+  minimum: CurvePoint | undefined,
   units: CurveUnits,
   width: number,
 ): TemplateResult {
-  const all = [...points, duty];
+  const all = [...points, duty, ...(minimum === undefined ? [] : [minimum])];
   const heads = all.map(({ head }) => head);
   const x = scaleLinear()
     .domain([0, Math.max(...all.map(({ flow }) => flow))])
@@ -51,11 +52,12 @@ export function systemCurvePicture(
     width=${width}
     height=${HEIGHT}
     role="img"
-    aria-label="${curveWords(points, duty, units)}"
+    aria-label="${curveWords(points, duty, minimum, units)}"
   >
     ${flowAxis(x, units.flow, width)} ${headAxis(y, units.head, width)}
     <path class="guide" d="M${xDuty} ${y.range()[0]}V${yDuty}H${MARGIN.left}" />
     <path class="curve" d="${curve(points) ?? ""}" />
+    ${minimum === undefined ? nothing : minimumMark(x(minimum.flow), y(minimum.head), y.range()[0] as number)}
     <circle class="duty-point" cx=${xDuty} cy=${yDuty} r="4.5" />
     ${[`${figures(duty.flow)} ${units.flow}`, `${figures(duty.head)} ${units.head}`].map(
       (text, i) => svg`<text
@@ -68,11 +70,24 @@ export function systemCurvePicture(
   </svg>`;
 }
 
+/** The least flow that keeps solids moving: a dashed line with its name along it. */
+function minimumMark(x: number, top: number, base: number): TemplateResult {
+  return svg`<path class="line aged" d="M${x} ${base}V${MARGIN.top}" />
+    <circle class="duty-point" cx=${x} cy=${top} r="3" />
+    <text x=${x - 4} y=${base - 6} text-anchor="start" transform="rotate(-90 ${x - 4} ${base - 6})">minimum flow</text>`;
+}
+
 /** The picture in words. */
-export function curveWords(points: readonly CurvePoint[], duty: CurvePoint, units: CurveUnits): string {
+export function curveWords(
+  points: readonly CurvePoint[],
+  duty: CurvePoint,
+  minimum: CurvePoint | undefined,
+  units: CurveUnits,
+): string {
   const at = ({ flow, head }: CurvePoint): string => `${figures(head)} ${units.head} at ${figures(flow)} ${units.flow}`;
   const ends = [points[0], points.at(-1)].filter((point) => point !== undefined).map(at);
-  return `System curve: ${ends.join(" rising to ")}. Duty point: ${at(duty)}.`;
+  const least = minimum === undefined ? "" : ` Minimum flow that keeps solids moving: ${at(minimum)}.`;
+  return `System curve: ${ends.join(" rising to ")}. Duty point: ${at(duty)}.${least}`;
 }
 
 function flowAxis(x: ScaleLinear<number, number>, unit: string, width: number): TemplateResult {

@@ -1,7 +1,7 @@
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import { type Duty, hasFields, isLifted, segmentsOf } from "../../../shared/duty/duty.ts";
 import type { DutyText } from "../../../shared/duty/duty-text.ts";
-import { stateAsPumped } from "../../../shared/duty/slurry.ts";
+import { isSlurry, stateAsPumped } from "../../../shared/duty/slurry.ts";
 import { andThen, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { kinematicViscosityOf, type LiquidState } from "../../../src/liquid/liquid.ts";
 import type { LineSegment } from "../../../src/pipework/line.ts";
@@ -18,6 +18,8 @@ export interface Ranking {
   readonly duty: Duty;
   /** Nothing where the duty cannot be worked out; `selection` then says why. */
   readonly asked: SelectionDuty | undefined;
+  /** Of a slurry: the share of its head on water a pump keeps; `asked` is then on water. */
+  readonly headRatio?: number;
   readonly selection: Result<Selection>;
 }
 
@@ -51,11 +53,11 @@ function rank(typed: DutyText, candidates: Candidates): Ranking | undefined {
   if (!isComplete) return undefined;
   const asked = askedOf(duty);
   if (!asked.ok) return { duty, asked: undefined, selection: asked };
-  const { duty: onCurves, asPumped } = asked.value;
+  const { duty: onCurves, asPumped, headRatio } = asked.value;
   const selection = andThen(selectPumps({ pumps: candidates.pumps, duty: onCurves }), (found) =>
     succeed(asPumped(found)),
   );
-  return { duty, asked: onCurves, selection };
+  return { duty, asked: onCurves, selection, ...(isSlurry(duty) && { headRatio }) };
 }
 
 const NEEDED = [

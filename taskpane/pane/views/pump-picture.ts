@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from "lit";
 import type { Duty } from "../../../shared/duty/duty.ts";
+import { isSlurry } from "../../../shared/duty/slurry.ts";
 import type { HeadAndSuction, Worked } from "../../../shared/package/head-and-suction.ts";
 import type { DrawnPoint, DutyCase, PumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
 import { amountText } from "../../../shared/text/words.ts";
@@ -49,7 +50,8 @@ function shownOf(
   if (duty.flow === undefined || asked === undefined || duty.pump === undefined) return undefined;
 
   const heads = (points: readonly DrawnPoint[]): readonly Point[] => shownPoints(points, inFlow, inHead);
-  const family = familyOf(duty.pump, candidateNamed(state.offers.candidates, pump.name), units);
+  // Its other curves are on water: they do not go beside one on slurry.
+  const family = isSlurry(duty) ? [] : familyOf(duty.pump, candidateNamed(state.offers.candidates, pump.name), units);
   const reach = inFlow(
     Math.max(duty.flow, ...[pump.head, ...family.map(({ points }) => points)].map((all) => all.at(-1)?.flow ?? 0)),
   );
@@ -89,9 +91,9 @@ function runningLabel({ count, arrangement, speed }: PumpOnDuty, units: UnitSetN
   return count === 1 ? `Pump as it runs${at}` : `${count} pumps in ${arrangement}, as they run${at}`;
 }
 
-/** All states but the duty as stated. */
+/** All states but the duty as stated, and the clear liquid, whose heads are of another liquid. */
 function endsOf(cases: readonly DutyCase[]): readonly DutyCase[] {
-  return cases.filter(({ key }) => key !== "normal");
+  return cases.filter(({ key }) => key !== "normal" && key !== "flush");
 }
 
 function isSame({ flow }: Point, operating: Point | undefined): boolean {

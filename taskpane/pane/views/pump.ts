@@ -92,7 +92,8 @@ function resultsView(context: PaneContext): TemplateResult {
     ${remarksView("To act on and to check", findingsOf(worked), context.state.duty.unitSet)}`;
 }
 
-function figuresView({ state }: PaneContext, worked: PumpOnDuty): TemplateResult {
+function figuresView({ state, worked: { results } }: PaneContext, worked: PumpOnDuty): TemplateResult {
+  const hasWaterHead = results.waterHead !== undefined;
   const units = state.duty.unitSet;
   const { operatingPoint: point, count, speed, impellerDiameter } = worked;
   const runs = [
@@ -112,10 +113,15 @@ function figuresView({ state }: PaneContext, worked: PumpOnDuty): TemplateResult
     ${figureView(`Operating flow${together}`, point.flow, "flow", units, true)}
     ${typeof point.flow === "number" ? figureView("Head there", point.head, "head", units) : nothing}
     ${typeof point.flow === "number" ? figureView("Over the flow asked", worked.flowOverDuty, "percent", units) : nothing}
-    ${figureView("Head at the flow asked", worked.headAtDutyFlow, "head", units)}
+    ${figureView(hasWaterHead ? "Head at the flow asked, on water" : "Head at the flow asked", worked.headAtDutyFlow, "head", units)}
     ${
       typeof worked.headOverDuty === "number"
-        ? figureView("Over the head asked, with margin", withoutDust(worked.headOverDuty, worked), "head", units)
+        ? figureView(
+            hasWaterHead ? "Over the equivalent water head" : "Over the head asked, with margin",
+            withoutDust(worked.headOverDuty, worked),
+            "head",
+            units,
+          )
         : nothing
     }
     ${optional("Efficiency", point.efficiency, "percent")} ${optional("Of best efficiency flow", point.bestFlowRatio, "percent")}

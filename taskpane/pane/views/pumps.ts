@@ -1,7 +1,9 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { reasonText } from "../../../shared/pump-table/reason-text.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
-import { figures } from "../../../shared/text/words.ts";
+import { amountText, figures } from "../../../shared/text/words.ts";
+import type { UnitSetName } from "../../../src/basis/quantities.ts";
+import { amount } from "../../../src/basis/result.ts";
 import type { LeftOutPump, RankedPump } from "../../../src/pump/selection.ts";
 import type { PaneContext, Step } from "../context.ts";
 import type { Candidates } from "../pump/candidates.ts";
@@ -44,8 +46,8 @@ function rankingView(context: PaneContext, candidates: Candidates): TemplateResu
   }
   const { ranked, leftOut } = selection.value;
   const more = ranked.slice(FIRST_SHOWN);
-  return html`<h3>Ranked for the duty</h3>
-    <p class="hint">${basisText(ranking)}</p>
+  return html`<h3>${ranking.headRatio === undefined ? "Ranked for the duty" : "Ranked for the slurry"}</h3>
+    <p class="hint">${basisText(ranking)}${slurryText(ranking, units)}</p>
     ${
       ranked.length === 0
         ? html`<p>None of these pumps meets the duty. The list below says why.</p>`
@@ -79,6 +81,14 @@ function basisText({ duty, asked }: Ranking): string {
       ? " NPSH is not judged, since NPSH available is not known."
       : " NPSH margin at the lift and altitude stated.";
   return `Each pump at the speed or trim that meets the flow on the system${margin}; pumps that keep every rule first.${npsh} One pump running alone.`;
+}
+
+/** What a slurry asks of the curves for water, in words. */
+function slurryText({ asked, headRatio, duty }: Ranking, units: UnitSetName): string {
+  if (asked === undefined || headRatio === undefined) return "";
+  const water = amountText(amount("head", asked.system.headAt(asked.flow)), units);
+  const assumed = duty.state.medianSize === "blank" ? ", ASSUMED, for d50 is not stated" : "";
+  return ` Each is held by the equivalent water head, ${water} on its curve for water (head ratio ${figures(headRatio)}${assumed}); head, NPSH and power shown are on the slurry.`;
 }
 
 function leftOutView({ state }: PaneContext, leftOut: readonly LeftOutPump[]): TemplateResult | typeof nothing {

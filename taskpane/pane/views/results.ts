@@ -44,6 +44,11 @@ function headView({ state }: PaneContext, worked: HeadAndSuction): TemplateResul
     <dl class="figures">
       ${figureView("Total dynamic head", worked.totalHead, "head", units, true)}
       ${hasMargin ? figureView("Total head with margin", worked.ratedHead, "head", units, true) : nothing}
+      ${
+        worked.waterHead === undefined
+          ? nothing
+          : figureView("Equivalent water head, to read pump curves at", worked.waterHead, "head", units, true)
+      }
     </dl>
     ${
       typeof total === "number" && drawn.length === parts.length

@@ -32,7 +32,8 @@ function curveView({ state, worked }: PaneContext): TemplateResult {
   const points = results.systemCurve.map(shown);
   const names = { flow: printedUnit("flow", units), head: printedUnit("head", units) };
   const dutyPoint = shown({ flow: duty.flow, head: results.totalHead });
-  return html`${systemCurvePicture(points, dutyPoint, names, state.width)}
+  const minimum = results.minimumFlow === undefined ? undefined : shown(results.minimumFlow);
+  return html`${systemCurvePicture(points, dutyPoint, minimum, names, state.width)}
     <details class="table">
       <summary>Figures of the curve</summary>
       <table>

@@ -6,8 +6,8 @@ import type { UnitSetName } from "../../../../src/basis/quantities.ts";
 import { settlingBars, settlingBarsWords } from "../../../../taskpane/pane/pictures/settling-bars.ts";
 
 const RUNS: readonly SettlingRun[] = [
-  { label: "Suction 1", velocity: 2.4, limiting: 1.8, design: 2.1, regime: "carried" },
-  { label: "Discharge 1", velocity: 2, limiting: 1.8, design: 2.1, regime: "carried" },
+  { label: "Suction 1", velocity: 2.4, limiting: 1.8, design: 2.1, regime: "suspended" },
+  { label: "Discharge 1", velocity: 2, limiting: 1.8, design: 2.1, regime: "suspended" },
   { label: "Discharge 2", velocity: 1.2, limiting: 2, design: 2.5, regime: "bed at rest" },
   { label: "Discharge 3", velocity: 3, limiting: 2, design: 2.5, regime: "sliding bed" },
 ];
@@ -49,7 +49,7 @@ describe.each([
       "slow",
       "settles",
     ]);
-    expect(place.textContent).toContain("may slide; settles below");
+    expect(place.textContent).toContain("may slide; deposition");
   });
 
   it("keep every text inside the picture, and no two on each other", () => {
@@ -81,8 +81,8 @@ it("says all of it in words", () => {
   expect(words).toBe(settlingBarsWords(RUNS, "US"));
   // By hand: 2.4/0.3048 = 7.87, 1.8/0.3048 = 5.91, 2.1/0.3048 = 6.89, 1.2/0.3048 = 3.94, 2/0.3048 = 6.56, 2.5/0.3048 = 8.20.
   for (const piece of [
-    "Suction 1 7.87 ft/s, settles below 5.91, design for 6.89",
-    "Discharge 2 3.94 ft/s, settles: 6.56 is the limit, 8.2 to design for",
+    "Suction 1 7.87 ft/s, deposition 5.91, design minimum 6.89",
+    "Discharge 2 3.94 ft/s, settles: deposition 6.56, design minimum 8.2",
   ]) {
     expect(words).toContain(piece);
   }
