@@ -40,7 +40,7 @@ const COARSE_SIZE = 0.002;
 export const FINE_SIZE = 1e-4;
 
 /** Finer than this a slurry may have a yield stress, and none of the fits holds. m; house choice. */
-const RHEOLOGY_SIZE = 2e-5;
+export const RHEOLOGY_SIZE = 2e-5;
 
 /** C_v^0.1536 (1 − C_v)^0.3564 has its top at 0.1536/(0.1536 + 0.3564): held there, more solids never pass more easily. */
 const DENSEST_OROSKAR = 0.1536 / (0.1536 + 0.3564);
@@ -169,7 +169,7 @@ function spread({ limiting, durand, fine, coarse, wasp, oroskarTurian, design }:
   return {
     code: "deposition-estimates",
     kind: "check",
-    subject: "limiting deposition velocity",
+    subject: "deposition velocity",
     found: amount("velocity", limiting),
     facts: {
       durand: amount("velocity", durand),

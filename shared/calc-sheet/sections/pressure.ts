@@ -5,6 +5,7 @@ import { constant, handles, ifText, join, part } from "../expression.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark } from "../plan.ts";
 import { greatestHead } from "./pressure-head.ts";
+
 import {
   CLASSES,
   firstOf,
@@ -15,6 +16,9 @@ import {
   suctionItems,
 } from "./pressure-nozzles.ts";
 import { checkValveInput, stageInputs } from "./pressure-stages.ts";
+
+import { flushPressure } from "./slurry-clear.ts";
+
 import { stated } from "./stated-input.ts";
 
 /** Worked cells of this section; those of greatest head, suction and stages apart. */
@@ -70,6 +74,7 @@ export const pressureSection: PackageSection = {
       ...greatestHead(duty, pump),
       ...nozzleTables(duty, pump),
       ...deciding(duty, nozzleLabels(pump)),
+      ...flushPressure(duty, nozzleCall(duty, pump, "careful"), nozzleLabels(pump).length),
       remark(PRESSURE.suctionNotes, "Suction pressure", suctionCall(duty, pump)),
       remark(PRESSURE.nozzleNotes, "Nozzles and flange class", nozzleCall(duty, pump, "careful")),
     ];

@@ -1,7 +1,19 @@
+import { NOZZLECLASSES } from "../../catalogue/entries/nozzle-classes.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { difference, type Expression, handles, ifNumber, part, product, ratio } from "../expression.ts";
+import { isSlurry } from "../../duty/slurry.ts";
+import {
+  type Call,
+  difference,
+  type Expression,
+  handles,
+  ifNumber,
+  part,
+  product,
+  ratio,
+  spillOf,
+} from "../expression.ts";
 import { CLEAR_LIQUID, FIELD } from "../field-handles.ts";
-import { figure, type PlanItem } from "../plan.ts";
+import { figure, type PlanItem, spill } from "../plan.ts";
 import { PUMPED } from "./as-pumped.ts";
 import { NOT_GIVEN, recordOf, whereGiven } from "./duty-cases.ts";
 import { HEAD, totalHeadAt } from "./head.ts";
@@ -14,6 +26,7 @@ export const CLEAR = handles({
   flushFlow: "flow",
   flushHead: "head",
   flushPower: "power",
+  flushPressure: "gaugePressure",
   clearGreatestPower: "power",
   powerOverWater: "ratio",
 });
@@ -68,5 +81,23 @@ function flushed({ curve }: DutyPump): readonly PlanItem[] {
             "Anywhere on the curve, all pumps together; the driver goes by that on slurry.",
           ),
         ]),
+  ];
+}
+
+const CLEAR_CLASSES = spillOf("clearNozzles", NOZZLECLASSES);
+
+/** The pressure of the last nozzle while the line is started and flushed: the call of the section with the clear liquid. */
+export function flushPressure(duty: Duty, call: Call, nozzles: number): readonly PlanItem[] {
+  if (!isSlurry(duty)) return [];
+  const gravity = call.entry.parameters.findIndex(([key]) => key === "SG");
+  const clear = { ...call, args: call.args.map((arg, place) => (place === gravity ? PUMPED.clearGravity : arg)) };
+  return [
+    spill(CLEAR_CLASSES, "Pressure at each nozzle, clear liquid", clear, nozzles + 1),
+    figure(
+      CLEAR.flushPressure,
+      "Start and flush: pressure at the last discharge",
+      part(CLEAR_CLASSES, "greatest", nozzles - 1),
+      "The greater of running and standing with the clear liquid; that with the slurry decides.",
+    ),
   ];
 }

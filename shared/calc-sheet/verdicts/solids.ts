@@ -1,6 +1,11 @@
 import type { Citation } from "../../../src/basis/citation.ts";
 import { particleNamed } from "../../../src/material/particle.ts";
-import { DESIGN_CITE, depositionVelocityMethod, STRATIFIED_RATIO } from "../../../src/slurry/deposition-velocity.ts";
+import {
+  DESIGN_CITE,
+  depositionVelocityMethod,
+  RHEOLOGY_SIZE,
+  STRATIFIED_RATIO,
+} from "../../../src/slurry/deposition-velocity.ts";
 import { particleSettlingMethod } from "../../../src/slurry/particle-settling.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { hasSolids, isSizedSlurry, slurryMissing } from "../../duty/slurry.ts";
@@ -8,6 +13,7 @@ import { cell, constant, type Expression, least, part, product, ratio } from "..
 import { FIELD } from "../field-handles.ts";
 import { LINES } from "../sections/lines.ts";
 import { hasRiser, RISER, runsOf, SLURRY_LINES, type SlurryRun, slopeFactor } from "../sections/slurry-lines.ts";
+import { inUnitSet } from "../sections/stated-input.ts";
 import { type Criterion, limitOf, openPoint } from "./criterion.ts";
 import { sewageCriteria } from "./sewage.ts";
 
@@ -22,7 +28,7 @@ function deposition(duty: Duty): readonly Criterion[] {
     return [openPoint({ of: "solids", what: "velocity that keeps them moving", missing: slurryMissing(duty) })];
   }
   const runs = runsOf(duty);
-  return [...runs.flatMap((run) => keptMoving(run, duty)), ...sliding(runs), ...riser(duty, runs)];
+  return [...runs.flatMap((run) => keptMoving(run, duty)), ...sliding(runs), rheology(duty), ...riser(duty, runs)];
 }
 
 const AT_LEAST_FLOW = "least flow of the duty";
@@ -71,6 +77,20 @@ function sliding(runs: readonly SlurryRun[]): readonly Criterion[] {
       cites: { source: "wilson-slurry", at: "fully stratified flow of narrowly graded particles above d/D = 0.018" },
     }),
   ];
+}
+
+/** Solids so fine may make a liquid with a yield stress, for which no fit holds. */
+function rheology(duty: Duty): Criterion {
+  return limitOf({
+    of: "solids",
+    what: "d50, below which the slurry may not be Newtonian: ask for its rheology",
+    found: FIELD.medianSize,
+    limit: constant(inUnitSet(RHEOLOGY_SIZE, "size", duty)),
+    quantity: "size",
+    mustBe: "at least",
+    broken: "check",
+    cites: { source: "house", at: "a Newtonian liquid with solids of 0.02 mm and more" },
+  });
 }
 
 const RISER_PRACTICE: Citation = {

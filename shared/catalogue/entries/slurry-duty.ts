@@ -30,7 +30,7 @@ export const SLURRYMIXTURE = defineEntry({
   group: "Slurry",
   summary: "Everything about the composition of a slurry from any two of its figures",
   method:
-    "Mass and volume of solids and liquid add up: S_m = S_l + C_v (S_s − S_l), C_w = C_v S_s/S_m, dry solids = C_v ρ_s × flow. Give two of solids SG, solids by weight, solids by volume and slurry SG; flow and dry solids together count as one more figure, and either of them alone brings the other. A further figure is held against what the first two make of it and refused where it is more than 0.5 % off. Exact as long as nothing dissolves and no air is held. Refused where the solids would pack, at 62 % by volume. A percentage answered that is 1 or less is handed on as a text, B2 & “ %”, for another function reads a bare number up to 1 as a fraction. “As one liquid” is a description that every function with a liquid takes: SG of the slurry, viscosity and vapour pressure of the liquid alone. It serves for pressure, power and NPSH, not for the friction or settling of coarse solids.",
+    "Mass and volume of solids and liquid add up: S_m = S_l + C_v (S_s − S_l), C_w = C_v S_s/S_m, dry solids = C_v ρ_s × flow. Give two of solids SG, solids by weight, solids by volume and slurry SG; flow and dry solids together count as one more figure, and either of them alone brings the other. A further figure is held against what the first two make of it and refused where it is more than 0.5 % off. Exact as long as nothing dissolves and no air is held. Refused where the solids would pack, at 62 % by volume. A percentage answered that is 1 or less is handed on as a text, B2 & “ %”, for another function reads a bare number up to 1 as a fraction. “Equivalent single liquid” is a description that every function with a liquid takes: SG of the slurry, viscosity and vapour pressure of the liquid alone. It serves for pressure, power and NPSH, not for the friction or settling of coarse solids: for those write the liquid with its solids, such as “water with solids 25 %, SG 2.65, d50 0.4 mm”.",
   cites: slurryFlowMethod.cites,
   parameters: {
     solidsSG: unknown(solidsSG),
@@ -64,7 +64,7 @@ export const SLURRYMIXTURE = defineEntry({
       solidsGravity: { name: "solids SG" },
       flow: { name: "flow", quantity: "flow" },
       drySolids: { name: "dry solids", quantity: "massFlow" },
-      asOneLiquid: { name: "as one liquid" },
+      asOneLiquid: { name: "equivalent single liquid" },
     },
   },
   examples: [
@@ -113,7 +113,7 @@ export const SLURRYLINE = defineEntry({
   group: "Slurry",
   summary: "What a settling slurry does in a run of pipe: velocity against settling, and friction",
   method:
-    "Velocity of the slurry against the limiting deposition velocity of DEPOSITIONVELOCITY, and against the least to design for: 1.2 times it and 0.3 m/s (1 ft/s) above it. Friction where the solids are carried is Wilson's i_m = i_l + 0.22 (S_m − S_l) (V/V50)^−M in metres of water, with V50 = 3.93 d50^0.35 ((S_s − 1)/1.65)^0.45 over the fourth root of the relative viscosity, and M = 1/ln(d85/d50), held between 0.25 and 1.7; 1.7 without d85. The gradients answered are percent, that is metres per 100 m: of the liquid alone in metres of it, of the slurry in metres of slurry. Below a d50 of 0.1 mm the slurry is one liquid with Thomas's viscosity, and a warning says where it is not turbulent. No gradient where a bed lies at rest or, above 0.018 of the bore, may slide: the cell stays empty and the regime says so. Each fit scatters by 25 to 30 %; upward slopes up to 30° need up to 30 % more velocity. Hold it at the least flow and the largest true bore.",
+    "Velocity of the slurry against the deposition velocity of DEPOSITIONVELOCITY, under which solids settle, and against its design minimum. Friction where the solids are suspended is Wilson's i_m = i_l + 0.22 (S_m − S_l) (V/V50)^−M in metres of water, with V50 = 3.93 d50^0.35 ((S_s − 1)/1.65)^0.45 over the fourth root of the relative viscosity, and M = 1/ln(d85/d50), held between 0.25 and 1.7; 1.7 without d85. Its 0.22 is half of the friction 0.44 of sliding solids, where half of them slide: no more than all of them are ever taken to. Below a d50 of 0.1 mm the greater of that and of one liquid with Thomas's viscosity, and the notes say where it is not turbulent. Above 0.018 of the bore all solids are taken to slide, 0.44 (S_m − S_l). Where a bed lies at rest the gradient is that of the flow that just moves it, and the regime says so. In metres of slurry none is below that of the clear liquid: so more solids never seem to lose less. The gradients answered are percent, that is metres per 100 m: of the liquid alone in metres of it, of the slurry in metres of slurry. Each fit scatters by 25 to 30 %; upward slopes of 15° to 60° need up to 30 % more velocity. Hold it at the least flow and the largest true bore.",
   cites: slurryLineMethod.cites,
   parameters: {
     flow: quantity("flow", { about: "Flow of the slurry", range: "at least 0" }),
@@ -135,9 +135,9 @@ export const SLURRYLINE = defineEntry({
     name: "slurry in the pipe",
     columns: {
       velocity: { name: "velocity", quantity: "velocity" },
-      limiting: { name: "limiting velocity", quantity: "velocity" },
-      over: { name: "over limiting", quantity: "ratio" },
-      design: { name: "velocity to design for", quantity: "velocity" },
+      limiting: { name: "deposition velocity", quantity: "velocity" },
+      over: { name: "velocity / deposition", quantity: "ratio" },
+      design: { name: "design minimum", quantity: "velocity" },
       verdict: { name: "verdict" },
       regime: { name: "regime" },
       liquidGradient: { name: "gradient of the liquid", quantity: "percent" },
@@ -381,7 +381,7 @@ export const SETTLINGVELOCITY = defineEntry({
 const AS_ONE_LIQUID: Finding = {
   code: "slurry-as-one-liquid",
   kind: "check",
-  subject: "the slurry as one liquid",
+  subject: "the equivalent single liquid",
 };
 
 /** Only the figures that are known. */

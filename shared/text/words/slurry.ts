@@ -24,7 +24,7 @@ export const slurryWords: WordsOf<keyof SlurryFindings> = {
   "slurry-not-newtonian": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is below ${say.amount(f.limit)}: so fine a slurry may not be Newtonian; ask for its rheology`,
   "particle-coarse": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is more than ${say.amount(f.limit)}: with narrowly graded solids the factor may come to ${f.facts.factor} and the limiting velocity to ${say.amount(f.facts.coarse)}`,
+    `${f.subject} of ${say.amount(f.found)} is more than ${say.amount(f.limit)}: with narrowly graded solids the factor may come to ${f.facts.factor} and the deposition velocity to ${say.amount(f.facts.coarse)}`,
   "flow-stratified": (f, say) =>
     `${f.subject} is ${say.amount(f.found)} of the bore, above ${say.amount(f.limit)}: solids so large may slide along the bottom, and friction is then a careful estimate alone; ask a slurry specialist`,
   "deposition-estimates": (f, say) =>
@@ -38,7 +38,7 @@ export const slurryWords: WordsOf<keyof SlurryFindings> = {
   "grading-exponent-held": (f, say) =>
     `the grading gives an exponent of ${say.amount(f.facts.free)}; the method holds it at ${f.facts.held}`,
   "derating-too-fine": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is below ${say.amount(f.limit)}, where the method finds no loss of head: treat the slurry as one liquid with a density and viscosity of its own`,
+    `${f.subject} of ${say.amount(f.found)} is below ${say.amount(f.limit)}, where the method finds no loss of head: treat the slurry as an equivalent single liquid with a density and viscosity of its own`,
   "derating-size-unknown": (f, say) =>
     `${f.subject} are taken as ${say.amount(f.found)} because d50 is not stated: a pump loses head and efficiency on coarse solids; state d50`,
   "fines-contradict-size": (f, say) =>

@@ -61,10 +61,19 @@ describe("a slurry by any two of its figures", () => {
 
   it("describes the slurry as one liquid that DENSITY reads back", () => {
     // By hand: 12/82 of SG 2.5 in SG 1 is SG 1.2195122, 1217.32 kg/m³.
-    const { "as one liquid": text } = record("SLURRYMIXTURE", 2.5, 30, null, null, null, null, "SG 1, 2 cP, pv 3 kPa");
+    const { "equivalent single liquid": text } = record(
+      "SLURRYMIXTURE",
+      2.5,
+      30,
+      null,
+      null,
+      null,
+      null,
+      "SG 1, 2 cP, pv 3 kPa",
+    );
     expect(text).toBe("SG 1.21951, 2 cP, pv 3 kPa");
     expect(numberIn("DENSITY", text as string, null, "SI")).toBeCloseTo(1217.32, 1);
-    const noVapour = record("SLURRYMIXTURE", 2.5, 30, null, null, null, null, "SG 1, 2 cP")["as one liquid"];
+    const noVapour = record("SLURRYMIXTURE", 2.5, 30, null, null, null, null, "SG 1, 2 cP")["equivalent single liquid"];
     expect(noVapour).toBe("SG 1.21951, 2 cP");
     expect(remarks("SLURRYMIXTURE", 2.5, 30)).toEqual(["check slurry-as-one-liquid"]);
   });
@@ -106,7 +115,7 @@ describe("a slurry in a run of pipe", () => {
   it.each(publishedCases("9-slurry-velocity").filter(({ expected }) => expected["V_SchillerHerbich"]))("$id", (of) => {
     const args = [textOf(of, "d50"), numberOf(of, "S_s"), numberOf(of, "Cv") * 100, null];
     const pipe = `ID ${textOf(of, "D")} rough 0.045 mm`;
-    const { "limiting velocity": limiting } = record(
+    const { "deposition velocity": limiting } = record(
       "SLURRYLINE",
       1000,
       pipe,
@@ -138,7 +147,7 @@ describe("a slurry in a run of pipe", () => {
     const args = run({ velocity, bore: 0.15, d50: 0.5 });
     const figures = record("SLURRYLINE", ...args);
     expect([figures["verdict"], figures["regime"]]).toEqual([verdict, regime]);
-    expect(figures["over limiting"]).toBeCloseTo(velocity / 2.18779769198, 6);
+    expect(figures["velocity / deposition"]).toBeCloseTo(velocity / 2.18779769198, 6);
     // A bed loses no less than the flow that just moves it.
     const moving = record("SLURRYLINE", ...run({ velocity: 2.18779769198, bore: 0.15, d50: 0.5 }));
     if (verdict === "SETTLES") {
@@ -203,7 +212,7 @@ describe("a slurry in a run of pipe", () => {
       fc.property(between(0.08, 0.5), between(3, 30), between(1.05, 2), (bore, percent, times) => {
         const at = record("SLURRYLINE", ...run({ velocity: 8, bore, percent }));
         const wider = record("SLURRYLINE", ...run({ velocity: 8, bore: bore * times, percent }));
-        expect(wider["limiting velocity"]).toBeGreaterThan(at["limiting velocity"] as number);
+        expect(wider["deposition velocity"]).toBeGreaterThan(at["deposition velocity"] as number);
         // In metres of water, which is what solids add to.
         const inWater = (of: typeof at, share: number): number =>
           (of["gradient of the slurry"] as number) * (1 + 1.65 * share);
