@@ -146,7 +146,7 @@ export function placeFoundList(page: Page, { of, rows, ifNone }: FoundListItem):
     const isNone = row === 0 && text === "";
     page.put(LABEL, { f: where, cached: at(row, "where"), style: "optionName" });
     page.put(VALUE, { f: kind, cached: at(row, "kind"), style: "optionVerdict" });
-    for (const grave of ["Safety", "Limit"]) flag(page, VALUE, [grave]);
+    for (const grave of ["Error", "Safety", "Limit"]) flag(page, VALUE, [grave]);
     page.merged(UNIT, LAST, {
       f: row === 0 ? `IF(${finding}="","${ifNone}",${finding})` : finding,
       cached: isNone ? ifNone : text,
