@@ -66,6 +66,9 @@ export interface PipeworkFindings {
 /** Total head, system curve and grade line. */
 export interface HeadFindings {
   "line-lossless": null;
+  "start-head-too-high": null;
+  "pipe-vacuum-collapses": { atBest: Amount; chainage?: Amount };
+  "surface-pressure-atmospheric": null;
   "exit-not-counted": null;
   "exit-counted-twice": { exits: number };
   "exit-in-suction": { exits: number };
@@ -163,6 +166,8 @@ export interface PumpFindings {
   "series-casing-pressure": null;
   "pump-held-closed": null;
   "parallel-pumps-hunt": null;
+  "parallel-point-not-held": { pumps: number };
+  "parallel-pump-not-joining": { others: number };
   "suction-specific-speed-high": { value: number; most: number };
   "viscosity-needs-no-correction": { b: Amount };
   "viscosity-needs-speed": null;
@@ -653,6 +658,8 @@ export type WarningCode =
   | "part-pressure-exceeded"
   | "trade-figure-would-pass"
   | "does-not-start-alone"
+  | "pipe-vacuum-collapses"
+  | "parallel-pump-not-joining"
   | "several-operating-points"
   | "region-npsh-short"
   | "flow-below-minimum";

@@ -3,6 +3,7 @@ import { STANDARD_GRAVITY } from "../basis/constants.ts";
 import type { Amount } from "../basis/quantities.ts";
 import { amount, type Finding } from "../basis/result.ts";
 import { meanVelocity } from "../pipework/pipe-velocity.ts";
+import { vacuumRemarks as collapseRemarks } from "../suction/vacuum-collapse.ts";
 import {
   type GradeLineInput,
   type GradePoint,
@@ -35,12 +36,14 @@ const subject = "route";
  * What a grade line gives cause to say, each remark at the vertex where it is worst.
  * Warns: column-separation, lay-flat-under-vacuum (warnings); air-release, siphon-too-high, route-at-sea-level,
  * separation-not-judged, falling-leg-part-full, start-head-does-not-fill, start-head-does-not-deliver,
+ * start-head-too-high, pipe-vacuum-collapses,
  * route-exit-midway, route-steep.
  * Source: White, vapour pressure and cavitation; lay-flat, common practice; the limits of vacuum, a choice of ours.
  */
 export function gradeLineRemarks(input: GradeLineInput, points: readonly GradePoint[]): readonly Finding[] {
   return [
     ...vacuumRemarks(input, points),
+    ...collapseRemarks(subject, pipesUnderVacuum(input, points)),
     ...fullBoreRemark(input, points),
     ...fillingRemark(input, points),
     ...deliveryRemark(points),
@@ -143,9 +146,27 @@ function fillingRemark({ startHead }: GradeLineInput, points: readonly GradePoin
   ];
 }
 
-/** A grade line that ends below the outlet. */
+/** The pipe on both sides of each vertex under vacuum. */
+function pipesUnderVacuum({ route: { vertices } }: GradeLineInput, points: readonly GradePoint[]) {
+  return points.flatMap((point, i) =>
+    [vertices[i - 1]?.pipe, vertices[i]?.pipe].flatMap((pipe) =>
+      pipe === undefined || !isVacuum(point.leastPressure)
+        ? []
+        : [{ pipe, vacuum: -point.leastPressure, chainage: at(point).chainage }],
+    ),
+  );
+}
+
+/** Head left at the outlet that is more than the rounding of a start head, m; house choice. */
+const LEFT_AT_OUTLET = 0.1;
+
+/** A grade line that ends below the outlet, or so far above it that it tells of another start head or of a shut outlet. */
 function deliveryRemark(points: readonly GradePoint[]): readonly Finding[] {
   const outlet = points.at(-1) as GradePoint;
+  const left = outlet.hydraulicGrade - outlet.elevation;
+  if (left > LEFT_AT_OUTLET) {
+    return [{ code: "start-head-too-high", kind: "check", subject: "start head", found: amount("head", left) }];
+  }
   if (!isVacuum(outlet.pressure)) return [];
   const found = amount("head", outlet.elevation - outlet.hydraulicGrade);
   return [{ code: "start-head-does-not-deliver", kind: "check", subject: "start head", found }];

@@ -4,6 +4,7 @@ import { amount, andThen, type Finding, fail, type Result, succeed } from "../ba
 import { curveCrossing } from "./curve-crossing.ts";
 import { type Arrangement, equalPumps, type HeadCurve } from "./head-curve.ts";
 import { minimumFlowRemark, regionRemark } from "./operating-region.ts";
+import { joining, notHeld } from "./parallel-running.ts";
 import { bestPointOf, efficiencyAtFlow, npshRequiredAtFlow, shaftPowerAtFlow } from "./pump-reading.ts";
 import type { RunningPump } from "./running-pump.ts";
 import { SPECIFIC_GRAVITY } from "./shaft-power.ts";
@@ -36,6 +37,8 @@ export interface OperatingPoint {
   readonly bestFlowRatio: number | null;
   /** Flow of each pump, m³/s. */
   readonly pumpFlow: number;
+  /** Whether each of several pumps in parallel opens its check valve beside the others; null where that is not known. */
+  readonly joins: boolean | null;
 }
 
 const MOST_PUMPS = 100;
@@ -55,8 +58,8 @@ export const operatingPointMethod = {
 /**
  * Operating point of equal pumps at one speed and trim on a system, m³/s, m, W; crossed anew for every speed, for with
  * static head the affinity laws alone do not give the new flow.
- * Fails: a number of pumps that is not whole or not 1 to 100; as `curveCrossing`.
- * Warns: outside-preferred-region (without a specific speed as for n_s up to 87), one-pump-alone-outside-region or
+ * Fails: a number of pumps that is not whole or not 1 to 100; parallel-point-not-held; as `curveCrossing`.
+ * Warns: parallel-pump-not-joining (limit), outside-preferred-region (without a specific speed as for n_s up to 87), one-pump-alone-outside-region or
  * -beyond-curve, small flow, best efficiency, several pumps, series; power for water where no specific gravity is given;
  * as the readings, whose errors are remarks here.
  * Source: White, Fluid Mechanics, ch. 11; ANSI/HI 9.6.3.
@@ -71,6 +74,10 @@ export function operatingPoint(input: OperatingPointInput): Result<OperatingPoin
   }
   return andThen(curveCrossing({ pump: equalPumps(pump, pumps, arrangement), system }), ({ flow, head }) => {
     const pumpFlow = arrangement === "parallel" ? flow / pumps : flow;
+    const isShared = arrangement === "parallel" && pumps > 1;
+    const unheld = isShared ? notHeld(input, pumpFlow) : undefined;
+    if (unheld !== undefined) return fail([unheld]);
+    const { joins, findings: toJoin } = isShared ? joining(input) : ALONE;
     const each = figuresAt(input, pumpFlow);
     const point = {
       flow,
@@ -80,12 +87,16 @@ export function operatingPoint(input: OperatingPointInput): Result<OperatingPoin
       npshRequired: each.npshRequired,
       bestFlowRatio: each.bestFlowRatio,
       pumpFlow,
+      joins,
     };
-    const findings = [...checked.findings, ...each.findings];
+    const findings = [...checked.findings, ...toJoin, ...each.findings];
     if (pumps > 1) findings.push(...severalPumps(input, point), ...onePumpAlone(input));
     return succeed(point, findings);
   });
 }
+
+/** A pump alone, or pumps in series, have no others to open beside. */
+const ALONE = { joins: null, findings: [] } as const;
 
 interface Figures {
   readonly efficiency: number | null;

@@ -8,6 +8,7 @@ import type { LiquidState } from "../liquid/liquid.ts";
 import type { Line } from "../pipework/line.ts";
 import { npshAvailable, npshAvailableMethod } from "./npsh-available.ts";
 import { gasRemarks, liftRemarks } from "./suction-practice.ts";
+import { vacuumRemarks } from "./vacuum-collapse.ts";
 
 export interface SuctionStateInput {
   /** m³/s */
@@ -47,7 +48,7 @@ export const suctionStateMethod = {
  * Formula: p_inlet = p_s − ρ g (lift + h_L,s) − ρ V²/2; NPSHA as `npshAvailable`
  * Fails: out-of-range inputs as the method bounds them, or a surface below absolute zero; vapour-pressure-missing,
  * suction-lay-flat-collapses; as `lineLoss`.
- * Warns: as `npshAvailable`, `lineLoss`, `suctionLineRemarks`, `liftRemarks` and `gasRemarks`.
+ * Warns: as `vacuumRemarks`, `npshAvailable`, `lineLoss`, `suctionLineRemarks`, `liftRemarks` and `gasRemarks`.
  * Source: ISO 17769-1, net positive suction head available.
  */
 export function suctionState(input: SuctionStateInput): Result<SuctionState> {
@@ -75,6 +76,10 @@ export function suctionState(input: SuctionStateInput): Result<SuctionState> {
         }
         return succeed({ npshAvailable: available, suctionLoss, inletPressure }, [
           ...suctionLineRemarks(suctionLine, flow),
+          ...vacuumRemarks(
+            "suction line",
+            suctionLine.map(({ pipe }) => ({ pipe, vacuum: atmosphericPressure - inletPressure })),
+          ),
           ...liftRemarks("suction lift", suctionLift, absoluteSurface, density, vapourPressure),
           // A liquid that boils has more to be said of it than its air.
           ...(available > 0 ? gasRemarks(inletPressure) : []),

@@ -9,6 +9,7 @@ import {
   ifAtLeast,
   ifError,
   ifNumber,
+  ifText,
   part,
   product,
   ratio,
@@ -36,7 +37,7 @@ export function headCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
   if (open.length > 0) return open;
   return [
     curveReaches(),
-    ...dutyCases(duty).flatMap((one) => [...headIn(one, duty, pump), runsIn(one, "head")]),
+    ...dutyCases(duty).flatMap((one) => [...headIn(one, duty, pump), runsIn(one, "head"), ...comesIn(one, pump)]),
     ...shutoff(duty, pump),
     ...overTheSummit(duty),
     ...band(duty, pump),
@@ -145,6 +146,26 @@ export function runsIn(one: DutyCasePlan, of: Criterion["of"]): Criterion {
     unanswered: "fail",
     why: NO_POINT,
   });
+}
+
+/** Whether each of several pumps side by side opens its check valve beside the others. */
+function comesIn(one: DutyCasePlan, { count, arrangement }: DutyPump): readonly Criterion[] {
+  if (count === 1 || arrangement === "series" || one.pumps === "one") return [];
+  const joins = part(recordOf(one), "joins");
+  const said = (no: string, yes: string, unknown: string): Expression =>
+    ifText(joins, "no", constant(no), ifText(joins, "yes", constant(yes), constant(unknown)));
+  return [
+    worded({
+      of: "head",
+      state: said("fail", "pass", "check"),
+      what: `pumps side by side, ${one.label.toLowerCase()}`,
+      why: said(
+        "the shutoff head is below the head the others hold, so a check valve stays shut",
+        "each comes in beside the others",
+        "whether each opens its check valve beside the others is not known",
+      ),
+    }),
+  ];
 }
 
 /** The findings say which of them it is. */

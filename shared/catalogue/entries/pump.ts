@@ -206,7 +206,7 @@ export const OPERATINGPOINT = defineEntry({
   id: "OPERATINGPOINT",
   group: "Pump",
   summary: "Flow and head at which one or more equal pumps meet a system curve, with efficiency, power and NPSHR there",
-  method: `The pump curve at its speed and trim is crossed with the system curve over the flows both are given for; every crossing is found and refined by Brent's method to double precision, and the stable one of greatest flow is the answer. Refused where the pump cannot reach the system, runs off the end of its curve, or the system curve ends first. A lower crossing, a drooping pump that cannot start, and curves that nearly touch are said in the notes. The system curve is interpolated over the square of the flow. Flow, head and shaft power are those of all pumps together; efficiency, NPSHR and % of BEP flow those of each. Power is that with a liquid of the SG given; without one it is for water, and the notes say so. With the speed of the curve the region is judged by the specific speed of the pump at best efficiency, the head being of one stage. The best efficiency flow is that of the highest efficiency given. ${AFFINITY_METHOD}`,
+  method: `The pump curve at its speed and trim is crossed with the system curve over the flows both are given for; every crossing is found and refined by Brent's method to double precision, and the stable one of greatest flow is the answer. Refused where the pump cannot reach the system, runs off the end of its curve, or the system curve ends first, and where pumps in parallel would each run on the rising part of a drooping curve, which they cannot hold. The last column says whether each of several opens its check valve beside the others, its shutoff head held against theirs. A lower crossing, a drooping pump that cannot start, and curves that nearly touch are said in the notes. The system curve is interpolated over the square of the flow. Flow, head and shaft power are those of all pumps together; efficiency, NPSHR and % of BEP flow those of each. Power is that with a liquid of the SG given; without one it is for water, and the notes say so. With the speed of the curve the region is judged by the specific speed of the pump at best efficiency, the head being of one stage. The best efficiency flow is that of the highest efficiency given. ${AFFINITY_METHOD}`,
   cites: [...operatingPointMethod.cites, ...pumpCurveMethod.cites],
   parameters: {
     curve,
@@ -246,6 +246,7 @@ export const OPERATINGPOINT = defineEntry({
       shaftPower: { name: "shaft power", quantity: "power" },
       npshRequired: { name: "NPSHR", quantity: "head" },
       percentOfBestFlow: { name: "% of BEP flow" },
+      joins: { name: "opens beside the others" },
     },
   },
   examples: [
@@ -299,6 +300,7 @@ export const OPERATINGPOINT = defineEntry({
             shaftPower: point.shaftPower,
             npshRequired: point.npshRequired,
             percentOfBestFlow: point.bestFlowRatio === null ? null : 100 * point.bestFlowRatio,
+            joins: point.joins === null ? null : point.joins ? "yes" : "no",
           }),
       ),
     ),

@@ -11,6 +11,7 @@ import { quantity } from "../parameter.ts";
 import { lineOrNothing } from "../parameters/line-or-nothing.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { route } from "../parameters/route.ts";
+import { gaugeOf, surfacePressure } from "../parameters/surface-pressure.ts";
 
 const flow = quantity("flow", { about: "Flow through the line", range: "0 or more" });
 const staticHead = quantity("head", {
@@ -152,7 +153,7 @@ export const NPSHA = defineEntry({
   group: "System and suction",
   summary: "Net positive suction head available at the pump datum",
   method:
-    "Absolute pressure on the liquid surface less vapour pressure, over ρg, less the suction lift and the head lost in the suction line. The pressure of the air is that of the standard atmosphere at the site's altitude; weather takes off up to 3 kPa (0.3 m). The velocity head at the inlet belongs to NPSHA and is not taken off. Ask at the greatest flow the pump can reach, the lowest level, the hottest liquid. A liquid described without a vapour pressure is refused.",
+    "Absolute pressure on the liquid surface less vapour pressure, over ρg, less the suction lift and the head lost in the suction line. The pressure of the air is that of the standard atmosphere at the site's altitude; weather takes off up to 3 kPa (0.3 m). A source pressure written as absolute, “12 psia”, is counted from that air; a gauge pressure of one atmosphere is doubted. The velocity head at the inlet belongs to NPSHA and is not taken off. Ask at the greatest flow the pump can reach, the lowest level, the hottest liquid. A liquid described without a vapour pressure is refused.",
   cites: suctionStateMethod.cites,
   parameters: {
     flow,
@@ -161,11 +162,7 @@ export const NPSHA = defineEntry({
     }),
     suctionLine,
     altitude,
-    sourcePressure: quantity("gaugePressure", {
-      about: "Gauge pressure on the liquid at the source; negative for a vacuum",
-      range: "above absolute zero",
-      whenLeftOut: open,
-    }),
+    sourcePressure: surfacePressure,
     liquid,
     temperature,
   },
@@ -185,11 +182,16 @@ export const NPSHA = defineEntry({
       source: "Technical Paper 410, example 7-32 (the 6 ft lost in the line entered as a coefficient)",
     },
   ],
-  run: ({ sourcePressure: surfacePressure, liquid, temperature, altitude, ...suction }) =>
+  run: ({ sourcePressure, liquid, temperature, altitude, ...suction }) =>
     andThen(standardAtmosphere(altitude), (atmosphericPressure) =>
       andThen(liquid.at(temperature), (state) =>
         andThen(
-          suctionState({ ...suction, surfacePressure, atmosphericPressure, liquid: state }),
+          suctionState({
+            ...suction,
+            surfacePressure: gaugeOf(sourcePressure, atmosphericPressure),
+            atmosphericPressure,
+            liquid: state,
+          }),
           ({ npshAvailable }) => succeed(npshAvailable),
         ),
       ),

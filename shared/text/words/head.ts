@@ -43,4 +43,10 @@ export const headWords: WordsOf<keyof HeadFindings> = {
     `to fill the line over chainage ${say.amount(f.facts.chainage)} at this flow takes a start head of ${say.amount(f.limit)}; ${say.amount(f.found)} was given`,
   "start-head-does-not-deliver": (f, say) =>
     `the grade line ends ${say.amount(f.found)} below the outlet: the start head does not carry this flow there`,
+  "start-head-too-high": (f, say) =>
+    `the grade line ends ${say.amount(f.found)} above the outlet: at a free outlet the ${f.subject} is too high by it and every pressure shown with it, or the outlet is throttled or under pressure`,
+  "pipe-vacuum-collapses": (f, say) =>
+    `${f.subject}: “${f.given}” stands under a vacuum of ${say.amount(f.found)}${f.facts.chainage === undefined ? "" : ` at ${say.amount(f.facts.chainage)}`}; at 73 °F (23 °C) it buckles at ${say.amount(f.limit)} within 50 years and at best at ${say.amount(f.facts.atBest)}, and practice asks for twice its vacuum: take a thicker wall, or hold it by COLLAPSEPRESSURE for its duration`,
+  "surface-pressure-atmospheric": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is one atmosphere over the air: a surface open to the air is 0; an absolute pressure is written as “14.7 psia” or “1.013 bar(a)”`,
 };

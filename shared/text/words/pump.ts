@@ -99,6 +99,10 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
     `${f.subject} gives ${say.amount(f.found)} at most, less than the common head of ${say.amount(f.limit)}: its check valve stays closed and it pumps nothing`,
   "parallel-pumps-hunt": (f, say) =>
     `the pumps have no steady share of ${say.amount(f.found)} at a common head of ${say.amount(f.limit)}: the drooping curve of one makes them hunt`,
+  "parallel-point-not-held": (f, say) =>
+    `${f.facts.pumps} ${f.subject} cannot hold ${say.amount(f.found)} each: their head still rises to ${say.amount(f.limit)}, so one takes the flow of the other; take pumps of a falling curve, or run fewer`,
+  "parallel-pump-not-joining": (f, say) =>
+    `a ${f.subject} gives ${say.amount(f.found)} at zero flow, below the ${say.amount(f.limit)} at which ${f.facts.others === 1 ? "the other runs" : `the other ${f.facts.others} run`}: it cannot open its check valve beside ${f.facts.others === 1 ? "it" : "them"}`,
   "suction-specific-speed-high": (f) =>
     `suction specific speed of ${f.facts.value} is above ${f.facts.most}: the range of stable flow is narrow`,
   "viscosity-needs-no-correction": (f, say) =>

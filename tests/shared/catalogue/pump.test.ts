@@ -191,7 +191,7 @@ describe("reading a pump", () => {
 });
 
 describe("OPERATINGPOINT", () => {
-  const OUT = ["flow", "head", "efficiency", "shaft power", "NPSHR", "% of BEP flow"];
+  const OUT = ["flow", "head", "efficiency", "shaft power", "NPSHR", "% of BEP flow", "opens beside the others"];
 
   it("spills names over values", () => {
     const [names, values] = cell("OPERATINGPOINT", CURVE, SYSTEM) as Rows;
@@ -235,7 +235,7 @@ describe("OPERATINGPOINT", () => {
   it("leaves cells empty for what the curve does not give", () => {
     const bare = CURVE.map((row) => row.slice(0, 2));
     const [, values] = cell("OPERATINGPOINT", bare, SYSTEM) as Rows;
-    expect(values?.slice(2)).toEqual(["", "", "", ""]);
+    expect(values?.slice(2)).toEqual(["", "", "", "", ""]);
   });
 
   it("refuses in words what has no answer", () => {

@@ -160,6 +160,36 @@ describe("what the cells refuse and remark on", () => {
     expect(message(run("TDH", 500, 50, [["6in sch4O0", 10, ""]], DISCHARGE))).toMatch(/^#N\/A /);
   });
 
+  // By hand: an absolute pressure is that less the air of the site: 14.696 psia at sea level is open to the air; 12 psia is 2.696 psi
+  // of vacuum, 6.23 ft of water at 68 °F.
+  it("takes an absolute pressure on the source by a text, from the air of the site", () => {
+    const open = number("NPSHA", 500, 5, SUCTION);
+    expect(number("NPSHA", 500, 5, SUCTION, 0, "101.325 kPa(a)")).toBeCloseTo(open, 6);
+    expect(open - number("NPSHA", 500, 5, SUCTION, 0, "12 psia")).toBeCloseTo(6.23, 1);
+    // At 5000 ft the vessel is the same, the air is not: NPSHA by absolute pressure does not change.
+    expect(number("NPSHA", 500, 5, SUCTION, 5000, "12 psia")).toBeCloseTo(
+      number("NPSHA", 500, 5, SUCTION, 0, "12 psia"),
+      9,
+    );
+    expect(number("NPSHA", 100, 1, SUCTION, 0, "0.83 bar(a)", "water", null, "METRIC")).toBeGreaterThan(0);
+    expect(codes(run("NPSHA", 500, 5, SUCTION, 0, "14.7 psia"))).not.toContain("surface-pressure-atmospheric");
+  });
+
+  it.each([14.7, "14.7 psi", "1.013 bar", "101.3 kPa", 14.26, 15.13])(
+    "doubts %s of gauge pressure on the source",
+    (pressure) => {
+      expect(codes(run("NPSHA", 1200, 15, SUCTION, 0, pressure))).toContain("surface-pressure-atmospheric");
+    },
+  );
+
+  it.each([0, 14.2, 15.2, 10, "12 psia"])("does not doubt %s", (pressure) => {
+    expect(codes(run("NPSHA", 1200, 15, SUCTION, 0, pressure))).not.toContain("surface-pressure-atmospheric");
+  });
+
+  it("says where a grade line ends above its outlet", () => {
+    expect(codes(run("GRADELINE", 700, ROUTE, 300))).toContain("start-head-too-high");
+  });
+
   it("refuses lay-flat hose under vacuum and warns of it in a total head", () => {
     const layFlat = [["6in layflat", 20, ""]];
     expect(codes(run("TDH", 500, 50, layFlat, DISCHARGE))).toContain("lay-flat-in-suction");

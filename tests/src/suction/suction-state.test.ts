@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { pipeNamed } from "../../../src/pipework/pipe-name.ts";
 import { gasRemarks } from "../../../src/suction/suction-practice.ts";
 import { type SuctionStateInput, suctionState } from "../../../src/suction/suction-state.ts";
 import { COLD_WATER, fittingOf, pipeOf, segmentOf } from "../../support/pipes.ts";
@@ -25,6 +26,26 @@ function codesOf(change: Partial<SuctionStateInput>): readonly string[] {
 }
 
 const noLoss = { flow: 0 };
+
+describe("vacuum on thin polyethylene", () => {
+  const line = (name: string) => {
+    const found = pipeNamed(name);
+    if (!found.ok) throw new Error(name);
+    return [segmentOf(found.value, 18)];
+  };
+  // DR 32.5 of a grade not stated: 2 × 28 000/0.7975/31.5³ × 0.764 = 1.7 psi (11.8 kPa) of 50 years, 5.0 psi (34.6 kPa) of half an
+  // hour at best; DR 11 as PE3608 53 psi. At rest 1 m of lift is 9.8 kPa of vacuum, 4 m 39 kPa.
+  it.each([
+    ["8in HDPE DR32.5", 0.5, []],
+    ["8in HDPE DR32.5", 1, ["check pipe-vacuum-collapses"]],
+    ["8in HDPE DR32.5", 4, ["limit pipe-vacuum-collapses"]],
+    ["8in HDPE DR11", 7, []],
+    ["8in HDPE DR32.5", -3, []],
+  ])("in %s at a lift of %d m", (name, suctionLift, said) => {
+    const codes = codesOf({ ...noLoss, suctionLift, suctionLine: line(name) });
+    expect(codes.filter((code) => code.endsWith("pipe-vacuum-collapses"))).toEqual(said);
+  });
+});
 
 describe("NPSH available", () => {
   // By hand: (101325 − 2339) / (998.2 × 9.80665) = 10.111964 m.
