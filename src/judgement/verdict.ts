@@ -69,6 +69,8 @@ export interface Judged {
   readonly state: VerdictState;
   /** Among those of one state, the greatest decides. */
   readonly excess: number;
+  /** A recommendation, not a limit: it speaks for the subject only where no limit does. */
+  readonly isAdvice: boolean;
 }
 
 /** What is said of a subject: the worst that was found of it. */
@@ -87,7 +89,10 @@ export function verdictsOf<T extends Judged>(judged: readonly T[]): readonly Ver
     const state = worstOf(of);
     if (state === undefined) return [];
     const same = of.filter((one) => one.state === state);
-    const deciding = same.reduce((worst, one) => (one.excess > worst.excess ? one : worst));
+    const limits = same.filter(({ isAdvice }) => !isAdvice);
+    const deciding = (state === "pass" && limits.length > 0 ? limits : same).reduce((worst, one) =>
+      one.excess > worst.excess ? one : worst,
+    );
     return [{ subject, state, deciding, others: state === "pass" ? 0 : same.length - 1 }];
   });
 }

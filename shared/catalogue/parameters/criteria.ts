@@ -100,7 +100,7 @@ export const criteria: RangeParameter<readonly Criterion[]> = {
 function inWords(row: Row, state: VerdictState): Criterion {
   const { subject, what, unit = "", why = "", source = "" } = row;
   const text = sentence(state, why === "" ? what : `${what}: ${why}`);
-  return { subject, state, excess: 0, text, unit, what, source };
+  return { subject, state, excess: 0, isAdvice: state === "pass", text, unit, what, source };
 }
 
 function compared(row: Row): Criterion {
@@ -117,7 +117,18 @@ function compared(row: Row): Criterion {
   };
   const state = stateOf(comparison);
   const text = comparedText(state, comparison, { what, unit, when, why, assumed });
-  return { subject, state, excess: excessOf(comparison), text, found, limit, unit, what, source };
+  return {
+    subject,
+    state,
+    excess: excessOf(comparison),
+    isAdvice: broken === "check",
+    text,
+    found,
+    limit,
+    unit,
+    what,
+    source,
+  };
 }
 
 /** No figure, no statement from one: open, or a failure where having none is one. */
@@ -126,5 +137,5 @@ function unanswered({ subject, what, found, limit, unit = "", source = "", ...ro
   // What is not known because another box is to be filled first has not failed.
   const state = none.startsWith(WAITS_FOR) ? "open" : (row.unanswered ?? "open");
   const text = sentence(state, `${what}: ${state === "fail" && row.why !== undefined ? row.why : none}`);
-  return { subject, state, excess: 0, text, unit, what, source };
+  return { subject, state, excess: 0, isAdvice: false, text, unit, what, source };
 }

@@ -63,6 +63,7 @@ describe("the verdict on a subject", () => {
     subject,
     state,
     excess,
+    isAdvice: false,
   });
 
   it("is the worst of its judgements, in the order fail, open, check, pass", () => {
@@ -81,6 +82,12 @@ describe("the verdict on a subject", () => {
     expect(verdict?.deciding.excess).toBe(0.4);
     expect(verdict?.others).toBe(2);
     expect(verdictsOf([judged("npsh", "pass"), judged("npsh", "pass")])[0]?.others).toBe(0);
+  });
+
+  it("passes by a limit before a recommendation, however near that is", () => {
+    const advice = { ...judged("npsh", "pass", -0.01), isAdvice: true };
+    expect(verdictsOf([advice, judged("npsh", "pass", -0.5)])[0]?.deciding.excess).toBe(-0.5);
+    expect(verdictsOf([advice])[0]?.deciding).toBe(advice);
   });
 
   it("comes in the order of the calculation, and not at all where nothing was judged", () => {
