@@ -85,7 +85,8 @@ export function answerTo(sheet: Working, expression: Expression, key: string): A
     case "ifError": {
       const cell = single(sheet, expression.of, key);
       if (!isCellError(cell)) return cell;
-      return cell.waitsFor === undefined ? expression.otherwise : `${WAITS_FOR}${cell.waitsFor}`;
+      const isNamed = cell.waitsFor !== undefined && expression.namesBox !== false;
+      return isNamed ? `${WAITS_FOR}${cell.waitsFor}` : expression.otherwise;
     }
     case "ifText": {
       const cell = single(sheet, expression.of, key);

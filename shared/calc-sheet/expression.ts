@@ -71,7 +71,7 @@ export type Expression =
   /** What a function answers, or a text where it has no answer although `given`, what it was asked of, stands. */
   | { readonly op: "orElse"; readonly of: Expression; readonly given: Expression; readonly otherwise: string }
   /** For a judgement alone, which must say of an error that there is no figure: the text in its place. */
-  | { readonly op: "ifError"; readonly of: Expression; readonly otherwise: string }
+  | { readonly op: "ifError"; readonly of: Expression; readonly otherwise: string; readonly namesBox?: false }
   /** `met` where a cell holds this text, in upper or lower case. */
   | {
       readonly op: "ifText";

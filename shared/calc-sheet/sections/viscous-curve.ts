@@ -13,6 +13,7 @@ import {
   constant,
   type Expression,
   part,
+  product,
   range,
   ratio,
   spillOf,
@@ -56,7 +57,7 @@ export function viscousCurve(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const column = (key: CurveKey, label: string): ColumnFacts<CurveKey> => [
     key,
     label,
-    (row) => (isBlank(key, row, points) ? null : part(CORRECTED, key, row)),
+    (row) => (isBlank(key, row, points) ? null : inOwnUnit(key, part(CORRECTED, key, row))),
   ];
   return [
     spill(CORRECTED, "Curve of one pump in the viscous liquid, as answered", call, points.length + 1),
@@ -67,6 +68,11 @@ export function viscousCurve(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       ...(npshRequired === undefined ? [] : [column("npshRequired", "NPSHR")]),
     ]),
   ];
+}
+
+/** The table of a curve holds efficiency in per cent, the function answers a fraction. */
+function inOwnUnit(key: CurveKey, of: Expression): Expression {
+  return key === "efficiency" ? product(of, constant(100)) : of;
 }
 
 /** What keeps the curve from being known in this liquid, in words; nothing where it is known. */

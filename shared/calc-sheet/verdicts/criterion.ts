@@ -94,7 +94,7 @@ export function worded(facts: {
 }): Criterion {
   const { of, state, cites, ...words } = facts;
   // A state in a cell that holds an error is no judgement.
-  const shown = typeof state === "string" ? state : ifError(state, "open");
+  const shown = typeof state === "string" ? state : ({ ...ifError(state, "open"), namesBox: false } as Expression);
   return { of, row: { ...said(words), state: shown, ...(cites && { source: citationText(cites) }) } };
 }
 

@@ -1,7 +1,7 @@
 import { US_PER_SI } from "../../../src/pump/specific-speed.ts";
 import { viscousCorrectionMethod } from "../../../src/pump/viscous-correction.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import type { FieldKey } from "../../duty/fields.ts";
+import { FIELDS, type FieldKey } from "../../duty/fields.ts";
 import {
   constant,
   difference,
@@ -29,7 +29,7 @@ import { viscousHeadRatio, viscousOpen } from "../sections/viscous-curve.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
 
 /** Boxes without which nobody can say what head is asked for. */
-const NEEDED = ["flow", "sourceLevel", "deliveryLevel", "liquid"] as const satisfies readonly FieldKey[];
+const NEEDED = ["flow", "sourceLevel", "deliveryLevel", "liquid", "temperature"] as const satisfies readonly FieldKey[];
 
 /** Whether the pumps reach the head asked for, and run, in every state that the duty covers. */
 export function headCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
@@ -49,12 +49,15 @@ export function headCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
 /** What keeps head, NPSH and region from being judged: boxes not stated, or a liquid that the curve is not known for. */
 export function openOfDuty(duty: Duty, pump: DutyPump, of: Criterion["of"]): readonly Criterion[] {
   const missing = NEEDED.filter((key) => duty[key] === undefined);
+  const blank = missing.filter((key) => duty.state[key] !== "unreadable");
+  const unreadable = missing.filter((key) => duty.state[key] === "unreadable");
   const lines = (["suctionLine", "dischargeLine"] as const).filter(
     (line) => duty[line].length === 0 || duty[line].some(({ segment }) => segment === undefined),
   );
   const liquid = viscousOpen(duty, pump);
   return [
-    ...(missing.length > 0 ? [openPoint({ of, what: `${missing.length === 1 ? "one box" : "boxes"}`, missing })] : []),
+    ...(blank.length > 0 ? [openPoint({ of, what: "operating point", missing: blank })] : []),
+    ...unreadable.map((key) => worded({ of, state: "open", what: `waits for ${FIELDS[key].label}` })),
     ...lines.map((line) =>
       worded({
         of,
