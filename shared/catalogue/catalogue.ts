@@ -52,12 +52,14 @@ import {
   TRIMRATIO,
   VISCOUSCURVE,
 } from "./entries/pump.ts";
+import { PUMPMAXPOWER } from "./entries/pump-max-power.ts";
 import { RANKPUMPS } from "./entries/rank-pumps.ts";
 import { DEPOSITIONVELOCITY, SLURRYDERATE, SLURRYSG, SOLIDSBYVOLUME } from "./entries/slurry.ts";
 import { SETTLINGVELOCITY, SLURRYCLASS, SLURRYDUTY, SLURRYLINE, SLURRYMIXTURE } from "./entries/slurry-duty.ts";
 import { SUCTIONPRESSURE } from "./entries/suction-pressure.ts";
 import { GRADELINE, MAXLIFT, NPSHA, SYSTEMCURVE, TDH } from "./entries/system-and-suction.ts";
 import { BENDTHRUST, COLLAPSEPRESSURE, PIPEMASS, TAKEOFF } from "./entries/take-off.ts";
+import { GENERATORSIZE, MINSPEED } from "./entries/variable-speed.ts";
 import { VERDICTS } from "./entries/verdicts.ts";
 import { WETTEDPARTS } from "./entries/wetted-parts.ts";
 import type { Entry } from "./entry.ts";
@@ -106,6 +108,8 @@ const FUNCTIONS: readonly Entry[] = [
   DRIVEARRANGEMENT,
   FUELRATE,
   MOTORDATA,
+  MINSPEED,
+  GENERATORSIZE,
   ENGINELOAD,
   FUELTANKHOURS,
   FUELTANKSIZE,
@@ -119,6 +123,7 @@ const FUNCTIONS: readonly Entry[] = [
   PUMPPOWER,
   BESTEFFICIENCYPOINT,
   OPERATINGREGION,
+  PUMPMAXPOWER,
   OPERATINGPOINT,
   SPEEDRATIO,
   TRIMRATIO,

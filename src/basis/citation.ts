@@ -308,6 +308,11 @@ export const SOURCES = {
     title: "IEC 60072-1, Dimensions and output series for rotating electrical machines",
     publisher: "IEC",
   },
+  "en-50347": {
+    title: "EN 50347, General purpose three-phase induction motors having standard dimensions and outputs",
+    publisher: "CENELEC",
+    year: 2001,
+  },
   "iec-60034-1": { title: "IEC 60034-1, Rotating electrical machines: rating and performance", publisher: "IEC" },
   "iec-60034-30-1": {
     title: "IEC 60034-30-1, Rotating electrical machines: efficiency classes of line operated AC motors (IE code)",

@@ -133,6 +133,9 @@ export interface PumpFindings {
   "flow-outside-column": { least: Amount; most: Amount };
   "power-near-shutoff": null;
   "power-at-shutoff-unknown": null;
+  "power-extended": { from: Amount; last: Amount; end: Amount };
+  "power-rising-at-end": null;
+  "power-rising-to-shutoff": null;
   "speed-far-from-curve": null;
   "speed-below-half": { best: Amount; corrected: Amount };
   "speed-raised": { power: Amount; pressure: Amount };
@@ -477,11 +480,26 @@ export interface DriveFindings {
   "motor-derated-on-site": { share: Amount };
   "motor-cool-air-credit": null;
   "motor-service-factor-credit": null;
-  "motor-speed-not-mains": null;
+  "motor-too-small": { isWithinFactor: boolean };
+  "motor-speed-not-mains": MotorFacts;
+  "motor-other-supply-fits": MotorFacts;
   "motor-below-base-speed": null;
+  "motor-above-base-speed": null;
+  "motor-large-on-drive": null;
+  "motor-through-belts": null;
+  "motor-high-voltage": null;
+  "generator-sizing-figure": null;
+  "locked-rotor-assumed": null;
+  "code-letter-assumed": { letter: string };
+  "code-letter-open": null;
+  "speed-range-empty": null;
+  "speed-flows-alone": null;
+  "speed-affinity-doubted": null;
+  "speed-turndown-wide": null;
   "motor-speed-synchronous": null;
   "frequency-drive-derated": null;
-  "motor-frame-from-memory": null;
+  "motor-frame-usual": { basis: "standard" | "usual" };
+  "motor-frame-packed": { frame: string; packedAs: string };
   "motor-frame-not-held": MotorFacts;
   "motor-efficiency-other-supply": MotorFacts;
   "motor-efficiency-not-held": MotorFacts;
@@ -656,6 +674,7 @@ export type WarningCode =
   | "material-not-of-standard"
   | "first-nozzle-beyond"
   | "part-pressure-exceeded"
+  | "motor-too-small"
   | "trade-figure-would-pass"
   | "does-not-start-alone"
   | "pipe-vacuum-collapses"

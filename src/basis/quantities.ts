@@ -41,6 +41,8 @@ export const QUANTITIES = {
   dynamicViscosity: { dimension: "dynamicViscosity", US: "cP", SI: "mPa·s", METRIC: "mPa·s" },
   kinematicViscosity: { dimension: "kinematicViscosity", US: "cSt", SI: "cSt", METRIC: "cSt" },
   power: { dimension: "power", US: "hp", SI: "kW", METRIC: "kW" },
+  electricPower: { dimension: "power", US: "kW", SI: "kW", METRIC: "kW" },
+  apparentPower: { dimension: "apparentPower", US: "kVA", SI: "kVA", METRIC: "kVA" },
   volume: { dimension: "volume", US: "US gal", SI: "L", METRIC: "m³" },
   torque: { dimension: "torque", US: "lbf·ft", SI: "N·m", METRIC: "N·m" },
   force: { dimension: "force", US: "lbf", SI: "N", METRIC: "N" },

@@ -20,6 +20,7 @@ export type Dimension =
   | "dynamicViscosity"
   | "kinematicViscosity"
   | "power"
+  | "apparentPower"
   | "torque"
   | "mass"
   | "force"
@@ -236,6 +237,9 @@ export const UNITS = [
   unit("kW", "power", 1e3, ["kilowatt"]),
   unit("W", "power", 1, ["watt"]),
   unit("MW", "power", 1e6, ["megawatt"]),
+  // Apparent power
+  unit("kVA", "apparentPower", 1e3),
+  unit("VA", "apparentPower", 1),
   // Torque, force, mass
   unit("lbf·ft", "torque", poundForce * foot, [
     "lbf ft",

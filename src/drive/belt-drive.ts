@@ -40,6 +40,8 @@ export const BELT_SPEEDS = { balanced: 25, most: 35 } as const;
 /** Greatest power usually sent through V-belts, W (250 hp). */
 export const MOST_BELT_POWER = 185_000;
 
+export const USUAL_BELT_EFFICIENCY = 0.95;
+
 export const beltDriveMethod = {
   cites: [
     { source: "practice", at: "slip 1 % to 2 %, efficiency 93 % to 97 %, pull 1.3 to 1.7 × 2T/d, 35 m/s at most" },
@@ -72,7 +74,14 @@ export const beltDriveMethod = {
  * Source: common practice.
  */
 export function beltDrive(input: BeltDriveInput): Result<BeltDrive> {
-  const { driverSpeed, driverSheave, pumpSheave, centreDistance, slip = 0.015, efficiency = 0.95 } = input;
+  const {
+    driverSpeed,
+    driverSheave,
+    pumpSheave,
+    centreDistance,
+    slip = 0.015,
+    efficiency = USUAL_BELT_EFFICIENCY,
+  } = input;
   // A least sheave that is not known is held against the bounds as the sheave itself, which has them too.
   const leastDriverSheave = input.leastDriverSheave ?? driverSheave;
   const values = { driverSpeed, driverSheave, pumpSheave, centreDistance, leastDriverSheave, slip, efficiency };

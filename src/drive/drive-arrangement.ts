@@ -4,10 +4,9 @@ import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, type Result, succeed } from "../basis/result.ts";
 import { ALIGNMENT, parallelOffset } from "./alignment.ts";
 import { BELT_SPEEDS, MOST_BELT_POWER } from "./belt-drive.ts";
-import type { DriveRemark, DriveRemarkCode } from "./drive-remark.ts";
+import type { DriveRemark, NamedMotor, PlainDriveRemark } from "./drive-remark.ts";
 import { COUPLING_FACTORS, HOUSING_RUN_OUT, type HousingChoice, housingsThatCarry } from "./flywheel-housing.ts";
-import { motorRating } from "./motor-rating.ts";
-import { motorsOfSpeed } from "./motor-speed.ts";
+import { type Frequency, motorsOfSpeed } from "./motor-speed.ts";
 import { shaftTorque, shaftTorqueMethod } from "./shaft-torque.ts";
 
 export const DRIVERS = ["motor", "engine"] as const;
@@ -41,6 +40,16 @@ export interface DriveArrangementInput {
   readonly speed: number;
   /** Of the liquid, K. */
   readonly temperature: number;
+  /** Of the liquid, m²/s. */
+  readonly viscosity: number;
+  /** Dry solids by weight, 0 to 1; null where nobody said. */
+  readonly solids: number | null;
+  /** Greatest gauge pressure at the suction, Pa; null where nobody said. */
+  readonly suctionPressure: number | null;
+  /** Of the supply. */
+  readonly frequency: Frequency;
+  /** The motor chosen. */
+  readonly motor: { readonly rating: number; readonly poles: number | null; readonly frame: string | null } | null;
 }
 
 const RANKING: Citation = {
@@ -58,8 +67,13 @@ export const driveArrangementMethod = {
     { source: "osha-1910.219", at: "guards of mechanical power transmission" },
     RANKING,
   ],
-  inputs: { ...shaftTorqueMethod.inputs, shaftPower: { ...shaftTorqueMethod.inputs.shaftPower, above: 0 } },
-} as const satisfies Method<"shaftPower" | "speed">;
+  inputs: {
+    ...shaftTorqueMethod.inputs,
+    shaftPower: { ...shaftTorqueMethod.inputs.shaftPower, above: 0 },
+    solids: { name: "solids by weight", quantity: "percent", atLeast: 0, below: 1 },
+    suctionPressure: { name: "suction pressure", quantity: "gaugePressure", atLeast: -101_325, atMost: 1e8 },
+  },
+} as const satisfies Method<"shaftPower" | "speed" | "solids" | "suctionPressure">;
 
 /** Warmest liquid for a pump on the motor's own shaft or flange, K. */
 const HOT = 100 + CELSIUS_ZERO;
@@ -67,6 +81,12 @@ const HOT = 100 + CELSIUS_ZERO;
 const CLOSE_COUPLED_POWER = { usual: 55_000, most: 75_000 } as const;
 /** r/s. Slower, a close-coupled motor is rare. House choice: 900 r/min. */
 const SLOW = 15;
+/** Greatest suction pressure behind a pump on the motor's own shaft, Pa. Common practice: no JM shaft above 8 bar. */
+const SUCTION_ON_MOTOR = 8e5;
+/** Solids by weight to which a pump on the driver itself is seen, with care. House choice. */
+const SOLIDS_ON_DRIVER = 0.02;
+/** m²/s. Thicker, a pump takes more power and torque than its water curve says. House choice: 100 cSt. */
+const THICK = 100e-6;
 /** r/s. Continuous speeds of industrial engines, common practice: 1000 to 2400 r/min. */
 const ENGINE_SPEEDS = { least: 1000 / 60, most: 40 } as const;
 /** Housings named in one check. */
@@ -86,8 +106,8 @@ interface Draft {
   readonly name: ArrangementName;
   /** Where nothing is said against it. */
   readonly atBest: Verdict;
-  readonly for: readonly DriveRemarkCode[];
-  readonly against: readonly DriveRemarkCode[];
+  readonly for: readonly PlainDriveRemark[];
+  readonly against: readonly PlainDriveRemark[];
   readonly objections: readonly Objection[];
   readonly checks: readonly DriveRemark[];
 }
@@ -105,25 +125,28 @@ function judged(draft: Draft): DriveArrangement {
   };
 }
 
-function objection(holds: boolean, verdict: Verdict, code: DriveRemarkCode, facts: DriveRemark["facts"]): Objection {
-  return holds ? [verdict, { code, ...(facts && { facts }) }] : undefined;
+function objection(holds: boolean, verdict: Verdict, remark: DriveRemark): Objection {
+  return holds ? [verdict, remark] : undefined;
 }
 
 /**
  * The ways to attach a driver to a pump, best first, with reasons and what must still be checked. No pump on the
- * motor's shaft above 100 °C or 75 kW (with care from 55 kW), belts to 185 kW, flywheel housings by torque. Suction
- * pressure and solids are not known here; the checks say so.
+ * motor's shaft above 100 °C, 75 kW (with care from 55 kW) or 8 bar at the suction; none on motor or flywheel housing
+ * above 2 % of solids by weight (with care below); belts to 185 kW, flywheel housings by torque. What is not stated of
+ * suction and solids, the checks say.
  * Fails: inputs outside the method's bounds.
  * Warns: caution that the ranking is a choice of this product.
  * Source: common practice; SAE J617, J620; NEMA MG 1, Part 4; IEC 60072-1.
  */
 export function driveArrangements(input: DriveArrangementInput): Result<readonly DriveArrangement[]> {
-  const { shaftPower, speed, driver } = input;
-  const checked = checkInputs(driveArrangementMethod, { shaftPower, speed });
+  const { shaftPower, speed, driver, frequency } = input;
+  // What is not stated breaks no bound.
+  const { solids, suctionPressure } = { solids: input.solids ?? 0, suctionPressure: input.suctionPressure ?? 0 };
+  const checked = checkInputs(driveArrangementMethod, { shaftPower, speed, solids, suctionPressure });
   if (!checked.ok) return checked;
   return andThen(shaftTorque({ shaftPower, speed }), (torque) =>
     andThen(housingsThatCarry(torque, shaftPower), (housings) => {
-      const facts: Case = { ...input, torque, housings, atMainsSpeed: motorsOfSpeed(speed).length > 0 };
+      const facts: Case = { ...input, torque, housings, atMainsSpeed: motorsOfSpeed(speed, [frequency]).length > 0 };
       const drawn =
         driver === "motor"
           ? [closeCoupled(facts), lantern(facts), bearingFrame(facts), belts(facts)]
@@ -145,7 +168,7 @@ function closeCoupled(facts: Case): DriveArrangement {
     for: ["short-and-cheap", "no-field-alignment"],
     against: ["thrust-on-motor-bearings", "heat-reaches-motor", "special-motor-spare"],
     objections: onMotorFlange(facts),
-    checks: flangeChecks(facts),
+    checks: flangeChecks(facts, null),
   });
 }
 
@@ -156,7 +179,7 @@ function lantern(facts: Case): DriveArrangement {
     for: ["standard-motor", "seal-within-reach", "no-field-alignment"],
     against: ["thrust-on-motor-bearings", "heat-reaches-motor"],
     objections: onMotorFlange(facts),
-    checks: flangeChecks(facts),
+    checks: flangeChecks(facts, facts.motor?.frame ?? null),
   });
 }
 
@@ -166,19 +189,51 @@ function onMotorFlange(facts: Case): readonly Objection[] {
   const { usual, most } = CLOSE_COUPLED_POWER;
   const tooMuch = shaftPower > most;
   return [
-    objection(temperature > HOT, "not advised", "liquid-too-hot", { limit: amount("temperature", HOT) }),
-    objection(tooMuch, "not advised", "power-too-high", { limit: amount("power", most) }),
-    objection(shaftPower > usual && !tooMuch, "with care", "power-high", { limit: amount("power", usual) }),
-    objection(speed < SLOW, "with care", "speed-slow", { limit: amount("speed", SLOW) }),
+    objection(temperature > HOT, "not advised", {
+      code: "liquid-too-hot",
+      facts: { limit: amount("temperature", HOT) },
+    }),
+    objection(tooMuch, "not advised", { code: "power-too-high", facts: { limit: amount("power", most) } }),
+    objection(shaftPower > usual && !tooMuch, "with care", {
+      code: "power-high",
+      facts: { limit: amount("power", usual) },
+    }),
+    objection(speed < SLOW, "with care", { code: "speed-slow", facts: { limit: amount("speed", SLOW) } }),
+    ...onDriver(facts),
+    highSuction(facts),
     unlikeDriver(facts),
   ];
 }
 
-function flangeChecks(facts: Case): readonly DriveRemark[] {
+/** Solids at a pump that hangs on its driver, whose bearings or spigots take what wears. */
+function onDriver({ solids }: Case): readonly Objection[] {
+  if (solids === null || solids === 0) return [];
+  const found = amount("percent", solids);
+  if (solids <= SOLIDS_ON_DRIVER) return [["with care", { code: "solids-wear", facts: { found } }]];
+  const limit = amount("percent", SOLIDS_ON_DRIVER);
+  return [["not advised", { code: "solids-wear-fast", facts: { found, limit } }]];
+}
+
+function highSuction({ suctionPressure }: Case): Objection {
+  if (suctionPressure === null) return undefined;
+  const facts = { found: amount("gaugePressure", suctionPressure), limit: amount("gaugePressure", SUCTION_ON_MOTOR) };
+  return objection(suctionPressure > SUCTION_ON_MOTOR, "not advised", { code: "suction-pressure-high", facts });
+}
+
+/** Two-pole NEMA motors from 25 or 30 hp have no shaft for belts. */
+function shortShaft({ motor }: Case): Objection {
+  const frame = motor?.frame ?? "";
+  const isShort = motor?.poles === 2 && /TS$/i.test(frame);
+  return objection(isShort, "not advised", { code: "shaft-too-short-for-belts", facts: { frame } });
+}
+
+function flangeChecks(facts: Case, frame: string | null): readonly DriveRemark[] {
+  const { suctionPressure } = facts;
+  const pressure = suctionPressure === null ? null : amount("gaugePressure", suctionPressure);
   return [
-    { code: "check-suction-thrust" },
-    { code: "check-solids" },
-    ...motorChecks(facts),
+    { code: "check-suction-thrust", facts: { found: pressure, limit: amount("gaugePressure", SUCTION_ON_MOTOR) } },
+    ...liquidChecks(facts),
+    motorCheck(facts, frame),
     torqueCheck(facts),
     { code: "check-swap" },
   ];
@@ -204,8 +259,10 @@ function bearingFrame(facts: Case): DriveArrangement {
 }
 
 function belts(facts: Case): DriveArrangement {
-  const { shaftPower, speed, driver, atMainsSpeed } = facts;
+  const { shaftPower, speed, driver, atMainsSpeed, solids } = facts;
   const needed = driver === "motor" && !atMainsSpeed;
+  // Slurry pumps are trimmed by their sheaves as they wear.
+  const isUsual = needed || (solids ?? 0) > SOLIDS_ON_DRIVER;
   const frame: readonly DriveRemark[] = driver === "motor" ? [{ code: "check-belt-frame" }] : [];
   const sheave = {
     most: amount("size", BELT_SPEEDS.most / (Math.PI * speed)),
@@ -213,13 +270,15 @@ function belts(facts: Case): DriveArrangement {
   };
   return judged({
     name: "V-belts to a bearing frame",
-    atBest: needed ? "suits" : "with care",
+    atBest: isUsual ? "suits" : "with care",
     for: [needed ? "gives-this-speed" : "speed-trimmed-by-sheaves", "carries-own-thrust"],
     against: ["belts-lose-power", "belts-pull-sideways"],
     objections: [
-      objection(shaftPower > MOST_BELT_POWER, "not advised", "power-too-high", {
-        limit: amount("power", MOST_BELT_POWER),
+      objection(shaftPower > MOST_BELT_POWER, "not advised", {
+        code: "power-too-high",
+        facts: { limit: amount("power", MOST_BELT_POWER) },
       }),
+      shortShaft(facts),
     ],
     checks: [
       torqueCheck(facts),
@@ -239,7 +298,11 @@ function flywheelHousingMounted(facts: Case): DriveArrangement {
     atBest: "suits",
     for: ["aligned-by-spigots", "short-and-light"],
     against: ["engine-pulses-reach-pump", "overhang-on-engine", "motor-swap-needs-new-parts"],
-    objections: [objection(housings.length === 0, "not advised", "beyond-housings", undefined), unlikeDriver(facts)],
+    objections: [
+      objection(housings.length === 0, "not advised", { code: "beyond-housings" }),
+      ...onDriver(facts),
+      unlikeDriver(facts),
+    ],
     checks: [
       torqueCheck(facts),
       couplingCheck(facts),
@@ -284,36 +347,34 @@ function clutch(facts: Case): DriveArrangement {
 }
 
 /** A speed that the driver does not run at by itself. */
-function unlikeDriver({ driver, speed, atMainsSpeed }: Case): Objection {
+function unlikeDriver({ driver, speed, frequency, atMainsSpeed }: Case): Objection {
   if (driver === "motor") {
-    return objection(!atMainsSpeed, "with care", "no-mains-motor-at-speed", { speed: amount("speed", speed) });
+    const of = { speed: amount("speed", speed), frequency };
+    return objection(!atMainsSpeed, "with care", { code: "no-mains-motor-at-speed", facts: of });
   }
   const { least, most } = ENGINE_SPEEDS;
   const band = { least: amount("speed", least), most: amount("speed", most) };
-  return objection(speed < least || speed > most, "with care", "engine-speed-unusual", band);
+  return objection(speed < least || speed > most, "with care", { code: "engine-speed-unusual", facts: band });
 }
 
 function driverChecks(facts: Case): readonly DriveRemark[] {
   return facts.driver === "engine"
-    ? [{ code: "check-engine-rating" }, { code: "check-solids" }]
-    : [...motorChecks(facts), { code: "check-solids" }];
+    ? [{ code: "check-engine-rating" }, ...liquidChecks(facts)]
+    : [motorCheck(facts, facts.motor?.frame ?? null), ...liquidChecks(facts)];
 }
 
-/** The ratings of both series that carry the power, and the motors of this speed. */
-function motorChecks({ shaftPower, speed }: Case): readonly DriveRemark[] {
-  const rated = (series: "NEMA" | "IEC"): string => {
-    const found = motorRating({ shaftPower, serviceFactor: 1, series });
-    if (!found.ok) return `beyond ${series}`;
-    const { printed, frame } = found.value;
-    return `${printed} ${series === "NEMA" ? "hp" : "kW"}${frame === undefined ? "" : ` (frame ${frame})`}`;
-  };
-  const remarks: DriveRemark[] = [{ code: "check-motor-rating", facts: { NEMA: rated("NEMA"), IEC: rated("IEC") } }];
-  const motors = motorsOfSpeed(speed);
-  if (motors.length > 0) {
-    const named = motors.map(({ poles, frequency }) => `${poles} poles at ${frequency} Hz`).join(" or ");
-    remarks.push({ code: "check-mains-motor", facts: { motors: named } });
-  }
-  return remarks;
+function liquidChecks({ solids, viscosity }: Case): readonly DriveRemark[] {
+  const thick: readonly DriveRemark[] =
+    viscosity > THICK ? [{ code: "check-viscous", facts: { found: amount("kinematicViscosity", viscosity) } }] : [];
+  if (solids === 0) return thick;
+  return [{ code: "check-solids", facts: { found: solids === null ? null : amount("percent", solids) } }, ...thick];
+}
+
+/** The motor chosen by its name; a pump on the motor's own shaft has a frame of its own. */
+function motorCheck({ motor }: Case, frame: string | null): DriveRemark {
+  if (motor === null) return { code: "check-motor-not-chosen" };
+  const facts: NamedMotor = { rating: amount("power", motor.rating), poles: motor.poles, frame };
+  return { code: "check-motor", facts };
 }
 
 function torqueCheck({ torque }: Case): DriveRemark {

@@ -20,7 +20,15 @@ export const fullLoadCurrentMethod = {
   ],
   inputs: {
     shaftPower: { name: "shaft power", symbol: "P", quantity: "power", atLeast: 0, atMost: 1e8 },
-    voltage: { name: "line voltage", symbol: "V", quantity: "voltage", above: 0, atMost: 50_000 },
+    voltage: {
+      name: "line voltage",
+      symbol: "V",
+      quantity: "voltage",
+      above: 0,
+      atMost: 50_000,
+      // Three-phase supplies of motors, from 115 V to 13.8 kV.
+      usual: { atLeast: 110, atMost: 14_000 },
+    },
     efficiency: { name: "motor efficiency", symbol: "η", quantity: "ratio", above: 0, atMost: 1 },
     powerFactor: { name: "power factor", symbol: "cos φ", quantity: "ratio", above: 0, atMost: 1 },
   },

@@ -1,7 +1,9 @@
 import type { Citation } from "../basis/citation.ts";
-import type { MotorFacts } from "../basis/finding-code.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, type Result, succeed } from "../basis/result.ts";
+import { unitOf } from "../basis/units.ts";
+import { USUAL_BELT_EFFICIENCY } from "./belt-drive.ts";
+import { type FrameOfRating, frameOfRating } from "./frame-of-rating.ts";
 import {
   fullLoadCurrent,
   fullLoadCurrentMethod,
@@ -9,24 +11,25 @@ import {
   necFullLoadCurrent,
   STARTING_CURRENT,
 } from "./motor-current.ts";
-import {
-  FULL_OUTPUT_ALTITUDE_OF_SERVICE_FACTOR,
-  frequencyDriveFactor,
-  fullOutputAmbient,
-  motorDeratingMethod,
-  motorOutputFactor,
-  RATED_ALTITUDE,
-  RATED_AMBIENT,
-} from "./motor-derating.ts";
+import { fittedRemarks, motorFacts, siteRemarks, speedRemarks } from "./motor-data-remarks.ts";
+import { motorDeratingMethod, motorOutputFactor } from "./motor-derating.ts";
 import { iecEfficiency, motorEfficiencyMethod, nemaPremiumEfficiency } from "./motor-efficiency.ts";
-import { type MotorRating, type MotorSeries, motorRating, motorRatingMethod } from "./motor-rating.ts";
-import { type Frequency, type MotorOfSpeed, motorSpeedMethod, motorsOfSpeed, slip } from "./motor-speed.ts";
+import { type MotorRating, type MotorSeries, motorRating, motorRatingMethod, ratingOf } from "./motor-rating.ts";
+import {
+  type DrivingMotor,
+  drivingMotor,
+  type Frequency,
+  motorSpeedMethod,
+  slip,
+  type Transmission,
+} from "./motor-speed.ts";
 import { shaftTorque } from "./shaft-torque.ts";
+import { frequencyOfVoltage } from "./supply.ts";
 
 export interface MotorDataInput {
-  /** Greatest power the pump takes anywhere on its curve, W. */
+  /** Greatest power the pump takes anywhere on its curve, at the greatest speed it runs at, W. */
   readonly shaftPower: number;
-  /** Of the pump, direct coupled, r/s. */
+  /** Of the pump, the greatest it runs at, r/s. */
   readonly speed: number;
   readonly serviceFactor: number;
   readonly series: MotorSeries;
@@ -36,25 +39,33 @@ export interface MotorDataInput {
   readonly altitude: number;
   /** Of the air about the motor, K. */
   readonly airTemperature: number;
+  /** Of the supply; where not known that of its voltage, else that of the series. */
+  readonly frequency: Frequency | null;
+  /** Rating of the motor there is, W; where not known the smallest that does is chosen. */
+  readonly fitted: number | null;
+  readonly transmission: Transmission;
 }
 
 export interface MotorData {
   readonly rating: MotorRating;
-  /** Held for four poles on the supply of its series alone. */
-  readonly frame?: string;
-  /** The motor on the mains that runs at the pump's speed, where there is one. */
-  readonly mains?: MotorOfSpeed & { readonly slip: number };
+  /** Enclosed. */
+  readonly frame?: FrameOfRating;
+  readonly openFrame?: FrameOfRating;
+  readonly motor: DrivingMotor;
+  /** On the mains at the pump's own speed alone. */
+  readonly slip?: number;
+  /** Share of the rating left by altitude and air. */
   readonly outputFactor: number;
-  /** W */
+  /** Left by site and speed, W. */
   readonly siteOutput: number;
   readonly efficiency?: number;
   /** A */
   readonly current?: number;
   /** Greatest, direct on line, A. */
   readonly startingCurrent?: number;
-  /** At the rating and the pump's speed, N·m. */
+  /** Of the rating at the pump's speed, N·m; not through belts. */
   readonly torque?: number;
-  /** Output on site less shaft power, W. */
+  /** Output on site less what the pump takes of the motor, W. */
   readonly spare: number;
 }
 
@@ -70,16 +81,13 @@ const STARTING: Citation = {
   at: "direct on line 6 to 8 times the full-load current; star-delta a third of that, with a third of the torque",
 };
 
-const CONSTANT_TORQUE: Citation = {
-  source: "practice",
-  at: "a motor on a frequency drive gives its full-load torque to base speed and its rated power above",
-};
-
 export const motorDataMethod = {
   cites: [
     ...motorRatingMethod.cites,
     ...motorDeratingMethod.cites,
     ...motorEfficiencyMethod.cites,
+    { source: "nema-mg1", at: "Part 13, frames by rating and poles", unverified: true },
+    { source: "en-50347", at: "frames by rating and poles, 50 Hz" },
     ...fullLoadCurrentMethod.cites,
     POWER_FACTOR,
     STARTING,
@@ -91,51 +99,74 @@ export const motorDataMethod = {
     voltage: fullLoadCurrentMethod.inputs.voltage,
     altitude: motorDeratingMethod.inputs.altitude,
     airTemperature: motorDeratingMethod.inputs.ambient,
+    fitted: { name: "motor rating", symbol: "P N", quantity: "power", above: 0, atMost: 1e8 },
   },
-} as const satisfies Method<Exclude<keyof MotorDataInput, "series">>;
+} as const satisfies Method<Exclude<keyof MotorDataInput, "series" | "frequency" | "transmission">>;
 
 /** Supply that the efficiencies and frames of a series are listed for, Hz. */
-const HOME_FREQUENCY: Readonly<Record<MotorSeries, Frequency>> = { NEMA: 60, IEC: 50 };
-/** Slip below which a speed is the synchronous one, written for the motor's own. House choice. */
-const NO_SLIP = 0.001;
+export const HOME_FREQUENCY: Readonly<Record<MotorSeries, Frequency>> = { NEMA: 60, IEC: 50 };
 
 /**
- * The standard motor that carries a pump on its site, and its data sheet: speed and slip, frame, efficiency (NEMA
- * Premium enclosed at 60 Hz, IE3 at 50 Hz), current and starting current (8 times it), A, and torque, N·m.
- * Formula: as `motorRating`; current by NEC Table 430.250, else P/(√3 V η cos φ) with cos φ = 0.85
+ * The standard motor that carries a pump on its site, or the one there is, and its data sheet: poles and speed, frame,
+ * efficiency (NEMA Premium enclosed at 60 Hz, IE3 at 50 Hz), current and starting current (8 times it), A, and torque,
+ * N·m. Off the mains speeds the motor is one that a variable-frequency drive slows, and gives less in proportion.
+ * Formula: as `motorRating` and `drivingMotor`; current by NEC Table 430.250, else P/(√3 V η cos φ), cos φ = 0.85
  * Fails: inputs outside the method's bounds; as `motorOutputFactor` and `motorRating`.
- * Warns: cautions on what no table holds and is left out, site derating, and what was assumed; as `motorRating`.
+ * Warns: a motor that is too small; checks on what no table holds and is left out, on site, speed and supply.
  */
 export function motorData(input: MotorDataInput): Result<MotorData> {
-  const { shaftPower, serviceFactor, series, speed, altitude, airTemperature } = input;
-  // A voltage that is not stated breaks no bound.
-  const voltage = input.voltage ?? 1;
-  const checked = checkInputs(motorDataMethod, { shaftPower, serviceFactor, speed, voltage, altitude, airTemperature });
-  if (!checked.ok) return checked;
-  return andThen(motorOutputFactor({ altitude, ambient: airTemperature }), (outputFactor) =>
-    andThen(motorRating({ shaftPower, serviceFactor, series, outputFactor }), (rating) => {
-      const findings = [...siteRemarks(input, rating, outputFactor)];
-      const [mains] = motorsOfSpeed(speed);
-      const siteOutput = rating.power * outputFactor;
-      const known = { rating, outputFactor, siteOutput, spare: siteOutput - shaftPower };
-      findings.push(...(mains === undefined ? offMainsRemarks(input) : speedRemarks(input, mains)));
-      const frame = keep(findings, frameOf(rating, mains));
-      const efficiency = keep(findings, efficiencyOf(rating, mains));
-      const current = keep(findings, currentOf(input, rating, mains, efficiency));
-      const torque = mains === undefined ? undefined : keep(findings, shaftTorque({ shaftPower: rating.power, speed }));
-      return succeed(
-        {
-          ...known,
-          ...(mains !== undefined && { mains: { ...mains, slip: slipOf(speed, mains) } }),
-          ...(frame !== undefined && { frame }),
-          ...(efficiency !== undefined && { efficiency }),
-          ...(current !== undefined && { current, startingCurrent: current * STARTING_CURRENT["direct on line"][1] }),
-          ...(torque !== undefined && { torque }),
-        },
-        findings,
-      );
-    }),
-  );
+  const { shaftPower, serviceFactor, series, speed, altitude, airTemperature, transmission, fitted } = input;
+  // What is not stated breaks no bound and raises no doubt.
+  const voltage = input.voltage ?? 400;
+  const values = { shaftPower, serviceFactor, speed, voltage, altitude, airTemperature, fitted: fitted ?? shaftPower };
+  const frequency = input.frequency ?? frequencyOfVoltage(input.voltage ?? 0) ?? HOME_FREQUENCY[series];
+  return andThen(checkInputs(motorDataMethod, values), () => {
+    const motor = drivingMotor(speed, frequency, transmission);
+    const taken = transmission === "belts" ? shaftPower / USUAL_BELT_EFFICIENCY : shaftPower;
+    return andThen(motorOutputFactor({ altitude, ambient: airTemperature }), (outputFactor) => {
+      const left = outputFactor * motor.speedFactor;
+      const sized = { shaftPower: taken, serviceFactor, series, outputFactor: left };
+      const chosen = fitted === null ? motorRating(sized) : succeed(fittedRating(fitted, series));
+      return andThen(chosen, (rating) => {
+        const findings: Finding[] = [
+          ...siteRemarks({ ...sized, altitude, airTemperature, fitted, speedFactor: motor.speedFactor }, rating),
+          ...(fitted === null ? [] : fittedRemarks(rating, sized)),
+          ...speedRemarks({ speed, altitude }, rating, motor),
+        ];
+        const frame = keep(findings, frameOf(rating, motor));
+        const openFrame = frameOfRating({ ...rating, poles: motor.poles, enclosure: "open" });
+        const efficiency = keep(findings, efficiencyOf(rating, motor, input.voltage));
+        const current = keep(findings, currentOf(input, rating, motor, efficiency));
+        const torque =
+          motor.way === "belts"
+            ? undefined
+            : keep(findings, shaftTorque({ shaftPower: rating.power * motor.speedFactor, speed }));
+        return succeed(
+          {
+            rating,
+            motor,
+            outputFactor,
+            siteOutput: rating.power * left,
+            spare: rating.power * left - taken,
+            ...(motor.way === "line" && { slip: slipOf(speed, motor) }),
+            ...(frame !== undefined && { frame }),
+            ...(openFrame !== undefined && { openFrame }),
+            ...(efficiency !== undefined && { efficiency }),
+            ...(current !== undefined && { current, startingCurrent: current * STARTING_CURRENT["direct on line"][1] }),
+            ...(torque !== undefined && { torque }),
+          },
+          findings,
+        );
+      });
+    });
+  });
+}
+
+const UNIT: Readonly<Record<MotorSeries, number>> = { NEMA: unitOf("hp").factor, IEC: unitOf("kW").factor };
+
+/** The rating there is, whether its series lists it or not. */
+function fittedRating(power: number, series: MotorSeries): MotorRating {
+  return ratingOf(power, series) ?? { power, series, printed: power / UNIT[series] };
 }
 
 /** A figure where there is one; why there is none becomes a remark. */
@@ -144,122 +175,63 @@ function keep<T>(findings: Finding[], result: Result<T>): T | undefined {
   return result.ok ? result.value : undefined;
 }
 
-function siteRemarks(input: MotorDataInput, rating: MotorRating, outputFactor: number): readonly Finding[] {
-  const { shaftPower, serviceFactor, series, altitude, airTemperature } = input;
-  const findings: Finding[] = [];
-  if (outputFactor >= 1) return findings;
-  const plain = motorRating({ shaftPower, serviceFactor, series });
-  const share = amount("percent", outputFactor);
-  const cites = motorDeratingMethod.cites[0];
-  const subject = "motor rating";
-  if (plain.ok && plain.value.power < rating.power) {
-    const facts = { share, plain: amount("power", plain.value.power), taken: amount("power", rating.power) };
-    findings.push({ code: "motor-raised-for-site", kind: "check", subject, facts, cites });
-  } else {
-    const found = amount("power", rating.power * outputFactor);
-    findings.push({ code: "motor-derated-on-site", kind: "check", subject, found, facts: { share }, cites });
-  }
-  const coolEnough = fullOutputAmbient(altitude);
-  if (altitude > RATED_ALTITUDE && coolEnough.ok && airTemperature <= coolEnough.value) {
-    findings.push({
-      code: "motor-cool-air-credit",
-      kind: "check",
-      subject,
-      found: amount("temperature", airTemperature),
-      limit: { quantity: "temperature", value: coolEnough.value, side: "at most" },
-      cites: motorDeratingMethod.cites[1],
-    });
-  }
-  const spent = altitude > RATED_ALTITUDE && altitude <= FULL_OUTPUT_ALTITUDE_OF_SERVICE_FACTOR;
-  if (series === "NEMA" && spent && airTemperature <= RATED_AMBIENT) {
-    const limit = {
-      quantity: "elevation",
-      value: FULL_OUTPUT_ALTITUDE_OF_SERVICE_FACTOR,
-      side: "at most",
-    } as const;
-    const nema = motorDeratingMethod.cites[2];
-    findings.push({ code: "motor-service-factor-credit", kind: "check", subject, limit, cites: nema });
-  }
-  return findings;
-}
-
-/** No motor on the mains runs at this speed: what drives instead, and what a frequency drive gives up here. */
-function offMainsRemarks({ speed, altitude }: MotorDataInput): readonly Finding[] {
-  const findings: Finding[] = [
-    { code: "motor-speed-not-mains", kind: "check", subject: "speed", found: amount("speed", speed) },
-    { code: "motor-below-base-speed", kind: "check", subject: "motor", cites: CONSTANT_TORQUE },
-  ];
-  const drive = frequencyDriveFactor(altitude);
-  if (drive.ok && drive.value < 1) {
-    const found = amount("percent", drive.value);
-    const cites = { source: "practice", at: "1 % less for each 100 m above 1000 m" } as const;
-    findings.push({ code: "frequency-drive-derated", kind: "check", subject: "frequency drive", found, cites });
-  }
-  return findings;
-}
-
-function speedRemarks({ speed }: MotorDataInput, mains: MotorOfSpeed): readonly Finding[] {
-  if (slipOf(speed, mains) >= NO_SLIP) return [];
-  return [
-    {
-      code: "motor-speed-synchronous",
-      kind: "assumed",
-      subject: "speed",
-      found: amount("speed", mains.synchronous),
-    },
-  ];
-}
-
 /** A speed that conversion has put a rounding above synchronous has no slip. */
-function slipOf(speed: number, { synchronous, frequency, poles }: MotorOfSpeed): number {
+function slipOf(speed: number, { synchronous, frequency, poles }: DrivingMotor): number {
   const found = slip(Math.min(speed, synchronous), frequency, poles);
   return found.ok ? found.value : 0;
 }
 
-function isAtHome({ series }: MotorRating, { frequency }: MotorOfSpeed): boolean {
+function isAtHome({ series }: MotorRating, { frequency }: DrivingMotor): boolean {
   return frequency === HOME_FREQUENCY[series];
 }
 
-function frameOf(rating: MotorRating, mains: MotorOfSpeed | undefined): Result<string | undefined> {
-  // That the speed is none of the mains is said already.
-  if (mains === undefined) return succeed(undefined);
-  const held = mains.poles === 4 && isAtHome(rating, mains);
-  if (held && rating.frame !== undefined) {
-    return succeed(rating.frame, [{ code: "motor-frame-from-memory", kind: "check", subject: "motor frame" }]);
-  }
-  return succeed(undefined, [
-    { code: "motor-frame-not-held", kind: "check", subject: "motor frame", facts: motorFacts(rating, mains) },
-  ]);
+function frameOf(rating: MotorRating, motor: DrivingMotor): Result<FrameOfRating | undefined> {
+  const subject = "motor frame";
+  const facts = motorFacts(rating, motor);
+  // Frames are assigned by the supply of the series.
+  const found = isAtHome(rating, motor)
+    ? frameOfRating({ ...rating, poles: motor.poles, enclosure: "enclosed" })
+    : undefined;
+  if (found === undefined) return succeed(undefined, [{ code: "motor-frame-not-held", kind: "check", subject, facts }]);
+  const { basis, packedAs } = found;
+  const smaller: readonly Finding[] =
+    packedAs === undefined
+      ? []
+      : [{ code: "motor-frame-packed", kind: "check", subject, facts: { frame: found.frame, packedAs } }];
+  return succeed(found, [{ code: "motor-frame-usual", kind: "check", subject, facts: { basis } }, ...smaller]);
 }
 
-function efficiencyOf(rating: MotorRating, mains: MotorOfSpeed | undefined): Result<number | undefined> {
-  if (mains === undefined) return succeed(undefined);
+function efficiencyOf(rating: MotorRating, motor: DrivingMotor, voltage: number | null): Result<number | undefined> {
   const { series, power } = rating;
   const subject = "motor efficiency";
-  const facts = motorFacts(rating, mains);
-  if (!isAtHome(rating, mains)) {
+  const facts = motorFacts(rating, motor);
+  if (!isAtHome(rating, motor)) {
     return succeed(undefined, [{ code: "motor-efficiency-other-supply", kind: "check", subject, facts }]);
   }
   const found =
     series === "NEMA"
-      ? nemaPremiumEfficiency(power, mains.poles, "enclosed")
-      : iecEfficiency(power, "IE3", mains.poles);
+      ? nemaPremiumEfficiency(power, motor.poles, "enclosed")
+      : iecEfficiency(power, "IE3", motor.poles);
   if (!found.ok) {
     return succeed(undefined, [{ code: "motor-efficiency-not-held", kind: "check", subject, facts }]);
   }
-  const isHigherClassDue = series === "IEC" && power >= HIGHER_CLASS.from && power <= HIGHER_CLASS.to;
-  if (!isHigherClassDue || mains.poles === 8) return found;
-  const higher = iecEfficiency(power, "IE4", mains.poles);
-  if (!higher.ok) return found;
-  return succeed(found.value, [
-    {
-      code: "motor-class-higher-due",
-      kind: "check",
-      subject,
-      found: amount("percent", higher.value),
-      cites: HIGHER_CLASS.cites,
-    },
-  ]);
+  const highVoltage: readonly Finding[] =
+    voltage !== null && voltage > LOW_VOLTAGE
+      ? [{ code: "motor-high-voltage", kind: "check", subject, found: amount("voltage", voltage) }]
+      : [];
+  return succeed(found.value, [...highVoltage, ...higherClassDue(rating, motor)]);
+}
+
+/** V. Efficiency classes are of motors to 1000 V. */
+const LOW_VOLTAGE = 1000;
+
+function higherClassDue({ series, power }: MotorRating, { poles }: DrivingMotor): readonly Finding[] {
+  if (series !== "IEC" || power < HIGHER_CLASS.from || power > HIGHER_CLASS.to || poles === 8) return [];
+  const higher = iecEfficiency(power, "IE4", poles);
+  if (!higher.ok) return [];
+  const found = amount("percent", higher.value);
+  const { cites } = HIGHER_CLASS;
+  return [{ code: "motor-class-higher-due", kind: "check", subject: "motor efficiency", found, cites }];
 }
 
 /** Ratings sold in the European Union and the United Kingdom since July 2023 in IE4: 2, 4 and 6 poles, W. */
@@ -272,13 +244,13 @@ const HIGHER_CLASS = {
 function currentOf(
   { voltage }: MotorDataInput,
   rating: MotorRating,
-  mains: MotorOfSpeed | undefined,
+  motor: DrivingMotor,
   efficiency: number | undefined,
 ): Result<number | undefined> {
   if (voltage === null) return succeed(undefined);
   const subject = "full-load current";
   // The table is of 60 Hz motors in horsepower; it asks neither speed nor poles.
-  if (rating.series === "NEMA" && mains?.frequency !== 50) {
+  if (rating.series === "NEMA" && motor.frequency !== 50) {
     const column = necColumn(voltage);
     const listed = necFullLoadCurrent(rating.power, column);
     if (listed.ok) {
@@ -323,8 +295,4 @@ function startingRemark(): Finding {
     },
     cites: STARTING,
   };
-}
-
-function motorFacts({ series, power }: MotorRating, { poles, frequency }: MotorOfSpeed): MotorFacts {
-  return { series, rating: amount("power", power), poles, frequency };
 }

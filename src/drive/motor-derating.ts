@@ -1,9 +1,7 @@
 import { CELSIUS_ZERO } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { type Result, succeed } from "../basis/result.ts";
-import { unitOf } from "../basis/units.ts";
-import { betweenRows } from "../numeric/between-rows.ts";
-import { MOTOR_ALTITUDE_FACTORS, MOTOR_AMBIENT_FACTORS } from "../tables/motor-derating-factors.ts";
+import { MOTOR_ALTITUDE_BANDS, MOTOR_AMBIENT_BANDS } from "../tables/motor-derating-factors.ts";
 
 export interface MotorSite {
   /** m above sea level. */
@@ -16,12 +14,11 @@ const HIGHEST = 4000;
 const HOTTEST = 60 + CELSIUS_ZERO;
 /** Motors are rated for air to 40 °C and sites to 1000 m, which in feet are called 3300. */
 export const RATED_ALTITUDE = 1000;
-const RATED_ALTITUDE_IN_FEET = 3300 * unitOf("ft").factor;
 export const RATED_AMBIENT = 40 + CELSIUS_ZERO;
 
 export const motorDeratingMethod = {
   cites: [
-    { source: "practice", at: "output factors by altitude and by ambient, multiplied" },
+    { source: "practice", at: "output factors by bands of altitude and of ambient temperature, multiplied" },
     { source: "iec-60034-1", at: "ambient limit 1 K lower per 100 m above 1000 m", unverified: true },
     { source: "nema-mg1", at: "MG 1-14.4.3, motors of service factor 1.15 at 1.0", unverified: true },
   ],
@@ -31,9 +28,18 @@ export const motorDeratingMethod = {
   },
 } as const satisfies Method<keyof MotorSite>;
 
+/** A site this near the end of a band is still in it: conversion leaves rounding. */
+const ROUNDING = 1e-9;
+
+function inBand(bands: readonly (readonly [to: number, factor: number])[], at: number): number {
+  const band = bands.find(([to]) => at <= to * (1 + ROUNDING));
+  // The bounds of the method end with the last band.
+  return (band ?? (bands.at(-1) as readonly [number, number]))[1];
+}
+
 /**
- * Share of its rating that a motor gives on site, at most 1: factor by altitude times factor by ambient, straight
- * lines between rows; no credit for cool air.
+ * Share of its rating that a motor gives on site, at most 1: factor by altitude times factor by ambient, each that of a
+ * whole band as makers publish them; no credit for cool air.
  * Fails: inputs outside the method's bounds (4000 m, 60 °C: ask the maker).
  * Source: common practice.
  */
@@ -41,8 +47,7 @@ export function motorOutputFactor(site: MotorSite): Result<number> {
   const checked = checkInputs(motorDeratingMethod, { altitude: site.altitude, ambient: site.ambient });
   if (!checked.ok) return checked;
   return succeed(
-    (site.altitude <= RATED_ALTITUDE_IN_FEET ? 1 : betweenRows(MOTOR_ALTITUDE_FACTORS, site.altitude)) *
-      betweenRows(MOTOR_AMBIENT_FACTORS, site.ambient - CELSIUS_ZERO),
+    inBand(MOTOR_ALTITUDE_BANDS, site.altitude) * inBand(MOTOR_AMBIENT_BANDS, site.ambient - CELSIUS_ZERO),
   );
 }
 

@@ -14,8 +14,6 @@ export interface MotorRating {
   readonly series: MotorSeries;
   /** As the series prints it: horsepower for NEMA, kilowatts for IEC. */
   readonly printed: number;
-  /** Usual frame with four poles; missing where it is the maker's choice. */
-  readonly frame?: string;
   /** Not of the first choice of its series. */
   readonly note?: "secondary series" | "large machine";
 }
@@ -32,8 +30,8 @@ export interface MotorRatingInput {
 
 export const motorRatingMethod = {
   cites: [
-    { source: "nema-mg1", at: "Table 10-4 (horsepower), Part 13 (frames)" },
-    { source: "iec-60072-1", at: "rated-output series" },
+    { source: "nema-mg1", at: "Table 10-4 (horsepower)" },
+    { source: "iec-60072-1", at: "rated-output series, primary" },
   ],
   inputs: {
     shaftPower: { name: "shaft power", symbol: "P", quantity: "power", above: 0, atMost: 1e9 },
@@ -47,24 +45,27 @@ const KILOWATT = unitOf("kW").factor;
 
 /** Every rating of a series, smallest first. */
 export const MOTOR_RATINGS: Readonly<Record<MotorSeries, readonly MotorRating[]>> = {
-  NEMA: MOTOR_RATINGS_NEMA.map(([printed, frame]) => ({
+  NEMA: MOTOR_RATINGS_NEMA.map((printed) => ({
     power: printed * HORSEPOWER,
     series: "NEMA",
     printed,
-    ...(frame !== null && { frame }),
     ...(printed >= FIRST_LARGE_MACHINE && { note: "large machine" as const }),
   })),
-  IEC: MOTOR_RATINGS_IEC.map(([printed, frame, series]) => ({
+  IEC: MOTOR_RATINGS_IEC.map(([printed, series]) => ({
     power: printed * KILOWATT,
     series: "IEC",
     printed,
-    ...(frame !== null && { frame }),
     ...(series === "secondary" && { note: "secondary series" as const }),
   })),
 };
 
-/** A required power this near a rating has met it: conversion leaves rounding of some 1e-16. */
+/** A power this near a rating is that rating: conversion leaves rounding of some 1e-16. */
 const ROUNDING = 1e-9;
+
+/** The rating of a series with this power, W; nothing where the series has none. */
+export function ratingOf(power: number, series: MotorSeries): MotorRating | undefined {
+  return MOTOR_RATINGS[series].find((rating) => Math.abs(rating.power - power) <= ROUNDING * power);
+}
 
 /** Share of its rating a motor is not loaded beyond without a caution: the test tolerance of the pump eats the rest. */
 const LEAST_MARGIN = 1.05;
@@ -75,11 +76,12 @@ const MARGIN_RULE: Citation = {
 };
 
 /**
- * Smallest standard rating, W, with rating × output factor ≥ shaft power × service factor. The service factor is on
+ * Smallest standard rating, W, with rating × output factor ≥ shaft power × service factor; of the IEC ratings those of
+ * the primary series. The service factor is on
  * what the pump takes, as for a coupling; the nameplate's (1.15) is for short overload and never makes a smaller motor
  * do.
  * Fails: inputs outside the method's bounds; the greatest rating of the series is too small.
- * Warns: cautions on less than 5 % over the shaft power, a secondary-series rating, a large machine.
+ * Warns: less than 5 % over the shaft power, a large machine.
  * Source: NEMA MG 1, Table 10-4; IEC 60072-1, rated-output series; margin by common practice.
  */
 export function motorRating(input: MotorRatingInput): Result<MotorRating> {
@@ -87,33 +89,34 @@ export function motorRating(input: MotorRatingInput): Result<MotorRating> {
   const checked = checkInputs(motorRatingMethod, { shaftPower, serviceFactor, outputFactor });
   if (!checked.ok) return checked;
   const required = shaftPower * serviceFactor;
-  const ratings = MOTOR_RATINGS[series];
+  const ratings = MOTOR_RATINGS[series].filter(({ note }) => note !== "secondary series");
   const found = ratings.find(({ power }) => power * outputFactor * (1 + ROUNDING) >= required);
   if (found === undefined) return fail([beyondRatings(required, series, ratings, outputFactor)]);
-  return succeed(found, remarks(found, shaftPower, ratings, outputFactor));
+  const output = found.power * outputFactor;
+  const small: readonly Finding[] =
+    output >= shaftPower * LEAST_MARGIN * (1 - ROUNDING)
+      ? []
+      : [
+          {
+            code: "motor-margin-small",
+            kind: "check",
+            subject: "motor rating",
+            found: amount("percent", Math.max(0, output / shaftPower - 1)),
+            cites: MARGIN_RULE,
+          },
+        ];
+  return succeed(found, [...small, ...ratingRemarks(found)]);
 }
 
-function remarks(
-  found: MotorRating,
-  shaftPower: number,
-  ratings: readonly MotorRating[],
-  outputFactor: number,
-): readonly Finding[] {
+/** What a rating is not of: the first choice of its series. */
+export function ratingRemarks(found: MotorRating): readonly Finding[] {
   const findings: Finding[] = [];
   const subject = "motor rating";
-  const output = found.power * outputFactor;
-  if (output < shaftPower * LEAST_MARGIN * (1 - ROUNDING)) {
-    findings.push({
-      code: "motor-margin-small",
-      kind: "check",
-      subject,
-      found: amount("percent", Math.max(0, output / shaftPower - 1)),
-      cites: MARGIN_RULE,
-    });
-  }
   if (found.note === "secondary series") {
     // The series ends in a primary rating.
-    const next = ratings.find(({ power, note }) => power > found.power && note === undefined) as MotorRating;
+    const next = MOTOR_RATINGS[found.series].find(
+      ({ power, note }) => power > found.power && note === undefined,
+    ) as MotorRating;
     findings.push({
       code: "motor-rating-secondary",
       kind: "check",

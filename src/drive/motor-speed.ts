@@ -39,6 +39,8 @@ export function slip(speed: number, frequency: Frequency, poles: Poles): Result<
 
 /** Most slip a motor runs with at full load: small motors, common practice. */
 const MOST_SLIP = 0.05;
+/** Conversion may put a speed a rounding above synchronous. */
+const ROUNDING = 1e-9;
 
 export interface MotorOfSpeed {
   readonly frequency: Frequency;
@@ -47,11 +49,51 @@ export interface MotorOfSpeed {
   readonly synchronous: number;
 }
 
-/** The motors that run at a speed on the mains: within 5 % below synchronous; nearest first, none where there is none. */
-export function motorsOfSpeed(speed: number): readonly MotorOfSpeed[] {
-  return FREQUENCIES.flatMap((frequency) =>
-    POLES.map((poles) => ({ frequency, poles, synchronous: synchronousSpeed(frequency, poles) })),
-  )
-    .filter(({ synchronous }) => speed <= synchronous * (1 + 1e-9) && speed >= synchronous * (1 - MOST_SLIP))
+/** The motors that run at a speed on the mains, of one frequency or of both: within 5 % below synchronous. */
+export function motorsOfSpeed(speed: number, frequencies: readonly Frequency[] = FREQUENCIES): readonly MotorOfSpeed[] {
+  return motorsOf(frequencies)
+    .filter(({ synchronous }) => speed <= synchronous * (1 + ROUNDING) && speed >= synchronous * (1 - MOST_SLIP))
     .sort((a, b) => a.synchronous - b.synchronous);
+}
+
+function motorsOf(frequencies: readonly Frequency[]): readonly MotorOfSpeed[] {
+  return frequencies.flatMap((frequency) =>
+    POLES.map((poles) => ({ frequency, poles, synchronous: synchronousSpeed(frequency, poles) })),
+  );
+}
+
+/** How a pump comes by its speed. */
+export const TRANSMISSIONS = ["coupling", "belts"] as const;
+export type Transmission = (typeof TRANSMISSIONS)[number];
+
+/** A motor as it drives a pump. */
+export interface DrivingMotor extends MotorOfSpeed {
+  /** At its own speed on the mains; slower or faster by a variable-frequency drive; at its own speed through belts. */
+  readonly way: "line" | "slowed" | "raised" | "belts";
+  /** Share of its rating that it gives at the pump's speed. */
+  readonly speedFactor: number;
+}
+
+/** Speed over synchronous to which a motor is run by its drive before one of fewer poles is taken. House choice. */
+const MOST_RAISED = 1.1;
+
+/**
+ * The motor of a supply that drives a pump at a speed: one that runs there on the mains; else the slowest that a
+ * variable-frequency drive slows to it, or raises by no more than 10 %; through belts one of four poles. Slowed, it
+ * gives its torque and so less power, in proportion to speed; raised, its rating.
+ * Formula: share of the rating = n / n_s, at most 1; n_s lies above the full-load speed, on the careful side
+ * Source: common practice.
+ */
+export function drivingMotor(speed: number, frequency: Frequency, transmission: Transmission): DrivingMotor {
+  const motors = motorsOf([frequency]).toSorted((a, b) => a.synchronous - b.synchronous);
+  if (transmission === "belts") {
+    const four = motors.find(({ poles }) => poles === 4) as MotorOfSpeed;
+    return { ...four, way: "belts", speedFactor: 1 };
+  }
+  const [mains] = motorsOfSpeed(speed, [frequency]);
+  if (mains !== undefined) return { ...mains, way: "line", speedFactor: 1 };
+  const reaching = motors.find(({ synchronous }) => speed <= synchronous * MOST_RAISED);
+  const motor = reaching ?? (motors.at(-1) as MotorOfSpeed);
+  if (speed > motor.synchronous) return { ...motor, way: "raised", speedFactor: 1 };
+  return { ...motor, way: "slowed", speedFactor: speed / motor.synchronous };
 }

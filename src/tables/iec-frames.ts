@@ -3,7 +3,7 @@
  * bolt circle and spigot, shaft diameter D and length E. Two-pole shafts are smaller from frame 225, see below.
  * Mounting: B3 foot; B5 flange; B35 foot and FF flange; B14 and B34 FT face.
  *
- * Verified: from memory of the standard; bolt circle = the number of the flange, spigot below bolt circle, monotone.
+ * Not yet verified against the standard; bolt circle = the number of the flange, spigot below bolt circle, monotone.
  */
 export type IecFrameRow = readonly [
   frame: number,
@@ -15,6 +15,7 @@ export type IecFrameRow = readonly [
 ];
 
 export const IEC_FRAMES: readonly IecFrameRow[] = [
+  [71, "FF130", 130, 110, 14, 30],
   [80, "FF165", 165, 130, 19, 40],
   [90, "FF165", 165, 130, 24, 50],
   [100, "FF215", 215, 180, 28, 60],
@@ -29,7 +30,7 @@ export const IEC_FRAMES: readonly IecFrameRow[] = [
   [315, "FF600", 600, 550, 80, 170],
 ];
 
-/** Shafts of two-pole motors where they differ: frame, diameter, length. From memory. */
+/** Shafts of two-pole motors where they differ: frame, diameter, length. Not yet verified. */
 export const IEC_TWO_POLE_SHAFTS: readonly (readonly [frame: number, shaftDiameter: number, shaftLength: number])[] = [
   [225, 55, 110],
   [250, 60, 140],

@@ -6,8 +6,8 @@ import { defineEntry } from "../entry.ts";
 
 const HOUSINGS = { source: "sae-j617", at: "housing flanges" } as const;
 const FLYWHEELS = { source: "sae-j620", at: "drive rings" } as const;
-const NEMA = { source: "nema-mg1", at: "Part 4, T, TS, JM and JP frames" } as const;
-const IEC = { source: "iec-60072-1", at: "frames 80 to 315 with FF flange" } as const;
+const NEMA = { source: "nema-mg1", at: "Part 4, T, TS, JM and JP frames; Part 13, ratings" } as const;
+const IEC = { source: "iec-60072-1", at: "frames 71 to 315 with FF flange" } as const;
 
 export const FLYWHEELHOUSINGS = defineEntry({
   id: "FLYWHEELHOUSINGS",
@@ -61,7 +61,7 @@ export const MOTORFRAMES = defineEntry({
   group: "Lists",
   summary: "Motor frames of NEMA and IEC with shaft, feet and flange",
   method:
-    "NEMA MG 1 T and TS foot frames (TS: short shaft, for a coupling alone, never belts), close-coupled pump frames JM (short shaft, seal on the shaft) and JP (long shaft), then IEC 60072-1 frames 80 to 315 with their FF flange (B3 foot, B5 flange, B35 both). NEMA dimensions are printed in inches, IEC in millimetres; the other system is converted. Seal diameter is the shaft behind the impeller; spigot is the rabbet of a NEMA face. Which rating has which frame MOTORDATA says. The maker's drawing decides before metal is cut.",
+    "NEMA MG 1 T and TS foot frames (TS: short shaft, for a coupling alone, never belts), close-coupled pump frames JM (short shaft, seal on the shaft) and JP (long shaft), then IEC 60072-1 frames 71 to 315 with their FF flange (B3 foot, B5 flange, B35 both). NEMA dimensions are printed in inches, IEC in millimetres; the other system is converted. Seal diameter is the shaft behind the impeller; spigot is the rabbet of a NEMA face. The last column names the ratings that have the frame, by poles (open and enclosed NEMA motors at 60 Hz, enclosed IEC motors at 50 Hz); frames above IEC 315 are the maker's. The maker's drawing decides before metal is cut.",
   cites: [NEMA, IEC],
   parameters: {},
   answer: {
@@ -82,6 +82,7 @@ export const MOTORFRAMES = defineEntry({
       spigot: { name: "spigot", quantity: "size" },
       howVerified: { name: "how verified" },
       source: { name: "source" },
+      ratings: { name: "ratings in it" },
     },
   },
   examples: [
@@ -131,5 +132,6 @@ function frameRow(row: MotorFrameRow) {
     spigot: row.spigot,
     howVerified: row.verified,
     source: citationText(row.standard === "NEMA MG 1" ? NEMA : IEC),
+    ratings: row.ratings,
   };
 }

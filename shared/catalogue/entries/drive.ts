@@ -5,10 +5,12 @@ import { fuelRate, fuelRateMethod } from "../../../src/drive/fuel-rate.ts";
 import { MOTOR_SERIES, motorRating, motorRatingMethod } from "../../../src/drive/motor-rating.ts";
 import { driveRemarkText } from "../../text/drive-remark-text.ts";
 import { defineEntry } from "../entry.ts";
-import { choice, quantity } from "../parameter.ts";
+import { choice, quantity, text } from "../parameter.ts";
 import { ENGINE_SITE } from "../parameters/engine-site.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { openChoice } from "../parameters/open-choice.ts";
+import { solidsByWeight } from "../parameters/solids.ts";
+import { supplyFrequency } from "../parameters/supply-frequency.ts";
 
 const greatestPower = quantity("power", {
   about: "Greatest power the pump takes anywhere on its curve, with the heaviest liquid",
@@ -20,7 +22,7 @@ export const MOTORSIZE = defineEntry({
   group: "Drive",
   summary: "Next standard motor rating that carries the shaft power",
   method:
-    "The smallest listed rating at or above shaft power × service factor. Give the greatest power anywhere on the curve with the heaviest liquid, not the power at the duty, and the motor cannot be overloaded. The service factor here multiplies what the pump takes (1.15 asks for 15 % more motor). The service factor on a motor's nameplate is for short overload and is never used to make a smaller motor do: leave it out. NEMA: horsepower list of MG 1 Table 10-4; IEC: rated outputs of IEC 60072-1, a rating of its secondary series with a caution. In US units the NEMA list is used, in SI and METRIC the IEC list, unless the list is named. A caution says where less than 5 % is left over the shaft power. Ratings hold to 1000 m (3300 ft) and 40 °C (104 °F).",
+    "The smallest listed rating at or above shaft power × service factor. Give the greatest power anywhere on the curve with the heaviest liquid, not the power at the duty, and the motor cannot be overloaded. The service factor here multiplies what the pump takes (1.15 asks for 15 % more motor). The service factor on a motor's nameplate is for short overload and is never used to make a smaller motor do: leave it out. NEMA: horsepower list of MG 1 Table 10-4; IEC: rated outputs of the primary series of IEC 60072-1. In US units the NEMA list is used, in SI and METRIC the IEC list, unless the list is named. A caution says where less than 5 % is left over the shaft power. Ratings hold to 1000 m (3300 ft) and 40 °C (104 °F).",
   cites: motorRatingMethod.cites,
   parameters: {
     shaftPower: greatestPower,
@@ -93,7 +95,7 @@ export const DRIVEARRANGEMENT = defineEntry({
   group: "Drive",
   summary: "Ways to attach the driver to the pump, best first, with reasons",
   method:
-    "Each arrangement for the driver named gets a verdict: suits, with care or not advised. Not advised: on the motor's shaft or flange with liquid above 100 °C (212 °F) or more than 75 kW (100 hp); belts above 185 kW (250 hp); a flywheel housing beyond what SAE housings carry. With care: close-coupled above 55 kW (74 hp) or below 900 rpm; a speed that the driver does not run at by itself (a mains motor within 5 % below synchronous; an engine from 1000 to 2400 rpm); clutches; belts unless they give a motor its speed. The order is a choice of this product: verdict first, then close-coupled, lantern, bearing frame, belts, or flywheel housing, bearing frame, clutch, belts. SAE housings are listed that carry the torque and power in common practice; the maker's torque decides. Suction pressure and solids are not known here, and the checks say so.",
+    "Each arrangement for the driver named gets a verdict: suits, with care or not advised. Not advised: on the motor's shaft or flange with liquid above 100 °C (212 °F), more than 75 kW (100 hp) or more than 8 bar (116 psi) at the suction; on the motor or a flywheel housing with more than 2 % solids by weight; belts above 185 kW (250 hp) or on a TS shaft; a flywheel housing beyond what SAE housings carry. With care: close-coupled above 55 kW (74 hp) or below 900 rpm; solids to 2 % on motor or flywheel housing; a speed that the driver does not run at by itself (a line-start motor of the supply within 5 % below synchronous; an engine from 1000 to 2400 rpm); clutches; belts unless they give a motor its speed or trim a slurry pump. The order is a choice of this product: verdict first, then close-coupled, lantern, bearing frame, belts, or flywheel housing, bearing frame, clutch, belts. SAE housings are listed that carry the torque and power in common practice; the maker's torque decides. The motor chosen (MOTORDATA) is named as given; what is not stated of solids and suction pressure, the checks say.",
   cites: driveArrangementMethod.cites,
   parameters: {
     driver: choice(DRIVERS, { about: "What drives the pump" }),
@@ -101,6 +103,26 @@ export const DRIVEARRANGEMENT = defineEntry({
     speed: quantity("speed", { about: "Speed of the pump", range: "above 0" }),
     liquid,
     temperature,
+    solidsByWeight: { ...solidsByWeight, fallback: null, whenLeftOut: "not stated, and the checks say so" },
+    suctionPressure: quantity("gaugePressure", {
+      about: "Greatest pressure at the first suction nozzle",
+      whenLeftOut: { value: null, shown: "not stated, and the checks say so" },
+    }),
+    motorRating: quantity("power", {
+      about: "Rating of the motor, such as MOTORDATA answers",
+      range: "above 0",
+      whenLeftOut: { value: null, shown: "no motor is named" },
+    }),
+    motorPoles: quantity("ratio", {
+      about: "Its number of poles",
+      example: "4",
+      whenLeftOut: { value: null, shown: "not named" },
+    }),
+    motorFrame: text<string | null>(
+      { about: "Its frame", example: '"447TS"', whenLeftOut: { value: null, shown: "not named" } },
+      (given) => succeed(given.trim() === "" ? null : given.trim()),
+    ),
+    supplyFrequency,
   },
   answer: {
     kind: "table",
@@ -122,25 +144,53 @@ export const DRIVEARRANGEMENT = defineEntry({
       source: "common practice: close-coupled pumps end at about 100 hp",
     },
     {
-      args: ["engine", 150, 1800, null, null, "SI"],
+      args: ["motor", 200, 1785, null, null, 0, 30, 200, 4, "447TS"],
+      part: [1, 5],
+      answer:
+        "shaft torque 588.5 lbf·ft; coupling good for 588.5 lbf·ft to 882.7 lbf·ft, by its maker's factor; offset at most 0.05 mm (0.002 in), hot; pipes move the coupling at most 0.05 mm (0.002 in); again after road moves; guard over every turning part (29 CFR 1910.219, ISO 14120); motor 200 hp, 4 poles, frame 447TS",
+      source: "hand calculation: torque 5252.1 × 200/1785, a coupling for 1 to 1.5 times that; common practice",
+    },
+    {
+      args: ["engine", 150, 1800, null, null, null, null, null, null, null, null, "SI"],
       part: [1, 1],
       answer: "flywheel housing",
       source: "common practice for engine-driven sets",
     },
   ],
-  run: ({ liquid, temperature, ...drive }, { unitSet }) =>
-    andThen(liquid.at(temperature), () =>
-      andThen(driveArrangements({ ...drive, temperature }), (arrangements) =>
-        succeed(
-          arrangements.map(({ name, verdict, for: reasons, against, checks }, i) => ({
-            rank: i + 1,
-            arrangement: name,
-            verdict,
-            for: driveRemarkText(reasons, unitSet),
-            against: driveRemarkText(against, unitSet),
-            checks: driveRemarkText(checks, unitSet),
-          })),
-        ),
+  run: (
+    {
+      liquid,
+      temperature,
+      solidsByWeight: solids,
+      motorRating: rating,
+      motorPoles,
+      motorFrame,
+      supplyFrequency,
+      ...drive
+    },
+    { unitSet },
+  ) =>
+    andThen(liquid.at(temperature), ({ dynamicViscosity, density }) =>
+      andThen(
+        driveArrangements({
+          ...drive,
+          temperature,
+          viscosity: dynamicViscosity / density,
+          solids,
+          frequency: supplyFrequency ?? (unitSet === "US" ? 60 : 50),
+          motor: rating === null ? null : { rating, poles: motorPoles, frame: motorFrame },
+        }),
+        (arrangements) =>
+          succeed(
+            arrangements.map(({ name, verdict, for: reasons, against, checks }, i) => ({
+              rank: i + 1,
+              arrangement: name,
+              verdict,
+              for: driveRemarkText(reasons, unitSet),
+              against: driveRemarkText(against, unitSet),
+              checks: driveRemarkText(checks, unitSet),
+            })),
+          ),
       ),
     ),
 });

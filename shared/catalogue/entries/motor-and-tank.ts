@@ -11,11 +11,13 @@ import {
 import { motorData, motorDataMethod } from "../../../src/drive/motor-data.ts";
 import { RATED_AMBIENT } from "../../../src/drive/motor-derating.ts";
 import { MOTOR_SERIES } from "../../../src/drive/motor-rating.ts";
+import { TRANSMISSIONS } from "../../../src/drive/motor-speed.ts";
 import { defineEntry } from "../entry.ts";
-import { quantity } from "../parameter.ts";
+import { choice, quantity } from "../parameter.ts";
 import { ENGINE_SITE } from "../parameters/engine-site.ts";
 import { openChoice } from "../parameters/open-choice.ts";
 import { LARGE, share } from "../parameters/share.ts";
+import { supplyFrequency } from "../parameters/supply-frequency.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
 const altitude = quantity("elevation", {
@@ -51,7 +53,7 @@ export const MOTORDATA = defineEntry({
   group: "Drive",
   summary: "Standard motor that carries the pump on its site, with speed, slip, frame, efficiency, current and torque",
   method:
-    "The smallest rating of which enough is left on site: rating × output factor at or above shaft power × service factor. The output factor is 1 to 1000 m (3300 ft) and 40 °C (104 °F); by altitude 0.97 at 1500 m, 0.94 at 2000, 0.90 at 2500, 0.86 at 3000, 0.77 at 4000; by air 0.96 at 45 °C, 0.92 at 50, 0.87 at 55, 0.82 at 60; multiplied, straight lines between. Where that asks for the next rating, NOTES says so. A motor on the mains runs within 5 % below its synchronous speed, 120 f/poles; at any other speed poles, slip, efficiency and torque stay empty, for a variable-frequency drive, belts or an engine must give it. NEMA: enclosed NEMA Premium motors at 60 Hz, and the current of NEC Table 430.250 wherever it has one (a supply of 480 V reads the 460 V column). IEC: IE3 at 50 Hz. Any other current is P/(√3 V η 0.85): the power factor is common practice, the nameplate wins. The greatest starting current is 8 times that, direct on line. The frame is the usual one with four poles. Torque is that of the rating at the pump's speed. Without a list named, NEMA in US units and IEC in SI and METRIC.",
+    "The smallest rating of which enough is left: rating × output factor × speed factor at or above shaft power × power margin, or the rating of the motor there is. The output factor is 1 to 1000 m (3300 ft) and 40 °C (104 °F); beyond, by bands as makers publish them, the lower figure for the whole band: to 1500 m 0.97, 2000 m 0.94, 2500 m 0.90, 3000 m 0.86, 3500 m 0.82, 4000 m 0.77; to 45 °C 0.96, 50 °C 0.92, 55 °C 0.87, 60 °C 0.82; multiplied, no credit for cool air. The motor is of the supply's frequency: stated, else that of a voltage met at one frequency alone (400 V 50 Hz, 480 V 60 Hz), else 60 Hz for NEMA and 50 Hz for IEC. A line-start motor runs within 5 % below its synchronous speed, 120 f/poles. At any other speed a variable-frequency drive (VFD) slows the next faster motor, whose rating falls with its speed (speed factor = speed / synchronous speed), or raises one by at most 10 %, which gives no more than its rating; slip stays empty then. Through belts the motor keeps its own speed, taken with four poles, and its rating, and the belts take 5 %. Frames: MG 1 Part 13 or EN 50347 by rating and poles, of the supply of the series; TS frames are for direct coupling alone. NEMA: enclosed NEMA Premium motors at 60 Hz, and the current of NEC Table 430.250 wherever it has one (a supply of 480 V reads the 460 V column). IEC: ratings of the primary series, IE3 at 50 Hz. Any other current is P/(√3 V η 0.85): the power factor is common practice, the nameplate wins. The greatest starting current is 8 times that, direct on line. Torque is that of the rating at the pump's speed. Give the greatest speed the pump runs at and its power there. Without a list named, NEMA in US units and IEC in SI and METRIC.",
   cites: motorDataMethod.cites,
   parameters: {
     shaftPower: quantity("power", {
@@ -80,6 +82,16 @@ export const MOTORDATA = defineEntry({
         whenLeftOut: { value: RATED_AMBIENT, shown: "104 °F (40 °C)" },
       }),
     ),
+    supplyFrequency,
+    fittedRating: quantity("power", {
+      about: "Rating of the motor there is, to be judged",
+      range: "above 0",
+      whenLeftOut: { value: null, shown: "the smallest rating that does" },
+    }),
+    transmission: choice(TRANSMISSIONS, {
+      about: "How the motor drives the pump: a coupling at the pump's speed, or belts",
+      whenLeftOut: "coupling",
+    }),
   },
   answer: {
     kind: "record",
@@ -98,6 +110,10 @@ export const MOTORDATA = defineEntry({
       startingCurrent: { name: "greatest starting current", quantity: "current" },
       torque: { name: "full-load torque", quantity: "torque" },
       spare: { name: "power left on site", quantity: "power" },
+      couplingFrame: { name: "frame for direct coupling" },
+      openFrame: { name: "open frame" },
+      speedFactor: { name: "output factor by speed", quantity: "ratio" },
+      drivenBy: { name: "driven by" },
     },
   },
   examples: [
@@ -116,32 +132,57 @@ export const MOTORDATA = defineEntry({
       source: "10 CFR 431.25 Table 5, enclosed, 50 hp, 4 poles",
     },
     {
-      args: [50, 1480, null, "IEC", null, 2000, 50, "SI"],
+      args: [50, 1480, null, "IEC", null, 2000, 50, null, null, null, "SI"],
       part: [1, 0],
       answer: 75,
       within: 1e-9,
       source: "hand calculation: 0.94 × 0.92 leaves 47.6 kW of a 55 kW motor and 64.9 kW of 75 kW",
     },
+    {
+      args: [34.9, 1487, 1, "NEMA"],
+      part: [1, 0],
+      answer: 50,
+      within: 1e-9,
+      source: "hand calculation: a 60 Hz motor of 4 poles slowed to 1487 rpm leaves 40 × 1487/1800 = 33.0 hp of 40 hp",
+    },
   ],
-  run: ({ motorStandard: series, ambientTemperature: airTemperature, ...input }, { unitSet }) =>
-    andThen(motorData({ ...input, airTemperature, series: series ?? (unitSet === "US" ? "NEMA" : "IEC") }), (motor) =>
-      succeed({
-        rating: motor.rating.power,
-        frame: motor.frame,
-        poles: motor.mains?.poles,
-        frequency: motor.mains?.frequency,
-        synchronousSpeed: motor.mains?.synchronous,
-        slip: motor.mains?.slip,
-        outputFactor: motor.outputFactor,
-        siteOutput: motor.siteOutput,
-        efficiency: motor.efficiency,
-        current: motor.current,
-        startingCurrent: motor.startingCurrent,
-        torque: motor.torque,
-        spare: motor.spare,
-      }),
-    ),
+  run: (
+    { motorStandard, ambientTemperature: airTemperature, supplyFrequency: frequency, fittedRating: fitted, ...input },
+    { unitSet },
+  ) => {
+    const series = motorStandard ?? (unitSet === "US" ? "NEMA" : "IEC");
+    return andThen(
+      motorData({ ...input, airTemperature, frequency, fitted, series }),
+      ({ rating, frame, openFrame, motor, ...data }) =>
+        succeed({
+          rating: rating.power,
+          frame: frame?.frame,
+          poles: motor.poles,
+          frequency: motor.frequency,
+          synchronousSpeed: motor.synchronous,
+          slip: data.slip,
+          outputFactor: data.outputFactor,
+          siteOutput: data.siteOutput,
+          efficiency: data.efficiency,
+          current: data.current,
+          startingCurrent: data.startingCurrent,
+          torque: data.torque,
+          spare: data.spare,
+          couplingFrame: frame?.couplingFrame,
+          openFrame: openFrame?.couplingFrame ?? openFrame?.frame,
+          speedFactor: motor.speedFactor,
+          drivenBy: DRIVEN_BY[motor.way],
+        }),
+    );
+  },
 });
+
+const DRIVEN_BY = {
+  line: "line start",
+  slowed: "VFD, slowed",
+  raised: "VFD, above base speed",
+  belts: "belts",
+} as const;
 
 export const ENGINELOAD = defineEntry({
   id: "ENGINELOAD",

@@ -20,6 +20,7 @@ import type { Argument } from "../../cells/cell.ts";
 import { type CallFacts, defineEntry } from "../entry.ts";
 import { choice, quantity } from "../parameter.ts";
 import { curve } from "../parameters/curve.ts";
+import { SG, speedRatio, trimRatio } from "../parameters/running-pump.ts";
 import { LARGE, share } from "../parameters/share.ts";
 import { systemCurve } from "../parameters/system-curve.ts";
 import { viscosity } from "../parameters/viscosity.ts";
@@ -27,24 +28,6 @@ import { viscosity } from "../parameters/viscosity.ts";
 const flow = quantity("flow", {
   about: "Flow of the pump",
   range: "from the first point of the curve to its last",
-});
-const speedRatio = quantity("ratio", {
-  about: "Speed of the pump over the speed of the curve",
-  example: "0.9",
-  range: "0.2 to 2.5; within 20 % of 1 with confidence",
-  whenLeftOut: { value: 1, shown: "1, the speed of the curve" },
-});
-const trimRatio = quantity("ratio", {
-  about: "Diameter of the trimmed impeller over that of the curve",
-  example: "0.95",
-  range: "0.75 to 1",
-  whenLeftOut: { value: 1, shown: "1, the impeller of the curve" },
-});
-const SG = quantity("ratio", {
-  about: "Specific gravity of the liquid, relative to 998.2 kg/m³",
-  example: "1.05",
-  range: "above 0, at most 25",
-  whenLeftOut: { value: 1, shown: "1" },
 });
 const stated = { curve, flow, speedRatio, trimRatio, SG };
 

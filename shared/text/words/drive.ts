@@ -11,11 +11,11 @@ export const driveWords: WordsOf<keyof DriveFindings> = {
   "motor-margin-small": (f, say) =>
     `${f.subject} leaves ${say.amount(f.found)} over the shaft power; a pump may take more than its curve says`,
   "motor-rating-secondary": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is of the secondary series and not stocked by every maker; the next of the primary series is ${say.amount(f.facts.next)}`,
+    `${f.subject} of ${say.amount(f.found)} is of the secondary series, which few makers stock; the next of the primary series is ${say.amount(f.facts.next)}`,
   "motor-is-large-machine": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is a large machine, built to order: ask the maker for rating, frame and starting`,
   "motor-power-beyond-ratings": (f, say) =>
-    `${f.subject} with its service factor comes to ${say.amount(f.found)}, above the greatest ${f.given} rating${f.facts.isOnSite ? " on site" : ""}, ${say.amount(f.limit)}; share the duty between pumps or ask the maker`,
+    `${f.subject} with its margin comes to ${say.amount(f.found)}, above the greatest ${f.given} rating${f.facts.isOnSite ? " on site" : ""}, ${say.amount(f.limit)}; share the duty between pumps or ask the maker`,
   "speed-above-synchronous": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is above the synchronous speed, ${say.amount(f.limit)}: no induction motor drives at it`,
   "motor-efficiency-not-tabulated": (f, say) =>
@@ -30,18 +30,47 @@ export const driveWords: WordsOf<keyof DriveFindings> = {
     `at this altitude a motor may keep its whole rating in air up to ${say.amount(f.limit)}, and the air stated is ${say.amount(f.found)}; no credit is taken for it: ask the maker`,
   "motor-service-factor-credit": (f, say) =>
     `a motor with a service factor of 1.15 may keep its rating to ${say.amount(f.limit)} with the factor used up; no credit is taken for it: ask the maker`,
+  "motor-too-small": (f, say) =>
+    `${f.subject} gives ${say.amount(f.limit)} here and the pump takes ${say.amount(f.found)}: select a larger one or limit the flow${f.facts.isWithinFactor ? "; the load is inside a nameplate service factor of 1.15, which is no margin: it holds on a sine supply alone, to 1000 m (3300 ft) and 40 °C (104 °F), and on a variable-frequency drive it is 1.0" : ""}`,
   "motor-speed-not-mains": (f, say) =>
-    `no line-start motor runs at ${say.amount(f.found)}: a variable-frequency drive (VFD), belts, gears or an engine must give this speed, so poles, slip, efficiency and torque are left empty`,
-  "motor-below-base-speed": (f) =>
-    `a ${f.subject} on a variable-frequency drive (VFD) gives its rating at its base speed, and below that less in proportion to speed: compare the pump's torque with it`,
+    `no ${f.facts.frequency} Hz motor runs at ${say.amount(f.found)} straight from the line: a variable-frequency drive (VFD) on a motor of ${f.facts.poles} poles is taken; with belts or gears the motor keeps its own speed and its whole rating`,
+  "motor-other-supply-fits": (f, say) =>
+    `a line-start motor of ${f.facts.poles} poles runs at ${say.amount(f.found)} on ${f.facts.frequency} Hz: state the frequency of the supply if it is that`,
+  "motor-below-base-speed": (f, say) =>
+    `slowed to the pump's speed the ${f.subject} gives ${say.amount(f.found)} of its rating, in proportion to speed; this is counted`,
+  "motor-above-base-speed": (f, say) =>
+    `at ${say.amount(f.found)} the ${f.subject} runs above its base speed: it gives no more than its rating, and bearings, balance and drive must be made for it: ask the maker`,
+  "motor-large-on-drive": (f, say) =>
+    `a ${f.subject} of ${say.amount(f.found)} on a VFD needs insulation for the drive's voltage peaks and an insulated bearing or shaft grounding: state the drive to its maker`,
+  "motor-through-belts": (f) =>
+    `the ${f.subject} drives through belts at its own speed, taken with four poles; they take 5 % of the power here, which is counted: size them with BELTDRIVE`,
+  "motor-high-voltage": (f, say) =>
+    `${f.subject} is that of a low-voltage motor, and ${say.amount(f.found)} is above 1000 V: ask the maker`,
+  "generator-sizing-figure": (f) =>
+    `${f.subject}: sizing figures, confirm with the set's maker; at altitude or in hot air its engine gives less (ENGINESITEPOWER)`,
+  "locked-rotor-assumed": () =>
+    "starting apparent power is taken as 7 times that of running; the motor's data sheet decides",
+  "code-letter-assumed": (f) =>
+    `${f.subject} ${f.facts.letter} is taken, the usual one of this rating; the nameplate decides`,
+  "code-letter-open": (f) =>
+    `${f.subject} ${f.given} has no greatest figure: use the locked-rotor apparent power of the motor's data sheet`,
+  "speed-range-empty": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is not reached at this speed, whose shutoff head is ${say.amount(f.limit)}: there is no flow at any lower speed`,
+  "speed-flows-alone": (f, say) => `with a ${f.subject} of ${say.amount(f.found)} liquid runs by gravity at any speed`,
+  "speed-affinity-doubted": (f, say) =>
+    `${f.subject} is ${say.amount(f.found)} of the speed; below 50 % the affinity laws are doubtful, and efficiency falls`,
+  "speed-turndown-wide": (f, say) =>
+    `${f.subject} is ${say.amount(f.found)} of the speed; guides for fan-cooled motors stop at 20 % to 30 %: ask the maker of motor and drive, and mind the pump's minimum flow`,
   "motor-speed-synchronous": (f, say) =>
     `${say.amount(f.found)} is the synchronous speed, which no loaded motor reaches: 0.5 % to 2.5 % less is usual, and the pump gives less head`,
   "frequency-drive-derated": (f, say) =>
     `a ${f.subject} at this altitude gives ${say.amount(f.found)} of its rating: size it for that`,
-  "motor-frame-from-memory": () =>
-    `the frame is the usual one with four poles, partly ${NOT_VERIFIED}; the maker's drawing decides`,
+  "motor-frame-usual": (f) =>
+    `the frame is ${f.facts.basis === "standard" ? "the one assigned to this rating and number of poles" : "the usual one beyond those the standard assigns"}, ${NOT_VERIFIED}; the maker's drawing decides`,
+  "motor-frame-packed": (f) =>
+    `frame ${f.facts.frame} is the standard one; some makers pack this motor one size smaller, as ${f.facts.packedAs}`,
   "motor-frame-not-held": (f, say) =>
-    `the tables have no ${f.subject} for ${motorNamed(f.facts, say)}; take it from the maker's drawing`,
+    `the tables have no ${f.subject} for ${motorNamed(f.facts, say)}: frame by the maker`,
   "motor-efficiency-other-supply": (f, say) =>
     `the efficiencies in the tables are of ${f.facts.series === "NEMA" ? "NEMA motors at 60 Hz" : "IEC motors at 50 Hz"}, and this is ${motorNamed(f.facts, say)}: ask the maker`,
   "motor-efficiency-not-held": (f, say) =>

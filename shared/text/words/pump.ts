@@ -31,6 +31,12 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
     `the curve gives ${f.subject} from ${say.amount(f.facts.least)} to ${say.amount(f.facts.most)} at this speed and trim, not at ${say.amount(f.found)}`,
   "power-near-shutoff": (f, say) =>
     `power at ${say.amount(f.found)}, below the first efficiency given (${say.amount(f.limit)}), rests on efficiency falling to zero at zero flow; a power column is surer`,
+  "power-extended": (f, say) =>
+    `efficiency is given from ${say.amount(f.facts.from)} to ${say.amount(f.facts.last)} alone; beyond, to ${say.amount(f.facts.end)}, ${f.subject} is extended along the line of the last two: ask the maker for the whole curve`,
+  "power-rising-at-end": (f, say) =>
+    `${f.subject} still rises at ${say.amount(f.found)}, the end of the curve: a pump that runs out beyond it takes more`,
+  "power-rising-to-shutoff": (f, say) =>
+    `${f.subject} is greatest at ${say.amount(f.found)}, the first flow at which the curve gives it, and may be greater below: ask the maker for the power at zero flow`,
   "power-at-shutoff-unknown": () =>
     "power at zero flow cannot be worked out from efficiency; add a column “power” to the curve",
   "speed-far-from-curve": (f, say) =>

@@ -55,10 +55,10 @@ describe("a motor on the sheet", () => {
   it("has no current without a supply, and says what no table holds", () => {
     const cells = cellsOf(duty({ driver: "motor" }, "1600"));
     expect(cells.has("motorCurrent")).toBe(false);
-    expect(cells.get("motorPoles")).toBe("no line-start motor");
-    expect(cells.get("motorSlip")).toBe("no line-start motor");
-    expect(cells.get("motorEfficiency")).toBe("not in the tables");
-    expect(cells.get("motorFrame")).toBe("not in the tables");
+    // A 60 Hz motor slowed by its drive; MG 1 Part 13, 100 hp, four poles.
+    expect(cells.get("motorPoles")).toBe("4 poles, 60 Hz");
+    expect(cells.get("motorSlip")).toBe("no mains motor");
+    expect(cells.get("motorFrame")).toBe("405T");
   });
 
   // The output factors end at 4000 m; the air of the site is known higher up.

@@ -7,6 +7,9 @@ import { cell, numberIn, refusal, remarks } from "../../support/cells.ts";
 
 type Table = readonly (readonly (string | number)[])[];
 
+/** Of DRIVEARRANGEMENT, from the liquid on. */
+const LEFT_OUT = [null, null, null, null, null, null, null, null] as const;
+
 const KILOWATTS_OF_A_HORSEPOWER = 0.745699871582;
 
 describe("MOTORSIZE", () => {
@@ -31,7 +34,7 @@ describe("MOTORSIZE", () => {
   it("refuses what is no power or too much of it", () => {
     expect(refusal("MOTORSIZE", 0)).toMatch(/^#VALUE! Shaft power must be above 0 hp/);
     expect(refusal("MOTORSIZE", 1001)).toBe(
-      "#VALUE! Shaft power with its service factor comes to 1001 hp, above the greatest NEMA rating, 1000 hp; share the duty between pumps or ask the maker.",
+      "#VALUE! Shaft power with its margin comes to 1001 hp, above the greatest NEMA rating, 1000 hp; share the duty between pumps or ask the maker.",
     );
     expect(refusal("MOTORSIZE", 50, 1, "JIS")).toMatch(/“JIS” is not one of the choices; use "NEMA" or "IEC"/);
   });
@@ -41,7 +44,8 @@ describe("MOTORSIZE", () => {
       [[10], [15], [30]].map(([hp]) => [expect.closeTo(hp ?? 0, 9)]),
     );
     expect(remarks("MOTORSIZE", 59)).toEqual(["check motor-margin-small"]);
-    expect(cell("NOTES", "MOTORSIZE", 140, 1, "IEC", "SI")).toMatch(/the next of the primary series is 160 kW/);
+    // IEC 60072-1: 150 kW is of the secondary series.
+    expect(numberIn("MOTORSIZE", 140, 1, "IEC", "SI")).toBeCloseTo(160, 9);
   });
 });
 
@@ -89,15 +93,34 @@ describe("DRIVEARRANGEMENT", () => {
     expect(best?.[1]).toBe("flywheel housing");
     expect(best?.[5]).toContain("shaft torque 586.9 lbf·ft");
     expect(best?.[5]).toContain("SAE J617 housing No. 3 (bolt circle 428.62 mm (16.875 in), J620 flywheel 10 or 11.5)");
-    expect(table("engine", 150, 1800, null, null, "SI")[1]?.[5]).toContain("shaft torque 795.8 N·m");
+    expect(table("engine", 150, 1800, ...LEFT_OUT, "SI")[1]?.[5]).toContain("shaft torque 795.8 N·m");
   });
 
-  // Source: NEMA MG 1 Table 10-4 and Part 13 frames.
-  it("names the motor by shaft power and by speed", () => {
-    const checks = table("motor", 18, 1770)[1]?.[5];
-    expect(checks).toContain("motor 20 hp (frame 256T) or 15 kW (frame 160L)");
-    expect(checks).toContain("motor of 4 poles at 60 Hz");
-    expect(checks).toContain("suction pressure is not known here");
+  it("names the motor chosen, and none of its own", () => {
+    const named = table("motor", 200, 1785, null, null, 0, 30, 200, 4, "447TS");
+    expect(named[1]?.[5]).toContain("motor 200 hp, 4 poles, frame 447TS");
+    const unnamed = table("motor", 200, 1785).flat().join(" ");
+    expect(unnamed).toContain("motor with its poles and frame by MOTORDATA");
+    expect(unnamed).not.toMatch(/\d kW|frame \d/);
+  });
+
+  // Common practice, no source.
+  it("counts solids and suction pressure, and says where they are not stated", () => {
+    expect(table("motor", 40, 1770)[1]?.[5]).toMatch(/suction pressure not stated.*solids not stated/);
+    const slurry = table("motor", 40, 1770, null, null, "30 %", 30);
+    expect(slurry[1]?.[1]).toBe("bearing frame and flexible coupling on a base");
+    expect(slurry.flat().join(" ")).not.toMatch(/not stated|not known/);
+    expect(slurry.find(([, name]) => name === "close-coupled motor")?.slice(2, 5)).toEqual([
+      "not advised",
+      expect.anything(),
+      expect.stringContaining("30 % solids by weight, above 2 %"),
+    ]);
+    expect(table("motor", 40, 1770, null, null, 0, 120).find(([, name]) => name === "close-coupled motor")?.[2]).toBe(
+      "not advised",
+    );
+    expect(refusal("DRIVEARRANGEMENT", "motor", 40, 1770, null, null, "100 %")).toMatch(
+      /Solids by weight must be below 100 %/,
+    );
   });
 
   it("looks at the temperature of the liquid and the limits of power", () => {

@@ -24,6 +24,7 @@ const NEVER_SMALL = [
   "ENERGYCOST motorEfficiency",
   "ENERGYCOST driveEfficiency",
   "FUELCOST loadFactor",
+  "GENERATORSIZE motorEfficiency",
   "FUELTANKHOURS usableShare",
   "FUELTANKSIZE usableShare",
 ];

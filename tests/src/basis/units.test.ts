@@ -115,6 +115,8 @@ const FACTORS: Readonly<Record<string, number>> = {
   kW: 1000,
   W: 1,
   MW: 1e6,
+  kVA: 1e3,
+  VA: 1,
   lbf·ft: LBF * 0.3048,
   lbf·in: LBF * 0.0254,
   N·m: 1,

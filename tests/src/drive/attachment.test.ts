@@ -5,7 +5,14 @@ import type { Result } from "../../../src/basis/result.ts";
 import { unitOf } from "../../../src/basis/units.ts";
 import { parallelOffset } from "../../../src/drive/alignment.ts";
 import { beltDrive } from "../../../src/drive/belt-drive.ts";
-import { DRIVERS, driveArrangements, VERDICTS } from "../../../src/drive/drive-arrangement.ts";
+import {
+  DRIVERS,
+  type DriveArrangement,
+  type DriveArrangementInput,
+  driveArrangements,
+  VERDICTS,
+} from "../../../src/drive/drive-arrangement.ts";
+import type { DriveRemark, DriveRemarkCode } from "../../../src/drive/drive-remark.ts";
 import {
   FLYWHEEL_HOUSINGS,
   flywheel,
@@ -17,6 +24,7 @@ import {
 import { shaftTorque } from "../../../src/drive/shaft-torque.ts";
 
 const KW = unitOf("kW").factor;
+const HP = unitOf("hp").factor;
 const RPM = unitOf("rpm").factor;
 
 function value<T>(result: Result<T>): T {
@@ -174,10 +182,18 @@ it("aligns closer at 3600 than at 1800 r/min", () => {
   expect(parallelOffset(3600 * RPM)).toEqual({ value: 0.025e-3, printed: "0.025 mm (0.001 in)" });
 });
 
+/** Water, with nothing said of solids, suction or motor, on 50 Hz. */
+const CLEAN = { viscosity: 1e-6, solids: null, suctionPressure: null, frequency: 50, motor: null } as const;
+
+/** The facts of a remark, where the arrangement has it. */
+function factsIn(arrangement: DriveArrangement | undefined, code: DriveRemarkCode): DriveRemark["facts"] {
+  return [...(arrangement?.against ?? []), ...(arrangement?.checks ?? [])].find((one) => one.code === code)?.facts;
+}
+
 describe("arrangements", () => {
   const cold = 20 + CELSIUS_ZERO;
   const of = (driver: "motor" | "engine", kilowatts: number, rpm: number, temperature = cold) =>
-    value(driveArrangements({ driver, shaftPower: kilowatts * KW, speed: rpm * RPM, temperature }));
+    value(driveArrangements({ ...CLEAN, driver, shaftPower: kilowatts * KW, speed: rpm * RPM, temperature }));
   const named = (driver: "motor" | "engine", kilowatts: number, rpm: number, temperature = cold) =>
     of(driver, kilowatts, rpm, temperature).map(({ name, verdict }) => `${verdict}: ${name}`);
 
@@ -218,11 +234,11 @@ describe("arrangements", () => {
     ]);
     expect(named("engine", 2300, 1800)).toContain("not advised: flywheel housing");
     expect(named("engine", 50, 3000)).toContain("with care: flywheel housing");
-    const housings = of("engine", 150, 1800)[0]?.checks.find(({ code }) => code === "check-housing");
     // Source: SAE J617 bolt circles.
-    expect(housings?.facts?.["housings"]).toBe(
-      "No. 3 (bolt circle 428.62 mm (16.875 in), J620 flywheel 10 or 11.5), No. 2 (bolt circle 466.72 mm (18.375 in), J620 flywheel 10 or 11.5), No. 1 (bolt circle 530.22 mm (20.875 in), J620 flywheel 11.5 or 14)",
-    );
+    expect(factsIn(of("engine", 150, 1800)[0], "check-housing")).toEqual({
+      housings:
+        "No. 3 (bolt circle 428.62 mm (16.875 in), J620 flywheel 10 or 11.5), No. 2 (bolt circle 466.72 mm (18.375 in), J620 flywheel 10 or 11.5), No. 1 (bolt circle 530.22 mm (20.875 in), J620 flywheel 11.5 or 14)",
+    });
   });
 
   it("are four, best verdict first, each with reasons both ways, and say what they do not know", () => {
@@ -254,10 +270,92 @@ describe("arrangements", () => {
 
   it("check that the order is this product's choice, and refuse no power or speed", () => {
     const ask = (shaftPower: number, speed: number) =>
-      codes(driveArrangements({ driver: "motor", shaftPower, speed, temperature: cold }));
+      codes(driveArrangements({ ...CLEAN, driver: "motor", shaftPower, speed, temperature: cold }));
     expect(ask(1000, 24)).toEqual(["check drive-ranking-chosen"]);
     expect(ask(1000, 0)).toEqual(["error out-of-range"]);
     expect(ask(-1, 24)).toEqual(["error out-of-range"]);
     expect(ask(0, 24)).toEqual(["error out-of-range"]);
+  });
+
+  const stated = (more: Partial<DriveArrangementInput>) =>
+    value(
+      driveArrangements({
+        ...CLEAN,
+        driver: "motor",
+        shaftPower: 15 * KW,
+        speed: 1450 * RPM,
+        temperature: cold,
+        ...more,
+      }),
+    );
+  const verdictsOf = (more: Partial<DriveArrangementInput>) =>
+    Object.fromEntries(stated(more).map(({ name, verdict }) => [name, verdict]));
+
+  // Common practice, no source: slurry on a bearing frame or belts; 2 % is a house choice.
+  it("keep solids off the driver's own shaft", () => {
+    expect(verdictsOf({ solids: 0 })["close-coupled motor"]).toBe("suits");
+    expect(verdictsOf({ solids: 0.02 })["close-coupled motor"]).toBe("with care");
+    expect(verdictsOf({ solids: 0.021 })).toEqual({
+      "bearing frame and flexible coupling on a base": "suits",
+      "V-belts to a bearing frame": "suits",
+      "close-coupled motor": "not advised",
+      "lantern and stub shaft on a flanged motor": "not advised",
+    });
+    const engine = { driver: "engine", speed: 1800 * RPM, solids: 0.3 } as const;
+    expect(stated(engine)[0]?.name).toBe("bearing frame and flexible coupling on a base");
+    expect(verdictsOf(engine)["flywheel housing"]).toBe("not advised");
+    const codesOf = (solids: number | null) => stated({ solids })[2]?.checks.map(({ code }) => code);
+    expect(codesOf(0)).not.toContain("check-solids");
+    expect(codesOf(null)).toContain("check-solids");
+    expect(factsIn(stated({ solids: 0.03 })[0], "check-solids")).toEqual({
+      found: { quantity: "percent", value: 0.03 },
+    });
+  });
+
+  // Common practice, no source: no JM shaft above 8 bar.
+  it("keep a high suction pressure off the motor's bearings", () => {
+    expect(verdictsOf({ suctionPressure: 8e5 })["close-coupled motor"]).toBe("suits");
+    expect(verdictsOf({ suctionPressure: 8.01e5 })["close-coupled motor"]).toBe("not advised");
+    expect(verdictsOf({ suctionPressure: 8.01e5 })["bearing frame and flexible coupling on a base"]).toBe("suits");
+    expect(factsIn(stated({ suctionPressure: 3e5 })[0], "check-suction-thrust")).toMatchObject({
+      found: { quantity: "gaugePressure", value: 3e5 },
+    });
+    expect(
+      codes(driveArrangements({ ...CLEAN, driver: "motor", shaftPower: 1, speed: 24, temperature: cold, solids: 1 })),
+    ).toEqual(["error out-of-range"]);
+  });
+
+  it("name the motor chosen and none of their own", () => {
+    const motor = { rating: 200 * HP, poles: 4, frame: "447TS" };
+    const [closeCoupled, , frame] = stated({ motor });
+    expect(factsIn(frame, "check-motor")).toEqual({
+      rating: { quantity: "power", value: 200 * HP },
+      poles: 4,
+      frame: "447TS",
+    });
+    // A pump on the motor's own shaft takes a JM or JP frame.
+    expect(factsIn(closeCoupled, "check-motor")).toMatchObject({ frame: null });
+    for (const { checks } of stated({ motor: null })) {
+      expect(checks.map(({ code }) => code)).toContain("check-motor-not-chosen");
+    }
+  });
+
+  // NEMA MG 1 Part 13: two-pole motors from 25 or 30 hp have TS shafts alone, which take no belts.
+  it("leave belts off a short shaft", () => {
+    const belts = "V-belts to a bearing frame";
+    const motor = { rating: 50 * HP, poles: 2, frame: "326TS" };
+    expect(verdictsOf({ motor, speed: 2950 * RPM })[belts]).toBe("not advised");
+    expect(verdictsOf({ motor: { ...motor, poles: 4, frame: "326T" } })[belts]).toBe("with care");
+  });
+
+  it("go by the speeds of the supply's frequency", () => {
+    const at = (frequency: 50 | 60) => factsIn(stated({ frequency })[2], "no-mains-motor-at-speed");
+    expect(at(50)).toBeUndefined();
+    expect(stated({ frequency: 60 })[0]?.name).toBe("V-belts to a bearing frame");
+  });
+
+  it("doubt a thick liquid", () => {
+    expect(factsIn(stated({ viscosity: 100e-6 })[2], "check-viscous")).toBeUndefined();
+    expect(factsIn(stated({ viscosity: 101e-6 })[2], "check-viscous")).toBeDefined();
   });
 });

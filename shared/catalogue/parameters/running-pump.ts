@@ -1,0 +1,23 @@
+import { quantity } from "../parameter.ts";
+
+/** How a pump runs against its curve. */
+export const speedRatio = quantity("ratio", {
+  about: "Speed of the pump over the speed of the curve",
+  example: "0.9",
+  range: "0.2 to 2.5; within 20 % of 1 with confidence",
+  whenLeftOut: { value: 1, shown: "1, the speed of the curve" },
+});
+
+export const trimRatio = quantity("ratio", {
+  about: "Diameter of the trimmed impeller over that of the curve",
+  example: "0.95",
+  range: "0.75 to 1",
+  whenLeftOut: { value: 1, shown: "1, the impeller of the curve" },
+});
+
+export const SG = quantity("ratio", {
+  about: "Specific gravity of the liquid, relative to 998.2 kg/m³",
+  example: "1.05",
+  range: "above 0, at most 25",
+  whenLeftOut: { value: 1, shown: "1" },
+});
