@@ -111,23 +111,31 @@ export function text<T>(
   };
 }
 
+/** Other words of the trade for a choice, in lower case. */
+export type AlsoNamed<C extends string> = Readonly<Record<string, C>>;
+
+interface ChoiceOptions<C extends string> {
+  readonly about: string;
+  readonly also?: AlsoNamed<C>;
+}
+
 /** One of a few words, in upper or lower case. */
 export function choice<const C extends string>(
   choices: readonly C[],
-  options: { readonly about: string; readonly whenLeftOut: NoInfer<C> },
+  options: ChoiceOptions<NoInfer<C>> & { readonly whenLeftOut: NoInfer<C> },
 ): OptionalParameter<C>;
 export function choice<const C extends string>(
   choices: readonly C[],
-  options: { readonly about: string },
+  options: ChoiceOptions<NoInfer<C>>,
 ): SingleParameter<C>;
 export function choice<const C extends string>(
   choices: readonly C[],
-  { about, whenLeftOut }: { readonly about: string; readonly whenLeftOut?: C },
+  { about, also = {}, whenLeftOut }: ChoiceOptions<C> & { readonly whenLeftOut?: C },
 ): SingleParameter<C> {
   const shown = choices.map((word) => `"${word}"`);
   const word = text<C>({ about, example: shown[0] ?? "", choices }, (given, name) => {
     const wanted = given.trim().toLowerCase();
-    const found = choices.find((word) => word.toLowerCase() === wanted);
+    const found = choices.find((word) => word.toLowerCase() === wanted) ?? also[wanted];
     if (found !== undefined) return succeed(found);
     return fail([{ code: "choice-unknown", kind: "error", subject: name, given, suggestions: shown }]);
   });

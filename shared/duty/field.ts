@@ -74,17 +74,17 @@ export function percent(options: Omit<AmountOptions, "quantity">): AmountField {
   };
 }
 
-/** One of a few names, in their own spelling. */
+/** One of a few names, in their own spelling; `also` are other words of the trade for them, in lower case. */
 export function oneOf<C extends string>(
   choices: readonly C[],
-  options: Options & { readonly whenBlank?: C },
+  { also = {}, ...options }: Options & { readonly whenBlank?: C; readonly also?: Readonly<Record<string, C>> },
 ): Field<C> {
   return {
     ...options,
     kind: "name",
     choices,
     read: (given, _, subject) => {
-      const found = choices.find((choice) => choice.toLowerCase() === given.toLowerCase());
+      const found = choices.find((choice) => choice.toLowerCase() === given.toLowerCase()) ?? also[given.toLowerCase()];
       if (found !== undefined) return succeed(found);
       const suggestions = choices.map((choice) => `"${choice}"`);
       return fail([{ code: "choice-unknown", kind: "error", subject, given, suggestions }]);

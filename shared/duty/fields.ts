@@ -71,6 +71,8 @@ export function withoutUse(key: FieldKey, texts: Readonly<Record<FieldKey, strin
   const { shownIf } = FIELDS[key];
   if (shownIf === undefined) return undefined;
   const other = shownIf.field as FieldKey;
+  const further = withoutUse(other, texts);
+  if (further !== undefined) return further;
   const { read, label, whenBlank } = FIELDS[other];
   const found = read(texts[other].trim() || String(whenBlank), "US", label);
   return found.ok && found.value !== shownIf.is ? shownIf.otherwise : undefined;

@@ -11,6 +11,13 @@ import { shaftTorque, shaftTorqueMethod } from "./shaft-torque.ts";
 
 export const DRIVERS = ["motor", "engine"] as const;
 export type Driver = (typeof DRIVERS)[number];
+/** What the trade calls them too. */
+export const ALSO_DRIVERS: Readonly<Record<string, Driver>> = {
+  diesel: "engine",
+  "diesel engine": "engine",
+  electric: "motor",
+  "electric motor": "motor",
+};
 
 export type ArrangementName =
   | "close-coupled motor"

@@ -111,6 +111,14 @@ export function adjustedEnginePower(input: EngineAdjustmentInput): Result<Engine
 
 export const ASPIRATIONS = ["natural", "turbo"] as const;
 export type Aspiration = (typeof ASPIRATIONS)[number];
+/** What the trade calls them too. */
+export const ALSO_ASPIRATION: Readonly<Record<string, Aspiration>> = {
+  turbocharged: "turbo",
+  "turbo-charged": "turbo",
+  "turbocharged aftercooled": "turbo",
+  "naturally aspirated": "natural",
+  na: "natural",
+};
 
 export interface EngineSitePowerInput extends EngineSite {
   /** Continuous net rating at the run speed, W. */

@@ -65,20 +65,25 @@ export const FLYWHEELS: readonly Flywheel[] = SAE_FLYWHEELS.map(
 );
 
 function bare(name: string): string {
-  return name
-    .trim()
-    .toLowerCase()
-    .replace(/^(sae|no\.?|number|#|\s)+/, "")
-    .trim();
+  return (
+    name
+      .trim()
+      .toLowerCase()
+      .replace(/^(sae|no\.?|number|#|\s)+/, "")
+      // "11.5 in", 11.5"
+      .replace(/ *(in\.?|inch|inches|")$/, "")
+      .trim()
+  );
 }
 
 function unknown(subject: string, given: string, names: readonly string[]): Result<never> {
   return fail([{ code: "name-unknown", kind: "error", subject, given, suggestions: names }]);
 }
 
-/** A housing by its number: "1", "SAE 1", "No. 1/2", "00". Fails: a number SAE J617 does not have. */
+/** A housing by its number: "1", "SAE 1", "No. 1/2" (or 0.5), "00". Fails: a number SAE J617 does not have. */
 export function flywheelHousing(name: string): Result<FlywheelHousing> {
-  const wanted = bare(name);
+  const given = bare(name);
+  const wanted = given === "0.5" || given === "½" ? "1/2" : given;
   const found = FLYWHEEL_HOUSINGS.find(({ number }) => number === wanted);
   if (found !== undefined) return succeed(found);
   return unknown(
@@ -88,9 +93,9 @@ export function flywheelHousing(name: string): Result<FlywheelHousing> {
   );
 }
 
-/** A flywheel by its size: "11.5", "11 1/2", "SAE 14". Fails: a size SAE J620 does not have. */
+/** A flywheel by its size: "11.5", "11 1/2", "11.5 in", "SAE 14". Fails: a size SAE J620 does not have. */
 export function flywheel(name: string): Result<Flywheel> {
-  const wanted = bare(name).replace(/[ -]1\/2$/, ".5");
+  const wanted = bare(name).replace(/([ -]1\/2|½)$/, ".5");
   const found = FLYWHEELS.find(({ size }) => String(size) === wanted);
   if (found !== undefined) return succeed(found);
   return unknown(

@@ -1,7 +1,9 @@
 import { SPECIFIC_GRAVITY_REFERENCE } from "../../../src/basis/constants.ts";
 import { PUMPEFFICIENCY, PUMPHEAD, PUMPNPSHR, PUMPPOWER } from "../../catalogue/entries/pump.ts";
+import { PUMPMAXPOWER } from "../../catalogue/entries/pump-max-power.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import type { CurvePointText } from "../../duty/duty-text.ts";
+import { isSlurry } from "../../duty/slurry.ts";
 import {
   callOf,
   cell,
@@ -15,11 +17,13 @@ import {
   least,
   product,
   ratio,
+  spillOf,
   sum,
   type TableOf,
   tableOf,
 } from "../expression.ts";
-import { type ColumnFacts, type PlanItem, type WorkingItem, working } from "../plan.ts";
+import { type ColumnFacts, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
+import { PUMPED } from "./as-pumped.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
 import { npshAvailableAt } from "./npsh.ts";
 import { PUMP } from "./pump.ts";
@@ -59,6 +63,23 @@ export const POWER_CURVE = tableOf("powerCurve", {
 });
 export const NPSH_CURVE = tableOf("npshCurve", { ...FLOWS, required: "head", available: "head" });
 
+/**
+ * Greatest power of one pump over its curve as it runs, with water: the SG of what is pumped multiplies it outside, so
+ * that motor and attachment do not wait for the liquid's density too.
+ */
+export const MAX_POWER = spillOf("maxPower", PUMPMAXPOWER);
+export const MAX_POWER_CALL = callOf(PUMPMAXPOWER, {
+  curve: range(PUMP_CURVE),
+  speedRatio: PUMP.speedRatio,
+  trimRatio: PUMP.trimRatio,
+});
+
+/** A power on water brought to the liquid as pumped: with its SG, and of a slurry with the pump's two ratios. */
+export function asPumpedPower(duty: Duty, onWater: Expression): Expression {
+  const withWeight = product(onWater, SPECIFIC_GRAVITY);
+  return isSlurry(duty) ? ratio(product(withWeight, PUMPED.headRatio), PUMPED.efficiencyRatio) : withWeight;
+}
+
 const RATIOS = [PUMP.speedRatio, PUMP.trimRatio] as const;
 
 /** The last flow of the curve as the pump runs. */
@@ -74,7 +95,9 @@ export function drawnCurves(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...slurryCurve(duty, pump),
     howItRuns(duty),
     headCurve(duty),
-    ...(curve.efficiency === undefined ? [] : [powerCurve(duty, pump)]),
+    ...(curve.efficiency === undefined
+      ? []
+      : [powerCurve(duty, pump), spill(MAX_POWER, "Greatest power of one pump on water", MAX_POWER_CALL)]),
     ...(curve.npshRequired === undefined ? [] : [npshCurve(duty, pump)]),
   ];
 }

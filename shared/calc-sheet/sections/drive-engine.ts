@@ -1,12 +1,14 @@
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { USUAL_LOSS } from "../../../src/drive/engine-net-power.ts";
 import { TANK_SPANS, USUAL_RESERVE, USUAL_USABLE_SHARE } from "../../../src/drive/fuel-tank.ts";
-import { FUELRATE } from "../../catalogue/entries/drive.ts";
+import { ENGINESITEPOWER, FUELRATE } from "../../catalogue/entries/drive.ts";
 import { ENGINELOAD } from "../../catalogue/entries/motor-and-tank.ts";
 import type { Duty } from "../../duty/duty.ts";
 import {
   type Call,
   callOf,
   constant,
+  difference,
   type Expression,
   type Handle,
   handles,
@@ -15,7 +17,6 @@ import {
   product,
   ratio,
   spillOf,
-  verdict,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
@@ -27,10 +28,8 @@ export const DRIVE_ENGINE = handles({
   engineNetPower: "power",
   enginePower: "power",
   engineByRule: "power",
-  engineVerdict: null,
   engineGreatestLoad: "percent",
   engineOperatingLoad: "percent",
-  engineLoadVerdict: null,
   fuelRate: "fuelFlow",
   operatingFuelRate: "fuelFlow",
   tankHours: "hours",
@@ -47,7 +46,7 @@ export function engine(duty: Duty): readonly PlanItem[] {
     ...(isRated ? rated(duty) : unrated(duty)),
     ...fuelTank(duty),
     isRated
-      ? remark(DRIVE_ENGINE.engineNotes, "Engine at the operating point", loadAt(POWER.powerOfOne))
+      ? remark(DRIVE_ENGINE.engineNotes, "Engine at the operating point", loadAt(duty, POWER.powerOfOne))
       : remark(DRIVE_ENGINE.fuelNotes, "Fuel", fuelAt(POWER.driverPower)),
   ];
 }
@@ -58,7 +57,7 @@ function fuelAt(shaftPower: Expression): Call {
 
 function unrated(duty: Duty): readonly PlanItem[] {
   return [
-    statement("The engine's continuous rating is not stated, so it is not compared with the site."),
+    statement("The engine's rating is not stated, so its power on site is not worked out."),
     ...stated(duty, "specificConsumption"),
     ...fuels(fuelAt(POWER.driverPower), fuelAt(POWER.powerOfOne)),
   ];
@@ -67,7 +66,7 @@ function unrated(duty: Duty): readonly PlanItem[] {
 function fuels(greatest: Expression, operating: Expression): readonly PlanItem[] {
   const how = "Diesel, one engine.";
   return [
-    figure(DRIVE_ENGINE.fuelRate, "Fuel at the greatest power", greatest, how),
+    figure(DRIVE_ENGINE.fuelRate, "Fuel at the maximum power", greatest, how),
     figure(DRIVE_ENGINE.operatingFuelRate, "Fuel at the operating point", inOperation(operating), how),
   ];
 }
@@ -77,11 +76,20 @@ function inOperation(met: Expression): Expression {
   return ifNumber(POWER.powerOfOne, met, NOT_WORKED_OUT);
 }
 
-function loadAt(shaftPower: Expression): Call {
+/** Nothing comes off a net rating, unless something is stated all the same. */
+export function isNetRating({ state, engineRatingKind }: Duty): boolean {
+  return engineRatingKind === "continuous net" && state.accessoryLosses === "blank";
+}
+
+function lossesOf(duty: Duty): { readonly accessoryLosses: Expression } {
+  return { accessoryLosses: isNetRating(duty) ? constant(0) : FIELD.accessoryLosses };
+}
+
+function loadAt(duty: Duty, shaftPower: Expression): Call {
   return callOf(ENGINELOAD, {
     shaftPower,
     ratedPower: FIELD.engineRating,
-    accessoryLosses: FIELD.accessoryLosses,
+    ...lossesOf(duty),
     altitude: FIELD.altitude,
     airTemperature: FIELD.airTemperature,
     aspiration: FIELD.aspiration,
@@ -100,49 +108,68 @@ function rated(duty: Duty): readonly PlanItem[] {
     figure(of, label, expression, "Shaft power over power on site.");
   const { engineOperatingLoad } = DRIVE_ENGINE;
   return [
-    ...stated(duty, "engineRating", "accessoryLosses", "airTemperature", "aspiration", "specificConsumption"),
-    spill(GREATEST, "Engine at the greatest power", loadAt(POWER.driverPower)),
-    spill(OPERATING, "Engine at the operating point", loadAt(POWER.powerOfOne)),
+    ...engineInputs(duty),
+    ...stated(duty, "specificConsumption"),
+    spill(GREATEST, "Engine at the maximum power", loadAt(duty, POWER.driverPower)),
+    spill(OPERATING, "Engine at the operating point", loadAt(duty, POWER.powerOfOne)),
     figure(
       DRIVE_ENGINE.engineNetPower,
       "Net power of the engine",
       part(GREATEST, "netPower"),
       "Rating less fan and accessory losses.",
     ),
-    figure(
-      DRIVE_ENGINE.enginePower,
-      "Engine power on site",
-      part(GREATEST, "sitePower"),
-      "Net power adjusted for altitude and air temperature, ISO 3046-1.",
-      "main",
-    ),
+    figure(DRIVE_ENGINE.enginePower, "Engine power on site", part(GREATEST, "sitePower"), ON_SITE, "main"),
     figure(
       DRIVE_ENGINE.engineByRule,
-      "By the rule for fire-pump engines",
+      "Fire-pump derating rule (check only)",
       part(GREATEST, "byQuickRule"),
-      "A check alone: 3 % for each 1000 ft above 300 ft, 1 % for each 10 °F above 77 °F.",
+      "3 % for each 1000 ft above 300 ft, 1 % for each 10 °F above 77 °F.",
     ),
-    figure(
-      DRIVE_ENGINE.engineVerdict,
-      "Engine on site",
-      verdict(DRIVE_ENGINE.enginePower, POWER.powerNeeded, "carries the power needed", "TOO SMALL"),
-      "Against the power the driver must be rated for.",
-    ),
-    load(DRIVE_ENGINE.engineGreatestLoad, "Load at the greatest power", whereKnown(GREATEST, "load")),
+    load(DRIVE_ENGINE.engineGreatestLoad, "Load at the maximum power", whereKnown(GREATEST, "load")),
     load(engineOperatingLoad, "Load at the operating point", inOperation(whereKnown(OPERATING, "load"))),
-    figure(
-      DRIVE_ENGINE.engineLoadVerdict,
-      "Load in long running",
-      ifNumber(
-        engineOperatingLoad,
-        verdict(engineOperatingLoad, constant(30), "high enough", "TOO LOW: WET STACKING"),
-        "not judged",
-      ),
-      "Below 30 % carbon builds up in long running (wet stacking); common practice, no source.",
-    ),
     ...fuels(whereKnown(GREATEST, "fuelRate"), whereKnown(OPERATING, "fuelRate")),
   ];
 }
+
+/** What the engine is rated for and where it stands. */
+function engineInputs(duty: Duty): readonly PlanItem[] {
+  return stated(duty, "engineRating", "engineRatingKind", "accessoryLosses", "airTemperature", "aspiration");
+}
+
+/** What can be said of the engine without the power of the pump: its power on site, and its tank. */
+export function engineAlone(duty: Duty): readonly PlanItem[] {
+  const losses = isNetRating(duty)
+    ? constant(0)
+    : duty.state.accessoryLosses === "blank"
+      ? constant(100 * USUAL_LOSS)
+      : FIELD.accessoryLosses;
+  const { engineNetPower, enginePower } = DRIVE_ENGINE;
+  const isRated = duty.state.engineRating !== "blank";
+  const call = callOf(ENGINESITEPOWER, {
+    ratedPower: engineNetPower,
+    altitude: FIELD.altitude,
+    airTemperature: FIELD.airTemperature,
+    aspiration: FIELD.aspiration,
+  });
+  return [
+    ...(isRated
+      ? [
+          ...engineInputs(duty),
+          figure(
+            engineNetPower,
+            "Net power of the engine",
+            product(FIELD.engineRating, difference(constant(1), ratio(losses, constant(100)))),
+            "Rating less fan and accessory losses.",
+          ),
+          figure(enginePower, "Engine power on site", call, ON_SITE, "main"),
+          remark(DRIVE_ENGINE.engineNotes, "Engine on site", call),
+        ]
+      : []),
+    ...stated(duty, "tankVolume", "specificConsumption"),
+  ];
+}
+
+const ON_SITE = "Net power adjusted for altitude and air temperature, ISO 3046-1.";
 
 const DRAWN = USUAL_USABLE_SHARE * (1 - USUAL_RESERVE);
 
@@ -161,7 +188,7 @@ function fuelTank(duty: Duty): readonly PlanItem[] {
           ...stated(duty, "tankVolume"),
           figure(
             DRIVE_ENGINE.tankHours,
-            "The tank lasts",
+            "Tank endurance",
             whereFuel(ratio(product(FIELD.tankVolume, constant(DRAWN / hourly)), rate)),
             "At the operating point: 90 % of the tank usable, 10 % of that kept in reserve; common practice.",
             "main",
@@ -170,7 +197,7 @@ function fuelTank(duty: Duty): readonly PlanItem[] {
     {
       kind: "table",
       key: "tankFor",
-      heading: "fuel tank at the operating point",
+      heading: "tank volume needed, at the operating point",
       columns: [{ key: "tank", label: "volume", quantity: "volume" }],
       rows: TANK_SPANS.map((span) => ({
         label: `For ${span / 3600} h`,

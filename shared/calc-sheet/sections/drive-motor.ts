@@ -4,8 +4,7 @@ import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { callOf, constant, type Handle, handles, ifNumber, ifText, join, part, spillOf } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
-import { POWER } from "./drive-power.ts";
-import { PUMP } from "./pump.ts";
+import { greatestSpeedOf, POWER } from "./drive-power.ts";
 import { stated } from "./stated-input.ts";
 
 /** Worked cells of this section. */
@@ -13,8 +12,11 @@ export const DRIVE_MOTOR = handles({
   motorRating: "power",
   motorOutput: "power",
   motorSpare: "power",
+  motorName: null,
   motorFrame: null,
+  coupledFrame: null,
   motorPoles: null,
+  motorDrive: null,
   synchronousSpeed: "speed",
   motorSlip: "percent",
   motorEfficiency: "percent",
@@ -26,22 +28,31 @@ export const DRIVE_MOTOR = handles({
 
 const MOTOR = spillOf("motorData", MOTORDATA);
 
-/** For a cell that the function leaves blank: no table holds it, or no motor on the mains runs at the pump's speed. */
+/** Poles and frequency of the motor, as the function answers them. */
+export const MOTOR_POLES = part(MOTOR, "poles");
+export const MOTOR_FREQUENCY = part(MOTOR, "frequency");
+
+/** For a cell that the function leaves blank: the tables have none, or no motor runs at the pump's speed from the line. */
 const NOT_HELD = "not in the tables";
-const NO_MAINS_MOTOR = "no line-start motor";
+const NO_LINE_START = "no line-start motor";
+
+/** Its frame for direct coupling, blank where the tables have none. */
+export const NAMED_FRAME = ifText(part(MOTOR, "couplingFrame"), "", part(MOTOR, "frame"), part(MOTOR, "couplingFrame"));
 
 /** The motor that carries the pump on its site. Without the pump's speed, the rating alone. */
 export function motor(duty: Duty, pump: DutyPump): readonly PlanItem[] {
-  return pump.speed === undefined ? ratingAlone() : wholeMotor(duty);
+  return pump.speed === undefined ? ratingAlone(duty) : wholeMotor(duty, pump);
 }
 
-function ratingAlone(): readonly PlanItem[] {
+function ratingAlone(duty: Duty): readonly PlanItem[] {
   const rating = callOf(MOTORSIZE, { shaftPower: POWER.driverPower, serviceFactor: FIELD.serviceFactor });
+  const isFitted = duty.state.fittedMotor !== "blank";
   return [
+    ...stated(duty, "fittedMotor"),
     figure(
       DRIVE_MOTOR.motorRating,
-      "Next standard motor rating",
-      rating,
+      isFitted ? "Motor rating" : "Next standard motor rating",
+      isFitted ? FIELD.fittedMotor : rating,
       "NEMA list in US units, IEC list otherwise; to 1000 m (3300 ft) and 40 °C (104 °F) alone.",
       "main",
     ),
@@ -52,14 +63,18 @@ function ratingAlone(): readonly PlanItem[] {
   ];
 }
 
-function wholeMotor(duty: Duty): readonly PlanItem[] {
+function wholeMotor(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  const isFitted = duty.state.fittedMotor !== "blank";
   const call = callOf(MOTORDATA, {
     shaftPower: POWER.driverPower,
-    speed: PUMP.runningSpeed,
+    speed: greatestSpeedOf(duty, pump),
     serviceFactor: FIELD.serviceFactor,
     voltage: FIELD.supplyVoltage,
     altitude: FIELD.altitude,
     ambientTemperature: FIELD.airTemperature,
+    supplyFrequency: FIELD.supplyFrequency,
+    fittedRating: FIELD.fittedMotor,
+    transmission: FIELD.transmission,
   });
   const held = (
     of: Handle,
@@ -69,56 +84,61 @@ function wholeMotor(duty: Duty): readonly PlanItem[] {
     otherwise = NOT_HELD,
   ): PlanItem => figure(of, label, ifNumber(part(MOTOR, column), part(MOTOR, column), otherwise), how);
   return [
-    ...stated(duty, "airTemperature", "supplyVoltage"),
+    ...stated(duty, "airTemperature", "supplyVoltage", "supplyFrequency", "fittedMotor", "transmission"),
     spill(MOTOR, "Motor", call),
     figure(
       DRIVE_MOTOR.motorRating,
-      "Next standard motor rating",
+      isFitted ? "Motor rating" : "Next standard motor rating",
       part(MOTOR, "rating"),
-      "Of which enough is left on site. NEMA list in US units, IEC list otherwise; the nameplate's own service factor is not used up.",
+      isFitted
+        ? "As stated; the service factor of its nameplate is no margin."
+        : "Of which enough is left on site. NEMA list in US units, IEC list otherwise; the nameplate's own service factor is not used up.",
       "main",
     ),
+    figure(DRIVE_MOTOR.motorName, "Motor", part(MOTOR, "motor"), "Rating, poles and frame for direct coupling."),
     figure(
       DRIVE_MOTOR.motorOutput,
       "Output of the motor on site",
       part(MOTOR, "siteOutput"),
-      "Rating derated for altitude and air temperature.",
+      "Rating derated for altitude, air temperature and speed below its own.",
     ),
     figure(
       DRIVE_MOTOR.motorSpare,
-      "Left over the greatest shaft power",
+      "Left over the maximum shaft power",
       part(MOTOR, "spare"),
-      "Output on site less shaft power.",
+      "Output on site less shaft power, and less what belts take.",
     ),
     figure(
       DRIVE_MOTOR.motorFrame,
       "Usual frame",
       ifText(part(MOTOR, "frame"), "", constant(NOT_HELD), part(MOTOR, "frame")),
-      "With four poles; the maker's drawing decides.",
+      "By rating and poles, enclosed, with the shaft for belts where there are two; the maker's drawing decides.",
+    ),
+    figure(
+      DRIVE_MOTOR.coupledFrame,
+      "Frame for direct coupling",
+      ifText(part(MOTOR, "couplingFrame"), "", DRIVE_MOTOR.motorFrame, part(MOTOR, "couplingFrame")),
+      "With a short shaft where the standard has one.",
     ),
     figure(
       DRIVE_MOTOR.motorPoles,
       "Poles and supply",
-      ifNumber(
-        part(MOTOR, "poles"),
-        join(part(MOTOR, "poles"), constant(" poles, "), part(MOTOR, "frequency"), constant(" Hz")),
-        NO_MAINS_MOTOR,
-      ),
-      "Line-start motor that runs at the pump's speed; elsewhere a variable-frequency drive (VFD), belts, gears or an engine.",
+      join(part(MOTOR, "poles"), constant(" poles, "), part(MOTOR, "frequency"), constant(" Hz")),
+      "Of the supply's frequency: stated, or that of its voltage, or the region's.",
     ),
-    held(
-      DRIVE_MOTOR.synchronousSpeed,
-      "Synchronous speed",
-      "synchronousSpeed",
-      "120 × frequency / poles.",
-      NO_MAINS_MOTOR,
+    figure(
+      DRIVE_MOTOR.motorDrive,
+      "Driven by",
+      part(MOTOR, "drivenBy"),
+      "Line start within 5 % below synchronous speed; else a variable-frequency drive (VFD), or belts where stated.",
     ),
+    held(DRIVE_MOTOR.synchronousSpeed, "Synchronous speed", "synchronousSpeed", "120 × frequency / poles."),
     held(
       DRIVE_MOTOR.motorSlip,
       "Slip at the pump's speed",
       "slip",
       "0.5 % to 2.5 % is usual at full load.",
-      NO_MAINS_MOTOR,
+      NO_LINE_START,
     ),
     held(
       DRIVE_MOTOR.motorEfficiency,
@@ -142,7 +162,7 @@ function wholeMotor(duty: Duty): readonly PlanItem[] {
             "Direct on line, 8 times full load; other ways of starting draw less.",
           ),
         ]),
-    held(DRIVE_MOTOR.motorTorque, "Full-load torque", "torque", "Rating at the pump's speed.", NO_MAINS_MOTOR),
+    held(DRIVE_MOTOR.motorTorque, "Full-load torque", "torque", "Rating at the pump's speed.", "through belts"),
     remark(DRIVE_MOTOR.motorNotes, "Motor", call),
   ];
 }

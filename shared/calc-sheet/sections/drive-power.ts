@@ -1,32 +1,225 @@
-import { extreme, handles, ifNumber, product, ratio } from "../expression.ts";
+import { OPERATINGPOINT } from "../../catalogue/entries/pump.ts";
+import { PUMPMAXPOWER } from "../../catalogue/entries/pump-max-power.ts";
+import type { Duty, DutyPump } from "../../duty/duty.ts";
+import { isSlurry } from "../../duty/slurry.ts";
+import {
+  callOf,
+  constant,
+  type Expression,
+  greatest,
+  type Handle,
+  handle,
+  handles,
+  ifError,
+  ifNumber,
+  least,
+  part,
+  product,
+  range,
+  ratio,
+  spillOf,
+} from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { figure, type PlanItem } from "../plan.ts";
-import { POWER_CURVE } from "./drawn-curves.ts";
-import { NOT_GIVEN } from "./duty-cases.ts";
+import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
+import { PUMPED } from "./as-pumped.ts";
+import { asPumpedPower, MAX_POWER, MAX_POWER_CALL, SIDE_BY_SIDE, SPECIFIC_GRAVITY } from "./drawn-curves.ts";
+import { type DutyCasePlan, dutyCases, NOT_GIVEN, recordOf, systemOf } from "./duty-cases.ts";
 import { POINT } from "./operating-point.ts";
-import { PUMP } from "./pump.ts";
+import { PUMP, PUMP_CURVE } from "./pump.ts";
+import { curveAsPumped } from "./slurry-curve.ts";
 
-/** What every driver is held against. */
-export const POWER = handles({ powerOfOne: "power", driverPower: "power", powerNeeded: "power" });
+/** What every driver is held against, of one pump. */
+export const POWER = handles({
+  powerOfOne: "power",
+  curvePower: "power",
+  topSpeed: "speed",
+  topTrim: "ratio",
+  driverPower: "power",
+  reachedFlow: "flow",
+  clearPower: "power",
+  reachedPower: "power",
+  powerNeeded: "power",
+});
 
-/** The power one pump takes, and what its driver must be rated for. */
-export const POWERS: readonly PlanItem[] = [
-  figure(
-    POWER.powerOfOne,
-    "Shaft power in operation",
-    ifNumber(POINT.operatingPower, ratio(POINT.operatingPower, PUMP.pumpCount), NOT_GIVEN),
-    "Of one pump, at the operating point of the duty as stated.",
-  ),
-  figure(
-    POWER.driverPower,
-    "Greatest shaft power of one pump",
-    extreme("columnGreatest", POWER_CURVE, "power", NOT_GIVEN),
-    "Anywhere on its curve as it runs, with the liquid pumped: the driver is then not overloaded.",
-  ),
-  figure(
-    POWER.powerNeeded,
-    "Power the driver must be rated for",
-    product(POWER.driverPower, FIELD.serviceFactor),
-    "Greatest shaft power times the service factor.",
-  ),
-];
+/** Where the pumps run at the greatest speed stated, and what they take up to there. */
+const TOP = spillOf("topSpeedRecord", OPERATINGPOINT);
+const REACHED = spillOf("reachedPowerRecord", PUMPMAXPOWER);
+const FLUSHED = spillOf("flushPowerRecord", PUMPMAXPOWER);
+
+/** Greatest speed of the pump: as it runs where no greater is stated. */
+export function greatestSpeedOf(duty: Duty, pump: DutyPump): Handle<"topSpeed"> | Handle<"runningSpeed"> {
+  return raisesSpeed(duty, pump) ? POWER.topSpeed : PUMP.runningSpeed;
+}
+
+/** The maximum speed of an engine is its high idle, which it reaches without load alone. */
+function raisesSpeed({ state, driver }: Duty, { speed }: DutyPump): boolean {
+  return driver === "motor" && state.greatestSpeed !== "blank" && speed !== undefined;
+}
+
+function raisesTrim({ state }: Duty, { impellerDiameter }: DutyPump): boolean {
+  return state.greatestImpeller !== "blank" && impellerDiameter !== undefined;
+}
+
+/** The power one pump takes, at most over its curve and over the flows it reaches, and what its driver must be rated for. */
+export function powers(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  const speeds = raisesSpeed(duty, pump) ? [ratio(POWER.topSpeed, PUMP.runningSpeed)] : [];
+  const trims = raisesTrim(duty, pump) ? [POWER.topTrim] : [];
+  const ratios = [...speeds, ...trims];
+  const cubed = ratios.flatMap((of) => [of, of, of]);
+  const isRaised = ratios.length > 0;
+  return [
+    figure(
+      POWER.powerOfOne,
+      "Shaft power in operation",
+      ifNumber(POINT.operatingPower, ratio(POINT.operatingPower, PUMP.pumpCount), NOT_GIVEN),
+      "Of one pump, at the operating point of the duty as stated.",
+    ),
+    ...(isRaised
+      ? [
+          figure(
+            POWER.curvePower,
+            "Maximum shaft power on the curve as it runs",
+            asPumpedPower(duty, part(MAX_POWER, "power")),
+            "Of one pump, with the liquid as pumped.",
+          ),
+        ]
+      : []),
+    ...(speeds.length === 0
+      ? []
+      : [
+          figure(
+            POWER.topSpeed,
+            "Maximum speed of the pump",
+            greatest(PUMP.runningSpeed, FIELD.greatestSpeed),
+            "As stated with the pressures; no less than it runs at.",
+          ),
+        ]),
+    ...(trims.length === 0
+      ? []
+      : [
+          figure(
+            POWER.topTrim,
+            "Maximum impeller over that fitted",
+            greatest(constant(1), ratio(FIELD.greatestImpeller, PUMP.runningDiameter)),
+            "As stated with the pressures; at least 1.",
+          ),
+        ]),
+    figure(
+      POWER.driverPower,
+      "Maximum shaft power of one pump",
+      isRaised ? product(POWER.curvePower, ...cubed) : asPumpedPower(duty, part(MAX_POWER, "power")),
+      isRaised
+        ? "At its maximum speed and impeller, to the end of its curve: with the cube of each."
+        : "To the end of its curve as it runs, with the liquid as pumped.",
+    ),
+    ...reached(duty, pump, ratios, cubed),
+    figure(
+      POWER.powerNeeded,
+      "Required driver power",
+      product(POWER.driverPower, FIELD.serviceFactor),
+      "Maximum shaft power times the power margin factor.",
+    ),
+    ...(duty.driver === "engine"
+      ? [
+          statement(
+            "At high idle an engine carries no load, so that speed raises the pressure and not the power counted here.",
+          ),
+        ]
+      : []),
+    remark(handle("powerNotes", null), "Power over the curve", MAX_POWER_CALL),
+  ];
+}
+
+/** The greatest flow of one pump in any case of the duty, and what it takes up to there. */
+function reached(
+  duty: Duty,
+  pump: DutyPump,
+  ratios: readonly Expression[],
+  cubed: readonly Expression[],
+): readonly PlanItem[] {
+  const pumped = dutyCases(duty).filter(({ liquid }) => liquid !== "clear");
+  const flow = greatest(
+    ...pumped.map((one) => ofEach(part(recordOf(one), "flow"), one)),
+    ...(ratios.length === 0 ? [] : [ofEach(part(TOP, "flow"))]),
+  );
+  const curveEnd = part(MAX_POWER, "endFlow");
+  const isRaised = ratios.length > 0;
+  const hasFlush = isSlurry(duty);
+  const flush = hasFlush ? onClearLiquid(duty, isRaised, cubed) : [];
+  const withFlush = (power: Expression): Expression => (hasFlush ? greatest(power, POWER.clearPower) : power);
+  const call = callOf(PUMPMAXPOWER, {
+    curve: range(PUMP_CURVE),
+    speedRatio: PUMP.speedRatio,
+    trimRatio: PUMP.trimRatio,
+    reachedFlow: least(
+      ratios.reduce((of, by) => ratio(of, by), POWER.reachedFlow as Expression),
+      curveEnd,
+    ),
+  });
+  return [
+    ...(ratios.length === 0 ? [] : [spill(TOP, "Operating point at the maximum speed", atTop(duty, pump))]),
+    figure(
+      POWER.reachedFlow,
+      "Greatest flow of one pump",
+      whereAnswered(flow, product(curveEnd, ...ratios)),
+      `Of all states of the duty${ratios.length === 0 ? "" : ", and at the maximum speed"}; the end of the curve where one has no operating point.`,
+    ),
+    spill(REACHED, "Greatest power up to the flow reached, on water", call),
+    ...flush,
+    figure(
+      POWER.reachedPower,
+      "Maximum shaft power over the flows reached",
+      whereAnswered(withFlush(product(asPumpedPower(duty, part(REACHED, "power")), ...cubed)), POWER.driverPower),
+      "Of one pump, up to the greatest flow; that of the whole curve where its efficiencies begin later.",
+    ),
+  ];
+}
+
+/** Flow of one pump, where all run or one alone. */
+function ofEach(flow: Expression, { pumps }: Pick<DutyCasePlan, "pumps"> = {}): Expression {
+  return pumps === "one" ? flow : ratio(flow, SIDE_BY_SIDE);
+}
+
+/** What the pump takes on the clear liquid it starts and is flushed with: to the end of the curve at another speed. */
+function onClearLiquid(duty: Duty, isRaised: boolean, cubed: readonly Expression[]): readonly PlanItem[] {
+  const flushed = dutyCases(duty).find(({ liquid }) => liquid === "clear");
+  const flow = flushed && !isRaised ? ofEach(part(recordOf(flushed), "flow"), flushed) : undefined;
+  const call = callOf(PUMPMAXPOWER, {
+    curve: range(PUMP_CURVE),
+    speedRatio: PUMP.speedRatio,
+    trimRatio: PUMP.trimRatio,
+    ...(flow && { reachedFlow: least(flow, part(MAX_POWER, "endFlow")) }),
+  });
+  const clear = (record: typeof REACHED): Expression => product(part(record, "power"), PUMPED.clearGravity, ...cubed);
+  return [
+    spill(FLUSHED, "Greatest power on starting and flushing, on water", call),
+    figure(
+      POWER.clearPower,
+      "The same on clear liquid",
+      whereAnswered(clear(FLUSHED), clear(MAX_POWER)),
+      "Start and flush: up to the flow reached without solids.",
+    ),
+  ];
+}
+
+/** A figure, or a greater one that stands whenever it has an error. */
+function whereAnswered(of: Expression, otherwise: Expression): Expression {
+  return { op: "ifNumber", of: ifError(of, NOT_GIVEN), met: of, otherwise };
+}
+
+/** On the system that lets the pumps run out furthest. */
+function atTop(duty: Duty, pump: DutyPump) {
+  const cases = dutyCases(duty);
+  const outermost = (cases.find(({ key }) => key === "least") ?? cases[0]) as DutyCasePlan;
+  return callOf(OPERATINGPOINT, {
+    curve: range(curveAsPumped(duty)),
+    systemCurve: range(systemOf(outermost)),
+    speedRatio: raisesSpeed(duty, pump)
+      ? product(PUMP.speedRatio, ratio(POWER.topSpeed, PUMP.runningSpeed))
+      : PUMP.speedRatio,
+    trimRatio: raisesTrim(duty, pump) ? least(constant(1), product(PUMP.trimRatio, POWER.topTrim)) : PUMP.trimRatio,
+    numberOfPumps: PUMP.pumpCount,
+    arrangement: PUMP.arrangement,
+    SG: SPECIFIC_GRAVITY,
+  });
+}

@@ -1,69 +1,103 @@
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { DRIVEARRANGEMENT } from "../../catalogue/entries/drive.ts";
-import type { Duty } from "../../duty/duty.ts";
+import type { Duty, DutyPump } from "../../duty/duty.ts";
+import { isSlurry } from "../../duty/slurry.ts";
 import { callOf, constant, type Expression, handles, part, product, ratio, spillOf } from "../expression.ts";
 import { FIELD, LIQUID } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
-import { engine } from "./drive-engine.ts";
-import { motor } from "./drive-motor.ts";
-import { POWER, POWERS } from "./drive-power.ts";
-import { PUMP } from "./pump.ts";
+import { byWeight } from "./as-pumped.ts";
+import { engine, engineAlone } from "./drive-engine.ts";
+import { generator } from "./drive-generator.ts";
+import { DRIVE_MOTOR, MOTOR_FREQUENCY, MOTOR_POLES, motor, NAMED_FRAME } from "./drive-motor.ts";
+import { greatestSpeedOf, POWER, powers } from "./drive-power.ts";
+import { speedRange } from "./drive-speed.ts";
 import { rankedOptions } from "./ranked-options.ts";
 import { stated } from "./stated-input.ts";
 
 const DRIVE = handles({ shaftTorque: "torque", attachmentNotes: null });
 
-/** Driver of each pump: power it must give, rating, and how it is attached. Needs power on the pump's curve. */
+/** Driver of each pump: power it must give, rating, and how it is attached. */
 export const driveSection: PackageSection = {
   id: "drive",
   title: "Drive",
-  missing: "Choose a pump whose curve gives efficiency or power.",
+  missing: "Choose a pump: its driver follows from the power on its curve.",
   caution:
     "Guard every turning part, lock out before work, and keep exhaust and hot surfaces away from people and fuel.",
-  decidedBy: ["driver"],
+  decidedBy: ["driver", "engineRatingKind", "supply", "motorStart", "transmission"],
   isOfPump: true,
   items: (duty) => {
     const { driver, pump } = duty;
-    if (pump?.curve.efficiency === undefined) return [];
+    if (pump === undefined) return [];
+    const head = stated(duty, "driver", "serviceFactor", "greatestSpeed", "greatestImpeller");
+    if (pump.curve.efficiency === undefined) return [...head, ...withoutPower(duty)];
     return [
-      ...stated(duty, "driver", "serviceFactor"),
-      ...POWERS,
+      ...head,
+      ...powers(duty, pump),
       ...(driver === "motor" ? motor(duty, pump) : engine(duty)),
-      ...(pump.speed === undefined ? [] : attachment(duty)),
+      ...(driver === "motor" && pump.speed !== undefined ? generator(duty) : []),
+      ...speedRange(duty, pump),
+      ...(pump.speed === undefined ? [] : attachment(duty, pump)),
     ];
   },
 };
 
+/** The curve gives no efficiency, so no driver can be judged; what needs no power stays. */
+function withoutPower(duty: Duty): readonly PlanItem[] {
+  return [
+    statement(
+      "The curve of the pump gives no efficiency, so its power and the driver are NOT worked out: add the efficiencies to its curve.",
+      "caution",
+    ),
+    ...(duty.driver === "engine"
+      ? engineAlone(duty)
+      : stated(
+          duty,
+          "airTemperature",
+          "supplyVoltage",
+          "supplyFrequency",
+          "fittedMotor",
+          "transmission",
+          "motorStart",
+        )),
+  ];
+}
+
 const ARRANGEMENTS = spillOf("arrangements", DRIVEARRANGEMENT);
-const ARRANGED = callOf(DRIVEARRANGEMENT, {
-  driver: FIELD.driver,
-  shaftPower: POWER.driverPower,
-  speed: PUMP.runningSpeed,
-  ...LIQUID,
-});
 const ROWS = 4;
 
-const SOLIDS_NOT_COUNTED = statement(
-  "The solids stated are not counted in this ranking: abrasive liquid wants a bearing frame that carries its own thrust, and a close-coupled motor is for clean liquid.",
-);
-
-function attachment({ solids, state, unitSet }: Duty): readonly PlanItem[] {
+function attachment(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  const { state, unitSet, driver } = duty;
+  const arranged = callOf(DRIVEARRANGEMENT, {
+    driver: FIELD.driver,
+    shaftPower: POWER.driverPower,
+    speed: greatestSpeedOf(duty, pump),
+    ...LIQUID,
+    // Left out where nobody stated them: 0 is an assumption that the checks must say.
+    ...((isSlurry(duty) || state.solids === "stated") && { solidsByWeight: byWeight(duty) }),
+    ...(state.greatestSuctionPressure === "stated" && { suctionPressure: FIELD.greatestSuctionPressure }),
+    ...(driver === "motor" && {
+      motorRating: DRIVE_MOTOR.motorRating,
+      motorPoles: MOTOR_POLES,
+      motorFrame: NAMED_FRAME,
+      supplyFrequency: MOTOR_FREQUENCY,
+    }),
+  });
   return [
     figure(
       DRIVE.shaftTorque,
       "Shaft torque",
-      product(ratio(POWER.driverPower, PUMP.runningSpeed), torqueFactor(unitSet)),
-      "Greatest shaft power / (2 π running speed).",
+      product(ratio(POWER.driverPower, greatestSpeedOf(duty, pump)), torqueFactor(unitSet)),
+      "Maximum shaft power / (2 π speed).",
     ),
-    ...(state.solids === "blank" || solids === 0 ? [] : [SOLIDS_NOT_COUNTED]),
-    spill(ARRANGEMENTS, "Ways of attaching the driver", ARRANGED, ROWS + 1),
-    ...rankedOptions(ARRANGEMENTS, "arrangement", "Attachment, best first", ROWS, (row) => [
-      { label: "For", text: part(ARRANGEMENTS, "for", row) },
+    ...stated(duty, "greatestSuctionPressure", "solids"),
+    spill(ARRANGEMENTS, "Ways of attaching the driver", arranged, ROWS + 1),
+    ...rankedOptions(ARRANGEMENTS, "arrangement", "Drive arrangement, best first", ROWS, (row) => [
+      { label: "In favour", text: part(ARRANGEMENTS, "for", row) },
       { label: "Against", text: part(ARRANGEMENTS, "against", row) },
-      { label: "Check", text: part(ARRANGEMENTS, "checks", row) },
+      { label: "To check", text: part(ARRANGEMENTS, "checks", row) },
     ]),
-    remark(DRIVE.attachmentNotes, "Attachment", ARRANGED),
+    remark(DRIVE.attachmentNotes, "Drive arrangement", arranged),
   ];
 }
 

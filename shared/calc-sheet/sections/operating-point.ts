@@ -7,7 +7,7 @@ import {
   column,
   constant,
   difference,
-  extreme,
+  type Expression,
   greatest,
   handles,
   ifNumber,
@@ -17,7 +17,15 @@ import {
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type ChartFacts, type ChartsItem, figure, type PlanItem, type ResultItem, type SeriesFacts } from "../plan.ts";
-import { HEAD_CURVE, IN_SERIES, NPSH_CURVE, POWER_CURVE, SIDE_BY_SIDE } from "./drawn-curves.ts";
+import {
+  asPumpedPower,
+  HEAD_CURVE,
+  IN_SERIES,
+  MAX_POWER,
+  NPSH_CURVE,
+  POWER_CURVE,
+  SIDE_BY_SIDE,
+} from "./drawn-curves.ts";
 import { type DutyCasePlan, dutyCases, NOT_GIVEN, outerCases, recordOf, systemOf, whereGiven } from "./duty-cases.ts";
 import { stateCell } from "./duty-states.ts";
 import { HEAD, headToSelect } from "./head.ts";
@@ -90,7 +98,7 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
       ),
       badBelow: 0,
     },
-    ...(hasEfficiency ? efficiencyRows(record) : []),
+    ...(hasEfficiency ? efficiencyRows(record, duty) : []),
     ...(hasNpsh ? npshRows(duty) : []),
   ];
   return [
@@ -101,7 +109,7 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
   ];
 }
 
-function efficiencyRows(record: Record): readonly ResultItem[] {
+function efficiencyRows(record: Record, duty: Duty): readonly ResultItem[] {
   return [
     figure(
       POINT.operatingEfficiency,
@@ -125,8 +133,8 @@ function efficiencyRows(record: Record): readonly ResultItem[] {
     figure(
       POINT.greatestPower,
       "Greatest shaft power on the curve",
-      extreme("columnGreatest", POWER_CURVE, "powerTogether", NOT_GIVEN),
-      "Of 25 flows from the first efficiency given to the last; all pumps together, with the liquid pumped.",
+      product(asPumpedPower(duty, part(MAX_POWER, "power")), PUMP.pumpCount),
+      "To the end of the curve, extended where its efficiencies end early; all pumps together, with the liquid pumped.",
     ),
   ];
 }

@@ -1,22 +1,262 @@
-import type { Duty } from "../../duty/duty.ts";
-import { DRIVE_ENGINE } from "../sections/drive-engine.ts";
+import { USUAL_BELT_EFFICIENCY } from "../../../src/drive/belt-drive.ts";
+import type { Duty, DutyPump } from "../../duty/duty.ts";
+import type { FieldKey } from "../../duty/fields.ts";
+import { isSlurry } from "../../duty/slurry.ts";
+import { constant, type Expression, product, ratio } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
+import { DRIVE_ENGINE, isNetRating } from "../sections/drive-engine.ts";
+import { GENERATOR } from "../sections/drive-generator.ts";
 import { DRIVE_MOTOR } from "../sections/drive-motor.ts";
-import { POWER } from "../sections/drive-power.ts";
-import { type Criterion, limitOf } from "./criterion.ts";
+import { greatestSpeedOf, POWER } from "../sections/drive-power.ts";
+import { DRIVE_SPEED } from "../sections/drive-speed.ts";
+import { PUMP } from "../sections/pump.ts";
+import { type Criterion, type LimitFacts, limitOf, openPoint, worded } from "./criterion.ts";
 
-/** What the driver gives on site against what the pump takes. */
-export function driverCriteria({ driver }: Duty): readonly Criterion[] {
-  const isEngine = driver === "engine";
-  return [
+/** What the driver gives on site against what the pump takes, over the flows it reaches and to the end of its curve. */
+export function driverCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
+  if (pump.curve.efficiency === undefined) {
+    const what = "shaft power: the curve of the pump gives no efficiency";
+    return [worded({ of: "driver", state: "open", what }), ...speedCriteria(duty, pump)];
+  }
+  const own = duty.driver === "engine" ? engineCriteria(duty) : motorCriteria(duty, pump);
+  return [...own, ...speedCriteria(duty, pump)];
+}
+
+interface Given {
+  readonly what: LimitFacts["what"];
+  /** What it gives on site. */
+  readonly gives: Expression;
+  /** At the favourable end of what is assumed of it. */
+  readonly atBest?: Expression;
+  readonly assumed?: string;
+}
+
+/** Margin of a pump bought to no stated grade, %: the widest of the grades with a band on both sides. */
+const DEFAULT_TOLERANCE = 9;
+
+/** A driver against the powers of the pump: each a row. */
+function powerCriteria(duty: Duty, { what, gives, atBest, assumed }: Given): readonly Criterion[] {
+  const isMarginStated = duty.state.serviceFactor === "stated";
+  const { acceptanceGrade: grade } = duty;
+  const tolerance = grade?.power ?? DEFAULT_TOLERANCE;
+  const held = (facts: Pick<LimitFacts, "limit" | "broken" | "when" | "why" | "cites">): Criterion =>
     limitOf({
       of: "driver",
-      what: isEngine ? "engine on site" : "motor on site",
-      found: isEngine ? DRIVE_ENGINE.enginePower : DRIVE_MOTOR.motorOutput,
-      limit: POWER.powerNeeded,
+      what,
+      found: gives,
+      ...(atBest && { foundAtBest: atBest }),
+      ...(assumed && { assumed }),
       quantity: "power",
       mustBe: "at least",
+      ...facts,
+    });
+  const liquid = isSlurry(duty) ? "on slurry, " : "";
+  return [
+    held({
+      limit: isMarginStated ? product(POWER.reachedPower, FIELD.serviceFactor) : POWER.reachedPower,
       broken: "fail",
-      when: "margin on power counted",
+      when: `${liquid}${isMarginStated ? "power margin stated counted" : "without a margin"}, over the flows reached`,
     }),
+    ...(isMarginStated
+      ? []
+      : [
+          held({
+            limit: product(POWER.reachedPower, constant(1 + tolerance / 100)),
+            broken: "check",
+            when: `${liquid}power tolerance ${tolerance} %${grade === undefined ? ", no grade stated" : ` of grade ${grade.grade}`}`,
+            cites: { source: "iso-9906", at: "table 8, power", unverified: true },
+          }),
+        ]),
+    held({
+      limit: POWER.driverPower,
+      broken: "check",
+      when: `${liquid}end of the curve`,
+      why: "it overloads the driver if the pump runs out",
+    }),
+  ];
+}
+
+function motorCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
+  if (pump.speed === undefined) {
+    return [
+      ...powerCriteria(duty, { what: "motor at its rating", gives: DRIVE_MOTOR.motorRating }),
+      worded({
+        of: "driver",
+        state: "check",
+        what: "motor on site",
+        why: "not worked out: the speed of the curve is not stated",
+      }),
+    ];
+  }
+  return [
+    ...powerCriteria(duty, { what: DRIVE_MOTOR.motorName, gives: atThePump(duty) }),
+    ...siteAssumed(duty, "motor", ["altitude", "airTemperature"]),
+    ...(duty.supply === "generator" ? generatorCriteria(duty) : []),
+  ];
+}
+
+/** What of the motor's output reaches the pump. */
+function atThePump({ transmission }: Duty): Expression {
+  const { motorOutput } = DRIVE_MOTOR;
+  return transmission === "belts" ? product(motorOutput, constant(USUAL_BELT_EFFICIENCY)) : motorOutput;
+}
+
+function siteAssumed({ state }: Duty, what: string, keys: readonly FieldKey[]): readonly Criterion[] {
+  const words: Partial<Record<FieldKey, string>> = {
+    altitude: "altitude: sea level",
+    airTemperature: "air temperature: 40 °C (104 °F)",
+    aspiration: "aspiration: natural",
+  };
+  const taken = keys.filter((key) => state[key] === "assumed" || state[key] === "blank").map((key) => words[key]);
+  if (taken.length === 0) return [];
+  return [
+    worded({ of: "driver", state: "check", what: `${what} on site`, why: `not stated, assumed: ${taken.join(", ")}` }),
+  ];
+}
+
+/** Least and most that fan and accessories take of a gross rating. */
+const LOSSES = { usual: 0.05, least: 0.03 } as const;
+
+function engineCriteria(duty: Duty): readonly Criterion[] {
+  const { state, engineRatingKind: kind } = duty;
+  if (state.engineRating === "blank") {
+    return [openPoint({ of: "driver", what: "engine on site", missing: ["engineRating"] })];
+  }
+  const gives = DRIVE_ENGINE.enginePower;
+  const isAssumed = !isNetRating(duty) && state.accessoryLosses === "blank";
+  const isUnnamed = state.engineRatingKind === "blank";
+  const best = isUnnamed ? 1 : 1 - LOSSES.least;
+  const bracket = {
+    atBest: product(gives, constant(best / (1 - LOSSES.usual))),
+    assumed: "fan and accessory losses 5 %",
+  };
+  const given: Given = { what: "engine on site", gives, ...(isAssumed && bracket) };
+  if (kind === "standby") {
+    const why = "a standby rating is no continuous one: state the continuous net rating";
+    return [...powerCriteria(duty, given), worded({ of: "driver", state: "open", what: "engine on site", why })];
+  }
+  return [
+    ...powerCriteria(duty, given),
+    ...(isUnnamed
+      ? [
+          worded({
+            of: "driver",
+            state: "check",
+            what: "engine on site",
+            why: "the kind of its rating is not stated: continuous net, gross or standby",
+          }),
+        ]
+      : []),
+    ...siteAssumed(duty, "engine", ["altitude", "airTemperature", "aspiration"]),
+    limitOf({
+      of: "driver",
+      what: "load of the engine at the operating point",
+      found: DRIVE_ENGINE.engineOperatingLoad,
+      limit: constant(30),
+      quantity: "percent",
+      mustBe: "at least",
+      broken: "check",
+      why: "prolonged light load causes wet stacking",
+      cites: { source: "practice", at: "no long running below 30 % load (wet stacking)" },
+    }),
+  ];
+}
+
+/** Share of the running speed below which the affinity laws are doubted, and turndown of a fan-cooled motor. */
+const HALF = 0.5;
+const TURNDOWN = 10;
+
+function speedCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
+  if (duty.state.leastSpeed === "blank" || pump.speed === undefined) return [];
+  const held = (facts: Pick<LimitFacts, "limit" | "broken" | "why">): Criterion =>
+    limitOf({
+      of: "driver",
+      what: "minimum speed of the pump",
+      found: FIELD.leastSpeed,
+      quantity: "speed",
+      mustBe: "at least",
+      ...facts,
+    });
+  return [
+    held({
+      limit: DRIVE_SPEED.speedOfNoFlow,
+      broken: "fail",
+      why: "no flow: its shutoff head is below the static head",
+    }),
+    held({
+      limit: product(PUMP.runningSpeed, constant(HALF)),
+      broken: "check",
+      why: "below half speed the affinity laws are doubtful",
+    }),
+    ...(duty.driver === "motor"
+      ? [
+          held({
+            limit: ratio(greatestSpeedOf(duty, pump), constant(TURNDOWN)),
+            broken: "check",
+            why: "fan-cooled motors are made for 10 to 1",
+          }),
+        ]
+      : []),
+  ];
+}
+
+function generatorCriteria({ state }: Duty): readonly Criterion[] {
+  const cites = { source: "practice", at: "generator sizing; confirm with the set's maker" } as const;
+  const apparent = {
+    of: "driver",
+    found: FIELD.generatorApparent,
+    quantity: "apparentPower",
+    mustBe: "at least",
+    cites,
+  } as const;
+  const power = {
+    of: "driver",
+    found: FIELD.generatorPower,
+    quantity: "electricPower",
+    mustBe: "at least",
+    cites,
+  } as const;
+  return [
+    ...(state.generatorApparent === "blank"
+      ? []
+      : [
+          limitOf({
+            ...apparent,
+            what: "generator set running",
+            limit: GENERATOR.generatorRunningApparent,
+            broken: "fail",
+          }),
+          limitOf({
+            ...apparent,
+            what: "generator set at the start",
+            limit: GENERATOR.generatorAlternator,
+            broken: "check",
+          }),
+        ]),
+    ...(state.generatorPower === "blank"
+      ? []
+      : [
+          limitOf({ ...power, what: "power of the generator set", limit: GENERATOR.generatorRunning, broken: "fail" }),
+          limitOf({
+            ...power,
+            what: "power of the generator set with its margin",
+            limit: GENERATOR.generatorEngine,
+            broken: "check",
+          }),
+          limitOf({
+            of: "driver",
+            what: "load of the generator set",
+            found: product(ratio(GENERATOR.generatorRunning, FIELD.generatorPower), constant(100)),
+            limit: constant(30),
+            quantity: "percent",
+            mustBe: "at least",
+            broken: "check",
+            why: "prolonged light load causes wet stacking",
+            cites,
+          }),
+        ]),
+    ...(state.generatorApparent === "blank" && state.generatorPower === "blank"
+      ? [openPoint({ of: "driver", what: "generator set", missing: ["generatorApparent"] })]
+      : []),
   ];
 }

@@ -1,5 +1,10 @@
 import { andThen, succeed } from "../../../src/basis/result.ts";
-import { DRIVERS, driveArrangementMethod, driveArrangements } from "../../../src/drive/drive-arrangement.ts";
+import {
+  ALSO_DRIVERS,
+  DRIVERS,
+  driveArrangementMethod,
+  driveArrangements,
+} from "../../../src/drive/drive-arrangement.ts";
 import { enginePowerMethod, engineSitePower } from "../../../src/drive/engine-site-power.ts";
 import { fuelRate, fuelRateMethod } from "../../../src/drive/fuel-rate.ts";
 import { MOTOR_SERIES, motorRating, motorRatingMethod } from "../../../src/drive/motor-rating.ts";
@@ -98,7 +103,7 @@ export const DRIVEARRANGEMENT = defineEntry({
     "Each arrangement for the driver named gets a verdict: suits, with care or not advised. Not advised: on the motor's shaft or flange with liquid above 100 °C (212 °F), more than 75 kW (100 hp) or more than 8 bar (116 psi) at the suction; on the motor or a flywheel housing with more than 2 % solids by weight; belts above 185 kW (250 hp) or on a TS shaft; a flywheel housing beyond what SAE housings carry. With care: close-coupled above 55 kW (74 hp) or below 900 rpm; solids to 2 % on motor or flywheel housing; a speed that the driver does not run at by itself (a line-start motor of the supply within 5 % below synchronous; an engine from 1000 to 2400 rpm); clutches; belts unless they give a motor its speed or trim a slurry pump. The order is a choice of this product: verdict first, then close-coupled, lantern, bearing frame, belts, or flywheel housing, bearing frame, clutch, belts. SAE housings are listed that carry the torque and power in common practice; the maker's torque decides. The motor chosen (MOTORDATA) is named as given; what is not stated of solids and suction pressure, the checks say.",
   cites: driveArrangementMethod.cites,
   parameters: {
-    driver: choice(DRIVERS, { about: "What drives the pump" }),
+    driver: choice(DRIVERS, { about: "What drives the pump", also: ALSO_DRIVERS }),
     shaftPower: greatestPower,
     speed: quantity("speed", { about: "Speed of the pump", range: "above 0" }),
     liquid,

@@ -1,5 +1,6 @@
 import { andThen, succeed } from "../../../src/basis/result.ts";
 import { engineOnSite, engineOnSiteMethod } from "../../../src/drive/engine-on-site.ts";
+import type { FrameOfRating } from "../../../src/drive/frame-of-rating.ts";
 import {
   tankFor,
   tankForMethod,
@@ -10,8 +11,8 @@ import {
 } from "../../../src/drive/fuel-tank.ts";
 import { motorData, motorDataMethod } from "../../../src/drive/motor-data.ts";
 import { RATED_AMBIENT } from "../../../src/drive/motor-derating.ts";
-import { MOTOR_SERIES } from "../../../src/drive/motor-rating.ts";
-import { TRANSMISSIONS } from "../../../src/drive/motor-speed.ts";
+import { MOTOR_SERIES, type MotorRating } from "../../../src/drive/motor-rating.ts";
+import { type DrivingMotor, TRANSMISSIONS } from "../../../src/drive/motor-speed.ts";
 import { defineEntry } from "../entry.ts";
 import { choice, quantity } from "../parameter.ts";
 import { ENGINE_SITE } from "../parameters/engine-site.ts";
@@ -114,6 +115,7 @@ export const MOTORDATA = defineEntry({
       openFrame: { name: "open frame" },
       speedFactor: { name: "output factor by speed", quantity: "ratio" },
       drivenBy: { name: "driven by" },
+      motor: { name: "motor" },
     },
   },
   examples: [
@@ -172,10 +174,25 @@ export const MOTORDATA = defineEntry({
           openFrame: openFrame?.couplingFrame ?? openFrame?.frame,
           speedFactor: motor.speedFactor,
           drivenBy: DRIVEN_BY[motor.way],
+          motor: motorName(rating, motor, frame, openFrame),
         }),
     );
   },
 });
+
+/** "200 hp motor, 4 poles, 447TS (open 445TS)" */
+function motorName(
+  { printed, series }: MotorRating,
+  { poles }: DrivingMotor,
+  frame: FrameOfRating | undefined,
+  openFrame: FrameOfRating | undefined,
+): string {
+  const coupled = (of: FrameOfRating): string => of.couplingFrame ?? of.frame;
+  const size = `${Number(printed.toPrecision(4))} ${series === "NEMA" ? "hp" : "kW"} motor, ${poles} poles`;
+  if (frame === undefined) return `${size}, frame by the maker`;
+  const open = openFrame === undefined || coupled(openFrame) === coupled(frame) ? "" : ` (open ${coupled(openFrame)})`;
+  return `${size}, ${coupled(frame)}${open}`;
+}
 
 const DRIVEN_BY = {
   line: "line start",

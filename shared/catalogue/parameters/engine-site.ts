@@ -1,4 +1,4 @@
-import { ASPIRATIONS } from "../../../src/drive/engine-site-power.ts";
+import { ALSO_ASPIRATION, ASPIRATIONS } from "../../../src/drive/engine-site-power.ts";
 import { quantity } from "../parameter.ts";
 import { openChoice } from "./open-choice.ts";
 import { zeroDoubted } from "./zero-doubted.ts";
@@ -17,5 +17,5 @@ export const ENGINE_SITE = {
       whenLeftOut: { value: 298.15, shown: "77 °F (25 °C)" },
     }),
   ),
-  aspiration: openChoice(ASPIRATIONS, "How the engine draws its air", '"natural", with a caution'),
+  aspiration: openChoice(ASPIRATIONS, "How the engine draws its air", '"natural", with a caution', ALSO_ASPIRATION),
 } as const;

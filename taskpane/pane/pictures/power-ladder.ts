@@ -43,7 +43,7 @@ export function powerLadderPicture(ladder: PowerLadder, width: number): Template
       })}
       <path class="guide" d="M${need} 0V${height}" />
     </svg>
-    <figcaption>${marginWords(ladder)} The dashed line is the power the driver must be rated for.</figcaption>
+    <figcaption>${marginWords(ladder)} The dashed line is the required driver power.</figcaption>
   </figure>`;
 }
 
@@ -57,9 +57,9 @@ function rungsOf({ driver, inOperation, greatest, needed, rated, onSite }: Power
   const name = driver === "motor" ? "Motor" : "Engine";
   const last = isEnough({ onSite, needed }) ? "total" : "short";
   return [
-    ...(inOperation === undefined ? [] : [{ name: "In operation", value: inOperation, kind: "part" } as const]),
-    { name: "Greatest on curve", value: greatest, kind: "part" },
-    { name: "Driver must give", value: needed, kind: "part" },
+    ...(inOperation === undefined ? [] : [{ name: "At operating point", value: inOperation, kind: "part" } as const]),
+    { name: "Maximum on curve", value: greatest, kind: "part" },
+    { name: "Required power", value: needed, kind: "part" },
     { name: `${name}, rated`, value: rated, kind: "part" },
     { name: `${name} on site`, value: onSite, kind: last },
   ];
@@ -72,9 +72,9 @@ function isEnough({ onSite, needed }: Pick<PowerLadder, "onSite" | "needed">): b
 function marginWords(ladder: PowerLadder): string {
   const { driver, unit, needed, onSite } = ladder;
   const spare = onSite - needed;
-  if (Math.abs(spare) <= needed * ROUNDING) return `On site the ${driver} gives just what it must.`;
+  if (Math.abs(spare) <= needed * ROUNDING) return `On site the ${driver} gives just the required power.`;
   const by = `${figures(Math.abs(spare))} ${unit}`;
   return isEnough(ladder)
-    ? `On site the ${driver} gives ${by} more than it must.`
+    ? `On site the ${driver} gives ${by} more than required.`
     : `Too small: on site the ${driver} falls ${by} short.`;
 }

@@ -6,6 +6,7 @@ import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
 import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
+import { shownVerdicts } from "../../../shared/package/verdicts.ts";
 import { dutyOf, dutyText, type Fields, STRAIGHT_PUMP } from "../../support/duty-of.ts";
 import { longestChain } from "../../support/longest-chain.ts";
 
@@ -30,9 +31,17 @@ describe("drive on the sheet", () => {
   });
 
   it("holds an engine's rating on site against the power needed", () => {
-    const engine = { driver: "engine", altitude: "5000", airTemperature: "104", aspiration: "turbo" };
-    expect(cellsOf(duty({ ...engine, engineRating: "150" })).get("engineVerdict")).toBe("carries the power needed");
-    expect(cellsOf(duty({ ...engine, engineRating: "80" })).get("engineVerdict")).toBe("TOO SMALL");
+    const engine = {
+      driver: "engine",
+      altitude: "5000",
+      airTemperature: "104",
+      aspiration: "turbo",
+      engineRatingKind: "continuous net",
+    };
+    const state = (engineRating: string) =>
+      shownVerdicts(duty({ ...engine, engineRating })).find(({ subject }) => subject === "driver")?.state;
+    expect(state("150")).toBe("pass");
+    expect(state("80")).toBe("fail");
   });
 });
 

@@ -66,7 +66,11 @@ const BOUNDS: readonly (readonly [
   ["serviceFactor", "0.1", "1.1", "1.15"],
   ["serviceFactor", "10 %", "110 %", "115 %"],
   ["airTemperature", "-40.1", "-40", "60", "60.1"],
+  ["leastSpeed", "0", "1", "60000", "60001"],
   ["supplyVoltage", "0", "1", "50000", "50001"],
+  ["fittedMotor", "0", "1", "100000", "100001"],
+  ["generatorApparent", "0", "1", "100000", "100001"],
+  ["generatorPower", "0", "1", "100000", "100001"],
   ["engineRating", "0", "1", "100000", "100001"],
   ["accessoryLosses", "-1", "0", "49.9", "50"],
   ["specificConsumption", "179", "180", "400", "401"],
@@ -119,9 +123,7 @@ describe("the bounds of a box", () => {
   });
 
   it("say both what was given and what would do", () => {
-    expect(read("serviceFactor", "0.1")).toBe(
-      "Service factor on power (1.1 = 10 % more) must be at least 1; 0.1 was given.",
-    );
+    expect(read("serviceFactor", "0.1")).toBe("Power margin factor (× shaft power) must be at least 1; 0.1 was given.");
   });
 });
 
@@ -154,26 +156,33 @@ describe("a percentage", () => {
 });
 
 describe("a field that hangs on another", () => {
-  const used = (key: FieldKey, driver: string): string | undefined => withoutUse(key, { ...EMPTY_DUTY.fields, driver });
+  const used = (key: FieldKey, driver: string, supply = ""): string | undefined =>
+    withoutUse(key, { ...EMPTY_DUTY.fields, driver, supply });
+
+  const OF_MOTOR = "fittedMotor motorStart supply supplyFrequency supplyVoltage tariff transmission";
+  const OF_ENGINE = "accessoryLosses aspiration engineRating engineRatingKind fuelPrice governor specificConsumption tankVolume";
+  const OF_GENERATOR = "codeLetter generatorApparent generatorPower";
+  const sorted = (...keys: readonly string[]): string => keys.join(" ").split(" ").sort().join(" ");
 
   it.each([
-    { driver: "engine", without: "supplyVoltage tariff", why: "the driver is an engine" },
-    {
-      driver: " Motor ",
-      without: "accessoryLosses aspiration engineRating fuelPrice governor specificConsumption tankVolume",
-      why: "the driver is a motor",
-    },
-    {
-      driver: "",
-      without: "accessoryLosses aspiration engineRating fuelPrice governor specificConsumption tankVolume",
-      why: "the driver is a motor",
-    },
+    { driver: "engine", without: sorted(OF_MOTOR, OF_GENERATOR), why: "the driver is an engine" },
+    { driver: "diesel", without: sorted(OF_MOTOR, OF_GENERATOR), why: "the driver is an engine" },
+    { driver: " Motor ", without: OF_ENGINE, why: "the driver is a motor" },
+    { driver: "", without: OF_ENGINE, why: "the driver is a motor" },
     // It may become either.
     { driver: "eng", without: "", why: undefined },
   ])("has a use or says why not with the driver “$driver”", ({ driver, without, why }) => {
-    const found = FIELD_KEYS.filter((key) => used(key, driver) !== undefined).sort();
+    const found = FIELD_KEYS.filter((key) => used(key, driver, "generator") !== undefined).sort();
     expect(found.join(" ")).toBe(without);
-    for (const key of found) expect(used(key, driver)).toBe(why);
+    for (const key of found) expect(used(key, driver, "generator")).toBe(why);
+  });
+
+  it("goes with a field that hangs on another itself", () => {
+    for (const key of OF_GENERATOR.split(" ") as FieldKey[]) {
+      expect(used(key, "motor", "")).toBe("the supply is the mains");
+      expect(used(key, "motor", "generator")).toBeUndefined();
+      expect(used(key, "engine", "generator")).toBe("the driver is an engine");
+    }
   });
 
   it("names a field there is", () => {

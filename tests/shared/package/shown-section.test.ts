@@ -32,9 +32,8 @@ describe("a section of a duty with a box that cannot be read", () => {
 
   it("blanks the verdict on the driver alone where its service factor is refused", () => {
     const figures = textsOf(quarry({ serviceFactor: "10 %" }), "drive");
-    expect(figures.get("Engine on site")).toBe("–");
-    expect(figures.get("Power the driver must be rated for")).toBe("–");
-    expect(figures.get("Greatest shaft power of one pump")).toBe("45.71 hp");
+    expect(figures.get("Required driver power")).toBe("–");
+    expect(figures.get("Maximum shaft power of one pump")).toBe("45.71 hp");
   });
 
   it("is withheld where the box decides what it works out", () => {

@@ -17,7 +17,7 @@ const MOTOR: PowerLadder = {
 describe("the ladder of powers in words", () => {
   it("says every power and the margin", () => {
     expect(powerLadderWords(MOTOR)).toBe(
-      "In operation 40 hp, Greatest on curve 50 hp, Driver must give 55 hp, Motor, rated 75 hp, Motor on site 60 hp. On site the motor gives 5 hp more than it must.",
+      "At operating point 40 hp, Maximum on curve 50 hp, Required power 55 hp, Motor, rated 75 hp, Motor on site 60 hp. On site the motor gives 5 hp more than required.",
     );
   });
 
@@ -25,12 +25,14 @@ describe("the ladder of powers in words", () => {
     const { inOperation: _, ...rest } = MOTOR;
     const words = powerLadderWords({ ...rest, driver: "engine", unit: "kW", onSite: 52.5 });
     expect(words).toMatch(
-      /^Greatest on curve 50 kW, .*Engine on site 52\.5 kW\. Too small: on site the engine falls 2\.5 kW short\.$/,
+      /^Maximum on curve 50 kW, .*Engine on site 52\.5 kW\. Too small: on site the engine falls 2\.5 kW short\.$/,
     );
   });
 
   it("counts what meets the need to a rounding as enough", () => {
-    expect(powerLadderWords({ ...MOTOR, onSite: 55 * (1 - 1e-12) })).toContain("the motor gives just what it must.");
+    expect(powerLadderWords({ ...MOTOR, onSite: 55 * (1 - 1e-12) })).toContain(
+      "the motor gives just the required power.",
+    );
     expect(powerLadderWords({ ...MOTOR, onSite: 54.99 })).toContain("Too small");
   });
 });
