@@ -5,6 +5,7 @@ import type { Duty, DutyPump } from "../../duty/duty.ts";
 import type { CurvePointText } from "../../duty/duty-text.ts";
 import { isSlurry } from "../../duty/slurry.ts";
 import {
+  type Call,
   callOf,
   cell,
   column,
@@ -64,15 +65,15 @@ export const POWER_CURVE = tableOf("powerCurve", {
 export const NPSH_CURVE = tableOf("npshCurve", { ...FLOWS, required: "head", available: "head" });
 
 /**
- * Greatest power of one pump over its curve as it runs, with water: the SG of what is pumped multiplies it outside, so
- * that motor and attachment do not wait for the liquid's density too.
+ * Greatest power of one pump over its curve as it runs, with the weight of water: the SG of what is pumped multiplies it
+ * outside, so that motor and attachment do not wait for the liquid's density too.
  */
 export const MAX_POWER = spillOf("maxPower", PUMPMAXPOWER);
-export const MAX_POWER_CALL = callOf(PUMPMAXPOWER, {
-  curve: range(PUMP_CURVE),
-  speedRatio: PUMP.speedRatio,
-  trimRatio: PUMP.trimRatio,
-});
+
+/** The call of it; up to a flow where one is given. */
+export function maxPowerOf(duty: Duty, reachedFlow?: Expression): Call {
+  return callOf(PUMPMAXPOWER, { ...readCurve(duty, "carrier"), ...(reachedFlow && { reachedFlow }) });
+}
 
 /** A power on water brought to the liquid as pumped: with its SG, and of a slurry with the pump's two ratios. */
 export function asPumpedPower(duty: Duty, onWater: Expression): Expression {
@@ -97,7 +98,7 @@ export function drawnCurves(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     headCurve(duty),
     ...(curve.efficiency === undefined
       ? []
-      : [powerCurve(duty, pump), spill(MAX_POWER, "Greatest power of one pump on water", MAX_POWER_CALL)]),
+      : [powerCurve(duty, pump), spill(MAX_POWER, "Greatest power of one pump, as on water", maxPowerOf(duty))]),
     ...(curve.npshRequired === undefined ? [] : [npshCurve(duty, pump)]),
   ];
 }

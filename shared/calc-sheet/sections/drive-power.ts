@@ -22,10 +22,10 @@ import {
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
 import { PUMPED } from "./as-pumped.ts";
-import { asPumpedPower, MAX_POWER, MAX_POWER_CALL, SIDE_BY_SIDE, SPECIFIC_GRAVITY } from "./drawn-curves.ts";
+import { asPumpedPower, MAX_POWER, maxPowerOf, SIDE_BY_SIDE, SPECIFIC_GRAVITY } from "./drawn-curves.ts";
 import { type DutyCasePlan, dutyCases, NOT_GIVEN, recordOf, systemOf } from "./duty-cases.ts";
 import { POINT } from "./operating-point.ts";
-import { PUMP, PUMP_CURVE } from "./pump.ts";
+import { PUMP } from "./pump.ts";
 import { curveAsPumped } from "./slurry-curve.ts";
 
 /** What every driver is held against, of one pump. */
@@ -126,7 +126,7 @@ export function powers(duty: Duty, pump: DutyPump): readonly PlanItem[] {
           ),
         ]
       : []),
-    remark(handle("powerNotes", null), "Power over the curve", MAX_POWER_CALL),
+    remark(handle("powerNotes", null), "Power over the curve", maxPowerOf(duty)),
   ];
 }
 
@@ -147,15 +147,13 @@ function reached(
   const hasFlush = isSlurry(duty);
   const flush = hasFlush ? onClearLiquid(duty, isRaised, cubed) : [];
   const withFlush = (power: Expression): Expression => (hasFlush ? greatest(power, POWER.clearPower) : power);
-  const call = callOf(PUMPMAXPOWER, {
-    curve: range(PUMP_CURVE),
-    speedRatio: PUMP.speedRatio,
-    trimRatio: PUMP.trimRatio,
-    reachedFlow: least(
+  const call = maxPowerOf(
+    duty,
+    least(
       ratios.reduce((of, by) => ratio(of, by), POWER.reachedFlow as Expression),
       curveEnd,
     ),
-  });
+  );
   return [
     ...(ratios.length === 0 ? [] : [spill(TOP, "Operating point at the maximum speed", atTop(duty, pump))]),
     figure(
@@ -164,7 +162,7 @@ function reached(
       whereAnswered(flow, product(curveEnd, ...ratios)),
       `Of all states of the duty${ratios.length === 0 ? "" : ", and at the maximum speed"}; the end of the curve where one has no operating point.`,
     ),
-    spill(REACHED, "Greatest power up to the flow reached, on water", call),
+    spill(REACHED, "Greatest power up to the flow reached, as on water", call),
     ...flush,
     figure(
       POWER.reachedPower,
@@ -184,15 +182,10 @@ function ofEach(flow: Expression, { pumps }: Pick<DutyCasePlan, "pumps"> = {}): 
 function onClearLiquid(duty: Duty, isRaised: boolean, cubed: readonly Expression[]): readonly PlanItem[] {
   const flushed = dutyCases(duty).find(({ liquid }) => liquid === "clear");
   const flow = flushed && !isRaised ? ofEach(part(recordOf(flushed), "flow"), flushed) : undefined;
-  const call = callOf(PUMPMAXPOWER, {
-    curve: range(PUMP_CURVE),
-    speedRatio: PUMP.speedRatio,
-    trimRatio: PUMP.trimRatio,
-    ...(flow && { reachedFlow: least(flow, part(MAX_POWER, "endFlow")) }),
-  });
+  const call = maxPowerOf(duty, flow && least(flow, part(MAX_POWER, "endFlow")));
   const clear = (record: typeof REACHED): Expression => product(part(record, "power"), PUMPED.clearGravity, ...cubed);
   return [
-    spill(FLUSHED, "Greatest power on starting and flushing, on water", call),
+    spill(FLUSHED, "Greatest power on starting and flushing, as on water", call),
     figure(
       POWER.clearPower,
       "The same on clear liquid",

@@ -7,7 +7,6 @@ import {
   column,
   constant,
   difference,
-  type Expression,
   greatest,
   handles,
   ifNumber,
@@ -30,7 +29,7 @@ import { type DutyCasePlan, dutyCases, NOT_GIVEN, outerCases, recordOf, systemOf
 import { stateCell } from "./duty-states.ts";
 import { HEAD, headToSelect } from "./head.ts";
 import { marginVerdict, npshMarginBasis } from "./npsh.ts";
-import { PUMP_CURVE } from "./pump.ts";
+import { PUMP, PUMP_CURVE } from "./pump.ts";
 import { readCurve } from "./slurry-curve.ts";
 
 /** Worked cells of this section. */

@@ -160,7 +160,8 @@ describe("a field that hangs on another", () => {
     withoutUse(key, { ...EMPTY_DUTY.fields, driver, supply });
 
   const OF_MOTOR = "fittedMotor motorStart supply supplyFrequency supplyVoltage tariff transmission";
-  const OF_ENGINE = "accessoryLosses aspiration engineRating engineRatingKind fuelPrice governor specificConsumption tankVolume";
+  const OF_ENGINE =
+    "accessoryLosses aspiration engineRating engineRatingKind fuelPrice governor specificConsumption tankVolume";
   const OF_GENERATOR = "codeLetter generatorApparent generatorPower";
   const sorted = (...keys: readonly string[]): string => keys.join(" ").split(" ").sort().join(" ");
 
