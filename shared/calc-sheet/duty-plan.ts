@@ -116,7 +116,8 @@ export function fieldsNotUsed(duty: Duty, items: readonly PlanItem[]): readonly 
   const stands = new Set(items.flatMap((item) => (item.kind === "input" ? [item.of ?? item.key] : [])));
   // These go in words: on the title block, and beside every amount of money.
   const inWords = new Set<FieldKey>([...fieldsOf("job"), "currency"]);
-  const reasons = [...waiting(duty), ...REASONS];
+  const ofOne: Reason = { fields: ["stages"], reason: "the pumps do not stand in series" };
+  const reasons = [...waiting(duty), ...(duty.pump === undefined ? [] : [ofOne]), ...REASONS];
   return FIELD_KEYS.filter((key) => duty.state[key] === "stated" && !inWords.has(key) && !stands.has(key)).map(
     (key) => {
       const reason = withoutUse(key, duty.texts) ?? reasons.find(({ fields }) => fields.includes(key))?.reason ?? "";

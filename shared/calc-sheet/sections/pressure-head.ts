@@ -45,7 +45,7 @@ const DROOP = 1.1;
 const ISOCHRONOUS = 1.01;
 
 /** Whether an engine's speed without load is taken, for nobody states it or the speed of the curve. */
-function isHighIdleTaken({ driver, state }: Duty, pump: DutyPump): boolean {
+export function isHighIdleTaken({ driver, state }: Duty, pump: DutyPump): boolean {
   return driver === "engine" && (state.greatestSpeed === "blank" || pump.speed === undefined);
 }
 

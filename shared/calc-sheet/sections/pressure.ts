@@ -4,8 +4,7 @@ import { amountText } from "../../text/words.ts";
 import { constant, handles, ifText, join, part } from "../expression.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark } from "../plan.ts";
-import { greatestHead } from "./pressure-head.ts";
-
+import { greatestHead, isHighIdleTaken } from "./pressure-head.ts";
 import {
   CLASSES,
   firstOf,
@@ -53,7 +52,7 @@ export const pressureSection: PackageSection = {
         "highestSourceLevel",
         "greatestSuctionPressure",
         "greatestSpeed",
-        "governor",
+        ...(duty.state.governor !== "assumed" || isHighIdleTaken(duty, pump) ? (["governor"] as const) : []),
         "greatestImpeller",
         "standingLevel",
       ),

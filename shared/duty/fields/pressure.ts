@@ -27,6 +27,7 @@ export const pressure = {
   }),
   governor: oneOf(["droop", "isochronous"], {
     label: "Engine governor",
+    whenBlank: "droop",
     shownIf: OF_ENGINE,
     help: "isochronous holds the speed within 1 %; a mechanical one droops, and runs up to 10 % faster without load.",
   }),

@@ -117,6 +117,33 @@ describe.each([300, 430])("the bars of the nozzles at %d px", (width) => {
   });
 });
 
+describe("a bar that is to check", () => {
+  it("is told from one that fails, in words and by its class, with the rating of its own flange", () => {
+    const doubted: StagePressures = {
+      ...PRESSURES,
+      nozzles: [
+        nozzle("Suction", 169, {
+          governs: "check valve failed",
+          rating: 150 * PSI,
+          above: [{ part: "flange", state: "check" }],
+          classNeeded: "Class 250",
+        }),
+      ],
+    };
+    const place = drawn(doubted, 430);
+    expect(place.querySelector("rect")?.getAttribute("class")).toContain("near");
+    expect(place.textContent).toContain("to check: above Class 150: needs Class 250");
+    expect(place.textContent).toContain("static column, check valve failed");
+    expect(place.querySelectorAll(".short-mark")).toHaveLength(0);
+    // 150 of the 640 psi that the scale reaches to.
+    const x = (from: string): number => Number(/^M([\d.]+)/.exec(from)?.[1]);
+    const ticks = [...place.querySelectorAll("path.running")].map((path) => x(path.getAttribute("d") ?? ""));
+    const start = numberOf(place.querySelector("rect") ?? undefined, "x");
+    const aPsi = numberOf(place.querySelector("rect") ?? undefined, "width") / 169;
+    expect(ticks.map((at) => Math.round((at - start) / aPsi))).toContain(150);
+  });
+});
+
 describe("the bars without a class offered", () => {
   const none: StagePressures = {
     ...PRESSURES,
