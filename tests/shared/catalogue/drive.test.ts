@@ -68,6 +68,16 @@ describe("ENGINESITEPOWER", () => {
     expect(notes).toMatch(/continuous net rating/);
   });
 
+  it("reads the words of the trade", () => {
+    for (const [trade, word] of [
+      ["turbocharged", "turbo"],
+      ["Naturally aspirated", "natural"],
+    ] as const) {
+      expect(numberIn("ENGINESITEPOWER", 225, 4500, 77, trade)).toBe(numberIn("ENGINESITEPOWER", 225, 4500, 77, word));
+    }
+    expect(cell("DRIVEARRANGEMENT", "diesel", 150, 1800)).toEqual(cell("DRIVEARRANGEMENT", "engine", 150, 1800));
+  });
+
   it("doubts an air temperature of 0 and refuses sites it does not hold for", () => {
     expect(remarks("ENGINESITEPOWER", 100, 0, 0, "turbo")).toContain("check zero-may-be-blank");
     expect(refusal("ENGINESITEPOWER", 100, 17_000)).toMatch(/^#VALUE! Altitude must be at most 16404 ft/);

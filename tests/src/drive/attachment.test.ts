@@ -79,6 +79,10 @@ describe("flywheel housings", () => {
     expect(["0", "00", "1/2"].map((name) => value(flywheelHousing(name)).number)).toEqual(["0", "00", "1/2"]);
   });
 
+  it.each(["0.5", "½", "No. 0.5"])("reads “%s” as housing 1/2, which a spreadsheet makes of it", (name) => {
+    expect(value(flywheelHousing(name)).number).toBe("1/2");
+  });
+
   it.each(["", "7", "000", "one"])("does not know housing “%s”", (name) => {
     expect(flywheelHousing(name).findings[0]).toMatchObject({ code: "name-unknown", given: name });
   });
@@ -88,6 +92,9 @@ describe("flywheel housings", () => {
     ["11 1/2", 11.5],
     ["SAE 14", 14],
     ["6-1/2", 6.5],
+    ["11.5 in", 11.5],
+    ["11.5 inch", 11.5],
+    ['11½"', 11.5],
   ])("knows flywheel “%s”", (name, size) => {
     expect(value(flywheel(name)).size).toBe(size);
   });
