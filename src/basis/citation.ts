@@ -384,6 +384,11 @@ export type SourceKey = keyof typeof SOURCES;
 /** What is said of figures that nobody has yet held against the work they come from. */
 export const NOT_VERIFIED = "not yet verified against the standard";
 
+/** What a table says of how its figures were verified, as a reader meets it. */
+export function verificationText(verified: string): string {
+  return verified.replaceAll("from memory", NOT_VERIFIED);
+}
+
 /** Where a rule, formula or number was read: the work, and the place in it. */
 export interface Citation {
   readonly source: SourceKey;

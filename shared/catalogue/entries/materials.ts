@@ -1,4 +1,4 @@
-import { type Citation, citationText } from "../../../src/basis/citation.ts";
+import { type Citation, citationText, verificationText } from "../../../src/basis/citation.ts";
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { andThen, fail, succeed } from "../../../src/basis/result.ts";
 import { fromEngine, unitOf } from "../../../src/basis/units.ts";
@@ -136,6 +136,6 @@ function listRow(casting: Casting, column: StrengthColumn) {
     leastPren: casting.pittingResistance?.[0],
     greatestPren: casting.pittingResistance?.[1],
     source: citationText(casting.cites),
-    howVerified: casting.verified,
+    howVerified: verificationText(casting.verified),
   };
 }

@@ -1,4 +1,4 @@
-import { citationText, NOT_VERIFIED } from "../../../src/basis/citation.ts";
+import { citationText, NOT_VERIFIED, verificationText } from "../../../src/basis/citation.ts";
 import { andThen, succeed } from "../../../src/basis/result.ts";
 import { toEngine } from "../../../src/basis/units.ts";
 import { flangeCheck, lowestFlangeClass } from "../../../src/pressure/flange-check.ts";
@@ -355,7 +355,7 @@ function rowsOf({ standard, group, flangeClass: name, sizes, system, howVerified
     sizes: sizes.name,
     temperature: toEngine(temperature, degree),
     rating: toEngine(rating, unit),
-    howVerified,
+    howVerified: verificationText(howVerified),
     source,
     printedIn: `${unit.symbol}, ${degree.symbol}`,
   }));

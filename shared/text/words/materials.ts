@@ -1,4 +1,4 @@
-import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
+import { NOT_VERIFIED, verificationText } from "../../../src/basis/citation.ts";
 import type { FactsOf, MaterialFindings } from "../../../src/basis/finding-code.ts";
 import type { Say, WordsOf } from "../words.ts";
 
@@ -33,7 +33,7 @@ export const materialWords: WordsOf<keyof MaterialFindings> = {
     `${f.subject} of ${say.amount(f.found)} is more than a third of the passage of ${say.amount(f.facts.passage)}: hard particles may jam`,
   "casting-taken-as": (f) => `${f.subject} “${f.given}” is taken as ${f.facts.specification}`,
   "casting-from-memory": (f) =>
-    `figures of ${f.subject}: ${f.facts.verified}; check ${f.facts.specification} in the edition in force`,
+    `figures of ${f.subject}: ${verificationText(f.facts.verified)}; check ${f.facts.specification} in the edition in force`,
   "property-not-stated": (f) =>
     `${f.subject} of ${f.facts.material} is not stated: ${f.facts.specification} gives no such figure`,
   "hardness-of-condition": (f) =>

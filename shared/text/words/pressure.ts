@@ -1,4 +1,4 @@
-import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
+import { NOT_VERIFIED, verificationText } from "../../../src/basis/citation.ts";
 import type { PressureFindings, TradeFigureFacts } from "../../../src/basis/finding-code.ts";
 import type { WordsOf } from "../words.ts";
 
@@ -35,7 +35,7 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
   },
   "rating-converted": (f) => `${f.facts.standard} is held here in ${f.facts.printed} alone; the figure is converted`,
   "rating-not-verified": (f) =>
-    `the rating of ${f.facts.standard} ${f.facts.flangeClass}, ${f.facts.group}, is ${NOT_VERIFIED} (${f.facts.howVerified}); check it before it decides anything`,
+    `the rating of ${f.facts.standard} ${f.facts.flangeClass}, ${f.facts.group}: ${verificationText(f.facts.howVerified)}; check it before it decides anything`,
   "rating-by-size": (f, say) =>
     f.facts.other === undefined
       ? `${f.facts.flangeClass} in this iron is rated for ${f.facts.sizes} only`

@@ -32,3 +32,23 @@ describe("a refusal says what would do", () => {
     expect(refusal("BORE", "10in hose")).toMatch(/nearest known: "10in suction hose", "10in discharge hose"/);
   });
 });
+
+describe("a figure that nobody has held against its standard", () => {
+  it("says so in one wording, in the lists and beside the answer", () => {
+    for (const name of ["FLANGERATINGS", "CASTINGS", "FLYWHEELHOUSINGS", "MOTORFRAMES"]) {
+      const outcome = call(entryNamed(name) as Entry, []);
+      if (!outcome.ok) throw new Error(outcome.error.message);
+      const texts = (outcome.value as readonly (readonly unknown[])[]).flat().map(String);
+      expect(
+        texts.some((text) => text.includes("not yet verified against the standard")),
+        name,
+      ).toBe(true);
+      expect(
+        texts.filter((text) => text.includes("from memory")),
+        name,
+      ).toEqual([]);
+    }
+    const notes = call(entryNamed("NOTES") as Entry, ["FLANGERATING", "ductile iron", "300 NPS 6", 100]);
+    expect(notes.ok && notes.value).toMatch(/Class 300.*not yet verified against the standard, no second source/);
+  });
+});
