@@ -67,7 +67,9 @@ function factRead(item: string, subject: string, unitSet: UnitSetName): Result<S
     return andThen(flangeClassNamed(item, system, subject), () => succeed({ flangeClass: item }));
   }
   const [, side, size = ""] = FLANGE.exec(item) ?? [];
-  if (side !== undefined && flangeSizeNamed(size, system) !== undefined) {
+  // A bare number is inches to one reader and DN to the other.
+  const isSize = bareNumber(size) === undefined && flangeSizeNamed(size, system) !== undefined;
+  if (side !== undefined && isSize) {
     return succeed(side.toLowerCase() === "suction" ? { suctionFlange: size } : { dischargeFlange: size });
   }
   const casing = CASING.exec(item)?.[1];

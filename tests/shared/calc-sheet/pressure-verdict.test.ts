@@ -5,6 +5,7 @@ import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { DutyText, PumpText } from "../../../shared/duty/duty-text.ts";
 import { stagesRead } from "../../../shared/duty/stages.ts";
 import { type ShownVerdict, shownVerdicts } from "../../../shared/package/verdicts.ts";
+import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import { dutyRead, dutyText, type Fields, pumpText } from "../../support/duty-of.ts";
 
 /*
@@ -19,6 +20,7 @@ interface Case {
   /** Greatest head, ft. */
   readonly shutoff?: number;
   readonly pump?: Partial<PumpText>;
+  readonly unitSet?: UnitSetName;
   /** Fittings of the discharge line. */
   readonly fittings?: string;
 }
@@ -26,7 +28,7 @@ interface Case {
 const FLOWS = [0, 250, 500];
 
 /** A pump level with its source, of 74 hp at most, ductile iron Class 150, casing as strong, grade 2B. */
-function typed({ fields = {}, shutoff = 300, pump = {}, fittings = "1 exit" }: Case): DutyText {
+function typed({ fields = {}, shutoff = 300, pump = {}, fittings = "1 exit", unitSet = "US" }: Case): DutyText {
   const rows = FLOWS.map((gpm, i) => [`${gpm} gpm`, `${shutoff * (1 - 0.1 * i)} ft`, i === 0 ? "" : "70"]);
   return dutyText(
     {
@@ -37,10 +39,11 @@ function typed({ fields = {}, shutoff = 300, pump = {}, fittings = "1 exit" }: C
       acceptanceGrade: "2B",
       casingMaterial: "ductile iron",
       flangeClass: "150",
-      casingWorkingPressure: "1000",
+      casingWorkingPressure: "1000 psi",
       ...fields,
     },
     {
+      unitSet,
       pump: pumpText(rows, { speed: "1800 rpm", impellerDiameter: "14 in", ...pump }),
       dischargeLine: [{ pipe: "8in sch40", length: "500 ft", fittings }],
     },
@@ -210,11 +213,17 @@ describe("the verdict on pressure", () => {
     expect(stateOf({ shutoff: 538.9, fields: { acceptanceGrade: "3B", driver: "motor" } })).toBe("pass");
   });
 
-  it("in SI: ductile PN16 at 20 °C, 155.39 m", () => {
+  it("in metric and US units alike: ductile PN16 at 20 °C, 155.39 m", () => {
     // 16 bar/(1.05 × 1000 × 9.80665) = 155.39 m.
-    const at = (metres: number) =>
-      stateOf({ shutoff: metres / 0.3048, fields: { flangeClass: "PN16", temperature: "20 degC" } });
-    expect([155.3, 155.4].map(at)).toEqual(["pass", "fail"]);
+    const at = (metres: number, unitSet: UnitSetName): Case => ({
+      shutoff: metres / 0.3048,
+      unitSet,
+      fields: { flangeClass: "PN16", temperature: "20 degC", dischargeFlange: "DN150", deliveryLevel: "20 ft" },
+    });
+    for (const unitSet of ["METRIC", "SI", "US"] as const) {
+      expect([155.3, 155.4].map((metres) => stateOf(at(metres, unitSet)))).toEqual(["pass", "fail"]);
+    }
+    expect(verdictOf(at(160, "METRIC")).text).toContain("Fails: discharge flange DN150 ductile iron, 16.47 of 16 bar");
   });
 
   it("rates hot: ductile Class 150 at 250 °F is 225 psig", () => {
@@ -361,12 +370,18 @@ describe("the box for stages that differ", () => {
     ]);
   });
 
-  it.each(["Class 300", "0: WCB", "2: nonsense", "2: casing 500", "2: level 730", "2: Class 900", "2: WCB; 2: A536"])(
-    "refuses “%s”",
-    (text) => {
-      expect(read(text).ok).toBe(false);
-    },
-  );
+  it.each([
+    "Class 300",
+    "0: WCB",
+    "2: nonsense",
+    "2: casing 500",
+    "2: level 730",
+    "2: Class 900",
+    "2: WCB; 2: A536",
+    "2: suction flange 8",
+  ])("refuses “%s”", (text) => {
+    expect(read(text).ok).toBe(false);
+  });
 
   it("is said where it names a stage that the set has not", () => {
     const of = typed({ fields: { stages: "5: Class 300" }, pump: { count: "2", arrangement: "series" } });
