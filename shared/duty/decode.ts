@@ -10,6 +10,7 @@ import { type DutyText, type LineKey, placeKey, type SegmentText } from "./duty-
 import { amount, meant } from "./field.ts";
 import { FIELD_KEYS, FIELDS, type FieldKey, type FieldValues } from "./fields.ts";
 import { RULES } from "./rules.ts";
+import { overSurface } from "./surface-pressure.ts";
 
 export interface Decoded {
   /** As far as it can be read. */
@@ -58,7 +59,8 @@ function decodeFields({ fields, unitSet }: DutyText, segments: readonly DutySegm
   const values = {} as { -readonly [K in keyof FieldValues]: unknown };
   const state = {} as Record<FieldKey, FieldState>;
   for (const key of FIELD_KEYS) {
-    values[key] = keep(key, decodeField(FIELDS[key], fields[key], unitSet));
+    const over = overSurface(key, fields[key], unitSet, values.altitude as number | undefined);
+    values[key] = keep(key, over ?? decodeField(FIELDS[key], fields[key], unitSet));
     const isStated = fields[key].trim() !== "";
     state[key] = values[key] === undefined ? (isStated ? "unreadable" : "blank") : isStated ? "stated" : "assumed";
   }

@@ -31,7 +31,8 @@ export const surfacePressure: OptionalParameter<SurfacePressure> = {
   },
 };
 
-function doubted(gauge: number, subject: string): readonly Finding[] {
+/** A gauge pressure of one atmosphere, which was meant to be that of the air. */
+export function doubted(gauge: number, subject: string): readonly Finding[] {
   if (Math.abs(gauge - STANDARD_ATMOSPHERE) > NEAR * STANDARD_ATMOSPHERE) return [];
   const found = amount("gaugePressure", gauge);
   return [{ code: "surface-pressure-atmospheric", kind: "check", subject, found }];

@@ -29,14 +29,14 @@ export const levels = {
     quantity: "gaugePressure",
     bounds: PRESSURE,
     whenBlank: 0,
-    help: "Gauge pressure over the source liquid; 0 where it is open to the air.",
+    help: "Gauge pressure over the source liquid, 0 where it is open to the air; or absolute, such as 12 psia.",
   }),
   deliveryPressure: amount({
     label: "Delivery pressure",
     quantity: "gaugePressure",
     bounds: PRESSURE,
     whenBlank: 0,
-    help: "Gauge pressure at the delivery surface; 0 where it is open to the air.",
+    help: "Gauge pressure at the delivery surface, 0 where it is open to the air; or absolute, such as 20 psia.",
   }),
   frictionMargin: percent({
     label: "Margin on losses",

@@ -5,7 +5,7 @@ import { type DutyText, EMPTY_DUTY } from "../../../shared/duty/duty-text.ts";
 import type { FieldKey } from "../../../shared/duty/fields.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { loadDuty, saveDuty } from "../../../shared/duty/saved.ts";
-import { QUARRY } from "../../support/duty-of.ts";
+import { dutyText, QUARRY } from "../../support/duty-of.ts";
 
 function withField(key: FieldKey, text: string): DutyText {
   return { ...QUARRY, fields: { ...QUARRY.fields, [key]: text } };
@@ -164,5 +164,28 @@ describe("a box held against others", () => {
     expect(duty.curveFlow).toBeCloseTo((1800 * 231 * 0.0254 ** 3) / 60, 12);
     const { temperature, curveFlow, altitude, npshRequired } = duty.state;
     expect([temperature, curveFlow, altitude, npshRequired]).toEqual(["assumed", "assumed", "stated", "blank"]);
+  });
+});
+
+describe("a pressure on a surface", () => {
+  const read = (sourcePressure: string, altitude = "") =>
+    decodeDuty(dutyText({ sourcePressure, altitude, deliveryPressure: "" }));
+
+  // By hand: 12 psia is 2.696 psi below the 14.696 psia of sea level; at 5000 ft the air is 12.228 psia (US standard atmosphere).
+  it("may be absolute by its text, and is counted from the air of the site", () => {
+    const psi = 6894.757293168;
+    expect((read("12 psia").duty.sourcePressure as number) / psi).toBeCloseTo(-2.696, 3);
+    expect((read("12 psia", "5000 ft").duty.sourcePressure as number) / psi).toBeCloseTo(-0.228, 2);
+    expect((read("0.83 bar(a)").duty.sourcePressure as number) / 1e5).toBeCloseTo(0.83 - 1.01325, 9);
+    expect(read("12 psia").isComplete).toBe(true);
+    expect(read("-1 psia").duty.state.sourcePressure).toBe("unreadable");
+  });
+
+  it("of one atmosphere of gauge is doubted, and of an absolute one is not", () => {
+    const codes = (text: string) => (read(text).findings.get("sourcePressure") ?? []).map(({ code }) => code);
+    expect(codes("14.7 psi")).toContain("surface-pressure-atmospheric");
+    expect(codes("101.3 kPa")).toContain("surface-pressure-atmospheric");
+    expect(codes("14.7 psia")).toEqual([]);
+    expect(codes("10 psi")).toEqual([]);
   });
 });
