@@ -223,7 +223,7 @@ describe("the verdict on pressure", () => {
     for (const unitSet of ["METRIC", "SI", "US"] as const) {
       expect([155.3, 155.4].map((metres) => stateOf(at(metres, unitSet)))).toEqual(["pass", "fail"]);
     }
-    expect(verdictOf(at(160, "METRIC")).text).toContain("Fails: discharge flange DN150 ductile iron, 16.47 of 16 bar");
+    expect(verdictOf(at(160, "METRIC")).text).toContain("Fails: discharge flange DN150 ductile iron, 16.48 of 16 bar");
   });
 
   it("rates hot: ductile Class 150 at 250 °F is 225 psig", () => {
