@@ -4,13 +4,15 @@ import { HOT_VAPOUR_PRESSURE } from "../../../src/suction/suction-practice.ts";
 import { type Duty, isLifted } from "../../duty/duty.ts";
 import type { FieldKey } from "../../duty/fields.ts";
 import { FIELDS } from "../../duty/fields.ts";
-import { constant, difference, type Expression, greatest, ifAtLeast, join, product, sum } from "../expression.ts";
+import { isSizedSlurry } from "../../duty/slurry.ts";
+import { constant, difference, type Expression, greatest, ifAtLeast, join, part, product, sum } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { byWeight } from "../sections/as-pumped.ts";
 import { LIQUID_FIGURES } from "../sections/liquid.ts";
 import { NPSH } from "../sections/npsh.ts";
 import { PRIME } from "../sections/priming.ts";
 import { isNpshLiftKnown, LIFT } from "../sections/priming-lift.ts";
+import { runsOf } from "../sections/slurry-lines.ts";
 import { wettedDutyOf } from "../sections/wetted-duty.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
 
@@ -97,11 +99,24 @@ function time(duty: Duty): Criterion {
 /** What keeps the line from priming whatever the lift. */
 function devices(duty: Duty): readonly Criterion[] {
   const { suctionLine, dischargeLine } = duty;
+  const settling = isSizedSlurry(duty) ? runsOf(duty).filter(({ line }) => line === "suctionLine") : [];
   const hasCheck = dischargeLine.some(({ typed }) => /check|non-?return|\bnrv\b/i.test(typed.fittings));
   return [
     ...(suctionLine.some(({ segment }) => segment?.pipe.collapsible)
       ? [worded({ of, state: "fail", what: "lay-flat hose in the suction line", why: "it collapses under vacuum" })]
       : []),
+    ...settling.map((run) =>
+      limitOf({
+        of,
+        what: `${run.label.toLowerCase()} (${run.pipe}) keeps its solids moving`,
+        found: part(run.record, "velocity"),
+        limit: part(run.record, "limiting"),
+        quantity: "velocity",
+        mustBe: "at least",
+        broken: "fail",
+        why: "a suction that settles does not prime again",
+      }),
+    ),
     ...(hasCheck
       ? []
       : [

@@ -147,6 +147,9 @@ describe("priming judged by the least of the lifts", () => {
     expect(judged(easy, layFlat)).toMatchObject({ state: "fail", text: expect.stringContaining("lay-flat") });
     const slurry = (solids: string) => judged({ ...easy, solids, solidsGravity: "2.65" });
     expect(slurry("19").state).toBe("pass");
+    // Durand, F_L about 1: √(2 × 9.81 × 0.2 × 1.65) = 2.5 m/s for coarse sand in 200 mm; 40 L/s run at 1.24 m/s.
+    const sand = { ...easy, flow: "40", solids: "10", solidsGravity: "2.65", medianSize: "0.5" };
+    expect(judged(sand)).toMatchObject({ state: "fail", text: expect.stringContaining("keeps its solids moving") });
     expect(slurry("20")).toMatchObject({ state: "check", text: expect.stringContaining("20 % solids by weight") });
   });
 
