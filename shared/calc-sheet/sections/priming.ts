@@ -29,6 +29,7 @@ import { stated } from "./stated-input.ts";
 const PRIMING = handles({
   airVolume: "volume",
   riseTime: "duration",
+  primeTime: "duration",
   motiveAir: "freeAirFlow",
   eductorPowerLeast: "power",
   eductorPowerMost: "power",
@@ -47,9 +48,6 @@ const SUCTION = {
 };
 const AIR_PUMP = { airPumpCapacity: FIELD.airPump, casingVolume: FIELD.casingVolume };
 const PRIME_TIME = callOf(PRIMETIME, { ...SUCTION, ...AIR_PUMP });
-
-/** Worked cells that the verdict reads. */
-export const PRIME = handles({ primeTime: "duration" });
 
 const METHODS = spillOf("primingMethods", PRIMINGMETHODS);
 const METHOD_ROWS = 5;
@@ -132,7 +130,7 @@ function course(units: UnitSetName): readonly PlanItem[] {
       "With the water rising in the line; the rest goes on level run and casing.",
     ),
     figure(
-      PRIME.primeTime,
+      PRIMING.primeTime,
       "Time to prime",
       ifAtLeast(AT_MOST, NPSH.suctionLift, PRIME_TIME, constant("none: the lift is above the greatest")),
       "Until the casing is full. Add 5 to 20 s for separator and priming valve (common practice).",

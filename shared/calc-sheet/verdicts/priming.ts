@@ -1,5 +1,6 @@
 import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
+import { COURSE_POINTS } from "../../../src/priming/prime-course.ts";
 import { HOT_VAPOUR_PRESSURE } from "../../../src/suction/suction-practice.ts";
 import { type Duty, isLifted } from "../../duty/duty.ts";
 import type { FieldKey } from "../../duty/fields.ts";
@@ -10,7 +11,7 @@ import { FIELD } from "../field-handles.ts";
 import { byWeight } from "../sections/as-pumped.ts";
 import { LIQUID_FIGURES } from "../sections/liquid.ts";
 import { NPSH } from "../sections/npsh.ts";
-import { PRIME } from "../sections/priming.ts";
+import { COURSE } from "../sections/priming.ts";
 import { isNpshLiftKnown, LIFT } from "../sections/priming-lift.ts";
 import { runsOf } from "../sections/slurry-lines.ts";
 import { wettedDutyOf } from "../sections/wetted-duty.ts";
@@ -86,7 +87,8 @@ function time(duty: Duty): Criterion {
   return limitOf({
     of,
     what: "time to prime",
-    found: PRIME.primeTime,
+    // Of the course itself: the printed time gives way to words where the lift is above the greatest.
+    found: part(COURSE, "time", COURSE_POINTS - 1),
     limit: constant(inUnits(isBypass ? LONGEST.bypass : LONGEST.other, "duration", duty)),
     quantity: "duration",
     mustBe: "at most",

@@ -159,6 +159,18 @@ describe("priming judged by the least of the lifts", () => {
     expect(judged({ ...easy, pumpLevel: "7.7", [key]: "" }).state).toBe("fail");
   });
 
+  it("fails beyond the bare NPSH lift where no margin was stated, and checks beyond the one taken", () => {
+    const taken: Fields = { ...withNpshLift(5, {}), npshMargin: "" };
+    const { cells } = workOut(dutyPlan(dutyOf({ ...STATED, ...taken, pumpLevel: "1" }, { unitSet: "SI", ...LINES })));
+    const withMargin = Number(cells.get("liftByNpsh"));
+    // The bare lift was set to 5 m; the margin taken lies between it and the printed one.
+    expect(withMargin).toBeLessThan(4.5);
+    const at = (lift: number): Shown => judged({ ...taken, pumpLevel: String(lift) });
+    expect(at(withMargin - 0.31).state).toBe("pass");
+    expect(at(withMargin + 0.1)).toMatchObject({ state: "check", text: expect.stringContaining("suction lift") });
+    expect(at(5.01)).toMatchObject({ state: "fail", text: expect.stringContaining("without margin") });
+  });
+
   it("is open until NPSH is known", () => {
     expect(judged({ pumpLevel: "3" })).toMatchObject({ state: "open", text: expect.stringContaining("NPSH") });
   });
