@@ -39,6 +39,11 @@ export function isNpshLiftKnown(duty: Duty): boolean {
   return isNpshOnCurve(duty) || isLiftKnown(duty);
 }
 
+/** The margin that the lift by NPSH keeps. */
+export function npshLiftMargin(duty: Duty): Expression {
+  return isNpshOnCurve(duty) ? POINT.operatingNpshMarginKept : NPSH.npshMarginKept;
+}
+
 function isNpshOnCurve({ pump }: Duty): boolean {
   return pump?.curve.npshRequired !== undefined;
 }

@@ -7,12 +7,11 @@ import type { FieldKey } from "../../duty/fields.ts";
 import { FIELDS } from "../../duty/fields.ts";
 import { isSizedSlurry } from "../../duty/slurry.ts";
 import { constant, difference, type Expression, greatest, ifAtLeast, join, part, product, sum } from "../expression.ts";
-import { FIELD } from "../field-handles.ts";
 import { byWeight } from "../sections/as-pumped.ts";
 import { LIQUID_FIGURES } from "../sections/liquid.ts";
 import { NPSH } from "../sections/npsh.ts";
 import { COURSE } from "../sections/priming.ts";
-import { isNpshLiftKnown, LIFT } from "../sections/priming-lift.ts";
+import { isNpshLiftKnown, LIFT, npshLiftMargin } from "../sections/priming-lift.ts";
 import { runsOf } from "../sections/slurry-lines.ts";
 import { wettedDutyOf } from "../sections/wetted-duty.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
@@ -72,10 +71,10 @@ function byNpsh(duty: Duty): readonly Criterion[] {
     return [openPoint({ of, what: "suction lift by NPSH", missing: duty.pump === undefined ? ["npshRequired"] : [] })];
   }
   const row = { ...LIFTED, what: "suction lift, NPSH" };
-  if (duty.state.npshMargin === "stated") {
+  if (duty.state.npshMargin !== "blank") {
     return [limitOf({ ...row, limit: LIFT.liftByNpsh, broken: "fail", when: "with the margin stated" })];
   }
-  const bare: Expression = sum(LIFT.liftByNpsh, FIELD.npshMargin);
+  const bare: Expression = sum(LIFT.liftByNpsh, npshLiftMargin(duty));
   return [
     limitOf({ ...row, limit: bare, broken: "fail", when: "without margin" }),
     limitOf({ ...row, limit: LIFT.liftByNpsh, broken: "check", when: "with the margin taken" }),
