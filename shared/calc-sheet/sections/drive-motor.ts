@@ -1,7 +1,18 @@
 import { MOTORSIZE } from "../../catalogue/entries/drive.ts";
 import { MOTORDATA } from "../../catalogue/entries/motor-and-tank.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { callOf, constant, type Handle, handles, ifNumber, ifText, join, part, spillOf } from "../expression.ts";
+import {
+  callOf,
+  constant,
+  type Expression,
+  type Handle,
+  handles,
+  ifNumber,
+  ifText,
+  join,
+  part,
+  spillOf,
+} from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
 import { greatestSpeedOf, POWER } from "./drive-power.ts";
@@ -36,8 +47,17 @@ export const MOTOR_FREQUENCY = part(MOTOR, "frequency");
 const NOT_HELD = "not in the tables";
 const NO_LINE_START = "no line-start motor";
 
-/** Its frame for direct coupling, blank where the tables have none. */
-export const NAMED_FRAME = ifText(part(MOTOR, "couplingFrame"), "", part(MOTOR, "frame"), part(MOTOR, "couplingFrame"));
+/** Whether the motor is stated to run on a variable-frequency drive. */
+export function isOnDrive({ driver, motorStart }: Duty): boolean {
+  return driver === "motor" && (motorStart === "VFD" || motorStart === "low-harmonic VFD");
+}
+
+/** Its frame as it drives, blank where the tables have none: with the short shaft for a coupling, never for belts. */
+export function frameAsDriven({ transmission }: Duty): Expression {
+  return transmission === "belts" ? part(MOTOR, "frame") : COUPLED_FRAME;
+}
+
+const COUPLED_FRAME = ifText(part(MOTOR, "couplingFrame"), "", part(MOTOR, "frame"), part(MOTOR, "couplingFrame"));
 
 /** The motor that carries the pump on its site. Without the pump's speed, the rating alone. */
 export function motor(duty: Duty, pump: DutyPump): readonly PlanItem[] {
@@ -129,7 +149,10 @@ function wholeMotor(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     figure(
       DRIVE_MOTOR.motorDrive,
       "Driven by",
-      part(MOTOR, "drivenBy"),
+      // A motor of the mains' own speed may run on a drive all the same.
+      isOnDrive(duty)
+        ? ifText(part(MOTOR, "drivenBy"), "line start", constant("VFD"), part(MOTOR, "drivenBy"))
+        : part(MOTOR, "drivenBy"),
       "Line start within 5 % below synchronous speed; else a variable-frequency drive (VFD), or belts where stated.",
     ),
     held(DRIVE_MOTOR.synchronousSpeed, "Synchronous speed", "synchronousSpeed", "120 × frequency / poles."),

@@ -4,6 +4,7 @@ import { callOf, cell, type Expression, handles, part, ratio, spillOf, sum } fro
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, remark, spill } from "../plan.ts";
 import { HEAD_CURVE } from "./drawn-curves.ts";
+import { isOnDrive } from "./drive-motor.ts";
 import { greatestSpeedOf } from "./drive-power.ts";
 import { HEAD } from "./head.ts";
 import { PUMP } from "./pump.ts";
@@ -22,10 +23,10 @@ export const DRIVE_SPEED = handles({
 const LEAST = spillOf("leastSpeedRecord", MINSPEED);
 
 /** Whether the duty says that the speed varies. */
-export function variesSpeed({ state, motorStart, driver }: Duty): boolean {
-  const isOnDrive = driver === "motor" && (motorStart === "VFD" || motorStart === "low-harmonic VFD");
+export function variesSpeed(duty: Duty): boolean {
+  const { state, driver } = duty;
   const isRaised = driver === "motor" && state.greatestSpeed !== "blank";
-  return isOnDrive || isRaised || state.leastSpeed !== "blank";
+  return isOnDrive(duty) || isRaised || state.leastSpeed !== "blank";
 }
 
 /** The slowest the pump delivers at, and how far its speed is turned down. */

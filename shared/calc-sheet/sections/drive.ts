@@ -9,7 +9,7 @@ import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
 import { byWeight } from "./as-pumped.ts";
 import { engine, engineAlone } from "./drive-engine.ts";
 import { generator } from "./drive-generator.ts";
-import { DRIVE_MOTOR, MOTOR_FREQUENCY, MOTOR_POLES, motor, NAMED_FRAME } from "./drive-motor.ts";
+import { DRIVE_MOTOR, frameAsDriven, MOTOR_FREQUENCY, MOTOR_POLES, motor } from "./drive-motor.ts";
 import { greatestSpeedOf, POWER, powers } from "./drive-power.ts";
 import { speedRange } from "./drive-speed.ts";
 import { rankedOptions } from "./ranked-options.ts";
@@ -79,7 +79,7 @@ function attachment(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...(driver === "motor" && {
       motorRating: DRIVE_MOTOR.motorRating,
       motorPoles: MOTOR_POLES,
-      motorFrame: NAMED_FRAME,
+      motorFrame: frameAsDriven(duty),
       supplyFrequency: MOTOR_FREQUENCY,
     }),
   });

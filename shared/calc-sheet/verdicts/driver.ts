@@ -53,9 +53,9 @@ function powerCriteria(duty: Duty, { what, gives, atBest, assumed }: Given): rea
   const liquid = isSlurry(duty) ? "on slurry, " : "";
   return [
     held({
-      limit: isMarginStated ? product(POWER.reachedPower, FIELD.serviceFactor) : POWER.reachedPower,
+      limit: isMarginStated ? POWER.powerNeeded : POWER.reachedPower,
       broken: "fail",
-      when: `${liquid}${isMarginStated ? "power margin stated counted" : "without a margin"}, over the flows reached`,
+      when: `${liquid}${isMarginStated ? "power margin stated on the maximum of the curve" : "over the flows reached, without a margin"}`,
     }),
     ...(isMarginStated
       ? []

@@ -183,11 +183,11 @@ export const MOTORDATA = defineEntry({
 /** "200 hp motor, 4 poles, 447TS (open 445TS)" */
 function motorName(
   { printed, series }: MotorRating,
-  { poles }: DrivingMotor,
+  { poles, way }: DrivingMotor,
   frame: FrameOfRating | undefined,
   openFrame: FrameOfRating | undefined,
 ): string {
-  const coupled = (of: FrameOfRating): string => of.couplingFrame ?? of.frame;
+  const coupled = (of: FrameOfRating): string => (way === "belts" ? of.frame : (of.couplingFrame ?? of.frame));
   const size = `${Number(printed.toPrecision(4))} ${series === "NEMA" ? "hp" : "kW"} motor, ${poles} poles`;
   if (frame === undefined) return `${size}, frame by the maker`;
   const open = openFrame === undefined || coupled(openFrame) === coupled(frame) ? "" : ` (open ${coupled(openFrame)})`;

@@ -154,18 +154,21 @@ describe("the driver: truth table", () => {
 
   // The straight pump rises to the end of its curve: 72.1 hp by hand, less at the flow it reaches here.
   it("checks a driver that covers the flows reached but not the end of the curve", () => {
-    const straight = (fields: Fields) => duty({ serviceFactor: "1", ...fields }, { pump: STRAIGHT_PUMP });
+    const straight = (fields: Fields) => duty(fields, { pump: STRAIGHT_PUMP });
     const [reached, end] = ["reachedPower", "driverPower"].map((key) => figure(straight({}), key)) as [number, number];
     expect(end).toBeCloseTo(72.12, 1);
     expect(reached).toBeLessThan(71.5);
     const state = (fittedMotor: number) => driver(straight({ fittedMotor: String(fittedMotor) })).state;
-    expect(state(end * 1.0001)).toBe("pass");
+    // Without a margin or a grade the widest power tolerance stands beside it, 9 %.
+    const both = Math.max(end, reached * 1.09);
+    expect(state(both * 1.0001)).toBe("pass");
+    expect(state(both * 0.9999)).toBe("check");
     expect(state(end * 0.9999)).toBe("check");
     expect(state(reached * 1.0001)).toBe("check");
     expect(state(reached * 0.9999)).toBe("fail");
-    expect(driver(straight({ fittedMotor: String(end * 0.999) })).text).toMatch(
-      /end of the curve.*overloads the driver if the pump runs out/,
-    );
+    // A margin that is stated is on the maximum of the curve: by hand 72.1 × 1.1 = 79.3 hp.
+    const stated = (fittedMotor: string) => driver(straight({ serviceFactor: "1.1", fittedMotor })).state;
+    expect([stated("79.5"), stated("79")]).toEqual(["pass", "fail"]);
   });
 
   // By hand: √(static/shutoff); 22 ft of 95 ft is 48.1 %.
