@@ -75,6 +75,7 @@ export interface HeadFindings {
   "velocity-high": null;
   "lay-flat-in-suction": null;
   "total-head-not-positive": null;
+  "head-leans-on-fall": null;
   "route-too-short": null;
   "chainage-not-increasing": { before: Amount };
   "route-pipe-missing": null;

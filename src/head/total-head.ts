@@ -74,7 +74,7 @@ export function totalHead(input: TotalHeadInput): Result<TotalHead> {
 /**
  * Total head of a system at one flow [m], for inputs the caller has checked.
  * Fails: as `lineLoss`.
- * Warns: lay-flat-in-suction (a warning); total-head-not-positive; as `lineLoss`, `suctionLineRemarks` and
+ * Warns: lay-flat-in-suction (a warning); total-head-not-positive, head-leans-on-fall; as `lineLoss`, `suctionLineRemarks` and
  * `dischargeLineRemarks`.
  */
 export function headAt(system: PumpingSystem, flow: number, pressureDifference: number): Result<TotalHead> {
@@ -85,13 +85,19 @@ export function headAt(system: PumpingSystem, flow: number, pressureDifference: 
       const total = staticHead + pressureHead + suctionLoss + dischargeLoss;
       return succeed(
         { total, staticHead, pressureHead, suctionLoss, dischargeLoss },
-        remarks(suctionLine, dischargeLine, flow, total),
+        remarks(suctionLine, dischargeLine, flow, total, staticHead + pressureHead),
       );
     }),
   );
 }
 
-function remarks(suctionLine: Line, dischargeLine: Line, flow: number, total: number): readonly Finding[] {
+function remarks(
+  suctionLine: Line,
+  dischargeLine: Line,
+  flow: number,
+  total: number,
+  still: number,
+): readonly Finding[] {
   const findings: Finding[] = [...suctionLineRemarks(suctionLine, flow), ...dischargeLineRemarks(dischargeLine, flow)];
   const layFlat = layFlatIn(suctionLine);
   if (layFlat !== undefined) {
@@ -106,6 +112,8 @@ function remarks(suctionLine: Line, dischargeLine: Line, flow: number, total: nu
   if (flow > 0 && total <= 0) {
     const found = amount("head", total);
     findings.push({ code: "total-head-not-positive", kind: "check", subject: "total head", found });
+  } else if (flow > 0 && still < 0) {
+    findings.push({ code: "head-leans-on-fall", kind: "check", subject: "static head", found: amount("head", still) });
   }
   return findings;
 }

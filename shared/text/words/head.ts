@@ -13,6 +13,8 @@ export const headWords: WordsOf<keyof HeadFindings> = {
     `the velocity in the ${f.subject} reaches ${say.amount(f.found)}, above the usual ${say.amount(f.limit)}`,
   "lay-flat-in-suction": (f) =>
     `${f.subject} holds “${f.given}”, which collapses under vacuum; use suction hose or pipe unless pressure stands over it throughout`,
+  "head-leans-on-fall": (f, say) =>
+    `${f.subject} with the pressures is ${say.amount(f.found)}: the fall pays part of the losses only while its leg runs full; a line that takes in air or runs part-full asks for more head`,
   "total-head-not-positive": (f, say) =>
     `total head is ${say.amount(f.found)}: gravity delivers this flow without a pump`,
   "route-too-short": (f) => `${f.subject} needs at least two rows, its start and its outlet`,

@@ -1,4 +1,5 @@
 import { type CurvePointText, EMPTY_PUMP, type PumpText } from "../../../shared/duty/duty-text.ts";
+import { bareNumber } from "../../../shared/duty/read-amount.ts";
 import { type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import { efficiencyFromPower } from "../../../src/pump/best-efficiency.ts";
@@ -34,6 +35,31 @@ export function pumpTextOf(ranked: RankedPump, units: UnitSetName): PumpText {
     speedRatio: speedRatio === 1 ? "" : plain(speedRatio),
     trimRatio: trimRatio === 1 ? "" : plain(trimRatio),
   };
+}
+
+/** Ratios closer than this are the same setting: a tenth of a turn in two hundred. */
+const SAME_SETTING = 5e-4;
+
+/**
+ * Whether a ranked pump is the one in the duty, as it would be taken now, or set for another duty: its name is the same
+ * and the speed or trim ratio is not.
+ */
+export function choiceOf(
+  chosen: PumpText | undefined,
+  ranked: RankedPump,
+  units: UnitSetName,
+): "not chosen" | "as ranked" | "set otherwise" {
+  if (chosen?.name.trim().toLowerCase() !== ranked.pump.name.toLowerCase()) return "not chosen";
+  const taken = pumpTextOf(ranked, units);
+  const isSame = (["speedRatio", "trimRatio"] as const).every(
+    (key) => Math.abs(ratioOf(chosen[key]) / ratioOf(taken[key]) - 1) < SAME_SETTING,
+  );
+  return isSame ? "as ranked" : "set otherwise";
+}
+
+/** A blank ratio stands for 1; one that is no plain number equals none. */
+function ratioOf(typed: string): number {
+  return typed.trim() === "" ? 1 : (bareNumber(typed) ?? Number.NaN);
 }
 
 /** Whether the trim of a ranked pump is written as a ratio; else its curve is. */

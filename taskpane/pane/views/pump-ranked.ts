@@ -7,14 +7,15 @@ import { amount } from "../../../src/basis/result.ts";
 import type { RankedPump } from "../../../src/pump/selection.ts";
 import type { PaneContext } from "../context.ts";
 import { MOST_COMPARED } from "../pump/offers.ts";
-import { isSimilar, pumpTextOf } from "../pump/pump-text.ts";
+import { choiceOf, isSimilar, pumpTextOf } from "../pump/pump-text.ts";
 
 /** A pump of the ranking: its figures on the duty, what speaks for and against it, and the ways to take it. */
 export function rankedPumpView(context: PaneContext, ranked: RankedPump): TemplateResult {
   const { state, send } = context;
   const units = state.duty.unitSet;
   const { name } = ranked.pump;
-  const chosen = isChosen(context, name);
+  const choice = choiceOf(state.duty.pump, ranked, units);
+  const chosen = choice !== "not chosen";
   const compared = state.offers.compared.includes(name);
   const full = !compared && state.offers.compared.length >= MOST_COMPARED;
   return html`<article class="ranked-pump ${chosen ? "chosen" : ""}" aria-label="${ranked.rank}. ${name}">
@@ -22,8 +23,9 @@ export function rankedPumpView(context: PaneContext, ranked: RankedPump): Templa
       <span class="row-number">${ranked.rank}</span>
       <strong class="pump-name">${name}</strong>
       ${ranked.keepsRules ? nothing : html`<span class="mark">breaks a rule</span>`}
-      ${chosen ? html`<span class="mark chosen">chosen</span>` : nothing}
+      ${chosen ? html`<span class="mark chosen">${choice === "as ranked" ? "chosen" : "chosen, set otherwise"}</span>` : nothing}
     </div>
+    ${choice === "set otherwise" ? html`<p class="why"><strong>Set for another duty:</strong> ${SET_OTHERWISE}</p>` : nothing}
     <dl class="pairs">
       ${figuresOf(ranked, units).map(
         (figure) =>
@@ -103,9 +105,8 @@ function reasonsView(title: string, phrases: readonly string[]): TemplateResult 
   return html`<p class="why"><strong>${title}:</strong> ${phrases.join("; ")}.</p>`;
 }
 
-function isChosen({ state }: PaneContext, name: string): boolean {
-  return state.duty.pump?.name.trim().toLowerCase() === name.toLowerCase();
-}
+const SET_OTHERWISE =
+  "the pump on the duty keeps the speed and trim it was chosen with. The figures below are of a new setting: choose it again to take it.";
 
 function choiceText({ pump, running }: RankedPump): string {
   if (isSimilar(running)) return `“${pump.name}” chosen.`;

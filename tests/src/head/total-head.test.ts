@@ -86,6 +86,12 @@ describe("total head", () => {
     ["no discharge pipe", { dischargeLine: [] }, "check line-lossless"],
     ["lay-flat suction hose", { suctionLine: [segmentOf(layFlat, 15)] }, "limit lay-flat-in-suction"],
     ["gravity enough", { staticHead: -500 }, "check total-head-not-positive"],
+    // Of the losses a thousandth of a metre is paid by the fall.
+    [
+      "a fall that pays part of the losses",
+      { staticHead: -0.001, deliveryPressure: 0, sourcePressure: 0 },
+      "check head-leans-on-fall",
+    ],
     // 2.4 m/s in 0.3 m is 0.16965 m³/s.
     ["suction above 2.4 m/s", { flow: 0.1697 }, "check velocity-high"],
   ] as const)("remarks on %s", (_, change, code) => {

@@ -11,7 +11,7 @@ import { runningPump } from "../../../src/pump/running-pump.ts";
 import type { RankedPump } from "../../../src/pump/selection.ts";
 import { curveOn } from "../../../src/slurry/curve-as-pumped.ts";
 import { candidatesOf } from "../../../taskpane/pane/pump/candidates.ts";
-import { isSimilar, pumpTextOf } from "../../../taskpane/pane/pump/pump-text.ts";
+import { choiceOf, isSimilar, pumpTextOf } from "../../../taskpane/pane/pump/pump-text.ts";
 import { rankingOf } from "../../../taskpane/pane/pump/ranking.ts";
 import { QUARRY } from "../../support/duty-of.ts";
 
@@ -50,6 +50,29 @@ describe.each(CHOICES)("$id", ({ ranked, duty }) => {
     if (ranked.diameter !== undefined) {
       expect((pump.impellerDiameter ?? 0) * pump.trimRatio).toBeCloseTo(ranked.diameter, 6);
     }
+  });
+});
+
+describe("the pump in the duty beside the ranking", () => {
+  const first = (flow: string): RankedPump => {
+    const [ranked] = rankedFor({ ...QUARRY, fields: { ...QUARRY.fields, flow } }).filter(
+      ({ pump, running }) => pump.name === chosen.pump.name && running.speedRatio !== 1,
+    );
+    if (ranked === undefined) throw new Error("not ranked with a speed of its own");
+    return ranked;
+  };
+  const [chosen] = rankedFor({ ...QUARRY, fields: { ...QUARRY.fields, flow: "1000" } }).filter(
+    ({ running }) => running.speedRatio !== 1,
+  ) as [RankedPump];
+
+  // A pump chosen at 1000 gpm keeps its speed ratio when the flow rises to 1150: it no longer runs right at the duty.
+  it("is told apart from a setting for another duty", () => {
+    const text = pumpTextOf(chosen, "US");
+    expect(choiceOf(text, chosen, "US")).toBe("as ranked");
+    expect(choiceOf(text, first("1050"), "US")).toBe("set otherwise");
+    expect(choiceOf({ ...text, speedRatio: "" }, chosen, "US")).toBe("set otherwise");
+    expect(choiceOf({ ...text, name: "another" }, chosen, "US")).toBe("not chosen");
+    expect(choiceOf(undefined, chosen, "US")).toBe("not chosen");
   });
 });
 
