@@ -197,6 +197,12 @@ describe("the chosen pump on the slurry", () => {
     expect(verdictOf(slower, "head").state).toBe("fail");
   });
 
+  it("needs its NPSH over the head ratio all along its curve", () => {
+    const points = PUMP.points.map((point) => ({ ...point, npshRequired: "4" }));
+    const needs = cellsOf(duty({}, { pump: { ...PUMP, points } }));
+    expect(needs.get("operatingNpshRequired")).toBeCloseTo(4 / HEAD_RATIO, 8);
+  });
+
   it("is started and flushed with the clear liquid beside it", () => {
     // On clear liquid the same pump gives more flow than on the slurry, and takes less power at each flow.
     expect(cells.get("flushFlow")).toBeGreaterThan(cells.get("operatingFlow") as number);

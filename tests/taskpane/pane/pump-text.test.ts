@@ -4,6 +4,7 @@ import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { stateAsPumped } from "../../../shared/duty/slurry.ts";
 import { inventedPumps } from "../../../shared/pump-table/library/library.ts";
+import { STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
 import { andThen } from "../../../src/basis/result.ts";
 import { fromEngine, unitOf } from "../../../src/basis/units.ts";
 import { headAtFlow, npshRequiredAtFlow } from "../../../src/pump/pump-reading.ts";
@@ -45,6 +46,12 @@ describe.each(CHOICES)("$id", ({ ranked, duty }) => {
       const npsh = npshRequiredAtFlow(running.value, Math.min(ranked.flow, running.value.mostFlow));
       // Of a trim written down as its own curve the points between are drawn anew.
       expect((npsh.ok ? npsh.value : 0) / ranked.npshRequired).toBeCloseTo(1, isSimilar(ranked.running) ? 5 : 2);
+    }
+    const state = stateAsPumped(read.duty);
+    if (ranked.power !== undefined && ranked.efficiency !== undefined && state.ok) {
+      // P = ρ g Q H/η of the liquid as pumped, in m of it.
+      const hydraulic = state.value.density * STANDARD_GRAVITY * ranked.flow * ranked.head;
+      expect(ranked.power / (hydraulic / ranked.efficiency)).toBeCloseTo(1, 6);
     }
     if (ranked.speed !== undefined) expect((pump.speed ?? 0) * pump.speedRatio).toBeCloseTo(ranked.speed, 4);
     if (ranked.diameter !== undefined) {
