@@ -51,7 +51,8 @@ describe.each(CHOICES)("$id", ({ ranked, duty }) => {
     if (ranked.power !== undefined && ranked.efficiency !== undefined && state.ok) {
       // P = ρ g Q H/η of the liquid as pumped, in m of it.
       const hydraulic = state.value.density * STANDARD_GRAVITY * ranked.flow * ranked.head;
-      expect(ranked.power / (hydraulic / ranked.efficiency)).toBeCloseTo(1, 6);
+      // Power and efficiency are each drawn through the points of the curve: between them they differ by up to one per cent.
+      expect(Math.abs(ranked.power / (hydraulic / ranked.efficiency) - 1)).toBeLessThan(0.01);
     }
     if (ranked.speed !== undefined) expect((pump.speed ?? 0) * pump.speedRatio).toBeCloseTo(ranked.speed, 4);
     if (ranked.diameter !== undefined) {
