@@ -5,6 +5,7 @@ import { DRIVEARRANGEMENT, ENGINESITEPOWER, FUELRATE, MOTORSIZE } from "./entrie
 import { FLYWHEELHOUSINGS, MOTORFRAMES } from "./entries/drive-lists.ts";
 import { ENERGYCOST, LIFECYCLECOST } from "./entries/estimate.ts";
 import { FINDINGS } from "./entries/findings.ts";
+import { FLANGEDIMENSIONS } from "./entries/flange-dimensions.ts";
 import { ATMOSPHERE, DENSITY, INUNITS, LIQUIDS, VAPORPRESSURE, VISCOSITY } from "./entries/liquid-and-site.ts";
 import { MATERIALCHECK } from "./entries/material-check.ts";
 import { CASTINGPROPERTY, CASTINGS } from "./entries/materials.ts";
@@ -30,7 +31,6 @@ import { LINESURGE, PIPERATING } from "./entries/pipe-rating.ts";
 import {
   FLANGECHECK,
   FLANGECLASS,
-  FLANGEDIMENSIONS,
   FLANGERATING,
   FLANGERATINGS,
   NOZZLEPRESSURE,

@@ -20,12 +20,19 @@ interface Options {
   readonly shownIf?: Condition;
 }
 
+/**
+ * The same text for a reader of another unit set, where it means something else there without being an amount: a bare
+ * flange size is NPS in US units and DN otherwise.
+ */
+type InUnitSet = (text: string, from: UnitSetName, to: UnitSetName) => string;
+
 /** What a box of the duty is: label, words of help, and how the text in it is read. */
 export interface Field<T = unknown> extends Options {
   readonly kind: "amount" | "name" | "text";
   /** Absent where it is no amount that a unit set reads in its own unit. */
   readonly quantity?: Quantity;
   readonly bounds?: Bounds;
+  readonly inUnitSet?: InUnitSet;
   /** Known names to choose from; what else may be typed, the help says. */
   readonly choices?: readonly string[];
   /** What a blank box stands for, in the engine's unit or as it would be typed; the sheet says it was assumed. */
@@ -96,6 +103,7 @@ type Reader<T> = (text: string, subject: string, unitSet: UnitSetName) => Result
 
 interface NameOptions extends Options {
   readonly choices?: readonly string[];
+  readonly inUnitSet?: InUnitSet;
   readonly whenBlank?: string;
 }
 

@@ -12,10 +12,12 @@ export interface FlangeFace {
   /** "3/4 in", whatever the reader's units. */
   readonly boltSize: string;
   readonly hole: number;
-  /** Nothing where the standard of the class is not held for it. */
+  /** Nothing on a flat face, or where the standard of the class is not held for it. */
   readonly raisedFace: number | undefined;
+  /** Of the gasket stated: a ring, or as wide as the flange. */
   readonly gasketOutside: number;
   readonly gasketInside: number;
+  readonly isFullFace: boolean;
 }
 
 /** The flanges of the pump that have dimensions on the sheet. */
@@ -32,12 +34,15 @@ export function flangeFaces(duty: Duty): readonly FlangeFace[] {
     const boltCircle = number("circle");
     const bolts = number("bolts");
     const hole = number("holeDiameter");
-    const gasketOutside = number("gasketOutside");
+    const isFullFace = duty.gasketShape === "full face";
+    const gasketOutside = isFullFace ? outside : number("gasketOutside");
     const gasketInside = number("gasketInside");
     if (outside === undefined || boltCircle === undefined || bolts === undefined || hole === undefined) return [];
     if (gasketOutside === undefined || gasketInside === undefined) return [];
     const raisedFace = number("raisedFace");
     const boltSize = String(at("boltSize"));
-    return [{ name, outside, boltCircle, bolts, boltSize, hole, raisedFace, gasketOutside, gasketInside }];
+    const raised = duty.facing === "both flat" || isFullFace ? undefined : raisedFace;
+    const gasket = { gasketOutside, gasketInside, isFullFace };
+    return [{ name, outside, boltCircle, bolts, boltSize, hole, raisedFace: raised, ...gasket }];
   });
 }

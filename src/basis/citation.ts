@@ -273,6 +273,14 @@ export const SOURCES = {
     year: 2015,
   },
   "en-1092-1": { title: "EN 1092-1, Circular flanges, PN designated: steel flanges", publisher: "CEN", year: 2013 },
+  "en-1514-1": { title: "EN 1514-1, Non-metallic flat gaskets for PN flanges", publisher: "CEN", year: 1997 },
+  "as-2129": { title: "AS 2129, Flanges for pipes, valves and fittings", publisher: "Standards Australia", year: 2000 },
+  "as-4087": {
+    title: "AS/NZS 4087, Metallic flanges for waterworks purposes",
+    publisher: "Standards Australia",
+    year: 2011,
+  },
+  "jis-b-2220": { title: "JIS B 2220, Steel pipe flanges", publisher: "JSA", year: 2012 },
   "en-1092-2": { title: "EN 1092-2, Circular flanges, PN designated: cast iron flanges", publisher: "CEN", year: 1997 },
   "asme-b16.21": { title: "ASME B16.21, Nonmetallic Flat Gaskets for Pipe Flanges", publisher: "ASME", year: 2016 },
   "asme-viii-1": {

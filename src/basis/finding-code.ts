@@ -322,22 +322,31 @@ export interface PressureFindings {
   "flange-test-pressure": { flangeClass: string };
   "flange-size-unknown": { standard?: string; named: string; sizes: string };
   "flange-size-twice": { other: string };
-  "flange-dimensions-not-held": null;
   "flange-drilling-alone": { name: string; of: string };
   "flange-mates": { name: string; other: string };
-  "flange-dimensions-from-memory": null;
+  "flange-mates-pn": { name: string; others?: string };
+  "flange-holes-differ": { name: string };
+  "flange-rim-differs": null;
+  "flange-thickness-changed": null;
+  "flange-drilling-only": { name: string };
+  "flange-dimensions-from-memory": { what: string };
   "flange-dimensions-converted": null;
-  "bolts-differ": { bolts: number; holes: number };
-  "bolt-stress-above-yield": { grade: string };
-  "bolt-stress-above-ceiling": { weakest: string };
-  "bolt-stress-below-needed": null;
-  "bolt-load-may-fall-short": null;
+  "bolt-grade-assumed": { grade: string };
+  "bolt-grade-taken-as": { grade: string };
+  "gasket-taken-as": { gasket: string };
+  "bolts-short-of-working": null;
+  "bolts-short-of-test": null;
   "bolt-stress-held-by-gasket": null;
   "metric-grade-in-inch-bolts": null;
   "spiral-wound-as-flat-ring": { flange: string };
-  "full-face-gasket-not-reckoned": null;
-  "gasket-on-raised-face": null;
-  "joint-figures-from-memory": null;
+  "full-face-not-held": null;
+  "full-face-on-raised-face": null;
+  "raised-face-on-flat-iron": null;
+  "strong-bolts-on-grey-iron": { grade: string };
+  "weak-bolts-on-hard-gasket": { grade: string };
+  "iron-facing-assumed": { taken: string };
+  "nut-factor-assumed": { low: string; high: string };
+  "joint-figures-from-memory": { isVerified: boolean };
   "thread-pitch-needed": null;
   "bolt-torque-scatter": null;
   "nut-factor-far-from-reference": { reference: Amount };
@@ -669,7 +678,8 @@ export type WarningCode =
   | "constituent-danger"
   | "column-separation"
   | "lay-flat-under-vacuum"
-  | "bolt-stress-above-ceiling"
+  | "strong-bolts-on-grey-iron"
+  | "weak-bolts-on-hard-gasket"
   | "spiral-wound-as-flat-ring"
   | "pressure-above-rating"
   | "material-not-of-standard"

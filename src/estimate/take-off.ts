@@ -4,6 +4,7 @@ import { unitOf } from "../basis/units.ts";
 import type { Line, LineSegment } from "../pipework/line.ts";
 import { nominalDiameter } from "../pipework/nominal-size.ts";
 import type { Pipe } from "../pipework/pipe.ts";
+import { boltOf, boltSizeText } from "../pressure/bolt-size.ts";
 import type { FlangeClass } from "../pressure/flange-class.ts";
 import { flangeDimensions } from "../pressure/flange-dimensions.ts";
 import { wallMaterialOf } from "../pressure/pipe-wall.ts";
@@ -184,14 +185,15 @@ function jointRows(
     if (flangeClass === null) return [joint];
     const { size: _, ...plain } = flangeClass;
     const held =
-      inches === undefined ? undefined : flangeDimensions({ size: `NPS ${inches}`, flangeClass: plain, system });
+      inches === undefined ? undefined : flangeDimensions({ size: `NPS ${inches}`, drilling: plain, system });
     if (held?.ok !== true) {
       findings.push({ code: "bolting-not-held", kind: "check", subject: "flanged joint", given: title });
       return [joint];
     }
     const { bolts, boltSize, studLength } = held.value;
     const studs = number * bolts;
-    const long = studLength === undefined ? "" : ` × ${Math.round((studLength / unitOf("in").factor) * 100) / 100} in`;
+    const long = studLength === undefined ? "" : ` × ${lengthText(studLength, boltSize)}`;
+    const bolt = boltSizeText(boltSize);
     const spareStuds = Math.ceil(studs * (1 + SPARE_STUDS) * (1 - ROUNDING));
     const spareGaskets = Math.ceil(number * (1 + SPARE_GASKETS) * (1 - ROUNDING));
     return [
@@ -199,15 +201,21 @@ function jointRows(
       count(
         "both",
         "stud",
-        `${boltSize} in${long}`,
+        `${bolt}${long}`,
         studs,
         spareStuds,
         `${bolts} a joint; length for two like steel flanges, others by drawing`,
       ),
-      count("both", "nut", `${boltSize} in`, 2 * studs, 2 * spareStuds, "two a stud"),
+      count("both", "nut", bolt, 2 * studs, 2 * spareStuds, "two a stud"),
       count("both", "gasket", title, number, spareGaskets, "flat ring, or full face where the face is flat"),
     ];
   });
+}
+
+/** Inch studs are ordered in inches, metric ones in millimetres. */
+function lengthText(length: number, boltSize: string): string {
+  if (boltOf(boltSize)?.isMetric === true) return `${Math.round(length / unitOf("mm").factor)} mm`;
+  return `${Math.round((length / unitOf("in").factor) * 100) / 100} in`;
 }
 
 function addJoints(joints: Map<string, Joint>, pipe: Pipe, number: number): void {

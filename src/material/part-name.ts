@@ -64,7 +64,7 @@ export function elastomersNamed(text: string, subject: string): Result<readonly 
 const BOLT_WORDS: Patterns<Hardware> = [
   [/b8m|a4-|316/i, STAINLESS_BOLTS],
   [/galvan|zinc|hdg/i, GALVANISED_BOLTS],
-  [/b7|8\.8|10\.9|a307|sae|grade ?[258]|carbon steel|steel/i, PLAIN_BOLTS],
+  [/b7|l7|4\.6|8\.8|10\.9|a307|sae|grade ?[258]|carbon steel|steel/i, PLAIN_BOLTS],
 ];
 
 /** Bolts by material and coating: "A193 B7", "galvanised", "A193 B8M". Fails: `name-unknown`. */

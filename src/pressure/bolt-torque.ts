@@ -1,9 +1,8 @@
 import { checkInputs, type Method } from "../basis/method.ts";
 import { andThen, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
-import { INCH_BOLTS, REFERENCE_TORQUES } from "../tables/bolts.ts";
+import { REFERENCE_TORQUES } from "../tables/bolts.ts";
 
-const inch = unitOf("in").factor;
 const ksi = 1000 * unitOf("psi").factor;
 const footPound = unitOf("lbf·ft").factor;
 
@@ -36,12 +35,6 @@ export const boltTorqueMethod = {
  */
 export function boltTorque(input: BoltTorqueInput): Result<number> {
   return andThen(checkInputs(boltTorqueMethod, input), () => succeed(input.nutFactor * input.diameter * input.load));
-}
-
-/** Tensile stress area and root area of an inch bolt of the table, m². */
-export function boltAreas(size: string): { readonly tensile: number; readonly root: number } | undefined {
-  const row = INCH_BOLTS.find(([name]) => name === size);
-  return row === undefined ? undefined : { tensile: row[4] * inch ** 2, root: row[5] * inch ** 2 };
 }
 
 /** Torque of the reference table at a root stress in Pa, N·m; nothing for a size it does not list. */

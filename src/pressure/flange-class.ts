@@ -2,7 +2,7 @@ import { nearestNames } from "../basis/nearest.ts";
 import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { FlangeClassName, RatingSystem } from "../tables/flange-rating-table.ts";
 import type { ClassSeries } from "../tables/pressure-materials.ts";
-import { type FlangeSize, flangeSizeRead } from "./flange-size.ts";
+import { type FlangeSize, flangeSizeFor, flangeSizeNamed, flangeSizeRead } from "./flange-size.ts";
 
 /** What the gasket lies on: a raised face, or a face flat out to the rim. */
 export type Facing = "raised" | "flat";
@@ -70,6 +70,16 @@ export function flangeClassNamed(text: string, system: RatingSystem, subject = "
   if (metric !== undefined) findings.push({ code: "class-by-metric-name", kind: "check", subject, given, facts });
   const facing = FACINGS[face ?? ""];
   return succeed({ name, series, ...(size && { size }), ...(facing && { facing }) }, findings);
+}
+
+/** A class as the reader of the other system would write it: the size beside it is NPS for the one and DN for the other. */
+export function flangeClassFor(text: string, from: RatingSystem, to: RatingSystem): string {
+  const read = flangeClassNamed(text, from);
+  if (!read.ok || read.value.size === undefined) return text;
+  const sized = /^(.*[ ,;])(\S+)$/.exec(text.trim());
+  if (sized === null || /(?:nps|dn) *$/i.test(sized[1] as string)) return text;
+  if (flangeSizeNamed(sized[2] as string, from) !== read.value.size) return text;
+  return `${sized[1]}${flangeSizeFor(sized[2] as string, from, to)}`;
 }
 
 function unknown(text: string, subject: string): Result<never> {

@@ -89,9 +89,13 @@ export function flangeSizeUnknown(of: {
   };
 }
 
-/** The same size as the other kind of reader would write it: "8" is "200" and back; nothing where there is no pair. */
-export function flangeSizePair(text: string, from: RatingSystem, to: RatingSystem): string | undefined {
+/**
+ * A size as the reader of the other system would write it: "8" of NPS is "200" of DN, and back. A text that says which it
+ * is, or is no size, stays; a size without a pair gets its own name.
+ */
+export function flangeSizeFor(text: string, from: RatingSystem, to: RatingSystem): string {
+  if (from === to || flangeSizeNamed(text, from) === flangeSizeNamed(text, to)) return text;
   const size = flangeSizeNamed(text, from);
-  if (size === undefined) return undefined;
-  return to === "US" ? size.nps : String(size.dn);
+  if (size === undefined) return text;
+  return to === "US" ? (size.nps ?? `DN${size.dn}`) : String(size.dn);
 }

@@ -1,7 +1,7 @@
 /**
  * Bolts and studs of flange joints. Inch: thread, nominal diameter in, threads per inch, tensile stress area in², root
- * area in². Metric: thread, nominal diameter mm, pitch mm, tensile stress area mm². Tensile stress area: ASME B1.1 (2003)
- * appendix B, 0.7854 (D − 0.9743/n)²; ISO 898-1, 0.7854 (d − 0.9382 P)². Root area: 0.7854 (D − 1.3/n)². Flange bolts of
+ * area in². Metric, coarse thread: thread, nominal diameter mm, pitch mm, tensile stress area mm², root area mm². Tensile stress area: ASME B1.1 (2003)
+ * appendix B, 0.7854 (D − 0.9743/n)²; ISO 898-1, 0.7854 (d − 0.9382 P)². Root area: 0.7854 (D − 1.3/n)² and 0.7854 (d − 1.22687 P)². Flange bolts of
  * 1-1/8 in and more are of the eight-thread series.
  *
  * Verified: areas worked from the formulas and compared with handbook values, from memory; they agree to the last figure.
@@ -33,18 +33,25 @@ export type MetricBoltRow = readonly [
   diameter: number,
   pitch: number,
   tensileArea: number,
+  rootArea: number,
 ];
 
 export const METRIC_BOLTS: readonly MetricBoltRow[] = [
-  ["M12", "M12x1.75", 12, 1.75, 84.3],
-  ["M16", "M16x2", 16, 2, 156.7],
-  ["M20", "M20x2.5", 20, 2.5, 244.8],
-  ["M24", "M24x3", 24, 3, 352.5],
-  ["M27", "M27x3", 27, 3, 459.4],
-  ["M30", "M30x3.5", 30, 3.5, 560.6],
-  ["M33", "M33x3.5", 33, 3.5, 693.6],
-  ["M36", "M36x4", 36, 4, 816.7],
-  ["M39", "M39x4", 39, 4, 975.8],
+  ["M10", "M10x1.5", 10, 1.5, 58, 52.3],
+  ["M12", "M12x1.75", 12, 1.75, 84.3, 76.2],
+  ["M16", "M16x2", 16, 2, 156.7, 144.1],
+  ["M20", "M20x2.5", 20, 2.5, 244.8, 225.2],
+  ["M22", "M22x2.5", 22, 2.5, 303.4, 281.5],
+  ["M24", "M24x3", 24, 3, 352.5, 324.3],
+  ["M27", "M27x3", 27, 3, 459.4, 427.1],
+  ["M30", "M30x3.5", 30, 3.5, 560.6, 519],
+  ["M33", "M33x3.5", 33, 3.5, 693.6, 647.2],
+  ["M36", "M36x4", 36, 4, 816.7, 759.3],
+  ["M39", "M39x4", 39, 4, 975.8, 912.9],
+  ["M42", "M42x4.5", 42, 4.5, 1120.9, 1045.1],
+  ["M45", "M45x4.5", 45, 4.5, 1306, 1224.1],
+  ["M48", "M48x5", 48, 5, 1473.1, 1376.6],
+  ["M52", "M52x5", 52, 5, 1757.8, 1652.2],
 ];
 
 /**
@@ -66,27 +73,3 @@ export const REFERENCE_TORQUES: readonly ReferenceTorqueRow[] = [
   ["1-3/8", 1400, 1050],
   ["1-1/2", 1800, 1400],
 ];
-
-/**
- * Bolting materials: the stress the trade assembles to, least and greatest, and the stress past which the bolt is spent,
- * ksi. A193 B7 to 2-1/2 in: 40 to 60 % of 105 ksi yield. SAE grade 5 to 1 in: 60 to 70 % of 85 ksi proof (74 ksi over
- * 1 in, so the grade stops there). ISO 8.8 over M16: 60 to 70 % of 600 MPa proof. A307 B: 20 to 25 ksi; its yield, 36 ksi, is nominal.
- *
- * Verified: from memory; common practice.
- */
-export interface BoltGrade {
-  readonly least: number;
-  readonly greatest: number;
-  readonly yields: number;
-  /** Largest bolt these stresses are of, inches; none of the table is too large where left out. */
-  readonly largest?: number;
-}
-
-export const BOLT_GRADES = {
-  "A193 B7": { least: 42, greatest: 63, yields: 105 },
-  "SAE grade 5": { least: 51, greatest: 59.5, yields: 92, largest: 1 },
-  "ISO 8.8": { least: 52.2, greatest: 60.9, yields: 92 },
-  "A307 B": { least: 20, greatest: 25, yields: 36 },
-} as const satisfies Record<string, BoltGrade>;
-
-export type BoltGradeName = keyof typeof BOLT_GRADES;

@@ -17,8 +17,10 @@ export function numbersThatDiffer(duty: DutyText, unitSet: UnitSetName): readonl
   const differs = (text: string, quantity: Quantity): boolean =>
     UNIT_SETS[duty.unitSet][quantity] !== UNIT_SETS[unitSet][quantity] && bareNumber(text) !== undefined;
   const fields = FIELD_KEYS.filter((key) => {
-    const { quantity } = FIELDS[key];
-    return quantity !== undefined && differs(duty.fields[key], quantity);
+    const { quantity, inUnitSet } = FIELDS[key];
+    const text = duty.fields[key];
+    if (inUnitSet !== undefined) return inUnitSet(text, duty.unitSet, unitSet) !== text;
+    return quantity !== undefined && differs(text, quantity);
   }).map((field): Place => ({ field }));
   const lengths = (["suctionLine", "dischargeLine"] as const).flatMap((line) =>
     duty[line].flatMap(({ length }, row): readonly Place[] =>
@@ -41,7 +43,10 @@ function pumpNumbers(pump: PumpText, differs: (text: string, quantity: Quantity)
   return [...boxes.map((box): Place => ({ pump: box })), ...cells];
 }
 
-/** The same duty in another unit set: plain numbers converted to six figures, every other text as it is. */
+/**
+ * The same duty in another unit set: plain numbers converted to six figures, flange sizes to their pair of NPS and DN,
+ * every other text as it is.
+ */
 export function convertNumbers(duty: DutyText, unitSet: UnitSetName): DutyText {
   const converted = (text: string, quantity: Quantity): string => {
     const value = bareNumber(text);
@@ -53,8 +58,9 @@ export function convertNumbers(duty: DutyText, unitSet: UnitSetName): DutyText {
   };
   const fields = Object.fromEntries(
     FIELD_KEYS.map((key) => {
-      const { quantity } = FIELDS[key];
+      const { quantity, inUnitSet } = FIELDS[key];
       const text = duty.fields[key];
+      if (inUnitSet !== undefined) return [key, inUnitSet(text, duty.unitSet, unitSet)];
       return [key, quantity === undefined ? text : converted(text, quantity)];
     }),
   ) as DutyText["fields"];

@@ -1,33 +1,37 @@
-import { flangeClassNamed } from "../../../src/pressure/flange-class.ts";
 import { BOLTTORQUE } from "../../catalogue/entries/bolting.ts";
-import { FLANGEDIMENSIONS } from "../../catalogue/entries/pressure-and-flanges.ts";
-import { ratingSystem } from "../../catalogue/parameters/class.ts";
-import type { Duty } from "../../duty/duty.ts";
+import { FLANGEDIMENSIONS } from "../../catalogue/entries/flange-dimensions.ts";
+import type { Duty, DutyPump } from "../../duty/duty.ts";
 import {
   type Call,
   callOf,
   constant,
   type Expression,
   handles,
+  ifAtLeast,
   ifNumber,
+  ifText,
   join,
   part,
+  product,
   spillOf,
-  verdict,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark, spill, statement, type TableItem } from "../plan.ts";
 import { PRESSURE } from "./pressure.ts";
+import { CLASSES, nozzleLabels } from "./pressure-nozzles.ts";
 import { stated } from "./stated-input.ts";
 
 /** Worked cells of this section. */
 export const BOLTING = handles({
+  jointTestPressure: "gaugePressure",
   suctionTorque: "torque",
-  suctionBoltStress: null,
+  suctionSealsTo: "gaugePressure",
+  suctionJointVerdict: null,
   suctionJointNotes: null,
   dischargeTorque: "torque",
-  dischargeBoltStress: null,
+  dischargeSealsTo: "gaugePressure",
+  dischargeJointVerdict: null,
   dischargeJointNotes: null,
   flangeNotes: null,
 });
@@ -39,9 +43,11 @@ export const FLANGES = [
     dimensions: spillOf("suctionDimensions", FLANGEDIMENSIONS),
     joint: spillOf("suctionJoint", BOLTTORQUE),
     torque: BOLTING.suctionTorque,
-    stress: BOLTING.suctionBoltStress,
+    sealsTo: BOLTING.suctionSealsTo,
+    verdict: BOLTING.suctionJointVerdict,
     notes: BOLTING.suctionJointNotes,
-    why: " The suction flange sees that pressure when a stopped pump lets it back.",
+    /** Its row among the nozzles, counted from the last. */
+    fromLast: 1,
   },
   {
     field: "dischargeFlange",
@@ -49,22 +55,31 @@ export const FLANGES = [
     dimensions: spillOf("dischargeDimensions", FLANGEDIMENSIONS),
     joint: spillOf("dischargeJoint", BOLTTORQUE),
     torque: BOLTING.dischargeTorque,
-    stress: BOLTING.dischargeBoltStress,
+    sealsTo: BOLTING.dischargeSealsTo,
+    verdict: BOLTING.dischargeJointVerdict,
     notes: BOLTING.dischargeJointNotes,
-    why: "",
+    fromLast: 0,
   },
 ] as const;
 
-type Flange = (typeof FLANGES)[number];
+export type Flange = (typeof FLANGES)[number];
 
-const PN_FLANGES =
-  "The class is a PN, and dimensions of PN flanges are not held here: take diameters, drilling and bolts from EN 1092-2 and the pump's drawing. A PN flange bolts to one of the same PN, and to no Class flange.";
 const NO_GASKET = "No gasket is stated, so no bolt load and no torque are given.";
 const NO_PUMP = "No pump is chosen, so the greatest pressure is not known and no bolt load and no torque are given.";
 
+/** The flanges whose size is stated, in the order of flow. */
+export function statedFlanges({ state }: Pick<Duty, "state">): readonly Flange[] {
+  return FLANGES.filter(({ field }) => state[field] !== "blank");
+}
+
+/** Greatest pressure at a flange: in series that of the last stage, whose suction sees most. */
+export function pressureAt(pump: DutyPump, { fromLast }: Flange): Expression {
+  return part(CLASSES, "greatest", nozzleLabels(pump).length - 1 - fromLast);
+}
+
 /**
- * Dimensions of the pump's flanges by size and class, and where a gasket is stated their bolt load and torque. Nothing
- * without a size and a class.
+ * Dimensions of the pump's flanges by size and class or PN, and where a gasket is stated their bolt load and torque.
+ * Nothing without a size and a class.
  */
 export const boltingSection: PackageSection = {
   id: "bolting",
@@ -75,17 +90,18 @@ export const boltingSection: PackageSection = {
   decidedBy: ["flangeClass"],
   isOfPump: true,
   items: (duty) => {
-    const { flangeClass, pump, state, unitSet } = duty;
-    const flanges = FLANGES.filter(({ field }) => state[field] !== "blank");
+    const { flangeClass, pump, state } = duty;
+    const flanges = statedFlanges(duty);
     const [first] = flanges;
     if (flangeClass === undefined || first === undefined) return [];
-    const inputs = stated(duty, "flangeClass", ...flanges.map(({ field }) => field));
-    const named = flangeClassNamed(flangeClass, ratingSystem(unitSet));
-    if (named.ok && named.value.series === "PN") return [...inputs, statement(PN_FLANGES)];
     const dimensions = ({ field }: Flange): Call =>
-      callOf(FLANGEDIMENSIONS, { size: FIELD[field], flangeClass: FIELD.flangeClass });
+      callOf(FLANGEDIMENSIONS, {
+        size: FIELD[field],
+        flangeClass: FIELD.flangeClass,
+        flangeMaterial: FIELD.casingMaterial,
+      });
     return [
-      ...inputs,
+      ...stated(duty, "flangeClass", "casingMaterial", ...flanges.map(({ field }) => field)),
       ...flanges.map((flange) =>
         spill(flange.dimensions, `Dimensions of the ${flange.label.toLowerCase()}`, dimensions(flange)),
       ),
@@ -94,13 +110,13 @@ export const boltingSection: PackageSection = {
         ? [statement(NO_GASKET)]
         : pump === undefined
           ? [statement(NO_PUMP)]
-          : joints(duty, flanges)),
+          : joints(duty, pump, flanges)),
       remark(BOLTING.flangeNotes, "Flange dimensions", dimensions(first)),
     ];
   },
 };
 
-/** Lengths are for two like steel flanges; where the standard of the class has none, the drawing must say. */
+/** Lengths are for two like flanges; where the standard of the class has none, the drawing must say. */
 function dimensionTable(flanges: readonly Flange[]): TableItem {
   const whereHeld = (length: Expression): Expression => ifNumber(length, length, "by drawing");
   return {
@@ -113,7 +129,7 @@ function dimensionTable(flanges: readonly Flange[]): TableItem {
       { key: "circle", label: "bolt circle", quantity: "size" },
       { key: "stud", label: "stud length", quantity: "size" },
       { key: "machineBolt", label: "machine bolt", quantity: "size" },
-      { key: "gasketOutside", label: "gasket OD", quantity: "size" },
+      { key: "gasketOutside", label: "ring gasket OD", quantity: "size" },
       { key: "gasketInside", label: "gasket ID", quantity: "size" },
     ],
     rows: flanges.map(({ label, dimensions: of }) => ({
@@ -131,40 +147,82 @@ function dimensionTable(flanges: readonly Flange[]): TableItem {
   };
 }
 
-/** Load and torque at the pressure of the last discharge, running or standing, as the pressure section has it. */
-function joints(duty: Duty, flanges: readonly Flange[]): readonly PlanItem[] {
-  const call = ({ field }: Flange): Call =>
+/** Load and torque at the greatest pressure of each flange and at the test of the package. */
+function joints(duty: Duty, pump: DutyPump, flanges: readonly Flange[]): readonly PlanItem[] {
+  const call = (flange: Flange): Call =>
     callOf(BOLTTORQUE, {
-      size: FIELD[field],
+      size: FIELD[flange.field],
       flangeClass: FIELD.flangeClass,
-      pressure: PRESSURE.greatestPressure,
+      pressure: pressureAt(pump, flange),
       gasket: FIELD.gasket,
       flangeMaterial: FIELD.casingMaterial,
       boltGrade: FIELD.boltGrade,
       nutFactor: FIELD.nutFactor,
+      testPressure: BOLTING.jointTestPressure,
+      torqueScatter: FIELD.torqueScatter,
+      gasketShape: FIELD.gasketShape,
+      facing: FIELD.facing,
+      boltFinish: FIELD.boltFinish,
+      metalTemperature: FIELD.temperature,
     });
+  const test = part(CLASSES, "packageTest", nozzleLabels(pump).length - 1);
   return [
-    ...stated(duty, "gasket", "boltGrade", "nutFactor"),
+    ...stated(duty, "gasket", "gasketShape", "facing", "boltGrade", "boltFinish", "nutFactor", "torqueScatter"),
+    figure(
+      BOLTING.jointTestPressure,
+      "Test pressure of the joints",
+      ifText(test, "", product(constant(USUAL_TEST), PRESSURE.greatestPressure), test),
+      "Package test; where there is none, 1.5 × greatest pressure.",
+    ),
     ...flanges.map((flange) =>
       spill(flange.joint, `Bolt load and torque of the ${flange.label.toLowerCase()}`, call(flange)),
     ),
     jointTable(flanges),
-    ...flanges.flatMap(({ label, joint, torque, stress, why }) => [
-      figure(
-        torque,
-        `Torque, ${label.toLowerCase()}`,
-        part(joint, "torque"),
-        `Nut factor × bolt diameter × load of one bolt; ± 30 % in load by torque wrench.${why}`,
-        "main",
-      ),
-      figure(
-        stress,
-        `Bolt stress, ${label.toLowerCase()}`,
-        verdict(part(joint, "greatest"), part(joint, "stress"), "within bounds", "TOO HIGH"),
-        "Stress taken against the most that bolt, flange and gasket stand.",
-      ),
-    ]),
+    ...flanges.flatMap((flange) => jointFigures(pump, flange)),
     ...flanges.map((flange) => remark(flange.notes, `${flange.label} bolting`, call(flange))),
+  ];
+}
+
+/** Test over working pressure where the package has no test, as the pump standards test. */
+const USUAL_TEST = 1.5;
+
+function jointFigures(pump: DutyPump, flange: Flange): readonly PlanItem[] {
+  const { label, joint, torque, sealsTo, verdict } = flange;
+  const of = label.toLowerCase();
+  const why = part(joint, "noTorque");
+  const where = (given: Expression): Expression => ifText(why, "", given, join(constant("none: "), why));
+  const seals = part(joint, "sealsTo");
+  return [
+    figure(
+      torque,
+      `Torque, ${of}`,
+      where(part(joint, "torque")),
+      "Nut factor × bolt diameter × load of one bolt.",
+      "main",
+    ),
+    figure(
+      sealsTo,
+      `Seals to, ${of}`,
+      where(seals),
+      "Pressure held where the tightening comes out low by its scatter, at the greatest nut factor.",
+    ),
+    figure(
+      verdict,
+      `Joint, ${of}`,
+      ifText(
+        why,
+        "",
+        ifAtLeast(
+          seals,
+          BOLTING.jointTestPressure,
+          constant("seals, test included"),
+          ifAtLeast(seals, pressureAt(pump, flange), constant("seals, SHORT AT TEST"), constant("DOES NOT SEAL")),
+        ),
+        constant("NO TORQUE"),
+      ),
+      "On the low side of the tightening, against greatest and test pressure.",
+      "main",
+    ),
   ];
 }
 
@@ -175,9 +233,9 @@ function jointTable(flanges: readonly Flange[]): TableItem {
     heading: "bolting at greatest pressure",
     columns: [
       { key: "needed", label: "load needed", quantity: "force" },
+      { key: "testLoad", label: "at test", quantity: "force" },
       { key: "bolts", label: "bolts" },
       { key: "load", label: "load of one", quantity: "force" },
-      { key: "neededStress", label: "stress needed", quantity: "stress" },
       { key: "stress", label: "stress taken", quantity: "stress" },
       { key: "greatest", label: "at most", quantity: "stress" },
       { key: "reference", label: "reference torque", quantity: "torque" },
@@ -186,8 +244,12 @@ function jointTable(flanges: readonly Flange[]): TableItem {
       label,
       cells: [
         part(joint, "needed"),
-        join(part(joint, "bolts"), constant(" × "), part(joint, "boltSize"), constant(", "), FIELD.boltGrade),
-        ...(["load", "neededStress", "stress", "greatest", "reference"] as const).map((of) => part(joint, of)),
+        part(joint, "testLoad"),
+        join(part(joint, "bolts"), constant(" × "), part(joint, "boltSize"), constant(", "), part(joint, "boltGrade")),
+        ...(["load", "stress", "greatest", "reference"] as const).map((of) => {
+          const cell = part(joint, of);
+          return ifNumber(cell, cell, "–");
+        }),
       ],
     })),
   };

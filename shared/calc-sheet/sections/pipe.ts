@@ -11,6 +11,7 @@ import {
   type Expression,
   greatest,
   handles,
+  ifNumber,
   part,
   product,
   range,
@@ -242,7 +243,11 @@ function surge(duty: Duty): readonly PlanItem[] {
           figure(
             PIPE.surgeVerdict,
             "With full surge, flange",
-            verdict(PRESSURE.classRating, PIPE.surgeTotal, "within the rating", NEEDS_STUDY),
+            ifNumber(
+              PRESSURE.classRating,
+              verdict(PRESSURE.classRating, PIPE.surgeTotal, "within the rating", NEEDS_STUDY),
+              "not rated",
+            ),
             "Flange ratings are without shock; surge does not choose the class.",
           ),
         ]),

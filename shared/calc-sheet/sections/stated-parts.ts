@@ -21,6 +21,9 @@ export interface StatedPart {
 
 const recordAt = (index: number) => spillOf(`materialCheck${letters(index)}`, MATERIALCHECK);
 
+/** What bolts are where nobody states it: plain steel, whatever the flange. */
+const USUAL_BOLTS = constant("A193 B7");
+
 /** Casing, impeller, seal, elastomer, wetted bolts, and the pipes of both lines, each pipe once. */
 export function statedParts(duty: Duty): readonly StatedPart[] {
   const stated: readonly Omit<StatedPart, "record">[] = [
@@ -36,7 +39,15 @@ export function statedParts(duty: Duty): readonly StatedPart[] {
     ...(isStated(duty, "elastomer")
       ? [{ kind: "elastomer", label: "elastomers", material: FIELD.elastomer } as const]
       : []),
-    ...(areBoltsWetted(duty) ? [{ kind: "bolts", label: "flange bolts", material: FIELD.boltGrade } as const] : []),
+    ...(areBoltsWetted(duty)
+      ? [
+          {
+            kind: "bolts",
+            label: "flange bolts",
+            material: isStated(duty, "boltGrade") ? FIELD.boltGrade : USUAL_BOLTS,
+          } as const,
+        ]
+      : []),
     ...runs(duty),
   ];
   return stated.map((one, i) => ({ ...one, record: recordAt(i) }));

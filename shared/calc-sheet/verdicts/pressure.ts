@@ -115,10 +115,11 @@ function heldAt(duty: Duty, pump: DutyPump, row: number): readonly Held[] {
   const side = row % 2 === 0 ? "suction" : "discharge";
   const of = count === 1 ? "" : `stage ${stage} `;
   const own = stages.get(stage);
+  const rating = part(CLASSES, "rating", row);
   const flange: Held = {
     part: "flange",
     what: ifError(join(constant(`${of}${side} flange `), part(CLASSES, "flange", row)), `${of}${side} flange`),
-    limit: part(CLASSES, "rating", row),
+    limit: ifNumber(rating, rating, "no flange standard in the tables rates the material"),
     when: [part(CLASSES, "offered", row)],
     cites: RATING,
     isLowest: isSizeMissing(duty, pump, row),

@@ -1,19 +1,25 @@
 import { andThen, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { unitOf } from "../../../src/basis/units.ts";
-import { boltAssemblyCites } from "../../../src/pressure/bolt-assembly.ts";
+import { boltAssemblyMethod, WRENCH_SCATTER } from "../../../src/pressure/bolt-assembly.ts";
+import { BOLT_FINISHES, boltFinishNamed, nutFactorOf } from "../../../src/pressure/bolt-finish.ts";
+import { BOLT_GRADE_NAMES, boltGradeNamed } from "../../../src/pressure/bolt-grade.ts";
+import { boltSizeText } from "../../../src/pressure/bolt-size.ts";
 import { boltThread } from "../../../src/pressure/bolt-thread.ts";
 import { boltTorqueMethod } from "../../../src/pressure/bolt-torque.ts";
 import { flangeDimensionsCites } from "../../../src/pressure/flange-dimensions.ts";
-import { flangeJoint } from "../../../src/pressure/flange-joint.ts";
+import { flangeJoint, type JointFacing } from "../../../src/pressure/flange-joint.ts";
 import { gasketLoadMethod } from "../../../src/pressure/gasket-load.ts";
+import { GASKET_NAMES, gasketNamed } from "../../../src/pressure/gasket-name.ts";
 import { jointStudLength, jointStudLengthMethod, STUD_STEPS } from "../../../src/pressure/stud-length.ts";
-import { BOLT_GRADES, type BoltGradeName } from "../../../src/tables/bolts.ts";
-import { GASKETS, type GasketName } from "../../../src/tables/gaskets.ts";
+import type { BoltGradeName } from "../../../src/tables/bolt-grades.ts";
+import type { BoltFinish } from "../../../src/tables/nut-factors.ts";
 import { PRESSURE_MATERIALS, type PressureMaterial } from "../../../src/tables/pressure-materials.ts";
 import { defineEntry } from "../entry.ts";
 import { choice, type OptionalParameter, quantity, text } from "../parameter.ts";
 import { flangeClass, ratingSystem } from "../parameters/class.ts";
 import { flangeMaterial as namedMaterial } from "../parameters/material.ts";
+import { metalTemperature } from "../parameters/metal-temperature.ts";
+import { share } from "../parameters/share.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
 const inch = unitOf("in").factor;
@@ -29,17 +35,33 @@ const flangeMaterial: OptionalParameter<PressureMaterial> = {
 /** Allowance for the length of a stud itself, m: as in the rule of ASME B16.5 for like pairs. */
 const LENGTH_TOLERANCE = 0.06 * inch;
 
+/** How the faces meet, as a reader says it. */
+export const FACINGS: Readonly<Record<string, JointFacing>> = {
+  "both flat": "flat",
+  "both raised": "raised",
+  "raised on flat": "raised on flat",
+};
+export const FACING_NAMES = ["both flat", "both raised", "raised on flat"] as const;
+export const GASKET_SHAPES = ["ring", "full face"] as const;
+
+const facing: OptionalParameter<(typeof FACING_NAMES)[number] | null> = {
+  ...choice(FACING_NAMES, { about: "Faces of the two flanges" }),
+  fallback: null,
+  whenLeftOut: "as the class says (150 RF), else both raised; both flat in grey iron and under a full-face gasket",
+};
+
 export const BOLTTORQUE = defineEntry({
   id: "BOLTTORQUE",
   group: "Pressure and flanges",
-  summary: "Bolt load and tightening torque of a flange with its flat ring gasket, against a pressure",
+  summary: "Bolt load and tightening torque of a flange with its flat gasket, and the pressure it seals to",
   method:
-    "Flange, bolts and flat ring gasket by size and class as in FLANGEDIMENSIONS; the ring bears as far out as the raised face, in Class 125 and 250 on its whole width. Load to hold the pressure (π/4) G² P + 2 b π G m P, to seat the gasket π b G y; m, y: rubber below 75 A 0.5, 0; rubber 75 A or harder 1, 200 psi; fibre 1/16 in 2.75, 3700 psi; spiral wound 3, 10 000 psi. Contact width N: b₀ = N/2, b = b₀ and G the mean diameter up to 1/4 in, above it b = 0.5 √b₀ in inches and G the outside less 2 b. The stress taken is the needed one, raised to the least the grade is usually pulled to (B7 42 ksi, SAE grade 5 51, ISO 8.8 52.2, A307 B 20; half in ductile iron), but not past what crushes the gasket (rubber 900 psi, fibre 15 000 psi on the area in contact); in grey iron the needed one alone. NOTES says where a torque wrench 30 % low would leave less than is needed. Greatest stress allowed: B7 63 ksi, 59.5, 60.9, 25; half in ductile iron. Torque T = K D F; reference torque of ASME PCC-1 table 1, plain studs, at the same load. The pressure is held against the rating of cold metal; FLANGECHECK takes the temperature.",
+    "Flange, bolts and gasket by size and class or PN as in FLANGEDIMENSIONS; a ring bears as far out as the raised face, on flat faces and in Class 125 and 250 on its whole width. Load to hold the pressure (π/4) G² P + 2 b π G m P, to seat the gasket π b G y; m, y: rubber below 75 A 0.5, 0; rubber 75 A or harder 1, 200 psi; fibre 1/16 in 2.75, 3700 psi; spiral wound 3, 10 000 psi. Contact width N: b₀ = N/2, b = b₀ and G the mean diameter up to 1/4 in, above it b = 0.5 √b₀ in inches and G the outside less 2 b. Full face, outside A, inside B, bolt circle C: h = (C−B)(2B+C)/(6(B+C)), h' = (A−C)(2A+C)/(6(A+C)), b = (C−B)/4, G = C − 2 h, and b π G counts 1 + h/h' times. The stress taken is the least that still holds the test pressure where the tightening comes out low by the scatter, not below what the grade is usually pulled to (B7 42 ksi, SAE grade 5 51, ISO 8.8 52.2, A307 B 20, stainless 40 % of yield; half in ductile iron), not above what bolt, flange and gasket stand (B7 63 ksi, 59.5, 60.9, 25, 60 % of yield; half in ductile iron; 25 in grey iron; rubber 900 psi, fibre 15 000 psi on the area in contact). No torque, with the reason, where the class does not hold the pressure, for a raised face on flat grey iron, for grey iron with a ring gasket and bolts above 30 ksi yield, for a full-face gasket between raised faces, for low-strength bolts with a hard gasket. Torque T = K D F, K as stated, or usual of the finish; the low side counts its greatest K. Reference torque of ASME PCC-1 table 1, plain studs, at the same load; it lists no metric bolts.",
   cites: [
     ...gasketLoadMethod.cites,
     ...boltTorqueMethod.cites,
-    ...boltAssemblyCites,
+    ...boltAssemblyMethod.cites,
     { source: "asme-pcc-1", at: "table 1, reference torques" },
+    { source: "asme-b31.3", at: "309.2.3, bolting of grey iron" },
     ...flangeDimensionsCites,
   ],
   parameters: {
@@ -54,18 +76,52 @@ export const BOLTTORQUE = defineEntry({
         range: "0 or more",
       }),
     ),
-    gasket: choice(Object.keys(GASKETS) as readonly GasketName[], { about: "Gasket material" }),
+    gasket: text(
+      { about: "Gasket material", example: '"fibre 1/16 in" or "EPDM 60 A"', choices: GASKET_NAMES },
+      gasketNamed,
+    ),
     flangeMaterial,
-    boltGrade: choice(Object.keys(BOLT_GRADES) as readonly BoltGradeName[], {
-      about: "Bolting material",
-      whenLeftOut: "A193 B7",
-    }),
+    boltGrade: text<BoltGradeName | null>(
+      {
+        about: "Bolting material",
+        example: '"A193 B7", "8.8" or "A4-70"',
+        choices: BOLT_GRADE_NAMES,
+        whenLeftOut: { value: null, shown: '"A193 B7"; in grey iron "A307 B", or "ISO 4.6" in a PN' },
+      },
+      boltGradeNamed,
+    ),
     nutFactor: quantity("ratio", {
       about: "Nut factor K: 0.16 to 0.20 lubricated, 0.20 to 0.25 as received",
       example: "0.2",
       range: "0.08 to 0.40",
-      whenLeftOut: { value: 0.2, shown: "0.2" },
+      whenLeftOut: { value: null, shown: "0.2, and 0.16 to 0.25 where that decides" },
     }),
+    testPressure: zeroDoubted(
+      quantity("gaugePressure", {
+        about: "Pressure the assembled joint is tested at",
+        example: '375, or "25 bar"',
+        range: "0 or more",
+        whenLeftOut: { value: null, shown: "1.5 times the pressure" },
+      }),
+    ),
+    torqueScatter: share({
+      about: "How far the tightening may miss the load, either way",
+      example: '30, or "10 %" by a tensioner',
+      range: "0 to 60 %",
+      whenLeftOut: { value: WRENCH_SCATTER, shown: "30 %, a torque wrench" },
+    }),
+    gasketShape: choice(GASKET_SHAPES, { about: "A ring inside the bolts, or full face", whenLeftOut: "ring" }),
+    facing,
+    boltFinish: text<BoltFinish | null>(
+      {
+        about: "Finish and lubricant of bolts and nuts, which give the nut factor where none is stated",
+        example: '"hot-dip galvanised, dry" or "anti-seize"',
+        choices: BOLT_FINISHES,
+        whenLeftOut: { value: null, shown: "not stated" },
+      },
+      boltFinishNamed,
+    ),
+    metalTemperature,
   },
   answer: {
     kind: "record",
@@ -83,6 +139,14 @@ export const BOLTTORQUE = defineEntry({
       torque: { name: "torque", quantity: "torque" },
       reference: { name: "reference torque", quantity: "torque" },
       gasketStress: { name: "gasket stress", quantity: "stress" },
+      boltGrade: { name: "bolt grade" },
+      testPressure: { name: "test pressure", quantity: "gaugePressure" },
+      testLoad: { name: "load needed at test", quantity: "force" },
+      lowLoad: { name: "load on the low side", quantity: "force" },
+      sealsTo: { name: "seals to", quantity: "gaugePressure" },
+      sealsToAtBest: { name: "seals to, least nut factor", quantity: "gaugePressure" },
+      stressAtLeast: { name: "bolt stress, least nut factor", quantity: "stress" },
+      noTorque: { name: "why no torque" },
     },
   },
   examples: [
@@ -100,24 +164,54 @@ export const BOLTTORQUE = defineEntry({
       within: 0.05,
       source: "T = K D F by hand: 0.2 × 0.75 in × 42 000 psi × 0.3345 in² / 12",
     },
+    {
+      args: ["8", 125, 150, "rubber below 75 A", "grey iron", "A307 B", 0.2, null, null, "full face", "both flat"],
+      part: [1, 16],
+      answer: 250,
+      within: 0.1,
+      source:
+        "by hand in inches: G 10.265, h 0.7424, h' 0.4476, W 149.85 lbf a psi; 0.7 × 20 ksi × 8 × 0.3345 in² over it",
+    },
   ],
-  run: ({ size, flangeClass, flangeMaterial: material, boltGrade: grade, ...input }, { unitSet }) =>
-    andThen(flangeJoint({ ...input, size, flangeClass, material, grade, system: ratingSystem(unitSet) }), (joint) =>
+  run: (values, { unitSet }) => {
+    const { flangeMaterial: material, boltGrade: grade, nutFactor, boltFinish, gasketShape, ...input } = values;
+    const { metalTemperature: temperature, torqueScatter: scatter, facing: faces } = values;
+    const joint = flangeJoint({
+      ...input,
+      material,
+      grade,
+      temperature,
+      scatter,
+      isFullFace: gasketShape === "full face",
+      facing: faces === null ? null : (FACINGS[faces] ?? null),
+      nutFactor: nutFactorOf(nutFactor, boltFinish),
+      system: ratingSystem(unitSet),
+    });
+    return andThen(joint, ({ assembly, gasket, ...found }) =>
       succeed({
-        bolts: joint.bolts,
-        boltSize: `${joint.boltSize} in`,
-        operating: joint.gasket.operating,
-        seating: joint.gasket.seating,
-        needed: joint.gasket.needed,
-        neededStress: joint.neededStress,
-        stress: joint.stress,
-        greatest: joint.ceiling,
-        load: joint.load,
-        torque: joint.torque,
-        reference: joint.referenceTorque,
-        gasketStress: joint.gasketStress,
+        bolts: found.bolts,
+        boltSize: boltSizeText(found.boltSize),
+        operating: gasket.operating,
+        seating: gasket.seating,
+        needed: gasket.needed,
+        neededStress: assembly?.neededStress,
+        stress: assembly?.stress,
+        greatest: assembly?.ceiling,
+        load: assembly?.load,
+        torque: assembly?.torque,
+        reference: assembly?.referenceTorque,
+        gasketStress: found.gasketStress,
+        boltGrade: found.grade,
+        testPressure: found.testPressure,
+        testLoad: found.testLoad,
+        lowLoad: assembly?.lowLoad,
+        sealsTo: found.sealsTo,
+        sealsToAtBest: found.sealsToAtBest,
+        stressAtLeast: assembly?.stressAtLeastFactor,
+        noTorque: found.refusal,
       }),
-    ),
+    );
+  },
 });
 
 export const STUDLENGTH = defineEntry({
@@ -152,7 +246,7 @@ export const STUDLENGTH = defineEntry({
     threadPitch: quantity("size", {
       about: "Thread pitch, crest to crest",
       range: "above 0",
-      whenLeftOut: { value: null, shown: "coarse thread of the inch bolts 1/2 to 1-1/2 in and of M12 to M39" },
+      whenLeftOut: { value: null, shown: "coarse thread of the inch bolts 1/2 to 1-1/2 in and of M10 to M52" },
     }),
   },
   answer: { kind: "quantity", name: "stud length", quantity: "size" },

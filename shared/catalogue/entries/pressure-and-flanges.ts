@@ -2,7 +2,6 @@ import { citationText, NOT_VERIFIED, verificationText } from "../../../src/basis
 import { andThen, succeed } from "../../../src/basis/result.ts";
 import { toEngine } from "../../../src/basis/units.ts";
 import { flangeCheck, lowestFlangeClass } from "../../../src/pressure/flange-check.ts";
-import { flangeDimensions, flangeDimensionsCites } from "../../../src/pressure/flange-dimensions.ts";
 import { flangeRating, flangeRatingCites } from "../../../src/pressure/flange-rating.ts";
 import { liquidBulkModulus } from "../../../src/pressure/liquid-bulk-modulus.ts";
 import { RATING_CURVES, RATING_UNITS, type RatingCurve } from "../../../src/pressure/rating-curves.ts";
@@ -11,7 +10,7 @@ import { surge, surgeMethod } from "../../../src/pressure/surge.ts";
 import type { RatingSystem } from "../../../src/tables/flange-rating-table.ts";
 import { PRESSURE_MATERIALS } from "../../../src/tables/pressure-materials.ts";
 import { defineEntry } from "../entry.ts";
-import { quantity, text } from "../parameter.ts";
+import { quantity } from "../parameter.ts";
 import { flangeClass, ratingSystem } from "../parameters/class.ts";
 import { headTolerance } from "../parameters/head-tolerance.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
@@ -188,74 +187,6 @@ export const NOZZLEPRESSURE = defineEntry({
   run: ({ maximumHead: shutoffHead, SG, ...input }) =>
     andThen(stagePressure({ ...input, shutoffHead, specificGravity: SG }), ({ suction, discharge }) =>
       succeed({ suction, discharge }),
-    ),
-});
-
-export const FLANGEDIMENSIONS = defineEntry({
-  id: "FLANGEDIMENSIONS",
-  group: "Pressure and flanges",
-  summary: "Dimensions of a flange, its bolting and its ring gasket",
-  method:
-    "ASME B16.5 for NPS 1/2 to 24 in Class 150 and 300; there is no NPS 22. Size: NPS 6, 6in or DN150; a bare number is NPS in unit set US and DN in SI and METRIC; write fractions as text, for a spreadsheet reads 1/2 as a date. Steel thickness is without the raised face of 0.06 in (2 mm), that of ductile iron (ASME B16.42, from NPS 1) with it. Stud length and machine-bolt length serve two equal raised-face flanges of steel: for iron on steel, wafer valves, blinds and rings take the real thicknesses. Gasket: flat ring of ASME B16.21, inside the bolts. Class 125 and 250 have the drilling of 150 and 300; their other cells stay empty. In SI and METRIC outside diameter, bolt circle and steel thickness are the standard's own millimetres; the bolts stay inch bolts.",
-  cites: flangeDimensionsCites,
-  parameters: {
-    size: text<string>({ about: "Nominal size of the flange", example: '"6", "NPS 6", "6in" or "DN150"' }, (given) =>
-      succeed(given),
-    ),
-    flangeClass,
-  },
-  answer: {
-    kind: "record",
-    name: "flange and bolting",
-    columns: {
-      outside: { name: "flange OD", quantity: "size" },
-      circle: { name: "bolt circle", quantity: "size" },
-      bolts: { name: "bolts" },
-      boltDiameter: { name: "bolt diameter", quantity: "size" },
-      holeDiameter: { name: "hole diameter", quantity: "size" },
-      raisedFace: { name: "raised face diameter", quantity: "size" },
-      steelThickness: { name: "steel flange thickness", quantity: "size" },
-      studLength: { name: "stud length", quantity: "size" },
-      machineBoltLength: { name: "machine bolt length", quantity: "size" },
-      gasketOutside: { name: "gasket OD", quantity: "size" },
-      gasketInside: { name: "gasket ID", quantity: "size" },
-      ductileThickness: { name: "ductile iron flange thickness", quantity: "size" },
-      boltSize: { name: "bolt size" },
-    },
-  },
-  examples: [
-    {
-      args: ["6", 150],
-      part: [1, 1],
-      answer: 9.5,
-      within: 1e-9,
-      source: "ASME B16.5, Class 150, NPS 6: bolt circle 9.50 in, read in a data book",
-    },
-    {
-      args: ["DN100", 300, "SI"],
-      part: [1, 2],
-      answer: 8,
-      within: 0,
-      source: "ASME B16.5, Class 300, NPS 4: eight bolts of 3/4 in, read in a data book",
-    },
-  ],
-  run: ({ size, flangeClass }, { unitSet }) =>
-    andThen(flangeDimensions({ size, flangeClass, system: ratingSystem(unitSet) }), (flange) =>
-      succeed({
-        outside: flange.outsideDiameter,
-        circle: flange.boltCircle,
-        bolts: flange.bolts,
-        boltDiameter: flange.boltDiameter,
-        holeDiameter: flange.holeDiameter,
-        raisedFace: flange.raisedFace,
-        steelThickness: flange.steelThickness,
-        studLength: flange.studLength,
-        machineBoltLength: flange.machineBoltLength,
-        gasketOutside: flange.gasketOutside,
-        gasketInside: flange.gasketInside,
-        ductileThickness: flange.ductileThickness,
-        boltSize: `${flange.boltSize} in`,
-      }),
     ),
 });
 

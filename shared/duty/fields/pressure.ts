@@ -1,4 +1,4 @@
-import { FLANGE_CLASS_NAMES, flangeClassNamed } from "../../../src/pressure/flange-class.ts";
+import { FLANGE_CLASS_NAMES, flangeClassFor, flangeClassNamed } from "../../../src/pressure/flange-class.ts";
 import { PRESSURE_MATERIAL_NAMES, pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
 import { ratingSystem } from "../../catalogue/parameters/class.ts";
 import { amount, named, oneOf, text } from "../field.ts";
@@ -57,6 +57,7 @@ export const pressure = {
   flangeClass: named((given, subject, unitSet) => flangeClassNamed(given, ratingSystem(unitSet), subject), {
     label: "Flange class offered",
     choices: FLANGE_CLASS_NAMES,
+    inUnitSet: (text, from, to) => flangeClassFor(text, ratingSystem(from), ratingSystem(to)),
     help: "Class of the pump's flanges, such as 150 or PN16; the lowest that holds is found where left blank.",
   }),
   casingWorkingPressure: amount({

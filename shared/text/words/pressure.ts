@@ -108,30 +108,34 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
       : `${size} is not in ${standard}; its sizes are ${named} ${sizes}`;
   },
   "flange-size-twice": (f) => `${f.subject} “${f.given}” and the ${f.facts.other} beside the class differ; give one`,
-  "flange-dimensions-not-held": (f, say) =>
-    `dimensions of ${f.given} flanges are not included; ${say.suggestions()} are, and no PN flange bolts to one of them`,
   "flange-drilling-alone": (f) =>
     `${f.facts.name} has the drilling of ${f.facts.of}; its facing, thickness and bolt length are its own and are left out`,
   "flange-mates": (f) =>
     `${f.facts.name} bolts to ${f.facts.name} and has the drilling of ${f.facts.other}; it does not bolt to a PN flange; never clamp a raised face against flat-faced grey iron, machine it off and use a full-face gasket`,
-  "flange-dimensions-from-memory": () =>
-    `thickness, bolt lengths and gasket are ${NOT_VERIFIED}, though they follow its own rule; lengths are for two equal raised-face flanges; check the drawing, for iron pump flanges are often flat faced`,
+  "flange-mates-pn": (f) => {
+    const alike = f.facts.others === undefined ? "" : `, and in this size is drilled as ${f.facts.others}`;
+    return `${f.facts.name} of EN 1092 bolts to ${f.facts.name} of EN 1092${alike}; it does not bolt to a Class flange, to ${f.facts.name} of AS 4087 or to JIS 10K, whatever looks alike`;
+  },
+  "flange-holes-differ": (f) =>
+    `${f.facts.name} DN65 has eight holes in steel, four by agreement, and usually four in iron, eight by agreement: ask before drilling or ordering bolts`,
+  "flange-rim-differs": (f, say) =>
+    `ductile-iron pipe and fitting flanges of this size are drilled alike, with an outside diameter of ${say.amount(f.found)}`,
+  "flange-thickness-changed": () =>
+    "type 11 of this size is thinner in the edition of 2001; measure before ordering bolts",
+  "flange-drilling-only": (f) =>
+    `${f.facts.name} has its drilling alone in the tables, without a rating; it bolts to ${f.facts.name} only: PN16 of AS 4087 is not PN16 of EN 1092, and a bolt circle that comes out alike is luck`,
+  "flange-dimensions-from-memory": (f) =>
+    `${f.facts.what}: ${NOT_VERIFIED}; lengths are for two equal raised-face flanges; check the drawing, for iron pump flanges are often flat faced`,
   "flange-dimensions-converted": () =>
     "diameter, bolt circle and steel thickness are the standard’s millimetres; the rest is converted from inches, and the bolts are inch bolts",
-  "bolts-differ": (f) => `${f.facts.bolts} ${f.subject} were given for a flange drilled for ${f.facts.holes}`,
-  "bolt-stress-above-yield": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is past what ${f.facts.grade} bolts stand, ${say.amount(f.limit)}`,
-  "bolt-stress-above-ceiling": (f, say) => {
-    const why =
-      f.facts.weakest === "gasket"
-        ? "crushes the gasket"
-        : `these bolts in ${f.facts.weakest} flanges are tightened to`;
-    return `${f.subject} of ${say.amount(f.found)} is above the ${say.amount(f.limit)} that ${why}; use another gasket or class, or ask the maker`;
-  },
-  "bolt-stress-below-needed": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is below the ${say.amount(f.limit)} that the pressure and the gasket need`,
-  "bolt-load-may-fall-short": (f, say) =>
-    `a torque wrench that comes out 30 % low leaves a ${f.subject} of ${say.amount(f.found)}, less than the ${say.amount(f.limit)} needed; tighten by measured stretch or ask the maker for the torque`,
+  "bolt-grade-assumed": (f) => `no ${f.subject} was given; ${f.facts.grade} is taken`,
+  "bolt-grade-taken-as": (f) =>
+    `${f.subject} “${f.given}” names no class and is taken as ${f.facts.grade}, a third as strong as class 2; state the class`,
+  "gasket-taken-as": (f) => `${f.subject} “${f.given}” is taken as ${f.facts.gasket}`,
+  "bolts-short-of-working": (f, say) =>
+    `where the tightening comes out low the ${f.subject} seals to ${say.amount(f.found)}, less than the ${say.amount(f.limit)} it works at: take another gasket (fibre, or rubber with a steel core), stronger bolts, or tighten by measured stretch`,
+  "bolts-short-of-test": (f, say) =>
+    `where the tightening comes out low the ${f.subject} seals to ${say.amount(f.found)}, less than the ${say.amount(f.limit)} of its test: tighten again for the test, or test lower`,
   "bolt-stress-held-by-gasket": (f, say) =>
     `${f.subject} is held to ${say.amount(f.found)}, where such bolts are usually pulled to ${say.amount(f.limit)}: more crushes the gasket; ask its maker for the greatest stress`,
   "metric-grade-in-inch-bolts": (f) =>
@@ -143,16 +147,28 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
         : `, and its seating stress is too high for most ${f.facts.flange} flanges; use a soft gasket or ask the maker`;
     return `the winding of a spiral-wound gasket is not in the tables, so the width of the flat ring is used, which requires more load than the winding does${onIron}`;
   },
-  "full-face-gasket-not-reckoned": () =>
-    "flat-faced grey iron takes a full-face soft gasket and bolts of low strength such as A307 B, and never a raised face against it; the load here is that of a flat ring, a full-face gasket requires more: take its maker’s figure and stop where the gasket seats",
-  "gasket-on-raised-face": (f, say) =>
-    `the flat ring is taken to bear on a raised face of ${say.amount(f.found)}; iron flanges are often flat faced and then take a full-face gasket, which requires more load and is not calculated here; never clamp a raised face against flat-faced grey iron`,
-  "joint-figures-from-memory": () =>
-    `gasket factors and gasket sizes are ${NOT_VERIFIED}, and the stresses that bolts, flanges and gaskets are pulled to are common practice; the pump and gasket makers’ torque governs`,
+  "full-face-not-held": (f) =>
+    `full-face gaskets are in the tables for Class 125, Class 150 and the PNs, not for ${f.given}; take a ring`,
+  "full-face-on-raised-face": (f) =>
+    `no ${f.subject}: between raised faces a full-face gasket bears on the raised part alone; take a ring, or have both faces machined flat`,
+  "raised-face-on-flat-iron": (f) =>
+    f.kind === "limit"
+      ? `no ${f.subject}: a raised face against flat grey iron cracks its ear; machine the raised face off and take a full-face gasket`
+      : `a raised face against flat ductile iron bends the flange; machine it off and take a full-face gasket`,
+  "strong-bolts-on-grey-iron": (f) =>
+    `no ${f.subject}: ${f.facts.grade} bolts with a ring gasket can crack grey iron; take a full-face gasket between flat faces, or bolts of low strength such as A307 B`,
+  "weak-bolts-on-hard-gasket": (f) =>
+    `no ${f.subject}: ${f.facts.grade} bolts are of low strength and take soft gaskets alone; take rubber or fibre, or stronger bolts`,
+  "iron-facing-assumed": (f) =>
+    `the ${f.subject} of the iron flange are not stated and taken as ${f.facts.taken}; state them, for a raised face against flat grey iron cracks it`,
+  "nut-factor-assumed": (f, say) =>
+    `the torque is for a ${f.subject} of ${say.amount(f.found)}; nobody stated it, and it may be ${f.facts.low} to ${f.facts.high}`,
+  "joint-figures-from-memory": (f) =>
+    `gasket ${f.facts.isVerified ? "sizes" : "factors and sizes"}: ${NOT_VERIFIED}; the stresses that bolts, flanges and gaskets are pulled to are common practice; the pump and gasket makers’ torque governs`,
   "thread-pitch-needed": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is no bolt of the tables; give its thread pitch too`,
-  "bolt-torque-scatter": () =>
-    "bolt load by torque wrench scatters by 30 % either way; tighten crosswise at 30, 70 and 100 %, then round until no nut moves, and with a soft gasket again after 4 h; never on a hot joint or one under pressure",
+  "bolt-torque-scatter": (f, say) =>
+    `bolt load is taken to come out up to ${say.amount(f.found)} low or high; tighten crosswise at 30, 70 and 100 %, then round until no nut moves, and with a soft gasket again after 4 h; never on a hot joint or one under pressure`,
   "nut-factor-far-from-reference": (f, say) =>
     `torque of ${say.amount(f.found)} is far from the ${say.amount(f.facts.reference)} of the reference table at the same load; check the nut factor`,
   "stud-length-by-parts": () =>

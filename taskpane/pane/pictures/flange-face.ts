@@ -33,8 +33,8 @@ export function flangeFacePicture(faces: readonly FlangeFace[], unit: string, wi
       ${faces.map((face, i) => faceView(face, { scale, unit, left, top: step * i }))}
     </svg>
     <figcaption>
-      ${faces.length > 1 ? "Both to one scale" : "To scale"}; holes straddle the centre lines, and the gasket, shaded, is the
-      flat ring inside the bolts.
+      ${faces.length > 1 ? "Both to one scale" : "To scale"}; holes straddle the centre lines, and the gasket, shaded, is
+      ${faces.some(({ isFullFace }) => isFullFace) ? "full face" : "the flat ring inside the bolts"}.
     </figcaption>
   </figure>`;
 }
@@ -44,7 +44,8 @@ export function flangeFaceWords(face: FlangeFace, unit: string): string {
   const { name, outside, boltCircle, bolts, boltSize, raisedFace, gasketOutside, gasketInside } = face;
   const size = (value: number): string => `${figures(value)} ${unit}`;
   const raised = raisedFace === undefined ? "" : ` raised face ${size(raisedFace)},`;
-  return `${name}: outside diameter ${size(outside)}, ${bolts} bolts of ${boltSize} on a circle of ${size(boltCircle)},${raised} gasket ${size(gasketInside)} inside and ${size(gasketOutside)} outside.`;
+  const gasket = face.isFullFace ? "full-face gasket" : "gasket";
+  return `${name}: outside diameter ${size(outside)}, ${bolts} bolts of ${boltSize} on a circle of ${size(boltCircle)},${raised} ${gasket} ${size(gasketInside)} inside and ${size(gasketOutside)} outside.`;
 }
 
 interface Placing {

@@ -38,7 +38,7 @@ describe("the findings of a sheet", () => {
     expect(order).toEqual([...order].sort());
     expect(rows.length - said.length).toBeGreaterThanOrEqual(3);
     // Both flanges of the sample are bolted, and both calls say the same of the wrench.
-    const wrench = said.filter(({ text }) => text.startsWith("Bolt load by torque wrench scatters"));
+    const wrench = said.filter(({ text }) => text.startsWith("Bolt load is taken to come out up to 30 %"));
     expect(wrench.map(({ where }) => where)).toEqual(["Suction flange bolting; Discharge flange bolting"]);
   });
 
@@ -64,11 +64,13 @@ describe("the findings of a sheet", () => {
 describe("what is to be confirmed with the customer", () => {
   it("lists each box left blank once, with the figure taken, live", () => {
     const rows = printedUnder("To confirm with the customer");
-    const taken = rows.filter(({ where }) => ["Source pressure", "Nut factor K", "Bolting material"].includes(where));
+    const taken = rows.filter(({ where }) =>
+      ["Source pressure", "Gasket shape", "Scatter of the tightening"].includes(where),
+    );
     expect(taken.map(({ where, kind }) => [where, kind])).toEqual([
       ["Source pressure", "0"],
-      ["Bolting material", "A193 B7"],
-      ["Nut factor K", "0.2"],
+      ["Gasket shape", "ring"],
+      ["Scatter of the tightening", "30"],
     ]);
     expect(rows.filter(({ where }) => where === "Source pressure")).toHaveLength(1);
   });
@@ -90,7 +92,7 @@ describe("what is to be confirmed with the customer", () => {
 
   it("is a section that a pane can show", () => {
     const shown = shownSection(dutyRead(QUARRY), "toConfirm");
-    expect(shown?.figures.find(({ label }) => label === "Nut factor K")?.text).toBe("0.2");
+    expect(shown?.figures.find(({ label }) => label === "Gasket shape")?.text).toBe("ring");
     expect(shown?.statements.length).toBeGreaterThan(2);
   });
 });

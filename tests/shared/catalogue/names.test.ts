@@ -5,6 +5,7 @@ import { CATALOGUE } from "../../../shared/catalogue/catalogue.ts";
 /** Keys that say something else beside some functions, and why the name is right all the same. */
 const SEVERAL_ABOUTS: Readonly<Record<string, string>> = {
   NPSHR: "at the flow asked, or at best efficiency",
+  flangeClass: "of a rating, or of a drilling, which has tables beside the classes",
   flow: "through the pipe, of the pump, of the slurry: the flow the function is about",
   head: "of the duty, or of the pump",
   length: "developed length, or a piece of pipe",

@@ -97,7 +97,13 @@ describe.each(["150", "300"])("flanges of Class %s", (name) => {
     if (row["t_min_ductile_in"] === "") expect(inches?.[11]).toBe("");
     else expect(inches?.[11] as number).toBeCloseTo(figureOf(row, "t_min_ductile_in"), 9);
 
-    const [, metric] = cell("FLANGEDIMENSIONS", figureOf(row, "dn"), name, "SI") as readonly (readonly number[])[];
+    const [, metric] = cell(
+      "FLANGEDIMENSIONS",
+      figureOf(row, "dn"),
+      name,
+      null,
+      "SI",
+    ) as readonly (readonly number[])[];
     expect(metric?.[0]).toBeCloseTo(figureOf(row, "od_mm"), 9);
     expect(metric?.[1]).toBeCloseTo(figureOf(row, "bolt_circle_mm"), 9);
     expect(metric?.[6]).toBeCloseTo(figureOf(row, "t_min_steel_mm"), 9);

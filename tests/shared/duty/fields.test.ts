@@ -62,6 +62,7 @@ const BOUNDS: readonly (readonly [
   ["dischargeHoseRating", "0", "1", "100000", "100001"],
   ["vacuumDuration", "0", "0.5", "438000", "438001"],
   ["nutFactor", "0.079", "0.08", "0.4", "0.41"],
+  ["torqueScatter", "-1", "0", "60", "61"],
   ["serviceFactor", "0.99", "1", "3", "3.01"],
   ["serviceFactor", "0.1", "1.1", "1.15"],
   ["serviceFactor", "10 %", "110 %", "115 %"],
@@ -130,7 +131,7 @@ describe("the bounds of a box", () => {
 describe("a percentage", () => {
   const percents = FIELD_KEYS.filter((key) => FIELDS[key].quantity === "percent");
 
-  it("is asked for in nine fields", () => {
+  it("is asked for in ten fields", () => {
     expect(percents.toSorted()).toEqual([
       "accessoryLosses",
       "contingency",
@@ -141,6 +142,7 @@ describe("a percentage", () => {
       "overhead",
       "solids",
       "solidsByVolume",
+      "torqueScatter",
     ]);
   });
 

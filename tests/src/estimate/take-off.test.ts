@@ -124,7 +124,6 @@ describe("a bill of quantities", () => {
   });
 
   it.each([
-    { why: "a PN class", pipe: "8in sch40", named: "PN16" },
     { why: "a size beyond NPS 24", pipe: "30in STD", named: "150" },
     { why: "a measured bore", pipe: "ID 154.1 mm rough 0.045 mm", named: "150" },
   ])("counts joints without bolting and says so for $why", ({ pipe, named }) => {
@@ -132,6 +131,14 @@ describe("a bill of quantities", () => {
     expect(totals(of.rows, "flanged joint").quantity).toBe(2);
     expect(of.rows.some(({ item }) => item === "stud")).toBe(false);
     expect(of.codes).toContain("bolting-not-held");
+  });
+
+  // EN 1092-1, PN 16 DN 200: twelve M20 (three tables); type 11 of 24 mm: 2 × 24 + 2 + 2 × 20 + 4 × 2.5 + 1.5 = 101.5 mm.
+  it("orders metric studs for a PN, in steps of 5 mm", () => {
+    const { rows } = rowsOf([segment("8in sch40", 10)], [segment("8in sch40", 10)], "PN16");
+    expect(totals(rows, "stud").quantity).toBe(24);
+    expect(rows.find(({ item }) => item === "stud")?.size).toBe("M20 × 105 mm");
+    expect(rows.find(({ item }) => item === "nut")?.size).toBe("M20");
   });
 
   it("lists no second reducer where the line has one", () => {

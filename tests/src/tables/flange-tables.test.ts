@@ -1,15 +1,21 @@
 import { describe, expect, it } from "vitest";
 import { inchesOf } from "../../../src/pipework/nominal-size.ts";
+import { BOLT_GRADE_NAMES, strengthOf } from "../../../src/pressure/bolt-grade.ts";
+import { boltOf } from "../../../src/pressure/bolt-size.ts";
 import { RATING_CURVES } from "../../../src/pressure/rating-curves.ts";
-import { BOLT_GRADES, INCH_BOLTS, METRIC_BOLTS, REFERENCE_TORQUES } from "../../../src/tables/bolts.ts";
+import type { BoltGradeName } from "../../../src/tables/bolt-grades.ts";
+import { INCH_BOLTS, METRIC_BOLTS, REFERENCE_TORQUES } from "../../../src/tables/bolts.ts";
 import { WALL_MATERIALS } from "../../../src/tables/elastic-moduli.ts";
 import { FLANGES_CLASS_150 } from "../../../src/tables/flange-dimensions-class-150.ts";
 import { FLANGES_CLASS_300 } from "../../../src/tables/flange-dimensions-class-300.ts";
+import { FLANGES_PN } from "../../../src/tables/flange-dimensions-pn.ts";
+import { FLANGE_DRILLINGS } from "../../../src/tables/flange-drillings.ts";
 import { ASME_B16_1_RATINGS } from "../../../src/tables/flange-ratings-b16-1.ts";
 import { ASME_B16_5_RATINGS } from "../../../src/tables/flange-ratings-b16-5.ts";
 import { ASME_B16_42_RATINGS } from "../../../src/tables/flange-ratings-b16-42.ts";
 import { EN_1092_1_RATINGS } from "../../../src/tables/flange-ratings-en-1092-1.ts";
 import { EN_1092_2_RATINGS } from "../../../src/tables/flange-ratings-en-1092-2.ts";
+import { NUT_FACTORS } from "../../../src/tables/nut-factors.ts";
 import { WATER_BULK_MODULUS } from "../../../src/tables/water-bulk-modulus.ts";
 import { figureOf, publishedRows } from "../../support/published-rows.ts";
 
@@ -193,22 +199,71 @@ describe.each(["150", "300"] as const)("flanges of Class %s", (name) => {
 describe("bolts", () => {
   const published = publishedRows("bolts");
 
-  it("are as published, inch and metric", () => {
+  const metric = publishedRows("bolts-metric");
+  const ofKind = (kind: string): typeof metric => metric.filter((row) => row["kind"] === kind);
+
+  it("are as published, inch", () => {
     const inch = published.filter(({ series }) => series === "inch");
-    const metric = published.filter(({ series }) => series === "metric");
     expect(INCH_BOLTS.map(([, thread]) => thread)).toEqual(inch.map(({ thread }) => thread));
-    expect(METRIC_BOLTS.map(([, thread]) => thread)).toEqual(metric.map(({ thread }) => thread));
     expect(INCH_BOLTS.map(([, , d, n, tensile, root]) => [d, n, tensile, root])).toEqual(
       inch.map((row) =>
         ["nominal_in", "tpi", "tensile_area_in2", "root_area_in2"].map((column) => figureOf(row, column)),
       ),
     );
-    expect(METRIC_BOLTS.map(([, , , pitch, area]) => [pitch, area])).toEqual(
-      metric.map((row) => ["pitch_mm", "tensile_area_mm2"].map((column) => figureOf(row, column))),
-    );
     expect(REFERENCE_TORQUES.map(([, plain, coated]) => [plain, coated])).toEqual(
       inch.map((row) => [figureOf(row, "pcc1_torque_noncoated_ftlb"), figureOf(row, "pcc1_torque_coated_ftlb")]),
     );
+  });
+
+  it("are as published, metric, in both lists", () => {
+    const threads = ofKind("thread");
+    expect(threads).toHaveLength(15);
+    expect(METRIC_BOLTS.map(([size, , , pitch, tensile, root]) => [size, pitch, tensile, root])).toEqual(
+      threads.map((row) => [
+        row["name"],
+        ...["pitch_mm", "tensile_area_mm2", "root_area_mm2"].map((column) => figureOf(row, column)),
+      ]),
+    );
+    for (const row of published.filter(({ series }) => series === "metric")) {
+      const bolt = METRIC_BOLTS.find(([, thread]) => thread === row["thread"]);
+      expect(bolt?.slice(3, 5)).toEqual([figureOf(row, "pitch_mm"), figureOf(row, "tensile_area_mm2")]);
+    }
+  });
+
+  it("have the strength of each grade, by size where it goes by size", () => {
+    const rows = ofKind("grade");
+    expect(rows).toHaveLength(20);
+    const called: Readonly<Record<string, BoltGradeName>> = { "8.8": "ISO 8.8", "10.9": "ISO 10.9" };
+    for (const row of rows) {
+      const name = (called[row["name"] as string] ?? row["name"]) as BoltGradeName;
+      // B7 and L7 go on to M64; the largest bolt of the tables is M52.
+      const largest = { any: "M52", M64: "M52" }[row["size_to"] as string] ?? (row["size_to"] as string);
+      const strength = strengthOf(name, boltOf(largest) as NonNullable<ReturnType<typeof boltOf>>);
+      expect((strength?.yields as number) / 1e6, `${name} ${largest}`).toBeCloseTo(figureOf(row, "yield_MPa"), 9);
+      if (row["proof_MPa"] !== "") expect((strength?.proof as number) / 1e6).toBeCloseTo(figureOf(row, "proof_MPa"), 9);
+    }
+  });
+
+  // A193 and A320 in ksi, the inch edition of the same tables: data sheets of steels.
+  it.each([
+    ["A193 B7", "1-1/2", 105],
+    ["A320 L7M", "1", 80],
+    ["A193 B8M class 2", "3/4", 95],
+    ["A193 B8M class 2", "7/8", 80],
+    ["A193 B8M class 2", "1-1/4", 65],
+    ["A193 B8M class 2", "1-1/2", 50],
+    ["A193 B8 class 1", "1/2", 30],
+  ] as const)("%s of %s in yields at %d ksi", (name, size, yields) => {
+    const strength = strengthOf(name, boltOf(size) as NonNullable<ReturnType<typeof boltOf>>);
+    expect((strength?.yields as number) / 6_894_757.293).toBeCloseTo(yields, 6);
+  });
+
+  it("have the nut factor of each finish", () => {
+    const rows = ofKind("nut_factor");
+    expect(Object.values(NUT_FACTORS).map(({ low, typical, high }) => [low, typical, high])).toEqual(
+      rows.map((row) => ["k_low", "k_typical", "k_high"].map((column) => figureOf(row, column))),
+    );
+    expect(rows).toHaveLength(12);
   });
 
   it("have the areas that their threads give (ASME B1.1 appendix B, ISO 898-1)", () => {
@@ -216,15 +271,134 @@ describe("bolts", () => {
       expect(0.7854 * (d - 0.9743 / n) ** 2).toBeCloseTo(tensile, 3);
       expect(0.7854 * (d - 1.3 / n) ** 2).toBeCloseTo(root, 3);
     }
-    for (const [, , d, pitch, area] of METRIC_BOLTS) {
+    for (const [, , d, pitch, area, root] of METRIC_BOLTS) {
       expect(Math.abs(0.7854 * (d - 0.9382 * pitch) ** 2 - area)).toBeLessThan(0.06);
+      expect(Math.abs(0.7854 * (d - 1.22687 * pitch) ** 2 - root)).toBeLessThan(0.06);
     }
   });
 
-  it("have grades whose assembly stress stays below yield", () => {
-    for (const { least, greatest, yields } of Object.values(BOLT_GRADES)) {
-      expect(least).toBeLessThan(greatest);
-      expect(greatest).toBeLessThan(yields);
+  it("have grades whose assembly stress stays below yield, in every bolt there is of it", () => {
+    let checked = 0;
+    for (const name of BOLT_GRADE_NAMES) {
+      for (const size of [...INCH_BOLTS, ...METRIC_BOLTS].map(([of]) => of)) {
+        const strength = strengthOf(name, boltOf(size) as NonNullable<ReturnType<typeof boltOf>>);
+        if (strength === undefined) continue;
+        expect(strength.least).toBeLessThan(strength.greatest);
+        expect(1.3 * strength.greatest).toBeLessThan(strength.yields);
+        checked += 1;
+      }
+    }
+    expect(checked).toBeGreaterThan(250);
+  });
+});
+
+describe("PN flanges", () => {
+  const rows = publishedRows("flange-dimensions-pn");
+  const gaskets = publishedRows("gaskets-en-1514");
+  const orNull = (row: (typeof rows)[number], column: string): number | null =>
+    row[column] === "" ? null : figureOf(row, column);
+
+  it("are as published, all 95", () => {
+    expect(rows).toHaveLength(95);
+    const columns =
+      "hole_steel_mm hole_iron_mm rf_steel_mm rf_iron_mm t_type11_mm t_type01_mm t_ductile_mm t_grey_mm".split(" ");
+    expect(
+      FLANGES_PN.map((of) => [
+        ...[of.pn, of.dn, of.outside, of.circle, of.bolts, of.boltSize, of.steelHole, of.ironHole],
+        ...[of.steelFace, of.ironFace, of.type11, of.type01, of.ductile, of.grey],
+      ]),
+    ).toEqual(
+      rows.map((row) => [
+        `PN${row["pn"]}`,
+        ...["dn", "od_mm", "bolt_circle_mm", "n_bolts"].map((column) => figureOf(row, column)),
+        row["bolt"],
+        ...columns.map((column) => orNull(row, column)),
+      ]),
+    );
+  });
+
+  it("have the gaskets of EN 1514-1, ring and full face", () => {
+    expect(gaskets).toHaveLength(95);
+    for (const [i, row] of gaskets.entries()) {
+      const of = FLANGES_PN[i] as (typeof FLANGES_PN)[number];
+      const place = `${of.pn} DN${of.dn}`;
+      expect([of.pn, of.dn], place).toEqual([`PN${row["pn"]}`, figureOf(row, "dn")]);
+      expect([of.gasketInside, of.gasketOutside], place).toEqual(
+        ["ibc_inside_mm", "ibc_outside_mm"].map((column) => figureOf(row, column)),
+      );
+      // A full-face gasket is the flange's own outside, circle and holes.
+      expect([of.gasketInside, of.outside, of.circle, of.bolts, of.steelHole], place).toEqual(
+        ["ff_inside_mm", "ff_outside_mm", "ff_bolt_circle_mm", "ff_holes", "ff_hole_dia_mm"].map((column) =>
+          figureOf(row, column),
+        ),
+      );
+      // The width on a steel raised face, and the ring that centres on the bolts: a second way to both.
+      const width = (Math.min(of.gasketOutside, of.steelFace) - of.gasketInside) / 2;
+      expect(width, place).toBeCloseTo(figureOf(row, "width_on_face_mm"), 9);
+      expect(of.gasketOutside, place).toBe(of.circle - of.steelHole);
+    }
+  });
+
+  it("have bolts the tables hold, clear of rim and face", () => {
+    for (const { pn, dn, outside, circle, bolts, boltSize, steelHole, steelFace } of FLANGES_PN) {
+      const diameter = METRIC_BOLTS.find(([size]) => size === boltSize)?.[2] ?? Number.NaN;
+      expect(bolts % 4, `${pn} DN${dn}`).toBe(0);
+      expect((outside - circle - steelHole) / 2).toBeGreaterThanOrEqual(0.35 * diameter);
+      expect(steelFace).toBeLessThanOrEqual(circle - steelHole);
+      expect(circle * Math.sin(Math.PI / bolts)).toBeGreaterThanOrEqual(2.3 * diameter);
+    }
+  });
+});
+
+describe("other drillings", () => {
+  const rows = publishedRows("flange-drilling-other");
+  const names: Readonly<Record<string, string>> = {
+    "AS 2129 Table D": "AS 2129 Table D",
+    "AS 2129 Table E": "AS 2129 Table E",
+    "AS 4087 PN 16": "AS 4087 PN16",
+    "JIS B 2220 10K": "JIS 10K",
+  };
+
+  it("are as published, all 50", () => {
+    const drilled = rows.filter((row) => row["standard"] !== "ASME B16.21");
+    expect(drilled).toHaveLength(50);
+    const orNull = (row: (typeof rows)[number], column: string): number | null =>
+      row[column] === "" ? null : figureOf(row, column);
+    expect(
+      FLANGE_DRILLINGS.map((of) => [
+        ...[of.of, of.dn, of.outside, of.circle, of.bolts, of.boltSize, of.hole, of.raisedFace, of.thickness],
+      ]),
+    ).toEqual(
+      drilled.map((row) => [
+        names[`${row["standard"]} ${row["table"]}`],
+        ...["dn", "od_mm", "bolt_circle_mm", "n_bolts"].map((column) => figureOf(row, column)),
+        row["bolt"],
+        ...["hole_mm", "raised_face_mm", "t_mm"].map((column) => orNull(row, column)),
+      ]),
+    );
+  });
+
+  it("leave full-face gaskets of ASME B16.21 to the flange: its outside, circle and holes, the ring's inside", () => {
+    const full = rows.filter((row) => row["standard"] === "ASME B16.21");
+    expect(full).toHaveLength(20);
+    for (const row of full) {
+      const flange = FLANGES_CLASS_150.find(({ nps }) => nps === row["nps"]);
+      expect(
+        [
+          flange?.dn,
+          flange?.outside,
+          flange?.circle,
+          flange?.bolts,
+          flange?.boltSize,
+          flange?.hole,
+          flange?.gasketInside,
+        ],
+        `NPS ${row["nps"]}`,
+      ).toEqual([
+        ...["dn", "od_in", "bolt_circle_in", "n_bolts"].map((column) => figureOf(row, column)),
+        row["bolt"],
+        ...["hole_in", "gasket_id_in"].map((column) => figureOf(row, column)),
+      ]);
     }
   });
 });

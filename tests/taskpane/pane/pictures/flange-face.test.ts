@@ -13,6 +13,7 @@ const SIX: FlangeFace = {
   raisedFace: 8.5,
   gasketOutside: 8.75,
   gasketInside: 6.62,
+  isFullFace: false,
 };
 
 describe("the drawing of a flange face", () => {
@@ -31,5 +32,8 @@ describe("the drawing of a flange face", () => {
       "Discharge flange: outside diameter 11 in, 8 bolts of 3/4 in on a circle of 9.5 in, raised face 8.5 in, gasket 6.62 in inside and 8.75 in outside.",
     );
     expect(flangeFaceWords({ ...SIX, raisedFace: undefined }, "in")).not.toContain("raised");
+    expect(flangeFaceWords({ ...SIX, isFullFace: true, gasketOutside: 11 }, "in")).toContain(
+      "full-face gasket 6.62 in inside and 11 in outside",
+    );
   });
 });
