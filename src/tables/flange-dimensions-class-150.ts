@@ -8,9 +8,10 @@ import { namedRows } from "./named-rows.ts";
  * face, from NPS 1. Flat ring gasket: ASME B16.21 (2016).
  *
  * Verified: outside diameter, bolt circle, bolts and raised face read in a data book's flange tables and, but for the
- * raised face, in its table of Class 125 flanges, which have the same drilling; a misprinted thickness at NPS 10 and repeated stud lengths there were put right. Thicknesses, lengths and
- * gaskets from memory: the stud length of the standard's own rule comes out for every size, and the gasket fits inside
- * the bolts. Metric outside diameters are rounded to 5 mm by the standard and differ by up to 3 mm.
+ * raised face, in its table of Class 125 flanges, which have the same drilling; a misprinted thickness at NPS 10 and repeated stud lengths there were put right. Steel thickness, holes and both lengths of
+ * all sizes read in the open data book of the American pump institute (2025); ductile thickness equals that of ASME B16.1
+ * Class 125 there in every size. Gaskets from memory: they fit inside the bolts. The stud length of the standard's own rule comes
+ * out for every size. Metric outside diameters are rounded to 5 mm by the standard and differ by up to 3 mm.
  */
 export const FLANGES_CLASS_150 = namedRows(FLANGE_HEADING, [
   ["1/2", 15, 3.5, 90, 2.38, 60.3, 4, "1/2", 0.62, 1.38, 0.38, 9.6, null, 2.25, 2, 0.84, 1.88],

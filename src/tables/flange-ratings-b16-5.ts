@@ -218,8 +218,18 @@ export const ASME_B16_5_RATINGS: readonly RatingTable[] = [
     group: "2.3",
     system: "SI",
     columns: [
-      { flangeClass: "Class 150", sizes: NPS_HALF_TO_24, trust: "memory", howVerified: "from memory" },
-      { flangeClass: "Class 300", sizes: NPS_HALF_TO_24, trust: "memory", howVerified: "from memory" },
+      {
+        flangeClass: "Class 150",
+        sizes: NPS_HALF_TO_24,
+        trust: "read",
+        howVerified: "read in an open table of ratings",
+      },
+      {
+        flangeClass: "Class 300",
+        sizes: NPS_HALF_TO_24,
+        trust: "read",
+        howVerified: "read in an open table of ratings",
+      },
     ],
     rows: [
       [38, 15.9, 41.4],
