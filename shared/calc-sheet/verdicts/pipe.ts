@@ -3,7 +3,7 @@ import { LAY_FLAT_PRACTICE } from "../../../src/head/line-remarks.ts";
 import { pipeRatingMethod } from "../../../src/pressure/pipe-rating.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { FIELDS } from "../../duty/fields.ts";
-import { cell, constant, type Expression, join, part, ratio, sum, verdict } from "../expression.ts";
+import { cell, constant, type Expression, join, part, product, ratio, sum, verdict } from "../expression.ts";
 import { PIPE } from "../sections/pipe.ts";
 import {
   collapseOf,
@@ -71,9 +71,14 @@ function pressureIn(run: PipeRun, row: number): readonly Criterion[] {
     cites: pipeRatingMethod.cites[0],
   } as const;
   return [
-    limitOf({ ...facts, limit: part(rating, "atBest"), broken: "fail" }),
-    // Of what is not stated the careful end: it fails nothing, and lets nothing pass.
-    limitOf({ ...facts, limit: part(rating, "rating"), broken: "check", assumed: part(rating, "assumed") }),
+    // Of what is not stated the favourable end alone fails, and the careful end alone passes.
+    limitOf({
+      ...facts,
+      foundAtBest: product(facts.found, ratio(part(rating, "rating"), part(rating, "atBest"))),
+      limit: part(rating, "rating"),
+      broken: "fail",
+      assumed: part(rating, "assumed"),
+    }),
     ...(run.isByMaker && run.line === "dischargeLine"
       ? [
           limitOf({
@@ -107,12 +112,13 @@ function vacuumIn(run: PipeRun, found: Expression, when: string): readonly Crite
   const collapse = collapseOf(run);
   const [cites, , factor] = pipeCollapseMethod.cites;
   return [
-    limitOf({ ...facts, what, limit: part(collapse, "atBest"), broken: "fail", why: "the pipe buckles", cites }),
     limitOf({
       ...facts,
       what,
+      foundAtBest: product(found, ratio(part(collapse, "pressure"), part(collapse, "atBest"))),
       limit: part(collapse, "pressure"),
-      broken: "check",
+      broken: "fail",
+      why: "beyond it the pipe buckles",
       assumed: part(collapse, "assumed"),
       cites,
     }),
