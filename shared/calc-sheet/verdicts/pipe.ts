@@ -3,7 +3,7 @@ import { LAY_FLAT_PRACTICE } from "../../../src/head/line-remarks.ts";
 import { pipeRatingMethod } from "../../../src/pressure/pipe-rating.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { FIELDS } from "../../duty/fields.ts";
-import { cell, constant, type Expression, join, part, product, ratio, sum, verdict } from "../expression.ts";
+import { cell, constant, type Expression, ifAtLeast, join, part, ratio, sum, verdict } from "../expression.ts";
 import { PIPE } from "../sections/pipe.ts";
 import {
   collapseOf,
@@ -57,6 +57,11 @@ function unratedSuction(run: PipeRun): Criterion {
   });
 }
 
+/** The limit that may fail a run: the careful end while it is kept, else the favourable end of what is not stated. */
+function limitFor(found: Expression, careful: Expression, atBest: Expression): Expression {
+  return ifAtLeast(careful, found, careful, atBest);
+}
+
 const AT_LOWEST = "closed valve or standing, at its lowest end";
 
 function pressureIn(run: PipeRun, row: number): readonly Criterion[] {
@@ -71,14 +76,8 @@ function pressureIn(run: PipeRun, row: number): readonly Criterion[] {
     cites: pipeRatingMethod.cites[0],
   } as const;
   return [
-    // Of what is not stated the favourable end alone fails, and the careful end alone passes.
-    limitOf({
-      ...facts,
-      foundAtBest: product(facts.found, ratio(part(rating, "rating"), part(rating, "atBest"))),
-      limit: part(rating, "rating"),
-      broken: "fail",
-      assumed: part(rating, "assumed"),
-    }),
+    limitOf({ ...facts, limit: limitFor(facts.found, part(rating, "rating"), part(rating, "atBest")), broken: "fail" }),
+    limitOf({ ...facts, limit: part(rating, "rating"), broken: "check", assumed: part(rating, "assumed") }),
     ...(run.isByMaker && run.line === "dischargeLine"
       ? [
           limitOf({
@@ -115,10 +114,16 @@ function vacuumIn(run: PipeRun, found: Expression, when: string): readonly Crite
     limitOf({
       ...facts,
       what,
-      foundAtBest: product(found, ratio(part(collapse, "pressure"), part(collapse, "atBest"))),
-      limit: part(collapse, "pressure"),
+      limit: limitFor(found, part(collapse, "pressure"), part(collapse, "atBest")),
       broken: "fail",
       why: "beyond it the pipe buckles",
+      cites,
+    }),
+    limitOf({
+      ...facts,
+      what,
+      limit: part(collapse, "pressure"),
+      broken: "check",
       assumed: part(collapse, "assumed"),
       cites,
     }),
