@@ -98,7 +98,9 @@ function ofGross(power: Result<number>, isGross: boolean): Result<number> {
   if (!isGross) return power;
   const findings = power.findings.map(
     (finding): Finding =>
-      finding.code === "engine-rating-assumed" ? { ...finding, code: "engine-gross-rating-assumed" } : finding,
+      finding.code === "engine-rating-assumed"
+        ? { ...finding, kind: "assumed", code: "engine-gross-rating-assumed" }
+        : finding,
   );
   return { ...power, findings };
 }

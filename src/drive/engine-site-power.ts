@@ -169,7 +169,7 @@ export function engineSitePower(input: EngineSitePowerInput): Result<number> {
 function remarks(input: EngineSitePowerInput, power: number, limit: EngineLimit): readonly Finding[] {
   const subject = "engine power";
   const findings: Finding[] = [
-    { code: "engine-rating-assumed", kind: "assumed", subject: "rated power", cites: RATING_RULE },
+    { code: "engine-rating-assumed", kind: "check", subject: "rated power", cites: RATING_RULE },
   ];
   if (input.aspiration === null) {
     findings.push({ code: "engine-aspiration-assumed", kind: "assumed", subject: "aspiration" });

@@ -340,7 +340,7 @@ describe("ENGINELOAD", () => {
       "assumed engine-losses-assumed",
       "assumed engine-gross-rating-assumed",
     ]);
-    expect(remarks("ENGINELOAD", 50, 100, 0, 0, 25, "turbo", 215, "SI")).toEqual(["assumed engine-rating-assumed"]);
+    expect(remarks("ENGINELOAD", 50, 100, 0, 0, 25, "turbo", 215, "SI")).toEqual(["check engine-rating-assumed"]);
     expect(remarks("ENGINELOAD", 50, 100, 9, 0, 25, "turbo", 215, "SI")).toContain("check outside-usual-range");
   });
 

@@ -130,14 +130,14 @@ describe("engine power on site", () => {
   it("says what it took for granted", () => {
     const of = (aspiration: "natural" | "turbo" | null, altitude: number) =>
       codes(engineSitePower({ ratedPower: 1e5, aspiration, ...site(25, altitude) }));
-    expect(of("natural", 0)).toEqual(["assumed engine-rating-assumed"]);
-    expect(of(null, 0)).toEqual(["assumed engine-rating-assumed", "assumed engine-aspiration-assumed"]);
+    expect(of("natural", 0)).toEqual(["check engine-rating-assumed"]);
+    expect(of(null, 0)).toEqual(["check engine-rating-assumed", "assumed engine-aspiration-assumed"]);
     expect(of("natural", 1372)).toEqual([
-      "assumed engine-rating-assumed",
+      "check engine-rating-assumed",
       "check engine-limit-chosen",
       "check engine-quick-rule",
     ]);
-    expect(of("turbo", 1372)).toEqual(["assumed engine-rating-assumed", "assumed engine-charge-coolant-assumed"]);
+    expect(of("turbo", 1372)).toEqual(["check engine-rating-assumed", "assumed engine-charge-coolant-assumed"]);
   });
 
   it("puts the quick rule beside it", () => {

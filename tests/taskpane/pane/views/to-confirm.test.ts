@@ -16,8 +16,8 @@ describe("what is to be confirmed, in the pane", () => {
   const shown = markup(toConfirm.view(contextOf(QUARRY))).replace(/\s+/g, " ");
 
   it("lists each blank box once with what was taken, and what the calls took with where", () => {
-    expect(shown.match(/<dt>Nut factor K<\/dt><dd>0\.2<\/dd>/g)).toHaveLength(1);
-    expect(shown).toMatch(/<strong>Total dynamic head; NPSH available[^<]*:<\/strong> Hose bend/);
+    expect(shown.match(/<dt>Gasket shape<\/dt><dd>ring<\/dd>/g)).toHaveLength(1);
+    expect(shown).toMatch(/<strong>Suction flange bolting; Discharge flange bolting:<\/strong> No bolt grade/);
   });
 
   it("counts them beside its title", () => {
@@ -31,8 +31,8 @@ describe("what is to be confirmed, in the pane", () => {
   });
 
   it("says so where nothing is assumed, and leaves out a box once it is stated", () => {
-    const stated = { ...QUARRY, fields: { ...QUARRY.fields, nutFactor: "0.18" } };
-    expect(markup(toConfirm.view(contextOf(stated)))).not.toContain("Nut factor K");
+    const stated = { ...QUARRY, fields: { ...QUARRY.fields, gasketShape: "ring" } };
+    expect(markup(toConfirm.view(contextOf(stated)))).not.toContain("Gasket shape");
     const empty = contextOf(EMPTY_DUTY);
     expect(markup(toConfirm.view(empty))).toMatch(/Nothing is assumed yet|Nothing was stated/);
   });
