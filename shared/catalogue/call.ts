@@ -198,8 +198,9 @@ class Call {
         for (const { slot, cells, seen } of varying) {
           const cell = (cells[i] as readonly Cell[])[j] ?? null;
           // The short way for a long column. A 0 goes the long way, for a parameter may doubt it; so does a share.
-          const { quantity } = slot.parameter;
-          if (typeof cell === "number" && cell !== 0 && quantity !== undefined && quantity !== "percent") {
+          const { quantity, readsNumbers } = slot.parameter;
+          const isPlain = quantity !== undefined && quantity !== "percent" && !readsNumbers;
+          if (typeof cell === "number" && cell !== 0 && isPlain) {
             if (Number.isFinite(cell)) {
               values[slot.key] = toEngine(cell, this.#units[quantity]);
               continue;

@@ -22,6 +22,8 @@ interface ParameterFacts {
   readonly example: string;
   /** Set for physical quantities: help shows the unit of each unit set. Of a share it is percent. */
   readonly quantity?: Quantity;
+  /** Reads more out of a number than its amount, so that a long column takes no short way past `read`. */
+  readonly readsNumbers?: true;
   /** Range of good values in words, for the help page. */
   readonly range?: string;
   /** What a drop-down offers. */
@@ -135,7 +137,8 @@ export function choice<const C extends string>(
   const shown = choices.map((word) => `"${word}"`);
   const word = text<C>({ about, example: shown[0] ?? "", choices }, (given, name) => {
     const wanted = given.trim().toLowerCase();
-    const found = choices.find((word) => word.toLowerCase() === wanted) ?? also[wanted];
+    const found =
+      choices.find((word) => word.toLowerCase() === wanted) ?? (Object.hasOwn(also, wanted) ? also[wanted] : undefined);
     if (found !== undefined) return succeed(found);
     return fail([{ code: "choice-unknown", kind: "error", subject: name, given, suggestions: shown }]);
   });

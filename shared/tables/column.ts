@@ -39,15 +39,34 @@ export function namesOf<K extends string>(columns: Columns<K>): string {
  * Finds the columns a row of headings names: by the whole text, by the text before a unit, or by a unit alone where no
  * other heading of the row names its column. `aside` are words of a heading that are neither name nor unit.
  */
-export function columnFinder<K extends string>(
-  columns: Columns<K>,
-  aside?: RegExp,
-): (row: readonly Cell[]) => readonly (Named<K> | undefined)[] {
+export function columnFinder<K extends string>(columns: Columns<K>, aside?: RegExp): ColumnFinder<K> {
+  const known = aside === undefined ? (finders.get(columns) as ColumnFinder<K> | undefined) : undefined;
+  const find = known ?? finderOf(columns, aside);
+  if (aside === undefined) finders.set(columns, find);
+  return find;
+}
+
+type ColumnFinder<K extends string> = (row: readonly Cell[]) => readonly (Named<K> | undefined)[];
+
+/** Headings a finder keeps in mind: those of many sheets, and no end of notes. */
+const MOST_SEEN = 500;
+
+/** One for each set of columns: a sheet reads the same tables at every change. */
+const finders = new WeakMap<object, unknown>();
+
+function finderOf<K extends string>(columns: Columns<K>, aside?: RegExp): ColumnFinder<K> {
   const keys = Object.entries(columns) as [K, TableColumn][];
   const byWord = new Map(
     keys.flatMap(([key, { name, also }]) => [name, ...also].map((word) => [plain(word), key] as const)),
   );
+  const seen = new Map<string, Named<K> | undefined>();
   const nameIn = (text: string): Named<K> | undefined => {
+    if (seen.has(text)) return seen.get(text);
+    const found = nameRead(text);
+    if (seen.size < MOST_SEEN) seen.set(text, found);
+    return found;
+  };
+  const nameRead = (text: string): Named<K> | undefined => {
     const whole = byWord.get(plain(text));
     if (whole !== undefined) return { key: whole, unitText: "" };
     for (const [before, after] of splits(text)) {

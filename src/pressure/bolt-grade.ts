@@ -66,7 +66,7 @@ export function boltGradeNamed(text: string, subject = "bolt grade"): Result<Bol
   const wanted = tidy(text);
   const found = byName.get(wanted);
   if (found !== undefined) return succeed(found);
-  const taken = TAKEN_AS[wanted];
+  const taken = Object.hasOwn(TAKEN_AS, wanted) ? TAKEN_AS[wanted] : undefined;
   const given = text.trim();
   if (taken !== undefined) {
     return succeed(taken, [{ code: "bolt-grade-taken-as", kind: "check", subject, given, facts: { grade: taken } }]);

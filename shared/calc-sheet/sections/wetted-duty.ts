@@ -34,10 +34,16 @@ function makeUpOf(duty: Duty): MakeUp | null {
   return read.ok ? read.value : null;
 }
 
-/** Whether the liquid of the duty is a name that the materials know, such as sea water. */
+const named = new WeakMap<Duty, boolean>();
+
+/** Whether the liquid of the duty is a name that the materials know, such as sea water. Asked often, read once. */
 function isNamedLiquid(duty: Duty): boolean {
+  const known = named.get(duty);
+  if (known !== undefined) return known;
   const read = makeUpNamed(duty.liquid?.name ?? "", "");
-  return isStated(duty, "liquid") && read.ok && read.value.named.length > 0;
+  const is = isStated(duty, "liquid") && read.ok && read.value.named.length > 0;
+  named.set(duty, is);
+  return is;
 }
 
 /** "Nothing else" beside a named liquid means nothing else in it. */

@@ -31,8 +31,16 @@ const OF_DUTY: readonly ((duty: Duty) => readonly Criterion[])[] = [
   materialsCriteria,
 ];
 
-/** Everything that a duty is judged by. */
+const kept = new WeakMap<Duty, readonly Criterion[]>();
+
+/** Everything that a duty is judged by. The same duty gives the same list again. */
 export function criteriaOf(duty: Duty): readonly Criterion[] {
+  const known = kept.get(duty) ?? judgedBy(duty);
+  kept.set(duty, known);
+  return known;
+}
+
+function judgedBy(duty: Duty): readonly Criterion[] {
   const { pump, pumpState } = duty;
   const noPump = pumpState === "unreadable" ? "the chosen pump cannot be read" : "no pump is chosen";
   return [

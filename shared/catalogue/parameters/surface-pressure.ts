@@ -21,6 +21,7 @@ const facts = quantity("gaugePressure", {
 /** The pressure on the source's surface: gauge, or absolute as a text. One atmosphere of gauge pressure is doubted. */
 export const surfacePressure: OptionalParameter<SurfacePressure> = {
   ...facts,
+  readsNumbers: true,
   fallback: open,
   read: (cell, { name, units, unitSet }): Result<SurfacePressure> => {
     const gauge = amountOf(cell, "gaugePressure", units.gaugePressure, name);
