@@ -12,7 +12,7 @@ const BOOLEAN = 3;
 /** Text that the grid must never read as a number, a formula or TRUE. */
 const FORCED_TEXT = 4;
 
-const LEAST_ROWS = 200;
+const LEAST_ROWS = 1000;
 const LEAST_COLUMNS = 26;
 const ROOM_BELOW = 60;
 

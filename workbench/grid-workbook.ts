@@ -8,6 +8,6 @@ export function emptyWorkbook(id = "workbook", sheet = "Sheet1"): Partial<IWorkb
     name: "Workbook",
     defaultStyle: { ...DEFAULT_STYLE },
     sheetOrder: ["first"],
-    sheets: { first: { id: "first", name: sheet, rowCount: 200, columnCount: 26, defaultRowHeight: 20 } },
+    sheets: { first: { id: "first", name: sheet, rowCount: 1000, columnCount: 26, defaultRowHeight: 20 } },
   };
 }

@@ -19,7 +19,6 @@ const MAIN_RESULTS = {
   total_head: "totalHead",
   rated_head: "ratedHead",
   npsh_available: "npshAvailable",
-  greatest_lift: "greatestLift",
 } as const;
 
 let server: Awaited<ReturnType<typeof serve>>;

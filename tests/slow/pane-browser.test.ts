@@ -124,7 +124,7 @@ describe.each([{ width: 320 }, { width: 450 }])("the pane at $width px", ({ widt
     await expectNoSidewaysScroll(page);
     await expectNoAxeViolations(page);
     await startFrom(page, 0);
-    for (const step of ["job", "slurry", "pressure", "bolting", "drive", "priming", "materials", "estimate"]) {
+    for (const step of ["job", "slurry", "pressure", "pipe", "bolting", "drive", "priming", "materials", "estimate"]) {
       await page.locator(`#duty-step-${step} > summary`).click();
     }
     await page.locator("#duty-flow").fill("12,000");

@@ -218,10 +218,16 @@ export const TYPICAL: Readonly<Record<FieldKey, readonly [string, string]>> = {
   discountRate: ["5", "6"],
 };
 
+/** Two figures make a slurry; a third at random would contradict them. */
+const SPARE = new Set<FieldKey>(["solidsByVolume", "slurryGravity"]);
+
 /** The duty with a usual text in every blank box. */
 export function filledUp(typed: DutyText, change: Partial<Record<FieldKey, string>> = {}): DutyText {
   const fields = Object.fromEntries(
-    FIELD_KEYS.map((key) => [key, change[key] ?? (typed.fields[key].trim() || TYPICAL[key][0])]),
+    FIELD_KEYS.map((key) => [
+      key,
+      change[key] ?? (typed.fields[key].trim() || (SPARE.has(key) ? "" : TYPICAL[key][0])),
+    ]),
   ) as DutyText["fields"];
   return { ...typed, fields };
 }

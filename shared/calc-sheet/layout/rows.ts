@@ -33,7 +33,7 @@ export function placeTitle(page: Page): void {
   page.height(24);
   page.row += 1;
   page.put(LABEL, {
-    v: `Shaded cells are inputs; everything else recalculates. Without the Dutybook add-in the formulas show #NAME?. Unit set ${page.plan.unitSet}; every figure below is in the unit printed beside it.`,
+    v: `Shaded cells are inputs; everything else recalculates. Without the Dutybook add-in the formulas show an error of name. Unit set ${page.plan.unitSet}; every figure below is in the unit printed beside it.`,
     style: "legend",
   });
   page.merge({ top: page.row, left: LABEL, bottom: page.row, right: LAST });

@@ -1,6 +1,7 @@
 import type { PackageSection } from "../package-section.ts";
 import { statement } from "../plan.ts";
 import { billOfQuantities } from "./bill-of-quantities.ts";
+import { driveSection } from "./drive.ts";
 import { lifeCycle } from "./life-cycle.ts";
 import { offerPrice } from "./offer-price.ts";
 import { runningCost } from "./running-cost.ts";
@@ -24,7 +25,7 @@ export const estimateSection: PackageSection = {
   missing: "State both lines: the quantities come of them.",
   caution:
     "Quantities are those of the lines as stated, for an estimate and not for an order: check them on a drawing.",
-  decidedBy: ["driver"],
+  decidedBy: driveSection.decidedBy,
   isOfPump: true,
   items: (duty) => {
     const running = runningCost(duty);

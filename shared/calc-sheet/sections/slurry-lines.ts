@@ -122,6 +122,7 @@ export function slurryWorkings(duty: Duty): readonly PlanItem[] {
   return [
     ...riserSettling(duty),
     ...runs.map(({ record, label, call }) => spill(record, `Slurry in ${label.toLowerCase()}`, call)),
+    ...(duty.state.upwardSlope === "blank" ? [] : stated(duty, "upwardSlope")),
     working(MINIMUM, "Minimum flow of the slurry", 1, [
       [
         "flow",
@@ -166,7 +167,6 @@ export function slurryRuns(duty: Duty): readonly PlanItem[] {
     ...(duty.state.upwardSlope === "blank"
       ? []
       : [
-          ...stated(duty, "upwardSlope"),
           figure(
             SLURRY_LINES.slopeFactor,
             "Factor of the upward slope",

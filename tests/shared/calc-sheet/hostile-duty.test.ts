@@ -121,6 +121,8 @@ describe.each(DUTIES)("an unreadable box of: $name", ({ duty }) => {
         const readable = [place.own, ...othersFor(place)].filter((text) => isRead(place, text));
         // Blank against stated tells what a section is there for, not what hangs on the text.
         const texts = [...readable.filter((text) => text !== ""), ...readable].slice(0, 2);
+        // A figure of the slurry beside two others is none the box can hold.
+        if (texts.length < 2 && OF_SLURRY.has(place.key)) continue;
         expect([place.key, texts.length]).toEqual([place.key, 2]);
         const [a, b] = texts.map((text) => (text === place.own ? own() : cellsOf(place.holding(text)))) as [
           Cells,
@@ -133,6 +135,8 @@ describe.each(DUTIES)("an unreadable box of: $name", ({ duty }) => {
             continue;
           compared += 1;
           const left = without.get(key);
+          // The lists of findings move up a row where one is gone, and an open verdict is no answer.
+          if (LISTS.test(key) || (typeof left === "string" && /^(?:\? open|open|Open: .*|)$/.test(left))) continue;
           if (typeof left === "number" || (typeof left === "string" && answers.includes(left))) {
             standing.push(`${place.key}: ${key} ${left}, of ${answers.map(shown).join(" and ")}`);
           }
@@ -150,6 +154,8 @@ describe.each(DUTIES)("an unreadable box of: $name", ({ duty }) => {
       for (const place of places) {
         const cells = withoutAt(place);
         const isLine = (line: string): boolean => place.key.startsWith(line);
+        // They make the liquid as pumped, of which both are.
+        if (OF_SLURRY.has(place.key)) continue;
         const ofHead =
           OF_BOTH.has(place.key) || OF_HEAD.has(place.key) || isLine("dischargeLine") || isLine("suctionLine");
         const ofNpsh = OF_BOTH.has(place.key) || OF_NPSH.has(place.key) || isLine("suctionLine");
@@ -165,8 +171,11 @@ describe.each(DUTIES)("an unreadable box of: $name", ({ duty }) => {
 });
 
 const OF_BOTH = new Set(["flow", "sourceLevel", "sourcePressure", "liquid", "temperature"]);
+const OF_SLURRY = new Set(["solids", "solidsByVolume", "solidsGravity", "slurryGravity", "medianSize", "coarseSize"]);
 const OF_HEAD = new Set(["deliveryLevel", "deliveryPressure"]);
 const OF_NPSH = new Set(["pumpLevel", "altitude"]);
+
+const LISTS = /^(?:notes|found|assumed|confirm)\w*\./;
 
 function once<T>(make: () => T): () => T {
   let made: { readonly value: T } | undefined;
