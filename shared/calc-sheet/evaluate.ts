@@ -72,6 +72,9 @@ export function answerTo(sheet: Working, expression: Expression, key: string): A
       return answerTo(sheet, side === 1 ? met : otherwise, key);
     }
     case "ifNumber": {
+      // A figure that stands for one with an error does not stand for one that waits for a box.
+      const asked = expression.of.op === "ifError" ? single(sheet, expression.of.of, key) : null;
+      if (isCellError(asked) && asked.waitsFor !== undefined) return asked;
       const cell = single(sheet, expression.of, key);
       if (isCellError(cell)) return cell;
       return answerTo(sheet, typeof cell === "number" ? expression.met : expression.otherwise, key);

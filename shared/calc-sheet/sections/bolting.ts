@@ -18,7 +18,7 @@ import {
 import { FIELD } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark, spill, statement, type TableItem } from "../plan.ts";
-import { PRESSURE } from "./pressure.ts";
+import { PRESSURE, pressureSection } from "./pressure.ts";
 import { CLASSES, nozzleLabels } from "./pressure-nozzles.ts";
 import { stated } from "./stated-input.ts";
 
@@ -87,7 +87,7 @@ export const boltingSection: PackageSection = {
   missing: "State the size of a flange here and its class under “Pressure and flanges”.",
   caution:
     "The pump and gasket makers’ torque comes first. Bolts are tightened on a cold joint without pressure alone, crosswise and in steps.",
-  decidedBy: ["flangeClass"],
+  decidedBy: ["flangeClass", ...pressureSection.decidedBy],
   isOfPump: true,
   items: (duty) => {
     const { flangeClass, pump, state } = duty;

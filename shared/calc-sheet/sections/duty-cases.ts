@@ -24,7 +24,11 @@ export interface DutyCasePlan {
  * several side by side the last one running; of a slurry, the line on clear liquid too, where the pumps give most.
  */
 export function dutyCases(duty: Duty): readonly DutyCasePlan[] {
-  return [...pumpedCases(duty), ...aloneOf(duty), ...(isSlurry(duty) ? [flushOf(duty)] : [])];
+  return [
+    ...pumpedCases(duty),
+    ...aloneOf(duty),
+    ...(isSlurry(duty) && duty.state.acceptanceGrade !== "unreadable" ? [flushOf(duty)] : []),
+  ];
 }
 
 /** Pumps side by side start and stop one by one: the one left runs out furthest at the least static head. */

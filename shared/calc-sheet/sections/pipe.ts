@@ -39,7 +39,7 @@ import {
   ratingOf,
   runTables,
 } from "./pipe-runs.ts";
-import { PRESSURE } from "./pressure.ts";
+import { PRESSURE, pressureSection } from "./pressure.ts";
 import { stated } from "./stated-input.ts";
 
 /** Worked cells of this section. */
@@ -71,7 +71,7 @@ export const pipeSection: PackageSection = {
   missing: "Choose a pump: the pressure in the pipe comes of its curve.",
   caution:
     "A hose or coupling above its rating whips: hold each run against the shut valve, and anchor bends and ends.",
-  decidedBy: [],
+  decidedBy: pressureSection.decidedBy,
   isOfPump: true,
   items: (duty) => {
     const { pump } = duty;

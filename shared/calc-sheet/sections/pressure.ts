@@ -41,7 +41,18 @@ export const pressureSection: PackageSection = {
   missing: "Choose a pump: the greatest pressure comes of its curve.",
   caution:
     "A casing or flange above its pressure bursts: check each nozzle, seal and hose, and test with people clear.",
-  decidedBy: ["otherPart"],
+  decidedBy: [
+    "otherPart",
+    "driver",
+    "governor",
+    "acceptanceGrade",
+    "service",
+    "stages",
+    "checkFailure",
+    "sourceLevel",
+    "highestSourceLevel",
+    "sourcePressure",
+  ],
   isOfPump: true,
   items: (duty) => {
     const { pump } = duty;
