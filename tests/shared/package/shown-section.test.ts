@@ -41,7 +41,7 @@ describe("a section of a duty with a box that cannot be read", () => {
     expect(waitsFor(driveSection, unknown)).toEqual(["Driver"]);
     expect(placed(driveSection, unknown)).toEqual([]);
     expect(shownSection(unknown, "drive")).toBeUndefined();
-    expect(shownSection(unknown, "pressure")).toBeDefined();
+    expect(shownSection(unknown, "priming")).toBeDefined();
   });
 });
 
