@@ -24,7 +24,18 @@ export const driveSection: PackageSection = {
   missing: "Choose a pump: its driver follows from the power on its curve.",
   caution:
     "Guard every turning part, lock out before work, and keep exhaust and hot surfaces away from people and fuel.",
-  decidedBy: ["driver", "engineRatingKind", "supply", "motorStart", "transmission"],
+  decidedBy: [
+    "driver",
+    "acceptanceGrade",
+    "solids",
+    "solidsByVolume",
+    "solidsGravity",
+    "slurryGravity",
+    "engineRatingKind",
+    "supply",
+    "motorStart",
+    "transmission",
+  ],
   isOfPump: true,
   items: (duty) => {
     const { driver, pump } = duty;

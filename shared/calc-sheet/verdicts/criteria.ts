@@ -47,6 +47,12 @@ function judgedBy(duty: Duty): readonly Criterion[] {
     ...OF_PUMP.flatMap(([of, criteria]) =>
       pump === undefined ? [worded({ of, state: "open", what: noPump })] : criteria(duty, pump),
     ),
+    // Without its tolerance the states that a bought pump may run in are not all known.
+    ...(duty.state.acceptanceGrade === "unreadable"
+      ? (["head", "npsh", "region"] as const).map((of) =>
+          worded({ of, state: "open", what: "the acceptance grade cannot be read" }),
+        )
+      : []),
     ...OF_DUTY.flatMap((criteria) => criteria(duty)),
   ];
 }

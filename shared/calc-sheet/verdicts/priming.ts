@@ -2,7 +2,7 @@ import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import { COURSE_POINTS } from "../../../src/priming/prime-course.ts";
 import { HOT_VAPOUR_PRESSURE } from "../../../src/suction/suction-practice.ts";
-import { type Duty, isLifted } from "../../duty/duty.ts";
+import { type Duty, isLifted, segmentsOf } from "../../duty/duty.ts";
 import type { FieldKey } from "../../duty/fields.ts";
 import { FIELDS } from "../../duty/fields.ts";
 import { isSizedSlurry } from "../../duty/slurry.ts";
@@ -118,7 +118,8 @@ function devices(duty: Duty): readonly Criterion[] {
         why: "a suction that settles does not prime again",
       }),
     ),
-    ...(hasCheck
+    // A row that cannot be read may hold one.
+    ...(hasCheck || segmentsOf(duty.dischargeLine) === undefined
       ? []
       : [
           worded({
