@@ -29,7 +29,7 @@ export const slurrySection: PackageSection = {
     "State two of solids by weight, solids by volume, SG of the solids and SG of the slurry: head, power, pressure and NPSH are then those of the slurry. With d50 deposition, friction and the pump's loss are worked out too.",
   caution:
     "Each fit scatters by 25 to 30 %: have the slurry tested before a line or pump is bought. Flush before every stop.",
-  decidedBy: ["solids"],
+  decidedBy: ["solids", "acceptanceGrade"],
   isOfPump: true,
   items: (duty) =>
     isSlurry(duty)
