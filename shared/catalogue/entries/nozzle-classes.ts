@@ -11,6 +11,7 @@ import { headTolerance } from "../parameters/head-tolerance.ts";
 import { flangeMaterial } from "../parameters/material.ts";
 import { metalTemperature } from "../parameters/metal-temperature.ts";
 import { seriesPumps } from "../parameters/series-pumps.ts";
+import { SG } from "../parameters/specific-gravity.ts";
 import { ungradedPump } from "../parameters/ungraded-pump.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
@@ -36,14 +37,7 @@ export const NOZZLECLASSES = defineEntry({
     }),
     flangeMaterial,
     flangeClass: offeredClass,
-    SG: zeroDoubted(
-      quantity("ratio", {
-        about: "Specific gravity of the liquid, relative to 998.2 kg/m³",
-        example: "1.05",
-        range: "above 0",
-        whenLeftOut: { value: 1, shown: "1, water" },
-      }),
-    ),
+    SG: zeroDoubted(SG),
     headTolerance,
     standingLevel: quantity("elevation", {
       about: "Top of the liquid that stands on the pumps when they stop, in the datum of the elevations",

@@ -17,6 +17,7 @@ import { liquid, temperature } from "../parameters/liquid.ts";
 import { flangeMaterial } from "../parameters/material.ts";
 import { metalTemperature } from "../parameters/metal-temperature.ts";
 import { pipe } from "../parameters/pipe.ts";
+import { SG } from "../parameters/specific-gravity.ts";
 import { ungradedPump } from "../parameters/ungraded-pump.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
@@ -89,7 +90,7 @@ export const FLANGECLASS = defineEntry({
 export const FLANGECHECK = defineEntry({
   id: "FLANGECHECK",
   group: "Pressure and flanges",
-  summary: "Whether a flange class holds a pressure, with rating, margin and test pressure",
+  summary: "Whether a flange class holds a pressure, with rating, margin and flange test ceiling",
   method: `Verdict pass where the pressure is not above the rating, fail otherwise. Margin is what is left of the rating, (rating − pressure)/rating. Test pressure: 1.5 times the rating of cold metal, rounded up to 25 psi or 1 bar, for the flanges alone. ${HOW_RATED} NOTES holds the trade figure (260 psi for Class 150, 680 psi for Class 300) against the answer; it decides nothing.`,
   cites: flangeRatingCites,
   parameters: { flangeMaterial, flangeClass, pressure, metalTemperature },
@@ -100,7 +101,7 @@ export const FLANGECHECK = defineEntry({
       verdict: { name: "verdict" },
       rating: { name: "rating", quantity: "gaugePressure" },
       margin: { name: "margin", quantity: "percent" },
-      testPressure: { name: "test pressure", quantity: "gaugePressure" },
+      testPressure: { name: "flange test ceiling", quantity: "gaugePressure" },
     },
   },
   examples: [
@@ -143,14 +144,7 @@ export const NOZZLEPRESSURE = defineEntry({
       about: "Greatest head of one pump, wherever on its curve",
       range: "above 0",
     }),
-    SG: zeroDoubted(
-      quantity("ratio", {
-        about: "Specific gravity of the liquid, relative to 998.2 kg/m³",
-        example: "1.05",
-        range: "above 0",
-        whenLeftOut: { value: 1, shown: "1, water" },
-      }),
-    ),
+    SG: zeroDoubted(SG),
     stage: quantity("ratio", {
       about: "Which of the pumps in series, the first on the suction side being 1",
       example: "2",

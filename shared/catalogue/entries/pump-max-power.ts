@@ -4,7 +4,8 @@ import { runningPump } from "../../../src/pump/running-pump.ts";
 import { defineEntry } from "../entry.ts";
 import { quantity } from "../parameter.ts";
 import { curve } from "../parameters/curve.ts";
-import { SG, speedRatio, trimRatio } from "../parameters/running-pump.ts";
+import { speedRatio, trimRatio } from "../parameters/running-pump.ts";
+import { SG } from "../parameters/specific-gravity.ts";
 
 export const PUMPMAXPOWER = defineEntry({
   id: "PUMPMAXPOWER",

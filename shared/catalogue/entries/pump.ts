@@ -20,8 +20,9 @@ import type { Argument } from "../../cells/cell.ts";
 import { type CallFacts, defineEntry } from "../entry.ts";
 import { choice, quantity } from "../parameter.ts";
 import { curve } from "../parameters/curve.ts";
-import { SG, speedRatio, trimRatio } from "../parameters/running-pump.ts";
+import { speedRatio, trimRatio } from "../parameters/running-pump.ts";
 import { LARGE, share } from "../parameters/share.ts";
+import { SG } from "../parameters/specific-gravity.ts";
 import { systemCurve } from "../parameters/system-curve.ts";
 import { viscosity } from "../parameters/viscosity.ts";
 
@@ -206,12 +207,7 @@ export const OPERATINGPOINT = defineEntry({
       about: "How several pumps are set: side by side, or one behind the other",
       whenLeftOut: "parallel",
     }),
-    SG: quantity("ratio", {
-      about: "Specific gravity of the liquid, relative to 998.2 kg/m³",
-      example: "1.05",
-      range: "above 0, at most 25",
-      whenLeftOut: { value: null, shown: "1, water" },
-    }),
+    SG: { ...SG, fallback: null },
     curveSpeed: quantity("speed", {
       about: "Speed of the curve: with it the region is that of the pump's specific speed",
       example: "1750",

@@ -2,6 +2,7 @@ import { succeed } from "../../../src/basis/result.ts";
 import { suctionPressure, suctionPressureMethod } from "../../../src/pressure/suction-pressure.ts";
 import { defineEntry } from "../entry.ts";
 import { quantity } from "../parameter.ts";
+import { SG } from "../parameters/specific-gravity.ts";
 import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
 export const SUCTIONPRESSURE = defineEntry({
@@ -20,14 +21,7 @@ export const SUCTIONPRESSURE = defineEntry({
       range: "above absolute zero",
       whenLeftOut: { value: 0, shown: "0, open to the air" },
     }),
-    SG: zeroDoubted(
-      quantity("ratio", {
-        about: "Specific gravity of the liquid, relative to 998.2 kg/m³",
-        example: "1.05",
-        range: "above 0",
-        whenLeftOut: { value: 1, shown: "1, water" },
-      }),
-    ),
+    SG: zeroDoubted(SG),
     statedPressure: quantity("gaugePressure", {
       about: "Greatest suction pressure that the customer states",
       example: '15, or "1 bar"',

@@ -14,10 +14,3 @@ export const trimRatio = quantity("ratio", {
   range: "0.75 to 1",
   whenLeftOut: { value: 1, shown: "1, the impeller of the curve" },
 });
-
-export const SG = quantity("ratio", {
-  about: "Specific gravity of the liquid, relative to 998.2 kg/m³",
-  example: "1.05",
-  range: "above 0, at most 25",
-  whenLeftOut: { value: 1, shown: "1" },
-});

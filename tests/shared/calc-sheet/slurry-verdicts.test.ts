@@ -14,7 +14,7 @@ const verdictOf = (typed: DutyText, of: string) =>
   shownVerdicts(decodeDuty(typed).duty).find(({ subject }) => subject === of);
 const figure = (typed: DutyText, key: string): number => cellsOf(typed).get(key) as number;
 
-/** Sand of SG 2.65 in the 8 in pipe of the truth table, 7.981 in, and water of 1.0034 cSt. */
+/** Sand of SG 2.65 in 8 in schedule 40 pipe, 7.981 in, and water of 1.0034 cSt. */
 const FOOT = 0.3048;
 const AREA = (Math.PI / 4) * (7.981 * 0.0254) ** 2;
 const sand = (velocity: number, fields: Fields = {}): DutyText =>

@@ -75,9 +75,9 @@ describe("FLANGERATING", () => {
 });
 
 describe("FLANGECHECK", () => {
-  it("gives a record of verdict, rating, margin and test pressure", () => {
+  it("gives a record of verdict, rating, margin and flange test ceiling", () => {
     const { header, values } = recordOf("FLANGECHECK", "A395", 150, 200, 70);
-    expect(header).toEqual(["verdict", "rating, psig", "margin, %", "test pressure, psig"]);
+    expect(header).toEqual(["verdict", "rating, psig", "margin, %", "flange test ceiling, psig"]);
     expect(values).toEqual(["pass", expect.closeTo(250, 9), expect.closeTo(20, 9), expect.closeTo(375, 9)]);
   });
 
