@@ -115,6 +115,12 @@ export function classesOf({ groups }: PressureMaterial, wanted?: ClassSeries): r
     .toSorted((a, b) => numberOf(a.name) - numberOf(b.name));
 }
 
+/** The standard whose ratings of the material in a class count; nothing where none held here rates it so. */
+export function ratingSource({ groups }: PressureMaterial, { name, series }: FlangeClass): Citation | undefined {
+  const curve = RATING_CURVES.find(({ group, flangeClass }) => group === groups[series] && flangeClass === name);
+  return curve && { source: curve.standard.source, at: "pressure-temperature ratings" };
+}
+
 /** That nothing held here rates the material: an error where the rating is asked for. */
 export function materialNotRated({ name }: PressureMaterial, kind: "error" | "check"): Finding {
   return { code: "material-not-rated", kind, subject: "material", given: name };

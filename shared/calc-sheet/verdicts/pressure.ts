@@ -1,6 +1,7 @@
 import type { Citation } from "../../../src/basis/citation.ts";
 import { NEARLY_USED } from "../../../src/pressure/flange-check.ts";
 import { flangeClassNamed } from "../../../src/pressure/flange-class.ts";
+import { ratingSource } from "../../../src/pressure/flange-rating.ts";
 import { pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
 import { ratingSystem } from "../../catalogue/parameters/class.ts";
 import { placeOfPart } from "../../catalogue/parameters/series-pumps.ts";
@@ -36,12 +37,11 @@ interface Held {
   readonly what: Expression | string;
   readonly limit: Expression;
   readonly when: readonly Expression[];
-  readonly cites: Citation;
+  readonly cites?: Citation;
   /** Broken, it is no failure yet: the limit is the lower of two, for nobody states which holds. */
   readonly isLowest?: boolean;
 }
 
-const RATING: Citation = { source: "practice", at: "rating of the flange standard that the material belongs to" };
 const STATED: Citation = { source: "stated", at: "working pressure of the part" };
 
 /**
@@ -97,13 +97,20 @@ function open(duty: Duty, pump: DutyPump): readonly Criterion[] {
 
 /** Whether a flange is of grey iron by class, which is rated by size, and nobody states its size. */
 function isSizeMissing(duty: Duty, pump: DutyPump, row: number): boolean {
-  const own = stagesOf(duty, pump).get(Math.floor(row / 2) + 1);
+  const offered = offeredAt(duty, pump, row);
+  if (offered === undefined) return false;
+  const { own, material, flangeClass } = offered;
   const side = row % 2 === 0 ? "suctionFlange" : "dischargeFlange";
+  const isBySize = flangeClass.series === "class" && material.groups.class?.startsWith("A126") === true;
+  return isBySize && flangeClass.size === undefined && own?.[side] === undefined && duty[side] === undefined;
+}
+
+/** Material and class of the flange at a nozzle; nothing where either is not stated or read. */
+function offeredAt(duty: Duty, pump: DutyPump, row: number) {
+  const own = stagesOf(duty, pump).get(Math.floor(row / 2) + 1);
   const material = pressureMaterialNamed(own?.material ?? duty.casingMaterial ?? "");
   const flangeClass = flangeClassNamed(own?.flangeClass ?? duty.flangeClass ?? "", ratingSystem(duty.unitSet));
-  if (!material.ok || !flangeClass.ok) return false;
-  const isBySize = flangeClass.value.series === "class" && material.value.groups.class?.startsWith("A126") === true;
-  return isBySize && flangeClass.value.size === undefined && own?.[side] === undefined && duty[side] === undefined;
+  return material.ok && flangeClass.ok ? { own, material: material.value, flangeClass: flangeClass.value } : undefined;
 }
 
 /** What stands at a nozzle: its flange, the casing at its discharge, where its own pressure is greatest, other parts. */
@@ -116,12 +123,14 @@ function heldAt(duty: Duty, pump: DutyPump, row: number): readonly Held[] {
   const of = count === 1 ? "" : `stage ${stage} `;
   const own = stages.get(stage);
   const rating = part(CLASSES, "rating", row);
+  const offered = offeredAt(duty, pump, row);
+  const cites = offered && ratingSource(offered.material, offered.flangeClass);
   const flange: Held = {
     part: "flange",
     what: ifError(join(constant(`${of}${side} flange `), part(CLASSES, "flange", row)), `${of}${side} flange`),
     limit: ifNumber(rating, rating, "no flange standard in the tables rates the material"),
     when: [part(CLASSES, "offered", row)],
-    cites: RATING,
+    ...(cites && { cites }),
     isLowest: isSizeMissing(duty, pump, row),
   };
   const casing: Held = {
@@ -191,7 +200,14 @@ function compared(duty: Duty, pump: DutyPump, row: number, held: Held): readonly
     constant("closed valve"),
     constant("pumps stopped"),
   );
-  const base = { of: "pressure", what, limit, quantity: "gaugePressure", mustBe: "at most", cites } as const;
+  const base = {
+    of: "pressure",
+    what,
+    limit,
+    quantity: "gaugePressure",
+    mustBe: "at most",
+    ...(cites && { cites }),
+  } as const;
   const nearly = (of: Expression): Expression =>
     ifNumber(
       limit,

@@ -157,6 +157,18 @@ describe("the verdict on pressure", () => {
   const STAGES = { shutoff: 620, pump: { count: "2", arrangement: "series" } } as const;
   const WATER = { liquid: "water", temperature: "68" } as const;
 
+  // Each material's ratings stand in the standard of its own flanges.
+  it.each([
+    ["ductile iron", "150", /ASME B16\.42/],
+    ["WCB", "150", /ASME B16\.5/],
+    ["A126 Class B", "125 NPS 8", /ASME B16\.1,/],
+    ["ductile iron", "PN16", /EN 1092-2/],
+  ])("of %s in %s cites the standard that rates it", (casingMaterial, flangeClass, standard) => {
+    const { where, source } = verdictOf({ fields: { casingMaterial, flangeClass }, shutoff: 900 });
+    expect(where).toContain("flange");
+    expect(source).toMatch(standard);
+  });
+
   it("rates a series stage by stage: 281.7, 281.7, 563.4 psig", () => {
     const low = { ...STAGES, fields: WATER };
     expect(stateOf(low)).toBe("fail");
