@@ -1,11 +1,11 @@
 import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import { runFriction } from "../slurry/run-friction.ts";
-import type { Line, LineSegment } from "./line.ts";
+import { flowIn, type Line, type LineSegment } from "./line.ts";
 import { beyondComputation, type PipeFriction } from "./pipe-friction.ts";
 
 export interface LineLossInputs {
-  /** m³/s */
+  /** Of the whole line, m³/s. */
   readonly flow: number;
   readonly line: Line;
   readonly liquid: LiquidState;
@@ -39,7 +39,8 @@ export interface LineLoss {
 
 /**
  * Head lost in a line [m of the liquid]; a line without segments loses nothing. The velocity head counts where an exit
- * is listed, once an exit; how many is told, not judged, since only the caller knows where the line ends.
+ * is listed, once an exit; how many is told, not judged, since only the caller knows where the line ends. A segment
+ * carries its share of the flow; runs side by side are one segment of the path, never added in series.
  * Formula: h_L = Σ (f L/D + ΣK) V²/(2g) over the segments
  * Fails: as `runFriction`; size-change-wrong-way; beyond-computation.
  * Warns: as `runFriction`; fitting-size-outside-table, fitting-assumed, valve-not-held-open, fitting-methods-mixed.
@@ -54,7 +55,7 @@ export function lineLoss({ flow, line, liquid }: LineLossInputs): Result<LineLos
   let exits = 0;
   let exitHead = 0;
   for (const segment of line) {
-    const loss = segmentLoss(segment, flow, liquid, findings);
+    const loss = segmentLoss(segment, flowIn(segment, flow), liquid, findings);
     if (loss === undefined) {
       refused = true;
       continue;

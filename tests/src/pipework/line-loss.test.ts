@@ -58,6 +58,13 @@ describe("the loss of a line", () => {
     expect(remarks([with_("0 strainer, 0 reducer to ID 200 mm")])).toEqual([]);
   });
 
+  it("carries in each segment its share of the flow, runs side by side counted once", () => {
+    const shared: Line = [{ ...with_("2 elbow 90 long"), share: 0.5, runs: 2 }, with_("1 gate", NARROW)];
+    const [half, whole] = [loss([with_("2 elbow 90 long")], 0.01), loss([with_("1 gate", NARROW)], 0.02)];
+    expect(loss(shared).total).toBeCloseTo(half.total + whole.total, 12);
+    expect(loss(shared).segments[0]?.velocity).toBeCloseTo(half.segments[0]?.velocity as number, 12);
+  });
+
   it("is the same in one piece or two", () => {
     fc.assert(
       fc.property(
