@@ -36,6 +36,7 @@ import {
   NOZZLEPRESSURE,
   SURGE,
 } from "./entries/pressure-and-flanges.ts";
+import { HEADPRESSURE, PRESSUREHEAD } from "./entries/pressure-head.ts";
 import { FUELCOST, RENTAL, SELLINGPRICE } from "./entries/price.ts";
 import { PRIMETIME, PRIMINGMETHODS } from "./entries/priming.ts";
 import { EDUCTORAIR, PRIMECURVE, PRIMINGLIFT } from "./entries/priming-devices.ts";
@@ -84,6 +85,8 @@ const FUNCTIONS: readonly Entry[] = [
   ATMOSPHERE,
   INUNITS,
   LIQUIDS,
+  PRESSUREHEAD,
+  HEADPRESSURE,
   TDH,
   SYSTEMCURVE,
   NPSHA,

@@ -9,7 +9,7 @@ export interface PublishedAmount {
   readonly published?: number;
 }
 
-/** A row of tests/published/hydraulics-<topic>.csv. */
+/** A row of tests/published/hydraulics-<topic>.csv, or of those of a station. */
 export interface PublishedCase {
   readonly id: string;
   readonly inputs: Readonly<Record<string, PublishedAmount | string | number>>;
@@ -21,8 +21,8 @@ export interface PublishedCase {
   readonly source: string;
 }
 
-export function publishedCases(topic: string): readonly PublishedCase[] {
-  const text = readFileSync(new URL(`../published/hydraulics-${topic}.csv`, import.meta.url), "utf8");
+export function publishedCases(topic: string, of: "hydraulics" | "station" = "hydraulics"): readonly PublishedCase[] {
+  const text = readFileSync(new URL(`../published/${of}-${topic}.csv`, import.meta.url), "utf8");
   const { data } = Papa.parse<Record<string, string>>(text, { header: true, delimiter: ",", skipEmptyLines: true });
   return data.map((row) => ({
     id: row["case_id"] as string,
