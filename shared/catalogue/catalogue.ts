@@ -57,6 +57,7 @@ import { PUMPMAXPOWER } from "./entries/pump-max-power.ts";
 import { RANKPUMPS } from "./entries/rank-pumps.ts";
 import { DEPOSITIONVELOCITY, SLURRYDERATE, SLURRYSG, SOLIDSBYVOLUME } from "./entries/slurry.ts";
 import { SETTLINGVELOCITY, SLURRYCLASS, SLURRYDUTY, SLURRYLINE, SLURRYMIXTURE } from "./entries/slurry-duty.ts";
+import { SUBMERGENCE } from "./entries/submergence.ts";
 import { SUCTIONPRESSURE } from "./entries/suction-pressure.ts";
 import { GRADELINE, MAXLIFT, NPSHA, SYSTEMCURVE, TDH } from "./entries/system-and-suction.ts";
 import { BENDTHRUST, COLLAPSEPRESSURE, PIPEMASS, TAKEOFF } from "./entries/take-off.ts";
@@ -92,6 +93,7 @@ const FUNCTIONS: readonly Entry[] = [
   NPSHA,
   NPSHMARGIN,
   MAXLIFT,
+  SUBMERGENCE,
   GRADELINE,
   FLANGERATING,
   FLANGECLASS,

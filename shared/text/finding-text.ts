@@ -17,6 +17,7 @@ import { pumpTableWords } from "./words/pump-table.ts";
 import { regionWords } from "./words/region.ts";
 import { slurryWords } from "./words/slurry.ts";
 import { suctionWords } from "./words/suction.ts";
+import { sumpWords } from "./words/sump.ts";
 import { tracingWords } from "./words/tracing.ts";
 import { type Say, sayIn, type WordsOf } from "./words.ts";
 
@@ -28,6 +29,7 @@ const WORDS: WordsOf<FindingCode> = {
   ...liquidWords,
   ...headWords,
   ...suctionWords,
+  ...sumpWords,
   ...pressureWords,
   ...driveWords,
   ...slurryWords,

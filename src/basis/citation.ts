@@ -174,6 +174,15 @@ export const SOURCES = {
     publisher: "Hydraulic Institute",
     year: 2010,
   },
+  "ansi-hi-9.8": {
+    title: "ANSI/HI 9.8, Rotodynamic Pumps for Pump Intake Design",
+    publisher: "Hydraulic Institute",
+    year: 2012,
+  },
+  "mil-hdbk-1005-9a": {
+    title: "MIL-HDBK-1005/9A, Industrial and Oily Wastewater Control",
+    publisher: "United States Department of Defense",
+  },
   "ansi-hi-14.1-14.2": {
     title: "ANSI/HI 14.1-14.2, Rotodynamic Pumps for Nomenclature and Definitions",
     publisher: "Hydraulic Institute",

@@ -107,6 +107,15 @@ export interface SuctionFindings {
   "npsh-margin-small": null;
 }
 
+/** Suction bells and sumps. */
+export interface SumpFindings {
+  "submergence-short": { short: Amount; bell?: Amount; flow?: Amount };
+  "submergence-not-judged": null;
+  "bell-velocity-outside": { least: Amount; most: Amount; wanted: Amount };
+  "submergence-by-velocity": { needed?: Amount };
+  "bell-clearances": { floorLeast: Amount; floorMost: Amount; backWall: Amount; width: Amount };
+}
+
 /** Names of pipes and hoses. */
 export interface PipeFindings {
   "pipe-family-missing": null;
@@ -656,6 +665,7 @@ export interface FactsOf
     PipeworkFindings,
     HeadFindings,
     SuctionFindings,
+    SumpFindings,
     PipeFindings,
     PumpFindings,
     RegionFindings,
@@ -691,5 +701,6 @@ export type WarningCode =
   | "pipe-vacuum-collapses"
   | "parallel-pump-not-joining"
   | "several-operating-points"
+  | "submergence-short"
   | "region-npsh-short"
   | "flow-below-minimum";
