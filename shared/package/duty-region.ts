@@ -10,7 +10,7 @@ import { viscousPumpCurve } from "../../src/pump/viscous-curve.ts";
 import { standardAtmosphere } from "../../src/site/atmosphere.ts";
 import { curveOn } from "../../src/slurry/curve-as-pumped.ts";
 import { suctionState } from "../../src/suction/suction-state.ts";
-import { dutyCases, systemOf } from "../calc-sheet/sections/duty-cases.ts";
+import { asStated, type DutyState, dutyCases, systemOf } from "../calc-sheet/sections/duty-cases.ts";
 import { specificSpeedOf } from "../calc-sheet/sections/preferred-region.ts";
 import { viscousNeedOf } from "../calc-sheet/sections/viscous-curve.ts";
 import { isRange } from "../cells/cell.ts";
@@ -46,10 +46,10 @@ export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result
   const onPumped = curveOn(state.value, onCarrier.value);
   if (!onPumped.ok) return onPumped;
   const running = runningPump({ curve: onPumped.value, speedRatio, trimRatio });
-  const newPipe = systemThrough("new", duty, worked);
-  const agedPipe = dutyCases(duty).some(({ pipe }) => pipe === "aged")
-    ? systemThrough("aged", duty, worked)
-    : undefined;
+  const newPipe = systemThrough(asStated(duty), duty, worked);
+  const { staticHead } = asStated(duty);
+  const aged = dutyCases(duty).find((one) => one.roughness !== undefined && one.staticHead === staticHead);
+  const agedPipe = aged && systemThrough(aged, duty, worked);
   const air = standardAtmosphere(duty.altitude);
   if (!running.ok) return running;
   if (!newPipe.ok) return newPipe;
@@ -97,16 +97,12 @@ function curveOnCarrier(duty: Duty, pump: DutyPump, kinematicViscosity: number):
 }
 
 /** A system curve of the plan as the functions read it. */
-function systemThrough(
-  pipe: "new" | "aged",
-  { unitSet }: Duty,
-  { worked: { cells }, findings }: WorkedDuty,
-): Result<HeadCurve> {
-  const { key } = systemOf({ staticHead: "staticHead", pipe });
+function systemThrough(one: DutyState, duty: Duty, { worked: { cells }, findings }: WorkedDuty): Result<HeadCurve> {
+  const { key } = systemOf(one, duty);
   const spilled = cells.get(key) ?? null;
   // Why the system cannot be worked out is said by the call itself.
   if (!isRange(spilled)) return fail(findings.get(key) ?? []);
-  const units = UNIT_SETS[unitSet];
+  const units = UNIT_SETS[duty.unitSet];
   const points = spilled.slice(1).map(([flow, head]) => ({
     flow: toEngine(Number(flow), units.flow),
     head: toEngine(Number(head), units.head),

@@ -3,10 +3,16 @@ import type { DutyRegion } from "../../src/pump/envelope.ts";
 import type { Arrangement } from "../../src/pump/head-curve.ts";
 import { type ColumnOf, cell, type TableOf, tableCell } from "../calc-sheet/expression.ts";
 import { HEAD_CURVE, NPSH_CURVE, POWER_CURVE } from "../calc-sheet/sections/drawn-curves.ts";
-import { type DutyCasePlan, dutyCases, recordOf, systemOf } from "../calc-sheet/sections/duty-cases.ts";
+import {
+  asStated,
+  type DutyState,
+  dutyCases,
+  firstOnSystem,
+  recordOf,
+  systemOf,
+} from "../calc-sheet/sections/duty-cases.ts";
 import { DUTY_REGION, REGION } from "../calc-sheet/sections/duty-region.ts";
 import { POINT } from "../calc-sheet/sections/operating-point.ts";
-import { systemLabel } from "../calc-sheet/sections/system-cases.ts";
 import type { Duty } from "../duty/duty.ts";
 import { regionOf } from "./duty-region.ts";
 import { type Worked, type WorkedDuty, workedDuty } from "./worked-duty.ts";
@@ -106,9 +112,8 @@ export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
   const worked = workedDuty(duty);
   const { figure, figureWhereGiven, findings } = worked;
   const cases = dutyCases(duty);
-  const [normal] = cases;
   // That of the clear liquid is in head of another liquid than the pump's curve is drawn in.
-  const systems = new Map(cases.filter(({ liquid }) => liquid !== "clear").map((one) => [systemOf(one).key, one]));
+  const systems = new Set(cases.filter(({ isClear }) => !isClear).map((one) => firstOnSystem(one, duty)));
   const region = regionOf(duty, pump, worked);
   return {
     name: pump.name,
@@ -121,12 +126,12 @@ export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
     shaftPower: drawn(worked, POWER_CURVE, "together", "powerTogether"),
     npshRequired: drawn(worked, NPSH_CURVE, "together", "required"),
     npshAvailable: drawn(worked, NPSH_CURVE, "together", "available"),
-    systemCurves: [...systems].map(([key, one]) => ({
-      key: key.replace(/System$/, ""),
-      label: systemLabel(one),
-      points: drawn(worked, systemOf(one), "flow", "head"),
+    systemCurves: [...systems].map((one) => ({
+      key: one.key,
+      label: `System, ${one.systemName}`,
+      points: drawn(worked, systemOf(one, duty), "flow", "head"),
     })),
-    operatingPoint: figuresOf(normal as DutyCasePlan, worked, cases),
+    operatingPoint: figuresOf(asStated(duty), worked, cases),
     flowOverDuty: figure(POINT.flowOverDuty),
     headAtDutyFlow: figure(POINT.headAtDuty),
     headOverDuty: figure(POINT.headOverDuty),
@@ -172,9 +177,9 @@ function drawn<C extends string>(
 
 /** The figures of a case: of its record, and the NPSH margin of the sheet. */
 function figuresOf(
-  one: DutyCasePlan,
+  one: DutyState,
   { figure, figureWhereGiven }: WorkedDuty,
-  cases: readonly DutyCasePlan[],
+  cases: readonly DutyState[],
 ): OperatingFigures {
   const record = recordOf(one);
   // What the curve does not give there is blank; a figure is a number or the record's error.

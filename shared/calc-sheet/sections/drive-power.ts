@@ -23,7 +23,7 @@ import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
 import { PUMPED } from "./as-pumped.ts";
 import { asPumpedPower, MAX_POWER, maxPowerOf, SIDE_BY_SIDE, SPECIFIC_GRAVITY } from "./drawn-curves.ts";
-import { type DutyCasePlan, dutyCases, NOT_GIVEN, recordOf, systemOf } from "./duty-cases.ts";
+import { type DutyState, dutyCases, flushState, leastSystem, NOT_GIVEN, recordOf, systemOf } from "./duty-cases.ts";
 import { POINT } from "./operating-point.ts";
 import { PUMP } from "./pump.ts";
 import { curveAsPumped } from "./slurry-curve.ts";
@@ -137,10 +137,10 @@ function reached(
   ratios: readonly Expression[],
   cubed: readonly Expression[],
 ): readonly PlanItem[] {
-  const pumped = dutyCases(duty).filter(({ liquid }) => liquid !== "clear");
+  const pumped = dutyCases(duty).filter(({ isClear }) => !isClear);
   const flow = greatest(
-    ...pumped.map((one) => ofEach(part(recordOf(one), "flow"), one)),
-    ...(ratios.length === 0 ? [] : [ofEach(part(TOP, "flow"))]),
+    ...pumped.map(flowOfEach),
+    ...(ratios.length === 0 ? [] : [ratio(part(TOP, "flow"), SIDE_BY_SIDE)]),
   );
   const curveEnd = part(MAX_POWER, "endFlow");
   const isRaised = ratios.length > 0;
@@ -173,15 +173,15 @@ function reached(
   ];
 }
 
-/** Flow of one pump, where all run or one alone. */
-function ofEach(flow: Expression, { pumps }: Pick<DutyCasePlan, "pumps"> = {}): Expression {
-  return pumps === "one" ? flow : ratio(flow, SIDE_BY_SIDE);
+/** Flow of one pump in a state. */
+function flowOfEach(one: DutyState): Expression {
+  return ratio(part(recordOf(one), "flow"), one.sideBySide);
 }
 
 /** What the pump takes on the clear liquid it starts and is flushed with: to the end of the curve at another speed. */
 function onClearLiquid(duty: Duty, isRaised: boolean, cubed: readonly Expression[]): readonly PlanItem[] {
-  const flushed = dutyCases(duty).find(({ liquid }) => liquid === "clear");
-  const flow = flushed && !isRaised ? ofEach(part(recordOf(flushed), "flow"), flushed) : undefined;
+  const flushed = flushState(duty);
+  const flow = flushed && !isRaised ? flowOfEach(flushed) : undefined;
   const call = maxPowerOf(duty, flow && least(flow, part(MAX_POWER, "endFlow")));
   const clear = (record: typeof REACHED): Expression => product(part(record, "power"), PUMPED.clearGravity, ...cubed);
   return [
@@ -202,11 +202,9 @@ function whereAnswered(of: Expression, otherwise: Expression): Expression {
 
 /** On the system that lets the pumps run out furthest. */
 function atTop(duty: Duty, pump: DutyPump) {
-  const cases = dutyCases(duty);
-  const outermost = (cases.find(({ key }) => key === "least") ?? cases[0]) as DutyCasePlan;
   return callOf(OPERATINGPOINT, {
     curve: range(curveAsPumped(duty)),
-    systemCurve: range(systemOf(outermost)),
+    systemCurve: range(systemOf(leastSystem(duty), duty)),
     speedRatio: raisesSpeed(duty, pump)
       ? product(PUMP.speedRatio, ratio(POWER.topSpeed, PUMP.runningSpeed))
       : PUMP.speedRatio,

@@ -2,120 +2,286 @@ import { OPERATINGPOINT } from "../../catalogue/entries/pump.ts";
 import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
 import type { ColumnKeyOf } from "../../catalogue/entry.ts";
 import type { Duty } from "../../duty/duty.ts";
+import type { LineKey } from "../../duty/duty-text.ts";
 import { isSlurry } from "../../duty/slurry.ts";
-import { type Expression, ifNumber, part, spillOf, type TableOf } from "../expression.ts";
-import { CLEAR_LIQUID, LIQUID } from "../field-handles.ts";
+import {
+  constant,
+  difference,
+  type Expression,
+  type Handle,
+  ifNumber,
+  part,
+  spillOf,
+  type TableOf,
+  tableOf,
+} from "../expression.ts";
+import { CLEAR_LIQUID, FIELD, LIQUID } from "../field-handles.ts";
+import { PUMPED } from "./as-pumped.ts";
+import { IN_SERIES, SIDE_BY_SIDE, SPECIFIC_GRAVITY, SYSTEM_REACH } from "./drawn-curves.ts";
+import { HEAD } from "./head.ts";
+import { LINES } from "./lines.ts";
+import { LIQUID_FIGURES } from "./liquid.ts";
+import { NPSH } from "./npsh.ts";
+import { PUMP, PUMP_CURVE } from "./pump.ts";
+import { curveAsPumped, curveOnCarrier } from "./slurry-curve.ts";
 
-/** A state of levels, pipe and curve in which the sheet looks for the operating point. */
-export interface DutyCasePlan {
-  readonly key: "normal" | "least" | "greatest" | "aged" | "greatestAged" | "upper" | "lower" | "alone" | "flush";
-  readonly label: string;
-  readonly staticHead: "staticHead" | "leastStaticHead" | "greatestStaticHead";
-  readonly pipe: "new" | "aged";
-  readonly curve: "drawn" | "high" | "low";
-  /** All of them where it does not say that one is left running by itself. */
-  readonly pumps?: "one";
-  /** As pumped where it does not say that the solids are gone. */
-  readonly liquid?: "clear";
+type CurveTable = typeof PUMP_CURVE;
+
+/** The curve of one pump in a state: as drawn for the liquid, or that with its head at an end of the tolerance. */
+export interface StateCurve {
+  readonly table: CurveTable;
+  readonly drawn: CurveTable;
+  readonly end?: "high" | "low";
 }
 
 /**
- * The states worth a row: the duty as stated, the end of each range, and the two outermost with the curve's tolerance; of
- * several side by side the last one running; of a slurry, the line on clear liquid too, where the pumps give most.
+ * A state of the duty: what flows, between which ends, through which lines, by which pumps. Everything that is worked out
+ * or judged in it reads these cells and asks no more of where the state comes from.
  */
-export function dutyCases(duty: Duty): readonly DutyCasePlan[] {
-  return [
-    ...pumpedCases(duty),
+export interface DutyState {
+  /** Names its cells. */
+  readonly key: string;
+  readonly label: string;
+  /** Flow asked of all pumps together. */
+  readonly flow: Handle;
+  readonly staticHead: Handle;
+  readonly suctionLift: Handle;
+  readonly sourcePressure: Handle;
+  readonly deliveryPressure: Handle;
+  readonly pressureHead: Handle;
+  readonly lines: Readonly<Record<LineKey, TableOf>>;
+  /** Roughness that the pipes of its lines have grown to. */
+  readonly roughness?: Handle;
+  readonly frictionMargin: Handle;
+  readonly liquid: { readonly liquid: Handle; readonly temperature: Handle };
+  readonly specificGravity: Handle;
+  readonly density: Handle;
+  readonly vapourHead: Handle;
+  readonly altitude: Handle;
+  readonly atmosphere: Handle;
+  readonly curve: StateCurve;
+  readonly speedRatio: Handle;
+  readonly trimRatio: Handle;
+  /** Pumps running, and how many of them share the flow or add their heads. */
+  readonly pumps: Expression;
+  readonly sideBySide: Expression;
+  readonly inSeries: Expression;
+  /** The system curve reaches so far. */
+  readonly reach: Handle;
+  /** Of the system: "as stated", "greatest static head, aged pipe". */
+  readonly systemName: string;
+  /** A slurry's line without its solids. */
+  readonly isClear: boolean;
+  /** One pump of several runs by itself. */
+  readonly isAlone: boolean;
+  /** The head to select for is asked for in it: the pumps as drawn, all of them. */
+  readonly isAsked: boolean;
+  /** Judged for giving much more than the flow asked for: no end of a range. */
+  readonly isStated: boolean;
+  /** The pumps may give the flow asked for or more. */
+  readonly runsOut: boolean;
+  /** Towards which end of the flows it lies, where it is a state of the ranges. */
+  readonly towards?: "most" | "least";
+  /** The source may stand so much higher in it than is counted. */
+  readonly higherSource?: Expression;
+  /** Where the source is counted to stand, in words after the state's label. */
+  readonly sourceWords: string;
+}
+
+/** What a state made of the duty itself differs by. */
+interface Made {
+  readonly key: string;
+  readonly label: string;
+  readonly levels?: keyof typeof STATIC_HEADS;
+  readonly isAged?: boolean;
+  readonly end?: "high" | "low";
+  readonly isAlone?: true;
+  readonly isClear?: true;
+}
+
+const STATIC_HEADS = {
+  stated: HEAD.staticHead,
+  least: FIELD.leastStaticHead,
+  greatest: FIELD.greatestStaticHead,
+} as const;
+
+const AGED = {
+  suctionLine: tableOf("agedSuctionLine", { pipe: null, length: "length", fittings: null }),
+  dischargeLine: tableOf("agedDischargeLine", { pipe: null, length: "length", fittings: null }),
+};
+
+const ENDS = {
+  high: { ...PUMP_CURVE, key: "highCurve" },
+  low: { ...PUMP_CURVE, key: "lowCurve" },
+  clearHigh: { ...PUMP_CURVE, key: "clearHighCurve" },
+  clearLow: { ...PUMP_CURVE, key: "clearLowCurve" },
+} as const satisfies Readonly<Record<string, CurveTable>>;
+
+function stateOf(duty: Duty, made: Made): DutyState {
+  const { key, label, levels = "stated", isAged = false, end, isAlone = false, isClear = false } = made;
+  const drawn = isClear ? curveOnCarrier(duty) : curveAsPumped(duty);
+  const towards = isAlone || isClear ? undefined : endOf(made);
+  const table = end === undefined ? drawn : ENDS[isClear ? (end === "high" ? "clearHigh" : "clearLow") : end];
+  return {
+    key,
+    label,
+    flow: FIELD.flow,
+    staticHead: STATIC_HEADS[levels],
+    suctionLift: NPSH.suctionLift,
+    sourcePressure: FIELD.sourcePressure,
+    deliveryPressure: FIELD.deliveryPressure,
+    pressureHead: HEAD.pressureHead,
+    lines: isAged ? AGED : LINES,
+    ...(isAged && { roughness: FIELD.agedRoughness }),
+    frictionMargin: FIELD.frictionMargin,
+    liquid: isClear ? CLEAR_LIQUID : LIQUID,
+    specificGravity: isClear ? PUMPED.clearGravity : SPECIFIC_GRAVITY,
+    density: LIQUID_FIGURES.density,
+    vapourHead: NPSH.vapourHead,
+    altitude: FIELD.altitude,
+    atmosphere: LIQUID_FIGURES.atmosphere,
+    curve: { table, drawn, ...(end && { end }) },
+    speedRatio: PUMP.speedRatio,
+    trimRatio: PUMP.trimRatio,
+    pumps: isAlone ? constant(1) : PUMP.pumpCount,
+    sideBySide: isAlone ? constant(1) : SIDE_BY_SIDE,
+    inSeries: isAlone ? constant(1) : IN_SERIES,
+    reach: SYSTEM_REACH,
+    systemName: systemName(levels, isAged, isClear),
+    isClear,
+    isAlone,
+    isAsked: end === undefined && !isAlone,
+    isStated: key === "normal" || isClear,
+    runsOut: levels !== "greatest" && !isAged && end !== "low",
+    ...(towards && { towards }),
+    ...(levels === "least" && { higherSource: difference(HEAD.staticHead, FIELD.leastStaticHead) }),
+    sourceWords: ", lowest source level",
+  };
+}
+
+function endOf({ levels, isAged, end }: Made): DutyState["towards"] {
+  if (levels === "least" || end === "high") return "most";
+  return levels === "greatest" || isAged || end === "low" ? "least" : undefined;
+}
+
+function systemName(levels: keyof typeof STATIC_HEADS, isAged: boolean, isClear: boolean): string {
+  const head = levels === "stated" ? "as stated" : `${levels} static head`;
+  if (isClear) return `${head}, clear liquid`;
+  if (!isAged) return head;
+  return levels === "stated" ? "aged pipe" : `${head}, aged pipe`;
+}
+
+const kept = new WeakMap<Duty, readonly DutyState[]>();
+
+/**
+ * The states worth a row: the duty as stated, the end of each range, and the two outermost with the curve's tolerance; of
+ * several side by side the last one running; of a slurry, the line on clear liquid too, where the pumps give most. The same
+ * duty gives the same list again.
+ */
+export function dutyCases(duty: Duty): readonly DutyState[] {
+  const known = kept.get(duty) ?? statesOf(duty);
+  kept.set(duty, known);
+  return known;
+}
+
+function statesOf(duty: Duty): readonly DutyState[] {
+  const made = [
+    ...pumpedStates(duty),
     ...aloneOf(duty),
     ...(isSlurry(duty) && duty.state.acceptanceGrade !== "unreadable" ? [flushOf(duty)] : []),
   ];
+  return made.map((one) => stateOf(duty, one));
+}
+
+/** The duty as stated. */
+export function asStated(duty: Duty): DutyState {
+  return dutyCases(duty)[0] as DutyState;
+}
+
+/** The line started and flushed without the solids of its slurry. */
+export function flushState(duty: Duty): DutyState | undefined {
+  return dutyCases(duty).find(({ isClear }) => isClear);
 }
 
 /** Pumps side by side start and stop one by one: the one left runs out furthest at the least static head. */
-function aloneOf({ state, pump, acceptanceGrade }: Duty): readonly DutyCasePlan[] {
+function aloneOf({ state, pump, acceptanceGrade }: Duty): readonly Made[] {
   if (pump === undefined || pump.count === 1 || pump.arrangement === "series") return [];
   const hasLeast = state.leastStaticHead !== "blank";
   const isHigh = (acceptanceGrade?.head[1] ?? 0) > 0;
   const label = `One pump alone${hasLeast ? ", least static head" : ""}${isHigh ? ", upper tolerance" : ""}`;
-  const staticHead = hasLeast ? "leastStaticHead" : "staticHead";
-  return [{ key: "alone", label, staticHead, pipe: "new", curve: isHigh ? "high" : "drawn", pumps: "one" }];
+  return [{ key: "alone", label, ...(hasLeast && LEAST), ...(isHigh && HIGH), isAlone: true }];
 }
 
-function flushOf({ state, acceptanceGrade }: Duty): DutyCasePlan {
+const LEAST = { levels: "least" } as const;
+const HIGH = { end: "high" } as const;
+
+function flushOf({ state, acceptanceGrade }: Duty): Made {
   const hasLeast = state.leastStaticHead !== "blank";
   return {
     key: "flush",
     label: `${hasLeast ? "Least static head" : "As stated"}, start and flush on clear liquid`,
-    staticHead: hasLeast ? "leastStaticHead" : "staticHead",
-    pipe: "new",
-    curve: (acceptanceGrade?.head[1] ?? 0) > 0 ? "high" : "drawn",
-    liquid: "clear",
+    ...(hasLeast && LEAST),
+    ...((acceptanceGrade?.head[1] ?? 0) > 0 && HIGH),
+    isClear: true,
   };
 }
 
-function pumpedCases(duty: Duty): readonly DutyCasePlan[] {
+function pumpedStates(duty: Duty): readonly Made[] {
   const { state, acceptanceGrade } = duty;
   const hasLeast = state.leastStaticHead !== "blank";
   const hasGreatest = state.greatestStaticHead !== "blank";
-  const cases: DutyCasePlan[] = [
-    { key: "normal", label: "As stated", staticHead: "staticHead", pipe: "new", curve: "drawn" },
+  const isAged = ages(duty);
+  const greatest = hasGreatest ? ({ levels: "greatest" } as const) : {};
+  const [lower, upper] = acceptanceGrade?.head ?? [0, 0];
+  const leastWords = hasLeast ? "Least static head" : "As stated";
+  const greatestWords = `${hasGreatest ? "Greatest static head" : "As stated"}${isAged ? ", aged pipe" : ""}`;
+  return [
+    { key: "normal", label: "As stated" },
+    ...(hasLeast ? [{ key: "least", label: "Least static head", ...LEAST }] : []),
+    ...(hasGreatest ? [{ key: "greatest", label: "Greatest static head", ...greatest }] : []),
+    ...(isAged ? [{ key: "aged", label: "Aged pipe", isAged }] : []),
+    ...(isAged && hasGreatest
+      ? [{ key: "greatestAged", label: "Greatest static head, aged pipe", ...greatest, isAged }]
+      : []),
+    ...(upper > 0 ? [{ key: "upper", label: `${leastWords}, upper tolerance`, ...(hasLeast && LEAST), ...HIGH }] : []),
+    ...(lower < 0
+      ? [{ key: "lower", label: `${greatestWords}, lower tolerance`, ...greatest, isAged, end: "low" } as const]
+      : []),
   ];
-  const lowest = hasLeast ? "leastStaticHead" : "staticHead";
-  const highest = hasGreatest ? "greatestStaticHead" : "staticHead";
-  const oldest = ages(duty) ? "aged" : "new";
-  if (hasLeast) {
-    cases.push({ key: "least", label: "Least static head", staticHead: lowest, pipe: "new", curve: "drawn" });
-  }
-  if (hasGreatest) {
-    cases.push({ key: "greatest", label: "Greatest static head", staticHead: highest, pipe: "new", curve: "drawn" });
-  }
-  if (oldest === "aged") {
-    cases.push({ key: "aged", label: "Aged pipe", staticHead: "staticHead", pipe: "aged", curve: "drawn" });
-    if (hasGreatest) {
-      const label = "Greatest static head, aged pipe";
-      cases.push({ key: "greatestAged", label, staticHead: highest, pipe: "aged", curve: "drawn" });
-    }
-  }
-  if (acceptanceGrade === undefined) return cases;
-  const [lower, upper] = acceptanceGrade.head;
-  if (upper > 0) {
-    const at = hasLeast ? "Least static head" : "As stated";
-    cases.push({ key: "upper", label: `${at}, upper tolerance`, staticHead: lowest, pipe: "new", curve: "high" });
-  }
-  if (lower < 0) {
-    const at = hasGreatest ? "Greatest static head" : "As stated";
-    const label = `${at}${oldest === "aged" ? ", aged pipe" : ""}, lower tolerance`;
-    cases.push({ key: "lower", label, staticHead: highest, pipe: oldest, curve: "low" });
-  }
-  return cases;
 }
 
 /** The outermost states towards the greatest flow and towards the least, where the ranges have any width. */
-export function outerCases(duty: Duty): readonly DutyCasePlan[] {
-  const cases = dutyCases(duty);
-  const first = (keys: readonly DutyCasePlan["key"][]): DutyCasePlan | undefined =>
-    keys.map((key) => cases.find((one) => one.key === key)).find((one) => one !== undefined);
-  return [first(["upper", "least"]), first(["lower", "greatestAged", "aged", "greatest"])].filter(
-    (one) => one !== undefined,
-  );
+export function outerCases(duty: Duty): readonly DutyState[] {
+  const outermost = (end: DutyState["towards"]) => dutyCases(duty).findLast(({ towards }) => towards === end);
+  return [outermost("most"), outermost("least")].filter((one) => one !== undefined);
 }
 
-/** What flows in a case. */
-export function liquidOf({ liquid }: DutyCasePlan): typeof LIQUID | typeof CLEAR_LIQUID {
-  return liquid === "clear" ? CLEAR_LIQUID : LIQUID;
+/** The state whose system lets the pumps, as drawn, run out furthest. */
+export function leastSystem(duty: Duty): DutyState {
+  const drawn = ({ towards, curve }: DutyState): boolean => towards === "most" && curve.end === undefined;
+  return dutyCases(duty).findLast(drawn) ?? asStated(duty);
 }
 
-type System = Pick<DutyCasePlan, "staticHead" | "pipe" | "liquid">;
-
-/** The system curve a case is on: those of one static head and pipe share it. */
-export function systemOf({ staticHead, pipe, liquid }: System): TableOf<ColumnKeyOf<typeof SYSTEMCURVE>> {
-  const head = { staticHead: "normal", leastStaticHead: "least", greatestStaticHead: "greatest" }[staticHead];
-  const key = pipe === "new" ? `${head}System` : head === "normal" ? "agedSystem" : `${head}AgedSystem`;
-  return spillOf(liquid === "clear" ? "clearSystem" : key, SYSTEMCURVE);
+/** What makes the system of a state, by its cells. */
+function systemIdentity(one: DutyState): string {
+  const { staticHead, sourcePressure, deliveryPressure, lines, liquid, reach } = one;
+  const cells = [staticHead, sourcePressure, deliveryPressure, liquid.liquid, liquid.temperature, reach];
+  return [...cells, lines.suctionLine, lines.dischargeLine].map(({ key }) => key).join(" ");
 }
 
-/** Where the operating point of a case stands. */
-export function recordOf({ key }: Pick<DutyCasePlan, "key">): TableOf<ColumnKeyOf<typeof OPERATINGPOINT>> {
+/** The first state of those on the same system: its curve is worked out once. */
+export function firstOnSystem(one: DutyState, duty: Duty): DutyState {
+  const own = systemIdentity(one);
+  return dutyCases(duty).find((other) => systemIdentity(other) === own) ?? one;
+}
+
+/** The system curve a state is on. */
+export function systemOf(one: DutyState, duty: Duty): TableOf<ColumnKeyOf<typeof SYSTEMCURVE>> {
+  return spillOf(`${firstOnSystem(one, duty).key}System`, SYSTEMCURVE);
+}
+
+/** Where the operating point of a state stands. */
+export function recordOf({ key }: Pick<DutyState, "key">): TableOf<ColumnKeyOf<typeof OPERATINGPOINT>> {
   return spillOf(`${key}Record`, OPERATINGPOINT);
 }
 

@@ -23,7 +23,7 @@ import {
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, type ResultItem, statement, type TableColumn } from "../plan.ts";
 import { IN_SERIES, SIDE_BY_SIDE } from "./drawn-curves.ts";
-import { type DutyCasePlan, dutyCases, recordOf, whereGiven } from "./duty-cases.ts";
+import { type DutyState, dutyCases, recordOf, whereGiven } from "./duty-cases.ts";
 import { stateCell } from "./duty-states.ts";
 import { headToSelect } from "./head.ts";
 import { PUMP } from "./pump.ts";
@@ -60,7 +60,7 @@ export const REGION = tableOf("dutyRegion", {
 });
 
 interface RegionColumn extends TableColumn<ColumnOf<typeof REGION>> {
-  readonly cell: (one: DutyCasePlan) => Expression;
+  readonly cell: (one: DutyState) => Expression;
 }
 
 /** Where the pumps run at the ends of the ranges of levels, pipe and their own curve. */
@@ -68,7 +68,7 @@ export function dutyRegion(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const cases = dutyCases(duty);
   if (cases.length === 1 || duty.state.acceptanceGrade === "unreadable") return [];
   const columns = columnsOf(duty, pump);
-  const hasTolerance = cases.some(({ curve }) => curve !== "drawn");
+  const hasTolerance = cases.some(({ curve }) => curve.end !== undefined);
   return [
     { kind: "section", id: "region", text: "Duty region", newPage: true },
     {
@@ -88,9 +88,9 @@ export function dutyRegion(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 function columnsOf(duty: Duty, pump: DutyPump): readonly RegionColumn[] {
   const given =
     (of: ColumnKeyOf<typeof OPERATINGPOINT>) =>
-    (one: DutyCasePlan): Expression =>
+    (one: DutyState): Expression =>
       whereGiven(recordOf(one), of, undefined, NONE);
-  const margin = (one: DutyCasePlan): Expression =>
+  const margin = (one: DutyState): Expression =>
     whereGiven(recordOf(one), "npshRequired", () => stateCell(duty, one, "npshMargin"), NONE);
   const hasEfficiency = pump.curve.efficiency !== undefined;
   const hasNpsh = pump.curve.npshRequired !== undefined;
@@ -115,7 +115,7 @@ function columnsOf(duty: Duty, pump: DutyPump): readonly RegionColumn[] {
 }
 
 /** In words: inside or outside the preferred region. */
-function placeOf(one: DutyCasePlan, pump: DutyPump): Expression {
+function placeOf(one: DutyState, pump: DutyPump): Expression {
   const record = recordOf(one);
   if (pump.curve.efficiency === undefined) return whereGiven(record, "flow", () => constant("on the curve"));
   const percent = part(record, "percentOfBestFlow");

@@ -2,7 +2,6 @@ import { STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
 import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { VELOCITY } from "../../catalogue/entries/pipe-and-friction.ts";
 import { PUMPHEAD } from "../../catalogue/entries/pump.ts";
-import { TDH } from "../../catalogue/entries/system-and-suction.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import {
   type ColumnOf,
@@ -18,18 +17,15 @@ import {
   sum,
   tableOf,
 } from "../expression.ts";
-import { FIELD } from "../field-handles.ts";
 import { type ColumnFacts, type PlanItem, working } from "../plan.ts";
 import { onWater } from "./as-pumped.ts";
 import { IN_SERIES } from "./drawn-curves.ts";
-import { type DutyCasePlan, dutyCases, liquidOf, recordOf, whereGiven } from "./duty-cases.ts";
-import { HEAD, headToSelect, pressureHead } from "./head.ts";
+import { asStated, type DutyState, dutyCases, recordOf, whereGiven } from "./duty-cases.ts";
+import { headToSelect, pressureHead, totalHeadIn } from "./head.ts";
 import { LINES } from "./lines.ts";
-import { LIQUID_FIGURES } from "./liquid.ts";
-import { NPSH, npshAvailableAt, npshMarginOver } from "./npsh.ts";
+import { npshAvailableIn, npshMarginOver } from "./npsh.ts";
 import { PUMP } from "./pump.ts";
 import { curveAsPumped } from "./slurry-curve.ts";
-import { linesOf, STATIC_HEADS } from "./system-cases.ts";
 
 /** What is judged in each state that the duty covers, a row each in the order of `dutyCases`. */
 const STATES = tableOf("dutyStates", {
@@ -44,7 +40,7 @@ const STATES = tableOf("dutyStates", {
 type StateColumn = ColumnOf<typeof STATES>;
 
 /** One figure of a state. */
-export function stateCell(duty: Duty, one: DutyCasePlan, of: StateColumn): Expression {
+export function stateCell(duty: Duty, one: DutyState, of: StateColumn): Expression {
   return cell(
     STATES,
     dutyCases(duty).findIndex(({ key }) => key === one.key),
@@ -55,7 +51,7 @@ export function stateCell(duty: Duty, one: DutyCasePlan, of: StateColumn): Expre
 /** Head to select for and NPSH in every state, in the working columns. */
 export function dutyStates(duty: Duty, pump: DutyPump): PlanItem {
   const cases = dutyCases(duty);
-  const of = (row: number): DutyCasePlan => cases[row] as DutyCasePlan;
+  const of = (row: number): DutyState => cases[row] as DutyState;
   const columns: readonly ColumnFacts<StateColumn>[] = [
     ["headToSelect", "head to select for", (row) => headToSelectIn(of(row), duty)],
     ...(pump.curve.npshRequired === undefined ? [] : npshColumns(of, duty, pump)),
@@ -64,52 +60,48 @@ export function dutyStates(duty: Duty, pump: DutyPump): PlanItem {
 }
 
 /** With the margin on the losses of that state, on the curve that it is read against. */
-function headToSelectIn(one: DutyCasePlan, duty: Duty): Expression {
-  if (one.key === "normal") return headToSelect(duty);
-  const staticHead = STATIC_HEADS[one.staticHead];
-  const lines = linesOf(one);
-  const total = callOf(TDH, {
-    flow: FIELD.flow,
-    staticHead,
-    suctionLine: range(lines.suctionLine),
-    dischargeLine: range(lines.dischargeLine),
-    sourcePressure: FIELD.sourcePressure,
-    deliveryPressure: FIELD.deliveryPressure,
-    ...liquidOf(one),
-  });
+function headToSelectIn(one: DutyState, duty: Duty): Expression {
+  if (one === asStated(duty)) return headToSelect(duty);
+  const total = totalHeadIn(one);
   // Total head is linear in its margin: static and pressure head bear none.
-  const withMargin = sum(constant(1), ratio(FIELD.frictionMargin, constant(100)));
-  const still = sum(staticHead, HEAD.pressureHead);
-  const rated = sum(still, product(withMargin, difference(total, still)));
-  return one.liquid === "clear" ? rated : onWater(duty, rated);
+  const withMargin = sum(constant(1), ratio(one.frictionMargin, constant(100)));
+  const still = sum(one.staticHead, one.pressureHead);
+  return onCurve(one, duty, sum(still, product(withMargin, difference(total, still))));
 }
 
-function npshColumns(
-  of: (row: number) => DutyCasePlan,
-  duty: Duty,
-  pump: DutyPump,
-): readonly ColumnFacts<StateColumn>[] {
+/** A head in the liquid of a state brought to the pump's curve for what flows without its solids. */
+export function onCurve({ isClear }: DutyState, duty: Duty, head: Expression): Expression {
+  return isClear ? head : onWater(duty, head);
+}
+
+function npshColumns(of: (row: number) => DutyState, duty: Duty, pump: DutyPump): readonly ColumnFacts<StateColumn>[] {
   const record = (row: number) => recordOf(of(row));
   const flow = (row: number): Expression => part(record(row), "flow");
   const required = (row: number) => cell(STATES, row, "npshRequired");
   const available = (row: number) => cell(STATES, row, "npshAvailable");
   return [
     ["npshRequired", "NPSH required", (row) => whereGiven(record(row), "npshRequired")],
-    ["npshAvailable", "NPSH available", (row) => npshAvailableAt(flow(row), liquidOf(of(row)))],
+    ["npshAvailable", "NPSH available", (row) => npshAvailableIn({ ...of(row), lines: LINES }, flow(row))],
     ["npshMargin", "NPSH margin", (row) => difference(available(row), required(row))],
-    ["npshMarginKept", "margin to keep", (row) => npshMarginOver(required(row), duty, pump)],
-    ["inletPressure", "pressure at the inlet", (row) => inletPressure(available(row), flow(row), duty)],
+    ["npshMarginKept", "margin to keep", (row) => npshMarginOver(required(row), of(row).suctionLift, duty, pump)],
+    ["inletPressure", "pressure at the inlet", (row) => inletPressure(of(row), available(row), flow(row), duty)],
   ];
 }
 
 /** Absolute pressure at the inlet: NPSH available is the head there above the vapour pressure, velocity head included. */
-function inletPressure(available: Expression, flow: Expression, duty: Duty): Expression {
-  const { velocity, head } = UNIT_SETS[duty.unitSet];
-  const last = Math.max(0, duty.suctionLine.length - 1);
-  const speed = callOf(VELOCITY, { flow, pipe: cell(LINES.suctionLine, last, "pipe") });
+function inletPressure(
+  one: DutyState,
+  available: Expression,
+  flow: Expression,
+  { unitSet, suctionLine }: Duty,
+): Expression {
+  const { atmosphere, density, vapourHead, lines } = one;
+  const { velocity, head } = UNIT_SETS[unitSet];
+  const last = Math.max(0, suctionLine.length - 1);
+  const speed = callOf(VELOCITY, { flow, pipe: cell(lines.suctionLine, last, "pipe") });
   const twiceGravity = constant((2 * STANDARD_GRAVITY * head.factor) / velocity.factor ** 2);
-  const inletHead = difference(sum(available, NPSH.vapourHead), ratio(product(speed, speed), twiceGravity));
-  return ratio(product(inletHead, LIQUID_FIGURES.atmosphere), pressureHead(LIQUID_FIGURES.atmosphere, duty.unitSet));
+  const inletHead = difference(sum(available, vapourHead), ratio(product(speed, speed), twiceGravity));
+  return ratio(product(inletHead, atmosphere), pressureHead(atmosphere, density, unitSet));
 }
 
 /** Head of the pumps at zero flow, on the curve of the liquid as pumped. */

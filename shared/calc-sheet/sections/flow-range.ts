@@ -6,7 +6,7 @@ import { dutyCases, recordOf } from "./duty-cases.ts";
 /** The flow stated and the operating flows of the liquid as pumped. */
 function flowsOf(duty: Duty): readonly [Expression, ...Expression[]] {
   if (duty.pump === undefined) return [FIELD.flow];
-  const pumped = dutyCases(duty).filter(({ liquid }) => liquid !== "clear");
+  const pumped = dutyCases(duty).filter(({ isClear }) => !isClear);
   return [FIELD.flow, ...pumped.map((one) => part(recordOf(one), "flow"))];
 }
 

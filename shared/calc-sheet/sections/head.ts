@@ -2,6 +2,7 @@ import { STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { TDH } from "../../catalogue/entries/system-and-suction.ts";
 import type { Duty } from "../../duty/duty.ts";
+import type { LineKey } from "../../duty/duty-text.ts";
 import { isSlurry } from "../../duty/slurry.ts";
 import {
   type Call,
@@ -43,29 +44,51 @@ export function headToSelect(duty: Duty): Handle {
   return isSlurry(duty) ? HEAD.waterHead : HEAD.ratedHead;
 }
 
-/** Total head at a flow, of the liquid as pumped or the clear one. */
-export function totalHeadAt(flow: Expression, liquid: typeof LIQUID | typeof CLEAR_LIQUID = LIQUID): Call {
+/** What total head goes by in a state of the duty; lines are tables or what stands in for them. */
+export interface HeadState extends Ends {
+  readonly lines: Readonly<Record<LineKey, { readonly key: string }>>;
+  readonly liquid: { readonly liquid: Handle; readonly temperature: Handle };
+}
+
+interface Ends {
+  readonly staticHead: Handle;
+  readonly sourcePressure: Handle;
+  readonly deliveryPressure: Handle;
+}
+
+/** Total head of a state at the flow asked for in it, or at another. */
+export function totalHeadIn({ lines, liquid, ...ends }: HeadState & { readonly flow: Expression }): Call {
   return callOf(TDH, {
-    flow,
-    staticHead: HEAD.staticHead,
-    suctionLine: range(LINES.suctionLine),
-    dischargeLine: range(LINES.dischargeLine),
-    sourcePressure: FIELD.sourcePressure,
-    deliveryPressure: FIELD.deliveryPressure,
+    flow: ends.flow,
+    staticHead: ends.staticHead,
+    suctionLine: range(lines.suctionLine),
+    dischargeLine: range(lines.dischargeLine),
+    sourcePressure: ends.sourcePressure,
+    deliveryPressure: ends.deliveryPressure,
     ...liquid,
   });
+}
+
+const { sourcePressure, deliveryPressure } = FIELD;
+
+/** The duty as stated. */
+const STATED = { staticHead: HEAD.staticHead, sourcePressure, deliveryPressure, lines: LINES };
+
+/** Total head at a flow, of the liquid as pumped or the clear one. */
+export function totalHeadAt(flow: Expression, liquid: typeof LIQUID | typeof CLEAR_LIQUID = LIQUID): Call {
+  return totalHeadIn({ ...STATED, flow, liquid });
 }
 
 /** The call of the main result, said once: the build-up, the notes and the check read the same. */
 export const TOTAL_HEAD = totalHeadAt(FIELD.flow);
 
-/** Head of a pressure: p / (ρ g), with the factor that the unit set's own units ask for (144 in US units). */
-export function pressureHead(pressure: Expression, units: UnitSetName): Expression {
+/** Head of a pressure in a liquid of this density: p / (ρ g), with the factor that the unit set's own units ask for (144 in US units). */
+export function pressureHead(pressure: Expression, of: Expression, units: UnitSetName): Expression {
   const { gaugePressure, density, head } = UNIT_SETS[units];
   const factor = gaugePressure.factor / (density.factor * STANDARD_GRAVITY * head.factor);
   // The US factor is exactly 144 in²/ft²; the division above leaves a trace in the last digit.
   const exact = Math.abs(factor - Math.round(factor)) < 1e-9 ? Math.round(factor) : factor;
-  return ratio(product(pressure, constant(exact)), LIQUID_FIGURES.density);
+  return ratio(product(pressure, constant(exact)), of);
 }
 
 const OF_SUCTION = "Sum of the suction line table.";
@@ -86,7 +109,7 @@ export function headBuildUp(duty: Duty): readonly PlanItem[] {
     figure(
       HEAD.pressureHead,
       "Pressure head",
-      pressureHead(difference(FIELD.deliveryPressure, FIELD.sourcePressure), duty.unitSet),
+      pressureHead(difference(deliveryPressure, sourcePressure), LIQUID_FIGURES.density, duty.unitSet),
       "(Delivery pressure less source pressure) / (ρ g).",
     ),
     figure(HEAD.suctionPipe, "Suction pipe friction", columnSum(suctionLine, "pipeHead"), OF_SUCTION),

@@ -9,13 +9,14 @@ import {
   constant,
   difference,
   type Expression,
+  type Handle,
   handles,
   ifAtLeast,
   range,
   sum,
   verdict,
 } from "../expression.ts";
-import { type CLEAR_LIQUID, FIELD, LIQUID } from "../field-handles.ts";
+import { FIELD, LIQUID } from "../field-handles.ts";
 import { figure, type PlanItem } from "../plan.ts";
 import { onWater } from "./as-pumped.ts";
 import { HEAD, pressureHead } from "./head.ts";
@@ -38,16 +39,35 @@ export const NPSH = handles({
   npshVerdict: null,
 });
 
-/** NPSH available at a flow or a column of flows, with the source at the level stated. */
-export function npshAvailableAt(flow: Expression, liquid: typeof LIQUID | typeof CLEAR_LIQUID = LIQUID): Call {
+/** What NPSH available goes by in a state of the duty. */
+interface SuctionState {
+  readonly suctionLift: Handle;
+  readonly lines: { readonly suctionLine: { readonly key: string } };
+  readonly altitude: Handle;
+  readonly sourcePressure: Handle;
+  readonly liquid: { readonly liquid: Handle; readonly temperature: Handle };
+}
+
+const { altitude, sourcePressure } = FIELD;
+
+/** The duty as stated. */
+const STATED: SuctionState = { suctionLift: NPSH.suctionLift, lines: LINES, altitude, sourcePressure, liquid: LIQUID };
+
+/** NPSH available in a state at a flow or a column of flows. */
+export function npshAvailableIn({ lines, liquid, ...suction }: SuctionState, flow: Expression): Call {
   return callOf(NPSHA, {
     flow,
-    suctionLift: NPSH.suctionLift,
-    suctionLine: range(LINES.suctionLine),
-    altitude: FIELD.altitude,
-    sourcePressure: FIELD.sourcePressure,
+    suctionLift: suction.suctionLift,
+    suctionLine: range(lines.suctionLine),
+    altitude: suction.altitude,
+    sourcePressure: suction.sourcePressure,
     ...liquid,
   });
+}
+
+/** With the source at the level stated. */
+export function npshAvailableAt(flow: Expression): Call {
+  return npshAvailableIn(STATED, flow);
 }
 
 export const NPSH_AVAILABLE = npshAvailableAt(FIELD.flow);
@@ -110,20 +130,25 @@ function surfaceHead(units: UnitSetName): readonly PlanItem[] {
     figure(
       NPSH.surfaceHead,
       "Head of the pressure on the surface",
-      pressureHead(sum(LIQUID_FIGURES.atmosphere, FIELD.sourcePressure), units),
+      pressureHead(sum(LIQUID_FIGURES.atmosphere, sourcePressure), LIQUID_FIGURES.density, units),
       "(Atmospheric pressure + source gauge pressure) / (ρ g).",
     ),
     figure(
       NPSH.vapourHead,
       "Head of the vapour pressure",
-      pressureHead(LIQUID_FIGURES.vapourPressure, units),
+      pressureHead(LIQUID_FIGURES.vapourPressure, LIQUID_FIGURES.density, units),
       "Vapour pressure / (ρ g).",
     ),
   ];
 }
 
 /** NPSH to keep in hand over NPSH required: as stated, or by service; of a lift the most there is. */
-export function npshMarginOver(required: Expression, duty: Duty, pump: DutyPump | undefined): Expression {
+export function npshMarginOver(
+  required: Expression,
+  suctionLift: Handle,
+  duty: Duty,
+  pump: DutyPump | undefined,
+): Expression {
   if (duty.state.npshMargin !== "blank") return FIELD.npshMargin;
   const ofLift = callOf(NPSHMARGIN, { NPSHR: required });
   if (duty.state.service === "blank" || isSlurry(duty)) return ofLift;
@@ -132,7 +157,7 @@ export function npshMarginOver(required: Expression, duty: Duty, pump: DutyPump 
     service: FIELD.service,
     ...(pump !== undefined && hasSuctionSpecificSpeed(pump) && { suctionSpecificSpeed: KIND.suctionSpecificSpeed }),
   });
-  return ifAtLeast(constant(0), NPSH.suctionLift, ofService, ofLift);
+  return ifAtLeast(constant(0), suctionLift, ofService, ofLift);
 }
 
 /** "stated", or what it was taken for. */
@@ -177,7 +202,7 @@ function againstRequired(duty: Duty): readonly PlanItem[] {
     figure(
       NPSH.npshMarginKept,
       "NPSH margin to keep",
-      npshMarginOver(requiredAsPumped(duty), duty, undefined),
+      npshMarginOver(requiredAsPumped(duty), NPSH.suctionLift, duty, undefined),
       `Over NPSH required; ${npshMarginBasis(duty)}.`,
     ),
     figure(

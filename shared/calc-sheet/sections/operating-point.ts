@@ -25,7 +25,16 @@ import {
   POWER_CURVE,
   SIDE_BY_SIDE,
 } from "./drawn-curves.ts";
-import { type DutyCasePlan, dutyCases, NOT_GIVEN, outerCases, recordOf, systemOf, whereGiven } from "./duty-cases.ts";
+import {
+  asStated,
+  type DutyState,
+  firstOnSystem,
+  NOT_GIVEN,
+  outerCases,
+  recordOf,
+  systemOf,
+  whereGiven,
+} from "./duty-cases.ts";
 import { stateCell } from "./duty-states.ts";
 import { HEAD, headToSelect } from "./head.ts";
 import { marginVerdict, npshMarginBasis } from "./npsh.ts";
@@ -56,7 +65,7 @@ type Record = ReturnType<typeof recordOf>;
 
 /** Where the pump meets the duty as stated, against flow, head and NPSH asked for. */
 export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanItem[] {
-  const record = recordOf({ key: "normal" });
+  const record = recordOf(asStated(duty));
   const hasEfficiency = curve.efficiency !== undefined;
   const hasNpsh = curve.npshRequired !== undefined;
   const rows: readonly ResultItem[] = [
@@ -139,7 +148,7 @@ function efficiencyRows(record: Record, duty: Duty): readonly ResultItem[] {
 }
 
 function npshRows(duty: Duty): readonly ResultItem[] {
-  const [normal] = dutyCases(duty) as [DutyCasePlan];
+  const normal = asStated(duty);
   const { state, npshRequired } = duty;
   return [
     figure(
@@ -261,16 +270,12 @@ function npshSeries(name: "required" | "available", color: string, dashed: boole
   return { name, x, y: column(NPSH_CURVE, name), color, dashed };
 }
 
-/** Short, so that the key of the chart leaves it room. */
-const SHORT_HEADS = { staticHead: "as stated", leastStaticHead: "least", greatestStaticHead: "greatest" } as const;
-const LARGEST: ReadonlySet<DutyCasePlan["key"]> = new Set(["upper", "least"]);
-
 /** Pump and systems: as stated, and at the two ends of the range. */
 function headChart(duty: Duty): ChartFacts {
   const units = duty.unitSet;
-  const cases = dutyCases(duty);
+  const normal = asStated(duty);
   const shown = outerCases(duty);
-  const systems = new Map([...cases.slice(0, 1), ...shown].map((one) => [systemOf(one).key, one]));
+  const systems = new Set([normal, ...shown].map((one) => firstOnSystem(one, duty)));
   return {
     title: "Head",
     xTitle: titled("flow", units),
@@ -282,21 +287,26 @@ function headChart(duty: Duty): ChartFacts {
         y: column(HEAD_CURVE, "headTogether"),
         color: INK.pump,
       },
-      ...[...systems.values()].map((one, i) => ({
-        name: `system, ${SHORT_HEADS[one.staticHead]}${one.pipe === "aged" ? ", aged" : ""}`,
-        x: column(systemOf(one), "flow"),
-        y: column(systemOf(one), "head"),
+      ...[...systems].map((one, i) => ({
+        name: `system, ${shortly(one)}`,
+        x: column(systemOf(one, duty), "flow"),
+        y: column(systemOf(one, duty), "head"),
         color: i === 0 ? INK.system : INK.range,
         dashed: i > 0,
       })),
-      ...shown.map((one) => pointOf(one, LARGEST.has(one.key) ? "greatest flow" : "least flow", INK.range)),
-      pointOf(cases[0] as DutyCasePlan, "operating point", INK.mark),
+      ...shown.map((one) => pointOf(one, one.towards === "most" ? "greatest flow" : "least flow", INK.range)),
+      pointOf(normal, "operating point", INK.mark),
       point("duty", FIELD.flow, HEAD.ratedHead, INK.power),
     ],
   };
 }
 
-function pointOf(one: DutyCasePlan, name: string, color: string): SeriesFacts {
+/** The key of the chart has little room. */
+function shortly({ systemName }: DutyState): string {
+  return systemName.replaceAll(/ static head| pipe/g, "");
+}
+
+function pointOf(one: DutyState, name: string, color: string): SeriesFacts {
   const record = recordOf(one);
   return point(name, column(record, "flow"), column(record, "head"), color);
 }

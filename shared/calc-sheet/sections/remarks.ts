@@ -4,7 +4,7 @@ import type { Entry } from "../../catalogue/entry.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { type Expression, handle, handles, partsOf } from "../expression.ts";
 import { type PlanItem, remark, statement } from "../plan.ts";
-import { type DutyCasePlan, dutyCases, outerCases } from "./duty-cases.ts";
+import { asStated, type DutyState, outerCases } from "./duty-cases.ts";
 import { TOTAL_HEAD } from "./head.ts";
 import { greatestLiftOf, isLiftKnown, NPSH_AVAILABLE } from "./npsh.ts";
 import { operatingPointOf } from "./system-cases.ts";
@@ -15,7 +15,7 @@ const NOTES = handles({ totalHeadNotes: null, npshNotes: null, greatestLiftNotes
 export function findings(duty: Duty): readonly PlanItem[] {
   // What goes wrong between the outermost states shows in them too.
   const { pump } = duty;
-  const cases = [...dutyCases(duty).slice(0, 1), ...outerCases(duty)];
+  const cases = [asStated(duty), ...outerCases(duty)];
   return [
     { kind: "section", id: "findings", text: "Findings" },
     remark(NOTES.totalHeadNotes, "Total dynamic head", TOTAL_HEAD),
@@ -23,12 +23,14 @@ export function findings(duty: Duty): readonly PlanItem[] {
     ...(isLiftKnown(duty) ? [remark(NOTES.greatestLiftNotes, "Greatest suction lift", greatestLiftOf(duty))] : []),
     ...(pump === undefined
       ? []
-      : cases.map((one) => remark(handle(`${one.key}Notes`, null), caseLabel(one), operatingPointOf(one, duty, pump)))),
+      : cases.map((one) =>
+          remark(handle(`${one.key}Notes`, null), caseLabel(one, duty), operatingPointOf(one, duty, pump)),
+        )),
   ];
 }
 
-function caseLabel({ key, label }: DutyCasePlan): string {
-  return key === "normal" ? "Operating point" : `Operating point: ${label.toLowerCase()}`;
+function caseLabel(one: DutyState, duty: Duty): string {
+  return one === asStated(duty) ? "Operating point" : `Operating point: ${one.label.toLowerCase()}`;
 }
 
 /** The works behind the functions and tables that these items use. */

@@ -15,7 +15,7 @@ import {
 import { CLEAR_LIQUID, FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, spill } from "../plan.ts";
 import { PUMPED } from "./as-pumped.ts";
-import { NOT_GIVEN, recordOf, whereGiven } from "./duty-cases.ts";
+import { type DutyState, flushState, NOT_GIVEN, recordOf, whereGiven } from "./duty-cases.ts";
 import { HEAD, totalHeadAt } from "./head.ts";
 import { POINT } from "./operating-point.ts";
 
@@ -54,18 +54,20 @@ export function onClearLiquid(power: Expression): Expression {
 }
 
 /** Where the pumps run while the line is started and flushed, and the power they then take. */
-export function startAndFlush({ pump }: Duty): readonly PlanItem[] {
+export function startAndFlush(duty: Duty): readonly PlanItem[] {
+  const { pump } = duty;
+  const flush = flushState(duty);
   const over = figure(
     CLEAR.powerOverWater,
     "Power ratio, slurry / water",
     ratio(product(PUMPED.pumpedGravity, PUMPED.headRatio), PUMPED.efficiencyRatio),
     "Of the same pump at the same flow on water of SG 1: SG × head ratio / efficiency ratio.",
   );
-  return pump === undefined ? [over] : [over, ...flushed(pump)];
+  return pump === undefined || flush === undefined ? [over] : [over, ...flushed(flush, pump)];
 }
 
-function flushed({ curve }: DutyPump): readonly PlanItem[] {
-  const record = recordOf({ key: "flush" });
+function flushed(flush: DutyState, { curve }: DutyPump): readonly PlanItem[] {
+  const record = recordOf(flush);
   const how = "On clear liquid, at the least static head; all pumps together.";
   return [
     figure(CLEAR.flushFlow, "Start and flush: operating flow", part(record, "flow"), how),

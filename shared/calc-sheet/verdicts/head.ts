@@ -16,15 +16,13 @@ import {
   sum,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { onWater } from "../sections/as-pumped.ts";
 import { CURVE_END } from "../sections/drawn-curves.ts";
-import { type DutyCasePlan, dutyCases, recordOf } from "../sections/duty-cases.ts";
-import { shutoffHead, stateCell } from "../sections/duty-states.ts";
+import { asStated, type DutyState, dutyCases, recordOf } from "../sections/duty-cases.ts";
+import { onCurve, shutoffHead, stateCell } from "../sections/duty-states.ts";
 import { HEAD } from "../sections/head.ts";
 import { POINT } from "../sections/operating-point.ts";
 import { PUMP } from "../sections/pump.ts";
 import { KIND } from "../sections/pump-figures.ts";
-import { STATIC_HEADS } from "../sections/system-cases.ts";
 import { viscousHeadRatio, viscousOpen } from "../sections/viscous-curve.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
 
@@ -83,8 +81,8 @@ function curveReaches(): Criterion {
 }
 
 /** Head at the duty flow, of all pumps as drawn, against that of one state of levels, pipe and liquid. */
-function headIn(one: DutyCasePlan, duty: Duty, pump: DutyPump): readonly Criterion[] {
-  if (one.curve !== "drawn" || one.pumps === "one") return [];
+function headIn(one: DutyState, duty: Duty, pump: DutyPump): readonly Criterion[] {
+  if (!one.isAsked) return [];
   const { state } = duty;
   const limit = stateCell(duty, one, "headToSelect");
   const isAssumed = state.frictionMargin === "assumed";
@@ -97,7 +95,7 @@ function headIn(one: DutyCasePlan, duty: Duty, pump: DutyPump): readonly Criteri
     ),
     NO_HEAD,
   );
-  const isNormal = one.key === "normal";
+  const isNormal = one === asStated(duty);
   return [
     limitOf({
       of: "head",
@@ -130,14 +128,13 @@ function moved({ speedRatio, trimRatio }: Pick<DutyPump, "speedRatio" | "trimRat
 /** Margin on losses taken where none is stated, of all losses of a state: common practice. */
 const ASSUMED_MARGIN = 0.1;
 
-function assumedMargin(one: DutyCasePlan, duty: Duty): Expression {
-  const still = sum(STATIC_HEADS[one.staticHead], HEAD.pressureHead);
-  const onCurve = one.liquid === "clear" ? still : onWater(duty, still);
-  return product(constant(ASSUMED_MARGIN), difference(stateCell(duty, one, "headToSelect"), onCurve));
+function assumedMargin(one: DutyState, duty: Duty): Expression {
+  const still = onCurve(one, duty, sum(one.staticHead, one.pressureHead));
+  return product(constant(ASSUMED_MARGIN), difference(stateCell(duty, one, "headToSelect"), still));
 }
 
 /** Whether pumps and system have an operating point: no verdict passes on a state that has none. */
-export function runsIn(one: DutyCasePlan, of: Criterion["of"]): Criterion {
+export function runsIn(one: DutyState, of: Criterion["of"]): Criterion {
   return limitOf({
     of,
     what: `operating flow, ${one.label.toLowerCase()}`,
@@ -152,8 +149,8 @@ export function runsIn(one: DutyCasePlan, of: Criterion["of"]): Criterion {
 }
 
 /** Whether each of several pumps side by side opens its check valve beside the others. */
-function comesIn(one: DutyCasePlan, { count, arrangement }: DutyPump): readonly Criterion[] {
-  if (count === 1 || arrangement === "series" || one.pumps === "one") return [];
+function comesIn(one: DutyState, { count, arrangement }: DutyPump): readonly Criterion[] {
+  if (count === 1 || arrangement === "series" || one.isAlone) return [];
   const joins = part(recordOf(one), "joins");
   const said = (no: string, yes: string, unknown: string): Expression =>
     ifText(joins, "no", constant(no), ifText(joins, "yes", constant(yes), constant(unknown)));
@@ -241,13 +238,13 @@ const MOST_FLOW = 1.2;
 
 /** Where the pumps give most of what the duty asks of them: as stated, and on the clear liquid of a slurry. */
 function muchMore(duty: Duty): readonly Criterion[] {
-  const states = dutyCases(duty).filter(({ key }) => key === "normal" || key === "flush");
+  const states = dutyCases(duty).filter(({ isStated }) => isStated);
   return states.map((one) =>
     limitOf({
       of: "head",
-      what: one.key === "normal" ? "operating flow" : `operating flow, ${one.label.toLowerCase()}`,
+      what: one === asStated(duty) ? "operating flow" : `operating flow, ${one.label.toLowerCase()}`,
       found: part(recordOf(one), "flow"),
-      limit: product(constant(MOST_FLOW), FIELD.flow),
+      limit: product(constant(MOST_FLOW), one.flow),
       quantity: "flow",
       mustBe: "at most",
       broken: "check",

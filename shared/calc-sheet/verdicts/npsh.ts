@@ -8,9 +8,8 @@ import { type Duty, type DutyPump, isLifted } from "../../duty/duty.ts";
 import { stateAsPumped } from "../../duty/slurry.ts";
 import { constant, difference, type Expression, greatest, product, ratio, sum } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { type DutyCasePlan, dutyCases } from "../sections/duty-cases.ts";
+import { type DutyState, dutyCases } from "../sections/duty-cases.ts";
 import { stateCell } from "../sections/duty-states.ts";
-import { HEAD } from "../sections/head.ts";
 import { LIQUID_FIGURES } from "../sections/liquid.ts";
 import { isNpshTyped, NPSH, npshMarginBasis } from "../sections/npsh.ts";
 import { POINT } from "../sections/operating-point.ts";
@@ -93,26 +92,22 @@ function against(
   ];
 }
 
-function inState(one: DutyCasePlan, duty: Duty): readonly Criterion[] {
-  const when = `${one.label.toLowerCase()}, lowest source level`;
+function inState(one: DutyState, duty: Duty): readonly Criterion[] {
+  const when = `${one.label.toLowerCase()}${one.sourceWords}`;
   const figures = {
     available: stateCell(duty, one, "npshAvailable"),
     required: stateCell(duty, one, "npshRequired"),
     kept: stateCell(duty, one, "npshMarginKept"),
   };
-  // The least static head comes of a high source as a rule; how much of it does, nobody states.
-  const higher = one.staticHead === "leastStaticHead" ? difference(HEAD.staticHead, FIELD.leastStaticHead) : undefined;
   return [
     runsIn(one, "npsh"),
-    ...against(duty, when, figures, higher),
-    ...(RUNS_OUT.has(one.key) ? [inlet(one, duty, when)] : []),
+    ...against(duty, when, figures, one.higherSource),
+    // Elsewhere the inlet is under more pressure.
+    ...(one.runsOut ? [inlet(one, duty, when)] : []),
   ];
 }
 
-/** States in which the pumps give the duty flow or more: elsewhere the inlet is under more pressure. */
-const RUNS_OUT: ReadonlySet<DutyCasePlan["key"]> = new Set(["normal", "least", "upper", "alone", "flush"]);
-
-function inlet(one: DutyCasePlan, duty: Duty, when: string): Criterion {
+function inlet(one: DutyState, duty: Duty, when: string): Criterion {
   return limitOf({
     of: "npsh",
     what: "absolute pressure at the pump inlet",

@@ -1,9 +1,8 @@
 import { operatingRegionMethod } from "../../../src/pump/operating-region.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { constant, type Expression, ifAtLeast, ifError, ifNumber, part, ratio } from "../expression.ts";
+import { constant, ifAtLeast, ifError, ifNumber, part, ratio } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { SIDE_BY_SIDE } from "../sections/drawn-curves.ts";
-import { type DutyCasePlan, dutyCases, recordOf } from "../sections/duty-cases.ts";
+import { type DutyState, dutyCases, recordOf } from "../sections/duty-cases.ts";
 import { REGION_BAND } from "../sections/pump-figures.ts";
 import { type Criterion, type LimitFacts, limitOf, worded } from "./criterion.ts";
 import { NO_POINT, openOfDuty } from "./head.ts";
@@ -20,7 +19,7 @@ export function regionCriteria(duty: Duty, pump: DutyPump): readonly Criterion[]
 }
 
 /** Against the preferred region of its specific speed, and the least flow where no maker states one. */
-function ofRegion(one: DutyCasePlan, duty: Duty, { speed }: DutyPump): readonly Criterion[] {
+function ofRegion(one: DutyState, duty: Duty, { speed }: DutyPump): readonly Criterion[] {
   const found = part(recordOf(one), "percentOfBestFlow");
   const share = (facts: Pick<LimitFacts, "limit" | "mustBe" | "broken" | "why" | "cites" | "unanswered">): Criterion =>
     limitOf({
@@ -70,9 +69,8 @@ function ofRegion(one: DutyCasePlan, duty: Duty, { speed }: DutyPump): readonly 
 }
 
 /** Against the flows that the maker states of one pump. */
-function ofMaker(one: DutyCasePlan, { state }: Duty): readonly Criterion[] {
-  const flow = part(recordOf(one), "flow");
-  const found: Expression = one.pumps === "one" ? flow : ratio(flow, SIDE_BY_SIDE);
+function ofMaker(one: DutyState, { state }: Duty): readonly Criterion[] {
+  const found = ratio(part(recordOf(one), "flow"), one.sideBySide);
   const facts = {
     of: "region",
     what: "flow of each pump",

@@ -4,7 +4,7 @@ import { hasSolids, isSizedSlurry, isSlurry, slurryMissing } from "../../duty/sl
 import { part, ratio, sum } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { PUMPED } from "../sections/as-pumped.ts";
-import { recordOf } from "../sections/duty-cases.ts";
+import { flushState, recordOf } from "../sections/duty-cases.ts";
 import { npshAvailableAt } from "../sections/npsh.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
 
@@ -44,9 +44,10 @@ function sizeUnknown(duty: Duty): readonly Criterion[] {
  * The slurry comes while the line still holds the clear liquid it was started with, and the pumps run at that flow: more
  * than they settle to, so that no slurry seems easier on NPSH for slowing them down.
  */
-function onStart({ pump }: Duty): readonly Criterion[] {
-  if (pump?.curve.npshRequired === undefined) return [];
-  const record = recordOf({ key: "flush" });
+function onStart(duty: Duty): readonly Criterion[] {
+  const flush = flushState(duty);
+  if (duty.pump?.curve.npshRequired === undefined || flush === undefined) return [];
+  const record = recordOf(flush);
   return [
     limitOf({
       of: "npsh",
