@@ -60,6 +60,11 @@ export interface PipeworkFindings {
   "fitting-size-outside-table": { least: Amount; most: Amount };
   "fitting-methods-mixed": null;
   "valve-not-held-open": null;
+  "share-is-a-date": null;
+  "share-number-unclear": null;
+  "share-each-needs-pumps": null;
+  "share-counted-as-runs": { runs: number };
+  "line-climbs-beyond-length": null;
   "no-size-meets": { largest?: { readonly pipe: string; readonly velocity: Amount; readonly gradient: Amount } };
 }
 
@@ -429,6 +434,7 @@ export interface PrimingFindings {
   "air-pump-part-unread": null;
   "blank-off-ambiguous": null;
   "priming-front-fast": null;
+  "priming-one-run": { runs: number };
   "priming-profile-assumed": null;
   "blank-off-assumed": { better: Amount; time?: Amount };
   "casing-not-counted": null;

@@ -54,8 +54,9 @@ const ROUNDING = 1e-9;
 /**
  * Bill of quantities of the two lines: pipe in m and pieces, joints, fittings, changes of size, bolting; kg where
  * known. Flanged are the pump nozzle, each change of pipe, and both ends of every valve; bends and tees are joined as
- * the pipe is. Two valves bolted face to face save a joint, which is not seen here.
- * Warns: cautions take-off-leaves-out (always: supports, anchors, drains, vents, gauges, paint),
+ * the pipe is. Two valves bolted face to face save a joint, which is not seen here. Runs side by side count each, with
+ * their fittings; where their number changes a manifold stands between.
+ * Warns: cautions take-off-leaves-out (always: supports, anchors, drains, vents, gauges, paint), share-counted-as-runs,
  * take-off-without-class, pipe-mass-not-known, bolting-not-held.
  * Source: common practice; bolting as `flangeDimensions`; mass as `pipeMass`.
  */
@@ -89,37 +90,49 @@ function lineRows(
 ): readonly TakeOffRow[] {
   const rows: TakeOffRow[] = [];
   const pumpEnd = line === "suction" ? segments.at(-1) : segments[0];
-  if (pumpEnd !== undefined) addJoints(joints, pumpEnd.pipe, 1);
+  if (pumpEnd !== undefined) addJoints(joints, pumpEnd.pipe, runsOf(pumpEnd));
   for (const [i, segment] of segments.entries()) {
+    const { pipe, share, runs } = segment;
+    if (runs !== undefined && share !== undefined) {
+      const given = `${pipe.name}, share ${Math.round(share * 1000) / 1000}`;
+      findings.push({ code: "share-counted-as-runs", kind: "check", subject: `${line} line`, given, facts: { runs } });
+    }
     rows.push(...pipeRows(line, segment, system, findings), ...fittingRows(line, segment, joints));
     const next = segments[i + 1];
     if (next === undefined) continue;
     const change = changeOf(line, segment, next);
     if (change !== undefined) rows.push(change);
-    addJoints(joints, segment.pipe, 1);
-    if (nominal(segment.pipe) !== nominal(next.pipe)) addJoints(joints, next.pipe, 1);
+    const [here, beyond] = [runsOf(segment), runsOf(next)];
+    addJoints(joints, pipe, here);
+    if (here !== beyond || nominal(pipe) !== nominal(next.pipe)) addJoints(joints, next.pipe, beyond);
   }
   return rows;
 }
 
+function runsOf({ runs = 1 }: LineSegment): number {
+  return runs;
+}
+
 function pipeRows(
   line: TakeOffRow["line"],
-  { pipe, length }: LineSegment,
+  { pipe, length: ofOne, runs = 1 }: LineSegment,
   system: RatingSystem,
   findings: Finding[],
 ): readonly TakeOffRow[] {
-  if (length === 0) return [];
+  if (ofOne === 0) return [];
+  const length = ofOne * runs;
   const stock = stockOf(pipe);
   const piece = system === "US" ? stock.feet * unitOf("ft").factor : stock.metres;
   const order = length * (1 + stock.allowance);
-  const pieces = Math.ceil((order / piece) * (1 - ROUNDING));
+  const pieces = runs * Math.ceil((order / runs / piece) * (1 - ROUNDING));
   const { empty, water } = pipeMass(pipe);
   if (empty === undefined) {
     findings.push({ code: "pipe-mass-not-known", kind: "check", subject: `${line} line`, given: pipe.name });
   }
   const allowance = stock.allowance === 0 ? "" : `; ${Math.round(stock.allowance * 100)} % for cutting`;
   const of = system === "US" ? `${stock.feet} ft` : `${stock.metres} m`;
-  const between = Math.max(0, Math.ceil((length / piece) * (1 - ROUNDING)) - 1);
+  const between = runs * Math.max(0, Math.ceil((ofOne / piece) * (1 - ROUNDING)) - 1);
+  const sideBySide = runs === 1 ? "" : `; ${runs} runs side by side`;
   return [
     {
       line,
@@ -129,22 +142,23 @@ function pipeRows(
       isLength: true,
       order: stock.isHose ? pieces * piece : order,
       ...(empty === undefined ? {} : { mass: empty * length, filled: (empty + water) * length }),
-      remark: `${pieces} of ${of}${allowance}`,
+      remark: `${pieces} of ${of}${allowance}${sideBySide}`,
     },
     ...(between === 0
       ? []
       : [count(line, stock.joint, pipe.name, between, between, "between pieces, before cuts for fittings")]),
-    ...(stock.isHose ? [count(line, "flanged end for hose", pipe.name, 2, 2, "one at each end")] : []),
+    ...(stock.isHose ? [count(line, "flanged end for hose", pipe.name, 2 * runs, 2 * runs, "one at each end")] : []),
   ];
 }
 
 function fittingRows(
   line: TakeOffRow["line"],
-  { pipe, fittings }: LineSegment,
+  { pipe, fittings, runs = 1 }: LineSegment,
   joints: Map<string, Joint>,
 ): readonly TakeOffRow[] {
   const stock = stockOf(pipe);
-  return fittings.flatMap(({ fitting, count: number }) => {
+  return fittings.flatMap(({ fitting, count: ofOne }) => {
+    const number = ofOne * runs;
     const part = fittingPart(fitting.name);
     if (!part.isPart || number === 0) return [];
     if (part.joined === "flanged") addJoints(joints, pipe, part.joints * number);
@@ -160,15 +174,20 @@ function fittingRows(
   });
 }
 
-/** A change of nominal size that no fitting of the line makes. */
+/** A change of nominal size that no fitting of the line makes, or of the number of runs. */
 function changeOf(line: TakeOffRow["line"], from: LineSegment, to: LineSegment): TakeOffRow | undefined {
+  const [here, beyond] = [runsOf(from), runsOf(to)];
+  if (here !== beyond) {
+    const size = `${here} × ${from.pipe.name} to ${beyond} × ${to.pipe.name}`;
+    return count(line, "manifold", size, 1, 1, "its loss is in the line only where a fitting stands for it");
+  }
   if (nominal(from.pipe) === nominal(to.pipe)) return undefined;
   if ([...from.fittings, ...to.fittings].some(({ fitting }) => changesSize(fitting.name))) return undefined;
   const remark =
     line === "suction"
       ? "flanged both ends; eccentric, flat side up; its loss is not in the line"
       : "flanged both ends; its loss is not in the line";
-  return count(line, "reducer", `${from.pipe.name} to ${to.pipe.name}`, 1, 1, remark);
+  return count(line, "reducer", `${from.pipe.name} to ${to.pipe.name}`, here, here, remark);
 }
 
 function jointRows(

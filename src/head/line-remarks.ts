@@ -1,6 +1,6 @@
 import type { Citation } from "../basis/citation.ts";
 import { amount, type Finding } from "../basis/result.ts";
-import type { Line, LineSegment } from "../pipework/line.ts";
+import { flowIn, type Line, type LineSegment } from "../pipework/line.ts";
 import { meanVelocity } from "../pipework/pipe-velocity.ts";
 import { velocityHead } from "./velocity-head.ts";
 
@@ -45,7 +45,7 @@ export function dischargeLineRemarks(line: Line, flow: number): readonly Finding
   const outlet = line.at(-1);
   if (outlet === undefined) return findings;
   const exits = exitsIn(line);
-  const found = amount("head", velocityHead(flow, outlet.pipe.bore));
+  const found = amount("head", velocityHead(flowIn(outlet, flow), outlet.pipe.bore));
   if (exits === 0) findings.push({ code: "exit-not-counted", kind: "check", subject, found });
   if (exits > 1) findings.push({ code: "exit-counted-twice", kind: "check", subject, facts: { exits } });
   return findings;
@@ -66,7 +66,7 @@ function exitsIn(line: Line): number {
 }
 
 function velocityRemark(line: Line, flow: number, most: number, subject: string): readonly Finding[] {
-  const fastest = line.reduce((top, segment) => Math.max(top, meanVelocity(flow, segment.pipe.bore)), 0);
+  const fastest = line.reduce((top, run) => Math.max(top, meanVelocity(flowIn(run, flow), run.pipe.bore)), 0);
   if (!(fastest > most)) return [];
   const found = amount("velocity", fastest);
   const limit = { quantity: "velocity", value: most, side: "at most" } as const;

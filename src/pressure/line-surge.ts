@@ -1,7 +1,7 @@
 import { checkInputs, type Method } from "../basis/method.ts";
 import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
-import type { Line } from "../pipework/line.ts";
+import { flowIn, type Line } from "../pipework/line.ts";
 import { meanVelocity } from "../pipework/pipe-velocity.ts";
 import { screen, surge, surgeMethod } from "./surge.ts";
 
@@ -59,7 +59,7 @@ export function lineSurge({ flow, line, liquid, bulkModulus }: LineSurgeInput): 
   const findings: Finding[] = [];
   const runs: RunSurge[] = [];
   for (const run of line) {
-    const velocity = meanVelocity(flow, run.pipe.bore);
+    const velocity = meanVelocity(flowIn(run, flow), run.pipe.bore);
     const found = surge({ velocityChange: velocity, pipe: run.pipe, liquid, bulkModulus });
     if (!found.ok) return found;
     findings.push(...found.findings.filter(({ code }) => !ONE_PIPE.has(code)));

@@ -30,10 +30,10 @@ const PROFILE_CHOICE: Citation = {
 
 /**
  * Time to prime through a suction line of known lengths and bores, s: the lift gained straight up first, the safe
- * profile. Not stated: blank-off 25 inHg of vacuum at sea level, no air in the casing, no leak.
+ * profile. Of runs side by side one counts, the pump's own. Not stated: blank-off 25 inHg of vacuum at sea level, no air in the casing, no leak.
  * Fails: flooded-no-priming; suction-lay-flat-collapses; as `verticalFirst` and `primeTime`.
- * Warns: cautions priming-profile-assumed, blank-off-assumed, casing-not-counted, priming-vapour-unknown or -counted;
- * as `primeTime` and `liftRemarks`.
+ * Warns: cautions priming-profile-assumed, priming-one-run, blank-off-assumed, casing-not-counted,
+ * priming-vapour-unknown or -counted; as `primeTime` and `liftRemarks`.
  * Source: as `primeTime`; profile and blank-off are house choices.
  */
 export function linePrimeTime(input: LinePrimingInput): Result<PrimeTime> {
@@ -70,6 +70,7 @@ function alongLine<T>(input: LinePrimingInput, work: (front: PrimeTimeInput) => 
     return andThen(work(frontWith(airPump.blankOff ?? DEFAULT_BLANK_OFF)), (answer) =>
       succeed(answer, [
         ...(runs.some(({ rise }) => rise === 0) ? [profileAssumed()] : []),
+        ...oneRunCounted(suctionLine),
         ...(airPump.blankOff === null ? [blankOffAssumed(primeTime(frontWith(BETTER_BLANK_OFF)))] : []),
         ...(input.casingVolume === null ? [casingNotCounted()] : []),
         ...vapourRemarks(liquid),
@@ -81,6 +82,11 @@ function alongLine<T>(input: LinePrimingInput, work: (front: PrimeTimeInput) => 
 
 function profileAssumed(): Finding {
   return { code: "priming-profile-assumed", kind: "assumed", subject: "suction line", cites: PROFILE_CHOICE };
+}
+
+function oneRunCounted(line: Line): readonly Finding[] {
+  const most = Math.max(1, ...line.map(({ runs = 1 }) => runs));
+  return most === 1 ? [] : [{ code: "priming-one-run", kind: "check", subject: "suction line", facts: { runs: most } }];
 }
 
 function blankOffAssumed(better: Result<PrimeTime>): Finding {

@@ -6,7 +6,7 @@ import { headLost } from "../head/head-lost.ts";
 import { suctionLineRemarks } from "../head/line-remarks.ts";
 import { velocityHead } from "../head/velocity-head.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
-import type { Line } from "../pipework/line.ts";
+import { flowIn, type Line } from "../pipework/line.ts";
 import { npshAvailableMethod } from "./npsh-available.ts";
 import { defaultNpshMargin } from "./npsh-margin.ts";
 import { gasRemarks, liftRemarks } from "./suction-practice.ts";
@@ -68,7 +68,7 @@ export function greatestSuctionLift(input: GreatestSuctionLiftInput): Result<num
     const weight = density * STANDARD_GRAVITY;
     const lift = (atmosphericPressure - vapourPressure) / weight - suctionLoss - npshRequired - npshMargin;
     const last = suctionLine.at(-1);
-    const inletVelocityHead = last === undefined ? 0 : velocityHead(flow, last.pipe.bore);
+    const inletVelocityHead = last === undefined ? 0 : velocityHead(flowIn(last, flow), last.pipe.bore);
     const inletPressure = vapourPressure + weight * (npshRequired + npshMargin - inletVelocityHead);
     if (inletPressure < atmosphericPressure) {
       const collapses = layFlatCollapse(suctionLine, inletPressure - atmosphericPressure);

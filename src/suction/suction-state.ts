@@ -5,7 +5,7 @@ import { headLost } from "../head/head-lost.ts";
 import { layFlatIn, suctionLineRemarks } from "../head/line-remarks.ts";
 import { velocityHead } from "../head/velocity-head.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
-import type { Line } from "../pipework/line.ts";
+import { flowIn, type Line } from "../pipework/line.ts";
 import { npshAvailable, npshAvailableMethod } from "./npsh-available.ts";
 import { gasRemarks, liftRemarks } from "./suction-practice.ts";
 import { vacuumRemarks } from "./vacuum-collapse.ts";
@@ -67,7 +67,7 @@ export function suctionState(input: SuctionStateInput): Result<SuctionState> {
       npshAvailable({ surfacePressure: absoluteSurface, vapourPressure, density, suctionLift, suctionLoss }),
       (available) => {
         const last = suctionLine.at(-1);
-        const inletVelocityHead = last === undefined ? 0 : velocityHead(flow, last.pipe.bore);
+        const inletVelocityHead = last === undefined ? 0 : velocityHead(flowIn(last, flow), last.pipe.bore);
         const inletPressure =
           absoluteSurface - density * STANDARD_GRAVITY * (suctionLift + suctionLoss + inletVelocityHead);
         if (inletPressure < atmosphericPressure) {

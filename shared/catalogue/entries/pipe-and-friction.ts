@@ -13,7 +13,7 @@ import { runFriction } from "../../../src/slurry/run-friction.ts";
 import { defineEntry } from "../entry.ts";
 import { quantity, text } from "../parameter.ts";
 import { fitting, fittings } from "../parameters/fittings.ts";
-import { line } from "../parameters/line.ts";
+import { line, SHARES_IN_WORDS } from "../parameters/line.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { pipe as pipeParameter } from "../parameters/pipe.ts";
 import { share } from "../parameters/share.ts";
@@ -274,10 +274,9 @@ export const LINEHEAD = defineEntry({
   id: "LINEHEAD",
   group: "Pipe and friction",
   summary: "Head lost in a whole line by pipe friction and fittings",
-  method:
-    "Each row of the line by Darcy–Weisbach at its own bore, plus its fittings on its own velocity head, added up. The velocity head at the end counts where the line lists an exit. No static head is in it: see TDH.",
+  method: `Each row of the line by Darcy–Weisbach at its own bore, plus its fittings on its own velocity head, added up. The velocity head at the end counts where the line lists an exit. ${SHARES_IN_WORDS} No static head is in it: see TDH.`,
   cites: [...pipeFrictionMethod.cites, { source: "tp-410", at: "head lost in valves and fittings, K V²/2g" }],
-  parameters: { flow, line: line("The line, rows of pipe, length and fittings"), liquid, temperature },
+  parameters: { flow, line: line("The line"), liquid, temperature },
   answer: { kind: "quantity", name: "line head", quantity: "head" },
   examples: [
     {

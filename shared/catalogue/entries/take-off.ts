@@ -50,8 +50,7 @@ export const TAKEOFF = defineEntry({
   id: "TAKEOFF",
   group: "Estimate",
   summary: "Bill of quantities of the two lines: pipe, joints, fittings, flanged joints with bolting, masses",
-  method:
-    "Pipe by developed length and in pieces of stock length: steel, ductile iron, copper, PVC 20 ft (6 m), HDPE 40 ft (12 m), hose 20 ft (6 m), lay-flat and discharge hose as made up. Ordered with 5 % for cutting, HDPE 3 %. Flanged joints: the pump nozzle, each change of pipe, both ends of every valve, one end of foot valve, strainer and bellmouth; bends and tees are joined as the pipe is. Where the nominal size changes and no fitting of the line does it, a reducer is listed. Studs, nuts and gaskets of the class, ASME B16.5, with 10 % spare studs and 20 % spare gaskets, rounded up: common practice. Mass of plain pipe π (D − t) t ρ, steel 7850 kg/m³, and full of water at 20 °C. Nothing is priced. NOTES says what is not counted.",
+  method: `Pipe by developed length and in pieces of stock length: steel, ductile iron, copper, PVC 20 ft (6 m), HDPE 40 ft (12 m), hose 20 ft (6 m), lay-flat and discharge hose as made up. Ordered with 5 % for cutting, HDPE 3 %. Flanged joints: the pump nozzle, each change of pipe, both ends of every valve, one end of foot valve, strainer and bellmouth; bends and tees are joined as the pipe is. A row whose share is 1/2 is two equal runs side by side and counts twice, with its fittings; the word header beside the pipe makes it one piece of header. Where the nominal size changes and no fitting of the line does it, a reducer is listed. Studs, nuts and gaskets of the class, ASME B16.5, with 10 % spare studs and 20 % spare gaskets, rounded up: common practice. Mass of plain pipe π (D − t) t ρ, steel 7850 kg/m³, and full of water at 20 °C. Nothing is priced. NOTES says what is not counted.`,
   cites: takeOffCites,
   parameters: {
     suctionLine: line("The suction line, from the liquid to the pump"),

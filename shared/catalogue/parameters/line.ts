@@ -1,10 +1,14 @@
-import { andThen, type Result, succeed } from "../../../src/basis/result.ts";
+import { andThen, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { fittingsNamed } from "../../../src/pipework/fitting-name.ts";
+import { carrying, flowShare, SHARES_THAT_DO, withoutHeader } from "../../../src/pipework/flow-share.ts";
 import type { Line } from "../../../src/pipework/line.ts";
+import { climbsBeyondLength, climbsTooFar } from "../../../src/pipework/line-levels.ts";
 import type { Pipe } from "../../../src/pipework/pipe.ts";
 import { zeroLength } from "../../../src/pipework/pipe-friction.ts";
 import { pipeNamed } from "../../../src/pipework/pipe-name.ts";
-import { type ReadColumn, type ReadColumns, readTable, textCell } from "../../tables/read-table.ts";
+import type { Cell } from "../../cells/cell.ts";
+import { wrongKind } from "../../cells/refused-cell.ts";
+import { type ReadColumn, type ReadColumns, readTable, type TableRow, textCell } from "../../tables/read-table.ts";
 import type { RangeParameter } from "../parameter.ts";
 
 export const PIPE_COLUMN = {
@@ -21,30 +25,60 @@ export const FITTINGS_COLUMN = {
 } as const satisfies ReadColumn;
 
 const COLUMNS = {
-  pipe: { ...PIPE_COLUMN, needed: true },
+  pipe: { ...PIPE_COLUMN, needed: true, read: textCell('"6in sch40"', besideHeader(pipeOf)) },
   length: { name: "length", also: ["developed length"], quantity: "length", needed: true, byUnit: true, atLeast: 0 },
-  fittings: FITTINGS_COLUMN,
+  fittings: { ...FITTINGS_COLUMN, read: textCell('"2 elbow 90 long, 1 gate"', besideHeader(fittingsNamed)) },
+  share: {
+    name: "share",
+    also: ["share of flow", "share of the flow", "flow share", "part of the flow"],
+    holdsFigures: true,
+    read: shareOf,
+  },
+  level: { name: "level", also: ["level at end", "level at its end", "end level"], quantity: "elevation" },
 } as const satisfies ReadColumns;
 
+/** What the columns of a line are, for the help of a function that takes one. */
+const LINE_COLUMNS =
+  "rows of pipe, length, fittings; where they apply, share (of the flow, in one run: 1/2, 0.5, 50 %; blank is all) and level (of its end)";
+
+/** How a method that takes a line understands the last two columns. */
+export const SHARES_IN_WORDS =
+  "A row whose share is 1/2 is one of two equal runs side by side, twin hoses or the branches of two pumps, and counts at half the flow, once; a row is never added for each. Levels change no head between the same ends; a run that would climb more than its length is refused.";
+
 /**
- * A suction or discharge line: rows of pipe, length and fittings in the direction of flow, under a heading or in that
- * order. A length of nothing is answered with a caution where it is typed or arrives as 0, and refused where it is blank.
+ * A suction or discharge line: rows of pipe, length, fittings, share and level in the direction of flow, under a heading
+ * or in that order. A length of nothing is answered with a caution where it is typed or arrives as 0, and refused where
+ * it is blank.
  */
 export function line(about: string): RangeParameter<Line> {
   return {
     takes: "range",
-    about,
+    about: `${about}: ${LINE_COLUMNS}`,
     example: "a range of rows, such as 6in sch40 | 20 | 1 foot valve, 2 elbow 90 long",
     read: (cells, { name, units }) =>
       andThen(
-        readTable(cells, COLUMNS, { place: { name }, units, order: ["pipe", "length", "fittings"] }),
-        ({ rows }) =>
-          succeed(
-            rows.map(({ values: { pipe, length, fittings = [] } }) => ({ pipe, length, fittings })),
-            rows.flatMap(({ values: { length }, placeOf }) => zeroLength(length, placeOf("length")) ?? []),
-          ),
+        readTable(cells, COLUMNS, { place: { name }, units, order: ["pipe", "length", "fittings", "share", "level"] }),
+        ({ rows }) => lineOf(rows),
       ),
   };
+}
+
+function lineOf(rows: readonly TableRow<typeof COLUMNS>[]): Result<Line> {
+  const line = rows.map(({ values: { pipe, length, fittings, share, level } }) => ({
+    pipe: pipe.value,
+    length,
+    fittings: fittings?.value ?? [],
+    ...carrying(share, pipe.isHeader || fittings?.isHeader === true),
+    ...(level !== undefined && { endLevel: level }),
+  }));
+  const climbs = climbsTooFar(line);
+  if (climbs.length > 0) {
+    return fail(climbs.map((climb) => climbsBeyondLength(rows[climb.row]?.placeOf("level") ?? "level", climb)));
+  }
+  return succeed(
+    line,
+    rows.flatMap(({ values: { length }, placeOf }) => zeroLength(length, placeOf("length")) ?? []),
+  );
 }
 
 /** A pipe by its name; what is said of a part of the name names the cell besides. */
@@ -54,4 +88,31 @@ function pipeOf(text: string, subject: string): Result<Pipe> {
     finding.subject === subject ? finding : { ...finding, subject: `${subject}: ${finding.subject}` },
   );
   return { ...pipe, findings };
+}
+
+interface BesideHeader<T> {
+  readonly value: T;
+  /** Whether the text calls its row a piece of header. */
+  readonly isHeader: boolean;
+}
+
+function besideHeader<T>(
+  read: (text: string, subject: string) => Result<T>,
+): (text: string, subject: string) => Result<BesideHeader<T>> {
+  return (given, subject) => {
+    const { text, isHeader } = withoutHeader(given);
+    return andThen(read(text, subject), (value) => succeed({ value, isHeader }));
+  };
+}
+
+/** A share of the flow. How many pumps run is not known in a cell, so that "each" says nothing there. */
+function shareOf(cell: Cell, subject: string): Result<number> {
+  // A blank cell may arrive as 0, and blank is all: the greater loss of the two readings.
+  if (cell === 0) return succeed(1, [{ code: "zero-may-be-blank", kind: "check", subject }]);
+  if (typeof cell !== "string" && typeof cell !== "number") return wrongKind(subject, cell, SHARES_THAT_DO.join(", "));
+  return andThen(flowShare(cell, subject), (share) => {
+    if (share !== "each") return succeed(share);
+    const suggestions = ["“1/2” for two pumps side by side", "“1/3” for three"];
+    return fail([{ code: "share-each-needs-pumps", kind: "error", subject, given: String(cell), suggestions }]);
+  });
 }

@@ -16,6 +16,15 @@ export const pipeworkWords: WordsOf<keyof PipeworkFindings> = {
     `${f.subject} of the 3-K method and of equivalent lengths are in one line; the two differ by about a third, so keep to one`,
   "valve-not-held-open": (f, say) =>
     `${f.subject} may not open fully: the velocity of ${say.amount(f.found)} is below ${say.amount(f.limit)}, so the loss is higher than calculated, and it may chatter and wear`,
+  "share-is-a-date": (f, say) => `${f.subject} has become a date in the sheet (${f.given}); write ${say.suggestions()}`,
+  "share-number-unclear": (f, say) =>
+    `${f.subject} of ${f.given} is more than the whole flow of the line; write ${say.suggestions()}`,
+  "share-each-needs-pumps": (f, say) =>
+    `${f.subject} “${f.given}” leaves open how many pumps run; write ${say.suggestions()}`,
+  "share-counted-as-runs": (f) =>
+    `${f.subject} “${f.given}” is counted as ${f.facts.runs} equal runs side by side, each with a share of the flow; where it is one piece of header, write “header” beside the pipe`,
+  "line-climbs-beyond-length": (f, say) =>
+    `${f.subject}: a run of ${say.amount(f.limit)} cannot rise or fall by ${say.amount(f.found)}; check the level and the length`,
   "no-size-meets": ({ given, facts }, say) => {
     const { pipe, velocity, gradient } = facts.largest ?? {};
     const largest =

@@ -226,7 +226,11 @@ describe("LINEHEAD", () => {
     [[["6in sch40", 10, 3]], "#VALUE! Line row 1: fittings was given as 3"],
     [
       [["6in sch40", 10, "gate", "elbow"]],
-      "#VALUE! Line row 1 was given as elbow; give pipe, length, fittings, or a heading row that names them",
+      "#VALUE! Line row 1: share “elbow” is not one of the choices; use “1/2”, “50 %”, 0.5 or “all”",
+    ],
+    [
+      [["6in sch40", 10, "gate", "all", 5, "elbow"]],
+      "#VALUE! Line row 1 was given as elbow; give pipe, length, fittings, share, level, or a heading row that names them",
     ],
     [
       [
