@@ -36,7 +36,7 @@ export function waitsFor(
 ): readonly string[] {
   const { state, pumpState } = duty;
   return [
-    ...decidedBy
+    ...[...decidedBy, ...(isOfPump ? (["pumpsRunning", "arrangement"] as const) : [])]
       .filter((key) => state[key] === "unreadable" || (state[key] === "blank" && FIELDS[key].required))
       .map((key) => FIELDS[key].label),
     ...(isOfPump && pumpState === "unreadable" ? ["the chosen pump"] : []),

@@ -13,7 +13,7 @@ import { CURVE_POINT, POINT_COLUMNS, PUMP_BOXES } from "./fields/pump.ts";
 const CURVE_NAME = "pump curve";
 
 /** Whether nothing was typed of a pump: it is then not chosen. */
-export function isBlankPump({ points, arrangement: _, ...boxes }: PumpText): boolean {
+export function isBlankPump({ points, ...boxes }: PumpText): boolean {
   return Object.values(boxes).every((text) => text.trim() === "") && points.every(isBlankPoint);
 }
 
@@ -36,13 +36,8 @@ export function decodePump(typed: PumpText, unitSet: UnitSetName, keep: Keep): D
   const impellerDiameter = box("impellerDiameter", PUMP_BOXES.impellerDiameter);
   const speedRatio = box("speedRatio", PUMP_BOXES.speedRatio);
   const trimRatio = box("trimRatio", PUMP_BOXES.trimRatio);
-  const count = box("count", PUMP_BOXES.count);
-  const arrangement = box("arrangement", PUMP_BOXES.arrangement);
-  if (isWrong || curve === undefined) return undefined;
-  if (speedRatio === undefined || trimRatio === undefined || count === undefined || arrangement === undefined) {
-    return undefined;
-  }
-  return { typed, name, speed, impellerDiameter, curve, speedRatio, trimRatio, count, arrangement };
+  if (isWrong || curve === undefined || speedRatio === undefined || trimRatio === undefined) return undefined;
+  return { typed, name, speed, impellerDiameter, curve, speedRatio, trimRatio };
 }
 
 function decodeCurve(typed: readonly CurvePointText[], unitSet: UnitSetName, keep: Keep): PumpCurve | undefined {

@@ -6,6 +6,10 @@ export interface SegmentText {
   readonly pipe: string;
   readonly length: string;
   readonly fittings: string;
+  /** What one run carries of the line's flow: "each", "all", "1/2"; blank where left out. */
+  readonly share?: string;
+  /** Level of its end in the direction of flow; blank where left out. */
+  readonly level?: string;
 }
 
 /** One point of the chosen pump's curve as typed; blanks where the curve gives nothing. */
@@ -26,9 +30,6 @@ export interface PumpText {
   /** Speed and trim it runs at, as ratios of those; blank for 1. */
   readonly speedRatio: string;
   readonly trimRatio: string;
-  /** How many alike, and how they stand; blank for one. */
-  readonly count: string;
-  readonly arrangement: "parallel" | "series";
 }
 
 /** A duty as the estimator typed it: texts, never rewritten. Numbers without a unit are in `unitSet`. */
@@ -76,8 +77,6 @@ export const EMPTY_PUMP: PumpText = {
   points: [EMPTY_CURVE_POINT, EMPTY_CURVE_POINT, EMPTY_CURVE_POINT],
   speedRatio: "",
   trimRatio: "",
-  count: "",
-  arrangement: "parallel",
 };
 
 export const EMPTY_DUTY: DutyText = {

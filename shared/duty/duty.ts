@@ -1,7 +1,6 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
 import type { LineSegment } from "../../src/pipework/line.ts";
-import type { Arrangement } from "../../src/pump/head-curve.ts";
 import type { PumpCurve } from "../../src/pump/pump-curve.ts";
 import type { PumpText, SegmentText } from "./duty-text.ts";
 import type { FieldKey, FieldValues } from "./fields.ts";
@@ -32,8 +31,6 @@ export interface DutyPump {
   readonly curve: PumpCurve;
   readonly speedRatio: number;
   readonly trimRatio: number;
-  readonly count: number;
-  readonly arrangement: Arrangement;
 }
 
 /** How a field got its value, or why it has none. */
@@ -52,6 +49,16 @@ export interface Duty extends FieldValues {
   /** Undefined until a pump is chosen, and where a box of it cannot be read. */
   readonly pump: DutyPump | undefined;
   readonly pumpState: Exclude<FieldState, "assumed">;
+}
+
+/** How many pumps share the flow; one where they stand in series, or where nobody can read how many there are. */
+export function pumpsSideBySide({ pumpsRunning = 1, arrangement }: Duty): number {
+  return arrangement === "series" ? 1 : pumpsRunning;
+}
+
+/** How many pumps add their heads; one where they share the flow, or where nobody can read how many there are. */
+export function pumpsInSeries({ pumpsRunning = 1, arrangement }: Duty): number {
+  return arrangement === "series" ? pumpsRunning : 1;
 }
 
 /** Whether the pump stands above the liquid it draws from. */

@@ -11,6 +11,7 @@ import { pressure } from "./fields/pressure.ts";
 import { priming } from "./fields/priming.ts";
 import { range } from "./fields/range.ts";
 import { slurry } from "./fields/slurry.ts";
+import { station } from "./fields/station.ts";
 import { suction } from "./fields/suction.ts";
 import { system } from "./fields/system.ts";
 
@@ -19,6 +20,7 @@ const STEPS = {
   job,
   liquid,
   levels,
+  station,
   suction,
   system,
   range,
@@ -39,6 +41,7 @@ const DECLARED = {
   ...job,
   ...liquid,
   ...levels,
+  ...station,
   ...suction,
   ...system,
   ...range,

@@ -1,43 +1,10 @@
 import * as v from "valibot";
 import { nearestNames } from "../../src/basis/nearest.ts";
-import { UNIT_SET_NAMES } from "../../src/basis/quantities.ts";
 import { type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
 import { type DutyText, EMPTY_DUTY } from "./duty-text.ts";
 import { FIELD_KEYS, type FieldKey } from "./fields.ts";
-
-const FORMAT = "dutybook-duty";
-const VERSION = 1;
-
-const segment = v.object({ pipe: v.string(), length: v.string(), fittings: v.string() });
-
-const curvePoint = v.object({
-  flow: v.string(),
-  head: v.string(),
-  efficiency: v.string(),
-  npshRequired: v.string(),
-});
-
-const pump = v.object({
-  name: v.string(),
-  speed: v.string(),
-  impellerDiameter: v.string(),
-  points: v.array(curvePoint),
-  speedRatio: v.string(),
-  trimRatio: v.string(),
-  count: v.string(),
-  arrangement: v.picklist(["parallel", "series"]),
-});
-
-const saved = v.object({
-  format: v.literal(FORMAT),
-  version: v.pipe(v.number(), v.integer(), v.minValue(1)),
-  unitSet: v.picklist(UNIT_SET_NAMES),
-  fields: v.record(v.string(), v.string()),
-  basis: v.optional(v.record(v.string(), v.string()), {}),
-  suctionLine: v.array(segment),
-  dischargeLine: v.array(segment),
-  pump: v.optional(pump),
-});
+import { FORMAT, type SavedDuty, savedDuty, savedDuty1, savedHead, VERSION } from "./saved-schema.ts";
+import { fromVersion1 } from "./saved-version-1.ts";
 
 /** A duty as text to keep in a file. */
 export function saveDuty(duty: DutyText): string {
@@ -57,10 +24,19 @@ export function loadDuty(json: string): Result<DutyText> {
 
 /** The duty in what a saved one was parsed to. A field that is not known is left out, and said. */
 export function dutyFrom(data: unknown): Result<DutyText> {
-  const parsed = v.safeParse(saved, data);
-  if (!parsed.success) return refuse(firstIssue(parsed.issues));
-  const { version, unitSet, fields, basis, suctionLine, dischargeLine, pump: chosen } = parsed.output;
+  const head = v.safeParse(savedHead, data);
+  if (!head.success) return refuse(firstIssue(head.issues));
+  const { version } = head.output;
   if (version > VERSION) return refuse(`it was saved by a later version (${version})`);
+  if (version === 1) {
+    const first = v.safeParse(savedDuty1, data);
+    return first.success ? dutyOf(fromVersion1(first.output)) : refuse(firstIssue(first.issues));
+  }
+  const parsed = v.safeParse(savedDuty, data);
+  return parsed.success ? dutyOf(parsed.output) : refuse(firstIssue(parsed.issues));
+}
+
+function dutyOf({ unitSet, fields, basis, suctionLine, dischargeLine, pump: chosen }: SavedDuty): Result<DutyText> {
   const known = (from: Readonly<Record<string, string>>): Partial<Record<FieldKey, string>> =>
     Object.fromEntries(FIELD_KEYS.filter((key) => from[key] !== undefined).map((key) => [key, from[key] as string]));
   const duty: DutyText = {

@@ -19,6 +19,8 @@ import { stateAsPumped } from "../duty/slurry.ts";
 import type { WorkedDuty } from "./worked-duty.ts";
 
 const NEEDED = [
+  "pumpsRunning",
+  "arrangement",
   "liquid",
   "temperature",
   "altitude",
@@ -33,11 +35,11 @@ const NEEDED = [
  * level stated, its lowest, in all of them. Findings are those of the region alone; the sheet's calls say the others.
  */
 export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result<DutyRegion> {
-  const { speedRatio, trimRatio, count, arrangement } = pump;
+  const { speedRatio, trimRatio } = pump;
   // What is missing is said at its box.
   const suctionLine = segmentsOf(duty.suctionLine);
   if (!hasFields(duty, ...NEEDED) || suctionLine === undefined) return fail([]);
-  const { acceptanceGrade, leastStaticHead, greatestStaticHead, npshMargin } = duty;
+  const { pumpsRunning, arrangement, acceptanceGrade, leastStaticHead, greatestStaticHead, npshMargin } = duty;
   const normal = duty.deliveryLevel - duty.sourceLevel;
   const state = stateAsPumped(duty);
   if (!state.ok) return state;
@@ -59,7 +61,7 @@ export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result
   const [lower, upper] = acceptanceGrade?.head ?? [0, 0];
   return dutyRegion({
     pump: running.value,
-    pumps: count,
+    pumps: pumpsRunning,
     arrangement,
     // A head typed to a hundredth may pass the difference of the levels by a rounding.
     staticHeads: {

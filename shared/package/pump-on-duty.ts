@@ -73,8 +73,9 @@ export interface PumpOnDuty {
   /** As it runs: r/s and m; undefined where the speed or diameter of the curve is not stated. */
   readonly speed: number | undefined;
   readonly impellerDiameter: number | undefined;
-  readonly count: number;
-  readonly arrangement: Arrangement;
+  /** As stated; undefined where that cannot be read. */
+  readonly pumpsRunning: number | undefined;
+  readonly arrangement: Arrangement | undefined;
   /** Curves at the running speed and trim for drawing, by rising flow; empty where the curve does not give them. */
   readonly head: readonly DrawnPoint[];
   readonly efficiency: readonly DrawnPoint[];
@@ -107,7 +108,7 @@ export interface PumpOnDuty {
 
 /** The chosen pump on the duty for the pane; undefined until a pump is chosen. */
 export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
-  const { pump } = duty;
+  const { pump, pumpsRunning, arrangement } = duty;
   if (pump === undefined) return undefined;
   const worked = workedDuty(duty);
   const { figure, figureWhereGiven, findings } = worked;
@@ -119,8 +120,8 @@ export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
     name: pump.name,
     speed: pump.speed === undefined ? undefined : pump.speed * pump.speedRatio,
     impellerDiameter: pump.impellerDiameter === undefined ? undefined : pump.impellerDiameter * pump.trimRatio,
-    count: pump.count,
-    arrangement: pump.arrangement,
+    pumpsRunning,
+    arrangement,
     head: drawn(worked, HEAD_CURVE, "together", "headTogether"),
     efficiency: drawn(worked, POWER_CURVE, "together", "efficiency"),
     shaftPower: drawn(worked, POWER_CURVE, "together", "powerTogether"),

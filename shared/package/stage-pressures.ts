@@ -10,7 +10,7 @@ import { CLASSES, nozzleLabels } from "../calc-sheet/sections/pressure-nozzles.t
 import { stagesOf } from "../calc-sheet/sections/pressure-stages.ts";
 import { type NozzleCriterion, pressureCriteria } from "../calc-sheet/verdicts/pressure.ts";
 import { ratingSystem } from "../catalogue/parameters/class.ts";
-import type { Duty, DutyPump } from "../duty/duty.ts";
+import type { Duty } from "../duty/duty.ts";
 import { judgedRows } from "./verdicts.ts";
 import { workedDuty } from "./worked-duty.ts";
 
@@ -54,7 +54,7 @@ export function stagePressures(duty: Duty): StagePressures | undefined {
   const judged = judgedRows(duty).filter(({ subject }) => subject === "pressure");
   const criteria = pressureCriteria(duty, pump);
   const nozzles: StageNozzle[] = [];
-  for (const [row, label] of nozzleLabels(pump).entries()) {
+  for (const [row, label] of nozzleLabels(duty).entries()) {
     const pressure = (column: "greatest" | "rating") => figure(cell(CLASSES, row, column));
     const text = (column: "class" | "next" | "case" | "offered") =>
       String(worked.cells.get(cell(CLASSES, row, column).key) ?? "");
@@ -75,7 +75,7 @@ export function stagePressures(duty: Duty): StagePressures | undefined {
   }
   const most = Math.max(...nozzles.map(({ greatest }) => greatest));
   const classOffered = offeredOf(duty);
-  return { nozzles, lines: [...classLines(duty, classOffered, most), ...partsOf(duty, pump)], classOffered };
+  return { nozzles, lines: [...classLines(duty, classOffered, most), ...partsOf(duty)], classOffered };
 }
 
 /** Each part once, by the graver of its judgements at the nozzle. */
@@ -90,11 +90,11 @@ function aboveAt(row: number, criteria: readonly NozzleCriterion[], judged: read
 }
 
 /** The casing and the other part, of all stages or of one. */
-function partsOf(duty: Duty, pump: DutyPump): readonly PressureLine[] {
+function partsOf(duty: Duty): readonly PressureLine[] {
   const { casingWorkingPressure, otherPart = "other part", otherPartPressure } = duty;
   const line = (name: string, pressure: number | undefined): readonly PressureLine[] =>
     pressure === undefined ? [] : [{ name, pressure, kind: "part" }];
-  const own = [...stagesOf(duty, pump)].flatMap(([stage, { casing, part = "other part", partPressure }]) => [
+  const own = [...stagesOf(duty)].flatMap(([stage, { casing, part = "other part", partPressure }]) => [
     ...line(`casing, stage ${stage}`, casing),
     ...line(part, partPressure),
   ]);

@@ -2,7 +2,7 @@ import { outOfRange } from "../basis/method.ts";
 import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { headAt, type PumpingSystem } from "../head/total-head.ts";
 import type { ServiceName } from "../tables/services.ts";
-import type { HeadCurve } from "./head-curve.ts";
+import type { Arrangement, HeadCurve } from "./head-curve.ts";
 import { systemCurveThrough } from "./system-curve-through.ts";
 
 /** What pumps are chosen for. */
@@ -21,6 +21,27 @@ export interface SelectionDuty {
   readonly npshMargin?: number;
   /** What the margin goes by where none is given: that of a suction lift where left out. */
   readonly service?: ServiceName;
+}
+
+/**
+ * What a duty asks of each of several equal pumps that meet it together: side by side a share of the flow, in series a
+ * share of the head.
+ */
+export function askedOfEach(duty: SelectionDuty, pumps: number, arrangement: Arrangement): SelectionDuty {
+  const { flow, system, npshAvailable } = duty;
+  const sideBySide = arrangement === "parallel" ? pumps : 1;
+  const inSeries = pumps / sideBySide;
+  return {
+    ...duty,
+    flow: flow / sideBySide,
+    system: {
+      knots: system.knots.map((flow) => flow / sideBySide),
+      leastFlow: system.leastFlow / sideBySide,
+      mostFlow: system.mostFlow / sideBySide,
+      headAt: (each) => system.headAt(sideBySide * each) / inSeries,
+    },
+    ...(npshAvailable !== undefined && { npshAvailable: (each: number) => npshAvailable(sideBySide * each) }),
+  };
 }
 
 /** A pump that would give more than this many times the flow asked for is left out as too large (house choice). */

@@ -9,6 +9,7 @@ import { pump } from "./views/pump.ts";
 import { pumps } from "./views/pumps.ts";
 import { range } from "./views/range.ts";
 import { results } from "./views/results.ts";
+import { station } from "./views/station.ts";
 import { systemCurve } from "./views/system-curve.ts";
 import { toConfirm } from "./views/to-confirm.ts";
 import { units } from "./views/units.ts";
@@ -20,6 +21,7 @@ export const STEPS: readonly Step[] = [
   units,
   liquidAndSite,
   flowAndLevels,
+  station,
   suctionLine,
   dischargeLine,
   results,

@@ -56,7 +56,7 @@ export function hostilePlaces(typed: DutyText): readonly HostilePlace[] {
 function pumpPlaces(typed: DutyText): readonly HostilePlace[] {
   const { pump } = typed;
   if (pump === undefined) return [];
-  const boxes = PUMP_KEYS.filter((key) => key !== "name" && key !== "arrangement").map((key) => ({
+  const boxes = PUMP_KEYS.filter((key) => key !== "name").map((key) => ({
     key: placeKey({ pump: key }),
     own: pump[key],
     holding: (text: string): DutyText => ({ ...typed, pump: { ...pump, [key]: text } }),
@@ -89,10 +89,13 @@ export function othersFor({ key, field, own }: HostilePlace): readonly string[] 
   const number = bareNumber(own);
   const isName = field !== undefined && FIELDS[field].kind === "name";
   // A little more keeps within every rule between the boxes.
-  if (number !== undefined && number !== 0 && !isName && key !== "pump.count") return [String(number * 1.01)];
+  if (number !== undefined && number !== 0 && !isName && !WHOLE.has(key)) return [String(number * 1.01)];
   const texts = field === undefined ? (OTHERS_ELSEWHERE[key.split(".").at(-1) ?? ""] ?? []) : TYPICAL[field];
   return texts.filter((text) => text !== own);
 }
+
+/** Boxes of a whole number. */
+const WHOLE: ReadonlySet<string> = new Set(["pumpsRunning", "pumpsStandby"]);
 
 const OTHERS_ELSEWHERE: Readonly<Record<string, readonly string[]>> = {
   pipe: ["8in sch40", "10in sch40"],
@@ -102,7 +105,6 @@ const OTHERS_ELSEWHERE: Readonly<Record<string, readonly string[]>> = {
   impellerDiameter: ["300 mm", "320 mm"],
   speedRatio: ["0.95", "0.97"],
   trimRatio: ["0.95", "0.97"],
-  count: ["2", "3"],
   efficiency: ["0", "10"],
   flow: ["1 gpm", "2 gpm"],
   npshRequired: ["1 m", "1.5 m"],
@@ -125,6 +127,9 @@ export const TYPICAL: Readonly<Record<FieldKey, readonly [string, string]>> = {
   sourceLevel: ["1 m", "1.1 m"],
   pumpLevel: ["2 m", "2.1 m"],
   deliveryLevel: ["20 m", "21 m"],
+  pumpsRunning: ["2", "3"],
+  pumpsStandby: ["1", "2"],
+  arrangement: ["series", "parallel"],
   sourcePressure: ["10 kPa", "20 kPa"],
   deliveryPressure: ["10 kPa", "20 kPa"],
   frictionMargin: ["5", "10"],

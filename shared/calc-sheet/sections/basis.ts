@@ -3,9 +3,9 @@ import { FIELDS, type FieldKey, fieldsOf } from "../../duty/fields.ts";
 import { slurryFields } from "../../duty/slurry.ts";
 import type { PlanItem } from "../plan.ts";
 import { stated } from "./stated-input.ts";
+import { stationBasis } from "./station.ts";
 
 const STATED = [
-  "flow",
   "sourceLevel",
   "pumpLevel",
   "deliveryLevel",
@@ -30,6 +30,8 @@ export function basis(duty: Duty): readonly PlanItem[] {
   const isOfCurve = pump?.curve.npshRequired !== undefined || pumpState === "unreadable";
   return [
     { kind: "section", id: "basis", text: "Basis" },
+    ...stated(duty, "flow"),
+    ...stationBasis(duty),
     ...stated(duty, ...STATED, ...slurryFields(duty), "npshRequired"),
     ...(state.npshRequired !== "blank" || isOfCurve ? stated(duty, "npshMargin") : []),
   ];

@@ -1,6 +1,6 @@
 import { BOLTTORQUE } from "../../catalogue/entries/bolting.ts";
 import { FLANGEDIMENSIONS } from "../../catalogue/entries/flange-dimensions.ts";
-import type { Duty, DutyPump } from "../../duty/duty.ts";
+import type { Duty } from "../../duty/duty.ts";
 import {
   type Call,
   callOf,
@@ -73,8 +73,8 @@ export function statedFlanges({ state }: Pick<Duty, "state">): readonly Flange[]
 }
 
 /** Greatest pressure at a flange: in series that of the last stage, whose suction sees most. */
-export function pressureAt(pump: DutyPump, { fromLast }: Flange): Expression {
-  return part(CLASSES, "greatest", nozzleLabels(pump).length - 1 - fromLast);
+export function pressureAt(duty: Duty, { fromLast }: Flange): Expression {
+  return part(CLASSES, "greatest", nozzleLabels(duty).length - 1 - fromLast);
 }
 
 /**
@@ -110,7 +110,7 @@ export const boltingSection: PackageSection = {
         ? [statement(NO_GASKET)]
         : pump === undefined
           ? [statement(NO_PUMP)]
-          : joints(duty, pump, flanges)),
+          : joints(duty, flanges)),
       remark(BOLTING.flangeNotes, "Flange dimensions", dimensions(first)),
     ];
   },
@@ -148,12 +148,12 @@ function dimensionTable(flanges: readonly Flange[]): TableItem {
 }
 
 /** Load and torque at the greatest pressure of each flange and at the test of the package. */
-function joints(duty: Duty, pump: DutyPump, flanges: readonly Flange[]): readonly PlanItem[] {
+function joints(duty: Duty, flanges: readonly Flange[]): readonly PlanItem[] {
   const call = (flange: Flange): Call =>
     callOf(BOLTTORQUE, {
       size: FIELD[flange.field],
       flangeClass: FIELD.flangeClass,
-      pressure: pressureAt(pump, flange),
+      pressure: pressureAt(duty, flange),
       gasket: FIELD.gasket,
       flangeMaterial: FIELD.casingMaterial,
       boltGrade: FIELD.boltGrade,
@@ -165,7 +165,7 @@ function joints(duty: Duty, pump: DutyPump, flanges: readonly Flange[]): readonl
       boltFinish: FIELD.boltFinish,
       metalTemperature: FIELD.temperature,
     });
-  const test = part(CLASSES, "packageTest", nozzleLabels(pump).length - 1);
+  const test = part(CLASSES, "packageTest", nozzleLabels(duty).length - 1);
   return [
     ...stated(duty, "gasket", "gasketShape", "facing", "boltGrade", "boltFinish", "nutFactor", "torqueScatter"),
     figure(
@@ -178,7 +178,7 @@ function joints(duty: Duty, pump: DutyPump, flanges: readonly Flange[]): readonl
       spill(flange.joint, `Bolt load and torque of the ${flange.label.toLowerCase()}`, call(flange)),
     ),
     jointTable(flanges),
-    ...flanges.flatMap((flange) => jointFigures(pump, flange)),
+    ...flanges.flatMap((flange) => jointFigures(duty, flange)),
     ...flanges.map((flange) => remark(flange.notes, `${flange.label} bolting`, call(flange))),
   ];
 }
@@ -186,7 +186,7 @@ function joints(duty: Duty, pump: DutyPump, flanges: readonly Flange[]): readonl
 /** Test over working pressure where the package has no test, as the pump standards test. */
 const USUAL_TEST = 1.5;
 
-function jointFigures(pump: DutyPump, flange: Flange): readonly PlanItem[] {
+function jointFigures(duty: Duty, flange: Flange): readonly PlanItem[] {
   const { label, joint, torque, sealsTo, verdict } = flange;
   const of = label.toLowerCase();
   const why = part(joint, "noTorque");
@@ -216,7 +216,7 @@ function jointFigures(pump: DutyPump, flange: Flange): readonly PlanItem[] {
           seals,
           BOLTING.jointTestPressure,
           constant("seals, test included"),
-          ifAtLeast(seals, pressureAt(pump, flange), constant("seals, SHORT AT TEST"), constant("DOES NOT SEAL")),
+          ifAtLeast(seals, pressureAt(duty, flange), constant("seals, SHORT AT TEST"), constant("DOES NOT SEAL")),
         ),
         constant("NO TORQUE"),
       ),

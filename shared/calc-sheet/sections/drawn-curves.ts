@@ -14,7 +14,6 @@ import {
   type Expression,
   extreme,
   greatest,
-  ifText,
   least,
   product,
   ratio,
@@ -23,6 +22,7 @@ import {
   type TableOf,
   tableOf,
 } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
 import { type ColumnFacts, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
 import { PUMPED } from "./as-pumped.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
@@ -30,6 +30,7 @@ import { npshAvailableAt } from "./npsh.ts";
 import { PUMP } from "./pump.ts";
 import { curveAsPumped, readCurve, slurryCurve } from "./slurry-curve.ts";
 import { inUnitSet } from "./stated-input.ts";
+import { byArrangement } from "./station.ts";
 import { viscousCurve } from "./viscous-curve.ts";
 
 const ROWS = 25;
@@ -104,12 +105,11 @@ export function drawnCurves(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 }
 
 function howItRuns(duty: Duty): WorkingItem {
-  const arranged = (series: Expression, parallel: Expression): Expression =>
-    ifText(PUMP.arrangement, "series", series, parallel);
+  const arranged = (series: Expression, parallel: Expression): Expression => byArrangement(duty, series, parallel);
   const water = constant(inUnitSet(SPECIFIC_GRAVITY_REFERENCE, "density", duty));
   return working(HOW_IT_RUNS, "How the pumps run", 1, [
-    ["sideBySide", "sharing the flow", () => arranged(constant(1), PUMP.pumpCount)],
-    ["inSeries", "adding heads", () => arranged(PUMP.pumpCount, constant(1))],
+    ["sideBySide", "sharing the flow", () => arranged(constant(1), FIELD.pumpsRunning)],
+    ["inSeries", "adding heads", () => arranged(FIELD.pumpsRunning, constant(1))],
     ["specificGravity", "SG", () => ratio(LIQUID_FIGURES.density, water)],
     ["curveEnd", "curve of all ends at", () => product(lastFlow(duty), SIDE_BY_SIDE)],
     ["reach", "system curves up to", () => product(constant(REACH), CURVE_END)],
@@ -153,7 +153,7 @@ function powerCurve(duty: Duty, { curve: { points } }: DutyPump): WorkingItem {
     ["power", "power of each", { spill: callOf(PUMPPOWER, { ...readAt(POWER_CURVE, duty), SG: SPECIFIC_GRAVITY }) }],
     flowsTogether(POWER_CURVE),
     ["percent", "efficiency", (row) => product(cell(POWER_CURVE, row, "efficiency"), constant(100))],
-    ["powerTogether", "power of all", (row) => product(cell(POWER_CURVE, row, "power"), PUMP.pumpCount)],
+    ["powerTogether", "power of all", (row) => product(cell(POWER_CURVE, row, "power"), FIELD.pumpsRunning)],
   ]);
 }
 

@@ -71,7 +71,7 @@ export function powers(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     figure(
       POWER.powerOfOne,
       "Shaft power in operation",
-      ifNumber(POINT.operatingPower, ratio(POINT.operatingPower, PUMP.pumpCount), NOT_GIVEN),
+      ifNumber(POINT.operatingPower, ratio(POINT.operatingPower, FIELD.pumpsRunning), NOT_GIVEN),
       "Of one pump, at the operating point of the duty as stated.",
     ),
     ...(isRaised
@@ -209,8 +209,8 @@ function atTop(duty: Duty, pump: DutyPump) {
       ? product(PUMP.speedRatio, ratio(POWER.topSpeed, PUMP.runningSpeed))
       : PUMP.speedRatio,
     trimRatio: raisesTrim(duty, pump) ? least(constant(1), product(PUMP.trimRatio, POWER.topTrim)) : PUMP.trimRatio,
-    numberOfPumps: PUMP.pumpCount,
-    arrangement: PUMP.arrangement,
+    numberOfPumps: FIELD.pumpsRunning,
+    arrangement: FIELD.arrangement,
     SG: SPECIFIC_GRAVITY,
   });
 }

@@ -1,7 +1,7 @@
 import { OPERATINGPOINT } from "../../catalogue/entries/pump.ts";
 import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
 import type { ColumnKeyOf } from "../../catalogue/entry.ts";
-import type { Duty } from "../../duty/duty.ts";
+import { type Duty, pumpsSideBySide } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
 import { isSlurry } from "../../duty/slurry.ts";
 import {
@@ -143,7 +143,7 @@ function stateOf(duty: Duty, made: Made): DutyState {
     curve: { table, drawn, ...(end && { end }) },
     speedRatio: PUMP.speedRatio,
     trimRatio: PUMP.trimRatio,
-    pumps: isAlone ? constant(1) : PUMP.pumpCount,
+    pumps: isAlone ? constant(1) : FIELD.pumpsRunning,
     sideBySide: isAlone ? constant(1) : SIDE_BY_SIDE,
     inSeries: isAlone ? constant(1) : IN_SERIES,
     reach: SYSTEM_REACH,
@@ -204,8 +204,9 @@ export function flushState(duty: Duty): DutyState | undefined {
 }
 
 /** Pumps side by side start and stop one by one: the one left runs out furthest at the least static head. */
-function aloneOf({ state, pump, acceptanceGrade }: Duty): readonly Made[] {
-  if (pump === undefined || pump.count === 1 || pump.arrangement === "series") return [];
+function aloneOf(duty: Duty): readonly Made[] {
+  if (duty.pump === undefined || pumpsSideBySide(duty) === 1) return [];
+  const { state, acceptanceGrade } = duty;
   const hasLeast = state.leastStaticHead !== "blank";
   const isHigh = (acceptanceGrade?.head[1] ?? 0) > 0;
   const label = `One pump alone${hasLeast ? ", least static head" : ""}${isHigh ? ", upper tolerance" : ""}`;

@@ -56,8 +56,8 @@ export function toConfirm(duty: Duty, items: readonly PlanItem[], cited: readonl
   ];
 }
 
-/** How far a curve is drawn is nobody's to confirm. */
-const OF_NO_MATTER: readonly FieldKey[] = ["curveFlow"];
+/** How far a curve is drawn is nobody's to confirm; nor is one pump, where nobody speaks of more. */
+const OF_NO_MATTER: readonly FieldKey[] = ["curveFlow", "pumpsRunning"];
 
 /** Boxes left blank whose default the sheet rests on. */
 export function assumedFields({ state }: Duty, items: readonly PlanItem[]): readonly FieldKey[] {

@@ -38,7 +38,7 @@ import {
 import { stateCell } from "./duty-states.ts";
 import { HEAD, headToSelect } from "./head.ts";
 import { marginVerdict, npshMarginBasis } from "./npsh.ts";
-import { PUMP, PUMP_CURVE } from "./pump.ts";
+import { PUMP_CURVE } from "./pump.ts";
 import { readCurve } from "./slurry-curve.ts";
 
 /** Worked cells of this section. */
@@ -141,7 +141,7 @@ function efficiencyRows(record: Record, duty: Duty): readonly ResultItem[] {
     figure(
       POINT.greatestPower,
       "Greatest shaft power on the curve",
-      product(asPumpedPower(duty, part(MAX_POWER, "power")), PUMP.pumpCount),
+      product(asPumpedPower(duty, part(MAX_POWER, "power")), FIELD.pumpsRunning),
       "To the end of the curve, extended where its efficiencies end early; all pumps together, with the liquid pumped.",
     ),
   ];

@@ -2,7 +2,7 @@ import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../../../src/basis
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { PIPERATING } from "../../catalogue/entries/pipe-rating.ts";
 import { COLLAPSEPRESSURE } from "../../catalogue/entries/take-off.ts";
-import type { Duty, DutyPump, DutySegment } from "../../duty/duty.ts";
+import type { Duty, DutySegment } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
 import type { FieldKey } from "../../duty/fields.ts";
 import {
@@ -112,7 +112,7 @@ export function columnPressure(height: Expression, units: UnitSetName): Expressi
 }
 
 /** Ratings of every run that can be rated, collapse of the suction runs, and the table that holds the pressures against them. */
-export function runTables(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+export function runTables(duty: Duty): readonly PlanItem[] {
   const rated = pipeRuns(duty).filter((run) => isRated(duty, run));
   return [
     ...rated.map((run) =>
@@ -139,7 +139,7 @@ export function runTables(duty: Duty, pump: DutyPump): readonly PlanItem[] {
           }),
         ),
       ),
-    ...(rated.length === 0 ? [] : [runTable(duty, rated, nozzleLabels(pump).length - 1)]),
+    ...(rated.length === 0 ? [] : [runTable(duty, rated, nozzleLabels(duty).length - 1)]),
   ];
 }
 

@@ -78,7 +78,7 @@ export const pipeSection: PackageSection = {
     if (pump === undefined || pipeRuns(duty).length === 0) return [];
     return [
       ...stated(duty, "suctionHoseRating", "dischargeHoseRating", "vacuumDuration"),
-      ...runTables(duty, pump),
+      ...runTables(duty),
       ...steady(duty),
       ...vacuum(duty),
       ...(duty.dischargeLine.length === 0 ? [] : surge(duty)),

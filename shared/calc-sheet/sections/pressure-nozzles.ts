@@ -2,7 +2,7 @@ import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../../../src/basis
 import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { NOZZLECLASSES } from "../../catalogue/entries/nozzle-classes.ts";
 import { SUCTIONPRESSURE } from "../../catalogue/entries/suction-pressure.ts";
-import type { Duty, DutyPump } from "../../duty/duty.ts";
+import { type Duty, type DutyPump, pumpsInSeries } from "../../duty/duty.ts";
 import {
   type Call,
   callOf,
@@ -25,7 +25,7 @@ import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
 import { SPECIFIC_GRAVITY } from "./drawn-curves.ts";
 import { GREATEST, isHighIdleAssumed } from "./pressure-head.ts";
-import { SERIES, SERIES_AT_BEST, seriesTable, stageCell, stageCount, stagesOf } from "./pressure-stages.ts";
+import { SERIES, SERIES_AT_BEST, seriesTable, stageCell, stagesOf } from "./pressure-stages.ts";
 import { PUMP } from "./pump.ts";
 
 /** Worked cells of the suction pressure. */
@@ -37,17 +37,17 @@ interface Source {
 }
 
 /** The source at its highest, and the first pump of the set. */
-function sourceOf(duty: Duty, pump: DutyPump): Source {
+function sourceOf(duty: Duty): Source {
   return {
     sourceLevel: duty.state.highestSourceLevel === "blank" ? FIELD.sourceLevel : FIELD.highestSourceLevel,
-    pumpLevel: stageCell(stagesOf(duty, pump), 1, "level") ?? FIELD.pumpLevel,
+    pumpLevel: stageCell(stagesOf(duty), 1, "level") ?? FIELD.pumpLevel,
   };
 }
 
 /** What is to be said of the suction pressure; its figure is worked out beside it, for the bolts are far down a chain. */
-export function suctionCall(duty: Duty, pump: DutyPump): Call {
+export function suctionCall(duty: Duty): Call {
   return callOf(SUCTIONPRESSURE, {
-    ...sourceOf(duty, pump),
+    ...sourceOf(duty),
     sourcePressure: FIELD.sourcePressure,
     SG: SPECIFIC_GRAVITY,
     statedPressure: FIELD.greatestSuctionPressure,
@@ -55,10 +55,10 @@ export function suctionCall(duty: Duty, pump: DutyPump): Call {
 }
 
 /** Pressure at the first suction nozzle with no flow, by the source and as stated. */
-export function suctionItems(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+export function suctionItems(duty: Duty): readonly PlanItem[] {
   const { elevation, gaugePressure } = UNIT_SETS[duty.unitSet];
   const weight = (SPECIFIC_GRAVITY_REFERENCE * STANDARD_GRAVITY * elevation.factor) / gaugePressure.factor;
-  const { sourceLevel, pumpLevel } = sourceOf(duty, pump);
+  const { sourceLevel, pumpLevel } = sourceOf(duty);
   const column = product(difference(sourceLevel, pumpLevel), SPECIFIC_GRAVITY, constant(weight));
   const isStated = duty.state.greatestSuctionPressure !== "blank";
   return [
@@ -92,21 +92,21 @@ export const CLASSES = spillOf("nozzleClasses", NOZZLECLASSES);
 export const CLASSES_AT_BEST = spillOf("nozzleClassesAtBest", NOZZLECLASSES);
 
 /** Suction and discharge of each stage, as the rows of the nozzles are labelled. */
-export function nozzleLabels(pump: DutyPump): readonly string[] {
-  const count = stageCount(pump);
+export function nozzleLabels(duty: Duty): readonly string[] {
+  const count = pumpsInSeries(duty);
   if (count === 1) return ["Suction", "Discharge"];
   return Array.from({ length: count }, (_, i) => [`Stage ${i + 1} suction`, `Stage ${i + 1} discharge`]).flat();
 }
 
 /** Pressure and class at each nozzle, and what of them is worth a word. */
 export function nozzleTables(duty: Duty, pump: DutyPump): readonly PlanItem[] {
-  const labels = nozzleLabels(pump);
+  const labels = nozzleLabels(duty);
   const top = duty.state.standingLevel === "blank" ? "delivery level" : "highest level of the line";
   const rows = labels.length + 1;
   return [
-    seriesTable(duty, pump, "careful"),
+    seriesTable(duty, "careful"),
     spill(CLASSES, "Pressure and class at each nozzle", nozzleCall(duty, pump, "careful"), rows),
-    ...(isHighIdleAssumed(duty, pump) ? [seriesTable(duty, pump, "atBest")] : []),
+    ...(isHighIdleAssumed(duty, pump) ? [seriesTable(duty, "atBest")] : []),
     ...(hasAssumed(duty, pump)
       ? [spill(CLASSES_AT_BEST, "The same without what is assumed", nozzleCall(duty, pump, "atBest"), rows)]
       : []),

@@ -1,6 +1,6 @@
 import type { Quantity } from "../../../src/basis/quantities.ts";
 import { SERIES_COLUMNS } from "../../catalogue/parameters/series-pumps.ts";
-import type { Duty, DutyPump } from "../../duty/duty.ts";
+import { type Duty, pumpsInSeries } from "../../duty/duty.ts";
 import type { FieldKey } from "../../duty/fields.ts";
 import { type StageFacts, type Stages, stagesRead } from "../../duty/stages.ts";
 import { constant, type Expression, type Handle, handle } from "../expression.ts";
@@ -15,13 +15,10 @@ export const SERIES_AT_BEST = { key: "seriesPumpsAtBest" } as const;
 
 const NONE: Stages = new Map();
 
-export function stageCount({ arrangement, count }: DutyPump): number {
-  return arrangement === "series" ? count : 1;
-}
-
 /** What each stage has of its own; nothing where pumps do not stand in series, or the box cannot be read. */
-export function stagesOf({ stages, unitSet }: Duty, pump: DutyPump): Stages {
-  if (stages === undefined || stageCount(pump) === 1) return NONE;
+export function stagesOf(duty: Duty): Stages {
+  const { stages, unitSet } = duty;
+  if (stages === undefined || pumpsInSeries(duty) === 1) return NONE;
   const read = stagesRead(stages, "", unitSet);
   return read.ok ? read.value : NONE;
 }
@@ -69,9 +66,9 @@ export function stageCell(stages: Stages, stage: number, key: keyof StageFacts):
 }
 
 /** What a stage has of its own, an input cell each. */
-export function stageInputs(duty: Duty, pump: DutyPump): readonly PlanItem[] {
-  const count = stageCount(pump);
-  return [...stagesOf(duty, pump)].flatMap(([stage, facts]): readonly PlanItem[] => {
+export function stageInputs(duty: Duty): readonly PlanItem[] {
+  const count = pumpsInSeries(duty);
+  return [...stagesOf(duty)].flatMap(([stage, facts]): readonly PlanItem[] => {
     if (stage > count) {
       return [
         statement(`Stage ${stage} is stated, but only ${count} pumps stand in series: what it says is NOT used.`),
@@ -114,10 +111,10 @@ export function checkValveInput(duty: Duty): InputItem {
 }
 
 /** What NOZZLECLASSES takes: a row a stage, at the greatest head. */
-export function seriesTable(duty: Duty, pump: DutyPump, end: "careful" | "atBest"): WorkingItem {
+export function seriesTable(duty: Duty, end: "careful" | "atBest"): WorkingItem {
   const { state } = duty;
-  const count = stageCount(pump);
-  const stages = stagesOf(duty, pump);
+  const count = pumpsInSeries(duty);
+  const stages = stagesOf(duty);
   const column = (key: keyof typeof SERIES_COLUMNS, cells: (row: number) => Expression | null): WorkingColumn => {
     const { name: label, quantity } = SERIES_COLUMNS[key];
     return { key, label, ...(quantity && { quantity }), cells };

@@ -14,8 +14,6 @@ export const PUMP = handles({
   curveDiameter: "size",
   speedRatio: null,
   trimRatio: null,
-  pumpCount: null,
-  arrangement: null,
   runningSpeed: "speed",
   runningDiameter: "size",
   headToleranceLower: "percent",
@@ -39,7 +37,7 @@ export const PUMP_CURVE: TableOf<CurveKey> = { key: "pumpCurve", columns: COLUMN
 
 /** The chosen pump: what it is and how it runs. */
 export function chosenPump(duty: Duty, pump: DutyPump): readonly PlanItem[] {
-  const { typed, name, speed, impellerDiameter, arrangement } = pump;
+  const { typed, name, speed, impellerDiameter } = pump;
   const text = ({ key }: Handle, label: string, value: string, basis: string): InputItem => ({
     kind: "input",
     key,
@@ -50,7 +48,7 @@ export function chosenPump(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const amount = (
     { key, quantity }: Handle,
     label: string,
-    of: Extract<PumpKey, "speed" | "impellerDiameter" | "speedRatio" | "trimRatio" | "count">,
+    of: Extract<PumpKey, "speed" | "impellerDiameter" | "speedRatio" | "trimRatio">,
   ): readonly InputItem[] => {
     const value = pump[of];
     if (value === undefined) return [];
@@ -66,8 +64,6 @@ export function chosenPump(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...amount(PUMP.curveDiameter, "Impeller of the curve", "impellerDiameter"),
     ...amount(PUMP.speedRatio, "Speed over that of the curve", "speedRatio"),
     ...amount(PUMP.trimRatio, "Impeller over that of the curve", "trimRatio"),
-    ...amount(PUMP.pumpCount, "Pumps running", "count"),
-    text(PUMP.arrangement, "Arrangement", arrangement, "parallel: side by side; series: one behind the other"),
     ...(speed === undefined
       ? []
       : [running(PUMP.runningSpeed, "Running speed", PUMP.curveSpeed, PUMP.speedRatio, "Speed")]),

@@ -10,7 +10,6 @@ import { DRIVE_ENGINE } from "./drive-engine.ts";
 import { DRIVE_MOTOR } from "./drive-motor.ts";
 import { money, withCurrency } from "./money.ts";
 import { POINT } from "./operating-point.ts";
-import { PUMP } from "./pump.ts";
 import { basisOf, stated, statedNumber } from "./stated-input.ts";
 
 /** Energy or fuel of a year, and what it costs. */
@@ -88,7 +87,7 @@ function electricity(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 
 function fuel(duty: Duty): readonly PlanItem[] {
   const rate = DRIVE_ENGINE.operatingFuelRate;
-  const ofYear = [rate, PUMP.pumpCount, FIELD.runningHours];
+  const ofYear = [rate, FIELD.pumpsRunning, FIELD.runningHours];
   const priced = unitOf(pricedVolume(duty.unitSet)).factor / UNIT_SETS[duty.unitSet].volume.factor;
   return [
     ...priceOfFuel(duty),

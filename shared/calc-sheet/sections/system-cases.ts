@@ -51,7 +51,7 @@ export function operatingPointOf(one: DutyState, duty: Duty, { speed }: DutyPump
     speedRatio: one.speedRatio,
     trimRatio: one.trimRatio,
     numberOfPumps: one.pumps,
-    arrangement: PUMP.arrangement,
+    arrangement: FIELD.arrangement,
     SG: one.specificGravity,
     ...(speed !== undefined && { curveSpeed: PUMP.curveSpeed }),
   });

@@ -3,7 +3,7 @@ import { NO_RATING } from "../../../src/pressure/flange-joint.ts";
 import { jointMaterialOf } from "../../../src/pressure/joint-material.ts";
 import { isRated, pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
 import { ratingSystem } from "../../catalogue/parameters/class.ts";
-import type { Duty, DutyPump } from "../../duty/duty.ts";
+import type { Duty } from "../../duty/duty.ts";
 import { constant, type Expression, ifNumber, ifText, part } from "../expression.ts";
 import { BOLTING, type Flange, pressureAt, statedFlanges } from "../sections/bolting.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
@@ -11,7 +11,7 @@ import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
 const OF = "bolting";
 
 /** Whether the bolts seal each flange on the low side of the tightening, at its greatest pressure and at test. */
-export function boltingCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
+export function boltingCriteria(duty: Duty): readonly Criterion[] {
   const { state } = duty;
   const missing = (["gasket", "boltGrade", "flangeClass"] as const).filter((key) => state[key] === "blank");
   const sizes = (["suctionFlange", "dischargeFlange"] as const).filter((key) => state[key] === "blank");
@@ -19,11 +19,11 @@ export function boltingCriteria(duty: Duty, pump: DutyPump): readonly Criterion[
   const isWorked = state.gasket !== "blank" && state.flangeClass !== "blank";
   return [
     ...(open.length > 0 ? [openPoint({ of: OF, what: "flange joints", missing: open })] : []),
-    ...(isWorked ? statedFlanges(duty).flatMap((flange) => jointCriteria(duty, pump, flange)) : []),
+    ...(isWorked ? statedFlanges(duty).flatMap((flange) => jointCriteria(duty, flange)) : []),
   ];
 }
 
-function jointCriteria(duty: Duty, pump: DutyPump, flange: Flange): readonly Criterion[] {
+function jointCriteria(duty: Duty, flange: Flange): readonly Criterion[] {
   const { joint, label } = flange;
   const what = label.toLowerCase();
   const why = part(joint, "noTorque");
@@ -45,7 +45,7 @@ function jointCriteria(duty: Duty, pump: DutyPump, flange: Flange): readonly Cri
       what: `${what} torque`,
       why: ifText(why, "", constant("given"), why),
     }),
-    limitOf({ ...sealing, limit: pressureAt(pump, flange), broken: "fail", when: "tightened on the low side" }),
+    limitOf({ ...sealing, limit: pressureAt(duty, flange), broken: "fail", when: "tightened on the low side" }),
     limitOf({
       ...sealing,
       limit: BOLTING.jointTestPressure,

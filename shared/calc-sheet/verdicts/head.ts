@@ -1,6 +1,6 @@
 import { US_PER_SI } from "../../../src/pump/specific-speed.ts";
 import { viscousCorrectionMethod } from "../../../src/pump/viscous-correction.ts";
-import type { Duty, DutyPump } from "../../duty/duty.ts";
+import { type Duty, type DutyPump, pumpsSideBySide } from "../../duty/duty.ts";
 import { FIELDS, type FieldKey } from "../../duty/fields.ts";
 import {
   constant,
@@ -35,7 +35,7 @@ export function headCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
   if (open.length > 0) return open;
   return [
     curveReaches(),
-    ...dutyCases(duty).flatMap((one) => [...headIn(one, duty, pump), runsIn(one, "head"), ...comesIn(one, pump)]),
+    ...dutyCases(duty).flatMap((one) => [...headIn(one, duty, pump), runsIn(one, "head"), ...comesIn(one, duty)]),
     ...shutoff(duty, pump),
     ...overTheSummit(duty),
     ...band(duty, pump),
@@ -149,8 +149,8 @@ export function runsIn(one: DutyState, of: Criterion["of"]): Criterion {
 }
 
 /** Whether each of several pumps side by side opens its check valve beside the others. */
-function comesIn(one: DutyState, { count, arrangement }: DutyPump): readonly Criterion[] {
-  if (count === 1 || arrangement === "series" || one.isAlone) return [];
+function comesIn(one: DutyState, duty: Duty): readonly Criterion[] {
+  if (pumpsSideBySide(duty) === 1 || one.isAlone) return [];
   const joins = part(recordOf(one), "joins");
   const said = (no: string, yes: string, unknown: string): Expression =>
     ifText(joins, "no", constant(no), ifText(joins, "yes", constant(yes), constant(unknown)));

@@ -5,7 +5,7 @@ import { ratingSource } from "../../../src/pressure/flange-rating.ts";
 import { pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
 import { ratingSystem } from "../../catalogue/parameters/class.ts";
 import { placeOfPart } from "../../catalogue/parameters/series-pumps.ts";
-import type { Duty, DutyPump } from "../../duty/duty.ts";
+import { type Duty, type DutyPump, pumpsInSeries } from "../../duty/duty.ts";
 import {
   constant,
   type Expression,
@@ -20,7 +20,7 @@ import {
 import { FIELD } from "../field-handles.ts";
 import { isHighIdleAssumed, isShutoffUnknown, uncountedRaises } from "../sections/pressure-head.ts";
 import { CLASSES, CLASSES_AT_BEST, hasAssumed, nozzleLabels, SUCTION } from "../sections/pressure-nozzles.ts";
-import { stageCell, stageCount, stagesOf } from "../sections/pressure-stages.ts";
+import { stageCell, stagesOf } from "../sections/pressure-stages.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
 
 type Classes = typeof CLASSES;
@@ -49,31 +49,31 @@ const STATED: Citation = { source: "stated", at: "working pressure of the part" 
  * standing; and with a failed check valve, which is to check and not to fail.
  */
 export function pressureCriteria(duty: Duty, pump: DutyPump): readonly NozzleCriterion[] {
-  const labels = nozzleLabels(pump);
+  const labels = nozzleLabels(duty);
   return [
     ...open(duty, pump),
     ...labels.flatMap((_, row) =>
-      heldAt(duty, pump, row).flatMap((held) =>
+      heldAt(duty, row).flatMap((held) =>
         compared(duty, pump, row, held).map((one) => ({ ...one, nozzle: row, part: held.part })),
       ),
     ),
     ...suctionStated(duty),
-    ...casingBlank(duty, pump),
+    ...casingBlank(duty),
   ];
 }
 
 function open(duty: Duty, pump: DutyPump): readonly Criterion[] {
   const { state } = duty;
-  const stages = [...stagesOf(duty, pump).values()];
+  const stages = [...stagesOf(duty).values()];
   const isOfStages = (key: "material" | "flangeClass"): boolean =>
-    stages.filter((facts) => facts[key] !== undefined).length >= stageCount(pump);
+    stages.filter((facts) => facts[key] !== undefined).length >= pumpsInSeries(duty);
   const missing = [
     ...(state.casingMaterial === "stated" || isOfStages("material") ? [] : (["casingMaterial"] as const)),
     ...(state.flangeClass !== "blank" || isOfStages("flangeClass") ? [] : (["flangeClass"] as const)),
   ];
   const sizes = new Set(
-    nozzleLabels(pump).flatMap((_, row) =>
-      isSizeMissing(duty, pump, row) ? [row % 2 === 0 ? ("suctionFlange" as const) : ("dischargeFlange" as const)] : [],
+    nozzleLabels(duty).flatMap((_, row) =>
+      isSizeMissing(duty, row) ? [row % 2 === 0 ? ("suctionFlange" as const) : ("dischargeFlange" as const)] : [],
     ),
   );
   const hasLooseParts = duty.otherPart !== undefined && state.otherPartPressure === "blank";
@@ -96,8 +96,8 @@ function open(duty: Duty, pump: DutyPump): readonly Criterion[] {
 }
 
 /** Whether a flange is of grey iron by class, which is rated by size, and nobody states its size. */
-function isSizeMissing(duty: Duty, pump: DutyPump, row: number): boolean {
-  const offered = offeredAt(duty, pump, row);
+function isSizeMissing(duty: Duty, row: number): boolean {
+  const offered = offeredAt(duty, row);
   if (offered === undefined) return false;
   const { own, material, flangeClass } = offered;
   const side = row % 2 === 0 ? "suctionFlange" : "dischargeFlange";
@@ -106,24 +106,24 @@ function isSizeMissing(duty: Duty, pump: DutyPump, row: number): boolean {
 }
 
 /** Material and class of the flange at a nozzle; nothing where either is not stated or read. */
-function offeredAt(duty: Duty, pump: DutyPump, row: number) {
-  const own = stagesOf(duty, pump).get(Math.floor(row / 2) + 1);
+function offeredAt(duty: Duty, row: number) {
+  const own = stagesOf(duty).get(Math.floor(row / 2) + 1);
   const material = pressureMaterialNamed(own?.material ?? duty.casingMaterial ?? "");
   const flangeClass = flangeClassNamed(own?.flangeClass ?? duty.flangeClass ?? "", ratingSystem(duty.unitSet));
   return material.ok && flangeClass.ok ? { own, material: material.value, flangeClass: flangeClass.value } : undefined;
 }
 
 /** What stands at a nozzle: its flange, the casing at its discharge, where its own pressure is greatest, other parts. */
-function heldAt(duty: Duty, pump: DutyPump, row: number): readonly Held[] {
+function heldAt(duty: Duty, row: number): readonly Held[] {
   const { state } = duty;
-  const count = stageCount(pump);
-  const stages = stagesOf(duty, pump);
+  const count = pumpsInSeries(duty);
+  const stages = stagesOf(duty);
   const stage = Math.floor(row / 2) + 1;
   const side = row % 2 === 0 ? "suction" : "discharge";
   const of = count === 1 ? "" : `stage ${stage} `;
   const own = stages.get(stage);
   const rating = part(CLASSES, "rating", row);
-  const offered = offeredAt(duty, pump, row);
+  const offered = offeredAt(duty, row);
   const cites = offered && ratingSource(offered.material, offered.flangeClass);
   const flange: Held = {
     part: "flange",
@@ -131,7 +131,7 @@ function heldAt(duty: Duty, pump: DutyPump, row: number): readonly Held[] {
     limit: ifNumber(rating, rating, "no flange standard in the tables rates the material"),
     when: [part(CLASSES, "offered", row)],
     ...(cites && { cites }),
-    isLowest: isSizeMissing(duty, pump, row),
+    isLowest: isSizeMissing(duty, row),
   };
   const casing: Held = {
     part: "casing",
@@ -145,7 +145,7 @@ function heldAt(duty: Duty, pump: DutyPump, row: number): readonly Held[] {
   return [
     ...(hasClass ? [flange] : []),
     ...(hasCasing && side === "discharge" ? [casing] : []),
-    ...partsAt(duty, pump, stage, side).map(({ name, limit }) => ({
+    ...partsAt(duty, stage, side).map(({ name, limit }) => ({
       part: name,
       what: `${name}, ${of}${side}`,
       limit,
@@ -158,12 +158,11 @@ function heldAt(duty: Duty, pump: DutyPump, row: number): readonly Held[] {
 /** Other parts at a nozzle, by the places that their names say. */
 function partsAt(
   duty: Duty,
-  pump: DutyPump,
   stage: number,
   side: "suction" | "discharge",
 ): readonly { readonly name: string; readonly limit: Expression }[] {
-  const count = stageCount(pump);
-  const stages = stagesOf(duty, pump);
+  const count = pumpsInSeries(duty);
+  const stages = stagesOf(duty);
   const all = Array.from({ length: count }, (_, i) => i + 1).flatMap((of) => {
     const own = stages.get(of);
     if (own?.partPressure !== undefined) {
@@ -272,11 +271,13 @@ function suctionStated({ state }: Duty): readonly Criterion[] {
 }
 
 /** A flange alone says little: the casing is seldom as strong. */
-function casingBlank(duty: Duty, pump: DutyPump): readonly Criterion[] {
-  const stages = stagesOf(duty, pump);
+function casingBlank(duty: Duty): readonly Criterion[] {
+  const stages = stagesOf(duty);
   const isBlank =
     duty.state.casingWorkingPressure === "blank" &&
-    Array.from({ length: stageCount(pump) }, (_, i) => i + 1).some((stage) => stages.get(stage)?.casing === undefined);
+    Array.from({ length: pumpsInSeries(duty) }, (_, i) => i + 1).some(
+      (stage) => stages.get(stage)?.casing === undefined,
+    );
   if (!isBlank) return [];
   const what = "casing working pressure not stated, the flange alone is compared";
   return [worded({ of: "pressure", state: "check", what })];

@@ -1,8 +1,7 @@
-import { operatingPointMethod } from "../../../src/pump/operating-point.ts";
 import { pumpCurveMethod } from "../../../src/pump/pump-curve-point.ts";
 import { runningPumpMethod } from "../../../src/pump/running-pump.ts";
 import type { CurvePointText, PumpKey } from "../duty-text.ts";
-import { amount, oneOf, text } from "../field.ts";
+import { amount, text } from "../field.ts";
 import { IMPELLER, SPEED } from "./bounds.ts";
 
 /** The boxes of the chosen pump, in the order of the pane. */
@@ -33,19 +32,6 @@ export const PUMP_BOXES = {
     bounds: runningPumpMethod.inputs.trimRatio,
     whenBlank: 1,
     help: "Impeller diameter it runs with over that of the curve, 0.75 to 1. The rule overstates the cut: trim in steps.",
-  }),
-  count: amount({
-    label: "How many alike",
-    quantity: "ratio",
-    bounds: operatingPointMethod.inputs.pumps,
-    isWhole: true,
-    whenBlank: 1,
-    help: "Equal pumps that run together.",
-  }),
-  arrangement: oneOf(["parallel", "series"], {
-    label: "Where several run, they stand in",
-    whenBlank: "parallel",
-    help: "In parallel they share the flow, in series they add their heads.",
   }),
 };
 

@@ -1,4 +1,4 @@
-import type { DutyPump } from "../../../shared/duty/duty.ts";
+import type { Duty, DutyPump } from "../../../shared/duty/duty.ts";
 import type { DrawnPoint } from "../../../shared/package/pump-on-duty.ts";
 import { amountText } from "../../../shared/text/words.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
@@ -22,12 +22,17 @@ const SAME = 1e-3;
  * The curves the chosen pump lies between, as far as the table it came from tells: greatest and least impeller at its
  * speed; for an impeller of one size greatest and least speed. Without a table, the curve as it was drawn.
  */
-export function familyOf(pump: DutyPump, candidate: ReadyPump | undefined, units: UnitSetName): readonly FamilyCurve[] {
+export function familyOf(
+  { pumpsRunning = 1, arrangement = "parallel" }: Duty,
+  pump: DutyPump,
+  candidate: ReadyPump | undefined,
+  units: UnitSetName,
+): readonly FamilyCurve[] {
   const members = candidate === undefined ? [] : membersOf(candidate, pump, units);
   const asDrawn = { label: "As its curve was drawn", running: asGiven(pump.curve) };
   const isMoved = pump.speedRatio !== 1 || pump.trimRatio !== 1;
   const drawn = members.length > 0 || !isMoved ? members : [asDrawn];
-  return drawn.map(({ label, running }) => ({ label, points: headPoints(running, pump.count, pump.arrangement) }));
+  return drawn.map(({ label, running }) => ({ label, points: headPoints(running, pumpsRunning, arrangement) }));
 }
 
 /** Head of equal pumps at even steps of their flow. */

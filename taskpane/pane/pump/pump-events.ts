@@ -7,7 +7,6 @@ export type PumpEvent =
   | { readonly type: "pump-chosen"; readonly pump: PumpText; readonly notice: string }
   | { readonly type: "pump-begun" }
   | { readonly type: "pump-dropped" }
-  | { readonly type: "pump-arranged"; readonly arrangement: PumpText["arrangement"] }
   | { readonly type: "point-added" }
   | { readonly type: "point-removed"; readonly row: number }
   | { readonly type: "curve-pasted"; readonly pasted: PastedCurve }
@@ -36,8 +35,6 @@ export function pumpChange(pump: PumpText | undefined, event: PumpEvent): PumpCh
   switch (event.type) {
     case "pump-dropped":
       return { pump: undefined, what: "removing the pump", notice: `${nameOf(pump)} removed from the duty.` };
-    case "pump-arranged":
-      return { pump: { ...pump, arrangement: event.arrangement }, what: "changing how the pumps stand" };
     case "point-added":
       return { pump: { ...pump, points: [...pump.points, EMPTY_CURVE_POINT] }, what: "adding a point" };
     case "point-removed": {

@@ -7,13 +7,13 @@ import { kinematicViscosityOf, type LiquidState } from "../../../src/liquid/liqu
 import type { LineSegment } from "../../../src/pipework/line.ts";
 import type { HeadCurve } from "../../../src/pump/head-curve.ts";
 import { type Selection, selectPumps } from "../../../src/pump/selection.ts";
-import { type SelectionDuty, selectionSystem } from "../../../src/pump/selection-duty.ts";
+import { askedOfEach, type SelectionDuty, selectionSystem } from "../../../src/pump/selection-duty.ts";
 import { standardAtmosphere } from "../../../src/site/atmosphere.ts";
 import { type OnWater, onWater } from "../../../src/slurry/selection-on-water.ts";
 import { suctionState } from "../../../src/suction/suction-state.ts";
 import type { Candidates } from "./candidates.ts";
 
-/** What the duty asks of a pump, and how the pumps at hand answer. */
+/** What the duty asks of each pump, and how the pumps at hand answer. */
 export interface Ranking {
   readonly duty: Duty;
   /** Nothing where the duty cannot be worked out; `selection` then says why. */
@@ -61,6 +61,8 @@ function rank(typed: DutyText, candidates: Candidates): Ranking | undefined {
 }
 
 const NEEDED = [
+  "pumpsRunning",
+  "arrangement",
   "flow",
   "liquid",
   "temperature",
@@ -95,7 +97,7 @@ function askedOf(duty: Duty): Result<OnWater> {
     });
     return andThen(system, (curve) => {
       const npshAvailable = npshAvailableOf(duty, suctionLine, state);
-      return onWater(state, {
+      const together: SelectionDuty = {
         flow,
         system: withMargin(curve, duty.frictionMargin),
         density: state.density,
@@ -103,7 +105,8 @@ function askedOf(duty: Duty): Result<OnWater> {
         ...(duty.npshMargin !== undefined && { npshMargin: duty.npshMargin }),
         ...(duty.service !== undefined && !isLifted(duty) && { service: duty.service }),
         ...(npshAvailable === undefined ? {} : { npshAvailable }),
-      });
+      };
+      return onWater(state, askedOfEach(together, duty.pumpsRunning, duty.arrangement));
     });
   });
 }

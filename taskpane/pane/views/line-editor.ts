@@ -13,13 +13,15 @@ import type { RowWorked } from "../worked.ts";
 import { comboboxView } from "./combobox.ts";
 import { findingsAt, findingsView } from "./findings.ts";
 
-const COLUMN_LABELS: Readonly<Record<keyof SegmentText, string>> = {
+type Column = Exclude<keyof SegmentText, "share" | "level">;
+
+const COLUMN_LABELS: Readonly<Record<Column, string>> = {
   pipe: "Pipe",
   length: "Length",
   fittings: "Fittings",
 };
 
-const COLUMN_HELP: Readonly<Record<keyof SegmentText, string>> = {
+const COLUMN_HELP: Readonly<Record<Column, string>> = {
   pipe: "Choose a known pipe by typing, or give the bore: “ID 154.1 mm rough 0.045 mm”.",
   length: "Developed length of this run.",
   fittings: "Counts and names, such as “2 elbow 90 long, 1 gate”. “K 3.2” adds a known coefficient.",
@@ -35,7 +37,7 @@ export function lineEditorView(context: PaneContext, line: LineKey): TemplateRes
     <ol class="rows">
       ${rows.map((_, row) => html`<li>${rowView(context, line, row)}</li>`)}
     </ol>
-    ${(Object.keys(COLUMN_HELP) as (keyof SegmentText)[]).map(
+    ${(Object.keys(COLUMN_HELP) as Column[]).map(
       (column) => html`<p class="unseen" id=${helpId(line, column)}>${COLUMN_HELP[column]}</p>`,
     )}
     <button
@@ -120,7 +122,7 @@ function rowButtons({ state, send, goTo }: PaneContext, line: LineKey, row: numb
   </span>`;
 }
 
-type CellPlace = Extract<Place, { readonly line: LineKey }>;
+type CellPlace = Extract<Place, { readonly line: LineKey }> & { readonly column: Column };
 
 function cellView(context: PaneContext, place: CellPlace): TemplateResult {
   const { state } = context;
@@ -188,6 +190,6 @@ function addsOne(text: string, list: OpenList): boolean {
   return !list.typed && isFittingName(pieceAt(text, list.caret).name);
 }
 
-function helpId(line: LineKey, column: keyof SegmentText): string {
+function helpId(line: LineKey, column: Column): string {
   return `duty-${line}-${column}-help`;
 }

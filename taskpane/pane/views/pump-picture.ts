@@ -51,7 +51,9 @@ function shownOf(
 
   const heads = (points: readonly DrawnPoint[]): readonly Point[] => shownPoints(points, inFlow, inHead);
   // Its other curves are on water: they do not go beside one on slurry.
-  const family = isSlurry(duty) ? [] : familyOf(duty.pump, candidateNamed(state.offers.candidates, pump.name), units);
+  const family = isSlurry(duty)
+    ? []
+    : familyOf(duty, duty.pump, candidateNamed(state.offers.candidates, pump.name), units);
   const reach = inFlow(
     Math.max(duty.flow, ...[pump.head, ...family.map(({ points }) => points)].map((all) => all.at(-1)?.flow ?? 0)),
   );
@@ -86,9 +88,9 @@ function shownOf(
   };
 }
 
-function runningLabel({ count, arrangement, speed }: PumpOnDuty, units: UnitSetName): string {
+function runningLabel({ pumpsRunning = 1, arrangement, speed }: PumpOnDuty, units: UnitSetName): string {
   const at = speed === undefined ? "" : `, ${amountText(amount("speed", speed), units)}`;
-  return count === 1 ? `Pump as it runs${at}` : `${count} pumps in ${arrangement}, as they run${at}`;
+  return pumpsRunning === 1 ? `Pump as it runs${at}` : `${pumpsRunning} pumps in ${arrangement}, as they run${at}`;
 }
 
 /** All states but the duty as stated, and the clear liquid, whose heads are of another liquid. */

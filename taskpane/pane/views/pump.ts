@@ -1,7 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { live } from "lit/directives/live.js";
 import type { PumpText } from "../../../shared/duty/duty-text.ts";
-import { PUMP_BOXES, PUMP_KEYS } from "../../../shared/duty/fields/pump.ts";
+import { PUMP_KEYS } from "../../../shared/duty/fields/pump.ts";
 import type { PumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
 import { amountText } from "../../../shared/text/words.ts";
 import { amount, type Finding, gravestFirst } from "../../../src/basis/result.ts";
@@ -47,7 +46,7 @@ function noPumpView({ send, goTo }: PaneContext): TemplateResult {
 function pumpView(context: PaneContext, chosen: PumpText): TemplateResult {
   const { send, goTo } = context;
   return html`${verdictsOfStepView(context, "pump")}
-    ${PUMP_KEYS.map((key) => (key === "arrangement" ? arrangementView(context, chosen) : pumpBoxView(context, key)))}
+    ${PUMP_KEYS.map((key) => pumpBoxView(context, key))}
     ${pumpPointsView(context, chosen)} ${resultsView(context)}
     <div class="buttons">
       <button
@@ -60,24 +59,6 @@ function pumpView(context: PaneContext, chosen: PumpText): TemplateResult {
         Remove the pump from the duty
       </button>
     </div>`;
-}
-
-function arrangementView({ send }: PaneContext, { arrangement }: PumpText): TemplateResult {
-  const choice = (value: PumpText["arrangement"], about: string): TemplateResult =>
-    html`<label for="duty-pump-${value}">
-      <input
-        type="radio"
-        name="duty-pump-arrangement"
-        id="duty-pump-${value}"
-        .checked=${live(arrangement === value)}
-        @change=${() => send({ type: "pump-arranged", arrangement: value })}
-      />
-      <span><strong>${value}</strong> ${about}</span>
-    </label>`;
-  return html`<fieldset class="choices">
-    <legend>${PUMP_BOXES.arrangement.label}</legend>
-    ${choice("parallel", "and share the flow")} ${choice("series", "and add their heads")}
-  </fieldset>`;
 }
 
 function resultsView(context: PaneContext): TemplateResult {
@@ -95,12 +76,12 @@ function resultsView(context: PaneContext): TemplateResult {
 function figuresView({ state, worked: { results } }: PaneContext, worked: PumpOnDuty): TemplateResult {
   const hasWaterHead = results.waterHead !== undefined;
   const units = state.duty.unitSet;
-  const { operatingPoint: point, count, speed, impellerDiameter } = worked;
+  const { operatingPoint: point, pumpsRunning, speed, impellerDiameter } = worked;
   const runs = [
     ...(speed === undefined ? [] : [amountText(amount("speed", speed), units)]),
     ...(impellerDiameter === undefined ? [] : [`impeller ${amountText(amount("size", impellerDiameter), units)}`]),
   ].join(", ");
-  const together = count === 1 ? "" : `, all ${count}`;
+  const together = pumpsRunning === undefined || pumpsRunning === 1 ? "" : `, all ${pumpsRunning}`;
   return html`<dl class="figures">
     ${
       runs === ""

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
+import type { Duty } from "../../../shared/duty/duty.ts";
 import { reasonText } from "../../../shared/pump-table/reason-text.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import { amountText, figures } from "../../../shared/text/words.ts";
@@ -80,7 +81,14 @@ function basisText({ duty, asked }: Ranking): string {
     asked?.npshAvailable === undefined
       ? " NPSH is not judged, since NPSH available is not known."
       : " NPSH margin at the lift and altitude stated.";
-  return `Each pump at the speed or trim that meets the flow on the system${margin}; pumps that keep every rule first.${npsh} One pump running alone.`;
+  return `Each pump at the speed or trim that meets the flow on the system${margin}; pumps that keep every rule first.${npsh} ${stationText(duty)}`;
+}
+
+/** Whether the figures are those of one pump of several. */
+function stationText({ pumpsRunning = 1, arrangement }: Duty): string {
+  if (pumpsRunning === 1) return "One pump running alone.";
+  const what = arrangement === "series" ? "adding their heads" : "sharing the flow";
+  return `Flow, head and power are those of each of ${pumpsRunning} pumps ${what}.`;
 }
 
 /** What a slurry asks of the curves for water, in words. */

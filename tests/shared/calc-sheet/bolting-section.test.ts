@@ -116,7 +116,7 @@ describe("flanges and bolting on the sheet", () => {
 
   it("gives no torque where the class fails", () => {
     // Two in series of 300 ft make some 265 psi, above the 250 psi of Class 150 in ductile iron.
-    const cells = cellsOf(duty({}, { pump: { ...PUMP, arrangement: "series", count: "2" } }));
+    const cells = cellsOf(duty({ arrangement: "series", pumpsRunning: "2" }));
     expect(cells.get("dischargeTorque")).toBe("none: the class does not hold the pressure");
   });
 

@@ -86,7 +86,7 @@ describe("the verdict on bolting", () => {
   });
 
   it("fails where the class fails, and gives no torque", () => {
-    const found = bolting({}, { ...PUMP, arrangement: "series", count: "2" });
+    const found = bolting({ arrangement: "series", pumpsRunning: "2" });
     expect(found.state).toBe("fail");
     expect(found.text).toContain("the class does not hold the pressure");
   });

@@ -195,7 +195,7 @@ describe("the verdict on head", () => {
     ];
     const at = (flow: number, deliveryLevel: string) =>
       stateOf(
-        dutyWith({ flow: `${2 * flow} gpm`, deliveryLevel }, rows, { count: "2" }),
+        dutyWith({ flow: `${2 * flow} gpm`, deliveryLevel, pumpsRunning: "2" }, rows),
         "head",
         /operating flow, as stated/,
       );
@@ -460,13 +460,13 @@ describe("the verdict on the operating region", () => {
       ["1950 gpm", "47 ft", "70", ""],
       ["2010 gpm", "42 ft", "68", ""],
     ];
-    const fields: Fields = { flow: "3000 gpm", deliveryLevel: "40 ft" };
-    const duty = dutyWith(fields, rows, { count: "2" }, lines);
+    const fields: Fields = { flow: "3000 gpm", deliveryLevel: "40 ft", pumpsRunning: "2" };
+    const duty = dutyWith(fields, rows, {}, lines);
     const [most] = judged(duty, "region", /as stated/);
     expect(most?.text).toMatch(/^Check: .*121\.8 of 120 %/);
     expect(stateOf(duty, "region", /one pump alone/)).toBe("check");
     // A curve that ends at 1900 gpm leaves the one pump no operating point.
-    const short = dutyWith(fields, rows.slice(0, 3).concat([["1800 gpm", "57 ft", "75", ""]]), { count: "2" }, lines);
+    const short = dutyWith(fields, rows.slice(0, 3).concat([["1800 gpm", "57 ft", "75", ""]]), {}, lines);
     expect(stateOf(short, "region")).toBe("fail");
   });
 });

@@ -172,7 +172,7 @@ describe("energy on the sheet", () => {
 
   it("counts an engine for each pump", () => {
     // Two in parallel meet the same static head at twice the flow.
-    const two = cellsOf(duty({ ...ENGINE, flow: "1000 gpm" }, { pump: { ...STRAIGHT_PUMP, count: "2" } }));
+    const two = cellsOf(duty({ ...ENGINE, flow: "1000 gpm", pumpsRunning: "2" }));
     expect(figure(two, "runningCost") / (2 * 21_982)).toBeCloseTo(1, 3);
   });
 

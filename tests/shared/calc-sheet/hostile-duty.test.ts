@@ -37,10 +37,7 @@ const DUTIES: readonly { readonly name: string; readonly duty: DutyText }[] = [
   { name: "the quarry, every box filled, engine", duty: filledUp(QUARRY) },
   {
     name: "the quarry, every box filled, motor, three in series, flooded",
-    duty: {
-      ...filledUp(QUARRY, { driver: "motor", pumpLevel: "90" }),
-      pump: { ...(QUARRY.pump as NonNullable<DutyText["pump"]>), count: "3", arrangement: "series" },
-    },
+    duty: filledUp(QUARRY, { driver: "motor", pumpLevel: "90", pumpsRunning: "3", arrangement: "series" }),
   },
   { name: "the sand plant, every box filled", duty: filledUp(SAND, { pumpLevel: "5" }) },
 ];

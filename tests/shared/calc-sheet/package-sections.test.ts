@@ -11,8 +11,8 @@ import { dutyOf, dutyText, type Fields, STRAIGHT_PUMP } from "../../support/duty
 import { longestChain } from "../../support/longest-chain.ts";
 
 function duty(fields: Fields, change: Partial<DutyText> = {}): Duty {
-  const pump = { ...STRAIGHT_PUMP, count: "3", arrangement: "series" } as const;
-  return dutyOf({ deliveryLevel: "600", ...fields }, { pump, ...change });
+  const station = { pumpsRunning: "3", arrangement: "series" } as const;
+  return dutyOf({ deliveryLevel: "600", ...station, ...fields }, { pump: STRAIGHT_PUMP, ...change });
 }
 
 function cellsOf(of: Duty): ReturnType<typeof workOut>["cells"] {

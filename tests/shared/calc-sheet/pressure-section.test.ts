@@ -22,7 +22,7 @@ const PSI_A_FOOT = 0.432751;
 const STAGE = 136.317;
 
 const duty = (fields: Fields, pump: Partial<PumpText> = {}): Duty =>
-  dutyOf({ acceptanceGrade: "2B", ...fields }, { pump: { ...STRAIGHT_PUMP, arrangement: "series", ...pump } });
+  dutyOf({ acceptanceGrade: "2B", arrangement: "series", ...fields }, { pump: { ...STRAIGHT_PUMP, ...pump } });
 
 function cellsOf(of: Duty): ReturnType<typeof workOut>["cells"] {
   return workOut(dutyPlan(of)).cells;
@@ -34,10 +34,10 @@ function statementsOf(of: Duty): string {
     .join("\n");
 }
 
-const THREE = { count: "3" };
+const THREE = { pumpsRunning: "3" };
 
 describe("the stage table of pressure and flanges", () => {
-  const three = duty({ greatestSuctionPressure: "5", flangeClass: "300" }, THREE);
+  const three = duty({ greatestSuctionPressure: "5", flangeClass: "300", ...THREE });
   const cells = cellsOf(three);
   const column = (of: string, from = cells): readonly unknown[] =>
     Array.from({ length: 6 }, (_, row) => from.get(tableCell("nozzles", row, of)));
@@ -65,7 +65,7 @@ describe("the stage table of pressure and flanges", () => {
 
   it("finds the class of each nozzle and the first that needs the next", () => {
     // ASME B16.42, ductile iron to 100 °F: Class 150 holds 250 psi, Class 300 holds 640 psi.
-    const low = cellsOf(duty({ greatestSuctionPressure: "5", flangeClass: "150" }, THREE));
+    const low = cellsOf(duty({ greatestSuctionPressure: "5", flangeClass: "150", ...THREE }));
     expect(column("class", low)).toEqual([
       "Class 150",
       "Class 150",
@@ -85,7 +85,7 @@ describe("the stage table of pressure and flanges", () => {
   });
 
   it("needs no class to be offered", () => {
-    const none = cellsOf(duty({ greatestSuctionPressure: "5" }, THREE));
+    const none = cellsOf(duty({ greatestSuctionPressure: "5", ...THREE }));
     expect(column("class", none)[3]).toBe("Class 300, the first");
     expect(none.get("firstToNeed")).toBe("Stage 2 discharge: first to need Class 300.");
     expect(none.get("surgeVerdict")).toBeUndefined();
@@ -93,8 +93,8 @@ describe("the stage table of pressure and flanges", () => {
   });
 
   it("has two rows for one pump, or for pumps side by side", () => {
-    for (const pump of [{}, { count: "3", arrangement: "parallel" }] satisfies Partial<PumpText>[]) {
-      const one = dutyPlan(duty({}, pump)).items.find((item) => item.kind === "table" && item.key === "nozzles");
+    for (const station of [{}, { pumpsRunning: "3", arrangement: "parallel" }] satisfies Fields[]) {
+      const one = dutyPlan(duty(station)).items.find((item) => item.kind === "table" && item.key === "nozzles");
       expect(one?.kind === "table" && one.rows.map(({ label }) => label)).toEqual(["Suction", "Discharge"]);
     }
   });
@@ -219,8 +219,9 @@ describe("the section as a whole", () => {
     otherPart: "suction hose",
     otherPartPressure: "150",
     acceptanceGrade: "2B",
+    pumpsRunning: "6",
   } as const;
-  const whole = duty(WHOLE, { count: "6" });
+  const whole = duty(WHOLE);
 
   it("has no error in any cell of its own", () => {
     const own =
@@ -238,7 +239,7 @@ describe("the section as a whole", () => {
   });
 
   it("keeps its formulas shallow, however many pumps there are: Excel nests no more than 64 deep", () => {
-    const plan = dutyPlan(duty({ flangeClass: "150" }, { count: "40", points: shallow }));
+    const plan = dutyPlan(duty({ flangeClass: "150", pumpsRunning: "40" }, { points: shallow }));
     const worked = workOut(plan);
     const deepest = layOut(plan, worked).cells.map(({ f }) => nestingOf(f ?? ""));
     expect(Math.max(...deepest)).toBeLessThan(20);
@@ -270,7 +271,7 @@ describe("the section as a whole", () => {
       return [`${name}!${cell}`, Number.isNaN(Number(typed)) ? typed : Number(typed)] as const;
     });
     await grid.host.write(Object.fromEntries(named));
-    const wanted = cellsOf(duty({ ...WHOLE, ...change }, { count: "6" }));
+    const wanted = cellsOf(duty({ ...WHOLE, ...change }));
     for (const [cell, key] of [
       ["greatest_head", "greatestHead"],
       ["greatest_pressure", "greatestPressure"],

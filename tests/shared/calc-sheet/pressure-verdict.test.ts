@@ -98,8 +98,13 @@ describe("the verdict on pressure", () => {
 
   it("and at every stage after it: three in series, SG 1.3, 20 ft over the first: 253.0 psig", () => {
     // 20 × 1.3 × 0.4327 = 11.25; three of 136.4 ft with 5 %: 3 × 136.4 × 1.05 × 1.3 × 0.4327 = 241.7 psi.
-    const one = { shutoff: 136.4, pump: { count: "3", arrangement: "series" } as const };
-    const fields = { liquid: "1297.7 kg/m3, 1 cP, pv 2.3 kPa", pumpLevel: "-20" };
+    const one = { shutoff: 136.4 };
+    const fields = {
+      pumpsRunning: "3",
+      arrangement: "series",
+      liquid: "1297.7 kg/m3, 1 cP, pv 2.3 kPa",
+      pumpLevel: "-20",
+    };
     expect(cellOf({ ...one, fields }, "greatestPressure")).toBeCloseTo(252.97, 1);
     expect(stateOf({ ...one, fields })).toBe("fail");
   });
@@ -154,8 +159,8 @@ describe("the verdict on pressure", () => {
     expect(verdictOf({ shutoff: 100, fields: unsized }).text).toContain("Suction flange size not stated");
   });
 
-  const STAGES = { shutoff: 620, pump: { count: "2", arrangement: "series" } } as const;
-  const WATER = { liquid: "water", temperature: "68" } as const;
+  const STAGES = { shutoff: 620 } as const;
+  const WATER = { liquid: "water", temperature: "68", pumpsRunning: "2", arrangement: "series" } as const;
 
   // Each material's ratings stand in the standard of its own flanges.
   it.each([
@@ -396,7 +401,7 @@ describe("the box for stages that differ", () => {
   });
 
   it("is said where it names a stage that the set has not", () => {
-    const of = typed({ fields: { stages: "5: Class 300" }, pump: { count: "2", arrangement: "series" } });
+    const of = typed({ fields: { stages: "5: Class 300", pumpsRunning: "2", arrangement: "series" } });
     const texts = dutyPlan(dutyRead(of)).items.flatMap((item) => (item.kind === "statement" ? [item.text] : []));
     expect(texts).toContain("Stage 5 is stated, but only 2 pumps stand in series: what it says is NOT used.");
   });

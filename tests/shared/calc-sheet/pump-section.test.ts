@@ -4,7 +4,7 @@ import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
 import { type WorkedPlan, workOut } from "../../../shared/calc-sheet/work-out.ts";
 import type { DutyText, PumpText } from "../../../shared/duty/duty-text.ts";
 import type { SheetSpec } from "../../../shared/ports/sheet-spec.ts";
-import { dutyRead, dutyText, pumpText, QUARRY } from "../../support/duty-of.ts";
+import { dutyRead, dutyText, type Fields, pumpText, QUARRY } from "../../support/duty-of.ts";
 import { longestChain } from "../../support/longest-chain.ts";
 
 function worked(typed: DutyText): WorkedPlan["cells"] {
@@ -40,13 +40,17 @@ function withPump(typed: DutyText, change: Partial<PumpText>): DutyText {
   return { ...typed, pump: { ...(typed.pump as PumpText), ...change } };
 }
 
+function withFields(typed: DutyText, fields: Fields): DutyText {
+  return { ...typed, fields: { ...typed.fields, ...fields } };
+}
+
 describe("the chosen pump on the sheet", () => {
   // The sheet draws the system through 25 points, so it meets the exact crossing to some 1e-6 of it.
   it.each([
     { count: "1", flow: 454.321804342, head: 111.36399038, why: "one pump, case 001" },
     { count: "2", flow: 535.755269667, head: 130.565100126, why: "two in parallel, case 002" },
   ])("runs where a published case found elsewhere says: $why", ({ count, flow, head }) => {
-    const cells = worked(withPump(PUBLISHED, { count }));
+    const cells = worked(withFields(PUBLISHED, { pumpsRunning: count }));
     expect(Math.abs((cells.get("operatingFlow") as number) / flow - 1)).toBeLessThan(2e-6);
     expect(Math.abs((cells.get("operatingHead") as number) / head - 1)).toBeLessThan(2e-6);
   });
@@ -146,7 +150,7 @@ describe("the chosen pump on the sheet", () => {
   });
 
   it("runs pumps in series through the same flow", () => {
-    const cells = worked(withPump(BY_HAND, { count: "2", arrangement: "series" }));
+    const cells = worked(withFields(BY_HAND, { pumpsRunning: "2", arrangement: "series" }));
     // Two in series meet 30 m where each gives 15, between the last two points of the curve; the system does not change.
     const flow = cells.get("operatingFlow") as number;
     expect(flow).toBeGreaterThan(Math.sqrt(3000));
@@ -160,7 +164,10 @@ describe("the chosen pump on the sheet", () => {
   it.each([
     { why: "the sample", typed: QUARRY },
     { why: "no efficiency and no NPSHR", typed: PUBLISHED },
-    { why: "pumps in parallel, slowed and trimmed", typed: withPump(QUARRY, { count: "2", trimRatio: "0.9" }) },
+    {
+      why: "pumps in parallel, slowed and trimmed",
+      typed: withFields(withPump(QUARRY, { trimRatio: "0.9" }), { pumpsRunning: "2" }),
+    },
     { why: "an unnamed pump", typed: withPump(QUARRY, { name: "", speed: "", impellerDiameter: "" }) },
     { why: "a text for a formula", typed: withPump(QUARRY, { name: '=HYPERLINK("x")' }) },
   ])("chains no more than three functions and lays every item out: $why", ({ typed }) => {

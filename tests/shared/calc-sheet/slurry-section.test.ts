@@ -225,11 +225,12 @@ describe("the chosen pump on the slurry", () => {
     const trimmed = cellsOf(duty({}, { pump: { ...PUMP, trimRatio: "0.9" } }));
     expect(trimmed.get(tableCell("serviceClasses", 0, "tipSpeed"))).toBeCloseTo(0.9 * 26.1799, 3);
     // In series each pump has half the head.
-    const two = cellsOf(duty({}, { pump: { ...PUMP, count: "2", arrangement: "series" } }));
+    const TWO = { pumpsRunning: "2", arrangement: "series" } as const;
+    const two = cellsOf(duty(TWO, { pump: PUMP }));
     expect(two.get(tableCell("serviceClasses", 3, "verdict"))).toBe("head above; tip speed above for elastomer");
     expect(two.get("headAtDuty")).toBeCloseTo(90, 6);
-    const slow = { ...PUMP, count: "2", arrangement: "series", speedRatio: "0.9" } as const;
-    expect(cellsOf(duty({}, { pump: slow })).get(tableCell("serviceClasses", 3, "verdict"))).toBe(
+    const slow = { ...PUMP, speedRatio: "0.9" };
+    expect(cellsOf(duty(TWO, { pump: slow })).get(tableCell("serviceClasses", 3, "verdict"))).toBe(
       "tip speed above for elastomer",
     );
   });

@@ -39,7 +39,7 @@ describe("the chosen pump of a duty", () => {
     expect(pump?.impellerDiameter).toBeCloseTo(11 * 0.0254, 12);
     expect(pump?.curve.bestEfficiency?.flow).toBeCloseTo((1200 * 231 * 0.0254 ** 3) / 60, 12);
     expect(pump?.curve.bestEfficiency?.efficiency).toBeCloseTo(0.7696, 12);
-    expect([pump?.speedRatio, pump?.trimRatio, pump?.count]).toEqual([0.96, 1, 1]);
+    expect([pump?.speedRatio, pump?.trimRatio]).toEqual([0.96, 1]);
   });
 
   it("lets a unit in the text win over the unit set, and reads a fraction as one", () => {
@@ -90,9 +90,6 @@ describe("the chosen pump of a duty", () => {
     { why: "a diameter in hertz", typed: withPump({ impellerDiameter: "50 Hz" }), place: "pump.impellerDiameter" },
     { why: "a tenth of the speed", typed: withPump({ speedRatio: "0.1" }), place: "pump.speedRatio" },
     { why: "a larger impeller", typed: withPump({ trimRatio: "1.1" }), place: "pump.trimRatio" },
-    { why: "half a pump", typed: withPump({ count: "1.5" }), place: "pump.count" },
-    { why: "no pumps", typed: withPump({ count: "0" }), place: "pump.count" },
-    { why: "two hundred pumps", typed: withPump({ count: "200" }), place: "pump.count" },
   ])("says at its place what is wrong with $why, and nowhere else", ({ typed, place }) => {
     const { duty, isComplete } = decodeDuty(typed);
     expect([isComplete, duty.pump, duty.pumpState]).toEqual([false, undefined, "unreadable"]);
@@ -113,8 +110,6 @@ describe("the chosen pump of a duty", () => {
           points: [{ flow: text, head: text, efficiency: text, npshRequired: text }, ...goodPump.points],
           speedRatio: text,
           trimRatio: text,
-          count: text,
-          arrangement: "series",
         },
       };
       expect(decodeDuty(everywhere).isComplete).toBe(false);
@@ -171,7 +166,6 @@ describe("a saved duty with a pump", () => {
   });
 
   it.each([
-    ["an unknown arrangement", { arrangement: "zigzag" }],
     ["points that are no rows", { points: "many" }],
     ["a number for a text", { speed: 1750 }],
   ])("is refused with %s", (_, change) => {

@@ -109,7 +109,7 @@ describe("a saved duty", () => {
   it.each([
     ["not JSON", "flow=3"],
     ["another file", '{"name":"x"}'],
-    ["a later version", saveDuty(QUARRY).replace('"version": 1', '"version": 99')],
+    ["a later version", saveDuty(QUARRY).replace('"version": 2', '"version": 99')],
     ["a wrong unit set", saveDuty(QUARRY).replace('"US"', '"IMPERIAL"')],
   ])("is refused with a reason: %s", (_, text) => {
     const loaded = loadDuty(text);

@@ -100,8 +100,10 @@ const BOUNDS: readonly (readonly [
   ["impellerDiameter", "0", "1", "5000", "5001"],
   ["speedRatio", "0.19", "0.2", "2.5", "2.51"],
   ["trimRatio", "0.74", "0.75", "1", "1.01"],
-  ["count", "0", "1", "100", "101"],
-  ["count", "1.5", "1", "2"],
+  ["pumpsRunning", "0", "1", "100", "101"],
+  ["pumpsRunning", "1.5", "1", "2"],
+  ["pumpsStandby", "-1", "0", "100", "101"],
+  ["pumpsStandby", "0.5", "0", "1"],
 ];
 
 describe("the bounds of a box", () => {

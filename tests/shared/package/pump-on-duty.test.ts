@@ -53,7 +53,13 @@ describe("the chosen pump on the duty for the pane", () => {
   // Two ways to the same corners: the formulas of the sheet, and the engine's region.
   it.each([
     { why: "the sample", typed: QUARRY },
-    { why: "two in parallel on half the speed", typed: withPump({ count: "2", speedRatio: "0.9" }) },
+    {
+      why: "two in parallel on half the speed",
+      typed: {
+        ...withPump({ speedRatio: "0.9" }),
+        fields: { ...QUARRY.fields, pumpsRunning: "2" },
+      },
+    },
   ])("has the corners of the region where the sheet has its rows: $why", ({ typed }) => {
     const { cases, region } = shown(typed);
     const states = {

@@ -25,9 +25,10 @@ const duty = (fields: Fields, pump: Partial<PumpText> = {}): Duty =>
       suctionFlange: "",
       dischargeFlange: "",
       gasket: "",
+      arrangement: "series",
       ...fields,
     },
-    { ...QUARRY, pump: { ...(QUARRY.pump as PumpText), speedRatio: "1", arrangement: "series", points, ...pump } },
+    { ...QUARRY, pump: { ...(QUARRY.pump as PumpText), speedRatio: "1", points, ...pump } },
   );
 
 function shown(of: Duty): StagePressures {
@@ -42,7 +43,7 @@ const linesOf = ({ lines }: StagePressures) =>
 describe("pressures at the nozzles for the pane", () => {
   it("are those of the sheet", () => {
     // Water at 60 °F, 999.1 kg/m³: 0.43314 psi a foot; 315 ft are 136.44 psi a stage, 100 ft standing 43.31 psi.
-    const { nozzles, classOffered } = shown(duty({ flangeClass: "150" }, { count: "2" }));
+    const { nozzles, classOffered } = shown(duty({ flangeClass: "150", pumpsRunning: "2" }));
     expect(classOffered).toBe("Class 150");
     const psi = nozzles.map(({ greatest }) => greatest / PSI);
     const wanted = [43.31, 136.44, 136.44, 272.88];
@@ -75,7 +76,7 @@ describe("pressures at the nozzles for the pane", () => {
       ["Class 150", 250, "offered"],
       ["trade figure, Class 150", 260, "trade"],
     ]);
-    expect(linesOf(shown(duty({ flangeClass: "150" }, { count: "2" })))).toEqual([
+    expect(linesOf(shown(duty({ flangeClass: "150", pumpsRunning: "2" })))).toEqual([
       ["Class 150", 250, "offered"],
       ["Class 300", 640, "class"],
       ["trade figure, Class 150", 260, "trade"],
@@ -104,7 +105,7 @@ describe("pressures at the nozzles for the pane", () => {
       otherPart: "suction hose",
       otherPartPressure: "100",
     };
-    const { nozzles, lines } = shown(duty(fields, { count: "2" }));
+    const { nozzles, lines } = shown(duty({ ...fields, pumpsRunning: "2" }));
     const failing = nozzles.map(({ above }) => above.map(({ part, state }) => `${part} ${state}`));
     // 136.44 psi at the hose of stage 2; 272.88 at its discharge, flange 250 and casing 200.
     expect(failing).toEqual([[], [], ["suction hose fail"], ["flange fail", "casing fail"]]);

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { totalHead } from "../../../src/head/total-head.ts";
 import { WATER } from "../../../src/liquid/water.ts";
 import { pipeNamed } from "../../../src/pipework/pipe-name.ts";
-import { selectionSystem } from "../../../src/pump/selection-duty.ts";
+import { askedOfEach, selectionSystem } from "../../../src/pump/selection-duty.ts";
 
 const pipe = pipeNamed("10in HDPE DR17");
 const water = WATER.at(293.15);
@@ -40,5 +40,29 @@ describe("the system curve pumps are chosen by", () => {
 
   it.each([0, -1, Number.NaN, Number.POSITIVE_INFINITY])("refuses a flow of %d", (flow) => {
     expect(selectionSystem({ ...plain, flow, pressureDifference: 0 }).ok).toBe(false);
+  });
+});
+
+describe("what is asked of each of several pumps", () => {
+  const system = selectionSystem({ ...plain, flow: 0.08, pressureDifference: 0 });
+  if (!system.ok) throw new Error("no system");
+  const duty = { flow: 0.08, system: system.value, density: 998, npshAvailable: (flow: number) => 10 - 50 * flow };
+
+  it("is a share of the flow side by side, of the head in series", () => {
+    const beside = askedOfEach(duty, 4, "parallel");
+    expect([beside.flow, beside.system.mostFlow]).toEqual([0.02, duty.system.mostFlow / 4]);
+    expect(beside.system.headAt(0.02)).toBe(duty.system.headAt(0.08));
+    // 10 − 50 × 4 × 0.02
+    expect(beside.npshAvailable?.(0.02)).toBeCloseTo(6, 12);
+    const behind = askedOfEach(duty, 4, "series");
+    expect([behind.flow, behind.npshAvailable?.(0.08)]).toEqual([0.08, 6]);
+    expect(behind.system.headAt(0.08)).toBe(duty.system.headAt(0.08) / 4);
+  });
+
+  it("is the duty itself of one pump", () => {
+    for (const arrangement of ["parallel", "series"] as const) {
+      const one = askedOfEach(duty, 1, arrangement);
+      expect([one.flow, one.system.headAt(0.05)]).toEqual([0.08, duty.system.headAt(0.05)]);
+    }
   });
 });

@@ -47,7 +47,7 @@ describe("the pump of the duty", () => {
   });
 
   it("takes the letters typed into one box back together", () => {
-    const place = { pump: "count" } as const;
+    const place = { pump: "speedRatio" } as const;
     const state = after([chosen, { type: "typed", place, text: "1" }, { type: "typed", place, text: "12" }]);
     expect(next(state, { type: "undone" }).duty.pump).toEqual(INVENTED_PUMP);
   });
@@ -75,17 +75,15 @@ describe("the pump of the duty", () => {
     expect(emptied.duty.pump?.points).toEqual([{ flow: "", head: "", efficiency: "", npshRequired: "" }]);
   });
 
-  it("stands in series or parallel, and goes as it came", () => {
-    const state = after([chosen, { type: "pump-arranged", arrangement: "series" }]);
-    expect(state.duty.pump?.arrangement).toBe("series");
-    const gone = next(state, { type: "pump-dropped" });
+  it("goes as it came", () => {
+    const gone = after([chosen, { type: "pump-dropped" }]);
     expect("pump" in gone.duty).toBe(false);
     expect(gone.notice?.text).toContain("Invented 6");
-    expect(next(gone, { type: "undone" }).duty.pump?.arrangement).toBe("series");
+    expect(next(gone, { type: "undone" }).duty.pump).toEqual(INVENTED_PUMP);
   });
 
   it("is asked after when the units change, and converted with the rest", () => {
-    const typed: PumpText = { ...INVENTED_PUMP, impellerDiameter: "12", count: "2", speedRatio: "0.9" };
+    const typed: PumpText = { ...INVENTED_PUMP, impellerDiameter: "12", speedRatio: "0.9" };
     const asked = after([
       { type: "pump-chosen", pump: typed, notice: "" },
       { type: "units-picked", unitSet: "METRIC" },

@@ -1,0 +1,45 @@
+import type { Duty } from "../../duty/duty.ts";
+import { type Expression, type Handle, handles, ifText, sum } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
+import { figure, type PlanItem } from "../plan.ts";
+import { stated } from "./stated-input.ts";
+
+const STATION = handles({ pumpsInstalled: null });
+
+/** How many pumps run, stand by and how they stand: before the lines, which take their shares of flow from it. */
+export function stationBasis(duty: Duty): readonly PlanItem[] {
+  return [
+    ...stated(duty, "pumpsRunning"),
+    ...(hasStandby(duty)
+      ? [
+          ...stated(duty, "pumpsStandby"),
+          figure(
+            STATION.pumpsInstalled,
+            "Pumps installed",
+            sum(FIELD.pumpsRunning, FIELD.pumpsStandby),
+            "Running and standby.",
+          ),
+        ]
+      : []),
+    ...(isArranged(duty) ? stated(duty, "arrangement") : []),
+  ];
+}
+
+/** How many pumps the station has. */
+export function pumpsInstalled(duty: Duty): Handle {
+  return hasStandby(duty) ? STATION.pumpsInstalled : FIELD.pumpsRunning;
+}
+
+/** One figure where the pumps add their heads, another where they share the flow. */
+export function byArrangement(duty: Duty, inSeries: Expression, inParallel: Expression): Expression {
+  return isArranged(duty) ? ifText(FIELD.arrangement, "series", inSeries, inParallel) : inParallel;
+}
+
+function hasStandby({ state }: Duty): boolean {
+  return state.pumpsStandby !== "assumed";
+}
+
+/** How one pump stands is of no matter. */
+function isArranged({ state, pumpsRunning }: Duty): boolean {
+  return state.arrangement !== "assumed" || pumpsRunning !== 1;
+}

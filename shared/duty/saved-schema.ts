@@ -1,0 +1,55 @@
+import * as v from "valibot";
+import { UNIT_SET_NAMES } from "../../src/basis/quantities.ts";
+
+export const FORMAT = "dutybook-duty";
+export const VERSION = 2;
+
+/** What every saved duty begins with, whatever its version. */
+export const savedHead = v.object({
+  format: v.literal(FORMAT),
+  version: v.pipe(v.number(), v.integer(), v.minValue(1)),
+});
+
+const segment = v.object({
+  pipe: v.string(),
+  length: v.string(),
+  fittings: v.string(),
+  share: v.exactOptional(v.string()),
+  level: v.exactOptional(v.string()),
+});
+
+const curvePoint = v.object({
+  flow: v.string(),
+  head: v.string(),
+  efficiency: v.string(),
+  npshRequired: v.string(),
+});
+
+const pump = v.object({
+  name: v.string(),
+  speed: v.string(),
+  impellerDiameter: v.string(),
+  points: v.array(curvePoint),
+  speedRatio: v.string(),
+  trimRatio: v.string(),
+});
+
+export const savedDuty = v.object({
+  unitSet: v.picklist(UNIT_SET_NAMES),
+  fields: v.record(v.string(), v.string()),
+  basis: v.optional(v.record(v.string(), v.string()), {}),
+  suctionLine: v.array(segment),
+  dischargeLine: v.array(segment),
+  pump: v.exactOptional(pump),
+});
+
+/** Of version 1 the number of pumps belonged to the chosen pump. */
+export const savedDuty1 = v.object({
+  ...savedDuty.entries,
+  pump: v.exactOptional(
+    v.object({ ...pump.entries, count: v.string(), arrangement: v.picklist(["parallel", "series"]) }),
+  ),
+});
+
+export type SavedDuty = v.InferOutput<typeof savedDuty>;
+export type SavedDuty1 = v.InferOutput<typeof savedDuty1>;

@@ -1,0 +1,65 @@
+import { describe, expect, it } from "vitest";
+import type { DutyText } from "../../../shared/duty/duty-text.ts";
+import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
+import { dutyFrom, loadDuty, saveDuty } from "../../../shared/duty/saved.ts";
+import harbourBypass from "./version-1/harbour-bypass.json" with { type: "json" };
+import quarrySump from "./version-1/quarry-sump.json" with { type: "json" };
+import sandTailings from "./version-1/sand-tailings.json" with { type: "json" };
+import washHeader from "./version-1/wash-header.json" with { type: "json" };
+
+/** In the order of the samples. */
+const VERSION_1 = [quarrySump, washHeader, harbourBypass, sandTailings];
+
+function loaded(data: unknown): DutyText {
+  const found = dutyFrom(data);
+  if (!found.ok) throw new Error(JSON.stringify(found.findings));
+  return found.value;
+}
+
+describe("a duty of version 1", () => {
+  it.each(VERSION_1.map((saved, i) => ({ saved, i })))("opens as the sample of today: $i", ({ saved, i }) => {
+    const typed = loaded(saved);
+    expect(typed).toEqual(SAMPLE_DUTIES[i]?.duty);
+    expect(loaded(JSON.parse(saveDuty(typed)))).toEqual(typed);
+  });
+
+  /** The quarry with several of its pump. */
+  const several = (count: string, arrangement: string): DutyText =>
+    loaded({ ...quarrySump, pump: { ...quarrySump.pump, count, arrangement } });
+
+  it("keeps the number of its pumps and how they stand", () => {
+    const { pumpsRunning, pumpsStandby, arrangement } = several("3", "series").fields;
+    expect([pumpsRunning, pumpsStandby, arrangement]).toEqual(["3", "", "series"]);
+    expect(several("two", "parallel").fields.pumpsRunning).toBe("two");
+  });
+
+  it("keeps the flow of all pumps in its suction where they stand side by side", () => {
+    const shares = (count: string, arrangement: string) =>
+      several(count, arrangement).suctionLine.map(({ share }) => share);
+    expect(shares("2", "parallel")).toEqual(["all"]);
+    for (const [count, arrangement] of [
+      ["", "parallel"],
+      ["1", "parallel"],
+      ["2", "series"],
+    ] as const) {
+      expect(shares(count, arrangement)).toEqual([undefined]);
+    }
+    expect(several("2", "parallel").dischargeLine.map(({ share }) => share)).toEqual([undefined, undefined]);
+  });
+
+  it("is refused with a pump that has no number", () => {
+    const { count: _, ...pump } = quarrySump.pump;
+    const found = dutyFrom({ ...quarrySump, pump });
+    expect(found.findings[0]).toMatchObject({ code: "duty-unreadable", kind: "error" });
+  });
+});
+
+describe("a saved duty", () => {
+  it("keeps share and level of a row, and opens without them", () => {
+    const [first] = SAMPLE_DUTIES as readonly [(typeof SAMPLE_DUTIES)[number]];
+    const row = { pipe: "8in sch40", length: "20", fittings: "", share: "1/2", level: "95 ft" };
+    const typed = { ...first.duty, dischargeLine: [row, { pipe: "8in sch40", length: "20", fittings: "" }] };
+    const found = loadDuty(saveDuty(typed));
+    expect(found.ok && found.value).toEqual(typed);
+  });
+});
