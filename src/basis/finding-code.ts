@@ -373,6 +373,7 @@ export interface PressureFindings {
   "line-without-length": null;
   "wave-speed-unusual": null;
   "pipe-rating-not-held": null;
+  "pipe-not-for-pressure": null;
   "pipe-rating-assumed": { assumed: string };
   "pipe-specification-mismatch": { specification: string };
   "pipe-too-warm": null;

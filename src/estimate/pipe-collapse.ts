@@ -25,6 +25,7 @@ const STIFF = {
   steel: { modulus: 30e6 * PSI, poisson: 0.3 },
   "stainless steel": { modulus: 28e6 * PSI, poisson: 0.3 },
   "ductile iron": { modulus: 24e6 * PSI, poisson: 0.28 },
+  aluminium: { modulus: 10e6 * PSI, poisson: 0.33 },
   PVC: { modulus: 400_000 * PSI, poisson: 0.38 },
 } as const;
 

@@ -29,7 +29,7 @@ export function pipeMass(pipe: Pipe): PipeMass {
   if (outsideDiameter === undefined || wall === undefined || material === undefined) {
     return { empty: undefined, water };
   }
-  if (material === "cast iron" || material === "concrete") return { empty: undefined, water };
+  if (material === "cast iron") return { empty: undefined, water };
   const metal = Math.PI * (outsideDiameter - wall) * wall * PIPE_STOCK[material].density;
   return { empty: metal + Math.PI * (bore + lining) * lining * MORTAR, water };
 }

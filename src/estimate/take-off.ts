@@ -9,7 +9,7 @@ import type { FlangeClass } from "../pressure/flange-class.ts";
 import { flangeDimensions } from "../pressure/flange-dimensions.ts";
 import { wallMaterialOf } from "../pressure/pipe-wall.ts";
 import type { RatingSystem } from "../tables/flange-rating-table.ts";
-import { HOSE_STOCK, LAY_FLAT_STOCK, PIPE_STOCK, STOCK_PRACTICE } from "../tables/pipe-stock.ts";
+import { HOSE_STOCK, LAY_FLAT_STOCK, PIPE_STOCK, QUICK_CONNECT_STOCK, STOCK_PRACTICE } from "../tables/pipe-stock.ts";
 import { changesSize, fittingPart } from "./fitting-part.ts";
 import { pipeMass } from "./pipe-mass.ts";
 
@@ -261,7 +261,8 @@ function stockOf(pipe: Pipe): Stock {
   if (pipe.collapsible === true) return { ...LAY_FLAT_STOCK, allowance: 0, isHose: true };
   if (pipe.make?.material === "hose") return { ...HOSE_STOCK, allowance: 0, isHose: true };
   const material = wallMaterialOf(pipe);
-  if (material !== undefined && material !== "cast iron" && material !== "concrete") {
+  if (pipe.make?.rule === "quick coupling" && material === "steel") return { ...QUICK_CONNECT_STOCK, isHose: false };
+  if (material !== undefined && material !== "cast iron") {
     return { ...PIPE_STOCK[material], isHose: false };
   }
   return { ...PIPE_STOCK.steel, joint: "joint of a pipe of unknown make", isHose: false };

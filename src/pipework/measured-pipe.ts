@@ -37,6 +37,9 @@ const SURFACE_SPELLINGS: Readonly<Record<string, SurfaceName>> = {
   asphaltedcastiron: "asphalted iron",
   cementlined: "cement lining",
   hose: "smooth hose",
+  aluminum: "aluminium",
+  cementlinedsteel: "lined steel",
+  steelcementlined: "lined steel",
 };
 const surfaceBySpelling = new Map<string, SurfaceName>([
   ...(Object.keys(SURFACES) as SurfaceName[]).map((name) => [name.replace(/ /g, ""), name] as const),
@@ -52,7 +55,8 @@ const SURFACE_MAKES: readonly (readonly [surface: RegExp, make: PipeMake])[] = [
   [/cast iron$/, { material: "cast iron" }],
   [/^plastic$/, { material: "PVC" }],
   [/^polyethylene$/, { material: "HDPE", rule: "ASTM F714" }],
-  [/^concrete$/, { material: "concrete" }],
+  [/^concrete/, { material: "concrete" }],
+  [/^aluminium/, { material: "aluminium" }],
 ];
 
 /** Roughness of a pipe as its text states it: in m, with the words that state it again. */

@@ -1,3 +1,4 @@
+import { concreteFamilies } from "./concrete-pipe.ts";
 import { hoseFamilies } from "./hose.ts";
 import { copperFamilies, ductileIronFamilies, metricDuctileIronFamilies } from "./iron-and-copper-pipe.ts";
 import type { PipeFamily } from "./pipe-family.ts";
@@ -8,6 +9,7 @@ import {
   pvcFamilies,
   pvcPressureFamilies,
 } from "./plastic-pipe.ts";
+import { quickConnectFamilies } from "./quick-connect-pipe.ts";
 import { metricSteelFamily, scheduleFamilies, stainlessFamilies, usualMetricSteelFamilies } from "./steel-pipe.ts";
 
 /** Every family a pipe can be named by. */
@@ -23,6 +25,8 @@ export const PIPE_FAMILIES: readonly PipeFamily[] = [
   ...ductileIronFamilies(),
   ...metricDuctileIronFamilies(),
   ...copperFamilies(),
+  ...quickConnectFamilies(),
+  ...concreteFamilies(),
   ...hoseFamilies(),
 ];
 

@@ -23,7 +23,7 @@ export interface PipeSize {
   readonly wall?: number;
   readonly lining?: number;
   /** What a rating needs of this size. */
-  readonly make?: Pick<PipeMake, "printedRating" | "leastWall">;
+  readonly make?: Pick<PipeMake, "printedRating" | "leastWall" | "usualRating" | "standsVacuum">;
 }
 
 /** Another surface than the family's own, or a grade of its material. */

@@ -16,8 +16,19 @@ export type RatingRule =
   | "AWWA C151 class"
   | "AWWA C151 thickness"
   | "EN 545"
+  | "quick coupling"
   | "hose"
+  | "rubber hose"
+  | "thermoplastic hose"
   | "lay-flat hose";
+
+/** Rules of hose, which no standard rates by its size. */
+export const HOSE_RULES: ReadonlySet<RatingRule | undefined> = new Set([
+  "hose",
+  "rubber hose",
+  "thermoplastic hose",
+  "lay-flat hose",
+]);
 
 /** What a pipe is made of and how it is rated. */
 export interface PipeMake {
@@ -29,6 +40,12 @@ export interface PipeMake {
   readonly grade?: PolyethyleneGrade;
   /** Working pressure of cold pipe as the standard prints it, Pa. */
   readonly printedRating?: number;
+  /** What is usual of hose and of pipe with quick couplings, which no standard rates, cold, Pa: least and greatest. */
+  readonly usualRating?: readonly [least: number, greatest: number];
+  /** Pressure below that of the air which a hose stands, cold, Pa; 0 of one that collapses. */
+  readonly standsVacuum?: number;
+  /** On the ends of hose, where the name says so. */
+  readonly coupling?: "camlock";
   /** Least wall, m, where the standard gives one. */
   readonly leastWall?: number;
 }

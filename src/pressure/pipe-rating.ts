@@ -3,11 +3,12 @@ import { checkInputs, type Method } from "../basis/method.ts";
 import { andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
 import type { Pipe } from "../pipework/pipe.ts";
-import type { PolyethyleneGrade, RatingRule } from "../pipework/pipe-make.ts";
+import { HOSE_RULES, type PolyethyleneGrade, type RatingRule } from "../pipework/pipe-make.ts";
 import type { Bracket } from "./pipe-bracket.ts";
 import { thicknessClassRating } from "./pipe-rating-of-iron.ts";
 import { type SteelPipeFacts, steelRating } from "./pipe-rating-of-steel.ts";
 import { temperatureFactor } from "./pipe-temperature.ts";
+import { USUAL_RATINGS, usualRating } from "./usual-rating.ts";
 
 const psi = unitOf("psi").factor;
 const megapascal = unitOf("MPa").factor;
@@ -35,6 +36,7 @@ export const pipeRatingMethod = {
     { source: "en-iso-1452", at: "PN; annex A, temperature", unverified: true },
     { source: "awwa-c150", at: "pressure and thickness classes, surge of 100 psi", unverified: true },
     { source: "en-545", at: "PFA, and 1.2 PFA with surge", unverified: true },
+    USUAL_RATINGS,
     { source: "en-iso-8029", at: "lay-flat hose, working pressure at 23 and 55 °C" },
   ],
   inputs: {
@@ -68,9 +70,10 @@ const IRON_SURGE = 100 * psi;
 
 /**
  * Working pressure of a pipe or hose at its wall's temperature, Pa, and what it may reach with surge. What is not stated
- * (grade, seam, corrosion) is taken at both ends; a stated rating caps that of the standard, and hose has no other.
+ * (grade, seam, corrosion) is taken at both ends; a stated rating caps that of the standard, and takes the place of what is usual
+ * of hose and quick couplings, which no standard rates.
  * Formula: PE 2 σ F/(DR − 1); PVC by schedule 2 σ F t/(D − t); steel 2 S E t/(D − 0.8 t); else the printed class × F
- * Fails: pipe-rating-not-held without a standard and a stated rating; pipe-specification-mismatch; as `temperatureFactor`
+ * Fails: pipe-rating-not-held without a standard, a usual and a stated rating; pipe-not-for-pressure of concrete; pipe-specification-mismatch; as `temperatureFactor`
  * and `steelPipePressure`; inputs outside the method's bounds.
  * Warns: pipe-rating-assumed (assumed); as `temperatureFactor`.
  * Source: ASME B31.3; AWWA M55, C900, C150; ISO 4427; ASTM D1785, D2241; EN ISO 1452; EN 545; EN ISO 8029.
@@ -87,30 +90,31 @@ export function pipeRating(input: PipeRatingInput): Result<PipeRating> {
   if (input.specification !== null && rule !== "ASME B31.3" && rule !== "EN 13480-3") {
     return fail([mismatch(pipe, input.specification)]);
   }
+  if (rule !== undefined && (HOSE_RULES.has(rule) || rule === "quick coupling")) {
+    const usual = usualRating(rule, pipe, temperature, statedRating);
+    if (usual === undefined) return fail([notHeld(pipe)]);
+    return andThen(usual, (bracket) => {
+      const by = statedRating === null ? "common practice" : "maker";
+      return succeed(
+        rated(bracket, rule, by),
+        bracket.assumed === "" ? [] : [taken(pipe, bracket.assumed, USUAL_RATINGS)],
+      );
+    });
+  }
   const own = rule === undefined ? undefined : ownRating(rule, input);
   if (own === undefined) {
     if (statedRating === null) return fail([notHeld(pipe)]);
-    if (rule === undefined)
-      return succeed(rated({ careful: statedRating, atBest: statedRating, assumed: "" }, undefined));
-    return andThen(temperatureFactor(rule, temperature), ({ careful, atBest }) =>
-      succeed(
-        rated(
-          {
-            careful: statedRating * careful,
-            atBest: statedRating * atBest,
-            assumed: careful === atBest ? "" : "thermoplastic hose",
-          },
-          undefined,
-        ),
-      ),
-    );
+    return succeed(rated({ careful: statedRating, atBest: statedRating, assumed: "" }, undefined, "maker"));
   }
   return andThen(own, (bracket) => {
     const isCapped = statedRating !== null && statedRating < bracket.careful;
     const capped = isCapped ? { careful: statedRating, atBest: statedRating, assumed: "" } : bracket;
     const atBest = Math.min(bracket.atBest, statedRating ?? bracket.atBest);
     const assumed = atBest > capped.careful ? bracket.assumed : "";
-    return succeed(rated({ ...capped, atBest, assumed }, rule), assumed === "" ? [] : [taken(pipe, assumed)]);
+    return succeed(
+      rated({ ...capped, atBest, assumed }, rule, rule ?? "maker"),
+      assumed === "" ? [] : [taken(pipe, assumed)],
+    );
   });
 }
 
@@ -142,17 +146,13 @@ function ownRating(rule: RatingRule, input: PipeRatingInput): Result<Bracket> | 
     case "ASME B31.3":
     case "EN 13480-3":
       return steelRating(rule, input);
-    case "hose":
-    case "lay-flat hose":
-      return undefined;
     default:
       return printedRating === undefined ? undefined : derated({ careful: printedRating, atBest: printedRating });
   }
 }
 
-function rated(bracket: Bracket, rule: RatingRule | undefined): PipeRating {
+function rated(bracket: Bracket, rule: RatingRule | undefined, by: string): PipeRating {
   const { careful } = bracket;
-  const by = rule ?? "maker";
   if (rule === "AWWA C151 class" || rule === "AWWA C151 thickness") {
     return { ...bracket, withSurge: careful + IRON_SURGE, withRareSurge: careful + IRON_SURGE, by };
   }
@@ -160,8 +160,9 @@ function rated(bracket: Bracket, rule: RatingRule | undefined): PipeRating {
   return { ...bracket, withSurge: every * careful, withRareSurge: rare * careful, by };
 }
 
-function notHeld({ name }: Pipe): Finding {
-  return { code: "pipe-rating-not-held", kind: "error", subject: "pipe", given: name };
+function notHeld({ name, make }: Pipe): Finding {
+  const code = make?.material === "concrete" ? "pipe-not-for-pressure" : "pipe-rating-not-held";
+  return { code, kind: "error", subject: "pipe", given: name };
 }
 
 function mismatch({ name }: Pipe, specification: string): Finding {
@@ -174,7 +175,7 @@ const BRACKET_CHOICE: Citation = {
   at: "what is not stated of a pipe is taken at its lower and at its upper usual value; the lower decides",
 };
 
-function taken({ name }: Pipe, assumed: string): Finding {
+function taken({ name }: Pipe, assumed: string, cites: Citation = BRACKET_CHOICE): Finding {
   const facts = { assumed };
-  return { code: "pipe-rating-assumed", kind: "assumed", subject: "pipe", given: name, facts, cites: BRACKET_CHOICE };
+  return { code: "pipe-rating-assumed", kind: "assumed", subject: "pipe", given: name, facts, cites };
 }

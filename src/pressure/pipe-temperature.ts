@@ -16,6 +16,8 @@ const { PE_BANDS, PE_ISO, PVC, PVC_U, LAY_FLAT, RUBBER } = PLASTIC_PIPE_TEMPERAT
 const PVC_INCH: Derating = { rows: PVC, degree: "°F", between: "straight lines" };
 const THERMOPLASTIC: Derating = { rows: LAY_FLAT, degree: "°C", between: "straight lines" };
 
+const RUBBER_HOSE: Derating = { rows: RUBBER, degree: "°C", between: "straight lines" };
+
 const DERATINGS: Readonly<Partial<Record<RatingRule, Derating>>> = {
   "ASTM F714": { rows: PE_BANDS, degree: "°F", between: "step" },
   "ISO 4427": { rows: PE_ISO, degree: "°C", between: "straight lines" },
@@ -24,6 +26,8 @@ const DERATINGS: Readonly<Partial<Record<RatingRule, Derating>>> = {
   "AWWA C900": PVC_INCH,
   "EN ISO 1452": { rows: PVC_U, degree: "°C", between: "step" },
   hose: THERMOPLASTIC,
+  "thermoplastic hose": THERMOPLASTIC,
+  "rubber hose": RUBBER_HOSE,
   "lay-flat hose": THERMOPLASTIC,
 };
 

@@ -23,6 +23,7 @@ export const WALL_MATERIALS = {
   "ductile iron": { modulus: 170, least: 165, greatest: 172, poisson: 0.28, cites: HANDBOOK },
   "cast iron": { modulus: 100, least: 80, greatest: 110, poisson: 0.25, cites: HANDBOOK },
   copper: { modulus: 120, least: 110, greatest: 130, poisson: 0.34, cites: HANDBOOK },
+  aluminium: { modulus: 69, least: 68, greatest: 72, poisson: 0.33, cites: HANDBOOK },
   PVC: { modulus: 2.8, least: 2.4, greatest: 3, poisson: 0.4, cites: HANDBOOK },
   HDPE: { modulus: 1.1, least: 0.8, greatest: 1.1, poisson: 0.45, cites: HANDBOOK },
   concrete: { modulus: 35, least: 25, greatest: 35, poisson: 0.2, cites: HANDBOOK },

@@ -5,6 +5,22 @@
  *
  * Verified: common practice, no source.
  */
-export const HOSE_INCHES = ["1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "4", "5", "6", "8", "10", "12"] as const;
+export const HOSE_INCHES = [
+  "1",
+  "1-1/4",
+  "1-1/2",
+  "2",
+  "2-1/2",
+  "3",
+  "4",
+  "5",
+  "6",
+  "8",
+  "10",
+  "12",
+  "14",
+  "16",
+  "18",
+] as const;
 
-export const HOSE_MILLIMETRES = [25, 32, 38, 50, 63, 65, 75, 80, 100, 125, 150, 200, 250, 300] as const;
+export const HOSE_MILLIMETRES = [25, 32, 38, 50, 63, 65, 75, 80, 100, 125, 150, 200, 250, 300, 350, 400, 450] as const;

@@ -14,7 +14,7 @@
  */
 export type PolyethyleneRow = readonly [size: string, outsideDiameter: number];
 
-export const POLYETHYLENE_DIMENSION_RATIOS = [7.3, 9, 11, 13.5, 15.5, 17, 19, 21, 26, 32.5] as const;
+export const POLYETHYLENE_DIMENSION_RATIOS = [7, 7.3, 9, 11, 13.5, 15.5, 17, 19, 21, 26, 32.5, 41] as const;
 
 /** Mean wall per least wall. */
 export const POLYETHYLENE_MEAN_WALL = 1.06;

@@ -1,5 +1,6 @@
 import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { HOSE_RULES } from "../../../src/pipework/pipe-make.ts";
 import { PIPERATING } from "../../catalogue/entries/pipe-rating.ts";
 import { COLLAPSEPRESSURE } from "../../catalogue/entries/take-off.ts";
 import type { Duty, DutySegment } from "../../duty/duty.ts";
@@ -63,7 +64,7 @@ export function pipeRuns(duty: Duty): readonly PipeRun[] {
         index,
         place: `${side} run ${index + 1}`,
         stated,
-        isByMaker: stated.segment !== undefined && (rule === undefined || rule === "hose" || rule === "lay-flat hose"),
+        isByMaker: stated.segment !== undefined && (rule === undefined || HOSE_RULES.has(rule)),
         isLast: index === duty[line].length - 1,
       };
     }),

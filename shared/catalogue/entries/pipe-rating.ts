@@ -17,7 +17,7 @@ export const PIPERATING = defineEntry({
   group: "Pressure and flanges",
   summary: "Working pressure of a pipe or hose at its wall's temperature, and what it may reach with surge",
   method:
-    "Polyethylene of inch sizes 2 HDS/(DR − 1), HDS 1000 psi PE4710, 800 psi PE3608 and PE3408; by ISO 4427 20 MRS/(1.25 (SDR − 1)) bar. PVC of D1785 4000 t/(D − t) psi; C900, D2241 and PVC-U as printed. Each by its own temperature factors, and refused above their last. Ductile iron as its class; thickness classes by C150, at most 350 psi. Steel by B31.3, 2 S E t/(D − 0.8 t), the wall 12.5 % thin and less corrosion; metric carbon steel by EN 13480-3. What is not stated is taken at both ends, the careful one first: grade PE3608 or PE80, welded A53 B with 1.6 mm (1/16 in) of corrosion. Hose and other pipe need the maker's figure, the lowest of hose, coupling and clamp; hose loses with warmth as EN ISO 8029. With surge of every stop and with a rare one: polyethylene 1.5 and 2 times its rating, 1.5 by ISO; C900 1 and 1.6; ductile iron 100 psi more, 1.2 times by EN 545; steel 1 and, with the owner's consent and within the hours of B31.3, 1.33; all else 1. Joints, flanges and couplings often govern: they are not in it.",
+    "Polyethylene of inch sizes 2 HDS/(DR − 1), HDS 1000 psi PE4710, 800 psi PE3608 and PE3408; by ISO 4427 20 MRS/(1.25 (SDR − 1)) bar. PVC of D1785 4000 t/(D − t) psi; C900, D2241 and PVC-U as printed. Each by its own temperature factors, and refused above their last. Ductile iron as its class; thickness classes by C150, at most 350 psi. Steel by B31.3, 2 S E t/(D − 0.8 t), the wall 12.5 % thin and less corrosion; metric carbon steel by EN 13480-3. What is not stated is taken at both ends, the careful one first: grade PE3608 or PE80, welded A53 B with 1.6 mm (1/16 in) of corrosion. Hose and quick-connect pipe, which no standard rates, by what is usual: the least of makers first, the greatest at best, of every kind the name may mean; a camlock named on the hose (6in TPU layflat camlock) caps it. The maker's figure, the lowest of hose, coupling and clamp, takes its place; hose loses with warmth as EN ISO 8029, rubber from 40 to 70 °C a quarter. Copper and bare measured pipe need the maker's figure; concrete pipe of C76 is for no pressure. With surge of every stop and with a rare one: polyethylene 1.5 and 2 times its rating, 1.5 by ISO; C900 1 and 1.6; ductile iron 100 psi more, 1.2 times by EN 545; steel 1 and, with the owner's consent and within the hours of B31.3, 1.33; all else 1. Joints, flanges and couplings often govern: they are not in it.",
   cites: pipeRatingMethod.cites,
   parameters: {
     pipe: pipe(
@@ -29,7 +29,7 @@ export const PIPERATING = defineEntry({
       about: "Working pressure its maker states, of hose at 73 °F (23 °C); it caps that of a standard",
       example: '150, or "10 bar"',
       range: "above 0",
-      whenLeftOut: { value: null, shown: "that of its standard; hose has none" },
+      whenLeftOut: { value: null, shown: "that of its standard; of hose and quick couplings what is usual" },
     }),
     specification: openChoice(SPECIFICATIONS, "Specification of steel pipe", "the weakest usual one"),
     corrosion: quantity("size", {

@@ -187,6 +187,8 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
     `${f.subject} of ${say.amount(f.found)} is unusual; check the units of the wall and the liquid`,
   "pipe-rating-not-held": (f) =>
     `no standard held here rates “${f.given}”; state the working pressure its maker gives, the lowest of pipe, hose and coupling`,
+  "pipe-not-for-pressure": (f) =>
+    `“${f.given}” is no pressure pipe: concrete pipe of ASTM C76 flows full under a few feet of head at most; state the working pressure its maker gives, or take pressure pipe (ASTM C361, AWWA C300)`,
   "pipe-rating-assumed": (f) =>
     `of “${f.given}” not all is stated, so it is rated with ${f.facts.assumed}; state what it is`,
   "pipe-specification-mismatch": (f) =>

@@ -53,7 +53,7 @@ describe("PIPES", () => {
       "standard",
       "source of roughness",
     ]);
-    expect(rows).toHaveLength(2120);
+    expect(rows).toHaveLength(2383);
     expect(rows.find(([name]) => name === "6in layflat")?.slice(1, 3)).toEqual(["", ""]);
   });
 

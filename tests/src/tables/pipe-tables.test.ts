@@ -107,10 +107,10 @@ describe("ASTM D1785", () => {
 });
 
 describe("polyethylene", () => {
-  it("has 32 IPS and 15 DIPS diameters and 10 ratios, rising", () => {
+  it("has 32 IPS and 15 DIPS diameters and 12 ratios, rising", () => {
     expect(POLYETHYLENE_IPS).toHaveLength(32);
     expect(POLYETHYLENE_DIPS).toHaveLength(15);
-    expect(POLYETHYLENE_DIMENSION_RATIOS).toHaveLength(10);
+    expect(POLYETHYLENE_DIMENSION_RATIOS).toHaveLength(12);
     expectRising(POLYETHYLENE_IPS.map(([, outsideDiameter]) => outsideDiameter));
     expectRising(POLYETHYLENE_DIPS.map(([, outsideDiameter]) => outsideDiameter));
     expectRising(POLYETHYLENE_DIMENSION_RATIOS);
@@ -283,7 +283,7 @@ describe("nominal sizes", () => {
   it("has hose in rising sizes", () => {
     expectRising(HOSE_INCHES.map(inchesOf));
     expectRising(HOSE_MILLIMETRES);
-    expect([HOSE_INCHES.length, HOSE_MILLIMETRES.length]).toEqual([12, 14]);
+    expect([HOSE_INCHES.length, HOSE_MILLIMETRES.length]).toEqual([15, 17]);
   });
 });
 
