@@ -59,6 +59,7 @@ import { DEPOSITIONVELOCITY, SLURRYDERATE, SLURRYSG, SOLIDSBYVOLUME } from "./en
 import { SETTLINGVELOCITY, SLURRYCLASS, SLURRYDUTY, SLURRYLINE, SLURRYMIXTURE } from "./entries/slurry-duty.ts";
 import { SUBMERGENCE } from "./entries/submergence.ts";
 import { SUCTIONPRESSURE } from "./entries/suction-pressure.ts";
+import { DRAWDOWNTIME, DROPTEST, PUMPCYCLE, SUMPVOLUME, WORKINGVOLUME } from "./entries/sump.ts";
 import { GRADELINE, MAXLIFT, NPSHA, SYSTEMCURVE, TDH } from "./entries/system-and-suction.ts";
 import { BENDTHRUST, COLLAPSEPRESSURE, PIPEMASS, TAKEOFF } from "./entries/take-off.ts";
 import { GENERATORSIZE, MINSPEED } from "./entries/variable-speed.ts";
@@ -94,6 +95,11 @@ const FUNCTIONS: readonly Entry[] = [
   NPSHMARGIN,
   MAXLIFT,
   SUBMERGENCE,
+  SUMPVOLUME,
+  DRAWDOWNTIME,
+  DROPTEST,
+  WORKINGVOLUME,
+  PUMPCYCLE,
   GRADELINE,
   FLANGERATING,
   FLANGECLASS,

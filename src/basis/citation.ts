@@ -186,6 +186,11 @@ export const SOURCES = {
     title: "MIL-HDBK-1005/9A, Industrial and Oily Wastewater Control",
     publisher: "United States Department of Defense",
   },
+  "ei-11c201": {
+    title: "EI 11C201, Wastewater Collection and Pumping",
+    publisher: "United States Army Corps of Engineers",
+    year: 1997,
+  },
   "ansi-hi-14.1-14.2": {
     title: "ANSI/HI 14.1-14.2, Rotodynamic Pumps for Nomenclature and Definitions",
     publisher: "Hydraulic Institute",

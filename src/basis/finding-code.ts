@@ -118,6 +118,15 @@ export interface SumpFindings {
   "submergence-not-judged": null;
   "bell-velocity-outside": { least: Amount; most: Amount; wanted: Amount };
   "submergence-by-velocity": { needed?: Amount };
+  "sump-too-few-levels": null;
+  "sump-levels-not-ascending": { before: Amount };
+  "sump-not-drawn-down": null;
+  "sump-level-held": { inflow: Amount };
+  "sump-flow-jumps": null;
+  "inflow-taken-as-stopped": null;
+  "pump-never-stops": null;
+  "sump-short-cycles": null;
+  "sump-unreadable": null;
   "bell-clearances": { floorLeast: Amount; floorMost: Amount; backWall: Amount; width: Amount };
 }
 

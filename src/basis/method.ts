@@ -11,6 +11,8 @@ export interface Input {
   readonly atLeast?: number;
   readonly atMost?: number;
   readonly below?: number;
+  /** A count: a whole number alone will do. */
+  readonly isWhole?: true;
   /** Outside this range the value is computed, with a caution (or a warning, where a rule is cited). */
   readonly usual?: { readonly atLeast?: number; readonly atMost?: number; readonly cites?: Citation };
 }
@@ -35,7 +37,7 @@ function inputsOf<K extends string>(method: Method<K>): readonly (readonly [stri
 
 /**
  * Holds each input against the bounds the method declares.
- * Fails: not-a-number, out-of-range: every error there is.
+ * Fails: not-a-number, out-of-range, not-a-whole-number: every error there is.
  * Warns: outside-usual-range; a warning where the range cites a rule.
  */
 export function checkInputs<K extends string>(
@@ -62,13 +64,19 @@ export function checkInputs<K extends string>(
   return succeed(null, remarks ?? NONE);
 }
 
-/** What is wrong with a value, held against the bounds of its input: not-a-number, out-of-range or nothing. */
-export function errorOf({ name, quantity, above, atLeast, atMost, below }: Input, value: number): Finding | undefined {
+/** What is wrong with a value, held against the bounds of its input: not-a-number, out-of-range, not-a-whole-number or nothing. */
+export function errorOf(
+  { name, quantity, above, atLeast, atMost, below, isWhole }: Input,
+  value: number,
+): Finding | undefined {
   if (!Number.isFinite(value)) return { code: "not-a-number", kind: "error", subject: name };
   if (above !== undefined && value <= above) return outOfRange(name, quantity, value, "above", above);
   if (atLeast !== undefined && value < atLeast) return outOfRange(name, quantity, value, "at least", atLeast);
   if (atMost !== undefined && value > atMost) return outOfRange(name, quantity, value, "at most", atMost);
   if (below !== undefined && value >= below) return outOfRange(name, quantity, value, "below", below);
+  if (isWhole && !Number.isInteger(value)) {
+    return { code: "not-a-whole-number", kind: "error", subject: name, found: { quantity, value } };
+  }
   return undefined;
 }
 

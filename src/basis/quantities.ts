@@ -25,6 +25,7 @@ export const QUANTITIES = {
   elevation: { dimension: "length", US: "ft", SI: "m", METRIC: "m" },
   size: { dimension: "length", US: "in", SI: "mm", METRIC: "mm" },
   area: { dimension: "area", US: "in²", SI: "mm²", METRIC: "mm²" },
+  planArea: { dimension: "area", US: "ft²", SI: "m²", METRIC: "m²" },
   gaugePressure: { dimension: "pressure", US: "psi", SI: "kPa", METRIC: "bar", zero: "gauge" },
   absolutePressure: { dimension: "pressure", US: "psi", SI: "kPa", METRIC: "bar", zero: "absolute" },
   pressureDifference: { dimension: "pressure", US: "psi", SI: "kPa", METRIC: "bar" },

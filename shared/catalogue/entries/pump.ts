@@ -20,7 +20,7 @@ import type { Argument } from "../../cells/cell.ts";
 import { type CallFacts, defineEntry } from "../entry.ts";
 import { choice, quantity } from "../parameter.ts";
 import { curve } from "../parameters/curve.ts";
-import { speedRatio, trimRatio } from "../parameters/running-pump.ts";
+import { numberOfPumps, speedRatio, trimRatio } from "../parameters/running-pump.ts";
 import { LARGE, share } from "../parameters/share.ts";
 import { SG } from "../parameters/specific-gravity.ts";
 import { systemCurve } from "../parameters/system-curve.ts";
@@ -197,12 +197,7 @@ export const OPERATINGPOINT = defineEntry({
     systemCurve,
     speedRatio,
     trimRatio,
-    numberOfPumps: quantity("ratio", {
-      about: "How many equal pumps run",
-      example: "2",
-      range: "a whole number from 1 to 100",
-      whenLeftOut: { value: 1, shown: "1" },
-    }),
+    numberOfPumps,
     arrangement: choice(["parallel", "series"], {
       about: "How several pumps are set: side by side, or one behind the other",
       whenLeftOut: "parallel",

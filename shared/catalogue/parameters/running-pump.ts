@@ -14,3 +14,10 @@ export const trimRatio = quantity("ratio", {
   range: "0.75 to 1",
   whenLeftOut: { value: 1, shown: "1, the impeller of the curve" },
 });
+
+export const numberOfPumps = quantity("ratio", {
+  about: "How many equal pumps run",
+  example: "2",
+  range: "a whole number from 1 to 100",
+  whenLeftOut: { value: 1, shown: "1" },
+});

@@ -19,6 +19,22 @@ export const sumpWords: WordsOf<keyof SumpFindings> = {
     f.facts.needed === undefined
       ? `an older rule goes by the entrance velocity and ends at 5 ft/s (1.52 m/s), below the ${say.amount(f.found)} here`
       : `an older rule, by the entrance velocity of ${say.amount(f.found)}, asks for ${say.amount(f.facts.needed)} of water over the inlet`,
+  "sump-too-few-levels": (f) => `${f.subject} needs two levels or more, or one plan area for all`,
+  "sump-levels-not-ascending": (f, say) =>
+    `${f.subject} has a level of ${say.amount(f.found)} after one of ${say.amount(f.facts.before)}; sort the rows from the lowest level up`,
+  "sump-not-drawn-down": (f, say) =>
+    `an ${f.subject} of ${say.amount(f.found)} is as much as the pumps move at the start level, ${say.amount(f.limit)}: the level does not fall`,
+  "sump-level-held": (f, say) =>
+    `the level never goes below ${say.amount(f.limit)}: there the pumps move no more than the inflow of ${say.amount(f.facts.inflow)}, so ${say.amount(f.found)} is not reached`,
+  "sump-flow-jumps": () =>
+    "between these levels the curves cross more than once, and the flow may jump from one crossing to the other: draw down in two steps, or take a pump whose head falls throughout",
+  "inflow-taken-as-stopped": () => "no inflow is stated; it is taken as stopped during the test",
+  "pump-never-stops": (f, say) =>
+    `an ${f.subject} of ${say.amount(f.found)} is not below the ${say.amount(f.limit)} of the pump: it never stops`,
+  "sump-short-cycles": (f, say) =>
+    `the ${say.amount(f.found)} that run back from the line fill the ${say.amount(f.limit)} between the levels: the pump starts again at once; a check valve, or a larger volume`,
+  "sump-unreadable": (f) =>
+    `${f.subject} “${f.given}” is not a plan of a sump that is known; write it as ${inWords(f.suggestions ?? [])}`,
   "bell-clearances": (f, say) =>
     `keep the rim ${say.amount(f.facts.floorLeast)} to ${say.amount(f.facts.floorMost)} over the floor and ${say.amount(f.facts.backWall)} from the back wall, in a bay ${say.amount(f.facts.width)} wide; an end high over the floor needs more water over it, and a strainer needs no less`,
 };
