@@ -71,9 +71,13 @@ function decodeFields({ fields, unitSet }: DutyText, segments: readonly DutySegm
   // Each key holds what its own field read.
   const read = values as FieldValues;
   const pipes = segments.flatMap(({ segment }) => segment?.pipe ?? []);
-  for (const { field, errors } of RULES) {
-    const found = errors(read, pipes);
+  for (const { field, findings } of RULES) {
+    const found = findings(read, pipes);
     if (found.length === 0) continue;
+    if (found.every(({ kind }) => kind !== "error")) {
+      keep(field, succeed(null, found));
+      continue;
+    }
     keep(field, fail(found));
     values[field] = undefined;
     state[field] = "unreadable";

@@ -5,10 +5,10 @@ import type { Pipe } from "../../src/pipework/pipe.ts";
 import { slurryMixture } from "../../src/slurry/slurry-mixture.ts";
 import { FIELDS, type FieldKey, type FieldValues } from "./fields.ts";
 
-/** What a field must be held against beside its own bounds: the errors, to be said at its box. */
+/** What a field must be held against beside its own bounds: the errors, or else the remarks, to be said at its box. */
 interface Rule {
   readonly field: FieldKey;
-  readonly errors: (values: FieldValues, pipes: readonly Pipe[]) => readonly Finding[];
+  readonly findings: (values: FieldValues, pipes: readonly Pipe[]) => readonly Finding[];
 }
 
 const NONE: readonly Finding[] = [];
@@ -24,7 +24,7 @@ function beyond(key: FieldKey, value: number, side: Side, limit: number): readon
 function staticHeadRule(field: "leastStaticHead" | "greatestStaticHead", side: "at most" | "at least"): Rule {
   return {
     field,
-    errors: ({ [field]: value, deliveryLevel, sourceLevel }) => {
+    findings: ({ [field]: value, deliveryLevel, sourceLevel }) => {
       if (value === undefined || deliveryLevel === undefined || sourceLevel === undefined) return NONE;
       const staticHead = deliveryLevel - sourceLevel;
       const excess = side === "at most" ? value - staticHead : staticHead - value;
@@ -40,7 +40,7 @@ const COMPOSITION = ["slurryGravity", "solidsByVolume", "solidsGravity"] as cons
 function compositionRule(field: (typeof COMPOSITION)[number]): Rule {
   return {
     field,
-    errors: ({ liquid, temperature, solids, ...values }) => {
+    findings: ({ liquid, temperature, solids, ...values }) => {
       const isFirst = COMPOSITION.find((key) => values[key] !== undefined) === field;
       if (!isFirst || liquid === undefined || temperature === undefined) return NONE;
       const { solidsByVolume, solidsGravity: solidsSG, slurryGravity: mixtureSG } = values;
@@ -59,18 +59,26 @@ function compositionRule(field: (typeof COMPOSITION)[number]): Rule {
   };
 }
 
+/** Pipes that go by their C, which a roughness leaves as they are. */
+function notAged(pipes: readonly Pipe[]): readonly Finding[] {
+  const names = new Set(pipes.filter(({ hazenWilliams }) => hazenWilliams !== undefined).map(({ name }) => name));
+  if (names.size === 0) return NONE;
+  const given = [...names].join("”, “");
+  return [{ code: "aged-roughness-not-of-c", kind: "check", subject: FIELDS.agedRoughness.label, given }];
+}
+
 export const RULES: readonly Rule[] = [
   ...COMPOSITION.map(compositionRule),
   {
     field: "coarseSize",
-    errors: ({ coarseSize, medianSize }) =>
+    findings: ({ coarseSize, medianSize }) =>
       coarseSize === undefined || medianSize === undefined || coarseSize >= medianSize
         ? NONE
         : beyond("coarseSize", coarseSize, "at least", medianSize),
   },
   {
     field: "temperature",
-    errors: ({ liquid, temperature }) => {
+    findings: ({ liquid, temperature }) => {
       if (liquid === undefined || temperature === undefined) return NONE;
       const state = liquid.at(temperature);
       return state.ok ? NONE : state.findings.filter(({ kind }) => kind === "error");
@@ -78,7 +86,7 @@ export const RULES: readonly Rule[] = [
   },
   {
     field: "highestSourceLevel",
-    errors: ({ highestSourceLevel, sourceLevel }) =>
+    findings: ({ highestSourceLevel, sourceLevel }) =>
       highestSourceLevel === undefined || sourceLevel === undefined || highestSourceLevel >= sourceLevel
         ? NONE
         : beyond("highestSourceLevel", highestSourceLevel, "at least", sourceLevel),
@@ -87,18 +95,17 @@ export const RULES: readonly Rule[] = [
   staticHeadRule("greatestStaticHead", "at least"),
   {
     field: "curveFlow",
-    errors: ({ curveFlow, flow }) =>
+    findings: ({ curveFlow, flow }) =>
       curveFlow === undefined || flow === undefined || curveFlow >= flow
         ? NONE
         : beyond("curveFlow", curveFlow, "at least", flow),
   },
   {
     field: "agedRoughness",
-    errors: ({ agedRoughness }, pipes) => {
+    findings: ({ agedRoughness }, pipes) => {
       const half = Math.min(...pipes.map(({ bore }) => bore)) / 2;
-      return agedRoughness === undefined || agedRoughness < half
-        ? NONE
-        : beyond("agedRoughness", agedRoughness, "below", half);
+      if (agedRoughness === undefined) return NONE;
+      return agedRoughness < half ? notAged(pipes) : beyond("agedRoughness", agedRoughness, "below", half);
     },
   },
 ];

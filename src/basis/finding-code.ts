@@ -60,6 +60,8 @@ export interface PipeworkFindings {
   "fitting-size-outside-table": { least: Amount; most: Amount };
   "fitting-methods-mixed": null;
   "valve-not-held-open": null;
+  "hazen-williams-for-water": { coefficient: number; gravity: number };
+  "hazen-williams-off-cold": { coefficient: number; gravity: number };
   "share-is-a-date": null;
   "share-number-unclear": null;
   "share-each-needs-pumps": null;
@@ -135,6 +137,10 @@ export interface PipeFindings {
   "pipe-family-missing": null;
   "pipe-size-missing": null;
   "pipe-roughness-missing": null;
+  "pipe-rough-and-c": null;
+  "pipe-c-not-roughness": null;
+  "aged-roughness-not-of-c": null;
+  "pipe-c-stated-twice": { coefficient: number };
   "bore-is-nominal": { bore: Amount };
   "surface-uncertain": { surface: string; taken: Amount; least: Amount; greatest: Amount };
   "hose-corrugated": { taken: number; least: number; greatest: number };

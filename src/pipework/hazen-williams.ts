@@ -1,7 +1,10 @@
+import type { Citation } from "../basis/citation.ts";
+import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
-import { fail, type Result, succeed } from "../basis/result.ts";
+import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import type { LiquidState } from "../liquid/liquid.ts";
 import type { Pipe } from "./pipe.ts";
-import { beyondComputation } from "./pipe-friction.ts";
+import { beyondComputation, type PipeFriction, type PipeFrictionInputs, pipeFriction } from "./pipe-friction.ts";
 import { meanVelocity } from "./pipe-velocity.ts";
 
 export interface HazenWilliamsInputs {
@@ -48,4 +51,58 @@ export function hazenWilliamsHead({ flow, pipe, length, coefficient }: HazenWill
   const slope = (velocity / (COEFFICIENT * coefficient * (bore / 4) ** 0.63)) ** (1 / 0.54);
   const head = length * slope;
   return Number.isFinite(head) ? succeed(head, checked.findings) : fail([beyondComputation("friction head")]);
+}
+
+/** What Hazen–Williams was made for: water of 5 to 25 °C by its kinematic viscosity, m²/s, and at most what it may bear. */
+const WATER_AT_25 = 0.893e-6;
+const WATER_AT_5 = 1.52e-6;
+const MOST_VISCOUS = 2e-6;
+const LIGHTEST = 0.97;
+const HEAVIEST = 1.03;
+
+const WATER_ALONE: Citation = {
+  source: "house",
+  at: "Hazen–Williams up to 2 cSt and for an SG of 0.97 to 1.03; made for water of 5 to 25 °C (41 to 77 °F)",
+};
+
+/**
+ * Head lost to friction in a pipe that states its C, m, with the figures of `pipeFriction` and the Darcy factor that
+ * gives the same head.
+ * Fails: hazen-williams-for-water above 2 cSt, outside an SG of 0.97 to 1.03 and for a slurry; as `pipeFriction` and
+ * `hazenWilliamsHead`.
+ * Warns: hazen-williams-off-cold outside the viscosities of water of 5 to 25 °C; as `hazenWilliamsHead`.
+ * Source: as `hazenWilliamsHead`; the bounds of the liquid are a house choice.
+ */
+export function hazenWilliamsFriction(inputs: PipeFrictionInputs, coefficient: number): Result<PipeFriction> {
+  const { flow, pipe, length, liquid } = inputs;
+  const darcy = pipeFriction(inputs);
+  if (!darcy.ok) return darcy;
+  const wrong = notWater(liquid, coefficient);
+  if (wrong?.kind === "error") return fail([wrong]);
+  const gradient = hazenWilliamsHead({ flow, pipe, length: 1, coefficient });
+  if (!gradient.ok) return gradient;
+  const { velocityHead } = darcy.value;
+  const head = gradient.value * length;
+  if (!Number.isFinite(head)) return fail([beyondComputation("friction head")]);
+  const frictionFactor = velocityHead === 0 ? 0 : (gradient.value * pipe.bore) / velocityHead;
+  const { findings } = gradient;
+  return succeed({ ...darcy.value, frictionFactor, head }, wrong === undefined ? findings : [...findings, wrong]);
+}
+
+function notWater({ density, dynamicViscosity, solids }: LiquidState, coefficient: number): Finding | undefined {
+  const viscosity = dynamicViscosity / density;
+  const gravity = density / SPECIFIC_GRAVITY_REFERENCE;
+  const isFar = solids !== undefined || viscosity > MOST_VISCOUS || gravity < LIGHTEST || gravity > HEAVIEST;
+  if (!isFar && viscosity >= WATER_AT_25 && viscosity <= WATER_AT_5) return undefined;
+  const found = amount("kinematicViscosity", viscosity);
+  const facts = { coefficient, gravity: Math.round(gravity * 1000) / 1000 };
+  return isFar
+    ? { code: "hazen-williams-for-water", kind: "error", subject: "C", found, facts, cites: WATER_ALONE }
+    : { code: "hazen-williams-off-cold", kind: "check", subject: "C", found, facts, cites: WATER_ALONE };
+}
+
+/** The refusal of a method that goes by roughness for a pipe that states a C. */
+export function needsRoughness({ name, hazenWilliams }: Pipe): Finding | undefined {
+  if (hazenWilliams === undefined) return undefined;
+  return { code: "pipe-c-not-roughness", kind: "error", subject: "pipe", given: name };
 }

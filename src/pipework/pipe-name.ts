@@ -1,6 +1,7 @@
 import { nearestNames } from "../basis/nearest.ts";
 import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { familyIn, finishedPipe, isSize, pipeOf, sizesIn } from "./family-pipe.ts";
+import { pipesWithCoefficient, pipeWithCoefficient } from "./hazen-williams-name.ts";
 import { measuredPipe, splitRoughness } from "./measured-pipe.ts";
 import { metricPlasticName } from "./metric-plastic-name.ts";
 import {
@@ -27,7 +28,7 @@ const read = new Map<string, Result<Pipe>>();
 
 /**
  * The pipe a text names, in m; upper or lower case and spacing do not matter. The forms:
- * <size> <family> [condition or grade] [rough <amount>]: 6in sch40, DN150 sch40 used, 10in HDPE DR17 PE4710 rough 0.05 mm;
+ * <size> <family> [condition or grade] [rough <amount> or C <number>]: 6in sch40, 10in HDPE DR17 C 150, DN150 sch40 used, 10in HDPE DR17 PE4710 rough 0.05 mm;
  * metric plastic pipe by outside diameter, SDR, grade and PN in any order: 250mm HDPE SDR17 PE100, PE100 250 SDR 17 PN10;
  * [DN] [EN10220] <outside diameter>x<wall> [steel]: DN150 EN10220 168.3x4.5; by measure, as `measuredPipe` reads it.
  * Fails: name-unknown, with the nearest names; left-out, pipe-size-missing, pipe-family-missing; as `measuredPipe`.
@@ -55,7 +56,10 @@ export function pipesOf(text: string, sizes: SizeSystem = "inch", subject = "fam
   const key = `${sizes} ${text}`;
   let result = listed.get(key);
   if (result === undefined) {
-    result = readFamily(text, sizes);
+    const given = shortened(text);
+    result = pipesWithCoefficient(tidyPipeText(text.slice(0, LONGEST + 1)), given, (words) =>
+      readFamily(words, given, sizes),
+    );
     if (listed.size >= MOST_KEPT) listed.clear();
     if (text.length <= 4 * LONGEST) listed.set(key, result);
   }
@@ -94,6 +98,10 @@ function readPipe(text: string): Result<Pipe> {
   if (text.length > LONGEST) return unknown("pipe", given, NAMES_THAT_DO);
   const tidied = tidyPipeText(text);
   if (tidied === "") return fail([{ code: "left-out", kind: "error", subject: "pipe", suggestions: NAMES_THAT_DO }]);
+  return pipeWithCoefficient(tidied, given, (words) => pipeInWords(words, given));
+}
+
+function pipeInWords(tidied: string, given: string): Result<Pipe> {
   return (
     measuredPipe(tidied, given) ??
     metricSteelPipe(tidied, given) ??
@@ -164,10 +172,9 @@ function wallOf({ variant }: PipeSize): number {
   return Number(variant?.split("x")[1]);
 }
 
-function readFamily(text: string, sizes: SizeSystem): Result<readonly Pipe[]> {
-  const given = shortened(text);
+function readFamily(text: string, given: string, sizes: SizeSystem): Result<readonly Pipe[]> {
   const families = PIPE_FAMILIES.map(({ family }) => family);
-  const { before, rough } = splitRoughness(tidyPipeText(text.slice(0, LONGEST + 1)));
+  const { before, rough } = splitRoughness(text);
   const written = text.length > LONGEST ? [] : [before, ratioOf("inch", before), ratioOf("metric", before)];
   const [found] = written.flatMap((words) => familyIn(words) ?? familyIn(words, PIPE_SELECTIONS) ?? []);
   if (found === undefined) {

@@ -24,6 +24,8 @@ export interface Pipe {
   readonly nominalInches?: number;
   /** Multiplies the friction factor of the smooth bore (corrugated hose). 1 where left out. */
   readonly frictionMultiplier?: number;
+  /** C of Hazen–Williams, where the pipe's friction goes by it: "8in sch40 C 120". Its roughness then counts for nothing. */
+  readonly hazenWilliams?: number;
   /** Lay-flat hose collapses under vacuum and may not be used for suction or fall below atmosphere. */
   readonly collapsible?: boolean;
 }

@@ -1,5 +1,6 @@
 import type { FindingCode } from "../basis/finding-code.ts";
 import { type Result, succeed } from "../basis/result.ts";
+import { hazenWilliamsFriction } from "../pipework/hazen-williams.ts";
 import { type PipeFriction, type PipeFrictionInputs, pipeFriction } from "../pipework/pipe-friction.ts";
 import { slurryLine } from "./slurry-line.ts";
 import { sinks } from "./solids.ts";
@@ -9,12 +10,15 @@ const SAID: ReadonlySet<FindingCode> = new Set(["bed-in-pipe", "fine-slurry-not-
 
 /**
  * Head lost to friction in a run of pipe, m of what is pumped: `pipeFriction`, and of a slurry whose d50 is known and
- * whose solids sink, the gradient of `slurryLine` over its length. Other slurries lose the head of their liquid.
- * Fails: as `pipeFriction` and `slurryLine`.
- * Warns: as `pipeFriction`; bed-in-pipe and fine-slurry-not-turbulent (limits).
+ * whose solids sink, the gradient of `slurryLine` over its length. Other slurries lose the head of their liquid. A pipe
+ * that states its C goes by Hazen–Williams.
+ * Fails: as `pipeFriction`, `slurryLine` and `hazenWilliamsFriction`.
+ * Warns: as `pipeFriction` and `hazenWilliamsFriction`; bed-in-pipe and fine-slurry-not-turbulent (limits).
  * Source: as these.
  */
 export function runFriction(inputs: PipeFrictionInputs): Result<PipeFriction> {
+  const { hazenWilliams } = inputs.pipe;
+  if (hazenWilliams !== undefined) return hazenWilliamsFriction(inputs, hazenWilliams);
   const clear = pipeFriction(inputs);
   const { solids } = inputs.liquid;
   if (solids === undefined || solids.medianSize === null || !clear.ok || inputs.flow === 0 || !sinks(solids)) {

@@ -2,6 +2,7 @@ import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
 import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
 import { amount, andThen, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
+import { needsRoughness } from "../pipework/hazen-williams.ts";
 import type { Pipe } from "../pipework/pipe.ts";
 import { pipeFriction } from "../pipework/pipe-friction.ts";
 
@@ -60,7 +61,7 @@ export interface SlurryFriction {
  * Formula: i_m = i_l + 0.22 (S_m − S_l) (V/V50)^−M in m of water, M by `gradingExponent`; the share of solids that
  *          slides, (V/V50)^−M/2, held at 1
  *          V50 = 3.93 d50^0.35 ((S_s − 1)/1.65)^0.45 ν_r^−0.25 in m/s, d50 in mm
- * Fails: as `gradingExponent` and `pipeFriction`.
+ * Fails: pipe-c-not-roughness; as `gradingExponent` and `pipeFriction`.
  * Warns: as these.
  * Source: Wilson and others, Slurry Transport Using Centrifugal Pumps (V50 from memory).
  */
@@ -68,6 +69,8 @@ export function slurryFriction(inputs: SlurryFrictionInputs): Result<SlurryFrict
   const { flow, pipe, particleSize, coarseSize, solidsSG, solidsByVolume, liquid } = inputs;
   const checked = checkInputs(slurryFrictionMethod, { particleSize, coarseSize: coarseSize ?? 1 });
   if (!checked.ok) return checked;
+  const statesC = needsRoughness(pipe);
+  if (statesC !== undefined) return fail([statesC]);
   return andThen(gradingExponent(particleSize, coarseSize), (exponent) =>
     andThen(pipeFriction({ flow, pipe, length: 1, liquid }), ({ velocity, head }) => {
       const liquidSG = liquid.density / SPECIFIC_GRAVITY_REFERENCE;

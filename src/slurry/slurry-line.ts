@@ -1,7 +1,8 @@
 import type { Citation } from "../basis/citation.ts";
 import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
 import type { Method } from "../basis/method.ts";
-import { amount, andThen, type Finding, type Result, succeed } from "../basis/result.ts";
+import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { needsRoughness } from "../pipework/hazen-williams.ts";
 import { type PipeFriction, pipeFriction } from "../pipework/pipe-friction.ts";
 import {
   DESIGN_CITE,
@@ -63,13 +64,15 @@ const STRATIFIED_FROM = 0.015;
  * neither more solids nor a bed ever seem to lose less.
  * Formula: suspended: `slurryFriction`; d50 under 0.1 mm: Darcy–Weisbach with the mixture where that is more; a sliding
  *          bed, above 0.018 of the bore: i_m = i_l + 0.44 (S_m − S_l), all solids on the bottom
- * Fails: as `depositionVelocity`, `slurryFriction`, `pipeFriction` and `fineSlurry`.
+ * Fails: pipe-c-not-roughness; as `depositionVelocity`, `slurryFriction`, `pipeFriction` and `fineSlurry`.
  * Warns: bed-in-pipe and fine-slurry-not-turbulent, Re under 4000 (limits); below-design-velocity; flow-stratified from
  * 0.015 of the bore; as its parts.
  * Source: as its parts; the bounds of the regimes and the least loss are a house choice.
  */
 export function slurryLine(inputs: SlurryFrictionInputs): Result<SlurryLine> {
   const { flow, pipe, liquid } = inputs;
+  const statesC = needsRoughness(pipe);
+  if (statesC !== undefined) return fail([statesC]);
   return andThen(depositionVelocity({ ...inputs, bore: pipe.bore }), (deposition) =>
     andThen(pipeFriction({ flow, pipe, length: 1, liquid }), ({ velocity, head }) => {
       const { limiting, design } = deposition;

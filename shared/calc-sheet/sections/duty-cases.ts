@@ -1,3 +1,4 @@
+import type { Pipe } from "../../../src/pipework/pipe.ts";
 import { OPERATINGPOINT } from "../../catalogue/entries/pump.ts";
 import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
 import type { ColumnKeyOf } from "../../catalogue/entry.ts";
@@ -308,10 +309,10 @@ function ages(duty: Duty): boolean {
   );
 }
 
-/** Hose is replaced rather than left to age, and a pipe rougher already stays as stated. */
+/** Hose is replaced rather than left to age; a pipe rougher already, or one that goes by its C, stays as stated. */
 export function growsRougher(
-  { roughness, frictionMultiplier }: { readonly roughness: number; readonly frictionMultiplier?: number },
+  { roughness, frictionMultiplier, hazenWilliams }: Pick<Pipe, "roughness" | "frictionMultiplier" | "hazenWilliams">,
   aged: number,
 ): boolean {
-  return frictionMultiplier === undefined && roughness < aged;
+  return frictionMultiplier === undefined && hazenWilliams === undefined && roughness < aged;
 }

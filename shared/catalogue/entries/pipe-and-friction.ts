@@ -1,5 +1,5 @@
 import { citationText } from "../../../src/basis/citation.ts";
-import { andThen, type Finding, type Result, succeed } from "../../../src/basis/result.ts";
+import { andThen, type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { FITTING_FORMS } from "../../../src/pipework/fitting-forms.ts";
 import { frictionFactor, frictionFactorMethod } from "../../../src/pipework/friction-factor.ts";
 import { hazenWilliamsHead, hazenWilliamsMethod } from "../../../src/pipework/hazen-williams.ts";
@@ -13,7 +13,7 @@ import { runFriction } from "../../../src/slurry/run-friction.ts";
 import { defineEntry } from "../entry.ts";
 import { quantity, text } from "../parameter.ts";
 import { fitting, fittings } from "../parameters/fittings.ts";
-import { line, SHARES_IN_WORDS } from "../parameters/line.ts";
+import { line, ROWS_IN_WORDS } from "../parameters/line.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { pipe as pipeParameter } from "../parameters/pipe.ts";
 import { share } from "../parameters/share.ts";
@@ -124,7 +124,7 @@ export const FRICTIONHEAD = defineEntry({
   group: "Pipe and friction",
   summary: "Head lost to friction in a pipe",
   method:
-    "Darcy–Weisbach, f (L/D) V²/2g, with the friction factor of FRICTIONFACTOR at the true bore and the roughness of the pipe, in head of the liquid pumped. A corrugated hose multiplies the factor. Any liquid. Fittings are not in it: see FITTINGHEAD and LINEHEAD. A velocity above 6 m/s (20 ft/s) and a flow in the critical zone bring a caution.",
+    "Darcy–Weisbach, f (L/D) V²/2g, with the friction factor of FRICTIONFACTOR at the true bore and the roughness of the pipe, in head of the liquid pumped. A corrugated hose multiplies the factor. Any liquid. A pipe that states its C, “8in sch40 C 120”, goes by Hazen–Williams as in HAZENHEAD, cold water alone. Fittings are not in it: see FITTINGHEAD and LINEHEAD. A velocity above 6 m/s (20 ft/s) and a flow in the critical zone bring a caution.",
   cites: pipeFrictionMethod.cites,
   parameters: { flow, pipe, length, liquid, temperature },
   answer: { kind: "quantity", name: "friction head", quantity: "head" },
@@ -161,12 +161,15 @@ export const FRICTIONHEAD = defineEntry({
   },
 });
 
+/** C where none is given. */
+const NEW_STEEL_OR_PLASTIC = 140;
+
 export const HAZENHEAD = defineEntry({
   id: "HAZENHEAD",
   group: "Pipe and friction",
   summary: "Head water loses to friction in a pipe by Hazen–Williams",
   method:
-    "For water near 15 °C alone. V = 1.318 C R^0.63 S^0.54 in feet and seconds, solved for the slope without rounding its exponents; the common 0.2083 form differs from it by up to 2 %. The roughness of the pipe does not enter: C does, about 140 to 150 for new plastic or lined pipe, 120 to 140 for new steel, 100 for old steel. Cautions outside C 40 to 160, below 50 mm (2 in) bore, and outside 0.3 to 3 m/s (1 to 10 ft/s). Do not mix with Darcy–Weisbach in one line.",
+    "For water near 15 °C alone. V = 1.318 C R^0.63 S^0.54 in feet and seconds, solved for the slope without rounding its exponents; the common 0.2083 form differs from it by up to 2 %. The roughness of the pipe does not enter: C does, about 140 to 150 for new plastic or lined pipe, 120 to 140 for new steel, 100 for old steel. Cautions outside C 40 to 160, below 50 mm (2 in) bore, and outside 0.3 to 3 m/s (1 to 10 ft/s). A row of a line goes by the same law where its pipe states a C, “8in sch40 C 120”.",
   cites: hazenWilliamsMethod.cites,
   parameters: {
     flow,
@@ -176,7 +179,7 @@ export const HAZENHEAD = defineEntry({
       about: "Hazen–Williams coefficient",
       example: "120",
       range: "40 to 160",
-      whenLeftOut: { value: 140, shown: "140" },
+      whenLeftOut: { value: null, shown: "140, or the C that the pipe states" },
     }),
   },
   answer: { kind: "quantity", name: "friction head", quantity: "head" },
@@ -195,7 +198,12 @@ export const HAZENHEAD = defineEntry({
     },
   ],
   run: (inputs) => {
-    const { flow: flowing, pipe: inPipe, length: along, C } = inputs;
+    const { flow: flowing, pipe: inPipe, length: along } = inputs;
+    const C = inputs.C ?? inPipe.hazenWilliams ?? NEW_STEEL_OR_PLASTIC;
+    if (inPipe.hazenWilliams !== undefined && inPipe.hazenWilliams !== C) {
+      const facts = { coefficient: C };
+      return fail([{ code: "pipe-c-stated-twice", kind: "error", subject: "pipe", given: inPipe.name, facts }]);
+    }
     const head = hazenWilliamsHead({ flow: flowing, pipe: inPipe, length: along, coefficient: C });
     return head.ok ? remarking(head.value, head.findings, [zeroLength(along, "length")]) : head;
   },
@@ -274,7 +282,7 @@ export const LINEHEAD = defineEntry({
   id: "LINEHEAD",
   group: "Pipe and friction",
   summary: "Head lost in a whole line by pipe friction and fittings",
-  method: `Each row of the line by Darcy–Weisbach at its own bore, plus its fittings on its own velocity head, added up. The velocity head at the end counts where the line lists an exit. ${SHARES_IN_WORDS} No static head is in it: see TDH.`,
+  method: `Each row of the line by Darcy–Weisbach at its own bore, plus its fittings on its own velocity head, added up. The velocity head at the end counts where the line lists an exit. ${ROWS_IN_WORDS} No static head is in it: see TDH.`,
   cites: [...pipeFrictionMethod.cites, { source: "tp-410", at: "head lost in valves and fittings, K V²/2g" }],
   parameters: { flow, line: line("The line"), liquid, temperature },
   answer: { kind: "quantity", name: "line head", quantity: "head" },

@@ -5,7 +5,7 @@ import { pipeRating, pipeRatingMethod } from "../../../src/pressure/pipe-rating.
 import { PIPE_ALLOWABLE_STRESS, type PipeSpecificationName } from "../../../src/tables/pipe-allowable-stress.ts";
 import { defineEntry } from "../entry.ts";
 import { quantity } from "../parameter.ts";
-import { line, SHARES_IN_WORDS } from "../parameters/line.ts";
+import { line, ROWS_IN_WORDS } from "../parameters/line.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { openChoice } from "../parameters/open-choice.ts";
 import { pipe } from "../parameters/pipe.ts";
@@ -82,7 +82,7 @@ export const LINESURGE = defineEntry({
   id: "LINESURGE",
   group: "Pressure and flanges",
   summary: "Surge of a line where its flow stops at once: the worst run, the whole line, and each run",
-  method: `Each run by Joukowsky, ρ a V, with its own wave speed and velocity, as SURGE. The whole line by its mean wave speed ΣL/Σ(L/a) and its mean velocity ΣLV/ΣL. A run whose wave is back within a tenth of the line's time, such as a short steel spool before polyethylene, raises the pressure through the line alone; of the others the highest is the worst. ${SHARES_IN_WORDS} A screen, no transient study; it does not see a column that parts.`,
+  method: `Each run by Joukowsky, ρ a V, with its own wave speed and velocity, as SURGE. The whole line by its mean wave speed ΣL/Σ(L/a) and its mean velocity ΣLV/ΣL. A run whose wave is back within a tenth of the line's time, such as a short steel spool before polyethylene, raises the pressure through the line alone; of the others the highest is the worst. ${ROWS_IN_WORDS} A screen, no transient study; it does not see a column that parts.`,
   cites: lineSurgeMethod.cites,
   parameters: {
     flow: quantity("flow", { about: "Flow that stops", range: "0 or more" }),

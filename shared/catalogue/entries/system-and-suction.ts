@@ -8,7 +8,7 @@ import { greatestSuctionLift, greatestSuctionLiftMethod } from "../../../src/suc
 import { suctionState, suctionStateMethod } from "../../../src/suction/suction-state.ts";
 import { defineEntry } from "../entry.ts";
 import { quantity } from "../parameter.ts";
-import { SHARES_IN_WORDS } from "../parameters/line.ts";
+import { ROWS_IN_WORDS } from "../parameters/line.ts";
 import { lineOrNothing } from "../parameters/line-or-nothing.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { route } from "../parameters/route.ts";
@@ -33,7 +33,7 @@ export const TDH = defineEntry({
   id: "TDH",
   group: "System and suction",
   summary: "Total dynamic head a pump must add at a flow",
-  method: `Static head, plus the difference of gauge pressures at the two ends over ρg, plus friction and fittings of both lines (Darcy–Weisbach at the Reynolds number of the flow). The velocity head at the outlet is lost once, free or submerged, and counts where the discharge line lists one exit; none or two bring a caution, and so does an exit in the suction line. A line without filled rows is taken as lossless, with a caution. ${SHARES_IN_WORDS} Lay-flat hose in the suction line brings a warning.`,
+  method: `Static head, plus the difference of gauge pressures at the two ends over ρg, plus friction and fittings of both lines (Darcy–Weisbach at the Reynolds number of the flow). The velocity head at the outlet is lost once, free or submerged, and counts where the discharge line lists one exit; none or two bring a caution, and so does an exit in the suction line. A line without filled rows is taken as lossless, with a caution. ${ROWS_IN_WORDS} Lay-flat hose in the suction line brings a warning.`,
   cites: totalHeadMethod.cites,
   parameters: {
     flow,
@@ -96,7 +96,7 @@ export const SYSTEMCURVE = defineEntry({
   id: "SYSTEMCURVE",
   group: "System and suction",
   summary: "Head the system asks for from zero flow to the greatest, as a table",
-  method: `Total head at evenly spaced flows, both ends included. The friction factor is worked out anew at each flow, not scaled with the square of one. ${SHARES_IN_WORDS}`,
+  method: `Total head at evenly spaced flows, both ends included. The friction factor is worked out anew at each flow, not scaled with the square of one. ${ROWS_IN_WORDS}`,
   cites: systemCurveMethod.cites,
   parameters: {
     staticHead,
@@ -151,7 +151,7 @@ export const NPSHA = defineEntry({
   id: "NPSHA",
   group: "System and suction",
   summary: "Net positive suction head available at the pump datum",
-  method: `Absolute pressure on the liquid surface less vapour pressure, over ρg, less the suction lift and the head lost in the suction line. The pressure of the air is that of the standard atmosphere at the site's altitude; weather takes off up to 3 kPa (0.3 m). A source pressure written as absolute, “12 psia”, is counted from that air; a gauge pressure of one atmosphere is doubted. The velocity head at the inlet belongs to NPSHA and is not taken off. ${SHARES_IN_WORDS} Ask at the greatest flow the pump can reach, the lowest level, the hottest liquid. A liquid described without a vapour pressure is refused.`,
+  method: `Absolute pressure on the liquid surface less vapour pressure, over ρg, less the suction lift and the head lost in the suction line. The pressure of the air is that of the standard atmosphere at the site's altitude; weather takes off up to 3 kPa (0.3 m). A source pressure written as absolute, “12 psia”, is counted from that air; a gauge pressure of one atmosphere is doubted. The velocity head at the inlet belongs to NPSHA and is not taken off. ${ROWS_IN_WORDS} Ask at the greatest flow the pump can reach, the lowest level, the hottest liquid. A liquid described without a vapour pressure is refused.`,
   cites: suctionStateMethod.cites,
   parameters: {
     flow,
@@ -200,7 +200,7 @@ export const MAXLIFT = defineEntry({
   id: "MAXLIFT",
   group: "System and suction",
   summary: "Greatest static suction lift from an open surface that leaves the pump its NPSH and a margin",
-  method: `Atmospheric less vapour pressure, over ρg, less the head lost in the suction line, NPSHR and the margin. Where no margin is given, NPSH available is kept at least 1.0 m (3.28 ft) above NPSHR and at least 1.3 times it. ${SHARES_IN_WORDS} The answer is by NPSH alone: where it is more than priming reaches in practice (7.6 m or 25 ft at sea level, less with altitude) a caution states that limit. A negative answer means the pump must be flooded by so much.`,
+  method: `Atmospheric less vapour pressure, over ρg, less the head lost in the suction line, NPSHR and the margin. Where no margin is given, NPSH available is kept at least 1.0 m (3.28 ft) above NPSHR and at least 1.3 times it. ${ROWS_IN_WORDS} The answer is by NPSH alone: where it is more than priming reaches in practice (7.6 m or 25 ft at sea level, less with altitude) a caution states that limit. A negative answer means the pump must be flooded by so much.`,
   cites: greatestSuctionLiftMethod.cites,
   parameters: {
     flow,

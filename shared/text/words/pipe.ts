@@ -6,6 +6,14 @@ export const pipeWords: WordsOf<keyof PipeFindings> = {
     `${f.subject} “${f.given}” is a nominal size without a family, which leaves its bore open; write ${say.suggestions()}`,
   "pipe-size-missing": (f, say) =>
     `${f.subject} “${f.given}” names a family without a size; write it in full, such as ${say.suggestions()}`,
+  "pipe-rough-and-c": (f, say) =>
+    `${f.subject} “${f.given}” states a roughness and a C of Hazen–Williams; one law counts, so write ${say.suggestions()}`,
+  "pipe-c-not-roughness": (f) =>
+    `${f.subject} “${f.given}” states a C of Hazen–Williams, which this method cannot use; name the pipe without C`,
+  "aged-roughness-not-of-c": (f) =>
+    `${f.subject} does not count for “${f.given}”, which goes by its C and stays as stated; the aged end of it is another C`,
+  "pipe-c-stated-twice": (f) =>
+    `${f.subject} “${f.given}” states another C than the ${f.facts.coefficient} given; state one of them`,
   "pipe-roughness-missing": (f, say) => `${f.subject} “${f.given}” states no roughness; write ${say.suggestions()}`,
   "bore-is-nominal": (f, say) =>
     `${f.subject}: the bore given equals a nominal size; if it is one, ${say.suggestions()} has a bore of ${say.amount(f.facts.bore)}`,
