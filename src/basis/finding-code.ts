@@ -141,6 +141,8 @@ export interface PipeFindings {
   "pipe-c-not-roughness": null;
   "aged-roughness-not-of-c": null;
   "pipe-c-stated-twice": { coefficient: number };
+  "pipe-class-contradicts": { stated: string; due: string };
+  "pipe-material-not-stated": null;
   "bore-is-nominal": { bore: Amount };
   "surface-uncertain": { surface: string; taken: Amount; least: Amount; greatest: Amount };
   "hose-corrugated": { taken: number; least: number; greatest: number };

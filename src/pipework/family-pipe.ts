@@ -29,6 +29,22 @@ export function familyIn(text: string, families: readonly PipeFamily[] = PIPE_FA
   return undefined;
 }
 
+/** The pipes of a size that a ratio alone may mean, "DR11" of a size: of every material that is made so, DIPS aside. */
+export function ofAnyMaterial(
+  text: string,
+  written: WrittenSize,
+): readonly { readonly family: PipeFamily; readonly size: PipeSize }[] {
+  const words = readWords(text)?.filter((word) => word !== "pipe") ?? [];
+  const [ratio] = words;
+  if (words.length !== 1 || ratio === undefined || !/^s?dr/.test(ratio)) return [];
+  return PIPE_FAMILIES.filter((family) => family.words.includes(ratio) && !family.words.includes("dips")).flatMap(
+    (family) => {
+      const size = family.sizes.find((candidate) => isSize(candidate, written));
+      return size === undefined ? [] : [{ family, size }];
+    },
+  );
+}
+
 /** What settles a pipe: family, condition, size, and the system its name is written in. */
 export interface PipeFacts extends FoundFamily {
   readonly size: PipeSize;

@@ -1,12 +1,16 @@
 import { POLYETHYLENE_SDR } from "../tables/polyethylene-pipe-iso-4427.ts";
 import { PVC_PIPE_EN_ISO_1452 } from "../tables/pvc-pipe-en-iso-1452.ts";
 
-/** A metric plastic pipe as its makers name it, in the order of our names; nothing where the parts contradict each other. */
-export interface MetricPlasticName {
-  readonly text: string | undefined;
-  /** Names that would do, unquoted, where they do. */
-  readonly instead: readonly string[];
-}
+/** A metric plastic pipe as its makers name it: in the order of our names, or why it is none. */
+export type MetricPlasticName =
+  | { readonly text: string }
+  | {
+      /** The class stated is not that of the rest, which has `due`; without it more than one pipe, or none, has this class. */
+      readonly stated: string;
+      readonly due: readonly string[];
+      /** Names that would do, unquoted. */
+      readonly instead: readonly string[];
+    };
 
 const GRADE = /\bpe[- ]?(100|80)(?:[- ]?rc)?\b/;
 const RATIO = /\bs?dr ?(\d+(?:[.,]\d+)?)\b/;
@@ -34,29 +38,31 @@ export function metricPlasticName(tidied: string): MetricPlasticName | undefined
   const isPvc = taken(PVC) !== undefined;
   const isPolyethylene = taken(POLYETHYLENE) !== undefined || grade !== undefined;
   const size = SIZE.exec(rest.replace(/[,;]/g, " ").replace(/\s+/g, " ").trim())?.[1];
-  if (size === undefined || isPvc === isPolyethylene || (ratio === undefined && pn === undefined)) return undefined;
-  const wanted = { size, ratio, grade, pn: pn === undefined ? undefined : Number(pn) };
-  const names = isPvc ? pvcNames(Number(size)) : polyethyleneNames(size);
-  const agreeing = names.filter(
-    (name) =>
-      (wanted.ratio === undefined || wanted.ratio === name.ratio) &&
-      (wanted.grade === undefined || wanted.grade === name.grade) &&
-      (wanted.pn === undefined || wanted.pn === name.pn || (wanted.pn === 6 && name.pn === 6.3)),
-  );
+  if (size === undefined || (isPvc && isPolyethylene) || (ratio === undefined && pn === undefined)) return undefined;
+  const isOpen = !isPvc && !isPolyethylene;
   // Without a class the grade may stay open; so may a ratio that no name of the size has: the nearest are then offered.
-  if (wanted.pn === undefined) {
-    const named = [
-      `${size}mm`,
-      isPvc ? "pvc-u" : "hdpe",
-      `sdr${ratio}`,
-      ...(grade === undefined ? [] : [`pe${grade}`]),
-    ];
-    return { text: named.join(" "), instead: [] };
+  if (pn === undefined) {
+    const material = isOpen ? [] : [isPvc ? "pvc-u" : "hdpe"];
+    return {
+      text: [`${size}mm`, ...material, `sdr${ratio}`, ...(grade === undefined ? [] : [`pe${grade}`])].join(" "),
+    };
   }
+  const names = [...(isPvc ? [] : polyethyleneNames(size)), ...(isPolyethylene ? [] : pvcNames(Number(size)))];
+  const alike = names.filter(
+    (name) => [undefined, name.ratio].includes(ratio) && [undefined, name.grade].includes(grade),
+  );
+  const agreeing = alike.filter((name) => Number(pn) === name.pn || (Number(pn) === 6 && name.pn === 6.3));
   const [only] = agreeing;
-  if (agreeing.length === 1 && only !== undefined) return { text: only.text, instead: [] };
-  const near = names.filter(({ ratio: of, pn: pressure }) => of === ratio || pressure === wanted.pn);
-  return { text: undefined, instead: near.slice(0, 4).map(({ text }) => text) };
+  if (agreeing.length === 1 && only !== undefined) return { text: only.text };
+  const due = [...new Set(alike.map((name) => `PN${name.pn}`))];
+  const sameGrade = names.filter((name) => [undefined, name.grade].includes(grade));
+  const others = sameGrade.filter((name) => name.ratio === ratio || name.pn === Number(pn));
+  const near = [agreeing, others, names.toSorted((a, b) => Math.abs(a.pn - Number(pn)) - Math.abs(b.pn - Number(pn)))];
+  return {
+    stated: `PN${pn}`,
+    due: agreeing.length > 0 || ratio === undefined ? [] : due,
+    instead: (near.find((some) => some.length > 0) ?? []).slice(0, 4).map(({ text }) => text),
+  };
 }
 
 interface PlasticName {

@@ -1,11 +1,12 @@
 import { nearestNames } from "../basis/nearest.ts";
-import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
-import { familyIn, finishedPipe, isSize, pipeOf, sizesIn } from "./family-pipe.ts";
+import { andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { familyIn, finishedPipe, isSize, ofAnyMaterial, pipeOf, sizesIn } from "./family-pipe.ts";
 import { pipesWithCoefficient, pipeWithCoefficient } from "./hazen-williams-name.ts";
 import { measuredPipe, splitRoughness } from "./measured-pipe.ts";
 import { metricPlasticName } from "./metric-plastic-name.ts";
 import {
   inQuotes,
+  measuredInstead,
   NAMES_THAT_DO,
   namesWithoutSpareWords,
   nearestPipes,
@@ -115,7 +116,12 @@ function plasticPipe(tidied: string, given: string): Result<Pipe> | undefined {
   const { before, rough } = splitRoughness(tidied);
   const name = metricPlasticName(before);
   if (name === undefined) return undefined;
-  if (name.text === undefined) return unknown("pipe", given, name.instead.map(inQuotes));
+  if (!("text" in name)) {
+    const suggestions = name.instead.map(inQuotes);
+    if (name.due.length === 0) return unknown("pipe", given, suggestions);
+    const facts = { stated: name.stated, due: name.due.join(" or ") };
+    return fail([{ code: "pipe-class-contradicts", kind: "error", subject: "pipe", given, suggestions, facts }]);
+  }
   return pipeBySize(`${tidyPipeText(name.text)}${rough === undefined ? "" : ` rough ${rough}`}`, given);
 }
 
@@ -135,11 +141,24 @@ function pipeBySize(tidied: string, given: string): Result<Pipe> {
   const sizes: SizeSystem = size.by === "inches" ? "inch" : "metric";
   const family = familyIn(ratioOf(sizes, size.rest));
   if (family === undefined) {
+    const ofAny = ofAnyMaterial(ratioOf(sizes, size.rest), size);
+    const [only] = ofAny;
+    if (only !== undefined) {
+      const suggestions = ofAny.map((facts) => quoted({ ...facts, sizes }));
+      const finding = { code: "pipe-material-not-stated", subject: "pipe", given, suggestions } as const;
+      if (ofAny.length > 1) return fail([{ ...finding, kind: "error" }]);
+      return andThen(finishedPipe({ ...only, sizes }, rough), (pipe) =>
+        succeed(pipe, [{ ...finding, kind: "assumed" }]),
+      );
+    }
     const near = namesWithoutSpareWords(size, sizes);
-    return unknown("pipe", given, near.length > 0 ? near : nearestPipes(everyName(), given));
+    const others = near.length > 0 ? near : nearestPipes(everyName(), given);
+    return unknown("pipe", given, [...others, ...measuredInstead(size, size.rest)]);
   }
   const found = family.family.sizes.find((candidate) => isSize(candidate, size));
-  if (found === undefined) return unknown("pipe", given, nearestSizes(family.family, size));
+  if (found === undefined) {
+    return unknown("pipe", given, [...nearestSizes(family.family, size), ...measuredInstead(size, size.rest)]);
+  }
   return finishedPipe({ ...family, size: found, sizes }, rough);
 }
 

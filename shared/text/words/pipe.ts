@@ -15,6 +15,12 @@ export const pipeWords: WordsOf<keyof PipeFindings> = {
   "pipe-c-stated-twice": (f) =>
     `${f.subject} “${f.given}” states another C than the ${f.facts.coefficient} given; state one of them`,
   "pipe-roughness-missing": (f, say) => `${f.subject} “${f.given}” states no roughness; write ${say.suggestions()}`,
+  "pipe-class-contradicts": (f, say) =>
+    `${f.subject} “${f.given}” contradicts itself: a pipe so named is ${f.facts.due}, not ${f.facts.stated}; write ${say.suggestions()}`,
+  "pipe-material-not-stated": (f, say) =>
+    f.kind === "error"
+      ? `${f.subject} “${f.given}” does not say what it is made of; write ${say.suggestions()}`
+      : `${f.subject} “${f.given}” does not say what it is made of; it is taken as ${say.suggestions()}, which alone is made in this size and ratio`,
   "bore-is-nominal": (f, say) =>
     `${f.subject}: the bore given equals a nominal size; if it is one, ${say.suggestions()} has a bore of ${say.amount(f.facts.bore)}`,
   "surface-uncertain": (f, say) =>

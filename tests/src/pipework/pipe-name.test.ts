@@ -201,8 +201,18 @@ describe("refusals", () => {
     ["150mm sch40", "name-unknown", '"DN150 sch40"'],
     ["DN150 HDPE DR17", "name-unknown", '"160mm HDPE SDR17"'],
     ["10in HDPE DR17 PE100", "name-unknown", '"10in HDPE DR17 PE4710"'],
-    ["315 PE100 SDR17 PN16", "name-unknown", '"315mm HDPE SDR17 PE100"'],
+    ["315 PE100 SDR17 PN16", "pipe-class-contradicts", '"315mm HDPE SDR17 PE100"'],
     ["8in PVC DR18", "name-unknown", '"8in PVC C900 DR18"'],
+    ["160 mm SDR 11 PE80 PN16", "pipe-class-contradicts", '"160mm HDPE SDR11 PE80"'],
+    ["160 SDR 17", "pipe-material-not-stated", '"160mm PVC-U SDR17"'],
+    ["10in DR17", "pipe-material-not-stated", '"10in HDPE DR17"'],
+    ["DN200 PN16", "name-unknown", '"200mm HDPE SDR11 PE100"'],
+    ["161 mm SDR 11 PE100", "name-unknown", '"OD 161 mm wall 14.7 mm HDPE"'],
+    ["10in HDPE DR63", "name-unknown", '"OD 10.75 in wall 0.171 in HDPE"'],
+    ["8in C900 DR19", "name-unknown", '"OD 9.05 in wall 0.477 in PVC"'],
+    ["160mm HDPE SDR13.5", "name-unknown", '"160mm HDPE SDR13.6"'],
+    ["110 PVC PN 9", "name-unknown", '"110mm PVC-U SDR26"'],
+    ["6in quick-connect", "name-unknown", '"6in quick-connect galvanised"'],
     ["layflat 6in", "name-unknown", '"6in layflat"'],
     ["6in PVC sch40 used", "name-unknown", '"6in PVC sch40"'],
     ["6in sch40 used galvanised", "name-unknown", '"6in sch40 used"'],
@@ -231,6 +241,40 @@ describe("refusals", () => {
     const result = pipeNamed(text);
     expect(result.ok).toBe(false);
     expect(result.findings[0]).toMatchObject({ code: "out-of-range", subject, limit: { side, value } });
+  });
+
+  // A slip in a name is answered with names of its own kind.
+  it.each([
+    ["161 mm SDR 11 PE100", /HDPE/],
+    ["160 mm SDR 12 PE100", /^"(160mm HDPE SDR|OD 160 mm wall 13\.4 mm HDPE)/],
+    ["160 mm PE100 SDR 27", /HDPE/],
+    ["315 PE100 SDR17 PN16", /^"315mm HDPE/],
+    ["DN200 ductile iron C50", /^"DN200 ductile iron/],
+    ["8in PVC SDR27", /PVC/],
+    ["6in layflatt", /hose|layflat/],
+    ["25in concrete", /concrete/],
+    ["6in quick connect steel", /quick-connect/],
+    ["4in copper P", /copper/],
+    ["6in sch45", /sch/],
+  ])("offers for %s nothing but %s", (text, kind) => {
+    const { suggestions = [] } = pipeNamed(text).findings[0] ?? {};
+    expect(suggestions.length).toBeGreaterThan(0);
+    for (const one of suggestions) expect(one).toMatch(kind);
+  });
+
+  it("says which class the rest of a name is", () => {
+    expect(pipeNamed("315 PE100 SDR17 PN16").findings[0]?.facts).toEqual({ stated: "PN16", due: "PN10" });
+  });
+
+  // SDR 11 is made of polyethylene alone, DR 18 of the C900 PVC alone.
+  it.each([
+    ["160mm SDR11", "160mm HDPE SDR11"],
+    ["160 SDR 11", "160mm HDPE SDR11"],
+    ["10in DR11", "10in HDPE DR11"],
+    ["8 in DR 18", "8in PVC C900 DR18"],
+  ])("%s is taken as %s, and says so", (text, name) => {
+    expect(named(text).name).toBe(name);
+    expect(pipeNamed(text).findings).toMatchObject([{ code: "pipe-material-not-stated", kind: "assumed" }]);
   });
 
   it("suggests the three nearest walls of a diameter and the pipe as measured", () => {
