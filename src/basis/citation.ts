@@ -399,6 +399,19 @@ export const SOURCES = {
     publisher: "ISO",
   },
   "corrosion-data": { title: "Published corrosion data, row by row", publisher: "as named" },
+  "sanks-pumping-station": {
+    title: "R. L. Sanks and others, Pumping Station Design",
+    publisher: "Butterworth-Heinemann",
+  },
+  "escarameia-2005": {
+    title: "M. Escarameia, Air problems in pipelines, report SR 649",
+    publisher: "HR Wallingford",
+    year: 2005,
+  },
+  "awwa-m51": {
+    title: "AWWA M51, Air-Release, Air/Vacuum, and Combination Air Valves, ch. 3 and 4",
+    publisher: "AWWA",
+  },
   practice: { title: "Common practice, no source", publisher: "the trade" },
   house: { title: "Dutybook's own choice", publisher: "this product" },
   stated: { title: "Stated by the reader", publisher: "the reader" },

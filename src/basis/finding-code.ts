@@ -86,6 +86,10 @@ export interface HeadFindings {
   "route-too-short": null;
   "chainage-not-increasing": { before: Amount };
   "route-pipe-missing": null;
+  "route-outlet-level-missing": null;
+  "run-shorter-than-its-rise": null;
+  "levels-interpolated": { runs: string };
+  "outlet-levels-differ": null;
   "route-last-pipe-unused": null;
   "route-exit-midway": { chainage: Amount };
   "route-steep": { chainage: Amount };
@@ -97,6 +101,11 @@ export interface HeadFindings {
   "siphon-too-high": { chainage: Amount };
   "falling-leg-part-full": { froude: Amount; chainage: Amount };
   "start-head-does-not-fill": { chainage: Amount };
+  "filling-takes-more": { chainage: Amount };
+  "line-does-not-fill": null;
+  "throttle-while-filling": null;
+  "siphons-on": null;
+  "column-separates-on-surge": null;
   "start-head-does-not-deliver": null;
 }
 

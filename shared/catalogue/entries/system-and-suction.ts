@@ -1,8 +1,8 @@
 import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import { andThen, succeed } from "../../../src/basis/result.ts";
-import { gradeLine, gradeLineMethod } from "../../../src/head/grade-line.ts";
 import { systemCurve, systemCurveMethod } from "../../../src/head/system-curve.ts";
 import { totalHead, totalHeadMethod } from "../../../src/head/total-head.ts";
+import { gradeLine, gradeLineMethod } from "../../../src/route/grade-line.ts";
 import { standardAtmosphere } from "../../../src/site/atmosphere.ts";
 import { greatestSuctionLift, greatestSuctionLiftMethod } from "../../../src/suction/greatest-suction-lift.ts";
 import { suctionState, suctionStateMethod } from "../../../src/suction/suction-state.ts";

@@ -1,6 +1,6 @@
 import { andThen, type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
-import type { Route, RouteVertex } from "../../../src/head/route.ts";
 import type { Pipe } from "../../../src/pipework/pipe.ts";
+import type { Route, RouteVertex } from "../../../src/route/route.ts";
 import { isAbsent } from "../../cells/cell.ts";
 import { type ReadColumns, type RowValues, readTable } from "../../tables/read-table.ts";
 import type { RangeParameter } from "../parameter.ts";

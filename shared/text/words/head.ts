@@ -20,6 +20,14 @@ export const headWords: WordsOf<keyof HeadFindings> = {
   "route-too-short": (f) => `${f.subject} needs at least two rows, its start and its outlet`,
   "chainage-not-increasing": (f, say) =>
     `${f.subject} has a chainage of ${say.amount(f.found)} after one of ${say.amount(f.facts.before)}; chainages must increase from row to row`,
+  "route-outlet-level-missing": (f) =>
+    `${f.subject} says no level at its outlet; give one in its last row, the outlet or the liquid over it`,
+  "run-shorter-than-its-rise": (f, say) =>
+    `${f.subject} rises or falls by ${say.amount(f.found)} in a length of ${say.amount(f.limit)}; length is measured along the pipe`,
+  "levels-interpolated": (f) =>
+    `${f.subject}: no level at the end of row ${f.facts.runs}, taken on the slope between its neighbours; a summit inside such a run is not seen`,
+  "outlet-levels-differ": (f, say) =>
+    `${f.subject} ends at a level of ${say.amount(f.found)} and the outlet is given at ${say.amount(f.limit)}; that of the line is used: which is right?`,
   "route-pipe-missing": (f) => `${f.subject} names no pipe in its first row; give one, such as “6in sch40”`,
   "route-last-pipe-unused": (f) =>
     `${f.subject} names “${f.given}” in its last row, where no reach starts; a pipe serves from its own row to the next`,
@@ -40,9 +48,19 @@ export const headWords: WordsOf<keyof HeadFindings> = {
   "siphon-too-high": (f, say) =>
     `at chainage ${say.amount(f.facts.chainage)} the line stands ${say.amount(f.found)} above its grade line, more than the ${say.amount(f.limit)} a siphon holds in practice`,
   "falling-leg-part-full": (f, say) =>
-    `the leg that falls from chainage ${say.amount(f.facts.chainage)} has a Froude number of ${say.amount(f.facts.froude)}, below 1: air stays in it and it may run part full, so that the pump sees the summit`,
+    `the leg that falls from chainage ${say.amount(f.facts.chainage)} has a Froude number of ${say.amount(f.facts.froude)}, below the ${say.amount(f.limit)} that clears it of air: air stays in it and it may run part full, so that the pump sees the summit`,
   "start-head-does-not-fill": (f, say) =>
     `to fill the line over chainage ${say.amount(f.facts.chainage)} at this flow takes a start head of ${say.amount(f.limit)}; ${say.amount(f.found)} was given`,
+  "filling-takes-more": (f, say) =>
+    `to fill the line over chainage ${say.amount(f.facts.chainage)} at this flow takes a start head of ${say.amount(f.limit)}, more than the ${say.amount(f.found)} of the running line`,
+  "line-does-not-fill": (f, say) =>
+    `the line does not fill: ${f.subject} is ${say.amount(f.found)} short of the head to its summit`,
+  "throttle-while-filling": (f, say) =>
+    `the empty line lets the ${f.subject} run off its curve at first: throttle it to ${say.amount(f.found)} until the line is filled so far; the time counts on that`,
+  "siphons-on": (f, say) =>
+    `the outlet lies ${say.amount(f.found)} below the source: the line goes on running by gravity after a stop, which is a flood, unless air gets in at a summit or a valve shuts`,
+  "column-separates-on-surge": (f, say) =>
+    `${f.subject}: a sudden stop takes the pressure to the vapour pressure, ${say.amount(f.found)}, where the column parts; what it does as it closes again is not bounded here: needs a surge study`,
   "start-head-does-not-deliver": (f, say) =>
     `the grade line ends ${say.amount(f.found)} below the outlet: the start head does not carry this flow there`,
   "start-head-too-high": (f, say) =>

@@ -5,8 +5,8 @@ export interface GradeLineInput {
   /** m³/s */
   readonly flow: number;
   readonly route: Route;
-  /** Elevation of the energy line at the first vertex, m over the datum of the survey. */
-  readonly startHead: number;
+  /** Elevation of the energy line at the first vertex, m over the datum of the levels; null marches back from the outlet. */
+  readonly startHead: number | null;
   readonly liquid: LiquidState;
 }
 

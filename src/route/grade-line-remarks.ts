@@ -2,8 +2,9 @@ import type { Citation } from "../basis/citation.ts";
 import { STANDARD_GRAVITY } from "../basis/constants.ts";
 import type { Amount } from "../basis/quantities.ts";
 import { amount, type Finding } from "../basis/result.ts";
-import { meanVelocity } from "../pipework/pipe-velocity.ts";
+import { LAY_FLAT_PRACTICE } from "../head/line-remarks.ts";
 import { vacuumRemarks as collapseRemarks } from "../suction/vacuum-collapse.ts";
+import { CLEARING, fallingLegs } from "./falling-leg.ts";
 import {
   type GradeLineInput,
   type GradePoint,
@@ -12,17 +13,12 @@ import {
   LEAST_SIPHON_PRESSURE,
   type VertexState,
 } from "./grade-point.ts";
-import { LAY_FLAT_PRACTICE } from "./line-remarks.ts";
-import type { Route } from "./route.ts";
+import { altitudeAt, isAltitudeKnown, type Route } from "./route.ts";
 
 const SEPARATION: Citation = { source: "white-fluid-mechanics", at: "vapour pressure and cavitation" };
 const SUMMIT_CHOICE: Citation = {
   source: "house",
   at: "no siphon recovery below 30 kPa absolute nor beyond 7.0 m (23 ft) at sea level, less 1.1 m per 1000 m",
-};
-const FULL_BORE_CHOICE: Citation = {
-  source: "house",
-  at: "a falling leg is taken to run full where V/√(gD) is at least 1 (2 where steep or vertical)",
 };
 const FILLING_CHOICE: Citation = {
   source: "house",
@@ -32,15 +28,19 @@ const FILLING_CHOICE: Citation = {
 const STEEPEST_USUAL = 1;
 const subject = "route";
 
+interface Marched extends GradeLineInput {
+  readonly startHead: number;
+  readonly isMarchedBack: boolean;
+}
+
 /**
  * What a grade line gives cause to say, each remark at the vertex where it is worst.
  * Warns: column-separation, lay-flat-under-vacuum (warnings); air-release, siphon-too-high, route-at-sea-level,
- * separation-not-judged, falling-leg-part-full, start-head-does-not-fill, start-head-does-not-deliver,
- * start-head-too-high, pipe-vacuum-collapses,
- * route-exit-midway, route-steep.
+ * separation-not-judged, falling-leg-part-full, start-head-does-not-fill, filling-takes-more,
+ * start-head-does-not-deliver, start-head-too-high, pipe-vacuum-collapses, route-exit-midway, route-steep.
  * Source: White, vapour pressure and cavitation; lay-flat, common practice; the limits of vacuum, a choice of ours.
  */
-export function gradeLineRemarks(input: GradeLineInput, points: readonly GradePoint[]): readonly Finding[] {
+export function gradeLineRemarks(input: Marched, points: readonly GradePoint[]): readonly Finding[] {
   return [
     ...vacuumRemarks(input, points),
     ...collapseRemarks(subject, pipesUnderVacuum(input, points)),
@@ -98,13 +98,13 @@ function vacuumRemarks({ route, liquid }: GradeLineInput, points: readonly Grade
       kind: "check",
       subject,
       found: amount("head", -high.leastPressure / (liquid.density * STANDARD_GRAVITY)),
-      limit: { quantity: "head", value: highestSiphon(route.aboveSeaLevel ? high.elevation : 0), side: "at most" },
+      limit: { quantity: "head", value: highestSiphon(altitudeAt(route, high.elevation)), side: "at most" },
       facts: at(high),
       cites: SUMMIT_CHOICE,
     });
   }
   const vacuum = points.some(({ leastPressure }) => isVacuum(leastPressure));
-  if (vacuum && !route.aboveSeaLevel) findings.push({ code: "route-at-sea-level", kind: "assumed", subject });
+  if (vacuum && !isAltitudeKnown(route)) findings.push({ code: "route-at-sea-level", kind: "assumed", subject });
   if (vacuum && liquid.vapourPressure === undefined) {
     findings.push({ code: "separation-not-judged", kind: "check", subject: "liquid" });
   }
@@ -113,29 +113,25 @@ function vacuumRemarks({ route, liquid }: GradeLineInput, points: readonly Grade
 
 /** A leg that falls from a vertex under vacuum, too slow to sweep its air out. */
 function fullBoreRemark({ flow, route }: GradeLineInput, points: readonly GradePoint[]): readonly Finding[] {
-  const leg = points.findIndex((point, i) => {
-    const next = points[i + 1];
-    return next !== undefined && next.elevation < point.elevation && isVacuum(point.leastPressure) && froudeAt(i) < 1;
-  });
-  const from = points[leg];
-  if (from === undefined) return [];
-  const facts = { ...at(from), froude: amount("ratio", froudeAt(leg)) };
-  return [{ code: "falling-leg-part-full", kind: "check", subject, facts, cites: FULL_BORE_CHOICE }];
-
-  function froudeAt(i: number): number {
-    const pipe = route.vertices[i]?.pipe;
-    return pipe === undefined ? 0 : meanVelocity(flow, pipe.bore) / Math.sqrt(STANDARD_GRAVITY * pipe.bore);
+  for (const { from, froude, clearing } of fallingLegs(flow, route)) {
+    const point = points[from] as GradePoint;
+    if (!isVacuum(point.leastPressure) || froude >= clearing) continue;
+    const facts = { ...at(point), froude: amount("ratio", froude) };
+    const limit = { ...amount("ratio", clearing), side: "at least" } as const;
+    return [{ code: "falling-leg-part-full", kind: "check", subject, limit, facts, cites: CLEARING }];
   }
+  return [];
 }
 
 /** A start head below the greatest of elevation plus losses to there. */
-function fillingRemark({ startHead }: GradeLineInput, points: readonly GradePoint[]): readonly Finding[] {
+function fillingRemark({ startHead, isMarchedBack }: Marched, points: readonly GradePoint[]): readonly Finding[] {
   const needed = (point: GradePoint): number => point.elevation + (startHead - point.energyGrade);
   const summit = points.reduce((highest, point) => (needed(point) > needed(highest) ? point : highest));
   if (needed(summit) <= startHead) return [];
+  const code = isMarchedBack ? "filling-takes-more" : "start-head-does-not-fill";
   return [
     {
-      code: "start-head-does-not-fill",
+      code,
       kind: "check",
       subject: "start head",
       found: amount("elevation", startHead),

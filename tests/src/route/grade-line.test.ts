@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { gradeLine } from "../../../src/head/grade-line.ts";
-import type { GradeLineInput } from "../../../src/head/grade-point.ts";
-import type { RouteVertex } from "../../../src/head/route.ts";
+import { gradeLine } from "../../../src/route/grade-line.ts";
+import type { GradeLineInput } from "../../../src/route/grade-point.ts";
+import type { RouteVertex } from "../../../src/route/route.ts";
 import { pipeNamed } from "../../../src/pipework/pipe-name.ts";
 import { COLD_WATER, fittingOf, pipeOf } from "../../support/pipes.ts";
 

@@ -1,0 +1,75 @@
+import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
+import { all, andThen, type Result, succeed } from "../basis/result.ts";
+import { standardAtmosphere } from "../site/atmosphere.ts";
+import { gradeLineRemarks } from "./grade-line-remarks.ts";
+import { type GradeLineInput, type GradePoint, highestSiphon, vertexState } from "./grade-point.ts";
+import { type March, march, startOf } from "./march.ts";
+import { altitudeAt, checkedRoute, isAltitudeKnown, type Route } from "./route.ts";
+
+export const gradeLineMethod = {
+  cites: [
+    { source: "white-fluid-mechanics", at: "hydraulic and energy grade lines" },
+    { source: "house", at: "limits of vacuum at summits: 30 kPa absolute, 7.0 m of siphon less 1.1 m per 1000 m" },
+  ],
+  inputs: {
+    flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },
+    startHead: { name: "start head", symbol: "E_0", quantity: "elevation" },
+  },
+} as const satisfies Method<"flow" | "startHead">;
+
+/**
+ * Grade lines [m] and gauge pressure [Pa] at each vertex of a route as the liquid arrives: before the fittings that stand
+ * there, in the bore it comes through. Each vertex is judged by its lower side, as a straight reach has its least pressure
+ * at an end. A start head left out is marched back from the outlet, open to the air.
+ * Formula: E(next) = E − (ΣK + f L/D) V²/(2g), L = √(Δx² + Δz²), hydraulic grade = E − V²/(2g), p = ρ g (grade − z);
+ * from the outlet E = z + V²/(2g)
+ * Fails: out-of-range inputs and elevations; route-too-short, chainage-not-increasing; as `lineLoss`.
+ * Warns: as `gradeLineRemarks` and `lineLoss`; altitude-unusual.
+ * Source: White, hydraulic and energy grade lines; the limits of vacuum, a choice of ours.
+ */
+export function gradeLine(input: GradeLineInput): Result<readonly GradePoint[]> {
+  const { flow, route, startHead, liquid } = input;
+  const checked = checkInputs(gradeLineMethod, { flow, startHead: startHead ?? 0 });
+  if (!checked.ok) return checked;
+  return andThen(checkedRoute(route), () =>
+    andThen(march(flow, route, liquid), (marched) =>
+      andThen(atmospheres(route), (air) => {
+        const known = { ...input, startHead: startHead ?? startOf(marched, route) };
+        const points = pointsOf(known, marched, air);
+        return succeed(points, gradeLineRemarks({ ...known, isMarchedBack: startHead === null }, points));
+      }),
+    ),
+  );
+}
+
+function pointsOf(
+  { route, startHead, liquid }: GradeLineInput & { readonly startHead: number },
+  { lost, lostAfter, arriving, leaving }: March,
+  air: readonly number[],
+): readonly GradePoint[] {
+  const weight = liquid.density * STANDARD_GRAVITY;
+  return route.vertices.map(({ chainage, elevation, pipe }, i) => {
+    const energyGrade = startHead - (lost[i] as number);
+    const hydraulicGrade = energyGrade - (arriving[i] as number);
+    const leastGrade = Math.min(hydraulicGrade, energyGrade - (lostAfter[i] as number) - (leaving[i] as number));
+    const pressure = weight * (hydraulicGrade - elevation);
+    const leastPressure = weight * (leastGrade - elevation);
+    const atmosphericPressure = air[i] as number;
+    const state = vertexState({
+      gaugePressure: leastPressure,
+      atmosphericPressure,
+      vapourPressure: liquid.vapourPressure ?? 0,
+      headAboveGradeLine: elevation - leastGrade,
+      highestSiphon: highestSiphon(altitudeAt(route, elevation)),
+      layFlat: pipe.collapsible === true || route.vertices[i - 1]?.pipe.collapsible === true,
+    });
+    return { chainage, elevation, energyGrade, hydraulicGrade, pressure, leastPressure, atmosphericPressure, state };
+  });
+}
+
+/** Absolute pressure of the air at each vertex, Pa: of its own elevation, of the site, or of sea level. */
+function atmospheres(route: Route): Result<readonly number[]> {
+  if (!isAltitudeKnown(route)) return succeed(route.vertices.map(() => STANDARD_ATMOSPHERE));
+  return all(route.vertices.map(({ elevation }) => standardAtmosphere(altitudeAt(route, elevation))));
+}

@@ -1,0 +1,53 @@
+import { andThen, type Result, succeed } from "../basis/result.ts";
+import { velocityHead } from "../head/velocity-head.ts";
+import type { LiquidState } from "../liquid/liquid.ts";
+import { flowIn } from "../pipework/line.ts";
+import { lineLoss } from "../pipework/line-loss.ts";
+import { type Route, type RouteVertex, reachesOf } from "./route.ts";
+
+/** What a flow loses along a route, by its vertices, m of the liquid. */
+export interface March {
+  /** Lost from the start to each vertex, before what stands at it. */
+  readonly lost: readonly number[];
+  /** Lost in the fittings that stand at each vertex, just after it; 0 where they lie along the reach. */
+  readonly lostAfter: readonly number[];
+  /** Velocity head as the liquid arrives, and as it goes on. */
+  readonly arriving: readonly number[];
+  readonly leaving: readonly number[];
+  /** Lost at the outlet: its velocity head once, listed as an exit or not, and other fittings that stand there. */
+  readonly lostAtOutlet: number;
+}
+
+/**
+ * Head lost along a route [m], each reach at its own share of the flow.
+ * Formula: (ΣK + f L/D) V²/(2g), reach by reach
+ * Fails, warns: as `lineLoss`.
+ * Source: White, hydraulic and energy grade lines.
+ */
+export function march(flow: number, route: Route, liquid: LiquidState): Result<March> {
+  const { vertices, hasFittingsAlong = false } = route;
+  const outlet = vertices.at(-1) as RouteVertex;
+  const standing = outlet.fittings.filter(({ fitting }) => !fitting.isExit);
+  const atOutlet = { ...outlet, length: 0, fittings: standing };
+  return andThen(lineLoss({ flow, line: [...reachesOf(route), atOutlet], liquid }), ({ segments }) => {
+    const lost: number[] = [];
+    const lostAfter: number[] = [];
+    let sum = 0;
+    for (const [i] of vertices.entries()) {
+      const { fittingHead = 0, head = 0 } = segments[i] ?? {};
+      const isOutlet = i === vertices.length - 1;
+      lost.push(sum);
+      lostAfter.push(hasFittingsAlong || isOutlet ? 0 : fittingHead);
+      sum += isOutlet ? 0 : fittingHead + head;
+    }
+    const leaving = vertices.map((vertex) => velocityHead(flowIn(vertex, flow), vertex.pipe.bore));
+    const arriving = leaving.map((own, i) => leaving[i - 1] ?? own);
+    const lostAtOutlet = (segments.at(-1)?.fittingHead ?? 0) + (arriving.at(-1) as number);
+    return succeed({ lost, lostAfter, arriving, leaving, lostAtOutlet });
+  });
+}
+
+/** Level of the energy line at the start of a route that ends in the open at its last vertex, or under a pressure head, m. */
+export function startOf({ lost, lostAtOutlet }: March, { vertices }: Route, pressureHead = 0): number {
+  return (vertices.at(-1) as RouteVertex).elevation + pressureHead + lostAtOutlet + (lost.at(-1) as number);
+}
