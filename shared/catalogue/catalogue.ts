@@ -6,6 +6,8 @@ import { FLYWHEELHOUSINGS, MOTORFRAMES } from "./entries/drive-lists.ts";
 import { ENERGYCOST, LIFECYCLECOST } from "./entries/estimate.ts";
 import { FINDINGS } from "./entries/findings.ts";
 import { FLANGEDIMENSIONS } from "./entries/flange-dimensions.ts";
+import { GRADELINE } from "./entries/grade-line.ts";
+import { LINEPRESSURES } from "./entries/line-pressures.ts";
 import { ATMOSPHERE, DENSITY, INUNITS, LIQUIDS, VAPORPRESSURE, VISCOSITY } from "./entries/liquid-and-site.ts";
 import { MATERIALCHECK } from "./entries/material-check.ts";
 import { CASTINGPROPERTY, CASTINGS } from "./entries/materials.ts";
@@ -55,12 +57,13 @@ import {
 } from "./entries/pump.ts";
 import { PUMPMAXPOWER } from "./entries/pump-max-power.ts";
 import { RANKPUMPS } from "./entries/rank-pumps.ts";
+import { AIRVALVES, DRAINDOWN, FILLHEAD, FILLTIME, SIPHONCREDIT } from "./entries/route.ts";
 import { DEPOSITIONVELOCITY, SLURRYDERATE, SLURRYSG, SOLIDSBYVOLUME } from "./entries/slurry.ts";
 import { SETTLINGVELOCITY, SLURRYCLASS, SLURRYDUTY, SLURRYLINE, SLURRYMIXTURE } from "./entries/slurry-duty.ts";
 import { SUBMERGENCE } from "./entries/submergence.ts";
 import { SUCTIONPRESSURE } from "./entries/suction-pressure.ts";
 import { DRAWDOWNTIME, DROPTEST, PUMPCYCLE, SUMPVOLUME, WORKINGVOLUME } from "./entries/sump.ts";
-import { GRADELINE, MAXLIFT, NPSHA, SYSTEMCURVE, TDH } from "./entries/system-and-suction.ts";
+import { MAXLIFT, NPSHA, SYSTEMCURVE, TDH } from "./entries/system-and-suction.ts";
 import { BENDTHRUST, COLLAPSEPRESSURE, PIPEMASS, TAKEOFF } from "./entries/take-off.ts";
 import { GENERATORSIZE, MINSPEED } from "./entries/variable-speed.ts";
 import { VERDICTS } from "./entries/verdicts.ts";
@@ -101,6 +104,12 @@ const FUNCTIONS: readonly Entry[] = [
   WORKINGVOLUME,
   PUMPCYCLE,
   GRADELINE,
+  FILLHEAD,
+  SIPHONCREDIT,
+  FILLTIME,
+  DRAINDOWN,
+  AIRVALVES,
+  LINEPRESSURES,
   FLANGERATING,
   FLANGECLASS,
   FLANGECHECK,

@@ -87,7 +87,7 @@ export interface HeadFindings {
   "chainage-not-increasing": { before: Amount };
   "route-pipe-missing": null;
   "route-outlet-level-missing": null;
-  "run-shorter-than-its-rise": null;
+  "route-start-level-missing": null;
   "levels-interpolated": { runs: string };
   "outlet-levels-differ": null;
   "route-last-pipe-unused": null;

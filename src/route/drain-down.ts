@@ -1,4 +1,6 @@
-import { andThen, type Result, succeed } from "../basis/result.ts";
+import type { Citation } from "../basis/citation.ts";
+import type { Method } from "../basis/method.ts";
+import { amount, andThen, type Finding, type Result, succeed } from "../basis/result.ts";
 import { checkedRoute, type Route, reachesOf } from "./route.ts";
 
 /** What a line holds, and what leaves it after the pumps stop and air gets in at its summits. */
@@ -15,10 +17,16 @@ export interface DrainDown {
   readonly standing: readonly number[];
 }
 
+export const drainDownMethod = {
+  cites: [{ source: "mass-balance", at: "volume of the line, by its levels" }],
+  inputs: { sourceLevel: { name: "source level", symbol: "z_s", quantity: "elevation" } },
+} as const satisfies Method<"sourceLevel">;
+
 /**
  * Volumes that stay in a line and leave it after a stop, m³, air let in at the summits; liquid in low places stays.
  * Formula: Σ n A L of the parts that lie above everything between them and their end
  * Fails: route-too-short, chainage-not-increasing.
+ * Warns: siphons-on (limit), where the outlet lies below the source.
  * Source: the levels alone.
  */
 export function drainDown(route: Route, sourceLevel: number): Result<DrainDown> {
@@ -32,15 +40,24 @@ export function drainDown(route: Route, sourceLevel: number): Result<DrainDown> 
     const sum = (parts: readonly number[], of: readonly number[]): number =>
       parts.reduce((total, part, i) => total + part * (of[i] as number), 0);
     const back = drained(levels.slice(0, highest + 1).reverse(), sourceLevel);
-    return succeed({
+    const found = {
       whole: volumes.reduce((total, volume) => total + volume, 0),
       runsOut: sum(drained(levels.slice(highest), Number.NEGATIVE_INFINITY), volumes.slice(highest)),
       runsBack: sum(back, volumes.slice(0, highest).reverse()),
       highest,
       standing,
-    });
+    };
+    return succeed(found, siphonsOn(levels.at(-1) as number, sourceLevel));
   });
 }
+
+function siphonsOn(outlet: number, sourceLevel: number): readonly Finding[] {
+  if (outlet >= sourceLevel) return [];
+  const found = amount("head", sourceLevel - outlet);
+  return [{ code: "siphons-on", kind: "limit", subject: "line", found, cites: AFTER_STOPPING }];
+}
+
+const AFTER_STOPPING: Citation = { source: "practice", at: "a line that siphons on after a stop is a flood" };
 
 /** What share of each reach between these levels runs out at the last of them, over a sill. */
 function drained(levels: readonly number[], sill: number): readonly number[] {

@@ -46,7 +46,7 @@ export function gradeLineRemarks(input: Marched, points: readonly GradePoint[]):
     ...collapseRemarks(subject, pipesUnderVacuum(input, points)),
     ...fullBoreRemark(input, points),
     ...fillingRemark(input, points),
-    ...deliveryRemark(points),
+    ...deliveryRemark(input, points),
     ...shapeRemarks(input),
   ];
 }
@@ -157,15 +157,18 @@ function pipesUnderVacuum({ route: { vertices } }: GradeLineInput, points: reado
 const LEFT_AT_OUTLET = 0.1;
 
 /** A grade line that ends below the outlet, or so far above it that it tells of another start head or of a shut outlet. */
-function deliveryRemark(points: readonly GradePoint[]): readonly Finding[] {
+function deliveryRemark(
+  { outletPressure = 0, liquid }: GradeLineInput,
+  points: readonly GradePoint[],
+): readonly Finding[] {
   const outlet = points.at(-1) as GradePoint;
-  const left = outlet.hydraulicGrade - outlet.elevation;
+  const over = outlet.pressure - outletPressure;
+  const left = over / (liquid.density * STANDARD_GRAVITY);
   if (left > LEFT_AT_OUTLET) {
     return [{ code: "start-head-too-high", kind: "check", subject: "start head", found: amount("head", left) }];
   }
-  if (!isVacuum(outlet.pressure)) return [];
-  const found = amount("head", outlet.elevation - outlet.hydraulicGrade);
-  return [{ code: "start-head-does-not-deliver", kind: "check", subject: "start head", found }];
+  if (!isVacuum(over)) return [];
+  return [{ code: "start-head-does-not-deliver", kind: "check", subject: "start head", found: amount("head", -left) }];
 }
 
 function shapeRemarks({ route: { vertices } }: GradeLineInput): readonly Finding[] {

@@ -1,6 +1,7 @@
 import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { all, andThen, type Result, succeed } from "../basis/result.ts";
+import type { LiquidState } from "../liquid/liquid.ts";
 import { standardAtmosphere } from "../site/atmosphere.ts";
 import { gradeLineRemarks } from "./grade-line-remarks.ts";
 import { type GradeLineInput, type GradePoint, highestSiphon, vertexState } from "./grade-point.ts";
@@ -15,27 +16,29 @@ export const gradeLineMethod = {
   inputs: {
     flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },
     startHead: { name: "start head", symbol: "E_0", quantity: "elevation" },
+    outletPressure: { name: "outlet pressure", quantity: "gaugePressure", atLeast: -STANDARD_ATMOSPHERE },
   },
-} as const satisfies Method<"flow" | "startHead">;
+} as const satisfies Method<"flow" | "startHead" | "outletPressure">;
 
 /**
  * Grade lines [m] and gauge pressure [Pa] at each vertex of a route as the liquid arrives: before the fittings that stand
  * there, in the bore it comes through. Each vertex is judged by its lower side, as a straight reach has its least pressure
- * at an end. A start head left out is marched back from the outlet, open to the air.
+ * at an end. A start head left out is marched back from the outlet.
  * Formula: E(next) = E − (ΣK + f L/D) V²/(2g), L = √(Δx² + Δz²), hydraulic grade = E − V²/(2g), p = ρ g (grade − z);
- * from the outlet E = z + V²/(2g)
+ * from the outlet E = z + p/(ρ g) + V²/(2g)
  * Fails: out-of-range inputs and elevations; route-too-short, chainage-not-increasing; as `lineLoss`.
  * Warns: as `gradeLineRemarks` and `lineLoss`; altitude-unusual.
  * Source: White, hydraulic and energy grade lines; the limits of vacuum, a choice of ours.
  */
 export function gradeLine(input: GradeLineInput): Result<readonly GradePoint[]> {
   const { flow, route, startHead, liquid } = input;
-  const checked = checkInputs(gradeLineMethod, { flow, startHead: startHead ?? 0 });
+  const outletPressure = input.outletPressure ?? 0;
+  const checked = checkInputs(gradeLineMethod, { flow, startHead: startHead ?? 0, outletPressure });
   if (!checked.ok) return checked;
   return andThen(checkedRoute(route), () =>
     andThen(march(flow, route, liquid), (marched) =>
       andThen(atmospheres(route), (air) => {
-        const known = { ...input, startHead: startHead ?? startOf(marched, route) };
+        const known = { ...input, startHead: startHead ?? startOf(marched, route, outletPressure / weightOf(liquid)) };
         const points = pointsOf(known, marched, air);
         return succeed(points, gradeLineRemarks({ ...known, isMarchedBack: startHead === null }, points));
       }),
@@ -48,7 +51,7 @@ function pointsOf(
   { lost, lostAfter, arriving, leaving }: March,
   air: readonly number[],
 ): readonly GradePoint[] {
-  const weight = liquid.density * STANDARD_GRAVITY;
+  const weight = weightOf(liquid);
   return route.vertices.map(({ chainage, elevation, pipe }, i) => {
     const energyGrade = startHead - (lost[i] as number);
     const hydraulicGrade = energyGrade - (arriving[i] as number);
@@ -66,6 +69,11 @@ function pointsOf(
     });
     return { chainage, elevation, energyGrade, hydraulicGrade, pressure, leastPressure, atmosphericPressure, state };
   });
+}
+
+/** ρ g, N/m³. */
+function weightOf({ density }: LiquidState): number {
+  return density * STANDARD_GRAVITY;
 }
 
 /** Absolute pressure of the air at each vertex, Pa: of its own elevation, of the site, or of sea level. */

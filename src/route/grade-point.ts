@@ -7,6 +7,8 @@ export interface GradeLineInput {
   readonly route: Route;
   /** Elevation of the energy line at the first vertex, m over the datum of the levels; null marches back from the outlet. */
   readonly startHead: number | null;
+  /** Gauge pressure over the outlet, Pa; 0 where left out. */
+  readonly outletPressure?: number;
   readonly liquid: LiquidState;
 }
 

@@ -19,6 +19,8 @@ export interface LinePressuresInput {
   readonly bulkModulus: number;
   /** Energy line at the start, m; null marches back from the outlet. */
   readonly startHead: number | null;
+  /** Gauge pressure over the outlet, Pa. */
+  readonly outletPressure: number;
   /** Level to which the pumps hold the line against a shut valve: source and shutoff heads, m. */
   readonly shutoffLevel: number | null;
   /** Flow while the line fills, m³/s; the running one where null. */
@@ -70,14 +72,14 @@ export const linePressuresMethod = {
  * Source: White; Joukowsky 1898; Wylie and Streeter. A screen, no transient study.
  */
 export function linePressures(input: LinePressuresInput): Result<readonly RunPressures[]> {
-  const { flow, route, liquid, bulkModulus, startHead, shutoffLevel, fillingFlow } = input;
+  const { flow, route, liquid, bulkModulus, startHead, outletPressure, shutoffLevel, fillingFlow } = input;
   const checked = checkInputs(linePressuresMethod, {
     flow,
     shutoffLevel: shutoffLevel ?? 0,
     fillingFlow: fillingFlow ?? flow,
   });
   return andThen(checked, () =>
-    andThen(gradeLine({ flow, route, startHead, liquid }), (points) =>
+    andThen(gradeLine({ flow, route, startHead, liquid, outletPressure }), (points) =>
       andThen(march(fillingFlow ?? flow, route, liquid), ({ lost }) =>
         andThen(lineSurge({ flow, line: reachesOf(route), liquid, bulkModulus }), ({ runs, line }) =>
           andThen(drainDown(route, Number.NEGATIVE_INFINITY), ({ standing }) => {

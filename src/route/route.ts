@@ -1,5 +1,6 @@
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { Line, LineSegment } from "../pipework/line.ts";
+import { climbsBeyondLength, climbsTooFar } from "../pipework/line-levels.ts";
 
 /** A point of a route and what lies from it to the next one: pipe, fittings, share and runs of the reach that starts here. */
 export interface RouteVertex extends Omit<LineSegment, "length" | "endLevel"> {
@@ -47,13 +48,14 @@ export function reachesOf({ vertices }: Route): Line {
  * Fails: route-too-short, chainage-not-increasing.
  */
 export function checkedRoute(route: Route): Result<Route> {
-  const { vertices } = route;
+  const { vertices, hasFittingsAlong } = route;
   if (vertices.length < 2) return fail([{ code: "route-too-short", kind: "error", subject: "route" }]);
-  const findings = vertices.flatMap(({ chainage }, i) => {
-    const before = vertices[i - 1]?.chainage;
-    // A riser stands on its own chainage.
-    if (before === undefined || chainage >= before) return [];
-    const facts = { before: amount("length", before) };
+  const findings = vertices.flatMap(({ chainage, elevation }, i) => {
+    const before = vertices[i - 1];
+    // A riser stands on its own chainage, and a row of a line may have fittings alone.
+    const stands = hasFittingsAlong || elevation !== before?.elevation;
+    if (before === undefined || chainage > before.chainage || (chainage === before.chainage && stands)) return [];
+    const facts = { before: amount("length", before.chainage) };
     const found = amount("length", chainage);
     return [{ code: "chainage-not-increasing", kind: "error", subject: "route", found, facts } as const];
   });
@@ -78,7 +80,7 @@ const subject = "line";
  * A line with levels as a route: a row ends at its level, and a level not stated lies between its neighbours along the
  * length of pipe. Exits of the last row stand at the outlet, other fittings lie along their row.
  * Formula: Δx = √(L² − Δz²)
- * Fails: route-too-short; route-outlet-level-missing; run-shorter-than-its-rise.
+ * Fails: route-too-short; route-outlet-level-missing; line-climbs-beyond-length.
  * Warns: levels-interpolated (assumed); outlet-levels-differ (check).
  * Source: house choice, levels along the length.
  */
@@ -87,6 +89,11 @@ export function routeOfLine({ line, startLevel, outletLevel, altitude }: LineRou
   if (last === undefined) return fail([{ code: "route-too-short", kind: "error", subject }]);
   const end = last.endLevel ?? outletLevel ?? undefined;
   if (end === undefined) return fail([{ code: "route-outlet-level-missing", kind: "error", subject }]);
+  const known = line.map((run, i) => (i === line.length - 1 ? { ...run, endLevel: end } : run));
+  const climbs = climbsTooFar(known, startLevel);
+  if (climbs.length > 0) {
+    return fail(climbs.map((climb) => climbsBeyondLength(`${subject} row ${climb.row + 1}`, climb)));
+  }
   const ends = endLevels(line, startLevel, end);
   const findings: Finding[] = [];
   const assumed = line.slice(0, -1).flatMap(({ endLevel }, i) => (endLevel === undefined ? [i + 1] : []));
@@ -104,13 +111,6 @@ export function routeOfLine({ line, startLevel, outletLevel, altitude }: LineRou
   let elevation = startLevel;
   for (const [i, { endLevel: _, length, ...run }] of line.entries()) {
     const rise = (ends[i] as number) - elevation;
-    if (Math.abs(rise) > length * (1 + ROUNDING)) {
-      const found = amount("length", Math.abs(rise));
-      const limit = { quantity: "length", value: length, side: "at most" } as const;
-      return fail([
-        { code: "run-shorter-than-its-rise", kind: "error", subject: `${subject} row ${i + 1}`, found, limit },
-      ]);
-    }
     const isLast = i === line.length - 1;
     const fittings = isLast ? run.fittings.filter(({ fitting }) => !fitting.isExit) : run.fittings;
     vertices.push({ ...run, fittings, chainage, elevation });
@@ -125,7 +125,6 @@ export function routeOfLine({ line, startLevel, outletLevel, altitude }: LineRou
   return succeed({ vertices, aboveSeaLevel: false, hasFittingsAlong: true, ...site }, findings);
 }
 
-const ROUNDING = 1e-9;
 const LEVELS_CHOICE = {
   source: "house",
   at: "a level not stated lies between its neighbours along the length",

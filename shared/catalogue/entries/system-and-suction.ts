@@ -2,7 +2,6 @@ import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import { andThen, succeed } from "../../../src/basis/result.ts";
 import { systemCurve, systemCurveMethod } from "../../../src/head/system-curve.ts";
 import { totalHead, totalHeadMethod } from "../../../src/head/total-head.ts";
-import { gradeLine, gradeLineMethod } from "../../../src/route/grade-line.ts";
 import { standardAtmosphere } from "../../../src/site/atmosphere.ts";
 import { greatestSuctionLift, greatestSuctionLiftMethod } from "../../../src/suction/greatest-suction-lift.ts";
 import { suctionState, suctionStateMethod } from "../../../src/suction/suction-state.ts";
@@ -11,7 +10,6 @@ import { quantity } from "../parameter.ts";
 import { ROWS_IN_WORDS } from "../parameters/line.ts";
 import { lineOrNothing } from "../parameters/line-or-nothing.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
-import { route } from "../parameters/route.ts";
 import { gaugeOf, surfacePressure } from "../parameters/surface-pressure.ts";
 
 const flow = quantity("flow", { about: "Flow through the line", range: "0 or more" });
@@ -244,71 +242,6 @@ export const MAXLIFT = defineEntry({
           atmosphericPressure,
           liquid: state,
         }),
-      ),
-    ),
-});
-
-export const GRADELINE = defineEntry({
-  id: "GRADELINE",
-  group: "System and suction",
-  summary: "Hydraulic grade line and pressure along a route, with vacuum marked",
-  method:
-    "Marched from the first row. Start head is the elevation of the energy line there: elevation, plus pressure over ρg, plus velocity head, over the datum of the survey. A pipe serves from its own row to the next and on, until another is named; fittings stand at their row and are lost just after it. Pipe length is √(Δx² + Δz²). Grade and pressure are those of the liquid as it arrives at the row; the remark judges the lower of the two sides. Remarks, from the least: below atmosphere; siphon too high (more than 7.0 m or 23 ft above the grade line, less 1.1 m per 1000 m of altitude); air release (below 30 kPa absolute); lay-flat under vacuum; column separation (at or below vapour pressure: the figures then do not hold). Vacuum is judged against the atmosphere at sea level, or at each row's own elevation where the route has a header row that says “elevation above sea level”. The line must also be filled at start-up: a caution says where the start head is less than the greatest of elevation plus losses.",
-  cites: gradeLineMethod.cites,
-  parameters: {
-    flow,
-    route: route(
-      "The route, one row a point: chainage, elevation of the pipe centreline, pipe, fittings; a header row is optional",
-    ),
-    startHead: quantity("elevation", {
-      about: "Elevation of the energy line at the first row: elevation + pressure head + velocity head",
-    }),
-    liquid,
-    temperature,
-  },
-  answer: {
-    kind: "table",
-    name: "grade line",
-    columns: {
-      chainage: { name: "chainage", quantity: "length" },
-      elevation: { name: "elevation", quantity: "elevation" },
-      hydraulicGrade: { name: "hydraulic grade", quantity: "elevation" },
-      pressure: { name: "pressure", quantity: "gaugePressure" },
-      remark: { name: "remark" },
-    },
-  },
-  examples: [
-    {
-      args: [
-        30,
-        [
-          [0, 0, "ID 154.08 mm rough 0.045 mm"],
-          [298.9565, 25],
-          [798.7315, 10],
-        ],
-        21.95815,
-        "water",
-        null,
-        "SI",
-      ],
-      part: [2, 3],
-      answer: -74.481,
-      within: 0.01,
-      source: "grade line worked back from the outlet, apart from this product",
-    },
-  ],
-  run: ({ liquid, temperature, ...along }) =>
-    andThen(liquid.at(temperature), (state) =>
-      andThen(gradeLine({ ...along, liquid: state }), (points) =>
-        succeed(
-          points.map(({ chainage, elevation, hydraulicGrade, pressure, state: remark }) => ({
-            chainage,
-            elevation,
-            hydraulicGrade,
-            pressure,
-            remark,
-          })),
-        ),
       ),
     ),
 });

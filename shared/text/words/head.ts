@@ -22,8 +22,8 @@ export const headWords: WordsOf<keyof HeadFindings> = {
     `${f.subject} has a chainage of ${say.amount(f.found)} after one of ${say.amount(f.facts.before)}; chainages must increase from row to row`,
   "route-outlet-level-missing": (f) =>
     `${f.subject} says no level at its outlet; give one in its last row, the outlet or the liquid over it`,
-  "run-shorter-than-its-rise": (f, say) =>
-    `${f.subject} rises or falls by ${say.amount(f.found)} in a length of ${say.amount(f.limit)}; length is measured along the pipe`,
+  "route-start-level-missing": (f) =>
+    `${f.subject} is a line, which says where each row ends, not where the first starts; give its start level`,
   "levels-interpolated": (f) =>
     `${f.subject}: no level at the end of row ${f.facts.runs}, taken on the slope between its neighbours; a summit inside such a run is not seen`,
   "outlet-levels-differ": (f, say) =>

@@ -5,6 +5,8 @@ import { CATALOGUE } from "../../../shared/catalogue/catalogue.ts";
 /** Keys that say something else beside some functions, and why the name is right all the same. */
 const SEVERAL_ABOUTS: Readonly<Record<string, string>> = {
   NPSHR: "at the flow asked, or at best efficiency",
+  curve: "of one pump, or of all that run",
+  dischargeLine: "with the levels of its rows where they count",
   flangeClass: "of a rating, or of a drilling, which has tables beside the classes",
   flow: "through the pipe, of the pump, of the slurry: the flow the function is about",
   head: "of the duty, or of the pump",
@@ -14,6 +16,7 @@ const SEVERAL_ABOUTS: Readonly<Record<string, string>> = {
   pressure: "the greatest at the flange, of the joint, in the line: the pressure the function is about",
   ratedPower: "net, or gross with the losses beside it",
   shaftPower: "the greatest where a driver is chosen, that while running where energy or fuel is counted",
+  sourceLevel: "as it stands, or the highest it rises to",
   suctionLine: "priming fills all of its length, air above the liquid and all",
 };
 

@@ -91,7 +91,8 @@ function gradeLineOf(inputs: Inputs, aboveSeaLevel: boolean): readonly (readonly
   const heading = ["chainage", aboveSeaLevel ? "elevation above sea level" : "elevation", "pipe"];
   const route = [heading, [0, start, pipe], [first, summit], [second, outlet]];
   const temperature = stated(inputs, "T");
-  const at = (startHead: number) => table("GRADELINE", flow, route, startHead, "water", temperature);
+  const at = (startHead: number) =>
+    table("GRADELINE", flow, route, startHead, "water", temperature, null, null, null, null);
   // The grade falls by the same amount whatever the start head: raise it until the outlet is at atmosphere.
   const trial = at(outlet + 100);
   return at(outlet + 100 - ((trial[3]?.[2] as number) - outlet));

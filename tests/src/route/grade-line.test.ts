@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { pipeNamed } from "../../../src/pipework/pipe-name.ts";
 import { gradeLine } from "../../../src/route/grade-line.ts";
 import type { GradeLineInput } from "../../../src/route/grade-point.ts";
 import type { RouteVertex } from "../../../src/route/route.ts";
-import { pipeNamed } from "../../../src/pipework/pipe-name.ts";
 import { COLD_WATER, fittingOf, pipeOf } from "../../support/pipes.ts";
 
 const pipe = pipeOf(0.15, 4.5e-5);
@@ -245,7 +245,9 @@ describe("grade line", () => {
   });
 
   it("carries in each reach its own share of the flow", () => {
-    const half = pointsOf(along([at(0, 0, { share: 0.5 }), at(300, 20, { share: 0.5 }), at(800, 5)], { flow: 0.04 }));
+    const half = pointsOf(
+      along([at(0, 0, { share: 0.5 }), at(300, 20, { share: 0.5 }), at(800, 5, { share: 0.5 })], { flow: 0.04 }),
+    );
     expect(half).toEqual(pointsOf(gradeLine(base)));
   });
 
