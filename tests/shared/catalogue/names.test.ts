@@ -17,6 +17,7 @@ const SEVERAL_ABOUTS: Readonly<Record<string, string>> = {
   ratedPower: "net, or gross with the losses beside it",
   shaftPower: "the greatest where a driver is chosen, that while running where energy or fuel is counted",
   sourceLevel: "as it stands, or the highest it rises to",
+  startLevel: "of a line, or of a sump pumped down",
   suctionLine: "priming fills all of its length, air above the liquid and all",
 };
 
