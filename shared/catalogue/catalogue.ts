@@ -43,7 +43,6 @@ import { FUELCOST, RENTAL, SELLINGPRICE } from "./entries/price.ts";
 import { PRIMETIME, PRIMINGMETHODS } from "./entries/priming.ts";
 import { EDUCTORAIR, PRIMECURVE, PRIMINGLIFT } from "./entries/priming-devices.ts";
 import {
-  OPERATINGPOINT,
   PUMPEFFICIENCY,
   PUMPHEAD,
   PUMPNPSHR,
@@ -60,6 +59,7 @@ import { RANKPUMPS } from "./entries/rank-pumps.ts";
 import { AIRVALVES, DRAINDOWN, FILLHEAD, FILLTIME, SIPHONCREDIT } from "./entries/route.ts";
 import { DEPOSITIONVELOCITY, SLURRYDERATE, SLURRYSG, SOLIDSBYVOLUME } from "./entries/slurry.ts";
 import { SETTLINGVELOCITY, SLURRYCLASS, SLURRYDUTY, SLURRYLINE, SLURRYMIXTURE } from "./entries/slurry-duty.ts";
+import { OPERATINGPOINT, PUMPSTOPS } from "./entries/station.ts";
 import { SUBMERGENCE } from "./entries/submergence.ts";
 import { SUCTIONPRESSURE } from "./entries/suction-pressure.ts";
 import { DRAWDOWNTIME, DROPTEST, PUMPCYCLE, SUMPVOLUME, WORKINGVOLUME } from "./entries/sump.ts";
@@ -145,6 +145,7 @@ const FUNCTIONS: readonly Entry[] = [
   OPERATINGREGION,
   PUMPMAXPOWER,
   OPERATINGPOINT,
+  PUMPSTOPS,
   SPEEDRATIO,
   TRIMRATIO,
   SPECIFICSPEED,

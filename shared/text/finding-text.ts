@@ -50,15 +50,21 @@ export function findingText(found: Finding, units: UnitSetName): string {
   const finding = withShortQuotes(found);
   const inWords = WORDS[finding.code] as (finding: Finding, say: Say) => string;
   const words = inWords(finding, sayIn(units, finding));
-  const sentence = /^(?:pH|d\d\d)(?!\w)/.test(words) ? words : words.charAt(0).toUpperCase() + words.slice(1);
+  const capital = /^(?:pH|d\d\d)(?!\w)/.test(words) ? words : words.charAt(0).toUpperCase() + words.slice(1);
+  const sentence = finding.of === undefined ? capital : `${finding.of}: ${words}`;
   return /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;
 }
 
 /** A cell may hold thousands of letters; a message is read in one glance. */
 function withShortQuotes(finding: Finding): Finding {
-  const { subject, given } = finding;
-  if (subject.length <= LONGEST_QUOTE && (given === undefined || given.length <= LONGEST_QUOTE)) return finding;
-  return { ...finding, subject: shortened(subject), ...(given === undefined ? {} : { given: shortened(given) }) };
+  const { subject, given = "", of = "" } = finding;
+  if ([subject, given, of].every(({ length }) => length <= LONGEST_QUOTE)) return finding;
+  return {
+    ...finding,
+    subject: shortened(subject),
+    ...(finding.given === undefined ? {} : { given: shortened(given) }),
+    ...(finding.of === undefined ? {} : { of: shortened(of) }),
+  };
 }
 
 function shortened(text: string): string {

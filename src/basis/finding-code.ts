@@ -209,9 +209,12 @@ export interface PumpFindings {
   "figures-of-several-pumps": { pumps: number; arrangement: string; flow: Amount; head: Amount; power?: Amount };
   "series-casing-pressure": null;
   "pump-held-closed": null;
-  "parallel-pumps-hunt": null;
-  "parallel-point-not-held": { pumps: number };
-  "parallel-pump-not-joining": { others: number };
+  "pump-near-shut": null;
+  "pump-cannot-share": null;
+  "pump-flows-back": null;
+  "reverse-flow-unknown": null;
+  "station-not-reached": { flow: Amount; head: Amount };
+  "station-order-matters": { least: Amount; most: Amount };
   "suction-specific-speed-high": { value: number; most: number };
   "viscosity-needs-no-correction": { b: Amount };
   "viscosity-needs-speed": null;
@@ -248,6 +251,7 @@ export interface PumpTableFindings {
   "table-head-rises": { first: Amount };
   "table-efficiency-unclear": null;
   "table-efficiency-mixed": { best: string };
+  "pump-stated-twice": null;
   "table-limit-differs": { first: Amount };
   "table-limits-contradict": { least: string; greatest: string };
   "table-pump-not-listed": { other: string };
@@ -732,7 +736,8 @@ export type WarningCode =
   | "trade-figure-would-pass"
   | "does-not-start-alone"
   | "pipe-vacuum-collapses"
-  | "parallel-pump-not-joining"
+  | "station-not-reached"
+  | "station-order-matters"
   | "several-operating-points"
   | "submergence-short"
   | "region-npsh-short"

@@ -12,6 +12,8 @@ export type Side = "above" | "at least" | "at most" | "below";
 interface Particulars {
   /** Name of the input or result the finding is about, such as "suction lift". */
   readonly subject: string;
+  /** Which of several alike it is about, such as the name of a pump; said before the sentence. */
+  readonly of?: string;
   readonly found?: Amount;
   readonly limit?: Amount & { readonly side: Side };
   /** What the user wrote, where it could not be read. */

@@ -1,5 +1,5 @@
-import { OPERATINGPOINT } from "../../catalogue/entries/pump.ts";
 import { PUMPMAXPOWER } from "../../catalogue/entries/pump-max-power.ts";
+import { OPERATINGPOINT } from "../../catalogue/entries/station.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { isSlurry } from "../../duty/slurry.ts";
 import {

@@ -1,5 +1,5 @@
 import type { Pipe } from "../../../src/pipework/pipe.ts";
-import { OPERATINGPOINT } from "../../catalogue/entries/pump.ts";
+import { OPERATINGPOINT } from "../../catalogue/entries/station.ts";
 import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
 import type { ColumnKeyOf } from "../../catalogue/entry.ts";
 import { type Duty, pumpsSideBySide } from "../../duty/duty.ts";

@@ -1,6 +1,7 @@
 import { shaftPower } from "../../../src/pump/shaft-power.ts";
 import { SMALL_PUMP_TOLERANCES } from "../../../src/tables/acceptance-grades.ts";
-import { type OPERATINGPOINT, PUMPEFFICIENCY } from "../../catalogue/entries/pump.ts";
+import { PUMPEFFICIENCY } from "../../catalogue/entries/pump.ts";
+import type { OPERATINGPOINT } from "../../catalogue/entries/station.ts";
 import type { ColumnKeyOf } from "../../catalogue/entry.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { isSlurry } from "../../duty/slurry.ts";

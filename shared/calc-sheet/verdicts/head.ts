@@ -9,7 +9,6 @@ import {
   ifAtLeast,
   ifError,
   ifNumber,
-  ifText,
   part,
   product,
   ratio,
@@ -151,18 +150,16 @@ export function runsIn(one: DutyState, of: Criterion["of"]): Criterion {
 /** Whether each of several pumps side by side opens its check valve beside the others. */
 function comesIn(one: DutyState, duty: Duty): readonly Criterion[] {
   if (pumpsSideBySide(duty) === 1 || one.isAlone) return [];
-  const joins = part(recordOf(one), "joins");
-  const said = (no: string, yes: string, unknown: string): Expression =>
-    ifText(joins, "no", constant(no), ifText(joins, "yes", constant(yes), constant(unknown)));
+  const all = (yes: string, no: string): Expression =>
+    ifAtLeast(part(recordOf(one), "running"), one.pumps, constant(yes), constant(no));
   return [
     worded({
       of: "head",
-      state: said("fail", "pass", "check"),
+      state: all("pass", "fail"),
       what: `pumps side by side, ${one.label.toLowerCase()}`,
-      why: said(
-        "the shutoff head is below the head the others hold, so a check valve stays shut",
+      why: all(
         "each comes in beside the others",
-        "whether each opens its check valve beside the others is not known",
+        "the shutoff head is below the head the others hold, so a check valve stays shut",
       ),
     }),
   ];

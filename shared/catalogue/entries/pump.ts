@@ -2,7 +2,6 @@ import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import { SPECIFIC_GRAVITY_REFERENCE } from "../../../src/basis/constants.ts";
 import { checkInputs, type Method } from "../../../src/basis/method.ts";
 import { andThen, type Result, succeed } from "../../../src/basis/result.ts";
-import { operatingPoint, operatingPointMethod } from "../../../src/pump/operating-point.ts";
 import type { PumpCurve } from "../../../src/pump/pump-curve.ts";
 import { pumpCurveMethod } from "../../../src/pump/pump-curve-point.ts";
 import { efficiencyAtFlow, headAtFlow, npshRequiredAtFlow, shaftPowerAtFlow } from "../../../src/pump/pump-reading.ts";
@@ -18,12 +17,11 @@ import {
 import { viscousCurve, viscousCurveMethod } from "../../../src/pump/viscous-curve.ts";
 import type { Argument } from "../../cells/cell.ts";
 import { type CallFacts, defineEntry } from "../entry.ts";
-import { choice, quantity } from "../parameter.ts";
+import { quantity } from "../parameter.ts";
 import { curve } from "../parameters/curve.ts";
-import { numberOfPumps, speedRatio, trimRatio } from "../parameters/running-pump.ts";
+import { speedRatio, trimRatio } from "../parameters/running-pump.ts";
 import { LARGE, share } from "../parameters/share.ts";
 import { SG } from "../parameters/specific-gravity.ts";
-import { systemCurve } from "../parameters/system-curve.ts";
 import { viscosity } from "../parameters/viscosity.ts";
 
 const flow = quantity("flow", {
@@ -55,9 +53,9 @@ function readAt(
   );
 }
 
-const CURVE_METHOD =
+export const CURVE_METHOD =
   "The curve is a monotone piecewise cubic through its points (PCHIP: Fritsch and Butland slopes, three-point rule at the ends): it passes through every point, makes no hump that is not there and keeps the one that is. It is never read beyond its last point, nor below its first unless that is at zero flow.";
-const AFFINITY_METHOD =
+export const AFFINITY_METHOD =
   "At another speed flow goes with the ratio, head with its square, power with its cube, and efficiency is kept; the same rule serves for a trimmed impeller, with efficiency one point lower for each 5 % of trim below 90 %. It overstates a trim: take the maker's curve where there is one.";
 const readingCites = [...pumpCurveMethod.cites, ...runningPumpMethod.cites] as const;
 
@@ -177,107 +175,6 @@ export const PUMPPOWER = defineEntry({
   ],
   run: (values) =>
     readAt(values, (pump) => shaftPowerAtFlow(pump, values.flow, values.SG * SPECIFIC_GRAVITY_REFERENCE)),
-});
-
-/** By its best efficiency point, rpm, m³/s, m; nothing where that or the speed is not given. */
-function specificSpeedOf({ bestEfficiency }: PumpCurve, speed: number | null): Result<number | undefined> {
-  if (speed === null || bestEfficiency === undefined) return succeed(undefined);
-  const { flow, head } = bestEfficiency;
-  return specificSpeed({ speed, flow, head, convention: "SI" });
-}
-
-export const OPERATINGPOINT = defineEntry({
-  id: "OPERATINGPOINT",
-  group: "Pump",
-  summary: "Flow and head at which one or more equal pumps meet a system curve, with efficiency, power and NPSHR there",
-  method: `The pump curve at its speed and trim is crossed with the system curve over the flows both are given for; every crossing is found and refined by Brent's method to double precision, and the stable one of greatest flow is the answer. Refused where the pump cannot reach the system, runs off the end of its curve, or the system curve ends first, and where pumps in parallel would each run on the rising part of a drooping curve, which they cannot hold. The last column says whether each of several opens its check valve beside the others, its shutoff head held against theirs. A lower crossing, a drooping pump that cannot start, and curves that nearly touch are said in the notes. The system curve is interpolated over the square of the flow. Flow, head and shaft power are those of all pumps together; efficiency, NPSHR and % of BEP flow those of each. Power is that with a liquid of the SG given; without one it is for water, and the notes say so. With the speed of the curve the region is judged by the specific speed of the pump at best efficiency, the head being of one stage. The best efficiency flow is that of the highest efficiency given. ${AFFINITY_METHOD}`,
-  cites: [...operatingPointMethod.cites, ...pumpCurveMethod.cites],
-  parameters: {
-    curve,
-    systemCurve,
-    speedRatio,
-    trimRatio,
-    numberOfPumps,
-    arrangement: choice(["parallel", "series"], {
-      about: "How several pumps are set: side by side, or one behind the other",
-      whenLeftOut: "parallel",
-    }),
-    SG: { ...SG, fallback: null },
-    curveSpeed: quantity("speed", {
-      about: "Speed of the curve: with it the region is that of the pump's specific speed",
-      example: "1750",
-      range: "above 0",
-      whenLeftOut: { value: null, shown: "the region of specific speeds up to N_s 4500 (n_s 87)" },
-    }),
-  },
-  answer: {
-    kind: "record",
-    name: "operating point",
-    columns: {
-      flow: { name: "flow", quantity: "flow" },
-      head: { name: "head", quantity: "head" },
-      efficiency: { name: "efficiency", quantity: "ratio" },
-      shaftPower: { name: "shaft power", quantity: "power" },
-      npshRequired: { name: "NPSHR", quantity: "head" },
-      percentOfBestFlow: { name: "% of BEP flow" },
-      joins: { name: "opens beside the others" },
-    },
-  },
-  examples: [
-    {
-      args: [
-        [
-          ["flow", "head"],
-          [0, 50],
-          [20, 46],
-          [44.72135955, 30],
-          [60, 14],
-        ],
-        [
-          ["flow", "head"],
-          [0, 20],
-          [30, 24.5],
-          [60, 38],
-        ],
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        "SI",
-      ],
-      part: [1, 0],
-      answer: 44.72135955,
-      within: 1e-6,
-      source: "by hand: 50 − 0.01 Q² meets 20 + 0.005 Q² at Q = √2000 L/s",
-    },
-  ],
-  run: ({ curve, systemCurve, speedRatio, trimRatio, numberOfPumps: pumps, arrangement, SG, curveSpeed }) =>
-    andThen(runningPump({ curve, speedRatio, trimRatio }), (pump) =>
-      andThen(
-        andThen(specificSpeedOf(curve, curveSpeed), (specificSpeed) =>
-          operatingPoint({
-            pump,
-            system: systemCurve,
-            pumps,
-            arrangement,
-            ...(SG !== null && { specificGravity: SG }),
-            ...(specificSpeed !== undefined && { specificSpeed }),
-          }),
-        ),
-        (point) =>
-          succeed({
-            flow: point.flow,
-            head: point.head,
-            efficiency: point.efficiency,
-            shaftPower: point.shaftPower,
-            npshRequired: point.npshRequired,
-            percentOfBestFlow: point.bestFlowRatio === null ? null : 100 * point.bestFlowRatio,
-            joins: point.joins === null ? null : point.joins ? "yes" : "no",
-          }),
-      ),
-    ),
 });
 
 export const SPEEDRATIO = defineEntry({

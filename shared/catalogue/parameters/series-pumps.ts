@@ -3,11 +3,11 @@ import { flangeClassNamed } from "../../../src/pressure/flange-class.ts";
 import { type FlangeSize, flangeSizeRead } from "../../../src/pressure/flange-size.ts";
 import type { PressurePart, SeriesPump } from "../../../src/pressure/nozzle-pressure.ts";
 import { pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
-import type { Cell } from "../../cells/cell.ts";
 import { leftOut } from "../../cells/refused-cell.ts";
 import type { Columns } from "../../tables/column.ts";
 import { rowNumber } from "../../tables/place.ts";
 import { type ReadColumns, readTable, type TableRow } from "../../tables/read-table.ts";
+import { yesOrNo } from "../../tables/yes-or-no.ts";
 import type { RangeParameter, Reading } from "../parameter.ts";
 import { ratingSystem } from "./class.ts";
 
@@ -118,13 +118,6 @@ function pumpOf({ values, placeOf }: Row, { unitSet }: Reading): Result<SeriesPu
     ...(values.checkValve === undefined ? {} : { hasCheckValve: values.checkValve }),
   };
   return succeed({ name, head, elevation, lineLoss, parts, flanges, ...own }, findings);
-}
-
-function yesOrNo(cell: Cell, subject: string): Result<boolean> {
-  const given = String(cell).trim().toLowerCase();
-  if (given === "yes" || given === "true") return succeed(true);
-  if (given === "no" || given === "false") return succeed(false);
-  return fail([{ code: "choice-unknown", kind: "error", subject, given, suggestions: ['"yes"', '"no"'] }]);
 }
 
 /** Parts that a test of the package leaves out, by the words of the trade. */

@@ -33,6 +33,8 @@ export const pumpTableWords: WordsOf<keyof PumpTableFindings> = {
     `${f.subject} is ${f.given}, the greatest of its column, and could be a fraction or per cent; write efficiencies as 0.78 or as 78`,
   "table-efficiency-mixed": (f) =>
     `${f.subject}: “${f.given}” is ${f.facts.best} % efficient at its best, as the column is in per cent; write its efficiencies as 78, not 0.78`,
+  "pump-stated-twice": (f) =>
+    `${f.subject} differs from another row of “${f.given}”; a pump has one: give two pumps two names`,
   "table-limit-differs": (f, say) =>
     `${f.subject} says ${say.amount(f.found)} where another row of “${f.given}” says ${say.amount(f.facts.first)}; a pump has one`,
   "table-limits-contradict": (f) =>

@@ -102,13 +102,19 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
   "series-casing-pressure": () =>
     "in series the later pump takes the pressure of the earlier ones on top of its own: check its casing, seal and flanges, and that the first never runs dry of suction",
   "pump-held-closed": (f, say) =>
-    `${f.subject} gives ${say.amount(f.found)} at most, less than the common head of ${say.amount(f.limit)}: its check valve stays closed and it pumps nothing`,
-  "parallel-pumps-hunt": (f, say) =>
-    `the pumps have no steady share of ${say.amount(f.found)} at a common head of ${say.amount(f.limit)}: the drooping curve of one makes them hunt`,
-  "parallel-point-not-held": (f, say) =>
-    `${f.facts.pumps} ${f.subject} cannot hold ${say.amount(f.found)} each: their head still rises to ${say.amount(f.limit)}, so one takes the flow of the other; take pumps of a falling curve, or run fewer`,
-  "parallel-pump-not-joining": (f, say) =>
-    `a ${f.subject} gives ${say.amount(f.found)} at zero flow, below the ${say.amount(f.limit)} at which ${f.facts.others === 1 ? "the other runs" : `the other ${f.facts.others} run`}: it cannot open its check valve beside ${f.facts.others === 1 ? "it" : "them"}`,
+    `the ${f.subject} is held shut: its shutoff head at the header lies ${say.amount(f.found)} below the ${say.amount(f.limit)} there, so its check valve stays closed, it pumps nothing and heats`,
+  "pump-near-shut": (f, say) =>
+    `the ${f.subject} hunts: its shutoff head at the header lies only ${say.amount(f.found)} below the ${say.amount(f.limit)} there, so it comes in and drops out with any change of level`,
+  "pump-cannot-share": (f, say) =>
+    `the ${f.subject} hunts: it opens its check valve and has no steady share at a header of ${say.amount(f.limit)} against its greatest of ${say.amount(f.found)}, for its curve droops`,
+  "pump-flows-back": (f, say) =>
+    `liquid flows back through the ${f.subject}, some ${say.amount(f.found)} by a screen: it has no check valve; fit one, and do not start it while it turns backwards`,
+  "reverse-flow-unknown": (f) =>
+    `the flow back through the ${f.subject} is not known, for its curve gives no best efficiency point; it has no check valve`,
+  "station-not-reached": (f, say) =>
+    `all ${f.subject} could run together at ${say.amount(f.facts.flow)} and ${say.amount(f.facts.head)}, but starting one after the other does not reach it: start the last against a closed discharge valve and open that slowly`,
+  "station-order-matters": (f, say) =>
+    `the order in which the ${f.subject} start decides what they give, from ${say.amount(f.facts.least)} to ${say.amount(f.facts.most)}; the answer is for the order given`,
   "suction-specific-speed-high": (f) =>
     `suction specific speed of ${f.facts.value} is above ${f.facts.most}: the range of stable flow is narrow`,
   "viscosity-needs-no-correction": (f, say) =>

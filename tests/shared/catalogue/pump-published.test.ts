@@ -169,7 +169,7 @@ describe("8-operating-point", () => {
   it("8-operating-point-011", () => {
     const pump = tabled((q) => 30 + 0.2 * q - 0.004 * q * q, 90, 90);
     const system = tabled((q) => 34 + 0.0005 * q * q, 90, 10);
-    expect(refusal("OPERATINGPOINT", pump, system, null, null, null, null, null, null, "SI")).toMatch(
+    expect(refusal("OPERATINGPOINT", pump, system, null, null, null, null, null, null, null, "SI")).toMatch(
       /cannot reach the system head/,
     );
     expect(caseOf("8-operating-point", "8-operating-point-011").expected["intersections"]?.value).toBe(0);
@@ -189,7 +189,19 @@ describe("8-operating-point", () => {
 
     const curve = tabled((q) => 50 - 0.01 * q * q, 70, 100);
     const asked = tabled((q) => 20 + 0.005 * q * q, 70, 3);
-    const [, values] = cell("OPERATINGPOINT", curve, asked, null, null, pumps, "series", null, null, "SI") as Rows;
+    const [, values] = cell(
+      "OPERATINGPOINT",
+      curve,
+      asked,
+      null,
+      null,
+      pumps,
+      "series",
+      null,
+      null,
+      null,
+      "SI",
+    ) as Rows;
     expect(relativeError(values?.[0] as number, read.value.flow)).toBeLessThanOrEqual(1e-7);
   });
 });

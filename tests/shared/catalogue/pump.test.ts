@@ -191,7 +191,19 @@ describe("reading a pump", () => {
 });
 
 describe("OPERATINGPOINT", () => {
-  const OUT = ["flow", "head", "efficiency", "shaft power", "NPSHR", "% of BEP flow", "opens beside the others"];
+  /** Arrangement, SG, speed of the curve and losses of own rows. */
+  const BLANK = [null, null, null, null];
+  const OUT = [
+    "flow",
+    "head",
+    "efficiency",
+    "shaft power",
+    "NPSHR",
+    "% of BEP flow",
+    "pumps running",
+    "what it does",
+    "pump",
+  ];
 
   it("spills names over values", () => {
     const [names, values] = cell("OPERATINGPOINT", CURVE, SYSTEM) as Rows;
@@ -216,7 +228,7 @@ describe("OPERATINGPOINT", () => {
       rows.map((row, i) =>
         i === 0 ? row : row.map((cell, j) => (j === 0 ? `${cell} gpm` : j === 2 ? cell : `${cell} ft`)),
       );
-    const [, si] = cell("OPERATINGPOINT", metres(CURVE), metres(SYSTEM), 0.95, 0.97, 2, null, null, null, "SI") as Rows;
+    const [, si] = cell("OPERATINGPOINT", metres(CURVE), metres(SYSTEM), 0.95, 0.97, 2, ...BLANK, "SI") as Rows;
     const perUnit = [0.0630901964, 0.3048, 1, 0.74569987158227, 0.3048, 1];
     for (const [i, factor] of perUnit.entries()) {
       expect((si?.[i] as number) / ((us?.[i] as number) * factor) - 1).toBeLessThanOrEqual(1e-12);
@@ -235,7 +247,7 @@ describe("OPERATINGPOINT", () => {
   it("leaves cells empty for what the curve does not give", () => {
     const bare = CURVE.map((row) => row.slice(0, 2));
     const [, values] = cell("OPERATINGPOINT", bare, SYSTEM) as Rows;
-    expect(values?.slice(2)).toEqual(["", "", "", "", ""]);
+    expect(values?.slice(2)).toEqual(["", "", "", "", 1, "runs", ""]);
   });
 
   it("refuses in words what has no answer", () => {

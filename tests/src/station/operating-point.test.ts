@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { curveCrossing } from "../../../src/pump/curve-crossing.ts";
 import { equalPumps, type HeadCurve } from "../../../src/pump/head-curve.ts";
-import { type OperatingPointInput, operatingPoint } from "../../../src/pump/operating-point.ts";
 import { headOf } from "../../../src/pump/pump-reading.ts";
 import { systemCurveThrough } from "../../../src/pump/system-curve-through.ts";
+import { type OperatingPointInput, operatingPoint } from "../../../src/station/operating-point.ts";
 import { factsOf } from "../../support/facts.ts";
 import { curveByFormula, curveOf, DROOPING, FALLING, running, systemByFormula } from "../../support/pumps.ts";
 
