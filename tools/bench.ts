@@ -28,6 +28,7 @@ async function main(): Promise<void> {
   line("PUMPHEAD, single cell with its curve", `${micro(pump.pumpHeadSingle)} a call`);
   line("OPERATINGPOINT, single cell", `${micro(pump.operatingPointSingle)} a call`);
   line("SPEEDRATIO, single cell", `${micro(pump.speedForSingle)} a call`);
+  line("Operating point of 4 unlike pumps", `${micro(pump.fourUnlikePumps)} (target 50 µs)`);
 
   const ranking = rankingFigures();
   for (const { curves, ms } of ranking.cellFunction) {

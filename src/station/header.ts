@@ -43,6 +43,7 @@ const STEADY = 1e-6;
  * Common header of pumps side by side, each on the falling part of its net curve, nothing where the grade is above its
  * greatest and a check valve is fitted: G = z + p/ρg + h(Σ Q(G)), one root, by Brent. One pump by itself is crossed with
  * the system as a curve of its own, its rising part included.
+ * Where idle pumps let back all that the others give, nothing goes on and no head is asked for.
  * Fails: operating-point-beyond-curve, of the pump whose curve ends at the greatest grade; system-curve-too-short;
  * system-out-of-reach; operating-point-below-curve; as `curveCrossing`.
  * Source: White, Fluid Mechanics, ch. 11, pumps combined in parallel; Brent 1973.
@@ -110,19 +111,19 @@ function sharedAt({ pumps, open, leaking, system }: HeaderInput): Result<HeaderP
   }
   const grade = brent(surplus, low, high) ?? (over >= 0 ? low : high);
   const flow = total(grade);
+  const backAll = flow < 0 && leaking !== undefined ? brent(total, low, high) : undefined;
+  if (backAll !== undefined) return succeed(pointAt(backAll, 0));
   if (flow < system.leastFlow * (1 - EQUAL)) return fail([belowFirst(system.leastFlow, Math.abs(surplus(grade)))]);
   const unread = running.find(({ net }) => net.topFlow === net.leastFlow && net.leastFlow > 0 && grade > net.topGrade);
   if (unread !== undefined) {
     return fail([ofPump(belowFirst(unread.net.leastFlow, grade - unread.net.topGrade), unread.of)]);
   }
-  const left = Math.abs(surplus(grade));
-  return succeed({
-    grade,
-    total: flow,
-    flows: pumps.map((one, i) => ((open[i] as number) > 0 ? flowOf(one, grade) : 0)),
-    back: pumps.map((_, i) => backOf(i, grade)),
-    isSteady: left <= STEADY * Math.max(1, Math.abs(grade)),
-  });
+  return succeed(pointAt(grade, flow, Math.abs(surplus(grade)) <= STEADY * Math.max(1, Math.abs(grade))));
+
+  function pointAt(at: number, sum: number, isSteady = true): HeaderPoint {
+    const flows = pumps.map((one, i) => ((open[i] as number) > 0 ? flowOf(one, at) : 0));
+    return { grade: at, total: sum, flows, back: pumps.map((_, i) => backOf(i, at)), isSteady };
+  }
 }
 
 function runsOff({ of, net }: NetPump, surplus: number): Finding {

@@ -16,7 +16,7 @@ import type { StationPump } from "../../../src/station/station-pump.ts";
 import { defineEntry } from "../entry.ts";
 import type { RangeParameter } from "../parameter.ts";
 import { choice, quantity } from "../parameter.ts";
-import { speedRatio, trimRatio } from "../parameters/running-pump.ts";
+import { numberOfPumps, speedRatio, trimRatio } from "../parameters/running-pump.ts";
 import { SG } from "../parameters/specific-gravity.ts";
 import { type StatedPump, stationCurves } from "../parameters/station-curves.ts";
 import { systemCurve } from "../parameters/system-curve.ts";
@@ -35,12 +35,7 @@ const parameters = {
   systemCurve,
   speedRatio,
   trimRatio,
-  numberOfPumps: quantity("ratio", {
-    about: "How many equal pumps run, of each curve that states no count",
-    example: "2",
-    range: "a whole number from 1 to 100",
-    whenLeftOut: { value: 1, shown: "1" },
-  }),
+  numberOfPumps,
   arrangement: choice(["parallel", "series"], {
     about: "How several pumps are set: side by side, or one behind the other",
     whenLeftOut: "parallel",

@@ -1,6 +1,5 @@
 import { pumpCurveMethod } from "../../../src/pump/pump-curve-point.ts";
 import { runningPumpMethod } from "../../../src/pump/running-pump.ts";
-import { operatingPointMethod } from "../../../src/station/operating-point.ts";
 import type { CurvePointText, PumpKey } from "../duty-text.ts";
 import { amount, text } from "../field.ts";
 import { IMPELLER, SPEED } from "./bounds.ts";

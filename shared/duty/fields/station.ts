@@ -1,4 +1,4 @@
-import { operatingPointMethod } from "../../../src/pump/operating-point.ts";
+import { operatingPointMethod } from "../../../src/station/operating-point.ts";
 import { amount, oneOf } from "../field.ts";
 
 /** How many pumps stand on site, and how. */

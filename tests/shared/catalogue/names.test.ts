@@ -4,9 +4,8 @@ import { CATALOGUE } from "../../../shared/catalogue/catalogue.ts";
 
 /** Keys that say something else beside some functions, and why the name is right all the same. */
 const SEVERAL_ABOUTS: Readonly<Record<string, string>> = {
-  curve: "one pump's, or those of several, one below the other",
   NPSHR: "at the flow asked, or at best efficiency",
-  curve: "of one pump, or of all that run",
+  curve: "of one pump, of all that run, or those of several, one below the other",
   dischargeLine: "with the levels of its rows where they count",
   flangeClass: "of a rating, or of a drilling, which has tables beside the classes",
   flow: "through the pipe, of the pump, of the slurry: the flow the function is about",

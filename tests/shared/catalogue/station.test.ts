@@ -1,0 +1,213 @@
+import { describe, expect, it } from "vitest";
+import type { Cell } from "../../../shared/cells/cell.ts";
+import { cell, numberIn, refusal, remarks } from "../../support/cells.ts";
+import { publishedCases } from "../../support/published-cases.ts";
+
+type Rows = readonly (readonly Cell[])[];
+
+// Cases s2-pumps-011 and -017 of tests/published/hydraulics-s2-pumps.csv: a bypass of two pumps, each with its own 12 in
+// suction hose and 10 in branch, on one 18 in line. f_T by the fully rough law in each bore, as the case has it.
+const fT = (bore: number): number => 0.25 / Math.log10(0.0018 / 3.7 / bore) ** 2;
+const MAIN_BORE = 18 - (2.12 * 18) / 17;
+const HOSE = ["ID 12 in rough 0.03 mm", 40, "K 0.64"];
+const BRANCH = ["ID 10.02 in rough 0.045 mm", 10, `K ${122 * fT(10.02)}`];
+const MAIN = [`ID ${MAIN_BORE} in rough 0.02 mm`, 4200, `K ${128 * fT(MAIN_BORE) + 1}`];
+const LIQUID = [null, "water", 70] as const;
+const OWN = cell("SYSTEMCURVE", 0, [HOSE], [BRANCH], 2100, 60, ...LIQUID) as Rows;
+const COMMON = cell("SYSTEMCURVE", 24, [[null, null, null]], [MAIN], 4200, 60, ...LIQUID) as Rows;
+
+const FLOWS = [0, 288, 576, 864, 1151, 1439, 1727, 2015];
+const HEADS = [72, 71.38, 69.51, 66.41, 62.07, 56.49, 49.65, 41.58];
+const EFFICIENCIES = [0, 0.2629, 0.472, 0.6272, 0.7283, 0.776, 0.7698, 0.7098];
+const NPSHRS = [6.9, 7.06, 7.54, 8.33, 9.44, 10.86, 12.61, 14.67];
+const HEADING = ["flow", "head", "efficiency", "NPSHR"];
+const POINTS = FLOWS.map((flow, i) => [flow, HEADS[i], EFFICIENCIES[i], NPSHRS[i]] as Cell[]);
+const CURVE: Rows = [HEADING, ...POINTS];
+/** The same curve for each of these pumps. */
+const named = (...names: readonly string[]): Rows => [
+  ["pump", ...HEADING],
+  ...names.flatMap((name) => POINTS.map((row, i) => [i === 0 ? name : null, ...row])),
+];
+/** Speed and trim ratio, count, arrangement, SG and speed of the curve left out; losses of own rows. */
+const withOwn = (count: number | null = null) => [null, null, count, null, 1, null, OWN] as const;
+
+const expectedOf = (id: string): ((name: string) => number) => {
+  const one = publishedCases("s2-pumps").find((found) => found.id === id);
+  return (name) => one?.expected[name]?.value as number;
+};
+const near = (found: Cell | undefined, expected: number, within: number): void =>
+  expect(Math.abs((found as number) / expected - 1), `${found} for ${expected}`).toBeLessThanOrEqual(within);
+
+describe("a bypass of two pumps with hoses and branches of their own", () => {
+  const pair = cell("OPERATINGPOINT", CURVE, COMMON, ...withOwn(2)) as Rows;
+  const [, all, first, second] = cell("OPERATINGPOINT", named("A", "B"), COMMON, ...withOwn()) as Rows;
+
+  it("s2-pumps-017: runs at 3504 gpm, entered as two unlike pumps", () => {
+    const expected = expectedOf("s2-pumps-017");
+    near(all?.[0], expected("flow_total"), 5e-4);
+    // The head of each pump holds its own hose and branch; the header has less.
+    near(first?.[1], expected("head"), 5e-4);
+    near(all?.[0], pair[1]?.[0] as number, 1e-6);
+    expect(all?.slice(6)).toEqual([2, "2 run", "all"]);
+    expect([first, second].map((row) => row?.slice(6))).toEqual([
+      [1, "runs", "A"],
+      [1, "runs", "B"],
+    ]);
+    // s1-shares-002: 121.8 % of BEP each.
+    near(first?.[5], 121.7575, 5e-4);
+    near(all?.[2], first?.[2] as number, 1e-9);
+    near(all?.[3], (first?.[3] as number) + (second?.[3] as number), 1e-12);
+  });
+
+  it("agrees with shares of 1/2 on the rows of one system curve", () => {
+    const shared = cell(
+      "SYSTEMCURVE",
+      24,
+      [[...HOSE, "1/2"]],
+      [
+        [...BRANCH, "1/2"],
+        [...MAIN, ""],
+      ],
+      4200,
+      60,
+      ...LIQUID,
+    ) as Rows;
+    const [, row] = cell("OPERATINGPOINT", CURVE, shared, null, null, 2, null, 1) as Rows;
+    near(row?.[0], pair[1]?.[0] as number, 1e-5);
+  });
+
+  it("s2-pumps-011: one of them alone runs off the end of its curve", () => {
+    const expected = expectedOf("s2-pumps-011");
+    const [names, one, other] = cell("PUMPSTOPS", named("A", "B"), COMMON, ...withOwn()) as Rows;
+    expect(names?.map((name) => String(name).split(",")[0])).toEqual([
+      "stopped",
+      "left running",
+      "what the rest does",
+      "flow",
+      "head",
+      "greatest % of BEP flow",
+      "greatest NPSHR",
+      "head left at the end of the curve",
+      "flow back without check valve",
+      "flow without check valve",
+    ]);
+    expect(one?.slice(0, 4)).toEqual(["A", "B", "B: runs off its curve", ""]);
+    expect(other?.slice(0, 3)).toEqual(["B", "A", "A: runs off its curve"]);
+    near(one?.[7], expected("head_left_at_end"), 1e-3);
+    const [, alike] = cell("PUMPSTOPS", CURVE, COMMON, ...withOwn(2)) as Rows;
+    expect(alike?.slice(0, 3)).toEqual(["1 of 2", "1 of 2", "runs off its curve"]);
+  });
+
+  // By hand: back through the other its rated 56.49 ft at 1439 gpm and its own rows are the resistance, and the grade of
+  // the header over the source drives it.
+  it.each([38, 60])("passes liquid back through the stopped one where it has no check valve, lift of %s ft", (lift) => {
+    const line = COMMON.map((row, i) => (i === 0 ? row : [row[0] as Cell, (row[1] as number) + lift - 24]));
+    const [, row] = cell("PUMPSTOPS", named("A", "B"), line, ...withOwn()) as Rows;
+    const [back, forward] = [row?.[8] as number, row?.[9] as number];
+    expect(forward).toBeLessThan(row?.[3] as number);
+    // Against 60 ft all of it goes back.
+    expect(forward > 0).toBe(lift < 60);
+    const grade = numberIn("PUMPHEAD", CURVE, forward + back) - lossAt(OWN, forward + back);
+    near(56.49 * (back / 1439) ** 2 + lossAt(OWN, back), grade, 1e-3);
+    if (forward > 0) near(lossAt(line, forward), grade, 1e-3);
+  });
+
+  function lossAt(table: Rows, flow: number): number {
+    const points = table.slice(1) as unknown as readonly (readonly [number, number])[];
+    const i = points.findIndex(([q]) => q >= flow);
+    const [[q0, h0], [q1, h1]] = [points[i - 1], points[i]] as [[number, number], [number, number]];
+    return h0 + ((h1 - h0) * (flow ** 2 - q0 ** 2)) / (q1 ** 2 - q0 ** 2);
+  }
+});
+
+describe("several curves in one range", () => {
+  const SYSTEM: Rows = [
+    [0, 60],
+    [300, 75],
+    [600, 120],
+    [1200, 300],
+  ];
+  const A: Rows = [
+    [0, 140],
+    [300, 128],
+    [600, 88],
+  ];
+  const B: Rows = [
+    [0, 100],
+    [200, 90],
+    [400, 60],
+  ];
+  const rowsOf = (
+    heading: readonly string[],
+    ...pumps: readonly (readonly [name: string, own: readonly Cell[], Rows])[]
+  ) => [
+    ["pump", "flow", "head", ...heading],
+    ...pumps.flatMap(([name, own, points]) => points.map((point) => [name, ...point, ...own])),
+  ];
+
+  it("take their speed, trim, level, count and check valve from columns", () => {
+    const range = rowsOf(
+      ["speed ratio", "level, ft", "count", "check valve"],
+      ["A", [0.9, 0, 1, "yes"], A],
+      ["B", [null, 5, 2, "no"], B],
+    );
+    const [, all, a, b] = cell("OPERATINGPOINT", range, SYSTEM, null, null, null, null, 1) as Rows;
+    const [total, grade] = [all?.[0] as number, all?.[1] as number];
+    near(numberIn("PUMPHEAD", A, a?.[0] as number, 0.9), grade, 1e-9);
+    near(numberIn("PUMPHEAD", B, b?.[0] as number) + 5, grade, 1e-9);
+    near((a?.[0] as number) + 2 * (b?.[0] as number), total, 1e-9);
+    expect(b?.slice(6)).toEqual([2, "2 run", "B"]);
+    expect(all?.slice(6)).toEqual([3, "3 run", "all"]);
+  });
+
+  it("answer by name what is held shut", () => {
+    const range = rowsOf(
+      [],
+      ["A", [], A],
+      ["small", [], B.map(([flow, head]) => [flow as number, (head as number) / 2])],
+    );
+    const [, all, , small] = cell("OPERATINGPOINT", range, SYSTEM, null, null, null, null, 1) as Rows;
+    expect(small).toEqual([0, 50, "", "", "", "", 0, "held shut", "small"]);
+    expect(all?.[7]).toBe("1 of 2 runs");
+    expect(remarks("OPERATINGPOINT", range, SYSTEM)).toContain("limit pump-held-closed");
+  });
+
+  it("are a table as RANKPUMPS takes it, one curve a pump", () => {
+    const range = [
+      ["pump", "speed", "impeller diameter", "flow", "head"],
+      ...A.map((point) => ["A", 1750, 10, ...point]),
+      ...B.map((point) => ["B", 1750, 9, ...point]),
+    ];
+    expect((cell("OPERATINGPOINT", range, SYSTEM) as Rows).map((row) => row.at(-1))).toEqual(["pump", "all", "A", "B"]);
+    const twice = [...range, ["A", 1450, 10, 0, 90], ["A", 1450, 10, 400, 60]];
+    expect(refusal("OPERATINGPOINT", twice, SYSTEM)).toMatch(/speed differs from another row of “A”; a pump has one/);
+  });
+
+  it("are refused without a name among names, and with the name of the pump whose curve cannot be read", () => {
+    const nameless = [
+      ["pump", "flow", "head"],
+      ...B.map((point) => [null, ...point]),
+      ...A.map((point) => ["A", ...point]),
+    ];
+    expect(refusal("OPERATINGPOINT", nameless, SYSTEM)).toMatch(/pump/);
+    const unsorted = rowsOf([], ["A", [], A], ["B", [], B.toReversed()]);
+    expect(refusal("OPERATINGPOINT", unsorted, SYSTEM)).toMatch(/sort the rows by flow/);
+    expect(refusal("OPERATINGPOINT", rowsOf(["check valve"], ["A", ["perhaps"], A]), SYSTEM)).toMatch(/"yes"/);
+    expect(refusal("PUMPSTOPS", A, SYSTEM)).toMatch(/two pumps or more/);
+  });
+
+  // By hand: 140 − … + 100 − … at one flow; at 300 gpm A gives 128 and B somewhere between 90 and 60, on a line of 200 ft.
+  it("in series add their heads", () => {
+    const range = rowsOf([], ["A", [], A], ["B", [], B]);
+    const line: Rows = [
+      [0, 100],
+      [400, 260],
+    ];
+    const [, all, a, b] = cell("OPERATINGPOINT", range, line, null, null, null, "series", 1) as Rows;
+    expect(a?.[0]).toBe(all?.[0]);
+    near((a?.[1] as number) + (b?.[1] as number), all?.[1] as number, 1e-9);
+    const [, one] = cell("PUMPSTOPS", range, line, null, null, null, "series", 1) as Rows;
+    expect(one?.slice(0, 2)).toEqual(["A", "B"]);
+    expect(one?.slice(8)).toEqual(["", ""]);
+  });
+});
