@@ -1,6 +1,7 @@
 import { ASPUMPED } from "./entries/as-pumped.ts";
 import { BELTDRIVE, HOUSINGMATCH } from "./entries/attachment.ts";
 import { BOLTTORQUE, STUDLENGTH } from "./entries/bolting.ts";
+import { BOOSTERS } from "./entries/boosters.ts";
 import { DRIVEARRANGEMENT, ENGINESITEPOWER, FUELRATE, MOTORSIZE } from "./entries/drive.ts";
 import { FLYWHEELHOUSINGS, MOTORFRAMES } from "./entries/drive-lists.ts";
 import { ENERGYCOST, LIFECYCLECOST } from "./entries/estimate.ts";
@@ -146,6 +147,7 @@ const FUNCTIONS: readonly Entry[] = [
   PUMPMAXPOWER,
   OPERATINGPOINT,
   PUMPSTOPS,
+  BOOSTERS,
   SPEEDRATIO,
   TRIMRATIO,
   SPECIFICSPEED,

@@ -213,6 +213,9 @@ export interface PumpFindings {
   "pump-cannot-share": null;
   "pump-flows-back": null;
   "reverse-flow-unknown": null;
+  "booster-out-of-order": { least: number; most: number };
+  "booster-inlet-low": null;
+  "booster-below-atmosphere": null;
   "station-not-reached": { flow: Amount; head: Amount };
   "station-order-matters": { least: Amount; most: Amount };
   "suction-specific-speed-high": { value: number; most: number };

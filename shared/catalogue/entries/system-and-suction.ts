@@ -12,16 +12,16 @@ import { lineOrNothing } from "../parameters/line-or-nothing.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { gaugeOf, surfacePressure } from "../parameters/surface-pressure.ts";
 
-const flow = quantity("flow", { about: "Flow through the line", range: "0 or more" });
+export const flow = quantity("flow", { about: "Flow through the line", range: "0 or more" });
 const staticHead = quantity("head", {
   about: "Level at the destination less level at the source: liquid surfaces, or the centreline of a free outlet",
   range: "negative where the liquid runs downhill",
 });
-const suctionLine = lineOrNothing("The suction line, from the liquid to the pump");
-const dischargeLine = lineOrNothing(
+export const suctionLine = lineOrNothing("The suction line, from the liquid to the pump");
+export const dischargeLine = lineOrNothing(
   "The discharge line, from the pump to its outlet; one exit in the last row, free or submerged alike",
 );
-const altitude = quantity("elevation", {
+export const altitude = quantity("elevation", {
   about: "Height of the site above sea level; negative below it",
   whenLeftOut: { value: 0, shown: "0, sea level" },
 });

@@ -20,6 +20,8 @@ export interface StatedPump {
   readonly level?: number;
   readonly checkValve?: boolean;
   readonly count?: number;
+  /** Rows of the discharge line before it. */
+  readonly afterRow?: number;
 }
 
 const COLUMNS = {
@@ -31,13 +33,14 @@ const COLUMNS = {
   trimRatio: { name: "trim ratio", also: ["d2/d1", "impeller ratio"], quantity: "ratio", atLeast: 0 },
   level: { name: "level", also: ["source level", "source level over the common one"], quantity: "elevation" },
   checkValve: { name: "check valve", also: ["non-return valve"], read: yesOrNo },
+  afterRow: { name: "after row", also: ["stands after row", "after row of the line"], quantity: "ratio", atLeast: 0 },
   count: { name: "count", also: ["how many", "number of pumps", "pumps"], quantity: "ratio", atLeast: 0 },
 } as const satisfies ReadColumns;
 
 type Row = TableRow<typeof COLUMNS>;
 
 /** What a pump has one of, whatever row states it. */
-const OWN = ["speed", "diameter", "speedRatio", "trimRatio", "level", "checkValve", "count"] as const;
+const OWN = ["speed", "diameter", "speedRatio", "trimRatio", "level", "checkValve", "afterRow", "count"] as const;
 /** A blank cell can arrive as 0. */
 const ABOVE_ZERO: ReadonlySet<(typeof OWN)[number]> = new Set([
   "speed",
@@ -51,7 +54,7 @@ const ABOVE_ZERO: ReadonlySet<(typeof OWN)[number]> = new Set([
 export const stationCurves: RangeParameter<readonly StatedPump[]> = {
   takes: "range",
   about:
-    "The pump curve, a range: flow, head, and where known efficiency, NPSHR, power (with water). Several pumps stand one below the other under a heading with a column pump; optional besides: speed, speed ratio, trim ratio, level, check valve, count",
+    "The pump curve, a range: flow, head, and where known efficiency, NPSHR, power (with water). Several pumps stand one below the other under a heading with a column pump; optional besides: speed, speed ratio, trim ratio, level, check valve, count, after row",
   example:
     "a range of rows, such as pump | flow | head | count, then A | 0 | 140 | 2, then A | 600 | 88, then B | 0 | 120 | 1, then B | 500 | 70",
   read: readCurves,

@@ -111,6 +111,14 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
     `liquid flows back through the ${f.subject}, some ${say.amount(f.found)} by a screen: it has no check valve; fit one, and do not start it while it turns backwards`,
   "reverse-flow-unknown": (f) =>
     `the flow back through the ${f.subject} is not known, for its curve gives no best efficiency point; it has no check valve`,
+  "booster-out-of-order": (f, say) =>
+    f.facts.most === 0
+      ? `the first ${f.subject} stands at the end of the suction line, not after row ${say.amount(f.found)} of the discharge line`
+      : `a ${f.subject} after row ${say.amount(f.found)} does not follow the one before it: take a row from ${f.facts.least} to ${f.facts.most} of the discharge line`,
+  "booster-inlet-low": (f, say) =>
+    `the ${f.subject} has ${say.amount(f.found)} at its inlet, less than the ${say.amount(f.limit)} to keep there: place it lower or nearer, or let the pump before it give more`,
+  "booster-below-atmosphere": (f, say) =>
+    `the ${f.subject} has ${say.amount(f.found)} at its inlet, a vacuum: air is drawn in at joints, hose may collapse, and it must be primed; place it lower or nearer, and keep ${say.amount(f.limit)} there`,
   "station-not-reached": (f, say) =>
     `all ${f.subject} could run together at ${say.amount(f.facts.flow)} and ${say.amount(f.facts.head)}, but starting one after the other does not reach it: start the last against a closed discharge valve and open that slowly`,
   "station-order-matters": (f, say) =>

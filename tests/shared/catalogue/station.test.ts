@@ -211,3 +211,90 @@ describe("several curves in one range", () => {
     expect(one?.slice(8)).toEqual(["", ""]);
   });
 });
+
+// Case s2-pumps-016: two stages alike on 90 m of lift, the second at mid height, a liquid of SG 1.03.
+describe("a second stage at mid height of a 90 m lift", () => {
+  const expected = expectedOf("s2-pumps-016");
+  const points = Array.from({ length: 41 }, (_, i) => [10 * i, 64 - 0.00028 * (10 * i) ** 2]);
+  const stages = (level: number, afterRow: number): Rows => [
+    ["pump", "flow", "head", "level", "after row"],
+    ...points.map((point, i) => [i === 0 ? "stage 1" : null, ...point, 0, 0] as Cell[]),
+    ...points.map((point, i) => [i === 0 ? "stage 2" : null, ...point, level, afterRow] as Cell[]),
+  ];
+  const pipe = "ID 202.7 mm rough 0.045 mm";
+  const line: Rows = [
+    [pipe, 300, "K 1.5"],
+    [pipe, 300, "K 1"],
+  ];
+  const noLine: Rows = [[null, null, null]];
+  const liquid = "1028.146 kg/m3, 1 cP";
+  const system = cell("SYSTEMCURVE", 90, noLine, line, 380, 100, null, liquid, null, "METRIC") as Rows;
+  const left = (count: number) => Array.from({ length: count }, () => null);
+  const [, all] = cell(
+    "OPERATINGPOINT",
+    stages(45, 1),
+    system,
+    ...left(3),
+    "series",
+    1.03,
+    null,
+    null,
+    "METRIC",
+  ) as Rows;
+  const flow = all?.[0] as number;
+  const at = (table: Rows) =>
+    cell("BOOSTERS", table, flow, 0, noLine, line, ...left(2), liquid, ...left(3), "METRIC") as Rows;
+  /** Total heads times the weight of the liquid, kPa: the case leaves the velocity head in. */
+  const weight = (1028.146 * 9.80665) / 1000;
+
+  it("gives 225.46 m³/h, wherever the second stands", () => {
+    near(flow, expected("flow"), 5e-4);
+    const [, low] = cell(
+      "OPERATINGPOINT",
+      stages(0, 0),
+      system,
+      ...left(3),
+      "series",
+      1.03,
+      null,
+      null,
+      "METRIC",
+    ) as Rows;
+    expect(low?.[0]).toBe(flow);
+  });
+
+  it("has 0.5 kPa of vacuum at the inlet of the second, and 501 kPa at its outlet", () => {
+    const [, first, second] = at(stages(45, 1));
+    const heads = [first?.[4], second?.[3], second?.[4]] as readonly number[] as [number, number, number];
+    // The parabola at 41 points lies within 2 mm of itself.
+    expect(Math.abs(heads[0] * weight - expected("stage1_outlet_pressure"))).toBeLessThanOrEqual(0.05);
+    expect(Math.abs(heads[1] - expected("booster_inlet_head"))).toBeLessThanOrEqual(0.005);
+    expect(Math.abs(heads[1] * weight - expected("booster_inlet_pressure"))).toBeLessThanOrEqual(0.05);
+    expect(Math.abs(heads[2] * weight - expected("booster_outlet_pressure"))).toBeLessThanOrEqual(0.05);
+    // A gauge there reads the velocity head less, V²/2g with 1.9407 m/s.
+    expect((second?.[5] as number) * 100).toBeCloseTo(heads[1] * weight - (1.028146 * 1.9407 ** 2) / 2, 2);
+    expect(second?.[9]).toBe("inlet below atmosphere");
+    expect(
+      remarks("BOOSTERS", stages(45, 1), flow, 0, noLine, line, ...left(2), liquid, ...left(3), "METRIC"),
+    ).toContain("limit booster-below-atmosphere");
+  });
+
+  it("has 1,004 kPa behind the second with both at the sump", () => {
+    const [, , second] = at(stages(0, 0));
+    expect(
+      Math.abs((second?.[4] as number) * weight - expected("if_both_at_the_sump: outlet of stage 2")),
+    ).toBeLessThanOrEqual(0.1);
+  });
+
+  // By hand: the gauge at 45 m shows −0.24 m of head; 3.3 m lower it shows 3.06 m, 0.308 bar; 3.2 m lower 0.298 bar.
+  it("keeps 0.3 bar 3.3 m lower, and not 3.2 m lower", () => {
+    const verdict = (level: number) => at(stages(level, 1))[2]?.[9];
+    expect([verdict(45 - 3.3), verdict(45 - 3.2)]).toEqual(["inlet kept", "inlet below 0.3 bar gauge"]);
+  });
+
+  it("is refused out of the order of flow, and beyond the line", () => {
+    const args = [flow, 0, noLine, line, ...left(2), liquid, ...left(3), "METRIC"] as const;
+    expect(refusal("BOOSTERS", stages(45, 3), ...args)).toMatch(/stage 2: .*from 0 to 2 of the discharge line/i);
+    expect(refusal("BOOSTERS", stages(45, 0.5), ...args)).toMatch(/from 0 to 2/);
+  });
+});
