@@ -3,6 +3,7 @@ import type { Pipe } from "../../../src/pipework/pipe.ts";
 import { type LineRouteInput, type Route, type RouteVertex, routeOfLine } from "../../../src/route/route.ts";
 import { amountOf } from "../../cells/amount-cell.ts";
 import { type Cell, isAbsent, isBlank } from "../../cells/cell.ts";
+import { headingOf } from "../../tables/heading.ts";
 import { type ReadColumns, type RowValues, readTable } from "../../tables/read-table.ts";
 import type { RangeParameter, Reading } from "../parameter.ts";
 import { FITTINGS_COLUMN, line, PIPE_COLUMN } from "./line.ts";
@@ -46,15 +47,11 @@ export function route(about: string): RangeParameter<PlacedRoute> {
   };
 }
 
-/** Whether the first filled cell is a chainage or the heading of one; a line starts with the name of a pipe. */
+/** Whether a heading names the chainage, or, without a heading, the first cell is one: a line starts with a pipe. */
 function startsSurveyed(cells: readonly (readonly Cell[])[], { name, units }: Reading): boolean {
-  const first = cells.find((row) => row.some((cell) => !isAbsent(cell))) ?? [];
-  const names = [COLUMNS.chainage.name, ...COLUMNS.chainage.also];
-  const isHeading = first.some(
-    (cell) => typeof cell === "string" && names.some((word) => cell.trim().toLowerCase().startsWith(word)),
-  );
-  const [start = null] = first;
-  return isHeading || isBlank(start) || amountOf(start, "length", units.length, name).ok;
+  if (headingOf(cells, { chainage: COLUMNS.chainage }, { name }, SEA_LEVEL) !== undefined) return true;
+  const [start = null] = cells.find((row) => row.some((cell) => !isAbsent(cell))) ?? [];
+  return isBlank(start) || amountOf(start, "length", units.length, name).ok;
 }
 
 interface Surveyed {

@@ -11,7 +11,7 @@ import { readPumpList } from "../../../shared/pump-table/pump-list.ts";
 import { columnFinder } from "../../../shared/tables/column.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import { UNIT_SETS } from "../../../src/basis/quantities.ts";
-import type { Result } from "../../../src/basis/result.ts";
+import { andThen, type Result } from "../../../src/basis/result.ts";
 
 // The grammar of headings is a choice of this product; common practice, no source.
 
@@ -49,7 +49,8 @@ const KINDS: readonly Kind[] = [
   },
   {
     kind: "a route",
-    read: (rows) => route("").read(rows, reading),
+    read: (rows) =>
+      andThen(route("").read(rows, reading), (placed) => placed({ startLevel: 0, outletLevel: null, altitude: null })),
     heading: ["chainage", "elevation", "pipe"],
     rows: [
       [0, 10, "6in sch40"],
@@ -281,8 +282,8 @@ describe("a table without a heading", () => {
   });
 
   it("is refused where a row has more than the columns it may have", () => {
-    expect(wordsOf(line("").read([["6in sch40", 10, "1 gate", "x"]], reading))).toBe(
-      "error: Table row 1 was given as x; give pipe, length, fittings, or a heading row that names them.",
+    expect(wordsOf(line("").read([["6in sch40", 10, "1 gate", "1/2", 5, "x"]], reading))).toBe(
+      "error: Table row 1 was given as x; give pipe, length, fittings, share, level, or a heading row that names them.",
     );
   });
 });
