@@ -4,7 +4,7 @@ import type { CountedFitting } from "../../src/pipework/fitting.ts";
 import { pipeNamed } from "../../src/pipework/pipe-name.ts";
 import { fittings } from "../catalogue/parameters/fittings.ts";
 import { decodeField, type Keep, leftOut } from "./decode-field.ts";
-import { decodePump, isBlankPump } from "./decode-pump.ts";
+import { decodeOtherPumps, decodePump, isBlankPump } from "./decode-pump.ts";
 import type { Duty, DutySegment, FieldState } from "./duty.ts";
 import { type DutyText, type LineKey, placeKey, type SegmentText } from "./duty-text.ts";
 import { amount, meant } from "./field.ts";
@@ -40,11 +40,25 @@ export function decodeDuty(typed: DutyText): Decoded {
   const dischargeLine = decodeLine("dischargeLine", typed, keep);
   const { values, state } = decodeFields(typed, [...suctionLine, ...dischargeLine], keep);
   const isChosen = typed.pump !== undefined && !isBlankPump(typed.pump);
-  const pump = isChosen ? decodePump(typed.pump, typed.unitSet, keep) : undefined;
+  const chosen = isChosen ? decodePump(typed.pump, typed.unitSet, keep) : undefined;
+  const others = decodeOtherPumps(typed.otherPumps ?? [], typed.pump?.name ?? "", typed.unitSet, keep);
+  // A station is known with all its pumps or not at all.
+  const pump = others === undefined ? undefined : chosen;
   const pumpState = isChosen ? (pump === undefined ? "unreadable" : "stated") : "blank";
   const { unitSet, fields: texts, basis } = typed;
   return {
-    duty: { ...values, unitSet, texts, basis, state, suctionLine, dischargeLine, pump, pumpState },
+    duty: {
+      ...values,
+      unitSet,
+      texts,
+      basis,
+      state,
+      suctionLine,
+      dischargeLine,
+      pump,
+      otherPumps: others ?? [],
+      pumpState,
+    },
     findings,
     isComplete: [...findings.values()].flat().every(({ kind }) => kind !== "error"),
   };

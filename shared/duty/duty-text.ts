@@ -32,6 +32,17 @@ export interface PumpText {
   readonly trimRatio: string;
 }
 
+/** A further pump beside the chosen one, with what it has of its own. */
+export interface OtherPumpText extends PumpText {
+  /** How much higher its source stands than that of the duty; blank for nothing. */
+  readonly level: string;
+  /** "yes" or "no"; blank for yes. */
+  readonly checkValve: string;
+  readonly suctionSize: string;
+  readonly dischargeSize: string;
+  readonly flangeClass: string;
+}
+
 /** A duty as the estimator typed it: texts, never rewritten. Numbers without a unit are in `unitSet`. */
 export interface DutyText {
   readonly unitSet: UnitSetName;
@@ -42,6 +53,8 @@ export interface DutyText {
   readonly dischargeLine: readonly SegmentText[];
   /** Absent until a pump is chosen. */
   readonly pump?: PumpText;
+  /** In the order in which they start after it, or in the order of flow. */
+  readonly otherPumps?: readonly OtherPumpText[];
 }
 
 export type LineKey = "suctionLine" | "dischargeLine";
@@ -49,21 +62,38 @@ export type LineKey = "suctionLine" | "dischargeLine";
 /** The boxes of the chosen pump beside the points of its curve. */
 export type PumpKey = Exclude<keyof PumpText, "points">;
 
-/** Names one box of the pane: a field, a cell of a line row, a box of the pump or a cell of its curve. */
+/** What a further pump has beside the boxes of a chosen one. */
+export type OwnKey = Exclude<keyof OtherPumpText, keyof PumpText>;
+
+/** Names one box of the pane: a field, a cell of a line row, a box of a pump or a cell of its curve; `other` of a further one. */
 export type Place =
   | { readonly field: FieldKey }
   | { readonly line: LineKey; readonly row: number; readonly column: keyof SegmentText }
-  | { readonly pump: PumpKey }
-  | { readonly pump: "points"; readonly row: number; readonly column: keyof CurvePointText };
+  | { readonly pump: PumpKey; readonly other?: number | undefined }
+  | {
+      readonly pump: "points";
+      readonly row: number;
+      readonly column: keyof CurvePointText;
+      readonly other?: number | undefined;
+    }
+  | { readonly own: OwnKey; readonly other: number };
 
-/** Where stands what concerns the curve as a whole, not one cell of it. */
-export const CURVE_PLACE = "pump.points";
+/** Where stands what concerns the curve of a pump as a whole, not one cell of it. */
+export function curvePlace(other?: number): string {
+  return `${pumpPlace(other)}.points`;
+}
+
+function pumpPlace(other: number | undefined): string {
+  return other === undefined ? "pump" : `otherPumps.${other}`;
+}
 
 /** "flow", "suctionLine.0.pipe", "pump.speed", "pump.points.2.head": a place as one key, for maps and element ids. */
 export function placeKey(place: Place): string {
   if ("field" in place) return place.field;
   if ("line" in place) return `${place.line}.${place.row}.${place.column}`;
-  return place.pump === "points" ? `${CURVE_PLACE}.${place.row}.${place.column}` : `pump.${place.pump}`;
+  if ("own" in place) return `${pumpPlace(place.other)}.${place.own}`;
+  if (place.pump !== "points") return `${pumpPlace(place.other)}.${place.pump}`;
+  return `${curvePlace(place.other)}.${place.row}.${place.column}`;
 }
 
 export const EMPTY_SEGMENT: SegmentText = { pipe: "", length: "", fittings: "" };
@@ -77,6 +107,15 @@ export const EMPTY_PUMP: PumpText = {
   points: [EMPTY_CURVE_POINT, EMPTY_CURVE_POINT, EMPTY_CURVE_POINT],
   speedRatio: "",
   trimRatio: "",
+};
+
+export const EMPTY_OTHER_PUMP: OtherPumpText = {
+  ...EMPTY_PUMP,
+  level: "",
+  checkValve: "",
+  suctionSize: "",
+  dischargeSize: "",
+  flangeClass: "",
 };
 
 export const EMPTY_DUTY: DutyText = {

@@ -2,7 +2,7 @@ import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
 import type { LineSegment } from "../../src/pipework/line.ts";
 import type { PumpCurve } from "../../src/pump/pump-curve.ts";
-import type { PumpText, SegmentText } from "./duty-text.ts";
+import type { OtherPumpText, PumpText, SegmentText } from "./duty-text.ts";
 import type { FieldKey, FieldValues } from "./fields.ts";
 
 /** A row of a line: what was typed, and what it means. */
@@ -33,6 +33,16 @@ export interface DutyPump {
   readonly trimRatio: number;
 }
 
+/** A further pump of the station, read; its flange sizes and class as typed. */
+export interface DutyOtherPump extends DutyPump {
+  readonly typed: OtherPumpText;
+  /** Its place among the further pumps as typed, blank ones counted. */
+  readonly index: number;
+  /** m */
+  readonly level: number;
+  readonly hasCheckValve: boolean;
+}
+
 /** How a field got its value, or why it has none. */
 export type FieldState = "stated" | "assumed" | "blank" | "unreadable";
 
@@ -48,6 +58,8 @@ export interface Duty extends FieldValues {
   readonly dischargeLine: readonly DutySegment[];
   /** Undefined until a pump is chosen, and where a box of it cannot be read. */
   readonly pump: DutyPump | undefined;
+  /** Further pumps beside it, without blank ones; none where one cannot be read, and then no pump either. */
+  readonly otherPumps: readonly DutyOtherPump[];
   readonly pumpState: Exclude<FieldState, "assumed">;
 }
 

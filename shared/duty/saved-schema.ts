@@ -34,6 +34,15 @@ const pump = v.object({
   trimRatio: v.string(),
 });
 
+const otherPump = v.object({
+  ...pump.entries,
+  level: v.string(),
+  checkValve: v.string(),
+  suctionSize: v.string(),
+  dischargeSize: v.string(),
+  flangeClass: v.string(),
+});
+
 export const savedDuty = v.object({
   unitSet: v.picklist(UNIT_SET_NAMES),
   fields: v.record(v.string(), v.string()),
@@ -41,6 +50,7 @@ export const savedDuty = v.object({
   suctionLine: v.array(segment),
   dischargeLine: v.array(segment),
   pump: v.exactOptional(pump),
+  otherPumps: v.exactOptional(v.array(otherPump)),
 });
 
 /** Of version 1 the number of pumps belonged to the chosen pump. */

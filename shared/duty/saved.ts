@@ -36,7 +36,15 @@ export function dutyFrom(data: unknown): Result<DutyText> {
   return parsed.success ? dutyOf(parsed.output) : refuse(firstIssue(parsed.issues));
 }
 
-function dutyOf({ unitSet, fields, basis, suctionLine, dischargeLine, pump: chosen }: SavedDuty): Result<DutyText> {
+function dutyOf({
+  unitSet,
+  fields,
+  basis,
+  suctionLine,
+  dischargeLine,
+  pump: chosen,
+  otherPumps,
+}: SavedDuty): Result<DutyText> {
   const known = (from: Readonly<Record<string, string>>): Partial<Record<FieldKey, string>> =>
     Object.fromEntries(FIELD_KEYS.filter((key) => from[key] !== undefined).map((key) => [key, from[key] as string]));
   const duty: DutyText = {
@@ -46,6 +54,7 @@ function dutyOf({ unitSet, fields, basis, suctionLine, dischargeLine, pump: chos
     suctionLine: suctionLine.length === 0 ? EMPTY_DUTY.suctionLine : suctionLine,
     dischargeLine: dischargeLine.length === 0 ? EMPTY_DUTY.dischargeLine : dischargeLine,
     ...(chosen === undefined ? {} : { pump: chosen }),
+    ...(otherPumps === undefined ? {} : { otherPumps }),
   };
   return succeed(duty, unknownFields({ ...basis, ...fields }));
 }

@@ -1,6 +1,22 @@
-import type { CurvePointText, DutyText, LineKey, Place, PumpText, SegmentText } from "../../shared/duty/duty-text.ts";
+import type {
+  CurvePointText,
+  DutyText,
+  LineKey,
+  OtherPumpText,
+  OwnKey,
+  Place,
+  PumpText,
+  SegmentText,
+} from "../../shared/duty/duty-text.ts";
 import type { Field } from "../../shared/duty/field.ts";
-import { CURVE_POINT, POINT_COLUMNS, PUMP_BOXES, PUMP_KEYS } from "../../shared/duty/fields/pump.ts";
+import {
+  CURVE_POINT,
+  OWN_BOXES,
+  OWN_KEYS,
+  POINT_COLUMNS,
+  PUMP_BOXES,
+  PUMP_KEYS,
+} from "../../shared/duty/fields/pump.ts";
 import { FIELD_KEYS, FIELDS } from "../../shared/duty/fields.ts";
 import { bareNumber } from "../../shared/duty/read-amount.ts";
 import { type Quantity, UNIT_SETS, type UnitSetName } from "../../src/basis/quantities.ts";
@@ -27,20 +43,30 @@ export function numbersThatDiffer(duty: DutyText, unitSet: UnitSetName): readonl
       differs(length, "length") ? [{ line, row, column: "length" }] : [],
     ),
   );
-  return [...fields, ...lengths, ...(duty.pump === undefined ? [] : pumpNumbers(duty.pump, differs))];
+  const others = (duty.otherPumps ?? []).flatMap((pump, other) => [
+    ...pumpNumbers(pump, differs, other),
+    ...OWN_KEYS.filter((own) => ownIn(own, pump[own], duty.unitSet, unitSet) !== pump[own]).map(
+      (own): Place => ({ own, other }),
+    ),
+  ]);
+  return [...fields, ...lengths, ...(duty.pump === undefined ? [] : pumpNumbers(duty.pump, differs)), ...others];
 }
 
-function pumpNumbers(pump: PumpText, differs: (text: string, quantity: Quantity) => boolean): readonly Place[] {
+function pumpNumbers(
+  pump: PumpText,
+  differs: (text: string, quantity: Quantity) => boolean,
+  other?: number,
+): readonly Place[] {
   const boxes = PUMP_KEYS.filter((key) => {
     const { quantity }: Field = PUMP_BOXES[key];
     return quantity !== undefined && differs(pump[key], quantity);
   });
   const cells = pump.points.flatMap((point, row) =>
     POINT_COLUMNS.filter((column) => differs(point[column], CURVE_POINT[column].quantity)).map(
-      (column): Place => ({ pump: "points", row, column }),
+      (column): Place => ({ pump: "points", row, column, other }),
     ),
   );
-  return [...boxes.map((box): Place => ({ pump: box })), ...cells];
+  return [...boxes.map((box): Place => ({ pump: box, other })), ...cells];
 }
 
 /**
@@ -48,14 +74,7 @@ function pumpNumbers(pump: PumpText, differs: (text: string, quantity: Quantity)
  * every other text as it is.
  */
 export function convertNumbers(duty: DutyText, unitSet: UnitSetName): DutyText {
-  const converted = (text: string, quantity: Quantity): string => {
-    const value = bareNumber(text);
-    if (value === undefined) return text;
-    const from = UNIT_SETS[duty.unitSet][quantity];
-    const to = UNIT_SETS[unitSet][quantity];
-    if (from === to) return text;
-    return String(Number(fromEngine(toEngine(value, from), to).toPrecision(FIGURES)));
-  };
+  const converted = (text: string, quantity: Quantity): string => numberIn(text, quantity, duty.unitSet, unitSet);
   const fields = Object.fromEntries(
     FIELD_KEYS.map((key) => {
       const { quantity, inUnitSet } = FIELDS[key];
@@ -67,8 +86,33 @@ export function convertNumbers(duty: DutyText, unitSet: UnitSetName): DutyText {
   const rows = (line: LineKey): readonly SegmentText[] =>
     duty[line].map((segment) => ({ ...segment, length: converted(segment.length, "length") }));
   const lines = { suctionLine: rows("suctionLine"), dischargeLine: rows("dischargeLine") };
-  if (duty.pump === undefined) return { ...duty, unitSet, fields, ...lines };
-  return { ...duty, unitSet, fields, ...lines, pump: convertPump(duty.pump, converted) };
+  const otherPumps = duty.otherPumps?.map((pump): OtherPumpText => {
+    const own = Object.fromEntries(OWN_KEYS.map((key) => [key, ownIn(key, pump[key], duty.unitSet, unitSet)]));
+    return { ...convertPump(pump, converted), ...(own as Record<OwnKey, string>) };
+  });
+  return {
+    ...duty,
+    unitSet,
+    fields,
+    ...lines,
+    ...(duty.pump && { pump: convertPump(duty.pump, converted) }),
+    ...(otherPumps && { otherPumps }),
+  };
+}
+
+function numberIn(text: string, quantity: Quantity, before: UnitSetName, after: UnitSetName): string {
+  const value = bareNumber(text);
+  const from = UNIT_SETS[before][quantity];
+  const to = UNIT_SETS[after][quantity];
+  if (value === undefined || from === to) return text;
+  return String(Number(fromEngine(toEngine(value, from), to).toPrecision(FIGURES)));
+}
+
+/** A box that a further pump alone has, in another unit set. */
+function ownIn(key: OwnKey, text: string, before: UnitSetName, after: UnitSetName): string {
+  const { quantity, inUnitSet }: Field = OWN_BOXES[key];
+  if (inUnitSet !== undefined) return inUnitSet(text, before, after);
+  return quantity === undefined ? text : numberIn(text, quantity, before, after);
 }
 
 function convertPump(pump: PumpText, converted: (text: string, quantity: Quantity) => string): PumpText {

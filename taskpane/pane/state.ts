@@ -4,6 +4,7 @@ import {
   EMPTY_DUTY,
   EMPTY_SEGMENT,
   type LineKey,
+  type OtherPumpText,
   type Place,
   type PumpText,
   placeKey,
@@ -13,7 +14,7 @@ import type { FieldKey } from "../../shared/duty/fields.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import { convertNumbers, numbersThatDiffer } from "./convert-numbers.ts";
 import { NO_OFFERS, nextOffers, type Offers, type OffersEvent } from "./pump/offers.ts";
-import { type PumpEvent, pumpChange } from "./pump/pump-events.ts";
+import { otherPumpsChange, type PumpEvent, pumpChange } from "./pump/pump-events.ts";
 
 /** A duty to go back or forward to, and the words for what lies between it and the next one. */
 export interface Change {
@@ -205,8 +206,10 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
 export function textAt(duty: DutyText, place: Place): string {
   if ("field" in place) return duty.fields[place.field];
   if ("line" in place) return duty[place.line][place.row]?.[place.column] ?? "";
-  if (place.pump === "points") return duty.pump?.points[place.row]?.[place.column] ?? "";
-  return duty.pump?.[place.pump] ?? "";
+  if ("own" in place) return duty.otherPumps?.[place.other]?.[place.own] ?? "";
+  const pump = pumpAt(duty, place.other);
+  if (place.pump === "points") return pump?.points[place.row]?.[place.column] ?? "";
+  return pump?.[place.pump] ?? "";
 }
 
 function changed(state: PaneState, duty: DutyText, what: string, typingIn?: string): PaneState {
@@ -235,14 +238,28 @@ function step(state: PaneState, from: "past" | "future", to: "past" | "future"):
 
 function withText(duty: DutyText, place: Place, text: string): DutyText {
   if ("field" in place) return { ...duty, fields: { ...duty.fields, [place.field]: text } };
-  if ("pump" in place) return duty.pump === undefined ? duty : { ...duty, pump: withPumpText(duty.pump, place, text) };
+  if ("own" in place) return withOtherPump(duty, place.other, (pump) => ({ ...pump, [place.own]: text }));
+  if ("pump" in place) {
+    if (place.other !== undefined) return withOtherPump(duty, place.other, (pump) => withPumpText(pump, place, text));
+    return duty.pump === undefined ? duty : { ...duty, pump: withPumpText(duty.pump, place, text) };
+  }
   const rows = duty[place.line].map(
     (segment, row): SegmentText => (row === place.row ? { ...segment, [place.column]: text } : segment),
   );
   return withRows(duty, place.line, rows);
 }
 
-function withPumpText(pump: PumpText, place: Extract<Place, { readonly pump: unknown }>, text: string): PumpText {
+/** The chosen pump, or a further one. */
+function pumpAt(duty: DutyText, other: number | undefined): PumpText | undefined {
+  return other === undefined ? duty.pump : duty.otherPumps?.[other];
+}
+
+function withOtherPump(duty: DutyText, other: number, change: (pump: OtherPumpText) => OtherPumpText): DutyText {
+  const otherPumps = (duty.otherPumps ?? []).map((pump, i) => (i === other ? change(pump) : pump));
+  return { ...duty, otherPumps };
+}
+
+function withPumpText<P extends PumpText>(pump: P, place: Extract<Place, { readonly pump: unknown }>, text: string): P {
   if (place.pump !== "points") return { ...pump, [place.pump]: text };
   const points = pump.points.map(
     (point, row): CurvePointText => (row === place.row ? { ...point, [place.column]: text } : point),
@@ -266,8 +283,18 @@ function moveRow(state: PaneState, line: LineKey, row: number, by: -1 | 1): Pane
 }
 
 function changePump(state: PaneState, event: PumpEvent): PaneState {
-  const change = pumpChange(state.duty.pump, event);
+  if (event.type === "other-pump-added" || event.type === "other-pump-removed") {
+    const { otherPumps, what, notice } = otherPumpsChange(state.duty.otherPumps ?? [], event);
+    return { ...changed(state, { ...state.duty, otherPumps }, what), notice: { kind: "changed", text: notice } };
+  }
+  const other = "other" in event ? event.other : undefined;
+  const change = pumpChange(pumpAt(state.duty, other), event);
   if (change === undefined) return state;
+  if (other !== undefined) {
+    const duty = withOtherPump(state.duty, other, (pump) => ({ ...pump, ...change.pump }));
+    const next = changed(state, duty, change.what);
+    return change.notice === undefined ? next : { ...next, notice: { kind: "changed", text: change.notice } };
+  }
   const { pump: _, ...others } = state.duty;
   const duty = change.pump === undefined ? others : { ...others, pump: change.pump };
   const next = changed(state, duty, change.what);

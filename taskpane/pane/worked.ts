@@ -7,14 +7,21 @@ import { SYSTEM_CURVE } from "../../shared/calc-sheet/sections/system-curve.ts";
 import { decodeDuty } from "../../shared/duty/decode.ts";
 import type { Duty } from "../../shared/duty/duty.ts";
 import {
-  CURVE_PLACE,
+  curvePlace,
   type DutyText,
   type LineKey,
   type Place,
   type PumpText,
   placeKey,
 } from "../../shared/duty/duty-text.ts";
-import { CURVE_POINT, POINT_COLUMNS, PUMP_BOXES, PUMP_KEYS } from "../../shared/duty/fields/pump.ts";
+import {
+  CURVE_POINT,
+  OWN_BOXES,
+  OWN_KEYS,
+  POINT_COLUMNS,
+  PUMP_BOXES,
+  PUMP_KEYS,
+} from "../../shared/duty/fields/pump.ts";
 import { FIELD_KEYS, FIELDS, type FieldKey } from "../../shared/duty/fields.ts";
 import {
   type HeadAndSuction,
@@ -124,18 +131,32 @@ function pointsOf(typed: DutyText): readonly OpenPoint[] {
       }),
     ),
   );
-  return [...fields, ...cells, ...(typed.pump === undefined ? [] : pumpPoints(typed.pump))];
+  return [
+    ...fields,
+    ...cells,
+    ...(typed.pump === undefined ? [] : pumpPoints(typed.pump, "Pump")),
+    ...(typed.otherPumps ?? []).flatMap((pump, other) => [
+      ...pumpPoints(pump, `Further pump ${other + 1}`, other),
+      ...OWN_KEYS.map((own) => ({
+        place: placeKey({ own, other }),
+        name: `Further pump ${other + 1}: ${OWN_BOXES[own].label}`,
+      })),
+    ]),
+  ];
 }
 
-function pumpPoints({ points }: PumpText): readonly OpenPoint[] {
-  const boxes = PUMP_KEYS.map((pump) => ({ place: placeKey({ pump }), name: `Pump: ${PUMP_BOXES[pump].label}` }));
+function pumpPoints({ points }: PumpText, of: string, other?: number): readonly OpenPoint[] {
+  const boxes = PUMP_KEYS.map((pump) => ({
+    place: placeKey({ pump, other }),
+    name: `${of}: ${PUMP_BOXES[pump].label}`,
+  }));
   const cells = points.flatMap((_, row) =>
     POINT_COLUMNS.map((column) => ({
-      place: placeKey({ pump: "points", row, column }),
-      name: `Pump curve, point ${row + 1}: ${CURVE_POINT[column].label}`,
+      place: placeKey({ pump: "points", row, column, other }),
+      name: `${of} curve, point ${row + 1}: ${CURVE_POINT[column].label}`,
     })),
   );
-  return [...boxes, ...cells, { place: CURVE_PLACE, name: "Pump curve" }];
+  return [...boxes, ...cells, { place: curvePlace(other), name: `${of} curve` }];
 }
 
 function findingsOn({ findings }: HeadAndSuction, cells: readonly Handle[]): readonly Finding[] {

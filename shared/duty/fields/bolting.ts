@@ -8,7 +8,7 @@ import { FACING_NAMES, GASKET_SHAPES } from "../../catalogue/entries/bolting.ts"
 import { ratingSystem } from "../../catalogue/parameters/class.ts";
 import { amount, named, oneOf, percent } from "../field.ts";
 
-const flangeSize = (label: string, help: string) =>
+export const flangeSize = (label: string, help: string) =>
   named((size, subject, unitSet) => flangeSizeRead(size, ratingSystem(unitSet), subject), {
     label,
     help,

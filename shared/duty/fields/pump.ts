@@ -1,7 +1,10 @@
+import { FLANGE_CLASS_NAMES, flangeClassFor, flangeClassNamed } from "../../../src/pressure/flange-class.ts";
 import { pumpCurveMethod } from "../../../src/pump/pump-curve-point.ts";
 import { runningPumpMethod } from "../../../src/pump/running-pump.ts";
-import type { CurvePointText, PumpKey } from "../duty-text.ts";
-import { amount, text } from "../field.ts";
+import { ratingSystem } from "../../catalogue/parameters/class.ts";
+import type { CurvePointText, OwnKey, PumpKey } from "../duty-text.ts";
+import { amount, named, oneOf, text } from "../field.ts";
+import { flangeSize } from "./bolting.ts";
 import { IMPELLER, SPEED } from "./bounds.ts";
 
 /** The boxes of the chosen pump, in the order of the pane. */
@@ -36,6 +39,33 @@ export const PUMP_BOXES = {
 };
 
 export const PUMP_KEYS = Object.keys(PUMP_BOXES) as readonly PumpKey[];
+
+/** The boxes a further pump of the station has beside those. */
+export const OWN_BOXES = {
+  level: amount({
+    label: "Its source stands higher by",
+    quantity: "head",
+    // As far apart as sources of one station may lie: house choice.
+    bounds: { atLeast: -1000, atMost: 1000 },
+    whenBlank: 0,
+    help: "How much higher than the source level of the duty: what it has less to lift. Below 0 where it draws from deeper.",
+  }),
+  checkValve: oneOf(["yes", "no"], {
+    label: "Check valve of its own",
+    whenBlank: "yes",
+    help: "no where nothing keeps liquid from running back through it.",
+  }),
+  suctionSize: flangeSize("Suction flange", "Its size, such as NPS 6 or DN 150."),
+  dischargeSize: flangeSize("Discharge flange", "Its size, such as NPS 6 or DN 150."),
+  flangeClass: named((given, subject, unitSet) => flangeClassNamed(given, ratingSystem(unitSet), subject), {
+    label: "Flange class offered",
+    choices: FLANGE_CLASS_NAMES,
+    inUnitSet: (text, from, to) => flangeClassFor(text, ratingSystem(from), ratingSystem(to)),
+    help: "Class of its flanges, such as 150 or PN16; that of the chosen pump where left blank.",
+  }),
+};
+
+export const OWN_KEYS = Object.keys(OWN_BOXES) as readonly OwnKey[];
 
 /** The columns of its curve, as they stand in the pane. A point wants flow and head. */
 export const CURVE_POINT = {

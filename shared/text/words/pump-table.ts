@@ -33,6 +33,7 @@ export const pumpTableWords: WordsOf<keyof PumpTableFindings> = {
     `${f.subject} is ${f.given}, the greatest of its column, and could be a fraction or per cent; write efficiencies as 0.78 or as 78`,
   "table-efficiency-mixed": (f) =>
     `${f.subject}: “${f.given}” is ${f.facts.best} % efficient at its best, as the column is in per cent; write its efficiencies as 78, not 0.78`,
+  "pump-named-twice": (f) => `“${f.given}” is the name of another pump of the station; give each its own`,
   "pump-stated-twice": (f) =>
     `${f.subject} differs from another row of “${f.given}”; a pump has one: give two pumps two names`,
   "table-limit-differs": (f, say) =>

@@ -1,12 +1,16 @@
 import { isBlankPoint } from "../../../shared/duty/decode-pump.ts";
-import { type CurvePointText, EMPTY_CURVE_POINT, EMPTY_PUMP, type PumpText } from "../../../shared/duty/duty-text.ts";
+import {
+  type CurvePointText,
+  EMPTY_CURVE_POINT,
+  EMPTY_OTHER_PUMP,
+  EMPTY_PUMP,
+  type OtherPumpText,
+  type PumpText,
+} from "../../../shared/duty/duty-text.ts";
 import { type PastedCurve, withBlock } from "./pasted-points.ts";
 
-/** What can happen to the pump of the duty beside typing into its boxes. Each can be undone. */
-export type PumpEvent =
-  | { readonly type: "pump-chosen"; readonly pump: PumpText; readonly notice: string }
-  | { readonly type: "pump-begun" }
-  | { readonly type: "pump-dropped" }
+/** What can happen to the curve of a pump; to that of a further one where `other` says which. */
+type CurveEvent = { readonly other?: number | undefined } & (
   | { readonly type: "point-added" }
   | { readonly type: "point-removed"; readonly row: number }
   | { readonly type: "curve-pasted"; readonly pasted: PastedCurve }
@@ -15,7 +19,38 @@ export type PumpEvent =
       readonly rows: readonly (readonly string[])[];
       readonly row: number;
       readonly column: keyof CurvePointText;
-    };
+    }
+);
+
+/** What can happen to the pumps of the duty beside typing into their boxes. Each can be undone. */
+export type PumpEvent =
+  | CurveEvent
+  | { readonly type: "other-pump-added"; readonly pump?: PumpText }
+  | { readonly type: "other-pump-removed"; readonly other: number }
+  | { readonly type: "pump-chosen"; readonly pump: PumpText; readonly notice: string }
+  | { readonly type: "pump-begun" }
+  | { readonly type: "pump-dropped" };
+
+/** The further pumps after one is added or removed, and the words for what lies between. */
+export interface OtherPumpsChange {
+  readonly otherPumps: readonly OtherPumpText[];
+  readonly what: string;
+  readonly notice: string;
+}
+
+export function otherPumpsChange(
+  pumps: readonly OtherPumpText[],
+  event: Extract<PumpEvent, { readonly type: "other-pump-added" | "other-pump-removed" }>,
+): OtherPumpsChange {
+  if (event.type === "other-pump-added") {
+    const added = { ...EMPTY_OTHER_PUMP, ...event.pump };
+    const notice = `${nameOf(added)} stands beside the chosen pump.`;
+    return { otherPumps: [...pumps, added], what: "adding a further pump", notice };
+  }
+  const removed = pumps[event.other];
+  const notice = `${removed === undefined ? "The pump" : nameOf(removed)} removed from the station.`;
+  return { otherPumps: pumps.toSpliced(event.other, 1), what: "removing a further pump", notice };
+}
 
 /** The pump after an event, and the words for what lies between. */
 export interface PumpChange {
@@ -26,7 +61,10 @@ export interface PumpChange {
 }
 
 /** The change an event makes; nothing where it makes none. */
-export function pumpChange(pump: PumpText | undefined, event: PumpEvent): PumpChange | undefined {
+export function pumpChange(
+  pump: PumpText | undefined,
+  event: Exclude<PumpEvent, { readonly type: "other-pump-added" | "other-pump-removed" }>,
+): PumpChange | undefined {
   if (event.type === "pump-chosen") {
     return { pump: event.pump, what: `choosing ${event.pump.name}`, notice: event.notice };
   }

@@ -1,18 +1,28 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
-import { type PumpKey, placeKey } from "../../../shared/duty/duty-text.ts";
+import { type OwnKey, type Place, type PumpKey, placeKey } from "../../../shared/duty/duty-text.ts";
 import type { Field } from "../../../shared/duty/field.ts";
-import { PUMP_BOXES } from "../../../shared/duty/fields/pump.ts";
+import { OWN_BOXES, PUMP_BOXES } from "../../../shared/duty/fields/pump.ts";
 import { printedUnit } from "../../../src/basis/quantities.ts";
 import { boxId, type PaneContext } from "../context.ts";
 import { textAt } from "../state.ts";
 import { findingsAt, findingsView } from "./findings.ts";
 
-/** A box of the chosen pump: label, box, unit, its findings, and help that opens on demand. */
-export function pumpBoxView(context: PaneContext, pump: PumpKey): TemplateResult {
+/** A box of the chosen pump, or of a further one. */
+export function pumpBoxView(context: PaneContext, pump: PumpKey, other?: number): TemplateResult {
+  return boxView(context, { pump, other }, PUMP_BOXES[pump]);
+}
+
+/** A box that a further pump alone has. */
+export function ownBoxView(context: PaneContext, own: OwnKey, other: number): TemplateResult {
+  return boxView(context, { own, other }, OWN_BOXES[own]);
+}
+
+/** Label, box, unit, its findings, and help that opens on demand. */
+function boxView(context: PaneContext, place: Place, field: Field): TemplateResult {
   const { state, send } = context;
-  const { kind, label, quantity, whenBlank, help }: Field = PUMP_BOXES[pump];
-  const key = placeKey({ pump });
+  const { kind, label, quantity, whenBlank, help } = field;
+  const key = placeKey(place);
   const id = boxId(key);
   const units = state.duty.unitSet;
   const unit = quantity === undefined ? "" : printedUnit(quantity, units);
@@ -34,9 +44,8 @@ export function pumpBoxView(context: PaneContext, pump: PumpKey): TemplateResult
         aria-describedby=${describedBy}
         aria-invalid=${findings.some(({ kind }) => kind === "error")}
         placeholder=${whenBlank === undefined ? "" : `${whenBlank} assumed`}
-        .value=${live(textAt(state.duty, { pump }))}
-        @input=${(event: InputEvent) =>
-          send({ type: "typed", place: { pump }, text: (event.target as HTMLInputElement).value })}
+        .value=${live(textAt(state.duty, place))}
+        @input=${(event: InputEvent) => send({ type: "typed", place, text: (event.target as HTMLInputElement).value })}
       />
       ${unit === "" ? nothing : html`<span class="unit" id="${id}-unit">${unit}</span>`}
     </div>

@@ -51,6 +51,17 @@ export function rankedPumpView(context: PaneContext, ranked: RankedPump): Templa
       >
         Choose
       </button>
+      ${
+        state.duty.pump === undefined || chosen
+          ? nothing
+          : html`<button
+              type="button"
+              aria-label="Add ${name} beside ${state.duty.pump.name}"
+              @click=${() => send({ type: "other-pump-added", pump: pumpTextOf(ranked, units) })}
+            >
+              Add beside it
+            </button>`
+      }
       <label class="tick">
         <input
           type="checkbox"

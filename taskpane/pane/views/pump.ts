@@ -7,6 +7,7 @@ import { amount, type Finding, gravestFirst } from "../../../src/basis/result.ts
 import type { PaneContext, Step } from "../context.ts";
 import { figureView, isWaiting } from "./figure.ts";
 import { remarksView } from "./findings.ts";
+import { furtherPumpsView } from "./further-pumps.ts";
 import { openPointsView } from "./open-points.ts";
 import { pumpBoxView } from "./pump-box.ts";
 import { pumpPictureView } from "./pump-picture.ts";
@@ -47,7 +48,7 @@ function pumpView(context: PaneContext, chosen: PumpText): TemplateResult {
   const { send, goTo } = context;
   return html`${verdictsOfStepView(context, "pump")}
     ${PUMP_KEYS.map((key) => pumpBoxView(context, key))}
-    ${pumpPointsView(context, chosen)} ${resultsView(context)}
+    ${pumpPointsView(context, chosen)} ${furtherPumpsView(context)} ${resultsView(context)}
     <div class="buttons">
       <button
         type="button"
