@@ -17,6 +17,7 @@ import { liquidAndSite } from "./sections/liquid.ts";
 import { materialsSection } from "./sections/materials.ts";
 import { npshBuildUp } from "./sections/npsh.ts";
 import { operatingPoint } from "./sections/operating-point.ts";
+import { otherPumpInputs } from "./sections/other-pump-inputs.ts";
 import { pipeSection } from "./sections/pipe.ts";
 import { pressureSection } from "./sections/pressure.ts";
 import { primingSection } from "./sections/priming.ts";
@@ -25,6 +26,7 @@ import { pumpFigures } from "./sections/pump-figures.ts";
 import { citedBy, findings, references } from "./sections/remarks.ts";
 import { slurrySection } from "./sections/slurry.ts";
 import { slurryWorkings } from "./sections/slurry-lines.ts";
+import { stationTable } from "./sections/station-states.ts";
 import { systemCases } from "./sections/system-cases.ts";
 import { systemCurve } from "./sections/system-curve.ts";
 import { verdictBlock, verdictWorkings } from "./verdicts/verdict-items.ts";
@@ -83,9 +85,11 @@ function pumpOnTheDuty(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...chosenPump(duty, pump),
     ...rangeToCover(duty),
     ...pumpCurveTable(duty, pump),
+    ...otherPumpInputs(duty),
     ...pumpFigures(pump),
     ...drawnCurves(duty, pump),
     ...systemCases(duty, pump),
+    ...stationTable(duty, pump),
     dutyStates(duty, pump),
     ...operatingPoint(duty, pump),
     ...dutyRegion(duty, pump),

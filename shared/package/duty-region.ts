@@ -36,6 +36,8 @@ const NEEDED = [
  */
 export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result<DutyRegion> {
   const { speedRatio, trimRatio } = pump;
+  // The region drawn is that of pumps alike; of a station it stands in its table.
+  if (duty.otherPumps.length > 0) return fail([]);
   // What is missing is said at its box.
   const suctionLine = segmentsOf(duty.suctionLine);
   if (!hasFields(duty, ...NEEDED) || suctionLine === undefined) return fail([]);

@@ -8,6 +8,7 @@ import {
   type DutyState,
   dutyCases,
   firstOnSystem,
+  isStation,
   recordOf,
   systemOf,
 } from "../calc-sheet/sections/duty-cases.ts";
@@ -132,7 +133,7 @@ export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
       label: `System, ${one.systemName}`,
       points: drawn(worked, systemOf(one, duty), "flow", "head"),
     })),
-    operatingPoint: figuresOf(asStated(duty), worked, cases),
+    operatingPoint: figuresOf(asStated(duty), duty, worked),
     flowOverDuty: figure(POINT.flowOverDuty),
     headAtDutyFlow: figure(POINT.headAtDuty),
     headOverDuty: figure(POINT.headOverDuty),
@@ -141,7 +142,7 @@ export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
     cases: cases.map((one) => ({
       key: one.key,
       label: one.label,
-      ...figuresOf(one, worked, cases),
+      ...figuresOf(one, duty, worked),
       findings: findings.get(recordOf(one).key) ?? [],
     })),
     acceptance:
@@ -177,22 +178,20 @@ function drawn<C extends string>(
 }
 
 /** The figures of a case: of its record, and the NPSH margin of the sheet. */
-function figuresOf(
-  one: DutyState,
-  { figure, figureWhereGiven }: WorkedDuty,
-  cases: readonly DutyState[],
-): OperatingFigures {
+function figuresOf(one: DutyState, duty: Duty, { figure, figureWhereGiven }: WorkedDuty): OperatingFigures {
   const record = recordOf(one);
   // What the curve does not give there is blank; a figure is a number or the record's error.
-  const read = (column: ColumnOf<typeof record>): Worked | undefined => figureWhereGiven(cell(record, 0, column));
-  const percent = read("percentOfBestFlow");
-  const row = cases.findIndex(({ key }) => key === one.key);
+  const read = (column: ColumnOf<typeof record>, row = 0): Worked | undefined =>
+    figureWhereGiven(cell(record, row, column));
+  const ofOne = isStation(one, duty) ? 1 : 0;
+  const percent = read("percentOfBestFlow", ofOne);
+  const row = dutyCases(duty).findIndex(({ key }) => key === one.key);
   return {
     flow: figure(cell(record, 0, "flow")),
     head: figure(cell(record, 0, "head")),
     efficiency: read("efficiency"),
     shaftPower: read("shaftPower"),
-    npshRequired: read("npshRequired"),
+    npshRequired: read("npshRequired", ofOne),
     bestFlowRatio: typeof percent === "number" ? percent / 100 : percent,
     npshMargin: figureWhereGiven(one.key === "normal" ? POINT.operatingNpshMargin : cell(REGION, row, "npshMargin")),
   };

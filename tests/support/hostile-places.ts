@@ -1,4 +1,4 @@
-import { CURVE_PLACE, type DutyText, type Place, placeKey } from "../../shared/duty/duty-text.ts";
+import { curvePlace, type DutyText, type Place, placeKey } from "../../shared/duty/duty-text.ts";
 import { POINT_COLUMNS, PUMP_KEYS } from "../../shared/duty/fields/pump.ts";
 import { FIELD_KEYS, FIELDS, type FieldKey } from "../../shared/duty/fields.ts";
 import { bareNumber } from "../../shared/duty/read-amount.ts";
@@ -81,7 +81,7 @@ function changed<T>(rows: readonly T[], row: number, column: keyof T, text: stri
 
 /** Whether a finding at this key is about the box: that on the curve as a whole is about each of its points. */
 export function isAt(key: string, { key: place }: HostilePlace): boolean {
-  return key === place || (key === CURVE_PLACE && place.startsWith(CURVE_PLACE));
+  return key === place || (key === curvePlace() && place.startsWith(curvePlace()));
 }
 
 /** Two texts that the box reads in any of the sample duties, of which one is not its own. */

@@ -27,6 +27,7 @@ import { type ColumnFacts, type PlanItem, spill, type WorkingItem, working } fro
 import { PUMPED } from "./as-pumped.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
 import { npshAvailableAt } from "./npsh.ts";
+import { otherLastFlow } from "./other-pump-inputs.ts";
 import { PUMP } from "./pump.ts";
 import { curveAsPumped, readCurve, slurryCurve } from "./slurry-curve.ts";
 import { inUnitSet } from "./stated-input.ts";
@@ -85,7 +86,7 @@ export function asPumpedPower(duty: Duty, onWater: Expression): Expression {
 const RATIOS = [PUMP.speedRatio, PUMP.trimRatio] as const;
 
 /** The last flow of the curve as the pump runs. */
-function lastFlow(duty: Duty): Expression {
+export function lastFlow(duty: Duty): Expression {
   return product(extreme("columnGreatest", curveAsPumped(duty), "flow", ""), ...RATIOS);
 }
 
@@ -104,6 +105,13 @@ export function drawnCurves(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   ];
 }
 
+/** Of all pumps together: the sum of what share the flow, the least of what stands in series. */
+function allLastFlow(duty: Duty): Expression {
+  const others = duty.otherPumps.map(otherLastFlow);
+  if (others.length === 0) return product(lastFlow(duty), SIDE_BY_SIDE);
+  return byArrangement(duty, least(lastFlow(duty), ...others), sum(product(lastFlow(duty), SIDE_BY_SIDE), ...others));
+}
+
 function howItRuns(duty: Duty): WorkingItem {
   const arranged = (series: Expression, parallel: Expression): Expression => byArrangement(duty, series, parallel);
   const water = constant(inUnitSet(SPECIFIC_GRAVITY_REFERENCE, "density", duty));
@@ -111,7 +119,7 @@ function howItRuns(duty: Duty): WorkingItem {
     ["sideBySide", "sharing the flow", () => arranged(constant(1), FIELD.pumpsRunning)],
     ["inSeries", "adding heads", () => arranged(FIELD.pumpsRunning, constant(1))],
     ["specificGravity", "SG", () => ratio(LIQUID_FIGURES.density, water)],
-    ["curveEnd", "curve of all ends at", () => product(lastFlow(duty), SIDE_BY_SIDE)],
+    ["curveEnd", "curve of all ends at", () => allLastFlow(duty)],
     ["reach", "system curves up to", () => product(constant(REACH), CURVE_END)],
   ]);
 }

@@ -23,7 +23,7 @@ import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
 import { PUMPED } from "./as-pumped.ts";
 import { asPumpedPower, MAX_POWER, maxPowerOf, SIDE_BY_SIDE, SPECIFIC_GRAVITY } from "./drawn-curves.ts";
-import { type DutyState, dutyCases, flushState, leastSystem, NOT_GIVEN, recordOf, systemOf } from "./duty-cases.ts";
+import { asStated, dutyCases, flushState, leastSystem, NOT_GIVEN, ofOnePump, systemOf } from "./duty-cases.ts";
 import { POINT } from "./operating-point.ts";
 import { PUMP } from "./pump.ts";
 import { curveAsPumped } from "./slurry-curve.ts";
@@ -71,7 +71,7 @@ export function powers(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     figure(
       POWER.powerOfOne,
       "Shaft power in operation",
-      ifNumber(POINT.operatingPower, ratio(POINT.operatingPower, FIELD.pumpsRunning), NOT_GIVEN),
+      ifNumber(POINT.operatingPower, ofOnePump(asStated(duty), duty, "shaftPower"), NOT_GIVEN),
       "Of one pump, at the operating point of the duty as stated.",
     ),
     ...(isRaised
@@ -139,7 +139,7 @@ function reached(
 ): readonly PlanItem[] {
   const pumped = dutyCases(duty).filter(({ isClear }) => !isClear);
   const flow = greatest(
-    ...pumped.map(flowOfEach),
+    ...pumped.map((one) => ofOnePump(one, duty, "flow")),
     ...(ratios.length === 0 ? [] : [ratio(part(TOP, "flow"), SIDE_BY_SIDE)]),
   );
   const curveEnd = part(MAX_POWER, "endFlow");
@@ -173,15 +173,10 @@ function reached(
   ];
 }
 
-/** Flow of one pump in a state. */
-function flowOfEach(one: DutyState): Expression {
-  return ratio(part(recordOf(one), "flow"), one.sideBySide);
-}
-
 /** What the pump takes on the clear liquid it starts and is flushed with: to the end of the curve at another speed. */
 function onClearLiquid(duty: Duty, isRaised: boolean, cubed: readonly Expression[]): readonly PlanItem[] {
   const flushed = flushState(duty);
-  const flow = flushed && !isRaised ? flowOfEach(flushed) : undefined;
+  const flow = flushed && !isRaised ? ofOnePump(flushed, duty, "flow") : undefined;
   const call = maxPowerOf(duty, flow && least(flow, part(MAX_POWER, "endFlow")));
   const clear = (record: typeof REACHED): Expression => product(part(record, "power"), PUMPED.clearGravity, ...cubed);
   return [

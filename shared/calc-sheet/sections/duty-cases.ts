@@ -12,6 +12,7 @@ import {
   type Handle,
   ifNumber,
   part,
+  ratio,
   spillOf,
   type TableOf,
   tableOf,
@@ -206,7 +207,8 @@ export function flushState(duty: Duty): DutyState | undefined {
 
 /** Pumps side by side start and stop one by one: the one left runs out furthest at the least static head. */
 function aloneOf(duty: Duty): readonly Made[] {
-  if (duty.pump === undefined || pumpsSideBySide(duty) === 1) return [];
+  if (duty.pump === undefined || pumpsSideBySide(duty) + duty.otherPumps.length === 1) return [];
+  if (duty.arrangement === "series") return [];
   const { state, acceptanceGrade } = duty;
   const hasLeast = state.leastStaticHead !== "blank";
   const isHigh = (acceptanceGrade?.head[1] ?? 0) > 0;
@@ -280,6 +282,23 @@ export function firstOnSystem(one: DutyState, duty: Duty): DutyState {
 /** The system curve a state is on. */
 export function systemOf(one: DutyState, duty: Duty): TableOf<ColumnKeyOf<typeof SYSTEMCURVE>> {
   return spillOf(`${firstOnSystem(one, duty).key}System`, SYSTEMCURVE);
+}
+
+/** Whether a state is one of unlike pumps together: its record has a row for all, and a row a pump after it. */
+export function isStation({ isAlone }: DutyState, { otherPumps }: Duty): boolean {
+  return otherPumps.length > 0 && !isAlone;
+}
+
+/** A figure of one pump, the chosen one, in a state. */
+export function ofOnePump(
+  one: DutyState,
+  duty: Duty,
+  of: "flow" | "efficiency" | "shaftPower" | "npshRequired" | "percentOfBestFlow",
+): Expression {
+  if (isStation(one, duty)) return part(recordOf(one), of, 1);
+  const all = part(recordOf(one), of);
+  if (of === "flow") return ratio(all, one.sideBySide);
+  return of === "shaftPower" ? ratio(all, one.pumps) : all;
 }
 
 /** Where the operating point of a state stands. */

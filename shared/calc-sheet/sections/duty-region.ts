@@ -24,7 +24,7 @@ import {
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, type ResultItem, statement, type TableColumn } from "../plan.ts";
 import { IN_SERIES, SIDE_BY_SIDE } from "./drawn-curves.ts";
-import { type DutyState, dutyCases, recordOf, whereGiven } from "./duty-cases.ts";
+import { asStated, type DutyState, dutyCases, isStation, ofOnePump, recordOf, whereGiven } from "./duty-cases.ts";
 import { stateCell } from "./duty-states.ts";
 import { headToSelect } from "./head.ts";
 import { PUMP } from "./pump.ts";
@@ -81,7 +81,7 @@ export function dutyRegion(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     },
     ...extremes(pump),
     statement(
-      `NPSH available is that with the source at the level stated, which should be its lowest; a higher source has more.${hasTolerance ? " The tolerance of flow is not added to that of head: a pump is accepted by either, so one with a steep curve may run a little further out." : ""}`,
+      `${isStation(asStated(duty), duty) ? "Flow, head and shaft power are those of all pumps together, the other figures those of the chosen pump. " : ""}NPSH available is that with the source at the level stated, which should be its lowest; a higher source has more.${hasTolerance ? " The tolerance of flow is not added to that of head: a pump is accepted by either, so one with a steep curve may run a little further out." : ""}`,
     ),
   ];
 }
@@ -91,17 +91,21 @@ function columnsOf(duty: Duty, pump: DutyPump): readonly RegionColumn[] {
     (of: ColumnKeyOf<typeof OPERATINGPOINT>) =>
     (one: DutyState): Expression =>
       whereGiven(recordOf(one), of, undefined, NONE);
+  const ofOne =
+    (of: "percentOfBestFlow" | "npshRequired") =>
+    (one: DutyState): Expression =>
+      ifNumber(ofOnePump(one, duty, of), ofOnePump(one, duty, of), NONE);
   const margin = (one: DutyState): Expression =>
-    whereGiven(recordOf(one), "npshRequired", () => stateCell(duty, one, "npshMargin"), NONE);
+    ifNumber(ofOnePump(one, duty, "npshRequired"), stateCell(duty, one, "npshMargin"), NONE);
   const hasEfficiency = pump.curve.efficiency !== undefined;
   const hasNpsh = pump.curve.npshRequired !== undefined;
   const all: readonly (readonly [is: boolean, key: RegionColumn["key"], label: string, RegionColumn["cell"]])[] = [
     [true, "flow", "flow", given("flow")],
-    [true, "place", "where on the curve", (one) => placeOf(one, pump)],
+    [true, "place", "where on the curve", (one) => placeOf(one, duty, pump)],
     [true, "head", "head", given("head")],
     [hasEfficiency, "shaftPower", "shaft power", given("shaftPower")],
-    [hasEfficiency, "bestFlowPercent", "of BEP flow", given("percentOfBestFlow")],
-    [hasNpsh, "npshRequired", "NPSH required", given("npshRequired")],
+    [hasEfficiency, "bestFlowPercent", "of BEP flow", ofOne("percentOfBestFlow")],
+    [hasNpsh, "npshRequired", "NPSH required", ofOne("npshRequired")],
     [hasNpsh, "npshMargin", "NPSH margin", margin],
   ];
   return all
@@ -116,10 +120,10 @@ function columnsOf(duty: Duty, pump: DutyPump): readonly RegionColumn[] {
 }
 
 /** In words: inside or outside the preferred region. */
-function placeOf(one: DutyState, pump: DutyPump): Expression {
+function placeOf(one: DutyState, duty: Duty, pump: DutyPump): Expression {
   const record = recordOf(one);
   if (pump.curve.efficiency === undefined) return whereGiven(record, "flow", () => constant("on the curve"));
-  const percent = part(record, "percentOfBestFlow");
+  const percent = ofOnePump(one, duty, "percentOfBestFlow");
   const outside = constant("OUTSIDE preferred region");
   const inside = ifAtLeast(part(REGION_BAND, "most"), percent, constant("in preferred region"), outside);
   return ifNumber(percent, ifAtLeast(percent, part(REGION_BAND, "least"), inside, outside), "not known");

@@ -10,6 +10,7 @@ import {
   constant,
   difference,
   type Expression,
+  ifNumber,
   part,
   product,
   range,
@@ -20,12 +21,13 @@ import {
 import { type ColumnFacts, type PlanItem, working } from "../plan.ts";
 import { onWater } from "./as-pumped.ts";
 import { IN_SERIES } from "./drawn-curves.ts";
-import { asStated, type DutyState, dutyCases, recordOf, whereGiven } from "./duty-cases.ts";
+import { asStated, type DutyState, dutyCases, isStation, NOT_GIVEN, ofOnePump, recordOf } from "./duty-cases.ts";
 import { headToSelect, pressureHead, totalHeadIn } from "./head.ts";
 import { LINES } from "./lines.ts";
 import { npshAvailableIn, npshMarginOver } from "./npsh.ts";
 import { PUMP } from "./pump.ts";
 import { curveAsPumped } from "./slurry-curve.ts";
+import { STATION, stationRow } from "./station-states.ts";
 
 /** What is judged in each state that the duty covers, a row each in the order of `dutyCases`. */
 const STATES = tableOf("dutyStates", {
@@ -80,12 +82,25 @@ function npshColumns(of: (row: number) => DutyState, duty: Duty, pump: DutyPump)
   const required = (row: number) => cell(STATES, row, "npshRequired");
   const available = (row: number) => cell(STATES, row, "npshAvailable");
   return [
-    ["npshRequired", "NPSH required", (row) => whereGiven(record(row), "npshRequired")],
-    ["npshAvailable", "NPSH available", (row) => npshAvailableIn({ ...of(row), lines: LINES }, flow(row))],
+    ["npshRequired", "NPSH required", (row) => requiredIn(of(row), duty)],
+    [
+      "npshAvailable",
+      "NPSH available",
+      (row) =>
+        isStation(of(row), duty)
+          ? cell(STATION, stationRow(duty, of(row), 0), "npshAvailable")
+          : npshAvailableIn({ ...of(row), lines: LINES }, flow(row)),
+    ],
     ["npshMargin", "NPSH margin", (row) => difference(available(row), required(row))],
     ["npshMarginKept", "margin to keep", (row) => npshMarginOver(required(row), of(row).suctionLift, duty, pump)],
     ["inletPressure", "pressure at the inlet", (row) => inletPressure(of(row), available(row), flow(row), duty)],
   ];
+}
+
+/** Of the chosen pump; a text where its curve gives none there. */
+function requiredIn(one: DutyState, duty: Duty): Expression {
+  const found = ofOnePump(one, duty, "npshRequired");
+  return ifNumber(found, found, NOT_GIVEN);
 }
 
 /** Absolute pressure at the inlet: NPSH available is the head there above the vapour pressure, velocity head included. */

@@ -13,6 +13,7 @@ import {
   part,
   product,
   ratio,
+  sum,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type ChartFacts, type ChartsItem, figure, type PlanItem, type ResultItem, type SeriesFacts } from "../plan.ts";
@@ -29,7 +30,9 @@ import {
   asStated,
   type DutyState,
   firstOnSystem,
+  isStation,
   NOT_GIVEN,
+  ofOnePump,
   outerCases,
   recordOf,
   systemOf,
@@ -40,6 +43,7 @@ import { HEAD, headToSelect } from "./head.ts";
 import { marginVerdict, npshMarginBasis } from "./npsh.ts";
 import { PUMP_CURVE } from "./pump.ts";
 import { readCurve } from "./slurry-curve.ts";
+import { otherGreatestPowers, stationHeadAtDuty } from "./station-states.ts";
 
 /** Worked cells of this section. */
 export const POINT = handles({
@@ -92,7 +96,12 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
     figure(
       POINT.headAtDuty,
       "Head of the pumps at the duty flow",
-      product(callOf(PUMPHEAD, { ...readCurve(duty, "carrier"), flow: ratio(FIELD.flow, SIDE_BY_SIDE) }), IN_SERIES),
+      isStation(asStated(duty), duty)
+        ? stationHeadAtDuty(HEAD.totalHead, [HEAD.staticHead, HEAD.pressureHead])
+        : product(
+            callOf(PUMPHEAD, { ...readCurve(duty, "carrier"), flow: ratio(FIELD.flow, SIDE_BY_SIDE) }),
+            IN_SERIES,
+          ),
       isSlurry(duty)
         ? "With water, read off the curve at the running speed and trim."
         : "Read off the curve at the running speed and trim.",
@@ -118,12 +127,17 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
 }
 
 function efficiencyRows(record: Record, duty: Duty): readonly ResultItem[] {
+  const bestFlowPercent = ofOnePump(asStated(duty), duty, "percentOfBestFlow");
+  const isTogether = isStation(asStated(duty), duty);
+  const ofWhom = isTogether ? "Of the chosen pump." : "Of each pump.";
   return [
     figure(
       POINT.operatingEfficiency,
       "Efficiency",
       whereGiven(record, "efficiency", (figure) => product(figure, constant(100))),
-      "Of each pump at the operating point.",
+      isTogether
+        ? "Of all pumps together: what the liquid takes up over their shaft power."
+        : "Of each pump at the operating point.",
     ),
     figure(
       POINT.operatingPower,
@@ -135,13 +149,13 @@ function efficiencyRows(record: Record, duty: Duty): readonly ResultItem[] {
     figure(
       POINT.bestFlowPercent,
       "Of best efficiency flow (BEP)",
-      whereGiven(record, "percentOfBestFlow"),
-      "Of each pump.",
+      ifNumber(bestFlowPercent, bestFlowPercent, NOT_GIVEN),
+      ofWhom,
     ),
     figure(
       POINT.greatestPower,
       "Greatest shaft power on the curve",
-      product(asPumpedPower(duty, part(MAX_POWER, "power")), FIELD.pumpsRunning),
+      sum(product(asPumpedPower(duty, part(MAX_POWER, "power")), FIELD.pumpsRunning), ...otherGreatestPowers(duty)),
       "To the end of the curve, extended where its efficiencies end early; all pumps together, with the liquid pumped.",
     ),
   ];
@@ -155,7 +169,7 @@ function npshRows(duty: Duty): readonly ResultItem[] {
       POINT.operatingNpshRequired,
       "NPSH required there",
       stateCell(duty, normal, "npshRequired"),
-      "Of each pump at the operating point.",
+      isStation(normal, duty) ? "Of the chosen pump at the operating point." : "Of each pump at the operating point.",
     ),
     figure(
       POINT.operatingNpshAvailable,
@@ -282,9 +296,9 @@ function headChart(duty: Duty): ChartFacts {
     yTitle: titled("head", units),
     series: [
       {
-        name: "pumps",
-        x: column(HEAD_CURVE, "together"),
-        y: column(HEAD_CURVE, "headTogether"),
+        name: isStation(asStated(duty), duty) ? "chosen pump" : "pumps",
+        x: column(HEAD_CURVE, isStation(asStated(duty), duty) ? "each" : "together"),
+        y: column(HEAD_CURVE, isStation(asStated(duty), duty) ? "head" : "headTogether"),
         color: INK.pump,
       },
       ...[...systems].map((one, i) => ({

@@ -4,7 +4,7 @@ import type { PumpKey } from "../../duty/duty-text.ts";
 import { FIELDS } from "../../duty/fields.ts";
 import { bareNumber } from "../../duty/read-amount.ts";
 import { type Handle, handles, product, type TableOf } from "../expression.ts";
-import { figure, type InputItem, type PlanItem } from "../plan.ts";
+import { figure, type InputItem, type InputTableItem, type PlanItem } from "../plan.ts";
 import { inUnitSet, stated, statedNumber, waitingFor } from "./stated-input.ts";
 
 /** Inputs of the chosen pump, of the tolerances of its grade, and how it runs. */
@@ -74,7 +74,22 @@ export function chosenPump(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 }
 
 /** The points of its curve, on a page with what is read off them. */
-export function pumpCurveTable(duty: Duty, { typed, curve }: DutyPump): readonly PlanItem[] {
+export function pumpCurveTable(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  const basis =
+    "One pump at the speed and impeller of the curve, with water. The curves drawn are of the pumps as they run.";
+  return [
+    { kind: "section", id: "pumpCurve", text: "Curve of the pump", newPage: true },
+    { ...curveInput(duty, pump, PUMP_CURVE, basis), chartBeside: pump.curve.efficiency !== undefined },
+  ];
+}
+
+/** The points of a pump's curve as a table of inputs. */
+export function curveInput(
+  duty: Duty,
+  { typed, curve }: DutyPump,
+  of: TableOf<CurveKey>,
+  basis: string,
+): InputTableItem {
   const given = (key: CurveKey): boolean => curve.points.some((point) => point[key] !== undefined);
   const columns = COLUMNS.filter(({ key }) => key === "flow" || key === "head" || given(key));
   const texts = typed.points.filter((point) => COLUMNS.some(({ key }) => point[key].trim() !== ""));
@@ -85,18 +100,13 @@ export function pumpCurveTable(duty: Duty, { typed, curve }: DutyPump): readonly
     const plain = key === "efficiency" ? undefined : bareNumber(texts[row]?.[key] ?? "");
     return plain ?? inUnitSet(amount, quantity, duty);
   };
-  return [
-    { kind: "section", id: "pumpCurve", text: "Curve of the pump", newPage: true },
-    {
-      kind: "inputTable",
-      key: PUMP_CURVE.key,
-      columns,
-      rows: curve.points.map((_, row) => columns.map(({ key, quantity }) => shown(row, key, quantity))),
-      basis:
-        "One pump at the speed and impeller of the curve, with water. The curves drawn are of the pumps as they run.",
-      chartBeside: curve.efficiency !== undefined,
-    },
-  ];
+  return {
+    kind: "inputTable",
+    key: of.key,
+    columns,
+    rows: curve.points.map((_, row) => columns.map(({ key, quantity }) => shown(row, key, quantity))),
+    basis,
+  };
 }
 
 /** The range the pump must cover, as inputs; nothing where none is stated. */

@@ -40,6 +40,6 @@ function hasStandby({ state }: Duty): boolean {
 }
 
 /** How one pump stands is of no matter. */
-function isArranged({ state, pumpsRunning }: Duty): boolean {
-  return state.arrangement !== "assumed" || pumpsRunning !== 1;
+function isArranged({ state, pumpsRunning, otherPumps }: Duty): boolean {
+  return state.arrangement !== "assumed" || pumpsRunning !== 1 || otherPumps.length > 0;
 }

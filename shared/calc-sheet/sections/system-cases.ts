@@ -10,12 +10,14 @@ import {
   dutyCases,
   firstOnSystem,
   growsRougher,
+  isStation,
   recordOf,
   type StateCurve,
   systemOf,
 } from "./duty-cases.ts";
 import { LINES } from "./lines.ts";
 import { PUMP } from "./pump.ts";
+import { stationAtDuty, stationPointOf, stationRows, stationWorkings } from "./station-states.ts";
 import { systemCurveOf } from "./system-curve.ts";
 
 const POINTS = 25;
@@ -37,9 +39,18 @@ export function systemCases(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       ),
     ),
     ...[...curves.values()].flatMap((curve) => withinTolerance(pump, curve)),
+    ...stationWorkings(duty, pump),
     ...cases.map((one) =>
-      spill(recordOf(one), `Operating point: ${one.label.toLowerCase()}`, operatingPointOf(one, duty, pump)),
+      isStation(one, duty)
+        ? spill(
+            recordOf(one),
+            `Operating point: ${one.label.toLowerCase()}`,
+            stationPointOf(one, duty),
+            stationRows(duty),
+          )
+        : spill(recordOf(one), `Operating point: ${one.label.toLowerCase()}`, operatingPointOf(one, duty, pump)),
     ),
+    ...stationAtDuty(duty),
   ];
 }
 

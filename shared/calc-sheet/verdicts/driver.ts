@@ -11,6 +11,7 @@ import { greatestSpeedOf, POWER } from "../sections/drive-power.ts";
 import { DRIVE_SPEED } from "../sections/drive-speed.ts";
 import { PUMP } from "../sections/pump.ts";
 import { type Criterion, type LimitFacts, limitOf, openPoint, worded } from "./criterion.ts";
+import { stationDriver } from "./station.ts";
 
 /** What the driver gives on site against what the pump takes, over the flows it reaches and to the end of its curve. */
 export function driverCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
@@ -19,7 +20,8 @@ export function driverCriteria(duty: Duty, pump: DutyPump): readonly Criterion[]
     return [worded({ of: "driver", state: "open", what }), ...speedCriteria(duty, pump)];
   }
   const own = duty.driver === "engine" ? engineCriteria(duty) : motorCriteria(duty, pump);
-  return [...own, ...speedCriteria(duty, pump)];
+  const gives = duty.driver === "engine" ? DRIVE_ENGINE.enginePower : DRIVE_MOTOR.motorRating;
+  return [...own, ...speedCriteria(duty, pump), ...stationDriver(duty, gives)];
 }
 
 interface Given {

@@ -16,7 +16,7 @@ import {
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { CURVE_END } from "../sections/drawn-curves.ts";
-import { asStated, type DutyState, dutyCases, recordOf } from "../sections/duty-cases.ts";
+import { asStated, type DutyState, dutyCases, isStation, recordOf } from "../sections/duty-cases.ts";
 import { onCurve, shutoffHead, stateCell } from "../sections/duty-states.ts";
 import { HEAD } from "../sections/head.ts";
 import { POINT } from "../sections/operating-point.ts";
@@ -24,6 +24,7 @@ import { PUMP } from "../sections/pump.ts";
 import { KIND } from "../sections/pump-figures.ts";
 import { viscousHeadRatio, viscousOpen } from "../sections/viscous-curve.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
+import { stationHead } from "./station.ts";
 
 /** Boxes without which nobody can say what head is asked for. */
 const NEEDED = ["flow", "sourceLevel", "deliveryLevel", "liquid", "temperature"] as const satisfies readonly FieldKey[];
@@ -35,6 +36,7 @@ export function headCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
   return [
     curveReaches(),
     ...dutyCases(duty).flatMap((one) => [...headIn(one, duty, pump), runsIn(one, "head"), ...comesIn(one, duty)]),
+    ...stationHead(duty),
     ...shutoff(duty, pump),
     ...overTheSummit(duty),
     ...band(duty, pump),
@@ -149,9 +151,16 @@ export function runsIn(one: DutyState, of: Criterion["of"]): Criterion {
 
 /** Whether each of several pumps side by side opens its check valve beside the others. */
 function comesIn(one: DutyState, duty: Duty): readonly Criterion[] {
-  if (pumpsSideBySide(duty) === 1 || one.isAlone) return [];
+  const isShared = pumpsSideBySide(duty) > 1 || (isStation(one, duty) && duty.arrangement !== "series");
+  if (!isShared || one.isAlone) return [];
+  const count = duty.otherPumps.length;
   const all = (yes: string, no: string): Expression =>
-    ifAtLeast(part(recordOf(one), "running"), one.pumps, constant(yes), constant(no));
+    ifAtLeast(
+      part(recordOf(one), "running"),
+      count === 0 ? one.pumps : sum(one.pumps, constant(count)),
+      constant(yes),
+      constant(no),
+    );
   return [
     worded({
       of: "head",

@@ -1,11 +1,12 @@
 import { operatingRegionMethod } from "../../../src/pump/operating-region.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { constant, ifAtLeast, ifError, ifNumber, part, ratio } from "../expression.ts";
+import { constant, ifAtLeast, ifError, ifNumber, part } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { type DutyState, dutyCases, recordOf } from "../sections/duty-cases.ts";
+import { type DutyState, dutyCases, ofOnePump } from "../sections/duty-cases.ts";
 import { REGION_BAND } from "../sections/pump-figures.ts";
 import { type Criterion, type LimitFacts, limitOf, worded } from "./criterion.ts";
 import { NO_POINT, openOfDuty } from "./head.ts";
+import { stationRegion } from "./station.ts";
 
 /** Where each pump runs on its curve, in every state that the duty covers, the last one running alone included. */
 export function regionCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
@@ -15,12 +16,15 @@ export function regionCriteria(duty: Duty, pump: DutyPump): readonly Criterion[]
     const what = "efficiency of the curve not stated, and with it the best efficiency flow";
     return [worded({ of: "region", state: "open", what }), ...dutyCases(duty).flatMap((one) => ofMaker(one, duty))];
   }
-  return dutyCases(duty).flatMap((one) => [...ofRegion(one, duty, pump), ...ofMaker(one, duty)]);
+  return [
+    ...dutyCases(duty).flatMap((one) => [...ofRegion(one, duty, pump), ...ofMaker(one, duty)]),
+    ...stationRegion(duty),
+  ];
 }
 
 /** Against the preferred region of its specific speed, and the least flow where no maker states one. */
 function ofRegion(one: DutyState, duty: Duty, { speed }: DutyPump): readonly Criterion[] {
-  const found = part(recordOf(one), "percentOfBestFlow");
+  const found = ofOnePump(one, duty, "percentOfBestFlow");
   const share = (facts: Pick<LimitFacts, "limit" | "mustBe" | "broken" | "why" | "cites" | "unanswered">): Criterion =>
     limitOf({
       of: "region",
@@ -69,8 +73,9 @@ function ofRegion(one: DutyState, duty: Duty, { speed }: DutyPump): readonly Cri
 }
 
 /** Against the flows that the maker states of one pump. */
-function ofMaker(one: DutyState, { state }: Duty): readonly Criterion[] {
-  const found = ratio(part(recordOf(one), "flow"), one.sideBySide);
+function ofMaker(one: DutyState, duty: Duty): readonly Criterion[] {
+  const { state } = duty;
+  const found = ofOnePump(one, duty, "flow");
   const facts = {
     of: "region",
     what: "flow of each pump",

@@ -1,0 +1,431 @@
+import { LINEHEAD } from "../../catalogue/entries/pipe-and-friction.ts";
+import { PUMPMAXPOWER } from "../../catalogue/entries/pump-max-power.ts";
+import { OPERATINGPOINT } from "../../catalogue/entries/station.ts";
+import { NPSHA } from "../../catalogue/entries/system-and-suction.ts";
+import type { Duty, DutyOtherPump, DutyPump, DutySegment } from "../../duty/duty.ts";
+import type { LineKey } from "../../duty/duty-text.ts";
+import { isSlurry } from "../../duty/slurry.ts";
+import {
+  type Call,
+  callOf,
+  cell,
+  column,
+  constant,
+  difference,
+  type Expression,
+  greatest,
+  ifNumber,
+  part,
+  product,
+  range,
+  ratio,
+  spillOf,
+  sum,
+  type TableOf,
+  tableOf,
+} from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
+import { type ColumnFacts, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
+import { PUMPED } from "./as-pumped.ts";
+import { asPumpedPower, lastFlow } from "./drawn-curves.ts";
+import { asStated, type DutyState, dutyCases, isStation, recordOf, type StateCurve } from "./duty-cases.ts";
+import { otherCells, otherLastFlow } from "./other-pump-inputs.ts";
+import { PUMP } from "./pump.ts";
+
+const POINTS = 25;
+
+/** A row of a line that is every pump's own: it carries the flow of one pump. */
+export function isOwnRow({ typed }: DutySegment, line: LineKey): boolean {
+  const share = (typed.share ?? "").trim();
+  return share === "" ? line === "suctionLine" : /^each\b/i.test(share);
+}
+
+const LINE = { pipe: null, length: "length", fittings: null } as const;
+
+/** Rows of both lines of a state that are every pump's own, and those that all pumps share. */
+function rowsOf(one: DutyState, of: "Own" | "Common"): TableOf<keyof typeof LINE | "share"> {
+  return tableOf(`${one.lines.dischargeLine.key}${of}`, { ...LINE, share: null });
+}
+
+function systemKey(one: DutyState): string {
+  return `${one.staticHead.key}${one.sourcePressure.key}${one.deliveryPressure.key}${one.lines.dischargeLine.key}${one.liquid.liquid.key}`;
+}
+
+/** Losses of the common rows, the grade they ask for, and losses of each pump's own rows, over the flow. */
+const lostIn = (one: DutyState, of: "Own" | "Common") =>
+  tableOf(`${systemKey(one)}${of}Lost`, { at: "flow", lost: "head" });
+const curveIn = (one: DutyState, of: "Own" | "Common") =>
+  tableOf(`${systemKey(one)}${of}Curve`, { flow: "flow", head: "head" });
+
+interface PlacedRow {
+  readonly line: LineKey;
+  readonly row: number;
+}
+
+function placedRows(duty: Duty, of: "Own" | "Common"): readonly PlacedRow[] {
+  const isWanted = (one: DutySegment, line: LineKey): boolean =>
+    (duty.arrangement !== "series" && isOwnRow(one, line)) === (of === "Own");
+  return (["suctionLine", "dischargeLine"] as const).flatMap((line) =>
+    duty[line].flatMap((one, row) => (isWanted(one, line) ? [{ line, row }] : [])),
+  );
+}
+
+/** The curves of all pumps in a state, as one range that OPERATINGPOINT takes. */
+const STATION_COLUMNS = {
+  pump: null,
+  flow: "flow",
+  head: "head",
+  efficiency: "percent",
+  npshRequired: "head",
+  speed: "speed",
+  speedRatio: null,
+  trimRatio: null,
+  level: "elevation",
+  checkValve: null,
+  count: null,
+} as const;
+const stationOf = ({ table }: StateCurve) => tableOf(`${table.key}Station`, STATION_COLUMNS);
+
+/** Pumps of the station by their row in its record: the chosen one first. */
+export function stationNames(duty: Duty): readonly string[] {
+  const chosen = duty.pump?.name.trim() ?? "";
+  return [chosen === "" ? "chosen pump" : chosen, ...duty.otherPumps.map(({ name }) => name)];
+}
+
+/** Working columns of a station of unlike pumps: its curves, its systems, where they meet; nothing of one kind of pump. */
+export function stationWorkings(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  const states = dutyCases(duty).filter((one) => isStation(one, duty));
+  if (states.length === 0) return [];
+  const curves = new Map(states.map(({ curve }) => [curve.table.key, curve]));
+  const lines = new Map(states.map((one) => [one.lines.dischargeLine.key, one]));
+  const systems = new Map(states.map((one) => [systemKey(one), one]));
+  return [
+    ...withPower(duty).map((other) => {
+      const { curve, speedRatio, trimRatio } = otherCells(other);
+      const call = callOf(PUMPMAXPOWER, { curve: range(curve), speedRatio, trimRatio });
+      return spill(maxPowerOf(other.index), `Greatest power of ${other.name}, as on water`, call);
+    }),
+    ...[...curves.values()].map((curve) => stationCurves(duty, pump, curve)),
+    ...[...lines.values()].flatMap((one) => [lineRows(one, duty, "Own"), lineRows(one, duty, "Common")].flat()),
+    ...[...systems.values()].flatMap((one) => [
+      ...systemTables(one, duty, "Common"),
+      ...systemTables(one, duty, "Own"),
+    ]),
+  ];
+}
+
+function stationCurves(duty: Duty, pump: DutyPump, curve: StateCurve): WorkingItem {
+  const { end, table } = curve;
+  const tolerance = end === "high" ? PUMP.headToleranceUpper : PUMP.headToleranceLower;
+  const factor = end === undefined ? [] : [sum(constant(1), ratio(tolerance, constant(100)))];
+  // The ratios of a slurry are those of the chosen pump: a screen for the others.
+  const onSlurry = isSlurry(duty) && !table.key.startsWith("clear");
+  const rows = [
+    ...pump.curve.points.map((_, row) => ({ pump, row, other: undefined })),
+    ...duty.otherPumps.flatMap((other) => other.curve.points.map((_, row) => ({ pump: other, row, other }))),
+  ];
+  const names = stationNames(duty);
+  const figureOf = (index: number, key: "flow" | "head" | "efficiency" | "npshRequired"): Expression | null => {
+    const { pump: of, row, other } = rows[index] as (typeof rows)[number];
+    if (of.curve.points[row]?.[key] === undefined) return null;
+    if (other === undefined) return cell(table, row, key);
+    const own = cell(otherCells(other).curve, row, key);
+    if (key === "head") return product(own, ...factor, ...(onSlurry ? [PUMPED.headRatio] : []));
+    if (key === "efficiency" && onSlurry) return product(own, PUMPED.efficiencyRatio);
+    return key === "npshRequired" && onSlurry ? ratio(own, PUMPED.headRatio) : own;
+  };
+  const first = (index: number, of: (row: (typeof rows)[number]) => Expression | null): Expression | null => {
+    const one = rows[index] as (typeof rows)[number];
+    return one.row === 0 ? of(one) : null;
+  };
+  const given = (key: "efficiency" | "npshRequired"): boolean =>
+    rows.some(({ pump: of, row }) => of.curve.points[row]?.[key] !== undefined);
+  const facts: readonly ColumnFacts<keyof typeof STATION_COLUMNS>[] = [
+    [
+      "pump",
+      "pump",
+      (i) =>
+        first(i, ({ other }) =>
+          constant(names[other === undefined ? 0 : 1 + duty.otherPumps.indexOf(other)] as string),
+        ),
+    ],
+    ["flow", "flow", (i) => figureOf(i, "flow")],
+    ["head", "head", (i) => figureOf(i, "head")],
+    ...(given("efficiency") ? [["efficiency", "efficiency", (i: number) => figureOf(i, "efficiency")] as const] : []),
+    ...(given("npshRequired") ? [["npshRequired", "NPSHR", (i: number) => figureOf(i, "npshRequired")] as const] : []),
+    [
+      "speed",
+      "speed",
+      (i) =>
+        first(i, ({ pump: of, other }) =>
+          of.speed === undefined ? null : other ? otherCells(other).speed : PUMP.curveSpeed,
+        ),
+    ],
+    [
+      "speedRatio",
+      "speed ratio",
+      (i) => first(i, ({ other }) => (other ? otherCells(other).speedRatio : PUMP.speedRatio)),
+    ],
+    ["trimRatio", "trim ratio", (i) => first(i, ({ other }) => (other ? otherCells(other).trimRatio : PUMP.trimRatio))],
+    ["level", "level", (i) => first(i, ({ other }) => (other ? otherCells(other).level : constant(0)))],
+    [
+      "checkValve",
+      "check valve",
+      (i) => first(i, ({ other }) => (other ? otherCells(other).checkValve : constant("yes"))),
+    ],
+    ["count", "count", (i) => first(i, ({ other }) => (other ? constant(1) : FIELD.pumpsRunning))],
+  ];
+  return working(stationOf(curve), "Curves of all pumps of the station", rows.length, facts);
+}
+
+function lineRows(one: DutyState, duty: Duty, of: "Own" | "Common"): readonly WorkingItem[] {
+  const rows = placedRows(duty, of);
+  if (rows.length === 0) return [];
+  const at = (i: number) => rows[i] as PlacedRow;
+  const from = (i: number, key: keyof typeof LINE): Expression => cell<string>(one.lines[at(i).line], at(i).row, key);
+  const label = of === "Own" ? "Rows that are each pump's own" : "Rows that all pumps share";
+  return [
+    working(rowsOf(one, of), label, rows.length, [
+      ["pipe", "pipe", (i) => from(i, "pipe")],
+      ["length", "length", (i) => from(i, "length")],
+      ["fittings", "fittings", (i) => from(i, "fittings")],
+      ["share", "share", (i) => constant(of === "Own" ? 1 : shareOf(duty, at(i)))],
+    ]),
+  ];
+}
+
+function shareOf(duty: Duty, { line, row }: PlacedRow): number {
+  return duty[line][row]?.segment?.share ?? 1;
+}
+
+function systemTables(one: DutyState, duty: Duty, of: "Own" | "Common"): readonly WorkingItem[] {
+  const hasRows = placedRows(duty, of).length > 0;
+  if (of === "Own" && !hasRows) return [];
+  const reach = of === "Own" ? greatest(lastFlow(duty), ...duty.otherPumps.map(otherLastFlow)) : one.reach;
+  const lost = lostIn(one, of);
+  const flow = (row: number): Expression => product(reach, constant(row / (POINTS - 1)));
+  const still = of === "Own" ? [] : [one.staticHead, one.pressureHead];
+  const words = of === "Own" ? "losses of each pump's own rows" : `grade at the header, ${one.systemName}`;
+  return [
+    ...(hasRows
+      ? [
+          working(lost, `Flows, and ${of === "Own" ? "own" : "common"} losses`, POINTS, [
+            ["at", "flow", flow],
+            [
+              "lost",
+              "lost",
+              { spill: callOf(LINEHEAD, { flow: column(lost, "at"), line: range(rowsOf(one, of)), ...one.liquid }) },
+            ],
+          ]),
+        ]
+      : []),
+    working(curveIn(one, of), `Station: ${words}`, POINTS, [
+      ["flow", "flow", flow],
+      ["head", "head", (row) => sum(...still, ...(hasRows ? [cell(lost, row, "lost")] : []))],
+    ]),
+  ];
+}
+
+/** The call that finds the operating point of the station in a state, or against another system. */
+export function stationPointOf(one: DutyState, duty: Duty, system?: TableOf): Call {
+  return callOf(OPERATINGPOINT, {
+    curve: range(stationOf(one.curve)),
+    systemCurve: range(system ?? curveIn(one, "Common")),
+    arrangement: FIELD.arrangement,
+    SG: one.specificGravity,
+    ...(placedRows(duty, "Own").length > 0 && { ownLosses: range(curveIn(one, "Own")) }),
+  });
+}
+
+/** Rows of its record: the headings, the station, and a row a kind of pump. */
+export function stationRows(duty: Duty): number {
+  return 3 + duty.otherPumps.length;
+}
+
+const HELD = tableOf("heldFlow", { flow: "flow", head: "head" });
+const HELD_RECORD = { ...recordOf({ key: "heldFlow" }) };
+const COMMON_AT_DUTY = tableOf("commonAtDuty", { lost: "head" });
+
+/** A valve that holds the flow asked: no head below it, all there is above; what the pumps hold at the header then. */
+export function stationAtDuty(duty: Duty): readonly PlanItem[] {
+  const stated = asStated(duty);
+  if (!isStation(stated, duty)) return [];
+  const hasCommon = placedRows(duty, "Common").length > 0;
+  const nearly = [0, 1 - NEARLY, 1 + NEARLY];
+  return [
+    working(HELD, "A valve that holds the flow asked", nearly.length, [
+      ["flow", "flow", (row) => product(FIELD.flow, constant(nearly[row] as number))],
+      ["head", "head", (row) => constant(row === 2 ? ENDLESS : -ENDLESS)],
+    ]),
+    spill(HELD_RECORD, "Station at the flow asked", stationPointOf(stated, duty, HELD), stationRows(duty)),
+    working(COMMON_AT_DUTY, "Common losses at the flow asked", 1, [
+      [
+        "lost",
+        "lost",
+        () =>
+          hasCommon
+            ? callOf(LINEHEAD, { flow: FIELD.flow, line: range(rowsOf(stated, "Common")), ...stated.liquid })
+            : constant(0),
+      ],
+    ]),
+  ];
+}
+
+const NEARLY = 1e-6;
+/** As much head as a system curve may state, in any unit set. */
+const ENDLESS = 9000;
+
+/**
+ * Head of the station at the flow asked, to be held against total head: what it holds at the header, and the losses of
+ * own rows as total head counts them.
+ */
+export function stationHeadAtDuty(totalHead: Expression, still: readonly Expression[]): Expression {
+  const own = difference(totalHead, sum(...still, cell(COMMON_AT_DUTY, 0, "lost")));
+  return sum(part(HELD_RECORD, "head"), own);
+}
+
+const maxPowerOf = (index: number) => spillOf(`otherPump${index + 1}MaxPower`, PUMPMAXPOWER);
+
+/** Greatest power of each further pump over its curve, with the liquid pumped; of those whose curve gives any. */
+export function otherGreatestPowers(duty: Duty): readonly Expression[] {
+  return withPower(duty).map((other) => asPumpedPower(duty, part(maxPowerOf(other.index), "power")));
+}
+
+function withPower({ otherPumps }: Duty): readonly DutyOtherPump[] {
+  return otherPumps.filter(({ curve }) => curve.bestEfficiency !== undefined);
+}
+
+/** Named, for the verdict on the driver. */
+export function otherPowers(duty: Duty): readonly { readonly name: string; readonly power: Expression }[] {
+  const powers = otherGreatestPowers(duty);
+  return withPower(duty).map(({ name }, i) => ({ name, power: powers[i] as Expression }));
+}
+
+/** What each pump does in each state. */
+export const STATION = tableOf("stationStates", {
+  flow: "flow",
+  head: "head",
+  efficiency: "percent",
+  shaftPower: "power",
+  bestFlowPercent: "percent",
+  npshRequired: "head",
+  npshAvailable: "head",
+  npshMargin: "head",
+  does: null,
+});
+
+/** The row of a pump of the station in a state. */
+export function stationRow(duty: Duty, one: DutyState, pump: number): number {
+  const states = dutyCases(duty).filter((other) => isStation(other, duty));
+  return states.findIndex(({ key }) => key === one.key) * (1 + duty.otherPumps.length) + pump;
+}
+
+/** Whether the NPSH of a pump of the station is that of the source: of all side by side, of the first in series. */
+export function drawsFromSource(duty: Duty, pump: number): boolean {
+  return pump === 0 || duty.arrangement !== "series";
+}
+
+/** What each pump does in each state, as a table. */
+export function stationTable(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  const states = dutyCases(duty).filter((one) => isStation(one, duty));
+  if (states.length === 0) return [];
+  const names = stationNames(duty);
+  const curves = [pump, ...duty.otherPumps].map(({ curve }) => curve);
+  const rows = states.flatMap((one) => names.map((name, i) => ({ one, name, i })));
+  const hasNpsh = curves.some(({ npshRequired }) => npshRequired !== undefined);
+  const hasEfficiency = curves.some(({ bestEfficiency }) => bestEfficiency !== undefined);
+  const suctions = rows.filter(({ i }) => drawsFromSource(duty, i) && curves[i]?.npshRequired !== undefined);
+  const of = (
+    row: (typeof rows)[number],
+    key: Parameters<typeof part<ReturnType<typeof recordOf>["columns"][number]["key"]>>[1],
+  ) => part(recordOf(row.one), key, row.i + 1);
+  const whereRuns = (row: (typeof rows)[number], figure: Expression): Expression =>
+    ifNumber(of(row, "npshRequired"), figure, "");
+  const columns = STATION.columns.filter(({ key }) => {
+    if (key === "npshRequired" || key === "npshAvailable" || key === "npshMargin") return hasNpsh;
+    return (key !== "efficiency" && key !== "shaftPower" && key !== "bestFlowPercent") || hasEfficiency;
+  });
+  const LABELS: Readonly<Record<(typeof STATION)["columns"][number]["key"], string>> = {
+    flow: "flow",
+    head: "head",
+    efficiency: "efficiency",
+    shaftPower: "shaft power",
+    bestFlowPercent: "of BEP flow",
+    npshRequired: "NPSHR",
+    npshAvailable: "NPSHA",
+    npshMargin: "NPSH margin",
+    does: "what it does",
+  };
+  const cellOf = (row: (typeof rows)[number], index: number, key: keyof typeof LABELS): Expression => {
+    switch (key) {
+      case "efficiency":
+        return ifNumber(of(row, "efficiency"), product(of(row, "efficiency"), constant(100)), "");
+      case "bestFlowPercent":
+        return of(row, "percentOfBestFlow");
+      case "npshAvailable":
+        return suctions.includes(row) ? whereRuns(row, npshAvailable(row.one, duty, row.i)) : constant("");
+      case "npshMargin":
+        return suctions.includes(row)
+          ? whereRuns(row, difference(cell(STATION, index, "npshAvailable"), of(row, "npshRequired")))
+          : constant("");
+      default:
+        return of(row, key);
+    }
+  };
+  return [
+    ...suctions.map(({ one, i }) => suctionRows(one, duty, i)),
+    { kind: "section", id: "station", text: "What each pump does", newPage: true },
+    {
+      kind: "table",
+      key: STATION.key,
+      heading: "state and pump",
+      columns: columns.map((one) => ({
+        ...one,
+        label: LABELS[one.key],
+        ...(one.key === "npshMargin" && { badBelow: 0 }),
+      })),
+      rows: rows.map((row, index) => ({
+        label: `${row.one.label}: ${row.name}`,
+        cells: columns.map(({ key }) => cellOf(row, index, key)),
+      })),
+    },
+  ];
+}
+
+const suctionOf = (one: DutyState, pump: number) => tableOf(`${one.key}Suction${pump}`, { ...LINE, share: null });
+
+/** The suction line as one pump of the station has it: its own rows at its flow, common ones at that of all. */
+function suctionRows(one: DutyState, duty: Duty, pump: number): WorkingItem {
+  const from = (row: number, key: keyof typeof LINE): Expression => cell<string>(one.lines.suctionLine, row, key);
+  const record = recordOf(one);
+  const share = (row: number): Expression => {
+    const segment = duty.suctionLine[row] as DutySegment;
+    if (duty.arrangement === "series" || !isOwnRow(segment, "suctionLine")) {
+      return constant(shareOf(duty, { line: "suctionLine", row }));
+    }
+    return ratio(part(record, "flow", pump + 1), part(record, "flow"));
+  };
+  return working(
+    suctionOf(one, pump),
+    `Suction of ${stationNames(duty)[pump]}, ${one.label.toLowerCase()}`,
+    duty.suctionLine.length,
+    [
+      ["pipe", "pipe", (row) => from(row, "pipe")],
+      ["length", "length", (row) => from(row, "length")],
+      ["fittings", "fittings", (row) => from(row, "fittings")],
+      ["share", "share", share],
+    ],
+  );
+}
+
+function npshAvailable(one: DutyState, duty: Duty, pump: number): Call {
+  const other = duty.otherPumps[pump - 1];
+  return callOf(NPSHA, {
+    flow: part(recordOf(one), "flow"),
+    suctionLift: other === undefined ? one.suctionLift : difference(one.suctionLift, otherCells(other).level),
+    suctionLine: range(suctionOf(one, pump)),
+    altitude: one.altitude,
+    sourcePressure: one.sourcePressure,
+    ...one.liquid,
+  });
+}

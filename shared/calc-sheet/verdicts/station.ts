@@ -1,0 +1,134 @@
+import { leastFlows, operatingRegionMethod, surelyPreferred } from "../../../src/pump/operating-region.ts";
+import { specificSpeed } from "../../../src/pump/specific-speed.ts";
+import { npshMarginMethod } from "../../../src/suction/npsh-margin.ts";
+import type { Duty, DutyOtherPump, DutyPump } from "../../duty/duty.ts";
+import { cell, constant, type Expression, ifText, part } from "../expression.ts";
+import { type DutyState, dutyCases, isStation, recordOf } from "../sections/duty-cases.ts";
+import { npshMarginBasis, npshMarginOver } from "../sections/npsh.ts";
+import { drawsFromSource, otherPowers, STATION, stationRow } from "../sections/station-states.ts";
+import { type Criterion, limitOf, worded } from "./criterion.ts";
+
+interface OfPump {
+  readonly one: DutyState;
+  readonly pump: DutyOtherPump;
+  /** Its row in the record, under the station's own. */
+  readonly row: number;
+  readonly when: string;
+}
+
+/** Each further pump in each state of the station. */
+function ofEach(duty: Duty, criteria: (of: OfPump) => readonly Criterion[]): readonly Criterion[] {
+  return dutyCases(duty)
+    .filter((one) => isStation(one, duty))
+    .flatMap((one) =>
+      duty.otherPumps.flatMap((pump, i) =>
+        criteria({ one, pump, row: i + 2, when: `${pump.name}, ${one.label.toLowerCase()}` }),
+      ),
+    );
+}
+
+/** Whether each further pump pumps beside the others: held shut it only heats. */
+export function stationHead(duty: Duty): readonly Criterion[] {
+  return ofEach(duty, ({ one, row, when }) => {
+    const does = part(recordOf(one), "does", row);
+    const said = (yes: string, no: string): Expression => ifText(does, "runs", constant(yes), constant(no));
+    return [worded({ of: "head", state: said("pass", "fail"), what: when, why: does })];
+  });
+}
+
+/** Where each further pump runs on its curve, by its own flow. */
+export function stationRegion(duty: Duty): readonly Criterion[] {
+  return ofEach(duty, ({ one, pump, row, when }) => {
+    const best = pump.curve.bestEfficiency;
+    if (best === undefined) {
+      return [worded({ of: "region", state: "open", what: `${when}: its curve gives no efficiency` })];
+    }
+    const speed =
+      pump.speed === undefined ? undefined : specificSpeed({ ...best, speed: pump.speed, convention: "SI" });
+    const kind = speed?.ok ? speed.value : undefined;
+    const { least, most } = surelyPreferred(kind);
+    const facts = {
+      of: "region",
+      what: "flow over best efficiency flow (BEP)",
+      found: part(recordOf(one), "percentOfBestFlow", row),
+      quantity: "percent",
+      when,
+    } as const;
+    const [preferred, least30] = operatingRegionMethod.cites;
+    const why = "outside the preferred region";
+    return [
+      limitOf({ ...facts, limit: constant(100 * most), mustBe: "at most", broken: "check", why, cites: preferred }),
+      limitOf({ ...facts, limit: constant(100 * least), mustBe: "at least", broken: "check", why, cites: preferred }),
+      limitOf({
+        ...facts,
+        limit: constant(100 * leastFlows(kind).continuous),
+        mustBe: "at least",
+        broken: "fail",
+        why: "not for continuous running",
+        cites: least30,
+      }),
+    ];
+  });
+}
+
+/** NPSH of each further pump that draws from the source, by its own flow. */
+export function stationNpsh(duty: Duty, chosen: DutyPump): readonly Criterion[] {
+  return ofEach(duty, ({ one, pump, row, when }) => {
+    if (!drawsFromSource(duty, row - 1)) return [];
+    if (pump.curve.npshRequired === undefined) {
+      return [worded({ of: "npsh", state: "open", what: `${when}: its curve gives no NPSH required` })];
+    }
+    const at = (key: "npshAvailable" | "npshMargin"): Expression => cell(STATION, stationRow(duty, one, row - 1), key);
+    const required = part(recordOf(one), "npshRequired", row);
+    const common = { of: "npsh", quantity: "head", mustBe: "at least" } as const;
+    const isTyped = duty.state.npshMargin !== "blank";
+    return [
+      limitOf({
+        ...common,
+        what: "NPSH available",
+        found: at("npshAvailable"),
+        limit: required,
+        broken: "fail",
+        when,
+        why: "the pump cavitates and cannot run there",
+      }),
+      limitOf({
+        ...common,
+        what: "NPSH margin",
+        found: at("npshMargin"),
+        limit: npshMarginOver(required, one.suctionLift, duty, chosen),
+        broken: isTyped ? "fail" : "check",
+        when: `${when}; margin ${npshMarginBasis(duty)}`,
+        why: isTyped ? "the margin asked for is not kept" : "cavitation is near",
+        ...(!isTyped && { cites: npshMarginMethod.cites[0] }),
+      }),
+    ];
+  });
+}
+
+/** The greatest power of each further pump against what the driver of the chosen one gives: each has a driver of its own. */
+export function stationDriver(duty: Duty, gives: Expression): readonly Criterion[] {
+  const silent = duty.otherPumps.filter(({ curve }) => curve.bestEfficiency === undefined);
+  return [
+    ...otherPowers(duty).map(({ name, power }) =>
+      limitOf({
+        of: "driver",
+        what: "driver as sized for the chosen pump",
+        found: gives,
+        limit: power,
+        quantity: "power",
+        mustBe: "at least",
+        broken: "check",
+        when: `${name}, greatest power on its curve`,
+        why: "size a driver of its own for it",
+      }),
+    ),
+    ...silent.map(({ name }) =>
+      worded({
+        of: "driver",
+        state: "open",
+        what: `${name}: its curve gives no efficiency, so its power is not known`,
+      }),
+    ),
+  ];
+}
