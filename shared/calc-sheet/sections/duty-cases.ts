@@ -289,13 +289,17 @@ export function isStation({ isAlone }: DutyState, { otherPumps }: Duty): boolean
   return otherPumps.length > 0 && !isAlone;
 }
 
+/** A figure of one pump of a station, the chosen one first; a text where it does not pump, or its curve gives none. */
+export function ofStationPump(one: DutyState, of: PumpFigure, pump: number): Expression {
+  const found = part(recordOf(one), of, pump + 1);
+  return ifNumber(found, found, NOT_GIVEN);
+}
+
+type PumpFigure = "flow" | "efficiency" | "shaftPower" | "npshRequired" | "percentOfBestFlow";
+
 /** A figure of one pump, the chosen one, in a state. */
-export function ofOnePump(
-  one: DutyState,
-  duty: Duty,
-  of: "flow" | "efficiency" | "shaftPower" | "npshRequired" | "percentOfBestFlow",
-): Expression {
-  if (isStation(one, duty)) return part(recordOf(one), of, 1);
+export function ofOnePump(one: DutyState, duty: Duty, of: PumpFigure): Expression {
+  if (isStation(one, duty)) return ofStationPump(one, of, 0);
   const all = part(recordOf(one), of);
   if (of === "flow") return ratio(all, one.sideBySide);
   return of === "shaftPower" ? ratio(all, one.pumps) : all;

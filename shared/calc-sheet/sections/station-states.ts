@@ -28,7 +28,16 @@ import { FIELD } from "../field-handles.ts";
 import { type ColumnFacts, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
 import { PUMPED } from "./as-pumped.ts";
 import { asPumpedPower, lastFlow } from "./drawn-curves.ts";
-import { asStated, type DutyState, dutyCases, isStation, recordOf, type StateCurve } from "./duty-cases.ts";
+import {
+  asStated,
+  type DutyState,
+  dutyCases,
+  isStation,
+  NOT_GIVEN,
+  ofStationPump,
+  recordOf,
+  type StateCurve,
+} from "./duty-cases.ts";
 import { otherCells, otherLastFlow } from "./other-pump-inputs.ts";
 import { PUMP } from "./pump.ts";
 
@@ -340,7 +349,7 @@ export function stationTable(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     key: Parameters<typeof part<ReturnType<typeof recordOf>["columns"][number]["key"]>>[1],
   ) => part(recordOf(row.one), key, row.i + 1);
   const whereRuns = (row: (typeof rows)[number], figure: Expression): Expression =>
-    ifNumber(of(row, "npshRequired"), figure, "");
+    ifNumber(of(row, "npshRequired"), figure, NOT_GIVEN);
   const columns = STATION.columns.filter(({ key }) => {
     if (key === "npshRequired" || key === "npshAvailable" || key === "npshMargin") return hasNpsh;
     return (key !== "efficiency" && key !== "shaftPower" && key !== "bestFlowPercent") || hasEfficiency;
@@ -359,15 +368,15 @@ export function stationTable(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const cellOf = (row: (typeof rows)[number], index: number, key: keyof typeof LABELS): Expression => {
     switch (key) {
       case "efficiency":
-        return ifNumber(of(row, "efficiency"), product(of(row, "efficiency"), constant(100)), "");
+        return ifNumber(of(row, "efficiency"), product(of(row, "efficiency"), constant(100)), NOT_GIVEN);
       case "bestFlowPercent":
-        return of(row, "percentOfBestFlow");
+        return ofStationPump(row.one, "percentOfBestFlow", row.i);
       case "npshAvailable":
-        return suctions.includes(row) ? whereRuns(row, npshAvailable(row.one, duty, row.i)) : constant("");
+        return suctions.includes(row) ? whereRuns(row, npshAvailable(row.one, duty, row.i)) : constant(NOT_GIVEN);
       case "npshMargin":
         return suctions.includes(row)
           ? whereRuns(row, difference(cell(STATION, index, "npshAvailable"), of(row, "npshRequired")))
-          : constant("");
+          : constant(NOT_GIVEN);
       default:
         return of(row, key);
     }

@@ -2,8 +2,8 @@ import { leastFlows, operatingRegionMethod, surelyPreferred } from "../../../src
 import { specificSpeed } from "../../../src/pump/specific-speed.ts";
 import { npshMarginMethod } from "../../../src/suction/npsh-margin.ts";
 import type { Duty, DutyOtherPump, DutyPump } from "../../duty/duty.ts";
-import { cell, constant, type Expression, ifText, part } from "../expression.ts";
-import { type DutyState, dutyCases, isStation, recordOf } from "../sections/duty-cases.ts";
+import { cell, constant, type Expression, ifNumber, ifText, part } from "../expression.ts";
+import { type DutyState, dutyCases, isStation, NOT_GIVEN, ofStationPump, recordOf } from "../sections/duty-cases.ts";
 import { npshMarginBasis, npshMarginOver } from "../sections/npsh.ts";
 import { drawsFromSource, otherPowers, STATION, stationRow } from "../sections/station-states.ts";
 import { type Criterion, limitOf, worded } from "./criterion.ts";
@@ -50,7 +50,7 @@ export function stationRegion(duty: Duty): readonly Criterion[] {
     const facts = {
       of: "region",
       what: "flow over best efficiency flow (BEP)",
-      found: part(recordOf(one), "percentOfBestFlow", row),
+      found: ofStationPump(one, "percentOfBestFlow", row - 1),
       quantity: "percent",
       when,
     } as const;
@@ -79,7 +79,7 @@ export function stationNpsh(duty: Duty, chosen: DutyPump): readonly Criterion[] 
       return [worded({ of: "npsh", state: "open", what: `${when}: its curve gives no NPSH required` })];
     }
     const at = (key: "npshAvailable" | "npshMargin"): Expression => cell(STATION, stationRow(duty, one, row - 1), key);
-    const required = part(recordOf(one), "npshRequired", row);
+    const required = ofStationPump(one, "npshRequired", row - 1);
     const common = { of: "npsh", quantity: "head", mustBe: "at least" } as const;
     const isTyped = duty.state.npshMargin !== "blank";
     return [
@@ -96,7 +96,7 @@ export function stationNpsh(duty: Duty, chosen: DutyPump): readonly Criterion[] 
         ...common,
         what: "NPSH margin",
         found: at("npshMargin"),
-        limit: npshMarginOver(required, one.suctionLift, duty, chosen),
+        limit: ifNumber(required, npshMarginOver(required, one.suctionLift, duty, chosen), NOT_GIVEN),
         broken: isTyped ? "fail" : "check",
         when: `${when}; margin ${npshMarginBasis(duty)}`,
         why: isTyped ? "the margin asked for is not kept" : "cavitation is near",

@@ -1,0 +1,167 @@
+import { describe, expect, it } from "vitest";
+import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
+import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
+import { type WorkedPlan, workOut } from "../../../shared/calc-sheet/work-out.ts";
+import { decodeDuty } from "../../../shared/duty/decode.ts";
+import { type DutyText, EMPTY_OTHER_PUMP, type OtherPumpText, type PumpText } from "../../../shared/duty/duty-text.ts";
+import { loadDuty, saveDuty } from "../../../shared/duty/saved.ts";
+import { dutyRead, dutyText, type Fields, pumpText } from "../../support/duty-of.ts";
+import { judged, stateOf } from "../../support/judged.ts";
+import { publishedCases } from "../../support/published-cases.ts";
+
+const cellsOf = (typed: DutyText): WorkedPlan["cells"] => workOut(dutyPlan(dutyRead(typed))).cells;
+const number = (cells: WorkedPlan["cells"], key: string): number => cells.get(key) as number;
+const other = (pump: PumpText, change: Partial<OtherPumpText> = {}): OtherPumpText => ({
+  ...EMPTY_OTHER_PUMP,
+  ...pump,
+  name: "B",
+  ...change,
+});
+const near = (found: number, expected: number, within: number): void =>
+  expect(Math.abs(found / expected - 1), `${found} for ${expected}`).toBeLessThanOrEqual(within);
+
+// Case s2-pumps-017 of tests/published/hydraulics-s2-pumps.csv as a duty: hose and branch are each pump's own.
+const fT = (bore: number): number => 0.25 / Math.log10(0.0018 / 3.7 / bore) ** 2;
+const MAIN_BORE = 18 - (2.12 * 18) / 17;
+const CURVE = pumpText(
+  [
+    ["0", "72", "0", "6.9"],
+    ["288", "71.38", "26.29 %", "7.06"],
+    ["576", "69.51", "47.2 %", "7.54"],
+    ["864", "66.41", "62.72 %", "8.33"],
+    ["1151", "62.07", "72.83 %", "9.44"],
+    ["1439", "56.49", "77.6 %", "10.86"],
+    ["1727", "49.65", "76.98 %", "12.61"],
+    ["2015", "41.58", "70.98 %", "14.67"],
+  ],
+  { name: "A" },
+);
+const bypass = (fields: Fields = {}, change: Partial<DutyText> = {}): DutyText =>
+  dutyText(
+    {
+      liquid: "water",
+      temperature: "70",
+      altitude: "600",
+      flow: "3000",
+      sourceLevel: "588",
+      pumpLevel: "600",
+      deliveryLevel: "612",
+      ...fields,
+    },
+    {
+      suctionLine: [{ pipe: "ID 12 in rough 0.03 mm", length: "40", fittings: "K 0.64" }],
+      dischargeLine: [
+        { pipe: "ID 10.02 in rough 0.045 mm", length: "10", fittings: `K ${122 * fT(10.02)}`, share: "each" },
+        { pipe: `ID ${MAIN_BORE} in rough 0.02 mm`, length: "4200", fittings: `K ${128 * fT(MAIN_BORE)}, 1 exit` },
+      ],
+      pump: CURVE,
+      ...change,
+    },
+  );
+const expected = (name: string): number =>
+  publishedCases("s2-pumps").find(({ id }) => id === "s2-pumps-017")?.expected[name]?.value as number;
+
+describe("a duty of two pumps, the second stated by itself", () => {
+  const typed = bypass({}, { otherPumps: [other(CURVE)] });
+  const cells = cellsOf(typed);
+
+  it("runs at 3504 gpm, each at 49 ft and 121.8 % of best efficiency flow", () => {
+    near(number(cells, "operatingFlow"), expected("flow_total"), 5e-4);
+    near(number(cells, "stationStates.0.head"), expected("head"), 5e-4);
+    near(number(cells, "stationStates.1.bestFlowPercent"), 121.7575, 5e-4);
+    expect(number(cells, "stationStates.0.flow")).toBeCloseTo(number(cells, "stationStates.1.flow"), 6);
+    expect(stateOf(dutyRead(typed), "region", /^A|over best efficiency flow.*B, as stated/)).toBe("check");
+  });
+
+  // s1-shares-001: 20.05 ft at 1500 gpm; the losses of the hose of 0.347 ft grow with the square of 1752/1500.
+  it("has the NPSH of its own flow through its own hose", () => {
+    near(number(cells, "stationStates.1.npshAvailable"), 20.051 - 0.3466 * ((1752.09 / 1500) ** 2 - 1), 5e-4);
+  });
+
+  it("gives the power of both, and the efficiency of both together", () => {
+    const both = number(cells, "stationStates.0.shaftPower") + number(cells, "stationStates.1.shaftPower");
+    near(number(cells, "operatingPower"), both, 1e-9);
+    near(number(cells, "operatingEfficiency"), number(cells, "stationStates.0.efficiency"), 1e-6);
+    near(number(cells, "powerOfOne"), both / 2, 1e-6);
+  });
+
+  it("judges the one left alone as running off its curve", () => {
+    expect(stateOf(dutyRead(typed), "head", /one pump alone/)).toBe("fail");
+  });
+
+  // 3000 gpm of two: total head 42.66 ft (s1-shares-001) against 55.1525 ft of the curve at 1500 gpm (PCHIP of SciPy).
+  it("holds the station at the flow asked against total head", () => {
+    const own = number(cells, "totalHead") - 24 - number(cells, "commonAtDuty.0.lost");
+    near(number(cells, "commonAtDuty.0.lost"), 17.258, 5e-4);
+    near(number(cells, "headAtDuty") - own, 55.1525 - 0.3466 - 1.0545, 1e-4);
+  });
+});
+
+describe("a station of unlike pumps", () => {
+  const weak = pumpText(
+    [
+      ["0", "40", "0", "6"],
+      ["500", "36", "65 %", "7"],
+      ["1000", "25", "60 %", "9"],
+    ],
+    { name: "weak" },
+  );
+
+  it("says by name what is held shut, and fails the head", () => {
+    // 52 ft to lift: more than the 40 ft of the weak one at shutoff.
+    const high = dutyRead(bypass({ deliveryLevel: "640" }, { otherPumps: [other(weak, { name: "weak" })] }));
+    const cells = workOut(dutyPlan(high)).cells;
+    expect(cells.get("stationStates.1.does")).toBe("held shut");
+    expect(judged(high, "head", /weak, as stated/i).map(({ state, text }) => [state, /held shut/.test(text)])).toEqual([
+      ["fail", true],
+    ]);
+    expect(stateOf(high, "npsh")).toBe("open");
+  });
+
+  it("counts a higher source as less to lift, for head and for NPSH", () => {
+    const at = (level: string): WorkedPlan["cells"] =>
+      cellsOf(bypass({ deliveryLevel: "620" }, { otherPumps: [other(CURVE, { level })] }));
+    const [same, higher] = [at(""), at("3")];
+    expect(number(higher, "stationStates.1.flow")).toBeGreaterThan(number(same, "stationStates.1.flow"));
+    expect(number(higher, "stationStates.0.flow")).toBeLessThan(number(same, "stationStates.0.flow"));
+    const drop = number(higher, "stationStates.1.npshAvailable") - number(same, "stationStates.1.npshAvailable");
+    expect(drop).toBeGreaterThan(2.8);
+    expect(drop).toBeLessThan(3);
+  });
+
+  it("adds heads in series, whatever stands where", () => {
+    const typed = bypass(
+      { deliveryLevel: "690", arrangement: "series", flow: "1500" },
+      { otherPumps: [other(CURVE, { level: "50" })] },
+    );
+    const cells = cellsOf(typed);
+    const heads = number(cells, "stationStates.0.head") + number(cells, "stationStates.1.head");
+    near(heads, number(cells, "operatingHead"), 1e-9);
+    expect(cells.get("stationStates.1.npshAvailable")).toBe("not given");
+  });
+
+  it("waits where a further pump cannot be read, and says so at its box", () => {
+    const { duty, findings, isComplete } = decodeDuty(bypass({}, { otherPumps: [other(CURVE, { speedRatio: "9" })] }));
+    expect([duty.pump, duty.pumpState, isComplete]).toEqual([undefined, "unreadable", false]);
+    expect(findings.get("otherPumps.0.speedRatio")?.map(({ code }) => code)).toEqual(["out-of-range"]);
+    const twice = decodeDuty(bypass({}, { otherPumps: [other(CURVE, { name: "a" })] }));
+    expect(twice.findings.get("otherPumps.0.name")?.map(({ code }) => code)).toEqual(["pump-named-twice"]);
+    const blank = decodeDuty(bypass({}, { otherPumps: [EMPTY_OTHER_PUMP] }));
+    expect([blank.isComplete, blank.duty.otherPumps]).toEqual([true, []]);
+  });
+
+  it("is saved and comes back, and stands on the sheet", () => {
+    const typed = bypass({}, { otherPumps: [other(weak, { name: "weak", checkValve: "no", flangeClass: "150" })] });
+    const back = loadDuty(saveDuty(typed));
+    expect(back.ok && back.value).toEqual(typed);
+    const sheet = dutySheet(typed);
+    if (!sheet.ok) throw new Error(JSON.stringify(sheet.findings));
+    const texts = JSON.stringify(sheet.value);
+    for (const words of ["Further pump 1", "What each pump does", "weak"]) expect(texts).toContain(words);
+  });
+
+  it("is one kind of pump where none is added: the answer of before", () => {
+    const cells = cellsOf(bypass({}, { otherPumps: [] }));
+    expect(cells.has("stationStates.0.flow")).toBe(false);
+  });
+});
