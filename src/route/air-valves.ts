@@ -5,7 +5,7 @@ import { orificeFor } from "./large-orifice.ts";
 import { checkedRoute, type Route, type RouteVertex } from "./route.ts";
 import type { SummitValve } from "./siphon.ts";
 
-export type AirValve = "combination" | "release only, shuts under vacuum" | "vacuum primer" | "air release";
+export type AirValve = "combination" | "release only" | "vacuum primer" | "air release";
 export type AirValvePlace = "summit" | "fall steepens" | "rise flattens" | "long stretch" | "behind the pump";
 
 /** A place at which a route asks for an air valve. */
@@ -79,7 +79,7 @@ export function airValves(
 function valveAt(place: AirValvePlace, summitValve: SummitValve): AirValve {
   if (place === "behind the pump") return "air release";
   if (place !== "summit" || summitValve === "air valve" || summitValve === "none") return "combination";
-  return summitValve === "vacuum primer" ? "vacuum primer" : "release only, shuts under vacuum";
+  return summitValve === "vacuum primer" ? "vacuum primer" : "release only";
 }
 
 function behindPump([start]: readonly RouteVertex[]): Place {

@@ -35,7 +35,7 @@ export const fillTimeMethod = {
 } as const;
 
 /** Flows at which the line's losses are worked out; between them they are interpolated over the square of the flow. */
-const FLOWS = 33;
+const FLOWS = 17;
 
 /**
  * Time in which pumps fill a line, s: at each place the flow at which they give the head of the highest place passed so
@@ -74,15 +74,27 @@ export function fillTime({ pumps, ...system }: FillTimeInput): Result<FillTime> 
   let isThrottled = false;
   let least = flowFor(run, (flow) => neededAt(0, flow));
   if (least === undefined) return fail([doesNotFill(run, neededAt(0, top))]);
+  const levels = system.route.vertices.map(({ elevation }) => elevation);
+  // Vertices passed that are higher than all after them: with more lost on the way, a later one as high asks for more.
+  const high: number[] = [];
   for (const [i, { pipe, length, runs = 1 }] of reachesOf(system.route).entries()) {
     const section = runs * (Math.PI / 4) * pipe.bore ** 2;
     volume += section * length;
-    const passed = (flow: number): number => Math.max(...Array.from({ length: i + 1 }, (_, k) => neededAt(k, flow)));
+    while (high.length > 0 && (levels[high.at(-1) as number] as number) <= (levels[i] as number)) high.pop();
+    high.push(i);
+    const passed = (flow: number): number =>
+      high.reduce((most, k) => Math.max(most, neededAt(k, flow)), Number.NEGATIVE_INFINITY);
     const along = (share: number, flow: number): number =>
       neededAt(i, flow) + (neededAt(i + 1, flow) - neededAt(i, flow)) * share;
     const needed = (share: number, flow: number): number => Math.max(passed(flow), along(share, flow));
     const atEnd = flowFor(run, (flow) => needed(1, flow));
     if (atEnd === undefined) return fail([doesNotFill(run, needed(1, top))]);
+    if (Math.max(along(0, atEnd), along(1, atEnd)) <= passed(atEnd)) {
+      // The front is below a place it has passed: that one sets the flow.
+      time += (section * length) / atEnd;
+      isThrottled ||= atEnd === most;
+      continue;
+    }
     const slowness = (share: number): number => {
       const flow = flowFor(run, (at) => needed(share, at)) as number;
       if (flow === most) isThrottled = true;

@@ -43,8 +43,9 @@ export interface GradePoint {
 /** Absolute pressure under which dissolved air comes out and siphon recovery is not allowed for, Pa. */
 export const LEAST_SIPHON_PRESSURE = 30_000;
 
-const HIGHEST_SIPHON_AT_SEA_LEVEL = 7;
-const SIPHON_LOSS_WITH_ALTITUDE = 1.1 / 1000;
+/** m, and m a metre of altitude. */
+export const HIGHEST_SIPHON_AT_SEA_LEVEL = 7;
+export const SIPHON_LOSS_WITH_ALTITUDE = 1.1 / 1000;
 
 /** How far a line may stand above its grade line at an altitude [m]: 7.0 m less 1.1 m per 1000 m, a choice of ours. */
 export function highestSiphon(altitude: number): number {

@@ -39,6 +39,8 @@ export interface RunPressures {
   readonly shutoff: number | undefined;
   /** Pumps stopped, the check valve shut, the line full to the highest point beyond. */
   readonly standing: number;
+  /** At rest with no air let in at the summits: what hangs on the outlet, no lower than vapour pressure. */
+  readonly hanging: number;
   /** While it fills, with the front at the governing summit; 0 beyond it. */
   readonly filling: number;
   /** Rise, and fall, if the flow stops at once: the run's own, or what a neighbour passes on. */
@@ -106,7 +108,7 @@ interface Grades {
 }
 
 function pressuresOf(
-  { route, liquid, shutoffLevel }: LinePressuresInput,
+  { route, liquid, shutoffLevel, outletPressure }: LinePressuresInput,
   points: readonly GradePoint[],
   { lost, standing, surges }: Grades,
 ): readonly RunPressures[] {
@@ -117,6 +119,7 @@ function pressuresOf(
   const governing = toReach.indexOf(fillStart);
   const floor =
     (liquid.vapourPressure ?? 0) - Math.min(...points.map(({ atmosphericPressure }) => atmosphericPressure));
+  const outletGrade = (vertices.at(-1) as RouteVertex).elevation + outletPressure / weight;
   return surges.map((surge, i) => {
     const ends = [i, i + 1];
     const over = (grade: (end: number) => number): readonly number[] =>
@@ -125,7 +128,7 @@ function pressuresOf(
     const runningEnds = [Math.max(from.pressure, from.leastPressure), to.pressure];
     const running = Math.max(...runningEnds);
     const shutoff = shutoffLevel === null ? undefined : Math.max(...over(() => shutoffLevel));
-    const stood = over((end) => standing[end] as number);
+    const stood = over((end) => Math.max(standing[end] as number, outletGrade));
     const filled = i < governing ? over((end) => fillStart - (lost[end] as number)) : [0];
     const least = Math.min(from.leastPressure, to.leastPressure, ...stood);
     return {
@@ -136,6 +139,7 @@ function pressuresOf(
       running,
       shutoff,
       standing: Math.max(...stood),
+      hanging: Math.max(floor, Math.min(...over(() => outletGrade))),
       filling: Math.max(0, ...filled),
       surge,
       withSurge: Math.max(running, shutoff ?? running) + surge,

@@ -87,7 +87,7 @@ export function siphonCredit(input: SiphonInput): Result<SiphonCredit> {
   return andThen(headToFill(input), ({ head: headHeld, governing }) =>
     andThen(march(flow, route, liquid), (marched) => {
       const startHead = startOf(marched, route, deliveryPressure / weight);
-      return andThen(gradeLine({ flow, route, startHead, liquid, outletPressure: deliveryPressure }), (points) =>
+      return andThen(gradeLine({ flow, route, startHead: null, liquid, outletPressure: deliveryPressure }), (points) =>
         andThen(lineLoss({ flow, line: suctionLine, liquid }), ({ total }) => {
           const headThrough = startHead + total - sourceLevel - sourcePressure / weight;
           const isAsked = headHeld > headThrough;

@@ -191,8 +191,8 @@ export const SIPHONCREDIT = defineEntry({
       summit: { name: "summit at", quantity: "length" },
       level: { name: "its level", quantity: "elevation" },
       pressure: { name: "pressure there, running full", quantity: "gaugePressure" },
-      froude: { name: "Froude number of the fall" },
-      clearing: { name: "that clears it of air" },
+      froude: { name: "Froude number of the fall", quantity: "ratio" },
+      clearing: { name: "that clears it of air", quantity: "ratio" },
     },
   },
   examples: [

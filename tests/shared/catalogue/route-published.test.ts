@@ -235,4 +235,49 @@ describe("published cases of the route", () => {
     expectPublished(at(/with surge/i), "allowed_recurring_1.5_PC", of("s4-envelope-006"));
     expectPublished(at(/rare surge/i), "allowed_occasional_2.0_PC", of("s4-envelope-006"));
   });
+
+  // Worked examples that print a friction factor of 0.02: as rough as gives it, 1/√f = −2 lg(ε/3.7 D), without viscosity.
+  const rough = (bore: number) => `ID ${bore} mm rough ${bore * 3.7 * 10 ** (-1 / (2 * Math.sqrt(0.02)))} mm`;
+  const THIN = "998.2 kg/m3, 1e-9 cP";
+  const WEIGHT = (998.2 * 9.80665) / 1000;
+
+  it("gives a textbook siphon its pressure at the summit", () => {
+    const case5 = of("s3-route-005");
+    const flow = (case5.expected["flow"]?.value as number) * 1000;
+    const line = [
+      [rough(200), 100, null, null, 23],
+      [rough(200), 400, null, null, 0],
+    ];
+    const grade = rows("GRADELINE", flow, line, 20, THIN, null, 20, null, null, null, "SI");
+    // The book takes g as 9.81: 0.04 % of the head lost.
+    expect(figure(grade, 2, 3) / WEIGHT / (case5.expected["pressure_head_at_summit"]?.value as number)).toBeCloseTo(
+      1,
+      3,
+    );
+    // Nothing of the 20 m is left over but for the velocity head, 0.4 m.
+    expect(figure(grade, 3, 2)).toBeCloseTo(-0.4, 1);
+  });
+
+  it("puts the summit of a long siphon where its pressure is the least allowed", () => {
+    const case4 = of("s3-route-004");
+    const line = [
+      [rough(100), 2000, null, null, case4.expected["summit_above_upper_level"]?.value as number],
+      [rough(100), 3000, null, null, -5],
+    ];
+    const flow = (case4.expected["flow"]?.value as number) * 1000;
+    const grade = rows("GRADELINE", flow, line, 0, THIN, null, 0, null, null, null, "SI");
+    // 2.5 m absolute under an atmosphere of 10.3 m.
+    expect(figure(grade, 2, 3) / WEIGHT).toBeCloseTo(2.5 - 10.3, 2);
+  });
+
+  it("holds hose at its low end against the shut valve", () => {
+    const line = [
+      ["6in layflat", 30, null, null, -20],
+      ["8in HDPE DR17", 100, null, null, 30],
+    ];
+    const table = rows("LINEPRESSURES", 0, line, 0, null, 210, null, null, null, null, "SG 1, 1 cP");
+    // The trade's 2.31 ft a psi against exact ρ g: 0.15 %.
+    const expected = of("s4-envelope-008").expected["layflat_shutoff"]?.value as number;
+    expect(Math.abs(figure(table, 1, 5) / expected - 1)).toBeLessThan(0.0015);
+  });
 });

@@ -8,10 +8,12 @@ import { clearingFroude } from "../../../src/route/falling-leg.ts";
 import { fillTime } from "../../../src/route/fill-time.ts";
 import { headToFill, usualFillingFlow } from "../../../src/route/filling.ts";
 import { gradeLine } from "../../../src/route/grade-line.ts";
+import { highestSiphon, LEAST_SIPHON_PRESSURE } from "../../../src/route/grade-point.ts";
 import { gravityFlow } from "../../../src/route/gravity-flow.ts";
 import { orificeFor } from "../../../src/route/large-orifice.ts";
 import { linePressures } from "../../../src/route/line-pressures.ts";
 import { type Route, routeOfLine } from "../../../src/route/route.ts";
+import { standardAtmosphere } from "../../../src/site/atmosphere.ts";
 import { expectPublished } from "../../support/expect-published.ts";
 import { COLD_WATER, fittingOf, pipeOf, segmentOf } from "../../support/pipes.ts";
 import { publishedCases } from "../../support/published-cases.ts";
@@ -259,6 +261,16 @@ describe("falling legs and air valves", () => {
   });
 });
 
+describe("the limits of vacuum", () => {
+  it("narrow with altitude: by height and by 30 kPa absolute", () => {
+    const case9 = of("s3-route-009");
+    expectPublished(highestSiphon(1500), "limit_by_height", case9);
+    const air = value(standardAtmosphere(1500));
+    expectPublished(air / 1000, "atmosphere", case9);
+    expectPublished((air - LEAST_SIPHON_PRESSURE) / (998.2 * 9.80665), "limit_by_30_kPa", case9);
+  });
+});
+
 describe("pressures of a line", () => {
   it("passes on of a surge 2 (A1/a1)/(A1/a1 + A2/a2)", () => {
     const wide = { area: 4, waveSpeed: 1000, pressureChange: 100 };
@@ -284,6 +296,17 @@ describe("pressures of a line", () => {
     expect(first?.surge).toBeCloseTo(1.4642e6, -3);
     expect(first?.withSurge).toBeCloseTo((first?.shutoff as number) + (first?.surge as number), 3);
     expect(found.findings.map(({ code }) => code)).toContain("column-separates-on-surge");
+  });
+
+  it("leaves a low place full to the next summit, on either side", () => {
+    const low = routeOf([run(100, 8), run(100, 4), run(100, 20), run(150, 5), run(100, 10), run(100, 0)]);
+    const area = (Math.PI / 4) * 0.3 ** 2;
+    const found = value(drainDown(low, 0));
+    // Out: 150 m down to the 10 m of the next summit, 10 of 15 m, and the last 100 m.
+    expect(found.runsOut).toBeCloseTo(area * (100 + 100), 9);
+    // Back: from 20 m down to the 8 m before it, 12 of 16 m of 100 m, and the first 100 m.
+    expect(found.runsBack).toBeCloseTo(area * (75 + 100), 9);
+    expect(found.standing).toEqual([20, 20, 20, 20, 10, 10, 0]);
   });
 
   it("siphons on after a stop where the outlet lies below the source", () => {
