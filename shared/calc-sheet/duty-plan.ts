@@ -23,6 +23,7 @@ import { pressureSection } from "./sections/pressure.ts";
 import { primingSection } from "./sections/priming.ts";
 import { chosenPump, pumpCurveTable, rangeToCover } from "./sections/pump.ts";
 import { pumpFigures } from "./sections/pump-figures.ts";
+import { pumpStops } from "./sections/pump-stops.ts";
 import { citedBy, findings, references } from "./sections/remarks.ts";
 import { slurrySection } from "./sections/slurry.ts";
 import { slurryWorkings } from "./sections/slurry-lines.ts";
@@ -90,6 +91,7 @@ function pumpOnTheDuty(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...drawnCurves(duty, pump),
     ...systemCases(duty, pump),
     ...stationTable(duty, pump),
+    ...pumpStops(duty, pump),
     dutyStates(duty, pump),
     ...operatingPoint(duty, pump),
     ...dutyRegion(duty, pump),

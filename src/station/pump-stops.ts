@@ -36,11 +36,17 @@ export function pumpStops(input: StationOperationInput): Result<readonly PumpSto
     return fail([{ code: "left-out", kind: "error", subject: "pumps", suggestions: ["two pumps or more"] }]);
   }
   return andThen(checkedAtLeast(input), () => {
-    const withOneStopped = pumps.map((_, i) => counts.map((count, other) => (other === i ? count - 1 : count)));
-    const alone = all > FEW ? [] : pumps.map((_, i) => counts.map((_, other) => (other === i ? 1 : 0)));
-    const wanted = new Map([...withOneStopped, ...alone].map((running) => [running.join(" "), running]));
-    return succeed([...wanted.values()].map((running) => stopAt(input, running)));
+    return succeed(leftRunning(counts).map((running) => stopAt(input, running)));
   });
+}
+
+/** How many of each kind are left running, of so many, in the order of `pumpStops`. */
+export function leftRunning(counts: readonly number[]): readonly (readonly number[])[] {
+  const all = counts.reduce((sum, count) => sum + count, 0);
+  const withOneStopped = counts.map((_, i) => counts.map((count, other) => (other === i ? count - 1 : count)));
+  const alone = all > FEW ? [] : counts.map((_, i) => counts.map((_, other) => (other === i ? 1 : 0)));
+  const some = [...withOneStopped, ...alone].filter((running) => running.some((count) => count > 0));
+  return [...new Map(some.map((running) => [running.join(" "), running])).values()];
 }
 
 /** The number of pumps and the liquid alone; what the pumps do together is not asked here. */

@@ -1,6 +1,6 @@
 import type { Quantity } from "../../../src/basis/quantities.ts";
 import { SERIES_COLUMNS } from "../../catalogue/parameters/series-pumps.ts";
-import { type Duty, pumpsInSeries } from "../../duty/duty.ts";
+import { type Duty, type DutySegment, pumpsInSeries } from "../../duty/duty.ts";
 import type { FieldKey } from "../../duty/fields.ts";
 import { type StageFacts, type Stages, stagesRead } from "../../duty/stages.ts";
 import { constant, type Expression, type Handle, handle } from "../expression.ts";
@@ -100,9 +100,12 @@ const CHECK = handle("checkValve", null);
 
 /** Whether a check valve stands in the discharge line. */
 export function hasCheckValve({ dischargeLine }: Duty): boolean {
-  return dischargeLine.some(
-    ({ segment }) => segment?.fittings.some(({ fitting }) => CHECK_VALVE.test(fitting.name)) === true,
-  );
+  return dischargeLine.some(isCheckValve);
+}
+
+/** Whether a row of a line holds a check valve. */
+export function isCheckValve({ segment }: DutySegment): boolean {
+  return segment?.fittings.some(({ fitting }) => CHECK_VALVE.test(fitting.name)) === true;
 }
 
 export function checkValveInput(duty: Duty): InputItem {

@@ -33,6 +33,7 @@ import {
   type DutyState,
   dutyCases,
   isStation,
+  leastSystem,
   NOT_GIVEN,
   ofStationPump,
   recordOf,
@@ -101,11 +102,30 @@ export function stationNames(duty: Duty): readonly string[] {
   return [chosen === "" ? "chosen pump" : chosen, ...duty.otherPumps.map(({ name }) => name)];
 }
 
+/** How many pumps run, alike or not; one where nobody can read how many. */
+export function pumpsTogether({ pumpsRunning = 1, otherPumps }: Duty): number {
+  return pumpsRunning + otherPumps.length;
+}
+
+/** The call of a function on the pumps of a state, their common system and the losses of own rows. */
+export function stationArguments(one: DutyState, duty: Duty) {
+  const alike = { curve: range(one.curve.table), speedRatio: one.speedRatio, trimRatio: one.trimRatio };
+  return {
+    ...(isStation(one, duty) ? { curve: range(stationOf(one.curve)) } : { ...alike, numberOfPumps: one.pumps }),
+    systemCurve: range(curveIn(one, "Common")),
+    arrangement: FIELD.arrangement,
+    SG: one.specificGravity,
+    ...(placedRows(duty, "Own").length > 0 && { ownLosses: range(curveIn(one, "Own")) }),
+  };
+}
+
 /** Working columns of a station of unlike pumps: its curves, its systems, where they meet; nothing of one kind of pump. */
 export function stationWorkings(duty: Duty, pump: DutyPump): readonly PlanItem[] {
-  const states = dutyCases(duty).filter((one) => isStation(one, duty));
+  const stations = dutyCases(duty).filter((one) => isStation(one, duty));
+  // Of pumps alike the rows that are each one's own count where one of them stops.
+  const states = stations.length === 0 && pumpsTogether(duty) > 1 ? [leastSystem(duty)] : stations;
   if (states.length === 0) return [];
-  const curves = new Map(states.map(({ curve }) => [curve.table.key, curve]));
+  const curves = new Map(stations.map(({ curve }) => [curve.table.key, curve]));
   const lines = new Map(states.map((one) => [one.lines.dischargeLine.key, one]));
   const systems = new Map(states.map((one) => [systemKey(one), one]));
   return [

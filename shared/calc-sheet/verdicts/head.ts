@@ -24,7 +24,7 @@ import { PUMP } from "../sections/pump.ts";
 import { KIND } from "../sections/pump-figures.ts";
 import { viscousHeadRatio, viscousOpen } from "../sections/viscous-curve.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
-import { stationHead } from "./station.ts";
+import { checkValveOfEach, stationHead } from "./station.ts";
 
 /** Boxes without which nobody can say what head is asked for. */
 const NEEDED = ["flow", "sourceLevel", "deliveryLevel", "liquid", "temperature"] as const satisfies readonly FieldKey[];
@@ -37,6 +37,7 @@ export function headCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
     curveReaches(),
     ...dutyCases(duty).flatMap((one) => [...headIn(one, duty, pump), runsIn(one, "head"), ...comesIn(one, duty)]),
     ...stationHead(duty),
+    ...checkValveOfEach(duty),
     ...shutoff(duty, pump),
     ...overTheSummit(duty),
     ...band(duty, pump),

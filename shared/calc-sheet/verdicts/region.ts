@@ -6,7 +6,7 @@ import { type DutyState, dutyCases, ofOnePump } from "../sections/duty-cases.ts"
 import { REGION_BAND } from "../sections/pump-figures.ts";
 import { type Criterion, type LimitFacts, limitOf, worded } from "./criterion.ts";
 import { NO_POINT, openOfDuty } from "./head.ts";
-import { stationRegion } from "./station.ts";
+import { stationRegion, stopCriteria } from "./station.ts";
 
 /** Where each pump runs on its curve, in every state that the duty covers, the last one running alone included. */
 export function regionCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
@@ -19,6 +19,7 @@ export function regionCriteria(duty: Duty, pump: DutyPump): readonly Criterion[]
   return [
     ...dutyCases(duty).flatMap((one) => [...ofRegion(one, duty, pump), ...ofMaker(one, duty)]),
     ...stationRegion(duty),
+    ...stopCriteria(duty),
   ];
 }
 

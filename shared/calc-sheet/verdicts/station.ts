@@ -5,7 +5,16 @@ import type { Duty, DutyOtherPump, DutyPump } from "../../duty/duty.ts";
 import { cell, constant, type Expression, ifNumber, ifText, part } from "../expression.ts";
 import { type DutyState, dutyCases, isStation, NOT_GIVEN, ofStationPump, recordOf } from "../sections/duty-cases.ts";
 import { npshMarginBasis, npshMarginOver } from "../sections/npsh.ts";
-import { drawsFromSource, otherPowers, STATION, stationRow } from "../sections/station-states.ts";
+import { isCheckValve } from "../sections/pressure-stages.ts";
+import { STOPS, stopLabels } from "../sections/pump-stops.ts";
+import {
+  drawsFromSource,
+  isOwnRow,
+  otherPowers,
+  pumpsTogether,
+  STATION,
+  stationRow,
+} from "../sections/station-states.ts";
 import { type Criterion, limitOf, worded } from "./criterion.ts";
 
 interface OfPump {
@@ -130,5 +139,37 @@ export function stationDriver(duty: Duty, gives: Expression): readonly Criterion
         what: `${name}: its curve gives no efficiency, so its power is not known`,
       }),
     ),
+  ];
+}
+
+/** What the rest does when one pump stops: none may run off its curve, and none should leave its region. */
+export function stopCriteria(duty: Duty): readonly Criterion[] {
+  return stopLabels(duty).map((label, row) => {
+    const verdict = part(STOPS, "verdict", row);
+    const state = ifText(verdict, "runs", constant("pass"), constant("check"));
+    return worded({
+      of: "region",
+      state: { op: "ifNumber", of: part(STOPS, "headLeft", row), met: constant("fail"), otherwise: state },
+      what: label,
+      why: verdict,
+    });
+  });
+}
+
+/** Whether each of several pumps side by side has a check valve of its own. */
+export function checkValveOfEach(duty: Duty): readonly Criterion[] {
+  if (pumpsTogether(duty) === 1 || duty.arrangement === "series") return [];
+  const hasOwn = duty.dischargeLine.some((row) => isOwnRow(row, "dischargeLine") && isCheckValve(row));
+  const without = duty.otherPumps.filter(({ hasCheckValve }) => !hasCheckValve);
+  const said = (what: string): Criterion =>
+    worded({
+      of: "head",
+      state: "check",
+      what,
+      why: "a stopped pump lets liquid back: give each a check valve, in a row of the discharge line marked “each”",
+    });
+  return [
+    ...(hasOwn ? [] : [said("check valve of each pump: none in the rows of the discharge line marked “each”")]),
+    ...without.map(({ name }) => said(`${name}: no check valve of its own`)),
   ];
 }

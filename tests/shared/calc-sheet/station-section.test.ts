@@ -165,3 +165,38 @@ describe("a station of unlike pumps", () => {
     expect(cells.has("stationStates.0.flow")).toBe(false);
   });
 });
+
+describe("when one of several pumps stops", () => {
+  const alike = bypass({ pumpsRunning: "2" });
+
+  // Case s2-pumps-011: at the end of its curve the one left is still 6.85 ft too strong.
+  it("runs the one left off its curve, with the head left there", () => {
+    const cells = cellsOf(alike);
+    expect(cells.get("pumpStopsShown.0.verdict")).toBe("runs off its curve");
+    near(number(cells, "pumpStopsShown.0.headLeft"), 6.84937, 2e-3);
+    expect(judged(dutyRead(alike), "region", /1 of 2 stopped/i).map(({ state }) => state)).toEqual(["fail"]);
+  });
+
+  it("is worked out for each of unlike pumps by name", () => {
+    const cells = cellsOf(bypass({ deliveryLevel: "640" }, { otherPumps: [other(CURVE)] }));
+    expect(cells.get("pumpStopsShown.0.verdict")).toBe("runs");
+    expect(number(cells, "pumpStopsShown.0.flow")).toBeCloseTo(number(cells, "pumpStopsShown.1.flow"), 6);
+    // Backwards through the stopped one some rated flow or less: the header stands near its rated head.
+    expect(number(cells, "pumpStopsShown.0.flowBack")).toBeGreaterThan(500);
+  });
+
+  it("asks for a check valve in the rows that are each pump's own", () => {
+    const rows = alike.dischargeLine;
+    const withValve = [{ ...rows[0], fittings: "1 swing check" }, rows[1]] as DutyText["dischargeLine"];
+    const common = [rows[0], { ...rows[1], fittings: "1 swing check, 1 exit" }] as DutyText["dischargeLine"];
+    const said = (dischargeLine: DutyText["dischargeLine"], pumps = "2") =>
+      judged(
+        dutyRead({ ...alike, dischargeLine, fields: { ...alike.fields, pumpsRunning: pumps } }),
+        "head",
+        /check valve of each/i,
+      ).length;
+    expect([said(rows), said(common), said(withValve), said(rows, "1")]).toEqual([1, 1, 0, 0]);
+    const without = bypass({}, { otherPumps: [other(CURVE, { checkValve: "no" })] });
+    expect(judged(dutyRead(without), "head", /no check valve of its own/).map(({ state }) => state)).toEqual(["check"]);
+  });
+});
