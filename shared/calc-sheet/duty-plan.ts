@@ -4,6 +4,7 @@ import { type PackageSection, placed, waitsFor } from "./package-section.ts";
 import { type CalcSheetPlan, type PlanItem, statement } from "./plan.ts";
 import { basis, titleBlock } from "./sections/basis.ts";
 import { boltingSection } from "./sections/bolting.ts";
+import { boosters } from "./sections/boosters.ts";
 import { cautions } from "./sections/cautions.ts";
 import { drawnCurves } from "./sections/drawn-curves.ts";
 import { driveSection } from "./sections/drive.ts";
@@ -94,6 +95,7 @@ function pumpOnTheDuty(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...pumpStops(duty, pump),
     dutyStates(duty, pump),
     ...operatingPoint(duty, pump),
+    ...boosters(duty, pump),
     ...dutyRegion(duty, pump),
     ...acceptance(duty, pump),
   ];

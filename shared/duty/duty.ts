@@ -69,8 +69,8 @@ export function pumpsSideBySide({ pumpsRunning = 1, arrangement }: Duty): number
 }
 
 /** How many pumps add their heads; one where they share the flow, or where nobody can read how many there are. */
-export function pumpsInSeries({ pumpsRunning = 1, arrangement }: Duty): number {
-  return arrangement === "series" ? pumpsRunning : 1;
+export function pumpsInSeries({ pumpsRunning = 1, arrangement, otherPumps }: Duty): number {
+  return arrangement === "series" ? pumpsRunning + otherPumps.length : 1;
 }
 
 /** Whether the pump stands above the liquid it draws from. */

@@ -16,6 +16,8 @@ export interface StageFacts {
   readonly dischargeFlange?: string;
   readonly casing?: number;
   readonly level?: number;
+  /** Rows of the discharge line before it. */
+  readonly afterRow?: number;
   readonly checkValve?: "yes" | "no";
   readonly part?: string;
   readonly partPressure?: number;
@@ -25,13 +27,14 @@ export interface StageFacts {
 export type Stages = ReadonlyMap<number, StageFacts>;
 
 const EXAMPLES = [
-  "“2: Class 300, casing 500 psi, level 730 ft”",
+  "“2: Class 300, casing 500 psi, level 730 ft, after row 1”",
   "“1: check valve, hose 300 psi; 2: WCB, suction flange NPS 10”",
 ];
 const STAGE = /^(?:stage |pump )?(\d{1,2}) ?: ?(.+)$/i;
 const CLASS = /^(?:(?:class|cl\.?|asa|pn)\b|pn ?\d|#|\d+ ?(?:#|lbs?\b))/i;
 const FLANGE = /^(suction|discharge)(?: flange)? (.+)$/i;
 const CASING = /^(?:casing|mawp|maximum allowable working pressure)(?: working pressure| mawp)? (.+)$/i;
+const AFTER = /^(?:behind|after)(?: row)? (\d{1,3})$/i;
 const LEVEL_OF = /^(?:level|at|elevation) (.+)$/i;
 const PART = /^(\D.*?) (\d[\d.,]* ?\S+)$/;
 
@@ -76,6 +79,8 @@ function factRead(item: string, subject: string, unitSet: UnitSetName): Result<S
   if (casing !== undefined) {
     return andThen(amountRead(casing, "gaugePressure", subject, unitSet), (found) => succeed({ casing: found }));
   }
+  const after = AFTER.exec(item)?.[1];
+  if (after !== undefined) return succeed({ afterRow: Number(after) });
   const level = LEVEL_OF.exec(item)?.[1];
   if (level !== undefined) {
     return andThen(amountRead(level, "elevation", subject, unitSet), (found) => succeed({ level: found }));

@@ -42,6 +42,12 @@ export function otherLastFlow(pump: DutyOtherPump): Expression {
   return product(extreme("columnGreatest", curve, "flow", ""), speedRatio, trimRatio);
 }
 
+/** The greatest head of its curve as it runs. */
+export function otherGreatestHead(pump: DutyOtherPump): Expression {
+  const { curve, speedRatio, trimRatio } = otherCells(pump);
+  return product(extreme("columnGreatest", curve, "head", ""), speedRatio, speedRatio, trimRatio, trimRatio);
+}
+
 /** Each further pump with its curve, as inputs. */
 export function otherPumpInputs(duty: Duty): readonly PlanItem[] {
   return duty.otherPumps.flatMap((pump, i): readonly PlanItem[] => [
@@ -76,7 +82,9 @@ function inputsOf(duty: Duty, pump: DutyOtherPump): readonly InputItem[] {
           ),
         ];
   const size = (of: Handle, key: "suctionSize" | "dischargeSize" | "flangeClass"): readonly InputItem[] =>
-    typed[key].trim() === "" ? [] : [words(of, OWN_BOXES[key].label, typed[key].trim(), "stated")];
+    typed[key].trim() === "" || duty.arrangement === "series"
+      ? []
+      : [words(of, OWN_BOXES[key].label, typed[key].trim(), "stated")];
   return [
     words(cells.name, "Pump", name, basisOf("name")),
     ...number(cells.speed, PUMP_BOXES.speed.label, "speed", pump.speed),

@@ -6,6 +6,7 @@ import { type StageFacts, type Stages, stagesRead } from "../../duty/stages.ts";
 import { constant, type Expression, type Handle, handle } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type InputItem, type PlanItem, statement, type WorkingColumn, type WorkingItem } from "../plan.ts";
+import { otherGreatestHead } from "./other-pump-inputs.ts";
 import { GREATEST } from "./pressure-head.ts";
 import { inUnitSet } from "./stated-input.ts";
 
@@ -15,24 +16,52 @@ export const SERIES_AT_BEST = { key: "seriesPumpsAtBest" } as const;
 
 const NONE: Stages = new Map();
 
-/** What each stage has of its own; nothing where pumps do not stand in series, or the box cannot be read. */
+/**
+ * What each stage has of its own, the last of them further pumps with their flanges; nothing where pumps do not stand in
+ * series, or the box cannot be read.
+ */
 export function stagesOf(duty: Duty): Stages {
-  const { stages, unitSet } = duty;
-  if (stages === undefined || pumpsInSeries(duty) === 1) return NONE;
+  const { stages = "", unitSet, otherPumps } = duty;
+  const count = pumpsInSeries(duty);
+  if (count === 1) return NONE;
   const read = stagesRead(stages, "", unitSet);
-  return read.ok ? read.value : NONE;
+  const stated = read.ok ? read.value : NONE;
+  const flanges = otherPumps.flatMap(({ typed }, i): readonly (readonly [number, StageFacts])[] => {
+    const [suctionFlange, dischargeFlange, flangeClass] = [
+      typed.suctionSize,
+      typed.dischargeSize,
+      typed.flangeClass,
+    ].map((text) => text.trim());
+    const stage = count - otherPumps.length + i + 1;
+    const own = {
+      ...(suctionFlange && { suctionFlange }),
+      ...(dischargeFlange && { dischargeFlange }),
+      ...(flangeClass && { flangeClass }),
+      ...stated.get(stage),
+    };
+    return Object.keys(own).length === 0 ? [] : [[stage, own]];
+  });
+  return flanges.length === 0 ? stated : new Map([...stated, ...flanges]);
+}
+
+/** Greatest head of a stage: of the chosen pump, or of the further pump that stands there. */
+function greatestHeadOf(duty: Duty, row: number, chosen: Expression): Expression {
+  const other = duty.otherPumps[row - (pumpsInSeries(duty) - duty.otherPumps.length)];
+  return pumpsInSeries(duty) === 1 || other === undefined ? chosen : otherGreatestHead(other);
 }
 
 interface Own {
   readonly label: string;
   readonly quantity?: Quantity;
-  readonly column: keyof typeof SERIES_COLUMNS;
+  /** Absent where it is no matter at closed valve. */
+  readonly column?: keyof typeof SERIES_COLUMNS;
   /** The box that holds for all stages. */
   readonly field?: FieldKey;
 }
 
 const OWN: Readonly<Record<keyof StageFacts, Own>> = {
   level: { label: "level", quantity: "elevation", column: "elevation", field: "pumpLevel" },
+  afterRow: { label: "stands after row of the discharge line" },
   casing: {
     label: "casing MAWP",
     quantity: "gaugePressure",
@@ -125,6 +154,7 @@ export function seriesTable(duty: Duty, end: "careful" | "atBest"): WorkingItem 
   const lastCheck = (row: number): Expression => (row === count - 1 ? CHECK : constant("no"));
   const columns = KEYS.flatMap((key): readonly WorkingColumn[] => {
     const { column: of, field } = OWN[key];
+    if (of === undefined) return [];
     const hasOwn = [...stages].some(([stage, facts]) => stage <= count && facts[key] !== undefined);
     if (key === "checkValve") {
       return [column(of, (row) => stageCell(stages, row + 1, key) ?? lastCheck(row))];
@@ -147,7 +177,7 @@ export function seriesTable(duty: Duty, end: "careful" | "atBest"): WorkingItem 
     rows: count,
     columns: [
       column("pump", (row) => constant(count === 1 ? "the pump" : `stage ${row + 1}`)),
-      column("head", () => (isBest ? GREATEST.headAtBest : GREATEST.greatestHead)),
+      column("head", (row) => greatestHeadOf(duty, row, isBest ? GREATEST.headAtBest : GREATEST.greatestHead)),
       ...columns,
     ],
   };

@@ -22,6 +22,7 @@ import { isHighIdleAssumed, isShutoffUnknown, uncountedRaises } from "../section
 import { CLASSES, CLASSES_AT_BEST, hasAssumed, nozzleLabels, SUCTION } from "../sections/pressure-nozzles.ts";
 import { stageCell, stagesOf } from "../sections/pressure-stages.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
+import { boosterCriteria } from "./station.ts";
 
 type Classes = typeof CLASSES;
 
@@ -58,6 +59,7 @@ export function pressureCriteria(duty: Duty, pump: DutyPump): readonly NozzleCri
       ),
     ),
     ...suctionStated(duty),
+    ...boosterCriteria(duty),
     ...casingBlank(duty),
   ];
 }

@@ -1,8 +1,12 @@
+import { UNIT_SETS } from "../../../src/basis/quantities.ts";
+import { fromEngine } from "../../../src/basis/units.ts";
 import { leastFlows, operatingRegionMethod, surelyPreferred } from "../../../src/pump/operating-region.ts";
 import { specificSpeed } from "../../../src/pump/specific-speed.ts";
+import { boostersMethod, LEAST_BOOSTER_INLET } from "../../../src/station/boosters.ts";
 import { npshMarginMethod } from "../../../src/suction/npsh-margin.ts";
-import type { Duty, DutyOtherPump, DutyPump } from "../../duty/duty.ts";
+import { type Duty, type DutyOtherPump, type DutyPump, pumpsInSeries } from "../../duty/duty.ts";
 import { cell, constant, type Expression, ifNumber, ifText, part } from "../expression.ts";
+import { BOOSTERS, hasBoosters } from "../sections/boosters.ts";
 import { type DutyState, dutyCases, isStation, NOT_GIVEN, ofStationPump, recordOf } from "../sections/duty-cases.ts";
 import { npshMarginBasis, npshMarginOver } from "../sections/npsh.ts";
 import { isCheckValve } from "../sections/pressure-stages.ts";
@@ -172,4 +176,36 @@ export function checkValveOfEach(duty: Duty): readonly Criterion[] {
     ...(hasOwn ? [] : [said("check valve of each pump: none in the rows of the discharge line marked “each”")]),
     ...without.map(({ name }) => said(`${name}: no check valve of its own`)),
   ];
+}
+
+/** Pumps along the line while they run: a booster keeps some pressure at its inlet, and every pump its NPSH. */
+export function boosterCriteria(duty: Duty): readonly Criterion[] {
+  if (!hasBoosters(duty)) return [];
+  const [, rule] = boostersMethod.cites;
+  const unit = UNIT_SETS[duty.unitSet].gaugePressure;
+  return Array.from({ length: pumpsInSeries(duty) - 1 }, (_, i) => i + 1).flatMap((row) => {
+    const facts = {
+      of: "pressure",
+      what: `inlet of the booster, stage ${row + 1}`,
+      found: part(BOOSTERS, "inletPressure", row),
+      quantity: "gaugePressure",
+      mustBe: "at least",
+      when: "running",
+      cites: rule,
+    } as const;
+    return [
+      limitOf({
+        ...facts,
+        limit: constant(0),
+        broken: "fail",
+        why: "a vacuum at the booster: move it or give it more",
+      }),
+      limitOf({
+        ...facts,
+        limit: constant(fromEngine(LEAST_BOOSTER_INLET, unit)),
+        broken: "check",
+        why: "move the booster, or let the pump before it give more",
+      }),
+    ];
+  });
 }

@@ -78,6 +78,6 @@ export const pressure = {
   }),
   stages: named(stagesRead, {
     label: "Stages in series that differ",
-    help: "By number, with units: “2: Class 300, WCB, casing 500 psi, level 730 ft, check valve; 3: hose 300 psi”. What is not said of a stage is as above.",
+    help: "By number, with units: “2: Class 300, WCB, casing 500 psi, level 730 ft, after row 1, check valve; 3: hose 300 psi”. “after row 1” is its place along the discharge line. What is not said of a stage is as above.",
   }),
 };

@@ -200,3 +200,68 @@ describe("when one of several pumps stops", () => {
     expect(judged(dutyRead(without), "head", /no check valve of its own/).map(({ state }) => state)).toEqual(["check"]);
   });
 });
+
+// Case s2-pumps-016 as a duty: two stages alike on 90 m of lift, the second at 45 m, SG 1.03.
+describe("a second stage at mid height of a 90 m lift", () => {
+  const found = (name: string): number =>
+    publishedCases("s2-pumps").find(({ id }) => id === "s2-pumps-016")?.expected[name]?.value as number;
+  const curve = pumpText(
+    Array.from({ length: 41 }, (_, i) => [String(10 * i), String(64 - 0.00028 * (10 * i) ** 2)]),
+    { name: "stage" },
+  );
+  const pipe = "ID 202.7 mm rough 0.045 mm";
+  const mine = (stages: string, change: Partial<DutyText> = {}): DutyText =>
+    dutyText(
+      {
+        liquid: "1028.146 kg/m3, 1 cP, pv 2 kPa",
+        flow: "220",
+        sourceLevel: "0",
+        pumpLevel: "0",
+        deliveryLevel: "90",
+        pumpsRunning: "2",
+        arrangement: "series",
+        stages,
+      },
+      {
+        unitSet: "METRIC",
+        suctionLine: [{ pipe, length: "0.000001", fittings: "" }],
+        dischargeLine: [
+          { pipe, length: "300", fittings: "K 1.5" },
+          { pipe, length: "300", fittings: "K 1" },
+        ],
+        pump: curve,
+        ...change,
+      },
+    );
+  const placed = mine("2: level 45 m, after row 1");
+  const cells = cellsOf(placed);
+  const velocityHead = (1.9407 ** 2 / 2 / 9.80665) * ((1028.146 * 9.80665) / 1000);
+
+  it("runs at 225.46 m³/h, with 0.5 kPa of vacuum before the second but for the velocity head", () => {
+    near(number(cells, "operatingFlow"), found("flow"), 5e-4);
+    const inlet = number(cells, "boostersShown.1.inletPressure") * 100 + velocityHead;
+    expect(Math.abs(inlet - found("booster_inlet_pressure"))).toBeLessThanOrEqual(0.06);
+    const outlet = number(cells, "boostersShown.1.outletPressure") * 100 + velocityHead;
+    expect(Math.abs(outlet - found("booster_outlet_pressure"))).toBeLessThanOrEqual(0.06);
+  });
+
+  it("fails the vacuum, and passes what keeps 0.3 bar", () => {
+    const state = (stages: string) => stateOf(dutyRead(mine(stages, PRESSURES)), "pressure", /inlet of the booster/i);
+    expect([
+      state("2: level 45 m, after row 1"),
+      state("2: level 42.9 m, after row 1"),
+      state("2: level 41.6 m, after row 1"),
+    ]).toEqual(["fail", "check", "pass"]);
+  });
+  const PRESSURES = {};
+
+  it("runs the same wherever the second stands, alike or entered as a further pump", () => {
+    const low = cellsOf(mine(""));
+    expect(number(low, "operatingFlow")).toBe(number(cells, "operatingFlow"));
+    expect(low.has("boostersShown.1.inletPressure")).toBe(false);
+    const single = mine("2: level 45 m, after row 1", { otherPumps: [other(curve, { name: "second" })] });
+    const unlike = cellsOf({ ...single, fields: { ...single.fields, pumpsRunning: "1" } });
+    near(number(unlike, "operatingFlow"), number(cells, "operatingFlow"), 1e-6);
+    near(number(unlike, "boostersShown.1.outletPressure"), number(cells, "boostersShown.1.outletPressure"), 1e-5);
+  });
+});
