@@ -5,6 +5,7 @@ import { cell, constant, type Expression, extreme, greatest, handles, product, r
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, statement } from "../plan.ts";
 import { SPECIFIC_GRAVITY } from "./drawn-curves.ts";
+import { otherGreatestHead } from "./other-pump-inputs.ts";
 import { PUMP, PUMP_CURVE } from "./pump.ts";
 
 /** Worked cells of the greatest head. */
@@ -76,9 +77,12 @@ export function greatestHead(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   ];
   const square = (of: Expression) => [of, of] as const;
   const top = extreme("columnGreatest", PUMP_CURVE, "head", "not given");
+  // Side by side the strongest of them all stands on header and line.
+  const others = duty.arrangement === "series" ? [] : duty.otherPumps.map(otherGreatestHead);
+  const own = product(top, ...square(PUMP.speedRatio), ...square(PUMP.trimRatio));
   const asItRuns: readonly [Expression, string] = [
-    product(top, ...square(PUMP.speedRatio), ...square(PUMP.trimRatio)),
-    "Anywhere on its curve as it runs, at zero flow or not.",
+    others.length === 0 ? own : greatest(own, ...others),
+    `Anywhere on its curve as it runs, at zero flow or not${others.length === 0 ? "" : "; of all pumps of the station the greatest"}.`,
   ];
   const raised: typeof asItRuns = [
     product(GREATEST.topOfCurve, ...counted.flatMap(square)),

@@ -2,7 +2,7 @@ import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../../../src/basis
 import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { NOZZLECLASSES } from "../../catalogue/entries/nozzle-classes.ts";
 import { SUCTIONPRESSURE } from "../../catalogue/entries/suction-pressure.ts";
-import { type Duty, type DutyPump, pumpsInSeries } from "../../duty/duty.ts";
+import { type Duty, type DutyOtherPump, type DutyPump, pumpsInSeries } from "../../duty/duty.ts";
 import {
   type Call,
   callOf,
@@ -22,8 +22,9 @@ import {
   tableOf,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { figure, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
+import { type ColumnFacts, figure, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
 import { SPECIFIC_GRAVITY } from "./drawn-curves.ts";
+import { otherCells, otherGreatestHead } from "./other-pump-inputs.ts";
 import { GREATEST, isHighIdleAssumed } from "./pressure-head.ts";
 import { SERIES, SERIES_AT_BEST, seriesTable, stageCell, stagesOf } from "./pressure-stages.ts";
 import { PUMP } from "./pump.ts";
@@ -134,7 +135,63 @@ export function nozzleTables(duty: Duty, pump: DutyPump): readonly PlanItem[] {
         };
       }),
     },
+    ...otherTables(duty, pump),
   ];
+}
+
+/** Pressure and class at the nozzles of a further pump that stands side by side with the chosen one. */
+export function otherClasses({ index }: Pick<DutyOtherPump, "index">) {
+  return spillOf(`otherPump${index + 1}Classes`, NOZZLECLASSES);
+}
+
+/** Further pumps side by side, each at its own greatest head and with its own flanges. */
+export function pumpsAbreast({ arrangement, otherPumps }: Duty): readonly DutyOtherPump[] {
+  return arrangement === "series" ? [] : otherPumps;
+}
+
+function otherTables(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  const pumps = pumpsAbreast(duty);
+  if (pumps.length === 0) return [];
+  return [
+    ...pumps.flatMap((other) => {
+      const series = otherSeries(other);
+      const call = nozzleCall(duty, pump, "careful", series);
+      return [series, spill(otherClasses(other), `Pressure and class at the nozzles of ${other.name}`, call, 3)];
+    }),
+    {
+      kind: "table",
+      key: "otherNozzles",
+      heading: "nozzle pressures of the further pumps at closed valve",
+      columns: [
+        { key: "greatest", label: "maximum pressure", quantity: "gaugePressure" },
+        { key: "class", label: "class needed" },
+        { key: "rating", label: "rating", quantity: "gaugePressure" },
+      ],
+      rows: pumps.flatMap((other) =>
+        ["suction", "discharge"].map((side, row) => ({
+          label: `${other.name}, ${side}`,
+          cells: (["greatest", "class", "rating"] as const).map((key) => part(otherClasses(other), key, row)),
+        })),
+      ),
+    },
+  ];
+}
+
+/** The one row that NOZZLECLASSES takes of a further pump. */
+function otherSeries(other: DutyOtherPump): WorkingItem {
+  const cells = otherCells(other);
+  const { suctionSize, dischargeSize, flangeClass } = other.typed;
+  const own = (text: string, key: string, of: Expression): readonly ColumnFacts<string>[] =>
+    text.trim() === "" ? [] : [[key, key, () => of]];
+  const table = tableOf(`otherPump${other.index + 1}Series`, { pump: null, head: "head" });
+  return working<string>(table, `${other.name} at its greatest head`, 1, [
+    ["pump", "pump", () => cells.name],
+    ["head", "greatest head", () => otherGreatestHead(other)],
+    ["elevation", "elevation", () => FIELD.pumpLevel],
+    ...own(suctionSize, "suction flange", cells.suctionSize),
+    ...own(dischargeSize, "discharge flange", cells.dischargeSize),
+    ...own(flangeClass, "flange class", cells.flangeClass),
+  ]);
 }
 
 /** Whether an assumed figure raises the pressures, so that they have a favourable end as well. */
@@ -143,11 +200,16 @@ export function hasAssumed(duty: Duty, pump: DutyPump): boolean {
 }
 
 /** The call at the careful end of what is assumed, or at its favourable end: no tolerance, no high idle. */
-export function nozzleCall(duty: Duty, pump: DutyPump, end: "careful" | "atBest"): Call {
+export function nozzleCall(
+  duty: Duty,
+  pump: DutyPump,
+  end: "careful" | "atBest",
+  series: { readonly key: string } = end === "atBest" && isHighIdleAssumed(duty, pump) ? SERIES_AT_BEST : SERIES,
+): Call {
   const { state } = duty;
   const isBest = end === "atBest";
   return callOf(NOZZLECLASSES, {
-    pumps: range(isBest && isHighIdleAssumed(duty, pump) ? SERIES_AT_BEST : SERIES),
+    pumps: range(series),
     suctionPressure: suctionPressureCell(duty),
     flangeMaterial: FIELD.casingMaterial,
     flangeClass: FIELD.flangeClass,

@@ -22,7 +22,7 @@ import { isHighIdleAssumed, isShutoffUnknown, uncountedRaises } from "../section
 import { CLASSES, CLASSES_AT_BEST, hasAssumed, nozzleLabels, SUCTION } from "../sections/pressure-nozzles.ts";
 import { stageCell, stagesOf } from "../sections/pressure-stages.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
-import { boosterCriteria } from "./station.ts";
+import { boosterCriteria, otherFlanges } from "./station.ts";
 
 type Classes = typeof CLASSES;
 
@@ -60,6 +60,7 @@ export function pressureCriteria(duty: Duty, pump: DutyPump): readonly NozzleCri
     ),
     ...suctionStated(duty),
     ...boosterCriteria(duty),
+    ...otherFlanges(duty),
     ...casingBlank(duty),
   ];
 }

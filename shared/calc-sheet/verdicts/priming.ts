@@ -6,8 +6,20 @@ import { type Duty, isLifted, segmentsOf } from "../../duty/duty.ts";
 import type { FieldKey } from "../../duty/fields.ts";
 import { FIELDS } from "../../duty/fields.ts";
 import { isSizedSlurry } from "../../duty/slurry.ts";
-import { constant, difference, type Expression, greatest, ifAtLeast, join, part, product, sum } from "../expression.ts";
+import {
+  constant,
+  difference,
+  type Expression,
+  greatest,
+  ifAtLeast,
+  ifNumber,
+  join,
+  part,
+  product,
+  sum,
+} from "../expression.ts";
 import { byWeight } from "../sections/as-pumped.ts";
+import { NOT_GIVEN } from "../sections/duty-cases.ts";
 import { LIQUID_FIGURES } from "../sections/liquid.ts";
 import { NPSH } from "../sections/npsh.ts";
 import { COURSE } from "../sections/priming.ts";
@@ -71,13 +83,15 @@ function byNpsh(duty: Duty): readonly Criterion[] {
     return [openPoint({ of, what: "suction lift by NPSH", missing: duty.pump === undefined ? ["npshRequired"] : [] })];
   }
   const row = { ...LIFTED, what: "suction lift, NPSH" };
+  // A pump held shut beside others has no NPSH to go by.
+  const lift = ifNumber(LIFT.liftByNpsh, LIFT.liftByNpsh, NOT_GIVEN);
   if (duty.state.npshMargin !== "blank") {
-    return [limitOf({ ...row, limit: LIFT.liftByNpsh, broken: "fail", when: "with the margin stated" })];
+    return [limitOf({ ...row, limit: lift, broken: "fail", when: "with the margin stated" })];
   }
   const bare: Expression = sum(LIFT.liftByNpsh, npshLiftMargin(duty));
   return [
     limitOf({ ...row, limit: bare, broken: "fail", when: "without margin" }),
-    limitOf({ ...row, limit: LIFT.liftByNpsh, broken: "check", when: "with the margin taken" }),
+    limitOf({ ...row, limit: lift, broken: "check", when: "with the margin taken" }),
   ];
 }
 

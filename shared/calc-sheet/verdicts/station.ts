@@ -9,6 +9,7 @@ import { cell, constant, type Expression, ifNumber, ifText, part } from "../expr
 import { BOOSTERS, hasBoosters } from "../sections/boosters.ts";
 import { type DutyState, dutyCases, isStation, NOT_GIVEN, ofStationPump, recordOf } from "../sections/duty-cases.ts";
 import { npshMarginBasis, npshMarginOver } from "../sections/npsh.ts";
+import { otherClasses, pumpsAbreast } from "../sections/pressure-nozzles.ts";
 import { isCheckValve } from "../sections/pressure-stages.ts";
 import { STOPS, stopLabels } from "../sections/pump-stops.ts";
 import {
@@ -208,4 +209,24 @@ export function boosterCriteria(duty: Duty): readonly Criterion[] {
       }),
     ];
   });
+}
+
+/** Flanges of each further pump side by side against its own greatest pressure. */
+export function otherFlanges(duty: Duty): readonly Criterion[] {
+  return pumpsAbreast(duty).flatMap((other) =>
+    ["suction", "discharge"].map((side, row) => {
+      const classes = otherClasses(other);
+      const rating = part(classes, "rating", row);
+      return limitOf({
+        of: "pressure",
+        what: `${other.name}, ${side} flange`,
+        found: part(classes, "greatest", row),
+        limit: ifNumber(rating, rating, "its flange class is not stated"),
+        quantity: "gaugePressure",
+        mustBe: "at most",
+        broken: "fail",
+        when: "closed valve",
+      });
+    }),
+  );
 }

@@ -265,3 +265,35 @@ describe("a second stage at mid height of a 90 m lift", () => {
     near(number(unlike, "boostersShown.1.outletPressure"), number(cells, "boostersShown.1.outletPressure"), 1e-5);
   });
 });
+
+// By hand: the further pump gives 300 ft at shutoff, 5 % more by grade 2B, and 12 ft of lift leave nothing at its suction.
+describe("the flanges of a further pump", () => {
+  const strong = pumpText(
+    [
+      ["0", "300"],
+      ["1000", "250"],
+      ["2500", "60"],
+    ],
+    { name: "strong" },
+  );
+  const typed = (flangeClass: string): DutyText =>
+    bypass(
+      { casingMaterial: "ductile iron", flangeClass: "125", acceptanceGrade: "2B", deliveryLevel: "700" },
+      { otherPumps: [other(strong, { name: "strong", flangeClass, dischargeSize: "NPS 10" })] },
+    );
+
+  it("are held against its own greatest pressure, and the line against the strongest pump", () => {
+    const cells = cellsOf(typed("150"));
+    const pressure = number(cells, "otherNozzles.1.greatest");
+    near(pressure, (300 * 1.05 * 998.2 * 9.80665 * 0.3048) / 6894.757, 3e-3);
+    near(number(cells, "greatestHead"), 300, 1e-9);
+    expect(stateOf(dutyRead(typed("150")), "pressure", /strong, discharge flange/i)).toBe("pass");
+  });
+
+  // By hand: at 1.4 times its speed 588 ft and 5 %, 267 psi; ductile iron of Class 150 holds 250 psi.
+  it("fail where its class is too low", () => {
+    const high = typed("150");
+    const taller = { ...high, otherPumps: [{ ...(high.otherPumps?.[0] as OtherPumpText), speedRatio: "1.4" }] };
+    expect(stateOf(dutyRead(taller), "pressure", /strong, discharge flange/i)).toBe("fail");
+  });
+});
