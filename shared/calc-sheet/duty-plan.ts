@@ -26,6 +26,7 @@ import { chosenPump, pumpCurveTable, rangeToCover } from "./sections/pump.ts";
 import { pumpFigures } from "./sections/pump-figures.ts";
 import { pumpStops } from "./sections/pump-stops.ts";
 import { citedBy, findings, references } from "./sections/remarks.ts";
+import { routeSection } from "./sections/route.ts";
 import { slurrySection } from "./sections/slurry.ts";
 import { slurryWorkings } from "./sections/slurry-lines.ts";
 import { stationTable } from "./sections/station-states.ts";
@@ -36,6 +37,7 @@ import { verdictBlock, verdictWorkings } from "./verdicts/verdict-items.ts";
 /** What turns the pump into a package, in the order of the sheet and of the pane; each part where enough is stated. */
 export const PACKAGE_SECTIONS: readonly PackageSection[] = [
   slurrySection,
+  routeSection,
   pressureSection,
   pipeSection,
   boltingSection,
@@ -71,7 +73,7 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     unitSet: duty.unitSet,
     items: [
       ...worked,
-      ...foundList(worked),
+      ...foundList(duty, worked),
       ...toConfirm(duty, worked, cited),
       ...verdictWorkings(duty),
       ...notUsed(duty, worked),

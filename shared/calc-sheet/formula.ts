@@ -109,9 +109,14 @@ function numberText(cell: string): string {
   return `SUBSTITUTE(${cell},",",".")`;
 }
 
+/** A text between quotes in a formula may be no longer than 255 characters, quotes in it doubled. */
+const LONGEST_LITERAL = 120;
+const PIECES = new RegExp(`[^]{1,${LONGEST_LITERAL}}`, "g");
+
 /** A line break is written as CHAR(10), which every spreadsheet keeps. */
 function literal(value: number | string): string {
   if (typeof value === "number") return String(value);
+  if (value.length > LONGEST_LITERAL) return (value.match(PIECES) ?? []).map(literal).join("&");
   return `"${value.replaceAll('"', '""')}"`.replaceAll("\n", '"&CHAR(10)&"').replace(/^""&|&""$/g, "");
 }
 

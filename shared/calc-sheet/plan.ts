@@ -1,6 +1,6 @@
 import type { Citation } from "../../src/basis/citation.ts";
 import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
-import type { Cell, Scalar } from "../cells/cell.ts";
+import type { Cell, CellError, Scalar } from "../cells/cell.ts";
 import type { FieldKey } from "../duty/fields.ts";
 import type { Call, Expression, Handle, TableOf } from "./expression.ts";
 
@@ -73,28 +73,50 @@ export interface ResultItem {
   readonly badBelow?: number;
 }
 
+/** A cell of a line: as it was stated, worked out, or the error of a box that cannot be read. */
+export type LineCell = Scalar | CellError | Expression;
+
 export interface LineTableRow {
   readonly pipe: string;
   /** In the plan's unit set; as typed where it cannot be read. */
   readonly length: number | string;
   readonly fittings: string;
+  /** What one run carries of the flow of the line, where the table has such a column. */
+  readonly share?: LineCell;
+  /** Of its end, where the table has such a column. */
+  readonly level?: LineCell;
 }
 
 export interface WorkedColumn<C extends string = string> {
   readonly key: C;
   readonly label: string;
   readonly quantity?: Quantity;
-  /** From one row's own cells: `cell("pipe")`, `cell("length")`, `cell("fittings")`. */
-  readonly expression: (cell: (column: keyof LineTableRow) => Expression) => Expression;
+  /** From one row's own cells: `cell("pipe")`, `cell("length")`, `cell("fittings")`, or one worked before it. */
+  readonly expression: (cell: (column: keyof LineTableRow | NoInfer<C>) => Expression) => Expression;
+  /** Stands beside the printed page. */
+  readonly isBeside?: boolean;
 }
 
-/** A line: one row a segment, the stated columns pipe, length, fittings and worked columns beside them. */
+/** A line: one row a segment, the columns stated and worked columns beside them. */
 export interface LineTableItem<C extends string = string> {
   readonly kind: "line";
   readonly key: string;
   readonly label: string;
+  /** In the order in which functions take them; each row holds them all. */
+  readonly stated: readonly StatedColumn[];
   readonly rows: readonly LineTableRow[];
   readonly worked: readonly WorkedColumn<C>[];
+}
+
+export interface StatedColumn {
+  readonly key: keyof LineTableRow;
+  readonly label: string;
+  readonly quantity?: Quantity;
+}
+
+/** Whether a cell is worked out. */
+export function isExpression(cell: LineCell | undefined): cell is Expression {
+  return typeof cell === "object" && cell !== null && "op" in cell;
 }
 
 /** A spilled two-column table with a chart over it, and points marked on the chart. */

@@ -7,6 +7,7 @@ import { optionCells } from "./option.ts";
 import {
   type CalcSheetPlan,
   type InputTableItem,
+  isExpression,
   type LineTableItem,
   type OptionItem,
   type PlanItem,
@@ -78,24 +79,28 @@ function setVerdicts(sheet: Working, { count, rows }: VerdictsItem): void {
   }
 }
 
-function setLine(sheet: Working, { key, rows, worked }: LineTableItem): void {
-  sheet.ranges.set(
-    key,
-    rows.map(({ pipe, length, fittings }) => [pipe, length, fittings]),
-  );
+function setLine(sheet: Working, { key, stated, rows, worked }: LineTableItem): void {
   sheet.rowCounts.set(key, rows.length);
+  // What is stated stands first: a level may lie between those of rows before and after it.
   rows.forEach((row, i) => {
-    for (const column of ["pipe", "length", "fittings"] as const) {
-      sheet.cells.set(tableCell(key, i, column), row[column]);
-    }
-    for (const { key: of, expression } of worked) {
-      setCell(
-        sheet,
-        tableCell(key, i, of),
-        expression((column) => ({ op: "value", key: tableCell(key, i, column) })),
-      );
+    for (const { key: of } of stated) {
+      const cell = row[of];
+      if (!isExpression(cell)) sheet.cells.set(tableCell(key, i, of), cell ?? null);
     }
   });
+  rows.forEach((row, i) => {
+    const at = (of: string): Expression => ({ op: "value", key: tableCell(key, i, of) });
+    for (const { key: of } of stated) {
+      const cell = row[of];
+      if (isExpression(cell)) setCell(sheet, tableCell(key, i, of), cell);
+    }
+    for (const { key: of, expression } of worked) setCell(sheet, tableCell(key, i, of), expression(at));
+  });
+  const shown = (row: number, of: string): Cell => (sheet.cells.get(tableCell(key, row, of)) ?? null) as Cell;
+  sheet.ranges.set(
+    key,
+    rows.map((_, row) => stated.map(({ key: of }) => shown(row, of))),
+  );
 }
 
 function setInputTable(sheet: Working, { key, rows, columns }: InputTableItem): void {

@@ -96,6 +96,15 @@ export function placeKey(place: Place): string {
   return `${curvePlace(place.other)}.${place.row}.${place.column}`;
 }
 
+/** The cells of a row, as they stand in the pane and on the sheet. */
+export const SEGMENT_COLUMNS = [
+  "pipe",
+  "length",
+  "fittings",
+  "share",
+  "level",
+] as const satisfies readonly (keyof SegmentText)[];
+
 export const EMPTY_SEGMENT: SegmentText = { pipe: "", length: "", fittings: "" };
 
 export const EMPTY_CURVE_POINT: CurvePointText = { flow: "", head: "", efficiency: "", npshRequired: "" };

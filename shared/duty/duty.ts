@@ -12,6 +12,10 @@ export interface DutySegment {
   readonly row: number;
   /** Undefined where a cell of the row cannot be read; what is wrong then. */
   readonly segment: LineSegment | undefined;
+  /** What one run carries: the flow of one pump, or a part of the whole; undefined where that cannot be read. */
+  readonly share: number | "each" | undefined;
+  /** It is a piece of header: one run, whatever its share. */
+  readonly isHeader: boolean;
   readonly wrong: readonly Finding[];
 }
 
@@ -64,7 +68,7 @@ export interface Duty extends FieldValues {
 }
 
 /** How many pumps share the flow; one where they stand in series, or where nobody can read how many there are. */
-export function pumpsSideBySide({ pumpsRunning = 1, arrangement }: Duty): number {
+export function pumpsSideBySide({ pumpsRunning = 1, arrangement }: Pick<Duty, "pumpsRunning" | "arrangement">): number {
   return arrangement === "series" ? 1 : pumpsRunning;
 }
 

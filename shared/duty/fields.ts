@@ -10,6 +10,7 @@ import { pipe } from "./fields/pipe.ts";
 import { pressure } from "./fields/pressure.ts";
 import { priming } from "./fields/priming.ts";
 import { range } from "./fields/range.ts";
+import { route } from "./fields/route.ts";
 import { slurry } from "./fields/slurry.ts";
 import { station } from "./fields/station.ts";
 import { suction } from "./fields/suction.ts";
@@ -25,6 +26,7 @@ const STEPS = {
   system,
   range,
   slurry,
+  route,
   pressure,
   pipe,
   bolting,
@@ -46,6 +48,7 @@ const DECLARED = {
   ...system,
   ...range,
   ...slurry,
+  ...route,
   ...pressure,
   ...pipe,
   ...bolting,

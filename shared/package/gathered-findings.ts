@@ -1,5 +1,5 @@
 import { type Finding, gravestFirst } from "../../src/basis/result.ts";
-import { FIELDS, type FieldKey } from "../duty/fields.ts";
+import { placeLabel } from "../duty/place-label.ts";
 import type { WorkedDuty } from "./worked-duty.ts";
 
 /** A finding, and where it was found. */
@@ -31,18 +31,4 @@ export function gatheredFindings(
     finding,
     at: [...(places.get(JSON.stringify(finding)) ?? [])],
   }));
-}
-
-const TABLES: Readonly<Record<string, string>> = {
-  suctionLine: "Suction line",
-  dischargeLine: "Discharge line",
-  pump: "Pump curve",
-};
-
-/** "Flow", "Suction line, row 1": what a box is called. */
-function placeLabel(place: string): string {
-  const [table = "", row] = place.replace("pump.points", "pump").split(".");
-  const label = TABLES[table];
-  if (label === undefined) return FIELDS[place as FieldKey]?.label ?? place;
-  return row === undefined || !/^\d+$/.test(row) ? label : `${label}, row ${Number(row) + 1}`;
 }

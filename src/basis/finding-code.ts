@@ -66,6 +66,12 @@ export interface PipeworkFindings {
   "share-number-unclear": null;
   "share-each-needs-pumps": null;
   "share-counted-as-runs": { runs: number };
+  "share-of-each-assumed": { pumps: number };
+  "share-may-be-header": { runs: number; pumps: number };
+  "suction-common-to-pumps": { pumps: number };
+  "check-valve-common-to-pumps": { pumps: number };
+  "level-between-assumed": null;
+  "level-not-at-end": { end: Amount; box: string };
   "line-climbs-beyond-length": null;
   "no-size-meets": { largest?: { readonly pipe: string; readonly velocity: Amount; readonly gradient: Amount } };
 }

@@ -39,9 +39,10 @@ export function numbersThatDiffer(duty: DutyText, unitSet: UnitSetName): readonl
     return quantity !== undefined && differs(text, quantity);
   }).map((field): Place => ({ field }));
   const lengths = (["suctionLine", "dischargeLine"] as const).flatMap((line) =>
-    duty[line].flatMap(({ length }, row): readonly Place[] =>
-      differs(length, "length") ? [{ line, row, column: "length" }] : [],
-    ),
+    duty[line].flatMap(({ length, level = "" }, row): readonly Place[] => [
+      ...(differs(length, "length") ? [{ line, row, column: "length" } as const] : []),
+      ...(differs(level, "elevation") ? [{ line, row, column: "level" } as const] : []),
+    ]),
   );
   const others = (duty.otherPumps ?? []).flatMap((pump, other) => [
     ...pumpNumbers(pump, differs, other),
@@ -84,7 +85,11 @@ export function convertNumbers(duty: DutyText, unitSet: UnitSetName): DutyText {
     }),
   ) as DutyText["fields"];
   const rows = (line: LineKey): readonly SegmentText[] =>
-    duty[line].map((segment) => ({ ...segment, length: converted(segment.length, "length") }));
+    duty[line].map(({ level, ...segment }) => ({
+      ...segment,
+      length: converted(segment.length, "length"),
+      ...(level !== undefined && { level: converted(level, "elevation") }),
+    }));
   const lines = { suctionLine: rows("suctionLine"), dischargeLine: rows("dischargeLine") };
   const otherPumps = duty.otherPumps?.map((pump): OtherPumpText => {
     const own = Object.fromEntries(OWN_KEYS.map((key) => [key, ownIn(key, pump[key], duty.unitSet, unitSet)]));

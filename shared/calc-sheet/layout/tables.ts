@@ -116,7 +116,7 @@ export function placeWorking(page: Page, { key, label, rows, columns }: WorkingI
 }
 
 /** The next free row beside the page, under what the table is. */
-function workingTop(page: Page, label: string, columns: number): number {
+export function workingTop(page: Page, label: string, columns: number): number {
   const top = Math.max(page.workingRow, page.row);
   page.put(WORKING, { v: label, style: "working" }, top);
   page.reachWorking(columns);

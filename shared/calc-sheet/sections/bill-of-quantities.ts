@@ -1,23 +1,79 @@
 import { type TakeOffRow, takeOff } from "../../../src/estimate/take-off.ts";
+import { carrying } from "../../../src/pipework/flow-share.ts";
+import type { Line } from "../../../src/pipework/line.ts";
 import { flangeClassNamed } from "../../../src/pressure/flange-class.ts";
 import { TAKEOFF } from "../../catalogue/entries/take-off.ts";
 import { ratingSystem } from "../../catalogue/parameters/class.ts";
-import { type Duty, segmentsOf } from "../../duty/duty.ts";
-import { callOf, constant, type Expression, handles, ifText, join, part, range, spillOf, sum } from "../expression.ts";
+import { type Duty, pumpsSideBySide, segmentsOf } from "../../duty/duty.ts";
+import type { LineKey } from "../../duty/duty-text.ts";
+import {
+  callOf,
+  cell,
+  constant,
+  type Expression,
+  handles,
+  ifText,
+  join,
+  part,
+  range,
+  spillOf,
+  sum,
+  tableOf,
+} from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { figure, type PlanItem, remark, spill, statement, type TableItem } from "../plan.ts";
-import { LINES } from "./lines.ts";
+import { figure, type PlanItem, remark, spill, statement, type TableItem, working } from "../plan.ts";
+import { shareOfEach } from "./line-shares.ts";
+import { LINES, type LinesOfState, shareAsStated } from "./lines.ts";
 import { stated } from "./stated-input.ts";
+import { hasStandby, pumpsInstalled } from "./station.ts";
 
 const BILL = handles({ takeOffNotes: null, pipeMassEmpty: "mass", pipeMassFull: "mass" });
 
 const RECORD = spillOf("takeOff", TAKEOFF);
 
-const CALL = callOf(TAKEOFF, {
-  suctionLine: range(LINES.suctionLine),
-  dischargeLine: range(LINES.dischargeLine),
-  flangeClass: FIELD.flangeClass,
-});
+const COLUMNS = { pipe: null, length: "length", fittings: null, share: "ratio" } as const;
+const INSTALLED = {
+  suctionLine: tableOf("installedSuctionLine", COLUMNS),
+  dischargeLine: tableOf("installedDischargeLine", COLUMNS),
+};
+
+/** Whether what is bought differs from what runs: the rows of standby pumps; and a header is to be told from equal runs. */
+function isOwnLines(duty: Duty): boolean {
+  const rows = [...duty.suctionLine, ...duty.dischargeLine];
+  return rows.some(({ share, isHeader }) => isHeader || (share === "each" && hasStandby(duty)));
+}
+
+function callOn(duty: Duty) {
+  const lines: LinesOfState = isOwnLines(duty) ? INSTALLED : LINES;
+  return callOf(TAKEOFF, {
+    suctionLine: range(lines.suctionLine),
+    dischargeLine: range(lines.dischargeLine),
+    flangeClass: FIELD.flangeClass,
+  });
+}
+
+/** A line with a run for each pump installed where each has its own. */
+function installedLine(duty: Duty, line: LineKey): PlanItem {
+  const rows = duty[line];
+  const name = line === "suctionLine" ? "Suction line" : "Discharge line";
+  return working(INSTALLED[line], `${name}, for the quantities`, rows.length, [
+    ["pipe", "pipe", (row) => cell(LINES[line], row, "pipe")],
+    ["length", "length", (row) => cell(LINES[line], row, "length")],
+    [
+      "fittings",
+      "fittings",
+      (row) => {
+        const fittings = cell(LINES[line], row, "fittings");
+        return rows[row]?.isHeader === true ? join(constant("header "), fittings) : fittings;
+      },
+    ],
+    [
+      "share",
+      "share",
+      (row) => (rows[row]?.share === "each" ? shareOfEach(duty, pumpsInstalled(duty)) : shareAsStated(duty, line, row)),
+    ],
+  ]);
+}
 
 /** The rows that TAKEOFF gives for the lines as stated, each with its place in the spill. */
 type PlacedRow = TakeOffRow & { readonly at: number };
@@ -30,19 +86,21 @@ export function billOfQuantities(duty: Duty): readonly PlanItem[] {
   const pieces = rows.filter(({ isLength }) => !isLength);
   return [
     ...stated(duty, "flangeClass"),
-    spill(RECORD, "Bill of quantities", CALL, rows.length + 1),
+    ...(isOwnLines(duty) ? [installedLine(duty, "suctionLine"), installedLine(duty, "dischargeLine")] : []),
+    spill(RECORD, "Bill of quantities", callOn(duty), rows.length + 1),
     ...(lengths.length === 0 ? [] : [pipeTable(lengths)]),
     ...masses(lengths),
     ...(pieces.length === 0 ? [] : [pieceTable(pieces)]),
     statement(
       "The rows are those of the lines as written. Where a line on this sheet is changed so that rows come, go or change place, the figure beside them is CHANGED: write the sheet anew. Pieces and remarks stand beside the page.",
     ),
-    remark(BILL.takeOffNotes, "Quantities", CALL),
+    remark(BILL.takeOffNotes, "Quantities", callOn(duty)),
   ];
 }
 
-function rowsOf({ suctionLine, dischargeLine, flangeClass, unitSet }: Duty): readonly PlacedRow[] {
-  const [suction, discharge] = [segmentsOf(suctionLine), segmentsOf(dischargeLine)];
+function rowsOf(duty: Duty): readonly PlacedRow[] {
+  const { flangeClass, unitSet } = duty;
+  const [suction, discharge] = [installed(duty, "suctionLine"), installed(duty, "dischargeLine")];
   if (suction === undefined || discharge === undefined) return [];
   const system = ratingSystem(unitSet);
   const named = flangeClass === undefined ? undefined : flangeClassNamed(flangeClass, system);
@@ -53,6 +111,19 @@ function rowsOf({ suctionLine, dischargeLine, flangeClass, unitSet }: Duty): rea
     system,
   });
   return found.ok ? found.value.map((row, at) => ({ ...row, at })) : [];
+}
+
+/** The segments of a line, those of each pump as many as pumps are installed. */
+function installed(duty: Duty, line: LineKey): Line | undefined {
+  const { pumpsStandby = 0 } = duty;
+  const runs = pumpsSideBySide(duty) + (duty.arrangement === "series" ? 0 : pumpsStandby);
+  return segmentsOf(
+    duty[line].map((one) =>
+      one.share === "each" && one.segment !== undefined
+        ? { ...one, segment: { ...one.segment, ...carrying(1 / runs, one.isHeader) } }
+        : one,
+    ),
+  );
 }
 
 const LINE_NAMES: Readonly<Record<TakeOffRow["line"], string>> = {

@@ -34,7 +34,8 @@ import { inUnitSet } from "./stated-input.ts";
 import { byArrangement } from "./station.ts";
 import { viscousCurve } from "./viscous-curve.ts";
 
-const ROWS = 25;
+/** Rows of each curve. */
+export const CURVE_ROWS = 25;
 
 /** System curves reach this far past the end of the pumps' curve, with room for the tolerance of the bought pump. */
 const REACH = 1.2;
@@ -134,8 +135,8 @@ function flowsOfEach(from: Expression, to: Expression): ColumnFacts<"each"> {
     (row) => {
       // The ends as they stand: a step added up might pass the end of the curve by a rounding.
       if (row === 0) return from;
-      if (row === ROWS - 1) return to;
-      return sum(from, product(difference(to, from), ratio(constant(row), constant(ROWS - 1))));
+      if (row === CURVE_ROWS - 1) return to;
+      return sum(from, product(difference(to, from), ratio(constant(row), constant(CURVE_ROWS - 1))));
     },
   ];
 }
@@ -145,7 +146,7 @@ function flowsTogether(of: Curve): ColumnFacts<"together"> {
 }
 
 function headCurve(duty: Duty): WorkingItem {
-  return working(HEAD_CURVE, "Head of the pumps as they run", ROWS, [
+  return working(HEAD_CURVE, "Head of the pumps as they run", CURVE_ROWS, [
     flowsOfEach(atRunning(0, duty), lastFlow(duty)),
     ["head", "head of each", { spill: callOf(PUMPHEAD, readAt(HEAD_CURVE, duty)) }],
     flowsTogether(HEAD_CURVE),
@@ -155,7 +156,7 @@ function headCurve(duty: Duty): WorkingItem {
 
 function powerCurve(duty: Duty, { curve: { points } }: DutyPump): WorkingItem {
   const [first, last] = givenRows(points, "efficiency");
-  return working(POWER_CURVE, "Efficiency and shaft power as they run, with the liquid pumped", ROWS, [
+  return working(POWER_CURVE, "Efficiency and shaft power as they run, with the liquid pumped", CURVE_ROWS, [
     flowsOfEach(atRunning(first, duty), insideOf(last, points.length, duty)),
     ["efficiency", "efficiency", { spill: callOf(PUMPEFFICIENCY, readAt(POWER_CURVE, duty)) }],
     ["power", "power of each", { spill: callOf(PUMPPOWER, { ...readAt(POWER_CURVE, duty), SG: SPECIFIC_GRAVITY }) }],
@@ -169,7 +170,7 @@ function powerCurve(duty: Duty, { curve: { points } }: DutyPump): WorkingItem {
 function npshCurve(duty: Duty, { curve: { points } }: DutyPump): WorkingItem {
   const [first, last] = givenRows(points, "npshRequired");
   const bySpeed = (row: number): Expression => product(cell(curveAsPumped(duty), row, "flow"), PUMP.speedRatio);
-  return working(NPSH_CURVE, "NPSH as they run, the source at the level stated", ROWS, [
+  return working(NPSH_CURVE, "NPSH as they run, the source at the level stated", CURVE_ROWS, [
     flowsOfEach(greatest(bySpeed(first), atRunning(0, duty)), least(bySpeed(last), lastFlow(duty))),
     ["required", "NPSHR", { spill: callOf(PUMPNPSHR, readAt(NPSH_CURVE, duty)) }],
     flowsTogether(NPSH_CURVE),

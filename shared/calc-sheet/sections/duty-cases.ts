@@ -3,7 +3,6 @@ import { OPERATINGPOINT } from "../../catalogue/entries/station.ts";
 import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
 import type { ColumnKeyOf } from "../../catalogue/entry.ts";
 import { type Duty, pumpsSideBySide } from "../../duty/duty.ts";
-import type { LineKey } from "../../duty/duty-text.ts";
 import { isSlurry } from "../../duty/slurry.ts";
 import {
   constant,
@@ -21,7 +20,8 @@ import { CLEAR_LIQUID, FIELD, LIQUID } from "../field-handles.ts";
 import { PUMPED } from "./as-pumped.ts";
 import { IN_SERIES, SIDE_BY_SIDE, SPECIFIC_GRAVITY, SYSTEM_REACH } from "./drawn-curves.ts";
 import { HEAD } from "./head.ts";
-import { LINES } from "./lines.ts";
+import { changesWithPumps } from "./line-shares.ts";
+import { LINES, type LinesOfState } from "./lines.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
 import { NPSH } from "./npsh.ts";
 import { PUMP, PUMP_CURVE } from "./pump.ts";
@@ -51,7 +51,7 @@ export interface DutyState {
   readonly sourcePressure: Handle;
   readonly deliveryPressure: Handle;
   readonly pressureHead: Handle;
-  readonly lines: Readonly<Record<LineKey, TableOf>>;
+  readonly lines: LinesOfState;
   /** Roughness that the pipes of its lines have grown to. */
   readonly roughness?: Handle;
   readonly frictionMargin: Handle;
@@ -107,10 +107,15 @@ const STATIC_HEADS = {
   greatest: FIELD.greatestStaticHead,
 } as const;
 
-const AGED = {
-  suctionLine: tableOf("agedSuctionLine", { pipe: null, length: "length", fittings: null }),
-  dischargeLine: tableOf("agedDischargeLine", { pipe: null, length: "length", fittings: null }),
-};
+const COLUMNS = { pipe: null, length: "length", fittings: null, share: "ratio" } as const;
+
+/** The lines of a state in which pipe has aged or one pump runs by itself; those stated where neither makes them others. */
+function linesIn(duty: Duty, isAged: boolean, isAlone: boolean): LinesOfState {
+  const isOther = isAlone && [...duty.suctionLine, ...duty.dischargeLine].some(changesWithPumps);
+  if (!isAged && !isOther) return LINES;
+  const of = `${isAged ? "aged" : ""}${isOther ? "Alone" : ""}`.replace(/^A/, "a");
+  return { suctionLine: tableOf(`${of}SuctionLine`, COLUMNS), dischargeLine: tableOf(`${of}DischargeLine`, COLUMNS) };
+}
 
 const ENDS = {
   high: { ...PUMP_CURVE, key: "highCurve" },
@@ -133,7 +138,7 @@ function stateOf(duty: Duty, made: Made): DutyState {
     sourcePressure: FIELD.sourcePressure,
     deliveryPressure: FIELD.deliveryPressure,
     pressureHead: HEAD.pressureHead,
-    lines: isAged ? AGED : LINES,
+    lines: linesIn(duty, isAged, isAlone),
     ...(isAged && { roughness: FIELD.agedRoughness }),
     frictionMargin: FIELD.frictionMargin,
     liquid: isClear ? CLEAR_LIQUID : LIQUID,

@@ -23,7 +23,7 @@ import { onWater } from "./as-pumped.ts";
 import { IN_SERIES } from "./drawn-curves.ts";
 import { asStated, type DutyState, dutyCases, isStation, NOT_GIVEN, ofOnePump, recordOf } from "./duty-cases.ts";
 import { headToSelect, pressureHead, totalHeadIn } from "./head.ts";
-import { LINES } from "./lines.ts";
+import { flowInRow, LINES } from "./lines.ts";
 import { npshAvailableIn, npshMarginOver } from "./npsh.ts";
 import { PUMP } from "./pump.ts";
 import { curveAsPumped } from "./slurry-curve.ts";
@@ -89,12 +89,17 @@ function npshColumns(of: (row: number) => DutyState, duty: Duty, pump: DutyPump)
       (row) =>
         isStation(of(row), duty)
           ? cell(STATION, stationRow(duty, of(row), 0), "npshAvailable")
-          : npshAvailableIn({ ...of(row), lines: LINES }, flow(row)),
+          : npshAvailableIn(onOwnSuction(of(row)), flow(row)),
     ],
     ["npshMargin", "NPSH margin", (row) => difference(available(row), required(row))],
     ["npshMarginKept", "margin to keep", (row) => npshMarginOver(required(row), of(row).suctionLift, duty, pump)],
     ["inletPressure", "pressure at the inlet", (row) => inletPressure(of(row), available(row), flow(row), duty)],
   ];
+}
+
+/** Through the suction line as stated, aged pipe or not; a pump left alone has it to itself. */
+function onOwnSuction(one: DutyState): DutyState {
+  return one.isAlone ? one : { ...one, lines: LINES };
 }
 
 /** Of the chosen pump; a text where its curve gives none there. */
@@ -104,16 +109,15 @@ function requiredIn(one: DutyState, duty: Duty): Expression {
 }
 
 /** Absolute pressure at the inlet: NPSH available is the head there above the vapour pressure, velocity head included. */
-function inletPressure(
-  one: DutyState,
-  available: Expression,
-  flow: Expression,
-  { unitSet, suctionLine }: Duty,
-): Expression {
+function inletPressure(one: DutyState, available: Expression, flow: Expression, duty: Duty): Expression {
+  const { unitSet, suctionLine } = duty;
   const { atmosphere, density, vapourHead, lines } = one;
   const { velocity, head } = UNIT_SETS[unitSet];
   const last = Math.max(0, suctionLine.length - 1);
-  const speed = callOf(VELOCITY, { flow, pipe: cell(lines.suctionLine, last, "pipe") });
+  const speed = callOf(VELOCITY, {
+    flow: flowInRow(duty, lines, "suctionLine", last, flow),
+    pipe: cell(lines.suctionLine, last, "pipe"),
+  });
   const twiceGravity = constant((2 * STANDARD_GRAVITY * head.factor) / velocity.factor ** 2);
   const inletHead = difference(sum(available, vapourHead), ratio(product(speed, speed), twiceGravity));
   return ratio(product(inletHead, atmosphere), pressureHead(atmosphere, density, unitSet));

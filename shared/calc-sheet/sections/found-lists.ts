@@ -1,7 +1,11 @@
 import { type Citation, citationText } from "../../../src/basis/citation.ts";
 import { FINDINGS } from "../../catalogue/entries/findings.ts";
 import type { Duty } from "../../duty/duty.ts";
+import { placeKey } from "../../duty/duty-text.ts";
 import { FIELD_KEYS, FIELDS, type FieldKey } from "../../duty/fields.ts";
+import { lineQuestions } from "../../duty/line-questions.ts";
+import { placeLabel } from "../../duty/place-label.ts";
+import { noteText } from "../../text/finding-text.ts";
 import { callOf, constant, type Expression, handle, ifError, range, spillOf, tableOf } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type FindingItem, figure, type PlanItem, spill, statement, working } from "../plan.ts";
@@ -15,14 +19,21 @@ const MOST_FOUND = 80;
 const MOST_ASSUMED = 40;
 
 /** Under the heading of the findings, what all calls of the sheet remark: to act on and to check, the gravest first, each once with the rows it concerns. */
-export function foundList(items: readonly PlanItem[]): readonly PlanItem[] {
+export function foundList(duty: Duty, items: readonly PlanItem[]): readonly PlanItem[] {
   const remarks = items.filter(
     (item): item is FindingItem => item.kind === "finding" && item.expression.op === "notes",
   );
+  const rows = [
+    ...remarks.map((item) => ({ where: item.label, notes: notesIn(item) })),
+    ...lineQuestions(duty).map(({ place, finding }) => ({
+      where: placeLabel(placeKey(place)),
+      notes: constant(noteText(finding, duty.unitSet)),
+    })),
+  ];
   return [
-    working(NOTES, "What the calls remark", remarks.length, [
-      ["where", "where", (row) => constant(remarks[row]?.label ?? "")],
-      ["notes", "notes", (row) => notesIn(remarks[row] as FindingItem)],
+    working(NOTES, "What the calls remark", rows.length, [
+      ["where", "where", (row) => constant(rows[row]?.where ?? "")],
+      ["notes", "notes", (row) => rows[row]?.notes ?? constant("")],
     ]),
     spill(FOUND, "To act on and to check", listOf("found", MOST_FOUND), MOST_FOUND + 1),
     { kind: "foundList", of: FOUND, rows: MOST_FOUND, ifNone: "Nothing to remark." },

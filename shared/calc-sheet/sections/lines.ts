@@ -1,45 +1,104 @@
+import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { withoutHeader } from "../../../src/pipework/flow-share.ts";
 import { FITTINGHEAD, FRICTIONHEAD, REYNOLDS, VELOCITY } from "../../catalogue/entries/pipe-and-friction.ts";
 import { BORE } from "../../catalogue/entries/pipe-list.ts";
-import type { Duty, DutySegment } from "../../duty/duty.ts";
+import { type Duty, type DutySegment, pumpsSideBySide } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
 import { bareNumber } from "../../duty/read-amount.ts";
-import { callOf, type TableOf } from "../expression.ts";
+import {
+  callOf,
+  cell,
+  constant,
+  difference,
+  type Expression,
+  handles,
+  product,
+  ratio,
+  sum,
+  type TableOf,
+} from "../expression.ts";
 import { FIELD, LIQUID } from "../field-handles.ts";
-import type { LineTableItem, PlanItem, WorkedColumn } from "../plan.ts";
-import { inUnitSet } from "./stated-input.ts";
+import {
+  figure,
+  type LineCell,
+  type LineTableItem,
+  type LineTableRow,
+  type PlanItem,
+  type StatedColumn,
+  type WorkedColumn,
+} from "../plan.ts";
+import { hasLevels, hasShares, shareOfEach } from "./line-shares.ts";
+import { inUnitSet, waitingFor } from "./stated-input.ts";
+import { byArrangement } from "./station.ts";
 
-const { flow } = FIELD;
+type WorkedKey = "bore" | "velocity" | "reynolds" | "pipeHead" | "fittingHead" | "water";
 
-type WorkedKey = "bore" | "velocity" | "reynolds" | "pipeHead" | "fittingHead";
+const STATED = [
+  { key: "pipe", label: "pipe" },
+  { key: "length", label: "length", quantity: "length" },
+  { key: "fittings", label: "fittings" },
+] as const satisfies readonly StatedColumn[];
+const SHARE = { key: "share", label: "share of flow" } as const satisfies StatedColumn;
+const LEVEL = { key: "level", label: "level at end", quantity: "elevation" } as const satisfies StatedColumn;
 
-const WORKED: readonly WorkedColumn<WorkedKey>[] = [
-  { key: "bore", label: "bore", quantity: "size", expression: (cell) => callOf(BORE, { pipe: cell("pipe") }) },
-  {
-    key: "velocity",
-    label: "velocity",
-    quantity: "velocity",
-    expression: (cell) => callOf(VELOCITY, { flow, pipe: cell("pipe") }),
-  },
-  {
-    key: "reynolds",
-    label: "Reynolds number",
-    expression: (cell) => callOf(REYNOLDS, { flow, pipe: cell("pipe"), ...LIQUID }),
-  },
-  {
-    key: "pipeHead",
-    label: "pipe friction",
-    quantity: "head",
-    expression: (cell) => callOf(FRICTIONHEAD, { flow, pipe: cell("pipe"), length: cell("length"), ...LIQUID }),
-  },
-  {
-    key: "fittingHead",
-    label: "fittings",
-    quantity: "head",
-    expression: (cell) => callOf(FITTINGHEAD, { flow, pipe: cell("pipe"), fittings: cell("fittings"), ...LIQUID }),
-  },
-];
+type Cells = Parameters<WorkedColumn<WorkedKey>["expression"]>[0];
 
-const COLUMNS = [{ key: "pipe" }, { key: "length", quantity: "length" }, { key: "fittings" }, ...WORKED] as const;
+/** Figures of each row at the flow that one run of it carries. */
+function workedColumns(flowIn: (cell: Cells) => Expression, units: UnitSetName): readonly WorkedColumn<WorkedKey>[] {
+  return [
+    { key: "bore", label: "bore", quantity: "size", expression: (cell) => callOf(BORE, { pipe: cell("pipe") }) },
+    {
+      key: "velocity",
+      label: "velocity",
+      quantity: "velocity",
+      expression: (cell) => callOf(VELOCITY, { flow: flowIn(cell), pipe: cell("pipe") }),
+    },
+    {
+      key: "reynolds",
+      label: "Reynolds number",
+      expression: (cell) => callOf(REYNOLDS, { flow: flowIn(cell), pipe: cell("pipe"), ...LIQUID }),
+    },
+    {
+      key: "pipeHead",
+      label: "pipe friction",
+      quantity: "head",
+      expression: (cell) =>
+        callOf(FRICTIONHEAD, { flow: flowIn(cell), pipe: cell("pipe"), length: cell("length"), ...LIQUID }),
+    },
+    {
+      key: "fittingHead",
+      label: "fittings",
+      quantity: "head",
+      expression: (cell) =>
+        callOf(FITTINGHEAD, { flow: flowIn(cell), pipe: cell("pipe"), fittings: cell("fittings"), ...LIQUID }),
+    },
+    {
+      key: "water",
+      label: "volume of one run",
+      quantity: "volume",
+      expression: (cell) => product(cell("bore"), cell("bore"), cell("length"), constant(roundVolume(units))),
+    },
+  ];
+}
+
+/** π/4 d² L in the unit set's own units. */
+function roundVolume(units: UnitSetName): number {
+  const { size, length, volume } = UNIT_SETS[units];
+  return (Math.PI / 4) * ((size.factor ** 2 * length.factor) / volume.factor);
+}
+
+/** What stands beside the page, the first as soon as there is no room for all. */
+const BESIDE: readonly WorkedKey[] = ["reynolds", "bore"];
+
+function workedOf(duty: Duty, stated: number): readonly WorkedColumn<WorkedKey>[] {
+  const flowIn = (cell: Cells): Expression => (hasShares(duty) ? product(FIELD.flow, cell("share")) : FIELD.flow);
+  const beside = new Set<WorkedKey>(["water", ...BESIDE.slice(0, stated - STATED.length)]);
+  return workedColumns(flowIn, duty.unitSet).map((column) =>
+    beside.has(column.key) ? { ...column, isBeside: true } : column,
+  );
+}
+
+const COLUMNS = [...STATED, SHARE, LEVEL, ...workedColumns(() => FIELD.flow, "SI")] as const;
 
 /** The two lines of the duty as tables: as ranges they hold what is stated alone. */
 export const LINES = {
@@ -47,34 +106,128 @@ export const LINES = {
   dischargeLine: { key: "dischargeLine", columns: COLUMNS },
 } as const satisfies Record<LineKey, TableOf>;
 
+/** Both lines of a state of the duty, their rows those of the lines stated. */
+export type LinesOfState = Readonly<Record<LineKey, TableOf>>;
+
 const TITLES: Readonly<Record<LineKey, string>> = { suctionLine: "Suction line", dischargeLine: "Discharge line" };
 
 /** A line as a table: what was stated of each run, and what it does at the stated flow. */
 export function lineTable(duty: Duty, key: LineKey): readonly PlanItem[] {
   const label = TITLES[key];
+  // A level stands after the share, wherever functions take a line.
+  const isLevelled = hasLevels(duty, key);
+  const stated = [...STATED, ...(hasShares(duty) || isLevelled ? [SHARE] : []), ...(isLevelled ? [LEVEL] : [])];
   const table: LineTableItem<WorkedKey> = {
     kind: "line",
     key,
     label,
+    stated,
     // A line still to be stated has one row, which says so.
     rows:
       duty[key].length === 0
-        ? [{ pipe: "", length: "", fittings: NO_FITTINGS }]
-        : duty[key].map((segment) => rowOf(segment, duty)),
-    worked: WORKED,
+        ? [{ pipe: "", length: "", fittings: NO_FITTINGS, share: 1, level: null }]
+        : duty[key].map((_, row) => rowOf(duty, key, row)),
+    worked: workedOf(duty, stated.length),
   };
-  return [{ kind: "section", id: key, text: label }, table];
+  return [{ kind: "section", id: key, text: label }, table, ...volumes(duty, key)];
+}
+
+const VOLUME = handles({ suctionVolume: "volume", runningVolume: "volume" });
+
+/** What a pump has to draw, and what has to be filled, once both lines are stated. */
+function volumes(duty: Duty, line: LineKey): readonly PlanItem[] {
+  const { suctionLine, dischargeLine } = duty;
+  if (line === "suctionLine" || suctionLine.length === 0 || dischargeLine.length === 0) return [];
+  const pumps = pumpsSideBySide(duty);
+  const water = (of: LineKey, times: (runs: number, one: DutySegment) => Expression): readonly Expression[] =>
+    duty[of].map((one, row) => product(cell(LINES[of], row, "water"), times(one.segment?.runs ?? 1, one)));
+  return [
+    figure(
+      VOLUME.suctionVolume,
+      "Volume of the suction of one pump",
+      sum(...water("suctionLine", (runs, { share }) => constant(share === "each" ? 1 : runsOfEach(runs, pumps)))),
+      pumps === 1
+        ? "Of all its rows: what is drawn out before it pumps, beside the casing."
+        : "Of its own rows, and of those it has in common with others: what the first pump to start draws out, beside the casing.",
+    ),
+    figure(
+      VOLUME.runningVolume,
+      "Volume of the lines in use",
+      sum(
+        ...(["suctionLine", "dischargeLine"] as const).flatMap((of) =>
+          water(of, (runs, { share }) =>
+            share === "each" ? byArrangement(duty, constant(1), FIELD.pumpsRunning) : constant(runs),
+          ),
+        ),
+      ),
+      "Of every run of both lines with the pumps running: what is filled before the line is full.",
+    ),
+  ];
+}
+
+/** Of runs side by side, those of one pump where each has as many; all of them where they are common. */
+function runsOfEach(runs: number, pumps: number): number {
+  return runs % pumps === 0 ? runs / pumps : runs;
+}
+
+/** The flow in one run of a row at a flow of the whole line. */
+export function flowInRow(duty: Duty, lines: LinesOfState, line: LineKey, row: number, flow: Expression): Expression {
+  return hasShares(duty) ? product(flow, cell(lines[line], row, "share")) : flow;
+}
+
+/** What one run of a row carries of the flow of its line. */
+export function shareAsStated(duty: Duty, line: LineKey, row: number): Expression {
+  return hasShares(duty) ? cell(LINES[line], row, "share") : constant(1);
 }
 
 /** A run without fittings says so: a blank cell would reach the functions as 0 or as nothing, by platform. */
 const NO_FITTINGS = "none";
 
-function rowOf({ typed, segment }: DutySegment, duty: Duty): LineTableItem["rows"][number] {
+function rowOf(duty: Duty, line: LineKey, row: number): LineTableRow {
+  const one = duty[line][row] as DutySegment;
+  const { typed, segment } = one;
   const plain = bareNumber(typed.length);
+  const fittings = withoutHeader(typed.fittings).text.trim();
   return {
     // What cannot be read stands as it was typed, and the functions say what is wrong with it.
-    pipe: segment?.pipe.name ?? typed.pipe.trim(),
+    pipe: segment?.pipe.name ?? withoutHeader(typed.pipe).text.trim(),
     length: plain ?? (segment === undefined ? typed.length.trim() : inUnitSet(segment.length, "length", duty)),
-    fittings: typed.fittings.trim() === "" ? NO_FITTINGS : typed.fittings.trim(),
+    fittings: fittings === "" ? NO_FITTINGS : fittings,
+    share: shareCell(duty, one),
+    level: levelCell(duty, line, row),
   };
 }
+
+function shareCell(duty: Duty, { share }: DutySegment): LineCell {
+  if (share === undefined) return waitingFor("Share");
+  return share === "each" ? shareOfEach(duty) : share;
+}
+
+/** The level of the end of a row: as stated, or along the length between those that are. */
+function levelCell(duty: Duty, line: LineKey, row: number): LineCell {
+  const rows = duty[line];
+  const own = rows[row] as DutySegment;
+  const isGiven = ({ typed }: DutySegment): boolean => (typed.level ?? "").trim() !== "";
+  if (isGiven(own)) {
+    const typed = (own.typed.level ?? "").trim();
+    const plain = bareNumber(typed);
+    const isWrong = own.wrong.some(({ code }) => code === "line-climbs-beyond-length");
+    if (isWrong) return waitingFor("Level at its end");
+    return plain ?? (own.segment?.endLevel === undefined ? typed : inUnitSet(own.segment.endLevel, "elevation", duty));
+  }
+  const before = rows.findLastIndex((one, i) => i < row && isGiven(one));
+  const after = rows.findIndex((one, i) => i > row && isGiven(one));
+  const [start, end] = ENDS[line];
+  const from = before < 0 ? start : cell(LINES[line], before, "level");
+  const to = after < 0 ? end : cell(LINES[line], after, "level");
+  const lengths = (upTo: number): Expression =>
+    sum(...Array.from({ length: upTo - before }, (_, i) => cell(LINES[line], before + 1 + i, "length")));
+  if (after < 0 && row === rows.length - 1) return to;
+  return sum(from, product(difference(to, from), ratio(lengths(row), lengths(after < 0 ? rows.length - 1 : after))));
+}
+
+/** Where a line begins and ends. */
+const ENDS = {
+  suctionLine: [FIELD.sourceLevel, FIELD.pumpLevel],
+  dischargeLine: [FIELD.pumpLevel, FIELD.deliveryLevel],
+} as const satisfies Record<LineKey, readonly [Expression, Expression]>;

@@ -1,12 +1,14 @@
 import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { HOSE_RULES } from "../../../src/pipework/pipe-make.ts";
+import { LINEPRESSURES } from "../../catalogue/entries/line-pressures.ts";
 import { PIPERATING } from "../../catalogue/entries/pipe-rating.ts";
 import { COLLAPSEPRESSURE } from "../../catalogue/entries/take-off.ts";
 import type { Duty, DutySegment } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
 import type { FieldKey } from "../../duty/fields.ts";
 import {
+  type Call,
   callOf,
   cell,
   constant,
@@ -18,15 +20,19 @@ import {
   least,
   part,
   product,
+  range,
   ratio,
   spillOf,
   sum,
   tableOf,
 } from "../expression.ts";
-import { FIELD } from "../field-handles.ts";
+import { FIELD, LIQUID } from "../field-handles.ts";
 import { type PlanItem, spill, working } from "../plan.ts";
 import { SPECIFIC_GRAVITY } from "./drawn-curves.ts";
+import { pressureHead } from "./head.ts";
+import { hasLevels } from "./line-shares.ts";
 import { LINES } from "./lines.ts";
+import { LIQUID_FIGURES } from "./liquid.ts";
 import { CLASSES, nozzleLabels } from "./pressure-nozzles.ts";
 
 /** A run of pipe or hose of the duty, by its place. */
@@ -112,11 +118,11 @@ export function columnPressure(height: Expression, units: UnitSetName): Expressi
   return product(height, SPECIFIC_GRAVITY, constant(factor));
 }
 
-/** Ratings of every run that can be rated, collapse of the suction runs, and the table that holds the pressures against them. */
-export function runTables(duty: Duty): readonly PlanItem[] {
-  const rated = pipeRuns(duty).filter((run) => isRated(duty, run));
-  return [
-    ...rated.map((run) =>
+/** Ratings of the runs that can be rated. */
+export function ratingSpills(duty: Duty, runs: readonly PipeRun[]): readonly PlanItem[] {
+  return runs
+    .filter((run) => isRated(duty, run))
+    .map((run) =>
       spill(
         ratingOf(run),
         `Rating of ${run.place}`,
@@ -126,33 +132,95 @@ export function runTables(duty: Duty): readonly PlanItem[] {
           ...(run.isByMaker && { statedRating: FIELD[HOSE_RATING[run.line]] }),
         }),
       ),
+    );
+}
+
+/** Ratings and collapse of the runs, the pressures of a line with levels, and the table that holds one against the other. */
+export function runTables(duty: Duty): readonly PlanItem[] {
+  const runs = pipeRuns(duty);
+  const rated = runs.filter((run) => isRated(duty, run));
+  const last = nozzleLabels(duty).length - 1;
+  return [
+    // The route has shown those of a line with levels already.
+    ...ratingSpills(
+      duty,
+      runs.filter((run) => !isLevelled(duty, run)),
     ),
-    ...pipeRuns(duty)
-      .filter(isCollapseKnown)
-      .map((run) =>
-        spill(
-          collapseOf(run),
-          `Collapse of ${run.place}`,
-          callOf(COLLAPSEPRESSURE, {
-            pipe: pipeCell(run),
-            duration: FIELD.vacuumDuration,
-            temperature: FIELD.temperature,
-          }),
-        ),
-      ),
-    ...(rated.length === 0 ? [] : [runTable(duty, rated, nozzleLabels(duty).length - 1)]),
+    ...(runs.some((run) => isLevelled(duty, run)) ? [linePressures(duty, last)] : []),
+    ...runs
+      .filter((run) => isCollapseKnown(duty, run))
+      .flatMap((run) => [
+        spill(collapseOf(run), `Collapse of ${run.place}`, collapseCall(run, FIELD.vacuumDuration)),
+        ...(isLevelled(duty, run)
+          ? [
+              spill(
+                shortCollapseOf(run),
+                `Collapse of ${run.place} within half an hour`,
+                collapseCall(run, constant(PASSING)),
+              ),
+            ]
+          : []),
+      ]),
+    ...(rated.length === 0 ? [] : [runTable(duty, rated, last)]),
   ];
 }
 
-/** A suction run of which the wall is known; hose stands what its maker says. */
-export function isCollapseKnown({ line, stated }: PipeRun): boolean {
-  const pipe = stated.segment?.pipe;
-  return (
-    line === "suctionLine" && pipe?.wall !== undefined && pipe.make !== undefined && pipe.make.material !== "copper"
+/** A vacuum that passes: of a surge, or of a line that drains. */
+const PASSING = "0.5 h";
+
+function collapseCall(run: PipeRun, duration: Expression) {
+  return callOf(COLLAPSEPRESSURE, { pipe: pipeCell(run), duration, temperature: FIELD.temperature });
+}
+
+/** The collapse of a run under a vacuum that passes. */
+export function shortCollapseOf({ line, index }: PipeRun) {
+  return spillOf(`${line}ShortCollapse${index + 1}`, COLLAPSEPRESSURE);
+}
+
+/** The pressures of each run of a discharge line with levels. */
+export const LINE_PRESSURES = spillOf("linePressures", LINEPRESSURES);
+
+/** A run whose own levels are known. */
+export function isLevelled(duty: Duty, { line }: PipeRun): boolean {
+  return line === "dischargeLine" && hasLevels(duty, line);
+}
+
+/** The call of it: against a shut valve to the level of the greatest pressure at the discharge. */
+export const LINE_PRESSURES_CALL = (duty: Duty, last: number): Call =>
+  callOf(LINEPRESSURES, {
+    flow: FIELD.flow,
+    dischargeLine: range(LINES.dischargeLine),
+    startLevel: FIELD.pumpLevel,
+    shutoffLevel: sum(
+      FIELD.pumpLevel,
+      pressureHead(part(CLASSES, "running", last), LIQUID_FIGURES.density, duty.unitSet),
+    ),
+    outletPressure: FIELD.deliveryPressure,
+    altitude: FIELD.altitude,
+    ...LIQUID,
+  });
+
+function linePressures(duty: Duty, last: number): PlanItem {
+  return spill(
+    LINE_PRESSURES,
+    "Pressures of the discharge line, run by run",
+    LINE_PRESSURES_CALL(duty, last),
+    duty.dischargeLine.length + 1,
   );
 }
 
-function runTable({ unitSet }: Duty, rated: readonly PipeRun[], last: number): PlanItem {
+/** A run whose wall is known, where it may come under vacuum: on suction, or where levels say so. Hose is its maker's. */
+export function isCollapseKnown(duty: Duty, run: PipeRun): boolean {
+  const pipe = run.stated.segment?.pipe;
+  return (
+    (run.line === "suctionLine" || isLevelled(duty, run)) &&
+    pipe?.wall !== undefined &&
+    pipe.make !== undefined &&
+    pipe.make.material !== "copper"
+  );
+}
+
+function runTable(duty: Duty, rated: readonly PipeRun[], last: number): PlanItem {
   const run = (row: number): PipeRun => rated[row] as PipeRun;
   const share = (row: number): Expression => cell(RUNS, row, "share");
   return working(RUNS, "Pressure in each run of pipe against its rating", rated.length, [
@@ -163,9 +231,15 @@ function runTable({ unitSet }: Duty, rated: readonly PipeRun[], last: number): P
       "pressure",
       "at its lowest end",
       (row) => {
+        const { index } = run(row);
+        if (isLevelled(duty, run(row))) {
+          return greatest(
+            ...(["running", "shutoff", "standing"] as const).map((of) => part(LINE_PRESSURES, of, index)),
+          );
+        }
         const far = run(row).line === "suctionLine" ? FIELD.sourceLevel : FIELD.deliveryLevel;
         const drop = difference(FIELD.pumpLevel, least(FIELD.pumpLevel, far));
-        return sum(cell(RUNS, row, "atPump"), columnPressure(drop, unitSet));
+        return sum(cell(RUNS, row, "atPump"), columnPressure(drop, duty.unitSet));
       },
     ],
     ["rating", "rating", (row) => part(ratingOf(run(row)), "rating")],

@@ -24,7 +24,7 @@ import { FIELD, LIQUID } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
 import { HEAD } from "./head.ts";
-import { LINES } from "./lines.ts";
+import { flowInRow, LINES } from "./lines.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
 import { npshAvailableAt } from "./npsh.ts";
 import { POINT } from "./operating-point.ts";
@@ -32,14 +32,19 @@ import {
   collapseOf,
   columnPressure,
   isCollapseKnown,
+  isLevelled,
   isRated,
+  LINE_PRESSURES,
+  LINE_PRESSURES_CALL,
   type PipeRun,
   pipeRuns,
   RUNS,
   ratingOf,
   runTables,
+  shortCollapseOf,
 } from "./pipe-runs.ts";
 import { PRESSURE, pressureSection } from "./pressure.ts";
+import { nozzleLabels } from "./pressure-nozzles.ts";
 import { stated } from "./stated-input.ts";
 
 /** Worked cells of this section. */
@@ -57,6 +62,7 @@ export const PIPE = handles({
   surgeTotal: "gaugePressure",
   surgeVerdict: null,
   surgeNotes: null,
+  lineNotes: null,
 });
 
 /** Surge of the discharge line: the worst run first, the line second, then each run. */
@@ -80,6 +86,7 @@ export const pipeSection: PackageSection = {
       ...stated(duty, "suctionHoseRating", "dischargeHoseRating", "vacuumDuration"),
       ...runTables(duty),
       ...steady(duty),
+      ...levelled(duty),
       ...vacuum(duty),
       ...(duty.dischargeLine.length === 0 ? [] : surge(duty)),
     ];
@@ -134,10 +141,65 @@ function steady(duty: Duty): readonly PlanItem[] {
   ];
 }
 
+/** The pressures of a discharge line with levels, run by run, and what its walls stand of vacuum. */
+function levelled(duty: Duty): readonly PlanItem[] {
+  const runs = pipeRuns(duty).filter((run) => isLevelled(duty, run));
+  if (runs.length === 0) return [];
+  const known = runs.filter((run) => isCollapseKnown(duty, run));
+  return [
+    {
+      kind: "table",
+      key: "linePressuresShown",
+      heading: "run; steady at its lower end, with the surge of a sudden stop, and least at its higher end",
+      columns: [
+        { key: "running", label: "running", quantity: "gaugePressure" },
+        { key: "shutoff", label: "shut valve", quantity: "gaugePressure" },
+        { key: "standing", label: "standing", quantity: "gaugePressure" },
+        { key: "withSurge", label: "with surge", quantity: "gaugePressure" },
+        { key: "least", label: "least", quantity: "gaugePressure" },
+      ],
+      rows: runs.map(({ place, index }) => ({
+        label: place,
+        cells: (["running", "shutoff", "standing", "withSurge", "least"] as const).map((of) =>
+          part(LINE_PRESSURES, of, index),
+        ),
+      })),
+    },
+    ...(known.length === 0
+      ? []
+      : [
+          {
+            kind: "table",
+            key: "lineVacuum",
+            heading: "run; pressure at rest without air, with a down-surge, and the vacuum at which it buckles",
+            columns: [
+              { key: "hanging", label: "at rest", quantity: "gaugePressure" },
+              { key: "leastWithSurge", label: "with surge", quantity: "gaugePressure" },
+              { key: "lasting", label: "lasting", quantity: "pressureDifference" },
+              { key: "passing", label: "half an hour", quantity: "pressureDifference" },
+            ],
+            rows: known.map((run) => ({
+              label: run.place,
+              cells: [
+                part(LINE_PRESSURES, "hanging", run.index),
+                part(LINE_PRESSURES, "leastWithSurge", run.index),
+                part(collapseOf(run), "pressure"),
+                part(shortCollapseOf(run), "pressure"),
+              ],
+            })),
+          } as const,
+        ]),
+    remark(PIPE.lineNotes, "Pressures of the line", LINE_PRESSURES_CALL(duty, nozzleLabels(duty).length - 1)),
+  ];
+}
+
 /** Vacuum at the pump inlet at a flow: what the atmosphere presses on the suction pipe. */
 function vacuumAt(duty: Duty, flow: Expression): Expression {
   const last = duty.suctionLine.length - 1;
-  const velocity = callOf(VELOCITY, { flow, pipe: cell(LINES.suctionLine, last, "pipe") });
+  const velocity = callOf(VELOCITY, {
+    flow: flowInRow(duty, LINES, "suctionLine", last, flow),
+    pipe: cell(LINES.suctionLine, last, "pipe"),
+  });
   const { density } = LIQUID_FIGURES;
   const { headToPressure, dynamic } = factors(duty.unitSet);
   const inlet = difference(
@@ -158,7 +220,7 @@ function factors(units: UnitSetName): { readonly headToPressure: number; readonl
 
 function vacuum(duty: Duty): readonly PlanItem[] {
   if (duty.suctionLine.length === 0) return [];
-  const known = pipeRuns(duty).filter(isCollapseKnown);
+  const known = pipeRuns(duty).filter((run) => run.line === "suctionLine" && isCollapseKnown(duty, run));
   return [
     figure(
       PIPE.suctionVacuum,
@@ -279,6 +341,8 @@ function surgeShareOf(duty: Duty, run: PipeRun): Expression {
   const row = pipeRuns(duty)
     .filter((one) => isRated(duty, one))
     .findIndex(({ place }) => place === run.place);
-  const both = sum(cell(RUNS, row, "pressure"), PIPE.surgePressure);
+  const both = isLevelled(duty, run)
+    ? part(LINE_PRESSURES, "withSurge", run.index)
+    : sum(cell(RUNS, row, "pressure"), PIPE.surgePressure);
   return product(ratio(both, part(ratingOf(run), "withSurge")), constant(100));
 }

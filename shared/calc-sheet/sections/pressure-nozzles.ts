@@ -28,6 +28,7 @@ import { otherCells, otherGreatestHead } from "./other-pump-inputs.ts";
 import { GREATEST, isHighIdleAssumed } from "./pressure-head.ts";
 import { SERIES, SERIES_AT_BEST, seriesTable, stageCell, stagesOf } from "./pressure-stages.ts";
 import { PUMP } from "./pump.ts";
+import { hasRoute, ROUTE } from "./route-cells.ts";
 
 /** Worked cells of the suction pressure. */
 export const SUCTION = handles({ suctionPressure: "gaugePressure", sourceGives: "gaugePressure" });
@@ -102,7 +103,8 @@ export function nozzleLabels(duty: Duty): readonly string[] {
 /** Pressure and class at each nozzle, and what of them is worth a word. */
 export function nozzleTables(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const labels = nozzleLabels(duty);
-  const top = duty.state.standingLevel === "blank" ? "delivery level" : "highest level of the line";
+  const isDelivery = duty.state.standingLevel === "blank" && !hasRoute(duty);
+  const top = isDelivery ? "delivery level" : "highest level of the line";
   const rows = labels.length + 1;
   return [
     seriesTable(duty, "careful"),
@@ -215,11 +217,17 @@ export function nozzleCall(
     flangeClass: FIELD.flangeClass,
     SG: SPECIFIC_GRAVITY,
     ...toleranceArguments(state.acceptanceGrade === "blank", isBest),
-    standingLevel: state.standingLevel === "blank" ? FIELD.deliveryLevel : FIELD.standingLevel,
+    standingLevel: standingLevel(duty),
     standingPressure: FIELD.deliveryPressure,
     metalTemperature: FIELD.temperature,
     checkFailure: FIELD.checkFailure,
   });
+}
+
+/** The highest level of the line that stays full: as stated, else that of its route, else that of the delivery. */
+function standingLevel(duty: Duty): Expression {
+  if (duty.state.standingLevel !== "blank") return FIELD.standingLevel;
+  return hasRoute(duty) ? ROUTE.standingLevel : FIELD.deliveryLevel;
 }
 
 function toleranceArguments(

@@ -1,7 +1,8 @@
 import type { Quantity } from "../../../src/basis/quantities.ts";
 import { SERIES_COLUMNS } from "../../catalogue/parameters/series-pumps.ts";
-import { type Duty, type DutySegment, pumpsInSeries } from "../../duty/duty.ts";
+import { type Duty, pumpsInSeries } from "../../duty/duty.ts";
 import type { FieldKey } from "../../duty/fields.ts";
+import { holdsCheckValve } from "../../duty/line-questions.ts";
 import { type StageFacts, type Stages, stagesRead } from "../../duty/stages.ts";
 import { constant, type Expression, type Handle, handle } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
@@ -122,19 +123,11 @@ export function stageInputs(duty: Duty): readonly PlanItem[] {
   });
 }
 
-/** A check valve by its name in a list of fittings; a foot valve stands before the pump. */
-const CHECK_VALVE = /\bcheck\b|non-return/i;
-
 const CHECK = handle("checkValve", null);
 
 /** Whether a check valve stands in the discharge line. */
 export function hasCheckValve({ dischargeLine }: Duty): boolean {
-  return dischargeLine.some(isCheckValve);
-}
-
-/** Whether a row of a line holds a check valve. */
-export function isCheckValve({ segment }: DutySegment): boolean {
-  return segment?.fittings.some(({ fitting }) => CHECK_VALVE.test(fitting.name)) === true;
+  return dischargeLine.some(holdsCheckValve);
 }
 
 export function checkValveInput(duty: Duty): InputItem {

@@ -24,7 +24,7 @@ import { letters } from "../row-letters.ts";
 import { PUMPED } from "./as-pumped.ts";
 import { leastFlow } from "./flow-range.ts";
 import { totalHeadAt } from "./head.ts";
-import { LINES } from "./lines.ts";
+import { flowInRow, LINES } from "./lines.ts";
 import { stated } from "./stated-input.ts";
 
 export const SLURRY_LINES = handles({ leastSlurryFlow: "flow", leastFlowOfDuty: "flow", slopeFactor: "ratio" });
@@ -89,7 +89,7 @@ export function runsOf(duty: Duty) {
         row,
         record: spillOf(`slurry${NAMES[line]}${letters(row)}`, SLURRYLINE),
         call: callOf(SLURRYLINE, {
-          flow: FIELD.flow,
+          flow: flowInRow(duty, LINES, line, row, FIELD.flow),
           pipe: cell(LINES[line], row, "pipe"),
           d50: FIELD.medianSize,
           solidsSG: PUMPED.pumpedSolidsGravity,

@@ -35,7 +35,7 @@ export function byArrangement(duty: Duty, inSeries: Expression, inParallel: Expr
   return isArranged(duty) ? ifText(FIELD.arrangement, "series", inSeries, inParallel) : inParallel;
 }
 
-function hasStandby({ state }: Duty): boolean {
+export function hasStandby({ state }: Duty): boolean {
   return state.pumpsStandby !== "assumed";
 }
 

@@ -4,7 +4,7 @@ import type { Duty, DutyPump, DutySegment } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
 import { type Call, callOf, cell, constant, type Expression, join, product, range, ratio, sum } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { type ColumnFacts, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
+import { type ColumnFacts, type LineTableRow, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
 import {
   type DutyState,
   dutyCases,
@@ -15,6 +15,7 @@ import {
   type StateCurve,
   systemOf,
 } from "./duty-cases.ts";
+import { hasShares, shareWith } from "./line-shares.ts";
 import { LINES } from "./lines.ts";
 import { PUMP } from "./pump.ts";
 import { stationAtDuty, stationPointOf, stationRows, stationWorkings } from "./station-states.ts";
@@ -25,11 +26,11 @@ const POINTS = 25;
 /** The systems the duty may be, the pump's curve at the ends of its tolerance, and where they meet: working columns. */
 export function systemCases(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const cases = dutyCases(duty);
-  const rough = new Map(cases.filter(({ roughness }) => roughness).map((one) => [one.lines.suctionLine.key, one]));
+  const own = new Map(cases.filter(({ lines }) => lines !== LINES).map((one) => [one.lines.suctionLine.key, one]));
   const systems = new Set(cases.map((one) => firstOnSystem(one, duty)));
   const curves = new Map(cases.map(({ curve }) => [curve.table.key, curve]));
   return [
-    ...[...rough.values()].flatMap((one) => [agedLine(one, duty, "suctionLine"), agedLine(one, duty, "dischargeLine")]),
+    ...[...own.values()].flatMap((one) => [ownLine(one, duty, "suctionLine"), ownLine(one, duty, "dischargeLine")]),
     ...[...systems].map((one) =>
       spill(
         systemOf(one, duty),
@@ -68,14 +69,27 @@ export function operatingPointOf(one: DutyState, duty: Duty, { speed }: DutyPump
   });
 }
 
-/** A line with its pipes as rough as stated for old age; those that do not age stand as they are. */
-function agedLine({ lines }: DutyState, duty: Duty, line: LineKey): WorkingItem {
+/**
+ * A line of a state: its pipes as rough as stated for old age, but for those that do not age; its rows with what they
+ * carry of the flow of the pumps that run in it.
+ */
+function ownLine(
+  { lines, roughness, sideBySide, systemName, isAlone }: DutyState,
+  duty: Duty,
+  line: LineKey,
+): WorkingItem {
   const segments = duty[line];
-  const label = line === "suctionLine" ? "Suction line, aged" : "Discharge line, aged";
+  const segment = (row: number): DutySegment => segments[row] as DutySegment;
+  const as = (of: keyof LineTableRow) => (row: number) => cell(LINES[line], row, of);
+  const name = line === "suctionLine" ? "Suction line" : "Discharge line";
+  const label = `${name}, ${isAlone ? "one pump alone" : systemName}`;
   return working<string>(lines[line], label, segments.length, [
-    ["pipe", "pipe", (row) => agedPipe(cell(LINES[line], row, "pipe"), segments[row] as DutySegment, duty)],
-    ["length", "length", (row) => cell(LINES[line], row, "length")],
-    ["fittings", "fittings", (row) => cell(LINES[line], row, "fittings")],
+    ["pipe", "pipe", roughness === undefined ? as("pipe") : (row) => agedPipe(as("pipe")(row), segment(row), duty)],
+    ["length", "length", as("length")],
+    ["fittings", "fittings", as("fittings")],
+    ...(hasShares(duty)
+      ? [["share", "share", (row: number) => shareWith(sideBySide, segment(row), as("share")(row))] as const]
+      : []),
   ]);
 }
 

@@ -1,5 +1,7 @@
 import { US_PER_SI } from "../../../src/pump/specific-speed.ts";
 import { viscousCorrectionMethod } from "../../../src/pump/viscous-correction.ts";
+import { fillTimeMethod } from "../../../src/route/fill-time.ts";
+import { siphonMethod } from "../../../src/route/siphon.ts";
 import { type Duty, type DutyPump, pumpsSideBySide } from "../../duty/duty.ts";
 import { FIELDS, type FieldKey } from "../../duty/fields.ts";
 import {
@@ -9,12 +11,14 @@ import {
   ifAtLeast,
   ifError,
   ifNumber,
+  join,
   part,
   product,
   ratio,
   sum,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
+import { onWater } from "../sections/as-pumped.ts";
 import { CURVE_END } from "../sections/drawn-curves.ts";
 import { asStated, type DutyState, dutyCases, isStation, recordOf } from "../sections/duty-cases.ts";
 import { onCurve, shutoffHead, stateCell } from "../sections/duty-states.ts";
@@ -22,6 +26,7 @@ import { HEAD } from "../sections/head.ts";
 import { POINT } from "../sections/operating-point.ts";
 import { PUMP } from "../sections/pump.ts";
 import { KIND } from "../sections/pump-figures.ts";
+import { FILLING, fillsAlike, hasRoute, ROUTE, SIPHON } from "../sections/route-cells.ts";
 import { viscousHeadRatio, viscousOpen } from "../sections/viscous-curve.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
 import { checkValveOfEach, stationHead } from "./station.ts";
@@ -281,9 +286,10 @@ function viscousLoss(duty: Duty, pump: DutyPump): readonly Criterion[] {
   ];
 }
 
-/** A line that rises above its delivery has to be filled over its highest point first. */
-function overTheSummit({ state }: Duty): readonly Criterion[] {
-  if (state.standingLevel === "blank") return [];
+/** A line that rises above its delivery has to be filled over its highest point first, and held there without a siphon. */
+function overTheSummit(duty: Duty): readonly Criterion[] {
+  if (hasRoute(duty)) return overTheRoute(duty);
+  if (duty.state.standingLevel === "blank") return [];
   const suction = sum(HEAD.suctionPipe, HEAD.suctionFittings);
   const losses = sum(suction, HEAD.dischargePipe, HEAD.dischargeFittings);
   return [
@@ -298,6 +304,48 @@ function overTheSummit({ state }: Duty): readonly Criterion[] {
       broken: "fail",
       assumed: "the whole line's losses before it",
       why: "the line may not fill over it",
+    }),
+  ];
+}
+
+function fillsIt(duty: Duty): Criterion {
+  return limitOf({
+    of: "head",
+    what: "flow over the summit while the line fills",
+    found: part(FILLING, "flow"),
+    limit: ROUTE.fillingLeast,
+    quantity: "flow",
+    mustBe: "at least",
+    broken: "fail",
+    unanswered: "fail",
+    when: duty.state.fillingFlow === "blank" ? "0.3 m/s (1 ft/s) in the largest bore" : "as stated",
+    why: "the line does not fill",
+    cites: fillTimeMethod.cites[0],
+  });
+}
+
+/** By the route: the flow over the summit while filling, and the head that the summit asks for. */
+function overTheRoute(duty: Duty): readonly Criterion[] {
+  return [
+    fillsAlike(duty)
+      ? fillsIt(duty)
+      : worded({
+          of: "head",
+          state: "check",
+          what: "filling the line with further pumps",
+          why: "hold each against the head to fill",
+        }),
+    limitOf({
+      of: "head",
+      what: "head at the duty flow, over the summit",
+      found: POINT.headAtDuty,
+      limit: onWater(duty, ROUTE.headToSelect),
+      quantity: "head",
+      mustBe: "at least",
+      broken: "fail",
+      when: join(constant("siphon credit "), part(SIPHON, "credit")),
+      why: "without a siphon the pumps see the summit at all times and give less than the duty flow",
+      cites: siphonMethod.cites[0],
     }),
   ];
 }

@@ -3,18 +3,33 @@ import { LAY_FLAT_PRACTICE } from "../../../src/head/line-remarks.ts";
 import { pipeRatingMethod } from "../../../src/pressure/pipe-rating.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { FIELDS } from "../../duty/fields.ts";
-import { cell, constant, type Expression, ifAtLeast, join, part, ratio, sum, verdict } from "../expression.ts";
+import {
+  cell,
+  constant,
+  difference,
+  type Expression,
+  greatest,
+  ifAtLeast,
+  join,
+  part,
+  ratio,
+  sum,
+  verdict,
+} from "../expression.ts";
 import { PIPE } from "../sections/pipe.ts";
 import {
   collapseOf,
   HOSE_RATING,
   isCollapseKnown,
+  isLevelled,
   isRated,
+  LINE_PRESSURES,
   nameOfRun,
   type PipeRun,
   pipeRuns,
   RUNS,
   ratingOf,
+  shortCollapseOf,
 } from "../sections/pipe-runs.ts";
 import { CLASSES } from "../sections/pressure-nozzles.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
@@ -31,7 +46,7 @@ export function pipeCriteria(duty: Duty): readonly Criterion[] {
   const rated = runs.filter((run) => isRated(duty, run));
   return [
     ...runs.flatMap((run) => {
-      if (isRated(duty, run)) return pressureIn(run, rated.indexOf(run));
+      if (isRated(duty, run)) return pressureIn(duty, run, rated.indexOf(run));
       if (run.line === "suctionLine") return [unratedSuction(run)];
       const what = `${run.place}, ${run.stated.typed.pipe.trim()}`;
       return [openPoint({ of: "pipe", what, missing: [HOSE_RATING[run.line]] })];
@@ -39,9 +54,10 @@ export function pipeCriteria(duty: Duty): readonly Criterion[] {
     ...runs
       .filter(({ line }) => line === "suctionLine")
       .flatMap((run) => [
-        ...vacuumIn(run, PIPE.suctionVacuum, "at the flow stated"),
-        ...vacuumIn(run, PIPE.vacuumRunning, "at the operating flow"),
+        ...vacuumIn(duty, run, PIPE.suctionVacuum, "at the flow stated"),
+        ...vacuumIn(duty, run, PIPE.vacuumRunning, "at the operating flow"),
       ]),
+    ...runs.filter((run) => isLevelled(duty, run)).flatMap((run) => alongTheRoute(duty, run)),
   ];
 }
 
@@ -64,7 +80,7 @@ function limitFor(found: Expression, careful: Expression, atBest: Expression): E
 
 const AT_LOWEST = "closed valve or standing, at its lowest end";
 
-function pressureIn(run: PipeRun, row: number): readonly Criterion[] {
+function pressureIn(duty: Duty, run: PipeRun, row: number): readonly Criterion[] {
   const rating = ratingOf(run);
   const facts = {
     of: "pipe",
@@ -78,7 +94,19 @@ function pressureIn(run: PipeRun, row: number): readonly Criterion[] {
   return [
     limitOf({ ...facts, limit: limitFor(facts.found, part(rating, "rating"), part(rating, "atBest")), broken: "fail" }),
     limitOf({ ...facts, limit: part(rating, "rating"), broken: "check", assumed: part(rating, "assumed") }),
-    ...(run.isByMaker && run.line === "dischargeLine"
+    ...(isLevelled(duty, run)
+      ? [
+          limitOf({
+            ...facts,
+            found: part(LINE_PRESSURES, "withSurge", run.index),
+            limit: part(rating, "withSurge"),
+            broken: "check",
+            when: "with the surge of a sudden stop, at its lowest end",
+            why: "beyond what it may reach with the surge of every stop: needs a surge study",
+          }),
+        ]
+      : []),
+    ...(run.isByMaker && run.line === "dischargeLine" && !isLevelled(duty, run)
       ? [
           limitOf({
             ...facts,
@@ -93,7 +121,36 @@ function pressureIn(run: PipeRun, row: number): readonly Criterion[] {
   ];
 }
 
-function vacuumIn(run: PipeRun, found: Expression, when: string): readonly Criterion[] {
+/** What is below the air at the higher end of a run: running and standing for long, hanging or in a surge for a while. */
+function alongTheRoute(duty: Duty, run: PipeRun): readonly Criterion[] {
+  const vacuum = (of: "least" | "hanging" | "leastWithSurge"): Expression =>
+    greatest(constant(0), difference(constant(0), part(LINE_PRESSURES, of, run.index)));
+  const lasting = vacuumIn(duty, run, vacuum("least"), "running full, at its highest end");
+  if (!isCollapseKnown(duty, run)) return lasting;
+  const facts = {
+    of: "pipe",
+    what: join(constant("vacuum in "), nameOfRun(run)),
+    limit: ratio(part(shortCollapseOf(run), "pressure"), constant(PASSING_FACTOR)),
+    quantity: "pressureDifference",
+    mustBe: "at most",
+    broken: "check",
+    cites: PASSING_PRACTICE,
+  } as const;
+  const why = "the pipe is to stand one and a half times a vacuum that passes";
+  return [
+    ...lasting,
+    ...(duty.summitValve === "air valve"
+      ? []
+      : [limitOf({ ...facts, found: vacuum("hanging"), when: "at rest, no air let in", why })]),
+    limitOf({ ...facts, found: vacuum("leastWithSurge"), when: "in the fall of a sudden stop", why }),
+  ];
+}
+
+/** Common practice for a vacuum that passes. */
+const PASSING_FACTOR = 1.5;
+const PASSING_PRACTICE = { source: "practice", at: "a factor of 1.5 against a vacuum that passes" } as const;
+
+function vacuumIn(duty: Duty, run: PipeRun, found: Expression, when: string): readonly Criterion[] {
   const facts = {
     of: "pipe",
     found,
@@ -107,7 +164,7 @@ function vacuumIn(run: PipeRun, found: Expression, when: string): readonly Crite
     const limit = constant(0);
     return [limitOf({ ...facts, what, limit, broken: "fail", unanswered: "fail", why, cites: LAY_FLAT_PRACTICE })];
   }
-  if (!isCollapseKnown(run)) return [];
+  if (!isCollapseKnown(duty, run)) return [];
   const collapse = collapseOf(run);
   const [cites, , factor] = pipeCollapseMethod.cites;
   return [
@@ -132,7 +189,10 @@ function vacuumIn(run: PipeRun, found: Expression, when: string): readonly Crite
       what,
       limit: ratio(part(collapse, "pressure"), constant(VACUUM_FACTOR)),
       broken: "check",
-      why: "a suction line is to stand twice its vacuum",
+      why:
+        run.line === "suctionLine"
+          ? "a suction line is to stand twice its vacuum"
+          : "a vacuum that lasts asks for twice its pressure",
       cites: factor,
     }),
   ];

@@ -5,12 +5,12 @@ import { specificSpeed } from "../../../src/pump/specific-speed.ts";
 import { boostersMethod, LEAST_BOOSTER_INLET } from "../../../src/station/boosters.ts";
 import { npshMarginMethod } from "../../../src/suction/npsh-margin.ts";
 import { type Duty, type DutyOtherPump, type DutyPump, pumpsInSeries } from "../../duty/duty.ts";
+import { holdsCheckValve } from "../../duty/line-questions.ts";
 import { cell, constant, type Expression, ifNumber, ifText, part } from "../expression.ts";
 import { BOOSTERS, hasBoosters } from "../sections/boosters.ts";
 import { type DutyState, dutyCases, isStation, NOT_GIVEN, ofStationPump, recordOf } from "../sections/duty-cases.ts";
 import { npshMarginBasis, npshMarginOver } from "../sections/npsh.ts";
 import { otherClasses, pumpsAbreast } from "../sections/pressure-nozzles.ts";
-import { isCheckValve } from "../sections/pressure-stages.ts";
 import { STOPS, stopLabels } from "../sections/pump-stops.ts";
 import {
   drawsFromSource,
@@ -164,7 +164,7 @@ export function stopCriteria(duty: Duty): readonly Criterion[] {
 /** Whether each of several pumps side by side has a check valve of its own. */
 export function checkValveOfEach(duty: Duty): readonly Criterion[] {
   if (pumpsTogether(duty) === 1 || duty.arrangement === "series") return [];
-  const hasOwn = duty.dischargeLine.some((row) => isOwnRow(row, "dischargeLine") && isCheckValve(row));
+  const hasOwn = duty.dischargeLine.some((row) => isOwnRow(row, "dischargeLine") && holdsCheckValve(row));
   const without = duty.otherPumps.filter(({ hasCheckValve }) => !hasCheckValve);
   const said = (what: string): Criterion =>
     worded({

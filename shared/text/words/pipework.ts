@@ -27,6 +27,18 @@ export const pipeworkWords: WordsOf<keyof PipeworkFindings> = {
     `${f.subject} “${f.given}” leaves open how many pumps run; write ${say.suggestions()}`,
   "share-counted-as-runs": (f) =>
     `${f.subject} “${f.given}” is counted as ${f.facts.runs} equal runs side by side, each with a share of the flow; where it is one piece of header, write “header” beside the pipe`,
+  "share-of-each-assumed": (f) =>
+    `each of the ${f.facts.pumps} pumps is taken to have a row like this of its own, with 1/${f.facts.pumps} of the flow; write “all” where the row is common to them`,
+  "share-may-be-header": (f) =>
+    `${f.subject} “${f.given}” beside ${f.facts.pumps} pumps is counted as ${f.facts.runs} equal runs side by side; where it is one piece of header behind some of the pumps, write “header” beside the pipe, and where it is each pump's own, “each”`,
+  "suction-common-to-pumps": (f) =>
+    `this row carries the flow of more than one of the ${f.facts.pumps} pumps, but each pump usually has a suction of its own: write “each” if so; of a common suction, NPSH available falls with every pump that starts`,
+  "check-valve-common-to-pumps": (f) =>
+    `one check valve carries the flow of all ${f.facts.pumps} pumps, but each pump usually has its own: write “each” for the row of its branch`,
+  "level-between-assumed": (f) =>
+    `${f.subject} is taken along the length between the levels given; a summit inside the run is not seen`,
+  "level-not-at-end": (f, say) =>
+    `${f.subject} is ${say.amount(f.found)}, but the ${f.facts.box} is ${say.amount(f.facts.end)}: which is right?`,
   "line-climbs-beyond-length": (f, say) =>
     `${f.subject}: a run of ${say.amount(f.limit)} cannot rise or fall by ${say.amount(f.found)}; check the level and the length`,
   "no-size-meets": ({ given, facts }, say) => {

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import { type LineKey, type Place, placeKey, type SegmentText } from "../../../shared/duty/duty-text.ts";
 import { amountText } from "../../../shared/text/words.ts";
-import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { printedUnit, type Quantity, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
 import { boxId, type PaneContext } from "../context.ts";
 import { pieceAt, withFitting, withPiece } from "../fitting-piece.ts";
@@ -13,19 +13,28 @@ import type { RowWorked } from "../worked.ts";
 import { comboboxView } from "./combobox.ts";
 import { findingsAt, findingsView } from "./findings.ts";
 
-type Column = Exclude<keyof SegmentText, "share" | "level">;
+type Column = keyof SegmentText;
 
 const COLUMN_LABELS: Readonly<Record<Column, string>> = {
   pipe: "Pipe",
   length: "Length",
   fittings: "Fittings",
+  share: "Share",
+  level: "Level",
 };
 
 const COLUMN_HELP: Readonly<Record<Column, string>> = {
   pipe: "Choose a known pipe by typing, or give the bore: “ID 154.1 mm rough 0.045 mm”.",
   length: "Developed length of this run.",
   fittings: "Counts and names, such as “2 elbow 90 long, 1 gate”. “K 3.2” adds a known coefficient.",
+  share:
+    "What one run of it carries: each (pump’s), all, or a part such as 1/2 for twin hoses. Blank: each on suction, all on discharge.",
+  level:
+    "Of the pipe, above the datum of the levels: at summits and low places. Blank: on the slope between its neighbours.",
 };
+
+/** Boxes of one line without a list to choose from, and what their figures are measured in. */
+const PLAIN: Readonly<Partial<Record<Column, Quantity | null>>> = { length: "length", share: null, level: "elevation" };
 
 /** The rows of a line in the direction of flow, each with its own bore. */
 export function lineEditorView(context: PaneContext, line: LineKey): TemplateResult {
@@ -65,7 +74,8 @@ function rowView(context: PaneContext, line: LineKey, row: number): TemplateResu
       ${rowButtons(context, line, row)}
     </div>
     ${cellView(context, { line, row, column: "pipe" })} ${cellView(context, { line, row, column: "length" })}
-    ${cellView(context, { line, row, column: "fittings" })}
+    ${cellView(context, { line, row, column: "fittings" })} ${cellView(context, { line, row, column: "share" })}
+    ${cellView(context, { line, row, column: "level" })}
     ${segment === undefined || segment.findings.length === 0 ? nothing : findingsView(segment.findings, units)}
   </div>`;
 }
@@ -130,7 +140,8 @@ function cellView(context: PaneContext, place: CellPlace): TemplateResult {
   const id = boxId(key);
   const units = state.duty.unitSet;
   const findings = findingsAt(context, key);
-  const hasUnit = place.column === "length";
+  const quantity = PLAIN[place.column];
+  const hasUnit = typeof quantity === "string";
   const describedBy = [
     ...(hasUnit ? [`${id}-unit`] : []),
     ...(findings.length === 0 ? [] : [`${id}-findings`]),
@@ -140,7 +151,7 @@ function cellView(context: PaneContext, place: CellPlace): TemplateResult {
     <label for=${id}>${COLUMN_LABELS[place.column]}</label>
     <div class="entry">
       ${boxView(context, place, describedBy)}
-      ${hasUnit ? html`<span class="unit" id="${id}-unit">${printedUnit("length", units)}</span>` : nothing}
+      ${hasUnit ? html`<span class="unit" id="${id}-unit">${printedUnit(quantity, units)}</span>` : nothing}
     </div>
     ${findings.length === 0 ? nothing : findingsView(findings, units, `${id}-findings`)}
   </div>`;
@@ -150,7 +161,7 @@ function boxView(context: PaneContext, place: CellPlace, describedBy: string): T
   const { state, send } = context;
   const text = state.duty[place.line][place.row]?.[place.column] ?? "";
   const invalid = findingsAt(context, placeKey(place)).some(({ kind }) => kind === "error");
-  if (place.column === "length") {
+  if (place.column in PLAIN) {
     return html`<input
       id=${boxId(placeKey(place))}
       type="text"
@@ -158,7 +169,8 @@ function boxView(context: PaneContext, place: CellPlace, describedBy: string): T
       spellcheck="false"
       aria-describedby=${describedBy}
       aria-invalid=${invalid}
-      aria-required="true"
+      aria-required=${place.column === "length"}
+      placeholder=${place.column === "share" ? (place.line === "suctionLine" ? "each" : "all") : ""}
       .value=${live(text)}
       @input=${(event: InputEvent) => send({ type: "typed", place, text: (event.target as HTMLInputElement).value })}
     />`;

@@ -50,6 +50,7 @@ const BOUNDS: readonly (readonly [
   ["coarseSize", "0", "0.001", "1000", "1001"],
   ["fines", "-1", "0", "99.9", "100"],
   ["upwardSlope", "-1", "0", "90", "90.1"],
+  ["fillingFlow", "0", "0.001", "1000 m3/s", "1001 m3/s"],
   ["highestSourceLevel", "-5001", "-5000", "11000", "11001"],
   ["greatestSuctionPressure", "-101.4", "-101.3", "100000", "100001"],
   ["greatestSpeed", "0", "1", "60000", "60001"],

@@ -6,6 +6,7 @@ import { costParts } from "../../../../shared/package/cost-parts.ts";
 import { flangeFaces } from "../../../../shared/package/flange-faces.ts";
 import { powerLadder } from "../../../../shared/package/power-ladder.ts";
 import { risingWater } from "../../../../shared/package/rising-water.ts";
+import { routeLine } from "../../../../shared/package/route-line.ts";
 import { settlingRuns } from "../../../../shared/package/settling.ts";
 import { solidsMap } from "../../../../shared/package/solids-map.ts";
 import { stagePressures } from "../../../../shared/package/stage-pressures.ts";
@@ -15,6 +16,7 @@ import { costBars } from "../../pictures/cost-bars.ts";
 import { flangeFacePicture } from "../../pictures/flange-face.ts";
 import { powerLadderPicture } from "../../pictures/power-ladder.ts";
 import { risingWaterPicture } from "../../pictures/rising-water.ts";
+import { routeProfile } from "../../pictures/route-profile.ts";
 import { settlingBars } from "../../pictures/settling-bars.ts";
 import { solidsMapPicture } from "../../pictures/solids-map.ts";
 import { stageBars } from "../../pictures/stage-bars.ts";
@@ -33,6 +35,7 @@ function pictureOf<T>(
 
 const PICTURES: Readonly<Partial<Record<StepId, SectionPicture>>> = {
   slurry: pictureOf(settlingRuns, (runs, { unitSet }, width) => settlingBars(runs, unitSet, width)),
+  route: pictureOf(routeLine, (line, { unitSet }, width) => routeProfile(line, unitSet, width)),
   pressure: pictureOf(stagePressures, (pressures, { unitSet }, width) => stageBars(pressures, unitSet, width)),
   bolting: pictureOf(flangeFaces, (faces, { unitSet }, width) =>
     flangeFacePicture(faces, printedUnit("size", unitSet), width),

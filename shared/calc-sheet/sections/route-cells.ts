@@ -1,0 +1,46 @@
+import { GRADELINE } from "../../catalogue/entries/grade-line.ts";
+import { FILLTIME, SIPHONCREDIT } from "../../catalogue/entries/route.ts";
+import type { Duty } from "../../duty/duty.ts";
+import { handles, spillOf } from "../expression.ts";
+import { hasLevels } from "./line-shares.ts";
+
+/** Worked cells of the route. */
+export const ROUTE = handles({
+  fillingLeast: "flow",
+  fillHead: "head",
+  summitAt: "length",
+  summitPressure: "gaugePressure",
+  froude: "ratio",
+  clearing: "ratio",
+  siphon: null,
+  headOver: "head",
+  headToSelect: "head",
+  fills: null,
+  fillFlow: "flow",
+  headWhileFilling: "head",
+  shutoffOver: "head",
+  lineVolume: "volume",
+  toSummit: "duration",
+  toOutlet: "duration",
+  runsOut: "volume",
+  runsBack: "volume",
+  standingLevel: "elevation",
+  hangingVacuum: "pressureDifference",
+  gradeNotes: null,
+  siphonNotes: null,
+  fillNotes: null,
+  drainNotes: null,
+});
+
+export const GRADE = spillOf("gradeLine", GRADELINE);
+export const SIPHON = spillOf("siphonCredit", SIPHONCREDIT);
+export const FILLING = spillOf("filling", FILLTIME);
+/** Whether the duty says where its discharge line lies. */
+export function hasRoute(duty: Duty): boolean {
+  return hasLevels(duty, "dischargeLine");
+}
+
+/** Whether the pumps that fill the line are alike, so that one curve of all of them is known. */
+export function fillsAlike({ otherPumps }: Duty): boolean {
+  return otherPumps.length === 0;
+}

@@ -1,0 +1,96 @@
+import { amount, type Finding } from "../../src/basis/result.ts";
+import { unitOf } from "../../src/basis/units.ts";
+import { type Duty, type DutySegment, pumpsSideBySide } from "./duty.ts";
+import type { LineKey, Place } from "./duty-text.ts";
+
+/** What is to be asked about a row of a line, at the box that would answer it. */
+export interface LineQuestion {
+  readonly place: Extract<Place, { readonly line: LineKey }>;
+  readonly finding: Finding;
+}
+
+/** What the rows of both lines leave to be asked: whose flow they carry, and which of two levels is right. */
+export function lineQuestions(duty: Duty): readonly LineQuestion[] {
+  return (["suctionLine", "dischargeLine"] as const).flatMap((line) => [
+    ...duty[line].flatMap((one) =>
+      shareQuestions(line, one, pumpsSideBySide(duty)).map((finding) => at(line, one, "share", finding)),
+    ),
+    ...levelQuestions(line, duty),
+  ]);
+}
+
+function at(line: LineKey, { row }: DutySegment, column: "share" | "level", finding: Finding): LineQuestion {
+  return { place: { line, row, column }, finding };
+}
+
+/** A check valve by its name in a list of fittings; a foot valve stands before the pump. */
+const CHECK_VALVE = /\bcheck\b|non-return/i;
+
+/** Whether a check valve stands in a row. */
+export function holdsCheckValve({ segment }: DutySegment): boolean {
+  return segment?.fittings.some(({ fitting }) => CHECK_VALVE.test(fitting.name)) === true;
+}
+
+function shareQuestions(line: LineKey, one: DutySegment, pumps: number): readonly Finding[] {
+  const { share, isHeader, segment, typed } = one;
+  if (pumps === 1 || segment === undefined || share === undefined) return [];
+  const facts = { pumps };
+  const subject = "share";
+  const isSuction = line === "suctionLine";
+  const isBlank = (typed.share ?? "").trim() === "";
+  const isCommon = share !== "each" && share * pumps > 1;
+  const mayBeHeader = !isSuction && share !== "each" && segment.runs !== undefined;
+  return [
+    ...(isSuction && isBlank ? [{ code: "share-of-each-assumed", kind: "assumed", subject, facts } as const] : []),
+    ...(isSuction && isCommon && !isHeader
+      ? [{ code: "suction-common-to-pumps", kind: "check", subject, facts } as const]
+      : []),
+    ...(isCommon && share === 1 && holdsCheckValve(one)
+      ? [{ code: "check-valve-common-to-pumps", kind: "check", subject, facts } as const]
+      : []),
+    ...(mayBeHeader
+      ? [
+          {
+            code: "share-may-be-header",
+            kind: "check",
+            subject,
+            given: (typed.share ?? "").trim(),
+            facts: { runs: segment.runs as number, pumps },
+          } as const,
+        ]
+      : []),
+  ];
+}
+
+/** Levels of a line may differ from that of its end by so much, as they are read off different drawings. */
+const SAME_LEVEL = { US: 0.1 * unitOf("ft").factor, other: 0.03 };
+const ROUNDING = 1e-9;
+
+function levelQuestions(line: LineKey, duty: Duty): readonly LineQuestion[] {
+  const rows = duty[line];
+  const given = rows.map(({ segment }) => segment?.endLevel);
+  const last = rows.at(-1);
+  if (last === undefined || given.every((level) => level === undefined)) return [];
+  const end = line === "suctionLine" ? duty.pumpLevel : duty.deliveryLevel;
+  const lastLevel = given.at(-1);
+  const within = (duty.unitSet === "US" ? SAME_LEVEL.US : SAME_LEVEL.other) + ROUNDING;
+  const subject = "level at its end";
+  const blank = rows.filter((_, row) => row < rows.length - 1 && given[row] === undefined);
+  return [
+    ...blank.map((one) => at(line, one, "level", { code: "level-between-assumed", kind: "assumed", subject })),
+    ...(lastLevel !== undefined && end !== undefined && Math.abs(lastLevel - end) > within
+      ? [
+          at(line, last, "level", {
+            code: "level-not-at-end",
+            kind: "check",
+            subject,
+            found: amount("elevation", lastLevel),
+            facts: {
+              end: amount("elevation", end),
+              box: line === "suctionLine" ? "pump level" : "delivery level",
+            },
+          }),
+        ]
+      : []),
+  ];
+}

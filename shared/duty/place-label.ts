@@ -1,0 +1,15 @@
+import { FIELDS, type FieldKey } from "./fields.ts";
+
+const TABLES: Readonly<Record<string, string>> = {
+  suctionLine: "Suction line",
+  dischargeLine: "Discharge line",
+  pump: "Pump curve",
+};
+
+/** "Flow", "Suction line, row 1": what a box is called. */
+export function placeLabel(place: string): string {
+  const [table = "", row] = place.replace("pump.points", "pump").split(".");
+  const label = TABLES[table];
+  if (label === undefined) return FIELDS[place as FieldKey]?.label ?? place;
+  return row === undefined || !/^\d+$/.test(row) ? label : `${label}, row ${Number(row) + 1}`;
+}

@@ -1,0 +1,200 @@
+import { describe, expect, it } from "vitest";
+import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
+import { layOut } from "../../../shared/calc-sheet/layout.ts";
+import { workOut } from "../../../shared/calc-sheet/work-out.ts";
+import type { SegmentText } from "../../../shared/duty/duty-text.ts";
+import { shownVerdicts } from "../../../shared/package/verdicts.ts";
+import { dutyOf, type Fields, pumpText } from "../../support/duty-of.ts";
+import { judged } from "../../support/judged.ts";
+import { LEVEE } from "../../support/levee.ts";
+
+const CURVE = LEVEE.curve.slice(1).map(([flow, head]) => [`${flow} gpm`, `${head} ft`]);
+const BASE: Fields = {
+  flow: "3000 gpm",
+  sourceLevel: "588 ft",
+  pumpLevel: "600 ft",
+  deliveryLevel: "612 ft",
+  temperature: "70 degF",
+  altitude: "600 ft",
+  pumpsRunning: "2",
+  outlet: "submerged",
+};
+
+function row([pipe, length, fittings, , level]: readonly unknown[], share = ""): SegmentText {
+  return {
+    pipe: String(pipe),
+    length: `${length} ft`,
+    fittings: String(fittings),
+    share,
+    level: level == null || level === "" ? "" : `${level} ft`,
+  };
+}
+
+function levee(fields: Fields = {}, summit: number | string = LEVEE.summit) {
+  const [branch, up, down] = LEVEE.discharge(summit) as [readonly unknown[], readonly unknown[], readonly unknown[]];
+  return dutyOf(
+    { ...BASE, ...fields },
+    {
+      suctionLine: LEVEE.suction.map((hose) => row(hose, "each")),
+      dischargeLine: [row(branch, "each"), row(up), row(down)],
+      pump: pumpText(CURVE),
+    },
+  );
+}
+
+function cellsOf(duty: ReturnType<typeof levee>) {
+  const { cells } = workOut(dutyPlan(duty));
+  return (key: string) => cells.get(key);
+}
+
+describe("a bypass of two pumps over a levee", () => {
+  const cell = cellsOf(levee());
+  const figure = (key: string) => cell(key) as number;
+
+  // Case s3-route-001, worked apart from this product.
+  it("fills over the summit with 2607.9 gpm at 59.26 ft", () => {
+    expect(figure("fillFlow") / 2607.902).toBeCloseTo(1, 3);
+    expect(figure("headWhileFilling") / 59.2618).toBeCloseTo(1, 3);
+    expect(cell("fills")).toBe("fills");
+    expect(figure("shutoffOver")).toBeCloseTo(72 - 52, 6);
+  });
+
+  // Case s3-route-002.
+  it("has −8.295 psi at the summit and earns no siphon at a Froude number of 0.760", () => {
+    expect(figure("summitPressure")).toBeCloseTo(-8.295, 2);
+    expect(figure("froude")).toBeCloseTo(0.7596, 3);
+    expect(cell("siphon")).toBe("not earned: air may stay in the leg");
+    // 10 ft of branch and √(2000² − 40²) ft in plan.
+    expect(figure("summitAt")).toBeCloseTo(2009.6, 3);
+  });
+
+  it("fails the head: held to the summit the pumps give 2608 gpm, not 3000", () => {
+    const verdict = shownVerdicts(levee()).find(({ subject }) => subject === "head");
+    expect(verdict?.state).toBe("fail");
+    expect(verdict?.text).toMatch(/over the summit/);
+    // 55.2 ft of the pair at 1500 gpm each against 52 ft of rise with the losses to the summit.
+    expect(figure("headToSelect")).toBeGreaterThan(60);
+  });
+
+  // Volumes of case s3-route-014: 1200 + 1000 ft of the fall run out, the rise stays.
+  it("drains the fall, and stands to the summit, not to the outlet", () => {
+    expect(figure("runsOut") / 22281.0).toBeCloseTo(1, 3);
+    expect(figure("standingLevel")).toBeCloseTo(640, 9);
+    // 28 ft of water at 70 °F: 12.11 psi.
+    expect(figure("hangingVacuum")).toBeCloseTo(12.115, 2);
+  });
+
+  it("asks for a valve at the summit", () => {
+    expect([0, 1, 2].map((i) => cell(`airValvesShown.${i}.valve`))).toContain("combination");
+  });
+
+  it("says what head a summit below the grade line asks for: no more than running", () => {
+    const low = cellsOf(levee({}, 612));
+    expect(low("siphon")).toBe("not needed");
+    expect(low("headToSelect") as number).toBeCloseTo(low("totalHead") as number, 6);
+    expect(judged(levee({}, 612), "head", /summit/).map(({ state }) => state)).toEqual(["pass", "pass"]);
+  });
+
+  it("does not fill over a levee higher than the shutoff head", () => {
+    const high = levee({}, 665);
+    const of = cellsOf(high);
+    // 665 − 588 = 77 ft against 72 ft.
+    expect(of("shutoffOver") as number).toBeCloseTo(-5, 6);
+    expect(of("fills")).toMatch(/^does not fill/);
+    expect(judged(high, "head", /does not fill/).map(({ state }) => state)).toEqual(["fail"]);
+  });
+
+  it("draws the route along its chainage on the sheet", () => {
+    const plan = dutyPlan(levee());
+    const chart = layOut(plan, workOut(plan)).charts?.find(({ title }) => title === "Route");
+    expect(chart?.series.map(({ name }) => name)).toEqual([
+      "pipe",
+      "grade line, running full",
+      "least grade for a siphon",
+    ]);
+  });
+
+  it("changes no head between the same ends", () => {
+    const head = (summit: number | string) => cellsOf(levee({}, summit))("totalHead") as number;
+    expect(head(640)).toBeCloseTo(head(612), 9);
+    expect(head("")).toBeCloseTo(head(612), 9);
+  });
+});
+
+/** 20 L/s through 300 mm pipe over a hill of 10 m to a free outlet at 2 m, from a pump at 0. */
+function hill(pipes: readonly [string, string], levels: readonly [string, string], fields: Fields = {}) {
+  return dutyOf(
+    {
+      flow: "20 L/s",
+      sourceLevel: "0 m",
+      pumpLevel: "0 m",
+      deliveryLevel: levels[1],
+      temperature: "20 degC",
+      altitude: "0",
+      ...fields,
+    },
+    {
+      suctionLine: [{ pipe: "DN300 sch40", length: "1 m", fittings: "" }],
+      dischargeLine: [
+        { pipe: pipes[0], length: `${Math.hypot(100, 10)} m`, fittings: "", level: levels[0] },
+        { pipe: pipes[1], length: `${Math.hypot(200, 8)} m`, fittings: "1 exit", level: levels[1] },
+      ],
+      pump: pumpText([
+        ["0 L/s", "30 m"],
+        ["20 L/s", "25 m"],
+        ["40 L/s", "5 m"],
+      ]),
+    },
+  );
+}
+
+const PLAIN = "ID 300 mm rough 0.05 mm";
+
+describe("a hill before a free outlet", () => {
+  // Case s3-route-008: the line marched back from the outlet, not from the head of the pump.
+  it("has −77.8 kPa at its summit whatever the pump gives, and is held to it", () => {
+    const cell = cellsOf(hill([PLAIN, PLAIN], ["10 m", "2 m"]));
+    const psi = 6.894757;
+    expect((cell("summitPressure") as number) * psi).toBeCloseTo(-77.795, 1);
+    // Start of the energy line 2.0835 m, less the velocity head of 0.0041 m.
+    expect((cell("gradeLine.0.hydraulicGrade") as number) * 0.3048).toBeCloseTo(2.0794, 3);
+    expect(cell("siphon")).toMatch(/^not earned: air comes out of solution, outlet not sealed, leg runs part full$/);
+    expect(((cell("headOver") as number) - (cell("suctionPipe") as number)) * 0.3048).toBeCloseTo(10.0265, 3);
+  });
+
+  it("fails hose that the running line would flatten", () => {
+    expect(
+      judged(hill([PLAIN, "12in layflat"], ["10 m", "2 m"]), "pipe", /vacuum in discharge run 2/).map(
+        ({ state }) => state,
+      ),
+    ).toContain("fail");
+    expect(
+      judged(hill([PLAIN, "12in layflat"], ["1 m", "2 m"]), "pipe", /vacuum in discharge run 2/).map(
+        ({ state }) => state,
+      ),
+    ).not.toContain("fail");
+  });
+
+  it("holds each run at its own low end, below pump and delivery alike", () => {
+    // The hollow lies 20 m below the pump: 30 m of shutoff and 20 m of depth, 50 × 9788.998 Pa = 70.99 psi at 20 °C.
+    const low = cellsOf(
+      hill([PLAIN, PLAIN], ["-9 m", "2 m"], { acceptanceGrade: "2B", dischargeHoseRating: "100 psi" }),
+    );
+    const high = cellsOf(
+      hill([PLAIN, PLAIN], ["9 m", "2 m"], { acceptanceGrade: "2B", dischargeHoseRating: "100 psi" }),
+    );
+    const row = (of: typeof low) =>
+      [0, 1, 2].map((i) => of(`pipeRuns.${i}.pressure`)).filter((found) => typeof found === "number") as number[];
+    const [first] = row(low).slice(-2) as [number];
+    const [dry] = row(high).slice(-2) as [number];
+    // 9 m more of water: 9 × 9788.998 Pa.
+    expect(first - dry).toBeCloseTo((9 * 9788.998) / 6894.757, 2);
+  });
+
+  it("judges thin polyethylene by its running vacuum for long, and by a surge for a while", () => {
+    const states = (pipe: string) =>
+      judged(hill([pipe, pipe], ["7 m", "2 m"]), "pipe", /vacuum in discharge run 1/).map(({ state }) => state);
+    expect(states("12in HDPE DR32.5")).toContain("fail");
+    expect(states("12in HDPE DR9")).not.toContain("fail");
+  });
+});
