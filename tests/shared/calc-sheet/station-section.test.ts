@@ -1,10 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
+import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import { type WorkedPlan, workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import { type DutyText, EMPTY_OTHER_PUMP, type OtherPumpText, type PumpText } from "../../../shared/duty/duty-text.ts";
 import { loadDuty, saveDuty } from "../../../shared/duty/saved.ts";
+import { quotedSheetName } from "../../../shared/ports/sheet-name.ts";
+import { headlessGrid } from "../../../workbench/headless.ts";
 import { dutyRead, dutyText, type Fields, pumpText } from "../../support/duty-of.ts";
 import { judged, stateOf } from "../../support/judged.ts";
 import { publishedCases } from "../../support/published-cases.ts";
@@ -296,4 +299,33 @@ describe("the flanges of a further pump", () => {
     const taller = { ...high, otherPumps: [{ ...(high.otherPumps?.[0] as OtherPumpText), speedRatio: "1.4" }] };
     expect(stateOf(dutyRead(taller), "pressure", /strong, discharge flange/i)).toBe("fail");
   });
+});
+
+it("calculates the same in a spreadsheet, and follows a further pump's speed there", async () => {
+  const weaker = pumpText(
+    CURVE.points.map(({ flow, head, efficiency, npshRequired }) => [
+      String(0.6 * Number(flow)),
+      head,
+      efficiency,
+      npshRequired,
+    ]),
+    { name: "B" },
+  );
+  const typed = bypass({ deliveryLevel: "640" }, { otherPumps: [other(weaker, { level: "2" })] });
+  const grid = headlessGrid();
+  const plan = dutyPlan(dutyRead(typed));
+  const spec = layOut(plan, workOut(plan));
+  const name = quotedSheetName(await grid.host.addSheet(spec));
+  const formulas = spec.cells.filter(({ f, spill }) => f !== undefined && spill === undefined);
+  const shown = await grid.host.read(formulas.map(({ at }) => `${name}!${at}`));
+  for (const [i, { at, cached }] of formulas.entries()) {
+    const found = shown[i]?.[0]?.[0] ?? "";
+    if (typeof cached === "number") expect(found, at).toBeCloseTo(cached, 6);
+    else if (typeof cached === "string") expect(found, at).toBe(cached);
+  }
+  await grid.host.write({ [`${name}!other_pump1_speed_ratio`]: 0.95 });
+  const slower = cellsOf({ ...typed, otherPumps: [other(weaker, { level: "2", speedRatio: "0.95" })] });
+  const found = (await grid.host.read([`${name}!operating_flow`]))[0]?.[0]?.[0];
+  expect(found).toBeCloseTo(number(slower, "operatingFlow"), 6);
+  grid.dispose();
 });
