@@ -12,6 +12,7 @@ import { openPointsView } from "./open-points.ts";
 import { pumpBoxView } from "./pump-box.ts";
 import { pumpPictureView } from "./pump-picture.ts";
 import { pumpPointsView } from "./pump-points.ts";
+import { stationPumpsView } from "./station-pumps.ts";
 import { verdictsOfStepView } from "./verdict-strip.ts";
 
 /** A ratio of seven figures, as it is written into the duty, moves a head by less. */
@@ -70,7 +71,7 @@ function resultsView(context: PaneContext): TemplateResult {
       ${openPointsView(context)}`;
   }
   return html`<h3>On the duty</h3>
-    ${figuresView(context, worked)} ${pumpPictureView(context, duty, worked, results)}
+    ${figuresView(context, worked)} ${stationPumpsView(context)} ${pumpPictureView(context, duty, worked, results)}
     ${remarksView("To act on and to check", findingsOf(worked), context.state.duty.unitSet)}`;
 }
 

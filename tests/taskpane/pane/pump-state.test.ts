@@ -143,3 +143,43 @@ describe("the pumps to choose from", () => {
     expect(state.offers.places.curves).toBe("My curves!A1:H99");
   });
 });
+
+describe("further pumps of the duty", () => {
+  const added: PaneEvent = { type: "other-pump-added", pump: { ...INVENTED_PUMP, name: "Invented 8" } };
+
+  it("are added from the ranking or by hand, typed into, and removed with a way back", () => {
+    const state = after([
+      chosen,
+      added,
+      { type: "other-pump-added" },
+      { type: "typed", place: { pump: "speedRatio", other: 0 }, text: "0.9" },
+      { type: "typed", place: { own: "level", other: 0 }, text: "3" },
+      { type: "typed", place: { pump: "points", row: 1, column: "head", other: 1 }, text: "12" },
+      { type: "point-added", other: 1 },
+    ]);
+    expect(state.duty.pump).toEqual(INVENTED_PUMP);
+    expect(state.duty.otherPumps?.map(({ name, speedRatio, level }) => [name, speedRatio, level])).toEqual([
+      ["Invented 8", "0.9", "3"],
+      ["", "", ""],
+    ]);
+    expect(textAt(state.duty, { pump: "points", row: 1, column: "head", other: 1 })).toBe("12");
+    expect(state.duty.otherPumps?.[1]?.points).toHaveLength(4);
+    const removed = next(state, { type: "other-pump-removed", other: 0 });
+    expect(removed.duty.otherPumps).toHaveLength(1);
+    expect(removed.notice?.text).toBe("“Invented 8” removed from the station.");
+    expect(next(removed, { type: "undone" }).duty.otherPumps).toHaveLength(2);
+  });
+
+  it("go over to another unit set with the rest", () => {
+    const state = after([
+      chosen,
+      added,
+      { type: "typed", place: { own: "level", other: 0 }, text: "10" },
+      { type: "typed", place: { own: "dischargeSize", other: 0 }, text: "8" },
+      { type: "units-picked", unitSet: "SI" },
+      { type: "units-answered", numbers: "convert" },
+    ]);
+    const [pump] = state.duty.otherPumps ?? [];
+    expect([pump?.level, pump?.dischargeSize, pump?.points[1]?.head]).toEqual(["3.048", "200", "36.576"]);
+  });
+});
