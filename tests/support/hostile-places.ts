@@ -43,9 +43,9 @@ export function hostilePlaces(typed: DutyText): readonly HostilePlace[] {
   }));
   const cells = (["suctionLine", "dischargeLine"] as const).flatMap((line) =>
     typed[line].flatMap((segment, row) =>
-      (["pipe", "length", "fittings"] as const).map((column) => ({
+      (["pipe", "length", "fittings", "share", "level"] as const).map((column) => ({
         key: placeKey({ line, row, column }),
-        own: segment[column],
+        own: segment[column] ?? "",
         holding: (text: string): DutyText => ({ ...typed, [line]: changed(typed[line], row, column, text) }),
       })),
     ),
@@ -101,6 +101,8 @@ const OTHERS_ELSEWHERE: Readonly<Record<string, readonly string[]>> = {
   pipe: ["8in sch40", "10in sch40"],
   length: ["20 m", "30 m"],
   fittings: ["1 gate", "2 gate"],
+  share: ["all", "1/2"],
+  level: ["3 m", "4 m"],
   speed: ["1450 rpm", "1500 rpm"],
   impellerDiameter: ["300 mm", "320 mm"],
   speedRatio: ["0.95", "0.97"],
