@@ -30,8 +30,9 @@ export function decodeDuty(typed: DutyText): Decoded {
   };
   const { values, state } = decodeFields(typed, keep);
   const { sourceLevel, pumpLevel, deliveryLevel } = values;
+  const otherPumps = (typed.otherPumps ?? []).filter((pump) => !isBlankPump(pump));
   const lineOf = (line: LineKey, start: number | undefined, end: number | undefined): readonly DutySegment[] =>
-    holdClimbs(line, decodeLine(line, typed, pumpsSideBySide(values), keep), start, end, keep);
+    holdClimbs(line, decodeLine(line, typed, pumpsSideBySide({ ...values, otherPumps }), keep), start, end, keep);
   const suctionLine = lineOf("suctionLine", sourceLevel, pumpLevel);
   const dischargeLine = lineOf("dischargeLine", pumpLevel, deliveryLevel);
   holdRules(values, state, [...suctionLine, ...dischargeLine], keep);

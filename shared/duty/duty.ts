@@ -68,8 +68,12 @@ export interface Duty extends FieldValues {
 }
 
 /** How many pumps share the flow; one where they stand in series, or where nobody can read how many there are. */
-export function pumpsSideBySide({ pumpsRunning = 1, arrangement }: Pick<Duty, "pumpsRunning" | "arrangement">): number {
-  return arrangement === "series" ? 1 : pumpsRunning;
+export function pumpsSideBySide({ pumpsRunning = 1, arrangement, otherPumps = [] }: PumpsTogether): number {
+  return arrangement === "series" ? 1 : pumpsRunning + otherPumps.length;
+}
+
+interface PumpsTogether extends Pick<Duty, "pumpsRunning" | "arrangement"> {
+  readonly otherPumps?: readonly unknown[];
 }
 
 /** How many pumps add their heads; one where they share the flow, or where nobody can read how many there are. */

@@ -31,7 +31,7 @@ import { otherLastFlow } from "./other-pump-inputs.ts";
 import { PUMP } from "./pump.ts";
 import { curveAsPumped, readCurve, slurryCurve } from "./slurry-curve.ts";
 import { inUnitSet } from "./stated-input.ts";
-import { byArrangement } from "./station.ts";
+import { byArrangement, pumpsOfAll } from "./station.ts";
 import { viscousCurve } from "./viscous-curve.ts";
 
 /** Rows of each curve. */
@@ -110,14 +110,15 @@ export function drawnCurves(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 function allLastFlow(duty: Duty): Expression {
   const others = duty.otherPumps.map(otherLastFlow);
   if (others.length === 0) return product(lastFlow(duty), SIDE_BY_SIDE);
-  return byArrangement(duty, least(lastFlow(duty), ...others), sum(product(lastFlow(duty), SIDE_BY_SIDE), ...others));
+  const abreast = sum(product(lastFlow(duty), FIELD.pumpsRunning), ...others);
+  return byArrangement(duty, least(lastFlow(duty), ...others), abreast);
 }
 
 function howItRuns(duty: Duty): WorkingItem {
   const arranged = (series: Expression, parallel: Expression): Expression => byArrangement(duty, series, parallel);
   const water = constant(inUnitSet(SPECIFIC_GRAVITY_REFERENCE, "density", duty));
   return working(HOW_IT_RUNS, "How the pumps run", 1, [
-    ["sideBySide", "sharing the flow", () => arranged(constant(1), FIELD.pumpsRunning)],
+    ["sideBySide", "sharing the flow", () => arranged(constant(1), pumpsOfAll(duty))],
     ["inSeries", "adding heads", () => arranged(FIELD.pumpsRunning, constant(1))],
     ["specificGravity", "SG", () => ratio(LIQUID_FIGURES.density, water)],
     ["curveEnd", "curve of all ends at", () => allLastFlow(duty)],

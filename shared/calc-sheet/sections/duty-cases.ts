@@ -212,8 +212,7 @@ export function flushState(duty: Duty): DutyState | undefined {
 
 /** Pumps side by side start and stop one by one: the one left runs out furthest at the least static head. */
 function aloneOf(duty: Duty): readonly Made[] {
-  if (duty.pump === undefined || pumpsSideBySide(duty) + duty.otherPumps.length === 1) return [];
-  if (duty.arrangement === "series") return [];
+  if (duty.pump === undefined || pumpsSideBySide(duty) === 1) return [];
   const { state, acceptanceGrade } = duty;
   const hasLeast = state.leastStaticHead !== "blank";
   const isHigh = (acceptanceGrade?.head[1] ?? 0) > 0;

@@ -2,7 +2,7 @@ import { type Duty, type DutySegment, pumpsSideBySide } from "../../duty/duty.ts
 import type { LineKey } from "../../duty/duty-text.ts";
 import { constant, type Expression, least, product, ratio } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { byArrangement } from "./station.ts";
+import { byArrangement, pumpsOfAll } from "./station.ts";
 
 /** Whether the line tables say what each row carries: where pumps share the flow, or a row takes a part of it. */
 export function hasShares(duty: Duty): boolean {
@@ -25,7 +25,7 @@ export function changesWithPumps({ share, isHeader }: DutySegment): boolean {
 }
 
 /** What each of so many pumps carries: the whole flow in series. */
-export function shareOfEach(duty: Duty, pumps: Expression = FIELD.pumpsRunning): Expression {
+export function shareOfEach(duty: Duty, pumps: Expression = pumpsOfAll(duty)): Expression {
   return byArrangement(duty, constant(1), ratio(constant(1), pumps));
 }
 

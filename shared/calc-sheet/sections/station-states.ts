@@ -45,9 +45,8 @@ import { PUMP } from "./pump.ts";
 const POINTS = 25;
 
 /** A row of a line that is every pump's own: it carries the flow of one pump. */
-export function isOwnRow({ typed }: DutySegment, line: LineKey): boolean {
-  const share = (typed.share ?? "").trim();
-  return share === "" ? line === "suctionLine" : /^each\b/i.test(share);
+export function isOwnRow({ share }: DutySegment): boolean {
+  return share === "each";
 }
 
 const LINE = { pipe: null, length: "length", fittings: null } as const;
@@ -73,10 +72,9 @@ interface PlacedRow {
 }
 
 function placedRows(duty: Duty, of: "Own" | "Common"): readonly PlacedRow[] {
-  const isWanted = (one: DutySegment, line: LineKey): boolean =>
-    (duty.arrangement !== "series" && isOwnRow(one, line)) === (of === "Own");
+  const isWanted = (one: DutySegment): boolean => (duty.arrangement !== "series" && isOwnRow(one)) === (of === "Own");
   return (["suctionLine", "dischargeLine"] as const).flatMap((line) =>
-    duty[line].flatMap((one, row) => (isWanted(one, line) ? [{ line, row }] : [])),
+    duty[line].flatMap((one, row) => (isWanted(one) ? [{ line, row }] : [])),
   );
 }
 
@@ -224,7 +222,8 @@ function lineRows(one: DutyState, duty: Duty, of: "Own" | "Common"): readonly Wo
 }
 
 function shareOf(duty: Duty, { line, row }: PlacedRow): number {
-  return duty[line][row]?.segment?.share ?? 1;
+  const share = duty[line][row]?.share;
+  return typeof share === "number" ? share : 1;
 }
 
 function systemTables(one: DutyState, duty: Duty, of: "Own" | "Common"): readonly WorkingItem[] {
@@ -429,7 +428,7 @@ function suctionRows(one: DutyState, duty: Duty, pump: number): WorkingItem {
   const record = recordOf(one);
   const share = (row: number): Expression => {
     const segment = duty.suctionLine[row] as DutySegment;
-    if (duty.arrangement === "series" || !isOwnRow(segment, "suctionLine")) {
+    if (duty.arrangement === "series" || !isOwnRow(segment)) {
       return constant(shareOf(duty, { line: "suctionLine", row }));
     }
     return ratio(part(record, "flow", pump + 1), part(record, "flow"));

@@ -1,5 +1,5 @@
 import type { Duty } from "../../duty/duty.ts";
-import { type Expression, type Handle, handles, ifText, sum } from "../expression.ts";
+import { constant, type Expression, type Handle, handles, ifText, sum } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem } from "../plan.ts";
 import { stated } from "./stated-input.ts";
@@ -25,9 +25,18 @@ export function stationBasis(duty: Duty): readonly PlanItem[] {
   ];
 }
 
+/** How many pumps run, further ones among them. */
+export function pumpsOfAll(duty: Duty): Expression {
+  return withOthers(duty, FIELD.pumpsRunning);
+}
+
 /** How many pumps the station has. */
-export function pumpsInstalled(duty: Duty): Handle {
-  return hasStandby(duty) ? STATION.pumpsInstalled : FIELD.pumpsRunning;
+export function pumpsInstalled(duty: Duty): Expression {
+  return withOthers(duty, hasStandby(duty) ? STATION.pumpsInstalled : FIELD.pumpsRunning);
+}
+
+function withOthers({ otherPumps }: Duty, alike: Handle): Expression {
+  return otherPumps.length === 0 ? alike : sum(alike, constant(otherPumps.length));
 }
 
 /** One figure where the pumps add their heads, another where they share the flow. */

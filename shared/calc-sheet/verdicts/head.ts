@@ -20,7 +20,7 @@ import {
 import { FIELD } from "../field-handles.ts";
 import { onWater } from "../sections/as-pumped.ts";
 import { CURVE_END } from "../sections/drawn-curves.ts";
-import { asStated, type DutyState, dutyCases, isStation, recordOf } from "../sections/duty-cases.ts";
+import { asStated, type DutyState, dutyCases, recordOf } from "../sections/duty-cases.ts";
 import { onCurve, shutoffHead, stateCell } from "../sections/duty-states.ts";
 import { HEAD } from "../sections/head.ts";
 import { POINT } from "../sections/operating-point.ts";
@@ -157,8 +157,7 @@ export function runsIn(one: DutyState, of: Criterion["of"]): Criterion {
 
 /** Whether each of several pumps side by side opens its check valve beside the others. */
 function comesIn(one: DutyState, duty: Duty): readonly Criterion[] {
-  const isShared = pumpsSideBySide(duty) > 1 || (isStation(one, duty) && duty.arrangement !== "series");
-  if (!isShared || one.isAlone) return [];
+  if (pumpsSideBySide(duty) === 1 || one.isAlone) return [];
   const count = duty.otherPumps.length;
   const all = (yes: string, no: string): Expression =>
     ifAtLeast(

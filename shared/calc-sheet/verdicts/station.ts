@@ -164,7 +164,7 @@ export function stopCriteria(duty: Duty): readonly Criterion[] {
 /** Whether each of several pumps side by side has a check valve of its own. */
 export function checkValveOfEach(duty: Duty): readonly Criterion[] {
   if (pumpsTogether(duty) === 1 || duty.arrangement === "series") return [];
-  const hasOwn = duty.dischargeLine.some((row) => isOwnRow(row, "dischargeLine") && holdsCheckValve(row));
+  const hasOwn = duty.dischargeLine.some((row) => isOwnRow(row) && holdsCheckValve(row));
   const without = duty.otherPumps.filter(({ hasCheckValve }) => !hasCheckValve);
   const said = (what: string): Criterion =>
     worded({

@@ -76,6 +76,15 @@ describe("a duty of two pumps, the second stated by itself", () => {
     expect(stateOf(dutyRead(typed), "region", /^A|over best efficiency flow.*B, as stated/)).toBe("check");
   });
 
+  it("is the pair of pumps alike, to what the points of its curves leave", () => {
+    const alike = cellsOf(bypass({ pumpsRunning: "2" }));
+    near(number(cells, "operatingFlow"), number(alike, "operatingFlow"), 1e-5);
+    near(number(cells, "totalHead"), number(alike, "totalHead"), 1e-12);
+    near(number(cells, "headAtDuty"), number(alike, "headAtDuty"), 1e-4);
+    near(number(cells, "bestFlowPercent"), number(alike, "bestFlowPercent"), 1e-5);
+    near(number(cells, "greatestPower"), number(alike, "greatestPower"), 1e-9);
+  });
+
   // s1-shares-001: 20.05 ft at 1500 gpm; the losses of the hose of 0.347 ft grow with the square of 1752/1500.
   it("has the NPSH of its own flow through its own hose", () => {
     near(number(cells, "stationStates.1.npshAvailable"), 20.051 - 0.3466 * ((1752.09 / 1500) ** 2 - 1), 5e-4);
