@@ -46,6 +46,25 @@ export const pipeRatingMethod = {
   },
 } as const satisfies Method<"temperature" | "statedRating" | "allowance">;
 
+/** The work that rates a pipe by its rule; nothing where its maker does, or a standard that is not cited here. */
+export function ratingCitation(rule: RatingRule | undefined): Citation | undefined {
+  const source = rule === undefined ? undefined : RATED_BY[rule];
+  return pipeRatingMethod.cites.find((cites) => cites.source === source);
+}
+
+const RATED_BY: Readonly<Partial<Record<RatingRule, Citation["source"]>>> = {
+  "ASME B31.3": "asme-b31.3",
+  "ASTM F714": "awwa-m55",
+  "ISO 4427": "iso-4427",
+  "ASTM D1785": "astm-d1785",
+  "AWWA C900": "awwa-c900",
+  "EN ISO 1452": "en-iso-1452",
+  "AWWA C151 class": "awwa-c150",
+  "AWWA C151 thickness": "awwa-c150",
+  "EN 545": "en-545",
+  "lay-flat hose": "en-iso-8029",
+};
+
 /** Design stress of polyethylene on water, Pa: of inch pipe HDS, of ISO 4427 MRS over the factor C of 1.25. */
 const POLYETHYLENE_STRESS: Readonly<Record<PolyethyleneGrade, number>> = {
   PE4710: 1000 * psi,

@@ -12,6 +12,7 @@ export interface JudgedRow {
   readonly subject: VerdictSubject;
   readonly state: VerdictState;
   readonly text: string;
+  readonly source: string;
 }
 
 /** What each criterion of a duty says, as the sheet holds it; those whose subject and words are asked for. */

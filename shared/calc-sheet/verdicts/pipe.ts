@@ -1,6 +1,6 @@
 import { pipeCollapseMethod, VACUUM_FACTOR } from "../../../src/estimate/pipe-collapse.ts";
 import { LAY_FLAT_PRACTICE } from "../../../src/head/line-remarks.ts";
-import { pipeRatingMethod } from "../../../src/pressure/pipe-rating.ts";
+import { ratingCitation } from "../../../src/pressure/pipe-rating.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { FIELDS } from "../../duty/fields.ts";
 import {
@@ -82,6 +82,7 @@ const AT_LOWEST = "closed valve or standing, at its lowest end";
 
 function pressureIn(duty: Duty, run: PipeRun, row: number): readonly Criterion[] {
   const rating = ratingOf(run);
+  const cites = ratingCitation(run.stated.segment?.pipe.make?.rule);
   const facts = {
     of: "pipe",
     what: nameOfRun(run),
@@ -89,7 +90,7 @@ function pressureIn(duty: Duty, run: PipeRun, row: number): readonly Criterion[]
     quantity: "gaugePressure",
     mustBe: "at most",
     when: AT_LOWEST,
-    cites: pipeRatingMethod.cites[0],
+    ...(cites && { cites }),
   } as const;
   return [
     limitOf({ ...facts, limit: limitFor(facts.found, part(rating, "rating"), part(rating, "atBest")), broken: "fail" }),

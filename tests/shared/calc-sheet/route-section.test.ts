@@ -191,6 +191,14 @@ describe("a hill before a free outlet", () => {
     expect(first - dry).toBeCloseTo((9 * 9788.998) / 6894.757, 2);
   });
 
+  it("cites the standard that rates each pipe", () => {
+    const sources = (pipe: string) =>
+      judged(hill([pipe, pipe], ["7 m", "2 m"]), "pipe", /^[^:]*: discharge run 1/).map(({ source }) => source);
+    expect(sources("12in HDPE DR9").join()).toMatch(/AWWA M55/);
+    expect(sources("12in HDPE DR9").join()).not.toMatch(/B31\.3/);
+    expect(sources("12in sch40").join()).toMatch(/B31\.3/);
+  });
+
   it("judges thin polyethylene by its running vacuum for long, and by a surge for a while", () => {
     const states = (pipe: string) =>
       judged(hill([pipe, pipe], ["7 m", "2 m"]), "pipe", /vacuum in discharge run 1/).map(({ state }) => state);

@@ -188,6 +188,7 @@ describe("published cases of the route", () => {
     expect(values?.[4]).toBeCloseTo(39, 9);
   });
 
+  // Case s3-route-019: the summit at 2000 ft alone; 1000 ft steepens a rise, 3000 ft flattens a fall.
   it("places air valves by the change of slope", () => {
     const table = rows("AIRVALVES", LEGS, 601);
     expect(table.slice(1).map(([chainage, , place, valve]) => [Math.round(chainage as number), place, valve])).toEqual([
