@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { HeadCurve } from "../../../src/pump/head-curve.ts";
 import { systemCurveThrough } from "../../../src/pump/system-curve-through.ts";
-import { operatingPoint } from "../../../src/station/operating-point.ts";
+import { operatingPoint, stationOperation } from "../../../src/station/operating-point.ts";
 import { type StationPoint, seriesPoint, stationPoint } from "../../../src/station/station-point.ts";
 import type { StationPump } from "../../../src/station/station-pump.ts";
 import { factsOf } from "../../support/facts.ts";
@@ -164,6 +164,23 @@ describe("unlike pumps in parallel", () => {
     // header of 3.875 m where the strong one gives √(56.125/10⁴) = 0.07492 m³/s and the line asks for 0.256 m.
     expect(codes(read)).toEqual(["error operating-point-beyond-curve weak"]);
     expect(read.findings[0]?.found?.value).toBeCloseTo(3.875 - 10 * (0.07492 + 0.085) ** 2, 3);
+  });
+
+  // η = Σ ρ g Q H / Σ P with 998.2 kg/m³ and 9.80665 m/s², each of two alike counted.
+  it("have the efficiency of all by what each carries and takes", () => {
+    const pumps = [pump("pair", running(FALLING), { count: 2 }), pump("slow", running(FALLING, 0.93))];
+    const read = stationOperation({ pumps, system: asked(18, 1400), arrangement: "parallel", specificGravity: 1 });
+    if (!read.ok) throw new Error(JSON.stringify(read.findings));
+    const { efficiency, shaftPower, pumps: each, flow, running: count } = read.value;
+    const sum = (of: (one: (typeof each)[number]) => number): number =>
+      each.reduce((total, one) => total + one.count * of(one), 0);
+    const carried = 998.2 * 9.80665 * sum((one) => one.flow * one.head);
+    const taken = sum((one) => one.shaftPower as number);
+    expect(Math.abs((efficiency as number) / (carried / taken) - 1)).toBeLessThanOrEqual(1e-12);
+    expect(each[0]?.efficiency).not.toBeCloseTo(each[1]?.efficiency as number, 3);
+    expect(taken).toBeCloseTo(shaftPower as number, 6);
+    expect(sum((one) => one.flow)).toBeCloseTo(flow, 12);
+    expect(count).toBe(3);
   });
 
   it("let liquid back through the one without a check valve", () => {
