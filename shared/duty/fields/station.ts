@@ -9,7 +9,7 @@ export const station = {
     bounds: operatingPointMethod.inputs.pumps,
     isWhole: true,
     whenBlank: 1,
-    help: "Equal pumps that run together at the flow stated.",
+    help: "Pumps of the chosen kind that run together at the flow stated. Unlike ones beside them are further pumps, stated with the chosen one.",
   }),
   pumpsStandby: amount({
     label: "Standby pumps",
