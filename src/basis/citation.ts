@@ -140,6 +140,18 @@ export const SOURCES = {
   "awwa-c150": { title: "AWWA C150/A21.50, Thickness Design of Ductile-Iron Pipe", publisher: "AWWA" },
   "en-iso-8029": { title: "EN ISO 8029, Collapsible (lay-flat) hoses of thermoplastics", publisher: "CEN" },
   "astm-f1216": { title: "ASTM F1216, appendix X1, buckling of a round liner with ovality", publisher: "ASTM" },
+  "valve-tests-1993": {
+    title:
+      "S. Kalsi and J. P. Tullis, tests of check and butterfly valves, as tabled in an environmental engineering handbook",
+    publisher: "handbook",
+    year: 1993,
+  },
+  "miller-1990": { title: "D. S. Miller, Internal Flow Systems", publisher: "BHRA", year: 1990 },
+  "rahmeyer-2002": {
+    title: "W. J. Rahmeyer, tests of fittings, as tabled in an environmental engineering handbook",
+    publisher: "handbook",
+    year: 2002,
+  },
   "astm-c76": { title: "ASTM C76, Reinforced Concrete Culvert, Storm Drain, and Sewer Pipe", publisher: "ASTM" },
   "en-14420-7": { title: "EN 14420-7, Hose fittings with clamp units: cam locking couplings", publisher: "CEN" },
   "nrcs-430": { title: "Conservation practice standard 430, Irrigation Pipeline", publisher: "USDA NRCS" },

@@ -55,6 +55,8 @@ export interface LiquidFindings {
 export interface PipeworkFindings {
   "critical-zone": { reynolds: number };
   "size-change-wrong-way": null;
+  "fitting-which": null;
+  "size-change-elsewhere": null;
   "fitting-needs-flow": null;
   "fitting-assumed": { coefficient: number; range: string };
   "fitting-size-outside-table": { least: Amount; most: Amount };

@@ -16,7 +16,11 @@ const KINDS: readonly (readonly [words: RegExp, part: FittingPart])[] = [
   [/^(?:entrance|exit|hose bend|hose sweep)/, NOT_A_PART],
   // What only its coefficient is known of: a part to be named, joined nobody knows how.
   [/^(?:k|cv|kv) /, { isPart: true, joined: "as the pipe", joints: 0 }],
-  [/coupling/, { isPart: true, joined: "coupling", joints: 0 }],
+  [/weld bead/, NOT_A_PART],
+  [/^(?:basket|y) strainer|duckbill in line/, AT_BOTH_ENDS],
+  [/air valve|duckbill/, AT_ONE_END],
+  [/^(?:wye|lateral|manifold)/, { isPart: true, joined: "as the pipe", joints: 3 }],
+  [/coupling|camlock|quick-connect|shank/, { isPart: true, joined: "coupling", joints: 0 }],
   [/foot valve|strainer|flap valve/, AT_ONE_END],
   [/tee.* flanged/, { isPart: true, joined: "flanged", joints: 3 }],
   [/flanged|flexible connector/, AT_BOTH_ENDS],

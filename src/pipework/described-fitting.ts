@@ -1,19 +1,27 @@
 import { outOfRange } from "../basis/method.ts";
 import { readQuantity } from "../basis/quantity-text.ts";
 import { amount, andThen, type Finding, fail, type Result, type Side, succeed } from "../basis/result.ts";
+import { CLEAN_STRAINER, type FixedRow } from "../tables/fittings-fixed.ts";
+import { BASKET_STRAINER } from "../tables/fittings-trade.ts";
+import { branchFitting } from "./branch-fitting.ts";
 import type { Fitting } from "./fitting.ts";
 import { GIVEN } from "./fitting-forms.ts";
 import { valveOfCoefficient } from "./flow-coefficient.ts";
 import { blockedStrainer } from "./known-fittings.ts";
+import { nominalReducer } from "./nominal-reducer.ts";
 import { pipeNamed } from "./pipe-name.ts";
-import { reducedCoupling, sizeChange } from "./size-change.ts";
+import { reducedCoupling, reducedMeter, reducedPinchValve, sizeChange } from "./size-change.ts";
 
 /** Full cone angle of a reducer or expander that states none: 30°, the upper end of what is made (20° to 30°). */
 const USUAL_CONE = Math.PI / 6;
 
 const COEFFICIENT = /^(k|cv|kv)\s*=?\s*([+-]?\d*\.?\d+(?:e[+-]?\d+)?)$/i;
-const BLOCKED_STRAINER = /^(?:basket |suction )?strainer (\d+(?:\.\d+)?) ?% (?:blocked|clogged)$/i;
-const NARROW_COUPLING = /^(?:reduced )?(?:hose )?coupling (?:to )?(?:id|bore) (.+)$/i;
+/** An eccentric one is as steep on its one side as a concentric one of this many times its angle. Common practice. */
+const ECCENTRIC = 1.5;
+
+const BLOCKED_STRAINER = /^(basket |suction )?strainer (\d+(?:\.\d+)?) ?% (?:blocked|clogged)$/i;
+const NARROW_COUPLING = /^(?:reduced )?(?:hose )?(?:coupling|shank|camlock) (?:to )?(?:id|bore) (.+)$/i;
+const NARROW_PART = /^(pinch valve|magmeter|(?:magnetic )?flow ?meter)(?: sleeve)? (?:to )?(?:id|bore) (.+)$/i;
 const SIZE_CHANGE =
   /^((?:(?:sudden|abrupt|gradual|concentric|eccentric|conical) )*)(expansion|enlargement|expander|increaser|diffuser|contraction|reducer|reduction) (to|from) (.+?)(?: (\d+(?:\.\d+)?) ?(?:°|deg|degrees?))?$/i;
 const MEASURED_BORE = /^(?:id )?((?:\d+\.?\d*|\.\d+) ?(?:mm|cm|m|in|inch|inches|"|ft))$/i;
@@ -28,13 +36,22 @@ export function describedFitting(given: string): Result<Fitting> | undefined {
   const coefficient = COEFFICIENT.exec(given);
   if (coefficient !== null) return ofCoefficient(coefficient[1] as string, Number(coefficient[2]), given);
   const strainer = BLOCKED_STRAINER.exec(given);
-  if (strainer !== null) return ofBlockedStrainer(given, Number(strainer[1]) / 100);
+  if (strainer !== null) {
+    const clean = /basket/i.test(strainer[1] ?? "") ? BASKET_STRAINER : CLEAN_STRAINER;
+    return ofBlockedStrainer(given, Number(strainer[2]) / 100, clean);
+  }
+  const narrow = NARROW_PART.exec(given);
+  if (narrow !== null) {
+    const of = /pinch/i.test(narrow[1] as string) ? reducedPinchValve : reducedMeter;
+    return andThen(positiveBore(narrow[2] as string, given), (bore) => succeed(of(given, bore)));
+  }
   const coupling = NARROW_COUPLING.exec(given);
   if (coupling !== null) {
     return andThen(positiveBore(coupling[1] as string, given), (bore) => succeed(reducedCoupling(given, bore)));
   }
   const change = SIZE_CHANGE.exec(given);
-  return change === null ? undefined : ofSizeChange(given, change.slice(1));
+  if (change !== null) return ofSizeChange(given, change.slice(1));
+  return nominalReducer(given, USUAL_CONE) ?? branchFitting(given, (text) => otherBore(text, given));
 }
 
 function ofCoefficient(letters: string, value: number, given: string): Result<Fitting> {
@@ -52,9 +69,9 @@ function ofCoefficient(letters: string, value: number, given: string): Result<Fi
   }
 }
 
-function ofBlockedStrainer(given: string, blocked: number): Result<Fitting> {
+function ofBlockedStrainer(given: string, blocked: number, clean: FixedRow): Result<Fitting> {
   return blocked < 1
-    ? succeed(blockedStrainer(given, blocked))
+    ? succeed(blockedStrainer(given, blocked, clean))
     : fail([outOfRange(given, "ratio", blocked, "below", 1)]);
 }
 
@@ -63,7 +80,8 @@ function ofSizeChange(given: string, parts: readonly (string | undefined)[]): Re
   const [manner = "", noun = "", towards = "", other = "", degrees] = parts;
   const isSudden = /sudden|abrupt/i.test(manner);
   const isCone = !isSudden && (manner !== "" || /er$/i.test(noun));
-  const cone = degrees === undefined ? USUAL_CONE : (Number(degrees) * Math.PI) / 180;
+  const steepness = /eccentric/i.test(manner) ? ECCENTRIC : 1;
+  const cone = degrees === undefined ? USUAL_CONE : (steepness * Number(degrees) * Math.PI) / 180;
   const angle = isCone || degrees !== undefined ? cone : Math.PI;
   const badAngle = (side: Side, limit: number): Result<never> =>
     fail([outOfRange(`angle of ${given}`, "ratio", Number(degrees), side, limit)]);

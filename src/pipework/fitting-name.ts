@@ -21,9 +21,27 @@ const NAMES = [...KNOWN_FITTINGS.map(({ fitting }) => fitting.name), ...FITTING_
  */
 export function fittingNamed(text: string, subject = "fitting"): Result<Fitting> {
   const given = text.trim().replace(/\s+/g, " ");
-  const known = byKey.get(fittingKey(given));
-  return known === undefined ? (describedFitting(given) ?? unknown(given, subject)) : succeed(known);
+  const key = fittingKey(given);
+  const known = byKey.get(key);
+  if (known !== undefined) return succeed(known);
+  const suggestions = SEVERAL.get(key);
+  if (suggestions !== undefined) return fail([{ code: "fitting-which", kind: "error", subject: given, suggestions }]);
+  return describedFitting(given) ?? unknown(given, subject);
 }
+
+/** Names that may mean more than one fitting of different loss, and those it may be. */
+const SEVERAL: ReadonlyMap<string, readonly string[]> = new Map(
+  (
+    [
+      ["tee", ["tee run", "tee branch"]],
+      ["manifold", ["manifold inlet 50 %", "manifold take-off 50 %", "tee branch"]],
+      ["diaphragm", ["diaphragm weir", "diaphragm straight"]],
+      ["quick-connect", ["quick-connect steel", "quick-connect aluminium"]],
+      ["reducer", ["reducer 8x6", "reducer from 8in sch40 30 deg"]],
+      ["increaser", ["increaser 6x8", "expander to 8in sch40 30 deg"]],
+    ] as const
+  ).map(([name, of]) => [fittingKey(name), of]),
+);
 
 function unknown(given: string, subject: string): Result<never> {
   const suggestions = nearestNames(given.replace(/(?<=\S) valves?$/i, ""), NAMES);
@@ -32,26 +50,46 @@ function unknown(given: string, subject: string): Result<never> {
 }
 
 /**
- * The fittings of a text such as "2 elbow 90 long, gate, 1 swing check, 1 exit": parted by commas, semicolons or line
- * ends, each with a whole count in front, or none for one. Nothing in the text, or "none", means no fittings.
+ * The fittings of a text such as "2 elbow 90 long, gate, 1 swing check and 1 exit": parted by commas, semicolons, line ends or "and",
+ * each with a whole count in front ("2", "3 no.", "two") or behind ("elbow 90 x 3"), or none for one. Nothing in the text, or
+ * "none", means no fittings.
  * Fails: not-a-whole-number; out-of-range for a count below 0; as `fittingNamed`.
  * Warns: as `fittingNamed`.
  */
 export function fittingsNamed(text: string, subject = "fitting"): Result<readonly CountedFitting[]> {
   if (NO_FITTINGS.test(text.trim())) return succeed([]);
   const items = text.split(/[,;\n]/).filter((item) => item.trim() !== "");
-  return all(items.map((item) => counted(item.trim(), subject)));
+  return andThen(all(items.map((item) => countedOf(item.trim(), subject))), (lists) => succeed(lists.flat()));
 }
 
 /** A cell that says so is safer than a blank one, which reaches a function as 0 or as nothing, by platform. */
 const NO_FITTINGS = /^(none|no fittings|-|–)$/i;
 
-const COUNT_AND_NAME = /^([+-]?\d*\.?\d+)(?:\s*[x×*]\s*|\s+)(.+)$/i;
+/** One item of a list, or several joined by "and". */
+function countedOf(item: string, subject: string): Result<readonly CountedFitting[]> {
+  const whole = counted(item, subject);
+  if (whole.ok) return succeed([whole.value], whole.findings);
+  const parts = item.split(/\s+(?:and|&|\+|plus)\s+/i);
+  return parts.length === 1 ? whole : all(parts.map((part) => counted(part, subject)));
+}
+
+const WORDS = ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+const COUNT_WORD = new RegExp(`^(${WORDS.join("|")})(?=\\s)`, "i");
+const COUNT_AND_NAME = /^([+-]?\d*\.?\d+)(?:\s*(?:no|nos|off|pcs?|ea|each)\b\.?\s*|\s*[x×*]\s*|\s+)(?:of\s+)?(.+)$/i;
+const NAME_AND_COUNT = /^(.*\S)\s*(?:[x×*]\s*(\d+)|[,:]?\s(\d+)\s*(?:no|nos|off|pcs?|ea|each)\.?)$/i;
 
 /** One item of a list: first taken as a name ("90 elbow"), and only then as a count and a name ("2 elbow"). */
 function counted(item: string, subject: string): Result<CountedFitting> {
-  const parts = byKey.has(fittingKey(item)) ? null : COUNT_AND_NAME.exec(item);
-  if (parts === null) return andThen(fittingNamed(item, subject), (fitting) => succeed({ fitting, count: 1 }));
+  const written = item.replace(COUNT_WORD, (word) => String(WORDS.indexOf(word.toLowerCase()) + 1));
+  const isName = byKey.has(fittingKey(written));
+  const behind = isName ? null : NAME_AND_COUNT.exec(written);
+  if (behind !== null) {
+    const named = fittingNamed(behind[1] as string, subject);
+    const count = Number(behind[2] ?? behind[3]);
+    if (named.ok) return succeed({ fitting: named.value, count }, named.findings);
+  }
+  const parts = isName ? null : COUNT_AND_NAME.exec(written);
+  if (parts === null) return andThen(fittingNamed(written, subject), (fitting) => succeed({ fitting, count: 1 }));
   const [, number = "", name = ""] = parts;
   return andThen(wholeCount(Number(number), `count of “${name}”`), (count) =>
     andThen(fittingNamed(name, subject), (fitting) => succeed({ fitting, count })),

@@ -4,6 +4,7 @@ import { unitOf } from "../basis/units.ts";
 import { EQUIVALENT_LENGTHS, type EquivalentLengthRow, type SizeBand } from "../tables/fittings-equivalent-length.ts";
 import { CLEAN_STRAINER, FIXED_FITTINGS, type FixedRow } from "../tables/fittings-fixed.ts";
 import { THREE_K, type ThreeKRow } from "../tables/fittings-three-k.ts";
+import { TRADE_FITTINGS, TRADE_LENGTHS, type TradeLength } from "../tables/fittings-trade.ts";
 import type { Fitting } from "./fitting.ts";
 import { fullyRoughFactor } from "./friction-factor.ts";
 import type { Pipe } from "./pipe.ts";
@@ -19,6 +20,7 @@ export interface KnownFitting {
 
 const EQUIVALENT_LENGTH: Citation = { source: "tp-410", at: "resistance coefficients, K = (L/D) f_T" };
 const THREE_K_METHOD: Citation = { source: "darby-2001", at: "3-K coefficients" };
+const TRADE_LENGTH: Citation = { source: "practice", at: "L/D of valves of sewage and slurry lines" };
 const INCH = unitOf("in").factor;
 
 /** Nominal size in inches; of a measured bore, the bore. */
@@ -61,6 +63,20 @@ function ofEquivalentLength(row: EquivalentLengthRow): KnownFitting {
   return { fitting, also, basis: "L/D", value: typeof row.ratio === "number" ? row.ratio : bandsInWords(row.ratio) };
 }
 
+function ofTradeLength({ name, also, ratio, range }: TradeLength): KnownFitting {
+  const fitting: Fitting = {
+    name,
+    isExit: false,
+    cites: TRADE_LENGTH,
+    method: "equivalent length",
+    lossCoefficient: ({ bore }) => {
+      const coefficient = ratio * fullyRoughFactor(bore);
+      return succeed(coefficient, [assumed(name, Number(coefficient.toPrecision(2)), range)]);
+    },
+  };
+  return { fitting, also, basis: "L/D", value: ratio };
+}
+
 function bandsInWords(bands: readonly SizeBand[]): string {
   return bands.map(({ from, to, ratio }) => `${ratio} (${from} to ${to} in)`).join(", ");
 }
@@ -99,17 +115,19 @@ function ofThreeK({ name, k1, ki, kd }: ThreeKRow): KnownFitting {
 export const KNOWN_FITTINGS: readonly KnownFitting[] = [
   ...EQUIVALENT_LENGTHS.map(ofEquivalentLength),
   ...FIXED_FITTINGS.map(ofFixedCoefficient),
+  ...TRADE_LENGTHS.map(ofTradeLength),
+  ...TRADE_FITTINGS.map(ofFixedCoefficient),
   ...THREE_K.map(ofThreeK),
 ];
 
 /**
- * A suction strainer with a share b of its open area blocked.
+ * A strainer with a share b of its open area blocked.
  * Formula: K = K_clean/(1 − b)²
  * Warns: fitting-assumed.
  * Source: common practice.
  */
-export function blockedStrainer(name: string, blocked: number): Fitting {
-  const coefficient = CLEAN_STRAINER.coefficient / (1 - blocked) ** 2;
-  const findings = [assumed(name, coefficient, CLEAN_STRAINER.range ?? "")];
-  return { name, isExit: false, cites: CLEAN_STRAINER.cites, lossCoefficient: () => succeed(coefficient, findings) };
+export function blockedStrainer(name: string, blocked: number, clean: FixedRow = CLEAN_STRAINER): Fitting {
+  const coefficient = clean.coefficient / (1 - blocked) ** 2;
+  const findings = [assumed(name, coefficient, clean.range ?? "")];
+  return { name, isExit: false, cites: clean.cites, lossCoefficient: () => succeed(coefficient, findings) };
 }

@@ -81,17 +81,55 @@ export function narrowingLoss(areaRatio: number, angle: number): number {
  * Source: Technical Paper 410, sudden contraction; Borda–Carnot, sudden expansion.
  */
 export function reducedCoupling(name: string, tailBore: number): Fitting {
-  const facts = { name, direction: "to", otherBore: tailBore, angle: Math.PI } as const;
-  const into = sizeChange({ ...facts, kind: "narrowing" });
+  return throughNarrow({ name, bore: tailBore, angle: Math.PI, own: 0, cites: SUDDEN_WIDENING });
+}
+
+interface Narrow {
+  readonly name: string;
+  readonly bore: number;
+  readonly angle: number;
+  /** K of the part itself, on its own bore. */
+  readonly own: number;
+  readonly cites: Citation;
+}
+
+/** Into a narrower bore, through it and out again, on the velocity head of the pipe. */
+function throughNarrow({ name, bore, angle, own, cites }: Narrow): Fitting {
+  const into = sizeChange({ name, direction: "to", otherBore: bore, angle, kind: "narrowing" });
   return {
     name,
     isExit: false,
-    cites: SUDDEN_WIDENING,
+    cites,
     lossCoefficient: (pipe) => {
       const narrowing = into.lossCoefficient(pipe);
       if (!narrowing.ok) return narrowing;
-      const widening = wideningLoss((tailBore / pipe.bore) ** 2, Math.PI) * (pipe.bore / tailBore) ** 4;
-      return succeed(narrowing.value + widening);
+      const widening = wideningLoss((bore / pipe.bore) ** 2, angle) + own;
+      return succeed(narrowing.value + widening * (pipe.bore / bore) ** 4);
     },
   };
+}
+
+/** Full angle of the reducers that a meter one size down stands between: 8° to the axis. */
+const METER_CONE = (16 * Math.PI) / 180;
+/** K of the open sleeve of a pinch valve on its own bore. Common practice. */
+const OPEN_SLEEVE = 0.2;
+
+/**
+ * A flow meter narrower than its line, between gradual reducers, as a fitting of the line.
+ * Formula: K = [0.8 sin(θ/2)(1 − β²) + 2.6 sin(θ/2)(1 − β²)²]/β⁴, θ = 16°
+ * Fails: size-change-wrong-way (the coefficient), for a wider meter.
+ * Source: Technical Paper 410, gradual changes.
+ */
+export function reducedMeter(name: string, bore: number): Fitting {
+  return throughNarrow({ name, bore, angle: METER_CONE, own: 0, cites: GRADUAL_CHANGE });
+}
+
+/**
+ * A pinch valve with a sleeve narrower than its pipe: abrupt, the upper bound.
+ * Formula: K = [0.5 (1 − β²) + (1 − β²)² + 0.2]/β⁴
+ * Fails: size-change-wrong-way (the coefficient), for a wider sleeve.
+ * Source: Technical Paper 410; Borda–Carnot; 0.2 by common practice.
+ */
+export function reducedPinchValve(name: string, bore: number): Fitting {
+  return throughNarrow({ name, bore, angle: Math.PI, own: OPEN_SLEEVE, cites: SUDDEN_WIDENING });
 }

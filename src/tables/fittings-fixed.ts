@@ -28,8 +28,10 @@ function practice(name: string, coefficient: number, range: string, also: readon
 
 export const CLEAN_STRAINER = practice("strainer", 1.5, "0.8 to 1.5 when clean", [
   "strainer clean",
-  "basket strainer",
   "suction strainer",
+  "suction basket",
+  "rock strainer",
+  "suction screen",
 ]);
 
 export const FIXED_FITTINGS: readonly FixedRow[] = [
@@ -52,7 +54,6 @@ export const FIXED_FITTINGS: readonly FixedRow[] = [
     "coupling",
     "quick coupling",
     "quick-release coupling",
-    "cam coupling",
     "hose coupling pair",
   ]),
   practice("hose bend", 0.3, "0.2 to 0.3 for each 90° laid gently", ["hose bend 90", "hose sweep"]),

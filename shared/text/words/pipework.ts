@@ -6,6 +6,8 @@ export const pipeworkWords: WordsOf<keyof PipeworkFindings> = {
     `${f.subject} is in the critical zone (Reynolds number ${f.facts.reynolds}): friction may sit anywhere between laminar and turbulent, and the value between the two is used`,
   "size-change-wrong-way": (f, say) =>
     `${f.subject}: the other bore of ${say.amount(f.found)} must be ${f.limit?.side} the pipe's own, ${say.amount(f.limit)}`,
+  "fitting-which": (f, say) => `“${f.subject}” can be more than one fitting; write ${say.suggestions()}`,
+  "size-change-elsewhere": (f) => `${f.subject} leads from and to other sizes than that of “${f.given}”`,
   "fitting-needs-flow": (f) =>
     `${f.subject} has a coefficient that depends on the flow; ask for its head at a flow instead`,
   "fitting-assumed": (f) =>

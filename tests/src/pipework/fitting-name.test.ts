@@ -66,8 +66,6 @@ describe("the name of a fitting", () => {
 
   it.each([
     { text: "2 gaet", near: "gate" },
-    { text: "tee", near: "tee branch" },
-    { text: "reducer", near: "reducer from 8in sch40 30 deg" },
     { text: "buterfly valve", near: "butterfly" },
     { text: "elbow 45 long", near: "elbow 45" },
   ])("$text is not known, but $near is near", ({ text, near }) => {
@@ -75,6 +73,92 @@ describe("the name of a fitting", () => {
     expect(found.findings.map(({ code }) => code)).toEqual(["name-unknown"]);
     expect(found.findings[0]?.suggestions).toContain(near);
   });
+});
+
+// Names heard on site, and what each is here.
+describe("fittings by the words of the trade", () => {
+  it.each([
+    ["knife gate", "knife gate"],
+    ["knife gate valve", "knife gate"],
+    ["slide gates", "knife gate"],
+    ["pinch valve", "pinch valve"],
+    ["duckbill", "duckbill outfall"],
+    ["duckbill check valve", "duckbill outfall"],
+    ["ball check valve", "ball check"],
+    ["wye", "wye"],
+    ["lateral", "wye"],
+    ["magmeter", "magmeter"],
+    ["flow meter", "magmeter"],
+    ["mag flow meter", "name-unknown"],
+    ["camlock", "camlock"],
+    ["cam and groove", "camlock"],
+    ["air valve", "air valve"],
+    ["air release valve", "air valve"],
+    ["strainer basket", "basket strainer"],
+    ["suction basket", "strainer"],
+    ["Storz", "Storz coupling"],
+    ["eccentric plug valve", "eccentric plug"],
+    ["quick-connect aluminum", "quick-connect aluminium"],
+  ])("%s is %s", (text, name) => expect(named(text)).toBe(name));
+
+  it.each([
+    ["tee", ["tee run", "tee branch"]],
+    ["tees", ["tee run", "tee branch"]],
+    ["diaphragm valve", ["diaphragm weir", "diaphragm straight"]],
+    ["quick-connect", ["quick-connect steel", "quick-connect aluminium"]],
+    ["manifold", ["manifold inlet 50 %", "manifold take-off 50 %", "tee branch"]],
+    ["reducer", ["reducer 8x6", "reducer from 8in sch40 30 deg"]],
+  ])("%s is asked which", (text, suggestions) => {
+    expect(fittingsNamed(`2 ${text}`).findings).toMatchObject([{ code: "fitting-which", kind: "error", suggestions }]);
+    for (const one of suggestions) expect(fittingNamed(one).ok, one).toBe(true);
+  });
+
+  it.each([
+    ["elbow 90 x 3", [[3, "elbow 90"]]],
+    ["elbow 90 long × 2", [[2, "elbow 90 long"]]],
+    ["gate x2", [[2, "gate"]]],
+    ["3 no. elbow 45", [[3, "elbow 45"]]],
+    ["3 No elbow 45", [[3, "elbow 45"]]],
+    ["4 off gate valves", [[4, "gate"]]],
+    ["elbow 45, 3 no.", undefined],
+    ["two elbows", [[2, "elbow 90"]]],
+    [
+      "Two elbow 90 long and one gate",
+      [
+        [2, "elbow 90 long"],
+        [1, "gate"],
+      ],
+    ],
+    [
+      "2 elbow 90 and 1 swing check",
+      [
+        [2, "elbow 90"],
+        [1, "swing check"],
+      ],
+    ],
+    ["2 cam and groove", [[2, "camlock"]]],
+    [
+      "1 knife gate & 2 elbow 45, 1 exit",
+      [
+        [1, "knife gate"],
+        [2, "elbow 45"],
+        [1, "exit"],
+      ],
+    ],
+    ["2 reducer 10x8", [[2, "reducer 10x8"]]],
+    ["reducer 10x8 x 2", [[2, "reducer 10x8"]]],
+    ["K 0.3 x 2", [[2, "K 0.3"]]],
+  ] as const)("%s counts %j", (text, expected) => {
+    const found = fittingsNamed(text);
+    expect(found.ok ? found.value.map(({ count, fitting }) => [count, fitting.name]) : undefined).toEqual(expected);
+  });
+
+  it.each([
+    ["tee dividing run 50 %", "fitting-which"],
+    ["tee joining branch 101 %", "out-of-range"],
+    ["tee joining branch 0 %", "out-of-range"],
+    ["2 gate and 1 nonsense", "name-unknown"],
+  ])("%s is refused: %s", (text, code) => expect(fittingsNamed(text).findings[0]?.code).toBe(code));
 });
 
 describe("a list of fittings", () => {
