@@ -11,6 +11,7 @@ import { fromEngine, toEngine } from "../../src/basis/units.ts";
 import { type Argument, type Cell, type CellError, isAbsent, isCellError, isRange } from "../cells/cell.ts";
 import { cellErrorOf } from "../text/cell-error.ts";
 import { type CallFacts, type Entry, type KeyedColumn, parameterName, type Row } from "./entry.ts";
+import { settleTemperature, type TemperatureSlot, temperatureSlot } from "./named-temperature.ts";
 import type { Parameter, Reading } from "./parameter.ts";
 
 /** What a call gives back: a value or spilled rows with its findings, or an error with its words. */
@@ -95,6 +96,7 @@ class Call {
   readonly #units: UnitSet;
   readonly #slots: readonly Slot[];
   readonly #facts: CallFacts;
+  readonly #temperature: TemperatureSlot | undefined;
 
   constructor(entry: Entry, args: readonly Argument[], unitSet: UnitSetName) {
     this.#entry = entry;
@@ -108,6 +110,7 @@ class Call {
       reading: { name: parameterName(key), unitSet, units: this.#units },
       argument: args[i] ?? null,
     }));
+    this.#temperature = temperatureSlot(this.#slots);
   }
 
   outcome(): Outcome {
@@ -162,6 +165,8 @@ class Call {
       if (read.ok) values[slot.key] = read.value;
       else refused = true;
     }
+    const contradiction = refused ? undefined : settleTemperature(values, this.#temperature);
+    if (contradiction !== undefined) return failed([...findings, contradiction], this.#unitSet);
     if (refused) return failed(findings, this.#unitSet);
     const result = this.#entry.run(values, this.#facts);
     const together = withoutRepeats(findings.length === 0 ? result.findings : [...findings, ...result.findings]);
@@ -219,6 +224,8 @@ class Call {
             if (read.findings.length > 0 && findings.length < MOST_FINDINGS) findings.push(...read.findings);
           }
         }
+        const contradiction = problem === undefined ? settleTemperature(values, this.#temperature) : undefined;
+        if (contradiction !== undefined) problem = cellErrorOf([contradiction], this.#unitSet);
         if (problem !== undefined) {
           line.push(problem);
           continue;

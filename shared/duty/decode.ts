@@ -80,6 +80,14 @@ function decodeFields({ fields, unitSet }: DutyText, keep: Keep): { readonly val
     values.curveFlow = CURVE_REACH * values.flow;
     state.curveFlow = "assumed";
   }
+  const { statedTemperature } = (values as Values).liquid ?? {};
+  if (state.temperature === "assumed" && statedTemperature !== undefined) {
+    values.temperature = keep(
+      "temperature",
+      FIELDS.temperature.read(`${statedTemperature} K`, unitSet, FIELDS.temperature.label),
+    );
+    state.temperature = values.temperature === undefined ? "unreadable" : "stated";
+  }
   return { values: values as Values, state };
 }
 

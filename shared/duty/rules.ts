@@ -1,6 +1,7 @@
 import { SPECIFIC_GRAVITY_REFERENCE } from "../../src/basis/constants.ts";
 import { outOfRange } from "../../src/basis/method.ts";
 import type { Finding, Side } from "../../src/basis/result.ts";
+import { temperatureOfName } from "../../src/liquid/stated-temperature.ts";
 import type { Pipe } from "../../src/pipework/pipe.ts";
 import { slurryMixture } from "../../src/slurry/slurry-mixture.ts";
 import { FIELDS, type FieldKey, type FieldValues } from "./fields.ts";
@@ -80,6 +81,8 @@ export const RULES: readonly Rule[] = [
     field: "temperature",
     findings: ({ liquid, temperature }) => {
       if (liquid === undefined || temperature === undefined) return NONE;
+      const contradiction = temperatureOfName("liquid", liquid, temperature);
+      if (contradiction !== undefined) return [contradiction];
       const state = liquid.at(temperature);
       return state.ok ? NONE : state.findings.filter(({ kind }) => kind === "error");
     },

@@ -43,6 +43,10 @@ export interface LiquidFindings {
   "liquid-figures-fixed": null;
   "liquid-density-unusual": { gravity: number };
   "liquid-part-unread": null;
+  "liquid-taken-as": { as: string };
+  "liquid-viscosity-of-water": null;
+  "liquid-temperature-contradicts": { named: Amount };
+  "gravity-of-no-liquid": { least: number; greatest: number };
   "liquid-stated-twice": { what: string };
   "liquid-incomplete": { what: string };
   "glycol-by-volume": null;

@@ -1,11 +1,12 @@
 import { GREATEST_SPECIFIC_GRAVITY, SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
 import type { LiquidFindings } from "../basis/finding-code.ts";
-import { checkInputs, errorOf, type Method } from "../basis/method.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
 import { readNumber, readQuantity, readWrittenAmount } from "../basis/quantity-text.ts";
 import { amount, type Draft, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { toEngine } from "../basis/units.ts";
 import type { Liquid, LiquidState } from "./liquid.ts";
 import { fromSaybolt } from "./saybolt.ts";
+import { WATER } from "./water.ts";
 
 export const describedLiquidMethod = {
   cites: [{ source: "house", at: "the figures stated, at every temperature; SG relative to 998.2 kg/m³" }],
@@ -27,7 +28,8 @@ export const DESCRIPTION_EXAMPLE = "SG 1.12, 3.5 cP, pv 2.3 kPa";
 /** The temperature a call has where none is given, 20 °C in K. */
 export const DEFAULT_TEMPERATURE = 293.15;
 
-const SPECIFIC_GRAVITY = { quantity: "ratio", above: 0, atMost: GREATEST_SPECIFIC_GRAVITY } as const;
+/** No liquid that is pumped weighs less. House choice. */
+const LEAST_SPECIFIC_GRAVITY = 0.3;
 const USUAL_SPECIFIC_GRAVITY = { atLeast: 0.6, atMost: 2.2 };
 
 /** One stated figure, in engine units. */
@@ -42,11 +44,11 @@ const LABEL =
 const SAYBOLT = /^(\S+)\s*(?:ssu|sus)$/i;
 
 /**
- * A liquid by its figures, any order, all temperatures: density or SG (of 998.2 kg/m³), viscosity (dynamic, kinematic
- * or Saybolt) and perhaps absolute vapour pressure. Nothing where no part reads as a figure: it may be a name.
- * Fails: out-of-range inputs as the method bounds them; liquid-part-unread, liquid-stated-twice, liquid-incomplete; as
+ * A liquid by its figures, any order, all temperatures: density or SG (of 998.2 kg/m³), perhaps viscosity (dynamic, kinematic
+ * or Saybolt; without one that of water by temperature) and absolute vapour pressure. Nothing where no part reads as a figure: it may be a name.
+ * Fails: gravity-of-no-liquid; out-of-range inputs as the method bounds them; liquid-part-unread, liquid-stated-twice, liquid-incomplete; as
  * `readWrittenAmount`, `readQuantity` and `fromSaybolt`.
- * Warns: liquid-density-unusual, viscosity-from-saybolt; liquid-figures-fixed at any temperature but 20 °C.
+ * Warns: liquid-viscosity-of-water (assumed), liquid-density-unusual, viscosity-from-saybolt; liquid-figures-fixed at any temperature but 20 °C.
  * Source: the figures stated.
  */
 export function describedLiquid(text: string, subject: string): Result<Liquid> | undefined {
@@ -66,11 +68,11 @@ export function describedLiquid(text: string, subject: string): Result<Liquid> |
   if (!all.ok) return all;
   const checked = checkInputs(describedLiquidMethod, {
     density: all.value.density,
-    viscosity: all.value.dynamicViscosity,
+    viscosity: all.value.dynamicViscosity ?? 1,
     vapourPressure: all.value.vapourPressure ?? 0,
   });
   if (!checked.ok) return checked;
-  return succeed(liquidOf(text.trim().replace(/\s+/g, " "), all.value), [
+  return succeed(liquidOf(text.trim().replace(/\s+/g, " "), all.value, subject), [
     ...findings,
     ...remarkOnDensity(all.value.density, subject),
   ]);
@@ -92,8 +94,9 @@ function readFigure(part: string, subject: string): Result<Figure> | undefined {
   if (gravity !== undefined) {
     const number = readNumber(gravity, `${subject} SG`);
     if (!number.ok) return number;
-    const error = errorOf({ ...SPECIFIC_GRAVITY, name: `${subject} SG` }, number.value);
-    if (error !== undefined) return fail([error]);
+    if (number.value < LEAST_SPECIFIC_GRAVITY || number.value > GREATEST_SPECIFIC_GRAVITY) {
+      return fail([noGravity(number.value, subject)]);
+    }
     return succeed({ kind: "density", value: number.value * SPECIFIC_GRAVITY_REFERENCE });
   }
   const pressure = LABELLED_PV.exec(part)?.[1];
@@ -117,6 +120,13 @@ function readFigure(part: string, subject: string): Result<Figure> | undefined {
   return undefined;
 }
 
+function noGravity(value: number, subject: string): Finding {
+  const suggestions = [value > GREATEST_SPECIFIC_GRAVITY ? `“${value} kg/m3”` : "“1118 kg/m3”"];
+  const facts = { least: LEAST_SPECIFIC_GRAVITY, greatest: GREATEST_SPECIFIC_GRAVITY };
+  const found = amount("ratio", value);
+  return { code: "gravity-of-no-liquid", kind: "error", subject: `${subject} SG`, found, facts, suggestions };
+}
+
 function readSaybolt(seconds: string, subject: string): Result<Figure> | undefined {
   const number = readNumber(seconds, `${subject} viscosity`);
   if (!number.ok) return number;
@@ -124,8 +134,8 @@ function readSaybolt(seconds: string, subject: string): Result<Figure> | undefin
   return read.ok ? succeed({ kind: "kinematic viscosity", value: read.value }, read.findings) : read;
 }
 
-/** The state the figures add up to. Each kind once; density and a viscosity are needed. */
-function together(figures: readonly Figure[], text: string, subject: string): Result<LiquidState> {
+/** The state the figures add up to. Each kind once; density is needed. */
+function together(figures: readonly Figure[], text: string, subject: string): Result<Stated> {
   const stated = (...kinds: Figure["kind"][]): readonly Figure[] => figures.filter(({ kind }) => kinds.includes(kind));
   const densities = stated("density");
   const viscosities = stated("dynamic viscosity", "kinematic viscosity");
@@ -141,18 +151,30 @@ function together(figures: readonly Figure[], text: string, subject: string): Re
   if (density === undefined)
     return refuse({ code: "liquid-incomplete", facts: { what: "density" } }, subject, text, ["SG 1.12", "1118 kg/m3"]);
   const viscosity = viscosities[0];
-  if (viscosity === undefined)
-    return refuse({ code: "liquid-incomplete", facts: { what: "viscosity" } }, subject, text, ["3.5 cP", "3.1 cSt"]);
-  const dynamicViscosity = viscosity.kind === "kinematic viscosity" ? viscosity.value * density : viscosity.value;
   const vapourPressure = pressures[0]?.value;
-  return succeed({ density, dynamicViscosity, ...(vapourPressure === undefined ? {} : { vapourPressure }) });
+  return succeed({
+    density,
+    ...(viscosity === undefined
+      ? {}
+      : { dynamicViscosity: viscosity.kind === "kinematic viscosity" ? viscosity.value * density : viscosity.value }),
+    ...(vapourPressure === undefined ? {} : { vapourPressure }),
+  });
 }
 
-function liquidOf(name: string, state: LiquidState): Liquid {
+/** What is stated of a liquid; without a viscosity it has that of water. */
+type Stated = Omit<LiquidState, "dynamicViscosity"> & Partial<Pick<LiquidState, "dynamicViscosity">>;
+
+function liquidOf(name: string, { dynamicViscosity, ...state }: Stated, subject: string): Liquid {
   return {
     name,
-    at: (temperature) =>
-      succeed(state, Math.abs(temperature - DEFAULT_TEMPERATURE) < 1e-6 ? [] : [figuresFixed(name, temperature)]),
+    at: (temperature) => {
+      const fixed = Math.abs(temperature - DEFAULT_TEMPERATURE) < 1e-6 ? [] : [figuresFixed(name, temperature)];
+      if (dynamicViscosity !== undefined) return succeed({ ...state, dynamicViscosity }, fixed);
+      const water = WATER.at(temperature);
+      if (!water.ok) return water;
+      const assumed: Finding = { code: "liquid-viscosity-of-water", kind: "assumed", subject, given: name };
+      return succeed({ ...state, dynamicViscosity: water.value.dynamicViscosity }, [assumed, ...fixed]);
+    },
   };
 }
 

@@ -37,6 +37,8 @@ export function carrierOf(liquid: LiquidState): LiquidState {
 export interface Liquid {
   /** As the product prints it, such as "water" or "ethylene glycol 40 %". */
   readonly name: string;
+  /** Temperature written behind its name, K: it stands where none is given, and contradicts another. */
+  readonly statedTemperature?: number;
   /** Of a slurry, the liquid between its solids. */
   readonly carrier?: Liquid;
   readonly at: (temperature: number) => Result<LiquidState>;

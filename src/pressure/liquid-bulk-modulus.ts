@@ -37,7 +37,7 @@ const OTHERS: readonly (readonly [name: RegExp, modulus: number, about: string])
  */
 export function liquidBulkModulus(pumped: Liquid, temperature: number): Result<number> {
   const liquid = pumped.carrier ?? pumped;
-  if (liquid === WATER) return waterBulkModulus(temperature);
+  if (liquid.at === WATER.at) return waterBulkModulus(temperature);
   const known = OTHERS.find(([name]) => name.test(liquid.name));
   const [, modulus, about] = known ?? [/ /, WATER_BULK_MODULUS_AT_20, "water at 20 °C"];
   const cites: Citation = { source: "practice", at: `bulk modulus of ${about}`, unverified: true };

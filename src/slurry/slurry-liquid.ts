@@ -48,6 +48,7 @@ export function slurryLiquid(carrier: Liquid, name: string, stated: SolidsStated
   }
   return succeed({
     carrier,
+    ...(carrier.statedTemperature !== undefined && { statedTemperature: carrier.statedTemperature }),
     ...rememberedLiquid(name, (temperature) =>
       andThen(carrier.at(temperature), (liquid) =>
         andThen(slurryMixture({ ...composition, liquidSG: liquid.density / SPECIFIC_GRAVITY_REFERENCE }), (mixture) => {

@@ -14,6 +14,14 @@ export const liquidWords: WordsOf<keyof LiquidFindings> = {
     `${f.subject} density of ${say.amount(f.found)} (SG ${f.facts.gravity}) is unusual for a pumped liquid; check its unit`,
   "liquid-part-unread": (f, say) =>
     `${f.subject}: “${f.given}” is not a figure of a liquid; write the liquid as in “${say.suggestions()}”`,
+  "liquid-taken-as": (f) =>
+    `${f.subject} “${f.given}” is taken as ${f.facts.as}; state its density and viscosity where they differ`,
+  "liquid-viscosity-of-water": (f) =>
+    `${f.subject} “${f.given}” states no viscosity; that of water at its temperature is taken`,
+  "liquid-temperature-contradicts": (f, say) =>
+    `the temperature given is ${say.amount(f.found)}, and the name of the ${f.subject} says ${say.amount(f.facts.named)}; leave one out or correct it`,
+  "gravity-of-no-liquid": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is that of no liquid (${f.facts.least} to ${f.facts.greatest}): was a density typed? Then write it with its unit, such as ${say.suggestions()}`,
   "liquid-stated-twice": (f) => `${f.subject} “${f.given}” states its ${f.facts.what} twice; give it once`,
   "liquid-incomplete": (f, say) =>
     `${f.subject} “${f.given}” does not state its ${f.facts.what}; add it, such as ${say.suggestions()}`,

@@ -60,7 +60,7 @@ function boxView(context: PaneContext, key: FieldKey, field: Field, describedBy:
   const invalid = findingsAt(context, key).some(({ kind }) => kind === "error");
   const placeholder = assumedText(
     field,
-    key === "curveFlow" ? worked.duty.curveFlow : field.whenBlank,
+    key === "curveFlow" || key === "temperature" ? worked.duty[key] : field.whenBlank,
     state.duty.unitSet,
   );
   const { choices } = field;

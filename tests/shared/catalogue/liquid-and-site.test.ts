@@ -44,6 +44,25 @@ describe("arguments", () => {
     expect(value("ATMOSPHERE")).toBe(value("ATMOSPHERE", 0));
   });
 
+  it("take the temperature from the liquid's name where none is given, and refuse another", () => {
+    expect(value("DENSITY", "water 90 F")).toBe(value("DENSITY", "water", 90));
+    expect(value("DENSITY", "water 90 F", 90)).toBe(value("DENSITY", "water", 90));
+    expect(value("DENSITY", "water 90 F", "32.2 degC")).toBe(value("DENSITY", "water", "32.2 degC"));
+    expect(value("VAPORPRESSURE", "water 20 C", null, "SI")).toBe(value("VAPORPRESSURE", "water", 20, "SI"));
+    expect(refusal("DENSITY", "water 90 F", 68)).toMatchObject({
+      error: "#VALUE!",
+      message: expect.stringContaining("the name of the liquid says 90 °F"),
+    });
+    expect(value("DENSITY", [["water 90 F"], ["water"]])).toEqual([
+      [value("DENSITY", "water", 90)],
+      [value("DENSITY", "water")],
+    ]);
+    expect(value("DENSITY", "water 90 F", [[90], [68]])).toEqual([
+      [value("DENSITY", "water", 90)],
+      [expect.objectContaining({ error: "#VALUE!" })],
+    ]);
+  });
+
   it("need the liquid", () => {
     expect(refusal("DENSITY")).toMatchObject({
       error: "#VALUE!",
@@ -54,7 +73,7 @@ describe("arguments", () => {
 
   it.each([
     { why: "a liquid that is not known", args: ["vater"], error: "#N/A", words: "water" },
-    { why: "a description that lacks a figure", args: ["SG 1.1"], error: "#VALUE!", words: "viscosity" },
+    { why: "a description that lacks a figure", args: ["3.5 cP"], error: "#VALUE!", words: "density" },
     { why: "ice", args: ["water", 20], error: "#VALUE!", words: "freezes at 32 °F" },
     { why: "ice, told in SI", args: ["water", -5, "SI"], error: "#VALUE!", words: "freezes at 0 °C" },
     { why: "a number in a text in two ways", args: ["water", "1,200"], error: "#VALUE!", words: "two ways" },
@@ -184,7 +203,7 @@ describe("LIQUIDS", () => {
 
   it("spills a header and a row a liquid, in the reader's units", () => {
     expect(table[0]).toEqual(["liquid", "also", "lowest temperature, °C", "highest temperature, °C", "source"]);
-    expect(table).toHaveLength(12);
+    expect(table).toHaveLength(1 + 11 + 10 + 2);
     const us = value("LIQUIDS") as readonly (readonly Cell[])[];
     expect(us[0]?.[2]).toBe("lowest temperature, °F");
     expect([us[1]?.[2], us[1]?.[3]]).toEqual([32, 662]);

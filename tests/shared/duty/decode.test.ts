@@ -22,6 +22,19 @@ describe("decodeDuty", () => {
     expect(decodeDuty(QUARRY).duty.flow).toBeCloseTo((1200 * 231 * 0.0254 ** 3) / 60, 15);
   });
 
+  it("takes the temperature from the liquid's name where its box is blank, and refuses another at the box", () => {
+    const text = (temperature: string) => {
+      const typed = withField("liquid", "water 90 F");
+      return { ...typed, fields: { ...typed.fields, temperature } };
+    };
+    const filled = decodeDuty(text("")).duty;
+    expect([filled.temperature, filled.state.temperature]).toEqual([expect.closeTo(305.372222, 5), "stated"]);
+    expect(decodeDuty(text("90")).duty.temperature).toBeCloseTo(305.372222, 5);
+    const refused = decodeDuty(text("68"));
+    expect(refused.duty.state.temperature).toBe("unreadable");
+    expect(refused.findings.get("temperature")).toMatchObject([{ code: "liquid-temperature-contradicts" }]);
+  });
+
   it("lets a unit in the text win over the unit set", () => {
     expect(decodeDuty(withField("flow", "45 L/s")).duty.flow).toBeCloseTo(0.045, 15);
   });

@@ -93,7 +93,9 @@ describe("the name of a liquid", () => {
   });
 
   it.each([
-    ["diesel", "error name-unknown"],
+    ["petrol", "error name-unknown"],
+    ["brine", "error liquid-incomplete"],
+    ["brine 30 %", "error out-of-range"],
     ["", "error name-unknown"],
     ["1118", "error name-unknown"],
     ["sea water 38", "error unit-missing"],
@@ -107,6 +109,103 @@ describe("the name of a liquid", () => {
     ["propylene glycol 30 vol %", "error glycol-by-volume"],
   ])("“%s”: %s", (text, code) => {
     expect(codesOf(text)).toEqual([code]);
+  });
+});
+
+// Names heard on site. What is taken as water says so.
+describe("liquids of the trade", () => {
+  it.each([
+    ["sewage", "sewage"],
+    ["Raw Sewage", "sewage"],
+    ["waste water", "wastewater"],
+    ["raw water", "raw water"],
+    ["stormwater", "storm water"],
+    ["groundwater", "ground water"],
+    ["cold water", "cold water"],
+    ["brackish water", "brackish water"],
+    ["mine water", "mine water"],
+  ])("%s is %s: water, and said to be", (text, name) => {
+    expect(named(text).name).toBe(name);
+    expect(stateOf(text, 300)).toEqual(stateOf("water", 300));
+    expect(codesOf(text)).toEqual(["assumed liquid-taken-as"]);
+    expect(liquidNamed(text).findings[0]?.facts).toEqual({ as: "water" });
+  });
+
+  it("mine water SG 1.05 is as heavy as it says, and water in the rest", () => {
+    for (const text of ["mine water SG 1.05", "Mine water, SG=1.05", "mine water 1048.11 kg/m3"]) {
+      const state = stateOf(text, 300);
+      expect(state.density).toBeCloseTo(1.05 * 998.2, 6);
+      expect(state.dynamicViscosity).toBe(stateOf("water", 300).dynamicViscosity);
+      expect(state.vapourPressure).toBe(stateOf("water", 300).vapourPressure);
+    }
+    expect(codesOf("mine water SG 1.05")).toEqual(["assumed liquid-taken-as", "assumed liquid-viscosity-of-water"]);
+  });
+
+  it("an SG alone has the viscosity of water, said, and no vapour pressure", () => {
+    const state = stateOf("SG 1.05", 313.15);
+    expect(state.density).toBeCloseTo(1048.11, 6);
+    expect(state.dynamicViscosity).toBe(stateOf("water", 313.15).dynamicViscosity);
+    expect(state.vapourPressure).toBeUndefined();
+    expect(codesOf("SG 1.05")).toEqual(["assumed liquid-viscosity-of-water"]);
+  });
+
+  // A density of salt water is that of sea water of the same salt within half a per cent: NaCl of 10 % weighs 1070.7 kg/m³ at 20 °C
+  // (handbook of chemistry and physics, from memory).
+  it("brine is asked its strength, and is sea water of it", () => {
+    expect(liquidNamed("brine").findings[0]).toMatchObject({
+      code: "liquid-incomplete",
+      facts: { what: "strength" },
+      suggestions: ["brine 10 %", "brine SG 1.07"],
+    });
+    expect(stateOf("brine 10 %")).toEqual(stateOf("sea water 100 g/kg"));
+    expect(Math.abs(stateOf("brine 10 % NaCl").density / 1070.7 - 1)).toBeLessThan(0.005);
+    expect(codesOf("brine 10 %")).toEqual(["assumed liquid-taken-as"]);
+    expect(stateOf("brackish water 5 g/kg")).toEqual(stateOf("sea water 5 g/kg"));
+    expect(stateOf("brine SG 1.07").density).toBeCloseTo(1.07 * 998.2, 6);
+  });
+
+  // EN 590: 820 to 845 kg/m³ at 15 °C, 2 to 4.5 mm²/s at 40 °C.
+  it("diesel is taken at the heavy end of its standard", () => {
+    expect(stateOf("Diesel fuel")).toEqual({ density: 845, dynamicViscosity: 845 * 7e-6, vapourPressure: 1000 });
+    expect(codesOf("diesel")).toEqual(["assumed liquid-taken-as"]);
+  });
+
+  it.each([
+    ["water 90 F", 305.372222],
+    ["water 90°F", 305.372222],
+    ["water, 20 C", 293.15],
+    ["water at 20 °C", 293.15],
+    ["Water 68 deg F", 293.15],
+    ["sea water 15 °C", 288.15],
+    ["sewage 12 C", 285.15],
+    ["mine water SG 1.05, 25 C", 298.15],
+    ["ethylene glycol 40 % -5 °C", 268.15],
+  ])("%s carries its temperature", (text, kelvin) => {
+    expect(named(text).statedTemperature).toBeCloseTo(kelvin, 5);
+  });
+
+  it("a name without a temperature carries none", () => {
+    expect(
+      [named("water"), named("sea water 38 g/kg"), named("SG 1.1, 2 cP")].map((one) => one.statedTemperature),
+    ).toEqual([undefined, undefined, undefined]);
+  });
+
+  it.each(["SG 1050", "SG 998", "SG 25.1", "SG 0.29", "mine water SG 1050"])(
+    "%s asks whether a density was typed",
+    (text) => {
+      expect(liquidNamed(text).findings.at(-1)).toMatchObject({ code: "gravity-of-no-liquid", kind: "error" });
+    },
+  );
+
+  it.each(["SG 25", "SG 0.3"])("%s is just inside", (text) => expect(liquidNamed(text).ok).toBe(true));
+
+  it.each([
+    ["wastewatr", "wastewater"],
+    ["sewge", "sewage"],
+    ["ground watter", "ground water"],
+    ["deisel", "diesel"],
+  ])("a slip such as %s offers liquids, %s among them", (text, near) => {
+    expect(liquidNamed(text).findings[0]?.suggestions).toContain(near);
   });
 });
 
@@ -387,9 +486,9 @@ describe("a described liquid", () => {
   });
 
   it.each([
-    ["SG 1.12", "error liquid-incomplete"],
+    ["SG 1.12", "assumed liquid-viscosity-of-water"],
     // A density typed for it: no liquid is heavier than 25 times water.
-    ["SG 1050, 3.5 cP", "error out-of-range"],
+    ["SG 1050, 3.5 cP", "error gravity-of-no-liquid"],
     ["25000 kg/m3, 3.5 cP", "error out-of-range"],
     ["3.5 cP, pv 2 kPa", "error liquid-incomplete"],
     ["SG 1.12, 3.5 cP, 3 cSt", "error liquid-stated-twice"],
@@ -400,8 +499,8 @@ describe("a described liquid", () => {
     ["SG heavy, 3.5 cP", "error not-a-number"],
     ["SG 1.12, 3.5 cP, pv 2 kPa(g)", "error unit-wrong-kind"],
     ["SG 1.12, 3.5 cP, pv 2", "error unit-missing"],
-    ["SG 0, 3.5 cP", "error out-of-range"],
-    ["SG -1, 3.5 cP", "error out-of-range"],
+    ["SG 0, 3.5 cP", "error gravity-of-no-liquid"],
+    ["SG -1, 3.5 cP", "error gravity-of-no-liquid"],
     ["SG 1.12, 0 cP", "error out-of-range"],
     ["SG 1.12, 3.5 cP, pv -1 kPa", "error out-of-range"],
     ["SG 1.12, 31 SSU", "error out-of-range"],
