@@ -6,8 +6,10 @@ import { amountOf } from "../cells/amount-cell.ts";
 /** Reads what was typed into a box: a plain number in the unit set, or a number with its own unit. Engine unit. */
 export function readAmount(typed: string, quantity: Quantity, units: UnitSetName, subject: string): Result<number> {
   const read = amountOf(typed, quantity, UNIT_SETS[units][quantity], subject);
+  if (!read.ok) return read;
   // A box holds nothing but text, so a number without a unit needs no remark.
-  return read.ok ? succeed(read.value) : read;
+  const findings = read.findings.filter(({ code }) => code !== "number-as-text");
+  return succeed(read.value, findings);
 }
 
 /** The number of a text that states no unit. */

@@ -22,6 +22,8 @@ export interface InputFindings {
   "unit-ambiguous": null;
   "unit-wrong-kind": null;
   "number-ambiguous": null;
+  "number-read-as": null;
+  "text-read-as": { as: string };
   "name-unknown": null;
   "choice-unknown": null;
   "shapes-differ": { first: string; firstShape: string; shape: string };

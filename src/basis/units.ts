@@ -429,7 +429,17 @@ export function unitNamed(text: string): Unit | undefined {
   if (exact !== undefined) return exact;
   if (meaningsOf(text) !== undefined) return undefined;
   const loose = byLooseSpelling.get(spelling.toLowerCase());
-  return loose === "differs by case" ? undefined : loose;
+  if (loose !== undefined) return loose === "differs by case" ? undefined : loose;
+  const plain = withoutStops(text.trim());
+  return plain === text.trim() ? undefined : unitNamed(plain);
+}
+
+/** "g.p.m." as "gpm", "in. Hg" as "in Hg", "U.S. gpm" as "US gpm". A dot between two units is a product and stays. */
+function withoutStops(text: string): string {
+  return text
+    .replace(/^u\.s\.?(?= )/i, "US")
+    .replace(/\b([a-z])\.([a-z])\.([a-z])\b\.?/gi, "$1$2$3")
+    .replace(/([a-z])\. ?(?=hg$|h2o$)/gi, "$1 ");
 }
 
 /** What a spelling with more than one meaning may stand for, in words; nothing for any other text. */

@@ -5,7 +5,7 @@ import { readNumber, readQuantity, readWrittenAmount } from "../basis/quantity-t
 import { amount, type Draft, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { toEngine } from "../basis/units.ts";
 import type { Liquid, LiquidState } from "./liquid.ts";
-import { fromSaybolt } from "./saybolt.ts";
+import { fromSaybolt, sayboltSeconds } from "./saybolt.ts";
 import { WATER } from "./water.ts";
 
 export const describedLiquidMethod = {
@@ -41,7 +41,6 @@ const LABELLED_SG = /^(?:sg|s\.g\.|sp\.? ?gr\.?|specific gravity)\s*[=:]?\s*(\S.
 const LABELLED_PV = /^(?:pv|p_v|p\.v\.|vp|vapou?r pressure)\s*[=:]?\s*(\S.*)$/i;
 const LABEL =
   /^(?:density|rho|ρ|(?:dynamic|kinematic|absolute)? ?(?:viscosity|visc\.?)|mu|[μµ]|nu|ν)\s*[=:]?\s*(?=[\d.+-])/i;
-const SAYBOLT = /^(\S+)\s*(?:ssu|sus)$/i;
 
 /**
  * A liquid by its figures, any order, all temperatures: density or SG (of 998.2 kg/m³), perhaps viscosity (dynamic, kinematic
@@ -105,7 +104,7 @@ function readFigure(part: string, subject: string): Result<Figure> | undefined {
     return read.ok ? succeed({ kind: "vapour pressure", value: read.value }) : read;
   }
   const bare = part.replace(LABEL, "");
-  const seconds = SAYBOLT.exec(bare)?.[1];
+  const seconds = sayboltSeconds(bare);
   if (seconds !== undefined) return readSaybolt(seconds, subject);
   const written = readWrittenAmount(bare, subject, DESCRIPTION_EXAMPLE);
   if (!written.ok) {

@@ -10,6 +10,11 @@ const method = {
   },
 } as const satisfies Method<"seconds">;
 
+/** ν = a t − b/t in mm²/s, up to so many seconds by the first pair and beyond by the second. */
+const SHORT = 100;
+const LOW = [0.226, 195] as const;
+const HIGH = [0.22, 135] as const;
+
 /**
  * Kinematic viscosity from Saybolt Universal seconds, SSU [m²/s]; a short form within 2 % of ASTM D2161.
  * Formula: ν = 0.226 t − 195/t up to 100 s, 0.220 t − 135/t above, in mm²/s
@@ -20,7 +25,8 @@ const method = {
 export function fromSaybolt(seconds: number): Result<number> {
   const checked = checkInputs(method, { seconds });
   if (!checked.ok) return checked;
-  const kinematic = seconds <= 100 ? 0.226 * seconds - 195 / seconds : 0.22 * seconds - 135 / seconds;
+  const [a, b] = seconds <= SHORT ? LOW : HIGH;
+  const kinematic = a * seconds - b / seconds;
   return succeed(kinematic * 1e-6, [
     {
       code: "viscosity-from-saybolt",
@@ -30,4 +36,22 @@ export function fromSaybolt(seconds: number): Result<number> {
       cites: method.cites[0],
     },
   ]);
+}
+
+/** "150 SSU" or "150 SUS". */
+const SSU = /^(\S+)\s*(?:ssu|sus|saybolt(?: universal)?(?: seconds)?)$/i;
+
+/** The seconds of a text that states a viscosity in SSU; nothing for any other text. */
+export function sayboltSeconds(text: string): string | undefined {
+  return SSU.exec(text.trim())?.[1];
+}
+
+/** Saybolt Universal seconds of a kinematic viscosity [m²/s], the inverse of `fromSaybolt`; nothing below 32 s. */
+export function toSaybolt(kinematic: number): number | undefined {
+  const viscosity = kinematic * 1e6;
+  const secondsBy = ([a, b]: readonly [number, number]): number =>
+    (viscosity + Math.sqrt(viscosity ** 2 + 4 * a * b)) / (2 * a);
+  const short = secondsBy(LOW);
+  const seconds = short <= SHORT ? short : secondsBy(HIGH);
+  return seconds >= method.inputs.seconds.atLeast ? seconds : undefined;
 }

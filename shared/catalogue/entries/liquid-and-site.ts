@@ -1,11 +1,12 @@
 import { citationText, NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import { inUnit } from "../../../src/basis/conversion.ts";
-import { readWrittenAmount } from "../../../src/basis/quantity-text.ts";
-import { andThen, type Finding, fail, succeed } from "../../../src/basis/result.ts";
-import { meaningsOf, type Unit, unitNamed } from "../../../src/basis/units.ts";
+import { readNumber, readWrittenAmount, type WrittenAmount } from "../../../src/basis/quantity-text.ts";
+import { andThen, type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
+import { meaningsOf, type Unit, unitNamed, unitOf } from "../../../src/basis/units.ts";
 import { describedLiquidMethod } from "../../../src/liquid/described-liquid.ts";
 import { glycolMethod } from "../../../src/liquid/glycol.ts";
 import { LISTED_LIQUIDS } from "../../../src/liquid/liquid-list.ts";
+import { fromSaybolt, sayboltSeconds, toSaybolt } from "../../../src/liquid/saybolt.ts";
 import { seaWaterMethod } from "../../../src/liquid/sea-water.ts";
 import { waterMethod } from "../../../src/liquid/water.ts";
 import { atmosphereMethod, standardAtmosphere } from "../../../src/site/atmosphere.ts";
@@ -129,7 +130,11 @@ export const ATMOSPHERE = defineEntry({
   run: ({ altitude }) => standardAtmosphere(altitude),
 });
 
-const unit = text<Unit>({ about: "The unit to give it in", example: '"gpm"' }, (given, name) => {
+/** Seconds of the Saybolt Universal viscometer, which no factor leads to. */
+const SAYBOLT = "SSU";
+
+const unit = text<Unit | typeof SAYBOLT>({ about: "The unit to give it in", example: '"gpm"' }, (given, name) => {
+  if (/^(?:ssu|sus)$/i.test(given.trim())) return succeed(SAYBOLT);
   const known = unitNamed(given);
   if (known !== undefined) return succeed(known);
   const meant = meaningsOf(given);
@@ -138,16 +143,36 @@ const unit = text<Unit>({ about: "The unit to give it in", example: '"gpm"' }, (
   return fail([{ ...finding, code: "unit-unknown", suggestions: ['a unit such as "gpm", "psi" or "m³/h"'] }]);
 });
 
+/** "45 L/s"; "550 SSU" as its kinematic viscosity; "1,200 gpm" with a word of how it is read. */
+function writtenOrSaybolt(given: string, name: string): Result<WrittenAmount> {
+  const seconds = sayboltSeconds(given);
+  if (seconds !== undefined) {
+    return andThen(readNumber(seconds, name), (number) =>
+      andThen(fromSaybolt(number), (kinematic) => succeed({ value: kinematic, unit: unitOf("m²/s") })),
+    );
+  }
+  return andThen(readWrittenAmount(given, name, "45 L/s"), (amount) => {
+    if (amount.isVacuum) {
+      return fail([
+        { code: "unit-wrong-kind", kind: "error", subject: name, given, suggestions: ["a pressure without “vac”"] },
+      ]);
+    }
+    const as = `${amount.value} ${amount.unit.symbol}`;
+    const remark: Finding = { code: "text-read-as", kind: "check", subject: name, given, facts: { as } };
+    return succeed(amount, amount.isRead ? [remark] : []);
+  });
+}
+
 export const INUNITS = defineEntry({
   id: "INUNITS",
   group: "Liquid and site",
   summary: "A quantity in another unit, as a plain number",
   method:
-    "Exact factors of NIST Special Publication 811. gpm and gal are US unless they say imperial; hp is 550 ft·lbf/s; metres and feet of water are conventional (1000 kg/m³). Temperatures convert as readings. Gauge and absolute pressure are refused in each other's units, since the atmosphere stands between them: add ATMOSPHERE yourself.",
+    "Exact factors of NIST Special Publication 811. gpm and gal are US unless they say imperial; hp is 550 ft·lbf/s; metres and feet of water are conventional (1000 kg/m³). Temperatures convert as readings. SSU by the short form of its conversion. Gauge and absolute pressure are refused in each other's units, since the atmosphere stands between them: add ATMOSPHERE yourself.",
   cites: [{ source: "nist-sp-811", at: "appendix B" }],
   parameters: {
     quantityText: text({ about: "A number and its unit as one text", example: '"45 L/s"' }, (given, name) =>
-      readWrittenAmount(given, name, "45 L/s"),
+      writtenOrSaybolt(given, name),
     ),
     unit,
   },
@@ -163,7 +188,17 @@ export const INUNITS = defineEntry({
     { args: ["-40 degF", "degC"], answer: -40, within: 1e-9, source: "NIST SP 811, appendix B.8" },
     { args: ["1 atm", "psi"], answer: 14.69594877551345, within: 1e-12, source: "NIST SP 811, appendix B, exact" },
   ],
-  run: ({ quantityText, unit: target }) => inUnit(quantityText, target, "quantity text"),
+  run: ({ quantityText, unit: target }) => {
+    if (target !== SAYBOLT) return inUnit(quantityText, target, "quantity text");
+    return andThen(inUnit(quantityText, unitOf("m²/s"), "quantity text"), (kinematic) => {
+      const seconds = toSaybolt(kinematic);
+      if (seconds !== undefined) return succeed(seconds, fromSaybolt(seconds).findings);
+      const suggestions = ["at least 32 SSU, some 1.1 cSt"];
+      return fail([
+        { code: "wrong-kind", kind: "error", subject: "quantity text", given: "a thinner liquid", suggestions },
+      ]);
+    });
+  },
 });
 
 export const LIQUIDS = defineEntry({

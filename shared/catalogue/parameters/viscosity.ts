@@ -1,6 +1,7 @@
-import { readWrittenAmount } from "../../../src/basis/quantity-text.ts";
+import { readNumber, readWrittenAmount } from "../../../src/basis/quantity-text.ts";
 import { andThen, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { toEngine } from "../../../src/basis/units.ts";
+import { fromSaybolt, sayboltSeconds } from "../../../src/liquid/saybolt.ts";
 import { amountOf, withoutText } from "../../cells/amount-cell.ts";
 import { wrongKind } from "../../cells/refused-cell.ts";
 import type { SingleParameter } from "../parameter.ts";
@@ -17,7 +18,7 @@ const EXAMPLE = "120 cSt or 108 cP";
 export const viscosity: SingleParameter<StatedViscosity> = {
   takes: "cell",
   about:
-    'Viscosity at pumping temperature: a number is dynamic (cP, mPa·s); a text may be kinematic, such as "120 cSt"',
+    'Viscosity at pumping temperature: a number is dynamic (cP, mPa·s); a text may be kinematic, such as "120 cSt" or "550 SSU"',
   example: `"120 cSt"`,
   range: "above 0; 1 to 4000 cSt is what the method was made for",
   read: (cell, { name, units }): Result<StatedViscosity> => {
@@ -27,6 +28,12 @@ export const viscosity: SingleParameter<StatedViscosity> = {
       );
     }
     if (typeof cell !== "string") return wrongKind(name, cell, `a number or a text such as ${EXAMPLE}`);
+    const seconds = sayboltSeconds(cell);
+    if (seconds !== undefined) {
+      return andThen(readNumber(seconds, name), (number) =>
+        andThen(fromSaybolt(number), (value) => succeed({ kind: "kinematic", value })),
+      );
+    }
     const read = readWrittenAmount(cell, name, EXAMPLE);
     if (!read.ok) return read;
     const { value, unit } = read.value;

@@ -1,9 +1,9 @@
 import type { Finding } from "../../../src/basis/result.ts";
+import { type DecimalSign, readWrittenNumber } from "../../../src/basis/written-number.ts";
 import type { Cell } from "../../cells/cell.ts";
 import type { Columns } from "../../tables/column.ts";
 import type { Heading } from "../../tables/heading.ts";
 import { cellPlace, type TablePlace } from "../../tables/place.ts";
-import { type DecimalSign, readWrittenNumber } from "./written-number.ts";
 
 interface Written {
   readonly row: number;

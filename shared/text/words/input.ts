@@ -27,6 +27,8 @@ export const inputWords: WordsOf<keyof InputFindings> = {
   "unit-wrong-kind": (f, say) =>
     `${f.subject} was given as “${f.given}”, a unit of another kind; use ${say.suggestions()}`,
   "number-ambiguous": (f, say) => `${f.subject}: “${f.given}” can be read in two ways; write ${say.suggestions()}`,
+  "number-read-as": (f, say) => `${f.subject}: “${f.given}” is read as ${say.amount(f.found)}`,
+  "text-read-as": (f) => `${f.subject}: “${f.given}” is read as ${f.facts.as}`,
   "name-unknown": (f, say) => {
     const near = f.suggestions?.length ? `; the nearest known: ${say.suggestions()}` : "";
     const otherwise = f.otherwise === undefined ? "" : `; ${near === "" ? "" : "or "}${f.otherwise}`;

@@ -76,7 +76,7 @@ describe("arguments", () => {
     { why: "a description that lacks a figure", args: ["3.5 cP"], error: "#VALUE!", words: "density" },
     { why: "ice", args: ["water", 20], error: "#VALUE!", words: "freezes at 32 °F" },
     { why: "ice, told in SI", args: ["water", -5, "SI"], error: "#VALUE!", words: "freezes at 0 °C" },
-    { why: "a number in a text in two ways", args: ["water", "1,200"], error: "#VALUE!", words: "two ways" },
+    { why: "a number in a text in two ways", args: ["water", "1,200", "SI"], error: "#VALUE!", words: "two ways" },
     { why: "a temperature difference", args: ["water", "60 K difference"], error: "#VALUE!", words: "another kind" },
     { why: "an unknown unit set", args: ["water", 60, "UK"], error: "#VALUE!", words: '"METRIC"' },
     { why: "a truth value", args: [true], error: "#VALUE!", words: "TRUE" },
@@ -171,6 +171,15 @@ describe("INUNITS", () => {
     ["3.5 %", "g/kg", 35],
     ["30 psig", "bar(g)", 2.0684271879505],
     ["29.92 inHg", "psia", 14.69533365],
+    // The short form: 0.226 · 100 − 195/100 and 0.22 · 550 − 135/550; ASTM D2161 prints 20.6 cSt for 100 SSU.
+    ["100 SSU", "cSt", 20.65],
+    ["550 SUS", "mm2/s", 120.754545454545],
+    ["20.65 cSt", "SSU", 100],
+    ["120.754545454545 cSt", "ssu", 550],
+    ["1,200 gpm", "L/s", 75.70823568],
+    ["450 g.p.m.", "gpm", 450],
+    ["5½ in", "mm", 139.7],
+    ["10+00", "ft", 1000],
   ] as const)("%s in %s is %d", (text, unit, expected) => {
     expect(value("INUNITS", text, unit)).toBeCloseTo(expected, 7);
   });
@@ -178,7 +187,9 @@ describe("INUNITS", () => {
   it.each([
     ["45", "gpm", "#VALUE!", "without a unit"],
     [45, "gpm", "#VALUE!", "without a unit"],
-    ["1,200 gpm", "L/s", "#VALUE!", "two ways"],
+    ["1,200 m3/h", "L/s", "#VALUE!", "two ways"],
+    ["25 inHg vac", "kPa", "#VALUE!", "vac"],
+    ["1 cSt", "SSU", "#VALUE!", "32 SSU"],
     ["45 L/s", "ft", "#VALUE!", "another kind"],
     ["45 L/s", "gpx", "#VALUE!", "not known"],
     ["1 MPa", "mPa", "#VALUE!", '"MPa"'],

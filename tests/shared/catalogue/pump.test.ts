@@ -332,6 +332,9 @@ describe("VISCOUSCURVE", () => {
       /Viscosity was given as “90 ft”, a unit of another kind/,
     );
     expect(best("90", 0.9)).toBe(best(90, 0.9));
+    // 550 SSU is 0.22 · 550 − 135/550 = 120.7545 mm²/s.
+    expect(best("550 SSU", 0.9) as number).toBeCloseTo(best("120.754545454545 cSt", 0.9) as number, 9);
+    expect(remarks("VISCOUSCURVE", CURVE, 1750, "550 SSU")).toContain("check viscosity-from-saybolt");
     expect(remarks("VISCOUSCURVE", CURVE, 1750, "90")).toContain("check number-as-text");
   });
 

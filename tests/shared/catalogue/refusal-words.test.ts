@@ -12,8 +12,8 @@ function refusal(name: string, ...args: readonly Argument[]): string {
 
 describe("a refusal says what would do", () => {
   it("of a number that can be read in two ways: the whole amount, with its unit, both ways", () => {
-    expect(refusal("VELOCITY", "1,200 gpm", "6in sch40")).toBe(
-      "Flow: “1,200 gpm” can be read in two ways; write “1200 gpm” or “1.200 gpm”.",
+    expect(refusal("VELOCITY", "1,200 m3/h", "6in sch40")).toBe(
+      "Flow: “1,200 m3/h” can be read in two ways; write “1200 m3/h” or “1.200 m3/h”.",
     );
   });
 

@@ -35,6 +35,16 @@ describe("decodeDuty", () => {
     expect(refused.findings.get("temperature")).toMatchObject([{ code: "liquid-temperature-contradicts" }]);
   });
 
+  it("reads thousands with a comma in US units, and says so; in SI it asks", () => {
+    const us = decodeDuty(withField("flow", "1,200"));
+    expect(us.duty.flow).toBeCloseTo(decodeDuty(withField("flow", "1200")).duty.flow as number, 15);
+    expect(us.findings.get("flow")).toMatchObject([{ code: "number-read-as", kind: "check" }]);
+    expect(decodeDuty(withField("altitude", "5,500 ft")).duty.altitude).toBeCloseTo(1676.4, 9);
+    const si = decodeDuty({ ...withField("flow", "1,200"), unitSet: "SI" });
+    expect(si.findings.get("flow")).toMatchObject([{ code: "number-ambiguous", suggestions: ["1200", "1.200"] }]);
+    expect(decodeDuty({ ...withField("flow", "1 200"), unitSet: "SI" }).duty.flow).toBeCloseTo(1.2, 12);
+  });
+
   it("lets a unit in the text win over the unit set", () => {
     expect(decodeDuty(withField("flow", "45 L/s")).duty.flow).toBeCloseTo(0.045, 15);
   });

@@ -240,6 +240,8 @@ describe("a unit standing alone", () => {
 
   it("heads flow, head, power and speed of a pump", () => {
     expect(find("GPM", "FT", "BHP", "RPM")).toEqual(["flow", "head", "power", "speed"]);
+    expect(find("Capacity", "Ft.", "Eff %", "BHP")).toEqual(["flow", "head", "efficiency", "power"]);
+    expect(find("Q m3/h", "H m", "NPSHr m")).toEqual(["flow", "head", "npshRequired"]);
     expect(find("m³/h", "m", "(kW)", "1/min")).toEqual(["flow", "head", "power", "speed"]);
   });
 

@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { inUnit } from "../../../src/basis/conversion.ts";
 import type { Quantity } from "../../../src/basis/quantities.ts";
 import { readNumber, readQuantity, readWrittenAmount, unitsThatDo } from "../../../src/basis/quantity-text.ts";
-import { type UnitSymbol, unitOf } from "../../../src/basis/units.ts";
+import { toEngine, type UnitSymbol, unitOf } from "../../../src/basis/units.ts";
+import { SIEVES_E11 } from "../../../src/tables/sieves-e11.ts";
 
 describe("a number as typed", () => {
   it.each([
@@ -16,6 +17,15 @@ describe("a number as typed", () => {
     ["1,200.5", 1200.5],
     ["12,5", 12.5],
     ["0,125", 0.125],
+    ["1 200", 1200],
+    ["1\u00a0200", 1200],
+    ["1\u2009200\u2009000", 1_200_000],
+    ["1\u202f200,5", 1200.5],
+    ["1'200", 1200],
+    ["1’200’000", 1_200_000],
+    ["1.200,5", 1200.5],
+    ["1.200.000", 1_200_000],
+    ["1.200", 1.2],
   ])("“%s” is %d", (text, value) => {
     expect(readNumber(text, "flow")).toMatchObject({ ok: true, value });
   });
@@ -63,6 +73,17 @@ describe("an amount as typed", () => {
     ["2 1/2 in", 2.5, "in"],
     ['1/2"', 0.5, "in"],
     ["-10 3/4 in", -10.75, "in"],
+    ["5½ in", 5.5, "in"],
+    ['½"', 0.5, "in"],
+    ["2 ¾ in", 2.75, "in"],
+    ["1 200 m3/h", 1200, "m³/h"],
+    ["1\u00a0200 m³/h", 1200, "m³/h"],
+    ["1'200 m3/h", 1200, "m³/h"],
+    ["1.200,5 m3/h", 1200.5, "m³/h"],
+    ["450 g.p.m.", 450, "US gpm"],
+    ["450 U.S. gpm", 450, "US gpm"],
+    ["60 p.s.i.", 60, "psi"],
+    ["25 in. Hg", 25, "inHg"],
     ["3 MPa", 3, "MPa"],
     ["3 mPa·s", 3, "mPa·s"],
     ["1750 1/min", 1750, "rpm"],
@@ -80,8 +101,15 @@ describe("an amount as typed", () => {
     ["", "not-a-number"],
     ["about 45 gpm", "not-a-number"],
     ["45 gpx", "unit-unknown"],
-    ["1,200 gpm", "number-ambiguous"],
-    ["1 200 L/s", "unit-unknown"],
+    ["1,200 m3/h", "number-ambiguous"],
+    ["1,200 L/s", "number-ambiguous"],
+    ["1,200 kPa", "number-ambiguous"],
+    ["6,065 in", "number-ambiguous"],
+    ["1 20 L/s", "unit-unknown"],
+    ["1 2000 L/s", "unit-unknown"],
+    ["25 ft vac", "unit-unknown"],
+    ["10+0", "unit-unknown"],
+    ["33 mesh", "unit-unknown"],
     ["1/0 in", "not-a-number"],
     ["3 mPa", "unit-ambiguous"],
     ["3 ton", "unit-ambiguous"],
@@ -89,6 +117,55 @@ describe("an amount as typed", () => {
   ])("“%s” is refused: %s", (text, code) => {
     const read = readWrittenAmount(text, "flow", "45 L/s");
     expect(read).toMatchObject({ ok: false, findings: [{ code, kind: "error", subject: "flow" }] });
+  });
+});
+
+// Thousands in the units of the US, stations of a line, vacuum and sieves: read by rule, and said.
+describe("an amount read by a rule of the trade", () => {
+  it.each<[string, Quantity, number, UnitSymbol]>([
+    ["1,200 gpm", "flow", 1200, "US gpm"],
+    ["5,500 ft", "elevation", 5500, "ft"],
+    ["-1,500 ft", "elevation", -1500, "ft"],
+    ["1,440 psi", "gaugePressure", 1440, "psi"],
+    ["1,250 hp", "power", 1250, "hp"],
+    ["1,750 rpm", "speed", 1750, "rpm"],
+    ["1,100 °F", "temperature", 1100, "°F"],
+    ["2,500 lb", "mass", 2500, "lb"],
+    ["10+00", "length", 1000, "ft"],
+    ["STA 12+34.5", "length", 1234.5, "ft"],
+    ["0+50 ft", "length", 50, "ft"],
+    ["1+200", "length", 1200, "m"],
+    ["ch 0+350.5", "length", 350.5, "m"],
+    ["100 mesh", "size", 0.15, "mm"],
+    ["No. 200 mesh", "size", 0.075, "mm"],
+  ])("“%s” as %s is %d %s", (text, quantity, value, symbol) => {
+    const read = readQuantity(text, quantity, "amount");
+    if (!read.ok) throw new Error(JSON.stringify(read.findings));
+    expect(read.value).toBeCloseTo(toEngine(value, unitOf(symbol)), 9);
+    expect(read.findings).toMatchObject([{ code: "number-read-as", kind: "check", found: { quantity } }]);
+  });
+
+  it("a vacuum is a gauge pressure below zero, and a difference above it", () => {
+    const inHg = 3386.389;
+    for (const text of ["25 in. Hg vac", "25 inHg vacuum", "25 in Hg vac."]) {
+      expect(readQuantity(text, "gaugePressure", "p")).toMatchObject({ ok: true, value: -25 * inHg });
+      expect(readQuantity(text, "pressureDifference", "p")).toMatchObject({ ok: true, value: 25 * inHg });
+      expect(readQuantity(text, "absolutePressure", "p")).toMatchObject({ findings: [{ code: "unit-wrong-kind" }] });
+    }
+  });
+
+  it("a station is no pressure, and no number without its plus", () => {
+    expect(readQuantity("10+00", "flow", "flow").ok).toBe(false);
+    expect(readQuantity("1000", "length", "length").findings[0]?.code).toBe("unit-missing");
+  });
+
+  // ASTM E11: each opening is some 0.84 of the one before it.
+  it("has sieves in falling openings", () => {
+    expect(SIEVES_E11).toHaveLength(31);
+    for (const [i, [, opening]] of SIEVES_E11.slice(1).entries()) {
+      expect(opening / (SIEVES_E11[i]?.[1] as number)).toBeGreaterThan(0.76);
+      expect(opening / (SIEVES_E11[i]?.[1] as number)).toBeLessThan(0.88);
+    }
   });
 });
 

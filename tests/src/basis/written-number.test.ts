@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readWrittenNumber } from "../../../shared/pump-table/import/written-number.ts";
+import { readWrittenNumber } from "../../../src/basis/written-number.ts";
 
 // Common practice, no source: how people and programs write numbers round the world.
 describe("a written number", () => {
