@@ -75,7 +75,13 @@ function unknownFields(fields: Readonly<Record<string, string>>): readonly Findi
 function firstIssue(issues: readonly v.BaseIssue<unknown>[]): string {
   const issue = issues[0];
   const path = (issue?.path ?? []).map((item) => String(item.key)).join(".");
-  return path === "" ? "it is not a saved duty" : `its “${path}” is missing or not as expected`;
+  if (path === "") return "it is not a saved duty";
+  const { input, expected } = issue ?? {};
+  // Amounts are kept as they are typed, with or without a unit.
+  if (typeof input === "number" && expected === "string") {
+    return `its “${path}” is the number ${input}; write it as text, "${input}"`;
+  }
+  return `its “${path}” is missing or not as expected`;
 }
 
 function refuse(reason: string): Result<never> {

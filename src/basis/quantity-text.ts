@@ -12,7 +12,7 @@ export interface WrittenAmount {
   readonly unit: Unit;
   /** Below the air of the site: "25 inHg vac". */
   readonly isVacuum?: true;
-  /** Read by a rule worth telling the reader: thousands, a station, a sieve. */
+  /** Read by a rule worth telling the reader: thousands, a sieve. */
   readonly isRead?: true;
 }
 
@@ -115,8 +115,8 @@ function feetAndInches(text: string): WrittenAmount | undefined {
 function station(text: string): WrittenAmount | undefined {
   const [, whole, feet, metres] = STATION.exec(text.trim()) ?? [];
   if (whole === undefined) return undefined;
-  if (feet !== undefined) return { value: 100 * Number(whole) + Number(feet), unit: unitOf("ft"), isRead: true };
-  return { value: 1000 * Number(whole) + Number(metres), unit: unitOf("m"), isRead: true };
+  if (feet !== undefined) return { value: 100 * Number(whole) + Number(feet), unit: unitOf("ft") };
+  return { value: 1000 * Number(whole) + Number(metres), unit: unitOf("m") };
 }
 
 /** "100 mesh" is the opening of that sieve. */

@@ -1,11 +1,15 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
+import { FITTING_FORMS } from "../../src/pipework/fitting-forms.ts";
 import { fittingNamed } from "../../src/pipework/fitting-name.ts";
 import { KNOWN_FITTINGS } from "../../src/pipework/known-fittings.ts";
 import { allPipes } from "../../src/pipework/pipe-name.ts";
 import { type NameList, nameList } from "./names.ts";
 
 // Searched at every keystroke, so made ready once.
-export const FITTINGS = nameList(KNOWN_FITTINGS.map(({ fitting }) => fitting.name));
+export const FITTINGS = nameList([
+  ...KNOWN_FITTINGS.map(({ fitting }) => fitting.name),
+  ...FITTING_FORMS.map(({ example }) => example),
+]);
 const INCHES_FIRST = pipesBy("inch", "metric");
 const METRIC_FIRST = pipesBy("metric", "inch");
 

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { call } from "../../../shared/catalogue/call.ts";
 import { entryNamed } from "../../../shared/catalogue/catalogue.ts";
+import type { Entry } from "../../../shared/catalogue/entry.ts";
 import type { Argument, Cell } from "../../../shared/cells/cell.ts";
+import { findingText } from "../../../shared/text/finding-text.ts";
 import { cell, numberIn, refusal, remarks } from "../../support/cells.ts";
 
 type Rows = readonly (readonly Cell[])[];
@@ -248,6 +250,17 @@ describe("OPERATINGPOINT", () => {
     const bare = CURVE.map((row) => row.slice(0, 2));
     const [, values] = cell("OPERATINGPOINT", bare, SYSTEM) as Rows;
     expect(values?.slice(2)).toEqual(["", "", "", "", 1, "runs", ""]);
+  });
+
+  it("says of pumps together what each gives, and its power only where that is known", () => {
+    const bare = CURVE.map((row) => row.slice(0, 2));
+    const said = (curve: Argument): string => {
+      const found = call(entryNamed("OPERATINGPOINT") as Entry, [curve, SYSTEM, null, null, 2]);
+      const together = found.findings.find(({ code }) => code === "figures-of-several-pumps");
+      return together === undefined ? "" : findingText(together, "US");
+    };
+    expect(said(bare)).toMatch(/each gives .* gpm at .* ft; efficiency/);
+    expect(said(CURVE)).toMatch(/each gives .* gpm at .* ft and takes .* hp; efficiency/);
   });
 
   it("refuses in words what has no answer", () => {

@@ -62,4 +62,25 @@ describe("a saved duty", () => {
     const found = loadDuty(saveDuty(typed));
     expect(found.ok && found.value).toEqual(typed);
   });
+
+  it.each([
+    ["length", 'its “dischargeLine.0.length” is the number 30; write it as text, "30"'],
+    ["level", 'its “dischargeLine.0.level” is the number 30; write it as text, "30"'],
+  ])("with a bare number for its %s says to write it as text", (key, reason) => {
+    const [first] = SAMPLE_DUTIES as readonly [(typeof SAMPLE_DUTIES)[number]];
+    const saved = JSON.parse(saveDuty(first.duty));
+    saved.dischargeLine[0][key] = 30;
+    const found = loadDuty(JSON.stringify(saved));
+    expect(found.findings).toMatchObject([{ code: "duty-unreadable", kind: "error", facts: { reason } }]);
+    saved.dischargeLine[0][key] = "30";
+    expect(loadDuty(JSON.stringify(saved)).ok).toBe(true);
+  });
+
+  it("with a bare number for a field says to write it as text", () => {
+    const [first] = SAMPLE_DUTIES as readonly [(typeof SAMPLE_DUTIES)[number]];
+    const saved = JSON.parse(saveDuty(first.duty));
+    saved.fields.flow = 1200;
+    const reason = 'its “fields.flow” is the number 1200; write it as text, "1200"';
+    expect(loadDuty(JSON.stringify(saved)).findings[0]?.facts).toEqual({ reason });
+  });
 });

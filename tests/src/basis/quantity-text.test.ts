@@ -120,7 +120,7 @@ describe("an amount as typed", () => {
   });
 });
 
-// Thousands in the units of the US, stations of a line, vacuum and sieves: read by rule, and said.
+// Thousands in the units of the US, stations of a line, vacuum and sieves.
 describe("an amount read by a rule of the trade", () => {
   it.each<[string, Quantity, number, UnitSymbol]>([
     ["1,200 gpm", "flow", 1200, "US gpm"],
@@ -142,7 +142,9 @@ describe("an amount read by a rule of the trade", () => {
     const read = readQuantity(text, quantity, "amount");
     if (!read.ok) throw new Error(JSON.stringify(read.findings));
     expect(read.value).toBeCloseTo(toEngine(value, unitOf(symbol)), 9);
-    expect(read.findings).toMatchObject([{ code: "number-read-as", kind: "check", found: { quantity } }]);
+    const said = [{ code: "number-read-as", kind: "check", found: { quantity } }];
+    // A station can be nothing else, and a column of them would fill the notes.
+    expect(read.findings).toMatchObject(text.includes("+") ? [] : said);
   });
 
   it("a vacuum is a gauge pressure below zero, and a difference above it", () => {
