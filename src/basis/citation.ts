@@ -114,6 +114,7 @@ export const SOURCES = {
     publisher: "ASTM",
   },
   "asme-b31.3": { title: "ASME B31.3, Process Piping", publisher: "ASME", year: 2018 },
+  "asme-b31.4": { title: "ASME B31.4, Pipeline Transportation Systems for Liquids and Slurries", publisher: "ASME" },
   "en-13480-3": { title: "EN 13480-3, Metallic industrial piping: design and calculation", publisher: "CEN" },
   "iso-4427": {
     title: "ISO 4427-2, Plastics piping systems for water supply: polyethylene pipes; EN 12201-1 and -2",

@@ -6,6 +6,7 @@ export type PolyethyleneGrade = "PE4710" | "PE3608" | "PE3408" | "PE100" | "PE80
 /** The standard by whose rule a pipe is rated. */
 export type RatingRule =
   | "ASME B31.3"
+  | "ASME B31.4"
   | "EN 13480-3"
   | "ASTM F714"
   | "ISO 4427"

@@ -8,6 +8,7 @@ import type { Bracket } from "./pipe-bracket.ts";
 import { thicknessClassRating } from "./pipe-rating-of-iron.ts";
 import { type SteelPipeFacts, steelRating } from "./pipe-rating-of-steel.ts";
 import { temperatureFactor } from "./pipe-temperature.ts";
+import { isPipeline } from "./steel-pipe-pressure.ts";
 import { USUAL_RATINGS, usualRating } from "./usual-rating.ts";
 
 const psi = unitOf("psi").factor;
@@ -29,6 +30,7 @@ export interface PipeRating extends Bracket {
 export const pipeRatingMethod = {
   cites: [
     { source: "asme-b31.3", at: "304.1.2, internal pressure; 302.2.4, rare variations" },
+    { source: "asme-b31.4", at: "403.2.1, and 1.1 times it with surge", unverified: true },
     { source: "awwa-m55", at: "pressure class and surge allowances of polyethylene" },
     { source: "iso-4427", at: "PN of PE 80 and PE 100; annex A, temperature", unverified: true },
     { source: "astm-d1785", at: "appendix, pressure ratings of PVC 1120" },
@@ -83,6 +85,7 @@ const SURGE_FACTORS: Readonly<Partial<Record<RatingRule, readonly [every: number
   "AWWA C900": [1, 1.6],
   "EN 545": [1.2, 1.2],
   "ASME B31.3": [1, 1.33],
+  "ASME B31.4": [1.1, 1.1],
 };
 /** A C151 class holds this much surge besides, Pa. */
 const IRON_SURGE = 100 * psi;
@@ -125,13 +128,15 @@ export function pipeRating(input: PipeRatingInput): Result<PipeRating> {
     if (statedRating === null) return fail([notHeld(pipe)]);
     return succeed(rated({ careful: statedRating, atBest: statedRating, assumed: "" }, undefined, "maker"));
   }
+  // A pipeline is of the pipe of its specification; the standard of the line is another.
+  const by = input.specification !== null && isPipeline(input.specification) ? "ASME B31.4" : rule;
   return andThen(own, (bracket) => {
     const isCapped = statedRating !== null && statedRating < bracket.careful;
     const capped = isCapped ? { careful: statedRating, atBest: statedRating, assumed: "" } : bracket;
     const atBest = Math.min(bracket.atBest, statedRating ?? bracket.atBest);
     const assumed = atBest > capped.careful ? bracket.assumed : "";
     return succeed(
-      rated({ ...capped, atBest, assumed }, rule, rule ?? "maker"),
+      rated({ ...capped, atBest, assumed }, by, by ?? "maker"),
       assumed === "" ? [] : [taken(pipe, assumed)],
     );
   });
@@ -163,8 +168,9 @@ function ownRating(rule: RatingRule, input: PipeRatingInput): Result<Bracket> | 
     case "AWWA C151 thickness":
       return thicknessClassRating(pipe);
     case "ASME B31.3":
+    case "ASME B31.4":
     case "EN 13480-3":
-      return steelRating(rule, input);
+      return steelRating(rule === "EN 13480-3" ? rule : "ASME B31.3", input);
     default:
       return printedRating === undefined ? undefined : derated({ careful: printedRating, atBest: printedRating });
   }

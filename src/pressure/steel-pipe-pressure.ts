@@ -16,6 +16,14 @@ export const MILL_TOLERANCE = 0.125;
 /** Y of ASME B31.3, table 304.1.1, ductile metals below 480 °C. */
 const Y = 0.4;
 
+/** Carbon steel of a pipeline to ASME B31.4 goes to 250 °F, K. */
+const PIPELINE_ENDS = 394.27;
+
+/** Whether a specification is that of a cross-country pipeline, ASME B31.4. */
+export function isPipeline(specification: PipeSpecificationName): boolean {
+  return specification === "B31.4 grade B";
+}
+
 export interface SteelPipeInput {
   /** m */
   readonly outsideDiameter: number;
@@ -31,6 +39,7 @@ export interface SteelPipeInput {
 export const steelPipeMethod = {
   cites: [
     { source: "asme-b31.3", at: "304.1.2, internal pressure; tables A-1 and A-1B", unverified: true },
+    { source: "asme-b31.4", at: "403.2.1, 0.72 of the yield strength", unverified: true },
     { source: "house", at: "metal from -29 °C (-20 °F) to 260 °C (500 °F)" },
   ],
   inputs: {
@@ -44,15 +53,24 @@ export const steelPipeMethod = {
 /**
  * Greatest working pressure of a steel pipe, Pa.
  * Formula: P = 2 S E t/(D − 2 Y t), t = 0.875 t_nom − c, Y = 0.4, S by straight lines between 100 and 500 °F
- * Fails: inputs outside the method's bounds; pipe-no-wall-left; pipe-wall-thick from a sixth of the diameter.
- * Source: ASME B31.3, 304.1.2.
+ *          of a pipeline 2 S t/D, t = t_nom − c, to 250 °F
+ * Fails: inputs outside the method's bounds; pipe-too-warm; pipe-no-wall-left; pipe-wall-thick from a sixth of the diameter.
+ * Source: ASME B31.3, 304.1.2; ASME B31.4, 403.2.1, from memory.
  */
 export function steelPipePressure(input: SteelPipeInput): Result<number> {
   return andThen(checkInputs(steelPipeMethod, input), () => {
     const { outsideDiameter, wall, specification, temperature, allowance } = input;
-    const left = wall * (1 - MILL_TOLERANCE) - allowance;
+    const { quality, stress } = PIPE_ALLOWABLE_STRESS[specification];
+    const isLine = isPipeline(specification);
+    if (isLine && temperature > PIPELINE_ENDS) {
+      const limit = { quantity: "temperature", value: PIPELINE_ENDS, side: "at most" } as const;
+      const found = amount("temperature", temperature);
+      return fail([{ code: "pipe-too-warm", kind: "error", subject: "pipe", found, limit }]);
+    }
+    const least = wall * (1 - (isLine ? 0 : MILL_TOLERANCE));
+    const left = least - allowance;
     if (left <= 0) {
-      const limit = { quantity: "size", value: wall * (1 - MILL_TOLERANCE), side: "below" } as const;
+      const limit = { quantity: "size", value: least, side: "below" } as const;
       return fail([
         { code: "pipe-no-wall-left", kind: "error", subject: "pipe", found: amount("size", allowance), limit },
       ]);
@@ -61,7 +79,7 @@ export function steelPipePressure(input: SteelPipeInput): Result<number> {
       const limit = { quantity: "size", value: outsideDiameter / 6, side: "below" } as const;
       return fail([{ code: "pipe-wall-thick", kind: "error", subject: "pipe", found: amount("size", left), limit }]);
     }
-    const { quality, stress } = PIPE_ALLOWABLE_STRESS[specification];
+    if (isLine) return succeed((2 * stress[0] * ksi * left) / outsideDiameter);
     const rows = STRESS_TEMPERATURES.map((at, i) => [at, stress[i] as number] as const);
     const allowable = betweenRows(rows, degrees(temperature, "°F")) * ksi * quality;
     return succeed((2 * allowable * left) / (outsideDiameter - 2 * Y * left));

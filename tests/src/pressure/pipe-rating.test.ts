@@ -3,6 +3,7 @@ import { toEngine, unitOf } from "../../../src/basis/units.ts";
 import type { Pipe } from "../../../src/pipework/pipe.ts";
 import { allPipes, pipeNamed } from "../../../src/pipework/pipe-name.ts";
 import { type PipeRatingInput, pipeRating } from "../../../src/pressure/pipe-rating.ts";
+import { waveSpeed } from "../../../src/pressure/wave-speed.ts";
 import { publishedRows } from "../../support/published-rows.ts";
 
 const psi = unitOf("psi").factor;
@@ -51,6 +52,42 @@ describe("steel pipe by ASME B31.3", () => {
     if (!found.ok) throw new Error(JSON.stringify(found.findings));
     expect(Math.abs(found.value.careful / psi - num(expected["psi"]))).toBeLessThan(0.1);
     expect(found.value.atBest).toBe(found.value.careful);
+  });
+
+  // ASME B31.4, 403.2.1: 2 × 0.72 × 35 000 × 0.322/8.625 psi on the nominal wall.
+  it.each(of(/^R-S03$/))("$id: $source", ({ given, expected }) => {
+    const name = `OD ${given["od_in"]} in wall ${given["wall_in"]} in steel`;
+    const facts = { specification: "B31.4 grade B", allowance: 0 } as const;
+    const { careful, by, withSurge } = rated(name, { ...facts, temperature: F(100) });
+    expect(Math.abs(careful / psi - num(expected["psi"]))).toBeLessThan(0.1);
+    expect([by, withSurge / careful]).toEqual(["ASME B31.4", expect.closeTo(1.1, 9)]);
+    expect(rate(name, { ...facts, temperature: F(250) }).ok).toBe(true);
+    expect(rate(name, { ...facts, temperature: F(251) }).findings[0]?.code).toBe("pipe-too-warm");
+  });
+
+  it("has every case of the published list in a test", () => {
+    expect(CASES).toHaveLength(73);
+    const elsewhere = of(/^R-C-/, /^R-H01$/, /^R-P53$/);
+    const here = of(/^R-S/, /^R-P[\d.]+$/, /^R-M/, /^R-V/, /^R-D/, /^R-H02$/, /^R-X/);
+    expect(new Set([...elsewhere, ...here]).size).toBe(73);
+  });
+
+  // AWWA M55, table 4-3: 11.3 psi for each ft/s in DR 17, with a modulus of 150 000 psi and 300 000 psi of water.
+  it.each(of(/^R-P53$/))("surge of polyethylene: $source", ({ given, expected }) => {
+    const [od, dr] = [12.75 * inch, num(given["dr"])];
+    const wall = { bore: od * (1 - 2 / dr), thickness: od / dr, modulus: num(given["e_psi"]) * psi, poisson: 0.45 };
+    const density = (62.4 * 0.45359237) / 0.3048 ** 3;
+    const speed = waveSpeed({ density, bulkModulus: 300_000 * psi, wall, restraint: "expansion joints" });
+    const perFoot = speed.ok ? (speed.value * density * 0.3048) / psi : Number.NaN;
+    // The manual rounds the speed in open water to 4660 ft/s, of which that modulus makes 4720.
+    expect(Math.abs((perFoot * 4660) / 4720 - num(expected["psi_per_ft_s"]))).toBeLessThan(0.05);
+  });
+
+  // Lay-flat hose collapses under any vacuum.
+  it.each(of(/^R-H01$/))("$id: lay-flat under vacuum", ({ expected }) => {
+    expect(expected["error"]).toBe("collapses");
+    expect(pipe("6in layflat")).toMatchObject({ collapsible: true, make: { standsVacuum: 0 } });
+    expect(pipe("150mm TPU layflat")).toMatchObject({ collapsible: true, make: { standsVacuum: 0 } });
   });
 
   // Printed by the simple form on the outside diameter, which is lower by 0.8 t/D (0.875 mill, no corrosion).
