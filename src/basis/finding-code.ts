@@ -88,6 +88,7 @@ export interface PipeworkFindings {
 export interface HeadFindings {
   "line-lossless": null;
   "start-head-too-high": null;
+  "hose-beyond-vacuum": null;
   "pipe-vacuum-collapses": { atBest: Amount; chainage?: Amount };
   "surface-pressure-atmospheric": null;
   "exit-not-counted": null;

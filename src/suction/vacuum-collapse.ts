@@ -3,6 +3,7 @@ import type { Amount } from "../basis/quantities.ts";
 import { amount, type Finding } from "../basis/result.ts";
 import { pipeCollapse, pipeCollapseMethod, VACUUM_FACTOR } from "../estimate/pipe-collapse.ts";
 import type { Pipe } from "../pipework/pipe.ts";
+import { USUAL_RATINGS } from "../pressure/usual-rating.ts";
 
 /** A pipe and the vacuum in it, Pa below the air around it. */
 export interface PipeUnderVacuum {
@@ -14,11 +15,28 @@ export interface PipeUnderVacuum {
 /** The temperature of the moduli, K: 23 °C (73 °F). */
 const MODULUS_TEMPERATURE = CELSIUS_ZERO + 23;
 
+/** The first hose under more vacuum than such hose stands; lay-flat hose is judged where it lies. Warns: hose-beyond-vacuum. */
+function hoseRemark(subject: string, pipes: readonly PipeUnderVacuum[]): readonly Finding[] {
+  const beyond = pipes.find(
+    ({ pipe, vacuum }) => vacuum > (pipe.make?.standsVacuum ?? Number.POSITIVE_INFINITY) && !pipe.collapsible,
+  );
+  if (beyond === undefined) return [];
+  const limit = {
+    quantity: "pressureDifference",
+    value: beyond.pipe.make?.standsVacuum ?? 0,
+    side: "at most",
+  } as const;
+  const found = amount("pressureDifference", beyond.vacuum);
+  const given = beyond.pipe.name;
+  return [{ code: "hose-beyond-vacuum", kind: "check", subject, given, found, limit, cites: USUAL_RATINGS }];
+}
+
 /**
  * The pipe that comes nearest to buckling, where its vacuum is more than half of what it stands for 50 years at 23 °C: a
- * limit where it would buckle within half an hour as the stronger grade. Hose and pipe of unknown wall are passed over.
- * Warns: pipe-vacuum-collapses.
- * Source: as `pipeCollapse`.
+ * limit where it would buckle within half an hour as the stronger grade. Pipe of unknown wall is passed over; of hose the first
+ * under more vacuum than such hose stands.
+ * Warns: pipe-vacuum-collapses, hose-beyond-vacuum.
+ * Source: as `pipeCollapse`; of hose common practice.
  */
 export function vacuumRemarks(subject: string, pipes: readonly PipeUnderVacuum[]): readonly Finding[] {
   let worst: { readonly share: number; readonly finding: Finding } | undefined;
@@ -44,5 +62,5 @@ export function vacuumRemarks(subject: string, pipes: readonly PipeUnderVacuum[]
       },
     };
   }
-  return worst === undefined ? [] : [worst.finding];
+  return [...(worst === undefined ? [] : [worst.finding]), ...hoseRemark(subject, pipes)];
 }

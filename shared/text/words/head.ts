@@ -65,6 +65,8 @@ export const headWords: WordsOf<keyof HeadFindings> = {
     `the grade line ends ${say.amount(f.found)} below the outlet: the start head does not carry this flow there`,
   "start-head-too-high": (f, say) =>
     `the grade line ends ${say.amount(f.found)} above the outlet: at a free outlet the ${f.subject} is too high by it and every pressure shown with it, or the outlet is throttled or under pressure`,
+  "hose-beyond-vacuum": (f, say) =>
+    `${f.subject}: “${f.given}” stands under a vacuum of ${say.amount(f.found)}; such hose usually stands ${say.amount(f.limit)}: ask its maker, or take hose with a wire helix`,
   "pipe-vacuum-collapses": (f, say) =>
     `${f.subject}: “${f.given}” stands under a vacuum of ${say.amount(f.found)}${f.facts.chainage === undefined ? "" : ` at ${say.amount(f.facts.chainage)}`}; at 73 °F (23 °C) it buckles at ${say.amount(f.limit)} within 50 years and at best at ${say.amount(f.facts.atBest)}, and practice asks for twice its vacuum: take a thicker wall, or hold it by COLLAPSEPRESSURE for its duration`,
   "surface-pressure-atmospheric": (f, say) =>

@@ -122,6 +122,17 @@ describe("NPSH available", () => {
     if (codes.length === 0) expect(codesOf(change)).toEqual([]);
   });
 
+  // The vacuum at the inlet of a lossless line of 6 m is 998.2 × 9.80665 × 6 Pa, 58 734 Pa, and its velocity head.
+  it.each([
+    [58_000, ["check hose-beyond-vacuum"]],
+    [70_000, []],
+    [0, ["check hose-beyond-vacuum"]],
+  ])("says where a hose that stands %d Pa of vacuum is under more", (standsVacuum, codes) => {
+    const hose = pipeOf(0.3, 0, { make: { material: "hose", rule: "hose", standsVacuum } });
+    const found = codesOf({ suctionLine: [segmentOf(hose, 0)], suctionLift: 6 });
+    expect(found.filter((code) => code.endsWith("hose-beyond-vacuum"))).toEqual(codes);
+  });
+
   it("lowers the practical lift with the air", () => {
     // 7.62 − (101325 − 80000) / (998.2 × 9.80665) = 7.62 − 2.178466 = 5.441534 m
     const high = { atmosphericPressure: 8e4, ...noLoss };
