@@ -35,7 +35,9 @@ function withCoefficient<T>(
   const found = boreAlone(named) ? read(before + SMOOTH) : named;
   if (!found.ok) return found;
   if (coefficient <= 0) return fail([outOfRange("C of the pipe", "ratio", coefficient, "above", 0)]);
-  return succeed(stating(found.value, coefficient));
+  // A C makes remarks on the surface needless, not the word of what the pipe was taken for.
+  const kept = found.findings.filter(({ code }) => code === "pipe-material-not-stated");
+  return succeed(stating(found.value, coefficient), kept);
 }
 
 /** A pipe whose text may state its C. Fails: as `withCoefficient`. */

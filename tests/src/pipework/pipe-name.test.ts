@@ -277,6 +277,10 @@ describe("refusals", () => {
     expect(pipeNamed(text).findings).toMatchObject([{ code: "pipe-material-not-stated", kind: "assumed" }]);
   });
 
+  it("says so with a C behind it too", () => {
+    expect(pipeNamed("10in DR11 C 150").findings.map(({ code }) => code)).toEqual(["pipe-material-not-stated"]);
+  });
+
   it("suggests the three nearest walls of a diameter and the pipe as measured", () => {
     const { suggestions = [] } = pipeNamed("168.3x4.7 steel").findings[0] ?? {};
     expect(suggestions.filter((name) => name.includes("EN10220"))).toHaveLength(3);
