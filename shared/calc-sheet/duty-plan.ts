@@ -5,9 +5,14 @@ import { type CalcSheetPlan, type PlanItem, statement } from "./plan.ts";
 import { basis, titleBlock } from "./sections/basis.ts";
 import { boltingSection } from "./sections/bolting.ts";
 import { boosters } from "./sections/boosters.ts";
+import { caseCurves } from "./sections/case-curves.ts";
+import { caseInputs } from "./sections/case-inputs.ts";
+import { caseResults } from "./sections/case-results.ts";
+import { caseFigures, caseRunning } from "./sections/case-states.ts";
 import { cautions } from "./sections/cautions.ts";
 import { drawnCurves } from "./sections/drawn-curves.ts";
 import { driveSection } from "./sections/drive.ts";
+import { caseStatesOf } from "./sections/duty-cases.ts";
 import { acceptance, dutyRegion } from "./sections/duty-region.ts";
 import { dutyStates } from "./sections/duty-states.ts";
 import { estimateSection } from "./sections/estimate.ts";
@@ -30,7 +35,7 @@ import { routeSection } from "./sections/route.ts";
 import { slurrySection } from "./sections/slurry.ts";
 import { slurryWorkings } from "./sections/slurry-lines.ts";
 import { stationTable } from "./sections/station-states.ts";
-import { systemCases } from "./sections/system-cases.ts";
+import { lineVariants, systemCases } from "./sections/system-cases.ts";
 import { systemCurve } from "./sections/system-curve.ts";
 import { verdictBlock, verdictWorkings } from "./verdicts/verdict-items.ts";
 
@@ -60,7 +65,7 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     ...npshBuildUp(duty),
     ...slurryWorkings(duty),
     ...systemCurve(duty),
-    ...(duty.pump === undefined ? [] : pumpOnTheDuty(duty, duty.pump)),
+    ...(duty.pump === undefined ? casesStated(duty) : pumpOnTheDuty(duty, duty.pump)),
     ...PACKAGE_SECTIONS.flatMap((section) => placed(section, duty)),
     ...findings(duty),
   ]);
@@ -83,15 +88,23 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
   };
 }
 
+function casesStated(duty: Duty): readonly PlanItem[] {
+  return [...caseInputs(duty), ...caseFigures(duty, caseStatesOf(duty))];
+}
+
 /** The chosen pump against all that was worked out above. */
 function pumpOnTheDuty(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   return [
     ...chosenPump(duty, pump),
     ...rangeToCover(duty),
+    ...casesStated(duty),
     ...pumpCurveTable(duty, pump),
     ...otherPumpInputs(duty),
     ...pumpFigures(pump),
     ...drawnCurves(duty, pump),
+    ...lineVariants(duty),
+    ...caseCurves(duty, pump, caseStatesOf(duty)),
+    ...caseRunning(duty, caseStatesOf(duty)),
     ...systemCases(duty, pump),
     ...stationTable(duty, pump),
     ...pumpStops(duty, pump),
@@ -99,6 +112,7 @@ function pumpOnTheDuty(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...operatingPoint(duty, pump),
     ...boosters(duty, pump),
     ...dutyRegion(duty, pump),
+    ...caseResults(duty, pump),
     ...acceptance(duty, pump),
   ];
 }
@@ -153,6 +167,7 @@ function waiting(duty: Duty): readonly Reason[] {
 /** Why the boxes of a step may have no use. */
 const REASONS: readonly Reason[] = [
   { fields: fieldsOf("suction"), reason: "no NPSH required is stated, and no pump chosen whose curve gives one" },
+  { fields: fieldsOf("cases"), reason: "no case is stated, or no pump chosen" },
   { fields: fieldsOf("range"), reason: "choose a pump: the range is that of its operating point" },
   {
     fields: fieldsOf("estimate"),

@@ -24,6 +24,7 @@ export function answerTo(sheet: Working, expression: Expression, key: string): A
     case "range":
       return rangeOf(sheet, expression.key);
     case "constant":
+    case "stated":
       return expression.value;
     case "call": {
       const outcome = outcomeOf(sheet, expression, key);

@@ -1,5 +1,6 @@
 import type { Quantity } from "../../src/basis/quantities.ts";
 import type { ArgumentsOf, ColumnKeyOf, Entry } from "../catalogue/entry.ts";
+import type { Cell } from "../cells/cell.ts";
 
 /** A cell of the plan that others read: declared once, filled by one item, never named by a text again. */
 export interface Handle<K extends string = string> {
@@ -29,6 +30,8 @@ export type Expression =
   /** A table as one range: the input columns of a line, a whole table of inputs with its headings. */
   | { readonly op: "range"; readonly key: string }
   | { readonly op: "constant"; readonly value: number | string }
+  /** An input in a printed table: it stands as it was stated, an error where it cannot be read. */
+  | { readonly op: "stated"; readonly value: Cell }
   | Call
   /** The findings of a call, as text. */
   | { readonly op: "notes"; readonly of: Call }
@@ -251,6 +254,7 @@ export function partsOf(expression: Expression): readonly Expression[] {
     case "value":
     case "range":
     case "constant":
+    case "stated":
     case "columnSum":
     case "columnLeast":
     case "columnGreatest":

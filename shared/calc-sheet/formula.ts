@@ -1,4 +1,5 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
+import { isCellError } from "../cells/cell.ts";
 import { NAMESPACE } from "../ports/namespace.ts";
 import { withUnits } from "./evaluate.ts";
 import { type Call, type Expression, wantsSign } from "./expression.ts";
@@ -25,6 +26,8 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
       return at.range(expression.key);
     case "constant":
       return literal(expression.value);
+    case "stated":
+      return isCellError(expression.value) ? NOT_PLACED : literal(expression.value as number | string);
     case "call":
       return callText(expression);
     case "notes":

@@ -1,4 +1,5 @@
 import { type Finding, fail, succeed } from "../../src/basis/result.ts";
+import { decodeCases } from "./decode-cases.ts";
 import { decodeField, type Keep } from "./decode-field.ts";
 import { decodeLine, holdClimbs } from "./decode-line.ts";
 import { decodeOtherPumps, decodePump, isBlankPump } from "./decode-pump.ts";
@@ -43,7 +44,7 @@ export function decodeDuty(typed: DutyText): Decoded {
   const pump = others === undefined ? undefined : chosen;
   const pumpState: Duty["pumpState"] = isChosen ? (pump === undefined ? "unreadable" : "stated") : "blank";
   const { unitSet, fields: texts, basis } = typed;
-  const duty: Duty = {
+  const base = {
     ...values,
     unitSet,
     texts,
@@ -55,6 +56,8 @@ export function decodeDuty(typed: DutyText): Decoded {
     otherPumps: others ?? [],
     pumpState,
   };
+  const pipes = [...suctionLine, ...dischargeLine].flatMap(({ segment }) => segment?.pipe ?? []);
+  const duty: Duty = { ...base, cases: decodeCases(typed.cases ?? [], base, pipes, keep) };
   for (const { place, finding } of lineQuestions(duty)) keep(placeKey(place), succeed(undefined, [finding]));
   return {
     duty,

@@ -43,6 +43,33 @@ export interface OtherPumpText extends PumpText {
   readonly flangeClass: string;
 }
 
+/** The boxes of a case that stand for one of the duty or of its pump. */
+export type CaseFieldKey = (typeof CASE_BASE_KEYS)[number] | "pipe" | "speedRatio";
+
+/** The fields of the duty that a case may state anew. */
+export const CASE_BASE_KEYS = [
+  "flow",
+  "sourceLevel",
+  "deliveryLevel",
+  "sourcePressure",
+  "deliveryPressure",
+  "liquid",
+  "temperature",
+  "altitude",
+  "frictionMargin",
+  "pumpsRunning",
+] as const satisfies readonly FieldKey[];
+
+/** A state of the duty as typed: its name, its hours in a year, and what it states anew; a blank box is as in the duty. */
+export interface CaseText {
+  readonly name: string;
+  readonly hours: string;
+  readonly fields: Readonly<Partial<Record<CaseFieldKey, string>>>;
+}
+
+/** As many cases as a duty takes: what fits beside one another on a sheet. House choice. */
+export const MOST_CASES = 12;
+
 /** A duty as the estimator typed it: texts, never rewritten. Numbers without a unit are in `unitSet`. */
 export interface DutyText {
   readonly unitSet: UnitSetName;
@@ -55,6 +82,7 @@ export interface DutyText {
   readonly pump?: PumpText;
   /** In the order in which they start after it, or in the order of flow. */
   readonly otherPumps?: readonly OtherPumpText[];
+  readonly cases?: readonly CaseText[];
 }
 
 export type LineKey = "suctionLine" | "dischargeLine";
@@ -65,7 +93,10 @@ export type PumpKey = Exclude<keyof PumpText, "points">;
 /** What a further pump has beside the boxes of a chosen one. */
 export type OwnKey = Exclude<keyof OtherPumpText, keyof PumpText>;
 
-/** Names one box of the pane: a field, a cell of a line row, a box of a pump or a cell of its curve; `other` of a further one. */
+/** The boxes of a case. */
+export type CaseBox = "name" | "hours" | CaseFieldKey;
+
+/** Names one box of the pane: a field, a cell of a line row, a box of a pump or a cell of its curve, a box of a case; `other` of a further pump. */
 export type Place =
   | { readonly field: FieldKey }
   | { readonly line: LineKey; readonly row: number; readonly column: keyof SegmentText }
@@ -76,7 +107,8 @@ export type Place =
       readonly column: keyof CurvePointText;
       readonly other?: number | undefined;
     }
-  | { readonly own: OwnKey; readonly other: number };
+  | { readonly own: OwnKey; readonly other: number }
+  | { readonly case: number; readonly box: CaseBox };
 
 /** Where stands what concerns the curve of a pump as a whole, not one cell of it. */
 export function curvePlace(other?: number): string {
@@ -87,10 +119,11 @@ function pumpPlace(other: number | undefined): string {
   return other === undefined ? "pump" : `otherPumps.${other}`;
 }
 
-/** "flow", "suctionLine.0.pipe", "pump.speed", "pump.points.2.head": a place as one key, for maps and element ids. */
+/** "flow", "suctionLine.0.pipe", "pump.speed", "pump.points.2.head", "cases.1.flow": a place as one key, for maps and element ids. */
 export function placeKey(place: Place): string {
   if ("field" in place) return place.field;
   if ("line" in place) return `${place.line}.${place.row}.${place.column}`;
+  if ("case" in place) return `cases.${place.case}.${place.box}`;
   if ("own" in place) return `${pumpPlace(place.other)}.${place.own}`;
   if (place.pump !== "points") return `${pumpPlace(place.other)}.${place.pump}`;
   return `${curvePlace(place.other)}.${place.row}.${place.column}`;
@@ -108,6 +141,8 @@ export const SEGMENT_COLUMNS = [
 export const EMPTY_SEGMENT: SegmentText = { pipe: "", length: "", fittings: "" };
 
 export const EMPTY_CURVE_POINT: CurvePointText = { flow: "", head: "", efficiency: "", npshRequired: "" };
+
+export const EMPTY_CASE: CaseText = { name: "", hours: "", fields: {} };
 
 export const EMPTY_PUMP: PumpText = {
   name: "",

@@ -2,7 +2,7 @@ import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
 import type { LineSegment } from "../../src/pipework/line.ts";
 import type { PumpCurve } from "../../src/pump/pump-curve.ts";
-import type { OtherPumpText, PumpText, SegmentText } from "./duty-text.ts";
+import type { CaseFieldKey, CaseText, OtherPumpText, PumpText, SegmentText } from "./duty-text.ts";
 import type { FieldKey, FieldValues } from "./fields.ts";
 
 /** A row of a line: what was typed, and what it means. */
@@ -50,6 +50,22 @@ export interface DutyOtherPump extends DutyPump {
 /** How a field got its value, or why it has none. */
 export type FieldState = "stated" | "assumed" | "blank" | "unreadable";
 
+/** A case of the duty, read. */
+export interface DutyCase {
+  readonly typed: CaseText;
+  /** Its place among the cases as typed. */
+  readonly row: number;
+  readonly name: string;
+  /** The boxes that are not blank, and what they read; undefined where they cannot be read. */
+  readonly given: readonly CaseFieldKey[];
+  readonly own: Readonly<Partial<Record<CaseFieldKey, unknown>>>;
+  /** In a year, s. */
+  readonly hours: number | undefined;
+  readonly hoursState: Exclude<FieldState, "assumed">;
+  /** The duty as it is in this case. */
+  readonly duty: Duty;
+}
+
 /** A duty read, in engine units: each field by its key, undefined where it is blank without a default or unreadable. */
 export interface Duty extends FieldValues {
   readonly unitSet: UnitSetName;
@@ -65,6 +81,7 @@ export interface Duty extends FieldValues {
   /** Further pumps beside it, without blank ones; none where one cannot be read, and then no pump either. */
   readonly otherPumps: readonly DutyOtherPump[];
   readonly pumpState: Exclude<FieldState, "assumed">;
+  readonly cases: readonly DutyCase[];
 }
 
 /** How many pumps share the flow; one where they stand in series, or where nobody can read how many there are. */

@@ -1,5 +1,6 @@
 import type { Field, ValueOf } from "./field.ts";
 import { bolting } from "./fields/bolting.ts";
+import { cases } from "./fields/cases.ts";
 import { costs } from "./fields/costs.ts";
 import { drive } from "./fields/drive.ts";
 import { job } from "./fields/job.ts";
@@ -25,6 +26,7 @@ const STEPS = {
   suction,
   system,
   range,
+  cases,
   slurry,
   route,
   pressure,
@@ -47,6 +49,7 @@ const DECLARED = {
   ...suction,
   ...system,
   ...range,
+  ...cases,
   ...slurry,
   ...route,
   ...pressure,

@@ -42,6 +42,7 @@ const otherPump = v.object({
   dischargeSize: v.string(),
   flangeClass: v.string(),
 });
+const dutyCase = v.object({ name: v.string(), hours: v.string(), fields: v.record(v.string(), v.string()) });
 
 export const savedDuty = v.object({
   unitSet: v.picklist(UNIT_SET_NAMES),
@@ -51,6 +52,7 @@ export const savedDuty = v.object({
   dischargeLine: v.array(segment),
   pump: v.exactOptional(pump),
   otherPumps: v.exactOptional(v.array(otherPump)),
+  cases: v.exactOptional(v.array(dutyCase)),
 });
 
 /** Of version 1 the number of pumps belonged to the chosen pump. */

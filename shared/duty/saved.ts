@@ -1,7 +1,8 @@
 import * as v from "valibot";
 import { nearestNames } from "../../src/basis/nearest.ts";
 import { type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
-import { type DutyText, EMPTY_DUTY } from "./duty-text.ts";
+import { type CaseText, type DutyText, EMPTY_DUTY } from "./duty-text.ts";
+import { CASE_KEYS } from "./fields/cases.ts";
 import { FIELD_KEYS, type FieldKey } from "./fields.ts";
 import { FORMAT, type SavedDuty, savedDuty, savedDuty1, savedHead, VERSION } from "./saved-schema.ts";
 import { fromVersion1 } from "./saved-version-1.ts";
@@ -44,6 +45,7 @@ function dutyOf({
   dischargeLine,
   pump: chosen,
   otherPumps,
+  cases,
 }: SavedDuty): Result<DutyText> {
   const known = (from: Readonly<Record<string, string>>): Partial<Record<FieldKey, string>> =>
     Object.fromEntries(FIELD_KEYS.filter((key) => from[key] !== undefined).map((key) => [key, from[key] as string]));
@@ -55,20 +57,33 @@ function dutyOf({
     dischargeLine: dischargeLine.length === 0 ? EMPTY_DUTY.dischargeLine : dischargeLine,
     ...(chosen === undefined ? {} : { pump: chosen }),
     ...(otherPumps === undefined ? {} : { otherPumps }),
+    ...(cases && { cases: cases.map((one) => ({ ...one, fields: ofCase(one.fields) })) }),
   };
-  return succeed(duty, unknownFields({ ...basis, ...fields }));
+  const unknown = [
+    ...unknownAmong({ ...basis, ...fields }, "field", FIELD_KEYS),
+    ...(cases ?? []).flatMap((one, row) => unknownAmong(one.fields, `case ${row + 1}`, CASE_KEYS)),
+  ];
+  return succeed(duty, unknown);
+}
+
+function ofCase(fields: Readonly<Record<string, string>>): CaseText["fields"] {
+  return Object.fromEntries(CASE_KEYS.flatMap((key) => (fields[key] === undefined ? [] : [[key, fields[key]]])));
 }
 
 /** Of a later version or misspelt: what was stated there must not be lost in silence. */
-function unknownFields(fields: Readonly<Record<string, string>>): readonly Finding[] {
+function unknownAmong(
+  fields: Readonly<Record<string, string>>,
+  subject: string,
+  keys: readonly string[],
+): readonly Finding[] {
   return Object.keys(fields)
-    .filter((key) => !FIELD_KEYS.some((known) => known === key))
+    .filter((key) => !keys.includes(key))
     .map((given) => ({
       code: "field-not-known",
       kind: "check",
-      subject: "field",
+      subject,
       given,
-      suggestions: nearestNames(given, FIELD_KEYS),
+      suggestions: nearestNames(given, keys),
     }));
 }
 

@@ -1,4 +1,5 @@
 import type {
+  CaseText,
   CurvePointText,
   DutyText,
   LineKey,
@@ -9,6 +10,7 @@ import type {
   SegmentText,
 } from "../../shared/duty/duty-text.ts";
 import type { Field } from "../../shared/duty/field.ts";
+import { CASE_FIELDS, CASE_KEYS } from "../../shared/duty/fields/cases.ts";
 import {
   CURVE_POINT,
   OWN_BOXES,
@@ -50,7 +52,14 @@ export function numbersThatDiffer(duty: DutyText, unitSet: UnitSetName): readonl
       (own): Place => ({ own, other }),
     ),
   ]);
-  return [...fields, ...lengths, ...(duty.pump === undefined ? [] : pumpNumbers(duty.pump, differs)), ...others];
+  const cases = (duty.cases ?? []).flatMap((one, i) =>
+    CASE_KEYS.filter((key) => {
+      const { quantity } = CASE_FIELDS[key];
+      return quantity !== undefined && differs(one.fields[key] ?? "", quantity);
+    }).map((box): Place => ({ case: i, box })),
+  );
+  const chosen = duty.pump === undefined ? [] : pumpNumbers(duty.pump, differs);
+  return [...fields, ...lengths, ...chosen, ...others, ...cases];
 }
 
 function pumpNumbers(
@@ -102,7 +111,17 @@ export function convertNumbers(duty: DutyText, unitSet: UnitSetName): DutyText {
     ...lines,
     ...(duty.pump && { pump: convertPump(duty.pump, converted) }),
     ...(otherPumps && { otherPumps }),
+    ...(duty.cases && { cases: duty.cases.map((one) => convertCase(one, converted)) }),
   };
+}
+
+function convertCase(one: CaseText, converted: (text: string, quantity: Quantity) => string): CaseText {
+  const fields = CASE_KEYS.flatMap((key): readonly (readonly [string, string])[] => {
+    const text = one.fields[key];
+    const { quantity } = CASE_FIELDS[key];
+    return text === undefined ? [] : [[key, quantity === undefined ? text : converted(text, quantity)]];
+  });
+  return { ...one, fields: Object.fromEntries(fields) };
 }
 
 function numberIn(text: string, quantity: Quantity, before: UnitSetName, after: UnitSetName): string {

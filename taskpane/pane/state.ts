@@ -1,9 +1,13 @@
 import {
+  type CaseBox,
+  type CaseText,
   type CurvePointText,
   type DutyText,
+  EMPTY_CASE,
   EMPTY_DUTY,
   EMPTY_SEGMENT,
   type LineKey,
+  MOST_CASES,
   type OtherPumpText,
   type Place,
   type PumpText,
@@ -75,6 +79,8 @@ export type PaneEvent =
   | { readonly type: "row-added"; readonly line: LineKey }
   | { readonly type: "row-removed"; readonly line: LineKey; readonly row: number }
   | { readonly type: "row-moved"; readonly line: LineKey; readonly row: number; readonly by: -1 | 1 }
+  | { readonly type: "case-added"; readonly copyOf?: number }
+  | { readonly type: "case-removed"; readonly case: number }
   | { readonly type: "units-picked"; readonly unitSet: UnitSetName }
   | { readonly type: "units-answered"; readonly numbers: "convert" | "keep" | "leave" }
   | { readonly type: "duty-replaced"; readonly duty: DutyText; readonly what: string }
@@ -154,6 +160,14 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
     }
     case "row-moved":
       return moveRow(state, event.line, event.row, event.by);
+    case "case-added":
+      return addCase(state, event.copyOf);
+    case "case-removed": {
+      const cases = (state.duty.cases ?? []).filter((_, i) => i !== event.case);
+      const text = `Cases: case ${event.case + 1} removed.`;
+      const removed = changed(state, withCases(state.duty, cases), `removing case ${event.case + 1}`);
+      return { ...removed, notice: { kind: "changed", text } };
+    }
     case "units-picked":
       return pickUnits(state, event.unitSet);
     case "units-answered":
@@ -206,10 +220,16 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
 export function textAt(duty: DutyText, place: Place): string {
   if ("field" in place) return duty.fields[place.field];
   if ("line" in place) return duty[place.line][place.row]?.[place.column] ?? "";
+  if ("case" in place) return caseText(duty.cases?.[place.case], place.box);
   if ("own" in place) return duty.otherPumps?.[place.other]?.[place.own] ?? "";
   const pump = pumpAt(duty, place.other);
   if (place.pump === "points") return pump?.points[place.row]?.[place.column] ?? "";
   return pump?.[place.pump] ?? "";
+}
+
+function caseText(one: CaseText | undefined, box: CaseBox): string {
+  if (one === undefined) return "";
+  return box === "name" || box === "hours" ? one[box] : (one.fields[box] ?? "");
 }
 
 function changed(state: PaneState, duty: DutyText, what: string, typingIn?: string): PaneState {
@@ -238,6 +258,10 @@ function step(state: PaneState, from: "past" | "future", to: "past" | "future"):
 
 function withText(duty: DutyText, place: Place, text: string): DutyText {
   if ("field" in place) return { ...duty, fields: { ...duty.fields, [place.field]: text } };
+  if ("case" in place) {
+    const cases = (duty.cases ?? []).map((one, i) => (i === place.case ? inBox(one, place.box, text) : one));
+    return withCases(duty, cases);
+  }
   if ("own" in place) return withOtherPump(duty, place.other, (pump) => ({ ...pump, [place.own]: text }));
   if ("pump" in place) {
     if (place.other !== undefined) return withOtherPump(duty, place.other, (pump) => withPumpText(pump, place, text));
@@ -247,6 +271,16 @@ function withText(duty: DutyText, place: Place, text: string): DutyText {
     (segment, row): SegmentText => (row === place.row ? { ...segment, [place.column]: text } : segment),
   );
   return withRows(duty, place.line, rows);
+}
+
+function inBox(one: CaseText, box: CaseBox, text: string): CaseText {
+  if (box === "name" || box === "hours") return { ...one, [box]: text };
+  return { ...one, fields: { ...one.fields, [box]: text } };
+}
+
+/** A duty without cases says nothing of them. */
+function withCases({ cases: _, ...duty }: DutyText, cases: readonly CaseText[]): DutyText {
+  return cases.length === 0 ? duty : { ...duty, cases };
 }
 
 /** The chosen pump, or a further one. */
@@ -269,6 +303,17 @@ function withPumpText<P extends PumpText>(pump: P, place: Extract<Place, { reado
 
 function withRows(duty: DutyText, line: LineKey, rows: readonly SegmentText[]): DutyText {
   return { ...duty, [line]: rows };
+}
+
+/** One more, blank or a copy that stands behind its own. */
+function addCase(state: PaneState, copyOf: number | undefined): PaneState {
+  const cases = state.duty.cases ?? [];
+  if (cases.length >= MOST_CASES) return state;
+  const from = copyOf === undefined ? undefined : cases[copyOf];
+  const at = from === undefined ? cases.length : (copyOf as number) + 1;
+  const added = from === undefined ? EMPTY_CASE : { ...from, name: `${from.name || `Case ${at}`} copy` };
+  const what = from === undefined ? "adding a case" : "copying a case";
+  return changed(state, withCases(state.duty, [...cases.slice(0, at), added, ...cases.slice(at)]), what);
 }
 
 function moveRow(state: PaneState, line: LineKey, row: number, by: -1 | 1): PaneState {

@@ -144,6 +144,7 @@ export const TYPICAL: Readonly<Record<FieldKey, readonly [string, string]>> = {
   leastPumpFlow: ["50 m3/h", "60 m3/h"],
   greatestPumpFlow: ["400 m3/h", "450 m3/h"],
   acceptanceGrade: ["1B", "2B"],
+  speedControl: ["fixed", "variable"],
   solids: ["10", "15"],
   solidsByVolume: ["4", "6"],
   solidsGravity: ["2.65", "3"],

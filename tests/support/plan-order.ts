@@ -55,7 +55,7 @@ export function readTooEarly(plan: CalcSheetPlan): readonly string[] {
         place(item.key);
         item.rows.forEach((_, row) => {
           const at = (of: string): string => tableCell(item.key, row, of);
-          for (const of of ["pipe", "length", "fittings"] as const) place(at(of));
+          for (const { key } of item.stated) place(at(key));
           for (const { key, expression } of item.worked) {
             place(
               at(key),

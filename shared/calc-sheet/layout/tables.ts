@@ -1,4 +1,5 @@
 import { headerText } from "../../catalogue/call.ts";
+import { isCellError } from "../../cells/cell.ts";
 import { tableCell } from "../expression.ts";
 import type { InputTableItem, SpillItem, TableItem, WorkingItem } from "../plan.ts";
 import { CHART_ROWS, COLUMNS, LABEL, LAST, LINE_HEIGHT, REMARK, UNIT, VALUE, WORKING } from "./columns.ts";
@@ -49,6 +50,12 @@ export function placeTable(page: Page, table: TableItem): void {
       const cell = tableCell(table.key, i, key);
       const isWide = VALUE + j === UNIT;
       page.keep(cell, VALUE + j);
+      if (expression.op === "stated") {
+        const { value } = expression;
+        const style = typeof value === "string" ? "inputText" : "inputNumber";
+        page.put(VALUE + j, { v: isCellError(value) ? value.error : value, style });
+        return;
+      }
       page.formula(VALUE + j, expression, cell, isWide ? "tableText" : page.numberStyle(quantity));
       flag(page, VALUE + j, badTexts(expression), badBelow);
     });

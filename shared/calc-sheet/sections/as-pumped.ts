@@ -33,15 +33,15 @@ const SAID: Readonly<Record<Field, readonly [before: string, after: string]>> = 
 };
 
 /** "water with solids 25 % by weight, SG 2.65, d50 0.4 mm"; the liquid alone where no composition is stated. */
-function words(duty: Duty): Expression {
+export function liquidWords(duty: Duty, liquid: Handle): Expression {
   const fields = slurryFields(duty);
-  if (fields.length === 0) return FIELD.liquid;
+  if (fields.length === 0) return liquid;
   const figures = fields.flatMap((key, i) => {
     const [before, after] = SAID[key];
     const unit = FIELD[key].quantity === "size" ? ` ${UNIT_SETS[duty.unitSet as UnitSetName].size.symbol}` : after;
     return [constant(`${i === 0 ? "" : ", "}${before}`), FIELD[key], constant(unit)];
   });
-  return join(FIELD.liquid, constant(" with solids "), ...figures);
+  return join(liquid, constant(" with solids "), ...figures);
 }
 
 const WEIGHT_UNKNOWN = statement(
@@ -54,7 +54,7 @@ export function asPumpedItems(duty: Duty): readonly PlanItem[] {
   const text = figure(
     AS_PUMPED,
     "Liquid as pumped",
-    words(duty),
+    liquidWords(duty, FIELD.liquid),
     "Every figure of this sheet is of it, but where it says clear liquid.",
   );
   if (!isSlurry(duty)) return hasSolids(duty) ? [text, WEIGHT_UNKNOWN] : [text];

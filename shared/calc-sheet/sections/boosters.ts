@@ -53,7 +53,7 @@ export function boosters(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   });
   const labels = ["head", "gauge at its inlet", "gauge at its outlet", "NPSHA", "inlet"];
   return [
-    { kind: "section", id: "boosters", text: `Pumps along the line, ${one.label.toLowerCase()}` },
+    { kind: "section", id: "boosters", text: `Pumps along the line, ${one.words}` },
     ...stageInputs(duty).filter(({ kind }) => kind === "input"),
     placedPumps(duty, pump, count),
     spill(BOOSTERS, "Pumps along the line, running", call, count + 1),

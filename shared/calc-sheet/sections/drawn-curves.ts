@@ -40,6 +40,11 @@ export const CURVE_ROWS = 25;
 /** System curves reach this far past the end of the pumps' curve, with room for the tolerance of the bought pump. */
 const REACH = 1.2;
 
+/** How far a system curve goes for pumps whose curve ends at this flow. */
+export function reachOf(curveEnd: Expression): Expression {
+  return product(constant(REACH), curveEnd);
+}
+
 const HOW_IT_RUNS = tableOf("howItRuns", {
   sideBySide: null,
   inSeries: null,
@@ -122,7 +127,7 @@ function howItRuns(duty: Duty): WorkingItem {
     ["inSeries", "adding heads", () => arranged(FIELD.pumpsRunning, constant(1))],
     ["specificGravity", "SG", () => ratio(LIQUID_FIGURES.density, water)],
     ["curveEnd", "curve of all ends at", () => allLastFlow(duty)],
-    ["reach", "system curves up to", () => product(constant(REACH), CURVE_END)],
+    ["reach", "system curves up to", () => reachOf(CURVE_END)],
   ]);
 }
 

@@ -2,7 +2,7 @@ import type { Pipe } from "../../../src/pipework/pipe.ts";
 import { OPERATINGPOINT } from "../../catalogue/entries/station.ts";
 import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
 import type { ColumnKeyOf } from "../../catalogue/entry.ts";
-import { type Duty, pumpsSideBySide } from "../../duty/duty.ts";
+import { type Duty, type DutyCase, pumpsSideBySide } from "../../duty/duty.ts";
 import { isSlurry } from "../../duty/slurry.ts";
 import {
   constant,
@@ -17,7 +17,8 @@ import {
   tableOf,
 } from "../expression.ts";
 import { CLEAR_LIQUID, FIELD, LIQUID } from "../field-handles.ts";
-import { PUMPED } from "./as-pumped.ts";
+import { onWater, PUMPED } from "./as-pumped.ts";
+import { caseStates } from "./case-states.ts";
 import { IN_SERIES, SIDE_BY_SIDE, SPECIFIC_GRAVITY, SYSTEM_REACH } from "./drawn-curves.ts";
 import { HEAD } from "./head.ts";
 import { changesWithPumps } from "./line-shares.ts";
@@ -44,6 +45,8 @@ export interface DutyState {
   /** Names its cells. */
   readonly key: string;
   readonly label: string;
+  /** The same within a sentence. */
+  readonly words: string;
   /** Flow asked of all pumps together. */
   readonly flow: Handle;
   readonly staticHead: Handle;
@@ -55,6 +58,8 @@ export interface DutyState {
   /** Roughness that the pipes of its lines have grown to. */
   readonly roughness?: Handle;
   readonly frictionMargin: Handle;
+  /** Nobody stated it. */
+  readonly isMarginAssumed: boolean;
   readonly liquid: { readonly liquid: Handle; readonly temperature: Handle };
   readonly specificGravity: Handle;
   readonly density: Handle;
@@ -62,16 +67,24 @@ export interface DutyState {
   readonly altitude: Handle;
   readonly atmosphere: Handle;
   readonly curve: StateCurve;
+  /** The curve without the solids of a slurry, and how a head in the liquid is brought to it. */
+  readonly carrier: CurveTable;
+  readonly toCarrier: (head: Expression) => Expression;
   readonly speedRatio: Handle;
   readonly trimRatio: Handle;
   /** Pumps running, and how many of them share the flow or add their heads. */
   readonly pumps: Expression;
+  readonly count: number;
   readonly sideBySide: Expression;
   readonly inSeries: Expression;
   /** The system curve reaches so far. */
   readonly reach: Handle;
   /** Of the system: "as stated", "greatest static head, aged pipe". */
   readonly systemName: string;
+  /** In a year, where they are stated. */
+  readonly hours?: Handle;
+  /** At the speed that gives the flow asked for. */
+  readonly isAtOwnSpeed: boolean;
   /** A slurry's line without its solids. */
   readonly isClear: boolean;
   /** One pump of several runs by itself. */
@@ -109,11 +122,14 @@ const STATIC_HEADS = {
 
 const COLUMNS = { pipe: null, length: "length", fittings: null, share: "ratio" } as const;
 
-/** The lines of a state in which pipe has aged or one pump runs by itself; those stated where neither makes them others. */
-function linesIn(duty: Duty, isAged: boolean, isAlone: boolean): LinesOfState {
-  const isOther = isAlone && [...duty.suctionLine, ...duty.dischargeLine].some(changesWithPumps);
+/**
+ * The lines of a state in which pipe has aged, or other pumps run than stated, under a name of theirs; those stated where
+ * neither makes them others.
+ */
+function linesIn(duty: Duty, isAged: boolean, pumps?: string): LinesOfState {
+  const isOther = pumps !== undefined && [...duty.suctionLine, ...duty.dischargeLine].some(changesWithPumps);
   if (!isAged && !isOther) return LINES;
-  const of = `${isAged ? "aged" : ""}${isOther ? "Alone" : ""}`.replace(/^A/, "a");
+  const of = `${isAged ? "aged" : ""}${isOther ? pumps : ""}`.replace(/^[A-Z]/, (first) => first.toLowerCase());
   return { suctionLine: tableOf(`${of}SuctionLine`, COLUMNS), dischargeLine: tableOf(`${of}DischargeLine`, COLUMNS) };
 }
 
@@ -132,15 +148,17 @@ function stateOf(duty: Duty, made: Made): DutyState {
   return {
     key,
     label,
+    words: label.toLowerCase(),
     flow: FIELD.flow,
     staticHead: STATIC_HEADS[levels],
     suctionLift: NPSH.suctionLift,
     sourcePressure: FIELD.sourcePressure,
     deliveryPressure: FIELD.deliveryPressure,
     pressureHead: HEAD.pressureHead,
-    lines: linesIn(duty, isAged, isAlone),
+    lines: linesIn(duty, isAged, isAlone ? "Alone" : undefined),
     ...(isAged && { roughness: FIELD.agedRoughness }),
     frictionMargin: FIELD.frictionMargin,
+    isMarginAssumed: duty.state.frictionMargin === "assumed",
     liquid: isClear ? CLEAR_LIQUID : LIQUID,
     specificGravity: isClear ? PUMPED.clearGravity : SPECIFIC_GRAVITY,
     density: LIQUID_FIGURES.density,
@@ -148,13 +166,17 @@ function stateOf(duty: Duty, made: Made): DutyState {
     altitude: FIELD.altitude,
     atmosphere: LIQUID_FIGURES.atmosphere,
     curve: { table, drawn, ...(end && { end }) },
+    carrier: curveOnCarrier(duty),
+    toCarrier: (head) => (isClear ? head : onWater(duty, head)),
     speedRatio: PUMP.speedRatio,
     trimRatio: PUMP.trimRatio,
+    count: isAlone ? 1 : (duty.pumpsRunning ?? 1),
     pumps: isAlone ? constant(1) : FIELD.pumpsRunning,
     sideBySide: isAlone ? constant(1) : SIDE_BY_SIDE,
     inSeries: isAlone ? constant(1) : IN_SERIES,
     reach: SYSTEM_REACH,
     systemName: systemName(levels, isAged, isClear),
+    isAtOwnSpeed: false,
     isClear,
     isAlone,
     isAsked: end === undefined && !isAlone,
@@ -197,12 +219,25 @@ function statesOf(duty: Duty): readonly DutyState[] {
     ...aloneOf(duty),
     ...(isSlurry(duty) && duty.state.acceptanceGrade !== "unreadable" ? [flushOf(duty)] : []),
   ];
-  return made.map((one) => stateOf(duty, one));
+  const states = made.map((one) => stateOf(duty, one));
+  const [normal] = states as [DutyState];
+  const isAgeing = ages(duty);
+  const flowThrough = ({ own, given }: DutyCase, row: number): Pick<DutyState, "lines" | "roughness"> => {
+    const isAged = own.pipe === "aged" && isAgeing;
+    const lines = linesIn(duty, isAged, given.includes("pumpsRunning") ? `Case${row + 1}` : undefined);
+    return { lines, ...(isAged && { roughness: FIELD.agedRoughness }) };
+  };
+  return [...states, ...caseStates(duty, normal, flowThrough)];
 }
 
 /** The duty as stated. */
 export function asStated(duty: Duty): DutyState {
   return dutyCases(duty)[0] as DutyState;
+}
+
+/** The cases of the user, in their order. */
+export function caseStatesOf(duty: Duty): readonly DutyState[] {
+  return dutyCases(duty).slice(dutyCases(duty).length - duty.cases.length);
 }
 
 /** The line started and flushed without the solids of its slurry. */
@@ -220,6 +255,7 @@ function aloneOf(duty: Duty): readonly Made[] {
   return [{ key: "alone", label, ...(hasLeast && LEAST), ...(isHigh && HIGH), isAlone: true }];
 }
 
+const AS_STATED: Made = { key: "normal", label: "As stated" };
 const LEAST = { levels: "least" } as const;
 const HIGH = { end: "high" } as const;
 
@@ -244,7 +280,7 @@ function pumpedStates(duty: Duty): readonly Made[] {
   const leastWords = hasLeast ? "Least static head" : "As stated";
   const greatestWords = `${hasGreatest ? "Greatest static head" : "As stated"}${isAged ? ", aged pipe" : ""}`;
   return [
-    { key: "normal", label: "As stated" },
+    AS_STATED,
     ...(hasLeast ? [{ key: "least", label: "Least static head", ...LEAST }] : []),
     ...(hasGreatest ? [{ key: "greatest", label: "Greatest static head", ...greatest }] : []),
     ...(isAged ? [{ key: "aged", label: "Aged pipe", isAged }] : []),

@@ -47,7 +47,9 @@ export const DUTY_REGION = handles({
   acceptedEfficiency: "percent",
 });
 
-const NONE = "none";
+export const NONE = "none";
+/** Where each pump runs inside its preferred region. */
+export const INSIDE = "in preferred region";
 
 /** The states the pump must cover, a row each; without the columns its curve gives nothing for. */
 export const REGION = tableOf("dutyRegion", {
@@ -125,7 +127,7 @@ function placeOf(one: DutyState, duty: Duty, pump: DutyPump): Expression {
   if (pump.curve.efficiency === undefined) return whereGiven(record, "flow", () => constant("on the curve"));
   const percent = ofOnePump(one, duty, "percentOfBestFlow");
   const outside = constant("OUTSIDE preferred region");
-  const inside = ifAtLeast(part(REGION_BAND, "most"), percent, constant("in preferred region"), outside);
+  const inside = ifAtLeast(part(REGION_BAND, "most"), percent, constant(INSIDE), outside);
   return ifNumber(percent, ifAtLeast(percent, part(REGION_BAND, "least"), inside, outside), "not known");
 }
 

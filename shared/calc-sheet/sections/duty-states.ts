@@ -19,14 +19,10 @@ import {
   tableOf,
 } from "../expression.ts";
 import { type ColumnFacts, type PlanItem, working } from "../plan.ts";
-import { onWater } from "./as-pumped.ts";
-import { IN_SERIES } from "./drawn-curves.ts";
 import { asStated, type DutyState, dutyCases, isStation, NOT_GIVEN, ofOnePump, recordOf } from "./duty-cases.ts";
 import { headToSelect, pressureHead, totalHeadIn } from "./head.ts";
 import { flowInRow, LINES } from "./lines.ts";
 import { npshAvailableIn, npshMarginOver } from "./npsh.ts";
-import { PUMP } from "./pump.ts";
-import { curveAsPumped } from "./slurry-curve.ts";
 import { STATION, stationRow } from "./station-states.ts";
 
 /** What is judged in each state that the duty covers, a row each in the order of `dutyCases`. */
@@ -63,17 +59,21 @@ export function dutyStates(duty: Duty, pump: DutyPump): PlanItem {
 
 /** With the margin on the losses of that state, on the curve that it is read against. */
 function headToSelectIn(one: DutyState, duty: Duty): Expression {
-  if (one === asStated(duty)) return headToSelect(duty);
+  if (isOnStatedHead(one, asStated(duty))) return headToSelect(duty);
   const total = totalHeadIn(one);
   // Total head is linear in its margin: static and pressure head bear none.
   const withMargin = sum(constant(1), ratio(one.frictionMargin, constant(100)));
   const still = sum(one.staticHead, one.pressureHead);
-  return onCurve(one, duty, sum(still, product(withMargin, difference(total, still))));
+  return one.toCarrier(sum(still, product(withMargin, difference(total, still))));
 }
 
-/** A head in the liquid of a state brought to the pump's curve for what flows without its solids. */
-export function onCurve({ isClear }: DutyState, duty: Duty, head: Expression): Expression {
-  return isClear ? head : onWater(duty, head);
+/** Whether the head asked for is that of the duty as stated. */
+function isOnStatedHead(one: DutyState, normal: DutyState): boolean {
+  const cells = ({ flow, staticHead, sourcePressure, deliveryPressure, frictionMargin, liquid, lines }: DutyState) =>
+    [flow, staticHead, sourcePressure, deliveryPressure, frictionMargin, ...Object.values(liquid), lines.suctionLine]
+      .map(({ key }) => key)
+      .join(" ");
+  return cells(one) === cells(normal);
 }
 
 function npshColumns(of: (row: number) => DutyState, duty: Duty, pump: DutyPump): readonly ColumnFacts<StateColumn>[] {
@@ -124,14 +124,6 @@ function inletPressure(one: DutyState, available: Expression, flow: Expression, 
 }
 
 /** Head of the pumps at zero flow, on the curve of the liquid as pumped. */
-export function shutoffHead(duty: Duty): Expression {
-  return product(
-    callOf(PUMPHEAD, {
-      curve: range(curveAsPumped(duty)),
-      flow: constant(0),
-      speedRatio: PUMP.speedRatio,
-      trimRatio: PUMP.trimRatio,
-    }),
-    IN_SERIES,
-  );
+export function shutoffHead({ curve, speedRatio, trimRatio, inSeries }: DutyState): Expression {
+  return product(callOf(PUMPHEAD, { curve: range(curve.drawn), flow: constant(0), speedRatio, trimRatio }), inSeries);
 }

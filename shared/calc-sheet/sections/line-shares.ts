@@ -6,7 +6,8 @@ import { byArrangement, pumpsOfAll } from "./station.ts";
 
 /** Whether the line tables say what each row carries: where pumps share the flow, or a row takes a part of it. */
 export function hasShares(duty: Duty): boolean {
-  if (pumpsSideBySide(duty) > 1 || duty.pumpsRunning === undefined) return true;
+  const runsSeveral = [duty, ...duty.cases.map((one) => one.duty)].some((one) => pumpsSideBySide(one) > 1);
+  if (runsSeveral || duty.pumpsRunning === undefined) return true;
   return rowsOf(duty).some(({ typed, share }) => share === undefined || (typed.share ?? "").trim() !== "");
 }
 

@@ -52,7 +52,7 @@ export function pumpStops(duty: Duty, _pump: DutyPump): readonly PlanItem[] {
   const one = leastSystem(duty);
   return [
     spill(STOPS, "When a pump stops", callOf(PUMPSTOPS, stationArguments(one, duty)), labels.length + 1),
-    { kind: "section", id: "pumpStops", text: `When a pump stops, ${one.label.toLowerCase()}` },
+    { kind: "section", id: "pumpStops", text: `When a pump stops, ${one.words}` },
     {
       kind: "table",
       key: SHOWN.key,

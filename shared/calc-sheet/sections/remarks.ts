@@ -30,7 +30,7 @@ export function findings(duty: Duty): readonly PlanItem[] {
 }
 
 function caseLabel(one: DutyState, duty: Duty): string {
-  return one === asStated(duty) ? "Operating point" : `Operating point: ${one.label.toLowerCase()}`;
+  return one === asStated(duty) ? "Operating point" : `Operating point: ${one.words}`;
 }
 
 /** The works behind the functions and tables that these items use. */

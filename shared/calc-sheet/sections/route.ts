@@ -31,6 +31,7 @@ import { FIELD, LIQUID } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark, spill, statement, type WorkingItem, working } from "../plan.ts";
 import { CURVE_ROWS, HEAD_CURVE } from "./drawn-curves.ts";
+import { asStated } from "./duty-cases.ts";
 import { shutoffHead } from "./duty-states.ts";
 import { pressureHead } from "./head.ts";
 import { LINES, shareAsStated } from "./lines.ts";
@@ -200,7 +201,7 @@ const UNLIKE_FILLING =
 
 function pumpsFill(duty: Duty, { curve }: DutyPump): readonly PlanItem[] {
   const hasShutoff = curve.leastFlow === 0;
-  const shutoff = hasShutoff ? shutoffHead(duty) : constant(0);
+  const shutoff = hasShutoff ? shutoffHead(asStated(duty)) : constant(0);
   return [
     ...(hasShutoff
       ? [

@@ -39,29 +39,42 @@ const LABELS: Readonly<Record<CurveKey, string>> = {
   npshRequired: "NPSHR",
 };
 
-const RATIOS: Readonly<Partial<Record<CurveKey, (of: Expression) => Expression>>> = {
-  head: (of) => product(of, PUMPED.headRatio),
-  efficiency: (of) => product(of, PUMPED.efficiencyRatio),
-  npshRequired: (of) => ratio(of, PUMPED.headRatio),
-};
+/** A slurry's curve: where it stands, what it is made of, and what the pump keeps of its head and efficiency. */
+export interface OnSlurry {
+  readonly table: TableOf<CurveKey>;
+  readonly carrier: TableOf<CurveKey>;
+  readonly headRatio: Expression;
+  readonly efficiencyRatio: Expression;
+}
+
+function asOnSlurry({ headRatio, efficiencyRatio }: OnSlurry, key: CurveKey, own: Expression): Expression {
+  if (key === "head") return product(own, headRatio);
+  if (key === "efficiency") return product(own, efficiencyRatio);
+  return key === "npshRequired" ? ratio(own, headRatio) : own;
+}
 
 /** The curve on the slurry, in head of slurry: head and efficiency times their ratios, NPSH required over the head ratio. */
-export function slurryCurve(duty: Duty, { curve: { points } }: DutyPump): readonly PlanItem[] {
+export function slurryCurve(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   if (!isSlurry(duty)) return [];
+  const { headRatio, efficiencyRatio } = PUMPED;
+  return slurryCurveOn(pump, { table: SLURRY_CURVE, carrier: curveOnCarrier(duty), headRatio, efficiencyRatio });
+}
+
+export function slurryCurveOn({ curve: { points } }: DutyPump, slurry: OnSlurry): readonly PlanItem[] {
   const columns = PUMP_CURVE.columns.filter(
     ({ key }) => key === "flow" || key === "head" || points.some((point) => point[key] !== undefined),
   );
   return [
     working(
-      SLURRY_CURVE,
+      slurry.table,
       "Curve of one pump on the slurry",
       points.length,
       columns.map(({ key }): ColumnFacts<CurveKey> => {
-        const own = (row: number) => cell(curveOnCarrier(duty), row, key);
+        const own = (row: number) => cell(slurry.carrier, row, key);
         return [
           key,
           LABELS[key],
-          (row) => (points[row]?.[key] === undefined ? null : (RATIOS[key]?.(own(row)) ?? own(row))),
+          (row) => (points[row]?.[key] === undefined ? null : asOnSlurry(slurry, key, own(row))),
         ];
       }),
     ),

@@ -37,7 +37,6 @@ import {
   NOT_GIVEN,
   ofStationPump,
   recordOf,
-  type StateCurve,
 } from "./duty-cases.ts";
 import { otherCells, otherLastFlow } from "./other-pump-inputs.ts";
 import { PUMP } from "./pump.ts";
@@ -57,7 +56,9 @@ function rowsOf(one: DutyState, of: "Own" | "Common"): TableOf<keyof typeof LINE
 }
 
 function systemKey(one: DutyState): string {
-  return `${one.staticHead.key}${one.sourcePressure.key}${one.deliveryPressure.key}${one.lines.dischargeLine.key}${one.liquid.liquid.key}`;
+  const { staticHead, sourcePressure, deliveryPressure, lines, liquid, reach } = one;
+  const cells = [staticHead, sourcePressure, deliveryPressure, lines.dischargeLine, liquid.liquid, liquid.temperature];
+  return [...cells, reach].map(({ key }) => key).join("");
 }
 
 /** Losses of the common rows, the grade they ask for, and losses of each pump's own rows, over the flow. */
@@ -92,7 +93,10 @@ const STATION_COLUMNS = {
   checkValve: null,
   count: null,
 } as const;
-const stationOf = ({ table }: StateCurve) => tableOf(`${table.key}Station`, STATION_COLUMNS);
+function stationOf(one: DutyState) {
+  const isOfDuty = one.speedRatio === PUMP.speedRatio && one.pumps === FIELD.pumpsRunning;
+  return tableOf(`${one.curve.table.key}${isOfDuty ? "" : one.key}Station`, STATION_COLUMNS);
+}
 
 /** Pumps of the station by their row in its record: the chosen one first. */
 export function stationNames(duty: Duty): readonly string[] {
@@ -109,7 +113,7 @@ export function pumpsTogether({ pumpsRunning = 1, otherPumps }: Duty): number {
 export function stationArguments(one: DutyState, duty: Duty) {
   const alike = { curve: range(one.curve.table), speedRatio: one.speedRatio, trimRatio: one.trimRatio };
   return {
-    ...(isStation(one, duty) ? { curve: range(stationOf(one.curve)) } : { ...alike, numberOfPumps: one.pumps }),
+    ...(isStation(one, duty) ? { curve: range(stationOf(one)) } : { ...alike, numberOfPumps: one.pumps }),
     systemCurve: range(curveIn(one, "Common")),
     arrangement: FIELD.arrangement,
     SG: one.specificGravity,
@@ -123,7 +127,7 @@ export function stationWorkings(duty: Duty, pump: DutyPump): readonly PlanItem[]
   // Of pumps alike the rows that are each one's own count where one of them stops.
   const states = stations.length === 0 && pumpsTogether(duty) > 1 ? [leastSystem(duty)] : stations;
   if (states.length === 0) return [];
-  const curves = new Map(stations.map(({ curve }) => [curve.table.key, curve]));
+  const curves = new Map(stations.map((one) => [stationOf(one).key, one]));
   const lines = new Map(states.map((one) => [one.lines.dischargeLine.key, one]));
   const systems = new Map(states.map((one) => [systemKey(one), one]));
   return [
@@ -132,7 +136,7 @@ export function stationWorkings(duty: Duty, pump: DutyPump): readonly PlanItem[]
       const call = callOf(PUMPMAXPOWER, { curve: range(curve), speedRatio, trimRatio });
       return spill(maxPowerOf(other.index), `Greatest power of ${other.name}, as on water`, call);
     }),
-    ...[...curves.values()].map((curve) => stationCurves(duty, pump, curve)),
+    ...[...curves.values()].map((one) => stationCurves(duty, pump, one)),
     ...[...lines.values()].flatMap((one) => [lineRows(one, duty, "Own"), lineRows(one, duty, "Common")].flat()),
     ...[...systems.values()].flatMap((one) => [
       ...systemTables(one, duty, "Common"),
@@ -141,8 +145,8 @@ export function stationWorkings(duty: Duty, pump: DutyPump): readonly PlanItem[]
   ];
 }
 
-function stationCurves(duty: Duty, pump: DutyPump, curve: StateCurve): WorkingItem {
-  const { end, table } = curve;
+function stationCurves(duty: Duty, pump: DutyPump, one: DutyState): WorkingItem {
+  const { end, table } = one.curve;
   const tolerance = end === "high" ? PUMP.headToleranceUpper : PUMP.headToleranceLower;
   const factor = end === undefined ? [] : [sum(constant(1), ratio(tolerance, constant(100)))];
   // The ratios of a slurry are those of the chosen pump: a screen for the others.
@@ -191,7 +195,7 @@ function stationCurves(duty: Duty, pump: DutyPump, curve: StateCurve): WorkingIt
     [
       "speedRatio",
       "speed ratio",
-      (i) => first(i, ({ other }) => (other ? otherCells(other).speedRatio : PUMP.speedRatio)),
+      (i) => first(i, ({ other }) => (other ? otherCells(other).speedRatio : one.speedRatio)),
     ],
     ["trimRatio", "trim ratio", (i) => first(i, ({ other }) => (other ? otherCells(other).trimRatio : PUMP.trimRatio))],
     ["level", "level", (i) => first(i, ({ other }) => (other ? otherCells(other).level : constant(0)))],
@@ -200,9 +204,9 @@ function stationCurves(duty: Duty, pump: DutyPump, curve: StateCurve): WorkingIt
       "check valve",
       (i) => first(i, ({ other }) => (other ? otherCells(other).checkValve : constant("yes"))),
     ],
-    ["count", "count", (i) => first(i, ({ other }) => (other ? constant(1) : FIELD.pumpsRunning))],
+    ["count", "count", (i) => first(i, ({ other }) => (other ? constant(1) : one.pumps))],
   ];
-  return working(stationOf(curve), "Curves of all pumps of the station", rows.length, facts);
+  return working(stationOf(one), "Curves of all pumps of the station", rows.length, facts);
 }
 
 function lineRows(one: DutyState, duty: Duty, of: "Own" | "Common"): readonly WorkingItem[] {
@@ -257,7 +261,7 @@ function systemTables(one: DutyState, duty: Duty, of: "Own" | "Common"): readonl
 /** The call that finds the operating point of the station in a state, or against another system. */
 export function stationPointOf(one: DutyState, duty: Duty, system?: TableOf): Call {
   return callOf(OPERATINGPOINT, {
-    curve: range(stationOf(one.curve)),
+    curve: range(stationOf(one)),
     systemCurve: range(system ?? curveIn(one, "Common")),
     arrangement: FIELD.arrangement,
     SG: one.specificGravity,
@@ -435,7 +439,7 @@ function suctionRows(one: DutyState, duty: Duty, pump: number): WorkingItem {
   };
   return working(
     suctionOf(one, pump),
-    `Suction of ${stationNames(duty)[pump]}, ${one.label.toLowerCase()}`,
+    `Suction of ${stationNames(duty)[pump]}, ${one.words}`,
     duty.suctionLine.length,
     [
       ["pipe", "pipe", (row) => from(row, "pipe")],

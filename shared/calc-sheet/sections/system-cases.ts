@@ -23,14 +23,22 @@ import { systemCurveOf } from "./system-curve.ts";
 
 const POINTS = 25;
 
+/** The lines of the states that do not flow through those as stated: working columns. */
+export function lineVariants(duty: Duty): readonly PlanItem[] {
+  const others = dutyCases(duty).filter(({ lines }) => lines !== LINES);
+  const variants = new Map(others.map((one) => [one.lines.suctionLine.key, one]));
+  return [...variants.values()].flatMap((one) => [
+    ownLine(one, duty, "suctionLine"),
+    ownLine(one, duty, "dischargeLine"),
+  ]);
+}
+
 /** The systems the duty may be, the pump's curve at the ends of its tolerance, and where they meet: working columns. */
 export function systemCases(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const cases = dutyCases(duty);
-  const own = new Map(cases.filter(({ lines }) => lines !== LINES).map((one) => [one.lines.suctionLine.key, one]));
   const systems = new Set(cases.map((one) => firstOnSystem(one, duty)));
   const curves = new Map(cases.map(({ curve }) => [curve.table.key, curve]));
   return [
-    ...[...own.values()].flatMap((one) => [ownLine(one, duty, "suctionLine"), ownLine(one, duty, "dischargeLine")]),
     ...[...systems].map((one) =>
       spill(
         systemOf(one, duty),
@@ -43,13 +51,8 @@ export function systemCases(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...stationWorkings(duty, pump),
     ...cases.map((one) =>
       isStation(one, duty)
-        ? spill(
-            recordOf(one),
-            `Operating point: ${one.label.toLowerCase()}`,
-            stationPointOf(one, duty),
-            stationRows(duty),
-          )
-        : spill(recordOf(one), `Operating point: ${one.label.toLowerCase()}`, operatingPointOf(one, duty, pump)),
+        ? spill(recordOf(one), `Operating point: ${one.words}`, stationPointOf(one, duty), stationRows(duty))
+        : spill(recordOf(one), `Operating point: ${one.words}`, operatingPointOf(one, duty, pump)),
     ),
     ...stationAtDuty(duty),
   ];

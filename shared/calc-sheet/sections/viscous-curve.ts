@@ -12,6 +12,7 @@ import {
   cell,
   constant,
   type Expression,
+  type Handle,
   part,
   product,
   range,
@@ -40,28 +41,46 @@ export function viscousNeedOf(duty: Duty, pump: DutyPump): ViscousNeed {
   return viscousNeed(kinematicViscosityOf(state.value), bestEfficiency, speed);
 }
 
+/** A viscous liquid and the speed it is pumped at, and where the curve in it stands. */
+interface Viscous {
+  readonly table: TableOf<CurveKey>;
+  readonly answer: string;
+  readonly liquid: { readonly liquid: Handle; readonly temperature: Handle };
+  readonly speedRatio: Handle;
+}
+
 /** The curve corrected for a viscous liquid, at the speed and impeller of the curve with water beside it. */
 export function viscousCurve(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   if (viscousNeedOf(duty, pump) === "none") return [];
+  const { speedRatio } = PUMP;
+  return viscousCurveIn(duty, pump, { table: VISCOUS_CURVE, answer: CORRECTED.key, liquid: CLEAR_LIQUID, speedRatio });
+}
+
+export function viscousCurveIn(
+  duty: Duty,
+  pump: DutyPump,
+  { table, answer, liquid, speedRatio }: Viscous,
+): readonly PlanItem[] {
+  const corrected = spillOf(answer, VISCOUSCURVE);
   const { points, bestEfficiency, npshRequired } = pump.curve;
   const water = constant(inUnitSet(SPECIFIC_GRAVITY_REFERENCE, "density", duty));
   const call = callOf(VISCOUSCURVE, {
     curve: range(PUMP_CURVE),
     // Without a speed the function says what it lacks, and so does all that reads the curve.
     speed: pump.speed === undefined ? constant("") : PUMP.curveSpeed,
-    viscosity: callOf(VISCOSITY, CLEAR_LIQUID),
-    SG: ratio(callOf(DENSITY, CLEAR_LIQUID), water),
-    speedRatio: PUMP.speedRatio,
+    viscosity: callOf(VISCOSITY, liquid),
+    SG: ratio(callOf(DENSITY, liquid), water),
+    speedRatio,
     trimRatio: PUMP.trimRatio,
   });
   const column = (key: CurveKey, label: string): ColumnFacts<CurveKey> => [
     key,
     label,
-    (row) => (isBlank(key, row, points) ? null : inOwnUnit(key, part(CORRECTED, key, row))),
+    (row) => (isBlank(key, row, points) ? null : inOwnUnit(key, part(corrected, key, row))),
   ];
   return [
-    spill(CORRECTED, "Curve of one pump in the viscous liquid, as answered", call, points.length + 1),
-    working(VISCOUS_CURVE, "Curve of one pump in the viscous liquid", points.length, [
+    spill(corrected, "Curve of one pump in the viscous liquid, as answered", call, points.length + 1),
+    working(table, "Curve of one pump in the viscous liquid", points.length, [
       column("flow", "flow"),
       column("head", "head"),
       ...(bestEfficiency === undefined ? [] : [column("efficiency", "efficiency")]),

@@ -18,10 +18,10 @@ import {
   sum,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { onWater } from "../sections/as-pumped.ts";
+import { headAtFlow } from "../sections/case-results.ts";
 import { CURVE_END } from "../sections/drawn-curves.ts";
-import { asStated, type DutyState, dutyCases, recordOf } from "../sections/duty-cases.ts";
-import { onCurve, shutoffHead, stateCell } from "../sections/duty-states.ts";
+import { asStated, caseStatesOf, type DutyState, dutyCases, isStation, recordOf } from "../sections/duty-cases.ts";
+import { shutoffHead, stateCell } from "../sections/duty-states.ts";
 import { HEAD } from "../sections/head.ts";
 import { POINT } from "../sections/operating-point.ts";
 import { PUMP } from "../sections/pump.ts";
@@ -90,9 +90,10 @@ function curveReaches(): Criterion {
 /** Head at the duty flow, of all pumps as drawn, against that of one state of levels, pipe and liquid. */
 function headIn(one: DutyState, duty: Duty, pump: DutyPump): readonly Criterion[] {
   if (!one.isAsked) return [];
-  const { state } = duty;
+  if (isStation(one, duty) && caseStatesOf(duty).includes(one)) return [flowIn(one)];
+  const head = headAtFlow(one, duty);
   const limit = stateCell(duty, one, "headToSelect");
-  const isAssumed = state.frictionMargin === "assumed";
+  const isAssumed = one.isMarginAssumed;
   const withoutMargin = ifError(
     ifAtLeast(
       POINT.headAtDuty,
@@ -106,9 +107,9 @@ function headIn(one: DutyState, duty: Duty, pump: DutyPump): readonly Criterion[
   return [
     limitOf({
       of: "head",
-      what: isNormal ? "head at the duty flow" : `head at the duty flow, ${one.label.toLowerCase()}`,
-      found: isAssumed ? difference(POINT.headAtDuty, assumedMargin(one, duty)) : POINT.headAtDuty,
-      ...(isAssumed && { foundAtBest: POINT.headAtDuty, assumed: "10 % margin on losses", atBest: "check" as const }),
+      what: isNormal ? "head at the duty flow" : `head at the duty flow, ${one.words}`,
+      found: isAssumed ? difference(head, assumedMargin(one, duty)) : head,
+      ...(isAssumed && { foundAtBest: head, assumed: "10 % margin on losses", atBest: "check" as const }),
       limit,
       quantity: "head",
       mustBe: "at least",
@@ -118,9 +119,25 @@ function headIn(one: DutyState, duty: Duty, pump: DutyPump): readonly Criterion[
       why:
         isNormal && !isAssumed
           ? withoutMargin
-          : ifError(ifNumber(POINT.headAtDuty, constant(isNormal ? moved(pump) : ""), ""), NO_HEAD),
+          : ifError(ifNumber(head, constant(isNormal ? moved(pump) : ""), ""), NO_HEAD),
     }),
   ];
+}
+
+/** Of unlike pumps in a case: what they give together, without a margin on losses. */
+function flowIn(one: DutyState): Criterion {
+  return limitOf({
+    of: "head",
+    what: "flow of all pumps",
+    found: part(recordOf(one), "flow"),
+    limit: one.flow,
+    quantity: "flow",
+    mustBe: "at least",
+    broken: "fail",
+    unanswered: "fail",
+    when: one.words,
+    why: "less than the case asks for",
+  });
 }
 
 /** Of a curve that cannot be read at the duty flow. */
@@ -136,7 +153,7 @@ function moved({ speedRatio, trimRatio }: Pick<DutyPump, "speedRatio" | "trimRat
 const ASSUMED_MARGIN = 0.1;
 
 function assumedMargin(one: DutyState, duty: Duty): Expression {
-  const still = onCurve(one, duty, sum(one.staticHead, one.pressureHead));
+  const still = one.toCarrier(sum(one.staticHead, one.pressureHead));
   return product(constant(ASSUMED_MARGIN), difference(stateCell(duty, one, "headToSelect"), still));
 }
 
@@ -144,7 +161,7 @@ function assumedMargin(one: DutyState, duty: Duty): Expression {
 export function runsIn(one: DutyState, of: Criterion["of"]): Criterion {
   return limitOf({
     of,
-    what: `operating flow, ${one.label.toLowerCase()}`,
+    what: `operating flow, ${one.words}`,
     found: part(recordOf(one), "flow"),
     limit: constant(0),
     quantity: "flow",
@@ -170,7 +187,7 @@ function comesIn(one: DutyState, duty: Duty): readonly Criterion[] {
     worded({
       of: "head",
       state: all("pass", "fail"),
-      what: `pumps side by side, ${one.label.toLowerCase()}`,
+      what: `pumps side by side, ${one.words}`,
       why: all(
         "each comes in beside the others",
         "the shutoff head is below the head the others hold, so a check valve stays shut",
@@ -186,24 +203,34 @@ export const NO_POINT =
 /** Shutoff head against the static head that a check valve opens against; the bought pump may come out lower. */
 function shutoff(duty: Duty, { curve }: DutyPump): readonly Criterion[] {
   if (curve.leastFlow > 0) return [];
+  const normal = asStated(duty);
   const hasGreatest = duty.state.greatestStaticHead !== "blank";
-  const head = shutoffHead(duty);
+  const highest = hasGreatest ? FIELD.greatestStaticHead : HEAD.staticHead;
+  const asked = ({ staticHead, pressureHead, curve: { drawn }, speedRatio, inSeries }: DutyState): string =>
+    [staticHead, pressureHead, drawn, speedRatio].map(({ key }) => key).join(" ") + JSON.stringify(inSeries);
+  const others = caseStatesOf(duty).filter((one) => asked(one) !== asked(normal));
+  return [
+    shutoffIn({ ...normal, staticHead: highest }, duty, hasGreatest ? "greatest static head" : "static head"),
+    ...others.map((one) => shutoffIn(one, duty, one.label)),
+  ];
+}
+
+function shutoffIn(one: DutyState, duty: Duty, when: string): Criterion {
+  const head = shutoffHead(one);
   const isGraded = duty.state.acceptanceGrade !== "blank";
   const least = product(head, sum(constant(1), ratio(PUMP.headToleranceLower, constant(100))));
-  return [
-    limitOf({
-      of: "head",
-      what: "shutoff head",
-      found: isGraded ? least : head,
-      ...(isGraded && { foundAtBest: head, assumed: "the pump comes out at the lower end of its grade" }),
-      limit: sum(hasGreatest ? FIELD.greatestStaticHead : HEAD.staticHead, HEAD.pressureHead),
-      quantity: "head",
-      mustBe: "at least",
-      broken: "fail",
-      when: hasGreatest ? "greatest static head" : "static head",
-      why: "may not open its check valve",
-    }),
-  ];
+  return limitOf({
+    of: "head",
+    what: "shutoff head",
+    found: isGraded ? least : head,
+    ...(isGraded && { foundAtBest: head, assumed: "the pump comes out at the lower end of its grade" }),
+    limit: sum(one.staticHead, one.pressureHead),
+    quantity: "head",
+    mustBe: "at least",
+    broken: "fail",
+    when,
+    why: "may not open its check valve",
+  });
 }
 
 /** How far a curve is carried with confidence: within 20 % of its speed, and trims to 80 % or, above N_s 3000, 90 %. */
@@ -253,7 +280,7 @@ function muchMore(duty: Duty): readonly Criterion[] {
   return states.map((one) =>
     limitOf({
       of: "head",
-      what: one === asStated(duty) ? "operating flow" : `operating flow, ${one.label.toLowerCase()}`,
+      what: one === asStated(duty) ? "operating flow" : `operating flow, ${one.words}`,
       found: part(recordOf(one), "flow"),
       limit: product(constant(MOST_FLOW), one.flow),
       quantity: "flow",
@@ -338,7 +365,7 @@ function overTheRoute(duty: Duty): readonly Criterion[] {
       of: "head",
       what: "head at the duty flow, over the summit",
       found: POINT.headAtDuty,
-      limit: onWater(duty, ROUTE.headToSelect),
+      limit: asStated(duty).toCarrier(ROUTE.headToSelect),
       quantity: "head",
       mustBe: "at least",
       broken: "fail",

@@ -95,7 +95,7 @@ function against(
 }
 
 function inState(one: DutyState, duty: Duty): readonly Criterion[] {
-  const when = `${one.label.toLowerCase()}${one.sourceWords}`;
+  const when = `${one.words}${one.sourceWords}`;
   const figures = {
     available: stateCell(duty, one, "npshAvailable"),
     required: stateCell(duty, one, "npshRequired"),

@@ -32,7 +32,7 @@ function ofRegion(one: DutyState, duty: Duty, { speed }: DutyPump): readonly Cri
       what: "flow over best efficiency flow (BEP)",
       found,
       quantity: "percent",
-      when: one.label.toLowerCase(),
+      when: one.words,
       ...facts,
     });
   const outside = constant(
@@ -83,7 +83,7 @@ function ofMaker(one: DutyState, duty: Duty): readonly Criterion[] {
     found,
     quantity: "flow",
     broken: "fail",
-    when: one.label.toLowerCase(),
+    when: one.words,
   } as const;
   return [
     ...(state.leastPumpFlow === "blank"

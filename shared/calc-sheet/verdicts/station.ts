@@ -35,9 +35,7 @@ function ofEach(duty: Duty, criteria: (of: OfPump) => readonly Criterion[]): rea
   return dutyCases(duty)
     .filter((one) => isStation(one, duty))
     .flatMap((one) =>
-      duty.otherPumps.flatMap((pump, i) =>
-        criteria({ one, pump, row: i + 2, when: `${pump.name}, ${one.label.toLowerCase()}` }),
-      ),
+      duty.otherPumps.flatMap((pump, i) => criteria({ one, pump, row: i + 2, when: `${pump.name}, ${one.words}` })),
     );
 }
 

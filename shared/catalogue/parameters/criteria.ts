@@ -132,10 +132,11 @@ function compared(row: Row): Criterion {
 }
 
 /** No figure, no statement from one: open, or a failure where having none is one. */
-function unanswered({ subject, what, found, limit, unit = "", source = "", ...row }: Row): Criterion {
+function unanswered({ subject, what, found, limit, unit = "", when = "", source = "", ...row }: Row): Criterion {
   const none = [found, limit].find((figure) => typeof figure === "object")?.none ?? "not worked out";
   // What is not known because another box is to be filled first has not failed.
   const state = none.startsWith(WAITS_FOR) ? "open" : (row.unanswered ?? "open");
-  const text = sentence(state, `${what}: ${state === "fail" && row.why !== undefined ? row.why : none}`);
+  const where = when === "" ? what : `${what} (${when})`;
+  const text = sentence(state, `${where}: ${state === "fail" && row.why !== undefined ? row.why : none}`);
   return { subject, state, excess: 0, isAdvice: false, text, unit, what, source };
 }

@@ -1,0 +1,196 @@
+import { PUMPHEAD } from "../../catalogue/entries/pump.ts";
+import type { Duty, DutyPump } from "../../duty/duty.ts";
+import {
+  type ColumnOf,
+  callOf,
+  cell,
+  constant,
+  type Expression,
+  greatest,
+  ifAtLeast,
+  ifNumber,
+  ifText,
+  least,
+  part,
+  product,
+  range,
+  ratio,
+  tableOf,
+} from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
+import { type PlanItem, statement, type TableColumn, type TableItem } from "../plan.ts";
+import { asStated, caseStatesOf, type DutyState, dutyCases, isStation, recordOf, whereGiven } from "./duty-cases.ts";
+import { INSIDE, NONE, REGION } from "./duty-region.ts";
+import { stateCell } from "./duty-states.ts";
+import { changesWithPumps, hasShares } from "./line-shares.ts";
+import { LINES } from "./lines.ts";
+import { POINT } from "./operating-point.ts";
+import { PUMP } from "./pump.ts";
+
+/** The cases of the user beside one another: what is asked for, whether it is met, and what else is looked at. */
+const RESULTS = tableOf("caseResults", {
+  headAtFlow: "head",
+  verdict: null,
+  headToSelect: "head",
+  efficiency: "percent",
+  npshAvailable: "head",
+  leastVelocity: "velocity",
+  greatestVelocity: "velocity",
+});
+
+type ResultKey = ColumnOf<typeof RESULTS>;
+
+/** Head of the pumps at the flow asked for, on the curve without solids; at the speed stated where a state has its own. */
+export function headAtFlow(one: DutyState, duty: Duty): Expression {
+  const row = caseStatesOf(duty).indexOf(one);
+  return row < 0 ? POINT.headAtDuty : cell(RESULTS, row, "headAtFlow");
+}
+
+function headAtFlowIn(one: DutyState, duty: Duty): Expression {
+  const { flow, sideBySide, inSeries, carrier, trimRatio, isAtOwnSpeed } = one;
+  const speedRatio = isAtOwnSpeed ? asStated(duty).speedRatio : one.speedRatio;
+  const call = callOf(PUMPHEAD, { curve: range(carrier), flow: ratio(flow, sideBySide), speedRatio, trimRatio });
+  return product(call, inSeries);
+}
+
+/** The cases beside one another, after the states of the duty. */
+export function caseResults(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  const states = caseStatesOf(duty);
+  if (states.length === 0 || duty.state.acceptanceGrade === "unreadable") return [];
+  const columns = columnsOf(duty, pump);
+  const table: TableItem = {
+    kind: "table",
+    key: RESULTS.key,
+    heading: "case",
+    columns,
+    rows: states.map((one) => ({ label: one.label, cells: columns.map(({ fill }) => fill(one)) })),
+  };
+  return [{ kind: "section", id: "caseResults", text: "Cases beside one another" }, table, ...speeds(duty, pump)];
+}
+
+interface ResultColumn extends TableColumn<ResultKey> {
+  readonly fill: (one: DutyState) => Expression;
+}
+
+function columnsOf(duty: Duty, pump: DutyPump): readonly ResultColumn[] {
+  const hasNpsh = pump.curve.npshRequired !== undefined;
+  const flow = (one: DutyState): Expression => part(recordOf(one), "flow");
+  const all: readonly (readonly [is: boolean, key: ResultKey, label: string, fill: ResultColumn["fill"]])[] = [
+    [
+      true,
+      "headAtFlow",
+      "head of the pumps",
+      // Of unlike pumps the operating flow is compared, and this is where they run.
+      (one) => (isStation(one, duty) ? part(recordOf(one), "head") : headAtFlowIn(one, duty)),
+    ],
+    [true, "verdict", "verdict", (one) => verdictOn(one, duty, pump)],
+    [true, "headToSelect", "head asked for", (one) => stateCell(duty, one, "headToSelect")],
+    [
+      pump.curve.efficiency !== undefined,
+      "efficiency",
+      "efficiency",
+      (one) => whereGiven(recordOf(one), "efficiency", (figure) => product(figure, constant(100)), NONE),
+    ],
+    [hasNpsh, "npshAvailable", "NPSH available", (one) => stateCell(duty, one, "npshAvailable")],
+    [true, "leastVelocity", "least velocity", (one) => velocityIn(one, duty, flow(one), least)],
+    [true, "greatestVelocity", "greatest velocity", (one) => velocityIn(one, duty, flow(one), greatest)],
+  ];
+  return all
+    .filter(([is]) => is)
+    .map(([, key, label, fill]) => ({ ...RESULTS.columns.find((of) => of.key === key), key, label, fill }));
+}
+
+/** What is wrong with a case, the gravest first: head, NPSH, region. */
+function verdictOn(one: DutyState, duty: Duty, { curve }: DutyPump): Expression {
+  const place = cell(REGION, dutyCases(duty).indexOf(one), "place");
+  const meets = constant("meets the duty");
+  const region = curve.efficiency === undefined ? meets : ifText(place, INSIDE, meets, place);
+  const [margin, kept] = [stateCell(duty, one, "npshMargin"), stateCell(duty, one, "npshMarginKept")];
+  const short = ifAtLeast(margin, constant(0), constant("NPSH BELOW THE MARGIN"), constant("NPSH SHORT: CAVITATION"));
+  const npsh =
+    curve.npshRequired === undefined
+      ? region
+      : ifNumber(stateCell(duty, one, "npshRequired"), ifAtLeast(margin, kept, region, short), "NPSH not known");
+  const below = constant("BELOW THE DUTY");
+  if (isStation(one, duty)) return ifAtLeast(part(recordOf(one), "flow"), one.flow, npsh, below);
+  const head = cell(RESULTS, caseStatesOf(duty).indexOf(one), "headAtFlow");
+  return ifAtLeast(head, stateCell(duty, one, "headToSelect"), npsh, below);
+}
+
+/** The least or greatest velocity in any run of both lines, at a flow of all pumps together. */
+function velocityIn(
+  { lines }: DutyState,
+  duty: Duty,
+  flow: Expression,
+  of: (...terms: readonly Expression[]) => Expression,
+): Expression {
+  const runs = (["suctionLine", "dischargeLine"] as const).flatMap((line) =>
+    Array.from({ length: Math.max(1, duty[line].length) }, (_, row) => {
+      const stated = cell(LINES[line], row, "velocity");
+      const segment = duty[line][row];
+      if (lines === LINES || segment === undefined || !changesWithPumps(segment) || !hasShares(duty)) return stated;
+      return product(stated, ratio(cell<string>(lines[line], row, "share"), cell(LINES[line], row, "share")));
+    }),
+  );
+  return product(of(...runs), ratio(flow, FIELD.flow));
+}
+
+const SPEEDS = tableOf("caseSpeeds", { speedRatio: "ratio", words: null, speed: "speed" });
+
+/** Below this share of best efficiency flow at its speed a pump is not run for long. */
+const LEAST_SHARE = 30;
+
+/** The speed of each case, where any has its own. */
+function speeds(duty: Duty, { speed }: DutyPump): readonly PlanItem[] {
+  const states = caseStatesOf(duty);
+  const normal = asStated(duty);
+  if (states.every(({ speedRatio }) => speedRatio === normal.speedRatio)) return [];
+  const columns = SPEEDS.columns
+    .filter(({ key }) => key !== "speed" || speed !== undefined)
+    .map((of) => ({ ...of, label: SPEED_LABELS[of.key] }));
+  return [
+    {
+      kind: "table",
+      key: SPEEDS.key,
+      heading: "speed of each case",
+      columns,
+      rows: states.map((one) => ({
+        label: one.label,
+        cells: [
+          one.speedRatio,
+          speedWords(one, duty),
+          ...(speed === undefined ? [] : [product(PUMP.curveSpeed, one.speedRatio)]),
+        ],
+      })),
+    },
+    ...(states.some(({ isAtOwnSpeed }) => isAtOwnSpeed)
+      ? [
+          statement(
+            "Each case runs at the speed that gives its flow: r² H(Q/r) is the head its system asks for, without the margin on losses. Against a static head the flow does not go with the speed. Head is judged at the speed stated, the greatest.",
+          ),
+        ]
+      : []),
+  ];
+}
+
+const SPEED_LABELS: Readonly<Record<ColumnOf<typeof SPEEDS>, string>> = {
+  speedRatio: "speed over that of the curve",
+  words: "judged",
+  speed: "speed",
+};
+
+/** Beyond the range of speeds a case is throttled or run on and off. */
+function speedWords(one: DutyState, duty: Duty): Expression {
+  const percent = part(recordOf(one), "percentOfBestFlow");
+  const low = constant("BELOW 30 % OF BEP FLOW");
+  const flows = ifNumber(
+    percent,
+    ifAtLeast(percent, constant(LEAST_SHARE), constant("within its range"), low),
+    "within its range",
+  );
+  const below = constant("BELOW THE MINIMUM SPEED: throttle, or on and off");
+  const isRanged = duty.state.leastSpeed !== "blank" && duty.pump?.speed !== undefined;
+  const slow = isRanged ? ifAtLeast(product(PUMP.curveSpeed, one.speedRatio), FIELD.leastSpeed, flows, below) : flows;
+  const above = constant("ABOVE THE SPEED STATED: the flow is not reached");
+  return one.isAtOwnSpeed ? ifAtLeast(asStated(duty).speedRatio, one.speedRatio, slow, above) : slow;
+}
