@@ -6,9 +6,10 @@ const TABLES: Readonly<Record<string, string>> = {
   pump: "Pump curve",
 };
 
-/** "Flow", "Suction line, row 1": what a box is called. */
+/** "Flow", "Suction line, row 1", "Case 2": what a box is called. */
 export function placeLabel(place: string): string {
   const [table = "", row] = place.replace("pump.points", "pump").split(".");
+  if (table === "cases") return `Case ${Number(row) + 1}`;
   const label = TABLES[table];
   if (label === undefined) return FIELDS[place as FieldKey]?.label ?? place;
   return row === undefined || !/^\d+$/.test(row) ? label : `${label}, row ${Number(row) + 1}`;

@@ -1,5 +1,6 @@
 import {
   type CaseBox,
+  type CaseFieldKey,
   type CaseText,
   type CurvePointText,
   type DutyText,
@@ -81,6 +82,7 @@ export type PaneEvent =
   | { readonly type: "row-moved"; readonly line: LineKey; readonly row: number; readonly by: -1 | 1 }
   | { readonly type: "case-added"; readonly copyOf?: number }
   | { readonly type: "case-removed"; readonly case: number }
+  | { readonly type: "case-field-removed"; readonly case: number; readonly field: CaseFieldKey }
   | { readonly type: "units-picked"; readonly unitSet: UnitSetName }
   | { readonly type: "units-answered"; readonly numbers: "convert" | "keep" | "leave" }
   | { readonly type: "duty-replaced"; readonly duty: DutyText; readonly what: string }
@@ -113,6 +115,7 @@ export function openingState(duty: DutyText = EMPTY_DUTY): PaneState {
     openHelp: new Set(),
     closedSteps: new Set([
       "job",
+      "cases",
       "slurry",
       "pressure",
       "pipe",
@@ -167,6 +170,14 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       const text = `Cases: case ${event.case + 1} removed.`;
       const removed = changed(state, withCases(state.duty, cases), `removing case ${event.case + 1}`);
       return { ...removed, notice: { kind: "changed", text } };
+    }
+    case "case-field-removed": {
+      const cases = (state.duty.cases ?? []).map((one, i) => {
+        if (i !== event.case) return one;
+        const { [event.field]: _, ...fields } = one.fields;
+        return { ...one, fields };
+      });
+      return changed(state, withCases(state.duty, cases), "taking a figure as in the duty");
     }
     case "units-picked":
       return pickUnits(state, event.unitSet);

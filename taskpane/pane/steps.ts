@@ -1,5 +1,6 @@
 import type { Step } from "./context.ts";
 import { traceCurve } from "./tracing/step.ts";
+import { cases } from "./views/cases.ts";
 import { flowAndLevels } from "./views/flow-and-levels.ts";
 import { job } from "./views/job.ts";
 import { dischargeLine, suctionLine } from "./views/lines.ts";
@@ -29,6 +30,7 @@ export const STEPS: readonly Step[] = [
   pumps,
   pump,
   range,
+  cases,
   ...PACKAGE_STEPS,
   toConfirm,
   writeSheet,

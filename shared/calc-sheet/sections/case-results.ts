@@ -28,7 +28,7 @@ import { POINT } from "./operating-point.ts";
 import { PUMP } from "./pump.ts";
 
 /** The cases of the user beside one another: what is asked for, whether it is met, and what else is looked at. */
-const RESULTS = tableOf("caseResults", {
+export const RESULTS = tableOf("caseResults", {
   headAtFlow: "head",
   verdict: null,
   headToSelect: "head",
@@ -135,7 +135,7 @@ function velocityIn(
   return product(of(...runs), ratio(flow, FIELD.flow));
 }
 
-const SPEEDS = tableOf("caseSpeeds", { speedRatio: "ratio", words: null, speed: "speed" });
+export const SPEEDS = tableOf("caseSpeeds", { speedRatio: "ratio", words: null, speed: "speed" });
 
 /** Below this share of best efficiency flow at its speed a pump is not run for long. */
 const LEAST_SHARE = 30;

@@ -8,13 +8,16 @@ import { isSlurry } from "../../duty/slurry.ts";
 import {
   type ColumnOf,
   callOf,
+  cell,
   constant,
   type Expression,
   extreme,
+  greatest,
   type Handle,
   handles,
   ifAtLeast,
   ifNumber,
+  join,
   part,
   product,
   ratio,
@@ -37,6 +40,12 @@ export const DUTY_REGION = handles({
   regionGreatestFlow: "flow",
   regionNpshMargin: "head",
   regionPower: "power",
+  leastFlowIn: null,
+  greatestFlowIn: null,
+  npshMarginIn: null,
+  powerIn: null,
+  leastShareIn: null,
+  greatestShareIn: null,
   guaranteedFlow: "flow",
   guaranteedHead: "head",
   guaranteedEfficiency: "percent",
@@ -82,6 +91,7 @@ export function dutyRegion(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       rows: cases.map((one) => ({ label: one.label, cells: columns.map(({ cell }) => cell(one)) })),
     },
     ...extremes(pump),
+    ...(duty.cases.length === 0 ? [] : worstStates(duty, pump)),
     statement(
       `${isStation(asStated(duty), duty) ? "Flow, head and shaft power are those of all pumps together, the other figures those of the chosen pump. " : ""}NPSH available is that with the source at the level stated, which should be its lowest; a higher source has more.${hasTolerance ? " The tolerance of flow is not added to that of head: a pump is accepted by either, so one with a steep curve may run a little further out." : ""}`,
     ),
@@ -151,6 +161,46 @@ function extremes({ curve }: DutyPump): readonly ResultItem[] {
       : [figure(DUTY_REGION.regionPower, "Greatest shaft power", of("columnGreatest", "shaftPower"), how)]),
   ];
 }
+
+/** Which state each extreme is that of; all of them where several are as bad. */
+function worstStates(duty: Duty, { curve }: DutyPump): readonly ResultItem[] {
+  const labels = dutyCases(duty).map(({ label }) => label);
+  const named = (op: "columnLeast" | "columnGreatest", of: ColumnOf<typeof REGION>): Expression => {
+    const worst = extreme(op, REGION, of, "not known");
+    const isWorst = (row: number): readonly [Expression, Expression] =>
+      op === "columnLeast" ? [worst, cell(REGION, row, of)] : [cell(REGION, row, of), worst];
+    const names = labels.map((label, row) => {
+      const [left, right] = isWorst(row);
+      // Equal but for rounding.
+      const slack = product(constant(SAME), greatest(worst, product(constant(-1), worst)));
+      return ifAtLeast(sum(left, slack), right, constant(`${label}; `), constant(""));
+    });
+    return ifNumber(worst, { op: "before", text: join(...names, constant("§")), mark: "; §" }, "not known");
+  };
+  const how = "Of the states above; all that are as bad.";
+  return [
+    figure(DUTY_REGION.leastFlowIn, "Least flow in", named("columnLeast", "flow"), how),
+    figure(DUTY_REGION.greatestFlowIn, "Greatest flow in", named("columnGreatest", "flow"), how),
+    ...(curve.npshRequired === undefined
+      ? []
+      : [figure(DUTY_REGION.npshMarginIn, "Least NPSH margin in", named("columnLeast", "npshMargin"), how)]),
+    ...(curve.efficiency === undefined
+      ? []
+      : [
+          figure(DUTY_REGION.powerIn, "Greatest shaft power in", named("columnGreatest", "shaftPower"), how),
+          figure(DUTY_REGION.leastShareIn, "Least of BEP flow in", named("columnLeast", "bestFlowPercent"), how),
+          figure(
+            DUTY_REGION.greatestShareIn,
+            "Greatest of BEP flow in",
+            named("columnGreatest", "bestFlowPercent"),
+            how,
+          ),
+        ]),
+  ];
+}
+
+/** Figures closer than this, relative, are as bad as one another. */
+const SAME = 1e-9;
 
 /** What an acceptance test of the grade stated lets pass: of one pump, with the duty it is ordered for as guarantee. */
 export function acceptance(duty: Duty, pump: DutyPump): readonly PlanItem[] {

@@ -1,0 +1,65 @@
+import { cell, type TableOf, tableCell } from "../calc-sheet/expression.ts";
+import { RESULTS, SPEEDS } from "../calc-sheet/sections/case-results.ts";
+import { DUTY_REGION } from "../calc-sheet/sections/duty-region.ts";
+import type { Duty } from "../duty/duty.ts";
+import { type DutyCase, pumpOnDuty } from "./pump-on-duty.ts";
+import { type Worked, type WorkedDuty, workedDuty } from "./worked-duty.ts";
+
+/** A case of the user as the pane shows it; engine units. */
+export interface CaseShown extends DutyCase {
+  /** "meets the duty", or what is wrong with it; empty where there is an error instead. */
+  readonly verdict: string;
+  /** Head asked for in it, with the margin on its losses, m. */
+  readonly headToSelect: Worked;
+  readonly npshAvailable: Worked | undefined;
+  readonly leastVelocity: Worked;
+  readonly greatestVelocity: Worked;
+  /** Over that of the curve; only where any case has a speed of its own. */
+  readonly speedRatio: Worked | undefined;
+  readonly speedVerdict: string;
+}
+
+export interface CasesShown {
+  readonly cases: readonly CaseShown[];
+  /** Which states are the worst, in words: "Least NPSH margin", "summer; sump low". */
+  readonly worst: readonly (readonly [what: string, states: string])[];
+}
+
+const WORST = [
+  ["Least flow", DUTY_REGION.leastFlowIn],
+  ["Greatest flow", DUTY_REGION.greatestFlowIn],
+  ["Least NPSH margin", DUTY_REGION.npshMarginIn],
+  ["Greatest power", DUTY_REGION.powerIn],
+  ["Least of BEP flow", DUTY_REGION.leastShareIn],
+  ["Greatest of BEP flow", DUTY_REGION.greatestShareIn],
+] as const;
+
+/** The cases beside one another, as the sheet has them; nothing without a case or a pump. */
+export function casesShown(duty: Duty): CasesShown | undefined {
+  const pump = duty.cases.length === 0 ? undefined : pumpOnDuty(duty);
+  if (pump === undefined) return undefined;
+  const worked = workedDuty(duty);
+  const { figure, figureWhereGiven } = worked;
+  const own = pump.cases.slice(pump.cases.length - duty.cases.length);
+  return {
+    cases: own.map((one, row) => ({
+      ...one,
+      verdict: textIn(worked, RESULTS, row, "verdict"),
+      headToSelect: figure(cell(RESULTS, row, "headToSelect")),
+      npshAvailable: figureWhereGiven(cell(RESULTS, row, "npshAvailable")),
+      leastVelocity: figure(cell(RESULTS, row, "leastVelocity")),
+      greatestVelocity: figure(cell(RESULTS, row, "greatestVelocity")),
+      speedRatio: figureWhereGiven(cell(SPEEDS, row, "speedRatio")),
+      speedVerdict: textIn(worked, SPEEDS, row, "words"),
+    })),
+    worst: WORST.flatMap(([what, { key }]) => {
+      const states = worked.worked.cells.get(key);
+      return typeof states === "string" && states !== "not known" ? [[what, states] as const] : [];
+    }),
+  };
+}
+
+function textIn<C extends string>({ worked }: WorkedDuty, { key }: TableOf<C>, row: number, of: NoInfer<C>): string {
+  const text = worked.cells.get(tableCell(key, row, of));
+  return typeof text === "string" ? text : "";
+}
