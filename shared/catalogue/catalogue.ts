@@ -7,6 +7,7 @@ import { FLYWHEELHOUSINGS, MOTORFRAMES } from "./entries/drive-lists.ts";
 import { ENERGYCOST, LIFECYCLECOST } from "./entries/estimate.ts";
 import { FINDINGS } from "./entries/findings.ts";
 import { FLANGEDIMENSIONS } from "./entries/flange-dimensions.ts";
+import { MINTHERMALFLOW, NPSHLIMITFLOW, SHUTOFFHEATING } from "./entries/flow-limits.ts";
 import { GRADELINE } from "./entries/grade-line.ts";
 import { LINEPRESSURES } from "./entries/line-pressures.ts";
 import { ATMOSPHERE, DENSITY, INUNITS, LIQUIDS, VAPORPRESSURE, VISCOSITY } from "./entries/liquid-and-site.ts";
@@ -98,6 +99,7 @@ const FUNCTIONS: readonly Entry[] = [
   NPSHA,
   NPSHMARGIN,
   MAXLIFT,
+  NPSHLIMITFLOW,
   SUBMERGENCE,
   SUMPVOLUME,
   DRAWDOWNTIME,
@@ -144,6 +146,8 @@ const FUNCTIONS: readonly Entry[] = [
   PUMPPOWER,
   BESTEFFICIENCYPOINT,
   OPERATINGREGION,
+  MINTHERMALFLOW,
+  SHUTOFFHEATING,
   PUMPMAXPOWER,
   OPERATINGPOINT,
   PUMPSTOPS,

@@ -136,6 +136,8 @@ export interface SuctionFindings {
   "flooded-suction-needed": null;
   "npsh-margin-assumed": null;
   "npsh-margin-small": null;
+  "npsh-flow-limited": null;
+  "npsh-flow-none": { flow: Amount };
 }
 
 /** Suction bells and sumps. */
@@ -239,6 +241,10 @@ export interface PumpFindings {
   "viscosity-beyond-method": { b: Amount };
   "viscosity-impeller-not-radial": { value: number; most: number };
   "thermal-flow-not-found": null;
+  "rise-by-npsh-not-known": null;
+  "specific-heat-of-water": null;
+  "thermal-below-hydraulic": { hydraulic: Amount };
+  "shut-in-heats": null;
   "acceptance-power-too-small": { least: Amount; most: Amount };
 }
 
@@ -759,5 +765,6 @@ export type WarningCode =
   | "station-order-matters"
   | "several-operating-points"
   | "submergence-short"
+  | "npsh-flow-none"
   | "region-npsh-short"
   | "flow-below-minimum";

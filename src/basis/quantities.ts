@@ -53,6 +53,7 @@ export const QUANTITIES = {
   hours: { dimension: "time", US: "h", SI: "h", METRIC: "h" },
   energy: { dimension: "energy", US: "kWh", SI: "kWh", METRIC: "kWh" },
   specificConsumption: { dimension: "massPerEnergy", US: "lb/hp-h", SI: "g/kWh", METRIC: "g/kWh" },
+  specificHeat: { dimension: "specificHeat", US: "Btu/(lb·°F)", SI: "kJ/(kg·K)", METRIC: "kJ/(kg·K)" },
   concentration: { dimension: "massConcentration", US: "mg/L", SI: "mg/L", METRIC: "mg/L" },
   massFlow: { dimension: "massFlow", US: "short ton/h", SI: "t/h", METRIC: "t/h" },
   angle: { dimension: "angle", US: "°", SI: "°", METRIC: "°" },

@@ -28,6 +28,7 @@ export type Dimension =
   | "time"
   | "energy"
   | "massPerEnergy"
+  | "specificHeat"
   | "massConcentration"
   | "massFlow"
   | "angle"
@@ -306,6 +307,9 @@ export const UNITS = [
   ]),
   unit("mg/L", "massConcentration", 1e-3, ["g/m3"]),
   unit("g/L", "massConcentration", 1),
+  unit("kJ/(kg·K)", "specificHeat", 1e3, ["kJ/kg.K", "kJ/kgK", "kJ/(kg K)", "kJ/(kg.°C)", "kJ/kg.C"]),
+  unit("J/(kg·K)", "specificHeat", 1, ["J/kg.K", "J/kgK", "J/(kg K)"]),
+  unit("Btu/(lb·°F)", "specificHeat", btu / (pound * fahrenheit), ["Btu/lb.F", "Btu/lbF", "Btu/lb.°F", "Btu/(lb F)"]),
   // Mass flow
   unit("t/h", "massFlow", 1e3 / hour, ["tonne/h", "tonnes/h", "metric ton/h", "metric tons/h"]),
   unit("short ton/h", "massFlow", (2000 * pound) / hour, ["short tons/h", "US ton/h", "US tons/h", "stph"]),

@@ -1,10 +1,6 @@
 import type { Citation } from "../basis/citation.ts";
-import { STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
-import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
-import { brent } from "../numeric/brent.ts";
-import { bestPointOf, efficiencyAtFlow, headOf } from "./pump-reading.ts";
-import type { RunningPump } from "./running-pump.ts";
+import { amount, type Finding, type Result, succeed } from "../basis/result.ts";
 import { US_PER_SI } from "./specific-speed.ts";
 
 /** A range of flows over the best efficiency flow. */
@@ -111,46 +107,4 @@ export function minimumFlowRemark(flowRatio: number, specificSpeed?: number): Fi
     facts: { advice },
     cites: MINIMUM_RULE,
   };
-}
-
-export interface ThermalMinimumFlowInput {
-  readonly pump: RunningPump;
-  /** Rise allowed in one pass, K. 8 K is usual. */
-  readonly allowedRise: number;
-  /** Of the liquid, J/(kg·K). Water at 20 °C: 4184. */
-  readonly specificHeat: number;
-}
-
-export const thermalMinimumFlowMethod = {
-  cites: [{ source: "pump-handbook", at: "temperature rise and minimum flow" }],
-  inputs: {
-    allowedRise: { name: "allowed rise", symbol: "ΔT", quantity: "temperatureDifference", above: 0 },
-    specificHeat: { name: "specific heat, J/(kg·K)", symbol: "c_p", quantity: "ratio", above: 0 },
-  },
-} as const satisfies Method<"allowedRise" | "specificHeat">;
-
-/**
- * Flow below which the liquid warms by more than allowed in the pump, m³/s; the curve's least where none does. All
- * losses warm the liquid; below best efficiency the rise grows as the flow falls.
- * Formula: ΔT = g H (1/η − 1)/c_p, by Brent
- * Fails: out-of-range inputs; curve-column-missing (efficiency); thermal-flow-not-found, too warm at best efficiency.
- * Source: Karassik and others, Pump Handbook, temperature rise and minimum flow.
- */
-export function thermalMinimumFlow({ pump, allowedRise, specificHeat }: ThermalMinimumFlowInput): Result<number> {
-  return andThen(checkInputs(thermalMinimumFlowMethod, { allowedRise, specificHeat }), () =>
-    andThen(bestPointOf(pump), (best) => {
-      const riseOver = (flow: number): number => {
-        const efficiency = efficiencyAtFlow(pump, flow);
-        if (!efficiency.ok || efficiency.value <= 0) return Number.MAX_VALUE;
-        return (STANDARD_GRAVITY * headOf(pump, flow) * (1 / efficiency.value - 1)) / specificHeat - allowedRise;
-      };
-      const atBest = riseOver(best.flow);
-      if (atBest > 0) {
-        const found = amount("temperatureDifference", atBest + allowedRise);
-        const limit = { quantity: "temperatureDifference", value: allowedRise, side: "at most" } as const;
-        return fail([{ code: "thermal-flow-not-found", kind: "error", subject: "allowed rise", found, limit }]);
-      }
-      return succeed(brent(riseOver, pump.leastFlow, best.flow) ?? pump.leastFlow);
-    }),
-  );
 }

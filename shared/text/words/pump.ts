@@ -135,6 +135,13 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
     `specific speed of ${f.facts.value} is above ${f.facts.most}: the viscosity correction was made for radial impellers`,
   "thermal-flow-not-found": (f, say) =>
     `at the best efficiency flow the liquid already warms by ${say.amount(f.found)}, more than the ${say.amount(f.limit)} allowed`,
+  "rise-by-npsh-not-known": () =>
+    "the vapour pressure of the liquid is one figure for all temperatures, so the rise that NPSH allows is not known: the stated rise alone counts",
+  "specific-heat-of-water": (f, say) => `no specific heat is stated; that of water, ${say.amount(f.found)}, is taken`,
+  "thermal-below-hydraulic": (f, say) =>
+    `heating allows ${say.amount(f.found)}, but the flow in the pump itself does not: no maker's minimum is stated, and below ${say.amount(f.facts.hydraulic)} continuous running is doubted`,
+  "shut-in-heats": (f, say) =>
+    `a pump shut in warms by ${say.amount(f.found)} a minute: its liquid boils and the casing may burst; open a bypass or stop it at once`,
   "acceptance-power-too-small": (f, say) =>
     `the wider tolerances are for shaft powers from ${say.amount(f.facts.least)} to ${say.amount(f.facts.most)}; ${say.amount(f.found)} was given`,
 };

@@ -22,4 +22,8 @@ export const suctionWords: WordsOf<keyof SuctionFindings> = {
     `no NPSH margin was given; ${say.amount(f.found)} is kept, the greater of 1.0 m (3.28 ft) and 0.3 × NPSHR`,
   "npsh-margin-small": (f, say) =>
     `NPSH margin of ${say.amount(f.found)} is below the ${say.amount(f.limit)} published for water and waste water pumps`,
+  "npsh-flow-limited": (f, say) =>
+    `NPSH runs out at ${say.amount(f.found)}; the pump does not stop there: its head falls off, and cavitation holds the flow near this figure`,
+  "npsh-flow-none": (f, say) =>
+    `NPSH does not suffice at any flow of the curve: at ${say.amount(f.facts.flow)} each it is ${say.amount(f.found)} short with its margin; lower the pump, or cool or pressurise the source`,
 };
