@@ -1,3 +1,4 @@
+import { ACCEPTANCETEST } from "./entries/acceptance.ts";
 import { ASPUMPED } from "./entries/as-pumped.ts";
 import { BELTDRIVE, HOUSINGMATCH } from "./entries/attachment.ts";
 import { BOLTTORQUE, STUDLENGTH } from "./entries/bolting.ts";
@@ -148,6 +149,7 @@ const FUNCTIONS: readonly Entry[] = [
   OPERATINGREGION,
   MINTHERMALFLOW,
   SHUTOFFHEATING,
+  ACCEPTANCETEST,
   PUMPMAXPOWER,
   OPERATINGPOINT,
   PUMPSTOPS,

@@ -245,6 +245,10 @@ export interface PumpFindings {
   "specific-heat-of-water": null;
   "thermal-below-hydraulic": { hydraulic: Amount };
   "shut-in-heats": null;
+  "acceptance-too-few-points": { given: number; least: number };
+  "acceptance-no-point-near": null;
+  "acceptance-curve-ends": null;
+  "acceptance-speed-missing": null;
   "acceptance-power-too-small": { least: Amount; most: Amount };
 }
 

@@ -1,12 +1,7 @@
 import { checkInputs, type Method } from "../basis/method.ts";
 import { nearestNames } from "../basis/nearest.ts";
 import { amount, andThen, fail, type Result, succeed } from "../basis/result.ts";
-import { brent } from "../numeric/brent.ts";
-import { valueAt } from "../numeric/pchip.ts";
 import { ACCEPTANCE_GRADES, type AcceptanceGradeRow, SMALL_PUMP_TOLERANCES } from "../tables/acceptance-grades.ts";
-import type { PumpCurve } from "./pump-curve.ts";
-import { efficiencyAtFlow } from "./pump-reading.ts";
-import { asGiven } from "./running-pump.ts";
 
 /** What the maker guarantees. */
 export interface Guarantee {
@@ -101,48 +96,4 @@ function bandsOf(
 
 function bandAround(value: number, [lower, upper]: readonly [number, number]): Band {
   return { least: value * (1 + lower / 100), most: value * (1 + upper / 100) };
-}
-
-export interface AcceptanceVerdict {
-  /** The measured curve cuts or touches the cross of flow and head tolerances. */
-  readonly meetsFlowAndHead: boolean;
-  /** Missing where no efficiency is guaranteed or the measured curve gives none. */
-  readonly meetsEfficiency?: boolean;
-}
-
-/**
- * Whether a measured curve, carried to the rated speed, meets a guarantee: its head at the guaranteed flow lies in the
- * band of head, or its flow at the guaranteed head in the band of flow. Efficiency is read where the line from the
- * origin through the guaranteed point meets the measured curve.
- * Source: ISO 9906, 4.4.3.
- */
-export function meetsGuarantee(curve: PumpCurve, guarantee: Guarantee, bands: AcceptanceBands): AcceptanceVerdict {
-  const meetsFlowAndHead = headMeets(curve, guarantee, bands) || flowMeets(curve, guarantee, bands);
-  if (bands.leastEfficiency === undefined) return { meetsFlowAndHead };
-  const flow = brent(
-    (tried) => valueAt(curve.head, tried) * guarantee.flow - guarantee.head * tried,
-    curve.leastFlow,
-    curve.mostFlow,
-  );
-  if (flow === undefined) return { meetsFlowAndHead, meetsEfficiency: false };
-  const efficiency = efficiencyAtFlow(asGiven(curve), flow);
-  return efficiency.ok
-    ? { meetsFlowAndHead, meetsEfficiency: efficiency.value >= bands.leastEfficiency }
-    : { meetsFlowAndHead };
-}
-
-function headMeets(curve: PumpCurve, { flow }: Guarantee, { head }: AcceptanceBands): boolean {
-  if (flow < curve.leastFlow || flow > curve.mostFlow) return false;
-  const measured = valueAt(curve.head, flow);
-  return measured >= head.least && measured <= head.most;
-}
-
-/** The flow band holds the guaranteed head where the measured head passes through it between the ends of the band. */
-function flowMeets(curve: PumpCurve, { head }: Guarantee, { flow }: AcceptanceBands): boolean {
-  const from = Math.max(flow.least, curve.leastFlow);
-  const to = Math.min(flow.most, curve.mostFlow);
-  if (from > to) return false;
-  const places = [from, ...curve.head.x.filter((x) => x > from && x < to), to];
-  const heads = places.map((place) => valueAt(curve.head, place));
-  return Math.min(...heads) <= head && Math.max(...heads) >= head;
 }

@@ -52,7 +52,7 @@ export const HEADPRESSURE = defineEntry({
   answer: { kind: "quantity", name: "pressure", quantity: "gaugePressure" },
   examples: [
     {
-      args: [100, "SG 1.12, 1 cP"],
+      args: [100, "SG 1.12"],
       answer: 48.4676813,
       within: 5e-6,
       source: "by hand: 100 ft × 1.12 × 998.2 kg/m³ × 9.80665 m/s²; the trade's 2.31 gives 48.485",

@@ -45,11 +45,11 @@ function readCurve(cells: readonly (readonly Cell[])[], { name, units }: Reading
  * One reading for a whole column whose heading states no unit: percentages where a figure is above 1.5, fractions
  * otherwise. A column with figures of both kinds is refused.
  */
-export function withEfficiencyAsFraction(
-  points: readonly PumpCurvePoint[],
+export function withEfficiencyAsFraction<P extends PumpCurvePoint>(
+  points: readonly P[],
   labels: readonly string[],
   subject: string,
-): Result<readonly PumpCurvePoint[]> {
+): Result<readonly P[]> {
   const percentAt = points.findIndex(({ efficiency: given = 0 }) => given > GREATEST_FRACTION);
   if (percentAt < 0) return succeed(points);
   const fractionAt = points.findIndex(({ efficiency: given = 0 }) => given > 0 && given <= 1);

@@ -142,6 +142,14 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
     `heating allows ${say.amount(f.found)}, but the flow in the pump itself does not: no maker's minimum is stated, and below ${say.amount(f.facts.hydraulic)} continuous running is doubted`,
   "shut-in-heats": (f, say) =>
     `a pump shut in warms by ${say.amount(f.found)} a minute: its liquid boils and the casing may burst; open a bypass or stop it at once`,
+  "acceptance-too-few-points": (f) =>
+    `a test of this grade takes ${f.facts.least} points or more; with ${f.facts.given} it cannot be judged`,
+  "acceptance-no-point-near": () =>
+    "no point was measured between 0.9 and 1.1 of the guaranteed flow: measure there, for the verdict rests on the line drawn between the points",
+  "acceptance-curve-ends": (f, say) =>
+    `the measured points end at ${say.amount(f.limit)}, before the tolerance bars: measure to a greater flow`,
+  "acceptance-speed-missing": (f) =>
+    `${f.subject} is missing: state the speed of every point and the rated speed, or neither where the test ran at the rated speed`,
   "acceptance-power-too-small": (f, say) =>
     `the wider tolerances are for shaft powers from ${say.amount(f.facts.least)} to ${say.amount(f.facts.most)}; ${say.amount(f.found)} was given`,
 };

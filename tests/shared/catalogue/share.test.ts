@@ -20,6 +20,7 @@ const SHARES = CATALOGUE.flatMap((entry) =>
 /** Shares of 0.2 % or 1 % are not thinkable of these. */
 const NEVER_SMALL = [
   "SHAFTPOWER efficiency",
+  "ACCEPTANCETEST guaranteedEfficiency",
   "SLURRYDUTY waterEfficiency",
   "ENERGYCOST motorEfficiency",
   "ENERGYCOST driveEfficiency",
