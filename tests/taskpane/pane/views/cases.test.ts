@@ -77,7 +77,8 @@ describe("working on cases", () => {
       ],
       duty,
     );
-    const { fields } = state.duty.cases?.[0] as CaseText;
+    const [first] = state.duty.cases as readonly CaseText[];
+    const fields = (first as CaseText).fields;
     // 900 US gpm are 56.7812 L/s or 204.412 m³/h (3.785411784 L a gallon).
     expect(["56.7812", "204.412", "0.0567812"]).toContain(fields.flow);
     expect([fields.sourceLevel, fields.temperature]).toEqual(["30 m", "20"]);
