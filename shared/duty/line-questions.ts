@@ -15,6 +15,7 @@ export function lineQuestions(duty: Duty): readonly LineQuestion[] {
     ...duty[line].flatMap((one) =>
       shareQuestions(line, one, pumpsSideBySide(duty)).map((finding) => at(line, one, "share", finding)),
     ),
+    ...discharged(line, duty),
     ...levelQuestions(line, duty),
   ]);
 }
@@ -37,11 +38,12 @@ function shareQuestions(line: LineKey, one: DutySegment, pumps: number): readonl
   const facts = { pumps };
   const subject = "share";
   const isSuction = line === "suctionLine";
-  const isBlank = (typed.share ?? "").trim() === "";
   const isCommon = share !== "each" && share * pumps > 1;
   const mayBeHeader = !isSuction && share !== "each" && segment.runs !== undefined;
   return [
-    ...(isSuction && isBlank ? [{ code: "share-of-each-assumed", kind: "assumed", subject, facts } as const] : []),
+    ...(isSuction && isShareBlank(one)
+      ? [{ code: "share-of-each-assumed", kind: "assumed", subject, facts } as const]
+      : []),
     ...(isSuction && isCommon && !isHeader
       ? [{ code: "suction-common-to-pumps", kind: "check", subject, facts } as const]
       : []),
@@ -60,6 +62,21 @@ function shareQuestions(line: LineKey, one: DutySegment, pumps: number): readonl
         ]
       : []),
   ];
+}
+
+/** Asked once, of a discharge line that says nowhere whose flow its rows carry. */
+function discharged(line: LineKey, duty: Duty): readonly LineQuestion[] {
+  const rows = duty[line];
+  const [first] = rows;
+  const pumps = pumpsSideBySide(duty);
+  if (line === "suctionLine" || first === undefined || pumps === 1 || !rows.every(isShareBlank)) return [];
+  return [
+    at(line, first, "share", { code: "share-of-all-assumed", kind: "assumed", subject: "share", facts: { pumps } }),
+  ];
+}
+
+function isShareBlank({ typed }: DutySegment): boolean {
+  return (typed.share ?? "").trim() === "";
 }
 
 /** Levels of a line may differ from that of its end by so much, as they are read off different drawings. */

@@ -11,7 +11,7 @@ export interface Gathered {
 
 /** What was found in the boxes of a duty and in its calculation: each finding once, the gravest first. */
 export function gatheredFindings(
-  ofBoxes: ReadonlyMap<string, readonly Finding[]>,
+  ofBoxes: Iterable<readonly [place: string, found: readonly Finding[]]>,
   { plan, findings }: WorkedDuty,
 ): readonly Gathered[] {
   const found = [

@@ -75,6 +75,7 @@ export interface PipeworkFindings {
   "share-each-needs-pumps": null;
   "share-counted-as-runs": { runs: number };
   "share-of-each-assumed": { pumps: number };
+  "share-of-all-assumed": { pumps: number };
   "share-may-be-header": { runs: number; pumps: number };
   "suction-common-to-pumps": { pumps: number };
   "check-valve-common-to-pumps": { pumps: number };

@@ -30,7 +30,9 @@ export const pipeworkWords: WordsOf<keyof PipeworkFindings> = {
   "share-counted-as-runs": (f) =>
     `${f.subject} “${f.given}” is counted as ${f.facts.runs} equal runs side by side, each with a share of the flow; where it is one piece of header, write “header” beside the pipe`,
   "share-of-each-assumed": (f) =>
-    `each of the ${f.facts.pumps} pumps is taken to have a row like this of its own, with 1/${f.facts.pumps} of the flow; write “all” where the row is common to them`,
+    `each of the ${f.facts.pumps} pumps is taken to have a row like this of its own, with 1/${f.facts.pumps} of the flow; write “each” where that is so, “all” where the row is common to them`,
+  "share-of-all-assumed": (f) =>
+    `every row of the discharge line is taken to carry the flow of all ${f.facts.pumps} pumps; write “each” for the rows of each pump's branch, “all” for what they share`,
   "share-may-be-header": (f) =>
     `${f.subject} “${f.given}” beside ${f.facts.pumps} pumps is counted as ${f.facts.runs} equal runs side by side; where it is one piece of header behind some of the pumps, write “header” beside the pipe, and where it is each pump's own, “each”`,
   "suction-common-to-pumps": (f) =>

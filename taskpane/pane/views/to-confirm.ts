@@ -1,4 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { placeKey } from "../../../shared/duty/duty-text.ts";
+import { lineQuestions } from "../../../shared/duty/line-questions.ts";
 import { type Gathered, gatheredFindings } from "../../../shared/package/gathered-findings.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
 import { workedDuty } from "../../../shared/package/worked-duty.ts";
@@ -49,7 +51,8 @@ function taken({ worked: { duty } }: PaneContext): readonly { readonly label: st
   return shownSection(duty, "toConfirm")?.figures ?? [];
 }
 
-/** What the calls took for granted. */
+/** What the rows of the lines and the calls took for granted. */
 function assumed({ worked: { duty } }: PaneContext): readonly Gathered[] {
-  return gatheredFindings(new Map(), workedDuty(duty)).filter(({ finding }) => finding.kind === "assumed");
+  const ofLines = lineQuestions(duty).map(({ place, finding }) => [placeKey(place), [finding]] as const);
+  return gatheredFindings(ofLines, workedDuty(duty)).filter(({ finding }) => finding.kind === "assumed");
 }
