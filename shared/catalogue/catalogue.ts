@@ -62,6 +62,7 @@ import { RANKPUMPS } from "./entries/rank-pumps.ts";
 import { AIRVALVES, DRAINDOWN, FILLHEAD, FILLTIME, SIPHONCREDIT } from "./entries/route.ts";
 import { DEPOSITIONVELOCITY, SLURRYDERATE, SLURRYSG, SOLIDSBYVOLUME } from "./entries/slurry.ts";
 import { SETTLINGVELOCITY, SLURRYCLASS, SLURRYDUTY, SLURRYLINE, SLURRYMIXTURE } from "./entries/slurry-duty.ts";
+import { SPEEDTABLE } from "./entries/speed-table.ts";
 import { OPERATINGPOINT, PUMPSTOPS } from "./entries/station.ts";
 import { SUBMERGENCE } from "./entries/submergence.ts";
 import { SUCTIONPRESSURE } from "./entries/suction-pressure.ts";
@@ -155,6 +156,7 @@ const FUNCTIONS: readonly Entry[] = [
   PUMPSTOPS,
   BOOSTERS,
   SPEEDRATIO,
+  SPEEDTABLE,
   TRIMRATIO,
   SPECIFICSPEED,
   SUCTIONSPECIFICSPEED,
