@@ -5,6 +5,7 @@ import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, spill, statement } from "../plan.ts";
 import { money, statedMoney } from "./money.ts";
 import { stated } from "./stated-input.ts";
+import { hasStandby } from "./station.ts";
 
 /** Worked cells of this section. */
 export const OFFER_PRICE = handles({
@@ -17,6 +18,10 @@ export const OFFER_PRICE = handles({
 });
 
 const RECORD = spillOf("priceLines", SELLINGPRICE);
+
+const OF_INSTALLED = statement(
+  "The direct cost is taken as that of all pumps installed, standby ones among them, with their suctions and branches.",
+);
 
 export function hasPrice({ state }: Duty): boolean {
   return state.directCost !== "blank" && state.margin !== "blank";
@@ -42,6 +47,7 @@ export function offerPrice(duty: Duty): readonly PlanItem[] {
     money(duty, OFFER_PRICE[`${of}Cost`], of === "overhead" ? "Overhead" : "Contingency", part(RECORD, of), how);
   return [
     ...inputs,
+    ...(hasStandby(duty) ? [OF_INSTALLED] : []),
     spill(RECORD, "Price", call),
     ...(state.overhead === "blank" ? [] : [line("overhead", "Direct cost × overhead.")]),
     ...(state.contingency === "blank" ? [] : [line("contingency", "(Direct cost + overhead) × contingency.")]),

@@ -4,63 +4,20 @@ import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
 import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import { type WorkedPlan, workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
-import { type DutyText, EMPTY_OTHER_PUMP, type OtherPumpText, type PumpText } from "../../../shared/duty/duty-text.ts";
+import { type DutyText, EMPTY_OTHER_PUMP, type OtherPumpText } from "../../../shared/duty/duty-text.ts";
 import { loadDuty, saveDuty } from "../../../shared/duty/saved.ts";
 import { quotedSheetName } from "../../../shared/ports/sheet-name.ts";
 import { headlessGrid } from "../../../workbench/headless.ts";
-import { dutyRead, dutyText, type Fields, pumpText } from "../../support/duty-of.ts";
+import { bypass, BYPASS_CURVE as CURVE, otherPump as other } from "../../support/bypass.ts";
+import { dutyRead, dutyText, pumpText } from "../../support/duty-of.ts";
 import { judged, stateOf } from "../../support/judged.ts";
 import { publishedCases } from "../../support/published-cases.ts";
 
 const cellsOf = (typed: DutyText): WorkedPlan["cells"] => workOut(dutyPlan(dutyRead(typed))).cells;
 const number = (cells: WorkedPlan["cells"], key: string): number => cells.get(key) as number;
-const other = (pump: PumpText, change: Partial<OtherPumpText> = {}): OtherPumpText => ({
-  ...EMPTY_OTHER_PUMP,
-  ...pump,
-  name: "B",
-  ...change,
-});
 const near = (found: number, expected: number, within: number): void =>
   expect(Math.abs(found / expected - 1), `${found} for ${expected}`).toBeLessThanOrEqual(within);
 
-// Case s2-pumps-017 of tests/published/hydraulics-s2-pumps.csv as a duty: hose and branch are each pump's own.
-const fT = (bore: number): number => 0.25 / Math.log10(0.0018 / 3.7 / bore) ** 2;
-const MAIN_BORE = 18 - (2.12 * 18) / 17;
-const CURVE = pumpText(
-  [
-    ["0", "72", "0", "6.9"],
-    ["288", "71.38", "26.29 %", "7.06"],
-    ["576", "69.51", "47.2 %", "7.54"],
-    ["864", "66.41", "62.72 %", "8.33"],
-    ["1151", "62.07", "72.83 %", "9.44"],
-    ["1439", "56.49", "77.6 %", "10.86"],
-    ["1727", "49.65", "76.98 %", "12.61"],
-    ["2015", "41.58", "70.98 %", "14.67"],
-  ],
-  { name: "A" },
-);
-const bypass = (fields: Fields = {}, change: Partial<DutyText> = {}): DutyText =>
-  dutyText(
-    {
-      liquid: "water",
-      temperature: "70",
-      altitude: "600",
-      flow: "3000",
-      sourceLevel: "588",
-      pumpLevel: "600",
-      deliveryLevel: "612",
-      ...fields,
-    },
-    {
-      suctionLine: [{ pipe: "ID 12 in rough 0.03 mm", length: "40", fittings: "K 0.64" }],
-      dischargeLine: [
-        { pipe: "ID 10.02 in rough 0.045 mm", length: "10", fittings: `K ${122 * fT(10.02)}`, share: "each" },
-        { pipe: `ID ${MAIN_BORE} in rough 0.02 mm`, length: "4200", fittings: `K ${128 * fT(MAIN_BORE)}, 1 exit` },
-      ],
-      pump: CURVE,
-      ...change,
-    },
-  );
 const expected = (name: string): number =>
   publishedCases("s2-pumps").find(({ id }) => id === "s2-pumps-017")?.expected[name]?.value as number;
 
