@@ -4,6 +4,7 @@ import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding, FindingKind } from "../../src/basis/result.ts";
 import { driveWords } from "./words/drive.ts";
 import { estimateWords } from "./words/estimate.ts";
+import { fieldWords } from "./words/field.ts";
 import { headWords } from "./words/head.ts";
 import { inputWords } from "./words/input.ts";
 import { liquidWords } from "./words/liquid.ts";
@@ -30,6 +31,7 @@ const WORDS: WordsOf<FindingCode> = {
   ...headWords,
   ...suctionWords,
   ...sumpWords,
+  ...fieldWords,
   ...pressureWords,
   ...driveWords,
   ...slurryWords,

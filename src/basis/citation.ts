@@ -425,6 +425,21 @@ export const SOURCES = {
     title: "AWWA M51, Air-Release, Air/Vacuum, and Combination Air Valves, ch. 3 and 4",
     publisher: "AWWA",
   },
+  "jcgm-100": {
+    title: "JCGM 100, Evaluation of measurement data: Guide to the expression of uncertainty in measurement",
+    publisher: "BIPM",
+    year: 2008,
+  },
+  "nebraska-criteria": {
+    title: "Nebraska pumping plant performance criteria",
+    publisher: "University of Nebraska",
+    year: 2008,
+  },
+  "primefact-1410": {
+    title: "Primefact 1410, Measuring flow and pressure of irrigation",
+    publisher: "NSW Department of Primary Industries",
+    year: 2015,
+  },
   practice: { title: "Common practice, no source", publisher: "the trade" },
   house: { title: "Dutybook's own choice", publisher: "this product" },
   stated: { title: "Stated by the reader", publisher: "the reader" },

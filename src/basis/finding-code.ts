@@ -159,6 +159,22 @@ export interface SumpFindings {
   "bell-clearances": { floorLeast: Amount; floorMost: Amount; backWall: Amount; width: Amount };
 }
 
+/** Readings on site, and a pump held against its curve by them. */
+export interface FieldFindings {
+  "gauge-span-assumed": { span: Amount };
+  "gauge-span-missing": null;
+  "gauge-read-low": { span: Amount };
+  "instrument-assumed": null;
+  "velocity-head-left-out": null;
+  "suction-size-missing": null;
+  "power-factor-missing": null;
+  "power-reading-unreadable": null;
+  "pump-efficiency-above-one": null;
+  "specific-consumption-of-diesel": null;
+  "band-of-house": null;
+  "field-no-guarantee": null;
+}
+
 /** Names of pipes and hoses. */
 export interface PipeFindings {
   "pipe-family-missing": null;
@@ -733,6 +749,7 @@ export interface FactsOf
     HeadFindings,
     SuctionFindings,
     SumpFindings,
+    FieldFindings,
     PipeFindings,
     PumpFindings,
     RegionFindings,
