@@ -10,7 +10,7 @@ import { viscousPumpCurve } from "../../src/pump/viscous-curve.ts";
 import { standardAtmosphere } from "../../src/site/atmosphere.ts";
 import { curveOn } from "../../src/slurry/curve-as-pumped.ts";
 import { suctionState } from "../../src/suction/suction-state.ts";
-import { asStated, type DutyState, dutyCases, systemOf } from "../calc-sheet/sections/duty-cases.ts";
+import { asStated, type DutyState, dutyCases, growsRougher, systemOf } from "../calc-sheet/sections/duty-cases.ts";
 import { specificSpeedOf } from "../calc-sheet/sections/preferred-region.ts";
 import { viscousNeedOf } from "../calc-sheet/sections/viscous-curve.ts";
 import { isRange } from "../cells/cell.ts";
@@ -54,6 +54,11 @@ export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result
   const { staticHead } = asStated(duty);
   const aged = dutyCases(duty).find((one) => one.roughness !== undefined && one.staticHead === staticHead);
   const agedPipe = aged && systemThrough(aged, duty, worked);
+  const agedSuction = suctionLine.map((segment) => {
+    const { agedRoughness: roughness } = duty;
+    if (roughness === undefined || !growsRougher(segment.pipe, roughness)) return segment;
+    return { ...segment, pipe: { ...segment.pipe, roughness } };
+  });
   const air = standardAtmosphere(duty.altitude);
   if (!running.ok) return running;
   if (!newPipe.ok) return newPipe;
@@ -75,12 +80,12 @@ export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result
     ...(agedPipe === undefined ? {} : { agedPipe: agedPipe.value }),
     headBand: { least: 1 + lower / 100, most: 1 + upper / 100 },
     density: state.value.density,
-    npshAvailable: (flow) =>
+    npshAvailable: (flow, { pipe }) =>
       andThen(
         suctionState({
           flow,
           suctionLift: duty.pumpLevel - duty.sourceLevel,
-          suctionLine,
+          suctionLine: pipe === "aged" ? agedSuction : suctionLine,
           atmosphericPressure: air.value,
           surfacePressure: duty.sourcePressure,
           liquid: state.value,

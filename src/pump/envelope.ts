@@ -34,8 +34,8 @@ export interface DutyRegionInput {
   readonly headBand: { readonly least: number; readonly most: number };
   /** Of the liquid pumped, kg/m³. */
   readonly density: number;
-  /** NPSH available at a flow of all pumps together with the source as it stands then, m. */
-  readonly npshAvailable?: (flow: number, staticHead: StaticHeadState) => Result<number>;
+  /** NPSH available at a flow of all pumps together, with the source and the pipe as they are then, m. */
+  readonly npshAvailable?: (flow: number, state: Pick<CornerState, "staticHead" | "pipe">) => Result<number>;
   /** NPSH to keep in hand over NPSHR, m. */
   readonly npshMargin?: number;
   /** rpm, m³/s, m; the wider preferred region is taken without it. */
@@ -200,7 +200,7 @@ function cornerOf(input: DutyRegionInput, state: CornerState): Result<RegionCorn
       efficiency,
       shaftPower,
       npshRequired,
-      npshMargin: marginAt(input, flow, state.staticHead) ?? null,
+      npshMargin: marginAt(input, flow, state) ?? null,
       bestFlowRatio,
       place: bestFlowRatio === null ? null : placeOf(bestFlowRatio, specificSpeed),
     },
@@ -229,9 +229,13 @@ function flowFactor(pumps: number, arrangement: Arrangement): number {
 }
 
 /** NPSH available less required at a flow of all pumps together; nothing where either is not known. */
-function marginAt(input: DutyRegionInput, flow: number, staticHead: StaticHeadState): number | undefined {
+function marginAt(
+  input: DutyRegionInput,
+  flow: number,
+  state: Pick<CornerState, "staticHead" | "pipe">,
+): number | undefined {
   const { pump, pumps, arrangement, npshAvailable } = input;
-  const available = npshAvailable?.(flow, staticHead);
+  const available = npshAvailable?.(flow, state);
   const required = npshRequiredAtFlow(pump, flow / flowFactor(pumps, arrangement));
   return available?.ok && required.ok ? available.value - required.value : undefined;
 }
@@ -249,7 +253,7 @@ function pastEnd(findings: readonly Finding[]): "last flow" | "first flow" | und
     : undefined;
 }
 
-/** Least margin over the flows that each static head brings, with the source as it stands at that head. */
+/** Least margin over the flows that each static head and pipe bring, with the source and the suction as they are then. */
 function leastMargin(
   input: DutyRegionInput,
   corners: readonly RegionCorner[],
@@ -258,17 +262,20 @@ function leastMargin(
   const { pump, pumps, arrangement } = input;
   const together = flowFactor(pumps, arrangement);
   let least: DutyRegion["leastNpshMargin"] = null;
-  for (const staticHead of ["least", "normal", "greatest"] as const) {
+  const heads = ["least", "normal", "greatest"] as const;
+  const states = heads.flatMap((staticHead) => (["new", "aged"] as const).map((pipe) => ({ staticHead, pipe })));
+  for (const state of states) {
+    // On its way to old age the line runs at any flow between.
+    const isIn = (corner: CornerState): boolean =>
+      corner.staticHead === state.staticHead && (state.pipe === "new" || corner.pipe === "aged");
     const ends = [
-      ...corners.filter((corner) => corner.staticHead === staticHead).map(({ flow }) => flow),
-      ...missing
-        .filter((corner) => corner.staticHead === staticHead)
-        .map(({ past }) => (past === "last flow" ? pump.mostFlow : pump.leastFlow) * together),
+      ...corners.filter(isIn).map(({ flow }) => flow),
+      ...missing.filter(isIn).map(({ past }) => (past === "last flow" ? pump.mostFlow : pump.leastFlow) * together),
     ];
     if (ends.length === 0) continue;
     const worst = greatestOf(
       (flow) => {
-        const margin = marginAt(input, flow, staticHead);
+        const margin = marginAt(input, flow, state);
         return margin === undefined ? undefined : -margin;
       },
       Math.min(...ends),

@@ -21,7 +21,7 @@ import {
 import { type ColumnFacts, type PlanItem, working } from "../plan.ts";
 import { asStated, type DutyState, dutyCases, isStation, NOT_GIVEN, ofOnePump, recordOf } from "./duty-cases.ts";
 import { headToSelect, pressureHead, totalHeadIn } from "./head.ts";
-import { flowInRow, LINES } from "./lines.ts";
+import { flowInRow } from "./lines.ts";
 import { npshAvailableIn, npshMarginOver } from "./npsh.ts";
 import { STATION, stationRow } from "./station-states.ts";
 
@@ -89,17 +89,12 @@ function npshColumns(of: (row: number) => DutyState, duty: Duty, pump: DutyPump)
       (row) =>
         isStation(of(row), duty)
           ? cell(STATION, stationRow(duty, of(row), 0), "npshAvailable")
-          : npshAvailableIn(onOwnSuction(of(row)), flow(row)),
+          : npshAvailableIn(of(row), flow(row)),
     ],
     ["npshMargin", "NPSH margin", (row) => difference(available(row), required(row))],
     ["npshMarginKept", "margin to keep", (row) => npshMarginOver(required(row), of(row).suctionLift, duty, pump)],
     ["inletPressure", "pressure at the inlet", (row) => inletPressure(of(row), available(row), flow(row), duty)],
   ];
-}
-
-/** Through the suction line as stated, aged pipe or not; a pump left alone has it to itself. */
-function onOwnSuction(one: DutyState): DutyState {
-  return one.isAlone ? one : { ...one, lines: LINES };
 }
 
 /** Of the chosen pump; a text where its curve gives none there. */

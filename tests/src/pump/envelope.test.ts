@@ -92,7 +92,7 @@ describe("the region of a duty", () => {
   it("takes the NPSH available at the level that goes with each static head", () => {
     const lifts = { least: 0, normal: 1, greatest: 3 } as const;
     const { leastNpshMargin } = value(
-      dutyRegion({ ...WIDE, npshAvailable: (_, staticHead) => succeed(9 - lifts[staticHead]) }),
+      dutyRegion({ ...WIDE, npshAvailable: (_, { staticHead }) => succeed(9 - lifts[staticHead]) }),
     );
     // Lowest source: greatest flow there is that of new pipe and highest curve, 52.5 − 10 500 q² = 26 + 5000 q².
     const q = Math.sqrt(26.5 / 15_500);
