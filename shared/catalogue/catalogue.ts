@@ -60,6 +60,7 @@ import {
 import { PUMPMAXPOWER } from "./entries/pump-max-power.ts";
 import { RANKPUMPS } from "./entries/rank-pumps.ts";
 import { AIRVALVES, DRAINDOWN, FILLHEAD, FILLTIME, SIPHONCREDIT } from "./entries/route.ts";
+import { BRANCHFLOWS, PARALLELRUNS } from "./entries/runs.ts";
 import { DEPOSITIONVELOCITY, SLURRYDERATE, SLURRYSG, SOLIDSBYVOLUME } from "./entries/slurry.ts";
 import { SETTLINGVELOCITY, SLURRYCLASS, SLURRYDUTY, SLURRYLINE, SLURRYMIXTURE } from "./entries/slurry-duty.ts";
 import { SPEEDTABLE } from "./entries/speed-table.ts";
@@ -86,6 +87,8 @@ const FUNCTIONS: readonly Entry[] = [
   FITTINGK,
   FITTINGHEAD,
   LINEHEAD,
+  PARALLELRUNS,
+  BRANCHFLOWS,
   PIPESIZE,
   FITTINGS,
   DENSITY,

@@ -1,5 +1,7 @@
 import { amount, type Finding } from "../../src/basis/result.ts";
 import { unitOf } from "../../src/basis/units.ts";
+import { holdsCheckValve as runHoldsCheckValve } from "../../src/pipework/check-valve.ts";
+import { rowsSideBySide } from "../../src/pipework/rows-side-by-side.ts";
 import { type Duty, type DutySegment, pumpsSideBySide } from "./duty.ts";
 import type { LineKey, Place } from "./duty-text.ts";
 
@@ -16,6 +18,7 @@ export function lineQuestions(duty: Duty): readonly LineQuestion[] {
       shareQuestions(line, one, pumpsSideBySide(duty)).map((finding) => at(line, one, "share", finding)),
     ),
     ...discharged(line, duty),
+    ...sideBySideQuestions(line, duty),
     ...levelQuestions(line, duty),
   ]);
 }
@@ -24,12 +27,9 @@ function at(line: LineKey, { row }: DutySegment, column: "share" | "level", find
   return { place: { line, row, column }, finding };
 }
 
-/** A check valve by its name in a list of fittings; a foot valve stands before the pump. */
-const CHECK_VALVE = /\bcheck\b|non-return/i;
-
 /** Whether a check valve stands in a row. */
 export function holdsCheckValve({ segment }: DutySegment): boolean {
-  return segment?.fittings.some(({ fitting }) => CHECK_VALVE.test(fitting.name)) === true;
+  return segment !== undefined && runHoldsCheckValve(segment);
 }
 
 function shareQuestions(line: LineKey, one: DutySegment, pumps: number): readonly Finding[] {
@@ -77,6 +77,21 @@ function discharged(line: LineKey, duty: Duty): readonly LineQuestion[] {
 
 function isShareBlank({ typed }: DutySegment): boolean {
   return (typed.share ?? "").trim() === "";
+}
+
+/** Rows typed one below the other that stand side by side. Not while a row cannot be read, nor of rows each pump has. */
+function sideBySideQuestions(line: LineKey, duty: Duty): readonly LineQuestion[] {
+  const rows = duty[line];
+  const sharing = rows.flatMap(({ segment, share, isHeader }) =>
+    segment === undefined ? [] : [{ segment, isOnPath: isHeader || share === "each" }],
+  );
+  if (sharing.length < rows.length) return [];
+  const { flow, liquid, temperature } = duty;
+  const state = temperature === undefined ? undefined : liquid?.at(temperature);
+  const through = flow === undefined || state?.ok !== true ? undefined : { flow, liquid: state.value };
+  return rowsSideBySide(sharing, "share", (i) => (rows[i]?.row ?? i) + 1, through).map(({ row, finding }) =>
+    at(line, rows[row] as DutySegment, "share", finding),
+  );
 }
 
 /** Levels of a line may differ from that of its end by so much, as they are read off different drawings. */

@@ -82,6 +82,10 @@ export interface PipeworkFindings {
   "level-between-assumed": null;
   "level-not-at-end": { end: Amount; box: string };
   "line-climbs-beyond-length": null;
+  "rows-side-by-side": { rows: string; typed: string; right?: string; least?: Amount; most?: Amount };
+  "run-loses-nothing": { run: number };
+  "runs-of-settling-slurry": null;
+  "branch-against-check-valve": { branch: number };
   "no-size-meets": { largest?: { readonly pipe: string; readonly velocity: Amount; readonly gradient: Amount } };
 }
 

@@ -1,5 +1,6 @@
 import type { FindingCode } from "../basis/finding-code.ts";
 import { type Result, succeed } from "../basis/result.ts";
+import type { LiquidState, Solids } from "../liquid/liquid.ts";
 import { hazenWilliamsFriction } from "../pipework/hazen-williams.ts";
 import { type PipeFriction, type PipeFrictionInputs, pipeFriction } from "../pipework/pipe-friction.ts";
 import { slurryLine } from "./slurry-line.ts";
@@ -21,9 +22,7 @@ export function runFriction(inputs: PipeFrictionInputs): Result<PipeFriction> {
   if (hazenWilliams !== undefined) return hazenWilliamsFriction(inputs, hazenWilliams);
   const clear = pipeFriction(inputs);
   const { solids } = inputs.liquid;
-  if (solids === undefined || solids.medianSize === null || !clear.ok || inputs.flow === 0 || !sinks(solids)) {
-    return clear;
-  }
+  if (!isSettling(solids) || !clear.ok || inputs.flow === 0) return clear;
   const run = slurryLine({
     flow: inputs.flow,
     pipe: inputs.pipe,
@@ -36,4 +35,13 @@ export function runFriction(inputs: PipeFrictionInputs): Result<PipeFriction> {
   if (!run.ok) return run;
   const said = run.findings.filter(({ code }) => SAID.has(code));
   return succeed({ ...clear.value, head: run.value.slurryGradient * inputs.length }, [...clear.findings, ...said]);
+}
+
+/** Whether a liquid carries solids that a run loses head to as they sink, so that a slower flow may lose more. */
+export function settles({ solids }: LiquidState): boolean {
+  return isSettling(solids);
+}
+
+function isSettling(solids: Solids | undefined): solids is Solids & { readonly medianSize: number } {
+  return solids !== undefined && solids.medianSize !== null && sinks(solids);
 }

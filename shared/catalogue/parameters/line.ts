@@ -1,11 +1,12 @@
 import { andThen, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { fittingsNamed } from "../../../src/pipework/fitting-name.ts";
 import { carrying, flowShare, SHARES_THAT_DO, withoutHeader } from "../../../src/pipework/flow-share.ts";
-import type { Line } from "../../../src/pipework/line.ts";
+import type { Line, LineSegment } from "../../../src/pipework/line.ts";
 import { climbsBeyondLength, climbsTooFar } from "../../../src/pipework/line-levels.ts";
 import type { Pipe } from "../../../src/pipework/pipe.ts";
 import { zeroLength } from "../../../src/pipework/pipe-friction.ts";
 import { pipeNamed } from "../../../src/pipework/pipe-name.ts";
+import { rowsSideBySide } from "../../../src/pipework/rows-side-by-side.ts";
 import type { Cell } from "../../cells/cell.ts";
 import { wrongKind } from "../../cells/refused-cell.ts";
 import { type ReadColumn, type ReadColumns, readTable, type TableRow, textCell } from "../../tables/read-table.ts";
@@ -58,27 +59,31 @@ export function line(about: string): RangeParameter<Line> {
     read: (cells, { name, units }) =>
       andThen(
         readTable(cells, COLUMNS, { place: { name }, units, order: ["pipe", "length", "fittings", "share", "level"] }),
-        ({ rows }) => lineOf(rows),
+        ({ rows }) => lineOf(rows, name),
       ),
   };
 }
 
-function lineOf(rows: readonly TableRow<typeof COLUMNS>[]): Result<Line> {
-  const line = rows.map(({ values: { pipe, length, fittings, share, level } }) => ({
+function lineOf(rows: readonly TableRow<typeof COLUMNS>[], name: string): Result<Line> {
+  const line: Line = rows.map(({ values: { pipe, length, fittings, share, level } }) => ({
     pipe: pipe.value,
     length,
     fittings: fittings?.value ?? [],
-    ...carrying(share, pipe.isHeader || fittings?.isHeader === true),
+    ...carrying(share, isHeader(pipe, fittings)),
     ...(level !== undefined && { endLevel: level }),
   }));
   const climbs = climbsTooFar(line);
   if (climbs.length > 0) {
     return fail(climbs.map((climb) => climbsBeyondLength(rows[climb.row]?.placeOf("level") ?? "level", climb)));
   }
-  return succeed(
-    line,
-    rows.flatMap(({ values: { length }, placeOf }) => zeroLength(length, placeOf("length")) ?? []),
-  );
+  const sharing = rows.map(({ values: { pipe, fittings } }, i) => ({
+    segment: line[i] as LineSegment,
+    isOnPath: isHeader(pipe, fittings),
+  }));
+  return succeed(line, [
+    ...rows.flatMap(({ values: { length }, placeOf }) => zeroLength(length, placeOf("length")) ?? []),
+    ...rowsSideBySide(sharing, name, (i) => (rows[i]?.row ?? i) + 1).map(({ finding }) => finding),
+  ]);
 }
 
 /** A pipe by its name; what is said of a part of the name names the cell besides. */
@@ -94,6 +99,10 @@ interface BesideHeader<T> {
   readonly value: T;
   /** Whether the text calls its row a piece of header. */
   readonly isHeader: boolean;
+}
+
+function isHeader(pipe: BesideHeader<unknown>, fittings: BesideHeader<unknown> | undefined): boolean {
+  return pipe.isHeader || fittings?.isHeader === true;
 }
 
 function besideHeader<T>(

@@ -45,6 +45,19 @@ export const pipeworkWords: WordsOf<keyof PipeworkFindings> = {
     `${f.subject} is ${say.amount(f.found)}, but the ${f.facts.box} is ${say.amount(f.facts.end)}: which is right?`,
   "line-climbs-beyond-length": (f, say) =>
     `${f.subject}: a run of ${say.amount(f.limit)} cannot rise or fall by ${say.amount(f.found)}; check the level and the length`,
+  "rows-side-by-side": (f, say) => {
+    const { rows, typed, right, least, most } = f.facts;
+    const apart =
+      least === undefined ? "" : ` (with the shares typed they would lose ${say.amount(least)} to ${say.amount(most)})`;
+    const divides = right === undefined ? "" : `; side by side they carry about ${right}${apart}`;
+    return `${f.subject}: rows ${rows} carry ${typed}, the whole flow together, and are added one behind the other. A line is one path, and what stands side by side is never added: if they stand so, keep one of them with its share, or ask PARALLELRUNS${divides}. Where they follow one another nothing is to be changed`;
+  },
+  "run-loses-nothing": (f) =>
+    `${f.subject}: number ${f.facts.run} loses no head and would take all of the flow; give it its length and fittings`,
+  "runs-of-settling-slurry": (f) =>
+    `${f.subject} carries solids that sink: how they and the flow divide is not known, and the slower run may plug`,
+  "branch-against-check-valve": (f) =>
+    `branch ${f.facts.branch} flows back from its end through its check valve: one that opens towards its end holds it shut, so work it out without this branch`,
   "no-size-meets": ({ given, facts }, say) => {
     const { pipe, velocity, gradient } = facts.largest ?? {};
     const largest =
