@@ -64,7 +64,7 @@ import { BRANCHFLOWS, PARALLELRUNS } from "./entries/runs.ts";
 import { DEPOSITIONVELOCITY, SLURRYDERATE, SLURRYSG, SOLIDSBYVOLUME } from "./entries/slurry.ts";
 import { SETTLINGVELOCITY, SLURRYCLASS, SLURRYDUTY, SLURRYLINE, SLURRYMIXTURE } from "./entries/slurry-duty.ts";
 import { SPEEDTABLE } from "./entries/speed-table.ts";
-import { OPERATINGPOINT, PUMPSTOPS } from "./entries/station.ts";
+import { OPERATINGPOINT, PUMPSTOPS, STATIONCURVE } from "./entries/station.ts";
 import { SUBMERGENCE } from "./entries/submergence.ts";
 import { SUCTIONPRESSURE } from "./entries/suction-pressure.ts";
 import { DRAWDOWNTIME, DROPTEST, PUMPCYCLE, SUMPVOLUME, WORKINGVOLUME } from "./entries/sump.ts";
@@ -157,6 +157,7 @@ const FUNCTIONS: readonly Entry[] = [
   PUMPMAXPOWER,
   OPERATINGPOINT,
   PUMPSTOPS,
+  STATIONCURVE,
   BOOSTERS,
   SPEEDRATIO,
   SPEEDTABLE,

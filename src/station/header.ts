@@ -73,12 +73,15 @@ export function ofPump(finding: Finding, { name }: Pick<StationPump, "name">): F
   return name === "" ? finding : { ...finding, of: name };
 }
 
+/** What one pump gives to the header at a grade, m³/s: below 0 where it lets liquid back for want of a check valve. */
+export function flowAtHeader({ of, net }: NetPump, grade: number): number {
+  return grade > net.topGrade && !of.hasCheckValve ? -flowBack(of, grade - net.topGrade) : net.flowAt(grade);
+}
+
 function sharedAt({ pumps, open, leaking, system }: HeaderInput): Result<HeaderPoint> {
   const running = pumps.filter((_, i) => (open[i] as number) > 0);
   if (running.length === 0)
     return fail([{ code: "left-out", kind: "error", subject: "pumps", suggestions: ["one pump or more"] }]);
-  const flowOf = ({ of, net }: NetPump, grade: number): number =>
-    grade > net.topGrade && !of.hasCheckValve ? -flowBack(of, grade - net.topGrade) : net.flowAt(grade);
   const backOf = (i: number, grade: number): number => {
     const count = leaking?.[i] ?? 0;
     const { of } = pumps[i] as NetPump;
@@ -88,7 +91,7 @@ function sharedAt({ pumps, open, leaking, system }: HeaderInput): Result<HeaderP
     let sum = 0;
     for (let i = 0; i < pumps.length; i += 1) {
       const count = open[i] as number;
-      if (count > 0) sum += count * flowOf(pumps[i] as NetPump, grade);
+      if (count > 0) sum += count * flowAtHeader(pumps[i] as NetPump, grade);
       if (leaking !== undefined) sum -= (leaking[i] as number) * backOf(i, grade);
     }
     return sum;
@@ -121,7 +124,7 @@ function sharedAt({ pumps, open, leaking, system }: HeaderInput): Result<HeaderP
   return succeed(pointAt(grade, flow, Math.abs(surplus(grade)) <= STEADY * Math.max(1, Math.abs(grade))));
 
   function pointAt(at: number, sum: number, isSteady = true): HeaderPoint {
-    const flows = pumps.map((one, i) => ((open[i] as number) > 0 ? flowOf(one, at) : 0));
+    const flows = pumps.map((one, i) => ((open[i] as number) > 0 ? flowAtHeader(one, at) : 0));
     return { grade: at, total: sum, flows, back: pumps.map((_, i) => backOf(i, at)), isSteady };
   }
 }

@@ -12,6 +12,7 @@ import {
   stationOperation,
 } from "../../../src/station/operating-point.ts";
 import { type PumpStop, pumpStops } from "../../../src/station/pump-stops.ts";
+import { stationCurve, stationCurveMethod } from "../../../src/station/station-curve.ts";
 import type { StationPump } from "../../../src/station/station-pump.ts";
 import { defineEntry } from "../entry.ts";
 import type { RangeParameter } from "../parameter.ts";
@@ -50,16 +51,19 @@ const parameters = {
   ownLosses,
 };
 
-interface Stated {
+interface StatedPumps {
   readonly curve: readonly StatedPump[];
-  readonly systemCurve: HeadCurve;
   readonly speedRatio: number;
   readonly trimRatio: number;
   readonly numberOfPumps: number;
-  readonly arrangement: StationOperationInput["arrangement"];
-  readonly SG: number | null;
   readonly curveSpeed: number | null;
   readonly ownLosses: HeadCurve | null;
+}
+
+interface Stated extends StatedPumps {
+  readonly systemCurve: HeadCurve;
+  readonly arrangement: StationOperationInput["arrangement"];
+  readonly SG: number | null;
 }
 
 /** By its best efficiency point, rpm, m³/s, m; nothing where that or the speed is not given. */
@@ -69,7 +73,7 @@ function specificSpeedOf({ bestEfficiency }: PumpCurve, speed: number | null): R
   return specificSpeed({ speed, flow, head, convention: "SI" });
 }
 
-function stationOf(stated: Stated): Result<StationOperationInput> {
+function pumpsOf(stated: StatedPumps): Result<readonly StationPump[]> {
   const pumps = stated.curve.map((of): Result<StationPump> => {
     const { name, curve, speedRatio = stated.speedRatio, trimRatio = stated.trimRatio } = of;
     return andThen(runningPump({ curve, speedRatio, trimRatio }), (pump) =>
@@ -86,9 +90,13 @@ function stationOf(stated: Stated): Result<StationOperationInput> {
       ),
     );
   });
+  return all(pumps);
+}
+
+function stationOf(stated: Stated): Result<StationOperationInput> {
   const { systemCurve: system, arrangement, SG } = stated;
-  return andThen(all(pumps), (read) =>
-    succeed({ pumps: read, system, arrangement, ...(SG !== null && { specificGravity: SG }) }),
+  return andThen(pumpsOf(stated), (pumps) =>
+    succeed({ pumps, system, arrangement, ...(SG !== null && { specificGravity: SG }) }),
   );
 }
 
@@ -216,6 +224,89 @@ export const OPERATINGPOINT = defineEntry({
     andThen(stationOf(stated), (station) =>
       andThen(stationOperation(station), (operation) => succeed(rowsOf(operation))),
     ),
+});
+
+export const STATIONCURVE = defineEntry({
+  id: "STATIONCURVE",
+  group: "Pump",
+  summary: "Head that several pumps hold together against their flow, alike or not, as a table",
+  method: `The pumps of OPERATINGPOINT without a system. Side by side each is reduced to the head it holds at the common header: level of the source and head, less the losses of its own rows; their flows add up at one head, each curve read on its falling part, and a weaker pump gives nothing until the head is down to what it holds. In series heads add at one flow, over the flows that all curves cover. The table ends where the first pump is at the end of its curve; its flows are evenly spaced, but for those at which another pump comes in. ${AFFINITY_METHOD}`,
+  cites: [...stationCurveMethod.cites, ...pumpCurveMethod.cites],
+  parameters: {
+    curve: parameters.curve,
+    speedRatio,
+    trimRatio,
+    numberOfPumps,
+    arrangement: parameters.arrangement,
+    ownLosses,
+    numberOfPoints: quantity("ratio", {
+      about: "How many rows, zero and the maximum flow among them",
+      example: "25",
+      range: "a whole number from 2 to 200",
+      whenLeftOut: { value: 25, shown: "25" },
+    }),
+  },
+  answer: {
+    kind: "table",
+    name: "station curve",
+    columns: {
+      flow: { name: "flow", quantity: "flow" },
+      head: { name: "head", quantity: "head" },
+    },
+  },
+  examples: [
+    {
+      args: [
+        [
+          ["pump", "flow", "head"],
+          ["strong", 0, 60],
+          [null, 25, 53.75],
+          [null, 50, 35],
+          [null, 60, 24],
+          ["weak", 0, 40],
+          [null, 31.6227766, 35],
+          [null, 60, 22],
+        ],
+        null,
+        null,
+        null,
+        null,
+        null,
+        2,
+        "SI",
+      ],
+      part: [2, 1],
+      answer: 24,
+      within: 1e-9,
+      source: "by hand: the strong pump is at the end of its curve at 60 L/s and 24 m, where the weak one still runs",
+    },
+    {
+      args: [
+        [
+          ["pump", "flow", "head"],
+          ["old", 0, 25],
+          [null, 30, 24.1],
+          [null, 100, 15],
+          ["new", 0, 40],
+          [null, 30, 38.2],
+          [null, 100, 20],
+        ],
+        null,
+        null,
+        null,
+        "series",
+        null,
+        2,
+        "SI",
+      ],
+      part: [2, 1],
+      answer: 35,
+      within: 1e-12,
+      source: "by hand: 15 m and 20 m at 100 L/s, where both curves end",
+    },
+  ],
+  run: ({ numberOfPoints: points, arrangement, ...stated }) =>
+    andThen(pumpsOf({ ...stated, curveSpeed: null }), (pumps) => stationCurve({ pumps, arrangement, points })),
 });
 
 /** "A and 2 of B", of those that stop or run; "1 of 3" where the pumps have no name. */

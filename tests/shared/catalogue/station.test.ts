@@ -298,3 +298,28 @@ describe("a second stage at mid height of a 90 m lift", () => {
     expect(refusal("BOOSTERS", stages(45, 0.5), ...args)).toMatch(/from 0 to 2/);
   });
 });
+
+describe("STATIONCURVE", () => {
+  const stationCurve = (...args: readonly (Cell | Rows)[]): Rows => (cell("STATIONCURVE", ...args) as Rows).slice(1);
+
+  // Case s2-pumps-017: at 3504.2 gpm the common line of the pair asks for its share of 49.0 ft; the header has that head.
+  it("meets the common line of the bypass pair at its operating point", () => {
+    const curve = stationCurve(named("A", "B"), null, null, null, null, OWN, 200);
+    const [, all] = cell("OPERATINGPOINT", named("A", "B"), COMMON, ...withOwn()) as Rows;
+    const [flow, head] = all as readonly number[];
+    const after = curve.findIndex(([at]) => (at as number) > (flow as number));
+    const [[q0, h0], [q1, h1]] = [curve[after - 1], curve[after]] as unknown as [number[], number[]];
+    const part = ((flow as number) - (q0 as number)) / ((q1 as number) - (q0 as number));
+    near((h0 as number) + part * ((h1 as number) - (h0 as number)), head as number, 2e-4);
+  });
+
+  it("answers in 25 rows of flow and head unless told otherwise", () => {
+    expect(stationCurve(CURVE, null, null, 2)).toHaveLength(25);
+    expect(stationCurve(CURVE, null, null, 2).at(-1)).toEqual([expect.closeTo(4030, 6), expect.closeTo(41.58, 9)]);
+    expect(stationCurve(CURVE, 0.9, null, 2, null, null, 3).at(-1)).toEqual([
+      expect.closeTo(4030 * 0.9, 6),
+      expect.closeTo(41.58 * 0.81, 9),
+    ]);
+    expect(refusal("STATIONCURVE", CURVE, null, null, null, null, null, 1)).toMatch(/Number of points/);
+  });
+});
