@@ -1,7 +1,13 @@
 import type { ReadColumns } from "../tables/read-table.ts";
 
-/** Greatest and least that a pump may be run at or cut to; both tables may state them. */
+/** What a casing holds, and how far a pump may be run and cut; both tables may state them. */
 const LIMITS = {
+  greatestPressure: {
+    name: "greatest working pressure",
+    also: ["maximum working pressure", "max working pressure", "working pressure", "mawp"],
+    quantity: "gaugePressure",
+    atLeast: 0,
+  },
   leastImpeller: {
     name: "least impeller",
     also: ["minimum impeller", "min impeller", "smallest impeller", "least impeller diameter", "minimum trim"],
@@ -96,12 +102,6 @@ export const PUMP_COLUMNS = {
   dischargeSize: { name: "discharge size", also: ["discharge", "outlet size", "outlet"] },
   casingMaterial: { name: "casing material", also: ["casing", "material", "volute material"] },
   flangeClass: { name: "flange class", also: ["flanges", "flange class offered", "flange rating", "class"] },
-  greatestPressure: {
-    name: "greatest working pressure",
-    also: ["maximum working pressure", "max working pressure", "working pressure", "mawp"],
-    quantity: "gaugePressure",
-    atLeast: 0,
-  },
   ...LIMITS,
   solidsPassage: {
     name: "solids passage",

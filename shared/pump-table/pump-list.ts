@@ -8,13 +8,11 @@ import { readTable, type Table, unitsRead } from "../tables/read-table.ts";
 import { LIMIT_COLUMNS, type LimitColumn, PUMP_COLUMNS, type PumpColumn } from "./columns.ts";
 import { limitsContradict } from "./pump-limits.ts";
 
-type TextColumn = Exclude<PumpColumn, "pump" | LimitColumn | "greatestPressure" | "solidsPassage">;
+type TextColumn = Exclude<PumpColumn, "pump" | LimitColumn | "solidsPassage">;
 
 /** What a maker's list says of a pump. Texts as written; a blank cell is no entry. */
 export interface ListedPump extends PumpLimits, Readonly<Partial<Record<TextColumn, string>>> {
   readonly name: string;
-  /** Gauge, Pa. */
-  readonly greatestPressure?: number;
   /** Largest solid that passes, m. */
   readonly solidsPassage?: number;
 }

@@ -1,5 +1,5 @@
 import type { Amount, UnitSetName } from "../../src/basis/quantities.ts";
-import type { Reason, ReasonCode } from "../../src/pump/selection-reason.ts";
+import type { Reason, ReasonCode, ReasonForCode } from "../../src/pump/selection-reason.ts";
 import { findingText } from "../text/finding-text.ts";
 import { amountText } from "../text/words.ts";
 
@@ -12,6 +12,8 @@ const WORDS: Readonly<Record<ReasonCode, ReasonWords>> = {
   "efficient-here": (r, say) => `${say(r.found)} efficient here, ${say(r.limit)} at best`,
   "npsh-margin-kept": (r, say) => `NPSH margin of ${say(r.found)}`,
   "no-trim": () => "impeller uncut",
+  "speed-for-each-case": (r, say) =>
+    `runs each case at a speed of its own, ${say(r.facts?.["least"])} to ${say(r.facts?.["most"])}`,
   "speed-in-hand": (r, say) => `speed in hand up to ${say(r.found)}`,
   "impeller-in-hand": (r, say) => `impeller in hand up to ${say(r.found)}`,
   "outside-region": (r, say) =>
@@ -29,6 +31,8 @@ const WORDS: Readonly<Record<ReasonCode, ReasonWords>> = {
     `impeller trimmed to ${say(r.found)} from ${say(r.limit)}, which the maker should confirm`,
   "efficiency-not-given": () => "its table gives no efficiency here, so best efficiency and power are not known",
   "npshr-not-given": () => "its table gives no NPSHR at this flow",
+  "shutoff-not-given": () =>
+    "its curve does not begin at zero flow, so its greatest pressure is not known and not held against the limit",
   "curve-doubted": () => "its curve gives cause for doubt",
   "peak-at-end-of-curve": () =>
     "its efficiency still rises at the end of its curve, so the true best point is not known",
@@ -38,6 +42,7 @@ const WORDS: Readonly<Record<ReasonCode, ReasonWords>> = {
   "point-beyond-curve": (r, say) =>
     `still above the system at ${say(r.found)}, where its curve ends: it would run off it`,
   "far-too-large": (r, say) => `too large: still above the system at ${say(r.found)}, twice the flow asked`,
+  "pressure-too-high": (r, say) => `gives ${say(r.found)} against a shut valve, where ${say(r.limit)} is allowed`,
   "npsh-too-high": (r, say) => `asks for an NPSH of ${say(r.found)} where ${say(r.limit)} is available`,
   "far-below-best": (r, say) => `would run at ${say(r.found)} of best efficiency flow, below ${say(r.limit)}`,
   "outside-its-limits": () => "its curve lies outside its own limits of speed or impeller",
@@ -46,10 +51,24 @@ const WORDS: Readonly<Record<ReasonCode, ReasonWords>> = {
 
 /** Why a pump ranks where it does or is left out, as a phrase with amounts in the reader's units. */
 export function reasonText(reason: Reason, units: UnitSetName): string {
-  const phrase = WORDS[reason.code](reason, (amount) => (amount === undefined ? "?" : amountText(amount, units)));
+  const words = WORDS[reason.code](reason, (amount) => (amount === undefined ? "?" : amountText(amount, units)));
+  const phrase = `${words}${caseText(reason)}`;
   const findings = reason.findings ?? [];
   if (findings.length === 0) return phrase;
   return `${phrase}: ${findings.map((finding) => findingText(finding, units).replace(/\.$/, "")).join(", ")}`;
+}
+
+/** Reasons for a pump hold in every case, those against it in one at least. */
+const FOR: ReadonlySet<ReasonCode> = new Set<ReasonForCode>([
+  "near-best-efficiency",
+  "in-preferred-region",
+  "efficient-here",
+  "npsh-margin-kept",
+]);
+
+function caseText({ code, inCase }: Reason): string {
+  if (inCase === undefined || code === "right-at-duty") return "";
+  return FOR.has(code) ? ` (every case; least so in “${inCase}”)` : ` (in “${inCase}”)`;
 }
 
 /** Reasons in a row, as they stand in one cell. */

@@ -20,7 +20,7 @@ export interface OfferedCurve {
   readonly outline?: CurveOutline;
 }
 
-/** How far a pump may be slowed, sped up and cut, where somebody states it. */
+/** How far a pump may be slowed, sped up and cut, and what its casing holds, where somebody states it. */
 export interface PumpLimits {
   /** r/s */
   readonly leastSpeed?: number;
@@ -28,6 +28,8 @@ export interface PumpLimits {
   /** m */
   readonly leastImpeller?: number;
   readonly greatestImpeller?: number;
+  /** Gauge, Pa. */
+  readonly greatestPressure?: number;
 }
 
 /** A pump that may be chosen for a duty. */

@@ -8,6 +8,8 @@ export interface ReadyCurve {
   readonly offered: OfferedCurve;
   readonly leastSpeedRatio: number;
   readonly mostSpeedRatio: number;
+  /** At variable speed: the lowest speed stated, or as far as a curve is carried. */
+  readonly slowestSpeedRatio: number;
   readonly leastTrimRatio: number;
   /** Below 1 where the limits of the pump allow less than the impeller the curve was given for. */
   readonly mostTrimRatio: number;
@@ -55,6 +57,7 @@ function fixedCurve(offered: OfferedCurve, name: string): ReadyCurve {
     offered,
     leastSpeedRatio: 1,
     mostSpeedRatio: 1,
+    slowestSpeedRatio: SPEED_RATIO_RANGE.least,
     leastTrimRatio: 1,
     mostTrimRatio: 1,
     drawn: () => {
@@ -68,11 +71,8 @@ function draw({ points }: OfferedCurve, name: string): Result<PumpCurve> {
   return pumpCurve({ points, subject: name, labels: points.map((_, i) => `${name} point ${i + 1}`) });
 }
 
-function speedRange(
-  { speed, diameter }: OfferedCurve,
-  { curves, limits }: OfferedPump,
-): Pick<ReadyCurve, "leastSpeedRatio" | "mostSpeedRatio"> {
-  if (speed === undefined) return { leastSpeedRatio: 1, mostSpeedRatio: 1 };
+function speedRange({ speed, diameter }: OfferedCurve, { curves, limits }: OfferedPump): Partial<ReadyCurve> {
+  if (speed === undefined) return {};
   const given = curves.flatMap((other) => (other.speed === undefined ? [] : [other.speed]));
   const alike = curves.filter((other) => other.diameter === diameter && other.speed !== undefined);
   const slower = alike.map((other) => other.speed as number).filter((other) => other < speed);
@@ -81,6 +81,7 @@ function speedRange(
   const greatest = limits.greatestSpeed ?? Math.max(...given);
   return {
     leastSpeedRatio: Math.max(least / speed, SPEED_RATIO_RANGE.least),
+    slowestSpeedRatio: Math.max((limits.leastSpeed ?? 0) / speed, SPEED_RATIO_RANGE.least),
     mostSpeedRatio: Math.min(isFastest ? greatest / speed : Math.min(1, greatest / speed), SPEED_RATIO_RANGE.most),
   };
 }

@@ -5,8 +5,12 @@ import type { ServiceName } from "../tables/services.ts";
 import type { Arrangement, HeadCurve } from "./head-curve.ts";
 import { systemCurveThrough } from "./system-curve-through.ts";
 
-/** What pumps are chosen for. */
+/** What pumps are chosen for: a duty, or one of the cases of a duty. */
 export interface SelectionDuty {
+  /** What the reader calls it among several: "storm". */
+  readonly name?: string;
+  /** An end of a range that the duty covers: more flow than asked for is no fault there. */
+  readonly isRangeEnd?: boolean;
   /** m³/s */
   readonly flow: number;
   /** Head the system asks for, from zero flow to `MOST_EXCESS` times the flow at least. */
@@ -21,6 +25,16 @@ export interface SelectionDuty {
   readonly npshMargin?: number;
   /** What the margin goes by where none is given: that of a suction lift where left out. */
   readonly service?: ServiceName;
+  /** What stands behind a shut valve; not judged where left out. */
+  readonly shutIn?: ShutIn;
+}
+
+/** Pressure of a pump that runs against a shut valve. */
+export interface ShutIn {
+  /** Greatest at its inlet, gauge, Pa. */
+  readonly suctionPressure: number;
+  /** What each metre of the greatest head on its curve adds to it, Pa. */
+  readonly perMetre: number;
 }
 
 /**
@@ -28,7 +42,7 @@ export interface SelectionDuty {
  * share of the head.
  */
 export function askedOfEach(duty: SelectionDuty, pumps: number, arrangement: Arrangement): SelectionDuty {
-  const { flow, system, npshAvailable } = duty;
+  const { flow, system, npshAvailable, shutIn } = duty;
   const sideBySide = arrangement === "parallel" ? pumps : 1;
   const inSeries = pumps / sideBySide;
   return {
@@ -41,6 +55,7 @@ export function askedOfEach(duty: SelectionDuty, pumps: number, arrangement: Arr
       headAt: (each) => system.headAt(sideBySide * each) / inSeries,
     },
     ...(npshAvailable !== undefined && { npshAvailable: (each: number) => npshAvailable(sideBySide * each) }),
+    ...(shutIn !== undefined && { shutIn: { ...shutIn, perMetre: inSeries * shutIn.perMetre } }),
   };
 }
 

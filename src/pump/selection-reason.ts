@@ -9,6 +9,7 @@ export type ReasonForCode =
   | "efficient-here"
   | "npsh-margin-kept"
   | "no-trim"
+  | "speed-for-each-case"
   | "speed-in-hand"
   | "impeller-in-hand";
 
@@ -25,6 +26,7 @@ export type ReasonAgainstCode =
   | "impeller-trimmed"
   | "efficiency-not-given"
   | "npshr-not-given"
+  | "shutoff-not-given"
   | "peak-at-end-of-curve"
   | "curve-doubted";
 
@@ -35,6 +37,7 @@ export type LeftOutCode =
   | "curve-begins-after"
   | "point-beyond-curve"
   | "far-too-large"
+  | "pressure-too-high"
   | "npsh-too-high"
   | "far-below-best"
   | "outside-its-limits"
@@ -43,6 +46,8 @@ export type LeftOutCode =
 /** Why a pump ranks where it does: a code with raw amounts, worded at the edge. */
 export interface Reason<C extends ReasonCode = ReasonCode> {
   readonly code: C;
+  /** The case it is taken from, of several the one that decides. */
+  readonly inCase?: string;
   readonly found?: Amount;
   readonly limit?: Amount;
   readonly facts?: Readonly<Record<string, Amount>>;

@@ -12,21 +12,42 @@ export interface ScoreParts {
   readonly trim: number;
 }
 
-/** Weights of the parts. Choice of this product; no published rule weighs them against each other. */
-export const SCORE_WEIGHTS = { efficiency: 0.45, nearness: 0.3, npshMargin: 0.15, trim: 0.1 } as const;
+/** What each part counts, none below 0 and not all 0; they are taken over their sum. */
+export type ScoreWeights = Readonly<Record<keyof ScoreParts, number>>;
+
+/** Weights where nobody states any. Choice of this product; no published rule weighs the parts against each other. */
+export const SCORE_WEIGHTS: ScoreWeights = { efficiency: 45, nearness: 30, npshMargin: 15, trim: 10 };
+
+/** What the parts are called. */
+export const PART_NAMES: Readonly<Record<keyof ScoreParts, string>> = {
+  efficiency: "efficiency",
+  nearness: "nearness to best efficiency flow",
+  npshMargin: "NPSH margin",
+  trim: "little trim",
+};
+
+export const SCORE_PARTS = [
+  "efficiency",
+  "nearness",
+  "npshMargin",
+  "trim",
+] as const satisfies readonly (keyof ScoreParts)[];
 
 export const SCORE_RULE: Citation = {
   source: "house",
   at: "pumps within every rule first; then by 45 % efficiency on the duty, 30 % nearness to best efficiency flow, 15 % NPSH margin, 10 % little trim",
 };
 
-/** Weighted mean of the parts that are there, 0 to 1. Source: house choice. */
-export function scoreOf(parts: ScoreParts): number {
-  const { efficiency, nearness, npshMargin, trim } = parts;
-  const weights = SCORE_WEIGHTS;
-  const sum = weights.efficiency * efficiency + weights.nearness * nearness + weights.trim * trim;
-  if (npshMargin === undefined) return sum / (1 - weights.npshMargin);
-  return sum + weights.npshMargin * npshMargin;
+/** Weighted mean of the parts that are there, 0 to 1; 0 where none of them counts. Source: house choice. */
+export function scoreOf(parts: ScoreParts, weights: ScoreWeights = SCORE_WEIGHTS): number {
+  let [sum, whole] = [0, 0];
+  for (const key of SCORE_PARTS) {
+    const part = parts[key];
+    if (part === undefined) continue;
+    sum += weights[key] * part;
+    whole += weights[key];
+  }
+  return whole > 0 ? sum / whole : 0;
 }
 
 /** Nearness to best efficiency flow, 0 to 1; 0 where that flow is not known. */

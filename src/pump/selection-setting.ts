@@ -10,15 +10,19 @@ import { bestPointOf, columnMissing, headOf } from "./pump-reading.ts";
 import type { ReadyCurve } from "./ready-pump.ts";
 import { asGiven, type RunningPump, runningPump } from "./running-pump.ts";
 import { MOST_EXCESS, type SelectionDuty } from "./selection-duty.ts";
-import type { LeftOutCode, Reason } from "./selection-reason.ts";
+import { fartherMiss, inCaseOf, type Miss } from "./selection-miss.ts";
 import { SIMILAR_TRIM, type TrimExponents, trimExponents } from "./trim-exponents.ts";
 import { THIN_VISCOSITY, viscousNeed } from "./viscous-correction.ts";
 import { viscousPumpCurve } from "./viscous-curve.ts";
 
-/** A curve of a pump at a speed and trim that meet the duty, and the flow it runs at on the system. */
-export interface Setting {
-  readonly curve: ReadyCurve;
-  /** In the liquid pumped. */
+/** A case with the head its system asks for at its flow, m. */
+export interface AskedDuty extends SelectionDuty {
+  readonly head: number;
+}
+
+/** A pump in one case: its curve in the liquid pumped, and the flow it runs at on the system. */
+export interface CaseRun {
+  readonly duty: AskedDuty;
   readonly pump: RunningPump;
   /** m³/s, the flow asked for or more. */
   readonly flow: number;
@@ -28,31 +32,75 @@ export interface Setting {
   readonly isUnstable: boolean;
 }
 
-/** Settings that meet the duty, or how near the curve comes to it. */
+/** A curve of a pump at a speed and trim that meet every case. */
+export interface Setting {
+  readonly curve: ReadyCurve;
+  /** In the order of the cases. */
+  readonly runs: readonly CaseRun[];
+  /** Each case runs at a speed of its own. */
+  readonly isAtOwnSpeeds: boolean;
+}
+
+/** Settings that meet every case, or how near the curve comes to them. */
 export interface Settings {
   readonly settings: readonly Setting[];
-  readonly missed?: Reason<LeftOutCode>;
+  readonly missed?: Miss;
 }
+
+/** One speed for all cases, or each case at the speed that gives its flow. */
+export type SpeedControl = "fixed" | "variable";
 
 /** Heads this near to each other, of the greater, are equal. */
 const EQUAL_WITHIN = 1e-9;
 
 /**
- * The ways in which one curve of a pump meets a duty: as it is given; slowed, sped up or trimmed, within its range, to
- * go right through the duty; or as far slowed or trimmed as allowed.
+ * The ways in which one curve of a pump meets every case: as it is given; slowed, sped up or trimmed, within its range, to
+ * go right through the case that asks most; or as far slowed or trimmed as allowed. At variable speed with the impeller of
+ * the curve, each case at its own speed, down to the lowest stated or as far as a curve is carried.
  */
-export function settingsOf(curve: ReadyCurve, duty: SelectionDuty, dutyHead: number): Settings {
-  const { kinematicViscosity = 0 } = duty;
-  const isThin = kinematicViscosity <= THIN_VISCOSITY;
-  // The points are of water; with a thicker liquid the pump gives less.
-  const early = isThin ? missedOnPoints(curve, duty, dutyHead) : undefined;
+export function settingsOf(curve: ReadyCurve, duties: readonly AskedDuty[], control: SpeedControl): Settings {
+  const ranged = control === "variable" ? slowedFreely(curve) : curve;
+  let early: Miss | undefined;
+  for (const duty of duties) {
+    // The points are of water; with a thicker liquid the pump gives less.
+    const missed = isThin(duty) ? missedOnPoints(ranged, duty) : undefined;
+    if (missed !== undefined) early = fartherMiss(early, inCaseOf(missed, duty));
+  }
   if (early !== undefined) return { settings: [], missed: early };
   const drawn = curve.drawn();
   if (!drawn.ok) return { settings: [], missed: { code: "curve-not-usable", findings: drawn.findings } };
-  const inLiquid = isThin ? () => drawn : curveInLiquid(curve, drawn.value, kinematicViscosity);
-  const asDrawn = inLiquid(1, 1);
-  if (!asDrawn.ok) return { settings: [], missed: { code: "curve-not-usable", findings: asDrawn.findings } };
-  return new Search(curve, drawn.value, asDrawn.value, inLiquid, duty, dutyHead).settings();
+  const liquids = new Map<number, CurveInLiquid>();
+  for (const duty of duties) {
+    const viscosity = isThin(duty) ? 0 : (duty.kinematicViscosity as number);
+    if (liquids.has(viscosity)) continue;
+    const inLiquid = viscosity === 0 ? () => drawn : curveInLiquid(curve, drawn.value, viscosity);
+    const asDrawn = inLiquid(1, 1);
+    if (!asDrawn.ok) {
+      return { settings: [], missed: inCaseOf({ code: "curve-not-usable", findings: asDrawn.findings }, duty) };
+    }
+    liquids.set(viscosity, inLiquid);
+  }
+  const cases = duties.map(
+    (duty): Case => ({
+      duty,
+      inLiquid: liquids.get(isThin(duty) ? 0 : (duty.kinematicViscosity as number)) as CurveInLiquid,
+    }),
+  );
+  return new Search(ranged, drawn.value, cases).settings(control);
+}
+
+function isThin({ kinematicViscosity = 0 }: SelectionDuty): boolean {
+  return kinematicViscosity <= THIN_VISCOSITY;
+}
+
+/** A drive slows a pump past the next curve given. */
+function slowedFreely(curve: ReadyCurve): ReadyCurve {
+  return { ...curve, leastSpeedRatio: Math.min(curve.slowestSpeedRatio, curve.leastSpeedRatio) };
+}
+
+interface Case {
+  readonly duty: AskedDuty;
+  readonly inLiquid: CurveInLiquid;
 }
 
 /** The curve in the liquid pumped, at its own speed and impeller, for a pump that runs at these ratios of them. */
@@ -74,8 +122,8 @@ function curveInLiquid({ offered }: ReadyCurve, water: PumpCurve, kinematicVisco
 }
 
 /** What the bare points already rule out, so that no curve need be drawn for it. */
-function missedOnPoints(curve: ReadyCurve, duty: SelectionDuty, dutyHead: number): Reason<LeftOutCode> | undefined {
-  const { flow, system } = duty;
+function missedOnPoints(curve: ReadyCurve, duty: AskedDuty): Miss | undefined {
+  const { flow, system, head: dutyHead } = duty;
   const { offered, mostSpeedRatio, leastSpeedRatio, leastTrimRatio, mostTrimRatio } = curve;
   if (leastSpeedRatio > mostSpeedRatio || leastTrimRatio > mostTrimRatio) return { code: "outside-its-limits" };
   const outline = offered.outline ?? outlineOf(offered.points);
@@ -107,7 +155,7 @@ function placeOf({ flow, from }: CurveOutline, at: number): number {
 }
 
 /** A pump that still gives more head than the system asks at its last flow, or at the greatest that is looked at. */
-function stillAbove(at: number, flow: number): Reason<LeftOutCode> {
+function stillAbove(at: number, flow: number): Miss {
   const code = at < flow * MOST_EXCESS ? "point-beyond-curve" : "far-too-large";
   return { code, found: amount("flow", at) };
 }
@@ -126,78 +174,59 @@ class Search {
   readonly #curve: ReadyCurve;
   /** With water. */
   readonly #drawn: PumpCurve;
-  /** In the liquid pumped, run as drawn; as it runs else. */
-  readonly #asDrawn: PumpCurve;
-  readonly #inLiquid: CurveInLiquid;
-  readonly #duty: SelectionDuty;
-  readonly #dutyHead: number;
+  readonly #cases: readonly Case[];
   readonly #found: Setting[] = [];
-  #missed: Reason<LeftOutCode> | undefined;
+  #missed: Miss | undefined;
 
-  constructor(
-    curve: ReadyCurve,
-    drawn: PumpCurve,
-    asDrawn: PumpCurve,
-    inLiquid: CurveInLiquid,
-    duty: SelectionDuty,
-    dutyHead: number,
-  ) {
+  constructor(curve: ReadyCurve, drawn: PumpCurve, cases: readonly Case[]) {
     this.#curve = curve;
     this.#drawn = drawn;
-    this.#asDrawn = asDrawn;
-    this.#inLiquid = inLiquid;
-    this.#duty = duty;
-    this.#dutyHead = dutyHead;
+    this.#cases = cases;
   }
 
-  settings(): Settings {
+  settings(control: SpeedControl): Settings {
     const { leastSpeedRatio, mostSpeedRatio, leastTrimRatio, mostTrimRatio } = this.#curve;
-    if (mostSpeedRatio >= 1 && leastSpeedRatio <= 1 && mostTrimRatio === 1) this.#try(asGiven(this.#asDrawn));
-    if (mostTrimRatio === 1 && leastSpeedRatio < mostSpeedRatio)
-      this.#between("speed", leastSpeedRatio, mostSpeedRatio);
-    if (leastSpeedRatio <= 1 && mostSpeedRatio >= 1 && leastTrimRatio < 1) {
-      this.#between("trim", leastTrimRatio, mostTrimRatio);
+    if (control === "variable") {
+      if (mostTrimRatio === 1) this.#between("speed", leastSpeedRatio, mostSpeedRatio, true);
+      else this.#miss({ code: "outside-its-limits" });
+    } else {
+      if (mostSpeedRatio >= 1 && leastSpeedRatio <= 1 && mostTrimRatio === 1) this.#take(this.#at("speed", [1]));
+      if (mostTrimRatio === 1 && leastSpeedRatio < mostSpeedRatio)
+        this.#between("speed", leastSpeedRatio, mostSpeedRatio);
+      if (leastSpeedRatio <= 1 && mostSpeedRatio >= 1 && leastTrimRatio < 1) {
+        this.#between("trim", leastTrimRatio, mostTrimRatio);
+      }
     }
     const missed = this.#missed;
     return { settings: this.#found, ...(missed === undefined || this.#found.length > 0 ? {} : { missed }) };
   }
 
-  /** Speeds or trims that go through the duty, or the least of the range where that still gives more. */
-  #between(by: "speed" | "trim", least: number, most: number): void {
+  /** Speeds or trims that go through each case, or the least of the range where that still gives more. */
+  #between(by: "speed" | "trim", least: number, most: number, isAtOwnSpeeds = false): void {
     const exponents = by === "speed" ? SIMILAR_TRIM : this.#trimExponents();
-    const { flow } = this.#duty;
-    const { curve, head } = { curve: this.#asDrawn, head: this.#dutyHead };
-    // Within these the flow carried back stands on the curve.
-    const low = Math.max(least, (flow / curve.mostFlow) ** (1 / exponents.flow));
-    const high = curve.leastFlow > 0 ? Math.min(most, (flow / curve.leastFlow) ** (1 / exponents.flow)) : most;
-    if (!(low <= high)) {
-      this.#miss({
-        code: "curve-ends-before",
-        found: amount("flow", curve.mostFlow * most),
-        limit: amount("flow", flow),
-      });
-      return;
+    const ratios: number[] = [];
+    let missed: Miss | undefined;
+    for (const one of this.#cases) {
+      const found = ratioThrough(one, by, least, most, exponents);
+      if (typeof found === "number") ratios.push(found);
+      else if (found !== undefined) missed = fartherMiss(missed, inCaseOf(found, one.duty));
     }
-    const at = (ratio: number): RunningPump | undefined => {
-      const [speedRatio, trimRatio] = by === "speed" ? [ratio, 1] : [1, ratio];
-      const pump = andThen(this.#inLiquid(speedRatio, trimRatio), (inLiquid) =>
-        runningPump({ curve: inLiquid, speedRatio, trimRatio, trimExponents: exponents }),
-      );
-      return pump.ok ? pump.value : undefined;
-    };
-    const surplus = (ratio: number): number => {
-      const pump = at(ratio);
-      if (pump === undefined) return Number.NaN;
-      return headOf(pump, Math.min(Math.max(flow, pump.leastFlow), pump.mostFlow)) - head;
-    };
-    const [atLow, atHigh] = [surplus(low), surplus(high)];
-    if (atHigh < 0) {
-      this.#miss({ code: "head-too-low", found: amount("head", atHigh + head), limit: amount("head", head) });
-      return;
+    if (missed !== undefined) this.#miss(missed);
+    if (ratios.length < this.#cases.length) return;
+    this.#take(this.#at(by, isAtOwnSpeeds ? ratios : [Math.max(...ratios)], exponents), isAtOwnSpeeds);
+  }
+
+  /** The pump of each case at the ratio of all, or each at its own; nothing where a curve is not carried so far. */
+  #at(by: "speed" | "trim", ratios: readonly number[], exponents?: TrimExponents): readonly RunningPump[] | undefined {
+    const pumps: RunningPump[] = [];
+    for (const [i, { inLiquid }] of this.#cases.entries()) {
+      const [before, last] = [this.#cases[i - 1], pumps.at(-1)];
+      const isSame = ratios.length === 1 && before?.inLiquid === inLiquid;
+      const pump = isSame ? last : running(inLiquid, by, ratios[i] ?? (ratios[0] as number), exponents);
+      if (pump === undefined) return undefined;
+      pumps.push(pump);
     }
-    const ratio = atLow >= 0 ? low : brent(surplus, low, high);
-    const pump = ratio === undefined ? undefined : at(ratio);
-    if (pump !== undefined) this.#try(pump);
+    return pumps;
   }
 
   /** Those of the two measured impellers; the working rule where only one is known, or has no best point. */
@@ -220,62 +249,123 @@ class Search {
     return measured.ok && measured.value.flow > 0 && measured.value.head > 0 ? measured.value : SIMILAR_TRIM;
   }
 
-  #miss(reason: Reason<LeftOutCode>): void {
+  #miss(reason: Miss): void {
     this.#missed ??= reason;
   }
 
-  /** Takes the pump at its speed and trim where it gives the flow asked for, with the flow it runs at. */
-  #try(pump: RunningPump): void {
-    const { flow, system } = this.#duty;
-    const head = this.#dutyHead;
-    if (flow > pump.mostFlow * (1 + EQUAL_WITHIN)) {
-      this.#miss({ code: "curve-ends-before", found: amount("flow", pump.mostFlow), limit: amount("flow", flow) });
+  /** Takes the pump at its speeds and trim where it gives the flow asked for in every case, with the flows it runs at. */
+  #take(pumps: readonly RunningPump[] | undefined, isAtOwnSpeeds = false): void {
+    if (pumps === undefined) return;
+    let missed: Miss | undefined;
+    for (const [i, { duty }] of this.#cases.entries()) {
+      const miss = missOf(pumps[i] as RunningPump, duty);
+      if (miss !== undefined) missed = fartherMiss(missed, inCaseOf(miss, duty));
+    }
+    if (missed !== undefined) {
+      this.#miss(missed);
       return;
     }
-    if (flow < pump.leastFlow * (1 - EQUAL_WITHIN)) {
-      this.#miss({ code: "curve-begins-after", found: amount("flow", pump.leastFlow), limit: amount("flow", flow) });
-      return;
+    const runs: CaseRun[] = [];
+    for (const [i, { duty }] of this.#cases.entries()) {
+      const run = runOf(pumps[i] as RunningPump, duty);
+      if (run === undefined) return;
+      runs.push(run);
     }
-    const onCurve = Math.min(Math.max(flow, pump.leastFlow), pump.mostFlow);
-    const given = headOf(pump, onCurve);
-    if (given < head * (1 - EQUAL_WITHIN)) {
-      this.#miss({ code: "head-too-low", found: amount("head", given), limit: amount("head", head) });
-      return;
-    }
-    const isUnstable = this.#startsBelowSystem(pump);
-    const most = Math.min(pump.mostFlow, flow * MOST_EXCESS);
-    const surplus = (at: number): number => headOf(pump, at) - system.headAt(at);
-    if (given <= head * (1 + EQUAL_WITHIN)) {
-      this.#found.push({ curve: this.#curve, pump, flow, head, isUnstable });
-      return;
-    }
-    if (surplus(most) > 0) {
-      this.#miss(stillAbove(most, flow));
-      return;
-    }
-    const runsAt = this.#falls(pump, onCurve) ? brent(surplus, onCurve, most) : this.#crossing(pump);
-    if (runsAt === undefined) return;
-    this.#found.push({ curve: this.#curve, pump, flow: runsAt, head: system.headAt(runsAt), isUnstable });
+    this.#found.push({ curve: this.#curve, runs, isAtOwnSpeeds });
   }
+}
 
-  /** Whether the points fall from the flow on, so that the pump meets a rising system once. */
-  #falls({ curve, flowFactor }: RunningPump, flow: number): boolean {
-    const { points } = curve;
-    const base = flow / flowFactor;
-    for (let i = 1; i < points.length; i += 1) {
-      const [before, point] = [points[i - 1] as PumpCurvePoint, points[i] as PumpCurvePoint];
-      if (point.flow > base && point.head > before.head) return false;
-    }
-    return true;
-  }
+function running(
+  inLiquid: CurveInLiquid,
+  by: "speed" | "trim",
+  ratio: number,
+  exponents?: TrimExponents,
+): RunningPump | undefined {
+  const [speedRatio, trimRatio] = by === "speed" ? [ratio, 1] : [1, ratio];
+  const pump = andThen(inLiquid(speedRatio, trimRatio), (curve) =>
+    ratio === 1
+      ? succeed(asGiven(curve))
+      : runningPump({ curve, speedRatio, trimRatio, ...(exponents && { trimExponents: exponents }) }),
+  );
+  return pump.ok ? pump.value : undefined;
+}
 
-  /** The stable crossing of greatest flow of a curve that rises somewhere. */
-  #crossing(pump: RunningPump): number | undefined {
-    const crossing = curveCrossing({ pump: equalPumps(pump, 1, "parallel"), system: this.#duty.system });
-    return crossing.ok ? crossing.value.flow : undefined;
+/** The ratio at which the curve goes through a case, or the least one where that gives more still. */
+function ratioThrough(
+  { duty, inLiquid }: Case,
+  by: "speed" | "trim",
+  least: number,
+  most: number,
+  exponents: TrimExponents,
+): number | Miss | undefined {
+  const { flow, head } = duty;
+  const asDrawn = inLiquid(1, 1);
+  if (!asDrawn.ok) return undefined;
+  const { leastFlow, mostFlow } = asDrawn.value;
+  // Within these the flow carried back stands on the curve.
+  const low = Math.max(least, (flow / mostFlow) ** (1 / exponents.flow));
+  const high = leastFlow > 0 ? Math.min(most, (flow / leastFlow) ** (1 / exponents.flow)) : most;
+  if (!(low <= high)) {
+    return { code: "curve-ends-before", found: amount("flow", mostFlow * most), limit: amount("flow", flow) };
   }
+  const surplus = (ratio: number): number => {
+    const pump = running(inLiquid, by, ratio, exponents);
+    if (pump === undefined) return Number.NaN;
+    return headOf(pump, Math.min(Math.max(flow, pump.leastFlow), pump.mostFlow)) - head;
+  };
+  const [atLow, atHigh] = [surplus(low), surplus(high)];
+  if (atHigh < 0) {
+    return { code: "head-too-low", found: amount("head", atHigh + head), limit: amount("head", head) };
+  }
+  return atLow >= 0 ? low : brent(surplus, low, high);
+}
 
-  #startsBelowSystem(pump: RunningPump): boolean {
-    return pump.leastFlow === 0 && headOf(pump, 0) < this.#duty.system.headAt(0);
+/** Why a pump at its speed and trim does not give the flow of a case, as far as two readings of its curve tell. */
+function missOf(pump: RunningPump, { flow, head, system }: AskedDuty): Miss | undefined {
+  if (flow > pump.mostFlow * (1 + EQUAL_WITHIN)) {
+    return { code: "curve-ends-before", found: amount("flow", pump.mostFlow), limit: amount("flow", flow) };
   }
+  if (flow < pump.leastFlow * (1 - EQUAL_WITHIN)) {
+    return { code: "curve-begins-after", found: amount("flow", pump.leastFlow), limit: amount("flow", flow) };
+  }
+  const given = headOf(pump, onCurve(pump, flow));
+  if (given < head * (1 - EQUAL_WITHIN)) {
+    return { code: "head-too-low", found: amount("head", given), limit: amount("head", head) };
+  }
+  if (given <= head * (1 + EQUAL_WITHIN)) return undefined;
+  const most = Math.min(pump.mostFlow, flow * MOST_EXCESS);
+  return headOf(pump, most) > system.headAt(most) ? stillAbove(most, flow) : undefined;
+}
+
+function onCurve({ leastFlow, mostFlow }: RunningPump, flow: number): number {
+  return Math.min(Math.max(flow, leastFlow), mostFlow);
+}
+
+/** Where a pump that meets a case runs in it. */
+function runOf(pump: RunningPump, duty: AskedDuty): CaseRun | undefined {
+  const { flow, head, system } = duty;
+  const isUnstable = pump.leastFlow === 0 && headOf(pump, 0) < system.headAt(0);
+  const from = onCurve(pump, flow);
+  if (headOf(pump, from) <= head * (1 + EQUAL_WITHIN)) return { duty, pump, flow, head, isUnstable };
+  const most = Math.min(pump.mostFlow, flow * MOST_EXCESS);
+  const surplus = (at: number): number => headOf(pump, at) - system.headAt(at);
+  const runsAt = falls(pump, from) ? brent(surplus, from, most) : crossing(pump, duty);
+  return runsAt === undefined ? undefined : { duty, pump, flow: runsAt, head: system.headAt(runsAt), isUnstable };
+}
+
+/** Whether the points fall from the flow on, so that the pump meets a rising system once. */
+function falls({ curve, flowFactor }: RunningPump, flow: number): boolean {
+  const { points } = curve;
+  const base = flow / flowFactor;
+  for (let i = 1; i < points.length; i += 1) {
+    const [before, point] = [points[i - 1] as PumpCurvePoint, points[i] as PumpCurvePoint];
+    if (point.flow > base && point.head > before.head) return false;
+  }
+  return true;
+}
+
+/** The stable crossing of greatest flow of a curve that rises somewhere. */
+function crossing(pump: RunningPump, { system }: SelectionDuty): number | undefined {
+  const found = curveCrossing({ pump: equalPumps(pump, 1, "parallel"), system });
+  return found.ok ? found.value.flow : undefined;
 }

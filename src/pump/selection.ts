@@ -1,12 +1,12 @@
 import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
-import { fail, type Result, succeed } from "../basis/result.ts";
+import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { OfferedPump } from "./offered-pump.ts";
 import type { ReadyPump } from "./ready-pump.ts";
 import type { SelectionDuty } from "./selection-duty.ts";
-import { type JudgedPump, judge } from "./selection-judge.ts";
-import type { LeftOutCode, Reason } from "./selection-reason.ts";
-import { SCORE_RULE } from "./selection-score.ts";
-import { settingsOf } from "./selection-setting.ts";
+import { type HeldSetting, held, type JudgedPump, type Judging, judged } from "./selection-judge.ts";
+import { type Miss, nearerMiss } from "./selection-miss.ts";
+import { PART_NAMES, SCORE_PARTS, SCORE_RULE, SCORE_WEIGHTS, type ScoreWeights } from "./selection-score.ts";
+import { type AskedDuty, type SpeedControl, settingsOf } from "./selection-setting.ts";
 
 export interface RankedPump extends JudgedPump {
   /** 1 for the best. */
@@ -15,7 +15,7 @@ export interface RankedPump extends JudgedPump {
 
 export interface LeftOutPump {
   readonly pump: OfferedPump;
-  readonly reason: Reason<LeftOutCode>;
+  readonly reason: Miss;
 }
 
 export interface Selection {
@@ -27,7 +27,14 @@ export interface Selection {
 
 export interface SelectionInput {
   readonly pumps: readonly ReadyPump[];
-  readonly duty: SelectionDuty;
+  /** The duty as stated, and its other cases after it: a pump has to meet every one, with one speed and trim. */
+  readonly duties: readonly [SelectionDuty, ...SelectionDuty[]];
+  /** "variable": each case at the speed that gives its flow; "fixed" where left out. */
+  readonly speedControl?: SpeedControl;
+  /** `SCORE_WEIGHTS` where left out. */
+  readonly weights?: ScoreWeights;
+  /** The greatest pressure that anything behind the pumps holds, gauge, Pa. */
+  readonly greatestPressure?: number;
 }
 
 export const selectionMethod = {
@@ -47,25 +54,27 @@ export const selectionMethod = {
 const SAME_SCORE = 1e-9;
 
 /**
- * Holds pumps against a duty: each by its best curve, speed and trim within its limits, best first, the others with why
- * not. A pump meets the duty where its head at the flow is at least the system's; it runs where the curves cross. Pumps
- * that keep every rule (preferred region, NPSH margin, excess of flow, starting alone) come first, then the score
- * decides (`SCORE_WEIGHTS`); no place hangs on pumps left out.
- * Fails: flow, head or density not above zero; a flow beyond the system curve.
+ * Holds pumps against a duty in all its cases: each pump by its best curve, speed and trim within its limits, best first,
+ * the others with why not. A pump meets a case where its head at the flow is at least the system's; it runs where the
+ * curves cross; it is ranked where it meets every case, its greatest pressure is within its casing's and the one stated,
+ * and its NPSH required is there. Pumps that keep every rule in every case (preferred region, NPSH margin, excess of flow,
+ * starting alone) come first, then the least of its scores decides (`SCORE_WEIGHTS`); no place hangs on pumps left out or
+ * on the order of the cases.
+ * Fails: flow, head or density not above zero; a flow beyond the system curve; a weight below zero, or none above.
  * Source: house choice of score; ANSI/HI 9.6.3; ANSI/HI 9.6.1.
  */
-export function selectPumps({ pumps, duty }: SelectionInput): Result<Selection> {
-  const head = duty.system.headAt(duty.flow);
-  const checked = checkInputs(selectionMethod, { flow: duty.flow, head, density: duty.density });
-  if (!checked.ok) return checked;
-  const { mostFlow } = duty.system;
-  if (duty.flow > mostFlow) return fail([outOfRange("flow", "flow", duty.flow, "at most", mostFlow)]);
+export function selectPumps(input: SelectionInput): Result<Selection> {
+  const { pumps, duties, speedControl = "fixed", weights = SCORE_WEIGHTS, greatestPressure } = input;
+  const findings = [...duties.flatMap(dutyFindings), ...weightFindings(weights)];
+  if (findings.length > 0) return fail(findings);
+  const asked = duties.map((duty): AskedDuty => ({ ...duty, head: duty.system.headAt(duty.flow) }));
+  const judging: Judging = { weights, ...(greatestPressure !== undefined && { greatestPressure }) };
   const fitting: JudgedPump[] = [];
   const leftOut: LeftOutPump[] = [];
   for (const pump of pumps) {
-    const held = heldAgainst(pump, duty, head);
-    if ("reason" in held) leftOut.push(held);
-    else fitting.push(held);
+    const best = bestSetting(pump, asked, speedControl, judging);
+    if ("code" in best) leftOut.push({ pump: pump.offered, reason: best });
+    else fitting.push(judged(pump.offered, best));
   }
   fitting.sort((one, other) => {
     if (one.keepsRules !== other.keepsRules) return one.keepsRules ? -1 : 1;
@@ -74,48 +83,46 @@ export function selectPumps({ pumps, duty }: SelectionInput): Result<Selection> 
   return succeed({ ranked: fitting.map((pump, i) => ({ rank: i + 1, ...pump })), leftOut });
 }
 
+function dutyFindings({ name, flow, density, system }: SelectionDuty): readonly Finding[] {
+  const checked = checkInputs(selectionMethod, { flow, head: system.headAt(flow), density });
+  const { mostFlow } = system;
+  const found =
+    checked.ok && flow > mostFlow ? [outOfRange("flow", "flow", flow, "at most", mostFlow)] : checked.findings;
+  return name === undefined ? found : found.map((finding) => ({ ...finding, subject: `${finding.subject} (${name})` }));
+}
+
+function weightFindings(weights: ScoreWeights): readonly Finding[] {
+  const below = SCORE_PARTS.filter((key) => !(weights[key] >= 0 && Number.isFinite(weights[key])));
+  const sum = SCORE_PARTS.reduce((total, key) => total + weights[key], 0);
+  if (below.length === 0 && sum <= 0) return [outOfRange("weights", "ratio", sum, "above", 0)];
+  return below.map((key) => outOfRange(`weight of ${PART_NAMES[key]}`, "ratio", weights[key], "at least", 0));
+}
+
 function steps(score: number): number {
   return Math.round(score / SAME_SCORE);
 }
 
-function heldAgainst(pump: ReadyPump, duty: SelectionDuty, dutyHead: number): JudgedPump | LeftOutPump {
-  let best: JudgedPump | undefined;
-  let missed: Reason<LeftOutCode> | undefined;
+function bestSetting(
+  pump: ReadyPump,
+  duties: readonly AskedDuty[],
+  speedControl: SpeedControl,
+  judging: Judging,
+): HeldSetting | Miss {
+  let best: HeldSetting | undefined;
+  let missed: Miss | undefined;
   for (const curve of pump.curves) {
-    const found = settingsOf(curve, duty, dutyHead);
+    const found = settingsOf(curve, duties, speedControl);
     if (found.missed !== undefined) missed = nearerMiss(missed, found.missed);
     for (const setting of found.settings) {
-      const judged = judge(pump.offered, setting, duty, dutyHead);
-      if ("code" in judged) missed = nearerMiss(missed, judged);
-      else if (best === undefined || isBetter(judged, best)) best = judged;
+      const one = held(pump.offered, setting, judging);
+      if ("code" in one) missed = nearerMiss(missed, one);
+      else if (best === undefined || isBetter(one, best)) best = one;
     }
   }
-  return best ?? { pump: pump.offered, reason: missed ?? { code: "curve-not-usable" } };
+  return best ?? missed ?? { code: "curve-not-usable" };
 }
 
-function isBetter(one: JudgedPump, other: JudgedPump): boolean {
+function isBetter(one: HeldSetting, other: HeldSetting): boolean {
   if (one.keepsRules !== other.keepsRules) return one.keepsRules;
   return steps(one.score) > steps(other.score);
-}
-
-/** The reason that came nearest to meeting the duty, from the farthest; of equal ones the least miss. */
-const NEARNESS: readonly LeftOutCode[] = [
-  "curve-not-usable",
-  "outside-its-limits",
-  "curve-begins-after",
-  "curve-ends-before",
-  "head-too-low",
-  "far-too-large",
-  "point-beyond-curve",
-  "far-below-best",
-  "npsh-too-high",
-];
-
-function nearerMiss(one: Reason<LeftOutCode> | undefined, other: Reason<LeftOutCode>): Reason<LeftOutCode> {
-  if (one === undefined) return other;
-  const [first, second] = [NEARNESS.indexOf(one.code), NEARNESS.indexOf(other.code)];
-  if (first !== second) return first > second ? one : other;
-  const gap = ({ found, limit }: Reason): number =>
-    found === undefined || limit === undefined ? 0 : Math.abs(found.value / limit.value - 1);
-  return gap(other) < gap(one) ? other : one;
 }

@@ -1,13 +1,13 @@
 import { andThen, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
-import type { RankedPump, Selection } from "../pump/selection.ts";
+import type { Selection } from "../pump/selection.ts";
 import type { SelectionDuty } from "../pump/selection-duty.ts";
+import type { CaseFigures } from "../pump/selection-judge.ts";
 import { type PumpRatios, pumpRatios } from "./as-pumped.ts";
 
-/** A duty as pumps known on water are held against it, and the ranking brought back to the liquid as pumped. */
+/** A duty as pumps known on water are held against it. */
 export interface OnWater extends PumpRatios {
   readonly duty: SelectionDuty;
-  readonly asPumped: (selection: Selection) => Selection;
 }
 
 /**
@@ -22,7 +22,7 @@ export interface OnWater extends PumpRatios {
 export function onWater(liquid: LiquidState, duty: SelectionDuty): Result<OnWater> {
   return andThen(pumpRatios(liquid, null), (ratios) => {
     const { headRatio, efficiencyRatio } = ratios;
-    const { system, npshAvailable, npshMargin } = duty;
+    const { system, npshAvailable, npshMargin, shutIn } = duty;
     return succeed({
       ...ratios,
       duty: {
@@ -31,23 +31,37 @@ export function onWater(liquid: LiquidState, duty: SelectionDuty): Result<OnWate
         density: (duty.density * headRatio) / efficiencyRatio,
         ...(npshAvailable !== undefined && { npshAvailable: (flow: number) => npshAvailable(flow) * headRatio }),
         ...(npshMargin !== undefined && { npshMargin: npshMargin * headRatio }),
+        ...(shutIn !== undefined && { shutIn: { ...shutIn, perMetre: shutIn.perMetre * headRatio } }),
       },
-      asPumped: ({ ranked, leftOut }: Selection) => ({
-        ranked: ranked.map((pump) => onLiquid(pump, ratios)),
-        leftOut,
-      }),
     });
   });
 }
 
-/** Head, efficiency and NPSH of a ranked pump on the liquid, in m of it. Its reasons speak of its curve for water. */
-function onLiquid(pump: RankedPump, { headRatio, efficiencyRatio }: PumpRatios): RankedPump {
-  const { efficiency, npshRequired, npshMargin } = pump;
+/**
+ * A ranking by curves for water with heads, efficiencies and NPSH on the liquid as pumped, in m of it, by the ratios of
+ * each case. Its reasons speak of the curves for water.
+ */
+export function asPumped({ ranked, leftOut }: Selection, cases: readonly PumpRatios[]): Selection {
+  const [first] = cases;
   return {
-    ...pump,
-    head: pump.head * headRatio,
+    ranked: ranked.map((pump) => ({
+      ...pump,
+      ...(first && onLiquid(pump, first)),
+      cases: pump.cases.map((one, i) => ({ ...one, ...onLiquid(one, cases[i] as PumpRatios) })),
+    })),
+    leftOut,
+  };
+}
+
+function onLiquid(
+  { head, efficiency, npshRequired, npshAvailable, npshMargin }: CaseFigures,
+  { headRatio, efficiencyRatio }: PumpRatios,
+): Partial<CaseFigures> {
+  return {
+    head: head * headRatio,
     ...(efficiency !== undefined && { efficiency: efficiency * efficiencyRatio }),
     ...(npshRequired !== undefined && { npshRequired: npshRequired / headRatio }),
+    ...(npshAvailable !== undefined && { npshAvailable: npshAvailable / headRatio }),
     ...(npshMargin !== undefined && { npshMargin: npshMargin / headRatio }),
   };
 }

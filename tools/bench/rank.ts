@@ -79,7 +79,7 @@ function thousandDuties(): number {
     const { density } = water.value;
     const selection = selectPumps({
       pumps,
-      duty: { flow, system: system.value, density, npshAvailable: (at) => 8 - 500 * at * at },
+      duties: [{ flow, system: system.value, density, npshAvailable: (at) => 8 - 500 * at * at }],
     });
     if (selection.ok) ranked += selection.value.ranked.length;
   }

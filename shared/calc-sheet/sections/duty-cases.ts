@@ -1,7 +1,7 @@
-import type { Pipe } from "../../../src/pipework/pipe.ts";
 import { OPERATINGPOINT } from "../../catalogue/entries/station.ts";
 import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
 import type { ColumnKeyOf } from "../../catalogue/entry.ts";
+import { ages } from "../../duty/aged-pipe.ts";
 import { type Duty, type DutyCase, pumpsSideBySide } from "../../duty/duty.ts";
 import { isSlurry } from "../../duty/slurry.ts";
 import {
@@ -361,21 +361,4 @@ export function whereGiven(
 ): Expression {
   const found = part(record, of);
   return ifNumber(found, then(found), otherwise);
-}
-
-/** Whether any pipe of the duty grows rougher by the roughness stated. */
-function ages(duty: Duty): boolean {
-  const { agedRoughness, suctionLine, dischargeLine } = duty;
-  if (agedRoughness === undefined) return duty.state.agedRoughness === "unreadable";
-  return [...suctionLine, ...dischargeLine].some(
-    ({ segment }) => segment !== undefined && growsRougher(segment.pipe, agedRoughness),
-  );
-}
-
-/** Hose is replaced rather than left to age; a pipe rougher already, or one that goes by its C, stays as stated. */
-export function growsRougher(
-  { roughness, frictionMultiplier, hazenWilliams }: Pick<Pipe, "roughness" | "frictionMultiplier" | "hazenWilliams">,
-  aged: number,
-): boolean {
-  return frictionMultiplier === undefined && hazenWilliams === undefined && roughness < aged;
 }

@@ -1,5 +1,6 @@
 import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { OPERATINGPOINT } from "../../catalogue/entries/station.ts";
+import { growsRougher } from "../../duty/aged-pipe.ts";
 import type { Duty, DutyPump, DutySegment } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
 import { type Call, callOf, cell, constant, type Expression, join, product, range, ratio, sum } from "../expression.ts";
@@ -9,7 +10,6 @@ import {
   type DutyState,
   dutyCases,
   firstOnSystem,
-  growsRougher,
   isStation,
   recordOf,
   type StateCurve,

@@ -1,11 +1,11 @@
+import { STANDARD_ATMOSPHERE } from "../../../src/basis/constants.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount, andThen, type Finding, succeed } from "../../../src/basis/result.ts";
 import { kinematicViscosityOf, type LiquidState } from "../../../src/liquid/liquid.ts";
 import { readyPump } from "../../../src/pump/ready-pump.ts";
-import { type RankedPump, type Selection, selectionMethod, selectPumps } from "../../../src/pump/selection.ts";
-import { type SelectionDuty, selectionSystem } from "../../../src/pump/selection-duty.ts";
+import { type RankedPump, type Selection, selectionMethod } from "../../../src/pump/selection.ts";
 import { THIN_VISCOSITY, viscousCorrectionMethod } from "../../../src/pump/viscous-correction.ts";
-import { onWater } from "../../../src/slurry/selection-on-water.ts";
+import { rankedForStation, type StationAsked, stationAsked } from "../../../src/station/station-ranking.ts";
 import type { CurveTable } from "../../pump-table/curve-table.ts";
 import { reasonsText, reasonText } from "../../pump-table/reason-text.ts";
 import { findingText } from "../../text/finding-text.ts";
@@ -89,26 +89,29 @@ export const RANKPUMPS = defineEntry({
   ) =>
     andThen(pumped.at(kelvin), (state) =>
       andThen(
-        selectionSystem({ flow, staticHead, suctionLine, dischargeLine, pressureDifference: 0, liquid: state }),
-        (system) =>
-          andThen(
-            onWater(state, { flow, system, density: state.density, kinematicViscosity: kinematicViscosityOf(state) }),
-            ({ duty, asPumped }) => ranking(table, duty, asPumped, state, unitSet),
-          ),
+        stationAsked([
+          {
+            flow,
+            staticHead,
+            suctionLine,
+            dischargeLine,
+            sourcePressure: 0,
+            deliveryPressure: 0,
+            frictionMargin: 0,
+            pumps: 1,
+            arrangement: "parallel",
+            atmosphericPressure: STANDARD_ATMOSPHERE,
+            liquid: state,
+          },
+        ]),
+        (asked) => ranking(table, asked, state, unitSet),
       ),
     ),
 });
 
-function ranking(
-  table: CurveTable,
-  duty: SelectionDuty,
-  asPumped: (selection: Selection) => Selection,
-  state: LiquidState,
-  unitSet: UnitSetName,
-) {
+function ranking(table: CurveTable, asked: StationAsked, state: LiquidState, unitSet: UnitSetName) {
   const pumps = table.pumps.filter(({ usable }) => usable).map(readyPump);
-  return andThen(selectPumps({ pumps, duty }), (found) => {
-    const selection = asPumped(found);
+  return andThen(rankedForStation(asked, { pumps }), (selection) => {
     return succeed(
       [
         ...selection.ranked.map((pump) => rankedRow(pump, unitSet)),

@@ -21,7 +21,7 @@ const SAME = 1e-9;
  * own speed and diameter, and has no ratios.
  */
 export function pumpTextOf(ranked: RankedPump, units: UnitSetName): PumpText {
-  const { onWater: running, pump, speed, diameter } = ranked;
+  const { onWater: running, running: ofFirst, pump, speed, diameter } = ranked;
   const isByRatios = isSimilar(running);
   const { points, speedRatio, trimRatio } = isByRatios
     ? { points: running.curve.points, speedRatio: running.speedRatio, trimRatio: running.trimRatio }
@@ -29,7 +29,7 @@ export function pumpTextOf(ranked: RankedPump, units: UnitSetName): PumpText {
   return {
     ...EMPTY_PUMP,
     name: pump.name,
-    speed: speed === undefined ? "" : written(speed / speedRatio, "speed", units),
+    speed: speed === undefined ? "" : written(speed / (isByRatios ? ofFirst.speedRatio : 1), "speed", units),
     impellerDiameter: diameter === undefined ? "" : written(diameter / trimRatio, "size", units),
     points: points.map((point) => pointText(point, units)),
     speedRatio: speedRatio === 1 ? "" : plain(speedRatio),

@@ -74,14 +74,22 @@ function cardView(context: PaneContext, pump: RankedPump): TemplateResult {
 }
 
 /** What the ranking rests on, in words. */
-function basisText({ duty, asked }: Ranking): string {
+function basisText({ duty, asked, otherCases }: Ranking): string {
   const { frictionMargin = 0 } = duty;
   const margin = frictionMargin === 0 ? "" : ` with the margin of ${figures(100 * frictionMargin)} % on losses`;
   const npsh =
     asked?.npshAvailable === undefined
       ? " NPSH is not judged, since NPSH available is not known."
       : " NPSH margin at the lift and altitude stated.";
-  return `Each pump at the speed or trim that meets the flow on the system${margin}; pumps that keep every rule first.${npsh} ${stationText(duty)}`;
+  return `Each pump at the speed or trim that meets the flow on the system${margin}; pumps that keep every rule first.${npsh} ${stationText(duty)}${casesText(duty, otherCases)}`;
+}
+
+/** Which cases a pump has to meet beside the duty as stated, and how. */
+function casesText({ speedControl }: Duty, otherCases: readonly string[]): string {
+  if (otherCases.length === 0) return "";
+  const named = otherCases.map((name) => `“${name}”`).join(", ");
+  const speed = speedControl === "variable" ? "each at its own speed" : "all at one speed and trim";
+  return ` A pump has to meet the duty as stated and ${named}, ${speed}; the case it does worst in decides. Figures are those of the duty as stated.`;
 }
 
 /** Whether the figures are those of one pump of several. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { growsRougher } from "../../../shared/calc-sheet/sections/duty-cases.ts";
+import { growsRougher } from "../../../shared/duty/aged-pipe.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import { dutyText } from "../../support/duty-of.ts";
 

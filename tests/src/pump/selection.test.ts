@@ -35,7 +35,7 @@ function pumpOf(name: string, curves: readonly OfferedCurve[], limits: PumpLimit
 
 function rank(pumps: readonly OfferedPump[], duty: Partial<SelectionDuty> = {}): Selection {
   const whole = { flow: 0.1, system: systemOf(50), density: WATER, ...duty };
-  const selection = selectPumps({ pumps: pumps.map(readyPump), duty: whole });
+  const selection = selectPumps({ pumps: pumps.map(readyPump), duties: [whole] });
   if (!selection.ok) throw new Error(selection.findings.map(({ code }) => code).join());
   return selection.value;
 }
@@ -316,7 +316,7 @@ describe("curves that droop or end", () => {
   it("refuses a duty without head or flow", () => {
     for (const duty of [{ flow: 0 }, { flow: Number.NaN }, { system: systemOf(0) }, { density: 0 }]) {
       const whole = { flow: 0.1, system: systemOf(50), density: WATER, ...duty };
-      expect(selectPumps({ pumps: [readyPump(RIGHT)], duty: whole }).ok).toBe(false);
+      expect(selectPumps({ pumps: [readyPump(RIGHT)], duties: [whole] }).ok).toBe(false);
     }
   });
 });
