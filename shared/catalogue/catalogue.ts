@@ -6,6 +6,9 @@ import { BOOSTERS } from "./entries/boosters.ts";
 import { DRIVEARRANGEMENT, ENGINESITEPOWER, FUELRATE, MOTORSIZE } from "./entries/drive.ts";
 import { FLYWHEELHOUSINGS, MOTORFRAMES } from "./entries/drive-lists.ts";
 import { ENERGYCOST, LIFECYCLECOST } from "./entries/estimate.ts";
+import { FIELDCHECK, FIELDREASONS } from "./entries/field-check.ts";
+import { FIELDHEAD, TIMEDFLOW } from "./entries/field-head.ts";
+import { FUELTOWATER, WIRETOWATER } from "./entries/field-power.ts";
 import { FINDINGS } from "./entries/findings.ts";
 import { FLANGEDIMENSIONS } from "./entries/flange-dimensions.ts";
 import { MINTHERMALFLOW, NPSHLIMITFLOW, SHUTOFFHEATING } from "./entries/flow-limits.ts";
@@ -154,6 +157,12 @@ const FUNCTIONS: readonly Entry[] = [
   MINTHERMALFLOW,
   SHUTOFFHEATING,
   ACCEPTANCETEST,
+  TIMEDFLOW,
+  FIELDHEAD,
+  WIRETOWATER,
+  FUELTOWATER,
+  FIELDCHECK,
+  FIELDREASONS,
   PUMPMAXPOWER,
   OPERATINGPOINT,
   PUMPSTOPS,

@@ -177,6 +177,9 @@ export interface FieldFindings {
   "specific-consumption-of-diesel": null;
   "band-of-house": null;
   "field-no-guarantee": null;
+  "field-speed-missing": null;
+  "field-speed-taken": null;
+  "field-one-point": null;
 }
 
 /** Names of pipes and hoses. */

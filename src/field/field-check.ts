@@ -9,7 +9,7 @@ import type { PumpCurve } from "../pump/pump-curve.ts";
 import { efficiencyAtFlow, headAtFlow, headOf, shaftPowerAtFlow } from "../pump/pump-reading.ts";
 import { type RunningPump, runningPump, runningPumpMethod } from "../pump/running-pump.ts";
 import type { AcceptanceGradeRow } from "../tables/acceptance-grades.ts";
-import { rootSumSquare, sizeOf, type Uncertainty, uncertaintyOf } from "./uncertainty.ts";
+import { rootSumSquare, type Uncertainty, uncertaintyOf } from "./uncertainty.ts";
 
 /** What was measured at one setting of the valve. */
 export interface FieldPoint {
@@ -26,7 +26,7 @@ export interface FieldPoint {
 /** Of each reading, at two standard deviations. */
 export interface FieldUncertainties {
   readonly flow: Uncertainty | null;
-  readonly head: Uncertainty;
+  readonly head: Uncertainty | null;
   readonly power: Uncertainty | null;
   readonly speed: Uncertainty | null;
 }
@@ -170,14 +170,16 @@ interface Relatives {
 function relativesOf({ flow, head, shaftPower }: FieldPoint, stated: FieldUncertainties): Result<Relatives> {
   const none = succeed(0);
   return andThen(flow === 0 ? none : uncertaintyOf(flow, stated.flow, "flow"), (ofFlow) =>
-    andThen(shaftPower === null ? none : uncertaintyOf(shaftPower, stated.power, "power"), (ofPower) =>
-      andThen(uncertaintyOf(1, stated.speed, "speed"), (ofSpeed) =>
-        succeed({
-          flow: flow === 0 ? 0 : ofFlow / flow,
-          head: sizeOf(stated.head, head) / head,
-          power: shaftPower === null ? 0 : ofPower / shaftPower,
-          speed: ofSpeed,
-        }),
+    andThen(uncertaintyOf(head, stated.head, "head"), (ofHead) =>
+      andThen(shaftPower === null ? none : uncertaintyOf(shaftPower, stated.power, "power"), (ofPower) =>
+        andThen(uncertaintyOf(1, stated.speed, "speed"), (ofSpeed) =>
+          succeed({
+            flow: flow === 0 ? 0 : ofFlow / flow,
+            head: ofHead / head,
+            power: shaftPower === null ? 0 : ofPower / shaftPower,
+            speed: ofSpeed,
+          }),
+        ),
       ),
     ),
   );

@@ -35,8 +35,7 @@ export const plantEfficiencyMethod = {
     density: { name: "density", symbol: "ρ", quantity: "density", above: 0 },
     power: { name: "electric power", quantity: "electricPower", above: 0, atMost: 1e9 },
     motorEfficiency: { ...SHARE, name: "motor efficiency", symbol: "η_m" },
-    driveEfficiency: { ...SHARE, name: "drive efficiency", symbol: "η_vfd" },
-    transmissionEfficiency: { ...SHARE, name: "transmission efficiency", symbol: "η_t" },
+    driveEfficiency: { ...SHARE, name: "drive efficiency", symbol: "η_d" },
     fuelFlow: { name: "fuel flow", quantity: "fuelFlow", above: 0 },
   },
 } as const satisfies Method<string>;
@@ -45,7 +44,6 @@ const WHOLE = {
   power: 1,
   motorEfficiency: 1,
   driveEfficiency: 1,
-  transmissionEfficiency: 1,
   fuelFlow: 1,
 };
 
@@ -55,10 +53,8 @@ export interface ElectricPlantInput extends WaterSide {
   readonly powerInstrument: Uncertainty | null;
   /** At its load, 0 to 1; null where it is not known: the pump's own efficiency stays open. */
   readonly motorEfficiency: number | null;
-  /** Of what changes its speed, 0 to 1; 1 where there is none. */
+  /** Of frequency converter, belts and gear together, 0 to 1; 1 where it is coupled. */
   readonly driveEfficiency: number;
-  /** Of belt or gear, 0 to 1; 1 where it is coupled. */
-  readonly transmissionEfficiency: number;
 }
 
 export interface ElectricPlant {
@@ -78,21 +74,20 @@ export interface ElectricPlant {
 
 /**
  * Efficiency of a pumping plant on electricity, from meter to water, and of its pump where the motor's is known.
- * Formula: P_w = ρ g Q H; η = P_w/P_wire; η_pump = P_w/(P_wire η_m η_vfd η_t); (u_η/η)² = (u_Q/Q)² + (u_H/H)² + (u_P/P)²
+ * Formula: P_w = ρ g Q H; η = P_w/P_wire; η_pump = P_w/(P_wire η_m η_d); (u_η/η)² = (u_Q/Q)² + (u_H/H)² + (u_P/P)²
  * Fails: out-of-range inputs; efficiency-above-one, more at the water than at the meter.
  * Warns: pump-efficiency-above-one; instrument-assumed.
  * Source: ISO 17769-1; JCGM 100, 5.1.6; Nebraska pumping plant performance criteria.
  */
 export function electricPlant(input: ElectricPlantInput): Result<ElectricPlant> {
-  const { power, motorEfficiency, driveEfficiency, transmissionEfficiency } = input;
-  const shares = { motorEfficiency: motorEfficiency ?? 1, driveEfficiency, transmissionEfficiency };
+  const { power, motorEfficiency, driveEfficiency } = input;
+  const shares = { motorEfficiency: motorEfficiency ?? 1, driveEfficiency };
   return andThen(waterPowerOf(input, { power, ...shares }), (waterPower) => {
     const wireToWater = waterPower / power;
     if (wireToWater >= 1) return fail([outOfRange("wire-to-water efficiency", "percent", wireToWater, "below", 1)]);
     return andThen(uncertaintyOf(power, input.powerInstrument, "power"), (ofPower) =>
       andThen(uncertaintyOf(input.flow, input.flowInstrument, "flow"), (ofFlow) => {
-        const shaftPower =
-          motorEfficiency === null ? null : power * motorEfficiency * driveEfficiency * transmissionEfficiency;
+        const shaftPower = motorEfficiency === null ? null : power * motorEfficiency * driveEfficiency;
         const pumpEfficiency = shaftPower === null ? null : waterPower / shaftPower;
         const powerUncertainty = ofPower / power;
         return succeed(
@@ -119,8 +114,8 @@ export interface EnginePlantInput extends WaterSide {
   readonly fuelInstrument: Uncertainty | null;
   /** kg/J; null where it is not known: the pump's own efficiency stays open. */
   readonly specificConsumption: number | null;
-  /** 0 to 1; 1 where it is coupled. */
-  readonly transmissionEfficiency: number;
+  /** Of belts and gear together, 0 to 1; 1 where it is coupled. */
+  readonly driveEfficiency: number;
 }
 
 export interface EnginePlant {
@@ -144,14 +139,14 @@ export interface EnginePlant {
 /**
  * Performance of a pumping plant on an engine: energy of the water from its fuel, and the pump's efficiency where the
  * specific consumption of a diesel is known.
- * Formula: e = P_w/V̇; P_shaft = V̇ ρ_fuel/b × η_t; (u/η)² = (u_Q/Q)² + (u_H/H)² + (u_V/V)² (+ (8 %)² of b)
+ * Formula: e = P_w/V̇; P_shaft = V̇ ρ_fuel/b × η_d; (u/η)² = (u_Q/Q)² + (u_H/H)² + (u_V/V)² (+ (8 %)² of b)
  * Fails: out-of-range inputs; specific-consumption-of-diesel, one stated for another fuel.
  * Warns: pump-efficiency-above-one; instrument-assumed.
  * Source: Nebraska pumping plant performance criteria; density of EN 590 (from memory).
  */
 export function enginePlant(input: EnginePlantInput): Result<EnginePlant> {
-  const { fuel, fuelFlow, specificConsumption, transmissionEfficiency } = input;
-  return andThen(waterPowerOf(input, { fuelFlow, transmissionEfficiency }), (waterPower) => {
+  const { fuel, fuelFlow, specificConsumption, driveEfficiency } = input;
+  return andThen(waterPowerOf(input, { fuelFlow, driveEfficiency }), (waterPower) => {
     const isDiesel = fuel.fuel === "diesel";
     if (specificConsumption !== null && !isDiesel) {
       return fail([{ code: "specific-consumption-of-diesel", kind: "error", subject: "fuel", given: fuel.fuel }]);
@@ -166,9 +161,7 @@ export function enginePlant(input: EnginePlantInput): Result<EnginePlant> {
       andThen(uncertaintyOf(input.flow, input.flowInstrument, "flow"), (ofFlow) => {
         const waterEnergy = waterPower / fuelFlow;
         const shaftPower =
-          specificConsumption === null
-            ? null
-            : ((fuelFlow * DIESEL_DENSITY) / specificConsumption) * transmissionEfficiency;
+          specificConsumption === null ? null : ((fuelFlow * DIESEL_DENSITY) / specificConsumption) * driveEfficiency;
         const pumpEfficiency = shaftPower === null ? null : waterPower / shaftPower;
         const plantUncertainty = rootSumSquare(ofFlow / input.flow, relativeOfHead(input), ofFuel / fuelFlow);
         return succeed(

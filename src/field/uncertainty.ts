@@ -98,8 +98,11 @@ function unknown(given: string, of: Measured, subject: string): Finding {
   return { code: "name-unknown", kind: "error", subject, given, suggestions };
 }
 
-/** What stands in where nothing is stated. Flow: a clamp-on meter, the least sure of the usual ones. House choice. */
-const USUAL = { flow: 0.05, power: 0.02, speed: 0.001 } as const;
+/**
+ * What stands in where nothing is stated: flow of a clamp-on meter, the least sure of the usual ones; head of two bourdon
+ * gauges; power of a utility meter; speed of a tachometer. House choice.
+ */
+const USUAL = { flow: 0.05, head: 0.02, power: 0.02, speed: 0.001 } as const;
 
 /** Of a reading at two standard deviations, in its own unit. Warns: instrument-assumed where none is stated. */
 export function uncertaintyOf(reading: number, stated: Uncertainty | null, of: keyof typeof USUAL): Result<number> {

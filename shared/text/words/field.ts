@@ -26,4 +26,9 @@ export const fieldWords: WordsOf<keyof FieldFindings> = {
     `no grade of acceptance is stated; the pump is held against a band of ±${say.amount(f.found)} of head, this product's own choice`,
   "field-no-guarantee": (f) =>
     `the band is that of grade ${f.given}; readings on site do not settle a guarantee unless the contract says so`,
+  "field-speed-missing": (f) => `${f.subject} is missing: a measured speed is held against it`,
+  "field-speed-taken": (f, say) =>
+    `no speed was measured; ${say.amount(f.found)} of the speed of the curve is taken, good to 1 %; a slower motor looks like a worn pump`,
+  "field-one-point": () =>
+    "one reading leaves several causes open; a second at another setting of the valve would part them",
 };

@@ -5,6 +5,7 @@ import { CATALOGUE } from "../../../shared/catalogue/catalogue.ts";
 /** Keys that say something else beside some functions, and why the name is right all the same. */
 const SEVERAL_ABOUTS: Readonly<Record<string, string>> = {
   NPSHR: "at the flow asked, or at best efficiency",
+  curveSpeed: "by which the region goes, or which measured speeds are held against",
   curve: "of one pump, of all that run, or those of several, one below the other",
   dischargeLine: "with the levels of its rows where they count",
   flangeClass: "of a rating, or of a drilling, which has tables beside the classes",

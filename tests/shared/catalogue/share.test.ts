@@ -21,6 +21,9 @@ const SHARES = CATALOGUE.flatMap((entry) =>
 const NEVER_SMALL = [
   "SHAFTPOWER efficiency",
   "ACCEPTANCETEST guaranteedEfficiency",
+  "WIRETOWATER motorEfficiency",
+  "WIRETOWATER driveEfficiency",
+  "FUELTOWATER driveEfficiency",
   "SLURRYDUTY waterEfficiency",
   "ENERGYCOST motorEfficiency",
   "ENERGYCOST driveEfficiency",

@@ -50,7 +50,6 @@ const ELECTRIC = {
   powerInstrument: PART(0),
   motorEfficiency: null,
   driveEfficiency: 1,
-  transmissionEfficiency: 1,
 };
 
 const ENGINE = {
@@ -63,7 +62,7 @@ const ENGINE = {
   fuelFlow: (4 * GALLON) / HOUR,
   fuelInstrument: PART(0),
   specificConsumption: null,
-  transmissionEfficiency: 1,
+  driveEfficiency: 1,
 };
 
 describe("a plant on electricity", () => {
@@ -106,10 +105,8 @@ describe("a plant on electricity", () => {
     const found = good(electricPlant(ELECTRIC));
     expect(found.pumpEfficiency).toBeNull();
     expect(found.wireToWater).toBeCloseTo((1000 * STANDARD_GRAVITY * 0.05 * 30) / 22_000, 12);
-    const geared = good(
-      electricPlant({ ...ELECTRIC, motorEfficiency: 0.9, driveEfficiency: 0.95, transmissionEfficiency: 0.97 }),
-    );
-    expect(geared.shaftPower).toBeCloseTo(22_000 * 0.9 * 0.95 * 0.97, 6);
+    const geared = good(electricPlant({ ...ELECTRIC, motorEfficiency: 0.9, driveEfficiency: 0.95 }));
+    expect(geared.shaftPower).toBeCloseTo(22_000 * 0.9 * 0.95, 6);
   });
 
   it("refuses more at the water than at the meter, and says where a pump has more than there is", () => {
