@@ -9,7 +9,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   functions: ["src", "shared", "functions"],
   taskpane: ["src", "shared", "taskpane"],
   workbench: ["src", "shared", "taskpane", "workbench"],
-  tools: ["src", "shared", "workbench", "tools"],
+  tools: ["src", "shared", "taskpane", "workbench", "tools"],
 };
 
 /** The folders of shared, the ground first. */

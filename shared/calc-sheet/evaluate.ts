@@ -1,26 +1,30 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
-import { call, type Outcome } from "../catalogue/call.ts";
+import type { Outcome } from "../catalogue/call.ts";
 import { notesOf } from "../catalogue/entries/notes.ts";
 import type { Entry } from "../catalogue/entry.ts";
 import { WAITS_FOR } from "../catalogue/parameters/criteria.ts";
 import { type Argument, type Cell, type CellError, isCellError, isRange } from "../cells/cell.ts";
-import { type Call, type Expression, tableCell, wantsSign } from "./expression.ts";
+import { type Call, type Expression, type Handle, wantsSign } from "./expression.ts";
+import { callOnce, type MadeCall, type MadeCalls } from "./remembered-call.ts";
+import type { WorkedCells } from "./worked-cells.ts";
 
-/** A plan while it is worked out: cells and findings by their keys, tables as ranges and by their rows. */
+/** A plan while it is worked out: cells and findings by their keys, tables as ranges. */
 export interface Working {
   readonly unitSet: UnitSetName;
-  readonly cells: Map<string, Argument>;
+  readonly cells: WorkedCells;
   readonly findings: Map<string, readonly Finding[]>;
   readonly ranges: Map<string, readonly (readonly Cell[])[]>;
-  readonly rowCounts: Map<string, number>;
+  /** The calls made for each cell, and those of the working before this one. */
+  readonly calls: Map<string, MadeCall[]>;
+  readonly before: MadeCalls | undefined;
 }
 
 /** What an expression comes to, in the plan's unit set; the findings of its call go under the key. Never throws. */
 export function answerTo(sheet: Working, expression: Expression, key: string): Argument {
   switch (expression.op) {
     case "value":
-      return cellAt(sheet, expression.key);
+      return handleAt(sheet, expression);
     case "range":
       return rangeOf(sheet, expression.key);
     case "constant":
@@ -108,9 +112,9 @@ function single(sheet: Working, expression: Expression, key: string): Cell {
 
 /** The cells of a column of any table, rows in order. */
 function columnOf(sheet: Working, table: string, of: string): readonly Cell[] {
-  const rows = sheet.rowCounts.get(table);
+  const rows = sheet.cells.rowsOf(table);
   if (rows === undefined) return [notPlaced(table)];
-  return Array.from({ length: rows }, (_, row) => (sheet.cells.get(tableCell(table, row, of)) ?? null) as Cell);
+  return Array.from({ length: rows }, (_, row) => (sheet.cells.at(table, row, of) ?? null) as Cell);
 }
 
 function extremeOf(
@@ -124,7 +128,14 @@ function extremeOf(
 }
 
 function cellAt(sheet: Working, key: string): Argument {
-  return sheet.cells.get(key) ?? (sheet.cells.has(key) ? null : notPlaced(key));
+  const cell = sheet.cells.get(key);
+  return cell === undefined ? notPlaced(key) : cell;
+}
+
+function handleAt(sheet: Working, { key, place }: Handle): Argument {
+  if (place === undefined) return cellAt(sheet, key);
+  const cell = sheet.cells.at(place.table, place.row, place.column);
+  return cell === undefined ? notPlaced(key) : cell;
 }
 
 function rangeOf(sheet: Working, table: string): Argument {
@@ -161,7 +172,11 @@ function outcomeOf(sheet: Working, of: Call, key: string): Outcome {
     const answer = answerTo(sheet, arg, key);
     return typeof answer === "number" && wantsSign(of, place, arg) ? `${answer} %` : answer;
   });
-  const outcome = call(entry, withUnits(entry, given, sheet.unitSet));
+  const made = callOnce(entry, withUnits(entry, given, sheet.unitSet), sheet.before?.get(key));
+  const { outcome } = made;
+  const calls = sheet.calls.get(key);
+  if (calls === undefined) sheet.calls.set(key, [made]);
+  else calls.push(made);
   sheet.findings.set(key, outcome.findings);
   return outcome;
 }

@@ -10,6 +10,8 @@ export interface Handle<K extends string = string> {
   readonly quantity?: Quantity;
   /** A box of the duty: where it is blank it has no cell, and a call leaves the argument out. */
   readonly isField?: true;
+  /** A cell of a table: where in it. */
+  readonly place?: { readonly table: string; readonly row: number; readonly column: string };
 }
 
 /** A table whose columns are known by their keys. */
@@ -120,7 +122,13 @@ export function tableCell(table: string, row: number, column: string): string {
 /** One cell of a table, rows counted from 0 under the headings. */
 export function cell<C extends string>(table: TableOf<C>, row: number, column: NoInfer<C>): Handle {
   const quantity = table.columns.find(({ key }) => key === column)?.quantity;
-  return handle(tableCell(table.key, row, column), quantity ?? null);
+  const of = cellOf(table.key, row, column);
+  return quantity === undefined ? of : { ...of, quantity };
+}
+
+/** The same by the keys of table and column alone. */
+export function cellOf(table: string, row: number, column: string): Handle {
+  return { op: "value", key: tableCell(table, row, column), place: { table, row, column } };
 }
 
 export function range({ key }: { readonly key: string }): Expression {

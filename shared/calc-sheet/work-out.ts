@@ -2,7 +2,7 @@ import type { Finding } from "../../src/basis/result.ts";
 import { headerText } from "../catalogue/call.ts";
 import { type Argument, type Cell, isRange } from "../cells/cell.ts";
 import { answerTo, type Working } from "./evaluate.ts";
-import { type Expression, tableCell } from "./expression.ts";
+import { cellOf, type Expression, tableCell } from "./expression.ts";
 import { optionCells } from "./option.ts";
 import {
   type CalcSheetPlan,
@@ -17,6 +17,8 @@ import {
   type VerdictsItem,
   type WorkingItem,
 } from "./plan.ts";
+import type { MadeCalls } from "./remembered-call.ts";
+import { type FilledTable, WorkedCells } from "./worked-cells.ts";
 
 /** A plan worked out in memory: what each keyed cell shows, in the plan's unit set, and the findings of its call. */
 export interface WorkedPlan {
@@ -24,11 +26,22 @@ export interface WorkedPlan {
   readonly findings: ReadonlyMap<string, readonly Finding[]>;
   /** Tables as ranges, headings among them. */
   readonly ranges: ReadonlyMap<string, readonly (readonly Cell[])[]>;
+  readonly calls: MadeCalls;
 }
 
-/** Works a plan out in reading order, with the same functions the sheet calls. */
-export function workOut({ unitSet, items }: CalcSheetPlan): WorkedPlan {
-  const sheet: Working = { unitSet, cells: new Map(), findings: new Map(), ranges: new Map(), rowCounts: new Map() };
+/**
+ * Works a plan out in reading order, with the same functions the sheet calls. Calls that were made alike in the plan
+ * worked out before it are not made again.
+ */
+export function workOut({ unitSet, items }: CalcSheetPlan, before?: WorkedPlan): WorkedPlan {
+  const sheet: Working = {
+    unitSet,
+    cells: new WorkedCells(),
+    findings: new Map(),
+    ranges: new Map(),
+    calls: new Map(),
+    before: before?.calls,
+  };
   for (const item of items) setItem(sheet, item);
   for (const item of items) if (item.kind === "verdicts") setVerdicts(sheet, item);
   return sheet;
@@ -75,91 +88,104 @@ function setVerdicts(sheet: Working, { count, rows }: VerdictsItem): void {
   setCell(sheet, VERDICT_COUNT, count);
   for (const { key, state, text } of rows) {
     setCell(sheet, key, state);
-    setCell(sheet, tableCell(key, 0, "text"), text);
+    setTableCell(sheet, sheet.cells.fill(key, 1), [key, 0, "text"], text);
   }
 }
 
+/** A constant needs no name to be worked out. */
+function setTableCell(
+  sheet: Working,
+  table: FilledTable,
+  [key, row, column]: readonly [key: string, row: number, column: string],
+  expression: Expression,
+): void {
+  const { op } = expression;
+  const isGiven = op === "constant" || op === "stated";
+  table.set(row, column, isGiven ? expression.value : answerTo(sheet, expression, tableCell(key, row, column)));
+}
+
 function setLine(sheet: Working, { key, stated, rows, worked }: LineTableItem): void {
-  sheet.rowCounts.set(key, rows.length);
+  const table = sheet.cells.fill(key, rows.length);
   // What is stated stands first: a level may lie between those of rows before and after it.
   rows.forEach((row, i) => {
     for (const { key: of } of stated) {
       const cell = row[of];
-      if (!isExpression(cell)) sheet.cells.set(tableCell(key, i, of), cell ?? null);
+      if (!isExpression(cell)) table.set(i, of, cell ?? null);
     }
   });
   rows.forEach((row, i) => {
-    const at = (of: string): Expression => ({ op: "value", key: tableCell(key, i, of) });
+    const at = (of: string): Expression => cellOf(key, i, of);
     for (const { key: of } of stated) {
       const cell = row[of];
-      if (isExpression(cell)) setCell(sheet, tableCell(key, i, of), cell);
+      if (isExpression(cell)) setTableCell(sheet, table, [key, i, of], cell);
     }
-    for (const { key: of, expression } of worked) setCell(sheet, tableCell(key, i, of), expression(at));
+    for (const { key: of, expression } of worked) setTableCell(sheet, table, [key, i, of], expression(at));
   });
-  const shown = (row: number, of: string): Cell => (sheet.cells.get(tableCell(key, row, of)) ?? null) as Cell;
-  sheet.ranges.set(
-    key,
-    rows.map((_, row) => stated.map(({ key: of }) => shown(row, of))),
-  );
+  sheet.ranges.set(key, rangeOf(table, stated));
 }
 
 function setInputTable(sheet: Working, { key, rows, columns }: InputTableItem): void {
-  sheet.rowCounts.set(key, rows.length);
+  const places = new Map(columns.map((column, j) => [column.key, j]));
   sheet.ranges.set(key, [columns.map(({ label, quantity }) => headerText(label, quantity, sheet.unitSet)), ...rows]);
-  rows.forEach((row, i) => {
-    columns.forEach((of, j) => {
-      sheet.cells.set(tableCell(key, i, of.key), row[j] ?? null);
-    });
+  sheet.cells.place(key, {
+    columns: [...places.keys()],
+    rows: rows.length,
+    at: (row, column) => {
+      const place = places.get(column);
+      return place === undefined || row >= rows.length ? undefined : (rows[row]?.[place] ?? null);
+    },
   });
 }
 
 function setTable(sheet: Working, { key, rows, columns }: TableItem): void {
-  sheet.rowCounts.set(key, rows.length);
+  const table = sheet.cells.fill(key, rows.length);
   rows.forEach(({ cells }, i) => {
     columns.forEach((of, j) => {
       const expression = cells[j];
-      if (expression !== undefined) setCell(sheet, tableCell(key, i, of.key), expression);
+      if (expression !== undefined) setTableCell(sheet, table, [key, i, of.key], expression);
     });
   });
 }
 
 function setSpill(sheet: Working, { key, rows, columns, expression }: SpillItem): void {
   const answer = answerTo(sheet, expression, key);
-  sheet.rowCounts.set(key, rows - 1);
+  const places = new Map(columns.map((column, j) => [column.key, j]));
   sheet.cells.set(key, answer);
-  for (let row = 0; row < rows - 1; row += 1) {
-    columns.forEach((of, j) => {
-      sheet.cells.set(tableCell(key, row, of.key), isRange(answer) ? (answer[row + 1]?.[j] ?? null) : answer);
-    });
-  }
+  sheet.cells.place(key, {
+    columns: [...places.keys()],
+    rows: rows - 1,
+    at: (row, column) => {
+      const place = places.get(column);
+      if (place === undefined || row >= rows - 1) return undefined;
+      return isRange(answer) ? (answer[row + 1]?.[place] ?? null) : answer;
+    },
+  });
 }
 
-function setWorking(sheet: Working, item: WorkingItem): void {
-  const { key, rows, columns } = item;
-  sheet.rowCounts.set(key, rows);
+function setWorking(sheet: Working, { key, rows, columns }: WorkingItem): void {
+  const table = sheet.cells.fill(key, rows);
   for (const { key: of, cells: filling } of columns) {
     if (typeof filling === "function") {
       for (let row = 0; row < rows; row += 1) {
         const expression = filling(row);
-        const cell = tableCell(key, row, of);
-        if (expression !== null) sheet.cells.set(cell, answerTo(sheet, expression, cell));
+        if (expression !== null) setTableCell(sheet, table, [key, row, of], expression);
       }
     } else {
       const answer = answerTo(sheet, filling.spill, `${key}.${of}`);
       sheet.cells.set(`${key}.${of}`, answer);
       // An error fills one cell of a sheet; every row that would have been filled has no other answer.
       for (let row = 0; row < rows; row += 1) {
-        sheet.cells.set(tableCell(key, row, of), isRange(answer) ? (answer[row]?.[0] ?? null) : answer);
+        table.set(row, of, isRange(answer) ? (answer[row]?.[0] ?? null) : answer);
       }
     }
   }
   const headings = columns.map(({ label, quantity }) => headerText(label, quantity, sheet.unitSet));
-  sheet.ranges.set(key, [
-    headings,
-    ...Array.from({ length: rows }, (_, row) =>
-      columns.map((of) => (sheet.cells.get(tableCell(key, row, of.key)) ?? null) as Cell),
-    ),
-  ]);
+  sheet.ranges.set(key, [headings, ...rangeOf(table, columns)]);
+}
+
+/** The rows of a table as one range, a cell that is not filled as a blank one. */
+function rangeOf(table: FilledTable, columns: readonly { readonly key: string }[]): readonly (readonly Cell[])[] {
+  return Array.from({ length: table.rows }, (_, row) => columns.map(({ key }) => (table.at(row, key) ?? null) as Cell));
 }
 
 function cellsOf(item: OptionItem): readonly { readonly key: string; readonly expression: Expression }[] {

@@ -13,6 +13,7 @@ import { cellErrorOf } from "../text/cell-error.ts";
 import { type CallFacts, type Entry, type KeyedColumn, parameterName, type Row } from "./entry.ts";
 import { settleTemperature, type TemperatureSlot, temperatureSlot } from "./named-temperature.ts";
 import type { Parameter, Reading } from "./parameter.ts";
+import { readRange } from "./remembered-reading.ts";
 
 /** What a call gives back: a value or spilled rows with its findings, or an error with its words. */
 export type Outcome =
@@ -250,7 +251,7 @@ class Call {
       const cells = isRange(argument) ? argument : [[argument]];
       const odd = oddCellOf(cells);
       if (isCellError(odd)) return odd;
-      return odd === undefined ? parameter.read(cells, reading) : notFinite(odd, reading);
+      return odd === undefined ? readRange(parameter, cells, reading) : notFinite(odd, reading);
     }
     const cell = isRange(argument) ? (argument[0]?.[0] ?? null) : argument;
     if (isCellError(cell)) return cell;

@@ -4,6 +4,7 @@ import { cell } from "../calc-sheet/expression.ts";
 import { CRITERIA } from "../calc-sheet/verdicts/criterion.ts";
 import { SUBJECT_NAMES, subjectsOf, VERDICT_TABLE } from "../calc-sheet/verdicts/verdict-items.ts";
 import { type Criterion, criteria } from "../catalogue/parameters/criteria.ts";
+import { readRange } from "../catalogue/remembered-reading.ts";
 import { type Cell, isCellError, isRange } from "../cells/cell.ts";
 import type { Duty } from "../duty/duty.ts";
 import { sentence } from "../text/verdict-text.ts";
@@ -38,7 +39,8 @@ export function shownVerdicts(duty: Duty): readonly ShownVerdict[] {
 /** All that a duty is judged by, row by row as the sheet has it. */
 export function judgedRows(duty: Duty, { worked }: WorkedDuty = workedDuty(duty)): readonly Criterion[] {
   const range = worked.ranges.get(CRITERIA.key) ?? [];
-  const read = criteria.read(range, { name: "criteria", unitSet: duty.unitSet, units: UNIT_SETS[duty.unitSet] });
+  const { unitSet } = duty;
+  const read = readRange(criteria, range, { name: "criteria", unitSet, units: UNIT_SETS[unitSet] });
   return read.ok ? read.value : [];
 }
 

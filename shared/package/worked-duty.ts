@@ -26,12 +26,16 @@ export interface WorkedDuty {
 
 const kept = new WeakMap<Duty, WorkedDuty>();
 
+/** The plan worked out last: most of its calls are made again after a letter typed. */
+let last: WorkedPlan | undefined;
+
 /** Works a duty out; the same duty gives the same object again without working. */
 export function workedDuty(duty: Duty): WorkedDuty {
   const known = kept.get(duty);
   if (known !== undefined) return known;
   const plan = dutyPlan(duty);
-  const worked = workOut(plan);
+  const worked = workOut(plan, last);
+  last = worked;
   const units = UNIT_SETS[duty.unitSet];
   const { cells, findings } = worked;
   const figure = ({ key, quantity }: Cell): Worked => {
