@@ -6,6 +6,7 @@ import { basis, titleBlock } from "./sections/basis.ts";
 import { boltingSection } from "./sections/bolting.ts";
 import { boosters } from "./sections/boosters.ts";
 import { caseCurves } from "./sections/case-curves.ts";
+import { hasCaseHours } from "./sections/case-energy.ts";
 import { caseInputs } from "./sections/case-inputs.ts";
 import { caseResults } from "./sections/case-results.ts";
 import { caseFigures, caseRunning } from "./sections/case-states.ts";
@@ -141,7 +142,13 @@ export function fieldsNotUsed(duty: Duty, items: readonly PlanItem[]): readonly 
   // These go in words: on the title block, and beside every amount of money.
   const inWords = new Set<FieldKey>([...fieldsOf("job"), "currency"]);
   const ofOne: Reason = { fields: ["stages"], reason: "the pumps do not stand in series" };
-  const reasons = [...waiting(duty), ...(duty.pump === undefined ? [] : [ofOne]), ...REASONS];
+  const byCases: Reason = { fields: ["runningHours"], reason: "the cases say how long each of them lasts" };
+  const reasons = [
+    ...waiting(duty),
+    ...(duty.pump === undefined ? [] : [ofOne]),
+    ...(hasCaseHours(duty) ? [byCases] : []),
+    ...REASONS,
+  ];
   return FIELD_KEYS.filter((key) => duty.state[key] === "stated" && !inWords.has(key) && !stands.has(key)).map(
     (key) => {
       const reason = withoutUse(key, duty.texts) ?? reasons.find(({ fields }) => fields.includes(key))?.reason ?? "";

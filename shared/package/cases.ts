@@ -1,5 +1,7 @@
 import { cell, type TableOf, tableCell } from "../calc-sheet/expression.ts";
+import { CASE_ENERGY, CASE_FUEL, energyRow } from "../calc-sheet/sections/case-energy.ts";
 import { RESULTS, SPEEDS } from "../calc-sheet/sections/case-results.ts";
+import { caseStatesOf } from "../calc-sheet/sections/duty-cases.ts";
 import { DUTY_REGION } from "../calc-sheet/sections/duty-region.ts";
 import type { Duty } from "../duty/duty.ts";
 import { type DutyCase, pumpOnDuty } from "./pump-on-duty.ts";
@@ -17,6 +19,10 @@ export interface CaseShown extends DutyCase {
   /** Over that of the curve; only where any case has a speed of its own. */
   readonly speedRatio: Worked | undefined;
   readonly speedVerdict: string;
+  /** In a year, s, and the electricity or fuel of it, J or m³; only where it states its hours. */
+  readonly hours: Worked | undefined;
+  readonly energy: Worked | undefined;
+  readonly fuel: Worked | undefined;
 }
 
 export interface CasesShown {
@@ -51,11 +57,28 @@ export function casesShown(duty: Duty): CasesShown | undefined {
       greatestVelocity: figure(cell(RESULTS, row, "greatestVelocity")),
       speedRatio: figureWhereGiven(cell(SPEEDS, row, "speedRatio")),
       speedVerdict: textIn(worked, SPEEDS, row, "words"),
+      ...running(duty, row, figureWhereGiven),
     })),
     worst: WORST.flatMap(([what, { key }]) => {
       const states = worked.worked.cells.get(key);
       return typeof states === "string" && states !== "not known" ? [[what, states] as const] : [];
     }),
+  };
+}
+
+/** By the tables of electricity or fuel, which have a row for each case with hours. */
+function running(
+  duty: Duty,
+  row: number,
+  figure: WorkedDuty["figureWhereGiven"],
+): Pick<CaseShown, "hours" | "energy" | "fuel"> {
+  const at = duty.cases[row]?.hoursState === "blank" ? -1 : energyRow(duty, caseStatesOf(duty)[row]?.key);
+  if (at < 0) return { hours: undefined, energy: undefined, fuel: undefined };
+  const isElectric = duty.driver === "motor";
+  return {
+    hours: figure(cell(isElectric ? CASE_ENERGY : CASE_FUEL, at, "hours")),
+    energy: isElectric ? figure(cell(CASE_ENERGY, at, "energy")) : undefined,
+    fuel: isElectric ? undefined : figure(cell(CASE_FUEL, at, "fuel")),
   };
 }
 

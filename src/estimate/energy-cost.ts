@@ -22,6 +22,9 @@ export const energyCostMethod = {
 /** Taken where no motor efficiency is given. */
 export const ASSUMED_MOTOR_EFFICIENCY = 0.93;
 
+/** Of a variable-frequency drive: common practice, no source. */
+export const USUAL_CONVERTER_EFFICIENCY = 0.96;
+
 export interface EnergyCostInputs {
   /** Of the pump while it runs, W. */
   readonly shaftPower: number;

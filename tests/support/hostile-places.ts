@@ -217,6 +217,7 @@ export const TYPICAL: Readonly<Record<FieldKey, readonly [string, string]>> = {
   boltsWetted: ["dry", "wetted or splashed"],
   currency: ["USD", "EUR"],
   runningHours: ["2000", "3000"],
+  driveEfficiency: ["94", "97"],
   tariff: ["0.1", "0.2"],
   fuelPrice: ["1.0 per L", "1.2 per L"],
   directCost: ["40000", "50000"],

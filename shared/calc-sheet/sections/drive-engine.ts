@@ -81,7 +81,8 @@ export function isNetRating({ state, engineRatingKind }: Duty): boolean {
   return engineRatingKind === "continuous net" && state.accessoryLosses === "blank";
 }
 
-function lossesOf(duty: Duty): { readonly accessoryLosses: Expression } {
+/** What comes off the rating, as an argument. */
+export function lossesOf(duty: Duty): { readonly accessoryLosses: Expression } {
   return { accessoryLosses: isNetRating(duty) ? constant(0) : FIELD.accessoryLosses };
 }
 

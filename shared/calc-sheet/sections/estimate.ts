@@ -7,10 +7,10 @@ import { offerPrice } from "./offer-price.ts";
 import { runningCost } from "./running-cost.ts";
 
 const OF_MOTOR = statement(
-  "Energy holds at the one operating point: charges for demand, standing charges, taxes, starting and part load are not counted.",
+  "Energy holds at the operating points above: charges for demand, standing charges, taxes, starting and the part load of a motor are not counted.",
 );
 const OF_ENGINE = statement(
-  "Fuel holds at the one operating point: urea solution (3 % to 6 % of the diesel), oil and filters (1 % to 2 % of its cost), delivery, taxes and idling are not counted; common practice.",
+  "Fuel holds at the operating points above: urea solution (3 % to 6 % of the diesel), oil and filters (1 % to 2 % of its cost), delivery, taxes and idling are not counted; common practice.",
 );
 const OF_PRICE = statement(
   "Prices are those stated on the day of their basis. Tax, freight, permits, rental and financing are not counted, and a price is no offer until someone answers for it.",

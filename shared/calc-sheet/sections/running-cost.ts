@@ -1,13 +1,15 @@
 import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { unitOf } from "../../../src/basis/units.ts";
-import { ASSUMED_MOTOR_EFFICIENCY } from "../../../src/estimate/energy-cost.ts";
+import { USUAL_BELT_EFFICIENCY } from "../../../src/drive/belt-drive.ts";
+import { ASSUMED_MOTOR_EFFICIENCY, USUAL_CONVERTER_EFFICIENCY } from "../../../src/estimate/energy-cost.ts";
 import { pricedVolume } from "../../catalogue/entries/price.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { constant, type Expression, type Handle, handles, ifNumber, product, ratio } from "../expression.ts";
+import { cell, constant, type Expression, type Handle, handles, ifNumber, product, ratio } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type InputItem, type PlanItem, statement } from "../plan.ts";
+import { CASE_ENERGY, CASE_FUEL, caseElectricity, caseFuel, energyRow, hasCaseHours } from "./case-energy.ts";
 import { DRIVE_ENGINE } from "./drive-engine.ts";
-import { DRIVE_MOTOR } from "./drive-motor.ts";
+import { DRIVE_MOTOR, isOnDrive } from "./drive-motor.ts";
 import { money, withCurrency } from "./money.ts";
 import { POINT } from "./operating-point.ts";
 import { basisOf, stated, statedNumber } from "./stated-input.ts";
@@ -15,6 +17,7 @@ import { basisOf, stated, statedNumber } from "./stated-input.ts";
 /** Energy or fuel of a year, and what it costs. */
 export const RUNNING = handles({
   efficiencyTaken: "percent",
+  driveEfficiencyTaken: "percent",
   energyOfYear: "energy",
   fuelOfYear: "volume",
   runningCost: null,
@@ -32,8 +35,10 @@ function isPriced({ driver, state }: Duty): boolean {
 }
 
 /** The pump, where its power in operation and the hours it runs are known. */
-function powered({ pump, state }: Duty): DutyPump | undefined {
-  return state.runningHours !== "blank" && pump?.curve.efficiency !== undefined ? pump : undefined;
+function powered(duty: Duty): DutyPump | undefined {
+  const { pump, state } = duty;
+  const hasHours = state.runningHours !== "blank" || hasCaseHours(duty);
+  return hasHours && pump?.curve.efficiency !== undefined ? pump : undefined;
 }
 
 const NO_POWER = statement(
@@ -48,14 +53,22 @@ export function runningCost(duty: Duty): readonly PlanItem[] {
   const { driver, state } = duty;
   const pump = powered(duty);
   if (pump !== undefined) {
-    return [...stated(duty, "runningHours"), ...(driver === "motor" ? electricity(duty, pump) : fuel(duty))];
+    return [
+      ...(hasCaseHours(duty) ? [] : stated(duty, "runningHours")),
+      ...(driver === "motor" ? electricity(duty, pump) : fuel(duty)),
+    ];
   }
-  const isWanted = (["runningHours", "tariff", "fuelPrice"] as const).some((key) => state[key] !== "blank");
+  const isWanted =
+    hasCaseHours(duty) || (["runningHours", "tariff", "fuelPrice"] as const).some((key) => state[key] !== "blank");
   return isWanted ? [NO_POWER] : [];
 }
 
 function electricity(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const power = POINT.operatingPower;
+  const efficiencies = product(
+    ratio(RUNNING.efficiencyTaken, constant(100)),
+    ratio(RUNNING.driveEfficiencyTaken, constant(100)),
+  );
   const assumed = ASSUMED_MOTOR_EFFICIENCY * 100;
   const kilowatts = Number((UNIT_SETS[duty.unitSet].power.factor / unitOf("kW").factor).toPrecision(12));
   return [
@@ -68,15 +81,21 @@ function electricity(duty: Duty, pump: DutyPump): readonly PlanItem[] {
         : ifNumber(DRIVE_MOTOR.motorEfficiency, DRIVE_MOTOR.motorEfficiency, assumed),
       `At full load, of the motor above where it is held; otherwise ${assumed} %, assumed.`,
     ),
-    figure(
-      RUNNING.energyOfYear,
-      "Electricity in a year",
-      whereNumber(
-        power,
-        ratio(product(power, FIELD.runningHours, constant(kilowatts)), ratio(RUNNING.efficiencyTaken, constant(100))),
-      ),
-      "Shaft power of all pumps at the operating point × hours / motor efficiency; no variable-frequency drive or belts.",
-    ),
+    ...driveEfficiency(duty),
+    ...(hasCaseHours(duty) ? caseElectricity(duty, efficiencies) : []),
+    hasCaseHours(duty)
+      ? figure(
+          RUNNING.energyOfYear,
+          "Electricity in a year",
+          cell(CASE_ENERGY, energyRow(duty), "energy"),
+          "Of all cases: hours × shaft power of all pumps / (efficiency of motor × efficiency of drive).",
+        )
+      : figure(
+          RUNNING.energyOfYear,
+          "Electricity in a year",
+          whereNumber(power, ratio(product(power, FIELD.runningHours, constant(kilowatts)), efficiencies)),
+          "Shaft power of all pumps at the operating point × hours / (efficiency of motor × efficiency of drive).",
+        ),
     ...costOf(
       duty,
       whereNumber(RUNNING.energyOfYear, product(RUNNING.energyOfYear, FIELD.tariff)),
@@ -85,7 +104,32 @@ function electricity(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   ];
 }
 
+/** Of what stands between mains and pump beside the motor. */
+function driveEfficiency(duty: Duty): readonly PlanItem[] {
+  const isStated = duty.state.driveEfficiency !== "blank";
+  const isConverted = isOnDrive(duty) || (duty.cases.length > 0 && duty.speedControl === "variable");
+  const parts = [
+    ...(isConverted ? [["variable-frequency drive 96 %", USUAL_CONVERTER_EFFICIENCY] as const] : []),
+    ...(duty.transmission === "belts" ? [["belts 95 %", USUAL_BELT_EFFICIENCY] as const] : []),
+  ];
+  const taken = parts.reduce((of, [, share]) => of * share, 1);
+  const words =
+    parts.length === 0
+      ? "Coupled, and from the mains: nothing lost."
+      : `${parts.map(([of]) => of).join(", ")}: common practice.`;
+  return [
+    ...stated(duty, "driveEfficiency"),
+    figure(
+      RUNNING.driveEfficiencyTaken,
+      "Efficiency of the drive taken",
+      isStated ? FIELD.driveEfficiency : constant(Number((100 * taken).toPrecision(12))),
+      isStated ? "As stated." : `${words.charAt(0).toUpperCase()}${words.slice(1)}`,
+    ),
+  ];
+}
+
 function fuel(duty: Duty): readonly PlanItem[] {
+  if (hasCaseHours(duty)) return fuelOfCases(duty);
   const rate = DRIVE_ENGINE.operatingFuelRate;
   const ofYear = [rate, FIELD.pumpsRunning, FIELD.runningHours];
   const priced = unitOf(pricedVolume(duty.unitSet)).factor / UNIT_SETS[duty.unitSet].volume.factor;
@@ -98,6 +142,29 @@ function fuel(duty: Duty): readonly PlanItem[] {
       "Fuel of one engine in operation × pumps × hours.",
     ),
     ...costOf(duty, whereNumber(rate, product(...ofYear, FIELD.fuelPrice)), "Times the price of the fuel."),
+  ];
+}
+
+function fuelOfCases(duty: Duty): readonly PlanItem[] {
+  const volume = UNIT_SETS[duty.unitSet].volume.factor;
+  const priced = unitOf(pricedVolume(duty.unitSet)).factor / volume;
+  return [
+    ...priceOfFuel(duty),
+    ...caseFuel(duty),
+    figure(
+      RUNNING.fuelOfYear,
+      "Fuel in a year",
+      cell(CASE_FUEL, energyRow(duty), "fuel"),
+      "Of all cases: fuel of one engine × pumps × hours.",
+    ),
+    ...costOf(
+      duty,
+      whereNumber(
+        RUNNING.fuelOfYear,
+        product(RUNNING.fuelOfYear, FIELD.fuelPrice, ...(priced === 1 ? [] : [constant(1 / priced)])),
+      ),
+      "Times the price of the fuel.",
+    ),
   ];
 }
 

@@ -1,5 +1,6 @@
 import { andThen } from "../../../src/basis/result.ts";
 import { unitOf } from "../../../src/basis/units.ts";
+import { energyCostMethod } from "../../../src/estimate/energy-cost.ts";
 import { fuelCostMethod } from "../../../src/estimate/fuel-cost.ts";
 import { fuelPriceNamed } from "../../../src/estimate/fuel-price.ts";
 import { lifeCycleCostMethod } from "../../../src/estimate/life-cycle-cost.ts";
@@ -21,6 +22,12 @@ export const costs = {
     quantity: "hours",
     bounds: { above: 0, atMost: LEAP_YEAR },
     help: "Hours the pumps run at the operating point, not those they stand ready.",
+  }),
+  driveEfficiency: percent({
+    label: "Efficiency of the drive",
+    bounds: energyCostMethod.inputs.driveEfficiency,
+    shownIf: OF_MOTOR,
+    help: "Of belts and variable-frequency drive together, in per cent, without the motor. Where left blank, 95 % for belts and 96 % for the drive, as far as there are any.",
   }),
   tariff: amount({
     label: "Electricity price, a kWh",

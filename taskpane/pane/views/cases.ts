@@ -216,6 +216,9 @@ const FIGURES: readonly {
   { head: "Least velocity", quantity: "velocity", figure: ({ leastVelocity }) => leastVelocity },
   { head: "Greatest velocity", quantity: "velocity", figure: ({ greatestVelocity }) => greatestVelocity },
   { head: "Speed ratio", quantity: "ratio", figure: ({ speedRatio }) => speedRatio },
+  { head: "Hours a year", quantity: "hours", figure: ({ hours }) => hours },
+  { head: "Electricity a year", quantity: "energy", figure: ({ energy }) => energy },
+  { head: "Fuel a year", quantity: "volume", figure: ({ fuel }) => fuel },
 ];
 
 function resultsView({ state, worked }: PaneContext): TemplateResult | typeof nothing {

@@ -87,6 +87,7 @@ const BOUNDS: readonly (readonly [
   ["freePassage", "0", "0.1", "500"],
   // 366 days of 24 hours.
   ["runningHours", "0", "1", "8784", "8785"],
+  ["driveEfficiency", "0", "1 %", "100", "100.1"],
   ["tariff", "-0.01", "0", "5"],
   ["fuelPrice", "-1 per L", "0 per L", "1.03 per L"],
   ["directCost", "-1", "0", "1e9"],
@@ -134,11 +135,12 @@ describe("the bounds of a box", () => {
 describe("a percentage", () => {
   const percents = FIELD_KEYS.filter((key) => FIELDS[key].quantity === "percent");
 
-  it("is asked for in ten fields", () => {
+  it("is asked for in eleven fields", () => {
     expect(percents.toSorted()).toEqual([
       "accessoryLosses",
       "contingency",
       "discountRate",
+      "driveEfficiency",
       "fines",
       "frictionMargin",
       "margin",
@@ -155,7 +157,9 @@ describe("a percentage", () => {
     );
     expect(read(key, "0.05")).toContain("write 5 or “0.05 %”");
     expect(read(key, "0,5")).toContain("write 50 or “0.5 %”");
-    for (const taken of ["0", "1", "10", "0.1 %", "0.05%", "12 %"])
+    // An efficiency is above 0.
+    const least = key === "driveEfficiency" ? [] : ["0"];
+    for (const taken of [...least, "1", "10", "0.1 %", "0.05%", "12 %"])
       expect([taken, read(key, taken)]).toEqual([taken, "taken"]);
   });
 });
@@ -164,7 +168,7 @@ describe("a field that hangs on another", () => {
   const used = (key: FieldKey, driver: string, supply = ""): string | undefined =>
     withoutUse(key, { ...EMPTY_DUTY.fields, driver, supply });
 
-  const OF_MOTOR = "fittedMotor motorStart supply supplyFrequency supplyVoltage tariff transmission";
+  const OF_MOTOR = "driveEfficiency fittedMotor motorStart supply supplyFrequency supplyVoltage tariff transmission";
   const OF_ENGINE =
     "accessoryLosses aspiration engineRating engineRatingKind fuelPrice governor specificConsumption tankVolume";
   const OF_GENERATOR = "codeLetter generatorApparent generatorPower";
