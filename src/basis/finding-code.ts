@@ -123,6 +123,7 @@ export interface HeadFindings {
   "start-head-does-not-fill": { chainage: Amount };
   "filling-takes-more": { chainage: Amount };
   "line-does-not-fill": null;
+  "air-valve-on-each-run": { runs: number };
   "throttle-while-filling": null;
   "siphons-on": null;
   "column-separates-on-surge": null;

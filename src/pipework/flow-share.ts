@@ -54,7 +54,7 @@ const HEADER = /[ ,;]*\b(?:common |comb )?header(?: piece| pipe)?s?\b/i;
 /** A text without the word that calls its row a piece of header, and whether it does. */
 export function withoutHeader(text: string): { readonly text: string; readonly isHeader: boolean } {
   const bare = text.replace(HEADER, " ");
-  return bare === text ? { text, isHeader: false } : { text: bare.trim(), isHeader: true };
+  return bare === text ? { text, isHeader: false } : { text: bare.replace(/^[ ,;]+/, "").trim(), isHeader: true };
 }
 
 /** How many equal runs side by side a share stands for: n of 1/n, and one of a share that is no such fraction. */

@@ -1,4 +1,4 @@
-import { andThen, type Result, succeed } from "../basis/result.ts";
+import { andThen, type Finding, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import { gravityFlow } from "./gravity-flow.ts";
 import { orificeFor } from "./large-orifice.ts";
@@ -15,7 +15,7 @@ export interface AirValveAt {
   readonly elevation: number;
   readonly place: AirValvePlace;
   readonly valve: AirValve;
-  /** Air that flows in while the steepest leg beside it runs empty, m³/s; undefined where no leg falls from here. */
+  /** Air that flows into one run while the steepest leg beside it runs empty, m³/s; undefined where no leg falls from here. */
   readonly inflow: number | undefined;
   /** Bore of the orifice that lets it in at 5 psi below the air, and at 2 psi, m. */
   readonly orifice: number | undefined;
@@ -45,9 +45,11 @@ interface Place {
 const RANK: readonly AirValvePlace[] = ["summit", "behind the pump", "fall steepens", "rise flattens", "long stretch"];
 
 /**
- * Places of air and vacuum valves along a route, and the orifice that lets air in as the steepest leg beside runs empty.
+ * Places of air and vacuum valves along a route, and the orifice that lets air in as the steepest leg beside runs empty;
+ * runs side by side have one each.
  * Formula: slopes between vertices; flow of the leg by gravity, air by an isentropic orifice of C_d 0.7
  * Fails: route-too-short, chainage-not-increasing; as `gravityFlow`.
+ * Warns: air-valve-on-each-run (check), where runs stand side by side.
  * Source: AWWA M51, ch. 3 and 4 (from memory); the thresholds, house choices.
  */
 export function airValves(
@@ -58,10 +60,12 @@ export function airValves(
   return andThen(checkedRoute(route), ({ vertices }) => {
     const places = withStretches(merged([...(isLifted ? [behindPump(vertices)] : []), ...breaks(vertices)]), vertices);
     const found: AirValveAt[] = [];
+    let mostRuns = 1;
     for (const { chainage, place } of places) {
-      const inflow = steepestFlow(vertices, chainage, liquid);
-      if (!inflow.ok) return inflow;
-      const flow = inflow.value > 0 && place !== "behind the pump" ? inflow.value : undefined;
+      const steepest = steepestFlow(vertices, chainage, liquid);
+      if (!steepest.ok) return steepest;
+      const flow = steepest.value.flow > 0 && place !== "behind the pump" ? steepest.value.flow : undefined;
+      if (flow !== undefined) mostRuns = Math.max(mostRuns, steepest.value.runs);
       found.push({
         chainage,
         elevation: elevationAt(vertices, chainage),
@@ -72,8 +76,12 @@ export function airValves(
         orificeOfThinPipe: flow && orificeFor(flow, 2 * PSI),
       });
     }
-    return succeed(found);
+    return succeed(found, mostRuns === 1 ? [] : [onEachRun(mostRuns)]);
   });
+}
+
+function onEachRun(runs: number): Finding {
+  return { code: "air-valve-on-each-run", kind: "check", subject: "air valves", facts: { runs } };
 }
 
 function valveAt(place: AirValvePlace, summitValve: SummitValve): AirValve {
@@ -143,9 +151,13 @@ function elevationAt(vertices: readonly RouteVertex[], chainage: number): number
     : from.elevation + ((to.elevation - from.elevation) * (chainage - from.chainage)) / run;
 }
 
-/** Flow by gravity of the steepest reach that falls away from a place, on either side; of all its runs. */
-function steepestFlow(vertices: readonly RouteVertex[], at: number, liquid: LiquidState): Result<number> {
-  let most = 0;
+/** Flow by gravity in a run of the steepest reach that falls away from a place, on either side, and how many such runs. */
+function steepestFlow(
+  vertices: readonly RouteVertex[],
+  at: number,
+  liquid: LiquidState,
+): Result<{ readonly flow: number; readonly runs: number }> {
+  let steepest = { flow: 0, runs: 1 };
   for (const [i, to] of vertices.slice(1).entries()) {
     const from = vertices[i] as RouteVertex;
     if (at < from.chainage || at > to.chainage) continue;
@@ -156,7 +168,7 @@ function steepestFlow(vertices: readonly RouteVertex[], at: number, liquid: Liqu
     const sine = Math.abs(rise) / Math.hypot(to.chainage - from.chainage, rise);
     const flow = gravityFlow(from.pipe, sine, liquid);
     if (!flow.ok) return flow;
-    most = Math.max(most, flow.value * (from.runs ?? 1));
+    if (flow.value > steepest.flow) steepest = { flow: flow.value, runs: from.runs ?? 1 };
   }
-  return succeed(most);
+  return succeed(steepest);
 }

@@ -37,10 +37,9 @@ const INSTALLED = {
   dischargeLine: tableOf("installedDischargeLine", COLUMNS),
 };
 
-/** Whether what is bought differs from what runs: the rows of standby pumps; and a header is to be told from equal runs. */
+/** Whether what is bought differs from what runs: the rows of standby pumps. */
 function isOwnLines(duty: Duty): boolean {
-  const rows = [...duty.suctionLine, ...duty.dischargeLine];
-  return rows.some(({ share, isHeader }) => isHeader || (share === "each" && hasStandby(duty)));
+  return hasStandby(duty) && [...duty.suctionLine, ...duty.dischargeLine].some(({ share }) => share === "each");
 }
 
 function callOn(duty: Duty) {
@@ -59,14 +58,7 @@ function installedLine(duty: Duty, line: LineKey): PlanItem {
   return working(INSTALLED[line], `${name}, for the quantities`, rows.length, [
     ["pipe", "pipe", (row) => cell(LINES[line], row, "pipe")],
     ["length", "length", (row) => cell(LINES[line], row, "length")],
-    [
-      "fittings",
-      "fittings",
-      (row) => {
-        const fittings = cell(LINES[line], row, "fittings");
-        return rows[row]?.isHeader === true ? join(constant("header "), fittings) : fittings;
-      },
-    ],
+    ["fittings", "fittings", (row) => cell(LINES[line], row, "fittings")],
     [
       "share",
       "share",

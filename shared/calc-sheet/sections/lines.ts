@@ -185,9 +185,10 @@ const NO_FITTINGS = "none";
 
 function rowOf(duty: Duty, line: LineKey, row: number): LineTableRow {
   const one = duty[line][row] as DutySegment;
-  const { typed, segment } = one;
+  const { typed, segment, isHeader } = one;
   const plain = bareNumber(typed.length);
-  const fittings = withoutHeader(typed.fittings).text.trim();
+  const named = withoutHeader(typed.fittings).text.trim();
+  const fittings = [isHeader ? "header" : "", named].filter((words) => words !== "").join(", ");
   return {
     // What cannot be read stands as it was typed, and the functions say what is wrong with it.
     pipe: segment?.pipe.name ?? withoutHeader(typed.pipe).text.trim(),

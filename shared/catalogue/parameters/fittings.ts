@@ -1,6 +1,7 @@
 import { all, andThen, type Result, succeed } from "../../../src/basis/result.ts";
 import type { CountedFitting, Fitting } from "../../../src/pipework/fitting.ts";
 import { fittingNamed, fittingsNamed, wholeCount } from "../../../src/pipework/fitting-name.ts";
+import { withoutHeader } from "../../../src/pipework/flow-share.ts";
 import { type Cell, isAbsent } from "../../cells/cell.ts";
 import { wrongKind } from "../../cells/refused-cell.ts";
 import { type RangeParameter, type Reading, type SingleParameter, text } from "../parameter.ts";
@@ -38,11 +39,17 @@ function fittingsOfRow(
   }
   if (typeof first !== "string") return wrongKind(subject, first, `a text such as ${EXAMPLE}`);
   if (index === 0 && /^fittings?\b/i.test(first.trim()) && isHeading(second)) return succeed([]);
-  if (isAbsent(second)) return fittingsNamed(first, subject);
+  if (isAbsent(second)) return fittingsBesideHeader(first, subject);
   if (typeof second !== "number" && typeof second !== "string") return wrongKind(subject, second, "a whole number");
   return andThen(wholeCount(Number(second), `count in ${subject}`), (count) =>
     andThen(fittingNamed(first, subject), (one) => succeed([{ fitting: one, count }])),
   );
+}
+
+/** The fittings a text names; “header” says of its row that it is a piece of header, and is none of them. */
+function fittingsBesideHeader(given: string, subject: string): Result<readonly CountedFitting[]> {
+  const { text: named, isHeader } = withoutHeader(given);
+  return isHeader && named === "" ? succeed([]) : fittingsNamed(named, subject);
 }
 
 function isHeading(cell: Cell): boolean {

@@ -53,6 +53,8 @@ export const headWords: WordsOf<keyof HeadFindings> = {
     `to fill the line over chainage ${say.amount(f.facts.chainage)} at this flow takes a start head of ${say.amount(f.limit)}; ${say.amount(f.found)} was given`,
   "filling-takes-more": (f, say) =>
     `to fill the line over chainage ${say.amount(f.facts.chainage)} at this flow takes a start head of ${say.amount(f.limit)}, more than the ${say.amount(f.found)} of the running line`,
+  "air-valve-on-each-run": (f) =>
+    `each of the ${f.facts.runs} runs side by side needs ${f.subject} of its own: air and orifice are those of one run`,
   "line-does-not-fill": (f, say) =>
     `the line does not fill: ${f.subject} is ${say.amount(f.found)} short of the head to its summit`,
   "throttle-while-filling": (f, say) =>

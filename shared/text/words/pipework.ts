@@ -50,7 +50,7 @@ export const pipeworkWords: WordsOf<keyof PipeworkFindings> = {
     const apart =
       least === undefined ? "" : ` (with the shares typed they would lose ${say.amount(least)} to ${say.amount(most)})`;
     const divides = right === undefined ? "" : `; side by side they carry about ${right}${apart}`;
-    return `${f.subject}: rows ${rows} carry ${typed}, the whole flow together, and are added one behind the other. A line is one path, and what stands side by side is never added: if they stand so, keep one of them with its share, or ask PARALLELRUNS${divides}. Where they follow one another nothing is to be changed`;
+    return `${f.subject}: rows ${rows} carry ${typed}, the whole flow together, and are added one behind the other. A line is one path, and what stands side by side is never added: if they stand so, keep one of them with its share, or ask PARALLELRUNS${divides}. Where they follow one another nothing is to be changed; “header” beside a piece of header says so`;
   },
   "run-loses-nothing": (f) =>
     `${f.subject}: number ${f.facts.run} loses no head and would take all of the flow; give it its length and fittings`,

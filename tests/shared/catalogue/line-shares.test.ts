@@ -84,6 +84,38 @@ describe("a two-pump bypass in cells", () => {
     expectPublished(head, "head", two);
   });
 
+  it("holds, fills and buys the runs there are", () => {
+    const of = caseOf("share-014");
+    const gallons = (bore: number, feet: number): number => (Math.PI / 4) * (bore / 12) ** 2 * feet * (1728 / 231);
+    // Pumps that are throttled to the flow of the case until the line is full.
+    const filling = (line: Rows): readonly number[] =>
+      (
+        cell(
+          "FILLTIME",
+          [
+            [0, 200],
+            [2607.9023, 199],
+          ],
+          588,
+          suction,
+          line,
+          600,
+          612,
+        ) as number[][]
+      )[1] as number[];
+    const withLevel = (rows: Rows, level: number): Rows => rows.map((row) => [...row, level]);
+    const alone = filling(withLevel(main, 612));
+    expectPublished(alone[0] as number, "main_volume", of);
+    expectPublished((alone.at(-1) as number) / 60, "fill_time_main_at_constant_flow", of);
+    const both = filling([...withLevel(branch, 600), ...withLevel(main, 612)]);
+    expectPublished((both[0] as number) - (alone[0] as number), "branches_2", of);
+    const bought = cell("TAKEOFF", [["12in suction hose", 40, "", "1/3"]], main) as Rows;
+    const length = bought.find(([line, item]) => line === "suction" && item === "hose")?.[3] as number;
+    expectPublished(gallons(12, length), "suction_volume_installed_3", of);
+    expectPublished(gallons(12, length / 3), "prime_volume_each_pump", of);
+    expectPublished((both[0] as number) + 2 * gallons(12, 40), "fill_volume_running_2", of);
+  });
+
   it("has its greatest lift by the hose of one pump", () => {
     const twice = numberIn("MAXLIFT", 3000, suction, 10, null, 600, "water", "70 degF");
     expect(twice).toBeCloseTo(numberIn("MAXLIFT", 1500, bypass(null).suction, 10, null, 600, "water", "70 degF"), 12);
@@ -98,6 +130,21 @@ describe("a run beside its like", () => {
     const alone = [["ID 8 in rough 0.1 mm", 500]];
     expectPublished(numberIn("LINEHEAD", 1600, alone, "water", "60 degF"), "head_if_one_hose", caseOf("share-003"));
     expect(found).toBe(numberIn("LINEHEAD", 800, alone, "water", "60 degF"));
+    expectPublished(numberIn("VELOCITY", 1600 / 2, "ID 8 in rough 0.1 mm"), "velocity", caseOf("share-003"));
+    // Filled at 1600 gpm, which a flat curve of pumps on a flat line gives to its end.
+    const [, [volume, , flow]] = cell(
+      "FILLTIME",
+      [
+        [0, 90],
+        [1600, 89],
+      ],
+      0,
+      [[null, null, null]],
+      [[...(twin[0] as Cell[]), 0]],
+      0,
+    ) as [Cell[], number[]];
+    expectPublished(volume as number, "volume_of_both", caseOf("share-003"));
+    expect(flow).toBeCloseTo(1600, 6);
   });
 
   it("is as good as the same flow in one, whatever the share", () => {
@@ -124,8 +171,8 @@ describe("a run beside its like", () => {
     ];
     const [one, two] = [whole, cut].map((line) => numberIn("LINEHEAD", 3000, line, "water", "70 degF"));
     expect(Math.abs((one as number) / (two as number) - 1)).toBeLessThan(1e-9);
-    // The case's water is of another edition of the standard: 2 parts in ten thousand.
-    expect(Math.abs((one as number) / 17.25813175 - 1)).toBeLessThan(5e-4);
+    expectPublished(one as number, "one_run", caseOf("share-013"));
+    expectPublished(two as number, "two_runs", caseOf("share-013"));
   });
 
   it("surges with its own velocity", () => {

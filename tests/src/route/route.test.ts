@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Line } from "../../../src/pipework/line.ts";
+import type { Line, LineSegment } from "../../../src/pipework/line.ts";
 import { withPassedOn } from "../../../src/pressure/passed-on-surge.ts";
 import { airValves } from "../../../src/route/air-valves.ts";
 import { drainDown } from "../../../src/route/drain-down.ts";
@@ -245,6 +245,20 @@ describe("falling legs and air valves", () => {
     const route = routeOf([run(100, middle), run(100, end)]);
     const found = value(airValves(route, COLD_WATER, { summitValve: "none", isLifted: false }));
     expect(found.map(({ place }) => place)).toEqual(places);
+  });
+
+  it("sizes a valve for one of runs side by side, and says that each has its own", () => {
+    const over = (more: Partial<LineSegment>) =>
+      airValves(routeOf([run(100, 10), { ...run(100, -20), ...more }]), COLD_WATER, {
+        summitValve: "none",
+        isLifted: false,
+      });
+    const [one, twin] = [over({}), over({ share: 0.5, runs: 2 })];
+    expect(value(twin)).toEqual(value(one));
+    expect([one.findings, twin.findings]).toEqual([
+      [],
+      [{ code: "air-valve-on-each-run", kind: "check", subject: "air valves", facts: { runs: 2 } }],
+    ]);
   });
 
   it("breaks a long stretch into equal parts of at most 762 m, and merges what is near", () => {
