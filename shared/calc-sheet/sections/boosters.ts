@@ -4,6 +4,7 @@ import { callOf, cell, constant, type Expression, part, range, spillOf, tableOf 
 import { FIELD } from "../field-handles.ts";
 import { type ColumnFacts, type PlanItem, spill, statement, type WorkingItem, working } from "../plan.ts";
 import { leastSystem, recordOf } from "./duty-cases.ts";
+import { liquidOfDuty, otherAsPumped } from "./other-curves.ts";
 import { otherCells } from "./other-pump-inputs.ts";
 import { stageCell, stageInputs, stagesOf } from "./pressure-stages.ts";
 import { PUMP } from "./pump.ts";
@@ -86,7 +87,7 @@ function placedPumps(duty: Duty, pump: DutyPump, count: number): WorkingItem {
   const figureOf = (i: number, key: "flow" | "head" | "npshRequired"): Expression | null => {
     const { other, row } = at(i);
     if ((other ?? pump).curve.points[row]?.[key] === undefined) return null;
-    return cell(other === undefined ? curveAsPumped(duty) : otherCells(other).curve, row, key);
+    return cell(other === undefined ? curveAsPumped(duty) : otherAsPumped(other, liquidOfDuty(duty)), row, key);
   };
   const first = (i: number, of: (row: (typeof rows)[number]) => Expression | null): Expression | null =>
     at(i).row === 0 ? of(at(i)) : null;

@@ -6,9 +6,10 @@ import { FIELD } from "../field-handles.ts";
 import { type PlanItem, spill } from "../plan.ts";
 import { caseCell } from "./case-inputs.ts";
 import type { DutyState } from "./duty-cases.ts";
+import { type OtherLiquid, otherAsPumped, otherCurves } from "./other-curves.ts";
 import { PUMP, PUMP_CURVE } from "./pump.ts";
 import { type OnSlurry, slurryCurveOn } from "./slurry-curve.ts";
-import { viscousCurveIn, viscousNeedOf } from "./viscous-curve.ts";
+import { CHOSEN, viscousCurveIn, viscousNeedOf } from "./viscous-curve.ts";
 
 /** Whether the liquid of the case, or the speed a viscous one is pumped at, gives the pump a curve of its own. */
 function hasOwnCurve(duty: Duty, { given, duty: own }: DutyCase): boolean {
@@ -29,10 +30,31 @@ function carrierOf(duty: Duty, one: DutyCase): typeof PUMP_CURVE {
 function onSlurry(duty: Duty, one: DutyCase): OnSlurry {
   const record = spillOf(named(duty, one, "AsPumped"), ASPUMPED);
   return {
+    whose: "one pump",
     table: { ...PUMP_CURVE, key: named(duty, one, "SlurryCurve") },
     carrier: carrierOf(duty, one),
     headRatio: part(record, "headRatio"),
     efficiencyRatio: part(record, "efficiencyRatio"),
+  };
+}
+
+/** The liquid of the case for further pumps; undefined where it is that of the duty. */
+function otherLiquidOf(duty: Duty, one: DutyCase): OtherLiquid | undefined {
+  if (!one.given.includes("liquid") && !one.given.includes("temperature")) return undefined;
+  const record = spillOf(named(duty, one, "AsPumped"), ASPUMPED);
+  return {
+    duty: one.duty,
+    of: `Case${duty.cases.indexOf(one) + 1}`,
+    clear: clearLiquidOf(duty, one),
+    headRatio: part(record, "headRatio"),
+    efficiencyRatio: part(record, "efficiencyRatio"),
+  };
+}
+
+function clearLiquidOf(duty: Duty, one: DutyCase): OtherLiquid["clear"] {
+  return {
+    liquid: caseCell(duty, one, "liquid") ?? FIELD.liquid,
+    temperature: caseCell(duty, one, "temperature") ?? FIELD.temperature,
   };
 }
 
@@ -41,12 +63,17 @@ export function caseCurve(
   duty: Duty,
   one: DutyCase,
   normal: DutyState,
-): Pick<DutyState, "curve" | "carrier" | "toCarrier"> {
-  if (!hasOwnCurve(duty, one)) return { curve: normal.curve, carrier: normal.carrier, toCarrier: normal.toCarrier };
+): Pick<DutyState, "curve" | "carrier" | "toCarrier" | "otherCurve"> {
+  const { curve, carrier: asNormal, toCarrier } = normal;
+  const liquid = otherLiquidOf(duty, one);
+  const otherCurve: DutyState["otherCurve"] =
+    liquid === undefined ? normal.otherCurve : (pump) => otherAsPumped(pump, liquid);
+  if (!hasOwnCurve(duty, one)) return { curve, carrier: asNormal, toCarrier, otherCurve };
   const carrier = carrierOf(duty, one);
-  if (!isSlurry(duty)) return { curve: { table: carrier, drawn: carrier }, carrier, toCarrier: (head) => head };
+  if (!isSlurry(duty))
+    return { curve: { table: carrier, drawn: carrier }, carrier, toCarrier: (head) => head, otherCurve };
   const { table, headRatio } = onSlurry(duty, one);
-  return { curve: { table, drawn: table }, carrier, toCarrier: (head) => ratio(head, headRatio) };
+  return { curve: { table, drawn: table }, carrier, toCarrier: (head) => ratio(head, headRatio), otherCurve };
 }
 
 /** The curves that the cases have of their own, beside the page. */
@@ -55,11 +82,14 @@ export function caseCurves(duty: Duty, pump: DutyPump, states: readonly DutyStat
     const { liquid, speedRatio } = states[row] as DutyState;
     const own = one.duty.pump;
     if (!hasOwnCurve(duty, one) || own === undefined) return [];
+    const others = otherLiquidOf(duty, one);
     const viscous = viscousCurveIn(duty, pump, {
+      of: CHOSEN,
       table: carrierOf(duty, one),
       answer: named(duty, one, "ViscousAnswer"),
-      liquid: { liquid: caseCell(duty, one, "liquid") ?? FIELD.liquid, temperature: liquid.temperature },
+      liquid: clearLiquidOf(duty, one),
       speedRatio: one.given.includes("speedRatio") ? speedRatio : PUMP.speedRatio,
+      whose: "one pump",
     });
     return [
       ...(viscousNeedOf(one.duty, own) === "none" ? [] : viscous),
@@ -73,6 +103,7 @@ export function caseCurves(duty: Duty, pump: DutyPump, states: readonly DutyStat
             ...slurryCurveOn(pump, onSlurry(duty, one)),
           ]
         : []),
+      ...(others === undefined ? [] : otherCurves(others)),
     ];
   });
 }

@@ -23,11 +23,11 @@ import { type ColumnFacts, type PlanItem, working } from "../plan.ts";
 import { liquidWords } from "./as-pumped.ts";
 import { caseCurve } from "./case-curves.ts";
 import { caseCell } from "./case-inputs.ts";
-import { reachOf } from "./drawn-curves.ts";
+import { lastFlowOfAll, reachOf } from "./drawn-curves.ts";
 import type { DutyState } from "./duty-cases.ts";
 import { pressureHead, totalHeadIn } from "./head.ts";
 import { inUnitSet } from "./stated-input.ts";
-import { byArrangement } from "./station.ts";
+import { byArrangement, withOthers } from "./station.ts";
 
 /** What follows from the figures of a case, a row each; a blank cell is that of the duty as stated. */
 const FIGURES = tableOf("caseFigures", {
@@ -142,7 +142,7 @@ export function caseFigures(duty: Duty, states: readonly DutyState[]): readonly 
     suctionLift: (_, one) => difference(pumpLevel, level(one, "sourceLevel")),
     pressureHead: ({ deliveryPressure, sourcePressure, density }) =>
       pressureHead(difference(deliveryPressure, sourcePressure), density, unitSet),
-    sideBySide: ({ pumps }) => arranged(constant(1), pumps),
+    sideBySide: ({ pumps }) => arranged(constant(1), withOthers(duty, pumps)),
     inSeries: ({ pumps }) => arranged(pumps, constant(1)),
   };
   return ownTable(duty, states, FIGURES, "What follows from each case", made);
@@ -161,8 +161,11 @@ export function caseRunning(duty: Duty, states: readonly DutyState[]): readonly 
         }),
         state.trimRatio,
       ),
-    reach: ({ curve, speedRatio, trimRatio, sideBySide }) =>
-      reachOf(product(extreme("columnGreatest", curve.drawn, "flow", ""), speedRatio, trimRatio, sideBySide)),
+    reach: (state) => {
+      const { curve, speedRatio, trimRatio } = state;
+      const ofChosen = product(extreme("columnGreatest", curve.drawn, "flow", ""), speedRatio, trimRatio);
+      return reachOf(lastFlowOfAll(duty, ofChosen, state));
+    },
   };
   return ownTable(duty, states, RUNNING, "Speed of each case", made);
 }

@@ -25,9 +25,10 @@ import {
 import { FIELD } from "../field-handles.ts";
 import { type ColumnFacts, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
 import { PUMPED } from "./as-pumped.ts";
+import type { DutyState } from "./duty-cases.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
 import { npshAvailableAt } from "./npsh.ts";
-import { otherLastFlow } from "./other-pump-inputs.ts";
+import { liquidOfDuty, otherAsPumped, otherCurves, otherLastFlow } from "./other-curves.ts";
 import { PUMP } from "./pump.ts";
 import { curveAsPumped, readCurve, slurryCurve } from "./slurry-curve.ts";
 import { inUnitSet } from "./stated-input.ts";
@@ -102,6 +103,7 @@ export function drawnCurves(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   return [
     ...viscousCurve(duty, pump),
     ...slurryCurve(duty, pump),
+    ...otherCurves(liquidOfDuty(duty)),
     howItRuns(duty),
     headCurve(duty),
     ...(curve.efficiency === undefined
@@ -111,12 +113,15 @@ export function drawnCurves(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   ];
 }
 
-/** Of all pumps together: the sum of what share the flow, the least of what stands in series. */
-function allLastFlow(duty: Duty): Expression {
-  const others = duty.otherPumps.map(otherLastFlow);
-  if (others.length === 0) return product(lastFlow(duty), SIDE_BY_SIDE);
-  const abreast = sum(product(lastFlow(duty), FIELD.pumpsRunning), ...others);
-  return byArrangement(duty, least(lastFlow(duty), ...others), abreast);
+/** The last flow of all pumps together, of which one of the chosen kind reaches so far: their sum side by side, the least in series. */
+export function lastFlowOfAll(
+  duty: Duty,
+  ofChosen: Expression,
+  one: Pick<DutyState, "pumps" | "sideBySide" | "otherCurve">,
+): Expression {
+  const others = duty.otherPumps.map((pump) => otherLastFlow(pump, one.otherCurve(pump)));
+  if (others.length === 0) return product(ofChosen, one.sideBySide);
+  return byArrangement(duty, least(ofChosen, ...others), sum(product(ofChosen, one.pumps), ...others));
 }
 
 function howItRuns(duty: Duty): WorkingItem {
@@ -126,7 +131,16 @@ function howItRuns(duty: Duty): WorkingItem {
     ["sideBySide", "sharing the flow", () => arranged(constant(1), pumpsOfAll(duty))],
     ["inSeries", "adding heads", () => arranged(FIELD.pumpsRunning, constant(1))],
     ["specificGravity", "SG", () => ratio(LIQUID_FIGURES.density, water)],
-    ["curveEnd", "curve of all ends at", () => allLastFlow(duty)],
+    [
+      "curveEnd",
+      "curve of all ends at",
+      () =>
+        lastFlowOfAll(duty, lastFlow(duty), {
+          pumps: FIELD.pumpsRunning,
+          sideBySide: SIDE_BY_SIDE,
+          otherCurve: (pump) => otherAsPumped(pump, liquidOfDuty(duty)),
+        }),
+    ],
     ["reach", "system curves up to", () => reachOf(CURVE_END)],
   ]);
 }

@@ -2,7 +2,7 @@ import { OPERATINGPOINT } from "../../catalogue/entries/station.ts";
 import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
 import type { ColumnKeyOf } from "../../catalogue/entry.ts";
 import { ages } from "../../duty/aged-pipe.ts";
-import { type Duty, type DutyCase, pumpsSideBySide } from "../../duty/duty.ts";
+import { type Duty, type DutyCase, type DutyOtherPump, pumpsSideBySide } from "../../duty/duty.ts";
 import { isSlurry } from "../../duty/slurry.ts";
 import {
   constant,
@@ -25,6 +25,7 @@ import { changesWithPumps } from "./line-shares.ts";
 import { LINES, type LinesOfState } from "./lines.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
 import { NPSH } from "./npsh.ts";
+import { liquidOfDuty, otherAsPumped, otherOnCarrier } from "./other-curves.ts";
 import { PUMP, PUMP_CURVE } from "./pump.ts";
 import { curveAsPumped, curveOnCarrier } from "./slurry-curve.ts";
 
@@ -70,6 +71,8 @@ export interface DutyState {
   /** The curve without the solids of a slurry, and how a head in the liquid is brought to it. */
   readonly carrier: CurveTable;
   readonly toCarrier: (head: Expression) => Expression;
+  /** The curve of a further pump on its liquid. */
+  readonly otherCurve: (pump: DutyOtherPump) => CurveTable;
   readonly speedRatio: Handle;
   readonly trimRatio: Handle;
   /** Pumps running, and how many of them share the flow or add their heads. */
@@ -168,6 +171,7 @@ function stateOf(duty: Duty, made: Made): DutyState {
     curve: { table, drawn, ...(end && { end }) },
     carrier: curveOnCarrier(duty),
     toCarrier: (head) => (isClear ? head : onWater(duty, head)),
+    otherCurve: (pump) => (isClear ? otherOnCarrier : otherAsPumped)(pump, liquidOfDuty(duty)),
     speedRatio: PUMP.speedRatio,
     trimRatio: PUMP.trimRatio,
     count: isAlone ? 1 : (duty.pumpsRunning ?? 1),

@@ -17,6 +17,7 @@ import {
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type ChartFacts, type ChartsItem, figure, type PlanItem, type ResultItem, type SeriesFacts } from "../plan.ts";
+import { onWater } from "./as-pumped.ts";
 import {
   asPumpedPower,
   HEAD_CURVE,
@@ -97,7 +98,7 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
       POINT.headAtDuty,
       "Head of the pumps at the duty flow",
       isStation(asStated(duty), duty)
-        ? stationHeadAtDuty(HEAD.totalHead, [HEAD.staticHead, HEAD.pressureHead])
+        ? onWater(duty, stationHeadAtDuty(HEAD.totalHead, [HEAD.staticHead, HEAD.pressureHead]))
         : product(
             callOf(PUMPHEAD, { ...readCurve(duty, "carrier"), flow: ratio(FIELD.flow, SIDE_BY_SIDE) }),
             IN_SERIES,

@@ -10,6 +10,7 @@ import { statedNumber } from "./stated-input.ts";
 export interface OtherCells {
   readonly name: Handle;
   readonly speed: Handle;
+  readonly impellerDiameter: Handle;
   readonly speedRatio: Handle;
   readonly trimRatio: Handle;
   readonly level: Handle;
@@ -25,6 +26,7 @@ export function otherCells({ index }: DutyOtherPump): OtherCells {
   return {
     name: handle(key("Name"), null),
     speed: handle(key("Speed"), "speed"),
+    impellerDiameter: handle(key("Diameter"), "size"),
     speedRatio: handle(key("SpeedRatio"), null),
     trimRatio: handle(key("TrimRatio"), null),
     level: handle(key("Level"), "head"),
@@ -34,12 +36,6 @@ export function otherCells({ index }: DutyOtherPump): OtherCells {
     flangeClass: handle(key("FlangeClass"), null),
     curve: { ...PUMP_CURVE, key: key("Curve") },
   };
-}
-
-/** The last flow of its curve as it runs. */
-export function otherLastFlow(pump: DutyOtherPump): Expression {
-  const { curve, speedRatio, trimRatio } = otherCells(pump);
-  return product(extreme("columnGreatest", curve, "flow", ""), speedRatio, trimRatio);
 }
 
 /** The greatest head of its curve as it runs. */
@@ -88,6 +84,7 @@ function inputsOf(duty: Duty, pump: DutyOtherPump): readonly InputItem[] {
   return [
     words(cells.name, "Pump", name, basisOf("name")),
     ...number(cells.speed, PUMP_BOXES.speed.label, "speed", pump.speed),
+    ...number(cells.impellerDiameter, PUMP_BOXES.impellerDiameter.label, "impellerDiameter", pump.impellerDiameter),
     ...number(cells.speedRatio, "Speed over that of the curve", "speedRatio", pump.speedRatio),
     ...number(cells.trimRatio, "Impeller over that of the curve", "trimRatio", pump.trimRatio),
     ...number(cells.level, OWN_BOXES.level.label, "level", level),

@@ -41,6 +41,8 @@ const LABELS: Readonly<Record<CurveKey, string>> = {
 
 /** A slurry's curve: where it stands, what it is made of, and what the pump keeps of its head and efficiency. */
 export interface OnSlurry {
+  /** Whose curve it is, in words. */
+  readonly whose: string;
   readonly table: TableOf<CurveKey>;
   readonly carrier: TableOf<CurveKey>;
   readonly headRatio: Expression;
@@ -57,7 +59,13 @@ function asOnSlurry({ headRatio, efficiencyRatio }: OnSlurry, key: CurveKey, own
 export function slurryCurve(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   if (!isSlurry(duty)) return [];
   const { headRatio, efficiencyRatio } = PUMPED;
-  return slurryCurveOn(pump, { table: SLURRY_CURVE, carrier: curveOnCarrier(duty), headRatio, efficiencyRatio });
+  return slurryCurveOn(pump, {
+    whose: "one pump",
+    table: SLURRY_CURVE,
+    carrier: curveOnCarrier(duty),
+    headRatio,
+    efficiencyRatio,
+  });
 }
 
 export function slurryCurveOn({ curve: { points } }: DutyPump, slurry: OnSlurry): readonly PlanItem[] {
@@ -67,7 +75,7 @@ export function slurryCurveOn({ curve: { points } }: DutyPump, slurry: OnSlurry)
   return [
     working(
       slurry.table,
-      "Curve of one pump on the slurry",
+      `Curve of ${slurry.whose} on the slurry`,
       points.length,
       columns.map(({ key }): ColumnFacts<CurveKey> => {
         const own = (row: number) => cell(slurry.carrier, row, key);

@@ -4,7 +4,6 @@ import { OPERATINGPOINT } from "../../catalogue/entries/station.ts";
 import { NPSHA } from "../../catalogue/entries/system-and-suction.ts";
 import type { Duty, DutyOtherPump, DutyPump, DutySegment } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
-import { isSlurry } from "../../duty/slurry.ts";
 import {
   type Call,
   callOf,
@@ -26,7 +25,6 @@ import {
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type ColumnFacts, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
-import { PUMPED } from "./as-pumped.ts";
 import { asPumpedPower, lastFlow } from "./drawn-curves.ts";
 import {
   asStated,
@@ -38,7 +36,8 @@ import {
   ofStationPump,
   recordOf,
 } from "./duty-cases.ts";
-import { otherCells, otherLastFlow } from "./other-pump-inputs.ts";
+import { liquidOfDuty, otherLastFlow, otherOnCarrier } from "./other-curves.ts";
+import { otherCells } from "./other-pump-inputs.ts";
 import { PUMP } from "./pump.ts";
 
 const POINTS = 25;
@@ -93,8 +92,10 @@ const STATION_COLUMNS = {
   checkValve: null,
   count: null,
 } as const;
-function stationOf(one: DutyState) {
-  const isOfDuty = one.speedRatio === PUMP.speedRatio && one.pumps === FIELD.pumpsRunning;
+function stationOf(one: DutyState, duty: Duty) {
+  const stated = asStated(duty);
+  const isOnLiquid = duty.otherPumps.every((pump) => one.otherCurve(pump).key === stated.otherCurve(pump).key);
+  const isOfDuty = one.speedRatio === PUMP.speedRatio && one.pumps === FIELD.pumpsRunning && isOnLiquid;
   return tableOf(`${one.curve.table.key}${isOfDuty ? "" : one.key}Station`, STATION_COLUMNS);
 }
 
@@ -113,7 +114,7 @@ export function pumpsTogether({ pumpsRunning = 1, otherPumps }: Duty): number {
 export function stationArguments(one: DutyState, duty: Duty) {
   const alike = { curve: range(one.curve.table), speedRatio: one.speedRatio, trimRatio: one.trimRatio };
   return {
-    ...(isStation(one, duty) ? { curve: range(stationOf(one)) } : { ...alike, numberOfPumps: one.pumps }),
+    ...(isStation(one, duty) ? { curve: range(stationOf(one, duty)) } : { ...alike, numberOfPumps: one.pumps }),
     systemCurve: range(curveIn(one, "Common")),
     arrangement: FIELD.arrangement,
     SG: one.specificGravity,
@@ -127,13 +128,14 @@ export function stationWorkings(duty: Duty, pump: DutyPump): readonly PlanItem[]
   // Of pumps alike the rows that are each one's own count where one of them stops.
   const states = stations.length === 0 && pumpsTogether(duty) > 1 ? [leastSystem(duty)] : stations;
   if (states.length === 0) return [];
-  const curves = new Map(stations.map((one) => [stationOf(one).key, one]));
+  const curves = new Map(stations.map((one) => [stationOf(one, duty).key, one]));
   const lines = new Map(states.map((one) => [one.lines.dischargeLine.key, one]));
   const systems = new Map(states.map((one) => [systemKey(one), one]));
   return [
     ...withPower(duty).map((other) => {
-      const { curve, speedRatio, trimRatio } = otherCells(other);
-      const call = callOf(PUMPMAXPOWER, { curve: range(curve), speedRatio, trimRatio });
+      const { speedRatio, trimRatio } = otherCells(other);
+      const curve = range(otherOnCarrier(other, liquidOfDuty(duty)));
+      const call = callOf(PUMPMAXPOWER, { curve, speedRatio, trimRatio });
       return spill(maxPowerOf(other.index), `Greatest power of ${other.name}, as on water`, call);
     }),
     ...[...curves.values()].map((one) => stationCurves(duty, pump, one)),
@@ -149,8 +151,6 @@ function stationCurves(duty: Duty, pump: DutyPump, one: DutyState): WorkingItem 
   const { end, table } = one.curve;
   const tolerance = end === "high" ? PUMP.headToleranceUpper : PUMP.headToleranceLower;
   const factor = end === undefined ? [] : [sum(constant(1), ratio(tolerance, constant(100)))];
-  // The ratios of a slurry are those of the chosen pump: a screen for the others.
-  const onSlurry = isSlurry(duty) && !table.key.startsWith("clear");
   const rows = [
     ...pump.curve.points.map((_, row) => ({ pump, row, other: undefined })),
     ...duty.otherPumps.flatMap((other) => other.curve.points.map((_, row) => ({ pump: other, row, other }))),
@@ -160,10 +160,8 @@ function stationCurves(duty: Duty, pump: DutyPump, one: DutyState): WorkingItem 
     const { pump: of, row, other } = rows[index] as (typeof rows)[number];
     if (of.curve.points[row]?.[key] === undefined) return null;
     if (other === undefined) return cell(table, row, key);
-    const own = cell(otherCells(other).curve, row, key);
-    if (key === "head") return product(own, ...factor, ...(onSlurry ? [PUMPED.headRatio] : []));
-    if (key === "efficiency" && onSlurry) return product(own, PUMPED.efficiencyRatio);
-    return key === "npshRequired" && onSlurry ? ratio(own, PUMPED.headRatio) : own;
+    const own = cell(one.otherCurve(other), row, key);
+    return key === "head" ? product(own, ...factor) : own;
   };
   const first = (index: number, of: (row: (typeof rows)[number]) => Expression | null): Expression | null => {
     const one = rows[index] as (typeof rows)[number];
@@ -206,7 +204,7 @@ function stationCurves(duty: Duty, pump: DutyPump, one: DutyState): WorkingItem 
     ],
     ["count", "count", (i) => first(i, ({ other }) => (other ? constant(1) : one.pumps))],
   ];
-  return working(stationOf(one), "Curves of all pumps of the station", rows.length, facts);
+  return working(stationOf(one, duty), "Curves of all pumps of the station", rows.length, facts);
 }
 
 function lineRows(one: DutyState, duty: Duty, of: "Own" | "Common"): readonly WorkingItem[] {
@@ -233,7 +231,10 @@ function shareOf(duty: Duty, { line, row }: PlacedRow): number {
 function systemTables(one: DutyState, duty: Duty, of: "Own" | "Common"): readonly WorkingItem[] {
   const hasRows = placedRows(duty, of).length > 0;
   if (of === "Own" && !hasRows) return [];
-  const reach = of === "Own" ? greatest(lastFlow(duty), ...duty.otherPumps.map(otherLastFlow)) : one.reach;
+  const reach =
+    of === "Own"
+      ? greatest(lastFlow(duty), ...duty.otherPumps.map((pump) => otherLastFlow(pump, one.otherCurve(pump))))
+      : one.reach;
   const lost = lostIn(one, of);
   const flow = (row: number): Expression => product(reach, constant(row / (POINTS - 1)));
   const still = of === "Own" ? [] : [one.staticHead, one.pressureHead];
@@ -261,7 +262,7 @@ function systemTables(one: DutyState, duty: Duty, of: "Own" | "Common"): readonl
 /** The call that finds the operating point of the station in a state, or against another system. */
 export function stationPointOf(one: DutyState, duty: Duty, system?: TableOf): Call {
   return callOf(OPERATINGPOINT, {
-    curve: range(stationOf(one)),
+    curve: range(stationOf(one, duty)),
     systemCurve: range(system ?? curveIn(one, "Common")),
     arrangement: FIELD.arrangement,
     SG: one.specificGravity,
@@ -314,6 +315,11 @@ const ENDLESS = 9000;
 export function stationHeadAtDuty(totalHead: Expression, still: readonly Expression[]): Expression {
   const own = difference(totalHead, sum(...still, cell(COMMON_AT_DUTY, 0, "lost")));
   return sum(part(HELD_RECORD, "head"), own);
+}
+
+/** Head of one pump of the station at the flow asked, the chosen one first, in head of the liquid pumped. */
+export function stationHeadOf(pump: number): Expression {
+  return part(HELD_RECORD, "head", pump + 1);
 }
 
 const maxPowerOf = (index: number) => spillOf(`otherPump${index + 1}MaxPower`, PUMPMAXPOWER);

@@ -1,5 +1,5 @@
 import type { Duty } from "../../duty/duty.ts";
-import { constant, type Expression, type Handle, handles, ifText, sum } from "../expression.ts";
+import { constant, type Expression, handles, ifText, sum } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem } from "../plan.ts";
 import { stated } from "./stated-input.ts";
@@ -35,7 +35,8 @@ export function pumpsInstalled(duty: Duty): Expression {
   return withOthers(duty, hasStandby(duty) ? STATION.pumpsInstalled : FIELD.pumpsRunning);
 }
 
-function withOthers({ otherPumps }: Duty, alike: Handle): Expression {
+/** So many pumps of the chosen kind and all further ones. */
+export function withOthers({ otherPumps }: Duty, alike: Expression): Expression {
   return otherPumps.length === 0 ? alike : sum(alike, constant(otherPumps.length));
 }
 

@@ -41,37 +41,56 @@ export function viscousNeedOf(duty: Duty, pump: DutyPump): ViscousNeed {
   return viscousNeed(kinematicViscosityOf(state.value), bestEfficiency, speed);
 }
 
+/** The cells a pump is stated in: its curve with water, and the speed and impeller of it. */
+export interface StatedCells {
+  readonly curve: TableOf<CurveKey>;
+  readonly speed: Handle;
+  readonly trimRatio: Handle;
+}
+
 /** A viscous liquid and the speed it is pumped at, and where the curve in it stands. */
 interface Viscous {
+  readonly of: StatedCells;
   readonly table: TableOf<CurveKey>;
   readonly answer: string;
   readonly liquid: { readonly liquid: Handle; readonly temperature: Handle };
   readonly speedRatio: Handle;
+  /** Whose curve it is, in words. */
+  readonly whose: string;
 }
+
+/** The cells of the chosen pump. */
+export const CHOSEN: StatedCells = { curve: PUMP_CURVE, speed: PUMP.curveSpeed, trimRatio: PUMP.trimRatio };
 
 /** The curve corrected for a viscous liquid, at the speed and impeller of the curve with water beside it. */
 export function viscousCurve(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   if (viscousNeedOf(duty, pump) === "none") return [];
-  const { speedRatio } = PUMP;
-  return viscousCurveIn(duty, pump, { table: VISCOUS_CURVE, answer: CORRECTED.key, liquid: CLEAR_LIQUID, speedRatio });
+  return viscousCurveIn(duty, pump, {
+    of: CHOSEN,
+    table: VISCOUS_CURVE,
+    answer: CORRECTED.key,
+    liquid: CLEAR_LIQUID,
+    speedRatio: PUMP.speedRatio,
+    whose: "one pump",
+  });
 }
 
 export function viscousCurveIn(
   duty: Duty,
   pump: DutyPump,
-  { table, answer, liquid, speedRatio }: Viscous,
+  { of, table, answer, liquid, speedRatio, whose }: Viscous,
 ): readonly PlanItem[] {
   const corrected = spillOf(answer, VISCOUSCURVE);
   const { points, bestEfficiency, npshRequired } = pump.curve;
   const water = constant(inUnitSet(SPECIFIC_GRAVITY_REFERENCE, "density", duty));
   const call = callOf(VISCOUSCURVE, {
-    curve: range(PUMP_CURVE),
+    curve: range(of.curve),
     // Without a speed the function says what it lacks, and so does all that reads the curve.
-    speed: pump.speed === undefined ? constant("") : PUMP.curveSpeed,
+    speed: pump.speed === undefined ? constant("") : of.speed,
     viscosity: callOf(VISCOSITY, liquid),
     SG: ratio(callOf(DENSITY, liquid), water),
     speedRatio,
-    trimRatio: PUMP.trimRatio,
+    trimRatio: of.trimRatio,
   });
   const column = (key: CurveKey, label: string): ColumnFacts<CurveKey> => [
     key,
@@ -79,8 +98,8 @@ export function viscousCurveIn(
     (row) => (isBlank(key, row, points) ? null : inOwnUnit(key, part(corrected, key, row))),
   ];
   return [
-    spill(corrected, "Curve of one pump in the viscous liquid, as answered", call, points.length + 1),
-    working(table, "Curve of one pump in the viscous liquid", points.length, [
+    spill(corrected, `Curve of ${whose} in the viscous liquid, as answered`, call, points.length + 1),
+    working(table, `Curve of ${whose} in the viscous liquid`, points.length, [
       column("flow", "flow"),
       column("head", "head"),
       ...(bestEfficiency === undefined ? [] : [column("efficiency", "efficiency")]),
@@ -119,10 +138,14 @@ function isBeyondMethod(duty: Duty, { curve, speed, speedRatio, trimRatio }: Dut
 }
 
 /** Head in the viscous liquid over that with water at best efficiency: the standard's ratio of flows is the same. */
-export function viscousHeadRatio(duty: Duty, pump: DutyPump): Expression | undefined {
+export function viscousHeadRatio(
+  duty: Duty,
+  pump: DutyPump,
+  { curve, answer } = { curve: PUMP_CURVE, answer: CORRECTED.key },
+): Expression | undefined {
   if (viscousNeedOf(duty, pump) === "none") return undefined;
   const last = pump.curve.points.length - 1;
-  return ratio(part(CORRECTED, "flow", last), cell(PUMP_CURVE, last, "flow"));
+  return ratio(part(spillOf(answer, VISCOUSCURVE), "flow", last), cell(curve, last, "flow"));
 }
 
 function isBlank(key: CurveKey, row: number, points: DutyPump["curve"]["points"]): boolean {

@@ -24,6 +24,7 @@ import { asStated, caseStatesOf, type DutyState, dutyCases, isStation, recordOf 
 import { shutoffHead, stateCell } from "../sections/duty-states.ts";
 import { HEAD } from "../sections/head.ts";
 import { POINT } from "../sections/operating-point.ts";
+import { otherViscousHeadRatio } from "../sections/other-curves.ts";
 import { PUMP } from "../sections/pump.ts";
 import { KIND } from "../sections/pump-figures.ts";
 import { FILLING, fillsAlike, hasRoute, ROUTE, SIPHON } from "../sections/route-cells.ts";
@@ -59,7 +60,14 @@ export function openOfDuty(duty: Duty, pump: DutyPump, of: Criterion["of"]): rea
   const lines = (["suctionLine", "dischargeLine"] as const).filter(
     (line) => duty[line].length === 0 || duty[line].some(({ segment }) => segment === undefined),
   );
-  const liquid = viscousOpen(duty, pump);
+  const own = viscousOpen(duty, pump);
+  const liquid = [
+    ...(own === undefined ? [] : [own]),
+    ...duty.otherPumps.flatMap((other) => {
+      const why = viscousOpen(duty, other);
+      return why === undefined ? [] : [`${other.name}: ${why}`];
+    }),
+  ];
   return [
     ...(blank.length > 0 ? [openPoint({ of, what: "operating point", missing: blank })] : []),
     ...unreadable.map((key) => worded({ of, state: "open", what: `waits for ${FIELDS[key].label}` })),
@@ -70,7 +78,7 @@ export function openOfDuty(duty: Duty, pump: DutyPump, of: Criterion["of"]): rea
         what: line === "suctionLine" ? "suction line not stated" : "discharge line not stated",
       }),
     ),
-    ...(liquid === undefined ? [] : [worded({ of, state: "open", what: liquid })]),
+    ...liquid.map((what) => worded({ of, state: "open", what })),
   ];
 }
 
@@ -296,20 +304,27 @@ function muchMore(duty: Duty): readonly Criterion[] {
 const LEAST_HEAD_RATIO = 0.8;
 
 function viscousLoss(duty: Duty, pump: DutyPump): readonly Criterion[] {
-  const found = viscousHeadRatio(duty, pump);
-  if (found === undefined) return [];
-  return [
-    limitOf({
-      of: "head",
-      what: "head in the viscous liquid over that with water, at best efficiency",
-      found,
-      limit: constant(LEAST_HEAD_RATIO),
-      mustBe: "at least",
-      broken: "check",
-      why: "ask the maker for a test with so thick a liquid",
-      cites: viscousCorrectionMethod.cites[0],
-    }),
+  const pumps = [
+    { found: viscousHeadRatio(duty, pump), when: undefined },
+    ...duty.otherPumps.map((other) => ({ found: otherViscousHeadRatio(duty, other), when: other.name })),
   ];
+  return pumps.flatMap(({ found, when }) =>
+    found === undefined
+      ? []
+      : [
+          limitOf({
+            of: "head",
+            what: "head in the viscous liquid over that with water, at best efficiency",
+            found,
+            limit: constant(LEAST_HEAD_RATIO),
+            mustBe: "at least",
+            broken: "check",
+            ...(when !== undefined && { when }),
+            why: "ask the maker for a test with so thick a liquid",
+            cites: viscousCorrectionMethod.cites[0],
+          }),
+        ],
+  );
 }
 
 /** A line that rises above its delivery has to be filled over its highest point first, and held there without a siphon. */
