@@ -1,7 +1,7 @@
-import { scaleLinear } from "d3-scale";
 import { html, svg, type TemplateResult } from "lit";
 import type { CostParts } from "../../../shared/package/cost-parts.ts";
 import { runningSums } from "./running-sums.ts";
+import { linearScale } from "./scale.ts";
 
 const ROW = 22;
 const BAR = 12;
@@ -20,9 +20,7 @@ export function costBars(costs: CostParts, width: number): TemplateResult {
   ];
   const texts = bars.map(({ cost }) => `${inFull(cost)} · ${percent(cost, whole)} %`);
   const figures = LETTER * Math.max(...texts.map(({ length }) => length)) + GAP;
-  const x = scaleLinear()
-    .domain([0, Math.max(...bars.map(({ to }) => to))])
-    .range([LABELS, width - figures]);
+  const x = linearScale([0, Math.max(...bars.map(({ to }) => to))], [LABELS, width - figures]);
   const height = ROW * bars.length + 4;
   return html`<figure>
     <svg

@@ -1,7 +1,7 @@
-import { scaleLinear } from "d3-scale";
 import { html, svg, type TemplateResult } from "lit";
 import { figures } from "../../../shared/text/words.ts";
 import { runningSums } from "./running-sums.ts";
+import { linearScale } from "./scale.ts";
 
 /** A part of the total head, in the unit named beside the picture. May be negative. */
 export interface HeadPart {
@@ -28,9 +28,7 @@ export function headBars(
     { name: totalName, value: total, from: 0, to: total, kind: "total" },
   ];
   const ends = bars.flatMap(({ from, to }) => [from, to]);
-  const x = scaleLinear()
-    .domain([Math.min(0, ...ends), Math.max(0, ...ends)])
-    .range([LABELS, width - FIGURES]);
+  const x = linearScale([Math.min(0, ...ends), Math.max(0, ...ends)], [LABELS, width - FIGURES]);
   const height = ROW * bars.length + 4;
   const words = bars.map(({ name, value }) => `${name} ${figures(value)} ${unit}`).join(", ");
   return html`<svg

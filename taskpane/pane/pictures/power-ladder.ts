@@ -1,7 +1,7 @@
-import { scaleLinear } from "d3-scale";
 import { html, svg, type TemplateResult } from "lit";
 import type { PowerLadder } from "../../../shared/package/power-ladder.ts";
 import { figures } from "../../../shared/text/words.ts";
+import { linearScale } from "./scale.ts";
 
 interface Rung {
   readonly name: string;
@@ -19,9 +19,7 @@ const ROUNDING = 1e-9;
 /** What the pump takes, what its driver must be rated for and what it gives, as bars from one zero. */
 export function powerLadderPicture(ladder: PowerLadder, width: number): TemplateResult {
   const rungs = rungsOf(ladder);
-  const x = scaleLinear()
-    .domain([0, Math.max(...rungs.map(({ value }) => value))])
-    .range([LABELS, width - FIGURES]);
+  const x = linearScale([0, Math.max(...rungs.map(({ value }) => value))], [LABELS, width - FIGURES]);
   const height = ROW * rungs.length + 6;
   const need = x(ladder.needed);
   return html`<figure>

@@ -1,7 +1,7 @@
-import { type ScaleLinear, scaleLinear } from "d3-scale";
 import { curveMonotoneX, line } from "d3-shape";
 import { svg, type TemplateResult } from "lit";
 import { figures } from "../../../shared/text/words.ts";
+import { linearScale, type Scale, ticksOf } from "./scale.ts";
 
 /** A point of a curve, in the units of the axes. */
 export interface Point {
@@ -23,14 +23,14 @@ export interface PanelWanted {
 
 export interface Panel {
   readonly title: string;
-  readonly y: ScaleLinear<number, number>;
+  readonly y: Scale;
   readonly top: number;
   readonly bottom: number;
   readonly ticks: number;
 }
 
 export interface Frame {
-  readonly x: ScaleLinear<number, number>;
+  readonly x: Scale;
   readonly panels: readonly Panel[];
   readonly width: number;
   readonly height: number;
@@ -46,15 +46,13 @@ const BELOW = 36;
 
 /** Panels under one another with one flow axis below the last. */
 export function frameOf(mostFlow: number, wanted: readonly PanelWanted[], width: number): Frame {
-  const x = scaleLinear()
-    .domain([0, mostFlow * FLOW_BEYOND])
-    .range([LEFT, width - RIGHT]);
+  const x = linearScale([0, mostFlow * FLOW_BEYOND], [LEFT, width - RIGHT]);
   let at = 0;
   const panels = wanted.map(({ title, least, most, height, ticks }) => {
     const top = at + TITLE;
     const bottom = top + height;
     at = bottom + GAP;
-    const y = scaleLinear().domain([least, most]).range([bottom, top]);
+    const y = linearScale([least, most], [bottom, top]);
     return { title, y, top, bottom, ticks };
   });
   return { x, panels, width, height: at - GAP + BELOW };
@@ -62,19 +60,19 @@ export function frameOf(mostFlow: number, wanted: readonly PanelWanted[], width:
 
 /** Grid, figures and names of the axes; the figures of the flow under the last panel. */
 export function frameView({ x, panels, height }: Frame, flowUnit: string): TemplateResult {
-  const [left, right] = x.range() as [number, number];
+  const [left, right] = x.places;
   const last = panels.at(-1);
   return svg`${panels.map(
     ({ title, y, top, bottom, ticks }) => svg`
       <text class="panel-title" x="2" y=${top - 7}>${title}</text>
-      ${y.ticks(ticks).map(
+      ${ticksOf(y, ticks).map(
         (tick) => svg`<path class="grid" d="M${left} ${y(tick)}H${right}" />
           <text x=${left - 5} y=${y(tick) + 4} text-anchor="end">${figures(tick)}</text>`,
       )}
-      ${x.ticks(5).map((tick) => svg`<path class="grid" d="M${x(tick)} ${top}V${bottom}" />`)}
+      ${ticksOf(x, 5).map((tick) => svg`<path class="grid" d="M${x(tick)} ${top}V${bottom}" />`)}
       <path class="axis" d="M${left} ${bottom}H${right}" />`,
   )}
-    ${x.ticks(5).map(
+    ${ticksOf(x, 5).map(
       (tick) => svg`<path class="tick" d="M${x(tick)} ${last?.bottom ?? 0}v4" />
         <text x=${x(tick)} y=${(last?.bottom ?? 0) + 16} text-anchor="middle">${figures(tick)}</text>`,
     )}
@@ -92,7 +90,7 @@ export function curveIn({ x }: Frame, { y }: Panel, points: readonly Point[]): s
 
 /** A rectangle that nothing of a panel is drawn outside of, and the attribute that keeps it so. */
 export function clipOf({ x }: Frame, { top, bottom }: Panel, id: string): TemplateResult {
-  const [left, right] = x.range() as [number, number];
+  const [left, right] = x.places;
   return svg`<clipPath id=${id}><rect x=${left} y=${top - 2} width=${right - left + 2} height=${bottom - top + 2} /></clipPath>`;
 }
 

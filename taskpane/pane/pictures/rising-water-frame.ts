@@ -1,6 +1,6 @@
-import { scaleLinear } from "d3-scale";
 import type { RisingWater, WaterCourse, WaterMark } from "../../../shared/package/rising-water.ts";
 import { runningSums } from "./running-sums.ts";
+import { linearScale } from "./scale.ts";
 
 const TOP = 26;
 const HEIGHT = 170;
@@ -54,10 +54,17 @@ export function risingWaterFrame({ lift, byBlankOff, byPractice, byNpsh, course 
   const gaps = heights.slice(1).map((height, i) => ((height - (heights[i] as number)) / highest) * HEIGHT);
   const drawn = keptApart(gaps);
   const places = runningSums(drawn).map((above) => TOP + HEIGHT - above);
-  const y = scaleLinear(heights, places);
+  const y = (height: number): number => {
+    const above = Math.max(
+      1,
+      heights.findIndex((level, i) => i > 0 && (height <= level || i === heights.length - 1)),
+    );
+    const between = (of: readonly number[]) => [of[above - 1] ?? 0, of[above] ?? of[above - 1] ?? 0] as const;
+    return linearScale(between(heights), between(places))(height);
+  };
   return {
     lines: levels.map(({ names, height }) => ({ names, height, y: y(height), isDuty: names.includes(DUTY) })),
-    y: (height) => y(height),
+    y,
     toScale: drawn === gaps,
     marks: marksOf(course, y(0) - y(lift)),
   };

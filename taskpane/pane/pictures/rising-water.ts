@@ -1,4 +1,3 @@
-import { scaleLinear } from "d3-scale";
 import { html, nothing, svg, type TemplateResult } from "lit";
 import type { RisingWater, WaterCourse, WaterMark } from "../../../shared/package/rising-water.ts";
 import { amountText } from "../../../shared/text/words.ts";
@@ -6,6 +5,7 @@ import { isAtMost } from "../../../src/basis/at-most.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
 import { type LiftLine, risingWaterFrame } from "./rising-water-frame.ts";
+import { linearScale } from "./scale.ts";
 
 const TANK_DEPTH = 26;
 const TIME_LINE = 58;
@@ -81,7 +81,7 @@ function timeMark({ time }: WaterMark, y: number): TemplateResult {
 
 /** From the start to the full casing, the rise and what follows it told apart by shade and label. */
 function timeLine({ riseTime, total }: WaterCourse, y: number, width: number): TemplateResult {
-  const x = scaleLinear([0, total], [4, width - 4]);
+  const x = linearScale([0, total], [4, width - 4]);
   const gained = x(riseTime);
   const share = riseTime / total;
   const anchor = share < 0.35 ? "start" : share > 0.65 ? "end" : "middle";

@@ -1,10 +1,10 @@
-import { type ScaleLinear, scaleLinear } from "d3-scale";
 import { html, nothing, svg, type TemplateResult } from "lit";
 import type { RouteLine, RoutePlace } from "../../../shared/package/route-line.ts";
 import { amountText, figures } from "../../../shared/text/words.ts";
 import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
+import { type Scale as LinearScale, linearScale, roundedOut, ticksOf } from "./scale.ts";
 
 const HEIGHT = 236;
 const MARGIN = { top: 38, right: 10, bottom: 40, left: 46 } as const;
@@ -78,19 +78,19 @@ function scalesOf({ places }: RouteLine, ratings: RouteLine["ratings"], units: U
   ];
   return {
     x: inUnit(
-      scaleLinear(ends([first.chainage, Math.max(last.chainage, first.chainage + 1)], length), [
+      linearScale(ends([first.chainage, Math.max(last.chainage, first.chainage + 1)], length), [
         MARGIN.left,
         width - MARGIN.right,
       ]),
       length,
     ),
-    y: inUnit(scaleLinear(ends(heights, elevation), [HEIGHT - MARGIN.bottom, MARGIN.top]).nice(4), elevation),
+    y: inUnit(linearScale(roundedOut(ends(heights, elevation), 4), [HEIGHT - MARGIN.bottom, MARGIN.top]), elevation),
   };
 }
 
-function inUnit(scale: ScaleLinear<number, number>, unit: Parameters<typeof fromEngine>[1]): Scale {
+function inUnit(scale: LinearScale, unit: Parameters<typeof fromEngine>[1]): Scale {
   const place = (amount: number): number => scale(fromEngine(amount, unit));
-  const ticks = scale.ticks(4).map((tick) => ({ at: scale(tick), label: figures(tick) }));
+  const ticks = ticksOf(scale, 4).map((tick) => ({ at: scale(tick), label: figures(tick) }));
   return Object.assign(place, { ticks });
 }
 

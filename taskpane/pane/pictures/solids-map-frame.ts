@@ -1,4 +1,3 @@
-import { type ScaleContinuousNumeric, scaleLinear, scaleSqrt } from "d3-scale";
 import {
   MAP_REGIONS,
   type MapRegion,
@@ -6,6 +5,7 @@ import {
   MOST_SOLIDS,
   type SolidsMap,
 } from "../../../shared/package/solids-map.ts";
+import { linearScale, rootScale, type Scale } from "./scale.ts";
 
 export const LINE = 13;
 /** Half the width of the cross. */
@@ -15,8 +15,6 @@ const PLOT = 244;
 const BELOW = 38;
 const LEFT = 38;
 const RIGHT = 8;
-
-type Scale = ScaleContinuousNumeric<number, number>;
 
 export interface MapLabel {
   readonly text: string;
@@ -42,8 +40,8 @@ export interface SolidsMapFrame {
 /** pH across, solids by weight up: on a square root, so that few, some and many solids each have room. */
 export function solidsMapFrame(shown: SolidsMap, width: number): SolidsMapFrame {
   const [left, right, top, bottom] = [LEFT, width - RIGHT, TOP, TOP + PLOT];
-  const x = scaleLinear().domain([0, MOST_PH]).range([left, right]);
-  const y = scaleSqrt().domain([0, MOST_SOLIDS]).range([bottom, top]);
+  const x = linearScale([0, MOST_PH], [left, right]);
+  const y = rootScale([0, MOST_SOLIDS], [bottom, top]);
   const cross = shown.solids === null ? null : { x: x(shown.pH), y: y(shown.solids) };
   const labels = MAP_REGIONS.flatMap((region) => labelsOf(region, x, y, cross));
   return { x, y, height: bottom + BELOW, left, right, top, bottom, labels, cross };

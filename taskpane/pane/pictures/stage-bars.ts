@@ -1,4 +1,3 @@
-import { scaleLinear } from "d3-scale";
 import { html, nothing, svg, type TemplateResult } from "lit";
 import type { PressureLine, StageNozzle, StagePressures } from "../../../shared/package/stage-pressures.ts";
 import { amountText, figures } from "../../../shared/text/words.ts";
@@ -7,6 +6,7 @@ import { amount } from "../../../src/basis/result.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import { worstOf } from "../../../src/judgement/verdict.ts";
 import { runningSums } from "./running-sums.ts";
+import { linearScale } from "./scale.ts";
 
 const LINE_ROW = 15;
 const BAR_ROW = 20;
@@ -31,9 +31,7 @@ export function stageBars(pressures: StagePressures, units: UnitSetName, width: 
   const shown = (pressure: number): string => figures(fromEngine(pressure, UNIT_SETS[units].gaugePressure));
   const labels = LETTER * Math.max(...nozzles.map(({ label }) => label.length)) + 12;
   const most = Math.max(...nozzles.map(({ greatest }) => greatest), ...lines.map(({ pressure }) => pressure));
-  const x = scaleLinear()
-    .domain([0, most])
-    .range([labels, width - FIGURE]);
+  const x = linearScale([0, most], [labels, width - FIGURE]);
   // Highest on top: a label then stands left of its own line and of every line above it.
   const sorted = lines.toSorted((a, b) => b.pressure - a.pressure);
   const notes = nozzles.map((nozzle) => fitted(notesOf(nozzle), width));

@@ -1,7 +1,7 @@
-import { type ScaleLinear, scaleLinear } from "d3-scale";
 import { curveMonotoneX, line } from "d3-shape";
 import { html, nothing, svg, type TemplateResult } from "lit";
 import { figures } from "../../../shared/text/words.ts";
+import { linearScale, roundedOut, type Scale, ticksOf } from "./scale.ts";
 
 /** A point of the curve, in the units of the axes. */
 export interface CurvePoint {
@@ -28,14 +28,14 @@ export function systemCurvePicture(
 ): TemplateResult {
   const all = [...points, duty, ...(minimum === undefined ? [] : [minimum])];
   const heads = all.map(({ head }) => head);
-  const x = scaleLinear()
-    .domain([0, Math.max(...all.map(({ flow }) => flow))])
-    .nice(5)
-    .range([MARGIN.left, width - MARGIN.right]);
-  const y = scaleLinear()
-    .domain([Math.min(0, ...heads), Math.max(0, ...heads) * 1.05])
-    .nice(5)
-    .range([HEIGHT - MARGIN.bottom, MARGIN.top]);
+  const x = linearScale(roundedOut([0, Math.max(...all.map(({ flow }) => flow))], 5), [
+    MARGIN.left,
+    width - MARGIN.right,
+  ]);
+  const y = linearScale(roundedOut([Math.min(0, ...heads), Math.max(0, ...heads) * 1.05], 5), [
+    HEIGHT - MARGIN.bottom,
+    MARGIN.top,
+  ]);
   const curve = line<CurvePoint>(
     (point) => x(point.flow),
     (point) => y(point.head),
@@ -55,9 +55,9 @@ export function systemCurvePicture(
     aria-label="${curveWords(points, duty, minimum, units)}"
   >
     ${flowAxis(x, units.flow, width)} ${headAxis(y, units.head, width)}
-    <path class="guide" d="M${xDuty} ${y.range()[0]}V${yDuty}H${MARGIN.left}" />
+    <path class="guide" d="M${xDuty} ${y.places[0]}V${yDuty}H${MARGIN.left}" />
     <path class="curve" d="${curve(points) ?? ""}" />
-    ${minimum === undefined ? nothing : minimumMark(x(minimum.flow), y(minimum.head), y.range()[0] as number)}
+    ${minimum === undefined ? nothing : minimumMark(x(minimum.flow), y(minimum.head), y.places[0])}
     <circle class="duty-point" cx=${xDuty} cy=${yDuty} r="4.5" />
     ${[`${figures(duty.flow)} ${units.flow}`, `${figures(duty.head)} ${units.head}`].map(
       (text, i) => svg`<text
@@ -90,19 +90,19 @@ export function curveWords(
   return `System curve: ${ends.join(" rising to ")}. Duty point: ${at(duty)}.${least}`;
 }
 
-function flowAxis(x: ScaleLinear<number, number>, unit: string, width: number): TemplateResult {
+function flowAxis(x: Scale, unit: string, width: number): TemplateResult {
   const base = HEIGHT - MARGIN.bottom;
   return svg`<path class="axis" d="M${MARGIN.left} ${base}H${width - MARGIN.right}" />
-    ${x.ticks(5).map(
+    ${ticksOf(x, 5).map(
       (tick) => svg`<path class="tick" d="M${x(tick)} ${base}v4" />
         <text x=${x(tick)} y=${base + 16} text-anchor="middle">${figures(tick)}</text>`,
     )}
     <text x=${(MARGIN.left + width - MARGIN.right) / 2} y=${HEIGHT - 6} text-anchor="middle">Flow, ${unit}</text>`;
 }
 
-function headAxis(y: ScaleLinear<number, number>, unit: string, width: number): TemplateResult {
+function headAxis(y: Scale, unit: string, width: number): TemplateResult {
   const middle = (MARGIN.top + HEIGHT - MARGIN.bottom) / 2;
-  return svg`${y.ticks(5).map(
+  return svg`${ticksOf(y, 5).map(
     (tick) => svg`<path class="grid" d="M${MARGIN.left} ${y(tick)}H${width - MARGIN.right}" />
       <text x=${MARGIN.left - 6} y=${y(tick) + 4} text-anchor="end">${figures(tick)}</text>`,
   )}
