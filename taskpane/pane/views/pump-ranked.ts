@@ -56,7 +56,7 @@ export function rankedPumpView(context: PaneContext, ranked: RankedPump): Templa
           ? nothing
           : html`<button
               type="button"
-              aria-label="Add ${name} beside ${state.duty.pump.name}"
+              aria-label="Add beside it: ${name}, beside ${state.duty.pump.name}"
               @click=${() => send({ type: "other-pump-added", pump: pumpTextOf(ranked, units) })}
             >
               Add beside it
