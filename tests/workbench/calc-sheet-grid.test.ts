@@ -115,7 +115,7 @@ describe("a calc sheet in the workbench grid", () => {
     await grid.host.write({
       [at("speed_ratio")]: 0.98,
       [at("trim_ratio")]: 0.97,
-      [at("pump_count")]: 1,
+      [at("pumps_running")]: 1,
       [at("least_static_head")]: 72,
       [at("aged_roughness")]: 0.02,
       [at("head_tolerance_upper")]: 3,
