@@ -77,7 +77,7 @@ function decodeCase(
   }
   if (own.pipe === "aged" && base.state.agedRoughness === "blank") {
     const { label, help } = FIELDS.agedRoughness;
-    keep(placeKey({ case: row, box: "pipe" }), leftOut(label, help));
+    own.pipe = keep(placeKey({ case: row, box: "pipe" }), leftOut(label, help));
   }
   const pump =
     base.pump && typeof own.speedRatio === "number" ? { ...base.pump, speedRatio: own.speedRatio } : base.pump;

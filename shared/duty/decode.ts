@@ -31,9 +31,9 @@ export function decodeDuty(typed: DutyText): Decoded {
   };
   const { values, state } = decodeFields(typed, keep);
   const { sourceLevel, pumpLevel, deliveryLevel } = values;
-  const otherPumps = (typed.otherPumps ?? []).filter((pump) => !isBlankPump(pump));
+  const furtherPumps = (typed.otherPumps ?? []).filter((pump) => !isBlankPump(pump)).length;
   const lineOf = (line: LineKey, start: number | undefined, end: number | undefined): readonly DutySegment[] =>
-    holdClimbs(line, decodeLine(line, typed, pumpsSideBySide({ ...values, otherPumps }), keep), start, end, keep);
+    holdClimbs(line, decodeLine(line, typed, pumpsSideBySide({ ...values, furtherPumps }), keep), start, end, keep);
   const suctionLine = lineOf("suctionLine", sourceLevel, pumpLevel);
   const dischargeLine = lineOf("dischargeLine", pumpLevel, deliveryLevel);
   holdRules(values, state, [...suctionLine, ...dischargeLine], keep);
@@ -54,6 +54,7 @@ export function decodeDuty(typed: DutyText): Decoded {
     dischargeLine,
     pump,
     otherPumps: others ?? [],
+    furtherPumps,
     pumpState,
   };
   const pipes = [...suctionLine, ...dischargeLine].flatMap(({ segment }) => segment?.pipe ?? []);

@@ -80,22 +80,22 @@ export interface Duty extends FieldValues {
   readonly pump: DutyPump | undefined;
   /** Further pumps beside it, without blank ones; none where one cannot be read, and then no pump either. */
   readonly otherPumps: readonly DutyOtherPump[];
+  /** How many further pumps run, read or not: the lines carry the flow of them all. */
+  readonly furtherPumps: number;
   readonly pumpState: Exclude<FieldState, "assumed">;
   readonly cases: readonly DutyCase[];
 }
 
 /** How many pumps share the flow; one where they stand in series, or where nobody can read how many there are. */
-export function pumpsSideBySide({ pumpsRunning = 1, arrangement, otherPumps = [] }: PumpsTogether): number {
-  return arrangement === "series" ? 1 : pumpsRunning + otherPumps.length;
+export function pumpsSideBySide({ pumpsRunning = 1, arrangement, furtherPumps }: PumpsTogether): number {
+  return arrangement === "series" ? 1 : pumpsRunning + furtherPumps;
 }
 
-interface PumpsTogether extends Pick<Duty, "pumpsRunning" | "arrangement"> {
-  readonly otherPumps?: readonly unknown[];
-}
+type PumpsTogether = Pick<Duty, "pumpsRunning" | "arrangement" | "furtherPumps">;
 
 /** How many pumps add their heads; one where they share the flow, or where nobody can read how many there are. */
-export function pumpsInSeries({ pumpsRunning = 1, arrangement, otherPumps }: Duty): number {
-  return arrangement === "series" ? pumpsRunning + otherPumps.length : 1;
+export function pumpsInSeries({ pumpsRunning = 1, arrangement, furtherPumps }: PumpsTogether): number {
+  return arrangement === "series" ? pumpsRunning + furtherPumps : 1;
 }
 
 /** Whether the pump stands above the liquid it draws from. */

@@ -1,5 +1,15 @@
-import { curvePlace, type DutyText, type Place, placeKey } from "../../shared/duty/duty-text.ts";
-import { POINT_COLUMNS, PUMP_KEYS } from "../../shared/duty/fields/pump.ts";
+import {
+  type CaseText,
+  type DutyText,
+  type LineKey,
+  type OtherPumpText,
+  type OwnKey,
+  type PumpText,
+  placeKey,
+  SEGMENT_COLUMNS,
+} from "../../shared/duty/duty-text.ts";
+import { CASE_KEYS } from "../../shared/duty/fields/cases.ts";
+import { OWN_KEYS, POINT_COLUMNS, PUMP_KEYS } from "../../shared/duty/fields/pump.ts";
 import { FIELD_KEYS, FIELDS, type FieldKey } from "../../shared/duty/fields.ts";
 import { bareNumber } from "../../shared/duty/read-amount.ts";
 
@@ -27,90 +37,178 @@ export const UNREADABLE = "?!";
 /** One box of a duty, by the key that its findings stand at. */
 export interface HostilePlace {
   readonly key: string;
-  readonly field?: FieldKey;
   readonly own: string;
+  /** Texts it reads; a number of its own may be taken a little higher instead. */
+  readonly usual: readonly string[];
+  readonly isNumber: boolean;
   /** The duty with this text in the box. */
   readonly holding: (text: string) => DutyText;
 }
 
-/** Every box of a duty but those for any text: fields, cells of the lines, boxes of the pump, points of its curve. */
+/** Every box of a duty but those for any text: fields, cells of the lines, boxes and curves of the pumps, boxes of the cases. */
 export function hostilePlaces(typed: DutyText): readonly HostilePlace[] {
-  const fields = FIELD_KEYS.filter((field) => FIELDS[field].kind !== "text").map((field) => ({
+  const { pump, otherPumps = [] } = typed;
+  return [
+    ...fieldPlaces(typed),
+    ...linePlaces(typed),
+    ...(pump ? pumpPlaces(pump, undefined, (text) => ({ ...typed, pump: text })) : []),
+    ...otherPumps.flatMap((one, other) => {
+      const holding = (changed: OtherPumpText): DutyText => ({
+        ...typed,
+        otherPumps: otherPumps.map((each, i) => (i === other ? changed : each)),
+      });
+      return [...pumpPlaces(one, other, holding), ...ownPlaces(one, other, holding)];
+    }),
+    ...casePlaces(typed),
+  ];
+}
+
+function fieldPlaces(typed: DutyText): readonly HostilePlace[] {
+  return FIELD_KEYS.filter((field) => FIELDS[field].kind !== "text").map((field) => ({
     key: placeKey({ field }),
-    field,
     own: typed.fields[field],
-    holding: (text: string): DutyText => ({ ...typed, fields: { ...typed.fields, [field]: text } }),
+    usual: TYPICAL[field],
+    isNumber: isNumberBox(field),
+    holding: (text) => ({ ...typed, fields: { ...typed.fields, [field]: text } }),
   }));
-  const cells = (["suctionLine", "dischargeLine"] as const).flatMap((line) =>
+}
+
+/** Boxes of a whole number take none a little higher. */
+function isNumberBox(field: FieldKey): boolean {
+  return FIELDS[field].kind !== "name" && field !== "pumpsRunning" && field !== "pumpsStandby";
+}
+
+function linePlaces(typed: DutyText): readonly HostilePlace[] {
+  return (["suctionLine", "dischargeLine"] as const).flatMap((line) =>
     typed[line].flatMap((segment, row) =>
-      (["pipe", "length", "fittings", "share", "level"] as const).map((column) => ({
+      SEGMENT_COLUMNS.map((column) => ({
         key: placeKey({ line, row, column }),
         own: segment[column] ?? "",
-        holding: (text: string): DutyText => ({ ...typed, [line]: changed(typed[line], row, column, text) }),
+        usual: column === "level" ? levelsOf(typed, line) : OF_A_ROW[column],
+        isNumber: true,
+        holding: (text: string) => ({ ...typed, [line]: changed(typed[line], row, column, text) }),
       })),
     ),
   );
-  return [...fields, ...cells, ...pumpPlaces(typed)];
 }
 
-function pumpPlaces(typed: DutyText): readonly HostilePlace[] {
-  const { pump } = typed;
-  if (pump === undefined) return [];
+const OF_A_ROW = {
+  pipe: ["8in sch40", "10in sch40"],
+  length: ["20 m", "30 m"],
+  fittings: ["1 gate", "2 gate"],
+  share: ["all", "1/2"],
+} as const;
+
+/** Between the ends of a line, where any row of it may end. */
+function levelsOf({ fields }: DutyText, line: LineKey): readonly string[] {
+  const ends =
+    line === "suctionLine" ? [fields.sourceLevel, fields.pumpLevel] : [fields.pumpLevel, fields.deliveryLevel];
+  const [start, end] = ends.map(Number) as [number, number];
+  return [0.05, 0.06].map((part) => String(start + part * (end - start)));
+}
+
+function pumpPlaces<P extends PumpText>(
+  pump: P,
+  other: number | undefined,
+  holding: (changed: P) => DutyText,
+): readonly HostilePlace[] {
   const boxes = PUMP_KEYS.filter((key) => key !== "name").map((key) => ({
-    key: placeKey({ pump: key }),
+    key: placeKey({ pump: key, other }),
     own: pump[key],
-    holding: (text: string): DutyText => ({ ...typed, pump: { ...pump, [key]: text } }),
+    usual: OF_A_PUMP[key],
+    isNumber: true,
+    holding: (text: string) => holding({ ...pump, [key]: text }),
   }));
   const rows = [0, Math.floor(pump.points.length / 2), pump.points.length - 1];
   const points = rows.flatMap((row) =>
     POINT_COLUMNS.map((column) => ({
-      key: placeKey({ pump: "points", row, column } satisfies Place),
+      key: placeKey({ pump: "points", row, column, other }),
       own: pump.points[row]?.[column] ?? "",
-      holding: (text: string): DutyText => ({
-        ...typed,
-        pump: { ...pump, points: changed(pump.points, row, column, text) },
-      }),
+      usual: OF_A_POINT[column],
+      isNumber: true,
+      holding: (text: string) => holding({ ...pump, points: changed(pump.points, row, column, text) }),
     })),
   );
   return [...boxes, ...points];
+}
+
+const OF_A_PUMP = {
+  speed: ["1450 rpm", "1500 rpm"],
+  impellerDiameter: ["300 mm", "320 mm"],
+  speedRatio: ["0.95", "0.97"],
+  trimRatio: ["0.95", "0.97"],
+} as const;
+
+const OF_A_POINT = {
+  flow: ["1 gpm", "2 gpm"],
+  head: [],
+  efficiency: ["0", "10"],
+  npshRequired: ["1 m", "1.5 m"],
+} as const;
+
+function ownPlaces(
+  pump: OtherPumpText,
+  other: number,
+  holding: (changed: OtherPumpText) => DutyText,
+): readonly HostilePlace[] {
+  return OWN_KEYS.map((own) => ({
+    key: placeKey({ own, other }),
+    own: pump[own],
+    usual: OF_ITS_OWN[own],
+    isNumber: own === "level",
+    holding: (text: string) => holding({ ...pump, [own]: text }),
+  }));
+}
+
+const OF_ITS_OWN: Readonly<Record<OwnKey, readonly string[]>> = {
+  level: ["1 m", "1.5 m"],
+  checkValve: ["yes", "no"],
+  suctionSize: ["NPS 8", "NPS 10"],
+  dischargeSize: ["NPS 6", "NPS 8"],
+  flangeClass: ["Class 150", "Class 300"],
+};
+
+function casePlaces(typed: DutyText): readonly HostilePlace[] {
+  const { cases = [] } = typed;
+  return cases.flatMap((one, row) => {
+    const holding = (changed: CaseText): DutyText => ({
+      ...typed,
+      cases: cases.map((each, i) => (i === row ? changed : each)),
+    });
+    const hours = {
+      key: placeKey({ case: row, box: "hours" }),
+      own: one.hours,
+      usual: ["100", "200"],
+      isNumber: true,
+      holding: (text: string) => holding({ ...one, hours: text }),
+    };
+    const boxes = CASE_KEYS.map((key) => ({
+      key: placeKey({ case: row, box: key }),
+      own: one.fields[key] ?? "",
+      usual: key === "pipe" ? ["new", "aged"] : key === "speedRatio" ? OF_A_PUMP.speedRatio : TYPICAL[key],
+      isNumber: key !== "pipe" && (key === "speedRatio" || isNumberBox(key)),
+      holding: (text: string) => holding({ ...one, fields: { ...one.fields, [key]: text } }),
+    }));
+    return [hours, ...boxes];
+  });
 }
 
 function changed<T>(rows: readonly T[], row: number, column: keyof T, text: string): readonly T[] {
   return rows.map((one, at) => (at === row ? { ...one, [column]: text } : one));
 }
 
-/** Whether a finding at this key is about the box: that on the curve as a whole is about each of its points. */
+/** Whether a finding at this key is about the box: that on a curve as a whole is about each of its points. */
 export function isAt(key: string, { key: place }: HostilePlace): boolean {
-  return key === place || (key === curvePlace() && place.startsWith(curvePlace()));
+  return key === place || (key.endsWith(".points") && place.startsWith(key));
 }
 
-/** Two texts that the box reads in any of the sample duties, of which one is not its own. */
-export function othersFor({ key, field, own }: HostilePlace): readonly string[] {
+/** Texts that the box reads, none of them its own. */
+export function othersFor({ own, usual, isNumber }: HostilePlace): readonly string[] {
   const number = bareNumber(own);
-  const isName = field !== undefined && FIELDS[field].kind === "name";
   // A little more keeps within every rule between the boxes.
-  if (number !== undefined && number !== 0 && !isName && !WHOLE.has(key)) return [String(number * 1.01)];
-  const texts = field === undefined ? (OTHERS_ELSEWHERE[key.split(".").at(-1) ?? ""] ?? []) : TYPICAL[field];
-  return texts.filter((text) => text !== own);
+  if (number !== undefined && number !== 0 && isNumber) return [String(number * 1.01)];
+  return usual.filter((text) => text !== own);
 }
-
-/** Boxes of a whole number. */
-const WHOLE: ReadonlySet<string> = new Set(["pumpsRunning", "pumpsStandby"]);
-
-const OTHERS_ELSEWHERE: Readonly<Record<string, readonly string[]>> = {
-  pipe: ["8in sch40", "10in sch40"],
-  length: ["20 m", "30 m"],
-  fittings: ["1 gate", "2 gate"],
-  share: ["all", "1/2"],
-  level: ["3 m", "4 m"],
-  speed: ["1450 rpm", "1500 rpm"],
-  impellerDiameter: ["300 mm", "320 mm"],
-  speedRatio: ["0.95", "0.97"],
-  trimRatio: ["0.95", "0.97"],
-  efficiency: ["0", "10"],
-  flow: ["1 gpm", "2 gpm"],
-  npshRequired: ["1 m", "1.5 m"],
-};
 
 /** Two usual texts for each field, to be read whatever the unit set. */
 export const TYPICAL: Readonly<Record<FieldKey, readonly [string, string]>> = {
@@ -131,7 +229,7 @@ export const TYPICAL: Readonly<Record<FieldKey, readonly [string, string]>> = {
   deliveryLevel: ["20 m", "21 m"],
   pumpsRunning: ["2", "3"],
   pumpsStandby: ["1", "2"],
-  arrangement: ["series", "parallel"],
+  arrangement: ["parallel", "series"],
   sourcePressure: ["10 kPa", "20 kPa"],
   deliveryPressure: ["10 kPa", "20 kPa"],
   frictionMargin: ["5", "10"],

@@ -18,6 +18,7 @@ import {
 } from "../expression.ts";
 import { CLEAR_LIQUID, FIELD, LIQUID } from "../field-handles.ts";
 import { onWater, PUMPED } from "./as-pumped.ts";
+import { caseCell } from "./case-inputs.ts";
 import { caseStates } from "./case-states.ts";
 import { IN_SERIES, SIDE_BY_SIDE, SPECIFIC_GRAVITY, SYSTEM_REACH } from "./drawn-curves.ts";
 import { HEAD } from "./head.ts";
@@ -56,7 +57,7 @@ export interface DutyState {
   readonly deliveryPressure: Handle;
   readonly pressureHead: Handle;
   readonly lines: LinesOfState;
-  /** Roughness that the pipes of its lines have grown to. */
+  /** Roughness that the pipes of its lines have grown to; of a case, what leaves open whether they have. */
   readonly roughness?: Handle;
   readonly frictionMargin: Handle;
   /** Nobody stated it. */
@@ -132,7 +133,10 @@ const COLUMNS = { pipe: null, length: "length", fittings: null, share: "ratio" }
 function linesIn(duty: Duty, isAged: boolean, pumps?: string): LinesOfState {
   const isOther = pumps !== undefined && [...duty.suctionLine, ...duty.dischargeLine].some(changesWithPumps);
   if (!isAged && !isOther) return LINES;
-  const of = `${isAged ? "aged" : ""}${isOther ? pumps : ""}`.replace(/^[A-Z]/, (first) => first.toLowerCase());
+  return linesNamed(isOther ? pumps : "aged");
+}
+
+function linesNamed(of: string): LinesOfState {
   return { suctionLine: tableOf(`${of}SuctionLine`, COLUMNS), dischargeLine: tableOf(`${of}DischargeLine`, COLUMNS) };
 }
 
@@ -158,7 +162,7 @@ function stateOf(duty: Duty, made: Made): DutyState {
     sourcePressure: FIELD.sourcePressure,
     deliveryPressure: FIELD.deliveryPressure,
     pressureHead: HEAD.pressureHead,
-    lines: linesIn(duty, isAged, isAlone ? "Alone" : undefined),
+    lines: linesIn(duty, isAged, isAlone ? "alone" : undefined),
     ...(isAged && { roughness: FIELD.agedRoughness }),
     frictionMargin: FIELD.frictionMargin,
     isMarginAssumed: duty.state.frictionMargin === "assumed",
@@ -226,9 +230,13 @@ function statesOf(duty: Duty): readonly DutyState[] {
   const states = made.map((one) => stateOf(duty, one));
   const [normal] = states as [DutyState];
   const isAgeing = ages(duty);
-  const flowThrough = ({ own, given }: DutyCase, row: number): Pick<DutyState, "lines" | "roughness"> => {
+  const flowThrough = (one: DutyCase, row: number): Pick<DutyState, "lines" | "roughness"> => {
+    const { own, given } = one;
+    const name = `case${row + 1}`;
+    const unread = given.includes("pipe") && own.pipe === undefined ? caseCell(duty, one, "pipe") : undefined;
+    if (unread !== undefined) return { lines: linesNamed(name), roughness: unread };
     const isAged = own.pipe === "aged" && isAgeing;
-    const lines = linesIn(duty, isAged, given.includes("pumpsRunning") ? `Case${row + 1}` : undefined);
+    const lines = linesIn(duty, isAged, given.includes("pumpsRunning") ? name : undefined);
     return { lines, ...(isAged && { roughness: FIELD.agedRoughness }) };
   };
   return [...states, ...caseStates(duty, normal, flowThrough)];
@@ -251,8 +259,9 @@ export function flushState(duty: Duty): DutyState | undefined {
 
 /** Pumps side by side start and stop one by one: the one left runs out furthest at the least static head. */
 function aloneOf(duty: Duty): readonly Made[] {
-  if (duty.pump === undefined || pumpsSideBySide(duty) === 1) return [];
   const { state, acceptanceGrade } = duty;
+  const isKnown = state.arrangement !== "unreadable" && state.acceptanceGrade !== "unreadable";
+  if (duty.pump === undefined || !isKnown || pumpsSideBySide(duty) === 1) return [];
   const hasLeast = state.leastStaticHead !== "blank";
   const isHigh = (acceptanceGrade?.head[1] ?? 0) > 0;
   const label = `One pump alone${hasLeast ? ", least static head" : ""}${isHigh ? ", upper tolerance" : ""}`;

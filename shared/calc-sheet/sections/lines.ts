@@ -140,7 +140,9 @@ function volumes(duty: Duty, line: LineKey): readonly PlanItem[] {
   if (line === "suctionLine" || suctionLine.length === 0 || dischargeLine.length === 0) return [];
   const pumps = pumpsSideBySide(duty);
   const water = (of: LineKey, times: (runs: number, one: DutySegment) => Expression): readonly Expression[] =>
-    duty[of].map((one, row) => product(cell(LINES[of], row, "water"), times(one.segment?.runs ?? 1, one)));
+    duty[of].map((one, row) =>
+      product(cell(LINES[of], row, "water"), unknownRuns(duty, of, row) ?? times(one.segment?.runs ?? 1, one)),
+    );
   return [
     figure(
       VOLUME.suctionVolume,
@@ -163,6 +165,15 @@ function volumes(duty: Duty, line: LineKey): readonly PlanItem[] {
       "Of every run of both lines with the pumps running: what is filled before the line is full.",
     ),
   ];
+}
+
+/** The cell that leaves open how many runs a row is: of its share, or of the pumps that the share is held against. */
+function unknownRuns(duty: Duty, line: LineKey, row: number): Expression | undefined {
+  const { typed, share } = duty[line][row] as DutySegment;
+  if (share === undefined) return cell(LINES[line], row, "share");
+  if (line === "dischargeLine" || (typed.share ?? "").trim() === "") return undefined;
+  const unread = (["pumpsRunning", "arrangement"] as const).find((key) => duty.state[key] === "unreadable");
+  return unread && FIELD[unread];
 }
 
 /** Of runs side by side, those of one pump where each has as many; all of them where they are common. */

@@ -36,6 +36,7 @@ import {
   ofStationPump,
   recordOf,
 } from "./duty-cases.ts";
+import { LINES } from "./lines.ts";
 import { liquidOfDuty, otherLastFlow, otherOnCarrier } from "./other-curves.ts";
 import { otherCells } from "./other-pump-inputs.ts";
 import { PUMP } from "./pump.ts";
@@ -106,8 +107,8 @@ export function stationNames(duty: Duty): readonly string[] {
 }
 
 /** How many pumps run, alike or not; one where nobody can read how many. */
-export function pumpsTogether({ pumpsRunning = 1, otherPumps }: Duty): number {
-  return pumpsRunning + otherPumps.length;
+export function pumpsTogether({ pumpsRunning = 1, furtherPumps }: Duty): number {
+  return pumpsRunning + furtherPumps;
 }
 
 /** The call of a function on the pumps of a state, their common system and the losses of own rows. */
@@ -218,9 +219,18 @@ function lineRows(one: DutyState, duty: Duty, of: "Own" | "Common"): readonly Wo
       ["pipe", "pipe", (i) => from(i, "pipe")],
       ["length", "length", (i) => from(i, "length")],
       ["fittings", "fittings", (i) => from(i, "fittings")],
-      ["share", "share", (i) => constant(of === "Own" ? 1 : shareOf(duty, at(i)))],
+      ["share", "share", (i) => unknownShare(duty) ?? constant(of === "Own" ? 1 : shareOf(duty, at(i)))],
     ]),
   ];
+}
+
+/** What leaves open which rows are each pump's own, in the place of every share. */
+function unknownShare(duty: Duty): Expression | undefined {
+  if (duty.state.arrangement === "unreadable") return FIELD.arrangement;
+  const unknown = (["suctionLine", "dischargeLine"] as const).flatMap((line) =>
+    duty[line].flatMap(({ share }, row) => (share === undefined ? [cell(LINES[line], row, "share")] : [])),
+  );
+  return unknown[0];
 }
 
 function shareOf(duty: Duty, { line, row }: PlacedRow): number {
@@ -439,7 +449,7 @@ function suctionRows(one: DutyState, duty: Duty, pump: number): WorkingItem {
   const share = (row: number): Expression => {
     const segment = duty.suctionLine[row] as DutySegment;
     if (duty.arrangement === "series" || !isOwnRow(segment)) {
-      return constant(shareOf(duty, { line: "suctionLine", row }));
+      return unknownShare(duty) ?? constant(shareOf(duty, { line: "suctionLine", row }));
     }
     return ratio(part(record, "flow", pump + 1), part(record, "flow"));
   };

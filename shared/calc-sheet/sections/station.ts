@@ -36,8 +36,8 @@ export function pumpsInstalled(duty: Duty): Expression {
 }
 
 /** So many pumps of the chosen kind and all further ones. */
-export function withOthers({ otherPumps }: Duty, alike: Expression): Expression {
-  return otherPumps.length === 0 ? alike : sum(alike, constant(otherPumps.length));
+export function withOthers({ furtherPumps }: Duty, alike: Expression): Expression {
+  return furtherPumps === 0 ? alike : sum(alike, constant(furtherPumps));
 }
 
 /** One figure where the pumps add their heads, another where they share the flow. */
@@ -50,6 +50,6 @@ export function hasStandby({ state }: Duty): boolean {
 }
 
 /** How one pump stands is of no matter. */
-function isArranged({ state, pumpsRunning, otherPumps }: Duty): boolean {
-  return state.arrangement !== "assumed" || pumpsRunning !== 1 || otherPumps.length > 0;
+function isArranged({ state, pumpsRunning, furtherPumps }: Duty): boolean {
+  return state.arrangement !== "assumed" || pumpsRunning !== 1 || furtherPumps > 0;
 }

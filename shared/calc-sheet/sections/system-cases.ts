@@ -3,7 +3,19 @@ import { OPERATINGPOINT } from "../../catalogue/entries/station.ts";
 import { growsRougher } from "../../duty/aged-pipe.ts";
 import type { Duty, DutyPump, DutySegment } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
-import { type Call, callOf, cell, constant, type Expression, join, product, range, ratio, sum } from "../expression.ts";
+import {
+  type Call,
+  callOf,
+  cell,
+  constant,
+  type Expression,
+  type Handle,
+  join,
+  product,
+  range,
+  ratio,
+  sum,
+} from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type ColumnFacts, type LineTableRow, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
 import {
@@ -87,7 +99,11 @@ function ownLine(
   const name = line === "suctionLine" ? "Suction line" : "Discharge line";
   const label = `${name}, ${isAlone ? "one pump alone" : systemName}`;
   return working<string>(lines[line], label, segments.length, [
-    ["pipe", "pipe", roughness === undefined ? as("pipe") : (row) => agedPipe(as("pipe")(row), segment(row), duty)],
+    [
+      "pipe",
+      "pipe",
+      roughness === undefined ? as("pipe") : (row) => agedPipe(as("pipe")(row), segment(row), roughness, duty),
+    ],
     ["length", "length", as("length")],
     ["fittings", "fittings", as("fittings")],
     ...(hasShares(duty)
@@ -97,14 +113,14 @@ function ownLine(
 }
 
 /** "6in sch40" becomes "6in sch40 rough 0.05 in", and so does "6in sch40 rough 0.002 in". */
-function agedPipe(name: Expression, { segment }: DutySegment, duty: Duty): Expression {
+function agedPipe(name: Expression, { segment }: DutySegment, roughness: Handle, duty: Duty): Expression {
   const { agedRoughness, unitSet } = duty;
   if (segment === undefined) return name;
   const { pipe } = segment;
   if (agedRoughness !== undefined && !growsRougher(pipe, agedRoughness)) return name;
   const unit = UNIT_SETS[unitSet].size.symbol;
   const before: Expression = { op: "before", text: name, mark: roughnessMark(pipe) };
-  return join(before, constant(" rough "), FIELD.agedRoughness, constant(` ${unit}`));
+  return join(before, constant(" rough "), roughness, constant(` ${unit}`));
 }
 
 /** What the roughness of a pipe's name begins with: " rough ", or the surface of a measured one, " steel". */
