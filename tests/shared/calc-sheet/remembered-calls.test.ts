@@ -6,9 +6,8 @@ import { call } from "../../../shared/catalogue/call.ts";
 import type { Entry } from "../../../shared/catalogue/entry.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { CaseText, DutyText } from "../../../shared/duty/duty-text.ts";
-import { CASE_KEYS } from "../../../shared/duty/fields/cases.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
-import { HOSTILE, type HostilePlace, hostilePlaces, othersFor, TYPICAL } from "../../support/hostile-places.ts";
+import { HOSTILE, hostilePlaces, othersFor } from "../../support/hostile-places.ts";
 
 /** Of all samples together. */
 const EDITS = 100;
@@ -20,23 +19,6 @@ const CASES: readonly CaseText[] = [
 
 /** The samples, each with two cases. */
 const DUTIES: readonly DutyText[] = SAMPLE_DUTIES.map(({ duty }) => ({ ...duty, cases: CASES }));
-
-function boxesOf(typed: DutyText): readonly HostilePlace[] {
-  const cases = typed.cases ?? [];
-  const ofCases = cases.flatMap((one, at) =>
-    CASE_KEYS.map(
-      (box): HostilePlace => ({
-        key: `cases.${at}.${box}`,
-        own: one.fields[box] ?? "",
-        holding: (text) => ({
-          ...typed,
-          cases: cases.map((other, i) => (i === at ? { ...one, fields: { ...one.fields, [box]: text } } : other)),
-        }),
-      }),
-    ),
-  );
-  return [...hostilePlaces(typed), ...ofCases];
-}
 
 /** A row more, a row less, a case more or less, or the units. */
 const WHOLE: readonly ((typed: DutyText) => DutyText)[] = [
@@ -52,11 +34,8 @@ const WHOLE: readonly ((typed: DutyText) => DutyText)[] = [
 function edited(typed: DutyText, [which, kind, text]: readonly [number, number, number]): DutyText {
   const of = <T>(list: readonly T[], number: number): T => list[number % list.length] as T;
   if (kind % 8 === 0) return of(WHOLE, which)(typed);
-  const box = of(boxesOf(typed), which);
-  const [, , column = ""] = box.key.split(".");
-  const good = box.key.startsWith("cases.")
-    ? [...(TYPICAL[column as keyof typeof TYPICAL] ?? ["0.9", "aged"]), ""]
-    : [...othersFor(box), box.own];
+  const box = of(hostilePlaces(typed), which);
+  const good = [...othersFor(box), box.own, ""];
   return box.holding(kind % 8 < 7 ? of(good, text) : of(HOSTILE, text));
 }
 
