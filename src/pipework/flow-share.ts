@@ -57,6 +57,11 @@ export function withoutHeader(text: string): { readonly text: string; readonly i
   return bare === text ? { text, isHeader: false } : { text: bare.replace(/^[ ,;]+/, "").trim(), isHeader: true };
 }
 
+/** Of equal runs side by side on a suction line, those that serve one of so many pumps; all where they are common. */
+export function runsOfOnePump(runs: number, pumps: number): number {
+  return runs % pumps === 0 ? runs / pumps : runs;
+}
+
 /** How many equal runs side by side a share stands for: n of 1/n, and one of a share that is no such fraction. */
 function runsOf(share: number): number {
   const runs = Math.round(1 / share);

@@ -9,6 +9,7 @@ import { BETTER_BLANK_OFF, BLANK_OFF_CHOICE, DEFAULT_BLANK_OFF } from "./air-pum
 import type { StatedAirPump } from "./described-air-pump.ts";
 import { type PrimeCoursePoint, primeCourse } from "./prime-course.ts";
 import { COLD_VAPOUR_PRESSURE, type PrimeTime, type PrimeTimeInput, primeTime } from "./prime-time.ts";
+import { checkPumps } from "./pumps-on-line.ts";
 import { verticalFirst } from "./vertical-first.ts";
 
 export interface LinePrimingInput {
@@ -21,6 +22,8 @@ export interface LinePrimingInput {
   /** Absolute pressure of the air on site, Pa. */
   readonly atmosphericPressure: number;
   readonly liquid: LiquidState;
+  /** How many pumps the suction line serves, each with its part of runs side by side; null where not stated. */
+  readonly pumps: number | null;
 }
 
 const PROFILE_CHOICE: Citation = {
@@ -30,8 +33,9 @@ const PROFILE_CHOICE: Citation = {
 
 /**
  * Time to prime through a suction line of known lengths and bores, s: the lift gained straight up first, the safe
- * profile. Of runs side by side one counts, the pump's own. Not stated: blank-off 25 inHg of vacuum at sea level, no air in the casing, no leak.
- * Fails: flooded-no-priming; suction-lay-flat-collapses; as `verticalFirst` and `primeTime`.
+ * profile. Not stated: blank-off 25 inHg of vacuum at sea level, no air in the casing, no leak, one of runs side by side
+ * for the pump.
+ * Fails: out-of-range and not-a-whole-number of the pumps; flooded-no-priming; suction-lay-flat-collapses; as `verticalFirst` and `primeTime`.
  * Warns: cautions priming-profile-assumed, priming-one-run, blank-off-assumed, casing-not-counted,
  * priming-vapour-unknown or -counted; as `primeTime` and `liftRemarks`.
  * Source: as `primeTime`; profile and blank-off are house choices.
@@ -46,7 +50,9 @@ export function linePrimeCourse(input: LinePrimingInput): Result<readonly PrimeC
 }
 
 function alongLine<T>(input: LinePrimingInput, work: (front: PrimeTimeInput) => Result<T>): Result<T> {
-  const { suctionLine, suctionLift, airPump, atmosphericPressure, liquid } = input;
+  const { suctionLine, suctionLift, airPump, atmosphericPressure, liquid, pumps } = input;
+  const checked = checkPumps(pumps);
+  if (!checked.ok) return checked;
   if (suctionLift < 0) {
     const found = amount("head", -suctionLift);
     return fail([{ code: "flooded-no-priming", kind: "error", subject: "suction lift", found }]);
@@ -55,7 +61,7 @@ function alongLine<T>(input: LinePrimingInput, work: (front: PrimeTimeInput) => 
   const collapse = suctionLift > 0 ? layFlatCollapse(suctionLine, -vacuum) : undefined;
   if (collapse !== undefined) return fail([collapse]);
 
-  return andThen(verticalFirst(suctionLine, suctionLift), (runs) => {
+  return andThen(verticalFirst(suctionLine, suctionLift, pumps), (runs) => {
     const { freeAir } = airPump;
     const leak = airPump.leak ?? 0;
     const vapourPressure = liquid.vapourPressure ?? 0;
@@ -70,7 +76,7 @@ function alongLine<T>(input: LinePrimingInput, work: (front: PrimeTimeInput) => 
     return andThen(work(frontWith(airPump.blankOff ?? DEFAULT_BLANK_OFF)), (answer) =>
       succeed(answer, [
         ...(runs.some(({ rise }) => rise === 0) ? [profileAssumed()] : []),
-        ...oneRunCounted(suctionLine),
+        ...(pumps === null ? oneRunCounted(suctionLine) : []),
         ...(airPump.blankOff === null ? [blankOffAssumed(primeTime(frontWith(BETTER_BLANK_OFF)))] : []),
         ...(input.casingVolume === null ? [casingNotCounted()] : []),
         ...vapourRemarks(liquid),

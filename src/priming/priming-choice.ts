@@ -16,6 +16,7 @@ import { type EductorAirInput, eductorAir } from "./eductor-air.ts";
 import { primeTime } from "./prime-time.ts";
 import { type LiftRule, primingLift } from "./priming-lift.ts";
 import type { PrimingSolids } from "./priming-solids.ts";
+import { checkPumps } from "./pumps-on-line.ts";
 import { verticalFirst } from "./vertical-first.ts";
 
 export interface PrimingChoiceInput {
@@ -32,6 +33,8 @@ export interface PrimingChoiceInput {
   readonly casingVolume: number | null;
   /** Greatest lift of all rules, NPSH among them, m; null where NPSH was not judged. */
   readonly greatestLift: number | null;
+  /** How many pumps the suction line serves, each with its part of runs side by side; null where not stated. */
+  readonly pumps: number | null;
 }
 
 export const PRIMING_METHODS = [
@@ -120,6 +123,8 @@ export function primingChoice(input: PrimingChoiceInput): Result<readonly Primin
   const massFraction = solids.massFraction ?? 0;
   const checked = checkInputs(primingChoiceMethod, { suctionLift, atmosphericPressure, massFraction });
   if (!checked.ok) return checked;
+  const counted = checkPumps(input.pumps);
+  if (!counted.ok) return counted;
   const { density, vapourPressure } = liquid;
   if (vapourPressure === undefined) return fail([vapourPressureMissing()]);
   if (suctionLift < 0) return succeed(floodedOptions(-suctionLift));
@@ -129,7 +134,7 @@ export function primingChoice(input: PrimingChoiceInput): Result<readonly Primin
   if (collapse !== undefined) return fail([collapse]);
   const site = { atmosphericPressure, density, vapourPressure };
   const airPump = airPumpOf(input.airPump);
-  return andThen(verticalFirst(suctionLine, suctionLift), (runs) =>
+  return andThen(verticalFirst(suctionLine, suctionLift, input.pumps), (runs) =>
     andThen(primingLift({ ...site, airPump, npshLift: null }), (limits) => {
       const timed = primeTime({ ...site, runs, casingVolume: input.casingVolume ?? 0, airPump });
       const isStatedLess = greatestLift !== null && greatestLift < limits.greatest;

@@ -1,5 +1,5 @@
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
-import { withoutHeader } from "../../../src/pipework/flow-share.ts";
+import { runsOfOnePump, withoutHeader } from "../../../src/pipework/flow-share.ts";
 import { FITTINGHEAD, FRICTIONHEAD, REYNOLDS, VELOCITY } from "../../catalogue/entries/pipe-and-friction.ts";
 import { BORE } from "../../catalogue/entries/pipe-list.ts";
 import { type Duty, type DutySegment, pumpsSideBySide } from "../../duty/duty.ts";
@@ -147,7 +147,7 @@ function volumes(duty: Duty, line: LineKey): readonly PlanItem[] {
     figure(
       VOLUME.suctionVolume,
       "Volume of the suction of one pump",
-      sum(...water("suctionLine", (runs, { share }) => constant(share === "each" ? 1 : runsOfEach(runs, pumps)))),
+      sum(...water("suctionLine", (runs, { share }) => constant(share === "each" ? 1 : runsOfOnePump(runs, pumps)))),
       pumps === 1
         ? "Of all its rows: what is drawn out before it pumps, beside the casing."
         : "Of its own rows, and of those it has in common with others: what the first pump to start draws out, beside the casing.",
@@ -174,11 +174,6 @@ function unknownRuns(duty: Duty, line: LineKey, row: number): Expression | undef
   if (line === "dischargeLine" || (typed.share ?? "").trim() === "") return undefined;
   const unread = (["pumpsRunning", "arrangement"] as const).find((key) => duty.state[key] === "unreadable");
   return unread && FIELD[unread];
-}
-
-/** Of runs side by side, those of one pump where each has as many; all of them where they are common. */
-function runsOfEach(runs: number, pumps: number): number {
-  return runs % pumps === 0 ? runs / pumps : runs;
 }
 
 /** The flow in one run of a row at a flow of the whole line. */

@@ -25,6 +25,7 @@ import { NPSH } from "./npsh.ts";
 import { AT_MOST, greatestLift, isNpshLiftStated, LIFT } from "./priming-lift.ts";
 import { rankedOptions } from "./ranked-options.ts";
 import { stated } from "./stated-input.ts";
+import { byArrangement, pumpsOfAll } from "./station.ts";
 
 const PRIMING = handles({
   airVolume: "volume",
@@ -47,7 +48,15 @@ const SUCTION = {
   ...LIQUID,
 };
 const AIR_PUMP = { airPumpCapacity: FIELD.airPump, casingVolume: FIELD.casingVolume };
-const PRIME_TIME = callOf(PRIMETIME, { ...SUCTION, ...AIR_PUMP });
+
+function primeTime(duty: Duty) {
+  return callOf(PRIMETIME, { ...SUCTION, ...AIR_PUMP, numberOfPumps: pumpsOnLine(duty) });
+}
+
+/** Pumps side by side that draw on the suction line as its shares are stated. */
+function pumpsOnLine(duty: Duty): Expression {
+  return byArrangement(duty, constant(1), pumpsOfAll(duty));
+}
 
 const METHODS = spillOf("primingMethods", PRIMINGMETHODS);
 const METHOD_ROWS = 5;
@@ -67,7 +76,7 @@ export const primingSection: PackageSection = {
     return [
       ...stated(duty, "airPump", "casingVolume", "solids"),
       ...greatestLift(duty),
-      ...course(duty.unitSet),
+      ...course(duty),
       ...eductor(duty),
       spill(
         METHODS,
@@ -76,12 +85,13 @@ export const primingSection: PackageSection = {
           ...SUCTION,
           ...AIR_PUMP,
           solids: byWeight(duty),
+          numberOfPumps: pumpsOnLine(duty),
           ...(isNpshLiftStated(duty) && { maximumLift: NPSH.greatestLift }),
         }),
         METHOD_ROWS + 1,
       ),
       ...methods(),
-      remark(PRIMING.primeTimeNotes, "Time to prime", PRIME_TIME),
+      remark(PRIMING.primeTimeNotes, "Time to prime", primeTime(duty)),
       ...(duty.sourcePressure === 0
         ? []
         : [
@@ -114,14 +124,19 @@ export const COURSE = spillOf("primeCourse", PRIMECURVE);
 const BLANK_OFF_LINE = tableOf("blankOffLine", { time: "duration", height: "head" });
 
 /** How much air is drawn, how long that takes and how the water rises meanwhile. */
-function course(units: UnitSetName): readonly PlanItem[] {
+function course(duty: Duty): readonly PlanItem[] {
   return [
-    spill(COURSE, "Course of the priming", callOf(PRIMECURVE, { ...SUCTION, ...AIR_PUMP }), COURSE_POINTS + 1),
+    spill(
+      COURSE,
+      "Course of the priming",
+      callOf(PRIMECURVE, { ...SUCTION, ...AIR_PUMP, numberOfPumps: pumpsOnLine(duty) }),
+      COURSE_POINTS + 1,
+    ),
     figure(
       PRIMING.airVolume,
       "Air to draw",
       part(COURSE, "airLeft"),
-      "All of the suction line, and the casing and chamber.",
+      "All of the suction line of the pump, and the casing and chamber.",
     ),
     figure(
       PRIMING.riseTime,
@@ -132,7 +147,7 @@ function course(units: UnitSetName): readonly PlanItem[] {
     figure(
       PRIMING.primeTime,
       "Time to prime",
-      ifAtLeast(AT_MOST, NPSH.suctionLift, PRIME_TIME, constant("none: the lift is above the greatest")),
+      ifAtLeast(AT_MOST, NPSH.suctionLift, primeTime(duty), constant("none: the lift is above the greatest")),
       "Until the casing is full. Add 5 to 20 s for separator and priming valve (common practice).",
       "main",
     ),
@@ -140,7 +155,7 @@ function course(units: UnitSetName): readonly PlanItem[] {
       ["time", "time", (row) => (row === 0 ? constant(0) : part(COURSE, "time", COURSE_POINTS - 1))],
       ["height", "height", () => LIFT.liftByBlankOff],
     ]),
-    risingWaterChart(units),
+    risingWaterChart(duty.unitSet),
   ];
 }
 

@@ -15,6 +15,7 @@ import {
   altitude,
   casingVolume,
   onSite,
+  pumpsOnLine,
   suctionLift,
   suctionLine,
 } from "../parameters/priming.ts";
@@ -91,7 +92,16 @@ export const PRIMECURVE = defineEntry({
   method:
     "The same air balance and the same line as PRIMETIME, cut at sixteen equal steps of height up to the lift and at four equal steps of volume from there, while level run and casing fill at the vacuum held: 21 rows whatever the line. Without a lift all steps are of volume. The last time is the answer of PRIMETIME. The vacuum is that of the air over the water, below the air of the site. Add 5 to 20 s for separator and priming valve (common practice).",
   cites: primeTimeMethod.cites,
-  parameters: { suctionLine, suctionLift, airPumpCapacity, casingVolume, altitude, liquid, temperature },
+  parameters: {
+    suctionLine,
+    suctionLift,
+    airPumpCapacity,
+    casingVolume,
+    altitude,
+    liquid,
+    temperature,
+    numberOfPumps: pumpsOnLine,
+  },
   answer: {
     kind: "table",
     name: "course of the priming",
@@ -105,24 +115,51 @@ export const PRIMECURVE = defineEntry({
   },
   examples: [
     {
-      args: [[["ID 152.4 mm rough 0.045 mm", 11]], 5, "23.6 L/s, blank-off 10 kPa(a)", 60, null, null, null, "SI"],
+      args: [
+        [["ID 152.4 mm rough 0.045 mm", 11]],
+        5,
+        "23.6 L/s, blank-off 10 kPa(a)",
+        60,
+        null,
+        null,
+        null,
+        null,
+        "SI",
+      ],
       part: [17, 0],
       answer: 10.17,
       within: 0.03,
       source: "by hand: closed form of the rise through 5 m of a 6 in bore, checked by a mass march",
     },
     {
-      args: [[["ID 152.4 mm rough 0.045 mm", 11]], 5, "23.6 L/s, blank-off 10 kPa(a)", 60, null, null, null, "SI"],
+      args: [
+        [["ID 152.4 mm rough 0.045 mm", 11]],
+        5,
+        "23.6 L/s, blank-off 10 kPa(a)",
+        60,
+        null,
+        null,
+        null,
+        null,
+        "SI",
+      ],
       part: [21, 0],
       answer: 18.17,
       within: 0.1,
       source: "by hand: 10.17 s for the rise and 8.00 s for 6 m level and 60 L of casing at the vacuum held",
     },
   ],
-  run: ({ airPumpCapacity: stated, altitude: above, liquid: named, temperature: at, ...suction }) => {
+  run: ({
+    airPumpCapacity: stated,
+    altitude: above,
+    liquid: named,
+    temperature: at,
+    numberOfPumps: pumps,
+    ...suction
+  }) => {
     const airPump = airPumpOf(stated);
     return onSite(above, named.at(at), (atmosphericPressure, state) =>
-      andThen(linePrimeCourse({ ...suction, airPump, atmosphericPressure, liquid: state }), (points) =>
+      andThen(linePrimeCourse({ ...suction, pumps, airPump, atmosphericPressure, liquid: state }), (points) =>
         succeed(points.map(({ time, height, vacuum, airLeft, stage }) => ({ time, height, vacuum, airLeft, stage }))),
       ),
     );

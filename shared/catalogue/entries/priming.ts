@@ -13,6 +13,7 @@ import {
   altitude,
   casingVolume,
   onSite,
+  pumpsOnLine,
   suctionLift,
   suctionLine,
   usualAirPump,
@@ -39,7 +40,7 @@ export const PRIMETIME = defineEntry({
   group: "Priming",
   summary: "Time until an air pump has drawn the water up the suction line and filled the casing, in seconds",
   method:
-    "The water front rises as the air leaves: d(pV)/dt = −p_a F, with p = p_a − ρgh over the front and F the free air still drawn at that pressure. Volume from the bores and lengths of the line, all of it counted as full of air, and the casing. The line is taken to go straight up from the liquid until the lift is gained and level from there: of all lines without a high point that one takes longest, so the answer is on the safe side. Of runs side by side (share 1/2) one counts, the pump’s own. The capacity falls in a straight line over the vacuum to nothing at the blank-off; free air is air at the pressure of the site, and the blank-off goes with the atmosphere. A number gives the capacity alone and takes a blank-off of 25 inHg of vacuum at sea level; the caution gives the time at 27 inHg too. A text may state both and a leak: 50 cfm, blank-off 26 inHg, leak 2 cfm. Where the liquid is warmer than water at 20 °C the air counts as saturated with its vapour. Add 5 to 20 s for separator and priming valve (common practice). A lift the air pump cannot hold is refused with the lift it can. A pump that primes may still lack NPSH: check NPSHA.",
+    "The water front rises as the air leaves: d(pV)/dt = −p_a F, with p = p_a − ρgh over the front and F the free air still drawn at that pressure. Volume from the bores and lengths of the line, all of it counted as full of air, and the casing. The line is taken to go straight up from the liquid until the lift is gained and level from there: of all lines without a high point that one takes longest, so the answer is on the safe side. Of runs side by side (share 1/2) those of one pump count: with one pump both, with two pumps one, and one, with a caution, where the number of pumps is left out. The capacity falls in a straight line over the vacuum to nothing at the blank-off; free air is air at the pressure of the site, and the blank-off goes with the atmosphere. A number gives the capacity alone and takes a blank-off of 25 inHg of vacuum at sea level; the caution gives the time at 27 inHg too. A text may state both and a leak: 50 cfm, blank-off 26 inHg, leak 2 cfm. Where the liquid is warmer than water at 20 °C the air counts as saturated with its vapour. Add 5 to 20 s for separator and priming valve (common practice). A lift the air pump cannot hold is refused with the lift it can. A pump that primes may still lack NPSH: check NPSHA.",
   cites: primeTimeMethod.cites,
   parameters: {
     suctionLine,
@@ -49,11 +50,22 @@ export const PRIMETIME = defineEntry({
     altitude,
     liquid,
     temperature,
+    numberOfPumps: pumpsOnLine,
   },
   answer: { kind: "quantity", name: "time to prime", quantity: "duration" },
   examples: [
     {
-      args: [[["ID 152.4 mm rough 0.045 mm", 11]], 5, "23.6 L/s, blank-off 10 kPa(a)", 60, null, null, null, "SI"],
+      args: [
+        [["ID 152.4 mm rough 0.045 mm", 11]],
+        5,
+        "23.6 L/s, blank-off 10 kPa(a)",
+        60,
+        null,
+        null,
+        null,
+        null,
+        "SI",
+      ],
       answer: 18.17,
       within: 0.1,
       source:
@@ -68,6 +80,7 @@ export const PRIMETIME = defineEntry({
         null,
         "SG 1, 1 cP, pv 0 kPa",
         null,
+        null,
         "SI",
       ],
       answer: 10,
@@ -75,10 +88,17 @@ export const PRIMETIME = defineEntry({
       source: "by hand: no lift, so the pump moves its free air throughout: (78.54 L + 21.46 L) / 10 L/s",
     },
   ],
-  run: ({ airPumpCapacity: stated, altitude: above, liquid: named, temperature: at, ...suction }) => {
+  run: ({
+    airPumpCapacity: stated,
+    altitude: above,
+    liquid: named,
+    temperature: at,
+    numberOfPumps: pumps,
+    ...suction
+  }) => {
     const airPump = airPumpOf(stated);
     return onSite(above, named.at(at), (atmosphericPressure, state) =>
-      andThen(linePrimeTime({ ...suction, airPump, atmosphericPressure, liquid: state }), ({ total }) =>
+      andThen(linePrimeTime({ ...suction, pumps, airPump, atmosphericPressure, liquid: state }), ({ total }) =>
         succeed(total),
       ),
     );
@@ -106,6 +126,7 @@ export const PRIMINGMETHODS = defineEntry({
         "Greatest suction lift with NPSH counted, as PRIMINGLIFT gives it; negative where the pump must be flooded",
       whenLeftOut: { value: null, shown: "that of air pump and practice, with a caution" },
     }),
+    numberOfPumps: pumpsOnLine,
   },
   answer: {
     kind: "table",
@@ -128,14 +149,22 @@ export const PRIMINGMETHODS = defineEntry({
       source: "common practice, no source: solids and rags, unattended, ask for a dry prime",
     },
     {
-      args: [2, [["6in sch40", 4]], 0, null, null, null, null, null, null, "SI"],
+      args: [2, [["6in sch40", 4]], 0, null, null, null, null, null, null, null, "SI"],
       part: [1, 1],
       answer: "self-priming casing",
       source: "common practice, no source: clean liquid and a line under 6 m",
     },
   ],
   run: (
-    { altitude: above, liquid: named, temperature: at, airPumpCapacity: stated, maximumLift, ...suction },
+    {
+      altitude: above,
+      liquid: named,
+      temperature: at,
+      airPumpCapacity: stated,
+      maximumLift,
+      numberOfPumps: pumps,
+      ...suction
+    },
     { unitSet },
   ) => {
     const airPump = stated === null ? null : airPumpOf(stated);
@@ -152,7 +181,7 @@ export const PRIMINGMETHODS = defineEntry({
     });
     return onSite(above, named.at(at), (atmosphericPressure, state) =>
       andThen(
-        primingChoice({ ...suction, greatestLift: maximumLift, airPump, atmosphericPressure, liquid: state }),
+        primingChoice({ ...suction, pumps, greatestLift: maximumLift, airPump, atmosphericPressure, liquid: state }),
         (options) => succeed(options.map(row)),
       ),
     );

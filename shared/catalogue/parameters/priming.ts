@@ -38,11 +38,20 @@ export function airPumpOf(stated: number | StatedAirPump): StatedAirPump {
 
 export const casingVolume = zeroDoubted(
   quantity("volume", {
-    about: "Air in the pump casing and the priming chamber",
+    about: "Air in the pump casing, the priming chamber and the discharge up to its check valve",
     range: "0 or more",
     whenLeftOut: { value: null, shown: "none counted, with a caution" },
   }),
 );
+
+/** Of runs side by side each pump primes its own. */
+export const pumpsOnLine = quantity("ratio", {
+  about:
+    "Pumps that the suction line serves: of its runs side by side each primes its part, and all where they are common",
+  example: "2",
+  range: "a whole number from 1",
+  whenLeftOut: { value: null, shown: "one of the runs, with a caution" },
+});
 
 /** An air pump that may be left out. */
 export const usualAirPump = {

@@ -14,7 +14,7 @@ export const priming = {
     quantity: "volume",
     bounds: primeTimeMethod.inputs.casingVolume,
     whenBlank: 0,
-    help: "Air in the pump casing and priming chamber at the start.",
+    help: "Air in the pump casing and priming chamber at the start, and in the discharge up to its check valve.",
   }),
   eductorNozzle: amount({
     label: "Eductor nozzle bore",

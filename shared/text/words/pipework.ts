@@ -28,7 +28,7 @@ export const pipeworkWords: WordsOf<keyof PipeworkFindings> = {
   "share-each-needs-pumps": (f, say) =>
     `${f.subject} “${f.given}” leaves open how many pumps run; write ${say.suggestions()}`,
   "share-counted-as-runs": (f) =>
-    `${f.subject} “${f.given}” is counted as ${f.facts.runs} equal runs side by side, each with a share of the flow; where it is one piece of header, write “header” beside the pipe`,
+    `${f.subject} “${f.given}” is counted as ${f.facts.runs} equal runs side by side, each with a share of the flow, twins or one of each pump; where it is one piece of header, write “header” beside the pipe`,
   "share-of-each-assumed": (f) =>
     `each of the ${f.facts.pumps} pumps is taken to have a row like this of its own, with 1/${f.facts.pumps} of the flow; write “each” where that is so, “all” where the row is common to them`,
   "share-of-all-assumed": (f) =>
@@ -48,9 +48,9 @@ export const pipeworkWords: WordsOf<keyof PipeworkFindings> = {
   "rows-side-by-side": (f, say) => {
     const { rows, typed, right, least, most } = f.facts;
     const apart =
-      least === undefined ? "" : ` (with the shares typed they would lose ${say.amount(least)} to ${say.amount(most)})`;
-    const divides = right === undefined ? "" : `; side by side they carry about ${right}${apart}`;
-    return `${f.subject}: rows ${rows} carry ${typed}, the whole flow together, and are added one behind the other. A line is one path, and what stands side by side is never added: if they stand so, keep one of them with its share, or ask PARALLELRUNS${divides}. Where they follow one another nothing is to be changed; “header” beside a piece of header says so`;
+      least === undefined ? "" : `; with those typed they would lose ${say.amount(least)} to ${say.amount(most)}`;
+    const shares = right === undefined ? "" : ` (about ${right}${apart})`;
+    return `${f.subject}: rows ${rows} carry ${typed}, the whole flow together, and are added one behind the other. A line is one path, and what stands side by side is never added: if they stand so, keep one of them with the share that PARALLELRUNS gives it${shares}, and count the others in volumes and quantities by hand. Where they follow one another, as hose and pipe of each pump do, nothing is to be changed; “header” beside a piece of header says so`;
   },
   "run-loses-nothing": (f) =>
     `${f.subject}: number ${f.facts.run} loses no head and would take all of the flow; give it its length and fittings`,

@@ -23,7 +23,7 @@ export const primingWords: WordsOf<keyof PrimingFindings> = {
   "priming-front-fast": (f, say) =>
     `the water front moves at up to ${say.amount(f.found)}, faster than the ${say.amount(f.limit)} that is slow enough for the method; the time is a rough one, and water hammer is possible when it reaches the pump`,
   "priming-one-run": (f) =>
-    `of the ${f.facts.runs} runs side by side in the ${f.subject} one is counted, the pump's own; where all of them serve this pump, the line takes ${f.facts.runs} times as long`,
+    `of the ${f.facts.runs} runs side by side in the ${f.subject} one is counted, the pump's own; state the number of pumps that the line serves: with one, all of them are drawn through, and it takes ${f.facts.runs} times as long`,
   "priming-profile-assumed": () =>
     "the lift is taken as gained straight up from the liquid and the rest of the line as level, the longest time of any line without a high point; a high point keeps air and must be vented",
   "blank-off-assumed": (f, say) =>

@@ -28,7 +28,7 @@ const COLUMN_HELP: Readonly<Record<Column, string>> = {
   length: "Developed length of this run.",
   fittings: "Counts and names, such as “2 elbow 90 long, 1 gate”. “K 3.2” adds a known coefficient.",
   share:
-    "What one run of it carries: each (pump’s), all, or a part such as 1/2 for twin hoses. Blank: each on suction, all on discharge.",
+    "What one run of it carries: each (pump’s), all, or a part such as 1/2 for twin hoses. Blank: each on suction, all on discharge. “header” beside the pipe makes it one run.",
   level:
     "Of the pipe, above the datum of the levels: at summits and low places. Blank: on the slope between its neighbours.",
 };

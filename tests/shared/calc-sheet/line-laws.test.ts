@@ -132,6 +132,24 @@ describe("shares of a duty", () => {
   });
 });
 
+describe("the air that a pump of a duty draws", () => {
+  // 40 ft of 12 in hose holds 235.0075 US gal; the casing 20.
+  it.each([
+    ["1", "", 1],
+    ["1", "1/2", 2],
+    ["2", "", 1],
+    ["2", "1/2", 1],
+    ["2", "1/4", 2],
+    ["3", "1/2", 2],
+    ["2", "all", 1],
+  ])("%s pumps, suction share “%s”: of %s runs", (pumpsRunning, share, runs) => {
+    const typed = bypass({ pumpsRunning, casingVolume: "20 gal", airPump: "50 cfm" });
+    const own = figuresOf({ ...typed, suctionLine: typed.suctionLine.map((row) => ({ ...row, share })) });
+    expect(own("airVolume")).toBeCloseTo(20 + 235.0074505 * runs, 4);
+    expect(own("suctionVolume")).toBeCloseTo(235.0074505 * runs, 4);
+  });
+});
+
 describe("rows of a duty", () => {
   const MAIN = { pipe: "ID 15.7552941176 in rough 0.02 mm", fittings: "" };
   const BRANCH = { pipe: "ID 10.02 in rough 0.045 mm", length: "10", fittings: "1 swing check", share: "each" };
@@ -244,7 +262,7 @@ describe("rows of a duty that look as if they stood side by side", () => {
     expect(one?.facts.most?.value).toBeCloseTo(0.3048 * head("8in HDPE DR17", ""), 6);
     expect(one?.facts.least?.value).toBeCloseTo(0.3048 * head("10in HDPE DR17", "1 exit"), 6);
     const shares = divided().map((share) => `${Math.round(100 * share)} %`);
-    expect(one?.text).toContain(`side by side they carry about ${shares.join(" and ")}`);
+    expect(one?.text).toContain(`(about ${shares.join(" and ")}`);
   });
 
   it("say no heads where the shares typed are right within 2 %", () => {

@@ -180,7 +180,7 @@ describe("rows that look as if they stood side by side", () => {
       [...first, "", 0.55],
       [...second, "", 0.45],
     ]);
-    expect(JSON.stringify(notes)).toContain(`side by side they carry about ${shares.join(" and ")}`);
+    expect(JSON.stringify(notes)).toContain(`(about ${shares.join(" and ")}`);
     expect(JSON.stringify(notes)).toContain("A line is one path");
   });
 });

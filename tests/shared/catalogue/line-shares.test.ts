@@ -278,10 +278,40 @@ describe("a bill of quantities", () => {
 });
 
 describe("priming", () => {
-  it("draws through one run, the pump's own", () => {
-    const time = (share: Cell): number => numberIn("PRIMETIME", [["6in sch40", 40, "", share]], 15, 50, 20);
+  const SHARED = (share: Cell): Rows => [["6in sch40", 40, "", share]];
+  const time = (share: Cell, pumps: Cell = null): number =>
+    numberIn("PRIMETIME", SHARED(share), 15, 50, 20, null, null, null, pumps);
+  const said = (share: Cell, pumps: Cell = null): readonly string[] =>
+    remarks("PRIMETIME", SHARED(share), 15, 50, 20, null, null, null, pumps);
+
+  it("draws through one run, the pump's own, where nobody says how many pumps there are", () => {
     expect(time("1/2")).toBe(time(""));
-    const said = remarks("PRIMETIME", [["6in sch40", 40, "", "1/2"]], 15, 50, 20);
-    expect(said).toContain("check priming-one-run");
+    expect(said("1/2")).toContain("check priming-one-run");
+    expect(said("1/2", 2)).not.toContain("check priming-one-run");
+  });
+
+  it("draws through all runs of a pump, as through one of their area", () => {
+    // Two bores of 6.065 in have the area of one of 6.065 √2 in, 8.57721 in.
+    const wide = numberIn("PRIMETIME", [["ID 8.5772052 in rough 0.045 mm", 40]], 15, 50, 20);
+    expect(Math.abs(time("1/2", 1) / wide - 1)).toBeLessThan(1e-6);
+    expect(time("1/4", 2)).toBe(time("1/2", 1));
+    expect(time("1/2", 2)).toBe(time(""));
+    // Three pumps that draw through two hoses in common: the first of them draws both.
+    expect(time("1/2", 3)).toBe(time("1/2", 1));
+    const course = cell("PRIMECURVE", SHARED("1/2"), 15, 50, 20, null, null, null, 1) as number[][];
+    expect(course.at(-1)?.[0]).toBeCloseTo(time("1/2", 1), 9);
+    const methods = (pumps: Cell): unknown =>
+      (cell("PRIMINGMETHODS", 15, SHARED("1/2"), 5, null, null, null, 50, 20, null, pumps) as Cell[][])[1]?.[3];
+    expect(methods(1)).toBeCloseTo(time("1/2", 1), 9);
+    expect(methods(2)).toBeCloseTo(time(""), 9);
+  });
+
+  it("refuses less than one pump, and a part of one", () => {
+    for (const name of ["PRIMETIME", "PRIMECURVE"]) {
+      const ask = (pumps: Cell): string => refusal(name, SHARED(""), 15, 50, 20, null, null, null, pumps);
+      expect(ask(0)).toContain("at least 1");
+      expect(ask(1.5)).toContain("whole number");
+    }
+    expect(refusal("PRIMINGMETHODS", 15, SHARED(""), 5, null, null, null, 50, 20, null, 0)).toContain("at least 1");
   });
 });

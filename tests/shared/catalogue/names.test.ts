@@ -13,6 +13,7 @@ const SEVERAL_ABOUTS: Readonly<Record<string, string>> = {
   head: "of the duty, or of the pump",
   length: "developed length, or a piece of pipe",
   liquid: "as pumped, or between solids that have arguments of their own",
+  numberOfPumps: "that run together, or that a suction line serves",
   pipe: "some functions take only some pipes",
   pressure: "the greatest at the flange, of the joint, in the line: the pressure the function is about",
   ratedPower: "net, or gross with the losses beside it",

@@ -52,7 +52,7 @@ describe("PRIMINGLIFT", () => {
 
 describe("PRIMECURVE", () => {
   it("goes from nothing to the time of PRIMETIME in 21 rows", () => {
-    const args = [LINE, 5, "23.6 L/s, blank-off 10 kPa(a)", 60, null, null, null, "SI"] as const;
+    const args = [LINE, 5, "23.6 L/s, blank-off 10 kPa(a)", 60, null, null, null, null, "SI"] as const;
     const [names, ...course] = rows("PRIMECURVE", ...args);
     expect(names).toEqual(["time, s", "height of water, m", "vacuum, kPa", "air left, L", "stage"]);
     expect(course).toHaveLength(21);

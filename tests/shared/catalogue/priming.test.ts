@@ -45,7 +45,18 @@ const ANSWERS: Readonly<Record<string, (inputs: Inputs) => readonly [key: string
     const length = figure(inputs, "lift_m") + figure(inputs, "horizontal_m");
     const pump = `${figure(inputs, "free_air_m3_s")} m3/s, blank-off ${figure(inputs, "blank_off_kPa_abs")} kPa(a)`;
     const casing = figure(inputs, "casing_and_chamber_m3") * 1e3;
-    const time = numberIn("PRIMETIME", line(length), figure(inputs, "lift_m"), pump, casing, null, null, null, "SI");
+    const time = numberIn(
+      "PRIMETIME",
+      line(length),
+      figure(inputs, "lift_m"),
+      pump,
+      casing,
+      null,
+      null,
+      null,
+      null,
+      "SI",
+    );
     return [["t_total_s", time, 0.01 * 18.17]];
   },
   "O-P06": (inputs) => {
@@ -83,7 +94,7 @@ describe("published priming cases", () => {
   it("O-P05: never primes, with both lifts", () => {
     const { inputs, expected } = CASES.find(({ id }) => id === "O-P05") as Case;
     const pump = `50 cfm, blank-off ${figure(inputs, "blank_off_kPa_abs")} kPa(a)`;
-    const message = refusal("PRIMETIME", LINE, figure(inputs, "lift_m"), pump, 0, null, null, null, "SI");
+    const message = refusal("PRIMETIME", LINE, figure(inputs, "lift_m"), pump, 0, null, null, null, null, "SI");
     const [blankOff, lift] = String(expected["error"]).match(/[\d.]+(?= m)/g) ?? [];
     const [said, saidLift] = message.match(/[\d.]+(?= m)/g) ?? [];
     expect(message).toMatch(/^#VALUE! It never primes: the blank-off lift/);
@@ -96,7 +107,7 @@ const LINE = [["6in sch40", 20, "1 strainer"]];
 
 describe("PRIMETIME", () => {
   it("takes the capacity as a number, and any line of the unit set", () => {
-    const metres = numberIn("PRIMETIME", [["6in sch40", 20]], 4, 23.6, 60, 500, "water", 15, "SI");
+    const metres = numberIn("PRIMETIME", [["6in sch40", 20]], 4, 23.6, 60, 500, "water", 15, null, "SI");
     const inFeet = numberIn(
       "PRIMETIME",
       [["6in sch40", "20 m"]],
@@ -108,7 +119,7 @@ describe("PRIMETIME", () => {
       "15 degC",
     );
     expect(inFeet).toBeCloseTo(metres, 9);
-    const cubic = numberIn("PRIMETIME", [["6in sch40", 20]], 4, 0.0236 * 3600, 0.06, 500, "water", 15, "METRIC");
+    const cubic = numberIn("PRIMETIME", [["6in sch40", 20]], 4, 0.0236 * 3600, 0.06, 500, "water", 15, null, "METRIC");
     expect(cubic).toBeCloseTo(metres, 9);
   });
 
@@ -162,7 +173,7 @@ describe("PRIMINGMETHODS", () => {
   it("speaks in the reader's units", () => {
     const us = JSON.stringify(cell("PRIMINGMETHODS", "4 m", [["6in sch40", "10 m"]], "rags"));
     const si = JSON.stringify(
-      cell("PRIMINGMETHODS", "4 m", [["6in sch40", "10 m"]], "rags", null, null, null, null, null, null, "SI"),
+      cell("PRIMINGMETHODS", "4 m", [["6in sch40", "10 m"]], "rags", null, null, null, null, null, null, null, "SI"),
     );
     expect(us).toContain("13.12 ft");
     expect(si).toContain("4 m");

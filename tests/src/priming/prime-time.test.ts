@@ -300,7 +300,7 @@ describe("laws of priming", () => {
         }));
         const rise = runs.reduce((sum, run) => sum + run.rise, 0);
         const line = parts.map(({ bore, length }) => segmentOf(pipeOf(bore), length));
-        const safe = verticalFirst(line, rise);
+        const safe = verticalFirst(line, rise, null);
         if (!safe.ok) throw new Error("shorter than its own rise");
         expect(total({ runs: safe.value })).toBeGreaterThanOrEqual(total({ runs }) * (1 - 1e-9));
       }),
@@ -311,7 +311,7 @@ describe("laws of priming", () => {
 describe("a line of unknown profile", () => {
   it("goes straight up, across bores, and then level", () => {
     const line = [segmentOf(pipeOf(0.1), 2), segmentOf(pipeOf(0.2), 4), segmentOf(pipeOf(0.1), 3)];
-    const runs = verticalFirst(line, 5);
+    const runs = verticalFirst(line, 5, null);
     const area = (bore: number): number => (Math.PI / 4) * bore ** 2;
     expect(runs).toMatchObject({
       ok: true,
@@ -326,7 +326,7 @@ describe("a line of unknown profile", () => {
 
   it("may be as long as the lift, and no shorter", () => {
     const line = [segmentOf(pipeOf(0.1), 5)];
-    expect(verticalFirst(line, 5).ok).toBe(true);
-    expect(verticalFirst(line, 5.001).findings[0]?.code).toBe("line-shorter-than-lift");
+    expect(verticalFirst(line, 5, null).ok).toBe(true);
+    expect(verticalFirst(line, 5.001, null).findings[0]?.code).toBe("line-shorter-than-lift");
   });
 });

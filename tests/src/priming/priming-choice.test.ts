@@ -20,6 +20,7 @@ const base: PrimingChoiceInput = {
   airPump: null,
   casingVolume: null,
   greatestLift: null,
+  pumps: null,
 };
 
 function options(change: Partial<PrimingChoiceInput> = {}): readonly PrimingOption[] {
