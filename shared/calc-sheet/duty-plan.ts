@@ -36,6 +36,7 @@ import { routeSection } from "./sections/route.ts";
 import { slurrySection } from "./sections/slurry.ts";
 import { slurryWorkings } from "./sections/slurry-lines.ts";
 import { stationTable } from "./sections/station-states.ts";
+import { sumpSection } from "./sections/sump.ts";
 import { lineVariants, systemCases } from "./sections/system-cases.ts";
 import { systemCurve } from "./sections/system-curve.ts";
 import { verdictBlock, verdictWorkings } from "./verdicts/verdict-items.ts";
@@ -43,6 +44,7 @@ import { verdictBlock, verdictWorkings } from "./verdicts/verdict-items.ts";
 /** What turns the pump into a package, in the order of the sheet and of the pane; each part where enough is stated. */
 export const PACKAGE_SECTIONS: readonly PackageSection[] = [
   slurrySection,
+  sumpSection,
   routeSection,
   pressureSection,
   pipeSection,

@@ -15,6 +15,7 @@ import { route } from "./fields/route.ts";
 import { slurry } from "./fields/slurry.ts";
 import { station } from "./fields/station.ts";
 import { suction } from "./fields/suction.ts";
+import { sump } from "./fields/sump.ts";
 import { system } from "./fields/system.ts";
 
 /** The fields of a duty by the step of the pane they are stated in, in its order. */
@@ -28,6 +29,7 @@ const STEPS = {
   range,
   cases,
   slurry,
+  sump,
   route,
   pressure,
   pipe,
@@ -51,6 +53,7 @@ const DECLARED = {
   ...range,
   ...cases,
   ...slurry,
+  ...sump,
   ...route,
   ...pressure,
   ...pipe,

@@ -2,6 +2,7 @@
 export const VERDICT_SUBJECTS = [
   "head",
   "npsh",
+  "sump",
   "region",
   "solids",
   "pressure",

@@ -117,6 +117,7 @@ export function openingState(duty: DutyText = EMPTY_DUTY): PaneState {
       "job",
       "cases",
       "slurry",
+      "sump",
       "pressure",
       "pipe",
       "bolting",

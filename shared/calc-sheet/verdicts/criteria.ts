@@ -12,6 +12,7 @@ import { primingCriteria } from "./priming.ts";
 import { regionCriteria } from "./region.ts";
 import { slurryCriteria } from "./slurry.ts";
 import { solidsCriteria } from "./solids.ts";
+import { sumpCriteria } from "./sump.ts";
 
 /** What hangs on the chosen pump. */
 const OF_PUMP: readonly (readonly [VerdictSubject, (duty: Duty, pump: DutyPump) => readonly Criterion[]])[] = [
@@ -27,6 +28,7 @@ const OF_DUTY: readonly ((duty: Duty) => readonly Criterion[])[] = [
   slurryCriteria,
   solidsCriteria,
   pipeCriteria,
+  sumpCriteria,
   primingCriteria,
   materialsCriteria,
 ];

@@ -14,6 +14,7 @@ export const VERDICT_TABLE = spillOf("verdicts", VERDICTS);
 export const SUBJECT_NAMES: Readonly<Record<VerdictSubject, string>> = {
   head: "Head",
   npsh: "NPSH",
+  sump: "Sump",
   region: "Operating region",
   solids: "Solids",
   pressure: "Pressure",

@@ -8,6 +8,7 @@ import type { PaneContext } from "../context.ts";
 export const STEP_OF: Readonly<Record<VerdictSubject, string>> = {
   head: "pump",
   npsh: "results",
+  sump: "sump",
   region: "range",
   solids: "slurry",
   pressure: "pressure",

@@ -1,0 +1,186 @@
+import { PUMPNPSHR } from "../../catalogue/entries/pump.ts";
+import { SUBMERGENCE } from "../../catalogue/entries/submergence.ts";
+import { DRAWDOWNTIME, PUMPCYCLE, SUMPVOLUME, WORKINGVOLUME } from "../../catalogue/entries/sump.ts";
+import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
+import type { Duty, DutyPump } from "../../duty/duty.ts";
+import { callOf, cell, constant, difference, part, product, range, ratio, spillOf, tableOf } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
+import type { PackageSection } from "../package-section.ts";
+import { figure, type PlanItem, remark, spill, statement, working } from "../plan.ts";
+import { CURVE_ROWS, HEAD_CURVE, SIDE_BY_SIDE, SYSTEM_REACH } from "./drawn-curves.ts";
+import { asStated } from "./duty-cases.ts";
+import { flowInRow, LINES } from "./lines.ts";
+import { npshAvailableIn } from "./npsh.ts";
+import { readCurve } from "./slurry-curve.ts";
+import { stated } from "./stated-input.ts";
+import { suctionBell } from "./suction-bell.ts";
+import { DRAWDOWN, hasBell, hasSump, isBellPlaced, isDrawnDown, SUMP } from "./sump-cells.ts";
+import { systemCurveOf } from "./system-curve.ts";
+
+const PUMPS = tableOf("sumpPumps", { flow: "flow", head: "head" });
+const SYSTEM = spillOf("sumpSystem", SYSTEMCURVE);
+const CYCLE_AT_WORST = spillOf("cycleAtWorst", PUMPCYCLE);
+const CYCLE = spillOf("cycleAtInflow", PUMPCYCLE);
+const WORKING = spillOf("workingVolume", WORKINGVOLUME);
+const POINTS = 25;
+
+const LEVELS = { sump: FIELD.sumpPlan, startLevel: FIELD.sumpStartLevel, endLevel: FIELD.sumpStopLevel } as const;
+
+/** Water over the suction bell, and the sump pumped down: time, starts, what its lowest level leaves. */
+export const sumpSection: PackageSection = {
+  id: "sump",
+  title: "Sump and suction bell",
+  missing: "State the bell or open end for its water; the plan of the sump and two levels for its volume and drawdown.",
+  caution:
+    "Open water drowns and a sump is a confined space: guard the edge, never work alone over it, test the air and enter only with a permit and an attendant outside. Stop and lock out the pumps before anyone goes near the bell.",
+  decidedBy: [],
+  isOfPump: true,
+  items: (duty) => [...suctionBell(duty), ...pumpedDown(duty)],
+};
+
+function pumpedDown(duty: Duty): readonly PlanItem[] {
+  if (!hasSump(duty)) return [];
+  const { pump } = duty;
+  return [
+    ...stated(duty, "sumpPlan", "sumpStartLevel", "sumpStopLevel", "sumpInflow", "startsPerHour"),
+    figure(SUMP.sumpVolume, "Volume between the levels", callOf(SUMPVOLUME, LEVELS), "Plan over height."),
+    ...(pump === undefined
+      ? [statement("Choose a pump for the time of drawdown.")]
+      : isDrawnDown(duty)
+        ? [...drawdown(duty, pump), ...starts(duty)]
+        : [statement("The time of drawdown is worked out for pumps alike.")]),
+  ];
+}
+
+function drawdown(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  const call = callOf(DRAWDOWNTIME, {
+    ...LEVELS,
+    curve: range(PUMPS),
+    systemCurve: range(SYSTEM),
+    inflow: FIELD.sumpInflow,
+  });
+  return [
+    figure(
+      SUMP.sumpStatic,
+      "Static head at the start",
+      difference(FIELD.deliveryLevel, FIELD.sumpStartLevel),
+      "Delivery level less the level at which pumping starts; it grows as the level falls.",
+    ),
+    working(PUMPS, "Head of all pumps together", CURVE_ROWS, [
+      ["flow", "flow", (row) => cell(HEAD_CURVE, row, "together")],
+      ["head", "head", (row) => cell(HEAD_CURVE, row, "headTogether")],
+    ]),
+    spill(
+      SYSTEM,
+      "System with the sump at its start level",
+      systemCurveOf({ ...asStated(duty), staticHead: SUMP.sumpStatic, upTo: SYSTEM_REACH, points: POINTS }),
+      POINTS + 1,
+    ),
+    spill(DRAWDOWN, "Drawdown", call),
+    figure(
+      SUMP.drawdownHours,
+      "Time to pump it down",
+      part(DRAWDOWN, "hours"),
+      "Area over flow less inflow, level by level: the flow falls as the level does. Add the time to prime and to fill the line.",
+      "main",
+    ),
+    figure(SUMP.drawdownFlowAtStart, "Flow at the start", part(DRAWDOWN, "flowAtStart"), "Of all pumps."),
+    figure(SUMP.drawdownFlowAtEnd, "Flow at the end", part(DRAWDOWN, "flowAtEnd"), "Of all pumps."),
+    figure(
+      SUMP.drawdownAtFirstFlow,
+      "Time at the first flow throughout",
+      ratio(part(DRAWDOWN, "timeAtFirstFlow"), constant(3600)),
+      "Too short; a common shortcut.",
+    ),
+    ...atTheStop(duty, pump),
+    remark(SUMP.drawdownNotes, "Drawdown", call),
+  ];
+}
+
+/** What the level at which pumping stops leaves to bell and pump. */
+function atTheStop(duty: Duty, { curve }: DutyPump): readonly PlanItem[] {
+  const bell =
+    hasBell(duty) && isBellPlaced(duty)
+      ? [
+          figure(
+            SUMP.stopWater,
+            "Water over the bell at the stop",
+            difference(FIELD.sumpStopLevel, FIELD.bellLevel),
+            "Level at which pumping stops less that of the rim.",
+          ),
+          spill(
+            STOP_BELL,
+            "Bell at the stop",
+            callOf(SUBMERGENCE, {
+              flow: flowInRow(duty, LINES, "suctionLine", 0, SUMP.drawdownFlowAtEnd),
+              bellDiameter: FIELD.bellDiameter,
+            }),
+          ),
+          figure(SUMP.stopNeeded, "Needed there", part(STOP_BELL, "needed"), "At the flow there."),
+        ]
+      : [];
+  const npsh =
+    curve.npshRequired === undefined
+      ? []
+      : [
+          figure(
+            SUMP.stopLift,
+            "Suction lift at the stop",
+            difference(FIELD.pumpLevel, FIELD.sumpStopLevel),
+            "Pump level less the level at which pumping stops.",
+          ),
+          figure(
+            SUMP.stopNpshAvailable,
+            "NPSH available at the stop",
+            npshAvailableIn({ ...asStated(duty), suctionLift: SUMP.stopLift }, SUMP.drawdownFlowAtEnd),
+            "At the flow there.",
+          ),
+          figure(
+            SUMP.stopNpshRequired,
+            "NPSH required at the stop",
+            callOf(PUMPNPSHR, { ...readCurve(duty), flow: ratio(SUMP.drawdownFlowAtEnd, SIDE_BY_SIDE) }),
+            "Of each pump, at the flow there.",
+          ),
+        ];
+  return [...bell, ...npsh];
+}
+
+const STOP_BELL = spillOf("stopBell", SUBMERGENCE);
+
+/** How often the pumps start; all of them together, which asks for the most volume. */
+function starts(duty: Duty): readonly PlanItem[] {
+  const flow = SUMP.drawdownFlowAtStart;
+  const cycle = { volume: SUMP.sumpVolume, flow };
+  const isFed = (duty.sumpInflow ?? 0) > 0;
+  return [
+    ...(duty.state.startsPerHour === "blank"
+      ? []
+      : [
+          spill(
+            WORKING,
+            "Working volume",
+            callOf(WORKINGVOLUME, { groupFlows: flow, startsPerHour: FIELD.startsPerHour }),
+          ),
+          figure(
+            SUMP.workingVolumeLeast,
+            "Least volume for the starts stated",
+            part(WORKING, "volume"),
+            "A quarter of the flow times the time between starts; all pumps that run start together.",
+          ),
+        ]),
+    spill(CYCLE_AT_WORST, "Cycle at worst", callOf(PUMPCYCLE, { ...cycle, inflow: product(flow, constant(0.5)) })),
+    figure(
+      SUMP.startsAtWorst,
+      "Starts an hour at worst",
+      part(CYCLE_AT_WORST, "startsPerHour"),
+      "At an inflow of half the pumps' flow.",
+    ),
+    ...(isFed
+      ? [
+          spill(CYCLE, "Cycle at the inflow stated", callOf(PUMPCYCLE, { ...cycle, inflow: FIELD.sumpInflow })),
+          figure(SUMP.cycleTime, "Cycle at the inflow stated", part(CYCLE, "cycle"), "From start to start."),
+          figure(SUMP.startsAtInflow, "Starts an hour then", part(CYCLE, "startsPerHour"), "At the inflow stated."),
+        ]
+      : []),
+  ];
+}
