@@ -45,6 +45,11 @@ async function main(): Promise<void> {
     const target = curves === 10_000 ? " (target 100 ms)" : "";
     line(`RANKPUMPS over ${curves} curves of 10 points`, `${ms.toFixed(1)} ms${target}`);
   }
+  // On a machine of 20 million friction factors a second.
+  const there = (ms: number): string => `${((ms / 1000) * (engine.colebrookPerSecond / 20e6)).toFixed(2)} s`;
+  const { fixed, variable } = ranking.overTwelveCases;
+  line("Ranking 10,000 pumps over 12 cases", `${fixed.toFixed(0)} ms, scaled ${there(fixed)} (target 1 s)`);
+  line("  each case at its own speed", `${variable.toFixed(0)} ms, scaled ${there(variable)}`);
   line("1,000 duties against 24 pumps", `${ranking.thousandDuties.toFixed(0)} ms (target 1000 ms)`);
 
   const { cores, onOneCore, onAll } = await dutyRates();

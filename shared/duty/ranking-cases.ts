@@ -4,7 +4,7 @@ import type { Line } from "../../src/pipework/line.ts";
 import { standardAtmosphere } from "../../src/site/atmosphere.ts";
 import type { StationCase, StationCases } from "../../src/station/station-ranking.ts";
 import { ages, growsRougher } from "./aged-pipe.ts";
-import { type Duty, type DutySegment, hasFields, isLifted } from "./duty.ts";
+import { type Duty, type DutySegment, hasFields } from "./duty.ts";
 import { stateAsPumped } from "./slurry.ts";
 
 /** What a case of the ranking differs by from the duty it is made of. */
@@ -91,7 +91,7 @@ function caseOf(base: Duty, duty: Duty, made: Made): Result<StationCase> {
         suctionLift: pumpLevel - sourceLevel,
         atmosphericPressure,
         ...(npshMargin !== undefined && { npshMargin }),
-        ...(service !== undefined && !isLifted(duty) && { service }),
+        ...(service !== undefined && { service }),
         ...(highestSourceLevel !== undefined && { leastLift: pumpLevel - highestSourceLevel }),
         ...(greatestSuctionPressure !== undefined && { greatestSuctionPressure }),
       }),

@@ -315,7 +315,7 @@ export interface PumpTableFindings {
   "table-unit-assumed": { columns: string };
   "table-findings-left-out": { count: number };
   "table-second-of-its-kind": { other: string };
-  "rank-npsh-not-judged": null;
+  "rank-npsh-not-judged": { why: string };
   "rank-liquid-viscous": null;
   "rank-none-meets": null;
   "file-not-a-table": null;

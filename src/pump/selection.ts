@@ -60,12 +60,16 @@ const SAME_SCORE = 1e-9;
  * and its NPSH required is there. Pumps that keep every rule in every case (preferred region, NPSH margin, excess of flow,
  * starting alone) come first, then the least of its scores decides (`SCORE_WEIGHTS`); no place hangs on pumps left out or
  * on the order of the cases.
- * Fails: flow, head or density not above zero; a flow beyond the system curve; a weight below zero, or none above.
+ * Fails: flow, head or density not above zero; a flow beyond the system curve; a weight below zero, or none above; a greatest
+ * pressure below that of the air.
  * Source: house choice of score; ANSI/HI 9.6.3; ANSI/HI 9.6.1.
  */
 export function selectPumps(input: SelectionInput): Result<Selection> {
   const { pumps, duties, speedControl = "fixed", weights = SCORE_WEIGHTS, greatestPressure } = input;
   const findings = [...duties.flatMap(dutyFindings), ...weightFindings(weights)];
+  if (greatestPressure !== undefined && !(greatestPressure >= 0)) {
+    findings.push(outOfRange("maximum pressure", "gaugePressure", greatestPressure, "at least", 0));
+  }
   if (findings.length > 0) return fail(findings);
   const asked = duties.map((duty): AskedDuty => ({ ...duty, head: duty.system.headAt(duty.flow) }));
   const judging: Judging = { weights, ...(greatestPressure !== undefined && { greatestPressure }) };

@@ -1,6 +1,7 @@
 import { STANDARD_GRAVITY } from "../basis/constants.ts";
+import { checkInputs, type Method } from "../basis/method.ts";
 import { all, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
-import type { PumpingSystem } from "../head/total-head.ts";
+import { type PumpingSystem, totalHeadMethod } from "../head/total-head.ts";
 import { kinematicViscosityOf } from "../liquid/liquid.ts";
 import type { Arrangement, HeadCurve } from "../pump/head-curve.ts";
 import { type Selection, type SelectionInput, selectPumps } from "../pump/selection.ts";
@@ -8,6 +9,7 @@ import { askedOfEach, type SelectionDuty, selectionSystem } from "../pump/select
 import { asPumped, type OnWater, onWater } from "../slurry/selection-on-water.ts";
 import { suctionState } from "../suction/suction-state.ts";
 import type { ServiceName } from "../tables/services.ts";
+import { operatingPointMethod } from "./operating-point.ts";
 
 /** A case of a station of equal pumps: what flows, between which ends, through which lines, by how many pumps. */
 export interface StationCase extends PumpingSystem {
@@ -28,7 +30,7 @@ export interface StationCase extends PumpingSystem {
   readonly suctionLift?: number;
   /** Absolute pressure of the air, Pa. */
   readonly atmosphericPressure: number;
-  /** NPSH to keep in hand, m; by the service where left out. */
+  /** NPSH to keep in hand, m; by the service where left out, and on a lift that of a lift. */
   readonly npshMargin?: number;
   readonly service?: ServiceName;
   /** With the source at its highest, m; `suctionLift` where left out. */
@@ -36,6 +38,19 @@ export interface StationCase extends PumpingSystem {
   /** Greatest gauge pressure at the inlet, where it is more than the source gives, Pa. */
   readonly greatestSuctionPressure?: number;
 }
+
+const { sourcePressure, deliveryPressure } = totalHeadMethod.inputs;
+
+export const stationRankingMethod = {
+  cites: totalHeadMethod.cites,
+  inputs: {
+    sourcePressure,
+    deliveryPressure,
+    pumps: { ...operatingPointMethod.inputs.pumps, isWhole: true },
+    frictionMargin: { name: "friction margin", quantity: "percent", atLeast: 0 },
+    npshMargin: { name: "NPSH margin", quantity: "head", atLeast: 0 },
+  },
+} as const satisfies Method<"sourcePressure" | "deliveryPressure" | "pumps" | "frictionMargin" | "npshMargin">;
 
 /** What a station of equal pumps asks of each, held against curves for water. */
 export interface StationAsked {
@@ -50,7 +65,8 @@ export type StationCases = readonly [StationCase, ...StationCase[]];
  * What is asked of each of the equal pumps of a station in every case: its share of the flow, or of the head in series;
  * NPSH available on its own suction; pressure against a shut valve, with the suction pressure at its greatest and no less
  * than the air's; of a slurry, by its curve for water.
- * Fails: as `selectionSystem` and `onWater`, with the name of the case.
+ * Fails: out-of-range inputs as the method bounds them, a number of pumps that is not whole; as `selectionSystem` and
+ * `onWater`; with the name of the case.
  * Warns: as those.
  */
 export function stationAsked(cases: StationCases): Result<StationAsked> {
@@ -73,7 +89,8 @@ export function rankedForStation({ cases }: StationAsked, by: Omit<SelectionInpu
 function askedIn(one: StationCase): Result<OnWater> {
   const { name, liquid, flow, pumps, arrangement, deliveryPressure, sourcePressure, frictionMargin } = one;
   const system = selectionSystem({ ...one, pressureDifference: deliveryPressure - sourcePressure });
-  const asked = andThen(system, (curve) => {
+  const checked = checkInputs(stationRankingMethod, { ...one, npshMargin: one.npshMargin ?? 0 });
+  const asked = andThen(checked.ok ? system : checked, (curve) => {
     const npshAvailable = npshAvailableOf(one);
     const together: SelectionDuty = {
       ...(name !== undefined && { name }),
@@ -83,7 +100,7 @@ function askedIn(one: StationCase): Result<OnWater> {
       density: liquid.density,
       kinematicViscosity: kinematicViscosityOf(liquid),
       ...(one.npshMargin !== undefined && { npshMargin: one.npshMargin }),
-      ...(one.service !== undefined && { service: one.service }),
+      ...(one.service !== undefined && !((one.suctionLift ?? 0) > 0) && { service: one.service }),
       ...(npshAvailable !== undefined && { npshAvailable }),
       shutIn: { suctionPressure: suctionPressureOf(one), perMetre: liquid.density * STANDARD_GRAVITY },
     };

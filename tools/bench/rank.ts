@@ -2,14 +2,26 @@ import { call } from "../../shared/catalogue/call.ts";
 import { entryNamed } from "../../shared/catalogue/catalogue.ts";
 import type { Entry } from "../../shared/catalogue/entry.ts";
 import type { Argument, Cell } from "../../shared/cells/cell.ts";
+import { readCurveTable } from "../../shared/pump-table/curve-table.ts";
 import { inventedPumps } from "../../shared/pump-table/library/library.ts";
 import { offeredPumps } from "../../shared/pump-table/offered-pumps.ts";
+import { STANDARD_ATMOSPHERE } from "../../src/basis/constants.ts";
+import { UNIT_SETS } from "../../src/basis/quantities.ts";
+import { andThen } from "../../src/basis/result.ts";
 import { unitOf } from "../../src/basis/units.ts";
 import { WATER } from "../../src/liquid/water.ts";
 import { pipeNamed } from "../../src/pipework/pipe-name.ts";
+import type { OfferedPump } from "../../src/pump/offered-pump.ts";
 import { readyPump } from "../../src/pump/ready-pump.ts";
 import { selectPumps } from "../../src/pump/selection.ts";
 import { selectionSystem } from "../../src/pump/selection-duty.ts";
+import type { SpeedControl } from "../../src/pump/selection-setting.ts";
+import {
+  rankedForStation,
+  type StationCase,
+  type StationCases,
+  stationAsked,
+} from "../../src/station/station-ranking.ts";
 import { best } from "./timing.ts";
 
 export interface RankingFigures {
@@ -17,6 +29,8 @@ export interface RankingFigures {
   readonly cellFunction: readonly { readonly curves: number; readonly ms: number }[];
   /** ms for 1,000 duties against 24 pumps of the library, system curves and all. */
   readonly thousandDuties: number;
+  /** ms for 10,000 pumps over 12 cases of a station, their systems and curves and all, at one speed or each at its own. */
+  readonly overTwelveCases: Readonly<Record<SpeedControl, number>>;
 }
 
 const SUCTION = [["8in suction hose", 30, "1 entrance bell, 2 hose bend"]];
@@ -32,7 +46,50 @@ export function rankingFigures(): RankingFigures {
     const args: readonly Argument[] = [tableOf(curves), 1200, 64, SUCTION, DISCHARGE];
     return { curves, ms: 1000 * best(() => call(rankPumps, args)) };
   });
-  return { cellFunction, thousandDuties: 1000 * best(thousandDuties) };
+  const pumps = offered(10_000);
+  const over = (speedControl: SpeedControl): number => 1000 * best(() => overTwelveCases(pumps, speedControl));
+  return {
+    cellFunction,
+    thousandDuties: 1000 * best(thousandDuties),
+    overTwelveCases: { fixed: over("fixed"), variable: over("variable") },
+  };
+}
+
+function offered(curves: number): readonly OfferedPump[] {
+  const table = readCurveTable(tableOf(curves), { place: { name: "pump table" }, units: UNIT_SETS.US });
+  if (!table.ok) throw new Error("the bench has a table that cannot be read");
+  return offeredPumps(table.value);
+}
+
+/** Two pumps on a suction each and one main: 700 to 1,250 gpm each, two levels, water of two temperatures. */
+function overTwelveCases(pumps: readonly OfferedPump[], speedControl: SpeedControl): number {
+  const [gallons, feet] = [unitOf("US gpm").factor, unitOf("ft").factor];
+  const [own, main] = [pipeNamed("10in sch40"), pipeNamed("16in HDPE DR17")];
+  if (!own.ok || !main.ok) throw new Error("the bench names what the product does not know");
+  const cases = Array.from({ length: 12 }, (_, i): StationCase => {
+    const liquid = WATER.at(i % 2 === 0 ? 283.15 : 303.15);
+    if (!liquid.ok) throw new Error("the bench has a liquid that cannot be worked out");
+    return {
+      name: `case ${i + 1}`,
+      flow: 2 * (700 + 50 * i) * gallons,
+      staticHead: (40 + 3 * i) * feet,
+      suctionLine: [{ pipe: own.value, length: 12, fittings: [], share: 0.5, runs: 2 }],
+      dischargeLine: [{ pipe: main.value, length: 700, fittings: [] }],
+      sourcePressure: 0,
+      deliveryPressure: 0,
+      liquid: liquid.value,
+      frictionMargin: 0.1,
+      pumps: 2,
+      arrangement: "parallel",
+      suctionLift: (5 + (i % 3)) * feet,
+      atmosphericPressure: STANDARD_ATMOSPHERE,
+    };
+  }) as unknown as StationCases;
+  const selection = andThen(stationAsked(cases), (asked) =>
+    rankedForStation(asked, { pumps: pumps.map(readyPump), speedControl }),
+  );
+  if (!selection.ok) throw new Error("the bench has a station that cannot be ranked for");
+  return selection.value.ranked.length;
 }
 
 /** So many pumps of one curve and ten points, spread over 50 to 6,000 gpm and 20 to 600 ft by a fixed sequence. */

@@ -1,20 +1,36 @@
-import { STANDARD_ATMOSPHERE } from "../../../src/basis/constants.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
-import { amount, andThen, type Finding, succeed } from "../../../src/basis/result.ts";
-import { kinematicViscosityOf, type LiquidState } from "../../../src/liquid/liquid.ts";
+import { all, amount, andThen, type Finding, type Result, succeed } from "../../../src/basis/result.ts";
+import { kinematicViscosityOf, type Liquid } from "../../../src/liquid/liquid.ts";
+import type { Line } from "../../../src/pipework/line.ts";
+import type { Arrangement } from "../../../src/pump/head-curve.ts";
 import { readyPump } from "../../../src/pump/ready-pump.ts";
-import { type RankedPump, type Selection, selectionMethod } from "../../../src/pump/selection.ts";
+import { type RankedPump, type Selection, type SelectionInput, selectionMethod } from "../../../src/pump/selection.ts";
 import { THIN_VISCOSITY, viscousCorrectionMethod } from "../../../src/pump/viscous-correction.ts";
-import { rankedForStation, type StationAsked, stationAsked } from "../../../src/station/station-ranking.ts";
+import { standardAtmosphere } from "../../../src/site/atmosphere.ts";
+import {
+  rankedForStation,
+  type StationAsked,
+  type StationCase,
+  type StationCases,
+  stationAsked,
+} from "../../../src/station/station-ranking.ts";
+import { SERVICES, type ServiceName } from "../../../src/tables/services.ts";
 import type { CurveTable } from "../../pump-table/curve-table.ts";
 import { reasonsText, reasonText } from "../../pump-table/reason-text.ts";
 import { findingText } from "../../text/finding-text.ts";
 import { defineEntry } from "../entry.ts";
-import { quantity } from "../parameter.ts";
+import { choice, quantity } from "../parameter.ts";
 import { ROWS_IN_WORDS } from "../parameters/line.ts";
 import { lineOrNothing } from "../parameters/line-or-nothing.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
+import { openChoice } from "../parameters/open-choice.ts";
 import { pumpTable } from "../parameters/pump-table.ts";
+import { rankingCases, type StatedCase } from "../parameters/ranking-cases.ts";
+import { arrangement, numberOfPumps } from "../parameters/running-pump.ts";
+import { scoreWeights } from "../parameters/score-weights.ts";
+import { share } from "../parameters/share.ts";
+import { gaugeOf, type SurfacePressure, surfacePressure } from "../parameters/surface-pressure.ts";
+import { altitude, deliveryPressure, openLift } from "./system-and-suction.ts";
 
 /** As many remarks on the rows of one table as anybody reads. */
 const MOST_REMARKS = 20;
@@ -23,11 +39,11 @@ export const RANKPUMPS = defineEntry({
   id: "RANKPUMPS",
   group: "Pump",
   summary: "The pumps of a table that meet a duty, best first, with why, and those left out with why not",
-  method: `Each pump is held against the duty by every one of its curves: as drawn; slowed down to the next speed given, or to its lowest speed; sped up to its highest speed; trimmed down to the next impeller given, or to its least. It meets the duty where its head at the flow asked is at least the system's, and runs where the two curves cross. The best way of each pump counts. Pumps inside the preferred region that give no more than 1.2 times the flow asked and start by themselves come first, then those that break one of these rules. Within each kind the score decides: 45 parts efficiency on the duty (liquid power asked over shaft power), 30 parts nearness to best efficiency flow, 10 parts little trim; a choice of this product. ${ROWS_IN_WORDS} Limits of speed and impeller are those of the columns lowest speed, highest speed, least impeller and greatest impeller; where they are not given, the curves given are the limit. In a liquid thicker than cold water (1.8 cSt) the curve is corrected by ANSI/HI 9.6.7, for which the table has to give speed and efficiency. A pump that would give more than twice the flow, run off its curve or run below a tenth of best efficiency flow is left out. Of a slurry (a liquid with solids) the head held against the curves is the equivalent water head, that of slurry over the head ratio of ASPUMPED; head, power, efficiency and NPSHR answered are those on slurry, and the reasons speak of the curve for water. NPSH is not judged, since suction lift and altitude are no arguments: the column NPSHR stands to be held against NPSHA at that flow.`,
+  method: `Each pump is held against the duty by every one of its curves: as drawn; slowed down to the next speed given, or to its lowest speed; sped up to its highest speed; trimmed down to the next impeller given, or to its least. It meets the duty where its head at the flow asked is at least the system's, and runs where the two curves cross. Several equal pumps side by side take a share of the flow each, in series a share of the head; figures are those of one of them. With cases a pump has to meet every one, all with one speed and trim, or each at its own speed; the least of its scores counts, and the case of it is named. The best way of each pump counts. Pumps inside the preferred region that keep their NPSH margin, give no more than 1.2 times the flow asked and start by themselves come first, then those that break one of these rules. Within each kind the score decides, by weights of 45 for efficiency on the duty (liquid power asked over shaft power), 30 for nearness to best efficiency flow, 15 for NPSH margin and 10 for little trim, or by those stated; a choice of this product. NPSH available is that of NPSHA, the margin that of NPSHMARGIN where none is stated; without a suction lift NPSH is not judged. A pump that asks for more NPSH than there is, that gives a greater pressure against a shut valve than its column greatest working pressure or the maximum pressure stated, more than twice the flow, runs off its curve or runs below a tenth of best efficiency flow is left out. That pressure is the greatest head of its curve (of all pumps in series) on the source pressure and level, without tolerance or overspeed; a lift takes nothing from it. ${ROWS_IN_WORDS} Limits of speed and impeller are those of the columns lowest speed, highest speed, least impeller and greatest impeller; where they are not given, the curves given are the limit, but for a lowest speed at variable speed: then 0.2 of the curve's. In a liquid thicker than cold water (1.8 cSt) the curve is corrected by ANSI/HI 9.6.7, for which the table has to give speed and efficiency. Of a slurry (a liquid with solids) the head held against the curves is the equivalent water head, that of slurry over the head ratio of ASPUMPED; head, power, efficiency and NPSH answered are those on slurry, and the reasons speak of the curve for water.`,
   cites: selectionMethod.cites,
   parameters: {
     pumpTable,
-    flow: quantity("flow", { about: "Flow the pump must give", range: "above 0" }),
+    flow: quantity("flow", { about: "Flow the pumps must give, all together", range: "above 0" }),
     staticHead: quantity("head", {
       about: "Level at the destination less level at the source: liquid surfaces, or the centreline of a free outlet",
     }),
@@ -37,6 +53,35 @@ export const RANKPUMPS = defineEntry({
     ),
     liquid,
     temperature,
+    numberOfPumps,
+    arrangement,
+    suctionLift: openLift,
+    altitude,
+    sourcePressure: surfacePressure,
+    deliveryPressure,
+    frictionMargin: share({
+      about: "Margin on losses: what is added to those of both lines",
+      range: "0 or more",
+      whenLeftOut: { value: 0, shown: "0" },
+    }),
+    NPSHMargin: quantity("head", {
+      about: "NPSH to keep in hand over NPSHR",
+      range: "0 or more",
+      whenLeftOut: { value: null, shown: "that of NPSHMARGIN for the service" },
+    }),
+    service: openChoice(SERVICES, "What the pump is for", "the margin of a suction lift"),
+    maximumPressure: quantity("gaugePressure", {
+      about: "Greatest pressure that what stands behind the pumps holds",
+      range: "0 or more",
+      whenLeftOut: { value: null, shown: "that of each pump's casing, where the table gives it" },
+    }),
+    cases: rankingCases,
+    speedControl: choice(["fixed", "variable"], {
+      about: "Speed in the cases: fixed, one for all; variable, each at the speed that gives its flow",
+      whenLeftOut: "fixed",
+      also: { vfd: "variable", vsd: "variable" },
+    }),
+    weights: scoreWeights,
   },
   answer: {
     kind: "table",
@@ -54,6 +99,9 @@ export const RANKPUMPS = defineEntry({
       impellerDiameter: { name: "impeller diameter", quantity: "size" },
       for: { name: "for" },
       against: { name: "against" },
+      npshAvailable: { name: "NPSHA", quantity: "head" },
+      npshMargin: { name: "NPSH margin", quantity: "head" },
+      decidedIn: { name: "deciding case" },
     },
   },
   examples: [
@@ -75,6 +123,7 @@ export const RANKPUMPS = defineEntry({
         [["12in sch40", 20, "1 gate, 1 exit"]],
         "water",
         null,
+        ...Array.from({ length: 13 }, () => null),
         "SI",
       ],
       part: [1, 1],
@@ -83,36 +132,83 @@ export const RANKPUMPS = defineEntry({
         "by inspection: 45 m of level alone is more than the 24 m of the one curve at 100 L/s; the other gives 50 m, and 26 m of 12in pipe lose less than 2 m",
     },
   ],
-  run: (
-    { pumpTable: table, liquid: pumped, temperature: kelvin, flow, staticHead, suctionLine, dischargeLine },
-    { unitSet },
-  ) =>
-    andThen(pumped.at(kelvin), (state) =>
-      andThen(
-        stationAsked([
-          {
-            flow,
-            staticHead,
-            suctionLine,
-            dischargeLine,
-            sourcePressure: 0,
-            deliveryPressure: 0,
-            frictionMargin: 0,
-            pumps: 1,
-            arrangement: "parallel",
-            atmosphericPressure: STANDARD_ATMOSPHERE,
-            liquid: state,
-          },
-        ]),
-        (asked) => ranking(table, asked, state, unitSet),
-      ),
-    ),
+  run: (stated, { unitSet }) => {
+    const { pumpTable: table, cases, maximumPressure, weights, speedControl } = stated;
+    const [first, ...others] = [undefined, ...cases].map((one) => caseOf(stated, one));
+    return andThen(first as Result<StationCase>, (base) =>
+      andThen(all(others), (rest) => {
+        const station: StationCases = [base, ...rest];
+        return andThen(stationAsked(station), (asked) =>
+          ranking(table, station, asked, unitSet, {
+            speedControl,
+            weights,
+            ...(maximumPressure !== null && { greatestPressure: maximumPressure }),
+          }),
+        );
+      }),
+    );
+  },
 });
 
-function ranking(table: CurveTable, asked: StationAsked, state: LiquidState, unitSet: UnitSetName) {
+interface Stated {
+  readonly flow: number;
+  readonly staticHead: number;
+  readonly suctionLine: Line;
+  readonly dischargeLine: Line;
+  readonly liquid: Liquid;
+  readonly temperature: number;
+  readonly numberOfPumps: number;
+  readonly arrangement: Arrangement;
+  readonly suctionLift: number | null;
+  readonly altitude: number;
+  readonly sourcePressure: SurfacePressure;
+  readonly deliveryPressure: number;
+  readonly frictionMargin: number;
+  readonly NPSHMargin: number | null;
+  readonly service: ServiceName | null;
+  readonly cases: readonly StatedCase[];
+}
+
+/** The duty of the arguments, or with what a case states over them. */
+function caseOf(duty: Stated, stated: StatedCase | undefined): Result<StationCase> {
+  const { cases, liquid: pumped, temperature: kelvin, NPSHMargin, service } = duty;
+  const name = stated?.name ?? (cases.length > 0 ? "as stated" : undefined);
+  const suctionLift = stated?.suctionLift ?? duty.suctionLift;
+  return andThen(standardAtmosphere(stated?.altitude ?? duty.altitude), (atmosphericPressure) =>
+    andThen(
+      (stated?.liquid ?? pumped).at(stated?.temperature ?? stated?.liquid?.statedTemperature ?? kelvin),
+      (state) =>
+        succeed({
+          ...(name !== undefined && { name }),
+          flow: stated?.flow ?? duty.flow,
+          staticHead: stated?.staticHead ?? duty.staticHead,
+          suctionLine: duty.suctionLine,
+          dischargeLine: duty.dischargeLine,
+          sourcePressure: stated?.sourcePressure ?? gaugeOf(duty.sourcePressure, atmosphericPressure),
+          deliveryPressure: stated?.deliveryPressure ?? duty.deliveryPressure,
+          liquid: state,
+          frictionMargin: duty.frictionMargin,
+          pumps: duty.numberOfPumps,
+          arrangement: duty.arrangement,
+          atmosphericPressure,
+          ...(suctionLift !== null && { suctionLift }),
+          ...(NPSHMargin !== null && { npshMargin: NPSHMargin }),
+          ...(service !== null && { service }),
+        }),
+    ),
+  );
+}
+
+function ranking(
+  table: CurveTable,
+  [stated]: StationCases,
+  asked: StationAsked,
+  unitSet: UnitSetName,
+  by: Omit<SelectionInput, "pumps" | "duties">,
+) {
   const pumps = table.pumps.filter(({ usable }) => usable).map(readyPump);
-  return andThen(rankedForStation(asked, { pumps }), (selection) => {
-    return succeed(
+  return andThen(rankedForStation(asked, { pumps, ...by }), (selection) =>
+    succeed(
       [
         ...selection.ranked.map((pump) => rankedRow(pump, unitSet)),
         ...selection.leftOut.map(({ pump, reason }) => leftOutRow(pump.name, reasonText(reason, unitSet))),
@@ -120,9 +216,9 @@ function ranking(table: CurveTable, asked: StationAsked, state: LiquidState, uni
           .filter(({ usable }) => !usable)
           .map((pump) => leftOutRow(pump.name, faultsOf(pump.findings, unitSet))),
       ],
-      remarks(table, selection, state),
-    );
-  });
+      remarks(table, selection, stated, asked),
+    ),
+  );
 }
 
 function rankedRow(ranked: RankedPump, unitSet: UnitSetName) {
@@ -140,6 +236,9 @@ function rankedRow(ranked: RankedPump, unitSet: UnitSetName) {
     impellerDiameter: diameter,
     for: reasonsText(ranked.reasonsFor, unitSet),
     against: reasonsText(ranked.reasonsAgainst, unitSet),
+    npshAvailable: ranked.npshAvailable,
+    npshMargin: ranked.npshMargin,
+    decidedIn: ranked.decidedIn,
   };
 }
 
@@ -157,6 +256,9 @@ function leftOutRow(name: string, why: string) {
     impellerDiameter: undefined,
     for: undefined,
     against: why,
+    npshAvailable: undefined,
+    npshMargin: undefined,
+    decidedIn: undefined,
   };
 }
 
@@ -166,10 +268,21 @@ function faultsOf(findings: readonly Finding[], unitSet: UnitSetName): string {
   return errors.length > shown.length ? `${shown.join(" ")} (${errors.length - shown.length} more)` : shown.join(" ");
 }
 
-function remarks(table: CurveTable, { ranked }: Selection, state: LiquidState): readonly Finding[] {
+function remarks(
+  table: CurveTable,
+  { ranked }: Selection,
+  { liquid: state, suctionLift }: StationCase,
+  { cases }: StationAsked,
+): readonly Finding[] {
   const findings: Finding[] = [];
   if (ranked.length === 0) findings.push({ code: "rank-none-meets", kind: "check", subject: "pump table" });
-  else findings.push({ code: "rank-npsh-not-judged", kind: "check", subject: "NPSHR" });
+  else if (cases.some(({ duty }) => duty.npshAvailable === undefined)) {
+    const why =
+      suctionLift === undefined
+        ? "no suction lift is stated"
+        : "the liquid states no vapour pressure, or the suction line fails at the flow asked";
+    findings.push({ code: "rank-npsh-not-judged", kind: "check", subject: "NPSHR", facts: { why } });
+  }
   if (kinematicViscosityOf(state) > THIN_VISCOSITY) {
     findings.push({
       code: "rank-liquid-viscous",

@@ -16,8 +16,8 @@ import { stationCurve, stationCurveMethod } from "../../../src/station/station-c
 import type { StationPump } from "../../../src/station/station-pump.ts";
 import { defineEntry } from "../entry.ts";
 import type { RangeParameter } from "../parameter.ts";
-import { choice, quantity } from "../parameter.ts";
-import { numberOfPumps, speedRatio, trimRatio } from "../parameters/running-pump.ts";
+import { quantity } from "../parameter.ts";
+import { arrangement, numberOfPumps, speedRatio, trimRatio } from "../parameters/running-pump.ts";
 import { SG } from "../parameters/specific-gravity.ts";
 import { type StatedPump, stationCurves } from "../parameters/station-curves.ts";
 import { systemCurve } from "../parameters/system-curve.ts";
@@ -37,10 +37,7 @@ const parameters = {
   speedRatio,
   trimRatio,
   numberOfPumps,
-  arrangement: choice(["parallel", "series"], {
-    about: "How several pumps are set: side by side, or one behind the other",
-    whenLeftOut: "parallel",
-  }),
+  arrangement,
   SG: { ...SG, fallback: null },
   curveSpeed: quantity("speed", {
     about: "Speed of the curve: with it the region is that of the pump's specific speed",

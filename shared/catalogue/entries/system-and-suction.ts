@@ -26,6 +26,19 @@ export const altitude = quantity("elevation", {
   whenLeftOut: { value: 0, shown: "0, sea level" },
 });
 const open = { value: 0, shown: "0, open to the air" };
+export const deliveryPressure = quantity("gaugePressure", {
+  about: "Gauge pressure at the destination",
+  range: "no more vacuum than one standard atmosphere",
+  whenLeftOut: open,
+});
+const LIFT = {
+  about: "Height of the pump datum above the liquid surface: positive for a lift, negative for a flooded suction",
+} as const;
+/** Left out where nobody asks for NPSH. */
+export const openLift = quantity("head", {
+  ...LIFT,
+  whenLeftOut: { value: null, shown: "not stated: NPSH is not judged" },
+});
 
 export const TDH = defineEntry({
   id: "TDH",
@@ -43,11 +56,7 @@ export const TDH = defineEntry({
       range: "no more vacuum than one standard atmosphere",
       whenLeftOut: open,
     }),
-    deliveryPressure: quantity("gaugePressure", {
-      about: "Gauge pressure at the destination",
-      range: "no more vacuum than one standard atmosphere",
-      whenLeftOut: open,
-    }),
+    deliveryPressure,
     liquid,
     temperature,
   },
@@ -153,9 +162,7 @@ export const NPSHA = defineEntry({
   cites: suctionStateMethod.cites,
   parameters: {
     flow,
-    suctionLift: quantity("head", {
-      about: "Height of the pump datum above the liquid surface: positive for a lift, negative for a flooded suction",
-    }),
+    suctionLift: quantity("head", LIFT),
     suctionLine,
     altitude,
     sourcePressure: surfacePressure,

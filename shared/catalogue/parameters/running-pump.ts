@@ -1,4 +1,4 @@
-import { quantity } from "../parameter.ts";
+import { choice, quantity } from "../parameter.ts";
 
 /** How a pump runs against its curve. */
 export const speedRatio = quantity("ratio", {
@@ -20,4 +20,9 @@ export const numberOfPumps = quantity("ratio", {
   example: "2",
   range: "a whole number from 1 to 100",
   whenLeftOut: { value: 1, shown: "1" },
+});
+
+export const arrangement = choice(["parallel", "series"], {
+  about: "How several pumps are set: side by side, or one behind the other",
+  whenLeftOut: "parallel",
 });

@@ -49,8 +49,8 @@ export const pumpTableWords: WordsOf<keyof PumpTableFindings> = {
   "table-findings-left-out": (f) => `${f.subject}: ${f.facts.count} more findings are not shown`,
   "table-second-of-its-kind": (f) =>
     `${f.subject} is a second table of the same kind as ${f.facts.other}; import them one after the other`,
-  "rank-npsh-not-judged": () =>
-    "NPSH is not judged: the suction lift and the altitude are no arguments here, so compare the NPSHR of each pump with NPSHA at its flow",
+  "rank-npsh-not-judged": (f) =>
+    `NPSH is not judged: ${f.facts.why}, so compare the NPSHR of each pump with NPSHA at its flow`,
   "rank-liquid-viscous": (f, say) =>
     `the liquid has a viscosity of ${say.amount(f.found)}: curves of water are corrected for it where that changes them`,
   "rank-none-meets": (f) => `no pump of the ${f.subject} meets the duty`,

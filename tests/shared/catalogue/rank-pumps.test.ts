@@ -10,6 +10,10 @@ const RANKPUMPS = entryNamed("RANKPUMPS") as Entry;
 const SUCTION = [["10in suction hose", "24 ft", "1 elbow 90 long"]];
 const DISCHARGE = [["10in HDPE DR17", "1350 ft", "3 elbow 45, 1 exit"]];
 
+/** The arguments between temperature and units, left out. */
+const OTHERS = Array.from({ length: 13 }, () => null);
+const SI = [...OTHERS, "SI"] as const;
+
 type Rows = readonly (readonly Cell[])[];
 
 function rows(...args: readonly Argument[]): Rows {
@@ -36,7 +40,7 @@ const TABLE: Rows = [
 ];
 
 describe("RANKPUMPS", () => {
-  const table = rows(TABLE, 100, 50, LOSSLESS, LOSSLESS, null, null, "SI");
+  const table = rows(TABLE, 100, 50, LOSSLESS, LOSSLESS, null, null, ...SI);
 
   it("heads its columns in one order, whatever the table holds", () => {
     expect(table[0]).toEqual([
@@ -52,8 +56,11 @@ describe("RANKPUMPS", () => {
       "impeller diameter, mm",
       "for",
       "against",
+      "NPSHA, m",
+      "NPSH margin, m",
+      "deciding case",
     ]);
-    expect(table.every((row) => row.length === 12)).toBe(true);
+    expect(table.every((row) => row.length === 15)).toBe(true);
   });
 
   // By hand: right runs on its point (100 L/s, 50 m), large on (150 L/s, 50 m); P = ρ g Q H / η, water of 998.2 kg/m³.
@@ -85,8 +92,8 @@ describe("RANKPUMPS", () => {
     expect(table[3]?.[11]).toBe("gives no more than 30 m at the flow asked, which takes 50 m");
   });
 
-  it("cautions that NPSH is not judged", () => {
-    const outcome = call(RANKPUMPS, [TABLE, 100, 50, LOSSLESS, LOSSLESS, null, null, "SI"]);
+  it("cautions that NPSH is not judged without a suction lift", () => {
+    const outcome = call(RANKPUMPS, [TABLE, 100, 50, LOSSLESS, LOSSLESS, null, null, ...SI]);
     const notes = outcome.findings.map((finding) => noteText(finding, "SI")).join("\n");
     expect(notes).toMatch(/NPSH is not judged/);
   });
@@ -94,18 +101,18 @@ describe("RANKPUMPS", () => {
   it("cautions of a viscous liquid and of a table without a pump for the duty", () => {
     const codes = (...args: readonly Argument[]): readonly string[] =>
       call(RANKPUMPS, args).findings.map(({ code }) => code);
-    expect(codes(TABLE, 100, 50, LOSSLESS, LOSSLESS, "SG 0.9, 40 cSt", null, "SI")).toContain("rank-liquid-viscous");
-    expect(codes(TABLE, 100, 500, LOSSLESS, LOSSLESS, null, null, "SI")).toContain("rank-none-meets");
+    expect(codes(TABLE, 100, 50, LOSSLESS, LOSSLESS, "SG 0.9, 40 cSt", null, ...SI)).toContain("rank-liquid-viscous");
+    expect(codes(TABLE, 100, 500, LOSSLESS, LOSSLESS, null, null, ...SI)).toContain("rank-none-meets");
   });
 
   it("asks for power in proportion to the density of the liquid", () => {
-    const heavy = rows(TABLE, 100, 50, LOSSLESS, LOSSLESS, "SG 1.2, 1 cP", null, "SI");
+    const heavy = rows(TABLE, 100, 50, LOSSLESS, LOSSLESS, "SG 1.2, 1 cP", null, ...SI);
     expect((heavy[1]?.[7] as number) / (table[1]?.[7] as number)).toBeCloseTo((1.2 * 998.2) / 998.206, 4);
   });
 
   it("leaves out a pump with a mistake in its rows, naming row and column", () => {
     const spoilt = TABLE.map((row, i) => (i === 6 ? row.map((cell, j) => (j === 2 ? "sixty" : cell)) : row));
-    const left = rows(spoilt, 100, 50, LOSSLESS, LOSSLESS, null, null, "SI");
+    const left = rows(spoilt, 100, 50, LOSSLESS, LOSSLESS, null, null, ...SI);
     expect(left.slice(1).map((row) => row.slice(0, 2))).toEqual([
       [1, "right"],
       ["left out", "weak"],
@@ -126,7 +133,7 @@ describe("RANKPUMPS", () => {
     },
     { why: "one cell", table: "pumps", says: /heading/ },
   ])("refuses a table with $why", ({ table: given, says }) => {
-    const outcome = call(RANKPUMPS, [given as Argument, 100, 50, LOSSLESS, LOSSLESS, null, null, "SI"]);
+    const outcome = call(RANKPUMPS, [given as Argument, 100, 50, LOSSLESS, LOSSLESS, null, null, ...SI]);
     expect(outcome.ok ? "" : outcome.error.error).toBe("#VALUE!");
     expect(outcome.ok ? "" : outcome.error.message).toMatch(says);
   });
@@ -136,8 +143,201 @@ describe("RANKPUMPS", () => {
   });
 
   it("refuses a system that needs no pump", () => {
-    const outcome = call(RANKPUMPS, [TABLE, 100, -5, LOSSLESS, LOSSLESS, null, null, "SI"]);
+    const outcome = call(RANKPUMPS, [TABLE, 100, -5, LOSSLESS, LOSSLESS, null, null, ...SI]);
     expect(outcome.ok ? "" : outcome.error.message).toMatch(/total head must be above 0 m/i);
+  });
+});
+
+/** Arguments by name, after the pump table, 100 L/s and 50 m without losses. */
+const AFTER = [
+  "liquid",
+  "temperature",
+  "numberOfPumps",
+  "arrangement",
+  "suctionLift",
+  "altitude",
+  "sourcePressure",
+  "deliveryPressure",
+  "frictionMargin",
+  "NPSHMargin",
+  "service",
+  "maximumPressure",
+  "cases",
+  "speedControl",
+  "weights",
+] as const;
+type Given = Readonly<Partial<Record<(typeof AFTER)[number], Argument>>>;
+const given = (flow: number, head: number, by: Given, table: Rows = TABLE): readonly Argument[] => [
+  table,
+  flow,
+  head,
+  LOSSLESS,
+  LOSSLESS,
+  ...AFTER.map((key) => by[key] ?? null),
+  "SI",
+];
+const placesOf = (table: Rows): readonly (readonly Cell[])[] => table.slice(1).map((row) => row.slice(0, 2));
+
+describe("RANKPUMPS for a station", () => {
+  it("ranks two side by side for half of the flow, and two in series for half of the head", () => {
+    const [, one] = rows(...given(100, 50, {}));
+    expect(rows(...given(200, 50, { numberOfPumps: 2 }))[1]).toEqual(one);
+    expect(rows(...given(100, 100, { numberOfPumps: 2, arrangement: "series" }))[1]).toEqual(one);
+  });
+
+  // By hand: 101.325 kPa less 2.339 kPa of water at 20 °C over 998.2 kg/m³ are 10.11 m, less 5 m of lift.
+  it("answers NPSH available and margin, and leaves out what falls short of NPSHR", () => {
+    const [, right] = rows(...given(100, 50, { suctionLift: 5 }));
+    expect(right?.[12]).toBeCloseTo(5.11, 2);
+    expect(right?.[13]).toBeCloseTo(2.11, 2);
+    const [, short] = rows(...given(100, 50, { suctionLift: 7.5 }));
+    expect(short?.[0]).toBe("left out");
+    expect(rows(...given(100, 50, { suctionLift: 7.5 })).find((row) => row[1] === "right")?.[11]).toMatch(
+      /^asks for an NPSH of 3 m where 2\.61\d? m is available$/,
+    );
+    // The margin wanted: 1 m of a lift, or the one stated.
+    const against = (by: Given) =>
+      rows(...given(100, 50, { suctionLift: 6.5, ...by })).find((row) => row[1] === "right");
+    expect(against({})?.[11]).toMatch(/NPSH margin of 0\.61\d* m, where 1 m is wanted/);
+    expect(against({ NPSHMargin: 0.5 })?.[11]).not.toMatch(/wanted/);
+    expect(against({ sourcePressure: 10, deliveryPressure: 10, NPSHMargin: 0.5 })?.[13]).toBeCloseTo(
+      0.61 + 10_000 / 998.2 / 9.80665,
+      2,
+    );
+    expect(call(RANKPUMPS, given(100, 50, { suctionLift: 5 })).findings.map(({ code }) => code)).not.toContain(
+      "rank-npsh-not-judged",
+    );
+  });
+
+  it("says that NPSH is not judged of a liquid without a vapour pressure", () => {
+    const outcome = call(RANKPUMPS, given(100, 50, { suctionLift: 1, liquid: "SG 1, 1 cP" }));
+    expect(outcome.findings.map((finding) => noteText(finding, "SI")).join()).toMatch(/states no vapour pressure/);
+  });
+
+  it("adds pressures at the ends and a margin on losses", () => {
+    // 1 bar over the delivery is 10.2 m more, which none gives at 100 L/s.
+    expect(placesOf(rows(...given(100, 50, { deliveryPressure: 100 })))[0]).toEqual(["left out", "right"]);
+    expect(rows(...given(100, 39.79, { deliveryPressure: 100 }))[1]?.[3]).toBeCloseTo(50, 1);
+    const rough: Rows = [["ID 200 mm rough 0.1 mm", 30, "1 exit"]];
+    const headWith = (margin: number) =>
+      rows(
+        TABLE,
+        100,
+        20,
+        LOSSLESS,
+        rough,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        margin,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        "SI",
+      );
+    const [plain, more] = [headWith(0)[1], headWith(0.5)[1]];
+    expect(more?.[3] as number).toBeGreaterThan(plain?.[3] as number);
+  });
+
+  // 62 m of water are 606.9 kPa.
+  it("holds the pressure against a shut valve to the one stated and to that of the table", () => {
+    const why = (by: Given, table: Rows = TABLE) =>
+      rows(...given(100, 50, by, table)).find((row) => row[1] === "right")?.[11];
+    expect(why({ maximumPressure: 600 })).toMatch(
+      /^gives 606\.9 kPa.* against a shut valve, where 600 kPa.* is allowed$/,
+    );
+    expect(why({ maximumPressure: 610 })).not.toMatch(/shut valve/);
+    // A flooded suction stands behind it, a lift takes nothing from it.
+    expect(why({ maximumPressure: 610, suctionLift: -5 })).toMatch(/^gives 655\.\d kPa/);
+    expect(why({ maximumPressure: 606, suctionLift: 5 })).toMatch(/^gives 606\.9 kPa/);
+    const rated = TABLE.map((row, i) => [...row, i === 0 ? "greatest working pressure, bar(g)" : 6]);
+    expect(why({}, rated)).toMatch(/^gives 606\.9 kPa/);
+  });
+
+  it("ranks over cases, and names the one that decides and the one that is missed", () => {
+    const cases = [
+      ["case", "flow", "static head"],
+      ["storm", 110, 45],
+      ["dry", null, 52],
+    ];
+    const [, first, second] = rows(...given(100, 50, { cases }));
+    expect([first?.[1], second?.[1]]).toEqual(["large", "right"]);
+    expect(second?.[11]).toBe("gives no more than 50 m at the flow asked, which takes 52 m (in “dry”)");
+    // In the storm it runs out to some 170 L/s, furthest from the 150 of its best and from what is asked.
+    expect(first?.[14]).toBe("storm");
+    expect(first?.[11]).toMatch(/^gives 5\d\.\d+ % more flow than asked.*\(in “storm”\)$/);
+  });
+
+  it("ranks alike whatever the order of the cases, and as without one that is the duty again", () => {
+    const rowsWith = (...cases: readonly (readonly Cell[])[]) =>
+      rows(...given(100, 40, { suctionLift: 2, cases: [["case", "flow", "static head"], ...cases] }));
+    const [a, b] = [
+      ["a", 90, 42],
+      ["b", 95, 30],
+    ] as const;
+    expect(rowsWith(a, b)).toEqual(rowsWith(b, a));
+    const [, again] = rowsWith(["again", null, null]);
+    const [, once] = rows(...given(100, 40, { suctionLift: 2 }));
+    expect(again?.slice(0, 10)).toEqual(once?.slice(0, 10));
+  });
+
+  it("takes weights in a row or a column, under names or not", () => {
+    const by = (weights: Argument) => placesOf(rows(...given(100, 50, { weights })));
+    const named: Rows = [
+      ["NPSH margin", "efficiency", "little trim", "nearness"],
+      [0, 10, 0, 0],
+    ];
+    expect(by(named)).toEqual(by([[10], [0], [0], [0]]));
+    expect(by([[10, 0, 0, 0]])).toEqual(by(named));
+    expect(by([[null, null, null, null]])).toEqual(by(null));
+  });
+
+  it.each([
+    { why: "half a pump", by: { numberOfPumps: 1.5 }, says: /whole number/ },
+    { why: "no pump", by: { numberOfPumps: 0 }, says: /at least 1/ },
+    { why: "a margin below 0", by: { frictionMargin: -0.1 }, says: /friction margin/i },
+    { why: "an NPSH margin below 0", by: { NPSHMargin: -1 }, says: /NPSH margin/ },
+    { why: "no weight", by: { weights: [[0, 0, 0, 0]] }, says: /weights/i },
+    { why: "a weight below 0", by: { weights: [[-1, 1, 1, 1]] }, says: /efficiency/ },
+    { why: "a pressure below 0", by: { maximumPressure: -1 }, says: /maximum pressure/i },
+    {
+      why: "a case without head",
+      by: {
+        cases: [
+          ["case", "static head"],
+          ["low", -3],
+        ],
+      },
+      says: /total head \(low\)/i,
+    },
+    {
+      why: "thirteen cases",
+      by: { cases: [["case", "flow"], ...OTHERS.map((_, i) => [`c${i}`, 90])] },
+      says: /at most 12/,
+    },
+  ] satisfies readonly { why: string; by: Given; says: RegExp }[])("refuses $why", ({ by, says }) => {
+    const outcome = call(RANKPUMPS, given(100, 50, by));
+    expect(outcome.ok ? "" : outcome.error.message).toMatch(says);
+  });
+
+  it("gives each case its own speed where it varies", () => {
+    const cases = [
+      ["case", "flow", "static head"],
+      ["night", 50, 20],
+    ];
+    const withSpeed = TABLE.map((row, i) => [...row, i === 0 ? "speed" : 1450]);
+    const why = (speedControl: string) =>
+      rows(...given(100, 50, { cases, speedControl }, withSpeed)).find((row) => row[1] === "right");
+    expect(why("fixed")?.[0]).toBe("left out");
+    expect(why("variable")?.[10]).toMatch(/runs each case at a speed of its own, .* to 1450 rpm/);
   });
 });
 
@@ -155,7 +355,7 @@ describe("RANKPUMPS over the invented library", () => {
     const discharge = [["10in HDPE DR17", 1350 * 0.3048, "3 elbow 45, 1 exit"]];
     const gpm = (231 * 0.0254 ** 3) / 60;
     const flow = 1200 * gpm * (unitSet === "SI" ? 1000 : 3600);
-    const other = rows(INVENTED_CURVE_ROWS, flow, 76 * 0.3048, metres, discharge, null, null, unitSet);
+    const other = rows(INVENTED_CURVE_ROWS, flow, 76 * 0.3048, metres, discharge, null, null, ...OTHERS, unitSet);
     expect(ranked(other)).toEqual(ranked(us));
     const factor = gpm * (unitSet === "SI" ? 1000 : 3600);
     for (const [i, row] of us.entries()) {
