@@ -100,14 +100,7 @@ function Series({
   return (
     <g data-series={series.name}>
       {series.pointsOnly !== true && (
-        <path
-          d={path}
-          fill="none"
-          stroke={colour}
-          strokeWidth={2}
-          strokeLinejoin="round"
-          {...(series.dashed === true ? { strokeDasharray: "6 4" } : {})}
-        />
+        <path d={path} fill="none" stroke={colour} strokeWidth={2} strokeLinejoin="round" {...dashesOf(series)} />
       )}
       {(series.markers === true || series.pointsOnly === true) &&
         placed.map(([x, y]) => (
@@ -144,15 +137,7 @@ function Legend({
             {item.pointsOnly === true ? (
               <circle cx={x + 9} cy={37} r={4} fill={colour} />
             ) : (
-              <line
-                x1={x}
-                x2={x + 18}
-                y1={37}
-                y2={37}
-                stroke={colour}
-                strokeWidth={2}
-                {...(item.dashed === true ? { strokeDasharray: "5 3" } : {})}
-              />
+              <line x1={x} x2={x + 18} y1={37} y2={37} stroke={colour} strokeWidth={2} {...dashesOf(item)} />
             )}
             <text x={x + 24} y={41} fill={INK}>
               {item.name}
@@ -222,3 +207,8 @@ const FRAME = {
   border: "1px solid #D5DCE2",
   pointerEvents: "none",
 } as const;
+
+function dashesOf({ dashed, dotted }: Pick<XYSeries, "dashed" | "dotted">): { readonly strokeDasharray?: string } {
+  if (dotted === true) return { strokeDasharray: dashed === true ? "7 3 2 3" : "2 3" };
+  return dashed === true ? { strokeDasharray: "6 4" } : {};
+}

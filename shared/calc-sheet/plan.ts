@@ -216,6 +216,8 @@ export interface SeriesFacts {
   readonly color: string;
   readonly pointsOnly?: boolean;
   readonly dashed?: boolean;
+  /** Dotted; with dashes, both in turn. */
+  readonly dotted?: boolean;
   readonly secondAxis?: boolean;
 }
 

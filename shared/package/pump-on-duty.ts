@@ -10,10 +10,11 @@ import {
   firstOnSystem,
   isStation,
   recordOf,
-  systemOf,
 } from "../calc-sheet/sections/duty-cases.ts";
 import { DUTY_REGION, REGION } from "../calc-sheet/sections/duty-region.ts";
-import { POINT } from "../calc-sheet/sections/operating-point.ts";
+import { drawnSystem, POINT } from "../calc-sheet/sections/operating-point.ts";
+import { COMBINED, otherHeadCurve } from "../calc-sheet/sections/station-curve.ts";
+import { STATION, stationNames, stationRow } from "../calc-sheet/sections/station-states.ts";
 import type { Duty } from "../duty/duty.ts";
 import { regionOf } from "./duty-region.ts";
 import { type Worked, type WorkedDuty, workedDuty } from "./worked-duty.ts";
@@ -77,13 +78,21 @@ export interface PumpOnDuty {
   /** As stated; undefined where that cannot be read. */
   readonly pumpsRunning: number | undefined;
   readonly arrangement: Arrangement | undefined;
-  /** Curves at the running speed and trim for drawing, by rising flow; empty where the curve does not give them. */
+  /**
+   * Curves at the running speed and trim for drawing, by rising flow; empty where the curve does not give them. Head is
+   * that of all pumps together, of unlike ones at their header; beside those the other curves are of the chosen pump over
+   * its own flow.
+   */
   readonly head: readonly DrawnPoint[];
   readonly efficiency: readonly DrawnPoint[];
   readonly shaftPower: readonly DrawnPoint[];
   readonly npshRequired: readonly DrawnPoint[];
   readonly npshAvailable: readonly DrawnPoint[];
   readonly systemCurves: readonly SystemCurveDrawn[];
+  /** Each of unlike pumps by itself, the chosen one first: its head over its own flow; empty where one kind runs. */
+  readonly pumps: readonly { readonly name: string; readonly head: readonly DrawnPoint[] }[];
+  /** Flow of the chosen pump beside unlike ones, m³/s. */
+  readonly chosenFlow: Worked | undefined;
   /** On the duty as stated. */
   readonly operatingPoint: OperatingFigures;
   /** Operating flow less the flow of the duty, over it. */
@@ -115,7 +124,10 @@ export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
   const { figure, figureWhereGiven, findings } = worked;
   const cases = dutyCases(duty);
   // That of the clear liquid is in head of another liquid than the pump's curve is drawn in.
-  const systems = new Set(cases.filter(({ isClear }) => !isClear).map((one) => firstOnSystem(one, duty)));
+  const isUnlike = isStation(asStated(duty), duty);
+  const drawable = cases.filter(({ isClear, isAlone }) => !isClear && !(isUnlike && isAlone));
+  const systems = new Set(drawable.map((one) => firstOnSystem(one, duty)));
+  const over = isUnlike ? "each" : "together";
   const region = regionOf(duty, pump, worked);
   return {
     name: pump.name,
@@ -123,15 +135,25 @@ export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
     impellerDiameter: pump.impellerDiameter === undefined ? undefined : pump.impellerDiameter * pump.trimRatio,
     pumpsRunning,
     arrangement,
-    head: drawn(worked, HEAD_CURVE, "together", "headTogether"),
-    efficiency: drawn(worked, POWER_CURVE, "together", "efficiency"),
-    shaftPower: drawn(worked, POWER_CURVE, "together", "powerTogether"),
-    npshRequired: drawn(worked, NPSH_CURVE, "together", "required"),
-    npshAvailable: drawn(worked, NPSH_CURVE, "together", "available"),
+    head: isUnlike ? drawn(worked, COMBINED, "flow", "head") : drawn(worked, HEAD_CURVE, "together", "headTogether"),
+    efficiency: drawn(worked, POWER_CURVE, over, "efficiency"),
+    shaftPower: drawn(worked, POWER_CURVE, over, isUnlike ? "power" : "powerTogether"),
+    npshRequired: drawn(worked, NPSH_CURVE, over, "required"),
+    npshAvailable: drawn(worked, NPSH_CURVE, over, "available"),
+    pumps: isUnlike
+      ? [
+          { name: stationNames(duty)[0] as string, head: drawn(worked, HEAD_CURVE, "each", "head") },
+          ...duty.otherPumps.map((other) => ({
+            name: other.name,
+            head: drawn(worked, otherHeadCurve(other), "flow", "head"),
+          })),
+        ]
+      : [],
+    chosenFlow: isUnlike ? figureWhereGiven(cell(STATION, stationRow(duty, asStated(duty), 0), "flow")) : undefined,
     systemCurves: [...systems].map((one) => ({
       key: one.key,
       label: `System, ${one.systemName}`,
-      points: drawn(worked, systemOf(one, duty), "flow", "head"),
+      points: drawn(worked, drawnSystem(one, duty), "flow", "head"),
     })),
     operatingPoint: figuresOf(asStated(duty), duty, worked),
     flowOverDuty: figure(POINT.flowOverDuty),

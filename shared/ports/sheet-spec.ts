@@ -85,6 +85,8 @@ export interface XYSeries {
   /** Draw no line between points. */
   readonly pointsOnly?: boolean;
   readonly dashed?: boolean;
+  /** Dotted; with dashes, both in turn. */
+  readonly dotted?: boolean;
   /** Read against the right-hand axis. */
   readonly secondAxis?: boolean;
 }

@@ -47,5 +47,7 @@ function drawSeries(sheet: Excel.Worksheet, drawn: Excel.ChartSeries, spec: XYSe
       drawn.markerForegroundColor = spec.color;
     }
   }
-  if (spec.dashed === true && !pointsOnly) drawn.format.line.lineStyle = "Dash";
+  if (pointsOnly) return;
+  if (spec.dotted === true) drawn.format.line.lineStyle = spec.dashed === true ? "DashDot" : "Dot";
+  else if (spec.dashed === true) drawn.format.line.lineStyle = "Dash";
 }

@@ -64,6 +64,17 @@ describe("an XY chart over the grid", () => {
     }
   });
 
+  it.each([
+    [{}, undefined],
+    [{ dashed: true }, "6 4"],
+    [{ dotted: true }, "2 3"],
+    [{ dashed: true, dotted: true }, "7 3 2 3"],
+  ])("tells lines apart by their dashes: %j", (dashes, drawnAs) => {
+    const series = [{ name: "A", x: "A1:A3", y: "B1:B3", ...dashes }];
+    const svg = drawn([head], { ...spec, series });
+    expect(/data-series="A"><path[^>]*stroke-dasharray="([^"]+)"/.exec(svg)?.[1]).toBe(drawnAs);
+  });
+
   it("says so when there is nothing to draw, and copes with a single point", () => {
     expect(drawn([[], [], []])).toContain("No numbers to draw");
     expect(drawn([[[5, 5]], [], []])).not.toMatch(/NaN|Infinity/);

@@ -23,6 +23,7 @@ import { asStated, type DutyState, dutyCases, isStation, NOT_GIVEN, ofOnePump, r
 import { headToSelect, pressureHead, totalHeadIn } from "./head.ts";
 import { flowInRow } from "./lines.ts";
 import { npshAvailableIn, npshMarginOver } from "./npsh.ts";
+import { otherCells } from "./other-pump-inputs.ts";
 import { STATION, stationRow } from "./station-states.ts";
 
 /** What is judged in each state that the duty covers, a row each in the order of `dutyCases`. */
@@ -118,7 +119,15 @@ function inletPressure(one: DutyState, available: Expression, flow: Expression, 
   return ratio(product(inletHead, atmosphere), pressureHead(atmosphere, density, unitSet));
 }
 
-/** Head of the pumps at zero flow, on the curve of the liquid as pumped. */
-export function shutoffHead({ curve, speedRatio, trimRatio, inSeries }: DutyState): Expression {
-  return product(callOf(PUMPHEAD, { curve: range(curve.drawn), flow: constant(0), speedRatio, trimRatio }), inSeries);
+/** Head of the pumps at zero flow, on the curve of the liquid as pumped; of pumps in series all that stand there. */
+export function shutoffHead({ curve, speedRatio, trimRatio, inSeries, otherCurve }: DutyState, duty: Duty): Expression {
+  const flow = constant(0);
+  const own = product(callOf(PUMPHEAD, { curve: range(curve.drawn), flow, speedRatio, trimRatio }), inSeries);
+  if (duty.arrangement !== "series" || duty.otherPumps.length === 0) return own;
+  const others = duty.otherPumps.map((pump) => {
+    const cells = otherCells(pump);
+    const ratios = { speedRatio: cells.speedRatio, trimRatio: cells.trimRatio };
+    return callOf(PUMPHEAD, { curve: range(otherCurve(pump)), flow, ...ratios });
+  });
+  return sum(own, ...others);
 }

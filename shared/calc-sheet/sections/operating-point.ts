@@ -4,6 +4,7 @@ import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { isSlurry } from "../../duty/slurry.ts";
 import {
   callOf,
+  cell,
   column,
   constant,
   difference,
@@ -44,7 +45,15 @@ import { HEAD, headToSelect } from "./head.ts";
 import { marginVerdict, npshMarginBasis } from "./npsh.ts";
 import { PUMP_CURVE } from "./pump.ts";
 import { readCurve } from "./slurry-curve.ts";
-import { otherGreatestPowers, stationHeadAtDuty } from "./station-states.ts";
+import { COMBINED, otherHeadCurve } from "./station-curve.ts";
+import {
+  headerSystem,
+  otherGreatestPowers,
+  STATION,
+  stationHeadAtDuty,
+  stationNames,
+  stationRow,
+} from "./station-states.ts";
 
 /** Worked cells of this section. */
 export const POINT = handles({
@@ -122,7 +131,7 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
   return [
     { kind: "section", id: "operatingPoint", text: "Operating point" },
     ...rows,
-    ...(hasEfficiency ? [efficiencyChart(duty.unitSet)] : []),
+    ...(hasEfficiency ? [efficiencyChart(duty)] : []),
     headCharts(duty, hasNpsh),
   ];
 }
@@ -228,17 +237,25 @@ function typedNpsh(duty: Duty): readonly ResultItem[] {
   ];
 }
 
-const INK = { pump: "#0B5A5E", system: "#5A6B6D", range: "#8A6D1F", mark: "#C2410C", power: "#1F3F8F" } as const;
+const INK = {
+  pump: "#0B5A5E",
+  system: "#5A6B6D",
+  range: "#8A6D1F",
+  mark: "#C2410C",
+  power: "#1F3F8F",
+  each: "#3A7D80",
+} as const;
 
 /** Efficiency and power as the pumps run, drawn beside the table of the curve. */
-function efficiencyChart(units: UnitSetName): ChartsItem {
-  const x = column(POWER_CURVE, "together");
+function efficiencyChart(duty: Duty): ChartsItem {
+  const { unitSet: units } = duty;
+  const x = column(POWER_CURVE, ofWhichFlow(duty));
   return {
     kind: "charts",
     beside: PUMP_CURVE,
     charts: [
       {
-        title: "Efficiency and shaft power",
+        title: `Efficiency and shaft power${ofChosen(duty)}`,
         xTitle: titled("flow", units),
         yTitle: "efficiency, %",
         secondTitle: `shaft power, ${printedUnit("power", units)}`,
@@ -247,7 +264,7 @@ function efficiencyChart(units: UnitSetName): ChartsItem {
           {
             name: "shaft power",
             x,
-            y: column(POWER_CURVE, "powerTogether"),
+            y: column(POWER_CURVE, isStation(asStated(duty), duty) ? "power" : "powerTogether"),
             color: INK.power,
             dashed: true,
             secondAxis: true,
@@ -264,13 +281,18 @@ const HEAD_CHART_EXTRA_ROWS = 4;
 function headCharts(duty: Duty, hasNpsh: boolean): ChartsItem {
   const units = duty.unitSet;
   const npsh: ChartFacts = {
-    title: "NPSH",
+    title: `NPSH${ofChosen(duty)}`,
     xTitle: titled("flow", units),
     yTitle: titled("head", units, "NPSH"),
     series: [
-      npshSeries("required", INK.power, true),
-      npshSeries("available", INK.pump, false),
-      point("required there", POINT.operatingFlow, POINT.operatingNpshRequired, INK.mark),
+      npshSeries(duty, "required", INK.power, true),
+      npshSeries(duty, "available", INK.pump, false),
+      point(
+        "required there",
+        isStation(asStated(duty), duty) ? chosenFlow(duty) : POINT.operatingFlow,
+        POINT.operatingNpshRequired,
+        INK.mark,
+      ),
     ],
   };
   return {
@@ -280,8 +302,8 @@ function headCharts(duty: Duty, hasNpsh: boolean): ChartsItem {
   };
 }
 
-function npshSeries(name: "required" | "available", color: string, dashed: boolean): SeriesFacts {
-  const x = column(NPSH_CURVE, "together");
+function npshSeries(duty: Duty, name: "required" | "available", color: string, dashed: boolean): SeriesFacts {
+  const x = column(NPSH_CURVE, ofWhichFlow(duty));
   return { name, x, y: column(NPSH_CURVE, name), color, dashed };
 }
 
@@ -296,16 +318,11 @@ function headChart(duty: Duty): ChartFacts {
     xTitle: titled("flow", units),
     yTitle: titled("head", units),
     series: [
-      {
-        name: isStation(asStated(duty), duty) ? "chosen pump" : "pumps",
-        x: column(HEAD_CURVE, isStation(asStated(duty), duty) ? "each" : "together"),
-        y: column(HEAD_CURVE, isStation(asStated(duty), duty) ? "head" : "headTogether"),
-        color: INK.pump,
-      },
+      ...pumpSeries(duty),
       ...[...systems].map((one, i) => ({
         name: `system, ${shortly(one)}`,
-        x: column(systemOf(one, duty), "flow"),
-        y: column(systemOf(one, duty), "head"),
+        x: column(drawnSystem(one, duty), "flow"),
+        y: column(drawnSystem(one, duty), "head"),
         color: i === 0 ? INK.system : INK.range,
         dashed: i > 0,
       })),
@@ -314,6 +331,46 @@ function headChart(duty: Duty): ChartFacts {
       point("duty", FIELD.flow, HEAD.ratedHead, INK.power),
     ],
   };
+}
+
+/** Pumps alike together; of unlike ones all at their header, and each by itself, told apart by its dashes. */
+function pumpSeries(duty: Duty): readonly SeriesFacts[] {
+  const { pump: color } = INK;
+  if (!isStation(asStated(duty), duty)) {
+    return [{ name: "pumps", x: column(HEAD_CURVE, "together"), y: column(HEAD_CURVE, "headTogether"), color }];
+  }
+  const [chosen] = stationNames(duty);
+  const each = [
+    { name: chosen as string, x: column(HEAD_CURVE, "each"), y: column(HEAD_CURVE, "head") },
+    ...duty.otherPumps.map((pump) => {
+      const drawn = otherHeadCurve(pump);
+      return { name: pump.name, x: column(drawn, "flow"), y: column(drawn, "head") };
+    }),
+  ];
+  return [
+    { name: "all pumps, at the header", x: column(COMBINED, "flow"), y: column(COMBINED, "head"), color },
+    ...each.map((one, i) => ({ ...one, color: INK.each, ...DASHES[i % DASHES.length] })),
+  ];
+}
+
+const DASHES = [{ dashed: true }, { dotted: true }, { dashed: true, dotted: true }] as const;
+
+/** The system that the pumps drawn meet: of unlike ones that of the rows they share. */
+export function drawnSystem(one: DutyState, duty: Duty) {
+  return isStation(one, duty) ? headerSystem(one) : systemOf(one, duty);
+}
+
+/** Figures of one pump over the flow of all alike, or over its own beside unlike ones. */
+function ofWhichFlow(duty: Duty): "each" | "together" {
+  return isStation(asStated(duty), duty) ? "each" : "together";
+}
+
+function ofChosen(duty: Duty): string {
+  return isStation(asStated(duty), duty) ? ` of ${stationNames(duty)[0]}, over its own flow` : "";
+}
+
+function chosenFlow(duty: Duty): SeriesFacts["x"] {
+  return cell(STATION, stationRow(duty, asStated(duty), 0), "flow");
 }
 
 /** The key of the chart has little room. */

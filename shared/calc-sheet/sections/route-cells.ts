@@ -39,8 +39,3 @@ export const FILLING = spillOf("filling", FILLTIME);
 export function hasRoute(duty: Duty): boolean {
   return hasLevels(duty, "dischargeLine");
 }
-
-/** Whether the pumps that fill the line are alike, so that one curve of all of them is known. */
-export function fillsAlike({ otherPumps }: Duty): boolean {
-  return otherPumps.length === 0;
-}

@@ -24,26 +24,22 @@ import {
   ratio,
   spillOf,
   sum,
-  tableOf,
   verdict,
 } from "../expression.ts";
 import { FIELD, LIQUID } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
-import { figure, type PlanItem, remark, spill, statement, type WorkingItem, working } from "../plan.ts";
-import { CURVE_ROWS, HEAD_CURVE } from "./drawn-curves.ts";
-import { asStated } from "./duty-cases.ts";
-import { shutoffHead } from "./duty-states.ts";
+import { figure, type PlanItem, remark, spill } from "../plan.ts";
 import { pressureHead } from "./head.ts";
 import { LINES, shareAsStated } from "./lines.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
 import { pipeRuns, ratingSpills } from "./pipe-runs.ts";
-import { FILLING, fillsAlike, GRADE, hasRoute, ROUTE, SIPHON } from "./route-cells.ts";
+import { FILLING, GRADE, hasRoute, ROUTE, SIPHON } from "./route-cells.ts";
 import { profile } from "./route-profile.ts";
 import { stated } from "./stated-input.ts";
+import { headsTogether, PUMPS_TOGETHER } from "./station-curve.ts";
 
 const DRAIN = spillOf("drainDown", DRAINDOWN);
 const VALVES = spillOf("airValves", AIRVALVES);
-const TOGETHER = tableOf("pumpsTogether", { flow: "flow", head: "head" });
 
 const LINE = { dischargeLine: range(LINES.dischargeLine), startLevel: FIELD.pumpLevel } as const;
 const SYSTEM = {
@@ -70,7 +66,7 @@ const SIPHON_CALL = callOf(SIPHONCREDIT, {
   altitude: FIELD.altitude,
   ...LIQUID,
 });
-const FILL_CALL = callOf(FILLTIME, { ...SYSTEM, curve: range(TOGETHER), ...LIQUID });
+const FILL_CALL = callOf(FILLTIME, { ...SYSTEM, curve: range(PUMPS_TOGETHER), ...LIQUID });
 const DRAIN_CALL = callOf(DRAINDOWN, { ...LINE, sourceLevel: FIELD.sourceLevel });
 
 function headToFillAt(flow: Expression): Call {
@@ -98,7 +94,7 @@ export const routeSection: PackageSection = {
       ...valves(duty),
       remark(ROUTE.gradeNotes, "Grade line", GRADE_CALL),
       remark(ROUTE.siphonNotes, "Siphon credit", SIPHON_CALL),
-      ...(duty.pump === undefined || !fillsAlike(duty) ? [] : [remark(ROUTE.fillNotes, "Filling the line", FILL_CALL)]),
+      ...(duty.pump === undefined ? [] : [remark(ROUTE.fillNotes, "Filling the line", FILL_CALL)]),
       remark(ROUTE.drainNotes, "Drain-down", DRAIN_CALL),
     ];
   },
@@ -110,22 +106,14 @@ function workings(duty: Duty): readonly PlanItem[] {
     spill(GRADE, "Grade line of the discharge line, running full", GRADE_CALL, dischargeLine.length + 2),
     spill(SIPHON, "Siphon credit at the duty flow", SIPHON_CALL),
     spill(DRAIN, "Drain-down of the discharge line", DRAIN_CALL),
-    ...(pump === undefined || !fillsAlike(duty)
+    ...(pump === undefined
       ? []
-      : [together(), spill(FILLING, "Filling the line with all pumps that run", FILL_CALL)]),
+      : [...headsTogether(duty), spill(FILLING, "Filling the line with all pumps that run", FILL_CALL)]),
     ...ratingSpills(
       duty,
       pipeRuns(duty).filter(({ line }) => line === "dischargeLine"),
     ),
   ];
-}
-
-/** Head against flow of all pumps that run. */
-function together(): WorkingItem {
-  return working(TOGETHER, "Head of all pumps together", CURVE_ROWS, [
-    ["flow", "flow", (row) => cell(HEAD_CURVE, row, "together")],
-    ["head", "head", (row) => cell(HEAD_CURVE, row, "headTogether")],
-  ]);
 }
 
 function summit(): readonly PlanItem[] {
@@ -192,16 +180,13 @@ function filling(duty: Duty): readonly PlanItem[] {
       "Over the summit at the duty flow, unless a siphon is earned; and to fill at the flow to reach.",
       "main",
     ),
-    ...(pump === undefined ? [] : fillsAlike(duty) ? pumpsFill(duty, pump) : [statement(UNLIKE_FILLING)]),
+    ...(pump === undefined ? [] : pumpsFill(duty, pump)),
   ];
 }
 
-const UNLIKE_FILLING =
-  "Time and flow while filling are worked out for pumps alike; with further pumps hold each against the head to fill.";
-
-function pumpsFill(duty: Duty, { curve }: DutyPump): readonly PlanItem[] {
-  const hasShutoff = curve.leastFlow === 0;
-  const shutoff = hasShutoff ? shutoffHead(asStated(duty)) : constant(0);
+function pumpsFill(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  const hasShutoff = [pump, ...duty.otherPumps].every(({ curve }) => curve.leastFlow === 0);
+  const shutoff = hasShutoff ? cell(PUMPS_TOGETHER, 0, "head") : constant(0);
   return [
     ...(hasShutoff
       ? [

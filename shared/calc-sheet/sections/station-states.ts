@@ -208,6 +208,25 @@ function stationCurves(duty: Duty, pump: DutyPump, one: DutyState): WorkingItem 
   return working(stationOf(one, duty), "Curves of all pumps of the station", rows.length, facts);
 }
 
+/** The call of STATIONCURVE on the pumps of a state. */
+export function stationCurveArguments(one: DutyState, duty: Duty) {
+  return {
+    curve: range(stationOf(one, duty)),
+    arrangement: FIELD.arrangement,
+    ...(placedRows(duty, "Own").length > 0 && { ownLosses: range(curveIn(one, "Own")) }),
+  };
+}
+
+/** The rows of a station that are each pump's own, at the flow of one; undefined where there are none. */
+export function ownRows(one: DutyState, duty: Duty): TableOf | undefined {
+  return placedRows(duty, "Own").length === 0 ? undefined : rowsOf(one, "Own");
+}
+
+/** What the rows that all pumps share ask for at the header, over the flow of all. */
+export function headerSystem(one: DutyState): ReturnType<typeof curveIn> {
+  return curveIn(one, "Common");
+}
+
 function lineRows(one: DutyState, duty: Duty, of: "Own" | "Common"): readonly WorkingItem[] {
   const rows = placedRows(duty, of);
   if (rows.length === 0) return [];

@@ -30,6 +30,7 @@ import {
 import { hasShares, shareWith } from "./line-shares.ts";
 import { LINES } from "./lines.ts";
 import { PUMP } from "./pump.ts";
+import { stationHeadCurves } from "./station-curve.ts";
 import { stationAtDuty, stationPointOf, stationRows, stationWorkings } from "./station-states.ts";
 import { systemCurveOf } from "./system-curve.ts";
 
@@ -61,6 +62,7 @@ export function systemCases(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ),
     ...[...curves.values()].flatMap((curve) => withinTolerance(pump, curve)),
     ...stationWorkings(duty, pump),
+    ...stationHeadCurves(duty),
     ...cases.map((one) =>
       isStation(one, duty)
         ? spill(recordOf(one), `Operating point: ${one.words}`, stationPointOf(one, duty), stationRows(duty))

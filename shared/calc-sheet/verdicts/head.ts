@@ -27,7 +27,7 @@ import { POINT } from "../sections/operating-point.ts";
 import { otherViscousHeadRatio } from "../sections/other-curves.ts";
 import { PUMP } from "../sections/pump.ts";
 import { KIND } from "../sections/pump-figures.ts";
-import { FILLING, fillsAlike, hasRoute, ROUTE, SIPHON } from "../sections/route-cells.ts";
+import { FILLING, hasRoute, ROUTE, SIPHON } from "../sections/route-cells.ts";
 import { viscousHeadRatio, viscousOpen } from "../sections/viscous-curve.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
 import { checkValveOfEach, stationHead } from "./station.ts";
@@ -209,22 +209,23 @@ export const NO_POINT =
   "no operating point: the pumps do not reach the system head, run off the end of their curve, or cannot hold the flow";
 
 /** Shutoff head against the static head that a check valve opens against; the bought pump may come out lower. */
-function shutoff(duty: Duty, { curve }: DutyPump): readonly Criterion[] {
-  if (curve.leastFlow > 0) return [];
+function shutoff(duty: Duty, pump: DutyPump): readonly Criterion[] {
+  const others = duty.arrangement === "series" ? duty.otherPumps : [];
+  if ([pump, ...others].some(({ curve }) => curve.leastFlow > 0)) return [];
   const normal = asStated(duty);
   const hasGreatest = duty.state.greatestStaticHead !== "blank";
   const highest = hasGreatest ? FIELD.greatestStaticHead : HEAD.staticHead;
   const asked = ({ staticHead, pressureHead, curve: { drawn }, speedRatio, inSeries }: DutyState): string =>
     [staticHead, pressureHead, drawn, speedRatio].map(({ key }) => key).join(" ") + JSON.stringify(inSeries);
-  const others = caseStatesOf(duty).filter((one) => asked(one) !== asked(normal));
+  const cases = caseStatesOf(duty).filter((one) => asked(one) !== asked(normal));
   return [
     shutoffIn({ ...normal, staticHead: highest }, duty, hasGreatest ? "greatest static head" : "static head"),
-    ...others.map((one) => shutoffIn(one, duty, one.label)),
+    ...cases.map((one) => shutoffIn(one, duty, one.label)),
   ];
 }
 
 function shutoffIn(one: DutyState, duty: Duty, when: string): Criterion {
-  const head = shutoffHead(one);
+  const head = shutoffHead(one, duty);
   const isGraded = duty.state.acceptanceGrade !== "blank";
   const least = product(head, sum(constant(1), ratio(PUMP.headToleranceLower, constant(100))));
   return limitOf({
@@ -368,14 +369,7 @@ function fillsIt(duty: Duty): Criterion {
 /** By the route: the flow over the summit while filling, and the head that the summit asks for. */
 function overTheRoute(duty: Duty): readonly Criterion[] {
   return [
-    fillsAlike(duty)
-      ? fillsIt(duty)
-      : worded({
-          of: "head",
-          state: "check",
-          what: "filling the line with further pumps",
-          why: "hold each against the head to fill",
-        }),
+    fillsIt(duty),
     limitOf({
       of: "head",
       what: "head at the duty flow, over the summit",

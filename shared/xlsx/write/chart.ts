@@ -50,10 +50,7 @@ export function chartPart(chart: XYChartSpec, data: ChartData): string {
 function seriesElement(series: XYSeries, number: number, data: ChartData): string {
   const color = fileColor(series.color ?? (COLORS[number % COLORS.length] as string));
   const solid = `<a:solidFill><a:srgbClr val="${color}"/></a:solidFill>`;
-  const line =
-    series.pointsOnly === true
-      ? "<a:noFill/>"
-      : `${solid}${series.dashed === true ? '<a:prstDash val="dash"/>' : ""}<a:round/>`;
+  const line = series.pointsOnly === true ? "<a:noFill/>" : `${solid}${dashOf(series)}<a:round/>`;
   const marker =
     series.markers === true || series.pointsOnly === true
       ? `<c:symbol val="circle"/><c:size val="6"/><c:spPr>${solid}<a:ln w="9525">${solid}</a:ln></c:spPr>`
@@ -65,6 +62,11 @@ function seriesElement(series: XYSeries, number: number, data: ChartData): strin
     series.y,
     data,
   )}<c:smooth val="0"/></c:ser>`;
+}
+
+function dashOf({ dashed, dotted }: XYSeries): string {
+  if (dashed !== true && dotted !== true) return "";
+  return `<a:prstDash val="${dotted !== true ? "dash" : dashed === true ? "dashDot" : "sysDot"}"/>`;
 }
 
 function numbers(tag: "xVal" | "yVal", range: string, { sheet, cells }: ChartData): string {

@@ -17,7 +17,17 @@ import {
 export interface NamedCurve {
   readonly label: string;
   readonly points: readonly Point[];
-  readonly kind: "running" | "family" | "system" | "least" | "greatest" | "aged" | "greatest-aged";
+  readonly kind:
+    | "running"
+    | "family"
+    | "system"
+    | "least"
+    | "greatest"
+    | "aged"
+    | "greatest-aged"
+    | "pump-1"
+    | "pump-2"
+    | "pump-3";
 }
 
 export interface NamedPoint {
@@ -28,6 +38,10 @@ export interface NamedPoint {
 /** A pump on its duty, all in the units of the axes. */
 export interface PumpCurvesShown {
   readonly running: NamedCurve;
+  /** Unlike pumps, each by itself. */
+  readonly pumps: readonly (NamedCurve & { readonly name: string })[];
+  /** Whose efficiency and NPSH are drawn, over its own flow, where that is not the flow of all. */
+  readonly ofOne: { readonly name: string; readonly flow: number | undefined } | undefined;
   readonly family: readonly NamedCurve[];
   readonly systems: readonly NamedCurve[];
   /** Flow asked for, and the head with its margin. */
@@ -61,7 +75,7 @@ export function pumpCurvesPicture(shown: PumpCurvesShown, units: PumpUnits, widt
   const [head, ...others] = frame.panels as [Panel, ...Panel[]];
   const efficiency = shown.efficiency.length > 0 ? others.shift() : undefined;
   const npsh = others.shift();
-  const curves = [...shown.systems, ...shown.family, shown.running];
+  const curves = [...shown.systems, ...shown.family, ...shown.pumps, shown.running];
   return html`<figure class="pump-curves">
     <svg
       class="picture"
@@ -77,6 +91,7 @@ export function pumpCurvesPicture(shown: PumpCurvesShown, units: PumpUnits, widt
         ${cornersView(frame, head, shown)}
         ${curves.map(({ points, kind }) => svg`<path class="line ${kind}" d="${curveIn(frame, head, points)}" />`)}
       </g>
+      ${shown.pumps.map(({ points, name }) => endNameView(frame, head, points, name))}
       ${efficiency === undefined ? nothing : efficiencyView(frame, efficiency, shown)}
       ${npsh === undefined ? nothing : npshView(frame, npsh, shown)} ${pointsView(frame, head, shown)}
     </svg>
@@ -85,7 +100,7 @@ export function pumpCurvesPicture(shown: PumpCurvesShown, units: PumpUnits, widt
 }
 
 function frameFor(shown: PumpCurvesShown, units: PumpUnits, width: number): Frame {
-  const pumpCurves = [shown.running, ...shown.family];
+  const pumpCurves = [shown.running, ...shown.pumps, ...shown.family];
   const flows = [shown.duty.flow, ...pumpCurves.map(({ points }) => points.at(-1)?.flow ?? 0)];
   const heads = [
     shown.duty.value,
@@ -104,13 +119,22 @@ function frameFor(shown: PumpCurvesShown, units: PumpUnits, width: number): Fram
   ];
   if (shown.efficiency.length > 0) {
     const most = Math.max(...shown.efficiency.map(({ value }) => value));
-    wanted.push({ title: "Efficiency, %", least: 0, most: HEADROOM * most, height: 72, ticks: 3 });
+    wanted.push({ title: `Efficiency${ofOne(shown)}, %`, least: 0, most: HEADROOM * most, height: 72, ticks: 3 });
   }
   if (npsh.length > 0) {
     const [least, most] = [Math.min(0, ...npsh), ROOM_FOR_NAMES * Math.max(...npsh)];
-    wanted.push({ title: `NPSH, ${units.head}`, least, most, height: 84, ticks: 3 });
+    wanted.push({ title: `NPSH${ofOne(shown)}, ${units.head}`, least, most, height: 84, ticks: 3 });
   }
   return frameOf(Math.max(...flows), wanted, width);
+}
+
+function ofOne({ ofOne: one }: PumpCurvesShown): string {
+  return one === undefined ? "" : ` of ${one.name}, over its own flow`;
+}
+
+/** The flow that figures of one pump are read at. */
+function readAt({ ofOne: one, operating }: PumpCurvesShown): number | undefined {
+  return one === undefined ? operating?.flow : one.flow;
 }
 
 /** NPSH available as far as the pump reaches. */
@@ -135,22 +159,22 @@ function cornersView({ x }: Frame, { y }: Panel, { region }: PumpCurvesShown): T
   return svg`<path class="corners" d="M${around.map(([at, up]) => `${at} ${up}`).join("L")}Z" />`;
 }
 
-function efficiencyView(frame: Frame, panel: Panel, { efficiency, operating }: PumpCurvesShown): TemplateResult {
-  return svg`<path class="line running" d="${curveIn(frame, panel, efficiency)}" />
-    ${dropView(frame, panel, operating)}`;
+function efficiencyView(frame: Frame, panel: Panel, shown: PumpCurvesShown): TemplateResult {
+  return svg`<path class="line running" d="${curveIn(frame, panel, shown.efficiency)}" />
+    ${dropView(frame, panel, readAt(shown))}`;
 }
 
 function npshView(frame: Frame, panel: Panel, shown: PumpCurvesShown): TemplateResult {
   const available = reachOf(shown);
   return svg`<path class="line running" d="${curveIn(frame, panel, shown.npshRequired)}" />
     <path class="line system" d="${curveIn(frame, panel, available)}" />
-    ${dropView(frame, panel, shown.operating)}
+    ${dropView(frame, panel, readAt(shown))}
     ${nameView(frame, panel, available, "available")} ${nameView(frame, panel, shown.npshRequired, "required")}`;
 }
 
 /** The operating flow carried down through a panel. */
-function dropView({ x }: Frame, { top, bottom }: Panel, operating: Point | undefined): TemplateResult | typeof nothing {
-  return operating === undefined ? nothing : svg`<path class="guide" d="M${x(operating.flow)} ${top}V${bottom}" />`;
+function dropView({ x }: Frame, { top, bottom }: Panel, flow: number | undefined): TemplateResult | typeof nothing {
+  return flow === undefined ? nothing : svg`<path class="guide" d="M${x(flow)} ${top}V${bottom}" />`;
 }
 
 /** The name of a curve over its left end, where the two lie furthest apart. */
@@ -158,6 +182,18 @@ function nameView({ x }: Frame, { y }: Panel, points: readonly Point[], name: st
   const first = points[0];
   if (first === undefined) return nothing;
   return svg`<text class="curve-name" x=${x(first.flow) + 4} y=${y(first.value) - 5}>${name}</text>`;
+}
+
+/** The name of a pump at the end of its curve. */
+function endNameView(
+  { x }: Frame,
+  { y }: Panel,
+  points: readonly Point[],
+  name: string,
+): TemplateResult | typeof nothing {
+  const last = points.at(-1);
+  if (last === undefined) return nothing;
+  return svg`<text class="curve-name" text-anchor="end" x=${x(last.flow) - 2} y=${y(last.value) + 14}>${name}</text>`;
 }
 
 function pointsView({ x }: Frame, { y, bottom }: Panel, shown: PumpCurvesShown): TemplateResult {
@@ -178,7 +214,7 @@ function legendView(shown: PumpCurvesShown, units: PumpUnits): TemplateResult {
   const at = ({ flow, value }: Point): string => `${figures(flow)} ${units.flow}, ${figures(value)} ${units.head}`;
   const { region } = shown;
   return html`<ul class="legend">
-    ${[shown.running, ...shown.family, ...shown.systems].map(
+    ${[shown.running, ...shown.pumps, ...shown.family, ...shown.systems].map(
       ({ label, kind }) => html`<li>${lineSwatch(kind)}<span>${label}</span></li>`,
     )}
     <li>${swatch(svg`<path class="duty-cross" d="M10 2l10 10M10 12l10 -10" />`)}<span>Duty asked: ${at(shown.duty)}</span></li>
@@ -229,7 +265,7 @@ export function pumpCurvesWords(shown: PumpCurvesShown, units: PumpUnits): strin
     undefined,
   );
   return [
-    ...[shown.running, ...shown.family, ...shown.systems].map(
+    ...[shown.running, ...shown.pumps, ...shown.family, ...shown.systems].map(
       ({ label, points }) => `${label}: ${endsText(points, head)}.`,
     ),
     `Duty asked: ${at(shown.duty)}.`,

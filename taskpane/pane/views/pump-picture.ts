@@ -51,15 +51,26 @@ function shownOf(
 
   const heads = (points: readonly DrawnPoint[]): readonly Point[] => shownPoints(points, inFlow, inHead);
   // Its other curves are on water: they do not go beside one on slurry.
-  const family = isSlurry(duty)
-    ? []
-    : familyOf(duty, duty.pump, candidateNamed(state.offers.candidates, pump.name), units);
+  const family =
+    isSlurry(duty) || pump.pumps.length > 0
+      ? []
+      : familyOf(duty, duty.pump, candidateNamed(state.offers.candidates, pump.name), units);
   const reach = inFlow(
     Math.max(duty.flow, ...[pump.head, ...family.map(({ points }) => points)].map((all) => all.at(-1)?.flow ?? 0)),
   );
   const operating = pointAt(pump.operatingPoint.flow, pump.operatingPoint.head);
   return {
     running: { label: runningLabel(pump, units), points: heads(pump.head), kind: "running" },
+    pumps: pump.pumps.map(({ name, head }, i) => ({
+      name,
+      label: `${name} by itself`,
+      points: heads(head),
+      kind: PUMP_KINDS[i % PUMP_KINDS.length] as NamedCurve["kind"],
+    })),
+    ofOne:
+      pump.pumps[0] === undefined
+        ? undefined
+        : { name: pump.pumps[0].name, flow: typeof pump.chosenFlow === "number" ? inFlow(pump.chosenFlow) : undefined },
     family: family.map(({ label, points }): NamedCurve => ({ label, points: heads(points), kind: "family" })),
     systems: pump.systemCurves.map(
       ({ key, label, points }): NamedCurve => ({
@@ -88,7 +99,10 @@ function shownOf(
   };
 }
 
-function runningLabel({ pumpsRunning = 1, arrangement, speed }: PumpOnDuty, units: UnitSetName): string {
+const PUMP_KINDS = ["pump-1", "pump-2", "pump-3"] as const satisfies readonly NamedCurve["kind"][];
+
+function runningLabel({ pumpsRunning = 1, arrangement, speed, pumps }: PumpOnDuty, units: UnitSetName): string {
+  if (pumps.length > 0) return arrangement === "series" ? "All pumps in series" : "All pumps together, at their header";
   const at = speed === undefined ? "" : `, ${amountText(amount("speed", speed), units)}`;
   return pumpsRunning === 1 ? `Pump as it runs${at}` : `${pumpsRunning} pumps in ${arrangement}, as they run${at}`;
 }

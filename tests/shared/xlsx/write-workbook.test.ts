@@ -219,6 +219,17 @@ describe("what a sheet asks for", () => {
   });
 });
 
+it.each([
+  [{ dotted: true }, "sysDot"],
+  [{ dashed: true, dotted: true }, "dashDot"],
+])("tells lines of a chart apart by their dashes: %j", (dashes, written) => {
+  const [first] = SAMPLE.charts ?? [];
+  if (first === undefined) throw new Error("no chart");
+  const charts = [{ ...first, series: [{ name: "A", x: "D14:D15", y: "E14:E15", ...dashes }] }];
+  const parts = partsOf(writeWorkbook({ sheets: [{ ...SAMPLE, charts }], form: "add-in" }));
+  expect(parts["xl/charts/chart1.xml"]).toContain(`<a:prstDash val="${written}"/>`);
+});
+
 it("gives the same bytes for the same sheets", () => {
   const write = (): Uint8Array => writeWorkbook({ sheets: [SAMPLE], form: "add-in" });
   expect(write()).toEqual(write());
