@@ -44,7 +44,7 @@ const LINE_COLUMNS =
 
 /** How a method that takes a line understands its rows. */
 export const ROWS_IN_WORDS =
-  "A pipe that states its C, “10in HDPE DR17 C 150”, goes by Hazen–Williams, for cold water alone, and its name says so; its fittings by K V²/2g like all. A row whose share is 1/2 is one of two equal runs side by side, twin hoses or the branches of two pumps, and counts at half the flow, once; a row is never added for each. Levels change no head between the same ends; a run that would climb more than its length is refused.";
+  "A pipe that states its C, “10in HDPE DR17 C 150”, goes by Hazen–Williams, for cold water alone, and its name says so; its fittings by K V²/2g like all. A row whose share is 1/2 is one of two equal runs side by side, twin hoses or the branches of two pumps, and counts at half the flow, once; a row is never added for each. Of unlike runs side by side one stands in the line, with the share that PARALLELRUNS gives it. Levels change no head between the same ends; a run that would climb more than its length is refused.";
 
 /**
  * A suction or discharge line: rows of pipe, length, fittings, share and level in the direction of flow, under a heading
