@@ -17,6 +17,7 @@ import { caseStatesOf } from "./sections/duty-cases.ts";
 import { acceptance, dutyRegion } from "./sections/duty-region.ts";
 import { dutyStates } from "./sections/duty-states.ts";
 import { estimateSection } from "./sections/estimate.ts";
+import { fieldSection } from "./sections/field.ts";
 import { foundList, toConfirm } from "./sections/found-lists.ts";
 import { headBuildUp } from "./sections/head.ts";
 import { lineTable } from "./sections/lines.ts";
@@ -52,6 +53,7 @@ export const PACKAGE_SECTIONS: readonly PackageSection[] = [
   driveSection,
   primingSection,
   materialsSection,
+  fieldSection,
   estimateSection,
 ];
 

@@ -3,6 +3,7 @@ import { bolting } from "./fields/bolting.ts";
 import { cases } from "./fields/cases.ts";
 import { costs } from "./fields/costs.ts";
 import { drive } from "./fields/drive.ts";
+import { fieldCheck } from "./fields/field-check.ts";
 import { job } from "./fields/job.ts";
 import { levels } from "./fields/levels.ts";
 import { liquid } from "./fields/liquid.ts";
@@ -37,6 +38,7 @@ const STEPS = {
   drive,
   priming,
   materials,
+  field: fieldCheck,
   estimate: costs,
 };
 
@@ -61,6 +63,7 @@ const DECLARED = {
   ...drive,
   ...priming,
   ...materials,
+  ...fieldCheck,
   ...costs,
 };
 

@@ -111,6 +111,8 @@ function listsOf(items: readonly PlanItem[], { worked }: WorkedDuty): ShownSecti
     if (item.kind !== "option") continue;
     if (item.heading !== undefined) lists.push({ label: item.heading, options: [] });
     const { name, verdict, texts } = optionCells(item);
+    // A list as long as the longest there may be ends in blank rows.
+    if (at(name.key) === "") continue;
     const remarks = texts.map(({ label, key }) => ({ label, text: at(key) })).filter(({ text }) => text !== "");
     lists.at(-1)?.options.push({ name: at(name.key), verdict: at(verdict.key), remarks });
   }

@@ -11,6 +11,7 @@ export const VERDICT_SUBJECTS = [
   "driver",
   "priming",
   "materials",
+  "field",
 ] as const;
 export type VerdictSubject = (typeof VERDICT_SUBJECTS)[number];
 

@@ -124,6 +124,7 @@ export function openingState(duty: DutyText = EMPTY_DUTY): PaneState {
       "drive",
       "priming",
       "materials",
+      "field",
       "estimate",
       "tracing",
     ]),

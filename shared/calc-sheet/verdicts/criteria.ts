@@ -3,6 +3,7 @@ import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { boltingCriteria } from "./bolting.ts";
 import { type Criterion, worded } from "./criterion.ts";
 import { driverCriteria } from "./driver.ts";
+import { fieldCriteria } from "./field.ts";
 import { headCriteria } from "./head.ts";
 import { materialsCriteria } from "./materials.ts";
 import { npshCriteria } from "./npsh.ts";
@@ -31,6 +32,7 @@ const OF_DUTY: readonly ((duty: Duty) => readonly Criterion[])[] = [
   sumpCriteria,
   primingCriteria,
   materialsCriteria,
+  fieldCriteria,
 ];
 
 const kept = new WeakMap<Duty, readonly Criterion[]>();

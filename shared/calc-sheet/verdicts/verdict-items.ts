@@ -23,6 +23,7 @@ export const SUBJECT_NAMES: Readonly<Record<VerdictSubject, string>> = {
   driver: "Driver",
   priming: "Priming",
   materials: "Materials",
+  field: "Field check",
 };
 
 /** What this duty is judged on, in the order of the verdicts. */

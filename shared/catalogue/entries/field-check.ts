@@ -1,3 +1,4 @@
+import { checkInputs, type Method } from "../../../src/basis/method.ts";
 import { amount, andThen, type Finding, type Result, succeed, withoutRepeats } from "../../../src/basis/result.ts";
 import { explanationsOf } from "../../../src/field/explanation.ts";
 import {
@@ -192,6 +193,18 @@ export const FIELDCHECK = defineEntry({
 
 export const POWER_SOURCES = ["shaft", "electric meter", "fuel"] as const;
 
+const rowsMethod = {
+  cites: fieldCheckMethod.cites,
+  inputs: { rows: { name: "rows", quantity: "ratio", atLeast: 1, atMost: 20, isWhole: true } },
+} as const satisfies Method<"rows">;
+
+const rows = quantity("ratio", {
+  about: "Rows of the answer under its headings",
+  example: "5",
+  range: "a whole number from 1 to 20",
+  whenLeftOut: { value: null, shown: "as many as there are reasons" },
+});
+
 export const NOTHING_DIFFERS = "nothing: no reading differs from the curve beyond its uncertainty";
 export const NO_USUAL_CAUSE = "no usual cause has these signs";
 
@@ -213,6 +226,7 @@ export const FIELDREASONS = defineEntry({
       also: { electric: "electric meter", meter: "electric meter", engine: "fuel", torque: "shaft" },
       whenLeftOut: "electric meter",
     }),
+    rows,
   },
   answer: {
     kind: "table",
@@ -239,26 +253,28 @@ export const FIELDREASONS = defineEntry({
       source: "by hand: the point lies on the curve",
     },
   ],
-  run: ({ expectedFlow, powerFrom, ...stated }) =>
-    andThen(checksOf(stated), (checks) =>
-      andThen(uncertaintyOf(1, stated.flowMeter, "flow"), (flowUncertainty) => {
-        const found = explanationsOf({
-          checks,
-          expectedFlow,
-          flowUncertainty,
-          isElectric: powerFrom === "electric meter",
-        });
-        if (found.length > 0) {
-          return succeed(
-            found.map((explanation) => EXPLANATION_TEXTS[explanation]),
-            checks.length === 1 && found.length > 1 ? [ONE_POINT] : [],
-          );
-        }
-        const likely = checks.every(isOnCurve) ? NOTHING_DIFFERS : NO_USUAL_CAUSE;
-        return succeed([{ likely, check: likely === NO_USUAL_CAUSE ? "read again, and at a second setting" : "" }]);
-      }),
+  run: ({ expectedFlow, powerFrom, rows: asked, ...stated }) =>
+    andThen(checkInputs(rowsMethod, { rows: asked ?? 1 }), () =>
+      andThen(checksOf(stated), (checks) =>
+        andThen(uncertaintyOf(1, stated.flowMeter, "flow"), (flowUncertainty) => {
+          const isElectric = powerFrom === "electric meter";
+          const found = explanationsOf({ checks, expectedFlow, flowUncertainty, isElectric });
+          const said = checks.length === 1 && found.length > 1 ? [ONE_POINT] : [];
+          const reasons = found.length > 0 ? found.map((one) => EXPLANATION_TEXTS[one]) : [noneOf(checks)];
+          const blank = Array.from({ length: Math.max(0, (asked ?? 0) - reasons.length) }, () => NO_REASON);
+          return succeed([...reasons, ...blank], said);
+        }),
+      ),
     ),
 });
+
+const NO_REASON = { likely: "", check: "" };
+
+function noneOf(checks: readonly FieldCheck[]): typeof NO_REASON {
+  return checks.every(isOnCurve)
+    ? { likely: NOTHING_DIFFERS, check: "" }
+    : { likely: NO_USUAL_CAUSE, check: "read again, and at a second setting of the valve" };
+}
 
 const ONE_POINT: Finding = { code: "field-one-point", kind: "check", subject: "readings" };
 

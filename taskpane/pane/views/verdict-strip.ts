@@ -17,6 +17,7 @@ export const STEP_OF: Readonly<Record<VerdictSubject, string>> = {
   driver: "drive",
   priming: "priming",
   materials: "materials",
+  field: "field",
 };
 
 /** Always in sight at the head of the pane: what fails, what is open, what to check and what passes. */

@@ -91,6 +91,17 @@ const BOUNDS: readonly (readonly [
   ["oxidiser", "-1", "0", "100"],
   ["particleSize", "0", "0.1", "500"],
   ["freePassage", "0", "0.1", "500"],
+  ["fieldFlow", "0", "0.001", "1000 m3/s", "1001 m3/s"],
+  ["dischargeReading", "-101.4", "-101.3", "100000", "100001"],
+  ["suctionReading", "-101.4", "-101.3", "100000", "100001"],
+  ["dischargeGaugeHeight", "-10001", "-10000", "10000", "10001"],
+  ["suctionGaugeHeight", "-10001", "-10000", "10000", "10001"],
+  ["dischargeTapHeight", "-10001", "-10000", "10000", "10001"],
+  ["suctionTapHeight", "-10001", "-10000", "10000", "10001"],
+  ["tapLoss", "-1", "0", "1000", "1001"],
+  ["fieldSpeed", "0", "1", "60000", "60001"],
+  ["fieldMotorEfficiency", "0", "1", "100", "101"],
+  ["fieldFuel", "0", "1", "1000 m3/s", "1001 m3/s"],
   // 366 days of 24 hours.
   ["runningHours", "0", "1", "8784", "8785"],
   ["driveEfficiency", "0", "1 %", "100", "100.1"],
@@ -141,12 +152,13 @@ describe("the bounds of a box", () => {
 describe("a percentage", () => {
   const percents = FIELD_KEYS.filter((key) => FIELDS[key].quantity === "percent");
 
-  it("is asked for in eleven fields", () => {
+  it("is asked for in twelve fields", () => {
     expect(percents.toSorted()).toEqual([
       "accessoryLosses",
       "contingency",
       "discountRate",
       "driveEfficiency",
+      "fieldMotorEfficiency",
       "fines",
       "frictionMargin",
       "margin",
@@ -164,7 +176,7 @@ describe("a percentage", () => {
     expect(read(key, "0.05")).toContain("write 5 or “0.05 %”");
     expect(read(key, "0,5")).toContain("write 50 or “0.5 %”");
     // An efficiency is above 0.
-    const least = key === "driveEfficiency" ? [] : ["0"];
+    const least = key.toLowerCase().endsWith("efficiency") ? [] : ["0"];
     for (const taken of [...least, "1", "10", "0.1 %", "0.05%", "12 %"])
       expect([taken, read(key, taken)]).toEqual([taken, "taken"]);
   });
@@ -174,9 +186,10 @@ describe("a field that hangs on another", () => {
   const used = (key: FieldKey, driver: string, supply = ""): string | undefined =>
     withoutUse(key, { ...EMPTY_DUTY.fields, driver, supply });
 
-  const OF_MOTOR = "driveEfficiency fittedMotor motorStart supply supplyFrequency supplyVoltage tariff transmission";
+  const OF_MOTOR =
+    "driveEfficiency fieldMotorEfficiency fieldPower fittedMotor motorStart supply supplyFrequency supplyVoltage tariff transmission";
   const OF_ENGINE =
-    "accessoryLosses aspiration engineRating engineRatingKind fuelPrice governor specificConsumption tankVolume";
+    "accessoryLosses aspiration engineRating engineRatingKind fieldFuel fuelPrice governor specificConsumption tankVolume";
   const OF_GENERATOR = "codeLetter generatorApparent generatorPower";
   const sorted = (...keys: readonly string[]): string => keys.join(" ").split(" ").sort().join(" ");
 
