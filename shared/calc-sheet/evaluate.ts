@@ -37,26 +37,19 @@ export function answerTo(sheet: Working, expression: Expression, key: string): A
     case "notes":
       return notesOf(outcomeOf(sheet, expression.of, key));
     case "sum":
-      return arithmetic(sheet, expression.terms, key, (numbers) => numbers.reduce((total, n) => total + n, 0));
+      return arithmetic(sheet, expression.terms, key, totalOf);
     case "product":
-      return arithmetic(sheet, expression.terms, key, (numbers) => numbers.reduce((total, n) => total * n, 1));
+      return arithmetic(sheet, expression.terms, key, productOf);
     case "difference":
-      return arithmetic(sheet, [expression.of, expression.by], key, ([of = 0, by = 0]) => of - by);
+      return ofTwo(sheet, expression.of, expression.by, key, minus);
     case "ratio":
-      return arithmetic(sheet, [expression.of, expression.by], key, ([of = 0, by = 0]) => of / by);
+      return ofTwo(sheet, expression.of, expression.by, key, over);
     case "least":
-      return arithmetic(sheet, expression.terms, key, (numbers) => Math.min(...numbers));
+      return arithmetic(sheet, expression.terms, key, leastOf);
     case "greatest":
-      return arithmetic(sheet, expression.terms, key, (numbers) => Math.max(...numbers));
+      return arithmetic(sheet, expression.terms, key, greatestOf);
     case "columnSum":
-      return arithmetic(
-        sheet,
-        columnOf(sheet, expression.key, expression.column).map(
-          (cell) => ({ op: "constant", value: cell }) as Expression,
-        ),
-        key,
-        (numbers) => numbers.reduce((total, n) => total + n, 0),
-      );
+      return overNumbers(columnOf(sheet, expression.key, expression.column), totalOf);
     case "columnLeast":
     case "columnGreatest":
       return extremeOf(sheet, expression);
@@ -72,7 +65,7 @@ export function answerTo(sheet: Working, expression: Expression, key: string): A
       return before(single(sheet, expression.text, key), expression.mark);
     case "atLeast": {
       const { left, right, met, otherwise } = expression;
-      const side = arithmetic(sheet, [left, right], key, ([l = 0, r = 0]) => (l >= r ? 1 : 0));
+      const side = ofTwo(sheet, left, right, key, reaches);
       if (typeof side !== "number") return side;
       return answerTo(sheet, side === 1 ? met : otherwise, key);
     }
@@ -143,22 +136,56 @@ function rangeOf(sheet: Working, table: string): Argument {
   return sheet.ranges.get(table) ?? cellAt(sheet, table);
 }
 
-function arithmetic(
-  sheet: Working,
-  terms: readonly Expression[],
-  key: string,
-  work: (numbers: number[]) => number | string,
-): Cell {
-  const numbers: number[] = [];
+type Work = (numbers: readonly number[]) => number;
+
+const totalOf: Work = (numbers) => numbers.reduce((total, n) => total + n, 0);
+const productOf: Work = (numbers) => numbers.reduce((total, n) => total * n, 1);
+const leastOf: Work = (numbers) => Math.min(...numbers);
+const greatestOf: Work = (numbers) => Math.max(...numbers);
+
+function arithmetic(sheet: Working, terms: readonly Expression[], key: string, work: Work): Cell {
+  const answers: Argument[] = [];
   for (const term of terms) {
     const cell = answerTo(sheet, term, key);
-    if (isRange(cell)) return NO_SINGLE_CELL;
-    if (isCellError(cell)) return cell;
-    if (typeof cell !== "number") return { error: "#VALUE!" };
-    numbers.push(cell);
+    answers.push(cell);
+    // What follows an error is not looked at.
+    if (typeof cell !== "number") break;
   }
-  const answer = work(numbers);
-  return typeof answer === "number" && !Number.isFinite(answer) ? { error: "#DIV/0!" } : answer;
+  return overNumbers(answers, work);
+}
+
+const minus = (of: number, by: number): number => of - by;
+const over = (of: number, by: number): number => of / by;
+const reaches = (left: number, right: number): number => (left >= right ? 1 : 0);
+
+/** What comes of two numbers; the first that is none in its place. */
+function ofTwo(
+  sheet: Working,
+  one: Expression,
+  other: Expression,
+  key: string,
+  work: (one: number, other: number) => number,
+): Cell {
+  const first = answerTo(sheet, one, key);
+  if (typeof first !== "number") return noNumber(first);
+  const second = answerTo(sheet, other, key);
+  return typeof second === "number" ? finite(work(first, second)) : noNumber(second);
+}
+
+/** What stands where a number is wanted and there is none. */
+function noNumber(answer: Argument): CellError {
+  if (isRange(answer)) return NO_SINGLE_CELL;
+  return isCellError(answer) ? answer : { error: "#VALUE!" };
+}
+
+function finite(answer: number): Cell {
+  return Number.isFinite(answer) ? answer : { error: "#DIV/0!" };
+}
+
+/** What comes of numbers; the first of the cells that is none in its place. */
+function overNumbers(cells: readonly Argument[], work: Work): Cell {
+  for (const cell of cells) if (typeof cell !== "number") return noNumber(cell);
+  return finite(work(cells as readonly number[]));
 }
 
 function isBlankField(sheet: Working, arg: Expression): boolean {
@@ -167,11 +194,16 @@ function isBlankField(sheet: Working, arg: Expression): boolean {
 
 function outcomeOf(sheet: Working, of: Call, key: string): Outcome {
   const { entry, args } = of;
-  const given = args.map((arg, place) => {
-    if (arg === null || isBlankField(sheet, arg)) return null;
+  const given: (Argument | null)[] = [];
+  for (let place = 0; place < args.length; place += 1) {
+    const arg = args[place] as Expression | null;
+    if (arg === null || isBlankField(sheet, arg)) {
+      given.push(null);
+      continue;
+    }
     const answer = answerTo(sheet, arg, key);
-    return typeof answer === "number" && wantsSign(of, place, arg) ? `${answer} %` : answer;
-  });
+    given.push(typeof answer === "number" && wantsSign(of, place, arg) ? `${answer} %` : answer);
+  }
   const made = callOnce(entry, withUnits(entry, given, sheet.unitSet), sheet.before?.get(key));
   const { outcome } = made;
   const calls = sheet.calls.get(key);
@@ -191,8 +223,10 @@ function notPlaced(key: string): CellError {
 /** The arguments of a call with `units` in its place, left-out ones kept open. */
 export function withUnits<T>(entry: Entry, args: readonly (T | null)[], units: T): readonly (T | null)[] {
   if (entry.unitless) return args;
-  const padded = [...args, ...Array<null>(Math.max(0, entry.parameters.length - args.length)).fill(null)];
-  return [...padded, units];
+  const padded = [...args];
+  while (padded.length < entry.parameters.length) padded.push(null);
+  padded.push(units);
+  return padded;
 }
 
 /** Texts and numbers one after another; the first error among them as it is. */

@@ -22,7 +22,7 @@ import { type FilledTable, WorkedCells } from "./worked-cells.ts";
 
 /** A plan worked out in memory: what each keyed cell shows, in the plan's unit set, and the findings of its call. */
 export interface WorkedPlan {
-  readonly cells: ReadonlyMap<string, Argument>;
+  readonly cells: Pick<WorkedCells, "at" | "rowsOf"> & ReadonlyMap<string, Argument>;
   readonly findings: ReadonlyMap<string, readonly Finding[]>;
   /** Tables as ranges, headings among them. */
   readonly ranges: ReadonlyMap<string, readonly (readonly Cell[])[]>;

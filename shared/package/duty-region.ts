@@ -1,5 +1,5 @@
 import { UNIT_SETS } from "../../src/basis/quantities.ts";
-import { andThen, fail, type Result, succeed } from "../../src/basis/result.ts";
+import { fail, type Result, succeed } from "../../src/basis/result.ts";
 import { toEngine } from "../../src/basis/units.ts";
 import { kinematicViscosityOf } from "../../src/liquid/liquid.ts";
 import { type DutyRegion, dutyRegion } from "../../src/pump/envelope.ts";
@@ -9,7 +9,7 @@ import { systemCurveThrough } from "../../src/pump/system-curve-through.ts";
 import { viscousPumpCurve } from "../../src/pump/viscous-curve.ts";
 import { standardAtmosphere } from "../../src/site/atmosphere.ts";
 import { curveOn } from "../../src/slurry/curve-as-pumped.ts";
-import { suctionState } from "../../src/suction/suction-state.ts";
+import { npshAvailableIn } from "../../src/suction/suction-state.ts";
 import { asStated, type DutyState, dutyCases, systemOf } from "../calc-sheet/sections/duty-cases.ts";
 import { specificSpeedOf } from "../calc-sheet/sections/preferred-region.ts";
 import { viscousNeedOf } from "../calc-sheet/sections/viscous-curve.ts";
@@ -82,17 +82,14 @@ export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result
     headBand: { least: 1 + lower / 100, most: 1 + upper / 100 },
     density: state.value.density,
     npshAvailable: (flow, { pipe }) =>
-      andThen(
-        suctionState({
-          flow,
-          suctionLift: duty.pumpLevel - duty.sourceLevel,
-          suctionLine: pipe === "aged" ? agedSuction : suctionLine,
-          atmosphericPressure: air.value,
-          surfacePressure: duty.sourcePressure,
-          liquid: state.value,
-        }),
-        ({ npshAvailable }) => succeed(npshAvailable),
-      ),
+      npshAvailableIn({
+        flow,
+        suctionLift: duty.pumpLevel - duty.sourceLevel,
+        suctionLine: pipe === "aged" ? agedSuction : suctionLine,
+        atmosphericPressure: air.value,
+        surfacePressure: duty.sourcePressure,
+        liquid: state.value,
+      }),
     ...(npshMargin === undefined ? {} : { npshMargin }),
     ...(specificSpeed === undefined ? {} : { specificSpeed }),
   });

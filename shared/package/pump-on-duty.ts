@@ -1,7 +1,7 @@
 import type { Finding } from "../../src/basis/result.ts";
 import type { DutyRegion } from "../../src/pump/envelope.ts";
 import type { Arrangement } from "../../src/pump/head-curve.ts";
-import { type ColumnOf, cell, type TableOf, tableCell } from "../calc-sheet/expression.ts";
+import { type ColumnOf, cell, type TableOf } from "../calc-sheet/expression.ts";
 import { HEAD_CURVE, NPSH_CURVE, POWER_CURVE } from "../calc-sheet/sections/drawn-curves.ts";
 import {
   asStated,
@@ -192,7 +192,8 @@ function drawn<C extends string>(
   y: C,
 ): readonly DrawnPoint[] {
   const points: DrawnPoint[] = [];
-  for (let row = 0; cells.has(tableCell(of.key, row, x)); row += 1) {
+  const rows = cells.rowsOf(of.key) ?? 0;
+  for (let row = 0; row < rows; row += 1) {
     const [flow, value] = [figure(cell(of, row, x)), figure(cell(of, row, y))];
     if (typeof flow === "number" && typeof value === "number") points.push({ flow, value });
   }

@@ -12,7 +12,7 @@ import type { Duty } from "../duty/duty.ts";
 export type Worked = number | CellError;
 
 /** A cell and what it is measured in. */
-type Cell = Pick<Handle, "key" | "quantity">;
+type Cell = Pick<Handle, "key" | "quantity" | "place">;
 
 /** The plan of a duty worked out, with a way to read its answers in engine units. */
 export interface WorkedDuty {
@@ -38,13 +38,16 @@ export function workedDuty(duty: Duty): WorkedDuty {
   last = worked;
   const units = UNIT_SETS[duty.unitSet];
   const { cells, findings } = worked;
-  const figure = ({ key, quantity }: Cell): Worked => {
-    const cell = cells.get(key);
+  const held = ({ key, place }: Cell) =>
+    place === undefined ? cells.get(key) : cells.at(place.table, place.row, place.column);
+  const figure = (of: Cell): Worked => {
+    const cell = held(of);
+    const { quantity } = of;
     if (typeof cell === "number") return quantity === undefined ? cell : toEngine(cell, units[quantity]);
     return cell !== undefined && !isRange(cell) && isCellError(cell) ? cell : { error: "#N/A" };
   };
   const figureWhereGiven = (of: Cell): Worked | undefined => {
-    const cell = cells.get(of.key);
+    const cell = held(of);
     return cell === undefined || typeof cell === "string" ? undefined : figure(of);
   };
   const made: WorkedDuty = { plan, worked, findings, figure, figureWhereGiven };

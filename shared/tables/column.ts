@@ -48,6 +48,12 @@ export function columnFinder<K extends string>(columns: Columns<K>, aside?: RegE
 
 type ColumnFinder<K extends string> = (row: readonly Cell[]) => readonly (Named<K> | undefined)[];
 
+/** What a heading may mean: the column it names, and that of the unit it may be. */
+interface Meanings<K extends string> {
+  readonly name?: Named<K> | undefined;
+  readonly unit?: Named<K> | undefined;
+}
+
 /** Headings a finder keeps in mind: those of many sheets, and no end of notes. */
 const MOST_SEEN = 500;
 
@@ -59,14 +65,16 @@ function finderOf<K extends string>(columns: Columns<K>, aside?: RegExp): Column
   const byWord = new Map(
     keys.flatMap(([key, { name, also }]) => [name, ...also].map((word) => [plain(word), key] as const)),
   );
-  const seen = new Map<string, Named<K> | undefined>();
-  const nameIn = (text: string): Named<K> | undefined => {
-    if (seen.has(text)) return seen.get(text);
-    const found = nameRead(text);
-    if (seen.size < MOST_SEEN) seen.set(text, found);
+  const seen = new Map<string, Meanings<K>>();
+  const meaningsOf = (cell: string): Meanings<K> => {
+    const known = seen.get(cell);
+    if (known !== undefined) return known;
+    const text = headingText(cell, aside);
+    const found = text === "" ? {} : { name: nameIn(text), unit: unitIn(text) };
+    if (seen.size < MOST_SEEN && cell.length <= LONGEST) seen.set(cell, found);
     return found;
   };
-  const nameRead = (text: string): Named<K> | undefined => {
+  const nameIn = (text: string): Named<K> | undefined => {
     const whole = byWord.get(plain(text));
     if (whole !== undefined) return { key: whole, unitText: "" };
     for (const [before, after] of splits(text)) {
@@ -84,11 +92,11 @@ function finderOf<K extends string>(columns: Columns<K>, aside?: RegExp): Column
     return key === undefined ? undefined : { key, unitText };
   };
   return (row) => {
-    const texts = row.map((cell) => (typeof cell === "string" ? headingText(cell, aside) : ""));
-    const named = texts.map((text) => (text === "" ? undefined : nameIn(text)));
-    return named.map((one, i) => {
-      const alone = one ?? (texts[i] ? unitIn(texts[i]) : undefined);
-      return one === undefined && named.some((other) => other?.key === alone?.key) ? undefined : alone;
+    const meant = row.map((cell) => (typeof cell === "string" ? meaningsOf(cell) : undefined));
+    return meant.map((one) => {
+      if (one?.name !== undefined) return one.name;
+      const isNamed = meant.some((other) => other?.name !== undefined && other.name.key === one?.unit?.key);
+      return isNamed ? undefined : one?.unit;
     });
   };
 }

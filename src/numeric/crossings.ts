@@ -24,10 +24,11 @@ export interface Crossings {
  * Brent to double precision. A function that turns twice between two places of the grid can still hide a pair.
  */
 export function crossingsOf(f: (x: number) => number, grid: readonly number[]): Crossings {
-  const values = grid.map(f);
+  const values = grid.map((x) => f(x));
   const crossings: Crossing[] = [];
   const nearMisses: NearMiss[] = [];
-  for (const [i, x] of grid.entries()) {
+  for (let i = 0; i < grid.length; i += 1) {
+    const x = grid[i] as number;
     const value = values[i] as number;
     const before = values[i - 1];
     if (value === 0) {

@@ -57,6 +57,23 @@ function unknown(given: string, subject: string): Result<never> {
  * Warns: as `fittingNamed`.
  */
 export function fittingsNamed(text: string, subject = "fitting"): Result<readonly CountedFitting[]> {
+  const known = read.get(text);
+  if (known !== undefined) return succeed(known);
+  const result = readFittings(text, subject);
+  // A finding names the subject; without one the fittings rest on the text alone.
+  if (result.ok && result.findings.length === 0 && text.length <= LONGEST_KEPT) {
+    if (read.size >= MOST_KEPT) read.clear();
+    read.set(text, result.value);
+  }
+  return result;
+}
+
+/** Texts kept read, for the same few come again and again; the bounds keep a long session from growing. */
+const read = new Map<string, readonly CountedFitting[]>();
+const MOST_KEPT = 2000;
+const LONGEST_KEPT = 400;
+
+function readFittings(text: string, subject: string): Result<readonly CountedFitting[]> {
   if (NO_FITTINGS.test(text.trim())) return succeed([]);
   const items = text.split(/[,;\n]/).filter((item) => item.trim() !== "");
   return andThen(all(items.map((item) => countedOf(item.trim(), subject))), (lists) => succeed(lists.flat()));

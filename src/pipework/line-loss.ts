@@ -1,8 +1,9 @@
-import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { type Finding, fail, type Result, type Success, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import { runFriction } from "../slurry/run-friction.ts";
 import { flowIn, type Line, type LineSegment } from "./line.ts";
-import { beyondComputation, type PipeFriction } from "./pipe-friction.ts";
+import type { Pipe } from "./pipe.ts";
+import { beyondComputation, overLength, type PipeFriction } from "./pipe-friction.ts";
 
 export interface LineLossInputs {
   /** Of the whole line, m³/s. */
@@ -54,8 +55,10 @@ export function lineLoss({ flow, line, liquid }: LineLossInputs): Result<LineLos
   let fittingHead = 0;
   let exits = 0;
   let exitHead = 0;
+  const known: KnownFriction[] = [];
   for (const segment of line) {
-    const loss = segmentLoss(segment, flowIn(segment, flow), liquid, findings);
+    const carried = flowIn(segment, flow);
+    const loss = segmentLoss(segment, frictionIn(segment, carried, liquid, known), liquid, findings);
     if (loss === undefined) {
       refused = true;
       continue;
@@ -73,15 +76,37 @@ export function lineLoss({ flow, line, liquid }: LineLossInputs): Result<LineLos
   return succeed({ segments, frictionHead, fittingHead, total, exits, exitHead }, findings);
 }
 
+/** The friction of a pipe at a flow, over one of its lengths. */
+interface KnownFriction {
+  readonly pipe: Pipe;
+  readonly flow: number;
+  readonly friction: Success<PipeFriction>;
+}
+
+/** Friction in a segment; of runs of one pipe at one flow, of the same factor, found once for the line. */
+function frictionIn(
+  { pipe, length }: LineSegment,
+  flow: number,
+  liquid: LiquidState,
+  known: KnownFriction[],
+): Result<PipeFriction> {
+  // Solids, and a C, give the gradient another way than the factor.
+  const isByFactor = pipe.hazenWilliams === undefined && liquid.solids === undefined;
+  if (isByFactor)
+    for (const one of known) if (one.pipe === pipe && one.flow === flow) return overLength(one.friction, pipe, length);
+  const friction = runFriction({ flow, pipe, length, liquid });
+  if (isByFactor && friction.ok) known.push({ pipe, flow, friction });
+  return friction;
+}
+
 /** The loss of one segment, its findings added to those of the line; nothing where there is an error among them. */
 function segmentLoss(
   segment: LineSegment,
-  flow: number,
+  friction: Result<PipeFriction>,
   liquid: LiquidState,
   findings: Finding[],
 ): SegmentLoss | undefined {
-  const { pipe, length, fittings } = segment;
-  const friction = runFriction({ flow, pipe, length, liquid });
+  const { pipe, fittings } = segment;
   for (const finding of friction.findings) findings.push({ ...finding, subject: `${finding.subject} in ${pipe.name}` });
   if (!friction.ok) return undefined;
   const { velocity, velocityHead, reynolds, relativeRoughness, frictionFactor, head } = friction.value;

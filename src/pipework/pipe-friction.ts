@@ -1,5 +1,5 @@
-import { checkInputs, type Method } from "../basis/method.ts";
-import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { checkInputs, errorOf, type Method } from "../basis/method.ts";
+import { type Finding, fail, type Result, type Success, succeed } from "../basis/result.ts";
 import { carrierOf, type LiquidState } from "../liquid/liquid.ts";
 import {
   darcyFactor,
@@ -82,6 +82,23 @@ export function pipeFriction({ flow, pipe, length, liquid }: PipeFrictionInputs)
   const answer = { velocity, velocityHead, reynolds, relativeRoughness, frictionFactor, head };
   if (!isCritical(reynolds)) return succeed(answer, checked.findings);
   return succeed(answer, [...checked.findings, inCriticalZone("flow", reynolds)]);
+}
+
+/**
+ * What the same flow in the same pipe comes to over another length, to the last digit: nothing of it but the head goes by
+ * the length. Fails: as `pipeFriction`, by its length.
+ */
+export function overLength(
+  { value, findings }: Success<PipeFriction>,
+  { bore }: Pipe,
+  length: number,
+): Result<PipeFriction> {
+  const wrong = errorOf(pipeFrictionMethod.inputs.length, length);
+  if (wrong !== undefined) return fail([wrong]);
+  const { velocity, velocityHead, reynolds, relativeRoughness, frictionFactor } = value;
+  const head = ((frictionFactor * length) / bore) * velocityHead;
+  if (!Number.isFinite(head)) return fail([beyondComputation("friction head")]);
+  return succeed({ velocity, velocityHead, reynolds, relativeRoughness, frictionFactor, head }, findings);
 }
 
 /** The caution zero-may-be-blank on a length of nothing, more often a blank cell than a wish. */

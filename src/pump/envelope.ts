@@ -235,9 +235,11 @@ function marginAt(
   state: Pick<CornerState, "staticHead" | "pipe">,
 ): number | undefined {
   const { pump, pumps, arrangement, npshAvailable } = input;
-  const available = npshAvailable?.(flow, state);
+  if (npshAvailable === undefined) return undefined;
   const required = npshRequiredAtFlow(pump, flow / flowFactor(pumps, arrangement));
-  return available?.ok && required.ok ? available.value - required.value : undefined;
+  if (!required.ok) return undefined;
+  const available = npshAvailable(flow, state);
+  return available.ok ? available.value - required.value : undefined;
 }
 
 function placeOf(flowRatio: number, specificSpeed: number | undefined): NonNullable<RegionCorner["place"]> {

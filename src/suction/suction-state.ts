@@ -52,6 +52,15 @@ export const suctionStateMethod = {
  * Source: ISO 17769-1, net positive suction head available.
  */
 export function suctionState(input: SuctionStateInput): Result<SuctionState> {
+  return andThen(figuresIn(input), (state) => succeed(state, remarksOn(input, state)));
+}
+
+/** NPSH available alone [m], for a search over many flows. Fails as `suctionState`; warns as `npshAvailable` and `lineLoss`. */
+export function npshAvailableIn(input: SuctionStateInput): Result<number> {
+  return andThen(figuresIn(input), (state) => succeed(state.npshAvailable));
+}
+
+function figuresIn(input: SuctionStateInput): Result<SuctionState> {
   const { flow, suctionLift, suctionLine, atmosphericPressure, surfacePressure, liquid } = input;
   const checked = checkInputs(suctionStateMethod, { flow, suctionLift, atmosphericPressure, surfacePressure });
   if (!checked.ok) return checked;
@@ -74,19 +83,25 @@ export function suctionState(input: SuctionStateInput): Result<SuctionState> {
           const collapses = layFlatCollapse(suctionLine, inletPressure - atmosphericPressure);
           if (collapses !== undefined) return fail([collapses]);
         }
-        return succeed({ npshAvailable: available, suctionLoss, inletPressure }, [
-          ...suctionLineRemarks(suctionLine, flow),
-          ...vacuumRemarks(
-            "suction line",
-            suctionLine.map(({ pipe }) => ({ pipe, vacuum: atmosphericPressure - inletPressure })),
-          ),
-          ...liftRemarks("suction lift", suctionLift, absoluteSurface, density, vapourPressure),
-          // A liquid that boils has more to be said of it than its air.
-          ...(available > 0 ? gasRemarks(inletPressure) : []),
-        ]);
+        return succeed({ npshAvailable: available, suctionLoss, inletPressure });
       },
     ),
   );
+}
+
+function remarksOn(input: SuctionStateInput, { npshAvailable: available, inletPressure }: SuctionState) {
+  const { flow, suctionLift, suctionLine, atmosphericPressure, surfacePressure, liquid } = input;
+  const { density, vapourPressure = 0 } = liquid;
+  return [
+    ...suctionLineRemarks(suctionLine, flow),
+    ...vacuumRemarks(
+      "suction line",
+      suctionLine.map(({ pipe }) => ({ pipe, vacuum: atmosphericPressure - inletPressure })),
+    ),
+    ...liftRemarks("suction lift", suctionLift, atmosphericPressure + surfacePressure, density, vapourPressure),
+    // A liquid that boils has more to be said of it than its air.
+    ...(available > 0 ? gasRemarks(inletPressure) : []),
+  ];
 }
 
 /** The refusal of a liquid that states no vapour pressure. */

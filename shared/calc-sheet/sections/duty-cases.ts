@@ -326,10 +326,14 @@ function systemIdentity(one: DutyState): string {
   return [...cells, lines.suctionLine, lines.dischargeLine].map(({ key }) => key).join(" ");
 }
 
+const firsts = new WeakMap<readonly DutyState[], ReadonlyMap<string, DutyState>>();
+
 /** The first state of those on the same system: its curve is worked out once. */
 export function firstOnSystem(one: DutyState, duty: Duty): DutyState {
-  const own = systemIdentity(one);
-  return dutyCases(duty).find((other) => systemIdentity(other) === own) ?? one;
+  const states = dutyCases(duty);
+  const known = firsts.get(states) ?? new Map(states.toReversed().map((state) => [systemIdentity(state), state]));
+  firsts.set(states, known);
+  return known.get(systemIdentity(one)) ?? one;
 }
 
 /** The system curve a state is on. */

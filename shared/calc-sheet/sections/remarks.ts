@@ -35,7 +35,8 @@ function caseLabel(one: DutyState, duty: Duty): string {
 
 /** The works behind the functions and tables that these items use. */
 export function citedBy(items: readonly PlanItem[], duty: Duty): readonly Citation[] {
-  const called = new Set(items.flatMap(expressionsOf).flatMap(callsIn));
+  const called = new Set<Entry>();
+  for (const item of items) for (const expression of expressionsOf(item)) gatherCalls(expression, called);
   // BORE rests on every pipe standard there is; only those of the pipes in the lines belong here.
   const entries = [...called].filter(({ id }) => id !== "BORE");
   return [
@@ -78,7 +79,7 @@ function expressionsOf(item: PlanItem): readonly Expression[] {
   }
 }
 
-function callsIn(expression: Expression): readonly Entry[] {
-  const own = expression.op === "call" ? [expression.entry] : [];
-  return [...own, ...partsOf(expression).flatMap(callsIn)];
+function gatherCalls(expression: Expression, called: Set<Entry>): void {
+  if (expression.op === "call") called.add(expression.entry);
+  for (const part of partsOf(expression)) gatherCalls(part, called);
 }

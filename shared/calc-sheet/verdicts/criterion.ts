@@ -64,8 +64,12 @@ export function limitOf(facts: LimitFacts): Criterion {
 
 /** Words that a cell holds, without an error of theirs: one would withhold every judgement. */
 function said<W extends Readonly<Record<string, Words>>>(words: W): Readonly<Record<keyof W, Words>> {
-  const shown = Object.entries(words).map(([key, of]) => [key, typeof of === "string" ? of : ifError(of, NO_FIGURE)]);
-  return Object.fromEntries(shown) as Readonly<Record<keyof W, Words>>;
+  const shown: Partial<Record<keyof W, Words>> = {};
+  for (const key of Object.keys(words) as (keyof W)[]) {
+    const of = words[key] as Words;
+    shown[key] = typeof of === "string" ? of : ifError(of, NO_FIGURE);
+  }
+  return shown as Readonly<Record<keyof W, Words>>;
 }
 
 /** What a judgement says of a figure that its cell has none of. */

@@ -209,6 +209,17 @@ describe("a list of fittings", () => {
     expect(found.findings[0]?.code).toBe(code);
   });
 
+  it("names the cell that holds the fault, however often the text was read", () => {
+    const subjectOf = (text: string, subject: string) =>
+      fittingsNamed(text, subject).findings.map((one) => one.subject);
+    for (const text of ["2 gate, 1 nothing known", "0.5 gate"]) {
+      const [first, second] = ["row 1", "row 2"].map((row) => subjectOf(text, row));
+      expect(first).not.toEqual([]);
+      expect(second).toEqual(first?.map((subject) => subject.replace("row 1", "row 2")));
+    }
+    expect(fittingsNamed("2 gate", "row 2")).toEqual(fittingsNamed("2 gate", "row 1"));
+  });
+
   it("names every fault there is", () => {
     expect(fittingsNamed("1.5 gate, 2 gaet, -1 ball").findings).toHaveLength(3);
   });

@@ -82,6 +82,28 @@ describe("the loss of a line", () => {
     );
   });
 
+  it("gives each of many runs of a few pipes what it loses by itself, to the last digit", () => {
+    const pipe = fc.constantFrom(WIDE, NARROW, pipeOf(0.15, 2e-4, { nominalInches: 6 }), pipeOf(0.15, 0));
+    const run = fc.tuple(pipe, fc.double({ min: 0, max: 900, noNaN: true }), fc.constantFrom(1, 0.5, 0.25));
+    fc.assert(
+      fc.property(
+        fc.array(run, { minLength: 2, maxLength: 20 }),
+        fc.constantFrom(0, 1e-6, 2e-4, 0.03),
+        (runs, flow) => {
+          const line: Line = runs.map(([of, length, share]) => ({ ...segmentOf(of, length), share }));
+          const alone = runs.map(([of, length, share]) => {
+            const found = pipeFriction({ flow: share * flow, pipe: of, length, liquid: COLD_WATER });
+            return found.ok ? found.value.head : undefined;
+          });
+          expect(loss(line, flow).segments.map(({ head }) => head)).toEqual(alone);
+        },
+      ),
+    );
+    expect(
+      lineLoss({ flow: 0.02, line: [segmentOf(WIDE, 3), segmentOf(WIDE, -3)], liquid: COLD_WATER }).findings,
+    ).toEqual(lineLoss({ flow: 0.02, line: [segmentOf(WIDE, -3)], liquid: COLD_WATER }).findings);
+  });
+
   it("rises with the flow, 3-K fittings and all", () => {
     const line = [with_("2 3K elbow 90 flanged, 3K gate, 1 exit")];
     const times = fc.double({ min: 1.0001, max: 3, noNaN: true });
