@@ -179,6 +179,7 @@ function waiting(duty: Duty): readonly Reason[] {
 const REASONS: readonly Reason[] = [
   { fields: fieldsOf("suction"), reason: "no NPSH required is stated, and no pump chosen whose curve gives one" },
   { fields: fieldsOf("cases"), reason: "no case is stated, or no pump chosen" },
+  { fields: fieldsOf("ranking"), reason: "the pumps to choose from are ranked by it, and none of them is chosen" },
   { fields: fieldsOf("range"), reason: "choose a pump: the range is that of its operating point" },
   {
     fields: fieldsOf("estimate"),

@@ -12,6 +12,7 @@ import { pipe } from "./fields/pipe.ts";
 import { pressure } from "./fields/pressure.ts";
 import { priming } from "./fields/priming.ts";
 import { range } from "./fields/range.ts";
+import { ranking } from "./fields/ranking.ts";
 import { route } from "./fields/route.ts";
 import { slurry } from "./fields/slurry.ts";
 import { station } from "./fields/station.ts";
@@ -29,6 +30,7 @@ const STEPS = {
   system,
   range,
   cases,
+  ranking,
   slurry,
   sump,
   route,
@@ -54,6 +56,7 @@ const DECLARED = {
   ...system,
   ...range,
   ...cases,
+  ...ranking,
   ...slurry,
   ...sump,
   ...route,

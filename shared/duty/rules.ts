@@ -104,6 +104,13 @@ export const RULES: readonly Rule[] = [
         : beyond("curveFlow", curveFlow, "at least", flow),
   },
   {
+    field: "weightEfficiency",
+    findings: ({ weightEfficiency, weightNearness, weightNpshMargin, weightTrim }) => {
+      const weights = [weightEfficiency, weightNearness, weightNpshMargin, weightTrim];
+      return weights.every((weight) => weight === 0) ? beyond("weightEfficiency", 0, "above", 0) : NONE;
+    },
+  },
+  {
     field: "agedRoughness",
     findings: ({ agedRoughness }, pipes) => {
       const half = Math.min(...pipes.map(({ bore }) => bore)) / 2;

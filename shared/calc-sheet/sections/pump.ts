@@ -1,7 +1,7 @@
 import type { Quantity } from "../../../src/basis/quantities.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import type { PumpKey } from "../../duty/duty-text.ts";
-import { FIELDS } from "../../duty/fields.ts";
+import { FIELDS, fieldsOf } from "../../duty/fields.ts";
 import { bareNumber } from "../../duty/read-amount.ts";
 import { type Handle, handles, product, type TableOf } from "../expression.ts";
 import { figure, type InputItem, type InputTableItem, type PlanItem } from "../plan.ts";
@@ -70,6 +70,8 @@ export function chosenPump(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...(impellerDiameter === undefined
       ? []
       : [running(PUMP.runningDiameter, "Impeller as fitted", PUMP.curveDiameter, PUMP.trimRatio, "Impeller")]),
+    // What it was ranked by, where somebody stated that.
+    ...stated(duty, ...fieldsOf("ranking").filter((key) => !["assumed", "blank"].includes(duty.state[key]))),
   ];
 }
 

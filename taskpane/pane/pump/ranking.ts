@@ -6,6 +6,7 @@ import { isSlurry } from "../../../shared/duty/slurry.ts";
 import { andThen, type Result } from "../../../src/basis/result.ts";
 import type { Selection } from "../../../src/pump/selection.ts";
 import type { SelectionDuty } from "../../../src/pump/selection-duty.ts";
+import { SCORE_WEIGHTS, type ScoreWeights } from "../../../src/pump/selection-score.ts";
 import { rankedForStation, stationAsked } from "../../../src/station/station-ranking.ts";
 import type { Candidates } from "./candidates.ts";
 
@@ -55,10 +56,22 @@ function rank(typed: DutyText, candidates: Candidates): Ranking | undefined {
   const station = andThen(rankingCases(duty), stationAsked);
   if (!station.ok) return { duty, asked: undefined, otherCases: [], selection: station };
   const [{ duty: asked, headRatio }, ...others] = station.value.cases;
+  const { speedControl, pressureAllowed } = duty;
   const selection = rankedForStation(station.value, {
     pumps: candidates.pumps,
-    ...(duty.speedControl !== undefined && { speedControl: duty.speedControl }),
+    weights: weightsOf(duty),
+    ...(speedControl !== undefined && { speedControl }),
+    ...(pressureAllowed !== undefined && { greatestPressure: pressureAllowed }),
   });
   const otherCases = others.map((one) => one.duty.name ?? "");
   return { duty, asked, otherCases, selection, ...(isSlurry(duty) && { headRatio }) };
+}
+
+function weightsOf({ weightEfficiency, weightNearness, weightNpshMargin, weightTrim }: Duty): ScoreWeights {
+  return {
+    efficiency: weightEfficiency ?? SCORE_WEIGHTS.efficiency,
+    nearness: weightNearness ?? SCORE_WEIGHTS.nearness,
+    npshMargin: weightNpshMargin ?? SCORE_WEIGHTS.npshMargin,
+    trim: weightTrim ?? SCORE_WEIGHTS.trim,
+  };
 }

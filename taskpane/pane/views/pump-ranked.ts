@@ -89,6 +89,7 @@ export function figuresOf(ranked: RankedPump, units: UnitSetName): readonly Rank
   const say = (quantity: Quantity, value: number | undefined): string =>
     value === undefined ? "not given" : amountText(amount(quantity, value), units);
   const { flow, head, efficiency, bestFlowRatio, npshRequired, npshMargin, power, speed, diameter, running } = ranked;
+  const { shutInPressure, decidedIn } = ranked;
   return [
     { label: "Flow", text: say("flow", flow) },
     { label: "Head", text: say("head", head) },
@@ -97,8 +98,10 @@ export function figuresOf(ranked: RankedPump, units: UnitSetName): readonly Rank
     { label: "NPSH required", text: say("head", npshRequired) },
     { label: "NPSH margin", text: npshMargin === undefined ? "not known" : say("head", npshMargin) },
     { label: "Shaft power", text: say("power", power) },
+    { label: "Against a shut valve", text: say("gaugePressure", shutInPressure) },
     { label: "Speed", text: say("speed", speed), ...asDrawn(speed, running.speedRatio) },
     { label: "Impeller", text: say("size", diameter), ...asDrawn(diameter, running.trimRatio) },
+    ...(decidedIn === undefined ? [] : [{ label: "Does worst in", text: decidedIn }]),
   ];
 }
 

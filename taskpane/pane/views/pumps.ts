@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Duty } from "../../../shared/duty/duty.ts";
+import { fieldsOf } from "../../../shared/duty/fields.ts";
 import { reasonText } from "../../../shared/pump-table/reason-text.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import { amountText, figures } from "../../../shared/text/words.ts";
@@ -9,10 +10,13 @@ import type { LeftOutPump, RankedPump } from "../../../src/pump/selection.ts";
 import type { PaneContext, Step } from "../context.ts";
 import type { Candidates } from "../pump/candidates.ts";
 import { type Ranking, rankingOf } from "../pump/ranking.ts";
+import { fieldView } from "./field.ts";
 import { findingsView } from "./findings.ts";
 import { compareView } from "./pump-compare.ts";
 import { rankedPumpView } from "./pump-ranked.ts";
 import { pumpSourceView } from "./pump-source.ts";
+
+const FIELDS = fieldsOf("ranking");
 
 /** Ranked pumps in sight; the others are a step away. */
 const FIRST_SHOWN = 4;
@@ -21,17 +25,27 @@ const FIRST_SHOWN = 4;
 export const pumps: Step = {
   key: "pumps",
   title: "Pumps to choose from",
-  holds: ["pumps"],
+  holds: [...FIELDS, "pumps"],
   brief: ({ state }) => {
     const { candidates } = state.offers;
     return candidates === undefined ? "" : counted(candidates.pumps.length, "pump", "pumps");
   },
   view: (context) => {
     const { candidates } = context.state.offers;
-    return html`${pumpSourceView(context)}
+    return html`${pumpSourceView(context)} ${decidesView(context)}
     ${candidates === undefined ? nothing : rankingView(context, candidates)}`;
   },
 };
+
+/** What the pumps are ranked by. */
+function decidesView(context: PaneContext): TemplateResult {
+  return html`<h3>What decides the ranking</h3>
+    <p class="hint">
+      Pumps that keep every rule come first; then a score of four parts by these weights, the usual ones where left blank. Of
+      several cases the one a pump does worst in counts.
+    </p>
+    ${FIELDS.map((key) => fieldView(context, key))}`;
+}
 
 function rankingView(context: PaneContext, candidates: Candidates): TemplateResult {
   const ranking = rankingOf(context.state.duty, candidates);

@@ -127,8 +127,14 @@ describe("the ranking in the pane and RANKPUMPS", () => {
     },
   );
 
-  it("say the same of the quarry sample without its range", () => {
-    const stated = { ...QUARRY.fields, leastStaticHead: "", greatestStaticHead: "", agedRoughness: "" };
+  const WEIGHTS = { weightEfficiency: "100", weightNearness: "0", weightNpshMargin: "0", weightTrim: "0" };
+
+  it.each([
+    { what: "without its range", own: {}, weights: null, pressure: null },
+    { what: "by efficiency alone", own: WEIGHTS, weights: [[100, 0, 0, 0]], pressure: null },
+    { what: "with 55 psi behind the pumps", own: { pressureAllowed: "55" }, weights: null, pressure: 55 },
+  ])("say the same of the quarry sample $what", ({ own, weights, pressure }) => {
+    const stated = { ...QUARRY.fields, leastStaticHead: "", greatestStaticHead: "", agedRoughness: "", ...own };
     const { fields, suctionLine, dischargeLine } = { ...QUARRY, fields: stated };
     const number = (text: string): number => Number(text.replace(",", ""));
     const cells = inCells([
@@ -148,12 +154,16 @@ describe("the ranking in the pane and RANKPUMPS", () => {
       fields.frictionMargin === "" ? null : `${number(fields.frictionMargin)} %`,
       fields.npshMargin === "" ? null : number(fields.npshMargin),
       fields.service === "" ? null : fields.service,
+      pressure,
       null,
       null,
-      null,
-      null,
+      weights,
       "US",
     ]);
-    expectAlike(cells, inPane({ ...QUARRY, fields: stated }));
+    const pane = inPane({ ...QUARRY, fields: stated });
+    expectAlike(cells, pane);
+    expect(pane.some(([, , , , , against]) => String(against).includes("against a shut valve"))).toBe(
+      pressure !== null,
+    );
   });
 });
