@@ -5,6 +5,7 @@ import type { LiquidState } from "../liquid/liquid.ts";
 import { standardAtmosphere } from "../site/atmosphere.ts";
 import { gradeLineRemarks } from "./grade-line-remarks.ts";
 import { type GradeLineInput, type GradePoint, highestSiphon, vertexState } from "./grade-point.ts";
+import { heightOver } from "./height-over.ts";
 import { type March, march, startOf } from "./march.ts";
 import { altitudeAt, checkedRoute, isAltitudeKnown, type Route } from "./route.ts";
 
@@ -56,8 +57,8 @@ function pointsOf(
     const energyGrade = startHead - (lost[i] as number);
     const hydraulicGrade = energyGrade - (arriving[i] as number);
     const leastGrade = Math.min(hydraulicGrade, energyGrade - (lostAfter[i] as number) - (leaving[i] as number));
-    const pressure = weight * (hydraulicGrade - elevation);
-    const leastPressure = weight * (leastGrade - elevation);
+    const pressure = weight * heightOver(hydraulicGrade, elevation);
+    const leastPressure = weight * heightOver(leastGrade, elevation);
     const atmosphericPressure = air[i] as number;
     const state = vertexState({
       gaugePressure: leastPressure,

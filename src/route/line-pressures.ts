@@ -7,6 +7,7 @@ import { withPassedOn } from "../pressure/passed-on-surge.ts";
 import { drainDown } from "./drain-down.ts";
 import { gradeLine } from "./grade-line.ts";
 import type { GradePoint } from "./grade-point.ts";
+import { heightOver } from "./height-over.ts";
 import { march } from "./march.ts";
 import { type Route, type RouteVertex, reachesOf } from "./route.ts";
 
@@ -123,7 +124,7 @@ function pressuresOf(
   return surges.map((surge, i) => {
     const ends = [i, i + 1];
     const over = (grade: (end: number) => number): readonly number[] =>
-      ends.map((end) => weight * (grade(end) - (vertices[end] as RouteVertex).elevation));
+      ends.map((end) => weight * heightOver(grade(end), (vertices[end] as RouteVertex).elevation));
     const [from, to] = ends.map((end) => points[end] as GradePoint) as [GradePoint, GradePoint];
     const runningEnds = [Math.max(from.pressure, from.leastPressure), to.pressure];
     const running = Math.max(...runningEnds);

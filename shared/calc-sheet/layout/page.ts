@@ -26,6 +26,14 @@ export interface TablePlace {
   readonly columns: Readonly<Record<string, number>>;
 }
 
+const STYLE_OF = {
+  number: (format: string) => resultStyle(format, false),
+  main: (format: string) => resultStyle(format, true),
+  // A figure or the verdict in its place: either stands at its own side of the cell.
+  verdict: (format: string): StyleSpec => ({ ...STYLES.verdict, numFmt: format }),
+  working: workingStyle,
+} as const;
+
 /** The sheet while it is filled from the top down: cells, styles and where each keyed cell came to stand. */
 export class Page {
   readonly plan: CalcSheetPlan;
@@ -239,10 +247,10 @@ export class Page {
     this.#breaks.push(this.row);
   }
 
-  numberStyle(quantity: Quantity | undefined, kind: "number" | "main" | "working" = "number"): string {
+  numberStyle(quantity: Quantity | undefined, kind: keyof typeof STYLE_OF = "number"): string {
     const format = numberFormat(quantity, this.plan.unitSet);
     const key = `${kind} ${format}`;
-    this.#styles[key] ??= kind === "working" ? workingStyle(format) : resultStyle(format, kind === "main");
+    this.#styles[key] ??= STYLE_OF[kind](format);
     return key;
   }
 

@@ -78,7 +78,7 @@ export function placeResult(page: Page, item: ResultItem): void {
     VALUE,
     expression,
     key,
-    bad.length === 0 ? page.numberStyle(quantity, main ? "main" : "number") : "verdict",
+    bad.length === 0 ? page.numberStyle(quantity, main ? "main" : "number") : page.numberStyle(quantity, "verdict"),
   );
   if (quantity !== undefined) {
     page.put(UNIT, { v: printedUnit(quantity, page.plan.unitSet), style: main ? "unitMain" : "unit" });

@@ -2,7 +2,7 @@ import { headerText } from "../../catalogue/call.ts";
 import { isCellError } from "../../cells/cell.ts";
 import { tableCell } from "../expression.ts";
 import type { InputTableItem, SpillItem, TableItem, WorkingItem } from "../plan.ts";
-import { CHART_ROWS, COLUMNS, LABEL, LAST, LINE_HEIGHT, REMARK, UNIT, VALUE, WORKING } from "./columns.ts";
+import { CHART_ROWS, COLUMNS, LABEL, LAST, LINE_HEIGHT, linesOf, REMARK, UNIT, VALUE, WORKING } from "./columns.ts";
 import type { Page } from "./page.ts";
 import { badTexts, flag } from "./rows.ts";
 
@@ -35,12 +35,12 @@ export function placeInputTable(page: Page, table: InputTableItem): void {
 /** A printed table: labels, then worked figures and texts across the page. */
 export function placeTable(page: Page, table: TableItem): void {
   page.put(LABEL, { v: table.heading, style: "tableHeadText" });
-  table.columns.forEach(({ label, quantity }, i) => {
-    const style = VALUE + i === UNIT ? "tableHeadText" : "tableHead";
-    page.put(VALUE + i, { v: headerText(label, quantity, page.plan.unitSet), style });
+  const heads = table.columns.map(({ label, quantity }) => headerText(label, quantity, page.plan.unitSet));
+  heads.forEach((v, i) => {
+    page.put(VALUE + i, { v, style: isTextColumn(table, i) ? "tableHeadText" : "tableHead" });
   });
-  page.height(LINE_HEIGHT * 2);
-  page.row += 1;
+  const lines = heads.map((text, i) => linesOf(text, COLUMNS[VALUE + i] ?? 0));
+  page.next(table.heading, COLUMNS[LABEL], Math.max(...lines));
   const top = page.row;
   table.rows.forEach(({ label, cells }, i) => {
     page.put(LABEL, { v: label, style: "label" });
@@ -48,7 +48,6 @@ export function placeTable(page: Page, table: TableItem): void {
       const expression = cells[j];
       if (expression === undefined) return;
       const cell = tableCell(table.key, i, key);
-      const isWide = VALUE + j === UNIT;
       page.keep(cell, VALUE + j);
       if (expression.op === "stated") {
         const { value } = expression;
@@ -56,7 +55,7 @@ export function placeTable(page: Page, table: TableItem): void {
         page.put(VALUE + j, { v: isCellError(value) ? value.error : value, style });
         return;
       }
-      page.formula(VALUE + j, expression, cell, isWide ? "tableText" : page.numberStyle(quantity));
+      page.formula(VALUE + j, expression, cell, isTextColumn(table, j) ? "tableText" : page.numberStyle(quantity));
       flag(page, VALUE + j, badTexts(expression), badBelow);
     });
     page.next(label, COLUMNS[LABEL]);
@@ -68,6 +67,11 @@ export function placeTable(page: Page, table: TableItem): void {
     bottom,
     columns: columnsFrom(VALUE, table.columns),
   });
+}
+
+/** The wide column holds texts where its figures are of no quantity. */
+function isTextColumn({ columns }: TableItem, column: number): boolean {
+  return VALUE + column === UNIT && columns[column]?.quantity === undefined;
 }
 
 /** A spilled table or record beside the printed page. */

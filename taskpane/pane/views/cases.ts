@@ -71,11 +71,10 @@ function caseView(context: PaneContext, one: CaseText, at: number): TemplateResu
         <button
           type="button"
           aria-label="Copy ${name}"
-          title="Copy"
           ?disabled=${(context.state.duty.cases ?? []).length >= MOST_CASES}
           @click=${() => send({ type: "case-added", copyOf: at })}
         >
-          ⧉
+          Copy
         </button>
         <button
           type="button"

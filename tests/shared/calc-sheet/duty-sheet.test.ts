@@ -7,6 +7,7 @@ import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { boxOf } from "../../../shared/ports/a1.ts";
 import type { SheetSpec } from "../../../shared/ports/sheet-spec.ts";
+import { bypass } from "../../support/bypass.ts";
 import { dutyRead, dutyText } from "../../support/duty-of.ts";
 import { longestChain } from "../../support/longest-chain.ts";
 
@@ -38,6 +39,12 @@ const STATED = dutyText(
     dischargeLine: [{ pipe: "ID 303.18 mm rough 0.01 mm", length: "1600", fittings: "K 8.0, 1 exit" }],
   },
 );
+
+/** A line that climbs over a levee and falls to its outlet. */
+const LEVEE_LINE = [
+  { pipe: "18in HDPE DR17", length: "2000", fittings: "1 swing check", level: "640" },
+  { pipe: "18in HDPE DR17", length: "2200", fittings: "1 exit", level: "612" },
+];
 
 describe("the calc sheet of a duty", () => {
   it("adds up to the head of a published-method case worked out elsewhere", () => {
@@ -82,6 +89,22 @@ describe("the calc sheet of a duty", () => {
     });
     expect(outside).toEqual([]);
   });
+
+  it.each([...samples, { name: "a line with levels", typed: bypass({}, { dischargeLine: LEVEE_LINE }) }])(
+    "prints every worked figure in a number format: $name",
+    ({ typed }) => {
+      const sheet = sheetOf(typed);
+      const raw = sheet.cells.filter(
+        ({ f, cached, style }) =>
+          f !== undefined &&
+          typeof cached === "number" &&
+          !Number.isInteger(cached) &&
+          style !== undefined &&
+          sheet.styles[style]?.numFmt === undefined,
+      );
+      expect(raw.map(({ at, cached, style }) => [at, cached, style])).toEqual([]);
+    },
+  );
 
   it.each(samples)("puts nothing in a cell twice, save the frame of a spill: $name", ({ typed }) => {
     const seen = new Map<string, number>();

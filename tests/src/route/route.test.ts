@@ -108,6 +108,16 @@ describe("laws of the route", () => {
     );
   });
 
+  it("a free outlet is under no pressure, to the last digit", () => {
+    fc.assert(
+      fc.property(level, level, flow, (summit, outlet, q) => {
+        const route = routeOf([run(200, summit), run(300, outlet, fittingOf(1, true))]);
+        const points = value(gradeLine({ flow: q, route, startHead: null, liquid: COLD_WATER }));
+        expect(points.at(-1)?.pressure).toBe(0);
+      }),
+    );
+  });
+
   it("levels between the same ends change no head running full", () => {
     fc.assert(
       fc.property(level, level, flow, (one, other, q) => {
