@@ -3,7 +3,7 @@ import type { Finding } from "../../src/basis/result.ts";
 import { toEngine } from "../../src/basis/units.ts";
 import { cell, type Handle } from "../calc-sheet/expression.ts";
 import { HEAD } from "../calc-sheet/sections/head.ts";
-import { LINES } from "../calc-sheet/sections/lines.ts";
+import { LINES, VOLUME } from "../calc-sheet/sections/lines.ts";
 import { LIQUID_FIGURES } from "../calc-sheet/sections/liquid.ts";
 import { NPSH } from "../calc-sheet/sections/npsh.ts";
 import { minimumFlowMark } from "../calc-sheet/sections/slurry-lines.ts";
@@ -15,9 +15,16 @@ import { type Worked, workedDuty } from "./worked-duty.ts";
 
 export type { Worked };
 
-const FIGURES = { ...LIQUID_FIGURES, ...HEAD, ...NPSH };
-/** Only where NPSH required is stated, or solids are. */
-type IfStated = "npshDifference" | "npshVerdict" | "greatestLift" | "npshRequiredOnSlurry" | "waterHead";
+const FIGURES = { ...LIQUID_FIGURES, ...HEAD, ...NPSH, ...VOLUME };
+/** Only where NPSH required is stated, or solids are, or both lines. */
+type IfStated =
+  | "npshDifference"
+  | "npshVerdict"
+  | "greatestLift"
+  | "npshRequiredOnSlurry"
+  | "waterHead"
+  | "suctionVolume"
+  | "runningVolume";
 const SEGMENT = ["bore", "velocity", "reynolds", "pipeHead", "fittingHead"] as const;
 
 /** The worked cells of a run. */
@@ -53,12 +60,14 @@ export function headAndSuction(duty: Duty): HeadAndSuction {
           Worked
         >,
     );
-  const { npshDifference, npshVerdict, greatestLift, npshRequiredOnSlurry, waterHead, ...always } = FIGURES;
+  const { npshDifference, npshVerdict, greatestLift, npshRequiredOnSlurry, waterHead, ...rest } = FIGURES;
+  const { suctionVolume, runningVolume, ...always } = rest;
   const curve = worked.cells.get(SYSTEM_CURVE.key);
   const points = curve !== undefined && isRange(curve) ? curve.slice(1) : [];
   return {
     ...read(always, figure),
     ...read({ npshDifference, npshVerdict, greatestLift, npshRequiredOnSlurry, waterHead }, figureWhereGiven),
+    ...read({ suctionVolume, runningVolume }, figureWhereGiven),
     suctionLine: segments("suctionLine"),
     dischargeLine: segments("dischargeLine"),
     minimumFlow: minimumOf(duty, figure),

@@ -1,9 +1,9 @@
 import { BOOSTERS as BOOSTERS_ENTRY } from "../../catalogue/entries/boosters.ts";
 import { type Duty, type DutyPump, pumpsInSeries } from "../../duty/duty.ts";
-import { callOf, cell, constant, type Expression, part, range, spillOf, tableOf } from "../expression.ts";
+import { callOf, cell, constant, type Expression, ifNumber, part, range, spillOf, tableOf } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type ColumnFacts, type PlanItem, spill, statement, type WorkingItem, working } from "../plan.ts";
-import { leastSystem, recordOf } from "./duty-cases.ts";
+import { leastSystem, NOT_GIVEN, recordOf } from "./duty-cases.ts";
 import { liquidOfDuty, otherAsPumped } from "./other-curves.ts";
 import { otherCells } from "./other-pump-inputs.ts";
 import { stageCell, stageInputs, stagesOf } from "./pressure-stages.ts";
@@ -50,9 +50,14 @@ export function boosters(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     inletPressure: "gaugePressure",
     outletPressure: "gaugePressure",
     npshAvailable: "head",
+    npshRequired: "head",
     verdict: null,
   });
-  const labels = ["head", "gauge at its inlet", "gauge at its outlet", "NPSHA", "inlet"];
+  const labels = ["head", "gauge at its inlet", "gauge at its outlet", "NPSHA", "NPSHR", "inlet"];
+  const cellOf = (key: (typeof shown)["columns"][number]["key"], row: number): Expression => {
+    const found = part(BOOSTERS, key, row);
+    return key === "npshRequired" ? ifNumber(found, found, NOT_GIVEN) : found;
+  };
   return [
     { kind: "section", id: "boosters", text: `Pumps along the line, ${one.words}` },
     ...stageInputs(duty).filter(({ kind }) => kind === "input"),
@@ -65,7 +70,7 @@ export function boosters(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       columns: shown.columns.map((column, i) => ({ ...column, label: labels[i] as string })),
       rows: Array.from({ length: count }, (_, row) => ({
         label: `Stage ${row + 1}`,
-        cells: shown.columns.map(({ key }) => part(BOOSTERS, key, row)),
+        cells: shown.columns.map(({ key }) => cellOf(key, row)),
       })),
     },
     statement(

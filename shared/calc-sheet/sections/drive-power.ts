@@ -138,12 +138,12 @@ function reached(
   cubed: readonly Expression[],
 ): readonly PlanItem[] {
   const pumped = dutyCases(duty).filter(({ isClear }) => !isClear);
-  const flow = greatest(
-    ...pumped.map((one) => ofOnePump(one, duty, "flow")),
-    ...(ratios.length === 0 ? [] : [ratio(part(TOP, "flow"), SIDE_BY_SIDE)]),
-  );
   const curveEnd = part(MAX_POWER, "endFlow");
   const isRaised = ratios.length > 0;
+  // How far it runs at its greatest speed beside unlike pumps is not worked out: to the end of its curve at most.
+  const isUnlike = duty.otherPumps.length > 0;
+  const atMost = isUnlike ? product(curveEnd, ...ratios) : ratio(part(TOP, "flow"), SIDE_BY_SIDE);
+  const flow = greatest(...pumped.map((one) => ofOnePump(one, duty, "flow")), ...(isRaised ? [atMost] : []));
   const hasFlush = isSlurry(duty);
   const flush = hasFlush ? onClearLiquid(duty, isRaised, cubed) : [];
   const withFlush = (power: Expression): Expression => (hasFlush ? greatest(power, POWER.clearPower) : power);
@@ -155,12 +155,12 @@ function reached(
     ),
   );
   return [
-    ...(ratios.length === 0 ? [] : [spill(TOP, "Operating point at the maximum speed", atTop(duty, pump))]),
+    ...(isRaised && !isUnlike ? [spill(TOP, "Operating point at the maximum speed", atTop(duty, pump))] : []),
     figure(
       POWER.reachedFlow,
       "Greatest flow of one pump",
       whereAnswered(flow, product(curveEnd, ...ratios)),
-      `Of all states of the duty${ratios.length === 0 ? "" : ", and at the maximum speed"}; the end of the curve where one has no operating point.`,
+      `Of all states of the duty${isRaised ? `, and at the maximum speed${isUnlike ? " the end of the curve, for unlike pumps run beside it" : ""}` : ""}; the end of the curve where one has no operating point.`,
     ),
     spill(REACHED, "Greatest power up to the flow reached, as on water", call),
     ...flush,

@@ -2,7 +2,7 @@ import { MINSPEED } from "../../catalogue/entries/variable-speed.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { callOf, cell, type Expression, handles, part, ratio, spillOf, sum } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { figure, type PlanItem, remark, spill } from "../plan.ts";
+import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
 import { HEAD_CURVE } from "./drawn-curves.ts";
 import { isOnDrive } from "./drive-motor.ts";
 import { greatestSpeedOf } from "./drive-power.ts";
@@ -29,10 +29,16 @@ export function variesSpeed(duty: Duty): boolean {
   return isOnDrive(duty) || isRaised || state.leastSpeed !== "blank";
 }
 
+const BESIDE_OTHERS = statement(
+  "Beside unlike pumps the least speed is NOT worked out: slowed down, the pump must still reach the head that the others hold at the header, or it is held shut and heats. SPEEDTABLE works it out, with fixed pumps beside it.",
+);
+
 /** The slowest the pump delivers at, and how far its speed is turned down. */
 export function speedRange(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   if (pump.speed === undefined || !variesSpeed(duty)) return [];
   const isMotor = duty.driver === "motor";
+  const inputs = stated(duty, "leastSpeed", "greatestSpeed", "supplyFrequency", "motorStart");
+  if (duty.otherPumps.length > 0) return [...inputs, BESIDE_OTHERS, ...turndown(duty, greatestSpeedOf(duty, pump))];
   const highest = duty.state.greatestStaticHead === "blank" ? HEAD.staticHead : FIELD.greatestStaticHead;
   const call = callOf(MINSPEED, {
     staticHead: sum(highest, HEAD.pressureHead),
@@ -42,7 +48,7 @@ export function speedRange(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   });
   const hasFrequency = isMotor && duty.state.supplyFrequency !== "blank";
   return [
-    ...stated(duty, "leastSpeed", "greatestSpeed", "supplyFrequency", "motorStart"),
+    ...inputs,
     spill(LEAST, "Least speed that delivers", call),
     figure(
       DRIVE_SPEED.speedOfNoFlow,

@@ -29,7 +29,7 @@ import {
 } from "../plan.ts";
 import { hasLevels, hasShares, shareOfEach } from "./line-shares.ts";
 import { inUnitSet, waitingFor } from "./stated-input.ts";
-import { byArrangement } from "./station.ts";
+import { byArrangement, pumpsOfAll } from "./station.ts";
 
 type WorkedKey = "bore" | "velocity" | "reynolds" | "pipeHead" | "fittingHead" | "water";
 
@@ -132,7 +132,8 @@ export function lineTable(duty: Duty, key: LineKey): readonly PlanItem[] {
   return [{ kind: "section", id: key, text: label }, table, ...volumes(duty, key)];
 }
 
-const VOLUME = handles({ suctionVolume: "volume", runningVolume: "volume" });
+/** Worked cells of the volumes. */
+export const VOLUME = handles({ suctionVolume: "volume", runningVolume: "volume" });
 
 /** What a pump has to draw, and what has to be filled, once both lines are stated. */
 function volumes(duty: Duty, line: LineKey): readonly PlanItem[] {
@@ -158,7 +159,7 @@ function volumes(duty: Duty, line: LineKey): readonly PlanItem[] {
       sum(
         ...(["suctionLine", "dischargeLine"] as const).flatMap((of) =>
           water(of, (runs, { share }) =>
-            share === "each" ? byArrangement(duty, constant(1), FIELD.pumpsRunning) : constant(runs),
+            share === "each" ? byArrangement(duty, constant(1), pumpsOfAll(duty)) : constant(runs),
           ),
         ),
       ),

@@ -1,11 +1,12 @@
 import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
 import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { cell, constant, type Expression, extreme, greatest, handles, product, ratio } from "../expression.ts";
+import { cell, constant, type Expression, extreme, greatest, handles, product, ratio, sum } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, statement } from "../plan.ts";
 import { SPECIFIC_GRAVITY } from "./drawn-curves.ts";
 import { otherGreatestHead } from "./other-pump-inputs.ts";
+import { suctionOver } from "./other-suction.ts";
 import { PUMP, PUMP_CURVE } from "./pump.ts";
 
 /** Worked cells of the greatest head. */
@@ -78,11 +79,14 @@ export function greatestHead(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const square = (of: Expression) => [of, of] as const;
   const top = extreme("columnGreatest", PUMP_CURVE, "head", "not given");
   // Side by side the strongest of them all stands on header and line.
-  const others = duty.arrangement === "series" ? [] : duty.otherPumps.map(otherGreatestHead);
+  const others =
+    duty.arrangement === "series"
+      ? []
+      : duty.otherPumps.map((other) => sum(otherGreatestHead(other), suctionOver(duty, other)));
   const own = product(top, ...square(PUMP.speedRatio), ...square(PUMP.trimRatio));
   const asItRuns: readonly [Expression, string] = [
     others.length === 0 ? own : greatest(own, ...others),
-    `Anywhere on its curve as it runs, at zero flow or not${others.length === 0 ? "" : "; of all pumps of the station the greatest"}.`,
+    `Anywhere on its curve as it runs, at zero flow or not${others.length === 0 ? "" : "; of all pumps of the station the greatest, over the source of the duty"}.`,
   ];
   const raised: typeof asItRuns = [
     product(GREATEST.topOfCurve, ...counted.flatMap(square)),

@@ -25,6 +25,7 @@ import { FIELD } from "../field-handles.ts";
 import { type ColumnFacts, figure, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
 import { SPECIFIC_GRAVITY } from "./drawn-curves.ts";
 import { otherCells, otherGreatestHead } from "./other-pump-inputs.ts";
+import { highestSource, suctionOver } from "./other-suction.ts";
 import { GREATEST, isHighIdleAssumed } from "./pressure-head.ts";
 import { SERIES, SERIES_AT_BEST, seriesTable, stageCell, stagesOf } from "./pressure-stages.ts";
 import { PUMP } from "./pump.ts";
@@ -41,7 +42,7 @@ interface Source {
 /** The source at its highest, and the first pump of the set. */
 function sourceOf(duty: Duty): Source {
   return {
-    sourceLevel: duty.state.highestSourceLevel === "blank" ? FIELD.sourceLevel : FIELD.highestSourceLevel,
+    sourceLevel: highestSource(duty),
     pumpLevel: stageCell(stagesOf(duty), 1, "level") ?? FIELD.pumpLevel,
   };
 }
@@ -58,8 +59,7 @@ export function suctionCall(duty: Duty): Call {
 
 /** Pressure at the first suction nozzle with no flow, by the source and as stated. */
 export function suctionItems(duty: Duty): readonly PlanItem[] {
-  const { elevation, gaugePressure } = UNIT_SETS[duty.unitSet];
-  const weight = (SPECIFIC_GRAVITY_REFERENCE * STANDARD_GRAVITY * elevation.factor) / gaugePressure.factor;
+  const weight = weightIn(duty);
   const { sourceLevel, pumpLevel } = sourceOf(duty);
   const column = product(difference(sourceLevel, pumpLevel), SPECIFIC_GRAVITY, constant(weight));
   const isStated = duty.state.greatestSuctionPressure !== "blank";
@@ -157,7 +157,7 @@ function otherTables(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   return [
     ...pumps.flatMap((other) => {
       const series = otherSeries(other);
-      const call = nozzleCall(duty, pump, "careful", series);
+      const call = nozzleCall(duty, pump, "careful", series, otherSuction(duty, other));
       return [series, spill(otherClasses(other), `Pressure and class at the nozzles of ${other.name}`, call, 3)];
     }),
     {
@@ -177,6 +177,18 @@ function otherTables(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       ),
     },
   ];
+}
+
+/** Pressure at its suction: that of the duty, over or under it by what its own source gives. */
+function otherSuction(duty: Duty, other: DutyOtherPump): Expression {
+  const over = product(suctionOver(duty, other), SPECIFIC_GRAVITY, constant(weightIn(duty)));
+  return greatest(constant(0), sum(suctionPressureCell(duty), over));
+}
+
+/** Pressure of a column of water of one unit of level, in the unit set's own units. */
+function weightIn({ unitSet }: Duty): number {
+  const { elevation, gaugePressure } = UNIT_SETS[unitSet];
+  return (SPECIFIC_GRAVITY_REFERENCE * STANDARD_GRAVITY * elevation.factor) / gaugePressure.factor;
 }
 
 /** The one row that NOZZLECLASSES takes of a further pump. */
@@ -207,12 +219,13 @@ export function nozzleCall(
   pump: DutyPump,
   end: "careful" | "atBest",
   series: { readonly key: string } = end === "atBest" && isHighIdleAssumed(duty, pump) ? SERIES_AT_BEST : SERIES,
+  suctionPressure = suctionPressureCell(duty),
 ): Call {
   const { state } = duty;
   const isBest = end === "atBest";
   return callOf(NOZZLECLASSES, {
     pumps: range(series),
-    suctionPressure: suctionPressureCell(duty),
+    suctionPressure,
     flangeMaterial: FIELD.casingMaterial,
     flangeClass: FIELD.flangeClass,
     SG: SPECIFIC_GRAVITY,

@@ -10,6 +10,7 @@ import { figure, type InputItem, type PlanItem, statement } from "../plan.ts";
 import { CASE_ENERGY, CASE_FUEL, caseElectricity, caseFuel, energyRow, hasCaseHours } from "./case-energy.ts";
 import { DRIVE_ENGINE } from "./drive-engine.ts";
 import { DRIVE_MOTOR, isOnDrive } from "./drive-motor.ts";
+import { POWER } from "./drive-power.ts";
 import { money, withCurrency } from "./money.ts";
 import { POINT } from "./operating-point.ts";
 import { basisOf, stated, statedNumber } from "./stated-input.ts";
@@ -131,17 +132,25 @@ function driveEfficiency(duty: Duty): readonly PlanItem[] {
 function fuel(duty: Duty): readonly PlanItem[] {
   if (hasCaseHours(duty)) return fuelOfCases(duty);
   const rate = DRIVE_ENGINE.operatingFuelRate;
-  const ofYear = [rate, FIELD.pumpsRunning, FIELD.runningHours];
+  // Engines of unlike pumps burn alike by their power.
+  const isUnlike = duty.otherPumps.length > 0;
+  const engines = isUnlike ? ratio(POINT.operatingPower, POWER.powerOfOne) : FIELD.pumpsRunning;
+  const ofYear = [rate, engines, FIELD.runningHours];
   const priced = unitOf(pricedVolume(duty.unitSet)).factor / UNIT_SETS[duty.unitSet].volume.factor;
+  // A further pump whose curve gives no efficiency leaves the power of all unknown.
+  const whereKnown = (met: Expression): Expression =>
+    whereNumber(rate, isUnlike ? whereNumber(POINT.operatingPower, met) : met);
   return [
     ...priceOfFuel(duty),
     figure(
       RUNNING.fuelOfYear,
       "Fuel in a year",
-      whereNumber(rate, product(...ofYear, ...(priced === 1 ? [] : [constant(priced)]))),
-      "Fuel of one engine in operation × pumps × hours.",
+      whereKnown(product(...ofYear, ...(priced === 1 ? [] : [constant(priced)]))),
+      isUnlike
+        ? "Fuel of the engine of the chosen pump × shaft power of all pumps over its own × hours: all engines taken as alike by their power."
+        : "Fuel of one engine in operation × pumps × hours.",
     ),
-    ...costOf(duty, whereNumber(rate, product(...ofYear, FIELD.fuelPrice)), "Times the price of the fuel."),
+    ...costOf(duty, whereKnown(product(...ofYear, FIELD.fuelPrice)), "Times the price of the fuel."),
   ];
 }
 

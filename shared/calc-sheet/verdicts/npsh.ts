@@ -16,7 +16,7 @@ import { POINT } from "../sections/operating-point.ts";
 import { hasSuctionSpecificSpeed, KIND } from "../sections/pump-figures.ts";
 import { type Criterion, type LimitFacts, limitOf, openPoint, worded } from "./criterion.ts";
 import { openOfDuty, runsIn } from "./head.ts";
-import { stationNpsh } from "./station.ts";
+import { boosterNpsh, stationNpsh } from "./station.ts";
 
 /** NPSH available against that required with its margin, in every state that the duty covers. */
 export function npshCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
@@ -29,6 +29,7 @@ export function npshCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
   return [
     ...(isOnCurve ? dutyCases(duty).flatMap((one) => inState(one, duty)) : asTyped(duty)),
     ...stationNpsh(duty, pump),
+    ...boosterNpsh(duty, pump),
     ...(isOnCurve && duty.state.npshRequired !== "blank" ? [typedOff()] : []),
     ...(hasSuctionSpecificSpeed(pump) ? [suctionSpecificSpeed(duty)] : []),
     ...surface(duty),

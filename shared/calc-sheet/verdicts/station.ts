@@ -6,9 +6,17 @@ import { boostersMethod, LEAST_BOOSTER_INLET } from "../../../src/station/booste
 import { npshMarginMethod } from "../../../src/suction/npsh-margin.ts";
 import { type Duty, type DutyOtherPump, type DutyPump, pumpsInSeries } from "../../duty/duty.ts";
 import { holdsCheckValve } from "../../duty/line-questions.ts";
-import { cell, constant, type Expression, ifNumber, ifText, part } from "../expression.ts";
+import { cell, constant, difference, type Expression, ifNumber, ifText, part } from "../expression.ts";
 import { BOOSTERS, hasBoosters } from "../sections/boosters.ts";
-import { type DutyState, dutyCases, isStation, NOT_GIVEN, ofStationPump, recordOf } from "../sections/duty-cases.ts";
+import {
+  type DutyState,
+  dutyCases,
+  isStation,
+  leastSystem,
+  NOT_GIVEN,
+  ofStationPump,
+  recordOf,
+} from "../sections/duty-cases.ts";
 import { npshMarginBasis, npshMarginOver } from "../sections/npsh.ts";
 import { otherClasses, pumpsAbreast } from "../sections/pressure-nozzles.ts";
 import { STOPS, stopLabels } from "../sections/pump-stops.ts";
@@ -204,6 +212,46 @@ export function boosterCriteria(duty: Duty): readonly Criterion[] {
         limit: constant(fromEngine(LEAST_BOOSTER_INLET, unit)),
         broken: "check",
         why: "move the booster, or let the pump before it give more",
+      }),
+    ];
+  });
+}
+
+/** NPSH of every pump along the line but the first, which has that of the source. */
+export function boosterNpsh(duty: Duty, chosen: DutyPump): readonly Criterion[] {
+  if (!hasBoosters(duty)) return [];
+  const count = pumpsInSeries(duty);
+  const alike = count - duty.otherPumps.length;
+  const { suctionLift } = leastSystem(duty);
+  const isTyped = duty.state.npshMargin !== "blank";
+  return Array.from({ length: count - 1 }, (_, i) => i + 1).flatMap((row) => {
+    const { curve } = duty.otherPumps[row - alike] ?? chosen;
+    const when = `booster, stage ${row + 1}, running`;
+    if (curve.npshRequired === undefined) {
+      return [worded({ of: "npsh", state: "open", what: `${when}: its curve gives no NPSH required` })];
+    }
+    const available = part(BOOSTERS, "npshAvailable", row);
+    const required = part(BOOSTERS, "npshRequired", row);
+    const common = { of: "npsh", quantity: "head", mustBe: "at least" } as const;
+    return [
+      limitOf({
+        ...common,
+        what: "NPSH available",
+        found: available,
+        limit: ifNumber(required, required, NOT_GIVEN),
+        broken: "fail",
+        when,
+        why: "the booster cavitates and cannot run there: move it back along the line",
+      }),
+      limitOf({
+        ...common,
+        what: "NPSH margin",
+        found: difference(available, required),
+        limit: ifNumber(required, npshMarginOver(required, suctionLift, duty, chosen), NOT_GIVEN),
+        broken: isTyped ? "fail" : "check",
+        when: `${when}; margin ${npshMarginBasis(duty)}`,
+        why: isTyped ? "the margin asked for is not kept" : "cavitation is near",
+        ...(!isTyped && { cites: npshMarginMethod.cites[0] }),
       }),
     ];
   });

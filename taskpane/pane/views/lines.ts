@@ -1,6 +1,8 @@
+import { html, nothing, type TemplateResult } from "lit";
 import type { LineKey } from "../../../shared/duty/duty-text.ts";
-import type { Step } from "../context.ts";
+import type { PaneContext, Step } from "../context.ts";
 import { LINE_TITLES } from "../state.ts";
+import { figureView } from "./figure.ts";
 import { lineEditorView } from "./line-editor.ts";
 
 function lineStep(line: LineKey): Step {
@@ -12,8 +14,21 @@ function lineStep(line: LineKey): Step {
       const rows = state.duty[line].length;
       return rows === 1 ? "1 row" : `${rows} rows`;
     },
-    view: (context) => lineEditorView(context, line),
+    view: (context) =>
+      html`${lineEditorView(context, line)} ${line === "dischargeLine" ? volumesView(context) : nothing}`,
   };
+}
+
+/** What a pump draws out before it pumps, and what has to be filled, once both lines are stated. */
+function volumesView({ state, worked }: PaneContext): TemplateResult | typeof nothing {
+  const { suctionVolume, runningVolume } = worked.results;
+  const units = state.duty.unitSet;
+  if (suctionVolume === undefined || runningVolume === undefined) return nothing;
+  return html`<h3>Volumes</h3>
+    <dl class="figures">
+      ${figureView("Suction of one pump, drawn out to prime it", suctionVolume, "volume", units)}
+      ${figureView("Both lines in use, to fill", runningVolume, "volume", units)}
+    </dl>`;
 }
 
 export const suctionLine = lineStep("suctionLine");

@@ -224,6 +224,25 @@ describe("a second stage at mid height of a 90 m lift", () => {
   });
   const PRESSURES = {};
 
+  // By hand: −0.5 kPa at the inlet, 101.325 kPa of air and 2 kPa of vapour at 1028.1 kg/m³ leave 9.77 m.
+  it.each([
+    ["10.5", "fail"],
+    ["9.5", "check"],
+    ["4", "pass"],
+  ])("needs %s m of NPSH for a verdict of %s", (npshRequired, state) => {
+    const points = curve.points.map((point) => ({ ...point, npshRequired }));
+    const typed = mine("2: level 45 m, after row 1", { pump: { ...curve, points } });
+    near(number(cellsOf(typed), "boostersShown.1.npshAvailable"), (101.325 - 0.5 - 2) / (1.028146 * 9.80665), 2e-3);
+    expect(stateOf(dutyRead(typed), "npsh", /booster, stage 2/)).toBe(state);
+  });
+
+  it("leaves the NPSH of the second open where its curve gives none", () => {
+    const known = { ...curve, points: curve.points.map((point) => ({ ...point, npshRequired: "4" })) };
+    const single = mine("2: level 45 m, after row 1", { pump: known, otherPumps: [other(curve, { name: "second" })] });
+    const typed = { ...single, fields: { ...single.fields, pumpsRunning: "1" } };
+    expect(stateOf(dutyRead(typed), "npsh", /booster, stage 2/)).toBe("open");
+  });
+
   it("runs the same wherever the second stands, alike or entered as a further pump", () => {
     const low = cellsOf(mine(""));
     expect(number(low, "operatingFlow")).toBe(number(cells, "operatingFlow"));
