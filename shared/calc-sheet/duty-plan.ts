@@ -18,6 +18,7 @@ import { acceptance, dutyRegion } from "./sections/duty-region.ts";
 import { dutyStates } from "./sections/duty-states.ts";
 import { estimateSection } from "./sections/estimate.ts";
 import { fieldSection } from "./sections/field.ts";
+import { flowLimits } from "./sections/flow-limits.ts";
 import { foundList, toConfirm } from "./sections/found-lists.ts";
 import { headBuildUp } from "./sections/head.ts";
 import { lineTable } from "./sections/lines.ts";
@@ -115,6 +116,7 @@ function pumpOnTheDuty(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...pumpStops(duty, pump),
     dutyStates(duty, pump),
     ...operatingPoint(duty, pump),
+    ...flowLimits(duty, pump),
     ...boosters(duty, pump),
     ...dutyRegion(duty, pump),
     ...caseResults(duty, pump),

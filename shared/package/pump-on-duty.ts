@@ -2,6 +2,7 @@ import type { Finding } from "../../src/basis/result.ts";
 import type { DutyRegion } from "../../src/pump/envelope.ts";
 import type { Arrangement } from "../../src/pump/head-curve.ts";
 import { type ColumnOf, cell, type TableOf } from "../calc-sheet/expression.ts";
+import { FIELD } from "../calc-sheet/field-handles.ts";
 import { HEAD_CURVE, NPSH_CURVE, POWER_CURVE } from "../calc-sheet/sections/drawn-curves.ts";
 import {
   asStated,
@@ -11,7 +12,8 @@ import {
   isStation,
   recordOf,
 } from "../calc-sheet/sections/duty-cases.ts";
-import { DUTY_REGION, REGION } from "../calc-sheet/sections/duty-region.ts";
+import { CROSS, DUTY_REGION, isCrossDrawn, REGION } from "../calc-sheet/sections/duty-region.ts";
+import { isOneOfOne, MEASURED } from "../calc-sheet/sections/field-cells.ts";
 import { drawnSystem, POINT } from "../calc-sheet/sections/operating-point.ts";
 import { COMBINED, otherHeadCurve } from "../calc-sheet/sections/station-curve.ts";
 import { STATION, stationNames, stationRow } from "../calc-sheet/sections/station-states.ts";
@@ -59,7 +61,7 @@ export interface SystemCurveDrawn {
   readonly points: readonly DrawnPoint[];
 }
 
-/** Acceptance band around the operating point by the grade stated, engine units. */
+/** Acceptance band round the guaranteed duty of one pump by the grade stated, engine units. */
 export interface AcceptanceShown {
   readonly grade: string;
   readonly leastFlow: Worked;
@@ -67,6 +69,8 @@ export interface AcceptanceShown {
   readonly leastHead: Worked;
   readonly greatestHead: Worked;
   readonly leastEfficiency: Worked | undefined;
+  /** The two bars of its cross, of all pumps together; none where they do not go beside the curve drawn. */
+  readonly bars: readonly (readonly DrawnPoint[])[];
 }
 
 /** The chosen pump on the duty, read off the plan that the sheet is written from. Engine units. */
@@ -108,6 +112,8 @@ export interface PumpOnDuty {
   readonly cases: readonly DutyCase[];
   /** Only where an acceptance grade is stated. */
   readonly acceptance: AcceptanceShown | undefined;
+  /** What was measured on site, where one pump runs. */
+  readonly measured: { readonly flow: Worked; readonly head: Worked } | undefined;
   /** All corners of the region with its extremes; undefined where the duty as stated has no operating point. */
   readonly region: DutyRegion | undefined;
   /** What the region gives cause to say, and why there is none. */
@@ -177,7 +183,11 @@ export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
             leastHead: figure(DUTY_REGION.acceptedHeadLeast),
             greatestHead: figure(DUTY_REGION.acceptedHeadMost),
             leastEfficiency: figureWhereGiven(DUTY_REGION.acceptedEfficiency),
+            bars: isCrossDrawn(duty)
+              ? [drawn(worked, CROSS, "flow", "head"), drawn(worked, CROSS, "atFlow", "atHead")]
+              : [],
           },
+    measured: isOneOfOne(duty) ? { flow: figure(FIELD.fieldFlow), head: figure(MEASURED.fieldHead) } : undefined,
     region: region.ok ? region.value : undefined,
     regionFindings: region.findings,
     findings,

@@ -33,7 +33,7 @@ export function placeCurve(page: Page, curve: CurveItem): void {
       })),
     ],
   };
-  page.chart(chartSpec(page, chart, { top, left: LABEL, bottom: top + CHART_ROWS - 1, right: UNIT }));
+  page.chart(() => chartSpec(page, chart, { top, left: LABEL, bottom: top + CHART_ROWS - 1, right: UNIT }));
   page.row += CHART_ROWS;
 }
 
@@ -43,12 +43,12 @@ export function placeCharts(page: Page, { charts, beside, extraRows = 0 }: Chart
   if (first === undefined) return;
   if (beside !== undefined) {
     const { top } = page.tableAt(beside.key)?.range ?? { top: page.row };
-    page.chart(chartSpec(page, first, { top, bottom: top + CHART_ROWS - 1, left: LABEL, right: UNIT }));
+    page.chart(() => chartSpec(page, first, { top, bottom: top + CHART_ROWS - 1, left: LABEL, right: UNIT }));
     return;
   }
   const rows = { top: page.row, bottom: page.row + CHART_ROWS + extraRows - 1 };
-  page.chart(chartSpec(page, first, { ...rows, left: LABEL, right: second === undefined ? LAST : UNIT }));
-  if (second !== undefined) page.chart(chartSpec(page, second, { ...rows, left: REMARK, right: LAST }));
+  page.chart(() => chartSpec(page, first, { ...rows, left: LABEL, right: second === undefined ? LAST : UNIT }));
+  if (second !== undefined) page.chart(() => chartSpec(page, second, { ...rows, left: REMARK, right: LAST }));
   page.row += CHART_ROWS + extraRows;
 }
 

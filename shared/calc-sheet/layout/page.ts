@@ -48,7 +48,7 @@ export class Page {
   readonly #cells: CellSpec[] = [];
   readonly #merges: string[] = [];
   readonly #rules: RuleSpec[] = [];
-  readonly #charts: XYChartSpec[] = [];
+  readonly #charts: (() => XYChartSpec)[] = [];
   readonly #breaks: number[] = [];
   readonly #together: [first: number, last: number][] = [];
   readonly #names: Record<string, string> = {};
@@ -93,7 +93,7 @@ export class Page {
       merges: this.#merges,
       names: this.#names,
       rules: this.#rules,
-      charts: this.#charts,
+      charts: this.#charts.map((told) => told()),
       gridlines: false,
       print: {
         area: rangeOf({ top: 0, left: 0, bottom: this.row - 1, right: LAST }),
@@ -114,7 +114,7 @@ export class Page {
       breaks: this.#breaks,
       together: [
         ...this.#together,
-        ...this.#charts.map(({ at }): [number, number] => [boxOf(at).top, boxOf(at).bottom]),
+        ...this.#charts.map((told) => told()).map(({ at }): [number, number] => [boxOf(at).top, boxOf(at).bottom]),
       ],
     });
   }
@@ -238,7 +238,8 @@ export class Page {
     this.#rules.push(rule);
   }
 
-  chart(chart: XYChartSpec): void {
+  /** A chart, told once all cells have their place: what it draws may stand below it. */
+  chart(chart: () => XYChartSpec): void {
     this.#charts.push(chart);
   }
 

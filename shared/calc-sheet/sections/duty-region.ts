@@ -25,7 +25,7 @@ import {
   tableOf,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { figure, type PlanItem, type ResultItem, statement, type TableColumn } from "../plan.ts";
+import { figure, type PlanItem, type ResultItem, statement, type TableColumn, working } from "../plan.ts";
 import { IN_SERIES, SIDE_BY_SIDE } from "./drawn-curves.ts";
 import { asStated, type DutyState, dutyCases, isStation, ofOnePump, recordOf, whereGiven } from "./duty-cases.ts";
 import { stateCell } from "./duty-states.ts";
@@ -55,6 +55,14 @@ export const DUTY_REGION = handles({
   acceptedHeadMost: "head",
   acceptedEfficiency: "percent",
 });
+
+/** The cross an acceptance test is judged by, of all pumps together: a bar of head at the duty flow, one of flow at its head. */
+export const CROSS = tableOf("acceptanceCross", { flow: "flow", head: "head", atFlow: "flow", atHead: "head" });
+
+/** Whether the cross may stand beside the curve drawn: of pumps alike, and on the liquid the curve is drawn for. */
+export function isCrossDrawn(duty: Duty): boolean {
+  return duty.acceptanceGrade !== undefined && !isSlurry(duty) && !isStation(asStated(duty), duty);
+}
 
 export const NONE = "none";
 /** Where each pump runs inside its preferred region. */
@@ -241,8 +249,24 @@ export function acceptance(duty: Duty, pump: DutyPump): readonly PlanItem[] {
             "Where efficiency is guaranteed; a fraction of it, not percentage points.",
           ),
         ]),
+    ...(isCrossDrawn(duty) ? [cross()] : []),
     ...smallPump(pump),
   ];
+}
+
+function cross(): PlanItem {
+  const { guaranteedFlow, guaranteedHead, acceptedFlowLeast, acceptedFlowMost } = DUTY_REGION;
+  const { acceptedHeadLeast, acceptedHeadMost } = DUTY_REGION;
+  const ends =
+    (least: Handle, most: Handle, by: Expression) =>
+    (row: number): Expression =>
+      product(row === 0 ? least : most, by);
+  return working(CROSS, "Acceptance cross, all pumps together", 2, [
+    ["flow", "guaranteed flow", () => product(guaranteedFlow, SIDE_BY_SIDE)],
+    ["head", "its heads", ends(acceptedHeadLeast, acceptedHeadMost, IN_SERIES)],
+    ["atFlow", "flows", ends(acceptedFlowLeast, acceptedFlowMost, SIDE_BY_SIDE)],
+    ["atHead", "guaranteed head", () => product(guaranteedHead, IN_SERIES)],
+  ]);
 }
 
 /** Small pumps have wider tolerances whatever their grade. */

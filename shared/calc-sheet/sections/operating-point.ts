@@ -40,7 +40,9 @@ import {
   systemOf,
   whereGiven,
 } from "./duty-cases.ts";
+import { CROSS, isCrossDrawn } from "./duty-region.ts";
 import { stateCell } from "./duty-states.ts";
+import { isOneOfOne, MEASURED } from "./field-cells.ts";
 import { HEAD, headToSelect } from "./head.ts";
 import { marginVerdict, npshMarginBasis } from "./npsh.ts";
 import { PUMP_CURVE } from "./pump.ts";
@@ -242,6 +244,7 @@ const INK = {
   system: "#5A6B6D",
   range: "#8A6D1F",
   mark: "#C2410C",
+  measured: "#7A1F6D",
   power: "#1F3F8F",
   each: "#3A7D80",
 } as const;
@@ -329,8 +332,23 @@ function headChart(duty: Duty): ChartFacts {
       ...shown.map((one) => pointOf(one, one.towards === "most" ? "greatest flow" : "least flow", INK.range)),
       pointOf(normal, "operating point", INK.mark),
       point("duty", FIELD.flow, HEAD.ratedHead, INK.power),
+      ...crossSeries(duty),
+      ...(isOneOfOne(duty) ? [point("measured", FIELD.fieldFlow, MEASURED.fieldHead, INK.measured)] : []),
     ],
   };
+}
+
+/** The two bars an acceptance test is judged by, round the guaranteed duty. */
+function crossSeries(duty: Duty): readonly SeriesFacts[] {
+  if (!isCrossDrawn(duty)) return [];
+  const name = `acceptance, grade ${duty.acceptanceGrade?.grade}`;
+  const bar = (x: "flow" | "atFlow", y: "head" | "atHead", of: string): SeriesFacts => ({
+    name: `${name}, ${of}`,
+    x: column(CROSS, x),
+    y: column(CROSS, y),
+    color: INK.power,
+  });
+  return [bar("flow", "head", "head"), bar("atFlow", "atHead", "flow")];
 }
 
 /** Pumps alike together; of unlike ones all at their header, and each by itself, told apart by its dashes. */

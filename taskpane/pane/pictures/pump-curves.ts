@@ -48,6 +48,10 @@ export interface PumpCurvesShown {
   readonly duty: Point;
   /** On the duty as stated. */
   readonly operating: Point | undefined;
+  /** What an acceptance test is judged by, and the grade. */
+  readonly cross: { readonly grade: string; readonly bars: readonly (readonly Point[])[] } | undefined;
+  /** On site. */
+  readonly measured: Point | undefined;
   /** At the ends of the range. */
   readonly ends: readonly NamedPoint[];
   /** Flows of the duty region, and the corners that bound it. */
@@ -89,6 +93,7 @@ export function pumpCurvesPicture(shown: PumpCurvesShown, units: PumpUnits, widt
       ${regionView(frame, shown)} ${frameView(frame, units.flow)}
       <g clip-path="url(#duty-pump-clip-0)">
         ${cornersView(frame, head, shown)}
+        ${(shown.cross?.bars ?? []).map((bar) => svg`<path class="acceptance" d="${straight(frame, head, bar)}" />`)}
         ${curves.map(({ points, kind }) => svg`<path class="line ${kind}" d="${curveIn(frame, head, points)}" />`)}
       </g>
       ${shown.pumps.map(({ points, name }) => endNameView(frame, head, points, name))}
@@ -197,7 +202,7 @@ function endNameView(
 }
 
 function pointsView({ x }: Frame, { y, bottom }: Panel, shown: PumpCurvesShown): TemplateResult {
-  const { duty, operating, ends } = shown;
+  const { duty, operating, ends, measured } = shown;
   const [xDuty, yDuty] = [x(duty.flow), y(duty.value)];
   return svg`${ends.map(({ point }) => svg`<circle class="end-point" cx=${x(point.flow)} cy=${y(point.value)} r="3.5" />`)}
     ${
@@ -206,7 +211,17 @@ function pointsView({ x }: Frame, { y, bottom }: Panel, shown: PumpCurvesShown):
         : svg`<path class="guide" d="M${x(operating.flow)} ${y(operating.value)}V${bottom}" />
             <circle class="operating-point" cx=${x(operating.flow)} cy=${y(operating.value)} r="4.5" />`
     }
+    ${measured === undefined ? nothing : svg`<path class="measured" d="${diamond(x(measured.flow), y(measured.value))}" />`}
     <path class="duty-cross" d="M${xDuty - 5} ${yDuty - 5}l10 10M${xDuty - 5} ${yDuty + 5}l10 -10" />`;
+}
+
+/** A straight line through points. */
+function straight({ x }: Frame, { y }: Panel, points: readonly Point[]): string {
+  return points.map(({ flow, value }, i) => `${i === 0 ? "M" : "L"}${x(flow)} ${y(value)}`).join("");
+}
+
+function diamond(x: number, y: number): string {
+  return `M${x} ${y - 5}L${x + 5} ${y}L${x} ${y + 5}L${x - 5} ${y}Z`;
 }
 
 /** Every kind of line and mark with its name and figures. */
@@ -224,6 +239,22 @@ function legendView(shown: PumpCurvesShown, units: PumpUnits): TemplateResult {
         : html`<li>
             ${swatch(svg`<circle class="operating-point" cx="15" cy="7" r="4.5" />`)}
             <span>Operating point: ${at(shown.operating)}</span>
+          </li>`
+    }
+    ${
+      shown.measured === undefined
+        ? nothing
+        : html`<li>
+            ${swatch(svg`<path class="measured" d="${diamond(15, 7)}" />`)}
+            <span>Measured: ${at(shown.measured)}</span>
+          </li>`
+    }
+    ${
+      shown.cross === undefined
+        ? nothing
+        : html`<li>
+            ${swatch(svg`<path class="acceptance" d="M3 7H27M15 1V13" />`)}
+            <span>Acceptance, grade ${shown.cross.grade}, round the guaranteed duty</span>
           </li>`
     }
     ${

@@ -81,6 +81,11 @@ function shownOf(
     ),
     duty: asked,
     operating,
+    cross:
+      pump.acceptance === undefined || pump.acceptance.bars.length === 0
+        ? undefined
+        : { grade: pump.acceptance.grade, bars: pump.acceptance.bars.map(heads) },
+    measured: pump.measured === undefined ? undefined : pointAt(pump.measured.flow, pump.measured.head),
     ends: endsOf(pump.cases).flatMap(({ label, flow, head }) => {
       const point = pointAt(flow, head);
       return point === undefined || isSame(point, operating) ? [] : [{ label, point }];

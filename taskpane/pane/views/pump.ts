@@ -1,7 +1,9 @@
 import { html, nothing, type TemplateResult } from "lit";
+import type { Duty } from "../../../shared/duty/duty.ts";
 import type { PumpText } from "../../../shared/duty/duty-text.ts";
 import { PUMP_KEYS } from "../../../shared/duty/fields/pump.ts";
 import type { PumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
+import { shownSection } from "../../../shared/package/shown-section.ts";
 import { amountText } from "../../../shared/text/words.ts";
 import { amount, type Finding, gravestFirst } from "../../../src/basis/result.ts";
 import type { PaneContext, Step } from "../context.ts";
@@ -71,8 +73,18 @@ function resultsView(context: PaneContext): TemplateResult {
       ${openPointsView(context)}`;
   }
   return html`<h3>On the duty</h3>
-    ${figuresView(context, worked)} ${stationPumpsView(context)} ${pumpPictureView(context, duty, worked, results)}
+    ${figuresView(context, worked)} ${limitsView(duty)} ${stationPumpsView(context)} ${pumpPictureView(context, duty, worked, results)}
     ${remarksView("To act on and to check", findingsOf(worked), context.state.duty.unitSet)}`;
+}
+
+/** Between which flows the pumps can run, as the sheet has it. */
+function limitsView(duty: Duty): TemplateResult | typeof nothing {
+  const limits = shownSection(duty, "flowLimits");
+  if (limits === undefined) return nothing;
+  return html`<h3>Limits of flow</h3>
+    <dl class="figures">
+      ${limits.figures.map(({ label, text }) => html`<div class="figure"><dt>${label}</dt><dd>${text}</dd></div>`)}
+    </dl>`;
 }
 
 function figuresView({ state, worked: { results } }: PaneContext, worked: PumpOnDuty): TemplateResult {
