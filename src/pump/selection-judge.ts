@@ -7,7 +7,7 @@ import { type FlowRegion, preferredRegion } from "./operating-region.ts";
 import { bestPointOf, efficiencyAtFlow, npshRequiredAtFlow, shaftPowerAtFlow } from "./pump-reading.ts";
 import type { RunningPump } from "./running-pump.ts";
 import type { SelectionDuty } from "./selection-duty.ts";
-import { fartherMiss, inCaseOf, type Miss } from "./selection-miss.ts";
+import { fartherMiss, type Miss } from "./selection-miss.ts";
 import type { Reason, ReasonAgainstCode, ReasonForCode } from "./selection-reason.ts";
 import {
   type Noted,
@@ -26,27 +26,27 @@ import { specificSpeed } from "./specific-speed.ts";
 /** A pump in one case, as it would run. What its curve does not give is left out. */
 export interface CaseFigures {
   /** Name of the case, where the duty has several. */
-  readonly name?: string;
+  readonly name: string | undefined;
   /** The curve it runs on in the liquid pumped, carried to its speed and trim. */
   readonly running: RunningPump;
   /** At the operating point: m³/s, m. The flow is the one asked for, or more. */
   readonly flow: number;
   readonly head: number;
   /** 0 to 1. */
-  readonly efficiency?: number;
+  readonly efficiency: number | undefined;
   /** Flow over best efficiency flow. */
-  readonly bestFlowRatio?: number;
+  readonly bestFlowRatio: number | undefined;
   /** m */
-  readonly npshRequired?: number;
-  readonly npshAvailable?: number;
+  readonly npshRequired: number | undefined;
+  readonly npshAvailable: number | undefined;
   /** NPSH available less required, m; known only where the duty knows its suction. */
-  readonly npshMargin?: number;
+  readonly npshMargin: number | undefined;
   /** At the shaft, W. */
-  readonly power?: number;
+  readonly power: number | undefined;
   /** r/s */
-  readonly speed?: number;
+  readonly speed: number | undefined;
   /** Gauge, behind a shut valve, Pa. */
-  readonly shutInPressure?: number;
+  readonly shutInPressure: number | undefined;
   readonly parts: ScoreParts;
   /** 0 to 1. */
   readonly score: number;
@@ -106,7 +106,7 @@ export function held(pump: OfferedPump, setting: Setting, judging: Judging): Hel
     if (known?.running !== run.pump) known = { running: run.pump, best: orNothing(bestPointOf(run.pump)) };
     const one = heldCase(pump, setting, run, known.best, region, judging);
     if ("code" in one) {
-      missed = fartherMiss(missed, inCaseOf(one, run.duty));
+      missed = fartherMiss(missed, one, run.duty);
       continue;
     }
     cases.push(one);
@@ -161,7 +161,7 @@ function heldCase(
     efficiency: power === undefined || power <= 0 ? 0 : useful / power,
     nearness: nearnessOf(bestFlowRatio),
     trim: trimPart(running.trimRatio),
-    ...(npshAvailable !== undefined && { npshMargin: marginPart(npshMargin, wanted) }),
+    npshMargin: npshAvailable === undefined ? undefined : marginPart(npshMargin, wanted),
   };
   const seen: Seen = {
     run,
@@ -176,18 +176,18 @@ function heldCase(
   };
   const { speed } = setting.curve.offered;
   const figures: CaseFigures = {
-    ...(duty.name !== undefined && { name: duty.name }),
+    name: duty.name,
     running,
     flow,
     head,
-    ...(efficiency !== undefined && { efficiency }),
-    ...(bestFlowRatio !== undefined && { bestFlowRatio }),
-    ...(npshRequired !== undefined && { npshRequired }),
-    ...(npshAvailable !== undefined && { npshAvailable }),
-    ...(npshMargin !== undefined && { npshMargin }),
-    ...(power !== undefined && { power }),
-    ...(speed !== undefined && { speed: speed * running.speedRatio }),
-    ...(shutInPressure !== undefined && { shutInPressure }),
+    efficiency,
+    bestFlowRatio,
+    npshRequired,
+    npshAvailable,
+    npshMargin,
+    power,
+    speed: speed && speed * running.speedRatio,
+    shutInPressure,
     parts,
     score: scoreOf(parts, weights),
   };

@@ -27,9 +27,9 @@ export function nearerMiss(one: Miss | undefined, other: Miss): Miss {
   return one === undefined || compared(one, other) < 0 ? other : one;
 }
 
-/** Of two cases of one way to run a pump the miss that is farther off; of equal ones the first. */
-export function fartherMiss(one: Miss | undefined, other: Miss): Miss {
-  return one === undefined || compared(one, other) > 0 ? other : one;
+/** Of two cases of one way to run a pump the miss that is farther off, with the name of its case; of equal ones the first. */
+export function fartherMiss(one: Miss | undefined, other: Miss, of: { readonly name?: string }): Miss {
+  return one === undefined || compared(one, other) > 0 ? inCaseOf(other, of) : one;
 }
 
 /** Above 0 where the first came nearer. */

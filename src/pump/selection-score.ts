@@ -6,8 +6,8 @@ export interface ScoreParts {
   readonly efficiency: number;
   /** 1 at best efficiency flow, falling evenly to 0 at half and at one and a half of it. */
   readonly nearness: number;
-  /** NPSH margin over twice the margin wanted, up to 1; left out where NPSH available is not known. */
-  readonly npshMargin?: number;
+  /** NPSH margin over twice the margin wanted, up to 1; nothing where NPSH available is not known. */
+  readonly npshMargin: number | undefined;
   /** 1 for the impeller of the curve, falling evenly to 0 at 80 % of its diameter. */
   readonly trim: number;
 }

@@ -64,7 +64,7 @@ export function settingsOf(curve: ReadyCurve, duties: readonly AskedDuty[], cont
   for (const duty of duties) {
     // The points are of water; with a thicker liquid the pump gives less.
     const missed = isThin(duty) ? missedOnPoints(ranged, duty) : undefined;
-    if (missed !== undefined) early = fartherMiss(early, inCaseOf(missed, duty));
+    if (missed !== undefined) early = fartherMiss(early, missed, duty);
   }
   if (early !== undefined) return { settings: [], missed: early };
   const drawn = curve.drawn();
@@ -209,7 +209,7 @@ class Search {
     for (const one of this.#cases) {
       const found = ratioThrough(one, by, least, most, exponents);
       if (typeof found === "number") ratios.push(found);
-      else if (found !== undefined) missed = fartherMiss(missed, inCaseOf(found, one.duty));
+      else if (found !== undefined) missed = fartherMiss(missed, found, one.duty);
     }
     if (missed !== undefined) this.#miss(missed);
     if (ratios.length < this.#cases.length) return;
@@ -259,7 +259,7 @@ class Search {
     let missed: Miss | undefined;
     for (const [i, { duty }] of this.#cases.entries()) {
       const miss = missOf(pumps[i] as RunningPump, duty);
-      if (miss !== undefined) missed = fartherMiss(missed, inCaseOf(miss, duty));
+      if (miss !== undefined) missed = fartherMiss(missed, miss, duty);
     }
     if (missed !== undefined) {
       this.#miss(missed);
@@ -309,9 +309,16 @@ function ratioThrough(
     return { code: "curve-ends-before", found: amount("flow", mostFlow * most), limit: amount("flow", flow) };
   }
   const surplus = (ratio: number): number => {
+    if (isThin(duty)) {
+      // One curve at every ratio, so that no pump need be made of it to be read.
+      const base = flow / ratio ** exponents.flow;
+      return (
+        ratio ** exponents.head * valueAt(asDrawn.value.head, Math.min(Math.max(base, leastFlow), mostFlow)) - head
+      );
+    }
     const pump = running(inLiquid, by, ratio, exponents);
     if (pump === undefined) return Number.NaN;
-    return headOf(pump, Math.min(Math.max(flow, pump.leastFlow), pump.mostFlow)) - head;
+    return headOf(pump, onCurve(pump, flow)) - head;
   };
   const [atLow, atHigh] = [surplus(low), surplus(high)];
   if (atHigh < 0) {

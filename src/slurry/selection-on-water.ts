@@ -43,25 +43,30 @@ export function onWater(liquid: LiquidState, duty: SelectionDuty): Result<OnWate
  */
 export function asPumped({ ranked, leftOut }: Selection, cases: readonly PumpRatios[]): Selection {
   const [first] = cases;
+  if (first === undefined || cases.every(isClear)) return { ranked, leftOut };
   return {
     ranked: ranked.map((pump) => ({
       ...pump,
-      ...(first && onLiquid(pump, first)),
+      ...onLiquid(pump, first),
       cases: pump.cases.map((one, i) => ({ ...one, ...onLiquid(one, cases[i] as PumpRatios) })),
     })),
     leftOut,
   };
 }
 
+function isClear({ headRatio, efficiencyRatio }: PumpRatios): boolean {
+  return headRatio === 1 && efficiencyRatio === 1;
+}
+
 function onLiquid(
   { head, efficiency, npshRequired, npshAvailable, npshMargin }: CaseFigures,
   { headRatio, efficiencyRatio }: PumpRatios,
-): Partial<CaseFigures> {
+): Pick<CaseFigures, "head" | "efficiency" | "npshRequired" | "npshAvailable" | "npshMargin"> {
   return {
     head: head * headRatio,
-    ...(efficiency !== undefined && { efficiency: efficiency * efficiencyRatio }),
-    ...(npshRequired !== undefined && { npshRequired: npshRequired / headRatio }),
-    ...(npshAvailable !== undefined && { npshAvailable: npshAvailable / headRatio }),
-    ...(npshMargin !== undefined && { npshMargin: npshMargin / headRatio }),
+    efficiency: efficiency && efficiency * efficiencyRatio,
+    npshRequired: npshRequired && npshRequired / headRatio,
+    npshAvailable: npshAvailable && npshAvailable / headRatio,
+    npshMargin: npshMargin && npshMargin / headRatio,
   };
 }

@@ -61,7 +61,7 @@ function offered(curves: number): readonly OfferedPump[] {
   return offeredPumps(table.value);
 }
 
-/** Two pumps on a suction each and one main: 700 to 1,250 gpm each, two levels, water of two temperatures. */
+/** Two pumps on a suction each and one main: 900 to 1,010 gpm each, twelve levels, water of two temperatures. */
 function overTwelveCases(pumps: readonly OfferedPump[], speedControl: SpeedControl): number {
   const [gallons, feet] = [unitOf("US gpm").factor, unitOf("ft").factor];
   const [own, main] = [pipeNamed("10in sch40"), pipeNamed("16in HDPE DR17")];
@@ -71,8 +71,8 @@ function overTwelveCases(pumps: readonly OfferedPump[], speedControl: SpeedContr
     if (!liquid.ok) throw new Error("the bench has a liquid that cannot be worked out");
     return {
       name: `case ${i + 1}`,
-      flow: 2 * (700 + 50 * i) * gallons,
-      staticHead: (40 + 3 * i) * feet,
+      flow: 2 * (900 + 10 * i) * gallons,
+      staticHead: (40 + i) * feet,
       suctionLine: [{ pipe: own.value, length: 12, fittings: [], share: 0.5, runs: 2 }],
       dischargeLine: [{ pipe: main.value, length: 700, fittings: [] }],
       sourcePressure: 0,

@@ -199,6 +199,17 @@ describe("RANKPUMPS for a station", () => {
     const against = (by: Given) =>
       rows(...given(100, 50, { suctionLift: 6.5, ...by })).find((row) => row[1] === "right");
     expect(against({})?.[11]).toMatch(/NPSH margin of 0\.61\d* m, where 1 m is wanted/);
+    // On a lift that of a lift, whatever the service.
+    expect(against({ service: "building services" })?.[11]).toMatch(/where 1 m is wanted/);
+    const flooded = rows(
+      ...given(100, 50, {
+        suctionLift: -1,
+        sourcePressure: -75,
+        deliveryPressure: -75,
+        service: "building services",
+      }),
+    );
+    expect(flooded.find((row) => row[1] === "right")?.[11]).toMatch(/where 0\.6 m is wanted/);
     expect(against({ NPSHMargin: 0.5 })?.[11]).not.toMatch(/wanted/);
     expect(against({ sourcePressure: 10, deliveryPressure: 10, NPSHMargin: 0.5 })?.[13]).toBeCloseTo(
       0.61 + 10_000 / 998.2 / 9.80665,
@@ -258,6 +269,11 @@ describe("RANKPUMPS for a station", () => {
     // A flooded suction stands behind it, a lift takes nothing from it.
     expect(why({ maximumPressure: 610, suctionLift: -5 })).toMatch(/^gives 655\.\d kPa/);
     expect(why({ maximumPressure: 606, suctionLift: 5 })).toMatch(/^gives 606\.9 kPa/);
+    // The second of two in series stands all of it: 1213.8 kPa.
+    const series = { numberOfPumps: 2, arrangement: "series", maximumPressure: 1213 };
+    expect(rows(...given(100, 100, series)).find((row) => row[1] === "right")?.[11]).toMatch(
+      /^gives 121[34](\.\d+)? kPa/,
+    );
     const rated = TABLE.map((row, i) => [...row, i === 0 ? "greatest working pressure, bar(g)" : 6]);
     expect(why({}, rated)).toMatch(/^gives 606\.9 kPa/);
   });

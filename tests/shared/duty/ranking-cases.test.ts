@@ -106,6 +106,18 @@ describe("the cases of a duty", () => {
     for (const key of ["score", "flow", "npshMargin", "keepsRules"] as const) expect(again?.[key]).toBe(once?.[key]);
   });
 
+  // By hand: 12 ft of lift give nothing; a source that rises to 620 ft stands 20 ft over the pump, 8.65 psi of 70 °F water.
+  it("count the source at its highest, and the suction pressure stated, behind a shut valve", () => {
+    const suction = (fields: Fields): number => {
+      const asked = stationAsked(casesOf(station(fields)));
+      return asked.ok ? (asked.value.cases[0].duty.shutIn?.suctionPressure ?? Number.NaN) / 6894.757 : Number.NaN;
+    };
+    expect(suction({})).toBe(0);
+    expect(suction({ highestSourceLevel: "620" })).toBeCloseTo(8.65, 2);
+    expect(suction({ highestSourceLevel: "620", greatestSuctionPressure: "30" })).toBeCloseTo(30, 4);
+    expect(suction({ sourcePressure: "10" })).toBeCloseTo(10 - 12 * 0.4326, 2);
+  });
+
   it("fail without findings where a box cannot be read", () => {
     const cases = rankingCases({ ...station(), flow: undefined });
     expect(cases).toMatchObject({ ok: false, findings: [] });
