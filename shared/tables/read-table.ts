@@ -79,11 +79,12 @@ export function readTable<const C extends ReadColumns>(
   return andThen(headed ?? usual, (heading) => {
     const also = alsoRow?.(rows, heading);
     const used = headed === undefined ? undefined : Object.values<number | undefined>(heading.at);
+    const entries = Object.entries(columns);
     const read: Result<TableRow<C>>[] = [];
     for (let i = heading.firstRow; i < rows.length; i += 1) {
       const row = rows[i] as readonly Cell[];
       const isPassedOver = isBlankRow(used === undefined ? row : used.map((at) => row[at as number] ?? null));
-      if (!isPassedOver || i === also) read.push(readRow(row, i, columns, heading, reading));
+      if (!isPassedOver || i === also) read.push(readRow(row, i, columns, entries, heading, reading));
     }
     if (read.length === 0) return noRows(columns, place);
     return andThen(all(read), (values) => succeed({ rows: values, heading }));
@@ -109,6 +110,7 @@ function readRow<C extends ReadColumns>(
   row: readonly Cell[],
   index: number,
   columns: C,
+  entries: readonly (readonly [keyof C & string, ReadColumn])[],
   { at, units, texts }: Heading<keyof C & string>,
   { place, units: unitSet, order }: TableReading<keyof C & string>,
 ): Result<TableRow<C>> {
@@ -121,14 +123,14 @@ function readRow<C extends ReadColumns>(
   const values: Partial<Record<string, unknown>> = {};
   const findings: Finding[] = [];
   let isWhole = true;
-  for (const [key, column] of Object.entries(columns)) {
+  for (const [key, column] of entries) {
     const cell = row[at[key] ?? row.length] ?? null;
     const isMissing = column.quantity === undefined && !column.holdsFigures ? isBlank(cell) : isAbsent(cell);
     if (isMissing && !column.needed && !(column.whole && at[key] !== undefined)) continue;
     const read = isMissing
       ? leftOut(placeOf(key), wantedOf(column))
-      : readCell(cell, column, placeOf(key), units[key], unitSet);
-    findings.push(...read.findings);
+      : readAt(cell, column, () => placeOf(key), units[key], unitSet);
+    for (const finding of read.findings) findings.push(finding);
     if (read.ok) values[key] = read.value;
     else isWhole = false;
   }
@@ -137,6 +139,18 @@ function readRow<C extends ReadColumns>(
 
 function wantedOf({ wanted, quantity }: ReadColumn): string {
   return wanted ?? (quantity === undefined ? "a text" : `a number or a text with a unit (${unitsThatDo(quantity)})`);
+}
+
+/** A cell read; it is named only where there is something to say of it, for a table may have a million. */
+function readAt(
+  cell: Cell,
+  column: ReadColumn,
+  place: () => string,
+  stated: Unit | undefined,
+  units: UnitSet,
+): Result<unknown> {
+  const read = readCell(cell, column, column.name, stated, units);
+  return read.findings.length === 0 ? read : readCell(cell, column, place(), stated, units);
 }
 
 function readCell(

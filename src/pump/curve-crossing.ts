@@ -37,8 +37,35 @@ export function curveCrossing({ pump, system }: CurveCrossingInput): Result<Curv
   const knots = [...pump.knots, ...system.knots].filter((flow) => flow > least && flow < most);
   const places = [...new Set([least, ...knots, most])].sort((a, b) => a - b);
   const surplus = (flow: number): number => pump.headAt(flow) - system.headAt(flow);
-  const found = crossingsOf(surplus, withPlacesBetween(places, STEPS));
+  const found = crossingsOf(surplus, comparedAt(places, pump, system));
   return classified(found, { pump, system, least, most });
+}
+
+/**
+ * Where the curves are compared. From one knot to the next the pump may fall and the system rise throughout: what is left
+ * between them then falls, and hides nothing where it keeps its sign. Such a piece needs no steps, if those beside it are
+ * of the kind.
+ */
+function comparedAt(places: readonly number[], pump: HeadCurve, system: HeadCurve): readonly number[] {
+  if (!pump.goesOneWay || !system.goesOneWay) return withPlacesBetween(places, STEPS);
+  const heads = places.map((flow) => ({ given: pump.headAt(flow), asked: system.headAt(flow) }));
+  const left = heads.map(({ given, asked }) => given - asked);
+  const falls = heads.slice(1).map(({ given, asked }, i) => {
+    const before = heads[i] as (typeof heads)[number];
+    return given <= before.given && asked >= before.asked && (left[i + 1] as number) < (left[i] as number);
+  });
+  const isPlain = (i: number): boolean =>
+    falls[i] === true &&
+    falls[i - 1] !== false &&
+    falls[i + 1] !== false &&
+    (left[i] as number) * (left[i + 1] as number) > 0;
+  const all: number[] = [];
+  for (let i = 0; i < places.length - 1; i += 1) {
+    const ends = [places[i] as number, places[i + 1] as number];
+    all.push(...(isPlain(i) ? ends : withPlacesBetween(ends, STEPS)).slice(0, -1));
+  }
+  all.push(places.at(-1) as number);
+  return all;
 }
 
 interface Bounds extends CurveCrossingInput {

@@ -11,6 +11,8 @@ export interface HeadCurve {
   readonly headAt: (flow: number) => number;
   /** Flows between which the curve is smooth, both ends of the range included where they are finite. */
   readonly knots: readonly number[];
+  /** Between two neighbouring knots it rises, falls or stays, and never turns. */
+  readonly goesOneWay?: true;
 }
 
 export type Arrangement = "parallel" | "series";
@@ -24,5 +26,6 @@ export function equalPumps(pump: RunningPump, count: number, arrangement: Arrang
     mostFlow: pump.mostFlow * flows,
     headAt: (flow) => heads * headOf(pump, flow / flows),
     knots: pump.curve.points.map((point) => point.flow * pump.flowFactor * flows),
+    goesOneWay: true,
   };
 }

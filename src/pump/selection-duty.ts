@@ -50,6 +50,7 @@ export function askedOfEach(duty: SelectionDuty, pumps: number, arrangement: Arr
     flow: flow / sideBySide,
     system: {
       knots: system.knots.map((flow) => flow / sideBySide),
+      ...(system.goesOneWay && { goesOneWay: true }),
       leastFlow: system.leastFlow / sideBySide,
       mostFlow: system.mostFlow / sideBySide,
       headAt: (each) => system.headAt(sideBySide * each) / inSeries,

@@ -73,6 +73,7 @@ export function systemCurveThrough({ points, subject, labels }: SystemCurveThrou
       mostFlow: knots.at(-1) as number,
       headAt: (flow) => valueAt(drawn, flow * flow),
       knots,
+      goesOneWay: true,
     },
     fallsAt === undefined ? [] : [{ code: "system-curve-falls", kind: "check", subject: labels[fallsAt] as string }],
   );

@@ -47,6 +47,7 @@ export function netCurve({ pump, level, ownLoss }: StationPump): NetCurve {
     mostFlow,
     headAt,
     knots,
+    ...(ownLoss === undefined && { goesOneWay: true }),
     topFlow,
     topGrade,
     endGrade,
