@@ -1,8 +1,11 @@
 import { cell, type TableOf, tableCell } from "../calc-sheet/expression.ts";
 import { CASE_ENERGY, CASE_FUEL, energyRow } from "../calc-sheet/sections/case-energy.ts";
-import { RESULTS, SPEEDS } from "../calc-sheet/sections/case-results.ts";
+import { CASE_VELOCITIES, CASES_NOT_MET, RESULTS, SPEEDS } from "../calc-sheet/sections/case-results.ts";
 import { caseStatesOf } from "../calc-sheet/sections/duty-cases.ts";
 import { DUTY_REGION } from "../calc-sheet/sections/duty-region.ts";
+import { LEAST_PRESSURE_IN } from "../calc-sheet/sections/pipe-runs.ts";
+import { PRESSURE } from "../calc-sheet/sections/pressure.ts";
+import { ROUTE } from "../calc-sheet/sections/route-cells.ts";
 import type { Duty } from "../duty/duty.ts";
 import { type DutyCase, pumpOnDuty } from "./pump-on-duty.ts";
 import { type Worked, type WorkedDuty, workedDuty } from "./worked-duty.ts";
@@ -27,17 +30,25 @@ export interface CaseShown extends DutyCase {
 
 export interface CasesShown {
   readonly cases: readonly CaseShown[];
+  /** "storm: NPSH SHORT: CAVITATION", or "none". */
+  readonly notMet: string;
   /** Which states are the worst, in words: "Least NPSH margin", "summer; sump low". */
   readonly worst: readonly (readonly [what: string, states: string])[];
 }
 
 const WORST = [
+  ["Least flow over that asked for", DUTY_REGION.dutyMetIn],
   ["Least flow", DUTY_REGION.leastFlowIn],
   ["Greatest flow", DUTY_REGION.greatestFlowIn],
   ["Least NPSH margin", DUTY_REGION.npshMarginIn],
   ["Greatest power", DUTY_REGION.powerIn],
   ["Least of BEP flow", DUTY_REGION.leastShareIn],
   ["Greatest of BEP flow", DUTY_REGION.greatestShareIn],
+  ["Least velocity", CASE_VELOCITIES.leastVelocityIn],
+  ["Greatest velocity", CASE_VELOCITIES.greatestVelocityIn],
+  ["Greatest pressure", PRESSURE.greatestPressureIn],
+  ["Least pressure along the line", LEAST_PRESSURE_IN],
+  ["Least head left to fill the line", ROUTE.leastFillIn],
 ] as const;
 
 /** The cases beside one another, as the sheet has them; nothing without a case or a pump. */
@@ -59,6 +70,7 @@ export function casesShown(duty: Duty): CasesShown | undefined {
       speedVerdict: textIn(worked, SPEEDS, row, "words"),
       ...running(duty, row, figureWhereGiven),
     })),
+    notMet: wordsAt(worked, CASES_NOT_MET.key),
     worst: WORST.flatMap(([what, { key }]) => {
       const states = worked.worked.cells.get(key);
       return typeof states === "string" && states !== "not known" ? [[what, states] as const] : [];
@@ -82,7 +94,11 @@ function running(
   };
 }
 
-function textIn<C extends string>({ worked }: WorkedDuty, { key }: TableOf<C>, row: number, of: NoInfer<C>): string {
-  const text = worked.cells.get(tableCell(key, row, of));
+function textIn<C extends string>(worked: WorkedDuty, { key }: TableOf<C>, row: number, of: NoInfer<C>): string {
+  return wordsAt(worked, tableCell(key, row, of));
+}
+
+function wordsAt({ worked }: WorkedDuty, key: string): string {
+  const text = worked.cells.get(key);
   return typeof text === "string" ? text : "";
 }

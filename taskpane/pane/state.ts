@@ -81,6 +81,7 @@ export type PaneEvent =
   | { readonly type: "row-removed"; readonly line: LineKey; readonly row: number }
   | { readonly type: "row-moved"; readonly line: LineKey; readonly row: number; readonly by: -1 | 1 }
   | { readonly type: "case-added"; readonly copyOf?: number }
+  | { readonly type: "cases-made"; readonly cases: readonly CaseText[] }
   | { readonly type: "case-removed"; readonly case: number }
   | { readonly type: "case-field-removed"; readonly case: number; readonly field: CaseFieldKey }
   | { readonly type: "units-picked"; readonly unitSet: UnitSetName }
@@ -167,6 +168,10 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       return moveRow(state, event.line, event.row, event.by);
     case "case-added":
       return addCase(state, event.copyOf);
+    case "cases-made": {
+      const cases = [...(state.duty.cases ?? []), ...event.cases].slice(0, MOST_CASES);
+      return changed(state, withCases(state.duty, cases), "making cases of the range");
+    }
     case "case-removed": {
       const cases = (state.duty.cases ?? []).filter((_, i) => i !== event.case);
       const text = `Cases: case ${event.case + 1} removed.`;

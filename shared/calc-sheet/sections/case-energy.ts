@@ -21,7 +21,7 @@ import { FIELD } from "../field-handles.ts";
 import { type PlanItem, spill, statement } from "../plan.ts";
 import { lossesOf } from "./drive-engine.ts";
 import { DRIVE_MOTOR } from "./drive-motor.ts";
-import { asStated, caseStatesOf, type DutyState, ofOnePump, recordOf } from "./duty-cases.ts";
+import { asStated, caseStatesOf, type DutyState, isStation, ofOnePump, recordOf } from "./duty-cases.ts";
 
 /** Electricity of each case that states its hours, and of all of them in the last row. */
 export const CASE_ENERGY = tableOf("caseEnergy", {
@@ -171,7 +171,10 @@ export function caseFuel(duty: Duty): readonly PlanItem[] {
           cells: [
             one.hours,
             ifNumberAll([power(one)], ifNumberAll([rate(one)], rate(one))),
-            ifNumberAll([rateCell(row)], product(rateCell(row), enginesIn(one, duty), one.hours, constant(hourly))),
+            ifNumberAll(
+              [rateCell(row), part(recordOf(one), "shaftPower")],
+              product(rateCell(row), enginesIn(one, duty), one.hours, constant(hourly)),
+            ),
             volumeOf(one, duty),
             over(cell(CASE_FUEL, row, "fuel"), cell(CASE_FUEL, row, "volume")),
           ],
@@ -189,7 +192,6 @@ export function caseFuel(duty: Duty): readonly PlanItem[] {
       ],
     },
     ...aboutHours(duty),
-    ...(duty.otherPumps.length === 0 ? [] : [statement("Further pumps are taken to burn what the chosen one does.")]),
   ];
 }
 
@@ -199,8 +201,10 @@ function withinSpeed(one: DutyState, duty: Duty, of: Expression): Expression {
   return ifAtLeast(asStated(duty).speedRatio, one.speedRatio, of, constant(NOT_WORKED_OUT));
 }
 
-function enginesIn({ pumps }: DutyState, { otherPumps }: Duty): Expression {
-  return otherPumps.length === 0 ? pumps : sum(pumps, constant(otherPumps.length));
+/** Engines of unlike pumps burn alike by their power. */
+function enginesIn(one: DutyState, duty: Duty): Expression {
+  if (!isStation(one, duty)) return one.pumps;
+  return ratio(part(recordOf(one), "shaftPower"), ofOnePump(one, duty, "shaftPower"));
 }
 
 function volumeOf(one: StateOfHours, { unitSet }: Duty): Expression {

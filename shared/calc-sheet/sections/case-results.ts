@@ -7,9 +7,13 @@ import {
   constant,
   type Expression,
   greatest,
+  handle,
+  handles,
   ifAtLeast,
+  ifError,
   ifNumber,
   ifText,
+  join,
   least,
   part,
   product,
@@ -18,7 +22,7 @@ import {
   tableOf,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { type PlanItem, statement, type TableColumn, type TableItem } from "../plan.ts";
+import { figure, type PlanItem, statement, type TableColumn, type TableItem } from "../plan.ts";
 import { asStated, caseStatesOf, type DutyState, dutyCases, isStation, recordOf, whereGiven } from "./duty-cases.ts";
 import { INSIDE, NONE, REGION } from "./duty-region.ts";
 import { stateCell } from "./duty-states.ts";
@@ -26,6 +30,7 @@ import { changesWithPumps, hasShares } from "./line-shares.ts";
 import { LINES } from "./lines.ts";
 import { POINT } from "./operating-point.ts";
 import { PUMP } from "./pump.ts";
+import { worstNames, worstTable } from "./worst-states.ts";
 
 /** The cases of the user beside one another: what is asked for, whether it is met, and what else is looked at. */
 export const RESULTS = tableOf("caseResults", {
@@ -65,8 +70,65 @@ export function caseResults(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     columns,
     rows: states.map((one) => ({ label: one.label, cells: columns.map(({ fill }) => fill(one)) })),
   };
-  return [{ kind: "section", id: "caseResults", text: "Cases beside one another" }, table, ...speeds(duty, pump)];
+  return [
+    { kind: "section", id: "caseResults", text: "Cases beside one another" },
+    table,
+    notMet(states),
+    ...velocities(states),
+    ...speeds(duty, pump),
+  ];
 }
+
+/** The cases that fall short, each with what is wrong with it; one that cannot be judged is not sure. */
+function notMet(states: readonly DutyState[]): PlanItem {
+  const found = states.map(({ label }, row): Expression => {
+    const verdict = ifError(cell(RESULTS, row, "verdict"), NOT_SURE);
+    return ifText(verdict, MEETS, constant(""), join(constant(`${label}: `), verdict, constant("; ")));
+  });
+  const listed: Expression = { op: "before", text: join(...found, constant("§")), mark: "; §" };
+  return figure(
+    CASES_NOT_MET,
+    "Cases that do not meet the duty",
+    ifText(listed, "§", constant("none"), listed),
+    "Head, NPSH and region of each by themselves; other verdicts name their case.",
+  );
+}
+
+const VELOCITIES = "caseVelocities";
+
+/** Which case flows slowest, where solids settle, and which fastest. */
+function velocities(states: readonly DutyState[]): readonly PlanItem[] {
+  const names = states.map(({ label }) => label);
+  const looked = [
+    { key: "leastVelocity", side: "least", handle: CASE_VELOCITIES.leastVelocityIn, title: "Least velocity in" },
+    {
+      key: "greatestVelocity",
+      side: "greatest",
+      handle: CASE_VELOCITIES.greatestVelocityIn,
+      title: "Greatest velocity in",
+    },
+  ] as const;
+  const facts = looked.map(({ key, side }) => ({
+    key,
+    label: `${side} velocity`,
+    quantity: "velocity" as const,
+    side,
+    figure: (row: number) => cell(RESULTS, row, key),
+  }));
+  return [
+    ...worstTable({ key: VELOCITIES, label: "Velocities of the cases" }, names, facts),
+    ...looked.map(({ key, handle: of, title }) =>
+      figure(of, title, worstNames(VELOCITIES, key, names.length), "In any run of both lines; all that are as bad."),
+    ),
+  ];
+}
+
+export const CASE_VELOCITIES = handles({ leastVelocityIn: null, greatestVelocityIn: null });
+
+/** In words: which cases do not meet the duty, and why. */
+export const CASES_NOT_MET = handle("casesNotMet", null);
+const MEETS = "meets the duty";
+const NOT_SURE = "not sure";
 
 interface ResultColumn extends TableColumn<ResultKey> {
   readonly fill: (one: DutyState) => Expression;
@@ -103,7 +165,7 @@ function columnsOf(duty: Duty, pump: DutyPump): readonly ResultColumn[] {
 /** What is wrong with a case, the gravest first: head, NPSH, region. */
 function verdictOn(one: DutyState, duty: Duty, { curve }: DutyPump): Expression {
   const place = cell(REGION, dutyCases(duty).indexOf(one), "place");
-  const meets = constant("meets the duty");
+  const meets = constant(MEETS);
   const region = curve.efficiency === undefined ? meets : ifText(place, INSIDE, meets, place);
   const [margin, kept] = [stateCell(duty, one, "npshMargin"), stateCell(duty, one, "npshMarginKept")];
   const short = ifAtLeast(margin, constant(0), constant("NPSH BELOW THE MARGIN"), constant("NPSH SHORT: CAVITATION"));

@@ -96,6 +96,8 @@ export function caseStates(
       words: one.name,
       systemName: one.name,
       flow: stated("flow") ?? normal.flow,
+      sourceLevel: stated("sourceLevel") ?? normal.sourceLevel,
+      deliveryLevel: stated("deliveryLevel") ?? normal.deliveryLevel,
       staticHead: own("staticHead") ?? normal.staticHead,
       suctionLift: own("suctionLift") ?? normal.suctionLift,
       sourcePressure: stated("sourcePressure") ?? normal.sourcePressure,
@@ -129,17 +131,14 @@ export function caseFigures(duty: Duty, states: readonly DutyState[]): readonly 
   const { unitSet } = duty;
   const water = constant(inUnitSet(SPECIFIC_GRAVITY_REFERENCE, "density", duty));
   const arranged = (series: Expression, parallel: Expression): Expression => byArrangement(duty, series, parallel);
-  const { deliveryLevel, sourceLevel, pumpLevel } = FIELD;
-  const level = (one: DutyCase, key: "sourceLevel" | "deliveryLevel"): Expression =>
-    caseCell(duty, one, key) ?? { sourceLevel, deliveryLevel }[key];
   const made: Readonly<Record<ColumnOf<typeof FIGURES>, (state: DutyState, one: DutyCase) => Expression>> = {
     liquid: (_, one) => liquidWords(duty, caseCell(duty, one, "liquid") ?? FIELD.liquid),
     density: ({ liquid }) => callOf(DENSITY, liquid),
     specificGravity: ({ density }) => ratio(density, water),
     vapourHead: ({ liquid, density }) => pressureHead(callOf(VAPORPRESSURE, liquid), density, unitSet),
     atmosphere: ({ altitude }) => callOf(ATMOSPHERE, { altitude }),
-    staticHead: (_, one) => difference(level(one, "deliveryLevel"), level(one, "sourceLevel")),
-    suctionLift: (_, one) => difference(pumpLevel, level(one, "sourceLevel")),
+    staticHead: ({ deliveryLevel, sourceLevel }) => difference(deliveryLevel, sourceLevel),
+    suctionLift: ({ sourceLevel }) => difference(FIELD.pumpLevel, sourceLevel),
     pressureHead: ({ deliveryPressure, sourcePressure, density }) =>
       pressureHead(difference(deliveryPressure, sourcePressure), density, unitSet),
     sideBySide: ({ pumps }) => arranged(constant(1), withOthers(duty, pumps)),

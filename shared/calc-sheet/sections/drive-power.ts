@@ -22,8 +22,19 @@ import {
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
 import { PUMPED } from "./as-pumped.ts";
+import { caseSpeeds, heaviest } from "./case-pressures.ts";
 import { asPumpedPower, MAX_POWER, maxPowerOf, SIDE_BY_SIDE, SPECIFIC_GRAVITY } from "./drawn-curves.ts";
-import { asStated, dutyCases, flushState, leastSystem, NOT_GIVEN, ofOnePump, systemOf } from "./duty-cases.ts";
+import {
+  asStated,
+  caseStatesOf,
+  type DutyState,
+  dutyCases,
+  flushState,
+  leastSystem,
+  NOT_GIVEN,
+  ofOnePump,
+  systemOf,
+} from "./duty-cases.ts";
 import { POINT } from "./operating-point.ts";
 import { PUMP } from "./pump.ts";
 import { curveAsPumped } from "./slurry-curve.ts";
@@ -67,6 +78,8 @@ export function powers(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const ratios = [...speeds, ...trims];
   const cubed = ratios.flatMap((of) => [of, of, of]);
   const isRaised = ratios.length > 0;
+  const ofCases = caseFactors(duty);
+  const onCurve = isRaised ? product(POWER.curvePower, ...cubed) : asPumpedPower(duty, part(MAX_POWER, "power"));
   return [
     figure(
       POWER.powerOfOne,
@@ -107,10 +120,12 @@ export function powers(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     figure(
       POWER.driverPower,
       "Maximum shaft power of one pump",
-      isRaised ? product(POWER.curvePower, ...cubed) : asPumpedPower(duty, part(MAX_POWER, "power")),
-      isRaised
-        ? "At its maximum speed and impeller, to the end of its curve: with the cube of each."
-        : "To the end of its curve as it runs, with the liquid as pumped.",
+      ofCases.length === 0 ? onCurve : product(onCurve, ...ofCases),
+      `${
+        isRaised
+          ? "At its maximum speed and impeller, to the end of its curve: with the cube of each."
+          : "To the end of its curve as it runs, with the liquid as pumped."
+      }${ofCases.length === 0 ? "" : " Of all cases the heaviest liquid and the greatest speed."}`,
     ),
     ...reached(duty, pump, ratios, cubed),
     figure(
@@ -147,6 +162,9 @@ function reached(
   const hasFlush = isSlurry(duty);
   const flush = hasFlush ? onClearLiquid(duty, isRaised, cubed) : [];
   const withFlush = (power: Expression): Expression => (hasFlush ? greatest(power, POWER.clearPower) : power);
+  const asStatedReached = product(asPumpedPower(duty, part(REACHED, "power")), ...cubed);
+  const own = casePowers(duty, asStatedReached);
+  const withCases = (power: Expression): Expression => (own.length === 0 ? power : greatest(power, ...own));
   const call = maxPowerOf(
     duty,
     least(
@@ -167,10 +185,34 @@ function reached(
     figure(
       POWER.reachedPower,
       "Maximum shaft power over the flows reached",
-      whereAnswered(withFlush(product(asPumpedPower(duty, part(REACHED, "power")), ...cubed)), POWER.driverPower),
-      "Of one pump, up to the greatest flow; that of the whole curve where its efficiencies begin later.",
+      whereAnswered(withCases(withFlush(asStatedReached)), POWER.driverPower),
+      `Of one pump, up to the greatest flow; that of the whole curve where its efficiencies begin later.${own.length === 0 ? "" : " Of all cases the greatest."}`,
     ),
   ];
+}
+
+/** What the heaviest liquid of the cases and their greatest speed make of a power. */
+function caseFactors(duty: Duty): readonly Expression[] {
+  const normal = asStated(duty);
+  const isHeavier = caseStatesOf(duty).some((one) => one.specificGravity.key !== normal.specificGravity.key);
+  const speeds = caseSpeeds(duty);
+  const speed = greatest(constant(1), ...speeds);
+  return [
+    ...(isHeavier ? [ratio(heaviest(duty), SPECIFIC_GRAVITY)] : []),
+    ...(speeds.length === 0 ? [] : [speed, speed, speed]),
+  ];
+}
+
+/** Of cases with a liquid or a speed of their own: over the flows reached by weight alone, else where they run. */
+function casePowers(duty: Duty, asStatedReached: Expression): readonly Expression[] {
+  const normal = asStated(duty);
+  return caseStatesOf(duty).flatMap((one) => {
+    const isSame = (of: (state: DutyState) => string): boolean => of(one) === of(normal);
+    const isCurve = isSame(({ curve }) => curve.table.key) && isSame(({ speedRatio }) => speedRatio.key);
+    if (isCurve && isSame(({ specificGravity }) => specificGravity.key)) return [];
+    if (!isCurve) return [ofOnePump(one, duty, "shaftPower")];
+    return [product(asStatedReached, ratio(one.specificGravity, SPECIFIC_GRAVITY))];
+  });
 }
 
 /** What the pump takes on the clear liquid it starts and is flushed with: to the end of the curve at another speed. */

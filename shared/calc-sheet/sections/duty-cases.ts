@@ -51,6 +51,8 @@ export interface DutyState {
   readonly words: string;
   /** Flow asked of all pumps together. */
   readonly flow: Handle;
+  readonly sourceLevel: Handle;
+  readonly deliveryLevel: Handle;
   readonly staticHead: Handle;
   readonly suctionLift: Handle;
   readonly sourcePressure: Handle;
@@ -124,7 +126,7 @@ const STATIC_HEADS = {
   greatest: FIELD.greatestStaticHead,
 } as const;
 
-const COLUMNS = { pipe: null, length: "length", fittings: null, share: "ratio" } as const;
+const COLUMNS = { pipe: null, length: "length", fittings: null, share: "ratio", level: "elevation" } as const;
 
 /**
  * The lines of a state in which pipe has aged, or other pumps run than stated, under a name of theirs; those stated where
@@ -157,6 +159,8 @@ function stateOf(duty: Duty, made: Made): DutyState {
     label,
     words: label.toLowerCase(),
     flow: FIELD.flow,
+    sourceLevel: FIELD.sourceLevel,
+    deliveryLevel: FIELD.deliveryLevel,
     staticHead: STATIC_HEADS[levels],
     suctionLift: NPSH.suctionLift,
     sourcePressure: FIELD.sourcePressure,

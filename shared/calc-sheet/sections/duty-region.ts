@@ -10,14 +10,13 @@ import {
   callOf,
   cell,
   constant,
+  difference,
   type Expression,
   extreme,
-  greatest,
   type Handle,
   handles,
   ifAtLeast,
   ifNumber,
-  join,
   part,
   product,
   ratio,
@@ -33,6 +32,7 @@ import { headToSelect } from "./head.ts";
 import { PUMP } from "./pump.ts";
 import { REGION_BAND } from "./pump-figures.ts";
 import { readCurve } from "./slurry-curve.ts";
+import { type WorstFacts, worstNames, worstTable } from "./worst-states.ts";
 
 /** Worked cells of this section. */
 export const DUTY_REGION = handles({
@@ -40,6 +40,7 @@ export const DUTY_REGION = handles({
   regionGreatestFlow: "flow",
   regionNpshMargin: "head",
   regionPower: "power",
+  dutyMetIn: null,
   leastFlowIn: null,
   greatestFlowIn: null,
   npshMarginIn: null,
@@ -99,7 +100,7 @@ export function dutyRegion(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       rows: cases.map((one) => ({ label: one.label, cells: columns.map(({ cell }) => cell(one)) })),
     },
     ...extremes(pump),
-    ...(duty.cases.length === 0 ? [] : worstStates(duty, pump)),
+    ...worstStates(duty, pump),
     statement(
       `${isStation(asStated(duty), duty) ? "Flow, head and shaft power are those of all pumps together, the other figures those of the chosen pump. " : ""}NPSH available is that with the source at the level stated, which should be its lowest; a higher source has more.${hasTolerance ? " The tolerance of flow is not added to that of head: a pump is accepted by either, so one with a steep curve may run a little further out." : ""}`,
     ),
@@ -170,45 +171,65 @@ function extremes({ curve }: DutyPump): readonly ResultItem[] {
   ];
 }
 
-/** Which state each extreme is that of; all of them where several are as bad. */
-function worstStates(duty: Duty, { curve }: DutyPump): readonly ResultItem[] {
-  const labels = dutyCases(duty).map(({ label }) => label);
-  const named = (op: "columnLeast" | "columnGreatest", of: ColumnOf<typeof REGION>): Expression => {
-    const worst = extreme(op, REGION, of, "not known");
-    const isWorst = (row: number): readonly [Expression, Expression] =>
-      op === "columnLeast" ? [worst, cell(REGION, row, of)] : [cell(REGION, row, of), worst];
-    const names = labels.map((label, row) => {
-      const [left, right] = isWorst(row);
-      // Equal but for rounding.
-      const slack = product(constant(SAME), greatest(worst, product(constant(-1), worst)));
-      return ifAtLeast(sum(left, slack), right, constant(`${label}; `), constant(""));
-    });
-    return ifNumber(worst, { op: "before", text: join(...names, constant("§")), mark: "; §" }, "not known");
+/** Names the cells of the worst of all states. */
+const WORST = "worstOfStates";
+
+/** What is looked at in every state, each with its worst end. */
+function lookedAt(
+  duty: Duty,
+  { curve }: DutyPump,
+): readonly (WorstFacts<string> & { readonly handle: Handle; readonly title: string })[] {
+  const { leastFlowIn, greatestFlowIn, dutyMetIn, npshMarginIn, powerIn, leastShareIn, greatestShareIn } = DUTY_REGION;
+  const states = dutyCases(duty);
+  const at = (of: ColumnOf<typeof REGION>) => (row: number) => cell(REGION, row, of);
+  const met = (row: number): Expression => {
+    const { flow } = states[row] as DutyState;
+    return product(ratio(difference(cell(REGION, row, "flow"), flow), flow), constant(100));
   };
-  const how = "Of the states above; all that are as bad.";
-  return [
-    figure(DUTY_REGION.leastFlowIn, "Least flow in", named("columnLeast", "flow"), how),
-    figure(DUTY_REGION.greatestFlowIn, "Greatest flow in", named("columnGreatest", "flow"), how),
-    ...(curve.npshRequired === undefined
-      ? []
-      : [figure(DUTY_REGION.npshMarginIn, "Least NPSH margin in", named("columnLeast", "npshMargin"), how)]),
-    ...(curve.efficiency === undefined
-      ? []
-      : [
-          figure(DUTY_REGION.powerIn, "Greatest shaft power in", named("columnGreatest", "shaftPower"), how),
-          figure(DUTY_REGION.leastShareIn, "Least of BEP flow in", named("columnLeast", "bestFlowPercent"), how),
-          figure(
-            DUTY_REGION.greatestShareIn,
-            "Greatest of BEP flow in",
-            named("columnGreatest", "bestFlowPercent"),
-            how,
-          ),
-        ]),
-  ];
+  const all = [
+    [true, dutyMetIn, "least flow over that asked for", "percent", "least", met],
+    [true, leastFlowIn, "least flow", "flow", "least", at("flow")],
+    [true, greatestFlowIn, "greatest flow", "flow", "greatest", at("flow")],
+    [curve.npshRequired !== undefined, npshMarginIn, "least NPSH margin", "head", "least", at("npshMargin")],
+    [curve.efficiency !== undefined, powerIn, "greatest shaft power", "power", "greatest", at("shaftPower")],
+    [curve.efficiency !== undefined, leastShareIn, "least of BEP flow", "percent", "least", at("bestFlowPercent")],
+    [
+      curve.efficiency !== undefined,
+      greatestShareIn,
+      "greatest of BEP flow",
+      "percent",
+      "greatest",
+      at("bestFlowPercent"),
+    ],
+  ] as const;
+  return all.flatMap(([is, handle, label, quantity, side, figure]) =>
+    is
+      ? [
+          {
+            key: handle.key,
+            handle,
+            label,
+            title: `${label.charAt(0).toUpperCase()}${label.slice(1)} in`,
+            quantity,
+            side,
+            figure,
+          },
+        ]
+      : [],
+  );
 }
 
-/** Figures closer than this, relative, are as bad as one another. */
-const SAME = 1e-9;
+/** Which state each is the worst in; all of them where several are as bad. */
+function worstStates(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  const facts = lookedAt(duty, pump);
+  const names = dutyCases(duty).map(({ label }) => label);
+  return [
+    ...worstTable({ key: WORST, label: "Worst of all states" }, names, facts),
+    ...facts.map(({ key, handle, title }) =>
+      figure(handle, title, worstNames(WORST, key, names.length), "Of the states above; all that are as bad."),
+    ),
+  ];
+}
 
 /** What an acceptance test of the grade stated lets pass: of one pump, with the duty it is ordered for as guarantee. */
 export function acceptance(duty: Duty, pump: DutyPump): readonly PlanItem[] {

@@ -15,6 +15,7 @@ import {
   difference,
   type Expression,
   greatest,
+  handle,
   ifAtLeast,
   join,
   least,
@@ -26,14 +27,16 @@ import {
   sum,
   tableOf,
 } from "../expression.ts";
-import { FIELD, LIQUID } from "../field-handles.ts";
-import { type PlanItem, spill, working } from "../plan.ts";
+import { FIELD } from "../field-handles.ts";
+import { figure, type PlanItem, spill, working } from "../plan.ts";
+import { heaviest, hottest, pressedStates, pressureInState } from "./case-pressures.ts";
 import { SPECIFIC_GRAVITY } from "./drawn-curves.ts";
+import { asStated, caseStatesOf, type DutyState } from "./duty-cases.ts";
 import { pressureHead } from "./head.ts";
 import { hasLevels } from "./line-shares.ts";
 import { LINES } from "./lines.ts";
-import { LIQUID_FIGURES } from "./liquid.ts";
 import { CLASSES, nozzleLabels } from "./pressure-nozzles.ts";
+import { statesAt, worstNames, worstTable } from "./worst-states.ts";
 
 /** A run of pipe or hose of the duty, by its place. */
 export interface PipeRun {
@@ -113,9 +116,14 @@ export const RUNS = tableOf("pipeRuns", {
 
 /** Pressure of a column of the liquid as pumped, in the unit set's own units. */
 export function columnPressure(height: Expression, units: UnitSetName): Expression {
+  return columnPressureOf(height, SPECIFIC_GRAVITY, units);
+}
+
+/** The same of a liquid of this SG. */
+export function columnPressureOf(height: Expression, specificGravity: Expression, units: UnitSetName): Expression {
   const { gaugePressure, head } = UNIT_SETS[units];
   const factor = (SPECIFIC_GRAVITY_REFERENCE * STANDARD_GRAVITY * head.factor) / gaugePressure.factor;
-  return product(height, SPECIFIC_GRAVITY, constant(factor));
+  return product(height, specificGravity, constant(factor));
 }
 
 /** Ratings of the runs that can be rated. */
@@ -128,7 +136,7 @@ export function ratingSpills(duty: Duty, runs: readonly PipeRun[]): readonly Pla
         `Rating of ${run.place}`,
         callOf(PIPERATING, {
           pipe: pipeCell(run),
-          temperature: FIELD.temperature,
+          temperature: hottest(duty),
           ...(run.isByMaker && { statedRating: FIELD[HOSE_RATING[run.line]] }),
         }),
       ),
@@ -146,17 +154,17 @@ export function runTables(duty: Duty): readonly PlanItem[] {
       duty,
       runs.filter((run) => !isLevelled(duty, run)),
     ),
-    ...(runs.some((run) => isLevelled(duty, run)) ? [linePressures(duty, last)] : []),
+    ...(runs.some((run) => isLevelled(duty, run)) ? linePressures(duty, last) : []),
     ...runs
       .filter((run) => isCollapseKnown(duty, run))
       .flatMap((run) => [
-        spill(collapseOf(run), `Collapse of ${run.place}`, collapseCall(run, FIELD.vacuumDuration)),
+        spill(collapseOf(run), `Collapse of ${run.place}`, collapseCall(duty, run, FIELD.vacuumDuration)),
         ...(isLevelled(duty, run)
           ? [
               spill(
                 shortCollapseOf(run),
                 `Collapse of ${run.place} within half an hour`,
-                collapseCall(run, constant(PASSING)),
+                collapseCall(duty, run, constant(PASSING)),
               ),
             ]
           : []),
@@ -168,8 +176,8 @@ export function runTables(duty: Duty): readonly PlanItem[] {
 /** A vacuum that passes: of a surge, or of a line that drains. */
 const PASSING = "0.5 h";
 
-function collapseCall(run: PipeRun, duration: Expression) {
-  return callOf(COLLAPSEPRESSURE, { pipe: pipeCell(run), duration, temperature: FIELD.temperature });
+function collapseCall(duty: Duty, run: PipeRun, duration: Expression) {
+  return callOf(COLLAPSEPRESSURE, { pipe: pipeCell(run), duration, temperature: hottest(duty) });
 }
 
 /** The collapse of a run under a vacuum that passes. */
@@ -177,7 +185,7 @@ export function shortCollapseOf({ line, index }: PipeRun) {
   return spillOf(`${line}ShortCollapse${index + 1}`, COLLAPSEPRESSURE);
 }
 
-/** The pressures of each run of a discharge line with levels. */
+/** The pressures of each run of a discharge line with levels, the duty as stated. */
 export const LINE_PRESSURES = spillOf("linePressures", LINEPRESSURES);
 
 /** A run whose own levels are known. */
@@ -186,27 +194,178 @@ export function isLevelled(duty: Duty, { line }: PipeRun): boolean {
 }
 
 /** The call of it: against a shut valve to the level of the greatest pressure at the discharge. */
-export const LINE_PRESSURES_CALL = (duty: Duty, last: number): Call =>
-  callOf(LINEPRESSURES, {
-    flow: FIELD.flow,
-    dischargeLine: range(LINES.dischargeLine),
-    startLevel: FIELD.pumpLevel,
-    shutoffLevel: sum(
-      FIELD.pumpLevel,
-      pressureHead(part(CLASSES, "running", last), LIQUID_FIGURES.density, duty.unitSet),
-    ),
-    outletPressure: FIELD.deliveryPressure,
-    altitude: FIELD.altitude,
-    ...LIQUID,
-  });
+export const LINE_PRESSURES_CALL = (duty: Duty, last: number): Call => pressuresIn(asStated(duty), duty, last);
 
-function linePressures(duty: Duty, last: number): PlanItem {
-  return spill(
-    LINE_PRESSURES,
-    "Pressures of the discharge line, run by run",
-    LINE_PRESSURES_CALL(duty, last),
-    duty.dischargeLine.length + 1,
-  );
+function pressuresIn(one: DutyState, duty: Duty, last: number): Call {
+  const nozzles = last + 1;
+  const row = pressedStates(duty).indexOf(one);
+  const atPump =
+    duty.cases.length === 0 ? part(CLASSES, "running", last) : pressureInState(row, last, nozzles, "careful");
+  return callOf(LINEPRESSURES, {
+    flow: one.flow,
+    dischargeLine: range(one.lines.dischargeLine),
+    startLevel: FIELD.pumpLevel,
+    shutoffLevel: sum(FIELD.pumpLevel, pressureHead(atPump, one.density, duty.unitSet)),
+    outletPressure: outletPressureIn(one, duty),
+    altitude: one.altitude,
+    ...one.liquid,
+  });
+}
+
+/** A delivery that stands higher in a case drowns the outlet by as much. */
+function outletPressureIn(one: DutyState, duty: Duty): Expression {
+  const normal = asStated(duty);
+  if (one.deliveryLevel.key === normal.deliveryLevel.key) return one.deliveryPressure;
+  const drowned = greatest(constant(0), difference(one.deliveryLevel, normal.deliveryLevel));
+  return sum(one.deliveryPressure, columnPressureOf(drowned, one.specificGravity, duty.unitSet));
+}
+
+/** Where the pressures of the line stand in a state; cases that do not change them share those of the first alike. */
+export function linePressuresOf(one: DutyState, duty: Duty) {
+  const first = pressedStates(duty).find((other) => pressureIdentity(other) === pressureIdentity(one));
+  return first === undefined || first === asStated(duty)
+    ? LINE_PRESSURES
+    : spillOf(`${first.key}LinePressures`, LINEPRESSURES);
+}
+
+function pressureIdentity(one: DutyState): string {
+  const { flow, lines, deliveryPressure, deliveryLevel, altitude, liquid, sourceLevel, sourcePressure, speedRatio } =
+    one;
+  const cells = [
+    flow,
+    lines.dischargeLine,
+    deliveryPressure,
+    deliveryLevel,
+    altitude,
+    liquid.liquid,
+    liquid.temperature,
+  ];
+  return [...cells, sourceLevel, sourcePressure, speedRatio].map(({ key }) => key).join(" ");
+}
+
+/** What decides of a run of a line with levels, of all states. */
+const LINE_LIMITS = tableOf("linePressureLimits", {
+  running: "gaugePressure",
+  shutoff: "gaugePressure",
+  standing: "gaugePressure",
+  withSurge: "gaugePressure",
+  least: "gaugePressure",
+  hanging: "gaugePressure",
+  leastWithSurge: "gaugePressure",
+  greatestIn: null,
+  withSurgeIn: null,
+  leastIn: null,
+  hangingIn: null,
+  leastWithSurgeIn: null,
+});
+
+const GREATEST = ["running", "shutoff", "standing", "withSurge"] as const;
+const LEAST = ["least", "hanging", "leastWithSurge"] as const;
+type LimitColumn = (typeof GREATEST)[number] | (typeof LEAST)[number];
+
+/** A pressure of a run with levels: of the state in which it is worst. */
+export function worstPressure(duty: Duty, run: PipeRun, of: LimitColumn): Expression {
+  return duty.cases.length === 0 ? part(LINE_PRESSURES, of, run.index) : cell(LINE_LIMITS, run.index, of);
+}
+
+/** ", storm": the states in which it is so; nothing where there are no cases. */
+export function worstPressureIn(
+  duty: Duty,
+  run: PipeRun,
+  of: "withSurge" | (typeof LEAST)[number] | "greatest",
+): Expression {
+  if (duty.cases.length === 0) return constant("");
+  return join(constant(", "), cell(LINE_LIMITS, run.index, `${of}In`));
+}
+
+function lineLimits(duty: Duty): readonly PlanItem[] {
+  if (duty.cases.length === 0) return [];
+  const states = pressedStates(duty);
+  const of = (column: LimitColumn, row: number): readonly Expression[] =>
+    states.map((one) => part(linePressuresOf(one, duty), column, row));
+  const labels = states.map(({ label }) => label);
+  const steady = (row: number): readonly Expression[] =>
+    states.map((one) => {
+      const at = (column: LimitColumn): Expression => part(linePressuresOf(one, duty), column, row);
+      return greatest(at("running"), at("shutoff"), at("standing"));
+    });
+  return [
+    working(LINE_LIMITS, "Pressures of the discharge line, the worst of all states", duty.dischargeLine.length, [
+      ...GREATEST.map((column) => [column, column, (row: number) => greatest(...of(column, row))] as const),
+      ...LEAST.map((column) => [column, column, (row: number) => least(...of(column, row))] as const),
+      ["greatestIn", "greatest in", (row) => statesAt(labels, steady(row), greatest(...steady(row)), "greatest")],
+      [
+        "withSurgeIn",
+        "with surge in",
+        (row) => statesAt(labels, of("withSurge", row), cell(LINE_LIMITS, row, "withSurge"), "greatest"),
+      ],
+      ...LEAST.map(
+        (column) =>
+          [
+            `${column}In`,
+            `${column} in`,
+            (row: number) => statesAt(labels, of(column, row), cell(LINE_LIMITS, row, column), "least"),
+          ] as const,
+      ),
+    ]),
+  ];
+}
+
+const ALONG = "pressureAlong";
+
+/** In which state the least pressure along the line is least. */
+function leastAlong(duty: Duty): readonly PlanItem[] {
+  const states = pressedStates(duty);
+  const rows = duty.dischargeLine.map((_, row) => row);
+  const fact = {
+    key: "least",
+    label: "least pressure along the line",
+    quantity: "gaugePressure",
+    side: "least",
+    figure: (state: number): Expression => cell(LEAST_ALONG, state, "least"),
+  } as const;
+  const names = states.map(({ label }) => label);
+  return [
+    working(LEAST_ALONG, "Least pressure along the line in each state", states.length, [
+      [
+        "least",
+        "least",
+        (state) => {
+          const parts = rows.map((row) => part(linePressuresOf(states[state] as DutyState, duty), "least", row));
+          return parts.length === 1 ? (parts[0] as Expression) : least(...parts);
+        },
+      ],
+    ]),
+    ...worstTable({ key: ALONG, label: "Least pressure along the line" }, names, [fact]),
+    figure(
+      LEAST_PRESSURE_IN,
+      "Least pressure along the line in",
+      worstNames(ALONG, fact.key, names.length),
+      "Running full or standing; below 0 a vacuum. All that are as bad.",
+    ),
+  ];
+}
+
+const LEAST_ALONG = tableOf("leastAlongTheLine", { least: "gaugePressure" });
+export const LEAST_PRESSURE_IN = handle("leastLinePressureIn", null);
+
+function linePressures(duty: Duty, last: number): readonly PlanItem[] {
+  const rows = duty.dischargeLine.length + 1;
+  const own = new Map(caseStatesOf(duty).map((one) => [linePressuresOf(one, duty).key, one]));
+  own.delete(LINE_PRESSURES.key);
+  return [
+    spill(LINE_PRESSURES, "Pressures of the discharge line, run by run", LINE_PRESSURES_CALL(duty, last), rows),
+    ...[...own.values()].map((one) =>
+      spill(
+        linePressuresOf(one, duty),
+        `Pressures of the discharge line, ${one.words}`,
+        pressuresIn(one, duty, last),
+        rows,
+      ),
+    ),
+    ...lineLimits(duty),
+    ...(duty.cases.length === 0 ? [] : leastAlong(duty)),
+  ];
 }
 
 /** A run whose wall is known, where it may come under vacuum: on suction, or where levels say so. Hose is its maker's. */
@@ -231,15 +390,14 @@ function runTable(duty: Duty, rated: readonly PipeRun[], last: number): PlanItem
       "pressure",
       "at its lowest end",
       (row) => {
-        const { index } = run(row);
         if (isLevelled(duty, run(row))) {
           return greatest(
-            ...(["running", "shutoff", "standing"] as const).map((of) => part(LINE_PRESSURES, of, index)),
+            ...(["running", "shutoff", "standing"] as const).map((of) => worstPressure(duty, run(row), of)),
           );
         }
         const far = run(row).line === "suctionLine" ? FIELD.sourceLevel : FIELD.deliveryLevel;
         const drop = difference(FIELD.pumpLevel, least(FIELD.pumpLevel, far));
-        return sum(cell(RUNS, row, "atPump"), columnPressure(drop, duty.unitSet));
+        return sum(cell(RUNS, row, "atPump"), columnPressureOf(drop, heaviest(duty), duty.unitSet));
       },
     ],
     ["rating", "rating", (row) => part(ratingOf(run(row)), "rating")],

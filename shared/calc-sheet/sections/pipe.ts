@@ -18,15 +18,17 @@ import {
   ratio,
   spillOf,
   sum,
+  tableOf,
   verdict,
 } from "../expression.ts";
 import { FIELD, LIQUID } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
-import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
+import { figure, type PlanItem, remark, spill, statement, working } from "../plan.ts";
+import { asStated, caseStatesOf, type DutyState, recordOf } from "./duty-cases.ts";
 import { HEAD } from "./head.ts";
 import { flowInRow, LINES } from "./lines.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
-import { npshAvailableAt } from "./npsh.ts";
+import { npshAvailableIn } from "./npsh.ts";
 import { POINT } from "./operating-point.ts";
 import {
   collapseOf,
@@ -34,7 +36,6 @@ import {
   isCollapseKnown,
   isLevelled,
   isRated,
-  LINE_PRESSURES,
   LINE_PRESSURES_CALL,
   type PipeRun,
   pipeRuns,
@@ -42,6 +43,7 @@ import {
   ratingOf,
   runTables,
   shortCollapseOf,
+  worstPressure,
 } from "./pipe-runs.ts";
 import { PRESSURE, pressureSection } from "./pressure.ts";
 import { nozzleLabels } from "./pressure-nozzles.ts";
@@ -158,10 +160,10 @@ function levelled(duty: Duty): readonly PlanItem[] {
         { key: "withSurge", label: "with surge", quantity: "gaugePressure" },
         { key: "least", label: "least", quantity: "gaugePressure" },
       ],
-      rows: runs.map(({ place, index }) => ({
-        label: place,
+      rows: runs.map((run) => ({
+        label: run.place,
         cells: (["running", "shutoff", "standing", "withSurge", "least"] as const).map((of) =>
-          part(LINE_PRESSURES, of, index),
+          worstPressure(duty, run, of),
         ),
       })),
     },
@@ -181,8 +183,8 @@ function levelled(duty: Duty): readonly PlanItem[] {
             rows: known.map((run) => ({
               label: run.place,
               cells: [
-                part(LINE_PRESSURES, "hanging", run.index),
-                part(LINE_PRESSURES, "leastWithSurge", run.index),
+                worstPressure(duty, run, "hanging"),
+                worstPressure(duty, run, "leastWithSurge"),
                 part(collapseOf(run), "pressure"),
                 part(shortCollapseOf(run), "pressure"),
               ],
@@ -193,20 +195,39 @@ function levelled(duty: Duty): readonly PlanItem[] {
   ];
 }
 
-/** Vacuum at the pump inlet at a flow: what the atmosphere presses on the suction pipe. */
-function vacuumAt(duty: Duty, flow: Expression): Expression {
+/** Vacuum at the pump inlet at a flow in a state: what the atmosphere presses on the suction pipe. */
+function vacuumAt(one: DutyState, duty: Duty, flow: Expression): Expression {
   const last = duty.suctionLine.length - 1;
+  const { suctionLine } = one.lines;
   const velocity = callOf(VELOCITY, {
-    flow: flowInRow(duty, LINES, "suctionLine", last, flow),
-    pipe: cell(LINES.suctionLine, last, "pipe"),
+    flow: flowInRow(duty, one.lines, "suctionLine", last, flow),
+    pipe: cell<string>(suctionLine, last, "pipe"),
   });
-  const { density } = LIQUID_FIGURES;
+  const { density, atmosphere, vapourHead } = one;
   const { headToPressure, dynamic } = factors(duty.unitSet);
   const inlet = difference(
-    sum(product(npshAvailableAt(flow), density, constant(headToPressure)), LIQUID_FIGURES.vapourPressure),
+    product(sum(npshAvailableIn(one, flow), vapourHead), density, constant(headToPressure)),
     product(density, velocity, velocity, constant(dynamic)),
   );
-  return greatest(constant(0), difference(LIQUID_FIGURES.atmosphere, inlet));
+  return greatest(constant(0), difference(atmosphere, inlet));
+}
+
+/** The same at the flow that the pumps run to. */
+export function suctionVacuumIn(one: DutyState, duty: Duty): Expression {
+  return cell(VACUUMS, caseStatesOf(duty).indexOf(one), "vacuum");
+}
+
+/** Vacuum in the suction line in each case. */
+const VACUUMS = tableOf("caseVacuums", { vacuum: "pressureDifference" });
+
+function caseVacuums(duty: Duty): readonly PlanItem[] {
+  const states = caseStatesOf(duty);
+  if (states.length === 0) return [];
+  const vacuumOf = (row: number): Expression => {
+    const one = states[row] as DutyState;
+    return vacuumAt(one, duty, part(recordOf(one), "flow"));
+  };
+  return [working(VACUUMS, "Vacuum in the suction line, each case", states.length, [["vacuum", "vacuum", vacuumOf]])];
 }
 
 /** What turns ρ h into ρ g h, and ρ V² into ρ V²/2, in the unit set's own units. */
@@ -222,16 +243,17 @@ function vacuum(duty: Duty): readonly PlanItem[] {
   if (duty.suctionLine.length === 0) return [];
   const known = pipeRuns(duty).filter((run) => run.line === "suctionLine" && isCollapseKnown(duty, run));
   return [
+    ...caseVacuums(duty),
     figure(
       PIPE.suctionVacuum,
       "Vacuum in the suction line",
-      vacuumAt(duty, FIELD.flow),
+      vacuumAt(asStated(duty), duty, FIELD.flow),
       "Atmosphere less the pressure at the pump inlet, at the flow and source level stated.",
     ),
     figure(
       PIPE.vacuumRunning,
       "Vacuum at the operating flow",
-      vacuumAt(duty, POINT.operatingFlow),
+      vacuumAt(asStated(duty), duty, POINT.operatingFlow),
       "The same at the flow the pump runs to.",
     ),
     ...(known.length === 0
@@ -342,7 +364,7 @@ function surgeShareOf(duty: Duty, run: PipeRun): Expression {
     .filter((one) => isRated(duty, one))
     .findIndex(({ place }) => place === run.place);
   const both = isLevelled(duty, run)
-    ? part(LINE_PRESSURES, "withSurge", run.index)
+    ? worstPressure(duty, run, "withSurge")
     : sum(cell(RUNS, row, "pressure"), PIPE.surgePressure);
   return product(ratio(both, part(ratingOf(run), "withSurge")), constant(100));
 }

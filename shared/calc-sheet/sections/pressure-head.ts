@@ -4,6 +4,7 @@ import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { cell, constant, type Expression, extreme, greatest, handles, product, ratio, sum } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, statement } from "../plan.ts";
+import { caseSpeeds } from "./case-pressures.ts";
 import { SPECIFIC_GRAVITY } from "./drawn-curves.ts";
 import { otherGreatestHead } from "./other-pump-inputs.ts";
 import { suctionOver } from "./other-suction.ts";
@@ -13,6 +14,7 @@ import { PUMP, PUMP_CURVE } from "./pump.ts";
 export const GREATEST = handles({
   topOfCurve: "head",
   greatestSpeedRatio: "ratio",
+  caseSpeedRatio: "ratio",
   greatestTrimRatio: "ratio",
   greatestHead: "head",
   headAtBest: "head",
@@ -72,7 +74,10 @@ export function greatestHead(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const given = RAISES.filter(({ field }) => duty.state[field] !== "blank");
   const stated = given.filter(({ run }) => run(pump) !== undefined);
   const isTaken = isHighIdleTaken(duty, pump);
+  const ofCases = caseSpeeds(duty);
+  const isCaseSpeedApart = ofCases.length > 0 && stated.every(({ field }) => field !== "greatestSpeed");
   const counted: readonly Expression[] = [
+    ...(isCaseSpeedApart ? [GREATEST.caseSpeedRatio] : []),
     ...stated.map(({ ratio: of }) => of),
     ...(isTaken ? [GREATEST.highIdleRatio] : []),
   ];
@@ -96,8 +101,23 @@ export function greatestHead(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...(counted.length === 0 ? [] : [figure(GREATEST.topOfCurve, "Highest head as it runs", ...asItRuns)]),
     // No less than 1: what runs is itself within the greatest.
     ...stated.map(({ ratio: of, label, field, running, why }) =>
-      figure(of, label, greatest(constant(1), ratio(FIELD[field], running)), `${why}; at least 1.`),
+      figure(
+        of,
+        label,
+        greatest(constant(1), ratio(FIELD[field], running), ...(field === "greatestSpeed" ? ofCases : [])),
+        `${why}; at least 1.`,
+      ),
     ),
+    ...(isCaseSpeedApart
+      ? [
+          figure(
+            GREATEST.caseSpeedRatio,
+            "Greatest speed of a case over running speed",
+            greatest(constant(1), ...ofCases),
+            "Of the speed ratios that cases state; at least 1.",
+          ),
+        ]
+      : []),
     ...(isTaken ? [highIdle(duty)] : []),
     figure(GREATEST.greatestHead, "Maximum head of one pump", ...(counted.length === 0 ? asItRuns : raised)),
     ...(isHighIdleAssumed(duty, pump)

@@ -8,7 +8,6 @@ import {
   callOf,
   cell,
   constant,
-  difference,
   type Expression,
   greatest,
   handles,
@@ -23,6 +22,15 @@ import {
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type ColumnFacts, figure, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
+import {
+  caseNozzles,
+  greatestDelivery,
+  heaviest,
+  highestDelivery,
+  hottest,
+  sourceGivesIn,
+  sourceStates,
+} from "./case-pressures.ts";
 import { SPECIFIC_GRAVITY } from "./drawn-curves.ts";
 import { otherCells, otherGreatestHead } from "./other-pump-inputs.ts";
 import { highestSource, suctionOver } from "./other-suction.ts";
@@ -59,16 +67,15 @@ export function suctionCall(duty: Duty): Call {
 
 /** Pressure at the first suction nozzle with no flow, by the source and as stated. */
 export function suctionItems(duty: Duty): readonly PlanItem[] {
-  const weight = weightIn(duty);
-  const { sourceLevel, pumpLevel } = sourceOf(duty);
-  const column = product(difference(sourceLevel, pumpLevel), SPECIFIC_GRAVITY, constant(weight));
+  const sources = sourceStates(duty).map((one) => sourceGivesIn(one, duty, sourceOf(duty).pumpLevel));
+  const [first] = sources as [Expression];
   const isStated = duty.state.greatestSuctionPressure !== "blank";
   return [
     figure(
       SUCTION.sourceGives,
       "Suction pressure by source pressure and level",
-      greatest(constant(0), sum(FIELD.sourcePressure, column)),
-      "P + ρ g (highest source level less pump level), at least 0.",
+      sources.length === 1 ? first : greatest(...sources),
+      `P + ρ g (highest source level less pump level), at least 0${sources.length === 1 ? "" : "; the greatest of all cases"}.`,
     ),
     ...(isStated
       ? [
@@ -113,6 +120,13 @@ export function nozzleTables(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...(hasAssumed(duty, pump)
       ? [spill(CLASSES_AT_BEST, "The same without what is assumed", nozzleCall(duty, pump, "atBest"), rows)]
       : []),
+    ...caseNozzles(duty, {
+      count: labels.length,
+      at: (end, of, row) => part(end === "careful" ? CLASSES : CLASSES_AT_BEST, of, row),
+      suction: suctionPressureCell(duty),
+      pumpLevel: sourceOf(duty).pumpLevel,
+      hasBest: hasAssumed(duty, pump),
+    }),
     firstsSoFar(labels),
     {
       kind: "table",
@@ -181,7 +195,7 @@ function otherTables(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 
 /** Pressure at its suction: that of the duty, over or under it by what its own source gives. */
 function otherSuction(duty: Duty, other: DutyOtherPump): Expression {
-  const over = product(suctionOver(duty, other), SPECIFIC_GRAVITY, constant(weightIn(duty)));
+  const over = product(suctionOver(duty, other), heaviest(duty), constant(weightIn(duty)));
   return greatest(constant(0), sum(suctionPressureCell(duty), over));
 }
 
@@ -228,11 +242,11 @@ export function nozzleCall(
     suctionPressure,
     flangeMaterial: FIELD.casingMaterial,
     flangeClass: FIELD.flangeClass,
-    SG: SPECIFIC_GRAVITY,
+    SG: heaviest(duty),
     ...toleranceArguments(state.acceptanceGrade === "blank", isBest),
     standingLevel: standingLevel(duty),
-    standingPressure: FIELD.deliveryPressure,
-    metalTemperature: FIELD.temperature,
+    standingPressure: greatestDelivery(duty),
+    metalTemperature: hottest(duty),
     checkFailure: FIELD.checkFailure,
   });
 }
@@ -240,7 +254,7 @@ export function nozzleCall(
 /** The highest level of the line that stays full: as stated, else that of its route, else that of the delivery. */
 function standingLevel(duty: Duty): Expression {
   if (duty.state.standingLevel !== "blank") return FIELD.standingLevel;
-  return hasRoute(duty) ? ROUTE.standingLevel : FIELD.deliveryLevel;
+  return hasRoute(duty) ? ROUTE.standingLevel : highestDelivery(duty);
 }
 
 function toleranceArguments(

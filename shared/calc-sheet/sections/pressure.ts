@@ -1,9 +1,10 @@
 import { TRADE_FIGURES } from "../../../src/pressure/trade-figure.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { amountText } from "../../text/words.ts";
-import { constant, handles, ifText, join, part } from "../expression.ts";
+import { constant, type Expression, greatest, handles, ifText, join, part } from "../expression.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark } from "../plan.ts";
+import { pressedStates, pressureInState } from "./case-pressures.ts";
 import { greatestHead, isHighIdleTaken } from "./pressure-head.ts";
 import {
   CLASSES,
@@ -19,10 +20,12 @@ import { checkValveInput, stageInputs } from "./pressure-stages.ts";
 import { flushPressure } from "./slurry-clear.ts";
 
 import { stated } from "./stated-input.ts";
+import { statesAt } from "./worst-states.ts";
 
 /** Worked cells of this section; those of greatest head, suction and stages apart. */
 export const PRESSURE = handles({
   greatestPressure: "gaugePressure",
+  greatestPressureIn: null,
   toleranceTaken: null,
   classNeeded: null,
   firstToNeed: null,
@@ -84,12 +87,47 @@ export const pressureSection: PackageSection = {
       ...greatestHead(duty, pump),
       ...nozzleTables(duty, pump),
       ...deciding(duty, nozzleLabels(duty)),
+      ...inCases(duty),
       ...flushPressure(duty, nozzleCall(duty, pump, "careful"), nozzleLabels(duty).length),
       remark(PRESSURE.suctionNotes, "Suction pressure", suctionCall(duty)),
       remark(PRESSURE.nozzleNotes, "Nozzles and flange class", nozzleCall(duty, pump, "careful")),
     ];
   },
 };
+
+/** What each case by itself puts on the first suction and the last discharge. */
+function inCases(duty: Duty): readonly PlanItem[] {
+  const states = pressedStates(duty);
+  if (states.length === 1) return [];
+  const count = nozzleLabels(duty).length;
+  const last = states.map((_, state) => pressureInState(state, count - 1, count, "careful"));
+  return [
+    {
+      kind: "table",
+      key: "casePressures",
+      heading: "case by itself; above, the heaviest, hottest and highest of all at once",
+      columns: [
+        { key: "suction", label: "suction", quantity: "gaugePressure" },
+        { key: "discharge", label: "discharge", quantity: "gaugePressure" },
+      ],
+      rows: states.map(({ label }, state) => ({
+        label,
+        cells: [pressureInState(state, 0, count, "careful"), last[state] as Expression],
+      })),
+    },
+    figure(
+      PRESSURE.greatestPressureIn,
+      "Greatest pressure in",
+      statesAt(
+        states.map(({ label }) => label),
+        last,
+        greatest(...last),
+        "greatest",
+      ),
+      "At the last discharge; all that are as bad.",
+    ),
+  ];
+}
 
 /** The last discharge, where the pressure is greatest, and what the standards ask for. */
 function deciding({ state, unitSet }: Duty, labels: readonly string[]): readonly PlanItem[] {

@@ -19,6 +19,7 @@ export const ROUTE = handles({
   fillFlow: "flow",
   headWhileFilling: "head",
   shutoffOver: "head",
+  leastFillIn: null,
   lineVolume: "volume",
   toSummit: "duration",
   toOutlet: "duration",

@@ -35,6 +35,7 @@ import { LIQUID_FIGURES } from "./liquid.ts";
 import { pipeRuns, ratingSpills } from "./pipe-runs.ts";
 import { FILLING, GRADE, hasRoute, ROUTE, SIPHON } from "./route-cells.ts";
 import { profile } from "./route-profile.ts";
+import { routeStates } from "./route-states.ts";
 import { stated } from "./stated-input.ts";
 import { headsTogether, PUMPS_TOGETHER } from "./station-curve.ts";
 
@@ -89,6 +90,7 @@ export const routeSection: PackageSection = {
       ...workings(duty),
       ...summit(),
       ...filling(duty),
+      ...routeStates(duty, duty.pump),
       ...stopping(duty),
       ...profile(duty, GRADE),
       ...valves(duty),

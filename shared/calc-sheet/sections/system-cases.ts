@@ -27,7 +27,7 @@ import {
   type StateCurve,
   systemOf,
 } from "./duty-cases.ts";
-import { hasShares, shareWith } from "./line-shares.ts";
+import { hasLevels, hasShares, shareWith } from "./line-shares.ts";
 import { LINES } from "./lines.ts";
 import { PUMP } from "./pump.ts";
 import { stationHeadCurves } from "./station-curve.ts";
@@ -98,6 +98,7 @@ function ownLine(
   const segments = duty[line];
   const segment = (row: number): DutySegment => segments[row] as DutySegment;
   const as = (of: keyof LineTableRow) => (row: number) => cell(LINES[line], row, of);
+  const levelAt = (row: number) => ((segment(row).typed.level ?? "").trim() === "" ? null : as("level")(row));
   const name = line === "suctionLine" ? "Suction line" : "Discharge line";
   const label = `${name}, ${isAlone ? "one pump alone" : systemName}`;
   return working<string>(lines[line], label, segments.length, [
@@ -108,9 +109,10 @@ function ownLine(
     ],
     ["length", "length", as("length")],
     ["fittings", "fittings", as("fittings")],
-    ...(hasShares(duty)
+    ...(hasShares(duty) || hasLevels(duty, line)
       ? [["share", "share", (row: number) => shareWith(sideBySide, segment(row), as("share")(row))] as const]
       : []),
+    ...(hasLevels(duty, line) ? [["level", "level", levelAt] as const] : []),
   ]);
 }
 

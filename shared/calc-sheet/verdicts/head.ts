@@ -28,6 +28,7 @@ import { otherViscousHeadRatio } from "../sections/other-curves.ts";
 import { PUMP } from "../sections/pump.ts";
 import { KIND } from "../sections/pump-figures.ts";
 import { FILLING, hasRoute, ROUTE, SIPHON } from "../sections/route-cells.ts";
+import { filledStates, lowerSource, routeCell } from "../sections/route-states.ts";
 import { viscousHeadRatio, viscousOpen } from "../sections/viscous-curve.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
 import { checkValveOfEach, stationHead } from "./station.ts";
@@ -379,8 +380,51 @@ function overTheRoute(duty: Duty): readonly Criterion[] {
       mustBe: "at least",
       broken: "fail",
       when: join(constant("siphon credit "), part(SIPHON, "credit")),
-      why: "without a siphon the pumps see the summit at all times and give less than the duty flow",
+      why: OVER_SUMMIT,
       cites: siphonMethod.cites[0],
     }),
+    ...filledStates(duty).flatMap((one) => routeIn(one, duty)),
+  ];
+}
+
+const OVER_SUMMIT = "without a siphon the pumps see the summit at all times and give less than the duty flow";
+
+/** The same in another state: head against head at the flow to fill with, for the pumps fall as the line rises. */
+function routeIn(one: DutyState, duty: Duty): readonly Criterion[] {
+  const lower = lowerSource(one, duty);
+  const pumps = routeCell(duty, one, "headFilling");
+  const isCase = caseStatesOf(duty).includes(one);
+  return [
+    limitOf({
+      of: "head",
+      what: `head over the summit while the line fills, ${one.words}`,
+      found: lower === undefined ? pumps : difference(pumps, lower),
+      ...(lower !== undefined && {
+        foundAtBest: pumps,
+        assumed: "the source at its lowest with the greatest static head",
+      }),
+      limit: routeCell(duty, one, "headToFill"),
+      quantity: "head",
+      mustBe: "at least",
+      broken: "fail",
+      when: duty.state.fillingFlow === "blank" ? "0.3 m/s (1 ft/s) in the largest bore" : "as stated",
+      why: "the line does not fill",
+      cites: fillTimeMethod.cites[0],
+    }),
+    ...(isCase
+      ? [
+          limitOf({
+            of: "head",
+            what: `head at the duty flow, over the summit, ${one.words}`,
+            found: headAtFlow(one, duty),
+            limit: one.toCarrier(routeCell(duty, one, "headOver")),
+            quantity: "head",
+            mustBe: "at least",
+            broken: "fail",
+            why: OVER_SUMMIT,
+            cites: siphonMethod.cites[0],
+          }),
+        ]
+      : []),
   ];
 }

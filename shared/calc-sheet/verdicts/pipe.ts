@@ -16,20 +16,22 @@ import {
   sum,
   verdict,
 } from "../expression.ts";
-import { PIPE } from "../sections/pipe.ts";
+import { caseStatesOf } from "../sections/duty-cases.ts";
+import { PIPE, suctionVacuumIn } from "../sections/pipe.ts";
 import {
   collapseOf,
   HOSE_RATING,
   isCollapseKnown,
   isLevelled,
   isRated,
-  LINE_PRESSURES,
   nameOfRun,
   type PipeRun,
   pipeRuns,
   RUNS,
   ratingOf,
   shortCollapseOf,
+  worstPressure,
+  worstPressureIn,
 } from "../sections/pipe-runs.ts";
 import { CLASSES } from "../sections/pressure-nozzles.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
@@ -56,6 +58,9 @@ export function pipeCriteria(duty: Duty): readonly Criterion[] {
       .flatMap((run) => [
         ...vacuumIn(duty, run, PIPE.suctionVacuum, "at the flow stated"),
         ...vacuumIn(duty, run, PIPE.vacuumRunning, "at the operating flow"),
+        ...caseStatesOf(duty).flatMap((one) =>
+          vacuumIn(duty, run, suctionVacuumIn(one, duty), `at the operating flow, ${one.words}`),
+        ),
       ]),
     ...runs.filter((run) => isLevelled(duty, run)).flatMap((run) => alongTheRoute(duty, run)),
   ];
@@ -89,7 +94,7 @@ function pressureIn(duty: Duty, run: PipeRun, row: number): readonly Criterion[]
     found: cell(RUNS, row, "pressure"),
     quantity: "gaugePressure",
     mustBe: "at most",
-    when: AT_LOWEST,
+    when: isLevelled(duty, run) ? said(AT_LOWEST, duty, run, "greatest") : AT_LOWEST,
     ...(cites && { cites }),
   } as const;
   return [
@@ -99,10 +104,10 @@ function pressureIn(duty: Duty, run: PipeRun, row: number): readonly Criterion[]
       ? [
           limitOf({
             ...facts,
-            found: part(LINE_PRESSURES, "withSurge", run.index),
+            found: worstPressure(duty, run, "withSurge"),
             limit: part(rating, "withSurge"),
             broken: "check",
-            when: "with the surge of a sudden stop, at its lowest end",
+            when: said("with the surge of a sudden stop, at its lowest end", duty, run, "withSurge"),
             why: "beyond what it may reach with the surge of every stop: needs a surge study",
           }),
         ]
@@ -125,8 +130,8 @@ function pressureIn(duty: Duty, run: PipeRun, row: number): readonly Criterion[]
 /** What is below the air at the higher end of a run: running and standing for long, hanging or in a surge for a while. */
 function alongTheRoute(duty: Duty, run: PipeRun): readonly Criterion[] {
   const vacuum = (of: "least" | "hanging" | "leastWithSurge"): Expression =>
-    greatest(constant(0), difference(constant(0), part(LINE_PRESSURES, of, run.index)));
-  const lasting = vacuumIn(duty, run, vacuum("least"), "running full, at its highest end");
+    greatest(constant(0), difference(constant(0), worstPressure(duty, run, of)));
+  const lasting = vacuumIn(duty, run, vacuum("least"), said("running full, at its highest end", duty, run, "least"));
   if (!isCollapseKnown(duty, run)) return lasting;
   const facts = {
     of: "pipe",
@@ -142,8 +147,20 @@ function alongTheRoute(duty: Duty, run: PipeRun): readonly Criterion[] {
     ...lasting,
     ...(duty.summitValve === "air valve"
       ? []
-      : [limitOf({ ...facts, found: vacuum("hanging"), when: "at rest, no air let in", why })]),
-    limitOf({ ...facts, found: vacuum("leastWithSurge"), when: "in the fall of a sudden stop", why }),
+      : [
+          limitOf({
+            ...facts,
+            found: vacuum("hanging"),
+            when: said("at rest, no air let in", duty, run, "hanging"),
+            why,
+          }),
+        ]),
+    limitOf({
+      ...facts,
+      found: vacuum("leastWithSurge"),
+      when: said("in the fall of a sudden stop", duty, run, "leastWithSurge"),
+      why,
+    }),
   ];
 }
 
@@ -151,7 +168,12 @@ function alongTheRoute(duty: Duty, run: PipeRun): readonly Criterion[] {
 const PASSING_FACTOR = 1.5;
 const PASSING_PRACTICE = { source: "practice", at: "a factor of 1.5 against a vacuum that passes" } as const;
 
-function vacuumIn(duty: Duty, run: PipeRun, found: Expression, when: string): readonly Criterion[] {
+/** When it is so, and in which of the cases. */
+function said(when: string, duty: Duty, run: PipeRun, of: Parameters<typeof worstPressureIn>[2]): Expression {
+  return join(constant(when), worstPressureIn(duty, run, of));
+}
+
+function vacuumIn(duty: Duty, run: PipeRun, found: Expression, when: string | Expression): readonly Criterion[] {
   const facts = {
     of: "pipe",
     found,

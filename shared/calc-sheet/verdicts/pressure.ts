@@ -18,9 +18,11 @@ import {
   product,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
+import { pressedStates, pressureInState } from "../sections/case-pressures.ts";
 import { isHighIdleAssumed, isShutoffUnknown, uncountedRaises } from "../sections/pressure-head.ts";
 import { CLASSES, CLASSES_AT_BEST, hasAssumed, nozzleLabels, SUCTION } from "../sections/pressure-nozzles.ts";
 import { stageCell, stagesOf } from "../sections/pressure-stages.ts";
+import { statesAt } from "../sections/worst-states.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
 import { boosterCriteria, otherFlanges } from "./station.ts";
 
@@ -195,7 +197,29 @@ function partsAt(
 function compared(duty: Duty, pump: DutyPump, row: number, held: Held): readonly Criterion[] {
   const { what, limit, when, cites, isLowest } = held;
   const normal = (of: Classes): Expression => greatest(part(of, "running", row), part(of, "standing", row));
+  // At its careful end the worst of all states at once; at its favourable end each state by itself.
   const found = normal(CLASSES);
+  const states = pressedStates(duty);
+  const count = nozzleLabels(duty).length;
+  const own = (end: "careful" | "atBest"): readonly Expression[] =>
+    states.map((_, state) => pressureInState(state, row, count, end));
+  const hasBest = hasAssumed(duty, pump);
+  const isSeveral = states.length > 1;
+  const best = isSeveral ? greatest(...own(hasBest ? "atBest" : "careful")) : normal(CLASSES_AT_BEST);
+  const inStates = isSeveral
+    ? [
+        statesAt(
+          states.map(({ label }) => label),
+          own("careful"),
+          greatest(...own("careful")),
+          "greatest",
+        ),
+      ]
+    : [];
+  const assumed = [
+    ...(hasBest ? [assumedOf(duty, pump)] : []),
+    ...(isSeveral ? [constant("the worst of all cases at once")] : []),
+  ];
   const isStanding = ifAtLeast(
     part(CLASSES, "running", row),
     part(CLASSES, "standing", row),
@@ -226,9 +250,9 @@ function compared(duty: Duty, pump: DutyPump, row: number, held: Held): readonly
     limitOf({
       ...base,
       found,
-      ...(hasAssumed(duty, pump) && { foundAtBest: normal(CLASSES_AT_BEST), assumed: assumedOf(duty, pump) }),
+      ...(assumed.length > 0 && { foundAtBest: best, assumed: listed(assumed) }),
       broken: isLowest ? "check" : "fail",
-      when: ifError(join(listed([...when, isStanding]), nearly(found)), ""),
+      when: ifError(join(listed([...when, isStanding, ...inStates]), nearly(found)), ""),
     }),
     // A column that no check valve holds off stands among the normal cases already.
     limitOf({ ...base, found: failed, broken: "check", when: listed([...when, constant("check valve failed")]) }),

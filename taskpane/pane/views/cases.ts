@@ -10,6 +10,7 @@ import {
 import type { Field } from "../../../shared/duty/field.ts";
 import { CASE_FIELDS, CASE_HOURS, CASE_KEYS } from "../../../shared/duty/fields/cases.ts";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
+import { casesToMake } from "../../../shared/duty/made-cases.ts";
 import { type CaseShown, type CasesShown, casesShown } from "../../../shared/package/cases.ts";
 import type { Worked } from "../../../shared/package/head-and-suction.ts";
 import { figures } from "../../../shared/text/words.ts";
@@ -37,7 +38,7 @@ export const cases: Step = {
         case does not state is as in the duty.
       </p>
       ${typed.length === 0 ? nothing : FIELDS.map((key) => fieldView(context, key))}
-      ${typed.map((one, at) => caseView(context, one, at))} ${addView(context, typed.length)} ${resultsView(context)}`;
+      ${typed.map((one, at) => caseView(context, one, at))} ${addView(context, typed.length)} ${madeView(context, typed)} ${resultsView(context)}`;
   },
 };
 
@@ -53,6 +54,23 @@ function addView({ send, goTo }: PaneContext, count: number): TemplateResult {
   >
     Add a case
   </button>`;
+}
+
+/** The ends of the range, and one pump out, as cases to go on from; nothing where the duty states none. */
+function madeView({ send, worked }: PaneContext, typed: readonly CaseText[]): TemplateResult | typeof nothing {
+  const cases = casesToMake(worked.duty, typed);
+  if (cases.length === 0) return nothing;
+  const names = cases.map(({ name }) => name).join("; ");
+  return html`<button
+      class="add"
+      type="button"
+      ?disabled=${typed.length >= MOST_CASES}
+      aria-describedby="cases-to-make"
+      @click=${() => send({ type: "cases-made", cases })}
+    >
+      Make cases of the range
+    </button>
+    <p class="hint" id="cases-to-make">Adds: ${names}. The source is taken to rise and fall.</p>`;
 }
 
 function nameOf({ name }: CaseText, at: number): string {
@@ -258,8 +276,9 @@ function verdictText({ verdict, speedVerdict, flow }: CaseShown, units: UnitSetN
   return speedVerdict === "" || speedVerdict === "within its range" ? verdict : `${verdict}; ${speedVerdict}`;
 }
 
-function worstView({ worst }: CasesShown): TemplateResult | typeof nothing {
-  if (worst.length === 0) return nothing;
+function worstView({ worst: found, notMet }: CasesShown): TemplateResult | typeof nothing {
+  if (found.length === 0) return nothing;
+  const worst = [...(notMet === "" ? [] : [["Cases that do not meet the duty", notMet] as const]), ...found];
   return html`<h3>The worst, of all states of the duty</h3>
     <dl class="figures">
       ${worst.map(

@@ -1,0 +1,123 @@
+import type { Quantity } from "../../../src/basis/quantities.ts";
+import {
+  cell,
+  constant,
+  type Expression,
+  greatest,
+  ifAtLeast,
+  ifError,
+  ifText,
+  join,
+  least,
+  product,
+  sum,
+  type TableOf,
+} from "../expression.ts";
+import { type ColumnFacts, type PlanItem, working } from "../plan.ts";
+
+type Side = "least" | "greatest";
+
+/** What is looked at in every state, and which end of it is the worst. */
+export interface WorstFacts<K extends string> {
+  readonly key: K;
+  readonly label: string;
+  readonly quantity: Quantity;
+  readonly side: Side;
+  readonly figure: (state: number) => Expression;
+}
+
+/** Figures closer than this, relative, are as bad as one another. */
+const SAME = 1e-9;
+/** Beyond any figure: stands for one that there is none of. */
+const BEYOND = 1e300;
+/** Ends a list of names. */
+const END = "§";
+
+/** What follows from a figure, or what stands in its place where it is a text or cannot be worked out. */
+function judged(of: Expression, met: Expression, otherwise: Expression): Expression {
+  return { op: "ifNumber", of: ifError(of, ""), met, otherwise };
+}
+
+/** The worst of all states for each thing looked at: a mark a state, and the figure under them. */
+export function worstTable<K extends string>(
+  { key, label }: { readonly key: string; readonly label: string },
+  names: readonly string[],
+  facts: readonly WorstFacts<K>[],
+): readonly PlanItem[] {
+  const { worst, marks } = tablesOf(key, facts);
+  const figures = facts.map(({ key: of, label: about, side, figure }): ColumnFacts<string> => {
+    const all = names.map((_, i) => judged(figure(i), figure(i), constant(side === "least" ? BEYOND : -BEYOND)));
+    return [of, about, () => (side === "least" ? least(...all) : greatest(...all))];
+  });
+  const marked = facts.flatMap(({ key: of, label: about, side, figure }): readonly ColumnFacts<string>[] => {
+    const mark = (i: number): Expression => {
+      const found = cell<string>(worst, 0, of);
+      return judged(
+        figure(i),
+        ifAtLeast(...asBad(figure(i), found, side), constant(`${names[i]}; `), constant("")),
+        constant(""),
+      );
+    };
+    return [
+      [of, `worst for ${about}`, mark],
+      [`${of}Silent`, "no figure", (i) => judged(figure(i), constant(""), constant(`${names[i]}; `))],
+    ];
+  });
+  return [working<string>(worst, label, 1, figures), working<string>(marks, `${label}, in`, names.length, marked)];
+}
+
+/** The two sides of "at least as bad, but for rounding". */
+function asBad(of: Expression, worst: Expression, side: Side): readonly [Expression, Expression] {
+  const slack = product(constant(SAME), greatest(worst, product(constant(-1), worst)));
+  return side === "least" ? [sum(worst, slack), of] : [sum(of, slack), worst];
+}
+
+function tablesOf<K extends string>(key: string, facts: readonly Pick<WorstFacts<K>, "key" | "quantity">[]) {
+  const worst: TableOf<string> = {
+    key: `${key}Figures`,
+    columns: facts.map(({ key: of, quantity }) => ({ key: of, quantity })),
+  };
+  const columns = facts.flatMap(({ key: of }) => [{ key: of }, { key: `${of}Silent` }]);
+  const marks: TableOf<string> = { key: `${key}Marks`, columns };
+  return { worst, marks };
+}
+
+/** Where the worst figure of one thing stands. */
+export function worstFigure(
+  key: string,
+  { key: of, quantity }: Pick<WorstFacts<string>, "key" | "quantity">,
+): Expression {
+  return cell<string>({ key: `${key}Figures`, columns: [{ key: of, quantity }] }, 0, of);
+}
+
+/**
+ * The states that have it, all that are as bad, and after them those that have no figure: "storm; summer (not sure: low
+ * sump)".
+ */
+export function worstNames(key: string, of: string, states: number): Expression {
+  const marks: TableOf<string> = { key: `${key}Marks`, columns: [{ key: of }, { key: `${of}Silent` }] };
+  const all = (column: string): readonly Expression[] =>
+    Array.from({ length: states }, (_, row) => cell<string>(marks, row, column));
+  const [worst, silent] = [all(of), all(`${of}Silent`)].map((names) => join(...names, constant(END))) as [
+    Expression,
+    Expression,
+  ];
+  const unsure = join(constant(" (not sure: "), listed(silent), constant(")"));
+  return join(ifText(worst, END, constant("not known"), listed(worst)), ifText(silent, END, constant(""), unsure));
+}
+
+/** Of states that all have a figure: those that have the worst one. */
+export function statesAt(
+  names: readonly string[],
+  figures: readonly Expression[],
+  worst: Expression,
+  side: Side,
+): Expression {
+  const named = figures.map((of, i) => ifAtLeast(...asBad(of, worst, side), constant(`${names[i]}; `), constant("")));
+  return listed(join(...named, constant(END)));
+}
+
+/** Names, each with a mark after it, without the last mark. */
+function listed(names: Expression): Expression {
+  return { op: "before", text: names, mark: `; ${END}` };
+}
