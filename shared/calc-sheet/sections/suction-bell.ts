@@ -9,8 +9,10 @@ import {
   type Expression,
   extreme,
   greatest,
+  ifAtLeast,
   ifNumber,
   part,
+  verdict,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, remark, spill, working } from "../plan.ts";
@@ -49,10 +51,10 @@ export function suctionBell(duty: Duty): readonly PlanItem[] {
   if (!hasBell(duty)) return [];
   const states = bellStates(duty);
   const isPlaced = isBellPlaced(duty);
-  const columns = BELL.columns.filter(({ key }) => isPlaced || (key !== "water" && key !== "margin"));
+  const columns = BELL.columns.filter(({ key }) => isPlaced || key === "flow" || key === "needed");
   const cells = (one: DutyState, row: number): Readonly<Record<(typeof BELL.columns)[number]["key"], Expression>> => ({
     flow: cell(AT_BELL, row, "flow"),
-    velocity: part(bellIn(one), "velocity"),
+    verdict: verdict(cell(AT_BELL, row, "water"), part(bellIn(one), "needed"), "enough water", "VORTEX DRAWS AIR"),
     water: cell(AT_BELL, row, "water"),
     needed: part(bellIn(one), "needed"),
     margin: difference(cell(AT_BELL, row, "water"), part(bellIn(one), "needed")),
@@ -93,14 +95,14 @@ export function suctionBell(duty: Duty): readonly PlanItem[] {
 
 const LABELS = {
   flow: "flow into it",
-  velocity: "velocity",
+  verdict: "verdict",
   water: "water over it",
   needed: "needed",
   margin: "in hand",
 } as const;
 
 function worst(states: readonly DutyState[]): readonly PlanItem[] {
-  const of = (key: "bellThatDoes" | "flowThatDoes"): Expression => part(bellIn(states[0] as DutyState), key);
+  const of = (key: "bellThatDoes" | "flowThatDoes" | "margin"): Expression => part(bellIn(states[0] as DutyState), key);
   return [
     {
       ...figure(
@@ -121,7 +123,12 @@ function worst(states: readonly DutyState[]): readonly PlanItem[] {
     figure(
       SUMP.bellThatDoes,
       "Bell that would do as stated",
-      ifNumber(of("bellThatDoes"), of("bellThatDoes"), "none needed, or none would do"),
+      ifAtLeast(
+        of("margin"),
+        constant(0),
+        constant("none needed: it has its water"),
+        ifNumber(of("bellThatDoes"), of("bellThatDoes"), "no bell would do: less flow, more water or a plate"),
+      ),
       "The nearest diameter that needs no more water than there is; else less flow, more water or a vortex plate.",
     ),
   ];

@@ -13,6 +13,7 @@ export const SUMP = handles({
   sumpVolume: "volume",
   sumpStatic: "head",
   drawdownHours: "hours",
+  drawdownTime: "duration",
   drawdownFlowAtStart: "flow",
   drawdownFlowAtEnd: "flow",
   drawdownAtFirstFlow: "hours",
@@ -35,7 +36,7 @@ export const AT_BELL = tableOf("atBell", { flow: "flow", water: "length" });
 /** The same as printed, with what the bell needs. */
 export const BELL = tableOf("bellStates", {
   flow: "flow",
-  velocity: "velocity",
+  verdict: null,
   water: "length",
   needed: "length",
   margin: "length",

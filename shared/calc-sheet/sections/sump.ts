@@ -84,6 +84,7 @@ function drawdown(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       "Area over flow less inflow, level by level: the flow falls as the level does. Add the time to prime and to fill the line.",
       "main",
     ),
+    figure(SUMP.drawdownTime, "The same in seconds", part(DRAWDOWN, "time"), "For a sump that a pump empties often."),
     figure(SUMP.drawdownFlowAtStart, "Flow at the start", part(DRAWDOWN, "flowAtStart"), "Of all pumps."),
     figure(SUMP.drawdownFlowAtEnd, "Flow at the end", part(DRAWDOWN, "flowAtEnd"), "Of all pumps."),
     figure(

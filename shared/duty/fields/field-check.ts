@@ -17,7 +17,7 @@ function instrument(of: Measured, label: string, help: string) {
 /** What was measured at one pump while it ran; heights over its shaft. */
 export const fieldCheck = {
   fieldFlow: amount({
-    label: "Flow measured, one pump",
+    label: "Flow measured",
     quantity: "flow",
     bounds: FLOW,
     help: "Flow of one pump while the gauges were read.",
@@ -35,27 +35,27 @@ export const fieldCheck = {
     help: "What it reads; a vacuum as -3 psi or 6.2 inHg vac. Blank: taken from the source level and the losses of the suction line.",
   }),
   dischargeGaugeHeight: amount({
-    label: "Discharge gauge over the pump level",
+    label: "Discharge gauge height",
     quantity: "length",
     bounds: inputs.dischargeHeight,
     whenBlank: 0,
-    help: "Height of the gauge itself, where the line to it is full of liquid.",
+    help: "Of the gauge itself over the pump level, where the line to it is full of liquid.",
   }),
   suctionGaugeHeight: amount({
-    label: "Suction gauge over the pump level",
+    label: "Suction gauge height",
     quantity: "length",
     bounds: inputs.suctionHeight,
     whenBlank: 0,
-    help: "Height of the gauge itself, where the line to it is full of liquid.",
+    help: "Of the gauge itself over the pump level, where the line to it is full of liquid.",
   }),
   dischargeTapHeight: amount({
-    label: "Discharge tap over the pump level, gauge line full of air",
+    label: "Discharge tap height, air in the line",
     quantity: "length",
     bounds: inputs.dischargeTapHeight,
-    help: "Where the line to the gauge is full of air the height of its tap counts. Blank: the line is full of liquid.",
+    help: "Over the pump level. Where the line to the gauge is full of air the height of its tap counts. Blank: the line is full of liquid.",
   }),
   suctionTapHeight: amount({
-    label: "Suction tap over the pump level, gauge line full of air",
+    label: "Suction tap height, air in the line",
     quantity: "length",
     bounds: inputs.suctionTapHeight,
     help: "Lines under vacuum usually are full of air. Blank: the line is full of liquid.",
@@ -69,11 +69,11 @@ export const fieldCheck = {
     help: "Such as 10 in sch40. Blank: the last row of the suction line.",
   }),
   tapLoss: amount({
-    label: "Head lost between taps and flanges",
+    label: "Loss from tap to flange",
     quantity: "head",
     bounds: inputs.lossToFlanges,
     whenBlank: 0,
-    help: "Of both sides together, where the taps lie off the pump.",
+    help: "Head lost between the taps and the flanges, both sides together, where the taps lie off the pump.",
   }),
   fieldSpeed: amount({
     label: "Speed measured",
@@ -101,22 +101,22 @@ export const fieldCheck = {
   }),
   flowMeter: instrument(
     "flow",
-    "What measured the flow",
+    "Flow meter",
     "magnetic meter, clamp-on meter, drop test, orifice, or how far it may be off: 2 %. Blank: 5 %.",
   ),
   dischargeGauge: instrument(
     "pressure",
-    "Kind and span of the discharge gauge",
+    "Discharge gauge kind",
     "bourdon gauge 60 psi, test gauge 4 bar, transmitter 100 psi, or how far it may be off: 0.5 psi.",
   ),
   suctionGauge: instrument(
     "pressure",
-    "Kind and span of the suction gauge",
+    "Suction gauge kind",
     "bourdon gauge -30 inHg to 15 psi, test gauge 1 bar, or how far it may be off: 0.15 psi.",
   ),
   powerMeter: instrument(
     "power",
-    "What measured power or fuel",
+    "Power or fuel meter",
     "power analyser, utility meter, fuel by volume, or how far it may be off: 1.5 %. Blank: 2 %, fuel 3 %.",
   ),
 };
