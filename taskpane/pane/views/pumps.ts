@@ -99,11 +99,14 @@ function basisText({ duty, asked, otherCases }: Ranking): string {
 }
 
 /** Which cases a pump has to meet beside the duty as stated, and how. */
-function casesText({ speedControl }: Duty, otherCases: readonly string[]): string {
+function casesText({ speedControl, cases }: Duty, otherCases: readonly string[]): string {
   if (otherCases.length === 0) return "";
   const named = otherCases.map((name) => `“${name}”`).join(", ");
+  const uncounted = cases.some(({ given }) => given.includes("speedRatio"))
+    ? " A speed ratio that a case states is of the chosen pump and does not count here."
+    : "";
   const speed = speedControl === "variable" ? "each at its own speed" : "all at one speed and trim";
-  return ` A pump has to meet the duty as stated and ${named}, ${speed}; the case it does worst in decides. Figures are those of the duty as stated.`;
+  return ` A pump has to meet the duty as stated and ${named}, ${speed}; the case it does worst in decides. Figures are those of the duty as stated.${uncounted}`;
 }
 
 /** Whether the figures are those of one pump of several. */

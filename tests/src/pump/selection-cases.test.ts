@@ -193,6 +193,31 @@ describe("pressure against a shut valve", () => {
   });
 });
 
+// ANSI/HI 9.6.7, its worked example: 110 m³/h and 77 m with water are 103.2 m³/h and 72.21 m with 120 cSt, at 2950 rpm.
+describe("cases of a thin and a thick liquid", () => {
+  const rows = [
+    [0, 94, 0],
+    [66 / 3.6, 89, 58],
+    [88 / 3.6, 83.5, 65.5],
+    [110 / 3.6, 77, 68],
+    [132 / 3.6, 68, 66],
+  ];
+  const { curves, ...example } = pumpOf("example", rows);
+  const pump = { ...example, curves: curves.map((curve) => ({ ...curve, speed: 2950 / 60 })) };
+  const at = (head: number) => {
+    const warm = caseOf("warm", 103.16 / 3600, head, { kinematicViscosity: 1e-6 });
+    return select([pump], [warm, { ...warm, name: "cold", kinematicViscosity: 120e-6 }]);
+  };
+
+  it("hold each against its own curve", () => {
+    expect(at(72.4).leftOut[0]?.reason).toMatchObject({ code: "head-too-low", inCase: "cold" });
+    const [warm, cold] = at(72.1).ranked[0]?.cases ?? [];
+    expect((warm?.flow ?? 0) - (cold?.flow ?? 0)).toBeGreaterThan(0);
+    // 1/0.738 times the power at the same flow and head, by its efficiency.
+    expect((cold?.efficiency ?? 0) / 0.68).toBeCloseTo(0.738, 2);
+  });
+});
+
 describe("the user's weights", () => {
   // By hand: both meet 100 L/s at 50 m at their best point; efficient is better there and further from it in NPSH.
   const flat = pumpOf("near its best", [
