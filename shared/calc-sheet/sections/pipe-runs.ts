@@ -1,6 +1,7 @@
 import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { HOSE_RULES } from "../../../src/pipework/pipe-make.ts";
+import { usualRating } from "../../../src/pressure/usual-rating.ts";
 import { LINEPRESSURES } from "../../catalogue/entries/line-pressures.ts";
 import { PIPERATING } from "../../catalogue/entries/pipe-rating.ts";
 import { COLLAPSEPRESSURE } from "../../catalogue/entries/take-off.ts";
@@ -85,6 +86,14 @@ export function isRated(duty: Duty, { line, isByMaker }: PipeRun): boolean {
   return !isByMaker || duty.state[HOSE_RATING[line]] !== "blank";
 }
 
+/** Whether all that is known of the run is what such hose or couplings usually hold. */
+export function isByUsual(duty: Duty, run: PipeRun): boolean {
+  const { pipe } = run.stated.segment ?? {};
+  const rule = pipe?.make?.rule;
+  if (isRated(duty, run) || pipe === undefined || rule === undefined || duty.temperature === undefined) return false;
+  return usualRating(rule, pipe, duty.temperature, null)?.ok === true;
+}
+
 /** The cell that names the pipe of a run. */
 export function pipeCell({ line, index }: PipeRun): Expression {
   return cell(LINES[line], index, "pipe");
@@ -129,7 +138,7 @@ export function columnPressureOf(height: Expression, specificGravity: Expression
 /** Ratings of the runs that can be rated. */
 export function ratingSpills(duty: Duty, runs: readonly PipeRun[]): readonly PlanItem[] {
   return runs
-    .filter((run) => isRated(duty, run))
+    .filter((run) => isRated(duty, run) || isByUsual(duty, run))
     .map((run) =>
       spill(
         ratingOf(run),
@@ -137,7 +146,7 @@ export function ratingSpills(duty: Duty, runs: readonly PipeRun[]): readonly Pla
         callOf(PIPERATING, {
           pipe: pipeCell(run),
           temperature: hottest(duty),
-          ...(run.isByMaker && { statedRating: FIELD[HOSE_RATING[run.line]] }),
+          ...(run.isByMaker && isRated(duty, run) && { statedRating: FIELD[HOSE_RATING[run.line]] }),
         }),
       ),
     );
@@ -379,27 +388,28 @@ export function isCollapseKnown(duty: Duty, run: PipeRun): boolean {
   );
 }
 
+/** Suction pipe sees what the first suction nozzle does, discharge pipe the last discharge nozzle. */
+function pressureAtPump({ line }: PipeRun, last: number): Expression {
+  return part(CLASSES, "greatest", line === "suctionLine" ? 0 : last);
+}
+
+/** Steady pressure at the lowest end of a run. */
+export function steadyPressure(duty: Duty, run: PipeRun, last = nozzleLabels(duty).length - 1): Expression {
+  if (isLevelled(duty, run)) {
+    return greatest(...(["running", "shutoff", "standing"] as const).map((of) => worstPressure(duty, run, of)));
+  }
+  const far = run.line === "suctionLine" ? FIELD.sourceLevel : FIELD.deliveryLevel;
+  const drop = difference(FIELD.pumpLevel, least(FIELD.pumpLevel, far));
+  return sum(pressureAtPump(run, last), columnPressureOf(drop, heaviest(duty), duty.unitSet));
+}
+
 function runTable(duty: Duty, rated: readonly PipeRun[], last: number): PlanItem {
   const run = (row: number): PipeRun => rated[row] as PipeRun;
   const share = (row: number): Expression => cell(RUNS, row, "share");
   return working(RUNS, "Pressure in each run of pipe against its rating", rated.length, [
     ["name", "run", (row) => nameOfRun(run(row))],
-    // Suction pipe sees what the first suction nozzle does, discharge pipe the last discharge nozzle.
-    ["atPump", "at the pump's level", (row) => part(CLASSES, "greatest", run(row).line === "suctionLine" ? 0 : last)],
-    [
-      "pressure",
-      "at its lowest end",
-      (row) => {
-        if (isLevelled(duty, run(row))) {
-          return greatest(
-            ...(["running", "shutoff", "standing"] as const).map((of) => worstPressure(duty, run(row), of)),
-          );
-        }
-        const far = run(row).line === "suctionLine" ? FIELD.sourceLevel : FIELD.deliveryLevel;
-        const drop = difference(FIELD.pumpLevel, least(FIELD.pumpLevel, far));
-        return sum(cell(RUNS, row, "atPump"), columnPressureOf(drop, heaviest(duty), duty.unitSet));
-      },
-    ],
+    ["atPump", "at the pump's level", (row) => pressureAtPump(run(row), last)],
+    ["pressure", "at its lowest end", (row) => steadyPressure(duty, run(row), last)],
     ["rating", "rating", (row) => part(ratingOf(run(row)), "rating")],
     [
       "share",

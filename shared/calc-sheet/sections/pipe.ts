@@ -33,6 +33,7 @@ import { POINT } from "./operating-point.ts";
 import {
   collapseOf,
   columnPressure,
+  isByUsual,
   isCollapseKnown,
   isLevelled,
   isRated,
@@ -43,6 +44,7 @@ import {
   ratingOf,
   runTables,
   shortCollapseOf,
+  steadyPressure,
   worstPressure,
 } from "./pipe-runs.ts";
 import { PRESSURE, pressureSection } from "./pressure.ts";
@@ -98,7 +100,8 @@ export const pipeSection: PackageSection = {
 function steady(duty: Duty): readonly PlanItem[] {
   const runs = pipeRuns(duty);
   const rated = runs.filter((run) => isRated(duty, run));
-  const without = runs.filter((run) => !isRated(duty, run));
+  const usual = runs.filter((run) => isByUsual(duty, run));
+  const without = runs.filter((run) => !isRated(duty, run) && !isByUsual(duty, run));
   const last = rated.length - 1;
   return [
     ...(rated.length === 0
@@ -134,6 +137,30 @@ function steady(duty: Duty): readonly PlanItem[] {
             "At most 100 %; flanges, couplings and valves are held apart.",
             "main",
           ),
+        ]),
+    ...(usual.length === 0
+      ? []
+      : [
+          {
+            kind: "table",
+            key: "usualRuns",
+            heading: "run; steady pressure at its lowest end, and what such hose usually holds: ask its maker",
+            columns: [
+              { key: "pressure", label: "pressure", quantity: "gaugePressure" },
+              { key: "least", label: "usual, least", quantity: "gaugePressure" },
+              { key: "greatest", label: "usual, greatest", quantity: "gaugePressure" },
+              { key: "pipe", label: "pipe" },
+            ],
+            rows: usual.map((run) => ({
+              label: run.place,
+              cells: [
+                steadyPressure(duty, run),
+                part(ratingOf(run), "rating"),
+                part(ratingOf(run), "atBest"),
+                cell(LINES[run.line], run.index, "pipe"),
+              ],
+            })),
+          } as const,
         ]),
     ...without.map(({ place, stated: { typed } }) =>
       statement(

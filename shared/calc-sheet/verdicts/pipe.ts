@@ -1,6 +1,7 @@
 import { pipeCollapseMethod, VACUUM_FACTOR } from "../../../src/estimate/pipe-collapse.ts";
 import { LAY_FLAT_PRACTICE } from "../../../src/head/line-remarks.ts";
 import { ratingCitation } from "../../../src/pressure/pipe-rating.ts";
+import { USUAL_RATINGS } from "../../../src/pressure/usual-rating.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { FIELDS } from "../../duty/fields.ts";
 import {
@@ -21,6 +22,7 @@ import { PIPE, suctionVacuumIn } from "../sections/pipe.ts";
 import {
   collapseOf,
   HOSE_RATING,
+  isByUsual,
   isCollapseKnown,
   isLevelled,
   isRated,
@@ -30,6 +32,7 @@ import {
   RUNS,
   ratingOf,
   shortCollapseOf,
+  steadyPressure,
   worstPressure,
   worstPressureIn,
 } from "../sections/pipe-runs.ts";
@@ -49,7 +52,7 @@ export function pipeCriteria(duty: Duty): readonly Criterion[] {
   return [
     ...runs.flatMap((run) => {
       if (isRated(duty, run)) return pressureIn(duty, run, rated.indexOf(run));
-      if (run.line === "suctionLine") return [unratedSuction(run)];
+      if (run.line === "suctionLine" || isByUsual(duty, run)) return [unrated(duty, run)];
       const what = `${run.place}, ${run.stated.typed.pipe.trim()}`;
       return [openPoint({ of: "pipe", what, missing: [HOSE_RATING[run.line]] })];
     }),
@@ -66,16 +69,42 @@ export function pipeCriteria(duty: Duty): readonly Criterion[] {
   ];
 }
 
-/** Hose on a suction lift carries no pressure, so nothing need be known of it; under pressure its rating is needed. */
-function unratedSuction(run: PipeRun): Criterion {
-  const atPump = part(CLASSES, "greatest", 0);
-  const said = (without: string, needed: string): Expression => verdict(constant(0), atPump, without, needed);
+/**
+ * A run of which nothing is stated: what such hose usually holds never passes it, and above that its maker is asked. On a
+ * suction lift it carries no pressure, and nothing need be known of it.
+ */
+function unrated(duty: Duty, run: PipeRun): Criterion {
+  const asked = isByUsual(duty, run) ? byUsual(duty, run) : { state: "open", why: `${missingOf(run)} not stated` };
+  const isSuction = run.line === "suctionLine";
+  const withoutPressure = (state: Expression, otherwise: string | Expression): Expression =>
+    ifAtLeast(constant(0), part(CLASSES, "greatest", 0), state, inWords(otherwise));
   return worded({
     of: "pipe",
-    state: said("pass", "open"),
     what: nameOfRun(run),
-    why: said("never above the pressure of the air", `${FIELDS[HOSE_RATING[run.line]].label} not stated`),
+    state: isSuction ? withoutPressure(constant("pass"), asked.state) : inWords(asked.state),
+    why: isSuction ? withoutPressure(constant("never above the pressure of the air"), asked.why) : asked.why,
+    ...(isByUsual(duty, run) && { cites: USUAL_RATINGS }),
   });
+}
+
+function inWords(text: string | Expression): Expression {
+  return typeof text === "string" ? constant(text) : text;
+}
+
+function missingOf(run: PipeRun): string {
+  return FIELDS[HOSE_RATING[run.line]].label;
+}
+
+function byUsual(duty: Duty, run: PipeRun): { readonly state: Expression; readonly why: Expression } {
+  const said = (within: string, above: string): Expression =>
+    verdict(part(ratingOf(run), "rating"), steadyPressure(duty, run), within, above);
+  return {
+    state: said("check", "open"),
+    why: said(
+      `within the usual rating of such hose: ask the maker, and state it as ${missingOf(run)}`,
+      `above the least usual rating of such hose: ${missingOf(run)} not stated`,
+    ),
+  };
 }
 
 /** The limit that may fail a run: the careful end while it is kept, else the favourable end of what is not stated. */

@@ -126,6 +126,15 @@ describe("pressure in a run of pipe", () => {
     expect(open.text).toMatch(/discharge run 2, 8in layflat.*Discharge hose rating not stated/);
   });
 
+  // Usual working pressure of heavy lay-flat hose of 8 in, 60 to 100 psi: common practice, no source (src/tables).
+  it("of hose whose maker's figure is not stated is checked within the usual rating, and open above it", () => {
+    const at = discharge(runs(["10in HDPE DR11 PE4710", 500], ["8in heavy-duty layflat", 50]), { flow: "1 gpm" });
+    expect(at(59.9).state).toBe("check");
+    expect(at(59.9).text).toMatch(/within the usual rating of such hose: ask the maker/);
+    expect(at(60.1).state).toBe("open");
+    expect(at(60.1).text).toMatch(/above the least usual rating.*Discharge hose rating not stated/);
+  });
+
   it("of hose is checked with the full surge added: it has no room for one", () => {
     const at = discharge(runs(["8in layflat", 500]), { dischargeHoseRating: "300 psi" });
     expect(at(100).state).toBe("check");
@@ -263,9 +272,12 @@ describe("surge of the discharge line", () => {
 describe("suction hose without a rating", () => {
   const lines = { suctionLine: runs(["10in suction hose", 20]), dischargeLine: runs(["12in ductile iron cl350", 50]) };
 
-  it("is open under pressure, and not where the suction never has any", () => {
-    const open = pipeVerdict(duty({ greatestSuctionPressure: "5 psi" }, lines));
-    expect(open.text).toMatch(/^Open: suction run 1, 10in suction hose: Suction hose rating not stated/);
+  // Usual working pressure of PVC suction hose of 10 in: 15 psi at least, common practice, no source (src/tables).
+  it("is checked within the usual rating and open above it, and neither where the suction never has any pressure", () => {
+    const within = pipeVerdict(duty({ greatestSuctionPressure: "5 psi" }, lines));
+    expect(within.text).toMatch(/suction run 1, 10in suction hose.*within the usual rating.*ask the maker/);
+    const open = pipeVerdict(duty({ greatestSuctionPressure: "16 psi" }, lines));
+    expect(open.text).toMatch(/^Open: suction run 1, 10in suction hose: .*Suction hose rating not stated/);
     const lifted = duty(
       { pumpLevel: "30 ft", standingLevel: "30 ft", deliveryLevel: "30 ft" },
       { ...lines, pump: PUMP },

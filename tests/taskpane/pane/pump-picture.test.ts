@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { hullOf } from "../../../taskpane/pane/pictures/pump-curves.ts";
+import { hullOf, type PumpCurvesShown, pumpCurvesPicture } from "../../../taskpane/pane/pictures/pump-curves.ts";
 import { frameOf, upTo } from "../../../taskpane/pane/pictures/pump-curves-frame.ts";
+import { markup } from "../../support/markup.ts";
 
 describe("the outermost of some places", () => {
   it("leaves out those inside and those along an edge", () => {
@@ -55,5 +56,46 @@ describe("panels", () => {
     expect(second?.bottom).toBeLessThan(height);
     expect(x(73)).toBeLessThanOrEqual(300);
     expect(first?.y(42)).toBeGreaterThanOrEqual(first?.top ?? Number.NaN);
+  });
+});
+
+describe("unlike pumps in one picture", () => {
+  const line = (from: number, to: number) => [
+    { flow: 0, value: from },
+    { flow: 10, value: to },
+  ];
+  const shown: PumpCurvesShown = {
+    running: { label: "All pumps together, at their header", points: line(60, 20), kind: "running" },
+    pumps: [
+      { name: "A", label: "A by itself", points: line(60, 30), kind: "pump-1" },
+      { name: "B", label: "B by itself", points: line(50, 25), kind: "pump-2" },
+    ],
+    ofOne: { name: "A", flow: 4 },
+    family: [],
+    systems: [],
+    duty: { flow: 6, value: 30 },
+    operating: { flow: 8, value: 31 },
+    cross: undefined,
+    measured: undefined,
+    ends: [],
+    region: undefined,
+    efficiency: line(0, 80),
+    npshRequired: line(2, 5),
+    npshAvailable: line(9, 8),
+  };
+  const picture = markup(pumpCurvesPicture(shown, { flow: "gpm", head: "ft" }, 320)).replace(/\s+/g, " ");
+
+  it("are told apart by dashes and by their names, beside all of them together", () => {
+    for (const kind of ["running", "pump-1", "pump-2"]) expect(picture).toContain(`class="line ${kind}"`);
+    for (const name of ["A", "B"]) expect(picture).toMatch(new RegExp(`class="curve-name"[^>]*>${name}<`));
+    expect(picture).toContain("B by itself: 50 ft at 0 gpm to 25 ft at 10 gpm.");
+  });
+
+  it("have efficiency and NPSH of the chosen one, read at its own flow", () => {
+    expect(picture).toContain("Efficiency of A, over its own flow, %");
+    expect(picture).toContain("NPSH of A, over its own flow, ft");
+    const drops = [...picture.matchAll(/class="guide" d="M([\d.]+) /g)].map(([, x]) => Number(x));
+    expect(drops).toHaveLength(3);
+    expect(new Set(drops).size).toBe(2);
   });
 });
