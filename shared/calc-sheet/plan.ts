@@ -322,6 +322,11 @@ export function statement(text: string, caution?: "caution"): StatementItem {
   return { kind: "statement", text, ...(caution === undefined ? {} : { caution: true }) };
 }
 
+/** A result in words, with room for a sentence of them. */
+export function inWords({ key }: Handle, label: string, expression: Expression): FindingItem {
+  return { kind: "finding", key, label, expression };
+}
+
 /** What a call remarks, live. */
 export function remark({ key }: Handle, label: string, of: Call): FindingItem {
   return { kind: "finding", key, label, expression: { op: "notes", of } };

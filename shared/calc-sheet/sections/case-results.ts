@@ -22,7 +22,7 @@ import {
   tableOf,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { figure, type PlanItem, statement, type TableColumn, type TableItem } from "../plan.ts";
+import { inWords, type PlanItem, statement, type TableColumn, type TableItem } from "../plan.ts";
 import { asStated, caseStatesOf, type DutyState, dutyCases, isStation, recordOf, whereGiven } from "./duty-cases.ts";
 import { INSIDE, NONE, REGION } from "./duty-region.ts";
 import { stateCell } from "./duty-states.ts";
@@ -86,12 +86,7 @@ function notMet(states: readonly DutyState[]): PlanItem {
     return ifText(verdict, MEETS, constant(""), join(constant(`${label}: `), verdict, constant("; ")));
   });
   const listed: Expression = { op: "before", text: join(...found, constant("§")), mark: "; §" };
-  return figure(
-    CASES_NOT_MET,
-    "Cases that do not meet the duty",
-    ifText(listed, "§", constant("none"), listed),
-    "Head, NPSH and region of each by themselves; other verdicts name their case.",
-  );
+  return inWords(CASES_NOT_MET, "Cases that do not meet the duty", ifText(listed, "§", constant("none"), listed));
 }
 
 const VELOCITIES = "caseVelocities";
@@ -117,9 +112,7 @@ function velocities(states: readonly DutyState[]): readonly PlanItem[] {
   }));
   return [
     ...worstTable({ key: VELOCITIES, label: "Velocities of the cases" }, names, facts),
-    ...looked.map(({ key, handle: of, title }) =>
-      figure(of, title, worstNames(VELOCITIES, key, names.length), "In any run of both lines; all that are as bad."),
-    ),
+    ...looked.map(({ key, handle: of, title }) => inWords(of, title, worstNames(VELOCITIES, key, names.length))),
   ];
 }
 

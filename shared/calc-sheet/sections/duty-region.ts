@@ -24,7 +24,7 @@ import {
   tableOf,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { figure, type PlanItem, type ResultItem, statement, type TableColumn, working } from "../plan.ts";
+import { figure, inWords, type PlanItem, type ResultItem, statement, type TableColumn, working } from "../plan.ts";
 import { IN_SERIES, SIDE_BY_SIDE } from "./drawn-curves.ts";
 import { asStated, type DutyState, dutyCases, isStation, ofOnePump, recordOf, whereGiven } from "./duty-cases.ts";
 import { stateCell } from "./duty-states.ts";
@@ -225,9 +225,7 @@ function worstStates(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const names = dutyCases(duty).map(({ label }) => label);
   return [
     ...worstTable({ key: WORST, label: "Worst of all states" }, names, facts),
-    ...facts.map(({ key, handle, title }) =>
-      figure(handle, title, worstNames(WORST, key, names.length), "Of the states above; all that are as bad."),
-    ),
+    ...facts.map(({ key, handle, title }) => inWords(handle, title, worstNames(WORST, key, names.length))),
   ];
 }
 

@@ -29,7 +29,7 @@ import {
   tableOf,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { figure, type PlanItem, spill, working } from "../plan.ts";
+import { inWords, type PlanItem, spill, working } from "../plan.ts";
 import { heaviest, hottest, pressedStates, pressureInState } from "./case-pressures.ts";
 import { SPECIFIC_GRAVITY } from "./drawn-curves.ts";
 import { asStated, caseStatesOf, type DutyState } from "./duty-cases.ts";
@@ -346,12 +346,7 @@ function leastAlong(duty: Duty): readonly PlanItem[] {
       ],
     ]),
     ...worstTable({ key: ALONG, label: "Least pressure along the line" }, names, [fact]),
-    figure(
-      LEAST_PRESSURE_IN,
-      "Least pressure along the line in",
-      worstNames(ALONG, fact.key, names.length),
-      "Running full or standing; below 0 a vacuum. All that are as bad.",
-    ),
+    inWords(LEAST_PRESSURE_IN, "Least pressure along the line in", worstNames(ALONG, fact.key, names.length)),
   ];
 }
 

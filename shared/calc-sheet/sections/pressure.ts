@@ -3,7 +3,7 @@ import type { Duty } from "../../duty/duty.ts";
 import { amountText } from "../../text/words.ts";
 import { constant, type Expression, greatest, handles, ifText, join, part } from "../expression.ts";
 import type { PackageSection } from "../package-section.ts";
-import { figure, type PlanItem, remark } from "../plan.ts";
+import { figure, inWords, type PlanItem, remark } from "../plan.ts";
 import { pressedStates, pressureInState } from "./case-pressures.ts";
 import { greatestHead, isHighIdleTaken } from "./pressure-head.ts";
 import {
@@ -115,7 +115,7 @@ function inCases(duty: Duty): readonly PlanItem[] {
         cells: [pressureInState(state, 0, count, "careful"), last[state] as Expression],
       })),
     },
-    figure(
+    inWords(
       PRESSURE.greatestPressureIn,
       "Greatest pressure in",
       statesAt(
@@ -124,7 +124,6 @@ function inCases(duty: Duty): readonly PlanItem[] {
         greatest(...last),
         "greatest",
       ),
-      "At the last discharge; all that are as bad.",
     ),
   ];
 }

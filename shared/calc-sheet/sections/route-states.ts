@@ -15,7 +15,7 @@ import {
   tableOf,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { type ColumnFacts, figure, type PlanItem, spill, working } from "../plan.ts";
+import { type ColumnFacts, inWords, type PlanItem, spill, working } from "../plan.ts";
 import { asStated, caseStatesOf, type DutyState, dutyCases, isStation } from "./duty-cases.ts";
 import { ROUTE } from "./route-cells.ts";
 import { PUMPS_TOGETHER } from "./station-curve.ts";
@@ -78,12 +78,7 @@ function leastFill(duty: Duty, states: readonly DutyState[]): readonly PlanItem[
   const names = all.map(({ label }) => label);
   return [
     ...worstTable({ key: FILL, label: "Head left to fill the line" }, names, [fact]),
-    figure(
-      ROUTE.leastFillIn,
-      "Least head left to fill in",
-      worstNames(FILL, fact.key, names.length),
-      "Of the pumps at the filling flow, less the head to fill; all that are as bad.",
-    ),
+    inWords(ROUTE.leastFillIn, "Least head left to fill in", worstNames(FILL, fact.key, names.length)),
   ];
 }
 
