@@ -12,7 +12,7 @@ import { cellPlace, rowPlace, type TablePlace } from "./place.ts";
 
 /** A column and how its cells are read: as amounts, by a reader of its own, or else as plain texts. */
 export interface ReadColumn extends TableColumn {
-  /** Reads a filled cell of a column without a quantity. */
+  /** Reads a filled cell of a column without a quantity. The value rests on the cell alone; the subject names findings. */
   readonly read?: (cell: Cell, subject: string) => Result<unknown>;
   /** A 0 in a column without a quantity is a figure, not a blank cell. */
   readonly holdsFigures?: boolean;

@@ -61,19 +61,25 @@ const FEW = 12;
 
 /** Flow of the greatest grade: a knot, or between two where the head rises less than the losses at the second. */
 function flowOfTop(knots: readonly number[], headAt: (flow: number) => number): number {
-  let top = knots[0] as number;
-  let greatest = headAt(top);
-  const take = (flow: number): void => {
-    const grade = headAt(flow);
+  let before = knots[0] as number;
+  let gradeBefore = headAt(before);
+  let top = before;
+  let greatest = gradeBefore;
+  const take = (flow: number, grade: number): void => {
     if (grade < greatest) return;
     greatest = grade;
     top = flow;
   };
-  for (const [i, flow] of knots.entries()) {
-    const before = knots[i - 1];
-    if (before === undefined) continue;
-    if (headAt(before + 1e-3 * (flow - before)) > headAt(before)) take(leastBetween((at) => -headAt(at), before, flow));
-    take(flow);
+  for (let i = 1; i < knots.length; i += 1) {
+    const flow = knots[i] as number;
+    const grade = headAt(flow);
+    if (headAt(before + 1e-3 * (flow - before)) > gradeBefore) {
+      const between = leastBetween((at) => -headAt(at), before, flow);
+      take(between, headAt(between));
+    }
+    take(flow, grade);
+    before = flow;
+    gradeBefore = grade;
   }
   return top;
 }
