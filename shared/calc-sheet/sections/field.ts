@@ -51,7 +51,8 @@ const REASON_ROWS = 5;
 export const fieldSection: PackageSection = {
   id: "field",
   title: "Field check",
-  missing: "State the flow measured and what the discharge gauge read.",
+  missing:
+    "State the flow measured and what the discharge gauge read. Height, tap and kind of the suction gauge go with its reading, motor efficiency and meter with the power or the fuel, a speed with that of the chosen pump's curve.",
   caution:
     "A running pump has turning parts and pressure behind its taps: guards stay on, cocks are opened slowly and away from the face, and readings at the motor are for trained electricians. Do not run it against a shut valve for a reading longer than it takes.",
   decidedBy: ["driver", "acceptanceGrade"],

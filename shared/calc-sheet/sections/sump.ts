@@ -30,7 +30,8 @@ const LEVELS = { sump: FIELD.sumpPlan, startLevel: FIELD.sumpStartLevel, endLeve
 export const sumpSection: PackageSection = {
   id: "sump",
   title: "Sump and suction bell",
-  missing: "State the bell or open end for its water; the plan of the sump and two levels for its volume and drawdown.",
+  missing:
+    "State the bell or open end for its water; the plan of the sump and two levels for its volume, and a pump for drawdown and starts.",
   caution:
     "Open water drowns and a sump is a confined space: guard the edge, never work alone over it, test the air and enter only with a permit and an attendant outside. Stop and lock out the pumps before anyone goes near the bell.",
   decidedBy: [],
@@ -152,7 +153,7 @@ const STOP_BELL = spillOf("stopBell", SUBMERGENCE);
 function starts(duty: Duty): readonly PlanItem[] {
   const flow = SUMP.drawdownFlowAtStart;
   const cycle = { volume: SUMP.sumpVolume, flow };
-  const isFed = (duty.sumpInflow ?? 0) > 0;
+  const isFed = duty.state.sumpInflow === "unreadable" || (duty.sumpInflow ?? 0) > 0;
   return [
     ...(duty.state.startsPerHour === "blank"
       ? []

@@ -197,6 +197,8 @@ describe("what could explain a difference", () => {
 
   it("lists nothing where nothing differs beyond the readings", () => {
     expect(because([point(0.05, -0.009, -0.009, 0.009)])).toEqual([]);
+    expect(because([point(0.05, -0.009, null, null)])).toEqual([]);
+    expect(because([point(0.05, 0.009, null, null)])).toEqual([]);
     expect(because([point(0.05, -0.011, null, null)])).not.toEqual([]);
   });
 
