@@ -1,7 +1,7 @@
 import { outOfRange } from "../../../src/basis/method.ts";
-import { andThen, fail, type Result, succeed } from "../../../src/basis/result.ts";
+import { andThen, type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { pumpedLiquidNamed } from "../../../src/slurry/slurry-liquid-name.ts";
-import { type ReadColumns, type RowValues, readTable, textCell } from "../../tables/read-table.ts";
+import { type ReadColumns, type RowValues, readTable, type TableRow, textCell } from "../../tables/read-table.ts";
 import type { RangeParameter } from "../parameter.ts";
 
 /** As many cases as are ranked for at once: as many as a duty has. House choice. */
@@ -34,7 +34,21 @@ export const rankingCases: RangeParameter<readonly StatedCase[]> & { readonly wh
       readTable(cells, COLUMNS, { place: { name }, units, order: ["name", "flow", "staticHead"] }),
       ({ rows }) => {
         if (rows.length > MOST_CASES) return fail([outOfRange(name, "ratio", rows.length, "at most", MOST_CASES)]);
-        return succeed(rows.map(({ values }, i) => ({ ...values, name: values.name ?? `case ${i + 1}` })));
+        return succeed(
+          rows.map(({ values }, i) => ({ ...values, name: values.name ?? `case ${i + 1}` })),
+          rows.flatMap(zerosDoubted),
+        );
       },
     ),
 };
+
+/** Columns where a blank cell that arrives as 0 would state another case. */
+const ZERO_MATTERS = ["staticHead", "suctionLift", "altitude", "sourcePressure", "deliveryPressure"] as const;
+
+function zerosDoubted({ values, placeOf }: TableRow<typeof COLUMNS>): readonly Finding[] {
+  return ZERO_MATTERS.filter((key) => values[key] === 0).map((key) => ({
+    code: "zero-may-be-blank",
+    kind: "check",
+    subject: placeOf(key),
+  }));
+}

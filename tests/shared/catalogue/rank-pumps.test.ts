@@ -305,6 +305,22 @@ describe("RANKPUMPS for a station", () => {
     expect(again?.slice(0, 10)).toEqual(once?.slice(0, 10));
   });
 
+  it("doubts a 0 of a case, which a blank cell can arrive as", () => {
+    const doubts = (lift: Cell): readonly string[] =>
+      call(
+        RANKPUMPS,
+        given(100, 50, {
+          suctionLift: 3,
+          cases: [
+            ["case", "suction lift"],
+            ["high water", lift],
+          ],
+        }),
+      ).findings.map((finding) => noteText(finding, "SI"));
+    expect(doubts(0).join()).toMatch(/cases row 2.*suction lift.*check that 0 is meant/i);
+    expect(doubts(null).join()).not.toMatch(/0 is meant/);
+  });
+
   it("takes weights in a row or a column, under names or not", () => {
     const by = (weights: Argument) => placesOf(rows(...given(100, 50, { weights })));
     const named: Rows = [
