@@ -110,7 +110,7 @@ function caseView(context: PaneContext, one: CaseText, at: number): TemplateResu
       others.length === 0
         ? nothing
         : html`<div class="cell">
-            <label for=${boxId(`cases.${at}.more`)}>State anew</label>
+            <label for=${boxId(`cases.${at}.more`)}>Change</label>
             <div class="entry">
               <select
                 id=${boxId(`cases.${at}.more`)}
@@ -122,7 +122,7 @@ function caseView(context: PaneContext, one: CaseText, at: number): TemplateResu
                   context.goTo(boxId(placeKey({ case: at, box: key })));
                 }}
               >
-                <option value="" selected>choose what differs</option>
+                <option value="" selected>what differs</option>
                 ${others.map((key) => html`<option value=${key}>${CASE_FIELDS[key].label}</option>`)}
               </select>
             </div>
@@ -256,7 +256,7 @@ function resultsView({ state, worked }: PaneContext): TemplateResult | typeof no
         <tbody>
           <tr>
             <th scope="row">Verdict</th>
-            ${shown.cases.map((one) => html`<td>${verdictText(one, units)}</td>`)}
+            ${shown.cases.map((one) => html`<td class="words">${verdictText(one, units)}</td>`)}
           </tr>
           ${rows.map(
             ({ head, quantity, figure }) =>
