@@ -218,7 +218,7 @@ function speeds(duty: Duty, { speed }: DutyPump): readonly PlanItem[] {
         ],
       })),
     },
-    ...(states.some(({ isAtOwnSpeed }) => isAtOwnSpeed)
+    ...(duty.speedControl === "variable" && states.some(({ isAtOwnSpeed }) => isAtOwnSpeed)
       ? [
           statement(
             "Each case runs at the speed that gives its flow: r² H(Q/r) is the head its system asks for, without the margin on losses. Against a static head the flow does not go with the speed. Head is judged at the speed stated, the greatest.",

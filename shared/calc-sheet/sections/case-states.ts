@@ -64,9 +64,9 @@ const RESTS_ON: Readonly<Record<FigureKey, readonly CaseFieldKey[]>> = {
   reach: ["pumpsRunning", "speedRatio", "liquid", "temperature"],
 };
 
-/** Whether the case runs at the speed that gives its flow. */
+/** Whether the case runs at the speed that gives its flow, or nobody can read that it does not. */
 function isAtOwnSpeed(duty: Duty, { given }: DutyCase): boolean {
-  return duty.pump !== undefined && duty.speedControl === "variable" && !given.includes("speedRatio");
+  return duty.pump !== undefined && duty.speedControl !== "fixed" && !given.includes("speedRatio");
 }
 
 function ownFigure(duty: Duty, one: DutyCase, key: FigureKey): Handle | undefined {
@@ -152,14 +152,16 @@ export function caseRunning(duty: Duty, states: readonly DutyState[]): readonly 
   const made: Readonly<Record<ColumnOf<typeof RUNNING>, (state: DutyState, one: DutyCase) => Expression>> = {
     // The impeller as fitted scales as the speed does.
     speedRatio: (state) =>
-      ratio(
-        callOf(SPEEDRATIO, {
-          curve: range(state.curve.table),
-          flow: ratio(state.flow, state.sideBySide),
-          head: ratio(totalHeadIn(state), state.inSeries),
-        }),
-        state.trimRatio,
-      ),
+      duty.state.speedControl === "unreadable"
+        ? FIELD.speedControl
+        : ratio(
+            callOf(SPEEDRATIO, {
+              curve: range(state.curve.table),
+              flow: ratio(state.flow, state.sideBySide),
+              head: ratio(totalHeadIn(state), state.inSeries),
+            }),
+            state.trimRatio,
+          ),
     reach: (state) => {
       const { curve, speedRatio, trimRatio } = state;
       const ofChosen = product(extreme("columnGreatest", curve.drawn, "flow", ""), speedRatio, trimRatio);

@@ -253,7 +253,7 @@ const OF_HEAD = new Set(["deliveryLevel", "deliveryPressure"]);
 const OF_NPSH = new Set(["pumpLevel", "altitude"]);
 
 const LISTS =
-  /^(?:notes|found|assumed|confirm|criteria|verdicts\.|verdictCount|pipeRuns|lineVacuum|statedPart|materialCheck|dutyStates)/;
+  /^(?:notes|found|assumed|confirm|criteria|verdicts\.|verdictCount|pipeRuns|lineVacuum|stationStates|statedPart|materialCheck|dutyStates)/;
 /** The flows at which a curve is drawn. */
 const ALONG_A_CURVE = /Lost\.\d+\.at$|Curve\.\d+\.flow$/;
 /** Of the clear liquid, or of no liquid at all. */
