@@ -17,6 +17,7 @@ import { footBarView } from "./taskpane/pane/views/foot-bar.ts";
 import { stepView } from "./taskpane/pane/views/step.ts";
 import { workedOut } from "./taskpane/pane/worked.ts";
 import { HOSTILE, hostilePlaces } from "./tests/support/hostile-places.ts";
+import { STATION } from "./tests/support/station-duty.ts";
 import "./taskpane/pane/pane.css";
 
 const root = document.getElementById("pane");
@@ -35,10 +36,12 @@ function faultsOf(duty) {
   return [...(wrong ? [wrong] : []), ...(markup ? ["markup taken for markup"] : []), ...(text.length < 2000 ? ["empty"] : [])];
 }
 
-window.drawHostile = (sample) => {
+const DUTIES = [...SAMPLE_DUTIES.map(({ duty }) => duty), STATION];
+
+window.drawHostile = (which) => {
   const faults = [];
   let drawn = 0;
-  hostilePlaces(SAMPLE_DUTIES[sample].duty).forEach((place, at) => {
+  hostilePlaces(DUTIES[which]).forEach((place, at) => {
     for (const text of ["", "<b>x</b>", HOSTILE[at % HOSTILE.length]]) {
       let found;
       try {
@@ -56,7 +59,7 @@ window.drawHostile = (sample) => {
 
 declare global {
   interface Window {
-    drawHostile?: (sample: number) => { readonly drawn: number; readonly faults: readonly string[] };
+    drawHostile?: (which: number) => { readonly drawn: number; readonly faults: readonly string[] };
   }
 }
 
@@ -70,14 +73,13 @@ describe("a pane with every step open", () => {
   });
   afterAll(() => pages?.close());
 
-  it.each(SAMPLE_DUTIES.map(({ name }, sample) => [name, sample] as const))(
-    "is drawn with any text in any box of: %s",
-    async (_, sample) => {
-      const found = await page.evaluate((at) => window.drawHostile?.(at), sample);
-      expect(found?.faults).toEqual([]);
-      expect(found?.drawn).toBeGreaterThan(150);
-    },
-  );
+  it.each(
+    [...SAMPLE_DUTIES.map(({ name }) => name), "a further pump and cases"].map((name, at) => [name, at] as const),
+  )("is drawn with any text in any box of: %s", async (_, which) => {
+    const found = await page.evaluate((at) => window.drawHostile?.(at), which);
+    expect(found?.faults).toEqual([]);
+    expect(found?.drawn).toBeGreaterThan(150);
+  });
 });
 
 /** Figures of the quarry at 60 °F: total head, NPSH available, power needed. */
