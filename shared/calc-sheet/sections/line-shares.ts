@@ -1,7 +1,6 @@
 import { type Duty, type DutySegment, pumpsSideBySide } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
 import { constant, type Expression, least, product, ratio } from "../expression.ts";
-import { FIELD } from "../field-handles.ts";
 import { byArrangement, pumpsOfAll } from "./station.ts";
 
 /** Whether the line tables say what each row carries: where pumps share the flow, or a row takes a part of it. */
@@ -34,8 +33,13 @@ export function shareOfEach(duty: Duty, pumps: Expression = pumpsOfAll(duty)): E
  * What a row carries once so many of the pumps share the flow, of what it carries with all running: a piece of header
  * behind more pumps than are left carries all of it.
  */
-export function shareWith(sideBySide: Expression, { share, isHeader }: DutySegment, asStated: Expression): Expression {
+export function shareWith(
+  duty: Duty,
+  sideBySide: Expression,
+  { share, isHeader }: DutySegment,
+  asStated: Expression,
+): Expression {
   if (share === "each") return ratio(constant(1), sideBySide);
   if (!isHeader) return asStated;
-  return ratio(least(product(asStated, FIELD.pumpsRunning), sideBySide), sideBySide);
+  return ratio(least(product(asStated, pumpsOfAll(duty)), sideBySide), sideBySide);
 }

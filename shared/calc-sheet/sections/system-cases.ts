@@ -110,7 +110,7 @@ function ownLine(
     ["length", "length", as("length")],
     ["fittings", "fittings", as("fittings")],
     ...(hasShares(duty) || hasLevels(duty, line)
-      ? [["share", "share", (row: number) => shareWith(sideBySide, segment(row), as("share")(row))] as const]
+      ? [["share", "share", (row: number) => shareWith(duty, sideBySide, segment(row), as("share")(row))] as const]
       : []),
     ...(hasLevels(duty, line) ? [["level", "level", levelAt] as const] : []),
   ]);
