@@ -55,7 +55,7 @@ export interface SpeedAtFlow extends PumpAtFlow {
 /** Below this share of best efficiency flow at its speed no pump is run for long (house choice, as for a fixed speed). */
 const LEAST_SHARE = 0.3;
 /** More per cent of flow for one of speed than this, and the control hunts (house choice). */
-const PINNED = 20;
+export const MOST_RESPONSE = 20;
 /** Step of the flow by which the response is told. */
 const STEP = 1e-4;
 
@@ -208,6 +208,6 @@ function verdictOn(
   if (ratio < leastRatio * (1 - 1e-9)) return "below the minimum speed";
   if (bestFlowRatio !== null && bestFlowRatio < LEAST_SHARE) return "below 30 % of BEP flow";
   // A speed that does not rise with the flow holds no flow either.
-  if (response !== null && (response > PINNED || response <= 0)) return "pinned by the static head";
+  if (response !== null && (response > MOST_RESPONSE || response <= 0)) return "pinned by the static head";
   return "within the range";
 }

@@ -1,6 +1,10 @@
+import { SPEED_RATIO_RANGE } from "../../../src/pump/running-pump.ts";
+import { MOST_RESPONSE } from "../../../src/station/speed-table.ts";
 import { PUMPHEAD } from "../../catalogue/entries/pump.ts";
+import { SPEEDTABLE } from "../../catalogue/entries/speed-table.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import {
+  type Call,
   type ColumnOf,
   callOf,
   cell,
@@ -19,11 +23,21 @@ import {
   product,
   range,
   ratio,
+  spillOf,
   tableOf,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { inWords, type PlanItem, statement, type TableColumn, type TableItem } from "../plan.ts";
-import { asStated, caseStatesOf, type DutyState, dutyCases, isStation, recordOf, whereGiven } from "./duty-cases.ts";
+import { inWords, type PlanItem, spill, statement, type TableColumn, type TableItem } from "../plan.ts";
+import {
+  asStated,
+  caseStatesOf,
+  type DutyState,
+  dutyCases,
+  isStation,
+  recordOf,
+  systemOf,
+  whereGiven,
+} from "./duty-cases.ts";
 import { INSIDE, NONE, REGION } from "./duty-region.ts";
 import { stateCell } from "./duty-states.ts";
 import { changesWithPumps, hasShares } from "./line-shares.ts";
@@ -204,6 +218,9 @@ function speeds(duty: Duty, { speed }: DutyPump): readonly PlanItem[] {
     .filter(({ key }) => key !== "speed" || speed !== undefined)
     .map((of) => ({ ...of, label: SPEED_LABELS[of.key] }));
   return [
+    ...states
+      .filter((one) => isResponseKnown(one, duty))
+      .map((one) => spill(responseOf(one), `Speed table, ${one.words}`, responseCall(one, duty))),
     {
       kind: "table",
       key: SPEEDS.key,
@@ -234,15 +251,46 @@ const SPEED_LABELS: Readonly<Record<ColumnOf<typeof SPEEDS>, string>> = {
   speed: "speed",
 };
 
+const responseOf = ({ key }: DutyState) => spillOf(`${key}SpeedTable`, SPEEDTABLE);
+
+/** Of pumps alike that share the flow at the speed that gives it. */
+function isResponseKnown(one: DutyState, duty: Duty): boolean {
+  return one.isAtOwnSpeed && duty.arrangement !== "series" && !isStation(one, duty);
+}
+
+/** How the flow answers to the speed, whatever speeds there are. */
+function responseCall(one: DutyState, duty: Duty): Call {
+  return callOf(SPEEDTABLE, {
+    flow: one.flow,
+    curve: range(one.curve.table),
+    systemCurve: range(systemOf(one, duty)),
+    numberOfPumps: one.sideBySide,
+    maximumSpeedRatio: constant(SPEED_RATIO_RANGE.most),
+    SG: one.specificGravity,
+  });
+}
+
 /** Beyond the range of speeds a case is throttled or run on and off. */
 function speedWords(one: DutyState, duty: Duty): Expression {
   const percent = part(recordOf(one), "percentOfBestFlow");
   const low = constant("BELOW 30 % OF BEP FLOW");
-  const flows = ifNumber(
-    percent,
-    ifAtLeast(percent, constant(LEAST_SHARE), constant("within its range"), low),
-    "within its range",
-  );
+  const within = constant("within its range");
+  const response = part(responseOf(one), "response");
+  const pinned = constant("PINNED BY THE STATIC HEAD: the control hunts");
+  const steady = isResponseKnown(one, duty)
+    ? ({
+        op: "ifNumber",
+        of: response,
+        met: ifAtLeast(constant(MOST_RESPONSE), response, within, pinned),
+        otherwise: within,
+      } as const)
+    : within;
+  const flows: Expression = {
+    op: "ifNumber",
+    of: percent,
+    met: ifAtLeast(percent, constant(LEAST_SHARE), steady, low),
+    otherwise: steady,
+  };
   const below = constant("BELOW THE MINIMUM SPEED: throttle, or on and off");
   const isRanged = duty.state.leastSpeed !== "blank" && duty.pump?.speed !== undefined;
   const slow = isRanged ? ifAtLeast(product(PUMP.curveSpeed, one.speedRatio), FIELD.leastSpeed, flows, below) : flows;

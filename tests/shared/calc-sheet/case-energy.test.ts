@@ -73,6 +73,19 @@ describe("cases at the speeds that give their flows", () => {
       expectPublished(numberAt(cells, `dutyRegion.${region}.head`), `head_${name}`, sampled);
     });
   });
+
+  it("are told where the static head pins the speed, where the flow is too little, and where more speed is needed", () => {
+    // By the closed form (144 r²)/(2 Q² (18/1550² + 27/1500²)) 1 % of speed makes 26.5 % of flow at 200 gpm, 3.9 at 600.
+    const at = (flow: string, fields: CaseText["fields"] = {}, pump = PUMP): Argument => {
+      const cases: readonly CaseText[] = [{ name: "one", hours: "", fields: { flow, ...fields } }];
+      return workOut(dutyPlan(dutyRead({ ...typed({}, cases), pump }))).cells.get("caseSpeeds.0.words") ?? null;
+    };
+    const bare = { ...PUMP, points: PUMP.points.map((point) => ({ ...point, efficiency: "" })) };
+    expect(at("600 gpm")).toBe("within its range");
+    expect(at("200 gpm", {}, bare)).toMatch(/^PINNED BY THE STATIC HEAD/);
+    expect(at("200 gpm")).toBe("BELOW 30 % OF BEP FLOW");
+    expect(at("1500 gpm", { deliveryLevel: "40 ft" })).toMatch(/^ABOVE THE SPEED STATED/);
+  });
 });
 
 describe("energy of the cases", () => {
