@@ -153,6 +153,7 @@ function stateOf(duty: Duty, made: Made): DutyState {
   const { key, label, levels = "stated", isAged = false, end, isAlone = false, isClear = false } = made;
   const drawn = isClear ? curveOnCarrier(duty) : curveAsPumped(duty);
   const towards = isAlone || isClear ? undefined : endOf(made);
+  const lines = linesIn(duty, isAged, isAlone ? "alone" : undefined);
   const table = end === undefined ? drawn : ENDS[isClear ? (end === "high" ? "clearHigh" : "clearLow") : end];
   return {
     key,
@@ -166,7 +167,7 @@ function stateOf(duty: Duty, made: Made): DutyState {
     sourcePressure: FIELD.sourcePressure,
     deliveryPressure: FIELD.deliveryPressure,
     pressureHead: HEAD.pressureHead,
-    lines: linesIn(duty, isAged, isAlone ? "alone" : undefined),
+    lines,
     ...(isAged && { roughness: FIELD.agedRoughness }),
     frictionMargin: FIELD.frictionMargin,
     isMarginAssumed: duty.state.frictionMargin === "assumed",
@@ -187,7 +188,7 @@ function stateOf(duty: Duty, made: Made): DutyState {
     sideBySide: isAlone ? constant(1) : SIDE_BY_SIDE,
     inSeries: isAlone ? constant(1) : IN_SERIES,
     reach: SYSTEM_REACH,
-    systemName: systemName(levels, isAged, isClear),
+    systemName: systemName(levels, isAged, isClear, isAlone && lines !== LINES),
     isAtOwnSpeed: false,
     isClear,
     isAlone,
@@ -205,7 +206,13 @@ function endOf({ levels, isAged, end }: Made): DutyState["towards"] {
   return levels === "greatest" || isAged || end === "low" ? "least" : undefined;
 }
 
-function systemName(levels: keyof typeof STATIC_HEADS, isAged: boolean, isClear: boolean): string {
+function systemName(
+  levels: keyof typeof STATIC_HEADS,
+  isAged: boolean,
+  isClear: boolean,
+  hasOwnLines: boolean,
+): string {
+  if (hasOwnLines) return levels === "stated" ? "one pump alone" : `${levels} static head, one pump alone`;
   const head = levels === "stated" ? "as stated" : `${levels} static head`;
   if (isClear) return `${head}, clear liquid`;
   if (!isAged) return head;

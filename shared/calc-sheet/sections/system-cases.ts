@@ -90,17 +90,13 @@ export function operatingPointOf(one: DutyState, duty: Duty, { speed }: DutyPump
  * A line of a state: its pipes as rough as stated for old age, but for those that do not age; its rows with what they
  * carry of the flow of the pumps that run in it.
  */
-function ownLine(
-  { lines, roughness, sideBySide, systemName, isAlone }: DutyState,
-  duty: Duty,
-  line: LineKey,
-): WorkingItem {
+function ownLine({ lines, roughness, sideBySide, systemName }: DutyState, duty: Duty, line: LineKey): WorkingItem {
   const segments = duty[line];
   const segment = (row: number): DutySegment => segments[row] as DutySegment;
   const as = (of: keyof LineTableRow) => (row: number) => cell(LINES[line], row, of);
   const levelAt = (row: number) => ((segment(row).typed.level ?? "").trim() === "" ? null : as("level")(row));
   const name = line === "suctionLine" ? "Suction line" : "Discharge line";
-  const label = `${name}, ${isAlone ? "one pump alone" : systemName}`;
+  const label = `${name}, ${systemName}`;
   return working<string>(lines[line], label, segments.length, [
     [
       "pipe",

@@ -3,6 +3,7 @@ import type { DutyText, PumpText } from "../../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { headAndSuction } from "../../../shared/package/head-and-suction.ts";
 import { type PumpOnDuty, pumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
+import { bypass } from "../../support/bypass.ts";
 import { dutyRead, QUARRY } from "../../support/duty-of.ts";
 
 const samples = SAMPLE_DUTIES.map(({ duty }) => duty);
@@ -18,6 +19,11 @@ function withPump(change: Partial<PumpText>): DutyText {
 }
 
 describe("the chosen pump on the duty for the pane", () => {
+  it("names each system curve apart, that of one pump of two among them", () => {
+    const drawn = pumpOnDuty(dutyRead(bypass({ pumpsRunning: "2" })));
+    expect(drawn?.systemCurves.map(({ label }) => label)).toEqual(["System, as stated", "System, one pump alone"]);
+  });
+
   it("is nothing where no pump is chosen", () => {
     expect(pumpOnDuty(dutyRead(samples[1] as DutyText))).toBeUndefined();
   });
