@@ -1,5 +1,5 @@
 import { outOfRange } from "../../src/basis/method.ts";
-import { fail } from "../../src/basis/result.ts";
+import { type Finding, fail, succeed } from "../../src/basis/result.ts";
 import type { Liquid } from "../../src/liquid/liquid.ts";
 import type { Pipe } from "../../src/pipework/pipe.ts";
 import { decodeField, type Keep, leftOut } from "./decode-field.ts";
@@ -31,7 +31,7 @@ export function decodeCases(
     keep(place, fail([outOfRange("cases", "ratio", all.length, "at most", MOST_CASES)]));
   }
   const cases = all.slice(0, MOST_CASES).map(({ texts, row }) => decodeCase(texts, row, base, pipes, keep));
-  return withHours(named(cases), keep);
+  return withHours(named(cases, keep), keep);
 }
 
 function decodeCase(
@@ -94,14 +94,16 @@ function decodeCase(
   };
 }
 
-/** Cases of one name are told apart by their place. */
-function named(cases: readonly DutyCase[]): readonly DutyCase[] {
+/** Cases of one name are told apart by their place, and the user is told. */
+function named(cases: readonly DutyCase[], keep: Keep): readonly DutyCase[] {
   const names = cases.map(({ name }) => name.toLowerCase());
-  return cases.map((one) =>
-    names.filter((name) => name === one.name.toLowerCase()).length === 1
-      ? one
-      : { ...one, name: `${one.name} (${one.row + 1})` },
-  );
+  return cases.map((one) => {
+    if (names.filter((name) => name === one.name.toLowerCase()).length === 1) return one;
+    const name = `${one.name} (${one.row + 1})`;
+    const found: Finding = { code: "case-named-twice", kind: "check", subject: name, given: one.name };
+    keep(placeKey({ case: one.row, box: "name" }), succeed(name, [found]));
+    return { ...one, name };
+  });
 }
 
 /** The hours of all cases fit into a year; where they do not, that of the case that runs over cannot be used. */

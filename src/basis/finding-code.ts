@@ -306,6 +306,7 @@ export interface PumpTableFindings {
   "table-efficiency-mixed": { best: string };
   "pump-stated-twice": null;
   "pump-named-twice": null;
+  "case-named-twice": null;
   "table-limit-differs": { first: Amount };
   "table-limits-contradict": { least: string; greatest: string };
   "table-pump-not-listed": { other: string };

@@ -104,7 +104,7 @@ function caseView(context: PaneContext, one: CaseText, at: number): TemplateResu
         </button>
       </span>
     </div>
-    ${textBox(context, at, "name", "Name", "")} ${textBox(context, at, "hours", CASE_HOURS.label, "h")}
+    ${textBox(context, at, "name", "Name", "", `Case ${at + 1}`)} ${textBox(context, at, "hours", CASE_HOURS.label, "h")}
     ${shown.map((key) => boxView(context, at, key))}
     ${
       others.length === 0

@@ -26,8 +26,14 @@ describe("cases as typed", () => {
   });
 
   it("have no name of their own but their place, and are told apart", () => {
-    const { duty } = decoded(caseOf({ flow: "700" }, "", ""), caseOf({}, "", "wet"), caseOf({}, "5", "Wet"));
+    const { duty, codes, isComplete } = decoded(
+      caseOf({ flow: "700" }, "", ""),
+      caseOf({}, "", "wet"),
+      caseOf({}, "5", "Wet"),
+    );
     expect(duty.cases.map(({ name }) => name)).toEqual(["Case 1", "wet (2)", "Wet (3)"]);
+    for (const row of [1, 2]) expect(codes).toContainEqual([`cases.${row}.name`, "case-named-twice"]);
+    expect(isComplete).toBe(true);
   });
 
   it("are left out where nothing was typed", () => {
