@@ -136,10 +136,13 @@ function readingsOf(place: HostilePlace): readonly DutyText[] {
 }
 
 describe.each([...SAMPLE_DUTIES, WITH_OTHERS])("any text in any box of: $name", ({ duty }) => {
+  // The fields stand in the samples: of the station its rows, pumps and cases.
+  const places = hostilePlaces(duty).filter(({ key }) => duty !== STATION || key.includes("."));
+
   it(
     "is worked out as far as it goes, every cell with an answer or a reason",
     () => {
-      const faults = hostilePlaces(duty).flatMap((place) =>
+      const faults = places.flatMap((place) =>
         readingsOf(place).flatMap((typed) => findFaults(typed).map((fault) => `${place.key}: ${fault}`)),
       );
       expect(faults).toEqual([]);
