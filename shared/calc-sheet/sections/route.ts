@@ -110,7 +110,7 @@ function workings(duty: Duty): readonly PlanItem[] {
     spill(DRAIN, "Drain-down of the discharge line", DRAIN_CALL),
     ...(pump === undefined
       ? []
-      : [...headsTogether(duty), spill(FILLING, "Filling the line with all pumps that run", FILL_CALL)]),
+      : [headsTogether(duty), spill(FILLING, "Filling the line with all pumps that run", FILL_CALL)]),
     ...ratingSpills(
       duty,
       pipeRuns(duty).filter(({ line }) => line === "dischargeLine"),

@@ -1,4 +1,3 @@
-import { LINEHEAD } from "../../catalogue/entries/pipe-and-friction.ts";
 import { PUMPHEAD } from "../../catalogue/entries/pump.ts";
 import { STATIONCURVE } from "../../catalogue/entries/station.ts";
 import type { Duty, DutyOtherPump } from "../../duty/duty.ts";
@@ -11,17 +10,16 @@ import {
   part,
   product,
   range,
-  ratio,
   spillOf,
   sum,
   tableOf,
 } from "../expression.ts";
 import { type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
-import { CURVE_ROWS, HEAD_CURVE, SIDE_BY_SIDE } from "./drawn-curves.ts";
+import { CURVE_ROWS, HEAD_CURVE } from "./drawn-curves.ts";
 import { asStated, isStation } from "./duty-cases.ts";
 import { liquidOfDuty, otherAsPumped, otherLastFlow } from "./other-curves.ts";
 import { otherCells } from "./other-pump-inputs.ts";
-import { ownRows, stationCurveArguments } from "./station-states.ts";
+import { stationCurveArguments } from "./station-states.ts";
 
 /** Head that all unlike pumps hold together at the header, over their flow. */
 export const COMBINED = spillOf("stationCurve", STATIONCURVE);
@@ -66,28 +64,19 @@ function otherHeads(duty: Duty, pump: DutyOtherPump): WorkingItem {
 
 /** Head of all pumps that run over their flow, as total head counts it: the losses of every row are the line's. */
 export const PUMPS_TOGETHER = tableOf("pumpsTogether", DRAWN);
-const OWN_LOST = tableOf("ownRowsLost", { each: "flow", lost: "head" });
 
 /** Pumps alike by their own curve; unlike ones by what they hold at the header, and what their own rows lose at equal shares. */
-export function headsTogether(duty: Duty): readonly WorkingItem[] {
-  const stated = asStated(duty);
-  const isUnlike = isStation(stated, duty);
-  const own = isUnlike ? ownRows(stated, duty) : undefined;
-  const lost = own && callOf(LINEHEAD, { flow: column(OWN_LOST, "each"), line: range(own), ...stated.liquid });
-  const headOf = (row: number): Expression =>
-    lost === undefined ? part(COMBINED, "head", row) : sum(part(COMBINED, "head", row), cell(OWN_LOST, row, "lost"));
-  return [
-    ...(lost === undefined
-      ? []
-      : [
-          working(OWN_LOST, "Lost in own rows at equal shares", CURVE_ROWS, [
-            ["each", "flow of each", (row) => ratio(part(COMBINED, "flow", row), SIDE_BY_SIDE)],
-            ["lost", "lost", { spill: lost }],
-          ]),
-        ]),
-    working(PUMPS_TOGETHER, "Head of all pumps together", CURVE_ROWS, [
-      ["flow", "flow", (row) => (isUnlike ? part(COMBINED, "flow", row) : cell(HEAD_CURVE, row, "together"))],
-      ["head", "head", (row) => (isUnlike ? headOf(row) : cell(HEAD_CURVE, row, "headTogether"))],
-    ]),
-  ];
+export function headsTogether(duty: Duty): WorkingItem {
+  const isUnlike = isStation(asStated(duty), duty);
+  return working(PUMPS_TOGETHER, "Head of all pumps together", CURVE_ROWS, [
+    ["flow", "flow", (row) => (isUnlike ? part(COMBINED, "flow", row) : cell(HEAD_CURVE, row, "together"))],
+    [
+      "head",
+      "head",
+      (row) =>
+        isUnlike
+          ? sum(part(COMBINED, "head", row), part(COMBINED, "ownLost", row))
+          : cell(HEAD_CURVE, row, "headTogether"),
+    ],
+  ]);
 }

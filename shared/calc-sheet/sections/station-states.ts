@@ -217,11 +217,6 @@ export function stationCurveArguments(one: DutyState, duty: Duty) {
   };
 }
 
-/** The rows of a station that are each pump's own, at the flow of one; undefined where there are none. */
-export function ownRows(one: DutyState, duty: Duty): TableOf | undefined {
-  return placedRows(duty, "Own").length === 0 ? undefined : rowsOf(one, "Own");
-}
-
 /** What the rows that all pumps share ask for at the header, over the flow of all. */
 export function headerSystem(one: DutyState): ReturnType<typeof curveIn> {
   return curveIn(one, "Common");

@@ -227,7 +227,7 @@ export const STATIONCURVE = defineEntry({
   id: "STATIONCURVE",
   group: "Pump",
   summary: "Head that several pumps hold together against their flow, alike or not, as a table",
-  method: `The pumps of OPERATINGPOINT without a system. Side by side each is reduced to the head it holds at the common header: level of the source and head, less the losses of its own rows; their flows add up at one head, each curve read on its falling part, and a weaker pump gives nothing until the head is down to what it holds. In series heads add at one flow, over the flows that all curves cover. The table ends where the first pump is at the end of its curve; its flows are evenly spaced, but for those at which another pump comes in. ${AFFINITY_METHOD}`,
+  method: `The pumps of OPERATINGPOINT without a system. Side by side each is reduced to the head it holds at the common header: level of the source and head, less the losses of its own rows; their flows add up at one head, each curve read on its falling part, and a weaker pump gives nothing until the head is down to what it holds. In series heads add at one flow, over the flows that all curves cover. The table ends where the first pump is at the end of its curve; its flows are evenly spaced, but for those at which another pump comes in. The third column is what own rows would lose with the flow shared alike: with it the head is that of the pumps as a total head counts it. ${AFFINITY_METHOD}`,
   cites: [...stationCurveMethod.cites, ...pumpCurveMethod.cites],
   parameters: {
     curve: parameters.curve,
@@ -249,6 +249,7 @@ export const STATIONCURVE = defineEntry({
     columns: {
       flow: { name: "flow", quantity: "flow" },
       head: { name: "head", quantity: "head" },
+      ownLost: { name: "lost in own rows at equal shares", quantity: "head" },
     },
   },
   examples: [
@@ -303,7 +304,13 @@ export const STATIONCURVE = defineEntry({
     },
   ],
   run: ({ numberOfPoints: points, arrangement, ...stated }) =>
-    andThen(pumpsOf({ ...stated, curveSpeed: null }), (pumps) => stationCurve({ pumps, arrangement, points })),
+    andThen(pumpsOf({ ...stated, curveSpeed: null }), (pumps) =>
+      andThen(stationCurve({ pumps, arrangement, points }), (curve) => {
+        const abreast = arrangement === "series" ? 1 : pumps.reduce((sum, { count }) => sum + count, 0);
+        const lostAt = (flow: number): number => stated.ownLosses?.headAt(flow / abreast) ?? 0;
+        return succeed(curve.map(({ flow, head }) => ({ flow, head, ownLost: lostAt(flow) })));
+      }),
+    ),
 });
 
 /** "A and 2 of B", of those that stop or run; "1 of 3" where the pumps have no name. */

@@ -8,6 +8,7 @@ import { BYPASS_CURVE, bypass, otherPump } from "../../support/bypass.ts";
 import { dutyRead, type Fields, pumpText } from "../../support/duty-of.ts";
 import { judged, stateOf } from "../../support/judged.ts";
 import { LEVEE } from "../../support/levee.ts";
+import { longestChain } from "../../support/longest-chain.ts";
 
 const cellsOf = (typed: DutyText): WorkedPlan["cells"] => workOut(dutyPlan(dutyRead(typed))).cells;
 const number = (cells: WorkedPlan["cells"], key: string): number => {
@@ -77,6 +78,11 @@ describe("unlike pumps fill a line over its summit", () => {
     expect(cells.get("fills")).toMatch(/^does not fill/);
     expect(judged(high, "head", /does not fill/).map(({ state }) => state)).toEqual(["fail"]);
   });
+});
+
+it("chains no more than three functions where unlike pumps fill a route", () => {
+  const typed = levee({}, { otherPumps: [otherPump(LOW, { name: "low" })] });
+  expect(longestChain(dutyPlan(dutyRead(typed)))).toBeLessThanOrEqual(3);
 });
 
 describe("the curve of unlike pumps, drawn", () => {

@@ -315,10 +315,11 @@ describe("STATIONCURVE", () => {
 
   it("answers in 25 rows of flow and head unless told otherwise", () => {
     expect(stationCurve(CURVE, null, null, 2)).toHaveLength(25);
-    expect(stationCurve(CURVE, null, null, 2).at(-1)).toEqual([expect.closeTo(4030, 6), expect.closeTo(41.58, 9)]);
+    expect(stationCurve(CURVE, null, null, 2).at(-1)).toEqual([expect.closeTo(4030, 6), expect.closeTo(41.58, 9), 0]);
     expect(stationCurve(CURVE, 0.9, null, 2, null, null, 3).at(-1)).toEqual([
       expect.closeTo(4030 * 0.9, 6),
       expect.closeTo(41.58 * 0.81, 9),
+      0,
     ]);
     expect(refusal("STATIONCURVE", CURVE, null, null, null, null, null, 1)).toMatch(/Number of points/);
   });
