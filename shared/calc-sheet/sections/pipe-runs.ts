@@ -231,10 +231,25 @@ function outletPressureIn(one: DutyState, duty: Duty): Expression {
 
 /** Where the pressures of the line stand in a state; cases that do not change them share those of the first alike. */
 export function linePressuresOf(one: DutyState, duty: Duty) {
-  const first = pressedStates(duty).find((other) => pressureIdentity(other) === pressureIdentity(one));
+  const first = firstsPressed(duty).get(pressureIdentity(one));
   return first === undefined || first === asStated(duty)
     ? LINE_PRESSURES
     : spillOf(`${first.key}LinePressures`, LINEPRESSURES);
+}
+
+const firsts = new WeakMap<Duty, ReadonlyMap<string, DutyState>>();
+
+/** The first state of each line of pressures. Asked for each run in each state, found once a duty. */
+function firstsPressed(duty: Duty): ReadonlyMap<string, DutyState> {
+  const known =
+    firsts.get(duty) ??
+    new Map(
+      pressedStates(duty)
+        .toReversed()
+        .map((one) => [pressureIdentity(one), one]),
+    );
+  firsts.set(duty, known);
+  return known;
 }
 
 function pressureIdentity(one: DutyState): string {
