@@ -230,26 +230,29 @@ function outletPressureIn(one: DutyState, duty: Duty): Expression {
 }
 
 /** Where the pressures of the line stand in a state; cases that do not change them share those of the first alike. */
-export function linePressuresOf(one: DutyState, duty: Duty) {
-  const first = firstsPressed(duty).get(pressureIdentity(one));
-  return first === undefined || first === asStated(duty)
-    ? LINE_PRESSURES
-    : spillOf(`${first.key}LinePressures`, LINEPRESSURES);
+export function linePressuresOf(one: DutyState, duty: Duty): typeof LINE_PRESSURES {
+  return pressuresByState(duty).get(one) ?? LINE_PRESSURES;
 }
 
-const firsts = new WeakMap<Duty, ReadonlyMap<string, DutyState>>();
+const placed = new WeakMap<Duty, ReadonlyMap<DutyState, typeof LINE_PRESSURES>>();
 
-/** The first state of each line of pressures. Asked for each run in each state, found once a duty. */
-function firstsPressed(duty: Duty): ReadonlyMap<string, DutyState> {
-  const known =
-    firsts.get(duty) ??
-    new Map(
-      pressedStates(duty)
-        .toReversed()
-        .map((one) => [pressureIdentity(one), one]),
-    );
-  firsts.set(duty, known);
+/** Asked for each run in each state, found once a duty. */
+function pressuresByState(duty: Duty): ReadonlyMap<DutyState, typeof LINE_PRESSURES> {
+  const known = placed.get(duty) ?? placesOfPressures(duty);
+  placed.set(duty, known);
   return known;
+}
+
+function placesOfPressures(duty: Duty): ReadonlyMap<DutyState, typeof LINE_PRESSURES> {
+  const byIdentity = new Map([[pressureIdentity(asStated(duty)), LINE_PRESSURES]]);
+  return new Map(
+    pressedStates(duty).map((one) => {
+      const identity = pressureIdentity(one);
+      const place = byIdentity.get(identity) ?? spillOf(`${one.key}LinePressures`, LINEPRESSURES);
+      byIdentity.set(identity, place);
+      return [one, place];
+    }),
+  );
 }
 
 function pressureIdentity(one: DutyState): string {
@@ -273,6 +276,7 @@ const LINE_LIMITS = tableOf("linePressureLimits", {
   shutoff: "gaugePressure",
   standing: "gaugePressure",
   withSurge: "gaugePressure",
+  greatest: "gaugePressure",
   least: "gaugePressure",
   hanging: "gaugePressure",
   leastWithSurge: "gaugePressure",
@@ -283,7 +287,9 @@ const LINE_LIMITS = tableOf("linePressureLimits", {
   leastWithSurgeIn: null,
 });
 
-const GREATEST = ["running", "shutoff", "standing", "withSurge"] as const;
+/** Without a surge. */
+const STEADY = ["running", "shutoff", "standing"] as const;
+const GREATEST = [...STEADY, "withSurge"] as const;
 const LEAST = ["least", "hanging", "leastWithSurge"] as const;
 type LimitColumn = (typeof GREATEST)[number] | (typeof LEAST)[number];
 
@@ -309,15 +315,21 @@ function lineLimits(duty: Duty): readonly PlanItem[] {
     states.map((one) => part(linePressuresOf(one, duty), column, row));
   const labels = states.map(({ label }) => label);
   const steady = (row: number): readonly Expression[] =>
-    states.map((one) => {
-      const at = (column: LimitColumn): Expression => part(linePressuresOf(one, duty), column, row);
-      return greatest(at("running"), at("shutoff"), at("standing"));
-    });
+    states.map((one) => greatest(...STEADY.map((column) => part(linePressuresOf(one, duty), column, row))));
   return [
     working(LINE_LIMITS, "Pressures of the discharge line, the worst of all states", duty.dischargeLine.length, [
       ...GREATEST.map((column) => [column, column, (row: number) => greatest(...of(column, row))] as const),
+      [
+        "greatest",
+        "greatest without surge",
+        (row) => greatest(...STEADY.map((column) => cell(LINE_LIMITS, row, column))),
+      ],
       ...LEAST.map((column) => [column, column, (row: number) => least(...of(column, row))] as const),
-      ["greatestIn", "greatest in", (row) => statesAt(labels, steady(row), greatest(...steady(row)), "greatest")],
+      [
+        "greatestIn",
+        "greatest in",
+        (row) => statesAt(labels, steady(row), cell(LINE_LIMITS, row, "greatest"), "greatest"),
+      ],
       [
         "withSurgeIn",
         "with surge in",
@@ -406,7 +418,9 @@ function pressureAtPump({ line }: PipeRun, last: number): Expression {
 /** Steady pressure at the lowest end of a run. */
 export function steadyPressure(duty: Duty, run: PipeRun, last = nozzleLabels(duty).length - 1): Expression {
   if (isLevelled(duty, run)) {
-    return greatest(...(["running", "shutoff", "standing"] as const).map((of) => worstPressure(duty, run, of)));
+    return duty.cases.length === 0
+      ? greatest(...STEADY.map((of) => part(LINE_PRESSURES, of, run.index)))
+      : cell(LINE_LIMITS, run.index, "greatest");
   }
   const far = run.line === "suctionLine" ? FIELD.sourceLevel : FIELD.deliveryLevel;
   const drop = difference(FIELD.pumpLevel, least(FIELD.pumpLevel, far));
