@@ -12,11 +12,13 @@ import {
   ratio,
   sum,
   type TableOf,
+  tableOf,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type ColumnFacts, type PlanItem, working } from "../plan.ts";
 import { asStated, caseStatesOf, type DutyState } from "./duty-cases.ts";
 import { PUMP } from "./pump.ts";
+import { statesAt } from "./worst-states.ts";
 
 /** The duty as stated and its cases: a shut valve does not ask where on the curve the pumps would run. */
 export function pressedStates(duty: Duty): readonly DutyState[] {
@@ -72,6 +74,14 @@ function nozzleTable(nozzles: number): TableOf<string> {
 /** What stands at a nozzle in one state, running at closed valve or standing. */
 export function pressureInState(state: number, nozzle: number, nozzles: number, end: "careful" | "atBest"): Expression {
   return cell(nozzleTable(nozzles), state, `${end}${nozzle}`);
+}
+
+/** The greatest of all states at each nozzle, and in which of them, a row a nozzle. */
+const NOZZLE_WORST = tableOf("caseNozzlesWorst", { greatest: "gaugePressure", greatestIn: null });
+
+/** "storm; summer": in which states most stands at a nozzle. */
+export function greatestAtNozzleIn(nozzle: number): Expression {
+  return cell(NOZZLE_WORST, nozzle, "greatestIn");
 }
 
 interface Nozzles {
@@ -133,5 +143,20 @@ export function caseNozzles(duty: Duty, { count, at, suction, pumpLevel, hasBest
       ...columns("careful"),
       ...(hasBest ? columns("atBest") : []),
     ]),
+    nozzleWorst(states, count),
   ];
+}
+
+function nozzleWorst(states: readonly DutyState[], count: number): PlanItem {
+  const labels = states.map(({ label }) => label);
+  const at = (nozzle: number): readonly Expression[] =>
+    states.map((_, state) => pressureInState(state, nozzle, count, "careful"));
+  return working(NOZZLE_WORST, "Greatest pressure at each nozzle", count, [
+    ["greatest", "greatest", (nozzle) => greatest(...at(nozzle))],
+    [
+      "greatestIn",
+      "greatest in",
+      (nozzle) => statesAt(labels, at(nozzle), cell(NOZZLE_WORST, nozzle, "greatest"), "greatest"),
+    ],
+  ]);
 }

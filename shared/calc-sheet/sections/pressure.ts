@@ -1,10 +1,10 @@
 import { TRADE_FIGURES } from "../../../src/pressure/trade-figure.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { amountText } from "../../text/words.ts";
-import { constant, type Expression, greatest, handles, ifText, join, part } from "../expression.ts";
+import { constant, handles, ifText, join, part } from "../expression.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, inWords, type PlanItem, remark } from "../plan.ts";
-import { pressedStates, pressureInState } from "./case-pressures.ts";
+import { greatestAtNozzleIn, pressedStates, pressureInState } from "./case-pressures.ts";
 import { greatestHead, isHighIdleTaken } from "./pressure-head.ts";
 import {
   CLASSES,
@@ -20,7 +20,6 @@ import { checkValveInput, stageInputs } from "./pressure-stages.ts";
 import { flushPressure } from "./slurry-clear.ts";
 
 import { stated } from "./stated-input.ts";
-import { statesAt } from "./worst-states.ts";
 
 /** Worked cells of this section; those of greatest head, suction and stages apart. */
 export const PRESSURE = handles({
@@ -100,7 +99,6 @@ function inCases(duty: Duty): readonly PlanItem[] {
   const states = pressedStates(duty);
   if (states.length === 1) return [];
   const count = nozzleLabels(duty).length;
-  const last = states.map((_, state) => pressureInState(state, count - 1, count, "careful"));
   return [
     {
       kind: "table",
@@ -112,19 +110,10 @@ function inCases(duty: Duty): readonly PlanItem[] {
       ],
       rows: states.map(({ label }, state) => ({
         label,
-        cells: [pressureInState(state, 0, count, "careful"), last[state] as Expression],
+        cells: [0, count - 1].map((nozzle) => pressureInState(state, nozzle, count, "careful")),
       })),
     },
-    inWords(
-      PRESSURE.greatestPressureIn,
-      "Greatest pressure in",
-      statesAt(
-        states.map(({ label }) => label),
-        last,
-        greatest(...last),
-        "greatest",
-      ),
-    ),
+    inWords(PRESSURE.greatestPressureIn, "Greatest pressure in", greatestAtNozzleIn(count - 1)),
   ];
 }
 

@@ -18,11 +18,10 @@ import {
   product,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { pressedStates, pressureInState } from "../sections/case-pressures.ts";
+import { greatestAtNozzleIn, pressedStates, pressureInState } from "../sections/case-pressures.ts";
 import { isHighIdleAssumed, isShutoffUnknown, uncountedRaises } from "../sections/pressure-head.ts";
 import { CLASSES, CLASSES_AT_BEST, hasAssumed, nozzleLabels, SUCTION } from "../sections/pressure-nozzles.ts";
 import { stageCell, stagesOf } from "../sections/pressure-stages.ts";
-import { statesAt } from "../sections/worst-states.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
 import { boosterCriteria, otherFlanges } from "./station.ts";
 
@@ -206,16 +205,7 @@ function compared(duty: Duty, pump: DutyPump, row: number, held: Held): readonly
   const hasBest = hasAssumed(duty, pump);
   const isSeveral = states.length > 1;
   const best = isSeveral ? greatest(...own(hasBest ? "atBest" : "careful")) : normal(CLASSES_AT_BEST);
-  const inStates = isSeveral
-    ? [
-        statesAt(
-          states.map(({ label }) => label),
-          own("careful"),
-          greatest(...own("careful")),
-          "greatest",
-        ),
-      ]
-    : [];
+  const inStates = isSeveral ? [greatestAtNozzleIn(row)] : [];
   const assumed = [
     ...(hasBest ? [assumedOf(duty, pump)] : []),
     ...(isSeveral ? [constant("the worst of all cases at once")] : []),
