@@ -63,6 +63,10 @@ export function answerTo(sheet: Working, expression: Expression, key: string): A
       return joined(expression.terms.map((term) => single(sheet, term, key)));
     case "before":
       return before(single(sheet, expression.text, key), expression.mark);
+    case "withoutFirst": {
+      const cell = single(sheet, expression.text, key);
+      return typeof cell === "string" ? cell.slice(expression.letters) : cell;
+    }
     case "atLeast": {
       const { left, right, met, otherwise } = expression;
       const side = ofTwo(sheet, left, right, key, reaches);

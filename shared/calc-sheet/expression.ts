@@ -63,6 +63,8 @@ export type Expression =
   | { readonly op: "join"; readonly terms: readonly Expression[] }
   /** The text before a mark, whole where it does not hold it; upper and lower case alike. */
   | { readonly op: "before"; readonly text: Expression; readonly mark: string }
+  /** The text without as many of its first letters; nothing where it has no more. */
+  | { readonly op: "withoutFirst"; readonly text: Expression; readonly letters: number }
   /** `met` where `left` is at least `right`. */
   | {
       readonly op: "atLeast";
@@ -283,6 +285,7 @@ export function partsOf(expression: Expression): readonly Expression[] {
     case "ratio":
       return [expression.of, expression.by];
     case "before":
+    case "withoutFirst":
       return [expression.text];
     case "ifError":
       return [expression.of];

@@ -69,6 +69,8 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
       const text = write(expression.text);
       return `IFERROR(LEFT(${text},SEARCH(${literal(expression.mark)},${text})-1),${text})`;
     }
+    case "withoutFirst":
+      return `MID(${write(expression.text)},${expression.letters + 1},${LONGEST_TEXT})`;
     case "atLeast":
       return `IF(${write(expression.left)}>=${write(expression.right)},${write(expression.met)},${write(expression.otherwise)})`;
     case "ifNumber": {
@@ -111,6 +113,9 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
 function numberText(cell: string): string {
   return `SUBSTITUTE(${cell},",",".")`;
 }
+
+/** Letters that a cell may hold. */
+const LONGEST_TEXT = 32_767;
 
 /** A text between quotes in a formula may be no longer than 255 characters, quotes in it doubled. */
 const LONGEST_LITERAL = 120;

@@ -44,7 +44,7 @@ import { changesWithPumps, hasShares } from "./line-shares.ts";
 import { LINES } from "./lines.ts";
 import { POINT } from "./operating-point.ts";
 import { PUMP } from "./pump.ts";
-import { worstNames, worstTable } from "./worst-states.ts";
+import { listed, MARK, worstNames, worstTable } from "./worst-states.ts";
 
 /** The cases of the user beside one another: what is asked for, whether it is met, and what else is looked at. */
 export const RESULTS = tableOf("caseResults", {
@@ -97,10 +97,10 @@ export function caseResults(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 function notMet(states: readonly DutyState[]): PlanItem {
   const found = states.map(({ label }, row): Expression => {
     const verdict = ifError(cell(RESULTS, row, "verdict"), NOT_SURE);
-    return ifText(verdict, MEETS, constant(""), join(constant(`${label}: `), verdict, constant("; ")));
+    return ifText(verdict, MEETS, constant(""), join(constant(`${MARK}${label}: `), verdict));
   });
-  const listed: Expression = { op: "before", text: join(...found, constant("§")), mark: "; §" };
-  return inWords(CASES_NOT_MET, "Cases that do not meet the duty", ifText(listed, "§", constant("none"), listed));
+  const all = join(...found);
+  return inWords(CASES_NOT_MET, "Cases that do not meet the duty", ifText(all, "", constant("none"), listed(all)));
 }
 
 const VELOCITIES = "caseVelocities";

@@ -30,8 +30,8 @@ export interface WorstFacts<K extends string> {
 const SAME = 1e-9;
 /** Beyond any figure: stands for one that there is none of. */
 const BEYOND = 1e300;
-/** Ends a list of names. */
-const END = "§";
+/** Before each text of a list. */
+export const MARK = "; ";
 
 /** What follows from a figure, or what stands in its place where it is a text or cannot be worked out. */
 function judged(of: Expression, met: Expression, otherwise: Expression): Expression {
@@ -54,13 +54,13 @@ export function worstTable<K extends string>(
       const found = cell<string>(worst, 0, of);
       return judged(
         figure(i),
-        ifAtLeast(...asBad(figure(i), found, side), constant(`${names[i]}; `), constant("")),
+        ifAtLeast(...asBad(figure(i), found, side), constant(`${MARK}${names[i]}`), constant("")),
         constant(""),
       );
     };
     return [
       [of, `worst for ${about}`, mark],
-      [`${of}Silent`, "no figure", (i) => judged(figure(i), constant(""), constant(`${names[i]}; `))],
+      [`${of}Silent`, "no figure", (i) => judged(figure(i), constant(""), constant(`${MARK}${names[i]}`))],
     ];
   });
   return [working<string>(worst, label, 1, figures), working<string>(marks, `${label}, in`, names.length, marked)];
@@ -98,12 +98,9 @@ export function worstNames(key: string, of: string, states: number): Expression 
   const marks: TableOf<string> = { key: `${key}Marks`, columns: [{ key: of }, { key: `${of}Silent` }] };
   const all = (column: string): readonly Expression[] =>
     Array.from({ length: states }, (_, row) => cell<string>(marks, row, column));
-  const [worst, silent] = [all(of), all(`${of}Silent`)].map((names) => join(...names, constant(END))) as [
-    Expression,
-    Expression,
-  ];
+  const [worst, silent] = [all(of), all(`${of}Silent`)].map((names) => join(...names)) as [Expression, Expression];
   const unsure = join(constant(" (not sure: "), listed(silent), constant(")"));
-  return join(ifText(worst, END, constant("not known"), listed(worst)), ifText(silent, END, constant(""), unsure));
+  return join(ifText(worst, "", constant("not known"), listed(worst)), ifText(silent, "", constant(""), unsure));
 }
 
 /** Of states that all have a figure: those that have the worst one. */
@@ -113,11 +110,13 @@ export function statesAt(
   worst: Expression,
   side: Side,
 ): Expression {
-  const named = figures.map((of, i) => ifAtLeast(...asBad(of, worst, side), constant(`${names[i]}; `), constant("")));
-  return listed(join(...named, constant(END)));
+  const named = figures.map((of, i) =>
+    ifAtLeast(...asBad(of, worst, side), constant(`${MARK}${names[i]}`), constant("")),
+  );
+  return listed(join(...named));
 }
 
-/** Names, each with a mark after it, without the last mark. */
-function listed(names: Expression): Expression {
-  return { op: "before", text: names, mark: `; ${END}` };
+/** Texts, each with the mark before it, as a list. */
+export function listed(marked: Expression): Expression {
+  return { op: "withoutFirst", text: marked, letters: MARK.length };
 }

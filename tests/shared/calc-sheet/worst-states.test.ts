@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { constant, type Expression, handle } from "../../../shared/calc-sheet/expression.ts";
+import { formulaOf } from "../../../shared/calc-sheet/formula.ts";
 import { figure, type PlanItem } from "../../../shared/calc-sheet/plan.ts";
 import { statesAt, type WorstFacts, worstNames, worstTable } from "../../../shared/calc-sheet/sections/worst-states.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
@@ -9,6 +10,7 @@ import { dutyRead, dutyText, pumpText } from "../../support/duty-of.ts";
 import { publishedCases } from "../../support/published-cases.ts";
 
 const KEY = "worst";
+const NOWHERE = { cell: () => undefined, range: String, column: String, part: () => ({ first: "", cell: "" }) };
 
 /** Which states are worst, of a row of figures each; a text is no figure. */
 function worst(names: readonly string[], side: "least" | "greatest", figures: readonly (number | string)[]): string {
@@ -67,7 +69,14 @@ describe("the worst of all states", () => {
     expect(worst(["a", "b", "c"], "least", [1, 1 + 1e-12, 2])).toBe("a; b");
     expect(worst(["a", "b", "c"], "greatest", [2, 1, 2 - 1e-12])).toBe("a; c");
     expect(worst(["a", "b"], "least", [-1, -1 - 1e-6])).toBe("b");
-    expect(statesAt(["a", "b"], [constant(1), constant(2)], constant(2), "greatest").op).toBe("before");
+  });
+
+  it("lists them with their mark once, as a formula too", () => {
+    const slack = "1e-9*MAX(2,-1*2)";
+    const [a, b] = [1, 2].map((of, i) => `IF(${of}+${slack}>=2,"; ${"ab"[i]}","")`);
+    expect(formulaOf(statesAt(["a", "b"], [constant(1), constant(2)], constant(2), "greatest"), NOWHERE, "SI")).toBe(
+      `MID(${a}&${b},3,32767)`,
+    );
   });
 
   it("still names the worst of those that can be judged, and then the others", () => {
