@@ -124,8 +124,9 @@ export function tableCell(table: string, row: number, column: string): string {
 /** One cell of a table, rows counted from 0 under the headings. */
 export function cell<C extends string>(table: TableOf<C>, row: number, column: NoInfer<C>): Handle {
   const quantity = table.columns.find(({ key }) => key === column)?.quantity;
-  const of = cellOf(table.key, row, column);
-  return quantity === undefined ? of : { ...of, quantity };
+  if (quantity === undefined) return cellOf(table.key, row, column);
+  const place = { table: table.key, row, column };
+  return { op: "value", key: tableCell(table.key, row, column), quantity, place };
 }
 
 /** The same by the keys of table and column alone. */

@@ -38,8 +38,8 @@ export function altitudeAt({ aboveSeaLevel, altitude = 0 }: Route, elevation: nu
  */
 export function reachesOf({ vertices }: Route): Line {
   return vertices.slice(1).map((to, i) => {
-    const { chainage, elevation, ...reach } = vertices[i] as RouteVertex;
-    return { ...reach, length: Math.hypot(to.chainage - chainage, to.elevation - elevation) };
+    const from = vertices[i] as RouteVertex;
+    return { ...from, length: Math.hypot(to.chainage - from.chainage, to.elevation - from.elevation) };
   });
 }
 

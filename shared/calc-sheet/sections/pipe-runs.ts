@@ -64,8 +64,16 @@ export const HOSE_RATING: Readonly<Record<LineKey, FieldKey & `${string}HoseRati
   dischargeLine: "dischargeHoseRating",
 };
 
-/** Every run of both lines, in the order of flow. */
+const runsOf = new WeakMap<Duty, readonly PipeRun[]>();
+
+/** Every run of both lines, in the order of flow. The same duty gives the same list again. */
 export function pipeRuns(duty: Duty): readonly PipeRun[] {
+  const known = runsOf.get(duty) ?? runsIn(duty);
+  runsOf.set(duty, known);
+  return known;
+}
+
+function runsIn(duty: Duty): readonly PipeRun[] {
   return SIDES.flatMap(([line, side]) =>
     duty[line].map((stated, index) => {
       const rule = stated.segment?.pipe.make?.rule;

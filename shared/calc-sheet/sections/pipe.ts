@@ -307,9 +307,9 @@ function vacuum(duty: Duty): readonly PlanItem[] {
 /** Surge with its own lines: it fails nothing by itself, it asks for a study. */
 function surge(duty: Duty): readonly PlanItem[] {
   const { state, unitSet } = duty;
-  const shares = pipeRuns(duty).flatMap((run) =>
-    run.line === "dischargeLine" && isRated(duty, run) ? [surgeShareOf(duty, run)] : [],
-  );
+  const shares = pipeRuns(duty)
+    .filter((run) => isRated(duty, run))
+    .flatMap((run, row) => (run.line === "dischargeLine" ? [surgeShareOf(duty, run, row)] : []));
   const losses = sum(HEAD.dischargePipe, HEAD.dischargeFittings);
   const lift = sum(difference(FIELD.deliveryLevel, FIELD.pumpLevel), losses);
   return [
@@ -385,11 +385,8 @@ function surge(duty: Duty): readonly PlanItem[] {
 
 const NEEDS_STUDY = "needs a surge study";
 
-/** Pressure and surge in a run over what it may reach with a surge of every stop, in percent. */
-function surgeShareOf(duty: Duty, run: PipeRun): Expression {
-  const row = pipeRuns(duty)
-    .filter((one) => isRated(duty, one))
-    .findIndex(({ place }) => place === run.place);
+/** Pressure and surge in a run over what it may reach with a surge of every stop, in percent; its row among those rated. */
+function surgeShareOf(duty: Duty, run: PipeRun, row: number): Expression {
   const both = isLevelled(duty, run)
     ? worstPressure(duty, run, "withSurge")
     : sum(cell(RUNS, row, "pressure"), PIPE.surgePressure);

@@ -7,8 +7,19 @@ import { solidsByWeight } from "../../duty/slurry.ts";
 import { constant, type Expression, join } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 
-/** What the wetted parts meet, as far as it was stated. What a duty assumes counts for nothing. */
+const kept = new WeakMap<Duty, WettedDuty>();
+
+/**
+ * What the wetted parts meet, as far as it was stated. What a duty assumes counts for nothing. The same duty gives the same
+ * object again.
+ */
 export function wettedDutyOf(duty: Duty): WettedDuty {
+  const known = kept.get(duty) ?? wettedDutyIn(duty);
+  kept.set(duty, known);
+  return known;
+}
+
+function wettedDutyIn(duty: Duty): WettedDuty {
   const given = (key: "pH" | "temperature" | "chlorides" | "particleSize" | "freePassage" | "oxidiser") =>
     isStated(duty, key) ? (duty[key] ?? null) : null;
   const particle = particleNamed(duty.solidsHardness ?? "", "");
