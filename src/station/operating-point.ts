@@ -10,7 +10,7 @@ import { headerPoint, ofPump } from "./header.ts";
 import { netCurve } from "./net-curve.ts";
 import { type PumpAtFlow, pumpAtFlow } from "./pump-at-flow.ts";
 import { type PumpState, type StationPoint, seriesPoint, stationMethod, stationPoint } from "./station-point.ts";
-import type { StationPump } from "./station-pump.ts";
+import { NUMBER_OF_PUMPS, type StationPump, unfitCount } from "./station-pump.ts";
 
 export interface StationOperationInput {
   readonly pumps: readonly StationPump[];
@@ -40,12 +40,10 @@ export interface StationOperation {
   readonly pumps: readonly PumpOperation[];
 }
 
-const MOST_PUMPS = 100;
-
 export const operatingPointMethod = {
   cites: [...stationMethod.cites, { source: "ansi-hi-9.6.3", at: "preferred operating region" }],
   inputs: {
-    pumps: { name: "number of pumps", quantity: "ratio", atLeast: 1, atMost: MOST_PUMPS },
+    pumps: NUMBER_OF_PUMPS,
     specificGravity: SPECIFIC_GRAVITY,
   },
 } as const satisfies Method<"pumps" | "specificGravity">;
@@ -62,11 +60,8 @@ export const operatingPointMethod = {
  */
 export function stationOperation(input: StationOperationInput): Result<StationOperation> {
   const { pumps, system, arrangement, specificGravity = 1 } = input;
-  const uneven = pumps.find(({ count }) => !Number.isInteger(count));
-  if (uneven !== undefined && Number.isFinite(uneven.count)) {
-    const found = amount("ratio", uneven.count);
-    return fail([ofPump({ code: "not-a-whole-number", kind: "error", subject: "number of pumps", found }, uneven)]);
-  }
+  const unfit = unfitCount(pumps);
+  if (unfit !== undefined && pumps.length > 0) return fail([unfit]);
   const all = pumps.reduce((sum, { count }) => sum + count, 0);
   const checked = checkInputs(operatingPointMethod, { pumps: all, specificGravity });
   if (!checked.ok) return checked;

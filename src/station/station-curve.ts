@@ -4,7 +4,7 @@ import { brent } from "../numeric/brent.ts";
 import type { Arrangement } from "../pump/head-curve.ts";
 import { flowAtHeader, type NetPump } from "./header.ts";
 import { netCurve } from "./net-curve.ts";
-import type { StationPump } from "./station-pump.ts";
+import { type StationPump, unfitCount } from "./station-pump.ts";
 
 export interface StationCurveInput {
   /** In any order side by side, in the order of flow in series. */
@@ -34,13 +34,15 @@ export const stationCurveMethod = {
  * pumps in series. It ends where the first of them is at the end of its curve. Evenly spaced, but for the flows at which
  * another pump comes in, which take the place of the points next to them.
  * Formula: Q(G) = Σ Q_i(G), solved for G at each flow;  in series H(Q) = Σ H_i(Q)
- * Fails: left-out; points that are not whole or out of range; curves in series without a flow in common.
+ * Fails: left-out; a number of pumps that is not whole, or not 1 to 100; points that are not whole or out of range; curves in series without a flow in common.
  * Source: White, Fluid Mechanics, ch. 11; Karassik and others, Pump Handbook; Brent 1973.
  */
 export function stationCurve({ pumps, arrangement, points }: StationCurveInput): Result<readonly StationCurvePoint[]> {
   if (pumps.length === 0) {
     return fail([{ code: "left-out", kind: "error", subject: "pumps", suggestions: ["one pump or more"] }]);
   }
+  const unfit = unfitCount(pumps);
+  if (unfit !== undefined) return fail([unfit]);
   const checked = checkInputs(stationCurveMethod, { points });
   if (!checked.ok) return checked;
   if (!Number.isInteger(points)) {

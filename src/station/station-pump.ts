@@ -1,3 +1,5 @@
+import { errorOf, type Input } from "../basis/method.ts";
+import type { Finding } from "../basis/result.ts";
 import type { HeadCurve } from "../pump/head-curve.ts";
 import type { RunningPump } from "../pump/running-pump.ts";
 
@@ -15,4 +17,25 @@ export interface StationPump {
   readonly count: number;
   /** Of the pump, rpm, m³/s, m: by it the operating region is judged. */
   readonly specificSpeed?: number;
+}
+
+/** Pumps of a station, alike or in all. */
+export const NUMBER_OF_PUMPS = {
+  name: "number of pumps",
+  quantity: "ratio",
+  atLeast: 1,
+  atMost: 100,
+  isWhole: true,
+} as const satisfies Input;
+
+/** What is wrong with how many run, of one kind or of all: not-a-number, out-of-range, not-a-whole-number or nothing. */
+export function unfitCount(pumps: readonly Pick<StationPump, "name" | "count">[]): Finding | undefined {
+  for (const { name, count } of pumps) {
+    const error = errorOf(NUMBER_OF_PUMPS, count);
+    if (error !== undefined) return name === "" ? error : { ...error, of: name };
+  }
+  return errorOf(
+    NUMBER_OF_PUMPS,
+    pumps.reduce((sum, { count }) => sum + count, 0),
+  );
 }

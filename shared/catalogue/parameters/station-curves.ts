@@ -1,4 +1,5 @@
-import { andThen, type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
+import { outOfRange } from "../../../src/basis/method.ts";
+import { amount, andThen, type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { type PumpCurve, pumpCurve } from "../../../src/pump/pump-curve.ts";
 import type { PumpCurvePoint } from "../../../src/pump/pump-curve-point.ts";
 import { type Cell, isBlank } from "../../cells/cell.ts";
@@ -83,6 +84,8 @@ function readCurves(cells: readonly (readonly Cell[])[], { name, units }: Readin
       const pumps: StatedPump[] = [];
       const findings: Finding[] = [];
       let isWhole = true;
+      const unfit = unfitCounts([...groups.values()]);
+      if (unfit.length > 0) return fail(unfit);
       for (const group of groups.values()) {
         const read = pumpOf(group, name);
         findings.push(...read.findings);
@@ -92,6 +95,27 @@ function readCurves(cells: readonly (readonly Cell[])[], { name, units }: Readin
       return isWhole ? succeed(pumps, findings) : fail(findings);
     });
   });
+}
+
+/**
+ * Counts that are not whole, and those of 0 that are no blank cells: another cell of the column arrives blank, or another
+ * pump states its count on every row.
+ */
+function unfitCounts(pumps: readonly { readonly rows: readonly Row[] }[]): readonly Finding[] {
+  const isStated = pumps.some(
+    ({ rows }) =>
+      rows.some(({ values: { count } }) => count === undefined) ||
+      (rows.length > 1 && rows.every(({ values: { count = 0 } }) => count > 0)),
+  );
+  return pumps.flatMap(({ rows }) =>
+    rows.flatMap(({ values: { count }, placeOf }): readonly Finding[] => {
+      if (count === undefined) return [];
+      const subject = placeOf("count");
+      if (count === 0 && isStated) return [outOfRange(subject, "ratio", count, "at least", 1)];
+      if (Number.isInteger(count)) return [];
+      return [{ code: "not-a-whole-number", kind: "error", subject, found: amount("ratio", count) }];
+    }),
+  );
 }
 
 function pumpOf(

@@ -160,6 +160,33 @@ describe("several curves in one range", () => {
     expect(all?.slice(6)).toEqual([3, "3 run", "all"]);
   });
 
+  // Common practice, no source: pumps run whole or not at all.
+  it.each(["OPERATINGPOINT", "STATIONCURVE"])("are counted in whole numbers from 1 on by %s", (name) => {
+    const system = name === "OPERATINGPOINT" ? [SYSTEM] : [];
+    const counted = (count: Cell) => rowsOf(["count"], ["A", [2], A], ["B", [count], B]);
+    expect(refusal(name, counted(1.5), ...system)).toMatch(/count.* must be a whole number; 1.5 was given/);
+    expect(refusal(name, counted(0), ...system)).toMatch(/count.* must be at least 1; 0 was given/);
+    const [first, ...others] = counted(null);
+    const beside = [first as Cell[], ...others.map((row, i) => (i === 3 ? [...row.slice(0, 3), 0] : row))];
+    expect(refusal(name, beside, ...system)).toMatch(/must be at least 1; 0 was given/);
+    for (const [count, words] of [
+      [0, /Number of pumps must be at least 1; 0/],
+      [-2, /Number of pumps must be at least 1; -2/],
+      [1.5, /Number of pumps must be a whole number; 1.5/],
+    ] as const) {
+      expect(refusal(name, A, ...system, null, null, count)).toMatch(words);
+    }
+  });
+
+  // A blank cell of a range may arrive as 0, and then all of them do.
+  it("take a column of zeros beside one count for blank cells", () => {
+    const zeros = rowsOf(["count"], ["A", [0], A], ["B", [0], B]);
+    zeros[1] = ["A", 0, 140, 2];
+    const blank = rowsOf(["count"], ["A", [null], A], ["B", [null], B]);
+    blank[1] = ["A", 0, 140, 2];
+    expect(cell("OPERATINGPOINT", zeros, SYSTEM)).toEqual(cell("OPERATINGPOINT", blank, SYSTEM));
+  });
+
   it("answer by name what is held shut", () => {
     const range = rowsOf(
       [],
