@@ -21,6 +21,15 @@ export const EXPLANATION_TEXTS: Readonly<Record<Explanation, ExplanationText>> =
       "worn rings or wear plate, or liquid that leaks back: casing gasket, by-pass, check valve of the pump beside it",
     check: "clearances; close the branch beside it and measure again",
   },
+  "flow meter reads low": {
+    likely: "the flow meter reads low: with more flow than it shows, head and what power was measured lie on the curve",
+    check: "a second meter, or the time to fill a known volume; straight pipe, bore and full pipe at the meter",
+  },
+  "flow meter reads high": {
+    likely:
+      "the flow meter reads high: with less flow than it shows, head and what power was measured lie on the curve",
+    check: "a second meter, or the time to fill a known volume; straight pipe, bore and air in the pipe at the meter",
+  },
   "cavitation or air": {
     likely: "cavitation, a vortex, or air drawn in at a joint or gland of the suction",
     check: "NPSH available, water over the bell, joints; noise that goes when the discharge is throttled",

@@ -5,6 +5,8 @@ export type Explanation =
   | "speed or impeller less"
   | "suction obstructed"
   | "wear or leakage"
+  | "flow meter reads low"
+  | "flow meter reads high"
   | "cavitation or air"
   | "rubbing, viscosity or density"
   | "system resists more"
@@ -65,7 +67,9 @@ export function explanationsOf(input: ExplanationInput): readonly Explanation[] 
     ["turns backwards", checks.every(isBackwards)],
     ["speed or impeller less", every(({ head, power }) => head < 0 && isOf(power, -1)) && isAlike],
     ["suction obstructed", last.head < 0 && isOf(last.power, -1, 0) && fallsAway && (isOne || first.head === 0)],
-    ["wear or leakage", every(({ head, efficiency, power }) => head < 0 && isOf(efficiency, -1) && isOf(power, 0))],
+    ["wear or leakage", every(({ head, efficiency }) => head < 0 && isOf(efficiency, -1)) && checks.every(isLeaking)],
+    ["flow meter reads low", isShiftOfFlow(checks, -1)],
+    ["flow meter reads high", isShiftOfFlow(checks, 1)],
     ["cavitation or air", last.head < 0 && isOf(last.power, -1) && fallsAway],
     [
       "rubbing, viscosity or density",
@@ -85,6 +89,37 @@ export function explanationsOf(input: ExplanationInput): readonly Explanation[] 
   return matches.filter(([, isMet]) => isMet).map(([explanation]) => explanation);
 }
 
+/**
+ * Power unchanged, or moved as it is by more flow through the impeller than is delivered: higher where the power of the
+ * curve rises with flow, lower where it falls.
+ */
+function isLeaking({ powerDeviation, powerSteepness }: FieldCheck): boolean {
+  return isOf(signOf(powerDeviation), 0, Math.sign(powerSteepness ?? 0) as Sign);
+}
+
+/**
+ * One factor on the flow puts head and power of every point on the curve: the meter reads low (−1) or high (1). At no
+ * flow a meter explains nothing, so nothing may differ there.
+ */
+function isShiftOfFlow(checks: readonly FieldCheck[], side: Sign): boolean {
+  const atFlow = checks.filter(({ flow }) => flow > 0);
+  const shifts = atFlow.flatMap(({ flowDeviation }) => flowDeviation ?? []);
+  const isAlike = shifts.every((one) => shifts.every((other) => areAlike(one, other)));
+  return (
+    shifts.length > 0 &&
+    shifts.length === atFlow.length &&
+    isAlike &&
+    shifts.every((shift) => signOf(shift) === side) &&
+    atFlow.every(
+      ({ headDeviation, powerDeviationAtHead }) => signOf(headDeviation) !== 0 && isOf(signOf(powerDeviationAtHead), 0),
+    ) &&
+    checks.every(
+      ({ flow, headDeviation, powerDeviation }) =>
+        flow > 0 || (signOf(headDeviation) === 0 && isOf(signOf(powerDeviation), 0)),
+    )
+  );
+}
+
 /** What was not measured rules nothing out. */
 function isOf(sign: Sign | null, ...wanted: readonly Sign[]): boolean {
   return sign === null || wanted.includes(sign);
@@ -101,9 +136,12 @@ function isOnCurve(all: readonly Signs[]): boolean {
 
 /** Below 0 where the deviation of head falls from one point to the other beyond what the readings leave open, above where it rises. */
 function differsBy(one: FieldCheck, other: FieldCheck): number {
-  const change = other.headDeviation.value - one.headDeviation.value;
-  const open = Math.hypot(one.headDeviation.uncertainty, other.headDeviation.uncertainty);
-  return Math.abs(change) <= open ? 0 : change;
+  return areAlike(one.headDeviation, other.headDeviation) ? 0 : other.headDeviation.value - one.headDeviation.value;
+}
+
+/** Whether what their readings leave open covers the difference of two deviations. */
+function areAlike(one: Deviation, other: Deviation): boolean {
+  return Math.abs(other.value - one.value) <= Math.hypot(one.uncertainty, other.uncertainty);
 }
 
 function isBackwards({ headDeviation: { value, uncertainty } }: FieldCheck): boolean {

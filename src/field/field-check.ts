@@ -62,6 +62,10 @@ export interface FieldCheck extends FieldPoint {
   readonly flowDeviation: Deviation | null;
   readonly efficiencyDeviation: Deviation | null;
   readonly powerDeviation: Deviation | null;
+  /** Of the power, at the flow where the curve has the measured head. */
+  readonly powerDeviationAtHead: Deviation | null;
+  /** d ln P/d ln Q of the curve: above 0 where its power rises with flow. */
+  readonly powerSteepness: number | null;
   readonly verdict: FieldVerdict;
 }
 
@@ -126,7 +130,9 @@ function checkPoint(input: FieldCheckInput, point: FieldPoint): Result<FieldChec
         const ofHead = rootSumSquare(of.head, ((slope * flow) / head) * of.flow, 2 * of.speed);
         const headDeviation = { value: head / curveHead - 1, uncertainty: ofHead };
         const curveEfficiency = given(efficiencyAtFlow(pump, flow));
-        const curvePower = given(shaftPowerAtFlow(pump, flow, density));
+        const powerAt = (at: number): number | null => given(shaftPowerAtFlow(pump, at, density));
+        const curvePower = powerAt(flow);
+        const powerSteepness = curvePower === null ? null : steepness(flow, powerAt);
         const waterPower = density * STANDARD_GRAVITY * flow * head;
         const efficiency = shaftPower === null || flow === 0 ? null : waterPower / shaftPower;
         const measured: Omit<FieldCheck, "verdict"> = {
@@ -145,13 +151,9 @@ function checkPoint(input: FieldCheckInput, point: FieldPoint): Result<FieldChec
             of.power,
             steepness(flow, (at) => given(efficiencyAtFlow(pump, at))) * of.flow,
           ),
-          powerDeviation: deviation(
-            shaftPower,
-            curvePower,
-            of.power,
-            steepness(flow, (at) => given(shaftPowerAtFlow(pump, at, density))) * of.flow,
-            3 * of.speed,
-          ),
+          powerDeviation: deviation(shaftPower, curvePower, of.power, (powerSteepness ?? 0) * of.flow, 3 * of.speed),
+          powerDeviationAtHead: powerDeviationAtHead(pump, point, of, powerAt),
+          powerSteepness,
         };
         return succeed({ ...measured, verdict: verdictOf(measured, input.grade) });
       }),
@@ -200,7 +202,7 @@ function headSlope({ curve, flowFactor, headFactor }: RunningPump, flow: number)
 /** d ln f/d ln Q by a small step to each side, to one side at an end; 0 where the curve gives nothing. */
 function steepness(flow: number, read: (flow: number) => number | null): number {
   const here = read(flow);
-  if (here === null || here === 0) return 0;
+  if (here === null || here === 0 || flow === 0) return 0;
   const step = 1e-4 * flow;
   const [before, after] = [read(flow - step), read(flow + step)];
   if (before !== null && after !== null) return ((after - before) / (2 * step)) * (flow / here);
@@ -213,8 +215,8 @@ function deviation(measured: number | null, of: number | null, ...parts: readonl
   return { value: measured / of - 1, uncertainty: rootSumSquare(...parts) };
 }
 
-/** Measured flow over the flow of the curve at the measured head: the nearest there is. */
-function flowDeviation(pump: RunningPump, { flow, head }: FieldPoint, of: Relatives): Deviation | null {
+/** Where the curve has the measured head, the nearest place there is: its flow, and d ln Q/d ln H there. */
+function placeAtHead(pump: RunningPump, { flow, head }: FieldPoint): { flow: number; perHead: number } | null {
   const knots = pump.curve.head.x.map((x) => x * pump.flowFactor);
   const roots = knots.flatMap((to, i) => {
     const from = knots[i - 1];
@@ -223,12 +225,31 @@ function flowDeviation(pump: RunningPump, { flow, head }: FieldPoint, of: Relati
   if (roots.length === 0 || flow === 0) return null;
   const nearest = roots.reduce((best, root) => (Math.abs(root - flow) < Math.abs(best - flow) ? root : best));
   const steep = headSlope(pump, nearest) * nearest;
-  if (nearest === 0 || steep === 0) return null;
-  const perHead = head / steep;
+  return nearest === 0 || steep === 0 ? null : { flow: nearest, perHead: head / steep };
+}
+
+/** Measured flow over that of the curve at the measured head. */
+function flowDeviation(pump: RunningPump, point: FieldPoint, of: Relatives): Deviation | null {
+  const there = placeAtHead(pump, point);
+  if (there === null) return null;
+  const { perHead } = there;
   return {
-    value: flow / nearest - 1,
+    value: point.flow / there.flow - 1,
     uncertainty: rootSumSquare(of.flow, perHead * of.head, (2 * perHead - 1) * of.speed),
   };
+}
+
+/** Measured power over that of the curve at the measured head: what a wrong flow meter does not touch. */
+function powerDeviationAtHead(
+  pump: RunningPump,
+  point: FieldPoint,
+  of: Relatives,
+  powerAt: (flow: number) => number | null,
+): Deviation | null {
+  const there = placeAtHead(pump, point);
+  if (there === null) return null;
+  const perHead = steepness(there.flow, powerAt) * there.perHead;
+  return deviation(point.shaftPower, powerAt(there.flow), of.power, perHead * of.head, (3 - 2 * perHead) * of.speed);
 }
 
 /**

@@ -174,6 +174,8 @@ describe("what could explain a difference", () => {
     flowDeviation: null,
     efficiencyDeviation: efficiency === null ? null : off(efficiency),
     powerDeviation: power === null ? null : off(power),
+    powerDeviationAtHead: null,
+    powerSteepness: null,
     verdict: "within",
   });
   const because = (
@@ -231,5 +233,53 @@ describe("what could explain a difference", () => {
     expect(because([point(0.06, 0, null, null)], { expectedFlow: 0.05 })).toEqual(["system resists less"]);
     expect(because([point(0.0505, 0, null, null)], { expectedFlow: 0.05 })).toEqual([]);
     expect(because([point(0.01, 0.05, null, null), point(0.05, -0.05, null, null)])).toContain("scatter");
+  });
+
+  // Common practice, no source. By hand, a straight curve: H = 40 − 200 Q m, P = 15 + 150 Q kW, so at 70 L/s 26 m and
+  // 25.5 kW. Of 80 L/s through the impeller (24 m, 27 kW) 10 L/s leak back inside, 70 L/s are delivered: head −7.7 %,
+  // power +5.9 %, efficiency 0.07 × 24 × 9789/27 000 = 0.609 against 0.699, −12.8 %. 80 L/s read as 70 give the same.
+  const straight = (power: (flow: number) => number) =>
+    curveOf(
+      [0, 0.02, 0.04, 0.06, 0.08, 0.1].map((flow) => ({ flow, head: 40 - 200 * flow, power: 1000 * power(flow) })),
+    );
+  const RISING = straight((flow) => 15 + 150 * flow);
+  const part = PART(0.005);
+  const sure = { flow: part, head: part, power: part, speed: PART(0) };
+  const readAt = (curve: typeof RISING, ...points: readonly (readonly [number, number, number | null])[]) =>
+    because(
+      checksOf({
+        curve,
+        uncertainties: sure,
+        points: points.map(([flow, head, kilowatts]) => ({
+          flow,
+          head,
+          shaftPower: kilowatts === null ? null : 1000 * kilowatts,
+          speedRatio: 1,
+        })),
+      }),
+    );
+
+  it("lists leakage and a low flow meter where head is low and power high on a curve of rising power", () => {
+    expect(readAt(RISING, [0.07, 24, 27])).toEqual(["wear or leakage", "flow meter reads low"]);
+    // On a curve whose power falls, P = 30 − 100 Q kW, the same leak takes 22 kW for 23; a power of 24.5 has neither cause.
+    const falling = straight((flow) => 30 - 100 * flow);
+    expect(readAt(falling, [0.07, 24, 22])).toEqual(
+      expect.arrayContaining(["wear or leakage", "flow meter reads low"]),
+    );
+    expect(readAt(falling, [0.07, 24, 24.5])).toEqual([]);
+  });
+
+  it("lists a flow meter where one factor on the flow explains every reading, and not else", () => {
+    // 80 and 60 L/s read as 70 and 52.5, a factor of 0.875: 24 m and 28 m, 27 kW and 24 kW.
+    expect(readAt(RISING, [0.0525, 28, 24], [0.07, 24, 27])).toContain("flow meter reads low");
+    // 60 L/s read right: two factors.
+    expect(readAt(RISING, [0.06, 28, 24], [0.07, 24, 27])).not.toContain("flow meter reads low");
+    // 40 m at no flow is the curve's; 36 m is no meter's doing.
+    expect(readAt(RISING, [0, 40, 15], [0.07, 24, 27])).toContain("flow meter reads low");
+    expect(readAt(RISING, [0, 36, 15], [0.07, 24, 27])).not.toContain("flow meter reads low");
+    // Head of 80 L/s with the power of 70: leakage alone.
+    expect(readAt(RISING, [0.07, 24, 25.5])).not.toContain("flow meter reads low");
+    // 60 L/s read as 70: 28 m, 24 kW.
+    expect(readAt(RISING, [0.07, 28, 24])).toContain("flow meter reads high");
   });
 });
