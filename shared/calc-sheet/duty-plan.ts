@@ -35,6 +35,7 @@ import { pumpFigures } from "./sections/pump-figures.ts";
 import { pumpStops } from "./sections/pump-stops.ts";
 import { citedBy, findings, references } from "./sections/remarks.ts";
 import { routeSection } from "./sections/route.ts";
+import { caseSiphons, endsOfRoute } from "./sections/route-siphons.ts";
 import { slurrySection } from "./sections/slurry.ts";
 import { slurryWorkings } from "./sections/slurry-lines.ts";
 import { stationTable } from "./sections/station-states.ts";
@@ -67,6 +68,7 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     ...liquidAndSite(duty),
     ...lineTable(duty, "suctionLine"),
     ...lineTable(duty, "dischargeLine"),
+    ...endsOfRoute(duty),
     ...headBuildUp(duty),
     ...npshBuildUp(duty),
     ...slurryWorkings(duty),
@@ -115,6 +117,7 @@ function pumpOnTheDuty(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...stationTable(duty, pump),
     ...pumpStops(duty, pump),
     dutyStates(duty, pump),
+    ...caseSiphons(duty),
     ...operatingPoint(duty, pump),
     ...flowLimits(duty, pump),
     ...boosters(duty, pump),

@@ -1,5 +1,5 @@
 import { PUMPHEAD } from "../../catalogue/entries/pump.ts";
-import { FILLHEAD, SIPHONCREDIT } from "../../catalogue/entries/route.ts";
+import { FILLHEAD } from "../../catalogue/entries/route.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import {
   callOf,
@@ -11,13 +11,13 @@ import {
   product,
   range,
   ratio,
-  spillOf,
   tableOf,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { type ColumnFacts, inWords, type PlanItem, spill, working } from "../plan.ts";
+import { type ColumnFacts, inWords, type PlanItem, working } from "../plan.ts";
 import { asStated, caseStatesOf, type DutyState, dutyCases, isStation } from "./duty-cases.ts";
 import { ROUTE } from "./route-cells.ts";
+import { lineOf, siphonOf } from "./route-siphons.ts";
 import { PUMPS_TOGETHER } from "./station-curve.ts";
 import { worstNames, worstTable } from "./worst-states.ts";
 
@@ -56,9 +56,6 @@ export function routeStates(duty: Duty, pump: DutyPump | undefined): readonly Pl
     ["headOver", "head over the summit", (row) => headOver(of(row), duty)],
   ];
   return [
-    ...states
-      .filter((one) => isCase(one, duty) && mayEarn(duty))
-      .map((one) => spill(siphonOf(one), `Siphon credit, ${one.words}`, siphonIn(one))),
     working(ROUTE_STATES, "Filling and holding the line in each state", states.length, columns),
     ...leastFill(duty, states),
   ];
@@ -82,42 +79,8 @@ function leastFill(duty: Duty, states: readonly DutyState[]): readonly PlanItem[
   ];
 }
 
-function isCase(one: DutyState, duty: Duty): boolean {
-  return caseStatesOf(duty).includes(one);
-}
-
-/** A siphon is earned only under a drowned outlet. */
-function mayEarn({ outlet }: Duty): boolean {
-  return outlet !== "free";
-}
-
-const siphonOf = ({ key }: DutyState) => spillOf(`${key}Siphon`, SIPHONCREDIT);
-
-/** What stands between source and summit in a state, with the source where it stands then. */
-function systemOf({ lines, sourceLevel, sourcePressure, liquid }: DutyState) {
-  return {
-    sourceLevel,
-    suctionLine: range(lines.suctionLine),
-    dischargeLine: range(lines.dischargeLine),
-    startLevel: FIELD.pumpLevel,
-    sourcePressure,
-    ...liquid,
-  };
-}
-
 function headToFillIn(one: DutyState, flow: Expression): Expression {
-  return callOf(FILLHEAD, { ...systemOf(one), flow });
-}
-
-function siphonIn(one: DutyState) {
-  return callOf(SIPHONCREDIT, {
-    ...systemOf(one),
-    flow: one.flow,
-    outletPressure: one.deliveryPressure,
-    summitValve: FIELD.summitValve,
-    outlet: FIELD.outlet,
-    altitude: one.altitude,
-  });
+  return callOf(FILLHEAD, { ...lineOf(one), flow });
 }
 
 /**
@@ -140,7 +103,7 @@ function headFilling(one: DutyState, duty: Duty): Expression {
 
 /** What the pumps see as long as no siphon is earned. */
 function headOver(one: DutyState, duty: Duty): Expression {
-  if (isCase(one, duty) && mayEarn(duty)) return part(siphonOf(one), "headToSelect");
+  if (caseStatesOf(duty).includes(one)) return part(siphonOf(one, duty), "headToSelect");
   return headToFillIn(one, one.flow);
 }
 

@@ -35,6 +35,7 @@ import { LIQUID_FIGURES } from "./liquid.ts";
 import { pipeRuns, ratingSpills } from "./pipe-runs.ts";
 import { FILLING, GRADE, hasRoute, ROUTE, SIPHON } from "./route-cells.ts";
 import { profile } from "./route-profile.ts";
+import { endsOfRoute } from "./route-siphons.ts";
 import { routeStates } from "./route-states.ts";
 import { stated } from "./stated-input.ts";
 import { headsTogether, PUMPS_TOGETHER } from "./station-curve.ts";
@@ -86,7 +87,8 @@ export const routeSection: PackageSection = {
   items: (duty) => {
     if (!hasRoute(duty)) return [];
     return [
-      ...stated(duty, "outlet", "summitValve", "fillingFlow"),
+      ...endsOfRoute(duty),
+      ...stated(duty, "fillingFlow"),
       ...workings(duty),
       ...summit(),
       ...filling(duty),

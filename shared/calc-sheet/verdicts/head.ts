@@ -11,6 +11,7 @@ import {
   ifAtLeast,
   ifError,
   ifNumber,
+  ifText,
   join,
   part,
   product,
@@ -27,7 +28,8 @@ import { POINT } from "../sections/operating-point.ts";
 import { otherViscousHeadRatio } from "../sections/other-curves.ts";
 import { PUMP } from "../sections/pump.ts";
 import { KIND } from "../sections/pump-figures.ts";
-import { FILLING, hasRoute, ROUTE, SIPHON } from "../sections/route-cells.ts";
+import { FILLING, hasRoute, ROUTE } from "../sections/route-cells.ts";
+import { headByRoute, siphonOf } from "../sections/route-siphons.ts";
 import { filledStates, lowerSource, routeCell } from "../sections/route-states.ts";
 import { viscousHeadRatio, viscousOpen } from "../sections/viscous-curve.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
@@ -367,33 +369,35 @@ function fillsIt(duty: Duty): Criterion {
   });
 }
 
-/** By the route: the flow over the summit while filling, and the head that the summit asks for. */
+/** By the route: the flow over the summit while filling, and the head that it asks for at the flow asked for. */
 function overTheRoute(duty: Duty): readonly Criterion[] {
-  return [
-    fillsIt(duty),
-    limitOf({
-      of: "head",
-      what: "head at the duty flow, over the summit",
-      found: POINT.headAtDuty,
-      limit: asStated(duty).toCarrier(ROUTE.headToSelect),
-      quantity: "head",
-      mustBe: "at least",
-      broken: "fail",
-      when: join(constant("siphon credit "), part(SIPHON, "credit")),
-      why: OVER_SUMMIT,
-      cites: siphonMethod.cites[0],
-    }),
-    ...filledStates(duty).flatMap((one) => routeIn(one, duty)),
-  ];
+  return [fillsIt(duty), heldIn(asStated(duty), duty), ...filledStates(duty).flatMap((one) => routeIn(one, duty))];
 }
 
+const LESS = "the pumps give less than the duty flow";
 const OVER_SUMMIT = "without a siphon the pumps see the summit at all times and give less than the duty flow";
+
+/** Head at the flow asked for against that which the route asks for at the same flow. */
+function heldIn(one: DutyState, duty: Duty): Criterion {
+  const credit = part(siphonOf(one, duty), "credit");
+  return limitOf({
+    of: "head",
+    what: `head at the duty flow, over the summit${one === asStated(duty) ? "" : `, ${one.words}`}`,
+    found: headAtFlow(one, duty),
+    limit: headByRoute(one, duty),
+    quantity: "head",
+    mustBe: "at least",
+    broken: "fail",
+    when: join(constant("siphon credit "), credit),
+    why: ifError(ifText(credit, "not earned", constant(OVER_SUMMIT), constant(LESS)), ""),
+    cites: siphonMethod.cites[0],
+  });
+}
 
 /** The same in another state: head against head at the flow to fill with, for the pumps fall as the line rises. */
 function routeIn(one: DutyState, duty: Duty): readonly Criterion[] {
   const lower = lowerSource(one, duty);
   const pumps = routeCell(duty, one, "headFilling");
-  const isCase = caseStatesOf(duty).includes(one);
   return [
     limitOf({
       of: "head",
@@ -411,20 +415,6 @@ function routeIn(one: DutyState, duty: Duty): readonly Criterion[] {
       why: "the line does not fill",
       cites: fillTimeMethod.cites[0],
     }),
-    ...(isCase
-      ? [
-          limitOf({
-            of: "head",
-            what: `head at the duty flow, over the summit, ${one.words}`,
-            found: headAtFlow(one, duty),
-            limit: one.toCarrier(routeCell(duty, one, "headOver")),
-            quantity: "head",
-            mustBe: "at least",
-            broken: "fail",
-            why: OVER_SUMMIT,
-            cites: siphonMethod.cites[0],
-          }),
-        ]
-      : []),
+    ...(caseStatesOf(duty).includes(one) ? [heldIn(one, duty)] : []),
   ];
 }
