@@ -255,6 +255,7 @@ export interface PumpFindings {
   "pump-cannot-share": null;
   "pump-flows-back": null;
   "reverse-flow-unknown": null;
+  "back-flow-left-blank": null;
   "booster-out-of-order": { least: number; most: number };
   "booster-inlet-low": null;
   "booster-below-atmosphere": null;

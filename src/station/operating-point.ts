@@ -17,6 +17,8 @@ export interface StationOperationInput {
   /** Of the common rows: head over the common source level, m over the flow of all, m³/s. */
   readonly system: HeadCurve;
   readonly arrangement: Arrangement;
+  /** Side by side, pumps that stand still without a check valve and let liquid back. */
+  readonly leaking?: readonly StationPump[];
   /** Of the liquid pumped, relative to 998.2 kg/m³; water where left out, and said. */
   readonly specificGravity?: number;
 }
@@ -65,7 +67,7 @@ export function stationOperation(input: StationOperationInput): Result<StationOp
   const all = pumps.reduce((sum, { count }) => sum + count, 0);
   const checked = checkInputs(operatingPointMethod, { pumps: all, specificGravity });
   if (!checked.ok) return checked;
-  const point = arrangement === "series" ? seriesPoint({ pumps, system }) : stationPoint({ pumps, system });
+  const point = arrangement === "series" ? seriesPoint({ pumps, system }) : stationPoint(input);
   return andThen(point, (found) => {
     const { value, findings } = operationAt(input, found);
     const remarks = [...checked.findings, ...findings];

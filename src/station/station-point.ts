@@ -3,7 +3,7 @@ import { amount, andThen, type Finding, fail, type Result, type Success, succeed
 import { curveCrossing } from "../pump/curve-crossing.ts";
 import type { HeadCurve } from "../pump/head-curve.ts";
 import { headOf } from "../pump/pump-reading.ts";
-import { type HeaderPoint, headerPoint, type NetPump, ofPump } from "./header.ts";
+import { type HeaderInput, type HeaderPoint, headerPoint, type NetPump, ofPump } from "./header.ts";
 import { reverseResistance } from "./idle-flow.ts";
 import { netCurve } from "./net-curve.ts";
 import { type Started, startedIn, startOrders } from "./start-order.ts";
@@ -14,6 +14,8 @@ export interface StationInput {
   readonly pumps: readonly StationPump[];
   /** Of the common rows: head over the common source level, m over the flow of all, m³/s. */
   readonly system: HeadCurve;
+  /** Side by side, pumps that stand still without a check valve and let liquid back by `flowBack`. */
+  readonly leaking?: readonly StationPump[];
 }
 
 /** What one kind of pump does in a station. */
@@ -77,17 +79,24 @@ const EQUAL = 1e-9;
  * station-order-matters, pump-flows-back; reverse-flow-unknown; as `headerPoint`.
  * Source: White, Fluid Mechanics, ch. 11; Karassik and others, Pump Handbook; starting order common practice.
  */
-export function stationPoint({ pumps, system }: StationInput): Result<StationPoint> {
+export function stationPoint({ pumps, system, leaking = [] }: StationInput): Result<StationPoint> {
   if (pumps.length === 0) return fail([noPumps()]);
   const nets = pumps.map((of): NetPump => ({ of, net: netCurve(of) }));
   const all = pumps.map(({ count }) => count);
   const seen = new Map<string, Result<HeaderPoint>>();
   const solve = (open: readonly number[]): Result<HeaderPoint> => {
     const key = open.join(" ");
-    const found = seen.get(key) ?? headerPoint({ pumps: nets, open, system });
+    const found = seen.get(key) ?? headerPoint(leaking.length === 0 ? { pumps: nets, open, system } : besideIdle(open));
     seen.set(key, found);
     return found;
   };
+  const idle = leaking.map((of): NetPump => ({ of, net: netCurve(of) }));
+  const besideIdle = (open: readonly number[]): HeaderInput => ({
+    pumps: [...nets, ...idle],
+    open: [...open, ...idle.map(() => 0)],
+    leaking: [...nets.map(() => 0), ...leaking.map(({ count }) => count)],
+    system,
+  });
   const isAlone = all.reduce((sum, count) => sum + count, 0) === 1;
   // On curves that fall from their first flow on there is one state, whatever the order.
   if (isAlone || nets.every(({ net }) => net.topFlow === net.leastFlow)) {

@@ -328,6 +328,8 @@ function namesOf(pumps: readonly StationPump[], counts: readonly number[]): stri
 function verdictOf({ rest }: PumpStop): { readonly verdict: string; readonly headLeft: number | null } {
   if (!rest.ok) {
     const off = rest.findings.find(({ code }) => code === "operating-point-beyond-curve");
+    const isBack = rest.findings.some(({ code }) => code === "reverse-flow-unknown");
+    if (isBack) return { verdict: "not known: no check valve, flow back not known", headLeft: null };
     if (off === undefined) return { verdict: "no operating point", headLeft: null };
     return { verdict: named(off.of ?? "", "runs off its curve"), headLeft: off.found?.value ?? null };
   }
@@ -338,7 +340,8 @@ function verdictOf({ rest }: PumpStop): { readonly verdict: string; readonly hea
     if (one.does !== "runs") return [named(one.name, doesText(one))];
     return outside.has(one.name) ? [named(one.name, "outside preferred region")] : [];
   });
-  return { verdict: words.length === 0 ? "runs" : words.join("; "), headLeft: null };
+  const all = rest.value.flow > 0 ? words : ["nothing goes on: all flows back", ...words];
+  return { verdict: all.length === 0 ? "runs" : all.join("; "), headLeft: null };
 }
 
 function named(name: string, does: string): string {
@@ -355,7 +358,7 @@ export const PUMPSTOPS = defineEntry({
   group: "Pump",
   summary: "What the other pumps of a station do when one stops, and what each does alone",
   method:
-    "The station of OPERATINGPOINT, worked out anew with one pump of each curve stopped, and, of up to four pumps, with each alone. The rest runs, lies outside its preferred region, runs off the end of its curve, with the head left there and no flow beyond it, or is held shut. NPSHR and % of BEP flow are the greatest of those that run. The stopped pump is shut off by its check valve; in series it is by-passed. The last two columns say what happens side by side without a check valve: the stopped pump passes liquid back to its source as a resistance of its rated head over the square of its rated flow, a screen that the maker's four-quadrant figures replace; a radial pump so driven may turn backwards at 1.1 to 1.3 times its speed, and must not be started then.",
+    "The station of OPERATINGPOINT, worked out anew with one pump of each curve stopped, and, of up to four pumps, with each alone. The rest runs, lies outside its preferred region, runs off the end of its curve, with the head left there and no flow beyond it, or is held shut. NPSHR and % of BEP flow are the greatest of those that run. The stopped pump is shut off by its check valve; where the range says that it has none, verdict and flow are those with what flows back through it; in series it is by-passed. The last two columns say what happens side by side without any check valve: the stopped pump passes liquid back to its source as a resistance of its rated head over the square of its rated flow, a screen that the maker's four-quadrant figures replace; a radial pump so driven may turn backwards at 1.1 to 1.3 times its speed, and must not be started then. Without the efficiency of the curve that is not known, and the notes say so.",
   cites: [...operatingPointMethod.cites, ...pumpCurveMethod.cites],
   parameters,
   answer: {

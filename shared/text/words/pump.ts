@@ -111,6 +111,8 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
     `liquid flows back through the ${f.subject}, some ${say.amount(f.found)} by a screen: it has no check valve; fit one, and do not start it while it turns backwards`,
   "reverse-flow-unknown": (f) =>
     `the flow back through the ${f.subject} is not known, for its curve gives no best efficiency point; it has no check valve`,
+  "back-flow-left-blank": (f) =>
+    `what would flow back through the ${f.subject}, should its check valve fail, is left blank: its curve gives no efficiency, so its best efficiency point is not known`,
   "booster-out-of-order": (f, say) =>
     f.facts.most === 0
       ? `the first ${f.subject} stands at the end of the suction line, not after row ${say.amount(f.found)} of the discharge line`

@@ -223,6 +223,60 @@ describe("several curves in one range", () => {
     expect(refusal("PUMPSTOPS", A, SYSTEM)).toMatch(/two pumps or more/);
   });
 
+  // By hand: the header holds what A gives at all it pumps, the system at what goes on, and drives the rest back through B,
+  // whose rated head over the square of its rated flow is the resistance: 90 ft at 200 gpm.
+  it("lose by a stopped one without a check valve what goes back through it, and not by one with", () => {
+    const head = (flow: number): number => 140 - (52 * flow ** 2) / 600 ** 2;
+    const many = Array.from({ length: 31 }, (_, i) => [20 * i, head(20 * i), i === 0 ? 0 : i === 22 ? 0.8 : 0.5]);
+    const weak = B.map(([flow, at], i) => [flow as number, at as number, [0, 0.7, 0.3][i] as number]);
+    const station = (valve: Cell) => [
+      ["pump", "flow", "head", "efficiency", "check valve"],
+      ...many.map((point) => ["A", ...point, "yes"]),
+      ...weak.map((point) => ["B", ...point, valve]),
+    ];
+    const line: Rows = Array.from({ length: 31 }, (_, i) => [20 * i, 60 + 100 * (i / 30) ** 2]);
+    const ofB = (valve: Cell) => (cell("PUMPSTOPS", station(valve), line) as Rows)[2] as readonly Cell[];
+    const [shut, open] = [ofB("yes"), ofB("no")];
+    near(shut[3], Math.sqrt(80 / (52 / 600 ** 2 + 100 / 600 ** 2)), 1e-4);
+    const grade = 60 + 100 * ((open[3] as number) / 600) ** 2;
+    const back = 200 * Math.sqrt(grade / 90);
+    near(head((open[3] as number) + back), grade, 1e-3);
+    near(open[8], back, 1e-3);
+    expect(open[3]).toBe(open[9]);
+    // A stands at its own flow, over its best efficiency flow of 440 gpm.
+    near(open[5], ((open[3] as number) + back) / 4.4, 1e-3);
+    expect(shut[2]).toBe("runs");
+    expect(open[2]).toBe("A: outside preferred region");
+    expect(open.slice(8)).toEqual(shut.slice(8));
+    const unread = (valve: Cell) => station(valve).map(([name, flow, at, , own]) => [name, flow, at, own] as Cell[]);
+    expect((cell("PUMPSTOPS", unread("no"), line) as Rows)[2]?.slice(2, 4)).toEqual([
+      "not known: no check valve, flow back not known",
+      "",
+    ]);
+    expect(remarks("PUMPSTOPS", unread("no"), line)).toEqual(
+      expect.arrayContaining(["check back-flow-left-blank", "check reverse-flow-unknown"]),
+    );
+    expect(remarks("PUMPSTOPS", station("no"), line)).not.toContain("check back-flow-left-blank");
+  });
+
+  it("of which nothing goes on where all flows back", () => {
+    const alone = (valve: Cell) => [
+      ["pump", "flow", "head", "efficiency", "check valve"],
+      ...A.map((point, i) => ["A", ...point, [0, 0.7, 0.8][i] as number, valve]),
+      ...A.map((point, i) => ["B", ...point, [0, 0.7, 0.8][i] as number, valve]),
+    ];
+    const high: Rows = [
+      [0, 120],
+      [600, 130],
+      [1300, 200],
+    ];
+    expect((cell("PUMPSTOPS", alone("no"), high) as Rows)[1]?.slice(2, 4)).toEqual([
+      expect.stringMatching(/^nothing goes on: all flows back/),
+      0,
+    ]);
+    expect((cell("PUMPSTOPS", alone("yes"), high) as Rows)[1]?.[3]).toBeGreaterThan(300);
+  });
+
   // By hand: 140 − … + 100 − … at one flow; at 300 gpm A gives 128 and B somewhere between 90 and 60, on a line of 200 ft.
   it("in series add their heads", () => {
     const range = rowsOf([], ["A", [], A], ["B", [], B]);
