@@ -7,34 +7,63 @@ import {
   constant,
   difference,
   type Expression,
-  extreme,
   greatest,
   ifAtLeast,
   ifNumber,
+  least,
   part,
+  tableOf,
   verdict,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, remark, spill, working } from "../plan.ts";
 import { asStated, caseStatesOf, type DutyState, dutyCases, ofOnePump, recordOf } from "./duty-cases.ts";
-import { flowInRow } from "./lines.ts";
+import { flowInRow, LINES } from "./lines.ts";
 import { stated } from "./stated-input.ts";
-import { AT_BELL, BELL, bellIn, hasBell, isBellPlaced, SUMP } from "./sump-cells.ts";
+import { AT_BELL, BELL, bellIn, hasBell, isBellPlaced, isDrawnDown, SUMP } from "./sump-cells.ts";
 
 /** The states the bell is judged in: without a pump those that state their own flow. */
-export function bellStates(duty: Duty): readonly DutyState[] {
+function bellStates(duty: Duty): readonly DutyState[] {
   return duty.pump === undefined ? [asStated(duty), ...caseStatesOf(duty)] : dutyCases(duty);
 }
 
+/** What the bell is held against, a row each: the states, and the sump pumped down. */
+export interface BellRow {
+  readonly key: string;
+  readonly label: string;
+  readonly when: string;
+  readonly flow: Expression;
+  readonly level: Expression;
+}
+
+/** Every row of the bell, the duty as stated first. */
+export function bellRows(duty: Duty): readonly BellRow[] {
+  const ofStates = bellStates(duty).map((one) => ({
+    key: one.key,
+    label: one.label,
+    when: `${one.words}${one.sourceWords}`,
+    flow: flowIntoBell(duty, one),
+    level: difference(FIELD.pumpLevel, one.suctionLift),
+  }));
+  return isDrawnDown(duty) ? [...ofStates, pumpedDown(duty)] : ofStates;
+}
+
+/** The level at which pumping stops, with the flow there. */
+function pumpedDown(duty: Duty): BellRow {
+  return {
+    key: "stop",
+    label: "pumped down",
+    when: "pumped down to the level at which it stops",
+    flow: flowInRow(duty, LINES, "suctionLine", 0, SUMP.drawdownFlowAtEnd),
+    level: FIELD.sumpStopLevel,
+  };
+}
+
 /** Flow into one bell: what one run of the first suction row carries. */
-export function flowIntoBell(duty: Duty, one: DutyState): Expression {
+function flowIntoBell(duty: Duty, one: DutyState): Expression {
   if (duty.pump === undefined) return flowInRow(duty, one.lines, "suctionLine", 0, one.flow);
   if (duty.otherPumps.length > 0 && duty.suctionLine[0]?.share === "each") return ofOnePump(one, duty, "flow");
   return flowInRow(duty, one.lines, "suctionLine", 0, part(recordOf(one), "flow"));
-}
-
-function levelIn({ suctionLift }: DutyState): Expression {
-  return difference(FIELD.pumpLevel, suctionLift);
 }
 
 function bellCall(duty: Duty, row: number): Call {
@@ -49,10 +78,10 @@ function bellCall(duty: Duty, row: number): Call {
 /** Water the bell needs in each state against what there is; nothing without a bell. */
 export function suctionBell(duty: Duty): readonly PlanItem[] {
   if (!hasBell(duty)) return [];
-  const states = bellStates(duty);
+  const rows = bellRows(duty);
   const isPlaced = isBellPlaced(duty);
   const columns = BELL.columns.filter(({ key }) => isPlaced || key === "flow" || key === "needed");
-  const cells = (one: DutyState, row: number): Readonly<Record<(typeof BELL.columns)[number]["key"], Expression>> => ({
+  const cells = (one: BellRow, row: number): Readonly<Record<(typeof BELL.columns)[number]["key"], Expression>> => ({
     flow: cell(AT_BELL, row, "flow"),
     verdict: verdict(cell(AT_BELL, row, "water"), part(bellIn(one), "needed"), "enough water", "VORTEX DRAWS AIR"),
     water: cell(AT_BELL, row, "water"),
@@ -62,11 +91,11 @@ export function suctionBell(duty: Duty): readonly PlanItem[] {
   const said = [asStated(duty), ...caseStatesOf(duty)];
   return [
     ...stated(duty, "bellDiameter", "bellLevel"),
-    working(AT_BELL, "Flow into the bell and water over it", states.length, [
-      ["flow", "flow", (row) => flowIntoBell(duty, states[row] as DutyState)],
-      ["water", "water", (row) => (isPlaced ? difference(levelIn(states[row] as DutyState), FIELD.bellLevel) : null)],
+    working(AT_BELL, "Flow into the bell and water over it", rows.length, [
+      ["flow", "flow", (row) => (rows[row] as BellRow).flow],
+      ["water", "water", (row) => (isPlaced ? difference((rows[row] as BellRow).level, FIELD.bellLevel) : null)],
     ]),
-    ...states.map((one, row) => spill(bellIn(one), `Bell, ${one.words}`, bellCall(duty, row))),
+    ...rows.map((one, row) => spill(bellIn(one), `Bell, ${one.label}`, bellCall(duty, row))),
     {
       kind: "table",
       key: BELL.key,
@@ -76,14 +105,14 @@ export function suctionBell(duty: Duty): readonly PlanItem[] {
         label: LABELS[column.key],
         ...(column.key === "margin" && { badBelow: 0 }),
       })),
-      rows: states.map((one, row) => ({
+      rows: rows.map((one, row) => ({
         label: one.label,
         cells: columns.map(({ key }) => cells(one, row)[key]),
       })),
     },
-    ...(isPlaced ? worst(states) : []),
+    ...(isPlaced ? worst(rows) : []),
     ...said.map((one) => {
-      const row = states.findIndex(({ key }) => key === one.key);
+      const row = rows.findIndex(({ key }) => key === one.key);
       return remark(
         { ...SUMP.bellNotes, key: `${one.key}BellNotes` },
         `Suction bell, ${one.words}`,
@@ -101,14 +130,32 @@ const LABELS = {
   margin: "in hand",
 } as const;
 
-function worst(states: readonly DutyState[]): readonly PlanItem[] {
-  const of = (key: "bellThatDoes" | "flowThatDoes" | "margin"): Expression => part(bellIn(states[0] as DutyState), key);
+/** The least water in hand and the bell that would do with it, carried down the rows. */
+const WORST_BELL = tableOf("worstBell", { margin: "length", bell: "size" });
+
+function worst(rows: readonly BellRow[]): readonly PlanItem[] {
+  const flowThatDoes = part(bellIn(rows[0] as BellRow), "flowThatDoes");
+  const bellOf = (row: number): Expression => {
+    const bell = part(bellIn(rows[row] as BellRow), "bellThatDoes");
+    return ifNumber(bell, bell, NO_BELL);
+  };
+  const margin = (row: number): Expression => cell(BELL, row, "margin");
+  const before = (row: number, of: "margin" | "bell"): Expression => cell(WORST_BELL, row - 1, of);
   return [
+    working(WORST_BELL, "Least water in hand, carried down", rows.length, [
+      ["margin", "in hand", (row) => (row === 0 ? margin(0) : least(before(row, "margin"), margin(row)))],
+      [
+        "bell",
+        "bell that would do",
+        (row) =>
+          row === 0 ? bellOf(0) : ifAtLeast(margin(row), before(row, "margin"), before(row, "bell"), bellOf(row)),
+      ],
+    ]),
     {
       ...figure(
         SUMP.bellMargin,
         "Least water in hand over the bell",
-        extreme("columnLeast", BELL, "margin", "not known"),
+        cell(WORST_BELL, rows.length - 1, "margin"),
         "Of the rows above; below 0 a vortex draws air into the pump.",
         "main",
       ),
@@ -117,19 +164,21 @@ function worst(states: readonly DutyState[]): readonly PlanItem[] {
     figure(
       SUMP.flowThatDoes,
       "Flow the bell stands as stated",
-      ifNumber(of("flowThatDoes"), of("flowThatDoes"), "none: the water is no deeper than the bell is wide"),
+      ifNumber(flowThatDoes, flowThatDoes, "none: the water is no deeper than the bell is wide"),
       "Into this one bell, from the water over it at the source level stated.",
     ),
     figure(
       SUMP.bellThatDoes,
-      "Bell that would do as stated",
+      "Bell that would do",
       ifAtLeast(
-        of("margin"),
+        SUMP.bellMargin,
         constant(0),
         constant("none needed: it has its water"),
-        ifNumber(of("bellThatDoes"), of("bellThatDoes"), "no bell would do: less flow, more water or a plate"),
+        cell(WORST_BELL, rows.length - 1, "bell"),
       ),
-      "The nearest diameter that needs no more water than there is; else less flow, more water or a vortex plate.",
+      "In the row with the least water in hand: the nearest diameter that needs no more water than there is; else less flow, more water or a vortex plate.",
     ),
   ];
 }
+
+const NO_BELL = "no bell would do: less flow, more water or a plate";

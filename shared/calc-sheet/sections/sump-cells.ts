@@ -17,8 +17,6 @@ export const SUMP = handles({
   drawdownFlowAtStart: "flow",
   drawdownFlowAtEnd: "flow",
   drawdownAtFirstFlow: "hours",
-  stopWater: "length",
-  stopNeeded: "length",
   stopLift: "head",
   stopNpshAvailable: "head",
   stopNpshRequired: "head",
@@ -30,7 +28,7 @@ export const SUMP = handles({
   drawdownNotes: null,
 });
 
-/** What stands over the bell and goes into it in each state of the duty, a row each. */
+/** What stands over the bell and goes into it, a row each: in each state of the duty, and pumped down. */
 export const AT_BELL = tableOf("atBell", { flow: "flow", water: "length" });
 
 /** The same as printed, with what the bell needs. */

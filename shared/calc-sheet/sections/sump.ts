@@ -1,5 +1,4 @@
 import { PUMPNPSHR } from "../../catalogue/entries/pump.ts";
-import { SUBMERGENCE } from "../../catalogue/entries/submergence.ts";
 import { DRAWDOWNTIME, PUMPCYCLE, SUMPVOLUME, WORKINGVOLUME } from "../../catalogue/entries/sump.ts";
 import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
@@ -9,12 +8,11 @@ import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark, spill, statement, working } from "../plan.ts";
 import { CURVE_ROWS, HEAD_CURVE, SIDE_BY_SIDE, SYSTEM_REACH } from "./drawn-curves.ts";
 import { asStated } from "./duty-cases.ts";
-import { flowInRow, LINES } from "./lines.ts";
 import { npshAvailableIn } from "./npsh.ts";
 import { readCurve } from "./slurry-curve.ts";
 import { stated } from "./stated-input.ts";
 import { suctionBell } from "./suction-bell.ts";
-import { DRAWDOWN, hasBell, hasSump, isBellPlaced, isDrawnDown, SUMP } from "./sump-cells.ts";
+import { DRAWDOWN, hasSump, isDrawnDown, SUMP } from "./sump-cells.ts";
 import { systemCurveOf } from "./system-curve.ts";
 
 const PUMPS = tableOf("sumpPumps", { flow: "flow", head: "head" });
@@ -26,7 +24,7 @@ const POINTS = 25;
 
 const LEVELS = { sump: FIELD.sumpPlan, startLevel: FIELD.sumpStartLevel, endLevel: FIELD.sumpStopLevel } as const;
 
-/** Water over the suction bell, and the sump pumped down: time, starts, what its lowest level leaves. */
+/** The sump pumped down: time, starts, what its lowest level leaves the pump; and the water over the suction bell. */
 export const sumpSection: PackageSection = {
   id: "sump",
   title: "Sump and suction bell",
@@ -36,7 +34,7 @@ export const sumpSection: PackageSection = {
     "Open water drowns and a sump is a confined space: guard the edge, never work alone over it, test the air and enter only with a permit and an attendant outside. Stop and lock out the pumps before anyone goes near the bell.",
   decidedBy: [],
   isOfPump: true,
-  items: (duty) => [...suctionBell(duty), ...pumpedDown(duty)],
+  items: (duty) => [...pumpedDown(duty), ...suctionBell(duty)],
 };
 
 function pumpedDown(duty: Duty): readonly PlanItem[] {
@@ -99,55 +97,30 @@ function drawdown(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   ];
 }
 
-/** What the level at which pumping stops leaves to bell and pump. */
+/** What the level at which pumping stops leaves to the pump. */
 function atTheStop(duty: Duty, { curve }: DutyPump): readonly PlanItem[] {
-  const bell =
-    hasBell(duty) && isBellPlaced(duty)
-      ? [
-          figure(
-            SUMP.stopWater,
-            "Water over the bell at the stop",
-            difference(FIELD.sumpStopLevel, FIELD.bellLevel),
-            "Level at which pumping stops less that of the rim.",
-          ),
-          spill(
-            STOP_BELL,
-            "Bell at the stop",
-            callOf(SUBMERGENCE, {
-              flow: flowInRow(duty, LINES, "suctionLine", 0, SUMP.drawdownFlowAtEnd),
-              bellDiameter: FIELD.bellDiameter,
-            }),
-          ),
-          figure(SUMP.stopNeeded, "Needed there", part(STOP_BELL, "needed"), "At the flow there."),
-        ]
-      : [];
-  const npsh =
-    curve.npshRequired === undefined
-      ? []
-      : [
-          figure(
-            SUMP.stopLift,
-            "Suction lift at the stop",
-            difference(FIELD.pumpLevel, FIELD.sumpStopLevel),
-            "Pump level less the level at which pumping stops.",
-          ),
-          figure(
-            SUMP.stopNpshAvailable,
-            "NPSH available at the stop",
-            npshAvailableIn({ ...asStated(duty), suctionLift: SUMP.stopLift }, SUMP.drawdownFlowAtEnd),
-            "At the flow there.",
-          ),
-          figure(
-            SUMP.stopNpshRequired,
-            "NPSH required at the stop",
-            callOf(PUMPNPSHR, { ...readCurve(duty), flow: ratio(SUMP.drawdownFlowAtEnd, SIDE_BY_SIDE) }),
-            "Of each pump, at the flow there.",
-          ),
-        ];
-  return [...bell, ...npsh];
+  if (curve.npshRequired === undefined) return [];
+  return [
+    figure(
+      SUMP.stopLift,
+      "Suction lift at the stop",
+      difference(FIELD.pumpLevel, FIELD.sumpStopLevel),
+      "Pump level less the level at which pumping stops.",
+    ),
+    figure(
+      SUMP.stopNpshAvailable,
+      "NPSH available at the stop",
+      npshAvailableIn({ ...asStated(duty), suctionLift: SUMP.stopLift }, SUMP.drawdownFlowAtEnd),
+      "At the flow there.",
+    ),
+    figure(
+      SUMP.stopNpshRequired,
+      "NPSH required at the stop",
+      callOf(PUMPNPSHR, { ...readCurve(duty), flow: ratio(SUMP.drawdownFlowAtEnd, SIDE_BY_SIDE) }),
+      "Of each pump, at the flow there.",
+    ),
+  ];
 }
-
-const STOP_BELL = spillOf("stopBell", SUBMERGENCE);
 
 /** How often the pumps start; all of them together, which asks for the most volume. */
 function starts(duty: Duty): readonly PlanItem[] {

@@ -3,7 +3,7 @@ import { workingVolumeMethod } from "../../../src/sump/working-volume.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { cell, constant, ifError } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { bellStates } from "../sections/suction-bell.ts";
+import { bellRows } from "../sections/suction-bell.ts";
 import { BELL, hasBell, hasSump, isBellPlaced, isDrawnDown, SUMP } from "../sections/sump-cells.ts";
 import { type Criterion, limitOf, openPoint } from "./criterion.ts";
 
@@ -16,18 +16,21 @@ export function sumpCriteria(duty: Duty): readonly Criterion[] {
   return [...bell(duty), ...pumpedDown(duty)];
 }
 
-const WATER = { of, quantity: "length", mustBe: "at least", broken: "fail", why: VORTEX, cites: BELL_RULE } as const;
-
 function bell(duty: Duty): readonly Criterion[] {
   if (!hasBell(duty)) return [];
   if (!isBellPlaced(duty)) return [openPoint({ of, what: "water over the bell", missing: ["bellLevel"] })];
-  return bellStates(duty).map((one, row) =>
+  return bellRows(duty).map(({ when }, row) =>
     limitOf({
-      ...WATER,
+      of,
+      quantity: "length",
+      mustBe: "at least",
+      broken: "fail",
+      why: VORTEX,
+      cites: BELL_RULE,
       what: "water over the suction bell",
       found: cell(BELL, row, "water"),
       limit: cell(BELL, row, "needed"),
-      when: `${one.words}${one.sourceWords}`,
+      when,
     }),
   );
 }
@@ -36,7 +39,6 @@ function pumpedDown(duty: Duty): readonly Criterion[] {
   if (!hasSump(duty) || !isDrawnDown(duty)) return [];
   const { pump } = duty;
   const when = "pumped down to the level at which it stops";
-  const isJudged = hasBell(duty) && isBellPlaced(duty);
   return [
     limitOf({
       of,
@@ -52,17 +54,6 @@ function pumpedDown(duty: Duty): readonly Criterion[] {
         NOT_DOWN,
       ),
     }),
-    ...(isJudged
-      ? [
-          limitOf({
-            ...WATER,
-            what: "water over the suction bell",
-            found: SUMP.stopWater,
-            limit: SUMP.stopNeeded,
-            when,
-          }),
-        ]
-      : []),
     ...(pump?.curve.npshRequired === undefined
       ? []
       : [

@@ -106,6 +106,30 @@ describe("a sump pumped down by the pump of the duty", () => {
   });
 });
 
+describe("a suction bell in a sump pumped down", () => {
+  // By hand: 30 − 0.004 Q² = 17 + 0.002 Q² at the stop, Q = √(13/0.006) = 46.55 L/s. A bell of 0.2 m needs there
+  // 0.2 + 46.55/(1069 × 0.2^1.5) = 0.687 m and has −5 + 5.6 = 0.6: short of 0.087 m. At the start it has 5.6 m.
+  // 0.2485 + 46.55/(1069 × 0.2485^1.5) = 0.600.
+  const bell = (fields: Fields): Duty =>
+    pumpedDown({ sourceLevel: "0", bellDiameter: "200 mm", bellLevel: "-5.6", ...fields });
+
+  it("is judged, and helped, in the row with the least water in hand", () => {
+    const cell = cellsOf(bell({}));
+    expect(cell("bellStates.0.margin")).toBeGreaterThan(4);
+    expect(cell("bellStates.1.water")).toBeCloseTo(0.6, 9);
+    expect(cell("bellStates.1.margin")).toBeCloseTo(-0.087, 3);
+    expect(cell("bellMargin")).toBe(cell("bellStates.1.margin"));
+    expect(cell("bellThatDoes")).toBeCloseTo(248.5, 0);
+    expect(judged(bell({}), "sump", /suction bell/).map(({ state }) => state)).toEqual(["pass", "fail"]);
+  });
+
+  it("needs no other where the worst row has its water, and says where none would do", () => {
+    // 0.687 m needed of 1.2; of 0.4 m less than any bell needs, 0.336 + 46.55/(1069 × 0.336^1.5) = 0.56 m at the least.
+    expect(cellsOf(bell({ bellLevel: "-6.2" }))("bellThatDoes")).toMatch(/none needed/);
+    expect(cellsOf(bell({ bellLevel: "-5.4" }))("bellThatDoes")).toMatch(/no bell would do/);
+  });
+});
+
 describe("the water over a suction bell", () => {
   const drawn = (fields: Fields): Duty =>
     dutyOf(
