@@ -17,7 +17,15 @@ import {
   sum,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { type ChartFacts, type ChartsItem, figure, type PlanItem, type ResultItem, type SeriesFacts } from "../plan.ts";
+import {
+  type ChartFacts,
+  type ChartsItem,
+  figure,
+  type PlanItem,
+  type ResultItem,
+  type SeriesFacts,
+  statement,
+} from "../plan.ts";
 import { onWater } from "./as-pumped.ts";
 import {
   asPumpedPower,
@@ -46,6 +54,7 @@ import { isOneOfOne, MEASURED } from "./field-cells.ts";
 import { HEAD, headToSelect } from "./head.ts";
 import { marginVerdict, npshMarginBasis } from "./npsh.ts";
 import { PUMP_CURVE } from "./pump.ts";
+import { hasRoute, RUNNING_FULL } from "./route-cells.ts";
 import { readCurve } from "./slurry-curve.ts";
 import { COMBINED, otherHeadCurve } from "./station-curve.ts";
 import {
@@ -133,6 +142,7 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
   return [
     { kind: "section", id: "operatingPoint", text: "Operating point" },
     ...rows,
+    ...(hasRoute(duty) ? [statement(RUNNING_FULL)] : []),
     ...(hasEfficiency ? [efficiencyChart(duty)] : []),
     headCharts(duty, hasNpsh),
   ];

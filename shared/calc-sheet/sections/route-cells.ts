@@ -18,6 +18,7 @@ export const ROUTE = handles({
   fills: null,
   fillFlow: "flow",
   headWhileFilling: "head",
+  bestFlowOver: "percent",
   shutoffOver: "head",
   leastFillIn: null,
   lineVolume: "volume",
@@ -32,6 +33,10 @@ export const ROUTE = handles({
   fillNotes: null,
   drainNotes: null,
 });
+
+/** What stands beside a figure of a line with levels that counts on its running full. */
+export const RUNNING_FULL =
+  "The line is taken as running full. Where no siphon is earned the pumps are held to its summit at all times: their flow is then that over the summit, under Route, and head, region, NPSH, power and energy are those of it.";
 
 export const GRADE = spillOf("gradeLine", GRADELINE);
 export const SIPHON = spillOf("siphonCredit", SIPHONCREDIT);

@@ -29,6 +29,7 @@ import {
 import { FIELD, LIQUID } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark, spill } from "../plan.ts";
+import { asStated, isStation, recordOf, whereGiven } from "./duty-cases.ts";
 import { pressureHead } from "./head.ts";
 import { LINES, shareAsStated } from "./lines.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
@@ -190,6 +191,8 @@ function filling(duty: Duty): readonly PlanItem[] {
 
 function pumpsFill(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const hasShutoff = [pump, ...duty.otherPumps].every(({ curve }) => curve.leastFlow === 0);
+  const normal = asStated(duty);
+  const record = recordOf(normal);
   const shutoff = hasShutoff ? cell(PUMPS_TOGETHER, 0, "head") : constant(0);
   return [
     ...(hasShutoff
@@ -216,6 +219,18 @@ function pumpsFill(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       "main",
     ),
     figure(ROUTE.headWhileFilling, "Head then", part(FILLING, "head"), "Of the pumps at that flow."),
+    ...(pump.curve.bestEfficiency === undefined || isStation(normal, duty)
+      ? []
+      : [
+          figure(
+            ROUTE.bestFlowOver,
+            "Of best efficiency flow (BEP) then",
+            whereGiven(record, "percentOfBestFlow", (percent) =>
+              product(percent, ratio(part(FILLING, "flow"), part(record, "flow"))),
+            ),
+            "Of each pump. Where no siphon is earned it runs there at all times.",
+          ),
+        ]),
     figure(ROUTE.toSummit, "Time to the summit", part(FILLING, "toSummit"), "Volume over the flow at each place."),
     figure(
       ROUTE.toOutlet,

@@ -1,10 +1,11 @@
 import { operatingRegionMethod } from "../../../src/pump/operating-region.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { constant, ifAtLeast, ifError, ifNumber, part } from "../expression.ts";
+import { constant, type Expression, ifAtLeast, ifError, ifNumber, part, ratio } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { type DutyState, dutyCases, ofOnePump } from "../sections/duty-cases.ts";
+import { asStated, type DutyState, dutyCases, isStation, ofOnePump } from "../sections/duty-cases.ts";
 import { REGION_BAND } from "../sections/pump-figures.ts";
-import { type Criterion, type LimitFacts, limitOf, worded } from "./criterion.ts";
+import { FILLING, hasRoute, ROUTE, SIPHON } from "../sections/route-cells.ts";
+import { type Criterion, type LimitFacts, limitOf, onlyWhere, worded } from "./criterion.ts";
 import { NO_POINT, openOfDuty } from "./head.ts";
 import { stationRegion, stopCriteria } from "./station.ts";
 
@@ -14,25 +15,44 @@ export function regionCriteria(duty: Duty, pump: DutyPump): readonly Criterion[]
   if (open.length > 0) return open;
   if (pump.curve.bestEfficiency === undefined) {
     const what = "efficiency of the curve not stated, and with it the best efficiency flow";
-    return [worded({ of: "region", state: "open", what }), ...dutyCases(duty).flatMap((one) => ofMaker(one, duty))];
+    return [
+      worded({ of: "region", state: "open", what }),
+      ...dutyCases(duty).flatMap((one) => ofMaker(one, duty)),
+      ...overSummit(duty, pump),
+    ];
   }
   return [
     ...dutyCases(duty).flatMap((one) => [...ofRegion(one, duty, pump), ...ofMaker(one, duty)]),
+    ...overSummit(duty, pump),
     ...stationRegion(duty),
     ...stopCriteria(duty),
   ];
 }
 
+/** Of pumps alike, which run there at all times where no siphon is earned, whatever the line would let through full. */
+function overSummit(duty: Duty, pump: DutyPump): readonly Criterion[] {
+  const normal = asStated(duty);
+  if (!hasRoute(duty) || isStation(normal, duty)) return [];
+  const when = "over the summit, without a siphon";
+  return [
+    ...(pump.curve.bestEfficiency === undefined ? [] : within(duty, pump, ROUTE.bestFlowOver, when)),
+    ...withinMakers(duty, ratio(part(FILLING, "flow"), normal.sideBySide), when),
+  ].map((one) => onlyWhere(part(SIPHON, "credit"), "not earned", "the line runs full", one));
+}
+
+function ofRegion(one: DutyState, duty: Duty, pump: DutyPump): readonly Criterion[] {
+  return within(duty, pump, ofOnePump(one, duty, "percentOfBestFlow"), one.words);
+}
+
 /** Against the preferred region of its specific speed, and the least flow where no maker states one. */
-function ofRegion(one: DutyState, duty: Duty, { speed }: DutyPump): readonly Criterion[] {
-  const found = ofOnePump(one, duty, "percentOfBestFlow");
+function within(duty: Duty, { speed }: DutyPump, found: Expression, when: string): readonly Criterion[] {
   const share = (facts: Pick<LimitFacts, "limit" | "mustBe" | "broken" | "why" | "cites" | "unanswered">): Criterion =>
     limitOf({
       of: "region",
       what: "flow over best efficiency flow (BEP)",
       found,
       quantity: "percent",
-      when: one.words,
+      when,
       ...facts,
     });
   const outside = constant(
@@ -73,17 +93,19 @@ function ofRegion(one: DutyState, duty: Duty, { speed }: DutyPump): readonly Cri
   ];
 }
 
-/** Against the flows that the maker states of one pump. */
 function ofMaker(one: DutyState, duty: Duty): readonly Criterion[] {
-  const { state } = duty;
-  const found = ofOnePump(one, duty, "flow");
+  return withinMakers(duty, ofOnePump(one, duty, "flow"), one.words);
+}
+
+/** Against the flows that the maker states of one pump. */
+function withinMakers({ state }: Duty, found: Expression, when: string): readonly Criterion[] {
   const facts = {
     of: "region",
     what: "flow of each pump",
     found,
     quantity: "flow",
     broken: "fail",
-    when: one.words,
+    when,
   } as const;
   return [
     ...(state.leastPumpFlow === "blank"

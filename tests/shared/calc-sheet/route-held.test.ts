@@ -109,3 +109,65 @@ describe("head at the duty flow by the route", () => {
     }
   });
 });
+
+describe("the region of a line that is held to its summit", () => {
+  // Best efficiency at 1450 gpm. From 60 ft at no flow to 54 ft at 1450 gpm the pumps give 60 − 6 Q/1450, so 57 ft over
+  // the summit, 645 − 588, at 725 gpm: 50 % of it. Running full the line asks for 52 ft, 640 − 588, which they give
+  // at 1933 gpm.
+  const rows = [0, 0.5, 1, 1.5, 2].map((of) => [
+    `${1450 * of} gpm`,
+    `${60 - 6 * of} ft`,
+    `${[0, 60, 80, 60, 20][2 * of]} %`,
+  ]);
+  const bypass = (fields: Fields, summit = "645 ft") =>
+    dutyOf(
+      {
+        flow: "700 gpm",
+        sourceLevel: "588 ft",
+        pumpLevel: "600 ft",
+        deliveryLevel: "640 ft",
+        temperature: "70 degF",
+        altitude: "600 ft",
+        frictionMargin: "0",
+        fillingFlow: "100 gpm",
+        ...fields,
+      },
+      {
+        suctionLine: [{ pipe: BORE, length: "40 ft", fittings: "" }],
+        dischargeLine: [
+          { pipe: BORE, length: "500 ft", fittings: "", level: summit },
+          { pipe: BORE, length: "500 ft", fittings: "1 exit", level: "640 ft" },
+        ],
+        pump: pumpText(rows, { speed: "1750 rpm" }),
+      },
+    );
+  const words = /over the summit, without a siphon|the line runs full/;
+
+  it("is judged where the pumps run over it", () => {
+    const duty = bypass({});
+    const { cells } = workOut(dutyPlan(duty));
+    expect((cells.get("bestFlowOver") as number) / 50).toBeCloseTo(1, 2);
+    const rows = judged(duty, "region", words);
+    expect(rows.map(({ state }) => state)).toContain("check");
+    expect(rows.find(({ state }) => state === "check")?.text).toMatch(/outside the preferred region|doubted/);
+  });
+
+  it("is held against the maker's least flow there", () => {
+    // 725 gpm over the summit; 1933 gpm through the full line keep it.
+    const of = (least: string, fields: Fields = {}) =>
+      judged(bypass({ leastPumpFlow: least, ...fields }), "region", words)
+        .filter(({ text }) => /maker's least|flow of each pump|runs full/.test(text))
+        .map(({ state }) => state);
+    expect(of("750 gpm")).toContain("fail");
+    expect(of("700 gpm")).not.toContain("fail");
+    expect(of("750 gpm", { outlet: "submerged", summitValve: "vacuum primer" })).not.toContain("fail");
+  });
+
+  it("is not held against it where the summit lies below the grade line", () => {
+    const rows = judged(bypass({}, "610 ft"), "region", words);
+    expect(rows.length).toBeGreaterThan(0);
+    expect(new Set(rows.map(({ state, text }) => `${state} ${/the line runs full/.test(text)}`))).toEqual(
+      new Set(["pass true"]),
+    );
+  });
+});
