@@ -88,6 +88,7 @@ function caseOf(base: Duty, duty: Duty, made: Made): Result<StationCase> {
         frictionMargin,
         pumps: pumpsRunning,
         arrangement,
+        sourceLevel: made.staticHead === undefined ? sourceLevel : deliveryLevel - made.staticHead,
         suctionLift: pumpLevel - sourceLevel,
         atmosphericPressure,
         ...(npshMargin !== undefined && { npshMargin }),

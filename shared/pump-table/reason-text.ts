@@ -44,6 +44,8 @@ const WORDS: Readonly<Record<ReasonCode, ReasonWords>> = {
   "far-too-large": (r, say) => `too large: still above the system at ${say(r.found)}, twice the flow asked`,
   "pressure-too-high": (r, say) => `gives ${say(r.found)} against a shut valve, where ${say(r.limit)} is allowed`,
   "npsh-too-high": (r, say) => `asks for an NPSH of ${say(r.found)} where ${say(r.limit)} is available`,
+  "does-not-fill": (r, say) =>
+    `does not fill the line over its summit: its head of ${say(r.found)} at the filling flow is ${say(r.facts?.["short"])} short of the ${say(r.limit)} that takes`,
   "far-below-best": (r, say) => `would run at ${say(r.found)} of best efficiency flow, below ${say(r.limit)}`,
   "outside-its-limits": () => "its curve lies outside its own limits of speed or impeller",
   "curve-not-usable": () => "its curve cannot be used",

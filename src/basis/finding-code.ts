@@ -317,6 +317,7 @@ export interface PumpTableFindings {
   "table-unit-assumed": { columns: string };
   "table-findings-left-out": { count: number };
   "table-second-of-its-kind": { other: string };
+  "rank-filling-not-judged": null;
   "rank-npsh-not-judged": { why: string };
   "rank-liquid-viscous": null;
   "rank-none-meets": null;

@@ -27,6 +27,14 @@ export interface SelectionDuty {
   readonly service?: ServiceName;
   /** What stands behind a shut valve; not judged where left out. */
   readonly shutIn?: ShutIn;
+  /** What it takes to fill the line; not judged where left out. */
+  readonly fill?: Filling;
+}
+
+/** The head that carries a filling flow over the places of an empty line, m at m³/s. */
+export interface Filling {
+  readonly flow: number;
+  readonly head: number;
 }
 
 /** Pressure of a pump that runs against a shut valve. */
@@ -42,7 +50,7 @@ export interface ShutIn {
  * share of the head.
  */
 export function askedOfEach(duty: SelectionDuty, pumps: number, arrangement: Arrangement): SelectionDuty {
-  const { flow, system, npshAvailable, shutIn } = duty;
+  const { flow, system, npshAvailable, shutIn, fill } = duty;
   const sideBySide = arrangement === "parallel" ? pumps : 1;
   const inSeries = pumps / sideBySide;
   return {
@@ -57,6 +65,7 @@ export function askedOfEach(duty: SelectionDuty, pumps: number, arrangement: Arr
     },
     ...(npshAvailable !== undefined && { npshAvailable: (each: number) => npshAvailable(sideBySide * each) }),
     ...(shutIn !== undefined && { shutIn: { ...shutIn, perMetre: inSeries * shutIn.perMetre } }),
+    ...(fill !== undefined && { fill: { flow: fill.flow / sideBySide, head: fill.head / inSeries } }),
   };
 }
 

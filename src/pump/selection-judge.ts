@@ -4,7 +4,7 @@ import { defaultNpshMargin, npshMargin as npshMarginOf } from "../suction/npsh-m
 import type { BestEfficiency } from "./best-efficiency.ts";
 import type { OfferedPump } from "./offered-pump.ts";
 import { type FlowRegion, preferredRegion } from "./operating-region.ts";
-import { bestPointOf, efficiencyAtFlow, npshRequiredAtFlow, shaftPowerAtFlow } from "./pump-reading.ts";
+import { bestPointOf, efficiencyAtFlow, headOf, npshRequiredAtFlow, shaftPowerAtFlow } from "./pump-reading.ts";
 import type { RunningPump } from "./running-pump.ts";
 import type { SelectionDuty } from "./selection-duty.ts";
 import { fartherMiss, type Miss } from "./selection-miss.ts";
@@ -142,6 +142,8 @@ function heldCase(
       limit: amount("gaugePressure", limit),
     };
   }
+  const unfilled = shortOfFilling(setting, run);
+  if (unfilled !== undefined) return unfilled;
   const npshRequired = orNothing(npshRequiredAtFlow(running, flow));
   const npshAvailable = duty.npshAvailable?.(flow);
   const npshMargin =
@@ -199,6 +201,20 @@ function pressureShutIn({ pump, duty }: CaseRun): number | undefined {
   const { shutIn } = duty;
   if (shutIn === undefined || pump.leastFlow > 0) return undefined;
   return shutIn.suctionPressure + shutIn.perMetre * pump.headFactor * greatest(pump.curve.head.y);
+}
+
+/** Heads nearer than this to each other are one, m. */
+const SAME_HEAD = 1e-6;
+
+/** Why it cannot fill the line: at the speed of its setting, or at its highest where each case has a speed of its own. */
+function shortOfFilling({ curve, isAtOwnSpeeds }: Setting, { pump, duty: { fill } }: CaseRun): Miss | undefined {
+  if (fill === undefined) return undefined;
+  const ratio = isAtOwnSpeeds ? Math.max(1, curve.mostSpeedRatio / pump.speedRatio) : 1;
+  const flow = Math.min(Math.max(fill.flow / ratio, pump.leastFlow), pump.mostFlow);
+  const head = ratio ** 2 * headOf(pump, flow);
+  if (head >= fill.head - SAME_HEAD) return undefined;
+  const facts = { short: amount("head", fill.head - head) };
+  return { code: "does-not-fill", found: amount("head", head), limit: amount("head", fill.head), facts };
 }
 
 function greatest(heads: readonly number[]): number {

@@ -10,6 +10,7 @@ const NEARNESS: readonly LeftOutCode[] = [
   "curve-begins-after",
   "curve-ends-before",
   "head-too-low",
+  "does-not-fill",
   "far-too-large",
   "point-beyond-curve",
   "far-below-best",

@@ -39,6 +39,7 @@ export type LeftOutCode =
   | "far-too-large"
   | "pressure-too-high"
   | "npsh-too-high"
+  | "does-not-fill"
   | "far-below-best"
   | "outside-its-limits"
   | "curve-not-usable";

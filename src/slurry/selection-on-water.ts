@@ -22,7 +22,7 @@ export interface OnWater extends PumpRatios {
 export function onWater(liquid: LiquidState, duty: SelectionDuty): Result<OnWater> {
   return andThen(pumpRatios(liquid, null), (ratios) => {
     const { headRatio, efficiencyRatio } = ratios;
-    const { system, npshAvailable, npshMargin, shutIn } = duty;
+    const { system, npshAvailable, npshMargin, shutIn, fill } = duty;
     return succeed({
       ...ratios,
       duty: {
@@ -32,6 +32,7 @@ export function onWater(liquid: LiquidState, duty: SelectionDuty): Result<OnWate
         ...(npshAvailable !== undefined && { npshAvailable: (flow: number) => npshAvailable(flow) * headRatio }),
         ...(npshMargin !== undefined && { npshMargin: npshMargin * headRatio }),
         ...(shutIn !== undefined && { shutIn: { ...shutIn, perMetre: shutIn.perMetre * headRatio } }),
+        ...(fill !== undefined && { fill: { ...fill, head: fill.head / headRatio } }),
       },
     });
   });

@@ -1,11 +1,13 @@
 import { STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { all, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { headLost } from "../head/head-lost.ts";
 import { type PumpingSystem, totalHeadMethod } from "../head/total-head.ts";
 import { kinematicViscosityOf } from "../liquid/liquid.ts";
 import type { Arrangement, HeadCurve } from "../pump/head-curve.ts";
 import { type Selection, type SelectionInput, selectPumps } from "../pump/selection.ts";
 import { askedOfEach, type SelectionDuty, selectionSystem } from "../pump/selection-duty.ts";
+import { usualFillingFlow } from "../route/filling.ts";
 import { asPumped, type OnWater, onWater } from "../slurry/selection-on-water.ts";
 import { suctionState } from "../suction/suction-state.ts";
 import type { ServiceName } from "../tables/services.ts";
@@ -24,6 +26,8 @@ export interface StationCase extends PumpingSystem {
   readonly deliveryPressure: number;
   /** Fraction of the losses that is added to them. */
   readonly frictionMargin: number;
+  /** Over the datum of the levels of the discharge line, m; where left out filling it is not judged. */
+  readonly sourceLevel?: number;
   readonly pumps: number;
   readonly arrangement: Arrangement;
   /** Height of the pumps over the source, m; where nobody knows it NPSH is not judged. */
@@ -102,11 +106,29 @@ function askedIn(one: StationCase): Result<OnWater> {
       ...(one.npshMargin !== undefined && { npshMargin: one.npshMargin }),
       ...(one.service !== undefined && !((one.suctionLift ?? 0) > 0) && { service: one.service }),
       ...(npshAvailable !== undefined && { npshAvailable }),
+      ...fillingOf(one),
       shutIn: { suctionPressure: suctionPressureOf(one), perMetre: liquid.density * STANDARD_GRAVITY },
     };
     return onWater(liquid, askedOfEach(together, pumps, arrangement));
   });
   return asked.ok || name === undefined ? asked : fail(asked.findings.map((finding) => named(finding, name)));
+}
+
+/**
+ * The greatest of level and losses to a place of the discharge line before its outlet, at the usual filling velocity in
+ * its largest bore or the flow asked for, if that is less; nothing where no level is stated there.
+ */
+function fillingOf(one: StationCase): Pick<SelectionDuty, "fill"> {
+  const { dischargeLine, suctionLine, sourceLevel, sourcePressure, liquid, frictionMargin } = one;
+  if (sourceLevel === undefined) return {};
+  const flow = Math.min(one.flow, usualFillingFlow(dischargeLine));
+  const still = sourceLevel + sourcePressure / (liquid.density * STANDARD_GRAVITY);
+  const heads = dischargeLine.slice(0, -1).flatMap(({ endLevel }, i) => {
+    if (endLevel === undefined) return [];
+    const lost = all([suctionLine, dischargeLine.slice(0, i + 1)].map((line) => headLost(line, flow, liquid)));
+    return lost.ok ? [endLevel - still + (1 + frictionMargin) * lost.value.reduce((sum, head) => sum + head, 0)] : [];
+  });
+  return heads.length === 0 ? {} : { fill: { flow, head: Math.max(...heads) } };
 }
 
 function named(finding: Finding, name: string): Finding {

@@ -50,6 +50,8 @@ export const pumpTableWords: WordsOf<keyof PumpTableFindings> = {
   "table-findings-left-out": (f) => `${f.subject}: ${f.facts.count} more findings are not shown`,
   "table-second-of-its-kind": (f) =>
     `${f.subject} is a second table of the same kind as ${f.facts.other}; import them one after the other`,
+  "rank-filling-not-judged": (f) =>
+    `the last row of the ${f.subject} states no level, so the height of the others over the source is not known: whether the pumps fill the line over its summit is not judged`,
   "rank-npsh-not-judged": (f) =>
     `NPSH is not judged: ${f.facts.why}, so compare the NPSHR of each pump with NPSHA at its flow`,
   "rank-liquid-viscous": (f, say) =>

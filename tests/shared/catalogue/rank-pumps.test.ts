@@ -39,6 +39,57 @@ const TABLE: Rows = [
   ["weak", 150, 20, 0.6, 4],
 ];
 
+// By hand: a loss-free line of two rows, 31 m over the source in its middle, 20 m at its end. A pump of 30 m shut off does
+// not fill it; one of 33 m falling to 32 m at 30 L/s does, for 300 mm fill at 0.3048 m/s with 21.5 L/s.
+describe("a line over a summit", () => {
+  const pumps: Rows = [
+    ["pump", "flow", "head", "efficiency"],
+    ...[30, 28, 22, 14].map((head, i) => [
+      "low",
+      [0, 30, 70, 100][i] as number,
+      head,
+      [0, 0.5, 0.75, 0.7][i] as number,
+    ]),
+    ...[33, 32, 27, 20].map((head, i) => [
+      "high",
+      [0, 30, 70, 100][i] as number,
+      head,
+      [0, 0.4, 0.65, 0.6][i] as number,
+    ]),
+  ];
+  const pipe = "ID 300 mm rough 0 mm";
+  const over = (summit: Cell, outlet: Cell): Rows => [
+    [pipe, 80, null, null, summit],
+    [pipe, 80, "1 exit", null, outlet],
+  ];
+  const ranked = (line: Rows, still = 20, count: Cell = null, set: Cell = null) =>
+    rows(pumps, 70, still, LOSSLESS, line, null, null, count, set, ...OTHERS.slice(2), "SI")
+      .slice(1)
+      .map((row) => [row[0], row[1], row[11]] as const);
+
+  it("leaves out a pump that cannot fill it, and says by how much", () => {
+    const [first, second] = ranked(over(131, 120));
+    expect(first?.slice(0, 2)).toEqual([1, "high"]);
+    expect(second?.slice(0, 2)).toEqual(["left out", "low"]);
+    expect(second?.[2]).toMatch(
+      /^does not fill the line over its summit: its head of 28\.\d+ m .* 2\.\d+ m short of the 31\.\d+ m/,
+    );
+  });
+
+  it("ranks it by the same duty where no level is above its head, or two stand in series", () => {
+    expect(ranked(over(115, 120))[0]?.slice(0, 2)).toEqual([1, "low"]);
+    expect(ranked(over(null, null))[0]?.slice(0, 2)).toEqual([1, "low"]);
+    // Two in series have 2 × 30 m for a place 51 m up, and not for one of 61 m.
+    expect(ranked(over(151, 140), 40, 2, "series")[0]?.slice(0, 2)).toEqual([1, "low"]);
+    expect(ranked(over(161, 140), 40, 2, "series").find(([, name]) => name === "low")?.[2]).toMatch(/does not fill/);
+  });
+
+  it("says that filling is not judged where the outlet states no level", () => {
+    const outcome = call(RANKPUMPS, [pumps, 70, 20, LOSSLESS, over(131, null), null, null, ...SI]);
+    expect(outcome.ok && outcome.findings.map(({ code }) => code)).toContain("rank-filling-not-judged");
+  });
+});
+
 describe("RANKPUMPS", () => {
   const table = rows(TABLE, 100, 50, LOSSLESS, LOSSLESS, null, null, ...SI);
 
