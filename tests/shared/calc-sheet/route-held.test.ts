@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import type { CaseText } from "../../../shared/duty/duty-text.ts";
+import { pumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
 import { dutyOf, type Fields, pumpText } from "../../support/duty-of.ts";
 import { judged } from "../../support/judged.ts";
 import { readTooEarly } from "../../support/plan-order.ts";
@@ -150,6 +151,12 @@ describe("the region of a line that is held to its summit", () => {
     const rows = judged(duty, "region", words);
     expect(rows.map(({ state }) => state)).toContain("check");
     expect(rows.find(({ state }) => state === "check")?.text).toMatch(/outside the preferred region|doubted/);
+  });
+
+  it("stands beside the operating flow in the pane, where no siphon is earned", () => {
+    // 725 gpm of 6.309e-5 m³/s.
+    expect((pumpOnDuty(bypass({}))?.flowOverSummit as number) / 0.04574).toBeCloseTo(1, 2);
+    expect(pumpOnDuty(bypass({ outlet: "submerged", summitValve: "vacuum primer" }))?.flowOverSummit).toBeUndefined();
   });
 
   it("is held against the maker's least flow there", () => {
