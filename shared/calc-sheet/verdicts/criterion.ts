@@ -3,7 +3,7 @@ import { printedUnit, type Quantity, type UnitSetName } from "../../../src/basis
 import type { VerdictState, VerdictSubject } from "../../../src/judgement/verdict.ts";
 import { CRITERIA_COLUMNS } from "../../catalogue/parameters/criteria.ts";
 import { FIELDS, type FieldKey } from "../../duty/fields.ts";
-import { constant, type Expression, ifError, ifText, tableOf } from "../expression.ts";
+import { constant, type Expression, ifAtLeast, ifError, ifText, tableOf } from "../expression.ts";
 import { type WorkingItem, working } from "../plan.ts";
 
 type Words = string | Expression;
@@ -29,7 +29,7 @@ export interface LimitFacts {
   readonly quantity?: Quantity;
   readonly mustBe: "at most" | "at least";
   /** fail where a limit of a standard, maker or customer breaks; check where a recommendation does. */
-  readonly broken: "fail" | "check";
+  readonly broken: "fail" | "check" | Expression;
   /** No better than this, for an assumed figure decides. */
   readonly atBest?: "check";
   /** What a figure that cannot be worked out means; open if not given. With fail, `why` says it. */
@@ -40,6 +40,14 @@ export interface LimitFacts {
   /** What was taken because nothing was stated: "high idle 10 % over". */
   readonly assumed?: Words;
   readonly cites?: Citation;
+}
+
+/**
+ * What breaking a limit that lies beyond a recommendation means: a failure. As long as it is kept it is the recommendation
+ * that speaks, which is the nearer of the two.
+ */
+export function onlyWhereBroken(found: Expression, least: Expression): Expression {
+  return ifAtLeast(found, least, constant("check"), constant("fail"));
 }
 
 export function limitOf(facts: LimitFacts): Criterion {
@@ -54,7 +62,7 @@ export function limitOf(facts: LimitFacts): Criterion {
       atBest: foundAtBest === undefined ? shown : ifError(foundAtBest, NO_FIGURE),
       limit: ifError(limit, NO_FIGURE),
       mustBe,
-      broken,
+      broken: typeof broken === "string" ? broken : ifError(broken, "fail"),
       held: atBest ?? "pass",
       ...(unanswered && { unanswered }),
       ...(cites && { source: citationText(cites) }),

@@ -5,7 +5,7 @@ import { FIELD } from "../field-handles.ts";
 import { asStated, type DutyState, dutyCases, isStation, ofOnePump } from "../sections/duty-cases.ts";
 import { REGION_BAND } from "../sections/pump-figures.ts";
 import { FILLING, hasRoute, ROUTE, SIPHON } from "../sections/route-cells.ts";
-import { type Criterion, type LimitFacts, limitOf, onlyWhere, worded } from "./criterion.ts";
+import { type Criterion, type LimitFacts, limitOf, onlyWhere, onlyWhereBroken, worded } from "./criterion.ts";
 import { NO_POINT, openOfDuty } from "./head.ts";
 import { stationRegion, stopCriteria } from "./station.ts";
 
@@ -84,7 +84,7 @@ function within(duty: Duty, { speed }: DutyPump, found: Expression, when: string
           share({
             limit: part(REGION_BAND, "continuous"),
             mustBe: "at least",
-            broken: "fail",
+            broken: onlyWhereBroken(found, part(REGION_BAND, "continuous")),
             why: "not for continuous running",
             cites: leastFlows,
           }),

@@ -28,7 +28,7 @@ import {
   STATION,
   stationRow,
 } from "../sections/station-states.ts";
-import { type Criterion, limitOf, worded } from "./criterion.ts";
+import { type Criterion, limitOf, onlyWhereBroken, worded } from "./criterion.ts";
 
 interface OfPump {
   readonly one: DutyState;
@@ -83,7 +83,7 @@ export function stationRegion(duty: Duty): readonly Criterion[] {
         ...facts,
         limit: constant(100 * leastFlows(kind).continuous),
         mustBe: "at least",
-        broken: "fail",
+        broken: onlyWhereBroken(facts.found, constant(100 * leastFlows(kind).continuous)),
         why: "not for continuous running",
         cites: least30,
       }),

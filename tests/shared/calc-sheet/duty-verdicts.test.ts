@@ -3,6 +3,7 @@ import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
+import { shownVerdicts } from "../../../shared/package/verdicts.ts";
 import { dutyOf, dutyText, type Fields, pumpText } from "../../support/duty-of.ts";
 import { judged, stateOf } from "../../support/judged.ts";
 
@@ -413,6 +414,16 @@ describe("the verdict on the operating region", () => {
     expect(judged(duty, "region", IN_REGION).some(({ state: of, text }) => of === state && words.test(text))).toBe(
       true,
     );
+  });
+
+  // By hand, of 70 to 120 %: 103.1 lies 14 % of it inside the upper bound and 32 % over the lower, 77.07 36 % and 9 %.
+  it.each([
+    [1.031, /of 120 %/],
+    [0.7707, /of 70 %/],
+  ])("says at %d of best efficiency flow which bound of the preferred region is the nearer", (share, words) => {
+    const verdict = shownVerdicts(running(share, 2030)).find(({ subject }) => subject === "region");
+    expect(verdict?.state).toBe("pass");
+    expect(verdict?.text).toMatch(words);
   });
 
   it.each([
