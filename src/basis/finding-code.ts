@@ -12,6 +12,7 @@ export interface InputFindings {
   "out-of-range": null;
   "outside-usual-range": null;
   "left-out": null;
+  "fewer-than-two": null;
   "wrong-kind": null;
   "unit-missing": null;
   "number-as-text": null;

@@ -1,6 +1,6 @@
 import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
-import { checkInputs, type Method } from "../basis/method.ts";
-import { andThen, type Result, succeed } from "../basis/result.ts";
+import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
+import { andThen, fail, type Result, succeed } from "../basis/result.ts";
 
 export const pressureHeadMethod = {
   cites: [{ source: "white-fluid-mechanics", at: "ch. 2, hydrostatic pressure: p = ρ g h" }],
@@ -28,6 +28,10 @@ export function headOfPressure(pressure: number, density: number): Result<number
  * Formula: p = ρ g h
  */
 export function pressureOfHead(head: number, density: number): Result<number> {
-  const pressure = density * STANDARD_GRAVITY * head;
-  return andThen(checkInputs(pressureHeadMethod, { pressure, density }), () => succeed(pressure));
+  return andThen(checkInputs(pressureHeadMethod, { pressure: 0, density }), () => {
+    if (!Number.isFinite(head)) return fail([{ code: "not-a-number", kind: "error", subject: "head" }]);
+    const least = -STANDARD_ATMOSPHERE / (density * STANDARD_GRAVITY);
+    if (head < least) return fail([outOfRange("head", "head", head, "at least", least)]);
+    return succeed(density * STANDARD_GRAVITY * head);
+  });
 }

@@ -43,7 +43,7 @@ export const branchFlowsMethod = {
  * Branches that meet at a junction and end at levels of their own: the grade at the junction and the flow of each. The
  * velocity head at the junction is left out.
  * Formula: ΣQ_j = Q, |G − z_j| = h_j(|Q_j|), from the junction where G > z_j; h_j as `lineLoss`
- * Fails: not-a-number; left-out with fewer than two branches; run-loses-nothing; runs-of-settling-slurry; as `lineLoss`.
+ * Fails: not-a-number; fewer-than-two with fewer than two branches; run-loses-nothing; runs-of-settling-slurry; as `lineLoss`.
  * Warns: branch-against-check-valve; as `lineLoss`, of each branch with its own flow.
  * Source: White, reservoirs joined at a junction; Brent 1973.
  */

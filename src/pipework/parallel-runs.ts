@@ -46,7 +46,7 @@ export const parallelRunsMethod = {
 /**
  * Unlike runs side by side: how the flow divides between them, and the head each loses [m of the liquid].
  * Formula: h_1(Q_1) = h_2(Q_2) = … = h, ΣQ_j = Q; h_j as `lineLoss`
- * Fails: out-of-range below 0; left-out with fewer than two runs; run-loses-nothing; runs-of-settling-slurry; as `lineLoss`.
+ * Fails: out-of-range below 0; fewer-than-two with fewer than two runs; run-loses-nothing; runs-of-settling-slurry; as `lineLoss`.
  * Warns: as `lineLoss`, of each run with its own flow.
  * Source: White, pipes in parallel; Brent 1973.
  */
@@ -115,5 +115,5 @@ export function carrying(
 
 /** The refusal of fewer than two that meet. */
 export function tooFew(subject: string): Finding {
-  return { code: "left-out", kind: "error", subject, suggestions: ["two rows or more: pipe, length, fittings"] };
+  return { code: "fewer-than-two", kind: "error", subject, suggestions: ["two rows or more: pipe, length, fittings"] };
 }

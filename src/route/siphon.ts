@@ -87,7 +87,8 @@ export function siphonCredit(input: SiphonInput): Result<SiphonCredit> {
   return andThen(headToFill(input), ({ head: headHeld, governing }) =>
     andThen(march(flow, route, liquid), (marched) => {
       const startHead = startOf(marched, route, deliveryPressure / weight);
-      return andThen(gradeLine({ flow, route, startHead: null, liquid, outletPressure: deliveryPressure }), (points) =>
+      const line = gradeLine({ flow, route, startHead: null, liquid, outletPressure: deliveryPressure });
+      return andThen(input.summitValve === "vacuum primer" ? sweptOfAir(line) : line, (points) =>
         andThen(lineLoss({ flow, line: suctionLine, liquid }), ({ total }) => {
           const headThrough = startHead + total - sourceLevel - sourcePressure / weight;
           const isAsked = headHeld > headThrough;
@@ -114,6 +115,15 @@ export function siphonCredit(input: SiphonInput): Result<SiphonCredit> {
         }),
       );
     }),
+  );
+}
+
+/** A primer draws off the air that a falling leg too slow for it would keep. */
+function sweptOfAir(line: Result<readonly GradePoint[]>): Result<readonly GradePoint[]> {
+  if (!line.ok) return line;
+  return succeed(
+    line.value,
+    line.findings.filter(({ code }) => code !== "falling-leg-part-full"),
   );
 }
 

@@ -1,4 +1,5 @@
-import { andThen, succeed } from "../../../src/basis/result.ts";
+import { outOfRange } from "../../../src/basis/method.ts";
+import { andThen, fail, succeed } from "../../../src/basis/result.ts";
 import { SPEED_RATIO_RANGE } from "../../../src/pump/running-pump.ts";
 import { type SpeedAtFlow, speedTable, speedTableMethod } from "../../../src/station/speed-table.ts";
 import { readTable } from "../../tables/read-table.ts";
@@ -15,15 +16,17 @@ const flow: RangeParameter<readonly number[]> = {
   about: "Flows of all pumps together, one to a row; one cell for one flow",
   quantity: "flow",
   example: "600, or a column 600, then 1100, then 1500",
-  read: (cells, { name, units }) =>
-    andThen(
-      readTable(
-        cells.flat().map((cell) => [cell]),
-        { flow: { name: "flow", also: [], quantity: "flow", needed: true } },
-        { place: { name }, units, order: ["flow"] },
-      ),
-      ({ rows }) => succeed(rows.map(({ values }) => values.flow)),
-    ),
+  read: (cells, { name, units }) => {
+    const read = readTable(
+      cells.flat().map((cell) => [cell]),
+      { flow: { name: "flow", also: [], quantity: "flow", needed: true } },
+      { place: { name }, units, order: ["flow"] },
+    );
+    // A row of 0 alone is passed over as blank.
+    const isZero = read.findings.some(({ code }) => code === "table-no-rows") && cells.flat().includes(0);
+    if (isZero) return fail([outOfRange(name, "flow", 0, "above", 0)]);
+    return andThen(read, ({ rows }) => succeed(rows.map(({ values }) => values.flow)));
+  },
 };
 
 const CURVE = [["flow", "head"], ...Array.from({ length: 41 }, (_, i) => [40 * i, 72 - 18 * ((40 * i) / 1550) ** 2])];

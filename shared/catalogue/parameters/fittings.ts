@@ -11,8 +11,17 @@ const EXAMPLE = '"2 elbow 90 long, 1 gate, 1 swing check, 1 exit"';
 /** One fitting by its name. */
 export const fitting: SingleParameter<Fitting> = text(
   { about: "Name of a fitting as FITTINGS lists it, or a figure such as K 3.2 or Cv 1000", example: '"elbow 90 long"' },
-  (given, name) => fittingNamed(given, name),
+  oneFitting,
 );
+
+function oneFitting(given: string, name: string): Result<Fitting> {
+  const one = fittingNamed(given, name);
+  if (one.ok || !/\d/.test(given)) return one;
+  const counted = fittingsNamed(given, name);
+  const [first] = counted.ok && counted.value.length === 1 ? counted.value : [];
+  if (first === undefined) return one;
+  return wrongKind(name, given, `one fitting without a number, such as “${first.fitting.name}”`);
+}
 
 /** Fittings with counts: one text, or two columns of fitting and count. */
 export const fittings: RangeParameter<readonly CountedFitting[]> = {

@@ -9,6 +9,7 @@ export const inputWords: WordsOf<keyof InputFindings> = {
   "outside-usual-range": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is outside the range the method was made for (${f.limit?.side} ${say.amount(f.limit)})`,
   "left-out": (f, say) => `${f.subject} is left out or blank; give ${say.suggestions()}`,
+  "fewer-than-two": (f, say) => `at least two ${f.subject} are needed; give ${say.suggestions()}`,
   "wrong-kind": (f, say) => `${f.subject} was given as ${f.given}; give ${say.suggestions()}`,
   "unit-missing": (f, say) =>
     `${f.subject} is the text “${f.given}” without a unit; add one, such as ${say.suggestions()}, or enter it as a number`,

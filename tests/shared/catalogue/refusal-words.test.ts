@@ -23,6 +23,21 @@ describe("a refusal says what would do", () => {
     );
   });
 
+  it("of what the argument is, in its own terms: head, two runs, a flow above 0, one fitting", () => {
+    expect(refusal("HEADPRESSURE", -50)).toMatch(/^Head must be at least [-−]33\.9\d* ft; [-−]50 ft was given/);
+    const row = ["6in sch40", 100];
+    expect(refusal("PARALLELRUNS", 100, [row])).toMatch(/^At least two runs are needed/);
+    expect(refusal("BRANCHFLOWS", [[...row, null, 10]], 100)).toMatch(/^At least two branches are needed/);
+    const curve = [
+      [0, 72],
+      [1000, 60],
+    ];
+    expect(refusal("SPEEDTABLE", 0, curve, curve)).toMatch(/^Flow must be above 0/);
+    for (const given of ["1 knife gate", "elbow 90 x 3"]) {
+      expect(refusal("FITTINGK", given, "6in sch40"), given).toMatch(/one fitting without a number, such as “/);
+    }
+  });
+
   it("of a metal without a flange rating: the rated ones, not as if they were near", () => {
     expect(refusal("FLANGECLASS", "aluminum", 100)).not.toContain("nearest");
     expect(refusal("FLANGECLASS", "aluminum", 100)).toContain('"ductile iron"');

@@ -262,7 +262,7 @@ describe("runs side by side", () => {
       codesOf(parallelRuns({ flow, runs, liquid }));
     expect(ask(-1e-9, [run, run])).toEqual(["out-of-range"]);
     expect(ask(Number.NaN, [run, run])).toEqual(["not-a-number"]);
-    expect(ask(0.01, [run])).toEqual(["left-out"]);
+    expect(ask(0.01, [run])).toEqual(["fewer-than-two"]);
     expect(ask(0.01, [run, [segmentOf(pipeOf(0.1, 0), 0)]])).toEqual(["run-loses-nothing"]);
     expect(ask(0.01, [run, []])).toEqual(["run-loses-nothing"]);
     const solids = { specificGravity: 2.65, byVolume: 0.1, coarseSize: null, fines: 0, carrier: COLD_WATER };
@@ -338,7 +338,7 @@ describe("branches of a junction", () => {
         [1, run],
       ]),
     ).toEqual(["branch-against-check-valve"]);
-    expect(ask(0, [[5, run]])).toEqual(["left-out"]);
+    expect(ask(0, [[5, run]])).toEqual(["fewer-than-two"]);
     expect(
       ask(Number.NaN, [
         [5, run],
