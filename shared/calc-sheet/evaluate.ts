@@ -116,11 +116,13 @@ function columnOf(sheet: Working, table: string, of: string): readonly Cell[] {
 
 function extremeOf(
   sheet: Working,
-  { op, key, column, otherwise }: Extract<Expression, { op: "columnLeast" | "columnGreatest" }>,
+  { op, key, column, otherwise, ofAny }: Extract<Expression, { op: "columnLeast" | "columnGreatest" }>,
 ): Cell {
   const all = columnOf(sheet, key, column);
   const numbers = all.filter((cell) => typeof cell === "number");
-  if (numbers.length < all.length) return all.find(isCellError) ?? otherwise;
+  const error = all.find(isCellError);
+  if (error !== undefined) return error;
+  if (numbers.length < (ofAny === true ? 1 : all.length)) return otherwise;
   return op === "columnLeast" ? Math.min(...numbers) : Math.max(...numbers);
 }
 

@@ -42,12 +42,13 @@ export type Expression =
   | { readonly op: "least" | "greatest"; readonly terms: readonly Expression[] }
   /** The sum of one worked column of a table. */
   | { readonly op: "columnSum"; readonly key: string; readonly column: string }
-  /** The least or greatest of a column of numbers, or a text where any of its cells holds none. */
+  /** The least or greatest of a column of numbers, or a text where any of its cells holds none, or where all do. */
   | {
       readonly op: "columnLeast" | "columnGreatest";
       readonly key: string;
       readonly column: string;
       readonly otherwise: string;
+      readonly ofAny?: true;
     }
   /** One column of a table as a range. */
   | { readonly op: "column"; readonly key: string; readonly column: string }
@@ -212,6 +213,15 @@ export function extreme<C extends string>(
   otherwise: string,
 ): Expression {
   return { op, key, column: of, otherwise };
+}
+
+/** The least or greatest of the numbers in a column; a text where it has none. */
+export function extremeOfAny<C extends string>(
+  op: "columnLeast" | "columnGreatest",
+  { key }: TableOf<C>,
+  of: NoInfer<C>,
+): Expression {
+  return { op, key, column: of, otherwise: "", ofAny: true };
 }
 
 export function least(...terms: readonly Expression[]): Expression {

@@ -51,7 +51,8 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
       const cells = at.column(expression.key, expression.column);
       const name = expression.op === "columnLeast" ? "MIN" : "MAX";
       // Of a column with an error in it the answer is that error.
-      const answers = `OR(COUNT(${cells})=ROWS(${cells}),SUMPRODUCT(--ISERROR(${cells}))>0)`;
+      const all = expression.ofAny === true ? `COUNT(${cells})>0` : `COUNT(${cells})=ROWS(${cells})`;
+      const answers = `OR(${all},SUMPRODUCT(--ISERROR(${cells}))>0)`;
       return `IF(${answers},${name}(${cells}),${literal(expression.otherwise)})`;
     }
     case "column":

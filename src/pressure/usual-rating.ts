@@ -30,6 +30,12 @@ function camlockOf({ bore }: Pipe): readonly [least: number, greatest: number] |
   return [least * psi, Math.max(greatest * psi, (steel ?? 0) * bar)];
 }
 
+/** Whether a usual working pressure is held for it, at some temperature. */
+export function hasUsualRating(pipe: Pipe): boolean {
+  const { coupling, usualRating: usual } = pipe.make ?? {};
+  return usual !== undefined && (coupling === undefined || camlockOf(pipe) !== undefined);
+}
+
 /**
  * Usual working pressure of hose and quick-connect pipe at a temperature, Pa: the lower of hose and camlock where the name has one;
  * nothing where none is held. A pressure stated for the hose takes the place of the hose's, not of the coupling's.

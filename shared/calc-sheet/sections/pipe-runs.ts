@@ -1,7 +1,7 @@
 import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { HOSE_RULES } from "../../../src/pipework/pipe-make.ts";
-import { usualRating } from "../../../src/pressure/usual-rating.ts";
+import { hasUsualRating } from "../../../src/pressure/usual-rating.ts";
 import { LINEPRESSURES } from "../../catalogue/entries/line-pressures.ts";
 import { PIPERATING } from "../../catalogue/entries/pipe-rating.ts";
 import { COLLAPSEPRESSURE } from "../../catalogue/entries/take-off.ts";
@@ -94,12 +94,10 @@ export function isRated(duty: Duty, { line, isByMaker }: PipeRun): boolean {
   return !isByMaker || duty.state[HOSE_RATING[line]] !== "blank";
 }
 
-/** Whether all that is known of the run is what such hose or couplings usually hold. */
+/** Whether all that is known of the run is what such hose or couplings usually hold, at whatever temperature. */
 export function isByUsual(duty: Duty, run: PipeRun): boolean {
   const { pipe } = run.stated.segment ?? {};
-  const rule = pipe?.make?.rule;
-  if (isRated(duty, run) || pipe === undefined || rule === undefined || duty.temperature === undefined) return false;
-  return usualRating(rule, pipe, duty.temperature, null)?.ok === true;
+  return !isRated(duty, run) && pipe !== undefined && hasUsualRating(pipe);
 }
 
 /** The cell that names the pipe of a run. */

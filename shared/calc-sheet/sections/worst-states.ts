@@ -3,12 +3,13 @@ import {
   cell,
   constant,
   type Expression,
+  extremeOfAny,
   greatest,
   ifAtLeast,
   ifError,
+  ifNumber,
   ifText,
   join,
-  least,
   product,
   sum,
   type TableOf,
@@ -28,42 +29,43 @@ export interface WorstFacts<K extends string> {
 
 /** Figures closer than this, relative, are as bad as one another. */
 const SAME = 1e-9;
-/** Beyond any figure: stands for one that there is none of. */
-const BEYOND = 1e300;
 /** Before each text of a list. */
 export const MARK = "; ";
 
-/** What follows from a figure, or what stands in its place where it is a text or cannot be worked out. */
-function judged(of: Expression, met: Expression, otherwise: Expression): Expression {
-  return { op: "ifNumber", of: ifError(of, ""), met, otherwise };
-}
-
-/** The worst of all states for each thing looked at: a mark a state, and the figure under them. */
+/**
+ * The worst of all states for each thing looked at: its figure in each, blank where there is none; the worst of them; and
+ * a mark a state.
+ */
 export function worstTable<K extends string>(
   { key, label }: { readonly key: string; readonly label: string },
   names: readonly string[],
   facts: readonly WorstFacts<K>[],
 ): readonly PlanItem[] {
-  const { worst, marks } = tablesOf(key, facts);
-  const figures = facts.map(({ key: of, label: about, side, figure }): ColumnFacts<string> => {
-    const all = names.map((_, i) => judged(figure(i), figure(i), constant(side === "least" ? BEYOND : -BEYOND)));
-    return [of, about, () => (side === "least" ? least(...all) : greatest(...all))];
+  const { figures, worst, marks } = tablesOf(key, facts);
+  const inEach = facts.map(({ key: of, label: about, figure }): ColumnFacts<string> => {
+    return [of, about, (i) => ifError(figure(i), "")];
   });
-  const marked = facts.flatMap(({ key: of, label: about, side, figure }): readonly ColumnFacts<string>[] => {
-    const mark = (i: number): Expression => {
-      const found = cell<string>(worst, 0, of);
-      return judged(
+  const worstOfAll = facts.map(({ key: of, label: about, side }): ColumnFacts<string> => {
+    return [of, about, () => extremeOfAny(side === "least" ? "columnLeast" : "columnGreatest", figures, of)];
+  });
+  const marked = facts.flatMap(({ key: of, label: about, side }): readonly ColumnFacts<string>[] => {
+    const figure = (i: number): Expression => cell<string>(figures, i, of);
+    const mark = (i: number): Expression =>
+      ifNumber(
         figure(i),
-        ifAtLeast(...asBad(figure(i), found, side), constant(`${MARK}${names[i]}`), constant("")),
-        constant(""),
+        ifAtLeast(...asBad(figure(i), cell<string>(worst, 0, of), side), constant(`${MARK}${names[i]}`), constant("")),
+        "",
       );
-    };
     return [
       [of, `worst for ${about}`, mark],
-      [`${of}Silent`, "no figure", (i) => judged(figure(i), constant(""), constant(`${MARK}${names[i]}`))],
+      [`${of}Silent`, "no figure", (i) => ifNumber(figure(i), constant(""), `${MARK}${names[i]}`)],
     ];
   });
-  return [working<string>(worst, label, 1, figures), working<string>(marks, `${label}, in`, names.length, marked)];
+  return [
+    working<string>(figures, `${label}, in each`, names.length, inEach),
+    working<string>(worst, label, 1, worstOfAll),
+    working<string>(marks, `${label}, in`, names.length, marked),
+  ];
 }
 
 /** The two sides of "at least as bad, but for rounding". */
@@ -73,13 +75,12 @@ function asBad(of: Expression, worst: Expression, side: Side): readonly [Express
 }
 
 function tablesOf<K extends string>(key: string, facts: readonly Pick<WorstFacts<K>, "key" | "quantity">[]) {
-  const worst: TableOf<string> = {
-    key: `${key}Figures`,
-    columns: facts.map(({ key: of, quantity }) => ({ key: of, quantity })),
-  };
+  const own = facts.map(({ key: of, quantity }) => ({ key: of, quantity }));
+  const figures: TableOf<string> = { key: `${key}InEach`, columns: own };
+  const worst: TableOf<string> = { key: `${key}Figures`, columns: own };
   const columns = facts.flatMap(({ key: of }) => [{ key: of }, { key: `${of}Silent` }]);
   const marks: TableOf<string> = { key: `${key}Marks`, columns };
-  return { worst, marks };
+  return { figures, worst, marks };
 }
 
 /** Where the worst figure of one thing stands. */

@@ -3,17 +3,27 @@ import { andThen, fail, type Result, succeed } from "../../../src/basis/result.t
 import type { FieldPoint } from "../../../src/field/field-check.ts";
 import { INSTRUMENT_EXAMPLES, type Uncertainty, uncertaintyNamed } from "../../../src/field/uncertainty.ts";
 import type { Measured } from "../../../src/tables/field-instruments.ts";
-import { amountOf } from "../../cells/amount-cell.ts";
+import { amountOf, withoutText } from "../../cells/amount-cell.ts";
 import { readTable } from "../../tables/read-table.ts";
 import { type OptionalParameter, type RangeParameter, text } from "../parameter.ts";
+import { share } from "./share.ts";
 
 /** What a reading was taken with. Null where left out. */
 export function instrument(of: Measured, about: string, shown: string): OptionalParameter<Uncertainty | null> {
   const [first, second] = INSTRUMENT_EXAMPLES[of];
-  return text<Uncertainty | null>(
+  const named = text<Uncertainty | null>(
     { about, example: `"${first}", or "${second}"`, whenLeftOut: { value: null, shown } },
     (given, name) => uncertaintyNamed(given, of, name),
   );
+  const ofReading = share({ about });
+  // A cell formatted in percent holds a bare fraction.
+  return {
+    ...named,
+    read: (cell, context) =>
+      typeof withoutText(cell) === "number"
+        ? andThen(ofReading.read(cell, context), (part) => succeed<Uncertainty>({ kind: "part", part }))
+        : named.read(cell, context),
+  };
 }
 
 /** Of a head: an amount in the unit set, or a share of it as a text. Null where left out. */

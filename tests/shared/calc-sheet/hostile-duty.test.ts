@@ -190,7 +190,9 @@ describe.each(DUTIES)("an unreadable box of: $name", ({ duty }) => {
             // Nor is a check valve counted that cannot be read: the careful side.
             (place.key.endsWith("fittings") && /checkValve|standing|case$/.test(key)) ||
             LISTS.test(key) ||
-            (typeof left === "string" && /^(?:\? open|open|Open: .*|(?:Fails|Check): .*|[✗!] .*|)$/.test(left))
+            OF_THE_REST.test(key) ||
+            (typeof left === "string" &&
+              /^(?:\? open|open|not known .*|Open: .*|(?:Fails|Check): .*|[✗!] .*|)$/.test(left))
           )
             continue;
           if (typeof left === "number" || (typeof left === "string" && answers.includes(left))) {
@@ -257,6 +259,8 @@ const OF_NPSH = new Set(["pumpLevel", "altitude"]);
 
 const LISTS =
   /^(?:notes|found|assumed|confirm|criteria|verdicts\.|verdictCount|pipeRuns|lineVacuum|stationStates|statedPart|materialCheck|dutyStates)/;
+/** Of the states that have a figure: the words beside name those that have none. */
+const OF_THE_REST = /^(?:worstOfStates|routeFill|caseVelocities|pressureAlong)(?:Figures|Marks)\./;
 /** The flows at which a curve is drawn. */
 const ALONG_A_CURVE = /Lost\.\d+\.at$|Curve\.\d+\.flow$/;
 /** Of the clear liquid, or of no liquid at all. */
