@@ -11,6 +11,8 @@ import {
   type Expression,
   greatest,
   ifAtLeast,
+  ifError,
+  ifNumber,
   join,
   part,
   ratio,
@@ -96,13 +98,16 @@ function missingOf(run: PipeRun): string {
 }
 
 function byUsual(duty: Duty, run: PipeRun): { readonly state: Expression; readonly why: Expression } {
-  const said = (within: string, above: string): Expression =>
-    verdict(part(ratingOf(run), "rating"), steadyPressure(duty, run), within, above);
+  const rating = part(ratingOf(run), "rating");
+  // A temperature that such hose does not stand leaves it unrated.
+  const said = (within: string, above: string, unrated: string): Expression =>
+    ifNumber(ifError(rating, ""), verdict(rating, steadyPressure(duty, run), within, above), unrated);
   return {
-    state: said("check", "open"),
+    state: said("check", "open", "open"),
     why: said(
       `within the usual rating of such hose: ask the maker, and state it as ${missingOf(run)}`,
       `above the least usual rating of such hose: ${missingOf(run)} not stated`,
+      `no usual rating of such hose at its temperature: ${missingOf(run)} not stated`,
     ),
   };
 }
