@@ -110,7 +110,8 @@ export function suctionBell(duty: Duty): readonly PlanItem[] {
         cells: columns.map(({ key }) => cells(one, row)[key]),
       })),
     },
-    ...(isPlaced ? worst(rows) : []),
+    // Without its tolerance the states are not all known, nor the worst of them.
+    ...(isPlaced && duty.state.acceptanceGrade !== "unreadable" ? worst(rows) : []),
     ...said.map((one) => {
       const row = rows.findIndex(({ key }) => key === one.key);
       return remark(

@@ -1,5 +1,6 @@
 import type { VerdictSubject } from "../../../src/judgement/verdict.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
+import { hasBell } from "../sections/sump-cells.ts";
 import { boltingCriteria } from "./bolting.ts";
 import { type Criterion, worded } from "./criterion.ts";
 import { driverCriteria } from "./driver.ts";
@@ -53,7 +54,7 @@ function judgedBy(duty: Duty): readonly Criterion[] {
     ),
     // Without its tolerance the states that a bought pump may run in are not all known.
     ...(duty.state.acceptanceGrade === "unreadable"
-      ? (["head", "npsh", "region"] as const).map((of) =>
+      ? [...(["head", "npsh", "region"] as const), ...(hasBell(duty) ? (["sump"] as const) : [])].map((of) =>
           worded({ of, state: "open", what: "the acceptance grade cannot be read" }),
         )
       : []),
