@@ -4,9 +4,10 @@ import { leastFlows, operatingRegionMethod, surelyPreferred } from "../../../src
 import { specificSpeed } from "../../../src/pump/specific-speed.ts";
 import { boostersMethod, LEAST_BOOSTER_INLET } from "../../../src/station/boosters.ts";
 import { npshMarginMethod } from "../../../src/suction/npsh-margin.ts";
+import { STOP_NOT_KNOWN } from "../../catalogue/entries/station.ts";
 import { type Duty, type DutyOtherPump, type DutyPump, pumpsInSeries } from "../../duty/duty.ts";
 import { holdsCheckValve } from "../../duty/line-questions.ts";
-import { cell, constant, difference, type Expression, ifNumber, ifText, part } from "../expression.ts";
+import { cell, constant, difference, type Expression, ifAtLeast, ifNumber, ifText, part } from "../expression.ts";
 import { BOOSTERS, hasBoosters } from "../sections/boosters.ts";
 import {
   type DutyState,
@@ -157,7 +158,15 @@ export function stationDriver(duty: Duty, gives: Expression): readonly Criterion
 export function stopCriteria(duty: Duty): readonly Criterion[] {
   return stopLabels(duty).map((label, row) => {
     const verdict = part(STOPS, "verdict", row);
-    const state = ifText(verdict, "runs", constant("pass"), constant("check"));
+    const flow = part(STOPS, "flow", row);
+    const running = ifText(verdict, "runs", constant("pass"), constant("check"));
+    const going = ifAtLeast(constant(0), flow, constant("fail"), running);
+    const state: Expression = {
+      op: "ifNumber",
+      of: flow,
+      met: going,
+      otherwise: ifText(verdict, STOP_NOT_KNOWN, constant("open"), constant("check")),
+    };
     return worded({
       of: "region",
       state: { op: "ifNumber", of: part(STOPS, "headLeft", row), met: constant("fail"), otherwise: state },

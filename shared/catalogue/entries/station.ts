@@ -324,12 +324,15 @@ function namesOf(pumps: readonly StationPump[], counts: readonly number[]): stri
   return parts.length < 2 ? (parts[0] ?? "none") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
 }
 
+/** Where the flow back through the stopped pump is not known, neither is what the rest does. */
+export const STOP_NOT_KNOWN = "not known: no check valve, flow back not known";
+
 /** What the rest does, in words, and the head left where one runs off its curve. */
 function verdictOf({ rest }: PumpStop): { readonly verdict: string; readonly headLeft: number | null } {
   if (!rest.ok) {
     const off = rest.findings.find(({ code }) => code === "operating-point-beyond-curve");
     const isBack = rest.findings.some(({ code }) => code === "reverse-flow-unknown");
-    if (isBack) return { verdict: "not known: no check valve, flow back not known", headLeft: null };
+    if (isBack) return { verdict: STOP_NOT_KNOWN, headLeft: null };
     if (off === undefined) return { verdict: "no operating point", headLeft: null };
     return { verdict: named(off.of ?? "", "runs off its curve"), headLeft: off.found?.value ?? null };
   }

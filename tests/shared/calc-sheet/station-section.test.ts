@@ -58,6 +58,15 @@ describe("a duty of two pumps, the second stated by itself", () => {
     expect(stateOf(dutyRead(typed), "head", /one pump alone/)).toBe("fail");
   });
 
+  // At a grade of 66 ft over the source some 1439 × √(66/56) ≈ 1560 gpm pass back through the idle second pump, at whose
+  // flow the first has no more than 54 ft: nothing reaches the outlet.
+  it("fails where one stops and all that the other gives flows back through it", () => {
+    const open = { otherPumps: [other(CURVE, { checkValve: "no" })] };
+    expect(stateOf(dutyRead(bypass({ deliveryLevel: "654", flow: "500" }, open)), "region", /nothing goes on/)).toBe(
+      "fail",
+    );
+  });
+
   // 3000 gpm of two: total head 42.66 ft (s1-shares-001) against 55.1525 ft of the curve at 1500 gpm (PCHIP of SciPy).
   it("holds the station at the flow asked against total head", () => {
     const own = number(cells, "totalHead") - 24 - number(cells, "commonAtDuty.0.lost");
