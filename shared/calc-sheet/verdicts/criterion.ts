@@ -3,7 +3,7 @@ import { printedUnit, type Quantity, type UnitSetName } from "../../../src/basis
 import type { VerdictState, VerdictSubject } from "../../../src/judgement/verdict.ts";
 import { CRITERIA_COLUMNS } from "../../catalogue/parameters/criteria.ts";
 import { FIELDS, type FieldKey } from "../../duty/fields.ts";
-import { constant, type Expression, ifAtLeast, ifError, ifText, tableOf } from "../expression.ts";
+import { constant, type Expression, ifAtLeast, ifError, ifNumber, ifText, tableOf } from "../expression.ts";
 import { type WorkingItem, working } from "../plan.ts";
 
 type Words = string | Expression;
@@ -47,7 +47,7 @@ export interface LimitFacts {
  * that speaks, which is the nearer of the two.
  */
 export function onlyWhereBroken(found: Expression, least: Expression): Expression {
-  return ifAtLeast(found, least, constant("check"), constant("fail"));
+  return ifNumber(ifError(found, ""), ifAtLeast(found, least, constant("check"), constant("fail")), "fail");
 }
 
 export function limitOf(facts: LimitFacts): Criterion {
