@@ -62,12 +62,17 @@ export function limitOf(facts: LimitFacts): Criterion {
       atBest: foundAtBest === undefined ? shown : ifError(foundAtBest, NO_FIGURE),
       limit: ifError(limit, NO_FIGURE),
       mustBe,
-      broken: typeof broken === "string" ? broken : ifError(broken, "fail"),
+      broken: typeof broken === "string" ? broken : inOneOf(broken, "fail"),
       held: atBest ?? "pass",
       ...(unanswered && { unanswered }),
       ...(cites && { source: citationText(cites) }),
     },
   };
+}
+
+/** A cell that holds one of a few words: never the box that it waits for. */
+function inOneOf(of: Expression, otherwise: VerdictState): Expression {
+  return { ...ifError(of, otherwise), namesBox: false } as Expression;
 }
 
 /** Words that a cell holds, without an error of theirs: one would withhold every judgement. */
@@ -92,7 +97,7 @@ export function onlyWhere(of: Expression, is: string, otherwise: string, { row, 
     row: {
       ...row,
       why: ifError(ifText(of, is, asked, constant(otherwise)), ""),
-      state: ifError(ifText(of, is, constant(""), constant("pass")), "open"),
+      state: inOneOf(ifText(of, is, constant(""), constant("pass")), "open"),
     },
   };
 }
@@ -120,7 +125,7 @@ export function worded(facts: {
 }): Criterion {
   const { of, state, cites, ...words } = facts;
   // A state in a cell that holds an error is no judgement.
-  const shown = typeof state === "string" ? state : ({ ...ifError(state, "open"), namesBox: false } as Expression);
+  const shown = typeof state === "string" ? state : inOneOf(state, "open");
   return { of, row: { ...said(words), state: shown, ...(cites && { source: citationText(cites) }) } };
 }
 

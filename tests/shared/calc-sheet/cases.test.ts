@@ -202,3 +202,10 @@ describe("cases of a duty", () => {
     expect(npsh?.[2]).toContain("hot sump");
   });
 });
+
+describe("verdicts beside a refused box", () => {
+  it("stay verdicts where an end of the range lies within the static head stated", () => {
+    const { duty } = decodeDuty(dutyText({ sourceLevel: "0" }, QUARRY));
+    expect(isRange(workedDuty(duty).worked.cells.get("verdicts") ?? null)).toBe(true);
+  });
+});
