@@ -68,7 +68,7 @@ export function fittingsNamed(text: string, subject = "fitting"): Result<readonl
   return result;
 }
 
-/** Texts kept read, for the same few come again and again; the bounds keep a long session from growing. */
+/** Texts kept read, for the same few come again and again; the bounds keep them from growing without end. */
 const read = new Map<string, readonly CountedFitting[]>();
 const MOST_KEPT = 2000;
 const LONGEST_KEPT = 400;
