@@ -270,6 +270,7 @@ export interface PumpFindings {
   "thermal-flow-not-found": null;
   "rise-by-npsh-not-known": null;
   "specific-heat-of-water": null;
+  "specific-heat-assumed": { taken: "water" | "oil"; withoutSolids: boolean };
   "thermal-below-hydraulic": { hydraulic: Amount };
   "shut-in-heats": null;
   "acceptance-too-few-points": { given: number; least: number };

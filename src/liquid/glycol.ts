@@ -114,6 +114,7 @@ function stateAt(name: string, fit: GlycolFit, strength: number): Liquid["at"] {
       density: surface(fit.density, fit, temperature, strength),
       dynamicViscosity: Math.exp(surface(fit.logViscosity, fit, temperature, strength)) / 1000,
       vapourPressure,
+      waterByMass: 1 - strength,
     };
     return succeed(state, [...checked.findings, ...boilsInTheOpen(name, temperature, vapourPressure)]);
   };

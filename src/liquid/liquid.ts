@@ -8,6 +8,8 @@ export interface LiquidState {
   readonly dynamicViscosity: number;
   /** Absolute, Pa. Missing where a described liquid states none; NPSH methods then refuse. */
   readonly vapourPressure?: number;
+  /** Mass fraction of water in the liquid, between the solids of a slurry. Missing where it is another liquid or nobody knows. */
+  readonly waterByMass?: number;
   /** Of a slurry, whose density is then that of solids and liquid together; viscosity and vapour pressure are the liquid's. */
   readonly solids?: Solids;
 }

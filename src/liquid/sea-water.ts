@@ -50,6 +50,7 @@ function stateAt(name: string, salinity: number): Liquid["at"] {
       density: density(salinity, t),
       dynamicViscosity: dynamicViscosity(salinity, t),
       vapourPressure: saturationPressure(temperature) * vapourPressureRatio(salinity),
+      waterByMass: 1 - salinity,
     };
     return succeed(state, [...checked.findings, ...boilsInTheOpen(name, temperature, state.vapourPressure)]);
   };

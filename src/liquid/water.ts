@@ -36,7 +36,7 @@ function waterState(temperature: number): Result<LiquidState> {
   const vapourPressure = saturationPressure(temperature);
   const density = waterDensity({ temperature, pressure: Math.max(STANDARD_ATMOSPHERE, vapourPressure) });
   const dynamicViscosity = waterViscosity({ temperature, density });
-  return succeed({ density, dynamicViscosity, vapourPressure }, remarks(temperature, vapourPressure));
+  return succeed({ density, dynamicViscosity, vapourPressure, waterByMass: 1 }, remarks(temperature, vapourPressure));
 }
 
 function remarks(temperature: number, vapourPressure: number): readonly Finding[] {

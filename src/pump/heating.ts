@@ -1,15 +1,14 @@
 import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
-import type { Liquid } from "../liquid/liquid.ts";
+import type { Liquid, LiquidState } from "../liquid/liquid.ts";
+import { specificHeatOf } from "../liquid/specific-heat.ts";
 import { brent } from "../numeric/brent.ts";
 import { valueAt } from "../numeric/pchip.ts";
 import { withPlacesBetween } from "../numeric/places-between.ts";
 import { bestPointOf, headOf, shaftPowerAtFlow } from "./pump-reading.ts";
 import type { RunningPump } from "./running-pump.ts";
 
-/** Specific heat of water at 20 °C, J/(kg·K): IAPWS-IF97 gives 4184. */
-export const WATER_SPECIFIC_HEAT = 4184;
 /** Of cast iron, J/(kg·K); handbooks give 420 to 540. */
 const IRON_SPECIFIC_HEAT = 460;
 /** Rise allowed in one pass where nobody states another, K (15 °F). Common practice. */
@@ -27,10 +26,13 @@ export interface ThermalMinimumFlowInput {
   readonly pump: RunningPump;
   /** Rise allowed in one pass, K; 8 K where left out. */
   readonly allowedRise: number | null;
-  /** Of the liquid, J/(kg·K); that of water where left out. */
+  readonly liquid: Liquid;
+  /** K */
+  readonly temperature: number;
+  /** J/(kg·K); by `specificHeatOf` where left out. */
   readonly specificHeat: number | null;
-  /** Where NPSH is to limit the rise: what there is at the pump, m, and the liquid. */
-  readonly suction?: { readonly npshAvailable: number; readonly liquid: Liquid; readonly temperature: number };
+  /** What there is at the pump, m, where NPSH is to limit the rise. */
+  readonly npshAvailable: number | null;
 }
 
 export interface ThermalMinimumFlow {
@@ -81,17 +83,25 @@ export function temperatureRise(pump: RunningPump, flow: number, specificHeat: n
  * Formula: ΔT(Q) is the rise allowed, p_v(T + ΔT) − p_v(T) ≤ ρ g (NPSHA − NPSHR), by Brent
  * Fails: out-of-range inputs; curve-column-missing (efficiency); thermal-flow-not-found, too warm up to best efficiency; as
  * the liquid at its temperature.
- * Warns: rise-by-npsh-not-known, a liquid whose vapour pressure is one figure; specific-heat-of-water (assumed).
+ * Warns: rise-by-npsh-not-known, a liquid whose vapour pressure is one figure; as `specificHeatOf`.
  * Source: Karassik and others, Pump Handbook, temperature rise and minimum flow.
  */
 export function thermalMinimumFlow(input: ThermalMinimumFlowInput): Result<ThermalMinimumFlow> {
-  const { pump, suction, allowedRise: stated, specificHeat: heat } = input;
-  const limit = stated ?? USUAL_RISE;
-  const specificHeat = heat ?? WATER_SPECIFIC_HEAT;
-  const npshAvailable = suction?.npshAvailable ?? 0;
-  const checked = checkInputs(thermalMinimumFlowMethod, { allowedRise: limit, specificHeat, npshAvailable });
+  const state = input.liquid.at(input.temperature);
+  return andThen(state, (liquid) => coolEnough(input, liquid));
+}
+
+function coolEnough(input: ThermalMinimumFlowInput, state: LiquidState): Result<ThermalMinimumFlow> {
+  const { pump, npshAvailable, allowedRise } = input;
+  const limit = allowedRise ?? USUAL_RISE;
+  const { specificHeat, findings } = specificHeatOf(state, input.specificHeat);
+  const checked = checkInputs(thermalMinimumFlowMethod, {
+    allowedRise: limit,
+    specificHeat,
+    npshAvailable: npshAvailable ?? 0,
+  });
   if (!checked.ok) return checked;
-  return andThen(suction === undefined ? succeed(undefined) : riseByNpsh(suction), (byNpsh) =>
+  return andThen(npshAvailable === null ? succeed(undefined) : riseByNpsh(input, state, npshAvailable), (byNpsh) =>
     andThen(bestPointOf(pump), (best) => {
       const allowedAt = (flow: number): number =>
         byNpsh === undefined ? limit : Math.min(limit, byNpsh(requiredNear(pump, flow)));
@@ -101,7 +111,7 @@ export function thermalMinimumFlow(input: ThermalMinimumFlowInput): Result<Therm
       };
       const over = (flow: number): number => riseAt(flow) - allowedAt(flow);
       const riseAtBest = riseAt(best.flow);
-      const said = [...checked.findings, ...heatRemarks(heat)];
+      const said = [...checked.findings, ...findings];
       const flow = firstCool(pump, best.flow, over);
       if (flow === undefined) return fail([tooWarm(riseAtBest, allowedAt(best.flow))]);
       const allowedRise = allowedAt(flow);
@@ -122,12 +132,6 @@ function firstCool(pump: RunningPump, bestFlow: number, over: (flow: number) => 
   return cool < 1 ? undefined : brent(over, places[cool - 1] as number, places[cool] as number);
 }
 
-function heatRemarks(specificHeat: number | null): readonly Finding[] {
-  if (specificHeat !== null) return [];
-  const found = amount("specificHeat", WATER_SPECIFIC_HEAT);
-  return [{ code: "specific-heat-of-water", kind: "assumed", subject: "specific heat", found }];
-}
-
 function tooWarm(rise: number, most: number): Finding {
   const found = amount("temperatureDifference", rise);
   const limit = { quantity: "temperatureDifference", value: most, side: "at most" } as const;
@@ -146,25 +150,23 @@ function requiredNear({ curve, speedRatio, npshRequiredFactor }: RunningPump, fl
 const WARMEST = 150;
 
 /** Rise that NPSH allows over what the pump requires, m to K; undefined where the liquid does not say. */
-function riseByNpsh({
-  npshAvailable,
-  liquid,
-  temperature,
-}: NonNullable<ThermalMinimumFlowInput["suction"]>): Result<((required: number) => number) | undefined> {
-  return andThen(liquid.at(temperature), ({ density, vapourPressure }) => {
-    const pressureAt = (rise: number): number | undefined => {
-      const state = liquid.at(temperature + rise);
-      return state.ok ? state.value.vapourPressure : undefined;
-    };
-    const warmer = pressureAt(1);
-    if (vapourPressure === undefined || warmer === undefined || !(warmer > vapourPressure)) {
-      return succeed(undefined, [{ code: "rise-by-npsh-not-known", kind: "check", subject: "liquid" }]);
-    }
-    return succeed((required) => {
-      const most = vapourPressure + density * STANDARD_GRAVITY * (npshAvailable - required);
-      if (most <= vapourPressure) return 0;
-      return brent((rise) => (pressureAt(rise) ?? Number.MAX_VALUE) - most, 0, WARMEST, 1e-9) ?? WARMEST;
-    });
+function riseByNpsh(
+  { liquid, temperature }: ThermalMinimumFlowInput,
+  { density, vapourPressure }: LiquidState,
+  npshAvailable: number,
+): Result<((required: number) => number) | undefined> {
+  const pressureAt = (rise: number): number | undefined => {
+    const state = liquid.at(temperature + rise);
+    return state.ok ? state.value.vapourPressure : undefined;
+  };
+  const warmer = pressureAt(1);
+  if (vapourPressure === undefined || warmer === undefined || !(warmer > vapourPressure)) {
+    return succeed(undefined, [{ code: "rise-by-npsh-not-known", kind: "check", subject: "liquid" }]);
+  }
+  return succeed((required) => {
+    const most = vapourPressure + density * STANDARD_GRAVITY * (npshAvailable - required);
+    if (most <= vapourPressure) return 0;
+    return brent((rise) => (pressureAt(rise) ?? Number.MAX_VALUE) - most, 0, WARMEST, 1e-9) ?? WARMEST;
   });
 }
 
@@ -175,9 +177,9 @@ export interface ShutoffHeatingInput {
   readonly liquidVolume: number;
   /** Of the casing and impeller, kg. */
   readonly metalMass: number;
+  /** J/(kg·K); by `specificHeatOf` where left out. */
   readonly specificHeat: number | null;
-  /** kg/m³ */
-  readonly density: number;
+  readonly liquid: LiquidState;
 }
 
 export const shutoffHeatingMethod = {
@@ -187,9 +189,8 @@ export const shutoffHeatingMethod = {
     liquidVolume: { name: "liquid volume", quantity: "volume", above: 0, atMost: 1000 },
     metalMass: { name: "metal mass", quantity: "mass", atLeast: 0, atMost: 1e6 },
     specificHeat: SPECIFIC_HEAT,
-    density: { name: "density", symbol: "ρ", quantity: "density", above: 0 },
   },
-} as const satisfies Method<keyof ShutoffHeatingInput>;
+} as const satisfies Method<Exclude<keyof ShutoffHeatingInput, "liquid">>;
 
 const SHUT_IN_PRACTICE = {
   source: "practice",
@@ -200,18 +201,18 @@ const SHUT_IN_PRACTICE = {
  * Rate at which a pump shut in warms, K/s.
  * Formula: dT/dt = P₀/(m_w c_w + m_metal c_metal)
  * Fails: out-of-range inputs.
- * Warns: shut-in-heats (safety); specific-heat-of-water (assumed).
+ * Warns: shut-in-heats (safety); as `specificHeatOf`.
  * Source: conservation of energy; iron 460 J/(kg·K).
  */
 export function shutoffHeating(input: ShutoffHeatingInput): Result<number> {
-  const specificHeat = input.specificHeat ?? WATER_SPECIFIC_HEAT;
-  return andThen(checkInputs(shutoffHeatingMethod, { ...input, specificHeat }), () => {
-    const { shaftPower, liquidVolume, metalMass, density } = input;
-    const rate = shaftPower / (liquidVolume * density * specificHeat + metalMass * IRON_SPECIFIC_HEAT);
+  const { shaftPower, liquidVolume, metalMass, liquid } = input;
+  const { specificHeat, findings } = specificHeatOf(liquid, input.specificHeat);
+  return andThen(checkInputs(shutoffHeatingMethod, { shaftPower, liquidVolume, metalMass, specificHeat }), () => {
+    const rate = shaftPower / (liquidVolume * liquid.density * specificHeat + metalMass * IRON_SPECIFIC_HEAT);
     const found = amount("temperatureDifference", 60 * rate);
     return succeed(rate, [
       { code: "shut-in-heats", kind: "safety", subject: "pump", found, cites: SHUT_IN_PRACTICE },
-      ...heatRemarks(input.specificHeat),
+      ...findings,
     ]);
   });
 }

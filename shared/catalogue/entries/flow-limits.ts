@@ -110,19 +110,25 @@ export const NPSHLIMITFLOW = defineEntry({
     ),
 });
 
+const HEAT_IN_WORDS =
+  "Without a stated specific heat that of the water in the liquid is taken, by its share of the mass: all of water and sewage, less of sea water, brine, glycol and slurries. A liquid known by its figures alone, or no water, takes 1.884 kJ/(kg·K), 0.45 Btu/(lb·°F), of petroleum oils, which is on the safe side; a note says which, and a figure stated replaces it.";
+
 const specificHeat = quantity("specificHeat", {
   about: "Specific heat of the liquid",
   example: '1, or "4.18 kJ/(kg·K)"',
   range: "above 0",
-  whenLeftOut: { value: null, shown: "that of water, 1.00 Btu/(lb·°F) or 4.184 kJ/(kg·K)" },
+  whenLeftOut: {
+    value: null,
+    shown:
+      "that of the water in it, 1.00 Btu/(lb·°F) or 4.184 kJ/(kg·K) of all water; where that is not known, 0.45 or 1.884",
+  },
 });
 
 export const MINTHERMALFLOW = defineEntry({
   id: "MINTHERMALFLOW",
   group: "Pump",
   summary: "Flow below which the liquid warms in the pump by more than allowed",
-  method:
-    "ΔT = (P − ρ g Q H)/(ρ Q c_p) by the power curve where it is given, which stays finite at no flow, or g H (1/η − 1)/c_p by efficiency. Where NPSH available is given, the liquid warms no further than leaves it as much as NPSHR: the rise of its vapour pressure is held against the NPSH in hand, NPSHR below its first flow being that of the first. The hydraulic minimum beside it is the maker's to state: without one 30 % of best efficiency flow, below which continuous running is doubted (house choice); it is nearly always the greater, and the greater governs.",
+  method: `ΔT = (P − ρ g Q H)/(ρ Q c_p) by the power curve where it is given, which stays finite at no flow, or g H (1/η − 1)/c_p by efficiency. Where NPSH available is given, the liquid warms no further than leaves it as much as NPSHR: the rise of its vapour pressure is held against the NPSH in hand, NPSHR below its first flow being that of the first. The hydraulic minimum beside it is the maker's to state: without one 30 % of best efficiency flow, below which continuous running is doubted (house choice); it is nearly always the greater, and the greater governs. ${HEAT_IN_WORDS}`,
   cites: thermalMinimumFlowMethod.cites,
   parameters: {
     curve,
@@ -189,7 +195,9 @@ export const MINTHERMALFLOW = defineEntry({
             pump,
             allowedRise,
             specificHeat,
-            ...(NPSHA !== null && { suction: { npshAvailable: NPSHA, liquid, temperature } }),
+            liquid,
+            temperature,
+            npshAvailable: NPSHA,
           }),
           (found) => {
             const hydraulic = leastFlows().doubted * best.flow;
@@ -213,8 +221,7 @@ export const SHUTOFFHEATING = defineEntry({
   id: "SHUTOFFHEATING",
   group: "Pump",
   summary: "How fast a pump that runs against a closed valve warms, a minute",
-  method:
-    "dT/dt = P₀/(m c_p + m_metal c_metal), iron 0.46 kJ/(kg·K); nothing is lost to the air. Power at shutoff is that of the curve at zero flow (PUMPPOWER). A pump shut in boils its liquid and may burst: it is not run so.",
+  method: `dT/dt = P₀/(m c_p + m_metal c_metal), iron 0.46 kJ/(kg·K); nothing is lost to the air. ${HEAT_IN_WORDS} Power at shutoff is that of the curve at zero flow (PUMPPOWER). A pump shut in boils its liquid and may burst: it is not run so.`,
   cites: shutoffHeatingMethod.cites,
   parameters: {
     shutoffPower: quantity("power", { about: "Shaft power at zero flow", range: "above 0" }),
@@ -238,7 +245,7 @@ export const SHUTOFFHEATING = defineEntry({
     },
   ],
   run: ({ shutoffPower: shaftPower, liquid, temperature, ...rest }) =>
-    andThen(liquid.at(temperature), ({ density }) =>
-      andThen(shutoffHeating({ ...rest, shaftPower, density }), (rate) => succeed(60 * rate)),
+    andThen(liquid.at(temperature), (state) =>
+      andThen(shutoffHeating({ ...rest, shaftPower, liquid: state }), (rate) => succeed(60 * rate)),
     ),
 });

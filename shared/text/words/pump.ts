@@ -140,6 +140,8 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
   "rise-by-npsh-not-known": () =>
     "the vapour pressure of the liquid is one figure for all temperatures, so the rise that NPSH allows is not known: the stated rise alone counts",
   "specific-heat-of-water": (f, say) => `no specific heat is stated; that of water, ${say.amount(f.found)}, is taken`,
+  "specific-heat-assumed": (f, say) =>
+    `no specific heat is stated; ${say.amount(f.found)} is taken, ${HEAT_TAKEN[f.facts.taken]}${f.facts.withoutSolids ? ", its solids counted for nothing" : ""}: a liquid that holds more heat warms more slowly; state its own where it is known`,
   "thermal-below-hydraulic": (f, say) =>
     `heating allows ${say.amount(f.found)}, but the flow in the pump itself does not: no maker's minimum is stated, and below ${say.amount(f.facts.hydraulic)} continuous running is doubted`,
   "shut-in-heats": (f, say) =>
@@ -155,6 +157,11 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
   "acceptance-power-too-small": (f, say) =>
     `the wider tolerances are for shaft powers from ${say.amount(f.facts.least)} to ${say.amount(f.facts.most)}; ${say.amount(f.found)} was given`,
 };
+
+const HEAT_TAKEN = {
+  water: "that of the water in the liquid alone",
+  oil: "that of petroleum oil, for the liquid is not known to be water",
+} as const;
 
 /** "200 US gpm, 450 US gpm and 520 US gpm" */
 function crossingFlows({ facts }: Finding<"several-operating-points">, say: Say): string {

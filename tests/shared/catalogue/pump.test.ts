@@ -356,3 +356,28 @@ describe("VISCOUSCURVE", () => {
     expect(shutoff).toEqual([0, 140, 0, "", ""]);
   });
 });
+
+describe("heating by the specific heat of the liquid", () => {
+  // 20 kW of losses at every flow: 20 kW/(998.2 kg/m³ · c_p · 1 K), c_p of water 4184 J/(kg·K), of oil 1884.
+  const LOSSES: Rows = [
+    ["flow", "head", "power"],
+    [0, 100, 20],
+    [5, 100, 24.894499015],
+    [10, 100, 29.78899803],
+    [20, 100, 39.57799606],
+    [40, 90, 55.240392908],
+  ];
+  const leastFlow = (liquid: string, specificHeat: string | null = null) =>
+    (
+      cell("MINTHERMALFLOW", LOSSES, "1 K difference", null, liquid, null, specificHeat, null, null, "SI") as Rows
+    )[1]?.[0];
+
+  it("takes that of oil for diesel, which is warm sooner, unless one is stated", () => {
+    expect(leastFlow("sewage")).toBeCloseTo(4.789, 2);
+    expect(leastFlow("diesel")).toBeCloseTo(10.635, 2);
+    expect(leastFlow("diesel", "4.184 kJ/(kg·K)")).toBeCloseTo(4.789, 2);
+    expect(remarks("SHUTOFFHEATING", 30, 60, 300, "diesel", null, null, "SI")).toContain(
+      "assumed specific-heat-assumed",
+    );
+  });
+});
