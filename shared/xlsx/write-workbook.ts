@@ -1,17 +1,16 @@
 import { validSheetName } from "../ports/sheet-name.ts";
 import type { SheetSpec } from "../ports/sheet-spec.ts";
-import { chartPart } from "./write/chart.ts";
 import { definedNames } from "./write/defined-names.ts";
-import { drawingPart } from "./write/drawing.ts";
 import { listSheet } from "./write/drop-downs.ts";
 import { type FileCell, type FileForm, fileCells } from "./write/file-cells.ts";
-import { SPILL_PART, THEME_PART } from "./write/fixed-parts.ts";
+import { SPILL_MARK, SPILL_PART, THEME_PART } from "./write/fixed-parts.ts";
+import { freePaths } from "./write/free-paths.ts";
 import { type Part, packageOf } from "./write/package.ts";
 import { propertyParts, type WorkbookProperties } from "./write/properties.ts";
 import { MAIN, RELATIONSHIPS } from "./write/schemas.ts";
 import { sharedStrings } from "./write/shared-strings.ts";
-import { sheetPart } from "./write/sheet.ts";
 import { styleTable } from "./write/styles.ts";
+import { worksheetParts } from "./write/worksheet-parts.ts";
 import { attributes, DECLARATION } from "./xml-text.ts";
 
 export interface WorkbookSpec {
@@ -40,29 +39,8 @@ export function writeWorkbook({ sheets, properties = {}, form }: WorkbookSpec): 
   const all = lists.spec === undefined ? sheets : [...sheets, lists.spec];
   const inFile = all.map((spec) => ({ spec, cells: fileCells(spec, form) }));
   const cells = inFile.flatMap((sheet) => [...sheet.cells.values()]);
-
-  let charts = 0;
-  let drawings = 0;
-  const worksheets = inFile.map(({ spec, cells: own }, i): Part => {
-    const chartParts = (spec.charts ?? []).map((chart): Part => {
-      charts += 1;
-      const text = chartPart(chart, { sheet: spec.name, cells: own });
-      return { path: `xl/charts/chart${charts}.xml`, type: "chart", text };
-    });
-    if (chartParts.length > 0) drawings += 1;
-    const drawing: Part = {
-      path: `xl/drawings/drawing${drawings}.xml`,
-      type: "drawing",
-      text: drawingPart(spec.charts ?? []),
-      pointsTo: chartParts,
-    };
-    return {
-      path: `xl/worksheets/sheet${i + 1}.xml`,
-      type: "worksheet",
-      text: sheetPart(spec, own, { styles, strings, lists }, i === 0),
-      pointsTo: chartParts.length > 0 ? [drawing] : [],
-    };
-  });
+  const tables = { styles, lists, texts: strings.texts, spillMark: SPILL_MARK };
+  const worksheets = worksheetParts(inFile, tables, freePaths(), 0);
   const workbook: Part = {
     path: "xl/workbook.xml",
     type: "workbook",

@@ -3,17 +3,25 @@ import { addressOf } from "../../ports/a1.ts";
 import type { SheetSpec } from "../../ports/sheet-spec.ts";
 import { attributes, cellText, xmlText } from "../xml-text.ts";
 import type { FileCell } from "./file-cells.ts";
-import type { SharedStrings } from "./shared-strings.ts";
 import type { StyleTable } from "./styles.ts";
 
+/** How a cell holds a text that is not a formula's answer: by number in a list of texts, or in itself. */
+export type CellTexts = (text: string) => { readonly type: "s" | "inlineStr"; readonly content: string };
+
 const LONGEST_FORMULA = 8192;
+
+export interface CellTables {
+  readonly styles: StyleTable;
+  readonly texts: CellTexts;
+  /** What a cell carries whose formula may fill further cells: its number in the file's metadata. */
+  readonly spillMark: number;
+}
 
 /** Rows of the sheet with their cells, in order. */
 export function sheetData(
   { name, styles, rowHeights = {} }: SheetSpec,
   cells: ReadonlyMap<string, FileCell>,
-  styleTable: StyleTable,
-  strings: SharedStrings,
+  tables: CellTables,
 ): string {
   const rows = new Map<number, FileCell[]>(Object.keys(rowHeights).map((row) => [Number(row) - 1, []]));
   for (const cell of cells.values()) {
@@ -24,7 +32,7 @@ export function sheetData(
   const styleOf = (cell: FileCell): number => {
     const style = cell.style === undefined ? undefined : styles[cell.style];
     if (cell.style !== undefined && style === undefined) throw new Error(`${name}: there is no style ${cell.style}`);
-    return styleTable.ofCell(style, cell.formula === undefined && cell.spilled !== true && readsAsElse(cell.value));
+    return tables.styles.ofCell(style, cell.formula === undefined && cell.spilled !== true && readsAsElse(cell.value));
   };
   const lines = [...rows.entries()]
     .sort(([a], [b]) => a - b)
@@ -33,43 +41,48 @@ export function sheetData(
       const facts = attributes({ r: row + 1, ht: height, customHeight: height !== undefined });
       const elements = inRow
         .sort((a, b) => a.column - b.column)
-        .map((cell) => cellElement(cell, styleOf(cell), strings));
+        .map((cell) => cellElement(cell, styleOf(cell), tables));
       return `<row${facts}>${elements.join("")}</row>`;
     });
   return `<sheetData>${lines.join("")}</sheetData>`;
 }
 
-function cellElement(cell: FileCell, style: number, strings: SharedStrings): string {
-  const { formula, fills, value } = cell;
+function cellElement(cell: FileCell, style: number, { texts, spillMark }: CellTables): string {
+  const { formula, fills } = cell;
   const at = addressOf(cell.row, cell.column);
-  const shared = formula === undefined && cell.spilled !== true && typeof value === "string";
-  const content =
-    formula === undefined && (value === "" || value === null || value === undefined)
-      ? { type: undefined, text: undefined }
-      : shared
-        ? { type: "s", text: String(strings.numberOf(value)) }
-        : contentOf(value);
+  const { type, content } = contentOf(cell, texts);
   if (formula !== undefined && formula.length > LONGEST_FORMULA)
     throw new Error(`${at}: a formula has at most ${LONGEST_FORMULA} characters, this one has ${formula.length}`);
-  const facts = attributes({ r: at, s: style || undefined, t: content.type, cm: fills === undefined ? undefined : 1 });
+  const facts = attributes({ r: at, s: style || undefined, t: type, cm: fills === undefined ? undefined : spillMark });
   const f =
     formula === undefined
       ? ""
       : `<f${attributes(fills === undefined ? {} : { t: "array", ref: fills })}>${xmlText(formula)}</f>`;
-  const v = content.text === undefined ? "" : `<v>${content.text}</v>`;
-  return f === "" && v === "" ? `<c${facts}/>` : `<c${facts}>${f}${v}</c>`;
+  return f === "" && content === "" ? `<c${facts}/>` : `<c${facts}>${f}${content}</c>`;
 }
 
-function contentOf(value: Cell | undefined): { readonly type: string | undefined; readonly text: string | undefined } {
-  if (value === undefined || value === null) return { type: undefined, text: undefined };
-  if (isCellError(value)) return { type: "e", text: xmlText(value.error) };
+interface CellContent {
+  readonly type: string | undefined;
+  readonly content: string;
+}
+
+function contentOf({ formula, spilled, value }: FileCell, texts: CellTexts): CellContent {
+  if (formula === undefined && value === "") return answerContent(null);
+  const isText = formula === undefined && spilled !== true && typeof value === "string";
+  return isText ? texts(value) : answerContent(value);
+}
+
+/** What a formula answered, as its cell holds it. */
+export function answerContent(value: Cell | undefined): CellContent {
+  if (value === undefined || value === null) return { type: undefined, content: "" };
+  if (isCellError(value)) return { type: "e", content: `<v>${xmlText(value.error)}</v>` };
   switch (typeof value) {
     case "boolean":
-      return { type: "b", text: value ? "1" : "0" };
+      return { type: "b", content: `<v>${value ? "1" : "0"}</v>` };
     case "number":
-      return { type: undefined, text: String(value) };
+      return { type: undefined, content: `<v>${value}</v>` };
     default:
-      return { type: "str", text: cellText(value) };
+      return { type: "str", content: `<v>${cellText(value)}</v>` };
   }
 }
 

@@ -2,7 +2,10 @@ import { DECLARATION } from "../xml-text.ts";
 import type { Part } from "./package.ts";
 import { DRAWING, MAIN } from "./schemas.ts";
 
-/** Says of a cell that its formula may fill further cells: what cm="1" points to. */
+/** The number by which a cell points to the one entry of SPILL_PART. */
+export const SPILL_MARK = 1;
+
+/** Says of a cell that its formula may fill further cells. */
 export const SPILL_PART: Part = {
   path: "xl/metadata.xml",
   type: "sheetMetadata",

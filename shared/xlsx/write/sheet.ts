@@ -3,16 +3,13 @@ import type { PrintSpec, RuleSpec, SheetSpec } from "../../ports/sheet-spec.ts";
 import { COLUMN_MARGIN } from "../format-facts.ts";
 import { callsAddIn, encodeFormula } from "../formula-text.ts";
 import { attributes, DECLARATION, xmlText } from "../xml-text.ts";
-import { sheetData } from "./cell-elements.ts";
+import { type CellTables, sheetData } from "./cell-elements.ts";
 import { dataValidations, type ListSheet } from "./drop-downs.ts";
 import type { FileCell } from "./file-cells.ts";
 import { MAIN, RELATIONSHIPS } from "./schemas.ts";
-import type { SharedStrings } from "./shared-strings.ts";
 import type { StyleTable } from "./styles.ts";
 
-export interface SheetTables {
-  readonly styles: StyleTable;
-  readonly strings: SharedStrings;
+export interface SheetTables extends CellTables {
   readonly lists: ListSheet;
 }
 
@@ -23,7 +20,7 @@ const LONGEST_HEADER = 255;
 export function sheetPart(
   spec: SheetSpec,
   cells: ReadonlyMap<string, FileCell>,
-  { styles, strings, lists }: SheetTables,
+  tables: SheetTables,
   shown: boolean,
 ): string {
   return [
@@ -33,10 +30,10 @@ export function sheetPart(
     view(spec, shown),
     '<sheetFormatPr defaultRowHeight="12.75"/>',
     columns(spec.columns),
-    sheetData(spec, cells, styles, strings),
+    sheetData(spec, cells, tables),
     merges(spec.merges ?? []),
-    rules(spec.rules ?? [], styles),
-    dataValidations(spec.lists ?? [], lists),
+    rules(spec.rules ?? [], tables.styles),
+    dataValidations(spec.lists ?? [], tables.lists),
     '<pageMargins left="0.7" right="0.7" top="0.75" bottom="0.75" header="0.3" footer="0.3"/>',
     spec.print === undefined ? "" : printed(spec.print),
     (spec.charts ?? []).length === 0 ? "" : '<drawing r:id="rId1"/>',
