@@ -4,9 +4,10 @@ import { decodeField, type Keep } from "./decode-field.ts";
 import { decodeLine, holdClimbs } from "./decode-line.ts";
 import { decodeOtherPumps, decodePump, isBlankPump } from "./decode-pump.ts";
 import { type Duty, type DutySegment, type FieldState, pumpsSideBySide } from "./duty.ts";
-import { type DutyText, type LineKey, placeKey } from "./duty-text.ts";
+import { type DutyText, type LineKey, LOGO_PLACE, placeKey } from "./duty-text.ts";
 import { FIELD_KEYS, FIELDS, type FieldKey, type FieldValues } from "./fields.ts";
 import { lineQuestions } from "./line-questions.ts";
+import { readLogo } from "./logo.ts";
 import { RULES } from "./rules.ts";
 import { overSurface } from "./surface-pressure.ts";
 
@@ -56,6 +57,8 @@ export function decodeDuty(typed: DutyText): Decoded {
     otherPumps: others ?? [],
     furtherPumps,
     pumpState,
+    logo: typed.logo === undefined ? undefined : keep(LOGO_PLACE, readLogo(typed.logo)),
+    revisions: (typed.revisions ?? []).filter((row) => Object.values(row).some((text) => text.trim() !== "")),
   };
   const pipes = [...suctionLine, ...dischargeLine].flatMap(({ segment }) => segment?.pipe ?? []);
   const duty: Duty = { ...base, cases: decodeCases(typed.cases ?? [], base, pipes, keep) };

@@ -67,6 +67,18 @@ export interface CaseText {
   readonly fields: Readonly<Partial<Record<CaseFieldKey, string>>>;
 }
 
+/** A row of the revision history as typed. */
+export interface RevisionText {
+  readonly revision: string;
+  readonly date: string;
+  readonly by: string;
+  /** What changed. */
+  readonly change: string;
+}
+
+/** As many revisions as a duty lists. House choice. */
+export const MOST_REVISIONS = 20;
+
 /** As many cases as a duty takes: what fits beside one another on a sheet. House choice. */
 export const MOST_CASES = 12;
 
@@ -83,6 +95,10 @@ export interface DutyText {
   /** In the order in which they start after it, or in the order of flow. */
   readonly otherPumps?: readonly OtherPumpText[];
   readonly cases?: readonly CaseText[];
+  /** The firm's picture: a PNG or JPEG file in base64. */
+  readonly logo?: string;
+  /** The revision history, the oldest first. */
+  readonly revisions?: readonly RevisionText[];
 }
 
 export type LineKey = "suctionLine" | "dischargeLine";
@@ -96,7 +112,7 @@ export type OwnKey = Exclude<keyof OtherPumpText, keyof PumpText>;
 /** The boxes of a case. */
 export type CaseBox = "name" | "hours" | CaseFieldKey;
 
-/** Names one box of the pane: a field, a cell of a line row, a box of a pump or a cell of its curve, a box of a case; `other` of a further pump. */
+/** Names one box of the pane: a field, a cell of a line row, a box of a pump or a cell of its curve, a box of a case or of a row of the revision history; `other` of a further pump. */
 export type Place =
   | { readonly field: FieldKey }
   | { readonly line: LineKey; readonly row: number; readonly column: keyof SegmentText }
@@ -108,7 +124,11 @@ export type Place =
       readonly other?: number | undefined;
     }
   | { readonly own: OwnKey; readonly other: number }
-  | { readonly case: number; readonly box: CaseBox };
+  | { readonly case: number; readonly box: CaseBox }
+  | { readonly issue: number; readonly box: keyof RevisionText };
+
+/** Where stands what concerns the logo. */
+export const LOGO_PLACE = "logo";
 
 /** Where stands what concerns the curve of a pump as a whole, not one cell of it. */
 export function curvePlace(other?: number): string {
@@ -124,6 +144,7 @@ export function placeKey(place: Place): string {
   if ("field" in place) return place.field;
   if ("line" in place) return `${place.line}.${place.row}.${place.column}`;
   if ("case" in place) return `cases.${place.case}.${place.box}`;
+  if ("issue" in place) return `revisions.${place.issue}.${place.box}`;
   if ("own" in place) return `${pumpPlace(place.other)}.${place.own}`;
   if (place.pump !== "points") return `${pumpPlace(place.other)}.${place.pump}`;
   return `${curvePlace(place.other)}.${place.row}.${place.column}`;
@@ -143,6 +164,8 @@ export const EMPTY_SEGMENT: SegmentText = { pipe: "", length: "", fittings: "" }
 export const EMPTY_CURVE_POINT: CurvePointText = { flow: "", head: "", efficiency: "", npshRequired: "" };
 
 export const EMPTY_CASE: CaseText = { name: "", hours: "", fields: {} };
+
+export const EMPTY_REVISION: RevisionText = { revision: "", date: "", by: "", change: "" };
 
 export const EMPTY_PUMP: PumpText = {
   name: "",

@@ -2,8 +2,9 @@ import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
 import type { LineSegment } from "../../src/pipework/line.ts";
 import type { PumpCurve } from "../../src/pump/pump-curve.ts";
-import type { CaseFieldKey, CaseText, OtherPumpText, PumpText, SegmentText } from "./duty-text.ts";
+import type { CaseFieldKey, CaseText, OtherPumpText, PumpText, RevisionText, SegmentText } from "./duty-text.ts";
 import type { FieldKey, FieldValues } from "./fields.ts";
+import type { Logo } from "./logo.ts";
 
 /** A row of a line: what was typed, and what it means. */
 export interface DutySegment {
@@ -84,6 +85,10 @@ export interface Duty extends FieldValues {
   readonly furtherPumps: number;
   readonly pumpState: Exclude<FieldState, "assumed">;
   readonly cases: readonly DutyCase[];
+  /** Undefined where there is none, or none that can be used. */
+  readonly logo: Logo | undefined;
+  /** The revision history without its blank rows, the oldest first. */
+  readonly revisions: readonly RevisionText[];
 }
 
 /** How many pumps share the flow; one where they stand in series, or where nobody can read how many there are. */

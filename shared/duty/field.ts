@@ -35,6 +35,8 @@ export interface Field<T = unknown> extends Options {
   readonly inUnitSet?: InUnitSet;
   /** Known names to choose from; what else may be typed, the help says. */
   readonly choices?: readonly string[];
+  /** A text of several lines. */
+  readonly isLong?: true;
   /** What a blank box stands for, in the engine's unit or as it would be typed; the sheet says it was assumed. */
   readonly whenBlank?: number | string;
   /** Reads what is typed, which is not blank; findings call it by the subject. */
@@ -117,8 +119,13 @@ export function named(read: Reader<unknown>, options: NameOptions): Field<string
   return meant((text, subject, unitSet) => andThen(read(text, subject, unitSet), () => succeed(text)), options);
 }
 
-/** Any text. */
-export function text(options: Options): Field<string> {
+interface TextOptions extends Options {
+  readonly choices?: readonly string[];
+  readonly isLong?: true;
+}
+
+/** Any text; `choices` are offered, and any other words do as well. */
+export function text(options: TextOptions): Field<string> {
   return { ...options, kind: "text", read: (typed) => succeed(typed) };
 }
 

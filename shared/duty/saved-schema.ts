@@ -43,6 +43,7 @@ const otherPump = v.object({
   flangeClass: v.string(),
 });
 const dutyCase = v.object({ name: v.string(), hours: v.string(), fields: v.record(v.string(), v.string()) });
+const revision = v.object({ revision: v.string(), date: v.string(), by: v.string(), change: v.string() });
 
 export const savedDuty = v.object({
   unitSet: v.picklist(UNIT_SET_NAMES),
@@ -53,6 +54,8 @@ export const savedDuty = v.object({
   pump: v.exactOptional(pump),
   otherPumps: v.exactOptional(v.array(otherPump)),
   cases: v.exactOptional(v.array(dutyCase)),
+  logo: v.exactOptional(v.string()),
+  revisions: v.exactOptional(v.array(revision)),
 });
 
 /** Of version 1 the number of pumps belonged to the chosen pump. */

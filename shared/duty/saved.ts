@@ -46,6 +46,8 @@ function dutyOf({
   pump: chosen,
   otherPumps,
   cases,
+  logo,
+  revisions,
 }: SavedDuty): Result<DutyText> {
   const known = (from: Readonly<Record<string, string>>): Partial<Record<FieldKey, string>> =>
     Object.fromEntries(FIELD_KEYS.filter((key) => from[key] !== undefined).map((key) => [key, from[key] as string]));
@@ -58,6 +60,8 @@ function dutyOf({
     ...(chosen === undefined ? {} : { pump: chosen }),
     ...(otherPumps === undefined ? {} : { otherPumps }),
     ...(cases && { cases: cases.map((one) => ({ ...one, fields: ofCase(one.fields) })) }),
+    ...(logo !== undefined && { logo }),
+    ...(revisions && { revisions }),
   };
   const unknown = [
     ...unknownAmong({ ...basis, ...fields }, "field", FIELD_KEYS),

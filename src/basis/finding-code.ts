@@ -36,6 +36,7 @@ export interface InputFindings {
   "beyond-computation": null;
   "duty-unreadable": { reason: string };
   "field-not-known": null;
+  "logo-refused": { reason: string };
 }
 
 /** Liquids and the site. */

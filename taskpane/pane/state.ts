@@ -18,6 +18,7 @@ import {
 import type { FieldKey } from "../../shared/duty/fields.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import { convertNumbers, numbersThatDiffer } from "./convert-numbers.ts";
+import { type JobEvent, jobChange, withRevisions } from "./job-events.ts";
 import { NO_OFFERS, nextOffers, type Offers, type OffersEvent } from "./pump/offers.ts";
 import { otherPumpsChange, type PumpEvent, pumpChange } from "./pump/pump-events.ts";
 
@@ -74,6 +75,7 @@ export interface PaneState {
 export type PaneEvent =
   | PumpEvent
   | OffersEvent
+  | JobEvent
   | { readonly type: "typed"; readonly place: Place; readonly text: string; readonly caret?: number }
   | { readonly type: "name-chosen"; readonly place: Place; readonly text: string }
   | { readonly type: "basis-typed"; readonly field: FieldKey; readonly text: string }
@@ -223,6 +225,13 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       return { ...state, writing: event.writing };
     case "resized":
       return event.width === state.width ? state : { ...state, width: event.width };
+    case "logo-chosen":
+    case "logo-removed":
+    case "revision-added":
+    case "revision-removed": {
+      const change = jobChange(state.duty, event);
+      return change === undefined ? state : made(state, change);
+    }
     case "place-typed":
     case "offers-asked":
     case "offers-read":
@@ -239,6 +248,7 @@ export function textAt(duty: DutyText, place: Place): string {
   if ("field" in place) return duty.fields[place.field];
   if ("line" in place) return duty[place.line][place.row]?.[place.column] ?? "";
   if ("case" in place) return caseText(duty.cases?.[place.case], place.box);
+  if ("issue" in place) return duty.revisions?.[place.issue]?.[place.box] ?? "";
   if ("own" in place) return duty.otherPumps?.[place.other]?.[place.own] ?? "";
   const pump = pumpAt(duty, place.other);
   if (place.pump === "points") return pump?.points[place.row]?.[place.column] ?? "";
@@ -255,6 +265,15 @@ function changed(state: PaneState, duty: DutyText, what: string, typingIn?: stri
   const past = sameBox ? state.past : [...state.past.slice(1 - MOST_CHANGES), { what, duty: state.duty }];
   const writing: Writing = state.writing.kind === "writing" ? state.writing : { kind: "idle" };
   return { ...state, duty, past, future: [], typingIn, notice: undefined, writing };
+}
+
+/** The state after a change that was worked out elsewhere, with the notice it asks for. */
+function made(
+  state: PaneState,
+  change: { readonly duty: DutyText; readonly what: string; readonly notice?: string },
+): PaneState {
+  const next = changed(state, change.duty, change.what);
+  return change.notice === undefined ? next : { ...next, notice: { kind: "changed", text: change.notice } };
 }
 
 function step(state: PaneState, from: "past" | "future", to: "past" | "future"): PaneState {
@@ -279,6 +298,10 @@ function withText(duty: DutyText, place: Place, text: string): DutyText {
   if ("case" in place) {
     const cases = (duty.cases ?? []).map((one, i) => (i === place.case ? inBox(one, place.box, text) : one));
     return withCases(duty, cases);
+  }
+  if ("issue" in place) {
+    const rows = (duty.revisions ?? []).map((row, i) => (i === place.issue ? { ...row, [place.box]: text } : row));
+    return withRevisions(duty, rows);
   }
   if ("own" in place) return withOtherPump(duty, place.other, (pump) => ({ ...pump, [place.own]: text }));
   if ("pump" in place) {
@@ -354,14 +377,10 @@ function changePump(state: PaneState, event: PumpEvent): PaneState {
   const change = pumpChange(pumpAt(state.duty, other), event);
   if (change === undefined) return state;
   if (other !== undefined) {
-    const duty = withOtherPump(state.duty, other, (pump) => ({ ...pump, ...change.pump }));
-    const next = changed(state, duty, change.what);
-    return change.notice === undefined ? next : { ...next, notice: { kind: "changed", text: change.notice } };
+    return made(state, { ...change, duty: withOtherPump(state.duty, other, (pump) => ({ ...pump, ...change.pump })) });
   }
   const { pump: _, ...others } = state.duty;
-  const duty = change.pump === undefined ? others : { ...others, pump: change.pump };
-  const next = changed(state, duty, change.what);
-  return change.notice === undefined ? next : { ...next, notice: { kind: "changed", text: change.notice } };
+  return made(state, { ...change, duty: change.pump === undefined ? others : { ...others, pump: change.pump } });
 }
 
 function pickUnits(state: PaneState, unitSet: UnitSetName): PaneState {

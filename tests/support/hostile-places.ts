@@ -212,13 +212,22 @@ export function othersFor({ own, usual, isNumber }: HostilePlace): readonly stri
 
 /** Two usual texts for each field, to be read whatever the unit set. */
 export const TYPICAL: Readonly<Record<FieldKey, readonly [string, string]>> = {
+  firm: ["a", "b"],
   project: ["a", "b"],
   customer: ["a", "b"],
   item: ["a", "b"],
   reference: ["a", "b"],
   revision: ["a", "b"],
-  preparedBy: ["a", "b"],
   date: ["a", "b"],
+  status: ["a", "b"],
+  preparedBy: ["a", "b"],
+  preparedOn: ["a", "b"],
+  checkedBy: ["a", "b"],
+  checkedOn: ["a", "b"],
+  approvedBy: ["a", "b"],
+  approvedOn: ["a", "b"],
+  exclusions: ["a", "b"],
+  paper: ["A4", "Letter"],
   service: ["dewatering", "general industry"],
   liquid: ["water", "sea water"],
   temperature: ["20 degC", "25 degC"],

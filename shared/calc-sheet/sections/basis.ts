@@ -19,9 +19,22 @@ const STATED = [
   "curveFlow",
 ] as const satisfies readonly FieldKey[];
 
-/** Who, what and when: the texts of the title block. */
-export function titleBlock(duty: Duty): readonly PlanItem[] {
-  return fieldsOf("job").map((key) => ({ kind: "text", label: FIELDS[key].label, text: duty.texts[key] }));
+/** Left out of the title block where nothing is stated; the others stand there to be filled in on paper. */
+const ONLY_IF_STATED: readonly FieldKey[] = ["firm", "status", "preparedOn", "checkedOn", "approvedOn", "exclusions"];
+
+/** Who, what and when: the texts of the title block, and the revision history. */
+export function titleBlock({ texts, revisions }: Duty): readonly PlanItem[] {
+  const shown = fieldsOf("job").filter(
+    // The paper is seen when the sheet is printed.
+    (key) => key !== "paper" && (texts[key].trim() !== "" || !ONLY_IF_STATED.includes(key)),
+  );
+  return [
+    ...shown.map((key): PlanItem => ({ kind: "text", label: FIELDS[key].label, text: texts[key] })),
+    ...revisions.map(({ revision, date, by, change }): PlanItem => {
+      const text = [date, by, change].filter((part) => part.trim() !== "").join(", ");
+      return { kind: "text", label: `Revision ${revision.trim()}`.trim(), text };
+    }),
+  ];
 }
 
 /** Every stated figure in a cell of its own, with where it comes from. */
