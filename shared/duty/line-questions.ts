@@ -1,7 +1,7 @@
 import { amount, type Finding } from "../../src/basis/result.ts";
 import { unitOf } from "../../src/basis/units.ts";
 import { holdsCheckValve as runHoldsCheckValve } from "../../src/pipework/check-valve.ts";
-import { rowsSideBySide } from "../../src/pipework/rows-side-by-side.ts";
+import { doubtedShares } from "../../src/pipework/doubted-shares.ts";
 import { type Duty, type DutySegment, pumpsSideBySide } from "./duty.ts";
 import type { LineKey, Place } from "./duty-text.ts";
 
@@ -89,7 +89,7 @@ function sideBySideQuestions(line: LineKey, duty: Duty): readonly LineQuestion[]
   const { flow, liquid, temperature } = duty;
   const state = temperature === undefined ? undefined : liquid?.at(temperature);
   const through = flow === undefined || state?.ok !== true ? undefined : { flow, liquid: state.value };
-  return rowsSideBySide(sharing, "share", (i) => (rows[i]?.row ?? i) + 1, through).map(({ row, finding }) =>
+  return doubtedShares(sharing, "share", (i) => (rows[i]?.row ?? i) + 1, through).map(({ row, finding }) =>
     at(line, rows[row] as DutySegment, "share", finding),
   );
 }

@@ -84,6 +84,7 @@ export interface PipeworkFindings {
   "level-between-assumed": null;
   "level-not-at-end": { end: Amount; box: string };
   "line-climbs-beyond-length": null;
+  "share-leaves-a-rest": { rows: string; count: number; typed: string; rest: string };
   "rows-side-by-side": { rows: string; typed: string; right?: string; least?: Amount; most?: Amount };
   "run-loses-nothing": { run: number };
   "runs-of-settling-slurry": null;

@@ -1,4 +1,5 @@
 import { andThen, fail, type Result, succeed } from "../../../src/basis/result.ts";
+import { doubtedShares } from "../../../src/pipework/doubted-shares.ts";
 import { fittingsNamed } from "../../../src/pipework/fitting-name.ts";
 import { carrying, flowShare, SHARES_THAT_DO, withoutHeader } from "../../../src/pipework/flow-share.ts";
 import type { Line, LineSegment } from "../../../src/pipework/line.ts";
@@ -6,7 +7,6 @@ import { climbsBeyondLength, climbsTooFar } from "../../../src/pipework/line-lev
 import type { Pipe } from "../../../src/pipework/pipe.ts";
 import { zeroLength } from "../../../src/pipework/pipe-friction.ts";
 import { pipeNamed } from "../../../src/pipework/pipe-name.ts";
-import { rowsSideBySide } from "../../../src/pipework/rows-side-by-side.ts";
 import type { Cell } from "../../cells/cell.ts";
 import { wrongKind } from "../../cells/refused-cell.ts";
 import { type ReadColumn, type ReadColumns, readTable, type TableRow, textCell } from "../../tables/read-table.ts";
@@ -82,7 +82,7 @@ function lineOf(rows: readonly TableRow<typeof COLUMNS>[], name: string): Result
   }));
   return succeed(line, [
     ...rows.flatMap(({ values: { length }, placeOf }) => zeroLength(length, placeOf("length")) ?? []),
-    ...rowsSideBySide(sharing, name, (i) => (rows[i]?.row ?? i) + 1).map(({ finding }) => finding),
+    ...doubtedShares(sharing, name, (i) => (rows[i]?.row ?? i) + 1).map(({ finding }) => finding),
   ]);
 }
 

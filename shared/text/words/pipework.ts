@@ -45,6 +45,10 @@ export const pipeworkWords: WordsOf<keyof PipeworkFindings> = {
     `${f.subject} is ${say.amount(f.found)}, but the ${f.facts.box} is ${say.amount(f.facts.end)}: which is right?`,
   "line-climbs-beyond-length": (f, say) =>
     `${f.subject}: a run of ${say.amount(f.limit)} cannot rise or fall by ${say.amount(f.found)}; check the level and the length`,
+  "share-leaves-a-rest": ({ subject, facts: { rows, count, typed, rest } }) => {
+    const carries = count === 1 ? `row ${rows} carries` : `rows ${rows} carry`;
+    return `${subject}: ${carries} ${typed} of the flow: does the rest, ${rest}, flow in another run beside it? The share is taken as typed; PARALLELRUNS works it out for unlike runs, and what the other run holds and is made of is counted by hand. One of equal runs carries 1/2, 1/3 and so on, and “header” beside a piece of header says so`;
+  },
   "rows-side-by-side": (f, say) => {
     const { rows, typed, right, least, most } = f.facts;
     const apart =

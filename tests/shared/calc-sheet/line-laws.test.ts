@@ -283,6 +283,19 @@ describe("rows of a duty that look as if they stood side by side", () => {
     expect(asked(twins({ length: "unknown" }, {}))).toEqual([]);
   });
 
+  it("leave the rest to be asked for where one of them stands alone, in the pane and on the sheet", () => {
+    const rest = (typed: DutyText): readonly string[] =>
+      [...decodeDuty(typed).findings].flatMap(([place, list]) =>
+        list.some(({ code }) => code === "share-leaves-a-rest") ? [place] : [],
+      );
+    expect(rest(twins({ share: "62 %" }, { share: "all" }))).toEqual(["dischargeLine.1.share"]);
+    expect(rest(twins({ share: "62 %" }, { share: "38 %" }))).toEqual([]);
+    expect(rest(twins({ share: "62 %", fittings: "header" }, { share: "all" }))).toEqual([]);
+    const notes = (typed: DutyText): string => JSON.stringify([...workOut(dutyPlan(dutyRead(typed))).cells.values()]);
+    expect(notes(twins({ share: "62 %" }, { share: "all" }))).toContain("does the rest, 38 %, flow in another run");
+    expect(notes(twins({ share: "1/2" }, { share: "all" }))).not.toContain("flow in another run");
+  });
+
   it("stand in the findings of the sheet", () => {
     const notes = (typed: DutyText): string => JSON.stringify([...workOut(dutyPlan(dutyRead(typed))).cells.values()]);
     expect(notes(twins({}, {}))).toContain("A line is one path");

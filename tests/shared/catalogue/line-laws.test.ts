@@ -131,6 +131,38 @@ describe("a line", () => {
   });
 });
 
+describe("a row that carries another part of the flow than one of equal runs", () => {
+  const asked = (...rows: Rows): boolean => {
+    const whole = rows.map((row) => Array.from({ length: 5 }, (_, i) => row[i] ?? null));
+    return remarks("LINEHEAD", 1000, whole).includes("check share-leaves-a-rest");
+  };
+  const lone = (share: Cell, pipe = "8in sch40", fittings = ""): boolean => asked([pipe, 500, fittings, share]);
+
+  it("is asked about where nothing beside it makes up the whole", () => {
+    for (const share of ["62 %", 0.62, "2/3", "33 %", "99 %"]) expect(lone(share), String(share)).toBe(true);
+    for (const share of ["", "all", "1/2", "50 %", "1/3", "33.3 %", 0.25])
+      expect(lone(share), String(share)).toBe(false);
+    expect(asked(["8in sch40", 500, "", 0.62], ["10in sch40", 10], ["6in sch40", 500, "", 0.38])).toBe(true);
+    expect(asked(["8in sch40", 40, "", 0.62], ["8in HDPE DR17", 500, "", 0.62])).toBe(true);
+  });
+
+  it("is not where it is header, or the row behind it makes up the whole and is asked about so", () => {
+    expect(lone("62 %", "8in sch40 header")).toBe(false);
+    expect(lone("62 %", "8in sch40", "header, 1 gate")).toBe(false);
+    expect(asked(["8in sch40", 500, "", "62 %"], ["6in sch40", 300, "", "38 %"])).toBe(false);
+  });
+
+  it("is asked in words, once for the rows that follow one another", () => {
+    const note = (...rows: Rows): string => String(cell("NOTES", "LINEHEAD", 1000, [...rows.map((row) => [...row])]));
+    expect(note(["10in sch40", 20, "", ""], ["8in sch40", 500, "", "62 %"])).toContain(
+      "row 2 carries 62 % of the flow: does the rest, 38 %, flow in another run beside it?",
+    );
+    expect(note(["8in sch40", 40, "", "62 %"], ["8in HDPE DR17", 500, "", "62 %"])).toContain(
+      "rows 1 and 2 carry 62 % of the flow: does the rest, 38 %,",
+    );
+  });
+});
+
 describe("rows that look as if they stood side by side", () => {
   const said = (...rows: Rows): boolean => {
     const whole = rows.map((row) => Array.from({ length: 5 }, (_, i) => row[i] ?? null));

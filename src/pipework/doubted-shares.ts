@@ -30,22 +30,29 @@ const SAME_HEAD = 0.02;
 /** How fast the flow is taken to be where it is not known, m/s: the shares of turbulent flow hardly change with it. House choice. */
 const USUAL_VELOCITY = 2;
 
+/** What is asked of the shares of a line, at the row that would answer it. */
+interface ShareDoubt {
+  readonly row: number;
+  readonly finding: Finding;
+}
+
 /**
  * Rows that follow one another in a line and yet look as if they stood side by side: together their shares are the
  * whole flow. Of equal shares, which several pumps may have one behind the other, as long rows alone are meant; rows
  * that end at unlike levels follow one another. With the shares they would take side by side; where the flow is known,
- * with the heads that the shares typed would give, if they are apart.
- * Warns: rows-side-by-side (check).
+ * with the heads that the shares typed would give, if they are apart. Rows of another share than 1/2, 1/3 and so on that
+ * nothing beside them makes up to the whole leave open where the rest flows.
+ * Warns: rows-side-by-side, share-leaves-a-rest (check).
  */
-export function rowsSideBySide(
+export function doubtedShares(
   rows: readonly SharingRow[],
   subject: string,
   numberOf: (row: number) => number,
   through?: Through,
-): readonly { readonly row: number; readonly finding: Finding }[] {
+): readonly ShareDoubt[] {
   return blocksOf(rows).flatMap((block) => {
     const segments = block.map((row) => (rows[row] as SharingRow).segment);
-    if (!looksParallel(segments)) return [];
+    if (!looksParallel(segments)) return restLeft(block, segments, subject, numberOf);
     const facts = {
       rows: listed(block.map((row) => String(numberOf(row)))),
       typed: listed(segments.map(shareOf).map(percent)),
@@ -54,6 +61,26 @@ export function rowsSideBySide(
     const finding = { code: "rows-side-by-side", kind: "check", subject, facts } as const;
     return [{ row: block.at(-1) as number, finding }];
   });
+}
+
+/** Of rows that follow one another, those that are neither one of equal runs nor said to be header. */
+function restLeft(
+  block: readonly number[],
+  segments: readonly LineSegment[],
+  subject: string,
+  numberOf: (row: number) => number,
+): readonly ShareDoubt[] {
+  const odd = block.filter((_, i) => (segments[i] as LineSegment).runs === undefined);
+  const shares = segments.filter(({ runs }) => runs === undefined).map(shareOf);
+  const row = odd.at(-1);
+  if (row === undefined) return [];
+  const facts = {
+    rows: listed(odd.map((one) => String(numberOf(one)))),
+    count: odd.length,
+    typed: listed([...new Set(shares.map(percent))]),
+    rest: listed([...new Set(shares.map((share) => percent(1 - share)))]),
+  };
+  return [{ row, finding: { code: "share-leaves-a-rest", kind: "check", subject, facts } }];
 }
 
 /** Places of rows one after the other that take a part of the flow. */
@@ -114,5 +141,6 @@ function percent(share: number): string {
 
 /** "1, 2 and 3" */
 function listed(words: readonly string[]): string {
+  if (words.length === 1) return words[0] as string;
   return [words.slice(0, -1).join(", "), words.at(-1)].join(" and ");
 }
