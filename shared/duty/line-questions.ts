@@ -107,10 +107,14 @@ function levelQuestions(line: LineKey, duty: Duty): readonly LineQuestion[] {
   const lastLevel = given.at(-1);
   const within = (duty.unitSet === "US" ? SAME_LEVEL.US : SAME_LEVEL.other) + ROUNDING;
   const subject = "level at its end";
+  const isOff = (level: number, from: number): boolean => {
+    const isUnderLiquid = line === "dischargeLine" && duty.outlet === "submerged" && level < from;
+    return !isUnderLiquid && Math.abs(level - from) > within;
+  };
   const blank = rows.filter((_, row) => row < rows.length - 1 && given[row] === undefined);
   return [
     ...blank.map((one) => at(line, one, "level", { code: "level-between-assumed", kind: "assumed", subject })),
-    ...(lastLevel !== undefined && end !== undefined && Math.abs(lastLevel - end) > within
+    ...(lastLevel !== undefined && end !== undefined && isOff(lastLevel, end)
       ? [
           at(line, last, "level", {
             code: "level-not-at-end",

@@ -9,7 +9,7 @@ import { gradeLine } from "./grade-line.ts";
 import type { GradePoint } from "./grade-point.ts";
 import { heightOver } from "./height-over.ts";
 import { march } from "./march.ts";
-import { type Route, type RouteVertex, reachesOf } from "./route.ts";
+import { gradeAtOutlet, type Route, type RouteVertex, reachesOf } from "./route.ts";
 
 export interface LinePressuresInput {
   /** Running, m³/s. */
@@ -120,7 +120,7 @@ function pressuresOf(
   const governing = toReach.indexOf(fillStart);
   const floor =
     (liquid.vapourPressure ?? 0) - Math.min(...points.map(({ atmosphericPressure }) => atmosphericPressure));
-  const outletGrade = (vertices.at(-1) as RouteVertex).elevation + outletPressure / weight;
+  const outletGrade = gradeAtOutlet(route, outletPressure / weight);
   return surges.map((surge, i) => {
     const ends = [i, i + 1];
     const over = (grade: (end: number) => number): readonly number[] =>

@@ -3,7 +3,7 @@ import { velocityHead } from "../head/velocity-head.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import { flowIn } from "../pipework/line.ts";
 import { lineLoss } from "../pipework/line-loss.ts";
-import { type Route, type RouteVertex, reachesOf } from "./route.ts";
+import { gradeAtOutlet, type Route, type RouteVertex, reachesOf } from "./route.ts";
 
 /** What a flow loses along a route, by its vertices, m of the liquid. */
 export interface March {
@@ -47,7 +47,7 @@ export function march(flow: number, route: Route, liquid: LiquidState): Result<M
   });
 }
 
-/** Level of the energy line at the start of a route that ends in the open at its last vertex, or under a pressure head, m. */
-export function startOf({ lost, lostAtOutlet }: March, { vertices }: Route, pressureHead = 0): number {
-  return (vertices.at(-1) as RouteVertex).elevation + pressureHead + lostAtOutlet + (lost.at(-1) as number);
+/** Level of the energy line at the start of a route that ends in the open at its last vertex, under liquid or a pressure head, m. */
+export function startOf({ lost, lostAtOutlet }: March, route: Route, pressureHead = 0): number {
+  return gradeAtOutlet(route, pressureHead) + lostAtOutlet + (lost.at(-1) as number);
 }

@@ -19,6 +19,13 @@ export interface Route {
   readonly altitude?: number;
   /** Fittings lie along their reach, spread evenly; left out where each stands at its vertex and is lost just after it. */
   readonly hasFittingsAlong?: boolean;
+  /** How deep the outlet lies under the liquid that it delivers to, m; 0 where left out. */
+  readonly outletDepth?: number;
+}
+
+/** Level that stands over the outlet of a route at rest: of the liquid over it, and of a pressure head on that, m. */
+export function gradeAtOutlet({ vertices, outletDepth = 0 }: Route, pressureHead: number): number {
+  return (vertices.at(-1) as RouteVertex).elevation + outletDepth + pressureHead;
 }
 
 /** Whether the altitude of a route is known, by its elevations or by its site. */
@@ -66,7 +73,7 @@ export interface LineRouteInput {
   readonly line: Line;
   /** Level at which the line starts, m. */
   readonly startLevel: number;
-  /** Level of the outlet, m, where the last row of the line states none. */
+  /** Level of the outlet, where the last row of the line states none, or of the liquid over it, m. */
   readonly outletLevel: number | null;
   /** Of the site, m; null where it is not known. */
   readonly altitude: number | null;
@@ -78,7 +85,8 @@ const subject = "line";
 
 /**
  * A line with levels as a route: a row ends at its level, and a level not stated lies between its neighbours along the
- * length of pipe. Exits of the last row stand at the outlet, other fittings lie along their row.
+ * length of pipe. Exits of the last row stand at the outlet, other fittings lie along their row. A level given for the
+ * outlet beside that of the last row is that of the liquid over it.
  * Formula: Δx = √(L² − Δz²)
  * Fails: route-too-short; route-outlet-level-missing; line-climbs-beyond-length.
  * Warns: levels-interpolated (assumed); outlet-levels-differ (check).
@@ -101,7 +109,8 @@ export function routeOfLine({ line, startLevel, outletLevel, altitude }: LineRou
     const facts = { runs: assumed.join(", ") };
     findings.push({ code: "levels-interpolated", kind: "assumed", subject, facts, cites: LEVELS_CHOICE });
   }
-  if (last.endLevel !== undefined && outletLevel !== null && Math.abs(last.endLevel - outletLevel) > SAME_LEVEL) {
+  const outletDepth = outletLevel === null ? 0 : Math.max(0, outletLevel - end);
+  if (last.endLevel !== undefined && outletLevel !== null && last.endLevel - outletLevel > SAME_LEVEL) {
     const limit = { quantity: "elevation", value: outletLevel, side: "at least" } as const;
     const found = amount("elevation", last.endLevel);
     findings.push({ code: "outlet-levels-differ", kind: "check", subject, found, limit });
@@ -122,7 +131,7 @@ export function routeOfLine({ line, startLevel, outletLevel, altitude }: LineRou
     }
   }
   const site = altitude === null ? {} : { altitude };
-  return succeed({ vertices, aboveSeaLevel: false, hasFittingsAlong: true, ...site }, findings);
+  return succeed({ vertices, aboveSeaLevel: false, hasFittingsAlong: true, outletDepth, ...site }, findings);
 }
 
 const LEVELS_CHOICE = {

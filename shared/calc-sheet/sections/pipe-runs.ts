@@ -221,18 +221,11 @@ function pressuresIn(one: DutyState, duty: Duty, last: number): Call {
     dischargeLine: range(one.lines.dischargeLine),
     startLevel: FIELD.pumpLevel,
     shutoffLevel: sum(FIELD.pumpLevel, pressureHead(atPump, one.density, duty.unitSet)),
-    outletPressure: outletPressureIn(one, duty),
+    outletLevel: one.deliveryLevel,
+    outletPressure: one.deliveryPressure,
     altitude: one.altitude,
     ...one.liquid,
   });
-}
-
-/** A delivery that stands higher in a case drowns the outlet by as much. */
-function outletPressureIn(one: DutyState, duty: Duty): Expression {
-  const normal = asStated(duty);
-  if (one.deliveryLevel.key === normal.deliveryLevel.key) return one.deliveryPressure;
-  const drowned = greatest(constant(0), difference(one.deliveryLevel, normal.deliveryLevel));
-  return sum(one.deliveryPressure, columnPressureOf(drowned, one.specificGravity, duty.unitSet));
 }
 
 /** Where the pressures of the line stand in a state; cases that do not change them share those of the first alike. */

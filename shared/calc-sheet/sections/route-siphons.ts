@@ -43,10 +43,12 @@ export function lineOf({ lines, sourceLevel, sourcePressure, liquid }: DutyState
   };
 }
 
-function siphonIn(one: DutyState) {
+/** The call that says whether the fall beyond the summit may be counted on in a state. */
+export function siphonIn(one: DutyState) {
   return callOf(SIPHONCREDIT, {
     ...lineOf(one),
     flow: one.flow,
+    outletLevel: one.deliveryLevel,
     outletPressure: one.deliveryPressure,
     summitValve: FIELD.summitValve,
     outlet: FIELD.outlet,

@@ -3,7 +3,7 @@ import { airValves } from "../../../src/route/air-valves.ts";
 import { FILLING_VELOCITY } from "../../../src/route/filling.ts";
 import { routeOfLine } from "../../../src/route/route.ts";
 import { GRADELINE } from "../../catalogue/entries/grade-line.ts";
-import { AIRVALVES, DRAINDOWN, FILLHEAD, FILLTIME, SIPHONCREDIT } from "../../catalogue/entries/route.ts";
+import { AIRVALVES, DRAINDOWN, FILLHEAD, FILLTIME } from "../../catalogue/entries/route.ts";
 import { type Duty, type DutyPump, isLifted } from "../../duty/duty.ts";
 import { stateAsPumped } from "../../duty/slurry.ts";
 import {
@@ -36,7 +36,7 @@ import { LIQUID_FIGURES } from "./liquid.ts";
 import { pipeRuns, ratingSpills } from "./pipe-runs.ts";
 import { FILLING, GRADE, hasRoute, ROUTE, SIPHON } from "./route-cells.ts";
 import { profile } from "./route-profile.ts";
-import { endsOfRoute } from "./route-siphons.ts";
+import { endsOfRoute, siphonIn } from "./route-siphons.ts";
 import { routeStates } from "./route-states.ts";
 import { stated } from "./stated-input.ts";
 import { headsTogether, PUMPS_TOGETHER } from "./station-curve.ts";
@@ -56,16 +56,8 @@ const GRADE_CALL = callOf(GRADELINE, {
   flow: FIELD.flow,
   route: range(LINES.dischargeLine),
   startLevel: FIELD.pumpLevel,
+  outletLevel: FIELD.deliveryLevel,
   outletPressure: FIELD.deliveryPressure,
-  altitude: FIELD.altitude,
-  ...LIQUID,
-});
-const SIPHON_CALL = callOf(SIPHONCREDIT, {
-  ...SYSTEM,
-  flow: FIELD.flow,
-  outletPressure: FIELD.deliveryPressure,
-  summitValve: FIELD.summitValve,
-  outlet: FIELD.outlet,
   altitude: FIELD.altitude,
   ...LIQUID,
 });
@@ -98,7 +90,7 @@ export const routeSection: PackageSection = {
       ...profile(duty, GRADE),
       ...valves(duty),
       remark(ROUTE.gradeNotes, "Grade line", GRADE_CALL),
-      remark(ROUTE.siphonNotes, "Siphon credit", SIPHON_CALL),
+      remark(ROUTE.siphonNotes, "Siphon credit", siphonIn(asStated(duty))),
       ...(duty.pump === undefined ? [] : [remark(ROUTE.fillNotes, "Filling the line", FILL_CALL)]),
       remark(ROUTE.drainNotes, "Drain-down", DRAIN_CALL),
     ];
@@ -109,7 +101,7 @@ function workings(duty: Duty): readonly PlanItem[] {
   const { pump, dischargeLine } = duty;
   return [
     spill(GRADE, "Grade line of the discharge line, running full", GRADE_CALL, dischargeLine.length + 2),
-    spill(SIPHON, "Siphon credit at the duty flow", SIPHON_CALL),
+    spill(SIPHON, "Siphon credit at the duty flow", siphonIn(asStated(duty))),
     spill(DRAIN, "Drain-down of the discharge line", DRAIN_CALL),
     ...(pump === undefined
       ? []

@@ -27,7 +27,7 @@ export const headWords: WordsOf<keyof HeadFindings> = {
   "levels-interpolated": (f) =>
     `${f.subject}: no level at the end of row ${f.facts.runs}, taken on the slope between its neighbours; a summit inside such a run is not seen`,
   "outlet-levels-differ": (f, say) =>
-    `${f.subject} ends at a level of ${say.amount(f.found)} and the outlet is given at ${say.amount(f.limit)}; that of the line is used: which is right?`,
+    `${f.subject} ends at a level of ${say.amount(f.found)} above the ${say.amount(f.limit)} given for the outlet or the liquid over it; that of the line is used: which is right?`,
   "route-pipe-missing": (f) => `${f.subject} names no pipe in its first row; give one, such as “6in sch40”`,
   "route-last-pipe-unused": (f) =>
     `${f.subject} names “${f.given}” in its last row, where no reach starts; a pipe serves from its own row to the next`,

@@ -68,6 +68,7 @@ describe("the route in a case", () => {
   const OVERRIDES: readonly (readonly [string, CaseText["fields"]])[] = [
     ["flow", { flow: "1900 gpm" }],
     ["source level", { sourceLevel: "583 ft" }],
+    ["delivery level", { deliveryLevel: "619 ft" }],
     ["source pressure", { sourcePressure: "3 psi" }],
     ["delivery pressure", { deliveryPressure: "4 psi" }],
     ["liquid", { liquid: "sea water" }],

@@ -3,6 +3,7 @@ import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import type { SegmentText } from "../../../shared/duty/duty-text.ts";
+import { lineQuestions } from "../../../shared/duty/line-questions.ts";
 import { shownVerdicts } from "../../../shared/package/verdicts.ts";
 import { dutyOf, type Fields, pumpText } from "../../support/duty-of.ts";
 import { judged } from "../../support/judged.ts";
@@ -30,13 +31,13 @@ function row([pipe, length, fittings, , level]: readonly unknown[], share = ""):
   };
 }
 
-function levee(fields: Fields = {}, summit: number | string = LEVEE.summit) {
+function levee(fields: Fields = {}, summit: number | string = LEVEE.summit, outlet = 612) {
   const [branch, up, down] = LEVEE.discharge(summit) as [readonly unknown[], readonly unknown[], readonly unknown[]];
   return dutyOf(
     { ...BASE, ...fields },
     {
       suctionLine: LEVEE.suction.map((hose) => row(hose, "each")),
-      dischargeLine: [row(branch, "each"), row(up), row(down)],
+      dischargeLine: [row(branch, "each"), row(up), row([...down.slice(0, 4), outlet])],
       pump: pumpText(CURVE),
     },
   );
@@ -66,6 +67,25 @@ describe("a bypass of two pumps over a levee", () => {
     expect(cell("siphon")).toBe("not earned: air may stay in the leg");
     // 10 ft of branch and √(2000² − 40²) ft in plan.
     expect(figure("summitAt")).toBeCloseTo(2009.6, 3);
+  });
+
+  // The liquid over the outlet stands at 612 ft wherever the pipe ends under it, and the grade line with it.
+  it("marches back from the liquid over a drowned outlet, in every case", () => {
+    const low = cellsOf(levee({ casingMaterial: "ductile iron", flangeClass: "Class 150" }, LEVEE.summit, 605));
+    expect(low("summitPressure") as number).toBeCloseTo(-8.295, 2);
+    // 7 ft of water at 70 °F, 62.30 lb/ft³ / 144.
+    expect(low("routePoints.3.pressure") as number).toBeCloseTo(3.028, 2);
+    // The last run of LINEPRESSURES at its low end, the outlet.
+    const [headings, ...runs] = low("linePressures") as readonly (readonly unknown[])[];
+    const at = (name: string) => Number(runs[2]?.[headings?.findIndex((of) => String(of).startsWith(name)) ?? -1]);
+    expect([at("running"), at("standing")].map((of) => of.toFixed(2))).toEqual(["3.03", "3.03"]);
+  });
+
+  it("asks which level is right where the outlet is not drowned", () => {
+    const codes = (duty: ReturnType<typeof levee>) => lineQuestions(duty).map(({ finding }) => finding.code);
+    expect(codes(levee({}, LEVEE.summit, 605))).not.toContain("level-not-at-end");
+    expect(codes(levee({ outlet: "free" }, LEVEE.summit, 605))).toContain("level-not-at-end");
+    expect(codes(levee({}, LEVEE.summit, 619))).toContain("level-not-at-end");
   });
 
   it("fails the head: held to the summit the pumps give 2608 gpm, not 3000", () => {

@@ -12,7 +12,7 @@ import { highestSiphon, LEAST_SIPHON_PRESSURE } from "../../../src/route/grade-p
 import { gravityFlow } from "../../../src/route/gravity-flow.ts";
 import { orificeFor } from "../../../src/route/large-orifice.ts";
 import { linePressures } from "../../../src/route/line-pressures.ts";
-import { type Route, routeOfLine } from "../../../src/route/route.ts";
+import { gradeAtOutlet, type Route, routeOfLine } from "../../../src/route/route.ts";
 import { standardAtmosphere } from "../../../src/site/atmosphere.ts";
 import { expectPublished } from "../../support/expect-published.ts";
 import { COLD_WATER, fittingOf, pipeOf, segmentOf } from "../../support/pipes.ts";
@@ -68,11 +68,22 @@ describe("a line with levels as a route", () => {
     expect(found.findings).toMatchObject([{ code: "levels-interpolated", kind: "assumed", facts: { runs: "1" } }]);
   });
 
-  it("asks which outlet is right where two are given, from 0.03 m on", () => {
+  it("asks which outlet is right where the liquid is said to stand below the pipe, from 0.03 m on", () => {
     const codes = (outletLevel: number) =>
       routeOfLine({ line: [run(100, 5)], startLevel: 0, outletLevel, altitude: null }).findings.map(({ code }) => code);
-    expect(codes(5.029)).toEqual([]);
-    expect(codes(5.031)).toEqual(["outlet-levels-differ"]);
+    expect(codes(4.971)).toEqual([]);
+    expect(codes(4.969)).toEqual(["outlet-levels-differ"]);
+    expect(codes(9)).toEqual([]);
+  });
+
+  it("takes a level over that of the last row as the liquid over the outlet: 3 m of it", () => {
+    const of = (outletLevel: number | null, endLevel?: number) =>
+      value(routeOfLine({ line: [run(100, endLevel)], startLevel: 0, outletLevel, altitude: null }));
+    expect(gradeAtOutlet(of(8, 5), 2)).toBe(10);
+    expect(of(8, 5).vertices.at(-1)?.elevation).toBe(5);
+    expect(gradeAtOutlet(of(4, 5), 2)).toBe(7);
+    expect(gradeAtOutlet(of(8), 2)).toBe(10);
+    expect(gradeAtOutlet(of(null, 5), 0)).toBe(5);
   });
 
   it.each([
