@@ -1,10 +1,11 @@
 import type { Cell } from "../shared/cells/cell.ts";
-import type { XYChartSpec, XYSeries } from "../shared/ports/sheet-spec.ts";
+import type { PictureSpec, SheetSpec, XYChartSpec, XYSeries } from "../shared/ports/sheet-spec.ts";
 import type { GridInside } from "./grid-inside.ts";
 
-/** Draws a chart over the grid. The page has one; the headless grid has none. */
+/** Draws charts and pictures over the grid. The page has one; the headless grid has none. */
 export interface ChartPainter {
   readonly draw: (chart: LiveChart) => void;
+  readonly show: (picture: PictureSpec, sheet: string) => void;
 }
 
 /** A chart on a sheet of the grid: its ranges follow inserted and deleted rows and columns. */
@@ -20,14 +21,15 @@ export interface LiveChart {
 
 export type SeriesPoints = readonly (readonly [x: number, y: number])[];
 
-/** Keeps the ranges of a sheet's charts as hidden names, which the grid moves along with the cells. */
+/** Keeps the ranges of a sheet's charts and pictures as hidden names, which the grid moves along with the cells. */
 export function anchorCharts(
   inside: GridInside,
   workbook: string,
   sheet: string,
   sheetName: string,
-  charts: readonly XYChartSpec[],
+  { charts = [], pictures = [] }: Pick<SheetSpec, "charts" | "pictures">,
 ): void {
+  for (const [i, { at }] of pictures.entries()) inside.setName(workbook, sheet, sheetName, pictureAnchor(i), at);
   for (const [i, chart] of charts.entries()) {
     inside.setName(workbook, sheet, sheetName, anchor(i), chart.at);
     for (const [j, { x, y }] of chart.series.entries()) {
@@ -55,6 +57,22 @@ export function anchoredChart(
       return x === undefined || y === undefined ? [] : [{ ...series, x, y }];
     }),
   };
+}
+
+/** A picture with its range where that stands now; where it stood once its cells are gone. */
+export function anchoredPicture(
+  inside: GridInside,
+  workbook: string,
+  sheet: string,
+  picture: PictureSpec,
+  index: number,
+): PictureSpec {
+  const anchor = inside.namesOf(workbook, sheet).find(({ name }) => name === pictureAnchor(index));
+  return { ...picture, at: anchor?.range ?? picture.at };
+}
+
+function pictureAnchor(picture: number): string {
+  return `picture ${picture}`;
 }
 
 /** No name that a user can give has a space. */

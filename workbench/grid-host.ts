@@ -9,7 +9,7 @@ import type { SheetHost } from "../shared/ports/sheet-host.ts";
 import { freeSheetName } from "../shared/ports/sheet-name.ts";
 import type { ListSpec, RuleSpec, SheetSpec, StyleSpec } from "../shared/ports/sheet-spec.ts";
 import type { CellMessages } from "./cell-messages.ts";
-import { anchorCharts, anchoredChart, type ChartPainter, pointsOf } from "./grid-charts.ts";
+import { anchorCharts, anchoredChart, anchoredPicture, type ChartPainter, pointsOf } from "./grid-charts.ts";
 import { bareSheetName, changedFormula } from "./grid-formula.ts";
 import type { GridInside } from "./grid-inside.ts";
 import { cellContent, constantData, formulaChanges, gridRange, worksheetData } from "./grid-sheet.ts";
@@ -37,7 +37,7 @@ export interface GridHost extends SheetHost, Settling {
   readonly styleOf: (id: string) => StyleSpec | undefined;
 }
 
-export type KeptSheet = Pick<SheetSpec, "charts" | "print">;
+export type KeptSheet = Pick<SheetSpec, "charts" | "pictures" | "print">;
 
 const CALCULATION_TIMEOUT = 60_000;
 
@@ -150,10 +150,10 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     for (const list of spec.lists ?? []) addList(api, sheet, list);
     const changes = formulaChanges(spec, renamed);
     for (const rule of spec.rules ?? []) addRule(sheet, { ...rule, when: changedFormula(rule.when, changes) });
-    const all = spec.charts ?? [];
-    anchorCharts(inside, book, id, name, all);
+    anchorCharts(inside, book, id, name, spec);
     kept.set(id, {
       ...(spec.charts === undefined ? {} : { charts: spec.charts }),
+      ...(spec.pictures === undefined ? {} : { pictures: spec.pictures }),
       ...(spec.print === undefined ? {} : { print: spec.print }),
     });
   };
@@ -170,6 +170,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
         onChange: onCalculated,
       });
     }
+    for (const picture of kept.get(id)?.pictures ?? []) charts?.show(picture, id);
   };
 
   const addSheets = async (specs: readonly SheetSpec[]): Promise<readonly string[]> => {
@@ -236,14 +237,18 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
       await settled();
     },
     onCalculated,
+    holdsPictures: () => true,
     ...calculations,
     keptOf: (sheet) => {
-      const { charts: drawn, print } = kept.get(sheet) ?? {};
+      const { charts: drawn, pictures, print } = kept.get(sheet) ?? {};
       const book = workbook().getId();
       return {
         ...(drawn === undefined
           ? {}
           : { charts: drawn.map((chart, i) => anchoredChart(inside, book, sheet, chart, i)) }),
+        ...(pictures === undefined
+          ? {}
+          : { pictures: pictures.map((picture, i) => anchoredPicture(inside, book, sheet, picture, i)) }),
         ...(print === undefined ? {} : { print }),
       };
     },

@@ -15,7 +15,7 @@ const DEFAULT_COLUMN_PIXELS = 88;
 
 /**
  * Every sheet of the grid as data, with the user's edits: what a downloaded file is written from. Formulas carry the
- * answers they have now: settled ones, where the caller has waited for them. Of looks, what a SheetSpec can say is kept: no fonts, underlining, pictures or comments.
+ * answers they have now: settled ones, where the caller has waited for them. Of looks, what a SheetSpec can say is kept: no fonts, underlining or comments, and no pictures but those of our own sheets.
  */
 export function gridSnapshot(grid: Grid, host: GridHost): readonly SheetSpec[] {
   const workbook = grid.api.getActiveWorkbook();

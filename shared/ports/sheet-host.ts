@@ -16,4 +16,6 @@ export interface SheetHost {
   readonly write: (values: Readonly<Record<string, Scalar>>) => Promise<void>;
   /** Calls back after each recalculation or edit; the answer unsubscribes. Hosts that never calculate never call. */
   readonly onCalculated: (callback: () => void) => () => void;
+  /** Whether pictures can stand on its sheets; where they cannot, a sheet is added without them. */
+  readonly holdsPictures: () => boolean;
 }

@@ -16,6 +16,7 @@ export interface SheetSpec {
   readonly lists?: readonly ListSpec[];
   readonly rules?: readonly RuleSpec[];
   readonly charts?: readonly XYChartSpec[];
+  readonly pictures?: readonly PictureSpec[];
   readonly freezeRows?: number;
   readonly gridlines?: boolean;
   readonly print?: PrintSpec;
@@ -99,6 +100,18 @@ export interface XYChartSpec {
   readonly yTitle: string;
   readonly secondTitle?: string;
   readonly series: readonly XYSeries[];
+}
+
+/** A picture in the top left corner of a range, as large as that holds it in its own proportions. */
+export interface PictureSpec {
+  readonly at: string;
+  readonly type: "png" | "jpeg";
+  /** The file. */
+  readonly base64: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** What a screen reader says of it. */
+  readonly altText: string;
 }
 
 export interface PrintSpec {

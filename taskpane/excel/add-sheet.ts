@@ -1,9 +1,11 @@
 import { type Box, boxOf, columnLetters, rangeOf } from "../../shared/ports/a1.ts";
+import { columnPoints } from "../../shared/ports/picture-fit.ts";
 import { freeSheetName } from "../../shared/ports/sheet-name.ts";
 import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { applyStyle, TEXT_SIZE } from "./apply-style.ts";
 import { type CellBlock, cellBlock } from "./cell-block.ts";
-import { finishChart, type StartedChart, startChart } from "./draw-chart.ts";
+import { finishChart, startChart } from "./draw-chart.ts";
+import { finishPicture, holdsPictures, startPicture } from "./draw-picture.ts";
 import { addDropDown, checkDropDown } from "./drop-down.ts";
 import { layOutPages } from "./page-layout.ts";
 import { type StyledAreas, styledAreas } from "./style-areas.ts";
@@ -30,11 +32,11 @@ export async function addSheet(spec: SheetSpec, waits: readonly number[] = WAITS
     let key = provisional;
     try {
       const sheet = sheets.add(provisional).load("id");
-      const charts = fill(sheet, prepared);
+      const finishing = fill(sheet, prepared);
       await context.sync();
       // From here the name changes; the identity does not.
       key = sheet.id;
-      for (const chart of charts) finishChart(sheet, chart);
+      for (const finish of finishing) finish();
       sheet.name = name;
       sheet.activate();
       const used = sheet.getUsedRange().load("values");
@@ -65,7 +67,8 @@ function prepare(spec: SheetSpec): PreparedSheet {
   return { spec, block: cellBlock(spec.cells, spec.styles), styled: styledAreas(spec.cells, spec.styles) };
 }
 
-function fill(sheet: Excel.Worksheet, { spec, block, styled }: PreparedSheet): readonly StartedChart[] {
+/** Fills the sheet, and answers with what finishes its charts and pictures after the next sync. */
+function fill(sheet: Excel.Worksheet, { spec, block, styled }: PreparedSheet): readonly (() => void)[] {
   sheet.showGridlines = spec.gridlines ?? true;
   setColumns(sheet, spec.columns);
   for (const [row, height] of Object.entries(spec.rowHeights ?? {})) {
@@ -87,7 +90,13 @@ function fill(sheet: Excel.Worksheet, { spec, block, styled }: PreparedSheet): r
   }
   if (spec.freezeRows !== undefined && spec.freezeRows > 0) sheet.freezePanes.freezeRows(spec.freezeRows);
   if (spec.print !== undefined) layOutPages(sheet, spec.print);
-  return (spec.charts ?? []).map((chart) => startChart(sheet, chart));
+  const charts = (spec.charts ?? []).map((chart) => startChart(sheet, chart));
+  const wanted = spec.pictures ?? [];
+  const pictures = wanted.length > 0 && holdsPictures() ? wanted.map((picture) => startPicture(sheet, picture)) : [];
+  return [
+    ...charts.map((chart) => () => finishChart(sheet, chart)),
+    ...pictures.map((picture) => () => finishPicture(sheet, picture)),
+  ];
 }
 
 function fillBlock(sheet: Excel.Worksheet, spec: SheetSpec, { box, contents, numberFormats }: CellBlock): void {
@@ -113,14 +122,9 @@ function setColumns(sheet: Excel.Worksheet, widths: readonly number[]): void {
     let to = from;
     while (widths[to + 1] === widths[from]) to += 1;
     const columns = `${columnLetters(from)}:${columnLetters(to)}`;
-    sheet.getRange(columns).format.columnWidth = pointsOf(widths[from] as number);
+    sheet.getRange(columns).format.columnWidth = columnPoints(widths[from] as number);
     from = to + 1;
   }
-}
-
-/** A width in characters of the default font (7 pixels a digit, 5 of padding; ISO/IEC 29500, col) in points. */
-function pointsOf(characters: number): number {
-  return Math.round(characters * 7 + 5) * 0.75;
 }
 
 function isBusy(values: readonly (readonly unknown[])[]): boolean {

@@ -2,6 +2,7 @@ import type { Cell, Scalar } from "../../shared/cells/cell.ts";
 import type { SheetHost } from "../../shared/ports/sheet-host.ts";
 import { addSheet } from "./add-sheet.ts";
 import { textForExcel } from "./cell-text.ts";
+import { holdsPictures } from "./draw-picture.ts";
 import { referenceOf } from "./reference.ts";
 import { watchCalculation } from "./watch-calculation.ts";
 
@@ -29,6 +30,7 @@ export const excelHost: SheetHost = {
       await context.sync();
     }),
   onCalculated: watchCalculation,
+  holdsPictures,
 };
 
 function rangeAt(context: Excel.RequestContext, ref: string): Excel.Range {

@@ -1,9 +1,11 @@
+import { strFromU8, unzipSync } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
 import { readWorkbook } from "../../shared/xlsx/read-workbook.ts";
 import { toSheetSpec } from "../../shared/xlsx/to-sheet-spec.ts";
 import { writeWorkbook } from "../../shared/xlsx/write-workbook.ts";
 import { SAMPLE } from "../shared/xlsx/sample-sheet.ts";
 import { converted, dotsOfColor, pagesOf } from "../support/libreoffice.ts";
+import { BASELINE_JPEG, WIDE_PNG } from "../support/pictures.ts";
 
 // An outside reader of the file format: what LibreOffice shows and saves of a sheet written in the values form.
 describe("a sheet in the values form, opened in LibreOffice", () => {
@@ -63,5 +65,28 @@ describe("a sheet in the values form, opened in LibreOffice", () => {
     expect(at("B6")).toMatchObject({ f: "2*B5", cached: 4.56 });
     expect(at("A2")?.v).toBe("=not a formula");
     expect(at("A20")?.v).toContain('line two\u0007 _x0041_ <&> "quoted"');
+  });
+
+  it("shows a picture in its own proportions, and saves it byte for byte", async () => {
+    const pictures = [
+      { at: "D3:E8", type: "png", base64: WIDE_PNG, widthPx: 120, heightPx: 48, altText: "Logo" },
+      { at: "E9:E12", type: "jpeg", base64: BASELINE_JPEG, widthPx: 120, heightPx: 48, altText: "Logo again" },
+    ] as const;
+    const drawn = writeWorkbook({ sheets: [{ ...SAMPLE, pictures }], form: "values" });
+    // The bar of the picture.
+    expect(await dotsOfColor(await converted(drawn, "pdf"), 1, "#B5541C")).toBeGreaterThan(
+      (await dotsOfColor(pdf, 1, "#B5541C")) + 300,
+    );
+    const saved = unzipSync(await converted(drawn, "xlsx"));
+    const media = Object.entries(saved).filter(([path]) => path.startsWith("xl/media/"));
+    expect(media.map(([, bytes]) => Buffer.from(bytes).toString("base64")).sort()).toEqual(
+      [WIDE_PNG, BASELINE_JPEG].sort(),
+    );
+    const xml = Object.entries(saved).find(([path]) => /^xl\/drawings\/drawing\d\.xml$/.test(path))?.[1];
+    const shapes = (strFromU8(xml as Uint8Array).match(/<xdr:pic>.*?<\/xdr:pic>/gs) ?? []).map((shape) =>
+      /<a:ext cx="(\d+)" cy="(\d+)"\/>/.exec(shape),
+    );
+    expect(shapes).toHaveLength(2);
+    for (const shape of shapes) expect(Number(shape?.[1]) / Number(shape?.[2])).toBeCloseTo(120 / 48, 2);
   });
 });

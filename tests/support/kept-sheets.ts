@@ -35,5 +35,6 @@ export function keptSheets(): SheetHost {
       throw new Error("kept sheets take no edits");
     },
     onCalculated: () => () => {},
+    holdsPictures: () => true,
   };
 }

@@ -30,6 +30,8 @@ export interface MemorySheet {
   readonly rules: { readonly ref: string; readonly set: Record<string, unknown> }[];
   readonly charts: MemoryChart[];
   readonly breaks: string[];
+  /** Pictures: what was given for each, and its settings. */
+  readonly pictures: { readonly base64: string; readonly set: Record<string, unknown> }[];
   /** Settings of the sheet itself and of its pages, by name. */
   readonly set: Record<string, unknown>;
 }
@@ -46,6 +48,7 @@ export function memorySheet(id: string, name: string): MemorySheet {
     rules: [],
     charts: [],
     breaks: [],
+    pictures: [],
     set: {},
   };
 }

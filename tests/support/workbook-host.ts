@@ -22,7 +22,7 @@ type Node =
   /** Anything that only takes settings; each goes to `set` under `path`. */
   | { readonly kind: "bag"; readonly path: string; readonly set: (name: string, value: unknown) => void };
 
-type SheetPart = "sheet" | "charts" | "names" | "freezePanes" | "pageLayout" | "breaks";
+type SheetPart = "sheet" | "charts" | "names" | "freezePanes" | "pageLayout" | "breaks" | "shapes";
 
 interface HostFault {
   readonly Code: string;
@@ -55,10 +55,14 @@ const SETTINGS: Readonly<Record<string, readonly string[]>> = {
   title: ["text"],
   legend: ["visible", "position"],
   line: ["color", "lineStyle"],
+  shape: ["left", "top", "width", "height", "lockAspectRatio", "placement", "altTextDescription"],
   margins: ["leftHeader", "centerHeader", "rightHeader", "leftFooter", "centerFooter", "rightFooter"],
 };
 
 const LONGEST_ADDRESS = 8192;
+
+/** Of every cell, points. */
+const CELL = { width: 48, height: 15 } as const;
 
 // Kinds of object path that do not step on from a parent.
 const ROOT = 1;
@@ -221,9 +225,16 @@ export class WorkbookHost {
       case "sheet.names":
       case "sheet.freezePanes":
       case "sheet.pageLayout":
+      case "sheet.shapes":
         return { kind: lower(name) as SheetPart, sheet };
       case "sheet.horizontalPageBreaks":
         return { kind: "breaks", sheet };
+      case "shapes.addImage": {
+        if (!/^[A-Za-z0-9+/]+=*$/.test(String(args[0]))) throw problem("InvalidArgument", "no base64 text");
+        const picture = { base64: String(args[0]), set: {} };
+        sheet.pictures.push(picture);
+        return { kind: "bag", path: "shape", set: (key, value) => assign(picture.set, key, value) };
+      }
       case "breaks.add":
         sheet.breaks.push(String(args[0]));
         return { kind: "bag", path: "break", set: refuse };
@@ -353,6 +364,14 @@ export class WorkbookHost {
         return boxOf(node.ref).top;
       case "range.columnIndex":
         return boxOf(node.ref).left;
+      case "range.left":
+        return boxOf(node.ref).left * CELL.width;
+      case "range.top":
+        return boxOf(node.ref).top * CELL.height;
+      case "range.width":
+        return (cells[0]?.length ?? 0) * CELL.width;
+      case "range.height":
+        return cells.length * CELL.height;
       default:
         throw unknown(`reading ${member}`);
     }

@@ -1,6 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
+import { gridSnapshot } from "../../workbench/grid-snapshot.ts";
 import { type HeadlessGrid, headlessGrid } from "../../workbench/headless.ts";
+import { WIDE_PNG } from "../support/pictures.ts";
 
 const duty: SheetSpec = {
   name: "Duty",
@@ -161,6 +163,7 @@ describe("the grid as a sheet host", () => {
         draw: () => {
           throw new Error("no room for the chart");
         },
+        show: () => undefined,
       },
     });
     const charts = [
@@ -169,6 +172,29 @@ describe("the grid as a sheet host", () => {
     await expect(failing.host.addSheet({ ...duty, charts })).rejects.toThrow("no room");
     expect(await failing.host.sheetNames()).toEqual(["Sheet1"]);
     failing.dispose();
+  });
+
+  it("keeps a picture with its cells, shows it once, and writes it to the file again", async () => {
+    const shown: string[] = [];
+    const showing = headlessGrid({
+      entries: [],
+      charts: { draw: () => undefined, show: ({ at, altText }) => shown.push(`${altText} ${at}`) },
+    });
+    const picture = {
+      at: "E2:F3",
+      type: "png",
+      base64: WIDE_PNG,
+      widthPx: 120,
+      heightPx: 48,
+      altText: "Logo",
+    } as const;
+    await showing.host.addSheet({ ...duty, pictures: [picture] });
+    expect(shown).toEqual(["Logo E2:F3"]);
+    showing.api.getActiveWorkbook()?.getSheetByName("Duty")?.insertRowsBefore(0, 3);
+    const [sheet] = gridSnapshot(showing, showing.host).filter(({ name }) => name === "Duty");
+    expect(sheet?.pictures).toEqual([{ ...picture, at: "E5:F6" }]);
+    expect(Object.keys(sheet?.names ?? {})).toEqual(Object.keys(duty.names ?? {}));
+    showing.dispose();
   });
 
   it("tells of edits and recalculations until unsubscribed", async () => {

@@ -14,7 +14,12 @@ const TYPES = {
   coreProperties: "application/vnd.openxmlformats-package.core-properties+xml",
   extendedProperties: "application/vnd.openxmlformats-officedocument.extended-properties+xml",
 } as const;
-export type PartType = keyof typeof TYPES;
+
+/** Pictures, by their extension. */
+const MEDIA_TYPES = { png: "image/png", jpeg: "image/jpeg" } as const;
+export type MediaType = keyof typeof MEDIA_TYPES;
+type TextType = keyof typeof TYPES;
+export type PartType = TextType | MediaType;
 
 const RELATION: Readonly<Record<PartType, string>> = {
   workbook: `${RELATIONSHIPS}/officeDocument`,
@@ -27,26 +32,38 @@ const RELATION: Readonly<Record<PartType, string>> = {
   chart: `${RELATIONSHIPS}/chart`,
   coreProperties: `${PACKAGE}/relationships/metadata/core-properties`,
   extendedProperties: `${RELATIONSHIPS}/extended-properties`,
+  png: `${RELATIONSHIPS}/image`,
+  jpeg: `${RELATIONSHIPS}/image`,
 };
 
 /** A part and the parts it points to; the first of those is rId1 in its text. */
-export interface Part {
+export type Part = TextPart | MediaPart;
+
+interface TextPart {
   /** Path inside the file, without a leading slash. */
   readonly path: string;
-  readonly type: PartType;
+  readonly type: TextType;
   readonly text: string;
   readonly pointsTo?: readonly Part[];
+}
+
+/** A picture as its file is. */
+export interface MediaPart {
+  readonly path: string;
+  readonly type: MediaType;
+  readonly bytes: Uint8Array;
+  readonly pointsTo?: undefined;
 }
 
 /** The bytes of a file of these parts and all they point to. The same parts always give the same bytes. */
 export function packageOf(top: readonly Part[]): Uint8Array {
   const parts = withAll(top);
-  const files: Record<string, string> = {
+  const files: Record<string, string | Uint8Array> = {
     "[Content_Types].xml": contentTypes(parts),
     "_rels/.rels": relations(top, ""),
   };
   for (const part of parts) {
-    files[part.path] = part.text;
+    files[part.path] = isMedia(part) ? part.bytes : part.text;
     if (part.pointsTo === undefined || part.pointsTo.length === 0) continue;
     const { folder, name } = split(part.path);
     files[`${folder}_rels/${name}.rels`] = relations(part.pointsTo, folder);
@@ -54,7 +71,9 @@ export function packageOf(top: readonly Part[]): Uint8Array {
   // Zip keeps local time: this is midnight of its first day wherever the code runs.
   const mtime = new Date(1980, 0, 1);
   const zip: Zippable = {};
-  for (const [path, text] of Object.entries(files)) zip[path] = [strToU8(text), { level: 6, mtime }];
+  for (const [path, content] of Object.entries(files)) {
+    zip[path] = [typeof content === "string" ? strToU8(content) : content, { level: 6, mtime }];
+  }
   return zipSync(zip);
 }
 
@@ -63,8 +82,17 @@ function withAll(parts: readonly Part[]): readonly Part[] {
 }
 
 function contentTypes(parts: readonly Part[]): string {
-  const overrides = parts.map(({ path, type }) => `<Override PartName="/${path}" ContentType="${TYPES[type]}"/>`);
-  return `${DECLARATION}<Types xmlns="${PACKAGE}/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="xml" ContentType="application/xml"/>${overrides.join("")}</Types>`;
+  const overrides = parts.flatMap((part) =>
+    isMedia(part) ? [] : `<Override PartName="/${part.path}" ContentType="${TYPES[part.type]}"/>`,
+  );
+  const media = [...new Set(parts.filter(isMedia).map(({ type }) => type))].map(
+    (type) => `<Default Extension="${type}" ContentType="${MEDIA_TYPES[type]}"/>`,
+  );
+  return `${DECLARATION}<Types xmlns="${PACKAGE}/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="xml" ContentType="application/xml"/>${media.join("")}${overrides.join("")}</Types>`;
+}
+
+function isMedia(part: Part): part is MediaPart {
+  return part.type in MEDIA_TYPES;
 }
 
 function relations(targets: readonly Part[], folder: string): string {

@@ -16,7 +16,7 @@ export interface SheetTables extends CellTables {
 const LAST_COLUMN = 16_383;
 const LONGEST_HEADER = 255;
 
-/** The text of a worksheet part; its drawing, where it has charts, is rId1. The order of the elements is the schema's. */
+/** The text of a worksheet part; its drawing, where it has charts or pictures, is rId1. The order of the elements is the schema's. */
 export function sheetPart(
   spec: SheetSpec,
   cells: ReadonlyMap<string, FileCell>,
@@ -36,7 +36,7 @@ export function sheetPart(
     dataValidations(spec.lists ?? [], tables.lists),
     '<pageMargins left="0.7" right="0.7" top="0.75" bottom="0.75" header="0.3" footer="0.3"/>',
     spec.print === undefined ? "" : printed(spec.print),
-    (spec.charts ?? []).length === 0 ? "" : '<drawing r:id="rId1"/>',
+    (spec.charts ?? []).length + (spec.pictures ?? []).length === 0 ? "" : '<drawing r:id="rId1"/>',
     "</worksheet>",
   ].join("");
 }

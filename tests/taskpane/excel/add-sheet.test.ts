@@ -1,17 +1,34 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import type { SheetSpec } from "../../../shared/ports/sheet-spec.ts";
+import type { PictureSpec, SheetSpec } from "../../../shared/ports/sheet-spec.ts";
 import { addSheet } from "../../../taskpane/excel/add-sheet.ts";
+import { excelHost } from "../../../taskpane/excel/excel-host.ts";
 import { memorySheet } from "../../support/memory-sheet.ts";
+import { WIDE_PNG } from "../../support/pictures.ts";
 import { sampleSheet } from "../../support/sheet-sample.ts";
 import { type PlannedFault, WorkbookHost } from "../../support/workbook-host.ts";
 
 const NO_WAIT = [0, 0];
+
+const LOGO: PictureSpec = {
+  at: "B2:C3",
+  type: "png",
+  base64: WIDE_PNG,
+  widthPx: 120,
+  heightPx: 48,
+  altText: "Logo",
+};
+
+/** Office as far as it says what it supports. */
+function officeThat(isSetSupported: (set: string, version: string) => boolean): void {
+  Object.assign(globalThis, { Office: { context: { requirements: { isSetSupported } } } });
+}
 
 let host: WorkbookHost;
 
 beforeEach(() => {
   host = new WorkbookHost();
   Object.assign(globalThis, { Excel: host.Excel });
+  officeThat(() => true);
 });
 
 describe("a calc sheet written through Excel's own library", () => {
@@ -151,6 +168,35 @@ describe("a calc sheet written through Excel's own library", () => {
     });
   });
 
+  it.each([
+    // Two cells of 48 by 15 points hold 75 by 30 of 120 by 48 pixels; and the other way round.
+    ["B2:C3", { left: 48, top: 15, width: 75, height: 30 }],
+    ["A5:A10", { left: 0, top: 60, width: 48, height: expect.closeTo(19.2) }],
+  ])("puts a picture into %s in its own proportions", async (at, place) => {
+    const asked: string[] = [];
+    officeThat((set, version) => {
+      asked.push(`${set} ${version}`);
+      return true;
+    });
+    const { pictures } = host.sheet(await addSheet({ ...sampleSheet(), pictures: [{ ...LOGO, at }] }, NO_WAIT));
+    expect(pictures).toEqual([
+      {
+        base64: WIDE_PNG,
+        set: { ...place, lockAspectRatio: true, placement: "OneCell", altTextDescription: "Logo" },
+      },
+    ]);
+    expect(host.syncs).toHaveLength(3);
+    expect(asked).toEqual(["ExcelApi 1.9"]);
+  });
+
+  it("goes without pictures where Excel has none", async () => {
+    officeThat(() => false);
+    expect(excelHost.holdsPictures()).toBe(false);
+    const sheet = host.sheet(await addSheet({ ...sampleSheet(), pictures: [LOGO] }, NO_WAIT));
+    expect(sheet.pictures).toEqual([]);
+    expect(sheet.charts).toHaveLength(1);
+  });
+
   it("lays the pages out", async () => {
     const { set, breaks } = host.sheet(await addSheet(sampleSheet(), NO_WAIT));
     expect(set).toEqual({
@@ -199,12 +245,13 @@ describe("a calc sheet that cannot be finished", () => {
     host.busy = 2;
     host.syncs.length = 0;
     host.fault = fault;
-    await expect(addSheet(sampleSheet("Sheet1"), NO_WAIT), JSON.stringify(fault)).rejects.toThrow();
+    const spec = { ...sampleSheet("Sheet1"), pictures: [LOGO] };
+    await expect(addSheet(spec, NO_WAIT), JSON.stringify(fault)).rejects.toThrow();
   }
 
   it("leaves the workbook as it was, whichever call fails", async () => {
     host.busy = 2;
-    await addSheet(sampleSheet("Sheet1"), NO_WAIT);
+    await addSheet({ ...sampleSheet("Sheet1"), pictures: [LOGO] }, NO_WAIT);
     const actions = [...host.syncs];
     expect(actions).toHaveLength(5);
     expect(actions.reduce((sum, count) => sum + count, 0)).toBeGreaterThan(150);

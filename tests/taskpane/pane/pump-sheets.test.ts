@@ -28,6 +28,7 @@ function hostOf(sheets: Sheets): SheetHost {
     read: async (refs) => refs.map(read),
     write: async () => undefined,
     onCalculated: () => () => undefined,
+    holdsPictures: () => true,
   };
 }
 
