@@ -52,6 +52,7 @@ export interface LiquidFindings {
   "liquid-temperature-contradicts": { named: Amount };
   "gravity-of-no-liquid": { least: number; greatest: number };
   "liquid-stated-twice": { what: string };
+  "liquid-yields": null;
   "liquid-incomplete": { what: string };
   "glycol-by-volume": null;
   "vapour-pressure-not-stated": null;

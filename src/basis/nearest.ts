@@ -18,6 +18,18 @@ export function nearestNames(given: string, names: readonly string[], most = 4):
     .map(({ name }) => name);
 }
 
+/** The names within a few typing slips of a text, the nearest first. */
+export function slipsOf(given: string, names: readonly string[], most = 4): readonly string[] {
+  const wanted = given.trim().toLowerCase();
+  const limit = Math.max(2, Math.floor(wanted.length / 4));
+  return names
+    .map((name) => ({ name, distance: editDistance(wanted, name.toLowerCase()) }))
+    .filter(({ distance }) => distance <= limit)
+    .sort((a, b) => a.distance - b.distance)
+    .slice(0, most)
+    .map(({ name }) => name);
+}
+
 /** Least number of letters to insert, drop or change (Levenshtein). */
 function editDistance(a: string, b: string): number {
   let previous = Array.from({ length: b.length + 1 }, (_, j) => j);

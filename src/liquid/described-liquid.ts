@@ -38,6 +38,8 @@ type Figure =
   | { readonly kind: "kinematic viscosity"; readonly value: number };
 
 const LABELLED_SG = /^(?:sg|s\.g\.|sp\.? ?gr\.?|specific gravity)\s*[=:]?\s*(\S.*)$/i;
+/** "1.05 SG" */
+const SG_BEHIND = /^(\d*[.,]?\d+) ?(?:sg|s\.g\.)$/i;
 const LABELLED_PV = /^(?:pv|p_v|p\.v\.|vp|vapou?r pressure)\s*[=:]?\s*(\S.*)$/i;
 const LABEL =
   /^(?:density|rho|ρ|(?:dynamic|kinematic|absolute)? ?(?:viscosity|visc\.?)|mu|[μµ]|nu|ν)\s*[=:]?\s*(?=[\d.+-])/i;
@@ -89,7 +91,7 @@ function partsOf(text: string): readonly string[] {
 
 /** Nothing where the part is no figure of a liquid at all. */
 function readFigure(part: string, subject: string): Result<Figure> | undefined {
-  const gravity = LABELLED_SG.exec(part)?.[1];
+  const gravity = (LABELLED_SG.exec(part) ?? SG_BEHIND.exec(part))?.[1];
   if (gravity !== undefined) {
     const number = readNumber(gravity, `${subject} SG`);
     if (!number.ok) return number;

@@ -40,6 +40,20 @@ const ALSO: Readonly<Record<string, string>> = {
   "drinking water": "cold water",
   "tap water": "cold water",
   brackish: "brackish water",
+  "bore water": "ground water",
+  "borehole water": "ground water",
+  "flood water": "storm water",
+  floodwater: "storm water",
+  "canal water": "river water",
+  "irrigation water": "raw water",
+  "process water": "raw water",
+  "cooling water": "raw water",
+  "fire water": "raw water",
+  "chilled water": "cold water",
+  "grey water": "wastewater",
+  "gray water": "wastewater",
+  greywater: "wastewater",
+  graywater: "wastewater",
 };
 
 const FIGURES = /^(.+?)[ ,;]+((?:sg|s\.g\.|sp\.? ?gr\.?|specific gravity|density)\b.*|\d[\d.,]* ?(?:kg|lb|t)\/.*)$/;

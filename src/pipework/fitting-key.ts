@@ -5,7 +5,12 @@
 export function fittingKey(text: string): string {
   const words = text
     .toLowerCase()
+    .replace(
+      /(\d)?\s*([½¼])/g,
+      (_, whole: string | undefined, sign: string) => `${whole ?? ""} ${sign === "½" ? "1/2" : "1/4"}`,
+    )
     .replace(/[°º]|degrees?|\bdeg\b|(?<=\d)deg\b/g, " ")
+    .replace(/\b(\d+(?:\.\d+)?)d\b/g, " r/d $1 ")
     .replace(/r\s*\/\s*d/g, " r/d ")
     .replace(/\b3\s?-?\s?k\b/g, " 3k ")
     .replace(/\bnon[\s-]*return\b/g, " check ")
@@ -17,6 +22,7 @@ export function fittingKey(text: string): string {
 }
 
 function singular(word: string): string {
+  if (/^[\d.]+s$/.test(word)) return word.slice(0, -1);
   return word.length > 3 && /[^su]s$/.test(word) ? word.slice(0, -1) : word;
 }
 
@@ -44,6 +50,11 @@ const SAME = new Map([
   ["nrv", "check"],
   ["lr", "long"],
   ["sr", "short"],
+  ["sweep", "long"],
+  ["t", "tee"],
+  ["y", "wye"],
+  ["thru", "through"],
+  ["edge", "edged"],
   ["std", "standard"],
   ["screwed", "threaded"],
   ["flgd", "flanged"],

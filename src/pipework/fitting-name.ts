@@ -1,11 +1,12 @@
 import { outOfRange } from "../basis/method.ts";
-import { nearestNames } from "../basis/nearest.ts";
+import { nearestNames, slipsOf } from "../basis/nearest.ts";
 import { all, amount, andThen, fail, type Result, succeed } from "../basis/result.ts";
 import { describedFitting } from "./described-fitting.ts";
 import type { CountedFitting, Fitting } from "./fitting.ts";
 import { FITTING_FORMS } from "./fitting-forms.ts";
 import { fittingKey } from "./fitting-key.ts";
 import { KNOWN_FITTINGS } from "./known-fittings.ts";
+import { beginsWithSizes } from "./nominal-reducer.ts";
 
 const byKey = new Map<string, Fitting>();
 for (const { fitting, also } of KNOWN_FITTINGS) {
@@ -34,6 +35,10 @@ const SEVERAL: ReadonlyMap<string, readonly string[]> = new Map(
   (
     [
       ["tee", ["tee run", "tee branch"]],
+      ["isolating valve", ["gate", "butterfly", "ball"]],
+      ["isolation valve", ["gate", "butterfly", "ball"]],
+      ["stop valve", ["gate", "globe"]],
+      ["cv", ["swing check", "Cv 1000"]],
       ["manifold", ["manifold inlet 50 %", "manifold take-off 50 %", "tee branch"]],
       ["diaphragm", ["diaphragm weir", "diaphragm straight"]],
       ["quick-connect", ["quick-connect steel", "quick-connect aluminium"]],
@@ -43,8 +48,39 @@ const SEVERAL: ReadonlyMap<string, readonly string[]> = new Map(
   ).map(([name, of]) => [fittingKey(name), of]),
 );
 
+/** Words that say which kind of fitting is meant, as keys have them: none of another kind is offered for it. */
+const KINDS: ReadonlySet<string> = new Set(
+  "elbow mitre return tee wye gate ball plug butterfly globe angle diaphragm check foot entrance exit strainer coupling camlock meter reducer increaser expander air pinch hose".split(
+    " ",
+  ),
+);
+/** Angles that an elbow alone is called by. */
+const ANGLE = /^(?:90|45|22\.5|11\.25)$/;
+
+function kindsIn(words: readonly string[]): readonly string[] {
+  const kinds = words.filter((word) => KINDS.has(word));
+  return kinds.length === 0 && words.some((word) => ANGLE.test(word)) ? ["elbow"] : kinds;
+}
+
+const kindsOf = new Map(NAMES.map((name) => [name, kindsIn(fittingKey(name).split(" "))]));
+
+/** A size before a name, which is that of the pipe. */
+const SIZED = /^(?:dn ?\d+|\d+(?:[- ]\d+\/\d+|\.\d+)? ?(?:in\b\.?|inch|"|mm)) +/i;
+
+function nearestFittings(given: string): readonly string[] {
+  const bare = byKey.get(fittingKey(given.replace(SIZED, "")));
+  if (bare !== undefined) return [bare.name];
+  const kinds = kindsIn(fittingKey(given).split(" "));
+  if (kinds.length === 0) return slipsOf(given.replace(/(?<=\S) valves?$/i, ""), NAMES);
+  const sharing = NAMES.filter((name) => kindsOf.get(name)?.some((kind) => kinds.includes(kind)));
+  const only = sharing.filter((name) => kindsOf.get(name)?.every((kind) => kinds.includes(kind)));
+  const alike = only.length > 0 ? only : sharing;
+  const near = nearestNames(given.replace(/(?<=\S) valves?$/i, ""), alike);
+  return near.length > 0 ? near : alike.slice(0, 3);
+}
+
 function unknown(given: string, subject: string): Result<never> {
-  const suggestions = nearestNames(given.replace(/(?<=\S) valves?$/i, ""), NAMES);
+  const suggestions = nearestFittings(given);
   const otherwise = "take a name that FITTINGS lists, or give the coefficient of each, such as “K 0.3”";
   return fail([{ code: "name-unknown", kind: "error", subject, given, suggestions, otherwise }]);
 }
@@ -92,13 +128,21 @@ function countedOf(item: string, subject: string): Result<readonly CountedFittin
 
 const WORDS = ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
 const COUNT_WORD = new RegExp(`^(${WORDS.join("|")})(?=\\s)`, "i");
-const COUNT_AND_NAME = /^([+-]?\d*\.?\d+)(?:\s*(?:no|nos|off|pcs?|ea|each)\b\.?\s*|\s*[x×*]\s*|\s+)(?:of\s+)?(.+)$/i;
+const COUNT_AND_NAME =
+  /^([+-]?\d*\.?\d+)(?:\s*(?:no|nos|off|pcs?|ea|each)\b\.?\s*|\s*[x×*@]\s*|\s*[-–]\s+|\s*[-–](?=\d)|\s+)(?:of\s+)?(.+)$/i;
 const NAME_AND_COUNT = /^(.*\S)\s*(?:[x×*]\s*(\d+)|[,:]?\s(\d+)\s*(?:no|nos|off|pcs?|ea|each)\.?)$/i;
+/** "(2) elbow 90", "elbow 90 (2)". */
+const IN_BRACKETS = /^\((\d+)\)\s*(.+)$|^(.+?)\s*\((\d+)\)$/;
+/** A bare number is as likely a length in the wrong column as the angle of an elbow. */
+const BARE_NUMBER = /^[\d.]+$/;
 
 /** One item of a list: first taken as a name ("90 elbow"), and only then as a count and a name ("2 elbow"). */
 function counted(item: string, subject: string): Result<CountedFitting> {
-  const written = item.replace(COUNT_WORD, (word) => String(WORDS.indexOf(word.toLowerCase()) + 1));
-  const isName = byKey.has(fittingKey(written));
+  const written = item
+    .replace(COUNT_WORD, (word) => String(WORDS.indexOf(word.toLowerCase()) + 1))
+    .replace(IN_BRACKETS, (_, before, behindIt, name, after) => `${before ?? after} ${behindIt ?? name}`);
+  if (BARE_NUMBER.test(written)) return unknown(written, subject);
+  const isName = byKey.has(fittingKey(written)) || beginsWithSizes(written);
   const behind = isName ? null : NAME_AND_COUNT.exec(written);
   if (behind !== null) {
     const named = fittingNamed(behind[1] as string, subject);

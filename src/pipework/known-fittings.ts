@@ -20,7 +20,10 @@ export interface KnownFitting {
 
 const EQUIVALENT_LENGTH: Citation = { source: "tp-410", at: "resistance coefficients, K = (L/D) f_T" };
 const THREE_K_METHOD: Citation = { source: "darby-2001", at: "3-K coefficients" };
-const TRADE_LENGTH: Citation = { source: "practice", at: "L/D of valves of sewage and slurry lines" };
+const TRADE_LENGTH: Citation = {
+  source: "practice",
+  at: "L/D of bends of small angle, and of valves of sewage and slurry lines",
+};
 const INCH = unitOf("in").factor;
 
 /** Nominal size in inches; of a measured bore, the bore. */

@@ -88,7 +88,7 @@ export function readRoughness(text: string, bore: number): Result<StatedRoughnes
 }
 
 /**
- * A pipe by its measured dimensions: "ID 154.1 mm rough 0.045 mm", "OD 168.3 mm wall 4.5 mm steel". Nothing where the
+ * A pipe by its measured dimensions: "ID 154.1 mm rough 0.045 mm", "OD 168.3 mm wall 4.5 mm steel", '24" OD x .375" wall steel'. Nothing where the
  * text is no measured pipe.
  * Fails: pipe-roughness-missing; name-unknown for a surface; out-of-range dimensions; as `readQuantity`.
  * Warns: bore-is-nominal, surface-uncertain, hose-corrugated.
@@ -99,8 +99,14 @@ export function measuredPipe(tidied: string, given: string): Result<Pipe> | unde
   if (inside !== null) return byBore(inside[1] as string, rough, given);
   const outside = /^(?:o\.?d\.?(?![a-z])|outside dia(?:meter)?)[ =:]*(.*?)[ ,x]*(?:wall|wt)[ =:]*(.*)$/.exec(before);
   if (outside !== null) return byWall(outside[1] as string, outside[2] as string, rough, given);
+  const behind = LABELS_BEHIND.exec(before);
+  if (behind !== null) return byWall(behind[1] as string, `${behind[2]}${behind[3]}`, rough, given);
   return undefined;
 }
+
+const LENGTH = String.raw`((?:\d+[- ])?(?:\d+\/\d+|\d*\.?\d+) ?(?:in\b\.?|inch(?:es)?|"|mm))`;
+/** '24" OD x .375" wall steel': the words behind their amounts. */
+const LABELS_BEHIND = new RegExp(`^${LENGTH} ?o\\.?d\\.?[ ,x]*${LENGTH} ?(?:wall|w\\.?t\\.?)(?: thick(?:ness)?)?(.*)$`);
 
 function byBore(dimensions: string, rough: string | undefined, given: string): Result<Pipe> {
   const { amount, words } = splitSurface(dimensions, rough);

@@ -13,7 +13,12 @@ export type MetricPlasticName =
     };
 
 const GRADE = /\bpe[- ]?(100|80)(?:[- ]?rc)?\b/;
-const RATIO = /\bs?dr ?(\d+(?:[.,]\d+)?)\b/;
+/** Of gas and water pipe in Britain: medium density is PE80, and “high performance” PE100. */
+const BY_DENSITY: readonly (readonly [RegExp, string])[] = [
+  [/\bmdpe\b/, "pe80"],
+  [/\bhppe\b/, "pe100"],
+];
+const RATIO = /\bs?dr[- ]?(\d+(?:[.,]\d+)?)\b/;
 const CLASS = /\bpn ?(\d+(?:[.,]\d+)?)\b/;
 const PVC = /\b(?:pvc-u|u-?pvc|pvc)(?![a-z])/;
 const POLYETHYLENE = /\b(?:hdpe|pehd|pead|polyethylene|pe)(?![a-z\d])/;
@@ -25,7 +30,7 @@ const SIZE = /^(?:dn ?\/ ?od|dn|od|d|ø)? ?(\d+)(?: ?mm)?(?: pipe)?$/;
  * Nothing where the text is no such name.
  */
 export function metricPlasticName(tidied: string): MetricPlasticName | undefined {
-  let rest = tidied;
+  let rest = BY_DENSITY.reduce((text, [word, grade]) => text.replace(word, grade), tidied);
   const taken = (rule: RegExp): string | undefined => {
     const match = rule.exec(rest);
     if (match === null) return undefined;

@@ -4,7 +4,7 @@ import { isSize, nameOf, type PipeFacts, sizesIn } from "./family-pipe.ts";
 import { nominalInches } from "./nominal-size.ts";
 import { PIPE_FAMILIES, PIPE_SELECTIONS } from "./pipe-families.ts";
 import type { PipeFamily, PipeSize, SizeSystem } from "./pipe-family.ts";
-import { readSize, readWords, tidyPipeText, type WrittenSize } from "./pipe-words.ts";
+import { readSize, readWords, sizeWithin, tidyPipeText, type WrittenSize } from "./pipe-words.ts";
 
 const inch = unitOf("in").factor;
 const millimetre = unitOf("mm").factor;
@@ -63,31 +63,52 @@ export function namesWithoutSpareWords(size: WrittenSize, sizes: SizeSystem): re
 /** Every family is shown in one of these sizes, so a text without a size is compared with few names. */
 const USUAL_SIZES = ["6in", "DN150", "160mm", "150mm"];
 
-/** What a text asks for, whatever its slip, and the names that are of the same kind. */
-const KINDS: readonly (readonly [asked: RegExp, named: RegExp])[] = [
-  [/hdpe|pehd|pead|polyethylene|\bpe ?-?\d*\b/, / HDPE /],
-  [/c-?90[05]/, / PVC C900 /],
-  [/pvc/, / PVC/],
-  [/\bs?dr ?\d/, / (?:HDPE|PVC)/],
-  [/ductile|\bdi\b|\bk ?9\b|\bc ?(?:25|30|40)\b/, / ductile iron /],
-  [/copper/, / copper /],
-  [/hose|lay-?flat/, / (?:.* )?(?:hose|layflat)/],
-  [/concrete|\brcp\b/, / concrete/],
-  [/quick|alumin/, / quick-connect /],
-  [/steel|\bsch|\bstd\b|\bxs\b|en ?10220/, / (?:sch|STD|XS|XXS|EN10220)/],
+/** What a text asks for, whatever its slip, the names that are of the same kind, and families of it that are usual. */
+const KINDS: readonly (readonly [asked: RegExp, named: RegExp, usual: readonly string[]])[] = [
+  [/\bdips\b/, / HDPE DIPS /, ["HDPE DIPS DR17", "HDPE DIPS DR11"]],
+  [
+    /hdpe|pehd|pead|mdpe|hppe|\bpoly\b|polyethylene|\bpe ?-?\d*\b/,
+    / HDPE (?!DIPS)/,
+    ["HDPE DR17", "HDPE DR11", "HDPE SDR17", "HDPE SDR11"],
+  ],
+  [/hose|lay-?flat/, / (?:.* )?(?:hose|layflat)/, ["layflat", "suction hose", "discharge hose"]],
+  [/c-?90[05]/, / PVC C900 /, ["PVC C900 DR18", "PVC C900 DR25"]],
+  [
+    /pvc|\bsdr[- ]?35\b|sewer pipe/,
+    / PVC(?! layflat| suction)/,
+    ["PVC sch40", "PVC DR21", "PVC C900 DR18", "PVC-U SDR26"],
+  ],
+  [/\bs?dr[- ]?\d/, / (?:HDPE|PVC)/, []],
+  [
+    /ductile|\bdip?\b|\bk ?9\b|\bc ?(?:25|30|40)\b/,
+    / ductile iron /,
+    ["ductile iron cl350", "ductile iron cl250", "ductile iron K9", "ductile iron C30"],
+  ],
+  [/copper/, / copper /, ["copper L"]],
+  [/concrete|\brcp\b/, / concrete/, ["concrete"]],
+  [/quick|alumin|irrigation|\bqd\b/, / quick-connect /, ["quick-connect galvanised", "quick-connect aluminium"]],
+  [/steel|\bsch|\bstd\b|\bxs\b|\bs40\b|en ?10220/, / (?:sch|STD|XS|XXS|EN10220)/, ["sch40", "STD"]],
 ];
+
+/** Materials that no table here holds: such pipe is stated as measured, and no other is offered for it. */
+const UNTABLED =
+  /\b(?:cmp|corrugated metal|frp|grp|fib(?:re|er)glass|asbestos|ac pipe|cast iron|ci|clay|vcp|wood|abs|polypropylene|pp|brass)\b/;
+
+/** Such a pipe as measured: the form, not its figures. */
+const AS_MEASURED = NAMES_THAT_DO.slice(-1);
 
 /** Of all names, those of the kind and of the size written, or of a usual size, that resemble a text most; quoted. */
 export function nearestPipes(all: readonly string[], given: string): readonly string[] {
-  const tidied = sizeFirst(tidyPipeText(given));
-  const written = readSize(tidied);
+  const words = tidyPipeText(given);
+  if (UNTABLED.test(words)) return AS_MEASURED;
+  const written = readSize(words) ?? sizeWithin(words) ?? readSize(words.replace(BARE_SIZE, "$1in "));
   const size = written === undefined ? undefined : sizeWords(written);
-  const kind = KINDS.find(([asked]) => asked.test(tidied))?.[1] ?? /./;
+  const [, kind, usual] = KINDS.find(([asked]) => asked.test(words)) ?? [/./, /./, []];
   const ofKind = all.filter((name) => kind.test(name));
   const ofSize = (sizes: readonly string[]): readonly string[] =>
     ofKind.filter((name) => sizes.some((beginning) => name.startsWith(`${beginning} `)));
   const same = size === undefined ? [] : ofSize([size]);
-  const ratio = Number(RATIO.exec(tidied)?.[1]);
+  const ratio = Number(RATIO.exec(words)?.[1]);
   if (ratio > 0 && same.length > 0) {
     const off = (name: string): number =>
       Math.abs(Number(NAMED_RATIO.exec(name)?.[1] ?? Number.POSITIVE_INFINITY) - ratio);
@@ -96,12 +117,28 @@ export function nearestPipes(all: readonly string[], given: string): readonly st
       .slice(0, 3)
       .map(inQuotes);
   }
-  const near = nearestNames(tidied, same.length > 0 ? same : ofSize(USUAL_SIZES));
-  return near.length > 0 ? near.map(inQuotes) : NAMES_THAT_DO;
+  const near = alike(size === undefined ? words : (written?.rest ?? ""), same.length > 0 ? same : ofSize(USUAL_SIZES));
+  if (near.length > 0) return near.map(inQuotes);
+  const metric = written?.by === "millimetres" ? [`DN${written.size}`] : [];
+  const usualNames = [...(size === undefined ? [] : [size]), ...metric, ...USUAL_SIZES].map((beginning) =>
+    usual.map((family) => `${beginning} ${family}`).filter((name) => ofKind.includes(name)),
+  );
+  return usualNames.find((names) => names.length > 0)?.map(inQuotes) ?? NAMES_THAT_DO;
 }
 
+/** Names whose words behind the size resemble those of a text: a size alone resembles nothing. */
+function alike(rest: string, names: readonly string[]): readonly string[] {
+  const byFamily = new Map(names.toReversed().map((name) => [name.slice(name.indexOf(" ") + 1), name]));
+  return nearestNames(rest, [...byFamily.keys()].toReversed()).map((family) => byFamily.get(family) as string);
+}
+
+const BARE_SIZE = /^(\d+(?:[- ]\d+\/\d+|\.\d+|\/\d+)?) (?=[a-z])/;
+
 const NAMED_RATIO = /DR(\d+(?:\.\d+)?)/;
-const RATIO = /\bs?dr ?(\d+(?:\.\d+)?)\b/;
+const RATIO = /\bs?dr[- ]?(\d+(?:\.\d+)?)\b/;
+
+/** Sewer pipe, whose outside diameters are its own. */
+const SEWER = /\bsdr[- ]?35\b/;
 
 /** Plastic pipe that no table has, as measured: its outside diameter, and the least wall of its ratio; quoted. */
 export function measuredInstead(written: WrittenSize, rest: string): readonly string[] {
@@ -115,7 +152,7 @@ export function measuredInstead(written: WrittenSize, rest: string): readonly st
   const outside = isInch
     ? tabled?.sizes.find((one) => isSize(one, written))?.outsideDiameter
     : written.size * millimetre;
-  if (!(ratio > 2) || outside === undefined) return [];
+  if (!(ratio > 2) || outside === undefined || SEWER.test(rest)) return [];
   const unit = isInch ? inch : millimetre;
   const places = isInch ? 1000 : 10;
   const wall = Math.ceil((outside / unit / ratio) * places - 1e-6) / places;
@@ -124,14 +161,6 @@ export function measuredInstead(written: WrittenSize, rest: string): readonly st
       `OD ${Number((outside / unit).toFixed(3))} ${isInch ? "in" : "mm"} wall ${wall} ${isInch ? "in" : "mm"} ${material}`,
     ),
   ];
-}
-
-const SIZE_LAST = /^(.*?)[ ,]+((?:dn ?|nps ?)?\d[\d./-]*(?: \d+\/\d+)? ?(?:inches|inch|in|"|mm)?)$/;
-
-/** "layflat 6in" as "6in layflat", to find what may have been meant. */
-function sizeFirst(tidied: string): string {
-  const match = SIZE_LAST.exec(tidied);
-  return match === null ? tidied : `${match[2]} ${match[1]}`;
 }
 
 /** A size as the names write it, where any has it. */

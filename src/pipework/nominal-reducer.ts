@@ -14,6 +14,20 @@ const WRITTEN = new RegExp(
   "i",
 );
 
+const NOUN_LAST = new RegExp(`^(${SIZE} ?(?:x|×|to|by) ?${SIZE}) +((?:[a-z]+ )*)(reducer|increaser|expander)s?$`, "i");
+
+/** Whether a text is a change of size that begins with its sizes, which are then no count. */
+export function beginsWithSizes(given: string): boolean {
+  return NOUN_LAST.test(given);
+}
+
+/** "8x6 ecc. reducer" as "eccentric reducer 8x6". */
+function nounFirst(given: string): string {
+  return given
+    .replace(/\b(con|ec)c\b\.?/gi, (_, which: string) => (/con/i.test(which) ? "concentric" : "eccentric"))
+    .replace(NOUN_LAST, (_, sizes: string, _one, _two, manner: string, noun: string) => `${manner}${noun} ${sizes}`);
+}
+
 /** Share of a nominal size by which a measured bore may differ from it. */
 const ABOUT = 0.12;
 
@@ -23,7 +37,7 @@ const ABOUT = 0.12;
  * Fails: size-change-elsewhere (the coefficient), in a pipe of neither size.
  */
 export function nominalReducer(given: string, angle: number): Result<Fitting> | undefined {
-  const match = WRITTEN.exec(given.replace(/(\d)x(?=\d)/gi, "$1 x "));
+  const match = WRITTEN.exec(nounFirst(given).replace(/(\d)x(?=\d)/gi, "$1 x "));
   if (match === null) return undefined;
   const [, noun = "", first = "", second = ""] = match;
   const kind = /reducer/i.test(noun) ? "narrowing" : "widening";

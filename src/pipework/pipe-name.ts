@@ -17,7 +17,7 @@ import {
 import type { Pipe } from "./pipe.ts";
 import { PIPE_FAMILIES, PIPE_SELECTIONS } from "./pipe-families.ts";
 import type { PipeSize, SizeSystem } from "./pipe-family.ts";
-import { readSize, tidyPipeText, type WrittenSize } from "./pipe-words.ts";
+import { readSize, sizeWithin, tidyPipeText, type WrittenSize } from "./pipe-words.ts";
 
 /** No name of a pipe is longer; a longer text is refused unread. */
 const LONGEST = 100;
@@ -29,7 +29,7 @@ const read = new Map<string, Result<Pipe>>();
 
 /**
  * The pipe a text names, in m; upper or lower case and spacing do not matter. The forms:
- * <size> <family> [condition or grade] [rough <amount> or C <number>]: 6in sch40, 10in HDPE DR17 C 150, DN150 sch40 used, 10in HDPE DR17 PE4710 rough 0.05 mm;
+ * <size> <family> in either order [condition or grade] [rough <amount> or C <number>]: 6in sch40, 10in HDPE DR17 C 150, DN150 sch40 used, 10in HDPE DR17 PE4710 rough 0.05 mm;
  * metric plastic pipe by outside diameter, SDR, grade and PN in any order: 250mm HDPE SDR17 PE100, PE100 250 SDR 17 PN10;
  * [DN] [EN10220] <outside diameter>x<wall> [steel]: DN150 EN10220 168.3x4.5; by measure, as `measuredPipe` reads it.
  * Fails: name-unknown, with the nearest names; left-out, pipe-size-missing, pipe-family-missing; as `measuredPipe`.
@@ -127,12 +127,12 @@ function plasticPipe(tidied: string, given: string): Result<Pipe> | undefined {
 
 /** The ratio of plastic pipe as the standards of the size write it: DR of inch pipe, SDR of metric pipe. */
 function ratioOf(sizes: SizeSystem, words: string): string {
-  return words.replace(/s?dr(?= ?\d)/g, sizes === "inch" ? "dr" : "sdr");
+  return words.replace(/s?dr(?=[- ]?\d)/g, sizes === "inch" ? "dr" : "sdr");
 }
 
 function pipeBySize(tidied: string, given: string): Result<Pipe> {
   const { before, rough } = splitRoughness(tidied);
-  const size = readSize(before);
+  const size = readSize(before) ?? sizeWithin(before);
   if (size === undefined) {
     if (familyIn(before) === undefined) return unknown("pipe", given, nearestPipes(everyName(), given));
     return fail([{ code: "pipe-size-missing", kind: "error", subject: "pipe", given, suggestions: NAMES_THAT_DO }]);

@@ -18,12 +18,13 @@ const RULES: readonly (readonly [RegExp, (match: RegExpExecArray) => string | re
   [/weight|wt\.?|wall/y, () => "pipe"],
   [/pvc-u|u-?pvc|pvc/y, () => "pvc"],
   [/pe-?(4710|3608|3408|100|80)(?:-?rc(?![a-z]))?/y, (m) => ["hdpe", `PE${m[1]}`]],
-  [/hdpe|pehd|pead|polyethylene|pe(?!\d)/y, () => "hdpe"],
+  [/hdpe|pehd|pead|poly(?:ethylene)?(?=$|[^a-z]|pipe|i?ps|s?dr)|pe(?!\d)/y, () => "hdpe"],
+  [/(?:butt-?)?fus(?:ion|ed)/y, () => "pipe"],
   [/dips/y, () => "dips"],
   [/ips/y, () => "ips"],
-  [/(s?dr)(\d+(?:\.\d+)?)/y, (m) => `${m[1]}${m[2]}`],
+  [/(s?dr)-?(\d+(?:\.\d+)?)/y, (m) => `${m[1]}${m[2]}`],
   [/dischargehose/y, () => "dischargehose"],
-  [/ductileiron|ductile|di(?!s)/y, () => "di"],
+  [/ductileiron|ductile|dip(?![rs])|di(?!ps)/y, () => "di"],
   [/(?:pressureclass|class|cl\.?|pc)(\d+)/y, (m) => `cl${m[1]}`],
   [/c-?90[05]/y, () => "c900"],
   [/(?:class)?k-?9(?!\d)/y, () => "k9"],
@@ -41,14 +42,14 @@ const RULES: readonly (readonly [RegExp, (match: RegExpExecArray) => string | re
   [/rubber/y, () => "rubber"],
   [/tpu|polyurethane|nitrile/y, () => "tpu"],
   [/cam-?lock|cam(?:and|&)groove/y, () => "camlock"],
-  [/quick-?(?:connect(?:or)?|coupling|coupled|coupler|release)/y, () => "quickconnect"],
+  [/quick-?(?:connect(?:or)?|disconnect|coupling|coupled|coupler|release)/y, () => "quickconnect"],
   [/alumini?um/y, () => "aluminium"],
   [/irrigation/y, () => "irrigation"],
   [/bare/y, () => "bare"],
   [/(?:reinforced)?concrete|rcp/y, () => "concrete"],
   [/hose/y, () => "hose"],
   [/stainlesssteel|stainless|ss/y, () => "stainless"],
-  [/carbonsteel|carbon|cs/y, () => "carbon"],
+  [/carbonsteel|carbon|cs|black|blk\.?/y, () => "carbon"],
   [/steel/y, () => "steel"],
   [/galvani[sz]ed|galv\.?/y, () => "galvanised"],
   [/double-?lined|doublelining/y, () => "double lined"],
@@ -63,9 +64,12 @@ const RULES: readonly (readonly [RegExp, (match: RegExpExecArray) => string | re
   [/[,;()]/y, () => "pipe"],
 ];
 
+/** Before the blanks go: “sch 40 316L” is no schedule 40316. */
+const GRADE_OF_STAINLESS = /\b(?:tp ?)?(?:304|316)l?(?:\/l)?\b/g;
+
 /** The words a text is made of, or nothing where some of it is none. */
 export function readWords(text: string): readonly string[] | undefined {
-  const letters = text.replace(/\s+/g, "");
+  const letters = text.replace(GRADE_OF_STAINLESS, "stainless").replace(/\s+/g, "");
   const words: string[] = [];
   let at = 0;
   while (at < letters.length) {
@@ -118,6 +122,7 @@ const NUMBER = String.raw`(\d+[- ]\d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?|\.\d+)`;
 const SIZE_RULES = [
   ["inches", new RegExp(`^nps ?${NUMBER} ?(?:inches|inch|in\\b\\.?|")?`)],
   ["DN", /^dn ?(\d+)(?: ?mm)?/],
+  ["DN", /^(\d+)(?: ?mm)? ?nb\b/],
   ["inches", new RegExp(`^${NUMBER}[- ]?(?:inches|inch|in\\.?|")`)],
   ["millimetres", /^(\d+(?:\.\d+)?) ?mm/],
 ] as const;
@@ -130,6 +135,22 @@ export function readSize(tidied: string): WrittenSize | undefined {
     return { by, size: fractionOf(match[1] as string), rest: tidied.slice(match[0].length).trim() };
   }
   return undefined;
+}
+
+/** A size inside or behind the words of a name; not a number of schedule, class or ratio before it. */
+const WITHIN = new RegExp(
+  `(?<![\\w./-])(?<!(?:sch|sched|schedule|dr|sdr|class|cl)\\.? ?)(?:nps ?${NUMBER}|dn ?\\d+(?: ?mm)?|\\d+(?: ?mm)? ?nb\\b|${NUMBER}[- ]?(?:inches|inch|in\\b\\.?|")|\\d+(?:\\.\\d+)? ?mm\\b)(?!\\w)`,
+  "g",
+);
+
+/** The one size that stands inside a name or behind it, "C900 DR18 8 in"; nothing where there is none, or more than one. */
+export function sizeWithin(tidied: string): WrittenSize | undefined {
+  const [match, ...more] = tidied.matchAll(WITHIN);
+  if (match === undefined || more.length > 0) return undefined;
+  const size = readSize(match[0]);
+  if (size === undefined) return undefined;
+  const rest = `${tidied.slice(0, match.index)} ${tidied.slice(match.index + match[0].length)}`;
+  return { ...size, rest: rest.replace(/\s+/g, " ").replace(/^[ ,]+|[ ,]+$/g, "") };
 }
 
 function fractionOf(written: string): number {

@@ -43,9 +43,9 @@ function bands(upTo8: number, upTo14: number, larger: number, largest: number): 
 
 export const EQUIVALENT_LENGTHS: readonly EquivalentLengthRow[] = [
   // Elbows and bends
-  row("elbow 90", 30, ["elbow", "standard elbow", "elbow 90 standard", "elbow 90 threaded"]),
-  row("elbow 90 short", 20, ["elbow short", "elbow 90 r/D 1", "elbow r/D 1"]),
-  row("elbow 90 long", 14, ["elbow long", "elbow 90 r/D 1.5", "elbow r/D 1.5"]),
+  row("elbow 90", 30, ["elbow", "standard elbow", "elbow 90 standard", "elbow 90 threaded", "90", "1/4 bend"]),
+  row("elbow 90 short", 20, ["elbow short", "elbow 90 r/D 1", "elbow r/D 1", "90 short"]),
+  row("elbow 90 long", 14, ["elbow long", "elbow 90 r/D 1.5", "elbow r/D 1.5", "90 long"]),
   row("elbow 90 r/D 2", 12, ["elbow r/D 2"]),
   row("elbow 90 r/D 3", 12, ["elbow r/D 3"]),
   row("elbow 90 r/D 4", 14, ["elbow r/D 4"]),
@@ -56,7 +56,7 @@ export const EQUIVALENT_LENGTHS: readonly EquivalentLengthRow[] = [
   row("elbow 90 r/D 14", 38, ["elbow r/D 14"]),
   row("elbow 90 r/D 16", 42, ["elbow r/D 16"]),
   row("elbow 90 r/D 20", 50, ["elbow r/D 20"]),
-  row("elbow 45", 16, ["elbow 45 standard", "elbow 45 threaded"]),
+  row("elbow 45", 16, ["elbow 45 standard", "elbow 45 threaded", "45", "1/8 bend"]),
   row("return bend", 50, ["elbow 180", "close return", "close return bend", "return bend 180"]),
   row("mitre 15", 4, ["mitre elbow 15"]),
   row("mitre 30", 8, ["mitre elbow 30"]),
@@ -68,12 +68,12 @@ export const EQUIVALENT_LENGTHS: readonly EquivalentLengthRow[] = [
   row("tee run", 20, ["tee through", "tee straight", "tee straight through", "tee flow through run"]),
   row("tee branch", 60, ["tee side", "tee side outlet", "tee flow through branch"]),
   // Isolating and regulating valves
-  row("gate", 8, ["gate valve", "full bore gate valve", "wedge gate valve"]),
+  row("gate", 8, ["gate valve", "full bore gate valve", "wedge gate valve", "sluice valve", "sluice", "GV"]),
   row("ball", 3, ["ball valve", "full bore ball valve"]),
   row("plug", 18, ["plug valve", "plug straight", "plug cock"]),
   row("plug three-way run", 30, ["three-way plug straight"]),
   row("plug three-way branch", 90, ["three-way plug branch"]),
-  row("butterfly", bands(45, 35, 25, 24), ["butterfly valve", "butterfly centric", "butterfly concentric"]),
+  row("butterfly", bands(45, 35, 25, 24), ["butterfly valve", "butterfly centric", "butterfly concentric", "BFV"]),
   row("butterfly double offset", bands(74, 52, 43, 24), ["double eccentric butterfly", "high performance butterfly"]),
   row("butterfly triple offset", bands(218, 96, 55, 24), ["triple eccentric butterfly"]),
   row("globe", 340, ["globe valve"]),

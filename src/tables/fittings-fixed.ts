@@ -57,7 +57,7 @@ export const FIXED_FITTINGS: readonly FixedRow[] = [
     "hose coupling pair",
   ]),
   practice("hose bend", 0.3, "0.2 to 0.3 for each 90° laid gently", ["hose bend 90", "hose sweep"]),
-  practice("flexible connector", 0.3, "about 0.3", ["expansion joint", "bellows", "flexible joint"]),
+  practice("flexible connector", 0.3, "about 0.3", ["expansion joint", "bellows", "rubber bellows", "flexible joint"]),
   practice("wafer check", 2, "about 2", ["wafer check valve", "dual-plate check", "double door check"]),
   practice("flap valve", 1, "0.5 to 1 at an outfall", ["flap", "flap gate"]),
 ];

@@ -72,6 +72,7 @@ export const TRADE_FITTINGS: readonly FixedRow[] = [
     "vacuum valve",
     "air vacuum valve",
     "combination air valve",
+    "ARV",
   ]),
   BASKET_STRAINER,
   row("Y strainer", 5, "3 to 8", ["wye strainer", "Y-pattern strainer"]),
@@ -124,6 +125,19 @@ export interface TradeLength {
 }
 
 export const TRADE_LENGTHS: readonly TradeLength[] = [
+  // By the angle, of the elbow of 45°: half and a quarter of its L/D of 16. From memory: handbooks of bends let the loss fall with the angle.
+  {
+    name: "elbow 22.5",
+    also: ["bend 22.5", "22 1/2 bend", "1/16 bend", "22.5", "22 1/2"],
+    ratio: 8,
+    range: "L/D 5 to 10, half that of an elbow of 45°",
+  },
+  {
+    name: "elbow 11.25",
+    also: ["bend 11.25", "11 1/4 bend", "1/32 bend", "11.25", "11 1/4"],
+    ratio: 4,
+    range: "L/D 2 to 5, a quarter of that of an elbow of 45°",
+  },
   {
     name: "knife gate",
     also: ["knife gate valve", "slide gate", "guillotine", "knife"],

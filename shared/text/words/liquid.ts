@@ -23,6 +23,8 @@ export const liquidWords: WordsOf<keyof LiquidFindings> = {
   "gravity-of-no-liquid": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is that of no liquid (${f.facts.least} to ${f.facts.greatest}): was a density typed? Then write it with its unit, such as ${say.suggestions()}`,
   "liquid-stated-twice": (f) => `${f.subject} “${f.given}” states its ${f.facts.what} twice; give it once`,
+  "liquid-yields": (f, say) =>
+    `${f.subject} “${f.given}” is not taken as water: what it loses hangs on its dry solids and on its yield stress, below which it does not flow. Have both measured, and state its density and its apparent viscosity at the flow of the line, such as “${say.suggestions()}”; settled grains in water go as “water with solids 25 %, SG 2.65, d50 0.4 mm”`,
   "liquid-incomplete": (f, say) =>
     `${f.subject} “${f.given}” does not state its ${f.facts.what}; add it, such as ${say.suggestions()}`,
   "glycol-by-volume": (f, say) =>

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { findingText } from "../../../shared/text/finding-text.ts";
 import { toEngine, type Unit, unitNamed } from "../../../src/basis/units.ts";
 import { glycolFreezingPoint, glycolInWater } from "../../../src/liquid/glycol.ts";
 import type { Liquid, LiquidState } from "../../../src/liquid/liquid.ts";
@@ -8,6 +9,7 @@ import { LIQUID_NAMES, liquidNamed } from "../../../src/liquid/liquid-name.ts";
 import { saturationPressure } from "../../../src/liquid/saturation.ts";
 import { seaWater } from "../../../src/liquid/sea-water.ts";
 import { WATER } from "../../../src/liquid/water.ts";
+import { pumpedLiquidNamed } from "../../../src/slurry/slurry-liquid-name.ts";
 import { expectPublished, inputAmount } from "../../support/expect-published.ts";
 import { type PublishedAmount, type PublishedCase, publishedCases } from "../../support/published-cases.ts";
 
@@ -155,7 +157,7 @@ describe("liquids of the trade", () => {
     expect(liquidNamed("brine").findings[0]).toMatchObject({
       code: "liquid-incomplete",
       facts: { what: "strength" },
-      suggestions: ["brine 10 %", "brine SG 1.07"],
+      suggestions: ["brine 10 %", "brine SG 1.07", "sea water"],
     });
     expect(stateOf("brine 10 %")).toEqual(stateOf("sea water 100 g/kg"));
     expect(Math.abs(stateOf("brine 10 % NaCl").density / 1070.7 - 1)).toBeLessThan(0.005);
@@ -575,5 +577,67 @@ describe("any text at all", () => {
       ),
       { numRuns: 2000 },
     );
+  });
+});
+
+describe("a liquid that is no water", () => {
+  const refusedAs = (text: string) => {
+    const [finding] = liquidNamed(text).findings;
+    return [finding?.kind, finding?.code, finding?.facts];
+  };
+
+  it.each([
+    "sludge",
+    "Digested sludge",
+    "primary sludge 3%",
+    "WAS",
+    "septage",
+    "drilling mud",
+    "bentonite slurry",
+    "paper stock 3 %",
+    "grout",
+  ])("%s is asked for its solids and yield stress", (text) => {
+    expect(refusedAs(text)).toEqual(["error", "liquid-yields", undefined]);
+  });
+
+  it("is refused in words that say what would do", () => {
+    const [finding] = liquidNamed("sludge").findings;
+    const words = finding === undefined ? "" : findingText(finding, "US");
+    expect(words).toContain("“sludge” is not taken as water");
+    expect(words).toContain("dry solids and on its yield stress");
+    expect(words).toContain("SG 1.02, 40 cP");
+    expect(liquidNamed("SG 1.02, 40 cP").ok).toBe(true);
+    expect(pumpedLiquidNamed("water with solids 25 %, SG 2.65, d50 0.4 mm").ok).toBe(true);
+  });
+
+  it.each(["slurry", "sand slurry", "tailings", "grit", "dredge spoil"])("%s is asked for its solids", (text) => {
+    expect(refusedAs(text)).toEqual(["error", "liquid-incomplete", { what: "solids" }]);
+  });
+
+  it("is asked for the temperature that its name promises", () => {
+    expect(refusedAs("hot water")).toEqual(["error", "liquid-incomplete", { what: "temperature" }]);
+    expect(liquidNamed("hot water 180 F")).toMatchObject({ ok: true, value: { name: "water" } });
+    expect(refusedAs("salt water")).toEqual(["error", "liquid-incomplete", { what: "strength" }]);
+  });
+
+  it("is offered names of its own kind alone", () => {
+    const offered = (text: string) => liquidNamed(text).findings[0]?.suggestions ?? [];
+    for (const text of ["Jet A", "SAE 30", "RO permeate", "crude oil", "acetone"])
+      expect(offered(text), text).toEqual([]);
+    for (const name of offered("50/50 glycol")) expect(name).toContain("glycol");
+    for (const name of offered("muddy water")) expect(name).toContain("water");
+    expect(offered("50/50 glycol").length * offered("muddy water").length).toBeGreaterThan(0);
+  });
+
+  it("is water by further names of the trade", () => {
+    for (const text of ["bore water", "flood water", "canal water", "process water", "fire water", "grey water"]) {
+      expect(
+        liquidNamed(text).findings.map(({ code }) => code),
+        text,
+      ).toEqual(["liquid-taken-as"]);
+    }
+    for (const text of ["H2O", "DI water", "demineralised water"]) expect(liquidNamed(text).findings, text).toEqual([]);
+    expect(liquidNamed("1.05 SG")).toMatchObject({ ok: true });
+    expect(liquidNamed("#2 diesel")).toMatchObject({ ok: true, value: { name: "diesel" } });
   });
 });

@@ -35,6 +35,28 @@ describe("the name of a fitting", () => {
 
   it.each([
     ["90 elbow long", "elbow 90 long"],
+    ["LR 90", "elbow 90 long"],
+    ["SR 90", "elbow 90 short"],
+    ["long sweep 90", "elbow 90 long"],
+    ["1.5D bend", "elbow 90 long"],
+    ["3D bend", "elbow 90 r/D 3"],
+    ["22.5 bend", "elbow 22.5"],
+    ["22-1/2° bend", "elbow 22.5"],
+    ["22½ bend", "elbow 22.5"],
+    ["1/16 bend", "elbow 22.5"],
+    ["11-1/4 bend", "elbow 11.25"],
+    ["1/8 bend", "elbow 45"],
+    ["sluice valve", "gate"],
+    ["GV", "gate"],
+    ["BFV", "butterfly"],
+    ["ARV", "air valve"],
+    ["thru tee", "tee run"],
+    ["T branch", "tee branch"],
+    ["Y", "wye"],
+    ["square edge entrance", "entrance square"],
+    ["rubber bellows", "flexible connector"],
+    ["isolation valve", "fitting-which"],
+    ["CV", "fitting-which"],
     ["Long Radius 90° Ell", "elbow 90 long"],
     ["LR ELBOW", "elbow 90 long"],
     ["90 deg bends", "elbow 90"],
@@ -222,5 +244,60 @@ describe("a list of fittings", () => {
 
   it("names every fault there is", () => {
     expect(fittingsNamed("1.5 gate, 2 gaet, -1 ball").findings).toHaveLength(3);
+  });
+});
+
+describe("counts as they are typed", () => {
+  it.each([
+    ["2 LR 90", [[2, "elbow 90 long"]]],
+    ["2- 90 LR", [[2, "elbow 90 long"]]],
+    ["4 - 45s", [[4, "elbow 45"]]],
+    ["4-45s", [[4, "elbow 45"]]],
+    [
+      "2 90s and 1 gate",
+      [
+        [2, "elbow 90"],
+        [1, "gate"],
+      ],
+    ],
+    ["2 x 45", [[2, "elbow 45"]]],
+    ["90 x 2", [[2, "elbow 90"]]],
+    ["2 @ 90", [[2, "elbow 90"]]],
+    ["2ea 45", [[2, "elbow 45"]]],
+    ["(2) 90", [[2, "elbow 90"]]],
+    ["long radius elbows (4)", [[4, "elbow 90 long"]]],
+    ["2 22.5 bends", [[2, "elbow 22.5"]]],
+    ["22.5 bend", [[1, "elbow 22.5"]]],
+    ["8x6 reducer", [[1, "8x6 reducer"]]],
+    ["2 8x6 reducers", [[2, "8x6 reducers"]]],
+  ] as const)("%s", (text, expected) => {
+    expect(counts(text)).toEqual(expected);
+  });
+
+  it("are none where a number stands alone, which may be a length", () => {
+    for (const text of ["90", "45", "22.5", "120"]) expect(fittingsNamed(text).ok, text).toBe(false);
+    expect(fittingsNamed("90").findings[0]?.suggestions).toEqual(["elbow 90"]);
+  });
+});
+
+describe("a fitting that is not known", () => {
+  it.each([
+    ["1 LR 45", /elbow 45/],
+    ["flared inlet", /^entrance/],
+    ["5D bend", /elbow|bend/],
+    ["HDPE 90", /elbow|bend/],
+    ["globe lift 3 way", /globe/],
+    ['6" gate valve', /^gate$/],
+    ["double orifice air valve", /^air valve$/],
+  ])("%s is offered its own kind alone", (text, kind) => {
+    const [refused] = fittingsNamed(text).findings;
+    expect(refused?.suggestions?.length).toBeGreaterThan(0);
+    for (const name of refused?.suggestions ?? []) expect(name).toMatch(kind);
+  });
+
+  it("is offered none where its kind is none of the list", () => {
+    for (const text of ["puddle flange", "dismantling joint", "pressure reducing valve", "union", "penstock"]) {
+      expect(fittingsNamed(text).findings[0]?.suggestions, text).toEqual([]);
+    }
   });
 });

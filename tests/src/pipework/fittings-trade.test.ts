@@ -173,4 +173,25 @@ describe("reducer by two nominal sizes", () => {
       12,
     );
   });
+
+  it("with its sizes before it is the same", () => {
+    const pipe = bore("8in sch40");
+    for (const text of ["10x8 reducer", '10" x 8" reducer', "10x8 conc. reducer"]) {
+      expect(loss(text, pipe).k, text).toBe(loss("reducer 10x8", pipe).k);
+    }
+    expect(loss("8x10 increaser", bore("10in sch40")).k).toBe(loss("increaser 8x10", bore("10in sch40")).k);
+  });
+});
+
+describe("a bend of small angle", () => {
+  // f_T of 8 in steel is 0.014 in the table of Technical Paper 410: K of 16 f_T at 45° 0.22, and half and a quarter of it.
+  it("loses a half or a quarter of an elbow of 45°, as assumed", () => {
+    const pipe = bore("8in sch40");
+    expect(loss("elbow 45", pipe).k).toBeCloseTo(0.224, 2);
+    expect(loss("22.5 bend", pipe).k).toBeCloseTo(0.112, 2);
+    expect(loss("11.25 bend", pipe).k).toBeCloseTo(0.056, 2);
+    const found = fittingNamed("22.5 bend");
+    const coefficient = found.ok ? found.value.lossCoefficient(pipe) : found;
+    expect(coefficient.findings).toMatchObject([{ code: "fitting-assumed", kind: "assumed" }]);
+  });
 });

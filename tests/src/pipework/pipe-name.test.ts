@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { NAMES_THAT_DO } from "../../../src/pipework/nearest-pipes.ts";
 import type { Pipe } from "../../../src/pipework/pipe.ts";
 import { PIPE_FAMILIES } from "../../../src/pipework/pipe-families.ts";
 import { allPipes, pipeNamed, pipesOf } from "../../../src/pipework/pipe-name.ts";
@@ -15,6 +16,29 @@ function named(text: string): Pipe {
 describe("ways of writing one pipe", () => {
   it.each([
     ["6in sch40", "6in sch40"],
+    ["C900 DR18 8 in", "8in PVC C900 DR18"],
+    ['8" C900 DR-18', "8in PVC C900 DR18"],
+    ["PVC C905 DR25 18in", "18in PVC C900 DR25"],
+    ["DIPS 12in HDPE DR17", "12in HDPE DIPS DR17"],
+    ['HDPE 12" DR17 DIPS', "12in HDPE DIPS DR17"],
+    ['10" IPS HDPE DR-17', "10in HDPE DR17"],
+    ["poly pipe 10in DR17", "10in HDPE DR17"],
+    ['10" fusion HDPE DR17', "10in HDPE DR17"],
+    ["SCH 40 6 in", "6in sch40"],
+    ["sch 80 2-1/2 in", "2-1/2in sch80"],
+    ["sch 40 1/2 in", "1/2in sch40"],
+    ["sch40 DN150", "DN150 sch40"],
+    ["150 NB sch 40", "DN150 sch40"],
+    ['6" blk steel sch 40', "6in sch40"],
+    ["6in sch 40 316L", "6in sch40 stainless"],
+    ['6" 304 SS sch10s', "6in sch10S"],
+    ["DI 10 in class 350", "10in ductile iron cl350"],
+    ["12in DIP CL52", "12in ductile iron cl52"],
+    ["layflat 6in", "6in layflat"],
+    ["RCP 24 in", "24in concrete"],
+    ["MDPE 90mm SDR11", "90mm HDPE SDR11 PE80"],
+    ["HPPE 180 mm SDR11", "180mm HDPE SDR11 PE100"],
+    ['24" OD x .375" wall steel', "OD 24 in wall 0.375 in steel"],
     ["6 IN SCH40", "6in sch40"],
     ["6insch40", "6in sch40"],
     ['6" sch 40', "6in sch40"],
@@ -213,7 +237,6 @@ describe("refusals", () => {
     ["160mm HDPE SDR13.5", "name-unknown", '"160mm HDPE SDR13.6"'],
     ["110 PVC PN 9", "name-unknown", '"110mm PVC-U SDR26"'],
     ["6in quick-connect", "name-unknown", '"6in quick-connect galvanised"'],
-    ["layflat 6in", "name-unknown", '"6in layflat"'],
     ["6in PVC sch40 used", "name-unknown", '"6in PVC sch40"'],
     ["6in sch40 used galvanised", "name-unknown", '"6in sch40 used"'],
     ["DN150 EN10220", "name-unknown", '"DN150 EN10220 168.3x4.5"'],
@@ -260,6 +283,39 @@ describe("refusals", () => {
     const { suggestions = [] } = pipeNamed(text).findings[0] ?? {};
     expect(suggestions.length).toBeGreaterThan(0);
     for (const one of suggestions) expect(one).toMatch(kind);
+  });
+
+  it.each([
+    ['12" DIPS DR17', /DIPS|^"OD/],
+    ["6in black steel", /sch|STD/],
+    ["150 mm steel", /^"DN150 (?:sch|STD)/],
+    ["8in SDR35 sewer", /PVC/],
+    ["PVC 6 in class 200", /PVC (?!layflat)/],
+    ['10" DIP', /ductile iron/],
+    ["18 inch HDPE", /^"18in HDPE DR/],
+    ['8" quick disconnect', /quick-connect/],
+    ['6" rubber hose', /hose/],
+    ["12 C900 DR18", /^"12in PVC C900/],
+    // No table holds these: as measured, and no pipe of another kind.
+    ["CMP 24 in", /^"ID /],
+    ["cast iron 8in", /^"ID /],
+    ["AC pipe 8in", /^"ID /],
+    ["FRP 10in", /^"ID /],
+  ])("offers for %s its own kind alone", (text, kind) => {
+    const [refused] = pipeNamed(text).findings;
+    expect(refused?.kind).toBe("error");
+    expect(refused?.suggestions?.length).toBeGreaterThan(0);
+    for (const suggestion of refused?.suggestions ?? []) expect(suggestion).toMatch(kind);
+  });
+
+  it("offers nothing by the size alone", () => {
+    expect(pipeNamed('10" qwerty').findings[0]?.suggestions).toEqual(NAMES_THAT_DO);
+  });
+
+  it("does not read a size out of a length or of two sizes", () => {
+    for (const text of ["40 ft of 6in sch40", "HDPE 10in 12in DR17", "sch 40 DR17 8 in"]) {
+      expect(pipeNamed(text).ok, text).toBe(false);
+    }
   });
 
   it("says which class the rest of a name is", () => {
