@@ -1,5 +1,6 @@
 import type { Duty, DutyPump } from "../duty/duty.ts";
 import { FIELD_KEYS, FIELDS, type FieldKey, fieldsOf, withoutUse } from "../duty/fields.ts";
+import { paperOf } from "../duty/paper.ts";
 import { type PackageSection, placed, waitsFor } from "./package-section.ts";
 import { type CalcSheetPlan, type PlanItem, statement } from "./plan.ts";
 import { basis, titleBlock } from "./sections/basis.ts";
@@ -84,6 +85,7 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     sheetName: subject === "" ? "Duty" : `Duty ${subject}`,
     title: duty.pump === undefined ? "Pump duty: total head and suction" : "Pump duty: total head, suction and pump",
     unitSet: duty.unitSet,
+    paper: paperOf(duty),
     items: [
       ...worked,
       ...foundList(duty, worked),

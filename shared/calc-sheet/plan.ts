@@ -2,6 +2,7 @@ import type { Citation } from "../../src/basis/citation.ts";
 import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
 import type { Cell, CellError, Scalar } from "../cells/cell.ts";
 import type { FieldKey } from "../duty/fields.ts";
+import type { Paper } from "../ports/sheet-spec.ts";
 import type { Call, Expression, Handle, TableOf } from "./expression.ts";
 
 /** A calc sheet before it has cells: what is stated, what is worked out and from what, in reading order. */
@@ -9,6 +10,8 @@ export interface CalcSheetPlan {
   readonly sheetName: string;
   readonly title: string;
   readonly unitSet: UnitSetName;
+  /** What it is printed on: that of the reader's printer where left out. */
+  readonly paper?: Paper;
   readonly items: readonly PlanItem[];
 }
 

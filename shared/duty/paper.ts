@@ -1,6 +1,5 @@
+import type { Paper } from "../ports/sheet-spec.ts";
 import type { Duty } from "./duty.ts";
-
-export type Paper = "A4" | "Letter";
 
 /** The paper a duty is printed on: the one stated, or that of the reader's units. */
 export function paperOf({ paper, unitSet }: Pick<Duty, "paper" | "unitSet">): Paper {

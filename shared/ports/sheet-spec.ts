@@ -114,9 +114,13 @@ export interface PictureSpec {
   readonly altText: string;
 }
 
+export type Paper = "A4" | "Letter";
+
 export interface PrintSpec {
   readonly area: string;
   readonly orientation: "portrait" | "landscape";
+  /** That of the reader's printer where left out. */
+  readonly paper?: Paper;
   /** Rows repeated on each page, such as "1:3". */
   readonly titleRows?: string;
   /** Rows after which a page ends. */

@@ -1,4 +1,4 @@
-import type { StyleSpec } from "../ports/sheet-spec.ts";
+import type { Paper, StyleSpec } from "../ports/sheet-spec.ts";
 
 /** Number formats every file knows without spelling them out (ECMA-376 part 1, 18.8.30), by their number. */
 export const BUILT_IN_FORMATS: Readonly<Record<number, string>> = {
@@ -36,6 +36,9 @@ export const BUILT_IN_FORMATS: Readonly<Record<number, string>> = {
 export const USUAL_SIZE = 10;
 /** A file column is this much wider than the characters it holds: 5 px of margin, the widest digit 7 px. */
 export const COLUMN_MARGIN = 0.7109375;
+
+/** Numbers of papers in a file (ECMA-376 part 1, 18.3.1.63). */
+export const PAPER_SIZES: Readonly<Record<Paper, number>> = { Letter: 1, A4: 9 };
 
 export const ERROR_VALUES: ReadonlySet<string> = new Set([
   "#NULL!",

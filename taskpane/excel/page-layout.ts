@@ -5,6 +5,7 @@ export function layOutPages(sheet: Excel.Worksheet, print: PrintSpec): void {
   const { pageLayout } = sheet;
   pageLayout.setPrintArea(print.area);
   pageLayout.orientation = print.orientation === "landscape" ? "Landscape" : "Portrait";
+  if (print.paper !== undefined) pageLayout.paperSize = print.paper;
   pageLayout.zoom = { horizontalFitToPages: 1 };
   if (print.titleRows !== undefined) pageLayout.setPrintTitleRows(`$${print.titleRows.replace(":", ":$")}`);
   const margins = pageLayout.headersFooters.defaultForAllPages;

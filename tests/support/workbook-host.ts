@@ -432,7 +432,8 @@ export class WorkbookHost {
       if (taken) throw problem("ItemAlreadyExists", `there is a sheet ${String(value)}`);
       node.sheet.name = String(value);
     } else if (node.kind === "sheet" && member === "sheet.gridlines") node.sheet.set["gridlines"] = value;
-    else if (node.kind === "pageLayout" && (key === "orientation" || key === "zoom")) node.sheet.set[key] = value;
+    else if (node.kind === "pageLayout" && ["orientation", "paperSize", "zoom"].includes(key))
+      node.sheet.set[key] = value;
     else if (node.kind === "validation" && ["rule", "errorAlert", "prompt"].includes(key)) {
       slot(node.sheet.lists, node.ref)[key] = value;
     } else if (node.kind === "series" && SERIES_SETTINGS.includes(key)) node.series.set[key] = value;

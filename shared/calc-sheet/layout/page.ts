@@ -98,6 +98,7 @@ export class Page {
       print: {
         area: rangeOf({ top: 0, left: 0, bottom: this.row - 1, right: LAST }),
         orientation: "portrait",
+        ...(this.plan.paper === undefined ? {} : { paper: this.plan.paper }),
         titleRows: "1:1",
         breaks: this.#pageBreaks(),
         header: "",

@@ -1,7 +1,7 @@
 import type { Cell } from "../../cells/cell.ts";
 import { addressOf, boxOf } from "../../ports/a1.ts";
-import type { PrintSpec, RuleSpec } from "../../ports/sheet-spec.ts";
-import { COLUMN_MARGIN } from "../format-facts.ts";
+import type { Paper, PrintSpec, RuleSpec } from "../../ports/sheet-spec.ts";
+import { COLUMN_MARGIN, PAPER_SIZES } from "../format-facts.ts";
 import { decodeFormula, movedFormula } from "../formula-text.ts";
 import { readCellText } from "../xml-text.ts";
 import type { Archive } from "./archive.ts";
@@ -29,7 +29,7 @@ export interface SheetContent {
   readonly rules: readonly RuleSpec[];
   readonly freezeRows: number;
   readonly gridlines: boolean;
-  readonly print: Pick<PrintSpec, "orientation" | "breaks" | "header" | "footer">;
+  readonly print: Pick<PrintSpec, "orientation" | "paper" | "breaks" | "header" | "footer">;
 }
 
 /** What the cells of a sheet are read with. */
@@ -70,6 +70,7 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
   let freezeRows = 0;
   let gridlines = true;
   let orientation: PrintSpec["orientation"] = "portrait";
+  let paper: Paper | undefined;
 
   let row = -1;
   let column = -1;
@@ -173,6 +174,7 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
         break;
       case "pageSetup":
         if (at["orientation"] === "landscape") orientation = "landscape";
+        paper = (["A4", "Letter"] as const).find((one) => at["paperSize"] === String(PAPER_SIZES[one]));
         break;
       case "oddHeader":
       case "oddFooter":
@@ -249,6 +251,7 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
     gridlines,
     print: {
       orientation,
+      ...(paper === undefined ? {} : { paper }),
       ...(breaks.length === 0 ? {} : { breaks }),
       ...(words.oddHeader === undefined ? {} : { header: words.oddHeader }),
       ...(words.oddFooter === undefined ? {} : { footer: words.oddFooter }),

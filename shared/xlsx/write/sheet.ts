@@ -1,6 +1,6 @@
 import { rangeOf } from "../../ports/a1.ts";
 import type { PrintSpec, RuleSpec, SheetSpec } from "../../ports/sheet-spec.ts";
-import { COLUMN_MARGIN } from "../format-facts.ts";
+import { COLUMN_MARGIN, PAPER_SIZES } from "../format-facts.ts";
 import { callsAddIn, encodeFormula } from "../formula-text.ts";
 import { attributes, DECLARATION, xmlText } from "../xml-text.ts";
 import { type CellTables, sheetData } from "./cell-elements.ts";
@@ -91,9 +91,10 @@ function rules(specs: readonly RuleSpec[], styles: StyleTable): string {
     .join("");
 }
 
-/** One page wide and as many long as it takes, on whatever paper the reader has: no paper size is named. */
-function printed({ orientation, header, footer, breaks = [] }: PrintSpec): string {
-  const setup = `<pageSetup orientation="${orientation}" fitToWidth="1" fitToHeight="0"/>`;
+/** One page wide and as many long as it takes, on whatever paper the reader has where none is named. */
+function printed({ orientation, paper, header, footer, breaks = [] }: PrintSpec): string {
+  const paperSize = paper === undefined ? undefined : PAPER_SIZES[paper];
+  const setup = `<pageSetup${attributes({ paperSize, orientation, fitToWidth: 1, fitToHeight: 0 })}/>`;
   const line = (tag: "oddHeader" | "oddFooter", text: string | undefined): string => {
     if (text === undefined) return "";
     if (text.length > LONGEST_HEADER)

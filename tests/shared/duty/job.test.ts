@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
 import { titleBlock } from "../../../shared/calc-sheet/sections/basis.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
@@ -21,6 +22,13 @@ describe("the paper of a duty", () => {
     ["SI", "letter", "Letter"],
   ] as const)("in %s units with “%s” is %s", (unitSet, paper, wanted) => {
     expect(paperOf(dutyOf({ paper }, { unitSet }))).toBe(wanted);
+  });
+
+  it("is that of the printed sheet", () => {
+    for (const paper of ["A4", "Letter"] as const) {
+      const made = dutySheet(dutyText({ paper }));
+      expect(made.ok && made.value.print?.paper).toBe(paper);
+    }
   });
 
   it("is refused in words where it is another", () => {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { CellSpec, SheetSpec } from "../../../shared/ports/sheet-spec.ts";
+import type { CellSpec, Paper, PrintSpec, SheetSpec } from "../../../shared/ports/sheet-spec.ts";
 import { readWorkbook } from "../../../shared/xlsx/read-workbook.ts";
 import { toSheetSpec } from "../../../shared/xlsx/to-sheet-spec.ts";
 import { writeWorkbook } from "../../../shared/xlsx/write-workbook.ts";
@@ -130,6 +130,10 @@ describe("what a sheet asks for", () => {
   const styles = parts["xl/styles.xml"] ?? "";
   const workbook = parts["xl/workbook.xml"] ?? "";
   const chart = parts["xl/charts/chart1.xml"] ?? "";
+  const onPaper = (paper: Paper): string => {
+    const print = { ...(SAMPLE.print as PrintSpec), paper };
+    return partsOf(writeWorkbook({ sheets: [{ ...SAMPLE, print }], form: "add-in" }))["xl/worksheets/sheet1.xml"] ?? "";
+  };
 
   it.each([
     ["font", styles, '<b/><sz val="14"/><color rgb="FF1F4E79"/><name val="Arial"/>'],
@@ -180,6 +184,8 @@ describe("what a sheet asks for", () => {
       "<definedName name=\"_xlnm.Print_Titles\" localSheetId=\"0\">'Duty 1 &amp; 2''s'!$1:$1</definedName>",
     ],
     ["one page wide on any paper", sheet, '<pageSetup orientation="portrait" fitToWidth="1" fitToHeight="0"/>'],
+    ["A4", onPaper("A4"), '<pageSetup paperSize="9" orientation="portrait" fitToWidth="1" fitToHeight="0"/>'],
+    ["Letter", onPaper("Letter"), '<pageSetup paperSize="1" orientation="portrait" fitToWidth="1" fitToHeight="0"/>'],
     ["fit to page", sheet, '<pageSetUpPr fitToPage="1"/>'],
     ["header", sheet, "<oddHeader>&amp;LDuty sheet&amp;RSample</oddHeader>"],
     ["footer", sheet, "<oddFooter>Page &amp;P of &amp;N</oddFooter>"],
@@ -302,6 +308,11 @@ describe("read back", () => {
       print: SAMPLE.print,
     });
     expect(back.lists).toEqual(SAMPLE.lists?.map((list) => ({ strict: false, ...list })));
+  });
+
+  it.each(["A4", "Letter"] as const)("keeps the paper: %s", (paper) => {
+    const print = { ...(SAMPLE.print as PrintSpec), paper };
+    expect(readBack({ ...SAMPLE, print }).print).toEqual(print);
   });
 
   it("can be written again without change", () => {

@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import type { PictureSpec, SheetSpec } from "../../../shared/ports/sheet-spec.ts";
+import type { PictureSpec, PrintSpec, SheetSpec } from "../../../shared/ports/sheet-spec.ts";
 import { addSheet } from "../../../taskpane/excel/add-sheet.ts";
 import { excelHost } from "../../../taskpane/excel/excel-host.ts";
 import { memorySheet } from "../../support/memory-sheet.ts";
@@ -195,6 +195,12 @@ describe("a calc sheet written through Excel's own library", () => {
     const sheet = host.sheet(await addSheet({ ...sampleSheet(), pictures: [LOGO] }, NO_WAIT));
     expect(sheet.pictures).toEqual([]);
     expect(sheet.charts).toHaveLength(1);
+  });
+
+  it.each(["A4", "Letter"] as const)("prints on the paper named: %s", async (paper) => {
+    const spec = sampleSheet();
+    const print = { ...(spec.print as PrintSpec), paper };
+    expect(host.sheet(await addSheet({ ...spec, print }, NO_WAIT)).set).toMatchObject({ paperSize: paper });
   });
 
   it("lays the pages out", async () => {
