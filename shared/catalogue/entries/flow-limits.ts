@@ -12,7 +12,8 @@ import { npshLimitFlow, npshLimitFlowMethod } from "../../../src/suction/npsh-li
 import { defineEntry } from "../entry.ts";
 import { quantity } from "../parameter.ts";
 import { curve } from "../parameters/curve.ts";
-import { lineOrNothing } from "../parameters/line-or-nothing.ts";
+import { EACH_IN_WORDS } from "../parameters/line.ts";
+import { pumpsLineOrNothing } from "../parameters/line-or-nothing.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { altitude, onSite, suctionLift } from "../parameters/priming.ts";
 import { numberOfPumps, speedRatio, trimRatio } from "../parameters/running-pump.ts";
@@ -22,13 +23,12 @@ export const NPSHLIMITFLOW = defineEntry({
   id: "NPSHLIMITFLOW",
   group: "System and suction",
   summary: "Flow at which NPSH available comes down to what the pump requires and its margin",
-  method:
-    "NPSHA less the margin meets NPSHR, by Brent's method over the flows the curve gives NPSHR for; of several such flows the greatest. The line takes the flow of all pumps, each row its share; NPSHR is that of one pump at its own flow. Where NPSHR rises again at small flows, the first column says from where on NPSH suffices. Without a stated margin as MAXLIFT: the greater of 1.0 m (3.28 ft) and 0.3 NPSHR; a margin of 0 gives the flow at which the two meet. The pump does not stop there: its head falls off and cavitation holds the flow near this figure. “End of the curve” says that NPSH suffices at every flow given.",
+  method: `NPSHA less the margin meets NPSHR, by Brent's method over the flows the curve gives NPSHR for; of several such flows the greatest. The line takes the flow of all pumps, each row its share; NPSHR is that of one pump at its own flow. Where NPSHR rises again at small flows, the first column says from where on NPSH suffices. Without a stated margin as MAXLIFT: the greater of 1.0 m (3.28 ft) and 0.3 NPSHR; a margin of 0 gives the flow at which the two meet. The pump does not stop there: its head falls off and cavitation holds the flow near this figure. “End of the curve” says that NPSH suffices at every flow given. ${EACH_IN_WORDS}`,
   cites: npshLimitFlowMethod.cites,
   parameters: {
     curve,
     suctionLift,
-    suctionLine: lineOrNothing("The suction line, from the liquid to the pump"),
+    suctionLine: pumpsLineOrNothing("The suction line, from the liquid to the pump"),
     NPSHMargin: quantity("head", {
       about: "NPSH to keep in hand over NPSHR",
       range: "0 or more",
@@ -90,6 +90,7 @@ export const NPSHLIMITFLOW = defineEntry({
     temperature,
     altitude,
     NPSHMargin,
+    suctionLine,
     ...suction
   }) =>
     andThen(runningPump({ curve, speedRatio, trimRatio }), (pump) =>
@@ -97,6 +98,7 @@ export const NPSHLIMITFLOW = defineEntry({
         andThen(
           npshLimitFlow({
             ...suction,
+            suctionLine: suctionLine.of(pumps),
             pump,
             pumps,
             npshMargin: NPSHMargin,

@@ -20,8 +20,8 @@ import { reasonsText, reasonText } from "../../pump-table/reason-text.ts";
 import { findingText } from "../../text/finding-text.ts";
 import { defineEntry } from "../entry.ts";
 import { choice, quantity } from "../parameter.ts";
-import { ROWS_IN_WORDS } from "../parameters/line.ts";
-import { lineOrNothing } from "../parameters/line-or-nothing.ts";
+import { EACH_IN_WORDS, ROWS_IN_WORDS } from "../parameters/line.ts";
+import { pumpsLineOrNothing } from "../parameters/line-or-nothing.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { openChoice } from "../parameters/open-choice.ts";
 import { pumpTable } from "../parameters/pump-table.ts";
@@ -39,7 +39,7 @@ export const RANKPUMPS = defineEntry({
   id: "RANKPUMPS",
   group: "Pump",
   summary: "The pumps of a table that meet a duty, best first, with why, and those left out with why not",
-  method: `Each pump is held against the duty by every one of its curves: as drawn; slowed down to the next speed given, or to its lowest speed; sped up to its highest speed; trimmed down to the next impeller given, or to its least. It meets the duty where its head at the flow asked is at least the system's, and runs where the two curves cross. Several equal pumps side by side take a share of the flow each, in series a share of the head; figures are those of one of them. With cases a pump has to meet every one, all with one speed and trim, or each at its own speed; the least of its scores counts, and the case of it is named. The best way of each pump counts. Pumps inside the preferred region that keep their NPSH margin, give no more than 1.2 times the flow asked and start by themselves come first, then those that break one of these rules. Within each kind the score decides, by weights of 45 for efficiency on the duty (liquid power asked over shaft power), 30 for nearness to best efficiency flow, 15 for NPSH margin and 10 for little trim, or by those stated; a choice of this product. NPSH available is that of NPSHA, the margin that of NPSHMARGIN where none is stated; without a suction lift NPSH is not judged. A pump that asks for more NPSH than there is, that gives a greater pressure against a shut valve than its column greatest working pressure or the maximum pressure stated, more than twice the flow, runs off its curve or runs below a tenth of best efficiency flow is left out. So is one that cannot fill the line: where rows of the discharge line state levels, the last among them, it must give the head over the highest of level and losses at the filling flow, that of 0.3 m/s (1 ft/s) in the largest bore; the source lies the static head below the last level, and the duty itself counts on a line that runs full. That pressure is the greatest head of its curve (of all pumps in series) on the source pressure and level, without tolerance or overspeed; a lift takes nothing from it. ${ROWS_IN_WORDS} Limits of speed and impeller are those of the columns lowest speed, highest speed, least impeller and greatest impeller; where they are not given, the curves given are the limit, but for a lowest speed at variable speed: then 0.2 of the curve's. In a liquid thicker than cold water (1.8 cSt) the curve is corrected by ANSI/HI 9.6.7, for which the table has to give speed and efficiency. Of a slurry (a liquid with solids) the head held against the curves is the equivalent water head, that of slurry over the head ratio of ASPUMPED; head, power, efficiency and NPSH answered are those on slurry, and the reasons speak of the curve for water.`,
+  method: `Each pump is held against the duty by every one of its curves: as drawn; slowed down to the next speed given, or to its lowest speed; sped up to its highest speed; trimmed down to the next impeller given, or to its least. It meets the duty where its head at the flow asked is at least the system's, and runs where the two curves cross. Several equal pumps side by side take a share of the flow each, in series a share of the head; figures are those of one of them. With cases a pump has to meet every one, all with one speed and trim, or each at its own speed; the least of its scores counts, and the case of it is named. The best way of each pump counts. Pumps inside the preferred region that keep their NPSH margin, give no more than 1.2 times the flow asked and start by themselves come first, then those that break one of these rules. Within each kind the score decides, by weights of 45 for efficiency on the duty (liquid power asked over shaft power), 30 for nearness to best efficiency flow, 15 for NPSH margin and 10 for little trim, or by those stated; a choice of this product. NPSH available is that of NPSHA, the margin that of NPSHMARGIN where none is stated; without a suction lift NPSH is not judged. A pump that asks for more NPSH than there is, that gives a greater pressure against a shut valve than its column greatest working pressure or the maximum pressure stated, more than twice the flow, runs off its curve or runs below a tenth of best efficiency flow is left out. So is one that cannot fill the line: where rows of the discharge line state levels, the last among them, it must give the head over the highest of level and losses at the filling flow, that of 0.3 m/s (1 ft/s) in the largest bore; the source lies the static head below the last level, and the duty itself counts on a line that runs full. That pressure is the greatest head of its curve (of all pumps in series) on the source pressure and level, without tolerance or overspeed; a lift takes nothing from it. ${ROWS_IN_WORDS} ${EACH_IN_WORDS} Limits of speed and impeller are those of the columns lowest speed, highest speed, least impeller and greatest impeller; where they are not given, the curves given are the limit, but for a lowest speed at variable speed: then 0.2 of the curve's. In a liquid thicker than cold water (1.8 cSt) the curve is corrected by ANSI/HI 9.6.7, for which the table has to give speed and efficiency. Of a slurry (a liquid with solids) the head held against the curves is the equivalent water head, that of slurry over the head ratio of ASPUMPED; head, power, efficiency and NPSH answered are those on slurry, and the reasons speak of the curve for water.`,
   cites: selectionMethod.cites,
   parameters: {
     pumpTable,
@@ -47,8 +47,8 @@ export const RANKPUMPS = defineEntry({
     staticHead: quantity("head", {
       about: "Level at the destination less level at the source: liquid surfaces, or the centreline of a free outlet",
     }),
-    suctionLine: lineOrNothing("The suction line, from the liquid to the pump"),
-    dischargeLine: lineOrNothing(
+    suctionLine: pumpsLineOrNothing("The suction line, from the liquid to the pump"),
+    dischargeLine: pumpsLineOrNothing(
       "The discharge line, from the pump to its outlet; one exit in the last row, free or submerged alike",
     ),
     liquid,
@@ -132,7 +132,9 @@ export const RANKPUMPS = defineEntry({
         "by inspection: 45 m of level alone is more than the 24 m of the one curve at 100 L/s; the other gives 50 m, and 26 m of 12in pipe lose less than 2 m",
     },
   ],
-  run: (stated, { unitSet }) => {
+  run: ({ suctionLine, dischargeLine, ...rest }, { unitSet }) => {
+    const sideBySide = rest.arrangement === "parallel" ? rest.numberOfPumps : 1;
+    const stated = { ...rest, suctionLine: suctionLine.of(sideBySide), dischargeLine: dischargeLine.of(sideBySide) };
     const { pumpTable: table, cases, maximumPressure, weights, speedControl } = stated;
     const [first, ...others] = [undefined, ...cases].map((one) => caseOf(stated, one));
     return andThen(first as Result<StationCase>, (base) =>

@@ -46,12 +46,36 @@ const LINE_COLUMNS =
 export const ROWS_IN_WORDS =
   "A pipe that states its C, “10in HDPE DR17 C 150”, goes by Hazen–Williams, for cold water alone, and its name says so; its fittings by K V²/2g like all. A row whose share is 1/2 is one of two equal runs side by side, twin hoses or the branches of two pumps, and counts at half the flow, once; a row is never added for each. Of unlike runs side by side one stands in the line, with the share that PARALLELRUNS gives it. Levels change no head between the same ends; a run that would climb more than its length is refused.";
 
+/** How a function that is told the number of pumps understands “each”. */
+export const EACH_IN_WORDS =
+  "A row that says “each” is one that each of the pumps has of its own: of two side by side as 1/2, in series as all.";
+
 /**
  * A suction or discharge line: rows of pipe, length, fittings, share and level in the direction of flow, under a heading
  * or in that order. A length of nothing is answered with a caution where it is typed or arrives as 0, and refused where
  * it is blank.
  */
 export function line(about: string): RangeParameter<Line> {
+  const { read, about: columns, example } = lineOfPumps(about);
+  return {
+    takes: "range",
+    about: columns,
+    example,
+    read: (cells, reading) =>
+      andThen(read(cells, reading), ({ each, of }) => (each === undefined ? succeed(of(1)) : needsPumps(each))),
+  };
+}
+
+/** A line that may say “each” of a row, for a function that is told how many pumps share it. */
+export interface LineOfPumps {
+  /** The share that says “each”, where one does. */
+  readonly each?: string;
+  /** The line of so many pumps side by side; fewer than one count as one, for the method to refuse. */
+  readonly of: (pumps: number) => Line;
+}
+
+/** As `line`, with “each” for a row that each pump has of its own. */
+export function lineOfPumps(about: string): RangeParameter<LineOfPumps> {
   return {
     takes: "range",
     about: `${about}: ${LINE_COLUMNS}`,
@@ -59,26 +83,36 @@ export function line(about: string): RangeParameter<Line> {
     read: (cells, { name, units }) =>
       andThen(
         readTable(cells, COLUMNS, { place: { name }, units, order: ["pipe", "length", "fittings", "share", "level"] }),
-        ({ rows }) => lineOf(rows, name),
+        ({ rows }) => {
+          const each = rows.find(({ values: { share } }) => share === "each")?.placeOf("share");
+          const of = (pumps: number): Line => rows.map((row) => segmentOf(row, pumps));
+          return andThen(checkedLine(rows, of(1), name), () => succeed({ ...(each !== undefined && { each }), of }));
+        },
       ),
   };
 }
 
-function lineOf(rows: readonly TableRow<typeof COLUMNS>[], name: string): Result<Line> {
-  const line: Line = rows.map(({ values: { pipe, length, fittings, share, level } }) => ({
+function segmentOf(
+  { values: { pipe, length, fittings, share, level } }: TableRow<typeof COLUMNS>,
+  pumps: number,
+): LineSegment {
+  return {
     pipe: pipe.value,
     length,
     fittings: fittings?.value ?? [],
-    ...carrying(share, isHeader(pipe, fittings)),
+    ...carrying(share === "each" ? 1 / Math.max(1, pumps) : share, isHeader(pipe, fittings)),
     ...(level !== undefined && { endLevel: level }),
-  }));
+  };
+}
+
+function checkedLine(rows: readonly TableRow<typeof COLUMNS>[], line: Line, name: string): Result<Line> {
   const climbs = climbsTooFar(line);
   if (climbs.length > 0) {
     return fail(climbs.map((climb) => climbsBeyondLength(rows[climb.row]?.placeOf("level") ?? "level", climb)));
   }
-  const sharing = rows.map(({ values: { pipe, fittings } }, i) => ({
+  const sharing = rows.map(({ values: { pipe, fittings, share } }, i) => ({
     segment: line[i] as LineSegment,
-    isOnPath: isHeader(pipe, fittings),
+    isOnPath: share === "each" || isHeader(pipe, fittings),
   }));
   return succeed(line, [
     ...rows.flatMap(({ values: { length }, placeOf }) => zeroLength(length, placeOf("length")) ?? []),
@@ -114,14 +148,16 @@ function besideHeader<T>(
   };
 }
 
-/** A share of the flow. How many pumps run is not known in a cell, so that "each" says nothing there. */
-function shareOf(cell: Cell, subject: string): Result<number> {
+/** “Each” of pumps that the function is not told of. */
+function needsPumps(subject: string): Result<never> {
+  const suggestions = ["“1/2” for two pumps side by side", "“1/3” for three"];
+  return fail([{ code: "share-each-needs-pumps", kind: "error", subject, given: "each", suggestions }]);
+}
+
+/** A share of the flow, or that each pump has such a row of its own. */
+function shareOf(cell: Cell, subject: string): Result<number | "each"> {
   // A blank cell may arrive as 0, and blank is all: the greater loss of the two readings.
   if (cell === 0) return succeed(1, [{ code: "zero-may-be-blank", kind: "check", subject }]);
   if (typeof cell !== "string" && typeof cell !== "number") return wrongKind(subject, cell, SHARES_THAT_DO.join(", "));
-  return andThen(flowShare(cell, subject), (share) => {
-    if (share !== "each") return succeed(share);
-    const suggestions = ["“1/2” for two pumps side by side", "“1/3” for three"];
-    return fail([{ code: "share-each-needs-pumps", kind: "error", subject, given: String(cell), suggestions }]);
-  });
+  return flowShare(cell, subject);
 }

@@ -26,7 +26,7 @@ export const pipeworkWords: WordsOf<keyof PipeworkFindings> = {
   "share-number-unclear": (f, say) =>
     `${f.subject} of ${f.given} is more than the whole flow of the line; write ${say.suggestions()}`,
   "share-each-needs-pumps": (f, say) =>
-    `${f.subject} “${f.given}” leaves open how many pumps run; write ${say.suggestions()}`,
+    `${f.subject} “${f.given}” leaves open how many pumps run, and of the functions RANKPUMPS and NPSHLIMITFLOW alone divide a line by their number of pumps; write ${say.suggestions()}`,
   "share-counted-as-runs": (f) =>
     `${f.subject} “${f.given}” is counted as ${f.facts.runs} equal runs side by side, each with a share of the flow, twins or one of each pump; where it is one piece of header, write “header” beside the pipe`,
   "share-of-each-assumed": (f) =>

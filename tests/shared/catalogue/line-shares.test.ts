@@ -219,6 +219,36 @@ describe("the share of a row", () => {
 
   it("asks for the number of pumps where it says each", () => {
     expect(refused("each")).toContain("“1/2” for two pumps side by side");
+    expect(refused("each pump")).toContain("RANKPUMPS and NPSHLIMITFLOW alone");
+    const line = [["8in sch40", 100, "1 gate", "each"]];
+    expect(refusal("TDH", 1000, 10, line, line)).toContain("write “1/2”");
+    expect(refusal("NPSHA", 1000, 10, line)).toContain("write “1/2”");
+  });
+
+  it("says each where the function is told how many pumps run", () => {
+    const curve = [
+      ["flow", "head", "NPSHR"],
+      [0, 120, 6],
+      [500, 110, 9],
+      [1000, 80, 20],
+    ];
+    const limit = (line: Cell, pumps: Cell): unknown =>
+      cell(
+        "NPSHLIMITFLOW",
+        curve,
+        10,
+        [["8in sch40", 60, "1 gate", line]],
+        0,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        pumps,
+      );
+    expect(limit("each", 2)).toEqual(limit("1/2", 2));
+    expect(limit("each", 2)).not.toEqual(limit("", 2));
   });
 
   it("stands under its heading in any order", () => {

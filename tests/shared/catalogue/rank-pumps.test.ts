@@ -229,6 +229,32 @@ const given = (flow: number, head: number, by: Given, table: Rows = TABLE): read
 ];
 const placesOf = (table: Rows): readonly (readonly Cell[])[] => table.slice(1).map((row) => row.slice(0, 2));
 
+describe("a row that each pump has of its own", () => {
+  const hose = (share: Cell): Rows => [["ID 150 mm rough 0.1 mm", 40, "K 0.5", share]];
+  const main = (share: Cell): Rows => [
+    ["ID 150 mm rough 0.1 mm", 5, "K 2", share],
+    ["ID 300 mm rough 0.1 mm", 200, "K 1, 1 exit", ""],
+  ];
+  const ranked = (share: Cell, pumps: Cell, arrangement: Cell = null) =>
+    rows(TABLE, 160, 20, hose(share), main(share), "water", null, pumps, arrangement, ...OTHERS.slice(2), "SI");
+
+  it("is half of the flow for two side by side, a third for three, and all in series", () => {
+    expect(ranked("each", 2)).toEqual(ranked("1/2", 2));
+    expect(ranked("each", 3)).toEqual(ranked("1/3", 3));
+    expect(ranked("each", 2, "series")).toEqual(ranked("all", 2, "series"));
+    expect(ranked("each", null)).toEqual(ranked("", null));
+    expect(ranked("each", 2)).not.toEqual(ranked("all", 2));
+  });
+
+  it("does not hide a number of pumps that is none", () => {
+    for (const count of [0, -1, 1.5]) {
+      const outcome = call(RANKPUMPS, [TABLE, 160, 20, hose("each"), main("each"), "water", null, count]);
+      expect(outcome.ok, String(count)).toBe(false);
+      expect(outcome.ok ? "" : outcome.error.message, String(count)).toContain("umber of pumps");
+    }
+  });
+});
+
 describe("RANKPUMPS for a station", () => {
   it("ranks two side by side for half of the flow, and two in series for half of the head", () => {
     const [, one] = rows(...given(100, 50, {}));
