@@ -61,9 +61,8 @@ function linePresence(line: Line, subject: string): readonly Finding[] {
 }
 
 function exitsIn(line: Line): number {
-  let exits = 0;
-  for (const { fittings } of line) for (const { fitting, count } of fittings) if (fitting.isExit) exits += count;
-  return exits;
+  const counts = line.flatMap(({ fittings }) => fittings.map(({ fitting, count }) => (fitting.isExit ? count : 0)));
+  return counts.reduce((sum, count) => sum + count, 0);
 }
 
 function velocityRemark(line: Line, flow: number, most: number, subject: string): readonly Finding[] {

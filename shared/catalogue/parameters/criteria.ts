@@ -16,7 +16,6 @@ import type { RangeParameter } from "../parameter.ts";
 
 /** A judgement put into words, with the figures it rests on, in the unit beside them. */
 export interface Criterion extends Judged {
-  /** Put together when it is asked for: of many judgements few are said. */
   readonly text: string;
   readonly found?: number;
   readonly limit?: number;
@@ -117,14 +116,13 @@ function compared(row: Row): Criterion {
     held,
   };
   const state = stateOf(comparison);
+  const text = comparedText(state, comparison, { what, unit, when, why, assumed });
   return {
     subject,
     state,
     excess: excessOf(comparison),
     isAdvice: broken === "check",
-    get text() {
-      return comparedText(state, comparison, { what, unit, when, why, assumed });
-    },
+    text,
     found,
     limit,
     unit,

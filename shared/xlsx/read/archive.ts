@@ -4,12 +4,25 @@ import { FileRefused, refuse } from "./refusal.ts";
 
 /** The parts inside a file. Nothing is unpacked until it is asked for, and never more than the file declares. */
 export interface Archive {
+  /** The paths as the file spells them, in its order. */
+  readonly paths: readonly string[];
   readonly has: (path: string) => boolean;
+  /** A part as it lies in the file. */
+  readonly packed: (path: string) => PackedPart;
   /** Hands over the bytes of a part piece by piece; `last` comes with the final piece. */
   readonly unpack: (path: string, take: (bytes: Uint8Array, last: boolean) => void) => void;
 }
 
+export interface PackedPart {
+  readonly method: number;
+  readonly crc: number;
+  readonly unpacked: number;
+  readonly bytes: Uint8Array;
+}
+
 interface Entry {
+  /** As the file spells it. */
+  readonly name: string;
   readonly method: number;
   readonly crc: number;
   readonly packed: number;
@@ -31,16 +44,19 @@ export function openArchive(bytes: Uint8Array, limits: Limits): Archive {
   checkKind(bytes, view, limits);
   const entries = directory(bytes, view, limits);
 
+  const entryOf = (path: string): Entry =>
+    entries.get(path.toLowerCase()) ??
+    refuse("not-xlsx", `The file has no part ${path}, so it is not a whole workbook.`);
+
   const unpack: Archive["unpack"] = (path, take) => {
-    const entry = entries.get(path.toLowerCase());
-    if (entry === undefined) return refuse("not-xlsx", `The file has no part ${path}, so it is not a whole workbook.`);
+    const entry = entryOf(path);
     const packed = packedBytes(bytes, view, path, entry);
     let length = 0;
     let crc = 0xffffffff;
     const check = (piece: Uint8Array, last: boolean): void => {
       length += piece.length;
       if (length > entry.unpacked) refuse("damaged", `Part ${path} unpacks to more than the file declares.`);
-      for (const byte of piece) crc = (CRC_TABLE[(crc ^ byte) & 0xff] as number) ^ (crc >>> 8);
+      crc = crcOf(piece, crc);
       take(piece, last);
     };
     if (entry.method === 0) check(packed, true);
@@ -49,7 +65,16 @@ export function openArchive(bytes: Uint8Array, limits: Limits): Archive {
     if (length !== entry.unpacked || (crc ^ 0xffffffff) >>> 0 !== entry.crc)
       refuse("damaged", `Part ${path} is damaged: its checksum does not agree. Save the workbook again.`);
   };
-  return { has: (path) => entries.has(path.toLowerCase()), unpack };
+  return {
+    paths: [...entries.values()].map(({ name }) => name),
+    has: (path) => entries.has(path.toLowerCase()),
+    packed: (path) => {
+      const entry = entryOf(path);
+      const { method, crc, unpacked } = entry;
+      return { method, crc, unpacked, bytes: packedBytes(bytes, view, path, entry) };
+    },
+    unpack,
+  };
 }
 
 function checkKind(bytes: Uint8Array, view: DataView, limits: Limits): void {
@@ -84,6 +109,7 @@ function directory(bytes: Uint8Array, view: DataView, limits: Limits): ReadonlyM
       refuse("locked", "The file is encrypted. Save it as .xlsx without a password.");
     if (entries.has(name.toLowerCase())) refuse("damaged", `The file holds part ${name} twice.`);
     const entry: Entry = {
+      name,
       method: view.getUint16(at + 10, true),
       crc: view.getUint32(at + 16, true),
       packed: view.getUint32(at + 20, true),
@@ -131,6 +157,13 @@ function inflate(packed: Uint8Array, path: string, take: (piece: Uint8Array, las
 
 function megabytes(bytes: number): string {
   return `${Math.round(bytes / 1e6)} MB`;
+}
+
+/** The running checksum of a zip file; the final one is its complement. */
+export function crcOf(bytes: Uint8Array, before = 0xffffffff): number {
+  let crc = before;
+  for (const byte of bytes) crc = (CRC_TABLE[(crc ^ byte) & 0xff] as number) ^ (crc >>> 8);
+  return crc;
 }
 
 const CRC_TABLE: Uint32Array = Uint32Array.from({ length: 256 }, (_, i) => {

@@ -140,7 +140,7 @@ export function readStyles(
       case "xf":
         if (section === "cellXfs") {
           style = combined(at);
-          dates.push(isDate(Number(at["numFmtId"] ?? 0), formats));
+          dates.push(isDateFormat(Number(at["numFmtId"] ?? 0), formats));
         }
         break;
       case "alignment":
@@ -194,7 +194,8 @@ function aligned({ horizontal, vertical, wrapText, indent }: Attributes): Partia
   };
 }
 
-function isDate(id: number, formats: ReadonlyMap<number, string>): boolean {
+/** Whether the number format of that id, looked up among the file's own, is one of dates or times of day. */
+export function isDateFormat(id: number, formats: ReadonlyMap<number, string>): boolean {
   const code = formats.get(id);
   if (code === undefined) return DATE_FORMATS.has(id);
   // Left over when quoted text, escapes, fills and [colours] are gone; [h], [m] and [s] count hours.

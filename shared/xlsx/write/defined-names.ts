@@ -10,6 +10,12 @@ const LONGEST = 255;
 
 /** The names of all sheets, their print areas and repeated rows, in the order Excel keeps them. */
 export function definedNames(sheets: readonly SheetSpec[]): string {
+  const elements = nameElements(sheets, (i) => i);
+  return elements.length === 0 ? "" : `<definedNames>${elements.join("")}</definedNames>`;
+}
+
+/** One element for each; `placeOf` tells the place of a sheet among all of the file, by its place here. */
+export function nameElements(sheets: readonly SheetSpec[], placeOf: (i: number) => number): readonly string[] {
   const names = sheets.flatMap(({ name: sheet, names: own = {}, print }, i) => {
     const on = (range: string): string => `${quotedSheetName(sheet)}!${range}`;
     return [
@@ -20,13 +26,12 @@ export function definedNames(sheets: readonly SheetSpec[]): string {
         : [{ name: "_xlnm.Print_Titles", i, refersTo: on(absoluteRows(print.titleRows)) }]),
     ];
   });
-  if (names.length === 0) return "";
-  const lines = names
+  return names
     .sort((a, b) => compare(a.name.toLowerCase(), b.name.toLowerCase()) || a.i - b.i)
     .map(
-      ({ name, i, refersTo }) => `<definedName name="${name}" localSheetId="${i}">${xmlText(refersTo)}</definedName>`,
+      ({ name, i, refersTo }) =>
+        `<definedName name="${name}" localSheetId="${placeOf(i)}">${xmlText(refersTo)}</definedName>`,
     );
-  return `<definedNames>${lines.join("")}</definedNames>`;
 }
 
 function checked(name: string, sheet: string): string {

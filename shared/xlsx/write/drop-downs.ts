@@ -13,13 +13,11 @@ export interface ListSheet {
   readonly source: (items: ListSpec["items"]) => string;
 }
 
-export function listSheet(sheets: readonly SheetSpec[]): ListSheet {
+/** @param taken names of other sheets of the file */
+export function listSheet(sheets: readonly SheetSpec[], taken: readonly string[] = []): ListSheet {
   const columns = new Map<string, number>();
   const cells: CellSpec[] = [];
-  const name = freeSheetName(
-    "Drop-down lists",
-    sheets.map((sheet) => sheet.name),
-  );
+  const name = freeSheetName("Drop-down lists", [...taken, ...sheets.map((sheet) => sheet.name)]);
   for (const { items } of sheets.flatMap(({ lists = [] }) => lists)) {
     if ("from" in items || inline(items) !== undefined || columns.has(keyOf(items))) continue;
     const column = columns.size;

@@ -96,7 +96,7 @@ function isRows(cached: CellSpec["cached"]): cached is readonly (readonly Cell[]
 }
 
 /** What a file can hold: no NaN or infinity, no error value it does not know. */
-function stored(value: Cell): Cell {
+export function stored(value: Cell): Cell {
   if (typeof value === "number") return Number.isFinite(value) ? value + 0 : { error: "#NUM!" };
   if (isCellError(value)) return { error: ERROR_VALUES.has(value.error) ? value.error : "#VALUE!" };
   return value;

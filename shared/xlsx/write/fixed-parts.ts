@@ -4,13 +4,19 @@ import { DRAWING, MAIN } from "./schemas.ts";
 
 /** The number by which a cell points to the one entry of SPILL_PART. */
 export const SPILL_MARK = 1;
+export const SPILL_NAME = "XLDAPR";
+
+const DYNAMIC_ARRAY = ' xmlns:xda="http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray"';
+
+export const SPILL_TYPE = `<metadataType name="${SPILL_NAME}" minSupportedVersion="120000" copy="1" pasteAll="1" pasteValues="1" merge="1" splitFirst="1" rowColShift="1" clearFormats="1" clearComments="1" assign="1" coerce="1" cellMeta="1"/>`;
+
+/** What the entry of a spilling formula says, its namespace declared in place. */
+export const SPILL_FUTURE = `<futureMetadata name="${SPILL_NAME}" count="1"><bk><extLst><ext uri="{bdbb8cdc-fa1e-496e-a857-3c3f30c029c3}"><xda:dynamicArrayProperties${DYNAMIC_ARRAY} fDynamic="1" fCollapsed="0"/></ext></extLst></bk></futureMetadata>`;
 
 /** Says of a cell that its formula may fill further cells. */
-export const SPILL_PART: Part = {
-  path: "xl/metadata.xml",
-  type: "sheetMetadata",
-  text: `${DECLARATION}<metadata xmlns="${MAIN}" xmlns:xda="http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray"><metadataTypes count="1"><metadataType name="XLDAPR" minSupportedVersion="120000" copy="1" pasteAll="1" pasteValues="1" merge="1" splitFirst="1" rowColShift="1" clearFormats="1" clearComments="1" assign="1" coerce="1" cellMeta="1"/></metadataTypes><futureMetadata name="XLDAPR" count="1"><bk><extLst><ext uri="{bdbb8cdc-fa1e-496e-a857-3c3f30c029c3}"><xda:dynamicArrayProperties fDynamic="1" fCollapsed="0"/></ext></extLst></bk></futureMetadata><cellMetadata count="1"><bk><rc t="1" v="0"/></bk></cellMetadata></metadata>`,
-};
+export const SPILL_TEXT = `${DECLARATION}<metadata xmlns="${MAIN}"${DYNAMIC_ARRAY}><metadataTypes count="1">${SPILL_TYPE}</metadataTypes>${SPILL_FUTURE.replace(DYNAMIC_ARRAY, "")}<cellMetadata count="1"><bk><rc t="1" v="0"/></bk></cellMetadata></metadata>`;
+
+export const SPILL_PART: Part = { path: "xl/metadata.xml", type: "sheetMetadata", text: SPILL_TEXT };
 
 const COLORS = {
   dk2: "1F3A4D",

@@ -65,8 +65,7 @@ export function packageOf(top: readonly Part[]): Uint8Array {
   for (const part of parts) {
     files[part.path] = isMedia(part) ? part.bytes : part.text;
     if (part.pointsTo === undefined || part.pointsTo.length === 0) continue;
-    const { folder, name } = split(part.path);
-    files[`${folder}_rels/${name}.rels`] = relations(part.pointsTo, folder);
+    files[relationsPath(part.path)] = relations(part.pointsTo, folderOf(part.path));
   }
   // Zip keeps local time: this is midnight of its first day wherever the code runs.
   const mtime = new Date(1980, 0, 1);
@@ -77,35 +76,46 @@ export function packageOf(top: readonly Part[]): Uint8Array {
   return zipSync(zip);
 }
 
-function withAll(parts: readonly Part[]): readonly Part[] {
+/** The parts and all they point to. */
+export function withAll(parts: readonly Part[]): readonly Part[] {
   return parts.flatMap((part) => [part, ...withAll(part.pointsTo ?? [])]);
 }
 
 function contentTypes(parts: readonly Part[]): string {
-  const overrides = parts.flatMap((part) =>
-    isMedia(part) ? [] : `<Override PartName="/${part.path}" ContentType="${TYPES[part.type]}"/>`,
-  );
+  const overrides = parts.flatMap((part) => (isMedia(part) ? [] : contentType(part)));
   const media = [...new Set(parts.filter(isMedia).map(({ type }) => type))].map(
     (type) => `<Default Extension="${type}" ContentType="${MEDIA_TYPES[type]}"/>`,
   );
   return `${DECLARATION}<Types xmlns="${PACKAGE}/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="xml" ContentType="application/xml"/>${media.join("")}${overrides.join("")}</Types>`;
 }
 
-function isMedia(part: Part): part is MediaPart {
+export function isMedia(part: Part): part is MediaPart {
   return part.type in MEDIA_TYPES;
 }
 
-function relations(targets: readonly Part[], folder: string): string {
-  const lines = targets.map(
-    ({ path, type }, i) =>
-      `<Relationship Id="rId${i + 1}" Type="${RELATION[type]}" Target="${xmlAttribute(
-        path.startsWith(folder) ? path.slice(folder.length) : `/${path}`,
-      )}"/>`,
-  );
+/** What kind of part it is, named for this part alone. */
+export function contentType(part: Part): string {
+  const type = isMedia(part) ? MEDIA_TYPES[part.type] : TYPES[part.type];
+  return `<Override PartName="/${part.path}" ContentType="${type}"/>`;
+}
+
+/** What a part in that folder, or the file itself, points to. */
+export function relations(targets: readonly Part[], folder: string): string {
+  const lines = targets.map((target, i) => relation(target, `rId${i + 1}`, folder));
   return `${DECLARATION}<Relationships xmlns="${PACKAGE}/relationships">${lines.join("")}</Relationships>`;
 }
 
-function split(path: string): { readonly folder: string; readonly name: string } {
-  const end = path.lastIndexOf("/") + 1;
-  return { folder: path.slice(0, end), name: path.slice(end) };
+export function relation({ path, type }: Part, id: string, folder: string): string {
+  const target = path.startsWith(folder) ? path.slice(folder.length) : `/${path}`;
+  return `<Relationship Id="${id}" Type="${RELATION[type]}" Target="${xmlAttribute(target)}"/>`;
+}
+
+export function folderOf(path: string): string {
+  return path.slice(0, path.lastIndexOf("/") + 1);
+}
+
+/** Where it stands what a part points to. */
+export function relationsPath(path: string): string {
+  const folder = folderOf(path);
+  return `${folder}_rels/${path.slice(folder.length)}.rels`;
 }

@@ -8,33 +8,50 @@ export interface StyleTable {
   /** `asText` keeps a text such as "=5" or "1/2" a text when a user edits the cell. */
   readonly ofCell: (style: StyleSpec | undefined, asText: boolean) => number;
   readonly ofRule: (style: RuleSpec["style"]) => number;
-  readonly part: () => string;
+}
+
+/** How many elements of each list a file has already, and its own number formats. */
+export interface StyleStart {
+  readonly fonts: number;
+  readonly fills: number;
+  readonly borders: number;
+  readonly cellXfs: number;
+  readonly dxfs: number;
+  readonly numFmts: ReadonlyMap<string, number>;
+}
+
+/** The lists of a styles part, and what was gathered into each. */
+export type StyleLists = Readonly<
+  Record<"numFmts" | "fonts" | "fills" | "borders" | "cellXfs" | "dxfs", readonly string[]>
+>;
+
+export interface GatheredStyles extends StyleTable {
+  /** Numbers of elements written elsewhere, each added where it is new. */
+  readonly numberOf: Readonly<Record<"font" | "fill" | "border" | "cellXf" | "numFmt", (item: string) => number>>;
+  readonly added: () => StyleLists;
 }
 
 const FONT = "Arial";
 const FIRST_OWN_FORMAT = 164;
 const SIDES = ["left", "right", "top", "bottom"] as const satisfies readonly BorderSide[];
-const formatNumbers = new Map(Object.entries(BUILT_IN_FORMATS).map(([number, code]) => [code, Number(number)]));
+const builtIn = new Map(Object.entries(BUILT_IN_FORMATS).map(([number, code]) => [code, Number(number)]));
 
-export function styleTable(): StyleTable {
-  const formats = numbered();
-  const fonts = numbered(font({}));
-  const fills = numbered(
-    '<fill><patternFill patternType="none"/></fill>',
-    '<fill><patternFill patternType="gray125"/></fill>',
-  );
-  const borders = numbered(border({}));
-  const cellStyles = numbered('<xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/>');
-  const ruleStyles = numbered();
-
-  const formatNumber = (code: string): number => formatNumbers.get(code) ?? FIRST_OWN_FORMAT + formats.numberOf(code);
+export function gatheredStyles(start: StyleStart): GatheredStyles {
+  const fonts = numbered(start.fonts);
+  const fills = numbered(start.fills);
+  const borders = numbered(start.borders);
+  const cellXfs = numbered(start.cellXfs);
+  const dxfs = numbered(start.dxfs);
+  const formats = numbered(Math.max(FIRST_OWN_FORMAT, ...[...start.numFmts.values()].map((number) => number + 1)));
+  const formatNumber = (code: string): number => builtIn.get(code) ?? start.numFmts.get(code) ?? formats.numberOf(code);
 
   const cellStyle = (style: StyleSpec, asText: boolean): string => {
     const numFmtId = formatNumber(style.numFmt ?? "General");
     const fontId = fonts.numberOf(font(style));
     const fillId = style.fill === undefined ? 0 : fills.numberOf(fill(style.fill));
     const borderId = borders.numberOf(border(style.border ?? {}));
-    const inside = alignment(style) + (style.unlocked === true ? '<protection locked="0"/>' : "");
+    const aligned = alignment(style);
+    const inside = aligned + (style.unlocked === true ? '<protection locked="0"/>' : "");
     const facts = attributes({
       numFmtId,
       fontId,
@@ -46,32 +63,51 @@ export function styleTable(): StyleTable {
       applyFont: fontId > 0,
       applyFill: fillId > 0,
       applyBorder: borderId > 0,
-      applyAlignment: alignment(style) !== "",
+      applyAlignment: aligned !== "",
       applyProtection: style.unlocked === true,
     });
     return inside === "" ? `<xf${facts}/>` : `<xf${facts}>${inside}</xf>`;
   };
 
   return {
-    ofCell: (style, asText) => cellStyles.numberOf(cellStyle(style ?? {}, asText)),
-    ofRule: (style) => ruleStyles.numberOf(ruleStyle(style)),
-    part: () =>
-      `${DECLARATION}<styleSheet xmlns="${MAIN}">${
-        formats.all().length === 0
-          ? ""
-          : list(
-              "numFmts",
-              formats
-                .all()
-                .map((code, i) => `<numFmt numFmtId="${FIRST_OWN_FORMAT + i}" formatCode="${xmlAttribute(code)}"/>`),
-            )
-      }${list("fonts", fonts.all())}${list("fills", fills.all())}${list("borders", borders.all())}${list(
-        "cellStyleXfs",
-        ['<xf numFmtId="0" fontId="0" fillId="0" borderId="0"/>'],
-      )}${list("cellXfs", cellStyles.all())}${list("cellStyles", [
-        '<cellStyle name="Normal" xfId="0" builtinId="0"/>',
-      ])}${list("dxfs", ruleStyles.all())}</styleSheet>`,
+    ofCell: (style, asText) => cellXfs.numberOf(cellStyle(style ?? {}, asText)),
+    ofRule: (style) => dxfs.numberOf(ruleStyle(style)),
+    numberOf: {
+      font: fonts.numberOf,
+      fill: fills.numberOf,
+      border: borders.numberOf,
+      cellXf: cellXfs.numberOf,
+      numFmt: formatNumber,
+    },
+    added: () => ({
+      numFmts: formats
+        .all()
+        .map((code) => `<numFmt numFmtId="${formats.numberOf(code)}" formatCode="${xmlAttribute(code)}"/>`),
+      fonts: fonts.all(),
+      fills: fills.all(),
+      borders: borders.all(),
+      cellXfs: cellXfs.all(),
+      dxfs: dxfs.all(),
+    }),
   };
+}
+
+/** The styles of a file that has none yet. */
+export function styleTable(): StyleTable & { readonly part: () => string } {
+  const nothing: StyleStart = { fonts: 0, fills: 0, borders: 0, cellXfs: 0, dxfs: 0, numFmts: new Map() };
+  const gathered = gatheredStyles(nothing);
+  // The first of each list are what a cell without a format has.
+  for (const pattern of ["none", "gray125"])
+    gathered.numberOf.fill(`<fill><patternFill patternType="${pattern}"/></fill>`);
+  gathered.ofCell({}, false);
+  const part = (): string => {
+    const { numFmts, fonts, fills, borders, cellXfs, dxfs } = gathered.added();
+    const formats = numFmts.length === 0 ? "" : list("numFmts", numFmts);
+    const plain = list("cellStyleXfs", ['<xf numFmtId="0" fontId="0" fillId="0" borderId="0"/>']);
+    const normal = list("cellStyles", ['<cellStyle name="Normal" xfId="0" builtinId="0"/>']);
+    return `${DECLARATION}<styleSheet xmlns="${MAIN}">${formats}${list("fonts", fonts)}${list("fills", fills)}${list("borders", borders)}${plain}${list("cellXfs", cellXfs)}${normal}${list("dxfs", dxfs)}</styleSheet>`;
+  };
+  return { ofCell: gathered.ofCell, ofRule: gathered.ofRule, part };
 }
 
 /** "#RRGGBB" as the file has it. */
@@ -87,29 +123,33 @@ function font({ bold, italic, size, color }: StyleSpec): string {
   }<name val="${FONT}"/><family val="2"/></font>`;
 }
 
-function fill(color: string): string {
+export function fill(color: string): string {
   return `<fill><patternFill patternType="solid"><fgColor rgb="FF${fileColor(color)}"/><bgColor indexed="64"/></patternFill></fill>`;
 }
 
 function border(sides: NonNullable<StyleSpec["border"]>): string {
-  const drawn = SIDES.map((side) => {
-    const weight = sides[side];
-    return weight === undefined
-      ? `<${side}/>`
-      : `<${side} style="${weight}"><color rgb="FF${fileColor(BORDER_COLORS[weight])}"/></${side}>`;
-  });
-  return `<border>${drawn.join("")}<diagonal/></border>`;
+  return `<border>${SIDES.map((side) => borderSide(side, sides[side])).join("")}<diagonal/></border>`;
 }
 
-function alignment({ align, valign, wrap, indent }: StyleSpec): string {
-  const facts = attributes({
+export function borderSide(side: BorderSide, weight: "thin" | "medium" | undefined): string {
+  return weight === undefined
+    ? `<${side}/>`
+    : `<${side} style="${weight}"><color rgb="FF${fileColor(BORDER_COLORS[weight])}"/></${side}>`;
+}
+
+function alignment(style: StyleSpec): string {
+  const facts = attributes(alignmentFacts(style));
+  return facts === "" ? "" : `<alignment${facts}/>`;
+}
+
+export function alignmentFacts({ align, valign, wrap, indent }: StyleSpec) {
+  return {
     // An indent counts only where the side is named.
     horizontal: align ?? (indent === undefined ? undefined : "left"),
     vertical: valign === undefined ? undefined : FILE_VALIGN[valign],
-    wrapText: wrap,
+    wrapText: wrap === true ? 1 : undefined,
     indent,
-  });
-  return facts === "" ? "" : `<alignment${facts}/>`;
+  };
 }
 
 function ruleStyle({ bold, color, fill: background }: RuleSpec["style"]): string {
@@ -130,14 +170,15 @@ interface Numbered {
   readonly all: () => readonly string[];
 }
 
-function numbered(...first: readonly string[]): Numbered {
-  const numbers = new Map(first.map((item, i) => [item, i]));
+/** Items with their numbers, the first of them `start`. */
+function numbered(start: number): Numbered {
+  const numbers = new Map<string, number>();
   return {
     numberOf: (item) => {
       const known = numbers.get(item);
       if (known !== undefined) return known;
-      numbers.set(item, numbers.size);
-      return numbers.size - 1;
+      numbers.set(item, start + numbers.size);
+      return start + numbers.size - 1;
     },
     all: () => [...numbers.keys()],
   };
