@@ -21,7 +21,7 @@ import { FIELD } from "../field-handles.ts";
 import { type PlanItem, spill, statement } from "../plan.ts";
 import { lossesOf } from "./drive-engine.ts";
 import { DRIVE_MOTOR } from "./drive-motor.ts";
-import { asStated, caseStatesOf, type DutyState, isStation, ofOnePump, recordOf } from "./duty-cases.ts";
+import { asStated, caseStatesOf, type DutyState, isStation, ofOnePump, ofStationPump, recordOf } from "./duty-cases.ts";
 import { hasRoute, RUNNING_FULL } from "./route-cells.ts";
 
 /** Electricity of each case that states its hours, and of all of them in the last row. */
@@ -202,10 +202,27 @@ function withinSpeed(one: DutyState, duty: Duty, of: Expression): Expression {
   return ifAtLeast(asStated(duty).speedRatio, one.speedRatio, of, constant(NOT_WORKED_OUT));
 }
 
-/** Engines of unlike pumps burn alike by their power. */
-function enginesIn(one: DutyState, duty: Duty): Expression {
+/**
+ * The fuel of all engines over that of the chosen pump's, each by the power its own pump takes. A consumption stated goes for all;
+ * without one each has what is usual of its power. All are taken as loaded as the chosen one, and what is held shut as stopped.
+ */
+export function enginesIn(one: DutyState, duty: Duty): Expression {
   if (!isStation(one, duty)) return one.pumps;
-  return ratio(part(recordOf(one), "shaftPower"), ofOnePump(one, duty, "shaftPower"));
+  const chosen = ofStationPump(one, "shaftPower", 0);
+  if (duty.state.specificConsumption !== "blank") return ratio(part(recordOf(one), "shaftPower"), chosen);
+  const usual = (shaftPower: Expression): Expression => callOf(FUELRATE, { shaftPower });
+  const others = duty.otherPumps.map((_, i) => ofStationPump(one, "shaftPower", i + 1));
+  return sum(
+    constant(1),
+    ...others.map(
+      (power): Expression => ({
+        op: "ifNumber",
+        of: power,
+        met: ratio(usual(power), usual(chosen)),
+        otherwise: constant(0),
+      }),
+    ),
+  );
 }
 
 function volumeOf(one: StateOfHours, { unitSet }: Duty): Expression {

@@ -7,10 +7,18 @@ import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { cell, constant, type Expression, type Handle, handles, ifNumber, product, ratio } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type InputItem, type PlanItem, statement } from "../plan.ts";
-import { CASE_ENERGY, CASE_FUEL, caseElectricity, caseFuel, energyRow, hasCaseHours } from "./case-energy.ts";
+import {
+  CASE_ENERGY,
+  CASE_FUEL,
+  caseElectricity,
+  caseFuel,
+  energyRow,
+  enginesIn,
+  hasCaseHours,
+} from "./case-energy.ts";
 import { DRIVE_ENGINE } from "./drive-engine.ts";
 import { DRIVE_MOTOR, isOnDrive } from "./drive-motor.ts";
-import { POWER } from "./drive-power.ts";
+import { asStated } from "./duty-cases.ts";
 import { money, withCurrency } from "./money.ts";
 import { POINT } from "./operating-point.ts";
 import { basisOf, stated, statedNumber } from "./stated-input.ts";
@@ -132,9 +140,8 @@ function driveEfficiency(duty: Duty): readonly PlanItem[] {
 function fuel(duty: Duty): readonly PlanItem[] {
   if (hasCaseHours(duty)) return fuelOfCases(duty);
   const rate = DRIVE_ENGINE.operatingFuelRate;
-  // Engines of unlike pumps burn alike by their power.
   const isUnlike = duty.otherPumps.length > 0;
-  const engines = isUnlike ? ratio(POINT.operatingPower, POWER.powerOfOne) : FIELD.pumpsRunning;
+  const engines = isUnlike ? enginesIn(asStated(duty), duty) : FIELD.pumpsRunning;
   const ofYear = [rate, engines, FIELD.runningHours];
   const priced = unitOf(pricedVolume(duty.unitSet)).factor / UNIT_SETS[duty.unitSet].volume.factor;
   // A further pump whose curve gives no efficiency leaves the power of all unknown.
@@ -147,7 +154,7 @@ function fuel(duty: Duty): readonly PlanItem[] {
       "Fuel in a year",
       whereKnown(product(...ofYear, ...(priced === 1 ? [] : [constant(priced)]))),
       isUnlike
-        ? "Fuel of the engine of the chosen pump × shaft power of all pumps over its own × hours: all engines taken as alike by their power."
+        ? "Fuel of the engine of the chosen pump, and of the others by the power of their own pumps, × hours: all at the consumption stated, or each at what is usual of its power, and loaded as the chosen one."
         : "Fuel of one engine in operation × pumps × hours.",
     ),
     ...costOf(duty, whereKnown(product(...ofYear, FIELD.fuelPrice)), "Times the price of the fuel."),
@@ -164,7 +171,9 @@ function fuelOfCases(duty: Duty): readonly PlanItem[] {
       RUNNING.fuelOfYear,
       "Fuel in a year",
       cell(CASE_FUEL, energyRow(duty), "fuel"),
-      "Of all cases: fuel of one engine × pumps × hours.",
+      duty.otherPumps.length > 0
+        ? "Of all cases: fuel of all engines, each by the power of its own pump, × hours."
+        : "Of all cases: fuel of one engine × pumps × hours.",
     ),
     ...costOf(
       duty,
