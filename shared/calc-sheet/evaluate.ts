@@ -37,19 +37,19 @@ export function answerTo(sheet: Working, expression: Expression, key: string): A
     case "notes":
       return notesOf(outcomeOf(sheet, expression.of, key));
     case "sum":
-      return arithmetic(sheet, expression.terms, key, totalOf);
+      return overTerms(sheet, expression.terms, key, 0, plus);
     case "product":
-      return arithmetic(sheet, expression.terms, key, productOf);
+      return overTerms(sheet, expression.terms, key, 1, times);
     case "difference":
       return ofTwo(sheet, expression.of, expression.by, key, minus);
     case "ratio":
       return ofTwo(sheet, expression.of, expression.by, key, over);
     case "least":
-      return arithmetic(sheet, expression.terms, key, leastOf);
+      return overTerms(sheet, expression.terms, key, Infinity, Math.min);
     case "greatest":
-      return arithmetic(sheet, expression.terms, key, greatestOf);
+      return overTerms(sheet, expression.terms, key, -Infinity, Math.max);
     case "columnSum":
-      return overNumbers(columnOf(sheet, expression.key, expression.column), totalOf);
+      return sumOf(columnOf(sheet, expression.key, expression.column));
     case "columnLeast":
     case "columnGreatest":
       return extremeOf(sheet, expression);
@@ -142,36 +142,36 @@ function rangeOf(sheet: Working, table: string): Argument {
   return sheet.ranges.get(table) ?? cellAt(sheet, table);
 }
 
-type Work = (numbers: readonly number[]) => number;
+type Work = (one: number, other: number) => number;
 
-const totalOf: Work = (numbers) => numbers.reduce((total, n) => total + n, 0);
-const productOf: Work = (numbers) => numbers.reduce((total, n) => total * n, 1);
-const leastOf: Work = (numbers) => Math.min(...numbers);
-const greatestOf: Work = (numbers) => Math.max(...numbers);
+const plus: Work = (one, other) => one + other;
+const times: Work = (one, other) => one * other;
+const minus: Work = (of, by) => of - by;
+const over: Work = (of, by) => of / by;
+const reaches: Work = (left, right) => (left >= right ? 1 : 0);
 
-function arithmetic(sheet: Working, terms: readonly Expression[], key: string, work: Work): Cell {
-  const answers: Argument[] = [];
+/** What terms come to one after another; the first that is no number in its place, and what follows it is not looked at. */
+function overTerms(sheet: Working, terms: readonly Expression[], key: string, start: number, work: Work): Cell {
+  let so = start;
   for (const term of terms) {
-    const cell = answerTo(sheet, term, key);
-    answers.push(cell);
-    // What follows an error is not looked at.
-    if (typeof cell !== "number") break;
+    const answer = answerTo(sheet, term, key);
+    if (typeof answer !== "number") return noNumber(answer);
+    so = work(so, answer);
   }
-  return overNumbers(answers, work);
+  return finite(so);
 }
 
-const minus = (of: number, by: number): number => of - by;
-const over = (of: number, by: number): number => of / by;
-const reaches = (left: number, right: number): number => (left >= right ? 1 : 0);
+function sumOf(cells: readonly Cell[]): Cell {
+  let total = 0;
+  for (const cell of cells) {
+    if (typeof cell !== "number") return noNumber(cell);
+    total += cell;
+  }
+  return finite(total);
+}
 
 /** What comes of two numbers; the first that is none in its place. */
-function ofTwo(
-  sheet: Working,
-  one: Expression,
-  other: Expression,
-  key: string,
-  work: (one: number, other: number) => number,
-): Cell {
+function ofTwo(sheet: Working, one: Expression, other: Expression, key: string, work: Work): Cell {
   const first = answerTo(sheet, one, key);
   if (typeof first !== "number") return noNumber(first);
   const second = answerTo(sheet, other, key);
@@ -186,12 +186,6 @@ function noNumber(answer: Argument): CellError {
 
 function finite(answer: number): Cell {
   return Number.isFinite(answer) ? answer : { error: "#DIV/0!" };
-}
-
-/** What comes of numbers; the first of the cells that is none in its place. */
-function overNumbers(cells: readonly Argument[], work: Work): Cell {
-  for (const cell of cells) if (typeof cell !== "number") return noNumber(cell);
-  return finite(work(cells as readonly number[]));
 }
 
 function isBlankField(sheet: Working, arg: Expression): boolean {

@@ -194,7 +194,7 @@ export function ratio(of: Expression, by: Expression): Expression {
 export function part<C extends string>({ key, columns }: TableOf<C>, of: NoInfer<C>, row = 0): Expression {
   const place = columns.findIndex((one) => one.key === of);
   const quantity = columns[place]?.quantity;
-  return { op: "part", key, place, row, ...(quantity && { quantity }) };
+  return quantity === undefined ? { op: "part", key, place, row } : { op: "part", key, place, row, quantity };
 }
 
 export function column<C extends string>({ key }: TableOf<C>, of: NoInfer<C>): Extract<Expression, { op: "column" }> {

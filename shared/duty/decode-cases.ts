@@ -90,7 +90,7 @@ function decodeCase(
     own,
     hours,
     hoursState: typed.hours.trim() === "" ? "blank" : hours === undefined ? "unreadable" : "stated",
-    duty: { ...base, ...(values as FieldValues), state, texts, pump, cases: [] },
+    duty: { ...(values as typeof base), state, texts, pump, cases: [] },
   };
 }
 

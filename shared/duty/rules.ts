@@ -41,7 +41,8 @@ const COMPOSITION = ["slurryGravity", "solidsByVolume", "solidsGravity"] as cons
 function compositionRule(field: (typeof COMPOSITION)[number]): Rule {
   return {
     field,
-    findings: ({ liquid, temperature, solids, ...values }) => {
+    findings: (values) => {
+      const { liquid, temperature, solids } = values;
       const isFirst = COMPOSITION.find((key) => values[key] !== undefined) === field;
       if (!isFirst || liquid === undefined || temperature === undefined) return NONE;
       const { solidsByVolume, solidsGravity: solidsSG, slurryGravity: mixtureSG } = values;

@@ -45,13 +45,15 @@ export function headingOf<K extends string>(
   aside?: RegExp,
 ): Result<Heading<K>> | undefined {
   const find = columnFinder(columns, aside);
-  const named = rows.slice(0, ROWS_SEARCHED).map(find);
+  const named: (readonly (Named<K> | undefined)[])[] = [];
   const needed = neededOf(columns);
   const least = Math.min(2, needed.length);
   // Of a table that needs none of its columns no row names what it needs.
-  const ofNeeded = named.findIndex(
-    (row) => least > 0 && needed.filter((key) => row.some((one) => one?.key === key)).length >= least,
-  );
+  const ofNeeded = rows.slice(0, ROWS_SEARCHED).findIndex((cells) => {
+    const row = find(cells);
+    named.push(row);
+    return least > 0 && needed.filter((key) => row.some((one) => one?.key === key)).length >= least;
+  });
   const row = ofNeeded >= 0 ? ofNeeded : named.findIndex((one) => keysIn(one).size >= 2);
   return row < 0 ? undefined : readHeading(rows, row, named[row] as readonly (Named<K> | undefined)[], columns, place);
 }

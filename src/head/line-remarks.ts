@@ -61,8 +61,9 @@ function linePresence(line: Line, subject: string): readonly Finding[] {
 }
 
 function exitsIn(line: Line): number {
-  const counts = line.flatMap(({ fittings }) => fittings.map(({ fitting, count }) => (fitting.isExit ? count : 0)));
-  return counts.reduce((sum, count) => sum + count, 0);
+  let exits = 0;
+  for (const { fittings } of line) for (const { fitting, count } of fittings) if (fitting.isExit) exits += count;
+  return exits;
 }
 
 function velocityRemark(line: Line, flow: number, most: number, subject: string): readonly Finding[] {

@@ -1,9 +1,9 @@
-import { type Finding, fail, type Result, type Success, succeed } from "../basis/result.ts";
+import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import { runFriction } from "../slurry/run-friction.ts";
 import { flowIn, type Line, type LineSegment } from "./line.ts";
 import type { Pipe } from "./pipe.ts";
-import { beyondComputation, overLength, type PipeFriction } from "./pipe-friction.ts";
+import { beyondComputation, headOver, type PipeFriction, wrongOver } from "./pipe-friction.ts";
 
 export interface LineLossInputs {
   /** Of the whole line, m³/s. */
@@ -57,8 +57,8 @@ export function lineLoss({ flow, line, liquid }: LineLossInputs): Result<LineLos
   let exitHead = 0;
   const known: KnownFriction[] = [];
   for (const segment of line) {
-    const carried = flowIn(segment, flow);
-    const loss = segmentLoss(segment, frictionIn(segment, carried, liquid, known), liquid, findings);
+    const friction = frictionIn(segment, flowIn(segment, flow), liquid, known);
+    const loss = segmentLoss(segment, friction, liquid, findings);
     if (loss === undefined) {
       refused = true;
       continue;
@@ -80,23 +80,32 @@ export function lineLoss({ flow, line, liquid }: LineLossInputs): Result<LineLos
 interface KnownFriction {
   readonly pipe: Pipe;
   readonly flow: number;
-  readonly friction: Success<PipeFriction>;
+  readonly friction: Result<PipeFriction>;
 }
 
-/** Friction in a segment; of runs of one pipe at one flow, of the same factor, found once for the line. */
+/** Solids, and a C, give the gradient another way than the factor. */
+function isByFactor({ hazenWilliams }: Pipe, { solids }: LiquidState): boolean {
+  return hazenWilliams === undefined && solids === undefined;
+}
+
+/**
+ * Friction in a segment; of runs of one pipe at one flow, of the same factor, found once for the line: all of it but the
+ * head, which goes by the length.
+ */
 function frictionIn(
   { pipe, length }: LineSegment,
   flow: number,
   liquid: LiquidState,
   known: KnownFriction[],
 ): Result<PipeFriction> {
-  // Solids, and a C, give the gradient another way than the factor.
-  const isByFactor = pipe.hazenWilliams === undefined && liquid.solids === undefined;
-  if (isByFactor)
-    for (const one of known) if (one.pipe === pipe && one.flow === flow) return overLength(one.friction, pipe, length);
+  for (const one of known) if (one.pipe === pipe && one.flow === flow) return one.friction;
   const friction = runFriction({ flow, pipe, length, liquid });
-  if (isByFactor && friction.ok) known.push({ pipe, flow, friction });
+  if (friction.ok && isByFactor(pipe, liquid)) known.push({ pipe, flow, friction });
   return friction;
+}
+
+function headIn({ pipe, length }: LineSegment, friction: PipeFriction, liquid: LiquidState): number {
+  return isByFactor(pipe, liquid) ? headOver(friction, pipe, length) : friction.head;
 }
 
 /** The loss of one segment, its findings added to those of the line; nothing where there is an error among them. */
@@ -106,10 +115,13 @@ function segmentLoss(
   liquid: LiquidState,
   findings: Finding[],
 ): SegmentLoss | undefined {
-  const { pipe, fittings } = segment;
-  for (const finding of friction.findings) findings.push({ ...finding, subject: `${finding.subject} in ${pipe.name}` });
-  if (!friction.ok) return undefined;
-  const { velocity, velocityHead, reynolds, relativeRoughness, frictionFactor, head } = friction.value;
+  const { pipe, fittings, length } = segment;
+  const head = friction.ok ? headIn(segment, friction.value, liquid) : 0;
+  const wrong = wrongOver(length, head);
+  for (const finding of friction.ok && wrong !== undefined ? [wrong] : friction.findings)
+    findings.push({ ...finding, subject: `${finding.subject} in ${pipe.name}` });
+  if (!friction.ok || wrong !== undefined) return undefined;
+  const { velocity, velocityHead, reynolds, relativeRoughness, frictionFactor } = friction.value;
   let refused = false;
   let fittingCoefficient = 0;
   let exits = 0;

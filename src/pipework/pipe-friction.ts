@@ -1,5 +1,5 @@
 import { checkInputs, errorOf, type Method } from "../basis/method.ts";
-import { type Finding, fail, type Result, type Success, succeed } from "../basis/result.ts";
+import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { carrierOf, type LiquidState } from "../liquid/liquid.ts";
 import {
   darcyFactor,
@@ -77,28 +77,26 @@ export function pipeFriction({ flow, pipe, length, liquid }: PipeFrictionInputs)
   }
   const reynolds = (density * velocity * bore) / dynamicViscosity;
   const frictionFactor = darcyFactor(reynolds, relativeRoughness) * (pipe.frictionMultiplier ?? 1);
-  const head = ((frictionFactor * length) / bore) * velocityHead;
+  const head = headOver({ frictionFactor, velocityHead }, pipe, length);
   if (!Number.isFinite(head)) return fail([beyondComputation("friction head")]);
   const answer = { velocity, velocityHead, reynolds, relativeRoughness, frictionFactor, head };
   if (!isCritical(reynolds)) return succeed(answer, checked.findings);
   return succeed(answer, [...checked.findings, inCriticalZone("flow", reynolds)]);
 }
 
-/**
- * What the same flow in the same pipe comes to over another length, to the last digit: nothing of it but the head goes by
- * the length. Fails: as `pipeFriction`, by its length.
- */
-export function overLength(
-  { value, findings }: Success<PipeFriction>,
+/** Head lost by the factor over a length, m: what the same flow in the same pipe loses over another one, to the last digit. */
+export function headOver(
+  { frictionFactor, velocityHead }: Pick<PipeFriction, "frictionFactor" | "velocityHead">,
   { bore }: Pipe,
   length: number,
-): Result<PipeFriction> {
+): number {
+  return ((frictionFactor * length) / bore) * velocityHead;
+}
+
+/** What `pipeFriction` refuses of a length and of the head lost over it. */
+export function wrongOver(length: number, head: number): Finding | undefined {
   const wrong = errorOf(pipeFrictionMethod.inputs.length, length);
-  if (wrong !== undefined) return fail([wrong]);
-  const { velocity, velocityHead, reynolds, relativeRoughness, frictionFactor } = value;
-  const head = ((frictionFactor * length) / bore) * velocityHead;
-  if (!Number.isFinite(head)) return fail([beyondComputation("friction head")]);
-  return succeed({ velocity, velocityHead, reynolds, relativeRoughness, frictionFactor, head }, findings);
+  return wrong === undefined && !Number.isFinite(head) ? beyondComputation("friction head") : wrong;
 }
 
 /** The caution zero-may-be-blank on a length of nothing, more often a blank cell than a wish. */

@@ -2,8 +2,9 @@ import { checkInputs, type Method } from "../basis/method.ts";
 import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import { flowIn, type Line } from "../pipework/line.ts";
+import type { Pipe } from "../pipework/pipe.ts";
 import { meanVelocity } from "../pipework/pipe-velocity.ts";
-import { screen, surge, surgeMethod } from "./surge.ts";
+import { type Surge, screen, surge, surgeMethod } from "./surge.ts";
 
 export interface LineSurgeInput {
   /** Flow that stops, m³/s. */
@@ -58,12 +59,19 @@ export function lineSurge({ flow, line, liquid, bulkModulus }: LineSurgeInput): 
   if (length <= 0) return fail([{ code: "line-without-length", kind: "error", subject: "line" }]);
   const findings: Finding[] = [];
   const runs: RunSurge[] = [];
+  // Of runs of one pipe at one velocity, found once.
+  const known: { readonly pipe: Pipe; readonly velocity: number; readonly of: Surge }[] = [];
   for (const run of line) {
     const velocity = meanVelocity(flowIn(run, flow), run.pipe.bore);
-    const found = surge({ velocityChange: velocity, pipe: run.pipe, liquid, bulkModulus });
-    if (!found.ok) return found;
-    findings.push(...found.findings.filter(({ code }) => !ONE_PIPE.has(code)));
-    runs.push({ velocity, ...found.value, returnTime: (2 * run.length) / found.value.waveSpeed });
+    let of = known.find((one) => one.pipe === run.pipe && one.velocity === velocity)?.of;
+    if (of === undefined) {
+      const found = surge({ velocityChange: velocity, pipe: run.pipe, liquid, bulkModulus });
+      if (!found.ok) return found;
+      findings.push(...found.findings.filter(({ code }) => !ONE_PIPE.has(code)));
+      of = found.value;
+      known.push({ pipe: run.pipe, velocity, of });
+    }
+    runs.push({ velocity, ...of, returnTime: (2 * run.length) / of.waveSpeed });
   }
   const returnTime = runs.reduce((sum, run) => sum + run.returnTime, 0);
   const waveSpeed = (2 * length) / returnTime;

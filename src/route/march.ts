@@ -1,3 +1,4 @@
+import { remembered } from "../basis/remembered.ts";
 import { andThen, type Result, succeed } from "../basis/result.ts";
 import { velocityHead } from "../head/velocity-head.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
@@ -25,6 +26,13 @@ export interface March {
  * Source: White, hydraulic and energy grade lines.
  */
 export function march(flow: number, route: Route, liquid: LiquidState): Result<March> {
+  return marched(route, flow, liquid);
+}
+
+/** The same flow is followed along a route for its grade line, its filling, its siphons and its pressures. */
+const marched = remembered(along);
+
+function along(route: Route, flow: number, liquid: LiquidState): Result<March> {
   const { vertices, hasFittingsAlong = false } = route;
   const outlet = vertices.at(-1) as RouteVertex;
   const standing = outlet.fittings.filter(({ fitting }) => !fitting.isExit);

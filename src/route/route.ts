@@ -1,3 +1,4 @@
+import { remembered } from "../basis/remembered.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { Line, LineSegment } from "../pipework/line.ts";
 import { climbsBeyondLength, climbsTooFar } from "../pipework/line-levels.ts";
@@ -43,18 +44,20 @@ export function altitudeAt({ aboveSeaLevel, altitude = 0 }: Route, elevation: nu
  * the last vertex is beyond the last reach and not in it.
  * Formula: L = √(Δx² + Δz²)
  */
-export function reachesOf({ vertices }: Route): Line {
-  return vertices.slice(1).map((to, i) => {
+export const reachesOf: (route: Route) => Line = remembered(({ vertices }) =>
+  vertices.slice(1).map((to, i) => {
     const from = vertices[i] as RouteVertex;
     return { ...from, length: Math.hypot(to.chainage - from.chainage, to.elevation - from.elevation) };
-  });
-}
+  }),
+);
 
 /**
  * The route itself, held to be one.
  * Fails: route-too-short, chainage-not-increasing.
  */
-export function checkedRoute(route: Route): Result<Route> {
+export const checkedRoute: (route: Route) => Result<Route> = remembered(checked);
+
+function checked(route: Route): Result<Route> {
   const { vertices, hasFittingsAlong } = route;
   if (vertices.length < 2) return fail([{ code: "route-too-short", kind: "error", subject: "route" }]);
   const findings = vertices.flatMap(({ chainage, elevation }, i) => {
@@ -93,6 +96,13 @@ const subject = "line";
  * Source: house choice, levels along the length.
  */
 export function routeOfLine({ line, startLevel, outletLevel, altitude }: LineRouteInput): Result<Route> {
+  return routeFrom(line, startLevel, outletLevel, altitude);
+}
+
+/** Many functions ask for the route of one line. */
+const routeFrom = remembered(routed);
+
+function routed(line: Line, startLevel: number, outletLevel: number | null, altitude: number | null): Result<Route> {
   const last = line.at(-1);
   if (last === undefined) return fail([{ code: "route-too-short", kind: "error", subject }]);
   const end = last.endLevel ?? outletLevel ?? undefined;

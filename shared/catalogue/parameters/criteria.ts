@@ -16,6 +16,7 @@ import type { RangeParameter } from "../parameter.ts";
 
 /** A judgement put into words, with the figures it rests on, in the unit beside them. */
 export interface Criterion extends Judged {
+  /** Put together when it is asked for: of many judgements few are said. */
   readonly text: string;
   readonly found?: number;
   readonly limit?: number;
@@ -116,13 +117,14 @@ function compared(row: Row): Criterion {
     held,
   };
   const state = stateOf(comparison);
-  const text = comparedText(state, comparison, { what, unit, when, why, assumed });
   return {
     subject,
     state,
     excess: excessOf(comparison),
     isAdvice: broken === "check",
-    text,
+    get text() {
+      return comparedText(state, comparison, { what, unit, when, why, assumed });
+    },
     found,
     limit,
     unit,
