@@ -12,6 +12,9 @@ import { RULES } from "./rules.ts";
 /** What a range states of the duty itself does not hold for a case that has its own levels. */
 const OF_THE_RANGE = ["leastStaticHead", "greatestStaticHead", "curveFlow", "highestSourceLevel"] as const;
 
+/** Letters of a case's name. A spreadsheet's formula holds 8,192, and the longest name each case a few times. House choice. */
+export const LONGEST_CASE_NAME = 60;
+
 /** Whether nothing was typed of a case. */
 export function isBlankCase({ name, hours, fields }: CaseText): boolean {
   return [name, hours, ...Object.values(fields)].every((text) => text.trim() === "");
@@ -85,13 +88,22 @@ function decodeCase(
   return {
     typed,
     row,
-    name: typed.name.trim() === "" ? `Case ${row + 1}` : typed.name.trim(),
+    name: nameOf(typed.name.trim(), row, keep),
     given,
     own,
     hours,
     hoursState: typed.hours.trim() === "" ? "blank" : hours === undefined ? "unreadable" : "stated",
     duty: { ...(values as typeof base), state, texts, pump, cases: [] },
   };
+}
+
+/** Without a name, or with one too long to stand in a formula beside eleven more, a case goes by its place. */
+function nameOf(typed: string, row: number, keep: Keep): string {
+  const place = `Case ${row + 1}`;
+  if (typed.length <= LONGEST_CASE_NAME) return typed === "" ? place : typed;
+  const facts = { letters: typed.length, most: LONGEST_CASE_NAME };
+  keep(placeKey({ case: row, box: "name" }), fail([{ code: "case-name-long", kind: "error", subject: place, facts }]));
+  return place;
 }
 
 /** Cases of one name are told apart by their place, and the user is told. */

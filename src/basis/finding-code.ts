@@ -313,6 +313,7 @@ export interface PumpTableFindings {
   "pump-stated-twice": null;
   "pump-named-twice": null;
   "case-named-twice": null;
+  "case-name-long": { letters: number; most: number };
   "table-limit-differs": { first: Amount };
   "table-limits-contradict": { least: string; greatest: string };
   "table-pump-not-listed": { other: string };

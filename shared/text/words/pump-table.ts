@@ -34,6 +34,8 @@ export const pumpTableWords: WordsOf<keyof PumpTableFindings> = {
   "table-efficiency-mixed": (f) =>
     `${f.subject}: “${f.given}” is ${f.facts.best} % efficient at its best, as the column is in per cent; write its efficiencies as 78, not 0.78`,
   "pump-named-twice": (f) => `“${f.given}” is the name of another pump of the station; give each its own`,
+  "case-name-long": (f) =>
+    `the name of a case has at most ${f.facts.most} letters; this one has ${f.facts.letters}, and the case goes by ${f.subject}`,
   "case-named-twice": (f) => `“${f.given}” is the name of another case; by its place it is called ${f.subject}`,
   "pump-stated-twice": (f) =>
     `${f.subject} differs from another row of “${f.given}”; a pump has one: give two pumps two names`,

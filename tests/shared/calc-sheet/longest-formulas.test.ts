@@ -1,16 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
+import { LONGEST_CASE_NAME } from "../../../shared/duty/decode-cases.ts";
 import { type CaseText, type DutyText, MOST_CASES } from "../../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 
 /** "Length of formula contents: 8,192 characters": Microsoft, "Excel specifications and limits", calculation. */
 const LONGEST = 8192;
 
-/** As many cases as there may be, each with a liquid, levels and pumps of its own and a name of a few words. */
+/** As many cases as there may be, each with a liquid, levels and pumps of its own and the longest name, of letters that a formula doubles. */
 const CASES = Array.from(
   { length: MOST_CASES },
   (_, i): CaseText => ({
-    name: `case ${i + 1}, low sump in summer with aged pipe`,
+    name: `case ${i + 1}, low sump in summer `.padEnd(LONGEST_CASE_NAME, '"'),
     hours: `${100 + i}`,
     fields: {
       flow: `${900 + 10 * i}`,

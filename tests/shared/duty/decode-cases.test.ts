@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import type { CaseText } from "../../../shared/duty/duty-text.ts";
 import { loadDuty, saveDuty } from "../../../shared/duty/saved.ts";
+import { findingText } from "../../../shared/text/finding-text.ts";
 import { dutyText } from "../../support/duty-of.ts";
 
 const caseOf = (fields: CaseText["fields"], hours = "", name = "storm"): CaseText => ({ name, hours, fields });
@@ -34,6 +35,19 @@ describe("cases as typed", () => {
     expect(duty.cases.map(({ name }) => name)).toEqual(["Case 1", "wet (2)", "Wet (3)"]);
     for (const row of [1, 2]) expect(codes).toContainEqual([`cases.${row}.name`, "case-named-twice"]);
     expect(isComplete).toBe(true);
+  });
+
+  it("have a name of 60 letters at most, and go by their place with a longer one", () => {
+    const fits = decoded(caseOf({ flow: "700" }, "", "x".repeat(60)));
+    expect([fits.isComplete, fits.duty.cases[0]?.name]).toEqual([true, "x".repeat(60)]);
+    const long = decoded(caseOf({ flow: "700" }, "", "x".repeat(61)));
+    expect(long.codes).toContainEqual(["cases.0.name", "case-name-long"]);
+    expect([long.isComplete, long.duty.cases[0]?.name]).toEqual([false, "Case 1"]);
+    expect(long.duty.cases[0]?.duty.flow).toBeCloseTo(700 * 6.30901964e-5, 9);
+    const { findings } = decodeDuty({ ...dutyText(), cases: [caseOf({}, "5", "x".repeat(61))] });
+    expect(findings.get("cases.0.name")?.map((found) => findingText(found, "US"))).toEqual([
+      "The name of a case has at most 60 letters; this one has 61, and the case goes by Case 1.",
+    ]);
   });
 
   it("are left out where nothing was typed", () => {
