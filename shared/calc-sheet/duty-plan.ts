@@ -36,7 +36,7 @@ import { pumpFigures } from "./sections/pump-figures.ts";
 import { pumpStops } from "./sections/pump-stops.ts";
 import { citedBy, findings, references } from "./sections/remarks.ts";
 import { routeSection } from "./sections/route.ts";
-import { caseSiphons, endsOfRoute } from "./sections/route-siphons.ts";
+import { endsOfRoute, otherSiphons } from "./sections/route-siphons.ts";
 import { slurrySection } from "./sections/slurry.ts";
 import { slurryWorkings } from "./sections/slurry-lines.ts";
 import { stationTable } from "./sections/station-states.ts";
@@ -113,13 +113,13 @@ function pumpOnTheDuty(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...pumpFigures(pump),
     ...drawnCurves(duty, pump),
     ...lineVariants(duty),
+    ...otherSiphons(duty),
     ...caseCurves(duty, pump, caseStatesOf(duty)),
     ...caseRunning(duty, caseStatesOf(duty)),
     ...systemCases(duty, pump),
     ...stationTable(duty, pump),
     ...pumpStops(duty, pump),
     dutyStates(duty, pump),
-    ...caseSiphons(duty),
     ...operatingPoint(duty, pump),
     ...flowLimits(duty, pump),
     ...boosters(duty, pump),

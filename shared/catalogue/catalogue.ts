@@ -63,6 +63,7 @@ import {
 import { PUMPMAXPOWER } from "./entries/pump-max-power.ts";
 import { RANKPUMPS } from "./entries/rank-pumps.ts";
 import { AIRVALVES, DRAINDOWN, FILLHEAD, FILLTIME, SIPHONCREDIT } from "./entries/route.ts";
+import { ROUTECURVE } from "./entries/route-curve.ts";
 import { BRANCHFLOWS, PARALLELRUNS } from "./entries/runs.ts";
 import { DEPOSITIONVELOCITY, SLURRYDERATE, SLURRYSG, SOLIDSBYVOLUME } from "./entries/slurry.ts";
 import { SETTLINGVELOCITY, SLURRYCLASS, SLURRYDUTY, SLURRYLINE, SLURRYMIXTURE } from "./entries/slurry-duty.ts";
@@ -117,6 +118,7 @@ const FUNCTIONS: readonly Entry[] = [
   GRADELINE,
   FILLHEAD,
   SIPHONCREDIT,
+  ROUTECURVE,
   FILLTIME,
   DRAINDOWN,
   AIRVALVES,

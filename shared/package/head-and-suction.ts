@@ -22,6 +22,8 @@ type IfStated =
   | "npshVerdict"
   | "greatestLift"
   | "npshRequiredOnSlurry"
+  | "lineHead"
+  | "headAsked"
   | "waterHead"
   | "suctionVolume"
   | "runningVolume";
@@ -60,14 +62,14 @@ export function headAndSuction(duty: Duty): HeadAndSuction {
           Worked
         >,
     );
-  const { npshDifference, npshVerdict, greatestLift, npshRequiredOnSlurry, waterHead, ...rest } = FIGURES;
-  const { suctionVolume, runningVolume, ...always } = rest;
+  const { npshDifference, npshVerdict, greatestLift, npshRequiredOnSlurry, ...rest } = FIGURES;
+  const { lineHead, headAsked, waterHead, suctionVolume, runningVolume, ...always } = rest;
   const curve = worked.cells.get(SYSTEM_CURVE.key);
   const points = curve !== undefined && isRange(curve) ? curve.slice(1) : [];
   return {
     ...read(always, figure),
-    ...read({ npshDifference, npshVerdict, greatestLift, npshRequiredOnSlurry, waterHead }, figureWhereGiven),
-    ...read({ suctionVolume, runningVolume }, figureWhereGiven),
+    ...read({ npshDifference, npshVerdict, greatestLift, npshRequiredOnSlurry }, figureWhereGiven),
+    ...read({ lineHead, headAsked, waterHead, suctionVolume, runningVolume }, figureWhereGiven),
     suctionLine: segments("suctionLine"),
     dischargeLine: segments("dischargeLine"),
     minimumFlow: minimumOf(duty, figure),

@@ -15,7 +15,6 @@ import {
 import { CROSS, DUTY_REGION, isCrossDrawn, REGION } from "../calc-sheet/sections/duty-region.ts";
 import { isOneOfOne, MEASURED } from "../calc-sheet/sections/field-cells.ts";
 import { drawnSystem, POINT } from "../calc-sheet/sections/operating-point.ts";
-import { ROUTE } from "../calc-sheet/sections/route-cells.ts";
 import { COMBINED, otherHeadCurve } from "../calc-sheet/sections/station-curve.ts";
 import { STATION, stationNames, stationRow } from "../calc-sheet/sections/station-states.ts";
 import type { Duty } from "../duty/duty.ts";
@@ -102,8 +101,6 @@ export interface PumpOnDuty {
   readonly operatingPoint: OperatingFigures;
   /** Operating flow less the flow of the duty, over it. */
   readonly flowOverDuty: Worked;
-  /** Flow over the summit, m³/s, where the pumps are held to it: no siphon is earned. */
-  readonly flowOverSummit: Worked | undefined;
   /** Head of the pumps at the flow of the duty, and that less the total head with margin, m. */
   readonly headAtDutyFlow: Worked;
   readonly headOverDuty: Worked;
@@ -166,9 +163,6 @@ export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
     })),
     operatingPoint: figuresOf(asStated(duty), duty, worked),
     flowOverDuty: figure(POINT.flowOverDuty),
-    flowOverSummit: String(worked.worked.cells.get(ROUTE.siphon.key)).startsWith("not earned")
-      ? figure(ROUTE.fillFlow)
-      : undefined,
     headAtDutyFlow: figure(POINT.headAtDuty),
     headOverDuty: figure(POINT.headOverDuty),
     npshAvailableThere: figureWhereGiven(POINT.operatingNpshAvailable),

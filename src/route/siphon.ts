@@ -31,6 +31,8 @@ export interface SiphonCredit {
   /** Head to hold the flow to the governing summit, and through the full line to the outlet, m. */
   readonly headHeld: number;
   readonly headThrough: number;
+  /** The line may come to run full, by a siphon that comes by itself where none is counted on. */
+  readonly mayRunFull: boolean;
   /** headHeld − headThrough where the credit is earned, else 0. */
   readonly credit: number;
   /** headThrough where the credit is earned, else the greater of the two. */
@@ -72,6 +74,14 @@ const BY_STATE: Readonly<Partial<Record<GradePoint["state"], SiphonRefusal>>> = 
   "siphon too high": "summit too high",
 };
 
+/** What keeps a line from running full, whatever the flow sweeps out of it. */
+const NEVER_FULL: ReadonlySet<SiphonRefusal> = new Set([
+  "column separates",
+  "lay-flat hose",
+  "air valve lets air in",
+  "leg runs part full",
+]);
+
 /**
  * Whether a line may count on the fall beyond its governing summit, and the head to select by, m. Earned only where the
  * flow sweeps every falling leg beyond clear of air (or a vacuum primer draws it off), no valve lets air in, the outlet is
@@ -104,6 +114,7 @@ export function siphonCredit(input: SiphonInput): Result<SiphonCredit> {
             isAsked,
             isEarned,
             refused,
+            mayRunFull: !refused.some((why) => NEVER_FULL.has(why)),
             headHeld,
             headThrough,
             credit: isEarned ? headHeld - headThrough : 0,

@@ -22,7 +22,7 @@ import { type PlanItem, spill, statement } from "../plan.ts";
 import { lossesOf } from "./drive-engine.ts";
 import { DRIVE_MOTOR } from "./drive-motor.ts";
 import { asStated, caseStatesOf, type DutyState, isStation, ofOnePump, ofStationPump, recordOf } from "./duty-cases.ts";
-import { hasRoute, RUNNING_FULL } from "./route-cells.ts";
+import { HELD_TO_SUMMIT, hasRoute } from "./route-cells.ts";
 
 /** Electricity of each case that states its hours, and of all of them in the last row. */
 export const CASE_ENERGY = tableOf("caseEnergy", {
@@ -255,6 +255,6 @@ function aboutHours(duty: Duty): readonly PlanItem[] {
     statement(
       `Hours that do not add up to a year are not filled up.${silent.length === 0 ? "" : ` Without hours, and not counted: ${silent.join(", ")}.`}`,
     ),
-    ...(hasRoute(duty) ? [statement(RUNNING_FULL)] : []),
+    ...(hasRoute(duty) ? [statement(HELD_TO_SUMMIT)] : []),
   ];
 }

@@ -44,8 +44,6 @@ import { changesWithPumps, hasShares } from "./line-shares.ts";
 import { LINES } from "./lines.ts";
 import { POINT } from "./operating-point.ts";
 import { PUMP } from "./pump.ts";
-import { hasRoute } from "./route-cells.ts";
-import { headByRoute } from "./route-siphons.ts";
 import { listed, MARK, worstNames, worstTable } from "./worst-states.ts";
 
 /** The cases of the user beside one another: what is asked for, whether it is met, and what else is looked at. */
@@ -155,7 +153,7 @@ function columnsOf(duty: Duty, pump: DutyPump): readonly ResultColumn[] {
       (one) => (isStation(one, duty) ? part(recordOf(one), "head") : headAtFlowIn(one, duty)),
     ],
     [true, "verdict", "verdict", (one) => verdictOn(one, duty, pump)],
-    [true, "headToSelect", "head asked for", (one) => headAskedFor(one, duty)],
+    [true, "headToSelect", "head asked for", (one) => stateCell(duty, one, "headToSelect")],
     [
       pump.curve.efficiency !== undefined,
       "efficiency",
@@ -182,19 +180,17 @@ function verdictOn(one: DutyState, duty: Duty, { curve }: DutyPump): Expression 
     curve.npshRequired === undefined
       ? region
       : ifNumber(stateCell(duty, one, "npshRequired"), ifAtLeast(margin, kept, region, short), "NPSH not known");
-  const below = constant("BELOW THE DUTY");
+  const below = belowIn(one);
   const head = cell(RESULTS, caseStatesOf(duty).indexOf(one), "headAtFlow");
-  const held = hasRoute(duty) ? ifAtLeast(head, headByRoute(one, duty), npsh, constant(BELOW_OVER_SUMMIT)) : npsh;
-  if (isStation(one, duty)) return ifAtLeast(part(recordOf(one), "flow"), one.flow, held, below);
-  return ifAtLeast(head, stateCell(duty, one, "headToSelect"), held, below);
+  if (isStation(one, duty)) return ifAtLeast(part(recordOf(one), "flow"), one.flow, npsh, below);
+  return ifAtLeast(head, stateCell(duty, one, "headToSelect"), npsh, below);
 }
 
-const BELOW_OVER_SUMMIT = "BELOW THE DUTY: over the summit";
-
-/** Through the full line with the margin on its losses, and by the route, where its levels are stated. */
-function headAskedFor(one: DutyState, duty: Duty): Expression {
-  const through = stateCell(duty, one, "headToSelect");
-  return hasRoute(duty) ? greatest(through, headByRoute(one, duty)) : through;
+/** Where no siphon is earned it is the summit that the pumps fall short of. */
+function belowIn({ route }: DutyState): Expression {
+  const below = constant("BELOW THE DUTY");
+  if (route === undefined) return below;
+  return ifText(part(route.siphon, "credit"), "not earned", constant("BELOW THE DUTY: over the summit"), below);
 }
 
 /** The least or greatest velocity in any run of both lines, at a flow of all pumps together. */

@@ -12,6 +12,7 @@ import {
   type Expression,
   extreme,
   type Handle,
+  part,
   product,
   range,
   ratio,
@@ -25,7 +26,7 @@ import { caseCurve } from "./case-curves.ts";
 import { caseCell } from "./case-inputs.ts";
 import { lastFlowOfAll, reachOf } from "./drawn-curves.ts";
 import type { DutyState } from "./duty-cases.ts";
-import { pressureHead, totalHeadIn } from "./head.ts";
+import { pressureHead, totalHeadIn, unlessFull } from "./head.ts";
 import { inUnitSet } from "./stated-input.ts";
 import { byArrangement, withOthers } from "./station.ts";
 
@@ -147,6 +148,13 @@ export function caseFigures(duty: Duty, states: readonly DutyState[]): readonly 
   return ownTable(duty, states, FIGURES, "What follows from each case", made);
 }
 
+/** What the line of a case asks for at its flow, without a margin. */
+function lineHeadIn(state: DutyState): Expression {
+  const through = totalHeadIn(state);
+  const { route } = state;
+  return route === undefined ? through : unlessFull(route.runsFull, through, part(route.siphon, "headHeld"));
+}
+
 /** The speed of a case at its flow, and how far its system curve has to reach. */
 export function caseRunning(duty: Duty, states: readonly DutyState[]): readonly PlanItem[] {
   const made: Readonly<Record<ColumnOf<typeof RUNNING>, (state: DutyState, one: DutyCase) => Expression>> = {
@@ -158,7 +166,7 @@ export function caseRunning(duty: Duty, states: readonly DutyState[]): readonly 
             callOf(SPEEDRATIO, {
               curve: range(state.curve.table),
               flow: ratio(state.flow, state.sideBySide),
-              head: ratio(totalHeadIn(state), state.inSeries),
+              head: ratio(lineHeadIn(state), state.inSeries),
             }),
             state.trimRatio,
           ),

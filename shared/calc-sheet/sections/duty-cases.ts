@@ -1,3 +1,4 @@
+import { SIPHONCREDIT } from "../../catalogue/entries/route.ts";
 import { OPERATINGPOINT } from "../../catalogue/entries/station.ts";
 import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
 import type { ColumnKeyOf } from "../../catalogue/entry.ts";
@@ -28,6 +29,7 @@ import { LIQUID_FIGURES } from "./liquid.ts";
 import { NPSH } from "./npsh.ts";
 import { liquidOfDuty, otherAsPumped, otherOnCarrier } from "./other-curves.ts";
 import { PUMP, PUMP_CURVE } from "./pump.ts";
+import { hasRoute, SIPHON } from "./route-cells.ts";
 import { curveAsPumped, curveOnCarrier } from "./slurry-curve.ts";
 
 type CurveTable = typeof PUMP_CURVE;
@@ -97,6 +99,8 @@ export interface DutyState {
   readonly isAlone: boolean;
   /** The head to select for is asked for in it: the pumps as drawn, all of them. */
   readonly isAsked: boolean;
+  /** A line with levels runs full in it wherever it may. */
+  readonly isFull: boolean;
   /** Judged for giving much more than the flow asked for: no end of a range. */
   readonly isStated: boolean;
   /** The pumps may give the flow asked for or more. */
@@ -107,6 +111,18 @@ export interface DutyState {
   readonly higherSource?: Expression;
   /** Where the source is counted to stand, in words after the state's label. */
   readonly sourceWords: string;
+  /** What a line with levels asks of the pumps in it. */
+  readonly route?: StateRoute;
+}
+
+/** Where the line of a state lies between its ends, and whether the fall beyond its summit is counted on. */
+export interface StateRoute {
+  /** Level the source stands at: a range of static heads is one of source levels. */
+  readonly sourceLevel: Expression;
+  /** What SIPHONCREDIT says of it. */
+  readonly siphon: typeof SIPHON;
+  /** "yes" where the line runs full at every flow. */
+  readonly runsFull: Expression;
 }
 
 /** What a state made of the duty itself differs by. */
@@ -118,6 +134,8 @@ interface Made {
   readonly end?: "high" | "low";
   readonly isAlone?: true;
   readonly isClear?: true;
+  /** A siphon comes by itself, though none is counted on, wherever it may. */
+  readonly isFull?: boolean;
 }
 
 const STATIC_HEADS = {
@@ -151,6 +169,7 @@ const ENDS = {
 
 function stateOf(duty: Duty, made: Made): DutyState {
   const { key, label, levels = "stated", isAged = false, end, isAlone = false, isClear = false } = made;
+  const isFull = made.isFull ?? (isAlone || isClear);
   const drawn = isClear ? curveOnCarrier(duty) : curveAsPumped(duty);
   const towards = isAlone || isClear ? undefined : endOf(made);
   const lines = linesIn(duty, isAged, isAlone ? "alone" : undefined);
@@ -192,7 +211,8 @@ function stateOf(duty: Duty, made: Made): DutyState {
     isAtOwnSpeed: false,
     isClear,
     isAlone,
-    isAsked: end === undefined && !isAlone,
+    isAsked: end === undefined && !isAlone && key !== FULL,
+    isFull,
     isStated: key === "normal" || isClear,
     runsOut: levels !== "greatest" && !isAged && end !== "low",
     ...(towards && { towards }),
@@ -201,8 +221,8 @@ function stateOf(duty: Duty, made: Made): DutyState {
   };
 }
 
-function endOf({ levels, isAged, end }: Made): DutyState["towards"] {
-  if (levels === "least" || end === "high") return "most";
+function endOf({ levels, isAged, end, isFull }: Made): DutyState["towards"] {
+  if (levels === "least" || end === "high" || isFull) return "most";
   return levels === "greatest" || isAged || end === "low" ? "least" : undefined;
 }
 
@@ -250,7 +270,37 @@ function statesOf(duty: Duty): readonly DutyState[] {
     const lines = linesIn(duty, isAged, given.includes("pumpsRunning") ? name : undefined);
     return { lines, ...(isAged && { roughness: FIELD.agedRoughness }) };
   };
-  return [...states, ...caseStates(duty, normal, flowThrough)];
+  const all = [...states, ...caseStates(duty, normal, flowThrough)];
+  return hasRoute(duty) ? alongRoute(all, states.length) : all;
+}
+
+/**
+ * The states with what their line asks for. Whether its fall is counted on is found at the flow asked for: of the duty as
+ * stated for all states made of it, of each case for itself.
+ */
+function alongRoute(states: readonly DutyState[], ofDuty: number): readonly DutyState[] {
+  const places = new Map<string, typeof SIPHON>();
+  const siphons = states.map((one) => {
+    const sourceLevel = sourceAgainst(one);
+    const { flow, sourcePressure, deliveryPressure, deliveryLevel, altitude, liquid, lines } = one;
+    const cells = [flow, sourcePressure, deliveryPressure, deliveryLevel, altitude, liquid.liquid, liquid.temperature];
+    const identity = [...cells, lines.suctionLine, lines.dischargeLine].map(({ key }) => key).join(" ");
+    const known = `${identity} ${JSON.stringify(sourceLevel)}`;
+    const siphon = places.get(known) ?? (places.size === 0 ? SIPHON : spillOf(`${one.key}Siphon`, SIPHONCREDIT));
+    places.set(known, siphon);
+    return { sourceLevel, siphon };
+  });
+  return states.map((one, i) => {
+    const { sourceLevel, siphon } = siphons[i] as (typeof siphons)[number];
+    const decides = i < ofDuty ? SIPHON : siphon;
+    return { ...one, route: { sourceLevel, siphon, runsFull: part(decides, one.isFull ? "mayRunFull" : "runsFull") } };
+  });
+}
+
+/** A static head of its range is that of another source level: the careful end, as its summit stays where it is. */
+function sourceAgainst({ staticHead, sourceLevel, deliveryLevel }: DutyState): Expression {
+  const isOfRange = [STATIC_HEADS.least, STATIC_HEADS.greatest].some(({ key }) => key === staticHead.key);
+  return isOfRange ? difference(deliveryLevel, staticHead) : sourceLevel;
 }
 
 /** The duty as stated. */
@@ -279,6 +329,8 @@ function aloneOf(duty: Duty): readonly Made[] {
   return [{ key: "alone", label, ...(hasLeast && LEAST), ...(isHigh && HIGH), isAlone: true }];
 }
 
+/** The duty as stated, at its least static head, with a siphon that comes by itself. */
+export const FULL = "full";
 const AS_STATED: Made = { key: "normal", label: "As stated" };
 const LEAST = { levels: "least" } as const;
 const HIGH = { end: "high" } as const;
@@ -302,6 +354,8 @@ function pumpedStates(duty: Duty): readonly Made[] {
   const greatest = hasGreatest ? ({ levels: "greatest" } as const) : {};
   const [lower, upper] = acceptanceGrade?.head ?? [0, 0];
   const leastWords = hasLeast ? "Least static head" : "As stated";
+  const isFull = hasRoute(duty);
+  const highWords = isFull ? `${leastWords}, line running full` : leastWords;
   const greatestWords = `${hasGreatest ? "Greatest static head" : "As stated"}${isAged ? ", aged pipe" : ""}`;
   return [
     AS_STATED,
@@ -311,7 +365,10 @@ function pumpedStates(duty: Duty): readonly Made[] {
     ...(isAged && hasGreatest
       ? [{ key: "greatestAged", label: "Greatest static head, aged pipe", ...greatest, isAged }]
       : []),
-    ...(upper > 0 ? [{ key: "upper", label: `${leastWords}, upper tolerance`, ...(hasLeast && LEAST), ...HIGH }] : []),
+    ...(isFull ? [{ key: FULL, label: highWords, ...(hasLeast && LEAST), isFull }] : []),
+    ...(upper > 0
+      ? [{ key: "upper", label: `${highWords}, upper tolerance`, ...(hasLeast && LEAST), ...HIGH, isFull }]
+      : []),
     ...(lower < 0
       ? [{ key: "lower", label: `${greatestWords}, lower tolerance`, ...greatest, isAged, end: "low" } as const]
       : []),
@@ -330,11 +387,17 @@ export function leastSystem(duty: Duty): DutyState {
   return dutyCases(duty).findLast(drawn) ?? asStated(duty);
 }
 
+/** What the levels of the line add to the system of a state. */
+export function routeIdentity({ route }: DutyState): string {
+  return route === undefined ? "" : JSON.stringify([route.sourceLevel, route.runsFull]);
+}
+
 /** What makes the system of a state, by its cells. */
 function systemIdentity(one: DutyState): string {
   const { staticHead, sourcePressure, deliveryPressure, lines, liquid, reach } = one;
   const cells = [staticHead, sourcePressure, deliveryPressure, liquid.liquid, liquid.temperature, reach];
-  return [...cells, lines.suctionLine, lines.dischargeLine].map(({ key }) => key).join(" ");
+  const keys = [...cells, lines.suctionLine, lines.dischargeLine].map(({ key }) => key).join(" ");
+  return `${keys} ${routeIdentity(one)}`;
 }
 
 const firsts = new WeakMap<readonly DutyState[], ReadonlyMap<string, DutyState>>();

@@ -11,6 +11,7 @@ import {
   difference,
   type Expression,
   ifNumber,
+  ifText,
   part,
   product,
   range,
@@ -19,8 +20,17 @@ import {
   tableOf,
 } from "../expression.ts";
 import { type ColumnFacts, type PlanItem, working } from "../plan.ts";
-import { asStated, type DutyState, dutyCases, isStation, NOT_GIVEN, ofOnePump, recordOf } from "./duty-cases.ts";
-import { headToSelect, pressureHead, totalHeadIn } from "./head.ts";
+import {
+  asStated,
+  type DutyState,
+  dutyCases,
+  isStation,
+  NOT_GIVEN,
+  ofOnePump,
+  recordOf,
+  routeIdentity,
+} from "./duty-cases.ts";
+import { headOverSummit, headToSelect, pressureHead, stillOverSummit, totalHeadIn, unlessFull } from "./head.ts";
 import { flowInRow } from "./lines.ts";
 import { npshAvailableIn, npshMarginOver } from "./npsh.ts";
 import { otherCells } from "./other-pump-inputs.ts";
@@ -65,7 +75,22 @@ function headToSelectIn(one: DutyState, duty: Duty): Expression {
   // Total head is linear in its margin: static and pressure head bear none.
   const withMargin = sum(constant(1), ratio(one.frictionMargin, constant(100)));
   const still = sum(one.staticHead, one.pressureHead);
-  return one.toCarrier(sum(still, product(withMargin, difference(total, still))));
+  const through = sum(still, product(withMargin, difference(total, still)));
+  const { route } = one;
+  if (route === undefined) return one.toCarrier(through);
+  const over = headOverSummit({ ...one, route }, withMargin, duty.unitSet);
+  return one.toCarrier(unlessFull(route.runsFull, through, over));
+}
+
+/** Losses at the flow asked for, on the curve they are read against: to the summit where that asks for more. */
+export function lossesAskedFor(one: DutyState, duty: Duty): Expression {
+  const head = stateCell(duty, one, "headToSelect");
+  const toOutlet = difference(head, one.toCarrier(sum(one.staticHead, one.pressureHead)));
+  if (one.route === undefined) return toOutlet;
+  const still = stillOverSummit({ ...one, route: one.route }, duty.unitSet);
+  const toSummit = difference(head, one.toCarrier(still));
+  const { siphon, runsFull } = one.route;
+  return ifText(runsFull, "yes", toOutlet, ifText(part(siphon, "credit"), "not earned", toSummit, toOutlet));
 }
 
 /** Whether the head asked for is that of the duty as stated. */
@@ -74,7 +99,7 @@ function isOnStatedHead(one: DutyState, normal: DutyState): boolean {
     [flow, staticHead, sourcePressure, deliveryPressure, frictionMargin, ...Object.values(liquid), lines.suctionLine]
       .map(({ key }) => key)
       .join(" ");
-  return cells(one) === cells(normal);
+  return cells(one) === cells(normal) && routeIdentity(one) === routeIdentity(normal);
 }
 
 function npshColumns(of: (row: number) => DutyState, duty: Duty, pump: DutyPump): readonly ColumnFacts<StateColumn>[] {

@@ -11,8 +11,11 @@ import {
   constant,
   difference,
   type Expression,
+  greatest,
   type Handle,
   handles,
+  ifText,
+  part,
   product,
   range,
   ratio,
@@ -21,8 +24,10 @@ import {
 import { type CLEAR_LIQUID, FIELD, LIQUID } from "../field-handles.ts";
 import { figure, type PlanItem } from "../plan.ts";
 import { onWater } from "./as-pumped.ts";
+import type { StateRoute } from "./duty-cases.ts";
 import { LINES } from "./lines.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
+import { hasRoute, SIPHON } from "./route-cells.ts";
 
 /** Worked cells of this section. */
 export const HEAD = handles({
@@ -36,12 +41,71 @@ export const HEAD = handles({
   headCheck: "head",
   marginHead: "head",
   ratedHead: "head",
+  lineHead: "head",
+  headAsked: "head",
   waterHead: "head",
 });
 
 /** The head to choose a pump by, on its curve for water: that of a slurry over its head ratio. */
 export function headToSelect(duty: Duty): Handle {
-  return isSlurry(duty) ? HEAD.waterHead : HEAD.ratedHead;
+  return isSlurry(duty) ? HEAD.waterHead : headAskedFor(duty);
+}
+
+/** What the line asks for at the duty flow, without a margin. */
+export function headOfLine(duty: Duty): Handle {
+  return hasRoute(duty) ? HEAD.lineHead : HEAD.totalHead;
+}
+
+/** The head to select for, of the liquid pumped. */
+export function headAskedFor(duty: Duty): Handle {
+  return hasRoute(duty) ? HEAD.headAsked : HEAD.ratedHead;
+}
+
+/** Where the line of a state lies, and what stands in it. */
+export interface SummitState {
+  readonly route: Pick<StateRoute, "sourceLevel" | "siphon">;
+  readonly sourcePressure: Expression;
+  readonly density: Expression;
+}
+
+/** Head that carries the flow asked for over the governing summit while no losses do. */
+export function stillOverSummit({ route, sourcePressure: on, density }: SummitState, units: UnitSetName): Expression {
+  return difference(difference(part(route.siphon, "level"), route.sourceLevel), pressureHead(on, density, units));
+}
+
+/** Head over the governing summit at the flow asked for, its losses so many times. */
+export function headOverSummit(one: SummitState, times: Expression, units: UnitSetName): Expression {
+  const still = stillOverSummit(one, units);
+  return sum(still, product(times, difference(part(one.route.siphon, "headHeld"), still)));
+}
+
+/** Through the full line where its fall is counted on; without, no less than over the summit. */
+export function unlessFull(runsFull: Expression, through: Expression, over: Expression): Expression {
+  return ifText(runsFull, "yes", through, greatest(through, over));
+}
+
+/** What a line with levels is selected for. */
+function overSummit(duty: Duty): readonly PlanItem[] {
+  if (!hasRoute(duty)) return [];
+  const route = { sourceLevel: FIELD.sourceLevel, siphon: SIPHON };
+  const runsFull = part(SIPHON, "runsFull");
+  const stated: SummitState = { route, sourcePressure, density: LIQUID_FIGURES.density };
+  const times = sum(constant(1), ratio(FIELD.frictionMargin, constant(100)));
+  return [
+    figure(
+      HEAD.lineHead,
+      "Head of the line",
+      unlessFull(runsFull, HEAD.totalHead, part(SIPHON, "headHeld")),
+      "Total dynamic head where a siphon is earned; without one no less than to the summit, which the pumps then see at all times.",
+    ),
+    figure(
+      HEAD.headAsked,
+      "Head to select for",
+      unlessFull(runsFull, HEAD.ratedHead, headOverSummit(stated, times, duty.unitSet)),
+      "The same with the margin on the losses, to the outlet or to the summit.",
+      "main",
+    ),
+  ];
 }
 
 /** What total head goes by in a state of the duty; lines are tables or what stands in for them. */
@@ -146,16 +210,19 @@ export function headBuildUp(duty: Duty): readonly PlanItem[] {
       sum(HEAD.totalHead, HEAD.marginHead),
       isSlurry(duty)
         ? "Total dynamic head plus margin, in head of slurry."
-        : "Total dynamic head plus margin: the head to select for.",
+        : `Total dynamic head plus margin: the head ${hasRoute(duty) ? "through the full line" : "to select for"}.`,
       "main",
     ),
+    ...overSummit(duty),
     ...(isSlurry(duty)
       ? [
           figure(
             HEAD.waterHead,
             "Equivalent water head (read the pump curve here)",
-            onWater(duty, HEAD.ratedHead),
-            "Total head with margin over the head ratio: the head to select for, on the curve for water.",
+            onWater(duty, headAskedFor(duty)),
+            hasRoute(duty)
+              ? "Head to select for over the head ratio: on the curve for water."
+              : "Total head with margin over the head ratio: the head to select for, on the curve for water.",
             "main",
           ),
         ]

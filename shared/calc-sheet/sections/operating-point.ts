@@ -51,10 +51,10 @@ import {
 import { CROSS, isCrossDrawn } from "./duty-region.ts";
 import { stateCell } from "./duty-states.ts";
 import { isOneOfOne, MEASURED } from "./field-cells.ts";
-import { HEAD, headToSelect } from "./head.ts";
+import { HEAD, headAskedFor, headToSelect } from "./head.ts";
 import { marginVerdict, npshMarginBasis } from "./npsh.ts";
 import { PUMP_CURVE } from "./pump.ts";
-import { hasRoute, RUNNING_FULL } from "./route-cells.ts";
+import { HELD_TO_SUMMIT, hasRoute } from "./route-cells.ts";
 import { readCurve } from "./slurry-curve.ts";
 import { COMBINED, otherHeadCurve } from "./station-curve.ts";
 import {
@@ -142,7 +142,7 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
   return [
     { kind: "section", id: "operatingPoint", text: "Operating point" },
     ...rows,
-    ...(hasRoute(duty) ? [statement(RUNNING_FULL)] : []),
+    ...(hasRoute(duty) ? [statement(HELD_TO_SUMMIT)] : []),
     ...(hasEfficiency ? [efficiencyChart(duty)] : []),
     headCharts(duty, hasNpsh),
   ];
@@ -341,7 +341,7 @@ function headChart(duty: Duty): ChartFacts {
       })),
       ...shown.map((one) => pointOf(one, one.towards === "most" ? "greatest flow" : "least flow", INK.range)),
       pointOf(normal, "operating point", INK.mark),
-      point("duty", FIELD.flow, HEAD.ratedHead, INK.power),
+      point("duty", FIELD.flow, headAskedFor(duty), INK.power),
       ...crossSeries(duty),
       ...(isOneOfOne(duty) ? [point("measured", FIELD.fieldFlow, MEASURED.fieldHead, INK.measured)] : []),
     ],

@@ -18,7 +18,6 @@ export const ROUTE = handles({
   fills: null,
   fillFlow: "flow",
   headWhileFilling: "head",
-  bestFlowOver: "percent",
   shutoffOver: "head",
   leastFillIn: null,
   lineVolume: "volume",
@@ -34,9 +33,9 @@ export const ROUTE = handles({
   drainNotes: null,
 });
 
-/** What stands beside a figure of a line with levels that counts on its running full. */
-export const RUNNING_FULL =
-  "The line is taken as running full. Where no siphon is earned the pumps are held to its summit at all times: their flow is then that over the summit, under Route, and head, region, NPSH, power and energy are those of it.";
+/** What stands beside a figure of a line with levels that rests on its system. */
+export const HELD_TO_SUMMIT =
+  "Where no siphon is earned the pumps see the summit of the line at all times, and run where they give the head to it. Should a siphon come by itself they run further out: the states in which the line runs full say how far.";
 
 export const GRADE = spillOf("gradeLine", GRADELINE);
 export const SIPHON = spillOf("siphonCredit", SIPHONCREDIT);

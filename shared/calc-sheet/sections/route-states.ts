@@ -1,31 +1,19 @@
 import { PUMPHEAD } from "../../catalogue/entries/pump.ts";
 import { FILLHEAD } from "../../catalogue/entries/route.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import {
-  callOf,
-  cell,
-  constant,
-  difference,
-  type Expression,
-  part,
-  product,
-  range,
-  ratio,
-  tableOf,
-} from "../expression.ts";
+import { callOf, cell, constant, difference, type Expression, product, range, ratio, tableOf } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type ColumnFacts, inWords, type PlanItem, working } from "../plan.ts";
-import { asStated, caseStatesOf, type DutyState, dutyCases, isStation } from "./duty-cases.ts";
+import { asStated, type DutyState, dutyCases, isStation } from "./duty-cases.ts";
 import { ROUTE } from "./route-cells.ts";
-import { lineOf, siphonOf } from "./route-siphons.ts";
+import { lineOf } from "./route-siphons.ts";
 import { PUMPS_TOGETHER } from "./station-curve.ts";
 import { worstNames, worstTable } from "./worst-states.ts";
 
-/** What the route asks for in each state in which it is filled and held, a row each. */
+/** What the route asks for in each state in which it is filled, a row each. */
 export const ROUTE_STATES = tableOf("routeStates", {
   headToFill: "head",
   headFilling: "head",
-  headOver: "head",
 });
 
 type Column = (typeof ROUTE_STATES)["columns"][number]["key"];
@@ -45,7 +33,7 @@ export function routeCell(duty: Duty, one: DutyState, of: Column): Expression {
   return cell(ROUTE_STATES, filledStates(duty).indexOf(one), of);
 }
 
-/** Head to fill and to hold over the summit in every state, and what the pumps give while filling. */
+/** Head to fill in every state, and what the pumps give then. */
 export function routeStates(duty: Duty, pump: DutyPump | undefined): readonly PlanItem[] {
   const states = filledStates(duty);
   if (pump === undefined || states.length === 0) return [];
@@ -53,12 +41,8 @@ export function routeStates(duty: Duty, pump: DutyPump | undefined): readonly Pl
   const columns: readonly ColumnFacts<Column>[] = [
     ["headToFill", "head to fill", (row) => headToFillIn(of(row), ROUTE.fillingLeast)],
     ["headFilling", "of the pumps then", (row) => headFilling(of(row), duty)],
-    ["headOver", "head over the summit", (row) => headOver(of(row), duty)],
   ];
-  return [
-    working(ROUTE_STATES, "Filling and holding the line in each state", states.length, columns),
-    ...leastFill(duty, states),
-  ];
+  return [working(ROUTE_STATES, "Filling the line in each state", states.length, columns), ...leastFill(duty, states)];
 }
 
 const FILL = "routeFill";
@@ -101,13 +85,7 @@ function headFilling(one: DutyState, duty: Duty): Expression {
   return product(callOf(PUMPHEAD, { curve: range(curve.table), flow, speedRatio, trimRatio }), inSeries);
 }
 
-/** What the pumps see as long as no siphon is earned. */
-function headOver(one: DutyState, duty: Duty): Expression {
-  if (caseStatesOf(duty).includes(one)) return part(siphonOf(one, duty), "headToSelect");
-  return headToFillIn(one, one.flow);
-}
-
-/** The source of a state whose static head is greater than stated may stand so much lower. */
+/** The source of a state whose static head is greater than stated may stand so much lower than stated, and counts so. */
 export function lowerSource(one: DutyState, duty: Duty): Expression | undefined {
   const normal = asStated(duty);
   const isGreater = one.staticHead.key === FIELD.greatestStaticHead.key;

@@ -29,14 +29,14 @@ import {
 import { FIELD, LIQUID } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark, spill } from "../plan.ts";
-import { asStated, isStation, recordOf, whereGiven } from "./duty-cases.ts";
+import { asStated } from "./duty-cases.ts";
 import { pressureHead } from "./head.ts";
 import { LINES, shareAsStated } from "./lines.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
 import { pipeRuns, ratingSpills } from "./pipe-runs.ts";
 import { FILLING, GRADE, hasRoute, ROUTE, SIPHON } from "./route-cells.ts";
 import { profile } from "./route-profile.ts";
-import { endsOfRoute, siphonIn } from "./route-siphons.ts";
+import { siphonIn } from "./route-siphons.ts";
 import { routeStates } from "./route-states.ts";
 import { stated } from "./stated-input.ts";
 import { headsTogether, PUMPS_TOGETHER } from "./station-curve.ts";
@@ -80,7 +80,7 @@ export const routeSection: PackageSection = {
   items: (duty) => {
     if (!hasRoute(duty)) return [];
     return [
-      ...endsOfRoute(duty),
+      ...stated(duty, "outlet", "summitValve"),
       ...stated(duty, "fillingFlow"),
       ...workings(duty),
       ...summit(),
@@ -101,7 +101,6 @@ function workings(duty: Duty): readonly PlanItem[] {
   const { pump, dischargeLine } = duty;
   return [
     spill(GRADE, "Grade line of the discharge line, running full", GRADE_CALL, dischargeLine.length + 2),
-    spill(SIPHON, "Siphon credit at the duty flow", siphonIn(asStated(duty))),
     spill(DRAIN, "Drain-down of the discharge line", DRAIN_CALL),
     ...(pump === undefined
       ? []
@@ -183,8 +182,6 @@ function filling(duty: Duty): readonly PlanItem[] {
 
 function pumpsFill(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const hasShutoff = [pump, ...duty.otherPumps].every(({ curve }) => curve.leastFlow === 0);
-  const normal = asStated(duty);
-  const record = recordOf(normal);
   const shutoff = hasShutoff ? cell(PUMPS_TOGETHER, 0, "head") : constant(0);
   return [
     ...(hasShutoff
@@ -211,18 +208,6 @@ function pumpsFill(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       "main",
     ),
     figure(ROUTE.headWhileFilling, "Head then", part(FILLING, "head"), "Of the pumps at that flow."),
-    ...(pump.curve.bestEfficiency === undefined || isStation(normal, duty)
-      ? []
-      : [
-          figure(
-            ROUTE.bestFlowOver,
-            "Of best efficiency flow (BEP) then",
-            whereGiven(record, "percentOfBestFlow", (percent) =>
-              product(percent, ratio(part(FILLING, "flow"), part(record, "flow"))),
-            ),
-            "Of each pump. Where no siphon is earned it runs there at all times.",
-          ),
-        ]),
     figure(ROUTE.toSummit, "Time to the summit", part(FILLING, "toSummit"), "Volume over the flow at each place."),
     figure(
       ROUTE.toOutlet,

@@ -36,10 +36,11 @@ import {
   ofStationPump,
   recordOf,
 } from "./duty-cases.ts";
-import { LINES } from "./lines.ts";
+import { LINES, type LinesOfState } from "./lines.ts";
 import { liquidOfDuty, otherLastFlow, otherOnCarrier } from "./other-curves.ts";
 import { otherCells } from "./other-pump-inputs.ts";
 import { PUMP } from "./pump.ts";
+import { systemCurveOf } from "./system-curve.ts";
 
 const POINTS = 25;
 
@@ -58,7 +59,18 @@ function rowsOf(one: DutyState, of: "Own" | "Common"): TableOf<keyof typeof LINE
 function systemKey(one: DutyState): string {
   const { staticHead, sourcePressure, deliveryPressure, lines, liquid, reach } = one;
   const cells = [staticHead, sourcePressure, deliveryPressure, lines.dischargeLine, liquid.liquid, liquid.temperature];
-  return [...cells, reach].map(({ key }) => key).join("");
+  return [...cells, reach].map(({ key }) => key).join("") + summitKey(one);
+}
+
+/** Of lines with levels: where they lie, and whether they are taken as full wherever they may be. */
+function summitKey({ route, isFull }: DutyState): string {
+  return route === undefined ? "" : `${route.siphon.key}${isFull ? "Full" : ""}`;
+}
+
+/** Both lines as the header sees them: the rows that are each pump's own lose nothing there. */
+function headerLines(one: DutyState): LinesOfState {
+  const of = (line: LineKey) => tableOf(`${one.lines[line].key}Header`, { ...LINE, share: null, level: "elevation" });
+  return { suctionLine: of("suctionLine"), dischargeLine: of("dischargeLine") };
 }
 
 /** Losses of the common rows, the grade they ask for, and losses of each pump's own rows, over the flow. */
@@ -141,6 +153,7 @@ export function stationWorkings(duty: Duty, pump: DutyPump): readonly PlanItem[]
     }),
     ...[...curves.values()].map((one) => stationCurves(duty, pump, one)),
     ...[...lines.values()].flatMap((one) => [lineRows(one, duty, "Own"), lineRows(one, duty, "Common")].flat()),
+    ...[...lines.values()].flatMap((one) => (one.route === undefined ? [] : headerRows(one, duty))),
     ...[...systems.values()].flatMap((one) => [
       ...systemTables(one, duty, "Common"),
       ...systemTables(one, duty, "Own"),
@@ -252,7 +265,32 @@ function shareOf(duty: Duty, { line, row }: PlacedRow): number {
   return typeof share === "number" ? share : 1;
 }
 
-function systemTables(one: DutyState, duty: Duty, of: "Own" | "Common"): readonly WorkingItem[] {
+/** Share that a row carries so as to lose nothing. */
+const NEXT_TO_NOTHING = 1e-6;
+
+function headerRows(one: DutyState, duty: Duty): readonly WorkingItem[] {
+  const isOwn = (row: DutySegment): boolean => duty.arrangement !== "series" && isOwnRow(row);
+  return (["suctionLine", "dischargeLine"] as const).map((line) => {
+    const from = (row: number, key: keyof typeof LINE | "level"): Expression => cell<string>(one.lines[line], row, key);
+    const share = (row: number): number =>
+      isOwn(duty[line][row] as DutySegment) ? NEXT_TO_NOTHING : shareOf(duty, { line, row });
+    const levels: readonly ColumnFacts<string>[] =
+      line === "dischargeLine" ? [["level", "level", (row) => from(row, "level")]] : [];
+    return working<string>(headerLines(one)[line], "Line as the header of the station sees it", duty[line].length, [
+      ["pipe", "pipe", (row) => from(row, "pipe")],
+      ["length", "length", (row) => from(row, "length")],
+      ["fittings", "fittings", (row) => from(row, "fittings")],
+      ["share", "share", (row) => unknownShare(duty) ?? constant(share(row))],
+      ...levels,
+    ]);
+  });
+}
+
+function systemTables(one: DutyState, duty: Duty, of: "Own" | "Common"): readonly PlanItem[] {
+  if (of === "Common" && one.route !== undefined) {
+    const call = systemCurveOf({ ...one, lines: headerLines(one), upTo: one.reach, points: POINTS });
+    return [spill(curveIn(one, of), `Station: grade at the header, ${one.systemName}`, call, POINTS + 1)];
+  }
   const hasRows = placedRows(duty, of).length > 0;
   if (of === "Own" && !hasRows) return [];
   const reach =

@@ -94,7 +94,6 @@ function ownLine({ lines, roughness, sideBySide, systemName }: DutyState, duty: 
   const segments = duty[line];
   const segment = (row: number): DutySegment => segments[row] as DutySegment;
   const as = (of: keyof LineTableRow) => (row: number) => cell(LINES[line], row, of);
-  const levelAt = (row: number) => ((segment(row).typed.level ?? "").trim() === "" ? null : as("level")(row));
   const name = line === "suctionLine" ? "Suction line" : "Discharge line";
   const label = `${name}, ${systemName}`;
   return working<string>(lines[line], label, segments.length, [
@@ -108,7 +107,7 @@ function ownLine({ lines, roughness, sideBySide, systemName }: DutyState, duty: 
     ...(hasShares(duty) || hasLevels(duty, line)
       ? [["share", "share", (row: number) => shareWith(duty, sideBySide, segment(row), as("share")(row))] as const]
       : []),
-    ...(hasLevels(duty, line) ? [["level", "level", levelAt] as const] : []),
+    ...(hasLevels(duty, line) ? [["level", "level", as("level")] as const] : []),
   ]);
 }
 

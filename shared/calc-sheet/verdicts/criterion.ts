@@ -3,7 +3,7 @@ import { printedUnit, type Quantity, type UnitSetName } from "../../../src/basis
 import type { VerdictState, VerdictSubject } from "../../../src/judgement/verdict.ts";
 import { CRITERIA_COLUMNS } from "../../catalogue/parameters/criteria.ts";
 import { FIELDS, type FieldKey } from "../../duty/fields.ts";
-import { constant, type Expression, ifAtLeast, ifError, ifNumber, ifText, tableOf } from "../expression.ts";
+import { constant, type Expression, ifAtLeast, ifError, ifNumber, tableOf } from "../expression.ts";
 import { type WorkingItem, working } from "../plan.ts";
 
 type Words = string | Expression;
@@ -87,20 +87,6 @@ function said<W extends Readonly<Record<string, Words>>>(words: W): Readonly<Rec
 
 /** What a judgement says of a figure that its cell has none of. */
 const NO_FIGURE = "not worked out; see its cell";
-
-/** The same limit, asked only where a cell holds this text; elsewhere nothing is held against it, which `otherwise` says. */
-export function onlyWhere(of: Expression, is: string, otherwise: string, { row, ...facts }: Criterion): Criterion {
-  const { why = "" } = row;
-  const asked = typeof why === "string" ? constant(why) : why;
-  return {
-    ...facts,
-    row: {
-      ...row,
-      why: ifError(ifText(of, is, asked, constant(otherwise)), ""),
-      state: inOneOf(ifText(of, is, constant(""), constant("pass")), "open"),
-    },
-  };
-}
 
 /** Something needed is not stated: by its boxes, or in words. */
 export function openPoint(facts: {

@@ -12,7 +12,6 @@ import {
   ifError,
   ifNumber,
   ifText,
-  join,
   part,
   product,
   ratio,
@@ -22,14 +21,13 @@ import { FIELD } from "../field-handles.ts";
 import { headAtFlow } from "../sections/case-results.ts";
 import { CURVE_END } from "../sections/drawn-curves.ts";
 import { asStated, caseStatesOf, type DutyState, dutyCases, isStation, recordOf } from "../sections/duty-cases.ts";
-import { shutoffHead, stateCell } from "../sections/duty-states.ts";
-import { HEAD } from "../sections/head.ts";
+import { lossesAskedFor, shutoffHead, stateCell } from "../sections/duty-states.ts";
+import { HEAD, headOfLine } from "../sections/head.ts";
 import { POINT } from "../sections/operating-point.ts";
 import { otherViscousHeadRatio } from "../sections/other-curves.ts";
 import { PUMP } from "../sections/pump.ts";
 import { KIND } from "../sections/pump-figures.ts";
 import { FILLING, hasRoute, ROUTE } from "../sections/route-cells.ts";
-import { headByRoute, siphonOf } from "../sections/route-siphons.ts";
 import { filledStates, lowerSource, routeCell } from "../sections/route-states.ts";
 import { viscousHeadRatio, viscousOpen } from "../sections/viscous-curve.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
@@ -108,7 +106,7 @@ function headIn(one: DutyState, duty: Duty, pump: DutyPump): readonly Criterion[
   const withoutMargin = ifError(
     ifAtLeast(
       POINT.headAtDuty,
-      HEAD.totalHead,
+      headOfLine(duty),
       constant("without the margin on losses the duty is met"),
       constant(moved(pump)),
     ),
@@ -126,13 +124,23 @@ function headIn(one: DutyState, duty: Duty, pump: DutyPump): readonly Criterion[
       mustBe: "at least",
       broken: "fail",
       unanswered: "fail",
-      when: isAssumed ? "less 10 % of the losses" : "margin on losses counted",
+      when: whereHeld(one, isAssumed ? "less 10 % of the losses" : "margin on losses counted"),
       why:
         isNormal && !isAssumed
           ? withoutMargin
           : ifError(ifNumber(head, constant(isNormal ? moved(pump) : ""), ""), NO_HEAD),
+      ...(one.route !== undefined && { cites: siphonMethod.cites[0] }),
     }),
   ];
+}
+
+/** That the head is asked for to the summit, at all times, where no siphon is earned. */
+function whereHeld({ route }: DutyState, margin: string): Expression {
+  if (route === undefined) return constant(margin);
+  const { siphon, runsFull } = route;
+  const held = constant(`over the summit, without a siphon; ${margin}`);
+  const credit = ifText(part(siphon, "credit"), "not earned", held, constant(margin));
+  return ifText(runsFull, "yes", constant(margin), credit);
 }
 
 /** Of unlike pumps in a case: what they give together, without a margin on losses. */
@@ -164,8 +172,7 @@ function moved({ speedRatio, trimRatio }: Pick<DutyPump, "speedRatio" | "trimRat
 const ASSUMED_MARGIN = 0.1;
 
 function assumedMargin(one: DutyState, duty: Duty): Expression {
-  const still = one.toCarrier(sum(one.staticHead, one.pressureHead));
-  return product(constant(ASSUMED_MARGIN), difference(stateCell(duty, one, "headToSelect"), still));
+  return product(constant(ASSUMED_MARGIN), lossesAskedFor(one, duty));
 }
 
 /** Whether pumps and system have an operating point: no verdict passes on a state that has none. */
@@ -369,32 +376,12 @@ function fillsIt(duty: Duty): Criterion {
   });
 }
 
-/** By the route: the flow over the summit while filling, and the head that it asks for at the flow asked for. */
+/** By the route: the flow over the summit while filling. */
 function overTheRoute(duty: Duty): readonly Criterion[] {
-  return [fillsIt(duty), heldIn(asStated(duty), duty), ...filledStates(duty).flatMap((one) => routeIn(one, duty))];
+  return [fillsIt(duty), ...filledStates(duty).flatMap((one) => routeIn(one, duty))];
 }
 
-const LESS = "the pumps give less than the duty flow";
-const OVER_SUMMIT = "without a siphon the pumps see the summit at all times and give less than the duty flow";
-
-/** Head at the flow asked for against that which the route asks for at the same flow. */
-function heldIn(one: DutyState, duty: Duty): Criterion {
-  const credit = part(siphonOf(one, duty), "credit");
-  return limitOf({
-    of: "head",
-    what: `head at the duty flow, over the summit${one === asStated(duty) ? "" : `, ${one.words}`}`,
-    found: headAtFlow(one, duty),
-    limit: headByRoute(one, duty),
-    quantity: "head",
-    mustBe: "at least",
-    broken: "fail",
-    when: join(constant("siphon credit "), credit),
-    why: ifError(ifText(credit, "not earned", constant(OVER_SUMMIT), constant(LESS)), ""),
-    cites: siphonMethod.cites[0],
-  });
-}
-
-/** The same in another state: head against head at the flow to fill with, for the pumps fall as the line rises. */
+/** The same in another state: head against head at the flow to fill with. */
 function routeIn(one: DutyState, duty: Duty): readonly Criterion[] {
   const lower = lowerSource(one, duty);
   const pumps = routeCell(duty, one, "headFilling");
@@ -402,9 +389,9 @@ function routeIn(one: DutyState, duty: Duty): readonly Criterion[] {
     limitOf({
       of: "head",
       what: `head over the summit while the line fills, ${one.words}`,
-      found: lower === undefined ? pumps : difference(pumps, lower),
+      found: pumps,
       ...(lower !== undefined && {
-        foundAtBest: pumps,
+        foundAtBest: sum(pumps, lower),
         assumed: "the source at its lowest with the greatest static head",
       }),
       limit: routeCell(duty, one, "headToFill"),
@@ -415,6 +402,5 @@ function routeIn(one: DutyState, duty: Duty): readonly Criterion[] {
       why: "the line does not fill",
       cites: fillTimeMethod.cites[0],
     }),
-    ...(caseStatesOf(duty).includes(one) ? [heldIn(one, duty)] : []),
   ];
 }

@@ -6,9 +6,9 @@ import { npshMarginMethod } from "../../../src/suction/npsh-margin.ts";
 import { HOT_VAPOUR_PRESSURE, LEAST_INLET_PRESSURE, suctionPractice } from "../../../src/suction/suction-practice.ts";
 import { type Duty, type DutyPump, isLifted } from "../../duty/duty.ts";
 import { stateAsPumped } from "../../duty/slurry.ts";
-import { constant, difference, type Expression, greatest, product, ratio, sum } from "../expression.ts";
+import { constant, difference, type Expression, greatest, part, product, ratio, sum } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { type DutyState, dutyCases } from "../sections/duty-cases.ts";
+import { asStated, type DutyState, dutyCases, FULL, recordOf } from "../sections/duty-cases.ts";
 import { stateCell } from "../sections/duty-states.ts";
 import { LIQUID_FIGURES } from "../sections/liquid.ts";
 import { isNpshTyped, NPSH, npshMarginBasis } from "../sections/npsh.ts";
@@ -125,6 +125,11 @@ function inlet(one: DutyState, duty: Duty, when: string): Criterion {
   });
 }
 
+/** The duty as stated, or where its line may run full against the levels, that. */
+function furthestStated(duty: Duty): DutyState {
+  return dutyCases(duty).find(({ key }) => key === FULL) ?? asStated(duty);
+}
+
 /** By the figure typed, at the duty flow alone: beyond it nothing is known. */
 function asTyped(duty: Duty): readonly Criterion[] {
   if (!isNpshTyped(duty)) return [];
@@ -135,7 +140,7 @@ function asTyped(duty: Duty): readonly Criterion[] {
     limitOf({
       of: "npsh",
       what: "operating flow",
-      found: POINT.operatingFlow,
+      found: part(recordOf(furthestStated(duty)), "flow"),
       limit: FIELD.flow,
       quantity: "flow",
       mustBe: "at most",

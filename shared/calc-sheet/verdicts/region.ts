@@ -1,11 +1,10 @@
 import { operatingRegionMethod } from "../../../src/pump/operating-region.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { constant, type Expression, ifAtLeast, ifError, ifNumber, part, ratio } from "../expression.ts";
+import { constant, type Expression, ifAtLeast, ifError, ifNumber, part } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { asStated, type DutyState, dutyCases, isStation, ofOnePump } from "../sections/duty-cases.ts";
+import { type DutyState, dutyCases, ofOnePump } from "../sections/duty-cases.ts";
 import { REGION_BAND } from "../sections/pump-figures.ts";
-import { FILLING, hasRoute, ROUTE, SIPHON } from "../sections/route-cells.ts";
-import { type Criterion, type LimitFacts, limitOf, onlyWhere, onlyWhereBroken, worded } from "./criterion.ts";
+import { type Criterion, type LimitFacts, limitOf, onlyWhereBroken, worded } from "./criterion.ts";
 import { NO_POINT, openOfDuty } from "./head.ts";
 import { stationRegion, stopCriteria } from "./station.ts";
 
@@ -15,29 +14,13 @@ export function regionCriteria(duty: Duty, pump: DutyPump): readonly Criterion[]
   if (open.length > 0) return open;
   if (pump.curve.bestEfficiency === undefined) {
     const what = "efficiency of the curve not stated, and with it the best efficiency flow";
-    return [
-      worded({ of: "region", state: "open", what }),
-      ...dutyCases(duty).flatMap((one) => ofMaker(one, duty)),
-      ...overSummit(duty, pump),
-    ];
+    return [worded({ of: "region", state: "open", what }), ...dutyCases(duty).flatMap((one) => ofMaker(one, duty))];
   }
   return [
     ...dutyCases(duty).flatMap((one) => [...ofRegion(one, duty, pump), ...ofMaker(one, duty)]),
-    ...overSummit(duty, pump),
     ...stationRegion(duty),
     ...stopCriteria(duty),
   ];
-}
-
-/** Of pumps alike, which run there at all times where no siphon is earned, whatever the line would let through full. */
-function overSummit(duty: Duty, pump: DutyPump): readonly Criterion[] {
-  const normal = asStated(duty);
-  if (!hasRoute(duty) || isStation(normal, duty)) return [];
-  const when = "over the summit, without a siphon";
-  return [
-    ...(pump.curve.bestEfficiency === undefined ? [] : within(duty, pump, ROUTE.bestFlowOver, when)),
-    ...withinMakers(duty, ratio(part(FILLING, "flow"), normal.sideBySide), when),
-  ].map((one) => onlyWhere(part(SIPHON, "credit"), "not earned", "the line runs full", one));
 }
 
 function ofRegion(one: DutyState, duty: Duty, pump: DutyPump): readonly Criterion[] {

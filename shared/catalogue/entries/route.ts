@@ -157,7 +157,7 @@ export const SIPHONCREDIT = defineEntry({
   id: "SIPHONCREDIT",
   group: "System and suction",
   summary: "Whether a line may count on the fall beyond its summit, and the head to select by",
-  method: `Credit is the head held to the governing summit (FILLHEAD) less that through the full line to the outlet. It is earned only where the flow sweeps air out of every falling leg beyond, V/√(gD) at least the greater of 0.825 + 0.25 √sin θ and 0.56 √sin θ + 0.61, or a vacuum primer draws it off; where no valve at the summit lets air in; where the outlet is submerged; and where the vacuum stays above 30 kPa absolute and within 7.0 m (23 ft) less 1.1 m per 1000 m of altitude, in no lay-flat hose. Ask at the least flow. Whether the pipe stands the vacuum COLLAPSEPRESSURE says, and the pumps must still fill the line. ${LEVELS}`,
+  method: `Credit is the head held to the governing summit (FILLHEAD) less that through the full line to the outlet. It is earned only where the flow sweeps air out of every falling leg beyond, V/√(gD) at least the greater of 0.825 + 0.25 √sin θ and 0.56 √sin θ + 0.61, or a vacuum primer draws it off; where no valve at the summit lets air in; where the outlet is submerged; and where the vacuum stays above 30 kPa absolute and within 7.0 m (23 ft) less 1.1 m per 1000 m of altitude, in no lay-flat hose. Ask at the least flow. Whether the pipe stands the vacuum COLLAPSEPRESSURE says, and the pumps must still fill the line. Runs full says whether that is counted on; may run full, whether a siphon may come by itself: not where a valve lets air in, the column would separate, lay-flat hose would collapse or the Froude number is below 0.3. ${LEVELS}`,
   cites: siphonMethod.cites,
   parameters: {
     flow,
@@ -193,6 +193,8 @@ export const SIPHONCREDIT = defineEntry({
       pressure: { name: "pressure there, running full", quantity: "gaugePressure" },
       froude: { name: "Froude number of the fall", quantity: "ratio" },
       clearing: { name: "that clears it of air", quantity: "ratio" },
+      runsFull: { name: "runs full" },
+      mayRunFull: { name: "may run full" },
     },
   },
   examples: [
@@ -230,6 +232,8 @@ export const SIPHONCREDIT = defineEntry({
             ...found,
             credit: found.isAsked ? (found.isEarned ? "earned" : "not earned") : "not needed",
             why: found.refused.join(", "),
+            runsFull: found.isEarned ? "yes" : "no",
+            mayRunFull: found.mayRunFull ? "yes" : "no",
             creditHead: found.credit,
             summit: found.summit.chainage,
             level: found.summit.elevation,

@@ -46,7 +46,7 @@ function shownOf(
   const inPercent = (value: number): number => 100 * value;
   const pointAt = (flow: Worked, head: Worked): Point | undefined =>
     typeof flow === "number" && typeof head === "number" ? { flow: inFlow(flow), value: inHead(head) } : undefined;
-  const asked = duty.flow === undefined ? undefined : pointAt(duty.flow, results.ratedHead);
+  const asked = duty.flow === undefined ? undefined : pointAt(duty.flow, results.headAsked ?? results.ratedHead);
   if (duty.flow === undefined || asked === undefined || duty.pump === undefined) return undefined;
 
   const heads = (points: readonly DrawnPoint[]): readonly Point[] => shownPoints(points, inFlow, inHead);

@@ -106,7 +106,6 @@ function figuresView({ state, worked: { results } }: PaneContext, worked: PumpOn
           </div>`
     }
     ${figureView(`Operating flow${together}`, point.flow, "flow", units, true)}
-    ${worked.flowOverSummit === undefined ? nothing : figureView(`Held to the summit, without a siphon${together}`, worked.flowOverSummit, "flow", units)}
     ${typeof point.flow === "number" ? figureView("Head there", point.head, "head", units) : nothing}
     ${typeof point.flow === "number" ? figureView("Over the flow asked", worked.flowOverDuty, "percent", units) : nothing}
     ${figureView(hasWaterHead ? "Head at the flow asked, on water" : "Head at the flow asked", worked.headAtDutyFlow, "head", units)}

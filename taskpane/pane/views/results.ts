@@ -44,6 +44,7 @@ function headView({ state }: PaneContext, worked: HeadAndSuction): TemplateResul
     <dl class="figures">
       ${figureView("Total dynamic head", worked.totalHead, "head", units, true)}
       ${hasMargin ? figureView("Total head with margin", worked.ratedHead, "head", units, true) : nothing}
+      ${worked.headAsked === undefined ? nothing : figureView("Head to select for, over the summit unless a siphon is earned", worked.headAsked, "head", units, true)}
       ${
         worked.waterHead === undefined
           ? nothing

@@ -85,7 +85,11 @@ describe("the route in a case", () => {
     const own = cellsOf(levee({}, [caseOf(fields)]));
     const base = cellsOf(levee(fields as Fields));
     near(own("routeStates.0.headToFill"), base("fillHead"), `${what}, head to fill`);
-    near(own("routeStates.0.headOver"), base("headOver"), `${what}, head over the summit`);
+    near(own("caseResults.0.headToSelect"), base("headAsked"), `${what}, head asked for`);
+    const record = (of: Argument) => rowsOf(of)[0] as readonly Argument[];
+    record(base("normalRecord")).forEach((of, i) => {
+      near(record(own("case1Record"))[i] as Argument, of, `${what}, operating point, column ${i + 1}`);
+    });
     const key = own("case1LinePressures") === null ? "linePressures" : "case1LinePressures";
     const [found, due] = [rowsOf(own(key)), rowsOf(base("linePressures"))];
     due.forEach((cells, i) => {
@@ -109,6 +113,16 @@ describe("the route in a case", () => {
     expect(readTooEarly(dutyPlan(dutyRead(levee({ outlet: "submerged", agedRoughness: "0.02 in" }, cases))))).toEqual(
       [],
     );
+  });
+
+  // 0.825 + 0.25 √(28/2200) is 0.853, which 3000 gpm × 0.853/0.7596 = 3369 gpm reach (case s3-route-002). Running full
+  // the pair gives 3504 gpm, held to the summit 2608 gpm (s7-cases-004, s3-route-001).
+  it("counts on the fall in the case whose flow clears it of air, and in no other", () => {
+    const cases = [caseOf({ flow: "3400 gpm" }, "storm"), caseOf({ flow: "3300 gpm" }, "wet")];
+    const flows = (typed: DutyText) =>
+      ["normal", "case1", "case2"].map((key) => Math.round(Number(rowsOf(cellsOf(typed)(`${key}Record`))[0]?.[0])));
+    expect(flows(levee({ outlet: "submerged" }, cases))).toEqual([2608, 3504, 2608]);
+    expect(flows(levee({ outlet: "submerged", flow: "3400 gpm" }, cases))).toEqual([3504, 3504, 2608]);
   });
 
   it("fails the head by the case in which the line does not fill, by name", () => {

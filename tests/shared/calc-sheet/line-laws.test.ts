@@ -174,11 +174,11 @@ describe("rows of a duty", () => {
     );
   });
 
-  it("with other levels between the same ends have the same head, flow and NPSH", () => {
-    const ask = (summit: string): Figures =>
+  it("with other levels between the same ends have the same head and flow where the fall is counted on", () => {
+    const ask = (summit: string, summitValve = "vacuum primer"): Figures =>
       figuresOf(
         withDischarge(
-          { pumpsRunning: "2" },
+          { pumpsRunning: "2", outlet: "submerged", summitValve },
           BRANCH,
           { ...MAIN, length: "2000", level: summit },
           { ...MAIN, length: "2200", fittings: "1 exit", level: "612" },
@@ -187,6 +187,9 @@ describe("rows of a duty", () => {
     const [low, high] = [ask("606"), ask("640")];
     expectAlike(high, low, [...ALL_LOST, "operatingFlow", "operatingHead", "runningVolume"]);
     expect(high("headOver")).toBeGreaterThan(low("totalHead"));
+    // Without a siphon the pumps are held to the summit, and to no summit that lies below the grade line.
+    expect(ask("640", "air valve")("operatingFlow")).toBeLessThan(low("operatingFlow"));
+    expectAlike(ask("606", "air valve"), low, ["operatingFlow", "operatingHead"]);
   });
 });
 

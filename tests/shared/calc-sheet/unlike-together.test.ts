@@ -59,6 +59,9 @@ describe("unlike pumps fill a line over its summit", () => {
     expect(cells.get("fills")).toBe("fills");
     const alike = cellsOf(levee({ pumpsRunning: "2" }, {}));
     for (const key of ["toSummit", "toOutlet"]) expect(number(cells, key) / number(alike, key)).toBeCloseTo(1, 3);
+    // Held to the summit they run there at all times.
+    expect(number(cells, "operatingFlow") / 2607.902).toBeCloseTo(1, 3);
+    expect(number(cells, "stationStates.0.head") / 59.2618).toBeCloseTo(1, 3);
   });
 
   // By a second route, in Python: Colebrook's factor, PCHIP of SciPy and a root over the header's grade give 1380.8 and
@@ -68,6 +71,8 @@ describe("unlike pumps fill a line over its summit", () => {
     const cells = cellsOf(typed);
     expect(number(cells, "fillFlow") / 2201.352).toBeCloseTo(1, 3);
     expect(number(cells, "headWhileFilling") / 57.28348).toBeCloseTo(1, 3);
+    expect(number(cells, "operatingFlow") / 2201.352).toBeCloseTo(1, 3);
+    expect([0, 1].map((i) => Math.round(number(cells, `stationStates.${i}.flow`)))).toEqual([1381, 821]);
     expect(stateOf(dutyRead(typed), "head", /over the summit while the line fills/)).toBe("pass");
   });
 
