@@ -60,7 +60,7 @@ export function answerTo(sheet: Working, expression: Expression, key: string): A
       return isRange(record) ? (record[1 + expression.row]?.[expression.place] ?? null) : record;
     }
     case "join":
-      return joined(expression.terms.map((term) => single(sheet, term, key)));
+      return joined(sheet, expression.terms, key);
     case "before":
       return before(single(sheet, expression.text, key), expression.mark);
     case "withoutFirst": {
@@ -230,9 +230,15 @@ export function withUnits<T>(entry: Entry, args: readonly (T | null)[], units: T
 }
 
 /** Texts and numbers one after another; the first error among them as it is. */
-function joined(parts: readonly Cell[]): Cell {
-  const error = parts.find(isCellError);
-  return error ?? parts.map((cell) => String(cell ?? "")).join("");
+function joined(sheet: Working, terms: readonly Expression[], key: string): Cell {
+  let text = "";
+  let error: CellError | undefined;
+  for (const term of terms) {
+    const cell = single(sheet, term, key);
+    if (isCellError(cell)) error ??= cell;
+    else text += String(cell ?? "");
+  }
+  return error ?? text;
 }
 
 function before(cell: Cell, mark: string): Cell {

@@ -37,7 +37,7 @@ import { pressureHead } from "./head.ts";
 import { hasLevels } from "./line-shares.ts";
 import { LINES } from "./lines.ts";
 import { CLASSES, nozzleLabels } from "./pressure-nozzles.ts";
-import { statesAt, worstNames, worstTable } from "./worst-states.ts";
+import { slackOf, statesAt, worstNames, worstTable } from "./worst-states.ts";
 
 /** A run of pipe or hose of the duty, by its place. */
 export interface PipeRun {
@@ -279,6 +279,11 @@ const LINE_LIMITS = tableOf("linePressureLimits", {
   least: "gaugePressure",
   hanging: "gaugePressure",
   leastWithSurge: "gaugePressure",
+  greatestSlack: "pressureDifference",
+  withSurgeSlack: "pressureDifference",
+  leastSlack: "pressureDifference",
+  hangingSlack: "pressureDifference",
+  leastWithSurgeSlack: "pressureDifference",
   greatestIn: null,
   withSurgeIn: null,
   leastIn: null,
@@ -290,6 +295,8 @@ const LINE_LIMITS = tableOf("linePressureLimits", {
 const STEADY = ["running", "shutoff", "standing"] as const;
 const GREATEST = [...STEADY, "withSurge"] as const;
 const LEAST = ["least", "hanging", "leastWithSurge"] as const;
+/** Of which is named in what states they are so. */
+const NAMED = ["greatest", "withSurge", ...LEAST] as const;
 type LimitColumn = (typeof GREATEST)[number] | (typeof LEAST)[number];
 
 /** A pressure of a run with levels: of the state in which it is worst. */
@@ -310,11 +317,19 @@ export function worstPressureIn(
 function lineLimits(duty: Duty): readonly PlanItem[] {
   if (duty.cases.length === 0) return [];
   const states = pressedStates(duty);
+  const places = states.map((one) => linePressuresOf(one, duty));
   const of = (column: LimitColumn, row: number): readonly Expression[] =>
-    states.map((one) => part(linePressuresOf(one, duty), column, row));
+    places.map((place) => part(place, column, row));
   const labels = states.map(({ label }) => label);
   const steady = (row: number): readonly Expression[] =>
-    states.map((one) => greatest(...STEADY.map((column) => part(linePressuresOf(one, duty), column, row))));
+    places.map((place) => greatest(...STEADY.map((column) => part(place, column, row))));
+  const statesIn = (
+    row: number,
+    figures: readonly Expression[],
+    column: (typeof NAMED)[number],
+    side: "least" | "greatest",
+  ): Expression =>
+    statesAt(labels, figures, cell(LINE_LIMITS, row, column), side, cell(LINE_LIMITS, row, `${column}Slack`));
   return [
     working(LINE_LIMITS, "Pressures of the discharge line, the worst of all states", duty.dischargeLine.length, [
       ...GREATEST.map((column) => [column, column, (row: number) => greatest(...of(column, row))] as const),
@@ -324,23 +339,19 @@ function lineLimits(duty: Duty): readonly PlanItem[] {
         (row) => greatest(...STEADY.map((column) => cell(LINE_LIMITS, row, column))),
       ],
       ...LEAST.map((column) => [column, column, (row: number) => least(...of(column, row))] as const),
-      [
-        "greatestIn",
-        "greatest in",
-        (row) => statesAt(labels, steady(row), cell(LINE_LIMITS, row, "greatest"), "greatest"),
-      ],
-      [
-        "withSurgeIn",
-        "with surge in",
-        (row) => statesAt(labels, of("withSurge", row), cell(LINE_LIMITS, row, "withSurge"), "greatest"),
-      ],
-      ...LEAST.map(
+      ...NAMED.map(
         (column) =>
           [
-            `${column}In`,
-            `${column} in`,
-            (row: number) => statesAt(labels, of(column, row), cell(LINE_LIMITS, row, column), "least"),
+            `${column}Slack`,
+            `rounding of ${column}`,
+            (row: number) => slackOf(cell(LINE_LIMITS, row, column)),
           ] as const,
+      ),
+      ["greatestIn", "greatest in", (row) => statesIn(row, steady(row), "greatest", "greatest")],
+      ["withSurgeIn", "with surge in", (row) => statesIn(row, of("withSurge", row), "withSurge", "greatest")],
+      ...LEAST.map(
+        (column) =>
+          [`${column}In`, `${column} in`, (row: number) => statesIn(row, of(column, row), column, "least")] as const,
       ),
     ]),
   ];

@@ -50,10 +50,11 @@ export function worstTable<K extends string>(
   });
   const marked = facts.flatMap(({ key: of, label: about, side }): readonly ColumnFacts<string>[] => {
     const figure = (i: number): Expression => cell<string>(figures, i, of);
+    const worstOf = cell<string>(worst, 0, of);
     const mark = (i: number): Expression =>
       ifNumber(
         figure(i),
-        ifAtLeast(...asBad(figure(i), cell<string>(worst, 0, of), side), constant(`${MARK}${names[i]}`), constant("")),
+        ifAtLeast(...asBad(figure(i), worstOf, slackOf(worstOf), side), constant(`${MARK}${names[i]}`), constant("")),
         "",
       );
     return [
@@ -68,9 +69,13 @@ export function worstTable<K extends string>(
   ];
 }
 
+/** How much less than the worst is as bad. */
+export function slackOf(worst: Expression): Expression {
+  return product(constant(SAME), greatest(worst, product(constant(-1), worst)));
+}
+
 /** The two sides of "at least as bad, but for rounding". */
-function asBad(of: Expression, worst: Expression, side: Side): readonly [Expression, Expression] {
-  const slack = product(constant(SAME), greatest(worst, product(constant(-1), worst)));
+function asBad(of: Expression, worst: Expression, slack: Expression, side: Side): readonly [Expression, Expression] {
   return side === "least" ? [sum(worst, slack), of] : [sum(of, slack), worst];
 }
 
@@ -104,15 +109,16 @@ export function worstNames(key: string, of: string, states: number): Expression 
   return join(ifText(worst, "", constant("not known"), listed(worst)), ifText(silent, "", constant(""), unsure));
 }
 
-/** Of states that all have a figure: those that have the worst one. */
+/** Of states that all have a figure: those that have the worst one, or one short of it by no more than the slack. */
 export function statesAt(
   names: readonly string[],
   figures: readonly Expression[],
   worst: Expression,
   side: Side,
+  slack: Expression = slackOf(worst),
 ): Expression {
   const named = figures.map((of, i) =>
-    ifAtLeast(...asBad(of, worst, side), constant(`${MARK}${names[i]}`), constant("")),
+    ifAtLeast(...asBad(of, worst, slack, side), constant(`${MARK}${names[i]}`), constant("")),
   );
   return listed(join(...named));
 }

@@ -11,7 +11,7 @@ type Words = string | Expression;
 /** One judgement that a verdict is drawn from: the cells of its row on the sheet. */
 export interface Criterion {
   readonly of: VerdictSubject;
-  readonly row: Readonly<Partial<Record<keyof typeof CRITERIA_COLUMNS, Words>>>;
+  readonly row: { readonly [K in keyof typeof CRITERIA_COLUMNS]?: Words | undefined };
   readonly quantity?: Quantity;
 }
 
@@ -51,21 +51,39 @@ export function onlyWhereBroken(found: Expression, least: Expression): Expressio
 }
 
 export function limitOf(facts: LimitFacts): Criterion {
-  const { of, found, foundAtBest, limit, quantity, mustBe, broken, atBest, unanswered, cites, ...words } = facts;
+  const {
+    of,
+    what,
+    found,
+    foundAtBest,
+    limit,
+    quantity,
+    mustBe,
+    broken,
+    atBest,
+    unanswered,
+    when,
+    why,
+    assumed,
+    cites,
+  } = facts;
   const shown = ifError(found, NO_FIGURE);
   return {
     of,
     ...(quantity && { quantity }),
     row: {
-      ...said(words),
+      what: said(what),
+      when: said(when),
+      why: said(why),
+      assumed: said(assumed),
       found: shown,
       atBest: foundAtBest === undefined ? shown : ifError(foundAtBest, NO_FIGURE),
       limit: ifError(limit, NO_FIGURE),
       mustBe,
       broken: typeof broken === "string" ? broken : inOneOf(broken, "fail"),
       held: atBest ?? "pass",
-      ...(unanswered && { unanswered }),
-      ...(cites && { source: citationText(cites) }),
+      unanswered,
+      source: cites && citationText(cites),
     },
   };
 }
@@ -76,13 +94,8 @@ function inOneOf(of: Expression, otherwise: VerdictState): Expression {
 }
 
 /** Words that a cell holds, without an error of theirs: one would withhold every judgement. */
-function said<W extends Readonly<Record<string, Words>>>(words: W): Readonly<Record<keyof W, Words>> {
-  const shown: Partial<Record<keyof W, Words>> = {};
-  for (const key of Object.keys(words) as (keyof W)[]) {
-    const of = words[key] as Words;
-    shown[key] = typeof of === "string" ? of : ifError(of, NO_FIGURE);
-  }
-  return shown as Readonly<Record<keyof W, Words>>;
+function said(words: Words | undefined): Words | undefined {
+  return typeof words === "object" ? ifError(words, NO_FIGURE) : words;
 }
 
 /** What a judgement says of a figure that its cell has none of. */
@@ -109,10 +122,10 @@ export function worded(facts: {
   readonly why?: Words;
   readonly cites?: Citation;
 }): Criterion {
-  const { of, state, cites, ...words } = facts;
+  const { of, state, what, why, cites } = facts;
   // A state in a cell that holds an error is no judgement.
   const shown = typeof state === "string" ? state : inOneOf(state, "open");
-  return { of, row: { ...said(words), state: shown, ...(cites && { source: citationText(cites) }) } };
+  return { of, row: { what: said(what), why: said(why), state: shown, source: cites && citationText(cites) } };
 }
 
 /** Where the criteria stand on the sheet, one row each. */
