@@ -6,6 +6,7 @@ import { DUTY_REGION } from "../calc-sheet/sections/duty-region.ts";
 import { LEAST_PRESSURE_IN } from "../calc-sheet/sections/pipe-runs.ts";
 import { PRESSURE } from "../calc-sheet/sections/pressure.ts";
 import { ROUTE } from "../calc-sheet/sections/route-cells.ts";
+import { SUMP } from "../calc-sheet/sections/sump-cells.ts";
 import type { Duty } from "../duty/duty.ts";
 import { type DutyCase, pumpOnDuty } from "./pump-on-duty.ts";
 import { type Worked, type WorkedDuty, workedDuty } from "./worked-duty.ts";
@@ -49,6 +50,7 @@ const WORST = [
   ["Greatest pressure", PRESSURE.greatestPressureIn],
   ["Least pressure along the line", LEAST_PRESSURE_IN],
   ["Least head left to fill the line", ROUTE.leastFillIn],
+  ["Least water in hand over the suction bell", SUMP.bellMarginIn],
 ] as const;
 
 /** The cases beside one another, as the sheet has them; nothing without a case or a pump. */

@@ -14,7 +14,7 @@ import {
   spillOf,
 } from "../expression.ts";
 import { FIELD, LIQUID } from "../field-handles.ts";
-import { figure, type PlanItem, remark, spill } from "../plan.ts";
+import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
 import { SIDE_BY_SIDE } from "./drawn-curves.ts";
 import { asStated, isStation } from "./duty-cases.ts";
 import { LINES } from "./lines.ts";
@@ -43,8 +43,16 @@ export function flowLimits(duty: Duty, { curve }: DutyPump): readonly PlanItem[]
     ...(curve.npshRequired === undefined || isStation(asStated(duty), duty) ? [] : byNpsh(duty)),
     ...(curve.bestEfficiency === undefined ? [] : byHeating(duty)),
   ];
-  return items.length === 0 ? [] : [{ kind: "section", id: "flowLimits", text: "Limits of flow" }, ...items];
+  if (items.length === 0) return [];
+  return [
+    { kind: "section", id: "flowLimits", text: "Limits of flow" },
+    ...items,
+    ...(duty.cases.length === 0 ? [] : [statement(OF_THE_DUTY)]),
+  ];
 }
+
+const OF_THE_DUTY =
+  "These limits, heating among them, are judged for the duty as stated, not in each case: a case with another liquid, temperature, source level or number of pumps has limits of its own.";
 
 function npshLimit(duty: Duty, margin: { readonly NPSHMargin?: Expression }): Call {
   return callOf(NPSHLIMITFLOW, {

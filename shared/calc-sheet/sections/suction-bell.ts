@@ -16,11 +16,12 @@ import {
   verdict,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { figure, type PlanItem, remark, spill, working } from "../plan.ts";
+import { figure, inWords, type PlanItem, remark, spill, working } from "../plan.ts";
 import { asStated, caseStatesOf, type DutyState, dutyCases, ofOnePump, recordOf } from "./duty-cases.ts";
 import { flowInRow, LINES } from "./lines.ts";
 import { stated } from "./stated-input.ts";
 import { AT_BELL, BELL, bellIn, hasBell, isBellPlaced, isDrawnDown, SUMP } from "./sump-cells.ts";
+import { worstNames, worstTable } from "./worst-states.ts";
 
 /** The states the bell is judged in: without a pump those that state their own flow. */
 function bellStates(duty: Duty): readonly DutyState[] {
@@ -162,6 +163,7 @@ function worst(rows: readonly BellRow[]): readonly PlanItem[] {
       ),
       badBelow: 0,
     },
+    ...(rows.length === 1 ? [] : worstIn(rows)),
     figure(
       SUMP.flowThatDoes,
       "Flow the bell stands as stated",
@@ -179,6 +181,19 @@ function worst(rows: readonly BellRow[]): readonly PlanItem[] {
       ),
       "In the row with the least water in hand: the nearest diameter that needs no more water than there is; else less flow, more water or a vortex plate.",
     ),
+  ];
+}
+
+const WORST_IN = "worstBellRow";
+
+/** Which of the rows have the least water in hand; a row without a figure is not sure. */
+function worstIn(rows: readonly BellRow[]): readonly PlanItem[] {
+  const names = rows.map(({ label }) => label);
+  const figureOf = (row: number): Expression => cell(BELL, row, "margin");
+  const fact = { key: "margin", label: "water in hand", quantity: "length", side: "least", figure: figureOf } as const;
+  return [
+    ...worstTable({ key: WORST_IN, label: "Least water in hand over the bell" }, names, [fact]),
+    inWords(SUMP.bellMarginIn, "Least water in hand over the bell in", worstNames(WORST_IN, fact.key, names.length)),
   ];
 }
 

@@ -8,6 +8,7 @@ import type { DutyState } from "./duty-cases.ts";
 /** Worked cells of the sump and of the suction bell. */
 export const SUMP = handles({
   bellMargin: "length",
+  bellMarginIn: null,
   flowThatDoes: "flow",
   bellThatDoes: "size",
   sumpVolume: "volume",

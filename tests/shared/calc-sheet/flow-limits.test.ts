@@ -3,6 +3,7 @@ import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
+import type { CaseText } from "../../../shared/duty/duty-text.ts";
 import { pumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
 import { cell as answerOf } from "../../support/cells.ts";
@@ -85,6 +86,15 @@ describe("least flow of the pump of the duty", () => {
     expect(cell("leastFlowGoverns")).toBeCloseTo(240, 6);
     expect(cellsOf(duty({ leastPumpFlow: "300 gpm" }))("leastFlowGoverns")).toBeCloseTo(300, 6);
     expect(cellsOf(duty({ pumpsRunning: "2" }))("leastFlowGoverns")).toBeCloseTo(480, 6);
+  });
+
+  it("is said to be that of the duty as stated where it has cases", () => {
+    const said = (cases: readonly CaseText[]): string =>
+      JSON.stringify(dutyPlan(dutyOf({}, { pump: STRAIGHT_PUMP, cases })).items);
+    expect(said([{ name: "hot", hours: "", fields: { temperature: "180 F" } }])).toContain(
+      "heating among them, are judged for the duty as stated",
+    );
+    expect(said([])).not.toContain("judged for the duty as stated");
   });
 
   it("stands in the pane as on the sheet, and nowhere without efficiency and NPSH required", () => {

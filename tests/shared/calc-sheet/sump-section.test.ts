@@ -4,6 +4,7 @@ import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { isCellError, isRange } from "../../../shared/cells/cell.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
 import type { DutyText } from "../../../shared/duty/duty-text.ts";
+import { casesShown } from "../../../shared/package/cases.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
 import { shownVerdicts } from "../../../shared/package/verdicts.ts";
 import { dutyOf, type Fields, pumpText } from "../../support/duty-of.ts";
@@ -106,6 +107,11 @@ describe("a sump pumped down by the pump of the duty", () => {
   });
 });
 
+/** A bell without a pump and without cases: one row. */
+function drawnAlone(fields: Fields): Duty {
+  return dutyOf({ flow: "1500 gpm", sourceLevel: "2.5 ft", bellDiameter: "12 in", bellLevel: "0", ...fields });
+}
+
 describe("a suction bell in a sump pumped down", () => {
   // By hand: 30 − 0.004 Q² = 17 + 0.002 Q² at the stop, Q = √(13/0.006) = 46.55 L/s. A bell of 0.2 m needs there
   // 0.2 + 46.55/(1069 × 0.2^1.5) = 0.687 m and has −5 + 5.6 = 0.6: short of 0.087 m. At the start it has 5.6 m.
@@ -121,6 +127,20 @@ describe("a suction bell in a sump pumped down", () => {
     expect(cell("bellMargin")).toBe(cell("bellStates.1.margin"));
     expect(cell("bellThatDoes")).toBeCloseTo(248.5, 0);
     expect(judged(bell({}), "sump", /suction bell/).map(({ state }) => state)).toEqual(["pass", "fail"]);
+  });
+
+  it("is told in which row, of the cases too, on the sheet and in the list of the pane", () => {
+    expect(cellsOf(bell({}))("bellMarginIn")).toBe("pumped down");
+    // In the deep case the water stands 0.1 m over the bell, less than the 0.6 m of the stop.
+    const deep = (sourceLevel: string) =>
+      pumpedDown(
+        { sourceLevel: "0", bellDiameter: "200 mm", bellLevel: "-5.6" },
+        { cases: [{ name: "deep", hours: "", fields: { sourceLevel } }] },
+      );
+    expect(cellsOf(deep("-5.5"))("bellMarginIn")).toBe("deep");
+    expect(cellsOf(deep("0"))("bellMarginIn")).toBe("pumped down");
+    expect(casesShown(deep("-5.5"))?.worst).toContainEqual(["Least water in hand over the suction bell", "deep"]);
+    expect(cellsOf(drawnAlone({}))("bellMarginIn")).toBeUndefined();
   });
 
   it("needs no other where the worst row has its water, and says where none would do", () => {
