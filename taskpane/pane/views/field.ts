@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Field } from "../../../shared/duty/field.ts";
-import { FIELDS, type FieldKey, withoutUse } from "../../../shared/duty/fields.ts";
+import { FIELDS, type FieldKey, fieldsOf, withoutUse } from "../../../shared/duty/fields.ts";
 import { figures } from "../../../shared/text/words.ts";
 import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
@@ -50,10 +50,13 @@ export function fieldView(context: PaneContext, key: FieldKey): TemplateResult |
     ${!open && basis.trim() !== "" ? html`<p class="basis-line">Basis: ${basis}</p>` : nothing}
     <div class="about" id="${id}-about" ?hidden=${!open}>
       <p id="${id}-help">${field.help}</p>
-      ${field.kind === "text" ? nothing : basisView(context, key, field, basis)}
+      ${field.kind === "text" || OF_THE_SHEET.includes(key) ? nothing : basisView(context, key, field, basis)}
     </div>
   </div>`;
 }
+
+/** Of the sheet and not of the pump: nobody asks where they come from. */
+const OF_THE_SHEET = fieldsOf("job");
 
 function boxView(context: PaneContext, key: FieldKey, field: Field, describedBy: string): TemplateResult {
   const { state, worked, send } = context;
@@ -75,6 +78,21 @@ function boxView(context: PaneContext, key: FieldKey, field: Field, describedBy:
       chosen: (_, name) => name,
     });
   }
+  const typed = (event: InputEvent): void =>
+    send({
+      type: "typed",
+      place: { field: key },
+      text: (event.target as HTMLInputElement | HTMLTextAreaElement).value,
+    });
+  if (field.isLong === true) {
+    return html`<textarea
+      id=${boxId(key)}
+      rows="4"
+      aria-describedby=${describedBy}
+      .value=${live(state.duty.fields[key])}
+      @input=${typed}
+    ></textarea>`;
+  }
   return html`<input
     id=${boxId(key)}
     type="text"
@@ -85,8 +103,7 @@ function boxView(context: PaneContext, key: FieldKey, field: Field, describedBy:
     aria-required=${field.required === true}
     placeholder=${placeholder}
     .value=${live(state.duty.fields[key])}
-    @input=${(event: InputEvent) =>
-      send({ type: "typed", place: { field: key }, text: (event.target as HTMLInputElement).value })}
+    @input=${typed}
   />`;
 }
 

@@ -1,7 +1,10 @@
 import { html } from "lit";
+import { LOGO_PLACE } from "../../../shared/duty/duty-text.ts";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
 import type { Step } from "../context.ts";
 import { fieldView } from "./field.ts";
+import { logoView } from "./logo.ts";
+import { revisionHistoryView } from "./revision-history.ts";
 
 const FIELDS = fieldsOf("job");
 
@@ -9,7 +12,8 @@ const FIELDS = fieldsOf("job");
 export const job: Step = {
   key: "job",
   title: "Job",
-  holds: FIELDS,
+  holds: [...FIELDS, LOGO_PLACE, "revisions"],
   brief: ({ state }) => state.duty.fields.item.trim() || state.duty.fields.project.trim(),
-  view: (context) => html`${FIELDS.map((key) => fieldView(context, key))}`,
+  view: (context) =>
+    html`${logoView(context)} ${FIELDS.map((key) => fieldView(context, key))} ${revisionHistoryView(context)}`,
 };
