@@ -29,14 +29,14 @@ function main(args: readonly string[]): number {
   if (!saved.ok) return refuse(input, saved.findings, "US");
   const { duty, findings, isComplete } = decodeDuty(saved.value);
   if (!isComplete) return refuse(input, [...findings.values()].flat(), duty.unitSet);
-  const { sheetName, bytes } = dutyWorkbook(workedDuty(duty), form);
+  const { sheetNames, bytes } = dutyWorkbook(workedDuty(duty), form);
   try {
     writeFileSync(output, bytes);
   } catch (error) {
     process.stderr.write(`${output} cannot be written: ${(error as Error).message}\n`);
     return 1;
   }
-  process.stdout.write(`Written: ${output}, sheet “${sheetName}”\n`);
+  process.stdout.write(`Written: ${output}, ${sheetNames.map((name) => `“${name}”`).join(", ")}\n`);
   return 0;
 }
 

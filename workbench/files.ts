@@ -1,3 +1,4 @@
+import type { SheetSet } from "../shared/ports/sheet-set.ts";
 import type { SheetSpec } from "../shared/ports/sheet-spec.ts";
 import type { ReadWorkbook } from "../shared/xlsx/read/workbook-content.ts";
 import { readWorkbook } from "../shared/xlsx/read-workbook.ts";
@@ -18,6 +19,23 @@ export function sheetsOfFile(bytes: Uint8Array): Opened {
   if (!outcome.ok) return { ok: false, why: outcome.refusal.message };
   const { workbook } = outcome;
   return { ok: true, sheets: workbook.sheets.map((sheet) => withoutWorkbookNames(toSheetSpec(sheet), workbook)) };
+}
+
+/** The sheets of a file as they are added together: what they say of one another follows the names they get. */
+export function openedSet(sheets: readonly SheetSpec[]): SheetSet {
+  return {
+    wanted: sheets.map(({ name }) => name),
+    sheets: (names) => {
+      const renamed = new Map(sheets.map(({ name }, i) => [name.toLowerCase(), names[i] ?? name]));
+      const changed = (formula: string): string => changedFormula(formula, { sheets: renamed });
+      return sheets.map((spec, i) => ({
+        ...spec,
+        name: names[i] ?? spec.name,
+        cells: spec.cells.map((cell) => (cell.f === undefined ? cell : { ...cell, f: changed(cell.f) })),
+        rules: (spec.rules ?? []).map((rule) => ({ ...rule, when: changed(rule.when) })),
+      }));
+    },
+  };
 }
 
 /** The grid knows names of one sheet only; in formulas, names of the workbook become what they stand for. */
@@ -61,7 +79,7 @@ export async function replaceWorkbook({ api }: Grid, host: GridHost, sheets: rea
   api.createWorkbook(emptyWorkbook(id, sheets.length === 0 ? "Sheet1" : "Opening"));
   if (sheets.length === 0) return;
   try {
-    await host.addSheets(sheets);
+    await host.addSheets(openedSet(sheets));
     const workbook = api.getActiveWorkbook();
     workbook?.deleteSheet("first");
     workbook?.getSheets()[0]?.activate();

@@ -1,4 +1,5 @@
 import type { Cell } from "../shared/cells/cell.ts";
+import { referenceParts, writtenFrom } from "../shared/ports/reference.ts";
 import type { PictureSpec, SheetSpec, XYChartSpec, XYSeries } from "../shared/ports/sheet-spec.ts";
 import type { GridInside } from "./grid-inside.ts";
 
@@ -31,10 +32,14 @@ export function anchorCharts(
 ): void {
   for (const [i, { at }] of pictures.entries()) inside.setName(workbook, sheet, sheetName, pictureAnchor(i), at);
   for (const [i, chart] of charts.entries()) {
-    inside.setName(workbook, sheet, sheetName, anchor(i), chart.at);
+    const set = (name: string, reference: string): void => {
+      const { sheet: on = sheetName, target } = referenceParts(reference);
+      inside.setName(workbook, sheet, on, name, target);
+    };
+    set(anchor(i), chart.at);
     for (const [j, { x, y }] of chart.series.entries()) {
-      inside.setName(workbook, sheet, sheetName, anchor(i, j, "x"), x);
-      inside.setName(workbook, sheet, sheetName, anchor(i, j, "y"), y);
+      set(anchor(i, j, "x"), x);
+      set(anchor(i, j, "y"), y);
     }
   }
 }
@@ -44,10 +49,15 @@ export function anchoredChart(
   inside: GridInside,
   workbook: string,
   sheet: string,
+  sheetName: string,
   chart: XYChartSpec,
   index: number,
 ): XYChartSpec {
-  const ranges = new Map(inside.namesOf(workbook, sheet).map(({ name, range }) => [name, range]));
+  const ranges = new Map(
+    inside
+      .namesOf(workbook, sheet)
+      .map(({ name, range, on }) => [name, range === undefined ? undefined : writtenFrom(sheetName, on, range)]),
+  );
   return {
     ...chart,
     at: ranges.get(anchor(index)) ?? chart.at,

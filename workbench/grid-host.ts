@@ -5,12 +5,14 @@ import type {} from "@univerjs/sheets-conditional-formatting/facade";
 import type { Cell } from "../shared/cells/cell.ts";
 import { isCellError } from "../shared/cells/cell.ts";
 import { absolute, type Box, boxOf } from "../shared/ports/a1.ts";
+import { referenceParts } from "../shared/ports/reference.ts";
 import type { SheetHost } from "../shared/ports/sheet-host.ts";
-import { freeSheetName } from "../shared/ports/sheet-name.ts";
-import type { ListSpec, RuleSpec, SheetSpec, StyleSpec } from "../shared/ports/sheet-spec.ts";
+import { freeSheetNames } from "../shared/ports/sheet-name.ts";
+import type { SheetSet } from "../shared/ports/sheet-set.ts";
+import type { ListSpec, RuleSpec, SheetSpec, StyleSpec, XYChartSpec } from "../shared/ports/sheet-spec.ts";
 import type { CellMessages } from "./cell-messages.ts";
 import { anchorCharts, anchoredChart, anchoredPicture, type ChartPainter, pointsOf } from "./grid-charts.ts";
-import { bareSheetName, changedFormula } from "./grid-formula.ts";
+import { changedFormula } from "./grid-formula.ts";
 import type { GridInside } from "./grid-inside.ts";
 import { cellContent, constantData, formulaChanges, gridRange, worksheetData } from "./grid-sheet.ts";
 import { gridStyle } from "./grid-style.ts";
@@ -29,8 +31,6 @@ export interface Grid {
  */
 export interface GridHost extends SheetHost, Settling {
   readonly kind: "workbench";
-  /** Adds several sheets that may refer to one another; all of them or none. Answers with the names used. */
-  readonly addSheets: (specs: readonly SheetSpec[]) => Promise<readonly string[]>;
   /** What was given for a sheet and the grid itself does not keep. */
   readonly keptOf: (sheet: string) => KeptSheet;
   /** The style a cell of the grid got from a SheetSpec, by the grid's style id. */
@@ -90,15 +90,18 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     );
   };
 
-  const located = (reference: string): { readonly sheet: FWorksheet; readonly box: Box } => {
-    const match = /^('(?:[^']|'')+'|[^'!]+)!(.+)$/.exec(reference.trim());
-    if (match === null) throw new Error(`no sheet in the reference ${reference}`);
-    const name = bareSheetName(match[1] as string);
+  const sheetNamed = (name: string): FWorksheet => {
     const sheet = workbook()
       .getSheets()
       .find((other) => other.getSheetName().toLowerCase() === name.toLowerCase());
     if (sheet === undefined) throw new Error(`no sheet is called ${name}`);
-    const target = (match[2] as string).trim();
+    return sheet;
+  };
+
+  const located = (reference: string): { readonly sheet: FWorksheet; readonly box: Box } => {
+    const { sheet: name, target } = referenceParts(reference);
+    if (name === undefined) throw new Error(`no sheet in the reference ${reference}`);
+    const sheet = sheetNamed(name);
     const scoped = inside
       .namesOf(workbook().getId(), sheet.getSheetId())
       .find((other) => other.name.toLowerCase() === target.toLowerCase());
@@ -124,23 +127,19 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     };
   };
 
-  const insert = (spec: SheetSpec, name: string, renamed: ReadonlyMap<string, string>): FWorksheet => {
+  const insert = (spec: SheetSpec): FWorksheet => {
     const book = workbook();
     const ids = new Map(Object.entries(spec.styles).map(([key, style]) => [key, styleId(style)]));
-    const data = worksheetData(
-      spec,
-      (key) => {
-        const id = ids.get(key);
-        if (id === undefined) throw new Error(`the sheet ${spec.name} has no style ${key}`);
-        return id;
-      },
-      renamed,
-    );
+    const data = worksheetData(spec, (key) => {
+      const id = ids.get(key);
+      if (id === undefined) throw new Error(`the sheet ${spec.name} has no style ${key}`);
+      return id;
+    });
     book.addStyles(Object.fromEntries([...ids].map(([key, id]) => [id, gridStyle(spec.styles[key] as StyleSpec)])));
-    return book.insertSheet(name, { index: book.getSheets().length, sheet: data });
+    return book.insertSheet(spec.name, { index: book.getSheets().length, sheet: data });
   };
 
-  const furnish = (spec: SheetSpec, sheet: FWorksheet, renamed: ReadonlyMap<string, string>): void => {
+  const furnish = (spec: SheetSpec, sheet: FWorksheet): void => {
     const book = workbook().getId();
     const id = sheet.getSheetId();
     const name = sheet.getSheetName();
@@ -148,7 +147,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
       inside.setName(book, id, name, scoped, absolute(range));
     }
     for (const list of spec.lists ?? []) addList(api, sheet, list);
-    const changes = formulaChanges(spec, renamed);
+    const changes = formulaChanges(spec);
     for (const rule of spec.rules ?? []) addRule(sheet, { ...rule, when: changedFormula(rule.when, changes) });
     anchorCharts(inside, book, id, name, spec);
     kept.set(id, {
@@ -158,39 +157,52 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     });
   };
 
+  /** A range of this sheet, or of the one it names. */
+  const readFrom = (sheet: FWorksheet, reference: string): readonly (readonly Cell[])[] => {
+    const { sheet: name, target } = referenceParts(reference);
+    return readBox(name === undefined ? sheet : sheetNamed(name), boxOf(target));
+  };
+
+  /** A chart as it stands now, without what it drew of a sheet that is gone. */
+  const chartNow = (sheet: FWorksheet, chart: XYChartSpec, i: number): XYChartSpec => {
+    const names = new Set(
+      workbook()
+        .getSheets()
+        .map((other) => other.getSheetName().toLowerCase()),
+    );
+    const isThere = (reference: string): boolean =>
+      names.has((referenceParts(reference).sheet ?? sheet.getSheetName()).toLowerCase());
+    const now = anchoredChart(inside, workbook().getId(), sheet.getSheetId(), sheet.getSheetName(), chart, i);
+    return { ...now, series: now.series.filter(({ x, y }) => isThere(x) && isThere(y)) };
+  };
+
   const drawCharts = (sheet: FWorksheet): void => {
     const id = sheet.getSheetId();
-    const book = workbook().getId();
     for (const [i, chart] of (kept.get(id)?.charts ?? []).entries()) {
-      const now = () => anchoredChart(inside, book, id, chart, i);
+      const now = () => chartNow(sheet, chart, i);
       charts?.draw({
         sheet: id,
         spec: now,
-        points: () => now().series.map(({ x, y }) => pointsOf(readBox(sheet, boxOf(x)), readBox(sheet, boxOf(y)))),
+        points: () => now().series.map(({ x, y }) => pointsOf(readFrom(sheet, x), readFrom(sheet, y))),
         onChange: onCalculated,
       });
     }
     for (const picture of kept.get(id)?.pictures ?? []) charts?.show(picture, id);
   };
 
-  const addSheets = async (specs: readonly SheetSpec[]): Promise<readonly string[]> => {
+  const addSheets = async (set: SheetSet): Promise<readonly string[]> => {
     const book = workbook();
-    const taken = book.getSheets().map((sheet) => sheet.getSheetName());
-    const names = specs.map((spec) => {
-      const free = freeSheetName(spec.name, taken);
-      taken.push(free);
-      return free;
-    });
-    const renamed = new Map(specs.map(({ name }, i) => [name.toLowerCase(), names[i] as string]));
+    const names = freeSheetNames(
+      set.wanted,
+      book.getSheets().map((sheet) => sheet.getSheetName()),
+    );
+    const specs = set.sheets(names);
     const added: FWorksheet[] = [];
     const oneUndoStep = inside.batchUndo(book.getId());
     try {
-      for (const [i, spec] of specs.entries()) {
-        const sheet = insert(spec, names[i] as string, renamed);
-        added.push(sheet);
-        furnish(spec, sheet, renamed);
-      }
-      added.at(-1)?.activate();
+      for (const spec of specs) added.push(insert(spec));
+      for (const [i, spec] of specs.entries()) furnish(spec, added[i] as FWorksheet);
+      added[0]?.activate();
       api.getFormula().executeCalculation();
       await settled();
       for (const sheet of added) drawCharts(sheet);
@@ -212,7 +224,6 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
   return {
     kind: "workbench",
     addSheets,
-    addSheet: async (spec) => (await addSheets([spec]))[0] as string,
     sheetNames: async () =>
       workbook()
         .getSheets()
@@ -241,14 +252,15 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     ...calculations,
     keptOf: (sheet) => {
       const { charts: drawn, pictures, print } = kept.get(sheet) ?? {};
-      const book = workbook().getId();
+      const book = workbook();
+      const on = book.getSheetBySheetId(sheet);
       return {
-        ...(drawn === undefined
+        ...(drawn === undefined || on === null || on === undefined
           ? {}
-          : { charts: drawn.map((chart, i) => anchoredChart(inside, book, sheet, chart, i)) }),
+          : { charts: drawn.map((chart, i) => chartNow(on, chart, i)) }),
         ...(pictures === undefined
           ? {}
-          : { pictures: pictures.map((picture, i) => anchoredPicture(inside, book, sheet, picture, i)) }),
+          : { pictures: pictures.map((picture, i) => anchoredPicture(inside, book.getId(), sheet, picture, i)) }),
         ...(print === undefined ? {} : { print }),
       };
     },

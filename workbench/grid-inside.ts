@@ -1,6 +1,9 @@
 import type { ICellData, Univer } from "@univerjs/core";
 import type { Box } from "../shared/ports/a1.ts";
+import { referenceParts } from "../shared/ports/reference.ts";
 import type { FormulaEngine } from "./grid-functions.ts";
+
+const RANGE = /^\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?$/;
 
 export type GridCore = typeof import("@univerjs/core");
 
@@ -9,6 +12,8 @@ export interface ScopedName {
   readonly name: string;
   /** "B3" or "B3:C9"; missing when its cells are gone. */
   readonly range: string | undefined;
+  /** The sheet of its cells, which is another than that of the name where a chart draws another's. */
+  readonly on: string;
 }
 
 /** What the grid does not offer through its public calls. All of its inner parts are reached here. */
@@ -62,10 +67,10 @@ export function gridInside(univer: Univer, core: GridCore, engine: FormulaEngine
       });
     },
     namesOf: (workbook, sheet) =>
-      scopedTo(workbook, sheet).map(({ comment, formulaOrRefString }) => ({
-        name: comment ?? "",
-        range: /!(\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?)$/.exec(formulaOrRefString)?.[1]?.replaceAll("$", ""),
-      })),
+      scopedTo(workbook, sheet).map(({ comment, formulaOrRefString }) => {
+        const { sheet: on = "", target } = referenceParts(formulaOrRefString.replace(/^=/, ""));
+        return { name: comment ?? "", on, range: RANGE.test(target) ? target.replaceAll("$", "") : undefined };
+      }),
     removeNames: (workbook, sheet) => {
       for (const { id } of scopedTo(workbook, sheet)) names.removeDefinedName(workbook, id);
     },

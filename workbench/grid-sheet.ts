@@ -20,15 +20,10 @@ const ROOM_BELOW = 60;
  * A sheet as the grid's own data. Pure, so that a faulty sheet is refused before the workbook is touched.
  *
  * @param styleId the grid's id of one of the sheet's styles
- * @param sheets names that sheets of the same batch got instead of the wanted ones
  */
-export function worksheetData(
-  spec: SheetSpec,
-  styleId: (style: string) => string,
-  sheets: FormulaChanges["sheets"],
-): Partial<IWorksheetData> {
+export function worksheetData(spec: SheetSpec, styleId: (style: string) => string): Partial<IWorksheetData> {
   const cellData: Record<number, Record<number, ICellData>> = {};
-  const changes = formulaChanges(spec, sheets);
+  const changes = formulaChanges(spec);
   let lastRow = 0;
   for (const cell of spec.cells) {
     const { top, left } = boxOf(cell.at);
@@ -56,13 +51,12 @@ export function worksheetData(
 }
 
 /** What the formulas of a sheet need changed for the grid. */
-export function formulaChanges(spec: SheetSpec, sheets: FormulaChanges["sheets"]): FormulaChanges {
+export function formulaChanges(spec: SheetSpec): FormulaChanges {
   return {
     names: new Map(Object.entries(spec.names ?? {}).map(([name, range]) => [name.toLowerCase(), absolute(range)])),
     spills: new Map(
       spec.cells.flatMap(({ at, spill }) => (spill === undefined ? [] : [[at.toUpperCase(), absolute(spill)]])),
     ),
-    ...(sheets === undefined ? {} : { sheets }),
   };
 }
 

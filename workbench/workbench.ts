@@ -2,7 +2,7 @@ import "./workbench.css";
 import { mountPane } from "../taskpane/pane/pane.ts";
 import { ask, wait } from "./ask.ts";
 import { startDivider } from "./divider.ts";
-import { fileOfWorkbook, replaceWorkbook, sheetsOfFile } from "./files.ts";
+import { fileOfWorkbook, openedSet, replaceWorkbook, sheetsOfFile } from "./files.ts";
 import type { GridHost } from "./grid-host.ts";
 import { pageGrid } from "./page-grid.ts";
 import { SAMPLE_SHEETS } from "./sample-workbook.ts";
@@ -72,7 +72,7 @@ async function open(file: File): Promise<void> {
     { id: "beside", label: "Beside the present sheets" },
     { id: "replace", label: "In place of this workbook" },
   ]);
-  if (answer === "beside") await host.addSheets(opened.sheets);
+  if (answer === "beside") await host.addSheets(openedSet(opened.sheets));
   if (answer === "replace") {
     await replaceWorkbook(grid, host, opened.sheets);
     fileName.value = file.name.replace(/\.xlsx$/i, "");

@@ -2,7 +2,7 @@ import type { Duty, DutyPump } from "../duty/duty.ts";
 import { FIELD_KEYS, FIELDS, type FieldKey, fieldsOf, withoutUse } from "../duty/fields.ts";
 import { paperOf } from "../duty/paper.ts";
 import { type PackageSection, placed, waitsFor } from "./package-section.ts";
-import { type CalcSheetPlan, type PlanItem, statement } from "./plan.ts";
+import { type CalcSheetPlan, itemsBySheet, type PlanItem, statement } from "./plan.ts";
 import { basis, titleBlock } from "./sections/basis.ts";
 import { boltingSection } from "./sections/bolting.ts";
 import { boosters } from "./sections/boosters.ts";
@@ -17,7 +17,7 @@ import { driveSection } from "./sections/drive.ts";
 import { caseStatesOf } from "./sections/duty-cases.ts";
 import { acceptance, dutyRegion } from "./sections/duty-region.ts";
 import { dutyStates } from "./sections/duty-states.ts";
-import { estimateSection } from "./sections/estimate.ts";
+import { estimateSection, isInternal } from "./sections/estimate.ts";
 import { fieldSection } from "./sections/field.ts";
 import { flowLimits } from "./sections/flow-limits.ts";
 import { foundList, toConfirm } from "./sections/found-lists.ts";
@@ -60,7 +60,7 @@ export const PACKAGE_SECTIONS: readonly PackageSection[] = [
   estimateSection,
 ];
 
-/** The calc sheet of a duty: the whole calculation, said once, in reading order. */
+/** The calc sheets of a duty: the whole calculation, said once, in reading order. */
 export function dutyPlan(duty: Duty): CalcSheetPlan {
   const worked = onceStated([
     ...titleBlock(duty),
@@ -78,22 +78,32 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     ...PACKAGE_SECTIONS.flatMap((section) => placed(section, duty)),
     ...findings(duty),
   ]);
-  const cited = citedBy(worked, duty);
+  const on = itemsBySheet(worked);
+  const cited = citedBy(on.duty, duty);
+  const unused = fieldsNotUsed(duty, worked);
   const { item, project } = duty.texts;
-  const subject = item.trim() || project.trim();
   return {
-    sheetName: subject === "" ? "Duty" : `Duty ${subject}`,
+    tag: item.trim() || project.trim(),
     title: duty.pump === undefined ? "Pump duty: total head and suction" : "Pump duty: total head, suction and pump",
     unitSet: duty.unitSet,
     paper: paperOf(duty),
     items: [
       ...worked,
       ...foundList(duty, worked),
-      ...toConfirm(duty, worked, cited),
+      ...toConfirm(duty, on.duty, cited),
       ...verdictWorkings(duty),
-      ...notUsed(duty, worked),
+      ...notUsed(
+        duty,
+        unused.filter(({ key }) => !isInternal(key)),
+      ),
       ...references(cited),
       ...cautions(duty),
+      ...notUsed(
+        duty,
+        unused.filter(({ key }) => isInternal(key)),
+        "estimate",
+      ),
+      ...(on.estimate.length === 0 ? [] : references(citedBy(on.estimate), "estimate")),
     ],
   };
 }
@@ -200,9 +210,11 @@ function sentence(text: string): string {
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? "" : "."}`;
 }
 
-function notUsed(duty: Duty, items: readonly PlanItem[]): readonly PlanItem[] {
-  const found = fieldsNotUsed(duty, items);
+function notUsed(duty: Duty, found: readonly NotUsed[], sheet?: "estimate"): readonly PlanItem[] {
   if (found.length === 0) return [];
   const lines = found.map(({ key, reason }) => `${FIELDS[key].label}, ${duty.texts[key].trim()}: ${reason}`);
-  return [{ kind: "section", id: "notUsed", text: "Stated, but not used" }, ...lines.map((text) => statement(text))];
+  return [
+    { kind: "section", id: "notUsed", text: "Stated, but not used", ...(sheet && { sheet }) },
+    ...lines.map((text) => statement(text)),
+  ];
 }

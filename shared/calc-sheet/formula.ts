@@ -7,7 +7,7 @@ import { type Call, type Expression, wantsSign } from "./expression.ts";
 /** Stands for a cell or table that a sheet does not hold. */
 export const NOT_PLACED = "NA()";
 
-/** Where the cells of a plan stand: keyed cells and spills, ranges of tables, and their columns. */
+/** Where the cells of a plan stand, as it is written in a formula: keyed cells and spills, ranges of tables, and their columns. */
 export interface Addresses {
   readonly cell: (key: string) => string | undefined;
   readonly range: (table: string) => string;

@@ -1,7 +1,9 @@
-import type { SheetSpec } from "../ports/sheet-spec.ts";
+import type { SheetSet } from "../ports/sheet-set.ts";
+import { AddressBook } from "./layout/address-book.ts";
+import { COLUMNS } from "./layout/columns.ts";
 import { placeCharts, placeCurve } from "./layout/curve.ts";
 import { placeLine } from "./layout/line.ts";
-import { Page } from "./layout/page.ts";
+import { type Common, Page } from "./layout/page.ts";
 import {
   placeFinding,
   placeFoundList,
@@ -13,18 +15,42 @@ import {
   placeText,
   placeTitle,
 } from "./layout/rows.ts";
+import { printOf, titlesOf, wantedNames } from "./layout/sheets.ts";
 import { placeInputTable, placeSpill, placeTable, placeWorking } from "./layout/tables.ts";
 import { placeVerdicts } from "./layout/verdicts.ts";
 import type { CalcSheetPlan, PlanItem } from "./plan.ts";
 import type { WorkedPlan } from "./work-out.ts";
 
-/** Gives each item of a plan its cells, with live formulas and the values worked out for them. */
-export function layOut(plan: CalcSheetPlan, worked: WorkedPlan): SheetSpec {
-  const page = new Page(plan, worked);
-  placeTitle(page);
-  for (const item of plan.items) place(page, item);
-  page.finish();
-  return page.sheet();
+/**
+ * Gives each item of a plan its cells, with live formulas and the values worked out for them: the sheet of the duty, that
+ * of the estimate where the plan has one, and the workings where there are any.
+ */
+export function layOut(plan: CalcSheetPlan, worked: WorkedPlan): SheetSet {
+  const common: Common = { plan, worked, addresses: new AddressBook() };
+  const workings = new Page("workings", common, []);
+  const duty = new Page("duty", common, COLUMNS, workings);
+  const estimate = new Page("estimate", common, COLUMNS);
+  const pages = [duty, estimate, workings];
+  for (const page of pages) {
+    const { title, legend } = titlesOf(plan)[page.id];
+    placeTitle(page, title, legend);
+  }
+  const titleRows = duty.row;
+  let page = duty;
+  for (const item of plan.items) {
+    if (item.kind === "section") page = item.sheet === "estimate" ? estimate : duty;
+    place(page, item);
+  }
+  const filled = pages.filter((one) => one === duty || one.row > titleRows);
+  for (const one of filled) one.finish();
+  const wanted = wantedNames(plan);
+  return {
+    wanted: filled.map(({ id }) => wanted[id]),
+    sheets: (given) => {
+      const names = Object.fromEntries(filled.map(({ id }, i) => [id, given[i]]));
+      return filled.map((one) => one.sheet(names, printOf(one.id)));
+    },
+  };
 }
 
 function place(page: Page, item: PlanItem): void {
@@ -54,10 +80,10 @@ function place(page: Page, item: PlanItem): void {
       placeTable(page, item);
       break;
     case "spill":
-      placeSpill(page, item);
+      page.work((workings) => placeSpill(workings, item));
       break;
     case "working":
-      placeWorking(page, item);
+      page.work((workings) => placeWorking(workings, item));
       break;
     case "charts":
       placeCharts(page, item);

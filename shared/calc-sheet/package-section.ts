@@ -7,6 +7,8 @@ export interface PackageSection {
   /** That of the step its boxes are declared for. */
   readonly id: StepId;
   readonly title: string;
+  /** What it is called on the sheet of the duty, where that holds less than the step. */
+  readonly heading?: string;
   readonly newPage?: true;
   /** What a duty without such a section has to state. */
   readonly missing: string;
@@ -23,7 +25,7 @@ export interface PackageSection {
 
 /** The section with its heading; nothing where there is none, or where a box that decides it cannot be read. */
 export function placed(section: PackageSection, duty: Duty): readonly PlanItem[] {
-  const { id, title: text, newPage, items } = section;
+  const { id, title, heading: text = title, newPage, items } = section;
   const inside = waitsFor(section, duty).length > 0 ? [] : items(duty);
   if (inside.length === 0) return [];
   return [{ kind: "section", id, text, ...(newPage && { newPage }) }, ...inside];

@@ -5,9 +5,16 @@ import type { FieldKey } from "../duty/fields.ts";
 import type { Paper } from "../ports/sheet-spec.ts";
 import type { Call, Expression, Handle, TableOf } from "./expression.ts";
 
+/**
+ * The sheets of a duty: the one that is printed and sent; what it costs, for nobody outside; and the tables that both rest
+ * on. Nothing on the first or the last rests on the estimate.
+ */
+export type SheetId = "duty" | "estimate" | "workings";
+
 /** A calc sheet before it has cells: what is stated, what is worked out and from what, in reading order. */
 export interface CalcSheetPlan {
-  readonly sheetName: string;
+  /** What its sheets are called after; may be empty. */
+  readonly tag: string;
   readonly title: string;
   readonly unitSet: UnitSetName;
   /** What it is printed on: that of the reader's printer where left out. */
@@ -40,6 +47,8 @@ export interface SectionItem {
   readonly text: string;
   /** Starts a new printed page. */
   readonly newPage?: boolean;
+  /** It stands, with what is under it, on this sheet instead of that of the duty. */
+  readonly sheet?: "estimate";
 }
 
 /** A title-block text: a label and what the estimator wrote. */
@@ -96,11 +105,11 @@ export interface WorkedColumn<C extends string = string> {
   readonly quantity?: Quantity;
   /** From one row's own cells: `cell("pipe")`, `cell("length")`, `cell("fittings")`, or one worked before it. */
   readonly expression: (cell: (column: keyof LineTableRow | NoInfer<C>) => Expression) => Expression;
-  /** Stands beside the printed page. */
-  readonly isBeside?: boolean;
+  /** Stands in the workings, not in the printed table. */
+  readonly isWorking?: boolean;
 }
 
-/** A line: one row a segment, the columns stated and worked columns beside them. */
+/** A line: one row a segment, the columns stated and worked columns after them. */
 export interface LineTableItem<C extends string = string> {
   readonly kind: "line";
   readonly key: string;
@@ -122,7 +131,7 @@ export function isExpression(cell: LineCell | undefined): cell is Expression {
   return typeof cell === "object" && cell !== null && "op" in cell;
 }
 
-/** A spilled two-column table with a chart over it, and points marked on the chart. */
+/** A spilled two-column table in the workings, drawn as a chart with points marked on it. */
 export interface CurveItem {
   readonly kind: "curve";
   readonly key: string;
@@ -157,7 +166,7 @@ export interface TableColumn<C extends string = string> {
   readonly badBelow?: number;
 }
 
-/** A function's table or record, headings over figures, in the working columns beside the printed page. */
+/** A function's table or record, headings over figures, in the workings. */
 export interface SpillItem {
   readonly kind: "spill";
   readonly key: string;
@@ -168,7 +177,7 @@ export interface SpillItem {
   readonly columns: readonly { readonly key: string; readonly quantity?: Quantity }[];
 }
 
-/** A table of figures that others rest on, in the working columns. Its range holds the headings. */
+/** A table of figures that others rest on, in the workings. Its range holds the headings. */
 export interface WorkingItem<C extends string = string> {
   readonly kind: "working";
   readonly key: string;
@@ -278,6 +287,17 @@ export interface StatementItem {
   readonly caution?: boolean;
 }
 
+/** The items of each sheet, by the section that they stand under. */
+export function itemsBySheet(items: readonly PlanItem[]): Readonly<Record<"duty" | "estimate", readonly PlanItem[]>> {
+  const split = { duty: [] as PlanItem[], estimate: [] as PlanItem[] };
+  let into = split.duty;
+  for (const item of items) {
+    if (item.kind === "section") into = split[item.sheet ?? "duty"];
+    into.push(item);
+  }
+  return split;
+}
+
 /** A worked figure in its cell. */
 export function figure(
   { key, quantity }: Handle,
@@ -297,7 +317,7 @@ export function figure(
   };
 }
 
-/** A function's answer beside the page; a record of two rows unless more are said, headings among them. */
+/** A function's answer in the workings; a record of two rows unless more are said, headings among them. */
 export function spill({ key, columns }: TableOf, label: string, expression: Call, rows = 2): SpillItem {
   return { kind: "spill", key, label, expression, rows, columns };
 }
@@ -305,7 +325,7 @@ export function spill({ key, columns }: TableOf, label: string, expression: Call
 /** A working column as declared: its key, heading and cells. */
 export type ColumnFacts<C extends string> = readonly [key: C, label: string, cells: WorkingColumn["cells"]];
 
-/** A table of figures beside the page, its columns in the order given. */
+/** A table of figures in the workings, its columns in the order given. */
 export function working<C extends string>(
   of: TableOf<C>,
   label: string,

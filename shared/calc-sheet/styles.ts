@@ -55,7 +55,8 @@ export const STYLES = {
   optionName: { color: INK, bold: true, size: 9, wrap: true, valign: "top" },
   optionVerdict: { color: INK, size: 9, wrap: true, valign: "top" },
   tableText: { color: INK, size: 9, wrap: true, valign: "top", indent: 1 },
-  working: { color: QUIET, size: 8 },
+  working: { color: INK, size: 9 },
+  workingLabel: { bold: true, color: ACCENT, size: 9 },
   workingHead: { color: QUIET, size: 8, align: "right", border: { bottom: "thin" } },
   statement: { color: INK, size: 9, wrap: true, valign: "top" },
   caution: { color: INK, size: 9, wrap: true, valign: "top" },
@@ -96,9 +97,9 @@ export function numberFormat(quantity: Quantity | undefined, unitSet: UnitSetNam
   return places === 0 ? "#,##0" : `#,##0.${"0".repeat(places)}`;
 }
 
-/** Figures beside the printed page. */
+/** Figures in the workings. */
 export function workingStyle(format: string): StyleSpec {
-  return { color: QUIET, size: 8, align: "right", numFmt: format };
+  return { color: INK, size: 9, align: "right", numFmt: format };
 }
 
 export function resultStyle(format: string, main: boolean): StyleSpec {

@@ -40,15 +40,11 @@ export interface ShownOption {
   readonly remarks: readonly { readonly label: string; readonly text: string }[];
 }
 
-/** What the sheet says in a section; undefined where this duty has none. */
+/** What the sheets say in a section; undefined where this duty has none. */
 export function shownSection(duty: Duty, id: string): ShownSection | undefined {
   const worked = workedDuty(duty);
-  const { items } = worked.plan;
-  const start = items.findIndex((item) => item.kind === "section" && item.id === id);
-  if (start < 0) return undefined;
-  const after = items.slice(start + 1);
-  const end = after.findIndex(({ kind }) => kind === "section");
-  const inside = end < 0 ? after : after.slice(0, end);
+  const inside = itemsUnder(worked.plan.items, id);
+  if (inside === undefined) return undefined;
   return {
     waits: [...new Set(inside.flatMap((item) => waitsOf(item, worked)))],
     figures: inside.flatMap((item) => figureOf(item, worked, duty.unitSet)),
@@ -57,6 +53,19 @@ export function shownSection(duty: Duty, id: string): ShownSection | undefined {
     findings: gravestFirst(inside.flatMap((item) => findingsOf(item, worked))),
     statements: inside.flatMap((item) => (item.kind === "statement" ? [item.text] : [])),
   };
+}
+
+/** What stands under the headings of this name, on whichever sheet. */
+function itemsUnder(items: readonly PlanItem[], id: string): readonly PlanItem[] | undefined {
+  let isInside = false;
+  let isThere = false;
+  const inside = items.filter((item) => {
+    if (item.kind !== "section") return isInside;
+    isInside = item.id === id;
+    isThere ||= isInside;
+    return false;
+  });
+  return isThere ? inside : undefined;
 }
 
 function waitsOf(item: PlanItem, { figure }: WorkedDuty): readonly string[] {

@@ -1,14 +1,15 @@
 import type { Cell, Scalar } from "../cells/cell.ts";
-import type { SheetSpec } from "./sheet-spec.ts";
+import type { SheetSet } from "./sheet-set.ts";
 
 /** The few calls we need of whatever holds the cells: Excel or the workbench grid. */
 export interface SheetHost {
   readonly kind: "excel" | "workbench";
   /**
-   * Adds the sheet, whole, under its own name or the next free one, and answers with the name used when the host
-   * has calculated it. An existing sheet is never touched; if a step fails, no half-written sheet stays.
+   * Adds the sheets of a set, whole, under their own names or the next free ones, one number for all of them, and
+   * answers with the names used, in their order, when the host has calculated. The first of them is shown. An existing
+   * sheet is never touched; if a step fails, no sheet of the set stays.
    */
-  readonly addSheet: (spec: SheetSpec) => Promise<string>;
+  readonly addSheets: (set: SheetSet) => Promise<readonly string[]>;
   readonly sheetNames: () => Promise<readonly string[]>;
   /** Reads ranges written "Sheet!A1:B2" (quoted sheet name where needed) or "Sheet!name" for a sheet-scoped name. */
   readonly read: (refs: readonly string[]) => Promise<readonly (readonly (readonly Cell[])[])[]>;

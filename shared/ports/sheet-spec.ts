@@ -1,6 +1,6 @@
 import type { Cell, Scalar } from "../cells/cell.ts";
 
-/** A sheet as plain data, the same for Excel, the workbench and the .xlsx file. Cell addresses are A1, no sheet name. */
+/** A sheet as plain data, the same for Excel, the workbench and the .xlsx file. Cell addresses are A1, no sheet name, but in formulas and charts. */
 export interface SheetSpec {
   /** Wanted name. The host takes a free one when it is taken, and says which. */
   readonly name: string;
@@ -78,7 +78,7 @@ export interface RuleSpec {
 
 export interface XYSeries {
   readonly name: string;
-  /** Ranges of this sheet. */
+  /** Ranges of this sheet, or of another with its name before them: "'P-101 workings'!A3:A27". */
   readonly x: string;
   readonly y: string;
   readonly color?: string;

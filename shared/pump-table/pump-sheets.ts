@@ -3,6 +3,7 @@ import { fromEngine, type Unit, unitOf } from "../../src/basis/units.ts";
 import type { Scalar } from "../cells/cell.ts";
 import { addressOf, rangeOf } from "../ports/a1.ts";
 import type { SheetHost } from "../ports/sheet-host.ts";
+import { setOf } from "../ports/sheet-set.ts";
 import type { CellSpec, SheetSpec, StyleSpec } from "../ports/sheet-spec.ts";
 import type { TableColumn } from "../tables/column.ts";
 import { CURVE_COLUMNS, LIMIT_COLUMNS, PUMP_COLUMNS, type PumpColumn, USUAL_CURVE_ORDER } from "./columns.ts";
@@ -42,10 +43,8 @@ export function pumpSheets({ curves, list, note }: PumpSheetsInput): readonly [p
 }
 
 /** Adds both sheets and answers with the names they got; a sheet that is there stays as it is. */
-export async function addPumpSheets(host: SheetHost, input: PumpSheetsInput): Promise<readonly string[]> {
-  const names: string[] = [];
-  for (const sheet of pumpSheets(input)) names.push(await host.addSheet(sheet));
-  return names;
+export function addPumpSheets(host: SheetHost, input: PumpSheetsInput): Promise<readonly string[]> {
+  return host.addSheets(setOf(...pumpSheets(input)));
 }
 
 function curveSheet({ pumps, units }: CurveTable, note: string): SheetSpec {

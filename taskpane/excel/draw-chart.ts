@@ -1,3 +1,4 @@
+import { referenceParts } from "../../shared/ports/reference.ts";
 import type { XYChartSpec, XYSeries } from "../../shared/ports/sheet-spec.ts";
 
 /** A chart just added, with the series Excel guessed for it. */
@@ -11,7 +12,7 @@ export interface StartedChart {
 export function startChart(sheet: Excel.Worksheet, spec: XYChartSpec): StartedChart {
   const first = spec.series[0];
   if (first === undefined) throw new Error(`the chart “${spec.title}” has no series`);
-  const chart = sheet.charts.add("XYScatterLinesNoMarkers", sheet.getRange(first.y), "Columns");
+  const chart = sheet.charts.add("XYScatterLinesNoMarkers", rangeAt(sheet, first.y), "Columns");
   const [from, to] = spec.at.split(":");
   chart.setPosition(from as string, to);
   return { chart, guessed: chart.series.load("count"), spec };
@@ -36,8 +37,8 @@ function drawSeries(sheet: Excel.Worksheet, drawn: Excel.ChartSeries, spec: XYSe
   const pointsOnly = spec.pointsOnly === true;
   const markers = pointsOnly || spec.markers === true;
   drawn.chartType = pointsOnly ? "XYScatter" : markers ? "XYScatterLines" : "XYScatterLinesNoMarkers";
-  drawn.setXAxisValues(sheet.getRange(spec.x));
-  drawn.setValues(sheet.getRange(spec.y));
+  drawn.setXAxisValues(rangeAt(sheet, spec.x));
+  drawn.setValues(rangeAt(sheet, spec.y));
   drawn.markerStyle = markers ? "Circle" : "None";
   if (spec.secondAxis === true) drawn.axisGroup = "Secondary";
   if (spec.color !== undefined) {
@@ -50,4 +51,10 @@ function drawSeries(sheet: Excel.Worksheet, drawn: Excel.ChartSeries, spec: XYSe
   if (pointsOnly) return;
   if (spec.dotted === true) drawn.format.line.lineStyle = spec.dashed === true ? "DashDot" : "Dot";
   else if (spec.dashed === true) drawn.format.line.lineStyle = "Dash";
+}
+
+/** A range of the chart's own sheet, or of the one it names. */
+function rangeAt(sheet: Excel.Worksheet, reference: string): Excel.Range {
+  const { sheet: name, target } = referenceParts(reference);
+  return (name === undefined ? sheet : sheet.context.workbook.worksheets.getItem(name)).getRange(target);
 }

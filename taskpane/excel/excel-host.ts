@@ -1,6 +1,6 @@
 import type { Cell, Scalar } from "../../shared/cells/cell.ts";
 import type { SheetHost } from "../../shared/ports/sheet-host.ts";
-import { addSheet } from "./add-sheet.ts";
+import { addSheets } from "./add-sheets.ts";
 import { textForExcel } from "./cell-text.ts";
 import { holdsPictures } from "./draw-picture.ts";
 import { referenceOf } from "./reference.ts";
@@ -9,7 +9,7 @@ import { watchCalculation } from "./watch-calculation.ts";
 /** The workbook that the pane is open beside. */
 export const excelHost: SheetHost = {
   kind: "excel",
-  addSheet: (spec) => addSheet(spec),
+  addSheets: (set) => addSheets(set),
   sheetNames: () =>
     Excel.run(async (context) => {
       const sheets = context.workbook.worksheets.load("items/name");

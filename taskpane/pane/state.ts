@@ -47,7 +47,7 @@ export interface Notice {
 export type Writing =
   | { readonly kind: "idle" }
   | { readonly kind: "writing" }
-  | { readonly kind: "written"; readonly sheet: string }
+  | { readonly kind: "written"; readonly sheets: readonly string[] }
   | { readonly kind: "failed"; readonly reason: string };
 
 /** Everything the pane shows that is not worked out from it. */

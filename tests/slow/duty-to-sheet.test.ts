@@ -1,7 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { dutyPlan } from "../../shared/calc-sheet/duty-plan.ts";
-import { dutySheet } from "../../shared/calc-sheet/duty-sheet.ts";
 import { workOut } from "../../shared/calc-sheet/work-out.ts";
 import type { Cell } from "../../shared/cells/cell.ts";
 import type { DutyText } from "../../shared/duty/duty-text.ts";
@@ -10,6 +9,7 @@ import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
 import { serve } from "../../tools/serve.mjs";
 import { builtPages, startChromium, watchedPage } from "../support/browser.ts";
 import { dutyRead, QUARRY } from "../support/duty-of.ts";
+import { sheetsOf } from "../support/laid-out.ts";
 
 // The whole way a user goes: the page, the pane, the button, the sheet, an input cell, the answers.
 
@@ -96,8 +96,8 @@ describe("from a duty typed into the pane to a live calc sheet", () => {
   });
 
   it("keeps a text that begins with = as a text", async () => {
-    const sheet = dutySheet({ ...QUARRY, fields: { ...QUARRY.fields, project: "=SUM(1,2)" } });
-    const at = sheet.ok ? sheet.value.cells.find(({ v }) => v === "=SUM(1,2)")?.at : undefined;
+    const { duty } = sheetsOf({ ...QUARRY, fields: { ...QUARRY.fields, project: "=SUM(1,2)" } });
+    const at = duty.cells.find(({ v }) => v === "=SUM(1,2)")?.at;
     expect(at).toBeDefined();
     expect((await read(`${quotedSheetName(first)}!${at}`))[0]?.[0]?.[0]).toBe("=SUM(1,2)");
   });
@@ -120,7 +120,7 @@ describe("from a duty typed into the pane to a live calc sheet", () => {
 
   it("leaves a sheet of the user's that has the wanted name alone", async () => {
     const own = { name: "Duty P-900", columns: [10], styles: {}, cells: [{ at: "A1", v: "mine" }] };
-    await page.evaluate((spec) => window.dutybook?.host.addSheet(spec), own);
+    await page.evaluate((spec) => window.dutybook?.host.addSheets({ wanted: [spec.name], sheets: () => [spec] }), own);
     await fill({ item: "P-900" });
     const written = await writeSheet();
     expect(written).toBe("Duty P-900 (2)");

@@ -18,11 +18,12 @@ const ENTRY = `
   window.specs = [];
   const host = {
     kind: "workbench",
-    addSheet: async (spec) => {
+    addSheets: async (set) => {
       await new Promise((done) => { window.finish = done; });
       if (window.refuse) throw new Error("The workbook is protected");
-      window.specs.push(spec);
-      return "Duty (2)";
+      const names = set.wanted.map((name) => name + " (2)");
+      window.specs.push(...set.sheets(names));
+      return names;
     },
     sheetNames: async () => [],
     read: async () => [],
@@ -288,12 +289,12 @@ describe("the calc sheet", () => {
     await button.click();
     await writing.waitFor();
     await page.evaluate(() => window.finish());
-    await page.getByText("Written to “Duty (2)”.").waitFor();
+    await page.getByText("Written to “Duty P-101 (2)”, “P-101 estimate (2)” and “P-101 workings (2)”.").waitFor();
     const spec = await page.evaluate(() => ({
       name: window.specs[0]?.name,
       cells: window.specs[0]?.cells.length ?? 0,
     }));
-    expect(spec.name).toBe("Duty P-101");
+    expect(spec.name).toBe("Duty P-101 (2)");
     expect(spec.cells).toBeGreaterThan(100);
     await page.evaluate(() => {
       window.refuse = true;

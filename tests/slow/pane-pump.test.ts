@@ -26,14 +26,16 @@ import {
 const ENTRY = `
   import { mountPane } from "./taskpane/pane/pane.ts";
   import { boxOf, addressOf } from "./shared/ports/a1.ts";
+  import { freeSheetNames } from "./shared/ports/sheet-name.ts";
   window.sheets = {};
   const host = {
     kind: "workbench",
-    addSheet: async (spec) => {
-      let name = spec.name;
-      for (let n = 2; name in window.sheets; n += 1) name = spec.name + " (" + n + ")";
-      window.sheets[name] = Object.fromEntries(spec.cells.map(({ at, v }) => [at, v ?? null]));
-      return name;
+    addSheets: async (set) => {
+      const names = freeSheetNames(set.wanted, Object.keys(window.sheets));
+      for (const { name, cells } of set.sheets(names)) {
+        window.sheets[name] = Object.fromEntries(cells.map(({ at, v }) => [at, v ?? null]));
+      }
+      return names;
     },
     sheetNames: async () => Object.keys(window.sheets),
     read: async (refs) => refs.map((ref) => {

@@ -13,7 +13,7 @@ const ENTRY = `
   URL.revokeObjectURL = (one) => { window.addresses.letGo += 1; letGo.call(URL, one); };
   const host = {
     kind: "workbench",
-    addSheet: async (spec) => { window.written.push(spec); return spec.name; },
+    addSheets: async (set) => { window.written.push(...set.sheets(set.wanted)); return set.wanted; },
     sheetNames: async () => [],
     read: async () => [],
     write: async () => undefined,

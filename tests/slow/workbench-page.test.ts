@@ -43,7 +43,16 @@ const read = async (...references: readonly string[]): Promise<readonly (readonl
   page.evaluate((refs) => window.dutybook?.host.read(refs) ?? [], references);
 const one = async (reference: string): Promise<Cell> => (await read(reference))[0]?.[0]?.[0] ?? null;
 const addSheet = async (spec: SheetSpec): Promise<string> =>
-  page.evaluate((given) => window.dutybook?.host.addSheet(given) ?? "", spec);
+  page.evaluate(
+    async (given) =>
+      (
+        await window.dutybook?.host.addSheets({
+          wanted: [given.name],
+          sheets: ([name = ""]) => [{ ...given, name }],
+        })
+      )?.[0] ?? "",
+    spec,
+  );
 const write = async (values: Record<string, string | number>): Promise<void> =>
   page.evaluate((given) => window.dutybook?.host.write(given), values);
 const sheetNames = async (): Promise<readonly string[]> =>
@@ -250,7 +259,7 @@ describe("the workbench page", () => {
     await expect.poll(sheetNames).toEqual(SAMPLES);
     const failure = await page.evaluate(
       (spec) =>
-        window.dutybook?.host.addSheet(spec).then(
+        window.dutybook?.host.addSheets({ wanted: [spec.name], sheets: () => [spec] }).then(
           () => "added",
           (fault: Error) => fault.message,
         ),

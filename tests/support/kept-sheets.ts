@@ -1,7 +1,7 @@
 import type { Cell } from "../../shared/cells/cell.ts";
 import { addressOf, boxOf } from "../../shared/ports/a1.ts";
 import type { SheetHost } from "../../shared/ports/sheet-host.ts";
-import { freeSheetName } from "../../shared/ports/sheet-name.ts";
+import { freeSheetNames } from "../../shared/ports/sheet-name.ts";
 import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { fileCells } from "../../shared/xlsx/write/file-cells.ts";
 
@@ -10,11 +10,13 @@ export function keptSheets(): SheetHost {
   const sheets: SheetSpec[] = [];
   return {
     kind: "workbench",
-    addSheet: async (spec) => {
-      const taken = sheets.map((sheet) => sheet.name);
-      const name = freeSheetName(spec.name, taken);
-      sheets.push({ ...spec, name });
-      return name;
+    addSheets: async (set) => {
+      const names = freeSheetNames(
+        set.wanted,
+        sheets.map((sheet) => sheet.name),
+      );
+      sheets.push(...set.sheets(names));
+      return names;
     },
     sheetNames: async () => sheets.map(({ name }) => name),
     read: async (references) =>

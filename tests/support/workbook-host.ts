@@ -1,4 +1,5 @@
 import { boxOf, rangeOf } from "../../shared/ports/a1.ts";
+import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
 import {
   asTyped,
   cellsOf,
@@ -392,8 +393,8 @@ export class WorkbookHost {
     }
     if (name === "_KeepReference") return;
     if (node.kind === "series") {
-      if (member === "series.setValues") node.series.y = refOf(args[0]);
-      else if (member === "series.setXAxisValues") node.series.x = refOf(args[0]);
+      if (member === "series.setValues") node.series.y = refFrom(node.sheet, args[0]);
+      else if (member === "series.setXAxisValues") node.series.x = refFrom(node.sheet, args[0]);
       else if (member === "series.delete") node.chart.series.splice(node.chart.series.indexOf(node.series), 1);
       else throw unknown(member);
       return;
@@ -413,6 +414,21 @@ export class WorkbookHost {
     else throw unknown(member);
   }
 
+  /** As Excel does, in every formula of the workbook; what stands between quotes is no reference. */
+  #rename(sheet: MemorySheet, name: string): void {
+    const old = `${quotedSheetName(sheet.name)}!`;
+    for (const { cells } of this.sheets) {
+      for (const [at, held] of Object.entries(cells)) {
+        if (typeof held !== "string" || !held.startsWith("=")) continue;
+        const parts = held.split(/("(?:[^"]|"")*")/);
+        cells[at] = parts
+          .map((part, i) => (i % 2 === 0 ? part.replaceAll(old, `${quotedSheetName(name)}!`) : part))
+          .join("");
+      }
+    }
+    sheet.name = name;
+  }
+
   #delete(sheet: MemorySheet): void {
     this.sheets.splice(this.sheets.indexOf(sheet), 1);
     if (this.active === sheet.id) this.active = this.sheets[0]?.id ?? "";
@@ -430,7 +446,7 @@ export class WorkbookHost {
         (sheet) => sheet !== node.sheet && sheet.name.toLowerCase() === String(value).toLowerCase(),
       );
       if (taken) throw problem("ItemAlreadyExists", `there is a sheet ${String(value)}`);
-      node.sheet.name = String(value);
+      this.#rename(node.sheet, String(value));
     } else if (node.kind === "sheet" && member === "sheet.gridlines") node.sheet.set["gridlines"] = value;
     else if (node.kind === "pageLayout" && ["orientation", "paperSize", "zoom"].includes(key))
       node.sheet.set[key] = value;
@@ -592,6 +608,12 @@ function cellAt(row: unknown, column: unknown): string {
 
 function refOf(value: unknown): string {
   return typeof value === "object" && value !== null && "ref" in value ? String(value.ref) : String(value ?? "");
+}
+
+/** A range as a chart of a sheet has it: the identity of its own sheet before it where that is another. */
+function refFrom(sheet: MemorySheet, value: unknown): string {
+  const node = value as { readonly sheet?: MemorySheet };
+  return node.sheet === undefined || node.sheet === sheet ? refOf(value) : `${node.sheet.id}!${refOf(value)}`;
 }
 
 function typeOf(value: unknown): string {

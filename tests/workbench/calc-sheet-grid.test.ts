@@ -1,6 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { dutyPlan } from "../../shared/calc-sheet/duty-plan.ts";
-import { dutySheet } from "../../shared/calc-sheet/duty-sheet.ts";
 import { workOut } from "../../shared/calc-sheet/work-out.ts";
 import { isCellError } from "../../shared/cells/cell.ts";
 import type { DutyText } from "../../shared/duty/duty-text.ts";
@@ -10,6 +9,7 @@ import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
 import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { headlessGrid } from "../../workbench/headless.ts";
 import { dutyRead, dutyText, QUARRY } from "../support/duty-of.ts";
+import { setOfDuty, together } from "../support/laid-out.ts";
 
 const grid = headlessGrid();
 const EQUALS_TEXT = dutyText({ project: "=1+1" }, QUARRY);
@@ -18,33 +18,23 @@ const SMALL_SHARES = dutyText(
   { solids: "0.9 %", fines: "0.5 %", directCost: "1000", overhead: "1", contingency: "", margin: "1" },
   (SAMPLE_DUTIES.find(({ duty }) => duty.fields.medianSize) ?? { duty: QUARRY }).duty,
 );
-/** The sheets of all tests, added and calculated at once; each test has one of its own to change. */
-const sheets = [
-  ...SAMPLE_DUTIES.map(({ duty }) => duty),
-  QUARRY,
-  QUARRY,
-  QUARRY,
-  QUARRY,
-  EQUALS_TEXT,
-  SMALL_SHARES,
-].map((duty, i) => ({
-  ...sheetOf(duty),
-  name: `Duty ${i + 1}`,
-}));
-const own = (i: number): SheetSpec => sheets[SAMPLE_DUTIES.length + i] as SheetSpec;
-beforeAll(() => grid.host.addSheets(sheets));
+/** The duties of all tests, their sheets added and calculated at once; each test has one of its own to change. */
+const DUTIES = [...SAMPLE_DUTIES.map(({ duty }) => duty), QUARRY, QUARRY, QUARRY, QUARRY, EQUALS_TEXT, SMALL_SHARES];
+const set = together(DUTIES.map((duty, i) => setOfDuty(dutyText({ item: `${i + 1}` }, duty))));
+let sheets: readonly (readonly SheetSpec[])[] = [];
+const own = (i: number): readonly SheetSpec[] => sheets[SAMPLE_DUTIES.length + i] ?? [];
+const nameOf = (i: number): string => own(i)[0]?.name ?? "";
+beforeAll(async () => {
+  sheets = set.each(await grid.host.addSheets(set));
+});
 afterAll(() => grid.dispose());
 
-function sheetOf(duty: DutyText): SheetSpec {
-  const sheet = dutySheet(duty);
-  if (!sheet.ok) throw new Error(JSON.stringify(sheet.findings));
-  return sheet.value;
-}
-
-/** Reads every formula cell of a written sheet and holds it against what was worked out in memory. */
-async function compare(spec: SheetSpec): Promise<{ readonly formulas: number; readonly worst: number }> {
-  const formulas = spec.cells.filter(({ f }) => f !== undefined);
-  const refs = formulas.map(({ at, spill }) => `${quotedSheetName(spec.name)}!${spill ?? at}`);
+/** Reads every formula cell of written sheets and holds it against what was worked out in memory. */
+async function compare(specs: readonly SheetSpec[]): Promise<{ readonly formulas: number; readonly worst: number }> {
+  const formulas = specs.flatMap(({ name, cells }) =>
+    cells.flatMap((cell) => (cell.f === undefined ? [] : [{ ...cell, on: quotedSheetName(name) }])),
+  );
+  const refs = formulas.map(({ on, at, spill }) => `${on}!${spill ?? at}`);
   const shown = await grid.host.read(refs);
   let worst = 0;
   formulas.forEach(({ at, cached }, i) => {
@@ -69,22 +59,22 @@ describe("a calc sheet in the workbench grid", () => {
   it.each(SAMPLE_DUTIES.map(({ name }, i) => ({ name, i })))(
     "calculates every formula to what the pane shows: $name",
     async ({ i }) => {
-      const { formulas, worst } = await compare(sheets[i] as SheetSpec);
+      const { formulas, worst } = await compare(sheets[i] ?? []);
       expect(formulas).toBeGreaterThan(30);
       expect(worst).toBeLessThan(1e-12);
     },
   );
 
   it("hands percentages of 1 % and less on as what they are", async () => {
-    const spec = own(5);
-    expect((await compare(spec)).worst).toBeLessThan(1e-12);
-    const [[[price]]] = (await grid.host.read([`${quotedSheetName(spec.name)}!selling_price`])) as [[[number]]];
+    expect((await compare(own(5))).worst).toBeLessThan(1e-12);
+    const estimate = quotedSheetName(own(5)[1]?.name ?? "");
+    const [[[price]]] = (await grid.host.read([`${estimate}!selling_price`])) as [[[number]]];
     // By hand: 1000 × 1.01 / 0.99.
     expect(price).toBeCloseTo(1020.20202, 5);
   });
 
   it("follows every change of an input cell", async () => {
-    const { name } = own(0);
+    const name = nameOf(0);
     const at = (key: string): string => `${quotedSheetName(name)}!${key}`;
     await grid.host.write({ [at("flow")]: 900, [at("source_level")]: 99, [at("temperature")]: 100 });
     const changed: DutyText = {
@@ -106,10 +96,10 @@ describe("a calc sheet in the workbench grid", () => {
   });
 
   it("follows every change of the chosen pump, its curve and its range", async () => {
-    const spec = own(1);
-    const { name } = spec;
+    const [spec] = own(1);
+    const name = nameOf(1);
     const at = (key: string): string => `${quotedSheetName(name)}!${key}`;
-    const curve = boxOf(spec.names?.["pump_curve"] as string);
+    const curve = boxOf(spec?.names?.["pump_curve"] as string);
     // The third point of the curve: its head.
     const head = addressOf(curve.top + 3, curve.left + 1);
     await grid.host.write({
@@ -161,7 +151,7 @@ describe("a calc sheet in the workbench grid", () => {
   });
 
   it("says in the cells where the pump can no longer meet the system, and recovers", async () => {
-    const { name } = own(2);
+    const name = nameOf(2);
     const at = (key: string): string => `${quotedSheetName(name)}!${key}`;
     const read = async (key: string) => (await grid.host.read([at(key)]))[0]?.[0]?.[0];
     const before = await read("operating_flow");
@@ -173,7 +163,7 @@ describe("a calc sheet in the workbench grid", () => {
   });
 
   it("shows an error where an input cannot be read, and recovers", async () => {
-    const { name } = own(3);
+    const name = nameOf(3);
     const at = (key: string): string => `${quotedSheetName(name)}!${key}`;
     const read = async (key: string) => (await grid.host.read([at(key)]))[0]?.[0]?.[0];
     const before = await read("total_head");
@@ -184,9 +174,8 @@ describe("a calc sheet in the workbench grid", () => {
   });
 
   it("keeps the title-block text that begins with = as text", async () => {
-    const spec = own(4);
-    const { name } = spec;
-    const cell = spec.cells.find(({ v }) => v === "=1+1");
+    const name = nameOf(4);
+    const cell = own(4)[0]?.cells.find(({ v }) => v === "=1+1");
     const [[[found]]] = (await grid.host.read([`${quotedSheetName(name)}!${cell?.at}`])) as [[[unknown]]];
     expect(found).toBe("=1+1");
   });

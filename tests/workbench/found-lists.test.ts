@@ -1,6 +1,7 @@
 import { afterAll, describe, expect, it } from "vitest";
 import { layOut } from "../../shared/calc-sheet/layout.ts";
 import { workedDuty } from "../../shared/package/worked-duty.ts";
+import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
 import { headlessGrid } from "../../workbench/headless.ts";
 import { dutyOf } from "../support/duty-of.ts";
 
@@ -10,25 +11,27 @@ afterAll(() => grid.dispose());
 describe("the lists of findings on a live sheet", () => {
   it("follow an input that is changed: what was taken, and a limit that breaks", async () => {
     const { plan, worked } = workedDuty(dutyOf({ altitude: "0" }));
-    const sheet = { ...layOut(plan, worked), name: "Live" };
-    await grid.host.addSheet(sheet);
+    const set = layOut(plan, worked);
+    const [name = "", ...others] = await grid.host.addSheets(set);
+    const [sheet] = set.sheets([name, ...others]);
+    const live = quotedSheetName(name);
     const rowOf = (text: string, after = 0): number =>
       Number(
-        sheet.cells
+        (sheet?.cells ?? [])
           .filter(({ at, v }) => v === text && /^A\d+$/.test(at) && Number(at.slice(1)) > after)
           .map(({ at }) => at.slice(1))[0],
       );
     const findings = rowOf("Findings");
     const confirm = rowOf("To confirm with the customer");
     const taken = rowOf("Delivery pressure", confirm);
-    const read = async (range: string) => (await grid.host.read([`Live!${range}`]))[0] ?? [];
+    const read = async (range: string) => (await grid.host.read([`${live}!${range}`]))[0] ?? [];
     expect(await read(`B${taken}`)).toEqual([[0]]);
 
-    await grid.host.write({ [`Live!${sheet.names?.["delivery_pressure"]}`]: 5 });
+    await grid.host.write({ [`${live}!${sheet?.names?.["delivery_pressure"]}`]: 5 });
     expect(await read(`B${taken}`)).toEqual([[5]]);
 
     // Water at 250 °F boils at any suction open to the atmosphere.
-    await grid.host.write({ [`Live!${sheet.names?.["temperature"]}`]: 250 });
+    await grid.host.write({ [`${live}!${sheet?.names?.["temperature"]}`]: 250 });
     const rows = await read(`A${findings + 1}:C${confirm - 1}`);
     const graver = rows.filter(([, kind]) => kind === "Error" || kind === "Limit" || kind === "Safety");
     expect(graver.length).toBeGreaterThan(0);

@@ -7,6 +7,7 @@ import { quantity } from "../../shared/catalogue/parameter.ts";
 import { type Argument, type Cell, isCellError, isRange } from "../../shared/cells/cell.ts";
 import { addressOf, rangeOf } from "../../shared/ports/a1.ts";
 import { NAMESPACE } from "../../shared/ports/namespace.ts";
+import { setOf } from "../../shared/ports/sheet-set.ts";
 import type { CellSpec } from "../../shared/ports/sheet-spec.ts";
 import { succeed } from "../../src/basis/result.ts";
 import { cellMessages } from "../../workbench/cell-messages.ts";
@@ -68,7 +69,7 @@ describe("catalogue functions in the grid", () => {
   let grid: HeadlessGrid;
   beforeAll(async () => {
     grid = headlessGrid();
-    await grid.host.addSheets(cases.map(({ sheet }) => sheet));
+    await grid.host.addSheets(setOf(...cases.map(({ sheet }) => sheet)));
   });
   afterAll(() => grid.dispose());
 
@@ -88,7 +89,9 @@ describe("catalogue functions in the grid", () => {
     const outcome = call(found, args);
     if (outcome.ok) throw new Error("the case should fail");
     expect(outcome.error.message).toBeTruthy();
-    const sheet = await grid.host.addSheet({ name: "Errors", columns: [], styles: {}, cells: [{ at: "C3", f }] });
+    const [sheet] = await grid.host.addSheets(
+      setOf({ name: "Errors", columns: [], styles: {}, cells: [{ at: "C3", f }] }),
+    );
     expect((await grid.host.read([`'${sheet}'!C3`]))[0]).toEqual([[outcome.error]]);
   });
 
@@ -96,8 +99,11 @@ describe("catalogue functions in the grid", () => {
     const outcome = call(CATALOGUE.find(({ id }) => id === "VELOCITY") as Entry, [1200, "8in sch41"]);
     if (outcome.ok) throw new Error("the case should fail");
     const cells = [{ at: "A2", f: 'DUTY.VELOCITY(1200,"8in sch41")' }];
-    const sheet = await grid.host.addSheet({ name: "Moved", columns: [], styles: {}, cells });
-    grid.api.getActiveWorkbook()?.getSheetByName(sheet)?.insertRowsBefore(0, 3);
+    const [sheet] = await grid.host.addSheets(setOf({ name: "Moved", columns: [], styles: {}, cells }));
+    grid.api
+      .getActiveWorkbook()
+      ?.getSheetByName(sheet ?? "")
+      ?.insertRowsBefore(0, 3);
     await vi.waitFor(async () => {
       expect((await grid.host.read([`${sheet}!A5`]))[0]).toEqual([[outcome.error]]);
     });
@@ -105,15 +111,11 @@ describe("catalogue functions in the grid", () => {
   });
 
   it("hands on an error of its input, without words of its own", async () => {
-    const sheet = await grid.host.addSheet({
-      name: "Handed on",
-      columns: [],
-      styles: {},
-      cells: [
-        { at: "A1", f: "1/0" },
-        { at: "A2", f: 'DUTY.VELOCITY(A1,"8in sch40")' },
-      ],
-    });
+    const cells = [
+      { at: "A1", f: "1/0" },
+      { at: "A2", f: 'DUTY.VELOCITY(A1,"8in sch40")' },
+    ];
+    const [sheet] = await grid.host.addSheets(setOf({ name: "Handed on", columns: [], styles: {}, cells }));
     expect((await grid.host.read([`'${sheet}'!A2`]))[0]).toEqual([[{ error: "#DIV/0!" }]]);
   });
 });
@@ -160,16 +162,12 @@ describe("a function with a fault of its own", () => {
   it("turns into an error with words, and leaves the other formulas alone", async () => {
     const complaint = vi.spyOn(console, "error").mockImplementation(() => undefined);
     const grid = headlessGrid({ entries: [faulty] });
-    await grid.host.addSheet({
-      name: "Faults",
-      columns: [],
-      styles: {},
-      cells: [
-        { at: "A1", f: "DUTY.FAULTY(1)" },
-        { at: "A2", f: "DUTY.FAULTY(0)" },
-        { at: "A3", f: "1+1" },
-      ],
-    });
+    const cells = [
+      { at: "A1", f: "DUTY.FAULTY(1)" },
+      { at: "A2", f: "DUTY.FAULTY(0)" },
+      { at: "A3", f: "1+1" },
+    ];
+    await grid.host.addSheets(setOf({ name: "Faults", columns: [], styles: {}, cells }));
     const [[[first] = [], ...rest] = []] = await grid.host.read(["Faults!A1:A3"]);
     expect(first).toMatchObject({ error: "#VALUE!", message: expect.stringContaining("DUTY.FAULTY failed") });
     expect(rest).toEqual([[0], [2]]);

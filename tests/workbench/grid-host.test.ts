@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { type SheetSet, setOf } from "../../shared/ports/sheet-set.ts";
 import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { gridSnapshot } from "../../workbench/grid-snapshot.ts";
 import { type HeadlessGrid, headlessGrid } from "../../workbench/headless.ts";
@@ -42,7 +43,7 @@ describe("the grid as a sheet host", () => {
   afterEach(() => grid.dispose());
 
   it("adds a sheet and reads it back exactly", async () => {
-    expect(await grid.host.addSheet(duty)).toBe("Duty");
+    expect(await grid.host.addSheets(setOf(duty))).toEqual(["Duty"]);
     expect(await grid.host.sheetNames()).toEqual(["Sheet1", "Duty"]);
     const [totals, spilled, sum, texts] = await grid.host.read(["Duty!B2:B4", "Duty!B9:C10", "Duty!B12", "Duty!A5:A8"]);
     expect(totals).toEqual([[14.5], [1 / 3], [14.5 + 1 / 3]]);
@@ -55,8 +56,8 @@ describe("the grid as a sheet host", () => {
   });
 
   it("gives a second sheet of the same name the next free one, with names of its own", async () => {
-    await grid.host.addSheet(duty);
-    expect(await grid.host.addSheet(duty)).toBe("Duty (2)");
+    await grid.host.addSheets(setOf(duty));
+    expect(await grid.host.addSheets(setOf(duty))).toEqual(["Duty (2)"]);
     await grid.host.write({ "'Duty (2)'!staticHead": 20 });
     expect(await grid.host.read(["Duty!totalHead", "'Duty (2)'!totalHead", "'duty (2)'!STATICHEAD"])).toEqual([
       [[14.5 + 1 / 3]],
@@ -66,8 +67,8 @@ describe("the grid as a sheet host", () => {
   });
 
   it("keeps names on their cells when rows are inserted, on that sheet alone", async () => {
-    await grid.host.addSheet(duty);
-    await grid.host.addSheet(duty);
+    await grid.host.addSheets(setOf(duty));
+    await grid.host.addSheets(setOf(duty));
     const sheet = grid.api.getActiveWorkbook()?.getSheetByName("Duty");
     sheet?.insertRowsBefore(1, 2);
     await grid.host.write({ "Duty!staticHead": 3, "'Duty (2)'!staticHead": 4 });
@@ -84,7 +85,7 @@ describe("the grid as a sheet host", () => {
       { at: `A${i + 1}`, v },
       { at: `B${i + 1}`, f: `ISTEXT(A${i + 1})` },
     ]);
-    await grid.host.addSheet({ name: "Duty", columns: [], styles: {}, cells: texts });
+    await grid.host.addSheets(setOf({ name: "Duty", columns: [], styles: {}, cells: texts }));
     grid.api.getActiveWorkbook()?.getSheetByName("Duty")?.insertRowsBefore(0, 1);
     expect((await grid.host.read(["Duty!A2:B5"]))[0]).toEqual([
       ["=B2+B3", true],
@@ -95,7 +96,7 @@ describe("the grid as a sheet host", () => {
   });
 
   it("writes text as text, and nothing as nothing", async () => {
-    await grid.host.addSheet(duty);
+    await grid.host.addSheets(setOf(duty));
     await grid.host.write({ "Duty!C5": "=1+1", "Duty!C6": "+3", "Duty!B3": null, "Duty!B2": false });
     expect(await grid.host.read(["Duty!C5:C6", "Duty!B2:B3"])).toEqual([
       [["=1+1"], ["+3"]],
@@ -104,14 +105,14 @@ describe("the grid as a sheet host", () => {
   });
 
   it("writes over a formula", async () => {
-    await grid.host.addSheet(duty);
+    await grid.host.addSheets(setOf(duty));
     await grid.host.write({ "Duty!B4": 9 });
     await grid.host.write({ "Duty!B2": 100 });
     expect(await grid.host.read(["Duty!B4"])).toEqual([[[9]]]);
   });
 
   it("refuses a reference without a known sheet, and a write to more than one cell, without writing any", async () => {
-    await grid.host.addSheet(duty);
+    await grid.host.addSheets(setOf(duty));
     await expect(grid.host.read(["B2"])).rejects.toThrow("no sheet in the reference");
     await expect(grid.host.read(["Elsewhere!B2"])).rejects.toThrow("no sheet is called Elsewhere");
     await expect(grid.host.write({ "Duty!B2": 1, "Duty!table": 2 })).rejects.toThrow("not a single cell");
@@ -128,31 +129,35 @@ describe("the grid as a sheet host", () => {
         { at: "A2", f: "NOSUCHFUNCTION(1)" },
       ],
     };
-    await grid.host.addSheet(errors);
+    await grid.host.addSheets(setOf(errors));
     expect(await grid.host.read(["Errors!A1:A2"])).toEqual([[[{ error: "#DIV/0!" }], [{ error: "#NAME?" }]]]);
   });
 
   it("adds sheets that refer to one another, under the names they get", async () => {
-    await grid.host.addSheet({ name: "Data", columns: [], styles: {}, cells: [{ at: "A1", v: 1 }] });
-    const names = await grid.host.addSheets([
-      { name: "Sum", columns: [], styles: {}, cells: [{ at: "A1", f: 'Data!A1*2&"Data!A1"' }] },
-      { name: "Data", columns: [], styles: {}, cells: [{ at: "A1", v: 21 }] },
-    ]);
-    expect(names).toEqual(["Sum", "Data (2)"]);
-    expect(await grid.host.read(["Sum!A1"])).toEqual([[["42Data!A1"]]]);
+    await grid.host.addSheets(setOf({ name: "Data", columns: [], styles: {}, cells: [{ at: "A1", v: 1 }] }));
+    const set: SheetSet = {
+      wanted: ["Sum", "Data"],
+      sheets: ([sum = "", data = ""]) => [
+        { name: sum, columns: [], styles: {}, cells: [{ at: "A1", f: `'${data}'!A1*2&"Data!A1"` }] },
+        { name: data, columns: [], styles: {}, cells: [{ at: "A1", v: 21 }] },
+      ],
+    };
+    expect(await grid.host.addSheets(set)).toEqual(["Sum (2)", "Data (2)"]);
+    expect(await grid.host.read(["'Sum (2)'!A1"])).toEqual([[["42Data!A1"]]]);
+    expect(grid.api.getActiveWorkbook()?.getActiveSheet().getSheetName()).toBe("Sum (2)");
   });
 
   it("leaves nothing of a sheet that it refuses before writing", async () => {
     const faulty: SheetSpec = { ...duty, cells: [...duty.cells, { at: "nowhere", v: 1 }] };
-    await expect(grid.host.addSheet(faulty)).rejects.toThrow("not a cell address");
+    await expect(grid.host.addSheets(setOf(faulty))).rejects.toThrow("not a cell address");
     expect(await grid.host.sheetNames()).toEqual(["Sheet1"]);
   });
 
   it("takes all sheets back when a later one fails", async () => {
     const faulty: SheetSpec = { ...duty, rules: [{ ref: "nowhere", when: "TRUE", style: {} }] };
-    await expect(grid.host.addSheets([duty, faulty])).rejects.toThrow("not a cell address");
+    await expect(grid.host.addSheets(setOf(duty, faulty))).rejects.toThrow("not a cell address");
     expect(await grid.host.sheetNames()).toEqual(["Sheet1"]);
-    expect(await grid.host.addSheet(duty)).toBe("Duty");
+    expect(await grid.host.addSheets(setOf(duty))).toEqual(["Duty"]);
     expect(await grid.host.read(["Duty!totalHead"])).toEqual([[[14.5 + 1 / 3]]]);
   });
 
@@ -169,7 +174,7 @@ describe("the grid as a sheet host", () => {
     const charts = [
       { at: "E1:H9", title: "", xTitle: "", yTitle: "", series: [{ name: "", x: "B9:B10", y: "C9:C10" }] },
     ];
-    await expect(failing.host.addSheet({ ...duty, charts })).rejects.toThrow("no room");
+    await expect(failing.host.addSheets(setOf({ ...duty, charts }))).rejects.toThrow("no room");
     expect(await failing.host.sheetNames()).toEqual(["Sheet1"]);
     failing.dispose();
   });
@@ -188,7 +193,7 @@ describe("the grid as a sheet host", () => {
       heightPx: 48,
       altText: "Logo",
     } as const;
-    await showing.host.addSheet({ ...duty, pictures: [picture] });
+    await showing.host.addSheets(setOf({ ...duty, pictures: [picture] }));
     expect(shown).toEqual(["Logo E2:F3"]);
     showing.api.getActiveWorkbook()?.getSheetByName("Duty")?.insertRowsBefore(0, 3);
     const [sheet] = gridSnapshot(showing, showing.host).filter(({ name }) => name === "Duty");
@@ -198,7 +203,7 @@ describe("the grid as a sheet host", () => {
   });
 
   it("tells of edits and recalculations until unsubscribed", async () => {
-    await grid.host.addSheet(duty);
+    await grid.host.addSheets(setOf(duty));
     let calls = 0;
     const stop = grid.host.onCalculated(() => {
       calls += 1;

@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { entryNamed } from "../../shared/catalogue/catalogue.ts";
 import { isCellError } from "../../shared/cells/cell.ts";
+import { openedSet } from "../../workbench/files.ts";
 import { headlessGrid } from "../../workbench/headless.ts";
 import { SAMPLE_SHEETS } from "../../workbench/sample-workbook.ts";
 
@@ -19,7 +20,7 @@ it("says that it is invented and whom to ask", () => {
 
 it("calculates without an error but the one it shows, the same in US and metric units", async () => {
   const grid = headlessGrid();
-  await grid.host.addSheets(SAMPLE_SHEETS);
+  await grid.host.addSheets(openedSet(SAMPLE_SHEETS));
   const [all = [], us = [], metric = []] = await grid.host.read([
     "'Duty notes'!A1:F56",
     "'Duty notes'!B25:B26",

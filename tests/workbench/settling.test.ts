@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { setOf } from "../../shared/ports/sheet-set.ts";
 import { readWorkbook } from "../../shared/xlsx/read-workbook.ts";
 import { fileOfWorkbook, type Wait } from "../../workbench/files.ts";
 import type { GridHost } from "../../workbench/grid-host.ts";
@@ -12,7 +13,7 @@ describe("a grid that is still calculating", () => {
       { at: "A1", v: 2 },
       { at: "B1", f: "A1*10" },
     ];
-    await grid.host.addSheet({ name: "Sum", columns: [], styles: {}, cells });
+    await grid.host.addSheets(setOf({ name: "Sum", columns: [], styles: {}, cells }));
   });
   afterEach(() => grid.dispose());
 

@@ -1,12 +1,13 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { dutySheet } from "../../shared/calc-sheet/duty-sheet.ts";
 import { SIGNED } from "../../shared/calc-sheet/verdicts/verdict-items.ts";
 import type { FieldKey } from "../../shared/duty/fields.ts";
 import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
 import { shownVerdicts } from "../../shared/package/verdicts.ts";
 import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
+import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { headlessGrid } from "../../workbench/headless.ts";
 import { dutyOf, dutyText, QUARRY } from "../support/duty-of.ts";
+import { setOfDuty } from "../support/laid-out.ts";
 
 const SAND = (SAMPLE_DUTIES.find(({ duty }) => duty.fields.medianSize) ?? { duty: QUARRY }).duty;
 const DUTIES = { quarry: QUARRY, sand: SAND } as const;
@@ -25,20 +26,24 @@ const CHANGES: readonly (readonly [of: keyof typeof DUTIES, key: FieldKey, name:
 ];
 
 const grid = headlessGrid();
-const sheets = Object.entries(DUTIES).map(([name, duty]) => {
-  const sheet = dutySheet(duty);
-  if (!sheet.ok) throw new Error(JSON.stringify(sheet.findings));
-  return { ...sheet.value, name };
+/** Of each duty, its sheet. */
+const sheets = new Map<string, SheetSpec>();
+beforeAll(async () => {
+  for (const [name, duty] of Object.entries(DUTIES)) {
+    const set = setOfDuty(duty);
+    const [sheet] = set.sheets(await grid.host.addSheets(set));
+    if (sheet !== undefined) sheets.set(name, sheet);
+  }
 });
-beforeAll(() => grid.host.addSheets(sheets));
 afterAll(() => grid.dispose());
 
 /** Sign, state and sentence of each verdict, as the head of a sheet prints them. */
 async function printed(name: string): Promise<readonly (readonly unknown[])[]> {
-  const sheet = sheets.find((one) => one.name === name);
+  const sheet = sheets.get(name);
+  const on = quotedSheetName(sheet?.name ?? "");
   const rows = Object.entries(sheet?.names ?? {}).filter(([key]) => key.startsWith("verdict_on"));
   const at = rows.map(([, ref]) => Number(/\d+/.exec(ref)?.[0]));
-  const refs = at.flatMap((row) => [`${quotedSheetName(name)}!B${row}`, `${quotedSheetName(name)}!C${row}`]);
+  const refs = at.flatMap((row) => [`${on}!B${row}`, `${on}!C${row}`]);
   const cells = (await grid.host.read(refs)).map((range) => range?.[0]?.[0]);
   return at.map((_, i) => cells.slice(2 * i, 2 * i + 2));
 }
@@ -53,7 +58,7 @@ describe("the verdicts at the head of a sheet", () => {
   });
 
   it.each(CHANGES)("of the %s follow a change of %s", async (of, key, name, value) => {
-    const ref = `${quotedSheetName(of)}!${name}`;
+    const ref = `${quotedSheetName(sheets.get(of)?.name ?? "")}!${name}`;
     const [[[before]]] = (await grid.host.read([ref])) as [[[number]]];
     await grid.host.write({ [ref]: value });
     const found = await printed(of);

@@ -1,3 +1,4 @@
+import { setOf } from "../../shared/ports/sheet-set.ts";
 import type { CellSpec, SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { headlessGrid } from "../../workbench/headless.ts";
 
@@ -27,7 +28,7 @@ async function recalculation(formula: (row: number) => string): Promise<number> 
     for (let row = 1; row <= ROWS; row += 1)
       cells.push({ at: `B${row}`, v: row / 10 }, { at: `C${row}`, f: formula(row) });
     const sheet: SheetSpec = { name: "Bench", columns: [10, 10, 10], styles: {}, cells };
-    await grid.host.addSheet(sheet);
+    await grid.host.addSheets(setOf(sheet));
     let best = Number.POSITIVE_INFINITY;
     for (let round = 1; round <= ROUNDS; round += 1) {
       const before = (await grid.host.read([`Bench!C${ROWS}`]))[0]?.[0]?.[0];

@@ -7,13 +7,8 @@ export const UNIT = 2;
 export const REMARK = 3;
 export const LAST = COLUMNS.length - 1;
 
-/** Text answers of add-in functions stand here, outside the printed area; merged cells may not hold them. */
-export const NOTES = LAST + 2;
-export const NOTES_WIDTH = 14;
-/** Tables that others rest on stand from here on, outside the printed area too. */
-export const WORKING = NOTES + 2;
-export const WORKING_WIDTH = 11;
-export const GAP_WIDTH = 3;
+/** Of a column of the workings. */
+export const WORKING_WIDTH = 12;
 
 export const CHART_ROWS = 19;
 /** Points. */

@@ -1,22 +1,18 @@
-import { type Box, rangeOf } from "../../ports/a1.ts";
-import type { XYChartSpec } from "../../ports/sheet-spec.ts";
 import type { ChartFacts, ChartsItem, CurveItem, SeriesFacts } from "../plan.ts";
-import { CHART_ROWS, LABEL, LAST, LINE_HEIGHT, REMARK, UNIT } from "./columns.ts";
+import { CHART_ROWS, LABEL, LAST, REMARK, UNIT } from "./columns.ts";
 import type { Page } from "./page.ts";
+import { placeSpill } from "./tables.ts";
 
-/** A spilled table of two columns with its chart to the left. */
+/** A chart over the whole width, what it draws spilled in the workings. */
 export function placeCurve(page: Page, curve: CurveItem): void {
-  const top = page.row;
-  const bottom = top + curve.rows - 1;
-  const range = { top, left: REMARK, bottom, right: REMARK + 1 };
-  page.keepSpill(curve.key, { range, top: top + 1, bottom, columns: { x: REMARK, y: REMARK + 1 } });
-  curve.quantities.forEach((quantity, i) => {
-    const style = page.numberStyle(quantity);
-    for (let row = 1; row < curve.rows; row += 1) page.put(REMARK + i, { style }, top + row);
+  const [x, y] = curve.quantities;
+  page.work((workings) => {
+    const columns = [
+      { key: "x", quantity: x },
+      { key: "y", quantity: y },
+    ];
+    placeSpill(workings, { ...curve, kind: "spill", columns });
   });
-  page.put(REMARK + 1, { style: "tableHead" });
-  page.spill(range, curve.expression, curve.key, "tableHead");
-  page.height(LINE_HEIGHT * 2);
   const column = (of: "x" | "y"): SeriesFacts["x"] => ({ op: "column", key: curve.key, column: of });
   const chart: ChartFacts = {
     title: curve.label,
@@ -24,17 +20,16 @@ export function placeCurve(page: Page, curve: CurveItem): void {
     yTitle: curve.yTitle,
     series: [
       { name: curve.label, x: column("x"), y: column("y"), color: "#0B5A5E" },
-      ...curve.marks.map(({ label, x, y }) => ({
+      ...curve.marks.map(({ label, x: at, y: of }) => ({
         name: label,
-        x,
-        y,
+        x: at,
+        y: of,
         color: "#C2410C",
         pointsOnly: true,
       })),
     ],
   };
-  page.chart(() => chartSpec(page, chart, { top, left: LABEL, bottom: top + CHART_ROWS - 1, right: UNIT }));
-  page.row += CHART_ROWS;
+  placeCharts(page, { kind: "charts", charts: [chart] });
 }
 
 /** Charts alone: one over the whole width, two side by side, or one to the left of a table above. */
@@ -43,24 +38,11 @@ export function placeCharts(page: Page, { charts, beside, extraRows = 0 }: Chart
   if (first === undefined) return;
   if (beside !== undefined) {
     const { top } = page.tableAt(beside.key)?.range ?? { top: page.row };
-    page.chart(() => chartSpec(page, first, { top, bottom: top + CHART_ROWS - 1, left: LABEL, right: UNIT }));
+    page.chart(first, { top, bottom: top + CHART_ROWS - 1, left: LABEL, right: UNIT });
     return;
   }
   const rows = { top: page.row, bottom: page.row + CHART_ROWS + extraRows - 1 };
-  page.chart(() => chartSpec(page, first, { ...rows, left: LABEL, right: second === undefined ? LAST : UNIT }));
-  if (second !== undefined) page.chart(() => chartSpec(page, second, { ...rows, left: REMARK, right: LAST }));
+  page.chart(first, { ...rows, left: LABEL, right: second === undefined ? LAST : UNIT });
+  if (second !== undefined) page.chart(second, { ...rows, left: REMARK, right: LAST });
   page.row += CHART_ROWS + extraRows;
-}
-
-function chartSpec(page: Page, chart: ChartFacts, box: Box): XYChartSpec {
-  const { series, ...titles } = chart;
-  return {
-    at: rangeOf(box),
-    ...titles,
-    series: series.flatMap(({ x, y, ...rest }) => {
-      const [xs, ys] = [page.seriesRange(x), page.seriesRange(y)];
-      if (xs === undefined || ys === undefined) return [];
-      return [{ ...rest, ...(rest.pointsOnly === true ? { markers: true } : {}), x: xs, y: ys }];
-    }),
-  };
 }

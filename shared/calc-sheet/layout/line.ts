@@ -1,14 +1,14 @@
 import { headerText } from "../../catalogue/call.ts";
 import { tableCell } from "../expression.ts";
 import { isExpression, type LineTableItem, type LineTableRow, type WorkedColumn } from "../plan.ts";
-import { COLUMNS, LABEL, LAST, LINE_HEIGHT, UNIT, VALUE, WORKING } from "./columns.ts";
+import { COLUMNS, LABEL, LAST, LINE_HEIGHT, UNIT, VALUE } from "./columns.ts";
 import type { Page } from "./page.ts";
-import { workingTop } from "./tables.ts";
+import { beginBlock } from "./tables.ts";
 
-/** A line: its inputs in the first columns, worked figures in those after them; what has no room there beside the page. */
+/** A line: its inputs in the first columns, worked figures in those after them; what has no room there in the workings. */
 export function placeLine(page: Page, table: LineTableItem): void {
   const { stated, worked, rows } = table;
-  const printed = worked.filter(({ isBeside }) => isBeside !== true);
+  const printed = worked.filter(({ isWorking }) => isWorking !== true);
   const first = LABEL + stated.length;
   if (first + printed.length - 1 > LAST) throw new Error(`${table.key} is wider than the page`);
   const isText = (column: number): boolean => column < VALUE || column === UNIT;
@@ -36,7 +36,8 @@ export function placeLine(page: Page, table: LineTableItem): void {
   const columns = Object.fromEntries(printed.map(({ key }, i) => [key, first + i]));
   page.keepTable(table.key, { range: { top, left: LABEL, bottom, right: first - 1 }, top, bottom, columns });
   page.nameTable(table.key);
-  placeBeside(page, table);
+  const inWorkings = worked.filter(({ isWorking }) => isWorking === true);
+  if (inWorkings.length > 0) page.work((workings) => placeWorkedColumns(workings, table, inWorkings));
 }
 
 /** An unreadable box has no cell of its own on a sheet: none is written until it is mended. */
@@ -44,24 +45,23 @@ function scalarOf(cell: LineTableRow[keyof LineTableRow]): string | number | boo
   return typeof cell === "object" ? null : (cell ?? null);
 }
 
-function placeBeside(page: Page, table: LineTableItem): void {
-  const beside = table.worked.filter(({ isBeside }) => isBeside === true);
-  if (beside.length === 0) return;
-  const head = workingTop(page, table.label, beside.length);
-  beside.forEach((column, i) => {
-    const v = headerText(column.label, column.quantity, page.plan.unitSet);
-    page.put(WORKING + i, { v, style: "workingHead" }, head);
+function placeWorkedColumns(workings: Page, table: LineTableItem, columns: readonly WorkedColumn[]): void {
+  beginBlock(workings, table.label, columns.length);
+  const head = workings.row;
+  columns.forEach((column, i) => {
+    const v = headerText(column.label, column.quantity, workings.plan.unitSet);
+    workings.put(i, { v, style: "workingHead" }, head);
     table.rows.forEach((_, row) => {
-      placeWorked(page, table, column, row, WORKING + i, head + 1 + row);
+      placeWorked(workings, table, column, row, i, head + 1 + row);
     });
   });
-  page.workingRow = head + table.rows.length + 2;
+  workings.row = head + table.rows.length + 2;
 }
 
 function placeWorked(
   page: Page,
   table: LineTableItem,
-  { key, quantity, expression, isBeside }: WorkedColumn,
+  { key, quantity, expression, isWorking }: WorkedColumn,
   row: number,
   column: number,
   sheetRow: number,
@@ -72,7 +72,7 @@ function placeWorked(
     column,
     expression((of) => ({ op: "value", key: tableCell(table.key, row, of) })),
     cell,
-    page.numberStyle(quantity, isBeside === true ? "working" : "number"),
+    page.numberStyle(quantity, isWorking === true ? "working" : "number"),
     sheetRow,
   );
 }

@@ -1,13 +1,14 @@
 import type { Quantity } from "../../../src/basis/quantities.ts";
-import { isRange, type Scalar } from "../../cells/cell.ts";
-import { absolute, addressOf, type Box, boxOf, rangeOf } from "../../ports/a1.ts";
+import { isRange } from "../../cells/cell.ts";
+import { addressOf, type Box, rangeOf } from "../../ports/a1.ts";
 import type { CellSpec, RuleSpec, SheetSpec, StyleSpec, XYChartSpec } from "../../ports/sheet-spec.ts";
 import type { Expression } from "../expression.ts";
-import { type Addresses, formulaOf, NOT_PLACED } from "../formula.ts";
-import type { CalcSheetPlan, SeriesRange } from "../plan.ts";
+import { formulaOf } from "../formula.ts";
+import type { CalcSheetPlan, ChartFacts, SheetId } from "../plan.ts";
 import { numberFormat, resultStyle, STYLES, workingStyle } from "../styles.ts";
 import type { WorkedPlan } from "../work-out.ts";
-import { COLUMNS, GAP_WIDTH, LAST, LINE_HEIGHT, linesOf, NOTES_WIDTH, ROW_HEIGHT, WORKING_WIDTH } from "./columns.ts";
+import { type AddressBook, rangeName, type SeenAddresses, type SheetNames, type TablePlace } from "./address-book.ts";
+import { LINE_HEIGHT, linesOf, ROW_HEIGHT } from "./columns.ts";
 import { pageBreaks } from "./page-breaks.ts";
 
 /** Heads by their style: so many rows before and after are printed on one page with them. */
@@ -18,14 +19,6 @@ const HEADS: Readonly<Record<string, { readonly before: number; readonly after: 
   tableHeadText: { before: 0, after: 2 },
 };
 
-/** A table on the sheet: what its range covers, the rows of its figures, and where each of its columns stands. */
-export interface TablePlace {
-  readonly range: Box;
-  readonly top: number;
-  readonly bottom: number;
-  readonly columns: Readonly<Record<string, number>>;
-}
-
 const STYLE_OF = {
   number: (format: string) => resultStyle(format, false),
   main: (format: string) => resultStyle(format, true),
@@ -34,116 +27,122 @@ const STYLE_OF = {
   working: workingStyle,
 } as const;
 
-/** The sheet while it is filled from the top down: cells, styles and where each keyed cell came to stand. */
-export class Page {
+/** The text of a formula, from the texts of the expressions in it. */
+export type FormulaText = (textOf: (expression: Expression) => string) => string;
+
+/** A cell before it has an address, its formula before any cell has one. */
+export type CellContent = Omit<CellSpec, "at" | "f"> & { readonly f?: FormulaText };
+
+/** What all sheets of a plan have in common. */
+export interface Common {
   readonly plan: CalcSheetPlan;
   readonly worked: WorkedPlan;
-  /** 0-based row that is being filled, on the printed page and beside it. */
+  readonly addresses: AddressBook;
+}
+
+/** A sheet while it is filled from the top down. Formulas are written last, when every cell of every sheet has its place. */
+export class Page {
+  readonly id: SheetId;
+  readonly plan: CalcSheetPlan;
+  readonly worked: WorkedPlan;
+  /** 0-based row that is being filled. */
   row = 0;
-  workingRow = 0;
-  /** The next free row of the column of notes. */
-  notesRow = 0;
-  readonly #at = new Map<string, string>();
-  readonly #tables = new Map<string, TablePlace>();
-  readonly #cells: CellSpec[] = [];
+  readonly #addresses: AddressBook;
+  readonly #workings: Page | undefined;
+  readonly #columns: number[];
+  readonly #cells: (CellContent & { readonly at: string })[] = [];
   readonly #merges: string[] = [];
   readonly #rules: RuleSpec[] = [];
-  readonly #charts: (() => XYChartSpec)[] = [];
+  readonly #charts: { readonly chart: ChartFacts; readonly box: Box }[] = [];
   readonly #breaks: number[] = [];
   readonly #together: [first: number, last: number][] = [];
   readonly #names: Record<string, string> = {};
   readonly #styles: Record<string, StyleSpec> = { ...STYLES };
-  readonly #later: (() => void)[] = [];
   readonly #heights: Record<number, number> = {};
-  #lastWorking = -1;
-  readonly #addresses: Addresses = {
-    cell: (key) => this.cellAt(key),
-    range: (table) => {
-      const at = this.tableAt(table);
-      return at === undefined ? NOT_PLACED : absolute(rangeOf(at.range));
-    },
-    column: (table, column) => {
-      const at = this.columnRange(table, column);
-      return at === undefined ? NOT_PLACED : absolute(at);
-    },
-    part: (record, place, row) => {
-      const at = this.tableAt(record);
-      if (at === undefined) return { first: NOT_PLACED, cell: NOT_PLACED };
-      return {
-        first: absolute(addressOf(at.range.top, at.range.left)),
-        cell: absolute(addressOf(at.top + row, at.range.left + place)),
-      };
-    },
-  };
+  readonly #atFoot: ((workings: Page) => void)[] = [];
+  #printed: Box | undefined;
+  #heading: (() => void) | undefined;
 
-  constructor(plan: CalcSheetPlan, worked: WorkedPlan) {
+  /** @param workings the sheet of its tables; without one they stand at its foot, below what is printed */
+  constructor(id: SheetId, { plan, worked, addresses }: Common, columns: readonly number[], workings?: Page) {
+    this.id = id;
     this.plan = plan;
     this.worked = worked;
+    this.#addresses = addresses;
+    this.#columns = [...columns];
+    this.#workings = workings;
   }
 
-  sheet(): SheetSpec {
-    const working =
-      this.#lastWorking < 0 ? [] : [GAP_WIDTH, ...Array<number>(this.#lastWorking + 1).fill(WORKING_WIDTH)];
+  /** Places a table that others rest on, where it is on no row of the page. */
+  work(place: (workings: Page) => void): void {
+    if (this.#workings === undefined) {
+      this.#atFoot.push(place);
+      return;
+    }
+    this.#heading?.();
+    this.#heading = undefined;
+    place(this.#workings);
+  }
+
+  /** What the workings that follow belong to: said above the first of them. */
+  headWorkings(place: (workings: Page) => void): void {
+    const workings = this.#workings;
+    this.#heading = workings === undefined ? undefined : () => place(workings);
+  }
+
+  /** Ends what is printed; tables without a sheet of their own follow. */
+  finish(): void {
+    this.#printed = { top: 0, left: 0, bottom: Math.max(0, this.row - 1), right: this.#columns.length - 1 };
+    this.row += 2;
+    for (const place of this.#atFoot) place(this);
+  }
+
+  sheet(
+    names: SheetNames,
+    print: Pick<NonNullable<SheetSpec["print"]>, "orientation" | "header" | "footer">,
+  ): SheetSpec {
+    const seen = this.#addresses.seenFrom(this.id, names);
+    const textOf = (expression: Expression): string => formulaOf(expression, seen, this.plan.unitSet);
+    const printed = this.#printed ?? { top: 0, left: 0, bottom: 0, right: 0 };
     return {
-      name: this.plan.sheetName,
-      columns: [...COLUMNS, GAP_WIDTH, NOTES_WIDTH, ...working],
+      name: names[this.id] ?? "",
+      columns: this.#columns,
       rowHeights: this.#heights,
       styles: this.#styles,
-      cells: this.#cells,
+      cells: this.#cells.map(({ f, ...cell }) => (f === undefined ? cell : { ...cell, f: f(textOf) })),
       merges: this.#merges,
       names: this.#names,
       rules: this.#rules,
-      charts: this.#charts.map((told) => told()),
+      charts: this.#charts.map(({ chart, box }) => chartSpec(chart, box, seen)),
       gridlines: false,
       print: {
-        area: rangeOf({ top: 0, left: 0, bottom: this.row - 1, right: LAST }),
-        orientation: "portrait",
+        area: rangeOf(printed),
         ...(this.plan.paper === undefined ? {} : { paper: this.plan.paper }),
         titleRows: "1:1",
-        breaks: this.#pageBreaks(),
-        header: "",
-        footer: "&L&A&CAn aid to estimating: local codes and licensed practice govern&RPage &P of &N",
+        ...(print.orientation === "portrait" ? { breaks: this.#pageBreaks(printed.bottom + 1) } : {}),
+        ...print,
       },
     };
   }
 
-  #pageBreaks(): readonly number[] {
+  #pageBreaks(count: number): readonly number[] {
     return pageBreaks({
-      count: this.row,
+      count,
       heightOf: (row) => this.#heights[row + 1] ?? ROW_HEIGHT,
       repeated: this.#heights[1] ?? ROW_HEIGHT,
       breaks: this.#breaks,
-      together: [
-        ...this.#together,
-        ...this.#charts.map((told) => told()).map(({ at }): [number, number] => [boxOf(at).top, boxOf(at).bottom]),
-      ],
+      together: [...this.#together, ...this.#charts.map(({ box }): [number, number] => [box.top, box.bottom])],
     });
   }
 
-  /** Fills rows left free here once everything else stands, for what rests on cells further down. */
-  later(rows: number, fill: () => void): void {
-    const at = this.row;
-    this.row += rows;
-    this.#later.push(() => {
-      this.row = at;
-      fill();
-    });
-  }
-
-  finish(): void {
-    const end = this.row;
-    for (const fill of this.#later) fill();
-    this.row = end;
-  }
-
-  put(column: number, cell: Omit<CellSpec, "at">, row = this.row): void {
+  put(column: number, cell: CellContent, row = this.row): void {
     this.#cells.push({ at: addressOf(row, column), ...cell });
     const head = cell.style === undefined ? undefined : HEADS[cell.style];
     if (head !== undefined) this.#together.push([row - head.before, row + head.after]);
   }
 
   /** A cell with its style over a whole merged stretch, so that borders and fills close. */
-  merged(from: number, to: number, cell: Omit<CellSpec, "at"> & { readonly v?: Scalar }): void {
+  merged(from: number, to: number, cell: CellContent): void {
     this.put(from, cell);
     for (let column = from + 1; column <= to; column += 1) {
       this.put(column, cell.style === undefined ? {} : { style: cell.style });
@@ -161,7 +160,7 @@ export class Page {
     this.put(
       column,
       {
-        f: this.formulaText(expression),
+        f: (textOf) => textOf(expression),
         style,
         ...(cached === undefined ? {} : { cached: isRange(cached) ? (cached[0]?.[0] ?? null) : cached }),
       },
@@ -175,7 +174,7 @@ export class Page {
     this.put(
       box.left,
       {
-        f: this.formulaText(expression),
+        f: (textOf) => textOf(expression),
         spill: rangeOf(box),
         style,
         ...(cached === undefined ? {} : { cached }),
@@ -184,64 +183,41 @@ export class Page {
     );
   }
 
-  formulaText(expression: Expression): string {
-    return formulaOf(expression, this.#addresses, this.plan.unitSet);
-  }
-
   /** Names a cell of this row on the sheet, and keeps its address. */
   name(key: string, column: number): void {
     this.keep(key, column);
-    this.#names[nameOf(key)] = addressOf(this.row, column);
+    this.#names[rangeName(key)] = addressOf(this.row, column);
   }
 
   nameTable(key: string): void {
-    const at = this.tableAt(key);
-    if (at !== undefined) this.#names[nameOf(key)] = rangeOf(at.range);
+    const at = this.#addresses.tableAt(key);
+    if (at !== undefined) this.#names[rangeName(key)] = rangeOf(at.range);
   }
 
   keep(key: string, column: number, row = this.row): void {
-    this.#at.set(key, absolute(addressOf(row, column)));
+    this.#addresses.keep(key, this.id, { top: row, left: column, bottom: row, right: column });
   }
 
-  keepTable(key: string, place: TablePlace): void {
-    this.#tables.set(key, place);
+  keepTable(key: string, place: Omit<TablePlace, "sheet">): void {
+    this.#addresses.keepTable(key, { sheet: this.id, ...place });
   }
 
   /** Also keeps a spilled table as a range that functions take by its key. */
-  keepSpill(key: string, place: TablePlace): void {
+  keepSpill(key: string, place: Omit<TablePlace, "sheet">): void {
     this.keepTable(key, place);
-    this.#at.set(key, absolute(rangeOf(place.range)));
-  }
-
-  cellAt(key: string): string | undefined {
-    return this.#at.get(key);
+    this.#addresses.keep(key, this.id, place.range);
   }
 
   tableAt(key: string): TablePlace | undefined {
-    return this.#tables.get(key);
-  }
-
-  columnRange(table: string, column: string): string | undefined {
-    const place = this.tableAt(table);
-    const at = place?.columns[column];
-    if (place === undefined || at === undefined) return undefined;
-    return rangeOf({ top: place.top, left: at, bottom: place.bottom, right: at });
-  }
-
-  /** The range of a series, without dollar signs; undefined where this sheet does not hold it. */
-  seriesRange(range: SeriesRange): string | undefined {
-    return range.op === "value"
-      ? this.cellAt(range.key)?.replaceAll("$", "")
-      : this.columnRange(range.key, range.column);
+    return this.#addresses.tableAt(key);
   }
 
   rule(rule: RuleSpec): void {
     this.#rules.push(rule);
   }
 
-  /** A chart, told once all cells have their place: what it draws may stand below it. */
-  chart(chart: () => XYChartSpec): void {
-    this.#charts.push(chart);
+  chart(chart: ChartFacts, box: Box): void {
+    this.#charts.push({ chart, box });
   }
 
   /** Ends the printed page after the row before this one, full or not. */
@@ -267,13 +243,20 @@ export class Page {
     this.row += 1;
   }
 
-  /** Says that working tables reach so many columns from their first. */
-  reachWorking(columns: number): void {
-    this.#lastWorking = Math.max(this.#lastWorking, columns - 1);
+  /** Says that the sheet has at least so many columns, and how wide those are that it had not. */
+  reach(columns: number, width: number): void {
+    while (this.#columns.length < columns) this.#columns.push(width);
   }
 }
 
-/** "totalHead" as a sheet name for a cell: "total_head". Never shaped like a cell address. */
-function nameOf(key: string): string {
-  return key.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
+function chartSpec({ series, ...titles }: ChartFacts, box: Box, seen: SeenAddresses): XYChartSpec {
+  return {
+    at: rangeOf(box),
+    ...titles,
+    series: series.flatMap(({ x, y, ...rest }) => {
+      const [xs, ys] = [seen.series(x), seen.series(y)];
+      if (xs === undefined || ys === undefined) return [];
+      return [{ ...rest, ...(rest.pointsOnly === true ? { markers: true } : {}), x: xs, y: ys }];
+    }),
+  };
 }

@@ -1,7 +1,7 @@
 import { printedUnit } from "../../../src/basis/quantities.ts";
 import { type Cell, isCellError } from "../../cells/cell.ts";
 import { addressOf } from "../../ports/a1.ts";
-import { cell, type Expression, part } from "../expression.ts";
+import { cell, constant, type Expression, join, part } from "../expression.ts";
 import { optionCells } from "../option.ts";
 import type {
   FindingItem,
@@ -19,23 +19,21 @@ import {
   LAST,
   LINE_HEIGHT,
   linesOf,
-  NOTES,
   REMARK,
   ROW_HEIGHT,
   UNIT,
   VALUE,
   WIDTHS,
+  WORKING_WIDTH,
 } from "./columns.ts";
 import type { Page } from "./page.ts";
 
-export function placeTitle(page: Page): void {
-  page.put(LABEL, { v: page.plan.title, style: "title" });
+/** The title of a sheet and the line under it that says how to read it. */
+export function placeTitle(page: Page, title: string, legend: string): void {
+  page.put(LABEL, { v: title, style: "title" });
   page.height(24);
   page.row += 1;
-  page.put(LABEL, {
-    v: `Shaded cells are inputs; everything else recalculates. Without the Dutybook add-in the formulas show an error of name. Unit set ${page.plan.unitSet}; every figure below is in the unit printed beside it.`,
-    style: "legend",
-  });
+  page.put(LABEL, { v: legend, style: "legend" });
   page.merge({ top: page.row, left: LABEL, bottom: page.row, right: LAST });
   page.height(LINE_HEIGHT * 2);
   page.row += 1;
@@ -50,6 +48,18 @@ export function placeSection(page: Page, { text, newPage = false }: SectionItem)
   }
   page.height(18);
   page.row += 1;
+  page.headWorkings((workings) => placeWorkingsHead(workings, text));
+}
+
+/** Columns that a heading of the workings is drawn over. */
+const HEAD_COLUMNS = 8;
+
+function placeWorkingsHead(workings: Page, text: string): void {
+  for (let column = 0; column < HEAD_COLUMNS; column += 1) {
+    workings.put(column, { ...(column === 0 ? { v: text } : {}), style: "section" });
+  }
+  workings.reach(HEAD_COLUMNS, WORKING_WIDTH);
+  workings.row += 1;
 }
 
 export function placeText(page: Page, { label, text }: TextItem): void {
@@ -109,23 +119,31 @@ export function flag(page: Page, column: number, texts: readonly string[], badBe
   if (badBelow !== undefined) page.rule({ ref, when: `AND(ISNUMBER(${ref}),${ref}<${badBelow})`, style });
 }
 
-/** The text of a call stands beside the page; what it remarks is printed in the list of all. */
+/** The text of a call stands in the workings; what it remarks is printed in the list of all. */
 export function placeFinding(page: Page, { key, label, expression }: FindingItem): void {
-  const row = Math.max(page.row, page.notesRow);
-  page.notesRow = row + 1;
-  page.keep(key, NOTES, row);
-  page.formula(NOTES, expression, key, "working", row);
+  page.work((workings) => placeNote(workings, { key, label, expression }));
   if (expression.op === "notes") return;
   page.put(LABEL, { v: label, style: "label" });
-  const cell = page.formulaText({ op: "value", key });
   const answer = page.worked.cells.get(key);
   const text = typeof answer === "string" ? answer : "";
   page.merged(VALUE, LAST, {
-    f: cell,
+    f: (textOf) => textOf({ op: "value", key }),
     cached: (answer ?? null) as Cell,
     style: "finding",
   });
   page.next(text, WIDTHS.text);
+}
+
+/** A text in a row of its own, which no merged cell may hold as the answer of an add-in function. */
+function placeNote(
+  workings: Page,
+  { key, label, expression }: Pick<FindingItem, "key" | "label" | "expression">,
+): void {
+  workings.put(0, { v: label, style: "workingLabel" });
+  workings.row += 1;
+  workings.keep(key, 0);
+  workings.formula(0, expression, key, "working");
+  workings.row += 2;
 }
 
 /** Rows left for what a change of an input brings up. */
@@ -139,16 +157,18 @@ export function placeFoundList(page: Page, { of, rows, ifNone }: FoundListItem):
   const found = Array.from({ length: rows }, (_, row) => row).filter((row) => at(row, "finding") !== "").length;
   const printed = Math.min(rows, found + ROWS_TO_SPARE);
   for (let row = 0; row < printed; row += 1) {
-    const [where, kind, finding] = (["where", "kind", "finding"] as const).map((column) =>
-      page.formulaText(part(of, column, row)),
-    ) as [string, string, string];
+    // Some programs show a blank cell that a formula reads as 0.
+    const shown = (column: "where" | "kind" | "finding"): Expression => join(part(of, column, row), constant(""));
     const text = at(row, "finding");
     const isNone = row === 0 && text === "";
-    page.put(LABEL, { f: where, cached: at(row, "where"), style: "optionName" });
-    page.put(VALUE, { f: kind, cached: at(row, "kind"), style: "optionVerdict" });
+    page.put(LABEL, { f: (textOf) => textOf(shown("where")), cached: at(row, "where"), style: "optionName" });
+    page.put(VALUE, { f: (textOf) => textOf(shown("kind")), cached: at(row, "kind"), style: "optionVerdict" });
     for (const grave of ["Error", "Safety", "Limit"]) flag(page, VALUE, [grave]);
     page.merged(UNIT, LAST, {
-      f: row === 0 ? `IF(${finding}="","${ifNone}",${finding})` : finding,
+      f: (textOf) => {
+        const finding = textOf(shown("finding"));
+        return row === 0 ? `IF(${textOf(part(of, "finding", row))}="","${ifNone}",${finding})` : finding;
+      },
       cached: isNone ? ifNone : text,
       style: "finding",
     });
@@ -156,7 +176,7 @@ export function placeFoundList(page: Page, { of, rows, ifNone }: FoundListItem):
   }
   if (printed === rows) return;
   page.merged(LABEL, LAST, {
-    f: `IF(${page.formulaText(part(of, "finding", printed))}="","","More stand in the list beside the page.")`,
+    f: (textOf) => `IF(${textOf(part(of, "finding", printed))}="","","More stand in the list of the workings.")`,
     cached: "",
     style: "statement",
   });
@@ -176,7 +196,7 @@ export function placeOption(page: Page, item: OptionItem): void {
   page.formula(VALUE, verdict.expression, verdict.key, "optionVerdict");
   const text = page.worked.cells.get(remarks.key);
   page.merged(UNIT, LAST, {
-    f: page.formulaText(remarks.expression),
+    f: (textOf) => textOf(remarks.expression),
     cached: (text ?? null) as Cell,
     style: "finding",
   });

@@ -2,7 +2,18 @@ import { headerText } from "../../catalogue/call.ts";
 import { isCellError } from "../../cells/cell.ts";
 import { tableCell } from "../expression.ts";
 import type { InputTableItem, SpillItem, TableItem, WorkingItem } from "../plan.ts";
-import { CHART_ROWS, COLUMNS, LABEL, LAST, LINE_HEIGHT, linesOf, REMARK, UNIT, VALUE, WORKING } from "./columns.ts";
+import {
+  CHART_ROWS,
+  COLUMNS,
+  LABEL,
+  LAST,
+  LINE_HEIGHT,
+  linesOf,
+  REMARK,
+  UNIT,
+  VALUE,
+  WORKING_WIDTH,
+} from "./columns.ts";
 import type { Page } from "./page.ts";
 import { badTexts, flag } from "./rows.ts";
 
@@ -74,44 +85,44 @@ function isTextColumn({ columns }: TableItem, column: number): boolean {
   return VALUE + column === UNIT && columns[column]?.quantity === undefined;
 }
 
-/** A spilled table or record beside the printed page. */
+/** A spilled table or record, in the workings. */
 export function placeSpill(page: Page, { key, label, expression, rows, columns }: SpillItem): void {
-  const top = workingTop(page, label, columns.length);
+  beginBlock(page, label, columns.length);
+  const top = page.row;
   const bottom = top + rows - 1;
-  const range = { top, left: WORKING, bottom, right: WORKING + columns.length - 1 };
+  const range = { top, left: 0, bottom, right: columns.length - 1 };
   columns.forEach(({ quantity }, i) => {
-    if (i > 0) page.put(WORKING + i, { style: "workingHead" }, top);
+    if (i > 0) page.put(i, { style: "workingHead" }, top);
     const style = page.numberStyle(quantity, "working");
-    for (let row = top + 1; row <= bottom; row += 1) page.put(WORKING + i, { style }, row);
+    for (let row = top + 1; row <= bottom; row += 1) page.put(i, { style }, row);
   });
   page.spill(range, expression, key, "workingHead");
-  page.keepSpill(key, { range, top: top + 1, bottom, columns: columnsFrom(WORKING, columns) });
-  page.workingRow = bottom + 2;
+  page.keepSpill(key, { range, top: top + 1, bottom, columns: columnsFrom(0, columns) });
+  page.row = bottom + 2;
 }
 
-/** Columns that other figures rest on, beside the printed page. */
+/** Columns that other figures rest on, in the workings. */
 export function placeWorking(page: Page, { key, label, rows, columns }: WorkingItem): void {
-  const head = workingTop(page, label, columns.length);
+  beginBlock(page, label, columns.length);
+  const head = page.row;
   const top = head + 1;
   const bottom = head + rows;
   columns.forEach(({ label: heading, quantity }, i) => {
-    page.put(WORKING + i, { v: headerText(heading, quantity, page.plan.unitSet), style: "workingHead" }, head);
+    page.put(i, { v: headerText(heading, quantity, page.plan.unitSet), style: "workingHead" }, head);
   });
-  // Its own columns may rest on those to their left.
   page.keepTable(key, {
-    range: { top: head, left: WORKING, bottom, right: WORKING + columns.length - 1 },
+    range: { top: head, left: 0, bottom, right: columns.length - 1 },
     top,
     bottom,
-    columns: columnsFrom(WORKING, columns),
+    columns: columnsFrom(0, columns),
   });
   columns.forEach(({ key: of, quantity, cells }, i) => {
     const style = page.numberStyle(quantity, "working");
-    const at = WORKING + i;
     if (typeof cells !== "function") {
-      page.spill({ top, left: at, bottom, right: at }, cells.spill, `${key}.${of}`, style);
+      page.spill({ top, left: i, bottom, right: i }, cells.spill, `${key}.${of}`, style);
       for (let row = top; row <= bottom; row += 1) {
-        page.keep(tableCell(key, row - top, of), at, row);
-        if (row > top) page.put(at, { style }, row);
+        page.keep(tableCell(key, row - top, of), i, row);
+        if (row > top) page.put(i, { style }, row);
       }
       return;
     }
@@ -119,19 +130,18 @@ export function placeWorking(page: Page, { key, label, rows, columns }: WorkingI
       const expression = cells(row);
       const cell = tableCell(key, row, of);
       if (expression === null) continue;
-      page.keep(cell, at, top + row);
-      page.formula(at, expression, cell, style, top + row);
+      page.keep(cell, i, top + row);
+      page.formula(i, expression, cell, style, top + row);
     }
   });
-  page.workingRow = bottom + 2;
+  page.row = bottom + 2;
 }
 
-/** The next free row beside the page, under what the table is. */
-export function workingTop(page: Page, label: string, columns: number): number {
-  const top = Math.max(page.workingRow, page.row);
-  page.put(WORKING, { v: label, style: "working" }, top);
-  page.reachWorking(columns);
-  return top + 1;
+/** Says what the table of the workings is that follows, and how many columns it takes. */
+export function beginBlock(page: Page, label: string, columns: number): void {
+  page.put(0, { v: label, style: "workingLabel" });
+  page.reach(columns, WORKING_WIDTH);
+  page.row += 1;
 }
 
 function columnsFrom(first: number, columns: readonly { readonly key: string }[]): Readonly<Record<string, number>> {

@@ -11,29 +11,27 @@ const COLOURS = { fail: "#B3261E", open: "#5B3F8C", check: "#8A5A00", pass: "#1B
 
 /** The verdicts as live cells: sign, state and sentence, in colour besides. */
 export function placeVerdicts(page: Page, { count, rows }: VerdictsItem): void {
-  page.later(rows.length + 1, () => {
-    page.put(LABEL, { v: "Verdicts", style: "section" });
-    merged(page, VALUE, LAST, count, VERDICT_COUNT, "section");
-    page.height(18);
-    page.row += 1;
-    for (const { key, label, state, text } of rows) {
-      page.put(LABEL, { v: label, style: "label" });
-      page.formula(VALUE, state, key, "verdict");
-      page.name(key, VALUE);
-      const words = tableCell(key, 0, "text");
-      merged(page, UNIT, LAST, text, words, "finding");
-      for (const [of, color] of Object.entries(COLOURS) as [keyof typeof COLOURS, string][]) {
-        const ref = addressOf(page.row, VALUE);
-        page.rule({ ref, when: `${ref}="${SIGNED[of]}"`, style: { color, bold: true } });
-      }
-      const said = page.worked.cells.get(words);
-      page.next(typeof said === "string" ? said : "", WIDTHS.option);
+  page.put(LABEL, { v: "Verdicts", style: "section" });
+  merged(page, VALUE, LAST, count, VERDICT_COUNT, "section");
+  page.height(18);
+  page.row += 1;
+  for (const { key, label, state, text } of rows) {
+    page.put(LABEL, { v: label, style: "label" });
+    page.formula(VALUE, state, key, "verdict");
+    page.name(key, VALUE);
+    const words = tableCell(key, 0, "text");
+    merged(page, UNIT, LAST, text, words, "finding");
+    for (const [of, color] of Object.entries(COLOURS) as [keyof typeof COLOURS, string][]) {
+      const ref = addressOf(page.row, VALUE);
+      page.rule({ ref, when: `${ref}="${SIGNED[of]}"`, style: { color, bold: true } });
     }
-  });
+    const said = page.worked.cells.get(words);
+    page.next(typeof said === "string" ? said : "", WIDTHS.option);
+  }
 }
 
 /** A native formula over a merged stretch. */
 function merged(page: Page, from: number, to: number, expression: Expression, key: string, style: string): void {
   const cached = page.worked.cells.get(key);
-  page.merged(from, to, { f: page.formulaText(expression), cached: (cached ?? null) as Cell, style });
+  page.merged(from, to, { f: (textOf) => textOf(expression), cached: (cached ?? null) as Cell, style });
 }

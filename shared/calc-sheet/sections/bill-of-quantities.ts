@@ -84,7 +84,7 @@ export function billOfQuantities(duty: Duty): readonly PlanItem[] {
     ...masses(lengths),
     ...(pieces.length === 0 ? [] : [pieceTable(pieces)]),
     statement(
-      "The rows are those of the lines as written. Where a line on this sheet is changed so that rows come, go or change place, the figure beside them is CHANGED: write the sheet anew. Pieces and remarks stand beside the page.",
+      "The rows are those of the lines as written. Where a line on this sheet is changed so that rows come, go or change place, the figure beside them is CHANGED: write the sheet anew. Pieces and remarks stand in the workings.",
     ),
     remark(BILL.takeOffNotes, "Quantities", callOn(duty)),
   ];

@@ -76,7 +76,7 @@ export function caseCurve(
   return { curve: { table, drawn: table }, carrier, toCarrier: (head) => ratio(head, headRatio), otherCurve };
 }
 
-/** The curves that the cases have of their own, beside the page. */
+/** The curves that the cases have of their own, in the workings. */
 export function caseCurves(duty: Duty, pump: DutyPump, states: readonly DutyState[]): readonly PlanItem[] {
   return duty.cases.flatMap((one, row) => {
     const { liquid, speedRatio } = states[row] as DutyState;

@@ -127,7 +127,7 @@ export function caseStates(
   });
 }
 
-/** The figures that the cases have of their own, beside the page. */
+/** The figures that the cases have of their own, in the workings. */
 export function caseFigures(duty: Duty, states: readonly DutyState[]): readonly PlanItem[] {
   const { unitSet } = duty;
   const water = constant(inUnitSet(SPECIFIC_GRAVITY_REFERENCE, "density", duty));

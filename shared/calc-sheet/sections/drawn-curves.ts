@@ -97,7 +97,7 @@ export function lastFlow(duty: Duty): Expression {
   return product(extreme("columnGreatest", curveAsPumped(duty), "flow", ""), ...RATIOS);
 }
 
-/** What the pump section rests on, and the curves of the pump as it runs, in the working columns. */
+/** What the pump section rests on, and the curves of the pump as it runs, in the workings. */
 export function drawnCurves(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const { curve } = pump;
   return [

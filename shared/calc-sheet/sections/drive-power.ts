@@ -4,6 +4,7 @@ import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { isSlurry } from "../../duty/slurry.ts";
 import {
   callOf,
+  cell,
   constant,
   type Expression,
   greatest,
@@ -18,9 +19,10 @@ import {
   range,
   ratio,
   spillOf,
+  tableOf,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
+import { figure, type PlanItem, remark, spill, statement, working } from "../plan.ts";
 import { PUMPED } from "./as-pumped.ts";
 import { caseSpeeds, heaviest } from "./case-pressures.ts";
 import { asPumpedPower, MAX_POWER, maxPowerOf, SIDE_BY_SIDE, SPECIFIC_GRAVITY } from "./drawn-curves.ts";
@@ -145,6 +147,9 @@ export function powers(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   ];
 }
 
+const ALL_FLOWS = tableOf("flowsReached", { flow: "flow" });
+const ALL_POWERS = tableOf("powersReached", { power: "power" });
+
 /** The greatest flow of one pump in any case of the duty, and what it takes up to there. */
 function reached(
   duty: Duty,
@@ -174,18 +179,23 @@ function reached(
   );
   return [
     ...(isRaised && !isUnlike ? [spill(TOP, "Operating point at the maximum speed", atTop(duty, pump))] : []),
+    // In cells of their own: what is asked of them is written more than once.
+    working(ALL_FLOWS, "Greatest flow of one pump in all states", 1, [["flow", "flow", () => flow]]),
     figure(
       POWER.reachedFlow,
       "Greatest flow of one pump",
-      whereAnswered(flow, product(curveEnd, ...ratios)),
+      whereAnswered(cell(ALL_FLOWS, 0, "flow"), product(curveEnd, ...ratios)),
       `Of all states of the duty${isRaised ? `, and at the maximum speed${isUnlike ? " the end of the curve, for unlike pumps run beside it" : ""}` : ""}; the end of the curve where one has no operating point.`,
     ),
     spill(REACHED, "Greatest power up to the flow reached, as on water", call),
     ...flush,
+    working(ALL_POWERS, "Greatest power of one pump in all states", 1, [
+      ["power", "power", () => withCases(withFlush(asStatedReached))],
+    ]),
     figure(
       POWER.reachedPower,
       "Maximum shaft power over the flows reached",
-      whereAnswered(withCases(withFlush(asStatedReached)), POWER.driverPower),
+      whereAnswered(cell(ALL_POWERS, 0, "power"), POWER.driverPower),
       `Of one pump, up to the greatest flow; that of the whole curve where its efficiencies begin later.${own.length === 0 ? "" : " Of all cases the greatest."}`,
     ),
   ];

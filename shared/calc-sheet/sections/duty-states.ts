@@ -57,7 +57,7 @@ export function stateCell(duty: Duty, one: DutyState, of: StateColumn): Expressi
   );
 }
 
-/** Head to select for and NPSH in every state, in the working columns. */
+/** Head to select for and NPSH in every state, in the workings. */
 export function dutyStates(duty: Duty, pump: DutyPump): PlanItem {
   const cases = dutyCases(duty);
   const of = (row: number): DutyState => cases[row] as DutyState;

@@ -1,10 +1,11 @@
+import type { FieldKey } from "../../duty/fields.ts";
 import type { PackageSection } from "../package-section.ts";
-import { statement } from "../plan.ts";
+import { type PlanItem, statement } from "../plan.ts";
 import { billOfQuantities } from "./bill-of-quantities.ts";
 import { driveSection } from "./drive.ts";
 import { lifeCycle } from "./life-cycle.ts";
 import { offerPrice } from "./offer-price.ts";
-import { runningCost } from "./running-cost.ts";
+import { costOfEnergy, energyOfYear } from "./running-cost.ts";
 
 const OF_MOTOR = statement(
   "Energy holds at the operating points above: charges for demand, standing charges, taxes, starting and the part load of a motor are not counted.",
@@ -16,11 +17,33 @@ const OF_PRICE = statement(
   "Prices are those stated on the day of their basis. Tax, freight, permits, rental and financing are not counted, and a price is no offer until someone answers for it.",
 );
 
-/** What the lines are made of, what running costs, what the package is sold for, and what it costs over its years. */
+const INTERNAL: ReadonlySet<FieldKey> = new Set([
+  "tariff",
+  "fuelPrice",
+  "directCost",
+  "overhead",
+  "contingency",
+  "margin",
+  "firstCost",
+  "yearlyUpkeep",
+  "years",
+  "discountRate",
+]);
+
+/** Boxes that nobody outside is shown, not even among those of no use. */
+export function isInternal(key: FieldKey): boolean {
+  return INTERNAL.has(key);
+}
+
+/**
+ * What the lines are made of and what energy is used, on the sheet of the duty; what that costs, what the package is sold
+ * for, and what it costs over its years, on a sheet of their own, on which no other rests.
+ */
 export const estimateSection: PackageSection = {
   id: "estimate",
   title: "Quantities and cost",
-  // Quantities are ordered from it, and direct cost and margin are not for every reader.
+  heading: "Quantities and energy",
+  // Quantities are ordered from it.
   newPage: true,
   missing: "State both lines: the quantities come of them.",
   caution:
@@ -28,14 +51,17 @@ export const estimateSection: PackageSection = {
   decidedBy: driveSection.decidedBy,
   isOfPump: true,
   items: (duty) => {
-    const running = runningCost(duty);
+    const energy = energyOfYear(duty);
     const priced = [...offerPrice(duty), ...lifeCycle(duty)];
+    const internal = [...costOfEnergy(duty), ...priced];
     return [
       ...billOfQuantities(duty),
-      ...running,
-      ...priced,
-      ...(running.some(({ kind }) => kind === "result") ? [duty.driver === "motor" ? OF_MOTOR : OF_ENGINE] : []),
+      ...energy,
+      ...(energy.some(({ kind }) => kind === "result") ? [duty.driver === "motor" ? OF_MOTOR : OF_ENGINE] : []),
+      ...(internal.length > 0 ? [ESTIMATE, ...internal] : []),
       ...(priced.length > 0 ? [OF_PRICE] : []),
     ];
   },
 };
+
+const ESTIMATE: PlanItem = { kind: "section", id: "estimate", text: "Cost and price", sheet: "estimate" };

@@ -14,7 +14,7 @@ const NOTES = tableOf("notes", { where: null, notes: null });
 const FOUND = spillOf("found", FINDINGS);
 const ASSUMED = spillOf("assumed", FINDINGS);
 
-/** Rows kept for each list beside the page. */
+/** Rows kept for each list in the workings. */
 const MOST_FOUND = 80;
 const MOST_ASSUMED = 40;
 

@@ -87,14 +87,14 @@ function roundVolume(units: UnitSetName): number {
   return (Math.PI / 4) * ((size.factor ** 2 * length.factor) / volume.factor);
 }
 
-/** What stands beside the page, the first as soon as there is no room for all. */
-const BESIDE: readonly WorkedKey[] = ["reynolds", "bore"];
+/** What stands in the workings, the first as soon as there is no room on the page for all. */
+const IN_WORKINGS: readonly WorkedKey[] = ["reynolds", "bore"];
 
 function workedOf(duty: Duty, stated: number): readonly WorkedColumn<WorkedKey>[] {
   const flowIn = (cell: Cells): Expression => (hasShares(duty) ? product(FIELD.flow, cell("share")) : FIELD.flow);
-  const beside = new Set<WorkedKey>(["water", ...BESIDE.slice(0, stated - STATED.length)]);
+  const inWorkings = new Set<WorkedKey>(["water", ...IN_WORKINGS.slice(0, stated - STATED.length)]);
   return workedColumns(flowIn, duty.unitSet).map((column) =>
-    beside.has(column.key) ? { ...column, isBeside: true } : column,
+    inWorkings.has(column.key) ? { ...column, isWorking: true } : column,
   );
 }
 

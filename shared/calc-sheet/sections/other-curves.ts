@@ -39,7 +39,7 @@ export function otherAsPumped(pump: DutyOtherPump, liquid: OtherLiquid): CurveTa
   return isSlurry(liquid.duty) ? named(pump, `${liquid.of}SlurryCurve`) : otherOnCarrier(pump, liquid);
 }
 
-/** The curves of all further pumps on a liquid, beside the page. */
+/** The curves of all further pumps on a liquid, in the workings. */
 export function otherCurves(liquid: OtherLiquid): readonly PlanItem[] {
   const { duty, of, clear, headRatio, efficiencyRatio } = liquid;
   return duty.otherPumps.flatMap((pump) => {

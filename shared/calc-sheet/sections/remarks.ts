@@ -33,16 +33,19 @@ function caseLabel(one: DutyState, duty: Duty): string {
   return one === asStated(duty) ? "Operating point" : `Operating point: ${one.words}`;
 }
 
-/** The works behind the functions and tables that these items use. */
-export function citedBy(items: readonly PlanItem[], duty: Duty): readonly Citation[] {
+/** The works behind the functions that these items use, and the tables behind the lines and the grade of a duty. */
+export function citedBy(items: readonly PlanItem[], duty?: Duty): readonly Citation[] {
   const called = new Set<Entry>();
   for (const item of items) for (const expression of expressionsOf(item)) gatherCalls(expression, called);
   // BORE rests on every pipe standard there is; only those of the pipes in the lines belong here.
   const entries = [...called].filter(({ id }) => id !== "BORE");
+  return [...entries.flatMap(({ cites }) => cites), ...(duty === undefined ? [] : citedByTables(duty))];
+}
+
+function citedByTables({ pump, acceptanceGrade, suctionLine, dischargeLine }: Duty): readonly Citation[] {
   return [
-    ...(duty.pump === undefined || duty.acceptanceGrade === undefined ? [] : acceptanceMethod.cites),
-    ...entries.flatMap(({ cites }) => cites),
-    ...[...duty.suctionLine, ...duty.dischargeLine].flatMap(({ segment }) =>
+    ...(pump === undefined || acceptanceGrade === undefined ? [] : acceptanceMethod.cites),
+    ...[...suctionLine, ...dischargeLine].flatMap(({ segment }) =>
       segment === undefined
         ? []
         : [segment.pipe.cites, segment.pipe.roughnessCites, ...segment.fittings.map(({ fitting }) => fitting.cites)],
@@ -50,10 +53,14 @@ export function citedBy(items: readonly PlanItem[], duty: Duty): readonly Citati
   ];
 }
 
-/** Each work once. */
-export function references(cited: readonly Citation[]): readonly PlanItem[] {
+/** Each work once; nothing on a sheet that rests on none. */
+export function references(cited: readonly Citation[], sheet?: "estimate"): readonly PlanItem[] {
   const lines = [...new Set(cited.map(citationText))].sort();
-  return [{ kind: "section", id: "references", text: "References" }, ...lines.map((text) => statement(text))];
+  if (lines.length === 0) return [];
+  return [
+    { kind: "section", id: "references", text: "References", ...(sheet && { sheet }) },
+    ...lines.map((text) => statement(text)),
+  ];
 }
 
 function expressionsOf(item: PlanItem): readonly Expression[] {

@@ -55,16 +55,15 @@ const NO_POWER = statement(
 );
 
 /**
- * Energy or fuel of a year at the operating point, and its cost where a price is stated. Nothing without running hours. The
- * power and the fuel rate end chains of functions already, so these are plain arithmetic: that of ENERGYCOST and FUELCOST.
+ * Energy or fuel of a year at the operating point. Nothing without running hours. The power and the fuel rate end chains of
+ * functions already, so this is plain arithmetic, and so is the cost of it: that of ENERGYCOST and FUELCOST.
  */
-export function runningCost(duty: Duty): readonly PlanItem[] {
+export function energyOfYear(duty: Duty): readonly PlanItem[] {
   const { driver, state } = duty;
-  const pump = powered(duty);
-  if (pump !== undefined) {
+  if (powered(duty) !== undefined) {
     return [
       ...(hasCaseHours(duty) ? [] : stated(duty, "runningHours")),
-      ...(driver === "motor" ? electricity(duty, pump) : fuel(duty)),
+      ...(driver === "motor" ? electricity(duty) : fuel(duty)),
     ];
   }
   const isWanted =
@@ -72,7 +71,14 @@ export function runningCost(duty: Duty): readonly PlanItem[] {
   return isWanted ? [NO_POWER] : [];
 }
 
-function electricity(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+/** The price of energy or fuel and the cost of a year of it, where it is worked out and priced. */
+export function costOfEnergy(duty: Duty): readonly PlanItem[] {
+  if (powered(duty) === undefined) return [];
+  return duty.driver === "motor" ? costOfElectricity(duty) : costOfFuel(duty);
+}
+
+function electricity(duty: Duty): readonly PlanItem[] {
+  const pump = powered(duty);
   const power = POINT.operatingPower;
   const efficiencies = product(
     ratio(RUNNING.efficiencyTaken, constant(100)),
@@ -81,11 +87,10 @@ function electricity(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const assumed = ASSUMED_MOTOR_EFFICIENCY * 100;
   const kilowatts = Number((UNIT_SETS[duty.unitSet].power.factor / unitOf("kW").factor).toPrecision(12));
   return [
-    ...stated(duty, "tariff").map((item) => ({ ...item, label: withCurrency(duty, "Price of a kWh") })),
     figure(
       RUNNING.efficiencyTaken,
       "Motor efficiency taken",
-      pump.speed === undefined
+      pump?.speed === undefined
         ? constant(assumed)
         : ifNumber(DRIVE_MOTOR.motorEfficiency, DRIVE_MOTOR.motorEfficiency, assumed),
       `At full load, of the motor above where it is held; otherwise ${assumed} %, assumed.`,
@@ -105,10 +110,16 @@ function electricity(duty: Duty, pump: DutyPump): readonly PlanItem[] {
           whereNumber(power, ratio(product(power, FIELD.runningHours, constant(kilowatts)), efficiencies)),
           "Shaft power of all pumps at the operating point × hours / (efficiency of motor × efficiency of drive).",
         ),
+  ];
+}
+
+function costOfElectricity(duty: Duty): readonly PlanItem[] {
+  return [
+    ...stated(duty, "tariff").map((item) => ({ ...item, label: withCurrency(duty, "Price of a kWh") })),
     ...costOf(
       duty,
       whereNumber(RUNNING.energyOfYear, product(RUNNING.energyOfYear, FIELD.tariff)),
-      "Times the price of a kWh.",
+      "Electricity in a year × the price of a kWh.",
     ),
   ];
 }
@@ -137,52 +148,51 @@ function driveEfficiency(duty: Duty): readonly PlanItem[] {
   ];
 }
 
+/** The volume that fuel is priced by, in that of the unit set. */
+function pricedIn({ unitSet }: Duty): number {
+  return unitOf(pricedVolume(unitSet)).factor / UNIT_SETS[unitSet].volume.factor;
+}
+
 function fuel(duty: Duty): readonly PlanItem[] {
-  if (hasCaseHours(duty)) return fuelOfCases(duty);
+  if (hasCaseHours(duty)) {
+    return [
+      ...caseFuel(duty),
+      figure(
+        RUNNING.fuelOfYear,
+        "Fuel in a year",
+        cell(CASE_FUEL, energyRow(duty), "fuel"),
+        duty.otherPumps.length > 0
+          ? "Of all cases: fuel of all engines, each by the power of its own pump, × hours."
+          : "Of all cases: fuel of one engine × pumps × hours.",
+      ),
+    ];
+  }
   const rate = DRIVE_ENGINE.operatingFuelRate;
   const isUnlike = duty.otherPumps.length > 0;
   const engines = isUnlike ? enginesIn(asStated(duty), duty) : FIELD.pumpsRunning;
-  const ofYear = [rate, engines, FIELD.runningHours];
-  const priced = unitOf(pricedVolume(duty.unitSet)).factor / UNIT_SETS[duty.unitSet].volume.factor;
   // A further pump whose curve gives no efficiency leaves the power of all unknown.
   const whereKnown = (met: Expression): Expression =>
     whereNumber(rate, isUnlike ? whereNumber(POINT.operatingPower, met) : met);
+  const priced = pricedIn(duty);
   return [
-    ...priceOfFuel(duty),
     figure(
       RUNNING.fuelOfYear,
       "Fuel in a year",
-      whereKnown(product(...ofYear, ...(priced === 1 ? [] : [constant(priced)]))),
+      whereKnown(product(rate, engines, FIELD.runningHours, ...(priced === 1 ? [] : [constant(priced)]))),
       isUnlike
         ? "Fuel of the engine of the chosen pump, and of the others by the power of their own pumps, × hours: all at the consumption stated, or each at what is usual of its power, and loaded as the chosen one."
         : "Fuel of one engine in operation × pumps × hours.",
     ),
-    ...costOf(duty, whereKnown(product(...ofYear, FIELD.fuelPrice)), "Times the price of the fuel."),
   ];
 }
 
-function fuelOfCases(duty: Duty): readonly PlanItem[] {
-  const volume = UNIT_SETS[duty.unitSet].volume.factor;
-  const priced = unitOf(pricedVolume(duty.unitSet)).factor / volume;
+function costOfFuel(duty: Duty): readonly PlanItem[] {
+  const priced = pricedIn(duty);
+  const perVolume = priced === 1 ? [] : [constant(1 / priced)];
+  const ofYear = product(RUNNING.fuelOfYear, FIELD.fuelPrice, ...perVolume);
   return [
     ...priceOfFuel(duty),
-    ...caseFuel(duty),
-    figure(
-      RUNNING.fuelOfYear,
-      "Fuel in a year",
-      cell(CASE_FUEL, energyRow(duty), "fuel"),
-      duty.otherPumps.length > 0
-        ? "Of all cases: fuel of all engines, each by the power of its own pump, × hours."
-        : "Of all cases: fuel of one engine × pumps × hours.",
-    ),
-    ...costOf(
-      duty,
-      whereNumber(
-        RUNNING.fuelOfYear,
-        product(RUNNING.fuelOfYear, FIELD.fuelPrice, ...(priced === 1 ? [] : [constant(1 / priced)])),
-      ),
-      "Times the price of the fuel.",
-    ),
+    ...costOf(duty, whereNumber(RUNNING.fuelOfYear, ofYear), "Fuel in a year × the price of the fuel."),
   ];
 }
 

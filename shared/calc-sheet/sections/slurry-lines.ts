@@ -115,7 +115,7 @@ function riserSettling(duty: Duty): readonly PlanItem[] {
   return [...stated(duty, "particleSize"), spill(RISER, "Settling of the largest particles", call)];
 }
 
-/** Each run against settling, worked out beside the page before what rests on it; nothing without d50. */
+/** Each run against settling, worked out in the workings before what rests on it; nothing without d50. */
 export function slurryWorkings(duty: Duty): readonly PlanItem[] {
   if (!isSizedSlurry(duty)) return [];
   const runs = runsOf(duty);

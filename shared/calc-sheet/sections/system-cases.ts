@@ -36,7 +36,7 @@ import { systemCurveOf } from "./system-curve.ts";
 
 const POINTS = 25;
 
-/** The lines of the states that do not flow through those as stated: working columns. */
+/** The lines of the states that do not flow through those as stated, in the workings. */
 export function lineVariants(duty: Duty): readonly PlanItem[] {
   const others = dutyCases(duty).filter(({ lines }) => lines !== LINES);
   const variants = new Map(others.map((one) => [one.lines.suctionLine.key, one]));
@@ -46,7 +46,7 @@ export function lineVariants(duty: Duty): readonly PlanItem[] {
   ]);
 }
 
-/** The systems the duty may be, the pump's curve at the ends of its tolerance, and where they meet: working columns. */
+/** The systems the duty may be, the pump's curve at the ends of its tolerance, and where they meet, in the workings. */
 export function systemCases(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const cases = dutyCases(duty);
   const systems = new Set(cases.map((one) => firstOnSystem(one, duty)));

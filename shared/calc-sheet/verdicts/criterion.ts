@@ -136,7 +136,7 @@ export const CRITERIA = tableOf(
   >,
 );
 
-/** The criteria as a table beside the page, live. */
+/** The criteria as a table in the workings, live. */
 export function criteriaTable(criteria: readonly Criterion[], unitSet: UnitSetName): WorkingItem {
   const cellsOf = (key: keyof typeof CRITERIA_COLUMNS) => (index: number) => {
     const { of, row, quantity } = criteria[index] as Criterion;

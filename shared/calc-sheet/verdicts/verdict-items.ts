@@ -32,7 +32,7 @@ export function subjectsOf(duty: Duty): readonly VerdictSubject[] {
   return VERDICT_SUBJECTS.filter((subject) => judged.has(subject));
 }
 
-/** The criteria and the verdicts drawn from them, beside the page. */
+/** The criteria and the verdicts drawn from them, in the workings. */
 export function verdictWorkings(duty: Duty): readonly PlanItem[] {
   const criteria = criteriaOf(duty);
   const rows = subjectsOf(duty).length + 2;

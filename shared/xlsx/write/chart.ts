@@ -1,4 +1,5 @@
 import { absolute, addressOf, boxOf } from "../../ports/a1.ts";
+import { referenceParts } from "../../ports/reference.ts";
 import { quotedSheetName } from "../../ports/sheet-name.ts";
 import type { XYChartSpec, XYSeries } from "../../ports/sheet-spec.ts";
 import { DECLARATION, xmlText } from "../xml-text.ts";
@@ -6,10 +7,10 @@ import type { FileCell } from "./file-cells.ts";
 import { CHART, DRAWING, RELATIONSHIPS } from "./schemas.ts";
 import { fileColor } from "./styles.ts";
 
-/** What a chart reads: the sheet it stands on, by name and cells. */
+/** What a chart reads: the sheet it stands on, by name, and the cells of any sheet, as far as they are known. */
 export interface ChartData {
   readonly sheet: string;
-  readonly cells: ReadonlyMap<string, FileCell>;
+  readonly cellsOf: (sheet: string) => ReadonlyMap<string, FileCell> | undefined;
 }
 
 interface Axes {
@@ -69,13 +70,15 @@ function dashOf({ dashed, dotted }: XYSeries): string {
   return `<a:prstDash val="${dotted !== true ? "dash" : dashed === true ? "dashDot" : "sysDot"}"/>`;
 }
 
-function numbers(tag: "xVal" | "yVal", range: string, { sheet, cells }: ChartData): string {
+function numbers(tag: "xVal" | "yVal", reference: string, { sheet: own, cellsOf }: ChartData): string {
+  const { sheet = own, target: range } = referenceParts(reference);
+  const cells = cellsOf(sheet);
   const { top, left, bottom, right } = boxOf(range);
   const points: string[] = [];
   let count = 0;
   for (let row = top; row <= bottom; row += 1)
     for (let column = left; column <= right; column += 1) {
-      const value = cells.get(addressOf(row, column))?.value;
+      const value = cells?.get(addressOf(row, column))?.value;
       if (typeof value === "number") points.push(`<c:pt idx="${count}"><c:v>${value}</c:v></c:pt>`);
       count += 1;
     }

@@ -26,13 +26,15 @@ export function worksheetParts(
     media.set(picture.base64, part);
     return part;
   };
+  const bySheet = new Map(sheets.map(({ spec, cells }) => [spec.name.toLowerCase(), cells]));
+  const cellsOf = (name: string) => bySheet.get(name.toLowerCase());
   return sheets.map(({ spec, cells }, i): Part => {
     const path = freePath("xl/worksheets/sheet", "xml");
     const charts = (spec.charts ?? []).map(
       (chart): Part => ({
         path: freePath("xl/charts/chart", "xml"),
         type: "chart",
-        text: chartPart(chart, { sheet: spec.name, cells }),
+        text: chartPart(chart, { sheet: spec.name, cellsOf }),
       }),
     );
     const drawn = [...charts, ...(spec.pictures ?? []).map(mediaOf)];

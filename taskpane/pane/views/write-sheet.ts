@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
+import { dutySheets } from "../../../shared/calc-sheet/duty-sheets.ts";
 import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import type { PaneContext, Step } from "../context.ts";
@@ -25,8 +25,9 @@ function buttonView(context: PaneContext, host: SheetHost): TemplateResult {
   const busy = state.writing.kind === "writing";
   const ready = complete && !busy;
   return html`<p class="hint">
-      Adds a sheet with live formulas: every figure you gave in its own cell, every step, its sources and findings. No
-      sheet that exists is touched.
+      Adds sheets with live formulas: every figure you gave in its own cell, every step, its sources and findings on the
+      sheet of the duty; prices and costs, where any are given, on one for nobody outside; and the tables both rest on.
+      No sheet that exists is touched.
     </p>
     <button
       class="write"
@@ -46,7 +47,7 @@ function buttonView(context: PaneContext, host: SheetHost): TemplateResult {
 function outcomeView({ state: { writing } }: PaneContext): TemplateResult | typeof nothing {
   switch (writing.kind) {
     case "written":
-      return html`<p class="done">Written to “${writing.sheet}”.</p>`;
+      return html`<p class="done">Written to ${namesOf(writing.sheets)}.</p>`;
     case "failed":
       return html`<p class="failed"><strong>Not written:</strong> ${writing.reason} Nothing was changed in the workbook.</p>`;
     default:
@@ -54,15 +55,21 @@ function outcomeView({ state: { writing } }: PaneContext): TemplateResult | type
   }
 }
 
+/** “Duty P-101”, “P-101 estimate” and “P-101 workings”. */
+function namesOf(sheets: readonly string[]): string {
+  const quoted = sheets.map((name) => `“${name}”`);
+  return [quoted.slice(0, -1).join(", "), ...quoted.slice(-1)].filter((part) => part !== "").join(" and ");
+}
+
 async function write({ state, send }: PaneContext, host: SheetHost): Promise<void> {
   send({ type: "writing", writing: { kind: "writing" } });
   try {
-    const spec = dutySheet(state.duty);
-    if (spec.ok) {
-      const sheet = await host.addSheet(spec.value);
-      send({ type: "writing", writing: { kind: "written", sheet } });
+    const set = dutySheets(state.duty);
+    if (set.ok) {
+      const sheets = await host.addSheets(set.value);
+      send({ type: "writing", writing: { kind: "written", sheets } });
     } else {
-      const reason = spec.findings.map((finding) => findingText(finding, state.duty.unitSet)).join(" ");
+      const reason = set.findings.map((finding) => findingText(finding, state.duty.unitSet)).join(" ");
       send({ type: "writing", writing: { kind: "failed", reason } });
     }
   } catch (error) {

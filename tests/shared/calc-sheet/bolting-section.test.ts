@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
-import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
 import { tableCell } from "../../../shared/calc-sheet/expression.ts";
 import type { CalcSheetPlan } from "../../../shared/calc-sheet/plan.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
@@ -9,6 +8,7 @@ import type { Duty } from "../../../shared/duty/duty.ts";
 import { type DutyText, EMPTY_PUMP } from "../../../shared/duty/duty-text.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
 import { dutyRead, dutyText, type Fields, pumpText } from "../../support/duty-of.ts";
+import { sheetsOf } from "../../support/laid-out.ts";
 import { longestChain } from "../../support/longest-chain.ts";
 import { remarksIn } from "../../support/section-remarks.ts";
 
@@ -142,9 +142,7 @@ describe("flanges and bolting on the sheet", () => {
     );
     expect(inError).toEqual([]);
     expect(longestChain(plan)).toBeLessThanOrEqual(3);
-    const sheet = dutySheet(typed({}));
-    if (!sheet.ok) throw new Error(JSON.stringify(sheet.findings));
-    const formulas = sheet.value.cells.flatMap(({ f }) => (f === undefined ? [] : [f]));
+    const formulas = sheetsOf(typed({})).workings.cells.flatMap(({ f }) => (f === undefined ? [] : [f]));
     const called = (name: string): number => formulas.filter((f) => f.startsWith(`DUTY.${name}(`)).length;
     expect([called("FLANGEDIMENSIONS"), called("BOLTTORQUE")]).toEqual([2, 2]);
   });

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { tableCell } from "../../../shared/calc-sheet/expression.ts";
-import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import type { CalcSheetPlan } from "../../../shared/calc-sheet/plan.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { type Argument, isCellError, isRange } from "../../../shared/cells/cell.ts";
@@ -13,6 +12,7 @@ import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { costParts } from "../../../shared/package/cost-parts.ts";
 import { type ShownSection, shownSection } from "../../../shared/package/shown-section.ts";
 import { dutyRead, dutyText, type Fields, STRAIGHT_PUMP } from "../../support/duty-of.ts";
+import { laidOut } from "../../support/laid-out.ts";
 import { longestChain } from "../../support/longest-chain.ts";
 import { remarksOf } from "../../support/section-remarks.ts";
 
@@ -331,7 +331,7 @@ describe("the whole sheet with its costs", () => {
     const plan = dutyPlan(of);
     const worked = workOut(plan);
     expect(longestChain(plan)).toBeLessThanOrEqual(3);
-    const start = plan.items.findIndex((item) => item.kind === "section" && item.text === "Quantities and cost");
+    const start = plan.items.findIndex((item) => item.kind === "section" && item.text === "Quantities and energy");
     expect(plan.items[start]).toMatchObject({ newPage: true });
     const keys = plan.items.slice(start).flatMap((item) => ("key" in item ? [item.key] : []));
     for (const [key, cell] of worked.cells) {
@@ -339,7 +339,7 @@ describe("the whole sheet with its costs", () => {
       expect(!isRange(cell) && isCellError(cell), `${key} ${JSON.stringify(cell)}`).toBe(false);
       expect(cell, key).not.toBe("CHANGED");
     }
-    expect(() => layOut(plan, worked)).not.toThrow();
+    expect(() => laidOut(plan, worked)).not.toThrow();
   });
 });
 

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
-import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
 import type { CaseText } from "../../../shared/duty/duty-text.ts";
@@ -9,6 +8,7 @@ import { shownSection } from "../../../shared/package/shown-section.ts";
 import { cell as answerOf } from "../../support/cells.ts";
 import { dutyOf, type Fields, pumpText, STRAIGHT_PUMP } from "../../support/duty-of.ts";
 import { expectPublished } from "../../support/expect-published.ts";
+import { laidOut } from "../../support/laid-out.ts";
 import { publishedCases } from "../../support/published-cases.ts";
 
 function cellsOf(duty: Duty): (key: string) => unknown {
@@ -144,7 +144,7 @@ describe("the acceptance cross of the duty", () => {
 
   it("is drawn on the head chart of the sheet and in the pane, of all pumps together", () => {
     const plan = dutyPlan(duty());
-    const chart = layOut(plan, workOut(plan)).charts?.find(({ title }) => title === "Head");
+    const chart = laidOut(plan, workOut(plan)).duty.charts?.find(({ title }) => title === "Head");
     expect(chart?.series.map(({ name }) => name).filter((name) => name.startsWith("acceptance"))).toHaveLength(2);
     const cell = cellsOf(duty({ pumpsRunning: "2" }));
     expect(cell("acceptanceCross.0.flow")).toBeCloseTo(600, 9);

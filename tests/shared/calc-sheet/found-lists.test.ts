@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
 import { workedDuty } from "../../../shared/package/worked-duty.ts";
 import type { CellSpec } from "../../../shared/ports/sheet-spec.ts";
 import { dutyOf, dutyRead, QUARRY } from "../../support/duty-of.ts";
+import { laidOut } from "../../support/laid-out.ts";
 
 interface Row {
   readonly where: string;
@@ -15,7 +15,7 @@ interface Row {
 function printedUnder(heading: string, duty = dutyRead(QUARRY)): readonly Row[] {
   const { plan, worked } = workedDuty(duty);
   const byRow = new Map<number, Partial<Record<string, CellSpec>>>();
-  for (const cell of layOut(plan, worked).cells) {
+  for (const cell of laidOut(plan, worked).duty.cells) {
     const [, column = "", row = ""] = /^([A-Z]+)(\d+)$/.exec(cell.at) ?? [];
     byRow.set(Number(row), { ...byRow.get(Number(row)), [column]: cell });
   }

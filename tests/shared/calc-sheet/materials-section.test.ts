@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { tableCell } from "../../../shared/calc-sheet/expression.ts";
-import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { isCellError, isRange } from "../../../shared/cells/cell.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
 import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { type ShownSection, shownSection } from "../../../shared/package/shown-section.ts";
 import { dutyOf, type Fields, pumpText } from "../../support/duty-of.ts";
+import { laidOut } from "../../support/laid-out.ts";
 import { longestChain } from "../../support/longest-chain.ts";
 import { remarksOf } from "../../support/section-remarks.ts";
 
@@ -186,7 +186,7 @@ describe("materials on the sheet", () => {
     );
     expect(inError).toEqual([]);
     expect(longestChain(plan)).toBeLessThanOrEqual(3);
-    const formulas = layOut(plan, worked).cells.flatMap(({ f }) => (f?.includes("WETTEDPARTS") ? [f] : []));
+    const formulas = laidOut(plan, worked).workings.cells.flatMap(({ f }) => (f?.includes("WETTEDPARTS") ? [f] : []));
     expect(formulas).toHaveLength(2);
   });
 });

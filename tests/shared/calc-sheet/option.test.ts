@@ -27,7 +27,7 @@ const at = {
 
 describe("an option of a ranked list", () => {
   it("says each remark on a line of its own and leaves out what has no text", () => {
-    const plan = { sheetName: "Duty", title: "Duty", unitSet: "US", items: [option] } as const;
+    const plan = { tag: "P-101", title: "Duty", unitSet: "US", items: [option] } as const;
     const { cells } = workOut(plan);
     expect(cells.get("firstName")).toBe("belts");
     expect(cells.get("firstVerdict")).toBe("with care");
@@ -37,7 +37,7 @@ describe("an option of a ranked list", () => {
   it("begins with the next remark where the first turns out to have no text", () => {
     const text = ifText(constant("not suited"), "not suited", constant(""), constant("casing"));
     const remarks = [{ label: "For", text }, ...option.remarks.slice(1)];
-    const plan = { sheetName: "Duty", title: "Duty", unitSet: "US", items: [{ ...option, remarks }] } as const;
+    const plan = { tag: "P-101", title: "Duty", unitSet: "US", items: [{ ...option, remarks }] } as const;
     expect(workOut(plan).cells.get("first")).toBe("Check: side pull");
   });
 

@@ -1,12 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
 import { pageBreaks } from "../../../shared/calc-sheet/layout/page-breaks.ts";
-import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import type { CalcSheetPlan, PlanItem } from "../../../shared/calc-sheet/plan.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { boxOf } from "../../../shared/ports/a1.ts";
+import { laidOut, sheetsOf } from "../../support/laid-out.ts";
 
 /** Rows of 20 points; some 44 stand on a page of letter paper at the scale of the sheet. */
 const even = { heightOf: () => 20, repeated: 0, breaks: [], together: [] };
@@ -80,7 +79,7 @@ describe("page breaks", () => {
 describe("a heading after any number of rows", () => {
   /** Statements of one line each, then a section of two. */
   const planOf = (before: number): CalcSheetPlan => ({
-    sheetName: "Duty",
+    tag: "P-101",
     title: "A plan for a test",
     unitSet: "SI",
     items: [
@@ -95,7 +94,7 @@ describe("a heading after any number of rows", () => {
     let pages = 1;
     for (let before = 40; before <= 70; before += 1) {
       const plan = planOf(before);
-      const sheet = layOut(plan, workOut(plan));
+      const sheet = laidOut(plan, workOut(plan)).duty;
       const heading = boxOf(sheet.cells.find(({ v }) => v === "Heading")?.at ?? "A1").top;
       const ends = sheet.print?.breaks ?? [];
       expect(ends.filter((end) => end >= heading && end <= heading + 2)).toEqual([]);
@@ -107,9 +106,7 @@ describe("a heading after any number of rows", () => {
 });
 
 describe.each(SAMPLE_DUTIES.map(({ name, duty }) => ({ name, duty })))("the sheet of $name", ({ duty }) => {
-  const read = dutySheet(duty);
-  if (!read.ok) throw new Error(JSON.stringify(read.findings));
-  const sheet = read.value;
+  const sheet = sheetsOf(duty).duty;
   const ends = new Set(sheet.print?.breaks ?? []);
 
   it("has no heading without its first rows on the page", () => {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
-import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { isCellError } from "../../../shared/cells/cell.ts";
 import type { DutyText, SegmentText } from "../../../shared/duty/duty-text.ts";
 import { shownVerdicts } from "../../../shared/package/verdicts.ts";
 import { dutyOf, type Fields, pumpText } from "../../support/duty-of.ts";
+import { laidOut } from "../../support/laid-out.ts";
 import { longestChain } from "../../support/longest-chain.ts";
 
 /** Shutoff 100 ft, so that a stated suction pressure brings the discharge to any pressure wanted. */
@@ -265,7 +265,7 @@ describe("surge of the discharge line", () => {
     expect([...cells(of)].filter(([key, cell]) => own.test(key) && isCellError(cell))).toEqual([]);
     const plan = dutyPlan(of);
     expect(longestChain(plan)).toBeLessThanOrEqual(3);
-    expect(layOut(plan, workOut(plan)).cells.length).toBeGreaterThan(0);
+    expect(laidOut(plan, workOut(plan)).duty.cells.length).toBeGreaterThan(0);
   });
 });
 

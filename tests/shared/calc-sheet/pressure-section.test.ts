@@ -11,6 +11,7 @@ import { shownSection } from "../../../shared/package/shown-section.ts";
 import { quotedSheetName } from "../../../shared/ports/sheet-name.ts";
 import { headlessGrid } from "../../../workbench/headless.ts";
 import { dutyOf, type Fields, STRAIGHT_PUMP } from "../../support/duty-of.ts";
+import { laidOut } from "../../support/laid-out.ts";
 import { longestChain } from "../../support/longest-chain.ts";
 
 /*
@@ -235,13 +236,15 @@ describe("the section as a whole", () => {
   it("chains no more than three of our functions, and can be laid out", () => {
     const plan = dutyPlan(whole);
     expect(longestChain(plan)).toBeLessThanOrEqual(3);
-    expect(layOut(plan, workOut(plan)).cells.length).toBeGreaterThan(0);
+    expect(laidOut(plan, workOut(plan)).duty.cells.length).toBeGreaterThan(0);
   });
 
   it("keeps its formulas shallow, however many pumps there are: Excel nests no more than 64 deep", () => {
     const plan = dutyPlan(duty({ flangeClass: "150", pumpsRunning: "40" }, { points: shallow }));
     const worked = workOut(plan);
-    const deepest = layOut(plan, worked).cells.map(({ f }) => nestingOf(f ?? ""));
+    const deepest = laidOut(plan, worked)
+      .all.flatMap(({ cells }) => cells)
+      .map(({ f }) => nestingOf(f ?? ""));
     expect(Math.max(...deepest)).toBeLessThan(20);
     // 40 pumps of 16 ft at 1.05 × 0.432751 psi a foot: 250 psi stand at 34.4 pumps.
     expect(worked.cells.get("firstToNeed")).toBe("Stage 35 discharge: first to need Class 300.");
@@ -256,10 +259,14 @@ describe("the section as a whole", () => {
   it("calculates the same in a spreadsheet, and follows a change of its inputs there", async () => {
     const grid = headlessGrid();
     const plan = dutyPlan(whole);
-    const spec = layOut(plan, workOut(plan));
-    const name = quotedSheetName(await grid.host.addSheet(spec));
-    const formulas = spec.cells.filter(({ f, spill }) => f !== undefined && spill === undefined);
-    const shown = await grid.host.read(formulas.map(({ at }) => `${name}!${at}`));
+    const set = layOut(plan, workOut(plan));
+    const names = await grid.host.addSheets(set);
+    const name = quotedSheetName(names[0] ?? "");
+    const formulas = set
+      .sheets(names)
+      .flatMap((sheet) => sheet.cells.map((cell) => ({ ...cell, at: `${quotedSheetName(sheet.name)}!${cell.at}` })))
+      .filter(({ f, spill }) => f !== undefined && spill === undefined);
+    const shown = await grid.host.read(formulas.map(({ at }) => at));
     for (const [i, { at, cached }] of formulas.entries()) {
       const found = shown[i]?.[0]?.[0] ?? "";
       if (typeof cached === "number") expect(found, at).toBeCloseTo(cached, 6);

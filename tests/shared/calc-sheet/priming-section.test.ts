@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
-import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
 import { tableCell } from "../../../shared/calc-sheet/expression.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { isCellError, isRange } from "../../../shared/cells/cell.ts";
@@ -9,7 +8,9 @@ import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { risingWater } from "../../../shared/package/rising-water.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
 import { boxOf } from "../../../shared/ports/a1.ts";
+import { referenceParts } from "../../../shared/ports/reference.ts";
 import { dutyOf, dutyRead, dutyText, type Fields, QUARRY } from "../../support/duty-of.ts";
+import { sheetsOf } from "../../support/laid-out.ts";
 import { longestChain } from "../../support/longest-chain.ts";
 import { remarksIn } from "../../support/section-remarks.ts";
 
@@ -108,14 +109,14 @@ describe("priming on the sheet", () => {
   });
 
   it("draws the water and the blank-off lift from figures on the sheet", () => {
-    const sheet = dutySheet(typed());
-    if (!sheet.ok) throw new Error(JSON.stringify(sheet.findings));
-    const chart = sheet.value.charts?.find(({ title }) => title.startsWith("Water in the suction line"));
+    const chart = sheetsOf(typed()).duty.charts?.find(({ title }) => title.startsWith("Water in the suction line"));
     expect(chart?.series.map(({ name, dashed }) => [name, dashed ?? false])).toEqual([
       ["water", false],
       ["blank-off lift", true],
     ]);
-    const rows = chart?.series.map(({ x }) => boxOf(x)).map(({ top, bottom }) => bottom - top + 1);
+    const rows = chart?.series
+      .map(({ x }) => boxOf(referenceParts(x).target))
+      .map(({ top, bottom }) => bottom - top + 1);
     expect(rows).toEqual([21, 2]);
   });
 

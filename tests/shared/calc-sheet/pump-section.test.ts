@@ -1,20 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
-import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
 import { type WorkedPlan, workOut } from "../../../shared/calc-sheet/work-out.ts";
 import type { DutyText, PumpText } from "../../../shared/duty/duty-text.ts";
-import type { SheetSpec } from "../../../shared/ports/sheet-spec.ts";
+import { referenceParts } from "../../../shared/ports/reference.ts";
 import { dutyRead, dutyText, type Fields, pumpText, QUARRY } from "../../support/duty-of.ts";
+import { sheetsOf } from "../../support/laid-out.ts";
 import { longestChain } from "../../support/longest-chain.ts";
 
 function worked(typed: DutyText): WorkedPlan["cells"] {
   return workOut(dutyPlan(dutyRead(typed))).cells;
-}
-
-function sheetOf(typed: DutyText): SheetSpec {
-  const sheet = dutySheet(typed);
-  if (!sheet.ok) throw new Error(JSON.stringify(sheet.findings));
-  return sheet.value;
 }
 
 /**
@@ -174,13 +168,13 @@ describe("the chosen pump on the sheet", () => {
     const longest = longestChain(dutyPlan(dutyRead(typed)));
     expect(longest).toBeGreaterThan(1);
     expect(longest).toBeLessThanOrEqual(3);
-    const { cells } = sheetOf(typed);
+    const cells = sheetsOf(typed).all.flatMap((sheet) => sheet.cells);
     expect(cells.some(({ f }) => f?.startsWith("DUTY.OPERATINGPOINT("))).toBe(true);
     expect(cells.some(({ f }) => f?.includes("HYPERLINK"))).toBe(false);
   });
 
   it("writes the curve as input cells under headings with their units", () => {
-    const { cells, names = {} } = sheetOf(QUARRY);
+    const { cells, names = {} } = sheetsOf(QUARRY).duty;
     const range = names["pump_curve"] as string;
     const [column, row] = [range.slice(0, 1), Number(/\d+/.exec(range)?.[0])];
     expect(cells.find(({ at }) => at === `${column}${row}`)?.v).toBe("flow, US gpm");
@@ -190,22 +184,26 @@ describe("the chosen pump on the sheet", () => {
 
   it("changes nothing on the sheet of a duty without a pump", () => {
     const { pump: _, ...rest } = QUARRY;
-    const { charts = [], cells, print } = sheetOf(rest);
+    const { charts = [], cells, print } = sheetsOf(rest).duty;
     expect(charts.map(({ title }) => title)).not.toContain("Head");
     expect(cells.some(({ f }) => f?.includes("OPERATINGPOINT"))).toBe(false);
-    expect(print?.breaks?.length).toBeLessThan(sheetOf(QUARRY).print?.breaks?.length ?? 0);
+    expect(print?.breaks?.length).toBeLessThan(sheetsOf(QUARRY).duty.print?.breaks?.length ?? 0);
   });
 
   it("draws its charts from ranges that hold figures", () => {
-    const { charts = [], cells } = sheetOf(QUARRY);
+    const { duty, all } = sheetsOf(QUARRY);
+    const { charts = [] } = duty;
     const titles = charts.map(({ title }) => title);
     expect(titles).toEqual(expect.arrayContaining(["System curve", "Efficiency and shaft power", "Head", "NPSH"]));
-    const filled = new Set(cells.filter(({ v, f }) => v !== undefined || f !== undefined).map(({ at }) => at));
-    const spilled = cells.flatMap(({ spill }) => (spill === undefined ? [] : [spill]));
     for (const { x, y } of charts.flatMap(({ series }) => series)) {
       for (const range of [x, y]) {
-        const first = range.split(":")[0] as string;
-        const known = filled.has(first) || spilled.some((box) => within(first, box));
+        const { sheet = duty.name, target } = referenceParts(range);
+        const cells = all.find(({ name }) => name === sheet)?.cells ?? [];
+        const first = target.split(":")[0] as string;
+        const known = cells.some(
+          ({ at, v, f, spill }) =>
+            (at === first && (v !== undefined || f !== undefined)) || (spill !== undefined && within(first, spill)),
+        );
         expect(known, range).toBe(true);
       }
     }

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
-import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import type { SegmentText } from "../../../shared/duty/duty-text.ts";
 import { lineQuestions } from "../../../shared/duty/line-questions.ts";
 import { shownVerdicts } from "../../../shared/package/verdicts.ts";
 import { dutyOf, type Fields, pumpText } from "../../support/duty-of.ts";
 import { judged } from "../../support/judged.ts";
+import { laidOut } from "../../support/laid-out.ts";
 import { LEVEE } from "../../support/levee.ts";
 
 const CURVE = LEVEE.curve.slice(1).map(([flow, head]) => [`${flow} gpm`, `${head} ft`]);
@@ -153,7 +153,7 @@ describe("a bypass of two pumps over a levee", () => {
 
   it("draws the route along its chainage on the sheet", () => {
     const plan = dutyPlan(levee());
-    const chart = layOut(plan, workOut(plan)).charts?.find(({ title }) => title === "Route");
+    const chart = laidOut(plan, workOut(plan)).duty.charts?.find(({ title }) => title === "Route");
     expect(chart?.series.map(({ name }) => name)).toEqual([
       "pipe",
       "grade line, running full",

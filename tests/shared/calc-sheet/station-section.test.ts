@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
-import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
 import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import { type WorkedPlan, workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
@@ -11,6 +10,7 @@ import { headlessGrid } from "../../../workbench/headless.ts";
 import { bypass, BYPASS_CURVE as CURVE, otherPump as other } from "../../support/bypass.ts";
 import { dutyRead, dutyText, pumpText } from "../../support/duty-of.ts";
 import { judged, stateOf } from "../../support/judged.ts";
+import { sheetsOf } from "../../support/laid-out.ts";
 import { publishedCases } from "../../support/published-cases.ts";
 
 const cellsOf = (typed: DutyText): WorkedPlan["cells"] => workOut(dutyPlan(dutyRead(typed))).cells;
@@ -132,9 +132,7 @@ describe("a station of unlike pumps", () => {
     const typed = bypass({}, { otherPumps: [other(weak, { name: "weak", checkValve: "no", flangeClass: "150" })] });
     const back = loadDuty(saveDuty(typed));
     expect(back.ok && back.value).toEqual(typed);
-    const sheet = dutySheet(typed);
-    if (!sheet.ok) throw new Error(JSON.stringify(sheet.findings));
-    const texts = JSON.stringify(sheet.value);
+    const texts = JSON.stringify(sheetsOf(typed).duty);
     for (const words of ["Further pump 1", "What each pump does", "weak"]) expect(texts).toContain(words);
   });
 
@@ -308,10 +306,14 @@ it("calculates the same in a spreadsheet, and follows a further pump's speed the
   const typed = bypass({ deliveryLevel: "640" }, { otherPumps: [other(weaker, { level: "2" })] });
   const grid = headlessGrid();
   const plan = dutyPlan(dutyRead(typed));
-  const spec = layOut(plan, workOut(plan));
-  const name = quotedSheetName(await grid.host.addSheet(spec));
-  const formulas = spec.cells.filter(({ f, spill }) => f !== undefined && spill === undefined);
-  const shown = await grid.host.read(formulas.map(({ at }) => `${name}!${at}`));
+  const set = layOut(plan, workOut(plan));
+  const names = await grid.host.addSheets(set);
+  const name = quotedSheetName(names[0] ?? "");
+  const formulas = set
+    .sheets(names)
+    .flatMap((sheet) => sheet.cells.map((cell) => ({ ...cell, at: `${quotedSheetName(sheet.name)}!${cell.at}` })))
+    .filter(({ f, spill }) => f !== undefined && spill === undefined);
+  const shown = await grid.host.read(formulas.map(({ at }) => at));
   for (const [i, { at, cached }] of formulas.entries()) {
     const found = shown[i]?.[0]?.[0] ?? "";
     if (typeof cached === "number") expect(found, at).toBeCloseTo(cached, 6);

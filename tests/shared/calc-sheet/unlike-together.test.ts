@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
-import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import { type WorkedPlan, workOut } from "../../../shared/calc-sheet/work-out.ts";
 import type { DutyText, SegmentText } from "../../../shared/duty/duty-text.ts";
 import { pumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
 import { BYPASS_CURVE, bypass, otherPump } from "../../support/bypass.ts";
 import { dutyRead, type Fields, pumpText } from "../../support/duty-of.ts";
 import { judged, stateOf } from "../../support/judged.ts";
+import { laidOut } from "../../support/laid-out.ts";
 import { LEVEE } from "../../support/levee.ts";
 import { longestChain } from "../../support/longest-chain.ts";
 
@@ -97,7 +97,7 @@ describe("the curve of unlike pumps, drawn", () => {
   const worked = workOut(plan);
 
   it("is on the sheet for all together and for each, told apart by dashes", () => {
-    const charts = layOut(plan, worked).charts ?? [];
+    const charts = laidOut(plan, worked).duty.charts ?? [];
     const head = charts.find(({ title }) => title === "Head");
     const lines = (head?.series ?? []).filter(({ pointsOnly }) => pointsOnly !== true).slice(0, 4);
     expect(lines.map(({ name, dashed = false, dotted = false }) => [name, dashed, dotted])).toEqual([

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
 import { titleBlock } from "../../../shared/calc-sheet/sections/basis.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
 import { paperOf } from "../../../shared/duty/paper.ts";
 import { dutyFrom, loadDuty, saveDuty } from "../../../shared/duty/saved.ts";
 import { dutyOf, dutyText } from "../../support/duty-of.ts";
+import { sheetsOf } from "../../support/laid-out.ts";
 
 const HISTORY = [
   { revision: "A", date: "2026-10-02", by: "A.B.", change: "For quotation" },
@@ -26,8 +26,7 @@ describe("the paper of a duty", () => {
 
   it("is that of the printed sheet", () => {
     for (const paper of ["A4", "Letter"] as const) {
-      const made = dutySheet(dutyText({ paper }));
-      expect(made.ok && made.value.print?.paper).toBe(paper);
+      for (const { print } of sheetsOf(dutyText({ paper })).all) expect(print?.paper).toBe(paper);
     }
   });
 

@@ -1,6 +1,7 @@
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
 import type { Cell } from "../../../shared/cells/cell.ts";
+import { setOf } from "../../../shared/ports/sheet-set.ts";
 import type { SheetSpec } from "../../../shared/ports/sheet-spec.ts";
 import { type ImportedPumps, importPumps, type PumpFile } from "../../../shared/pump-table/import/import-pumps.ts";
 import { INVENTED_CURVE_ROWS, INVENTED_PUMP_ROWS } from "../../../shared/pump-table/library/invented-pumps.ts";
@@ -242,10 +243,10 @@ describe("the sheets of an import", () => {
   it("stand beside what is there and overwrite nothing", async () => {
     const host = keptSheets();
     const mine: SheetSpec = { name: "Pumps", columns: [], styles: {}, cells: [{ at: "A1", v: "mine" }] };
-    await host.addSheet(mine);
+    await host.addSheets(setOf(mine));
     const input = { ...imported(importPumps([file(SMALL)], "SI")), note: "From pumps.csv" };
-    expect(await addPumpSheets(host, input)).toEqual(["Pumps (2)", "Pump curves"]);
-    expect(await addPumpSheets(host, input)).toEqual(["Pumps (3)", "Pump curves (2)"]);
+    expect(await addPumpSheets(host, input)).toEqual(["Pumps (2)", "Pump curves (2)"]);
+    expect(await addPumpSheets(host, input)).toEqual(["Pumps (3)", "Pump curves (3)"]);
     expect(await host.read(["Pumps!A1"])).toEqual([[["mine"]]]);
   });
 

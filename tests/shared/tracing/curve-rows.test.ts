@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { setOf } from "../../../shared/ports/sheet-set.ts";
 import { readCurveTable } from "../../../shared/pump-table/curve-table.ts";
 import {
   type CurveToWrite,
@@ -135,7 +136,7 @@ describe("rows handed out", () => {
       notes: ["from a picture"],
     });
     const host = keptSheets();
-    const name = await host.addSheet(spec);
+    const [name = ""] = await host.addSheets(setOf(spec));
     expect(name).toBe("Curves P-1");
     const [cells] = await host.read([`'${name}'!A1:H5`]);
     const table = readCurveTable(cells ?? [], { place: { name }, units: UNIT_SETS.US });

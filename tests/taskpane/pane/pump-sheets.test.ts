@@ -23,7 +23,7 @@ function hostOf(sheets: Sheets): SheetHost {
   };
   return {
     kind: "workbench",
-    addSheet: async () => "",
+    addSheets: async () => [],
     sheetNames: async () => Object.keys(sheets),
     read: async (refs) => refs.map(read),
     write: async () => undefined,

@@ -246,8 +246,8 @@ describe("units", () => {
 
 describe("messages", () => {
   it("forgets that a sheet was written once the duty differs from it", () => {
-    const written = after([{ type: "writing", writing: { kind: "written", sheet: "Duty" } }]);
-    expect(written.writing).toEqual({ kind: "written", sheet: "Duty" });
+    const written = after([{ type: "writing", writing: { kind: "written", sheets: ["Duty"] } }]);
+    expect(written.writing).toEqual({ kind: "written", sheets: ["Duty"] });
     expect(next(written, type({ field: "flow" }, "1")).writing).toEqual({ kind: "idle" });
   });
 

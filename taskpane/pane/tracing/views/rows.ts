@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { SheetHost } from "../../../../shared/ports/sheet-host.ts";
+import { setOf } from "../../../../shared/ports/sheet-set.ts";
 import { CURVE_COLUMNS } from "../../../../shared/pump-table/columns.ts";
 import { figures } from "../../../../shared/text/words.ts";
 import { rowsToPaste } from "../../../../shared/tracing/curve-rows.ts";
@@ -161,7 +162,7 @@ async function write({ state, worked, send }: TracingContext, host: SheetHost): 
   });
   send({ type: "writing", writing: { kind: "writing" } });
   try {
-    const sheet = await host.addSheet(spec);
+    const [sheet = spec.name] = await host.addSheets(setOf(spec));
     send({ type: "writing", writing: { kind: "written", sheet } });
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);

@@ -1,6 +1,7 @@
 import { type Box, boxOf, columnLetters, rangeOf } from "../../shared/ports/a1.ts";
 import { columnPoints } from "../../shared/ports/picture-fit.ts";
-import { freeSheetName } from "../../shared/ports/sheet-name.ts";
+import { freeSheetNames } from "../../shared/ports/sheet-name.ts";
+import type { SheetSet } from "../../shared/ports/sheet-set.ts";
 import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { applyStyle, TEXT_SIZE } from "./apply-style.ts";
 import { type CellBlock, cellBlock } from "./cell-block.ts";
@@ -14,42 +15,47 @@ import { type StyledAreas, styledAreas } from "./style-areas.ts";
 const WAITS = [600, 1500] as const;
 
 /**
- * Adds a sheet in at most five round trips: the names taken, the sheet with its contents, charts and name, and up to
- * two further looks while functions are still busy. The sheet carries a provisional name of its own until it is
- * complete, so that whatever fails, the sheet taken away again is ours and no other.
+ * Adds the sheets of a set in at most five round trips: the names taken, the sheets with their contents, charts and names,
+ * and up to two further looks while functions are still busy. The sheets carry provisional names of their own until they
+ * are complete, by which they refer to one another and which Excel changes in formulas as it changes them on the tabs; so
+ * whatever fails, the sheets taken away again are ours and no others.
  */
-export async function addSheet(spec: SheetSpec, waits: readonly number[] = WAITS): Promise<string> {
-  const prepared = prepare(spec);
-  const provisional = `Dutybook ${crypto.randomUUID().slice(0, 13)}`;
+export async function addSheets(set: SheetSet, waits: readonly number[] = WAITS): Promise<readonly string[]> {
+  const mark = crypto.randomUUID().slice(0, 13);
+  const provisional = set.wanted.map((_, i) => `Dutybook ${mark} ${i + 1}`);
+  const prepared = set.sheets(provisional).map(prepare);
   return Excel.run({ delayForCellEdit: true }, async (context) => {
     const sheets = context.workbook.worksheets.load("items/name");
     const before = sheets.getActiveWorksheet().load("id");
     await context.sync();
-    const name = freeSheetName(
-      spec.name,
+    const names = freeSheetNames(
+      set.wanted,
       sheets.items.map((sheet) => sheet.name),
     );
-    let key = provisional;
+    let keys: readonly string[] = provisional;
     try {
-      const sheet = sheets.add(provisional).load("id");
-      const finishing = fill(sheet, prepared);
+      // All of them first: a formula may name any.
+      const added = provisional.map((name) => sheets.add(name).load("id"));
+      const finishing = added.flatMap((sheet, i) => fill(sheet, prepared[i] as PreparedSheet));
       await context.sync();
-      // From here the name changes; the identity does not.
-      key = sheet.id;
+      // From here the names change; the identities do not.
+      keys = added.map(({ id }) => id);
       for (const finish of finishing) finish();
-      sheet.name = name;
-      sheet.activate();
-      const used = sheet.getUsedRange().load("values");
+      added.forEach((sheet, i) => {
+        sheet.name = names[i] as string;
+      });
+      added[0]?.activate();
+      const used = added.map((sheet) => sheet.getUsedRange().load("values"));
       await context.sync();
       for (const wait of waits) {
-        if (!isBusy(used.values)) break;
+        if (!used.some(({ values }) => isBusy(values))) break;
         await new Promise((resolve) => setTimeout(resolve, wait));
-        used.load("values");
+        for (const range of used) range.load("values");
         await context.sync();
       }
-      return name;
+      return names;
     } catch (fault) {
-      await takeAway(key, before.id, fault);
+      await takeAway(keys, before.id, fault);
       throw fault;
     }
   });
@@ -132,21 +138,22 @@ function isBusy(values: readonly (readonly unknown[])[]): boolean {
 }
 
 /** Removes what was begun and goes back to where the user was. */
-async function takeAway(key: string, before: string, fault: unknown): Promise<void> {
+async function takeAway(keys: readonly string[], before: string, fault: unknown): Promise<void> {
   try {
     await Excel.run(async (context) => {
-      const begun = context.workbook.worksheets.getItemOrNullObject(key).load("id");
+      const begun = keys.map((key) => context.workbook.worksheets.getItemOrNullObject(key).load("id"));
       await context.sync();
-      if (begun.isNullObject) return;
-      begun.delete();
+      const ours = begun.filter((sheet) => !sheet.isNullObject);
+      if (ours.length === 0) return;
+      for (const sheet of ours) sheet.delete();
       context.workbook.worksheets.getItem(before).activate();
       await context.sync();
     });
   } catch {
     const reason = fault instanceof Error ? fault.message : String(fault);
     throw new Error(
-      `The sheet could not be finished (${reason}), and what was begun could not be removed again: ` +
-        "delete the newest sheet by hand before you go on.",
+      `The sheets could not be finished (${reason}), and what was begun could not be removed again: ` +
+        "delete the newest sheets by hand before you go on.",
       { cause: fault },
     );
   }

@@ -1,13 +1,13 @@
 import { fail, type Result, succeed } from "../../src/basis/result.ts";
 import { decodeDuty } from "../duty/decode.ts";
 import type { DutyText } from "../duty/duty-text.ts";
-import type { SheetSpec } from "../ports/sheet-spec.ts";
+import type { SheetSet } from "../ports/sheet-set.ts";
 import { dutyPlan } from "./duty-plan.ts";
 import { layOut } from "./layout.ts";
 import { workOut } from "./work-out.ts";
 
-/** The calc sheet of a duty as typed, ready for any host; the errors where the duty is not complete. */
-export function dutySheet(typed: DutyText): Result<SheetSpec> {
+/** The sheets of a duty as typed, ready for any host; the errors where the duty is not complete. */
+export function dutySheets(typed: DutyText): Result<SheetSet> {
   const { duty, findings, isComplete } = decodeDuty(typed);
   const remarks = [...findings.values()].flat();
   if (!isComplete) return fail(remarks);

@@ -1,6 +1,8 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import { quotedSheetName } from "../../../shared/ports/sheet-name.ts";
+import { type SheetSet, setOf } from "../../../shared/ports/sheet-set.ts";
 import type { PictureSpec, PrintSpec, SheetSpec } from "../../../shared/ports/sheet-spec.ts";
-import { addSheet } from "../../../taskpane/excel/add-sheet.ts";
+import { addSheets } from "../../../taskpane/excel/add-sheets.ts";
 import { excelHost } from "../../../taskpane/excel/excel-host.ts";
 import { memorySheet } from "../../support/memory-sheet.ts";
 import { WIDE_PNG } from "../../support/pictures.ts";
@@ -21,6 +23,41 @@ const LOGO: PictureSpec = {
 /** Office as far as it says what it supports. */
 function officeThat(isSetSupported: (set: string, version: string) => boolean): void {
   Object.assign(globalThis, { Office: { context: { requirements: { isSetSupported } } } });
+}
+
+async function addSheet(spec: SheetSpec, waits: readonly number[]): Promise<string> {
+  const [name = ""] = await addSheets(setOf(spec), waits);
+  return name;
+}
+
+/** A sheet that is sent, and one that it rests on and draws; each refers to the other. */
+function pair(name = "Duty", other = "Duty workings"): SheetSet {
+  return {
+    wanted: [name, other],
+    sheets: ([first = "", second = ""]) => {
+      const sample = sampleSheet(first);
+      const on = quotedSheetName(second);
+      return [
+        {
+          ...sample,
+          cells: [...sample.cells, { at: "F2", f: `${on}!A2*2` }, { at: "F3", f: `B2&"${first}!A1"` }],
+          charts: (sample.charts ?? []).map((chart) => ({
+            ...chart,
+            series: chart.series.map((one, i) => (i === 0 ? { ...one, x: `${on}!A2:A3`, y: `${on}!B2:B3` } : one)),
+          })),
+        },
+        {
+          name: second,
+          columns: [12, 12],
+          styles: {},
+          cells: [2, 3].flatMap((row) => [
+            { at: `A${row}`, f: `${quotedSheetName(first)}!B${row}` },
+            { at: `B${row}`, f: `DUTY.VELOCITY(A${row},"6in sch40")` },
+          ]),
+        },
+      ];
+    },
+  };
 }
 
 let host: WorkbookHost;
@@ -246,18 +283,46 @@ describe("a calc sheet written through Excel's own library", () => {
   });
 });
 
+describe("sheets that refer to one another", () => {
+  it("take no more round trips than one, and the first is shown", async () => {
+    expect(await addSheets(pair(), NO_WAIT)).toEqual(["Duty", "Duty workings"]);
+    expect(host.syncs).toHaveLength(3);
+    expect(host.sheets.map(({ name }) => name)).toEqual(["Sheet1", "Duty", "Duty workings"]);
+    expect(host.active).toBe(host.sheet("Duty").id);
+  });
+
+  it("refer to one another under the names they end with, texts left alone", async () => {
+    await addSheets(pair(), NO_WAIT);
+    const first = host.sheet("Duty");
+    expect(first.cells["F2"]).toBe("='Duty workings'!A2*2");
+    expect(first.cells["F3"]).toMatch(/^=B2&"Dutybook [0-9a-f-]+ 1!A1"$/);
+    expect(host.sheet("Duty workings").cells["A2"]).toBe("=Duty!B2");
+    const workings = host.sheet("Duty workings").id;
+    expect(first.charts[0]?.series[0]).toMatchObject({ x: `${workings}!A2:A3`, y: `${workings}!B2:B3` });
+  });
+
+  it("take one number for all where one of their names is taken", async () => {
+    await addSheets(setOf({ ...sampleSheet("DUTY WORKINGS"), charts: [] }), NO_WAIT);
+    expect(await addSheets(pair(), NO_WAIT)).toEqual(["Duty (2)", "Duty workings (2)"]);
+    expect(await addSheets(pair(), NO_WAIT)).toEqual(["Duty (3)", "Duty workings (3)"]);
+    expect(host.sheet("Duty (3)").cells["F2"]).toBe("='Duty workings (3)'!A2*2");
+  });
+});
+
 describe("a calc sheet that cannot be finished", () => {
-  async function failing(fault: PlannedFault): Promise<void> {
-    host.busy = 2;
+  async function failing(set: SheetSet, fault: PlannedFault): Promise<void> {
+    host.busy = 4;
     host.syncs.length = 0;
     host.fault = fault;
-    const spec = { ...sampleSheet("Sheet1"), pictures: [LOGO] };
-    await expect(addSheet(spec, NO_WAIT), JSON.stringify(fault)).rejects.toThrow();
+    await expect(addSheets(set, NO_WAIT), JSON.stringify(fault)).rejects.toThrow();
   }
 
-  it("leaves the workbook as it was, whichever call fails", async () => {
-    host.busy = 2;
-    await addSheet({ ...sampleSheet("Sheet1"), pictures: [LOGO] }, NO_WAIT);
+  it.each([
+    { of: "one sheet", set: () => setOf({ ...sampleSheet("Sheet1"), pictures: [LOGO] }) },
+    { of: "two that refer to one another", set: () => pair("Sheet1", "Sheet1 workings") },
+  ])("leaves the workbook as it was, whichever call fails: $of", async ({ set }) => {
+    host.busy = 4;
+    await addSheets(set(), NO_WAIT);
     const actions = [...host.syncs];
     expect(actions).toHaveLength(5);
     expect(actions.reduce((sum, count) => sum + count, 0)).toBeGreaterThan(150);
@@ -268,7 +333,7 @@ describe("a calc sheet that cannot be finished", () => {
       ...Array.from({ length: count }, (_, at) => ({ sync: i + 1, at })),
     ]);
     for (const place of places) {
-      await failing(place);
+      await failing(set(), place);
       expect(host.snapshot(), JSON.stringify(place)).toBe(before);
     }
   });
@@ -278,7 +343,7 @@ describe("a calc sheet that cannot be finished", () => {
       host.fault = { sync, at: sync === 2 ? 40 : "before" };
       if (sync === 1) host.fault = undefined;
     };
-    await expect(addSheet(sampleSheet(), NO_WAIT)).rejects.toThrow(/delete the newest sheet by hand/);
+    await expect(addSheet(sampleSheet(), NO_WAIT)).rejects.toThrow(/delete the newest sheets by hand/);
   });
 
   it.each([2, 3])("does not take away a sheet of that name that someone else made before round trip %i", async (at) => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
-import { dutySheet } from "../../../shared/calc-sheet/duty-sheet.ts";
+import { dutySheets } from "../../../shared/calc-sheet/duty-sheets.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { isCellError, isRange } from "../../../shared/cells/cell.ts";
 import type { DutyText } from "../../../shared/duty/duty-text.ts";
@@ -9,14 +9,13 @@ import { boxOf } from "../../../shared/ports/a1.ts";
 import type { SheetSpec } from "../../../shared/ports/sheet-spec.ts";
 import { bypass } from "../../support/bypass.ts";
 import { dutyRead, dutyText } from "../../support/duty-of.ts";
+import { sheetsOf } from "../../support/laid-out.ts";
 import { longestChain } from "../../support/longest-chain.ts";
 
 const samples = SAMPLE_DUTIES.map(({ name, duty }) => ({ name, typed: duty }));
 
 function sheetOf(typed: DutyText): SheetSpec {
-  const sheet = dutySheet(typed);
-  if (!sheet.ok) throw new Error(JSON.stringify(sheet.findings));
-  return sheet.value;
+  return sheetsOf(typed).duty;
 }
 
 /** What a keyed cell of the worked plan shows. */
@@ -181,7 +180,7 @@ describe("the calc sheet of a duty", () => {
   });
 
   it("refuses an incomplete duty and says what is missing", () => {
-    const sheet = dutySheet({ ...STATED, fields: { ...STATED.fields, flow: "" } });
+    const sheet = dutySheets({ ...STATED, fields: { ...STATED.fields, flow: "" } });
     expect(sheet.ok).toBe(false);
     expect(sheet.findings).toEqual([expect.objectContaining({ code: "left-out", subject: "Flow" })]);
   });
