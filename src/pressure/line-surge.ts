@@ -1,4 +1,5 @@
 import { checkInputs, type Method } from "../basis/method.ts";
+import { remembered } from "../basis/remembered.ts";
 import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import { flowIn, type Line } from "../pipework/line.ts";
@@ -53,6 +54,13 @@ export const lineSurgeMethod = {
  * Source: Joukowsky 1898; Wylie and Streeter, pipes in series.
  */
 export function lineSurge({ flow, line, liquid, bulkModulus }: LineSurgeInput): Result<LineSurge> {
+  return surgeOf(line, flow, liquid, bulkModulus);
+}
+
+/** Another shutoff level of the pumps leaves the surge of the line as it was. */
+const surgeOf = remembered(suddenStop);
+
+function suddenStop(line: Line, flow: number, liquid: LiquidState, bulkModulus: number): Result<LineSurge> {
   const checked = checkInputs(lineSurgeMethod, { flow });
   if (!checked.ok) return checked;
   const length = line.reduce((sum, run) => sum + run.length, 0);

@@ -1,5 +1,6 @@
 import type { Citation } from "../basis/citation.ts";
 import type { Method } from "../basis/method.ts";
+import { remembered } from "../basis/remembered.ts";
 import { amount, andThen, type Finding, type Result, succeed } from "../basis/result.ts";
 import { checkedRoute, type Route, reachesOf } from "./route.ts";
 
@@ -29,7 +30,9 @@ export const drainDownMethod = {
  * Warns: siphons-on (limit), where the outlet lies below the source.
  * Source: the levels alone.
  */
-export function drainDown(route: Route, sourceLevel: number): Result<DrainDown> {
+export const drainDown: (route: Route, sourceLevel: number) => Result<DrainDown> = remembered(drainedAfterStop);
+
+function drainedAfterStop(route: Route, sourceLevel: number): Result<DrainDown> {
   return andThen(checkedRoute(route), ({ vertices }) => {
     const levels = vertices.map(({ elevation }) => elevation);
     const volumes = reachesOf(route).map(

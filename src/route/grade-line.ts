@@ -1,5 +1,6 @@
 import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
+import { remembered } from "../basis/remembered.ts";
 import { all, andThen, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import { standardAtmosphere } from "../site/atmosphere.ts";
@@ -32,14 +33,27 @@ export const gradeLineMethod = {
  * Source: White, hydraulic and energy grade lines; the limits of vacuum, a choice of ours.
  */
 export function gradeLine(input: GradeLineInput): Result<readonly GradePoint[]> {
-  const { flow, route, startHead, liquid } = input;
-  const outletPressure = input.outletPressure ?? 0;
+  const { flow, route, startHead, liquid, outletPressure = 0 } = input;
+  return gradeOf(route, flow, startHead, liquid, outletPressure);
+}
+
+/** The siphons of a state and the pressures of its runs ask for the same grade line. */
+const gradeOf = remembered(grade);
+
+function grade(
+  route: Route,
+  flow: number,
+  startHead: number | null,
+  liquid: LiquidState,
+  outletPressure: number,
+): Result<readonly GradePoint[]> {
   const checked = checkInputs(gradeLineMethod, { flow, startHead: startHead ?? 0, outletPressure });
   if (!checked.ok) return checked;
   return andThen(checkedRoute(route), () =>
     andThen(march(flow, route, liquid), (marched) =>
       andThen(atmospheres(route), (air) => {
-        const known = { ...input, startHead: startHead ?? startOf(marched, route, outletPressure / weightOf(liquid)) };
+        const start = startHead ?? startOf(marched, route, outletPressure / weightOf(liquid));
+        const known = { flow, route, startHead: start, liquid, outletPressure };
         const points = pointsOf(known, marched, air);
         return succeed(points, gradeLineRemarks({ ...known, isMarchedBack: startHead === null }, points));
       }),

@@ -58,7 +58,7 @@ function differences(one: WorkedPlan, other: WorkedPlan): readonly string[] {
   return [...new Set([...a.keys(), ...b.keys()])].filter((key) => a.get(key) !== b.get(key));
 }
 
-/** The same function without anything that its parameters have read before. */
+/** The same function without anything that its parameters have read before, nor what was found of the lines they read. */
 function forgetful(entry: Entry): Entry {
   return { ...entry, parameters: entry.parameters.map(([key, parameter]) => [key, { ...parameter }]) };
 }
