@@ -1,6 +1,9 @@
 import { andThen, fail, type Result, succeed } from "../../src/basis/result.ts";
+import type { LiquidState } from "../../src/liquid/liquid.ts";
 import { carrying } from "../../src/pipework/flow-share.ts";
 import type { Line } from "../../src/pipework/line.ts";
+import { routeOfLine } from "../../src/route/route.ts";
+import { siphonCredit } from "../../src/route/siphon.ts";
 import { standardAtmosphere } from "../../src/site/atmosphere.ts";
 import type { StationCase, StationCases } from "../../src/station/station-ranking.ts";
 import { ages, growsRougher } from "./aged-pipe.ts";
@@ -89,6 +92,7 @@ function caseOf(base: Duty, duty: Duty, made: Made): Result<StationCase> {
         pumps: pumpsRunning,
         arrangement,
         sourceLevel: made.staticHead === undefined ? sourceLevel : deliveryLevel - made.staticHead,
+        runsFull: runsFull(base, duty, made, liquid),
         suctionLift: pumpLevel - sourceLevel,
         atmosphericPressure,
         ...(npshMargin !== undefined && { npshMargin }),
@@ -98,6 +102,21 @@ function caseOf(base: Duty, duty: Duty, made: Made): Result<StationCase> {
       }),
     ),
   );
+}
+
+/** Whether the fall beyond the summit is counted on: at the end of a range as in the duty it is made of. */
+function runsFull(base: Duty, duty: Duty, { isAged, isRangeEnd }: Made, liquid: LiquidState): boolean {
+  const [suctionLine, line] = (["suctionLine", "dischargeLine"] as const).map((of) =>
+    lineOf(base, duty, base[of], isAged && !isRangeEnd),
+  );
+  if (!hasFields(duty, ...NEEDED) || suctionLine === undefined || line === undefined) return false;
+  if (line.every(({ endLevel }) => endLevel === undefined)) return false;
+  const { flow, sourceLevel, pumpLevel, deliveryLevel, sourcePressure, deliveryPressure, altitude } = duty;
+  const ends = { outlet: base.outlet ?? "free", summitValve: base.summitValve ?? "none" };
+  const found = andThen(routeOfLine({ line, startLevel: pumpLevel, outletLevel: deliveryLevel, altitude }), (route) =>
+    siphonCredit({ flow, sourceLevel, sourcePressure, deliveryPressure, suctionLine, route, liquid, ...ends }),
+  );
+  return found.ok && found.value.isEarned;
 }
 
 /** A line as equal pumps share it: each its own rows, and no more of a piece of header than stands behind it. */

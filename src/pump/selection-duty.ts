@@ -89,7 +89,18 @@ const STEPS_TO_DUTY = 8;
  * Warns: as `headAt` at the flow asked for.
  */
 export function selectionSystem(input: SelectionSystemInput): Result<HeadCurve> {
-  const { flow, pressureDifference } = input;
+  return selectionCurve(input.flow, (at) => {
+    const head = headAt(input, at, input.pressureDifference);
+    return head.ok ? succeed(head.value.total, head.findings) : head;
+  });
+}
+
+/**
+ * A head against flow, m over m³/s, at the flows of `selectionSystem`.
+ * Fails: a flow that is no number or not above zero; as the head does and `systemCurveThrough`.
+ * Warns: as the head does at the flow asked for.
+ */
+export function selectionCurve(flow: number, headOf: (flow: number) => Result<number>): Result<HeadCurve> {
   if (!Number.isFinite(flow)) return fail([{ code: "not-a-number", kind: "error", subject: "flow" }]);
   if (flow <= 0) return fail([outOfRange("flow", "flow", flow, "above", 0)]);
   const flows = Array.from({ length: STEPS_TO_DUTY * MOST_EXCESS ** 2 + 1 }, (_, i) =>
@@ -98,9 +109,9 @@ export function selectionSystem(input: SelectionSystemInput): Result<HeadCurve> 
   const points: { flow: number; head: number }[] = [];
   let findings: readonly Finding[] = [];
   for (const at of flows) {
-    const head = headAt(input, at, pressureDifference);
+    const head = headOf(at);
     if (!head.ok) return head;
-    points.push({ flow: at, head: head.value.total });
+    points.push({ flow: at, head: head.value });
     if (at === flow) findings = head.findings;
   }
   const labels = points.map((_, i) => `system curve point ${i + 1}`);

@@ -4,9 +4,10 @@ import { all, andThen, type Finding, fail, type Result, succeed } from "../basis
 import { headLost } from "../head/head-lost.ts";
 import { type PumpingSystem, totalHeadMethod } from "../head/total-head.ts";
 import { kinematicViscosityOf } from "../liquid/liquid.ts";
+import { lineLoss } from "../pipework/line-loss.ts";
 import type { Arrangement, HeadCurve } from "../pump/head-curve.ts";
 import { type Selection, type SelectionInput, selectPumps } from "../pump/selection.ts";
-import { askedOfEach, type SelectionDuty, selectionSystem } from "../pump/selection-duty.ts";
+import { askedOfEach, type SelectionDuty, selectionCurve, selectionSystem } from "../pump/selection-duty.ts";
 import { usualFillingFlow } from "../route/filling.ts";
 import { asPumped, type OnWater, onWater } from "../slurry/selection-on-water.ts";
 import { suctionState } from "../suction/suction-state.ts";
@@ -26,8 +27,10 @@ export interface StationCase extends PumpingSystem {
   readonly deliveryPressure: number;
   /** Fraction of the losses that is added to them. */
   readonly frictionMargin: number;
-  /** Over the datum of the levels of the discharge line, m; where left out filling it is not judged. */
+  /** Over the datum of the levels of the discharge line, m; where left out the pumps are held to none of them. */
   readonly sourceLevel?: number;
+  /** The fall beyond the summit of the line is counted on. */
+  readonly runsFull?: boolean;
   readonly pumps: number;
   readonly arrangement: Arrangement;
   /** Height of the pumps over the source, m; where nobody knows it NPSH is not judged. */
@@ -91,16 +94,16 @@ export function rankedForStation({ cases }: StationAsked, by: Omit<SelectionInpu
 }
 
 function askedIn(one: StationCase): Result<OnWater> {
-  const { name, liquid, flow, pumps, arrangement, deliveryPressure, sourcePressure, frictionMargin } = one;
+  const { name, liquid, flow, pumps, arrangement, deliveryPressure, sourcePressure } = one;
   const system = selectionSystem({ ...one, pressureDifference: deliveryPressure - sourcePressure });
   const checked = checkInputs(stationRankingMethod, { ...one, npshMargin: one.npshMargin ?? 0 });
-  const asked = andThen(checked.ok ? system : checked, (curve) => {
+  const asked = andThen(checked.ok ? overSummit(one, system) : checked, (curve) => {
     const npshAvailable = npshAvailableOf(one);
     const together: SelectionDuty = {
       ...(name !== undefined && { name }),
       ...(one.isRangeEnd && { isRangeEnd: true }),
       flow,
-      system: withMargin(curve, frictionMargin),
+      system: curve,
       density: liquid.density,
       kinematicViscosity: kinematicViscosityOf(liquid),
       ...(one.npshMargin !== undefined && { npshMargin: one.npshMargin }),
@@ -115,20 +118,47 @@ function askedIn(one: StationCase): Result<OnWater> {
 }
 
 /**
- * The greatest of level and losses to a place of the discharge line before its outlet, at the usual filling velocity in
- * its largest bore or the flow asked for, if that is less; nothing where no level is stated there.
+ * The system with the margin on its losses; where the fall of the line is not counted on, at every flow no less than over
+ * its summit, which the pumps then see at all times.
  */
-function fillingOf(one: StationCase): Pick<SelectionDuty, "fill"> {
-  const { dischargeLine, suctionLine, sourceLevel, sourcePressure, liquid, frictionMargin } = one;
-  if (sourceLevel === undefined) return {};
-  const flow = Math.min(one.flow, usualFillingFlow(dischargeLine));
-  const still = sourceLevel + sourcePressure / (liquid.density * STANDARD_GRAVITY);
-  const heads = dischargeLine.slice(0, -1).flatMap(({ endLevel }, i) => {
-    if (endLevel === undefined) return [];
-    const lost = all([suctionLine, dischargeLine.slice(0, i + 1)].map((line) => headLost(line, flow, liquid)));
-    return lost.ok ? [endLevel - still + (1 + frictionMargin) * lost.value.reduce((sum, head) => sum + head, 0)] : [];
+function overSummit(one: StationCase, system: Result<HeadCurve>): Result<HeadCurve> {
+  return andThen(system, (curve) => {
+    const through = withMargin(curve, one.frictionMargin);
+    if (one.runsFull || !hasSummit(one)) return succeed(through);
+    return andThen(
+      selectionCurve(one.flow, (flow) => headOver(one, flow)),
+      (over) => succeed({ ...through, headAt: (flow) => Math.max(through.headAt(flow), over.headAt(flow)) }),
+    );
   });
-  return heads.length === 0 ? {} : { fill: { flow, head: Math.max(...heads) } };
+}
+
+/** Whether a level of the discharge line before its outlet is stated, and that of the source over the same datum. */
+function hasSummit({ dischargeLine, sourceLevel }: StationCase): boolean {
+  return sourceLevel !== undefined && dischargeLine.slice(0, -1).some(({ endLevel }) => endLevel !== undefined);
+}
+
+/** The greatest of level and losses, these with their margin, to a place of the discharge line before its outlet. */
+function headOver(one: StationCase, flow: number): Result<number> {
+  const { dischargeLine, suctionLine, sourceLevel = 0, sourcePressure, liquid, frictionMargin } = one;
+  const still = sourceLevel + sourcePressure / (liquid.density * STANDARD_GRAVITY);
+  return andThen(headLost(suctionLine, flow, liquid), (suction) =>
+    andThen(lineLoss({ flow, line: dischargeLine, liquid }), ({ segments }) => {
+      let lost = suction;
+      const heads = dischargeLine.slice(0, -1).map(({ endLevel }, i) => {
+        lost += (segments[i]?.head ?? 0) + (segments[i]?.fittingHead ?? 0);
+        return endLevel === undefined ? Number.NEGATIVE_INFINITY : endLevel - still + (1 + frictionMargin) * lost;
+      });
+      return succeed(Math.max(...heads));
+    }),
+  );
+}
+
+/** At the usual filling velocity in the largest bore, or the flow asked for, if that is less. */
+function fillingOf(one: StationCase): Pick<SelectionDuty, "fill"> {
+  if (!hasSummit(one)) return {};
+  const flow = Math.min(one.flow, usualFillingFlow(one.dischargeLine));
+  const head = headOver(one, flow);
+  return head.ok ? { fill: { flow, head: head.value } } : {};
 }
 
 function named(finding: Finding, name: string): Finding {

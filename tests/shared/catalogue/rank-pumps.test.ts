@@ -40,7 +40,8 @@ const TABLE: Rows = [
 ];
 
 // By hand: a loss-free line of two rows, 31 m over the source in its middle, 20 m at its end. A pump of 30 m shut off does
-// not fill it; one of 33 m falling to 32 m at 30 L/s does, for 300 mm fill at 0.3048 m/s with 21.5 L/s.
+// not fill it; one of 38 m falling to 37 m at 30 L/s does, for 300 mm fill at 0.3048 m/s with 21.5 L/s, and gives 33 m at
+// the 70 L/s asked.
 describe("a line over a summit", () => {
   const pumps: Rows = [
     ["pump", "flow", "head", "efficiency"],
@@ -50,7 +51,7 @@ describe("a line over a summit", () => {
       head,
       [0, 0.5, 0.75, 0.7][i] as number,
     ]),
-    ...[33, 32, 27, 20].map((head, i) => [
+    ...[38, 37, 33, 26].map((head, i) => [
       "high",
       [0, 30, 70, 100][i] as number,
       head,
@@ -62,26 +63,61 @@ describe("a line over a summit", () => {
     [pipe, 80, null, null, summit],
     [pipe, 80, "1 exit", null, outlet],
   ];
-  const ranked = (line: Rows, still = 20, count: Cell = null, set: Cell = null) =>
-    rows(pumps, 70, still, LOSSLESS, line, null, null, count, set, ...OTHERS.slice(2), "SI")
+  const ranked = (line: Rows, still = 20, count: Cell = null, set: Cell = null, lift: Cell = null, cases?: Rows) => {
+    const others = [lift, null, null, null, null, null, null, null, cases ?? null, null, null];
+    return rows(pumps, 70, still, LOSSLESS, line, null, null, count, set, ...others, "SI")
       .slice(1)
       .map((row) => [row[0], row[1], row[11]] as const);
+  };
 
-  it("leaves out a pump that cannot fill it, and says by how much", () => {
+  it("leaves out a pump that has not the head over it, at any flow or at that asked", () => {
     const [first, second] = ranked(over(131, 120));
     expect(first?.slice(0, 2)).toEqual([1, "high"]);
     expect(second?.slice(0, 2)).toEqual(["left out", "low"]);
-    expect(second?.[2]).toMatch(
-      /^does not fill the line over its summit: its head of 28\.\d+ m .* 2\.\d+ m short of the 31\.\d+ m/,
+    expect(second?.[2]).toMatch(/^gives no more than 22(\.0+)? m at the flow asked, which takes 31\.\d+ m/);
+  });
+
+  // From 28 m at no flow to 30 m at 30 L/s and 32 m at 70 L/s it gives 29.4 m at 21.5 L/s.
+  it("leaves out a pump that would hold the flow over it and cannot fill it, and says by how much", () => {
+    const weak: Rows = [
+      ["pump", "flow", "head"],
+      ["weak", 0, 28],
+      ["weak", 30, 30],
+      ["weak", 70, 32],
+      ["weak", 100, 26],
+    ];
+    const [, row] = rows(weak, 70, 20, LOSSLESS, over(131, 120), null, null, ...SI);
+    expect(row?.slice(0, 2)).toEqual(["left out", "weak"]);
+    expect(row?.[11]).toMatch(
+      /^does not fill the line over its summit: its head of 29\.\d+ m .* 1\.\d+ m short of the 31\.\d+ m/,
     );
   });
 
   it("ranks it by the same duty where no level is above its head, or two stand in series", () => {
     expect(ranked(over(115, 120))[0]?.slice(0, 2)).toEqual([1, "low"]);
     expect(ranked(over(null, null))[0]?.slice(0, 2)).toEqual([1, "low"]);
-    // Two in series have 2 × 30 m for a place 51 m up, and not for one of 61 m.
-    expect(ranked(over(151, 140), 40, 2, "series")[0]?.slice(0, 2)).toEqual([1, "low"]);
-    expect(ranked(over(161, 140), 40, 2, "series").find(([, name]) => name === "low")?.[2]).toMatch(/does not fill/);
+    // Two in series have 2 × 22 m at 70 L/s for a place 43 m up, and not for one of 61 m.
+    expect(ranked(over(143, 140), 40, 2, "series")[0]?.slice(0, 2)).toEqual([1, "low"]);
+    expect(ranked(over(161, 140), 40, 2, "series").find(([, name]) => name === "low")?.[0]).toBe("left out");
+  });
+
+  it("leaves out a pump that fills it and does not give the flow over it: 22 m at 70 L/s for a place 27 m up", () => {
+    const low = ranked(over(127, 120)).find(([, name]) => name === "low");
+    expect(low?.[0]).toBe("left out");
+    expect(low?.[2]).toMatch(/^gives no more than 22(\.0+)? m at the flow asked, which takes 27\.\d+ m/);
+    expect(ranked(over(121, 120))[0]?.slice(0, 2)).toEqual([1, "low"]);
+  });
+
+  it("takes a case's greater static head for a raised outlet where its lift says that the source stands as it did", () => {
+    // The place lies 21 m over the source of 100 m; were the source 3 m lower, 24 m against 22 m.
+    const cases: Rows = [
+      ["case", "static head"],
+      ["flood", 18],
+    ];
+    const states = (lift: Cell) =>
+      ranked(over(121, 115), 15, null, null, lift, cases).find(([, of]) => of === "low")?.[0];
+    expect(states(0)).not.toBe("left out");
+    expect(states(null)).toBe("left out");
   });
 
   it("says that filling is not judged where the outlet states no level", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Duty } from "../../../shared/duty/duty.ts";
-import type { CaseText, DutyText } from "../../../shared/duty/duty-text.ts";
+import type { CaseText, DutyText, SegmentText } from "../../../shared/duty/duty-text.ts";
 import { rankingCases } from "../../../shared/duty/ranking-cases.ts";
 import { andThen } from "../../../src/basis/result.ts";
 import { type ReadyPump, readyPump } from "../../../src/pump/ready-pump.ts";
@@ -8,6 +8,7 @@ import type { Selection } from "../../../src/pump/selection.ts";
 import { rankedForStation, type StationCases, stationAsked } from "../../../src/station/station-ranking.ts";
 import { BYPASS_CURVE, bypass } from "../../support/bypass.ts";
 import { dutyOf, dutyRead, type Fields } from "../../support/duty-of.ts";
+import { LEVEE } from "../../support/levee.ts";
 import { publishedCases } from "../../support/published-cases.ts";
 
 const [GPM, FEET] = [(231 * 0.0254 ** 3) / 60, 0.3048];
@@ -186,5 +187,51 @@ describe("a lift at 5,500 ft and 90 °F", () => {
     const [ranked] = lifted("12", "1000", "43").ranked;
     expect(ranked?.flow).toBeLessThan(1116 * GPM);
     expect(ranked?.reasonsAgainst.map(({ code }) => code)).toContain("npsh-margin-below-wanted");
+  });
+});
+
+describe("the bypass over a levee", () => {
+  const row = ([pipe, length, fittings, , level]: readonly unknown[], share = ""): SegmentText => ({
+    pipe: String(pipe),
+    length: String(length),
+    fittings: String(fittings),
+    share,
+    level: level === undefined || level === null ? "" : String(level),
+  });
+  const levee = (fields: Fields = {}, summit: number = LEVEE.summit, change: Partial<DutyText> = {}) => {
+    const [branch, ...main] = LEVEE.discharge(summit) as readonly [readonly unknown[], ...(readonly unknown[])[]];
+    return station(
+      { flow: "2400", outlet: "submerged", frictionMargin: "0", ...fields },
+      {
+        suctionLine: LEVEE.suction.map((hose) => row(hose, "each")),
+        dischargeLine: [row(branch, "each"), ...main.map((one) => row(one))],
+        ...change,
+      },
+    );
+  };
+  const point = (duty: Duty) => {
+    const [{ flow = 0, head = 0 } = {}] = rankedFor(duty).ranked;
+    return [(2 * flow) / GPM, head / FEET] as const;
+  };
+
+  // Case s3-route-001 over the summit, share-002 through the full line; worked apart from this product.
+  it("ranks its pair where it gives the head over the summit, and through the full line where a siphon is earned", () => {
+    const [flow, head] = point(levee());
+    expect(flow / 2607.902).toBeCloseTo(1, 3);
+    expect(head / 59.2618).toBeCloseTo(1, 3);
+    expect(point(levee({ summitValve: "vacuum primer" }))[0] / 3504.181).toBeCloseTo(1, 3);
+    expect(point(levee({}, 612))[0] / 3504.181).toBeCloseTo(1, 3);
+  });
+
+  it("leaves out a pair that runs over it with less than the flow asked", () => {
+    const missed = (fields: Fields, summit?: number) =>
+      rankedFor(levee({ flow: "3000", ...fields }, summit)).leftOut.map(({ reason }) => reason.code);
+    expect(missed({})).toEqual(["head-too-low"]);
+    expect(missed({ summitValve: "vacuum primer" })).toEqual([]);
+  });
+
+  it("counts on the fall in the case whose flow clears it of air alone", () => {
+    const cases = [caseText("storm", { flow: "3400" }), caseText("night", { flow: "3300" })];
+    expect(casesOf(levee({}, LEVEE.summit, { cases })).map(({ runsFull }) => runsFull)).toEqual([false, true, false]);
   });
 });
