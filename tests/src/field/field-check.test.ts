@@ -274,6 +274,8 @@ describe("what could explain a difference", () => {
     expect(readAt(RISING, [0.0525, 28, 24], [0.07, 24, 27])).toContain("flow meter reads low");
     // 60 L/s read right: two factors.
     expect(readAt(RISING, [0.06, 28, 24], [0.07, 24, 27])).not.toContain("flow meter reads low");
+    // 60 L/s read as 40, 80 as 70: low both, and by two factors.
+    expect(readAt(RISING, [0.04, 28, 24], [0.07, 24, 27])).not.toContain("flow meter reads low");
     // 40 m at no flow is the curve's; 36 m is no meter's doing.
     expect(readAt(RISING, [0, 40, 15], [0.07, 24, 27])).toContain("flow meter reads low");
     expect(readAt(RISING, [0, 36, 15], [0.07, 24, 27])).not.toContain("flow meter reads low");
