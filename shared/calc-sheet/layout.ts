@@ -3,6 +3,7 @@ import { AddressBook } from "./layout/address-book.ts";
 import { COLUMNS } from "./layout/columns.ts";
 import { placeCharts, placeCurve } from "./layout/curve.ts";
 import { placeLine } from "./layout/line.ts";
+import { placeLogo } from "./layout/logo.ts";
 import { type Common, Page } from "./layout/page.ts";
 import {
   placeFinding,
@@ -57,6 +58,9 @@ function place(page: Page, item: PlanItem): void {
   switch (item.kind) {
     case "section":
       placeSection(page, item);
+      break;
+    case "logo":
+      placeLogo(page, item);
       break;
     case "text":
       placeText(page, item);

@@ -2,6 +2,7 @@ import type { Citation } from "../../src/basis/citation.ts";
 import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
 import type { Cell, CellError, Scalar } from "../cells/cell.ts";
 import type { FieldKey } from "../duty/fields.ts";
+import type { Logo } from "../duty/logo.ts";
 import type { Paper } from "../ports/sheet-spec.ts";
 import type { Call, Expression, Handle, TableOf } from "./expression.ts";
 
@@ -24,6 +25,7 @@ export interface CalcSheetPlan {
 
 export type PlanItem =
   | SectionItem
+  | LogoItem
   | TextItem
   | InputItem
   | ResultItem
@@ -49,6 +51,13 @@ export interface SectionItem {
   readonly newPage?: boolean;
   /** It stands, with what is under it, on this sheet instead of that of the duty. */
   readonly sheet?: "estimate";
+}
+
+/** The picture of the firm, whose name may be blank. */
+export interface LogoItem {
+  readonly kind: "logo";
+  readonly logo: Logo;
+  readonly firm: string;
 }
 
 /** A title-block text: a label and what the estimator wrote. */

@@ -1,7 +1,6 @@
 import { UNIT_SETS, type UnitSetName } from "../../src/basis/quantities.ts";
 import { toEngine } from "../../src/basis/units.ts";
 import type { PlanItem, ResultItem } from "../calc-sheet/plan.ts";
-import { estimateSection } from "../calc-sheet/sections/estimate.ts";
 import { isCellError, isRange } from "../cells/cell.ts";
 import type { Change } from "../duty/change.ts";
 import type { Duty } from "../duty/duty.ts";
@@ -52,12 +51,12 @@ interface Headline {
 /** By the key of its cell. */
 function headlines(of: WorkedDuty, unitSet: UnitSetName): ReadonlyMap<string, Headline> {
   const found = new Map<string, Headline>();
-  let section = "";
+  let isInternal = false;
   for (const item of of.plan.items) {
-    if (item.kind === "section") section = item.id;
+    if (item.kind === "section") isInternal = item.sheet === "estimate";
     if (!isHeadline(item)) continue;
     const text = headlineText(of, item, unitSet);
-    if (text !== "") found.set(item.key, { label: item.label, text, isInternal: section === estimateSection.id });
+    if (text !== "") found.set(item.key, { label: item.label, text, isInternal });
   }
   return found;
 }

@@ -37,6 +37,7 @@ export interface InputFindings {
   "duty-unreadable": { reason: string };
   "field-not-known": null;
   "logo-refused": { reason: string };
+  "logo-left-out": null;
 }
 
 /** Liquids and the site. */

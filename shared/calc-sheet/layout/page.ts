@@ -1,7 +1,7 @@
 import type { Quantity } from "../../../src/basis/quantities.ts";
 import { isRange } from "../../cells/cell.ts";
 import { addressOf, type Box, rangeOf } from "../../ports/a1.ts";
-import type { CellSpec, RuleSpec, SheetSpec, StyleSpec, XYChartSpec } from "../../ports/sheet-spec.ts";
+import type { CellSpec, PictureSpec, RuleSpec, SheetSpec, StyleSpec, XYChartSpec } from "../../ports/sheet-spec.ts";
 import type { Expression } from "../expression.ts";
 import { formulaOf } from "../formula.ts";
 import type { CalcSheetPlan, ChartFacts, SheetId } from "../plan.ts";
@@ -53,6 +53,7 @@ export class Page {
   readonly #cells: (CellContent & { readonly at: string })[] = [];
   readonly #merges: string[] = [];
   readonly #rules: RuleSpec[] = [];
+  readonly #pictures: PictureSpec[] = [];
   readonly #charts: { readonly chart: ChartFacts; readonly box: Box }[] = [];
   readonly #breaks: number[] = [];
   readonly #together: [first: number, last: number][] = [];
@@ -114,6 +115,7 @@ export class Page {
       names: this.#names,
       rules: this.#rules,
       charts: this.#charts.map(({ chart, box }) => chartSpec(chart, box, seen)),
+      ...(this.#pictures.length === 0 ? {} : { pictures: this.#pictures }),
       gridlines: false,
       print: {
         area: rangeOf(printed),
@@ -218,6 +220,10 @@ export class Page {
 
   chart(chart: ChartFacts, box: Box): void {
     this.#charts.push({ chart, box });
+  }
+
+  picture(picture: Omit<PictureSpec, "at">, box: Box): void {
+    this.#pictures.push({ ...picture, at: rangeOf(box) });
   }
 
   /** Ends the printed page after the row before this one, full or not. */

@@ -23,12 +23,13 @@ const STATED = [
 const ONLY_IF_STATED: readonly FieldKey[] = ["firm", "status", "preparedOn", "checkedOn", "approvedOn", "exclusions"];
 
 /** Who, what and when: the texts of the title block, and the revision history. */
-export function titleBlock({ texts, revisions }: Duty): readonly PlanItem[] {
+export function titleBlock({ texts, revisions, logo }: Duty): readonly PlanItem[] {
   const shown = fieldsOf("job").filter(
     // The paper is seen when the sheet is printed.
     (key) => key !== "paper" && (texts[key].trim() !== "" || !ONLY_IF_STATED.includes(key)),
   );
   return [
+    ...(logo === undefined ? [] : [{ kind: "logo", logo, firm: texts.firm.trim() } as const]),
     ...shown.map((key): PlanItem => ({ kind: "text", label: FIELDS[key].label, text: texts[key] })),
     ...revisions.map(({ revision, date, by, change }): PlanItem => {
       const text = [date, by, change].filter((part) => part.trim() !== "").join(", ");

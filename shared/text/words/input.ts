@@ -46,6 +46,8 @@ export const inputWords: WordsOf<keyof InputFindings> = {
     `${f.subject} “${f.given}” and “${f.facts.unit}” count pressure from different zeros or do not say which; write both as gauge or both as absolute, such as ${say.suggestions()}`,
   "too-many-arguments": (f) => `${f.subject} takes at most ${f.facts.most} arguments; ${f.facts.given} were given`,
   "duty-unreadable": (f) => `the ${f.subject} cannot be read: ${f.facts.reason}`,
+  "logo-left-out": (f) =>
+    `the sheets are written without the ${f.subject}: this Excel is older than pictures on sheets`,
   "logo-refused": (f) => `the ${f.subject} is not taken: ${f.facts.reason}`,
   "field-not-known": (f, say) => {
     const near = f.suggestions?.length ? `; the nearest known: ${say.suggestions()}` : "";

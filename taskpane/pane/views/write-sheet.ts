@@ -2,7 +2,9 @@ import { html, nothing, type TemplateResult } from "lit";
 import { dutySheets } from "../../../shared/calc-sheet/duty-sheets.ts";
 import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
+import type { Finding } from "../../../src/basis/result.ts";
 import type { PaneContext, Step } from "../context.ts";
+import { findingsView } from "./findings.ts";
 import { openPointsView } from "./open-points.ts";
 
 /** Puts the duty on a sheet of its own. */
@@ -11,6 +13,8 @@ export const writeSheet: Step = {
   title: "Calc sheet",
   view: (context) => (context.host === undefined ? noHostView() : buttonView(context, context.host)),
 };
+
+const LOGO_LEFT_OUT: Finding = { code: "logo-left-out", kind: "check", subject: "logo" };
 
 function noHostView(): TemplateResult {
   return html`<p>
@@ -29,6 +33,11 @@ function buttonView(context: PaneContext, host: SheetHost): TemplateResult {
       sheet of the duty; prices and costs, where any are given, on one for nobody outside; and the tables both rest on.
       No sheet that exists is touched.
     </p>
+    ${
+      worked.duty.logo === undefined || host.holdsPictures()
+        ? nothing
+        : findingsView([LOGO_LEFT_OUT], state.duty.unitSet)
+    }
     <button
       class="write"
       type="button"

@@ -6,6 +6,7 @@ import { paperOf } from "../../../shared/duty/paper.ts";
 import { dutyFrom, loadDuty, saveDuty } from "../../../shared/duty/saved.ts";
 import { dutyOf, dutyText } from "../../support/duty-of.ts";
 import { sheetsOf } from "../../support/laid-out.ts";
+import { WIDE_PNG } from "../../support/pictures.ts";
 
 const HISTORY = [
   { revision: "A", date: "2026-10-02", by: "A.B.", change: "For quotation" },
@@ -69,6 +70,19 @@ describe("the title block", () => {
       "2026-11-29, C.D., =flow raised",
     ]);
     expect(block.slice(-2).map((item) => item.kind === "text" && item.label)).toEqual(["Revision A", "Revision B"]);
+  });
+
+  it("begins with the logo, on the sheet of the duty alone, high enough for it", () => {
+    const [duty, ...others] = sheetsOf(dutyText({ firm: "A & B" }, { logo: WIDE_PNG })).all;
+    const { rowHeights, cells, print } = duty as NonNullable<typeof duty>;
+    expect(duty?.pictures).toEqual([
+      { at: "A3:B3", type: "png", base64: WIDE_PNG, widthPx: 120, heightPx: 48, altText: "Logo of A & B" },
+    ]);
+    expect(rowHeights?.[3]).toBe(48);
+    expect(cells.filter(({ at }) => /^[A-Z]+3$/.test(at))).toEqual([]);
+    expect(print?.area.startsWith("A1:")).toBe(true);
+    expect(others.flatMap(({ pictures = [] }) => pictures)).toEqual([]);
+    expect(sheetsOf(dutyText()).all.some((sheet) => "pictures" in sheet)).toBe(false);
   });
 
   it("keeps a place for who checked and who approved, and none for a firm not stated", () => {
