@@ -1,11 +1,12 @@
 import { readFileSync, writeFileSync } from "node:fs";
+import { isCellError, isRange } from "../shared/cells/cell.ts";
 import { decodeDuty } from "../shared/duty/decode.ts";
 import { loadDuty } from "../shared/duty/saved.ts";
-import { workedDuty } from "../shared/package/worked-duty.ts";
+import { type WorkedDuty, workedDuty } from "../shared/package/worked-duty.ts";
 import { findingText } from "../shared/text/finding-text.ts";
 import type { UnitSetName } from "../src/basis/quantities.ts";
 import type { Finding } from "../src/basis/result.ts";
-import { dutyWorkbook } from "./duty-workbook.ts";
+import { type DutyWorkbook, dutyWorkbook } from "./duty-workbook.ts";
 
 /** `npm run sheet -- DUTY.json OUT.xlsx [values]`: writes the calc sheet of a saved duty as a workbook file. */
 function main(args: readonly string[]): number {
@@ -14,7 +15,7 @@ function main(args: readonly string[]): number {
     process.stderr.write(
       "Usage: npm run sheet -- DUTY.json OUT.xlsx [add-in|values]\n" +
         "  add-in  live formulas for Excel with the add-in (the default)\n" +
-        "  values  results in place of add-in formulas, for readers without it\n",
+        "  values  a copy of the results, without any formula and without the estimate\n",
     );
     return 2;
   }
@@ -29,7 +30,15 @@ function main(args: readonly string[]): number {
   if (!saved.ok) return refuse(input, saved.findings, "US");
   const { duty, findings, isComplete } = decodeDuty(saved.value);
   if (!isComplete) return refuse(input, [...findings.values()].flat(), duty.unitSet);
-  const { sheetNames, bytes } = dutyWorkbook(workedDuty(duty), form);
+  const worked = workedDuty(duty);
+  let workbook: DutyWorkbook;
+  try {
+    workbook = dutyWorkbook(worked, form === "values" ? today() : undefined);
+  } catch (error) {
+    process.stderr.write(`No sheet can be written from ${input}: ${(error as Error).message}\n`);
+    return 1;
+  }
+  const { sheetNames, bytes } = workbook;
   try {
     writeFileSync(output, bytes);
   } catch (error) {
@@ -37,7 +46,25 @@ function main(args: readonly string[]): number {
     return 1;
   }
   process.stdout.write(`Written: ${output}, ${sheetNames.map((name) => `“${name}”`).join(", ")}\n`);
+  const errors = resultsInError(worked);
+  if (errors.length > 0)
+    process.stderr.write(`Results that are errors:\n${errors.map((one) => `  ${one}\n`).join("")}`);
   return 0;
+}
+
+/** Worked figures that have none, with the reason. */
+function resultsInError({ plan, worked }: WorkedDuty): readonly string[] {
+  return plan.items.flatMap((item) => {
+    const answer = item.kind === "result" ? worked.cells.get(item.key) : undefined;
+    if (item.kind !== "result" || answer === undefined || isRange(answer) || !isCellError(answer)) return [];
+    return [`${item.label}: ${answer.message ?? answer.error}`];
+  });
+}
+
+/** "2026-03-09" by this machine's clock and time zone. */
+function today(): string {
+  const now = new Date();
+  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
 }
 
 function refuse(input: string, findings: readonly Finding[], units: UnitSetName): number {

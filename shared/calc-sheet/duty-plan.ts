@@ -81,11 +81,12 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
   const on = itemsBySheet(worked);
   const cited = citedBy(on.duty, duty);
   const unused = fieldsNotUsed(duty, worked);
-  const { item, project } = duty.texts;
+  const { item, project, revision, date } = duty.texts;
   return {
     tag: item.trim() || project.trim(),
     title: duty.pump === undefined ? "Pump duty: total head and suction" : "Pump duty: total head, suction and pump",
     unitSet: duty.unitSet,
+    issue: { project, item, revision, date },
     paper: paperOf(duty),
     items: [
       ...worked,

@@ -19,14 +19,19 @@ import {
 import { printOf, titlesOf, wantedNames } from "./layout/sheets.ts";
 import { placeInputTable, placeSpill, placeTable, placeWorking } from "./layout/tables.ts";
 import { placeVerdicts } from "./layout/verdicts.ts";
-import type { CalcSheetPlan, PlanItem } from "./plan.ts";
+import type { CalcSheetPlan, PlanItem, SheetId } from "./plan.ts";
 import type { WorkedPlan } from "./work-out.ts";
+
+/** Sheets of a plan, each known by what it is. */
+export interface DutySheets extends SheetSet {
+  readonly ids: readonly SheetId[];
+}
 
 /**
  * Gives each item of a plan its cells, with live formulas and the values worked out for them: the sheet of the duty, that
  * of the estimate where the plan has one, and the workings where there are any.
  */
-export function layOut(plan: CalcSheetPlan, worked: WorkedPlan): SheetSet {
+export function layOut(plan: CalcSheetPlan, worked: WorkedPlan): DutySheets {
   const common: Common = { plan, worked, addresses: new AddressBook() };
   const workings = new Page("workings", common, []);
   const duty = new Page("duty", common, COLUMNS, workings);
@@ -46,10 +51,11 @@ export function layOut(plan: CalcSheetPlan, worked: WorkedPlan): SheetSet {
   for (const one of filled) one.finish();
   const wanted = wantedNames(plan);
   return {
+    ids: filled.map(({ id }) => id),
     wanted: filled.map(({ id }) => wanted[id]),
     sheets: (given) => {
       const names = Object.fromEntries(filled.map(({ id }, i) => [id, given[i]]));
-      return filled.map((one) => one.sheet(names, printOf(one.id)));
+      return filled.map((one) => one.sheet(names, printOf(one.id, plan)));
     },
   };
 }

@@ -18,6 +18,8 @@ export interface CalcSheetPlan {
   readonly tag: string;
   readonly title: string;
   readonly unitSet: UnitSetName;
+  /** What every printed page says of the issue it belongs to. */
+  readonly issue?: Readonly<Partial<Record<"project" | "item" | "revision" | "date", string>>>;
   /** What it is printed on: that of the reader's printer where left out. */
   readonly paper?: Paper;
   readonly items: readonly PlanItem[];

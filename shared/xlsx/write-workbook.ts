@@ -17,6 +17,8 @@ export interface WorkbookSpec {
   readonly sheets: readonly SheetSpec[];
   readonly properties?: WorkbookProperties;
   readonly form: FileForm;
+  /** How many of the sheets are shown, from the first on: all where left out. */
+  readonly shown?: number;
 }
 
 /**
@@ -31,20 +33,21 @@ const CALCULATION_VERSION = 191029;
  *
  * The file names no add-in that Excel should offer: that needs the store or catalogue a company deploys it from.
  */
-export function writeWorkbook({ sheets, properties = {}, form }: WorkbookSpec): Uint8Array {
+export function writeWorkbook({ sheets, properties = {}, form, shown = sheets.length }: WorkbookSpec): Uint8Array {
   checkNames(sheets);
   const styles = styleTable();
   const strings = sharedStrings();
   const lists = listSheet(sheets);
   const all = lists.spec === undefined ? sheets : [...sheets, lists.spec];
-  const inFile = all.map((spec) => ({ spec, cells: fileCells(spec, form) }));
+  const isProtected = form === "values";
+  const inFile = all.map((spec) => ({ spec, cells: fileCells(spec, form), isProtected }));
   const cells = inFile.flatMap((sheet) => [...sheet.cells.values()]);
   const tables = { styles, lists, texts: strings.texts, spillMark: SPILL_MARK };
   const worksheets = worksheetParts(inFile, tables, freePaths(), 0);
   const workbook: Part = {
     path: "xl/workbook.xml",
     type: "workbook",
-    text: workbookText(all, sheets.length, cells),
+    text: workbookText(all, shown, cells),
     pointsTo: [
       ...worksheets,
       THEME_PART,

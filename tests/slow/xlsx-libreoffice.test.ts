@@ -1,5 +1,8 @@
 import { strFromU8, unzipSync } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
+import { type Cell, isCellError } from "../../shared/cells/cell.ts";
+import { addressOf, boxOf } from "../../shared/ports/a1.ts";
+import type { CellSpec, SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { readWorkbook } from "../../shared/xlsx/read-workbook.ts";
 import { toSheetSpec } from "../../shared/xlsx/to-sheet-spec.ts";
 import { writeWorkbook } from "../../shared/xlsx/write-workbook.ts";
@@ -7,9 +10,26 @@ import { SAMPLE } from "../shared/xlsx/sample-sheet.ts";
 import { converted, dotsOfColor, pagesOf } from "../support/libreoffice.ts";
 import { BASELINE_JPEG, WIDE_PNG } from "../support/pictures.ts";
 
-// An outside reader of the file format: what LibreOffice shows and saves of a sheet written in the values form.
-describe("a sheet in the values form, opened in LibreOffice", () => {
-  const file = writeWorkbook({ sheets: [SAMPLE], form: "values", properties: { title: "Sample" } });
+/** The sample with what the add-in answers in place of its calls; native formulas stay, and LibreOffice works them out. */
+const ANSWERED: SheetSpec = {
+  ...SAMPLE,
+  cells: SAMPLE.cells.flatMap((cell): readonly CellSpec[] => {
+    const { f, spill, cached, ...rest } = cell;
+    if (f?.startsWith("DUTY.") !== true) return cell.at === "E13" ? [] : [cell];
+    const { top, left } = boxOf(cell.at);
+    const rows = (Array.isArray(cached) ? cached : [[cached]]) as readonly (readonly Cell[])[];
+    return rows.flatMap((row, i) =>
+      row.map((value, j) => {
+        const at = addressOf(top + i, left + j);
+        return isCellError(value) ? { ...rest, at, f: value.error, cached: value } : { ...rest, at, v: value };
+      }),
+    );
+  }),
+};
+
+// An outside reader of the file format: what LibreOffice shows and saves of a sheet.
+describe("a sheet opened in LibreOffice", () => {
+  const file = writeWorkbook({ sheets: [ANSWERED], form: "add-in", properties: { title: "Sample" } });
   let pdf: Uint8Array;
   let csv: string;
   beforeAll(async () => {
@@ -42,7 +62,10 @@ describe("a sheet in the values form, opened in LibreOffice", () => {
   it("draws the chart with its titles and its curve", async () => {
     const { text } = await pagesOf(pdf);
     for (const words of ["Pump & system", "Flow, L/s", "Head, m", "Efficiency"]) expect(text).toContain(words);
-    const withoutChart = await converted(writeWorkbook({ sheets: [{ ...SAMPLE, charts: [] }], form: "values" }), "pdf");
+    const withoutChart = await converted(
+      writeWorkbook({ sheets: [{ ...ANSWERED, charts: [] }], form: "add-in" }),
+      "pdf",
+    );
     const [curve, none] = [await dotsOfColor(pdf, 1, "#3B7A57"), await dotsOfColor(withoutChart, 1, "#3B7A57")];
     expect(curve).toBeGreaterThan(100);
     expect(none).toBe(0);
@@ -72,7 +95,7 @@ describe("a sheet in the values form, opened in LibreOffice", () => {
       { at: "D3:E8", type: "png", base64: WIDE_PNG, widthPx: 120, heightPx: 48, altText: "Logo" },
       { at: "E9:E12", type: "jpeg", base64: BASELINE_JPEG, widthPx: 120, heightPx: 48, altText: "Logo again" },
     ] as const;
-    const drawn = writeWorkbook({ sheets: [{ ...SAMPLE, pictures }], form: "values" });
+    const drawn = writeWorkbook({ sheets: [{ ...ANSWERED, pictures }], form: "add-in" });
     // The bar of the picture.
     expect(await dotsOfColor(await converted(drawn, "pdf"), 1, "#B5541C")).toBeGreaterThan(
       (await dotsOfColor(pdf, 1, "#B5541C")) + 300,

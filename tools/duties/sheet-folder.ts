@@ -15,7 +15,7 @@ export class SheetFolder {
 
   /** Writes the calc sheet under this name, or with a number behind it where the name is taken. */
   write(of: WorkedDuty, wanted: string): { readonly file: string } | { readonly error: string } {
-    const { bytes } = dutyWorkbook(of, "add-in");
+    const { bytes } = dutyWorkbook(of);
     const name = fileName(wanted);
     for (let n = 1; ; n += 1) {
       const file = join(this.#folder, `${name}${n === 1 ? "" : ` ${n}`}.xlsx`);

@@ -1,5 +1,6 @@
 import { tagFor } from "../../ports/sheet-name.ts";
 import type { PrintSpec } from "../../ports/sheet-spec.ts";
+import { VERSION } from "../../ports/version.ts";
 import type { CalcSheetPlan, SheetId } from "../plan.ts";
 
 const NAMES = {
@@ -39,12 +40,30 @@ export function titlesOf({
 
 const SAFETY = "An aid to estimating: local codes and licensed practice govern";
 
+/** A page header holds 255 characters with its marks (Microsoft, "Excel specifications and limits"); these leave room. */
+const LONGEST = { project: 100, item: 50, revision: 24, date: 24 } as const;
+
 /** How each sheet is printed. */
-export function printOf(sheet: SheetId): Pick<PrintSpec, "orientation" | "header" | "footer"> {
+export function printOf(
+  sheet: SheetId,
+  { issue = {} }: Pick<CalcSheetPlan, "issue">,
+): Pick<PrintSpec, "orientation" | "header" | "footer"> {
+  const said = (of: keyof typeof LONGEST): string => headerText(issue[of] ?? "", LONGEST[of]);
+  const revision = said("revision");
+  const listed = (...texts: readonly string[]): string => texts.filter((text) => text !== "").join(", ");
   const footer = sheet === "estimate" ? "Internal: not for issue" : SAFETY;
   return {
     orientation: sheet === "workings" ? "landscape" : "portrait",
-    header: "",
-    footer: `&L&A&C${footer}&RPage &P of &N`,
+    header: `&L${listed(said("project"), said("item"))}&R${listed(revision === "" ? "" : `Rev. ${revision}`, said("date"))}`,
+    footer: `&L&A, Dutybook ${VERSION}&C${footer}&RPage &P of &N`,
   };
+}
+
+/** A text in a page header: on one line, its ampersands doubled, cut where it is too long. */
+function headerText(text: string, longest: number): string {
+  const marked = text.replace(/\s+/g, " ").trim().replaceAll("&", "&&");
+  if (marked.length <= longest) return marked;
+  const cut = marked.slice(0, longest - 1).replace(/[\ud800-\udbff]$/, "");
+  const ends = /&*$/.exec(cut)?.[0].length ?? 0;
+  return `${ends % 2 === 1 ? cut.slice(0, -1) : cut}…`;
 }

@@ -45,7 +45,7 @@ export function chartPart(chart: XYChartSpec, data: ChartData): string {
   return `${DECLARATION}<c:chartSpace xmlns:c="${CHART}" xmlns:a="${DRAWING}" xmlns:r="${RELATIONSHIPS}"><c:roundedCorners val="0"/><c:chart>${title(
     chart.title,
     { size: 12, bold: true },
-  )}<c:autoTitleDeleted val="0"/><c:plotArea><c:layout/>${plot.join("")}</c:plotArea><c:legend><c:legendPos val="b"/><c:overlay val="0"/></c:legend><c:plotVisOnly val="1"/><c:dispBlanksAs val="gap"/></c:chart></c:chartSpace>`;
+  )}<c:autoTitleDeleted val="0"/><c:plotArea><c:layout/>${plot.join("")}</c:plotArea><c:legend><c:legendPos val="b"/><c:overlay val="0"/></c:legend><c:plotVisOnly val="0"/><c:dispBlanksAs val="gap"/></c:chart></c:chartSpace>`;
 }
 
 function seriesElement(series: XYSeries, number: number, data: ChartData): string {

@@ -6,7 +6,7 @@ import { callsAddIn, encodeFormula, reckonsWithRanges } from "../formula-text.ts
 
 /**
  * add-in: formulas as Excel keeps them for people who have the add-in.
- * values: a call of the add-in stands as its answer, for people and programs without it. Other formulas stay.
+ * values: every formula stands as its answer, so that none that is worked out again stands beside one that is not.
  */
 export type FileForm = "add-in" | "values";
 
@@ -57,8 +57,8 @@ function formulaCell(
 ): Pick<FileCell, "value" | "formula" | "fills"> {
   const own = callsAddIn(f);
   const answer = cornerOf(cell.cached);
-  // Without the add-in and without its answer there is nothing to show but that.
-  if (form === "values" && own) return { value: answer === undefined ? { error: "#N/A" } : answer };
+  // Without its answer there is nothing to show but that.
+  if (form === "values") return { value: answer === undefined ? { error: "#N/A" } : answer };
   const known = answer === undefined ? {} : { value: answer ?? "" };
   const inMerge = merged.some((box) => overlap(box, boxOf(cell.spill ?? cell.at)));
   if (inMerge && cell.spill !== undefined) throw new Error(`${spec.name}: ${cell.at} would spill into merged cells`);
