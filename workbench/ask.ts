@@ -3,11 +3,19 @@ export interface Choice<T extends string> {
   readonly label: string;
 }
 
+/** A question with what bears on it: lines of a list, and a remark under them. */
+export interface Question {
+  readonly text: string;
+  readonly heading?: string;
+  readonly lines?: readonly string[];
+  readonly remark?: string;
+}
+
 const CANCEL: Choice<""> = { id: "", label: "Cancel" };
 
 /** Puts a question in a dialog. Answers with the choice, or with nothing when the user steps back. */
 export async function ask<const T extends string>(
-  question: string,
+  question: Question,
   choices: readonly Choice<T>[],
 ): Promise<T | undefined> {
   const dialog = opened(question, [...choices, CANCEL]);
@@ -17,7 +25,7 @@ export async function ask<const T extends string>(
 
 /** Says what is waited for. Answers with true once it is there, with false when the user would rather not wait. */
 export async function wait(words: string, until: Promise<void>): Promise<boolean> {
-  const dialog = opened(words, [CANCEL]);
+  const dialog = opened({ text: words }, [CANCEL]);
   try {
     return await Promise.race([until.then(() => true), closed(dialog).then(() => false)]);
   } finally {
@@ -25,11 +33,19 @@ export async function wait(words: string, until: Promise<void>): Promise<boolean
   }
 }
 
-function opened(words: string, choices: readonly Choice<string>[]): HTMLDialogElement {
+function opened(
+  { text: words, heading, lines = [], remark }: Question,
+  choices: readonly Choice<string>[],
+): HTMLDialogElement {
   const dialog = document.createElement("dialog");
   dialog.className = "ask";
-  const text = document.createElement("p");
-  text.textContent = words;
+  const paragraph = (content: string | undefined): readonly HTMLElement[] => {
+    if (content === undefined) return [];
+    const made = document.createElement("p");
+    made.textContent = content;
+    return [made];
+  };
+  const [text] = paragraph(words) as [HTMLElement];
   text.id = "question";
   dialog.setAttribute("aria-labelledby", text.id);
   const buttons = document.createElement("form");
@@ -40,7 +56,17 @@ function opened(words: string, choices: readonly Choice<string>[]): HTMLDialogEl
     button.textContent = label;
     buttons.append(button);
   }
-  dialog.append(text, buttons);
+  const list = document.createElement("ul");
+  list.className = "lines";
+  for (const line of lines) {
+    const item = document.createElement("li");
+    item.textContent = line;
+    list.append(item);
+  }
+  const details = document.createElement("div");
+  details.className = "details";
+  details.append(...paragraph(heading), ...(lines.length === 0 ? [] : [list]), ...paragraph(remark));
+  dialog.append(text, ...(details.childElementCount === 0 ? [] : [details]), buttons);
   document.body.append(dialog);
   dialog.showModal();
   return dialog;

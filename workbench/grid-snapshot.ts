@@ -11,7 +11,8 @@ import { styleSpec } from "./grid-style.ts";
 
 type CellRows = Readonly<Record<string, Readonly<Record<string, ICellData | null>>>>;
 
-const DEFAULT_COLUMN_PIXELS = 88;
+/** Of a column nobody has set. */
+export const DEFAULT_COLUMN_PIXELS = 88;
 
 /**
  * Every sheet of the grid as data, with the user's edits: what a downloaded file is written from. Formulas carry the

@@ -1,12 +1,24 @@
 import "./workbench.css";
+import { type Unseen, unseenIn } from "../shared/xlsx/patch/unseen.ts";
 import { mountPane } from "../taskpane/pane/pane.ts";
 import { ask, wait } from "./ask.ts";
 import { startDivider } from "./divider.ts";
-import { fileOfWorkbook, openedSet, replaceWorkbook, sheetsOfFile } from "./files.ts";
+import {
+  beyondQuestion,
+  breakQuestion,
+  type Losses,
+  openQuestion,
+  otherName,
+  staleWords,
+  unansweredWords,
+} from "./file-words.ts";
+import { type Choose, fileOfWorkbook, openedSet, replaceWorkbook, sheetsOfFile } from "./files.ts";
 import type { GridHost } from "./grid-host.ts";
+import { type OpenedFile, openedFile } from "./opened-file.ts";
 import { pageGrid } from "./page-grid.ts";
 import { SAMPLE_SHEETS } from "./sample-workbook.ts";
 import { startStrip } from "./strip.ts";
+import { guardStructure } from "./structure-guard.ts";
 
 declare global {
   interface Window {
@@ -29,10 +41,33 @@ const strip = startStrip(element("strip"), grid);
 const fileName = element<HTMLInputElement>("file-name");
 const fileInput = element<HTMLInputElement>("file");
 
-await replaceWorkbook(grid, host, SAMPLE_SHEETS);
+await replaceWorkbook(grid, host, { sheets: SAMPLE_SHEETS });
 api.getActiveWorkbook()?.getActiveSheet().getRange("A1").activate();
 mountPane(element("pane"), { host });
 let unkeptEdits = 0;
+
+/** The file that was opened in place of the workbook, as long as one was. */
+interface Behind {
+  readonly name: string;
+  readonly unseen: readonly Unseen[];
+  readonly file: OpenedFile;
+  /** The user has agreed that the download will be another file. */
+  isGivenUp: boolean;
+}
+let behind: Behind | undefined;
+const ENDING = /\.(xlsx|xlsm|xltx|xltm)$/i;
+
+guardStructure(
+  api,
+  (sheet) => behind?.isGivenUp === false && behind.file.has(sheet),
+  async () => {
+    const from = behind;
+    if (from === undefined) return true;
+    const answer = await ask(breakQuestion(from.name, [], lossesOf(from)), [{ id: "go", label: "Go on" }]);
+    from.isGivenUp = answer === "go";
+    return from.isGivenUp;
+  },
+);
 api.addEvent(api.Event.CommandExecuted, ({ id, options }) => {
   const isResult = options?.["applyFormulaCalculationResult"] === true;
   if (id.startsWith("sheet.mutation.") && !isResult) unkeptEdits += 1;
@@ -52,48 +87,79 @@ window.addEventListener("beforeunload", (event) => {
 });
 
 async function newWorkbook(): Promise<void> {
-  const answer = await ask("Close this workbook and start an empty one? What was not downloaded is lost.", [
-    { id: "new", label: "Start an empty workbook" },
-  ]);
+  const question = { text: "Close this workbook and start an empty one? What was not downloaded is lost." };
+  const answer = await ask(question, [{ id: "new", label: "Start an empty workbook" }]);
   if (answer === undefined) return;
-  await replaceWorkbook(grid, host, []);
+  await replaceWorkbook(grid, host, { sheets: [] });
+  forget();
   fileName.value = "Workbook";
   unkeptEdits = 0;
 }
 
 async function open(file: File): Promise<void> {
-  const opened = sheetsOfFile(new Uint8Array(await file.arrayBuffer()));
-  if (!opened.ok) {
-    strip.say(`${file.name} could not be opened. ${opened.why}`, "error");
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  const content = sheetsOfFile(bytes);
+  if (!content.ok) {
+    strip.say(`${file.name} could not be opened. ${content.why}`, "error");
     return;
   }
-  const count = opened.sheets.length === 1 ? "one sheet" : `${opened.sheets.length} sheets`;
-  const answer = await ask(`${file.name} has ${count}. Where should they go?`, [
+  const unseen = unseenIn(bytes);
+  const answer = await ask(openQuestion(file.name, content.sheets.length, unseen), [
     { id: "beside", label: "Beside the present sheets" },
     { id: "replace", label: "In place of this workbook" },
   ]);
-  if (answer === "beside") await host.addSheets(openedSet(opened.sheets));
+  if (answer === "beside") await host.addSheets(openedSet(content.sheets));
   if (answer === "replace") {
-    await replaceWorkbook(grid, host, opened.sheets);
-    fileName.value = file.name.replace(/\.xlsx$/i, "");
+    await replaceWorkbook(grid, host, content);
+    forget();
+    behind = { name: file.name, unseen, isGivenUp: false, file: openedFile(grid, host, bytes, content.sheets) };
+    fileName.value = file.name.replace(ENDING, "");
     unkeptEdits = 0;
+    const unanswered = unansweredWords(behind.file.unanswered);
+    if (unanswered !== undefined) strip.say(unanswered);
   }
 }
 
+function lossesOf({ unseen, file }: Behind): Losses {
+  return { unseen, unanswered: file.unanswered };
+}
+
+/** The workbook in the grid is no longer that of a file. */
+function forget(): void {
+  behind?.file.close();
+  behind = undefined;
+}
+
 async function download(): Promise<void> {
-  const bytes = await fileOfWorkbook(grid, host, wait);
-  if (bytes === undefined) {
+  const from = behind;
+  const choose: Choose = async (state) => {
+    if (from === undefined || from.isGivenUp) return "new";
+    if (state.broken.length > 0)
+      return ask(breakQuestion(from.name, [...state.broken, ...state.beyond], lossesOf(from)), [
+        { id: "new", label: "Download the new file" },
+      ]);
+    return ask(beyondQuestion(from.name, state, lossesOf(from)), [
+      { id: "patched", label: "Keep the file" },
+      { id: "new", label: "Download the new file" },
+    ]);
+  };
+  const made = await fileOfWorkbook(grid, host, wait, from === undefined ? undefined : { file: from.file, choose });
+  if (made === undefined) {
     strip.say("No file was written.");
     return;
   }
-  const file = new Blob([bytes as Uint8Array<ArrayBuffer>], {
+  const file = new Blob([made.bytes as Uint8Array<ArrayBuffer>], {
     type: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
   });
   const link = document.createElement("a");
   link.href = URL.createObjectURL(file);
-  link.download = `${fileName.value.trim().replace(/[\\/:*?"<>|]+/g, " ") || "Workbook"}.xlsx`;
+  const stem = fileName.value.trim().replace(/[\\/:*?"<>|]+/g, " ") || "Workbook";
+  const ending = from === undefined ? ".xlsx" : (ENDING.exec(from.name)?.[0] ?? ".xlsx");
+  link.download = from === undefined || made.isPatched ? `${stem}${ending}` : otherName(`${stem}.xlsx`);
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+  const stale = made.isPatched && made.isChanged ? staleWords(from?.file.unanswered ?? []) : undefined;
+  if (stale !== undefined) strip.say(stale);
   unkeptEdits = 0;
 }
 

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { CellSpec, SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { readWorkbook } from "../../shared/xlsx/read-workbook.ts";
 import { toSheetSpec } from "../../shared/xlsx/to-sheet-spec.ts";
-import { fileOfWorkbook, replaceWorkbook, sheetsOfFile, type Wait } from "../../workbench/files.ts";
+import { type Download, fileOfWorkbook, replaceWorkbook, sheetsOfFile, type Wait } from "../../workbench/files.ts";
 import { gridSnapshot } from "../../workbench/grid-snapshot.ts";
 import { type HeadlessGrid, headlessGrid } from "../../workbench/headless.ts";
 
@@ -61,7 +61,7 @@ describe("a snapshot of the grid", () => {
   let grid: HeadlessGrid;
   beforeEach(async () => {
     grid = headlessGrid();
-    await replaceWorkbook(grid, grid.host, [spec]);
+    await replaceWorkbook(grid, grid.host, { sheets: [spec] });
   });
   afterEach(() => grid.dispose());
 
@@ -110,7 +110,7 @@ describe("a snapshot of the grid", () => {
 
   it("comes back the same through a file", async () => {
     const before = gridSnapshot(grid, grid.host);
-    const bytes = (await fileOfWorkbook(grid, grid.host, patient)) as Uint8Array;
+    const { bytes } = (await fileOfWorkbook(grid, grid.host, patient)) as Download;
     const outcome = readWorkbook(bytes);
     if (!outcome.ok) throw new Error(outcome.refusal.message);
     expect(outcome.workbook.sheets.map(toSheetSpec)[0]?.cells.find(({ at }) => at === "B7")?.f).toBe(
@@ -118,7 +118,7 @@ describe("a snapshot of the grid", () => {
     );
     const opened = sheetsOfFile(bytes);
     if (!opened.ok) throw new Error(opened.why);
-    await replaceWorkbook(grid, grid.host, opened.sheets);
+    await replaceWorkbook(grid, grid.host, opened);
     const after = gridSnapshot(grid, grid.host);
     const contents = (sheets: readonly SheetSpec[]) =>
       sheets.map(({ name, cells, merges, names, lists, rules }) => ({
@@ -143,7 +143,7 @@ describe("a snapshot of the grid", () => {
 
   it("brings the present workbook back when another cannot take its place", async () => {
     const faulty: SheetSpec = { ...spec, name: "Other", rules: [{ ref: "?", when: "TRUE", style: {} }] };
-    await expect(replaceWorkbook(grid, grid.host, [faulty])).rejects.toThrow("not a cell address");
+    await expect(replaceWorkbook(grid, grid.host, { sheets: [faulty] })).rejects.toThrow("not a cell address");
     expect(await grid.host.sheetNames()).toEqual(["It's a duty"]);
     expect(await grid.host.read(["'It''s a duty'!flow", "'It''s a duty'!B4"])).toEqual([[[14.5]], [[29]]]);
   });

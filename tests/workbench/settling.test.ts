@@ -70,7 +70,7 @@ describe("a grid that is still calculating", () => {
   it("gives a file with the answers to what was just typed, and says what it waits for", async () => {
     type("A1", 9);
     const wait = vi.fn(patient);
-    expect(inFile(await fileOfWorkbook(grid, grid.host, wait))).toBe(90);
+    expect(inFile((await fileOfWorkbook(grid, grid.host, wait))?.bytes)).toBe(90);
     expect(wait.mock.calls.map(([words]) => words)).toEqual(["Waiting for the calculation to end …"]);
   });
 
@@ -86,7 +86,7 @@ describe("a grid that is still calculating", () => {
       left -= 1;
       return true;
     };
-    expect(inFile(await fileOfWorkbook(grid, host, wait))).toBe(20);
+    expect(inFile((await fileOfWorkbook(grid, host, wait))?.bytes)).toBe(20);
     expect(left).toBe(0);
   });
 

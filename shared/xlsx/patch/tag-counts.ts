@@ -1,6 +1,7 @@
 import { attributeOf, localName, nextTag } from "./xml-tags.ts";
 
-type AttributeReader = (name: string) => string | undefined;
+/** Tells an attribute of an element. */
+export type AttributeReader = (name: string) => string | undefined;
 
 /** How many elements of a name a part has, whatever its prefix. */
 export interface TagCounts {

@@ -2,7 +2,7 @@ import { type Archive, openArchive } from "../read/archive.ts";
 import { LIMITS, type Limits } from "../read/limits.ts";
 import { type Relation, relationsOf } from "../read/xml-part.ts";
 import { partText } from "./part-text.ts";
-import { countsOf, type TagCounts } from "./tag-counts.ts";
+import { type AttributeReader, countsOf, type TagCounts } from "./tag-counts.ts";
 import { listedSheets } from "./workbook-text.ts";
 
 /** What a file holds that a grid of cells does not show; of a sheet, or of the workbook where none is named. */
@@ -39,7 +39,10 @@ function thingsOf(workbook: string, relations: readonly Relation[]): readonly st
   return words([
     [names, "workbook name", "workbook names"],
     [linked("externalLink"), "link to another workbook", "links to other workbooks"],
-    [of("workbookProtection"), "protection of the workbook"],
+    [
+      of("workbookProtection", (attribute) => isOn(attribute("lockStructure")) || isOn(attribute("lockWindows"))),
+      "protection of the workbook",
+    ],
     [linked("vbaProject"), "macros"],
     [linked("connections"), "data connections"],
   ]);
@@ -70,7 +73,7 @@ function thingsOn(archive: Archive, { target, type }: Relation, limits: Limits):
     [linked("ctrlProp"), "form control", "form controls"],
     [of("hyperlink"), "link", "links"],
     [of("sparkline"), "sparkline", "sparklines"],
-    [of("sheetProtection"), "protection"],
+    [of("sheetProtection", (attribute) => isOn(attribute("sheet"))), "protection"],
     [of("autoFilter"), "filter"],
     [
       of("dataValidation", (attribute) => attribute("type") !== "list"),
@@ -84,11 +87,7 @@ function thingsOn(archive: Archive, { target, type }: Relation, limits: Limits):
     ],
     [of("row", (attribute) => isOn(attribute("hidden"))), "hidden row", "hidden rows"],
     [of("col", (attribute) => isOn(attribute("hidden"))), "hidden columns"],
-    [
-      of("row", (attribute) => attribute("outlineLevel") !== undefined) +
-        of("col", (attribute) => attribute("outlineLevel") !== undefined),
-      "outline",
-    ],
+    [of("row", isOutlined) + of("col", isOutlined), "outline"],
     [of("pane", (attribute) => attribute("xSplit") !== undefined), "frozen columns"],
     [of("tabColor"), "tab colour"],
     [of("picture") + linked("image"), "background picture"],
@@ -103,6 +102,10 @@ function words(counted: readonly (readonly [number, string, string?])[]): readon
     if (many === undefined) return [one];
     return [count === 1 ? `1 ${one}` : `${count} ${many}`];
   });
+}
+
+function isOutlined(attribute: AttributeReader): boolean {
+  return Number(attribute("outlineLevel") ?? 0) > 0;
 }
 
 function isOn(value: string | undefined): boolean {

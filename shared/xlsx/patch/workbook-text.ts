@@ -63,6 +63,10 @@ export function workbookText(text: string, order: readonly SheetPlace[], names: 
   const prefix = prefixOf(root.name);
   const listed = sheetElements(text);
   const idAttribute = idName(tagOf(text, listed[0] as Element));
+  // Some programs declare the prefix of the relation on each sheet alone.
+  const declaration = `xmlns:${idAttribute.split(":")[0]}`;
+  const local = attributeOf(tagOf(text, listed[0] as Element), declaration);
+  const declared = local === undefined ? {} : { [declaration]: local };
   let id = Math.max(0, ...listed.map((element) => Number(attributeOf(tagOf(text, element), "sheetId") ?? 0)));
   const written = order.map((place) => {
     if (typeof place === "number") return outerOf(text, listed[place] as Element);
@@ -71,6 +75,7 @@ export function workbookText(text: string, order: readonly SheetPlace[], names: 
       name: place.name,
       sheetId: id,
       state: place.hidden === true ? "hidden" : undefined,
+      ...declared,
       [idAttribute]: place.relation,
     };
     return `<${prefix}sheet${attributes(facts)}/>`;

@@ -1,0 +1,90 @@
+import { isCellError } from "../shared/cells/cell.ts";
+import { quotedSheetName } from "../shared/ports/sheet-name.ts";
+import type { CellSpec, SheetSpec } from "../shared/ports/sheet-spec.ts";
+import { isUnchanged, sheetChanges } from "../shared/xlsx/patch/changes.ts";
+import type { PatchedSheet } from "../shared/xlsx/patch/patch-workbook.ts";
+import type { Grid, GridHost } from "./grid-host.ts";
+import { columnCharacters } from "./grid-sheet.ts";
+import { DEFAULT_COLUMN_PIXELS, gridSnapshot } from "./grid-snapshot.ts";
+import { type StructureLog, structureLog } from "./structure-log.ts";
+
+/** The file that stands behind the workbook in the grid, and how far the two have come apart since it was opened. */
+export interface OpenedFile {
+  readonly bytes: Uint8Array;
+  /** Formulas the grid has only an error for, where the file had an answer: "Data!B4". */
+  readonly unanswered: readonly string[];
+  /** Whether a sheet of the grid is one of the file's, by the grid's id. */
+  readonly has: (sheet: string) => boolean;
+  readonly state: () => FileState;
+  readonly close: () => void;
+}
+
+export interface FileState {
+  /** The sheets of the grid in their order, for a patch of the file. */
+  readonly sheets: readonly PatchedSheet[];
+  /** In words, what was done that no patch can follow: the file has to be written anew. */
+  readonly broken: readonly string[];
+  /** In words, what was changed that a patch would leave as it was in the file. */
+  readonly beyond: readonly string[];
+  readonly isChanged: boolean;
+}
+
+const USUAL_WIDTH = columnCharacters(DEFAULT_COLUMN_PIXELS);
+
+/** @param inFile the sheets that the file was opened with and the grid now shows, in their order */
+export function openedFile(grid: Grid, host: GridHost, bytes: Uint8Array, inFile: readonly SheetSpec[]): OpenedFile {
+  const ids = sheetIds(grid);
+  const first = gridSnapshot(grid, host);
+  const opened = new Map(
+    ids.map((id, i) => [id, { name: inFile[i]?.name ?? "", was: first[i] as SheetSpec }] as const),
+  );
+  const log: StructureLog = structureLog(grid.api);
+
+  const state = (): FileState => {
+    const broken: string[] = [];
+    const beyond: string[] = [];
+    const gone = new Set(opened.keys());
+    const now = gridSnapshot(grid, host);
+    const sheets = sheetIds(grid).map((id, i): PatchedSheet => {
+      const spec = now[i] as SheetSpec;
+      const original = opened.get(id);
+      gone.delete(id);
+      if (original === undefined) return { kind: "added", spec };
+      const { name, was } = original;
+      if (spec.name !== name) broken.push(`the sheet ${name} renamed`);
+      for (const words of log.of(id)) broken.push(`${words} on ${spec.name}`);
+      const changes = sheetChanges(was, spec, USUAL_WIDTH);
+      for (const words of changes.beyond) beyond.push(`${words} changed on ${spec.name}`);
+      return { kind: "opened", name, now: spec, changes };
+    });
+    for (const id of gone) broken.push(`the sheet ${opened.get(id)?.name} deleted`);
+    const isChanged = sheets.some((sheet) => sheet.kind === "added" || !isUnchanged(sheet.changes));
+    return { sheets, broken, beyond, isChanged };
+  };
+
+  return {
+    bytes,
+    unanswered: inFile.flatMap((sheet, i) => unansweredOn(sheet, first[i])),
+    has: (sheet) => opened.has(sheet),
+    state,
+    close: log.stop,
+  };
+}
+
+function sheetIds({ api }: Grid): readonly string[] {
+  return (api.getActiveWorkbook()?.getSheets() ?? []).map((sheet) => sheet.getSheetId());
+}
+
+function unansweredOn(inFile: SheetSpec, inGrid: SheetSpec | undefined): readonly string[] {
+  const shown = new Map(inGrid?.cells.map((cell) => [cell.at, cell]));
+  return inFile.cells.flatMap((cell) => {
+    const grid = shown.get(cell.at);
+    const isLost = cell.f !== undefined && isCellError(cornerOf(grid)) && !isCellError(cornerOf(cell));
+    return isLost ? [`${quotedSheetName(inFile.name)}!${cell.at}`] : [];
+  });
+}
+
+function cornerOf(cell: CellSpec | undefined): unknown {
+  const cached = cell?.cached;
+  return Array.isArray(cached) ? cached[0]?.[0] : cached;
+}
