@@ -55,7 +55,15 @@ export function pageCharts(api: FUniver): ChartPainter {
 }
 
 // Clicks and the wheel go through to the grid beneath.
-const WHOLE = { display: "block", width: "100%", height: "100%", pointerEvents: "none" } as const;
+const WHOLE = {
+  display: "block",
+  width: "100%",
+  height: "100%",
+  // The grid takes a few pixels off either side.
+  objectFit: "contain",
+  objectPosition: "left top",
+  pointerEvents: "none",
+} as const;
 
 /** Pixels from the corner of the grid. */
 interface Place extends Size {
