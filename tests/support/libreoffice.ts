@@ -9,15 +9,23 @@ const run = promisify(execFile);
 const SOFFICE = "/usr/bin/soffice";
 const TIMEOUT = 90_000;
 
+type Form = "pdf" | "csv" | "xlsx";
+
 /**
  * Opens a workbook in LibreOffice and saves it in another form: "pdf", "csv" (the first sheet) or "xlsx". Each run
  * has a profile of its own, so that runs cannot meet; all of it is gone afterwards.
  */
-export async function converted(workbook: Uint8Array, form: "pdf" | "csv" | "xlsx"): Promise<Uint8Array> {
+export async function converted(workbook: Uint8Array, form: Form): Promise<Uint8Array> {
+  return (await allConverted([workbook], form))[0] as Uint8Array;
+}
+
+/** Several in one run, which is far quicker than a run for each. */
+export async function allConverted(workbooks: readonly Uint8Array[], form: Form): Promise<readonly Uint8Array[]> {
   return inFolder(async (folder) => {
-    const file = join(folder, "book.xlsx");
+    const names = workbooks.map((_, i) => `book${i}`);
+    const files = names.map((name) => join(folder, `${name}.xlsx`));
     const out = join(folder, "out");
-    await writeFile(file, workbook);
+    for (const [i, file] of files.entries()) await writeFile(file, workbooks[i] as Uint8Array);
     await run(
       SOFFICE,
       [
@@ -28,11 +36,11 @@ export async function converted(workbook: Uint8Array, form: "pdf" | "csv" | "xls
         form,
         "--outdir",
         out,
-        file,
+        ...files,
       ],
       { timeout: TIMEOUT, killSignal: "SIGKILL" },
     );
-    return new Uint8Array(await readFile(join(out, `book.${form}`)));
+    return Promise.all(names.map(async (name) => new Uint8Array(await readFile(join(out, `${name}.${form}`)))));
   });
 }
 
