@@ -5,8 +5,10 @@ import { quotedSheetName } from "../shared/ports/sheet-name.ts";
  * mark (A1#). Text in quotes and calls stay as they are.
  */
 export interface FormulaChanges {
-  /** Sheet-scoped name, lower case, to the range it stands for. */
+  /** Name, lower case, to the range it stands for. */
   readonly names?: ReadonlyMap<string, string>;
+  /** Lower-case sheet name to the names of that sheet, for those with a sheet before them. */
+  readonly namesOn?: ReadonlyMap<string, ReadonlyMap<string, string>>;
   /** Upper-case address of a spilling formula to the range it fills. */
   readonly spills?: ReadonlyMap<string, string>;
   /** Lower-case sheet name to the name the sheet got. */
@@ -22,7 +24,7 @@ const TOKEN = new RegExp(
   "gu",
 );
 
-export function changedFormula(formula: string, { names, spills, sheets }: FormulaChanges): string {
+export function changedFormula(formula: string, { names, namesOn, spills, sheets }: FormulaChanges): string {
   return formula.replace(TOKEN, (whole, ...rest) => {
     const { text, sheet, lone, cell, mark, word, call } = rest.at(-1) as Record<string, string | undefined>;
     if (text !== undefined) return whole;
@@ -35,7 +37,8 @@ export function changedFormula(formula: string, { names, spills, sheets }: Formu
     }
     if (word === undefined) return prefix;
     if (call !== undefined) return `${prefix}${word}(`;
-    return `${prefix}${names?.get(word.toLowerCase()) ?? word}`;
+    const known = given === undefined ? names : namesOn?.get(bareSheetName(given).toLowerCase());
+    return `${prefix}${known?.get(word.toLowerCase()) ?? word}`;
   });
 }
 

@@ -12,7 +12,7 @@ import type { SheetSet } from "../shared/ports/sheet-set.ts";
 import type { ListSpec, RuleSpec, SheetSpec, StyleSpec, XYChartSpec } from "../shared/ports/sheet-spec.ts";
 import type { CellMessages } from "./cell-messages.ts";
 import { anchorCharts, anchoredChart, anchoredPicture, type ChartPainter, pointsOf } from "./grid-charts.ts";
-import { changedFormula } from "./grid-formula.ts";
+import { changedFormula, type FormulaChanges } from "./grid-formula.ts";
 import type { GridInside } from "./grid-inside.ts";
 import { cellContent, constantData, formulaChanges, gridRange, worksheetData } from "./grid-sheet.ts";
 import { gridStyle } from "./grid-style.ts";
@@ -127,10 +127,10 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     };
   };
 
-  const insert = (spec: SheetSpec): FWorksheet => {
+  const insert = (spec: SheetSpec, changes: FormulaChanges): FWorksheet => {
     const book = workbook();
     const ids = new Map(Object.entries(spec.styles).map(([key, style]) => [key, styleId(style)]));
-    const data = worksheetData(spec, (key) => {
+    const data = worksheetData(spec, changes, (key) => {
       const id = ids.get(key);
       if (id === undefined) throw new Error(`the sheet ${spec.name} has no style ${key}`);
       return id;
@@ -139,7 +139,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     return book.insertSheet(spec.name, { index: book.getSheets().length, sheet: data });
   };
 
-  const furnish = (spec: SheetSpec, sheet: FWorksheet): void => {
+  const furnish = (spec: SheetSpec, changes: FormulaChanges, sheet: FWorksheet): void => {
     const book = workbook().getId();
     const id = sheet.getSheetId();
     const name = sheet.getSheetName();
@@ -147,7 +147,6 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
       inside.setName(book, id, name, scoped, absolute(range));
     }
     for (const list of spec.lists ?? []) addList(api, sheet, list);
-    const changes = formulaChanges(spec);
     for (const rule of spec.rules ?? []) addRule(sheet, { ...rule, when: changedFormula(rule.when, changes) });
     anchorCharts(inside, book, id, name, spec);
     kept.set(id, {
@@ -197,11 +196,12 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
       book.getSheets().map((sheet) => sheet.getSheetName()),
     );
     const specs = set.sheets(names);
+    const changes = formulaChanges(specs);
     const added: FWorksheet[] = [];
     const oneUndoStep = inside.batchUndo(book.getId());
     try {
-      for (const spec of specs) added.push(insert(spec));
-      for (const [i, spec] of specs.entries()) furnish(spec, added[i] as FWorksheet);
+      for (const [i, spec] of specs.entries()) added.push(insert(spec, changes[i] ?? {}));
+      for (const [i, spec] of specs.entries()) furnish(spec, changes[i] ?? {}, added[i] as FWorksheet);
       added[0]?.activate();
       api.getFormula().executeCalculation();
       await settled();

@@ -19,11 +19,15 @@ const ROOM_BELOW = 60;
 /**
  * A sheet as the grid's own data. Pure, so that a faulty sheet is refused before the workbook is touched.
  *
+ * @param changes what its formulas need changed for the grid
  * @param styleId the grid's id of one of the sheet's styles
  */
-export function worksheetData(spec: SheetSpec, styleId: (style: string) => string): Partial<IWorksheetData> {
+export function worksheetData(
+  spec: SheetSpec,
+  changes: FormulaChanges,
+  styleId: (style: string) => string,
+): Partial<IWorksheetData> {
   const cellData: Record<number, Record<number, ICellData>> = {};
-  const changes = formulaChanges(spec);
   let lastRow = 0;
   for (const cell of spec.cells) {
     const { top, left } = boxOf(cell.at);
@@ -50,14 +54,20 @@ export function worksheetData(spec: SheetSpec, styleId: (style: string) => strin
   };
 }
 
-/** What the formulas of a sheet need changed for the grid. */
-export function formulaChanges(spec: SheetSpec): FormulaChanges {
-  return {
-    names: new Map(Object.entries(spec.names ?? {}).map(([name, range]) => [name.toLowerCase(), absolute(range)])),
-    spills: new Map(
-      spec.cells.flatMap(({ at, spill }) => (spill === undefined ? [] : [[at.toUpperCase(), absolute(spill)]])),
-    ),
-  };
+/** What the formulas of each sheet need changed for the grid, where they stand among these. */
+export function formulaChanges(specs: readonly SheetSpec[]): readonly FormulaChanges[] {
+  const own = specs.map(
+    ({ names = {} }) =>
+      new Map(Object.entries(names).map(([name, range]) => [name.toLowerCase(), absolute(range)] as const)),
+  );
+  const namesOn = new Map(specs.map(({ name }, i) => [name.toLowerCase(), own[i] ?? new Map<string, string>()]));
+  return specs.map((spec, i) => ({ names: own[i] ?? new Map<string, string>(), namesOn, spills: spillsOf(spec) }));
+}
+
+function spillsOf({ cells }: SheetSpec): ReadonlyMap<string, string> {
+  return new Map(
+    cells.flatMap(({ at, spill }) => (spill === undefined ? [] : [[at.toUpperCase(), absolute(spill)] as const])),
+  );
 }
 
 function gridCell(cell: CellSpec, changes: FormulaChanges, styleId: (style: string) => string): ICellData {

@@ -34,8 +34,13 @@ export async function addSheets(set: SheetSet, waits: readonly number[] = WAITS)
     );
     let keys: readonly string[] = provisional;
     try {
-      // All of them first: a formula may name any.
+      // All of them and their names first: a formula may hold any.
       const added = provisional.map((name) => sheets.add(name).load("id"));
+      added.forEach((sheet, i) => {
+        for (const [name, ref] of Object.entries(prepared[i]?.spec.names ?? {})) {
+          sheet.names.add(name, sheet.getRange(ref));
+        }
+      });
       const finishing = added.flatMap((sheet, i) => fill(sheet, prepared[i] as PreparedSheet));
       await context.sync();
       // From here the names change; the identities do not.
@@ -85,7 +90,6 @@ function fill(sheet: Excel.Worksheet, { spec, block, styled }: PreparedSheet): r
   for (const { style, addresses } of styled) {
     for (const address of addresses) applyStyle(sheet.getRanges(address).format, style);
   }
-  for (const [name, ref] of Object.entries(spec.names ?? {})) sheet.names.add(name, sheet.getRange(ref));
   for (const list of spec.lists ?? []) addDropDown(sheet, list);
   for (const { ref, when, style } of spec.rules ?? []) {
     const { custom } = sheet.getRange(ref).conditionalFormats.add("Custom");

@@ -5,6 +5,7 @@ const names = new Map([
   ["flow", "$B$3"],
   ["table", "$A$1:$B$9"],
 ]);
+const namesOn = new Map([["data", new Map([["flow", "$C$7"]])]]);
 const spills = new Map([["B9", "$B$9:$C$10"]]);
 const sheets = new Map([["data", "Data (2)"]]);
 
@@ -17,7 +18,9 @@ describe("formulas changed for the grid", () => {
     { why: "not an add-in call", formula: 'DUTY.VELOCITY(flow,"flow")', changed: 'DUTY.VELOCITY($B$3,"flow")' },
     { why: "a spill mark", formula: "SUM(B9#)+SUM($B$9#)", changed: "SUM($B$9:$C$10)+SUM($B$9:$C$10)" },
     { why: "no mark, no change", formula: "B9+B90#", changed: "B9+B90#" },
-    { why: "a sheet that got another name", formula: "Data!B9+'data'!flow", changed: "'Data (2)'!B9+'Data (2)'!$B$3" },
+    { why: "a sheet that got another name", formula: "Data!B9+'data'!A1", changed: "'Data (2)'!B9+'Data (2)'!A1" },
+    { why: "a name of another sheet", formula: "flow+'data'!Flow", changed: "$B$3+'Data (2)'!$C$7" },
+    { why: "a name no other sheet has", formula: "Data!table+Other!flow", changed: "'Data (2)'!table+Other!flow" },
     { why: "another sheet stays", formula: "'My Data'!A1+Data1!A1", changed: "'My Data'!A1+Data1!A1" },
     { why: "a range over two cells", formula: "Data!A1:A9", changed: "'Data (2)'!A1:A9" },
     { why: "whole columns", formula: "SUM(A:A)+Data!B:B", changed: "SUM(A:A)+'Data (2)'!B:B" },
@@ -25,7 +28,7 @@ describe("formulas changed for the grid", () => {
     { why: "an apostrophe in a sheet name", formula: "'It''s'!A1+flow", changed: "'It''s'!A1+$B$3" },
     { why: "numbers with exponents", formula: "1E5+flow", changed: "1E5+$B$3" },
   ])("$why", ({ formula, changed }) => {
-    expect(changedFormula(formula, { names, spills, sheets })).toBe(changed);
+    expect(changedFormula(formula, { names, namesOn, spills, sheets })).toBe(changed);
   });
 
   it("leaves all as it is when nothing is to change", () => {

@@ -66,6 +66,24 @@ describe("the grid as a sheet host", () => {
     ]);
   });
 
+  it("calculates with the names of another sheet, ranges among them, and after rows are inserted there", async () => {
+    const other: SheetSpec = {
+      name: "Workings",
+      columns: [],
+      styles: {},
+      names: { doubled: "A1" },
+      cells: [
+        { at: "A1", f: "Duty!staticHead*2" },
+        { at: "A2", f: "SUM(Duty!table)+doubled" },
+      ],
+    };
+    await grid.host.addSheets(setOf(duty, other));
+    expect(await grid.host.read(["Workings!A1:A2"])).toEqual([[[29], [64 + 29]]]);
+    grid.api.getActiveWorkbook()?.getSheetByName("Duty")?.insertRowsBefore(1, 2);
+    await grid.host.write({ "Duty!staticHead": 1 });
+    expect(await grid.host.read(["Workings!A1:A2"])).toEqual([[[2], [10 + 2]]]);
+  });
+
   it("keeps names on their cells when rows are inserted, on that sheet alone", async () => {
     await grid.host.addSheets(setOf(duty));
     await grid.host.addSheets(setOf(duty));

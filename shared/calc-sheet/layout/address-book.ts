@@ -2,6 +2,7 @@ import { absolute, type Box, rangeOf } from "../../ports/a1.ts";
 import { writtenFrom } from "../../ports/reference.ts";
 import { type Addresses, NOT_PLACED } from "../formula.ts";
 import type { SeriesRange, SheetId } from "../plan.ts";
+import { rangeName } from "./range-name.ts";
 
 /** A table: the sheet it stands on, what its range covers, the rows of its figures, and where each of its columns stands. */
 export interface TablePlace {
@@ -30,6 +31,7 @@ interface Place {
 export class AddressBook {
   readonly #cells = new Map<string, Place>();
   readonly #tables = new Map<string, TablePlace>();
+  readonly #names = new Map<string, string>();
 
   keep(key: string, sheet: SheetId, box: Box): void {
     this.#cells.set(key, { sheet, box });
@@ -43,19 +45,36 @@ export class AddressBook {
     return this.#tables.get(key);
   }
 
-  /** Addresses as a formula on this sheet writes them: those on another sheet with its name before them. */
+  /** Names a cell or table on its sheet, and answers with the name: formulas write it in the place of the address. */
+  name(key: string): string {
+    const name = rangeName(key);
+    this.#names.set(key, name);
+    return name;
+  }
+
+  /**
+   * Names and addresses as a formula on this sheet writes them: those on another sheet with its name before them. Charts
+   * know no names.
+   */
   seenFrom(from: SheetId, names: SheetNames): SeenAddresses {
     const nameOf = (sheet: SheetId): string => names[sheet] ?? "";
     const bare = (sheet: SheetId, box: Box): string => writtenFrom(nameOf(from), nameOf(sheet), rangeOf(box));
     const written = (sheet: SheetId, box: Box): string =>
       writtenFrom(nameOf(from), nameOf(sheet), absolute(rangeOf(box)));
+    const named = (key: string, sheet: SheetId): string | undefined => {
+      const name = this.#names.get(key);
+      return name === undefined ? undefined : writtenFrom(nameOf(from), nameOf(sheet), name);
+    };
     const ofPlace = (place: Place | undefined, write: typeof written): string | undefined =>
       place === undefined ? undefined : write(place.sheet, place.box);
     return {
-      cell: (key) => ofPlace(this.#cells.get(key), written),
+      cell: (key) => {
+        const place = this.#cells.get(key);
+        return place === undefined ? undefined : (named(key, place.sheet) ?? written(place.sheet, place.box));
+      },
       range: (table) => {
         const at = this.tableAt(table);
-        return at === undefined ? NOT_PLACED : written(at.sheet, at.range);
+        return at === undefined ? NOT_PLACED : (named(table, at.sheet) ?? written(at.sheet, at.range));
       },
       column: (table, column) => ofPlace(this.#columnOf(table, column), written) ?? NOT_PLACED,
       part: (record, place, row) => {
@@ -82,9 +101,4 @@ export class AddressBook {
 
 function single(row: number, column: number): Box {
   return { top: row, left: column, bottom: row, right: column };
-}
-
-/** "totalHead" as a sheet name for a cell: "total_head". Never shaped like a cell address. */
-export function rangeName(key: string): string {
-  return key.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
 }

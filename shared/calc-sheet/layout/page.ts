@@ -7,7 +7,7 @@ import { formulaOf } from "../formula.ts";
 import type { CalcSheetPlan, ChartFacts, SheetId } from "../plan.ts";
 import { numberFormat, resultStyle, STYLES, workingStyle } from "../styles.ts";
 import type { WorkedPlan } from "../work-out.ts";
-import { type AddressBook, rangeName, type SeenAddresses, type SheetNames, type TablePlace } from "./address-book.ts";
+import type { AddressBook, SeenAddresses, SheetNames, TablePlace } from "./address-book.ts";
 import { LINE_HEIGHT, linesOf, ROW_HEIGHT } from "./columns.ts";
 import { pageBreaks } from "./page-breaks.ts";
 
@@ -188,12 +188,12 @@ export class Page {
   /** Names a cell of this row on the sheet, and keeps its address. */
   name(key: string, column: number): void {
     this.keep(key, column);
-    this.#names[rangeName(key)] = addressOf(this.row, column);
+    this.#names[this.#addresses.name(key)] = addressOf(this.row, column);
   }
 
   nameTable(key: string): void {
     const at = this.#addresses.tableAt(key);
-    if (at !== undefined) this.#names[rangeName(key)] = rangeOf(at.range);
+    if (at !== undefined) this.#names[this.#addresses.name(key)] = rangeOf(at.range);
   }
 
   keep(key: string, column: number, row = this.row): void {

@@ -119,7 +119,7 @@ describe("the calc sheet of a duty", () => {
       "flow",
       "source_level",
       "total_head",
-      "rated_head",
+      "total_head_with_margin",
       "npsh_available",
       "suction_line",
       "discharge_line",
@@ -133,11 +133,11 @@ describe("the calc sheet of a duty", () => {
     const at = (name: string) => cells.find((cell) => cell.at === names[name]);
     expect(at("flow")).toMatchObject({ v: 150 });
     expect(at("source_level")).toMatchObject({ v: -5 });
-    for (const name of ["density", "static_head", "total_head", "npsh_available", "rated_head"]) {
+    for (const name of ["density", "static_head", "total_head", "npsh_available", "total_head_with_margin"]) {
       expect(at(name)?.f, name).toBeTypeOf("string");
       expect(at(name)?.v, name).toBeUndefined();
     }
-    expect(at("total_head")?.f).toMatch(/^DUTY\.TDH\(\$B\$\d+,\$B\$\d+,\$A\$\d+:\$C\$\d+,.*,"SI"\)$/);
+    expect(at("total_head")?.f).toMatch(/^DUTY\.TDH\(flow,static_head,suction_line,discharge_line,.*,"SI"\)$/);
   });
 
   it("keeps a text that begins with = as a text", () => {

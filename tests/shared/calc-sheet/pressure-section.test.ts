@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { tableCell } from "../../../shared/calc-sheet/expression.ts";
+import { rangeName } from "../../../shared/calc-sheet/layout/range-name.ts";
 import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import { pressureSection } from "../../../shared/calc-sheet/sections/pressure.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
@@ -274,8 +275,7 @@ describe("the section as a whole", () => {
     }
     const change = { greatestSpeed: "2100", standingLevel: "900", casingMaterial: "WCB", otherPart: "hose" } as const;
     const named = Object.entries(change).map(([key, typed]) => {
-      const cell = key.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
-      return [`${name}!${cell}`, Number.isNaN(Number(typed)) ? typed : Number(typed)] as const;
+      return [`${name}!${rangeName(key)}`, Number.isNaN(Number(typed)) ? typed : Number(typed)] as const;
     });
     await grid.host.write(Object.fromEntries(named));
     const wanted = cellsOf(duty({ ...WHOLE, ...change }));
@@ -284,8 +284,8 @@ describe("the section as a whole", () => {
       ["greatest_pressure", "greatestPressure"],
       ["class_needed", "classNeeded"],
       ["class_rating", "classRating"],
-      ["package_test", "packageTest"],
-      ["surge_total", "surgeTotal"],
+      ["package_test_pressure", "packageTest"],
+      ["discharge_pressure_with_surge", "surgeTotal"],
     ] as const) {
       const found = (await grid.host.read([`${name}!${cell}`]))[0]?.[0]?.[0];
       const should = wanted.get(key);

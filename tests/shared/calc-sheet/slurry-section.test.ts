@@ -73,7 +73,7 @@ it("reads half a per cent of solids as half a per cent", () => {
   );
   // The commas of the liquid's own words stay; those of a number in such a country do not.
   expect(formulas[0]).toMatch(
-    /^\$B\$\d+&" with solids "&.*SUBSTITUTE\(\$B\$\d+,",","\."\)&" % by weight"&", SG "&SUBSTITUTE/,
+    /^liquid&" with solids "&.*SUBSTITUTE\(solids_by_weight,",","\."\)&" % by weight"&", SG "&SUBSTITUTE/,
   );
 });
 
