@@ -11,6 +11,7 @@ import { readWorkbook } from "../../shared/xlsx/read-workbook.ts";
 import { toSheetSpec } from "../../shared/xlsx/to-sheet-spec.ts";
 import { serve } from "../../tools/serve.mjs";
 import { SAMPLE_SHEETS } from "../../workbench/sample-workbook.ts";
+import { differences } from "../shared/xlsx/part-differences.ts";
 import { builtPages, PATIENCE, startChromium, type WatchedPage, watchedPage } from "../support/browser.ts";
 
 const SHEET = "Try";
@@ -305,6 +306,56 @@ describe("the workbench page", () => {
     await expect.poll(() => read(`${SHEET}!A1:B2`, `${sample}!A1:F56`)).toEqual(before);
     expect(await page.inputValue("#file-name")).toBe("again");
     await write({ [`${SHEET}!B2`]: 3 });
+    expect(watched.problems).toEqual([]);
+  });
+
+  it("gives a user's workbook back whole, and asks before a step it cannot carry into the file", async () => {
+    await openWorkbench();
+    const name = "exceljs-mixed.xlsx";
+    const original = readFileSync(new URL(`../shared/xlsx/workbooks/${name}`, import.meta.url));
+    const dialog = page.locator("dialog.ask");
+    const downloaded = async (act: () => Promise<unknown>): Promise<{ name: string; bytes: Uint8Array }> => {
+      const [download] = await Promise.all([page.waitForEvent("download"), act()]);
+      return { name: download.suggestedFilename(), bytes: new Uint8Array(readFileSync(await download.path())) };
+    };
+    await page.setInputFiles("#file", { name, mimeType: "", buffer: original });
+    await expect.poll(() => dialog.textContent()).toMatch(/Data: 1 picture, 1 comment, 1 link, protection, /);
+    expect(await dialog.textContent()).toContain("Gone: the sheet itself, hidden");
+    await page.getByRole("button", { name: "In place of this workbook" }).click();
+    await expect.poll(sheetNames).toEqual(["Data", "Table", "Gone"]);
+    // SUBTOTAL over a column of a table, which the grid does not know.
+    await expect.poll(strip).toMatch(/^Table!B4 is shown here as an error.*The answer in the file is kept\.$/);
+
+    await write({ "Data!B2": 99 });
+    const patched = await downloaded(() => page.click("#download"));
+    expect(patched.name).toBe(name);
+    const { parts, cells, around } = differences(new Uint8Array(original), patched.bytes);
+    expect({ parts, around }).toEqual({ parts: ["xl/worksheets/sheet1.xml"], around: [] });
+    // B5 is the sum over B2.
+    expect(cells.map(({ at, keepsFormula }) => [at, keepsFormula])).toEqual([
+      ["B2", false],
+      ["B5", true],
+    ]);
+    await expect.poll(strip).toContain("Table!B4 is not worked out here and still as opened");
+
+    const deleteRow = async (): Promise<void> => {
+      const canvas = await page.locator('#grid canvas[id*="sheet-main-canvas"]').boundingBox();
+      if (canvas === null) throw new Error("there is no grid");
+      await page.mouse.click(canvas.x + 20, canvas.y + 20 + 30, { button: "right" });
+      await page.getByText("Delete Selected Row").click();
+      await dialog.waitFor();
+    };
+    await deleteRow();
+    expect(await dialog.textContent()).toMatch(
+      /“exceljs-mixed \(from workbench\)\.xlsx”[\s\S]*It will be without:[\s\S]*1 picture/,
+    );
+    await page.getByRole("button", { name: "Cancel" }).click();
+    expect(await one("Data!A2")).toBe("Hose");
+    await deleteRow();
+    await page.getByRole("button", { name: "Go on" }).click();
+    await expect.poll(() => one("Data!A2")).toBe("Flange");
+    const other = await downloaded(() => page.click("#download"));
+    expect(other.name).toBe("exceljs-mixed (from workbench).xlsx");
     expect(watched.problems).toEqual([]);
   });
 

@@ -223,6 +223,44 @@ describe("an opened file", () => {
     file.close();
   });
 
+  it("keeps the charts of a calc sheet of ours, and takes the answers that follow from a changed input", async () => {
+    const sheet: SheetSpec = {
+      name: "Duty P-1",
+      columns: [20, 10],
+      styles: { input: { fill: "#FFF9E5", unlocked: true } },
+      cells: [
+        { at: "A1", v: 100, style: "input" },
+        { at: "A2", v: 200, style: "input" },
+        { at: "B1", f: 'DUTY.VELOCITY(A1:A2,"8in sch40")', spill: "B1:B2" },
+        { at: "C1", f: "B1*2" },
+      ],
+      names: { flows: "A1:A2" },
+      charts: [
+        {
+          at: "E1:J12",
+          title: "Velocity",
+          xTitle: "Flow",
+          yTitle: "Velocity",
+          series: [{ name: "v", x: "A1:A2", y: "B1:B2" }],
+        },
+      ],
+      print: { area: "A1:C2", orientation: "landscape" },
+    };
+    await replaceWorkbook(grid, grid.host, { sheets: [sheet] });
+    const bytes = (await fileOfWorkbook(grid, grid.host, patient))?.bytes ?? new Uint8Array();
+    const file = await opened(bytes);
+    await grid.host.write({ "'Duty P-1'!A2": 400 });
+    const after = await downloaded(file);
+    const { parts, cells, around } = differences(bytes, after);
+    expect({ parts, around }).toEqual({ parts: ["xl/worksheets/sheet1.xml"], around: [] });
+    // The changed input and the second answer spilled from B1; of the first, nothing.
+    expect(cells.map(({ at }) => at)).toEqual(["A2", "B2"]);
+    const answers = specsOf(after)[0]?.cells.find(({ at }) => at === "B1");
+    const [first, second] = (answers?.cached ?? []) as readonly (readonly number[])[];
+    expect((second?.[0] ?? 0) / (first?.[0] ?? 1)).toBeCloseTo(4, 12);
+    file.close();
+  });
+
   it("is written part by part as the patch of the same changes without a grid", async () => {
     const bytes = bytesOf("libreoffice-pivot.xlsx");
     const file = await opened(bytes);

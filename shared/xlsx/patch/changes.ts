@@ -103,9 +103,10 @@ function contentChange(at: string, old: Shown, now: Shown): CellChange["content"
   if (now.f !== undefined) {
     const spill = now.spill === undefined ? {} : { spill: now.spill };
     if (now.f !== old.f) return { kind: "formula", formula: now.f, value: answer, ...spill };
-    return sameAnswer(old.answer, now.answer) && old.spill === now.spill
-      ? undefined
-      : { kind: "answer", value: answer, spill: now.spill ?? at };
+    if (sameAnswer(old.answer, now.answer) && old.spill === now.spill) return undefined;
+    // What filled a range and no longer does fills its own cell.
+    const fills = now.spill ?? (old.spill === undefined ? undefined : at);
+    return { kind: "answer", value: answer, ...(fills === undefined ? {} : { spill: fills }) };
   }
   if (now.answer !== undefined)
     return old.f === undefined && old.v === undefined && sameAnswer(old.answer, now.answer)

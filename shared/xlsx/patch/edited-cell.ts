@@ -75,10 +75,12 @@ function formulaOf({ tag, formula = "" }: StandingCell, content: CellContent, pr
     const range = content.fills === undefined ? {} : { t: "array", ref: content.fills };
     return withPrefix(`<f${attributes(range)}>${xmlText(content.formula)}</f>`, prefix);
   }
-  // An array formula of the old kind keeps the range it was entered over.
+  // An array formula of the old kind keeps the range it was entered over, unless something stands in its way there.
   const { fills } = content;
-  const spills = fills !== undefined && attributeOf(tag, "cm") !== undefined;
-  return spills ? formula.replace(/^<[^>]*>/, (open) => withAttribute(open, "ref", fills)) : formula;
+  const isFree = attributeOf(tag, "cm") !== undefined || fills?.includes(":") === false;
+  return fills !== undefined && isFree
+    ? formula.replace(/^<[^>]*>/, (open) => withAttribute(open, "ref", fills))
+    : formula;
 }
 
 function markOf({ tag }: StandingCell, content: CellContent, tables: EditTables): string | number | undefined {

@@ -23,6 +23,9 @@ export type PatchedSheet =
   | { readonly kind: "opened"; readonly name: string; readonly now: SheetSpec; readonly changes: SheetChanges }
   | { readonly kind: "added"; readonly spec: SheetSpec };
 
+/** What the names of a workbook in the strict form begin with (ISO/IEC 29500-1); ours are of the transitional one. */
+const STRICT = "http://purl.oclc.org/ooxml/spreadsheetml/main";
+
 /** Days from the first day of one calendar to that of the other. */
 const DAYS_1900_TO_1904 = 1462;
 
@@ -82,6 +85,10 @@ export function patchedWorkbook(
   }
 
   const added = sheets.flatMap((sheet) => (sheet.kind === "added" ? [sheet.spec] : []));
+  if (added.length > 0 && file.text(workbook).includes(STRICT))
+    throw new Error(
+      "sheets cannot be added to a workbook saved in the strict form: save it as an ordinary .xlsx first",
+    );
   const places = added.length === 0 ? [] : addSheets(added);
   const order = orderOf(sheets, listedNames, places);
   if (order.some((place, i) => place !== i)) {

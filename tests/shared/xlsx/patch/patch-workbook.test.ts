@@ -120,6 +120,18 @@ describe("a cell of an opened file", () => {
     );
   });
 
+  it("may stand in the way of an array formula, which then fills its own cell alone", () => {
+    const before =
+      '<sheetData><row r="1"><c r="A1"><f t="array" ref="A1:A2">B1:B2</f><v>1</v></c></row><row r="2"><c r="A2"><v>2</v></c></row></sheetData>';
+    const blocked: CellSpec = { at: "A1", f: "B1:B2", cached: { error: "#SPILL!" } };
+    expect(sheetAfter(before, [blocked, { at: "A2", v: "mine" }])).toBe(
+      '<sheetData><row r="1"><c r="A1" t="e"><f t="array" ref="A1">B1:B2</f><v>#VALUE!</v></c></row><row r="2"><c r="A2" t="inlineStr"><is><t>mine</t></is></c></row></sheetData>',
+    );
+    // Entered over more cells than the grid gives answers for, it keeps them.
+    const wider = [{ at: "A1", f: "B1:B2", spill: "A1:A2", cached: [[8], [2]] }] as const;
+    expect(sheetAfter(before.replace("A1:A2", "A1:A3"), wider)).toContain('<f t="array" ref="A1:A3">B1:B2</f><v>8</v>');
+  });
+
   it("counts its days from 1904 where the file does", () => {
     const styles = '<cellXfs><xf numFmtId="0"/><xf numFmtId="14"/></cellXfs>';
     const before = '<sheetData><row r="1"><c r="A1" s="1"><v>40000</v></c><c r="B1"><v>40000</v></c></row></sheetData>';
@@ -259,5 +271,16 @@ describe("a sheet added to an opened file", () => {
     expect(other).toMatch(
       /^1 <metadata><metadataTypes count="2">.*name="XLDAPR".*<\/metadataTypes><futureMetadata name="XLRICHVALUE"\/><futureMetadata name="XLDAPR".*<\/futureMetadata><cellMetadata count="1"><bk><rc t="2" v="0"\/><\/bk><\/cellMetadata><valueMetadata count="1"><bk\/><\/valueMetadata><\/metadata>$/,
     );
+  });
+
+  it("is refused by a workbook of the strict form, whose names are others", () => {
+    const parts = full();
+    parts[WORKBOOK] = (parts[WORKBOOK] ?? "").replaceAll(
+      "http://schemas.openxmlformats.org/spreadsheetml/2006/main",
+      "http://purl.oclc.org/ooxml/spreadsheetml/main",
+    );
+    expect(() => patchedWith(fileOf(parts), (spec) => spec, { added: [ADDED] })).toThrow("strict form");
+    const after = partsOf(patchedWith(fileOf(parts), (spec) => withCells(spec, { at: "A1", v: 2, style: "style 0" })));
+    expect(after[SHEET]).toContain('<c r="A1"><v>2</v></c>');
   });
 });
