@@ -1,10 +1,13 @@
 import type { SheetSet } from "../ports/sheet-set.ts";
 import { AddressBook } from "./layout/address-book.ts";
+import { placeAsWritten, placeInputState } from "./layout/as-written.ts";
 import { COLUMNS } from "./layout/columns.ts";
 import { placeCharts, placeCurve } from "./layout/curve.ts";
+import { InputBook } from "./layout/input-book.ts";
 import { placeLine } from "./layout/line.ts";
 import { placeLogo } from "./layout/logo.ts";
 import { type Common, Page } from "./layout/page.ts";
+import { placePrices, placeRecord } from "./layout/record.ts";
 import {
   placeFinding,
   placeFoundList,
@@ -19,6 +22,8 @@ import {
 import { printOf, titlesOf, wantedNames } from "./layout/sheets.ts";
 import { placeInputTable, placeSpill, placeTable, placeWorking } from "./layout/tables.ts";
 import { placeVerdicts } from "./layout/verdicts.ts";
+import { recordText, type SavedWith } from "./open-again/record.ts";
+import type { InputSheet } from "./open-again/written-inputs.ts";
 import type { CalcSheetPlan, PlanItem, SheetId } from "./plan.ts";
 import type { WorkedPlan } from "./work-out.ts";
 
@@ -29,10 +34,12 @@ export interface DutySheets extends SheetSet {
 
 /**
  * Gives each item of a plan its cells, with live formulas and the values worked out for them: the sheet of the duty, that
- * of the estimate where the plan has one, and the workings where there are any.
+ * of the estimate where the plan has one, and the workings where there are any. What the duty was saved as travels with
+ * them, where it is given, and they say whether their inputs are still those.
  */
-export function layOut(plan: CalcSheetPlan, worked: WorkedPlan): DutySheets {
-  const common: Common = { plan, worked, addresses: new AddressBook() };
+export function layOut(plan: CalcSheetPlan, worked: WorkedPlan, saved?: SavedWith): DutySheets {
+  const inputs = new InputBook();
+  const common: Common = { plan, worked, addresses: new AddressBook(), inputs };
   const workings = new Page("workings", common, []);
   const duty = new Page("duty", common, COLUMNS, workings);
   const estimate = new Page("estimate", common, COLUMNS);
@@ -41,13 +48,25 @@ export function layOut(plan: CalcSheetPlan, worked: WorkedPlan): DutySheets {
     const { title, legend } = titlesOf(plan)[page.id];
     placeTitle(page, title, legend);
   }
-  const titleRows = duty.row;
+  if (saved !== undefined)
+    for (const one of [duty, estimate] as const) placeInputState(one, one.id as InputSheet, saved.revision);
+  const begun = new Map(pages.map((one) => [one, one.row]));
   let page = duty;
   for (const item of plan.items) {
     if (item.kind === "section") page = item.sheet === "estimate" ? estimate : duty;
     place(page, item);
   }
-  const filled = pages.filter((one) => one === duty || one.row > titleRows);
+  const filled = pages.filter(
+    (one) => one === duty || one.row > (begun.get(one) ?? 0) || (one === workings && saved !== undefined),
+  );
+  if (saved !== undefined) {
+    for (const one of filled) if (one !== workings) placeRecord(one, saved);
+    placeAsWritten(workings, "duty", inputs);
+    estimate.work((foot) => {
+      placePrices(foot, saved, inputs);
+      placeAsWritten(foot, "estimate", inputs);
+    });
+  }
   for (const one of filled) one.finish();
   const wanted = wantedNames(plan);
   return {
@@ -57,6 +76,7 @@ export function layOut(plan: CalcSheetPlan, worked: WorkedPlan): DutySheets {
       const names = Object.fromEntries(filled.map(({ id }, i) => [id, given[i]]));
       return filled.map((one) => one.sheet(names, printOf(one.id, plan)));
     },
+    ...(saved === undefined ? {} : { record: recordText(saved, inputs) }),
   };
 }
 

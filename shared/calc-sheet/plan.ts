@@ -65,8 +65,12 @@ export interface LogoItem {
 /** A title-block text: a label and what the estimator wrote. */
 export interface TextItem {
   readonly kind: "text";
+  /** The name of its cell. */
+  readonly key?: string;
   readonly label: string;
   readonly text: string;
+  /** The box it comes of, where it is that of one alone. */
+  readonly box?: string;
 }
 
 /** A stated figure or name in a cell of its own, with where it comes from. */
@@ -75,6 +79,8 @@ export interface InputItem {
   readonly key: string;
   /** The box it comes of, where that is not its key. */
   readonly of?: FieldKey;
+  /** The place of the box whose text it is, where that is no field of its key. */
+  readonly box?: string;
   readonly label: string;
   readonly quantity?: Quantity;
   /** In the plan's unit set, or a text; an error where it cannot be read. */
@@ -120,6 +126,13 @@ export interface WorkedColumn<C extends string = string> {
   readonly isWorking?: boolean;
 }
 
+/** What a table of inputs is in the duty, and the rows that its own come of. */
+export interface TypedRows {
+  /** What the keys of its places begin with; they end with the keys of its columns. */
+  readonly of: string;
+  readonly rows: readonly number[];
+}
+
 /** A line: one row a segment, the columns stated and worked columns after them. */
 export interface LineTableItem<C extends string = string> {
   readonly kind: "line";
@@ -128,6 +141,7 @@ export interface LineTableItem<C extends string = string> {
   /** In the order in which functions take them; each row holds them all. */
   readonly stated: readonly StatedColumn[];
   readonly rows: readonly LineTableRow[];
+  readonly typed?: TypedRows;
   readonly worked: readonly WorkedColumn<C>[];
 }
 
@@ -160,9 +174,11 @@ export interface CurveItem {
 export interface InputTableItem<C extends string = string> {
   readonly kind: "inputTable";
   readonly key: string;
+  readonly label: string;
   readonly columns: readonly TableColumn<C>[];
   /** In the plan's unit set; blank where nothing was stated. */
   readonly rows: readonly (readonly Scalar[])[];
+  readonly typed?: TypedRows;
   /** What the figures are and where they come from, said beside them. */
   readonly basis: string;
   /** A chart will stand beside it. */
@@ -202,7 +218,7 @@ export interface WorkingColumn<C extends string = string> extends TableColumn<C>
   readonly cells: ((row: number) => Expression | null) | { readonly spill: Expression };
 }
 
-/** A printed table of worked figures, a label before each row. */
+/** A printed table of worked figures, and of inputs where it says so, a label before each row. */
 export interface TableItem<C extends string = string> {
   readonly kind: "table";
   readonly key: string;
@@ -210,6 +226,8 @@ export interface TableItem<C extends string = string> {
   /** As many as stand beside the labels on the page. */
   readonly columns: readonly TableColumn<C>[];
   readonly rows: readonly { readonly label: string; readonly cells: readonly Expression[] }[];
+  /** Where it holds inputs; the labels are those of the column "name". */
+  readonly typed?: TypedRows;
 }
 
 /** One chart, or two side by side; beside a table of inputs where it says so. */

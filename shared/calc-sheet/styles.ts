@@ -20,6 +20,8 @@ const input: StyleSpec = {
 export const STYLES = {
   title: { bold: true, size: 15, color: ACCENT, valign: "middle" },
   legend: { size: 9, color: QUIET, wrap: true, valign: "top" },
+  record: { size: 7, color: QUIET, valign: "bottom" },
+  inputState: { size: 9, color: INK, bold: true, valign: "top" },
   section: { bold: true, size: 11, color: ACCENT, fill: SECTION_FILL, valign: "middle", border: { bottom: "thin" } },
   label: { color: INK, wrap: true, valign: "top" },
   labelMain: { color: INK, bold: true, wrap: true, valign: "top", border: { top: "thin", bottom: "thin" } },
@@ -56,6 +58,7 @@ export const STYLES = {
   optionVerdict: { color: INK, size: 9, wrap: true, valign: "top" },
   tableText: { color: INK, size: 9, wrap: true, valign: "top", indent: 1 },
   working: { color: INK, size: 9 },
+  workingText: { color: INK, size: 9 },
   workingLabel: { bold: true, color: ACCENT, size: 9 },
   workingHead: { color: QUIET, size: 8, align: "right", border: { bottom: "thin" } },
   statement: { color: INK, size: 9, wrap: true, valign: "top" },

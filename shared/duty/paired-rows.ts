@@ -4,11 +4,22 @@ export interface PairedRow {
   readonly after?: number;
 }
 
+/** Rows of two lists that differ: pairedRows without those that are the same. */
+export function changedRows(
+  before: number,
+  after: number,
+  isSame: (i: number, j: number) => boolean,
+): readonly PairedRow[] {
+  return pairedRows(before, after, isSame).filter(
+    ({ before: i, after: j }) => i === undefined || j === undefined || !isSame(i, j),
+  );
+}
+
 /**
- * Rows of two lists that differ. What is the same stands still, as much of it in order as there is; between two such
+ * All rows of two lists. What is the same stands still, as much of it in order as there is; between two such
  * rows the others are paired from the first, and what is left over was added or taken out.
  */
-export function changedRows(
+export function pairedRows(
   before: number,
   after: number,
   isSame: (i: number, j: number) => boolean,
@@ -20,6 +31,7 @@ export function changedRows(
     for (; i < keptBefore || j < keptAfter; i += i < keptBefore ? 1 : 0, j += j < keptAfter ? 1 : 0) {
       pairs.push({ ...(i < keptBefore && { before: i }), ...(j < keptAfter && { after: j }) });
     }
+    if (keptBefore < before && keptAfter < after) pairs.push({ before: keptBefore, after: keptAfter });
     [i, j] = [keptBefore + 1, keptAfter + 1];
   }
   return pairs;

@@ -2,6 +2,7 @@ import { boxOf, rangeOf } from "../ports/a1.ts";
 import type { ListSpec, PrintSpec } from "../ports/sheet-spec.ts";
 import { type Archive, openArchive } from "./read/archive.ts";
 import { LIMITS, type Limits } from "./read/limits.ts";
+import { readRecords } from "./read/records.ts";
 import { FileRefused, type Refusal, refuse } from "./read/refusal.ts";
 import { type RawList, readSheet, type SheetContent } from "./read/sheet-part.ts";
 import { readStrings } from "./read/strings-part.ts";
@@ -68,7 +69,11 @@ function workbookOf(archive: Archive, limits: Limits): ReadWorkbook {
       textsIn(contents.find((other) => other.entry.name.toLowerCase() === sheet.toLowerCase())?.content, range),
     ),
   );
-  return { sheets, names: names.filter(({ name }) => !name.startsWith("_xlnm.")) };
+  return {
+    sheets,
+    names: names.filter(({ name }) => !name.startsWith("_xlnm.")),
+    records: readRecords(archive, limits),
+  };
 }
 
 function readBook(

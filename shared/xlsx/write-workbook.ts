@@ -7,6 +7,7 @@ import { SPILL_MARK, SPILL_PART, THEME_PART } from "./write/fixed-parts.ts";
 import { freePaths } from "./write/free-paths.ts";
 import { type Part, packageOf } from "./write/package.ts";
 import { propertyParts, type WorkbookProperties } from "./write/properties.ts";
+import { recordParts } from "./write/record-parts.ts";
 import { MAIN, RELATIONSHIPS } from "./write/schemas.ts";
 import { sharedStrings } from "./write/shared-strings.ts";
 import { styleTable } from "./write/styles.ts";
@@ -19,6 +20,8 @@ export interface WorkbookSpec {
   readonly form: FileForm;
   /** How many of the sheets are shown, from the first on: all where left out. */
   readonly shown?: number;
+  /** XML texts that travel with the sheets. */
+  readonly records?: readonly string[];
 }
 
 /**
@@ -33,7 +36,8 @@ const CALCULATION_VERSION = 191029;
  *
  * The file names no add-in that Excel should offer: that needs the store or catalogue a company deploys it from.
  */
-export function writeWorkbook({ sheets, properties = {}, form, shown = sheets.length }: WorkbookSpec): Uint8Array {
+export function writeWorkbook(spec: WorkbookSpec): Uint8Array {
+  const { sheets, properties = {}, form, shown = sheets.length, records = [] } = spec;
   checkNames(sheets);
   const styles = styleTable();
   const strings = sharedStrings();
@@ -43,7 +47,8 @@ export function writeWorkbook({ sheets, properties = {}, form, shown = sheets.le
   const inFile = all.map((spec) => ({ spec, cells: fileCells(spec, form), isProtected }));
   const cells = inFile.flatMap((sheet) => [...sheet.cells.values()]);
   const tables = { styles, lists, texts: strings.texts, spillMark: SPILL_MARK };
-  const worksheets = worksheetParts(inFile, tables, freePaths(), 0);
+  const freePath = freePaths();
+  const worksheets = worksheetParts(inFile, tables, freePath, 0);
   const workbook: Part = {
     path: "xl/workbook.xml",
     type: "workbook",
@@ -54,6 +59,7 @@ export function writeWorkbook({ sheets, properties = {}, form, shown = sheets.le
       { path: "xl/styles.xml", type: "styles", text: styles.part() },
       { path: "xl/sharedStrings.xml", type: "sharedStrings", text: strings.part() },
       ...(cells.some(({ fills }) => fills !== undefined) ? [SPILL_PART] : []),
+      ...recordParts(records, freePath),
     ],
   };
   return packageOf([workbook, ...propertyParts(properties)]);

@@ -1,4 +1,5 @@
 import { headerText } from "../../catalogue/call.ts";
+import type { Box } from "../../ports/a1.ts";
 import { tableCell } from "../expression.ts";
 import { isExpression, type LineTableItem, type LineTableRow, type WorkedColumn } from "../plan.ts";
 import { COLUMNS, LABEL, LAST, LINE_HEIGHT, UNIT, VALUE } from "./columns.ts";
@@ -35,9 +36,24 @@ export function placeLine(page: Page, table: LineTableItem): void {
   const bottom = page.row - 1;
   const columns = Object.fromEntries(printed.map(({ key }, i) => [key, first + i]));
   page.keepTable(table.key, { range: { top, left: LABEL, bottom, right: first - 1 }, top, bottom, columns });
-  page.nameTable(table.key);
+  placeTyped(page, table, { top, left: LABEL, bottom, right: first - 1 });
   const inWorkings = worked.filter(({ isWorking }) => isWorking === true);
   if (inWorkings.length > 0) page.work((workings) => placeWorkedColumns(workings, table, inWorkings));
+}
+
+function placeTyped(page: Page, { key, label, stated, rows, typed }: LineTableItem, range: Box): void {
+  page.nameTable(key);
+  if (typed === undefined) return;
+  page.inputTable(key, range, {
+    label,
+    of: typed.of,
+    headings: 0,
+    columns: stated,
+    rows: rows.map((row, i) => ({
+      row: typed.rows[i] ?? i,
+      cells: stated.map(({ key: of }) => (isExpression(row[of]) ? { f: true } : { v: scalarOf(row[of]) })),
+    })),
+  });
 }
 
 /** An unreadable box has no cell of its own on a sheet: none is written until it is mended. */

@@ -3,13 +3,18 @@ import { isRange } from "../../cells/cell.ts";
 import { addressOf, type Box, rangeOf } from "../../ports/a1.ts";
 import type { CellSpec, PictureSpec, RuleSpec, SheetSpec, StyleSpec, XYChartSpec } from "../../ports/sheet-spec.ts";
 import type { Expression } from "../expression.ts";
+import { tableCell } from "../expression.ts";
 import { formulaOf } from "../formula.ts";
+import { BASIS_NAME, type InputSheet, type WrittenBox, type WrittenTable } from "../open-again/written-inputs.ts";
 import type { CalcSheetPlan, ChartFacts, SheetId } from "../plan.ts";
 import { numberFormat, resultStyle, STYLES, workingStyle } from "../styles.ts";
 import type { WorkedPlan } from "../work-out.ts";
 import type { AddressBook, SeenAddresses, SheetNames, TablePlace } from "./address-book.ts";
-import { LINE_HEIGHT, linesOf, ROW_HEIGHT } from "./columns.ts";
+import { LINE_HEIGHT, linesOf, REMARK, ROW_HEIGHT } from "./columns.ts";
+import type { InputBook } from "./input-book.ts";
 import { pageBreaks } from "./page-breaks.ts";
+import { rangeName } from "./range-name.ts";
+import { rowsKey } from "./rows-key.ts";
 
 /** Heads by their style: so many rows before and after are printed on one page with them. */
 const HEADS: Readonly<Record<string, { readonly before: number; readonly after: number }>> = {
@@ -38,6 +43,7 @@ export interface Common {
   readonly plan: CalcSheetPlan;
   readonly worked: WorkedPlan;
   readonly addresses: AddressBook;
+  readonly inputs: InputBook;
 }
 
 /** A sheet while it is filled from the top down. Formulas are written last, when every cell of every sheet has its place. */
@@ -48,6 +54,7 @@ export class Page {
   /** 0-based row that is being filled. */
   row = 0;
   readonly #addresses: AddressBook;
+  readonly #inputs: InputBook;
   readonly #workings: Page | undefined;
   readonly #columns: number[];
   readonly #cells: (CellContent & { readonly at: string })[] = [];
@@ -62,14 +69,16 @@ export class Page {
   readonly #heights: Record<number, number> = {};
   readonly #atFoot: ((workings: Page) => void)[] = [];
   #printed: Box | undefined;
+  #lastBasis: number | undefined;
   #heading: (() => void) | undefined;
 
   /** @param workings the sheet of its tables; without one they stand at its foot, below what is printed */
-  constructor(id: SheetId, { plan, worked, addresses }: Common, columns: readonly number[], workings?: Page) {
+  constructor(id: SheetId, { plan, worked, addresses, inputs }: Common, columns: readonly number[], workings?: Page) {
     this.id = id;
     this.plan = plan;
     this.worked = worked;
     this.#addresses = addresses;
+    this.#inputs = inputs;
     this.#columns = [...columns];
     this.#workings = workings;
   }
@@ -112,7 +121,12 @@ export class Page {
       styles: this.#styles,
       cells: this.#cells.map(({ f, ...cell }) => (f === undefined ? cell : { ...cell, f: f(textOf) })),
       merges: this.#merges,
-      names: this.#names,
+      names: {
+        ...this.#names,
+        ...(this.#lastBasis === undefined
+          ? {}
+          : { [BASIS_NAME]: rangeOf({ top: 0, left: REMARK, bottom: this.#lastBasis, right: REMARK }) }),
+      },
       rules: this.#rules,
       charts: this.#charts.map(({ chart, box }) => chartSpec(chart, box, seen)),
       ...(this.#pictures.length === 0 ? {} : { pictures: this.#pictures }),
@@ -189,6 +203,55 @@ export class Page {
   name(key: string, column: number): void {
     this.keep(key, column);
     this.#names[this.#addresses.name(key)] = addressOf(this.row, column);
+  }
+
+  /** An input in a cell of this row, named by its key. */
+  input(key: string, column: number, box: Omit<WrittenBox, "sheet" | "name">): void {
+    this.name(key, column);
+    this.#inputs.boxes.push({ sheet: this.#inputSheet, name: rangeName(key), ...box });
+    this.#inputs.cells.push({ sheet: this.#inputSheet, key, label: box.label, written: box.written });
+    if (box.basis !== undefined) this.#lastBasis = this.row;
+  }
+
+  /** A table of inputs in a range of its own name. */
+  inputTable(key: string, range: Box, table: Omit<WrittenTable, "sheet" | "name">): void {
+    this.#names[rangeName(key)] = rangeOf(range);
+    this.#inputs.tables.push({ sheet: this.#inputSheet, name: rangeName(key), ...table });
+    const top = range.top + table.headings;
+    this.#addresses.keepTable(rowsKey(table.of), {
+      sheet: this.id,
+      range: { ...range, top },
+      top,
+      bottom: range.bottom,
+      columns: {},
+    });
+    for (const [i, { cells }] of table.rows.entries()) {
+      for (const [j, cell] of cells.entries()) {
+        const { key: of = "", label = "" } = table.columns[j] ?? {};
+        if ("v" in cell)
+          this.#inputs.cells.push({
+            sheet: this.#inputSheet,
+            key: tableCell(key, i, of),
+            label: `${table.label}, row ${i + 1}: ${label}`,
+            written: cell.v,
+          });
+      }
+    }
+  }
+
+  /** A result in a cell of this row, named by its key. */
+  result(key: string, column: number, label: string): void {
+    this.name(key, column);
+    if (this.id !== "workings") this.#inputs.results.push({ sheet: this.#inputSheet, name: rangeName(key), label });
+  }
+
+  get #inputSheet(): InputSheet {
+    if (this.id === "workings") throw new Error("the workings hold no input");
+    return this.id;
+  }
+
+  nameRange(name: string, range: Box): void {
+    this.#names[name] = rangeOf(range);
   }
 
   nameTable(key: string): void {

@@ -26,6 +26,7 @@ import {
   WIDTHS,
   WORKING_WIDTH,
 } from "./columns.ts";
+import { boxOfInput } from "./input-book.ts";
 import type { Page } from "./page.ts";
 
 /** The title of a sheet and the line under it that says how to read it. */
@@ -62,19 +63,29 @@ function placeWorkingsHead(workings: Page, text: string): void {
   workings.row += 1;
 }
 
-export function placeText(page: Page, { label, text }: TextItem): void {
+export function placeText(page: Page, { key, label, text, box }: TextItem): void {
   page.put(LABEL, { v: label, style: "label" });
+  const name = key ?? box;
+  if (name !== undefined)
+    page.input(name, VALUE, { label, written: text, ...(box === undefined ? {} : { place: box }) });
   page.merged(VALUE, LAST, { v: text, style: "text" });
   page.next(text, WIDTHS.text);
 }
 
-export function placeInput(page: Page, { key, label, quantity, value, basis }: InputItem): void {
+export function placeInput(page: Page, item: InputItem): void {
+  const { key, label, quantity, value, basis } = item;
   page.put(LABEL, { v: label, style: "label" });
   const isText = typeof value === "string";
   page.put(VALUE, { v: isCellError(value) ? value.error : value, style: isText ? "inputText" : "inputNumber" });
   if (quantity !== undefined) page.put(UNIT, { v: printedUnit(quantity, page.plan.unitSet), style: "unit" });
   page.merged(REMARK, LAST, { v: basis, style: "basis" });
-  page.name(key, VALUE);
+  page.input(key, VALUE, {
+    label,
+    ...boxOfInput(item),
+    written: isCellError(value) ? value.error : value,
+    ...(quantity === undefined ? {} : { quantity }),
+    basis,
+  });
   const lines = Math.ceil(label.length / COLUMNS[LABEL]);
   page.next(basis, WIDTHS.remark, isText ? Math.max(lines, Math.ceil(value.length / COLUMNS[VALUE])) : lines);
 }
@@ -83,7 +94,7 @@ export function placeResult(page: Page, item: ResultItem): void {
   const { key, label, quantity, expression, how, main = false, badBelow } = item;
   const bad = badTexts(expression);
   page.put(LABEL, { v: label, style: main ? "labelMain" : "label" });
-  page.name(key, VALUE);
+  page.result(key, VALUE, label);
   page.formula(
     VALUE,
     expression,

@@ -1,7 +1,8 @@
 import { headerText } from "../../catalogue/call.ts";
 import { isCellError } from "../../cells/cell.ts";
-import { tableCell } from "../expression.ts";
-import type { InputTableItem, SpillItem, TableItem, WorkingItem } from "../plan.ts";
+import { type Expression, tableCell } from "../expression.ts";
+import type { WrittenCell } from "../open-again/written-inputs.ts";
+import type { InputTableItem, SpillItem, TableItem, TypedRows, WorkingItem } from "../plan.ts";
 import {
   CHART_ROWS,
   COLUMNS,
@@ -33,13 +34,24 @@ export function placeInputTable(page: Page, table: InputTableItem): void {
     });
   });
   const bottom = top + table.rows.length;
+  const range = { top, left: REMARK, bottom, right: REMARK + table.columns.length - 1 };
   page.keepTable(table.key, {
-    range: { top, left: REMARK, bottom, right: REMARK + table.columns.length - 1 },
+    range,
     top: top + 1,
     bottom,
     columns: columnsFrom(REMARK, table.columns),
   });
-  page.nameTable(table.key);
+  const { key, label, columns, rows, typed } = table;
+  page.nameTable(key);
+  if (typed !== undefined) {
+    page.inputTable(key, range, {
+      label,
+      of: typed.of,
+      headings: 1,
+      columns,
+      rows: rows.map((row, i) => ({ row: typed.rows[i] ?? i, cells: columns.map((_, j) => ({ v: row[j] ?? null })) })),
+    });
+  }
   page.row = Math.max(bottom + 1, table.chartBeside === true ? top + CHART_ROWS : 0);
 }
 
@@ -78,6 +90,32 @@ export function placeTable(page: Page, table: TableItem): void {
     bottom,
     columns: columnsFrom(VALUE, table.columns),
   });
+  if (table.typed !== undefined) placeTyped(page, table, table.typed, top);
+}
+
+/** Its labels with it: they are the first of its inputs. */
+function placeTyped(page: Page, { key, heading, columns, rows }: TableItem, typed: TypedRows, top: number): void {
+  const bottom = top + rows.length - 1;
+  for (const i of rows.keys()) page.keep(tableCell(key, i, "name"), LABEL, top + i);
+  page.inputTable(
+    key,
+    { top, left: LABEL, bottom, right: VALUE + columns.length - 1 },
+    {
+      label: heading,
+      of: typed.of,
+      headings: 0,
+      columns: [{ key: "name", label: "name" }, ...columns],
+      rows: rows.map(({ label, cells }, i) => ({
+        row: typed.rows[i] ?? i,
+        cells: [{ v: label }, ...cells.map(writtenCell)],
+      })),
+    },
+  );
+}
+
+function writtenCell(cell: Expression): WrittenCell {
+  if (cell.op !== "stated") return { f: true };
+  return { v: isCellError(cell.value) ? cell.value.error : cell.value };
 }
 
 /** The wide column holds texts where its figures are of no quantity. */

@@ -18,7 +18,7 @@ export function placeVerdicts(page: Page, { count, rows }: VerdictsItem): void {
   for (const { key, label, state, text } of rows) {
     page.put(LABEL, { v: label, style: "label" });
     page.formula(VALUE, state, key, "verdict");
-    page.name(key, VALUE);
+    page.result(key, VALUE, `Verdict: ${label}`);
     const words = tableCell(key, 0, "text");
     merged(page, UNIT, LAST, text, words, "finding");
     for (const [of, color] of Object.entries(COLOURS) as [keyof typeof COLOURS, string][]) {

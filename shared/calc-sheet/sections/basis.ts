@@ -2,6 +2,7 @@ import type { Duty } from "../../duty/duty.ts";
 import { FIELDS, type FieldKey, fieldsOf } from "../../duty/fields.ts";
 import { slurryFields } from "../../duty/slurry.ts";
 import type { PlanItem } from "../plan.ts";
+import { letters } from "../row-letters.ts";
 import { stated } from "./stated-input.ts";
 import { stationBasis } from "./station.ts";
 
@@ -30,10 +31,10 @@ export function titleBlock({ texts, revisions, logo }: Duty): readonly PlanItem[
   );
   return [
     ...(logo === undefined ? [] : [{ kind: "logo", logo, firm: texts.firm.trim() } as const]),
-    ...shown.map((key): PlanItem => ({ kind: "text", label: FIELDS[key].label, text: texts[key] })),
-    ...revisions.map(({ revision, date, by, change }): PlanItem => {
+    ...shown.map((key): PlanItem => ({ kind: "text", key, label: FIELDS[key].label, text: texts[key], box: key })),
+    ...revisions.map(({ revision, date, by, change }, i): PlanItem => {
       const text = [date, by, change].filter((part) => part.trim() !== "").join(", ");
-      return { kind: "text", label: `Revision ${revision.trim()}`.trim(), text };
+      return { kind: "text", key: `revisionRow${letters(i)}`, label: `Revision ${revision.trim()}`.trim(), text };
     }),
   ];
 }

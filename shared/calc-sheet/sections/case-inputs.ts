@@ -64,6 +64,7 @@ export function caseInputs(duty: Duty): readonly PlanItem[] {
           label: one.name,
           cells: columns.map((column) => inCase(duty, one, column.key)),
         })),
+        typed: { of: "cases", rows: duty.cases.map(({ row }) => row) },
       }),
     ),
     statement(

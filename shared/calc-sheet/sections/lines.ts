@@ -127,6 +127,7 @@ export function lineTable(duty: Duty, key: LineKey): readonly PlanItem[] {
       duty[key].length === 0
         ? [{ pipe: "", length: "", fittings: NO_FITTINGS, share: 1, level: null }]
         : duty[key].map((_, row) => rowOf(duty, key, row)),
+    typed: { of: key, rows: duty[key].map(({ row }) => row) },
     worked: workedOf(duty, stated.length),
   };
   return [{ kind: "section", id: key, text: label }, table, ...volumes(duty, key)];

@@ -1,5 +1,5 @@
 import type { Duty, DutyOtherPump } from "../../duty/duty.ts";
-import type { OwnKey, PumpKey } from "../../duty/duty-text.ts";
+import { type OwnKey, type PumpKey, placeKey } from "../../duty/duty-text.ts";
 import { OWN_BOXES, PUMP_BOXES } from "../../duty/fields/pump.ts";
 import { type Expression, extreme, type Handle, handle, product, type TableOf } from "../expression.ts";
 import type { InputItem, PlanItem } from "../plan.ts";
@@ -49,17 +49,25 @@ export function otherPumpInputs(duty: Duty): readonly PlanItem[] {
   return duty.otherPumps.flatMap((pump, i): readonly PlanItem[] => [
     { kind: "section", id: "furtherPump", text: `Further pump ${i + 1}` },
     ...inputsOf(duty, pump),
-    curveInput(duty, pump, otherCells(pump).curve, "One pump at the speed and impeller of the curve, with water."),
+    curveInput(
+      duty,
+      pump,
+      otherCells(pump).curve,
+      "One pump at the speed and impeller of the curve, with water.",
+      pump.index,
+    ),
   ]);
 }
 
 function inputsOf(duty: Duty, pump: DutyOtherPump): readonly InputItem[] {
-  const { typed, name, level, hasCheckValve } = pump;
+  const { typed, index, name, level, hasCheckValve } = pump;
   const cells = otherCells(pump);
   const basisOf = (key: PumpKey | OwnKey): string =>
     typed[key].trim() === "" ? "assumed: nothing was stated" : "stated";
-  const words = ({ key }: Handle, label: string, value: string, basis: string): InputItem => {
-    return { kind: "input", key, label, value, basis };
+  const placeOf = (key: PumpKey | OwnKey): string =>
+    placeKey(key in OWN_BOXES ? { own: key as OwnKey, other: index } : { pump: key as PumpKey, other: index });
+  const words = (of: Handle, label: string, key: PumpKey | OwnKey, value: string, basis: string): InputItem => {
+    return { kind: "input", key: of.key, box: placeOf(key), label, value, basis };
   };
   const number = (of: Handle, label: string, key: PumpKey | OwnKey, value: number | undefined): readonly InputItem[] =>
     value === undefined
@@ -68,6 +76,7 @@ function inputsOf(duty: Duty, pump: DutyOtherPump): readonly InputItem[] {
           statedNumber(
             {
               key: of.key,
+              box: placeOf(key),
               label,
               ...(of.quantity && { quantity: of.quantity }),
               typed: typed[key],
@@ -80,15 +89,21 @@ function inputsOf(duty: Duty, pump: DutyOtherPump): readonly InputItem[] {
   const size = (of: Handle, key: "suctionSize" | "dischargeSize" | "flangeClass"): readonly InputItem[] =>
     typed[key].trim() === "" || duty.arrangement === "series"
       ? []
-      : [words(of, OWN_BOXES[key].label, typed[key].trim(), "stated")];
+      : [words(of, OWN_BOXES[key].label, key, typed[key].trim(), "stated")];
   return [
-    words(cells.name, "Pump", name, basisOf("name")),
+    words(cells.name, "Pump", "name", name, basisOf("name")),
     ...number(cells.speed, PUMP_BOXES.speed.label, "speed", pump.speed),
     ...number(cells.impellerDiameter, PUMP_BOXES.impellerDiameter.label, "impellerDiameter", pump.impellerDiameter),
     ...number(cells.speedRatio, "Speed over that of the curve", "speedRatio", pump.speedRatio),
     ...number(cells.trimRatio, "Impeller over that of the curve", "trimRatio", pump.trimRatio),
     ...number(cells.level, OWN_BOXES.level.label, "level", level),
-    words(cells.checkValve, OWN_BOXES.checkValve.label, hasCheckValve ? "yes" : "no", basisOf("checkValve")),
+    words(
+      cells.checkValve,
+      OWN_BOXES.checkValve.label,
+      "checkValve",
+      hasCheckValve ? "yes" : "no",
+      basisOf("checkValve"),
+    ),
     ...size(cells.suctionSize, "suctionSize"),
     ...size(cells.dischargeSize, "dischargeSize"),
     ...size(cells.flangeClass, "flangeClass"),

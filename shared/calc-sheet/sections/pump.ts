@@ -1,6 +1,6 @@
 import type { Quantity } from "../../../src/basis/quantities.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import type { PumpKey } from "../../duty/duty-text.ts";
+import { type CurvePointText, curvePlace, type PumpKey, placeKey } from "../../duty/duty-text.ts";
 import { FIELDS, fieldsOf } from "../../duty/fields.ts";
 import { bareNumber } from "../../duty/read-amount.ts";
 import { type Handle, handles, product, type TableOf } from "../expression.ts";
@@ -41,6 +41,7 @@ export function chosenPump(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const text = ({ key }: Handle, label: string, value: string, basis: string): InputItem => ({
     kind: "input",
     key,
+    box: placeKey({ pump: "name" }),
     label,
     value,
     basis,
@@ -53,7 +54,8 @@ export function chosenPump(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     const value = pump[of];
     if (value === undefined) return [];
     const basis = typed[of].trim() === "" ? "assumed: nothing was stated" : "stated";
-    return [statedNumber({ key, label, ...(quantity && { quantity }), typed: typed[of], value, basis }, duty)];
+    const box = placeKey({ pump: of });
+    return [statedNumber({ key, box, label, ...(quantity && { quantity }), typed: typed[of], value, basis }, duty)];
   };
   const running = (of: Handle, label: string, curve: Handle, ratio: Handle, what: string): PlanItem =>
     figure(of, label, product(curve, ratio), `${what} of the curve times its ratio.`);
@@ -91,10 +93,12 @@ export function curveInput(
   { typed, curve }: DutyPump,
   of: TableOf<CurveKey>,
   basis: string,
+  other?: number,
 ): InputTableItem {
   const given = (key: CurveKey): boolean => curve.points.some((point) => point[key] !== undefined);
   const columns = COLUMNS.filter(({ key }) => key === "flow" || key === "head" || given(key));
-  const texts = typed.points.filter((point) => COLUMNS.some(({ key }) => point[key].trim() !== ""));
+  const isFilled = (point: CurvePointText): boolean => COLUMNS.some(({ key }) => point[key].trim() !== "");
+  const texts = typed.points.filter(isFilled);
   const shown = (row: number, key: CurveKey, quantity: Quantity): number | null => {
     const amount = curve.points[row]?.[key];
     if (amount === undefined) return null;
@@ -105,8 +109,10 @@ export function curveInput(
   return {
     kind: "inputTable",
     key: of.key,
+    label: other === undefined ? "Pump curve" : `Further pump ${other + 1} curve`,
     columns,
     rows: curve.points.map((_, row) => columns.map(({ key, quantity }) => shown(row, key, quantity))),
+    typed: { of: curvePlace(other), rows: typed.points.flatMap((point, row) => (isFilled(point) ? [row] : [])) },
     basis,
   };
 }

@@ -8,6 +8,7 @@ import type { InputItem } from "../plan.ts";
 
 export interface Stated {
   readonly key: string;
+  readonly box?: string;
   readonly label: string;
   readonly quantity?: Quantity;
   readonly typed: string;
@@ -17,12 +18,13 @@ export interface Stated {
 }
 
 /** A stated figure as an input cell: as it was typed where it is a plain number, converted where it has its own unit. */
-export function statedNumber({ key, label, quantity, typed, value, basis }: Stated, duty: Duty): InputItem {
+export function statedNumber({ key, box, label, quantity, typed, value, basis }: Stated, duty: Duty): InputItem {
   const plain = bareNumber(typed);
   const givenAs = plain !== undefined || typed.trim() === "" ? "" : `; given as ${typed.trim()}`;
   return {
     kind: "input",
     key,
+    ...(box === undefined ? {} : { box }),
     label,
     ...(quantity === undefined ? {} : { quantity }),
     value: plain ?? inUnitSet(value, quantity ?? "ratio", duty),

@@ -7,6 +7,8 @@ export interface ReadWorkbook {
   readonly sheets: readonly ReadSheet[];
   /** All names, whatever they stand for. */
   readonly names: readonly ReadName[];
+  /** The XML texts of ours that travel in it. */
+  readonly records: readonly string[];
 }
 
 export interface ReadName {

@@ -13,6 +13,8 @@ const TYPES = {
   chart: "application/vnd.openxmlformats-officedocument.drawingml.chart+xml",
   coreProperties: "application/vnd.openxmlformats-package.core-properties+xml",
   extendedProperties: "application/vnd.openxmlformats-officedocument.extended-properties+xml",
+  customXml: "application/xml",
+  customXmlProperties: "application/vnd.openxmlformats-officedocument.customXmlProperties+xml",
 } as const;
 
 /** Pictures, by their extension. */
@@ -34,6 +36,8 @@ const RELATION: Readonly<Record<PartType, string>> = {
   extendedProperties: `${RELATIONSHIPS}/extended-properties`,
   png: `${RELATIONSHIPS}/image`,
   jpeg: `${RELATIONSHIPS}/image`,
+  customXml: `${RELATIONSHIPS}/customXml`,
+  customXmlProperties: `${RELATIONSHIPS}/customXmlProps`,
 };
 
 /** A part and the parts it points to; the first of those is rId1 in its text. */

@@ -7,4 +7,5 @@ export const PACKAGE = `${OPEN}/package/2006`;
 export const DRAWING = `${OPEN}/drawingml/2006/main`;
 export const SHEET_DRAWING = `${OPEN}/drawingml/2006/spreadsheetDrawing`;
 export const CHART = `${OPEN}/drawingml/2006/chart`;
+export const CUSTOM_XML = `${OPEN}/officeDocument/2006/customXml`;
 export const PROPERTIES = `${OPEN}/officeDocument/2006/extended-properties`;

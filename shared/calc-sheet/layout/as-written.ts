@@ -1,0 +1,69 @@
+import { addressOf, rangeOf } from "../../ports/a1.ts";
+import type { InputSheet } from "../open-again/written-inputs.ts";
+import { LABEL, LAST, LINE_HEIGHT } from "./columns.ts";
+import type { InputBook } from "./input-book.ts";
+import type { FormulaText, Page } from "./page.ts";
+import { rowsKey } from "./rows-key.ts";
+import { beginBlock } from "./tables.ts";
+
+/** The cell that counts the inputs of a sheet that are not as they were written. */
+const CHANGED = { duty: "inputsChanged", estimate: "pricesChanged" } as const satisfies Record<InputSheet, string>;
+
+const WHERE = { duty: "in the workings", estimate: "below" } as const satisfies Record<InputSheet, string>;
+
+/** A live line under the title of a sheet: whether its inputs are those it was written with. */
+export function placeInputState(page: Page, of: InputSheet, revision: string): void {
+  const since = revision.trim() === "" ? "the sheet" : `revision ${revision.trim()}`;
+  const said = ` changed since ${since} was written: see “Inputs as written” ${WHERE[of]}.`.replaceAll('"', '""');
+  page.merged(LABEL, LAST, {
+    f: (textOf) => {
+      const count = textOf({ op: "value", key: CHANGED[of] });
+      return `IF(${count}=0,"Inputs as written.",${count}&IF(${count}=1," input"," inputs")&"${said}")`;
+    },
+    cached: "Inputs as written.",
+    style: "inputState",
+  });
+  page.height(LINE_HEIGHT + 3);
+  page.row += 1;
+}
+
+/** What was written into each input, held against what stands there now. */
+export function placeAsWritten(workings: Page, of: InputSheet, { cells, tables }: InputBook): void {
+  beginBlock(workings, "Inputs as written", 3);
+  ["input", "as written", "changed"].forEach((v, i) => {
+    workings.put(i, { v, style: i === 0 ? "workingText" : "workingHead" });
+  });
+  workings.row += 1;
+  const top = workings.row;
+  for (const { sheet, key, label, written } of cells) {
+    if (sheet !== of) continue;
+    placeRow(workings, label, written, (textOf) => textOf({ op: "value", key }));
+  }
+  for (const { sheet, label, of: table, rows } of tables) {
+    if (sheet !== of) continue;
+    placeRow(
+      workings,
+      `${label}: rows`,
+      rows.length,
+      (textOf) => `ROWS(${textOf({ op: "range", key: rowsKey(table) })})`,
+    );
+  }
+  const counted = { top, left: 2, bottom: workings.row - 1, right: 2 };
+  workings.put(0, { v: "changed in all", style: "workingText" });
+  workings.put(2, { f: () => `SUM(${rangeOf(counted)})`, cached: 0, style: "working" });
+  workings.name(CHANGED[of], 2);
+  workings.row += 2;
+}
+
+function placeRow(workings: Page, label: string, written: string | number | boolean | null, now: FormulaText): void {
+  const was = addressOf(workings.row, 1);
+  workings.put(0, { v: label, style: "workingText" });
+  workings.put(1, { v: written, style: "workingText" });
+  workings.put(2, {
+    // As texts: a blank cell equals 0 and "".
+    f: (textOf) => `IF(IFERROR(EXACT(${now(textOf)}&"",${was}&""),FALSE),0,1)`,
+    cached: 0,
+    style: "working",
+  });
+  workings.row += 1;
+}

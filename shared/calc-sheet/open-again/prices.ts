@@ -1,0 +1,77 @@
+import * as v from "valibot";
+import type { DutyText } from "../../duty/duty-text.ts";
+import { FIELD_KEYS, type FieldKey } from "../../duty/fields.ts";
+import { boxOf } from "../../ports/a1.ts";
+import type { SheetNow } from "../../ports/sheet-record.ts";
+import { isInternal } from "../sections/estimate.ts";
+import { NO_INPUTS, type WrittenInputs, writtenInputs } from "./written-inputs.ts";
+
+/**
+ * Prices and costs as typed. They travel on the sheet of the estimate alone, so that a workbook without it, which may go
+ * to anybody, holds none of them.
+ */
+export interface Prices {
+  readonly fields: Readonly<Partial<Record<FieldKey, string>>>;
+  readonly basis: Readonly<Partial<Record<FieldKey, string>>>;
+}
+
+const INTERNAL = FIELD_KEYS.filter(isInternal);
+
+/** The duty without its prices and costs, and these. */
+export function withoutPrices(duty: DutyText): { readonly open: DutyText; readonly prices: Prices } {
+  const fields = { ...duty.fields };
+  const basis = { ...duty.basis };
+  const prices: {
+    readonly fields: Partial<Record<FieldKey, string>>;
+    readonly basis: Partial<Record<FieldKey, string>>;
+  } = {
+    fields: {},
+    basis: {},
+  };
+  for (const key of INTERNAL) {
+    if (fields[key] !== "") prices.fields[key] = fields[key];
+    if (basis[key] !== undefined) prices.basis[key] = basis[key];
+    fields[key] = "";
+    delete basis[key];
+  }
+  return { open: { ...duty, fields, basis }, prices };
+}
+
+/** The duty with them again. */
+export function withPrices(duty: DutyText, { fields, basis }: Prices): DutyText {
+  return { ...duty, fields: { ...duty.fields, ...fields }, basis: { ...duty.basis, ...basis } };
+}
+
+/** The name of the cells of the estimate that hold its part of the record. */
+export const PRICES_NAME = "estimate_record";
+
+/** What fits into one cell (Excel takes 32,767 letters) and leaves room for marks. */
+const LONGEST = 30_000;
+
+/** The part of the record that the estimate holds, one text a cell. */
+export function pricesTexts(prices: Prices, { boxes, results }: Omit<WrittenInputs, "tables">): readonly string[] {
+  const all = JSON.stringify({ ...prices, boxes, tables: [], results });
+  return Array.from({ length: Math.ceil(all.length / LONGEST) }, (_, i) => all.slice(i * LONGEST, (i + 1) * LONGEST));
+}
+
+const texts = v.record(v.string(), v.string());
+const priced = v.object({ fields: texts, basis: texts, ...writtenInputs.entries });
+
+/** What an estimate holds; nothing where its cells were deleted or cannot be read. */
+export function pricesOn({ names, at }: SheetNow): (Prices & WrittenInputs) | undefined {
+  const range = names[PRICES_NAME];
+  if (range === undefined) return undefined;
+  const { top, left, bottom } = boxOf(range);
+  const cells = Array.from({ length: bottom - top + 1 }, (_, i) => String(at(top + i, left).value ?? ""));
+  let data: unknown;
+  try {
+    data = JSON.parse(cells.join(""));
+  } catch {
+    return undefined;
+  }
+  const parsed = v.safeParse(priced, data);
+  if (!parsed.success) return undefined;
+  const known = (all: Readonly<Record<string, string>>): Partial<Record<FieldKey, string>> =>
+    Object.fromEntries(INTERNAL.flatMap((key) => (all[key] === undefined ? [] : [[key, all[key]]])));
+  return { ...NO_INPUTS, ...parsed.output, fields: known(parsed.output.fields), basis: known(parsed.output.basis) };
+}

@@ -1,0 +1,76 @@
+import { describe, expect, it } from "vitest";
+import type { DutyText, SegmentText } from "../../../../shared/duty/duty-text.ts";
+import { SAMPLE_DUTIES } from "../../../../shared/duty/samples.ts";
+import { dutyText, QUARRY, STRAIGHT_PUMP } from "../../../support/duty-of.ts";
+import { fileOf, openedAgain } from "../../../support/opened-again.ts";
+
+const LONG = "A name that goes on & on <as names do>, \"quoted\", with 'marks', tabs\tand\nlines; ∅ 1,5 °C �� _x0041_ ";
+
+const RUNS: readonly SegmentText[] = Array.from({ length: 24 }, (_, i) => ({
+  pipe: i % 3 === 0 ? "8in sch40" : "DN 200 sch40",
+  length: i % 2 === 0 ? `${i + 1}` : `${(i + 1) / 10} km`,
+  fittings: i % 4 === 0 ? "" : `${i} elbow 90, 1 gate`,
+}));
+
+const DUTIES: readonly { readonly name: string; readonly duty: DutyText }[] = [
+  ...SAMPLE_DUTIES.map(({ name, duty }) => ({ name, duty })),
+  { name: "a minimal duty", duty: dutyText() },
+  {
+    name: "24 runs, cases and long texts",
+    duty: dutyText(
+      {
+        project: LONG,
+        exclusions: "civil works\n\ncables",
+        reference: "=1+1",
+        checkedBy: "007",
+        runningHours: "1200 h",
+      },
+      {
+        dischargeLine: RUNS,
+        pump: { ...STRAIGHT_PUMP, name: LONG },
+        cases: [
+          { name: "high water", hours: "100", fields: { sourceLevel: "3 m" } },
+          { name: "", hours: "", fields: { flow: "500", liquid: "sea water 10 C" } },
+        ],
+        revisions: [{ revision: "A", date: "2026-01-01", by: "X", change: "first" }],
+        basis: { flow: "customer’s enquiry" },
+      },
+    ),
+  },
+  {
+    name: "blank rows among the runs",
+    duty: dutyText(
+      {},
+      {
+        dischargeLine: [
+          { pipe: "", length: "", fittings: "" },
+          ...RUNS.slice(0, 2),
+          { pipe: "", length: "", fittings: "" },
+        ],
+      },
+    ),
+  },
+  {
+    name: "efficiencies as fractions",
+    duty: {
+      ...QUARRY,
+      pump: {
+        ...(QUARRY.pump as NonNullable<DutyText["pump"]>),
+        points: (QUARRY.pump?.points ?? []).map((point) => ({
+          ...point,
+          efficiency: point.efficiency === "" ? "" : String(Number.parseFloat(point.efficiency) / 100),
+        })),
+      },
+    },
+  },
+];
+
+describe("a duty that goes to its sheets and comes back", () => {
+  it.each(DUTIES)("is the same letter for letter: $name", ({ duty }) => {
+    const { back, record } = openedAgain(fileOf(duty));
+    expect(back.taken).toEqual([]);
+    expect(back.remarks).toEqual([]);
+    expect(back.duty).toEqual(duty);
+    expect(record.revision).toBe(duty.fields.revision.trim());
+  });
+});
