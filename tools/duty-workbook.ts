@@ -1,5 +1,7 @@
 import { layOut } from "../shared/calc-sheet/layout.ts";
+import { savedWith } from "../shared/calc-sheet/open-again/record.ts";
 import { resultsCopy } from "../shared/calc-sheet/results-copy.ts";
+import type { DutyText } from "../shared/duty/duty-text.ts";
 import type { WorkedDuty } from "../shared/package/worked-duty.ts";
 import { freeSheetNames } from "../shared/ports/sheet-name.ts";
 import { writeWorkbook } from "../shared/xlsx/write-workbook.ts";
@@ -10,17 +12,17 @@ export interface DutyWorkbook {
   readonly bytes: Uint8Array;
 }
 
-/**
- * A workbook that holds the calc sheets of a duty, under names that sheets may have: live, or of this date a copy of the
- * results.
- */
-export function dutyWorkbook({ plan, worked }: Pick<WorkedDuty, "plan" | "worked">, copyOf?: string): DutyWorkbook {
-  const live = layOut(plan, worked);
-  if (copyOf === undefined) {
-    const sheetNames = freeSheetNames(live.wanted, []);
-    return { sheetNames, bytes: writeWorkbook({ sheets: live.sheets(sheetNames), form: "add-in" }) };
-  }
-  const copy = resultsCopy(live, { date: copyOf, revision: plan.issue?.revision ?? "" });
+/** A workbook that holds the calc sheets of a duty, live, under names that sheets may have, and the duty with them. */
+export function dutyWorkbook({ plan, worked }: Pick<WorkedDuty, "plan" | "worked">, typed: DutyText): DutyWorkbook {
+  const { wanted, sheets, record } = layOut(plan, worked, savedWith(typed, ""));
+  const sheetNames = freeSheetNames(wanted, []);
+  const records = record === undefined ? [] : [record];
+  return { sheetNames, bytes: writeWorkbook({ sheets: sheets(sheetNames), form: "add-in", records }) };
+}
+
+/** A workbook that holds a copy of the results of this date: no duty can be opened from it again. */
+export function copyWorkbook({ plan, worked }: Pick<WorkedDuty, "plan" | "worked">, date: string): DutyWorkbook {
+  const copy = resultsCopy(layOut(plan, worked), { date, revision: plan.issue?.revision ?? "" });
   const names = freeSheetNames(copy.wanted, []);
   const { shown } = copy;
   const bytes = writeWorkbook({ sheets: copy.sheets(names), form: "values", shown });

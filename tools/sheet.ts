@@ -6,7 +6,7 @@ import { type WorkedDuty, workedDuty } from "../shared/package/worked-duty.ts";
 import { findingText } from "../shared/text/finding-text.ts";
 import type { UnitSetName } from "../src/basis/quantities.ts";
 import type { Finding } from "../src/basis/result.ts";
-import { type DutyWorkbook, dutyWorkbook } from "./duty-workbook.ts";
+import { copyWorkbook, type DutyWorkbook, dutyWorkbook } from "./duty-workbook.ts";
 
 /** `npm run sheet -- DUTY.json OUT.xlsx [values]`: writes the calc sheet of a saved duty as a workbook file. */
 function main(args: readonly string[]): number {
@@ -33,7 +33,7 @@ function main(args: readonly string[]): number {
   const worked = workedDuty(duty);
   let workbook: DutyWorkbook;
   try {
-    workbook = dutyWorkbook(worked, form === "values" ? today() : undefined);
+    workbook = form === "values" ? copyWorkbook(worked, today()) : dutyWorkbook(worked, saved.value);
   } catch (error) {
     process.stderr.write(`No sheet can be written from ${input}: ${(error as Error).message}\n`);
     return 1;

@@ -9,7 +9,7 @@ export interface Change {
 }
 
 /** "Flow: 1200 US gpm, now 1400 US gpm". */
-export function changeText({ label, before, after }: Change): string {
+export function changeText({ label, before, after }: Omit<Change, "isInternal">): string {
   if (before === "") return `${label}: now ${after}`;
   return `${label}: ${before}, now ${after === "" ? "blank" : after}`;
 }

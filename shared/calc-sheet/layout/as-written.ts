@@ -11,9 +11,16 @@ const CHANGED = { duty: "inputsChanged", estimate: "pricesChanged" } as const sa
 
 const WHERE = { duty: "in the workings", estimate: "below" } as const satisfies Record<InputSheet, string>;
 
+/** Letters of a revision that are said: a text in a formula holds 255. */
+const LONGEST_REVISION = 24;
+
 /** A live line under the title of a sheet: whether its inputs are those it was written with. */
 export function placeInputState(page: Page, of: InputSheet, revision: string): void {
-  const since = revision.trim() === "" ? "the sheet" : `revision ${revision.trim()}`;
+  const named = revision
+    .replace(/[\s\p{Control}]+/gu, " ")
+    .trim()
+    .slice(0, LONGEST_REVISION);
+  const since = named === "" ? "the sheet" : `revision ${named}`;
   const said = ` changed since ${since} was written: see “Inputs as written” ${WHERE[of]}.`.replaceAll('"', '""');
   page.merged(LABEL, LAST, {
     f: (textOf) => {
