@@ -3,7 +3,6 @@ import type { InputSheet } from "../open-again/written-inputs.ts";
 import { LABEL, LAST, LINE_HEIGHT } from "./columns.ts";
 import type { InputBook } from "./input-book.ts";
 import type { FormulaText, Page } from "./page.ts";
-import { rowsKey } from "./rows-key.ts";
 import { beginBlock } from "./tables.ts";
 
 /** The cell that counts the inputs of a sheet that are not as they were written. */
@@ -35,7 +34,7 @@ export function placeInputState(page: Page, of: InputSheet, revision: string): v
 }
 
 /** What was written into each input, held against what stands there now. */
-export function placeAsWritten(workings: Page, of: InputSheet, { cells, tables }: InputBook): void {
+export function placeAsWritten(workings: Page, of: InputSheet, { cells, ranges }: InputBook): void {
   beginBlock(workings, "Inputs as written", 3);
   ["input", "as written", "changed"].forEach((v, i) => {
     workings.put(i, { v, style: i === 0 ? "workingText" : "workingHead" });
@@ -43,17 +42,10 @@ export function placeAsWritten(workings: Page, of: InputSheet, { cells, tables }
   workings.row += 1;
   const top = workings.row;
   for (const { sheet, key, label, written } of cells) {
-    if (sheet !== of) continue;
-    placeRow(workings, label, written, (textOf) => textOf({ op: "value", key }));
+    if (sheet === of) placeRow(workings, label, written, (textOf) => textOf({ op: "value", key }));
   }
-  for (const { sheet, label, of: table, rows } of tables) {
-    if (sheet !== of) continue;
-    placeRow(
-      workings,
-      `${label}: rows`,
-      rows.length,
-      (textOf) => `ROWS(${textOf({ op: "range", key: rowsKey(table) })})`,
-    );
+  for (const { sheet, key, label, rows } of ranges) {
+    if (sheet === of) placeRow(workings, label, rows, (textOf) => `ROWS(${textOf({ op: "range", key })})`);
   }
   const counted = { top, left: 2, bottom: workings.row - 1, right: 2 };
   workings.put(0, { v: "changed in all", style: "workingText" });

@@ -23,6 +23,13 @@ export class InputBook implements WrittenInputs {
   readonly results: WrittenResult[] = [];
   /** Each input cell on its own, those of tables among them. */
   readonly cells: WrittenAt[] = [];
+  /** Each table of inputs by its key, and the rows that its range had. */
+  readonly ranges: {
+    readonly sheet: InputSheet;
+    readonly key: string;
+    readonly label: string;
+    readonly rows: number;
+  }[] = [];
 }
 
 /** The place of an input's box: the field of its key where nothing else is said. */

@@ -14,7 +14,6 @@ import { LINE_HEIGHT, linesOf, REMARK, ROW_HEIGHT } from "./columns.ts";
 import type { InputBook } from "./input-book.ts";
 import { pageBreaks } from "./page-breaks.ts";
 import { rangeName } from "./range-name.ts";
-import { rowsKey } from "./rows-key.ts";
 
 /** Heads by their style: so many rows before and after are printed on one page with them. */
 const HEADS: Readonly<Record<string, { readonly before: number; readonly after: number }>> = {
@@ -213,18 +212,13 @@ export class Page {
     if (box.basis !== undefined) this.#lastBasis = this.row;
   }
 
-  /** A table of inputs in a range of its own name. */
+  /** A table of inputs, which is kept already, in a range named by its key. */
   inputTable(key: string, range: Box, table: Omit<WrittenTable, "sheet" | "name">): void {
     this.#names[rangeName(key)] = rangeOf(range);
     this.#inputs.tables.push({ sheet: this.#inputSheet, name: rangeName(key), ...table });
-    const top = range.top + table.headings;
-    this.#addresses.keepTable(rowsKey(table.of), {
-      sheet: this.id,
-      range: { ...range, top },
-      top,
-      bottom: range.bottom,
-      columns: {},
-    });
+    const all = this.#addresses.tableAt(key)?.range ?? range;
+    const rows = all.bottom - all.top + 1;
+    this.#inputs.ranges.push({ sheet: this.#inputSheet, key, label: `${table.label}: rows`, rows });
     for (const [i, { cells }] of table.rows.entries()) {
       for (const [j, cell] of cells.entries()) {
         const { key: of = "", label = "" } = table.columns[j] ?? {};
