@@ -26,11 +26,12 @@ function lossLines({ unseen, unanswered }: Losses): readonly string[] {
 }
 
 export function openQuestion(file: string, sheets: number, unseen: readonly Unseen[]): Question {
-  const count = sheets === 1 ? "one sheet" : `${sheets} sheets`;
+  const asked =
+    sheets === 1 ? `${file} has one sheet. Where should it go?` : `${file} has ${sheets} sheets. Where should they go?`;
   const kept =
     "In place of this workbook, the file stays as it is, fonts and page set-up too: a download changes the cells you change and adds new sheets. Beside the present sheets come copies of the cells";
   return {
-    text: `${file} has ${count}. Where should they go?`,
+    text: asked,
     ...(unseen.length === 0
       ? { remark: `${kept}.` }
       : {
@@ -61,18 +62,37 @@ export function beyondQuestion(file: string, { beyond }: FileState, losses: Loss
   };
 }
 
-/** After opening: formulas for which the grid has only an error. */
-export function unansweredWords(cells: readonly string[]): string | undefined {
-  return cells.length === 0
-    ? undefined
-    : `${counted(cells)} shown here as an error: the workbench does not know the formula. The answer in the file is kept.`;
+/** Formulas on which the grid and the opened file are not at one. */
+export interface Doubts {
+  /** The grid has only an error. */
+  readonly unanswered: readonly string[];
+  /** The grid has another answer. */
+  readonly otherwise: readonly string[];
 }
 
-/** After a download: the same formulas, whose answers may be old by now. */
-export function staleWords(cells: readonly string[]): string | undefined {
-  return cells.length === 0
+/** After opening. */
+export function openedWords({ unanswered, otherwise }: Doubts): string | undefined {
+  return joined(
+    unanswered.length === 0
+      ? undefined
+      : `${counted(unanswered)} shown here as an error: the workbench does not know the formula. The answer in the file is kept.`,
+    otherwise.length === 0
+      ? undefined
+      : `${named(otherwise)}: the answer shown here is not that of the file, and so it may be with what follows from it.`,
+  );
+}
+
+/** After a download: answers that may be old or other ones by now. */
+export function downloadedWords({ unanswered, otherwise }: Doubts): string | undefined {
+  const doubted = [...unanswered, ...otherwise];
+  return doubted.length === 0
     ? undefined
-    : `${counted(cells)} not worked out here and still as opened. Work the file out anew in your spreadsheet program (in Excel Ctrl+Alt+F9) before you rely on it.`;
+    : `${named(doubted)} may be answered otherwise by your spreadsheet program, and what follows from them too. Work the file out anew there (in Excel Ctrl+Alt+F9) before you rely on it.`;
+}
+
+function joined(...sentences: readonly (string | undefined)[]): string | undefined {
+  const said = sentences.filter((each) => each !== undefined);
+  return said.length === 0 ? undefined : said.join(" ");
 }
 
 /** "Data.xlsx" as "Data (from workbench).xlsx"; once is enough. */

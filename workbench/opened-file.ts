@@ -1,4 +1,4 @@
-import { isCellError } from "../shared/cells/cell.ts";
+import { type Cell, isCellError } from "../shared/cells/cell.ts";
 import { quotedSheetName } from "../shared/ports/sheet-name.ts";
 import type { CellSpec, SheetSpec } from "../shared/ports/sheet-spec.ts";
 import { isUnchanged, sheetChanges } from "../shared/xlsx/patch/changes.ts";
@@ -13,6 +13,8 @@ export interface OpenedFile {
   readonly bytes: Uint8Array;
   /** Formulas the grid has only an error for, where the file had an answer: "Data!B4". */
   readonly unanswered: readonly string[];
+  /** Formulas the grid answers otherwise than the file did: what follows from them may be otherwise too. */
+  readonly otherwise: readonly string[];
   /** Whether a sheet of the grid is one of the file's, by the grid's id. */
   readonly has: (sheet: string) => boolean;
   readonly state: () => FileState;
@@ -64,7 +66,8 @@ export function openedFile(grid: Grid, host: GridHost, bytes: Uint8Array, inFile
 
   return {
     bytes,
-    unanswered: inFile.flatMap((sheet, i) => unansweredOn(sheet, first[i])),
+    unanswered: formulasOf(inFile, first, (was, is) => isCellError(is) && !isCellError(was)),
+    otherwise: formulasOf(inFile, first, isOtherwise),
     has: (sheet) => opened.has(sheet),
     state,
     close: log.stop,
@@ -75,16 +78,39 @@ function sheetIds({ api }: Grid): readonly string[] {
   return (api.getActiveWorkbook()?.getSheets() ?? []).map((sheet) => sheet.getSheetId());
 }
 
-function unansweredOn(inFile: SheetSpec, inGrid: SheetSpec | undefined): readonly string[] {
-  const shown = new Map(inGrid?.cells.map((cell) => [cell.at, cell]));
-  return inFile.cells.flatMap((cell) => {
-    const grid = shown.get(cell.at);
-    const isLost = cell.f !== undefined && isCellError(cornerOf(grid)) && !isCellError(cornerOf(cell));
-    return isLost ? [`${quotedSheetName(inFile.name)}!${cell.at}`] : [];
+/** The formulas for whose two answers, in the file and in the grid, that holds. */
+function formulasOf(
+  inFile: readonly SheetSpec[],
+  inGrid: readonly SheetSpec[],
+  isMeant: (inFile: Cell, inGrid: Cell) => boolean,
+): readonly string[] {
+  return inFile.flatMap((sheet, i) => {
+    const shown = new Map(inGrid[i]?.cells.map((cell) => [cell.at, cell]));
+    return sheet.cells.flatMap((cell) => {
+      const known = cell.f !== undefined && !ANEW.test(cell.f) && isMeant(cornerOf(cell), cornerOf(shown.get(cell.at)));
+      return known ? [`${quotedSheetName(sheet.name)}!${cell.at}`] : [];
+    });
   });
 }
 
-function cornerOf(cell: CellSpec | undefined): unknown {
+/** Functions that answer otherwise each time. */
+const ANEW = /\b(NOW|TODAY|RAND|RANDBETWEEN|RANDARRAY)\(/i;
+/** Programs add and round in their own order. */
+const ROUNDING = 1e-9;
+
+/** A file may have no answer, where a program wrote it that does not calculate. */
+function isOtherwise(inFile: Cell, inGrid: Cell): boolean {
+  if (inFile === null || inFile === "" || isCellError(inGrid)) return false;
+  if (typeof inFile === "number" && typeof inGrid === "number")
+    return Math.abs(inFile - inGrid) > ROUNDING * Math.max(1, Math.abs(inFile), Math.abs(inGrid));
+  return inFile !== (inGrid ?? "");
+}
+
+function cornerOf(cell: CellSpec | undefined): Cell {
   const cached = cell?.cached;
-  return Array.isArray(cached) ? cached[0]?.[0] : cached;
+  return (isRows(cached) ? cached[0]?.[0] : cached) ?? null;
+}
+
+function isRows(cached: CellSpec["cached"]): cached is readonly (readonly Cell[])[] {
+  return Array.isArray(cached);
 }

@@ -6,11 +6,11 @@ import { startDivider } from "./divider.ts";
 import {
   beyondQuestion,
   breakQuestion,
+  downloadedWords,
   type Losses,
+  openedWords,
   openQuestion,
   otherName,
-  staleWords,
-  unansweredWords,
 } from "./file-words.ts";
 import { type Choose, fileOfWorkbook, openedSet, replaceWorkbook, sheetsOfFile } from "./files.ts";
 import type { GridHost } from "./grid-host.ts";
@@ -115,8 +115,8 @@ async function open(file: File): Promise<void> {
     behind = { name: file.name, unseen, isGivenUp: false, file: openedFile(grid, host, bytes, content.sheets) };
     fileName.value = file.name.replace(ENDING, "");
     unkeptEdits = 0;
-    const unanswered = unansweredWords(behind.file.unanswered);
-    if (unanswered !== undefined) strip.say(unanswered);
+    const doubts = openedWords(behind.file);
+    if (doubts !== undefined) strip.say(doubts);
   }
 }
 
@@ -158,8 +158,8 @@ async function download(): Promise<void> {
   link.download = from === undefined || made.isPatched ? `${stem}${ending}` : otherName(`${stem}.xlsx`);
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
-  const stale = made.isPatched && made.isChanged ? staleWords(from?.file.unanswered ?? []) : undefined;
-  if (stale !== undefined) strip.say(stale);
+  const doubts = from !== undefined && made.isPatched && made.isChanged ? downloadedWords(from.file) : undefined;
+  if (doubts !== undefined) strip.say(doubts);
   unkeptEdits = 0;
 }
 

@@ -336,7 +336,7 @@ describe("the workbench page", () => {
       ["B2", false],
       ["B5", true],
     ]);
-    await expect.poll(strip).toContain("Table!B4 is not worked out here and still as opened");
+    await expect.poll(strip).toContain("Table!B4 may be answered otherwise by your spreadsheet program");
 
     const deleteRow = async (): Promise<void> => {
       const canvas = await page.locator('#grid canvas[id*="sheet-main-canvas"]').boundingBox();

@@ -85,6 +85,8 @@ describe("an opened file", () => {
     const bytes = bytesOf("xlsxwriter-unknown-formulas.xlsx");
     const file = await opened(bytes);
     expect(file.unanswered).toEqual(expect.arrayContaining(["Data!B1", "Data!B2", "Data!B3"]));
+    // IFERROR(MYUDF(2),5), of which the file knew the function.
+    expect(file.otherwise).toEqual(["Data!B8"]);
     await grid.host.write({ "Data!A1": 5, "Print!A1": 6 });
     const cells = specsOf(await downloaded(file))[0]?.cells;
     const answer = (at: string): unknown => cells?.find((cell) => cell.at === at)?.cached;

@@ -178,6 +178,8 @@ describe("the look of an opened file", () => {
       fill: "#FFEE00",
       numFmt: "0.000",
     });
+    for (const applied of ["Font", "Fill", "Border", "NumberFormat", "Alignment"])
+      expect(styles, applied).toContain(` apply${applied}="1"`);
     // What was there keeps its place.
     expect(styles.replace(/ count="\d+"/g, "")).toContain(TWO_STYLES.slice(0, TWO_STYLES.indexOf("</fonts>")));
   });
