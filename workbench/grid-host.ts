@@ -139,6 +139,11 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     return book.insertSheet(spec.name, { index: book.getSheets().length, sheet: data });
   };
 
+  const rangeFrom = (sheet: FWorksheet, reference: string): FRange => {
+    const { sheet: name, target } = referenceParts(reference);
+    return rangeOn(name === undefined ? sheet : sheetNamed(name), boxOf(target));
+  };
+
   const furnish = (spec: SheetSpec, changes: FormulaChanges, sheet: FWorksheet): void => {
     const book = workbook().getId();
     const id = sheet.getSheetId();
@@ -146,7 +151,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     for (const [scoped, range] of Object.entries(spec.names ?? {})) {
       inside.setName(book, id, name, scoped, absolute(range));
     }
-    for (const list of spec.lists ?? []) addList(api, sheet, list);
+    for (const list of spec.lists ?? []) addList(api, sheet, list, (from) => rangeFrom(sheet, from));
     for (const rule of spec.rules ?? []) addRule(sheet, { ...rule, when: changedFormula(rule.when, changes) });
     anchorCharts(inside, book, id, name, spec);
     kept.set(id, {
@@ -272,10 +277,14 @@ function rangeOn(sheet: FWorksheet, { top, left, bottom, right }: Box): FRange {
   return sheet.getRange(top, left, bottom - top + 1, right - left + 1);
 }
 
-function addList(api: FUniver, sheet: FWorksheet, { ref, items, help, strict }: ListSpec): void {
+function addList(
+  api: FUniver,
+  sheet: FWorksheet,
+  { ref, items, help, strict }: ListSpec,
+  rangeOf: (reference: string) => FRange,
+): void {
   const rule = api.newDataValidation();
-  const offered =
-    "from" in items ? rule.requireValueInRange(sheet.getRange(items.from)) : rule.requireValueInList([...items]);
+  const offered = "from" in items ? rule.requireValueInRange(rangeOf(items.from)) : rule.requireValueInList([...items]);
   sheet.getRange(ref).setDataValidation(
     offered
       .setAllowInvalid(strict !== true)

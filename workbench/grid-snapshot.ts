@@ -3,6 +3,7 @@ import type { FWorksheet } from "@univerjs/preset-sheets-core";
 import type { Cell } from "../shared/cells/cell.ts";
 import { addressOf, type Box, rangeOf } from "../shared/ports/a1.ts";
 import { NAMESPACE } from "../shared/ports/namespace.ts";
+import { referenceParts, writtenFrom } from "../shared/ports/reference.ts";
 import type { CellSpec, ListSpec, RuleSpec, SheetSpec, StyleSpec } from "../shared/ports/sheet-spec.ts";
 import { isChartAnchor } from "./grid-charts.ts";
 import type { Grid, GridHost } from "./grid-host.ts";
@@ -90,7 +91,7 @@ function sheetSnapshot({ api, inside, messages }: Grid, host: GridHost, sheet: F
   const names = inside
     .namesOf(book, id)
     .flatMap(({ name, range }) => (isChartAnchor(name) || range === undefined ? [] : [[name, range] as const]));
-  const lists = sheet.getDataValidations().flatMap(({ rule }) => listSpecs(rule));
+  const lists = sheet.getDataValidations().flatMap(({ rule }) => listSpecs(rule, sheet.getSheetName()));
   const rules = sheet.getConditionalFormattingRules().flatMap(({ ranges, rule }): RuleSpec[] => {
     if (rule.type !== "highlightCell" || !("subType" in rule) || rule.subType !== "formula") return [];
     const look = styleSpec(rule.style);
@@ -124,11 +125,12 @@ function sheetSnapshot({ api, inside, messages }: Grid, host: GridHost, sheet: F
   };
 }
 
-function listSpecs({ type, formula1, prompt, ranges, showErrorMessage, errorStyle }: IDataValidationRule): ListSpec[] {
+function listSpecs(
+  { type, formula1, prompt, ranges, showErrorMessage, errorStyle }: IDataValidationRule,
+  sheet: string,
+): ListSpec[] {
   if (type !== "list" || formula1 === undefined) return [];
-  const items = formula1.startsWith("=")
-    ? { from: (formula1.slice(1).split("!").at(-1) ?? "").replaceAll("$", "") }
-    : listItems(formula1);
+  const items = formula1.startsWith("=") ? { from: fromOn(sheet, formula1.slice(1)) } : listItems(formula1);
   const STOP = 1;
   return (ranges as readonly IRange[]).map((range) => ({
     ref: a1(range),
@@ -136,6 +138,12 @@ function listSpecs({ type, formula1, prompt, ranges, showErrorMessage, errorStyl
     ...(prompt === undefined || prompt === "" ? {} : { help: prompt }),
     ...(errorStyle === STOP && showErrorMessage === true ? { strict: true } : {}),
   }));
+}
+
+function fromOn(sheet: string, reference: string): string {
+  const { sheet: on = sheet, target } = referenceParts(reference);
+  // The grid puts the workbook's own id before the sheet.
+  return writtenFrom(sheet, on.replace(/^\[[^\]]*\]/, ""), target.replaceAll("$", ""));
 }
 
 /** The grid keeps the items of a list as JSON; a list made in its own dialog, with commas between. */

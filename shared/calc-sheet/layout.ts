@@ -1,6 +1,7 @@
 import type { SheetSet } from "../ports/sheet-set.ts";
 import { AddressBook } from "./layout/address-book.ts";
 import { placeAsWritten, placeInputState } from "./layout/as-written.ts";
+import { ChoiceBook } from "./layout/choices.ts";
 import { COLUMNS } from "./layout/columns.ts";
 import { placeCharts, placeCurve } from "./layout/curve.ts";
 import { InputBook } from "./layout/input-book.ts";
@@ -39,7 +40,7 @@ export interface DutySheets extends SheetSet {
  */
 export function layOut(plan: CalcSheetPlan, worked: WorkedPlan, saved?: SavedWith): DutySheets {
   const inputs = new InputBook();
-  const common: Common = { plan, worked, addresses: new AddressBook(), inputs };
+  const common: Common = { plan, worked, addresses: new AddressBook(), inputs, choices: new ChoiceBook() };
   const workings = new Page("workings", common, []);
   const duty = new Page("duty", common, COLUMNS, workings);
   const estimate = new Page("estimate", common, COLUMNS);
@@ -56,6 +57,7 @@ export function layOut(plan: CalcSheetPlan, worked: WorkedPlan, saved?: SavedWit
     if (item.kind === "section") page = item.sheet === "estimate" ? estimate : duty;
     place(page, item);
   }
+  common.choices.place(workings);
   const filled = pages.filter(
     (one) => one === duty || one.row > (begun.get(one) ?? 0) || (one === workings && saved !== undefined),
   );

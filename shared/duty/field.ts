@@ -35,6 +35,8 @@ export interface Field<T = unknown> extends Options {
   readonly inUnitSet?: InUnitSet;
   /** Known names to choose from; what else may be typed, the help says. */
   readonly choices?: readonly string[];
+  /** Nothing but its choices may stand in it. */
+  readonly takesNoOther?: true;
   /** A text of several lines. */
   readonly isLong?: true;
   /** What a blank box stands for, in the engine's unit or as it would be typed; the sheet says it was assumed. */
@@ -92,6 +94,7 @@ export function oneOf<C extends string>(
     ...options,
     kind: "name",
     choices,
+    takesNoOther: true,
     read: (given, _, subject) => {
       const found = choices.find((choice) => choice.toLowerCase() === given.toLowerCase()) ?? also[given.toLowerCase()];
       if (found !== undefined) return succeed(found);

@@ -1,3 +1,4 @@
+import { absolute } from "./a1.ts";
 import { quotedSheetName } from "./sheet-name.ts";
 
 /** A reference taken apart. */
@@ -13,6 +14,12 @@ export function referenceParts(text: string): SheetReference {
   const match = /^(?:'((?:[^']|'')+)'|([^'!]+))!(.+)$/.exec(text.trim());
   if (match === null) return { sheet: undefined, target: text.trim() };
   return { sheet: match[1]?.replaceAll("''", "'") ?? match[2], target: (match[3] as string).trim() };
+}
+
+/** "'Duty P-1'!A1:B2" as "'Duty P-1'!$A$1:$B$2". */
+export function absoluteReference(text: string): string {
+  const { sheet, target } = referenceParts(text);
+  return sheet === undefined ? absolute(target) : `${quotedSheetName(sheet)}!${absolute(target)}`;
 }
 
 /** The reference as it is written on one of the sheets: the other's name before it, where it is another's. */

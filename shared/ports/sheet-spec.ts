@@ -60,7 +60,7 @@ export interface StyleSpec {
   readonly unlocked?: boolean;
 }
 
-/** A drop-down. `items` in the list, or `from` a range of this sheet. */
+/** A drop-down. `items` in the list, or `from` a range of this sheet, or of another with its name before it. */
 export interface ListSpec {
   readonly ref: string;
   readonly items: readonly string[] | { readonly from: string };

@@ -1,4 +1,4 @@
-import { absolute } from "../../shared/ports/a1.ts";
+import { absoluteReference } from "../../shared/ports/reference.ts";
 import type { ListSpec } from "../../shared/ports/sheet-spec.ts";
 
 /** Excel's limit on a list written into the rule itself. */
@@ -16,7 +16,7 @@ export function checkDropDown({ ref, items, help }: ListSpec): void {
 
 export function addDropDown(sheet: Excel.Worksheet, { ref, items, help, strict }: ListSpec): void {
   const { dataValidation } = sheet.getRange(ref);
-  const source = "from" in items ? `=${absolute(items.from)}` : items.join(",");
+  const source = "from" in items ? `=${absoluteReference(items.from)}` : items.join(",");
   dataValidation.rule = { list: { inCellDropDown: true, source } };
   dataValidation.errorAlert =
     strict === true

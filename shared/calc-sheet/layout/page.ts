@@ -1,7 +1,15 @@
 import type { Quantity } from "../../../src/basis/quantities.ts";
 import { isRange } from "../../cells/cell.ts";
 import { addressOf, type Box, rangeOf } from "../../ports/a1.ts";
-import type { CellSpec, PictureSpec, RuleSpec, SheetSpec, StyleSpec, XYChartSpec } from "../../ports/sheet-spec.ts";
+import type {
+  CellSpec,
+  ListSpec,
+  PictureSpec,
+  RuleSpec,
+  SheetSpec,
+  StyleSpec,
+  XYChartSpec,
+} from "../../ports/sheet-spec.ts";
 import type { Expression } from "../expression.ts";
 import { tableCell } from "../expression.ts";
 import { formulaOf } from "../formula.ts";
@@ -10,6 +18,7 @@ import type { CalcSheetPlan, ChartFacts, SheetId } from "../plan.ts";
 import { numberFormat, resultStyle, STYLES, workingStyle } from "../styles.ts";
 import type { WorkedPlan } from "../work-out.ts";
 import type { AddressBook, SeenAddresses, SheetNames, TablePlace } from "./address-book.ts";
+import type { ChoiceBook } from "./choices.ts";
 import { LINE_HEIGHT, linesOf, REMARK, ROW_HEIGHT } from "./columns.ts";
 import type { InputBook } from "./input-book.ts";
 import { pageBreaks } from "./page-breaks.ts";
@@ -43,6 +52,7 @@ export interface Common {
   readonly worked: WorkedPlan;
   readonly addresses: AddressBook;
   readonly inputs: InputBook;
+  readonly choices: ChoiceBook;
 }
 
 /** A sheet while it is filled from the top down. Formulas are written last, when every cell of every sheet has its place. */
@@ -54,11 +64,13 @@ export class Page {
   row = 0;
   readonly #addresses: AddressBook;
   readonly #inputs: InputBook;
+  readonly #choices: ChoiceBook;
   readonly #workings: Page | undefined;
   readonly #columns: number[];
   readonly #cells: (CellContent & { readonly at: string })[] = [];
   readonly #merges: string[] = [];
   readonly #rules: RuleSpec[] = [];
+  readonly #lists: ((seen: SeenAddresses) => ListSpec)[] = [];
   readonly #pictures: PictureSpec[] = [];
   readonly #charts: { readonly chart: ChartFacts; readonly box: Box }[] = [];
   readonly #breaks: number[] = [];
@@ -72,12 +84,18 @@ export class Page {
   #heading: (() => void) | undefined;
 
   /** @param workings the sheet of its tables; without one they stand at its foot, below what is printed */
-  constructor(id: SheetId, { plan, worked, addresses, inputs }: Common, columns: readonly number[], workings?: Page) {
+  constructor(
+    id: SheetId,
+    { plan, worked, addresses, inputs, choices }: Common,
+    columns: readonly number[],
+    workings?: Page,
+  ) {
     this.id = id;
     this.plan = plan;
     this.worked = worked;
     this.#addresses = addresses;
     this.#inputs = inputs;
+    this.#choices = choices;
     this.#columns = [...columns];
     this.#workings = workings;
   }
@@ -126,6 +144,7 @@ export class Page {
           ? {}
           : { [BASIS_NAME]: rangeOf({ top: 0, left: REMARK, bottom: this.#lastBasis, right: REMARK }) }),
       },
+      ...(this.#lists.length === 0 ? {} : { lists: this.#lists.map((list) => list(seen)) }),
       rules: this.#rules,
       charts: this.#charts.map(({ chart, box }) => chartSpec(chart, box, seen)),
       ...(this.#pictures.length === 0 ? {} : { pictures: this.#pictures }),
@@ -273,6 +292,16 @@ export class Page {
 
   rule(rule: RuleSpec): void {
     this.#rules.push(rule);
+  }
+
+  /** Offers names to choose from in a cell of this row, and refuses what is none of them where nothing else may stand there. */
+  offer(column: number, names: readonly string[], isStrict: boolean): void {
+    const ref = addressOf(this.row, column);
+    const place = this.#choices.placeOf(names);
+    this.#lists.push((seen) => {
+      const from = place === undefined ? undefined : seen.series(place);
+      return { ref, items: from === undefined ? names : { from }, ...(isStrict ? { strict: true } : {}) };
+    });
   }
 
   chart(chart: ChartFacts, box: Box): void {

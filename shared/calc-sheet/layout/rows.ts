@@ -1,5 +1,7 @@
 import { printedUnit } from "../../../src/basis/quantities.ts";
 import { type Cell, isCellError } from "../../cells/cell.ts";
+import type { Field } from "../../duty/field.ts";
+import { FIELDS, type FieldKey } from "../../duty/fields.ts";
 import { addressOf } from "../../ports/a1.ts";
 import { cell, constant, type Expression, join, part } from "../expression.ts";
 import { optionCells } from "../option.ts";
@@ -86,8 +88,14 @@ export function placeInput(page: Page, item: InputItem): void {
     ...(quantity === undefined ? {} : { quantity }),
     basis,
   });
+  const { choices, takesNoOther = false } = fieldOf(item.of ?? key);
+  if (choices !== undefined) page.offer(VALUE, choices, takesNoOther);
   const lines = Math.ceil(label.length / COLUMNS[LABEL]);
   page.next(basis, WIDTHS.remark, isText ? Math.max(lines, Math.ceil(value.length / COLUMNS[VALUE])) : lines);
+}
+
+function fieldOf(key: string): Pick<Field, "choices" | "takesNoOther"> {
+  return Object.hasOwn(FIELDS, key) ? FIELDS[key as FieldKey] : {};
 }
 
 export function placeResult(page: Page, item: ResultItem): void {

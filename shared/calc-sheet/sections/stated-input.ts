@@ -49,11 +49,17 @@ export function stated(duty: Duty, ...keys: readonly FieldKey[]): readonly Input
     }
     if (typeof value !== "number") {
       const name = typeof value === "string" ? value : "name" in value ? value.name : value.grade;
-      return [{ kind: "input", key, label, value: name, basis }];
+      return [{ kind: "input", key, label, value: figureOf(name) ?? name, basis }];
     }
     const facts = { key, label, typed: duty.texts[key], value, basis };
     return [statedNumber(quantity === undefined ? facts : { ...facts, quantity }, duty)];
   });
+}
+
+/** A name that is a figure, such as a flange class of 150, stands as a number: the functions take either. */
+function figureOf(name: string): number | undefined {
+  const figure = bareNumber(name);
+  return figure !== undefined && String(figure) === name.trim() ? figure : undefined;
 }
 
 /** Stands in a cell whose box is still to be filled or mended, and in all that follows from it. */

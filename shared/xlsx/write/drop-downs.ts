@@ -1,4 +1,5 @@
 import { absolute, addressOf, rangeOf } from "../../ports/a1.ts";
+import { absoluteReference } from "../../ports/reference.ts";
 import { freeSheetName, quotedSheetName } from "../../ports/sheet-name.ts";
 import type { CellSpec, ListSpec, SheetSpec } from "../../ports/sheet-spec.ts";
 import { attributes, xmlText } from "../xml-text.ts";
@@ -29,7 +30,7 @@ export function listSheet(sheets: readonly SheetSpec[], taken: readonly string[]
   return {
     spec: columns.size === 0 ? undefined : { name, columns: [], styles: {}, cells },
     source: (items) => {
-      if ("from" in items) return absolute(items.from);
+      if ("from" in items) return absoluteReference(items.from);
       const column = columns.get(keyOf(items));
       if (column === undefined) return inline(items) as string;
       const range = rangeOf({ top: 0, left: column, bottom: items.length - 1, right: column });
