@@ -14,9 +14,8 @@ export interface DutyWorkbook {
 
 /** A workbook that holds the calc sheets of a duty, live, under names that sheets may have, and the duty with them. */
 export function dutyWorkbook({ plan, worked }: Pick<WorkedDuty, "plan" | "worked">, typed: DutyText): DutyWorkbook {
-  const { wanted, sheets, record } = layOut(plan, worked, savedWith(typed, ""));
+  const { wanted, sheets, records = [] } = layOut(plan, worked, savedWith(typed, ""));
   const sheetNames = freeSheetNames(wanted, []);
-  const records = record === undefined ? [] : [record];
   return { sheetNames, bytes: writeWorkbook({ sheets: sheets(sheetNames), form: "add-in", records }) };
 }
 

@@ -17,6 +17,8 @@ export interface FileContent {
   readonly sheets: readonly SheetSpec[];
   /** Names of sheets that are not shown. */
   readonly hidden?: readonly string[];
+  /** What travels with them unseen. */
+  readonly records?: readonly string[];
 }
 
 export type Opened = ({ readonly ok: true } & FileContent) | { readonly ok: false; readonly why: string };
@@ -30,13 +32,15 @@ export function sheetsOfFile(bytes: Uint8Array): Opened {
     ok: true,
     sheets: workbook.sheets.map((sheet) => withoutWorkbookNames(toSheetSpec(sheet), workbook)),
     hidden: workbook.sheets.filter(({ hidden }) => hidden).map(({ name }) => name),
+    records: workbook.records,
   };
 }
 
 /** The sheets of a file as they are added together: what they say of one another follows the names they get. */
-export function openedSet(sheets: readonly SheetSpec[]): SheetSet {
+export function openedSet({ sheets, records = [] }: FileContent): SheetSet {
   return {
     wanted: sheets.map(({ name }) => name),
+    records,
     sheets: (names) => {
       const renamed = new Map(sheets.map(({ name }, i) => [name.toLowerCase(), names[i] ?? name]));
       const changed = (formula: string): string => changedFormula(formula, { sheets: renamed });
@@ -100,10 +104,14 @@ export async function fileOfWorkbook(
     const choice = isWhole ? "patched" : await opened.choose(state);
     if (choice === undefined) return undefined;
     if (choice === "patched")
-      return { bytes: patchedWorkbook(opened.file.bytes, state.sheets), isPatched: true, isChanged: state.isChanged };
+      return {
+        bytes: patchedWorkbook(opened.file.bytes, state.sheets, host.records()),
+        isPatched: true,
+        isChanged: state.isChanged,
+      };
   }
   return {
-    bytes: writeWorkbook({ sheets: gridSnapshot(grid, host), form: "add-in" }),
+    bytes: writeWorkbook({ sheets: gridSnapshot(grid, host), form: "add-in", records: host.records() }),
     isPatched: false,
     isChanged: true,
   };
@@ -112,11 +120,8 @@ export async function fileOfWorkbook(
 let workbooks = 1;
 
 /** Puts another workbook in the place of the present one; if that fails, the present one comes back. */
-export async function replaceWorkbook(
-  { api, inside }: Grid,
-  host: GridHost,
-  { sheets, hidden = [] }: FileContent,
-): Promise<void> {
+export async function replaceWorkbook({ api, inside }: Grid, host: GridHost, content: FileContent): Promise<void> {
+  const { sheets, hidden = [] } = content;
   const present = api.getActiveWorkbook();
   const saved = present?.save();
   if (present !== null) api.disposeUnit(present.getId());
@@ -129,7 +134,7 @@ export async function replaceWorkbook(
   api.createWorkbook(emptyWorkbook(id, sheets.length === 0 ? "Sheet1" : meanwhile));
   if (sheets.length === 0) return;
   try {
-    await host.addSheets(openedSet(sheets));
+    await host.addSheets(openedSet(content));
     const workbook = api.getActiveWorkbook();
     workbook?.deleteSheet("first");
     const shown = workbook?.getSheets().filter((sheet) => !hidden.includes(sheet.getSheetName())) ?? [];

@@ -8,6 +8,7 @@ import { absolute, type Box, boxOf } from "../shared/ports/a1.ts";
 import { referenceParts } from "../shared/ports/reference.ts";
 import type { SheetHost } from "../shared/ports/sheet-host.ts";
 import { freeSheetNames } from "../shared/ports/sheet-name.ts";
+import { RECORD_NAME, type SheetNow } from "../shared/ports/sheet-record.ts";
 import type { SheetSet } from "../shared/ports/sheet-set.ts";
 import type { ListSpec, RuleSpec, SheetSpec, StyleSpec, XYChartSpec } from "../shared/ports/sheet-spec.ts";
 import type { CellMessages } from "./cell-messages.ts";
@@ -35,6 +36,8 @@ export interface GridHost extends SheetHost, Settling {
   readonly keptOf: (sheet: string) => KeptSheet;
   /** The style a cell of the grid got from a SheetSpec, by the grid's style id. */
   readonly styleOf: (id: string) => StyleSpec | undefined;
+  /** The XML texts that came with sheets of this workbook. */
+  readonly records: () => readonly string[];
 }
 
 export type KeptSheet = Pick<SheetSpec, "charts" | "pictures" | "print">;
@@ -43,6 +46,8 @@ const CALCULATION_TIMEOUT = 60_000;
 
 export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter): GridHost {
   const kept = new Map<string, KeptSheet>();
+  /** By the grid's workbook. */
+  const records = new Map<string, readonly string[]>();
   const styleIds = new Map<string, string>();
   const styles = new Map<string, StyleSpec>();
 
@@ -211,6 +216,8 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
       api.getFormula().executeCalculation();
       await settled();
       for (const sheet of added) drawCharts(sheet);
+      const held = records.get(book.getId()) ?? [];
+      records.set(book.getId(), [...new Set([...held, ...(set.records ?? [])])]);
     } catch (fault) {
       oneUndoStep.dispose();
       for (const sheet of added) {
@@ -224,6 +231,25 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     }
     oneUndoStep.dispose();
     return names;
+  };
+
+  const named = (sheet: FWorksheet): Readonly<Record<string, string>> =>
+    Object.fromEntries(
+      inside
+        .namesOf(workbook().getId(), sheet.getSheetId())
+        .flatMap(({ name, range }) => (range === undefined ? [] : [[name, range] as const])),
+    );
+
+  const sheetNow = (sheet: FWorksheet): SheetNow => {
+    const book = workbook().getId();
+    return {
+      name: sheet.getSheetName(),
+      names: named(sheet),
+      at: (row, column) => ({
+        value: readBox(sheet, { top: row, left: column, bottom: row, right: column })[0]?.[0] ?? null,
+        isFormula: inside.formulaOf(book, sheet.getSheetId(), row, column) !== undefined,
+      }),
+    };
   };
 
   return {
@@ -254,6 +280,15 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     },
     onCalculated,
     holdsPictures: () => true,
+    records: () => records.get(workbook().getId()) ?? [],
+    recorded: async () => {
+      await settled();
+      const sheets = workbook().getSheets().map(sheetNow);
+      return {
+        records: records.get(workbook().getId()) ?? [],
+        sheets: sheets.filter(({ names }) => Object.hasOwn(names, RECORD_NAME)),
+      };
+    },
     ...calculations,
     keptOf: (sheet) => {
       const { charts: drawn, pictures, print } = kept.get(sheet) ?? {};

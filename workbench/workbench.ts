@@ -108,7 +108,7 @@ async function open(file: File): Promise<void> {
     { id: "beside", label: "Beside the present sheets" },
     { id: "replace", label: "In place of this workbook" },
   ]);
-  if (answer === "beside") await host.addSheets(openedSet(content.sheets));
+  if (answer === "beside") await host.addSheets(openedSet(content));
   if (answer === "replace") {
     await replaceWorkbook(grid, host, content);
     forget();

@@ -78,7 +78,7 @@ export function layOut(plan: CalcSheetPlan, worked: WorkedPlan, saved?: SavedWit
       const names = Object.fromEntries(filled.map(({ id }, i) => [id, given[i]]));
       return filled.map((one) => one.sheet(names, printOf(one.id, plan)));
     },
-    ...(saved === undefined ? {} : { record: recordText(saved, inputs) }),
+    ...(saved === undefined ? {} : { records: [recordText(saved, inputs)] }),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Cell, Scalar } from "../cells/cell.ts";
+import type { RecordedSheets } from "./sheet-record.ts";
 import type { SheetSet } from "./sheet-set.ts";
 
 /** The few calls we need of whatever holds the cells: Excel or the workbench grid. */
@@ -19,4 +20,6 @@ export interface SheetHost {
   readonly onCalculated: (callback: () => void) => () => void;
   /** Whether pictures can stand on its sheets; where they cannot, a sheet is added without them. */
   readonly holdsPictures: () => boolean;
+  /** What the workbook holds of duties; nothing where the host can keep no records. */
+  readonly recorded: () => Promise<RecordedSheets>;
 }

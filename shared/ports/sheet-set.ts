@@ -6,8 +6,8 @@ export interface SheetSet {
   readonly wanted: readonly string[];
   /** The sheets under the names that they get, in the order of the wanted ones: formulas and charts carry them. */
   readonly sheets: (names: readonly string[]) => readonly SheetSpec[];
-  /** An XML text of RECORD_NAMESPACE that travels with them, unseen, in the workbook. */
-  readonly record?: string;
+  /** XML texts of RECORD_NAMESPACE that travel with them, unseen, in the workbook. */
+  readonly records?: readonly string[];
 }
 
 /** Sheets that do not refer to one another. */

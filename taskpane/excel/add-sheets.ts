@@ -9,6 +9,7 @@ import { finishChart, startChart } from "./draw-chart.ts";
 import { finishPicture, holdsPictures, startPicture } from "./draw-picture.ts";
 import { addDropDown, checkDropDown } from "./drop-down.ts";
 import { layOutPages } from "./page-layout.ts";
+import { addRecords, removeRecords } from "./records.ts";
 import { type StyledAreas, styledAreas } from "./style-areas.ts";
 
 /** How long to wait before looking again whether Excel has calculated, in ms. Each look is a round trip. */
@@ -50,6 +51,7 @@ export async function addSheets(set: SheetSet, waits: readonly number[] = WAITS)
         sheet.name = names[i] as string;
       });
       added[0]?.activate();
+      addRecords(context, set.records ?? []);
       const used = added.map((sheet) => sheet.getUsedRange().load("values"));
       await context.sync();
       for (const wait of waits) {
@@ -60,7 +62,7 @@ export async function addSheets(set: SheetSet, waits: readonly number[] = WAITS)
       }
       return names;
     } catch (fault) {
-      await takeAway(keys, before.id, fault);
+      await takeAway(keys, before.id, set.records ?? [], fault);
       throw fault;
     }
   });
@@ -142,7 +144,12 @@ function isBusy(values: readonly (readonly unknown[])[]): boolean {
 }
 
 /** Removes what was begun and goes back to where the user was. */
-async function takeAway(keys: readonly string[], before: string, fault: unknown): Promise<void> {
+async function takeAway(
+  keys: readonly string[],
+  before: string,
+  records: readonly string[],
+  fault: unknown,
+): Promise<void> {
   try {
     await Excel.run(async (context) => {
       const begun = keys.map((key) => context.workbook.worksheets.getItemOrNullObject(key).load("id"));
@@ -152,6 +159,7 @@ async function takeAway(keys: readonly string[], before: string, fault: unknown)
       for (const sheet of ours) sheet.delete();
       context.workbook.worksheets.getItem(before).activate();
       await context.sync();
+      await removeRecords(context, records);
     });
   } catch {
     const reason = fault instanceof Error ? fault.message : String(fault);

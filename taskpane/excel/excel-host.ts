@@ -1,8 +1,10 @@
-import type { Cell, Scalar } from "../../shared/cells/cell.ts";
+import type { Scalar } from "../../shared/cells/cell.ts";
 import type { SheetHost } from "../../shared/ports/sheet-host.ts";
 import { addSheets } from "./add-sheets.ts";
 import { textForExcel } from "./cell-text.ts";
+import { cellOf } from "./cell-value.ts";
 import { holdsPictures } from "./draw-picture.ts";
+import { recordedSheets } from "./records.ts";
 import { referenceOf } from "./reference.ts";
 import { watchCalculation } from "./watch-calculation.ts";
 
@@ -31,18 +33,13 @@ export const excelHost: SheetHost = {
     }),
   onCalculated: watchCalculation,
   holdsPictures,
+  recorded: () => Excel.run((context) => recordedSheets(context)),
 };
 
 function rangeAt(context: Excel.RequestContext, ref: string): Excel.Range {
   const { sheet: name, target, isName } = referenceOf(ref);
   const sheet = context.workbook.worksheets.getItem(name);
   return isName ? sheet.names.getItem(target).getRange() : sheet.getRange(target);
-}
-
-function cellOf(value: unknown, type: string | undefined): Cell {
-  if (type === "Error") return { error: String(value) };
-  if (type === "Empty") return null;
-  return typeof value === "number" || typeof value === "boolean" ? value : String(value);
 }
 
 /** Within a range a null would leave the old value, so a blank is written as empty text, which clears the cell. */

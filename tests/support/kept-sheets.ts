@@ -38,5 +38,6 @@ export function keptSheets(): SheetHost {
     },
     onCalculated: () => () => {},
     holdsPictures: () => true,
+    recorded: async () => ({ records: [], sheets: [] }),
   };
 }

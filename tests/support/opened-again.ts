@@ -22,7 +22,7 @@ function sheetsOf(duty: DutyText) {
   if (known !== undefined) return known;
   const set = setOfDuty(duty);
   const sheets = set.sheets(freeSheetNames(set.wanted, []));
-  const made = { sheets, records: set.record === undefined ? [] : [set.record] };
+  const made = { sheets, records: set.records ?? [] };
   written.set(duty, made);
   return made;
 }

@@ -1,4 +1,4 @@
-import { boxOf, rangeOf } from "../../shared/ports/a1.ts";
+import { absolute, boxOf, rangeOf } from "../../shared/ports/a1.ts";
 import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
 import {
   asTyped,
@@ -15,6 +15,8 @@ import { type Action, type OfficeAnswer, type OfficeRequest, officePage } from "
 type Node =
   | { readonly kind: "workbook" | "worksheets" }
   | { readonly kind: "missing" }
+  | { readonly kind: "xmlParts"; readonly namespace?: string }
+  | { readonly kind: "xmlPart"; readonly part: XmlPart }
   | { readonly kind: SheetPart; readonly sheet: MemorySheet }
   | { readonly kind: "range" | "areas" | "validation" | "rules"; readonly sheet: MemorySheet; readonly ref: string }
   | { readonly kind: "name"; readonly sheet: MemorySheet; readonly name: string }
@@ -22,6 +24,12 @@ type Node =
   | { readonly kind: "series"; readonly sheet: MemorySheet; readonly chart: MemoryChart; readonly series: MemorySeries }
   /** Anything that only takes settings; each goes to `set` under `path`. */
   | { readonly kind: "bag"; readonly path: string; readonly set: (name: string, value: unknown) => void };
+
+/** An XML text kept in the workbook. */
+interface XmlPart {
+  readonly id: string;
+  readonly xml: string;
+}
 
 type SheetPart = "sheet" | "charts" | "names" | "freezePanes" | "pageLayout" | "breaks" | "shapes";
 
@@ -81,6 +89,8 @@ const TRACE = 5;
 export class WorkbookHost {
   readonly Excel: typeof Excel;
   readonly sheets: MemorySheet[] = [memorySheet("sheet-1", "Sheet1")];
+  /** XML texts kept in the workbook. */
+  readonly xmlParts: XmlPart[] = [];
   active = "sheet-1";
   /** Round trips so far, and how many actions each carried. */
   readonly syncs: number[] = [];
@@ -204,6 +214,7 @@ export class WorkbookHost {
       case 2:
         return this.#query(node, action.QueryInfo?.Select ?? []);
       case 3:
+        if (node.kind === "xmlPart") return this.#doXml(node.part, action.Name);
         this.#do(node, action.Name, args);
         return null;
       case 4:
@@ -217,6 +228,8 @@ export class WorkbookHost {
   #step(parent: Node, name: string, args: readonly unknown[]): Node {
     const member = `${parent.kind}.${lower(name)}`;
     if (member === "workbook.worksheets") return { kind: "worksheets" };
+    if (member === "workbook.customXmlParts") return { kind: "xmlParts" };
+    if (parent.kind === "xmlParts") return this.#stepFromXmlParts(name, args);
     if (parent.kind === "worksheets") return this.#stepFromSheets(name, args);
     if (parent.kind === "bag") return bagIn(parent, name, args);
     if (!("sheet" in parent)) throw unknown(member);
@@ -258,6 +271,9 @@ export class WorkbookHost {
         sheet.names[String(args[0])] = refOf(args[1]);
         return { kind: "name", sheet, name: String(args[0]) };
       }
+      case "names.getItemOrNullObject":
+        if (sheet.names[String(args[0])] === undefined) return { kind: "missing" };
+        return { kind: "name", sheet, name: String(args[0]) };
       case "names.":
       case "names.getItem":
         if (sheet.names[String(args[0])] === undefined) throw problem("ItemNotFound", `no name ${String(args[0])}`);
@@ -267,6 +283,33 @@ export class WorkbookHost {
       default:
         return this.#stepFromPart(parent, member, args);
     }
+  }
+
+  #stepFromXmlParts(name: string, args: readonly unknown[]): Node {
+    const given = String(args[0]);
+    switch (lower(name)) {
+      case "add": {
+        const part = { id: `xml-${this.#next++}`, xml: given };
+        this.xmlParts.push(part);
+        return { kind: "xmlPart", part };
+      }
+      case "getByNamespace":
+        return { kind: "xmlParts", namespace: given };
+      case "": {
+        const part = this.xmlParts.find(({ id }) => id === given);
+        if (part === undefined) throw problem("ItemNotFound", `no XML part ${given}`);
+        return { kind: "xmlPart", part };
+      }
+      default:
+        throw unknown(`customXmlParts.${name}`);
+    }
+  }
+
+  #doXml(part: XmlPart, name: string): unknown {
+    if (lower(name) === "getXml") return part.xml;
+    if (lower(name) !== "delete") throw unknown(`customXmlPart.${name}`);
+    this.xmlParts.splice(this.xmlParts.indexOf(part), 1);
+    return null;
   }
 
   #stepFromSheets(name: string, args: readonly unknown[]): Node {
@@ -306,6 +349,22 @@ export class WorkbookHost {
             for (const area of ref.split(",")) assign(slot(sheet.formats, area), key, value);
           },
         };
+      // Large arrays are sent in pieces of so many rows.
+      case "range.getRow": {
+        const { top, left, right } = boxOf(ref);
+        const row = top + Number(args[0]);
+        return { kind: "range", sheet, ref: rangeOf({ top: row, left, bottom: row, right }) };
+      }
+      case "range.getBoundingRect": {
+        const [one, other] = [boxOf(ref), boxOf(refOf(args[0]))];
+        const all = {
+          top: Math.min(one.top, other.top),
+          left: Math.min(one.left, other.left),
+          bottom: Math.max(one.bottom, other.bottom),
+          right: Math.max(one.right, other.right),
+        };
+        return { kind: "range", sheet, ref: rangeOf(all) };
+      }
       case "range.dataValidation":
         return { kind: "validation", sheet, ref };
       case "range.conditionalFormats":
@@ -338,6 +397,15 @@ export class WorkbookHost {
     if (node.kind === "worksheets") {
       return { _Items: this.sheets.map(({ id, name }) => ({ Id: id, Name: name })) };
     }
+    if (node.kind === "xmlParts") {
+      const own = this.xmlParts.filter(({ xml }) => xml.includes(`xmlns="${node.namespace ?? ""}"`));
+      return { _Items: own.map(({ id }) => ({ Id: id })) };
+    }
+    if (node.kind === "names") {
+      const items = Object.entries(node.sheet.names);
+      const formula = (ref: string): string => `=${quotedSheetName(node.sheet.name)}!${absolute(ref)}`;
+      return { _Items: items.map(([name, ref]) => ({ Name: name, Formula: formula(ref) })) };
+    }
     const wanted = select.filter((name) => !name.startsWith("$"));
     return { ...identity(node), ...Object.fromEntries(wanted.map((name) => [upper(name), this.#read(node, name)])) };
   }
@@ -348,6 +416,7 @@ export class WorkbookHost {
       if (member === "sheet.name") return node.sheet.name;
       if (member === "sheet.id") return node.sheet.id;
     }
+    if (node.kind === "name" && member === "name.name") return node.name;
     if (member === "seriesList.count" && node.kind === "seriesList") return node.chart.series.length;
     if (node.kind !== "range") throw unknown(`reading ${member}`);
     const cells = cellsOf(boxOf(node.ref));
@@ -391,7 +460,8 @@ export class WorkbookHost {
       else this.#watched.delete(event[2] as string);
       return;
     }
-    if (name === "_KeepReference") return;
+    // The library asks so before it sends many cells.
+    if (name === "_KeepReference" || name === "_ValidateArraySize") return;
     if (node.kind === "series") {
       if (member === "series.setValues") node.series.y = refFrom(node.sheet, args[0]);
       else if (member === "series.setXAxisValues") node.series.x = refFrom(node.sheet, args[0]);
@@ -568,6 +638,7 @@ function bagIn(parent: Node & { readonly kind: "bag" }, name: string, args: read
 function identity(node: Node): Record<string, unknown> {
   if (node.kind === "sheet") return { Id: node.sheet.id };
   if (node.kind === "chart") return { Id: node.chart.id };
+  if (node.kind === "xmlPart") return { Id: node.part.id };
   if (node.kind === "range" || node.kind === "areas") return { _ReferenceId: `${node.sheet.id}!${node.ref}` };
   return {};
 }

@@ -20,7 +20,7 @@ it("says that it is invented and whom to ask", () => {
 
 it("calculates without an error but the one it shows, the same in US and metric units", async () => {
   const grid = headlessGrid();
-  await grid.host.addSheets(openedSet(SAMPLE_SHEETS));
+  await grid.host.addSheets(openedSet({ sheets: SAMPLE_SHEETS }));
   const [all = [], us = [], metric = []] = await grid.host.read([
     "'Duty notes'!A1:F56",
     "'Duty notes'!B25:B26",

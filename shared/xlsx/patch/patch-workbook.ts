@@ -1,11 +1,13 @@
 import type { SheetSpec } from "../../ports/sheet-spec.ts";
 import { openArchive } from "../read/archive.ts";
 import { LIMITS, type Limits } from "../read/limits.ts";
+import { readRecords } from "../read/records.ts";
 import { refuse } from "../read/refusal.ts";
 import { relationsOf } from "../read/xml-part.ts";
 import { nameElements } from "../write/defined-names.ts";
 import { listSheet } from "../write/drop-downs.ts";
 import { fileCells } from "../write/file-cells.ts";
+import { recordParts } from "../write/record-parts.ts";
 import { inlineTexts } from "../write/shared-strings.ts";
 import { styleTable } from "../write/styles.ts";
 import { worksheetParts } from "../write/worksheet-parts.ts";
@@ -31,11 +33,12 @@ const DAYS_1900_TO_1904 = 1462;
 
 /**
  * The opened file with the changed cells spliced into its sheets and the added sheets joined to it, in the order
- * given. Every part that none of it concerns stays byte for byte. Throws where a sheet asks for what a file cannot hold.
+ * given, and the records that it does not hold. Every part that none of it concerns stays byte for byte. Throws where a sheet asks for what a file cannot hold.
  */
 export function patchedWorkbook(
   bytes: Uint8Array,
   sheets: readonly PatchedSheet[],
+  records: readonly string[] = [],
   limits: Limits = LIMITS,
 ): Uint8Array {
   const archive = openArchive(bytes, limits);
@@ -97,6 +100,9 @@ export function patchedWorkbook(
   }
   settle("styles", "xl/styles", styles.made()?.text());
   settle("sheetMetadata", "xl/metadata", metadata.made()?.text);
+  const there = readRecords(archive, limits);
+  const more = records.filter((record) => !there.includes(record));
+  for (const part of recordParts(more, file.freePath)) file.add(part, workbook);
   const chain = pathOf("calcChain");
   const newFormulas = sheets.some((sheet) => sheet.kind === "added" || sheet.changes.formulas);
   if (chain !== undefined && newFormulas) file.remove(chain, workbook);

@@ -243,7 +243,7 @@ describe("the estimate", () => {
     expect(duty.fields).toEqual({ ...ALL.fields, flow: "650", directCost: "", margin: "" });
     expect(remarks).toEqual([]);
     const set = setOfDuty(marked);
-    const rest = `${set.record} ${JSON.stringify(set.sheets(set.wanted).filter((sheet) => !isEstimate(sheet)))}`;
+    const rest = `${set.records} ${JSON.stringify(set.sheets(set.wanted).filter((sheet) => !isEstimate(sheet)))}`;
     for (const price of ["48151", "23.42", "boss"]) expect(rest).not.toContain(price);
   });
 });
