@@ -334,11 +334,13 @@ function notFinite(cell: Cell, { name }: Reading): Result<never> {
   return fail([{ code: "not-a-number", kind: "error", subject: name, given: String(cell) }]);
 }
 
-/** The first error value of a range; without one, the first number that is not finite. A loop, for long tables. */
+/** The first error value of a range; without one, the first number that is not finite. Loops by index, for long tables. */
 function oddCellOf(cells: readonly (readonly Cell[])[]): Cell | undefined {
   let odd: number | undefined;
-  for (const row of cells) {
-    for (const cell of row) {
+  for (let i = 0; i < cells.length; i += 1) {
+    const row = cells[i] as readonly Cell[];
+    for (let j = 0; j < row.length; j += 1) {
+      const cell = row[j] as Cell;
       if (typeof cell === "number") {
         if (odd === undefined && !Number.isFinite(cell)) odd = cell;
       } else if (typeof cell === "object" && isCellError(cell)) return cell;

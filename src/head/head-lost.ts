@@ -1,9 +1,9 @@
 import { andThen, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import type { Line } from "../pipework/line.ts";
-import { lineLoss } from "../pipework/line-loss.ts";
+import { lossInAll } from "../pipework/line-loss.ts";
 
 /** Head lost in a line by friction and fittings [m of the liquid]. Fails and warns as `lineLoss`. */
 export function headLost(line: Line, flow: number, liquid: LiquidState): Result<number> {
-  return andThen(lineLoss({ flow, line, liquid }), ({ total }) => succeed(total));
+  return andThen(lossInAll({ flow, line, liquid }), ({ total }) => succeed(total));
 }

@@ -1,4 +1,4 @@
-import { type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { andThen, type Finding, fail, type Result, type Success, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import { runFriction } from "../slurry/run-friction.ts";
 import { flowIn, type Line, type LineSegment } from "./line.ts";
@@ -12,9 +12,13 @@ export interface LineLossInputs {
   readonly liquid: LiquidState;
 }
 
-/** One segment of a line at a flow: the figures of its pipe (`head` is friction alone), and those of its fittings. */
-export interface SegmentLoss extends PipeFriction {
+/** One segment of a line at a flow: the figures of its pipe, and those of its fittings. */
+export interface SegmentLoss {
   readonly segment: LineSegment;
+  /** What no length comes into: one object for all segments of one pipe at one flow. */
+  readonly friction: Omit<PipeFriction, "head">;
+  /** Head lost in the pipe alone, m. */
+  readonly head: number;
   /** ΣK of the segment's fittings, on its own velocity head. */
   readonly fittingCoefficient: number;
   /** Head lost in the segment's fittings, m. */
@@ -24,9 +28,8 @@ export interface SegmentLoss extends PipeFriction {
   readonly exitHead: number;
 }
 
-/** What a line loses at a flow, m of the liquid. */
-export interface LineLoss {
-  readonly segments: readonly SegmentLoss[];
+/** What a line loses at a flow, all segments together, m of the liquid. */
+export interface LossInAll {
   readonly frictionHead: number;
   /** Fittings, exits among them. */
   readonly fittingHead: number;
@@ -38,6 +41,11 @@ export interface LineLoss {
   readonly exitHead: number;
 }
 
+/** The same, segment by segment too. */
+export interface LineLoss extends LossInAll {
+  readonly segments: readonly SegmentLoss[];
+}
+
 /**
  * Head lost in a line [m of the liquid]; a line without segments loses nothing. The velocity head counts where an exit
  * is listed, once an exit; how many is told, not judged, since only the caller knows where the line ends. A segment
@@ -47,8 +55,20 @@ export interface LineLoss {
  * Warns: as `runFriction`; fitting-size-outside-table, fitting-assumed, valve-not-held-open, fitting-methods-mixed.
  * Source: Darcy–Weisbach equation; each fitting cites its own.
  */
-export function lineLoss({ flow, line, liquid }: LineLossInputs): Result<LineLoss> {
+export function lineLoss(inputs: LineLossInputs): Result<LineLoss> {
   const segments: SegmentLoss[] = [];
+  const lost = lossInAll(inputs, (segment, friction, passed) => segments.push({ segment, friction, ...passed }));
+  return andThen(lost, (inAll) => succeed({ segments, ...inAll }));
+}
+
+/** The figures of a segment while it is passed: one object for the whole line, for a curve passes thousands of them. */
+type Passed = { -readonly [K in Exclude<keyof SegmentLoss, "segment" | "friction">]: SegmentLoss[K] };
+
+/** As `lineLoss`, for callers that ask for no segment, or look at each as it is passed: `passed` holds the next one soon. */
+export function lossInAll(
+  { flow, line, liquid }: LineLossInputs,
+  pass?: (segment: LineSegment, friction: SegmentLoss["friction"], passed: Readonly<Passed>) => void,
+): Result<LossInAll> {
   const findings: Finding[] = [];
   let refused = false;
   let frictionHead = 0;
@@ -56,24 +76,24 @@ export function lineLoss({ flow, line, liquid }: LineLossInputs): Result<LineLos
   let exits = 0;
   let exitHead = 0;
   const known: KnownFriction[] = [];
+  const passed: Passed = { head: 0, fittingCoefficient: 0, fittingHead: 0, exits: 0, exitHead: 0 };
   for (const segment of line) {
     const friction = frictionIn(segment, flowIn(segment, flow), liquid, known);
-    const loss = segmentLoss(segment, friction, liquid, findings);
-    if (loss === undefined) {
+    if (!passes(segment, friction, liquid, findings, passed)) {
       refused = true;
       continue;
     }
-    segments.push(loss);
-    frictionHead += loss.head;
-    fittingHead += loss.fittingHead;
-    exits += loss.exits;
-    exitHead += loss.exitHead;
+    frictionHead += passed.head;
+    fittingHead += passed.fittingHead;
+    exits += passed.exits;
+    exitHead += passed.exitHead;
+    pass?.(segment, friction.value, passed);
   }
   if (refused) return fail(findings);
   const total = frictionHead + fittingHead;
   if (!Number.isFinite(total)) return fail([beyondComputation("head lost in the line")]);
   if (mixesMethods(line)) findings.push({ code: "fitting-methods-mixed", kind: "check", subject: "fittings" });
-  return succeed({ segments, frictionHead, fittingHead, total, exits, exitHead }, findings);
+  return succeed({ frictionHead, fittingHead, total, exits, exitHead }, findings);
 }
 
 /** The friction of a pipe at a flow, over one of its lengths. */
@@ -108,20 +128,23 @@ function headIn({ pipe, length }: LineSegment, friction: PipeFriction, liquid: L
   return isByFactor(pipe, liquid) ? headOver(friction, pipe, length) : friction.head;
 }
 
-/** The loss of one segment, its findings added to those of the line; nothing where there is an error among them. */
-function segmentLoss(
+/** The loss of one segment, its findings added to those of the line; false where there is an error among them. */
+function passes(
   segment: LineSegment,
   friction: Result<PipeFriction>,
   liquid: LiquidState,
   findings: Finding[],
-): SegmentLoss | undefined {
+  passed: Passed,
+): friction is Success<PipeFriction> {
   const { pipe, fittings, length } = segment;
   const head = friction.ok ? headIn(segment, friction.value, liquid) : 0;
   const wrong = wrongOver(length, head);
-  for (const finding of friction.ok && wrong !== undefined ? [wrong] : friction.findings)
-    findings.push({ ...finding, subject: `${finding.subject} in ${pipe.name}` });
-  if (!friction.ok || wrong !== undefined) return undefined;
-  const { velocity, velocityHead, reynolds, relativeRoughness, frictionFactor } = friction.value;
+  const said = friction.ok && wrong !== undefined ? [wrong] : friction.findings;
+  if (said.length > 0) {
+    findings.push(...said.map((finding) => ({ ...finding, subject: `${finding.subject} in ${pipe.name}` })));
+  }
+  if (!friction.ok || wrong !== undefined) return false;
+  const { velocity, velocityHead, reynolds } = friction.value;
   let refused = false;
   let fittingCoefficient = 0;
   let exits = 0;
@@ -151,21 +174,13 @@ function segmentLoss(
       });
     }
   }
-  if (refused) return undefined;
-  // Field by field: spreading the pipe's figures here makes the whole call ten times slower.
-  return {
-    segment,
-    velocity,
-    velocityHead,
-    reynolds,
-    relativeRoughness,
-    frictionFactor,
-    head,
-    fittingCoefficient,
-    fittingHead: fittingCoefficient * velocityHead,
-    exits,
-    exitHead: exitCoefficient * velocityHead,
-  };
+  if (refused) return false;
+  passed.head = head;
+  passed.fittingCoefficient = fittingCoefficient;
+  passed.fittingHead = fittingCoefficient * velocityHead;
+  passed.exits = exits;
+  passed.exitHead = exitCoefficient * velocityHead;
+  return true;
 }
 
 /** Coefficients of the two methods differ by a third for the same fitting, so a line keeps to one. */

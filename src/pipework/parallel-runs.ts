@@ -107,7 +107,7 @@ export function carrying(
     const loss = lineLoss({ flow: Math.abs(flow), line, liquid });
     findings.push(...loss.findings);
     if (!loss.ok) return fail(findings);
-    const velocity = loss.value.segments.reduce((most, one) => Math.max(most, one.velocity), 0);
+    const velocity = loss.value.segments.reduce((most, one) => Math.max(most, one.friction.velocity), 0);
     carried.push({ flow, velocity, loss: loss.value });
   }
   return succeed(carried, findings);

@@ -3,7 +3,7 @@ import { checkInputs, type Method } from "../basis/method.ts";
 import { andThen, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import type { Line, LineSegment } from "../pipework/line.ts";
-import { lineLoss } from "../pipework/line-loss.ts";
+import { lossInAll } from "../pipework/line-loss.ts";
 import { march } from "./march.ts";
 import { checkedRoute, type Route } from "./route.ts";
 
@@ -54,7 +54,7 @@ export function headsToReach(input: HeadToFillInput): Result<readonly number[]> 
   const { flow, sourceLevel, sourcePressure, suctionLine, route, liquid } = input;
   return andThen(checkInputs(headToFillMethod, { flow, sourceLevel, sourcePressure }), () =>
     andThen(checkedRoute(route), ({ vertices }) =>
-      andThen(lineLoss({ flow, line: suctionLine, liquid }), ({ total }) =>
+      andThen(lossInAll({ flow, line: suctionLine, liquid }), ({ total }) =>
         andThen(march(flow, route, liquid), ({ lost }) => {
           const start = total - sourceLevel - sourcePressure / (liquid.density * STANDARD_GRAVITY);
           return succeed(vertices.map(({ elevation }, i) => start + elevation + (lost[i] as number)));

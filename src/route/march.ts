@@ -2,8 +2,8 @@ import { remembered } from "../basis/remembered.ts";
 import { andThen, type Result, succeed } from "../basis/result.ts";
 import { velocityHead } from "../head/velocity-head.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
-import { flowIn } from "../pipework/line.ts";
-import { lineLoss } from "../pipework/line-loss.ts";
+import { flowIn, type Line } from "../pipework/line.ts";
+import { lossInAll } from "../pipework/line-loss.ts";
 import { gradeAtOutlet, type Route, type RouteVertex, reachesOf } from "./route.ts";
 
 /** What a flow loses along a route, by its vertices, m of the liquid. */
@@ -32,26 +32,30 @@ export function march(flow: number, route: Route, liquid: LiquidState): Result<M
 /** The same flow is followed along a route for its grade line, its filling, its siphons and its pressures. */
 const marched = remembered(along);
 
+/** The reaches of a route and what stands at its outlet, one segment a vertex. The exit is no fitting of the march. */
+const vertexByVertex: (route: Route) => Line = remembered((route) => {
+  const outlet = route.vertices.at(-1) as RouteVertex;
+  const standing = outlet.fittings.filter(({ fitting }) => !fitting.isExit);
+  return [...reachesOf(route), { ...outlet, length: 0, fittings: standing }];
+});
+
 function along(route: Route, flow: number, liquid: LiquidState): Result<March> {
   const { vertices, hasFittingsAlong = false } = route;
-  const outlet = vertices.at(-1) as RouteVertex;
-  const standing = outlet.fittings.filter(({ fitting }) => !fitting.isExit);
-  const atOutlet = { ...outlet, length: 0, fittings: standing };
-  return andThen(lineLoss({ flow, line: [...reachesOf(route), atOutlet], liquid }), ({ segments }) => {
-    const lost: number[] = [];
-    const lostAfter: number[] = [];
-    let sum = 0;
-    for (const [i] of vertices.entries()) {
-      const { fittingHead = 0, head = 0 } = segments[i] ?? {};
-      const isOutlet = i === vertices.length - 1;
-      lost.push(sum);
-      lostAfter.push(hasFittingsAlong || isOutlet ? 0 : fittingHead);
-      sum += isOutlet ? 0 : fittingHead + head;
-    }
+  const last = vertices.length - 1;
+  const lost: number[] = [];
+  const lostAfter: number[] = [];
+  let sum = 0;
+  let inFittings = 0;
+  const losses = lossInAll({ flow, line: vertexByVertex(route), liquid }, (_, __, { head, fittingHead }) => {
+    lost.push(sum);
+    lostAfter.push(hasFittingsAlong || lost.length > last ? 0 : fittingHead);
+    sum += fittingHead + head;
+    inFittings = fittingHead;
+  });
+  return andThen(losses, () => {
     const leaving = vertices.map((vertex) => velocityHead(flowIn(vertex, flow), vertex.pipe.bore));
     const arriving = leaving.map((own, i) => leaving[i - 1] ?? own);
-    const lostAtOutlet = (segments.at(-1)?.fittingHead ?? 0) + (arriving.at(-1) as number);
-    return succeed({ lost, lostAfter, arriving, leaving, lostAtOutlet });
+    return succeed({ lost, lostAfter, arriving, leaving, lostAtOutlet: inFittings + (arriving[last] as number) });
   });
 }
 

@@ -1,7 +1,7 @@
 import { STANDARD_GRAVITY } from "../basis/constants.ts";
 import type { Method } from "../basis/method.ts";
 import { andThen, type Result, succeed } from "../basis/result.ts";
-import { lineLoss } from "../pipework/line-loss.ts";
+import { lossInAll } from "../pipework/line-loss.ts";
 import { CLEARING, CLEARING_OF_POCKETS, fallingLegs, SURELY_PART_FULL } from "./falling-leg.ts";
 import { type HeadToFillInput, headToFill, headToFillMethod } from "./filling.ts";
 import { gradeLine } from "./grade-line.ts";
@@ -99,7 +99,7 @@ export function siphonCredit(input: SiphonInput): Result<SiphonCredit> {
       const startHead = startOf(marched, route, deliveryPressure / weight);
       const line = gradeLine({ flow, route, startHead: null, liquid, outletPressure: deliveryPressure });
       return andThen(input.summitValve === "vacuum primer" ? sweptOfAir(line) : line, (points) =>
-        andThen(lineLoss({ flow, line: suctionLine, liquid }), ({ total }) => {
+        andThen(lossInAll({ flow, line: suctionLine, liquid }), ({ total }) => {
           const headThrough = startHead + total - sourceLevel - sourcePressure / weight;
           const isAsked = headHeld > headThrough;
           const legs = fallingLegs(flow, route).filter(({ from }) => from >= governing);

@@ -45,7 +45,7 @@ function headOfLine(loss: Result<LineLoss>): Result<number> {
   return remarking(
     loss.value.total,
     loss.findings,
-    loss.value.segments.map(({ velocity, segment }) => tooFast(velocity, segment.pipe)),
+    loss.value.segments.map(({ friction, segment }) => tooFast(friction.velocity, segment.pipe)),
   );
 }
 

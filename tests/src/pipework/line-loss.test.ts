@@ -46,9 +46,9 @@ describe("the loss of a line", () => {
     expect(found.exits).toBe(1);
     expect(found.exitHead).toBeCloseTo(NARROW_HEAD, 7);
     expect(found.segments.map(({ fittingCoefficient }) => fittingCoefficient)).toEqual([2.5, 1.5]);
-    expect(found.segments[1]).toMatchObject({ segment: line[1], exits: 1, relativeRoughness: 4.5e-4 });
-    expect(found.segments[0]?.velocity).toBeCloseTo(1.1317685, 7);
-    expect(found.segments[0]?.reynolds).toBeCloseTo((998.2 * 1.1317685 * 0.15) / 1.002e-3, 1);
+    expect(found.segments[1]).toMatchObject({ segment: line[1], exits: 1, friction: { relativeRoughness: 4.5e-4 } });
+    expect(found.segments[0]?.friction.velocity).toBeCloseTo(1.1317685, 7);
+    expect(found.segments[0]?.friction.reynolds).toBeCloseTo((998.2 * 1.1317685 * 0.15) / 1.002e-3, 1);
   });
 
   it("counts fittings by their number, and none for a count of 0", () => {
@@ -62,7 +62,7 @@ describe("the loss of a line", () => {
     const shared: Line = [{ ...with_("2 elbow 90 long"), share: 0.5, runs: 2 }, with_("1 gate", NARROW)];
     const [half, whole] = [loss([with_("2 elbow 90 long")], 0.01), loss([with_("1 gate", NARROW)], 0.02)];
     expect(loss(shared).total).toBeCloseTo(half.total + whole.total, 12);
-    expect(loss(shared).segments[0]?.velocity).toBeCloseTo(half.segments[0]?.velocity as number, 12);
+    expect(loss(shared).segments[0]?.friction.velocity).toBeCloseTo(half.segments[0]?.friction.velocity as number, 12);
   });
 
   it("is the same in one piece or two", () => {

@@ -65,8 +65,8 @@ describe("published runs side by side", () => {
     expectPublished(found[1]?.flow as number, "flow_8cm", of);
     expectPublished(headAt(flow), "head_lost", of);
     expectPublished(headAt(flow) + 8, "pump_head", of);
-    expectPublished(found[0]?.loss.segments[0]?.frictionFactor as number, "f_4cm", of);
-    expectPublished(found[1]?.loss.segments[0]?.frictionFactor as number, "f_8cm", of);
+    expectPublished(found[0]?.loss.segments[0]?.friction.frictionFactor as number, "f_4cm", of);
+    expectPublished(found[1]?.loss.segments[0]?.friction.frictionFactor as number, "f_8cm", of);
   });
 
   it("share-006: three runs of stated factors with fittings", () => {
