@@ -4,7 +4,7 @@ import { andThen, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import type { Line, LineSegment } from "../pipework/line.ts";
 import { lossInAll } from "../pipework/line-loss.ts";
-import { march } from "./march.ts";
+import { lostAlong } from "./march.ts";
 import { checkedRoute, type Route } from "./route.ts";
 
 /** A pump between a source and a route. */
@@ -55,7 +55,7 @@ export function headsToReach(input: HeadToFillInput): Result<readonly number[]> 
   return andThen(checkInputs(headToFillMethod, { flow, sourceLevel, sourcePressure }), () =>
     andThen(checkedRoute(route), ({ vertices }) =>
       andThen(lossInAll({ flow, line: suctionLine, liquid }), ({ total }) =>
-        andThen(march(flow, route, liquid), ({ lost }) => {
+        andThen(lostAlong(flow, route, liquid), ({ lost }) => {
           const start = total - sourceLevel - sourcePressure / (liquid.density * STANDARD_GRAVITY);
           return succeed(vertices.map(({ elevation }, i) => start + elevation + (lost[i] as number)));
         }),
