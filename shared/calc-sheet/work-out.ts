@@ -92,16 +92,20 @@ function setVerdicts(sheet: Working, { count, rows }: VerdictsItem): void {
   }
 }
 
-/** A constant needs no name to be worked out. */
 function setTableCell(
   sheet: Working,
   table: FilledTable,
   [key, row, column]: readonly [key: string, row: number, column: string],
   expression: Expression,
 ): void {
+  table.column(column)[row] = answerAt(sheet, key, row, column, expression);
+}
+
+/** A constant needs no name to be worked out. */
+function answerAt(sheet: Working, key: string, row: number, column: string, expression: Expression): Argument {
   const { op } = expression;
-  const isGiven = op === "constant" || op === "stated";
-  table.set(row, column, isGiven ? expression.value : answerTo(sheet, expression, tableCell(key, row, column)));
+  if (op === "constant" || op === "stated") return expression.value;
+  return answerTo(sheet, expression, tableCell(key, row, column));
 }
 
 function setLine(sheet: Working, { key, stated, rows, worked }: LineTableItem): void {
@@ -110,7 +114,7 @@ function setLine(sheet: Working, { key, stated, rows, worked }: LineTableItem): 
   rows.forEach((row, i) => {
     for (const { key: of } of stated) {
       const cell = row[of];
-      if (!isExpression(cell)) table.set(i, of, cell ?? null);
+      if (!isExpression(cell)) table.column(of)[i] = cell ?? null;
     }
   });
   rows.forEach((row, i) => {
@@ -165,17 +169,18 @@ function setSpill(sheet: Working, { key, rows, columns, expression }: SpillItem)
 function setWorking(sheet: Working, { key, rows, columns }: WorkingItem): void {
   const table = sheet.cells.fill(key, rows);
   for (const { key: of, cells: filling } of columns) {
+    const column = table.column(of);
     if (typeof filling === "function") {
       for (let row = 0; row < rows; row += 1) {
         const expression = filling(row);
-        if (expression !== null) setTableCell(sheet, table, [key, row, of], expression);
+        if (expression !== null) column[row] = answerAt(sheet, key, row, of, expression);
       }
     } else {
       const answer = answerTo(sheet, filling.spill, `${key}.${of}`);
       sheet.cells.set(`${key}.${of}`, answer);
       // An error fills one cell of a sheet; every row that would have been filled has no other answer.
       for (let row = 0; row < rows; row += 1) {
-        table.set(row, of, isRange(answer) ? (answer[row]?.[0] ?? null) : answer);
+        column[row] = isRange(answer) ? (answer[row]?.[0] ?? null) : answer;
       }
     }
   }
@@ -185,7 +190,8 @@ function setWorking(sheet: Working, { key, rows, columns }: WorkingItem): void {
 
 /** The rows of a table as one range, a cell that is not filled as a blank one. */
 function rangeOf(table: FilledTable, columns: readonly { readonly key: string }[]): readonly (readonly Cell[])[] {
-  return Array.from({ length: table.rows }, (_, row) => columns.map(({ key }) => (table.at(row, key) ?? null) as Cell));
+  const filled = columns.map(({ key }) => table.column(key));
+  return Array.from({ length: table.rows }, (_, row) => filled.map((cells) => (cells[row] ?? null) as Cell));
 }
 
 function cellsOf(item: OptionItem): readonly { readonly key: string; readonly expression: Expression }[] {

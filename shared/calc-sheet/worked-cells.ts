@@ -107,13 +107,14 @@ export class FilledTable implements TableCells {
 
   readonly at = (row: number, column: string): Argument | undefined => this.#columns.get(column)?.[row];
 
-  set(row: number, column: string, value: Argument): void {
-    const cells = this.#columns.get(column);
+  /** The cells of a column, to be filled in; none of them yet where it is new. */
+  column(key: string): (Argument | undefined)[] {
+    let cells = this.#columns.get(key);
     if (cells === undefined) {
-      const fresh = Array<Argument | undefined>(this.rows).fill(undefined);
-      fresh[row] = value;
-      this.#columns.set(column, fresh);
-    } else cells[row] = value;
+      cells = Array<Argument | undefined>(this.rows).fill(undefined);
+      this.#columns.set(key, cells);
+    }
+    return cells;
   }
 }
 

@@ -15,8 +15,11 @@ interface Remembered {
 /** As many ranges of each parameter are kept in mind as a duty with twelve cases reads. */
 const MOST_RANGES = 32;
 
-/** A longer one, a table of many pumps, is read anew. */
-const MOST_CELLS = 10_000;
+/**
+ * And no more cells of them all: a line has some hundreds, and the judgements of a great duty, of which none but the last
+ * come again, ten thousand. A longer range, a table of many pumps, is read anew.
+ */
+const MOST_CELLS = 20_000;
 
 const remembered = new WeakMap<object, Remembered[]>();
 
@@ -41,9 +44,18 @@ export function readRange<T>(parameter: RangeParameter<T>, cells: Cells, reading
   }
   const read = parameter.read(cells, reading);
   list.unshift({ reading, width, cells: cells.flat(), read });
-  if (list.length > MOST_RANGES) list.pop();
-  remembered.set(parameter, list);
+  remembered.set(parameter, withinBounds(list));
   return read;
+}
+
+/** The ranges read last. */
+function withinBounds(list: readonly Remembered[]): Remembered[] {
+  let held = 0;
+  const first = list.findIndex(({ cells }, i) => {
+    held += cells.length;
+    return i === MOST_RANGES || held > MOST_CELLS;
+  });
+  return list.slice(0, first < 0 ? list.length : first);
 }
 
 function isSame(kept: Reading, { name, unitSet, units }: Reading): boolean {

@@ -318,11 +318,16 @@ function lineLimits(duty: Duty): readonly PlanItem[] {
   if (duty.cases.length === 0) return [];
   const states = pressedStates(duty);
   const places = states.map((one) => linePressuresOf(one, duty));
+  // Each is read for the worst of all and for the states that have it.
+  const columns = [...GREATEST, ...LEAST];
+  const read = duty.dischargeLine.map(
+    (_, row) => new Map(columns.map((column) => [column, places.map((place) => part(place, column, row))])),
+  );
   const of = (column: LimitColumn, row: number): readonly Expression[] =>
-    places.map((place) => part(place, column, row));
+    read[row]?.get(column) as readonly Expression[];
   const labels = states.map(({ label }) => label);
   const steady = (row: number): readonly Expression[] =>
-    places.map((place) => greatest(...STEADY.map((column) => part(place, column, row))));
+    places.map((_, i) => greatest(...STEADY.map((column) => of(column, row)[i] as Expression)));
   const statesIn = (
     row: number,
     figures: readonly Expression[],

@@ -31,6 +31,7 @@ export interface WorstFacts<K extends string> {
 const SAME = 1e-9;
 /** Before each text of a list. */
 export const MARK = "; ";
+const NOTHING = constant("");
 
 /**
  * The worst of all states for each thing looked at: its figure in each, blank where there is none; the worst of them; and
@@ -54,12 +55,12 @@ export function worstTable<K extends string>(
     const mark = (i: number): Expression =>
       ifNumber(
         figure(i),
-        ifAtLeast(...asBad(figure(i), worstOf, slackOf(worstOf), side), constant(`${MARK}${names[i]}`), constant("")),
+        ifAtLeast(...asBad(figure(i), worstOf, slackOf(worstOf), side), constant(`${MARK}${names[i]}`), NOTHING),
         "",
       );
     return [
       [of, `worst for ${about}`, mark],
-      [`${of}Silent`, "no figure", (i) => ifNumber(figure(i), constant(""), `${MARK}${names[i]}`)],
+      [`${of}Silent`, "no figure", (i) => ifNumber(figure(i), NOTHING, `${MARK}${names[i]}`)],
     ];
   });
   return [
@@ -106,7 +107,7 @@ export function worstNames(key: string, of: string, states: number): Expression 
     Array.from({ length: states }, (_, row) => cell<string>(marks, row, column));
   const [worst, silent] = [all(of), all(`${of}Silent`)].map((names) => join(...names)) as [Expression, Expression];
   const unsure = join(constant(" (not sure: "), listed(silent), constant(")"));
-  return join(ifText(worst, "", constant("not known"), listed(worst)), ifText(silent, "", constant(""), unsure));
+  return join(ifText(worst, "", constant("not known"), listed(worst)), ifText(silent, "", NOTHING, unsure));
 }
 
 /** Of states that all have a figure: those that have the worst one, or one short of it by no more than the slack. */
@@ -118,7 +119,7 @@ export function statesAt(
   slack: Expression = slackOf(worst),
 ): Expression {
   const named = figures.map((of, i) =>
-    ifAtLeast(...asBad(of, worst, slack, side), constant(`${MARK}${names[i]}`), constant("")),
+    ifAtLeast(...asBad(of, worst, slack, side), constant(`${MARK}${names[i]}`), NOTHING),
   );
   return listed(join(...named));
 }

@@ -89,4 +89,17 @@ describe("a range read lately", () => {
     readRange(parameter, [[0]], US);
     expect(count()).toBe(102);
   });
+
+  it("is forgotten after one or two others where it is long, and read anew each time where it is longer still", () => {
+    const long = (first: number, rows: number): Cells => Array.from({ length: rows }, (_, i) => [first, i]);
+    const { parameter, count } = told();
+    for (const first of [1, 2, 3]) readRange(parameter, long(first, 5000), US);
+    readRange(parameter, long(3, 5000), US);
+    readRange(parameter, long(2, 5000), US);
+    expect(count()).toBe(3);
+    readRange(parameter, long(1, 5000), US);
+    expect(count()).toBe(4);
+    for (const _ of [1, 2]) readRange(parameter, long(4, 20_000), US);
+    expect(count()).toBe(6);
+  });
 });
