@@ -24,12 +24,18 @@ export interface Method<K extends string> {
 }
 
 const NONE: readonly Finding[] = Object.freeze([]);
-const inputLists = new WeakMap<object, readonly (readonly [string, Input])[]>();
 
-function inputsOf<K extends string>(method: Method<K>): readonly (readonly [string, Input])[] {
+interface KeyedInput {
+  readonly key: string;
+  readonly input: Input;
+}
+
+const inputLists = new WeakMap<object, readonly KeyedInput[]>();
+
+function inputsOf<K extends string>(method: Method<K>): readonly KeyedInput[] {
   let list = inputLists.get(method);
   if (list === undefined) {
-    list = Object.entries(method.inputs) as (readonly [string, Input])[];
+    list = Object.entries<Input>(method.inputs).map(([key, input]) => ({ key, input }));
     inputLists.set(method, list);
   }
   return list;
@@ -46,7 +52,7 @@ export function checkInputs<K extends string>(
 ): Result<null> {
   let errors: Finding[] | undefined;
   let remarks: Finding[] | undefined;
-  for (const [key, input] of inputsOf(method)) {
+  for (const { key, input } of inputsOf(method)) {
     const value = values[key as K];
     const error = errorOf(input, value);
     if (error !== undefined) {

@@ -50,12 +50,12 @@ export function isAtLimit({ found, limit }: Pick<Comparison, "found" | "limit">)
  */
 export function stateOf(comparison: Comparison): VerdictState {
   const { found, atBest = found, broken, held } = comparison;
-  if (isBroken({ ...comparison, found: atBest })) return broken;
-  return isBroken({ ...comparison, found }) ? "check" : held;
+  if (isBroken(comparison, atBest)) return broken;
+  return isBroken(comparison, found) ? "check" : held;
 }
 
-function isBroken(comparison: Comparison): boolean {
-  return excessOf(comparison) > 0 && !isAtLimit(comparison);
+function isBroken({ limit, mustBe }: Comparison, found: number): boolean {
+  return excessOf({ found, limit, mustBe }) > 0 && !isAtLimit({ found, limit });
 }
 
 /** How far the found figure lies beyond its limit, as a share of the greater of both; below 0 inside it. */

@@ -105,32 +105,50 @@ function inWords(row: Row, state: VerdictState): Criterion {
 }
 
 function compared(row: Row): Criterion {
-  const { subject, what, found, atBest, limit, unit = "", when = "", why = "", assumed = "", source = "" } = row;
-  const { mustBe = "at most", broken = "fail", held = "pass" } = row;
+  const { found, atBest, limit, mustBe = "at most", broken = "fail", held = "pass" } = row;
   if (typeof found !== "number" || typeof limit !== "number") return unanswered(row);
-  const comparison: Comparison = {
+  return new Compared(row, {
     found,
     ...(typeof atBest === "number" && { atBest }),
     limit,
     mustBe,
     broken,
     held,
-  };
-  const state = stateOf(comparison);
-  return {
-    subject,
-    state,
-    excess: excessOf(comparison),
-    isAdvice: broken === "check",
-    get text() {
-      return comparedText(state, comparison, { what, unit, when, why, assumed });
-    },
-    found,
-    limit,
-    unit,
-    what,
-    source,
-  };
+  });
+}
+
+/** A class, for a getter of each of many judgements costs more than to draw them. */
+class Compared implements Criterion {
+  readonly subject: Criterion["subject"];
+  readonly state: VerdictState;
+  readonly excess: number;
+  readonly isAdvice: boolean;
+  readonly found: number;
+  readonly limit: number;
+  readonly unit: string;
+  readonly what: string;
+  readonly source: string;
+  readonly #row: Row;
+  readonly #comparison: Comparison;
+
+  constructor(row: Row, comparison: Comparison) {
+    this.subject = row.subject;
+    this.state = stateOf(comparison);
+    this.excess = excessOf(comparison);
+    this.isAdvice = comparison.broken === "check";
+    this.found = comparison.found;
+    this.limit = comparison.limit;
+    this.unit = row.unit ?? "";
+    this.what = row.what;
+    this.source = row.source ?? "";
+    this.#row = row;
+    this.#comparison = comparison;
+  }
+
+  get text(): string {
+    const { when = "", why = "", assumed = "" } = this.#row;
+    return comparedText(this.state, this.#comparison, { what: this.what, unit: this.unit, when, why, assumed });
+  }
 }
 
 /** No figure, no statement from one: open, or a failure where having none is one. */
