@@ -124,6 +124,8 @@ const known = new Map<string, NamedLiquid>([
   }),
 ]);
 
+const BY_STRENGTH = STRENGTHS.map(([list, rows]) => [names(list), rows] as const);
+
 /** Every name offered: those of the table, and those that mean several of its rows. */
 export const CONSTITUENT_NAMES: readonly string[] = [
   ...CONSTITUENTS.map(({ name }) => name),
@@ -135,11 +137,11 @@ function namedLiquid(written: string): NamedLiquid | undefined {
   if (found !== undefined) return found;
   // "ethylene glycol 40 %", "sea water 38 g/kg": how much of it does not change what it is, but for acids and caustic.
   const plain = written.replace(/ \d.*$/, "");
-  if (!STRENGTHS.some(([list]) => names(list).includes(plain)) && known.has(plain)) return known.get(plain);
+  if (!BY_STRENGTH.some(([list]) => list.includes(plain)) && known.has(plain)) return known.get(plain);
   const strength = /^(?:(.+) )?(\d+(?:\.\d+)?) %(?: (.+))?$/.exec(written);
   if (strength === null) return undefined;
   const base = `${strength[1] ?? ""} ${strength[3] ?? ""}`.trim();
-  const rows = STRENGTHS.find(([list]) => names(list).includes(base))?.[1];
+  const rows = BY_STRENGTH.find(([list]) => list.includes(base))?.[1];
   const row = rows?.find(([to]) => Number(strength[2]) <= to)?.[1];
   return row === undefined ? undefined : { name: row, meanings: [{ row: constituentRow(row) }] };
 }
@@ -151,15 +153,34 @@ function namedLiquid(written: string): NamedLiquid | undefined {
  * Fails: `name-unknown`, with the nearest names; `make-up-contradicts` where "nothing else" stands beside something.
  */
 export function makeUpNamed(text: string, subject: string): Result<MakeUp> {
+  const read = readMakeUp(text);
+  if ("named" in read) return succeed(read);
+  const { unknown } = read;
+  if (unknown === undefined) {
+    return fail([{ code: "make-up-contradicts", kind: "error", subject, given: text.trim() }]);
+  }
+  const near = nearestNames(unknown.slice(0, 60), [NOTHING_ELSE, ...known.keys()]);
+  const suggestions = near.length > 0 ? near : [NOTHING_ELSE, ...COMMON];
+  return fail([{ code: "name-unknown", kind: "error", subject, given: unknown, suggestions }]);
+}
+
+/** The same of a text that need name nothing, such as "water": nothing where `makeUpNamed` fails, and no name is looked for. */
+export function makeUpIn(text: string): MakeUp | undefined {
+  const read = readMakeUp(text);
+  return "named" in read ? read : undefined;
+}
+
+/** What a text names; else the first part that is unknown, or none where its parts contradict one another. */
+function readMakeUp(text: string): MakeUp | { readonly unknown: string | undefined } {
   const parts = text
     .slice(0, 400)
     .split(/[,;+&]|\band\b/i)
     .map(tidy)
     .filter((part) => part !== "");
+  if (parts.length === 0) return { unknown: text.trim() };
   const named = new Map<string, NamedLiquid>();
   let [isNothing, isStanding] = [false, false];
-  let unknown = parts.length === 0 ? text.trim() : undefined;
-  for (let from = 0; from < parts.length && unknown === undefined; ) {
+  for (let from = 0; from < parts.length; ) {
     // A name of the table may hold a comma: the longest run of parts that is one counts.
     const to = [4, 3, 2, 1].find((length) => namedLiquid(parts.slice(from, from + length).join(" ")) !== undefined);
     const part = parts[from] as string;
@@ -168,16 +189,11 @@ export function makeUpNamed(text: string, subject: string): Result<MakeUp> {
       named.set(found.name, found);
     } else if (NOTHING_WORDS.has(part)) isNothing = true;
     else if (STANDING_WORDS.has(part)) isStanding = true;
-    else unknown = part;
+    else return { unknown: part };
     from += to ?? 1;
   }
-  if (unknown === undefined) {
-    if (!isNothing || named.size === 0) return succeed({ named: [...named.values()], isStanding });
-    return fail([{ code: "make-up-contradicts", kind: "error", subject, given: text.trim() }]);
-  }
-  const near = nearestNames(unknown.slice(0, 60), [NOTHING_ELSE, ...known.keys()]);
-  const suggestions = near.length > 0 ? near : [NOTHING_ELSE, ...COMMON];
-  return fail([{ code: "name-unknown", kind: "error", subject, given: unknown, suggestions }]);
+  if (isNothing && named.size > 0) return { unknown: undefined };
+  return { named: [...named.values()], isStanding };
 }
 
 const COMMON = ["acid mine water", "raw sewage", "sea water", "brine", "caustic soda", "diesel", "hydrogen sulphide"];

@@ -1,4 +1,4 @@
-import { type MakeUp, makeUpNamed } from "../../../src/material/make-up.ts";
+import { type MakeUp, makeUpIn } from "../../../src/material/make-up.ts";
 import { particleNamed } from "../../../src/material/particle.ts";
 import type { WettedDuty } from "../../../src/material/wetted-duty.ts";
 import type { Duty } from "../../duty/duty.ts";
@@ -41,8 +41,7 @@ function makeUpOf(duty: Duty): MakeUp | null {
     ...(saysMakeUp(duty) ? [duty.makeUp ?? ""] : []),
     ...(isNamedLiquid(duty) ? [duty.liquid?.name ?? ""] : []),
   ];
-  const read = makeUpNamed(texts.join(", "), "");
-  return read.ok ? read.value : null;
+  return makeUpIn(texts.join(", ")) ?? null;
 }
 
 const named = new WeakMap<Duty, boolean>();
@@ -51,16 +50,16 @@ const named = new WeakMap<Duty, boolean>();
 function isNamedLiquid(duty: Duty): boolean {
   const known = named.get(duty);
   if (known !== undefined) return known;
-  const read = makeUpNamed(duty.liquid?.name ?? "", "");
-  const is = isStated(duty, "liquid") && read.ok && read.value.named.length > 0;
+  const read = makeUpIn(duty.liquid?.name ?? "");
+  const is = isStated(duty, "liquid") && read !== undefined && read.named.length > 0;
   named.set(duty, is);
   return is;
 }
 
 /** "Nothing else" beside a named liquid means nothing else in it. */
 function saysMakeUp(duty: Duty): boolean {
-  const read = makeUpNamed(duty.makeUp ?? "", "");
-  return read.ok && (read.value.named.length > 0 || read.value.isStanding || !isNamedLiquid(duty));
+  const read = makeUpIn(duty.makeUp ?? "");
+  return read !== undefined && (read.named.length > 0 || read.isStanding || !isNamedLiquid(duty));
 }
 
 /** What the liquid is and what else is in it, for a call; nothing where neither is stated by name. */

@@ -12,7 +12,7 @@ type Words = string | Expression;
 export interface Criterion {
   readonly of: VerdictSubject;
   readonly row: { readonly [K in keyof typeof CRITERIA_COLUMNS]?: Words | undefined };
-  readonly quantity?: Quantity;
+  readonly quantity?: Quantity | undefined;
 }
 
 /** A figure against its limit. */
@@ -70,7 +70,7 @@ export function limitOf(facts: LimitFacts): Criterion {
   const shown = ifError(found, NO_FIGURE);
   return {
     of,
-    ...(quantity && { quantity }),
+    quantity,
     row: {
       what: said(what),
       when: said(when),
