@@ -34,7 +34,8 @@ import { primingSection } from "./sections/priming.ts";
 import { chosenPump, pumpCurveTable, rangeToCover } from "./sections/pump.ts";
 import { pumpFigures } from "./sections/pump-figures.ts";
 import { pumpStops } from "./sections/pump-stops.ts";
-import { citedBy, findings, references } from "./sections/remarks.ts";
+import { citedBy, referencesOf } from "./sections/references.ts";
+import { findings } from "./sections/remarks.ts";
 import { routeSection } from "./sections/route.ts";
 import { endsOfRoute, otherSiphons } from "./sections/route-siphons.ts";
 import { slurrySection } from "./sections/slurry.ts";
@@ -80,6 +81,8 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
   ]);
   const on = itemsBySheet(worked);
   const cited = citedBy(on.duty, duty);
+  const references = referencesOf(on.duty, duty);
+  const ofEstimate = referencesOf(on.estimate, duty, "estimate");
   const unused = fieldsNotUsed(duty, worked);
   const { item, project, revision, date } = duty.texts;
   return {
@@ -88,6 +91,7 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     unitSet: duty.unitSet,
     issue: { project, item, revision, date },
     paper: paperOf(duty),
+    references: new Map([...references.of, ...ofEstimate.of]),
     items: [
       ...worked,
       ...foundList(duty, worked),
@@ -97,14 +101,14 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
         duty,
         unused.filter(({ key }) => !isInternal(key)),
       ),
-      ...references(cited),
+      ...references.items,
       ...cautions(duty),
       ...notUsed(
         duty,
         unused.filter(({ key }) => isInternal(key)),
         "estimate",
       ),
-      ...(on.estimate.length === 0 ? [] : references(citedBy(on.estimate), "estimate")),
+      ...ofEstimate.items,
     ],
   };
 }

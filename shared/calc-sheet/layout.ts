@@ -7,9 +7,10 @@ import { placeCharts, placeCurve } from "./layout/curve.ts";
 import { InputBook } from "./layout/input-book.ts";
 import { placeLine } from "./layout/line.ts";
 import { placeLogo } from "./layout/logo.ts";
-import { type Common, Page } from "./layout/page.ts";
+import { type Common, type Cut, Page } from "./layout/page.ts";
 import { placePrices, placeRecord } from "./layout/record.ts";
 import {
+  placeColumnHeads,
   placeFinding,
   placeFoundList,
   placeInput,
@@ -39,11 +40,35 @@ export interface DutySheets extends SheetSet {
  * them, where it is given, and they say whether their inputs are still those.
  */
 export function layOut(plan: CalcSheetPlan, worked: WorkedPlan, saved?: SavedWith): DutySheets {
+  // Where printed pages end is seen once all stands in its place; headings repeated there move what follows.
+  const before = filled(plan, worked, saved, new Map()).pages;
+  const cuts = new Map(before.map((page) => [page.id, page.cuts()]));
+  const { pages, inputs } = filled(plan, worked, saved, cuts);
+  for (const page of pages) page.finish();
+  const wanted = wantedNames(plan);
+  return {
+    ids: pages.map(({ id }) => id),
+    wanted: pages.map(({ id }) => wanted[id]),
+    sheets: (given) => {
+      const names = Object.fromEntries(pages.map(({ id }, i) => [id, given[i]]));
+      return pages.map((one) => one.sheet(names, printOf(one.id, plan)));
+    },
+    ...(saved === undefined ? {} : { records: [recordText(saved, inputs)] }),
+  };
+}
+
+/** The sheets of a plan, filled; none that has nothing but its title, save that of the duty. */
+function filled(
+  plan: CalcSheetPlan,
+  worked: WorkedPlan,
+  saved: SavedWith | undefined,
+  cuts: ReadonlyMap<SheetId, readonly Cut[]>,
+): { readonly pages: readonly Page[]; readonly inputs: InputBook } {
   const inputs = new InputBook();
   const common: Common = { plan, worked, addresses: new AddressBook(), inputs, choices: new ChoiceBook() };
   const workings = new Page("workings", common, []);
-  const duty = new Page("duty", common, COLUMNS, workings);
-  const estimate = new Page("estimate", common, COLUMNS);
+  const duty = new Page("duty", common, COLUMNS, { workings, cuts: cuts.get("duty") ?? [] });
+  const estimate = new Page("estimate", common, COLUMNS, { cuts: cuts.get("estimate") ?? [] });
   const pages = [duty, estimate, workings];
   for (const page of pages) {
     const { title, legend } = titlesOf(plan)[page.id];
@@ -52,34 +77,29 @@ export function layOut(plan: CalcSheetPlan, worked: WorkedPlan, saved?: SavedWit
   if (saved !== undefined)
     for (const one of [duty, estimate] as const) placeInputState(one, one.id as InputSheet, saved.revision);
   const begun = new Map(pages.map((one) => [one, one.row]));
+  const headed = new Set<Page>();
   let page = duty;
   for (const item of plan.items) {
-    if (item.kind === "section") page = item.sheet === "estimate" ? estimate : duty;
+    if (item.kind === "section") {
+      page = item.sheet === "estimate" ? estimate : duty;
+      if (!headed.has(page)) placeColumnHeads(page);
+      headed.add(page);
+    } else page.continueHere();
     place(page, item);
   }
   common.choices.place(workings);
-  const filled = pages.filter(
+  const shown = pages.filter(
     (one) => one === duty || one.row > (begun.get(one) ?? 0) || (one === workings && saved !== undefined),
   );
   if (saved !== undefined) {
-    for (const one of filled) if (one !== workings) placeRecord(one, saved);
+    for (const one of shown) if (one !== workings) placeRecord(one, saved);
     placeAsWritten(workings, "duty", inputs);
     estimate.work((foot) => {
       placePrices(foot, saved, inputs);
       placeAsWritten(foot, "estimate", inputs);
     });
   }
-  for (const one of filled) one.finish();
-  const wanted = wantedNames(plan);
-  return {
-    ids: filled.map(({ id }) => id),
-    wanted: filled.map(({ id }) => wanted[id]),
-    sheets: (given) => {
-      const names = Object.fromEntries(filled.map(({ id }, i) => [id, given[i]]));
-      return filled.map((one) => one.sheet(names, printOf(one.id, plan)));
-    },
-    ...(saved === undefined ? {} : { records: [recordText(saved, inputs)] }),
-  };
+  return { pages: shown, inputs };
 }
 
 function place(page: Page, item: PlanItem): void {

@@ -22,6 +22,8 @@ export interface CalcSheetPlan {
   readonly issue?: Readonly<Partial<Record<"project" | "item" | "revision" | "date", string>>>;
   /** What it is printed on: that of the reader's printer where left out. */
   readonly paper?: Paper;
+  /** The numbers of the references that an item rests on. */
+  readonly references?: ReadonlyMap<PlanItem, readonly number[]>;
   readonly items: readonly PlanItem[];
 }
 
@@ -312,6 +314,8 @@ export interface VerdictsItem {
 export interface StatementItem {
   readonly kind: "statement";
   readonly text: string;
+  /** Said before it, in the column of the numbers of lines. */
+  readonly mark?: string;
   readonly cites?: Citation;
   readonly caution?: boolean;
 }

@@ -121,6 +121,8 @@ export interface PrintSpec {
   readonly orientation: "portrait" | "landscape";
   /** That of the reader's printer where left out. */
   readonly paper?: Paper;
+  /** Percent; where left out, whatever brings all columns on one page. A page ends where `breaks` say only at a stated scale. */
+  readonly scale?: number;
   /** Rows repeated on each page, such as "1:3". */
   readonly titleRows?: string;
   /** Rows after which a page ends. */

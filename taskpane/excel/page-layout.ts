@@ -1,12 +1,14 @@
+import { MARGINS } from "../../shared/ports/paper.ts";
 import type { PrintSpec } from "../../shared/ports/sheet-spec.ts";
 
-/** How the sheet prints: its area, one page wide, titles on every page. */
+/** How the sheet prints: its area, at its scale or one page wide, titles on every page. */
 export function layOutPages(sheet: Excel.Worksheet, print: PrintSpec): void {
   const { pageLayout } = sheet;
   pageLayout.setPrintArea(print.area);
   pageLayout.orientation = print.orientation === "landscape" ? "Landscape" : "Portrait";
   if (print.paper !== undefined) pageLayout.paperSize = print.paper;
-  pageLayout.zoom = { horizontalFitToPages: 1 };
+  pageLayout.zoom = print.scale === undefined ? { horizontalFitToPages: 1 } : { scale: print.scale };
+  pageLayout.setPrintMargins("Inches", MARGINS);
   if (print.titleRows !== undefined) pageLayout.setPrintTitleRows(`$${print.titleRows.replace(":", ":$")}`);
   const margins = pageLayout.headersFooters.defaultForAllPages;
   if (print.header !== undefined) {

@@ -480,6 +480,7 @@ export class WorkbookHost {
     else if (member === "sheet.delete") this.#delete(sheet);
     else if (member === "freezePanes.freezeRows") sheet.set["freezeRows"] = args[0];
     else if (member === "pageLayout.setPrintArea") sheet.set["printArea"] = checkedAddress(args[0]);
+    else if (member === "pageLayout.setPrintMargins") sheet.set["margins"] = { unit: args[0], ...(args[1] as object) };
     else if (member === "pageLayout.setPrintTitleRows") sheet.set["titleRows"] = args[0];
     else throw unknown(member);
   }

@@ -18,21 +18,21 @@ describe("the lists of findings on a live sheet", () => {
     const rowOf = (text: string, after = 0): number =>
       Number(
         (sheet?.cells ?? [])
-          .filter(({ at, v }) => v === text && /^A\d+$/.test(at) && Number(at.slice(1)) > after)
+          .filter(({ at, v }) => v === text && /^B\d+$/.test(at) && Number(at.slice(1)) > after)
           .map(({ at }) => at.slice(1))[0],
       );
     const findings = rowOf("Findings");
     const confirm = rowOf("To confirm with the customer");
     const taken = rowOf("Delivery pressure", confirm);
     const read = async (range: string) => (await grid.host.read([`${live}!${range}`]))[0] ?? [];
-    expect(await read(`B${taken}`)).toEqual([[0]]);
+    expect(await read(`C${taken}`)).toEqual([[0]]);
 
     await grid.host.write({ [`${live}!${sheet?.names?.["delivery_pressure"]}`]: 5 });
-    expect(await read(`B${taken}`)).toEqual([[5]]);
+    expect(await read(`C${taken}`)).toEqual([[5]]);
 
     // Water at 250 °F boils at any suction open to the atmosphere.
     await grid.host.write({ [`${live}!${sheet?.names?.["temperature"]}`]: 250 });
-    const rows = await read(`A${findings + 1}:C${confirm - 1}`);
+    const rows = await read(`B${findings + 1}:D${confirm - 1}`);
     const graver = rows.filter(([, kind]) => kind === "Error" || kind === "Limit" || kind === "Safety");
     expect(graver.length).toBeGreaterThan(0);
     expect(rows.slice(0, graver.length)).toEqual(graver);

@@ -1,6 +1,6 @@
 import { addressOf, rangeOf } from "../../ports/a1.ts";
 import type { InputSheet } from "../open-again/written-inputs.ts";
-import { LABEL, LAST, LINE_HEIGHT } from "./columns.ts";
+import { WHOLE } from "./columns.ts";
 import type { InputBook } from "./input-book.ts";
 import type { FormulaText, Page } from "./page.ts";
 import { beginBlock } from "./tables.ts";
@@ -21,7 +21,7 @@ export function placeInputState(page: Page, of: InputSheet, revision: string): v
     .slice(0, LONGEST_REVISION);
   const since = named === "" ? "the sheet" : `revision ${named}`;
   const said = ` changed since ${since} was written: see “Inputs as written” ${WHERE[of]}.`.replaceAll('"', '""');
-  page.merged(LABEL, LAST, {
+  page.merged(...WHOLE, {
     f: (textOf) => {
       const count = textOf({ op: "value", key: CHANGED[of] });
       return `IF(${count}=0,"Inputs as written.",${count}&IF(${count}=1," input"," inputs")&"${said}")`;
@@ -29,8 +29,7 @@ export function placeInputState(page: Page, of: InputSheet, revision: string): v
     cached: "Inputs as written.",
     style: "inputState",
   });
-  page.height(LINE_HEIGHT + 3);
-  page.row += 1;
+  page.next();
 }
 
 /** What was written into each input, held against what stands there now. */

@@ -1,34 +1,51 @@
-// Columns of the printed page: label or pipe; value or length; unit or fittings; then five for worked figures, merged
-// for remarks.
-export const COLUMNS = [31, 12, 30, 10, 9.5, 11, 10, 10] as const;
-export const LABEL = 0;
-export const VALUE = 1;
-export const UNIT = 2;
-export const REMARK = 3;
-export const LAST = COLUMNS.length - 1;
+/**
+ * Columns of the printed page, in characters: number of the line; quantity, pipe or label; value or length; unit or
+ * fittings; five for worked figures, merged for how a figure comes about; references.
+ */
+export const COLUMNS = [5, 29, 11, 13, 10.5, 10.5, 10.5, 10.5, 10.5, 6] as const;
+export const NUMBER = 0;
+export const LABEL = 1;
+export const VALUE = 2;
+export const UNIT = 3;
+export const REMARK = 4;
+export const REFERENCE = COLUMNS.length - 1;
+/** Of worked figures. */
+export const LAST = REFERENCE - 1;
+
+/** Columns of a stretch of the page, both counted. */
+export type Stretch = readonly [first: number, last: number];
+
+/** All columns of the page. */
+export const WHOLE: Stretch = [NUMBER, REFERENCE];
 
 /** Of a column of the workings. */
 export const WORKING_WIDTH = 12;
 
 export const CHART_ROWS = 19;
-/** Points. */
-export const LINE_HEIGHT = 13;
-export const ROW_HEIGHT = 15;
+/** Of a row without long text, points. */
+export const ROW_HEIGHT = 13.5;
 
-// Characters that fit on a line of each merged stretch: proportional 9-point text runs tighter than the column unit.
-const TIGHTER = 1.3;
-export const WIDTHS = {
-  text: widthFrom(VALUE, LAST) * TIGHTER,
-  option: widthFrom(UNIT, LAST) * TIGHTER,
-  remark: widthFrom(REMARK, LAST) * TIGHTER,
-  statement: widthFrom(LABEL, LAST) * TIGHTER,
-} as const;
+// A column takes a digit's width a character and 5 px between; a px is 0.75 pt. Programs that draw to the px take 7 px for
+// the digit of the usual font, others its true 7.42 px (5.56 pt).
+const NARROW_DIGIT = 7;
+const WIDE_DIGIT = 7.42;
 
-function widthFrom(first: number, last: number): number {
-  return COLUMNS.slice(first, last + 1).reduce((total, width) => total + width, 0);
+function points(columns: readonly number[], digit: number): number {
+  return columns.reduce((total, characters) => total + (characters * digit + 5) * 0.75, 0);
 }
 
-/** Lines a text takes at so many characters a line. */
-export function linesOf(text: string, width: number): number {
-  return text.split("\n").reduce((lines, part) => lines + Math.max(1, Math.ceil(part.length / width)), 0);
+/** Points of all columns side by side, where they are widest. */
+export function sheetPoints(columns: readonly number[]): number {
+  return points(columns, WIDE_DIGIT);
+}
+
+/** What a cell leaves free beside its text, and an indented one besides, points. */
+const PADDING = 4.5;
+const INDENT = 9.5;
+/** Programs differ in how close they set a text: it is given so much less room than there is. */
+const SLACK = 0.97;
+
+/** Points that a text has on a line of these columns, where they are narrowest. */
+export function roomIn(columns: readonly number[], indent = 0): number {
+  return SLACK * (points(columns, NARROW_DIGIT) - PADDING - indent * INDENT);
 }

@@ -1,5 +1,5 @@
 import type { ChartFacts, ChartsItem, CurveItem, SeriesFacts } from "../plan.ts";
-import { CHART_ROWS, LABEL, LAST, REMARK, UNIT } from "./columns.ts";
+import { CHART_ROWS, LABEL, NUMBER, REFERENCE, REMARK, UNIT } from "./columns.ts";
 import type { Page } from "./page.ts";
 import { placeSpill } from "./tables.ts";
 
@@ -42,7 +42,7 @@ export function placeCharts(page: Page, { charts, beside, extraRows = 0 }: Chart
     return;
   }
   const rows = { top: page.row, bottom: page.row + CHART_ROWS + extraRows - 1 };
-  page.chart(first, { ...rows, left: LABEL, right: second === undefined ? LAST : UNIT });
-  if (second !== undefined) page.chart(second, { ...rows, left: REMARK, right: LAST });
+  page.chart(first, { ...rows, left: NUMBER, right: second === undefined ? REFERENCE : UNIT });
+  if (second !== undefined) page.chart(second, { ...rows, left: REMARK, right: REFERENCE });
   page.row += CHART_ROWS + extraRows;
 }

@@ -2,7 +2,7 @@ import { headerText } from "../../catalogue/call.ts";
 import type { Box } from "../../ports/a1.ts";
 import { tableCell } from "../expression.ts";
 import { isExpression, type LineTableItem, type LineTableRow, type WorkedColumn } from "../plan.ts";
-import { COLUMNS, LABEL, LAST, LINE_HEIGHT, UNIT, VALUE } from "./columns.ts";
+import { LABEL, LAST, REMARK, UNIT, VALUE } from "./columns.ts";
 import type { Page } from "./page.ts";
 import { beginBlock } from "./tables.ts";
 
@@ -10,33 +10,46 @@ import { beginBlock } from "./tables.ts";
 export function placeLine(page: Page, table: LineTableItem): void {
   const { stated, worked, rows } = table;
   const printed = worked.filter(({ isWorking }) => isWorking !== true);
-  const first = LABEL + stated.length;
+  // Fittings take a second column where one is left; the range of what is stated ends with the first of them.
+  const isRoomy = stated.at(-1)?.key === "fittings" && LABEL + stated.length + printed.length <= LAST;
+  const end = LABEL + stated.length - 1;
+  const first = end + 1 + (isRoomy ? 1 : 0);
+  const stretchOf = (column: number): [from: number, to: number] => [
+    column,
+    isRoomy && column === UNIT ? REMARK : column,
+  ];
   if (first + printed.length - 1 > LAST) throw new Error(`${table.key} is wider than the page`);
   const isText = (column: number): boolean => column < VALUE || column === UNIT;
+  const head = page.row;
   [...stated, ...printed].forEach(({ label, quantity }, i) => {
     const v = headerText(label, quantity, page.plan.unitSet);
-    page.put(LABEL + i, { v, style: isText(LABEL + i) ? "tableHeadText" : "tableHead" });
+    const column = i < stated.length ? LABEL + i : first + i - stated.length;
+    page.merged(...stretchOf(column), { v, style: isText(column) ? "tableHeadText" : "tableHead" });
   });
-  page.height(LINE_HEIGHT * 2);
-  page.row += 1;
+  page.next();
   const top = page.row;
   rows.forEach((row, i) => {
-    stated.forEach(({ key, quantity }, column) => {
+    page.number(i === 0 ? table : undefined);
+    stated.forEach(({ key, quantity }, place) => {
+      const column = LABEL + place;
       const cell = row[key];
       const at = tableCell(table.key, i, key);
       page.keep(at, column);
       if (isExpression(cell)) page.formula(column, cell, at, page.numberStyle(quantity));
-      else page.put(column, { v: scalarOf(cell), style: isText(column) ? "inputText" : "inputNumber" });
+      else {
+        page.merged(...stretchOf(column), { v: scalarOf(cell), style: isText(column) ? "inputText" : "inputNumber" });
+      }
     });
     printed.forEach((column, j) => {
       placeWorked(page, table, column, i, first + j, page.row);
     });
-    page.next(row.fittings, COLUMNS[UNIT], Math.ceil(row.pipe.length / COLUMNS[LABEL]));
+    page.nextOfRange();
   });
   const bottom = page.row - 1;
   const columns = Object.fromEntries(printed.map(({ key }, i) => [key, first + i]));
-  page.keepTable(table.key, { range: { top, left: LABEL, bottom, right: first - 1 }, top, bottom, columns });
-  placeTyped(page, table, { top, left: LABEL, bottom, right: first - 1 });
+  page.keepTable(table.key, { range: { top, left: LABEL, bottom, right: end }, top, bottom, columns });
+  page.together(head, bottom);
+  placeTyped(page, table, { top, left: LABEL, bottom, right: end });
   const inWorkings = worked.filter(({ isWorking }) => isWorking === true);
   if (inWorkings.length > 0) page.work((workings) => placeWorkedColumns(workings, table, inWorkings));
 }

@@ -1,5 +1,5 @@
 import type { Quantity } from "../../../src/basis/quantities.ts";
-import { isRange } from "../../cells/cell.ts";
+import { type Cell, isRange } from "../../cells/cell.ts";
 import { addressOf, type Box, rangeOf } from "../../ports/a1.ts";
 import type {
   CellSpec,
@@ -14,19 +14,19 @@ import type { Expression } from "../expression.ts";
 import { tableCell } from "../expression.ts";
 import { formulaOf } from "../formula.ts";
 import { BASIS_NAME, type InputSheet, type WrittenBox, type WrittenTable } from "../open-again/written-inputs.ts";
-import type { CalcSheetPlan, ChartFacts, SheetId } from "../plan.ts";
+import type { CalcSheetPlan, ChartFacts, PlanItem, SheetId } from "../plan.ts";
 import { numberFormat, resultStyle, STYLES, workingStyle } from "../styles.ts";
 import type { WorkedPlan } from "../work-out.ts";
 import type { AddressBook, SeenAddresses, SheetNames, TablePlace } from "./address-book.ts";
 import type { ChoiceBook } from "./choices.ts";
-import { LINE_HEIGHT, linesOf, REMARK, ROW_HEIGHT } from "./columns.ts";
+import { NUMBER, REFERENCE, REMARK, ROW_HEIGHT, roomIn, type Stretch } from "./columns.ts";
 import type { InputBook } from "./input-book.ts";
-import { pageBreaks } from "./page-breaks.ts";
+import { pageBreaks, pageHeight, scaleFor } from "./page-breaks.ts";
 import { rangeName } from "./range-name.ts";
+import { heightOf, linesIn } from "./text-width.ts";
 
 /** Heads by their style: so many rows before and after are printed on one page with them. */
 const HEADS: Readonly<Record<string, { readonly before: number; readonly after: number }>> = {
-  section: { before: 1, after: 2 },
   listHead: { before: 0, after: 1 },
   tableHead: { before: 0, after: 2 },
   tableHeadText: { before: 0, after: 2 },
@@ -37,6 +37,7 @@ const STYLE_OF = {
   main: (format: string) => resultStyle(format, true),
   // A figure or the verdict in its place: either stands at its own side of the cell.
   verdict: (format: string): StyleSpec => ({ ...STYLES.verdict, numFmt: format }),
+  verdictMain: (format: string): StyleSpec => ({ ...STYLES.verdict, ...STYLES.textMain, numFmt: format }),
   working: workingStyle,
 } as const;
 
@@ -53,6 +54,13 @@ export interface Common {
   readonly addresses: AddressBook;
   readonly inputs: InputBook;
   readonly choices: ChoiceBook;
+}
+
+/** Where a printed page ends: the row that the next begins with, as it lies before headings are repeated. */
+export interface Cut {
+  readonly row: number;
+  /** Its heading is repeated above it. */
+  readonly isInSection: boolean;
 }
 
 /** A sheet while it is filled from the top down. Formulas are written last, when every cell of every sheet has its place. */
@@ -78,19 +86,33 @@ export class Page {
   readonly #names: Record<string, string> = {};
   readonly #styles: Record<string, StyleSpec> = { ...STYLES };
   readonly #heights: Record<number, number> = {};
+  /** Points that the texts of a row need. */
+  readonly #needed: number[] = [];
+  /** Rows with which sections begin, and their titles. */
+  readonly #sections: { readonly top: number; readonly title: string }[] = [];
+  #lines = 0;
+  readonly #cuts: readonly Cut[];
+  /** Headings repeated so far. */
+  #repeated = 0;
+  readonly #continued = new Set<number>();
+  #heads: number | undefined;
   readonly #atFoot: ((workings: Page) => void)[] = [];
   #printed: Box | undefined;
   #lastBasis: number | undefined;
   #heading: (() => void) | undefined;
 
-  /** @param workings the sheet of its tables; without one they stand at its foot, below what is printed */
+  /**
+   * @param workings the sheet of its tables; without one they stand at its foot, below what is printed
+   * @param cuts what `cuts` said of the same sheet when it was filled before
+   */
   constructor(
     id: SheetId,
     { plan, worked, addresses, inputs, choices }: Common,
     columns: readonly number[],
-    workings?: Page,
+    { workings, cuts = [] }: { readonly workings?: Page; readonly cuts?: readonly Cut[] } = {},
   ) {
     this.id = id;
+    this.#cuts = cuts;
     this.plan = plan;
     this.worked = worked;
     this.#addresses = addresses;
@@ -152,24 +174,76 @@ export class Page {
       print: {
         area: rangeOf(printed),
         ...(this.plan.paper === undefined ? {} : { paper: this.plan.paper }),
-        titleRows: "1:1",
-        ...(print.orientation === "portrait" ? { breaks: this.#pageBreaks(printed.bottom + 1) } : {}),
+        ...(print.orientation === "portrait"
+          ? {
+              scale: scaleFor(this.#columns, this.plan.paper),
+              breaks: this.#cuts.map(({ row }) => row + this.#repeatedBefore(row)),
+            }
+          : {}),
+        ...(this.#heads === undefined ? {} : { titleRows: `${this.#heads + 1}:${this.#heads + 1}` }),
         ...print,
       },
     };
   }
 
-  #pageBreaks(count: number): readonly number[] {
-    return pageBreaks({
+  /** With what printed pages begin. */
+  cuts(): readonly Cut[] {
+    const count = this.row;
+    const full = pageHeight(this.#columns, this.plan.paper);
+    const heightAt = (row: number): number => this.#heights[row + 1] ?? ROW_HEIGHT;
+    const heads = this.#heads;
+    const found = pageBreaks({
       count,
-      heightOf: (row) => this.#heights[row + 1] ?? ROW_HEIGHT,
-      repeated: this.#heights[1] ?? ROW_HEIGHT,
+      heightOf: heightAt,
+      pageHeight: full,
+      repeatedAt: (row) =>
+        (heads === undefined || row <= heads ? 0 : heightAt(heads)) + (this.#isInSection(row) ? ROW_HEIGHT : 0),
       breaks: this.#breaks,
-      together: [...this.#together, ...this.#charts.map(({ box }): [number, number] => [box.top, box.bottom])],
+      together: [
+        ...this.#together,
+        ...this.#charts.map(({ box }): [number, number] => [box.top, box.bottom]),
+        ...keptWhole(
+          this.#sections.map(({ top }, i) => [top, (this.#sections[i + 1]?.top ?? count) - 1]),
+          heightAt,
+          full,
+        ),
+      ],
     });
+    return found.map((row) => ({ row, isInSection: this.#isInSection(row) }));
+  }
+
+  #isInSection(row: number): boolean {
+    const [first] = this.#sections;
+    return first !== undefined && row > first.top && !this.#sections.some(({ top }) => top === row);
+  }
+
+  /** Headings that are repeated above a row of the sheet as it lay without them. */
+  #repeatedBefore(row: number): number {
+    return [...this.#continued].filter((cut) => cut < row).length;
+  }
+
+  /** Repeats the heading of the section where a printed page begins within it. */
+  continueHere(): void {
+    const was = this.row - this.#repeated;
+    const section = this.#sections.at(-1);
+    const isDue = this.#cuts.some(({ row, isInSection }) => row === was && isInSection) && !this.#continued.has(was);
+    if (section === undefined || !isDue) return;
+    this.#continued.add(was);
+    for (let column = NUMBER; column <= REFERENCE; column += 1) {
+      const v = column === NUMBER ? String(this.#sections.length) : `${section.title}, continued`;
+      this.put(column, { ...(column <= NUMBER + 1 ? { v } : {}), style: "continued" });
+    }
+    this.height(ROW_HEIGHT);
+    this.row += 1;
+    this.#repeated += 1;
   }
 
   put(column: number, cell: CellContent, row = this.row): void {
+    this.#measure(column, column, cell, row);
+    this.#place(column, cell, row);
+  }
+
+  #place(column: number, cell: CellContent, row: number): void {
     this.#cells.push({ at: addressOf(row, column), ...cell });
     const head = cell.style === undefined ? undefined : HEADS[cell.style];
     if (head !== undefined) this.#together.push([row - head.before, row + head.after]);
@@ -177,11 +251,32 @@ export class Page {
 
   /** A cell with its style over a whole merged stretch, so that borders and fills close. */
   merged(from: number, to: number, cell: CellContent): void {
-    this.put(from, cell);
+    this.#measure(from, to, cell, this.row);
+    this.#place(from, cell, this.row);
     for (let column = from + 1; column <= to; column += 1) {
       this.put(column, cell.style === undefined ? {} : { style: cell.style });
     }
-    this.merge({ top: this.row, left: from, bottom: this.row, right: to });
+    if (to > from) this.merge({ top: this.row, left: from, bottom: this.row, right: to });
+  }
+
+  /** Keeps how high the row has to be for this text in its columns. */
+  #measure(from: number, to: number, { v, cached, style }: CellContent, row: number): void {
+    const text = typeof v === "string" ? v : cached;
+    const font = style === undefined ? {} : (this.#styles[style] ?? {});
+    if (typeof text !== "string" || font.wrap !== true) return;
+    const room = roomIn(this.#columns.slice(from, to + 1), font.indent);
+    this.#needed[row] = Math.max(this.#needed[row] ?? 0, heightOf(linesIn(text, room, font), font));
+  }
+
+  /** A worked text over a merged stretch: a plain formula, for a merged cell holds no answer of the add-in. */
+  across([from, to]: Stretch, expression: Expression, key: string, style: string): void {
+    const cached = this.worked.cells.get(key);
+    this.merged(from, to, { f: (textOf) => textOf(expression), cached: (cached ?? null) as Cell, style });
+  }
+
+  /** Rows that stand on one page, both counted, where one holds them all. */
+  together(first: number, last: number): void {
+    this.#together.push([first, last]);
   }
 
   merge(box: Box): void {
@@ -328,17 +423,60 @@ export class Page {
     this.#heights[row + 1] = points;
   }
 
-  /** Leaves the row, high enough for its longest text. */
-  next(text: string, width: number, least = 1): void {
-    const lines = Math.max(least, linesOf(text, width));
-    this.height(Math.max(ROW_HEIGHT, lines * LINE_HEIGHT + 2));
+  /** Leaves the row, high enough for its longest text; the next is the first of a page where one begins there. */
+  next(): void {
+    this.nextOfRange();
+    this.continueHere();
+  }
+
+  /** Leaves a row of a range that nothing may stand in. */
+  nextOfRange(): void {
+    this.height(Math.max(ROW_HEIGHT, this.#needed[this.row] ?? 0));
     this.row += 1;
+  }
+
+  /** This row heads the columns, on every page from here on. */
+  headColumns(): void {
+    this.#heads = this.row;
+  }
+
+  /** Begins a section: the number it is quoted by. */
+  startSection(title: string): string {
+    this.#sections.push({ top: this.row, title });
+    this.#lines = 0;
+    return String(this.#sections.length);
+  }
+
+  /** Gives the row the number it is quoted by, and the references of what stands in it. */
+  number(item?: PlanItem, style: "lineNumber" | "listNumber" = "lineNumber"): void {
+    if (this.#sections.length === 0) return;
+    this.#lines += 1;
+    this.put(NUMBER, { v: `${this.#sections.length}.${this.#lines}`, style });
+    const cited = (item && this.plan.references?.get(item)) ?? [];
+    if (cited.length > 0) this.put(REFERENCE, { v: `[${cited.join(", ")}]`, style: "reference" });
   }
 
   /** Says that the sheet has at least so many columns, and how wide those are that it had not. */
   reach(columns: number, width: number): void {
     while (this.#columns.length < columns) this.#columns.push(width);
   }
+}
+
+/** A section of less than this share of a page is not cut. */
+const SMALL = 0.25;
+
+/** Of each section what stays on one page: all of a small one; its heading and what it begins with, and its last rows. */
+function keptWhole(
+  sections: readonly (readonly [first: number, last: number])[],
+  heightAt: (row: number) => number,
+  full: number,
+): readonly (readonly [first: number, last: number])[] {
+  return sections.flatMap(([first, last]) => {
+    let height = 0;
+    for (let row = first; row <= last; row += 1) height += heightAt(row);
+    if (height <= SMALL * full) return [[first, last] as const];
+    return [[first, Math.min(last, first + 4)] as const, [Math.max(first, last - 2), last] as const];
+  });
 }
 
 function chartSpec({ series, ...titles }: ChartFacts, box: Box, seen: SeenAddresses): XYChartSpec {

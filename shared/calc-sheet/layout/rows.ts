@@ -1,9 +1,9 @@
 import { printedUnit } from "../../../src/basis/quantities.ts";
-import { type Cell, isCellError } from "../../cells/cell.ts";
+import { isCellError } from "../../cells/cell.ts";
 import type { Field } from "../../duty/field.ts";
 import { FIELDS, type FieldKey } from "../../duty/fields.ts";
 import { addressOf } from "../../ports/a1.ts";
-import { cell, constant, type Expression, join, part } from "../expression.ts";
+import { cell, constant, type Expression, join, part, partsOf } from "../expression.ts";
 import { optionCells } from "../option.ts";
 import type {
   FindingItem,
@@ -15,43 +15,51 @@ import type {
   StatementItem,
   TextItem,
 } from "../plan.ts";
-import {
-  COLUMNS,
-  LABEL,
-  LAST,
-  LINE_HEIGHT,
-  linesOf,
-  REMARK,
-  ROW_HEIGHT,
-  UNIT,
-  VALUE,
-  WIDTHS,
-  WORKING_WIDTH,
-} from "./columns.ts";
+import { LABEL, LAST, NUMBER, REFERENCE, REMARK, UNIT, VALUE, WHOLE, WORKING_WIDTH } from "./columns.ts";
 import { boxOfInput } from "./input-book.ts";
 import type { Page } from "./page.ts";
 
 /** The title of a sheet and the line under it that says how to read it. */
 export function placeTitle(page: Page, title: string, legend: string): void {
-  page.put(LABEL, { v: title, style: "title" });
+  page.put(NUMBER, { v: title, style: "title" });
   page.height(24);
   page.row += 1;
-  page.put(LABEL, { v: legend, style: "legend" });
-  page.merge({ top: page.row, left: LABEL, bottom: page.row, right: LAST });
-  page.height(LINE_HEIGHT * 2);
-  page.row += 1;
+  page.reach(REFERENCE + 1, WORKING_WIDTH);
+  page.merged(...WHOLE, { v: legend, style: "legend" });
+  page.next();
 }
 
 export function placeSection(page: Page, { text, newPage = false }: SectionItem): void {
   if (newPage) page.breakPage();
-  page.height(8);
+  const number = page.startSection(text);
+  page.height(7);
   page.row += 1;
-  for (let column = LABEL; column <= LAST; column += 1) {
-    page.put(column, { ...(column === LABEL ? { v: text } : {}), style: "section" });
+  for (let column = NUMBER; column <= REFERENCE; column += 1) {
+    const v = column === NUMBER ? number : column === LABEL ? text : undefined;
+    page.put(column, { ...(v === undefined ? {} : { v }), style: "section" });
   }
-  page.height(18);
+  page.height(16);
   page.row += 1;
   page.headWorkings((workings) => placeWorkingsHead(workings, text));
+}
+
+const HEADS = new Map<number, string>([
+  [NUMBER, "No."],
+  [LABEL, "Quantity"],
+  [VALUE, "Value"],
+  [UNIT, "Unit"],
+  [REMARK, "How, or where from"],
+  [REFERENCE, "Ref."],
+]);
+
+/** The heads of the columns, repeated on every page from here on. */
+export function placeColumnHeads(page: Page): void {
+  page.headColumns();
+  for (let column = NUMBER; column <= REFERENCE; column += 1) {
+    const v = HEADS.get(column);
+    page.put(column, { ...(v === undefined ? {} : { v }), style: column === VALUE ? "columnHeadRight" : "columnHead" });
+  }
+  page.next();
 }
 
 /** Columns that a heading of the workings is drawn over. */
@@ -71,15 +79,18 @@ export function placeText(page: Page, { key, label, text, box }: TextItem): void
   if (name !== undefined)
     page.input(name, VALUE, { label, written: text, ...(box === undefined ? {} : { place: box }) });
   page.merged(VALUE, LAST, { v: text, style: "text" });
-  page.next(text, WIDTHS.text);
+  page.next();
 }
 
 export function placeInput(page: Page, item: InputItem): void {
   const { key, label, quantity, value, basis } = item;
+  page.number(item);
   page.put(LABEL, { v: label, style: "label" });
-  const isText = typeof value === "string";
-  page.put(VALUE, { v: isCellError(value) ? value.error : value, style: isText ? "inputText" : "inputNumber" });
-  if (quantity !== undefined) page.put(UNIT, { v: printedUnit(quantity, page.plan.unitSet), style: "unit" });
+  if (typeof value === "string") page.merged(VALUE, UNIT, { v: value, style: "inputText" });
+  else {
+    page.put(VALUE, { v: isCellError(value) ? value.error : value, style: "inputNumber" });
+    if (quantity !== undefined) page.put(UNIT, { v: printedUnit(quantity, page.plan.unitSet), style: "unit" });
+  }
   page.merged(REMARK, LAST, { v: basis, style: "basis" });
   page.input(key, VALUE, {
     label,
@@ -90,8 +101,7 @@ export function placeInput(page: Page, item: InputItem): void {
   });
   const { choices, takesNoOther = false } = fieldOf(item.of ?? key);
   if (choices !== undefined) page.offer(VALUE, choices, takesNoOther);
-  const lines = Math.ceil(label.length / COLUMNS[LABEL]);
-  page.next(basis, WIDTHS.remark, isText ? Math.max(lines, Math.ceil(value.length / COLUMNS[VALUE])) : lines);
+  page.next();
 }
 
 function fieldOf(key: string): Pick<Field, "choices" | "takesNoOther"> {
@@ -101,20 +111,28 @@ function fieldOf(key: string): Pick<Field, "choices" | "takesNoOther"> {
 export function placeResult(page: Page, item: ResultItem): void {
   const { key, label, quantity, expression, how, main = false, badBelow } = item;
   const bad = badTexts(expression);
+  page.number(item);
   page.put(LABEL, { v: label, style: main ? "labelMain" : "label" });
   page.result(key, VALUE, label);
-  page.formula(
-    VALUE,
-    expression,
-    key,
-    bad.length === 0 ? page.numberStyle(quantity, main ? "main" : "number") : page.numberStyle(quantity, "verdict"),
-  );
-  if (quantity !== undefined) {
-    page.put(UNIT, { v: printedUnit(quantity, page.plan.unitSet), style: main ? "unitMain" : "unit" });
-  } else if (main) page.put(UNIT, { style: "unitMain" });
+  const style = page.numberStyle(quantity, bad.length > 0 ? "verdict" : main ? "main" : "number");
+  const isText = typeof page.worked.cells.get(key) === "string";
+  const shown = isText ? page.numberStyle(quantity, main ? "verdictMain" : "verdict") : style;
+  if (isText && !hasCall(expression)) page.across([VALUE, UNIT], expression, key, shown);
+  else {
+    page.formula(VALUE, expression, key, shown);
+    const unit = quantity === undefined ? undefined : printedUnit(quantity, page.plan.unitSet);
+    if (unit !== undefined || main) {
+      page.put(UNIT, { ...(unit === undefined ? {} : { v: unit }), style: main ? "unitMain" : "unit" });
+    }
+  }
   page.merged(REMARK, LAST, { v: how, style: main ? "howMain" : "how" });
   flag(page, VALUE, bad, badBelow);
-  page.next(how, WIDTHS.remark, Math.ceil(label.length / COLUMNS[LABEL]));
+  page.next();
+}
+
+/** Whether a cell of this expression holds an answer of the add-in, which no merged cell may. */
+export function hasCall(expression: Expression): boolean {
+  return expression.op === "call" || expression.op === "notes" || partsOf(expression).some(hasCall);
 }
 
 /** The texts of a verdict that want attention: all but the best. */
@@ -139,18 +157,14 @@ export function flag(page: Page, column: number, texts: readonly string[], badBe
 }
 
 /** The text of a call stands in the workings; what it remarks is printed in the list of all. */
-export function placeFinding(page: Page, { key, label, expression }: FindingItem): void {
+export function placeFinding(page: Page, item: FindingItem): void {
+  const { key, label, expression } = item;
   page.work((workings) => placeNote(workings, { key, label, expression }));
   if (expression.op === "notes") return;
+  page.number(item);
   page.put(LABEL, { v: label, style: "label" });
-  const answer = page.worked.cells.get(key);
-  const text = typeof answer === "string" ? answer : "";
-  page.merged(VALUE, LAST, {
-    f: (textOf) => textOf({ op: "value", key }),
-    cached: (answer ?? null) as Cell,
-    style: "finding",
-  });
-  page.next(text, WIDTHS.text);
+  page.across([VALUE, LAST], { op: "value", key }, key, "finding");
+  page.next();
 }
 
 /** A text in a row of its own, which no merged cell may hold as the answer of an add-in function. */
@@ -180,6 +194,7 @@ export function placeFoundList(page: Page, { of, rows, ifNone }: FoundListItem):
     const shown = (column: "where" | "kind" | "finding"): Expression => join(part(of, column, row), constant(""));
     const text = at(row, "finding");
     const isNone = row === 0 && text === "";
+    page.number(undefined, "listNumber");
     page.put(LABEL, { f: (textOf) => textOf(shown("where")), cached: at(row, "where"), style: "optionName" });
     page.put(VALUE, { f: (textOf) => textOf(shown("kind")), cached: at(row, "kind"), style: "optionVerdict" });
     for (const grave of ["Error", "Safety", "Limit"]) flag(page, VALUE, [grave]);
@@ -191,45 +206,34 @@ export function placeFoundList(page: Page, { of, rows, ifNone }: FoundListItem):
       cached: isNone ? ifNone : text,
       style: "finding",
     });
-    page.next(isNone ? ifNone : text, WIDTHS.option, linesOf(at(row, "where"), COLUMNS[LABEL]));
+    page.next();
   }
   if (printed === rows) return;
-  page.merged(LABEL, LAST, {
+  page.merged(LABEL, REFERENCE, {
     f: (textOf) => `IF(${textOf(part(of, "finding", printed))}="","","More stand in the list of the workings.")`,
     cached: "",
     style: "statement",
   });
-  page.next("", WIDTHS.statement);
+  page.next();
 }
 
 export function placeOption(page: Page, item: OptionItem): void {
   const { name, verdict, remarks } = optionCells(item);
   if (item.heading !== undefined) {
-    for (let column = LABEL; column <= LAST; column += 1) {
+    for (let column = LABEL; column <= REFERENCE; column += 1) {
       page.put(column, { ...(column === LABEL ? { v: item.heading } : {}), style: "listHead" });
     }
-    page.height(ROW_HEIGHT);
-    page.row += 1;
+    page.next();
   }
+  page.number(item.heading === undefined ? undefined : item, "listNumber");
   page.formula(LABEL, name.expression, name.key, "optionName");
   page.formula(VALUE, verdict.expression, verdict.key, "optionVerdict");
-  const text = page.worked.cells.get(remarks.key);
-  page.merged(UNIT, LAST, {
-    f: (textOf) => textOf(remarks.expression),
-    cached: (text ?? null) as Cell,
-    style: "finding",
-  });
-  const lines = [textAt(page, name.key, COLUMNS[LABEL]), textAt(page, verdict.key, COLUMNS[VALUE])];
-  page.next(typeof text === "string" ? text : "", WIDTHS.option, Math.max(...lines));
+  page.across([UNIT, LAST], remarks.expression, remarks.key, "finding");
+  page.next();
 }
 
-/** Lines the text of a worked cell takes in a column. */
-function textAt(page: Page, key: string, width: number): number {
-  const text = page.worked.cells.get(key);
-  return typeof text === "string" ? linesOf(text, width) : 1;
-}
-
-export function placeStatement(page: Page, { text, caution }: StatementItem): void {
-  page.merged(LABEL, LAST, { v: text, style: caution === true ? "caution" : "statement" });
-  page.next(text, WIDTHS.statement);
+export function placeStatement(page: Page, { text, mark, caution }: StatementItem): void {
+  if (mark !== undefined) page.put(NUMBER, { v: mark, style: "listNumber" });
+  page.merged(LABEL, REFERENCE, { v: text, style: caution === true ? "caution" : "statement" });
+  page.next();
 }

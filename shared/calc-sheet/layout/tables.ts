@@ -3,37 +3,28 @@ import { isCellError } from "../../cells/cell.ts";
 import { type Expression, tableCell } from "../expression.ts";
 import type { WrittenCell } from "../open-again/written-inputs.ts";
 import type { InputTableItem, SpillItem, TableItem, TypedRows, WorkingItem } from "../plan.ts";
-import {
-  CHART_ROWS,
-  COLUMNS,
-  LABEL,
-  LAST,
-  LINE_HEIGHT,
-  linesOf,
-  REMARK,
-  UNIT,
-  VALUE,
-  WORKING_WIDTH,
-} from "./columns.ts";
+import { CHART_ROWS, LABEL, LAST, REMARK, ROW_HEIGHT, type Stretch, VALUE, WORKING_WIDTH } from "./columns.ts";
 import type { Page } from "./page.ts";
-import { badTexts, flag } from "./rows.ts";
+import { badTexts, flag, hasCall } from "./rows.ts";
 
 /** Inputs in the columns of worked figures, under headings; what they are is said at the left, or a chart stands there. */
 export function placeInputTable(page: Page, table: InputTableItem): void {
+  page.number(table);
   page.merged(LABEL, LAST, { v: table.basis, style: "basis" });
-  page.row += 1;
+  page.next();
   const top = page.row;
   table.columns.forEach(({ label, quantity }, i) => {
     page.put(REMARK + i, { v: headerText(label, quantity, page.plan.unitSet), style: "tableHead" });
   });
-  page.height(LINE_HEIGHT * 2);
+  const bottom = top + table.rows.length;
+  page.next();
   table.rows.forEach((row, i) => {
+    page.height(ROW_HEIGHT, top + 1 + i);
     table.columns.forEach(({ key }, j) => {
       page.put(REMARK + j, { v: row[j] ?? null, style: "inputNumber" }, top + 1 + i);
       page.keep(tableCell(table.key, i, key), REMARK + j, top + 1 + i);
     });
   });
-  const bottom = top + table.rows.length;
   const range = { top, left: REMARK, bottom, right: REMARK + table.columns.length - 1 };
   page.keepTable(table.key, {
     range,
@@ -43,6 +34,7 @@ export function placeInputTable(page: Page, table: InputTableItem): void {
   });
   const { key, label, columns, rows, typed } = table;
   page.nameTable(key);
+  page.together(top - 1, bottom);
   if (typed !== undefined) {
     page.inputTable(key, range, {
       label,
@@ -57,40 +49,69 @@ export function placeInputTable(page: Page, table: InputTableItem): void {
 
 /** A printed table: labels, then worked figures and texts across the page. */
 export function placeTable(page: Page, table: TableItem): void {
+  const texts = table.columns.map(({ key }) => isTextColumn(page, table, key));
+  const stretches = stretchesOf(table, texts);
   page.put(LABEL, { v: table.heading, style: "tableHeadText" });
-  const heads = table.columns.map(({ label, quantity }) => headerText(label, quantity, page.plan.unitSet));
-  heads.forEach((v, i) => {
-    page.put(VALUE + i, { v, style: isTextColumn(table, i) ? "tableHeadText" : "tableHead" });
+  table.columns.forEach(({ label, quantity }, i) => {
+    const v = headerText(label, quantity, page.plan.unitSet);
+    page.merged(...stretchAt(stretches, i), { v, style: texts[i] === true ? "tableHeadText" : "tableHead" });
   });
-  const lines = heads.map((text, i) => linesOf(text, COLUMNS[VALUE + i] ?? 0));
-  page.next(table.heading, COLUMNS[LABEL], Math.max(...lines));
+  const first = page.row;
+  page.next();
   const top = page.row;
   table.rows.forEach(({ label, cells }, i) => {
+    page.number(i === 0 ? table : undefined);
     page.put(LABEL, { v: label, style: "label" });
     table.columns.forEach(({ key, quantity, badBelow }, j) => {
       const expression = cells[j];
       if (expression === undefined) return;
       const cell = tableCell(table.key, i, key);
-      page.keep(cell, VALUE + j);
+      const [from, to] = stretchAt(stretches, j);
+      page.keep(cell, from);
       if (expression.op === "stated") {
         const { value } = expression;
         const style = typeof value === "string" ? "inputText" : "inputNumber";
-        page.put(VALUE + j, { v: isCellError(value) ? value.error : value, style });
+        page.merged(from, to, { v: isCellError(value) ? value.error : value, style });
         return;
       }
-      page.formula(VALUE + j, expression, cell, isTextColumn(table, j) ? "tableText" : page.numberStyle(quantity));
-      flag(page, VALUE + j, badTexts(expression), badBelow);
+      const style = texts[j] === true ? "tableText" : page.numberStyle(quantity);
+      if (from === to) page.formula(from, expression, cell, style);
+      else page.across([from, to], expression, cell, style);
+      flag(page, from, badTexts(expression), badBelow);
     });
-    page.next(label, COLUMNS[LABEL]);
+    page.next();
   });
   const bottom = page.row - 1;
-  page.keepTable(table.key, {
-    range: { top: top - 1, left: VALUE, bottom, right: VALUE + table.columns.length - 1 },
-    top,
-    bottom,
-    columns: columnsFrom(VALUE, table.columns),
-  });
+  page.together(first, bottom);
+  const columns = Object.fromEntries(table.columns.map(({ key }, i) => [key, stretchAt(stretches, i)[0]]));
+  const right = stretchAt(stretches, table.columns.length - 1)[1];
+  page.keepTable(table.key, { range: { top: top - 1, left: VALUE, bottom, right }, top, bottom, columns });
   if (table.typed !== undefined) placeTyped(page, table, table.typed, top);
+}
+
+/** Whether a column holds texts, as it was worked out. */
+function isTextColumn(page: Page, table: TableItem, key: string): boolean {
+  const kinds = new Set(table.rows.map((_, row) => typeof page.worked.cells.at(table.key, row, key)));
+  return kinds.has("string") && !kinds.has("number");
+}
+
+/**
+ * Where the columns of a table stand: those of texts take what the others leave of the page, where no add-in answers in them.
+ * Those of a table that is read again stand side by side.
+ */
+function stretchesOf({ rows, columns, typed }: TableItem, texts: readonly boolean[]): readonly Stretch[] {
+  const mayMerge = (j: number): boolean =>
+    typed === undefined && texts[j] === true && rows.every(({ cells }) => cells[j] === undefined || !hasCall(cells[j]));
+  const wide = columns.map((_, j) => j).filter(mayMerge);
+  const free = LAST - VALUE + 1 - columns.length;
+  let from = VALUE;
+  return columns.map((_, j): Stretch => {
+    const place = wide.indexOf(j);
+    const more = place < 0 ? 0 : Math.floor(free / wide.length) + (place < free % wide.length ? 1 : 0);
+    const stretch: Stretch = [from, from + more];
+    from += 1 + more;
+    return stretch;
+  });
 }
 
 /** Its labels with it: they are the first of its inputs. */
@@ -118,9 +139,8 @@ function writtenCell(cell: Expression): WrittenCell {
   return { v: isCellError(cell.value) ? cell.value.error : cell.value };
 }
 
-/** The wide column holds texts where its figures are of no quantity. */
-function isTextColumn({ columns }: TableItem, column: number): boolean {
-  return VALUE + column === UNIT && columns[column]?.quantity === undefined;
+function stretchAt(stretches: readonly Stretch[], column: number): Stretch {
+  return stretches[column] ?? [VALUE, VALUE];
 }
 
 /** A spilled table or record, in the workings. */

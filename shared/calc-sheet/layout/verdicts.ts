@@ -1,10 +1,8 @@
-import type { Cell } from "../../cells/cell.ts";
 import { addressOf } from "../../ports/a1.ts";
-import type { Expression } from "../expression.ts";
 import { tableCell } from "../expression.ts";
 import { VERDICT_COUNT, type VerdictsItem } from "../plan.ts";
 import { SIGNED } from "../verdicts/verdict-items.ts";
-import { LABEL, LAST, UNIT, VALUE, WIDTHS } from "./columns.ts";
+import { LABEL, LAST, REFERENCE, UNIT, VALUE } from "./columns.ts";
 import type { Page } from "./page.ts";
 
 const COLOURS = { fail: "#B3261E", open: "#5B3F8C", check: "#8A5A00", pass: "#1B6B3A" } as const;
@@ -12,7 +10,7 @@ const COLOURS = { fail: "#B3261E", open: "#5B3F8C", check: "#8A5A00", pass: "#1B
 /** The verdicts as live cells: sign, state and sentence, in colour besides. */
 export function placeVerdicts(page: Page, { count, rows }: VerdictsItem): void {
   page.put(LABEL, { v: "Verdicts", style: "section" });
-  merged(page, VALUE, LAST, count, VERDICT_COUNT, "section");
+  page.across([VALUE, REFERENCE], count, VERDICT_COUNT, "section");
   page.height(18);
   page.row += 1;
   for (const { key, label, state, text } of rows) {
@@ -20,18 +18,11 @@ export function placeVerdicts(page: Page, { count, rows }: VerdictsItem): void {
     page.formula(VALUE, state, key, "verdict");
     page.result(key, VALUE, `Verdict: ${label}`);
     const words = tableCell(key, 0, "text");
-    merged(page, UNIT, LAST, text, words, "finding");
+    page.across([UNIT, LAST], text, words, "finding");
     for (const [of, color] of Object.entries(COLOURS) as [keyof typeof COLOURS, string][]) {
       const ref = addressOf(page.row, VALUE);
       page.rule({ ref, when: `${ref}="${SIGNED[of]}"`, style: { color, bold: true } });
     }
-    const said = page.worked.cells.get(words);
-    page.next(typeof said === "string" ? said : "", WIDTHS.option);
+    page.next();
   }
-}
-
-/** A native formula over a merged stretch. */
-function merged(page: Page, from: number, to: number, expression: Expression, key: string, style: string): void {
-  const cached = page.worked.cells.get(key);
-  page.merged(from, to, { f: (textOf) => textOf(expression), cached: (cached ?? null) as Cell, style });
 }

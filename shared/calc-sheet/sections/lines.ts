@@ -87,12 +87,14 @@ function roundVolume(units: UnitSetName): number {
   return (Math.PI / 4) * ((size.factor ** 2 * length.factor) / volume.factor);
 }
 
-/** What stands in the workings, the first as soon as there is no room on the page for all. */
-const IN_WORKINGS: readonly WorkedKey[] = ["reynolds", "bore"];
+/** What stands in the workings beside a line of so many columns: the page has room for eight, two of them for fittings. */
+function inWorkingsBeside(stated: number): ReadonlySet<WorkedKey> {
+  return new Set(stated > STATED.length + 1 ? ["water", "reynolds", "bore"] : ["water", "reynolds"]);
+}
 
 function workedOf(duty: Duty, stated: number): readonly WorkedColumn<WorkedKey>[] {
   const flowIn = (cell: Cells): Expression => (hasShares(duty) ? product(FIELD.flow, cell("share")) : FIELD.flow);
-  const inWorkings = new Set<WorkedKey>(["water", ...IN_WORKINGS.slice(0, stated - STATED.length)]);
+  const inWorkings = inWorkingsBeside(stated);
   return workedColumns(flowIn, duty.unitSet).map((column) =>
     inWorkings.has(column.key) ? { ...column, isWorking: true } : column,
   );

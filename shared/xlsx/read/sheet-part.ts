@@ -29,7 +29,7 @@ export interface SheetContent {
   readonly rules: readonly RuleSpec[];
   readonly freezeRows: number;
   readonly gridlines: boolean;
-  readonly print: Pick<PrintSpec, "orientation" | "paper" | "breaks" | "header" | "footer">;
+  readonly print: Pick<PrintSpec, "orientation" | "paper" | "scale" | "breaks" | "header" | "footer">;
 }
 
 /** What the cells of a sheet are read with. */
@@ -71,6 +71,8 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
   let gridlines = true;
   let orientation: PrintSpec["orientation"] = "portrait";
   let paper: Paper | undefined;
+  let scale: number | undefined;
+  let fits = false;
 
   let row = -1;
   let column = -1;
@@ -175,6 +177,10 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
       case "pageSetup":
         if (at["orientation"] === "landscape") orientation = "landscape";
         paper = (["A4", "Letter"] as const).find((one) => at["paperSize"] === String(PAPER_SIZES[one]));
+        scale = at["scale"] === undefined ? undefined : Number(at["scale"]);
+        break;
+      case "pageSetUpPr":
+        fits = isOn(at["fitToPage"]);
         break;
       case "oddHeader":
       case "oddFooter":
@@ -252,6 +258,7 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
     print: {
       orientation,
       ...(paper === undefined ? {} : { paper }),
+      ...(fits || !(scale !== undefined && scale >= 10 && scale <= 400) ? {} : { scale }),
       ...(breaks.length === 0 ? {} : { breaks }),
       ...(words.oddHeader === undefined ? {} : { header: words.oddHeader }),
       ...(words.oddFooter === undefined ? {} : { footer: words.oddFooter }),

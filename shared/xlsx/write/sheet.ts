@@ -1,4 +1,5 @@
 import { rangeOf } from "../../ports/a1.ts";
+import { MARGINS } from "../../ports/paper.ts";
 import type { PrintSpec, RuleSpec, SheetSpec } from "../../ports/sheet-spec.ts";
 import { COLUMN_MARGIN, PAPER_SIZES } from "../format-facts.ts";
 import { callsAddIn, encodeFormula } from "../formula-text.ts";
@@ -25,7 +26,7 @@ export function sheetPart(
 ): string {
   return [
     `${DECLARATION}<worksheet xmlns="${MAIN}" xmlns:r="${RELATIONSHIPS}">`,
-    spec.print === undefined ? "" : '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>',
+    spec.print === undefined || spec.print.scale !== undefined ? "" : '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>',
     `<dimension ref="${extent(cells)}"/>`,
     view(spec, isShown),
     '<sheetFormatPr defaultRowHeight="12.75"/>',
@@ -35,7 +36,7 @@ export function sheetPart(
     merges(spec.merges ?? []),
     rules(spec.rules ?? [], tables.styles),
     dataValidations(spec.lists ?? [], tables.lists),
-    '<pageMargins left="0.7" right="0.7" top="0.75" bottom="0.75" header="0.3" footer="0.3"/>',
+    `<pageMargins${attributes(MARGINS)}/>`,
     spec.print === undefined ? "" : printed(spec.print),
     (spec.charts ?? []).length + (spec.pictures ?? []).length === 0 ? "" : '<drawing r:id="rId1"/>',
     "</worksheet>",
@@ -92,10 +93,12 @@ function rules(specs: readonly RuleSpec[], styles: StyleTable): string {
     .join("");
 }
 
-/** One page wide and as many long as it takes, on whatever paper the reader has where none is named. */
-function printed({ orientation, paper, header, footer, breaks = [] }: PrintSpec): string {
+/** At the scale stated, or one page wide and as many long as it takes; on whatever paper the reader has where none is named. */
+function printed({ orientation, paper, scale, header, footer, breaks = [] }: PrintSpec): string {
   const paperSize = paper === undefined ? undefined : PAPER_SIZES[paper];
-  const setup = `<pageSetup${attributes({ paperSize, orientation, fitToWidth: 1, fitToHeight: 0 })}/>`;
+  const setup = `<pageSetup${attributes(
+    scale === undefined ? { paperSize, orientation, fitToWidth: 1, fitToHeight: 0 } : { paperSize, scale, orientation },
+  )}/>`;
   const line = (tag: "oddHeader" | "oddFooter", text: string | undefined): string => {
     if (text === undefined) return "";
     if (text.length > LONGEST_HEADER)

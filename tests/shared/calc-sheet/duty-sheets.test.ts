@@ -155,7 +155,7 @@ describe("the calc sheet of a duty", () => {
     // 100 L/s over 0.0630901964 L/s per US gpm (NIST SP 811).
     expect(flow?.v).toBeCloseTo(1585.0323, 3);
     const row = /\d+$/.exec(names["flow"] ?? "")?.[0];
-    expect(cells.find(({ at }) => at === `D${row}`)?.v).toContain("given as 100 L/s");
+    expect(cells.find(({ at }) => at === `E${row}`)?.v).toContain("given as 100 L/s");
   });
 
   it("adds the margin on losses as a line of its own", () => {

@@ -20,11 +20,11 @@ function printedUnder(heading: string, duty = dutyRead(QUARRY)): readonly Row[] 
     byRow.set(Number(row), { ...byRow.get(Number(row)), [column]: cell });
   }
   const rows = [...byRow].sort(([a], [b]) => a - b).map(([, cells]) => cells);
-  const first = rows.findIndex(({ A }) => A?.v === heading && A.style === "section");
+  const first = rows.findIndex(({ B }) => B?.v === heading && B.style === "section");
   const after = rows.slice(first + 1);
-  const end = after.findIndex(({ A }) => A?.style === "section");
+  const end = after.findIndex(({ B }) => B?.style === "section");
   const shown = (cell: CellSpec | undefined): string => String(cell?.cached ?? cell?.v ?? "");
-  return after.slice(0, end).map(({ A, B, C }) => ({ where: shown(A), kind: shown(B), text: shown(C) }));
+  return after.slice(0, end).map(({ B, C, D }) => ({ where: shown(B), kind: shown(C), text: shown(D) }));
 }
 
 describe("the findings of a sheet", () => {

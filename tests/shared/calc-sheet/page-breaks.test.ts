@@ -1,32 +1,44 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { pageBreaks } from "../../../shared/calc-sheet/layout/page-breaks.ts";
+import { pageBreaks, pageHeight, scaleFor } from "../../../shared/calc-sheet/layout/page-breaks.ts";
 import type { CalcSheetPlan, PlanItem } from "../../../shared/calc-sheet/plan.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { boxOf } from "../../../shared/ports/a1.ts";
 import { laidOut, sheetsOf } from "../../support/laid-out.ts";
 
-/** Rows of 20 points; some 44 stand on a page of letter paper at the scale of the sheet. */
-const even = { heightOf: () => 20, repeated: 0, breaks: [], together: [] };
-
-/** How many even rows stand on a full page, found by the first break. */
-const FULL = pageBreaks({ ...even, count: 100 })[0] as number;
+/** Rows of 20 points, 45 of them on a page. */
+const FULL = 45;
+const even = { heightOf: () => 20, pageHeight: 900, repeatedAt: () => 0, breaks: [], together: [] };
 
 /*
- * By hand: columns of 123.5 characters at 7 px and 8 × 5 px are 904.5 px, 678 pt. Letter leaves 7.1 in = 511 pt of
- * width, a scale of 0.7536, and 9.5 in = 684 pt of height: 907.6 pt of rows, 45 of 20 pt. A4 holds more.
+ * By hand, two columns of 60 characters: 2 (60 × 7.42 + 5) px are 900.4 px, 675.3 pt. Letter less half an inch at either
+ * side leaves 540 pt of width, A4 523.3: 79.97 and 77.49 percent. Of height 792 and 841.9 pt less 1.35 in = 97.2 pt: 694.8
+ * and 744.7 pt, at those scales 879.5 and 967.1 pt of rows; where no paper is named, the width of the one and the height of
+ * the other.
  */
-it("fills a page of letter paper, with a little to spare", () => {
-  expect(FULL).toBeLessThanOrEqual(45);
-  expect(FULL).toBeGreaterThanOrEqual(43);
+it.each([
+  ["Letter", 79, 879.5],
+  ["A4", 77, 967.1],
+  [undefined, 77, 902.3],
+] as const)(
+  "a page of %s holds so many points of rows, at the scale that its columns have room at",
+  (paper, scale, rows) => {
+    expect(scaleFor([60, 60], paper)).toBe(scale);
+    expect(pageHeight([60, 60], paper)).toBeLessThanOrEqual(rows);
+    expect(pageHeight([60, 60], paper)).toBeGreaterThan(0.96 * rows);
+  },
+);
+
+it("print columns that have room to spare as they are", () => {
+  expect(scaleFor([20, 20], "A4")).toBe(100);
 });
 
 describe("page breaks", () => {
   it("stand wherever a page is full, the repeated title counted", () => {
     expect(pageBreaks({ ...even, count: FULL })).toEqual([]);
     expect(pageBreaks({ ...even, count: 3 * FULL })).toEqual([FULL, 2 * FULL]);
-    expect(pageBreaks({ ...even, count: 3 * FULL, repeated: 20 })).toEqual([FULL, 2 * FULL - 1, 3 * FULL - 2]);
+    expect(pageBreaks({ ...even, count: 3 * FULL, repeatedAt: () => 20 })).toEqual([FULL, 2 * FULL - 1, 3 * FULL - 2]);
   });
 
   it("come before a heading that would stand alone", () => {
@@ -61,7 +73,8 @@ describe("page breaks", () => {
         const found = pageBreaks({
           count: heights.length,
           heightOf: (row) => heights[row] as number,
-          repeated: 24,
+          pageHeight: 900,
+          repeatedAt: () => 24,
           breaks: wanted,
           together: pairs.map(([first, rows]) => [first, first + rows] as const),
         });
@@ -69,7 +82,7 @@ describe("page breaks", () => {
         [0, ...found].forEach((top, i) => {
           const page = heights.slice(top, found[i]);
           const used = page.reduce((sum, height) => sum + height, i === 0 ? 0 : 24);
-          if (page.length > 1) expect(used).toBeLessThanOrEqual((FULL + 1) * 20);
+          if (page.length > 1) expect(used).toBeLessThanOrEqual(900);
         });
       }),
     );

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { CellSpec, Paper, PrintSpec, SheetSpec } from "../../../shared/ports/sheet-spec.ts";
+import type { CellSpec, PrintSpec, SheetSpec } from "../../../shared/ports/sheet-spec.ts";
 import { readWorkbook } from "../../../shared/xlsx/read-workbook.ts";
 import { toSheetSpec } from "../../../shared/xlsx/to-sheet-spec.ts";
 import { writeWorkbook } from "../../../shared/xlsx/write-workbook.ts";
@@ -131,8 +131,8 @@ describe("what a sheet asks for", () => {
   const styles = parts["xl/styles.xml"] ?? "";
   const workbook = parts["xl/workbook.xml"] ?? "";
   const chart = parts["xl/charts/chart1.xml"] ?? "";
-  const onPaper = (paper: Paper): string => {
-    const print = { ...(SAMPLE.print as PrintSpec), paper };
+  const printedBy = (facts: Partial<PrintSpec>): string => {
+    const print = { ...(SAMPLE.print as PrintSpec), ...facts };
     return partsOf(writeWorkbook({ sheets: [{ ...SAMPLE, print }], form: "add-in" }))["xl/worksheets/sheet1.xml"] ?? "";
   };
 
@@ -185,8 +185,18 @@ describe("what a sheet asks for", () => {
       "<definedName name=\"_xlnm.Print_Titles\" localSheetId=\"0\">'Duty 1 &amp; 2''s'!$1:$1</definedName>",
     ],
     ["one page wide on any paper", sheet, '<pageSetup orientation="portrait" fitToWidth="1" fitToHeight="0"/>'],
-    ["A4", onPaper("A4"), '<pageSetup paperSize="9" orientation="portrait" fitToWidth="1" fitToHeight="0"/>'],
-    ["Letter", onPaper("Letter"), '<pageSetup paperSize="1" orientation="portrait" fitToWidth="1" fitToHeight="0"/>'],
+    [
+      "A4",
+      printedBy({ paper: "A4" }),
+      '<pageSetup paperSize="9" orientation="portrait" fitToWidth="1" fitToHeight="0"/>',
+    ],
+    [
+      "Letter",
+      printedBy({ paper: "Letter" }),
+      '<pageSetup paperSize="1" orientation="portrait" fitToWidth="1" fitToHeight="0"/>',
+    ],
+    ["a scale", printedBy({ paper: "A4", scale: 78 }), '<pageSetup paperSize="9" scale="78" orientation="portrait"/>'],
+    ["margins", sheet, '<pageMargins left="0.5" right="0.5" top="0.7" bottom="0.65" header="0.3" footer="0.3"/>'],
     ["fit to page", sheet, '<pageSetUpPr fitToPage="1"/>'],
     ["header", sheet, "<oddHeader>&amp;LDuty sheet&amp;RSample</oddHeader>"],
     ["footer", sheet, "<oddFooter>Page &amp;P of &amp;N</oddFooter>"],

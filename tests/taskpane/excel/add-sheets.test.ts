@@ -240,6 +240,12 @@ describe("a calc sheet written through Excel's own library", () => {
     expect(host.sheet(await addSheet({ ...spec, print }, NO_WAIT)).set).toMatchObject({ paperSize: paper });
   });
 
+  it("prints at the scale stated", async () => {
+    const spec = sampleSheet();
+    const print = { ...(spec.print as PrintSpec), scale: 78 };
+    expect(host.sheet(await addSheet({ ...spec, print }, NO_WAIT)).set).toMatchObject({ zoom: { scale: 78 } });
+  });
+
   it("lays the pages out", async () => {
     const { set, breaks } = host.sheet(await addSheet(sampleSheet(), NO_WAIT));
     expect(set).toEqual({
@@ -248,6 +254,7 @@ describe("a calc sheet written through Excel's own library", () => {
       printArea: "A1:H41",
       orientation: "Landscape",
       zoom: { horizontalFitToPages: 1 },
+      margins: { unit: "Inches", left: 0.5, right: 0.5, top: 0.7, bottom: 0.65, header: 0.3, footer: 0.3 },
       titleRows: "$1:$1",
       leftHeader: "Duty A&&B",
       rightHeader: "Rev 0",
