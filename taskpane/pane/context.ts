@@ -10,6 +10,8 @@ export interface PaneContext {
   readonly host: SheetHost | undefined;
   /** Takes an event, and has drawn the pane anew when it returns. */
   readonly send: (event: PaneEvent) => void;
+  /** Looks up what duties the workbook now holds. */
+  readonly readSheets: () => Promise<void>;
   /** Puts the focus on a box, after opening the step it is in. */
   readonly goTo: (id: string) => void;
   /** The words of the last pause in typing, for the screen reader. */

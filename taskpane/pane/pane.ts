@@ -1,4 +1,6 @@
 import { html, render } from "lit";
+import { dutiesIn } from "../../shared/calc-sheet/open-again/duties-in.ts";
+import { EMPTY_DUTY } from "../../shared/duty/duty-text.ts";
 import type { SheetHost } from "../../shared/ports/sheet-host.ts";
 import { findingText } from "../../shared/text/finding-text.ts";
 import type { PaneContext } from "./context.ts";
@@ -9,12 +11,13 @@ import { STEPS } from "./steps.ts";
 import { failedView } from "./views/failed.ts";
 import { fileBarView } from "./views/file-bar.ts";
 import { footBarView } from "./views/foot-bar.ts";
+import { broughtWords, sheetDutiesView } from "./views/sheet-duties.ts";
 import { stepView } from "./views/step.ts";
 import { verdictStripView } from "./views/verdict-strip.ts";
 import { workedOut } from "./worked.ts";
 import "./pane.css";
 
-/** A pause in typing after which the screen reader is told how the duty stands, ms. */
+/** A pause in typing, or in calculating, after which the screen reader is told how the duty stands, or the sheets are read, ms. */
 const PAUSE = 1200;
 /** Pictures are drawn no wider and no narrower than this, px. */
 const WIDEST = 480;
@@ -70,6 +73,21 @@ export function mountPane(root: HTMLElement, services: { readonly host: SheetHos
     focusable?.focus();
   }
 
+  /** Looks up the duties of the workbook; a single one comes into a pane that nothing was typed in. */
+  async function readSheets(): Promise<void> {
+    try {
+      const recorded = await services.host?.recorded();
+      if (recorded === undefined) return;
+      send({ type: "sheets-read", found: dutiesIn(recorded) });
+    } catch (error) {
+      console.error("the duties of the workbook cannot be read", error);
+      return;
+    }
+    const [only, ...others] = state.found?.duties ?? [];
+    if (only === undefined || others.length > 0 || state.past.length > 0 || state.duty !== EMPTY_DUTY) return;
+    send({ type: "duty-replaced", duty: only.back.duty, what: broughtWords(only) });
+  }
+
   /** Whether the pane shows the state. Where it cannot, nothing of an earlier state stays in sight. */
   function draw(): boolean {
     try {
@@ -86,10 +104,10 @@ export function mountPane(root: HTMLElement, services: { readonly host: SheetHos
 
   function drawPane(): void {
     const worked = workedOut(state.duty);
-    const context: PaneContext = { state, worked, host: services.host, send, goTo, announcement };
+    const context: PaneContext = { state, worked, host: services.host, send, goTo, announcement, readSheets };
     render(
       html`<h1 class="unseen">Pump duty</h1>
-        ${fileBarView(context)} ${verdictStripView(context)} ${STEPS.map((step) => stepView(context, step))} ${footBarView(context)}`,
+        ${fileBarView(context)} ${sheetDutiesView(context)} ${verdictStripView(context)} ${STEPS.map((step) => stepView(context, step))} ${footBarView(context)}`,
       page,
     );
   }
@@ -99,6 +117,12 @@ export function mountPane(root: HTMLElement, services: { readonly host: SheetHos
     state = { ...openingState(), aside: state.duty, notice: { kind: "failed", text: PUT_ASIDE } };
     draw();
   }
+  let looking: ReturnType<typeof setTimeout> | undefined;
+  services.host?.onCalculated(() => {
+    clearTimeout(looking);
+    looking = setTimeout(readSheets, PAUSE);
+  });
+  void readSheets();
   new ResizeObserver(() => {
     const width = Math.min(WIDEST, Math.max(NARROWEST, Math.floor(pane.clientWidth) - SURROUND));
     send({ type: "resized", width });

@@ -1,3 +1,4 @@
+import type { FoundDuties } from "../../shared/calc-sheet/open-again/duties-in.ts";
 import {
   type CaseBox,
   type CaseFieldKey,
@@ -16,6 +17,7 @@ import {
   type SegmentText,
 } from "../../shared/duty/duty-text.ts";
 import type { FieldKey } from "../../shared/duty/fields.ts";
+import type { NextIssue } from "../../shared/package/next-issue.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import { convertNumbers, numbersThatDiffer } from "./convert-numbers.ts";
 import { type JobEvent, jobChange, withRevisions } from "./job-events.ts";
@@ -47,7 +49,7 @@ export interface Notice {
 export type Writing =
   | { readonly kind: "idle" }
   | { readonly kind: "writing" }
-  | { readonly kind: "written"; readonly sheets: readonly string[] }
+  | { readonly kind: "written"; readonly sheets: readonly string[]; readonly issue?: NextIssue }
   | { readonly kind: "failed"; readonly reason: string };
 
 /** Everything the pane shows that is not worked out from it. */
@@ -65,6 +67,8 @@ export interface PaneState {
   readonly unitsAsked: UnitSetName | undefined;
   readonly notice: Notice | undefined;
   readonly writing: Writing;
+  /** The duties on the sheets of the workbook; nothing until they are read. */
+  readonly found?: FoundDuties;
   readonly offers: Offers;
   /** A duty kept from last time that could not be shown. */
   readonly aside?: DutyText;
@@ -98,6 +102,8 @@ export type PaneEvent =
   | { readonly type: "step-toggled"; readonly step: string; readonly open: boolean }
   | { readonly type: "noticed"; readonly notice: Notice | undefined }
   | { readonly type: "writing"; readonly writing: Writing }
+  | { readonly type: "issued"; readonly sheets: readonly string[]; readonly issue: NextIssue }
+  | { readonly type: "sheets-read"; readonly found: FoundDuties }
   | { readonly type: "resized"; readonly width: number };
 
 /** Steps back that are kept; each shares what did not change with its neighbours. */
@@ -223,6 +229,12 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       return { ...state, notice: event.notice };
     case "writing":
       return { ...state, writing: event.writing };
+    case "issued": {
+      const issued = changed(state, event.issue.duty, `writing revision ${event.issue.revision}`.trim());
+      return { ...issued, writing: { kind: "written", sheets: event.sheets, issue: event.issue } };
+    }
+    case "sheets-read":
+      return { ...state, found: event.found };
     case "resized":
       return event.width === state.width ? state : { ...state, width: event.width };
     case "logo-chosen":

@@ -1,9 +1,15 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { dutySheets } from "../../../shared/calc-sheet/duty-sheets.ts";
+import type { FoundDuty } from "../../../shared/calc-sheet/open-again/duties-in.ts";
+import { changeText } from "../../../shared/duty/change.ts";
+import { dutyChanges } from "../../../shared/duty/revision.ts";
+import { type NextIssue, nextIssue } from "../../../shared/package/next-issue.ts";
 import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import type { Finding } from "../../../src/basis/result.ts";
 import type { PaneContext, Step } from "../context.ts";
+import { sheetOf } from "../sheet-duties.ts";
+import { today } from "../today.ts";
 import { findingsView } from "./findings.ts";
 import { openPointsView } from "./open-points.ts";
 
@@ -28,11 +34,24 @@ function buttonView(context: PaneContext, host: SheetHost): TemplateResult {
   const complete = worked.isComplete;
   const busy = state.writing.kind === "writing";
   const ready = complete && !busy;
+  const standing = sheetOf(state.duty, state.found);
+  const isSame = standing !== undefined && dutyChanges(standing.back.duty, state.duty).length === 0;
   return html`<p class="hint">
       Adds sheets with live formulas: every figure you gave in its own cell, every step, its sources and findings on the
       sheet of the duty; prices and costs, where any are given, on one for nobody outside; and the tables both rest on.
       No sheet that exists is touched.
     </p>
+    ${
+      standing === undefined
+        ? nothing
+        : html`<p class="hint">
+            ${
+              isSame
+                ? `“${standing.sheet}” says the same already. Write it again all the same?`
+                : `“${standing.sheet}” stays as it is; what changed since goes into the revision history.`
+            }
+          </p>`
+    }
     ${
       worked.duty.logo === undefined || host.holdsPictures()
         ? nothing
@@ -43,9 +62,9 @@ function buttonView(context: PaneContext, host: SheetHost): TemplateResult {
       type="button"
       aria-disabled=${!ready}
       aria-describedby="duty-write-state"
-      @click=${() => (ready ? write(context, host) : undefined)}
+      @click=${() => (ready ? write(context, host, isSame ? undefined : standing) : undefined)}
     >
-      ${busy ? "Writing the sheet …" : "Write the calc sheet"}
+      ${busy ? "Writing the sheet …" : wordsOf(standing, isSame)}
     </button>
     <div id="duty-write-state" class="write-state" role="status">
       ${complete ? nothing : html`<p>The sheet can be written once the duty is complete.</p>`} ${outcomeView(context)}
@@ -56,12 +75,26 @@ function buttonView(context: PaneContext, host: SheetHost): TemplateResult {
 function outcomeView({ state: { writing } }: PaneContext): TemplateResult | typeof nothing {
   switch (writing.kind) {
     case "written":
-      return html`<p class="done">Written to ${namesOf(writing.sheets)}.</p>`;
+      return html`<p class="done">Written to ${namesOf(writing.sheets)}.</p>
+        ${writing.issue === undefined ? nothing : issueView(writing.issue)}`;
     case "failed":
       return html`<p class="failed"><strong>Not written:</strong> ${writing.reason} Nothing was changed in the workbook.</p>`;
     default:
       return nothing;
   }
+}
+
+function wordsOf(standing: FoundDuty | undefined, isSame: boolean): string {
+  if (standing === undefined) return "Write the calc sheet";
+  return isSame ? "Write the calc sheet again" : "Write as a new revision";
+}
+
+/** What changed, prices too: the pane is for nobody outside. */
+function issueView({ revision, changes }: NextIssue): TemplateResult {
+  return html`<p>${revision === "" ? "State the revision: nobody can count it up." : `Revision ${revision}.`} What changed:</p>
+    <ul class="changes">
+      ${changes.map((one) => html`<li>${changeText(one)}</li>`)}
+    </ul>`;
 }
 
 /** “Duty P-101”, “P-101 estimate” and “P-101 workings”. */
@@ -70,13 +103,21 @@ function namesOf(sheets: readonly string[]): string {
   return [quoted.slice(0, -1).join(", "), ...quoted.slice(-1)].filter((part) => part !== "").join(" and ");
 }
 
-async function write({ state, send }: PaneContext, host: SheetHost): Promise<void> {
+/** @param standing the sheet that the duty is a new revision of */
+async function write(
+  { state, send, readSheets }: PaneContext,
+  host: SheetHost,
+  standing: FoundDuty | undefined,
+): Promise<void> {
   send({ type: "writing", writing: { kind: "writing" } });
   try {
-    const set = dutySheets(state.duty);
+    const issue = standing && nextIssue(standing.back.duty, state.duty, today());
+    const set = dutySheets(issue?.duty ?? state.duty, crypto.randomUUID());
     if (set.ok) {
       const sheets = await host.addSheets(set.value);
-      send({ type: "writing", writing: { kind: "written", sheets } });
+      if (issue === undefined) send({ type: "writing", writing: { kind: "written", sheets } });
+      else send({ type: "issued", sheets, issue });
+      await readSheets();
     } else {
       const reason = set.findings.map((finding) => findingText(finding, state.duty.unitSet)).join(" ");
       send({ type: "writing", writing: { kind: "failed", reason } });

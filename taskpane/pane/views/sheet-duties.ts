@@ -1,0 +1,69 @@
+import { html, nothing, type TemplateResult } from "lit";
+import type { FoundDuty } from "../../../shared/calc-sheet/open-again/duties-in.ts";
+import { changeText } from "../../../shared/duty/change.ts";
+import { dutyChanges } from "../../../shared/duty/revision.ts";
+import { findingText } from "../../../shared/text/finding-text.ts";
+import type { PaneContext } from "../context.ts";
+import { sheetOf } from "../sheet-duties.ts";
+
+/** The duties in the workbook: how they differ from that of the pane, and the way to take either side. */
+export function sheetDutiesView(context: PaneContext): TemplateResult | typeof nothing {
+  const { state } = context;
+  const { found } = state;
+  if (found === undefined || found.duties.length + found.lost.length === 0) return nothing;
+  const own = sheetOf(state.duty, found);
+  return html`<section class="sheet-duties" aria-label="Duties in the workbook">
+    ${found.duties.map((one) => (one === own ? ownView(context, one) : otherView(context, one)))}
+    ${found.lost.map(
+      ({ sheet, findings }) => html`<p class="hint">
+        “${sheet}” cannot be brought back: ${findings.map((finding) => findingText(finding, state.duty.unitSet)).join(" ")}
+      </p>`,
+    )}
+  </section>`;
+}
+
+/** The duty of the pane, on its sheet. */
+function ownView(context: PaneContext, found: FoundDuty): TemplateResult {
+  const changes = dutyChanges(context.state.duty, found.back.duty);
+  if (changes.length === 0) {
+    return html`<p class="agrees">“${found.sheet}” and the pane agree.</p>${remarksView(found)}`;
+  }
+  const count = changes.length === 1 ? "1 input differs" : `${changes.length} inputs differ`;
+  return html`<details class="differs">
+      <summary>${count} between the pane and “${found.sheet}”</summary>
+      <ul>
+        ${changes.map((one) => html`<li>${changeText({ ...one, after: `${one.after === "" ? "blank" : one.after} on the sheet` })}</li>`)}
+      </ul>
+    </details>
+    ${remarksView(found)}
+    <div class="buttons">${bringButton(context, found, "Take the sheet’s")}</div>
+    <p class="hint">To keep the pane’s, write it as a new revision below; the sheet that stands stays as it is.</p>`;
+}
+
+function otherView(context: PaneContext, found: FoundDuty): TemplateResult {
+  return html`<div class="buttons">${bringButton(context, found, `Bring back the duty of “${found.sheet}”`)}</div>`;
+}
+
+function bringButton({ send }: PaneContext, found: FoundDuty, words: string): TemplateResult {
+  return html`<button type="button" @click=${() => send({ type: "duty-replaced", duty: found.back.duty, what: broughtWords(found) })}>
+    ${words}
+  </button>`;
+}
+
+/** What is said once it is in the pane. */
+export function broughtWords({ sheet, back: { taken, remarks } }: FoundDuty): string {
+  const changed = taken.length === 1 ? "1 input changed there" : `${taken.length} inputs changed there`;
+  const look = remarks.length === 0 ? "" : `, ${remarks.length} to look at`;
+  return `Brought back the duty of “${sheet}”${taken.length === 0 ? "" : `, with ${changed}`}${look}`;
+}
+
+/** What could not be taken from the sheet, or is worked out there in another way. */
+function remarksView({ back: { remarks } }: FoundDuty): TemplateResult | typeof nothing {
+  if (remarks.length === 0) return nothing;
+  return html`<details class="differs">
+    <summary>${remarks.length === 1 ? "1 thing" : `${remarks.length} things`} on the sheet to look at</summary>
+    <ul>
+      ${remarks.map(({ text }) => html`<li>${text}</li>`)}
+    </ul>
+  </details>`;
+}
