@@ -104,6 +104,17 @@ describe("the loss of a line", () => {
     ).toEqual(lineLoss({ flow: 0.02, line: [segmentOf(WIDE, -3)], liquid: COLD_WATER }).findings);
   });
 
+  it("gives each run what it loses alone, whatever stands in the run before it", () => {
+    const fittings = fc.constantFrom([], [fittingOf(2.5)], [fittingOf(1, true)], [fittingOf(0.5), fittingOf(1, true)]);
+    const run = fc.tuple(fc.constantFrom(WIDE, NARROW), fittings);
+    fc.assert(
+      fc.property(fc.array(run, { minLength: 2, maxLength: 8 }), fc.constantFrom(0, 0.03), (runs, flow) => {
+        const line = runs.map(([pipe, own]) => segmentOf(pipe, 10, ...own));
+        expect(loss(line, flow).segments).toEqual(line.map((one) => loss([one], flow).segments[0]));
+      }),
+    );
+  });
+
   it("rises with the flow, 3-K fittings and all", () => {
     const line = [with_("2 3K elbow 90 flanged, 3K gate, 1 exit")];
     const times = fc.double({ min: 1.0001, max: 3, noNaN: true });
