@@ -1,7 +1,7 @@
 import { scaleLinear } from "d3-scale";
 import { line } from "d3-shape";
 import { useEffect, useState } from "react";
-import type { XYChartSpec, XYSeries } from "../shared/ports/sheet-spec.ts";
+import type { MarkerShape, XYChartSpec, XYSeries } from "../shared/ports/sheet-spec.ts";
 import type { LiveChart, SeriesPoints } from "./grid-charts.ts";
 
 const COLOURS = ["#1F5F8B", "#B4532A", "#4B7F52", "#7A5195", "#8A6D1D", "#5B6770"] as const;
@@ -24,7 +24,7 @@ export function ChartPicture({ spec, points, width, height }: PictureProps) {
   const right = width - (twoAxes ? 58 : 18);
   const top = legend ? 54 : 36;
   const bottom = height - 46;
-  const across = scale(points.flat(), 0, [left, right]);
+  const across = scale(points.flat(), 0, [left, right], spec.xFromZero === true);
   const first = scale(ofAxis(spec, points, false), 1, [bottom, top]);
   const second = scale(ofAxis(spec, points, true), 1, [bottom, top]);
   const columns = Math.max(2, Math.floor((right - left) / 70));
@@ -100,20 +100,55 @@ function Series({
   return (
     <g data-series={series.name}>
       {series.pointsOnly !== true && (
-        <path d={path} fill="none" stroke={colour} strokeWidth={2} strokeLinejoin="round" {...dashesOf(series)} />
+        <path
+          d={path}
+          fill="none"
+          stroke={colour}
+          strokeWidth={widthOf(series)}
+          strokeLinejoin="round"
+          {...dashesOf(series)}
+        />
       )}
       {(series.markers === true || series.pointsOnly === true) &&
         placed.map(([x, y]) => (
-          <circle
+          <Marker
             key={`${x} ${y}`}
-            cx={x}
-            cy={y}
-            r={series.pointsOnly === true ? 4.5 : 3}
-            fill={colour}
-            stroke="#FFFFFF"
+            shape={series.marker}
+            x={x}
+            y={y}
+            radius={series.pointsOnly === true ? 4.5 : 3}
+            colour={colour}
           />
         ))}
     </g>
+  );
+}
+
+/** Points told apart by their shape. */
+function Marker({
+  shape = "circle",
+  x,
+  y,
+  radius: r,
+  colour,
+}: {
+  readonly shape: MarkerShape | undefined;
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+  readonly colour: string;
+}) {
+  if (shape === "circle") return <circle cx={x} cy={y} r={r} fill={colour} stroke="#FFFFFF" />;
+  const path = {
+    square: `M${x - r} ${y - r}h${2 * r}v${2 * r}h${-2 * r}Z`,
+    diamond: `M${x} ${y - 1.3 * r}L${x + 1.3 * r} ${y}L${x} ${y + 1.3 * r}L${x - 1.3 * r} ${y}Z`,
+    triangle: `M${x} ${y - 1.2 * r}L${x + 1.2 * r} ${y + r}H${x - 1.2 * r}Z`,
+    cross: `M${x - r} ${y - r}L${x + r} ${y + r}M${x - r} ${y + r}L${x + r} ${y - r}`,
+  }[shape];
+  return shape === "cross" ? (
+    <path d={path} fill="none" stroke={colour} strokeWidth={2.5} />
+  ) : (
+    <path d={path} fill={colour} stroke="#FFFFFF" />
   );
 }
 
@@ -135,9 +170,17 @@ function Legend({
         return (
           <g key={item.name}>
             {item.pointsOnly === true ? (
-              <circle cx={x + 9} cy={37} r={4} fill={colour} />
+              <Marker shape={item.marker} x={x + 9} y={37} radius={4} colour={colour} />
             ) : (
-              <line x1={x} x2={x + 18} y1={37} y2={37} stroke={colour} strokeWidth={2} {...dashesOf(item)} />
+              <line
+                x1={x}
+                x2={x + 18}
+                y1={37}
+                y2={37}
+                stroke={colour}
+                strokeWidth={widthOf(item)}
+                {...dashesOf(item)}
+              />
             )}
             <text x={x + 24} y={41} fill={INK}>
               {item.name}
@@ -157,6 +200,10 @@ function AxisTitle({ x, y, text }: { readonly x: number; readonly y: number; rea
   );
 }
 
+function widthOf({ thin }: XYSeries): number {
+  return thin === true ? 1 : 2;
+}
+
 function colourOf(series: XYSeries, index: number): string {
   return series.color ?? (COLOURS[index % COLOURS.length] as string);
 }
@@ -165,12 +212,13 @@ function ofAxis(spec: XYChartSpec, points: readonly SeriesPoints[], secondAxis: 
   return points.flatMap((series, i) => ((spec.series[i]?.secondAxis === true) === secondAxis ? series : []));
 }
 
-/** From zero, unless the values lie far from it beside their own spread. */
-function scale(points: SeriesPoints, part: 0 | 1, room: readonly [number, number]) {
+/** From zero, unless the values lie far from it beside their own spread and nothing else is asked for. */
+function scale(points: SeriesPoints, part: 0 | 1, room: readonly [number, number], fromZero = false) {
   const values = points.map((point) => point[part]);
   const low = values.length === 0 ? 0 : Math.min(...values);
   const high = values.length === 0 ? 1 : Math.max(...values);
-  const far = low > 0 ? low > (high - low) * 2 : high < 0 && -high > (high - low) * 2;
+  const lies = low > 0 ? low > (high - low) * 2 : high < 0 && -high > (high - low) * 2;
+  const far = lies && !fromZero;
   const from = far ? low : Math.min(0, low);
   const to = far ? high : Math.max(0, high);
   return scaleLinear()

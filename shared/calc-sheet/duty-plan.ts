@@ -3,7 +3,7 @@ import { FIELD_KEYS, FIELDS, type FieldKey, fieldsOf, withoutUse } from "../duty
 import { paperOf } from "../duty/paper.ts";
 import { type PackageSection, placed, waitsFor } from "./package-section.ts";
 import { type CalcSheetPlan, itemsBySheet, type PlanItem, statement } from "./plan.ts";
-import { basis, titleBlock } from "./sections/basis.ts";
+import { basis } from "./sections/basis.ts";
 import { boltingSection } from "./sections/bolting.ts";
 import { boosters } from "./sections/boosters.ts";
 import { caseCurves } from "./sections/case-curves.ts";
@@ -20,7 +20,7 @@ import { dutyStates } from "./sections/duty-states.ts";
 import { estimateSection, isInternal } from "./sections/estimate.ts";
 import { fieldSection } from "./sections/field.ts";
 import { flowLimits } from "./sections/flow-limits.ts";
-import { foundList, toConfirm } from "./sections/found-lists.ts";
+import { foundList, toVerify } from "./sections/found-lists.ts";
 import { headBuildUp } from "./sections/head.ts";
 import { lineTable } from "./sections/lines.ts";
 import { liquidAndSite } from "./sections/liquid.ts";
@@ -41,10 +41,11 @@ import { endsOfRoute, otherSiphons } from "./sections/route-siphons.ts";
 import { slurrySection } from "./sections/slurry.ts";
 import { slurryWorkings } from "./sections/slurry-lines.ts";
 import { stationTable } from "./sections/station-states.ts";
+import { summary } from "./sections/summary/summary.ts";
 import { sumpSection } from "./sections/sump.ts";
 import { lineVariants, systemCases } from "./sections/system-cases.ts";
 import { systemCurve } from "./sections/system-curve.ts";
-import { verdictBlock, verdictWorkings } from "./verdicts/verdict-items.ts";
+import { verdictWorkings } from "./verdicts/verdict-items.ts";
 
 /** What turns the pump into a package, in the order of the sheet and of the pane; each part where enough is stated. */
 export const PACKAGE_SECTIONS: readonly PackageSection[] = [
@@ -64,8 +65,6 @@ export const PACKAGE_SECTIONS: readonly PackageSection[] = [
 /** The calc sheets of a duty: the whole calculation, said once, in reading order. */
 export function dutyPlan(duty: Duty): CalcSheetPlan {
   const worked = onceStated([
-    ...titleBlock(duty),
-    verdictBlock(duty),
     ...basis(duty),
     ...liquidAndSite(duty),
     ...lineTable(duty, "suctionLine"),
@@ -93,9 +92,10 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     paper: paperOf(duty),
     references: new Map([...references.of, ...ofEstimate.of]),
     items: [
+      ...summary(duty, on.duty),
       ...worked,
       ...foundList(duty, worked),
-      ...toConfirm(duty, on.duty, cited),
+      ...toVerify(cited),
       ...verdictWorkings(duty),
       ...notUsed(
         duty,

@@ -61,6 +61,10 @@ export function answerTo(sheet: Working, expression: Expression, key: string): A
     }
     case "join":
       return joined(sheet, expression.terms, key);
+    case "rounded": {
+      const cell = single(sheet, expression.of, key);
+      return typeof cell === "number" ? String(Number(cell.toFixed(expression.decimals))) : cell;
+    }
     case "before":
       return before(single(sheet, expression.text, key), expression.mark);
     case "withoutFirst": {

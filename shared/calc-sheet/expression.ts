@@ -62,6 +62,8 @@ export type Expression =
     }
   /** Texts and numbers one after another, numbers with a decimal point whatever the country. */
   | { readonly op: "join"; readonly terms: readonly Expression[] }
+  /** A number to so many decimals, for a sentence; what is no number as it stands. */
+  | { readonly op: "rounded"; readonly of: Expression; readonly decimals: number }
   /** The text before a mark, whole where it does not hold it; upper and lower case alike. */
   | { readonly op: "before"; readonly text: Expression; readonly mark: string }
   /** The text without as many of its first letters; nothing where it has no more. */
@@ -232,6 +234,10 @@ export function greatest(...terms: readonly Expression[]): Expression {
   return { op: "greatest", terms };
 }
 
+export function rounded(of: Expression, decimals: number): Expression {
+  return { op: "rounded", of, decimals };
+}
+
 export function join(...terms: readonly Expression[]): Expression {
   return { op: "join", terms };
 }
@@ -299,6 +305,7 @@ export function partsOf(expression: Expression): readonly Expression[] {
     case "withoutFirst":
       return [expression.text];
     case "ifError":
+    case "rounded":
       return [expression.of];
     case "orElse":
       return [expression.of, expression.given];

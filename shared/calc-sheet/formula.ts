@@ -66,6 +66,10 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
       return expression.terms
         .map((term) => (term.op === "value" && term.quantity !== undefined ? numberText(write(term)) : write(term)))
         .join("&");
+    case "rounded": {
+      const of = write(expression.of);
+      return `IF(ISNUMBER(${of}),SUBSTITUTE(ROUND(${of},${expression.decimals}),",","."),${of})`;
+    }
     case "before": {
       const text = write(expression.text);
       return `IFERROR(LEFT(${text},SEARCH(${literal(expression.mark)},${text})-1),${text})`;

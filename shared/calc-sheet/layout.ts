@@ -1,12 +1,13 @@
 import type { SheetSet } from "../ports/sheet-set.ts";
 import { AddressBook } from "./layout/address-book.ts";
 import { placeAsWritten, placeInputState } from "./layout/as-written.ts";
+import { placeBlocks } from "./layout/blocks.ts";
+import { placeCharts } from "./layout/charts.ts";
 import { ChoiceBook } from "./layout/choices.ts";
 import { COLUMNS } from "./layout/columns.ts";
-import { placeCharts, placeCurve } from "./layout/curve.ts";
 import { InputBook } from "./layout/input-book.ts";
 import { placeLine } from "./layout/line.ts";
-import { placeLogo } from "./layout/logo.ts";
+import { placeLines } from "./layout/lines-of-text.ts";
 import { type Common, type Cut, Page } from "./layout/page.ts";
 import { placePrices, placeRecord } from "./layout/record.ts";
 import {
@@ -23,6 +24,7 @@ import {
 } from "./layout/rows.ts";
 import { printOf, titlesOf, wantedNames } from "./layout/sheets.ts";
 import { placeInputTable, placeSpill, placeTable, placeWorking } from "./layout/tables.ts";
+import { placeTitleBlock } from "./layout/title-block.ts";
 import { placeVerdicts } from "./layout/verdicts.ts";
 import { recordText, type SavedWith } from "./open-again/record.ts";
 import type { InputSheet } from "./open-again/written-inputs.ts";
@@ -79,11 +81,16 @@ function filled(
   const begun = new Map(pages.map((one) => [one, one.row]));
   const headed = new Set<Page>();
   let page = duty;
+  let isSummary = false;
   for (const item of plan.items) {
     if (item.kind === "section") {
+      if (isSummary && item.summary === undefined) page.endSummary();
+      isSummary = item.summary !== undefined;
       page = item.sheet === "estimate" ? estimate : duty;
-      if (!headed.has(page)) placeColumnHeads(page);
-      headed.add(page);
+      if (!isSummary && !headed.has(page)) {
+        placeColumnHeads(page);
+        headed.add(page);
+      }
     } else page.continueHere();
     place(page, item);
   }
@@ -107,8 +114,8 @@ function place(page: Page, item: PlanItem): void {
     case "section":
       placeSection(page, item);
       break;
-    case "logo":
-      placeLogo(page, item);
+    case "titleBlock":
+      placeTitleBlock(page, item);
       break;
     case "text":
       placeText(page, item);
@@ -121,9 +128,6 @@ function place(page: Page, item: PlanItem): void {
       break;
     case "line":
       placeLine(page, item);
-      break;
-    case "curve":
-      placeCurve(page, item);
       break;
     case "inputTable":
       placeInputTable(page, item);
@@ -151,6 +155,12 @@ function place(page: Page, item: PlanItem): void {
       break;
     case "verdicts":
       placeVerdicts(page, item);
+      break;
+    case "blocks":
+      placeBlocks(page, item);
+      break;
+    case "lines":
+      placeLines(page, item);
       break;
     case "statement":
       placeStatement(page, item);

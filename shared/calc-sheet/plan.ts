@@ -3,7 +3,7 @@ import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
 import type { Cell, CellError, Scalar } from "../cells/cell.ts";
 import type { FieldKey } from "../duty/fields.ts";
 import type { Logo } from "../duty/logo.ts";
-import type { Paper } from "../ports/sheet-spec.ts";
+import type { MarkerShape, Paper } from "../ports/sheet-spec.ts";
 import type { Call, Expression, Handle, TableOf } from "./expression.ts";
 
 /**
@@ -29,12 +29,11 @@ export interface CalcSheetPlan {
 
 export type PlanItem =
   | SectionItem
-  | LogoItem
+  | TitleBlockItem
   | TextItem
   | InputItem
   | ResultItem
   | LineTableItem
-  | CurveItem
   | InputTableItem
   | SpillItem
   | WorkingItem
@@ -44,6 +43,8 @@ export type PlanItem =
   | FoundListItem
   | OptionItem
   | VerdictsItem
+  | BlocksItem
+  | LinesItem
   | StatementItem;
 
 /** A heading, and the name by which the pane finds what stands under it. */
@@ -55,24 +56,38 @@ export interface SectionItem {
   readonly newPage?: boolean;
   /** It stands, with what is under it, on this sheet instead of that of the duty. */
   readonly sheet?: "estimate";
+  /** Of the pages at the head of the sheet: what is under it is worked out last, from all that follows. */
+  readonly summary?: SummaryPart;
 }
 
-/** The picture of the firm, whose name may be blank. */
-export interface LogoItem {
-  readonly kind: "logo";
-  readonly logo: Logo;
-  readonly firm: string;
+/**
+ * Where a section of the summary stands: on its first page, without a heading, or on its second, which is the first too
+ * where both have room there.
+ */
+export type SummaryPart = "first" | "second";
+
+/** Who the sheet is from and for: the firm, the job, who signed it, and the last of its revisions. */
+export interface TitleBlockItem {
+  readonly kind: "titleBlock";
+  readonly firm: JobText | undefined;
+  readonly logo: Logo | undefined;
+  /** Side by side, the first of each pair at the left. */
+  readonly facts: readonly (readonly [left: JobText, right: JobText | undefined])[];
+  readonly signed: readonly { readonly label: string; readonly by: JobText; readonly on: JobText }[];
+  /** The latest first. */
+  readonly revisions: readonly string[];
 }
 
-/** A title-block text: a label and what the estimator wrote. */
-export interface TextItem {
-  readonly kind: "text";
-  /** The name of its cell. */
-  readonly key?: string;
+/** A box of the job step as it was filled. */
+export interface JobText {
+  readonly key: FieldKey;
   readonly label: string;
   readonly text: string;
-  /** The box it comes of, where it is that of one alone. */
-  readonly box?: string;
+}
+
+/** A text of the job: a label and what the estimator wrote. */
+export interface TextItem extends JobText {
+  readonly kind: "text";
 }
 
 /** A stated figure or name in a cell of its own, with where it comes from. */
@@ -158,20 +173,6 @@ export function isExpression(cell: LineCell | undefined): cell is Expression {
   return typeof cell === "object" && cell !== null && "op" in cell;
 }
 
-/** A spilled two-column table in the workings, drawn as a chart with points marked on it. */
-export interface CurveItem {
-  readonly kind: "curve";
-  readonly key: string;
-  readonly label: string;
-  readonly expression: Expression;
-  readonly rows: number;
-  /** Of the two columns. */
-  readonly quantities: readonly [Quantity, Quantity];
-  readonly xTitle: string;
-  readonly yTitle: string;
-  readonly marks: readonly { readonly label: string; readonly x: Handle; readonly y: Handle }[];
-}
-
 /** Stated figures in rows under headings with their units; the range holds the headings. */
 export interface InputTableItem<C extends string = string> {
   readonly kind: "inputTable";
@@ -183,8 +184,6 @@ export interface InputTableItem<C extends string = string> {
   readonly typed?: TypedRows;
   /** What the figures are and where they come from, said beside them. */
   readonly basis: string;
-  /** A chart will stand beside it. */
-  readonly chartBeside?: boolean;
 }
 
 export interface TableColumn<C extends string = string> {
@@ -232,12 +231,11 @@ export interface TableItem<C extends string = string> {
   readonly typed?: TypedRows;
 }
 
-/** One chart, or two side by side; beside a table of inputs where it says so. */
+/** One chart, or two side by side. */
 export interface ChartsItem {
   readonly kind: "charts";
-  readonly beside?: { readonly key: string };
-  /** Taller than the usual by so many rows. */
-  readonly extraRows?: number;
+  /** As tall as the rest of the summary's first page leaves room for. */
+  readonly fillsPage?: true;
   readonly charts: readonly ChartFacts[];
 }
 
@@ -246,6 +244,7 @@ export interface ChartFacts {
   readonly xTitle: string;
   readonly yTitle: string;
   readonly secondTitle?: string;
+  readonly xFromZero?: true;
   readonly series: readonly SeriesFacts[];
 }
 
@@ -257,10 +256,15 @@ export interface SeriesFacts {
   readonly x: SeriesRange;
   readonly y: SeriesRange;
   readonly color: string;
+  /** Only the first so many rows of its columns. */
+  readonly rows?: number;
   readonly pointsOnly?: boolean;
+  readonly marker?: MarkerShape;
   readonly dashed?: boolean;
   /** Dotted; with dashes, both in turn. */
   readonly dotted?: boolean;
+  /** A frame or limit beside the curves. */
+  readonly thin?: boolean;
   readonly secondAxis?: boolean;
 }
 
@@ -280,6 +284,8 @@ export interface FoundListItem {
   readonly rows: number;
   /** Said where the list is empty. */
   readonly ifNone: string;
+  /** Without the sources, which stand in the workings. */
+  readonly isBrief?: true;
 }
 
 /** One of a ranked list: its name and verdict, and beside them what speaks for it, against it, and what it needs. */
@@ -310,6 +316,35 @@ export interface VerdictsItem {
   }[];
 }
 
+/** Figures in short columns side by side, each with its unit in its label. */
+export interface BlocksItem {
+  readonly kind: "blocks";
+  /** As many as there are in a row; the rows of the longest decide how tall they stand. */
+  readonly blocks: readonly Block[];
+}
+
+export interface Block {
+  /** Left out where another stands above. */
+  readonly heading?: string;
+  readonly rows: readonly BlockRow[];
+}
+
+export interface BlockRow {
+  readonly key: string;
+  readonly label: string;
+  readonly quantity?: Quantity;
+  /** The cell that it repeats, or the plain sum of a few. */
+  readonly expression: Expression;
+  readonly main?: true;
+}
+
+/** Live sentences under a heading, each after its label. */
+export interface LinesItem {
+  readonly kind: "lines";
+  readonly heading: string;
+  readonly rows: readonly { readonly key: string; readonly label: string; readonly text: Expression }[];
+}
+
 /** A printed sentence: a reference, a caution. */
 export interface StatementItem {
   readonly kind: "statement";
@@ -318,6 +353,18 @@ export interface StatementItem {
   readonly mark?: string;
   readonly cites?: Citation;
   readonly caution?: boolean;
+}
+
+/** In the order in which they can be worked out: what stands at the head of the sheet rests on what follows. */
+export function workingOrder(items: readonly PlanItem[]): readonly PlanItem[] {
+  let isSummary = false;
+  const last: PlanItem[] = [];
+  const first = items.filter((item) => {
+    if (item.kind === "section") isSummary = item.summary !== undefined;
+    if (isSummary) last.push(item);
+    return !isSummary;
+  });
+  return [...first, ...last];
 }
 
 /** The items of each sheet, by the section that they stand under. */

@@ -58,6 +58,17 @@ export const STYLES = {
     valign: "bottom",
     border: { bottom: "thin" },
   },
+  firm: { ...input, bold: true, size: 14, wrap: true, align: "left", valign: "middle", indent: 1 },
+  jobText: { ...input, size: 9, wrap: true, align: "left", valign: "middle", indent: 1 },
+  signHead: { bold: true, size: 8, color: QUIET, valign: "bottom" },
+  history: { color: INK, size: 9, wrap: true, valign: "middle", indent: 1 },
+  blockHead: { bold: true, size: 10, color: ACCENT, valign: "middle", indent: 1, border: { bottom: "medium" } },
+  blockLabel: { color: QUIET, size: 9, wrap: true, valign: "middle", indent: 1 },
+  blockLabelMain: { color: INK, bold: true, size: 9, wrap: true, valign: "middle", indent: 1 },
+  blockValue: { color: INK, size: 9, wrap: true, align: "right", valign: "middle", indent: 1 },
+  said: { color: INK, size: 9, wrap: true, valign: "middle" },
+  verdictOf: { color: INK, size: 9, bold: true, wrap: true, valign: "middle", indent: 1 },
+  verdictState: { bold: true, color: INK, size: 9, valign: "middle" },
   verdict: { bold: true, color: INK, wrap: true, valign: "middle", align: "left" },
   finding: { color: INK, size: 9, wrap: true, valign: "top" },
   listHead: { bold: true, size: 9, color: ACCENT, valign: "bottom", border: { bottom: "thin" } },
@@ -100,10 +111,14 @@ const DECIMALS: Readonly<Partial<Record<Quantity, number | Readonly<Record<UnitS
   energy: 0,
 };
 
-export function numberFormat(quantity: Quantity | undefined, unitSet: UnitSetName): string {
-  if (quantity === undefined) return "#,##0";
+export function decimalsOf(quantity: Quantity | undefined, unitSet: UnitSetName): number {
+  if (quantity === undefined) return 0;
   const decimals = DECIMALS[quantity] ?? 3;
-  const places = typeof decimals === "number" ? decimals : decimals[unitSet];
+  return typeof decimals === "number" ? decimals : decimals[unitSet];
+}
+
+export function numberFormat(quantity: Quantity | undefined, unitSet: UnitSetName): string {
+  const places = decimalsOf(quantity, unitSet);
   return places === 0 ? "#,##0" : `#,##0.${"0".repeat(places)}`;
 }
 

@@ -16,6 +16,7 @@ import {
   VERDICT_COUNT,
   type VerdictsItem,
   type WorkingItem,
+  workingOrder,
 } from "./plan.ts";
 import type { MadeCalls } from "./remembered-call.ts";
 import { type FilledTable, WorkedCells } from "./worked-cells.ts";
@@ -30,7 +31,7 @@ export interface WorkedPlan {
 }
 
 /**
- * Works a plan out in reading order, with the same functions the sheet calls. Calls that were made alike in the plan
+ * Works a plan out in reading order, its summary last, with the same functions the sheet calls. Calls that were made alike in the plan
  * worked out before it are not made again.
  */
 export function workOut({ unitSet, items }: CalcSheetPlan, before?: WorkedPlan): WorkedPlan {
@@ -42,8 +43,7 @@ export function workOut({ unitSet, items }: CalcSheetPlan, before?: WorkedPlan):
     calls: new Map(),
     before: before?.calls,
   };
-  for (const item of items) setItem(sheet, item);
-  for (const item of items) if (item.kind === "verdicts") setVerdicts(sheet, item);
+  for (const item of workingOrder(items)) setItem(sheet, item);
   return sheet;
 }
 
@@ -70,8 +70,16 @@ function setItem(sheet: Working, item: PlanItem): void {
     case "option":
       for (const { key, expression } of cellsOf(item)) setCell(sheet, key, expression);
       break;
+    case "verdicts":
+      setVerdicts(sheet, item);
+      break;
+    case "blocks":
+      for (const { rows } of item.blocks) for (const { key, expression } of rows) setCell(sheet, key, expression);
+      break;
+    case "lines":
+      for (const { key, text } of item.rows) setCell(sheet, key, text);
+      break;
     case "result":
-    case "curve":
     case "finding":
       setCell(sheet, item.key, item.expression);
       break;

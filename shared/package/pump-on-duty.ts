@@ -14,9 +14,9 @@ import {
 } from "../calc-sheet/sections/duty-cases.ts";
 import { CROSS, DUTY_REGION, isCrossDrawn, REGION } from "../calc-sheet/sections/duty-region.ts";
 import { isOneOfOne, MEASURED } from "../calc-sheet/sections/field-cells.ts";
-import { drawnSystem, POINT } from "../calc-sheet/sections/operating-point.ts";
+import { POINT } from "../calc-sheet/sections/operating-point.ts";
 import { COMBINED, otherHeadCurve } from "../calc-sheet/sections/station-curve.ts";
-import { STATION, stationNames, stationRow } from "../calc-sheet/sections/station-states.ts";
+import { drawnSystem, STATION, stationNames, stationRow } from "../calc-sheet/sections/station-states.ts";
 import type { Duty } from "../duty/duty.ts";
 import { regionOf } from "./duty-region.ts";
 import { type Worked, type WorkedDuty, workedDuty } from "./worked-duty.ts";

@@ -2,7 +2,7 @@ import type { UnitSetName } from "../../src/basis/quantities.ts";
 import { amount, type Finding, gravestFirst } from "../../src/basis/result.ts";
 import { tableCell } from "../calc-sheet/expression.ts";
 import { optionCells } from "../calc-sheet/option.ts";
-import type { PlanItem, TableItem } from "../calc-sheet/plan.ts";
+import type { BlockRow, PlanItem, ResultItem, TableItem } from "../calc-sheet/plan.ts";
 import { headerText } from "../catalogue/call.ts";
 import { type Argument, isCellError, isRange } from "../cells/cell.ts";
 import type { Duty } from "../duty/duty.ts";
@@ -47,7 +47,7 @@ export function shownSection(duty: Duty, id: string): ShownSection | undefined {
   if (inside === undefined) return undefined;
   return {
     waits: [...new Set(inside.flatMap((item) => waitsOf(item, worked)))],
-    figures: inside.flatMap((item) => figureOf(item, worked, duty.unitSet)),
+    figures: inside.flatMap(figuresIn).map((item) => figureOf(item, worked, duty.unitSet)),
     tables: inside.flatMap((item) => (item.kind === "table" ? [tableOf(item, worked, duty.unitSet)] : [])),
     lists: listsOf(inside, worked),
     findings: gravestFirst(inside.flatMap((item) => findingsOf(item, worked))),
@@ -73,8 +73,16 @@ function waitsOf(item: PlanItem, { figure }: WorkedDuty): readonly string[] {
   return typeof found === "number" || found.waitsFor === undefined ? [] : [found.waitsFor];
 }
 
-function figureOf(item: PlanItem, { figure, worked }: WorkedDuty, units: UnitSetName): ShownSection["figures"] {
-  if (item.kind !== "result") return [];
+function figuresIn(item: PlanItem): readonly (ResultItem | BlockRow)[] {
+  if (item.kind === "blocks") return item.blocks.flatMap(({ rows }) => rows);
+  return item.kind === "result" ? [item] : [];
+}
+
+function figureOf(
+  item: ResultItem | BlockRow,
+  { figure, worked }: WorkedDuty,
+  units: UnitSetName,
+): ShownSection["figures"][number] {
   const { key, label, quantity, main = false } = item;
   const found = figure(item);
   const text =
@@ -83,7 +91,7 @@ function figureOf(item: PlanItem, { figure, worked }: WorkedDuty, units: UnitSet
       : quantity === undefined
         ? wholeText(found)
         : amountText(amount(quantity, found), units);
-  return [{ label, text, main }];
+  return { label, text, main };
 }
 
 const NO_ANSWER = "–";

@@ -76,6 +76,9 @@ export interface RuleSpec {
   readonly style: Pick<StyleSpec, "color" | "fill" | "bold">;
 }
 
+/** What tells points apart on a print without colour. */
+export type MarkerShape = "circle" | "square" | "diamond" | "triangle" | "cross";
+
 export interface XYSeries {
   readonly name: string;
   /** Ranges of this sheet, or of another with its name before them: "'P-101 workings'!A3:A27". */
@@ -85,9 +88,13 @@ export interface XYSeries {
   readonly markers?: boolean;
   /** Draw no line between points. */
   readonly pointsOnly?: boolean;
+  /** A circle where left out. */
+  readonly marker?: MarkerShape;
   readonly dashed?: boolean;
   /** Dotted; with dashes, both in turn. */
   readonly dotted?: boolean;
+  /** A frame or limit beside the curves. */
+  readonly thin?: boolean;
   /** Read against the right-hand axis. */
   readonly secondAxis?: boolean;
 }
@@ -99,6 +106,8 @@ export interface XYChartSpec {
   readonly xTitle: string;
   readonly yTitle: string;
   readonly secondTitle?: string;
+  /** The horizontal axis begins at 0 whatever the figures. */
+  readonly xFromZero?: true;
   readonly series: readonly XYSeries[];
 }
 

@@ -1,5 +1,5 @@
 import { referenceParts } from "../../shared/ports/reference.ts";
-import type { XYChartSpec, XYSeries } from "../../shared/ports/sheet-spec.ts";
+import type { MarkerShape, XYChartSpec, XYSeries } from "../../shared/ports/sheet-spec.ts";
 
 /** A chart just added, with the series Excel guessed for it. */
 export interface StartedChart {
@@ -29,9 +29,22 @@ export function finishChart(sheet: Excel.Worksheet, { chart, guessed, spec }: St
   if (spec.secondTitle !== undefined && spec.series.some(({ secondAxis }) => secondAxis === true)) {
     chart.axes.getItem("Value", "Secondary").title.text = spec.secondTitle;
   }
+  if (spec.xFromZero === true) chart.axes.categoryAxis.minimum = 0;
   chart.legend.visible = spec.series.length > 1;
   chart.legend.position = "Bottom";
 }
+
+const MARKERS = {
+  circle: "Circle",
+  square: "Square",
+  diamond: "Diamond",
+  triangle: "Triangle",
+  cross: "X",
+} as const satisfies Record<MarkerShape, Excel.ChartSeries["markerStyle"]>;
+
+/** Points. */
+const MARKER_SIZE = 8;
+const THIN = 0.75;
 
 function drawSeries(sheet: Excel.Worksheet, drawn: Excel.ChartSeries, spec: XYSeries): void {
   const pointsOnly = spec.pointsOnly === true;
@@ -39,7 +52,8 @@ function drawSeries(sheet: Excel.Worksheet, drawn: Excel.ChartSeries, spec: XYSe
   drawn.chartType = pointsOnly ? "XYScatter" : markers ? "XYScatterLines" : "XYScatterLinesNoMarkers";
   drawn.setXAxisValues(rangeAt(sheet, spec.x));
   drawn.setValues(rangeAt(sheet, spec.y));
-  drawn.markerStyle = markers ? "Circle" : "None";
+  drawn.markerStyle = markers ? MARKERS[spec.marker ?? "circle"] : "None";
+  if (markers) drawn.markerSize = MARKER_SIZE;
   if (spec.secondAxis === true) drawn.axisGroup = "Secondary";
   if (spec.color !== undefined) {
     if (!pointsOnly) drawn.format.line.color = spec.color;
@@ -49,6 +63,7 @@ function drawSeries(sheet: Excel.Worksheet, drawn: Excel.ChartSeries, spec: XYSe
     }
   }
   if (pointsOnly) return;
+  if (spec.thin === true) drawn.format.line.weight = THIN;
   if (spec.dotted === true) drawn.format.line.lineStyle = spec.dashed === true ? "DashDot" : "Dot";
   else if (spec.dashed === true) drawn.format.line.lineStyle = "Dash";
 }

@@ -48,7 +48,6 @@ export function longestChain(plan: CalcSheetPlan): number {
   for (const item of plan.items) {
     switch (item.kind) {
       case "result":
-      case "curve":
       case "finding":
       case "spill":
         depths.set(item.key, depthOf(item.expression));

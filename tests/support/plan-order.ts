@@ -1,6 +1,6 @@
 import { type Expression, type Handle, partsOf, tableCell } from "../../shared/calc-sheet/expression.ts";
 import { optionCells } from "../../shared/calc-sheet/option.ts";
-import type { CalcSheetPlan, PlanItem } from "../../shared/calc-sheet/plan.ts";
+import { type CalcSheetPlan, type PlanItem, VERDICT_COUNT, workingOrder } from "../../shared/calc-sheet/plan.ts";
 
 /** Cells and tables that an expression of the plan, a chart or a mark refers to before they are placed, or that never are. */
 export function readTooEarly(plan: CalcSheetPlan): readonly string[] {
@@ -44,7 +44,6 @@ export function readTooEarly(plan: CalcSheetPlan): readonly string[] {
         place(item.key);
         break;
       case "result":
-      case "curve":
       case "finding":
         place(item.key, item.expression);
         break;
@@ -92,15 +91,27 @@ export function readTooEarly(plan: CalcSheetPlan): readonly string[] {
           });
         });
         break;
+      case "verdicts":
+        place(VERDICT_COUNT, item.count);
+        for (const { key, state, text } of item.rows) {
+          place(key, state);
+          place(tableCell(key, 0, "text"), text);
+        }
+        break;
+      case "blocks":
+        for (const { rows } of item.blocks) for (const { key, expression } of rows) place(key, expression);
+        break;
+      case "lines":
+        for (const { key, text } of item.rows) place(key, text);
+        break;
       default:
         break;
     }
   }
 
-  plan.items.forEach(placeItem);
+  workingOrder(plan.items).forEach(placeItem);
   // Drawings may stand above what they draw.
   for (const item of plan.items) {
-    if (item.kind === "curve") for (const { x, y } of item.marks) for (const of of [x, y]) read(of, item.label);
     if (item.kind === "charts") {
       for (const { title, series } of item.charts)
         for (const { x, y } of series) for (const of of [x, y]) read(of, title);

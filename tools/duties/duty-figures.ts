@@ -36,6 +36,8 @@ function cellsOf(item: PlanItem): readonly Cell[] {
   switch (item.kind) {
     case "result":
       return [item];
+    case "blocks":
+      return item.blocks.flatMap(({ rows }) => rows);
     case "line":
       return item.rows.flatMap((_, row) => inRow(item.key, row, item.worked));
     case "table":

@@ -18,8 +18,8 @@ export type SheetNames = Readonly<Partial<Record<SheetId, string>>>;
 
 /** Addresses as they are written on one of the sheets, in formulas and in charts. */
 export interface SeenAddresses extends Addresses {
-  /** Without dollar signs; undefined where no sheet holds it. */
-  readonly series: (range: SeriesRange) => string | undefined;
+  /** Without dollar signs, only the first so many rows where they are said; undefined where no sheet holds it. */
+  readonly series: (range: SeriesRange, rows?: number) => string | undefined;
 }
 
 interface Place {
@@ -86,8 +86,11 @@ export class AddressBook {
           cell: written(at.sheet, single(at.top + row, left + place)),
         };
       },
-      series: (range) =>
-        ofPlace(range.op === "value" ? this.#cells.get(range.key) : this.#columnOf(range.key, range.column), bare),
+      series: (range, rows) =>
+        ofPlace(
+          firstRows(range.op === "value" ? this.#cells.get(range.key) : this.#columnOf(range.key, range.column), rows),
+          bare,
+        ),
     };
   }
 
@@ -97,6 +100,12 @@ export class AddressBook {
     if (place === undefined || at === undefined) return undefined;
     return { sheet: place.sheet, box: { top: place.top, left: at, bottom: place.bottom, right: at } };
   }
+}
+
+function firstRows(place: Place | undefined, rows = Number.POSITIVE_INFINITY): Place | undefined {
+  if (place === undefined) return undefined;
+  const { sheet, box } = place;
+  return { sheet, box: { ...box, bottom: Math.min(box.bottom, box.top + rows - 1) } };
 }
 
 function single(row: number, column: number): Box {

@@ -22,6 +22,8 @@ export const WHOLE: Stretch = [NUMBER, REFERENCE];
 export const WORKING_WIDTH = 12;
 
 export const CHART_ROWS = 19;
+/** Points of each of them. */
+export const CHART_ROW_HEIGHT = 11.25;
 /** Of a row without long text, points. */
 export const ROW_HEIGHT = 13.5;
 
@@ -48,4 +50,27 @@ const SLACK = 0.97;
 /** Points that a text has on a line of these columns, where they are narrowest. */
 export function roomIn(columns: readonly number[], indent = 0): number {
   return SLACK * (points(columns, NARROW_DIGIT) - PADDING - indent * INDENT);
+}
+
+/** Divides a stretch of the page by shares of its width, as near as its columns allow; each part has one at least. */
+export function divided(shares: readonly number[], [first, last]: Stretch = WHOLE): readonly Stretch[] {
+  const whole = shares.reduce((total, share) => total + share, 0);
+  const width = widthFrom(first, last);
+  let from: number = first;
+  let share = 0;
+  return shares.map((own, i): Stretch => {
+    share += own;
+    const mostLast = last - (shares.length - 1 - i);
+    const off = (to: number): number => Math.abs(widthFrom(first, to) / width - share / whole);
+    let to = from;
+    while (to < mostLast && off(to + 1) < off(to)) to += 1;
+    if (i === shares.length - 1) to = last;
+    const part: Stretch = [from, to];
+    from = to + 1;
+    return part;
+  });
+}
+
+function widthFrom(first: number, last: number): number {
+  return sheetPoints(COLUMNS.slice(first, last + 1));
 }

@@ -13,6 +13,8 @@ export interface PrintedRows {
   readonly repeatedAt: (row: number) => number;
   /** Rows before which a page ends where enough stands on it. */
   readonly breaks: readonly number[];
+  /** Rows before which a page ends whatever stands on it. */
+  readonly always: readonly number[];
   /** Rows that stay on one page with those up to the second, both counted. */
   readonly together: readonly (readonly [first: number, last: number])[];
 }
@@ -40,12 +42,12 @@ export function pageHeight(columns: readonly number[], paper?: Paper): number {
 }
 
 /**
- * Rows before which a page ends: where a new one is wanted and this one is half full, and wherever a page is full. A
- * full page ends before rows that belong together, so that no heading stands at the foot of a page without what it heads,
+ * Rows before which a page ends: where it always does, where a new one is wanted and this one is half full, and wherever
+ * a page is full. A full page ends before rows that belong together, so that no heading stands at the foot of a page without what it heads,
  * and no table and no chart is cut.
  */
 export function pageBreaks(rows: PrintedRows): readonly number[] {
-  const { count, heightOf, pageHeight: full, repeatedAt, breaks, together } = rows;
+  const { count, heightOf, pageHeight: full, repeatedAt, breaks, always, together } = rows;
   const wanted = new Set(breaks);
   const joined = new Array<boolean>(count).fill(false);
   for (const [first, last] of together) {
@@ -55,7 +57,7 @@ export function pageBreaks(rows: PrintedRows): readonly number[] {
   let top = 0;
   let used = 0;
   for (let row = 0; row < count; row += 1) {
-    if (wanted.has(row) && used >= ENOUGH * full) {
+    if (always.includes(row) || (wanted.has(row) && used >= ENOUGH * full)) {
       found.push(row);
       top = row;
       used = repeatedAt(row);

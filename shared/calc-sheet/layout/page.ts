@@ -29,8 +29,12 @@ import { heightOf, linesIn } from "./text-width.ts";
 const HEADS: Readonly<Record<string, { readonly before: number; readonly after: number }>> = {
   listHead: { before: 0, after: 1 },
   tableHead: { before: 0, after: 2 },
+  blockHead: { before: 0, after: 1 },
   tableHeadText: { before: 0, after: 2 },
 };
+
+/** Points that the chart of the summary is given: it is small where much is to be said, and never a poster. */
+const FILLING = { least: 170, wanted: 190, most: 330 } as const;
 
 const STYLE_OF = {
   number: (format: string) => resultStyle(format, false),
@@ -39,6 +43,8 @@ const STYLE_OF = {
   verdict: (format: string): StyleSpec => ({ ...STYLES.verdict, numFmt: format }),
   verdictMain: (format: string): StyleSpec => ({ ...STYLES.verdict, ...STYLES.textMain, numFmt: format }),
   working: workingStyle,
+  block: (format: string): StyleSpec => ({ ...STYLES.blockValue, numFmt: format }),
+  blockMain: (format: string): StyleSpec => ({ ...STYLES.blockValue, bold: true, numFmt: format }),
 } as const;
 
 /** The text of a formula, from the texts of the expressions in it. */
@@ -82,6 +88,7 @@ export class Page {
   readonly #pictures: PictureSpec[] = [];
   readonly #charts: { readonly chart: ChartFacts; readonly box: Box }[] = [];
   readonly #breaks: number[] = [];
+  readonly #always: number[] = [];
   readonly #together: [first: number, last: number][] = [];
   readonly #names: Record<string, string> = {};
   readonly #styles: Record<string, StyleSpec> = { ...STYLES };
@@ -100,6 +107,8 @@ export class Page {
   #printed: Box | undefined;
   #lastBasis: number | undefined;
   #heading: (() => void) | undefined;
+  #filling: { readonly top: number; readonly rows: number } | undefined;
+  #secondPage: number | undefined;
 
   /**
    * @param workings the sheet of its tables; without one they stand at its foot, below what is printed
@@ -190,7 +199,7 @@ export class Page {
   cuts(): readonly Cut[] {
     const count = this.row;
     const full = pageHeight(this.#columns, this.plan.paper);
-    const heightAt = (row: number): number => this.#heights[row + 1] ?? ROW_HEIGHT;
+    const heightAt = (row: number): number => this.#heightOf(row);
     const heads = this.#heads;
     const found = pageBreaks({
       count,
@@ -199,6 +208,7 @@ export class Page {
       repeatedAt: (row) =>
         (heads === undefined || row <= heads ? 0 : heightAt(heads)) + (this.#isInSection(row) ? ROW_HEIGHT : 0),
       breaks: this.#breaks,
+      always: this.#always,
       together: [
         ...this.#together,
         ...this.#charts.map(({ box }): [number, number] => [box.top, box.bottom]),
@@ -407,6 +417,39 @@ export class Page {
     this.#pictures.push({ ...picture, at: rangeOf(box) });
   }
 
+  /** Reserves these rows for what is as tall as the first page of the summary leaves room for. */
+  fill(rows: number): void {
+    this.#filling = { top: this.row, rows };
+    this.row += rows;
+  }
+
+  /** From here on the summary stands on a second page, where one has no room for all of it. */
+  startSecondPage(): void {
+    this.#secondPage ??= this.row;
+  }
+
+  /** Ends the summary: gives its chart the room there is, and begins a new page. */
+  endSummary(): void {
+    const full = pageHeight(this.#columns, this.plan.paper);
+    const { top, rows } = this.#filling ?? { top: 0, rows: 0 };
+    const heightTo = (end: number): number => {
+      let height = 0;
+      for (let row = 0; row < end; row += 1) if (row < top || row >= top + rows) height += this.#heightOf(row);
+      return height;
+    };
+    const isOnePage = heightTo(this.row) + (rows === 0 ? 0 : FILLING.wanted) <= full;
+    const second = isOnePage ? undefined : this.#secondPage;
+    if (second !== undefined) this.#always.push(second);
+    const room = full - heightTo(second ?? this.row);
+    const points = Math.min(FILLING.most, Math.max(FILLING.least, room));
+    for (let row = top; row < top + rows; row += 1) this.height(Math.floor((10 * points) / rows) / 10, row);
+    this.#always.push(this.row);
+  }
+
+  #heightOf(row: number): number {
+    return this.#heights[row + 1] ?? ROW_HEIGHT;
+  }
+
   /** Ends the printed page after the row before this one, full or not. */
   breakPage(): void {
     this.#breaks.push(this.row);
@@ -483,8 +526,8 @@ function chartSpec({ series, ...titles }: ChartFacts, box: Box, seen: SeenAddres
   return {
     at: rangeOf(box),
     ...titles,
-    series: series.flatMap(({ x, y, ...rest }) => {
-      const [xs, ys] = [seen.series(x), seen.series(y)];
+    series: series.flatMap(({ x, y, rows, ...rest }) => {
+      const [xs, ys] = [seen.series(x, rows), seen.series(y, rows)];
       if (xs === undefined || ys === undefined) return [];
       return [{ ...rest, ...(rest.pointsOnly === true ? { markers: true } : {}), x: xs, y: ys }];
     }),

@@ -29,9 +29,12 @@ export function placeTitle(page: Page, title: string, legend: string): void {
   page.next();
 }
 
-export function placeSection(page: Page, { text, newPage = false }: SectionItem): void {
+export function placeSection(page: Page, { text, newPage = false, summary }: SectionItem): void {
+  if (summary === "first") return;
+  if (summary === "second") page.startSecondPage();
   if (newPage) page.breakPage();
-  const number = page.startSection(text);
+  // The summary is no part of what is quoted by its lines.
+  const number = summary === undefined ? page.startSection(text) : "";
   page.height(7);
   page.row += 1;
   for (let column = NUMBER; column <= REFERENCE; column += 1) {
@@ -73,11 +76,9 @@ function placeWorkingsHead(workings: Page, text: string): void {
   workings.row += 1;
 }
 
-export function placeText(page: Page, { key, label, text, box }: TextItem): void {
+export function placeText(page: Page, { key, label, text }: TextItem): void {
   page.put(LABEL, { v: label, style: "label" });
-  const name = key ?? box;
-  if (name !== undefined)
-    page.input(name, VALUE, { label, written: text, ...(box === undefined ? {} : { place: box }) });
+  page.input(key, VALUE, { label, written: text, place: key });
   page.merged(VALUE, LAST, { v: text, style: "text" });
   page.next();
 }
@@ -181,14 +182,20 @@ function placeNote(
 
 /** Rows left for what a change of an input brings up. */
 const ROWS_TO_SPARE = 3;
+/** In short the line that says of more is enough. */
+const ROWS_TO_SPARE_IN_BRIEF = 0;
 
-export function placeFoundList(page: Page, { of, rows, ifNone }: FoundListItem): void {
+/** Before the source of a finding. */
+const SOURCE = " [";
+
+export function placeFoundList(page: Page, { of, rows, ifNone, isBrief }: FoundListItem): void {
   const at = (row: number, column: "kind" | "finding" | "where"): string => {
-    const text = page.worked.cells.get(cell(of, row, column).key);
-    return typeof text === "string" ? text : "";
+    const held = page.worked.cells.get(cell(of, row, column).key);
+    const text = typeof held === "string" ? held : "";
+    return isBrief ? (text.split(SOURCE)[0] as string) : text;
   };
   const found = Array.from({ length: rows }, (_, row) => row).filter((row) => at(row, "finding") !== "").length;
-  const printed = Math.min(rows, found + ROWS_TO_SPARE);
+  const printed = Math.min(rows, Math.max(1, found + (isBrief ? ROWS_TO_SPARE_IN_BRIEF : ROWS_TO_SPARE)));
   for (let row = 0; row < printed; row += 1) {
     // Some programs show a blank cell that a formula reads as 0.
     const shown = (column: "where" | "kind" | "finding"): Expression => join(part(of, column, row), constant(""));
@@ -200,7 +207,8 @@ export function placeFoundList(page: Page, { of, rows, ifNone }: FoundListItem):
     for (const grave of ["Error", "Safety", "Limit"]) flag(page, VALUE, [grave]);
     page.merged(UNIT, LAST, {
       f: (textOf) => {
-        const finding = textOf(shown("finding"));
+        const whole = shown("finding");
+        const finding = textOf(isBrief ? { op: "before", text: whole, mark: SOURCE } : whole);
         return row === 0 ? `IF(${textOf(part(of, "finding", row))}="","${ifNone}",${finding})` : finding;
       },
       cached: isNone ? ifNone : text,
@@ -210,7 +218,8 @@ export function placeFoundList(page: Page, { of, rows, ifNone }: FoundListItem):
   }
   if (printed === rows) return;
   page.merged(LABEL, REFERENCE, {
-    f: (textOf) => `IF(${textOf(part(of, "finding", printed))}="","","More stand in the list of the workings.")`,
+    f: (textOf) =>
+      `IF(${textOf(part(of, "finding", printed))}="","","${isBrief ? "More has come up: it stands in the lists of the calculation and the workings." : "More stand in the list of the workings."}")`,
     cached: "",
     style: "statement",
   });

@@ -24,7 +24,7 @@ export function titlesOf({
 }: CalcSheetPlan): Readonly<Record<SheetId, { readonly title: string; readonly legend: string }>> {
   const inputs = "Shaded cells are inputs; everything else recalculates.";
   const name = "Without the Dutybook add-in the formulas show an error of name.";
-  const units = `Unit set ${unitSet}; every figure below is in the unit printed beside it.`;
+  const units = `Unit set ${unitSet}.`;
   return {
     duty: { title, legend: `${inputs} ${name} ${units}` },
     estimate: {

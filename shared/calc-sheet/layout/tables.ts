@@ -3,11 +3,11 @@ import { isCellError } from "../../cells/cell.ts";
 import { type Expression, tableCell } from "../expression.ts";
 import type { WrittenCell } from "../open-again/written-inputs.ts";
 import type { InputTableItem, SpillItem, TableItem, TypedRows, WorkingItem } from "../plan.ts";
-import { CHART_ROWS, LABEL, LAST, REMARK, ROW_HEIGHT, type Stretch, VALUE, WORKING_WIDTH } from "./columns.ts";
+import { LABEL, LAST, REMARK, ROW_HEIGHT, type Stretch, VALUE, WORKING_WIDTH } from "./columns.ts";
 import type { Page } from "./page.ts";
 import { badTexts, flag, hasCall } from "./rows.ts";
 
-/** Inputs in the columns of worked figures, under headings; what they are is said at the left, or a chart stands there. */
+/** Inputs in the columns of worked figures, under headings; what they are is said above. */
 export function placeInputTable(page: Page, table: InputTableItem): void {
   page.number(table);
   page.merged(LABEL, LAST, { v: table.basis, style: "basis" });
@@ -44,7 +44,7 @@ export function placeInputTable(page: Page, table: InputTableItem): void {
       rows: rows.map((row, i) => ({ row: typed.rows[i] ?? i, cells: columns.map((_, j) => ({ v: row[j] ?? null })) })),
     });
   }
-  page.row = Math.max(bottom + 1, table.chartBeside === true ? top + CHART_ROWS : 0);
+  page.row = bottom + 1;
 }
 
 /** A printed table: labels, then worked figures and texts across the page. */

@@ -32,6 +32,12 @@ export function cautionTexts(duty: Duty | undefined): readonly string[] {
   return duty === undefined ? ALWAYS : [...ALWAYS, ...(duty.pump === undefined ? [] : WITH_PUMP), ...causesOf(duty)];
 }
 
+/** The same in a few lines for the first page; the whole stands at the end. */
+export function cautionsInShort(duty: Duty): string {
+  const withPump = duty.pump === undefined ? "" : " Never run the pump against a shut valve or test with air.";
+  return `An aid to estimating: a competent engineer, licensed where the law requires it, checks it before anything is ordered, built or run; local codes, licensed practice and the makers' data govern. Isolate, lock out, release the pressure and drain before work, and keep guards in place.${withPump} Sumps and tanks: tested air, a permit and an attendant outside. All cautions for this duty stand at the end of the sheet.`;
+}
+
 /** Lines for what this duty holds: water, height, vacuum, compressed air, heat, chemistry, gas, germs, driver. */
 function causesOf(duty: Duty): readonly string[] {
   const rows = rowsNamed(wettedDutyOf(duty));

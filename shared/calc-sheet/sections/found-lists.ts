@@ -8,15 +8,17 @@ import { placeLabel } from "../../duty/place-label.ts";
 import { noteText } from "../../text/finding-text.ts";
 import { callOf, constant, type Expression, handle, ifError, range, spillOf, tableOf } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { type FindingItem, figure, type PlanItem, spill, statement, working } from "../plan.ts";
+import { type BlockRow, type FindingItem, type PlanItem, spill, statement, working } from "../plan.ts";
 
 const NOTES = tableOf("notes", { where: null, notes: null });
 const FOUND = spillOf("found", FINDINGS);
+const GRAVE = spillOf("graveFindings", FINDINGS);
 const ASSUMED = spillOf("assumed", FINDINGS);
 
 /** Rows kept for each list in the workings. */
 const MOST_FOUND = 80;
 const MOST_ASSUMED = 40;
+const MOST_GRAVE = 20;
 
 /** Under the heading of the findings, what all calls of the sheet remark: to act on and to check, the gravest first, each once with the rows it concerns. */
 export function foundList(duty: Duty, items: readonly PlanItem[]): readonly PlanItem[] {
@@ -36,6 +38,8 @@ export function foundList(duty: Duty, items: readonly PlanItem[]): readonly Plan
       ["notes", "notes", (row) => rows[row]?.notes ?? constant("")],
     ]),
     spill(FOUND, "To act on and to check", listOf("found", MOST_FOUND), MOST_FOUND + 1),
+    spill(GRAVE, "To act on", listOf("grave", MOST_GRAVE), MOST_GRAVE + 1),
+    spill(ASSUMED, "Taken because nothing was stated", listOf("assumed", MOST_ASSUMED), MOST_ASSUMED + 1),
     { kind: "foundList", of: FOUND, rows: MOST_FOUND, ifNone: "Nothing to remark." },
   ];
 }
@@ -44,26 +48,58 @@ function notesIn({ key }: FindingItem): Expression {
   return ifError(handle(key, null), "");
 }
 
-function listOf(kinds: "found" | "assumed", rows: number) {
+function listOf(kinds: "found" | "grave" | "assumed", rows: number) {
   return callOf(FINDINGS, { notes: range(NOTES), kinds: constant(kinds), rows: constant(rows) });
 }
 
-/** What rests on nobody's word yet: boxes left blank, what calls took for granted, figures not held against their work. */
-export function toConfirm(duty: Duty, items: readonly PlanItem[], cited: readonly Citation[]): readonly PlanItem[] {
-  const unverified = new Set(cited.filter((cites) => cites.unverified).map((cites) => citationText(cites)));
+/** What somebody must act on, in short, with the place it comes from. */
+export function graveList(): readonly PlanItem[] {
   return [
-    { kind: "section", id: "toConfirm", text: "To confirm with the customer" },
-    ...assumedFields(duty, items).map((key) =>
-      figure(
-        handle(`confirm${key.charAt(0).toUpperCase()}${key.slice(1)}`, FIELDS[key].quantity ?? null),
-        FIELDS[key].label,
-        FIELD[key],
-        "Nothing was stated: this was taken.",
-      ),
-    ),
-    spill(ASSUMED, "Taken because nothing was stated", listOf("assumed", MOST_ASSUMED), MOST_ASSUMED + 1),
-    { kind: "foundList", of: ASSUMED, rows: MOST_ASSUMED, ifNone: "No call took anything for granted." },
-    ...[...unverified].sort().map((text) => statement(`For the estimator: ${text}.`)),
+    { kind: "section", id: "toActOn", text: "To act on: safety and limits", summary: "second" },
+    {
+      kind: "foundList",
+      of: GRAVE,
+      rows: MOST_GRAVE,
+      ifNone: "No limit is broken or near, no danger found by the calls.",
+      isBrief: true,
+    },
+  ];
+}
+
+/** Columns of boxes left blank. */
+const COLUMNS_OF_BOXES = 3;
+
+/** What rests on nobody's word yet: boxes left blank, and what calls took for granted. */
+export function toConfirm(duty: Duty, items: readonly PlanItem[]): readonly PlanItem[] {
+  const taken = assumedFields(duty, items).map(
+    (key): BlockRow => ({
+      key: `confirm${key.charAt(0).toUpperCase()}${key.slice(1)}`,
+      label: FIELDS[key].label,
+      ...(FIELDS[key].quantity && { quantity: FIELDS[key].quantity }),
+      expression: FIELD[key],
+    }),
+  );
+  const each = Math.ceil(taken.length / COLUMNS_OF_BOXES);
+  const blocks = Array.from({ length: COLUMNS_OF_BOXES }, (_, i) => ({ rows: taken.slice(i * each, (i + 1) * each) }));
+  return [
+    { kind: "section", id: "toConfirm", text: "To confirm with the customer", summary: "second" },
+    ...(taken.length === 0
+      ? []
+      : [
+          statement("Nothing was stated for these: the figures beside them were taken."),
+          { kind: "blocks", blocks } as const,
+        ]),
+    { kind: "foundList", of: ASSUMED, rows: MOST_ASSUMED, ifNone: "No call took anything for granted.", isBrief: true },
+  ];
+}
+
+/** Figures that nobody has yet held against the work they are of; nothing where there are none. */
+export function toVerify(cited: readonly Citation[]): readonly PlanItem[] {
+  const unverified = new Set(cited.filter((cites) => cites.unverified).map((cites) => citationText(cites)));
+  if (unverified.size === 0) return [];
+  return [
+    { kind: "section", id: "toVerify", text: "To verify by the estimator" },
+    ...[...unverified].sort().map((text) => statement(`${text}.`)),
   ];
 }
 

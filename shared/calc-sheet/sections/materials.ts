@@ -37,7 +37,8 @@ import { isStated, isWettedDutyKnown, makeUpCell, wettedDutyOf } from "./wetted-
 
 const MATERIALS = handles({ materialNotes: null, materialRefusal: null, tipSpeed: "velocity" });
 
-const LIST = spillOf("wettedParts", WETTEDPARTS);
+/** The ranked list, the metals first. */
+export const MATERIAL_LIST = spillOf("wettedParts", WETTEDPARTS);
 const ROWS = 30;
 
 /** Where the kinds begin in the list, how many of each are printed, and how many of those with reasons and cautions. */
@@ -84,7 +85,7 @@ export const materialsSection: PackageSection = {
       ...statedPartCalls(duty),
       ...(isJudged ? statedPartLines(duty) : []),
       ...toAsk(missingOf(wetted)),
-      spill(LIST, "Materials of the wetted parts", call, ROWS + 1),
+      spill(MATERIAL_LIST, "Materials of the wetted parts", call, ROWS + 1),
       ...(isJudged
         ? [...printedRows(METALS), PROPERTIES_OF_BEST, PROPERTIES_SAID, ...OTHERS.flatMap(printedRows)]
         : [REFUSAL]),
@@ -113,7 +114,7 @@ function callFor(duty: Duty): Call {
 const REFUSAL = figure(
   MATERIALS.materialRefusal,
   "Materials",
-  part(LIST, "material"),
+  part(MATERIAL_LIST, "material"),
   "Refused: what was stated must change first.",
   "main",
 );
@@ -144,26 +145,26 @@ function toAsk(missing: readonly MissingDatum[]): readonly OptionItem[] {
 }
 
 function printedRows({ label, from, rows, full }: typeof METALS): readonly OptionItem[] {
-  return rankedOptions(LIST, "material", label, rows, (row) => remarksOn(row, row < from + full), from);
+  return rankedOptions(MATERIAL_LIST, "material", label, rows, (row) => remarksOn(row, row < from + full), from);
 }
 
 /** Why it does not suit; or what it serves for and why, and where it is said in full what to mind. */
 function remarksOn(row: number, isFull: boolean): OptionItem["remarks"] {
   const where = (is: MaterialVerdict, met: Expression, otherwise: Expression): Expression =>
-    ifText(part(LIST, "verdict", row), is, met, otherwise);
-  const [none, reasons] = [constant(""), part(LIST, "reasons", row)];
+    ifText(part(MATERIAL_LIST, "verdict", row), is, met, otherwise);
+  const [none, reasons] = [constant(""), part(MATERIAL_LIST, "reasons", row)];
   const why = isFull ? reasons : where("not suited", reasons, where("not judged", reasons, none));
   return [
-    { label: "Parts", text: where("not suited", none, part(LIST, "parts", row)) },
+    { label: "Parts", text: where("not suited", none, part(MATERIAL_LIST, "parts", row)) },
     { label: "Why", text: why },
-    ...(isFull ? [{ label: "Cautions", text: part(LIST, "cautions", row) }] : []),
+    ...(isFull ? [{ label: "Cautions", text: part(MATERIAL_LIST, "cautions", row) }] : []),
   ];
 }
 
 /** A figure of a metal by its rank, as the specifications state it, where they do. */
 function property(of: string, shown: (figure: Call) => Expression = (figure) => figure): (row: number) => Expression {
   return (row) => {
-    const material = part(LIST, "material", row);
+    const material = part(MATERIAL_LIST, "material", row);
     return orElse(shown(callOf(CASTINGPROPERTY, { casting: material, property: constant(of) })), material, "none");
   };
 }
@@ -173,7 +174,7 @@ const asListed = (figure: Call): Expression => join(figure, constant(""));
 
 const PROPERTIES = [
   { key: "yield", label: "yield strength", quantity: "stress", at: property("yield strength") },
-  { key: "metal", label: "metal", at: (row: number): Expression => part(LIST, "material", row) },
+  { key: "metal", label: "metal", at: (row: number): Expression => part(MATERIAL_LIST, "material", row) },
   { key: "hardness", label: "least HB", at: property("least hardness") },
   { key: "pitting", label: "least PREN", at: property("least PREN", asListed) },
   { key: "permeability", label: "greatest µr", at: property("greatest permeability", asListed) },

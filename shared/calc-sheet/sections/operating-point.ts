@@ -1,13 +1,12 @@
-import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { PUMPHEAD, PUMPNPSHR } from "../../catalogue/entries/pump.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { isSlurry } from "../../duty/slurry.ts";
 import {
   callOf,
   cell,
-  column,
   constant,
   difference,
+  type Expression,
   greatest,
   handles,
   ifNumber,
@@ -15,56 +14,20 @@ import {
   product,
   ratio,
   sum,
+  tableOf,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import {
-  type ChartFacts,
-  type ChartsItem,
-  figure,
-  type PlanItem,
-  type ResultItem,
-  type SeriesFacts,
-  statement,
-} from "../plan.ts";
+import { figure, type PlanItem, type ResultItem, statement, type WorkingItem, working } from "../plan.ts";
 import { onWater } from "./as-pumped.ts";
-import {
-  asPumpedPower,
-  HEAD_CURVE,
-  IN_SERIES,
-  MAX_POWER,
-  NPSH_CURVE,
-  POWER_CURVE,
-  SIDE_BY_SIDE,
-} from "./drawn-curves.ts";
-import {
-  asStated,
-  type DutyState,
-  firstOnSystem,
-  isStation,
-  NOT_GIVEN,
-  ofOnePump,
-  outerCases,
-  recordOf,
-  systemOf,
-  whereGiven,
-} from "./duty-cases.ts";
-import { CROSS, isCrossDrawn } from "./duty-region.ts";
+import { asPumpedPower, HEAD_CURVE, IN_SERIES, MAX_POWER, SIDE_BY_SIDE } from "./drawn-curves.ts";
+import { asStated, isStation, NOT_GIVEN, ofOnePump, recordOf, whereGiven } from "./duty-cases.ts";
 import { stateCell } from "./duty-states.ts";
-import { isOneOfOne, MEASURED } from "./field-cells.ts";
-import { HEAD, headAskedFor, headToSelect } from "./head.ts";
+import { HEAD, headToSelect } from "./head.ts";
 import { marginVerdict, npshMarginBasis } from "./npsh.ts";
-import { PUMP_CURVE } from "./pump.ts";
+import { REGION_BAND } from "./pump-figures.ts";
 import { HELD_TO_SUMMIT, hasRoute } from "./route-cells.ts";
 import { readCurve } from "./slurry-curve.ts";
-import { COMBINED, otherHeadCurve } from "./station-curve.ts";
-import {
-  headerSystem,
-  otherGreatestPowers,
-  STATION,
-  stationHeadAtDuty,
-  stationNames,
-  stationRow,
-} from "./station-states.ts";
+import { otherGreatestPowers, stationHeadAtDuty } from "./station-states.ts";
 
 /** Worked cells of this section. */
 export const POINT = handles({
@@ -143,9 +106,20 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
     { kind: "section", id: "operatingPoint", text: "Operating point" },
     ...rows,
     ...(hasRoute(duty) ? [statement(HELD_TO_SUMMIT)] : []),
-    ...(hasEfficiency ? [efficiencyChart(duty)] : []),
-    headCharts(duty, hasNpsh),
+    ...(hasEfficiency && !isStation(asStated(duty), duty) ? [preferredRegion()] : []),
   ];
+}
+
+/** The preferred region as a frame under the curve of the pumps: its ends are shares of the flow at best efficiency. */
+export const PREFERRED = tableOf("preferredRegion", { flow: "flow", head: "head" });
+
+function preferredRegion(): WorkingItem {
+  const bestFlow = ratio(POINT.operatingFlow, POINT.bestFlowPercent);
+  const end = (row: number): Expression => part(REGION_BAND, row < 2 ? "least" : "most");
+  return working(PREFERRED, "Preferred region, drawn", 4, [
+    ["flow", "flow", (row) => ifNumber(POINT.bestFlowPercent, product(bestFlow, end(row)), NOT_GIVEN)],
+    ["head", "head", (row) => (row === 0 || row === 3 ? constant(0) : cell(HEAD_CURVE, 0, "headTogether"))],
+  ]);
 }
 
 function efficiencyRows(record: Record, duty: Duty): readonly ResultItem[] {
@@ -247,174 +221,4 @@ function typedNpsh(duty: Duty): readonly ResultItem[] {
       "Over that of the curve; above 5 % one of them is not of this pump.",
     ),
   ];
-}
-
-const INK = {
-  pump: "#0B5A5E",
-  system: "#5A6B6D",
-  range: "#8A6D1F",
-  mark: "#C2410C",
-  measured: "#7A1F6D",
-  power: "#1F3F8F",
-  each: "#3A7D80",
-} as const;
-
-/** Efficiency and power as the pumps run, drawn beside the table of the curve. */
-function efficiencyChart(duty: Duty): ChartsItem {
-  const { unitSet: units } = duty;
-  const x = column(POWER_CURVE, ofWhichFlow(duty));
-  return {
-    kind: "charts",
-    beside: PUMP_CURVE,
-    charts: [
-      {
-        title: `Efficiency and shaft power${ofChosen(duty)}`,
-        xTitle: titled("flow", units),
-        yTitle: "efficiency, %",
-        secondTitle: `shaft power, ${printedUnit("power", units)}`,
-        series: [
-          { name: "efficiency", x, y: column(POWER_CURVE, "percent"), color: INK.pump },
-          {
-            name: "shaft power",
-            x,
-            y: column(POWER_CURVE, isStation(asStated(duty), duty) ? "power" : "powerTogether"),
-            color: INK.power,
-            dashed: true,
-            secondAxis: true,
-          },
-        ],
-      },
-    ],
-  };
-}
-
-/** Room for the longer key of the chart of heads. */
-const HEAD_CHART_EXTRA_ROWS = 4;
-
-function headCharts(duty: Duty, hasNpsh: boolean): ChartsItem {
-  const units = duty.unitSet;
-  const npsh: ChartFacts = {
-    title: `NPSH${ofChosen(duty)}`,
-    xTitle: titled("flow", units),
-    yTitle: titled("head", units, "NPSH"),
-    series: [
-      npshSeries(duty, "required", INK.power, true),
-      npshSeries(duty, "available", INK.pump, false),
-      point(
-        "required there",
-        isStation(asStated(duty), duty) ? chosenFlow(duty) : POINT.operatingFlow,
-        POINT.operatingNpshRequired,
-        INK.mark,
-      ),
-    ],
-  };
-  return {
-    kind: "charts",
-    extraRows: HEAD_CHART_EXTRA_ROWS,
-    charts: hasNpsh ? [headChart(duty), npsh] : [headChart(duty)],
-  };
-}
-
-function npshSeries(duty: Duty, name: "required" | "available", color: string, dashed: boolean): SeriesFacts {
-  const x = column(NPSH_CURVE, ofWhichFlow(duty));
-  return { name, x, y: column(NPSH_CURVE, name), color, dashed };
-}
-
-/** Pump and systems: as stated, and at the two ends of the range. */
-function headChart(duty: Duty): ChartFacts {
-  const units = duty.unitSet;
-  const normal = asStated(duty);
-  const shown = outerCases(duty);
-  const systems = new Set([normal, ...shown].map((one) => firstOnSystem(one, duty)));
-  return {
-    title: "Head",
-    xTitle: titled("flow", units),
-    yTitle: titled("head", units),
-    series: [
-      ...pumpSeries(duty),
-      ...[...systems].map((one, i) => ({
-        name: `system, ${shortly(one)}`,
-        x: column(drawnSystem(one, duty), "flow"),
-        y: column(drawnSystem(one, duty), "head"),
-        color: i === 0 ? INK.system : INK.range,
-        dashed: i > 0,
-      })),
-      ...shown.map((one) => pointOf(one, one.towards === "most" ? "greatest flow" : "least flow", INK.range)),
-      pointOf(normal, "operating point", INK.mark),
-      point("duty", FIELD.flow, headAskedFor(duty), INK.power),
-      ...crossSeries(duty),
-      ...(isOneOfOne(duty) ? [point("measured", FIELD.fieldFlow, MEASURED.fieldHead, INK.measured)] : []),
-    ],
-  };
-}
-
-/** The two bars an acceptance test is judged by, round the guaranteed duty. */
-function crossSeries(duty: Duty): readonly SeriesFacts[] {
-  if (!isCrossDrawn(duty)) return [];
-  const name = `acceptance, grade ${duty.acceptanceGrade?.grade}`;
-  const bar = (x: "flow" | "atFlow", y: "head" | "atHead", of: string): SeriesFacts => ({
-    name: `${name}, ${of}`,
-    x: column(CROSS, x),
-    y: column(CROSS, y),
-    color: INK.power,
-  });
-  return [bar("flow", "head", "head"), bar("atFlow", "atHead", "flow")];
-}
-
-/** Pumps alike together; of unlike ones all at their header, and each by itself, told apart by its dashes. */
-function pumpSeries(duty: Duty): readonly SeriesFacts[] {
-  const { pump: color } = INK;
-  if (!isStation(asStated(duty), duty)) {
-    return [{ name: "pumps", x: column(HEAD_CURVE, "together"), y: column(HEAD_CURVE, "headTogether"), color }];
-  }
-  const [chosen] = stationNames(duty);
-  const each = [
-    { name: chosen as string, x: column(HEAD_CURVE, "each"), y: column(HEAD_CURVE, "head") },
-    ...duty.otherPumps.map((pump) => {
-      const drawn = otherHeadCurve(pump);
-      return { name: pump.name, x: column(drawn, "flow"), y: column(drawn, "head") };
-    }),
-  ];
-  return [
-    { name: "all pumps, at the header", x: column(COMBINED, "flow"), y: column(COMBINED, "head"), color },
-    ...each.map((one, i) => ({ ...one, color: INK.each, ...DASHES[i % DASHES.length] })),
-  ];
-}
-
-const DASHES = [{ dashed: true }, { dotted: true }, { dashed: true, dotted: true }] as const;
-
-/** The system that the pumps drawn meet: of unlike ones that of the rows they share. */
-export function drawnSystem(one: DutyState, duty: Duty) {
-  return isStation(one, duty) ? headerSystem(one) : systemOf(one, duty);
-}
-
-/** Figures of one pump over the flow of all alike, or over its own beside unlike ones. */
-function ofWhichFlow(duty: Duty): "each" | "together" {
-  return isStation(asStated(duty), duty) ? "each" : "together";
-}
-
-function ofChosen(duty: Duty): string {
-  return isStation(asStated(duty), duty) ? ` of ${stationNames(duty)[0]}, over its own flow` : "";
-}
-
-function chosenFlow(duty: Duty): SeriesFacts["x"] {
-  return cell(STATION, stationRow(duty, asStated(duty), 0), "flow");
-}
-
-/** The key of the chart has little room. */
-function shortly({ systemName }: DutyState): string {
-  return systemName.replaceAll(/ static head| pipe/g, "");
-}
-
-function pointOf(one: DutyState, name: string, color: string): SeriesFacts {
-  const record = recordOf(one);
-  return point(name, column(record, "flow"), column(record, "head"), color);
-}
-
-function point(name: string, x: SeriesFacts["x"], y: SeriesFacts["y"], color: string): SeriesFacts {
-  return { name, x, y, color, pointsOnly: true };
-}
-
-function titled(quantity: "flow" | "head", units: UnitSetName, name: string = quantity): string {
-  return `${name}, ${printedUnit(quantity, units)}`;
 }

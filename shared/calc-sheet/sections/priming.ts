@@ -27,7 +27,7 @@ import { rankedOptions } from "./ranked-options.ts";
 import { stated } from "./stated-input.ts";
 import { byArrangement, pumpsOfAll } from "./station.ts";
 
-const PRIMING = handles({
+export const PRIMING = handles({
   airVolume: "volume",
   riseTime: "duration",
   primeTime: "duration",
@@ -58,7 +58,7 @@ function pumpsOnLine(duty: Duty): Expression {
   return byArrangement(duty, constant(1), pumpsOfAll(duty));
 }
 
-const METHODS = spillOf("primingMethods", PRIMINGMETHODS);
+export const METHODS = spillOf("primingMethods", PRIMINGMETHODS);
 const METHOD_ROWS = 5;
 
 /** How a pump above its liquid is primed, how high and how long that takes. Nothing where it is flooded. */

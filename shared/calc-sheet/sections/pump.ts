@@ -83,7 +83,7 @@ export function pumpCurveTable(duty: Duty, pump: DutyPump): readonly PlanItem[] 
     "One pump at the speed and impeller of the curve, with water. The curves drawn are of the pumps as they run.";
   return [
     { kind: "section", id: "pumpCurve", text: "Curve of the pump", newPage: true },
-    { ...curveInput(duty, pump, PUMP_CURVE, basis), chartBeside: pump.curve.efficiency !== undefined },
+    curveInput(duty, pump, PUMP_CURVE, basis),
   ];
 }
 

@@ -51,10 +51,10 @@ function citedByTables(item: PlanItem, duty: Duty): readonly Citation[] {
   );
 }
 
-type BehindItem = Extract<PlanItem, { kind: "spill" | "working" | "finding" | "curve" }>;
+type BehindItem = Extract<PlanItem, { kind: "spill" | "working" | "finding" }>;
 
 function isBehind(item: PlanItem): item is BehindItem {
-  return item.kind === "spill" || item.kind === "working" || item.kind === "finding" || item.kind === "curve";
+  return item.kind === "spill" || item.kind === "working" || item.kind === "finding";
 }
 
 /** The functions that an item calls, itself or in the tables it reads. */
@@ -84,7 +84,6 @@ function readBy(expression: Expression): string | undefined {
 function expressionsOf(item: PlanItem): readonly Expression[] {
   switch (item.kind) {
     case "result":
-    case "curve":
     case "finding":
     case "spill":
       return [item.expression];

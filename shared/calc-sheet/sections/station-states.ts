@@ -35,6 +35,7 @@ import {
   NOT_GIVEN,
   ofStationPump,
   recordOf,
+  systemOf,
 } from "./duty-cases.ts";
 import { LINES, type LinesOfState } from "./lines.ts";
 import { liquidOfDuty, otherLastFlow, otherOnCarrier } from "./other-curves.ts";
@@ -233,6 +234,11 @@ export function stationCurveArguments(one: DutyState, duty: Duty) {
 /** What the rows that all pumps share ask for at the header, over the flow of all. */
 export function headerSystem(one: DutyState): ReturnType<typeof curveIn> {
   return curveIn(one, "Common");
+}
+
+/** The system that the pumps drawn meet: of unlike ones that of the rows they share. */
+export function drawnSystem(one: DutyState, duty: Duty) {
+  return isStation(one, duty) ? headerSystem(one) : systemOf(one, duty);
 }
 
 function lineRows(one: DutyState, duty: Duty, of: "Own" | "Common"): readonly WorkingItem[] {

@@ -1,13 +1,10 @@
-import { printedUnit } from "../../../src/basis/quantities.ts";
 import { ROUTECURVE } from "../../catalogue/entries/route-curve.ts";
 import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { type Call, callOf, constant, difference, type Expression, range, spillOf } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import type { PlanItem } from "../plan.ts";
+import { type PlanItem, spill } from "../plan.ts";
 import { asStated, type DutyState } from "./duty-cases.ts";
-import { headOfLine } from "./head.ts";
-import { minimumFlowMark } from "./slurry-lines.ts";
 
 /** The system as stated, with its chart. */
 export const SYSTEM_CURVE = spillOf("systemCurve", SYSTEMCURVE);
@@ -51,21 +48,14 @@ export function systemCurveOf({ lines, upTo, points, liquid, route, ...ends }: S
   });
 }
 
-/** The curve of the system as stated, to the greatest flow, with the duty marked on it, and the minimum flow of a slurry. */
+/** The curve of the system as stated, to the greatest flow, in the workings. */
 export function systemCurve(duty: Duty): readonly PlanItem[] {
-  const units = duty.unitSet;
   return [
-    { kind: "section", id: "system", text: "System curve" },
-    {
-      kind: "curve",
-      key: SYSTEM_CURVE.key,
-      label: "System curve",
-      expression: systemCurveOf({ ...asStated(duty), upTo: FIELD.curveFlow, points: POINTS }),
-      rows: POINTS + 1,
-      quantities: ["flow", "head"],
-      xTitle: `flow, ${printedUnit("flow", units)}`,
-      yTitle: `head, ${printedUnit("head", units)}`,
-      marks: [{ label: "duty", x: FIELD.flow, y: headOfLine(duty) }, ...minimumFlowMark(duty)],
-    },
+    spill(
+      SYSTEM_CURVE,
+      "System curve",
+      systemCurveOf({ ...asStated(duty), upTo: FIELD.curveFlow, points: POINTS }),
+      POINTS + 1,
+    ),
   ];
 }

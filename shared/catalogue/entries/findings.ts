@@ -34,10 +34,11 @@ const rowsMethod = {
   inputs: { rows: { name: "rows", quantity: "ratio", atLeast: 1, atMost: 500 } },
 } as const satisfies Method<"rows">;
 
-/** Which kinds are listed: what has to be acted on or checked, or what was taken because nothing was stated. */
-const LISTED: Readonly<Record<"all" | "found" | "assumed", (kind: FindingKind) => boolean>> = {
+/** Which kinds are listed: what has to be acted on or checked, what of it someone must act on, or what was taken because nothing was stated. */
+const LISTED: Readonly<Record<"all" | "found" | "grave" | "assumed", (kind: FindingKind) => boolean>> = {
   all: () => true,
   found: (kind) => kind !== "assumed",
+  grave: (kind) => kind !== "assumed" && kind !== "check",
   assumed: (kind) => kind === "assumed",
 };
 
@@ -50,8 +51,8 @@ export const FINDINGS = defineEntry({
   cites: rowsMethod.cites,
   parameters: {
     notes,
-    kinds: choice(["all", "found", "assumed"], {
-      about: "Which kinds: all, found (all but what was assumed), or assumed",
+    kinds: choice(["all", "found", "grave", "assumed"], {
+      about: "Which kinds: all, found (all but what was assumed), grave (errors, safety and limits), or assumed",
       whenLeftOut: "all",
     }),
     rows: quantity("ratio", {

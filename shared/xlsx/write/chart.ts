@@ -27,6 +27,7 @@ const COLORS = ["#1F4E79", "#B5541C", "#3B7A57", "#7A4B8C", "#8C7A1F", "#4F5B66"
 export function chartPart(chart: XYChartSpec, data: ChartData): string {
   const first = chart.series.filter(({ secondAxis }) => secondAxis !== true);
   const second = chart.series.filter(({ secondAxis }) => secondAxis === true);
+  const fromZero = chart.xFromZero === true;
   const numberOf = (series: XYSeries): number => chart.series.indexOf(series);
   const group = (series: readonly XYSeries[], { x, y }: Axes): string =>
     `<c:scatterChart><c:scatterStyle val="lineMarker"/><c:varyColors val="0"/>${series
@@ -35,12 +36,12 @@ export function chartPart(chart: XYChartSpec, data: ChartData): string {
   const plot = [
     group(first, MAIN_AXES),
     second.length === 0 ? "" : group(second, SECOND_AXES),
-    axis({ id: MAIN_AXES.x, crosses: MAIN_AXES.y, side: "b", title: chart.xTitle, gridlines: true }),
+    axis({ id: MAIN_AXES.x, crosses: MAIN_AXES.y, side: "b", title: chart.xTitle, gridlines: true, fromZero }),
     axis({ id: MAIN_AXES.y, crosses: MAIN_AXES.x, side: "l", title: chart.yTitle, gridlines: true }),
     second.length === 0
       ? ""
       : axis({ id: SECOND_AXES.y, crosses: SECOND_AXES.x, side: "r", title: chart.secondTitle, atFarEnd: true }) +
-        axis({ id: SECOND_AXES.x, crosses: SECOND_AXES.y, side: "b", hidden: true }),
+        axis({ id: SECOND_AXES.x, crosses: SECOND_AXES.y, side: "b", hidden: true, fromZero }),
   ];
   return `${DECLARATION}<c:chartSpace xmlns:c="${CHART}" xmlns:a="${DRAWING}" xmlns:r="${RELATIONSHIPS}"><c:roundedCorners val="0"/><c:chart>${title(
     chart.title,
@@ -53,17 +54,30 @@ function seriesElement(series: XYSeries, number: number, data: ChartData): strin
   const solid = `<a:solidFill><a:srgbClr val="${color}"/></a:solidFill>`;
   const line = series.pointsOnly === true ? "<a:noFill/>" : `${solid}${dashOf(series)}<a:round/>`;
   const marker =
-    series.markers === true || series.pointsOnly === true
-      ? `<c:symbol val="circle"/><c:size val="6"/><c:spPr>${solid}<a:ln w="9525">${solid}</a:ln></c:spPr>`
-      : '<c:symbol val="none"/>';
+    series.markers === true || series.pointsOnly === true ? markerElements(series, solid) : '<c:symbol val="none"/>';
   return `<c:ser><c:idx val="${number}"/><c:order val="${number}"/><c:tx><c:v>${xmlText(series.name)}</c:v></c:tx><c:spPr><a:ln w="${
-    1.75 * EMU_PER_POINT
+    (series.thin === true ? THIN : USUAL) * EMU_PER_POINT
   }" cap="rnd">${line}</a:ln></c:spPr><c:marker>${marker}</c:marker>${numbers("xVal", series.x, data)}${numbers(
     "yVal",
     series.y,
     data,
   )}<c:smooth val="0"/></c:ser>`;
 }
+
+/** Points of a line. */
+const USUAL = 1.75;
+const THIN = 0.75;
+
+/** A cross has no inside to fill. */
+function markerElements({ marker = "circle" }: XYSeries, solid: string): string {
+  const symbol = marker === "cross" ? "x" : marker;
+  const line = `<a:ln w="${marker === "cross" ? 19_050 : 9525}">${solid}</a:ln>`;
+  const fill = marker === "cross" ? "<a:noFill/>" : solid;
+  return `<c:symbol val="${symbol}"/><c:size val="${MARKER_SIZE}"/><c:spPr>${fill}${line}</c:spPr>`;
+}
+
+/** Points. */
+const MARKER_SIZE = 8;
 
 function dashOf({ dashed, dotted }: XYSeries): string {
   if (dashed !== true && dotted !== true) return "";
@@ -93,15 +107,18 @@ interface AxisSpec {
   readonly gridlines?: boolean;
   readonly hidden?: boolean;
   readonly atFarEnd?: boolean;
+  readonly fromZero?: boolean;
 }
 
-function axis({ id, crosses, side, title: words, gridlines, hidden, atFarEnd }: AxisSpec): string {
+function axis({ id, crosses, side, title: words, gridlines, hidden, atFarEnd, fromZero }: AxisSpec): string {
   const lines =
     gridlines === true
       ? '<c:majorGridlines><c:spPr><a:ln w="6350"><a:solidFill><a:srgbClr val="D9D9D9"/></a:solidFill></a:ln></c:spPr></c:majorGridlines>'
       : "";
   const label = words === undefined ? "" : title(words, { size: 10, bold: false, upright: side !== "b" });
-  return `<c:valAx><c:axId val="${id}"/><c:scaling><c:orientation val="minMax"/></c:scaling><c:delete val="${
+  return `<c:valAx><c:axId val="${id}"/><c:scaling><c:orientation val="minMax"/>${
+    fromZero === true ? '<c:min val="0"/>' : ""
+  }</c:scaling><c:delete val="${
     hidden === true ? 1 : 0
   }"/><c:axPos val="${side}"/>${lines}${label}<c:numFmt formatCode="General" sourceLinked="0"/><c:majorTickMark val="out"/><c:minorTickMark val="none"/><c:tickLblPos val="nextTo"/><c:crossAx val="${crosses}"/><c:crosses val="${
     atFarEnd === true ? "max" : "autoZero"

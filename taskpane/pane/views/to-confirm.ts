@@ -37,7 +37,7 @@ function callView({ finding, at }: Gathered, units: UnitSetName): TemplateResult
 }
 
 function unverifiedView({ worked: { duty } }: PaneContext): TemplateResult | typeof nothing {
-  const works = shownSection(duty, "toConfirm")?.statements ?? [];
+  const works = shownSection(duty, "toVerify")?.statements ?? [];
   return works.length === 0
     ? nothing
     : html`<details class="remarks-of-section">

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { BlockRow, PlanItem } from "../../../shared/calc-sheet/plan.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
 import { workedDuty } from "../../../shared/package/worked-duty.ts";
 import type { CellSpec } from "../../../shared/ports/sheet-spec.ts";
@@ -27,6 +28,13 @@ function printedUnder(heading: string, duty = dutyRead(QUARRY)): readonly Row[] 
   return after.slice(0, end).map(({ B, C, D }) => ({ where: shown(B), kind: shown(C), text: shown(D) }));
 }
 
+/** The boxes left blank that the customer is asked to confirm. */
+function boxesTaken(items: readonly PlanItem[]): readonly BlockRow[] {
+  const [, ...after] = items.slice(items.findIndex((item) => item.kind === "section" && item.id === "toConfirm"));
+  const end = after.findIndex(({ kind }) => kind === "section");
+  return after.slice(0, end).flatMap((item) => (item.kind === "blocks" ? item.blocks.flatMap(({ rows }) => rows) : []));
+}
+
 describe("the findings of a sheet", () => {
   it("are printed once each with the rows they concern, the gravest first, and some rows to spare", () => {
     const rows = printedUnder("Findings");
@@ -47,7 +55,10 @@ describe("the findings of a sheet", () => {
     const notes = plan.items.flatMap((item) =>
       item.kind === "finding" && item.expression.op === "notes" ? String(worked.cells.get(item.key)).split("\n") : [],
     );
-    const lines = new Set(notes.filter((line) => line !== ""));
+    // What is to be confirmed is said without its source.
+    const lines = new Set(
+      notes.filter((line) => line !== "").map((line) => (line.startsWith("Assumed") ? line.split(" [")[0] : line)),
+    );
     const printed = [...printedUnder("Findings"), ...printedUnder("To confirm with the customer")]
       .filter(({ kind }) => ["Safety", "Limit", "Check", "Assumed"].includes(kind))
       .map(({ kind, text }) => `${kind}: ${text}`);
@@ -63,27 +74,23 @@ describe("the findings of a sheet", () => {
 
 describe("what is to be confirmed with the customer", () => {
   it("lists each box left blank once, with the figure taken, live", () => {
-    const rows = printedUnder("To confirm with the customer");
-    const taken = rows.filter(({ where }) =>
-      ["Source pressure", "Gasket shape", "Scatter of the tightening"].includes(where),
-    );
-    expect(taken.map(({ where, kind }) => [where, kind])).toEqual([
-      ["Source pressure", "0"],
-      ["Gasket shape", "ring"],
-      ["Scatter of the tightening", "30"],
-    ]);
-    expect(rows.filter(({ where }) => where === "Source pressure")).toHaveLength(1);
+    const { plan, worked } = workedDuty(dutyRead(QUARRY));
+    const taken = boxesTaken(plan.items);
+    const at = (label: string): unknown => worked.cells.get(taken.find((row) => row.label === label)?.key ?? "");
+    expect([at("Source pressure"), at("Gasket shape"), at("Scatter of the tightening")]).toEqual([0, "ring", 30]);
+    expect(taken.filter(({ label }) => label === "Source pressure")).toHaveLength(1);
+    const { duty } = laidOut(plan, worked);
+    const gasket = duty.cells.find(({ at }) => at === duty.names?.["confirm_gasket_shape"]);
+    expect(gasket?.f).toBe("gasket_shape");
   });
 
   it("leaves out a box that was stated", () => {
     const stated = dutyRead({ ...QUARRY, fields: { ...QUARRY.fields, sourcePressure: "0" } });
-    expect(printedUnder("To confirm with the customer", stated).map(({ where }) => where)).not.toContain(
-      "Source pressure",
-    );
+    expect(boxesTaken(workedDuty(stated).plan.items).map(({ label }) => label)).not.toContain("Source pressure");
   });
 
   it("lists each work once that nobody has yet held the figures against", () => {
-    const lines = printedUnder("To confirm with the customer").map(({ where }) => where);
+    const lines = printedUnder("To verify by the estimator").map(({ where }) => where);
     const unverified = lines.filter((line) => line.endsWith("not yet verified against the standard."));
     expect(unverified.length).toBeGreaterThan(2);
     expect(new Set(unverified).size).toBe(unverified.length);
@@ -93,6 +100,6 @@ describe("what is to be confirmed with the customer", () => {
   it("is a section that a pane can show", () => {
     const shown = shownSection(dutyRead(QUARRY), "toConfirm");
     expect(shown?.figures.find(({ label }) => label === "Gasket shape")?.text).toBe("ring");
-    expect(shown?.statements.length).toBeGreaterThan(2);
+    expect(shownSection(dutyRead(QUARRY), "toVerify")?.statements.length).toBeGreaterThan(2);
   });
 });

@@ -139,7 +139,7 @@ describe("the names of the sheets of a duty", () => {
 
   it("stand in the formulas as the host gave them", () => {
     const { plan, worked } = (() => {
-      const items = [{ kind: "text", label: "a", text: "b" }] as const;
+      const items = [{ kind: "text", key: "project", label: "a", text: "b" }] as const;
       const made = { tag: "P-1", title: "t", unitSet: "SI", items } as const;
       return { plan: made, worked: workOut(made) };
     })();

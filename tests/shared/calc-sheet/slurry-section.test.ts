@@ -151,8 +151,9 @@ describe("the slurry on the sheet", () => {
     expect(one("46.40").get(tableCell("slurrySettling", 0, "verdict"))).toBe("keeps moving");
     expect(one("46.38").get(tableCell("slurrySettling", 0, "verdict"))).toBe("below the design minimum");
     // It stands as a mark on the curve of the system, with the head of the slurry there.
-    const curve = dutyPlan(duty()).items.find(({ kind }) => kind === "curve");
-    expect(curve?.kind === "curve" && curve.marks.map(({ label }) => label)).toEqual(["duty", "minimum flow"]);
+    const charts = dutyPlan(duty()).items.flatMap((item) => (item.kind === "charts" ? item.charts : []));
+    const system = charts.find(({ title }) => title === "System curve");
+    expect(system?.series.map(({ name }) => name)).toEqual(["system", "duty", "minimum flow"]);
   });
 
   it("keeps head, NPSH and power where a run settles, its loss that of the flow that just moves it", () => {

@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { titleBlock } from "../../../shared/calc-sheet/sections/basis.ts";
+import { earlierRevisions, excluded, titleBlock } from "../../../shared/calc-sheet/sections/summary/job.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
 import { paperOf } from "../../../shared/duty/paper.ts";
 import { dutyFrom, loadDuty, saveDuty } from "../../../shared/duty/saved.ts";
+import { boxOf } from "../../../shared/ports/a1.ts";
+import type { PictureSpec } from "../../../shared/ports/sheet-spec.ts";
 import { dutyOf, dutyText } from "../../support/duty-of.ts";
 import { sheetsOf } from "../../support/laid-out.ts";
 import { WIDE_PNG } from "../../support/pictures.ts";
@@ -60,43 +62,57 @@ describe("the revision history of a duty", () => {
 });
 
 describe("the title block", () => {
-  it("holds every text of the job as it was typed, and the history", () => {
+  it("holds every text of the job as it was typed, and the history, the latest first", () => {
     const keys = fieldsOf("job").filter((key) => key !== "paper");
     const typed = Object.fromEntries(keys.map((key, i) => [key, `${"=+-@"[i % 4]}${key}`]));
-    const block = titleBlock(dutyOf(typed, { revisions: HISTORY }));
-    expect(block.map((item) => item.kind === "text" && item.text)).toEqual([
-      ...keys.map((key) => typed[key]),
-      "2026-10-02, A.B., For quotation",
-      "2026-11-29, C.D., =flow raised",
-    ]);
-    expect(block.slice(-2).map((item) => item.kind === "text" && item.label)).toEqual(["Revision A", "Revision B"]);
+    const duty = dutyOf(typed, { revisions: HISTORY });
+    const { firm, facts, signed, revisions } = titleBlock(duty);
+    const excludedText = excluded(duty).flatMap((item) => (item.kind === "text" ? [item] : []));
+    const boxes = [firm, ...facts.flat(), ...signed.flatMap(({ by, on }) => [by, on]), ...excludedText];
+    const held = Object.fromEntries(boxes.flatMap((box) => (box === undefined ? [] : [[box.key, box.text]])));
+    expect(held).toEqual(typed);
+    expect(revisions).toEqual(["B, 2026-11-29, C.D.: =flow raised", "A, 2026-10-02, A.B.: For quotation"]);
   });
 
-  it("begins with the logo, on the sheet of the duty alone, high enough for it", () => {
+  it("holds the last three revisions, those before them on the page after", () => {
+    const four = ["A", "B", "C", "D"].map((revision) => ({ revision, date: "", by: "", change: "as asked" }));
+    const duty = dutyOf({}, { revisions: four });
+    expect(titleBlock(duty).revisions).toEqual(["D: as asked", "C: as asked", "B: as asked"]);
+    const earlier = earlierRevisions(duty).flatMap((item) => (item.kind === "statement" ? [item.text] : []));
+    expect(earlier).toEqual(["A: as asked"]);
+    expect(earlierRevisions(dutyOf())).toEqual([]);
+  });
+
+  it("has the logo at the right of the firm, on the sheet of the duty alone, as high as its row", () => {
     const [duty, ...others] = sheetsOf(dutyText({ firm: "A & B" }, { logo: WIDE_PNG })).all;
-    const { rowHeights, cells, print } = duty as NonNullable<typeof duty>;
-    expect(duty?.pictures).toEqual([
-      { at: "A3:B3", type: "png", base64: WIDE_PNG, widthPx: 120, heightPx: 48, altText: "Logo of A & B" },
-    ]);
-    expect(rowHeights?.[3]).toBe(48);
-    expect(cells.filter(({ at }) => /^[A-Z]+3$/.test(at))).toEqual([]);
+    const { rowHeights, cells, print, pictures = [] } = duty as NonNullable<typeof duty>;
+    const [{ at, ...picture }] = pictures as [PictureSpec];
+    expect(picture).toEqual({ type: "png", base64: WIDE_PNG, widthPx: 120, heightPx: 48, altText: "Logo of A & B" });
+    const { top, bottom, left } = boxOf(at);
+    expect([top, bottom]).toEqual([2, 2]);
+    expect(rowHeights?.[3]).toBeGreaterThanOrEqual(30);
+    const firm = cells.find(({ v }) => v === "A & B");
+    expect(boxOf(firm?.at ?? "")).toMatchObject({ top: 2, left: 0 });
+    const filled = cells.filter(({ at }) => boxOf(at).top === 2).map(({ at }) => boxOf(at).left);
+    expect(Math.max(...filled)).toBeLessThan(left);
     expect(print?.area.startsWith("A1:")).toBe(true);
     expect(others.flatMap(({ pictures = [] }) => pictures)).toEqual([]);
     expect(sheetsOf(dutyText()).all.some((sheet) => "pictures" in sheet)).toBe(false);
   });
 
   it("keeps a place for who checked and who approved, and none for a firm not stated", () => {
-    const labels = titleBlock(dutyOf()).map((item) => item.kind === "text" && item.label);
-    expect(labels).toEqual([
+    const { firm, facts, signed } = titleBlock(dutyOf());
+    expect(firm).toBeUndefined();
+    expect(facts.flat().map((one) => one?.label)).toEqual([
       "Project",
-      "Customer",
-      "Item",
-      "Reference",
       "Revision",
+      "Customer",
       "Date",
-      "Prepared by",
-      "Checked by",
-      "Approved by",
+      "Item",
+      "Status",
+      "Reference",
+      undefined,
     ]);
+    expect(signed.map(({ label }) => label)).toEqual(["Prepared", "Checked", "Approved"]);
   });
 });
