@@ -319,7 +319,7 @@ export interface VerdictsItem {
 /** Figures in short columns side by side, each with its unit in its label. */
 export interface BlocksItem {
   readonly kind: "blocks";
-  /** As many as there are in a row; the rows of the longest decide how tall they stand. */
+  /** At most three; the longest decides how tall they stand. */
   readonly blocks: readonly Block[];
 }
 

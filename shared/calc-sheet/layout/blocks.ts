@@ -3,16 +3,14 @@ import type { Block, BlockRow, BlocksItem } from "../plan.ts";
 import { divided, type Stretch } from "./columns.ts";
 import type { Page } from "./page.ts";
 
-/** Shares of a block that its labels and its figures take. */
-const LABEL_TO_VALUE = [5, 4] as const;
+/** Labels and figures of the three blocks, from the left. */
+const PARTS = divided([29, 10, 20, 9, 18, 14]);
 
 /** Short columns of figures side by side, each with its unit in its label. */
 export function placeBlocks(page: Page, { blocks }: BlocksItem): void {
-  const parts = divided(blocks.map(() => 1)).map((part) => divided(LABEL_TO_VALUE, part));
   const each = (visit: (block: Block, label: Stretch, value: Stretch) => void): void => {
     blocks.forEach((block, i) => {
-      const [label, value] = parts[i] as readonly [Stretch, Stretch];
-      visit(block, label, value);
+      visit(block, PARTS[2 * i] as Stretch, PARTS[2 * i + 1] as Stretch);
     });
   };
   if (blocks.some(({ heading }) => heading !== undefined)) {
