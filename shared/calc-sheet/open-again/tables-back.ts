@@ -2,7 +2,7 @@ import { isAbsent } from "../../cells/cell.ts";
 import { blankRow, rowsIn, textIn, withRowsIn, withTextIn } from "../../duty/boxes.ts";
 import type { DutyText } from "../../duty/duty-text.ts";
 import { pairedRows } from "../../duty/paired-rows.ts";
-import { boxOf } from "../../ports/a1.ts";
+import { addressOf, boxOf } from "../../ports/a1.ts";
 import type { CellNow, SheetNow } from "../../ports/sheet-record.ts";
 import type { BroughtBack, Remark, TakenOver } from "./brought-back.ts";
 import { isAsWritten, textOfCell } from "./cell-text.ts";
@@ -22,7 +22,10 @@ export function tablesBack(
   const remarks: Remark[] = [];
   const read = tables.flatMap((table): readonly TableNow[] => {
     const now = rowsNow(sheetOf(table.sheet), table);
-    if (now !== undefined) return [{ ...table, now }];
+    if (now !== undefined) {
+      remarks.push(...besideIt(sheetOf(table.sheet), table));
+      return [{ ...table, now }];
+    }
     remarks.push({ kind: "gone", text: `${table.label}: its cells were deleted; what was written stays.` });
     return [];
   });
@@ -45,6 +48,23 @@ function rowsNow(sheet: SheetNow, { name, headings, columns }: WrittenTable): Ta
     columns.map((_, j) => sheet.at(top + headings + i, left + j)),
   );
   return rows.filter((row) => row.some(({ value, isFormula }) => !isFormula && !isAbsent(value)));
+}
+
+/** Runs that were put above the first or below the last row of a line, where its range does not reach. */
+function besideIt({ names, at }: SheetNow, { name, label, columns }: WrittenTable): readonly Remark[] {
+  const length = columns.findIndex(({ quantity }) => quantity === "length");
+  const range = names[name];
+  if (range === undefined || length < 0) return [];
+  const { top, left, bottom } = boxOf(range);
+  const named = new Set(Object.values(names));
+  return [top - 1, bottom + 1].flatMap((row): readonly Remark[] => {
+    if (row < 0 || named.has(addressOf(row, left + length))) return [];
+    const [pipe, run] = [at(row, left), at(row, left + length)];
+    if (typeof run.value !== "number" || run.isFormula || isAbsent(pipe.value)) return [];
+    const words = `${textOfCell(pipe.value, "", undefined)}, ${textOfCell(run.value, "", undefined)}`;
+    const text = `${label}: the row “${words}” stands outside its cells and was not taken. Put a run between two others, or add it in the pane.`;
+    return [{ kind: "no box", text }];
+  });
 }
 
 /** Tables that stand under one another with the same rows as one; by the first column, where a row was added to one alone. */

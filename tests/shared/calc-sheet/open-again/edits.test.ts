@@ -170,6 +170,14 @@ describe("rows on the sheet", () => {
     expect(remarks).toEqual([]);
   });
 
+  it("that stand above a line, outside its cells, are said and not taken", () => {
+    const { duty, remarks } = after(ALL, rowAt("discharge_line", 0, ["6in sch40", 12, "1 gate"]));
+    expect(duty).toEqual(ALL);
+    expect(remarks.map(({ text }) => text)).toEqual([
+      "Discharge line: the row “6in sch40, 12” stands outside its cells and was not taken. Put a run between two others, or add it in the pane.",
+    ]);
+  });
+
   it("that are new in a curve are points of it", () => {
     const { duty } = after(ALL, rowAt("pump_curve", 4, [600, 270, 71]));
     expect(duty.pump?.points.map(({ flow, head }) => [flow, head])).toEqual([
