@@ -92,8 +92,9 @@ function filled(
         headed.add(page);
       }
     } else page.continueHere();
-    place(page, item);
+    if (item.kind !== "option" || item.appendix === undefined) place(page, item);
   }
+  placeAppendix(duty, plan.items);
   common.choices.place(workings);
   const shown = pages.filter(
     (one) => one === duty || one.row > (begun.get(one) ?? 0) || (one === workings && saved !== undefined),
@@ -107,6 +108,19 @@ function filled(
     });
   }
   return { pages: shown, inputs };
+}
+
+/** What was ranked below the first choice, list by list. */
+function placeAppendix(page: Page, items: readonly PlanItem[]): void {
+  let under: string | undefined;
+  for (const item of items) {
+    if (item.kind !== "option" || item.appendix === undefined) continue;
+    if (under === undefined)
+      placeSection(page, { kind: "section", id: "appendix", text: "Appendix: the other choices" });
+    page.continueHere();
+    placeOption(page, item.appendix === under ? item : { ...item, heading: `${item.appendix}: after the first` });
+    under = item.appendix;
+  }
 }
 
 function place(page: Page, item: PlanItem): void {

@@ -294,6 +294,8 @@ export interface OptionItem {
   readonly key: string;
   /** Printed above the first of the list. */
   readonly heading?: string;
+  /** One that is not the first choice stands at the end of the sheet, under this. */
+  readonly appendix?: string;
   readonly name: Expression;
   readonly verdict: Expression;
   /** Each on a line of its own after its label; one without a text is left out. */

@@ -98,6 +98,8 @@ export class Page {
   /** Rows with which sections begin, and their titles. */
   readonly #sections: { readonly top: number; readonly title: string }[] = [];
   #lines = 0;
+  /** References shown in this section. */
+  readonly #citedHere = new Set<number>();
   readonly #cuts: readonly Cut[];
   /** Headings repeated so far. */
   #repeated = 0;
@@ -487,15 +489,18 @@ export class Page {
   startSection(title: string): string {
     this.#sections.push({ top: this.row, title });
     this.#lines = 0;
+    this.#citedHere.clear();
     return String(this.#sections.length);
   }
 
-  /** Gives the row the number it is quoted by, and the references of what stands in it. */
+  /** Gives the row the number it is quoted by, and the references of what stands in it that its section has not yet shown. */
   number(item?: PlanItem, style: "lineNumber" | "listNumber" = "lineNumber"): void {
     if (this.#sections.length === 0) return;
     this.#lines += 1;
     this.put(NUMBER, { v: `${this.#sections.length}.${this.#lines}`, style });
-    const cited = (item && this.plan.references?.get(item)) ?? [];
+    const rests = (item && this.plan.references?.get(item)) ?? [];
+    const cited = rests.filter((number) => !this.#citedHere.has(number));
+    for (const number of cited) this.#citedHere.add(number);
     if (cited.length > 0) this.put(REFERENCE, { v: `[${cited.join(", ")}]`, style: "reference" });
   }
 

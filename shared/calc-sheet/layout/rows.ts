@@ -234,7 +234,7 @@ export function placeOption(page: Page, item: OptionItem): void {
     }
     page.next();
   }
-  page.number(item.heading === undefined ? undefined : item, "listNumber");
+  page.number(item.heading === undefined || item.appendix !== undefined ? undefined : item, "listNumber");
   page.formula(LABEL, name.expression, name.key, "optionName");
   page.formula(VALUE, verdict.expression, verdict.key, "optionVerdict");
   page.across([UNIT, LAST], remarks.expression, remarks.key, "finding");

@@ -91,7 +91,7 @@ export function dutyRegion(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const columns = columnsOf(duty, pump);
   const hasTolerance = cases.some(({ curve }) => curve.end !== undefined);
   return [
-    { kind: "section", id: "region", text: "Duty region", newPage: true },
+    { kind: "section", id: "region", text: "Duty region" },
     {
       kind: "table",
       key: REGION.key,

@@ -91,7 +91,7 @@ export function greatestLiftOf(duty: Duty): Call {
 /** NPSH available line by line, by one function as a check, and against what the pump needs where that is stated. */
 export function npshBuildUp(duty: Duty): readonly PlanItem[] {
   return [
-    { kind: "section", id: "npsh", text: "Net positive suction head", newPage: true },
+    { kind: "section", id: "npsh", text: "Net positive suction head" },
     figure(
       NPSH.suctionLift,
       "Suction lift",

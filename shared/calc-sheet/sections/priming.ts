@@ -3,6 +3,7 @@ import { COURSE_POINTS, RISE_STEPS } from "../../../src/priming/prime-course.ts"
 import { PRIMETIME, PRIMINGMETHODS } from "../../catalogue/entries/priming.ts";
 import { EDUCTORAIR, PRIMECURVE } from "../../catalogue/entries/priming-devices.ts";
 import { type Duty, isLifted } from "../../duty/duty.ts";
+import { fieldsOf } from "../../duty/fields.ts";
 import {
   callOf,
   column,
@@ -65,7 +66,6 @@ const METHOD_ROWS = 5;
 export const primingSection: PackageSection = {
   id: "priming",
   title: "Priming",
-  newPage: true,
   missing: "The pump stands at or below its liquid: it is flooded and needs no priming.",
   caution: "Hot or volatile liquid, and places where gas may burn, need their own check before any priming device.",
   elsewhere: "Solids by weight are stated under Slurry.",
@@ -76,22 +76,7 @@ export const primingSection: PackageSection = {
     return [
       ...stated(duty, "airPump", "casingVolume", "solids"),
       ...greatestLift(duty),
-      ...course(duty),
-      ...eductor(duty),
-      spill(
-        METHODS,
-        "Ways of priming",
-        callOf(PRIMINGMETHODS, {
-          ...SUCTION,
-          ...AIR_PUMP,
-          solids: byWeight(duty),
-          numberOfPumps: pumpsOnLine(duty),
-          ...(isNpshLiftStated(duty) && { maximumLift: NPSH.greatestLift }),
-        }),
-        METHOD_ROWS + 1,
-      ),
-      ...methods(),
-      remark(PRIMING.primeTimeNotes, "Time to prime", primeTime(duty)),
+      ...(isAskedFor(duty) ? ways(duty) : []),
       ...(duty.sourcePressure === 0
         ? []
         : [
@@ -102,6 +87,32 @@ export const primingSection: PackageSection = {
     ];
   },
 };
+
+/** How it is primed is said with a pump, or where something of it is stated; how high it may stand, always. */
+function isAskedFor({ pump, pumpState, state }: Duty): boolean {
+  return pump !== undefined || pumpState !== "blank" || fieldsOf("priming").some((key) => state[key] === "stated");
+}
+
+function ways(duty: Duty): readonly PlanItem[] {
+  return [
+    ...course(duty),
+    ...eductor(duty),
+    spill(
+      METHODS,
+      "Ways of priming",
+      callOf(PRIMINGMETHODS, {
+        ...SUCTION,
+        ...AIR_PUMP,
+        solids: byWeight(duty),
+        numberOfPumps: pumpsOnLine(duty),
+        ...(isNpshLiftStated(duty) && { maximumLift: NPSH.greatestLift }),
+      }),
+      METHOD_ROWS + 1,
+    ),
+    ...methods(),
+    remark(PRIMING.primeTimeNotes, "Time to prime", primeTime(duty)),
+  ];
+}
 
 /** The ways of priming; above the greatest lift, NPSH counted, only what stands below the liquid. */
 function methods(): readonly OptionItem[] {

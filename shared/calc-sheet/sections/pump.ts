@@ -82,7 +82,7 @@ export function pumpCurveTable(duty: Duty, pump: DutyPump): readonly PlanItem[] 
   const basis =
     "One pump at the speed and impeller of the curve, with water. The curves drawn are of the pumps as they run.";
   return [
-    { kind: "section", id: "pumpCurve", text: "Curve of the pump", newPage: true },
+    { kind: "section", id: "pumpCurve", text: "Curve of the pump" },
     curveInput(duty, pump, PUMP_CURVE, basis),
   ];
 }

@@ -480,7 +480,7 @@ export function stationTable(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   };
   return [
     ...suctions.map(({ one, i }) => suctionRows(one, duty, i)),
-    { kind: "section", id: "station", text: "What each pump does", newPage: true },
+    { kind: "section", id: "station", text: "What each pump does" },
     {
       kind: "table",
       key: STATION.key,
