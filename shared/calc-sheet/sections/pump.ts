@@ -81,10 +81,7 @@ export function chosenPump(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 export function pumpCurveTable(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const basis =
     "One pump at the speed and impeller of the curve, with water. The curves drawn are of the pumps as they run.";
-  return [
-    { kind: "section", id: "pumpCurve", text: "Curve of the pump" },
-    curveInput(duty, pump, PUMP_CURVE, basis),
-  ];
+  return [{ kind: "section", id: "pumpCurve", text: "Curve of the pump" }, curveInput(duty, pump, PUMP_CURVE, basis)];
 }
 
 /** The points of a pump's curve as a table of inputs. */
