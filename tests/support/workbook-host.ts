@@ -63,7 +63,8 @@ const SETTINGS: Readonly<Record<string, readonly string[]>> = {
   rule: ["formula"],
   title: ["text"],
   legend: ["visible", "position"],
-  line: ["color", "lineStyle"],
+  line: ["color", "lineStyle", "weight"],
+  categoryAxis: ["minimum"],
   shape: ["left", "top", "width", "height", "lockAspectRatio", "placement", "altTextDescription"],
   margins: ["leftHeader", "centerHeader", "rightHeader", "leftFooter", "centerFooter", "rightFooter"],
 };
@@ -555,6 +556,7 @@ const SERIES_SETTINGS: readonly string[] = [
   "chartType",
   "axisGroup",
   "markerStyle",
+  "markerSize",
   "markerBackgroundColor",
   "markerForegroundColor",
 ];
