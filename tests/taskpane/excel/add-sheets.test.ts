@@ -183,6 +183,7 @@ describe("a calc sheet written through Excel's own library", () => {
         set: {
           chartType: "XYScatter",
           markerStyle: "Circle",
+          markerSize: 8,
           markerBackgroundColor: "#F2A93B",
           markerForegroundColor: "#F2A93B",
         },
@@ -191,7 +192,13 @@ describe("a calc sheet written through Excel's own library", () => {
         name: "Efficiency",
         x: "G3:G13",
         y: "H3:H13",
-        set: { chartType: "XYScatterLines", markerStyle: "Circle", axisGroup: "Secondary", "line.lineStyle": "Dash" },
+        set: {
+          chartType: "XYScatterLines",
+          markerStyle: "Circle",
+          markerSize: 8,
+          axisGroup: "Secondary",
+          "line.lineStyle": "Dash",
+        },
       },
     ]);
     expect(chart?.set).toEqual({
