@@ -44,6 +44,12 @@ export function answerTo(sheet: Working, expression: Expression, key: string): A
       return ofTwo(sheet, expression.of, expression.by, key, minus);
     case "ratio":
       return ofTwo(sheet, expression.of, expression.by, key, over);
+    case "toDecimals": {
+      const cell = single(sheet, expression.of, key);
+      if (typeof cell !== "number") return noNumber(cell);
+      // No −0: a cell would show its sign.
+      return Number(cell.toFixed(expression.decimals)) + 0;
+    }
     case "least":
       return overTerms(sheet, expression.terms, key, Infinity, Math.min);
     case "greatest":

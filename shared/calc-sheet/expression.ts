@@ -60,6 +60,8 @@ export type Expression =
       readonly row: number;
       readonly quantity?: Quantity;
     }
+  /** A number to so many decimals: the trace that adding and taking away leave in the last digits is gone. */
+  | { readonly op: "toDecimals"; readonly of: Expression; readonly decimals: number }
   /** Texts and numbers one after another, numbers with a decimal point whatever the country. */
   | { readonly op: "join"; readonly terms: readonly Expression[] }
   /** A number to so many decimals, for a sentence; what is no number as it stands. */
@@ -226,6 +228,11 @@ export function extremeOfAny<C extends string>(
   return { op, key, column: of, otherwise: "", ofAny: true };
 }
 
+/** A sum held against its total: 0 where they agree. Beyond a millionth it is no trace of rounding. */
+export function heldAgainst(all: Expression, total: Expression): Expression {
+  return { op: "toDecimals", of: difference(all, total), decimals: 6 };
+}
+
 export function least(...terms: readonly Expression[]): Expression {
   return { op: "least", terms };
 }
@@ -306,6 +313,7 @@ export function partsOf(expression: Expression): readonly Expression[] {
       return [expression.text];
     case "ifError":
     case "rounded":
+    case "toDecimals":
       return [expression.of];
     case "orElse":
       return [expression.of, expression.given];

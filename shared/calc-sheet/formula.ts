@@ -40,6 +40,8 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
       return `${write(expression.of)}-${bracketed(expression.by, write)}`;
     case "ratio":
       return `${bracketed(expression.of, write)}/${bracketed(expression.by, write, true)}`;
+    case "toDecimals":
+      return `ROUND(${write(expression.of)},${expression.decimals})`;
     case "columnSum":
       return `SUM(${at.column(expression.key, expression.column)})`;
     case "least":

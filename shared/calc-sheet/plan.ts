@@ -117,6 +117,10 @@ export interface ResultItem {
   readonly main?: boolean;
   /** A figure below this wants attention. */
   readonly badBelow?: number;
+  /** A difference that is 0 while the sheet is whole; the sheet says so, or that it is not. */
+  readonly isCheck?: true;
+  /** One of several names, none of them better than another. */
+  readonly isNoVerdict?: true;
 }
 
 /** A cell of a line: as it was stated, worked out, or the error of a box that cannot be read. */
@@ -421,6 +425,11 @@ export function working<C extends string>(
     cells,
   });
   return { kind: "working", key: of.key, label, rows, columns: columns.map(column) };
+}
+
+/** A sum held against the total that one function gives. */
+export function check(of: Handle, label: string, expression: Expression, how: string): ResultItem {
+  return { ...figure(of, label, expression, how), isCheck: true };
 }
 
 export function statement(text: string, caution?: "caution"): StatementItem {

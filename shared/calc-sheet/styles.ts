@@ -69,6 +69,7 @@ export const STYLES = {
   said: { color: INK, size: 9, wrap: true, valign: "middle" },
   verdictOf: { color: INK, size: 9, bold: true, wrap: true, valign: "middle", indent: 1 },
   verdictState: { bold: true, color: INK, size: 9, valign: "middle" },
+  lineEnd: { border: { bottom: "thin" } },
   verdict: { bold: true, color: INK, wrap: true, valign: "middle", align: "left" },
   finding: { color: INK, size: 9, wrap: true, valign: "top" },
   listHead: { bold: true, size: 9, color: ACCENT, valign: "bottom", border: { bottom: "thin" } },

@@ -1,5 +1,6 @@
 import { addressOf, rangeOf } from "../../ports/a1.ts";
 import type { InputSheet } from "../open-again/written-inputs.ts";
+import { LINES } from "../sections/lines.ts";
 import { WHOLE } from "./columns.ts";
 import type { InputBook } from "./input-book.ts";
 import type { FormulaText, Page } from "./page.ts";
@@ -7,6 +8,10 @@ import { beginBlock } from "./tables.ts";
 
 /** The cell that counts the inputs of a sheet that are not as they were written. */
 const CHANGED = { duty: "inputsChanged", estimate: "pricesChanged" } as const satisfies Record<InputSheet, string>;
+
+/** The cell that counts the lines with another number of rows: what is worked out of single runs does not know of it. */
+const RUNS = "runsChanged";
+const RUNS_SAID = "CHANGED: a run was put into a line or taken out of it. Write the sheet again from the pane.";
 
 const WHERE = { duty: "in the workings", estimate: "below" } as const satisfies Record<InputSheet, string>;
 
@@ -24,11 +29,14 @@ export function placeInputState(page: Page, of: InputSheet, revision: string): v
   page.merged(...WHOLE, {
     f: (textOf) => {
       const count = textOf({ op: "value", key: CHANGED[of] });
-      return `IF(${count}=0,"Inputs as written.",${count}&IF(${count}=1," input"," inputs")&"${said}")`;
+      const runs = of === "duty" ? `IF(${textOf({ op: "value", key: RUNS })}>0,"${RUNS_SAID}",` : "";
+      return `${runs}IF(${count}=0,"Inputs as written.",${count}&IF(${count}=1," input"," inputs")&"${said}")${runs === "" ? "" : ")"}`;
     },
     cached: "Inputs as written.",
     style: "inputState",
   });
+  const ref = addressOf(page.row, WHOLE[0]);
+  page.rule({ ref, when: `LEFT(${ref},7)="CHANGED"`, style: { color: "#B3261E", bold: true } });
   page.next();
 }
 
@@ -43,10 +51,19 @@ export function placeAsWritten(workings: Page, of: InputSheet, { cells, ranges }
   for (const { sheet, key, label, written } of cells) {
     if (sheet === of) placeRow(workings, label, written, (textOf) => textOf({ op: "value", key }));
   }
+  const lines: string[] = [];
   for (const { sheet, key, label, rows } of ranges) {
-    if (sheet === of) placeRow(workings, label, rows, (textOf) => `ROWS(${textOf({ op: "range", key })})`);
+    if (sheet !== of) continue;
+    if (Object.hasOwn(LINES, key)) lines.push(addressOf(workings.row, 2));
+    placeRow(workings, label, rows, (textOf) => `ROWS(${textOf({ op: "range", key })})`);
   }
   const counted = { top, left: 2, bottom: workings.row - 1, right: 2 };
+  if (of === "duty") {
+    workings.put(0, { v: "lines with runs put in or taken out", style: "workingText" });
+    workings.put(2, { f: () => `SUM(${lines.join(",")})`, cached: 0, style: "working" });
+    workings.name(RUNS, 2);
+    workings.row += 1;
+  }
   workings.put(0, { v: "changed in all", style: "workingText" });
   workings.put(2, { f: () => `SUM(${rangeOf(counted)})`, cached: 0, style: "working" });
   workings.name(CHANGED[of], 2);

@@ -45,6 +45,7 @@ export function placeLine(page: Page, table: LineTableItem): void {
     });
     page.nextOfRange();
   });
+  placeEnd(page);
   const bottom = page.row - 1;
   const columns = Object.fromEntries(printed.map(({ key }, i) => [key, first + i]));
   page.keepTable(table.key, { range: { top, left: LABEL, bottom, right: end }, top, bottom, columns });
@@ -52,6 +53,19 @@ export function placeLine(page: Page, table: LineTableItem): void {
   placeTyped(page, table, { top, left: LABEL, bottom, right: end });
   const inWorkings = worked.filter(({ isWorking }) => isWorking === true);
   if (inWorkings.length > 0) page.work((workings) => placeWorkedColumns(workings, table, inWorkings));
+}
+
+/** Points of the row that ends a line. */
+const END_HEIGHT = 4;
+
+/**
+ * A thin row without figures, which functions pass over: a run put in below the last one stands above it, and so in
+ * every range of the line.
+ */
+function placeEnd(page: Page): void {
+  for (let column = LABEL; column <= LAST; column += 1) page.put(column, { style: "lineEnd" });
+  page.height(END_HEIGHT);
+  page.row += 1;
 }
 
 function placeTyped(page: Page, { key, label, stated, rows, typed }: LineTableItem, range: Box): void {

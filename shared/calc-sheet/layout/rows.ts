@@ -110,8 +110,8 @@ function fieldOf(key: string): Pick<Field, "choices" | "takesNoOther"> {
 }
 
 export function placeResult(page: Page, item: ResultItem): void {
-  const { key, label, quantity, expression, how, main = false, badBelow } = item;
-  const bad = badTexts(expression);
+  const { key, label, quantity, expression, how, main = false, badBelow, isCheck = false } = item;
+  const bad = item.isNoVerdict === true ? [] : badTexts(expression);
   page.number(item);
   page.put(LABEL, { v: label, style: main ? "labelMain" : "label" });
   page.result(key, VALUE, label);
@@ -126,7 +126,8 @@ export function placeResult(page: Page, item: ResultItem): void {
       page.put(UNIT, { ...(unit === undefined ? {} : { v: unit }), style: main ? "unitMain" : "unit" });
     }
   }
-  page.merged(REMARK, LAST, { v: how, style: main ? "howMain" : "how" });
+  if (isCheck) placeAgreement(page, key, how);
+  else page.merged(REMARK, LAST, { v: how, style: main ? "howMain" : "how" });
   flag(page, VALUE, bad, badBelow);
   page.next();
 }
@@ -134,6 +135,27 @@ export function placeResult(page: Page, item: ResultItem): void {
 /** Whether a cell of this expression holds an answer of the add-in, which no merged cell may. */
 export function hasCall(expression: Expression): boolean {
   return expression.op === "call" || expression.op === "notes" || partsOf(expression).some(hasCall);
+}
+
+const CHANGED =
+  "CHANGED: a formula or a row of the sheet is no longer as it was written. Write it again from the pane.";
+
+/** Whether a check agrees, in words beside it; both in colour where it does not. */
+function placeAgreement(page: Page, key: string, agrees: string): void {
+  const checked: Expression = { op: "value", key };
+  const answer = page.worked.cells.get(key);
+  const said = { agrees: `Agrees: ${agrees}.`, none: "No figure to hold against the total." };
+  page.merged(REMARK, LAST, {
+    f: (textOf) => {
+      const cell = textOf(checked);
+      return `IF(ISNUMBER(${cell}),IF(${cell}=0,"${said.agrees}","${CHANGED}"),"${said.none}")`;
+    },
+    cached: typeof answer === "number" ? (answer === 0 ? said.agrees : CHANGED) : said.none,
+    style: "how",
+  });
+  const [figure, words] = [addressOf(page.row, VALUE), addressOf(page.row, REMARK)];
+  const style = { color: "#B3261E", bold: true } as const;
+  for (const ref of [figure, words]) page.rule({ ref, when: `AND(ISNUMBER(${figure}),${figure}<>0)`, style });
 }
 
 /** The texts of a verdict that want attention: all but the best. */

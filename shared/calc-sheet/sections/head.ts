@@ -14,6 +14,7 @@ import {
   greatest,
   type Handle,
   handles,
+  heldAgainst,
   ifText,
   part,
   product,
@@ -22,7 +23,7 @@ import {
   sum,
 } from "../expression.ts";
 import { type CLEAR_LIQUID, FIELD, LIQUID } from "../field-handles.ts";
-import { figure, type PlanItem } from "../plan.ts";
+import { check, figure, type PlanItem } from "../plan.ts";
 import { onWater } from "./as-pumped.ts";
 import type { StateRoute } from "./duty-cases.ts";
 import { LINES } from "./lines.ts";
@@ -192,11 +193,11 @@ export function headBuildUp(duty: Duty): readonly PlanItem[] {
       "Static and pressure head plus the losses of both lines, in head of the liquid pumped.",
       "main",
     ),
-    figure(
+    check(
       HEAD.headCheck,
       "Check: sum of the lines above less total",
-      difference(sum(HEAD.staticHead, HEAD.pressureHead, ...losses), HEAD.totalHead),
-      "Must be zero but for rounding in the last digits.",
+      heldAgainst(sum(HEAD.staticHead, HEAD.pressureHead, ...losses), HEAD.totalHead),
+      "the lines above come to the total",
     ),
     figure(
       HEAD.marginHead,

@@ -11,13 +11,14 @@ import {
   type Expression,
   type Handle,
   handles,
+  heldAgainst,
   ifAtLeast,
   range,
   sum,
   verdict,
 } from "../expression.ts";
 import { FIELD, LIQUID } from "../field-handles.ts";
-import { figure, type PlanItem } from "../plan.ts";
+import { check, figure, type PlanItem } from "../plan.ts";
 import { onWater } from "./as-pumped.ts";
 import { HEAD, pressureHead } from "./head.ts";
 import { LINES } from "./lines.ts";
@@ -112,14 +113,14 @@ export function npshBuildUp(duty: Duty): readonly PlanItem[] {
       "Surface head less vapour head, less lift, less suction losses.",
       "main",
     ),
-    figure(
+    check(
       NPSH.npshCheck,
       "Check: sum of the lines above less total",
-      difference(
+      heldAgainst(
         difference(difference(difference(NPSH.surfaceHead, NPSH.vapourHead), NPSH.suctionLift), NPSH.suctionLoss),
         NPSH.npshAvailable,
       ),
-      "Must be zero but for rounding in the last digits.",
+      "the lines above come to the total",
     ),
     ...(isNpshTyped(duty) ? againstRequired(duty) : []),
   ];

@@ -110,12 +110,15 @@ export function greatestLift(duty: Duty): readonly PlanItem[] {
       isOnCurve || isStated ? "The least of them." : "The least of them; NPSH is not judged, for NPSHR is not stated.",
       "main",
     ),
-    figure(
-      LIFT.liftRule,
-      "Governed by",
-      whereOnCurve(ifAtLeast(liftByNpsh, others, rules, constant("NPSH")), rules),
-      "What has to change for a higher lift.",
-    ),
+    {
+      ...figure(
+        LIFT.liftRule,
+        "Governed by",
+        whereOnCurve(ifAtLeast(liftByNpsh, others, rules, constant("NPSH")), rules),
+        "What has to change for a higher lift.",
+      ),
+      isNoVerdict: true,
+    },
     figure(
       LIFT.liftOfDuty,
       "Suction lift of the duty",
