@@ -1,7 +1,5 @@
 import { printedUnit } from "../../../src/basis/quantities.ts";
 import { isCellError } from "../../cells/cell.ts";
-import type { Field } from "../../duty/field.ts";
-import { FIELDS, type FieldKey } from "../../duty/fields.ts";
 import { addressOf } from "../../ports/a1.ts";
 import { cell, constant, type Expression, join, part, partsOf } from "../expression.ts";
 import { optionCells } from "../option.ts";
@@ -100,13 +98,8 @@ export function placeInput(page: Page, item: InputItem): void {
     ...(quantity === undefined ? {} : { quantity }),
     basis,
   });
-  const { choices, takesNoOther = false } = fieldOf(item.of ?? key);
-  if (choices !== undefined) page.offer(VALUE, choices, takesNoOther);
+  page.offer(VALUE, item.of ?? key);
   page.next();
-}
-
-function fieldOf(key: string): Pick<Field, "choices" | "takesNoOther"> {
-  return Object.hasOwn(FIELDS, key) ? FIELDS[key as FieldKey] : {};
 }
 
 export function placeResult(page: Page, item: ResultItem): void {

@@ -46,6 +46,7 @@ function placeFirm(page: Page, firm: JobText | undefined, logo: TitleBlockItem["
 /** Its cell is that of the box. */
 function placeBox(page: Page, { key, label, text }: JobText, [column]: Stretch): void {
   page.input(key, column, { label, written: text, place: key });
+  page.offer(column, key);
 }
 
 /** The last column from which the picture has its width up to the right edge. */

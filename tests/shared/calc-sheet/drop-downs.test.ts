@@ -35,7 +35,9 @@ describe("the drop-downs of a sheet", () => {
       count += 1;
     }
     expect(count).toBeGreaterThanOrEqual(1);
-    const inputs = new Set(sheet.cells.flatMap(({ at, style = "" }) => (style.startsWith("input") ? [at] : [])));
+    const inputs = new Set(
+      sheet.cells.flatMap(({ at, style = "" }) => (sheet.styles[style]?.unlocked === true ? [at] : [])),
+    );
     for (const { ref } of sheet.lists ?? []) expect(inputs).toContain(ref);
   });
 
