@@ -86,7 +86,7 @@ describe("a calc sheet in the workbench grid", () => {
     const keys = {
       total_head: "totalHead",
       npsh_available: "npshAvailable",
-      rated_head: "ratedHead",
+      total_head_with_margin: "ratedHead",
       density: "density",
     };
     for (const [sheetName, key] of Object.entries(keys)) {
@@ -136,7 +136,7 @@ describe("a calc sheet in the workbench grid", () => {
       operating_efficiency: "operatingEfficiency",
       operating_power: "operatingPower",
       operating_npsh_margin: "operatingNpshMargin",
-      best_flow_percent: "bestFlowPercent",
+      percent_of_best_flow: "bestFlowPercent",
       head_over_duty: "headOverDuty",
       greatest_power: "greatestPower",
       region_least_flow: "regionLeastFlow",

@@ -76,7 +76,7 @@ export const primingSection: PackageSection = {
     return [
       ...stated(duty, "airPump", "casingVolume", "solids"),
       ...greatestLift(duty),
-      ...(isAskedFor(duty) ? ways(duty) : []),
+      ...(isPrimingAskedFor(duty) ? ways(duty) : []),
       ...(duty.sourcePressure === 0
         ? []
         : [
@@ -89,7 +89,7 @@ export const primingSection: PackageSection = {
 };
 
 /** How it is primed is said with a pump, or where something of it is stated; how high it may stand, always. */
-function isAskedFor({ pump, pumpState, state }: Duty): boolean {
+export function isPrimingAskedFor({ pump, pumpState, state }: Duty): boolean {
   return pump !== undefined || pumpState !== "blank" || fieldsOf("priming").some((key) => state[key] === "stated");
 }
 

@@ -22,7 +22,7 @@ import { byWeight } from "../sections/as-pumped.ts";
 import { NOT_GIVEN } from "../sections/duty-cases.ts";
 import { LIQUID_FIGURES } from "../sections/liquid.ts";
 import { NPSH } from "../sections/npsh.ts";
-import { COURSE } from "../sections/priming.ts";
+import { COURSE, isPrimingAskedFor } from "../sections/priming.ts";
 import { isNpshLiftKnown, LIFT, npshLiftMargin } from "../sections/priming-lift.ts";
 import { runsOf } from "../sections/slurry-lines.ts";
 import { wettedDutyOf } from "../sections/wetted-duty.ts";
@@ -44,7 +44,7 @@ export function primingCriteria(duty: Duty): readonly Criterion[] {
   if (!isLifted(duty)) {
     return [worded({ of, state: "pass", what: "flooded at the source level stated, nothing needed" })];
   }
-  return [...lifts(duty), time(duty), ...devices(duty)];
+  return [...lifts(duty), ...(isPrimingAskedFor(duty) ? [time(duty)] : []), ...devices(duty)];
 }
 
 function lifts(duty: Duty): readonly Criterion[] {
