@@ -41,11 +41,14 @@ afterAll(() => grid.dispose());
 async function printed(name: string): Promise<readonly (readonly unknown[])[]> {
   const sheet = sheets.get(name);
   const on = quotedSheetName(sheet?.name ?? "");
-  const rows = Object.entries(sheet?.names ?? {}).filter(([key]) => key.startsWith("verdict_on"));
-  const at = rows.map(([, ref]) => Number(/\d+/.exec(ref)?.[0]));
-  const refs = at.flatMap((row) => [`${on}!B${row}`, `${on}!C${row}`]);
-  const cells = (await grid.host.read(refs)).map((range) => range?.[0]?.[0]);
-  return at.map((_, i) => cells.slice(2 * i, 2 * i + 2));
+  const states = Object.entries(sheet?.names ?? {})
+    .filter(([key]) => key.startsWith("verdict_on"))
+    .map(([, ref]) => ref);
+  const rowOf = (at: string): number => Number(/\d+/.exec(at)?.[0]);
+  const live = (sheet?.cells ?? []).filter(({ f }) => f !== undefined).map(({ at }) => at);
+  const refs = states.flatMap((state) => [state, live.find((at) => at !== state && rowOf(at) === rowOf(state))]);
+  const cells = (await grid.host.read(refs.map((ref) => `${on}!${ref}`))).map((range) => range?.[0]?.[0]);
+  return states.map((_, i) => cells.slice(2 * i, 2 * i + 2));
 }
 
 function expected(of: keyof typeof DUTIES, fields: Partial<Record<FieldKey, string>>): readonly (readonly unknown[])[] {
