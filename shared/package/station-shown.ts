@@ -1,7 +1,7 @@
 import { cell, tableCell } from "../calc-sheet/expression.ts";
 import { asStated, isStation } from "../calc-sheet/sections/duty-cases.ts";
 import { STOPS, stopLabels } from "../calc-sheet/sections/pump-stops.ts";
-import { STATION, stationNames, stationRow } from "../calc-sheet/sections/station-states.ts";
+import { STATION, STATION_NPSH, stationNames, stationRow } from "../calc-sheet/sections/station-states.ts";
 import type { Duty } from "../duty/duty.ts";
 import type { Worked } from "./head-and-suction.ts";
 import { workedDuty } from "./worked-duty.ts";
@@ -51,7 +51,7 @@ export function stationShown(duty: Duty): StationShown {
         flow: figure(cell(STATION, row, "flow")),
         head: figure(cell(STATION, row, "head")),
         bestFlowRatio: percent,
-        npshMargin: figureWhereGiven(cell(STATION, row, "npshMargin")),
+        npshMargin: figureWhereGiven(cell(STATION_NPSH, row, "npshMargin")),
         does: text(tableCell(STATION.key, row, "does")),
       };
     }),

@@ -43,6 +43,7 @@ export function textWidth(text: string, { bold = false, size = USUAL_SIZE }: Fon
 
 /** Lines a text takes in so many points, broken between words, and in words that are longer than a line. */
 export function linesIn(text: string, points: number, font: Font): number {
+  if (points <= 0) throw new Error(`no room for a text: ${text}`);
   return text.split("\n").reduce((lines, line) => lines + linesOfOne(line, points, font), 0);
 }
 

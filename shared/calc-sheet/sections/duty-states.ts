@@ -34,7 +34,7 @@ import { headOverSummit, headToSelect, pressureHead, stillOverSummit, totalHeadI
 import { flowInRow } from "./lines.ts";
 import { npshAvailableIn, npshMarginOver } from "./npsh.ts";
 import { otherCells } from "./other-pump-inputs.ts";
-import { STATION, stationRow } from "./station-states.ts";
+import { STATION_NPSH, stationRow } from "./station-states.ts";
 
 /** What is judged in each state that the duty covers, a row each in the order of `dutyCases`. */
 const STATES = tableOf("dutyStates", {
@@ -114,7 +114,7 @@ function npshColumns(of: (row: number) => DutyState, duty: Duty, pump: DutyPump)
       "NPSH available",
       (row) =>
         isStation(of(row), duty)
-          ? cell(STATION, stationRow(duty, of(row), 0), "npshAvailable")
+          ? cell(STATION_NPSH, stationRow(duty, of(row), 0), "npshAvailable")
           : npshAvailableIn(of(row), flow(row)),
     ],
     ["npshMargin", "NPSH margin", (row) => difference(available(row), required(row))],

@@ -414,10 +414,13 @@ export const STATION = tableOf("stationStates", {
   efficiency: "percent",
   shaftPower: "power",
   bestFlowPercent: "percent",
+  does: null,
+});
+/** NPSH of each pump in each state, in the same order. */
+export const STATION_NPSH = tableOf("stationNpsh", {
   npshRequired: "head",
   npshAvailable: "head",
   npshMargin: "head",
-  does: null,
 });
 
 /** The row of a pump of the station in a state. */
@@ -447,56 +450,71 @@ export function stationTable(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   ) => part(recordOf(row.one), key, row.i + 1);
   const whereRuns = (row: (typeof rows)[number], figure: Expression): Expression =>
     ifNumber(of(row, "npshRequired"), figure, NOT_GIVEN);
-  const columns = STATION.columns.filter(({ key }) => {
-    if (key === "npshRequired" || key === "npshAvailable" || key === "npshMargin") return hasNpsh;
-    return (key !== "efficiency" && key !== "shaftPower" && key !== "bestFlowPercent") || hasEfficiency;
-  });
-  const LABELS: Readonly<Record<(typeof STATION)["columns"][number]["key"], string>> = {
-    flow: "flow",
-    head: "head",
-    efficiency: "efficiency",
-    shaftPower: "shaft power",
-    bestFlowPercent: "of BEP flow",
-    npshRequired: "NPSHR",
-    npshAvailable: "NPSHA",
-    npshMargin: "NPSH margin",
-    does: "what it does",
-  };
-  const cellOf = (row: (typeof rows)[number], index: number, key: keyof typeof LABELS): Expression => {
+  const ofPower = new Set(["efficiency", "shaftPower", "bestFlowPercent"]);
+  const columns = STATION.columns.filter(({ key }) => hasEfficiency || !ofPower.has(key));
+  const figureOf = (row: (typeof rows)[number], key: (typeof columns)[number]["key"]): Expression => {
     switch (key) {
       case "efficiency":
         return ifNumber(of(row, "efficiency"), product(of(row, "efficiency"), constant(100)), NOT_GIVEN);
       case "bestFlowPercent":
         return ofStationPump(row.one, "percentOfBestFlow", row.i);
-      case "npshAvailable":
-        return suctions.includes(row) ? whereRuns(row, npshAvailable(row.one, duty, row.i)) : constant(NOT_GIVEN);
-      case "npshMargin":
-        return suctions.includes(row)
-          ? whereRuns(row, difference(cell(STATION, index, "npshAvailable"), of(row, "npshRequired")))
-          : constant(NOT_GIVEN);
       default:
         return of(row, key);
     }
   };
+  const npshOf = (row: (typeof rows)[number], index: number): readonly Expression[] => {
+    const isKnown = suctions.includes(row);
+    const where = (figure: () => Expression): Expression => (isKnown ? whereRuns(row, figure()) : constant(NOT_GIVEN));
+    return [
+      of(row, "npshRequired"),
+      where(() => npshAvailable(row.one, duty, row.i)),
+      where(() => difference(cell(STATION_NPSH, index, "npshAvailable"), of(row, "npshRequired"))),
+    ];
+  };
+  const heading = "state and pump";
+  const labelOf = (row: (typeof rows)[number]): string => `${row.one.label}: ${row.name}`;
   return [
     ...suctions.map(({ one, i }) => suctionRows(one, duty, i)),
     { kind: "section", id: "station", text: "What each pump does" },
     {
       kind: "table",
       key: STATION.key,
-      heading: "state and pump",
-      columns: columns.map((one) => ({
-        ...one,
-        label: LABELS[one.key],
-        ...(one.key === "npshMargin" && { badBelow: 0 }),
-      })),
-      rows: rows.map((row, index) => ({
-        label: `${row.one.label}: ${row.name}`,
-        cells: columns.map(({ key }) => cellOf(row, index, key)),
-      })),
+      heading,
+      columns: columns.map((one) => ({ ...one, label: LABELS[one.key] })),
+      rows: rows.map((row) => ({ label: labelOf(row), cells: columns.map(({ key }) => figureOf(row, key)) })),
     },
+    ...(hasNpsh
+      ? [
+          {
+            kind: "table",
+            key: STATION_NPSH.key,
+            heading,
+            columns: STATION_NPSH.columns.map((one) => ({
+              ...one,
+              label: NPSH_LABELS[one.key],
+              ...(one.key === "npshMargin" && { badBelow: 0 }),
+            })),
+            rows: rows.map((row, index) => ({ label: labelOf(row), cells: npshOf(row, index) })),
+          } as const,
+        ]
+      : []),
   ];
 }
+
+const LABELS = {
+  flow: "flow",
+  head: "head",
+  efficiency: "efficiency",
+  shaftPower: "shaft power",
+  bestFlowPercent: "of BEP flow",
+  does: "what it does",
+} as const satisfies Readonly<Record<(typeof STATION)["columns"][number]["key"], string>>;
+
+const NPSH_LABELS = {
+  npshRequired: "NPSHR",
+  npshAvailable: "NPSHA",
+  npshMargin: "NPSH margin",
+} as const satisfies Readonly<Record<(typeof STATION_NPSH)["columns"][number]["key"], string>>;
 
 const suctionOf = (one: DutyState, pump: number) => tableOf(`${one.key}Suction${pump}`, { ...LINE, share: null });
 

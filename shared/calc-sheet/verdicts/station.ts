@@ -26,7 +26,7 @@ import {
   isOwnRow,
   otherPowers,
   pumpsTogether,
-  STATION,
+  STATION_NPSH,
   stationRow,
 } from "../sections/station-states.ts";
 import { type Criterion, limitOf, onlyWhereBroken, worded } from "./criterion.ts";
@@ -99,7 +99,8 @@ export function stationNpsh(duty: Duty, chosen: DutyPump): readonly Criterion[] 
     if (pump.curve.npshRequired === undefined) {
       return [worded({ of: "npsh", state: "open", what: `${when}: its curve gives no NPSH required` })];
     }
-    const at = (key: "npshAvailable" | "npshMargin"): Expression => cell(STATION, stationRow(duty, one, row - 1), key);
+    const at = (key: "npshAvailable" | "npshMargin"): Expression =>
+      cell(STATION_NPSH, stationRow(duty, one, row - 1), key);
     const required = ofStationPump(one, "npshRequired", row - 1);
     const common = { of: "npsh", quantity: "head", mustBe: "at least" } as const;
     const isTyped = duty.state.npshMargin !== "blank";

@@ -258,7 +258,7 @@ const OF_HEAD = new Set(["deliveryLevel", "deliveryPressure"]);
 const OF_NPSH = new Set(["pumpLevel", "altitude"]);
 
 const LISTS =
-  /^(?:notes|found|assumed|confirm|criteria|verdicts\.|verdictCount|pipeRuns|lineVacuum|stationStates|statedPart|materialCheck|dutyStates|bellStates|atBell)/;
+  /^(?:notes|found|assumed|confirm|criteria|verdicts\.|verdictCount|pipeRuns|lineVacuum|stationStates|stationNpsh|statedPart|materialCheck|dutyStates|bellStates|atBell)/;
 /** Of the states that have a figure: the words beside name those that have none. */
 const OF_THE_REST = /^(?:worstOfStates|routeFill|caseVelocities|pressureAlong)(?:Figures|Marks)\./;
 /** The flows at which a curve is drawn. */

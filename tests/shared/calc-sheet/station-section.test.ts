@@ -44,7 +44,7 @@ describe("a duty of two pumps, the second stated by itself", () => {
 
   // s1-shares-001: 20.05 ft at 1500 gpm; the losses of the hose of 0.347 ft grow with the square of 1752/1500.
   it("has the NPSH of its own flow through its own hose", () => {
-    near(number(cells, "stationStates.1.npshAvailable"), 20.051 - 0.3466 * ((1752.09 / 1500) ** 2 - 1), 5e-4);
+    near(number(cells, "stationNpsh.1.npshAvailable"), 20.051 - 0.3466 * ((1752.09 / 1500) ** 2 - 1), 5e-4);
   });
 
   it("gives the power of both, and the efficiency of both together", () => {
@@ -102,7 +102,7 @@ describe("a station of unlike pumps", () => {
     const [same, higher] = [at(""), at("3")];
     expect(number(higher, "stationStates.1.flow")).toBeGreaterThan(number(same, "stationStates.1.flow"));
     expect(number(higher, "stationStates.0.flow")).toBeLessThan(number(same, "stationStates.0.flow"));
-    const drop = number(higher, "stationStates.1.npshAvailable") - number(same, "stationStates.1.npshAvailable");
+    const drop = number(higher, "stationNpsh.1.npshAvailable") - number(same, "stationNpsh.1.npshAvailable");
     expect(drop).toBeGreaterThan(2.8);
     expect(drop).toBeLessThan(3);
   });
@@ -115,7 +115,7 @@ describe("a station of unlike pumps", () => {
     const cells = cellsOf(typed);
     const heads = number(cells, "stationStates.0.head") + number(cells, "stationStates.1.head");
     near(heads, number(cells, "operatingHead"), 1e-9);
-    expect(cells.get("stationStates.1.npshAvailable")).toBe("not given");
+    expect(cells.get("stationNpsh.1.npshAvailable")).toBe("not given");
   });
 
   it("waits where a further pump cannot be read, and says so at its box", () => {
