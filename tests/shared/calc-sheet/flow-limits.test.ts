@@ -144,7 +144,7 @@ describe("the acceptance cross of the duty", () => {
 
   it("is drawn on the head chart of the sheet and in the pane, of all pumps together", () => {
     const plan = dutyPlan(duty());
-    const chart = laidOut(plan, workOut(plan)).duty.charts?.find(({ title }) => title === "Head");
+    const chart = laidOut(plan, workOut(plan)).duty.charts?.find(({ title }) => title === "Head of pump and system");
     expect(chart?.series.map(({ name }) => name).filter((name) => name.startsWith("acceptance"))).toHaveLength(2);
     const cell = cellsOf(duty({ pumpsRunning: "2" }));
     expect(cell("acceptanceCross.0.flow")).toBeCloseTo(600, 9);

@@ -186,7 +186,7 @@ describe.each(DUTIES)("an unreadable box of: $name", ({ duty }) => {
           if (OF_SLURRY.has(place.key) && BESIDE_SLURRY.test(key)) continue;
           if (
             // Where no operating point is known the power is that to the end of the curve, whatever is typed.
-            /^(?:reached|clearPower)/.test(key) ||
+            /^(?:reached|powersReached|clearPower)/.test(key) ||
             // Nor is a check valve counted that cannot be read: the careful side.
             (place.key.endsWith("fittings") && /checkValve|standing|case$/.test(key)) ||
             LISTS.test(key) ||
@@ -258,9 +258,9 @@ const OF_HEAD = new Set(["deliveryLevel", "deliveryPressure"]);
 const OF_NPSH = new Set(["pumpLevel", "altitude"]);
 
 const LISTS =
-  /^(?:notes|found|assumed|confirm|criteria|verdicts\.|verdictCount|pipeRuns|lineVacuum|stationStates|stationNpsh|statedPart|materialCheck|dutyStates|bellStates|atBell)/;
+  /^(?:notes|found|graveFindings|assumed|confirm|criteria|verdicts\.|verdictCount|pipeRuns|lineVacuum|stationStates|stationNpsh|statedPart|materialCheck|dutyStates|bellStates|atBell)/;
 /** Of the states that have a figure: the words beside name those that have none. */
-const OF_THE_REST = /^(?:worstOfStates|routeFill|caseVelocities|pressureAlong)(?:Figures|Marks)\./;
+const OF_THE_REST = /^(?:worstOfStates|worstBellRow|routeFill|caseVelocities|pressureAlong)(?:Figures|Marks)\./;
 /** The flows at which a curve is drawn. */
 const ALONG_A_CURVE = /Lost\.\d+\.at$|Curve\.\d+\.flow$/;
 /** Of the clear liquid, or of no liquid at all. */

@@ -185,7 +185,7 @@ describe("the chosen pump on the sheet", () => {
   it("changes nothing on the sheet of a duty without a pump", () => {
     const { pump: _, ...rest } = QUARRY;
     const { charts = [], cells, print } = sheetsOf(rest).duty;
-    expect(charts.map(({ title }) => title)).not.toContain("Head");
+    expect(charts.map(({ title }) => title)).not.toContain("Head of pump and system");
     expect(cells.some(({ f }) => f?.includes("OPERATINGPOINT"))).toBe(false);
     expect(print?.breaks?.length).toBeLessThan(sheetsOf(QUARRY).duty.print?.breaks?.length ?? 0);
   });
@@ -194,7 +194,7 @@ describe("the chosen pump on the sheet", () => {
     const { duty, all } = sheetsOf(QUARRY);
     const { charts = [] } = duty;
     const titles = charts.map(({ title }) => title);
-    expect(titles).toEqual(expect.arrayContaining(["System curve", "Efficiency and shaft power", "Head", "NPSH"]));
+    expect(titles).toEqual(expect.arrayContaining(["Head of pump and system", "Efficiency and shaft power", "NPSH"]));
     for (const { x, y } of charts.flatMap(({ series }) => series)) {
       for (const range of [x, y]) {
         const { sheet = duty.name, target } = referenceParts(range);

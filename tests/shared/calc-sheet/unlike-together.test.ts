@@ -98,7 +98,7 @@ describe("the curve of unlike pumps, drawn", () => {
 
   it("is on the sheet for all together and for each, told apart by dashes", () => {
     const charts = laidOut(plan, worked).duty.charts ?? [];
-    const head = charts.find(({ title }) => title === "Head");
+    const head = charts.find(({ title }) => title === "Head of pump and system");
     const lines = (head?.series ?? []).filter(({ pointsOnly }) => pointsOnly !== true).slice(0, 4);
     expect(lines.map(({ name, dashed = false, dotted = false }) => [name, dashed, dotted])).toEqual([
       ["all pumps, at the header", false, false],
