@@ -10,7 +10,7 @@ const DIST = builtPages();
 describe("the built scripts", () => {
   it.each([
     { file: "functions.js", limit: 335_000 },
-    { file: "taskpane.js", limit: 192_000 },
+    { file: "taskpane.js", limit: 230_000 },
   ])("$file stays within $limit bytes gzipped", ({ file, limit }) => {
     expect(gzipSync(readFileSync(join(DIST, file)), { level: 9 }).length).toBeLessThan(limit);
   });

@@ -17,7 +17,7 @@ const MAIN_RESULTS = {
   density: "density",
   static_head: "staticHead",
   total_head: "totalHead",
-  rated_head: "ratedHead",
+  total_head_with_margin: "ratedHead",
   npsh_available: "npshAvailable",
 } as const;
 
