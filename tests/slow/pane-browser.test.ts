@@ -27,6 +27,8 @@ const ENTRY = `
     },
     sheetNames: async () => [],
     read: async () => [],
+    recorded: async () => ({ records: [], sheets: [] }),
+    holdsPictures: () => true,
     write: async () => undefined,
     onCalculated: () => () => undefined,
   };
