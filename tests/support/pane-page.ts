@@ -5,7 +5,7 @@ import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-c
 import { expect } from "vitest";
 import { PATIENCE, startChromium } from "./browser.ts";
 
-export const PANE_ADDRESS = "http://pane.test/";
+export const PANE_ADDRESS = "https://pane.test/";
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 interface Axe {
