@@ -177,7 +177,7 @@ describe("the package in four lines", () => {
   it("says sizes, class, driver, priming and materials of the quarry's pump, each in the reader's units", () => {
     const lines = Object.fromEntries(said(QUARRY));
     expect(lines["Sizes and class"]).toMatch(
-      /^suction 8, discharge 6; class 150 offered; class needed .+ at [\d.]+ psig$/,
+      /^nominal sizes: suction 8, discharge 6; class offered: 150; needed: Class 150 at [\d.]+ psig$/,
     );
     expect(lines["Driver"]).toMatch(/^engine, 75 hp rated, [\d.]+ hp on site; needed [\d.]+ hp$/);
     expect(lines["Priming"]).toMatch(/; time to prime [\d.]+ s$/);

@@ -52,10 +52,10 @@ function flanges(duty: Duty, stands: Standing): Words {
   const { suctionFlange, dischargeFlange, flangeClass } = FIELD;
   return [
     ...(stands(suctionFlange) && stands(dischargeFlange)
-      ? ["suction ", suctionFlange, ", discharge ", dischargeFlange, "; "]
+      ? ["nominal sizes: suction ", suctionFlange, ", discharge ", dischargeFlange, "; "]
       : ["sizes not stated; "]),
-    ...(stands(flangeClass) ? ["class ", flangeClass, " offered; "] : ["class offered not stated; "]),
-    "class needed ",
+    ...(stands(flangeClass) ? ["class offered: ", flangeClass, "; "] : ["class offered not stated; "]),
+    "needed: ",
     PRESSURE.classNeeded,
     " at ",
     ...amount(PRESSURE.greatestPressure, duty),
