@@ -42,6 +42,33 @@ export function changedFormula(formula: string, { names, namesOn, spills, sheets
   });
 }
 
+/** Ranges and cells of a formula, whole and with their dollar signs. */
+const ABSOLUTE = String.raw`\$[A-Za-z]{1,3}\$[1-9]\d{0,6}`;
+const PLACED = new RegExp(
+  `(?<text>${QUOTED})|(?:${SHEET})?(?<![\\p{L}\\p{N}_.$:])(?<range>${ABSOLUTE}(?::${ABSOLUTE})?)(?![\\p{L}\\p{N}_.(:#])`,
+  "gu",
+);
+
+/**
+ * The way back: an absolute range that has a name is written by it.
+ *
+ * @param namesOn lower-case sheet name to the names of that sheet, each by its absolute range
+ * @param own lower-case name of the sheet the formula stands on
+ */
+export function namedFormula(
+  formula: string,
+  namesOn: ReadonlyMap<string, ReadonlyMap<string, string>>,
+  own: string,
+): string {
+  return formula.replace(PLACED, (whole, ...rest) => {
+    const { text, sheet, range = "" } = rest.at(-1) as Record<string, string | undefined>;
+    if (text !== undefined) return whole;
+    const on = sheet === undefined ? own : bareSheetName(sheet).toLowerCase();
+    const name = namesOn.get(on)?.get(range.toUpperCase());
+    return name === undefined ? whole : `${sheet === undefined ? "" : `${sheet}!`}${name}`;
+  });
+}
+
 /** "'It''s mine'" as "It's mine". */
 export function bareSheetName(written: string): string {
   return written.startsWith("'") ? written.slice(1, -1).replaceAll("''", "'") : written;

@@ -157,7 +157,9 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
       inside.setName(book, id, name, scoped, absolute(range));
     }
     for (const list of spec.lists ?? []) addList(api, sheet, list, (from) => rangeFrom(sheet, from));
-    for (const rule of spec.rules ?? []) addRule(sheet, { ...rule, when: changedFormula(rule.when, changes) });
+    // The grid puts a new rule before the others.
+    for (const rule of (spec.rules ?? []).toReversed())
+      addRule(sheet, { ...rule, when: changedFormula(rule.when, changes) });
     anchorCharts(inside, book, id, name, spec);
     kept.set(id, {
       ...(spec.charts === undefined ? {} : { charts: spec.charts }),

@@ -1,11 +1,12 @@
 import type { ICellData, IDataValidationRule, IRange, IStyleData, Nullable } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/preset-sheets-core";
 import type { Cell } from "../shared/cells/cell.ts";
-import { addressOf, type Box, rangeOf } from "../shared/ports/a1.ts";
+import { absolute, addressOf, type Box, rangeOf } from "../shared/ports/a1.ts";
 import { NAMESPACE } from "../shared/ports/namespace.ts";
 import { referenceParts, writtenFrom } from "../shared/ports/reference.ts";
 import type { CellSpec, ListSpec, RuleSpec, SheetSpec, StyleSpec } from "../shared/ports/sheet-spec.ts";
 import { isChartAnchor } from "./grid-charts.ts";
+import { namedFormula } from "./grid-formula.ts";
 import type { Grid, GridHost } from "./grid-host.ts";
 import { cellContent, columnCharacters, rowPoints } from "./grid-sheet.ts";
 import { styleSpec } from "./grid-style.ts";
@@ -20,11 +21,37 @@ export const DEFAULT_COLUMN_PIXELS = 88;
  * answers they have now: settled ones, where the caller has waited for them. Of looks, what a SheetSpec can say is kept: no fonts, underlining or comments, and no pictures but those of our own sheets.
  */
 export function gridSnapshot(grid: Grid, host: GridHost): readonly SheetSpec[] {
-  const workbook = grid.api.getActiveWorkbook();
-  return (workbook?.getSheets() ?? []).map((sheet) => sheetSnapshot(grid, host, sheet));
+  const sheets = grid.api.getActiveWorkbook()?.getSheets() ?? [];
+  const names = new Map(
+    sheets.map((sheet) => [sheet.getSheetName().toLowerCase(), namesByRange(grid, sheet)] as const),
+  );
+  return sheets.map((sheet) => sheetSnapshot(grid, host, sheet, names));
 }
 
-function sheetSnapshot({ api, inside, messages }: Grid, host: GridHost, sheet: FWorksheet): SheetSpec {
+/** The name of each range of a sheet that has one. */
+function namesByRange(grid: Grid, sheet: FWorksheet): ReadonlyMap<string, string> {
+  return new Map(
+    Object.entries(namesOn(grid, sheet))
+      .map(([name, range]) => [absolute(range), name] as const)
+      // Of two names of one range the first is taken.
+      .reverse(),
+  );
+}
+
+function namesOn({ api, inside }: Grid, sheet: FWorksheet): Readonly<Record<string, string>> {
+  const names = inside.namesOf(api.getActiveWorkbook()?.getId() ?? "", sheet.getSheetId());
+  return Object.fromEntries(
+    names.flatMap(({ name, range }) => (isChartAnchor(name) || range === undefined ? [] : [[name, range] as const])),
+  );
+}
+
+function sheetSnapshot(
+  grid: Grid,
+  host: GridHost,
+  sheet: FWorksheet,
+  names: ReadonlyMap<string, ReadonlyMap<string, string>>,
+): SheetSpec {
+  const { api, inside, messages } = grid;
   const workbook = api.getActiveWorkbook();
   if (workbook === null) throw new Error("no workbook is open");
   const book = workbook.getId();
@@ -60,6 +87,10 @@ function sheetSnapshot({ api, inside, messages }: Grid, host: GridHost, sheet: F
       Array.from({ length: box.right - box.left + 1 }, (__, j) => answerAt(box.top + i, box.left + j)),
     );
 
+  /** As a file holds it: the grid knows no names in formulas. */
+  const written = (formula: string): string =>
+    namedFormula(withUpperCaseCalls(formula.replace(/^=/, "")), names, sheet.getSheetName().toLowerCase());
+
   const cells: CellSpec[] = [];
   for (const [row, line] of Object.entries(data.cellData as CellRows)) {
     for (const [column, cell] of Object.entries(line)) {
@@ -69,7 +100,7 @@ function sheetSnapshot({ api, inside, messages }: Grid, host: GridHost, sheet: F
       const address = addressOf(at.row, at.column);
       const formula = inside.formulaOf(book, id, at.row, at.column);
       if (formula !== undefined && formula !== "") {
-        const f = withUpperCaseCalls(formula.replace(/^=/, ""));
+        const f = written(formula);
         const spill = inside.spillOf(book, id, at.row, at.column);
         const answer = answerAt(at.row, at.column);
         const filled = spill !== undefined && !isBlocked(answer) && isWide(spill) ? spill : undefined;
@@ -88,9 +119,6 @@ function sheetSnapshot({ api, inside, messages }: Grid, host: GridHost, sheet: F
     }
   }
 
-  const names = inside
-    .namesOf(book, id)
-    .flatMap(({ name, range }) => (isChartAnchor(name) || range === undefined ? [] : [[name, range] as const]));
   const lists = sheet.getDataValidations().flatMap(({ rule }) => listSpecs(rule, sheet.getSheetName()));
   const rules = sheet.getConditionalFormattingRules().flatMap(({ ranges, rule }): RuleSpec[] => {
     if (rule.type !== "highlightCell" || !("subType" in rule) || rule.subType !== "formula") return [];
@@ -100,7 +128,7 @@ function sheetSnapshot({ api, inside, messages }: Grid, host: GridHost, sheet: F
       ...(look.fill === undefined ? {} : { fill: look.fill }),
       ...(look.bold === undefined ? {} : { bold: look.bold }),
     };
-    return ranges.map((range) => ({ ref: a1(range), when: String(rule.value).replace(/^=/, ""), style }));
+    return ranges.map((range) => ({ ref: a1(range), when: written(String(rule.value)), style }));
   });
   const lastColumn = Math.max(-1, ...Object.keys(data.columnData).map(Number));
   return {
@@ -116,7 +144,7 @@ function sheetSnapshot({ api, inside, messages }: Grid, host: GridHost, sheet: F
     styles: Object.fromEntries([...styles.values()].map(({ key, spec }) => [key, spec])),
     cells,
     merges: data.mergeData.map(a1),
-    names: Object.fromEntries(names),
+    names: namesOn(grid, sheet),
     lists,
     rules,
     ...host.keptOf(id),

@@ -7,6 +7,7 @@ import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
 import { addressOf, boxOf } from "../../shared/ports/a1.ts";
 import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
 import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
+import { gridSnapshot } from "../../workbench/grid-snapshot.ts";
 import { headlessGrid } from "../../workbench/headless.ts";
 import { dutyRead, dutyText, QUARRY } from "../support/duty-of.ts";
 import { setOfDuty, together } from "../support/laid-out.ts";
@@ -64,6 +65,18 @@ describe("a calc sheet in the workbench grid", () => {
       expect(worst).toBeLessThan(1e-12);
     },
   );
+
+  it("is written out again with its formulas by their names", () => {
+    const out = new Map(gridSnapshot(grid, grid.host).map((sheet) => [sheet.name, sheet]));
+    let named = 0;
+    for (const { name, cells, rules = [], names = {} } of sheets.flat()) {
+      const cellsOut = new Map(out.get(name)?.cells.map((cell) => [cell.at, cell.f]));
+      for (const { at, f } of cells) if (f !== undefined) expect(cellsOut.get(at), `${name}!${at}`).toBe(f);
+      expect(out.get(name)?.rules?.map(({ when }) => when)).toEqual(rules.map(({ when }) => when));
+      named += Object.keys(names).length;
+    }
+    expect(named).toBeGreaterThan(500);
+  });
 
   it("hands percentages of 1 % and less on as what they are", async () => {
     expect((await compare(own(5))).worst).toBeLessThan(1e-12);

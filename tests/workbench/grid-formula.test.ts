@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { changedFormula } from "../../workbench/grid-formula.ts";
+import { changedFormula, namedFormula } from "../../workbench/grid-formula.ts";
 
 const names = new Map([
   ["flow", "$B$3"],
@@ -34,5 +34,34 @@ describe("formulas changed for the grid", () => {
   it("leaves all as it is when nothing is to change", () => {
     const formula = 'IF(flow>1,Data!A1#,"a")';
     expect(changedFormula(formula, {})).toBe(formula);
+  });
+});
+
+const ranges = new Map([
+  [
+    "duty",
+    new Map([
+      ["$B$3", "flow"],
+      ["$A$1:$B$9", "line"],
+    ]),
+  ],
+  ["it's data", new Map([["$C$7", "loss"]])],
+]);
+
+describe("formulas with their names again", () => {
+  it.each([
+    { why: "a cell and a range", formula: "$B$3*SUM($A$1:$B$9)", named: "flow*SUM(line)" },
+    { why: "small letters", formula: "$b$3+1", named: "flow+1" },
+    { why: "no part of a range", formula: "SUM($B$3:$B$9)+SUM($A$3:$B$3)", named: "SUM($B$3:$B$9)+SUM($A$3:$B$3)" },
+    { why: "no part of a longer address", formula: "$B$30+$AB$3", named: "$B$30+$AB$3" },
+    { why: "none that moves with its cell", formula: "B3+$B3+B$3", named: "B3+$B3+B$3" },
+    { why: "not in a text", formula: '"at $B$3 "&$B$3', named: '"at $B$3 "&flow' },
+    { why: "of another sheet", formula: "'It''s data'!$C$7+Other!$B$3", named: "'It''s data'!loss+Other!$B$3" },
+    { why: "of its own sheet by its name", formula: "Duty!$B$3", named: "Duty!flow" },
+    { why: "not what another sheet has there", formula: "$C$7+'It''s data'!$B$3", named: "$C$7+'It''s data'!$B$3" },
+    { why: "beside operators", formula: "-$B$3^2/$B$3%", named: "-flow^2/flow%" },
+    { why: "no spill mark", formula: "SUM($B$3#)", named: "SUM($B$3#)" },
+  ])("$why", ({ formula, named }) => {
+    expect(namedFormula(formula, ranges, "duty")).toBe(named);
   });
 });
