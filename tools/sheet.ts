@@ -45,6 +45,7 @@ function main(args: readonly string[]): number {
     process.stderr.write(`${output} cannot be written: ${(error as Error).message}\n`);
     return 1;
   }
+  for (const finding of saved.findings) process.stderr.write(`${findingText(finding, duty.unitSet)}\n`);
   process.stdout.write(`Written: ${output}, ${sheetNames.map((name) => `“${name}”`).join(", ")}\n`);
   const errors = resultsInError(worked);
   if (errors.length > 0)

@@ -10,7 +10,8 @@ export const savedHead = v.object({
   version: v.pipe(v.number(), v.integer(), v.minValue(1)),
 });
 
-const segment = v.object({
+// What is not known is kept: see not-known.ts.
+const segment = v.looseObject({
   pipe: v.string(),
   length: v.string(),
   fittings: v.string(),
@@ -18,14 +19,14 @@ const segment = v.object({
   level: v.exactOptional(v.string()),
 });
 
-const curvePoint = v.object({
+const curvePoint = v.looseObject({
   flow: v.string(),
   head: v.string(),
   efficiency: v.string(),
   npshRequired: v.string(),
 });
 
-const pump = v.object({
+const pump = v.looseObject({
   name: v.string(),
   speed: v.string(),
   impellerDiameter: v.string(),
@@ -34,7 +35,7 @@ const pump = v.object({
   trimRatio: v.string(),
 });
 
-const otherPump = v.object({
+const otherPump = v.looseObject({
   ...pump.entries,
   level: v.string(),
   checkValve: v.string(),
@@ -42,10 +43,10 @@ const otherPump = v.object({
   dischargeSize: v.string(),
   flangeClass: v.string(),
 });
-const dutyCase = v.object({ name: v.string(), hours: v.string(), fields: v.record(v.string(), v.string()) });
-const revision = v.object({ revision: v.string(), date: v.string(), by: v.string(), change: v.string() });
+const dutyCase = v.looseObject({ name: v.string(), hours: v.string(), fields: v.record(v.string(), v.string()) });
+const revision = v.looseObject({ revision: v.string(), date: v.string(), by: v.string(), change: v.string() });
 
-export const savedDuty = v.object({
+export const savedDuty = v.looseObject({
   unitSet: v.picklist(UNIT_SET_NAMES),
   fields: v.record(v.string(), v.string()),
   basis: v.optional(v.record(v.string(), v.string()), {}),
@@ -59,10 +60,10 @@ export const savedDuty = v.object({
 });
 
 /** Of version 1 the number of pumps belonged to the chosen pump. */
-export const savedDuty1 = v.object({
+export const savedDuty1 = v.looseObject({
   ...savedDuty.entries,
   pump: v.exactOptional(
-    v.object({ ...pump.entries, count: v.string(), arrangement: v.picklist(["parallel", "series"]) }),
+    v.looseObject({ ...pump.entries, count: v.string(), arrangement: v.picklist(["parallel", "series"]) }),
   ),
 });
 

@@ -1,9 +1,7 @@
 import * as v from "valibot";
-import { nearestNames } from "../../src/basis/nearest.ts";
-import { type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
-import { type CaseText, type DutyText, EMPTY_DUTY } from "./duty-text.ts";
-import { CASE_KEYS } from "./fields/cases.ts";
-import { FIELD_KEYS, type FieldKey } from "./fields.ts";
+import { fail, type Result, succeed } from "../../src/basis/result.ts";
+import { type DutyText, EMPTY_DUTY } from "./duty-text.ts";
+import { notKnown } from "./not-known.ts";
 import { FORMAT, type SavedDuty, savedDuty, savedDuty1, savedHead, VERSION } from "./saved-schema.ts";
 import { fromVersion1 } from "./saved-version-1.ts";
 
@@ -23,7 +21,7 @@ export function loadDuty(json: string): Result<DutyText> {
   return dutyFrom(data);
 }
 
-/** The duty in what a saved one was parsed to. A field that is not known is left out, and said. */
+/** The duty in what a saved one was parsed to. What is not known in it is kept, and said. */
 export function dutyFrom(data: unknown): Result<DutyText> {
   const head = v.safeParse(savedHead, data);
   if (!head.success) return refuse(firstIssue(head.issues));
@@ -37,58 +35,15 @@ export function dutyFrom(data: unknown): Result<DutyText> {
   return parsed.success ? dutyOf(parsed.output) : refuse(firstIssue(parsed.issues));
 }
 
-function dutyOf({
-  unitSet,
-  fields,
-  basis,
-  suctionLine,
-  dischargeLine,
-  pump: chosen,
-  otherPumps,
-  cases,
-  logo,
-  revisions,
-}: SavedDuty): Result<DutyText> {
-  const known = (from: Readonly<Record<string, string>>): Partial<Record<FieldKey, string>> =>
-    Object.fromEntries(FIELD_KEYS.filter((key) => from[key] !== undefined).map((key) => [key, from[key] as string]));
+function dutyOf({ format: _format, version: _version, ...saved }: SavedDuty): Result<DutyText> {
+  const { fields, suctionLine, dischargeLine } = saved;
   const duty: DutyText = {
-    unitSet,
-    fields: { ...EMPTY_DUTY.fields, ...known(fields) },
-    basis: known(basis),
+    ...saved,
+    fields: { ...EMPTY_DUTY.fields, ...fields },
     suctionLine: suctionLine.length === 0 ? EMPTY_DUTY.suctionLine : suctionLine,
     dischargeLine: dischargeLine.length === 0 ? EMPTY_DUTY.dischargeLine : dischargeLine,
-    ...(chosen === undefined ? {} : { pump: chosen }),
-    ...(otherPumps === undefined ? {} : { otherPumps }),
-    ...(cases && { cases: cases.map((one) => ({ ...one, fields: ofCase(one.fields) })) }),
-    ...(logo !== undefined && { logo }),
-    ...(revisions && { revisions }),
   };
-  const unknown = [
-    ...unknownAmong({ ...basis, ...fields }, "field", FIELD_KEYS),
-    ...(cases ?? []).flatMap((one, row) => unknownAmong(one.fields, `case ${row + 1}`, CASE_KEYS)),
-  ];
-  return succeed(duty, unknown);
-}
-
-function ofCase(fields: Readonly<Record<string, string>>): CaseText["fields"] {
-  return Object.fromEntries(CASE_KEYS.flatMap((key) => (fields[key] === undefined ? [] : [[key, fields[key]]])));
-}
-
-/** Of a later version or misspelt: what was stated there must not be lost in silence. */
-function unknownAmong(
-  fields: Readonly<Record<string, string>>,
-  subject: string,
-  keys: readonly string[],
-): readonly Finding[] {
-  return Object.keys(fields)
-    .filter((key) => !keys.includes(key))
-    .map((given) => ({
-      code: "field-not-known",
-      kind: "check",
-      subject,
-      given,
-      suggestions: nearestNames(given, keys),
-    }));
+  return succeed(duty, notKnown(duty));
 }
 
 function firstIssue(issues: readonly v.BaseIssue<unknown>[]): string {

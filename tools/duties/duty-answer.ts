@@ -16,6 +16,10 @@ interface Placed {
   readonly finding: Finding;
 }
 
+function isRecord(data: unknown): data is Readonly<Record<string, unknown>> {
+  return typeof data === "object" && data !== null;
+}
+
 /** The answer to one line: what a saved duty comes to, or why it cannot be worked out and which boxes are at fault. */
 export function dutyAnswer(line: string, sheets: SheetFolder | undefined): object {
   let data: unknown;
@@ -24,8 +28,9 @@ export function dutyAnswer(line: string, sheets: SheetFolder | undefined): objec
   } catch {
     return refused("the line is not JSON");
   }
-  const id = typeof data === "object" && data !== null && "id" in data ? { id: data.id } : {};
-  const read = dutyFrom(data);
+  const { id: given, ...saved }: { readonly id?: unknown } = isRecord(data) ? data : {};
+  const id = given === undefined ? {} : { id: given };
+  const read = dutyFrom(isRecord(data) ? saved : data);
   if (!read.ok) return { ...id, error: said(read.findings, "US"), at: [] };
   const { unitSet } = read.value;
   const { duty, findings } = decodeDuty(read.value);

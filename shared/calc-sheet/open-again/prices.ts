@@ -1,6 +1,6 @@
 import * as v from "valibot";
 import type { DutyText } from "../../duty/duty-text.ts";
-import { FIELD_KEYS, type FieldKey } from "../../duty/fields.ts";
+import { FIELD_KEYS } from "../../duty/fields.ts";
 import { boxOf } from "../../ports/a1.ts";
 import type { SheetNow } from "../../ports/sheet-record.ts";
 import { isInternal } from "../sections/estimate.ts";
@@ -11,30 +11,30 @@ import { NO_INPUTS, type WrittenInputs, writtenInputs } from "./written-inputs.t
  * to anybody, holds none of them.
  */
 export interface Prices {
-  readonly fields: Readonly<Partial<Record<FieldKey, string>>>;
-  readonly basis: Readonly<Partial<Record<FieldKey, string>>>;
+  readonly fields: Texts;
+  readonly basis: Texts;
 }
 
-const INTERNAL = FIELD_KEYS.filter(isInternal);
+const INTERNAL: ReadonlySet<string> = new Set(FIELD_KEYS.filter(isInternal));
+const KNOWN: ReadonlySet<string> = new Set(FIELD_KEYS);
 
-/** The duty without its prices and costs, and these. */
+type Texts = Readonly<Record<string, string>>;
+
+/** The duty without its prices and costs, and these. A field that nobody knows may be a price: it goes where they go. */
 export function withoutPrices(duty: DutyText): { readonly open: DutyText; readonly prices: Prices } {
-  const fields = { ...duty.fields };
-  const basis = { ...duty.basis };
-  const prices: {
-    readonly fields: Partial<Record<FieldKey, string>>;
-    readonly basis: Partial<Record<FieldKey, string>>;
-  } = {
-    fields: {},
-    basis: {},
+  const isPriced = [...INTERNAL].some((key) => (duty.fields as Texts)[key] !== "");
+  const goes = (key: string): boolean => INTERNAL.has(key) || (isPriced && !KNOWN.has(key));
+  const chosen = (texts: Texts, isChosen: (key: string, text: string) => boolean): Texts =>
+    Object.fromEntries(Object.entries(texts).filter(([key, text]) => isChosen(key, text)));
+  const stays = (key: string): boolean => !goes(key);
+  const blanked = Object.entries(duty.fields).map(([key, text]) => [key, INTERNAL.has(key) ? "" : text]);
+  const fields: DutyText["fields"] = Object.fromEntries(
+    blanked.filter(([key = ""]) => stays(key) || INTERNAL.has(key)),
+  );
+  return {
+    open: { ...duty, fields, basis: chosen(duty.basis, stays) },
+    prices: { fields: chosen(duty.fields, (key, text) => goes(key) && text !== ""), basis: chosen(duty.basis, goes) },
   };
-  for (const key of INTERNAL) {
-    if (fields[key] !== "") prices.fields[key] = fields[key];
-    if (basis[key] !== undefined) prices.basis[key] = basis[key];
-    fields[key] = "";
-    delete basis[key];
-  }
-  return { open: { ...duty, fields, basis }, prices };
 }
 
 /** The duty with them again. */
@@ -71,7 +71,7 @@ export function pricesOn({ names, at }: SheetNow): (Prices & WrittenInputs) | un
   }
   const parsed = v.safeParse(priced, data);
   if (!parsed.success) return undefined;
-  const known = (all: Readonly<Record<string, string>>): Partial<Record<FieldKey, string>> =>
-    Object.fromEntries(INTERNAL.flatMap((key) => (all[key] === undefined ? [] : [[key, all[key]]])));
-  return { ...NO_INPUTS, ...parsed.output, fields: known(parsed.output.fields), basis: known(parsed.output.basis) };
+  const own = (all: Texts): Texts =>
+    Object.fromEntries(Object.entries(all).filter(([key]) => INTERNAL.has(key) || !KNOWN.has(key)));
+  return { ...NO_INPUTS, ...parsed.output, fields: own(parsed.output.fields), basis: own(parsed.output.basis) };
 }

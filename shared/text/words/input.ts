@@ -51,7 +51,7 @@ export const inputWords: WordsOf<keyof InputFindings> = {
   "logo-refused": (f) => `the ${f.subject} is not taken: ${f.facts.reason}`,
   "field-not-known": (f, say) => {
     const near = f.suggestions?.length ? `; the nearest known: ${say.suggestions()}` : "";
-    return `“${f.given}” is no field of a duty and is left out${near}`;
+    return `“${f.given}” (${f.subject}) is known to nothing here: it is kept with the duty and used for nothing${near}`;
   },
   "not-a-whole-number": (f, say) => `${f.subject} must be a whole number; ${say.amount(f.found)} was given`,
   "beyond-computation": (f) => `${f.subject} is beyond what can be computed; check the size of the inputs`,

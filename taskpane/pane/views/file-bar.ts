@@ -1,9 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { type DutyText, EMPTY_DUTY } from "../../../shared/duty/duty-text.ts";
+import { notKnown, withoutNotKnown } from "../../../shared/duty/not-known.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import type { PaneContext } from "../context.ts";
 import { downloadDuty, readDutyFile } from "../duty-file.ts";
+import { findingsView } from "./findings.ts";
 
 /** Back and forward, files, and the samples to start from. */
 export function fileBarView(context: PaneContext): TemplateResult {
@@ -69,7 +71,21 @@ export function fileBarView(context: PaneContext): TemplateResult {
         </li>
       </ul>
     </details>
+    ${notKnownView(context)}
   </div>`;
+}
+
+/** What came with the duty that nothing reads: it is saved again with it until it is taken out here. */
+function notKnownView({ state: { duty }, send }: PaneContext): TemplateResult | typeof nothing {
+  const found = notKnown(duty);
+  if (found.length === 0) return nothing;
+  const what = "Took out what is not known";
+  return html`${findingsView(found, duty.unitSet)}
+    <div class="buttons">
+      <button type="button" @click=${() => send({ type: "duty-replaced", duty: withoutNotKnown(duty), what })}>
+        Take out what is not known
+      </button>
+    </div>`;
 }
 
 function saveFile({ state, send }: PaneContext, duty: DutyText = state.duty): void {

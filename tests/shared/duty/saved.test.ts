@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { DutyText } from "../../../shared/duty/duty-text.ts";
+import { withoutNotKnown } from "../../../shared/duty/not-known.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { dutyFrom, loadDuty, saveDuty } from "../../../shared/duty/saved.ts";
 import harbourBypass from "./version-1/harbour-bypass.json" with { type: "json" };
@@ -82,5 +83,43 @@ describe("a saved duty", () => {
     saved.fields.flow = 1200;
     const reason = 'its “fields.flow” is the number 1200; write it as text, "1200"';
     expect(loadDuty(JSON.stringify(saved)).findings[0]?.facts).toEqual({ reason });
+  });
+});
+
+describe("what a saved duty holds that nothing here reads", () => {
+  const [first] = SAMPLE_DUTIES as readonly [(typeof SAMPLE_DUTIES)[number]];
+  const saved = JSON.parse(saveDuty(first.duty));
+  saved.fields.sorceLevel = "95 ft";
+  saved.basis.colour = "RAL";
+  saved.settings = { share: "0.8", list: [1, null] };
+  saved.dischargeLine[1].lining = "rubber";
+  saved.pump.points[0].noise = "80 dB";
+  saved.pump.maker = "own";
+  const typed = loaded(saved);
+
+  it("is said, one by one, with where it stands and the nearest that is known", () => {
+    const { findings } = dutyFrom(saved);
+    expect(new Set(findings.map(({ code }) => code))).toEqual(new Set(["field-not-known"]));
+    expect(findings.map(({ subject, given }) => `${subject}: ${given}`).toSorted()).toEqual([
+      "basis: colour",
+      "discharge line, row 2: lining",
+      "pump, curve point 1: noise",
+      "pump: maker",
+      "saved duty: settings",
+      "saved duty: sorceLevel",
+    ]);
+    expect(findings.find(({ given }) => given === "sorceLevel")?.suggestions).toContain("sourceLevel");
+  });
+
+  it("is saved again with all else, a row's with its row", () => {
+    expect(JSON.parse(saveDuty(typed))).toEqual({ ...saved, fields: { ...typed.fields, sorceLevel: "95 ft" } });
+    const [one, other] = typed.dischargeLine;
+    const turned = { ...typed, dischargeLine: [other, one] } as DutyText;
+    expect(JSON.parse(saveDuty(turned)).dischargeLine[0].lining).toBe("rubber");
+  });
+
+  it("goes once it is taken out, and nothing else with it", () => {
+    expect(withoutNotKnown(typed)).toEqual(first.duty);
+    expect(withoutNotKnown(first.duty)).toEqual(first.duty);
   });
 });

@@ -256,6 +256,22 @@ describe("the estimate", () => {
   });
 });
 
+describe("a field that nothing here knows", () => {
+  const unknown = (duty: DutyText): DutyText => ({ ...duty, fields: { ...duty.fields, ...{ offerTo: "48151" } } });
+  const without: Edit = (sheets) => sheets.filter(({ name }) => !/estimate/i.test(name));
+
+  it("comes back from sheets with prices and from those without", () => {
+    for (const duty of [unknown(ALL), unknown(dutyText())]) expect(after(duty).duty).toEqual(duty);
+  });
+
+  it("may be a price, and goes where the prices go", () => {
+    const set = setOfDuty(unknown(ALL));
+    const rest = `${set.records} ${JSON.stringify(without(set.sheets(set.wanted)))}`;
+    expect(rest).not.toContain("48151");
+    expect(after(unknown(ALL), without).duty.fields).not.toHaveProperty("offerTo");
+  });
+});
+
 describe("a metric sheet", () => {
   it("gives what is typed in its own units", () => {
     const metric = (SAMPLE_DUTIES[1] as (typeof SAMPLE_DUTIES)[number]).duty;
