@@ -17,6 +17,14 @@ const SIZES: readonly FlangeSize[] = [
   ...[225, 375].map((dn) => ({ inches: dn / 25, dn })),
 ];
 
+/** How each is named, those by inches first. */
+export const FLANGE_SIZE_NAMES: readonly string[] = [
+  ...SIZES.flatMap(({ nps }) => (nps === undefined ? [] : [`NPS ${nps}`])),
+  ...SIZES.map(({ dn }) => dn)
+    .sort((a, b) => a - b)
+    .map((dn) => `DN${dn}`),
+];
+
 const MIXED = /^(?:(\d+)[ -])?(\d+)\/(\d+)$/;
 
 /** Fractions with a sign of their own, as they are pasted. */

@@ -1,3 +1,5 @@
+import type { UnitSetName } from "../../../src/basis/quantities.ts";
+import { pipeNamed, pipesOf } from "../../../src/pipework/pipe-name.ts";
 import { headerText } from "../../catalogue/call.ts";
 import type { Box } from "../../ports/a1.ts";
 import { tableCell } from "../expression.ts";
@@ -28,6 +30,7 @@ export function placeLine(page: Page, table: LineTableItem): void {
   });
   page.next();
   const top = page.row;
+  const choices = pipesLike(rows, page.plan.unitSet);
   rows.forEach((row, i) => {
     page.number(i === 0 ? table : undefined);
     stated.forEach(({ key, quantity }, place) => {
@@ -38,6 +41,7 @@ export function placeLine(page: Page, table: LineTableItem): void {
       if (isExpression(cell)) page.formula(column, cell, at, page.numberStyle(quantity));
       else {
         page.merged(...stretchOf(column), { v: scalarOf(cell), style: isText(column) ? "inputText" : "inputNumber" });
+        if (key === "pipe") page.offer(column, { choices });
       }
     });
     printed.forEach((column, j) => {
@@ -53,6 +57,19 @@ export function placeLine(page: Page, table: LineTableItem): void {
   placeTyped(page, table, { top, left: LABEL, bottom, right: end });
   const inWorkings = worked.filter(({ isWorking }) => isWorking === true);
   if (inWorkings.length > 0) page.work((workings) => placeWorkedColumns(workings, table, inWorkings));
+}
+
+/** All sizes of the families of pipe that a line is of; any other description of a pipe may be typed. */
+function pipesLike(rows: readonly LineTableRow[], units: UnitSetName): readonly string[] {
+  const families = rows.flatMap(({ pipe }) => {
+    const read = pipeNamed(pipe);
+    return read.ok ? [read.value.family] : [];
+  });
+  const names = [...new Set(families)].flatMap((family) => {
+    const listed = pipesOf(family, units === "US" ? "inch" : "metric");
+    return listed.ok ? listed.value.map(({ name }) => name) : [];
+  });
+  return [...new Set([...rows.map(({ pipe }) => pipe).filter((name) => name !== ""), ...names])];
 }
 
 /** Points of the row that ends a line. */

@@ -1,7 +1,6 @@
 import type { Quantity } from "../../../src/basis/quantities.ts";
 import { type Cell, isRange } from "../../cells/cell.ts";
 import type { Field } from "../../duty/field.ts";
-import { FIELDS, type FieldKey } from "../../duty/fields.ts";
 import { addressOf, type Box, rangeOf } from "../../ports/a1.ts";
 import type {
   CellSpec,
@@ -403,11 +402,8 @@ export class Page {
     this.#rules.push(rule);
   }
 
-  /** Offers the names that a box of the duty knows in a cell of this row, and refuses what is none of them where nothing else may stand there. */
-  offer(column: number, box: string): void {
-    const { choices: names, takesNoOther }: Pick<Field, "choices" | "takesNoOther"> = Object.hasOwn(FIELDS, box)
-      ? FIELDS[box as FieldKey]
-      : {};
+  /** Offers names in a cell of this row, and refuses what is none of them where nothing else may stand there. */
+  offer(column: number, { choices: names, takesNoOther }: Pick<Field, "choices" | "takesNoOther"> = {}): void {
     if (names === undefined) return;
     const ref = addressOf(this.row, column);
     const place = this.#choices.placeOf(names);

@@ -1,5 +1,6 @@
 import { printedUnit } from "../../../src/basis/quantities.ts";
 import { isCellError } from "../../cells/cell.ts";
+import { fieldOfBox } from "../../duty/box-field.ts";
 import { addressOf } from "../../ports/a1.ts";
 import { cell, constant, type Expression, join, part, partsOf } from "../expression.ts";
 import { optionCells } from "../option.ts";
@@ -91,14 +92,15 @@ export function placeInput(page: Page, item: InputItem): void {
     if (quantity !== undefined) page.put(UNIT, { v: printedUnit(quantity, page.plan.unitSet), style: "unit" });
   }
   page.merged(REMARK, LAST, { v: basis, style: "basis" });
+  const box = boxOfInput(item);
   page.input(key, VALUE, {
     label,
-    ...boxOfInput(item),
+    ...box,
     written: isCellError(value) ? value.error : value,
     ...(quantity === undefined ? {} : { quantity }),
     basis,
   });
-  page.offer(VALUE, item.of ?? key);
+  if (box.place !== undefined) page.offer(VALUE, fieldOfBox(box.place));
   page.next();
 }
 

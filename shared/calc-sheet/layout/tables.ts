@@ -1,5 +1,6 @@
 import { headerText } from "../../catalogue/call.ts";
 import { isCellError } from "../../cells/cell.ts";
+import { fieldOfBox } from "../../duty/box-field.ts";
 import { type Expression, tableCell } from "../expression.ts";
 import type { WrittenCell } from "../open-again/written-inputs.ts";
 import type { InputTableItem, SpillItem, TableItem, TypedRows, WorkingItem } from "../plan.ts";
@@ -72,6 +73,7 @@ export function placeTable(page: Page, table: TableItem): void {
         const { value } = expression;
         const style = typeof value === "string" ? "inputText" : "inputNumber";
         page.merged(from, to, { v: isCellError(value) ? value.error : value, style });
+        if (table.typed !== undefined) page.offer(from, fieldOfBox(`${table.typed.of}.${table.typed.rows[i]}.${key}`));
         return;
       }
       const style = texts[j] === true ? "tableText" : page.numberStyle(quantity);

@@ -1,3 +1,4 @@
+import { FIELDS } from "../../duty/fields.ts";
 import type { Logo } from "../../duty/logo.ts";
 import { columnPoints } from "../../ports/picture-fit.ts";
 import type { JobText, TitleBlockItem } from "../plan.ts";
@@ -46,7 +47,7 @@ function placeFirm(page: Page, firm: JobText | undefined, logo: TitleBlockItem["
 /** Its cell is that of the box. */
 function placeBox(page: Page, { key, label, text }: JobText, [column]: Stretch): void {
   page.input(key, column, { label, written: text, place: key });
-  page.offer(column, key);
+  page.offer(column, FIELDS[key]);
 }
 
 /** The last column from which the picture has its width up to the right edge. */

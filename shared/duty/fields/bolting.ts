@@ -2,7 +2,7 @@ import { boltAssemblyMethod, WRENCH_SCATTER } from "../../../src/pressure/bolt-a
 import { BOLT_FINISHES, boltFinishNamed } from "../../../src/pressure/bolt-finish.ts";
 import { BOLT_GRADE_NAMES, boltGradeNamed } from "../../../src/pressure/bolt-grade.ts";
 import { boltTorqueMethod } from "../../../src/pressure/bolt-torque.ts";
-import { flangeSizeFor, flangeSizeRead } from "../../../src/pressure/flange-size.ts";
+import { FLANGE_SIZE_NAMES, flangeSizeFor, flangeSizeRead } from "../../../src/pressure/flange-size.ts";
 import { GASKET_NAMES, gasketNamed } from "../../../src/pressure/gasket-name.ts";
 import { FACING_NAMES, GASKET_SHAPES } from "../../catalogue/entries/bolting.ts";
 import { ratingSystem } from "../../catalogue/parameters/class.ts";
@@ -11,6 +11,7 @@ import { amount, named, oneOf, percent } from "../field.ts";
 export const flangeSize = (label: string, help: string) =>
   named((size, subject, unitSet) => flangeSizeRead(size, ratingSystem(unitSet), subject), {
     label,
+    choices: FLANGE_SIZE_NAMES,
     help,
     inUnitSet: (text, from, to) => flangeSizeFor(text, ratingSystem(from), ratingSystem(to)),
   });

@@ -1,11 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { rangeName } from "../../../shared/calc-sheet/layout/range-name.ts";
+import { CASE_FIELDS } from "../../../shared/duty/fields/cases.ts";
+import { OWN_BOXES } from "../../../shared/duty/fields/pump.ts";
 import { FIELD_KEYS, FIELDS } from "../../../shared/duty/fields.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
-import { boxOf, rangeOf } from "../../../shared/ports/a1.ts";
+import { addressOf, boxOf, rangeOf } from "../../../shared/ports/a1.ts";
 import { referenceParts } from "../../../shared/ports/reference.ts";
 import type { ListSpec, SheetSpec } from "../../../shared/ports/sheet-spec.ts";
-import { QUARRY } from "../../support/duty-of.ts";
+import { dutyText, QUARRY, STRAIGHT_PUMP } from "../../support/duty-of.ts";
 import { sheetsOf } from "../../support/laid-out.ts";
 
 /** What a list offers: its own names, or the texts of the cells it reads. */
@@ -50,6 +52,50 @@ describe("the drop-downs of a sheet", () => {
     // A liquid may be described, a material be a specification.
     expect(isStrict("liquid")).toBeUndefined();
     expect(isStrict("casing_material")).toBeUndefined();
+  });
+
+  it("offer the sizes of the pipe of a line, and take any other description", () => {
+    const { duty, all } = sheetsOf(QUARRY);
+    const { top, left, bottom } = boxOf(duty.names?.["discharge_line"] ?? "");
+    const lists = Array.from({ length: bottom - top }, (_, i) =>
+      duty.lists?.find(({ ref }) => ref === addressOf(top + i, left)),
+    );
+    for (const [i, list] of lists.entries()) {
+      if (list === undefined) throw new Error(`run ${i + 1} has no list`);
+      const names = offered(list, all);
+      expect(names).toContain(duty.cells.find(({ at }) => at === addressOf(top + i, left))?.v);
+      // ASME B36.10M has 6 and 24 inch pipe in schedule 40.
+      for (const name of ["6in sch40", "24in sch40"]) expect(names).toContain(name);
+      expect(list.strict).toBeUndefined();
+    }
+  });
+
+  it("stand in the tables of the cases, and at a further pump", () => {
+    const second = {
+      ...STRAIGHT_PUMP,
+      ...{ name: "second", level: "", checkValve: "no", suctionSize: "NPS 8", dischargeSize: "6", flangeClass: "150" },
+    };
+    const typed = dutyText(
+      {},
+      {
+        pump: STRAIGHT_PUMP,
+        otherPumps: [second],
+        cases: [{ name: "aged", hours: "", fields: { pipe: "aged", liquid: "sea water" } }],
+      },
+    );
+    const { duty, all } = sheetsOf({ ...typed, fields: { ...typed.fields, agedRoughness: "0.5 mm" } });
+    const at = (name: string): string => duty.names?.[name] ?? "";
+    const listAt = (ref: string): ListSpec => {
+      const list = duty.lists?.find((one) => one.ref === ref);
+      if (list === undefined) throw new Error(`${ref} has no list`);
+      return list;
+    };
+    expect(listAt(at("other_pump1_check_valve"))).toMatchObject({ items: ["yes", "no"], strict: true });
+    expect(offered(listAt(at("other_pump1_suction_size")), all)).toEqual(OWN_BOXES.suctionSize.choices);
+    expect(offered(listAt(at("other_pump1_flange_class")), all)).toEqual(OWN_BOXES.flangeClass.choices);
+    const { top, left } = boxOf(at("cases"));
+    expect(offered(listAt(addressOf(top, left + 1)), all)).toEqual(CASE_FIELDS.liquid.choices);
+    expect(listAt(addressOf(top, left + 2))).toMatchObject({ items: ["new", "aged"], strict: true });
   });
 
   it("leave a flange class and flange sizes as numbers", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { EMPTY_DUTY } from "../../../shared/duty/duty-text.ts";
 import type { Field } from "../../../shared/duty/field.ts";
-import { CURVE_POINT, PUMP_BOXES } from "../../../shared/duty/fields/pump.ts";
+import { CURVE_POINT, OWN_BOXES, PUMP_BOXES } from "../../../shared/duty/fields/pump.ts";
 import { FIELD_KEYS, FIELDS, type FieldKey, withoutUse } from "../../../shared/duty/fields.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 
@@ -242,5 +242,15 @@ describe("a declaration", () => {
 
   it("has columns of the curve in the order a curve without headings is read", () => {
     expect(Object.keys(CURVE_POINT)).toEqual(["flow", "head", "efficiency", "npshRequired"]);
+  });
+});
+
+describe("the names that a box offers", () => {
+  const offering = [...Object.entries(FIELDS), ...Object.entries(OWN_BOXES)].filter(([, { choices }]) => choices);
+
+  it.each(offering)("can all be read: %s", (_, { choices = [], read }) => {
+    for (const units of ["US", "SI"] as const) {
+      for (const name of choices) expect(read(name, units, "box").ok, `${name} in ${units}`).toBe(true);
+    }
   });
 });
