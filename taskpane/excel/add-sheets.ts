@@ -1,4 +1,5 @@
 import { type Box, boxOf, columnLetters, rangeOf } from "../../shared/ports/a1.ts";
+import { leftBehind } from "../../shared/ports/host-fault.ts";
 import { columnPoints } from "../../shared/ports/picture-fit.ts";
 import { freeSheetNames } from "../../shared/ports/sheet-name.ts";
 import type { SheetSet } from "../../shared/ports/sheet-set.ts";
@@ -9,7 +10,7 @@ import { finishChart, startChart } from "./draw-chart.ts";
 import { finishPicture, holdsPictures, startPicture } from "./draw-picture.ts";
 import { addDropDown, checkDropDown } from "./drop-down.ts";
 import { layOutPages } from "./page-layout.ts";
-import { addRecords, removeRecords } from "./records.ts";
+import { addRecords, type KeptRecords, keptRecords, removeNewRecords } from "./records.ts";
 import { type StyledAreas, styledAreas } from "./style-areas.ts";
 
 /** How long to wait before looking again whether Excel has calculated, in ms. Each look is a round trip. */
@@ -28,6 +29,7 @@ export async function addSheets(set: SheetSet, waits: readonly number[] = WAITS)
   return Excel.run({ delayForCellEdit: true }, async (context) => {
     const sheets = context.workbook.worksheets.load("items/name");
     const before = sheets.getActiveWorksheet().load("id");
+    const standing = keptRecords(context);
     await context.sync();
     const names = freeSheetNames(
       set.wanted,
@@ -62,7 +64,7 @@ export async function addSheets(set: SheetSet, waits: readonly number[] = WAITS)
       }
       return names;
     } catch (fault) {
-      await takeAway(keys, before.id, set.records ?? [], fault);
+      await takeAway(keys, before.id, standing, fault);
       throw fault;
     }
   });
@@ -147,7 +149,7 @@ function isBusy(values: readonly (readonly unknown[])[]): boolean {
 async function takeAway(
   keys: readonly string[],
   before: string,
-  records: readonly string[],
+  standing: KeptRecords | undefined,
   fault: unknown,
 ): Promise<void> {
   try {
@@ -155,18 +157,11 @@ async function takeAway(
       const begun = keys.map((key) => context.workbook.worksheets.getItemOrNullObject(key).load("id"));
       await context.sync();
       const ours = begun.filter((sheet) => !sheet.isNullObject);
-      if (ours.length === 0) return;
       for (const sheet of ours) sheet.delete();
-      context.workbook.worksheets.getItem(before).activate();
-      await context.sync();
-      await removeRecords(context, records);
+      if (ours.length > 0) context.workbook.worksheets.getItem(before).activate();
+      await removeNewRecords(context, standing);
     });
   } catch {
-    const reason = fault instanceof Error ? fault.message : String(fault);
-    throw new Error(
-      `The sheets could not be finished (${reason}), and what was begun could not be removed again: ` +
-        "delete the newest sheets by hand before you go on.",
-      { cause: fault },
-    );
+    throw leftBehind(fault);
   }
 }

@@ -13,12 +13,25 @@ export function addRecords(context: Excel.RequestContext, records: readonly stri
   for (const record of records) context.workbook.customXmlParts.add(record);
 }
 
-/** Takes away records that were added with sheets that could not be finished. */
-export async function removeRecords(context: Excel.RequestContext, records: readonly string[]): Promise<void> {
-  if (records.length === 0 || !holdsRecords()) return;
-  const parts = await ownParts(context);
-  for (const { part, xml } of parts) if (records.includes(xml)) part.delete();
+/** The records a workbook held at the next sync. */
+export type KeptRecords = Excel.CustomXmlPartScopedCollection;
+
+/** Nothing where this Excel keeps none. */
+export function keptRecords(context: Excel.RequestContext): KeptRecords | undefined {
+  return holdsRecords() ? context.workbook.customXmlParts.getByNamespace(RECORD_NAMESPACE).load("items/id") : undefined;
+}
+
+/** Takes away the records that were not there then. */
+export async function removeNewRecords(
+  context: Excel.RequestContext,
+  standing: KeptRecords | undefined,
+): Promise<void> {
+  const before = new Set(standing?.items.map(({ id }) => id));
+  const now = standing === undefined ? undefined : keptRecords(context);
   await context.sync();
+  const added = now?.items.filter(({ id }) => !before.has(id)) ?? [];
+  for (const part of added) part.delete();
+  if (added.length > 0) await context.sync();
 }
 
 /** What the workbook holds of duties, in three round trips. */

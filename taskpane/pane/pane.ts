@@ -1,6 +1,7 @@
 import { html, render } from "lit";
 import { dutiesIn } from "../../shared/calc-sheet/open-again/duties-in.ts";
 import { EMPTY_DUTY } from "../../shared/duty/duty-text.ts";
+import { failureText } from "../../shared/ports/host-fault.ts";
 import type { SheetHost } from "../../shared/ports/sheet-host.ts";
 import { findingText } from "../../shared/text/finding-text.ts";
 import type { PaneContext } from "./context.ts";
@@ -80,7 +81,7 @@ export function mountPane(root: HTMLElement, services: { readonly host: SheetHos
       if (recorded === undefined) return;
       send({ type: "sheets-read", found: dutiesIn(recorded) });
     } catch (error) {
-      console.error("the duties of the workbook cannot be read", error);
+      send({ type: "sheets-unread", reason: failureText(error) });
       return;
     }
     const [only, ...others] = state.found?.duties ?? [];

@@ -69,6 +69,8 @@ export interface PaneState {
   readonly writing: Writing;
   /** The duties on the sheets of the workbook; nothing until they are read. */
   readonly found?: FoundDuties;
+  /** Why they could not be read, where that was tried last. */
+  readonly unread?: string;
   readonly offers: Offers;
   /** A duty kept from last time that could not be shown. */
   readonly aside?: DutyText;
@@ -104,6 +106,7 @@ export type PaneEvent =
   | { readonly type: "writing"; readonly writing: Writing }
   | { readonly type: "issued"; readonly sheets: readonly string[]; readonly issue: NextIssue }
   | { readonly type: "sheets-read"; readonly found: FoundDuties }
+  | { readonly type: "sheets-unread"; readonly reason: string }
   | { readonly type: "resized"; readonly width: number };
 
 /** Steps back that are kept; each shares what did not change with its neighbours. */
@@ -233,8 +236,14 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       const issued = changed(state, event.issue.duty, `writing revision ${event.issue.revision}`.trim());
       return { ...issued, writing: { kind: "written", sheets: event.sheets, issue: event.issue } };
     }
-    case "sheets-read":
-      return { ...state, found: event.found };
+    case "sheets-read": {
+      const { unread: _, ...read } = state;
+      return { ...read, found: event.found };
+    }
+    case "sheets-unread": {
+      const { found: _, ...rest } = state;
+      return { ...rest, unread: event.reason };
+    }
     case "resized":
       return event.width === state.width ? state : { ...state, width: event.width };
     case "logo-chosen":

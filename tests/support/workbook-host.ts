@@ -33,7 +33,7 @@ interface XmlPart {
 
 type SheetPart = "sheet" | "charts" | "names" | "freezePanes" | "pageLayout" | "breaks" | "shapes";
 
-interface HostFault {
+interface RequestFault {
   readonly Code: string;
   readonly Message: string;
 }
@@ -95,6 +95,8 @@ export class WorkbookHost {
   active = "sheet-1";
   /** Round trips so far, and how many actions each carried. */
   readonly syncs: number[] = [];
+  /** What the actions of each round trip were, by the members they went through: "worksheets.add". */
+  readonly kinds: (readonly string[])[] = [];
   fault: PlannedFault | undefined;
   /** Called as each round trip arrives, with its number. */
   onSync: ((sync: number) => void) | undefined;
@@ -146,13 +148,15 @@ export class WorkbookHost {
 
   /** The whole workbook as text, to be compared. */
   snapshot(): string {
-    return JSON.stringify({ sheets: this.sheets, active: this.active });
+    const { sheets, active, xmlParts } = this;
+    return JSON.stringify({ sheets, active, xmlParts, protected: [...this.protected] });
   }
 
   #answer({ ObjectPaths, Actions }: OfficeRequest): OfficeAnswer {
     // The library lets go of its ranges once a run is over; nobody waits for that.
     if (Actions.some(({ Name }) => Name === "_RemoveReference")) return done(Actions);
     this.syncs.push(Actions.length);
+    this.kinds.push(Actions.map((action) => kindOf(action, ObjectPaths)));
     this.onSync?.(this.syncs.length);
     const fault = this.fault?.sync === this.syncs.length ? this.fault.at : undefined;
     if (fault === "before") return lost();
@@ -179,7 +183,7 @@ export class WorkbookHost {
         if (fault === index) throw problem("GeneralException", "made to fail");
         Results.push({ ActionId: action.Id, Value: this.#act(action, resolve) });
       } catch (thrown) {
-        const { Code, Message } = thrown as Partial<HostFault>;
+        const { Code, Message } = thrown as Partial<RequestFault>;
         const stopped = { Code: Code ?? "TestHost", Message: Message ?? String(thrown), ActionIndex: index };
         return { ErrorCode: "", ErrorMessage: "", Headers: {}, Body: { Results, Error: stopped } };
       }
@@ -696,6 +700,15 @@ function typeOf(value: unknown): string {
   return typeof value === "number" ? "Double" : "Boolean";
 }
 
+function kindOf({ ActionType, Name, ObjectPathId }: Action, paths: OfficeRequest["ObjectPaths"]): string {
+  // An object only named is of the kind of what is done with it.
+  if (ActionType === 1 || ActionType === TRACE) return "named";
+  const names = [`${Name} ${ActionType}`];
+  for (let path = paths[ObjectPathId]; path !== undefined; path = paths[path.ParentObjectPathId ?? -1])
+    names.unshift(path.Name);
+  return names.filter((name) => name !== "").join(".");
+}
+
 function done(actions: readonly Action[]): OfficeAnswer {
   const Results = actions.map(({ Id }) => ({ ActionId: Id, Value: null }));
   return { ErrorCode: "", ErrorMessage: "", Headers: {}, Body: { Results } };
@@ -705,11 +718,11 @@ function lost(): OfficeAnswer {
   return { ErrorCode: "GeneralException", ErrorMessage: "the connection is gone", Headers: {}, Body: null };
 }
 
-function problem(Code: string, Message: string): HostFault {
+function problem(Code: string, Message: string): RequestFault {
   return { Code, Message };
 }
 
-function unknown(what: string): HostFault {
+function unknown(what: string): RequestFault {
   return problem("ApiNotFound", `the workbook in memory does not know ${what}`);
 }
 

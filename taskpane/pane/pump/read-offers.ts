@@ -1,3 +1,4 @@
+import { failureText } from "../../../shared/ports/host-fault.ts";
 import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import type { PaneContext } from "../context.ts";
 import { candidatesOf } from "./candidates.ts";
@@ -79,8 +80,7 @@ async function attempt(send: PaneContext["send"], what: string, act: () => Promi
   try {
     send(await act());
   } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error);
-    send(failed(/[.!?]$/.test(reason) ? reason : `${reason}.`));
+    send(failed(failureText(error)));
   }
 }
 

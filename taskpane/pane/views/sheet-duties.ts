@@ -9,7 +9,12 @@ import { sheetOf } from "../sheet-duties.ts";
 /** The duties in the workbook: how they differ from that of the pane, and the way to take either side. */
 export function sheetDutiesView(context: PaneContext): TemplateResult | typeof nothing {
   const { state } = context;
-  const { found } = state;
+  const { found, unread } = state;
+  if (unread !== undefined) {
+    return html`<section class="sheet-duties" aria-label="Duties in the workbook">
+      <p class="failed"><strong>The duties on the sheets were not read:</strong> ${unread}</p>
+    </section>`;
+  }
   if (found === undefined || found.duties.length + found.lost.length === 0) return nothing;
   const own = sheetOf(state.duty, found);
   return html`<section class="sheet-duties" aria-label="Duties in the workbook">

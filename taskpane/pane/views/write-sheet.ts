@@ -4,6 +4,7 @@ import type { FoundDuty } from "../../../shared/calc-sheet/open-again/duties-in.
 import { changeText } from "../../../shared/duty/change.ts";
 import { dutyChanges } from "../../../shared/duty/revision.ts";
 import { type NextIssue, nextIssue } from "../../../shared/package/next-issue.ts";
+import { failureText } from "../../../shared/ports/host-fault.ts";
 import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import type { Finding } from "../../../src/basis/result.ts";
@@ -78,7 +79,7 @@ function outcomeView({ state: { writing } }: PaneContext): TemplateResult | type
       return html`<p class="done">Written to ${namesOf(writing.sheets)}.</p>
         ${writing.issue === undefined ? nothing : issueView(writing.issue)}`;
     case "failed":
-      return html`<p class="failed"><strong>Not written:</strong> ${writing.reason} Nothing was changed in the workbook.</p>`;
+      return html`<p class="failed"><strong>Not written:</strong> ${writing.reason}</p>`;
     default:
       return nothing;
   }
@@ -120,10 +121,9 @@ async function write(
       await readSheets();
     } else {
       const reason = set.findings.map((finding) => findingText(finding, state.duty.unitSet)).join(" ");
-      send({ type: "writing", writing: { kind: "failed", reason } });
+      send({ type: "writing", writing: { kind: "failed", reason: `${reason} Nothing was changed in the workbook.` } });
     }
   } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error);
-    send({ type: "writing", writing: { kind: "failed", reason: /[.!?]$/.test(reason) ? reason : `${reason}.` } });
+    send({ type: "writing", writing: { kind: "failed", reason: failureText(error) } });
   }
 }

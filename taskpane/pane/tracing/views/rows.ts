@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { failureText } from "../../../../shared/ports/host-fault.ts";
 import type { SheetHost } from "../../../../shared/ports/sheet-host.ts";
 import { setOf } from "../../../../shared/ports/sheet-set.ts";
 import { CURVE_COLUMNS } from "../../../../shared/pump-table/columns.ts";
@@ -138,7 +139,7 @@ function outcomeView({ state: { writing } }: TracingContext): TemplateResult | t
     case "written":
       return html`<p class="done">Written to “${writing.sheet}”.</p>`;
     case "failed":
-      return html`<p class="failed"><strong>Not written:</strong> ${writing.reason} Nothing was changed in the workbook.</p>`;
+      return html`<p class="failed"><strong>Not written:</strong> ${writing.reason}</p>`;
     default:
       return nothing;
   }
@@ -165,7 +166,6 @@ async function write({ state, worked, send }: TracingContext, host: SheetHost): 
     const [sheet = spec.name] = await host.addSheets(setOf(spec));
     send({ type: "writing", writing: { kind: "written", sheet } });
   } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error);
-    send({ type: "writing", writing: { kind: "failed", reason: /[.!?]$/.test(reason) ? reason : `${reason}.` } });
+    send({ type: "writing", writing: { kind: "failed", reason: failureText(error) } });
   }
 }

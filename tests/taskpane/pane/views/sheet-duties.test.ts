@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { FoundDuties } from "../../../../shared/calc-sheet/open-again/duties-in.ts";
 import type { DutyText } from "../../../../shared/duty/duty-text.ts";
+import { failureText } from "../../../../shared/ports/host-fault.ts";
 import type { PaneContext } from "../../../../taskpane/pane/context.ts";
 import { next, openingState } from "../../../../taskpane/pane/state.ts";
 import { sheetDutiesView } from "../../../../taskpane/pane/views/sheet-duties.ts";
@@ -25,6 +26,17 @@ const on = (...edits: readonly Edit[]): FoundDuties => ({ duties: dutiesAfter(DU
 describe("the duties of the workbook in the pane", () => {
   it("are not spoken of where there are none", () => {
     expect(shown(DUTY, { duties: [], lost: [] }).top).toBe("");
+  });
+
+  it("are not shown, and why is said, once they cannot be read any more", () => {
+    const read = next(openingState(DUTY), { type: "sheets-read", found: on() });
+    const state = next(read, { type: "sheets-unread", reason: failureText(new Error("the workbook is busy")) });
+    const context = { state, worked: workedOut(DUTY), host: keptSheets() } as unknown as PaneContext;
+    const top = markup(sheetDutiesView(context));
+    expect(top).toContain("were not read:</strong> the workbook is busy. Nothing was changed in the workbook. Try it");
+    expect(top).not.toContain("agree");
+    const again = next(state, { type: "sheets-read", found: on() });
+    expect(markup(sheetDutiesView({ ...context, state: again }))).toContain("“Duty P-7” and the pane agree.");
   });
 
   it("agree, and a sheet that says the same is only written after a question", () => {
