@@ -52,8 +52,6 @@ export interface SectionItem {
   readonly kind: "section";
   readonly id: string;
   readonly text: string;
-  /** Starts a new printed page. */
-  readonly newPage?: boolean;
   /** It stands, with what is under it, on this sheet instead of that of the duty. */
   readonly sheet?: "estimate";
   /** Of the pages at the head of the sheet: what is under it is worked out last, from all that follows. */

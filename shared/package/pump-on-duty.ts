@@ -69,8 +69,8 @@ export interface AcceptanceShown {
   readonly leastHead: Worked;
   readonly greatestHead: Worked;
   readonly leastEfficiency: Worked | undefined;
-  /** The two bars of its cross, of all pumps together; none where they do not go beside the curve drawn. */
-  readonly bars: readonly (readonly DrawnPoint[])[];
+  /** Its cross in one stroke, of all pumps together; no points where it does not go beside the curve drawn. */
+  readonly cross: readonly DrawnPoint[];
 }
 
 /** The chosen pump on the duty, read off the plan that the sheet is written from. Engine units. */
@@ -183,9 +183,7 @@ export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
             leastHead: figure(DUTY_REGION.acceptedHeadLeast),
             greatestHead: figure(DUTY_REGION.acceptedHeadMost),
             leastEfficiency: figureWhereGiven(DUTY_REGION.acceptedEfficiency),
-            bars: isCrossDrawn(duty)
-              ? [drawn(worked, CROSS, "flow", "head"), drawn(worked, CROSS, "atFlow", "atHead")]
-              : [],
+            cross: isCrossDrawn(duty) ? drawn(worked, CROSS, "flow", "head") : [],
           },
     measured: isOneOfOne(duty) ? { flow: figure(FIELD.fieldFlow), head: figure(MEASURED.fieldHead) } : undefined,
     region: region.ok ? region.value : undefined,

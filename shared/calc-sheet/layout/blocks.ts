@@ -14,6 +14,7 @@ export function placeBlocks(page: Page, { blocks }: BlocksItem): void {
     });
   };
   if (blocks.some(({ heading }) => heading !== undefined)) {
+    page.space(4);
     each(({ heading = "" }, [from], [, to]) => {
       page.merged(from, to, { v: heading, style: "blockHead" });
     });

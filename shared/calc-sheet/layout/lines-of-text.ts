@@ -6,6 +6,7 @@ const [LABEL_AT, TEXT_AT] = divided([2, 8]) as readonly [Stretch, Stretch];
 
 /** Live sentences under a heading, each after its label. */
 export function placeLines(page: Page, { heading, rows }: LinesItem): void {
+  page.space(4);
   page.merged(...WHOLE, { v: heading, style: "blockHead" });
   page.next();
   for (const { key, label, text } of rows) {

@@ -11,10 +11,8 @@ export interface PrintedRows {
   readonly pageHeight: number;
   /** Points, of what is repeated at the top of a page that begins with this row. */
   readonly repeatedAt: (row: number) => number;
-  /** Rows before which a page ends where enough stands on it. */
-  readonly breaks: readonly number[];
   /** Rows before which a page ends whatever stands on it. */
-  readonly always: readonly number[];
+  readonly breaks: readonly number[];
   /** Rows that stay on one page with those up to the second, both counted. */
   readonly together: readonly (readonly [first: number, last: number])[];
 }
@@ -22,16 +20,17 @@ export interface PrintedRows {
 /** Programs differ by a few points in the height of rows and in rounding the scale. */
 const SLACK = 0.98;
 
-/** A page filled less than this does not end where a new one is wanted: it would stay nearly empty. */
-const ENOUGH = 0.5;
-
 const PAPERS: readonly Paper[] = ["A4", "Letter"];
+
+/** Points that a page of the paper is wide inside its margins; of the narrowest where none is named. */
+export function printedWidth(paper?: Paper): number {
+  const papers = paper === undefined ? PAPERS : [paper];
+  return Math.min(...papers.map((one) => printable(one).width));
+}
 
 /** Percent at which all columns stand side by side on the paper, or on either where none is named; never enlarged. */
 export function scaleFor(columns: readonly number[], paper?: Paper): number {
-  const papers = paper === undefined ? PAPERS : [paper];
-  const width = Math.min(...papers.map((one) => printable(one).width));
-  return Math.min(100, Math.floor((100 * width) / sheetPoints(columns)));
+  return Math.min(100, Math.floor((100 * printedWidth(paper)) / sheetPoints(columns)));
 }
 
 /** Points of row height that a page of the paper holds at the scale of these columns. */
@@ -42,12 +41,11 @@ export function pageHeight(columns: readonly number[], paper?: Paper): number {
 }
 
 /**
- * Rows before which a page ends: where it always does, where a new one is wanted and this one is half full, and wherever
- * a page is full. A full page ends before rows that belong together, so that no heading stands at the foot of a page without what it heads,
+ * Rows before which a page ends: where one is wanted, and wherever a page is full. A full page ends before rows that belong together, so that no heading stands at the foot of a page without what it heads,
  * and no table and no chart is cut.
  */
 export function pageBreaks(rows: PrintedRows): readonly number[] {
-  const { count, heightOf, pageHeight: full, repeatedAt, breaks, always, together } = rows;
+  const { count, heightOf, pageHeight: full, repeatedAt, breaks, together } = rows;
   const wanted = new Set(breaks);
   const joined = new Array<boolean>(count).fill(false);
   for (const [first, last] of together) {
@@ -57,7 +55,7 @@ export function pageBreaks(rows: PrintedRows): readonly number[] {
   let top = 0;
   let used = 0;
   for (let row = 0; row < count; row += 1) {
-    if (always.includes(row) || (wanted.has(row) && used >= ENOUGH * full)) {
+    if (wanted.has(row)) {
       found.push(row);
       top = row;
       used = repeatedAt(row);

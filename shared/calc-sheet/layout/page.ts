@@ -20,7 +20,7 @@ import { numberFormat, resultStyle, STYLES, workingStyle } from "../styles.ts";
 import type { WorkedPlan } from "../work-out.ts";
 import type { AddressBook, SeenAddresses, SheetNames, TablePlace } from "./address-book.ts";
 import type { ChoiceBook } from "./choices.ts";
-import { NUMBER, REFERENCE, REMARK, ROW_HEIGHT, roomIn, type Stretch } from "./columns.ts";
+import { LABEL, NUMBER, REFERENCE, REMARK, ROW_HEIGHT, roomIn, type Stretch } from "./columns.ts";
 import type { InputBook } from "./input-book.ts";
 import { pageBreaks, pageHeight, scaleFor } from "./page-breaks.ts";
 import { rangeName } from "./range-name.ts";
@@ -32,6 +32,7 @@ const HEADS: Readonly<Record<string, { readonly before: number; readonly after: 
   tableHead: { before: 0, after: 2 },
   blockHead: { before: 0, after: 1 },
   tableHeadText: { before: 0, after: 2 },
+  tableHeadLabel: { before: 0, after: 2 },
 };
 
 /** Points that the chart of the summary is given: it is small where much is to be said, and never a poster. */
@@ -89,7 +90,6 @@ export class Page {
   readonly #pictures: PictureSpec[] = [];
   readonly #charts: { readonly chart: ChartFacts; readonly box: Box }[] = [];
   readonly #breaks: number[] = [];
-  readonly #always: number[] = [];
   readonly #together: [first: number, last: number][] = [];
   readonly #names: Record<string, string> = {};
   readonly #styles: Record<string, StyleSpec> = { ...STYLES };
@@ -211,7 +211,6 @@ export class Page {
       repeatedAt: (row) =>
         (heads === undefined || row <= heads ? 0 : heightAt(heads)) + (this.#isInSection(row) ? ROW_HEIGHT : 0),
       breaks: this.#breaks,
-      always: this.#always,
       together: [
         ...this.#together,
         ...this.#charts.map(({ box }): [number, number] => [box.top, box.bottom]),
@@ -443,20 +442,15 @@ export class Page {
     };
     const isOnePage = heightTo(this.row) + (rows === 0 ? 0 : FILLING.wanted) <= full;
     const second = isOnePage ? undefined : this.#secondPage;
-    if (second !== undefined) this.#always.push(second);
+    if (second !== undefined) this.#breaks.push(second);
     const room = full - heightTo(second ?? this.row);
     const points = Math.min(FILLING.most, Math.max(FILLING.least, room));
     for (let row = top; row < top + rows; row += 1) this.height(Math.floor((10 * points) / rows) / 10, row);
-    this.#always.push(this.row);
+    this.#breaks.push(this.row);
   }
 
   #heightOf(row: number): number {
     return this.#heights[row + 1] ?? ROW_HEIGHT;
-  }
-
-  /** Ends the printed page after the row before this one, full or not. */
-  breakPage(): void {
-    this.#breaks.push(this.row);
   }
 
   numberStyle(quantity: Quantity | undefined, kind: keyof typeof STYLE_OF = "number"): string {
@@ -474,6 +468,12 @@ export class Page {
   next(): void {
     this.nextOfRange();
     this.continueHere();
+  }
+
+  /** Leaves a little room before what follows. */
+  space(points: number): void {
+    this.height(points);
+    this.row += 1;
   }
 
   /** Leaves a row of a range that nothing may stand in. */
@@ -504,6 +504,11 @@ export class Page {
     const cited = rests.filter((number) => !this.#citedHere.has(number));
     for (const number of cited) this.#citedHere.add(number);
     if (cited.length > 0) this.put(REFERENCE, { v: `[${cited.join(", ")}]`, style: "reference" });
+  }
+
+  /** Where what a row is about stands: after the number of the row, and from the edge where rows have none. */
+  get labels(): Stretch {
+    return this.#sections.length === 0 ? [NUMBER, LABEL] : [LABEL, LABEL];
   }
 
   /** Says that the sheet has at least so many columns, and how wide those are that it had not. */

@@ -28,16 +28,14 @@ export function placeTitle(page: Page, title: string, legend: string): void {
   page.next();
 }
 
-export function placeSection(page: Page, { text, newPage = false, summary }: SectionItem): void {
+export function placeSection(page: Page, { text, summary }: SectionItem): void {
   if (summary === "first") return;
   if (summary === "second") page.startSecondPage();
-  if (newPage) page.breakPage();
   // The summary is no part of what is quoted by its lines.
   const number = summary === undefined ? page.startSection(text) : "";
-  page.height(7);
-  page.row += 1;
+  page.space(7);
   for (let column = NUMBER; column <= REFERENCE; column += 1) {
-    const v = column === NUMBER ? number : column === LABEL ? text : undefined;
+    const v = column === page.labels[0] ? text : column === NUMBER ? number : undefined;
     page.put(column, { ...(v === undefined ? {} : { v }), style: "section" });
   }
   page.height(16);
@@ -76,7 +74,7 @@ function placeWorkingsHead(workings: Page, text: string): void {
 }
 
 export function placeText(page: Page, { key, label, text }: TextItem): void {
-  page.put(LABEL, { v: label, style: "label" });
+  page.merged(...page.labels, { v: label, style: "label" });
   page.input(key, VALUE, { label, written: text, place: key });
   page.merged(VALUE, LAST, { v: text, style: "text" });
   page.next();
@@ -219,7 +217,11 @@ export function placeFoundList(page: Page, { of, rows, ifNone, isBrief }: FoundL
     const text = at(row, "finding");
     const isNone = row === 0 && text === "";
     page.number(undefined, "listNumber");
-    page.put(LABEL, { f: (textOf) => textOf(shown("where")), cached: at(row, "where"), style: "optionName" });
+    page.merged(...page.labels, {
+      f: (textOf) => textOf(shown("where")),
+      cached: at(row, "where"),
+      style: "optionName",
+    });
     page.put(VALUE, { f: (textOf) => textOf(shown("kind")), cached: at(row, "kind"), style: "optionVerdict" });
     for (const grave of ["Error", "Safety", "Limit"]) flag(page, VALUE, [grave]);
     page.merged(UNIT, LAST, {
@@ -234,7 +236,7 @@ export function placeFoundList(page: Page, { of, rows, ifNone, isBrief }: FoundL
     page.next();
   }
   if (printed === rows) return;
-  page.merged(LABEL, REFERENCE, {
+  page.merged(page.labels[0], REFERENCE, {
     f: (textOf) =>
       `IF(${textOf(part(of, "finding", printed))}="","","${isBrief ? "More has come up: it stands in the lists of the calculation and the workings." : "More stand in the list of the workings."}")`,
     cached: "",
@@ -260,6 +262,9 @@ export function placeOption(page: Page, item: OptionItem): void {
 
 export function placeStatement(page: Page, { text, mark, caution }: StatementItem): void {
   if (mark !== undefined) page.put(NUMBER, { v: mark, style: "listNumber" });
-  page.merged(LABEL, REFERENCE, { v: text, style: caution === true ? "caution" : "statement" });
+  page.merged(mark === undefined ? page.labels[0] : LABEL, REFERENCE, {
+    v: text,
+    style: caution === true ? "caution" : "statement",
+  });
   page.next();
 }

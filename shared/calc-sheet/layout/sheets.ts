@@ -2,6 +2,8 @@ import { tagFor } from "../../ports/sheet-name.ts";
 import type { PrintSpec } from "../../ports/sheet-spec.ts";
 import { VERSION } from "../../ports/version.ts";
 import type { CalcSheetPlan, SheetId } from "../plan.ts";
+import { printedWidth } from "./page-breaks.ts";
+import { textWidth } from "./text-width.ts";
 
 const NAMES = {
   duty: { around: (tag: string) => `Duty ${tag}`, alone: "Duty" },
@@ -40,30 +42,67 @@ export function titlesOf({
 
 const SAFETY = "An aid to estimating: local codes and licensed practice govern";
 
+/** Points of the letters in page header and footer, and how two texts of a line stand apart at least. */
+const SIZE = 8;
+const APART = 12;
+/** The size as a mark; the space keeps a figure that follows from being read as part of it. */
+const SIZED = `&${SIZE} `;
+
 /** A page header holds 255 characters with its marks (Microsoft, "Excel specifications and limits"); these leave room. */
 const LONGEST = { project: 100, item: 50, revision: 24, date: 24 } as const;
 
 /** How each sheet is printed. */
 export function printOf(
   sheet: SheetId,
-  { issue = {} }: Pick<CalcSheetPlan, "issue">,
+  { issue = {}, paper }: Pick<CalcSheetPlan, "issue" | "paper">,
 ): Pick<PrintSpec, "orientation" | "header" | "footer"> {
-  const said = (of: keyof typeof LONGEST): string => headerText(issue[of] ?? "", LONGEST[of]);
+  const said = (of: keyof typeof LONGEST): string => shortened(tidy(issue[of] ?? ""), LONGEST[of]);
   const revision = said("revision");
-  const listed = (...texts: readonly string[]): string => texts.filter((text) => text !== "").join(", ");
+  const right = listed(revision === "" ? "" : `Rev. ${revision}`, said("date"));
+  const item = said("item");
+  const beside = item === "" ? "" : `, ${item}`;
+  const room = printedWidth(paper) - widthOf(right) - APART - widthOf(beside);
+  const left = listed(fitted(said("project"), room), item);
   const footer = sheet === "estimate" ? "Internal: not for issue" : SAFETY;
   return {
     orientation: sheet === "workings" ? "landscape" : "portrait",
-    header: `&L${listed(said("project"), said("item"))}&R${listed(revision === "" ? "" : `Rev. ${revision}`, said("date"))}`,
-    footer: `&L&A, Dutybook ${VERSION}&C${footer}&RPage &P of &N`,
+    header: `&L${SIZED}${marked(left)}&R${SIZED}${marked(right)}`,
+    footer: `&L${SIZED}&A&C${SIZED}${footer}&R${SIZED}Dutybook ${VERSION}, page &P of &N`,
   };
 }
 
-/** A text in a page header: on one line, its ampersands doubled, cut where it is too long. */
-function headerText(text: string, longest: number): string {
-  const marked = text.replace(/\s+/g, " ").trim().replaceAll("&", "&&");
-  if (marked.length <= longest) return marked;
-  const cut = marked.slice(0, longest - 1).replace(/[\ud800-\udbff]$/, "");
-  const ends = /&*$/.exec(cut)?.[0].length ?? 0;
-  return `${ends % 2 === 1 ? cut.slice(0, -1) : cut}…`;
+function listed(...texts: readonly string[]): string {
+  return texts.filter((text) => text !== "").join(", ");
+}
+
+function widthOf(text: string): number {
+  return textWidth(text, { size: SIZE });
+}
+
+/** On one line. */
+function tidy(text: string): string {
+  return text.replace(/\s+/g, " ").trim();
+}
+
+/** No longer than so many characters, ampersands counted twice: they are doubled in the mark-up. */
+function shortened(text: string, longest: number): string {
+  return cutTo(text, (part) => marked(part).length <= longest);
+}
+
+/** No wider than so many points. */
+function fitted(text: string, points: number): string {
+  return cutTo(text, (part) => widthOf(part) <= points);
+}
+
+/** The text, or as much of its beginning as fits with the sign that it goes on. */
+function cutTo(text: string, fits: (text: string) => boolean): string {
+  if (fits(text)) return text;
+  const letters = [...text];
+  while (letters.length > 0 && !fits(`${letters.join("")}…`)) letters.pop();
+  return letters.length === 0 ? "" : `${letters.join("").trimEnd()}…`;
+}
+
+/** A text in a page header: its ampersands doubled. */
+function marked(text: string): string {
+  return text.replaceAll("&", "&&");
 }

@@ -52,7 +52,7 @@ export function placeInputTable(page: Page, table: InputTableItem): void {
 export function placeTable(page: Page, table: TableItem): void {
   const texts = table.columns.map(({ key }) => isTextColumn(page, table, key));
   const stretches = stretchesOf(table, texts);
-  page.put(LABEL, { v: table.heading, style: "tableHeadText" });
+  page.merged(...page.labels, { v: table.heading, style: "tableHeadLabel" });
   table.columns.forEach(({ label, quantity }, i) => {
     const v = headerText(label, quantity, page.plan.unitSet);
     page.merged(...stretchAt(stretches, i), { v, style: texts[i] === true ? "tableHeadText" : "tableHead" });
@@ -62,7 +62,7 @@ export function placeTable(page: Page, table: TableItem): void {
   const top = page.row;
   table.rows.forEach(({ label, cells }, i) => {
     page.number(i === 0 ? table : undefined);
-    page.put(LABEL, { v: label, style: "label" });
+    page.merged(...page.labels, { v: label, style: "label" });
     table.columns.forEach(({ key, quantity, badBelow }, j) => {
       const expression = cells[j];
       if (expression === undefined) return;

@@ -20,8 +20,8 @@ const [SIGNED, BY, ON, HISTORY] = divided([2, 1.5, 2, 4.5]) as readonly [Stretch
 export function placeTitleBlock(page: Page, { firm, logo, facts, signed, revisions }: TitleBlockItem): void {
   placeFirm(page, firm, logo);
   for (const [left, right] of facts) {
-    placeText(page, left, LEFT_LABEL, LEFT);
-    if (right !== undefined) placeText(page, right, RIGHT_LABEL, RIGHT);
+    placeText(page, left, "blockLabel", LEFT_LABEL, LEFT);
+    if (right !== undefined) placeText(page, right, "labelBeside", RIGHT_LABEL, RIGHT);
     page.next();
   }
   placeSigned(page, signed, revisions);
@@ -61,8 +61,14 @@ function leftOf({ widthPx, heightPx }: Logo): number {
   return left;
 }
 
-function placeText(page: Page, { key, label, text }: JobText, of: Stretch, at: Stretch): void {
-  page.merged(of[0], of[1], { v: label, style: "blockLabel" });
+function placeText(
+  page: Page,
+  { key, label, text }: JobText,
+  style: "blockLabel" | "labelBeside",
+  of: Stretch,
+  at: Stretch,
+): void {
+  page.merged(of[0], of[1], { v: label, style });
   page.merged(at[0], at[1], { v: text, style: "jobText" });
   placeBox(page, { key, label, text }, at);
 }

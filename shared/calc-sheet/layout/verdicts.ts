@@ -11,6 +11,7 @@ const [SUBJECT, STATE, WORDS] = divided([2.5, 1, 6.5]) as readonly [Stretch, Str
 
 /** The verdicts as live cells: sign, state and sentence, in colour besides. */
 export function placeVerdicts(page: Page, { count, rows }: VerdictsItem): void {
+  page.space(4);
   page.merged(...SUBJECT, { v: "Verdicts", style: "section" });
   page.across([STATE[0], WORDS[1]], count, VERDICT_COUNT, "section");
   page.height(HEAD_HEIGHT);

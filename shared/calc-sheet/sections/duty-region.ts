@@ -26,7 +26,16 @@ import {
 import { FIELD } from "../field-handles.ts";
 import { figure, inWords, type PlanItem, type ResultItem, statement, type TableColumn, working } from "../plan.ts";
 import { IN_SERIES, SIDE_BY_SIDE } from "./drawn-curves.ts";
-import { asStated, type DutyState, dutyCases, isStation, ofOnePump, recordOf, whereGiven } from "./duty-cases.ts";
+import {
+  asStated,
+  type DutyState,
+  dutyCases,
+  isStation,
+  ofOnePump,
+  outerCases,
+  recordOf,
+  whereGiven,
+} from "./duty-cases.ts";
 import { stateCell } from "./duty-states.ts";
 import { headToSelect } from "./head.ts";
 import { PUMP } from "./pump.ts";
@@ -57,8 +66,14 @@ export const DUTY_REGION = handles({
   acceptedEfficiency: "percent",
 });
 
-/** The cross an acceptance test is judged by, of all pumps together: a bar of head at the duty flow, one of flow at its head. */
-export const CROSS = tableOf("acceptanceCross", { flow: "flow", head: "head", atFlow: "flow", atHead: "head" });
+/**
+ * The cross an acceptance test is judged by, of all pumps together: a bar of head at the duty flow, one of flow at its
+ * head, drawn in one stroke through their middle.
+ */
+export const CROSS = tableOf("acceptanceCross", { flow: "flow", head: "head" });
+
+/** Where the pumps run at the two ends of the range. */
+export const RANGE_ENDS = tableOf("rangeEnds", { flow: "flow", head: "head" });
 
 /** Whether the cross may stand beside the curve drawn: of pumps alike, and on the liquid the curve is drawn for. */
 export function isCrossDrawn(duty: Duty): boolean {
@@ -99,6 +114,7 @@ export function dutyRegion(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       columns,
       rows: cases.map((one) => ({ label: one.label, cells: columns.map(({ cell }) => cell(one)) })),
     },
+    ...(outerCases(duty).length === 0 ? [] : [rangeEnds(duty)]),
     ...extremes(pump),
     ...worstStates(duty, pump),
     statement(
@@ -276,15 +292,26 @@ export function acceptance(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 function cross(): PlanItem {
   const { guaranteedFlow, guaranteedHead, acceptedFlowLeast, acceptedFlowMost } = DUTY_REGION;
   const { acceptedHeadLeast, acceptedHeadMost } = DUTY_REGION;
-  const ends =
-    (least: Handle, most: Handle, by: Expression) =>
-    (row: number): Expression =>
-      product(row === 0 ? least : most, by);
-  return working(CROSS, "Acceptance cross, all pumps together", 2, [
-    ["flow", "guaranteed flow", () => product(guaranteedFlow, SIDE_BY_SIDE)],
-    ["head", "its heads", ends(acceptedHeadLeast, acceptedHeadMost, IN_SERIES)],
-    ["atFlow", "flows", ends(acceptedFlowLeast, acceptedFlowMost, SIDE_BY_SIDE)],
-    ["atHead", "guaranteed head", () => product(guaranteedHead, IN_SERIES)],
+  const stroke = [
+    [guaranteedFlow, acceptedHeadLeast],
+    [guaranteedFlow, acceptedHeadMost],
+    [guaranteedFlow, guaranteedHead],
+    [acceptedFlowLeast, guaranteedHead],
+    [acceptedFlowMost, guaranteedHead],
+  ] as const;
+  const at = (row: number): (typeof stroke)[number] => stroke[row] as (typeof stroke)[number];
+  return working(CROSS, "Acceptance cross, all pumps together", stroke.length, [
+    ["flow", "flow", (row) => product(at(row)[0], SIDE_BY_SIDE)],
+    ["head", "head", (row) => product(at(row)[1], IN_SERIES)],
+  ]);
+}
+
+function rangeEnds(duty: Duty): PlanItem {
+  const ends = outerCases(duty);
+  const of = (column: "flow" | "head") => (row: number) => part(recordOf(ends[row] as DutyState), column);
+  return working(RANGE_ENDS, "Ends of the range", ends.length, [
+    ["flow", "flow", of("flow")],
+    ["head", "head", of("head")],
   ]);
 }
 

@@ -43,8 +43,6 @@ export const estimateSection: PackageSection = {
   id: "estimate",
   title: "Quantities and cost",
   heading: "Quantities and energy",
-  // Quantities are ordered from it.
-  newPage: true,
   missing: "State both lines: the quantities come of them.",
   caution:
     "Quantities are those of the lines as stated, for an estimate and not for an order: check them on a drawing.",

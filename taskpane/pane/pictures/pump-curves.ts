@@ -49,7 +49,7 @@ export interface PumpCurvesShown {
   /** On the duty as stated. */
   readonly operating: Point | undefined;
   /** What an acceptance test is judged by, and the grade. */
-  readonly cross: { readonly grade: string; readonly bars: readonly (readonly Point[])[] } | undefined;
+  readonly cross: { readonly grade: string; readonly stroke: readonly Point[] } | undefined;
   /** On site. */
   readonly measured: Point | undefined;
   /** At the ends of the range. */
@@ -93,7 +93,7 @@ export function pumpCurvesPicture(shown: PumpCurvesShown, units: PumpUnits, widt
       ${regionView(frame, shown)} ${frameView(frame, units.flow)}
       <g clip-path="url(#duty-pump-clip-0)">
         ${cornersView(frame, head, shown)}
-        ${(shown.cross?.bars ?? []).map((bar) => svg`<path class="acceptance" d="${straight(frame, head, bar)}" />`)}
+        ${shown.cross === undefined ? nothing : svg`<path class="acceptance" d="${straight(frame, head, shown.cross.stroke)}" />`}
         ${curves.map(({ points, kind }) => svg`<path class="line ${kind}" d="${curveIn(frame, head, points)}" />`)}
       </g>
       ${shown.pumps.map(({ points, name }) => endNameView(frame, head, points, name))}

@@ -82,9 +82,9 @@ function shownOf(
     duty: asked,
     operating,
     cross:
-      pump.acceptance === undefined || pump.acceptance.bars.length === 0
+      pump.acceptance === undefined || pump.acceptance.cross.length === 0
         ? undefined
-        : { grade: pump.acceptance.grade, bars: pump.acceptance.bars.map(heads) },
+        : { grade: pump.acceptance.grade, stroke: heads(pump.acceptance.cross) },
     measured: pump.measured === undefined ? undefined : pointAt(pump.measured.flow, pump.measured.head),
     ends: endsOf(pump.cases).flatMap(({ label, flow, head }) => {
       const point = pointAt(flow, head);

@@ -145,13 +145,17 @@ describe("the acceptance cross of the duty", () => {
   it("is drawn on the head chart of the sheet and in the pane, of all pumps together", () => {
     const plan = dutyPlan(duty());
     const chart = laidOut(plan, workOut(plan)).duty.charts?.find(({ title }) => title === "Head of pump and system");
-    expect(chart?.series.map(({ name }) => name).filter((name) => name.startsWith("acceptance"))).toHaveLength(2);
+    expect(chart?.series.map(({ name }) => name).filter((name) => name.startsWith("acceptance"))).toHaveLength(1);
     const cell = cellsOf(duty({ pumpsRunning: "2" }));
     expect(cell("acceptanceCross.0.flow")).toBeCloseTo(600, 9);
     // 8 % of 600 gpm either way.
-    expect(cell("acceptanceCross.0.atFlow")).toBeCloseTo(552, 6);
-    expect(cell("acceptanceCross.1.atFlow")).toBeCloseTo(648, 6);
-    expect(pumpOnDuty(duty())?.acceptance?.bars.map((bar) => bar.length)).toEqual([2, 2]);
-    expect(pumpOnDuty(duty({ slurryGravity: "1.2", solidsGravity: "2.65" }))?.acceptance?.bars).toEqual([]);
+    expect(cell("acceptanceCross.3.flow")).toBeCloseTo(552, 6);
+    expect(cell("acceptanceCross.4.flow")).toBeCloseTo(648, 6);
+    const stroke = pumpOnDuty(duty())?.acceptance?.cross ?? [];
+    const [up, down, middle, left, right] = stroke.map(({ flow, value }) => [flow, value] as const);
+    if (!(up && down && middle && left && right)) throw new Error("the cross has not its five points");
+    expect([up[0], down[0]]).toEqual([middle[0], middle[0]]);
+    expect([left[1], right[1]]).toEqual([middle[1], middle[1]]);
+    expect(pumpOnDuty(duty({ slurryGravity: "1.2", solidsGravity: "2.65" }))?.acceptance?.cross).toEqual([]);
   });
 });

@@ -21,11 +21,17 @@ function printedUnder(heading: string, duty = dutyRead(QUARRY)): readonly Row[] 
     byRow.set(Number(row), { ...byRow.get(Number(row)), [column]: cell });
   }
   const rows = [...byRow].sort(([a], [b]) => a - b).map(([, cells]) => cells);
-  const first = rows.findIndex(({ B }) => B?.v === heading && B.style === "section");
-  const after = rows.slice(first + 1);
-  const end = after.findIndex(({ B }) => B?.style === "section");
   const shown = (cell: CellSpec | undefined): string => String(cell?.cached ?? cell?.v ?? "");
-  return after.slice(0, end).map(({ B, C, D }) => ({ where: shown(B), kind: shown(C), text: shown(D) }));
+  // After the number of the row; in the summary, which has none, from the edge.
+  const label = ({ A, B }: (typeof rows)[number]): string => shown(B) || shown(A);
+  const isHead = ({ B }: (typeof rows)[number]): boolean => B?.style === "section";
+  const first = rows.findIndex((row) => label(row) === heading && isHead(row));
+  const after = rows.slice(first + 1);
+  const end = after.findIndex(isHead);
+  return after.slice(0, end).map((row) => {
+    const { C: kind, D: text } = row;
+    return { where: label(row), kind: shown(kind), text: shown(text) };
+  });
 }
 
 /** The boxes left blank that the customer is asked to confirm. */

@@ -5,7 +5,7 @@ import { FIELD } from "../../field-handles.ts";
 import type { ChartFacts, PlanItem, SeriesFacts } from "../../plan.ts";
 import { HEAD_CURVE, NPSH_CURVE, POWER_CURVE } from "../drawn-curves.ts";
 import { asStated, type DutyState, firstOnSystem, isStation, outerCases, recordOf } from "../duty-cases.ts";
-import { CROSS, isCrossDrawn } from "../duty-region.ts";
+import { CROSS, isCrossDrawn, RANGE_ENDS } from "../duty-region.ts";
 import { isOneOfOne, MEASURED } from "../field-cells.ts";
 import { headAskedFor, headOfLine } from "../head.ts";
 import { POINT, PREFERRED } from "../operating-point.ts";
@@ -143,11 +143,9 @@ function pumpOnSystem(duty: Duty, stands: Standing): ChartFacts {
             },
           ]
         : []),
-      ...outer.map((one) =>
-        one.towards === "most"
-          ? pointOf(one, "greatest flow", INK.range, "square")
-          : pointOf(one, "least flow", INK.range, "triangle"),
-      ),
+      ...(outer.length === 0
+        ? []
+        : [point("ends of the range", column(RANGE_ENDS, "flow"), column(RANGE_ENDS, "head"), INK.range, "square")]),
       pointOf(normal, "operating point", INK.mark, "circle"),
       point("duty", FIELD.flow, headAskedFor(duty), INK.power, "diamond"),
       ...crossSeries(duty),
@@ -164,17 +162,19 @@ function lineOf(one: DutyState, duty: Duty): Pick<SeriesFacts, "color" | "dashed
   return { color: INK.range, dotted: true, ...(isLeast ? {} : { dashed: true }) };
 }
 
-/** The two bars an acceptance test is judged by, round the guaranteed duty. */
+/** The cross an acceptance test is judged by, round the guaranteed duty. */
 function crossSeries(duty: Duty): readonly SeriesFacts[] {
   if (!isCrossDrawn(duty)) return [];
-  const name = `acceptance, grade ${duty.acceptanceGrade?.grade}`;
-  const bar = (x: "flow" | "atFlow", y: "head" | "atHead", of: string): SeriesFacts => ({
-    name: `${name}, ${of}`,
-    x: column(CROSS, x),
-    y: column(CROSS, y),
-    color: INK.power,
-  });
-  return [bar("flow", "head", "head"), bar("atFlow", "atHead", "flow")];
+  return [
+    {
+      name: `acceptance, grade ${duty.acceptanceGrade?.grade}`,
+      x: column(CROSS, "flow"),
+      y: column(CROSS, "head"),
+      color: INK.power,
+      thin: true,
+      dotted: true,
+    },
+  ];
 }
 
 /** Pumps alike together; of unlike ones all at their header, and each by itself, told apart by its dashes. */
