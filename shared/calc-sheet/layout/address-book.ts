@@ -1,4 +1,4 @@
-import { absolute, type Box, rangeOf } from "../../ports/a1.ts";
+import { absolute, addressOf, type Box, rangeOf } from "../../ports/a1.ts";
 import { writtenFrom } from "../../ports/reference.ts";
 import { type Addresses, NOT_PLACED } from "../formula.ts";
 import type { SeriesRange, SheetId } from "../plan.ts";
@@ -53,14 +53,17 @@ export class AddressBook {
   }
 
   /**
-   * Names and addresses as a formula on this sheet writes them: those on another sheet with its name before them. Charts
-   * know no names.
+   * Names and addresses as a formula on this sheet writes them: those on another sheet with its name before them. A cell
+   * of the formula's own row moves with it, so that a row put in takes the formulas of the one above. Charts know no names.
    */
-  seenFrom(from: SheetId, names: SheetNames): SeenAddresses {
+  seenFrom(from: SheetId, names: SheetNames, row?: number): SeenAddresses {
     const nameOf = (sheet: SheetId): string => names[sheet] ?? "";
     const bare = (sheet: SheetId, box: Box): string => writtenFrom(nameOf(from), nameOf(sheet), rangeOf(box));
-    const written = (sheet: SheetId, box: Box): string =>
-      writtenFrom(nameOf(from), nameOf(sheet), absolute(rangeOf(box)));
+    const written = (sheet: SheetId, box: Box): string => {
+      const isBeside = sheet === from && box.top === row && rangeOf(box) === addressOf(box.top, box.left);
+      const range = isBeside ? `$${addressOf(box.top, box.left)}` : absolute(rangeOf(box));
+      return writtenFrom(nameOf(from), nameOf(sheet), range);
+    };
     const named = (key: string, sheet: SheetId): string | undefined => {
       const name = this.#names.get(key);
       return name === undefined ? undefined : writtenFrom(nameOf(from), nameOf(sheet), name);

@@ -11,7 +11,8 @@ const CHANGED = { duty: "inputsChanged", estimate: "pricesChanged" } as const sa
 
 /** The cell that counts the lines with another number of rows: what is worked out of single runs does not know of it. */
 const RUNS = "runsChanged";
-const RUNS_SAID = "CHANGED: a run was put into a line or taken out of it. Write the sheet again from the pane.";
+const RUNS_SAID =
+  "CHANGED: a run was put into a line or taken out of it. Fill its worked cells down from the row above; take the sheet’s in the pane and write it again.";
 
 const WHERE = { duty: "in the workings", estimate: "below" } as const satisfies Record<InputSheet, string>;
 

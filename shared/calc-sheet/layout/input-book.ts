@@ -6,6 +6,7 @@ import type {
   WrittenInputs,
   WrittenResult,
   WrittenTable,
+  WrittenWorked,
 } from "../open-again/written-inputs.ts";
 
 /** A cell by its key in the plan, and what was written into it. */
@@ -21,6 +22,7 @@ export class InputBook implements WrittenInputs {
   readonly boxes: WrittenBox[] = [];
   readonly tables: WrittenTable[] = [];
   readonly results: WrittenResult[] = [];
+  readonly worked: WrittenWorked[] = [];
   /** Each input cell on its own, those of tables among them. */
   readonly cells: WrittenAt[] = [];
   /** Each table of inputs by its key, and the rows that its range had. */

@@ -6,6 +6,7 @@ import { tableCell } from "../expression.ts";
 import { isExpression, type LineTableItem, type LineTableRow, type WorkedColumn } from "../plan.ts";
 import { LABEL, LAST, REMARK, UNIT, VALUE } from "./columns.ts";
 import type { Page } from "./page.ts";
+import { rangeName } from "./range-name.ts";
 import { beginBlock } from "./tables.ts";
 
 /** A line: its inputs in the first columns, worked figures in those after them; what has no room there in the workings. */
@@ -55,6 +56,12 @@ export function placeLine(page: Page, table: LineTableItem): void {
   page.keepTable(table.key, { range: { top, left: LABEL, bottom, right: end }, top, bottom, columns });
   page.together(head, bottom);
   placeTyped(page, table, { top, left: LABEL, bottom, right: end });
+  page.workedColumns(rangeName(table.key), {
+    label: table.label,
+    rows: bottom - top + 1,
+    headings: 0,
+    columns: printed.map(({ label }, i) => ({ across: first + i - LABEL, label, filled: rows.length })),
+  });
   const inWorkings = worked.filter(({ isWorking }) => isWorking === true);
   if (inWorkings.length > 0) page.work((workings) => placeWorkedColumns(workings, table, inWorkings));
 }

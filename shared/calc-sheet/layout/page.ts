@@ -1,7 +1,7 @@
 import type { Quantity } from "../../../src/basis/quantities.ts";
 import { type Cell, isRange } from "../../cells/cell.ts";
 import type { Field } from "../../duty/field.ts";
-import { addressOf, type Box, rangeOf } from "../../ports/a1.ts";
+import { addressOf, type Box, boxOf, rangeOf } from "../../ports/a1.ts";
 import type {
   CellSpec,
   ListSpec,
@@ -14,7 +14,13 @@ import type {
 import type { Expression } from "../expression.ts";
 import { tableCell } from "../expression.ts";
 import { formulaOf } from "../formula.ts";
-import { BASIS_NAME, type InputSheet, type WrittenBox, type WrittenTable } from "../open-again/written-inputs.ts";
+import {
+  BASIS_NAME,
+  type InputSheet,
+  type WrittenBox,
+  type WrittenTable,
+  type WrittenWorked,
+} from "../open-again/written-inputs.ts";
 import type { CalcSheetPlan, ChartFacts, PlanItem, SheetId } from "../plan.ts";
 import { numberFormat, resultStyle, STYLES, workingStyle } from "../styles.ts";
 import type { WorkedPlan } from "../work-out.ts";
@@ -163,14 +169,17 @@ export class Page {
     print: Pick<NonNullable<SheetSpec["print"]>, "orientation" | "header" | "footer">,
   ): SheetSpec {
     const seen = this.#addresses.seenFrom(this.id, names);
-    const textOf = (expression: Expression): string => formulaOf(expression, seen, this.plan.unitSet);
+    const textAt = (f: FormulaText, at: string): string => {
+      const beside = this.#addresses.seenFrom(this.id, names, boxOf(at).top);
+      return f((expression) => formulaOf(expression, beside, this.plan.unitSet));
+    };
     const printed = this.#printed ?? { top: 0, left: 0, bottom: 0, right: 0 };
     return {
       name: names[this.id] ?? "",
       columns: this.#columns,
       rowHeights: this.#heights,
       styles: this.#styles,
-      cells: this.#cells.map(({ f, ...cell }) => (f === undefined ? cell : { ...cell, f: f(textOf) })),
+      cells: this.#cells.map(({ f, ...cell }) => (f === undefined ? cell : { ...cell, f: textAt(f, cell.at) })),
       merges: this.#merges,
       names: {
         ...this.#names,
@@ -363,6 +372,11 @@ export class Page {
   result(key: string, column: number, label: string): void {
     this.name(key, column);
     if (this.id !== "workings") this.#inputs.results.push({ sheet: this.#inputSheet, name: rangeName(key), label });
+  }
+
+  /** Columns of worked cells in the rows of a named range, `across` counted from its left. */
+  workedColumns(name: string, worked: Omit<WrittenWorked, "sheet" | "name">): void {
+    this.#inputs.worked.push({ sheet: this.#inputSheet, name, ...worked });
   }
 
   get #inputSheet(): InputSheet {

@@ -1,7 +1,6 @@
 import { RECORD_NAME } from "../../ports/sheet-record.ts";
 import { PRICES_NAME, pricesTexts } from "../open-again/prices.ts";
 import { recordWords, type SavedWith } from "../open-again/record.ts";
-import { inputsOn } from "../open-again/written-inputs.ts";
 import { LABEL, LAST, ROW_HEIGHT } from "./columns.ts";
 import type { InputBook } from "./input-book.ts";
 import type { Page } from "./page.ts";
@@ -16,7 +15,7 @@ export function placeRecord(page: Page, saved: SavedWith): void {
 
 /** What the estimate alone holds of the record, below what is printed. */
 export function placePrices(estimate: Page, { prices }: SavedWith, inputs: InputBook): void {
-  const texts = pricesTexts(prices, inputsOn("estimate", inputs));
+  const texts = pricesTexts(prices, inputs);
   const top = estimate.row;
   for (const v of texts) {
     estimate.put(LABEL, { v, style: "record" });

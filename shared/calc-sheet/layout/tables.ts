@@ -1,11 +1,13 @@
 import { headerText } from "../../catalogue/call.ts";
 import { isCellError } from "../../cells/cell.ts";
 import { fieldOfBox } from "../../duty/box-field.ts";
+import type { Box } from "../../ports/a1.ts";
 import { type Expression, tableCell } from "../expression.ts";
 import type { WrittenCell } from "../open-again/written-inputs.ts";
 import type { InputTableItem, SpillItem, TableItem, TypedRows, WorkingItem } from "../plan.ts";
 import { LABEL, LAST, REMARK, ROW_HEIGHT, type Stretch, VALUE, WORKING_WIDTH } from "./columns.ts";
 import type { Page } from "./page.ts";
+import { rangeName } from "./range-name.ts";
 import { badTexts, flag, hasCall } from "./rows.ts";
 
 /** Inputs in the columns of worked figures, under headings; what they are is said above. */
@@ -89,6 +91,23 @@ export function placeTable(page: Page, table: TableItem): void {
   const right = stretchAt(stretches, table.columns.length - 1)[1];
   page.keepTable(table.key, { range: { top: top - 1, left: VALUE, bottom, right }, top, bottom, columns });
   if (table.typed !== undefined) placeTyped(page, table, table.typed, top);
+  else placeWorked(page, table, { top: top - 1, left: LABEL, bottom, right }, stretches);
+}
+
+/** A table without inputs: what stands in it is held against its formulas once the sheet is opened again. */
+function placeWorked(page: Page, { key, heading, columns, rows }: TableItem, range: Box, at: readonly Stretch[]): void {
+  const name = `${rangeName(key)}_table`;
+  page.nameRange(name, range);
+  page.workedColumns(name, {
+    label: heading,
+    rows: rows.length + 1,
+    headings: 1,
+    columns: columns.map(({ label }, j) => ({
+      across: stretchAt(at, j)[0] - range.left,
+      label,
+      filled: rows.filter(({ cells }) => cells[j] !== undefined).length,
+    })),
+  });
 }
 
 /** Whether a column holds texts, as it was worked out. */

@@ -7,6 +7,7 @@ import type { SheetNow } from "../../ports/sheet-record.ts";
 import { findingText } from "../../text/finding-text.ts";
 import type { BroughtBack, Remark, TakenOver } from "./brought-back.ts";
 import { isAsWritten, textOfCell } from "./cell-text.ts";
+import { resultOverwritten, tableOverwritten } from "./overwritten.ts";
 import { pricesOn, withPrices } from "./prices.ts";
 import type { DutyRecord } from "./record.ts";
 import { tablesBack } from "./tables-back.ts";
@@ -27,9 +28,10 @@ export function bringBack({ duty: open, inputs: ofDuty }: DutyRecord, sheets: Du
   if (sheets.estimate !== undefined && estimate === undefined) remarks.push(NO_PRICES);
   let duty = estimate === undefined ? open : withPrices(open, estimate);
   const inputs: WrittenInputs = {
-    ...ofDuty,
     boxes: [...ofDuty.boxes, ...(estimate?.boxes ?? [])],
+    tables: [...ofDuty.tables, ...(estimate?.tables ?? [])],
     results: [...ofDuty.results, ...(estimate?.results ?? [])],
+    worked: [...ofDuty.worked, ...(estimate?.worked ?? [])],
   };
   const take = (place: string, label: string, text: string): void => {
     const before = textIn(duty, place);
@@ -50,19 +52,15 @@ export function bringBack({ duty: open, inputs: ofDuty }: DutyRecord, sheets: Du
   duty = back.duty;
   taken.push(...back.taken);
   remarks.push(...back.remarks);
-  for (const { sheet: of, name, label } of inputs.results) {
-    const sheet = sheets[of];
-    const at = sheet === undefined ? undefined : placeOf(sheet, name);
-    if (sheet === undefined || at === undefined) continue;
-    const { value, isFormula } = sheet.at(at.row, at.column);
-    if (isFormula) continue;
-    const words = textOfCell(value, "", undefined);
-    const text =
-      words === ""
-        ? `${label} was emptied: it is worked out anew.`
-        : `${label} was overwritten with ${words}: not taken, it is worked out anew.`;
-    remarks.push({ kind: "overwritten", text });
-  }
+  const heldAgainst = <W extends { readonly sheet: InputSheet }>(
+    written: readonly W[],
+    said: (sheet: SheetNow, one: W) => readonly Remark[],
+  ): readonly Remark[] =>
+    written.flatMap((one) => {
+      const sheet = sheets[one.sheet];
+      return sheet === undefined ? [] : said(sheet, one);
+    });
+  remarks.push(...heldAgainst(inputs.results, resultOverwritten), ...heldAgainst(inputs.worked, tableOverwritten));
   return { duty, taken, remarks: [...remarks, ...unread(duty, taken)] };
 }
 

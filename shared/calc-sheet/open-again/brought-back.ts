@@ -13,10 +13,10 @@ export interface TakenOver {
 export interface Remark {
   /**
    * formula: an input is now worked out by a formula of the user's, whose value was taken. gone: its cell was deleted.
-   * no box: nothing in the duty takes it. overwritten: a result is now a constant. unread: it is in its box, which
-   * cannot be read so.
+   * no box: nothing in the duty takes it. outside: a run that the sheet does not count. overwritten: a result is now a
+   * constant. unread: it is in its box, which cannot be read so.
    */
-  readonly kind: "formula" | "gone" | "no box" | "overwritten" | "unread";
+  readonly kind: "formula" | "gone" | "no box" | "outside" | "overwritten" | "unread";
   /** A sentence. */
   readonly text: string;
 }

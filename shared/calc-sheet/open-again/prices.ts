@@ -4,7 +4,7 @@ import { FIELD_KEYS } from "../../duty/fields.ts";
 import { boxOf } from "../../ports/a1.ts";
 import type { SheetNow } from "../../ports/sheet-record.ts";
 import { isInternal } from "../sections/estimate.ts";
-import { NO_INPUTS, type WrittenInputs, writtenInputs } from "./written-inputs.ts";
+import { inputsOn, NO_INPUTS, type WrittenInputs, writtenInputs } from "./written-inputs.ts";
 
 /**
  * Prices and costs as typed. They travel on the sheet of the estimate alone, so that a workbook without it, which may go
@@ -49,8 +49,8 @@ export const PRICES_NAME = "estimate_record";
 const LONGEST = 30_000;
 
 /** The part of the record that the estimate holds, one text a cell. */
-export function pricesTexts(prices: Prices, { boxes, results }: Omit<WrittenInputs, "tables">): readonly string[] {
-  const all = JSON.stringify({ ...prices, boxes, tables: [], results });
+export function pricesTexts(prices: Prices, inputs: WrittenInputs): readonly string[] {
+  const all = JSON.stringify({ ...prices, ...inputsOn("estimate", inputs) });
   return Array.from({ length: Math.ceil(all.length / LONGEST) }, (_, i) => all.slice(i * LONGEST, (i + 1) * LONGEST));
 }
 

@@ -1,3 +1,4 @@
+import { pipeNamed } from "../../../src/pipework/pipe-name.ts";
 import { isAbsent } from "../../cells/cell.ts";
 import { blankRow, rowsIn, textIn, withRowsIn, withTextIn } from "../../duty/boxes.ts";
 import type { DutyText } from "../../duty/duty-text.ts";
@@ -23,8 +24,9 @@ export function tablesBack(
   const read = tables.flatMap((table): readonly TableNow[] => {
     const now = rowsNow(sheetOf(table.sheet), table);
     if (now !== undefined) {
-      remarks.push(...besideIt(sheetOf(table.sheet), table));
-      return [{ ...table, now }];
+      const beside = besideIt(sheetOf(table.sheet), table);
+      remarks.push(...besideRemarks(table, beside));
+      return [{ ...table, now: [...beside.above, ...now, ...beside.below] }];
     }
     remarks.push({ kind: "gone", text: `${table.label}: its cells were deleted; what was written stays.` });
     return [];
@@ -50,20 +52,42 @@ function rowsNow(sheet: SheetNow, { name, headings, columns }: WrittenTable): Ta
   return rows.filter((row) => row.some(({ value, isFormula }) => !isFormula && !isAbsent(value)));
 }
 
-/** Runs that were put above the first or below the last row of a line, where its range does not reach. */
-function besideIt({ names, at }: SheetNow, { name, label, columns }: WrittenTable): readonly Remark[] {
+/** Rows of a line that stand outside its range: right above it, and right below. */
+interface Beside {
+  readonly above: TableNow["now"];
+  readonly below: TableNow["now"];
+}
+
+/**
+ * Runs that were put above the first or below the last row of a line, where its range does not reach: a pipe that can be
+ * read and a length beside it, no formula, in rows that have no name.
+ */
+function besideIt({ names, at }: SheetNow, { name, columns }: WrittenTable): Beside {
   const length = columns.findIndex(({ quantity }) => quantity === "length");
   const range = names[name];
-  if (range === undefined || length < 0) return [];
+  if (range === undefined || length < 0) return { above: [], below: [] };
   const { top, left, bottom } = boxOf(range);
   const named = new Set(Object.values(names));
-  return [top - 1, bottom + 1].flatMap((row): readonly Remark[] => {
-    if (row < 0 || named.has(addressOf(row, left + length))) return [];
-    const [pipe, run] = [at(row, left), at(row, left + length)];
-    if (typeof run.value !== "number" || run.isFormula || isAbsent(pipe.value)) return [];
-    const words = `${textOfCell(pipe.value, "", undefined)}, ${textOfCell(run.value, "", undefined)}`;
-    const text = `${label}: the row “${words}” stands outside its cells and was not taken. Put a run between two others, or add it in the pane.`;
-    return [{ kind: "no box", text }];
+  const runsFrom = (first: number, step: -1 | 1): TableNow["now"] => {
+    const found: (readonly CellNow[])[] = [];
+    for (let row = first; row >= 0 && !named.has(addressOf(row, left + length)); row += step) {
+      const cells = columns.map((_, j) => at(row, left + j));
+      const [pipe, run] = [cells[0] ?? NOTHING, cells[length] ?? NOTHING];
+      const isRun = typeof run.value === "number" && !run.isFormula && pipeNamed(String(pipe.value ?? "")).ok;
+      if (!isRun) break;
+      found.push(cells);
+    }
+    return found;
+  };
+  return { above: runsFrom(top - 1, -1).toReversed(), below: runsFrom(bottom + 1, 1) };
+}
+
+/** That they are runs of the duty now, although the sheet does not count them. */
+function besideRemarks({ label }: WrittenTable, { above, below }: Beside): readonly Remark[] {
+  return [...above, ...below].map(([pipe, run]) => {
+    const words = [pipe, run].map((cell) => textOfCell(cell?.value ?? null, "", undefined)).join(", ");
+    const text = `${label}: the row “${words}” stands outside the cells that the sheet counts. It was taken over, but no figure of the sheet holds it: write the sheet again.`;
+    return { kind: "outside", text };
   });
 }
 

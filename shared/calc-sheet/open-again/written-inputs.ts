@@ -47,19 +47,37 @@ export interface WrittenResult {
   readonly label: string;
 }
 
+/** Columns of formulas in the rows of a named range. */
+export interface WrittenWorked {
+  readonly sheet: InputSheet;
+  readonly name: string;
+  readonly label: string;
+  /** Rows of the range, those of headings at its top among them. */
+  readonly rows: number;
+  readonly headings: 0 | 1;
+  /** Counted from the left of the range; how many of its cells hold a formula. */
+  readonly columns: readonly { readonly across: number; readonly label: string; readonly filled: number }[];
+}
+
 /** What was written of a duty, to be held against what stands there later. */
 export interface WrittenInputs {
   readonly boxes: readonly WrittenBox[];
   readonly tables: readonly WrittenTable[];
   readonly results: readonly WrittenResult[];
+  readonly worked: readonly WrittenWorked[];
 }
 
-export const NO_INPUTS: WrittenInputs = { boxes: [], tables: [], results: [] };
+export const NO_INPUTS: WrittenInputs = { boxes: [], tables: [], results: [], worked: [] };
 
 /** The inputs of one sheet. */
-export function inputsOn(sheet: InputSheet, { boxes, tables, results }: WrittenInputs): WrittenInputs {
+export function inputsOn(sheet: InputSheet, { boxes, tables, results, worked }: WrittenInputs): WrittenInputs {
   const isThere = (one: { readonly sheet: InputSheet }): boolean => one.sheet === sheet;
-  return { boxes: boxes.filter(isThere), tables: tables.filter(isThere), results: results.filter(isThere) };
+  return {
+    boxes: boxes.filter(isThere),
+    tables: tables.filter(isThere),
+    results: results.filter(isThere),
+    worked: worked.filter(isThere),
+  };
 }
 
 /** The name of the column in which a sheet says where each input comes from. */
@@ -102,6 +120,20 @@ export const writtenInputs = v.object({
     }),
   ),
   results: v.array(v.object({ sheet, name, label })),
+  // Records of before said nothing of them.
+  worked: v.optional(
+    v.array(
+      v.object({
+        sheet,
+        name,
+        label,
+        rows: v.number(),
+        headings: v.picklist([0, 1]),
+        columns: v.array(v.object({ across: v.number(), label, filled: v.number() })),
+      }),
+    ),
+    [],
+  ),
 });
 
 /** What a record says of the inputs; nothing where it is not whole. */

@@ -3,7 +3,7 @@ import { dutySheets } from "../../../shared/calc-sheet/duty-sheets.ts";
 import { call } from "../../../shared/catalogue/call.ts";
 import { CATALOGUE } from "../../../shared/catalogue/catalogue.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
-import { boxOf } from "../../../shared/ports/a1.ts";
+import { boxOf, columnLetters } from "../../../shared/ports/a1.ts";
 import type { SheetSpec } from "../../../shared/ports/sheet-spec.ts";
 import { QUARRY } from "../../support/duty-of.ts";
 import { sheetsOf } from "../../support/laid-out.ts";
@@ -49,6 +49,25 @@ describe("a line table", () => {
     const head = (line: readonly (readonly (string | number | null)[])[]): unknown =>
       call(CATALOGUE.find(({ id }) => id === "TDH") as never, [500, 10, line, rows, null, null, "water", 60, "US"]);
     expect(head([...rows, [null, null, null]])).toEqual(head(rows));
+  });
+
+  it("has worked cells that can be filled down: what they read of their own row moves with them", () => {
+    const sheet = sheetsOf(QUARRY).duty;
+    const { top, left, bottom, right } = boxOf(sheet.names?.["discharge_line"] ?? "");
+    const worked = (row: number): readonly (readonly [number, string])[] =>
+      sheet.cells.flatMap(({ at, f }) => {
+        const box = boxOf(at);
+        return f !== undefined && box.top === row && box.left > right ? [[box.left, f] as const] : [];
+      });
+    expect(bottom - top).toBeGreaterThan(1);
+    for (const [column, f] of worked(top)) {
+      const down = f.replaceAll(new RegExp(`(?<=\\$[A-Z])${top + 1}\\b`, "g"), String(top + 2));
+      expect(down).not.toBe(f);
+      expect(worked(top + 1).find(([at]) => at === column)?.[1]).toBe(down);
+      expect(f).not.toMatch(new RegExp(`\\$[A-Z]+\\$${top + 1}\\b`));
+    }
+    expect(worked(top).length).toBeGreaterThan(2);
+    expect(worked(top).some(([, f]) => f.includes(`$${columnLetters(left)}${top + 1}`))).toBe(true);
   });
 
   it("is counted, and the title says CHANGED where a run was put in or taken out", () => {

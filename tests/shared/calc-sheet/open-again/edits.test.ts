@@ -4,6 +4,8 @@ import { textIn, withTextIn } from "../../../../shared/duty/boxes.ts";
 import { decodeDuty } from "../../../../shared/duty/decode.ts";
 import type { DutyText, OtherPumpText } from "../../../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../../../shared/duty/samples.ts";
+import { addressOf, boxOf } from "../../../../shared/ports/a1.ts";
+import type { SheetSpec } from "../../../../shared/ports/sheet-spec.ts";
 import { dutyText, STRAIGHT_PUMP } from "../../../support/duty-of.ts";
 import { setOfDuty } from "../../../support/laid-out.ts";
 import { after, dutiesAfter, type Edit, renamed, rowAt, typed } from "../../../support/opened-again.ts";
@@ -143,6 +145,56 @@ describe("a result overwritten on the sheet", () => {
   });
 });
 
+describe("a worked cell of a table overwritten on the sheet", () => {
+  const sheet = setOfDuty(ALL).sheets(["Duty", "Estimate", "Workings"])[0] as SheetSpec;
+
+  it("is said with its row and column, and is not taken", () => {
+    // Three columns of the line are stated, and the share; the bore stands behind them.
+    const { duty, taken, remarks } = after(ALL, typed("suction_line", 5.5, 1, 4));
+    expect(duty).toEqual(ALL);
+    expect(taken).toEqual([]);
+    expect(remarks).toEqual([
+      {
+        kind: "overwritten",
+        text: "Suction line, row 2: bore was overwritten with 5.5: not taken, it is worked out anew.",
+      },
+    ]);
+  });
+
+  it("is said of every printed table of results", () => {
+    const tables = Object.keys(sheet.names ?? {}).filter((name) => name.endsWith("_table"));
+    expect(tables.length).toBeGreaterThan(2);
+    for (const name of tables) {
+      const { top, left } = boxOf(sheet.names?.[name] ?? "");
+      const label = sheet.cells.find(({ at }) => at === addressOf(top + 1, left))?.v;
+      const { duty, remarks } = after(ALL, typed(name, 12_345, 1, 1));
+      expect(duty).toEqual(ALL);
+      expect(remarks.map(({ kind }) => kind)).toEqual(["overwritten"]);
+      expect(remarks[0]?.text).toContain(`“${label}”`);
+      expect(remarks[0]?.text).toContain("was overwritten with 12345");
+    }
+  });
+
+  it("is said of the sentence of a verdict", () => {
+    const name = Object.keys(sheet.names ?? {}).find((one) => /^verdict_/.test(one)) ?? "";
+    const { bottom, right } = boxOf(sheet.names?.[name] ?? "");
+    const across = sheet.cells
+      .filter(({ at, f }) => f !== undefined && boxOf(at).top === bottom && boxOf(at).left > right)
+      .map(({ at }) => boxOf(at).left - right);
+    const { remarks } = after(ALL, typed(name, "all is well", 0, across[0]));
+    expect(remarks.map(({ text }) => text)).toEqual([
+      expect.stringMatching(/^Verdict: .*: its sentence was overwritten with all is well: not taken/),
+    ]);
+  });
+
+  it("is said where it was emptied, and not where its row was taken out", () => {
+    expect(after(ALL, typed("suction_line", null, 0, 4)).remarks.map(({ text }) => text)).toEqual([
+      "Suction line: a cell of “bore” emptied: it is worked out anew.",
+    ]);
+    expect(after(ALL, rowAt("suction_line", 0, "out")).remarks).toEqual([]);
+  });
+});
+
 describe("rows on the sheet", () => {
   it("that were put into a line are runs of the duty, and the others stay as typed", () => {
     const { duty, taken } = after(ALL, rowAt("suction_line", 1, ["6in sch40", 7, "1 gate"]));
@@ -170,12 +222,42 @@ describe("rows on the sheet", () => {
     expect(remarks).toEqual([]);
   });
 
-  it("that stand above a line, outside its cells, are said and not taken", () => {
-    const { duty, remarks } = after(ALL, rowAt("discharge_line", 0, ["6in sch40", 12, "1 gate"]));
-    expect(duty).toEqual(ALL);
-    expect(remarks.map(({ text }) => text)).toEqual([
-      "Discharge line: the row “6in sch40, 12” stands outside its cells and was not taken. Put a run between two others, or add it in the pane.",
+  it("that were put in below the last run are runs", () => {
+    const { duty, remarks } = after(ALL, rowAt("discharge_line", 1, ["6in sch40", 12, "1 gate"]));
+    expect(duty.dischargeLine).toEqual([...ALL.dischargeLine, { pipe: "6in sch40", length: "12", fittings: "1 gate" }]);
+    expect(remarks).toEqual([]);
+  });
+
+  it("that stand above a line, outside its cells, are runs, and it is said that the sheet does not count them", () => {
+    const { duty, taken, remarks } = after(
+      ALL,
+      rowAt("discharge_line", 0, ["6in sch40", 12, "1 gate"]),
+      rowAt("discharge_line", -1, ["4in sch40", 3, "none"]),
+    );
+    expect(duty.dischargeLine).toEqual([
+      { pipe: "4in sch40", length: "3", fittings: "none" },
+      { pipe: "6in sch40", length: "12", fittings: "1 gate" },
+      ...ALL.dischargeLine,
     ]);
+    expect(taken.map(({ place, before }) => [place, before])).toEqual([
+      ["dischargeLine.0", ""],
+      ["dischargeLine.1", ""],
+    ]);
+    expect(remarks.map(({ kind, text }) => [kind, text])).toEqual(
+      ["4in sch40, 3", "6in sch40, 12"].map((run) => [
+        "outside",
+        `Discharge line: the row “${run}” stands outside the cells that the sheet counts. It was taken over, but no figure of the sheet holds it: write the sheet again.`,
+      ]),
+    );
+  });
+
+  it("above a line that are no runs are none", () => {
+    for (const cells of [
+      ["a remark", 12, ""],
+      ["6in sch40", "long", ""],
+    ]) {
+      expect(after(ALL, rowAt("discharge_line", 0, cells)).duty).toEqual(ALL);
+    }
   });
 
   it("that are new in a curve are points of it", () => {
