@@ -1,21 +1,35 @@
 import { readFileSync, writeFileSync } from "node:fs";
+import { rangeName } from "../shared/calc-sheet/layout/range-name.ts";
+import { layOut } from "../shared/calc-sheet/layout.ts";
+import { resultsCopy } from "../shared/calc-sheet/results-copy.ts";
 import { isCellError, isRange } from "../shared/cells/cell.ts";
 import { decodeDuty } from "../shared/duty/decode.ts";
 import { loadDuty } from "../shared/duty/saved.ts";
 import { type WorkedDuty, workedDuty } from "../shared/package/worked-duty.ts";
+import { boxOf } from "../shared/ports/a1.ts";
 import { findingText } from "../shared/text/finding-text.ts";
+import { type Book, bookOfSet } from "../shared/xlsx/book-of-set.ts";
 import type { UnitSetName } from "../src/basis/quantities.ts";
 import type { Finding } from "../src/basis/result.ts";
-import { copyWorkbook, type DutyWorkbook, dutyWorkbook } from "./duty-workbook.ts";
+import { dutyWorkbook } from "./duty-workbook.ts";
 
-/** `npm run sheet -- DUTY.json OUT.xlsx [values]`: writes the calc sheet of a saved duty as a workbook file. */
+/** Who a file is for, by the words for it; the last two say how it is made. */
+const READERS: Readonly<Record<string, "internal" | "customer">> = {
+  internal: "internal",
+  customer: "customer",
+  "add-in": "internal",
+  values: "customer",
+};
+
+/** `npm run sheet -- DUTY.json OUT.xlsx [customer]`: writes the calc sheet of a saved duty as a workbook file. */
 function main(args: readonly string[]): number {
-  const [input, output, form = "add-in"] = args;
-  if (input === undefined || output === undefined || (form !== "add-in" && form !== "values")) {
+  const [input, output, word = "internal"] = args;
+  const reader = Object.hasOwn(READERS, word) ? READERS[word] : undefined;
+  if (input === undefined || output === undefined || reader === undefined) {
     process.stderr.write(
-      "Usage: npm run sheet -- DUTY.json OUT.xlsx [add-in|values]\n" +
-        "  add-in  live formulas for Excel with the add-in (the default)\n" +
-        "  values  a copy of the results, without any formula and without the estimate\n",
+      "Usage: npm run sheet -- DUTY.json OUT.xlsx [internal|customer]\n" +
+        "  internal  live formulas for Excel with the add-in, and the estimate (the default; or: add-in)\n" +
+        "  customer  a copy of the results: no formula, no price, nothing can be changed (or: values)\n",
     );
     return 2;
   }
@@ -31,9 +45,12 @@ function main(args: readonly string[]): number {
   const { duty, findings, isComplete } = decodeDuty(saved.value);
   if (!isComplete) return refuse(input, [...findings.values()].flat(), duty.unitSet);
   const worked = workedDuty(duty);
-  let workbook: DutyWorkbook;
+  let workbook: Book;
   try {
-    workbook = form === "values" ? copyWorkbook(worked, today()) : dutyWorkbook(worked, saved.value);
+    workbook =
+      reader === "customer"
+        ? bookOfSet(resultsCopy(worked.plan, worked.worked, today()))
+        : dutyWorkbook(worked, saved.value);
   } catch (error) {
     process.stderr.write(`No sheet can be written from ${input}: ${(error as Error).message}\n`);
     return 1;
@@ -53,13 +70,32 @@ function main(args: readonly string[]): number {
   return 0;
 }
 
-/** Worked figures that have none, with the reason. */
+/** Worked figures that have none, by the number of their line, with the reason. */
 function resultsInError({ plan, worked }: WorkedDuty): readonly string[] {
-  return plan.items.flatMap((item) => {
+  const inError = plan.items.flatMap((item) => {
     const answer = item.kind === "result" ? worked.cells.get(item.key) : undefined;
     if (item.kind !== "result" || answer === undefined || isRange(answer) || !isCellError(answer)) return [];
-    return [`${item.label}: ${answer.message ?? answer.error}`];
+    return [{ ...item, reason: answer.message ?? answer.error }];
   });
+  if (inError.length === 0) return [];
+  const lines = linesOf({ plan, worked });
+  return inError.map(({ key, label, reason }) => `${lines(key) ?? ""} ${label}: ${reason}`.trimStart());
+}
+
+/** The numbers by which lines are quoted, by what stands in them; beyond the first sheet, with its name. */
+function linesOf({ plan, worked }: Pick<WorkedDuty, "plan" | "worked">): (key: string) => string | undefined {
+  const set = layOut(plan, worked);
+  const lines = new Map(
+    set.sheets(set.wanted).flatMap(({ name: sheet, names = {}, cells }, i) => {
+      const texts = new Map(cells.map(({ at, v }) => [at, v]));
+      return Object.entries(names).flatMap(([name, range]): (readonly [string, string])[] => {
+        const number = texts.get(`A${boxOf(range).top + 1}`);
+        if (typeof number !== "string" || !/^\d+\.\d+$/.test(number)) return [];
+        return [[name, i === 0 ? number : `“${sheet}” ${number}`]];
+      });
+    }),
+  );
+  return (key) => lines.get(rangeName(key));
 }
 
 /** "2026-03-09" by this machine's clock and time zone. */

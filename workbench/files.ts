@@ -111,7 +111,7 @@ export async function fileOfWorkbook(
       };
   }
   return {
-    bytes: writeWorkbook({ sheets: gridSnapshot(grid, host), form: "add-in", records: host.records() }),
+    bytes: writeWorkbook({ sheets: gridSnapshot(grid, host), records: host.records() }),
     isPatched: false,
     isChanged: true,
   };

@@ -40,7 +40,7 @@ export interface GridHost extends SheetHost, Settling {
   readonly records: () => readonly string[];
 }
 
-export type KeptSheet = Pick<SheetSpec, "charts" | "pictures" | "print">;
+export type KeptSheet = Pick<SheetSpec, "charts" | "pictures" | "print" | "isProtected">;
 
 const CALCULATION_TIMEOUT = 60_000;
 
@@ -165,6 +165,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
       ...(spec.charts === undefined ? {} : { charts: spec.charts }),
       ...(spec.pictures === undefined ? {} : { pictures: spec.pictures }),
       ...(spec.print === undefined ? {} : { print: spec.print }),
+      ...(spec.isProtected === undefined ? {} : { isProtected: spec.isProtected }),
     });
   };
 
@@ -293,7 +294,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     },
     ...calculations,
     keptOf: (sheet) => {
-      const { charts: drawn, pictures, print } = kept.get(sheet) ?? {};
+      const { charts: drawn, pictures, ...others } = kept.get(sheet) ?? {};
       const book = workbook();
       const on = book.getSheetBySheetId(sheet);
       return {
@@ -303,7 +304,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
         ...(pictures === undefined
           ? {}
           : { pictures: pictures.map((picture, i) => anchoredPicture(inside, book.getId(), sheet, picture, i)) }),
-        ...(print === undefined ? {} : { print }),
+        ...others,
       };
     },
     styleOf: (id) => styles.get(id),

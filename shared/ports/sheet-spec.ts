@@ -19,6 +19,8 @@ export interface SheetSpec {
   readonly pictures?: readonly PictureSpec[];
   readonly freezeRows?: number;
   readonly gridlines?: boolean;
+  /** Nothing on it can be changed, but what is unlocked, until a reader takes the protection off; there is no password. The grid of the workbench lets all be changed. */
+  readonly isProtected?: true;
   readonly print?: PrintSpec;
 }
 

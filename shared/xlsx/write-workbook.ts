@@ -2,7 +2,7 @@ import { validSheetName } from "../ports/sheet-name.ts";
 import type { SheetSpec } from "../ports/sheet-spec.ts";
 import { definedNames } from "./write/defined-names.ts";
 import { listSheet } from "./write/drop-downs.ts";
-import { type FileCell, type FileForm, fileCells } from "./write/file-cells.ts";
+import { type FileCell, fileCells } from "./write/file-cells.ts";
 import { SPILL_MARK, SPILL_PART, THEME_PART } from "./write/fixed-parts.ts";
 import { freePaths } from "./write/free-paths.ts";
 import { type Part, packageOf } from "./write/package.ts";
@@ -17,9 +17,6 @@ import { attributes, DECLARATION } from "./xml-text.ts";
 export interface WorkbookSpec {
   readonly sheets: readonly SheetSpec[];
   readonly properties?: WorkbookProperties;
-  readonly form: FileForm;
-  /** How many of the sheets are shown, from the first on: all where left out. */
-  readonly shown?: number;
   /** XML texts that travel with the sheets. */
   readonly records?: readonly string[];
 }
@@ -37,14 +34,13 @@ const CALCULATION_VERSION = 191029;
  * The file names no add-in that Excel should offer: that needs the store or catalogue a company deploys it from.
  */
 export function writeWorkbook(spec: WorkbookSpec): Uint8Array {
-  const { sheets, properties = {}, form, shown = sheets.length, records = [] } = spec;
+  const { sheets, properties = {}, records = [] } = spec;
   checkNames(sheets);
   const styles = styleTable();
   const strings = sharedStrings();
   const lists = listSheet(sheets);
   const all = lists.spec === undefined ? sheets : [...sheets, lists.spec];
-  const isProtected = form === "values";
-  const inFile = all.map((spec) => ({ spec, cells: fileCells(spec, form), isProtected }));
+  const inFile = all.map((spec) => ({ spec, cells: fileCells(spec) }));
   const cells = inFile.flatMap((sheet) => [...sheet.cells.values()]);
   const tables = { styles, lists, texts: strings.texts, spillMark: SPILL_MARK };
   const freePath = freePaths();
@@ -52,7 +48,7 @@ export function writeWorkbook(spec: WorkbookSpec): Uint8Array {
   const workbook: Part = {
     path: "xl/workbook.xml",
     type: "workbook",
-    text: workbookText(all, shown, cells),
+    text: workbookText(all, sheets.length, cells),
     pointsTo: [
       ...worksheets,
       THEME_PART,
@@ -65,7 +61,7 @@ export function writeWorkbook(spec: WorkbookSpec): Uint8Array {
   return packageOf([workbook, ...propertyParts(properties)]);
 }
 
-/** Sheets beyond the first `shown` are hidden. */
+/** Sheets beyond the first `shown`, which hold the lists of the others, are hidden. */
 function workbookText(sheets: readonly SheetSpec[], shown: number, cells: readonly FileCell[]): string {
   const lines = sheets.map(
     ({ name }, i) =>

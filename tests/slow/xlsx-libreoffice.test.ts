@@ -29,7 +29,7 @@ const ANSWERED: SheetSpec = {
 
 // An outside reader of the file format: what LibreOffice shows and saves of a sheet.
 describe("a sheet opened in LibreOffice", () => {
-  const file = writeWorkbook({ sheets: [ANSWERED], form: "add-in", properties: { title: "Sample" } });
+  const file = writeWorkbook({ sheets: [ANSWERED], properties: { title: "Sample" } });
   let pdf: Uint8Array;
   let csv: string;
   beforeAll(async () => {
@@ -62,10 +62,7 @@ describe("a sheet opened in LibreOffice", () => {
   it("draws the chart with its titles and its curve", async () => {
     const { text } = await pagesOf(pdf);
     for (const words of ["Pump & system", "Flow, L/s", "Head, m", "Efficiency"]) expect(text).toContain(words);
-    const withoutChart = await converted(
-      writeWorkbook({ sheets: [{ ...ANSWERED, charts: [] }], form: "add-in" }),
-      "pdf",
-    );
+    const withoutChart = await converted(writeWorkbook({ sheets: [{ ...ANSWERED, charts: [] }] }), "pdf");
     const [curve, none] = [await dotsOfColor(pdf, 1, "#3B7A57"), await dotsOfColor(withoutChart, 1, "#3B7A57")];
     expect(curve).toBeGreaterThan(100);
     expect(none).toBe(0);
@@ -95,7 +92,7 @@ describe("a sheet opened in LibreOffice", () => {
       { at: "D3:E8", type: "png", base64: WIDE_PNG, widthPx: 120, heightPx: 48, altText: "Logo" },
       { at: "E9:E12", type: "jpeg", base64: BASELINE_JPEG, widthPx: 120, heightPx: 48, altText: "Logo again" },
     ] as const;
-    const drawn = writeWorkbook({ sheets: [{ ...ANSWERED, pictures }], form: "add-in" });
+    const drawn = writeWorkbook({ sheets: [{ ...ANSWERED, pictures }] });
     // The bar of the picture.
     expect(await dotsOfColor(await converted(drawn, "pdf"), 1, "#B5541C")).toBeGreaterThan(
       (await dotsOfColor(pdf, 1, "#B5541C")) + 300,

@@ -25,7 +25,7 @@ export function keptSheets(): SheetHost {
         const sheet = sheets.find((one) => one.name === name);
         if (sheet === undefined) throw new Error(`there is no sheet "${name}"`);
         const { top, left, bottom, right } = boxOf(sheet.names?.[range] ?? range);
-        const cells = fileCells(sheet, "add-in");
+        const cells = fileCells(sheet);
         return Array.from({ length: bottom - top + 1 }, (_row, i) =>
           Array.from(
             { length: right - left + 1 },

@@ -30,7 +30,7 @@ function sheetsOf(duty: DutyText) {
 /** The file of a duty's sheets, edited; the duty with them. */
 export function fileOf(duty: DutyText, ...edits: readonly Edit[]): Uint8Array {
   const { sheets, records } = sheetsOf(duty);
-  return writeWorkbook({ sheets: edits.reduce((all, edit) => edit(all), sheets), form: "add-in", records });
+  return writeWorkbook({ sheets: edits.reduce((all, edit) => edit(all), sheets), records });
 }
 
 /** The duties in the bytes of a file. */

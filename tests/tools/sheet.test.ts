@@ -36,7 +36,7 @@ describe("npm run sheet", () => {
     expect(book.ok && book.workbook.sheets.map(({ name }) => name)).toEqual(names);
   });
 
-  it.each(["add-in", "values"])("takes any text in the boxes of the job: %s", async (form) => {
+  it.each(["internal", "customer", "add-in", "values"])("takes any text in the boxes of the job: %s", async (form) => {
     const hostile = `='&<>"]]>\u0001\ud83d${"💧&L&9 ".repeat(80)}\n\t`;
     const job = Object.fromEntries(
       fieldsOf("job").map((key) => [key, key === "paper" || key === "status" ? "" : hostile]),
@@ -47,10 +47,25 @@ describe("npm run sheet", () => {
     expect(read().ok).toBe(true);
   });
 
-  it("names the results that are errors", async () => {
+  it("names the results that are errors by their lines, in the file for the customer too", async () => {
     const pump = QUARRY.pump as NonNullable<DutyText["pump"]>;
-    const { code, errors } = await written({ ...QUARRY, pump: { ...pump, speedRatio: "0.5" } });
+    const slow = { ...QUARRY, pump: { ...pump, speedRatio: "0.5" } };
+    const { code, errors, read } = await written(slow);
     expect(code).toBe(0);
-    expect(errors).toMatch(/^Results that are errors:\n {2}Operating flow: \S+/m);
+    const book = read();
+    const page = book.ok ? book.workbook.sheets[0] : undefined;
+    const row = page?.rows.find(({ cells }) => cells[1]?.value === "Operating flow");
+    const number = row?.cells[0]?.value;
+    expect(number).toMatch(/^\d+\.1$/);
+    expect(errors).toMatch(/^Results that are errors:$/m);
+    expect(errors.split("\n")).toContainEqual(expect.stringMatching(new RegExp(`^ {2}${number} Operating flow: \\S+`)));
+    expect(errors).toMatch(/^ {2}“P-101 estimate” 1\.\d+ Fuel in a year, \S+: \S+/m);
+    expect((await written(slow, "customer")).errors).toBe(errors);
+  });
+
+  it("refuses a word that says neither whom the file is for nor how it is made", async () => {
+    const { code, errors } = await written(QUARRY, "supplier");
+    expect(code).toBe(2);
+    expect(errors).toContain("[internal|customer]");
   });
 });

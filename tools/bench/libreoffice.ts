@@ -32,7 +32,7 @@ export async function libreOfficeColebrookRows(): Promise<LibreOfficeFigures | {
   const folder = await mkdtemp(join(tmpdir(), "bench-"));
   try {
     const book = join(folder, "colebrook.xlsx");
-    await writeFile(book, writeWorkbook({ sheets: [colebrookSheet()], form: "add-in" }));
+    await writeFile(book, writeWorkbook({ sheets: [colebrookSheet()] }));
     const script = join(process.cwd(), "tools", "bench", "libreoffice", "colebrook_rows.py");
     const { stdout } = await run(PYTHON, [script, book], { timeout: TIMEOUT });
     return JSON.parse(stdout) as LibreOfficeFigures;

@@ -23,7 +23,7 @@ export interface FileTimes {
  * changed, and downloaded.
  */
 export async function fileTimes(): Promise<FileTimes> {
-  const bytes = writeWorkbook({ sheets: [{ name: "Data", columns: [], styles: {}, cells: cells() }], form: "add-in" });
+  const bytes = writeWorkbook({ sheets: [{ name: "Data", columns: [], styles: {}, cells: cells() }] });
   const grid = headlessGrid();
   try {
     let start = performance.now();

@@ -19,6 +19,17 @@ export function wantedNames({ tag }: Pick<CalcSheetPlan, "tag">): Readonly<Recor
   return { duty: nameOf("duty"), estimate: nameOf("estimate"), workings: nameOf("workings") };
 }
 
+/** Letters of a revision in the name of a sheet. */
+const LONGEST_REVISION = 8;
+
+/** What the sheet of a copy would be called: after its tag and its revision. */
+export function copyName({ tag, issue }: Pick<CalcSheetPlan, "tag" | "issue">): string {
+  const revision = tagFor((issue?.revision ?? "").slice(0, LONGEST_REVISION), 0);
+  const end = revision === "" ? "copy" : `copy ${revision}`;
+  const short = tagFor(tag, `Duty  ${end}`.length);
+  return ["Duty", short, end].filter((part) => part !== "").join(" ");
+}
+
 /** The title of each sheet and the line under it. */
 export function titlesOf({
   title,

@@ -18,7 +18,7 @@ export function cellEdits(
   const typed = new Set(
     changes.flatMap(({ row, column, content }) => (content?.kind === "formula" ? [addressOf(row, column)] : [])),
   );
-  const formulas = fileCells({ ...sheet, cells: sheet.cells.filter(({ at }) => typed.has(at)) }, "add-in");
+  const formulas = fileCells({ ...sheet, cells: sheet.cells.filter(({ at }) => typed.has(at)) });
   return changes.map(({ row, column, content, style }) => ({
     row,
     column,

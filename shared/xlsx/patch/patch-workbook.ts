@@ -111,7 +111,7 @@ export function patchedWorkbook(
   function addSheets(specs: readonly SheetSpec[]): readonly AddedSheet[] {
     const lists = listSheet(specs, listedNames);
     const all = lists.spec === undefined ? specs : [...specs, lists.spec];
-    const inFile = all.map((spec) => ({ spec, cells: fileCells(spec, "add-in") }));
+    const inFile = all.map((spec) => ({ spec, cells: fileCells(spec) }));
     const spills = inFile.some(({ cells }) => [...cells.values()].some(({ fills }) => fills !== undefined));
     const spillMark = spills ? metadata.get().mark : 0;
     const sheetTables = { styles: styles.get(), lists, texts: inlineTexts, spillMark };

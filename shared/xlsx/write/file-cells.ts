@@ -4,12 +4,6 @@ import type { CellSpec, SheetSpec } from "../../ports/sheet-spec.ts";
 import { ERROR_VALUES } from "../format-facts.ts";
 import { callsAddIn, encodeFormula, reckonsWithRanges } from "../formula-text.ts";
 
-/**
- * add-in: formulas as Excel keeps them for people who have the add-in.
- * values: every formula stands as its answer, so that none that is worked out again stands beside one that is not.
- */
-export type FileForm = "add-in" | "values";
-
 /** A cell as the file will hold it. */
 export interface FileCell {
   readonly row: number;
@@ -25,8 +19,8 @@ export interface FileCell {
   readonly spilled?: boolean;
 }
 
-/** Cells by address, spilled answers laid into the cells they fill. Throws on a sheet that contradicts itself. */
-export function fileCells(spec: SheetSpec, form: FileForm): ReadonlyMap<string, FileCell> {
+/** Cells by address, formulas as Excel keeps them for people who have the add-in, spilled answers laid into the cells they fill. Throws on a sheet that contradicts itself. */
+export function fileCells(spec: SheetSpec): ReadonlyMap<string, FileCell> {
   const cells = new Map<string, FileCell>();
   const merged = (spec.merges ?? []).map(boxOf);
   const wideNames = Object.entries(spec.names ?? {}).flatMap(([name, range]) => (isSingle(boxOf(range)) ? [] : [name]));
@@ -40,7 +34,7 @@ export function fileCells(spec: SheetSpec, form: FileForm): ReadonlyMap<string, 
       at,
       cell.f === undefined
         ? { ...place, value: stored(cell.v ?? null) }
-        : { ...place, ...formulaCell(spec, cell, cell.f, form, merged, wideNames) },
+        : { ...place, ...formulaCell(spec, cell, cell.f, merged, wideNames) },
     );
   }
   for (const cell of spec.cells) if (cell.spill !== undefined) layAnswer(spec, cell, cells);
@@ -51,14 +45,11 @@ function formulaCell(
   spec: SheetSpec,
   cell: CellSpec,
   f: string,
-  form: FileForm,
   merged: readonly Box[],
   wideNames: readonly string[],
 ): Pick<FileCell, "value" | "formula" | "fills"> {
   const own = callsAddIn(f);
   const answer = cornerOf(cell.cached);
-  // Without its answer there is nothing to show but that.
-  if (form === "values") return { value: answer === undefined ? { error: "#N/A" } : answer };
   const known = answer === undefined ? {} : { value: answer ?? "" };
   const inMerge = merged.some((box) => overlap(box, boxOf(cell.spill ?? cell.at)));
   if (inMerge && cell.spill !== undefined) throw new Error(`${spec.name}: ${cell.at} would spill into merged cells`);

@@ -22,7 +22,7 @@ export function sheetPart(
   spec: SheetSpec,
   cells: ReadonlyMap<string, FileCell>,
   tables: SheetTables,
-  { isShown, isProtected }: { readonly isShown: boolean; readonly isProtected: boolean },
+  isShown: boolean,
 ): string {
   return [
     `${DECLARATION}<worksheet xmlns="${MAIN}" xmlns:r="${RELATIONSHIPS}">`,
@@ -32,7 +32,7 @@ export function sheetPart(
     '<sheetFormatPr defaultRowHeight="12.75"/>',
     columns(spec.columns),
     sheetData(spec, cells, tables),
-    isProtected ? '<sheetProtection sheet="1" objects="1" scenarios="1"/>' : "",
+    spec.isProtected === true ? '<sheetProtection sheet="1" objects="1" scenarios="1"/>' : "",
     merges(spec.merges ?? []),
     rules(spec.rules ?? [], tables.styles),
     dataValidations(spec.lists ?? [], tables.lists),

@@ -11,8 +11,6 @@ import { type SheetTables, sheetPart } from "./sheet.ts";
 export interface SheetInFile {
   readonly spec: SheetSpec;
   readonly cells: ReadonlyMap<string, FileCell>;
-  /** Nothing in it can be changed until a reader takes the protection off; there is no password. */
-  readonly isProtected?: boolean;
 }
 
 /** The parts of the sheets, each with its drawing, charts and pictures; the same picture stands in the file once. */
@@ -30,7 +28,7 @@ export function worksheetParts(
   };
   const bySheet = new Map(sheets.map(({ spec, cells }) => [spec.name.toLowerCase(), cells]));
   const cellsOf = (name: string) => bySheet.get(name.toLowerCase());
-  return sheets.map(({ spec, cells, isProtected = false }, i): Part => {
+  return sheets.map(({ spec, cells }, i): Part => {
     const path = freePath("xl/worksheets/sheet", "xml");
     const charts = (spec.charts ?? []).map(
       (chart): Part => ({
@@ -49,7 +47,7 @@ export function worksheetParts(
     return {
       path,
       type: "worksheet",
-      text: sheetPart(spec, cells, tables, { isShown: i === shown, isProtected }),
+      text: sheetPart(spec, cells, tables, i === shown),
       pointsTo: drawn.length > 0 ? [drawing()] : [],
     };
   });

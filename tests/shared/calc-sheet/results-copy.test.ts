@@ -1,83 +1,155 @@
 import { describe, expect, it } from "vitest";
-import { dutySheets } from "../../../shared/calc-sheet/duty-sheets.ts";
-import { type ResultsCopy, resultsCopy } from "../../../shared/calc-sheet/results-copy.ts";
+import { customerCopy } from "../../../shared/calc-sheet/duty-sheets.ts";
+import { copyName } from "../../../shared/calc-sheet/layout/sheets.ts";
+import { isInternal } from "../../../shared/calc-sheet/sections/estimate.ts";
+import { type Cell, isCellError } from "../../../shared/cells/cell.ts";
 import type { DutyText } from "../../../shared/duty/duty-text.ts";
+import { FIELD_KEYS } from "../../../shared/duty/fields.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
-import { writeWorkbook } from "../../../shared/xlsx/write-workbook.ts";
-import { dutyText, QUARRY } from "../../support/duty-of.ts";
+import { addressOf } from "../../../shared/ports/a1.ts";
+import { validSheetName } from "../../../shared/ports/sheet-name.ts";
+import type { SheetSet } from "../../../shared/ports/sheet-set.ts";
+import { bookOfSet } from "../../../shared/xlsx/book-of-set.ts";
+import { readWorkbook } from "../../../shared/xlsx/read-workbook.ts";
+import { dutyText, type Fields, QUARRY } from "../../support/duty-of.ts";
+import { sheetsOf } from "../../support/laid-out.ts";
 import { partsOf } from "../xlsx/parts.ts";
 
-function copyOf(typed: DutyText, revision = "B"): ResultsCopy {
-  const set = dutySheets(typed);
+const DATE = "2026-03-09";
+
+function copyOf(typed: DutyText): SheetSet {
+  const set = customerCopy(typed, DATE);
   if (!set.ok) throw new Error(JSON.stringify(set.findings));
-  return resultsCopy(set.value, { date: "2026-03-09", revision });
+  return set.value;
 }
 
-function fileOf(typed: DutyText): Readonly<Record<string, string>> {
-  const copy = copyOf(typed);
-  return partsOf(writeWorkbook({ sheets: copy.sheets(copy.wanted), form: "values", shown: copy.shown }));
-}
+const partsOfCopy = (typed: DutyText): Readonly<Record<string, string>> => partsOf(bookOfSet(copyOf(typed)).bytes);
 
-describe("a copy of the results", () => {
-  it.each(SAMPLE_DUTIES)("holds no formula and no cell that may be changed: $name", ({ duty }) => {
-    const parts = fileOf(duty);
-    const sheets = Object.entries(parts).filter(([path]) => path.startsWith("xl/worksheets/sheet"));
-    expect(sheets.length).toBeGreaterThanOrEqual(2);
-    for (const [path, text] of sheets) {
-      expect(text, path).not.toMatch(/<f[ >]/);
-      expect(text, path).toMatch(/<\/sheetData><sheetProtection sheet="1" objects="1" scenarios="1"\/>/);
-      expect(text, path).not.toContain("<dataValidation");
-    }
+const pointsIn = (chart = ""): readonly string[] => [...chart.matchAll(/<c:pt .*?<\/c:pt>/g)].map(([point]) => point);
+const refsIn = (chart = ""): readonly string[] =>
+  [...chart.matchAll(/<c:f>(.*?)<\/c:f>/g)].map(([, reference = ""]) => reference);
+const chartsOf = (parts: Readonly<Record<string, string>>): readonly string[] =>
+  Object.keys(parts)
+    .filter((path) => path.startsWith("xl/charts/"))
+    .map((path) => parts[path] ?? "");
+
+describe.each(SAMPLE_DUTIES)("a copy of the results: $name", ({ duty }) => {
+  const set = copyOf(duty);
+  const { bytes, sheetNames } = bookOfSet(set);
+  const parts = partsOf(bytes);
+  const page = parts["xl/worksheets/sheet1.xml"] ?? "";
+
+  it("is one sheet without a formula, a choice or a cell that may be changed, and is protected", () => {
+    expect(Object.keys(parts).filter((path) => path.startsWith("xl/worksheets/sheet"))).toHaveLength(1);
+    expect(page).not.toMatch(/<f[ >]/);
+    expect(page).toMatch(/<\/sheetData><sheetProtection sheet="1" objects="1" scenarios="1"\/>/);
+    expect(page).not.toContain("<dataValidation");
     expect(parts["xl/styles.xml"]).not.toContain('locked="0"');
     // The shading of inputs.
     expect(parts["xl/styles.xml"]).not.toContain("FFF7DC");
-    expect(Object.keys(parts)).not.toContain("xl/metadata.xml");
-  });
-
-  it("shows what the live sheet shows, its spilled tables too", () => {
-    const live = dutySheets(QUARRY);
-    if (!live.ok) throw new Error("the sample is not complete");
-    const form = { sheets: live.value.sheets(live.value.wanted) };
-    // Cells without a type are numbers.
-    const numbers = (text = ""): readonly string[] =>
-      [...text.matchAll(/<c r="([A-Z]+\d+)"(?: s="\d+")?(?: cm="1")?>(?:<f[^>]*>[^<]*<\/f>)?<v>([^<]*)<\/v>/g)].map(
-        ([, at, value]) => `${at} ${value}`,
-      );
-    const kept = partsOf(writeWorkbook({ ...form, form: "add-in" }));
-    const copied = fileOf(QUARRY);
-    expect(numbers(kept["xl/worksheets/sheet1.xml"]).length).toBeGreaterThan(300);
-    expect(numbers(copied["xl/worksheets/sheet1.xml"])).toEqual(numbers(kept["xl/worksheets/sheet1.xml"]));
-    // The workings stand third among the live sheets.
-    expect(numbers(copied["xl/worksheets/sheet2.xml"])).toEqual(numbers(kept["xl/worksheets/sheet3.xml"]));
-  });
-
-  it("carries nothing of the estimate", () => {
-    const text = Object.values(fileOf(dutyText({ directCost: "46001", margin: "21.5731" }, QUARRY))).join("\n");
-    for (const words of ["46001", "21.5731", "Selling price", "Profit", "estimate</", "Internal"]) {
-      expect(text, words).not.toContain(words);
-    }
-  });
-
-  it("says what it is, and hides what is there for its charts alone", () => {
-    const copy = copyOf(QUARRY);
-    expect(copy.wanted).toEqual(["Duty P-101", "P-101 workings"]);
-    expect(copy.shown).toBe(1);
-    for (const { cells } of copy.sheets(copy.wanted)) {
-      expect(cells.find(({ at }) => at === "A2")?.v).toBe(
-        "Copy of results, 2026-03-09, revision B: nothing here recalculates.",
-      );
-    }
-    const unsaid = copyOf(QUARRY, " ");
-    expect(unsaid.sheets(unsaid.wanted)[0]?.cells.find(({ at }) => at === "A2")?.v).toBe(
-      "Copy of results, 2026-03-09: nothing here recalculates.",
+    for (const [, rule] of page.matchAll(/<formula>(.*?)<\/formula>/g)) expect(rule).not.toContain("!$");
+    const names = [...(parts["xl/workbook.xml"] ?? "").matchAll(/<definedName name="([^"]*)"/g)].map(
+      ([, name]) => name,
     );
-    const parts = fileOf(QUARRY);
-    expect(parts["xl/workbook.xml"]).toContain('<sheet name="P-101 workings" sheetId="2" state="hidden"');
-    const charts = Object.entries(parts).filter(([path]) => path.startsWith("xl/charts/"));
-    expect(charts.length).toBeGreaterThan(3);
-    for (const [path, text] of charts) {
-      expect(text, path).toContain("<c:pt idx=");
-      expect(text, path).toContain('<c:plotVisOnly val="0"/>');
+    expect(names).toEqual(["_xlnm.Print_Area", "_xlnm.Print_Titles"]);
+  });
+
+  it("shows what the live sheet shows, cell by cell", () => {
+    const live = sheetsOf(duty).duty;
+    const shown = new Map<string, Cell>(
+      live.cells.map(({ at, v, f, cached }) => [at, (f === undefined ? v : (cached as Cell)) ?? null]),
+    );
+    const outcome = readWorkbook(bytes);
+    if (!outcome.ok) throw new Error(outcome.refusal.message);
+    const [copied] = outcome.workbook.sheets;
+    const read = new Map(
+      copied?.rows.flatMap(({ cells }) => cells.map((cell) => [addressOf(cell.row, cell.column), cell.value] as const)),
+    );
+    // The live sheet says besides whether its inputs are as written, in a row of its own above all others.
+    const moved = (at: string): string => at.replace(/\d+$/, (row) => String(Number(row) - (Number(row) > 3 ? 1 : 0)));
+    let numbers = 0;
+    for (const [at, value] of shown) {
+      if (/^[A-Z]+[1-3]$/.test(at) || (typeof value === "string" && /^Opens again|^$/.test(value))) continue;
+      const wanted = isCellError(value) ? value.error : value;
+      expect(read.get(moved(at)) ?? null, at).toEqual(wanted);
+      if (typeof value === "number") numbers += 1;
     }
+    expect(numbers).toBeGreaterThan(80);
+  });
+
+  it("draws its charts of its own cells, point for point as the live sheet does", () => {
+    const live = sheetsOf(duty);
+    const all = bookOfSet({ wanted: live.all.map(({ name }) => name), sheets: () => live.all });
+    const [was, is] = [chartsOf(partsOf(all.bytes)), chartsOf(parts)];
+    expect(is.length).toBeGreaterThan(0);
+    expect(is.map(pointsIn)).toEqual(was.map(pointsIn));
+    for (const reference of is.flatMap(refsIn)) expect(reference).toMatch(new RegExp(`^'${sheetNames[0]}'!`));
+  });
+
+  it("says what it is, and is called by its tag and revision", () => {
+    const revision = duty.fields.revision;
+    const [sheet] = set.sheets(set.wanted);
+    expect(sheet?.cells.find(({ at }) => at === "A2")?.v).toBe(
+      `Copy of results, ${DATE}, revision ${revision}: nothing here recalculates.`,
+    );
+    expect(sheetNames).toEqual([`Duty ${duty.fields.item} copy ${revision}`]);
+  });
+});
+
+describe("what is for nobody outside", () => {
+  const PRICED: Fields = {
+    currency: "ZZD",
+    tariff: "0.13579",
+    fuelPrice: "3.9137 per US gal",
+    directCost: "46001.37",
+    overhead: "11.357",
+    contingency: "4.1357",
+    margin: "21.5731",
+    firstCost: "71357.9",
+    yearlyUpkeep: "1357.91",
+    years: "13",
+    discountRate: "4.7913",
+  };
+  const priced = dutyText(PRICED, QUARRY);
+  const told = Object.fromEntries(FIELD_KEYS.filter(isInternal).map((key) => [key, "told by nobody outside"]));
+  const basis = { ...QUARRY.basis, ...told };
+
+  it("leaves no trace: with other prices the copy is the same to the byte", () => {
+    const changed = FIELD_KEYS.filter(isInternal).map((key) => [key, key === "fuelPrice" ? "2.2 per US gal" : "7"]);
+    const other: Fields = { ...PRICED, ...Object.fromEntries(changed), currency: "QQD" };
+    const [one, two] = [bookOfSet(copyOf(priced)), bookOfSet(copyOf({ ...dutyText(other, QUARRY), basis }))];
+    expect(partsOf(one.bytes)).toEqual(partsOf(two.bytes));
+    expect(one.bytes).toEqual(two.bytes);
+  });
+
+  it("is in no part of the file: no price, no figure of the estimate, no word of it, no record", () => {
+    const parts = partsOfCopy({ ...priced, basis });
+    const text = Object.values(parts).join("\n");
+    for (const typed of Object.values(PRICED)) if (typed.length > 3) expect(text, typed).not.toContain(typed);
+    for (const words of ["ZZD", "Selling price", "rofit", "stimate</", "Internal", "told by nobody", "record "])
+      expect(text, words).not.toContain(words);
+    expect(Object.keys(parts).filter((path) => /customXml|comments|externalLink|metadata|sheet2/.test(path))).toEqual(
+      [],
+    );
+    const figures = (sheetsOf(priced).estimate?.cells ?? []).flatMap(({ cached }) => [cached].flat(2));
+    const telling = figures.filter((one): one is number => typeof one === "number" && !Number.isInteger(one * 100));
+    expect(telling.length).toBeGreaterThan(20);
+    const held = new Set([...text.matchAll(/<v>([^<]*)<\/v>/g)].map(([, value]) => value));
+    const live = new Set(sheetsOf(QUARRY).duty.cells.map(({ cached }) => cached));
+    for (const figure of telling) if (!live.has(figure)) expect(held.has(String(figure)), String(figure)).toBe(false);
+  });
+});
+
+describe("the name of a copy", () => {
+  it.each([
+    ["P-101", "B", "Duty P-101 copy B"],
+    ["P-101", " ", "Duty P-101 copy"],
+    ["", "", "Duty copy"],
+    ["P-101A/B", "0/1", "Duty P-101A B copy 0 1"],
+    ["Dewatering pump set number 4", "B", "Duty Dewatering pump copy B"],
+    ["'", "as issued to site", "Duty copy as issue"],
+  ])("of “%s”, revision “%s”", (tag, revision, name) => {
+    expect(copyName({ tag, issue: { revision } })).toBe(name);
+    expect(validSheetName(name)).toBe(name);
   });
 });

@@ -164,7 +164,7 @@ describe("an import of CSV", () => {
 
 describe("an import of .xlsx", () => {
   async function workbook(...sheets: readonly SheetSpec[]): Promise<PumpFile> {
-    return { name: "pumps.xlsx", bytes: writeWorkbook({ sheets, form: "values" }) };
+    return { name: "pumps.xlsx", bytes: writeWorkbook({ sheets }) };
   }
 
   const NOTE = "Invented pumps.";

@@ -19,7 +19,7 @@ const PHOTO: PictureSpec = { ...LOGO, at: "A1", type: "jpeg", base64: BASELINE_J
 
 function written(...sheets: readonly Partial<SheetSpec>[]): Uint8Array {
   const specs = sheets.map((change, i) => ({ ...SAMPLE, name: `Sheet ${i}`, ...change }));
-  return writeWorkbook({ sheets: specs, form: "add-in" });
+  return writeWorkbook({ sheets: specs });
 }
 
 describe("a picture on a sheet", () => {

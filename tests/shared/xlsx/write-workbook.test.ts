@@ -9,10 +9,10 @@ import { SAMPLE } from "./sample-sheet.ts";
 
 const BARE: SheetSpec = { name: "Bare", columns: [], styles: {}, cells: [] };
 const withCells = (...cells: readonly CellSpec[]): SheetSpec => ({ ...BARE, cells });
-const sheetText = (spec: SheetSpec, form: "add-in" | "values" = "add-in"): string =>
-  partsOf(writeWorkbook({ sheets: [spec], form }))["xl/worksheets/sheet1.xml"] ?? "";
-const readBack = (spec: SheetSpec, form: "add-in" | "values" = "add-in"): SheetSpec => {
-  const outcome = readWorkbook(writeWorkbook({ sheets: [spec], form }));
+const sheetText = (spec: SheetSpec): string =>
+  partsOf(writeWorkbook({ sheets: [spec] }))["xl/worksheets/sheet1.xml"] ?? "";
+const readBack = (spec: SheetSpec): SheetSpec => {
+  const outcome = readWorkbook(writeWorkbook({ sheets: [spec] }));
   if (!outcome.ok) throw new Error(outcome.refusal.message);
   return toSheetSpec(outcome.workbook.sheets[0] as (typeof outcome.workbook.sheets)[number]);
 };
@@ -27,7 +27,7 @@ describe("a formula of the add-in in the file", () => {
   });
 
   it("comes with the part that the mark points to", () => {
-    const parts = partsOf(writeWorkbook({ sheets: [SAMPLE], form: "add-in" }));
+    const parts = partsOf(writeWorkbook({ sheets: [SAMPLE] }));
     expect(parts["xl/metadata.xml"]).toContain("XLDAPR");
     expect(parts["xl/_rels/workbook.xml.rels"]).toContain('relationships/sheetMetadata" Target="metadata.xml"');
     expect(parts["xl/workbook.xml"]).toContain('<calcPr calcId="191029"/>');
@@ -45,29 +45,11 @@ describe("a formula of the add-in in the file", () => {
     const spec = { ...withCells({ at: "A1", f: "DUTY.BORE(B9)", cached: 1 }), merges: ["A1:B1"] };
     expect(sheetText(spec)).toContain('<c r="A1"><f>_xldudf_DUTY_BORE(B9)</f><v>1</v></c>');
   });
-
-  it("stands as its answer in the values form, and so does every other formula", () => {
-    const text = sheetText(SAMPLE, "values");
-    expect(text).not.toContain("_xldudf_");
-    expect(text).toMatch(/<c r="B5" s="\d+"><v>2.28<\/v><\/c>/);
-    expect(text).not.toMatch(/<f[ >]/);
-    expect(text).toContain("<v>4.56</v>");
-    expect(text).toMatch(/<c r="D13" s="\d+" t="str"><v>flow, L\/s|<c r="D13" s="\d+" t="s"><v>/);
-    expect(text).toContain('<c r="B8" t="e"><v>#N/A</v></c>');
-  });
-
-  it("stands as #N/A in the values form where its answer is not known", () => {
-    expect(sheetText(withCells({ at: "A1", f: "DUTY.BORE(B1)" }), "values")).toContain(
-      '<c r="A1" t="e"><v>#N/A</v></c>',
-    );
-  });
 });
 
 it("asks Excel to work everything out only where an answer is missing", () => {
   const calculation = (...cells: readonly CellSpec[]): string =>
-    /<calcPr[^>]*>/.exec(
-      partsOf(writeWorkbook({ sheets: [withCells(...cells)], form: "add-in" }))["xl/workbook.xml"] ?? "",
-    )?.[0] ?? "";
+    /<calcPr[^>]*>/.exec(partsOf(writeWorkbook({ sheets: [withCells(...cells)] }))["xl/workbook.xml"] ?? "")?.[0] ?? "";
   expect(calculation({ at: "A1", f: "1+1", cached: 2 })).not.toContain("fullCalcOnLoad");
   expect(calculation({ at: "A1", f: "1+1" })).toContain('fullCalcOnLoad="1"');
 });
@@ -89,7 +71,7 @@ it.each([
 
 describe("text of the user", () => {
   it.each(["=1+1", "+5", "-x", "@name", "'quoted", "1/2", "007"])("%s stays text when the cell is edited", (v) => {
-    const parts = partsOf(writeWorkbook({ sheets: [withCells({ at: "A1", v })], form: "add-in" }));
+    const parts = partsOf(writeWorkbook({ sheets: [withCells({ at: "A1", v })] }));
     const style = Number(/<c r="A1" s="(\d+)" t="s">/.exec(parts["xl/worksheets/sheet1.xml"] ?? "")?.[1]);
     const styles = (parts["xl/styles.xml"] ?? "").split("<cellXfs")[1]?.match(/<xf [^>]*>/g) ?? [];
     expect(styles[style]).toContain('quotePrefix="1"');
@@ -124,16 +106,14 @@ it("brings any number back exactly", () => {
 });
 
 describe("what a sheet asks for", () => {
-  const parts = partsOf(
-    writeWorkbook({ sheets: [SAMPLE], form: "add-in", properties: { title: "A & B", subject: "S" } }),
-  );
+  const parts = partsOf(writeWorkbook({ sheets: [SAMPLE], properties: { title: "A & B", subject: "S" } }));
   const sheet = parts["xl/worksheets/sheet1.xml"] ?? "";
   const styles = parts["xl/styles.xml"] ?? "";
   const workbook = parts["xl/workbook.xml"] ?? "";
   const chart = parts["xl/charts/chart1.xml"] ?? "";
   const printedBy = (facts: Partial<PrintSpec>): string => {
     const print = { ...(SAMPLE.print as PrintSpec), ...facts };
-    return partsOf(writeWorkbook({ sheets: [{ ...SAMPLE, print }], form: "add-in" }))["xl/worksheets/sheet1.xml"] ?? "";
+    return partsOf(writeWorkbook({ sheets: [{ ...SAMPLE, print }] }))["xl/worksheets/sheet1.xml"] ?? "";
   };
 
   it.each([
@@ -243,12 +223,12 @@ it.each([
   const [first] = SAMPLE.charts ?? [];
   if (first === undefined) throw new Error("no chart");
   const charts = [{ ...first, series: [{ name: "A", x: "D14:D15", y: "E14:E15", ...dashes }] }];
-  const parts = partsOf(writeWorkbook({ sheets: [{ ...SAMPLE, charts }], form: "add-in" }));
+  const parts = partsOf(writeWorkbook({ sheets: [{ ...SAMPLE, charts }] }));
   expect(parts["xl/charts/chart1.xml"]).toContain(`<a:prstDash val="${written}"/>`);
 });
 
 it("gives the same bytes for the same sheets", () => {
-  const write = (): Uint8Array => writeWorkbook({ sheets: [SAMPLE], form: "add-in" });
+  const write = (): Uint8Array => writeWorkbook({ sheets: [SAMPLE] });
   expect(write()).toEqual(write());
 });
 
@@ -274,11 +254,11 @@ it.each([
   },
   { why: "a drop-down without items", spec: { ...BARE, lists: [{ ref: "A1", items: [] }] }, words: "needs items" },
 ])("refuses $why", ({ spec, words }) => {
-  expect(() => writeWorkbook({ sheets: [spec], form: "add-in" })).toThrow(words);
+  expect(() => writeWorkbook({ sheets: [spec] })).toThrow(words);
 });
 
 it("refuses two sheets of one name", () => {
-  expect(() => writeWorkbook({ sheets: [BARE, { ...BARE, name: "BARE" }], form: "add-in" })).toThrow("two sheets");
+  expect(() => writeWorkbook({ sheets: [BARE, { ...BARE, name: "BARE" }] })).toThrow("two sheets");
 });
 
 describe("read back", () => {

@@ -1,0 +1,14 @@
+import { freeSheetNames } from "../ports/sheet-name.ts";
+import type { SheetSet } from "../ports/sheet-set.ts";
+import { writeWorkbook } from "./write-workbook.ts";
+
+/** A workbook of nothing but a set: the names its sheets got, and the file. */
+export interface Book {
+  readonly sheetNames: readonly string[];
+  readonly bytes: Uint8Array;
+}
+
+export function bookOfSet({ wanted, sheets, records = [] }: SheetSet): Book {
+  const sheetNames = freeSheetNames(wanted, []);
+  return { sheetNames, bytes: writeWorkbook({ sheets: sheets(sheetNames), records }) };
+}
