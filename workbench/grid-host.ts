@@ -283,6 +283,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     },
     onCalculated,
     holdsPictures: () => true,
+    holdsRecords: () => true,
     records: () => records.get(workbook().getId()) ?? [],
     recorded: async () => {
       await settled();

@@ -12,9 +12,10 @@ import { type WorkedPlan, workOut } from "./work-out.ts";
 /**
  * The sheets of a duty as typed, ready for any host, the duty with them; the errors where it is not complete.
  * @param mark tells them from other sheets of the same duty in one workbook
+ * @param holdsRecords whether the workbook keeps the duty; where it does not, the sheets do not say so either
  */
-export function dutySheets(typed: DutyText, mark = ""): Result<DutySheets> {
-  return ofComplete(typed, (plan, worked) => layOut(plan, worked, savedWith(typed, mark)));
+export function dutySheets(typed: DutyText, mark = "", holdsRecords = true): Result<DutySheets> {
+  return ofComplete(typed, (plan, worked) => layOut(plan, worked, holdsRecords ? savedWith(typed, mark) : undefined));
 }
 
 /** A copy of its results for whoever gets it. @param date of the copy, as it is to be read */

@@ -71,7 +71,8 @@ export interface TitleBlockItem {
   readonly logo: Logo | undefined;
   /** Side by side, the first of each pair at the left. */
   readonly facts: readonly (readonly [left: JobText, right: JobText | undefined])[];
-  readonly signed: readonly { readonly label: string; readonly by: JobText; readonly on: JobText }[];
+  /** Of each its name, initials and date. */
+  readonly signed: readonly { readonly label: string; readonly boxes: readonly JobText[] }[];
   /** The latest first. */
   readonly revisions: readonly string[];
 }

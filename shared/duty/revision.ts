@@ -30,10 +30,13 @@ const OF_THE_REVISION: readonly FieldKey[] = [
   "revision",
   "date",
   "preparedBy",
+  "preparedInitials",
   "preparedOn",
   "checkedBy",
+  "checkedInitials",
   "checkedOn",
   "approvedBy",
+  "approvedInitials",
   "approvedOn",
 ];
 

@@ -1,6 +1,7 @@
 import { type Change, changeText } from "../duty/change.ts";
 import { decodeDuty } from "../duty/decode.ts";
-import type { DutyText, RevisionText } from "../duty/duty-text.ts";
+import { type DutyText, MOST_REVISIONS, type RevisionText } from "../duty/duty-text.ts";
+import type { FieldKey } from "../duty/fields.ts";
 import { nextRevision } from "../duty/next-revision.ts";
 import { dutyChanges } from "../duty/revision.ts";
 import { resultChanges, verdictChanges } from "./result-changes.ts";
@@ -31,17 +32,64 @@ export function nextIssue(before: DutyText, after: DutyText, date: string): Next
   const typed = after.fields.revision.trim();
   const isTyped = typed !== "" && typed !== before.fields.revision.trim();
   const revision = isTyped ? typed : (nextRevision(before.fields.revision) ?? "");
-  const row: RevisionText = { revision, date, by: after.fields.preparedBy, change: historyText(changes) };
+  const { preparedBy, preparedInitials } = after.fields;
+  const by = preparedInitials.trim() === "" ? preparedBy : preparedInitials;
+  const row: RevisionText = { revision, date, by, change: historyText(changes) };
   const rows = [...(after.revisions ?? []).filter((one) => !isTyped || one.revision.trim() !== revision), row];
   return {
     duty: {
       ...after,
-      fields: { ...after.fields, revision, date },
-      revisions: rows,
+      fields: { ...after.fields, ...unsigned(before, after), revision, date },
+      revisions: inRoom(rows),
     },
     revision,
     changes,
   };
+}
+
+/** By what a revision is signed; names stay, for they say who is to. */
+const SIGNATURES = [
+  "preparedInitials",
+  "preparedOn",
+  "checkedInitials",
+  "checkedOn",
+  "approvedInitials",
+  "approvedOn",
+] as const satisfies readonly FieldKey[];
+
+/** Signatures of the revision before, which nobody has set under this one. */
+function unsigned(before: DutyText, after: DutyText): Partial<DutyText["fields"]> {
+  const stale = SIGNATURES.filter((key) => after.fields[key].trim() === before.fields[key].trim());
+  return Object.fromEntries(stale.map((key) => [key, ""]));
+}
+
+/** Letters of a row that holds several revisions. House choice. */
+const LONGEST_OF_SEVERAL = 4 * LONGEST;
+const TO = " to ";
+const SEVERAL = /^\S+ to \S+$/;
+
+/** A history that is full has its oldest rows in one, which says what each of them was. */
+function inRoom(rows: readonly RevisionText[]): readonly RevisionText[] {
+  const [first, second, ...others] = rows;
+  if (rows.length <= MOST_REVISIONS || first === undefined || second === undefined) return rows;
+  const whole = `${ofSeveral(first)}; ${ofSeveral(second)}`;
+  return inRoom([
+    {
+      revision: `${first.revision.split(TO)[0]}${TO}${second.revision}`,
+      date: second.date,
+      by: [...new Set([first.by, second.by].map((by) => by.trim()).filter((by) => by !== ""))].join(", "),
+      change: cutTo(LONGEST_OF_SEVERAL, whole),
+    },
+    ...others,
+  ]);
+}
+
+function ofSeveral({ revision, date, change }: RevisionText): string {
+  return SEVERAL.test(revision) ? change : `${revision} (${date}) ${change}`;
+}
+
+function cutTo(letters: number, text: string): string {
+  return text.length > letters ? `${text.slice(0, letters - 1).replace(/[\ud800-\udbff]$/, "")}…` : text;
 }
 
 /** What is said to everybody: nothing of prices. */
@@ -51,6 +99,6 @@ function historyText(changes: readonly Change[]): string {
   let kept = texts.length;
   while (kept > 1 && texts.slice(0, kept).join("; ").length > LONGEST) kept -= 1;
   const all = texts.slice(0, kept).join("; ");
-  const cut = all.length > LONGEST ? `${all.slice(0, LONGEST - 1).replace(/[\ud800-\udbff]$/, "")}…` : all;
+  const cut = cutTo(LONGEST, all);
   return kept === texts.length ? cut : `${cut}; and ${texts.length - kept} more`;
 }

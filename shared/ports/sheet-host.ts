@@ -20,6 +20,8 @@ export interface SheetHost {
   readonly onCalculated: (callback: () => void) => () => void;
   /** Whether pictures can stand on its sheets; where they cannot, a sheet is added without them. */
   readonly holdsPictures: () => boolean;
+  /** Whether it keeps the records of sheets; where it keeps none, their duty cannot be brought back from them. */
+  readonly holdsRecords: () => boolean;
   /** What the workbook holds of duties; nothing where the host can keep no records. */
   readonly recorded: () => Promise<RecordedSheets>;
 }

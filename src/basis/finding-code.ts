@@ -38,6 +38,7 @@ export interface InputFindings {
   "field-not-known": null;
   "logo-refused": { reason: string };
   "logo-left-out": null;
+  "record-left-out": null;
 }
 
 /** Liquids and the site. */

@@ -6,7 +6,7 @@ import { textForExcel } from "./cell-text.ts";
 import { cellOf } from "./cell-value.ts";
 import { holdsPictures } from "./draw-picture.ts";
 import { told } from "./excel-fault.ts";
-import { recordedSheets } from "./records.ts";
+import { holdsRecords, recordedSheets } from "./records.ts";
 import { referenceOf } from "./reference.ts";
 import { watchCalculation } from "./watch-calculation.ts";
 
@@ -35,6 +35,7 @@ export const excelHost: SheetHost = {
   write: (values) => told(() => writeCells(values)),
   onCalculated: watchCalculation,
   holdsPictures,
+  holdsRecords,
   recorded: () => told(() => Excel.run((context) => recordedSheets(context))),
 };
 

@@ -38,6 +38,7 @@ export function keptSheets(): SheetHost {
     },
     onCalculated: () => () => {},
     holdsPictures: () => true,
+    holdsRecords: () => true,
     recorded: async () => ({ records: [], sheets: [] }),
   };
 }

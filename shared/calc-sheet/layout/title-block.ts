@@ -2,7 +2,7 @@ import { FIELDS } from "../../duty/fields.ts";
 import type { Logo } from "../../duty/logo.ts";
 import { columnPoints } from "../../ports/picture-fit.ts";
 import type { JobText, TitleBlockItem } from "../plan.ts";
-import { COLUMNS, divided, type Stretch, WHOLE } from "./columns.ts";
+import { COLUMNS, divided, LABEL, NUMBER, REFERENCE, REMARK, type Stretch, UNIT, VALUE, WHOLE } from "./columns.ts";
 import type { Page } from "./page.ts";
 
 /** Points of the row with the firm's name and its picture. */
@@ -14,7 +14,14 @@ const [LEFT_LABEL, LEFT, RIGHT_LABEL, RIGHT] = divided([2, 3.5, 1.5, 3]) as read
   Stretch,
   Stretch,
 ];
-const [SIGNED, BY, ON, HISTORY] = divided([2, 1.5, 2, 4.5]) as readonly [Stretch, Stretch, Stretch, Stretch];
+const SIGNED: Stretch = [NUMBER, LABEL];
+/** Name, initials and date. */
+const BOXES: readonly (readonly [Stretch, head: string])[] = [
+  [[VALUE, UNIT], "name"],
+  [[REMARK, REMARK], "initials"],
+  [[REMARK + 1, REMARK + 1], "date"],
+];
+const HISTORY: Stretch = [REMARK + 2, REFERENCE];
 
 /** Who the sheet is from and for, who signed it, and its last revisions. */
 export function placeTitleBlock(page: Page, { firm, logo, facts, signed, revisions }: TitleBlockItem): void {
@@ -73,12 +80,11 @@ function placeText(
   placeBox(page, { key, label, text }, at);
 }
 
-/** Initials and dates at the left, the last revisions at the right. */
+/** Names, initials and dates at the left, the last revisions at the right. */
 function placeSigned(page: Page, signed: TitleBlockItem["signed"], revisions: TitleBlockItem["revisions"]): void {
   const heads = [
     [SIGNED, ""],
-    [BY, "by"],
-    [ON, "on"],
+    ...BOXES,
     [HISTORY, revisions.length === 0 ? "" : "revision, date, by, change"],
   ] as const;
   for (const [at, text] of heads) page.merged(at[0], at[1], { v: text, style: "signHead" });
@@ -88,10 +94,8 @@ function placeSigned(page: Page, signed: TitleBlockItem["signed"], revisions: Ti
     const one = signed[row];
     if (one !== undefined) {
       page.merged(SIGNED[0], SIGNED[1], { v: one.label, style: "blockLabel" });
-      for (const [at, box] of [
-        [BY, one.by],
-        [ON, one.on],
-      ] as const) {
+      for (const [i, box] of one.boxes.entries()) {
+        const [at] = BOXES[i] ?? [SIGNED];
         page.merged(at[0], at[1], { v: box.text, style: "jobText" });
         placeBox(page, box, at);
       }

@@ -21,11 +21,20 @@ export const job = {
   revision: text({ label: "Revision", help: "Revision of this calculation, such as A, 0 or P1." }),
   date: text({ label: "Date", help: `Date of this revision. ${DAY}` }),
   status: text({ label: "Status", choices: STATUSES, help: "What the sheet is issued for, in any words." }),
-  preparedBy: text({ label: "Prepared by", help: "Initials or name of who made the calculation." }),
+  preparedBy: text({ label: "Prepared by", help: "Name of who made the calculation." }),
+  preparedInitials: text({ label: "Prepared, initials", help: "By which this revision is signed." }),
   preparedOn: text({ label: "Prepared on", help: DAY }),
-  checkedBy: text({ label: "Checked by", help: "Initials or name of who checked it: not who prepared it." }),
+  checkedBy: text({ label: "Checked by", help: "Name of who checks it: not who prepared it." }),
+  checkedInitials: text({
+    label: "Checked, initials",
+    help: "By which this revision is signed; a new one is signed anew.",
+  }),
   checkedOn: text({ label: "Checked on", help: DAY }),
-  approvedBy: text({ label: "Approved by", help: "Initials or name of who answers for it." }),
+  approvedBy: text({ label: "Approved by", help: "Name of who answers for it." }),
+  approvedInitials: text({
+    label: "Approved, initials",
+    help: "By which this revision is signed; a new one is signed anew.",
+  }),
   approvedOn: text({ label: "Approved on", help: DAY }),
   exclusions: text({
     label: "Excluded",

@@ -48,6 +48,8 @@ export const inputWords: WordsOf<keyof InputFindings> = {
   "duty-unreadable": (f) => `the ${f.subject} cannot be read: ${f.facts.reason}`,
   "logo-left-out": (f) =>
     `the sheets are written without the ${f.subject}: this Excel is older than pictures on sheets`,
+  "record-left-out": (f) =>
+    `the sheets cannot be opened again: this Excel is older than what keeps the ${f.subject} with them; “Save duty” keeps it as a file`,
   "logo-refused": (f) => `the ${f.subject} is not taken: ${f.facts.reason}`,
   "field-not-known": (f, say) => {
     const near = f.suggestions?.length ? `; the nearest known: ${say.suggestions()}` : "";

@@ -15,7 +15,8 @@ const BOXES: readonly { readonly box: keyof RevisionText; readonly label: string
 export function revisionHistoryView({ state, send, goTo }: PaneContext): TemplateResult {
   const rows = state.duty.revisions ?? [];
   const isFull = rows.length >= MOST_REVISIONS;
-  const { revision, preparedBy } = state.duty.fields;
+  const { revision, preparedBy, preparedInitials } = state.duty.fields;
+  const by = (preparedInitials.trim() || preparedBy).trim();
   return html`<h3>Revision history</h3>
     ${rows.map((row, at) => rowView(send, row, at))}
     <button
@@ -23,13 +24,13 @@ export function revisionHistoryView({ state, send, goTo }: PaneContext): Templat
       type="button"
       ?disabled=${isFull}
       @click=${() => {
-        send({ type: "revision-added", revision: { revision: revision.trim(), date: today(), by: preparedBy.trim() } });
+        send({ type: "revision-added", revision: { revision: revision.trim(), date: today(), by } });
         goTo(boxId(placeKey({ issue: rows.length, box: "change" })));
       }}
     >
       Add a revision
     </button>
-    ${isFull ? html`<p class="hint">A duty keeps ${MOST_REVISIONS} revisions: remove one to add another.</p>` : nothing}`;
+    ${isFull ? html`<p class="hint">A duty keeps ${MOST_REVISIONS} revisions: remove one to add another. A new revision of the sheets puts the two oldest into one row.</p>` : nothing}`;
 }
 
 function rowView(send: PaneContext["send"], row: RevisionText, at: number): TemplateResult {

@@ -5,6 +5,7 @@ import { dutyChanges } from "../../../shared/duty/revision.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import type { PaneContext } from "../context.ts";
 import { sheetOf } from "../sheet-duties.ts";
+import { write } from "./write-sheet.ts";
 
 /** The duties in the workbook: how they differ from that of the pane, and the way to take either side. */
 export function sheetDutiesView(context: PaneContext): TemplateResult | typeof nothing {
@@ -41,8 +42,29 @@ function ownView(context: PaneContext, found: FoundDuty): TemplateResult {
       </ul>
     </details>
     ${remarksView(found)}
-    <div class="buttons">${bringButton(context, found, "Take the sheet’s")}</div>
-    <p class="hint">To keep the pane’s, write it as a new revision below; the sheet that stands stays as it is.</p>`;
+    <div class="buttons">${bringButton(context, found, "Take the sheet’s")}${keepButton(context, found)}</div>
+    <p class="hint">
+      ${
+        context.worked.isComplete
+          ? "To keep the pane’s is to write it as a new revision, on sheets of its own: “" +
+            found.sheet +
+            "” stays as it is."
+          : "The pane’s can be kept, as a new revision on sheets of its own, once it is complete."
+      }
+    </p>`;
+}
+
+function keepButton(context: PaneContext, found: FoundDuty): TemplateResult | typeof nothing {
+  const { host, worked, state } = context;
+  if (host === undefined) return nothing;
+  const isReady = worked.isComplete && state.writing.kind !== "writing";
+  return html`<button
+    type="button"
+    aria-disabled=${!isReady}
+    @click=${() => (isReady ? write(context, host, found) : undefined)}
+  >
+    Keep the pane’s
+  </button>`;
 }
 
 function otherView(context: PaneContext, found: FoundDuty): TemplateResult {

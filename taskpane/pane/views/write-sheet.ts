@@ -22,6 +22,15 @@ export const writeSheet: Step = {
 };
 
 const LOGO_LEFT_OUT: Finding = { code: "logo-left-out", kind: "check", subject: "logo" };
+const RECORD_LEFT_OUT: Finding = { code: "record-left-out", kind: "check", subject: "duty" };
+
+/** What this host cannot put on the sheets. */
+function leftOut(host: SheetHost, hasLogo: boolean): readonly Finding[] {
+  return [
+    ...(hasLogo && !host.holdsPictures() ? [LOGO_LEFT_OUT] : []),
+    ...(host.holdsRecords() ? [] : [RECORD_LEFT_OUT]),
+  ];
+}
 
 function noHostView(): TemplateResult {
   return html`<p>
@@ -34,6 +43,7 @@ function buttonView(context: PaneContext, host: SheetHost): TemplateResult {
   const { state, worked } = context;
   const complete = worked.isComplete;
   const busy = state.writing.kind === "writing";
+  const cannot = leftOut(host, worked.duty.logo !== undefined);
   const ready = complete && !busy;
   const standing = sheetOf(state.duty, state.found);
   const isSame = standing !== undefined && dutyChanges(standing.back.duty, state.duty).length === 0;
@@ -53,11 +63,7 @@ function buttonView(context: PaneContext, host: SheetHost): TemplateResult {
             }
           </p>`
     }
-    ${
-      worked.duty.logo === undefined || host.holdsPictures()
-        ? nothing
-        : findingsView([LOGO_LEFT_OUT], state.duty.unitSet)
-    }
+    ${cannot.length === 0 ? nothing : findingsView(cannot, state.duty.unitSet)}
     <button
       class="write"
       type="button"
@@ -105,7 +111,7 @@ function namesOf(sheets: readonly string[]): string {
 }
 
 /** @param standing the sheet that the duty is a new revision of */
-async function write(
+export async function write(
   { state, send, readSheets }: PaneContext,
   host: SheetHost,
   standing: FoundDuty | undefined,
@@ -113,7 +119,7 @@ async function write(
   send({ type: "writing", writing: { kind: "writing" } });
   try {
     const issue = standing && nextIssue(standing.back.duty, state.duty, today());
-    const set = dutySheets(issue?.duty ?? state.duty, crypto.randomUUID());
+    const set = dutySheets(issue?.duty ?? state.duty, crypto.randomUUID(), host.holdsRecords());
     if (set.ok) {
       const sheets = await host.addSheets(set.value);
       if (issue === undefined) send({ type: "writing", writing: { kind: "written", sheets } });

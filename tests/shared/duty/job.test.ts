@@ -68,7 +68,7 @@ describe("the title block", () => {
     const duty = dutyOf(typed, { revisions: HISTORY });
     const { firm, facts, signed, revisions } = titleBlock(duty);
     const excludedText = excluded(duty).flatMap((item) => (item.kind === "text" ? [item] : []));
-    const boxes = [firm, ...facts.flat(), ...signed.flatMap(({ by, on }) => [by, on]), ...excludedText];
+    const boxes = [firm, ...facts.flat(), ...signed.flatMap(({ boxes: own }) => own), ...excludedText];
     const held = Object.fromEntries(boxes.flatMap((box) => (box === undefined ? [] : [[box.key, box.text]])));
     expect(held).toEqual(typed);
     expect(revisions).toEqual(["B, 2026-11-29, C.D.: =flow raised", "A, 2026-10-02, A.B.: For quotation"]);

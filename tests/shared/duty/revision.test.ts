@@ -45,7 +45,19 @@ describe("what was typed otherwise", () => {
   });
 
   it("finds a change in any field but those of the revision itself", () => {
-    const own = ["revision", "date", "preparedBy", "preparedOn", "checkedBy", "checkedOn", "approvedBy", "approvedOn"];
+    const own = [
+      "revision",
+      "date",
+      "preparedBy",
+      "preparedInitials",
+      "preparedOn",
+      "checkedBy",
+      "checkedInitials",
+      "checkedOn",
+      "approvedBy",
+      "approvedInitials",
+      "approvedOn",
+    ];
     for (const key of FIELD_KEYS) {
       const [one, other] = TYPICAL[key];
       const found = dutyChanges(dutyText({ [key]: one }), dutyText({ [key]: other }));

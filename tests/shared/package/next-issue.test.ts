@@ -10,6 +10,82 @@ const A = dutyText(
 );
 const withFields = (fields: Partial<DutyText["fields"]>): DutyText => ({ ...A, fields: { ...A.fields, ...fields } });
 
+describe("signatures under the next issue", () => {
+  const signed = {
+    ...A,
+    fields: {
+      ...A.fields,
+      preparedBy: "A. Estimator",
+      preparedInitials: "AE",
+      preparedOn: "2026-01-01",
+      checkedBy: "C. Checker",
+      checkedInitials: "CC",
+      checkedOn: "2026-01-02",
+      approvedBy: "B. Boss",
+      approvedInitials: "BB",
+      approvedOn: "2026-01-03",
+    },
+  };
+
+  it("are blank, the names of who is to sign stay, and the history has the initials", () => {
+    const issue = nextIssue(signed, { ...signed, fields: { ...signed.fields, flow: "700" } }, "2026-11-29");
+    expect(issue?.duty.fields).toMatchObject({
+      preparedBy: "A. Estimator",
+      preparedInitials: "",
+      preparedOn: "",
+      checkedBy: "C. Checker",
+      checkedInitials: "",
+      checkedOn: "",
+      approvedBy: "B. Boss",
+      approvedInitials: "",
+      approvedOn: "",
+    });
+    expect(issue?.duty.revisions?.at(-1)?.by).toBe("AE");
+  });
+
+  it("that were set anew stay", () => {
+    const fields = { ...signed.fields, flow: "700", checkedInitials: "DD", checkedOn: "2026-11-28" };
+    expect(nextIssue(signed, { ...signed, fields }, "")?.duty.fields).toMatchObject({
+      checkedInitials: "DD",
+      checkedOn: "2026-11-28",
+      approvedOn: "",
+    });
+  });
+});
+
+describe("a history that is full", () => {
+  const row = (i: number) => ({
+    revision: `P${i}`,
+    date: `2026-01-${i}`,
+    by: i % 2 === 0 ? "ab" : "cd",
+    change: `change ${i}`,
+  });
+  const full = { ...withFields({ revision: "P20" }), revisions: Array.from({ length: 20 }, (_, i) => row(i + 1)) };
+  const flow = (duty: DutyText, is: string): DutyText => ({ ...duty, fields: { ...duty.fields, flow: is } });
+
+  it("has its two oldest rows in one, which says both, and the new one at its end", () => {
+    const rows = nextIssue(full, flow(full, "700"), "2026-11-29")?.duty.revisions ?? [];
+    expect(rows).toHaveLength(20);
+    expect(rows[0]).toEqual({
+      revision: "P1 to P2",
+      date: "2026-01-2",
+      by: "cd, ab",
+      change: "P1 (2026-01-1) change 1; P2 (2026-01-2) change 2",
+    });
+    expect(rows.slice(1, 19)).toEqual(full.revisions.slice(2));
+    expect(rows.at(-1)?.revision).toBe("P21");
+  });
+
+  it("goes on so, revision after revision", () => {
+    const once = nextIssue(full, flow(full, "700"), "2026-11-29")?.duty ?? full;
+    const rows = nextIssue(once, flow(once, "800"), "2026-11-30")?.duty.revisions ?? [];
+    expect(rows).toHaveLength(20);
+    expect(rows[0]?.revision).toBe("P1 to P3");
+    expect(rows[0]?.change).toBe("P1 (2026-01-1) change 1; P2 (2026-01-2) change 2; P3 (2026-01-3) change 3");
+    expect(rows.at(-1)?.revision).toBe("P22");
+  });
+});
+
 describe("the next issue of a duty", () => {
   it("is one revision up, and its history says what was edited and what came of it", () => {
     const issue = nextIssue(A, withFields({ flow: "700", deliveryLevel: "105 ft" }), "2026-11-29");

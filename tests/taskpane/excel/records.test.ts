@@ -66,6 +66,7 @@ describe("a duty on sheets of Excel", () => {
     officeThat(false);
     await addSheets(setOfDuty(DUTY), []);
     expect(host.xmlParts).toEqual([]);
+    expect(excelHost.holdsRecords()).toBe(false);
     expect(await excelHost.recorded()).toEqual({ records: [], sheets: [] });
   });
 });

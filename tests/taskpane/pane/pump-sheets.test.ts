@@ -29,6 +29,7 @@ function hostOf(sheets: Sheets): SheetHost {
     write: async () => undefined,
     onCalculated: () => () => undefined,
     holdsPictures: () => true,
+    holdsRecords: () => true,
     recorded: async () => ({ records: [], sheets: [] }),
   };
 }

@@ -14,10 +14,10 @@ const FACTS = [
 ] as const satisfies readonly (readonly [FieldKey, FieldKey | undefined])[];
 
 const SIGNED = [
-  ["Prepared", "preparedBy", "preparedOn"],
-  ["Checked", "checkedBy", "checkedOn"],
-  ["Approved", "approvedBy", "approvedOn"],
-] as const satisfies readonly (readonly [string, FieldKey, FieldKey])[];
+  ["Prepared", "preparedBy", "preparedInitials", "preparedOn"],
+  ["Checked", "checkedBy", "checkedInitials", "checkedOn"],
+  ["Approved", "approvedBy", "approvedInitials", "approvedOn"],
+] as const satisfies readonly (readonly [string, FieldKey, FieldKey, FieldKey])[];
 
 /** Who, what and when. What is blank stands there to be filled in on paper. */
 export function titleBlock(duty: Duty): TitleBlockItem {
@@ -28,7 +28,7 @@ export function titleBlock(duty: Duty): TitleBlockItem {
     firm: duty.texts.firm.trim() === "" ? undefined : box("firm"),
     logo,
     facts: FACTS.map(([left, right]) => [box(left), right && box(right)]),
-    signed: SIGNED.map(([label, by, on]) => ({ label, by: box(by), on: box(on) })),
+    signed: SIGNED.map(([label, ...boxes]) => ({ label, boxes: boxes.map(box) })),
     revisions: lines(duty).slice(0, REVISIONS_SHOWN),
   };
 }

@@ -51,6 +51,8 @@ describe("the duties of the workbook in the pane", () => {
     expect(top).toContain("2 inputs differ between the pane and “Duty P-7”");
     expect(top).toContain("Flow: 600 gpm, now 650 US gpm on the sheet");
     expect(top).toContain("Take the sheet’s");
+    expect(top).toContain("Keep the pane’s");
+    expect(top).toContain("is to write it as a new revision, on sheets of its own: “Duty P-7” stays as it is.");
     expect(write).toContain("Write as a new revision");
   });
 
