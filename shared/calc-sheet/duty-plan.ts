@@ -38,6 +38,7 @@ import { citedBy, referencesOf } from "./sections/references.ts";
 import { findings } from "./sections/remarks.ts";
 import { routeSection } from "./sections/route.ts";
 import { endsOfRoute, otherSiphons } from "./sections/route-siphons.ts";
+import { settings } from "./sections/settings.ts";
 import { slurrySection } from "./sections/slurry.ts";
 import { slurryWorkings } from "./sections/slurry-lines.ts";
 import { stationTable } from "./sections/station-states.ts";
@@ -64,7 +65,8 @@ export const PACKAGE_SECTIONS: readonly PackageSection[] = [
 
 /** The calc sheets of a duty: the whole calculation, said once, in reading order. */
 export function dutyPlan(duty: Duty): CalcSheetPlan {
-  const worked = onceStated([
+  const judged = verdictWorkings(duty);
+  const sections = onceStated([
     ...basis(duty),
     ...liquidAndSite(duty),
     ...lineTable(duty, "suctionLine"),
@@ -76,8 +78,8 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     ...systemCurve(duty),
     ...(duty.pump === undefined ? casesStated(duty) : pumpOnTheDuty(duty, duty.pump)),
     ...PACKAGE_SECTIONS.flatMap((section) => placed(section, duty)),
-    ...findings(duty),
   ]);
+  const worked = [...sections, ...settings(duty, [...sections, ...judged]), ...findings(duty)];
   const on = itemsBySheet(worked);
   const cited = citedBy(on.duty, duty);
   const references = referencesOf(on.duty, duty);
@@ -96,7 +98,7 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
       ...worked,
       ...foundList(duty, worked),
       ...toVerify(cited),
-      ...verdictWorkings(duty),
+      ...judged,
       ...notUsed(
         duty,
         unused.filter(({ key }) => !isInternal(key)),
@@ -202,6 +204,7 @@ const REASONS: readonly Reason[] = [
   { fields: fieldsOf("suction"), reason: "no NPSH required is stated, and no pump chosen whose curve gives one" },
   { fields: fieldsOf("cases"), reason: "no case is stated, or no pump chosen" },
   { fields: fieldsOf("ranking"), reason: "the pumps to choose from are ranked by it, and none of them is chosen" },
+  { fields: fieldsOf("settings"), reason: "nothing on the sheet rests on it" },
   { fields: fieldsOf("range"), reason: "choose a pump: the range is that of its operating point" },
   {
     fields: fieldsOf("estimate"),

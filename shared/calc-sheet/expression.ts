@@ -237,6 +237,20 @@ export function least(...terms: readonly Expression[]): Expression {
   return { op: "least", terms };
 }
 
+/** A cell in per cent as a share. */
+export function asShare(percent: Expression): Expression {
+  return ratio(percent, constant(100));
+}
+
+/** 1 and a cell in per cent over it, or under it. */
+export function over(percent: Expression): Expression {
+  return sum(constant(1), asShare(percent));
+}
+
+export function under(percent: Expression): Expression {
+  return difference(constant(1), asShare(percent));
+}
+
 export function greatest(...terms: readonly Expression[]): Expression {
   return { op: "greatest", terms };
 }
@@ -265,8 +279,8 @@ export function verdict(left: Expression, right: Expression, atLeast: string, le
 }
 
 /** What follows from a number, or what stands in its place where a cell holds a text or nothing. An error stays that error. */
-export function ifNumber(of: Expression, met: Expression, otherwise: string | number): Expression {
-  return { op: "ifNumber", of, met, otherwise: constant(otherwise) };
+export function ifNumber(of: Expression, met: Expression, otherwise: string | number | Expression): Expression {
+  return { op: "ifNumber", of, met, otherwise: typeof otherwise === "object" ? otherwise : constant(otherwise) };
 }
 
 /**

@@ -360,16 +360,21 @@ export interface StatementItem {
   readonly caution?: boolean;
 }
 
-/** In the order in which they can be worked out: what stands at the head of the sheet rests on what follows. */
+/**
+ * In the order in which they can be worked out: inputs rest on nothing, wherever they stand, and what stands at the head of
+ * the sheet rests on what follows.
+ */
 export function workingOrder(items: readonly PlanItem[]): readonly PlanItem[] {
   let isSummary = false;
-  const last: PlanItem[] = [];
-  const first = items.filter((item) => {
+  const inputs: PlanItem[] = [];
+  const calculation: PlanItem[] = [];
+  const summary: PlanItem[] = [];
+  for (const item of items) {
     if (item.kind === "section") isSummary = item.summary !== undefined;
-    if (isSummary) last.push(item);
-    return !isSummary;
-  });
-  return [...first, ...last];
+    if (item.kind === "input") inputs.push(item);
+    else (isSummary ? summary : calculation).push(item);
+  }
+  return [...inputs, ...calculation, ...summary];
 }
 
 /** The items of each sheet, by the section that they stand under. */

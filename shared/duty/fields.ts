@@ -14,6 +14,7 @@ import { priming } from "./fields/priming.ts";
 import { range } from "./fields/range.ts";
 import { ranking } from "./fields/ranking.ts";
 import { route } from "./fields/route.ts";
+import { settings } from "./fields/settings.ts";
 import { slurry } from "./fields/slurry.ts";
 import { station } from "./fields/station.ts";
 import { suction } from "./fields/suction.ts";
@@ -41,6 +42,7 @@ const STEPS = {
   priming,
   materials,
   field: fieldCheck,
+  settings,
   estimate: costs,
 };
 
@@ -67,6 +69,7 @@ const DECLARED = {
   ...priming,
   ...materials,
   ...fieldCheck,
+  ...settings,
   ...costs,
 };
 

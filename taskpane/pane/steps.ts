@@ -10,6 +10,7 @@ import { pump } from "./views/pump.ts";
 import { pumps } from "./views/pumps.ts";
 import { range } from "./views/range.ts";
 import { results } from "./views/results.ts";
+import { settings } from "./views/settings.ts";
 import { station } from "./views/station.ts";
 import { systemCurve } from "./views/system-curve.ts";
 import { toConfirm } from "./views/to-confirm.ts";
@@ -32,6 +33,7 @@ export const STEPS: readonly Step[] = [
   range,
   cases,
   ...PACKAGE_STEPS,
+  settings,
   toConfirm,
   writeSheet,
   traceCurve,

@@ -171,8 +171,8 @@ function joints(duty: Duty, flanges: readonly Flange[]): readonly PlanItem[] {
     figure(
       BOLTING.jointTestPressure,
       "Test pressure of the joints",
-      ifText(test, "", product(constant(USUAL_TEST), PRESSURE.greatestPressure), test),
-      "Package test; where there is none, 1.5 × greatest pressure.",
+      ifText(test, "", product(FIELD.jointTest, PRESSURE.greatestPressure), test),
+      "Package test; where there is none, greatest pressure × test over working pressure.",
     ),
     ...flanges.map((flange) =>
       spill(flange.joint, `Bolt load and torque of the ${flange.label.toLowerCase()}`, call(flange)),
@@ -182,9 +182,6 @@ function joints(duty: Duty, flanges: readonly Flange[]): readonly PlanItem[] {
     ...flanges.map((flange) => remark(flange.notes, `${flange.label} bolting`, call(flange))),
   ];
 }
-
-/** Test over working pressure where the package has no test, as the pump standards test. */
-const USUAL_TEST = 1.5;
 
 function jointFigures(duty: Duty, flange: Flange): readonly PlanItem[] {
   const { label, joint, torque, sealsTo, verdict } = flange;

@@ -213,9 +213,6 @@ function velocityIn(
 
 export const SPEEDS = tableOf("caseSpeeds", { speedRatio: "ratio", words: null, speed: "speed" });
 
-/** Below this share of best efficiency flow at its speed a pump is not run for long. */
-const LEAST_SHARE = 30;
-
 /** The speed of each case, where any has its own. */
 function speeds(duty: Duty, { speed }: DutyPump): readonly PlanItem[] {
   const states = caseStatesOf(duty);
@@ -280,7 +277,7 @@ function responseCall(one: DutyState, duty: Duty): Call {
 /** Beyond the range of speeds a case is throttled or run on and off. */
 function speedWords(one: DutyState, duty: Duty): Expression {
   const percent = part(recordOf(one), "percentOfBestFlow");
-  const low = constant("BELOW 30 % OF BEP FLOW");
+  const low = constant("BELOW THE LEAST SHARE OF BEP FLOW");
   const within = constant("within its range");
   const response = part(responseOf(one), "response");
   const pinned = constant("PINNED BY THE STATIC HEAD: the control hunts");
@@ -295,7 +292,7 @@ function speedWords(one: DutyState, duty: Duty): Expression {
   const flows: Expression = {
     op: "ifNumber",
     of: percent,
-    met: ifAtLeast(percent, constant(LEAST_SHARE), steady, low),
+    met: ifAtLeast(percent, FIELD.lowFlow, steady, low),
     otherwise: steady,
   };
   const below = constant("BELOW THE MINIMUM SPEED: throttle, or on and off");

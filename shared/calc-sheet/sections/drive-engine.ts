@@ -1,14 +1,12 @@
-import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { USUAL_LOSS } from "../../../src/drive/engine-net-power.ts";
-import { TANK_SPANS, USUAL_RESERVE, USUAL_USABLE_SHARE } from "../../../src/drive/fuel-tank.ts";
 import { ENGINESITEPOWER, FUELRATE } from "../../catalogue/entries/drive.ts";
 import { ENGINELOAD } from "../../catalogue/entries/motor-and-tank.ts";
 import type { Duty } from "../../duty/duty.ts";
 import {
+  asShare,
   type Call,
   callOf,
   constant,
-  difference,
   type Expression,
   type Handle,
   handles,
@@ -17,6 +15,7 @@ import {
   product,
   ratio,
   spillOf,
+  under,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
@@ -159,7 +158,7 @@ export function engineAlone(duty: Duty): readonly PlanItem[] {
           figure(
             engineNetPower,
             "Net power of the engine",
-            product(FIELD.engineRating, difference(constant(1), ratio(losses, constant(100)))),
+            product(FIELD.engineRating, under(losses)),
             "Rating less fan and accessory losses.",
           ),
           figure(enginePower, "Engine power on site", call, ON_SITE, "main"),
@@ -172,7 +171,8 @@ export function engineAlone(duty: Duty): readonly PlanItem[] {
 
 const ON_SITE = "Net power adjusted for altitude and air temperature, ISO 3046-1.";
 
-const DRAWN = USUAL_USABLE_SHARE * (1 - USUAL_RESERVE);
+/** What of a full tank is burnt. */
+const DRAWN = product(asShare(FIELD.tankUsable), under(FIELD.tankReserve));
 
 /**
  * Hours of the tank stated and tanks for a shift, a day and two days, at the operating point. The fuel rate ends a chain
@@ -181,7 +181,6 @@ const DRAWN = USUAL_USABLE_SHARE * (1 - USUAL_RESERVE);
 function fuelTank(duty: Duty): readonly PlanItem[] {
   const rate = DRIVE_ENGINE.operatingFuelRate;
   const whereFuel = (met: Expression): Expression => ifNumber(rate, met, NOT_WORKED_OUT);
-  const hourly = volumeOfAnHour(duty.unitSet);
   return [
     ...(duty.state.tankVolume === "blank"
       ? []
@@ -190,8 +189,8 @@ function fuelTank(duty: Duty): readonly PlanItem[] {
           figure(
             DRIVE_ENGINE.tankHours,
             "Tank endurance",
-            whereFuel(ratio(product(FIELD.tankVolume, constant(DRAWN / hourly)), rate)),
-            "At the operating point: 90 % of the tank usable, 10 % of that kept in reserve; common practice.",
+            whereFuel(ratio(product(FIELD.tankVolume, DRAWN), hourly(rate, duty))),
+            "At the operating point: tank × usable share × (1 − reserve) / fuel rate.",
             "main",
           ),
         ]),
@@ -199,17 +198,25 @@ function fuelTank(duty: Duty): readonly PlanItem[] {
       kind: "table",
       key: "tankFor",
       heading: "tank volume needed, at the operating point",
-      columns: [{ key: "tank", label: "volume", quantity: "volume" }],
-      rows: TANK_SPANS.map((span) => ({
-        label: `For ${span / 3600} h`,
-        cells: [whereFuel(product(rate, constant(((span / 3600) * hourly) / DRAWN)))],
+      columns: [
+        { key: "span", label: "time", quantity: "hours" },
+        { key: "tank", label: "volume", quantity: "volume" },
+      ],
+      rows: SPANS.map(([label, span]) => ({
+        label,
+        cells: [span, whereFuel(ratio(product(hourly(rate, duty), span), DRAWN))],
       })),
     },
   ];
 }
 
-/** What flows in an hour at one unit of fuel rate, in units of volume: 1 but in METRIC, where tanks are in m³. */
-function volumeOfAnHour(units: UnitSetName): number {
-  const { volume, fuelFlow, hours } = UNIT_SETS[units];
-  return Number(((fuelFlow.factor * hours.factor) / volume.factor).toPrecision(12));
+const SPANS = [
+  ["Short span", FIELD.tankShort],
+  ["Medium span", FIELD.tankMedium],
+  ["Long span", FIELD.tankLong],
+] as const;
+
+/** What flows in an hour, in units of volume: in METRIC fuel is in L and tanks are in m³. */
+function hourly(rate: Expression, { unitSet }: Duty): Expression {
+  return unitSet === "METRIC" ? ratio(rate, constant(1000)) : rate;
 }

@@ -1,6 +1,6 @@
 import { GENERATORSIZE } from "../../catalogue/entries/variable-speed.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { callOf, type Expression, handles, part, spillOf } from "../expression.ts";
+import { callOf, handles, ifNumber, part, spillOf } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, remark, spill } from "../plan.ts";
 import { DRIVE_MOTOR } from "./drive-motor.ts";
@@ -18,16 +18,13 @@ export const GENERATOR = handles({
 
 const SIZE = spillOf("generatorSize", GENERATORSIZE);
 
-/** Taken where the tables have no efficiency for the motor. House choice, %. */
-const USUAL_EFFICIENCY = 92;
-
 /** The generator set that starts and runs the motor, where one supplies it. */
 export function generator(duty: Duty): readonly PlanItem[] {
   if (duty.supply !== "generator") return [];
   const { motorEfficiency } = DRIVE_MOTOR;
   const call = callOf(GENERATORSIZE, {
     motorRating: DRIVE_MOTOR.motorRating,
-    motorEfficiency: ifNumberElse(motorEfficiency, USUAL_EFFICIENCY),
+    motorEfficiency: ifNumber(motorEfficiency, motorEfficiency, FIELD.setMotorEfficiency),
     start: FIELD.motorStart,
     codeLetter: FIELD.codeLetter,
   });
@@ -68,8 +65,4 @@ export function generator(duty: Duty): readonly PlanItem[] {
     ),
     remark(GENERATOR.generatorNotes, "Generator", call),
   ];
-}
-
-function ifNumberElse(of: Expression, otherwise: number): Expression {
-  return { op: "ifNumber", of, met: of, otherwise: { op: "constant", value: otherwise } };
 }

@@ -28,6 +28,7 @@ const INTERNAL: ReadonlySet<FieldKey> = new Set([
   "yearlyUpkeep",
   "years",
   "discountRate",
+  "priceSwing",
 ]);
 
 /** Boxes that nobody outside is shown, not even among those of no use. */

@@ -109,5 +109,12 @@ const OF_NO_MATTER: readonly FieldKey[] = ["curveFlow", "pumpsRunning"];
 /** Boxes left blank whose default the sheet rests on. */
 export function assumedFields({ state }: Duty, items: readonly PlanItem[]): readonly FieldKey[] {
   const stands = new Set(items.flatMap((item) => (item.kind === "input" ? [item.of ?? item.key] : [])));
-  return FIELD_KEYS.filter((key) => state[key] === "assumed" && stands.has(key) && !OF_NO_MATTER.includes(key));
+  return FIELD_KEYS.filter(
+    (key) =>
+      state[key] === "assumed" &&
+      stands.has(key) &&
+      !OF_NO_MATTER.includes(key) &&
+      // What is usual, and said beside it.
+      FIELDS[key].usual === undefined,
+  );
 }

@@ -1,6 +1,6 @@
 import { LIFECYCLECOST } from "../../catalogue/entries/estimate.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { callOf, constant, type Expression, handles, product, ratio, sum } from "../expression.ts";
+import { callOf, constant, type Expression, handles, join, over, product, ratio, sum, under } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, statement, type TableItem } from "../plan.ts";
 import { money, statedMoney, withCurrency } from "./money.ts";
@@ -14,9 +14,6 @@ export const LIFE = handles({ presentValueFactor: "ratio", lifeCycleCost: null }
 /** The life-cycle cost by part, the whole in the last row. */
 export const LIFE_PARTS = { key: "lifeCycle", columns: [{ key: "cost" }, { key: "what" }, { key: "share" }] } as const;
 
-/** A tariff is asked again this much lower and higher: common practice, no source. */
-const SWING = 0.2;
-
 export function hasLifeCycle(duty: Duty): boolean {
   const { state } = duty;
   const isFirst = state.firstCost !== "blank" || hasPrice(duty);
@@ -24,7 +21,7 @@ export function hasLifeCycle(duty: Duty): boolean {
 }
 
 /**
- * Present value of the first cost, of energy and of upkeep over the years in service, and what energy 20 % cheaper or dearer
+ * Present value of the first cost, of energy and of upkeep over the years in service, and what energy cheaper or dearer
  * makes of it. The cost of energy ends a chain of functions, so the function gives the present-value factor alone.
  */
 export function lifeCycle(duty: Duty): readonly PlanItem[] {
@@ -34,7 +31,7 @@ export function lifeCycle(duty: Duty): readonly PlanItem[] {
     const wanted = statement(
       "No life-cycle cost is worked out: it wants running hours, the price of energy, a first cost or a selling price, years in service and a discount rate.",
     );
-    return [...(isAsked ? [wanted] : []), ...(hasRunningCost(duty) ? [sensitivity(duty)] : [])];
+    return [...(isAsked ? [wanted] : []), ...(hasRunningCost(duty) ? [...sensitivity(duty)] : [])];
   }
   const firstCost = (): PlanItem =>
     money(
@@ -68,7 +65,7 @@ export function lifeCycle(duty: Duty): readonly PlanItem[] {
       "main",
     ),
     partTable(duty),
-    sensitivity(duty),
+    ...sensitivity(duty),
   ];
 }
 
@@ -108,10 +105,10 @@ function partTable(duty: Duty): TableItem {
 }
 
 /** The same with energy cheaper and dearer. */
-function sensitivity(duty: Duty): TableItem {
+function sensitivity(duty: Duty): readonly PlanItem[] {
   const isWhole = hasLifeCycle(duty);
   const price = duty.driver === "motor" ? "tariff" : "fuel price";
-  return {
+  const table: TableItem = {
     kind: "table",
     key: "sensitivity",
     heading: "if the price of energy moves",
@@ -120,16 +117,20 @@ function sensitivity(duty: Duty): TableItem {
       { key: "what", label: "how" },
       ...(isWhole ? [{ key: "whole", label: withCurrency(duty, "life cycle") }] : []),
     ],
-    rows: [1 - SWING, 1 + SWING].map((times) => {
-      const running = product(RUNNING.runningCost, constant(times));
+    rows: [
+      { label: "Energy cheaper", times: under(FIELD.priceSwing), sign: "−" },
+      { label: "Energy dearer", times: over(FIELD.priceSwing), sign: "+" },
+    ].map(({ label, times, sign }) => {
+      const running = product(RUNNING.runningCost, times);
       return {
-        label: `Energy ${SWING * 100} % ${times < 1 ? "cheaper" : "dearer"}`,
+        label,
         cells: [
           whereNumber(RUNNING.runningCost, running),
-          constant(`${price} × ${times}`),
+          join(constant(`${price} ${sign} `), FIELD.priceSwing, constant(" %")),
           ...(isWhole ? [whereNumber(RUNNING.runningCost, wholeAt(duty, running))] : []),
         ],
       };
     }),
   };
+  return [...stated(duty, "priceSwing"), table];
 }

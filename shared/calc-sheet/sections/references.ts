@@ -9,6 +9,7 @@ import {
 import type { Entry } from "../../catalogue/entry.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { type Expression, partsOf } from "../expression.ts";
+import { expressionsIn } from "../expressions-in.ts";
 import type { PlanItem, StatementItem } from "../plan.ts";
 import { takenBy } from "./taken-sources.ts";
 
@@ -71,7 +72,7 @@ function entriesOf(item: PlanItem, behind: Behind, known: Map<PlanItem, Readonly
     if (table !== undefined) for (const entry of entriesOf(table, behind, known)) called.add(entry);
     for (const part of partsOf(expression)) gather(part);
   };
-  for (const expression of expressionsOf(item)) gather(expression);
+  for (const expression of expressionsIn(item)) gather(expression);
   return called;
 }
 
@@ -79,28 +80,6 @@ function entriesOf(item: PlanItem, behind: Behind, known: Map<PlanItem, Readonly
 function readBy(expression: Expression): string | undefined {
   if (expression.op === "value") return expression.place?.table ?? expression.key;
   return "key" in expression ? expression.key : undefined;
-}
-
-function expressionsOf(item: PlanItem): readonly Expression[] {
-  switch (item.kind) {
-    case "result":
-    case "finding":
-    case "spill":
-      return [item.expression];
-    case "option":
-      return [item.name, item.verdict, ...item.remarks.map(({ text }) => text)];
-    case "table":
-      return item.rows.flatMap(({ cells }) => cells);
-    case "working":
-      return item.columns.flatMap(({ cells }) => {
-        const first = typeof cells === "function" ? cells(0) : cells.spill;
-        return first === null ? [] : [first];
-      });
-    case "line":
-      return item.worked.map(({ expression }) => expression((column) => ({ op: "value", key: column })));
-    default:
-      return [];
-  }
 }
 
 /** No documents: what the program takes for itself. */

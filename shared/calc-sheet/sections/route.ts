@@ -1,11 +1,10 @@
-import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { airValves } from "../../../src/route/air-valves.ts";
-import { FILLING_VELOCITY } from "../../../src/route/filling.ts";
 import { routeOfLine } from "../../../src/route/route.ts";
 import { GRADELINE } from "../../catalogue/entries/grade-line.ts";
 import { AIRVALVES, DRAINDOWN, FILLHEAD, FILLTIME } from "../../catalogue/entries/route.ts";
 import { type Duty, type DutyPump, isLifted } from "../../duty/duty.ts";
 import { stateAsPumped } from "../../duty/slurry.ts";
+import { flowThrough } from "../conversions.ts";
 import {
   type Call,
   callOf,
@@ -19,7 +18,6 @@ import {
   join,
   least,
   part,
-  product,
   range,
   ratio,
   spillOf,
@@ -220,11 +218,9 @@ function pumpsFill(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 
 /** Flow at which the widest bore fills at the usual velocity. */
 function usualFlow(duty: Duty): Expression {
-  const { size, flow } = UNIT_SETS[duty.unitSet];
-  const factor = constant((FILLING_VELOCITY * (Math.PI / 4) * size.factor ** 2) / flow.factor);
   const flows = duty.dischargeLine.map((_, row) => {
     const bore = cell(LINES.dischargeLine, row, "bore");
-    return ratio(product(bore, bore, factor), shareAsStated(duty, "dischargeLine", row));
+    return ratio(flowThrough(bore, FIELD.fillingVelocity, duty.unitSet), shareAsStated(duty, "dischargeLine", row));
   });
   return flows.length === 1 ? (flows[0] as Expression) : greatest(...flows);
 }

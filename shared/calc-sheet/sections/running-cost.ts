@@ -1,10 +1,18 @@
 import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { unitOf } from "../../../src/basis/units.ts";
-import { USUAL_BELT_EFFICIENCY } from "../../../src/drive/belt-drive.ts";
-import { ASSUMED_MOTOR_EFFICIENCY, USUAL_CONVERTER_EFFICIENCY } from "../../../src/estimate/energy-cost.ts";
 import { pricedVolume } from "../../catalogue/entries/price.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { cell, constant, type Expression, type Handle, handles, ifNumber, product, ratio } from "../expression.ts";
+import {
+  asShare,
+  cell,
+  constant,
+  type Expression,
+  type Handle,
+  handles,
+  ifNumber,
+  product,
+  ratio,
+} from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type InputItem, type PlanItem, statement } from "../plan.ts";
 import {
@@ -84,16 +92,15 @@ function electricity(duty: Duty): readonly PlanItem[] {
     ratio(RUNNING.efficiencyTaken, constant(100)),
     ratio(RUNNING.driveEfficiencyTaken, constant(100)),
   );
-  const assumed = ASSUMED_MOTOR_EFFICIENCY * 100;
   const kilowatts = Number((UNIT_SETS[duty.unitSet].power.factor / unitOf("kW").factor).toPrecision(12));
   return [
     figure(
       RUNNING.efficiencyTaken,
       "Motor efficiency taken",
       pump?.speed === undefined
-        ? constant(assumed)
-        : ifNumber(DRIVE_MOTOR.motorEfficiency, DRIVE_MOTOR.motorEfficiency, assumed),
-      `At full load, of the motor above where it is held; otherwise ${assumed} %, assumed.`,
+        ? FIELD.motorEfficiencyUsual
+        : ifNumber(DRIVE_MOTOR.motorEfficiency, DRIVE_MOTOR.motorEfficiency, FIELD.motorEfficiencyUsual),
+      "At full load, of the motor above where it is held; otherwise the usual one.",
     ),
     ...driveEfficiency(duty),
     ...(hasCaseHours(duty) ? caseElectricity(duty, efficiencies) : []),
@@ -129,20 +136,20 @@ function driveEfficiency(duty: Duty): readonly PlanItem[] {
   const isStated = duty.state.driveEfficiency !== "blank";
   const isConverted = isOnDrive(duty) || (duty.cases.length > 0 && duty.speedControl === "variable");
   const parts = [
-    ...(isConverted ? [["variable-frequency drive 96 %", USUAL_CONVERTER_EFFICIENCY] as const] : []),
-    ...(duty.transmission === "belts" ? [["belts 95 %", USUAL_BELT_EFFICIENCY] as const] : []),
+    ...(isConverted ? [["variable-frequency drive", FIELD.converterEfficiency] as const] : []),
+    ...(duty.transmission === "belts" ? [["belts", FIELD.beltEfficiency] as const] : []),
   ];
-  const taken = parts.reduce((of, [, share]) => of * share, 1);
+  const [one = constant(100), ...others]: readonly Expression[] = parts.map(([, efficiency]) => efficiency);
   const words =
     parts.length === 0
       ? "Coupled, and from the mains: nothing lost."
-      : `${parts.map(([of]) => of).join(", ")}: common practice.`;
+      : `${parts.map(([of]) => of).join(", ")}: the usual efficiency of each.`;
   return [
     ...stated(duty, "driveEfficiency"),
     figure(
       RUNNING.driveEfficiencyTaken,
       "Efficiency of the drive taken",
-      isStated ? FIELD.driveEfficiency : constant(Number((100 * taken).toPrecision(12))),
+      isStated ? FIELD.driveEfficiency : product(one, ...others.map(asShare)),
       isStated ? "As stated." : `${words.charAt(0).toUpperCase()}${words.slice(1)}`,
     ),
   ];

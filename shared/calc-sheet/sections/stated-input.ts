@@ -69,5 +69,9 @@ export function waitingFor(label: string): CellError {
 
 /** Where a figure comes from, in the estimator's words or ours. */
 export function basisOf(duty: Duty, key: FieldKey): string {
-  return duty.basis[key]?.trim() || (duty.state[key] === "assumed" ? "assumed: nothing was stated" : "stated");
+  const said = duty.basis[key]?.trim();
+  if (said) return said;
+  if (duty.state[key] !== "assumed") return "stated";
+  const { help, usual } = FIELDS[key];
+  return usual === undefined ? "assumed: nothing was stated" : `${help} ${usual}`;
 }

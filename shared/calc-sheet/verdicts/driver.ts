@@ -1,8 +1,8 @@
-import { USUAL_BELT_EFFICIENCY } from "../../../src/drive/belt-drive.ts";
+import { USUAL_LOSS } from "../../../src/drive/engine-net-power.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import type { FieldKey } from "../../duty/fields.ts";
 import { isSlurry } from "../../duty/slurry.ts";
-import { constant, type Expression, product, ratio } from "../expression.ts";
+import { asShare, constant, type Expression, join, over, product, ratio, under } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { DRIVE_ENGINE, isNetRating } from "../sections/drive-engine.ts";
 import { GENERATOR } from "../sections/drive-generator.ts";
@@ -33,14 +33,12 @@ interface Given {
   readonly assumed?: string;
 }
 
-/** Margin of a pump bought to no stated grade, %: the widest of the grades with a band on both sides. */
-const DEFAULT_TOLERANCE = 9;
-
 /** A driver against the powers of the pump: each a row. */
 function powerCriteria(duty: Duty, { what, gives, atBest, assumed }: Given): readonly Criterion[] {
   const isMarginStated = duty.state.serviceFactor === "stated";
   const { acceptanceGrade: grade } = duty;
-  const tolerance = grade?.power ?? DEFAULT_TOLERANCE;
+  // A pump bought to no grade is judged by a margin all the same.
+  const tolerance = grade?.power == null ? FIELD.powerTolerance : constant(grade.power);
   const held = (facts: Pick<LimitFacts, "limit" | "broken" | "when" | "why" | "cites">): Criterion =>
     limitOf({
       of: "driver",
@@ -63,9 +61,13 @@ function powerCriteria(duty: Duty, { what, gives, atBest, assumed }: Given): rea
       ? []
       : [
           held({
-            limit: product(POWER.reachedPower, constant(1 + tolerance / 100)),
+            limit: product(POWER.reachedPower, over(tolerance)),
             broken: "check",
-            when: `${liquid}power tolerance ${tolerance} %${grade === undefined ? ", no grade stated" : ` of grade ${grade.grade}`}`,
+            when: join(
+              constant(`${liquid}power tolerance `),
+              tolerance,
+              constant(grade === undefined ? " %, no grade stated" : ` % of grade ${grade.grade}`),
+            ),
             cites: { source: "iso-9906", at: "table 8, power", unverified: true },
           }),
         ]),
@@ -100,7 +102,7 @@ function motorCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
 /** What of the motor's output reaches the pump. */
 function atThePump({ transmission }: Duty): Expression {
   const { motorOutput } = DRIVE_MOTOR;
-  return transmission === "belts" ? product(motorOutput, constant(USUAL_BELT_EFFICIENCY)) : motorOutput;
+  return transmission === "belts" ? product(motorOutput, asShare(FIELD.beltEfficiency)) : motorOutput;
 }
 
 function siteAssumed({ state }: Duty, what: string, keys: readonly FieldKey[]): readonly Criterion[] {
@@ -116,9 +118,6 @@ function siteAssumed({ state }: Duty, what: string, keys: readonly FieldKey[]): 
   ];
 }
 
-/** Least and most that fan and accessories take of a gross rating. */
-const LOSSES = { usual: 0.05, least: 0.03 } as const;
-
 function engineCriteria(duty: Duty): readonly Criterion[] {
   const { state, engineRatingKind: kind } = duty;
   if (state.engineRating === "blank") {
@@ -127,10 +126,10 @@ function engineCriteria(duty: Duty): readonly Criterion[] {
   const gives = DRIVE_ENGINE.enginePower;
   const isAssumed = !isNetRating(duty) && state.accessoryLosses === "blank";
   const isUnnamed = state.engineRatingKind === "blank";
-  const best = isUnnamed ? 1 : 1 - LOSSES.least;
+  const net = ratio(gives, under(constant(100 * USUAL_LOSS)));
   const bracket = {
-    atBest: product(gives, constant(best / (1 - LOSSES.usual))),
-    assumed: "fan and accessory losses 5 %",
+    atBest: isUnnamed ? net : product(net, under(FIELD.fanLossesLeast)),
+    assumed: `fan and accessory losses ${100 * USUAL_LOSS} %`,
   };
   const given: Given = { what: "engine on site", gives, ...(isAssumed && bracket) };
   if (kind === "standby") {
@@ -154,19 +153,15 @@ function engineCriteria(duty: Duty): readonly Criterion[] {
       of: "driver",
       what: "load of the engine at the operating point",
       found: DRIVE_ENGINE.engineOperatingLoad,
-      limit: constant(30),
+      limit: FIELD.lightLoad,
       quantity: "percent",
       mustBe: "at least",
       broken: "check",
       why: "prolonged light load causes wet stacking",
-      cites: { source: "practice", at: "no long running below 30 % load (wet stacking)" },
+      cites: { source: "practice", at: "no long running at light load (wet stacking)" },
     }),
   ];
 }
-
-/** Share of the running speed below which the affinity laws are doubted, and turndown of a fan-cooled motor. */
-const HALF = 0.5;
-const TURNDOWN = 10;
 
 function speedCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
   if (duty.state.leastSpeed === "blank" || pump.speed === undefined) return [];
@@ -186,16 +181,16 @@ function speedCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
       why: "no flow: its shutoff head is below the static head",
     }),
     held({
-      limit: product(PUMP.runningSpeed, constant(HALF)),
+      limit: product(PUMP.runningSpeed, asShare(FIELD.speedOfLaws)),
       broken: "check",
-      why: "below half speed the affinity laws are doubtful",
+      why: join(constant("below "), FIELD.speedOfLaws, constant(" % of its speed the affinity laws are doubtful")),
     }),
     ...(duty.driver === "motor"
       ? [
           held({
-            limit: ratio(greatestSpeedOf(duty, pump), constant(TURNDOWN)),
+            limit: ratio(greatestSpeedOf(duty, pump), FIELD.turndown),
             broken: "check",
-            why: "fan-cooled motors are made for 10 to 1",
+            why: join(constant("fan-cooled motors are made for "), FIELD.turndown, constant(" to 1")),
           }),
         ]
       : []),
@@ -249,7 +244,7 @@ function generatorCriteria({ state }: Duty): readonly Criterion[] {
             of: "driver",
             what: "load of the generator set",
             found: product(ratio(GENERATOR.generatorRunning, FIELD.generatorPower), constant(100)),
-            limit: constant(30),
+            limit: FIELD.lightLoad,
             quantity: "percent",
             mustBe: "at least",
             broken: "check",

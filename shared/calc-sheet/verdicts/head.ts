@@ -1,3 +1,4 @@
+import { printedUnit } from "../../../src/basis/quantities.ts";
 import { US_PER_SI } from "../../../src/pump/specific-speed.ts";
 import { viscousCorrectionMethod } from "../../../src/pump/viscous-correction.ts";
 import { fillTimeMethod } from "../../../src/route/fill-time.ts";
@@ -5,6 +6,7 @@ import { siphonMethod } from "../../../src/route/siphon.ts";
 import { type Duty, type DutyPump, pumpsSideBySide } from "../../duty/duty.ts";
 import { FIELDS, type FieldKey } from "../../duty/fields.ts";
 import {
+  asShare,
   constant,
   difference,
   type Expression,
@@ -12,10 +14,13 @@ import {
   ifError,
   ifNumber,
   ifText,
+  join,
+  over,
   part,
   product,
-  ratio,
+  rounded,
   sum,
+  under,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { headAtFlow } from "../sections/case-results.ts";
@@ -118,7 +123,11 @@ function headIn(one: DutyState, duty: Duty, pump: DutyPump): readonly Criterion[
       of: "head",
       what: isNormal ? "head at the duty flow" : `head at the duty flow, ${one.words}`,
       found: isAssumed ? difference(head, assumedMargin(one, duty)) : head,
-      ...(isAssumed && { foundAtBest: head, assumed: "10 % margin on losses", atBest: "check" as const }),
+      ...(isAssumed && {
+        foundAtBest: head,
+        assumed: join(FIELD.lossMargin, constant(" % margin on losses")),
+        atBest: "check" as const,
+      }),
       limit,
       quantity: "head",
       mustBe: "at least",
@@ -168,11 +177,9 @@ function moved({ speedRatio, trimRatio }: Pick<DutyPump, "speedRatio" | "trimRat
   return trimRatio === 1 ? "" : "its impeller was trimmed for another duty: choose it anew, or set the trim ratio";
 }
 
-/** Margin on losses taken where none is stated, of all losses of a state: common practice. */
-const ASSUMED_MARGIN = 0.1;
-
+/** Margin on losses taken where none is stated, of all losses of a state. */
 function assumedMargin(one: DutyState, duty: Duty): Expression {
-  return product(constant(ASSUMED_MARGIN), lossesAskedFor(one, duty));
+  return product(asShare(FIELD.lossMargin), lossesAskedFor(one, duty));
 }
 
 /** Whether pumps and system have an operating point: no verdict passes on a state that has none. */
@@ -237,7 +244,7 @@ function shutoff(duty: Duty, pump: DutyPump): readonly Criterion[] {
 function shutoffIn(one: DutyState, duty: Duty, when: string): Criterion {
   const head = shutoffHead(one, duty);
   const isGraded = duty.state.acceptanceGrade !== "blank";
-  const least = product(head, sum(constant(1), ratio(PUMP.headToleranceLower, constant(100))));
+  const least = product(head, over(PUMP.headToleranceLower));
   return limitOf({
     of: "head",
     what: "shutoff head",
@@ -252,17 +259,17 @@ function shutoffIn(one: DutyState, duty: Duty, when: string): Criterion {
   });
 }
 
-/** How far a curve is carried with confidence: within 20 % of its speed, and trims to 80 % or, above N_s 3000, 90 %. */
+/** How far a curve is carried with confidence: near its own speed, and trims down to a ratio that goes by specific speed. */
 function band(duty: Duty, pump: DutyPump): readonly Criterion[] {
   const of = "head";
   const speed = { of, what: "speed over that of the curve", found: PUMP.speedRatio, broken: "check" } as const;
-  const why = "affinity laws hold well within 20 % of the tested speed";
+  const why = join(constant("affinity laws hold well within "), FIELD.speedBand, constant(" % of the tested speed"));
   return [
     ...(pump.speedRatio === 1
       ? []
       : [
-          limitOf({ ...speed, limit: constant(0.8), mustBe: "at least", why }),
-          limitOf({ ...speed, limit: constant(1.2), mustBe: "at most", why }),
+          limitOf({ ...speed, limit: under(FIELD.speedBand), mustBe: "at least", why }),
+          limitOf({ ...speed, limit: over(FIELD.speedBand), mustBe: "at most", why }),
         ]),
     ...(pump.trimRatio === 1
       ? []
@@ -282,16 +289,13 @@ function band(duty: Duty, pump: DutyPump): readonly Criterion[] {
 
 /** By specific speed; the shallower where that is not known. */
 function leastTrim({ speed, curve }: DutyPump, { unitSet }: Duty): Expression {
-  if (speed === undefined || curve.bestEfficiency === undefined) return constant(0.9);
+  if (speed === undefined || curve.bestEfficiency === undefined) return FIELD.deepestMixedTrim;
   const step = unitSet === "US" ? DEEP_TRIM_SPEED : DEEP_TRIM_SPEED / US_PER_SI;
-  return ifAtLeast(constant(step), KIND.specificSpeed, constant(0.8), constant(0.9));
+  return ifAtLeast(constant(step), KIND.specificSpeed, FIELD.deepestTrim, FIELD.deepestMixedTrim);
 }
 
-/** Up to this specific speed, US units, a trim to 80 % keeps the shape of the curve (from memory). */
+/** Up to this specific speed, US units, the deeper trim keeps the shape of the curve (from memory). */
 const DEEP_TRIM_SPEED = 3000;
-
-/** More flow than this over that asked for has to be throttled away by somebody (common practice). */
-const MOST_FLOW = 1.2;
 
 /** Where the pumps give most of what the duty asks of them: as stated, and on the clear liquid of a slurry. */
 function muchMore(duty: Duty): readonly Criterion[] {
@@ -301,18 +305,15 @@ function muchMore(duty: Duty): readonly Criterion[] {
       of: "head",
       what: one === asStated(duty) ? "operating flow" : `operating flow, ${one.words}`,
       found: part(recordOf(one), "flow"),
-      limit: product(constant(MOST_FLOW), one.flow),
+      limit: product(one.flow, over(FIELD.flowInHand)),
       quantity: "flow",
       mustBe: "at most",
       broken: "check",
-      when: "1.2 times the duty flow",
+      when: join(FIELD.flowInHand, constant(" % over the duty flow")),
       why: "nothing here throttles it: slow or trim the pump, or set a valve",
     }),
   );
 }
-
-/** A head ratio below this leaves little of the pump (house choice). */
-const LEAST_HEAD_RATIO = 0.8;
 
 function viscousLoss(duty: Duty, pump: DutyPump): readonly Criterion[] {
   const pumps = [
@@ -327,7 +328,7 @@ function viscousLoss(duty: Duty, pump: DutyPump): readonly Criterion[] {
             of: "head",
             what: "head in the viscous liquid over that with water, at best efficiency",
             found,
-            limit: constant(LEAST_HEAD_RATIO),
+            limit: FIELD.viscousHead,
             mustBe: "at least",
             broken: "check",
             ...(when !== undefined && { when }),
@@ -360,6 +361,10 @@ function overTheSummit(duty: Duty): readonly Criterion[] {
   ];
 }
 
+function atFillingVelocity({ unitSet }: Duty): Expression {
+  return join(rounded(FIELD.fillingVelocity, 2), constant(` ${printedUnit("velocity", unitSet)} in the largest bore`));
+}
+
 function fillsIt(duty: Duty): Criterion {
   return limitOf({
     of: "head",
@@ -370,7 +375,7 @@ function fillsIt(duty: Duty): Criterion {
     mustBe: "at least",
     broken: "fail",
     unanswered: "fail",
-    when: duty.state.fillingFlow === "blank" ? "0.3 m/s (1 ft/s) in the largest bore" : "as stated",
+    when: duty.state.fillingFlow === "blank" ? atFillingVelocity(duty) : "as stated",
     why: "the line does not fill",
     cites: fillTimeMethod.cites[0],
   });
@@ -398,7 +403,7 @@ function routeIn(one: DutyState, duty: Duty): readonly Criterion[] {
       quantity: "head",
       mustBe: "at least",
       broken: "fail",
-      when: duty.state.fillingFlow === "blank" ? "0.3 m/s (1 ft/s) in the largest bore" : "as stated",
+      when: duty.state.fillingFlow === "blank" ? atFillingVelocity(duty) : "as stated",
       why: "the line does not fill",
       cites: fillTimeMethod.cites[0],
     }),

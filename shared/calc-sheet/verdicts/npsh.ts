@@ -152,14 +152,12 @@ function asTyped(duty: Duty): readonly Criterion[] {
 }
 
 /** The curve decides; a figure typed beside it that says otherwise is not of this pump. */
-const MOST_OFF = 5;
-
 function typedOff(): Criterion {
   return limitOf({
     of: "npsh",
     what: "NPSH required as typed, off the curve",
     found: POINT.npshRequiredOff,
-    limit: constant(MOST_OFF),
+    limit: FIELD.npshOff,
     quantity: "percent",
     mustBe: "at most",
     broken: "check",
@@ -179,9 +177,7 @@ function suctionSpecificSpeed({ unitSet }: Duty): Criterion {
   });
 }
 
-/** A gauge pressure so near one atmosphere is doubted: the pressure of the air typed for it. */
-const NEAR_ATMOSPHERE = 3;
-
+/** A gauge pressure near one atmosphere is doubted: the pressure of the air typed for it. */
 function surface({ state, unitSet }: Duty): readonly Criterion[] {
   if (state.sourcePressure !== "stated") return [];
   const atmosphere = constant(fromEngine(STANDARD_ATMOSPHERE, UNIT_SETS[unitSet].gaugePressure));
@@ -191,7 +187,7 @@ function surface({ state, unitSet }: Duty): readonly Criterion[] {
       of: "npsh",
       what: "gauge pressure on the source, off one atmosphere by",
       found: product(ratio(apart, atmosphere), constant(100)),
-      limit: constant(NEAR_ATMOSPHERE),
+      limit: FIELD.atmosphereOff,
       quantity: "percent",
       mustBe: "at least",
       broken: "check",

@@ -19,6 +19,7 @@ import {
   sum,
   verdict,
 } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
 import { caseStatesOf } from "../sections/duty-cases.ts";
 import { PIPE, suctionVacuumIn } from "../sections/pipe.ts";
 import {
@@ -170,13 +171,13 @@ function alongTheRoute(duty: Duty, run: PipeRun): readonly Criterion[] {
   const facts = {
     of: "pipe",
     what: join(constant("vacuum in "), nameOfRun(run)),
-    limit: ratio(part(shortCollapseOf(run), "pressure"), constant(PASSING_FACTOR)),
+    limit: ratio(part(shortCollapseOf(run), "pressure"), FIELD.passingVacuum),
     quantity: "pressureDifference",
     mustBe: "at most",
     broken: "check",
     cites: PASSING_PRACTICE,
   } as const;
-  const why = "the pipe is to stand one and a half times a vacuum that passes";
+  const why = join(constant("the pipe is to stand "), FIELD.passingVacuum, constant(" times a vacuum that passes"));
   return [
     ...lasting,
     ...(duty.summitValve === "air valve"
@@ -198,9 +199,7 @@ function alongTheRoute(duty: Duty, run: PipeRun): readonly Criterion[] {
   ];
 }
 
-/** Common practice for a vacuum that passes. */
-const PASSING_FACTOR = 1.5;
-const PASSING_PRACTICE = { source: "practice", at: "a factor of 1.5 against a vacuum that passes" } as const;
+const PASSING_PRACTICE = { source: "practice", at: "a factor against a vacuum that passes" } as const;
 
 /** When it is so, and in which of the cases. */
 function said(when: string, duty: Duty, run: PipeRun, of: Parameters<typeof worstPressureIn>[2]): Expression {

@@ -1,5 +1,4 @@
 import type { Citation } from "../../../src/basis/citation.ts";
-import { NEARLY_USED } from "../../../src/pressure/flange-check.ts";
 import { flangeClassNamed } from "../../../src/pressure/flange-class.ts";
 import { ratingSource } from "../../../src/pressure/flange-rating.ts";
 import { pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
@@ -7,6 +6,7 @@ import { ratingSystem } from "../../catalogue/parameters/class.ts";
 import { placeOfPart } from "../../catalogue/parameters/series-pumps.ts";
 import { type Duty, type DutyPump, pumpsInSeries } from "../../duty/duty.ts";
 import {
+  asShare,
   constant,
   type Expression,
   greatest,
@@ -228,10 +228,10 @@ function compared(duty: Duty, pump: DutyPump, row: number, held: Held): readonly
     ifNumber(
       limit,
       ifAtLeast(
-        product(limit, constant(NEARLY_USED)),
+        product(limit, asShare(FIELD.ratingUsed)),
         of,
         constant(""),
-        ifAtLeast(limit, of, constant(", less than 5 % left"), constant("")),
+        ifAtLeast(limit, of, join(constant(", over "), FIELD.ratingUsed, constant(" % of it used")), constant("")),
       ),
       "",
     );

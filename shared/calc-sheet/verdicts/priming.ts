@@ -1,4 +1,4 @@
-import { UNIT_SETS } from "../../../src/basis/quantities.ts";
+import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import { COURSE_POINTS } from "../../../src/priming/prime-course.ts";
 import { HOT_VAPOUR_PRESSURE } from "../../../src/suction/suction-practice.ts";
@@ -7,6 +7,7 @@ import type { FieldKey } from "../../duty/fields.ts";
 import { FIELDS } from "../../duty/fields.ts";
 import { isSizedSlurry } from "../../duty/slurry.ts";
 import {
+  asShare,
   constant,
   difference,
   type Expression,
@@ -16,8 +17,10 @@ import {
   join,
   part,
   product,
+  rounded,
   sum,
 } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
 import { byWeight } from "../sections/as-pumped.ts";
 import { NOT_GIVEN } from "../sections/duty-cases.ts";
 import { LIQUID_FIGURES } from "../sections/liquid.ts";
@@ -27,13 +30,6 @@ import { isNpshLiftKnown, LIFT, npshLiftMargin } from "../sections/priming-lift.
 import { runsOf } from "../sections/slurry-lines.ts";
 import { wettedDutyOf } from "../sections/wetted-duty.ts";
 import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
-
-/** Nearer to its limit than this share of it, or this height [m], a lift is to be checked (house choice). */
-const NEAR = { share: 0.05, height: 0.3 };
-/** Longest time to prime, s: on bypass, or where the service is not stated; and on all else (common practice). */
-const LONGEST = { bypass: 300, other: 600 };
-/** Solids by weight, per cent, from which a line that stands does not prime again (common practice). */
-const SETTLING_SOLIDS = 20;
 
 const of = "priming";
 const LIFTED = { of, found: NPSH.suctionLift, quantity: "head", mustBe: "at most" } as const;
@@ -51,7 +47,7 @@ function lifts(duty: Duty): readonly Criterion[] {
   const assumed = assumedOf(duty, ["airPump", "altitude", "temperature"]);
   const nearest = difference(
     LIFT.greatestPrimingLift,
-    greatest(product(constant(NEAR.share), LIFT.greatestPrimingLift), constant(inUnits(NEAR.height, "head", duty))),
+    greatest(product(LIFT.greatestPrimingLift, asShare(FIELD.liftShareClear)), FIELD.liftClear),
   );
   return [
     limitOf({ ...LIFTED, what: "suction lift, air pump", limit: LIFT.liftByBlankOff, broken: "fail", ...assumed }),
@@ -72,7 +68,12 @@ function lifts(duty: Duty): readonly Criterion[] {
       what: "suction lift, near the least limit",
       limit: nearest,
       broken: "check",
-      when: "5 % or 0.3 m (1 ft) kept clear of it",
+      when: join(
+        FIELD.liftShareClear,
+        constant(" % or "),
+        rounded(FIELD.liftClear, 2),
+        constant(` ${printedUnit("head", duty.unitSet)} kept clear of it`),
+      ),
     }),
   ];
 }
@@ -102,7 +103,7 @@ function time(duty: Duty): Criterion {
     what: "time to prime",
     // Of the course itself: the printed time gives way to words where the lift is above the greatest.
     found: part(COURSE, "time", COURSE_POINTS - 1),
-    limit: constant(inUnits(isBypass ? LONGEST.bypass : LONGEST.other, "duration", duty)),
+    limit: isBypass ? FIELD.primeTimeBypass : FIELD.primeTimeOther,
     quantity: "duration",
     mustBe: "at most",
     broken: "check",
@@ -147,9 +148,13 @@ function devices(duty: Duty): readonly Criterion[] {
       ? [
           worded({
             of,
-            state: ifAtLeast(byWeight(duty), constant(SETTLING_SOLIDS), constant("check"), constant("pass")),
+            state: ifAtLeast(byWeight(duty), FIELD.settlingSolids, constant("check"), constant("pass")),
             what: join(byWeight(duty), constant(" % solids by weight on a suction lift")),
-            why: `from ${SETTLING_SOLIDS} % a line that stands settles and does not prime again`,
+            why: join(
+              constant("from "),
+              FIELD.settlingSolids,
+              constant(" % a line that stands settles and does not prime again"),
+            ),
           }),
         ]
       : []),
@@ -165,6 +170,6 @@ function assumedOf(
   return taken.length === 0 ? {} : { atBest: "check", assumed: taken.join(", ") };
 }
 
-function inUnits(value: number, quantity: "head" | "duration" | "absolutePressure", { unitSet }: Duty): number {
+function inUnits(value: number, quantity: "absolutePressure", { unitSet }: Duty): number {
   return Number(fromEngine(value, UNIT_SETS[unitSet][quantity]).toPrecision(12));
 }

@@ -1,20 +1,14 @@
 import type { Citation } from "../../../src/basis/citation.ts";
-import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { cell, constant, least, product, ratio } from "../expression.ts";
+import { cell, least, product, ratio } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { greatestFlow, leastFlow } from "../sections/flow-range.ts";
 import { LINES } from "../sections/lines.ts";
-import { inUnitSet } from "../sections/stated-input.ts";
 import { type Criterion, limitOf } from "./criterion.ts";
-
-const FOOT = UNIT_SETS.US.velocity.factor;
-/** Solids of sewage are kept moving at the one and flushed at the other, m/s: 2 and 3.5 ft/s. */
-const SEWAGE = { least: 2 * FOOT, flush: 3.5 * FOOT };
 
 const CITE: Citation = {
   source: "practice",
-  at: "sewage force mains at 2 ft/s and more, and 3.5 ft/s once a day to flush them",
+  at: "sewage force mains kept moving, and flushed once a day",
 };
 
 /** Whether the liquid is sewage: by the service of its pump or by its name. */
@@ -34,14 +28,14 @@ export function sewageCriteria(duty: Duty): readonly Criterion[] {
       ...facts,
       what: "sewage in the slowest discharge run",
       found: product(slowest, ratio(leastFlow(duty), FIELD.flow)),
-      limit: constant(inUnitSet(SEWAGE.least, "velocity", duty)),
+      limit: FIELD.sewageVelocity,
       when: "least flow of the duty",
     }),
     limitOf({
       ...facts,
       what: "sewage flushing the slowest discharge run",
       found: product(slowest, ratio(greatestFlow(duty), FIELD.flow)),
-      limit: constant(inUnitSet(SEWAGE.flush, "velocity", duty)),
+      limit: FIELD.flushVelocity,
       when: "greatest flow of the duty",
     }),
   ];

@@ -1,19 +1,13 @@
 import type { Citation } from "../../../src/basis/citation.ts";
 import { particleNamed } from "../../../src/material/particle.ts";
-import {
-  DESIGN_CITE,
-  depositionVelocityMethod,
-  RHEOLOGY_SIZE,
-  STRATIFIED_RATIO,
-} from "../../../src/slurry/deposition-velocity.ts";
+import { DESIGN_CITE, depositionVelocityMethod, STRATIFIED_RATIO } from "../../../src/slurry/deposition-velocity.ts";
 import { particleSettlingMethod } from "../../../src/slurry/particle-settling.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { hasSolids, isSizedSlurry, slurryMissing } from "../../duty/slurry.ts";
-import { cell, constant, type Expression, least, part, product, ratio } from "../expression.ts";
+import { cell, constant, type Expression, join, least, part, product, ratio } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { LINES } from "../sections/lines.ts";
 import { hasRiser, RISER, runsOf, SLURRY_LINES, type SlurryRun, slopeFactor } from "../sections/slurry-lines.ts";
-import { inUnitSet } from "../sections/stated-input.ts";
 import { type Criterion, limitOf, openPoint } from "./criterion.ts";
 import { sewageCriteria } from "./sewage.ts";
 
@@ -28,7 +22,7 @@ function deposition(duty: Duty): readonly Criterion[] {
     return [openPoint({ of: "solids", what: "velocity that keeps them moving", missing: slurryMissing(duty) })];
   }
   const runs = runsOf(duty);
-  return [...runs.flatMap((run) => keptMoving(run, duty)), ...sliding(runs), rheology(duty), ...riser(duty, runs)];
+  return [...runs.flatMap((run) => keptMoving(run, duty)), ...sliding(runs), rheology(), ...riser(duty, runs)];
 }
 
 const AT_LEAST_FLOW = "least flow of the duty";
@@ -80,22 +74,22 @@ function sliding(runs: readonly SlurryRun[]): readonly Criterion[] {
 }
 
 /** Solids so fine may make a liquid with a yield stress, for which no fit holds. */
-function rheology(duty: Duty): Criterion {
+function rheology(): Criterion {
   return limitOf({
     of: "solids",
     what: "d50, below which the slurry may not be Newtonian: ask for its rheology",
     found: FIELD.medianSize,
-    limit: constant(inUnitSet(RHEOLOGY_SIZE, "size", duty)),
+    limit: FIELD.rheologySize,
     quantity: "size",
     mustBe: "at least",
     broken: "check",
-    cites: { source: "house", at: "a Newtonian liquid with solids of 0.02 mm and more" },
+    cites: { source: "house", at: "a Newtonian liquid with solids that are not too fine" },
   });
 }
 
 const RISER_PRACTICE: Citation = {
   source: "practice",
-  at: "risers at twice the settling velocity of the largest particles",
+  at: "risers above the settling velocity of the largest particles",
 };
 
 /** A riser lifts its largest particles, with as much again in hand. */
@@ -123,8 +117,12 @@ function riser(duty: Duty, runs: readonly SlurryRun[]): readonly Criterion[] {
     }),
     limitOf({
       ...facts,
-      what: "riser against twice the settling of its largest particles",
-      limit: product(constant(2), settling),
+      what: join(
+        constant("riser against "),
+        FIELD.riserFactor,
+        constant(" times the settling of its largest particles"),
+      ),
+      limit: product(FIELD.riserFactor, settling),
       broken: "check",
       cites: RISER_PRACTICE,
     }),
@@ -147,10 +145,10 @@ function passage({ state, solidsHardness }: Duty): readonly Criterion[] {
       ? [
           limitOf({
             ...facts,
-            what: "largest hard particles against a third of the free passage",
-            limit: ratio(FIELD.freePassage, constant(3)),
+            what: "largest hard particles against a share of the free passage",
+            limit: ratio(FIELD.freePassage, FIELD.passageFactor),
             broken: "check",
-            cites: { source: "practice", at: "hard particles up to a third of the free passage" },
+            cites: { source: "practice", at: "hard particles up to a share of the free passage" },
           }),
         ]
       : []),

@@ -96,4 +96,11 @@ export const costs = {
     bounds: lifeCycleCostMethod.inputs.discountRate,
     help: "Interest of money in a year less inflation, in per cent: (1 + interest)/(1 + inflation) − 1.",
   }),
+  priceSwing: percent({
+    label: "Price of energy moves by",
+    bounds: { above: 0, atMost: 1 },
+    whenBlank: 0.2,
+    help: "Energy is asked again so much cheaper and dearer.",
+    usual: "Common practice, no source.",
+  }),
 };

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { EMPTY_DUTY } from "../../../shared/duty/duty-text.ts";
 import type { Field } from "../../../shared/duty/field.ts";
 import { CURVE_POINT, OWN_BOXES, PUMP_BOXES } from "../../../shared/duty/fields/pump.ts";
-import { FIELD_KEYS, FIELDS, type FieldKey, withoutUse } from "../../../shared/duty/fields.ts";
+import { FIELD_KEYS, FIELDS, type FieldKey, fieldsOf, withoutUse } from "../../../shared/duty/fields.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 
 const BOXES: Readonly<Record<string, Field>> = { ...FIELDS, ...PUMP_BOXES };
@@ -37,6 +37,44 @@ const BOUNDS: readonly (readonly [
   ["npshRequired", "-0.1", "0", "1000", "1001"],
   ["npshMargin", "-5", "0", "50"],
   ["curveFlow", "0", "0.001", "1000 m3/s", "1001 m3/s"],
+  ["lossMargin", "-1", "0", "1000", "1001"],
+  ["flowInHand", "-1", "0", "1000", "1001"],
+  ["speedBand", "0", "1", "100", "101"],
+  ["deepestTrim", "0", "0.1", "1", "1.1"],
+  ["deepestMixedTrim", "0", "0.1", "1", "1.1"],
+  ["viscousHead", "0", "0.1", "1", "1.1"],
+  ["npshOff", "-1", "0", "1000", "1001"],
+  ["atmosphereOff", "-1", "0", "100", "101"],
+  ["speedOfLaws", "0", "1", "100", "101"],
+  ["turndown", "0.9", "1", "100", "101"],
+  ["lowFlow", "-1", "0", "100", "101"],
+  ["fillingVelocity", "0", "0.1", "30", "31"],
+  ["ratingUsed", "0", "1", "100", "101"],
+  ["jointTest", "0.9", "1", "100", "101"],
+  ["passingVacuum", "0.9", "1", "100", "101"],
+  ["powerTolerance", "-1", "0", "100", "101"],
+  ["beltEfficiency", "0", "1", "100", "101"],
+  ["converterEfficiency", "0", "1", "100", "101"],
+  ["motorEfficiencyUsual", "0", "1", "100", "101"],
+  ["setMotorEfficiency", "0", "1", "100", "101"],
+  ["fanLossesLeast", "-1", "0", "50", "51"],
+  ["lightLoad", "-1", "0", "100", "101"],
+  ["tankUsable", "9", "10", "100", "101"],
+  ["tankReserve", "-1", "0", "99.9", "100"],
+  ["tankShort", "0", "0.1", "8784", "8785"],
+  ["tankMedium", "0", "0.1", "8784", "8785"],
+  ["tankLong", "0", "0.1", "8784", "8785"],
+  ["liftShareClear", "-1", "0", "100", "101"],
+  ["liftClear", "-0.1", "0", "10", "10.1"],
+  ["primeTimeBypass", "0", "1", "86400", "86401"],
+  ["primeTimeOther", "0", "1", "86400", "86401"],
+  ["settlingSolids", "0", "1", "100", "101"],
+  ["rheologySize", "0", "0.001", "10", "10.1"],
+  ["riserFactor", "0.9", "1", "100", "101"],
+  ["passageFactor", "0.9", "1", "100", "101"],
+  ["sewageVelocity", "0", "0.1", "30", "31"],
+  ["flushVelocity", "0", "0.1", "30", "31"],
+  ["priceSwing", "0", "1", "100", "101"],
   ["leastStaticHead", "-10001", "-10000", "10000", "10001"],
   ["greatestStaticHead", "-10001", "-10000", "10000", "10001"],
   ["agedRoughness", "0", "0.001", "5"],
@@ -157,8 +195,9 @@ describe("the bounds of a box", () => {
 describe("a percentage", () => {
   const percents = FIELD_KEYS.filter((key) => FIELDS[key].quantity === "percent");
 
-  it("is asked for in twelve fields", () => {
-    expect(percents.toSorted()).toEqual([
+  it("is asked for in twelve fields beside the settings", () => {
+    const settings = [...fieldsOf("settings"), "priceSwing"];
+    expect(percents.filter((key) => !settings.includes(key)).toSorted()).toEqual([
       "accessoryLosses",
       "contingency",
       "discountRate",
@@ -180,10 +219,12 @@ describe("a percentage", () => {
     );
     expect(read(key, "0.05")).toContain("write 5 or “0.05 %”");
     expect(read(key, "0,5")).toContain("write 50 or “0.5 %”");
-    // An efficiency is above 0.
-    const least = key.toLowerCase().endsWith("efficiency") ? [] : ["0"];
-    for (const taken of [...least, "1", "10", "0.1 %", "0.05%", "12 %"])
-      expect([taken, read(key, taken)]).toEqual([taken, "taken"]);
+    // Those under its bound are refused as any amount is.
+    const { above = -1, atLeast = 0 } = FIELDS[key].bounds ?? {};
+    const texts = { "0": 0, "1": 0.01, "10": 0.1, "0.1 %": 0.001, "0.05%": 0.0005, "12 %": 0.12 };
+    const within = Object.entries(texts).filter(([, share]) => share > above && share >= atLeast);
+    expect(within.length).toBeGreaterThan(1);
+    for (const [taken] of within) expect([taken, read(key, taken)]).toEqual([taken, "taken"]);
   });
 });
 

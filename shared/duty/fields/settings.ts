@@ -1,0 +1,298 @@
+import { UNIT_SETS } from "../../../src/basis/quantities.ts";
+import { USUAL_BELT_EFFICIENCY } from "../../../src/drive/belt-drive.ts";
+import { LEAST_ENGINE_LOAD } from "../../../src/drive/engine-net-power.ts";
+import { TANK_SPANS, tankTimeMethod, USUAL_RESERVE, USUAL_USABLE_SHARE } from "../../../src/drive/fuel-tank.ts";
+import { ASSUMED_MOTOR_EFFICIENCY, USUAL_CONVERTER_EFFICIENCY } from "../../../src/estimate/energy-cost.ts";
+import { NEARLY_USED } from "../../../src/pressure/flange-check.ts";
+import { FILLING_VELOCITY } from "../../../src/route/filling.ts";
+import { RHEOLOGY_SIZE } from "../../../src/slurry/deposition-velocity.ts";
+import { type AmountField, amount, type Bounds, percent } from "../field.ts";
+
+/** Where what a blank setting stands for comes from. */
+const PRACTICE = "Common practice, no source.";
+const HOUSE = "Choice of this program.";
+
+/** House choices: what a slip of the keys passes. */
+const SHARE: Bounds = { atLeast: 0, atMost: 1 };
+const LARGE_SHARE: Bounds = { above: 0, atMost: 1 };
+const MORE: Bounds = { atLeast: 0, atMost: 10 };
+const TIMES: Bounds = { atLeast: 1, atMost: 100 };
+const VELOCITY: Bounds = { above: 0, atMost: 30 };
+/** A year. */
+const HOURS: Bounds = { above: 0, atMost: 8784 * 3600 };
+
+const FOOT = UNIT_SETS.US.velocity.factor;
+
+function tankSpan(label: string, span: number): AmountField {
+  return amount({
+    label,
+    quantity: "hours",
+    bounds: HOURS,
+    whenBlank: span,
+    help: "Running time that a tank is listed for.",
+    usual: PRACTICE,
+  });
+}
+
+/**
+ * Figures of judgement that the formulas of the sheet rest on and that no standard, maker or customer has stated. Each
+ * stands for what is usual until somebody states another; the sheet prints those that it uses.
+ */
+export const settings = {
+  lossMargin: percent({
+    label: "Margin on losses, none stated",
+    bounds: MORE,
+    whenBlank: 0.1,
+    help: "Of all losses; taken off the head before it is judged.",
+    usual: PRACTICE,
+  }),
+  flowInHand: percent({
+    label: "Flow over the duty, at most",
+    bounds: MORE,
+    whenBlank: 0.2,
+    help: "More has to be throttled.",
+    usual: PRACTICE,
+  }),
+  speedBand: percent({
+    label: "Speed off that of the curve",
+    bounds: LARGE_SHARE,
+    whenBlank: 0.2,
+    help: "Within it the affinity laws hold well.",
+    usual: PRACTICE,
+  }),
+  deepestTrim: amount({
+    label: "Least trim ratio, radial impeller",
+    quantity: "ratio",
+    bounds: LARGE_SHARE,
+    whenBlank: 0.8,
+    help: "Up to the specific speed below.",
+    usual: "From memory.",
+  }),
+  deepestMixedTrim: amount({
+    label: "Least trim ratio, others",
+    quantity: "ratio",
+    bounds: LARGE_SHARE,
+    whenBlank: 0.9,
+    help: "Above it, or where it is not known.",
+    usual: "From memory.",
+  }),
+  viscousHead: amount({
+    label: "Least head ratio, viscous liquid",
+    quantity: "ratio",
+    bounds: LARGE_SHARE,
+    whenBlank: 0.8,
+    help: "Less leaves little of the pump.",
+    usual: HOUSE,
+  }),
+  npshOff: percent({
+    label: "NPSH required off the curve",
+    bounds: MORE,
+    whenBlank: 0.05,
+    help: "More, and the figure typed is of another pump.",
+    usual: HOUSE,
+  }),
+  atmosphereOff: percent({
+    label: "Pressure near one atmosphere",
+    bounds: SHARE,
+    whenBlank: 0.03,
+    help: "So near, an absolute pressure may have been typed.",
+    usual: HOUSE,
+  }),
+  speedOfLaws: percent({
+    label: "Least share of the speed",
+    bounds: LARGE_SHARE,
+    whenBlank: 0.5,
+    help: "Below it the affinity laws are doubtful.",
+    usual: PRACTICE,
+  }),
+  turndown: amount({
+    label: "Turndown of a motor",
+    quantity: "ratio",
+    bounds: TIMES,
+    whenBlank: 10,
+    help: "Greatest over least speed of a fan-cooled one.",
+    usual: PRACTICE,
+  }),
+  lowFlow: percent({
+    label: "Least share of BEP flow",
+    bounds: SHARE,
+    whenBlank: 0.3,
+    help: "Less is not run for long.",
+    usual: HOUSE,
+  }),
+  fillingVelocity: amount({
+    label: "Filling velocity",
+    quantity: "velocity",
+    bounds: VELOCITY,
+    whenBlank: FILLING_VELOCITY,
+    help: "In the largest bore, where no filling flow is stated.",
+    usual: "AWWA M51, from memory.",
+  }),
+  ratingUsed: percent({
+    label: "Share of a rating used",
+    bounds: LARGE_SHARE,
+    whenBlank: NEARLY_USED,
+    help: "More, and it is said that little is left.",
+    usual: HOUSE,
+  }),
+  jointTest: amount({
+    label: "Test over working pressure",
+    quantity: "ratio",
+    bounds: TIMES,
+    whenBlank: 1.5,
+    help: "Of a joint, where the package has no test.",
+    usual: "As the pump standards test; common practice.",
+  }),
+  passingVacuum: amount({
+    label: "Factor on a passing vacuum",
+    quantity: "ratio",
+    bounds: TIMES,
+    whenBlank: 1.5,
+    help: "Collapse pressure over it.",
+    usual: PRACTICE,
+  }),
+  powerTolerance: percent({
+    label: "Power tolerance, no grade",
+    bounds: SHARE,
+    whenBlank: 0.09,
+    help: "The widest of the grades with a band both ways.",
+    usual: HOUSE,
+  }),
+  beltEfficiency: percent({
+    label: "Efficiency of belts",
+    bounds: LARGE_SHARE,
+    whenBlank: USUAL_BELT_EFFICIENCY,
+    help: "Output of the motor that reaches the pump.",
+    usual: PRACTICE,
+  }),
+  converterEfficiency: percent({
+    label: "Efficiency of a VFD",
+    bounds: LARGE_SHARE,
+    whenBlank: USUAL_CONVERTER_EFFICIENCY,
+    help: "Of a variable-frequency drive.",
+    usual: PRACTICE,
+  }),
+  motorEfficiencyUsual: percent({
+    label: "Motor efficiency, none held",
+    bounds: LARGE_SHARE,
+    whenBlank: ASSUMED_MOTOR_EFFICIENCY,
+    help: "At full load.",
+    usual: PRACTICE,
+  }),
+  setMotorEfficiency: percent({
+    label: "Motor efficiency for a generator",
+    bounds: LARGE_SHARE,
+    whenBlank: 0.92,
+    help: "Where none is held: the lower end.",
+    usual: HOUSE,
+  }),
+  fanLossesLeast: percent({
+    label: "Least fan and accessory losses",
+    bounds: { atLeast: 0, atMost: 0.5 },
+    whenBlank: 0.03,
+    help: "Of a gross rating, at its favourable end.",
+    usual: PRACTICE,
+  }),
+  lightLoad: percent({
+    label: "Least load of an engine",
+    bounds: SHARE,
+    whenBlank: LEAST_ENGINE_LOAD,
+    help: "Long running below it causes wet stacking.",
+    usual: PRACTICE,
+  }),
+  tankUsable: percent({
+    label: "Usable share of a fuel tank",
+    bounds: tankTimeMethod.inputs.usableShare,
+    whenBlank: USUAL_USABLE_SHARE,
+    help: "What can be drawn of its volume.",
+    usual: PRACTICE,
+  }),
+  tankReserve: percent({
+    label: "Reserve in a fuel tank",
+    bounds: tankTimeMethod.inputs.reserve,
+    whenBlank: USUAL_RESERVE,
+    help: "Of what can be drawn.",
+    usual: PRACTICE,
+  }),
+  tankShort: tankSpan("Fuel tank, short span", TANK_SPANS[0]),
+  tankMedium: tankSpan("Fuel tank, medium span", TANK_SPANS[1]),
+  tankLong: tankSpan("Fuel tank, long span", TANK_SPANS[2]),
+  liftShareClear: percent({
+    label: "Lift kept clear, share",
+    bounds: SHARE,
+    whenBlank: 0.05,
+    help: "Of the greatest lift; the larger of the two counts.",
+    usual: HOUSE,
+  }),
+  liftClear: amount({
+    label: "Lift kept clear, height",
+    quantity: "head",
+    bounds: { atLeast: 0, atMost: 10 },
+    whenBlank: 0.3,
+    help: "Under the greatest lift.",
+    usual: HOUSE,
+  }),
+  primeTimeBypass: amount({
+    label: "Longest time to prime, bypass",
+    quantity: "duration",
+    bounds: { above: 0, atMost: 86_400 },
+    whenBlank: 300,
+    help: "Or where no service is stated.",
+    usual: PRACTICE,
+  }),
+  primeTimeOther: amount({
+    label: "Longest time to prime",
+    quantity: "duration",
+    bounds: { above: 0, atMost: 86_400 },
+    whenBlank: 600,
+    help: "On any other service than bypass.",
+    usual: PRACTICE,
+  }),
+  settlingSolids: percent({
+    label: "Solids that settle in a lift",
+    bounds: LARGE_SHARE,
+    whenBlank: 0.2,
+    help: "By weight; so many do not prime again.",
+    usual: PRACTICE,
+  }),
+  rheologySize: amount({
+    label: "Finest d50 of a Newtonian slurry",
+    quantity: "size",
+    bounds: { above: 0, atMost: 0.01 },
+    whenBlank: RHEOLOGY_SIZE,
+    help: "Finer, its rheology is to be asked for.",
+    usual: HOUSE,
+  }),
+  riserFactor: amount({
+    label: "Riser over settling velocity",
+    quantity: "ratio",
+    bounds: TIMES,
+    whenBlank: 2,
+    help: "Of the largest particles.",
+    usual: PRACTICE,
+  }),
+  passageFactor: amount({
+    label: "Free passage over hard particles",
+    quantity: "ratio",
+    bounds: TIMES,
+    whenBlank: 3,
+    help: "Passage of the impeller over their size.",
+    usual: PRACTICE,
+  }),
+  sewageVelocity: amount({
+    label: "Sewage kept moving at",
+    quantity: "velocity",
+    bounds: VELOCITY,
+    whenBlank: 2 * FOOT,
+    help: "In the slowest discharge run.",
+    usual: PRACTICE,
+  }),
+  flushVelocity: amount({
+    label: "Sewage main flushed at",
+    quantity: "velocity",
+    bounds: VELOCITY,
+    whenBlank: 3.5 * FOOT,
+    help: "Once a day.",
+    usual: PRACTICE,
+  }),
+} as const;

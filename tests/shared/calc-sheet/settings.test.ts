@@ -1,0 +1,150 @@
+import { describe, expect, it } from "vitest";
+import { dutyPlan, fieldsNotUsed } from "../../../shared/calc-sheet/duty-plan.ts";
+import { rangeName } from "../../../shared/calc-sheet/layout/range-name.ts";
+import { layOut } from "../../../shared/calc-sheet/layout.ts";
+import { workOut } from "../../../shared/calc-sheet/work-out.ts";
+import { textIn } from "../../../shared/duty/boxes.ts";
+import { decodeDuty } from "../../../shared/duty/decode.ts";
+import type { DutyText } from "../../../shared/duty/duty-text.ts";
+import { FIELDS, type FieldKey, fieldsOf } from "../../../shared/duty/fields.ts";
+import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
+import { shownSettings } from "../../../shared/package/shown-settings.ts";
+import { dutyRead, dutyText, QUARRY } from "../../support/duty-of.ts";
+import { filledUp } from "../../support/hostile-places.ts";
+import { judged, stateOf } from "../../support/judged.ts";
+import { sheetsOf } from "../../support/laid-out.ts";
+import { after, typed } from "../../support/opened-again.ts";
+
+const SETTINGS = fieldsOf("settings");
+
+function withSettings(fields: Partial<Record<FieldKey, string>>, duty: DutyText = QUARRY): DutyText {
+  return { ...duty, fields: { ...duty.fields, ...fields } };
+}
+
+const cellsOf = (duty: DutyText) => workOut(dutyPlan(dutyRead(duty))).cells;
+
+/** Keys of the inputs under the heading of the settings. */
+function printed(duty: DutyText): readonly string[] {
+  let isInside = false;
+  return dutyPlan(decodeDuty(duty).duty).items.flatMap((item) => {
+    if (item.kind === "section") isInside = item.id === "settings";
+    return isInside && item.kind === "input" ? [item.key] : [];
+  });
+}
+
+describe("the settings of a sheet", () => {
+  it.each(SAMPLE_DUTIES)("are those that its formulas name, and no others: $name", ({ duty }) => {
+    const formulas = sheetsOf(duty).all.flatMap(({ cells }) => cells.flatMap(({ f }) => f ?? []));
+    const isNamed = (key: string): boolean => {
+      const name = new RegExp(`(?<![\\w.])${rangeName(key)}(?![\\w.(])`);
+      return formulas.some((f) => name.test(f.replace(/"(?:[^"]|"")*"/g, "")));
+    };
+    expect(printed(duty)).toEqual(SETTINGS.filter(isNamed));
+    expect(shownSettings(dutyRead(duty))).toEqual(printed(duty));
+  });
+
+  it("say what they do and where they come from, in inputs that are named and unlocked", () => {
+    const { duty } = sheetsOf(QUARRY);
+    for (const key of printed(QUARRY) as FieldKey[]) {
+      const at = duty.names?.[rangeName(key)] as string;
+      const { style } = duty.cells.find((cell) => cell.at === at) ?? {};
+      expect([key, duty.styles[style as string]?.unlocked]).toEqual([key, true]);
+      const row = at.replace(/\D/g, "");
+      const words = duty.cells.filter((cell) => cell.at.replace(/\D/g, "") === row).map(({ v }) => v);
+      expect(words).toContain(FIELDS[key].label);
+      expect(words).toContain(`${FIELDS[key].help} ${FIELDS[key].usual}`);
+    }
+  });
+
+  it("are on no sheet that judges nothing by them", () => {
+    expect(printed(dutyText())).toEqual([]);
+    expect(dutyPlan(dutyRead(dutyText())).items.some((item) => item.kind === "section" && item.id === "settings")).toBe(
+      false,
+    );
+  });
+
+  it("that are stated without use are said to be", () => {
+    const duty = dutyRead(dutyText({ tankReserve: "15" }));
+    expect(fieldsNotUsed(duty, dutyPlan(duty).items)).toEqual([
+      { key: "tankReserve", reason: "Nothing on the sheet rests on it." },
+    ]);
+    expect(shownSettings(duty)).toEqual(["tankReserve"]);
+  });
+
+  it("are nobody's to confirm: what is usual is said beside them", () => {
+    const confirmed = dutyPlan(dutyRead(QUARRY)).items.flatMap((item) =>
+      item.kind === "blocks" ? item.blocks.flatMap(({ rows }) => rows.map(({ label }) => label)) : [],
+    );
+    expect(confirmed.filter((label) => SETTINGS.some((key) => FIELDS[key].label === label))).toEqual([]);
+  });
+});
+
+describe("a setting changed", () => {
+  it("moves the endurance of a tank and what it is to hold", () => {
+    const usual = cellsOf(QUARRY);
+    const rate = usual.get("operatingFuelRate") as number;
+    // A tank of 100 gal: 90 % drawn less a tenth of it, and three quarters of that with a reserve of 32.5 %.
+    expect(usual.get("tankHours")).toBeCloseTo((100 * 0.81) / rate, 9);
+    expect(usual.get("tankFor.2.tank")).toBeCloseTo((48 * rate) / 0.81, 9);
+    const changed = cellsOf(withSettings({ tankReserve: "32.5", tankLong: "72" }));
+    expect(changed.get("tankHours")).toBeCloseTo((100 * 0.9 * 0.675) / rate, 9);
+    expect(changed.get("tankFor.2.tank")).toBeCloseTo((72 * rate) / 0.9 / 0.675, 9);
+    expect(changed.get("tankFor.0.tank")).toBeCloseTo((8 * rate) / 0.9 / 0.675, 9);
+  });
+
+  it("moves a limit of a verdict, and its words", () => {
+    const load = /load of the engine/;
+    expect(stateOf(dutyRead(QUARRY), "driver", load)).toBe("pass");
+    expect(stateOf(dutyRead(withSettings({ lightLoad: "95" })), "driver", load)).toBe("check");
+    const flow = (fields: Partial<Record<FieldKey, string>>): string =>
+      judged(dutyRead(withSettings(fields)), "head", /over the duty flow/)[0]?.text ?? "";
+    expect(flow({})).toMatch(/20 % over the duty flow/);
+    expect(flow({ flowInHand: "5" })).toMatch(/of 1260 .*5 % over the duty flow/);
+  });
+
+  it("moves what energy costs on the estimate, which alone says it", () => {
+    const moved = cellsOf(withSettings({ priceSwing: "50" }));
+    const cost = moved.get("runningCost") as number;
+    expect(moved.get("sensitivity.0.running")).toBeCloseTo(0.5 * cost, 6);
+    expect(moved.get("sensitivity.1.running")).toBeCloseTo(1.5 * cost, 6);
+    const { duty, estimate } = sheetsOf(QUARRY);
+    expect(estimate?.names).toHaveProperty("price_swing");
+    expect(duty.names).not.toHaveProperty("price_swing");
+  });
+
+  it("on the sheet comes back to the duty, with the words beside it, and is written again", () => {
+    const { duty, taken, remarks } = after(
+      QUARRY,
+      typed("tank_reserve", 25),
+      typed("tank_reserve", "the customer's rule", 0, 2),
+      typed("lift_clear", "1 m"),
+      typed("price_swing", 30),
+    );
+    expect(remarks).toEqual([]);
+    expect(taken.map(({ place }) => place).toSorted()).toEqual([
+      "liftClear",
+      "priceSwing",
+      "tankReserve",
+      "tankReserve.basis",
+    ]);
+    expect(["tankReserve", "liftClear", "priceSwing"].map((place) => textIn(duty, place))).toEqual(["25", "1 m", "30"]);
+    const again = dutyPlan(dutyRead(duty)).items.find((item) => item.kind === "input" && item.key === "tankReserve");
+    expect(again).toMatchObject({ value: 25, basis: "the customer's rule" });
+    expect(after(duty).taken).toEqual([]);
+  });
+
+  it.each(SETTINGS)("beyond its bounds is refused, and what rests on it waits: %s", (key) => {
+    const { duty, findings } = decodeDuty(withSettings({ [key]: "-1e9" }, filledUp(QUARRY)));
+    expect(findings.get(key)?.map(({ kind }) => kind)).toEqual(["error"]);
+    const plan = dutyPlan(duty);
+    const cell = workOut(plan).cells.get(key);
+    if (printed(withSettings({ [key]: "-1e9" }, filledUp(QUARRY))).includes(key))
+      expect(cell).toMatchObject({ error: "#N/A", waitsFor: FIELDS[key].label });
+    expect(() => layOut(plan, workOut(plan))).not.toThrow();
+  });
+
+  it("refused withholds the figure that rests on it", () => {
+    const cells = workOut(dutyPlan(decodeDuty(withSettings({ tankUsable: "5" })).duty)).cells;
+    expect(cells.get("tankHours")).toMatchObject({ error: "#N/A", waitsFor: FIELDS.tankUsable.label });
+  });
+});
