@@ -304,8 +304,12 @@ export class Page {
     this.#merges.push(rangeOf(box));
   }
 
-  /** A worked cell: its formula, and the value worked out for it under its key. */
+  /** A worked cell: its formula, and the value worked out for it under its key; what nothing moves stands as it is. */
   formula(column: number, expression: Expression, key: string, style: string, row = this.row): void {
+    if (expression.op === "constant") {
+      this.put(column, { v: expression.value, style }, row);
+      return;
+    }
     const cached = this.worked.cells.get(key);
     this.put(
       column,

@@ -1,8 +1,7 @@
-import { UNIT_SETS } from "../../../src/basis/quantities.ts";
-import { unitOf } from "../../../src/basis/units.ts";
 import { FUELRATE } from "../../catalogue/entries/drive.ts";
 import { ENGINELOAD } from "../../catalogue/entries/motor-and-tank.ts";
 import type { Duty } from "../../duty/duty.ts";
+import { fuelOfAnHour, kilowatts, volumeInBulk } from "../conversions.ts";
 import {
   callOf,
   cell,
@@ -64,15 +63,14 @@ export function energyRow(duty: Duty, key?: string): number {
 }
 
 const VOLUMES = {
-  US: { unit: "million US gal", of: "million gal", factor: 1e6 * unitOf("US gal").factor },
-  SI: { unit: "1000 m³", of: "1000 m³", factor: 1000 },
-  METRIC: { unit: "1000 m³", of: "1000 m³", factor: 1000 },
+  US: { unit: "million US gal", of: "million gal" },
+  SI: { unit: "1000 m³", of: "1000 m³" },
+  METRIC: { unit: "1000 m³", of: "1000 m³" },
 } as const;
 
 /** Electricity of each case by its hours, with what motor and drive lose. */
 export function caseElectricity(duty: Duty, efficiency: Expression): readonly PlanItem[] {
   const states = casesOfHours(duty);
-  const kilowatts = Number((UNIT_SETS[duty.unitSet].power.factor / unitOf("kW").factor).toPrecision(12));
   const shaft = (one: DutyState): Expression => withinSpeed(one, duty, part(recordOf(one), "shaftPower"));
   const { of, unit } = VOLUMES[duty.unitSet];
   const load = (one: DutyState): Expression => {
@@ -98,7 +96,7 @@ export function caseElectricity(duty: Duty, efficiency: Expression): readonly Pl
           cells: [
             one.hours,
             load(one),
-            ifNumberAll([shaft(one)], ratio(product(shaft(one), constant(kilowatts)), efficiency)),
+            ifNumberAll([shaft(one)], ratio(kilowatts(shaft(one), duty.unitSet), efficiency)),
             ifNumberAll([cell(CASE_ENERGY, row, "power")], product(cell(CASE_ENERGY, row, "power"), one.hours)),
             volumeOf(one, duty),
             over(cell(CASE_ENERGY, row, "energy"), cell(CASE_ENERGY, row, "volume")),
@@ -133,8 +131,6 @@ export function caseFuel(duty: Duty): readonly PlanItem[] {
       ? part(load(one), "fuelRate")
       : callOf(FUELRATE, { shaftPower: power(one), specificConsumption: FIELD.specificConsumption });
   const { of, unit } = VOLUMES[duty.unitSet];
-  const { volume, fuelFlow, hours } = UNIT_SETS[duty.unitSet];
-  const hourly = Number(((fuelFlow.factor * hours.factor) / volume.factor).toPrecision(12));
   const rateCell = (row: number): Handle => cell(CASE_FUEL, row, "rate");
   const last = states.length;
   return [
@@ -174,7 +170,7 @@ export function caseFuel(duty: Duty): readonly PlanItem[] {
             ifNumberAll([power(one)], ifNumberAll([rate(one)], rate(one))),
             ifNumberAll(
               [rateCell(row), part(recordOf(one), "shaftPower")],
-              product(rateCell(row), enginesIn(one, duty), one.hours, constant(hourly)),
+              fuelOfAnHour(product(rateCell(row), enginesIn(one, duty), one.hours), duty.unitSet),
             ),
             volumeOf(one, duty),
             over(cell(CASE_FUEL, row, "fuel"), cell(CASE_FUEL, row, "volume")),
@@ -226,10 +222,8 @@ export function enginesIn(one: DutyState, duty: Duty): Expression {
 }
 
 function volumeOf(one: StateOfHours, { unitSet }: Duty): Expression {
-  const { flow, hours } = UNIT_SETS[unitSet];
-  const factor = Number(((flow.factor * hours.factor) / VOLUMES[unitSet].factor).toPrecision(12));
   const of = part(recordOf(one), "flow");
-  return ifNumberAll([of], product(of, one.hours, constant(factor)));
+  return ifNumberAll([of], volumeInBulk(of, one.hours, unitSet));
 }
 
 /** Of all, where each has one. */

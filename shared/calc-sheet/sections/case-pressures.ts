@@ -1,6 +1,5 @@
-import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
-import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import type { Duty } from "../../duty/duty.ts";
+import { pressureOfSG } from "../conversions.ts";
 import {
   cell,
   constant,
@@ -49,12 +48,10 @@ export function caseSpeeds(duty: Duty): readonly Expression[] {
 
 /** Pressure at the first suction nozzle with no flow, by source pressure and level, each state its own. */
 export function sourceGivesIn(one: DutyState, duty: Duty, pumpLevel: Expression): Expression {
-  const { elevation, gaugePressure } = UNIT_SETS[duty.unitSet];
-  const weight = (SPECIFIC_GRAVITY_REFERENCE * STANDARD_GRAVITY * elevation.factor) / gaugePressure.factor;
   const hasOwn = one.sourceLevel.key !== asStated(duty).sourceLevel.key;
   // The highest level stated of the duty holds wherever a case says nothing of its own.
   const level = hasOwn || duty.state.highestSourceLevel === "blank" ? one.sourceLevel : FIELD.highestSourceLevel;
-  const column = product(difference(level, pumpLevel), one.specificGravity, constant(weight));
+  const column = pressureOfSG(difference(level, pumpLevel), one.specificGravity, duty.unitSet);
   return greatest(constant(0), sum(one.sourcePressure, column));
 }
 

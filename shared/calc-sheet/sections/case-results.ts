@@ -1,5 +1,4 @@
 import { SPEED_RATIO_RANGE } from "../../../src/pump/running-pump.ts";
-import { MOST_RESPONSE } from "../../../src/station/speed-table.ts";
 import { PUMPHEAD } from "../../catalogue/entries/pump.ts";
 import { SPEEDTABLE } from "../../catalogue/entries/speed-table.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
@@ -285,7 +284,7 @@ function speedWords(one: DutyState, duty: Duty): Expression {
     ? ({
         op: "ifNumber",
         of: response,
-        met: ifAtLeast(constant(MOST_RESPONSE), response, within, pinned),
+        met: ifAtLeast(FIELD.mostResponse, response, within, pinned),
         otherwise: within,
       } as const)
     : within;

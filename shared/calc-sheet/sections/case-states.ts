@@ -1,8 +1,8 @@
-import { SPECIFIC_GRAVITY_REFERENCE } from "../../../src/basis/constants.ts";
 import { ATMOSPHERE, DENSITY, VAPORPRESSURE } from "../../catalogue/entries/liquid-and-site.ts";
 import { SPEEDRATIO } from "../../catalogue/entries/pump.ts";
 import type { Duty, DutyCase } from "../../duty/duty.ts";
 import type { CaseFieldKey } from "../../duty/duty-text.ts";
+import { densityOfWater, headOf } from "../conversions.ts";
 import {
   type ColumnOf,
   callOf,
@@ -26,8 +26,7 @@ import { caseCurve } from "./case-curves.ts";
 import { caseCell } from "./case-inputs.ts";
 import { lastFlowOfAll, reachOf } from "./drawn-curves.ts";
 import type { DutyState } from "./duty-cases.ts";
-import { pressureHead, totalHeadIn, unlessFull } from "./head.ts";
-import { inUnitSet } from "./stated-input.ts";
+import { totalHeadIn, unlessFull } from "./head.ts";
 import { byArrangement, withOthers } from "./station.ts";
 
 /** What follows from the figures of a case, a row each; a blank cell is that of the duty as stated. */
@@ -130,18 +129,18 @@ export function caseStates(
 /** The figures that the cases have of their own, in the workings. */
 export function caseFigures(duty: Duty, states: readonly DutyState[]): readonly PlanItem[] {
   const { unitSet } = duty;
-  const water = constant(inUnitSet(SPECIFIC_GRAVITY_REFERENCE, "density", duty));
+  const water = densityOfWater(duty.unitSet);
   const arranged = (series: Expression, parallel: Expression): Expression => byArrangement(duty, series, parallel);
   const made: Readonly<Record<ColumnOf<typeof FIGURES>, (state: DutyState, one: DutyCase) => Expression>> = {
     liquid: (_, one) => liquidWords(duty, caseCell(duty, one, "liquid") ?? FIELD.liquid),
     density: ({ liquid }) => callOf(DENSITY, liquid),
     specificGravity: ({ density }) => ratio(density, water),
-    vapourHead: ({ liquid, density }) => pressureHead(callOf(VAPORPRESSURE, liquid), density, unitSet),
+    vapourHead: ({ liquid, density }) => headOf(callOf(VAPORPRESSURE, liquid), density, unitSet),
     atmosphere: ({ altitude }) => callOf(ATMOSPHERE, { altitude }),
     staticHead: ({ deliveryLevel, sourceLevel }) => difference(deliveryLevel, sourceLevel),
     suctionLift: ({ sourceLevel }) => difference(FIELD.pumpLevel, sourceLevel),
     pressureHead: ({ deliveryPressure, sourcePressure, density }) =>
-      pressureHead(difference(deliveryPressure, sourcePressure), density, unitSet),
+      headOf(difference(deliveryPressure, sourcePressure), density, unitSet),
     sideBySide: ({ pumps }) => arranged(constant(1), withOthers(duty, pumps)),
     inSeries: ({ pumps }) => arranged(pumps, constant(1)),
   };

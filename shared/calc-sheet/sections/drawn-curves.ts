@@ -1,9 +1,9 @@
-import { SPECIFIC_GRAVITY_REFERENCE } from "../../../src/basis/constants.ts";
 import { PUMPEFFICIENCY, PUMPHEAD, PUMPNPSHR, PUMPPOWER } from "../../catalogue/entries/pump.ts";
 import { PUMPMAXPOWER } from "../../catalogue/entries/pump-max-power.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import type { CurvePointText } from "../../duty/duty-text.ts";
 import { isSlurry } from "../../duty/slurry.ts";
+import { densityOfWater } from "../conversions.ts";
 import {
   type Call,
   callOf,
@@ -31,7 +31,6 @@ import { npshAvailableAt } from "./npsh.ts";
 import { liquidOfDuty, otherAsPumped, otherCurves, otherLastFlow } from "./other-curves.ts";
 import { PUMP } from "./pump.ts";
 import { curveAsPumped, readCurve, slurryCurve } from "./slurry-curve.ts";
-import { inUnitSet } from "./stated-input.ts";
 import { byArrangement, pumpsOfAll } from "./station.ts";
 import { viscousCurve } from "./viscous-curve.ts";
 
@@ -126,7 +125,7 @@ export function lastFlowOfAll(
 
 function howItRuns(duty: Duty): WorkingItem {
   const arranged = (series: Expression, parallel: Expression): Expression => byArrangement(duty, series, parallel);
-  const water = constant(inUnitSet(SPECIFIC_GRAVITY_REFERENCE, "density", duty));
+  const water = densityOfWater(duty.unitSet);
   return working(HOW_IT_RUNS, "How the pumps run", 1, [
     ["sideBySide", "sharing the flow", () => arranged(constant(1), pumpsOfAll(duty))],
     ["inSeries", "adding heads", () => arranged(FIELD.pumpsRunning, constant(1))],
@@ -210,7 +209,7 @@ function atRunning(row: number, duty: Duty): Expression {
 
 /** The last flow of a column. One that ends before the curve is kept inside by more than the rounding of its flow. */
 function insideOf(row: number, rows: number, duty: Duty): Expression {
-  return row === rows - 1 ? lastFlow(duty) : product(atRunning(row, duty), constant(1 - 1e-9));
+  return row === rows - 1 ? lastFlow(duty) : product(atRunning(row, duty), difference(constant(1), constant(1e-9)));
 }
 
 /** The first and last row that give a figure above 0 in a column: 0 counts as not given. */

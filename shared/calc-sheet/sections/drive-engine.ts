@@ -2,6 +2,7 @@ import { USUAL_LOSS } from "../../../src/drive/engine-net-power.ts";
 import { ENGINESITEPOWER, FUELRATE } from "../../catalogue/entries/drive.ts";
 import { ENGINELOAD } from "../../catalogue/entries/motor-and-tank.ts";
 import type { Duty } from "../../duty/duty.ts";
+import { fuelOfAnHour } from "../conversions.ts";
 import {
   asShare,
   type Call,
@@ -189,7 +190,7 @@ function fuelTank(duty: Duty): readonly PlanItem[] {
           figure(
             DRIVE_ENGINE.tankHours,
             "Tank endurance",
-            whereFuel(ratio(product(FIELD.tankVolume, DRAWN), hourly(rate, duty))),
+            whereFuel(ratio(product(FIELD.tankVolume, DRAWN), fuelOfAnHour(rate, duty.unitSet))),
             "At the operating point: tank × usable share × (1 − reserve) / fuel rate.",
             "main",
           ),
@@ -204,7 +205,7 @@ function fuelTank(duty: Duty): readonly PlanItem[] {
       ],
       rows: SPANS.map(([label, span]) => ({
         label,
-        cells: [span, whereFuel(ratio(product(hourly(rate, duty), span), DRAWN))],
+        cells: [span, whereFuel(ratio(product(fuelOfAnHour(rate, duty.unitSet), span), DRAWN))],
       })),
     },
   ];
@@ -215,8 +216,3 @@ const SPANS = [
   ["Medium span", FIELD.tankMedium],
   ["Long span", FIELD.tankLong],
 ] as const;
-
-/** What flows in an hour, in units of volume: in METRIC fuel is in L and tanks are in m³. */
-function hourly(rate: Expression, { unitSet }: Duty): Expression {
-  return unitSet === "METRIC" ? ratio(rate, constant(1000)) : rate;
-}

@@ -1,8 +1,8 @@
-import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { DRIVEARRANGEMENT } from "../../catalogue/entries/drive.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { isSlurry } from "../../duty/slurry.ts";
-import { callOf, constant, type Expression, handles, part, product, ratio, spillOf } from "../expression.ts";
+import { torqueOf } from "../conversions.ts";
+import { callOf, handles, part, spillOf } from "../expression.ts";
 import { FIELD, LIQUID } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
@@ -98,7 +98,7 @@ function attachment(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     figure(
       DRIVE.shaftTorque,
       "Shaft torque",
-      product(ratio(POWER.driverPower, greatestSpeedOf(duty, pump)), torqueFactor(unitSet)),
+      torqueOf(POWER.driverPower, greatestSpeedOf(duty, pump), unitSet),
       "Maximum shaft power / (2 π speed).",
     ),
     ...stated(duty, "greatestSuctionPressure", "solids"),
@@ -110,10 +110,4 @@ function attachment(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ]),
     remark(DRIVE.attachmentNotes, "Drive arrangement", arranged),
   ];
-}
-
-/** P / (2 π n) in the unit set's own units: 5252 for hp and rpm to lbf·ft, 9549 for kW to N·m. */
-function torqueFactor(units: UnitSetName): Expression {
-  const { power, speed, torque } = UNIT_SETS[units];
-  return constant(power.factor / (2 * Math.PI * speed.factor * torque.factor));
 }

@@ -1,8 +1,7 @@
-import { STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
-import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { VELOCITY } from "../../catalogue/entries/pipe-and-friction.ts";
 import { PUMPHEAD } from "../../catalogue/entries/pump.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
+import { pressureOf, velocityHead } from "../conversions.ts";
 import {
   type ColumnOf,
   callOf,
@@ -30,7 +29,7 @@ import {
   recordOf,
   routeIdentity,
 } from "./duty-cases.ts";
-import { headOverSummit, headToSelect, pressureHead, stillOverSummit, totalHeadIn, unlessFull } from "./head.ts";
+import { headOverSummit, headToSelect, stillOverSummit, totalHeadIn, unlessFull } from "./head.ts";
 import { flowInRow } from "./lines.ts";
 import { npshAvailableIn, npshMarginOver } from "./npsh.ts";
 import { otherCells } from "./other-pump-inputs.ts";
@@ -132,16 +131,14 @@ function requiredIn(one: DutyState, duty: Duty): Expression {
 /** Absolute pressure at the inlet: NPSH available is the head there above the vapour pressure, velocity head included. */
 function inletPressure(one: DutyState, available: Expression, flow: Expression, duty: Duty): Expression {
   const { unitSet, suctionLine } = duty;
-  const { atmosphere, density, vapourHead, lines } = one;
-  const { velocity, head } = UNIT_SETS[unitSet];
+  const { density, vapourHead, lines } = one;
   const last = Math.max(0, suctionLine.length - 1);
   const speed = callOf(VELOCITY, {
     flow: flowInRow(duty, lines, "suctionLine", last, flow),
     pipe: cell(lines.suctionLine, last, "pipe"),
   });
-  const twiceGravity = constant((2 * STANDARD_GRAVITY * head.factor) / velocity.factor ** 2);
-  const inletHead = difference(sum(available, vapourHead), ratio(product(speed, speed), twiceGravity));
-  return ratio(product(inletHead, atmosphere), pressureHead(atmosphere, density, unitSet));
+  const inletHead = difference(sum(available, vapourHead), velocityHead(speed, unitSet));
+  return pressureOf(inletHead, density, unitSet);
 }
 
 /** Head of the pumps at zero flow, on the curve of the liquid as pumped; of pumps in series all that stand there. */

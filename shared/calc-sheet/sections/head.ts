@@ -1,9 +1,9 @@
-import { STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
-import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import { TDH } from "../../catalogue/entries/system-and-suction.ts";
 import type { Duty } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
 import { isSlurry } from "../../duty/slurry.ts";
+import { headOf } from "../conversions.ts";
 import {
   type Call,
   callOf,
@@ -71,7 +71,7 @@ export interface SummitState {
 
 /** Head that carries the flow asked for over the governing summit while no losses do. */
 export function stillOverSummit({ route, sourcePressure: on, density }: SummitState, units: UnitSetName): Expression {
-  return difference(difference(part(route.siphon, "level"), route.sourceLevel), pressureHead(on, density, units));
+  return difference(difference(part(route.siphon, "level"), route.sourceLevel), headOf(on, density, units));
 }
 
 /** Head over the governing summit at the flow asked for, its losses so many times. */
@@ -147,15 +147,6 @@ export function totalHeadAt(flow: Expression, liquid: typeof LIQUID | typeof CLE
 /** The call of the main result, said once: the build-up, the notes and the check read the same. */
 export const TOTAL_HEAD = totalHeadAt(FIELD.flow);
 
-/** Head of a pressure in a liquid of this density: p / (ρ g), with the factor that the unit set's own units ask for (144 in US units). */
-export function pressureHead(pressure: Expression, of: Expression, units: UnitSetName): Expression {
-  const { gaugePressure, density, head } = UNIT_SETS[units];
-  const factor = gaugePressure.factor / (density.factor * STANDARD_GRAVITY * head.factor);
-  // The US factor is exactly 144 in²/ft²; the division above leaves a trace in the last digit.
-  const exact = Math.abs(factor - Math.round(factor)) < 1e-9 ? Math.round(factor) : factor;
-  return ratio(product(pressure, constant(exact)), of);
-}
-
 const OF_SUCTION = "Sum of the suction line table.";
 const OF_DISCHARGE = "Sum of the discharge line table";
 
@@ -174,7 +165,7 @@ export function headBuildUp(duty: Duty): readonly PlanItem[] {
     figure(
       HEAD.pressureHead,
       "Pressure head",
-      pressureHead(difference(deliveryPressure, sourcePressure), LIQUID_FIGURES.density, duty.unitSet),
+      headOf(difference(deliveryPressure, sourcePressure), LIQUID_FIGURES.density, duty.unitSet),
       "(Delivery pressure less source pressure) / (ρ g).",
     ),
     figure(HEAD.suctionPipe, "Suction pipe friction", columnSum(suctionLine, "pipeHead"), OF_SUCTION),

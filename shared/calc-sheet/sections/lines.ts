@@ -1,10 +1,11 @@
-import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import { runsOfOnePump, withoutHeader } from "../../../src/pipework/flow-share.ts";
 import { FITTINGHEAD, FRICTIONHEAD, REYNOLDS, VELOCITY } from "../../catalogue/entries/pipe-and-friction.ts";
 import { BORE } from "../../catalogue/entries/pipe-list.ts";
 import { type Duty, type DutySegment, pumpsSideBySide } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
 import { bareNumber } from "../../duty/read-amount.ts";
+import { volumeOfBore } from "../conversions.ts";
 import {
   callOf,
   cell,
@@ -76,15 +77,9 @@ function workedColumns(flowIn: (cell: Cells) => Expression, units: UnitSetName):
       key: "water",
       label: "volume of one run",
       quantity: "volume",
-      expression: (cell) => product(cell("bore"), cell("bore"), cell("length"), constant(roundVolume(units))),
+      expression: (cell) => volumeOfBore(cell("bore"), cell("length"), units),
     },
   ];
-}
-
-/** π/4 d² L in the unit set's own units. */
-function roundVolume(units: UnitSetName): number {
-  const { size, length, volume } = UNIT_SETS[units];
-  return (Math.PI / 4) * ((size.factor ** 2 * length.factor) / volume.factor);
 }
 
 /** What stands in the workings beside a line of so many columns: the page has room for eight, two of them for fittings. */

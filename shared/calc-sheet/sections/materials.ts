@@ -1,5 +1,4 @@
 import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
-import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
 import type { MaterialVerdict } from "../../../src/material/judgement.ts";
 import { materialChoice } from "../../../src/material/material-choice.ts";
@@ -11,6 +10,7 @@ import { WETTEDPARTS } from "../../catalogue/entries/wetted-parts.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { hasSolids } from "../../duty/slurry.ts";
 import { amountText } from "../../text/words.ts";
+import { rimSpeed } from "../conversions.ts";
 import {
   type Call,
   callOf,
@@ -21,7 +21,6 @@ import {
   join,
   orElse,
   part,
-  product,
   spillOf,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
@@ -205,7 +204,7 @@ function tipSpeed(duty: Duty): readonly PlanItem[] {
     figure(
       MATERIALS.tipSpeed,
       "Impeller tip speed",
-      product(constant(tipFactor(unitSet)), PUMP.runningDiameter, PUMP.runningSpeed),
+      rimSpeed(PUMP.runningDiameter, PUMP.runningSpeed, unitSet),
       `π × diameter × speed. Common practice: white iron ${say(whiteIron.least)} to ${say(whiteIron.greatest)} at most, rubber below ${say(rubber)}.`,
     ),
     {
@@ -214,10 +213,4 @@ function tipSpeed(duty: Duty): readonly PlanItem[] {
       cites: SERVICE_CLASSES_CITE,
     },
   ];
-}
-
-/** π with the units of diameter, speed and velocity in it. */
-function tipFactor(unitSet: UnitSetName): number {
-  const { size, speed, velocity } = UNIT_SETS[unitSet];
-  return Number(((Math.PI * size.factor * speed.factor) / velocity.factor).toPrecision(12));
 }

@@ -3,6 +3,7 @@ import { NPSHMARGIN } from "../../catalogue/entries/npsh-margin.ts";
 import { MAXLIFT, NPSHA } from "../../catalogue/entries/system-and-suction.ts";
 import { type Duty, type DutyPump, isLifted } from "../../duty/duty.ts";
 import { isSlurry } from "../../duty/slurry.ts";
+import { headOf } from "../conversions.ts";
 import {
   type Call,
   callOf,
@@ -20,7 +21,7 @@ import {
 import { FIELD, LIQUID } from "../field-handles.ts";
 import { check, figure, type PlanItem } from "../plan.ts";
 import { onWater } from "./as-pumped.ts";
-import { HEAD, pressureHead } from "./head.ts";
+import { HEAD } from "./head.ts";
 import { LINES } from "./lines.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
 import { hasSuctionSpecificSpeed, KIND } from "./pump-figures.ts";
@@ -131,13 +132,13 @@ function surfaceHead(units: UnitSetName): readonly PlanItem[] {
     figure(
       NPSH.surfaceHead,
       "Head of the pressure on the surface",
-      pressureHead(sum(LIQUID_FIGURES.atmosphere, sourcePressure), LIQUID_FIGURES.density, units),
+      headOf(sum(LIQUID_FIGURES.atmosphere, sourcePressure), LIQUID_FIGURES.density, units),
       "(Atmospheric pressure + source gauge pressure) / (ρ g).",
     ),
     figure(
       NPSH.vapourHead,
       "Head of the vapour pressure",
-      pressureHead(LIQUID_FIGURES.vapourPressure, LIQUID_FIGURES.density, units),
+      headOf(LIQUID_FIGURES.vapourPressure, LIQUID_FIGURES.density, units),
       "Vapour pressure / (ρ g).",
     ),
   ];

@@ -1,5 +1,4 @@
-import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
-import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import { HOSE_RULES } from "../../../src/pipework/pipe-make.ts";
 import { hasUsualRating } from "../../../src/pressure/usual-rating.ts";
 import { LINEPRESSURES } from "../../catalogue/entries/line-pressures.ts";
@@ -8,6 +7,7 @@ import { COLLAPSEPRESSURE } from "../../catalogue/entries/take-off.ts";
 import type { Duty, DutySegment } from "../../duty/duty.ts";
 import type { LineKey } from "../../duty/duty-text.ts";
 import type { FieldKey } from "../../duty/fields.ts";
+import { headOf, pressureOfSG } from "../conversions.ts";
 import {
   type Call,
   callOf,
@@ -33,7 +33,6 @@ import { inWords, type PlanItem, spill, working } from "../plan.ts";
 import { heaviest, hottest, pressedStates, pressureInState } from "./case-pressures.ts";
 import { SPECIFIC_GRAVITY } from "./drawn-curves.ts";
 import { asStated, caseStatesOf, type DutyState } from "./duty-cases.ts";
-import { pressureHead } from "./head.ts";
 import { hasLevels } from "./line-shares.ts";
 import { LINES } from "./lines.ts";
 import { CLASSES, nozzleLabels } from "./pressure-nozzles.ts";
@@ -136,9 +135,7 @@ export function columnPressure(height: Expression, units: UnitSetName): Expressi
 
 /** The same of a liquid of this SG. */
 export function columnPressureOf(height: Expression, specificGravity: Expression, units: UnitSetName): Expression {
-  const { gaugePressure, head } = UNIT_SETS[units];
-  const factor = (SPECIFIC_GRAVITY_REFERENCE * STANDARD_GRAVITY * head.factor) / gaugePressure.factor;
-  return product(height, specificGravity, constant(factor));
+  return pressureOfSG(height, specificGravity, units);
 }
 
 /** Ratings of the runs that can be rated. */
@@ -220,7 +217,7 @@ function pressuresIn(one: DutyState, duty: Duty, last: number): Call {
     flow: one.flow,
     dischargeLine: range(one.lines.dischargeLine),
     startLevel: FIELD.pumpLevel,
-    shutoffLevel: sum(FIELD.pumpLevel, pressureHead(atPump, one.density, duty.unitSet)),
+    shutoffLevel: sum(FIELD.pumpLevel, headOf(atPump, one.density, duty.unitSet)),
     outletLevel: one.deliveryLevel,
     outletPressure: one.deliveryPressure,
     altitude: one.altitude,

@@ -1,8 +1,7 @@
-import { STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
-import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { VELOCITY } from "../../catalogue/entries/pipe-and-friction.ts";
 import { LINESURGE } from "../../catalogue/entries/pipe-rating.ts";
 import type { Duty } from "../../duty/duty.ts";
+import { dynamicPressure, pressureOf } from "../conversions.ts";
 import {
   callOf,
   cell,
@@ -231,10 +230,9 @@ function vacuumAt(one: DutyState, duty: Duty, flow: Expression): Expression {
     pipe: cell<string>(suctionLine, last, "pipe"),
   });
   const { density, atmosphere, vapourHead } = one;
-  const { headToPressure, dynamic } = factors(duty.unitSet);
   const inlet = difference(
-    product(sum(npshAvailableIn(one, flow), vapourHead), density, constant(headToPressure)),
-    product(density, velocity, velocity, constant(dynamic)),
+    pressureOf(sum(npshAvailableIn(one, flow), vapourHead), density, duty.unitSet),
+    dynamicPressure(density, velocity, duty.unitSet),
   );
   return greatest(constant(0), difference(atmosphere, inlet));
 }
@@ -255,15 +253,6 @@ function caseVacuums(duty: Duty): readonly PlanItem[] {
     return vacuumAt(one, duty, part(recordOf(one), "flow"));
   };
   return [working(VACUUMS, "Vacuum in the suction line, each case", states.length, [["vacuum", "vacuum", vacuumOf]])];
-}
-
-/** What turns ρ h into ρ g h, and ρ V² into ρ V²/2, in the unit set's own units. */
-function factors(units: UnitSetName): { readonly headToPressure: number; readonly dynamic: number } {
-  const { absolutePressure, density, head, velocity } = UNIT_SETS[units];
-  return {
-    headToPressure: (density.factor * STANDARD_GRAVITY * head.factor) / absolutePressure.factor,
-    dynamic: (density.factor * velocity.factor ** 2) / (2 * absolutePressure.factor),
-  };
 }
 
 function vacuum(duty: Duty): readonly PlanItem[] {

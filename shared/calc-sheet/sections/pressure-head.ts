@@ -1,7 +1,17 @@
-import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
-import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { cell, constant, type Expression, extreme, greatest, handles, product, ratio, sum } from "../expression.ts";
+import { powerOfWater } from "../conversions.ts";
+import {
+  cell,
+  constant,
+  type Expression,
+  extreme,
+  greatest,
+  handles,
+  over,
+  product,
+  ratio,
+  sum,
+} from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, type PlanItem, statement } from "../plan.ts";
 import { caseSpeeds } from "./case-pressures.ts";
@@ -43,10 +53,6 @@ const RAISES = [
     why: "The largest the casing takes, fitted later",
   },
 ] as const;
-
-/** Speed of an engine without load over its running speed: common practice, 5 to 10 % of a mechanical governor. */
-const DROOP = 1.1;
-const ISOCHRONOUS = 1.01;
 
 /** Whether an engine's speed without load is taken, for nobody states it or the speed of the curve. */
 export function isHighIdleTaken({ driver, state }: Duty, pump: DutyPump): boolean {
@@ -138,16 +144,12 @@ export function greatestHead(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 
 function highIdle({ governor }: Duty): PlanItem {
   const isHeld = governor === "isochronous";
-  return {
-    kind: "input",
-    key: GREATEST.highIdleRatio.key,
-    label: "Engine without load over running speed",
-    quantity: "ratio",
-    value: isHeld ? ISOCHRONOUS : DROOP,
-    basis: isHeld
-      ? "isochronous governor: 1 % over, 2 % of head; common practice"
-      : "ASSUMED, for the high idle is not stated: 10 % over, 21 % of head; common practice",
-  };
+  return figure(
+    GREATEST.highIdleRatio,
+    "Engine without load over running speed",
+    over(isHeld ? FIELD.isochronousHighIdle : FIELD.droopHighIdle),
+    isHeld ? "With an isochronous governor." : "ASSUMED, for the high idle is not stated.",
+  );
 }
 
 /**
@@ -155,8 +157,6 @@ function highIdle({ governor }: Duty): PlanItem {
  * functions. A point without efficiency counts with its hydraulic power, which is less.
  */
 function powerOfPoints({ unitSet }: Duty, { curve: { points } }: DutyPump): PlanItem {
-  const { flow, head, power } = UNIT_SETS[unitSet];
-  const factor = (SPECIFIC_GRAVITY_REFERENCE * STANDARD_GRAVITY * flow.factor * head.factor) / power.factor;
   const powers = points.map(({ efficiency = 0 }, row) => {
     const hydraulic = product(cell(PUMP_CURVE, row, "flow"), cell(PUMP_CURVE, row, "head"));
     return efficiency > 0 ? ratio(product(hydraulic, constant(100)), cell(PUMP_CURVE, row, "efficiency")) : hydraulic;
@@ -165,7 +165,7 @@ function powerOfPoints({ unitSet }: Duty, { curve: { points } }: DutyPump): Plan
   return figure(
     GREATEST.powerOfPoints,
     "Power that the default grade goes by",
-    product(greatest(...powers), ...cubes, SPECIFIC_GRAVITY, constant(factor)),
+    product(greatest(...powers), ...cubes, SPECIFIC_GRAVITY, powerOfWater(unitSet)),
     "ρ g Q H / η, the greatest at the points of the curve.",
   );
 }

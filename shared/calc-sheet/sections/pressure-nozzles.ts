@@ -1,8 +1,7 @@
-import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../../../src/basis/constants.ts";
-import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { NOZZLECLASSES } from "../../catalogue/entries/nozzle-classes.ts";
 import { SUCTIONPRESSURE } from "../../catalogue/entries/suction-pressure.ts";
 import { type Duty, type DutyOtherPump, type DutyPump, pumpsInSeries } from "../../duty/duty.ts";
+import { pressureOfSG } from "../conversions.ts";
 import {
   type Call,
   callOf,
@@ -14,7 +13,6 @@ import {
   ifText,
   join,
   part,
-  product,
   range,
   spillOf,
   sum,
@@ -195,14 +193,8 @@ function otherTables(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 
 /** Pressure at its suction: that of the duty, over or under it by what its own source gives. */
 function otherSuction(duty: Duty, other: DutyOtherPump): Expression {
-  const over = product(suctionOver(duty, other), heaviest(duty), constant(weightIn(duty)));
+  const over = pressureOfSG(suctionOver(duty, other), heaviest(duty), duty.unitSet);
   return greatest(constant(0), sum(suctionPressureCell(duty), over));
-}
-
-/** Pressure of a column of water of one unit of level, in the unit set's own units. */
-function weightIn({ unitSet }: Duty): number {
-  const { elevation, gaugePressure } = UNIT_SETS[unitSet];
-  return (SPECIFIC_GRAVITY_REFERENCE * STANDARD_GRAVITY * elevation.factor) / gaugePressure.factor;
 }
 
 /** The one row that NOZZLECLASSES takes of a further pump. */

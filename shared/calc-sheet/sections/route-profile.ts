@@ -1,5 +1,4 @@
-import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
-import { fromEngine } from "../../../src/basis/units.ts";
+import { printedUnit } from "../../../src/basis/quantities.ts";
 import type { VertexState } from "../../../src/route/grade-point.ts";
 import {
   HIGHEST_SIPHON_AT_SEA_LEVEL,
@@ -9,6 +8,7 @@ import {
 import type { GRADELINE } from "../../catalogue/entries/grade-line.ts";
 import type { ColumnKeyOf } from "../../catalogue/entry.ts";
 import type { Duty } from "../../duty/duty.ts";
+import { converted, headOf } from "../conversions.ts";
 import {
   column,
   constant,
@@ -18,13 +18,13 @@ import {
   least,
   part,
   product,
+  ratio,
   sum,
   type TableOf,
   tableOf,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type ChartsItem, type PlanItem, type SeriesFacts, type WorkingItem, working } from "../plan.ts";
-import { pressureHead } from "./head.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
 import { isRated, type PipeRun, pipeRuns, ratingOf } from "./pipe-runs.ts";
 
@@ -107,22 +107,16 @@ function profileTable(duty: Duty, runs: readonly PipeRun[], grade: Grade): Worki
 }
 
 function ratingHead({ unitSet }: Duty, run: PipeRun): Expression {
-  return pressureHead(part(ratingOf(run), "rating"), LIQUID_FIGURES.density, unitSet);
+  return headOf(part(ratingOf(run), "rating"), LIQUID_FIGURES.density, unitSet);
 }
 
 /** How far the pipe may stand over its grade line: by the height rule, and by the least pressure. */
 function siphonHeight({ unitSet }: Duty): Expression {
-  const units = UNIT_SETS[unitSet];
-  const atSeaLevel = constant(fromEngine(HIGHEST_SIPHON_AT_SEA_LEVEL, units.head));
-  const lost = product(
-    FIELD.altitude,
-    constant((SIPHON_LOSS_WITH_ALTITUDE * units.elevation.factor) / units.head.factor),
-  );
-  const air = difference(
-    LIQUID_FIGURES.atmosphere,
-    constant(fromEngine(LEAST_SIPHON_PRESSURE, units.absolutePressure)),
-  );
-  return least(difference(atSeaLevel, lost), pressureHead(air, LIQUID_FIGURES.density, unitSet));
+  const atSeaLevel = converted(HIGHEST_SIPHON_AT_SEA_LEVEL, "head", unitSet);
+  // So much of a height for each of altitude.
+  const lost = ratio(product(FIELD.altitude, constant(1000 * SIPHON_LOSS_WITH_ALTITUDE)), constant(1000));
+  const air = difference(LIQUID_FIGURES.atmosphere, converted(LEAST_SIPHON_PRESSURE, "absolutePressure", unitSet));
+  return least(difference(atSeaLevel, lost), headOf(air, LIQUID_FIGURES.density, unitSet));
 }
 
 const INK = { level: "#3B2F2F", grade: "#0B5A5E", vacuum: "#8A6D1F", rating: "#C2410C" } as const;

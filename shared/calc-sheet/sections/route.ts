@@ -4,7 +4,7 @@ import { GRADELINE } from "../../catalogue/entries/grade-line.ts";
 import { AIRVALVES, DRAINDOWN, FILLHEAD, FILLTIME } from "../../catalogue/entries/route.ts";
 import { type Duty, type DutyPump, isLifted } from "../../duty/duty.ts";
 import { stateAsPumped } from "../../duty/slurry.ts";
-import { flowThrough } from "../conversions.ts";
+import { flowThrough, headOf } from "../conversions.ts";
 import {
   type Call,
   callOf,
@@ -28,7 +28,6 @@ import { FIELD, LIQUID } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark, spill } from "../plan.ts";
 import { asStated } from "./duty-cases.ts";
-import { pressureHead } from "./head.ts";
 import { LINES, shareAsStated } from "./lines.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
 import { pipeRuns, ratingSpills } from "./pipe-runs.ts";
@@ -254,7 +253,7 @@ function stopping({ unitSet }: Duty): readonly PlanItem[] {
         least(
           ratio(
             difference(ROUTE.standingLevel, FIELD.deliveryLevel),
-            pressureHead(constant(1), LIQUID_FIGURES.density, unitSet),
+            headOf(constant(1), LIQUID_FIGURES.density, unitSet),
           ),
           LIQUID_FIGURES.atmosphere,
         ),

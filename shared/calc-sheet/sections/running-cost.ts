@@ -1,7 +1,7 @@
-import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { unitOf } from "../../../src/basis/units.ts";
 import { pricedVolume } from "../../catalogue/entries/price.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
+import { fuelOfAnHour, kilowatts } from "../conversions.ts";
 import {
   asShare,
   cell,
@@ -92,7 +92,6 @@ function electricity(duty: Duty): readonly PlanItem[] {
     ratio(RUNNING.efficiencyTaken, constant(100)),
     ratio(RUNNING.driveEfficiencyTaken, constant(100)),
   );
-  const kilowatts = Number((UNIT_SETS[duty.unitSet].power.factor / unitOf("kW").factor).toPrecision(12));
   return [
     figure(
       RUNNING.efficiencyTaken,
@@ -114,7 +113,7 @@ function electricity(duty: Duty): readonly PlanItem[] {
       : figure(
           RUNNING.energyOfYear,
           "Electricity in a year",
-          whereNumber(power, ratio(product(power, FIELD.runningHours, constant(kilowatts)), efficiencies)),
+          whereNumber(power, ratio(kilowatts(product(power, FIELD.runningHours), duty.unitSet), efficiencies)),
           "Shaft power of all pumps at the operating point × hours / (efficiency of motor × efficiency of drive).",
         ),
   ];
@@ -155,11 +154,6 @@ function driveEfficiency(duty: Duty): readonly PlanItem[] {
   ];
 }
 
-/** The volume that fuel is priced by, in that of the unit set. */
-function pricedIn({ unitSet }: Duty): number {
-  return unitOf(pricedVolume(unitSet)).factor / UNIT_SETS[unitSet].volume.factor;
-}
-
 function fuel(duty: Duty): readonly PlanItem[] {
   if (hasCaseHours(duty)) {
     return [
@@ -180,12 +174,11 @@ function fuel(duty: Duty): readonly PlanItem[] {
   // A further pump whose curve gives no efficiency leaves the power of all unknown.
   const whereKnown = (met: Expression): Expression =>
     whereNumber(rate, isUnlike ? whereNumber(POINT.operatingPower, met) : met);
-  const priced = pricedIn(duty);
   return [
     figure(
       RUNNING.fuelOfYear,
       "Fuel in a year",
-      whereKnown(product(rate, engines, FIELD.runningHours, ...(priced === 1 ? [] : [constant(priced)]))),
+      whereKnown(fuelOfAnHour(product(rate, engines, FIELD.runningHours), duty.unitSet)),
       isUnlike
         ? "Fuel of the engine of the chosen pump, and of the others by the power of their own pumps, × hours: all at the consumption stated, or each at what is usual of its power, and loaded as the chosen one."
         : "Fuel of one engine in operation × pumps × hours.",
@@ -194,8 +187,8 @@ function fuel(duty: Duty): readonly PlanItem[] {
 }
 
 function costOfFuel(duty: Duty): readonly PlanItem[] {
-  const priced = pricedIn(duty);
-  const perVolume = priced === 1 ? [] : [constant(1 / priced)];
+  // In METRIC fuel is priced by the litre.
+  const perVolume = duty.unitSet === "METRIC" ? [constant(1000)] : [];
   const ofYear = product(RUNNING.fuelOfYear, FIELD.fuelPrice, ...perVolume);
   return [
     ...priceOfFuel(duty),

@@ -29,19 +29,17 @@ import { stated } from "./stated-input.ts";
 
 export const SLURRY_LINES = handles({ leastSlurryFlow: "flow", leastFlowOfDuty: "flow", slopeFactor: "ratio" });
 
-/** Slopes on which solids settle sooner than in level pipe, in degrees, and by how much; steeper ones are risers. */
-const SLOPES = { from: 15, to: 60, factor: 1.3 } as const;
-
 /** What a sloping line raises deposition velocity and design minimum by. */
 export function slopeFactor({ state }: Duty): Expression {
   if (state.upwardSlope === "blank") return constant(1);
-  const upTo = ifAtLeast(constant(SLOPES.to), FIELD.upwardSlope, constant(SLOPES.factor), constant(1));
-  return ifAtLeast(FIELD.upwardSlope, constant(SLOPES.from), upTo, constant(1));
+  const upTo = ifAtLeast(FIELD.riserSlope, FIELD.upwardSlope, FIELD.slopeVelocity, constant(1));
+  return ifAtLeast(FIELD.upwardSlope, FIELD.slopeFrom, upTo, constant(1));
 }
 
 /** Whether the line has a part so steep that it must lift its largest particles. */
-export function hasRiser({ state, upwardSlope }: Duty): boolean {
-  return state.upwardSlope === "stated" && (upwardSlope ?? 0) > (SLOPES.to * Math.PI) / 180;
+export function hasRiser({ state, upwardSlope, riserSlope }: Duty): boolean {
+  if (riserSlope === undefined) return false;
+  return state.upwardSlope === "stated" && (upwardSlope ?? 0) > riserSlope;
 }
 
 /** The least flow that keeps solids off the bottom of every run, as a point of the system curve. */

@@ -10,6 +10,7 @@ import {
   part,
   product,
   range,
+  ratio,
   spillOf,
   sum,
   tableOf,
@@ -52,8 +53,8 @@ function otherHeads(duty: Duty, pump: DutyOtherPump): WorkingItem {
     // The ends as they stand: a step added up might pass the end of the curve by a rounding.
     if (row === 0) return first;
     if (row === CURVE_ROWS - 1) return last;
-    const part = row / (CURVE_ROWS - 1);
-    return sum(product(first, constant(1 - part)), product(last, constant(part)));
+    const part = (rows: number): Expression => ratio(constant(rows), constant(CURVE_ROWS - 1));
+    return sum(product(first, part(CURVE_ROWS - 1 - row)), product(last, part(row)));
   };
   const heads = callOf(PUMPHEAD, { curve: range(curve), flow: column(table, "flow"), speedRatio, trimRatio });
   return working(table, `Head of ${pump.name} as it runs`, CURVE_ROWS, [

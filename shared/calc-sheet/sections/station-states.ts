@@ -304,7 +304,7 @@ function systemTables(one: DutyState, duty: Duty, of: "Own" | "Common"): readonl
       ? greatest(lastFlow(duty), ...duty.otherPumps.map((pump) => otherLastFlow(pump, one.otherCurve(pump))))
       : one.reach;
   const lost = lostIn(one, of);
-  const flow = (row: number): Expression => product(reach, constant(row / (POINTS - 1)));
+  const flow = (row: number): Expression => product(reach, ratio(constant(row), constant(POINTS - 1)));
   const still = of === "Own" ? [] : [one.staticHead, one.pressureHead];
   const words = of === "Own" ? "losses of each pump's own rows" : `grade at the header, ${one.systemName}`;
   return [
@@ -352,10 +352,14 @@ export function stationAtDuty(duty: Duty): readonly PlanItem[] {
   const stated = asStated(duty);
   if (!isStation(stated, duty)) return [];
   const hasCommon = placedRows(duty, "Common").length > 0;
-  const nearly = [0, 1 - NEARLY, 1 + NEARLY];
+  const nearly = [
+    constant(0),
+    product(FIELD.flow, difference(constant(1), constant(NEARLY))),
+    product(FIELD.flow, sum(constant(1), constant(NEARLY))),
+  ];
   return [
     working(HELD, "A valve that holds the flow asked", nearly.length, [
-      ["flow", "flow", (row) => product(FIELD.flow, constant(nearly[row] as number))],
+      ["flow", "flow", (row) => nearly[row] as Expression],
       ["head", "head", (row) => constant(row === 2 ? ENDLESS : -ENDLESS)],
     ]),
     spill(HELD_RECORD, "Station at the flow asked", stationPointOf(stated, duty, HELD), stationRows(duty)),

@@ -2,7 +2,7 @@ import { PUMPNPSHR } from "../../catalogue/entries/pump.ts";
 import { DRAWDOWNTIME, PUMPCYCLE, SUMPVOLUME, WORKINGVOLUME } from "../../catalogue/entries/sump.ts";
 import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { callOf, cell, constant, difference, part, product, range, ratio, spillOf, tableOf } from "../expression.ts";
+import { callOf, cell, constant, difference, part, range, ratio, spillOf, tableOf } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark, spill, statement, working } from "../plan.ts";
@@ -143,7 +143,7 @@ function starts(duty: Duty): readonly PlanItem[] {
             "A quarter of the flow times the time between starts; all pumps that run start together.",
           ),
         ]),
-    spill(CYCLE_AT_WORST, "Cycle at worst", callOf(PUMPCYCLE, { ...cycle, inflow: product(flow, constant(0.5)) })),
+    spill(CYCLE_AT_WORST, "Cycle at worst", callOf(PUMPCYCLE, { ...cycle, inflow: ratio(flow, constant(2)) })),
     figure(
       SUMP.startsAtWorst,
       "Starts an hour at worst",

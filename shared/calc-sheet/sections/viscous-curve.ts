@@ -1,4 +1,3 @@
-import { SPECIFIC_GRAVITY_REFERENCE } from "../../../src/basis/constants.ts";
 import { kinematicViscosityOf } from "../../../src/liquid/liquid.ts";
 import { type ViscousNeed, viscousNeed } from "../../../src/pump/viscous-correction.ts";
 import { viscousPumpCurve } from "../../../src/pump/viscous-curve.ts";
@@ -6,6 +5,7 @@ import { DENSITY, VISCOSITY } from "../../catalogue/entries/liquid-and-site.ts";
 import { VISCOUSCURVE } from "../../catalogue/entries/pump.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { stateAsPumped } from "../../duty/slurry.ts";
+import { densityOfWater } from "../conversions.ts";
 import {
   type ColumnOf,
   callOf,
@@ -23,7 +23,6 @@ import {
 import { CLEAR_LIQUID } from "../field-handles.ts";
 import { type ColumnFacts, type PlanItem, spill, working } from "../plan.ts";
 import { PUMP, PUMP_CURVE } from "./pump.ts";
-import { inUnitSet } from "./stated-input.ts";
 
 type CurveKey = ColumnOf<typeof PUMP_CURVE>;
 
@@ -82,7 +81,7 @@ export function viscousCurveIn(
 ): readonly PlanItem[] {
   const corrected = spillOf(answer, VISCOUSCURVE);
   const { points, bestEfficiency, npshRequired } = pump.curve;
-  const water = constant(inUnitSet(SPECIFIC_GRAVITY_REFERENCE, "density", duty));
+  const water = densityOfWater(duty.unitSet);
   const call = callOf(VISCOUSCURVE, {
     curve: range(of.curve),
     // Without a speed the function says what it lacks, and so does all that reads the curve.

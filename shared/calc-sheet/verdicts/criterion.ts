@@ -78,7 +78,7 @@ export function limitOf(facts: LimitFacts): Criterion {
       assumed: said(assumed),
       found: shown,
       atBest: foundAtBest === undefined ? shown : ifError(foundAtBest, NO_FIGURE),
-      limit: ifError(limit, NO_FIGURE),
+      limit: limit.op === "constant" ? limit : ifError(limit, NO_FIGURE),
       mustBe,
       broken: typeof broken === "string" ? broken : inOneOf(broken, "fail"),
       held: atBest ?? "pass",

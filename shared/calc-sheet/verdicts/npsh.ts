@@ -1,4 +1,3 @@
-import { STANDARD_ATMOSPHERE } from "../../../src/basis/constants.ts";
 import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import { HIGH_SUCTION_SPECIFIC_SPEED, US_PER_SI } from "../../../src/pump/specific-speed.ts";
@@ -6,6 +5,7 @@ import { npshMarginMethod } from "../../../src/suction/npsh-margin.ts";
 import { HOT_VAPOUR_PRESSURE, LEAST_INLET_PRESSURE, suctionPractice } from "../../../src/suction/suction-practice.ts";
 import { type Duty, type DutyPump, isLifted } from "../../duty/duty.ts";
 import { stateAsPumped } from "../../duty/slurry.ts";
+import { atmosphere } from "../conversions.ts";
 import { constant, difference, type Expression, greatest, part, product, ratio, sum } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { asStated, type DutyState, dutyCases, FULL, recordOf } from "../sections/duty-cases.ts";
@@ -180,13 +180,13 @@ function suctionSpecificSpeed({ unitSet }: Duty): Criterion {
 /** A gauge pressure near one atmosphere is doubted: the pressure of the air typed for it. */
 function surface({ state, unitSet }: Duty): readonly Criterion[] {
   if (state.sourcePressure !== "stated") return [];
-  const atmosphere = constant(fromEngine(STANDARD_ATMOSPHERE, UNIT_SETS[unitSet].gaugePressure));
-  const apart = greatest(difference(FIELD.sourcePressure, atmosphere), difference(atmosphere, FIELD.sourcePressure));
+  const air = atmosphere(unitSet);
+  const apart = greatest(difference(FIELD.sourcePressure, air), difference(air, FIELD.sourcePressure));
   return [
     limitOf({
       of: "npsh",
       what: "gauge pressure on the source, off one atmosphere by",
-      found: product(ratio(apart, atmosphere), constant(100)),
+      found: product(ratio(apart, air), constant(100)),
       limit: FIELD.atmosphereOff,
       quantity: "percent",
       mustBe: "at least",

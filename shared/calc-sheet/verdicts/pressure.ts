@@ -258,7 +258,9 @@ function assumedOf(duty: Duty, pump: DutyPump): Expression {
   const { acceptanceGrade } = duty.state;
   return listed([
     ...(acceptanceGrade === "blank" ? [join(constant("head tolerance "), part(CLASSES, "tolerance"))] : []),
-    ...(isHighIdleAssumed(duty, pump) ? [constant("high idle 10 % over the running speed")] : []),
+    ...(isHighIdleAssumed(duty, pump)
+      ? [join(constant("high idle "), FIELD.droopHighIdle, constant(" % over the running speed"))]
+      : []),
   ]);
 }
 

@@ -6,6 +6,7 @@ import { ASSUMED_MOTOR_EFFICIENCY, USUAL_CONVERTER_EFFICIENCY } from "../../../s
 import { NEARLY_USED } from "../../../src/pressure/flange-check.ts";
 import { FILLING_VELOCITY } from "../../../src/route/filling.ts";
 import { RHEOLOGY_SIZE } from "../../../src/slurry/deposition-velocity.ts";
+import { MOST_RESPONSE } from "../../../src/station/speed-table.ts";
 import { type AmountField, amount, type Bounds, percent } from "../field.ts";
 
 /** Where what a blank setting stands for comes from. */
@@ -21,6 +22,8 @@ const VELOCITY: Bounds = { above: 0, atMost: 30 };
 /** A year. */
 const HOURS: Bounds = { above: 0, atMost: 8784 * 3600 };
 
+const DEGREE = Math.PI / 180;
+const SLOPE: Bounds = { atLeast: 0, atMost: 90 * DEGREE };
 const FOOT = UNIT_SETS.US.velocity.factor;
 
 function tankSpan(label: string, span: number): AmountField {
@@ -120,6 +123,14 @@ export const settings = {
     help: "Less is not run for long.",
     usual: HOUSE,
   }),
+  mostResponse: amount({
+    label: "Flow response that hunts",
+    quantity: "ratio",
+    bounds: TIMES,
+    whenBlank: MOST_RESPONSE,
+    help: "Per cent of flow for one of speed; more, and the control hunts.",
+    usual: HOUSE,
+  }),
   fillingVelocity: amount({
     label: "Filling velocity",
     quantity: "velocity",
@@ -149,6 +160,20 @@ export const settings = {
     bounds: TIMES,
     whenBlank: 1.5,
     help: "Collapse pressure over it.",
+    usual: PRACTICE,
+  }),
+  droopHighIdle: percent({
+    label: "High idle of an engine, droop",
+    bounds: SHARE,
+    whenBlank: 0.1,
+    help: "Speed without load over running speed, where none is stated.",
+    usual: PRACTICE,
+  }),
+  isochronousHighIdle: percent({
+    label: "High idle, isochronous",
+    bounds: SHARE,
+    whenBlank: 0.01,
+    help: "Speed without load over running speed, where none is stated.",
     usual: PRACTICE,
   }),
   powerTolerance: percent({
@@ -262,6 +287,30 @@ export const settings = {
     whenBlank: RHEOLOGY_SIZE,
     help: "Finer, its rheology is to be asked for.",
     usual: HOUSE,
+  }),
+  slopeFrom: amount({
+    label: "Slope that settles sooner, from",
+    quantity: "angle",
+    bounds: SLOPE,
+    whenBlank: 15 * DEGREE,
+    help: "Of a line that climbs.",
+    usual: PRACTICE,
+  }),
+  riserSlope: amount({
+    label: "Slope of a riser, above",
+    quantity: "angle",
+    bounds: SLOPE,
+    whenBlank: 60 * DEGREE,
+    help: "A steeper line has to lift its solids.",
+    usual: PRACTICE,
+  }),
+  slopeVelocity: amount({
+    label: "Velocity on such a slope",
+    quantity: "ratio",
+    bounds: TIMES,
+    whenBlank: 1.3,
+    help: "Over that of level pipe.",
+    usual: PRACTICE,
   }),
   riserFactor: amount({
     label: "Riser over settling velocity",

@@ -306,7 +306,7 @@ describe("the verdict on pressure", () => {
 
   it("says so where little of a limit is left: 249.9 of 250 psig", () => {
     expect(verdictOf({ shutoff: 249.9 / (1.05 * 0.4335275) }).text).toContain(
-      "(Class 150, closed valve, less than 5 % left)",
+      "(Class 150, closed valve, over 95 % of it used)",
     );
   });
 });
