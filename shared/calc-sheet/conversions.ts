@@ -143,7 +143,7 @@ const POWER_OF_WATER: Made = {
   SI: [[WATER, GRAVITY], [1_000_000]],
   METRIC: [
     [WATER, GRAVITY],
-    [3600, 1_000_000],
+    [3600, 1000],
   ],
 };
 
