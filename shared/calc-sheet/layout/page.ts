@@ -304,9 +304,12 @@ export class Page {
     this.#merges.push(rangeOf(box));
   }
 
-  /** A worked cell: its formula, and the value worked out for it under its key; what nothing moves stands as it is. */
+  /**
+   * A worked cell: its formula, and the value worked out for it under its key. What nothing moves stands as it is in the
+   * workings; where a sheet is held against its formulas once it is opened again, it is one of them.
+   */
   formula(column: number, expression: Expression, key: string, style: string, row = this.row): void {
-    if (expression.op === "constant") {
+    if (expression.op === "constant" && this.id === "workings") {
       this.put(column, { v: expression.value, style }, row);
       return;
     }
