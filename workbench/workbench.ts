@@ -1,5 +1,6 @@
 import "./workbench.css";
 import { type Unseen, unseenIn } from "../shared/xlsx/patch/unseen.ts";
+import { handOver, WORKBOOK_TYPE } from "../taskpane/pane/hand-over.ts";
 import { mountPane } from "../taskpane/pane/pane.ts";
 import { ask, wait } from "./ask.ts";
 import { startDivider } from "./divider.ts";
@@ -148,16 +149,10 @@ async function download(): Promise<void> {
     strip.say("No file was written.");
     return;
   }
-  const file = new Blob([made.bytes as Uint8Array<ArrayBuffer>], {
-    type: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
-  });
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(file);
   const stem = fileName.value.trim().replace(/[\\/:*?"<>|]+/g, " ") || "Workbook";
   const ending = from === undefined ? ".xlsx" : (ENDING.exec(from.name)?.[0] ?? ".xlsx");
-  link.download = from === undefined || made.isPatched ? `${stem}${ending}` : otherName(`${stem}.xlsx`);
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+  const name = from === undefined || made.isPatched ? `${stem}${ending}` : otherName(`${stem}.xlsx`);
+  handOver(name, made.bytes as Uint8Array<ArrayBuffer>, WORKBOOK_TYPE);
   const doubts = from !== undefined && made.isPatched && made.isChanged ? downloadedWords(from.file) : undefined;
   if (doubts !== undefined) strip.say(doubts);
   unkeptEdits = 0;

@@ -51,6 +51,7 @@ export async function addSheets(set: SheetSet, waits: readonly number[] = WAITS)
       for (const finish of finishing) finish();
       added.forEach((sheet, i) => {
         sheet.name = names[i] as string;
+        if (prepared[i]?.spec.isProtected === true) sheet.protection.protect();
       });
       added[0]?.activate();
       addRecords(context, set.records ?? []);

@@ -1,17 +1,12 @@
 import type { DutyText } from "../../shared/duty/duty-text.ts";
 import { loadDuty, saveDuty } from "../../shared/duty/saved.ts";
 import type { Result } from "../../src/basis/result.ts";
+import { handOver } from "./hand-over.ts";
 
 /** Hands the duty to the browser as a file to keep. */
 export function downloadDuty(duty: DutyText): string {
   const name = fileName(duty);
-  const url = URL.createObjectURL(new Blob([saveDuty(duty)], { type: "application/json" }));
-  const link = document.createElement("a");
-  link.href = url;
-  link.download = name;
-  link.click();
-  // The download has taken hold of the data by the next turn.
-  setTimeout(() => URL.revokeObjectURL(url), 0);
+  handOver(name, saveDuty(duty), "application/json");
   return name;
 }
 

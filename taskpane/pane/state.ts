@@ -52,6 +52,14 @@ export type Writing =
   | { readonly kind: "written"; readonly sheets: readonly string[]; readonly issue?: NextIssue }
   | { readonly kind: "failed"; readonly reason: string };
 
+/** The copy for the customer. */
+export type Copying =
+  | { readonly kind: "idle" }
+  | { readonly kind: "copying" }
+  | { readonly kind: "added"; readonly sheet: string }
+  | { readonly kind: "saved"; readonly file: string }
+  | { readonly kind: "failed"; readonly reason: string };
+
 /** Everything the pane shows that is not worked out from it. */
 export interface PaneState {
   readonly duty: DutyText;
@@ -67,6 +75,7 @@ export interface PaneState {
   readonly unitsAsked: UnitSetName | undefined;
   readonly notice: Notice | undefined;
   readonly writing: Writing;
+  readonly copying: Copying;
   /** The duties on the sheets of the workbook; nothing until they are read. */
   readonly found?: FoundDuties;
   /** Why they could not be read, where that was tried last. */
@@ -104,6 +113,7 @@ export type PaneEvent =
   | { readonly type: "step-toggled"; readonly step: string; readonly open: boolean }
   | { readonly type: "noticed"; readonly notice: Notice | undefined }
   | { readonly type: "writing"; readonly writing: Writing }
+  | { readonly type: "copying"; readonly copying: Copying }
   | { readonly type: "issued"; readonly sheets: readonly string[]; readonly issue: NextIssue }
   | { readonly type: "sheets-read"; readonly found: FoundDuties }
   | { readonly type: "sheets-unread"; readonly reason: string }
@@ -143,6 +153,7 @@ export function openingState(duty: DutyText = EMPTY_DUTY): PaneState {
     unitsAsked: undefined,
     notice: undefined,
     writing: { kind: "idle" },
+    copying: { kind: "idle" },
     offers: NO_OFFERS,
     width: 296,
   };
@@ -232,6 +243,8 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       return { ...state, notice: event.notice };
     case "writing":
       return { ...state, writing: event.writing };
+    case "copying":
+      return { ...state, copying: event.copying };
     case "issued": {
       const issued = changed(state, event.issue.duty, `writing revision ${event.issue.revision}`.trim());
       return { ...issued, writing: { kind: "written", sheets: event.sheets, issue: event.issue } };
@@ -284,8 +297,15 @@ function caseText(one: CaseText | undefined, box: CaseBox): string {
 function changed(state: PaneState, duty: DutyText, what: string, typingIn?: string): PaneState {
   const sameBox = typingIn !== undefined && typingIn === state.typingIn;
   const past = sameBox ? state.past : [...state.past.slice(1 - MOST_CHANGES), { what, duty: state.duty }];
-  const writing: Writing = state.writing.kind === "writing" ? state.writing : { kind: "idle" };
-  return { ...state, duty, past, future: [], typingIn, notice: undefined, writing };
+  return { ...state, duty, past, future: [], typingIn, notice: undefined, ...stillUnderWay(state) };
+}
+
+/** What was said of a writing that has ended is of the duty before. */
+function stillUnderWay({ writing, copying }: PaneState): Pick<PaneState, "writing" | "copying"> {
+  return {
+    writing: writing.kind === "writing" ? writing : { kind: "idle" },
+    copying: copying.kind === "copying" ? copying : { kind: "idle" },
+  };
 }
 
 /** The state after a change that was worked out elsewhere, with the notice it asks for. */
@@ -310,7 +330,7 @@ function step(state: PaneState, from: "past" | "future", to: "past" | "future"):
     list: undefined,
     unitsAsked: undefined,
     notice: { kind: "done", text: `${from === "past" ? "Undone" : "Done again"}: ${change.what}.` },
-    writing: state.writing.kind === "writing" ? state.writing : { kind: "idle" },
+    ...stillUnderWay(state),
   };
 }
 

@@ -23,6 +23,7 @@ export interface Opening {
 }
 
 export interface PanePages {
+  readonly browser: Browser;
   readonly open: (opening: Opening) => Promise<Page>;
   readonly close: () => Promise<void>;
 }
@@ -43,6 +44,7 @@ export async function panePages(entry: string, context: BrowserContextOptions = 
     built.outputFiles.find(({ path }) => path.endsWith(ending))?.text ?? "";
   const browser = await startChromium();
   return {
+    browser,
     open: (opening) => openPane(browser, { script: textOfFile(".js"), style: textOfFile(".css") }, opening, context),
     close: () => browser.close(),
   };

@@ -31,7 +31,7 @@ interface XmlPart {
   readonly xml: string;
 }
 
-type SheetPart = "sheet" | "charts" | "names" | "freezePanes" | "pageLayout" | "breaks" | "shapes";
+type SheetPart = "sheet" | "protection" | "charts" | "names" | "freezePanes" | "pageLayout" | "breaks" | "shapes";
 
 interface RequestFault {
   readonly Code: string;
@@ -241,6 +241,7 @@ export class WorkbookHost {
     const { sheet } = parent;
     switch (member) {
       case "sheet.charts":
+      case "sheet.protection":
       case "sheet.names":
       case "sheet.freezePanes":
       case "sheet.pageLayout":
@@ -483,6 +484,7 @@ export class WorkbookHost {
     if (member === "range.merge" && "ref" in node) sheet.merges.push(node.ref);
     else if (member === "sheet.activate") this.active = sheet.id;
     else if (member === "sheet.delete") this.#delete(sheet);
+    else if (member === "protection.protect") this.#protect(sheet);
     else if (member === "freezePanes.freezeRows") sheet.set["freezeRows"] = args[0];
     else if (member === "pageLayout.setPrintArea") sheet.set["printArea"] = checkedAddress(args[0]);
     else if (member === "pageLayout.setPrintMargins") sheet.set["margins"] = { unit: args[0], ...(args[1] as object) };
@@ -505,8 +507,15 @@ export class WorkbookHost {
     sheet.name = name;
   }
 
+  #protect(sheet: MemorySheet): void {
+    if (this.protected.has(sheet.name)) throw problem("InvalidOperation", "the sheet is protected already");
+    this.protected.add(sheet.name);
+    sheet.set["isProtected"] = true;
+  }
+
   #delete(sheet: MemorySheet): void {
     this.sheets.splice(this.sheets.indexOf(sheet), 1);
+    this.protected.delete(sheet.name);
     if (this.active === sheet.id) this.active = this.sheets[0]?.id ?? "";
   }
 

@@ -11,6 +11,7 @@ import type { Finding } from "../../../src/basis/result.ts";
 import type { PaneContext, Step } from "../context.ts";
 import { sheetOf } from "../sheet-duties.ts";
 import { today } from "../today.ts";
+import { customerCopyView } from "./customer-copy.ts";
 import { findingsView } from "./findings.ts";
 import { openPointsView } from "./open-points.ts";
 
@@ -18,7 +19,12 @@ import { openPointsView } from "./open-points.ts";
 export const writeSheet: Step = {
   key: "write",
   title: "Calc sheet",
-  view: (context) => (context.host === undefined ? noHostView() : buttonView(context, context.host)),
+  view: (context) => {
+    const { state, host, worked } = context;
+    const standing = sheetOf(state.duty, state.found);
+    return html`${host === undefined ? noHostView() : liveView(context, host, standing)}
+    ${customerCopyView(context, host, standing)} ${worked.isComplete ? nothing : openPointsView(context)}`;
+  },
 };
 
 const LOGO_LEFT_OUT: Finding = { code: "logo-left-out", kind: "check", subject: "logo" };
@@ -34,20 +40,20 @@ function leftOut(host: SheetHost, hasLogo: boolean): readonly Finding[] {
 
 function noHostView(): TemplateResult {
   return html`<p>
-    This page holds no workbook. To get the calc sheet, open Dutybook in Excel or in its workbench page; “Save duty”
-    takes what you typed along.
+    This page holds no workbook. To get the live calc sheet, open Dutybook in Excel or in its workbench page; “Save
+    duty” takes what you typed along.
   </p>`;
 }
 
-function buttonView(context: PaneContext, host: SheetHost): TemplateResult {
+function liveView(context: PaneContext, host: SheetHost, standing: FoundDuty | undefined): TemplateResult {
   const { state, worked } = context;
   const complete = worked.isComplete;
   const busy = state.writing.kind === "writing";
   const cannot = leftOut(host, worked.duty.logo !== undefined);
-  const ready = complete && !busy;
-  const standing = sheetOf(state.duty, state.found);
+  const ready = complete && !busy && state.copying.kind !== "copying";
   const isSame = standing !== undefined && dutyChanges(standing.back.duty, state.duty).length === 0;
-  return html`<p class="hint">
+  return html`<h3>Internal</h3>
+    <p class="hint">
       Adds sheets with live formulas: every figure you gave in its own cell, every step, its sources and findings on the
       sheet of the duty; prices and costs, where any are given, on one for nobody outside; and the tables both rest on.
       No sheet that exists is touched.
@@ -75,8 +81,7 @@ function buttonView(context: PaneContext, host: SheetHost): TemplateResult {
     </button>
     <div id="duty-write-state" class="write-state" role="status">
       ${complete ? nothing : html`<p>The sheet can be written once the duty is complete.</p>`} ${outcomeView(context)}
-    </div>
-    ${complete ? nothing : openPointsView(context)}`;
+    </div>`;
 }
 
 function outcomeView({ state: { writing } }: PaneContext): TemplateResult | typeof nothing {
