@@ -29,6 +29,7 @@ const host = {
   read: async () => [],
   recorded: async () => ({ records: [], sheets: [] }),
   holdsPictures: () => true,
+  holdsRecords: () => true,
   write: async () => undefined,
   onCalculated: () => () => undefined,
 };
