@@ -8,6 +8,7 @@ import { type Cell, isAbsent, isBlank } from "../cells/cell.ts";
 import { leftOut, wrongKind } from "../cells/refused-cell.ts";
 import { namesOf, type TableColumn } from "./column.ts";
 import { type Heading, headingOf, noHeading, noRows, type Rows, usualHeading } from "./heading.ts";
+import { beginsInOrder, saysHeading, saysOrder } from "./heading-again.ts";
 import { cellPlace, rowPlace, type TablePlace } from "./place.ts";
 
 /** A column and how its cells are read: as amounts, by a reader of its own, or else as plain texts. */
@@ -66,25 +67,34 @@ export interface TableReading<K extends string> {
   readonly alsoRow?: (rows: Rows, heading: Heading<K>) => number | undefined;
 }
 
-/** A table of one row a thing, under a heading or in the usual order of its columns. Told are all mistakes of all rows. */
+/**
+ * A table of one row a thing, under a heading or in the usual order of its columns. A heading that is said again further
+ * down, as on the pages of a long table, is passed over. Told are all mistakes of all rows.
+ */
 export function readTable<const C extends ReadColumns>(
   rows: Rows,
   columns: C,
   reading: TableReading<keyof C & string>,
 ): Result<Table<C>> {
   type K = keyof C & string;
-  const { place, order, aside, isBlankRow = (cells) => cells.every(isBlank), alsoRow } = reading;
-  const headed = headingOf<K>(rows, columns, place, aside);
+  const { place, units, order, aside, isBlankRow = (cells) => cells.every(isBlank), alsoRow } = reading;
+  const isInOrder = order !== undefined && beginsInOrder<K>(rows, columns, order, units);
+  const headed = isInOrder ? undefined : headingOf<K>(rows, columns, place, aside);
   const usual = order === undefined ? noHeading(columns, place) : usualHeading<K>(rows, columns, place, order);
   return andThen(headed ?? usual, (heading) => {
     const also = alsoRow?.(rows, heading);
     const used = headed === undefined ? undefined : Object.values<number | undefined>(heading.at);
     const entries = Object.entries(columns);
+    const saysAgain = (row: readonly Cell[]): boolean =>
+      headed === undefined
+        ? order !== undefined && saysOrder<K>(row, columns, order, units)
+        : saysHeading(row, heading);
     const read: Result<TableRow<C>>[] = [];
     for (let i = heading.firstRow; i < rows.length; i += 1) {
       const row = rows[i] as readonly Cell[];
       const isPassedOver = isBlankRow(used === undefined ? row : used.map((at) => row[at as number] ?? null));
-      if (!isPassedOver || i === also) read.push(readRow(row, i, columns, entries, heading, reading));
+      if ((!isPassedOver && !saysAgain(row)) || i === also)
+        read.push(readRow(row, i, columns, entries, heading, reading));
     }
     if (read.length === 0) return noRows(columns, place);
     return andThen(all(read), (values) => succeed({ rows: values, heading }));

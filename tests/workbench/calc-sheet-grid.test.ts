@@ -19,8 +19,22 @@ const SMALL_SHARES = dutyText(
   { solids: "0.9 %", fines: "0.5 %", directCost: "1000", overhead: "1", contingency: "", margin: "1" },
   (SAMPLE_DUTIES.find(({ duty }) => duty.fields.medianSize) ?? { duty: QUARRY }).duty,
 );
+/** A line of so many runs that it stands on several pages, its heads between them. */
+const LONG_LINE = dutyText(
+  {},
+  { dischargeLine: Array.from({ length: 40 }, (_, i) => ({ pipe: "8in sch40", length: `${10 + i}`, fittings: "" })) },
+);
 /** The duties of all tests, their sheets added and calculated at once; each test has one of its own to change. */
-const DUTIES = [...SAMPLE_DUTIES.map(({ duty }) => duty), QUARRY, QUARRY, QUARRY, QUARRY, EQUALS_TEXT, SMALL_SHARES];
+const DUTIES = [
+  ...SAMPLE_DUTIES.map(({ duty }) => duty),
+  QUARRY,
+  QUARRY,
+  QUARRY,
+  QUARRY,
+  EQUALS_TEXT,
+  SMALL_SHARES,
+  LONG_LINE,
+];
 const set = together(DUTIES.map((duty, i) => setOfDuty(dutyText({ item: `${i + 1}` }, duty))));
 let sheets: readonly (readonly SheetSpec[])[] = [];
 const own = (i: number): readonly SheetSpec[] => sheets[SAMPLE_DUTIES.length + i] ?? [];
@@ -84,6 +98,15 @@ describe("a calc sheet in the workbench grid", () => {
     const [[[price]]] = (await grid.host.read([`${estimate}!selling_price`])) as [[[number]]];
     // By hand: 1000 × 1.01 / 0.99.
     expect(price).toBeCloseTo(1020.20202, 5);
+  });
+
+  it("reads a line through where its heads are said again on the next page", async () => {
+    const [sheet] = own(6);
+    const { top, bottom } = boxOf(sheet?.names?.["discharge_line"] ?? "");
+    expect((sheet?.print?.breaks ?? []).some((end) => end > top && end < bottom)).toBe(true);
+    const { formulas, worst } = await compare(own(6));
+    expect(formulas).toBeGreaterThan(200);
+    expect(worst).toBeLessThan(1e-12);
   });
 
   it("follows every change of an input cell", async () => {

@@ -29,10 +29,12 @@ export function placeLine(page: Page, table: LineTableItem): void {
     const column = i < stated.length ? LABEL + i : first + i - stated.length;
     page.merged(...stretchOf(column), { v, style: isText(column) ? "tableHeadText" : "tableHead" });
   });
-  page.next();
+  page.nextOfRange();
   const top = page.row;
   const choices = pipesLike(rows, page.plan.unitSet);
+  let again = 0;
   rows.forEach((row, i) => {
+    if (i > 0) again += page.continueTable(head);
     page.number(i === 0 ? table : undefined);
     stated.forEach(({ key, quantity }, place) => {
       const column = LABEL + place;
@@ -54,13 +56,13 @@ export function placeLine(page: Page, table: LineTableItem): void {
   const bottom = page.row - 1;
   const columns = Object.fromEntries(printed.map(({ key }, i) => [key, first + i]));
   page.keepTable(table.key, { range: { top, left: LABEL, bottom, right: end }, top, bottom, columns });
-  page.together(head, bottom);
+  page.table(head, bottom);
   placeTyped(page, table, { top, left: LABEL, bottom, right: end });
   page.workedColumns(rangeName(table.key), {
     label: table.label,
     rows: bottom - top + 1,
     headings: 0,
-    columns: printed.map(({ label }, i) => ({ across: first + i - LABEL, label, filled: rows.length })),
+    columns: printed.map(({ label }, i) => ({ across: first + i - LABEL, label, filled: rows.length + again })),
   });
   const inWorkings = worked.filter(({ isWorking }) => isWorking === true);
   if (inWorkings.length > 0) page.work((workings) => placeWorkedColumns(workings, table, inWorkings));

@@ -1,7 +1,7 @@
 import type { Quantity } from "../../../src/basis/quantities.ts";
 import { type Cell, isRange } from "../../cells/cell.ts";
 import type { Field } from "../../duty/field.ts";
-import { addressOf, type Box, boxOf, rangeOf } from "../../ports/a1.ts";
+import { absolute, addressOf, type Box, boxOf, rangeOf } from "../../ports/a1.ts";
 import type {
   CellSpec,
   ListSpec,
@@ -73,8 +73,14 @@ export interface Common {
 /** Where a printed page ends: the row that the next begins with, as it lies before headings are repeated. */
 export interface Cut {
   readonly row: number;
-  /** Its heading is repeated above it. */
+  /** The heading of its section is repeated above it. */
   readonly isInSection: boolean;
+}
+
+/** A printed table: the row of its heads and its last row, 0-based. */
+interface PrintedTable {
+  readonly head: number;
+  readonly bottom: number;
 }
 
 /** A sheet while it is filled from the top down. Formulas are written last, when every cell of every sheet has its place. */
@@ -108,9 +114,10 @@ export class Page {
   /** References shown in this section. */
   readonly #citedHere = new Set<number>();
   readonly #cuts: readonly Cut[];
-  /** Headings repeated so far. */
+  readonly #tables: PrintedTable[] = [];
+  /** Rows repeated so far, in all and by the cut that they stand at. */
   #repeated = 0;
-  readonly #continued = new Set<number>();
+  readonly #continued = new Map<number, number>();
   #heads: number | undefined;
   readonly #atFoot: ((workings: Page) => void)[] = [];
   #printed: Box | undefined;
@@ -218,15 +225,22 @@ export class Page {
       heightOf: heightAt,
       pageHeight: full,
       repeatedAt: (row) =>
-        (heads === undefined || row <= heads ? 0 : heightAt(heads)) + (this.#isInSection(row) ? ROW_HEIGHT : 0),
+        (heads === undefined || row <= heads ? 0 : heightAt(heads)) +
+        (this.#isInSection(row) ? ROW_HEIGHT : 0) +
+        this.#tables.reduce((sum, { head, bottom }) => sum + (row > head && row <= bottom ? heightAt(head) : 0), 0),
       breaks: this.#breaks,
       together: [
         ...this.#together,
         ...this.#charts.map(({ box }): [number, number] => [box.top, box.bottom]),
         ...keptWhole(
+          this.#tables.map(({ head, bottom }) => [head, bottom]),
+          heightAt,
+          KEPT.table * full,
+        ),
+        ...keptWhole(
           this.#sections.map(({ top }, i) => [top, (this.#sections[i + 1]?.top ?? count) - 1]),
           heightAt,
-          full,
+          KEPT.section * full,
         ),
       ],
     });
@@ -238,25 +252,62 @@ export class Page {
     return first !== undefined && row > first.top && !this.#sections.some(({ top }) => top === row);
   }
 
-  /** Headings that are repeated above a row of the sheet as it lay without them. */
+  /** Rows that are repeated above a row of the sheet as it lay without them. */
   #repeatedBefore(row: number): number {
-    return [...this.#continued].filter((cut) => cut < row).length;
+    return [...this.#continued].reduce((sum, [cut, rows]) => sum + (cut < row ? rows : 0), 0);
   }
 
   /** Repeats the heading of the section where a printed page begins within it. */
   continueHere(): void {
+    this.#continue(undefined);
+  }
+
+  /**
+   * Before a row of a table: repeats its heads too where a printed page begins with it. They are formulas that show those
+   * of the table, so that none is taken for an input, and functions pass over them as a heading said again. Answers how
+   * many rows of heads that made.
+   */
+  continueTable(head: number): 0 | 1 {
+    return this.#continue(head) ? 1 : 0;
+  }
+
+  #continue(head: number | undefined): boolean {
     const was = this.row - this.#repeated;
-    const section = this.#sections.at(-1);
-    const isDue = this.#cuts.some(({ row, isInSection }) => row === was && isInSection) && !this.#continued.has(was);
-    if (section === undefined || !isDue) return;
-    this.#continued.add(was);
+    const cut = this.#cuts.find(({ row }) => row === was);
+    if (cut === undefined || this.#continued.has(was)) return false;
+    const top = this.row;
+    if (cut.isInSection) this.#repeatSection();
+    if (head !== undefined) this.#repeatHeads(head);
+    this.#continued.set(was, this.row - top);
+    this.#repeated += this.row - top;
+    return true;
+  }
+
+  /** In one cell, before the columns that a table may stand in. */
+  #repeatSection(): void {
+    const v = `${this.#sections.length}  ${this.#sections.at(-1)?.title}, continued`;
     for (let column = NUMBER; column <= REFERENCE; column += 1) {
-      const v = column === NUMBER ? String(this.#sections.length) : `${section.title}, continued`;
-      this.put(column, { ...(column <= NUMBER + 1 ? { v } : {}), style: "continued" });
+      this.put(column, { ...(column === NUMBER ? { v } : {}), style: "continued" });
     }
     this.height(ROW_HEIGHT);
     this.row += 1;
-    this.#repeated += 1;
+  }
+
+  #repeatHeads(head: number): void {
+    const inHead = (at: string): boolean => boxOf(at).top === head;
+    for (const { at, v, style } of this.#cells.filter((cell) => inHead(cell.at))) {
+      const column = boxOf(at).left;
+      const shown = v === undefined || v === null ? {} : { f: () => absolute(at), cached: v };
+      this.put(column, { ...shown, ...(style === undefined ? {} : { style }) });
+    }
+    for (const at of this.#merges.filter(inHead)) this.merge({ ...boxOf(at), top: this.row, bottom: this.row });
+    this.height(this.#heightOf(head));
+    this.row += 1;
+  }
+
+  /** A table that stands: a short one is printed on one page, a long one with its heads on each. */
+  table(head: number, bottom: number): void {
+    this.#tables.push({ head, bottom });
   }
 
   put(column: number, cell: CellContent, row = this.row): void {
@@ -538,19 +589,19 @@ export class Page {
   }
 }
 
-/** A section of less than this share of a page is not cut. */
-const SMALL = 0.25;
+/** A section or a table of no more than this share of a page is not cut. House choice. */
+const KEPT = { section: 0.25, table: 0.4 } as const;
 
-/** Of each section what stays on one page: all of a small one; its heading and what it begins with, and its last rows. */
+/** Of each stretch of rows what stays on one page: all of a small one; its heading and what it begins with, and its last rows. */
 function keptWhole(
-  sections: readonly (readonly [first: number, last: number])[],
+  stretches: readonly (readonly [first: number, last: number])[],
   heightAt: (row: number) => number,
-  full: number,
+  small: number,
 ): readonly (readonly [first: number, last: number])[] {
-  return sections.flatMap(([first, last]) => {
+  return stretches.flatMap(([first, last]) => {
     let height = 0;
     for (let row = first; row <= last; row += 1) height += heightAt(row);
-    if (height <= SMALL * full) return [[first, last] as const];
+    if (height <= small) return [[first, last] as const];
     return [[first, Math.min(last, first + 4)] as const, [Math.max(first, last - 2), last] as const];
   });
 }

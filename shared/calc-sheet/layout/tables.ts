@@ -5,7 +5,7 @@ import type { Box } from "../../ports/a1.ts";
 import { type Expression, tableCell } from "../expression.ts";
 import type { WrittenCell } from "../open-again/written-inputs.ts";
 import type { InputTableItem, SpillItem, TableItem, TypedRows, WorkingItem } from "../plan.ts";
-import { LABEL, LAST, REMARK, ROW_HEIGHT, type Stretch, VALUE, WORKING_WIDTH } from "./columns.ts";
+import { LABEL, LAST, REMARK, type Stretch, VALUE, WORKING_WIDTH } from "./columns.ts";
 import type { Page } from "./page.ts";
 import { rangeName } from "./range-name.ts";
 import { badTexts, flag, hasCall } from "./rows.ts";
@@ -19,15 +19,16 @@ export function placeInputTable(page: Page, table: InputTableItem): void {
   table.columns.forEach(({ label, quantity }, i) => {
     page.put(REMARK + i, { v: headerText(label, quantity, page.plan.unitSet), style: "tableHead" });
   });
-  const bottom = top + table.rows.length;
-  page.next();
+  page.nextOfRange();
   table.rows.forEach((row, i) => {
-    page.height(ROW_HEIGHT, top + 1 + i);
+    if (i > 0) page.continueTable(top);
     table.columns.forEach(({ key }, j) => {
-      page.put(REMARK + j, { v: row[j] ?? null, style: "inputNumber" }, top + 1 + i);
-      page.keep(tableCell(table.key, i, key), REMARK + j, top + 1 + i);
+      page.put(REMARK + j, { v: row[j] ?? null, style: "inputNumber" });
+      page.keep(tableCell(table.key, i, key), REMARK + j);
     });
+    page.nextOfRange();
   });
+  const bottom = page.row - 1;
   const range = { top, left: REMARK, bottom, right: REMARK + table.columns.length - 1 };
   page.keepTable(table.key, {
     range,
@@ -37,7 +38,8 @@ export function placeInputTable(page: Page, table: InputTableItem): void {
   });
   const { key, label, columns, rows, typed } = table;
   page.nameTable(key);
-  page.together(top - 1, bottom);
+  page.table(top, bottom);
+  page.together(top - 1, top);
   if (typed !== undefined) {
     page.inputTable(key, range, {
       label,
@@ -47,7 +49,6 @@ export function placeInputTable(page: Page, table: InputTableItem): void {
       rows: rows.map((row, i) => ({ row: typed.rows[i] ?? i, cells: columns.map((_, j) => ({ v: row[j] ?? null })) })),
     });
   }
-  page.row = bottom + 1;
 }
 
 /** A printed table: labels, then worked figures and texts across the page. */
@@ -59,12 +60,15 @@ export function placeTable(page: Page, table: TableItem): void {
     const v = headerText(label, quantity, page.plan.unitSet);
     page.merged(...stretchAt(stretches, i), { v, style: texts[i] === true ? "tableHeadText" : "tableHead" });
   });
-  const first = page.row;
-  page.next();
+  const head = page.row;
+  page.nextOfRange();
   const top = page.row;
+  let again = 0;
   table.rows.forEach(({ label, cells }, i) => {
+    if (i > 0) again += page.continueTable(head);
     page.number(i === 0 ? table : undefined);
     page.merged(...page.labels, { v: label, style: "label" });
+    if (table.typed !== undefined) page.keep(tableCell(table.key, i, "name"), LABEL);
     table.columns.forEach(({ key, quantity, badBelow }, j) => {
       const expression = cells[j];
       if (expression === undefined) return;
@@ -83,29 +87,35 @@ export function placeTable(page: Page, table: TableItem): void {
       else page.across([from, to], expression, cell, style);
       flag(page, from, badTexts(expression), badBelow);
     });
-    page.next();
+    page.nextOfRange();
   });
   const bottom = page.row - 1;
-  page.together(first, bottom);
+  page.table(head, bottom);
   const columns = Object.fromEntries(table.columns.map(({ key }, i) => [key, stretchAt(stretches, i)[0]]));
   const right = stretchAt(stretches, table.columns.length - 1)[1];
-  page.keepTable(table.key, { range: { top: top - 1, left: VALUE, bottom, right }, top, bottom, columns });
-  if (table.typed !== undefined) placeTyped(page, table, table.typed, top);
-  else placeWorked(page, table, { top: top - 1, left: LABEL, bottom, right }, stretches);
+  page.keepTable(table.key, { range: { top: head, left: VALUE, bottom, right }, top, bottom, columns });
+  if (table.typed !== undefined) placeTyped(page, table, table.typed, { top, bottom });
+  else placeWorked(page, table, { top: head, left: page.labels[0], bottom, right }, stretches, again);
 }
 
 /** A table without inputs: what stands in it is held against its formulas once the sheet is opened again. */
-function placeWorked(page: Page, { key, heading, columns, rows }: TableItem, range: Box, at: readonly Stretch[]): void {
+function placeWorked(
+  page: Page,
+  { key, heading, columns, rows }: TableItem,
+  range: Box,
+  at: readonly Stretch[],
+  again: number,
+): void {
   const name = `${rangeName(key)}_table`;
   page.nameRange(name, range);
   page.workedColumns(name, {
     label: heading,
-    rows: rows.length + 1,
+    rows: range.bottom - range.top + 1,
     headings: 1,
     columns: columns.map(({ label }, j) => ({
       across: stretchAt(at, j)[0] - range.left,
       label,
-      filled: rows.filter(({ cells }) => cells[j] !== undefined).length,
+      filled: rows.filter(({ cells }) => cells[j] !== undefined).length + again,
     })),
   });
 }
@@ -136,9 +146,12 @@ function stretchesOf({ rows, columns, typed }: TableItem, texts: readonly boolea
 }
 
 /** Its labels with it: they are the first of its inputs. */
-function placeTyped(page: Page, { key, heading, columns, rows }: TableItem, typed: TypedRows, top: number): void {
-  const bottom = top + rows.length - 1;
-  for (const i of rows.keys()) page.keep(tableCell(key, i, "name"), LABEL, top + i);
+function placeTyped(
+  page: Page,
+  { key, heading, columns, rows }: TableItem,
+  typed: TypedRows,
+  { top, bottom }: Pick<Box, "top" | "bottom">,
+): void {
   page.inputTable(
     key,
     { top, left: LABEL, bottom, right: VALUE + columns.length - 1 },

@@ -167,7 +167,8 @@ describe("a worked cell of a table overwritten on the sheet", () => {
     for (const name of tables) {
       const { top, left } = boxOf(sheet.names?.[name] ?? "");
       const label = sheet.cells.find(({ at }) => at === addressOf(top + 1, left))?.v;
-      const { duty, remarks } = after(ALL, typed(name, 12_345, 1, 1));
+      // The first worked column is column C, whether labels begin in A or B.
+      const { duty, remarks } = after(ALL, typed(name, 12_345, 1, 2 - left));
       expect(duty).toEqual(ALL);
       expect(remarks.map(({ kind }) => kind)).toEqual(["overwritten"]);
       expect(remarks[0]?.text).toContain(`“${label}”`);
