@@ -6,6 +6,7 @@ import { placeCharts } from "./layout/charts.ts";
 import { ChoiceBook } from "./layout/choices.ts";
 import { COLUMNS } from "./layout/columns.ts";
 import { InputBook } from "./layout/input-book.ts";
+import { isPair, placePair } from "./layout/input-pair.ts";
 import { placeLine } from "./layout/line.ts";
 import { placeLines } from "./layout/lines-of-text.ts";
 import { type Common, type Cut, Page } from "./layout/page.ts";
@@ -28,7 +29,7 @@ import { placeTitleBlock } from "./layout/title-block.ts";
 import { placeVerdicts } from "./layout/verdicts.ts";
 import { recordText, type SavedWith } from "./open-again/record.ts";
 import type { InputSheet } from "./open-again/written-inputs.ts";
-import type { CalcSheetPlan, PlanItem, SheetId } from "./plan.ts";
+import { type CalcSheetPlan, type PlanItem, type SheetId, type StatementItem, statement } from "./plan.ts";
 import type { WorkedPlan } from "./work-out.ts";
 
 /** Sheets of a plan, each known by what it is. */
@@ -79,10 +80,12 @@ function filled(
   if (saved !== undefined)
     for (const one of [duty, estimate] as const) placeInputState(one, one.id as InputSheet, saved.revision);
   const begun = new Map(pages.map((one) => [one, one.row]));
+  const { printed, unprinted } = parted(plan.items);
   const headed = new Set<Page>();
   let page = duty;
   let isSummary = false;
-  for (const item of plan.items) {
+  for (let i = 0; i < printed.length; i += 1) {
+    const [item, next] = [printed[i] as PlanItem, printed[i + 1]];
     if (item.kind === "section") {
       if (isSummary && item.summary === undefined) page.endSummary();
       isSummary = item.summary !== undefined;
@@ -92,15 +95,22 @@ function filled(
         headed.add(page);
       }
     } else page.continueHere();
-    if (item.kind !== "option" || item.appendix === undefined) place(page, item);
+    if (item.kind === "input" && isPair(item, next)) {
+      placePair(page, item, next);
+      i += 1;
+    } else place(page, item, next);
   }
-  placeAppendix(duty, plan.items);
   common.choices.place(workings);
   const shown = pages.filter(
     (one) => one === duty || one.row > (begun.get(one) ?? 0) || (one === workings && saved !== undefined),
   );
+  if (unprinted.length > 0) placeStatement(duty, below(unprinted));
+  if (saved !== undefined) for (const one of shown) if (one !== workings) placeRecord(one, saved);
+  for (const one of [duty, estimate]) one.endPrint();
+  unprinted.forEach((item, i) => {
+    place(duty, item, unprinted[i + 1]);
+  });
   if (saved !== undefined) {
-    for (const one of shown) if (one !== workings) placeRecord(one, saved);
     placeAsWritten(workings, "duty", inputs);
     estimate.work((foot) => {
       placePrices(foot, saved, inputs);
@@ -110,20 +120,49 @@ function filled(
   return { pages: shown, inputs };
 }
 
-/** What was ranked below the first choice, list by list. */
-function placeAppendix(page: Page, items: readonly PlanItem[]): void {
-  let under: string | undefined;
-  for (const item of items) {
-    if (item.kind !== "option" || item.appendix === undefined) continue;
-    if (under === undefined)
-      placeSection(page, { kind: "section", id: "appendix", text: "Appendix: the other choices" });
-    page.continueHere();
-    placeOption(page, item.appendix === under ? item : { ...item, heading: `${item.appendix}: after the first` });
-    under = item.appendix;
-  }
+/** Where what is not printed stands. */
+function below(unprinted: readonly PlanItem[]): StatementItem {
+  const titles = unprinted.flatMap((item) => (item.kind === "section" ? [item.text] : []));
+  return statement(`On the sheet below this line, not printed: ${titles.join("; ")}.`);
 }
 
-function place(page: Page, item: PlanItem): void {
+/** What is printed, in its order, and what stands below it: sections that say so, then what was ranked below the first choice. */
+function parted(items: readonly PlanItem[]): Readonly<Record<"printed" | "unprinted", readonly PlanItem[]>> {
+  const printed: PlanItem[] = [];
+  const unprinted: PlanItem[] = [];
+  const ranked: PlanItem[] = [];
+  let into = printed;
+  for (const item of items) {
+    if (item.kind === "section") into = item.isUnprinted === true ? unprinted : printed;
+    if (item.kind !== "option" || item.appendix === undefined) into.push(item);
+    else if (ranked.some((one) => one.kind === "option" && one.appendix === item.appendix)) ranked.push(item);
+    else ranked.push({ ...item, heading: `${item.appendix}: after the first` });
+  }
+  const others: PlanItem = { kind: "section", id: "appendix", text: "Other choices of the rankings" };
+  return {
+    printed: inParagraphs(printed),
+    unprinted: ranked.length === 0 ? unprinted : [...unprinted, others, ...ranked],
+  };
+}
+
+/** Letters of a paragraph: some four lines of the page, which no page end may cut. */
+const PARAGRAPH = 480;
+
+/** Statements that run on, in paragraphs. */
+function inParagraphs(items: readonly PlanItem[]): readonly PlanItem[] {
+  const found: PlanItem[] = [];
+  for (const item of items) {
+    const before = found.at(-1);
+    const isNext = item.kind === "statement" && item.runsOn === true;
+    const isRunning = before?.kind === "statement" && before.runsOn === true;
+    if (isNext && isRunning && before.text.length + item.text.length < PARAGRAPH)
+      found[found.length - 1] = { ...before, text: `${before.text} ${item.text}` };
+    else found.push(item);
+  }
+  return found;
+}
+
+function place(page: Page, item: PlanItem, next: PlanItem | undefined): void {
   switch (item.kind) {
     case "section":
       placeSection(page, item);
@@ -165,7 +204,7 @@ function place(page: Page, item: PlanItem): void {
       placeFoundList(page, item);
       break;
     case "option":
-      placeOption(page, item);
+      placeOption(page, item, next?.kind !== "option" || next.heading !== undefined);
       break;
     case "verdicts":
       placeVerdicts(page, item);

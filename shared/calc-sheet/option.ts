@@ -18,20 +18,22 @@ export function optionCells({ key, name, verdict, remarks }: OptionItem): Option
   return {
     name: { key: `${key}Name`, expression: name },
     verdict: { key: `${key}Verdict`, expression: verdict },
-    remarks: { key, expression: linesOf(remarks) },
+    remarks: { key, expression: runningOn(remarks) },
     texts: remarks.map(({ label, text }, i) => ({ key: `${key}.${i}`, label, expression: text })),
   };
 }
 
-/** Each on a line of its own; where the first hangs on a case and has no text, the next takes its place. */
-function linesOf([first, ...others]: OptionItem["remarks"], isSure = first?.text.op !== "ifText"): Expression {
+/** Each runs on after the one before; where the first hangs on a case and has no text, the next takes its place. */
+function runningOn([first, ...others]: OptionItem["remarks"], isSure = first?.text.op !== "ifText"): Expression {
   if (first === undefined) return constant("");
-  const all = join(remarkText(first, ""), ...others.map((one) => remarkText(one, "\n")));
-  return isSure ? all : ifText(first.text, "", linesOf(others, false), all);
+  const all = join(remarkText(first, ""), ...others.map((one) => remarkText(one, BETWEEN)));
+  return isSure ? all : ifText(first.text, "", runningOn(others, false), all);
 }
 
-/** "For: …" after a line break or none; nothing where there is no text. */
-function remarkText({ label, text }: OptionItem["remarks"][number], lineBreak: string): Expression {
-  const before = `${lineBreak}${label === "" ? "" : `${label}: `}`;
+const BETWEEN = " – ";
+
+/** "For: …" after a dash or none; nothing where there is no text. */
+function remarkText({ label, text }: OptionItem["remarks"][number], between: string): Expression {
+  const before = `${between}${label === "" ? "" : `${label}: `}`;
   return ifText(text, "", constant(""), before === "" ? text : join(constant(before), text));
 }

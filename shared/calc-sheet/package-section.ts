@@ -9,6 +9,8 @@ export interface PackageSection {
   readonly title: string;
   /** What it is called on the sheet of the duty, where that holds less than the step. */
   readonly heading?: string;
+  /** Whether the duty states something that it answers: it is not printed otherwise. Always where left out. */
+  readonly isAskedFor?: (duty: Duty) => boolean;
   /** What a duty without such a section has to state. */
   readonly missing: string;
   readonly caution: string;
@@ -24,10 +26,11 @@ export interface PackageSection {
 
 /** The section with its heading; nothing where there is none, or where a box that decides it cannot be read. */
 export function placed(section: PackageSection, duty: Duty): readonly PlanItem[] {
-  const { id, title, heading: text = title, items } = section;
+  const { id, title, heading: text = title, isAskedFor, items } = section;
   const inside = waitsFor(section, duty).length > 0 ? [] : items(duty);
   if (inside.length === 0) return [];
-  return [{ kind: "section", id, text }, ...inside];
+  const isUnprinted = isAskedFor?.(duty) === false;
+  return [{ kind: "section", id, text, ...(isUnprinted && { isUnprinted }) }, ...inside];
 }
 
 /** What has to be readable before the section can say anything, by the labels of the pane. */

@@ -54,6 +54,8 @@ export interface SectionItem {
   readonly text: string;
   /** It stands, with what is under it, on this sheet instead of that of the duty. */
   readonly sheet?: "estimate";
+  /** It stands below what is printed, with what is under it. */
+  readonly isUnprinted?: true;
   /** Of the pages at the head of the sheet: what is under it is worked out last, from all that follows. */
   readonly summary?: SummaryPart;
 }
@@ -113,6 +115,8 @@ export interface ResultItem {
   readonly expression: Expression;
   /** How it comes about, in a few words or a formula. */
   readonly how: string;
+  /** Said after it, live: the state it arises in. */
+  readonly arisesIn?: Handle;
   readonly main?: boolean;
   /** A figure below this wants attention. */
   readonly badBelow?: number;
@@ -271,15 +275,19 @@ export interface SeriesFacts {
   readonly secondAxis?: boolean;
 }
 
-/** What one call remarks, live; printed in the list of all. Another expression than its notes is printed where it stands. */
+/**
+ * What one call remarks, live; printed in the list of all. Another expression than its notes is printed where it stands, or
+ * beside the figure that says so.
+ */
 export interface FindingItem {
   readonly kind: "finding";
+  readonly isSaidElsewhere?: true;
   readonly key: string;
   readonly label: string;
   readonly expression: Expression;
 }
 
-/** Findings as a printed list, as many rows as there are when the sheet is written and a few to spare. */
+/** Findings as a printed list, as many rows as there are when the sheet is written; their sources stand in the workings. */
 export interface FoundListItem {
   readonly kind: "foundList";
   /** The spilled answer of FINDINGS, and its rows under the headings. */
@@ -287,8 +295,6 @@ export interface FoundListItem {
   readonly rows: number;
   /** Said where the list is empty. */
   readonly ifNone: string;
-  /** Without the sources, which stand in the workings. */
-  readonly isBrief?: true;
 }
 
 /** One of a ranked list: its name and verdict, and beside them what speaks for it, against it, and what it needs. */
@@ -297,11 +303,11 @@ export interface OptionItem {
   readonly key: string;
   /** Printed above the first of the list. */
   readonly heading?: string;
-  /** One that is not the first choice stands at the end of the sheet, under this. */
+  /** One that is not the first choice stands below what is printed, under this. */
   readonly appendix?: string;
   readonly name: Expression;
   readonly verdict: Expression;
-  /** Each on a line of its own after its label; one without a text is left out. */
+  /** One after the other, each after its label; one without a text is left out. */
   readonly remarks: readonly { readonly label: string; readonly text: Expression }[];
 }
 
@@ -358,6 +364,8 @@ export interface StatementItem {
   readonly mark?: string;
   readonly cites?: Citation;
   readonly caution?: boolean;
+  /** Printed in one paragraph with those beside it that run on too. */
+  readonly runsOn?: true;
 }
 
 /**

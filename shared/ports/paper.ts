@@ -9,7 +9,7 @@ export const PAPER_POINTS: Readonly<Record<Paper, { readonly width: number; read
 };
 
 /** Margins of every printed page, inches; header and footer stand so far from the edge. */
-export const MARGINS = { left: 0.5, right: 0.5, top: 0.7, bottom: 0.65, header: 0.3, footer: 0.3 } as const;
+export const MARGINS = { left: 0.4, right: 0.4, top: 0.5, bottom: 0.45, header: 0.25, footer: 0.25 } as const;
 
 /** What an upright page leaves to print on, points. */
 export function printable(paper: Paper): { readonly width: number; readonly height: number } {

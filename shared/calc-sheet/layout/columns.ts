@@ -2,7 +2,7 @@
  * Columns of the printed page, in characters: number of the line; quantity, pipe or label; value or length; unit or
  * fittings; five for worked figures, merged for how a figure comes about; references.
  */
-export const COLUMNS = [5, 29, 11, 13, 10.5, 10.5, 10.5, 10.5, 10.5, 8] as const;
+export const COLUMNS = [5, 27, 10, 9.5, 11.1, 11.1, 11.1, 11.1, 11.1, 7] as const;
 export const NUMBER = 0;
 export const LABEL = 1;
 export const VALUE = 2;
@@ -21,11 +21,11 @@ export const WHOLE: Stretch = [NUMBER, REFERENCE];
 /** Of a column of the workings. */
 export const WORKING_WIDTH = 12;
 
-export const CHART_ROWS = 19;
+export const CHART_ROWS = 16;
 /** Points of each of them. */
 export const CHART_ROW_HEIGHT = 11.25;
 /** Of a row without long text, points. */
-export const ROW_HEIGHT = 13.5;
+export const ROW_HEIGHT = 12;
 
 // A column takes a digit's width a character and 5 px between; a px is 0.75 pt. Programs that draw to the px take 7 px for
 // the digit of the usual font, others its true 7.42 px (5.56 pt).

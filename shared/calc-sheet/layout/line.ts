@@ -29,13 +29,14 @@ export function placeLine(page: Page, table: LineTableItem): void {
     const column = i < stated.length ? LABEL + i : first + i - stated.length;
     page.merged(...stretchOf(column), { v, style: isText(column) ? "tableHeadText" : "tableHead" });
   });
+  page.cite(table);
   page.nextOfRange();
   const top = page.row;
   const choices = pipesLike(rows, page.plan.unitSet);
   let again = 0;
   rows.forEach((row, i) => {
     if (i > 0) again += page.continueTable(head);
-    page.number(i === 0 ? table : undefined);
+    page.number();
     stated.forEach(({ key, quantity }, place) => {
       const column = LABEL + place;
       const cell = row[key];

@@ -38,7 +38,6 @@ const HEADS: Readonly<Record<string, { readonly before: number; readonly after: 
   tableHead: { before: 0, after: 2 },
   blockHead: { before: 0, after: 1 },
   tableHeadText: { before: 0, after: 2 },
-  tableHeadLabel: { before: 0, after: 2 },
 };
 
 /** Points that the chart of the summary is given: it is small where much is to be said, and never a poster. */
@@ -120,7 +119,8 @@ export class Page {
   readonly #continued = new Map<number, number>();
   #heads: number | undefined;
   readonly #atFoot: ((workings: Page) => void)[] = [];
-  #printed: Box | undefined;
+  /** The first row that is not printed. */
+  #end: number | undefined;
   #lastBasis: number | undefined;
   #heading: (() => void) | undefined;
   #filling: { readonly top: number; readonly rows: number } | undefined;
@@ -164,10 +164,15 @@ export class Page {
     this.#heading = workings === undefined ? undefined : () => place(workings);
   }
 
-  /** Ends what is printed; tables without a sheet of their own follow. */
-  finish(): void {
-    this.#printed = { top: 0, left: 0, bottom: Math.max(0, this.row - 1), right: this.#columns.length - 1 };
+  /** Ends what is printed. */
+  endPrint(): void {
+    this.#end = this.row;
     this.row += 2;
+  }
+
+  /** Tables without a sheet of their own stand below all else. */
+  finish(): void {
+    if (this.#end === undefined) this.endPrint();
     for (const place of this.#atFoot) place(this);
   }
 
@@ -180,7 +185,12 @@ export class Page {
       const beside = this.#addresses.seenFrom(this.id, names, boxOf(at).top);
       return f((expression) => formulaOf(expression, beside, this.plan.unitSet));
     };
-    const printed = this.#printed ?? { top: 0, left: 0, bottom: 0, right: 0 };
+    const printed = {
+      top: 0,
+      left: 0,
+      bottom: Math.max(0, (this.#end ?? this.row) - 1),
+      right: this.#columns.length - 1,
+    };
     return {
       name: names[this.id] ?? "",
       columns: this.#columns,
@@ -216,7 +226,7 @@ export class Page {
 
   /** With what printed pages begin. */
   cuts(): readonly Cut[] {
-    const count = this.row;
+    const count = this.#end ?? this.row;
     const full = pageHeight(this.#columns, this.plan.paper);
     const heightAt = (row: number): number => this.#heightOf(row);
     const heads = this.#heads;
@@ -238,7 +248,7 @@ export class Page {
           KEPT.table * full,
         ),
         ...keptWhole(
-          this.#sections.map(({ top }, i) => [top, (this.#sections[i + 1]?.top ?? count) - 1]),
+          this.#sections.map(({ top }, i) => [top, Math.min(this.#sections[i + 1]?.top ?? count, count) - 1]),
           heightAt,
           KEPT.section * full,
         ),
@@ -503,7 +513,7 @@ export class Page {
     this.#secondPage ??= this.row;
   }
 
-  /** Ends the summary: gives its chart the room there is, and begins a new page. */
+  /** Ends the summary: gives its chart what room its first page leaves, where there is a second. */
   endSummary(): void {
     const full = pageHeight(this.#columns, this.plan.paper);
     const { top, rows } = this.#filling ?? { top: 0, rows: 0 };
@@ -515,10 +525,9 @@ export class Page {
     const isOnePage = heightTo(this.row) + (rows === 0 ? 0 : FILLING.wanted) <= full;
     const second = isOnePage ? undefined : this.#secondPage;
     if (second !== undefined) this.#breaks.push(second);
-    const room = full - heightTo(second ?? this.row);
+    const room = second === undefined ? FILLING.wanted : full - heightTo(second);
     const points = Math.min(FILLING.most, Math.max(FILLING.least, room));
     for (let row = top; row < top + rows; row += 1) this.height(Math.floor((10 * points) / rows) / 10, row);
-    this.#breaks.push(this.row);
   }
 
   #heightOf(row: number): number {
@@ -567,15 +576,20 @@ export class Page {
     return String(this.#sections.length);
   }
 
-  /** Gives the row the number it is quoted by, and the references of what stands in it that its section has not yet shown. */
+  /** Gives the row the number it is quoted by, and the references of what stands in it. */
   number(item?: PlanItem, style: "lineNumber" | "listNumber" = "lineNumber"): void {
     if (this.#sections.length === 0) return;
     this.#lines += 1;
     this.put(NUMBER, { v: `${this.#sections.length}.${this.#lines}`, style });
-    const rests = (item && this.plan.references?.get(item)) ?? [];
-    const cited = rests.filter((number) => !this.#citedHere.has(number));
+    if (item !== undefined) this.cite(item);
+  }
+
+  /** The references of an item that its section has not yet shown, in this row. */
+  cite(item: PlanItem): void {
+    if (this.#sections.length === 0) return;
+    const cited = (this.plan.references?.get(item) ?? []).filter((number) => !this.#citedHere.has(number));
     for (const number of cited) this.#citedHere.add(number);
-    if (cited.length > 0) this.put(REFERENCE, { v: `[${cited.join(", ")}]`, style: "reference" });
+    if (cited.length > 0) this.put(REFERENCE, { v: `[${inRuns(cited)}]`, style: "reference" });
   }
 
   /** Where what a row is about stands: after the number of the row, and from the edge where rows have none. */
@@ -590,7 +604,22 @@ export class Page {
 }
 
 /** A section or a table of no more than this share of a page is not cut. House choice. */
-const KEPT = { section: 0.25, table: 0.4 } as const;
+const KEPT = { section: 0.1, table: 0.25 } as const;
+
+/** "4–9, 11": three or more in a row as from and to. */
+function inRuns(numbers: readonly number[]): string {
+  const runs: [first: number, last: number][] = [];
+  for (const number of numbers) {
+    const run = runs.at(-1);
+    if (run?.[1] === number - 1) run[1] = number;
+    else runs.push([number, number]);
+  }
+  return runs
+    .map(([first, last]) =>
+      last - first > 1 ? `${first}–${last}` : first === last ? String(first) : `${first}, ${last}`,
+    )
+    .join(", ");
+}
 
 /** Of each stretch of rows what stays on one page: all of a small one; its heading and what it begins with, and its last rows. */
 function keptWhole(
@@ -602,7 +631,7 @@ function keptWhole(
     let height = 0;
     for (let row = first; row <= last; row += 1) height += heightAt(row);
     if (height <= small) return [[first, last] as const];
-    return [[first, Math.min(last, first + 4)] as const, [Math.max(first, last - 2), last] as const];
+    return [[first, Math.min(last, first + 3)] as const, [Math.max(first, last - 1), last] as const];
   });
 }
 

@@ -1,6 +1,5 @@
 import { printedUnit } from "../../../src/basis/quantities.ts";
-import { isCellError } from "../../cells/cell.ts";
-import { fieldOfBox } from "../../duty/box-field.ts";
+import type { Cell } from "../../cells/cell.ts";
 import { addressOf } from "../../ports/a1.ts";
 import { cell, constant, type Expression, join, part, partsOf } from "../expression.ts";
 import { optionCells } from "../option.ts";
@@ -15,7 +14,7 @@ import type {
   TextItem,
 } from "../plan.ts";
 import { LABEL, LAST, NUMBER, REFERENCE, REMARK, UNIT, VALUE, WHOLE, WORKING_WIDTH } from "./columns.ts";
-import { boxOfInput } from "./input-book.ts";
+import { placeBox } from "./input-pair.ts";
 import type { Page } from "./page.ts";
 
 /** The title of a sheet and the line under it that says how to read it. */
@@ -33,12 +32,12 @@ export function placeSection(page: Page, { text, summary }: SectionItem): void {
   if (summary === "second") page.startSecondPage();
   // The summary is no part of what is quoted by its lines.
   const number = summary === undefined ? page.startSection(text) : "";
-  page.space(7);
+  page.space(3);
   for (let column = NUMBER; column <= REFERENCE; column += 1) {
     const v = column === page.labels[0] ? text : column === NUMBER ? number : undefined;
     page.put(column, { ...(v === undefined ? {} : { v }), style: "section" });
   }
-  page.height(16);
+  page.height(13.5);
   page.row += 1;
   page.headWorkings((workings) => placeWorkingsHead(workings, text));
 }
@@ -81,24 +80,10 @@ export function placeText(page: Page, { key, label, text }: TextItem): void {
 }
 
 export function placeInput(page: Page, item: InputItem): void {
-  const { key, label, quantity, value, basis } = item;
   page.number(item);
-  page.put(LABEL, { v: label, style: "label" });
-  if (typeof value === "string") page.merged(VALUE, UNIT, { v: value, style: "inputText" });
-  else {
-    page.put(VALUE, { v: isCellError(value) ? value.error : value, style: "inputNumber" });
-    if (quantity !== undefined) page.put(UNIT, { v: printedUnit(quantity, page.plan.unitSet), style: "unit" });
-  }
-  page.merged(REMARK, LAST, { v: basis, style: "basis" });
-  const box = boxOfInput(item);
-  page.input(key, VALUE, {
-    label,
-    ...box,
-    written: isCellError(value) ? value.error : value,
-    ...(quantity === undefined ? {} : { quantity }),
-    basis,
-  });
-  if (box.place !== undefined) page.offer(VALUE, fieldOfBox(box.place));
+  page.put(LABEL, { v: item.label, style: "label" });
+  page.merged(REMARK, LAST, { v: item.basis, style: "basis" });
+  placeBox(page, item, VALUE, UNIT, item.basis);
   page.next();
 }
 
@@ -120,15 +105,32 @@ export function placeResult(page: Page, item: ResultItem): void {
     }
   }
   if (isCheck) placeAgreement(page, key, how);
-  else page.merged(REMARK, LAST, { v: how, style: main ? "howMain" : "how" });
+  else placeHow(page, item);
   flag(page, VALUE, bad, badBelow);
   page.next();
+}
+
+function placeHow(page: Page, { how, arisesIn, main }: ResultItem): void {
+  const style = main ? "howMain" : "how";
+  if (arisesIn === undefined) {
+    page.merged(REMARK, LAST, { v: how, style });
+    return;
+  }
+  const state = page.worked.cells.get(arisesIn.key);
+  page.merged(REMARK, LAST, {
+    f: (textOf) => textOf(join(constant(`${how} `), arisesIn)),
+    cached: typeof state === "string" ? `${how} ${state}` : ((state ?? null) as Cell),
+    style,
+  });
 }
 
 /** Whether a cell of this expression holds an answer of the add-in, which no merged cell may. */
 export function hasCall(expression: Expression): boolean {
   return expression.op === "call" || expression.op === "notes" || partsOf(expression).some(hasCall);
 }
+
+/** Of what wants attention, besides its words. */
+const ALARM = { color: "#B3261E", bold: true } as const;
 
 const CHANGED =
   "CHANGED: a formula or a row of the sheet is no longer as it was written. Write it again from the pane.";
@@ -147,8 +149,7 @@ function placeAgreement(page: Page, key: string, agrees: string): void {
     style: "how",
   });
   const [figure, words] = [addressOf(page.row, VALUE), addressOf(page.row, REMARK)];
-  const style = { color: "#B3261E", bold: true } as const;
-  for (const ref of [figure, words]) page.rule({ ref, when: `AND(ISNUMBER(${figure}),${figure}<>0)`, style });
+  for (const ref of [figure, words]) page.rule({ ref, when: `AND(ISNUMBER(${figure}),${figure}<>0)`, style: ALARM });
 }
 
 /** The texts of a verdict that want attention: all but the best. */
@@ -167,16 +168,15 @@ function textOf(expression: Expression): readonly string[] {
 /** Marks the cell while it shows one of these texts, or a figure below a bound. */
 export function flag(page: Page, column: number, texts: readonly string[], badBelow?: number): void {
   const ref = addressOf(page.row, column);
-  const style = { color: "#B3261E", bold: true } as const;
-  for (const text of texts) page.rule({ ref, when: `${ref}="${text.replaceAll('"', '""')}"`, style });
-  if (badBelow !== undefined) page.rule({ ref, when: `AND(ISNUMBER(${ref}),${ref}<${badBelow})`, style });
+  for (const text of texts) page.rule({ ref, when: `${ref}="${text.replaceAll('"', '""')}"`, style: ALARM });
+  if (badBelow !== undefined) page.rule({ ref, when: `AND(ISNUMBER(${ref}),${ref}<${badBelow})`, style: ALARM });
 }
 
 /** The text of a call stands in the workings; what it remarks is printed in the list of all. */
 export function placeFinding(page: Page, item: FindingItem): void {
   const { key, label, expression } = item;
   page.work((workings) => placeNote(workings, { key, label, expression }));
-  if (expression.op === "notes") return;
+  if (expression.op === "notes" || item.isSaidElsewhere === true) return;
   page.number(item);
   page.put(LABEL, { v: label, style: "label" });
   page.across([VALUE, LAST], { op: "value", key }, key, "finding");
@@ -195,74 +195,93 @@ function placeNote(
   workings.row += 2;
 }
 
-/** Rows left for what a change of an input brings up. */
-const ROWS_TO_SPARE = 3;
-/** In short the line that says of more is enough. */
-const ROWS_TO_SPARE_IN_BRIEF = 0;
-
 /** Before the source of a finding. */
 const SOURCE = " [";
 
-export function placeFoundList(page: Page, { of, rows, ifNone, isBrief }: FoundListItem): void {
+/** "Limit, discharge flange: …" over the whole page, in colour where somebody must act. */
+export function placeFoundList(page: Page, { of, rows, ifNone }: FoundListItem): void {
   const at = (row: number, column: "kind" | "finding" | "where"): string => {
     const held = page.worked.cells.get(cell(of, row, column).key);
-    const text = typeof held === "string" ? held : "";
-    return isBrief ? (text.split(SOURCE)[0] as string) : text;
+    return typeof held === "string" ? held : "";
   };
-  const found = Array.from({ length: rows }, (_, row) => row).filter((row) => at(row, "finding") !== "").length;
-  const printed = Math.min(rows, Math.max(1, found + (isBrief ? ROWS_TO_SPARE_IN_BRIEF : ROWS_TO_SPARE)));
+  const isFound = (row: number): boolean => at(row, "finding") !== "";
+  const found = Array.from({ length: rows }, (_, row) => row).filter(isFound).length;
+  const printed = Math.min(rows, Math.max(1, found));
   for (let row = 0; row < printed; row += 1) {
-    // Some programs show a blank cell that a formula reads as 0.
-    const shown = (column: "where" | "kind" | "finding"): Expression => join(part(of, column, row), constant(""));
-    const text = at(row, "finding");
-    const isNone = row === 0 && text === "";
+    const none = row === 0 ? ifNone : "";
+    const [kind, where, finding] = [part(of, "kind", row), part(of, "where", row), part(of, "finding", row)];
+    const brief: Expression = { op: "before", text: finding, mark: SOURCE };
     page.number(undefined, "listNumber");
-    page.merged(...page.labels, {
-      f: (textOf) => textOf(shown("where")),
-      cached: at(row, "where"),
-      style: "optionName",
-    });
-    page.put(VALUE, { f: (textOf) => textOf(shown("kind")), cached: at(row, "kind"), style: "optionVerdict" });
-    for (const grave of ["Error", "Safety", "Limit"]) flag(page, VALUE, [grave]);
-    page.merged(UNIT, LAST, {
-      f: (textOf) => {
-        const whole = shown("finding");
-        const finding = textOf(isBrief ? { op: "before", text: whole, mark: SOURCE } : whole);
-        return row === 0 ? `IF(${textOf(part(of, "finding", row))}="","${ifNone}",${finding})` : finding;
-      },
-      cached: isNone ? ifNone : text,
+    page.merged(page.labels[0], REFERENCE, {
+      f: (textOf) => `IF(${textOf(finding)}="","${none}",${textOf(kind)}&", "&${textOf(where)}&": "&${textOf(brief)})`,
+      cached: isFound(row)
+        ? `${at(row, "kind")}, ${at(row, "where")}: ${at(row, "finding").split(SOURCE)[0] as string}`
+        : none,
       style: "finding",
     });
+    const ref = addressOf(page.row, page.labels[0]);
+    for (const grave of ["Error", "Safety", "Limit"])
+      page.rule({ ref, when: `LEFT(${ref},${grave.length})="${grave}"`, style: ALARM });
     page.next();
   }
   if (printed === rows) return;
   page.merged(page.labels[0], REFERENCE, {
     f: (textOf) =>
-      `IF(${textOf(part(of, "finding", printed))}="","","${isBrief ? "More has come up: it stands in the lists of the calculation and the workings." : "More stand in the list of the workings."}")`,
+      `IF(${textOf(part(of, "finding", printed))}="","","More has come up: it stands in the list of the workings.")`,
     cached: "",
     style: "statement",
   });
   page.next();
 }
 
-export function placeOption(page: Page, item: OptionItem): void {
+/** An option in columns under the heading of its list; the only one of a list, which has its heading before it, in one text. */
+export function placeOption(page: Page, item: OptionItem, isAlone: boolean): void {
   const { name, verdict, remarks } = optionCells(item);
-  if (item.heading !== undefined) {
+  const { heading } = item;
+  if (heading !== undefined && isAlone) {
+    placeAlone(page, item, heading);
+    return;
+  }
+  if (heading !== undefined) {
     for (let column = LABEL; column <= REFERENCE; column += 1) {
-      page.put(column, { ...(column === LABEL ? { v: item.heading } : {}), style: "listHead" });
+      page.put(column, { ...(column === LABEL ? { v: heading } : {}), style: "listHead" });
     }
     page.next();
   }
-  page.number(item.heading === undefined || item.appendix !== undefined ? undefined : item, "listNumber");
+  page.number(heading === undefined || item.appendix !== undefined ? undefined : item, "listNumber");
   page.formula(LABEL, name.expression, name.key, "optionName");
   page.formula(VALUE, verdict.expression, verdict.key, "optionVerdict");
   page.across([UNIT, LAST], remarks.expression, remarks.key, "finding");
   page.next();
 }
 
+/** "Metals, best first: ductile iron, suits. Parts: …" */
+function placeAlone(page: Page, item: OptionItem, heading: string): void {
+  const { name, verdict, remarks } = optionCells(item);
+  const [named, judged, remarked] = [name, verdict, remarks].map(({ key }) => page.worked.cells.get(key));
+  const texts = [named, judged, remarked].every((text) => typeof text === "string");
+  page.number(item, "listNumber");
+  page.merged(LABEL, LAST, {
+    f: (textOf) =>
+      textOf(
+        join(
+          constant(`${heading}: `),
+          name.expression,
+          constant(", "),
+          verdict.expression,
+          constant(". "),
+          remarks.expression,
+        ),
+      ),
+    cached: texts ? `${heading}: ${named}, ${judged}. ${remarked}` : ((named ?? null) as Cell),
+    style: "finding",
+  });
+  page.next();
+}
+
 export function placeStatement(page: Page, { text, mark, caution }: StatementItem): void {
   if (mark !== undefined) page.put(NUMBER, { v: mark, style: "listNumber" });
-  page.merged(mark === undefined ? page.labels[0] : LABEL, REFERENCE, {
+  page.merged(mark === undefined ? NUMBER : LABEL, REFERENCE, {
     v: text,
     style: caution === true ? "caution" : "statement",
   });

@@ -55,18 +55,19 @@ export function placeInputTable(page: Page, table: InputTableItem): void {
 export function placeTable(page: Page, table: TableItem): void {
   const texts = table.columns.map(({ key }) => isTextColumn(page, table, key));
   const stretches = stretchesOf(table, texts);
-  page.merged(...page.labels, { v: table.heading, style: "tableHeadLabel" });
+  page.merged(...page.labels, { v: table.heading, style: "tableHeadText" });
   table.columns.forEach(({ label, quantity }, i) => {
     const v = headerText(label, quantity, page.plan.unitSet);
     page.merged(...stretchAt(stretches, i), { v, style: texts[i] === true ? "tableHeadText" : "tableHead" });
   });
   const head = page.row;
+  page.cite(table);
   page.nextOfRange();
   const top = page.row;
   let again = 0;
   table.rows.forEach(({ label, cells }, i) => {
     if (i > 0) again += page.continueTable(head);
-    page.number(i === 0 ? table : undefined);
+    page.number();
     page.merged(...page.labels, { v: label, style: "label" });
     if (table.typed !== undefined) page.keep(tableCell(table.key, i, "name"), LABEL);
     table.columns.forEach(({ key, quantity, badBelow }, j) => {

@@ -65,7 +65,7 @@ function linesOfOne(text: string, points: number, font: Font): number {
   return lines;
 }
 
-/** Height of lines of text, points: at 96 px an inch the usual programs give a line 6 px more than its points, and one between. */
+/** Height of lines of text, points: at 96 px an inch the usual programs give a line 6 px more than its points. */
 export function heightOf(lines: number, { size = USUAL_SIZE }: Font): number {
-  return (lines * (size + 6) + 1) * 0.75;
+  return lines * (size + 6) * 0.75;
 }

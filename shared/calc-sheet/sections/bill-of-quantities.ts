@@ -70,24 +70,37 @@ function installedLine(duty: Duty, line: LineKey): PlanItem {
 /** The rows that TAKEOFF gives for the lines as stated, each with its place in the spill. */
 type PlacedRow = TakeOffRow & { readonly at: number };
 
-/** Bill of quantities of the two lines, live; pipe and hose by length, the rest by number. Nothing until both are stated. */
+/** Pipe and hose of the two lines by length, live. Nothing until both are stated. */
 export function billOfQuantities(duty: Duty): readonly PlanItem[] {
-  if (duty.suctionLine.length === 0 || duty.dischargeLine.length === 0) return [];
+  if (!areLinesStated(duty)) return [];
   const rows = rowsOf(duty);
   const lengths = rows.filter(({ isLength }) => isLength);
-  const pieces = rows.filter(({ isLength }) => !isLength);
   return [
     ...stated(duty, "flangeClass"),
     ...(isOwnLines(duty) ? [installedLine(duty, "suctionLine"), installedLine(duty, "dischargeLine")] : []),
     spill(RECORD, "Bill of quantities", callOn(duty), rows.length + 1),
     ...(lengths.length === 0 ? [] : [pipeTable(lengths)]),
     ...masses(lengths),
-    ...(pieces.length === 0 ? [] : [pieceTable(pieces)]),
     statement(
-      "The rows are those of the lines as written. Where a line on this sheet is changed so that rows come, go or change place, the figure beside them is CHANGED: write the sheet anew. Pieces and remarks stand in the workings.",
+      "The rows are those of the lines as written; where a line is changed so that rows come, go or change place, the figure beside them is CHANGED: write the sheet anew.",
     ),
     remark(BILL.takeOffNotes, "Quantities", callOn(duty)),
   ];
+}
+
+/** What else they are made of, by number, below what is printed. */
+export function billOfPieces(duty: Duty): readonly PlanItem[] {
+  if (!areLinesStated(duty)) return [];
+  const pieces = rowsOf(duty).filter(({ isLength }) => !isLength);
+  if (pieces.length === 0) return [];
+  return [
+    { kind: "section", id: "estimate", text: "Fittings, joints and bolting to order", isUnprinted: true },
+    pieceTable(pieces),
+  ];
+}
+
+function areLinesStated({ suctionLine, dischargeLine }: Duty): boolean {
+  return suctionLine.length > 0 && dischargeLine.length > 0;
 }
 
 function rowsOf(duty: Duty): readonly PlacedRow[] {

@@ -197,12 +197,7 @@ function jointFigures(duty: Duty, flange: Flange): readonly PlanItem[] {
       "Nut factor × bolt diameter × load of one bolt.",
       "main",
     ),
-    figure(
-      sealsTo,
-      `Seals to, ${of}`,
-      where(seals),
-      "Pressure held where the tightening comes out low by its scatter, at the greatest nut factor.",
-    ),
+    figure(sealsTo, `Seals to, ${of}`, where(seals), "With the tightening low by its scatter, greatest nut factor."),
     figure(
       verdict,
       `Joint, ${of}`,
@@ -217,7 +212,7 @@ function jointFigures(duty: Duty, flange: Flange): readonly PlanItem[] {
         ),
         constant("NO TORQUE"),
       ),
-      "On the low side of the tightening, against greatest and test pressure.",
+      "Tightening low, against greatest and test pressure.",
       "main",
     ),
   ];

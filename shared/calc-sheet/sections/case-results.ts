@@ -37,7 +37,7 @@ import {
   systemOf,
   whereGiven,
 } from "./duty-cases.ts";
-import { INSIDE, NONE, REGION } from "./duty-region.ts";
+import { INSIDE, inRegion, NONE, REGION } from "./duty-region.ts";
 import { stateCell } from "./duty-states.ts";
 import { changesWithPumps, hasShares } from "./line-shares.ts";
 import { LINES } from "./lines.ts";
@@ -172,7 +172,7 @@ function columnsOf(duty: Duty, pump: DutyPump): readonly ResultColumn[] {
 function verdictOn(one: DutyState, duty: Duty, { curve }: DutyPump): Expression {
   const place = cell(REGION, dutyCases(duty).indexOf(one), "place");
   const meets = constant(MEETS);
-  const region = curve.efficiency === undefined ? meets : ifText(place, INSIDE, meets, place);
+  const region = curve.efficiency === undefined ? meets : ifText(place, INSIDE, meets, inRegion(place));
   const [margin, kept] = [stateCell(duty, one, "npshMargin"), stateCell(duty, one, "npshMarginKept")];
   const short = ifAtLeast(margin, constant(0), constant("NPSH BELOW THE MARGIN"), constant("NPSH SHORT: CAVITATION"));
   const npsh =

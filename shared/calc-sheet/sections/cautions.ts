@@ -106,6 +106,6 @@ function chemical(name: string, danger: string): string {
 export function cautions(duty: Duty): readonly PlanItem[] {
   return [
     { kind: "section", id: "cautions", text: "Cautions" },
-    ...cautionTexts(duty).map((text): PlanItem => ({ kind: "statement", text, caution: true })),
+    ...cautionTexts(duty).map((text): PlanItem => ({ kind: "statement", text, caution: true, runsOn: true })),
   ];
 }

@@ -121,12 +121,12 @@ export function powers(duty: Duty, pump: DutyPump): readonly PlanItem[] {
         ]),
     figure(
       POWER.driverPower,
-      "Maximum shaft power of one pump",
+      "Maximum power of one pump",
       ofCases.length === 0 ? onCurve : product(onCurve, ...ofCases),
       `${
         isRaised
           ? "At its maximum speed and impeller, to the end of its curve: with the cube of each."
-          : "To the end of its curve as it runs, with the liquid as pumped."
+          : "To the end of its curve, with the liquid as pumped."
       }${ofCases.length === 0 ? "" : " Of all cases the heaviest liquid and the greatest speed."}`,
     ),
     ...reached(duty, pump, ratios, cubed),
@@ -185,7 +185,7 @@ function reached(
       POWER.reachedFlow,
       "Greatest flow of one pump",
       whereAnswered(cell(ALL_FLOWS, 0, "flow"), product(curveEnd, ...ratios)),
-      `Of all states of the duty${isRaised ? `, and at the maximum speed${isUnlike ? " the end of the curve, for unlike pumps run beside it" : ""}` : ""}; the end of the curve where one has no operating point.`,
+      `Of all states${isRaised ? `, and at the maximum speed${isUnlike ? " the end of the curve, for unlike pumps run beside it" : ""}` : ""}; end of the curve where one has no point.`,
     ),
     spill(REACHED, "Greatest power up to the flow reached, as on water", call),
     ...flush,
@@ -194,9 +194,9 @@ function reached(
     ]),
     figure(
       POWER.reachedPower,
-      "Maximum shaft power over the flows reached",
+      "Max. power, flows reached",
       whereAnswered(cell(ALL_POWERS, 0, "power"), POWER.driverPower),
-      `Of one pump, up to the greatest flow; that of the whole curve where its efficiencies begin later.${own.length === 0 ? "" : " Of all cases the greatest."}`,
+      `Of one pump, up to the greatest flow.${own.length === 0 ? "" : " Of all cases the greatest."}`,
     ),
   ];
 }

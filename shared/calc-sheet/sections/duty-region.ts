@@ -17,6 +17,7 @@ import {
   handles,
   ifAtLeast,
   ifNumber,
+  join,
   part,
   product,
   ratio,
@@ -82,7 +83,12 @@ export function isCrossDrawn(duty: Duty): boolean {
 
 export const NONE = "none";
 /** Where each pump runs inside its preferred region. */
-export const INSIDE = "in preferred region";
+export const INSIDE = "inside";
+
+/** The place of a state where no heading says of what. */
+export function inRegion(place: Expression): Expression {
+  return join(constant("preferred region: "), place);
+}
 
 /** The states the pump must cover, a row each; without the columns its curve gives nothing for. */
 export const REGION = tableOf("dutyRegion", {
@@ -138,8 +144,8 @@ function columnsOf(duty: Duty, pump: DutyPump): readonly RegionColumn[] {
   const hasNpsh = pump.curve.npshRequired !== undefined;
   const all: readonly (readonly [is: boolean, key: RegionColumn["key"], label: string, RegionColumn["cell"]])[] = [
     [true, "flow", "flow", given("flow")],
-    [true, "place", "where on the curve", (one) => placeOf(one, duty, pump)],
     [true, "head", "head", given("head")],
+    [true, "place", "preferred region", (one) => placeOf(one, duty, pump)],
     [hasEfficiency, "shaftPower", "shaft power", given("shaftPower")],
     [hasEfficiency, "bestFlowPercent", "of BEP flow", ofOne("percentOfBestFlow")],
     [hasNpsh, "npshRequired", "NPSH required", ofOne("npshRequired")],
@@ -161,29 +167,33 @@ function placeOf(one: DutyState, duty: Duty, pump: DutyPump): Expression {
   const record = recordOf(one);
   if (pump.curve.efficiency === undefined) return whereGiven(record, "flow", () => constant("on the curve"));
   const percent = ofOnePump(one, duty, "percentOfBestFlow");
-  const outside = constant("OUTSIDE preferred region");
+  const outside = constant("OUTSIDE");
   const inside = ifAtLeast(part(REGION_BAND, "most"), percent, constant(INSIDE), outside);
   return ifNumber(percent, ifAtLeast(percent, part(REGION_BAND, "least"), inside, outside), "not known");
 }
 
 function extremes({ curve }: DutyPump): readonly ResultItem[] {
-  const how = "Of the rows above.";
-  const of = (op: "columnLeast" | "columnGreatest", column: ColumnOf<typeof REGION>): Expression =>
-    extreme(op, REGION, column, "not known");
+  const of = (
+    figureOf: Handle,
+    label: string,
+    op: "columnLeast" | "columnGreatest",
+    column: ColumnOf<typeof REGION>,
+    arisesIn: Handle,
+  ): ResultItem => ({
+    ...figure(figureOf, label, extreme(op, REGION, column, "not known"), "Of the rows above:"),
+    arisesIn,
+  });
+  const { regionLeastFlow, regionGreatestFlow, regionNpshMargin, regionPower } = DUTY_REGION;
+  const { leastFlowIn, greatestFlowIn, npshMarginIn, powerIn } = DUTY_REGION;
   return [
-    figure(DUTY_REGION.regionLeastFlow, "Least flow", of("columnLeast", "flow"), how),
-    figure(DUTY_REGION.regionGreatestFlow, "Greatest flow", of("columnGreatest", "flow"), how),
+    of(regionLeastFlow, "Least flow", "columnLeast", "flow", leastFlowIn),
+    of(regionGreatestFlow, "Greatest flow", "columnGreatest", "flow", greatestFlowIn),
     ...(curve.npshRequired === undefined
       ? []
-      : [
-          {
-            ...figure(DUTY_REGION.regionNpshMargin, "Least NPSH margin", of("columnLeast", "npshMargin"), how),
-            badBelow: 0,
-          },
-        ]),
+      : [{ ...of(regionNpshMargin, "Least NPSH margin", "columnLeast", "npshMargin", npshMarginIn), badBelow: 0 }]),
     ...(curve.efficiency === undefined
       ? []
-      : [figure(DUTY_REGION.regionPower, "Greatest shaft power", of("columnGreatest", "shaftPower"), how)]),
+      : [of(regionPower, "Greatest shaft power", "columnGreatest", "shaftPower", powerIn)]),
   ];
 }
 
@@ -241,7 +251,10 @@ function worstStates(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const names = dutyCases(duty).map(({ label }) => label);
   return [
     ...worstTable({ key: WORST, label: "Worst of all states" }, names, facts),
-    ...facts.map(({ key, handle, title }) => inWords(handle, title, worstNames(WORST, key, names.length))),
+    ...facts.map(({ key, handle, title }) => ({
+      ...inWords(handle, title, worstNames(WORST, key, names.length)),
+      isSaidElsewhere: true as const,
+    })),
   ];
 }
 
@@ -252,7 +265,7 @@ export function acceptance(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const accepted = (of: Expression, tolerance: Handle): Expression =>
     product(of, sum(constant(1), ratio(tolerance, constant(100))));
   const { guaranteedFlow: flow, guaranteedHead: head, guaranteedEfficiency: efficiency } = DUTY_REGION;
-  const either = "Either the flow at the guaranteed head or the head at the guaranteed flow must lie in its band.";
+  const either = "At the guaranteed head; flow or head must lie in its band.";
   const [atHead, atFlow] = ["At the guaranteed head.", "At the guaranteed flow."];
   const onWater = isSlurry(duty) ? ", on water" : "";
   return [
@@ -262,7 +275,7 @@ export function acceptance(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       head,
       "Guaranteed head",
       ratio(headToSelect(duty), IN_SERIES),
-      `Of one pump: its share of the head to select for${onWater}. Name the figures of the order where they differ.`,
+      `Of one pump: its share of the head to select for${onWater}.`,
     ),
     figure(DUTY_REGION.acceptedFlowLeast, "Least flow", accepted(flow, PUMP.flowToleranceLower), either),
     figure(DUTY_REGION.acceptedFlowMost, "Greatest flow", accepted(flow, PUMP.flowToleranceUpper), atHead),
@@ -281,7 +294,7 @@ export function acceptance(duty: Duty, pump: DutyPump): readonly PlanItem[] {
             DUTY_REGION.acceptedEfficiency,
             "Least efficiency",
             accepted(efficiency, PUMP.efficiencyTolerance),
-            "Where efficiency is guaranteed; a fraction of it, not percentage points.",
+            "If guaranteed; a fraction of it, not percentage points.",
           ),
         ]),
     ...(isCrossDrawn(duty) ? [cross()] : []),

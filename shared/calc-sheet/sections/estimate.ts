@@ -1,7 +1,7 @@
-import type { FieldKey } from "../../duty/fields.ts";
+import { type FieldKey, fieldsOf } from "../../duty/fields.ts";
 import type { PackageSection } from "../package-section.ts";
 import { type PlanItem, statement } from "../plan.ts";
-import { billOfQuantities } from "./bill-of-quantities.ts";
+import { billOfPieces, billOfQuantities } from "./bill-of-quantities.ts";
 import { driveSection } from "./drive.ts";
 import { lifeCycle } from "./life-cycle.ts";
 import { offerPrice } from "./offer-price.ts";
@@ -44,6 +44,7 @@ export const estimateSection: PackageSection = {
   id: "estimate",
   title: "Quantities and cost",
   heading: "Quantities and energy",
+  isAskedFor: ({ state }) => fieldsOf("estimate").some((key) => state[key] === "stated"),
   missing: "State both lines: the quantities come of them.",
   caution:
     "Quantities are those of the lines as stated, for an estimate and not for an order: check them on a drawing.",
@@ -57,6 +58,7 @@ export const estimateSection: PackageSection = {
       ...billOfQuantities(duty),
       ...energy,
       ...(energy.some(({ kind }) => kind === "result") ? [duty.driver === "motor" ? OF_MOTOR : OF_ENGINE] : []),
+      ...billOfPieces(duty),
       ...(internal.length > 0 ? [ESTIMATE, ...internal] : []),
       ...(priced.length > 0 ? [OF_PRICE] : []),
     ];

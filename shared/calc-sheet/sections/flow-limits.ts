@@ -77,11 +77,11 @@ function byNpsh(duty: Duty): readonly PlanItem[] {
       LIMITS.npshRunsOut,
       "NPSH runs out at",
       limitIn(RUNS_OUT),
-      "Of all pumps, the source at its level: available comes down to required. The pump does not stop there: its head falls off and cavitation holds the flow.",
+      "All pumps: available meets required; head falls off beyond.",
     ),
     figure(
       LIMITS.npshKeptTo,
-      "NPSH keeps its margin up to",
+      "NPSH margin is kept up to",
       limitIn(KEPT_TO),
       isStated
         ? "Of all pumps, with the margin wanted."
@@ -94,8 +94,8 @@ function byNpsh(duty: Duty): readonly PlanItem[] {
 /** The flow at which it ends, or in words where NPSH suffices at all flows of the curve or at none. */
 function limitIn(of: typeof RUNS_OUT): Expression {
   const endsBy = part(of, "endsBy");
-  const none = ifText(endsBy, "NPSH at every flow", constant("no flow of the curve has enough"), part(of, "most"));
-  return ifText(endsBy, "end of the curve", constant("not before the end of the curve"), none);
+  const none = ifText(endsBy, "NPSH at every flow", constant("no flow has enough"), part(of, "most"));
+  return ifText(endsBy, "end of the curve", constant("beyond the curve"), none);
 }
 
 function byHeating(duty: Duty): readonly PlanItem[] {
@@ -106,17 +106,15 @@ function byHeating(duty: Duty): readonly PlanItem[] {
     spill(THERMAL, "Minimum flow of one pump", call),
     figure(
       LIMITS.thermalFlow,
-      "Least flow by heating, each pump",
+      "Least flow by heating, each",
       part(THERMAL, "flow"),
-      "The liquid warms by 8 K (14.4 °F) in one pass there; less is allowed where NPSH is short.",
+      "8 K (14.4 °F) in one pass; less is allowed if NPSH is short.",
     ),
     figure(
       LIMITS.hydraulicFlow,
-      "Least flow by hydraulics, each pump",
+      "Least flow, hydraulics, each",
       isStated ? FIELD.leastPumpFlow : part(THERMAL, "hydraulic"),
-      isStated
-        ? "As the maker states it."
-        : "30 % of best efficiency flow, below which continuous running is doubted; ask the maker.",
+      isStated ? "As the maker states it." : "30 % of BEP flow, doubted below; ask the maker.",
     ),
     figure(
       LIMITS.leastFlowGoverns,

@@ -61,7 +61,6 @@ export function graveList(): readonly PlanItem[] {
       of: GRAVE,
       rows: MOST_GRAVE,
       ifNone: "No limit is broken or near, no danger found by the calls.",
-      isBrief: true,
     },
   ];
 }
@@ -89,16 +88,16 @@ export function toConfirm(duty: Duty, items: readonly PlanItem[]): readonly Plan
           statement("Nothing was stated for these: the figures beside them were taken."),
           { kind: "blocks", blocks } as const,
         ]),
-    { kind: "foundList", of: ASSUMED, rows: MOST_ASSUMED, ifNone: "No call took anything for granted.", isBrief: true },
+    { kind: "foundList", of: ASSUMED, rows: MOST_ASSUMED, ifNone: "No call took anything for granted." },
   ];
 }
 
-/** Figures that nobody has yet held against the work they are of; nothing where there are none. */
+/** Figures that nobody has yet held against the work they are of, as a list; on paper the references say so. */
 export function toVerify(cited: readonly Citation[]): readonly PlanItem[] {
   const unverified = new Set(cited.filter((cites) => cites.unverified).map((cites) => citationText(cites)));
   if (unverified.size === 0) return [];
   return [
-    { kind: "section", id: "toVerify", text: "To verify by the estimator" },
+    { kind: "section", id: "toVerify", text: "To verify by the estimator", isUnprinted: true },
     ...[...unverified].sort().map((text) => statement(`${text}.`)),
   ];
 }

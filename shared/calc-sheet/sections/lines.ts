@@ -145,10 +145,10 @@ function volumes(duty: Duty, line: LineKey): readonly PlanItem[] {
   return [
     figure(
       VOLUME.suctionVolume,
-      "Volume of the suction of one pump",
+      "Volume, suction of one pump",
       sum(...water("suctionLine", (runs, { share }) => constant(share === "each" ? 1 : runsOfOnePump(runs, pumps)))),
       pumps === 1
-        ? "Of all its rows: what is drawn out before it pumps, beside the casing."
+        ? "All its rows: drawn out before it pumps."
         : "Of its own rows, and of those it has in common with others: what the first pump to start draws out, beside the casing.",
     ),
     figure(
@@ -161,7 +161,7 @@ function volumes(duty: Duty, line: LineKey): readonly PlanItem[] {
           ),
         ),
       ),
-      "Of every run of both lines with the pumps running: what is filled before the line is full.",
+      "All runs in use of both lines, filled before they are full.",
     ),
   ];
 }

@@ -23,13 +23,13 @@ const PROPERTIES: readonly PlanItem[] = [
     LIQUID_FIGURES.density,
     "Density",
     callOf(DENSITY, LIQUID),
-    "At pumping temperature. Specific gravity is relative to 998.2 kg/m³, water at 20 °C.",
+    "At pumping temperature; SG is over 998.2 kg/m³ (20 °C).",
   ),
   figure(
     LIQUID_FIGURES.viscosity,
     "Dynamic viscosity",
     callOf(VISCOSITY, LIQUID),
-    "At pumping temperature; of a slurry, that of the liquid between its solids.",
+    "At pumping temperature; of a slurry, that of its liquid.",
   ),
   figure(
     LIQUID_FIGURES.vapourPressure,
@@ -41,6 +41,6 @@ const PROPERTIES: readonly PlanItem[] = [
     LIQUID_FIGURES.atmosphere,
     "Atmospheric pressure",
     callOf(ATMOSPHERE, { altitude: FIELD.altitude }),
-    "Absolute, standard atmosphere at site altitude. Weather moves it by about ±3 kPa (±0.4 psi).",
+    "Standard, at site altitude; weather ±3 kPa (±0.4 psi).",
   ),
 ];

@@ -85,11 +85,10 @@ export const materialsSection: PackageSection = {
       ...(isJudged ? statedPartLines(duty) : []),
       ...toAsk(missingOf(wetted)),
       spill(MATERIAL_LIST, "Materials of the wetted parts", call, ROWS + 1),
-      ...(isJudged
-        ? [...printedRows(METALS), PROPERTIES_OF_BEST, PROPERTIES_SAID, ...OTHERS.flatMap(printedRows)]
-        : [REFUSAL]),
+      ...(isJudged ? [METALS, ...OTHERS].flatMap(printedRows) : [REFUSAL]),
       ...tipSpeed(duty),
       remark(MATERIALS.materialNotes, "First choice, screens, sources", call),
+      ...(isJudged ? [PROPERTIES, PROPERTIES_OF_BEST, PROPERTIES_SAID] : []),
     ];
   },
 };
@@ -171,7 +170,7 @@ function property(of: string, shown: (figure: Call) => Expression = (figure) => 
 /** 31.7 and 1.5 beside 2100: each with the digits of the list, which no one number format gives. */
 const asListed = (figure: Call): Expression => join(figure, constant(""));
 
-const PROPERTIES = [
+const FIGURES = [
   { key: "yield", label: "yield strength", quantity: "stress", at: property("yield strength") },
   { key: "metal", label: "metal", at: (row: number): Expression => part(MATERIAL_LIST, "material", row) },
   { key: "hardness", label: "least HB", at: property("least hardness") },
@@ -179,13 +178,20 @@ const PROPERTIES = [
   { key: "permeability", label: "greatest µr", at: property("greatest permeability", asListed) },
 ] as const;
 
+const PROPERTIES: PlanItem = {
+  kind: "section",
+  id: "materials",
+  text: "Figures of the first metals",
+  isUnprinted: true,
+};
+
 /** Hardness, strength, pitting resistance and permeability of the metals at the head of the list. */
 const PROPERTIES_OF_BEST: TableItem = {
   kind: "table",
   key: "metalProperties",
   heading: "rank",
-  columns: PROPERTIES,
-  rows: ["1", "2", "3"].map((label, row) => ({ label, cells: PROPERTIES.map(({ at }) => at(row)) })),
+  columns: FIGURES,
+  rows: ["1", "2", "3"].map((label, row) => ({ label, cells: FIGURES.map(({ at }) => at(row)) })),
 };
 
 const PROPERTIES_SAID = statement(

@@ -98,7 +98,7 @@ export function npshBuildUp(duty: Duty): readonly PlanItem[] {
       NPSH.suctionLift,
       "Suction lift",
       difference(FIELD.pumpLevel, FIELD.sourceLevel),
-      "Pump level less source level; negative where the liquid stands above the pump.",
+      "Pump level less source level; below 0 it is flooded.",
     ),
     ...surfaceHead(duty.unitSet),
     figure(
@@ -116,7 +116,7 @@ export function npshBuildUp(duty: Duty): readonly PlanItem[] {
     ),
     check(
       NPSH.npshCheck,
-      "Check: sum of the lines above less total",
+      "Check: sum less total",
       heldAgainst(
         difference(difference(difference(NPSH.surfaceHead, NPSH.vapourHead), NPSH.suctionLift), NPSH.suctionLoss),
         NPSH.npshAvailable,
@@ -131,7 +131,7 @@ function surfaceHead(units: UnitSetName): readonly PlanItem[] {
   return [
     figure(
       NPSH.surfaceHead,
-      "Head of the pressure on the surface",
+      "Surface pressure head",
       headOf(sum(LIQUID_FIGURES.atmosphere, sourcePressure), LIQUID_FIGURES.density, units),
       "(Atmospheric pressure + source gauge pressure) / (ρ g).",
     ),
@@ -197,7 +197,7 @@ function againstRequired(duty: Duty): readonly PlanItem[] {
       : []),
     figure(
       NPSH.npshDifference,
-      "NPSH available less required",
+      "NPSHA less NPSHR",
       difference(NPSH.npshAvailable, requiredAsPumped(duty)),
       "Held against the margin to keep.",
     ),

@@ -61,7 +61,7 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
       POINT.operatingFlow,
       "Operating flow",
       part(record, "flow"),
-      "Where the pumps and the system as stated give the same head; all pumps together.",
+      "Pumps and system give the same head; all pumps together.",
       "main",
     ),
     figure(
@@ -75,11 +75,11 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
       POINT.flowOverDuty,
       "Flow over the duty",
       product(difference(ratio(POINT.operatingFlow, FIELD.flow), constant(1)), constant(100)),
-      "Operating flow less the flow stated, over it. The losses here carry no margin.",
+      "Over the flow stated; losses here without margin.",
     ),
     figure(
       POINT.headAtDuty,
-      "Head of the pumps at the duty flow",
+      "Pump head at the duty flow",
       isStation(asStated(duty), duty)
         ? onWater(duty, stationHeadAtDuty(HEAD.totalHead, [HEAD.staticHead, HEAD.pressureHead]))
         : product(
@@ -95,7 +95,7 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
         POINT.headOverDuty,
         isSlurry(duty) ? "Over the equivalent water head" : "Over total head with margin",
         difference(POINT.headAtDuty, headToSelect(duty)),
-        "Head of the pumps at the duty flow less the head to select for; below 0 the duty is not met.",
+        "Less the head to select for; below 0 the duty is not met.",
       ),
       badBelow: 0,
     },
@@ -150,9 +150,9 @@ function efficiencyRows(record: Record, duty: Duty): readonly ResultItem[] {
     ),
     figure(
       POINT.greatestPower,
-      "Greatest shaft power on the curve",
+      "Greatest power on the curve",
       sum(product(asPumpedPower(duty, part(MAX_POWER, "power")), FIELD.pumpsRunning), ...otherGreatestPowers(duty)),
-      "To the end of the curve, extended where its efficiencies end early; all pumps together, with the liquid pumped.",
+      "To the end of the curve; all pumps, with the liquid pumped.",
     ),
   ];
 }
@@ -175,7 +175,7 @@ function npshRows(duty: Duty): readonly ResultItem[] {
     ),
     figure(
       POINT.operatingNpshMargin,
-      "NPSH available less required",
+      "NPSHA less NPSHR",
       ifNumber(POINT.operatingNpshRequired, stateCell(duty, normal, "npshMargin"), NOT_GIVEN),
       "Held against the margin to keep.",
       "main",
@@ -194,7 +194,7 @@ function npshRows(duty: Duty): readonly ResultItem[] {
         marginVerdict(POINT.operatingNpshMargin, POINT.operatingNpshMarginKept),
         "not judged",
       ),
-      "The maker's curve may be of 3 % head drop; solids, air and hot liquid require more.",
+      "Maker's may be of 3 % head drop; solids, air, heat need more.",
     ),
     ...(npshRequired === undefined && state.npshRequired === "blank" ? [] : typedNpsh(duty)),
   ];
@@ -210,15 +210,15 @@ function typedNpsh(duty: Duty): readonly ResultItem[] {
   return [
     figure(
       npshRequiredOfCurve,
-      "NPSH required by the curve at the duty flow",
+      "NPSHR of the curve at duty",
       callOf(PUMPNPSHR, { ...readCurve(duty, "carrier"), flow: ratio(FIELD.flow, SIDE_BY_SIDE) }),
-      "Of each pump. The curve decides; the figure typed is held against it.",
+      "Of each pump; the curve decides, not the figure typed.",
     ),
     figure(
       npshRequiredOff,
-      "NPSH required as typed, off the curve by",
+      "NPSHR typed, off the curve",
       product(ratio(apart, npshRequiredOfCurve), constant(100)),
-      "Over that of the curve; above 5 % one of them is not of this pump.",
+      "Above 5 % one of them is not of this pump.",
     ),
   ];
 }

@@ -4,7 +4,7 @@ import { OWN_BOXES, PUMP_BOXES } from "../../duty/fields/pump.ts";
 import { type Expression, extreme, type Handle, handle, product, type TableOf } from "../expression.ts";
 import type { InputItem, PlanItem } from "../plan.ts";
 import { curveInput, PUMP_CURVE } from "./pump.ts";
-import { statedNumber } from "./stated-input.ts";
+import { generalBasis, statedNumber } from "./stated-input.ts";
 
 /** The input cells of a further pump. */
 export interface OtherCells {
@@ -62,8 +62,7 @@ export function otherPumpInputs(duty: Duty): readonly PlanItem[] {
 function inputsOf(duty: Duty, pump: DutyOtherPump): readonly InputItem[] {
   const { typed, index, name, level, hasCheckValve } = pump;
   const cells = otherCells(pump);
-  const basisOf = (key: PumpKey | OwnKey): string =>
-    typed[key].trim() === "" ? "assumed: nothing was stated" : "stated";
+  const basisOf = (key: PumpKey | OwnKey): string => generalBasis(typed[key]);
   const placeOf = (key: PumpKey | OwnKey): string =>
     placeKey(key in OWN_BOXES ? { own: key as OwnKey, other: index } : { pump: key as PumpKey, other: index });
   const words = (of: Handle, label: string, key: PumpKey | OwnKey, value: string, basis: string): InputItem => {

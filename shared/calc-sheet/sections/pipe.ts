@@ -109,7 +109,7 @@ function steady(duty: Duty): readonly PlanItem[] {
           {
             kind: "table",
             key: "pipeRunsShown",
-            heading: "run; steady pressure at its lowest end, with the pump at a shut valve or standing",
+            heading: "run; steady pressure, pump at a shut valve or standing",
             columns: [
               { key: "pressure", label: "pressure", quantity: "gaugePressure" },
               { key: "rating", label: "rating", quantity: "gaugePressure" },
@@ -143,7 +143,7 @@ function steady(duty: Duty): readonly PlanItem[] {
           {
             kind: "table",
             key: "usualRuns",
-            heading: "run; steady pressure at its lowest end, and what such hose usually holds: ask its maker",
+            heading: "run; steady pressure, and what such hose usually holds",
             columns: [
               { key: "pressure", label: "pressure", quantity: "gaugePressure" },
               { key: "least", label: "usual, least", quantity: "gaugePressure" },
@@ -264,7 +264,7 @@ function vacuum(duty: Duty): readonly PlanItem[] {
       PIPE.suctionVacuum,
       "Vacuum in the suction line",
       vacuumAt(asStated(duty), duty, FIELD.flow),
-      "Atmosphere less the pressure at the pump inlet, at the flow and source level stated.",
+      "Atmosphere less pressure at the pump inlet, as stated.",
     ),
     figure(
       PIPE.vacuumRunning,
@@ -320,20 +320,20 @@ function surge(duty: Duty): readonly PlanItem[] {
       : [
           figure(
             PIPE.surgeShare,
-            "With full surge: share of what the pipe may reach",
+            "Full surge, share of limit",
             shares.length === 1 ? (shares[0] as Expression) : greatest(...shares),
-            "Pressure and surge as if both came at once, over what the pipe may reach with a surge of every stop.",
+            "Pressure and surge at once, over what the pipe may reach.",
           ),
           figure(
             PIPE.pipeSurgeVerdict,
-            "With full surge, pipe",
-            verdict(constant(100), PIPE.surgeShare, "within what the pipe may reach with surge", NEEDS_STUDY),
+            "Full surge, pipe",
+            verdict(constant(100), PIPE.surgeShare, "within the limit", NEEDS_STUDY),
             "A screen: it tells where a surge study is needed.",
           ),
         ]),
     figure(
       PIPE.surgeTotal,
-      "Pressure at the discharge with full surge",
+      "Full surge at the discharge",
       sum(PRESSURE.greatestPressure, PIPE.surgePressure),
       "As if both came at once.",
     ),
@@ -342,7 +342,7 @@ function surge(duty: Duty): readonly PlanItem[] {
       : [
           figure(
             PIPE.surgeVerdict,
-            "With full surge, flange",
+            "Full surge, flange",
             ifNumber(
               PRESSURE.classRating,
               verdict(PRESSURE.classRating, PIPE.surgeTotal, "within the rating", NEEDS_STUDY),
@@ -353,20 +353,20 @@ function surge(duty: Duty): readonly PlanItem[] {
         ]),
     figure(
       PIPE.downSurge,
-      "Lowest pressure at the pump if it stops at once",
+      "Lowest pressure at a stop",
       difference(sum(FIELD.deliveryPressure, columnPressure(lift, unitSet)), PIPE.surgePressure),
       "Running pressure less the surge.",
     ),
     figure(
       PIPE.columnVerdict,
-      "Column when the pump stops",
+      "Column after a stop",
       verdict(
         sum(PIPE.downSurge, LIQUID_FIGURES.atmosphere),
         LIQUID_FIGURES.vapourPressure,
         "stays whole at the pump",
         `may part: ${NEEDS_STUDY}`,
       ),
-      "Against the vapour pressure; a summit of the line is lower still.",
+      "Against vapour pressure; summits are lower still.",
     ),
     remark(PIPE.surgeNotes, "Surge", STOPPED),
   ];

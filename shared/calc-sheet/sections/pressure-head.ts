@@ -130,9 +130,9 @@ export function greatestHead(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       ? [
           figure(
             GREATEST.headAtBest,
-            "The same without the high idle assumed",
+            "Without high idle assumed",
             ratio(GREATEST.greatestHead, product(...square(GREATEST.highIdleRatio))),
-            "The favourable end: an engine that does not run faster without load.",
+            "The favourable end: no faster without load.",
           ),
         ]
       : []),
@@ -146,7 +146,7 @@ function highIdle({ governor }: Duty): PlanItem {
   const isHeld = governor === "isochronous";
   return figure(
     GREATEST.highIdleRatio,
-    "Engine without load over running speed",
+    "High idle / running speed",
     over(isHeld ? FIELD.isochronousHighIdle : FIELD.droopHighIdle),
     isHeld ? "With an isochronous governor." : "ASSUMED, for the high idle is not stated.",
   );

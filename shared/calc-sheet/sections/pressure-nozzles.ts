@@ -71,7 +71,7 @@ export function suctionItems(duty: Duty): readonly PlanItem[] {
   return [
     figure(
       SUCTION.sourceGives,
-      "Suction pressure by source pressure and level",
+      "Suction pressure by level",
       sources.length === 1 ? first : greatest(...sources),
       `P + ρ g (highest source level less pump level), at least 0${sources.length === 1 ? "" : "; the greatest of all cases"}.`,
     ),
@@ -129,7 +129,7 @@ export function nozzleTables(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     {
       kind: "table",
       key: "nozzles",
-      heading: `nozzle pressures: running at closed valve; stopped, column to the ${top}`,
+      heading: `nozzle pressures: closed valve; stopped, column to the ${top}`,
       columns: [
         { key: "greatest", label: "maximum pressure", quantity: "gaugePressure" },
         { key: "class", label: "class needed" },

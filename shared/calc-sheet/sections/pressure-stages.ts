@@ -132,7 +132,7 @@ export function hasCheckValve({ dischargeLine }: Duty): boolean {
 
 export function checkValveInput(duty: Duty): InputItem {
   const value = hasCheckValve(duty) ? "yes" : "no";
-  return { kind: "input", key: CHECK.key, label: "Check valve in the discharge line", value, basis: "by its fittings" };
+  return { kind: "input", key: CHECK.key, label: "Check valve in the line", value, basis: "by its fittings" };
 }
 
 /** What NOZZLECLASSES takes: a row a stage, at the greatest head. */

@@ -130,26 +130,25 @@ function deciding({ state, unitSet }: Duty, labels: readonly string[]): readonly
       PRESSURE.toleranceTaken,
       "Head tolerance counted",
       part(CLASSES, "tolerance"),
-      "Of the acceptance grade; where none is stated, of the default grade for service and power.",
+      "Of the acceptance grade, or of the default grade.",
     ),
     figure(
       PRESSURE.greatestPressure,
-      `Maximum pressure at the ${place}`,
+      `Maximum pressure, ${place}`,
       part(CLASSES, "greatest", last),
       "The greatest of the cases in the table above.",
       "main",
     ),
     figure(
       PRESSURE.classNeeded,
-      `Class required at the ${place}`,
+      `Class required, ${place}`,
       part(CLASSES, "class", last),
       "Lowest of the material's own standard at liquid temperature.",
     ),
     {
       kind: "finding",
       key: PRESSURE.firstToNeed.key,
-      label:
-        state.flangeClass === "blank" ? "First nozzle to need the next class" : "First nozzle above the offered class",
+      label: state.flangeClass === "blank" ? "First nozzle to need the next class" : "First nozzle above class",
       expression: firstOf(
         labels,
         "next",
@@ -177,19 +176,19 @@ function offered(last: number): readonly PlanItem[] {
       PRESSURE.classRating,
       "Rating of the class offered",
       part(CLASSES, "rating", last),
-      "At the last discharge, liquid temperature and flange size; between printed rows, rounded down.",
+      "At the last discharge; between printed rows, rounded down.",
     ),
     figure(
       PRESSURE.testPressure,
-      "Flange standard allows a joint test up to",
+      "Joint test allowed up to",
       part(CLASSES, "test", last),
-      "1.5 × cold rating, rounded up: a ceiling, not the test of the package.",
+      "1.5 × cold rating: a ceiling, not the package test.",
     ),
     figure(
       PRESSURE.packageTest,
       "Package test pressure",
       ifText(reason, "", part(CLASSES, "packageTest"), join(constant("none: "), reason)),
-      "1.5 × the weakest part tested together, hose and coupling isolated; cold water, vented, people clear.",
+      "1.5 × the weakest part; hose isolated, vented, people clear.",
     ),
   ];
 }

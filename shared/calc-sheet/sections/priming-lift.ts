@@ -83,7 +83,7 @@ export function greatestLift(duty: Duty): readonly PlanItem[] {
               sum(NPSH.suctionLift, difference(POINT.operatingNpshMargin, POINT.operatingNpshMarginKept)),
               "",
             ),
-            "At the operating point: lift of the duty, and the NPSH left over the margin to keep.",
+            "Lift of the duty, and the NPSH left over the margin.",
           ),
         ]
       : []),
@@ -129,7 +129,7 @@ export function greatestLift(duty: Duty): readonly PlanItem[] {
       LIFT.liftVerdict,
       "Duty lift",
       verdict(AT_MOST, NPSH.suctionLift, "within the greatest lift", "BEYOND THE GREATEST LIFT"),
-      "Compared with the greatest lift. Check it at the lowest level too.",
+      "Against the greatest lift; check the lowest level too.",
     ),
     remark(LIFT.primingLiftNotes, "Greatest lift", call),
   ];

@@ -1,29 +1,16 @@
-import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { COURSE_POINTS, RISE_STEPS } from "../../../src/priming/prime-course.ts";
 import { PRIMETIME, PRIMINGMETHODS } from "../../catalogue/entries/priming.ts";
 import { EDUCTORAIR, PRIMECURVE } from "../../catalogue/entries/priming-devices.ts";
 import { type Duty, isLifted } from "../../duty/duty.ts";
 import { fieldsOf } from "../../duty/fields.ts";
-import {
-  callOf,
-  column,
-  constant,
-  type Expression,
-  handles,
-  ifAtLeast,
-  ifText,
-  part,
-  range,
-  spillOf,
-  tableOf,
-} from "../expression.ts";
+import { callOf, constant, type Expression, handles, ifAtLeast, ifText, part, range, spillOf } from "../expression.ts";
 import { FIELD, LIQUID } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
-import { type ChartsItem, figure, type OptionItem, type PlanItem, remark, spill, statement, working } from "../plan.ts";
+import { figure, type OptionItem, type PlanItem, remark, spill, statement } from "../plan.ts";
 import { byWeight } from "./as-pumped.ts";
 import { LINES } from "./lines.ts";
 import { NPSH } from "./npsh.ts";
-import { AT_MOST, greatestLift, isNpshLiftStated, LIFT } from "./priming-lift.ts";
+import { AT_MOST, greatestLift, isNpshLiftStated } from "./priming-lift.ts";
 import { rankedOptions } from "./ranked-options.ts";
 import { stated } from "./stated-input.ts";
 import { byArrangement, pumpsOfAll } from "./station.ts";
@@ -132,7 +119,6 @@ function methods(): readonly OptionItem[] {
 
 /** The water from the liquid surface until the casing is full. */
 export const COURSE = spillOf("primeCourse", PRIMECURVE);
-const BLANK_OFF_LINE = tableOf("blankOffLine", { time: "duration", height: "head" });
 
 /** How much air is drawn, how long that takes and how the water rises meanwhile. */
 function course(duty: Duty): readonly PlanItem[] {
@@ -153,44 +139,16 @@ function course(duty: Duty): readonly PlanItem[] {
       PRIMING.riseTime,
       "Until the lift is gained",
       part(COURSE, "time", RISE_STEPS),
-      "With the water rising in the line; the rest goes on level run and casing.",
+      "Water rising; the rest goes on level run and casing.",
     ),
     figure(
       PRIMING.primeTime,
       "Time to prime",
       ifAtLeast(AT_MOST, NPSH.suctionLift, primeTime(duty), constant("none: the lift is above the greatest")),
-      "Until the casing is full. Add 5 to 20 s for separator and priming valve (common practice).",
+      "Until the casing is full; add 5 to 20 s (common practice).",
       "main",
     ),
-    working(BLANK_OFF_LINE, "Blank-off lift, drawn", 2, [
-      ["time", "time", (row) => (row === 0 ? constant(0) : part(COURSE, "time", COURSE_POINTS - 1))],
-      ["height", "height", () => LIFT.liftByBlankOff],
-    ]),
-    risingWaterChart(duty.unitSet),
   ];
-}
-
-function risingWaterChart(units: UnitSetName): ChartsItem {
-  return {
-    kind: "charts",
-    charts: [
-      {
-        title: "Water in the suction line while it is primed",
-        xTitle: `time, ${printedUnit("duration", units)}`,
-        yTitle: `height over the liquid, ${printedUnit("head", units)}`,
-        series: [
-          { name: "water", x: column(COURSE, "time"), y: column(COURSE, "height"), color: "#0B5A5E" },
-          {
-            name: "blank-off lift",
-            x: column(BLANK_OFF_LINE, "time"),
-            y: column(BLANK_OFF_LINE, "height"),
-            color: "#C2410C",
-            dashed: true,
-          },
-        ],
-      },
-    ],
-  };
 }
 
 const EDUCTOR = spillOf("eductorRecord", EDUCTORAIR);

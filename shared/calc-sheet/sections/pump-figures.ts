@@ -36,7 +36,7 @@ export function pumpFigures(pump: DutyPump): readonly PlanItem[] {
             KIND.specificSpeed,
             "Specific speed",
             callOf(SPECIFICSPEED, { speed: PUMP.curveSpeed, flow: best.flow, head: part(BEST, "head") }),
-            "At best efficiency, the pump as one stage: rpm and the flow and head units of this sheet (m³/s and m but for US).",
+            "At BEP, one stage; rpm, gpm and ft, or m³/s and m.",
           ),
         ]),
     ...(hasSuctionSpecificSpeed(pump)
@@ -45,7 +45,7 @@ export function pumpFigures(pump: DutyPump): readonly PlanItem[] {
             KIND.suctionSpecificSpeed,
             "Suction specific speed",
             callOf(SUCTIONSPECIFICSPEED, { speed: PUMP.curveSpeed, flow: best.flow, NPSHR: callOf(PUMPNPSHR, best) }),
-            "The same with NPSH required; the whole flow, so a double-suction impeller counts as dearer than it is.",
+            "With NPSHR; the whole flow, double suction or not.",
           ),
         ]
       : []),

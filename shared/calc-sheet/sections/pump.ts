@@ -5,7 +5,7 @@ import { FIELDS, fieldsOf } from "../../duty/fields.ts";
 import { bareNumber } from "../../duty/read-amount.ts";
 import { type Handle, handles, product, type TableOf } from "../expression.ts";
 import { figure, type InputItem, type InputTableItem, type PlanItem } from "../plan.ts";
-import { inUnitSet, stated, statedNumber, waitingFor } from "./stated-input.ts";
+import { generalBasis, inUnitSet, stated, statedNumber, waitingFor } from "./stated-input.ts";
 
 /** Inputs of the chosen pump, of the tolerances of its grade, and how it runs. */
 export const PUMP = handles({
@@ -53,7 +53,7 @@ export function chosenPump(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   ): readonly InputItem[] => {
     const value = pump[of];
     if (value === undefined) return [];
-    const basis = typed[of].trim() === "" ? "assumed: nothing was stated" : "stated";
+    const basis = generalBasis(typed[of]);
     const box = placeKey({ pump: of });
     return [statedNumber({ key, box, label, ...(quantity && { quantity }), typed: typed[of], value, basis }, duty)];
   };

@@ -10,7 +10,7 @@ import type { Entry } from "../../catalogue/entry.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { type Expression, partsOf } from "../expression.ts";
 import { expressionsIn } from "../expressions-in.ts";
-import type { PlanItem, StatementItem } from "../plan.ts";
+import type { PlanItem, SectionItem, StatementItem } from "../plan.ts";
 import { takenBy } from "./taken-sources.ts";
 
 /** The works of a sheet: a number for each document, and the numbers of those that each item rests on. */
@@ -85,47 +85,75 @@ function readBy(expression: Expression): string | undefined {
 /** No documents: what the program takes for itself. */
 const ASSUMED: ReadonlySet<SourceKey> = new Set(["practice", "house"]);
 
-/** Whether an item stands on the printed page with a number to quote, or is a sentence of it. */
-function isPrinted(item: PlanItem): boolean {
+/** Whether an item stands on the page with a number to quote, or is a sentence of it. */
+function isNumbered(item: PlanItem): boolean {
   if (item.kind === "finding") return item.expression.op !== "notes";
   return ["result", "line", "table", "inputTable", "option", "statement"].includes(item.kind);
 }
 
-function isDocument({ source, unverified }: Citation): boolean {
-  return !ASSUMED.has(source) && unverified !== true;
+function isDocument({ source }: Citation): boolean {
+  return !ASSUMED.has(source);
 }
 
-/** The documents behind these items, numbered as they are first met, and apart what the program takes for itself. */
+/** What is printed first, then what stands below it. */
+function printedFirst(items: readonly PlanItem[]): Readonly<Record<"printed" | "unprinted", readonly PlanItem[]>> {
+  let isPrinted = true;
+  const printed: PlanItem[] = [];
+  const unprinted: PlanItem[] = [];
+  for (const item of items) {
+    if (item.kind === "section") isPrinted = item.isUnprinted !== true;
+    const isBelow = item.kind === "option" && item.appendix !== undefined;
+    (isPrinted && !isBelow ? printed : unprinted).push(item);
+  }
+  return { printed, unprinted };
+}
+
+/** Of a document: the places in it that are gone by, those apart that nobody has yet held against it. */
+type Places = ReadonlyMap<string, boolean>;
+
+/**
+ * The documents behind these items, numbered as they are first met, what is printed first, and apart what the program takes
+ * for itself.
+ */
 export function referencesOf(items: readonly PlanItem[], duty: Duty, sheet?: "estimate"): References {
-  const all = citationsOfItems(items, duty).filter(({ item }) => isPrinted(item));
-  const places = new Map<string, Set<string>>();
+  const { printed, unprinted } = printedFirst(items);
+  const cited = new Map(citationsOfItems(items, duty).map((one) => [one.item, one.cited]));
+  const documents = new Map<string, Map<string, boolean>>();
   const of = new Map<PlanItem, readonly number[]>();
-  for (const { item, cited } of all) {
+  const number = (item: PlanItem): void => {
     const titles = new Set<string>();
-    for (const { source, at } of cited.filter(isDocument)) {
+    for (const { source, at, unverified = false } of (cited.get(item) ?? []).filter(isDocument)) {
       const title = documentTitle(source);
       titles.add(title);
-      places.set(title, (places.get(title) ?? new Set()).add(at));
+      const places = documents.get(title) ?? new Map<string, boolean>();
+      documents.set(title, places.set(at, unverified));
     }
-    const met = [...places.keys()];
+    const met = [...documents.keys()];
     if (titles.size > 0)
       of.set(
         item,
         [...titles].map((title) => met.indexOf(title) + 1).sort((a, b) => a - b),
       );
-  }
-  const assumed = unique(all.flatMap(({ cited }) => cited)).filter((cites) => !isDocument(cites));
+  };
+  for (const item of printed.filter(isNumbered)) number(item);
+  const count = documents.size;
+  for (const item of unprinted.filter(isNumbered)) number(item);
+  const lines = [...documents].map(([title, places], i) => documentLine(i + 1, title, places));
+  const assumed = unique(printed.filter(isNumbered).flatMap((item) => cited.get(item) ?? [])).filter(
+    (cites) => !isDocument(cites),
+  );
   const on = sheet === undefined ? {} : { sheet };
   return {
     of,
     items: [
-      ...listed(
-        "references",
-        "References",
-        on,
-        [...places].map(([title, at], i) => documentLine(i + 1, title, at)),
-      ),
+      ...listed("references", "References", on, lines.slice(0, count)),
       ...listed("ownAssumptions", "Assumptions of this program", on, assumptionLines(assumed)),
+      ...listed(
+        "furtherReferences",
+        "References of what is not printed",
+        { ...on, isUnprinted: true },
+        lines.slice(count),
+      ),
     ],
   };
 }
@@ -133,34 +161,37 @@ export function referencesOf(items: readonly PlanItem[], duty: Duty, sheet?: "es
 function listed(
   id: string,
   text: string,
-  on: { readonly sheet?: "estimate" },
+  on: Pick<SectionItem, "sheet" | "isUnprinted">,
   lines: readonly StatementItem[],
 ): readonly PlanItem[] {
   return lines.length === 0 ? [] : [{ kind: "section", id, text, ...on }, ...lines];
 }
 
-function documentLine(number: number, title: string, at: ReadonlySet<string>): StatementItem {
-  return { kind: "statement", mark: `[${number}]`, text: `${title}: ${[...at].join("; ")}.` };
+function documentLine(number: number, title: string, places: Places): StatementItem {
+  const said = (isUnverified: boolean): string =>
+    [...places].flatMap(([at, is]) => (is === isUnverified ? [at] : [])).join("; ");
+  const [verified, unverified] = [said(false), said(true)];
+  const all = [verified, unverified === "" ? "" : `${unverified}, ${NOT_VERIFIED}`].filter((text) => text !== "");
+  return { kind: "statement", text: `[${number}] ${title}: ${all.join("; ")}.`, runsOn: true };
 }
 
-/** The same for two sources that are one work. */
+/** The same for two sources that are one work: a standard by its number and year, any other by all that tells it apart. */
 function documentTitle(source: SourceKey): string {
   const { title, publisher, year }: Source = SOURCES[source];
+  const [, number] = /^((?:\d+ )?[A-Z][A-Z/-]+[^,]*\d[^,]*), /.exec(title) ?? [];
+  if (number !== undefined) return year === undefined || number.includes(String(year)) ? number : `${number} (${year})`;
   return `${title} (${year === undefined ? publisher : `${publisher}, ${year}`})`;
 }
 
-/** Practice and own choices, each kind in one line after another; then what was written from memory. */
+/** Practice and own choices, each kind in one line. */
 function assumptionLines(cited: readonly Citation[]): readonly StatementItem[] {
-  const textsOf = (kept: (cites: Citation) => boolean): readonly string[] => cited.filter(kept).map(({ at }) => at);
-  const fromMemory = cited.filter(({ source }) => !ASSUMED.has(source));
-  const lines = [
-    [`${SOURCES.practice.title}: `, textsOf(({ source }) => source === "practice")],
-    [`${SOURCES.house.title}: `, textsOf(({ source }) => source === "house")],
-    [`From memory, ${NOT_VERIFIED}: `, fromMemory.map((cites) => citationText({ source: cites.source, at: cites.at }))],
-  ] as const;
-  return lines.flatMap(([kind, texts]) =>
-    texts.length === 0 ? [] : [{ kind: "statement", text: `${kind}${[...texts].sort().join("; ")}.` } as const],
-  );
+  const textsOf = (of: SourceKey): readonly string[] => cited.filter(({ source }) => source === of).map(({ at }) => at);
+  return (["practice", "house"] as const).flatMap((of) => {
+    const texts = textsOf(of);
+    return texts.length === 0
+      ? []
+      : [{ kind: "statement", text: `${SOURCES[of].title}: ${[...texts].sort().join("; ")}.` } as const];
+  });
 }
 
 function unique(cited: readonly Citation[]): readonly Citation[] {

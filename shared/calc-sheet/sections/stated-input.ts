@@ -67,11 +67,22 @@ export function waitingFor(label: string): CellError {
   return { error: "#N/A", message: `Waits for ${label}.`, waitsFor: label };
 }
 
+const ASSUMED = "assumed: nothing was stated";
+const STATED = "stated";
+
+/** What is said of a figure where nobody says where it comes from. */
+export const GENERAL_BASES: ReadonlySet<string> = new Set([ASSUMED, STATED]);
+
+/** The same, by whether anything was typed. */
+export function generalBasis(typed: string): string {
+  return typed.trim() === "" ? ASSUMED : STATED;
+}
+
 /** Where a figure comes from, in the estimator's words or ours. */
 export function basisOf(duty: Duty, key: FieldKey): string {
   const said = duty.basis[key]?.trim();
   if (said) return said;
-  if (duty.state[key] !== "assumed") return "stated";
+  if (duty.state[key] !== "assumed") return STATED;
   const { help, usual } = FIELDS[key];
-  return usual === undefined ? "assumed: nothing was stated" : `${help} ${usual}`;
+  return usual === undefined ? ASSUMED : `${help} ${usual}`;
 }

@@ -61,7 +61,7 @@ describe("flow at which the pump of the duty runs out of NPSH", () => {
     expect(cell("npshKeptTo") as number).toBeLessThan(cell("npshRunsOut") as number);
     // 2 ft of margin asked for, where 11.5 ft are there at 1200 gpm: none is left at 20 ft of lift.
     expect(cellsOf(lifted(20))("npshKeptTo")).toBe("no flow of the curve has enough");
-    expect(cellsOf(lifted(-20))("npshRunsOut")).toBe("not before the end of the curve");
+    expect(cellsOf(lifted(-20))("npshRunsOut")).toBe("beyond the curve");
   });
 });
 

@@ -3,7 +3,7 @@ import { type ColumnOf, cell, type Expression } from "../../expression.ts";
 import type { PlanItem, TableColumn, TableItem } from "../../plan.ts";
 import { RESULTS } from "../case-results.ts";
 import { caseStatesOf, dutyCases } from "../duty-cases.ts";
-import { REGION } from "../duty-region.ts";
+import { inRegion, REGION } from "../duty-region.ts";
 
 /** As they stand under one another on page 2. */
 const LABELS: Readonly<Partial<Record<ColumnOf<typeof REGION>, string>>> = {
@@ -26,7 +26,8 @@ export function statesInShort(duty: Duty, items: readonly PlanItem[]): readonly 
   const at = (row: number, { key }: TableColumn): Expression => {
     const own = cases.indexOf(dutyCases(duty)[row] as (typeof cases)[number]);
     if (key === "place" && own >= 0 && hasResults) return cell(RESULTS, own, "verdict");
-    return cell(REGION, row, key as ColumnOf<typeof REGION>);
+    const figure = cell(REGION, row, key as ColumnOf<typeof REGION>);
+    return key === "place" ? inRegion(figure) : figure;
   };
   return [
     {

@@ -1,0 +1,66 @@
+import { printedUnit } from "../../../src/basis/quantities.ts";
+import { type Cell, isCellError, type Scalar } from "../../cells/cell.ts";
+import { fieldOfBox } from "../../duty/box-field.ts";
+import { addressOf } from "../../ports/a1.ts";
+import type { InputItem, PlanItem } from "../plan.ts";
+import { GENERAL_BASES } from "../sections/stated-input.ts";
+import { COLUMNS, LABEL, LAST, REMARK, roomIn, UNIT, VALUE } from "./columns.ts";
+import { boxOfInput } from "./input-book.ts";
+import type { Page } from "./page.ts";
+import { linesIn } from "./text-width.ts";
+
+/** Columns of the input at the right: its label, figure and unit; what is said of both stands after it. */
+const RIGHT = { label: REMARK, toLabel: REMARK + 1, value: REMARK + 2, unit: REMARK + 3 } as const;
+
+/** Whether two inputs stand side by side: nothing particular is said of where they come from, and both are short. */
+export function isPair(left: PlanItem, right: PlanItem | undefined): right is InputItem {
+  if (left.kind !== "input" || right?.kind !== "input") return false;
+  if (left.basis !== right.basis || !GENERAL_BASES.has(left.basis)) return false;
+  return fits(left, LABEL, LABEL, VALUE, UNIT) && fits(right, RIGHT.label, RIGHT.toLabel, RIGHT.value, RIGHT.unit);
+}
+
+function fits({ label, value }: InputItem, from: number, to: number, first: number, last: number): boolean {
+  const isOneLine = (text: string, a: number, b: number, indent: number): boolean =>
+    linesIn(text, roomIn(COLUMNS.slice(a, b + 1), indent), {}) === 1;
+  if (isCellError(value)) return false;
+  return isOneLine(label, from, to, 0) && (typeof value !== "string" || isOneLine(value, first, last, 1));
+}
+
+/** Two inputs in one row; that they were stated, or taken for want of it, holds while they stand as written. */
+export function placePair(page: Page, left: InputItem, right: InputItem): void {
+  page.number(left);
+  page.put(LABEL, { v: left.label, style: "label" });
+  page.merged(RIGHT.label, RIGHT.toLabel, { v: right.label, style: "label" });
+  placeBox(page, left, VALUE, UNIT);
+  placeBox(page, right, RIGHT.value, RIGHT.unit);
+  const word = left.basis.split(":")[0] as string;
+  const still = [left, right].map(
+    (one, i) => `${addressOf(page.row, [VALUE, RIGHT.value][i] as number)}=${literal(one.value)}`,
+  );
+  page.put(LAST, { f: () => `IF(AND(${still.join(",")}),"${word}","changed")`, cached: word, style: "how" });
+  page.next();
+}
+
+function literal(value: Cell): string {
+  return typeof value === "string" ? `"${value.replaceAll('"', '""')}"` : String(value);
+}
+
+/** The cell of an input, with its name and what its box may hold; with the basis where that stands in a cell of its own. */
+export function placeBox(page: Page, item: InputItem, at: number, unit: number, basis?: string): void {
+  const { key, label, quantity, value } = item;
+  const written: Scalar = isCellError(value) ? value.error : value;
+  if (typeof value === "string") page.merged(at, unit, { v: value, style: "inputText" });
+  else {
+    page.put(at, { v: written, style: "inputNumber" });
+    if (quantity !== undefined) page.put(unit, { v: printedUnit(quantity, page.plan.unitSet), style: "unit" });
+  }
+  const box = boxOfInput(item);
+  page.input(key, at, {
+    label,
+    ...box,
+    written,
+    ...(quantity === undefined ? {} : { quantity }),
+    ...(basis === undefined ? {} : { basis }),
+  });
+  if (box.place !== undefined) page.offer(at, fieldOfBox(box.place));
+}
