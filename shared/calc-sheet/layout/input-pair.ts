@@ -19,10 +19,13 @@ export function isPair(left: PlanItem, right: PlanItem | undefined): right is In
   return fits(left, LABEL, LABEL, VALUE, UNIT) && fits(right, RIGHT.label, RIGHT.toLabel, RIGHT.value, RIGHT.unit);
 }
 
+/** Texts that a formula may hold as they are. */
+const PLAIN = /^[\p{L}\p{N} .,/()%-]+$/u;
+
 function fits({ label, value }: InputItem, from: number, to: number, first: number, last: number): boolean {
   const isOneLine = (text: string, a: number, b: number, indent: number): boolean =>
     linesIn(text, roomIn(COLUMNS.slice(a, b + 1), indent), {}) === 1;
-  if (isCellError(value)) return false;
+  if (isCellError(value) || (typeof value === "string" && !PLAIN.test(value))) return false;
   return isOneLine(label, from, to, 0) && (typeof value !== "string" || isOneLine(value, first, last, 1));
 }
 
@@ -42,7 +45,7 @@ export function placePair(page: Page, left: InputItem, right: InputItem): void {
 }
 
 function literal(value: Cell): string {
-  return typeof value === "string" ? `"${value.replaceAll('"', '""')}"` : String(value);
+  return typeof value === "string" ? `"${value}"` : String(value);
 }
 
 /** The cell of an input, with its name and what its box may hold; with the basis where that stands in a cell of its own. */

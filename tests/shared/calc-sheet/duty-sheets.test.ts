@@ -79,15 +79,25 @@ describe("the calc sheet of a duty", () => {
     expect(longest).toBeLessThanOrEqual(3);
   });
 
-  it.each(samples)("keeps every cell it prints inside the printed area: $name", ({ typed }) => {
-    const sheet = sheetOf(typed);
-    const area = boxOf(sheet.print?.area ?? "A1");
-    const outside = sheet.cells.filter(({ at, style }) => {
-      const { bottom, right } = boxOf(at);
-      return (bottom > area.bottom || right > area.right) && style?.startsWith("working") !== true;
-    });
-    expect(outside).toEqual([]);
-  });
+  it.each(samples)(
+    "keeps every cell it prints inside the printed area, and says what stands below it: $name",
+    ({ typed }) => {
+      const sheet = sheetOf(typed);
+      const area = boxOf(sheet.print?.area ?? "A1");
+      expect(sheet.cells.filter(({ at }) => boxOf(at).right > area.right)).toEqual([]);
+      const isBelow = ({ at }: { readonly at: string }): boolean => boxOf(at).top > area.bottom;
+      const texts = sheet.cells.filter((cell) => !isBelow(cell)).map(({ v }) => String(v));
+      const said = texts.find((text) => text.startsWith("On the sheet below this line, not printed: "));
+      const titles = sheet.cells.filter((cell) => isBelow(cell) && cell.style === "section" && /^B/.test(cell.at));
+      for (const { v } of titles) expect(said).toContain(v);
+      expect(titles.length).toBeGreaterThan(0);
+      // What is not asked for, rankings and what rests on them; no verdict and no input.
+      const unlocked = sheet.cells.filter(
+        (cell) => isBelow(cell) && cell.style !== undefined && sheet.styles[cell.style]?.unlocked === true,
+      );
+      expect(unlocked).toEqual([]);
+    },
+  );
 
   it.each([...samples, { name: "a line with levels", typed: bypass({}, { dischargeLine: LEVEE_LINE }) }])(
     "prints every worked figure in a number format: $name",

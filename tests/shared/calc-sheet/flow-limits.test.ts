@@ -60,7 +60,7 @@ describe("flow at which the pump of the duty runs out of NPSH", () => {
     const cell = cellsOf(lifted(12));
     expect(cell("npshKeptTo") as number).toBeLessThan(cell("npshRunsOut") as number);
     // 2 ft of margin asked for, where 11.5 ft are there at 1200 gpm: none is left at 20 ft of lift.
-    expect(cellsOf(lifted(20))("npshKeptTo")).toBe("no flow of the curve has enough");
+    expect(cellsOf(lifted(20))("npshKeptTo")).toBe("no flow has enough");
     expect(cellsOf(lifted(-20))("npshRunsOut")).toBe("beyond the curve");
   });
 });
@@ -99,7 +99,7 @@ describe("least flow of the pump of the duty", () => {
 
   it("stands in the pane as on the sheet, and nowhere without efficiency and NPSH required", () => {
     const labels = shownSection(lifted(12), "flowLimits")?.figures.map(({ label }) => label);
-    expect(labels).toEqual(["NPSH runs out at", "NPSH keeps its margin up to"]);
+    expect(labels).toEqual(["NPSH runs out at", "NPSH margin is kept up to"]);
     const bare = dutyOf(
       {},
       {

@@ -26,12 +26,12 @@ const at = {
 };
 
 describe("an option of a ranked list", () => {
-  it("says each remark on a line of its own and leaves out what has no text", () => {
+  it("says one remark after the other and leaves out what has no text", () => {
     const plan = { tag: "P-101", title: "Duty", unitSet: "US", items: [option] } as const;
     const { cells } = workOut(plan);
     expect(cells.get("firstName")).toBe("belts");
     expect(cells.get("firstVerdict")).toBe("with care");
-    expect(cells.get("first")).toBe("For: speed by sheaves\nCheck: side pull");
+    expect(cells.get("first")).toBe("For: speed by sheaves – Check: side pull");
   });
 
   it("begins with the next remark where the first turns out to have no text", () => {
@@ -41,7 +41,7 @@ describe("an option of a ranked list", () => {
     expect(workOut(plan).cells.get("first")).toBe("Check: side pull");
   });
 
-  it("says the same as a formula, the line break as CHAR(10)", () => {
+  it("says the same as a formula", () => {
     const live = {
       ...option,
       remarks: [
@@ -51,9 +51,7 @@ describe("an option of a ranked list", () => {
     };
     const { expression } = optionCells(live).remarks;
     const cell = "IF(ISERROR($X$1),$X$1,$X$2)";
-    expect(formulaOf(expression, at, "US")).toBe(
-      `IF("a"="","","For: "&"a")&IF(${cell}="","",CHAR(10)&"Check: "&${cell})`,
-    );
+    expect(formulaOf(expression, at, "US")).toBe(`IF("a"="","","For: "&"a")&IF(${cell}="",""," – Check: "&${cell})`);
   });
 });
 

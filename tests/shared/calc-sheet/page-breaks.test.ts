@@ -1,10 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { COLUMNS } from "../../../shared/calc-sheet/layout/columns.ts";
 import { pageBreaks, pageHeight, scaleFor } from "../../../shared/calc-sheet/layout/page-breaks.ts";
+import { USUAL_SIZE } from "../../../shared/calc-sheet/layout/text-width.ts";
 import type { CalcSheetPlan, PlanItem } from "../../../shared/calc-sheet/plan.ts";
+import { STYLES } from "../../../shared/calc-sheet/styles.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { boxOf } from "../../../shared/ports/a1.ts";
+import type { StyleSpec } from "../../../shared/ports/sheet-spec.ts";
 import { laidOut, sheetsOf } from "../../support/laid-out.ts";
 
 /** Rows of 20 points, 45 of them on a page. */
@@ -12,15 +16,15 @@ const FULL = 45;
 const even = { heightOf: () => 20, pageHeight: 900, repeatedAt: () => 0, breaks: [], together: [] };
 
 /*
- * By hand, two columns of 60 characters: 2 (60 × 7.42 + 5) px are 900.4 px, 675.3 pt. Letter less half an inch at either
- * side leaves 540 pt of width, A4 523.3: 79.97 and 77.49 percent. Of height 792 and 841.9 pt less 1.35 in = 97.2 pt: 694.8
- * and 744.7 pt, at those scales 879.5 and 967.1 pt of rows; where no paper is named, the width of the one and the height of
- * the other.
+ * By hand, two columns of 60 characters: 2 (60 × 7.42 + 5) px are 900.4 px, 675.3 pt. Letter less 0.4 in at either side
+ * leaves 554.4 pt of width, A4 537.7: 82.1 and 79.6 percent, and 80 is the most. Of height 792 and 841.9 pt less 0.95 in =
+ * 68.4 pt: 723.6 and 773.5 pt, at those scales 904.5 and 979.1 pt of rows; where no paper is named, the width of the one and
+ * the height of the other.
  */
 it.each([
-  ["Letter", 79, 879.5],
-  ["A4", 77, 967.1],
-  [undefined, 77, 902.3],
+  ["Letter", 80, 904.5],
+  ["A4", 79, 979.1],
+  [undefined, 79, 915.9],
 ] as const)(
   "a page of %s holds so many points of rows, at the scale that its columns have room at",
   (paper, scale, rows) => {
@@ -30,8 +34,15 @@ it.each([
   },
 );
 
-it("print columns that have room to spare as they are", () => {
-  expect(scaleFor([20, 20], "A4")).toBe(100);
+it.each(["A4", "Letter"] as const)("type of the sheet prints at 8 points at least on %s", (paper) => {
+  // 10 points at 80 percent.
+  expect(scaleFor(COLUMNS, paper)).toBe(80);
+  for (const [name, style] of Object.entries(STYLES) as [string, StyleSpec][])
+    expect(((style.size ?? USUAL_SIZE) * scaleFor(COLUMNS, paper)) / 100, name).toBeGreaterThanOrEqual(8);
+});
+
+it("print columns that have room to spare no larger", () => {
+  expect(scaleFor([20, 20], "A4")).toBe(80);
 });
 
 describe("page breaks", () => {

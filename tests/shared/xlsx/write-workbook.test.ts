@@ -176,7 +176,7 @@ describe("what a sheet asks for", () => {
       '<pageSetup paperSize="1" orientation="portrait" fitToWidth="1" fitToHeight="0"/>',
     ],
     ["a scale", printedBy({ paper: "A4", scale: 78 }), '<pageSetup paperSize="9" scale="78" orientation="portrait"/>'],
-    ["margins", sheet, '<pageMargins left="0.5" right="0.5" top="0.7" bottom="0.65" header="0.3" footer="0.3"/>'],
+    ["margins", sheet, '<pageMargins left="0.4" right="0.4" top="0.5" bottom="0.45" header="0.25" footer="0.25"/>'],
     ["fit to page", sheet, '<pageSetUpPr fitToPage="1"/>'],
     ["header", sheet, "<oddHeader>&amp;LDuty sheet&amp;RSample</oddHeader>"],
     ["footer", sheet, "<oddFooter>Page &amp;P of &amp;N</oddFooter>"],
