@@ -58,9 +58,9 @@ describe("the head and foot of a printed page", () => {
       /^&L&8 Temporary dewatering and .*…, P-101A\/B and spare P-101C&R&8 Rev. P3, 29 November 2026$/,
     );
     const [left = "", right = ""] = header.split("&R").map((text) => text.replace(/^(?:&L)?&8 /, ""));
-    // A4 less half an inch at either side: 595.3 − 72 pt.
-    expect(textWidth(left, { size: 8 }) + textWidth(right, { size: 8 })).toBeLessThan(523 - 10);
-    expect(textWidth(left, { size: 8 }) + textWidth(right, { size: 8 })).toBeGreaterThan(523 - 30);
+    // A4 less 0.4 in at either side: 595.3 − 57.6 pt.
+    expect(textWidth(left, { size: 8 }) + textWidth(right, { size: 8 })).toBeLessThan(537.7 - 10);
+    expect(textWidth(left, { size: 8 }) + textWidth(right, { size: 8 })).toBeGreaterThan(537.7 - 30);
   });
 
   it("leave room between the name of a sheet, the sentence in the middle, and the number of the page", () => {
