@@ -5,6 +5,7 @@ import type {} from "@univerjs/sheets-conditional-formatting/facade";
 import type { Cell } from "../shared/cells/cell.ts";
 import { isCellError } from "../shared/cells/cell.ts";
 import { absolute, type Box, boxOf } from "../shared/ports/a1.ts";
+import { leftBehind } from "../shared/ports/host-fault.ts";
 import { referenceParts } from "../shared/ports/reference.ts";
 import type { SheetHost } from "../shared/ports/sheet-host.ts";
 import { freeSheetNames } from "../shared/ports/sheet-name.ts";
@@ -211,6 +212,8 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     const specs = set.sheets(names);
     const changes = formulaChanges(specs);
     const added: FWorksheet[] = [];
+    const active = book.getActiveSheet();
+    const standing = new Set(book.getSheets().map((sheet) => sheet.getSheetId()));
     const oneUndoStep = inside.batchUndo(book.getId());
     try {
       for (const [i, spec] of specs.entries()) added.push(insert(spec, changes[i] ?? {}));
@@ -223,17 +226,30 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
       records.set(book.getId(), [...new Set([...held, ...(set.records ?? [])])]);
     } catch (fault) {
       oneUndoStep.dispose();
-      for (const sheet of added) {
-        inside.removeNames(book.getId(), sheet.getSheetId());
-        kept.delete(sheet.getSheetId());
-        book.deleteSheet(sheet);
+      try {
+        // By name: one may stand there that was never handed over.
+        const begun = book
+          .getSheets()
+          .filter((sheet) => !standing.has(sheet.getSheetId()) && names.includes(sheet.getSheetName()));
+        takeAway(book, begun, active);
+      } catch {
+        throw leftBehind(fault);
       }
-      // Otherwise undo would bring the half-written sheets back.
-      inside.clearUndo(book.getId());
       throw fault;
     }
     oneUndoStep.dispose();
     return names;
+  };
+
+  const takeAway = (book: FWorkbook, sheets: readonly FWorksheet[], active: FWorksheet): void => {
+    for (const sheet of sheets) {
+      inside.removeNames(book.getId(), sheet.getSheetId());
+      kept.delete(sheet.getSheetId());
+      book.deleteSheet(sheet);
+    }
+    active.activate();
+    // Otherwise undo would bring the half-written sheets back.
+    inside.clearUndo(book.getId());
   };
 
   const named = (sheet: FWorksheet): Readonly<Record<string, string>> =>

@@ -35,7 +35,15 @@ export function settling(api: FUniver): Settling {
       await api.getFormula().onCalculationResultApplied();
       quiet = seen === edits ? quiet + 1 : 0;
     }
-    following = undefined;
+  };
+
+  const begin = (): void => {
+    following = follow();
+    // Whether it ended well is told to whoever waits; the next edit is followed anew.
+    const end = (): void => {
+      following = undefined;
+    };
+    following.then(end, end);
   };
 
   api.addEvent(api.Event.CommandExecuted, ({ id, options }) => {
@@ -47,7 +55,7 @@ export function settling(api: FUniver): Settling {
     }
     if (id === ASKED || (id.includes(".mutation.") && options?.["onlyLocal"] !== true)) {
       edits += 1;
-      following ??= follow();
+      if (following === undefined) begin();
     }
   });
 
@@ -57,10 +65,7 @@ export function settling(api: FUniver): Settling {
       new Promise((resolve, reject) => {
         const fail = (): void => reject(new Error("The calculation does not end"));
         const timer = limit === undefined || following === undefined ? undefined : setTimeout(fail, limit);
-        (following ?? Promise.resolve()).then(() => {
-          clearTimeout(timer);
-          resolve();
-        });
+        (following ?? Promise.resolve()).then(resolve, reject).finally(() => clearTimeout(timer));
       }),
   };
 }

@@ -10,7 +10,7 @@ import { viscousPumpCurve } from "../../src/pump/viscous-curve.ts";
 import { standardAtmosphere } from "../../src/site/atmosphere.ts";
 import { curveOn } from "../../src/slurry/curve-as-pumped.ts";
 import { npshAvailableIn } from "../../src/suction/suction-state.ts";
-import { asStated, type DutyState, dutyCases, systemOf } from "../calc-sheet/sections/duty-cases.ts";
+import { asStated, type DutyState, dutyCases, FULL, systemOf } from "../calc-sheet/sections/duty-cases.ts";
 import { specificSpeedOf } from "../calc-sheet/sections/preferred-region.ts";
 import { viscousNeedOf } from "../calc-sheet/sections/viscous-curve.ts";
 import { isRange } from "../cells/cell.ts";
@@ -55,6 +55,8 @@ export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result
   const { staticHead } = asStated(duty);
   const aged = dutyCases(duty).find((one) => one.roughness !== undefined && one.staticHead === staticHead);
   const agedPipe = aged && systemThrough(aged, duty, worked);
+  const full = dutyCases(duty).find(({ key }) => key === FULL);
+  const fullPipe = full && systemThrough(full, duty, worked);
   const agedSuction = suctionLine.map((segment) => {
     const { agedRoughness: roughness } = duty;
     if (roughness === undefined || !growsRougher(segment.pipe, roughness)) return segment;
@@ -64,6 +66,7 @@ export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result
   if (!running.ok) return running;
   if (!newPipe.ok) return newPipe;
   if (agedPipe !== undefined && !agedPipe.ok) return agedPipe;
+  if (fullPipe !== undefined && !fullPipe.ok) return fullPipe;
   if (!air.ok) return air;
   const specificSpeed = specificSpeedOf(pump);
   const [lower, upper] = acceptanceGrade?.head ?? [0, 0];
@@ -79,6 +82,9 @@ export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result
     },
     newPipe: newPipe.value,
     ...(agedPipe === undefined ? {} : { agedPipe: agedPipe.value }),
+    ...(fullPipe === undefined
+      ? {}
+      : { fullPipe: raised(fullPipe.value, normal - Math.min(leastStaticHead ?? normal, normal)) }),
     headBand: { least: 1 + lower / 100, most: 1 + upper / 100 },
     density: state.value.density,
     npshAvailable: (flow, { pipe }) =>
@@ -93,6 +99,11 @@ export function regionOf(duty: Duty, pump: DutyPump, worked: WorkedDuty): Result
     ...(npshMargin === undefined ? {} : { npshMargin }),
     ...(specificSpeed === undefined ? {} : { specificSpeed }),
   });
+}
+
+/** A system of the least static head as one of the normal. */
+function raised(system: HeadCurve, by: number): HeadCurve {
+  return by === 0 ? system : { ...system, headAt: (flow) => system.headAt(flow) + by };
 }
 
 /** The curve with water, or corrected for a viscous liquid as the pump runs. */

@@ -10,7 +10,8 @@ import { npshRequiredAtFlow, shaftPowerAtFlow } from "./pump-reading.ts";
 import type { RunningPump } from "./running-pump.ts";
 
 export type StaticHeadState = "least" | "normal" | "greatest";
-export type PipeState = "new" | "aged";
+/** full: new, and the fall beyond a summit of the line takes part. */
+export type PipeState = "new" | "full" | "aged";
 export type CurveState = "low" | "as drawn" | "high";
 
 /** Which ends of the ranges meet in a corner of the region. */
@@ -30,6 +31,8 @@ export interface DutyRegionInput {
   /** The system at the normal static head, from zero flow to beyond the end of the pumps' curve. */
   readonly newPipe: HeadCurve;
   readonly agedPipe?: HeadCurve;
+  /** The line running full, where it might and is not counted on to. */
+  readonly fullPipe?: HeadCurve;
   /** Head the bought pump may have over that of its curve: 0.95 and 1.05 for ±5 %. */
   readonly headBand: { readonly least: number; readonly most: number };
   /** Of the liquid pumped, kg/m³. */
@@ -167,14 +170,18 @@ export function dutyRegion(input: DutyRegionInput): Result<DutyRegion> {
 const NORMAL: CornerState = { staticHead: "normal", pipe: "new", curve: "as drawn" };
 
 /** Every corner but the normal one; a range without width has one end. */
-function statesOf({ staticHeads, agedPipe, headBand }: DutyRegionInput): readonly CornerState[] {
+function statesOf({ staticHeads, agedPipe, fullPipe, headBand }: DutyRegionInput): readonly CornerState[] {
   const { normal, least = normal, greatest = normal } = staticHeads;
   const heads: StaticHeadState[] = [
     ...(least < normal ? (["least"] as const) : []),
     "normal",
     ...(greatest > normal ? (["greatest"] as const) : []),
   ];
-  const pipes: PipeState[] = agedPipe === undefined ? ["new"] : ["new", "aged"];
+  const pipes: PipeState[] = [
+    ...(fullPipe === undefined ? [] : (["full"] as const)),
+    "new",
+    ...(agedPipe === undefined ? [] : (["aged"] as const)),
+  ];
   const curves: CurveState[] = [
     ...(headBand.least < 1 ? (["low"] as const) : []),
     "as drawn",
@@ -218,8 +225,9 @@ function withHead(pump: RunningPump, factor: number): RunningPump {
   return { ...pump, headFactor: pump.headFactor * factor };
 }
 
-function systemIn({ staticHeads, newPipe, agedPipe }: DutyRegionInput, { staticHead, pipe }: CornerState): HeadCurve {
-  const curve = pipe === "aged" ? (agedPipe ?? newPipe) : newPipe;
+function systemIn(input: DutyRegionInput, { staticHead, pipe }: CornerState): HeadCurve {
+  const { staticHeads, newPipe, agedPipe = newPipe, fullPipe = newPipe } = input;
+  const curve = { new: newPipe, full: fullPipe, aged: agedPipe }[pipe];
   const rise = (staticHeads[staticHead] ?? staticHeads.normal) - staticHeads.normal;
   return rise === 0 ? curve : { ...curve, headAt: (flow) => curve.headAt(flow) + rise };
 }
@@ -360,7 +368,8 @@ function notOnCurve(
 /** "least static head, new pipe, curve as drawn" */
 export function cornerWords({ staticHead, pipe, curve }: CornerState): string {
   const curveWords = { low: "curve at its lowest", "as drawn": "curve as drawn", high: "curve at its highest" }[curve];
-  return `${staticHead} static head, ${pipe} pipe, ${curveWords}`;
+  const pipeWords = { new: "new pipe", full: "line running full", aged: "aged pipe" }[pipe];
+  return `${staticHead} static head, ${pipeWords}, ${curveWords}`;
 }
 
 function marginFindings({ npshMargin }: DutyRegionInput, least: DutyRegion["leastNpshMargin"]): readonly Finding[] {

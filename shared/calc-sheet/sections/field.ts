@@ -16,6 +16,7 @@ import {
   product,
   range,
   sum,
+  type TableOf,
   tableOf,
 } from "../expression.ts";
 import { FIELD, LIQUID } from "../field-handles.ts";
@@ -157,74 +158,68 @@ function plant(duty: Duty): readonly PlanItem[] {
     headUncertainty: MEASURED.fieldHeadOff,
     ...LIQUID,
   };
-  return from === "fuel" ? engine(duty, water) : electric(duty, water);
+  return from === "fuel"
+    ? toWater(duty, ENGINE, {
+        inputs: stated(duty, "fieldFuel", "specificConsumption", "powerMeter"),
+        title: "Fuel to water",
+        call: callOf(FUELTOWATER, {
+          ...water,
+          fuelFlow: FIELD.fieldFuel,
+          specificConsumption: FIELD.specificConsumption,
+          fuelMeter: FIELD.powerMeter,
+        }),
+        efficiency: "Fuel-to-water efficiency",
+        of: "fuelToWater",
+        how: "Water power over fuel and its lower heating value.",
+        criterion: "12.5 water horsepower-hours from a US gallon of diesel are 100 %.",
+      })
+    : toWater(duty, ELECTRIC, {
+        inputs: stated(duty, "fieldPower", "fieldMotorEfficiency", "powerMeter"),
+        title: "Wire to water",
+        call: callOf(WIRETOWATER, {
+          ...water,
+          power: FIELD.fieldPower,
+          motorEfficiency: FIELD.fieldMotorEfficiency,
+          powerMeter: FIELD.powerMeter,
+        }),
+        efficiency: "Wire-to-water efficiency",
+        of: "wireToWater",
+        how: "Water power over the power at the meter.",
+        criterion: "A good pump of 75 % on a motor of 88 % has 100 %.",
+      });
 }
 
-type Water = Readonly<Record<"flow" | "head" | "flowMeter" | "headUncertainty" | "liquid" | "temperature", Expression>>;
+/** What meter and fuel have in common. */
+type PlantPart = "waterPower" | "ofCriterion" | "shaftPower" | "pumpEfficiency" | "efficiencyUncertainty";
 
-function electric(duty: Duty, water: Water): readonly PlanItem[] {
-  const call = callOf(WIRETOWATER, {
-    ...water,
-    power: FIELD.fieldPower,
-    motorEfficiency: FIELD.fieldMotorEfficiency,
-    powerMeter: FIELD.powerMeter,
-  });
-  return [
-    ...stated(duty, "fieldPower", "fieldMotorEfficiency", "powerMeter"),
-    spill(ELECTRIC, "Wire to water", call),
-    figure(MEASURED.fieldWaterPower, "Water power", part(ELECTRIC, "waterPower"), "ρ g Q H."),
-    figure(
-      MEASURED.fieldPlantEfficiency,
-      "Wire-to-water efficiency",
-      part(ELECTRIC, "wireToWater"),
-      "Water power over the power at the meter.",
-      "main",
-    ),
-    figure(
-      MEASURED.fieldOfCriterion,
-      "Of the Nebraska criterion",
-      part(ELECTRIC, "ofCriterion"),
-      "A good pump of 75 % on a motor of 88 % has 100 %.",
-    ),
-    ...ofPump(duty, {
-      power: part(ELECTRIC, "shaftPower"),
-      efficiency: part(ELECTRIC, "pumpEfficiency"),
-      off: part(ELECTRIC, "efficiencyUncertainty"),
-    }),
-    remark(MEASURED.fieldPlantNotes, "Wire to water", call),
-  ];
+interface PlantWords<C extends string> {
+  readonly inputs: readonly PlanItem[];
+  readonly title: string;
+  readonly call: Call;
+  /** What the efficiency is called, its column and how it comes about. */
+  readonly efficiency: string;
+  readonly of: C;
+  readonly how: string;
+  readonly criterion: string;
 }
 
-function engine(duty: Duty, water: Water): readonly PlanItem[] {
-  const call = callOf(FUELTOWATER, {
-    ...water,
-    fuelFlow: FIELD.fieldFuel,
-    specificConsumption: FIELD.specificConsumption,
-    fuelMeter: FIELD.powerMeter,
-  });
+function toWater<C extends string>(
+  duty: Duty,
+  table: TableOf<C | PlantPart>,
+  { inputs, title, call, efficiency, of, how, criterion }: PlantWords<C>,
+): readonly PlanItem[] {
   return [
-    ...stated(duty, "fieldFuel", "specificConsumption", "powerMeter"),
-    spill(ENGINE, "Fuel to water", call),
-    figure(MEASURED.fieldWaterPower, "Water power", part(ENGINE, "waterPower"), "ρ g Q H."),
-    figure(
-      MEASURED.fieldPlantEfficiency,
-      "Fuel-to-water efficiency",
-      part(ENGINE, "fuelToWater"),
-      "Water power over fuel and its lower heating value.",
-      "main",
-    ),
-    figure(
-      MEASURED.fieldOfCriterion,
-      "Of the Nebraska criterion",
-      part(ENGINE, "ofCriterion"),
-      "12.5 water horsepower-hours from a US gallon of diesel are 100 %.",
-    ),
+    ...inputs,
+    spill(table, title, call),
+    figure(MEASURED.fieldWaterPower, "Water power", part(table, "waterPower"), "ρ g Q H."),
+    figure(MEASURED.fieldPlantEfficiency, efficiency, part(table, of), how, "main"),
+    figure(MEASURED.fieldOfCriterion, "Of the Nebraska criterion", part(table, "ofCriterion"), criterion),
     ...ofPump(duty, {
-      power: part(ENGINE, "shaftPower"),
-      efficiency: part(ENGINE, "pumpEfficiency"),
-      off: part(ENGINE, "efficiencyUncertainty"),
+      power: part(table, "shaftPower"),
+      efficiency: part(table, "pumpEfficiency"),
+      off: part(table, "efficiencyUncertainty"),
     }),
-    remark(MEASURED.fieldPlantNotes, "Fuel to water", call),
+    remark(MEASURED.fieldPlantNotes, title, call),
   ];
 }
 

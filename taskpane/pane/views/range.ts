@@ -32,11 +32,12 @@ function regionView({ state, worked }: PaneContext): TemplateResult {
 
 function extremesView({ region }: PumpOnDuty, units: UnitSetName): TemplateResult | typeof nothing {
   if (region === undefined) return nothing;
-  const { leastFlow, greatestFlow, leastNpshMargin, greatestPower } = region;
+  const { leastFlow, greatestFlow, leastNpshMargin, greatestPower, corners } = region;
+  const isFull = corners.some(({ flow, pipe }) => pipe === "full" && flow === greatestFlow);
   return html`<h3>At the worst of the range</h3>
     <dl class="figures">
       ${figureView("Least flow", leastFlow, "flow", units, true)}
-      ${figureView("Greatest flow", greatestFlow, "flow", units, true)}
+      ${figureView(isFull ? "Greatest flow, line running full" : "Greatest flow", greatestFlow, "flow", units, true)}
       ${
         leastNpshMargin === null
           ? nothing

@@ -3,12 +3,16 @@ import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import type { SegmentText } from "../../../shared/duty/duty-text.ts";
 import { lineQuestions } from "../../../shared/duty/line-questions.ts";
+import { pumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
 import { shownVerdicts } from "../../../shared/package/verdicts.ts";
-import { dutyOf, type Fields, pumpText } from "../../support/duty-of.ts";
+import { cornerWords } from "../../../src/pump/envelope.ts";
+import { dutyOf, dutyRead, dutyText, type Fields, pumpText } from "../../support/duty-of.ts";
 import { judged } from "../../support/judged.ts";
 import { laidOut } from "../../support/laid-out.ts";
 import { LEVEE } from "../../support/levee.ts";
 
+/** 231 in³ a minute in m³/s. */
+const GPM = (231 * 0.0254 ** 3) / 60;
 const CURVE = LEVEE.curve.slice(1).map(([flow, head]) => [`${flow} gpm`, `${head} ft`]);
 const BASE: Fields = {
   flow: "3000 gpm",
@@ -122,6 +126,34 @@ describe("a bypass of two pumps over a levee", () => {
     expect(full({ summitValve: "vacuum primer" })).toEqual([free, free, "49.0"]);
   });
 
+  // The same 3504.2 gpm; with an air valve there the pumps never give more than 2607.9.
+  it("has it in the region of the pane, under its name, where the sheet has it", () => {
+    const greatest = (fields: Fields) => {
+      const region = pumpOnDuty(levee(fields))?.region;
+      const corners = region?.corners.filter(({ flow }) => flow === region.greatestFlow) ?? [];
+      return [((region?.greatestFlow ?? 0) / GPM).toFixed(1), ...corners.map(cornerWords)];
+    };
+    expect(greatest({})).toEqual(["3504.2", "normal static head, line running full, curve as drawn"]);
+    expect(greatest({ summitValve: "air valve" })[0]).toBe("2607.9");
+    expect(greatest({ summitValve: "vacuum primer" })[0]).toBe("3504.2");
+    // 4 ft less to lift: both ends of the sheet's own range.
+    const low = pumpOnDuty(levee({ leastStaticHead: "20 ft" }));
+    const row = low?.cases.find(({ key }) => key === "full");
+    expect((low?.region?.greatestFlow ?? 0) / (row?.flow as number)).toBeCloseTo(1, 4);
+    expect(row?.flow as number).toBeGreaterThan(3510 * GPM);
+  });
+
+  // NPSH required is known at 3000 gpm; running full the pair gives 3504, held by an air valve 2608.
+  it("is beyond what NPSH required was typed for where the line may run full", () => {
+    const beyond = (fields: Fields) => {
+      const [found] = judged(levee({ npshRequired: "10 ft", ...fields }), "npsh", /operating flow/);
+      return `${found?.state}: ${found?.text}`;
+    };
+    expect(beyond({})).toMatch(/^check: .*3504 of 3000 US gpm/);
+    expect(beyond({ summitValve: "vacuum primer" })).toMatch(/^check: .*3504 of 3000 US gpm/);
+    expect(beyond({ summitValve: "air valve" })).toMatch(/^pass: /);
+  });
+
   // Volumes of case s3-route-014: 1200 + 1000 ft of the fall run out, the rise stays.
   it("drains the fall, and stands to the summit, not to the outlet", () => {
     expect(figure("runsOut") / 22281.0).toBeCloseTo(1, 3);
@@ -194,6 +226,52 @@ function hill(pipes: readonly [string, string], levels: readonly [string, string
     },
   );
 }
+
+// By hand: 4 m/s in 200 mm, V²/2g = 16 / 19.6133 = 0.815773 m; Re = 0.8 / 1.0034e-6 = 797289 and ε/D = 0.045 / 200 give by
+// Colebrook f = 0.015140. Lost: 10 m and K 1 before the pump 1.4333 m, 40 m and K 3 to a summit 30 m over the source 4.9175 m,
+// 40 m and K 2 from there 4.1018 m. 15 % by volume of SG 2.65 in SG 1 (998.2 kg/m³ at 20 °C): SG 1.2475, 1245.2545 kg/m³. Without
+// a size of the solids, losses are those of the clear liquid in head of slurry.
+describe("a slurry over a summit", () => {
+  const PIPE = "ID 200 mm rough 0.045 mm";
+  const run = (length: string, fittings: string, level = "") => ({ pipe: PIPE, length, fittings, level });
+  const headAsked = (fields: Fields, summit = "30") => {
+    const duty = dutyRead(
+      dutyText(
+        {
+          flow: "0.125663706143592 m3/s",
+          sourceLevel: "0",
+          pumpLevel: "-2",
+          deliveryLevel: "20",
+          liquid: "SG 1, 1.0034 cSt, pv 2.3 kPa",
+          solids: "31.8637274549",
+          solidsGravity: "2.65",
+          outlet: "free",
+          summitValve: "air valve",
+          ...fields,
+        },
+        {
+          unitSet: "SI",
+          suctionLine: [run("10", "K 1")],
+          dischargeLine: [run("40", "K 3", summit), run("40", "K 2", "20")],
+        },
+      ),
+    );
+    return workOut(dutyPlan(duty)).cells.get("headAsked") as number;
+  };
+
+  it("asks for 30 m and the losses of 6.3509 m to the summit in slurry, the margin on the losses alone", () => {
+    expect(headAsked({ frictionMargin: "0" })).toBeCloseTo(36.3509, 3);
+    expect(headAsked({ frictionMargin: "10" })).toBeCloseTo(36.986, 3);
+  });
+
+  it("counts the pressure over the source in slurry: 50 kPa are 4.0945 m of it, not 5.1077 m of water", () => {
+    expect(headAsked({ frictionMargin: "10", sourcePressure: "50 kPa" })).toBeCloseTo(36.986 - 4.0944, 3);
+  });
+
+  it("asks for the head through the line where that is more: 20 m and 10.4527 m, over a place at 21 m", () => {
+    expect(headAsked({ frictionMargin: "0" }, "21")).toBeCloseTo(30.4527, 3);
+  });
+});
 
 const PLAIN = "ID 300 mm rough 0.05 mm";
 

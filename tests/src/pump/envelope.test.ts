@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Result } from "../../../src/basis/result.ts";
 import { succeed } from "../../../src/basis/result.ts";
-import { type DutyRegion, type DutyRegionInput, dutyRegion } from "../../../src/pump/envelope.ts";
+import { cornerWords, type DutyRegion, type DutyRegionInput, dutyRegion } from "../../../src/pump/envelope.ts";
 import { curveOf, FALLING, running, systemByFormula } from "../../support/pumps.ts";
 
 // A pump of H = 50 − 10 000 q², NPSHR = 2 + 50 q and P = 10 000 + 200 000 q (m, W; q in m³/s), to 65 L/s, so that every
@@ -63,6 +63,19 @@ describe("the region of a duty", () => {
     // 50 − 10 000 q² = 20 + 8000 q² at q² = 30 / 18 000, where both are 33.333 m.
     expect(aged?.flow).toBeCloseTo(Math.sqrt(30 / 18_000), 6);
     expect(aged?.head).toBeCloseTo(100 / 3, 4);
+  });
+
+  it("reaches further where the line might run full, and nowhere less far", () => {
+    const full = systemByFormula((q) => 15 + 5000 * q * q);
+    const region = value(dutyRegion({ ...WIDE, fullPipe: full }));
+    // 1.05 (50 − 10 000 q²) = 15 − 8 + 5000 q² at q² = 45.5 / 15 500; the least flow stays.
+    expect(region.greatestFlow).toBeCloseTo(Math.sqrt(45.5 / 15_500), 6);
+    expect(region.leastFlow).toBeCloseTo(Math.sqrt(21.5 / 17_500), 6);
+    expect(region.corners).toHaveLength(3 * 3 * 3);
+    const q = region.greatestFlow;
+    expect(region.leastNpshMargin?.margin).toBeCloseTo(6 - 1000 * q * q - (2 + 50 * q), 4);
+    const corner = region.corners.find(({ flow }) => flow === q);
+    expect(corner && cornerWords(corner)).toBe("least static head, line running full, curve at its highest");
   });
 
   it("finds the worst NPSH margin and the greatest power at its greatest flow", () => {
