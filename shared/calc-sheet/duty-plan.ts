@@ -25,7 +25,7 @@ import { headBuildUp } from "./sections/head.ts";
 import { lineTable } from "./sections/lines.ts";
 import { liquidAndSite } from "./sections/liquid.ts";
 import { materialsSection } from "./sections/materials.ts";
-import { npshBuildUp } from "./sections/npsh.ts";
+import { isNpshTyped, npshBuildUp, npshMarginRule } from "./sections/npsh.ts";
 import { operatingPoint } from "./sections/operating-point.ts";
 import { otherPumpInputs } from "./sections/other-pump-inputs.ts";
 import { pipeSection } from "./sections/pipe.ts";
@@ -128,6 +128,7 @@ function pumpOnTheDuty(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...pumpCurveTable(duty, pump),
     ...otherPumpInputs(duty),
     ...pumpFigures(pump),
+    ...(isNpshTyped(duty) ? [] : npshMarginRule(duty)),
     ...drawnCurves(duty, pump),
     ...lineVariants(duty),
     ...otherSiphons(duty),

@@ -34,6 +34,8 @@ const WET = cases((i) => ({
   deliveryPressure: `${1 + i / 2}`,
 }));
 
+const MOTOR: Fields = { driver: "motor", fuelPrice: "", tariff: "0.12" };
+
 const SERIES: Fields = {
   driver: "motor",
   pumpLevel: "90",
@@ -66,8 +68,12 @@ export const AUDITED: readonly { readonly name: string; readonly duty: DutyText 
   },
   { name: "twelve cases over a line with levels", duty: { ...QUARRY, dischargeLine: LEVELLED, cases: WET } },
   {
-    name: "twelve cases at their own speeds, thick",
-    duty: { ...withFields(QUARRY, { ...OIL, speedControl: "variable" }), dischargeLine: LEVELLED, cases: WET },
+    name: "twelve cases at their own speeds, thick, a motor",
+    duty: {
+      ...withFields(QUARRY, { ...OIL, ...MOTOR, speedControl: "variable" }),
+      dischargeLine: LEVELLED,
+      cases: WET,
+    },
   },
   {
     name: "twelve cases of a slurry",
@@ -83,6 +89,13 @@ export const AUDITED: readonly { readonly name: string; readonly duty: DutyText 
         ...(i % 2 === 0 ? {} : { liquid: "water" }),
       })),
     }),
+  },
+  {
+    name: "unlike pumps in series along the line",
+    duty: bypass(
+      { arrangement: "series", flow: "1500", deliveryLevel: "680", stages: "2: level 620 ft, after row 1" },
+      UNLIKE,
+    ),
   },
   {
     name: "an engine without a pump",

@@ -83,7 +83,7 @@ export function caseCurves(duty: Duty, pump: DutyPump, states: readonly DutyStat
     const own = one.duty.pump;
     if (!hasOwnCurve(duty, one) || own === undefined) return [];
     const others = otherLiquidOf(duty, one);
-    const viscous = viscousCurveIn(duty, pump, {
+    const viscous = viscousCurveIn(pump, {
       of: CHOSEN,
       table: carrierOf(duty, one),
       answer: named(duty, one, "ViscousAnswer"),

@@ -10,10 +10,9 @@ import {
   constant,
   difference,
   type Expression,
-  extreme,
+  greatest,
   type Handle,
   part,
-  product,
   range,
   ratio,
   type TableOf,
@@ -24,9 +23,10 @@ import { type ColumnFacts, type PlanItem, working } from "../plan.ts";
 import { liquidWords } from "./as-pumped.ts";
 import { caseCurve } from "./case-curves.ts";
 import { caseCell } from "./case-inputs.ts";
-import { lastFlowOfAll, reachOf } from "./drawn-curves.ts";
+import { lastFlowOfAll, lastFlowOnWater, onWaterOf, reachOf } from "./drawn-curves.ts";
 import type { DutyState } from "./duty-cases.ts";
 import { totalHeadIn, unlessFull } from "./head.ts";
+import { PUMP } from "./pump.ts";
 import { byArrangement, withOthers } from "./station.ts";
 
 /** What follows from the figures of a case, a row each; a blank cell is that of the duty as stated. */
@@ -170,9 +170,10 @@ export function caseRunning(duty: Duty, states: readonly DutyState[]): readonly 
             state.trimRatio,
           ),
     reach: (state) => {
-      const { curve, speedRatio, trimRatio } = state;
-      const ofChosen = product(extreme("columnGreatest", curve.drawn, "flow", ""), speedRatio, trimRatio);
-      return reachOf(lastFlowOfAll(duty, ofChosen, state));
+      // The speed that gives the flow may be any; the system is drawn as far as the stated one goes, and past the flow.
+      const ofChosen = lastFlowOnWater(state.isAtOwnSpeed ? PUMP.speedRatio : state.speedRatio);
+      const last = lastFlowOfAll(duty, ofChosen, { ...state, otherCurve: onWaterOf });
+      return reachOf(state.isAtOwnSpeed ? greatest(last, state.flow) : last);
     },
   };
   return ownTable(duty, states, RUNNING, "Speed of each case", made);

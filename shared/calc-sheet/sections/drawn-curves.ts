@@ -1,6 +1,6 @@
 import { PUMPEFFICIENCY, PUMPHEAD, PUMPNPSHR, PUMPPOWER } from "../../catalogue/entries/pump.ts";
 import { PUMPMAXPOWER } from "../../catalogue/entries/pump-max-power.ts";
-import type { Duty, DutyPump } from "../../duty/duty.ts";
+import type { Duty, DutyOtherPump, DutyPump } from "../../duty/duty.ts";
 import type { CurvePointText } from "../../duty/duty-text.ts";
 import { isSlurry } from "../../duty/slurry.ts";
 import { densityOfWater } from "../conversions.ts";
@@ -29,10 +29,11 @@ import type { DutyState } from "./duty-cases.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
 import { npshAvailableAt } from "./npsh.ts";
 import { liquidOfDuty, otherAsPumped, otherCurves, otherLastFlow } from "./other-curves.ts";
-import { PUMP } from "./pump.ts";
-import { curveAsPumped, readCurve, slurryCurve } from "./slurry-curve.ts";
+import { otherCells } from "./other-pump-inputs.ts";
+import { PUMP, PUMP_CURVE } from "./pump.ts";
+import { curveAsPumped, onWater, readCurve, slurryCurve } from "./slurry-curve.ts";
 import { byArrangement, pumpsOfAll } from "./station.ts";
-import { viscousCurve } from "./viscous-curve.ts";
+import { type CHOSEN, viscousCurve } from "./viscous-curve.ts";
 
 /** Rows of each curve. */
 export const CURVE_ROWS = 25;
@@ -80,7 +81,7 @@ export const MAX_POWER = spillOf("maxPower", PUMPMAXPOWER);
 
 /** The call of it; up to a flow where one is given. */
 export function maxPowerOf(duty: Duty, reachedFlow?: Expression): Call {
-  return callOf(PUMPMAXPOWER, { ...readCurve(duty, "carrier"), ...(reachedFlow && { reachedFlow }) });
+  return callOf(PUMPMAXPOWER, { ...onWater(duty), ...(reachedFlow && { reachedFlow }) });
 }
 
 /** A power on water brought to the liquid as pumped: with its SG, and of a slurry with the pump's two ratios. */
@@ -94,6 +95,16 @@ const RATIOS = [PUMP.speedRatio, PUMP.trimRatio] as const;
 /** The last flow of the curve as the pump runs. */
 export function lastFlow(duty: Duty): Expression {
   return product(extreme("columnGreatest", curveAsPumped(duty), "flow", ""), ...RATIOS);
+}
+
+/** The same of its curve as stated. */
+export function lastFlowOnWater(speedRatio: Expression = PUMP.speedRatio): Expression {
+  return product(extreme("columnGreatest", PUMP_CURVE, "flow", ""), speedRatio, PUMP.trimRatio);
+}
+
+/** The curve of a further pump as stated. */
+export function onWaterOf(pump: DutyOtherPump): (typeof CHOSEN)["curve"] {
+  return otherCells(pump).curve;
 }
 
 /** What the pump section rests on, and the curves of the pump as it runs, in the workings. */
@@ -140,7 +151,19 @@ function howItRuns(duty: Duty): WorkingItem {
           otherCurve: (pump) => otherAsPumped(pump, liquidOfDuty(duty)),
         }),
     ],
-    ["reach", "system curves up to", () => reachOf(CURVE_END)],
+    [
+      "reach",
+      "system curves up to",
+      // By the curves with water, which no liquid makes longer, so that no system waits for a corrected one.
+      () =>
+        reachOf(
+          lastFlowOfAll(duty, lastFlowOnWater(), {
+            pumps: FIELD.pumpsRunning,
+            sideBySide: SIDE_BY_SIDE,
+            otherCurve: onWaterOf,
+          }),
+        ),
+    ],
   ]);
 }
 

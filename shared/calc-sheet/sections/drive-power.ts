@@ -31,6 +31,7 @@ import {
   caseStatesOf,
   type DutyState,
   dutyCases,
+  flowOfOne,
   flushState,
   leastSystem,
   NOT_GIVEN,
@@ -163,7 +164,7 @@ function reached(
   // How far it runs at its greatest speed beside unlike pumps is not worked out: to the end of its curve at most.
   const isUnlike = duty.otherPumps.length > 0;
   const atMost = isUnlike ? product(curveEnd, ...ratios) : ratio(part(TOP, "flow"), SIDE_BY_SIDE);
-  const flow = greatest(...pumped.map((one) => ofOnePump(one, duty, "flow")), ...(isRaised ? [atMost] : []));
+  const flow = greatest(...pumped.map((one) => flowOfOne(one, duty)), ...(isRaised ? [atMost] : []));
   const hasFlush = isSlurry(duty);
   const flush = hasFlush ? onClearLiquid(duty, isRaised, cubed) : [];
   const withFlush = (power: Expression): Expression => (hasFlush ? greatest(power, POWER.clearPower) : power);

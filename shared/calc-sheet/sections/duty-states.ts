@@ -23,10 +23,10 @@ import {
   asStated,
   type DutyState,
   dutyCases,
+  flowIn,
   isStation,
   NOT_GIVEN,
   ofOnePump,
-  recordOf,
   routeIdentity,
 } from "./duty-cases.ts";
 import { headOverSummit, headToSelect, stillOverSummit, totalHeadIn, unlessFull } from "./head.ts";
@@ -62,7 +62,7 @@ export function dutyStates(duty: Duty, pump: DutyPump): PlanItem {
   const of = (row: number): DutyState => cases[row] as DutyState;
   const columns: readonly ColumnFacts<StateColumn>[] = [
     ["headToSelect", "head to select for", (row) => headToSelectIn(of(row), duty)],
-    ...(pump.curve.npshRequired === undefined ? [] : npshColumns(of, duty, pump)),
+    ...(pump.curve.npshRequired === undefined ? [] : npshColumns(of, duty)),
   ];
   return working(STATES, "Head and NPSH in each state", cases.length, columns);
 }
@@ -101,9 +101,8 @@ function isOnStatedHead(one: DutyState, normal: DutyState): boolean {
   return cells(one) === cells(normal) && routeIdentity(one) === routeIdentity(normal);
 }
 
-function npshColumns(of: (row: number) => DutyState, duty: Duty, pump: DutyPump): readonly ColumnFacts<StateColumn>[] {
-  const record = (row: number) => recordOf(of(row));
-  const flow = (row: number): Expression => part(record(row), "flow");
+function npshColumns(of: (row: number) => DutyState, duty: Duty): readonly ColumnFacts<StateColumn>[] {
+  const flow = (row: number): Expression => flowIn(of(row));
   const required = (row: number) => cell(STATES, row, "npshRequired");
   const available = (row: number) => cell(STATES, row, "npshAvailable");
   return [
@@ -117,7 +116,7 @@ function npshColumns(of: (row: number) => DutyState, duty: Duty, pump: DutyPump)
           : npshAvailableIn(of(row), flow(row)),
     ],
     ["npshMargin", "NPSH margin", (row) => difference(available(row), required(row))],
-    ["npshMarginKept", "margin to keep", (row) => npshMarginOver(required(row), of(row).suctionLift, duty, pump)],
+    ["npshMarginKept", "margin to keep", (row) => npshMarginOver(required(row), of(row).suctionLift, duty)],
     ["inletPressure", "pressure at the inlet", (row) => inletPressure(of(row), available(row), flow(row), duty)],
   ];
 }

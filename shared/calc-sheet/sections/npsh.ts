@@ -1,25 +1,32 @@
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import { NPSHMARGIN } from "../../catalogue/entries/npsh-margin.ts";
 import { MAXLIFT, NPSHA } from "../../catalogue/entries/system-and-suction.ts";
-import { type Duty, type DutyPump, isLifted } from "../../duty/duty.ts";
+import type { ArgumentsOf } from "../../catalogue/entry.ts";
+import { type Duty, isLifted } from "../../duty/duty.ts";
 import { isSlurry } from "../../duty/slurry.ts";
 import { headOf } from "../conversions.ts";
 import {
   type Call,
+  type ColumnOf,
   callOf,
+  cell,
   constant,
   difference,
   type Expression,
+  greatest,
   type Handle,
   handles,
   heldAgainst,
   ifAtLeast,
+  product,
   range,
+  ratio,
   sum,
+  tableOf,
   verdict,
 } from "../expression.ts";
 import { FIELD, LIQUID } from "../field-handles.ts";
-import { check, figure, type PlanItem } from "../plan.ts";
+import { check, figure, type PlanItem, working } from "../plan.ts";
 import { onWater } from "./as-pumped.ts";
 import { HEAD } from "./head.ts";
 import { LINES } from "./lines.ts";
@@ -123,7 +130,7 @@ export function npshBuildUp(duty: Duty): readonly PlanItem[] {
       ),
       "the lines above come to the total",
     ),
-    ...(isNpshTyped(duty) ? againstRequired(duty) : []),
+    ...(isNpshTyped(duty) ? [...npshMarginRule(duty), ...againstRequired(duty)] : []),
   ];
 }
 
@@ -144,22 +151,55 @@ function surfaceHead(units: UnitSetName): readonly PlanItem[] {
   ];
 }
 
-/** NPSH to keep in hand over NPSH required: as stated, or by service; of a lift the most there is. */
-export function npshMarginOver(
-  required: Expression,
-  suctionLift: Handle,
-  duty: Duty,
-  pump: DutyPump | undefined,
-): Expression {
-  if (duty.state.npshMargin !== "blank") return FIELD.npshMargin;
-  const ofLift = callOf(NPSHMARGIN, { NPSHR: required });
-  if (duty.state.service === "blank" || isSlurry(duty)) return ofLift;
-  const ofService = callOf(NPSHMARGIN, {
-    NPSHR: required,
+/** What is kept in hand over NPSH required where nobody states it: a head and a share of it, of which the greater counts. */
+const MARGIN_RULE = tableOf("npshMarginRule", {
+  headOfLift: "head",
+  shareOfLift: "ratio",
+  headOfService: "head",
+  shareOfService: "ratio",
+});
+
+/** So much NPSH required that its share is above every head of the rule, in feet and in metres. */
+const MUCH = 100;
+
+/** The rule asked once: no margin waits for another function than that which gives NPSH required. */
+export function npshMarginRule(duty: Duty): readonly PlanItem[] {
+  if (duty.state.npshMargin !== "blank") return [];
+  const { pump } = duty;
+  const asked = (required: number, given: Omit<ArgumentsOf<typeof NPSHMARGIN, Expression>, "NPSHR">): Call =>
+    callOf(NPSHMARGIN, { NPSHR: constant(required), ...given });
+  const service = {
     service: FIELD.service,
     ...(pump !== undefined && hasSuctionSpecificSpeed(pump) && { suctionSpecificSpeed: KIND.suctionSpecificSpeed }),
-  });
-  return ifAtLeast(constant(0), suctionLift, ofService, ofLift);
+  };
+  const share = (of: Call): Expression => ratio(of, constant(MUCH));
+  return [
+    working(MARGIN_RULE, "NPSH margin: the greater of a head and a share of NPSH required", 1, [
+      ["headOfLift", "head, on a lift", () => asked(0, {})],
+      ["shareOfLift", "share, on a lift", () => share(asked(MUCH, {}))],
+      ...(isByService(duty)
+        ? ([
+            ["headOfService", "head, by service", () => asked(0, service)],
+            ["shareOfService", "share, by service", () => share(asked(MUCH, service))],
+          ] as const)
+        : []),
+    ]),
+  ];
+}
+
+function isByService(duty: Duty): boolean {
+  return duty.state.service !== "blank" && !isSlurry(duty);
+}
+
+/** NPSH to keep in hand over NPSH required: as stated, or by service; of a lift the most there is. */
+export function npshMarginOver(required: Expression, suctionLift: Handle, duty: Duty): Expression {
+  if (duty.state.npshMargin !== "blank") return FIELD.npshMargin;
+  const by = (head: ColumnOf<typeof MARGIN_RULE>, share: ColumnOf<typeof MARGIN_RULE>): Expression =>
+    greatest(cell(MARGIN_RULE, 0, head), product(cell(MARGIN_RULE, 0, share), required));
+  const ofLift = by("headOfLift", "shareOfLift");
+  return isByService(duty)
+    ? ifAtLeast(constant(0), suctionLift, by("headOfService", "shareOfService"), ofLift)
+    : ofLift;
 }
 
 /** "stated", or what it was taken for. */
@@ -204,7 +244,7 @@ function againstRequired(duty: Duty): readonly PlanItem[] {
     figure(
       NPSH.npshMarginKept,
       "NPSH margin to keep",
-      npshMarginOver(requiredAsPumped(duty), NPSH.suctionLift, duty, undefined),
+      npshMarginOver(requiredAsPumped(duty), NPSH.suctionLift, duty),
       `Over NPSH required; ${npshMarginBasis(duty)}.`,
     ),
     figure(

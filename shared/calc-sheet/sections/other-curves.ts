@@ -7,7 +7,7 @@ import { PUMPED } from "./as-pumped.ts";
 import { otherCells } from "./other-pump-inputs.ts";
 import type { PUMP_CURVE } from "./pump.ts";
 import { slurryCurveOn } from "./slurry-curve.ts";
-import { viscousCurveIn, viscousHeadRatio, viscousNeedOf } from "./viscous-curve.ts";
+import { type OnWater, onWaterAs, viscousCurveIn, viscousHeadRatio, viscousNeedOf } from "./viscous-curve.ts";
 
 type CurveTable = TableOf<(typeof PUMP_CURVE)["columns"][number]["key"]>;
 
@@ -49,7 +49,7 @@ export function otherCurves(liquid: OtherLiquid): readonly PlanItem[] {
     const viscous =
       viscousNeedOf(duty, pump) === "none"
         ? []
-        : viscousCurveIn(duty, pump, {
+        : viscousCurveIn(pump, {
             of: cells,
             table: carrier,
             answer: named(pump, `${of}ViscousAnswer`).key,
@@ -61,6 +61,11 @@ export function otherCurves(liquid: OtherLiquid): readonly PlanItem[] {
     const slurry = isSlurry(duty) ? slurryCurveOn(pump, { whose, table, carrier, headRatio, efficiencyRatio }) : [];
     return [...viscous, ...slurry];
   });
+}
+
+/** The curve of a further pump with water, and the liquid without its solids that a function corrects it for. */
+export function otherOnWater(pump: DutyOtherPump, { duty, clear }: OtherLiquid): OnWater {
+  return onWaterAs(otherCells(pump), pump, duty, clear);
 }
 
 /** Head of a further pump in the viscous liquid of the duty over that with water; undefined where it is not viscous. */

@@ -23,7 +23,7 @@ import {
 import { FIELD, LIQUID } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark, spill, statement, working } from "../plan.ts";
-import { asStated, caseStatesOf, type DutyState, recordOf } from "./duty-cases.ts";
+import { asStated, caseStatesOf, type DutyState, flowIn } from "./duty-cases.ts";
 import { HEAD } from "./head.ts";
 import { flowInRow, LINES } from "./lines.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
@@ -250,7 +250,7 @@ function caseVacuums(duty: Duty): readonly PlanItem[] {
   if (states.length === 0) return [];
   const vacuumOf = (row: number): Expression => {
     const one = states[row] as DutyState;
-    return vacuumAt(one, duty, part(recordOf(one), "flow"));
+    return vacuumAt(one, duty, flowIn(one));
   };
   return [working(VACUUMS, "Vacuum in the suction line, each case", states.length, [["vacuum", "vacuum", vacuumOf]])];
 }

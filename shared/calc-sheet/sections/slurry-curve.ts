@@ -1,10 +1,11 @@
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { isSlurry } from "../../duty/slurry.ts";
 import { type ColumnOf, cell, type Expression, product, range, ratio, type TableOf } from "../expression.ts";
+import { CLEAR_LIQUID } from "../field-handles.ts";
 import { type ColumnFacts, type PlanItem, working } from "../plan.ts";
 import { PUMPED } from "./as-pumped.ts";
 import { PUMP, PUMP_CURVE } from "./pump.ts";
-import { VISCOUS_CURVE, viscousNeedOf } from "./viscous-curve.ts";
+import { CHOSEN, type OnWater, onWaterAs, VISCOUS_CURVE, viscousNeedOf } from "./viscous-curve.ts";
 
 type CurveKey = ColumnOf<typeof PUMP_CURVE>;
 
@@ -30,6 +31,12 @@ export function readCurve(
     speedRatio: PUMP.speedRatio,
     trimRatio: PUMP.trimRatio,
   };
+}
+
+/** The curve of the chosen pump with water, and the liquid without its solids that a function corrects it for. */
+export function onWater(duty: Duty): OnWater {
+  const cells = { ...CHOSEN, speedRatio: PUMP.speedRatio };
+  return onWaterAs(cells, duty.pump, duty, CLEAR_LIQUID);
 }
 
 const LABELS: Readonly<Record<CurveKey, string>> = {

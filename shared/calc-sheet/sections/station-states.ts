@@ -25,7 +25,7 @@ import {
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type ColumnFacts, type PlanItem, spill, type WorkingItem, working } from "../plan.ts";
-import { asPumpedPower, lastFlow } from "./drawn-curves.ts";
+import { asPumpedPower, lastFlowOnWater, onWaterOf } from "./drawn-curves.ts";
 import {
   asStated,
   type DutyState,
@@ -38,7 +38,7 @@ import {
   systemOf,
 } from "./duty-cases.ts";
 import { LINES, type LinesOfState } from "./lines.ts";
-import { liquidOfDuty, otherLastFlow, otherOnCarrier } from "./other-curves.ts";
+import { liquidOfDuty, otherLastFlow, otherOnWater } from "./other-curves.ts";
 import { otherCells } from "./other-pump-inputs.ts";
 import { PUMP } from "./pump.ts";
 import { systemCurveOf } from "./system-curve.ts";
@@ -147,9 +147,7 @@ export function stationWorkings(duty: Duty, pump: DutyPump): readonly PlanItem[]
   const systems = new Map(states.map((one) => [systemKey(one), one]));
   return [
     ...withPower(duty).map((other) => {
-      const { speedRatio, trimRatio } = otherCells(other);
-      const curve = range(otherOnCarrier(other, liquidOfDuty(duty)));
-      const call = callOf(PUMPMAXPOWER, { curve, speedRatio, trimRatio });
+      const call = callOf(PUMPMAXPOWER, otherOnWater(other, liquidOfDuty(duty)));
       return spill(maxPowerOf(other.index), `Greatest power of ${other.name}, as on water`, call);
     }),
     ...[...curves.values()].map((one) => stationCurves(duty, pump, one)),
@@ -301,7 +299,7 @@ function systemTables(one: DutyState, duty: Duty, of: "Own" | "Common"): readonl
   if (of === "Own" && !hasRows) return [];
   const reach =
     of === "Own"
-      ? greatest(lastFlow(duty), ...duty.otherPumps.map((pump) => otherLastFlow(pump, one.otherCurve(pump))))
+      ? greatest(lastFlowOnWater(), ...duty.otherPumps.map((pump) => otherLastFlow(pump, onWaterOf(pump))))
       : one.reach;
   const lost = lostIn(one, of);
   const flow = (row: number): Expression => product(reach, ratio(constant(row), constant(POINTS - 1)));

@@ -17,7 +17,7 @@ import {
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { figure, inWords, type PlanItem, remark, spill, working } from "../plan.ts";
-import { asStated, caseStatesOf, type DutyState, dutyCases, ofOnePump, recordOf } from "./duty-cases.ts";
+import { asStated, caseStatesOf, type DutyState, dutyCases, flowIn, ofOnePump } from "./duty-cases.ts";
 import { flowInRow, LINES } from "./lines.ts";
 import { stated } from "./stated-input.ts";
 import { AT_BELL, BELL, bellIn, hasBell, isBellPlaced, isDrawnDown, SUMP } from "./sump-cells.ts";
@@ -64,7 +64,7 @@ function pumpedDown(duty: Duty): BellRow {
 function flowIntoBell(duty: Duty, one: DutyState): Expression {
   if (duty.pump === undefined) return flowInRow(duty, one.lines, "suctionLine", 0, one.flow);
   if (duty.otherPumps.length > 0 && duty.suctionLine[0]?.share === "each") return ofOnePump(one, duty, "flow");
-  return flowInRow(duty, one.lines, "suctionLine", 0, part(recordOf(one), "flow"));
+  return flowInRow(duty, one.lines, "suctionLine", 0, flowIn(one));
 }
 
 function bellCall(duty: Duty, row: number): Call {

@@ -2,14 +2,15 @@ import { PUMPNPSHR } from "../../catalogue/entries/pump.ts";
 import { DRAWDOWNTIME, PUMPCYCLE, SUMPVOLUME, WORKINGVOLUME } from "../../catalogue/entries/sump.ts";
 import { SYSTEMCURVE } from "../../catalogue/entries/system-and-suction.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
-import { callOf, cell, constant, difference, part, range, ratio, spillOf, tableOf } from "../expression.ts";
+import { callOf, cell, constant, difference, part, product, range, ratio, spillOf, tableOf } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
 import { figure, type PlanItem, remark, spill, statement, working } from "../plan.ts";
-import { CURVE_ROWS, HEAD_CURVE, SIDE_BY_SIDE, SYSTEM_REACH } from "./drawn-curves.ts";
+import { IN_SERIES, SIDE_BY_SIDE, SYSTEM_REACH } from "./drawn-curves.ts";
 import { asStated } from "./duty-cases.ts";
 import { npshAvailableIn } from "./npsh.ts";
-import { readCurve } from "./slurry-curve.ts";
+import { PUMP } from "./pump.ts";
+import { curveAsPumped, readCurve } from "./slurry-curve.ts";
 import { stated } from "./stated-input.ts";
 import { suctionBell } from "./suction-bell.ts";
 import { DRAWDOWN, hasSump, isDrawnDown, SUMP } from "./sump-cells.ts";
@@ -21,6 +22,7 @@ const CYCLE_AT_WORST = spillOf("cycleAtWorst", PUMPCYCLE);
 const CYCLE = spillOf("cycleAtInflow", PUMPCYCLE);
 const WORKING = spillOf("workingVolume", WORKINGVOLUME);
 const POINTS = 25;
+const RATIOS = [PUMP.speedRatio, PUMP.trimRatio] as const;
 
 const LEVELS = { sump: FIELD.sumpPlan, startLevel: FIELD.sumpStartLevel, endLevel: FIELD.sumpStopLevel } as const;
 
@@ -52,6 +54,7 @@ function pumpedDown(duty: Duty): readonly PlanItem[] {
 }
 
 function drawdown(duty: Duty, pump: DutyPump): readonly PlanItem[] {
+  const curve = curveAsPumped(duty);
   const call = callOf(DRAWDOWNTIME, {
     ...LEVELS,
     curve: range(PUMPS),
@@ -65,9 +68,9 @@ function drawdown(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       difference(FIELD.deliveryLevel, FIELD.sumpStartLevel),
       "Delivery level less the level at which pumping starts; it grows as the level falls.",
     ),
-    working(PUMPS, "Head of all pumps together", CURVE_ROWS, [
-      ["flow", "flow", (row) => cell(HEAD_CURVE, row, "together")],
-      ["head", "head", (row) => cell(HEAD_CURVE, row, "headTogether")],
+    working(PUMPS, "Head of all pumps together", pump.curve.points.length, [
+      ["flow", "flow", (row) => product(cell(curve, row, "flow"), ...RATIOS, SIDE_BY_SIDE)],
+      ["head", "head", (row) => product(cell(curve, row, "head"), ...RATIOS, ...RATIOS, IN_SERIES)],
     ]),
     spill(
       SYSTEM,

@@ -1,11 +1,9 @@
 import { kinematicViscosityOf } from "../../../src/liquid/liquid.ts";
 import { type ViscousNeed, viscousNeed } from "../../../src/pump/viscous-correction.ts";
 import { viscousPumpCurve } from "../../../src/pump/viscous-curve.ts";
-import { DENSITY, VISCOSITY } from "../../catalogue/entries/liquid-and-site.ts";
 import { VISCOUSCURVE } from "../../catalogue/entries/pump.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import { stateAsPumped } from "../../duty/slurry.ts";
-import { densityOfWater } from "../conversions.ts";
 import {
   type ColumnOf,
   callOf,
@@ -64,7 +62,7 @@ export const CHOSEN: StatedCells = { curve: PUMP_CURVE, speed: PUMP.curveSpeed, 
 /** The curve corrected for a viscous liquid, at the speed and impeller of the curve with water beside it. */
 export function viscousCurve(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   if (viscousNeedOf(duty, pump) === "none") return [];
-  return viscousCurveIn(duty, pump, {
+  return viscousCurveIn(pump, {
     of: CHOSEN,
     table: VISCOUS_CURVE,
     answer: CORRECTED.key,
@@ -75,21 +73,18 @@ export function viscousCurve(duty: Duty, pump: DutyPump): readonly PlanItem[] {
 }
 
 export function viscousCurveIn(
-  duty: Duty,
   pump: DutyPump,
   { of, table, answer, liquid, speedRatio, whose }: Viscous,
 ): readonly PlanItem[] {
   const corrected = spillOf(answer, VISCOUSCURVE);
   const { points, bestEfficiency, npshRequired } = pump.curve;
-  const water = densityOfWater(duty.unitSet);
   const call = callOf(VISCOUSCURVE, {
     curve: range(of.curve),
     // Without a speed the function says what it lacks, and so does all that reads the curve.
     speed: pump.speed === undefined ? constant("") : of.speed,
-    viscosity: callOf(VISCOSITY, liquid),
-    SG: ratio(callOf(DENSITY, liquid), water),
     speedRatio,
     trimRatio: of.trimRatio,
+    ...liquid,
   });
   const column = (key: CurveKey, label: string): ColumnFacts<CurveKey> => [
     key,
@@ -149,4 +144,30 @@ export function viscousHeadRatio(
 
 function isBlank(key: CurveKey, row: number, points: DutyPump["curve"]["points"]): boolean {
   return (key === "efficiency" || key === "npshRequired") && points[row]?.[key] === undefined;
+}
+
+/** How a function reads a curve with water that it corrects for a thick liquid itself, so as not to wait for it. */
+export interface OnWater {
+  readonly curve: Expression;
+  readonly speedRatio: Expression;
+  readonly trimRatio: Expression;
+  readonly curveSpeed?: Expression;
+  readonly liquid?: Expression;
+  readonly temperature?: Expression;
+}
+
+export function onWaterAs(
+  { curve, speed, speedRatio, trimRatio }: StatedCells & { readonly speedRatio: Handle },
+  pump: DutyPump | undefined,
+  duty: Duty,
+  liquid: Viscous["liquid"],
+): OnWater {
+  const isThick = pump !== undefined && viscousNeedOf(duty, pump) !== "none";
+  return {
+    curve: range(curve),
+    speedRatio,
+    trimRatio,
+    // Without a speed the function says what it lacks.
+    ...(isThick && { ...liquid, curveSpeed: pump.speed === undefined ? constant("") : speed }),
+  };
 }

@@ -28,7 +28,7 @@ export function npshCriteria(duty: Duty, pump: DutyPump): readonly Criterion[] {
   }
   return [
     ...(isOnCurve ? dutyCases(duty).flatMap((one) => inState(one, duty)) : asTyped(duty)),
-    ...stationNpsh(duty, pump),
+    ...stationNpsh(duty),
     ...boosterNpsh(duty, pump),
     ...(isOnCurve && duty.state.npshRequired !== "blank" ? [typedOff()] : []),
     ...(hasSuctionSpecificSpeed(pump) ? [suctionSpecificSpeed(duty)] : []),

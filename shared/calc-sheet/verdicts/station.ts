@@ -93,7 +93,7 @@ export function stationRegion(duty: Duty): readonly Criterion[] {
 }
 
 /** NPSH of each further pump that draws from the source, by its own flow. */
-export function stationNpsh(duty: Duty, chosen: DutyPump): readonly Criterion[] {
+export function stationNpsh(duty: Duty): readonly Criterion[] {
   return ofEach(duty, ({ one, pump, row, when }) => {
     if (!drawsFromSource(duty, row - 1)) return [];
     if (pump.curve.npshRequired === undefined) {
@@ -118,7 +118,7 @@ export function stationNpsh(duty: Duty, chosen: DutyPump): readonly Criterion[] 
         ...common,
         what: "NPSH margin",
         found: at("npshMargin"),
-        limit: ifNumber(required, npshMarginOver(required, one.suctionLift, duty, chosen), NOT_GIVEN),
+        limit: ifNumber(required, npshMarginOver(required, one.suctionLift, duty), NOT_GIVEN),
         broken: isTyped ? "fail" : "check",
         when: `${when}; margin ${npshMarginBasis(duty)}`,
         why: isTyped ? "the margin asked for is not kept" : "cavitation is near",
@@ -257,7 +257,7 @@ export function boosterNpsh(duty: Duty, chosen: DutyPump): readonly Criterion[] 
         ...common,
         what: "NPSH margin",
         found: difference(available, required),
-        limit: ifNumber(required, npshMarginOver(required, suctionLift, duty, chosen), NOT_GIVEN),
+        limit: ifNumber(required, npshMarginOver(required, suctionLift, duty), NOT_GIVEN),
         broken: isTyped ? "fail" : "check",
         when: `${when}; margin ${npshMarginBasis(duty)}`,
         why: isTyped ? "the margin asked for is not kept" : "cavitation is near",

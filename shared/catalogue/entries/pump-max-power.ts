@@ -6,13 +6,14 @@ import { quantity } from "../parameter.ts";
 import { curve } from "../parameters/curve.ts";
 import { speedRatio, trimRatio } from "../parameters/running-pump.ts";
 import { SG } from "../parameters/specific-gravity.ts";
+import { curveInLiquid, viscousLiquid } from "../parameters/viscous-liquid.ts";
 
 export const PUMPMAXPOWER = defineEntry({
   id: "PUMPMAXPOWER",
   group: "Pump",
   summary: "Greatest shaft power of a pump over its curve, by which its driver is sized, and where it stands",
   method:
-    "The highest shaft power from the first flow at which the curve gives efficiency or power to the end of the curve, or to a greatest flow stated. Power is ρgQH/η or the power column times SG, read off the monotone piecewise cubic through the points. Where efficiency is given over a part of the curve alone, power goes on from there along the straight line through the last two powers given and never falls: a power curve bends down, so the line lies on the careful side, and NOTES says where it begins. NOTES also says where power still rises at the end of the curve, for a pump that runs out beyond it takes more, or towards zero flow. Power goes with the cube of speed and of trim.",
+    "The highest shaft power from the first flow at which the curve gives efficiency or power to the end of the curve, or to a greatest flow stated. Power is ρgQH/η or the power column times SG, read off the monotone piecewise cubic through the points. Where efficiency is given over a part of the curve alone, power goes on from there along the straight line through the last two powers given and never falls: a power curve bends down, so the line lies on the careful side, and NOTES says where it begins. NOTES also says where power still rises at the end of the curve, for a pump that runs out beyond it takes more, or towards zero flow. Power goes with the cube of speed and of trim. Of a curve with water a liquid thicker than it is corrected for first, as VISCOUSCURVE does; its SG is an argument of its own.",
   cites: greatestPowerMethod.cites,
   parameters: {
     curve,
@@ -24,6 +25,7 @@ export const PUMPMAXPOWER = defineEntry({
       range: "from the first power of the curve to its end",
       whenLeftOut: { value: null, shown: "the end of the curve" },
     }),
+    ...viscousLiquid,
   },
   answer: {
     kind: "record",
@@ -69,8 +71,10 @@ export const PUMPMAXPOWER = defineEntry({
         "hand calculation: 500 × 110/(3961 × 0.70) = 19.83 hp, 800 × 90/(3961 × 0.75) = 24.23 hp, on by 4.40 hp × 200/300",
     },
   ],
-  run: ({ curve, speedRatio, trimRatio, SG: specificGravity, reachedFlow }) =>
-    andThen(runningPump({ curve, speedRatio, trimRatio }), (pump) =>
-      greatestPower({ pump, specificGravity, ...(reachedFlow !== null && { upTo: reachedFlow }) }),
+  run: ({ speedRatio, trimRatio, SG: specificGravity, reachedFlow, ...of }) =>
+    andThen(curveInLiquid({ ...of, speedRatio, trimRatio }), (curve) =>
+      andThen(runningPump({ curve, speedRatio, trimRatio }), (pump) =>
+        greatestPower({ pump, specificGravity, ...(reachedFlow !== null && { upTo: reachedFlow }) }),
+      ),
     ),
 });

@@ -1,7 +1,8 @@
 import { NOT_VERIFIED } from "../../../src/basis/citation.ts";
 import { SPECIFIC_GRAVITY_REFERENCE } from "../../../src/basis/constants.ts";
 import { checkInputs, type Method } from "../../../src/basis/method.ts";
-import { andThen, type Result, succeed } from "../../../src/basis/result.ts";
+import { andThen, fail, type Result, succeed } from "../../../src/basis/result.ts";
+import { kinematicViscosityOf, type Liquid } from "../../../src/liquid/liquid.ts";
 import type { PumpCurve } from "../../../src/pump/pump-curve.ts";
 import { pumpCurveMethod } from "../../../src/pump/pump-curve-point.ts";
 import { efficiencyAtFlow, headAtFlow, npshRequiredAtFlow, shaftPowerAtFlow } from "../../../src/pump/pump-reading.ts";
@@ -22,7 +23,8 @@ import { curve } from "../parameters/curve.ts";
 import { speedRatio, trimRatio } from "../parameters/running-pump.ts";
 import { LARGE, share } from "../parameters/share.ts";
 import { SG } from "../parameters/specific-gravity.ts";
-import { viscosity } from "../parameters/viscosity.ts";
+import { type StatedViscosity, viscosity } from "../parameters/viscosity.ts";
+import { correctedFor, liquidTemperature } from "../parameters/viscous-liquid.ts";
 
 const flow = quantity("flow", {
   about: "Flow of the pump",
@@ -295,6 +297,36 @@ export const SUCTIONSPECIFICSPEED = defineEntry({
     suctionSpecificSpeed({ speed, flow, npshRequired: NPSHR, convention: conventionOf(facts) }),
 });
 
+interface StatedThickness {
+  readonly viscosity: StatedViscosity | null;
+  readonly SG: number;
+  readonly liquid: Liquid | null;
+  readonly temperature: number;
+}
+
+/** How thick and how heavy a liquid is: as stated, or by its name. */
+function thickness({
+  viscosity,
+  SG,
+  liquid,
+  temperature,
+}: StatedThickness): Result<{ readonly kinematicViscosity: number; readonly specificGravity: number }> {
+  if (viscosity !== null) {
+    const { kind, value } = viscosity;
+    const kinematicViscosity = kind === "kinematic" ? value : value / (SG * SPECIFIC_GRAVITY_REFERENCE);
+    return succeed({ kinematicViscosity, specificGravity: SG });
+  }
+  if (liquid === null) {
+    return fail([{ code: "left-out", kind: "error", subject: "viscosity", suggestions: ['"120 cSt"', "the liquid"] }]);
+  }
+  return andThen(liquid.at(temperature), (state) =>
+    succeed({
+      kinematicViscosity: kinematicViscosityOf(state),
+      specificGravity: state.density / SPECIFIC_GRAVITY_REFERENCE,
+    }),
+  );
+}
+
 export const VISCOUSCURVE = defineEntry({
   id: "VISCOUSCURVE",
   group: "Pump",
@@ -302,7 +334,16 @@ export const VISCOUSCURVE = defineEntry({
   method:
     "ANSI/HI 9.6.7 with B from the best efficiency point of the curve, worked out in m³/h, m, cSt and rpm whatever the units; the constant the standard prints for US units gives a B 0.40 % lower. Flow and efficiency are corrected by one ratio each, head by a ratio that falls with flow; the shutoff head stays. The curve is that of one stage with water and needs efficiency or power. The best efficiency flow is that of the highest efficiency given. Newtonian liquids, radial impellers (specific speed up to 60, N_s 3100), 1 to 4000 cSt, and B below 40, above which it refuses. A liquid no thicker than water at its freezing point (1.8 cSt) changes nothing, and none where B is 1 or less. Speed and trim ratio say how the pump runs, which decides B; the points stay those of the curve's own speed and impeller, so that the other functions read them at the same ratios. Power is that at the curve's own speed with the liquid itself, by its SG relative to 998.2 kg/m³; the 367 of the standard is 0.2 % more. NPSHR rises by the standard's rule for a radial inlet, the more careful of its two (equation from memory).",
   cites: viscousCurveMethod.cites,
-  parameters: { curve, speed, viscosity, SG, speedRatio, trimRatio },
+  parameters: {
+    curve,
+    speed,
+    viscosity: { ...viscosity, fallback: null, whenLeftOut: "that of the liquid below" },
+    SG,
+    speedRatio,
+    trimRatio,
+    liquid: correctedFor("viscosity and SG say what it is"),
+    temperature: liquidTemperature,
+  },
   answer: {
     kind: "table",
     name: "viscous curve",
@@ -338,16 +379,9 @@ export const VISCOUSCURVE = defineEntry({
       source: "worked example of ANSI/HI 9.6.7: 110 m³/h, 77 m, 2950 rpm, 120 cSt (other rows made up)",
     },
   ],
-  run: ({ curve, speed, viscosity: { kind, value }, SG, speedRatio, trimRatio }) =>
+  run: ({ curve, speed, speedRatio, trimRatio, ...stated }) =>
     andThen(
-      viscousCurve({
-        curve,
-        speed,
-        speedRatio,
-        trimRatio,
-        kinematicViscosity: kind === "kinematic" ? value : value / (SG * SPECIFIC_GRAVITY_REFERENCE),
-        specificGravity: SG,
-      }),
+      andThen(thickness(stated), (of) => viscousCurve({ curve, speed, speedRatio, trimRatio, ...of })),
       (points) =>
         succeed(
           points.map(({ flow, head, efficiency, power, npshRequired }) => ({
