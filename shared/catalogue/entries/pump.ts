@@ -20,11 +20,12 @@ import type { Argument } from "../../cells/cell.ts";
 import { type CallFacts, defineEntry } from "../entry.ts";
 import { quantity } from "../parameter.ts";
 import { curve } from "../parameters/curve.ts";
+import { temperature } from "../parameters/liquid.ts";
 import { speedRatio, trimRatio } from "../parameters/running-pump.ts";
 import { LARGE, share } from "../parameters/share.ts";
 import { SG } from "../parameters/specific-gravity.ts";
 import { type StatedViscosity, viscosity } from "../parameters/viscosity.ts";
-import { correctedFor, liquidTemperature } from "../parameters/viscous-liquid.ts";
+import { correctedFor } from "../parameters/viscous-liquid.ts";
 
 const flow = quantity("flow", {
   about: "Flow of the pump",
@@ -342,7 +343,7 @@ export const VISCOUSCURVE = defineEntry({
     speedRatio,
     trimRatio,
     liquid: correctedFor("viscosity and SG say what it is"),
-    temperature: liquidTemperature,
+    temperature,
   },
   answer: {
     kind: "table",
@@ -369,6 +370,8 @@ export const VISCOUSCURVE = defineEntry({
         2950,
         "120 cSt",
         0.9,
+        null,
+        null,
         null,
         null,
         "METRIC",

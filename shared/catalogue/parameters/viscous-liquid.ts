@@ -1,11 +1,10 @@
 import { andThen, type Result, succeed } from "../../../src/basis/result.ts";
-import { DEFAULT_TEMPERATURE } from "../../../src/liquid/described-liquid.ts";
 import { kinematicViscosityOf, type Liquid, type LiquidState } from "../../../src/liquid/liquid.ts";
 import { LIQUID_NAMES, liquidNamed } from "../../../src/liquid/liquid-name.ts";
 import type { PumpCurve } from "../../../src/pump/pump-curve.ts";
 import { viscousPumpCurve } from "../../../src/pump/viscous-curve.ts";
 import { type OptionalParameter, quantity, text } from "../parameter.ts";
-import { zeroDoubted } from "./zero-doubted.ts";
+import { temperature as ofLiquid } from "./liquid.ts";
 
 /** The liquid that a curve with water is corrected for; none where left out. */
 export function correctedFor(shown: string): OptionalParameter<Liquid | null> {
@@ -20,15 +19,6 @@ export function correctedFor(shown: string): OptionalParameter<Liquid | null> {
   );
 }
 
-export const liquidTemperature: OptionalParameter<number> = zeroDoubted(
-  quantity("temperature", {
-    about: "Temperature of that liquid",
-    example: '68, or "20 degC"',
-    range: "as the liquid allows",
-    whenLeftOut: { value: DEFAULT_TEMPERATURE, shown: "68 °F (20 °C)" },
-  }),
-);
-
 /** What a reading of a curve may state of a viscous liquid. */
 export const viscousLiquid = {
   curveSpeed: quantity("speed", {
@@ -38,7 +28,7 @@ export const viscousLiquid = {
     whenLeftOut: { value: null, shown: "not needed for a liquid as thin as water" },
   }),
   liquid: correctedFor("water, or the curve is that in the liquid already"),
-  temperature: liquidTemperature,
+  temperature: ofLiquid,
 } as const;
 
 interface InLiquid {

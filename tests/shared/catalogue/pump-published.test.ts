@@ -277,6 +277,8 @@ describe("8-viscosity", () => {
       numberOf(one, "SG"),
       null,
       null,
+      null,
+      null,
       "METRIC",
     ) as Rows;
     const [viscousFlow, viscousHead, viscousEfficiency, power] = table[2] as readonly number[];

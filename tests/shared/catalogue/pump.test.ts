@@ -74,6 +74,8 @@ describe("a pump curve in a range", () => {
       null,
       null,
       null,
+      null,
+      null,
       "SI",
     );
     expect(numberIn("PUMPHEAD", metric as Rows, 30, null, null, null, "US")).toBeCloseTo(
@@ -349,6 +351,33 @@ describe("VISCOUSCURVE", () => {
     expect(best("550 SSU", 0.9) as number).toBeCloseTo(best("120.754545454545 cSt", 0.9) as number, 9);
     expect(remarks("VISCOUSCURVE", CURVE, 1750, "550 SSU")).toContain("check viscosity-from-saybolt");
     expect(remarks("VISCOUSCURVE", CURVE, 1750, "90")).toContain("check number-as-text");
+  });
+
+  it("takes the liquid by its name in their place, and asks for one of both", () => {
+    const stated = cell("VISCOUSCURVE", CURVE, 1750, "100 cSt", 0.9) as Rows;
+    const named = cell("VISCOUSCURVE", CURVE, 1750, null, null, null, null, "SG 0.9, 100 cSt", 68) as Rows;
+    expect(named.length).toBe(stated.length);
+    stated.slice(1).forEach((row, i) => {
+      row.forEach((figure, j) => {
+        const other = named[i + 1]?.[j];
+        if (typeof figure === "number") expect((other as number) - figure).toBeCloseTo(0, 8);
+        else expect(other).toBe(figure);
+      });
+    });
+    expect(refusal("VISCOUSCURVE", CURVE, 1750)).toMatch(
+      /Viscosity is left out or blank; give "120 cSt" or the liquid/,
+    );
+  });
+
+  it("is what PUMPMAXPOWER reads of a curve with water and a thick liquid", () => {
+    const thick = cell("VISCOUSCURVE", CURVE, 1750, "100 cSt", 0.9) as Rows;
+    const read = (of: Rows) => of.map((row) => row.slice(0, 3));
+    const apart = cell("PUMPMAXPOWER", read(thick), null, null, 0.9) as Rows;
+    const asked = [CURVE, null, null, 0.9, null] as const;
+    const once = cell("PUMPMAXPOWER", ...asked, 1750, "SG 0.9, 100 cSt", 68) as Rows;
+    const water = cell("PUMPMAXPOWER", ...asked) as Rows;
+    expect(once[1]?.[0] as number).toBeCloseTo(apart[1]?.[0] as number, 8);
+    expect(once[1]?.[0] as number).toBeGreaterThan(1.05 * (water[1]?.[0] as number));
   });
 
   it("leaves power at shutoff empty and the shutoff head alone", () => {
