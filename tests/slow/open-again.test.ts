@@ -4,8 +4,10 @@ import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
 import { serve } from "../../tools/serve.mjs";
 import { builtPages, startChromium, type WatchedPage, watchedPage } from "../support/browser.ts";
 import { dutyText, STRAIGHT_PUMP } from "../support/duty-of.ts";
+import { INVENTED_DUTIES } from "../support/invented-duties.ts";
 import { allConverted } from "../support/libreoffice.ts";
 import { fileOf, openedAgain, rowAt, typed } from "../support/opened-again.ts";
+import { editsOf, withEdits } from "../support/sheet-edits.ts";
 
 const CASES = dutyText(
   { item: "P-7", directCost: "46000", margin: "20", date: "2026-01-02", reference: "007" },
@@ -53,6 +55,26 @@ describe("a duty whose file LibreOffice saved", () => {
   it("has the run that was put between two others", () => {
     const { duty } = openedAgain(saved[samples.length + 1] as Uint8Array).back;
     expect(duty.dischargeLine.map(({ length }) => length)).toEqual(["500 ft", "12", "20 ft"]);
+  });
+});
+
+// Every kind of duty, its sheets edited as a user does before the other program saves them.
+describe("an edited duty whose file LibreOffice saved", () => {
+  const duties = [...SAMPLE_DUTIES, ...INVENTED_DUTIES].map(({ name, duty }) => ({ name, duty, edits: editsOf(duty) }));
+  let saved: readonly Uint8Array[];
+  beforeAll(async () => {
+    const files = duties.map(({ duty, edits }) => fileOf(duty, ...edits.map(({ edit }) => edit)));
+    const batches = Array.from({ length: Math.ceil(files.length / 6) }, (_, i) => files.slice(6 * i, 6 * i + 6));
+    const done: Uint8Array[] = [];
+    for (const batch of batches) done.push(...(await allConverted(batch, "xlsx")));
+    saved = done;
+  });
+
+  it.each(duties.map((one, i) => ({ ...one, i })))("has the edits, and all else as it was: $name", (one) => {
+    const { back } = openedAgain(saved[one.i] as Uint8Array);
+    expect(back.duty).toEqual(withEdits(one.duty, one.edits));
+    expect(back.taken.map(({ place }) => place).toSorted()).toEqual(one.edits.map(({ place }) => place).toSorted());
+    expect(back.remarks.filter(({ kind }) => kind !== "unread")).toEqual([]);
   });
 });
 

@@ -63,7 +63,8 @@ export function after(duty: DutyText, ...edits: readonly Edit[]): BroughtBack {
   return onlyOne(dutiesAfter(duty, ...edits)).back;
 }
 
-function sheetNow({ name, names = {}, cells }: SheetSpec): SheetNow {
+/** A sheet as its host would read it. */
+export function sheetNow({ name, names = {}, cells }: SheetSpec): SheetNow {
   const at = new Map(cells.map((cell) => [cell.at, cell]));
   return {
     name,

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { DutyText, SegmentText } from "../../../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../../../shared/duty/samples.ts";
 import { dutyText, QUARRY, STRAIGHT_PUMP } from "../../../support/duty-of.ts";
+import { INVENTED_DUTIES } from "../../../support/invented-duties.ts";
 import { fileOf, openedAgain } from "../../../support/opened-again.ts";
 
 const LONG = "A name that goes on & on <as names do>, \"quoted\", with 'marks', tabs\tand\nlines; ∅ 1,5 °C �� _x0041_ ";
@@ -15,6 +16,7 @@ const RUNS: readonly SegmentText[] = Array.from({ length: 24 }, (_, i) => ({
 const DUTIES: readonly { readonly name: string; readonly duty: DutyText }[] = [
   ...SAMPLE_DUTIES.map(({ name, duty }) => ({ name, duty })),
   { name: "a minimal duty", duty: dutyText() },
+  ...INVENTED_DUTIES.filter(({ name }) => /comma|formulas|prices|unlike pumps in series/.test(name)),
   {
     name: "24 runs, cases and long texts",
     duty: dutyText(
