@@ -247,7 +247,10 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       return { ...state, copying: event.copying };
     case "issued": {
       const issued = changed(state, event.issue.duty, `writing revision ${event.issue.revision}`.trim());
-      return { ...issued, writing: { kind: "written", sheets: event.sheets, issue: event.issue } };
+      const { sheets, issue } = event;
+      const named = issue.revision === "" ? "The next revision" : `Revision ${issue.revision}`;
+      const text = `${named} is written to “${sheets[0] ?? ""}”; what changed stands at the end of the pane.`;
+      return { ...issued, notice: { kind: "done", text }, writing: { kind: "written", sheets, issue } };
     }
     case "sheets-read": {
       const { unread: _, ...read } = state;

@@ -112,6 +112,7 @@ describe.each([320, 450])("the pane beside sheets that differ from it, %i px wid
     await page.getByText("What changed:").waitFor();
     await page.getByText(`“${SHEET} (2)” and the pane agree.`).waitFor();
     expect(await flowBox(page)).toBe(before);
+    expect(await textOf(page.locator(".notice"))).toContain(`is written to “${SHEET} (2)”`);
     expect(await cell(page, SHEET)).toBe(120);
     expect(await cell(page, `${SHEET} (2)`)).toBe(Number(before));
     expect(await textOf(page.locator(".changes"))).toContain(`Flow: 120 m³/h, now ${before} m³/h`);
