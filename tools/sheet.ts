@@ -1,4 +1,5 @@
 import { readFileSync, writeFileSync } from "node:fs";
+import { dutyPlan } from "../shared/calc-sheet/duty-plan.ts";
 import { rangeName } from "../shared/calc-sheet/layout/range-name.ts";
 import { layOut } from "../shared/calc-sheet/layout.ts";
 import { resultsCopy } from "../shared/calc-sheet/results-copy.ts";
@@ -44,13 +45,12 @@ function main(args: readonly string[]): number {
   if (!saved.ok) return refuse(input, saved.findings, "US");
   const { duty, findings, isComplete } = decodeDuty(saved.value);
   if (!isComplete) return refuse(input, [...findings.values()].flat(), duty.unitSet);
-  const worked = workedDuty(duty);
   let workbook: Book;
   try {
     workbook =
       reader === "customer"
-        ? bookOfSet(resultsCopy(worked.plan, worked.worked, today()))
-        : dutyWorkbook(worked, saved.value);
+        ? bookOfSet(resultsCopy(dutyPlan(duty), workedDuty(duty).worked, today()))
+        : dutyWorkbook(duty, saved.value);
   } catch (error) {
     process.stderr.write(`No sheet can be written from ${input}: ${(error as Error).message}\n`);
     return 1;
@@ -64,7 +64,7 @@ function main(args: readonly string[]): number {
   }
   for (const finding of saved.findings) process.stderr.write(`${findingText(finding, duty.unitSet)}\n`);
   process.stdout.write(`Written: ${output}, ${sheetNames.map((name) => `“${name}”`).join(", ")}\n`);
-  const errors = resultsInError(worked);
+  const errors = resultsInError(workedDuty(duty));
   if (errors.length > 0)
     process.stderr.write(`Results that are errors:\n${errors.map((one) => `  ${one}\n`).join("")}`);
   return 0;

@@ -63,8 +63,18 @@ export const PACKAGE_SECTIONS: readonly PackageSection[] = [
   estimateSection,
 ];
 
-/** The calc sheets of a duty: the whole calculation, said once, in reading order. */
-export function dutyPlan(duty: Duty): CalcSheetPlan {
+/** What a duty comes to: the whole calculation, said once, in reading order, without what only a printed sheet says of it. */
+export function dutyCalculation(duty: Duty): CalcSheetPlan {
+  return calculationOf(duty, workedItems(duty));
+}
+
+/** What is worked out for a duty, and the workings that it is judged by. */
+interface WorkedItems {
+  readonly worked: readonly PlanItem[];
+  readonly judged: readonly PlanItem[];
+}
+
+function workedItems(duty: Duty): WorkedItems {
   const judged = verdictWorkings(duty);
   const sections = onceStated([
     ...basis(duty),
@@ -79,12 +89,10 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     ...(duty.pump === undefined ? casesStated(duty) : pumpOnTheDuty(duty, duty.pump)),
     ...PACKAGE_SECTIONS.flatMap((section) => placed(section, duty)),
   ]);
-  const worked = [...sections, ...settings(duty, [...sections, ...judged]), ...findings(duty)];
-  const on = itemsBySheet(worked);
-  const cited = citedBy(on.duty, duty);
-  const references = referencesOf(on.duty, duty);
-  const ofEstimate = referencesOf(on.estimate, duty, "estimate");
-  const unused = fieldsNotUsed(duty, worked);
+  return { worked: [...sections, ...settings(duty, [...sections, ...judged]), ...findings(duty)], judged };
+}
+
+function calculationOf(duty: Duty, { worked, judged }: WorkedItems): CalcSheetPlan {
   const { item, project, revision, date } = duty.texts;
   return {
     tag: item.trim() || project.trim(),
@@ -92,13 +100,30 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     unitSet: duty.unitSet,
     issue: { project, item, revision, date },
     paper: paperOf(duty),
-    references: new Map([...references.of, ...ofEstimate.of]),
     items: [
-      ...summary(duty, on.duty),
+      ...summary(duty, itemsBySheet(worked).duty),
       ...worked,
       ...foundList(duty, worked),
-      ...toVerify(cited),
       ...judged,
+    ],
+  };
+}
+
+/** The calc sheets of a duty: its calculation, and after it what that rests on, leaves unused and cautions of. */
+export function dutyPlan(duty: Duty): CalcSheetPlan {
+  const items = workedItems(duty);
+  const { worked } = items;
+  const calculation = calculationOf(duty, items);
+  const on = itemsBySheet(worked);
+  const references = referencesOf(on.duty, duty);
+  const ofEstimate = referencesOf(on.estimate, duty, "estimate");
+  const unused = fieldsNotUsed(duty, worked);
+  return {
+    ...calculation,
+    references: new Map([...references.of, ...ofEstimate.of]),
+    items: [
+      ...calculation.items,
+      ...toVerify(citedBy(on.duty, duty)),
       ...notUsed(
         duty,
         unused.filter(({ key }) => !isInternal(key)),

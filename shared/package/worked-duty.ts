@@ -1,7 +1,7 @@
 import { UNIT_SETS } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
 import { toEngine } from "../../src/basis/units.ts";
-import { dutyPlan } from "../calc-sheet/duty-plan.ts";
+import { dutyCalculation } from "../calc-sheet/duty-plan.ts";
 import type { Handle } from "../calc-sheet/expression.ts";
 import type { CalcSheetPlan } from "../calc-sheet/plan.ts";
 import { type WorkedPlan, workOut } from "../calc-sheet/work-out.ts";
@@ -33,7 +33,7 @@ let last: WorkedPlan | undefined;
 export function workedDuty(duty: Duty): WorkedDuty {
   const known = kept.get(duty);
   if (known !== undefined) return known;
-  const plan = dutyPlan(duty);
+  const plan = dutyCalculation(duty);
   const worked = workOut(plan, last);
   last = worked;
   const units = UNIT_SETS[duty.unitSet];

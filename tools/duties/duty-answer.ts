@@ -68,9 +68,7 @@ export function dutyAnswer(line: string, sheets: SheetFolder | undefined): objec
       })),
     ],
     missing,
-    ...(sheets === undefined || missing.length > 0
-      ? {}
-      : { sheet: sheets.write(worked, read.value, nameOf(id, duty)) }),
+    ...(sheets === undefined || missing.length > 0 ? {} : { sheet: sheets.write(duty, read.value, nameOf(id, duty)) }),
   };
 }
 

@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import type { Duty } from "../../shared/duty/duty.ts";
 import type { DutyText } from "../../shared/duty/duty-text.ts";
-import type { WorkedDuty } from "../../shared/package/worked-duty.ts";
 import { dutyWorkbook } from "../duty-workbook.ts";
 
 /** A folder that takes the workbooks of duties; what stands in it already is never written over. */
@@ -15,8 +15,8 @@ export class SheetFolder {
   }
 
   /** Writes the calc sheet under this name, or with a number behind it where the name is taken. */
-  write(of: WorkedDuty, typed: DutyText, wanted: string): { readonly file: string } | { readonly error: string } {
-    const { bytes } = dutyWorkbook(of, typed);
+  write(duty: Duty, typed: DutyText, wanted: string): { readonly file: string } | { readonly error: string } {
+    const { bytes } = dutyWorkbook(duty, typed);
     const name = fileName(wanted);
     for (let n = 1; ; n += 1) {
       const file = join(this.#folder, `${name}${n === 1 ? "" : ` ${n}`}.xlsx`);
