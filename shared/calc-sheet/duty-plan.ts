@@ -34,7 +34,7 @@ import { primingSection } from "./sections/priming.ts";
 import { chosenPump, pumpCurveTable, rangeToCover } from "./sections/pump.ts";
 import { pumpFigures } from "./sections/pump-figures.ts";
 import { pumpStops } from "./sections/pump-stops.ts";
-import { citedBy, referencesOf } from "./sections/references.ts";
+import { referencesOf } from "./sections/references.ts";
 import { findings } from "./sections/remarks.ts";
 import { routeSection } from "./sections/route.ts";
 import { endsOfRoute, otherSiphons } from "./sections/route-siphons.ts";
@@ -123,7 +123,7 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
     references: new Map([...references.of, ...ofEstimate.of]),
     items: [
       ...calculation.items,
-      ...toVerify(citedBy(on.duty, duty)),
+      ...toVerify(on.duty, duty),
       ...notUsed(
         duty,
         unused.filter(({ key }) => !isInternal(key)),

@@ -6,18 +6,23 @@ import type { Entry } from "../catalogue/entry.ts";
 import { WAITS_FOR } from "../catalogue/parameters/criteria.ts";
 import { type Argument, type Cell, type CellError, isCellError, isRange } from "../cells/cell.ts";
 import { type Call, type Expression, type Handle, wantsSign } from "./expression.ts";
-import { callOnce, type MadeCall, type MadeCalls } from "./remembered-call.ts";
+import { callOnce, isSame, type MadeCall, type MadeCalls } from "./remembered-call.ts";
 import type { WorkedCells } from "./worked-cells.ts";
+
+type Range = readonly (readonly Cell[])[];
 
 /** A plan while it is worked out: cells and findings by their keys, tables as ranges. */
 export interface Working {
   readonly unitSet: UnitSetName;
   readonly cells: WorkedCells;
   readonly findings: Map<string, readonly Finding[]>;
-  readonly ranges: Map<string, readonly (readonly Cell[])[]>;
-  /** The calls made for each cell, and those of the working before this one. */
-  readonly calls: Map<string, MadeCall[]>;
-  readonly before: MadeCalls | undefined;
+  /** Tables that calls have read, and those that they may read. */
+  readonly ranges: Map<string, Range>;
+  readonly unread: Map<string, () => Range>;
+  /** The calls made so far. */
+  readonly calls: Map<Entry, MadeCall[]>;
+  /** What was made of the plan before this one. */
+  readonly before: { readonly calls: MadeCalls; readonly ranges: ReadonlyMap<string, Range> } | undefined;
 }
 
 /** What an expression comes to, in the plan's unit set; the findings of its call go under the key. Never throws. */
@@ -148,8 +153,16 @@ function handleAt(sheet: Working, { key, place }: Handle): Argument {
 }
 
 function rangeOf(sheet: Working, table: string): Argument {
+  const known = sheet.ranges.get(table);
+  if (known !== undefined) return known;
+  const read = sheet.unread.get(table)?.();
   // A spilled answer is a range too, or the error in its place.
-  return sheet.ranges.get(table) ?? cellAt(sheet, table);
+  if (read === undefined) return cellAt(sheet, table);
+  // A table of the same cells as in the plan before is the same object, so that calls need not compare it cell by cell.
+  const before = sheet.before?.ranges.get(table);
+  const range = before !== undefined && isSame(before, read) ? before : read;
+  sheet.ranges.set(table, range);
+  return range;
 }
 
 type Work = (one: number, other: number) => number;
@@ -214,11 +227,7 @@ function outcomeOf(sheet: Working, of: Call, key: string): Outcome {
     const answer = answerTo(sheet, arg, key);
     given.push(typeof answer === "number" && wantsSign(of, place, arg) ? `${answer} %` : answer);
   }
-  const made = callOnce(entry, withUnits(entry, given, sheet.unitSet), sheet.before?.get(key));
-  const { outcome } = made;
-  const calls = sheet.calls.get(key);
-  if (calls === undefined) sheet.calls.set(key, [made]);
-  else calls.push(made);
+  const outcome = callOnce(entry, withUnits(entry, given, sheet.unitSet), sheet.calls, sheet.before?.calls);
   sheet.findings.set(key, outcome.findings);
   return outcome;
 }

@@ -9,23 +9,40 @@ export interface MadeCall {
   readonly outcome: Outcome;
 }
 
-/** The calls of each cell of a plan. */
-export type MadeCalls = ReadonlyMap<string, readonly MadeCall[]>;
+/** The calls of a plan, each once, by their functions. */
+export type MadeCalls = ReadonlyMap<Entry, readonly MadeCall[]>;
 
 /**
- * What a call comes to: as it came when the same cell last made it, where its function and every argument are the same.
- * A function answers by its arguments alone, so that nothing but them can make an answer old.
+ * What a call comes to: as it came where another cell has made it, or a cell of the plan before this one, with every argument
+ * the same. A function answers by its arguments alone, so that nothing but them can make an answer old.
  */
-export function callOnce(entry: Entry, args: readonly Argument[], before: readonly MadeCall[] | undefined): MadeCall {
-  return before?.find((made) => made.entry === entry && areSame(made.args, args)) ?? made(entry, args);
+export function callOnce(
+  entry: Entry,
+  args: readonly Argument[],
+  calls: Map<Entry, MadeCall[]>,
+  before: MadeCalls | undefined,
+): Outcome {
+  const own = calls.get(entry) ?? [];
+  const again = madeAlike(own, args);
+  if (again !== undefined) return again.outcome;
+  const made = madeAlike(before?.get(entry) ?? [], args) ?? { entry, args, outcome: call(entry, args) };
+  own.push(made);
+  calls.set(entry, own);
+  return made.outcome;
 }
 
-function made(entry: Entry, args: readonly Argument[]): MadeCall {
-  return { entry, args, outcome: call(entry, args) };
+function madeAlike(calls: readonly MadeCall[], args: readonly Argument[]): MadeCall | undefined {
+  for (let i = 0; i < calls.length; i += 1) {
+    const made = calls[i] as MadeCall;
+    if (areSame(made.args, args)) return made;
+  }
+  return undefined;
 }
 
 function areSame(kept: readonly Argument[], args: readonly Argument[]): boolean {
-  return kept.length === args.length && kept.every((arg, i) => isSame(arg, args[i] as Argument));
+  if (kept.length !== args.length) return false;
+  for (let i = 0; i < args.length; i += 1) if (!isSame(kept[i] as Argument, args[i] as Argument)) return false;
+  return true;
 }
 
 /** Whether two arguments are the same to the last digit and letter, cell by cell. */
@@ -34,7 +51,8 @@ export function isSame(kept: Argument, arg: Argument): boolean {
   if (!isRange(kept)) return !isRange(arg) && isSameCell(kept, arg);
   if (!isRange(arg) || kept.length !== arg.length) return false;
   for (let i = 0; i < kept.length; i += 1) {
-    const [one, other] = [kept[i], arg[i]] as [readonly Cell[], readonly Cell[]];
+    const one = kept[i] as readonly Cell[];
+    const other = arg[i] as readonly Cell[];
     if (one.length !== other.length) return false;
     for (let j = 0; j < one.length; j += 1) if (!isSameCell(one[j] as Cell, other[j] as Cell)) return false;
   }

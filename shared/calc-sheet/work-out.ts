@@ -12,6 +12,7 @@ import {
   type OptionItem,
   type PlanItem,
   type SpillItem,
+  type TableColumn,
   type TableItem,
   VERDICT_COUNT,
   type VerdictsItem,
@@ -25,7 +26,7 @@ import { type FilledTable, WorkedCells } from "./worked-cells.ts";
 export interface WorkedPlan {
   readonly cells: Pick<WorkedCells, "at" | "rowsOf"> & ReadonlyMap<string, Argument>;
   readonly findings: ReadonlyMap<string, readonly Finding[]>;
-  /** Tables as ranges, headings among them. */
+  /** Tables that calls read as ranges, headings among them. */
   readonly ranges: ReadonlyMap<string, readonly (readonly Cell[])[]>;
   readonly calls: MadeCalls;
 }
@@ -40,8 +41,9 @@ export function workOut({ unitSet, items }: CalcSheetPlan, before?: WorkedPlan):
     cells: new WorkedCells(),
     findings: new Map(),
     ranges: new Map(),
+    unread: new Map(),
     calls: new Map(),
-    before: before?.calls,
+    before,
   };
   for (const item of workingOrder(items)) setItem(sheet, item);
   return sheet;
@@ -133,12 +135,12 @@ function setLine(sheet: Working, { key, stated, rows, worked }: LineTableItem): 
     }
     for (const { key: of, expression } of worked) setTableCell(sheet, table, [key, i, of], expression(at));
   });
-  sheet.ranges.set(key, rangeOf(table, stated));
+  sheet.unread.set(key, () => rangeOf(table, stated));
 }
 
 function setInputTable(sheet: Working, { key, rows, columns }: InputTableItem): void {
   const places = new Map(columns.map((column, j) => [column.key, j]));
-  sheet.ranges.set(key, [columns.map(({ label, quantity }) => headerText(label, quantity, sheet.unitSet)), ...rows]);
+  sheet.unread.set(key, () => [headingsOf(columns, sheet), ...rows]);
   sheet.cells.place(key, {
     columns: [...places.keys()],
     rows: rows.length,
@@ -192,8 +194,11 @@ function setWorking(sheet: Working, { key, rows, columns }: WorkingItem): void {
       }
     }
   }
-  const headings = columns.map(({ label, quantity }) => headerText(label, quantity, sheet.unitSet));
-  sheet.ranges.set(key, [headings, ...rangeOf(table, columns)]);
+  sheet.unread.set(key, () => [headingsOf(columns, sheet), ...rangeOf(table, columns)]);
+}
+
+function headingsOf(columns: readonly TableColumn[], { unitSet }: Working): readonly string[] {
+  return columns.map(({ label, quantity }) => headerText(label, quantity, unitSet));
 }
 
 /** The rows of a table as one range, a cell that is not filled as a blank one. */

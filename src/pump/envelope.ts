@@ -300,6 +300,8 @@ function leastMargin(
 
 /** Places looked at between two flows before the greatest is closed in on. */
 const STEPS = 64;
+/** Share of such a step: a greatest value nearer than that to an end is taken to be the end's own. */
+const AT_END = 1e-3;
 
 /** The greatest of a reading between two flows, both included, over the flows where it can be read. */
 function greatestOf(
@@ -317,6 +319,8 @@ function greatestOf(
   consider(to);
   if (best === undefined || step === 0) return best;
   const { at } = best;
+  const inside = at === from ? from + AT_END * step : at === to ? to - AT_END * step : undefined;
+  if (inside !== undefined && (read(inside) ?? -Infinity) <= best.value) return best;
   const beside: readonly [number, number] = [Math.max(from, at - step), Math.min(to, at + step)];
   if (beside.every((flow) => read(flow) !== undefined)) {
     consider(leastBetween((flow) => -(read(flow) ?? 0), ...beside));

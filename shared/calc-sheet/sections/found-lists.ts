@@ -1,4 +1,4 @@
-import { type Citation, citationText } from "../../../src/basis/citation.ts";
+import { citationText } from "../../../src/basis/citation.ts";
 import { FINDINGS } from "../../catalogue/entries/findings.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { placeKey } from "../../duty/duty-text.ts";
@@ -9,6 +9,7 @@ import { noteText } from "../../text/finding-text.ts";
 import { callOf, constant, type Expression, handle, ifError, range, spillOf, tableOf } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type BlockRow, type FindingItem, type PlanItem, spill, statement, working } from "../plan.ts";
+import { citedBy } from "./references.ts";
 
 const NOTES = tableOf("notes", { where: null, notes: null });
 const FOUND = spillOf("found", FINDINGS);
@@ -92,13 +93,19 @@ export function toConfirm(duty: Duty, items: readonly PlanItem[]): readonly Plan
   ];
 }
 
-/** Figures that nobody has yet held against the work they are of, as a list; on paper the references say so. */
-export function toVerify(cited: readonly Citation[]): readonly PlanItem[] {
-  const unverified = new Set(cited.filter((cites) => cites.unverified).map((cites) => citationText(cites)));
-  if (unverified.size === 0) return [];
+/** Figures that nobody has yet held against the work they are of, each work once: sentences. */
+export function unverifiedWorks(items: readonly PlanItem[], duty: Duty): readonly string[] {
+  const unverified = citedBy(items, duty).filter((cites) => cites.unverified);
+  return [...new Set(unverified.map((cites) => `${citationText(cites)}.`))].sort();
+}
+
+/** The same as a list; on paper the references say so. Nothing where there are none. */
+export function toVerify(items: readonly PlanItem[], duty: Duty): readonly PlanItem[] {
+  const works = unverifiedWorks(items, duty);
+  if (works.length === 0) return [];
   return [
     { kind: "section", id: "toVerify", text: "To verify by the estimator", isUnprinted: true },
-    ...[...unverified].sort().map((text) => statement(`${text}.`)),
+    ...works.map((text) => statement(text)),
   ];
 }
 

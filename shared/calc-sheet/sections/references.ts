@@ -24,7 +24,23 @@ type Behind = ReadonlyMap<string, PlanItem>;
 
 /** What these items rest on, each only where the duty takes the branch that it is cited for. */
 export function citedBy(items: readonly PlanItem[], duty: Duty): readonly Citation[] {
-  return unique(citationsOfItems(items, duty).flatMap(({ cited }) => cited));
+  const called = new Set<Entry>();
+  for (const item of items) for (const expression of expressionsOf(item)) gatherCalled(expression, called);
+  const isTaken = takenBy(duty);
+  return unique([
+    ...[...called].flatMap(({ cites }) => cites.filter(isTaken)),
+    ...items.flatMap((item) => citedByTables(item, duty)),
+  ]);
+}
+
+function gatherCalled(expression: Expression, called: Set<Entry>): void {
+  if (expression.op === "call" && isCited(expression.entry)) called.add(expression.entry);
+  for (const part of partsOf(expression)) gatherCalled(part, called);
+}
+
+/** BORE rests on every pipe standard there is; only those of the pipes in the lines belong here. */
+function isCited({ id }: Entry): boolean {
+  return id !== "BORE";
 }
 
 function citationsOfItems(
@@ -65,8 +81,7 @@ function entriesOf(item: PlanItem, behind: Behind, known: Map<PlanItem, Readonly
   const called = new Set<Entry>();
   known.set(item, called);
   const gather = (expression: Expression): void => {
-    // BORE rests on every pipe standard there is; only those of the pipes in the lines belong here.
-    if (expression.op === "call" && expression.entry.id !== "BORE") called.add(expression.entry);
+    if (expression.op === "call" && isCited(expression.entry)) called.add(expression.entry);
     const read = readBy(expression);
     const table = read === undefined ? undefined : behind.get(read);
     if (table !== undefined) for (const entry of entriesOf(table, behind, known)) called.add(entry);

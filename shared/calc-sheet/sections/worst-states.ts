@@ -2,6 +2,7 @@ import type { Quantity } from "../../../src/basis/quantities.ts";
 import {
   cell,
   constant,
+  difference,
   type Expression,
   extremeOfAny,
   greatest,
@@ -51,13 +52,8 @@ export function worstTable<K extends string>(
   });
   const marked = facts.flatMap(({ key: of, label: about, side }): readonly ColumnFacts<string>[] => {
     const figure = (i: number): Expression => cell<string>(figures, i, of);
-    const worstOf = cell<string>(worst, 0, of);
-    const mark = (i: number): Expression =>
-      ifNumber(
-        figure(i),
-        ifAtLeast(...asBad(figure(i), worstOf, slackOf(worstOf), side), constant(`${MARK}${names[i]}`), NOTHING),
-        "",
-      );
+    const markOf = markedAt(cell<string>(worst, 0, of), side);
+    const mark = (i: number): Expression => ifNumber(figure(i), markOf(figure(i), constant(`${MARK}${names[i]}`)), "");
     return [
       [of, `worst for ${about}`, mark],
       [`${of}Silent`, "no figure", (i) => ifNumber(figure(i), NOTHING, `${MARK}${names[i]}`)],
@@ -75,9 +71,14 @@ export function slackOf(worst: Expression): Expression {
   return product(constant(SAME), greatest(worst, product(constant(-1), worst)));
 }
 
-/** The two sides of "at least as bad, but for rounding". */
-function asBad(of: Expression, worst: Expression, slack: Expression, side: Side): readonly [Expression, Expression] {
-  return side === "least" ? [sum(worst, slack), of] : [sum(of, slack), worst];
+/** The mark of a state where its figure is as bad as the worst, but for rounding. */
+function markedAt(
+  worst: Expression,
+  side: Side,
+  slack = slackOf(worst),
+): (of: Expression, mark: Expression) => Expression {
+  const bound = side === "least" ? sum(worst, slack) : difference(worst, slack);
+  return (of, mark) => (side === "least" ? ifAtLeast(bound, of, mark, NOTHING) : ifAtLeast(of, bound, mark, NOTHING));
 }
 
 function tablesOf<K extends string>(key: string, facts: readonly Pick<WorstFacts<K>, "key" | "quantity">[]) {
@@ -116,12 +117,10 @@ export function statesAt(
   figures: readonly Expression[],
   worst: Expression,
   side: Side,
-  slack: Expression = slackOf(worst),
+  slack?: Expression,
 ): Expression {
-  const named = figures.map((of, i) =>
-    ifAtLeast(...asBad(of, worst, slack, side), constant(`${MARK}${names[i]}`), NOTHING),
-  );
-  return listed(join(...named));
+  const markOf = markedAt(worst, side, slack);
+  return listed(join(...figures.map((of, i) => markOf(of, constant(`${MARK}${names[i]}`)))));
 }
 
 /** Texts, each with the mark before it, as a list. */

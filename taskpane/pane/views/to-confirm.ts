@@ -1,4 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { itemsBySheet } from "../../../shared/calc-sheet/plan.ts";
+import { unverifiedWorks } from "../../../shared/calc-sheet/sections/found-lists.ts";
 import { placeKey } from "../../../shared/duty/duty-text.ts";
 import { lineQuestions } from "../../../shared/duty/line-questions.ts";
 import { type Gathered, gatheredFindings } from "../../../shared/package/gathered-findings.ts";
@@ -37,7 +39,7 @@ function callView({ finding, at }: Gathered, units: UnitSetName): TemplateResult
 }
 
 function unverifiedView({ worked: { duty } }: PaneContext): TemplateResult | typeof nothing {
-  const works = shownSection(duty, "toVerify")?.statements ?? [];
+  const works = unverifiedWorks(itemsBySheet(workedDuty(duty).plan.items).duty, duty);
   return works.length === 0
     ? nothing
     : html`<details class="remarks-of-section">

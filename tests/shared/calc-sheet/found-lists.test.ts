@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import type { BlockRow, PlanItem } from "../../../shared/calc-sheet/plan.ts";
+import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
 import { workedDuty } from "../../../shared/package/worked-duty.ts";
 import type { CellSpec } from "../../../shared/ports/sheet-spec.ts";
@@ -14,7 +16,8 @@ interface Row {
 
 /** The texts of the printed rows under a heading, up to the next: "Limit, discharge flange: …". */
 function textsUnder(heading: string, duty = dutyRead(QUARRY)): readonly string[] {
-  const { plan, worked } = workedDuty(duty);
+  const plan = dutyPlan(duty);
+  const worked = workOut(plan);
   const byRow = new Map<number, CellSpec[]>();
   for (const cell of laidOut(plan, worked).duty.cells) {
     const row = Number(/\d+$/.exec(cell.at)?.[0]);
@@ -107,6 +110,5 @@ describe("what is to be confirmed with the customer", () => {
   it("is a section that a pane can show", () => {
     const shown = shownSection(dutyRead(QUARRY), "toConfirm");
     expect(shown?.figures.find(({ label }) => label === "Gasket shape")?.text).toBe("ring");
-    expect(shownSection(dutyRead(QUARRY), "toVerify")?.statements.length).toBeGreaterThan(2);
   });
 });

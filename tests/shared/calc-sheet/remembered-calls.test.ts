@@ -65,9 +65,9 @@ function forgetful(entry: Entry): Entry {
 
 /** Calls of a plan whose answers are others where they are made anew, nothing remembered. */
 function oldAnswers({ calls }: WorkedPlan): readonly string[] {
-  return [...calls].flatMap(([key, made]) =>
-    made.flatMap(({ entry, args, outcome }) =>
-      JSON.stringify(call(forgetful(entry), args)) === JSON.stringify(outcome) ? [] : [`${key} ${entry.id}`],
+  return [...calls].flatMap(([entry, made]) =>
+    made.flatMap(({ args, outcome }) =>
+      JSON.stringify(call(forgetful(entry), args)) === JSON.stringify(outcome) ? [] : [entry.id],
     ),
   );
 }
