@@ -1,5 +1,6 @@
 import type { Citation } from "../basis/citation.ts";
-import { amount, type Finding, fail, succeed } from "../basis/result.ts";
+import { remembered } from "../basis/remembered.ts";
+import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
 import { EQUIVALENT_LENGTHS, type EquivalentLengthRow, type SizeBand } from "../tables/fittings-equivalent-length.ts";
 import { CLEAN_STRAINER, FIXED_FITTINGS, type FixedRow } from "../tables/fittings-fixed.ts";
@@ -52,16 +53,17 @@ function ratioAt({ name, ratio }: EquivalentLengthRow, pipe: Pipe): { ratio: num
 
 function ofEquivalentLength(row: EquivalentLengthRow): KnownFitting {
   const { name, also, heldOpenFrom } = row;
+  const coefficientIn = remembered((pipe: Pipe): Result<number> => {
+    const { ratio, findings } = ratioAt(row, pipe);
+    return succeed(ratio * fullyRoughFactor(pipe.bore), findings);
+  });
   const fitting: Fitting = {
     name,
     isExit: false,
     cites: EQUIVALENT_LENGTH,
     method: "equivalent length",
     ...(heldOpenFrom === undefined ? {} : { heldOpenFrom }),
-    lossCoefficient: (pipe) => {
-      const { ratio, findings } = ratioAt(row, pipe);
-      return succeed(ratio * fullyRoughFactor(pipe.bore), findings);
-    },
+    lossCoefficient: (pipe) => coefficientIn(pipe),
   };
   return { fitting, also, basis: "L/D", value: typeof row.ratio === "number" ? row.ratio : bandsInWords(row.ratio) };
 }
@@ -86,12 +88,8 @@ function bandsInWords(bands: readonly SizeBand[]): string {
 
 function ofFixedCoefficient({ name, also, coefficient, cites, range, isExit }: FixedRow): KnownFitting {
   const findings = range === undefined ? [] : [assumed(name, coefficient, range)];
-  const fitting: Fitting = {
-    name,
-    isExit: isExit ?? false,
-    cites,
-    lossCoefficient: () => succeed(coefficient, findings),
-  };
+  const answer = succeed(coefficient, findings);
+  const fitting: Fitting = { name, isExit: isExit ?? false, cites, lossCoefficient: () => answer };
   return { fitting, also, basis: "K", value: coefficient };
 }
 
