@@ -4,6 +4,7 @@ import type { Outcome } from "../catalogue/call.ts";
 import { notesOf } from "../catalogue/entries/notes.ts";
 import type { Entry } from "../catalogue/entry.ts";
 import { WAITS_FOR } from "../catalogue/parameters/criteria.ts";
+import { settle } from "../catalogue/remembered-reading.ts";
 import { type Argument, type Cell, type CellError, isCellError, isRange } from "../cells/cell.ts";
 import { type Call, type Expression, type Handle, wantsSign } from "./expression.ts";
 import { callOnce, isSame, type MadeCall, type MadeCalls } from "./remembered-call.ts";
@@ -160,7 +161,7 @@ function rangeOf(sheet: Working, table: string): Argument {
   if (read === undefined) return cellAt(sheet, table);
   // A table of the same cells as in the plan before is the same object, so that calls need not compare it cell by cell.
   const before = sheet.before?.ranges.get(table);
-  const range = before !== undefined && isSame(before, read) ? before : read;
+  const range = settle(before !== undefined && isSame(before, read) ? before : read);
   sheet.ranges.set(table, range);
   return range;
 }

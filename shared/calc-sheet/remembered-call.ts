@@ -1,5 +1,6 @@
 import { call, type Outcome } from "../catalogue/call.ts";
 import type { Entry } from "../catalogue/entry.ts";
+import { settle } from "../catalogue/remembered-reading.ts";
 import { type Argument, type Cell, isCellError, isRange } from "../cells/cell.ts";
 
 /** A call as it was made, and what came of it. */
@@ -25,10 +26,16 @@ export function callOnce(
   const own = calls.get(entry) ?? [];
   const again = madeAlike(own, args);
   if (again !== undefined) return again.outcome;
-  const made = madeAlike(before?.get(entry) ?? [], args) ?? { entry, args, outcome: call(entry, args) };
+  const made = madeAlike(before?.get(entry) ?? [], args) ?? makeAnew(entry, args);
   own.push(made);
   calls.set(entry, own);
   return made.outcome;
+}
+
+function makeAnew(entry: Entry, args: readonly Argument[]): MadeCall {
+  const outcome = call(entry, args);
+  if (outcome.ok && isRange(outcome.value)) settle(outcome.value);
+  return { entry, args, outcome };
 }
 
 function madeAlike(calls: readonly MadeCall[], args: readonly Argument[]): MadeCall | undefined {

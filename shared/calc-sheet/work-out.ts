@@ -1,3 +1,4 @@
+import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
 import { headerText } from "../catalogue/call.ts";
 import { type Argument, type Cell, isRange } from "../cells/cell.ts";
@@ -43,10 +44,12 @@ export function workOut({ unitSet, items }: CalcSheetPlan, before?: WorkedPlan):
     ranges: new Map(),
     unread: new Map(),
     calls: new Map(),
-    before,
+    // Its calls and tables alone: what held the whole plan would hold the one before that, and so on.
+    before: before && { calls: before.calls, ranges: before.ranges },
   };
   for (const item of workingOrder(items)) setItem(sheet, item);
-  return sheet;
+  const { cells, findings, ranges, calls } = sheet;
+  return { cells, findings, ranges, calls };
 }
 
 function setItem(sheet: Working, item: PlanItem): void {
@@ -138,10 +141,10 @@ function setLine(sheet: Working, { key, stated, rows, worked }: LineTableItem): 
   sheet.unread.set(key, () => rangeOf(table, stated));
 }
 
-function setInputTable(sheet: Working, { key, rows, columns }: InputTableItem): void {
+function setInputTable({ cells, unread, unitSet }: Working, { key, rows, columns }: InputTableItem): void {
   const places = new Map(columns.map((column, j) => [column.key, j]));
-  sheet.unread.set(key, () => [headingsOf(columns, sheet), ...rows]);
-  sheet.cells.place(key, {
+  unread.set(key, () => [headingsOf(columns, unitSet), ...rows]);
+  cells.place(key, {
     columns: [...places.keys()],
     rows: rows.length,
     at: (row, column) => {
@@ -194,10 +197,11 @@ function setWorking(sheet: Working, { key, rows, columns }: WorkingItem): void {
       }
     }
   }
-  sheet.unread.set(key, () => [headingsOf(columns, sheet), ...rangeOf(table, columns)]);
+  const { unitSet } = sheet;
+  sheet.unread.set(key, () => [headingsOf(columns, unitSet), ...rangeOf(table, columns)]);
 }
 
-function headingsOf(columns: readonly TableColumn[], { unitSet }: Working): readonly string[] {
+function headingsOf(columns: readonly TableColumn[], unitSet: UnitSetName): readonly string[] {
   return columns.map(({ label, quantity }) => headerText(label, quantity, unitSet));
 }
 

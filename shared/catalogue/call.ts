@@ -13,7 +13,7 @@ import { cellErrorOf } from "../text/cell-error.ts";
 import { type CallFacts, type Entry, type KeyedColumn, parameterName, type Row } from "./entry.ts";
 import { settleTemperature, type TemperatureSlot, temperatureSlot } from "./named-temperature.ts";
 import type { Parameter, Reading } from "./parameter.ts";
-import { readRange } from "./remembered-reading.ts";
+import { readRange, settledReading } from "./remembered-reading.ts";
 
 /** What a call gives back: a value or spilled rows with its findings, or an error with its words. */
 export type Outcome =
@@ -249,6 +249,8 @@ class Call {
     }
     if (parameter.takes === "range") {
       const cells = isRange(argument) ? argument : [[argument]];
+      const known = settledReading(parameter, cells, reading);
+      if (known !== undefined) return known;
       const odd = oddCellOf(cells);
       if (isCellError(odd)) return odd;
       return odd === undefined ? readRange(parameter, cells, reading) : notFinite(odd, reading);

@@ -23,12 +23,42 @@ const MOST_CELLS = 20_000;
 
 const remembered = new WeakMap<object, Remembered[]>();
 
+interface SettledReading {
+  readonly parameter: object;
+  readonly reading: Reading;
+  readonly read: Result<unknown>;
+}
+
+const settled = new WeakMap<Cells, SettledReading[]>();
+
+/** The range itself, from now on taken for the same cells wherever it is the same object: for one that nobody changes. */
+export function settle(cells: Cells): Cells {
+  if (!settled.has(cells)) settled.set(cells, []);
+  return cells;
+}
+
+/** What the parameter made of a settled range, its cells not looked at again; nothing where it has not read it yet. */
+export function settledReading<T>(parameter: RangeParameter<T>, cells: Cells, reading: Reading): Result<T> | undefined {
+  const known = settled.get(cells);
+  if (known === undefined) return undefined;
+  for (const one of known) {
+    if (one.parameter === parameter && isSame(one.reading, reading)) return one.read as Result<T>;
+  }
+  return undefined;
+}
+
 /**
  * What a parameter makes of a range. A reading rests on nothing but the cells, the name and the units, so that a range of
  * the same cells read lately is not read again: each case of a duty, and each change of a box, brings the same lines and
  * curves before many functions.
  */
 export function readRange<T>(parameter: RangeParameter<T>, cells: Cells, reading: Reading): Result<T> {
+  const read = readAmongLast(parameter, cells, reading);
+  settled.get(cells)?.push({ parameter, reading, read });
+  return read;
+}
+
+function readAmongLast<T>(parameter: RangeParameter<T>, cells: Cells, reading: Reading): Result<T> {
   const width = cells[0]?.length ?? 0;
   if (width === 0 || width * cells.length > MOST_CELLS || cells.some((row) => row.length !== width)) {
     return parameter.read(cells, reading);

@@ -1,3 +1,5 @@
+import { setFlagsFromString } from "node:v8";
+import { runInNewContext } from "node:vm";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
@@ -72,7 +74,31 @@ function oldAnswers({ calls }: WorkedPlan): readonly string[] {
   );
 }
 
+/** Collects all that nothing holds any more; what was looked at is held to the end of its turn. */
+async function collect(): Promise<void> {
+  setFlagsFromString("--expose-gc");
+  const gc = runInNewContext("gc") as () => void;
+  await new Promise((resolve) => setTimeout(resolve, 0));
+  gc();
+}
+
 describe("a plan worked out after another", () => {
+  it("does not keep the one before the last", async () => {
+    const [start] = DUTIES;
+    const cells: WeakRef<WorkedPlan["cells"]>[] = [];
+    let last: WorkedPlan | undefined;
+    for (let flow = 100; flow < 106; flow += 1) {
+      last = workOut(
+        planOf({ ...(start as DutyText), fields: { ...(start as DutyText).fields, flow: `${flow} gpm` } }),
+        last,
+      );
+      cells.push(new WeakRef(last.cells));
+    }
+    await collect();
+    expect(cells.map((one) => one.deref() !== undefined)).toEqual([false, false, false, false, false, true]);
+    expect(last?.cells.get("flow")).toBe(105);
+  });
+
   it.each(DUTIES.map((typed, i) => [SAMPLE_DUTIES[i]?.name, typed, i] as const))(
     "answers as one worked out alone, cell by cell, whatever was changed: %s",
     (_, start, sample) => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { RangeParameter, Reading } from "../../../shared/catalogue/parameter.ts";
-import { readRange } from "../../../shared/catalogue/remembered-reading.ts";
+import { readRange, settle, settledReading } from "../../../shared/catalogue/remembered-reading.ts";
 import type { Cell } from "../../../shared/cells/cell.ts";
 import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { succeed } from "../../../src/basis/result.ts";
@@ -79,6 +79,20 @@ describe("a range read lately", () => {
     readRange(parameter, [row], US);
     row[1] = 2;
     expect(readRange(parameter, [row], US)).toEqual(told().parameter.read([row], US));
+  });
+
+  it("that is settled is not looked at again by that parameter, under that name", () => {
+    const { parameter, count } = told();
+    const range = settle([["a", 1]]);
+    expect(settledReading(parameter, range, US)).toBeUndefined();
+    const read = readRange(parameter, range, US);
+    expect(settledReading(parameter, range, { ...US })).toBe(read);
+    expect(settledReading(parameter, range, { ...US, name: "system curve" })).toBeUndefined();
+    expect(settledReading(told().parameter, range, US)).toBeUndefined();
+    expect(settledReading(parameter, [["a", 1]], US)).toBeUndefined();
+    for (let i = 0; i <= 100; i += 1) readRange(parameter, [[i]], US);
+    expect(settledReading(parameter, range, US)).toBe(read);
+    expect(count()).toBe(102);
   });
 
   it("is forgotten after a few dozen others", () => {
