@@ -38,7 +38,7 @@ import { referencesOf } from "./sections/references.ts";
 import { findings } from "./sections/remarks.ts";
 import { routeSection } from "./sections/route.ts";
 import { endsOfRoute, otherSiphons } from "./sections/route-siphons.ts";
-import { settings } from "./sections/settings.ts";
+import { settings, settingsUsed } from "./sections/settings.ts";
 import { slurrySection } from "./sections/slurry.ts";
 import { slurryWorkings } from "./sections/slurry-lines.ts";
 import { stationTable } from "./sections/station-states.ts";
@@ -65,7 +65,11 @@ export const PACKAGE_SECTIONS: readonly PackageSection[] = [
 
 /** What a duty comes to: the whole calculation, said once, in reading order, without what only a printed sheet says of it. */
 export function dutyCalculation(duty: Duty): CalcSheetPlan {
-  return calculationOf(duty, workedItems(duty));
+  // All settings stand ready: to look for those in use takes as long as to work the duty out.
+  return calculationOf(
+    duty,
+    workedItems(duty, () => fieldsOf("settings")),
+  );
 }
 
 /** What is worked out for a duty, and the workings that it is judged by. */
@@ -74,7 +78,7 @@ interface WorkedItems {
   readonly judged: readonly PlanItem[];
 }
 
-function workedItems(duty: Duty): WorkedItems {
+function workedItems(duty: Duty, settingsIn: (items: readonly PlanItem[]) => readonly FieldKey[]): WorkedItems {
   const judged = verdictWorkings(duty);
   const sections = onceStated([
     ...basis(duty),
@@ -89,7 +93,7 @@ function workedItems(duty: Duty): WorkedItems {
     ...(duty.pump === undefined ? casesStated(duty) : pumpOnTheDuty(duty, duty.pump)),
     ...PACKAGE_SECTIONS.flatMap((section) => placed(section, duty)),
   ]);
-  return { worked: [...sections, ...settings(duty, [...sections, ...judged]), ...findings(duty)], judged };
+  return { worked: [...sections, ...settings(duty, settingsIn([...sections, ...judged])), ...findings(duty)], judged };
 }
 
 function calculationOf(duty: Duty, { worked, judged }: WorkedItems): CalcSheetPlan {
@@ -100,18 +104,13 @@ function calculationOf(duty: Duty, { worked, judged }: WorkedItems): CalcSheetPl
     unitSet: duty.unitSet,
     issue: { project, item, revision, date },
     paper: paperOf(duty),
-    items: [
-      ...summary(duty, itemsBySheet(worked).duty),
-      ...worked,
-      ...foundList(duty, worked),
-      ...judged,
-    ],
+    items: [...summary(duty, itemsBySheet(worked).duty), ...worked, ...foundList(duty, worked), ...judged],
   };
 }
 
 /** The calc sheets of a duty: its calculation, and after it what that rests on, leaves unused and cautions of. */
 export function dutyPlan(duty: Duty): CalcSheetPlan {
-  const items = workedItems(duty);
+  const items = workedItems(duty, settingsUsed);
   const { worked } = items;
   const calculation = calculationOf(duty, items);
   const on = itemsBySheet(worked);
@@ -193,6 +192,11 @@ export interface NotUsed {
 /** Boxes that were filled for nothing: none disappears in silence. */
 export function fieldsNotUsed(duty: Duty, items: readonly PlanItem[]): readonly NotUsed[] {
   const stands = new Set(items.flatMap((item) => (item.kind === "input" ? [item.of ?? item.key] : [])));
+  const statedSettings = fieldsOf("settings").filter((key) => duty.state[key] === "stated");
+  if (statedSettings.length > 0) {
+    const used = settingsUsed(items);
+    for (const key of statedSettings) if (!used.includes(key)) stands.delete(key);
+  }
   // These go in words: on the title block, and beside every amount of money.
   const inWords = new Set<FieldKey>([...fieldsOf("job"), "currency"]);
   const ofOne: Reason = { fields: ["stages"], reason: "the pumps do not stand in series" };

@@ -25,7 +25,7 @@ type Behind = ReadonlyMap<string, PlanItem>;
 /** What these items rest on, each only where the duty takes the branch that it is cited for. */
 export function citedBy(items: readonly PlanItem[], duty: Duty): readonly Citation[] {
   const called = new Set<Entry>();
-  for (const item of items) for (const expression of expressionsOf(item)) gatherCalled(expression, called);
+  for (const item of items) for (const expression of expressionsIn(item)) gatherCalled(expression, called);
   const isTaken = takenBy(duty);
   return unique([
     ...[...called].flatMap(({ cites }) => cites.filter(isTaken)),
