@@ -19,10 +19,10 @@ interface PictureProps {
 /** An XY chart: straight lines between points, one or two vertical axes, round numbers at the ticks. */
 export function ChartPicture({ spec, points, width, height }: PictureProps) {
   const twoAxes = spec.series.some((series) => series.secondAxis === true);
-  const legend = spec.series.length > 1;
   const left = 58;
   const right = width - (twoAxes ? 58 : 18);
-  const top = legend ? 54 : 36;
+  const legend = spec.series.length > 1 ? legendPlaces(spec.series, right - left) : [];
+  const top = 36 + LEGEND_ROW * ((legend.at(-1)?.row ?? -1) + 1);
   const bottom = height - 46;
   const across = scale(points.flat(), 0, [left, right], spec.xFromZero === true);
   const first = scale(ofAxis(spec, points, false), 1, [bottom, top]);
@@ -44,7 +44,7 @@ export function ChartPicture({ spec, points, width, height }: PictureProps) {
       <text x={width / 2} y={20} textAnchor="middle" fontSize="13" fontWeight="bold" fill={INK}>
         {spec.title}
       </text>
-      {legend && <Legend series={spec.series} left={left} right={right} />}
+      {legend.length > 0 && <Legend places={legend} left={left} />}
       {first.ticks(rows).map((tick) => (
         <g key={tick}>
           <line x1={left} x2={right} y1={first(tick)} y2={first(tick)} stroke={GRID} />
@@ -152,37 +152,47 @@ function Marker({
   );
 }
 
-function Legend({
-  series,
-  left,
-  right,
-}: {
-  readonly series: readonly XYSeries[];
-  readonly left: number;
-  readonly right: number;
-}) {
-  const room = (right - left) / series.length;
+/** Where an entry of the legend stands, px from its left edge. */
+interface LegendPlace {
+  readonly item: XYSeries;
+  readonly colour: string;
+  readonly x: number;
+  readonly row: number;
+}
+
+const LEGEND_ROW = 18;
+/** px of the sample line before a name and of the gap after it, and of a letter as wide as they come on average. */
+const LEGEND = { sample: 24, gap: 14, letter: 6 } as const;
+
+/** Entries side by side, those that have no room there in rows below. */
+function legendPlaces(series: readonly XYSeries[], room: number): readonly LegendPlace[] {
+  let x = 0;
+  let row = 0;
+  return series.map((item, i) => {
+    const width = LEGEND.sample + LEGEND.letter * item.name.length + LEGEND.gap;
+    if (x > 0 && x + width > room) {
+      x = 0;
+      row += 1;
+    }
+    x += width;
+    return { item, colour: colourOf(item, i), x: x - width, row };
+  });
+}
+
+function Legend({ places, left }: { readonly places: readonly LegendPlace[]; readonly left: number }) {
   return (
     <g>
-      {series.map((item, i) => {
-        const x = left + i * room;
-        const colour = colourOf(item, i);
+      {places.map(({ item, colour, x: from, row }) => {
+        const x = left + from;
+        const y = 37 + LEGEND_ROW * row;
         return (
           <g key={item.name}>
             {item.pointsOnly === true ? (
-              <Marker shape={item.marker} x={x + 9} y={37} radius={4} colour={colour} />
+              <Marker shape={item.marker} x={x + 9} y={y} radius={4} colour={colour} />
             ) : (
-              <line
-                x1={x}
-                x2={x + 18}
-                y1={37}
-                y2={37}
-                stroke={colour}
-                strokeWidth={widthOf(item)}
-                {...dashesOf(item)}
-              />
+              <line x1={x} x2={x + 18} y1={y} y2={y} stroke={colour} strokeWidth={widthOf(item)} {...dashesOf(item)} />
             )}
-            <text x={x + 24} y={41} fill={INK}>
+            <text x={x + 24} y={y + 4} fill={INK}>
               {item.name}
             </text>
           </g>

@@ -16,6 +16,7 @@ import type { CellMessages } from "./cell-messages.ts";
 import { anchorCharts, anchoredChart, anchoredPicture, type ChartPainter, pointsOf } from "./grid-charts.ts";
 import { changedFormula, type FormulaChanges } from "./grid-formula.ts";
 import type { GridInside } from "./grid-inside.ts";
+import { anchoredPrint, anchorPrint } from "./grid-print.ts";
 import { cellContent, constantData, formulaChanges, gridRange, worksheetData } from "./grid-sheet.ts";
 import { gridStyle } from "./grid-style.ts";
 import { type Settling, settling } from "./settling.ts";
@@ -162,6 +163,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     for (const rule of (spec.rules ?? []).toReversed())
       addRule(sheet, { ...rule, when: changedFormula(rule.when, changes) });
     anchorCharts(inside, book, id, name, spec);
+    if (spec.print !== undefined) anchorPrint(inside, book, id, name, spec.print);
     kept.set(id, {
       ...(spec.charts === undefined ? {} : { charts: spec.charts }),
       ...(spec.pictures === undefined ? {} : { pictures: spec.pictures }),
@@ -311,7 +313,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     },
     ...calculations,
     keptOf: (sheet) => {
-      const { charts: drawn, pictures, ...others } = kept.get(sheet) ?? {};
+      const { charts: drawn, pictures, print, ...others } = kept.get(sheet) ?? {};
       const book = workbook();
       const on = book.getSheetBySheetId(sheet);
       return {
@@ -321,6 +323,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
         ...(pictures === undefined
           ? {}
           : { pictures: pictures.map((picture, i) => anchoredPicture(inside, book.getId(), sheet, picture, i)) }),
+        ...(print === undefined ? {} : { print: anchoredPrint(inside, book.getId(), sheet, print) }),
         ...others,
       };
     },

@@ -17,6 +17,7 @@ import { type Choose, fileOfWorkbook, openedSet, replaceWorkbook, sheetsOfFile }
 import type { GridHost } from "./grid-host.ts";
 import { type OpenedFile, openedFile } from "./opened-file.ts";
 import { pageGrid } from "./page-grid.ts";
+import { startPrinting } from "./print/printing.ts";
 import { SAMPLE_SHEETS } from "./sample-workbook.ts";
 import { startStrip } from "./strip.ts";
 import { guardStructure } from "./structure-guard.ts";
@@ -45,6 +46,7 @@ const fileInput = element<HTMLInputElement>("file");
 await replaceWorkbook(grid, host, { sheets: SAMPLE_SHEETS });
 api.getActiveWorkbook()?.getActiveSheet().getRange("A1").activate();
 mountPane(element("pane"), { host });
+const printing = startPrinting(element("print"), grid, { wait, say: strip.say, fileName: () => fileName.value.trim() });
 let unkeptEdits = 0;
 
 /** The file that was opened in place of the workbook, as long as one was. */
@@ -77,6 +79,7 @@ window.dutybook = { host };
 
 element("new").addEventListener("click", () => attempt("The new workbook could not be made", newWorkbook));
 element("open").addEventListener("click", () => fileInput.click());
+element("print-sheet").addEventListener("click", () => attempt("The sheet could not be printed", printing.print));
 element("download").addEventListener("click", () => attempt("The file could not be written", download));
 fileInput.addEventListener("change", () => {
   const file = fileInput.files?.[0];

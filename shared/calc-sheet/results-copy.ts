@@ -3,6 +3,7 @@ import { addressOf, boxOf, rangeOf } from "../ports/a1.ts";
 import { referenceParts } from "../ports/reference.ts";
 import type { SheetSet } from "../ports/sheet-set.ts";
 import type { CellSpec, SheetSpec, StyleSpec, XYChartSpec } from "../ports/sheet-spec.ts";
+import { type SheetValues, valuesOf } from "../ports/sheet-values.ts";
 import { copyName } from "./layout/sheets.ts";
 import { layOut } from "./layout.ts";
 import type { CalcSheetPlan } from "./plan.ts";
@@ -28,8 +29,6 @@ export function resultsCopy(plan: CalcSheetPlan, worked: WorkedPlan, date: strin
   };
 }
 
-type Values = ReadonlyMap<string, Cell>;
-
 /** Where every sheet says how it is to be read. */
 const LEGEND = "A2";
 
@@ -38,33 +37,7 @@ function legendOf(date: string, revision: string): string {
   return `Copy of results, ${date}${of}: nothing here recalculates.`;
 }
 
-/** What the cells of a sheet show; those that another's formula fills too. */
-function valuesOf({ cells }: SheetSpec): Values {
-  const values = new Map<string, Cell>();
-  for (const { at, v, f, cached, spill } of cells) {
-    if (f === undefined) {
-      if (!values.has(at)) values.set(at, v ?? null);
-      continue;
-    }
-    const { top, left } = boxOf(spill ?? at);
-    // Without its answer there is nothing to show but that.
-    const rows: readonly (readonly Cell[])[] = isRows(cached) ? cached : [[cached === undefined ? NO_ANSWER : cached]];
-    rows.forEach((row, i) => {
-      row.forEach((value, j) => {
-        values.set(addressOf(top + i, left + j), value);
-      });
-    });
-  }
-  return values;
-}
-
-const NO_ANSWER = { error: "#N/A" } as const;
-
-function isRows(cached: CellSpec["cached"]): cached is readonly (readonly Cell[])[] {
-  return Array.isArray(cached);
-}
-
-function frozen({ lists: _, names: __, ...spec }: SheetSpec, values: Values, legend: string): SheetSpec {
+function frozen({ lists: _, names: __, ...spec }: SheetSpec, values: SheetValues, legend: string): SheetSpec {
   return {
     ...spec,
     styles: Object.fromEntries(Object.entries(spec.styles).map(([key, style]) => [key, withoutMark(style)])),
@@ -95,7 +68,7 @@ const FIGURES = { top: 2, width: 12, gap: 3 } as const;
  *
  * @param own what the sheet was called when its charts were written
  */
-function withFigures(page: SheetSpec, own: string, values: ReadonlyMap<string, Values>): SheetSpec {
+function withFigures(page: SheetSpec, own: string, values: ReadonlyMap<string, SheetValues>): SheetSpec {
   const columns: number[] = [...page.columns, FIGURES.gap];
   const cells: CellSpec[] = [];
   const placed = new Map<string, string>();

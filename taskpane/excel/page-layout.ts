@@ -1,3 +1,4 @@
+import { marginParts } from "../../shared/ports/margin-text.ts";
 import { MARGINS } from "../../shared/ports/paper.ts";
 import type { PrintSpec } from "../../shared/ports/sheet-spec.ts";
 
@@ -24,22 +25,4 @@ export function layOutPages(sheet: Excel.Worksheet, print: PrintSpec): void {
     if (right !== "") margins.rightFooter = right;
   }
   for (const row of print.breaks ?? []) sheet.horizontalPageBreaks.add(`A${row + 1}`);
-}
-
-interface MarginParts {
-  readonly left: string;
-  readonly center: string;
-  readonly right: string;
-}
-
-/** "&LDuty&RPage &P" taken apart; what stands before any mark is centred, as in a file. "&&" is a plain ampersand. */
-export function marginParts(text: string): MarginParts {
-  const parts = { L: "", C: "", R: "" };
-  let side: keyof typeof parts = "C";
-  for (const piece of text.match(/&[\s\S]|[^&]+|&/g) ?? []) {
-    const mark = /^&([LCR])$/.exec(piece)?.[1];
-    if (mark === undefined) parts[side] += piece;
-    else side = mark as keyof typeof parts;
-  }
-  return { left: parts.L, center: parts.C, right: parts.R };
 }
