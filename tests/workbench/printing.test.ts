@@ -30,6 +30,11 @@ function cell(text: string, style: StyleSpec = {}, kind: SeenCell["kind"] = "tex
   return { text, kind, style };
 }
 
+/** Rows of 20 px that an upright page holds inside its margins. */
+function fullAt(paper: "A4" | "Letter"): number {
+  return Math.floor((PAPER_POINTS[paper].height * PX - (MARGINS.top + MARGINS.bottom) * 96) / 20);
+}
+
 /** Each page's rows, 1-based, as "1-53". */
 function stretches(sheet: SheetToPrint): readonly string[] {
   return pagesOf(sheet, "A4").rows.map((rows) => {
@@ -48,19 +53,20 @@ describe("a sheet on its pages", () => {
     const pages = pagesOf(sheetOf(120), "Letter");
     expect([pages.paper, pages.isLandscape, pages.scale]).toEqual(["Letter", false, 1]);
     expect([pages.width, pages.height]).toEqual([816, 1056]);
-    // 11 in less 0.7 and 0.65 in of margins is 926.4 px: 46 rows of 20.
-    expect(pages.rows.map(({ length }) => length)).toEqual([46, 46, 28]);
+    const full = fullAt("Letter");
+    expect(pages.rows.map(({ length }) => length)).toEqual([full, full, 120 - 2 * full]);
   });
 
   it("ends pages where the sheet says, and where one is full all the same", () => {
     const print: PrintSpec = { area: "A1:C100", orientation: "portrait", scale: 100, breaks: [10, 30] };
-    // A4: 297 mm less the margins is 992.9 px, 49 rows.
-    expect(stretches(sheetOf(120, print))).toEqual(["1-10", "11-30", "31-79", "80-100"]);
+    const last = 30 + fullAt("A4");
+    expect(stretches(sheetOf(120, print))).toEqual(["1-10", "11-30", `31-${last}`, `${last + 1}-100`]);
   });
 
   it("repeats its head on every page after, and keeps room for it", () => {
     const print: PrintSpec = { area: "A1:C100", orientation: "portrait", titleRows: "2:3", breaks: [40] };
-    expect(stretches(sheetOf(120, print))).toEqual(["1-40", "2-3 41-87", "2-3 88-100"]);
+    const last = 40 + fullAt("A4") - 2;
+    expect(stretches(sheetOf(120, print))).toEqual(["1-40", `2-3 41-${last}`, `2-3 ${last + 1}-100`]);
   });
 
   it("brings all columns on the page, upright or across", () => {
@@ -68,8 +74,7 @@ describe("a sheet on its pages", () => {
     const print: PrintSpec = { area: "A1:C9", orientation: "landscape", paper: "Letter", scale: 90 };
     const { scale, width, height } = pagesOf(sheetOf(9, print, wide), "A4");
     expect([width, height]).toEqual([1056, 816]);
-    // 11 in less 0.5 and 0.5 in for 1500 px.
-    expect(scale).toBeCloseTo((10 * 96) / 1500, 9);
+    expect(scale).toBeCloseTo(((11 - MARGINS.left - MARGINS.right) * 96) / 1500, 9);
     const upright = pagesOf(sheetOf(9, { ...print, orientation: "portrait", paper: "A4" }, wide), "Letter");
     expect(upright.scale).toBeCloseTo((PAPER_POINTS.A4.width * PX - (MARGINS.left + MARGINS.right) * 96) / 1500, 9);
   });
@@ -77,7 +82,7 @@ describe("a sheet on its pages", () => {
   it("cuts no chart", () => {
     const at = { top: 40, left: 0, bottom: 60, right: 2 };
     const sheet = sheetOf(100, undefined, { drawings: [{ at, markup: () => "<svg></svg>" }] });
-    expect(stretches(sheet)).toEqual(["1-40", "41-89", "90-100"]);
+    expect(stretches(sheet)).toEqual(["1-40", `41-${40 + fullAt("A4")}`, `${41 + fullAt("A4")}-100`]);
     const pages = pagesMarkup(sheet, pagesOf(sheet, "A4"), FACTS).split("<section").slice(1);
     expect(pages.map((page) => page.includes("<svg>"))).toEqual([false, true, false]);
   });

@@ -262,7 +262,7 @@ describe("a calc sheet written through Excel's own library", () => {
       printArea: "A1:H41",
       orientation: "Landscape",
       zoom: { horizontalFitToPages: 1 },
-      margins: { unit: "Inches", left: 0.5, right: 0.5, top: 0.7, bottom: 0.65, header: 0.3, footer: 0.3 },
+      margins: { unit: "Inches", left: 0.4, right: 0.4, top: 0.5, bottom: 0.45, header: 0.25, footer: 0.25 },
       titleRows: "$1:$1",
       leftHeader: "Duty A&&B",
       rightHeader: "Rev 0",
