@@ -1,7 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan, fieldsNotUsed } from "../../../shared/calc-sheet/duty-plan.ts";
+import { COLUMNS, LABEL, REFERENCE, REMARK, roomIn, VALUE } from "../../../shared/calc-sheet/layout/columns.ts";
 import { rangeName } from "../../../shared/calc-sheet/layout/range-name.ts";
+import { linesIn } from "../../../shared/calc-sheet/layout/text-width.ts";
 import { layOut } from "../../../shared/calc-sheet/layout.ts";
+import { STYLES } from "../../../shared/calc-sheet/styles.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { textIn } from "../../../shared/duty/boxes.ts";
 import { decodeDuty } from "../../../shared/duty/decode.ts";
@@ -54,6 +57,15 @@ describe("the settings of a sheet", () => {
       expect(words).toContain(FIELDS[key].label);
       expect(words).toContain(`${FIELDS[key].help} ${FIELDS[key].usual}`);
     }
+  });
+
+  it("take a line of the page each, every one of them", () => {
+    const texts = SETTINGS.map((key) => `${FIELDS[key].help} ${FIELDS[key].usual}`);
+    const room = roomIn(COLUMNS.slice(REMARK, REFERENCE));
+    expect(texts.filter((text) => linesIn(text, room, STYLES.basis ?? {}) > 1)).toEqual([]);
+    const labels = SETTINGS.map((key) => FIELDS[key].label);
+    const beside = roomIn(COLUMNS.slice(LABEL, VALUE));
+    expect(labels.filter((label) => linesIn(label, beside, {}) > 1)).toEqual([]);
   });
 
   it("are on no sheet that judges nothing by them", () => {
@@ -133,14 +145,16 @@ describe("a setting changed", () => {
     expect(after(duty).taken).toEqual([]);
   });
 
-  it.each(SETTINGS)("beyond its bounds is refused, and what rests on it waits: %s", (key) => {
-    const { duty, findings } = decodeDuty(withSettings({ [key]: "-1e9" }, filledUp(QUARRY)));
-    expect(findings.get(key)?.map(({ kind }) => kind)).toEqual(["error"]);
+  it("beyond its bounds is refused, and what rests on it waits", () => {
+    const refused = withSettings(Object.fromEntries(SETTINGS.map((key) => [key, "-1e9"])), filledUp(QUARRY));
+    const { duty, findings } = decodeDuty(refused);
+    for (const key of SETTINGS) expect([key, findings.get(key)?.map(({ kind }) => kind)]).toEqual([key, ["error"]]);
     const plan = dutyPlan(duty);
-    const cell = workOut(plan).cells.get(key);
-    if (printed(withSettings({ [key]: "-1e9" }, filledUp(QUARRY))).includes(key))
-      expect(cell).toMatchObject({ error: "#N/A", waitsFor: FIELDS[key].label });
-    expect(() => layOut(plan, workOut(plan))).not.toThrow();
+    const worked = workOut(plan);
+    expect(printed(refused).length).toBeGreaterThan(10);
+    for (const key of printed(refused) as FieldKey[])
+      expect(worked.cells.get(key)).toMatchObject({ error: "#N/A", waitsFor: FIELDS[key].label });
+    expect(() => layOut(plan, worked)).not.toThrow();
   });
 
   it("refused withholds the figure that rests on it", () => {
