@@ -15,8 +15,13 @@ export interface JudgedRow {
   readonly source: string;
 }
 
-/** What each criterion of a duty says, as the sheet holds it; those whose subject and words are asked for. */
+/** Those criteria whose subject and words are asked for. */
 export function judged(duty: Duty, subject: VerdictSubject, words: RegExp = /./): readonly JudgedRow[] {
+  return allJudged(duty).filter((one) => one.subject === subject && words.test(one.text));
+}
+
+/** What each criterion of a duty says, as the sheet holds it. */
+export function allJudged(duty: Duty): readonly JudgedRow[] {
   const { cells } = workOut(dutyPlan(duty));
   const keys = Object.keys(CRITERIA_COLUMNS) as (keyof typeof CRITERIA_COLUMNS)[];
   const rows: Cell[][] = [];
@@ -31,7 +36,7 @@ export function judged(duty: Duty, subject: VerdictSubject, words: RegExp = /./)
   const table = [keys.map((key) => CRITERIA_COLUMNS[key].name), ...rows];
   const read = criteria.read(table, { name: "criteria", unitSet: duty.unitSet, units: UNIT_SETS[duty.unitSet] });
   if (!read.ok) throw new Error(JSON.stringify(read.findings));
-  return read.value.filter((one) => one.subject === subject && words.test(one.text));
+  return read.value;
 }
 
 const GRAVEST: readonly VerdictState[] = ["fail", "open", "check", "pass"];

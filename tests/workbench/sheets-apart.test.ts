@@ -7,16 +7,17 @@ import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
 import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
 import { gridSnapshot } from "../../workbench/grid-snapshot.ts";
 import { headlessGrid } from "../../workbench/headless.ts";
-import { dutyText, QUARRY } from "../support/duty-of.ts";
-import { setOfDuty, together } from "../support/laid-out.ts";
+import { dutyText } from "../support/duty-of.ts";
+import { setOfDuty, sheetsOf, together } from "../support/laid-out.ts";
 
-const SLURRY = dutyText(
-  { directCost: "40000", margin: "20" },
-  (SAMPLE_DUTIES.find(({ name }) => name.includes("slurry")) ?? { duty: QUARRY }).duty,
-);
+/** Each sample with a price, so that it has an estimate. */
+const DUTIES = SAMPLE_DUTIES.map(({ name, duty }) => ({
+  name,
+  duty: dutyText({ directCost: "40000", margin: "20" }, duty),
+}));
 
 const grid = headlessGrid();
-const set = together([QUARRY, SLURRY].map(setOfDuty));
+const set = together(DUTIES.map(({ duty }) => setOfDuty(duty)));
 let sheets: readonly (readonly SheetSpec[])[] = [];
 beforeAll(async () => {
   sheets = set.each(await grid.host.addSheets(set));
@@ -43,38 +44,104 @@ function remove(name: string | undefined): void {
   book.deleteSheet(sheet);
 }
 
-describe("the sheets of a duty in the workbench", () => {
-  it("follow a doubled flow, in the workings and on the page", async () => {
-    const [quarry = []] = sheets;
-    const flow = `${quotedSheetName(quarry[0]?.name ?? "")}!flow`;
-    const before = await shown(quarry);
-    await grid.host.write({ [flow]: 2400 });
-    const after = await shown(quarry);
-    await grid.host.write({ [flow]: 1200 });
-    const numbers = [...before].filter(([, cell]) => typeof cell === "number");
-    const moved = numbers.filter(([key, cell]) => after.get(key) !== cell);
-    // What does not hang on the flow asked stays: the pump and all that it does, the liquid, quantities, prices.
-    expect(moved.length).toBeGreaterThan(50);
-    expect(await shown(quarry)).toEqual(before);
-  });
+/** What the named cells of sheets hold, by name. */
+async function named(specs: readonly SheetSpec[]): Promise<ReadonlyMap<string, Cell>> {
+  const names = specs.flatMap(({ name, names: own = {} }) =>
+    Object.entries(own).flatMap(([key, ref]) =>
+      ref.includes(":") ? [] : [[key, `${quotedSheetName(name)}!${ref}`] as const],
+    ),
+  );
+  const values = await grid.host.read(names.map(([, ref]) => ref));
+  return new Map(names.map(([key], i) => [key, values[i]?.[0]?.[0] ?? null]));
+}
 
-  it.each([0, 1])("show the same without the estimate: duty %i", async (i) => {
-    const own = sheets[i] ?? [];
-    const [duty, estimate, workings] = own as [SheetSpec, SheetSpec, SheetSpec];
-    expect(estimate.name).toMatch(/ estimate( \(\d\))?$/);
-    const before = await shown([duty, workings]);
-    expect([...before.values()].filter(isCellError)).toEqual([]);
-    remove(estimate.name);
-    await grid.host.settled();
-    expect(await shown([duty, workings])).toEqual(before);
-  });
+/** The same of sheets as laid out. */
+function namedAsWritten(specs: readonly SheetSpec[]): ReadonlyMap<string, Cell> {
+  return new Map(
+    specs.flatMap(({ names: own = {}, cells }) => {
+      const at = new Map(cells.map((cell) => [cell.at, cell]));
+      return Object.entries(own).flatMap(([key, ref]): readonly (readonly [string, Cell])[] => {
+        const cell = at.get(ref);
+        if (cell === undefined) return [];
+        const { v = null, f, cached = null } = cell;
+        return [[key, f === undefined ? v : ((Array.isArray(cached) ? cached[0]?.[0] : cached) as Cell)]];
+      });
+    }),
+  );
+}
+
+function isSame(a: Cell | undefined, b: Cell | undefined): boolean {
+  if (isCellError(a) || isCellError(b)) return isCellError(a) && isCellError(b) && a.error === b.error;
+  if (typeof a === "number" && typeof b === "number")
+    return Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(a), Math.abs(b));
+  return (a ?? "") === (b ?? "");
+}
+
+describe("the sheets of a duty in the workbench", () => {
+  it.each(DUTIES.map((one, i) => ({ ...one, i })))(
+    "follow a doubled flow, in the workings and on the page: $name",
+    async ({ duty, i }) => {
+      const own = sheets[i] ?? [];
+      const flow = `${quotedSheetName(own[0]?.name ?? "")}!flow`;
+      const before = await shown(own);
+      const asWritten = await named(own);
+      const stated = asWritten.get("flow") as number;
+      // The curve goes at least as far as the flow.
+      const reach = asWritten.get("system_curve_up_to") as number;
+      const end = `${quotedSheetName(own[0]?.name ?? "")}!system_curve_up_to`;
+      await grid.host.write({ [flow]: 2 * stated, [end]: 2 * reach });
+      const after = await shown(own);
+      const doubled = await named(own);
+      await grid.host.write({ [flow]: stated, [end]: reach });
+      const numbers = [...before].filter(([, cell]) => typeof cell === "number");
+      const moved = numbers.filter(([key, cell]) => after.get(key) !== cell);
+      // What does not hang on the flow asked stays: the pump and all that it does, the liquid, quantities, prices.
+      expect(moved.length).toBeGreaterThan(20);
+      expect(await shown(own)).toEqual(before);
+      // Everything that hangs on it is that of a duty of twice the flow; figures assumed from it stay as they were written.
+      const assumed = { curveFlow: String(2 * reach) };
+      const expected = namedAsWritten(sheetsOf(dutyText({ flow: String(2 * stated), ...assumed }, duty)).all);
+      const off = [...expected].filter(([key, cell]) => doubled.has(key) && !isSame(doubled.get(key), cell));
+      // And the sheets know that two of their inputs are not those of the duty they were written from.
+      expect(off.map(([key]) => key).sort()).toEqual(["duty_record", "inputs_changed"]);
+      expect(doubled.get("inputs_changed")).toBe(2);
+      expect([...expected.keys()].filter((key) => doubled.has(key)).length).toBeGreaterThan(50);
+      expect([...expected].filter(([key, cell]) => !isSame(asWritten.get(key), cell)).length).toBeGreaterThan(10);
+    },
+  );
+
+  it.each(DUTIES.map((one, i) => ({ ...one, i })))(
+    "show the same, and no error, without the estimate and with the workings out of sight: $name",
+    async ({ i }) => {
+      const own = sheets[i] ?? [];
+      const [duty, estimate, workings] = own as [SheetSpec, SheetSpec, SheetSpec];
+      expect(estimate.name).toMatch(/ estimate( \(\d\))?$/);
+      const before = await shown([duty, workings]);
+      expect([...before.values()].filter(isCellError)).toEqual([]);
+      remove(estimate.name);
+      const sheet = grid.api.getActiveWorkbook()?.getSheetByName(workings.name);
+      sheet?.hideColumns(0, sheet.getMaxColumns());
+      sheet?.hideSheet();
+      expect(sheet?.isSheetHidden()).toBe(true);
+      await grid.host.settled();
+      expect(await shown([duty, workings])).toEqual(before);
+      // And calculates on: a changed flow moves what it moved before.
+      const flow = `${quotedSheetName(duty.name)}!flow`;
+      const stated = Number((await grid.host.read([flow]))[0]?.[0]?.[0]);
+      await grid.host.write({ [flow]: 1.1 * stated });
+      const after = await shown([duty, workings]);
+      await grid.host.write({ [flow]: stated });
+      expect([...after.values()].filter((cell) => isCellError(cell) && cell.error === "#REF!")).toEqual([]);
+      expect([...after].filter(([key, cell]) => before.get(key) !== cell).length).toBeGreaterThan(20);
+    },
+  );
 
   it("draw no curve of workings that are gone, and can still be written to a file", async () => {
-    const name = sheets[1]?.[0]?.name;
+    const name = sheets.at(-1)?.[0]?.name;
     const charts = () => gridSnapshot(grid, grid.host).find((sheet) => sheet.name === name)?.charts ?? [];
     const before = charts().flatMap(({ series }) => series);
     expect(before.some(({ x }) => x.includes("!"))).toBe(true);
-    remove(sheets[1]?.at(-1)?.name);
+    remove(sheets.at(-1)?.at(-1)?.name);
     await grid.host.settled();
     expect(charts().flatMap(({ series }) => series.filter(({ x, y }) => `${x}${y}`.includes("!")))).toEqual([]);
   });
