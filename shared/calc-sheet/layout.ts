@@ -29,7 +29,15 @@ import { placeTitleBlock } from "./layout/title-block.ts";
 import { placeVerdicts } from "./layout/verdicts.ts";
 import { recordText, type SavedWith } from "./open-again/record.ts";
 import type { InputSheet } from "./open-again/written-inputs.ts";
-import { type CalcSheetPlan, type PlanItem, type SheetId, type StatementItem, statement } from "./plan.ts";
+import {
+  byPrint,
+  type CalcSheetPlan,
+  type OptionItem,
+  type PlanItem,
+  type SheetId,
+  type StatementItem,
+  statement,
+} from "./plan.ts";
 import type { WorkedPlan } from "./work-out.ts";
 
 /** Sheets of a plan, each known by what it is. */
@@ -126,27 +134,26 @@ function below(unprinted: readonly PlanItem[]): StatementItem {
   return statement(`On the sheet below this line, not printed: ${titles.join("; ")}.`);
 }
 
-/** What is printed, in its order, and what stands below it: sections that say so, then what was ranked below the first choice. */
+/** What is printed, its statements in paragraphs, and what stands below it: sections that say so, then what is ranked below the first choice. */
 function parted(items: readonly PlanItem[]): Readonly<Record<"printed" | "unprinted", readonly PlanItem[]>> {
-  const printed: PlanItem[] = [];
-  const unprinted: PlanItem[] = [];
-  const ranked: PlanItem[] = [];
-  let into = printed;
-  for (const item of items) {
-    if (item.kind === "section") into = item.isUnprinted === true ? unprinted : printed;
-    if (item.kind !== "option" || item.appendix === undefined) into.push(item);
-    else if (ranked.some((one) => one.kind === "option" && one.appendix === item.appendix)) ranked.push(item);
-    else ranked.push({ ...item, heading: `${item.appendix}: after the first` });
-  }
+  const { printed, unprinted } = byPrint(items);
+  const isRanked = (item: PlanItem): item is OptionItem => item.kind === "option" && item.appendix !== undefined;
+  const ranked = unprinted
+    .filter(isRanked)
+    .map(
+      (item, i, all): PlanItem =>
+        item.appendix === all[i - 1]?.appendix ? item : { ...item, heading: `${item.appendix}: after the first` },
+    );
   const others: PlanItem = { kind: "section", id: "appendix", text: "Other choices of the rankings" };
+  const sections = unprinted.filter((item) => !isRanked(item));
   return {
     printed: inParagraphs(printed),
-    unprinted: ranked.length === 0 ? unprinted : [...unprinted, others, ...ranked],
+    unprinted: ranked.length === 0 ? sections : [...sections, others, ...ranked],
   };
 }
 
-/** Letters of a paragraph: some four lines of the page, which no page end may cut. */
-const PARAGRAPH = 480;
+/** Letters of a paragraph: some six lines of the page, which no page end may cut. */
+const PARAGRAPH = 700;
 
 /** Statements that run on, in paragraphs. */
 function inParagraphs(items: readonly PlanItem[]): readonly PlanItem[] {

@@ -396,6 +396,19 @@ export function itemsBySheet(items: readonly PlanItem[]): Readonly<Record<"duty"
   return split;
 }
 
+/** What is printed of the items, and what stands below: sections that say so, and what is ranked below the first choice. */
+export function byPrint(items: readonly PlanItem[]): Readonly<Record<"printed" | "unprinted", readonly PlanItem[]>> {
+  let isPrinted = true;
+  const printed: PlanItem[] = [];
+  const unprinted: PlanItem[] = [];
+  for (const item of items) {
+    if (item.kind === "section") isPrinted = item.isUnprinted !== true;
+    const isBelow = item.kind === "option" && item.appendix !== undefined;
+    (isPrinted && !isBelow ? printed : unprinted).push(item);
+  }
+  return { printed, unprinted };
+}
+
 /** A worked figure in its cell. */
 export function figure(
   { key, quantity }: Handle,

@@ -49,11 +49,20 @@ export const STYLES = {
     valign: "bottom",
     border: { bottom: "thin" },
   },
+  tableHeadLabel: {
+    bold: true,
+
+    color: ACCENT,
+    wrap: true,
+    valign: "bottom",
+    border: { bottom: "thin" },
+  },
   tableHeadText: {
     bold: true,
 
     color: ACCENT,
     wrap: true,
+    indent: 1,
     valign: "bottom",
     border: { bottom: "thin" },
   },
@@ -76,7 +85,7 @@ export const STYLES = {
   listHead: { bold: true, color: ACCENT, valign: "bottom", border: { bottom: "thin" } },
   optionName: { color: INK, bold: true, wrap: true, valign: "top" },
   optionVerdict: { color: INK, wrap: true, valign: "top" },
-  tableText: { color: INK, wrap: true, valign: "middle" },
+  tableText: { color: INK, wrap: true, valign: "middle", indent: 1 },
   working: { color: INK },
   workingText: { color: INK },
   workingLabel: { bold: true, color: ACCENT },

@@ -2,7 +2,7 @@
  * Columns of the printed page, in characters: number of the line; quantity, pipe or label; value or length; unit or
  * fittings; five for worked figures, merged for how a figure comes about; references.
  */
-export const COLUMNS = [5, 27, 10, 9.5, 11.1, 11.1, 11.1, 11.1, 11.1, 7] as const;
+export const COLUMNS = [5, 27, 10, 9.5, 10.95, 10.95, 10.95, 10.95, 10.95, 7] as const;
 export const NUMBER = 0;
 export const LABEL = 1;
 export const VALUE = 2;

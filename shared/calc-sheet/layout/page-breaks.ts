@@ -19,6 +19,8 @@ export interface PrintedRows {
 
 /** Programs differ by a few points in the height of rows and in rounding the scale. */
 const SLACK = 0.99;
+/** And in the width of columns: one that does not fit would have pages of its own. */
+const WIDTH_SLACK = 0.995;
 
 const PAPERS: readonly Paper[] = ["A4", "Letter"];
 
@@ -33,7 +35,7 @@ const USUAL_SCALE = 80;
 
 /** Percent at which all columns stand side by side on the paper, or on either where none is named; never above the usual. */
 export function scaleFor(columns: readonly number[], paper?: Paper): number {
-  return Math.min(USUAL_SCALE, Math.floor((100 * printedWidth(paper)) / sheetPoints(columns)));
+  return Math.min(USUAL_SCALE, Math.floor((100 * WIDTH_SLACK * printedWidth(paper)) / sheetPoints(columns)));
 }
 
 /** Points of row height that a page of the paper holds at the scale of these columns. */

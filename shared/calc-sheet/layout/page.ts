@@ -38,6 +38,7 @@ const HEADS: Readonly<Record<string, { readonly before: number; readonly after: 
   tableHead: { before: 0, after: 2 },
   blockHead: { before: 0, after: 1 },
   tableHeadText: { before: 0, after: 2 },
+  tableHeadLabel: { before: 0, after: 2 },
 };
 
 /** Points that the chart of the summary is given: it is small where much is to be said, and never a poster. */
@@ -604,7 +605,7 @@ export class Page {
 }
 
 /** A section or a table of no more than this share of a page is not cut. House choice. */
-const KEPT = { section: 0.1, table: 0.25 } as const;
+const KEPT = { section: 0.1, table: 0.2 } as const;
 
 /** "4–9, 11": three or more in a row as from and to. */
 function inRuns(numbers: readonly number[]): string {

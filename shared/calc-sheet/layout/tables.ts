@@ -55,7 +55,7 @@ export function placeInputTable(page: Page, table: InputTableItem): void {
 export function placeTable(page: Page, table: TableItem): void {
   const texts = table.columns.map(({ key }) => isTextColumn(page, table, key));
   const stretches = stretchesOf(table, texts);
-  page.merged(...page.labels, { v: table.heading, style: "tableHeadText" });
+  page.merged(...page.labels, { v: table.heading, style: "tableHeadLabel" });
   table.columns.forEach(({ label, quantity }, i) => {
     const v = headerText(label, quantity, page.plan.unitSet);
     page.merged(...stretchAt(stretches, i), { v, style: texts[i] === true ? "tableHeadText" : "tableHead" });

@@ -20,6 +20,15 @@ const BOLD = [
 ] as const;
 
 const FIRST = 32;
+/** Dashes, quotation marks, the minus sign and three points, in the same metrics; the wider of regular and bold. */
+const PUNCTUATION: ReadonlyMap<number, number> = new Map([
+  [0x2013, 556],
+  [0x2018, 278],
+  [0x2019, 278],
+  [0x201c, 500],
+  [0x201d, 500],
+  [0x2212, 584],
+]);
 /** Letters with accents, Greek and signs are at most so wide; what stands for whole words is as wide as it is high. */
 const OTHER = 611;
 const SQUARE = 1000;
@@ -36,7 +45,7 @@ export function textWidth(text: string, { bold = false, size = USUAL_SIZE }: Fon
   let thousandths = 0;
   for (const letter of text) {
     const code = letter.codePointAt(0) ?? 0;
-    thousandths += widths[code - FIRST] ?? (code >= FIRST_SQUARE ? SQUARE : OTHER);
+    thousandths += widths[code - FIRST] ?? PUNCTUATION.get(code) ?? (code >= FIRST_SQUARE ? SQUARE : OTHER);
   }
   return (thousandths * size) / 1000;
 }

@@ -172,7 +172,7 @@ function joints(duty: Duty, flanges: readonly Flange[]): readonly PlanItem[] {
       BOLTING.jointTestPressure,
       "Test pressure of the joints",
       ifText(test, "", product(FIELD.jointTest, PRESSURE.greatestPressure), test),
-      "Package test; where there is none, greatest pressure × test over working pressure.",
+      "Package test, or greatest pressure × test over working.",
     ),
     ...flanges.map((flange) =>
       spill(flange.joint, `Bolt load and torque of the ${flange.label.toLowerCase()}`, call(flange)),
@@ -230,7 +230,7 @@ function jointTable(flanges: readonly Flange[]): TableItem {
       { key: "load", label: "load of one", quantity: "force" },
       { key: "stress", label: "stress taken", quantity: "stress" },
       { key: "greatest", label: "at most", quantity: "stress" },
-      { key: "reference", label: "reference torque", quantity: "torque" },
+      { key: "reference", label: "ref. torque", quantity: "torque" },
     ],
     rows: flanges.map(({ label, joint }) => ({
       label,

@@ -198,7 +198,7 @@ function fuelTank(duty: Duty): readonly PlanItem[] {
     {
       kind: "table",
       key: "tankFor",
-      heading: "tank volume needed, at the operating point",
+      heading: "tank volume needed",
       columns: [
         { key: "span", label: "time", quantity: "hours" },
         { key: "tank", label: "volume", quantity: "volume" },

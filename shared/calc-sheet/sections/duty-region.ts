@@ -180,7 +180,7 @@ function extremes({ curve }: DutyPump): readonly ResultItem[] {
     column: ColumnOf<typeof REGION>,
     arisesIn: Handle,
   ): ResultItem => ({
-    ...figure(figureOf, label, extreme(op, REGION, column, "not known"), "Of the rows above:"),
+    ...figure(figureOf, label, extreme(op, REGION, column, "not known"), "In:"),
     arisesIn,
   });
   const { regionLeastFlow, regionGreatestFlow, regionNpshMargin, regionPower } = DUTY_REGION;

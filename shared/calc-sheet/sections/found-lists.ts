@@ -8,7 +8,7 @@ import { placeLabel } from "../../duty/place-label.ts";
 import { noteText } from "../../text/finding-text.ts";
 import { callOf, constant, type Expression, handle, ifError, range, spillOf, tableOf } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { type BlockRow, type FindingItem, type PlanItem, spill, statement, working } from "../plan.ts";
+import { type BlockRow, byPrint, type FindingItem, type PlanItem, spill, statement, working } from "../plan.ts";
 import { citedBy } from "./references.ts";
 
 const NOTES = tableOf("notes", { where: null, notes: null });
@@ -21,9 +21,9 @@ const MOST_FOUND = 80;
 const MOST_ASSUMED = 40;
 const MOST_GRAVE = 20;
 
-/** Under the heading of the findings, what all calls of the sheet remark: to act on and to check, the gravest first, each once with the rows it concerns. */
+/** Under the heading of the findings, what all calls of the printed sheet remark: to act on and to check, the gravest first, each once with the rows it concerns. */
 export function foundList(duty: Duty, items: readonly PlanItem[]): readonly PlanItem[] {
-  const remarks = items.filter(
+  const remarks = byPrint(items).printed.filter(
     (item): item is FindingItem => item.kind === "finding" && item.expression.op === "notes",
   );
   const rows = [

@@ -87,7 +87,7 @@ export const materialsSection: PackageSection = {
       spill(MATERIAL_LIST, "Materials of the wetted parts", call, ROWS + 1),
       ...(isJudged ? [METALS, ...OTHERS].flatMap(printedRows) : [REFUSAL]),
       ...tipSpeed(duty),
-      remark(MATERIALS.materialNotes, "First choice, screens, sources", call),
+      remark(MATERIALS.materialNotes, "Materials", call),
       ...(isJudged ? [PROPERTIES, PROPERTIES_OF_BEST, PROPERTIES_SAID] : []),
     ];
   },

@@ -109,7 +109,7 @@ function steady(duty: Duty): readonly PlanItem[] {
           {
             kind: "table",
             key: "pipeRunsShown",
-            heading: "run; steady pressure, pump at a shut valve or standing",
+            heading: "run; pump at a shut valve or standing",
             columns: [
               { key: "pressure", label: "pressure", quantity: "gaugePressure" },
               { key: "rating", label: "rating", quantity: "gaugePressure" },
@@ -143,11 +143,11 @@ function steady(duty: Duty): readonly PlanItem[] {
           {
             kind: "table",
             key: "usualRuns",
-            heading: "run; steady pressure, and what such hose usually holds",
+            heading: "run; what such hose usually holds",
             columns: [
               { key: "pressure", label: "pressure", quantity: "gaugePressure" },
-              { key: "least", label: "usual, least", quantity: "gaugePressure" },
-              { key: "greatest", label: "usual, greatest", quantity: "gaugePressure" },
+              { key: "least", label: "least", quantity: "gaugePressure" },
+              { key: "greatest", label: "greatest", quantity: "gaugePressure" },
               { key: "pipe", label: "pipe" },
             ],
             rows: usual.map((run) => ({

@@ -129,9 +129,9 @@ export function nozzleTables(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     {
       kind: "table",
       key: "nozzles",
-      heading: `nozzle pressures: closed valve; stopped, column to the ${top}`,
+      heading: `nozzle pressures; stopped: column to the ${top}`,
       columns: [
-        { key: "greatest", label: "maximum pressure", quantity: "gaugePressure" },
+        { key: "greatest", label: "maximum", quantity: "gaugePressure" },
         { key: "class", label: "class needed" },
         { key: "running", label: "running", quantity: "gaugePressure" },
         { key: "standing", label: "stopped", quantity: "gaugePressure" },
@@ -177,7 +177,7 @@ function otherTables(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       key: "otherNozzles",
       heading: "nozzle pressures of the further pumps at closed valve",
       columns: [
-        { key: "greatest", label: "maximum pressure", quantity: "gaugePressure" },
+        { key: "greatest", label: "maximum", quantity: "gaugePressure" },
         { key: "class", label: "class needed" },
         { key: "rating", label: "rating", quantity: "gaugePressure" },
       ],

@@ -89,7 +89,7 @@ export const pressureSection: PackageSection = {
       ...inCases(duty),
       ...flushPressure(duty, nozzleCall(duty, pump, "careful"), nozzleLabels(duty).length),
       remark(PRESSURE.suctionNotes, "Suction pressure", suctionCall(duty)),
-      remark(PRESSURE.nozzleNotes, "Nozzles and flange class", nozzleCall(duty, pump, "careful")),
+      remark(PRESSURE.nozzleNotes, "Nozzles", nozzleCall(duty, pump, "careful")),
     ];
   },
 };
@@ -134,7 +134,7 @@ function deciding({ state, unitSet }: Duty, labels: readonly string[]): readonly
     ),
     figure(
       PRESSURE.greatestPressure,
-      `Maximum pressure, ${place}`,
+      `Maximum, ${place}`,
       part(CLASSES, "greatest", last),
       "The greatest of the cases in the table above.",
       "main",

@@ -10,7 +10,7 @@ import type { Entry } from "../../catalogue/entry.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { type Expression, partsOf } from "../expression.ts";
 import { expressionsIn } from "../expressions-in.ts";
-import type { PlanItem, SectionItem, StatementItem } from "../plan.ts";
+import { byPrint, type PlanItem, type SectionItem, type StatementItem } from "../plan.ts";
 import { takenBy } from "./taken-sources.ts";
 
 /** The works of a sheet: a number for each document, and the numbers of those that each item rests on. */
@@ -110,19 +110,6 @@ function isDocument({ source }: Citation): boolean {
   return !ASSUMED.has(source);
 }
 
-/** What is printed first, then what stands below it. */
-function printedFirst(items: readonly PlanItem[]): Readonly<Record<"printed" | "unprinted", readonly PlanItem[]>> {
-  let isPrinted = true;
-  const printed: PlanItem[] = [];
-  const unprinted: PlanItem[] = [];
-  for (const item of items) {
-    if (item.kind === "section") isPrinted = item.isUnprinted !== true;
-    const isBelow = item.kind === "option" && item.appendix !== undefined;
-    (isPrinted && !isBelow ? printed : unprinted).push(item);
-  }
-  return { printed, unprinted };
-}
-
 /** Of a document: the places in it that are gone by, those apart that nobody has yet held against it. */
 type Places = ReadonlyMap<string, boolean>;
 
@@ -131,7 +118,7 @@ type Places = ReadonlyMap<string, boolean>;
  * for itself.
  */
 export function referencesOf(items: readonly PlanItem[], duty: Duty, sheet?: "estimate"): References {
-  const { printed, unprinted } = printedFirst(items);
+  const { printed, unprinted } = byPrint(items);
   const cited = new Map(citationsOfItems(items, duty).map((one) => [one.item, one.cited]));
   const documents = new Map<string, Map<string, boolean>>();
   const of = new Map<PlanItem, readonly number[]>();
@@ -158,17 +145,14 @@ export function referencesOf(items: readonly PlanItem[], duty: Duty, sheet?: "es
     (cites) => !isDocument(cites),
   );
   const on = sheet === undefined ? {} : { sheet };
+  // All of the estimate is for its owner, who reads it to the end.
+  const below = sheet === undefined ? { isUnprinted: true as const } : on;
   return {
     of,
     items: [
       ...listed("references", "References", on, lines.slice(0, count)),
-      ...listed("ownAssumptions", "Assumptions of this program", on, assumptionLines(assumed)),
-      ...listed(
-        "furtherReferences",
-        "References of what is not printed",
-        { ...on, isUnprinted: true },
-        lines.slice(count),
-      ),
+      ...listed("ownAssumptions", "Assumptions of this program", below, assumptionLines(assumed)),
+      ...listed("furtherReferences", "References of what is not printed", below, lines.slice(count)),
     ],
   };
 }

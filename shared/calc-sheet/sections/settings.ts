@@ -10,8 +10,15 @@ export function settingsUsed(items: readonly PlanItem[]): readonly FieldKey[] {
   return fieldsOf("settings").filter((key) => read.has(key));
 }
 
-/** These settings, each an input with what it does and where it comes from; nothing without any. */
+/**
+ * These settings, each an input with what it does and where it comes from; nothing without any. Below what is printed while
+ * all of them are as usual.
+ */
 export function settings(duty: Duty, used: readonly FieldKey[]): readonly PlanItem[] {
   if (used.length === 0) return [];
-  return [{ kind: "section", id: "settings", text: "Settings" }, ...stated(duty, ...used)];
+  const isUsual = used.every((key) => duty.state[key] !== "stated");
+  return [
+    { kind: "section", id: "settings", text: "Settings", ...(isUsual && { isUnprinted: true }) },
+    ...stated(duty, ...used),
+  ];
 }

@@ -42,18 +42,32 @@ export function verdictWorkings(duty: Duty): readonly PlanItem[] {
   ];
 }
 
-/** What holds, what fails and what is open, at the head of the sheet. */
+/** What holds, what fails and what is open, at the head of the sheet; what waits for one and the same thing in one row. */
 export function verdictBlock(duty: Duty): VerdictsItem {
+  const groups: { readonly waits: string | undefined; readonly subjects: VerdictSubject[]; readonly at: number }[] = [];
+  subjectsOf(duty).forEach((subject, i) => {
+    const waits = waitsFor(subject, duty);
+    const same = waits === undefined ? undefined : groups.find((group) => group.waits === waits);
+    if (same !== undefined) same.subjects.push(subject);
+    else groups.push({ waits, subjects: [subject], at: i + 1 });
+  });
   return {
     kind: "verdicts",
     count: part(VERDICT_TABLE, "text"),
-    rows: subjectsOf(duty).map((subject, i) => ({
-      key: `verdictOn${SUBJECT_NAMES[subject].replaceAll(" ", "")}`,
-      label: SUBJECT_NAMES[subject],
-      state: signed(part(VERDICT_TABLE, "state", i + 1)),
-      text: part(VERDICT_TABLE, "text", i + 1),
+    rows: groups.map(({ subjects, at }) => ({
+      key: `verdictOn${SUBJECT_NAMES[subjects[0] as VerdictSubject].replaceAll(" ", "")}`,
+      label: subjects.map((subject) => SUBJECT_NAMES[subject]).join(", "),
+      state: signed(part(VERDICT_TABLE, "state", at)),
+      text: part(VERDICT_TABLE, "text", at),
     })),
   };
+}
+
+/** What alone keeps a subject open, whatever the figures are. */
+function waitsFor(subject: VerdictSubject, duty: Duty): string | undefined {
+  const [one, ...others] = criteriaOf(duty).filter(({ of }) => of === subject);
+  const { state, what } = one?.row ?? {};
+  return others.length === 0 && state === "open" && typeof what === "string" ? what : undefined;
 }
 
 /** "✗ FAIL", "✓ pass": told apart without colour. */

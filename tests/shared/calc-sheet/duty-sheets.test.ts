@@ -91,11 +91,13 @@ describe("the calc sheet of a duty", () => {
       const titles = sheet.cells.filter((cell) => isBelow(cell) && cell.style === "section" && /^B/.test(cell.at));
       for (const { v } of titles) expect(said).toContain(v);
       expect(titles.length).toBeGreaterThan(0);
-      // What is not asked for, rankings and what rests on them; no verdict and no input.
+      // No input but settings that stand as usual.
+      const topOf = ({ at }: { readonly at: string }): number => boxOf(at).top;
       const unlocked = sheet.cells.filter(
         (cell) => isBelow(cell) && cell.style !== undefined && sheet.styles[cell.style]?.unlocked === true,
       );
-      expect(unlocked).toEqual([]);
+      const headOf = (row: number) => titles.filter((head) => topOf(head) < row).at(-1)?.v;
+      for (const cell of unlocked) expect(headOf(topOf(cell))).toBe("Settings");
     },
   );
 

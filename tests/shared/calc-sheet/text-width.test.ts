@@ -12,6 +12,10 @@ describe("the width of a text", () => {
     ["il W", { size: 9 }, 14.994],
     // 10 digits of 556
     ["0123456789", {}, 55.6],
+    // endash 556, quotedblleft and right 333 and 500 in bold, minus 584: the wider of the two weights is taken.
+    ["–", {}, 5.56],
+    ["“”", { bold: true }, 10],
+    ["−", {}, 5.84],
     ["", {}, 0],
   ])("%s", (text, font, points) => {
     expect(textWidth(text, font)).toBeCloseTo(points, 6);

@@ -22,7 +22,7 @@ describe("a section of a duty with a box that cannot be read", () => {
     const cold = quarry({ temperature: "15" });
     const shown = shownSection(cold, "pressure");
     expect(shown?.waits).toEqual(["Liquid temperature"]);
-    expect(textsOf(cold, "pressure").get("Maximum pressure, discharge")).toBe("–");
+    expect(textsOf(cold, "pressure").get("Maximum, discharge")).toBe("–");
     // The head of the curve is in head of whatever is pumped: 125.7 ft stands in the sample's curve at no flow.
     expect(textsOf(cold, "pressure").get("Without high idle assumed")).toBe("125.7 ft");
     const [table] = shown?.tables ?? [];

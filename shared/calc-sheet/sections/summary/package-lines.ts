@@ -16,23 +16,29 @@ import type { Standing } from "./standing.ts";
 
 type Words = readonly (string | Expression)[];
 
-/** The package in four lines, each live; where its part is not worked out, what that waits for. */
-export function packageLines(duty: Duty, stands: Standing): LinesItem {
+/**
+ * The package in four lines, each live; where its part is not worked out, what that waits for. Nothing where no pump is
+ * chosen that it could be the package of.
+ */
+export function packageLines(duty: Duty, stands: Standing): readonly LinesItem[] {
+  if (duty.pumpState === "blank") return [];
   const line = (key: string, label: string, section: PackageSection, words: Words): LinesItem["rows"][number] => ({
     key: `package${key}`,
     label,
     text: words.length === 0 ? constant(notWorkedOut(section, duty)) : joined(words),
   });
-  return {
-    kind: "lines",
-    heading: "Package",
-    rows: [
-      line("Flanges", "Sizes and class", pressureSection, flanges(duty, stands)),
-      line("Driver", "Driver", driveSection, driver(duty, stands)),
-      line("Priming", "Priming", primingSection, priming(duty, stands)),
-      line("Materials", "Materials", materialsSection, materials(duty, stands)),
-    ],
-  };
+  return [
+    {
+      kind: "lines",
+      heading: "Package",
+      rows: [
+        line("Flanges", "Sizes and class", pressureSection, flanges(duty, stands)),
+        line("Driver", "Driver", driveSection, driver(duty, stands)),
+        line("Priming", "Priming", primingSection, priming(duty, stands)),
+        line("Materials", "Materials", materialsSection, materials(duty, stands)),
+      ],
+    },
+  ];
 }
 
 function notWorkedOut(section: PackageSection, duty: Duty): string {

@@ -23,7 +23,7 @@ export function summary(duty: Duty, items: readonly PlanItem[]): readonly PlanIt
     verdictBlock(duty),
     figures(duty, stands),
     headChart(duty, stands),
-    packageLines(duty, stands),
+    ...packageLines(duty, stands),
     statement(cautionsInShort(duty), "caution"),
     ...toConfirm(duty, items),
     ...graveList(),
