@@ -37,6 +37,22 @@ describe("a run put into a line on the sheet, in the grid", () => {
     const words = boxOf(sheet.cells.find(({ f }) => f?.startsWith("IF(ISNUMBER(head_check),"))?.at ?? "");
     expect(await read(addressOf(words.top + 1, words.left))).toMatch(/^CHANGED: /);
     expect(await read(titled())).toMatch(/^CHANGED: a run was put into/);
+    // Its worked cells filled down from the run above: what they read of their own row is one further down.
+    const tab = grid.api.getActiveWorkbook()?.getSheetByName(sheet.name);
+    const above = sheet.cells.flatMap(({ at, f }) => {
+      const { top, left: column } = boxOf(at);
+      const isWorked = f !== undefined && top === bottom - 1 && column > left;
+      return isWorked ? [{ column, f: tab?.getRange(top, column).getFormula() ?? "" }] : [];
+    });
+    expect(above.length).toBeGreaterThan(3);
+    for (const { column, f } of above) {
+      const down = f.replaceAll(new RegExp(`(?<=\\$[A-Z])${bottom}\\b`, "g"), String(bottom + 1));
+      tab?.getRange(bottom, column).setValue({ f: down });
+    }
+    const velocity = await read(addressOf(bottom, above[1]?.column ?? 0));
+    expect(velocity).toBeGreaterThan((await read(addressOf(bottom - 1, above[1]?.column ?? 0))) as number);
+    expect(await read("head_check")).toBe(0);
+    expect(await read(titled())).toMatch(/^CHANGED: a run was put into/);
   });
 
   it("is as it was again once the row is taken out, and CHANGED where a run of the duty is taken out", async () => {
