@@ -9,6 +9,7 @@ import { fileTimes } from "./bench/open-file.ts";
 import { secondsToLivePane } from "./bench/page.ts";
 import { pumpFigures } from "./bench/pump.ts";
 import { rankingFigures } from "./bench/rank.ts";
+import { sheetTimes } from "./bench/sheet.ts";
 import { dutyRates, evaluatorRun } from "./bench/terminal.ts";
 
 /**
@@ -84,11 +85,18 @@ async function main(): Promise<void> {
   line("Workbench grid, 10,000 function cells", `${grid.customMs.toFixed(0)} ms to recalculate`);
   line("  10,000 cells of built-in formulas", `${grid.builtInMs.toFixed(0)} ms`);
 
+  const sheet = await sheetTimes();
+  line(
+    "The sheets of the quarry sample, file",
+    `${sheet.fileMs.toFixed(0)} ms, scaled ${there(sheet.fileMs)} (target 0.4 s); laid out in ${sheet.laidOutMs.toFixed(0)} ms`,
+  );
+  line("  into the grid", `${sheet.gridMs.toFixed(0)} ms, scaled ${there(sheet.gridMs)} (target 1 s)`);
+
   const file = await fileTimes();
   const seconds = (ms: number): string => `${(ms / 1000).toFixed(1)} s`;
   line(
     `A workbook of ${file.megabytes.toFixed(0)} MB and 100,000 cells`,
-    `opened in ${seconds(file.openMs)}, downloaded in ${seconds(file.downloadMs)} (target 5 s together)`,
+    `opened in ${seconds(file.openMs)}, downloaded in ${seconds(file.downloadMs)}, scaled ${there(file.openMs + file.downloadMs)} together (target 5 s)`,
   );
 
   if (!existsSync(dist)) {

@@ -63,15 +63,17 @@ export function callsAddIn(formula: string): boolean {
 }
 
 /**
- * Whether a formula reckons with whole ranges, as in SUM(A1:A3*B1:B3). Excel reads such a formula of a file one cell
- * at a time unless the cell is marked. `names` are those that stand for more than one cell.
+ * Tells whether a formula reckons with whole ranges, as in SUM(A1:A3*B1:B3). Excel reads such a formula of a file one
+ * cell at a time unless the cell is marked. `names` are those that stand for more than one cell.
  */
-export function reckonsWithRanges(formula: string, names: readonly string[]): boolean {
-  const bare = formula.replace(new RegExp(QUOTED, "gu"), "_");
+export function rangeReckoner(names: readonly string[]): (formula: string) => boolean {
   const named = names.map((name) => `|${name.replace(/[.\\?]/g, "\\$&")}(?![\\p{L}\\p{N}_.(])`).join("");
   const range = `(?:${WORD}!)?(?:${CELL}:${CELL}|${CELL}#${named})`;
-  return new RegExp(`[-+*/^&=<>]\\s*${range}|(?:^|[^\\p{L}\\p{N}_.])${range}\\s*[-+*/^&=<>]`, "iu").test(bare);
+  const reckoning = new RegExp(`[-+*/^&=<>]\\s*${range}|(?:^|[^\\p{L}\\p{N}_.])${range}\\s*[-+*/^&=<>]`, "iu");
+  return (formula) => reckoning.test(formula.replace(QUOTES, "_"));
 }
+
+const QUOTES = new RegExp(QUOTED, "gu");
 
 /** The formula as it reads when its cell moves by so many rows and columns: references without $ go along. */
 export function movedFormula(formula: string, rows: number, columns: number): string {

@@ -29,10 +29,18 @@ export function sheetData(
     if (row === undefined) rows.set(cell.row, [cell]);
     else row.push(cell);
   }
+  const numbers = new Map<string, number>();
   const styleOf = (cell: FileCell): number => {
+    const asText = cell.formula === undefined && cell.spilled !== true && readsAsElse(cell.value);
+    const key = `${asText} ${cell.style ?? ""}`;
+    const known = numbers.get(key) ?? numberOf(cell, asText);
+    numbers.set(key, known);
+    return known;
+  };
+  const numberOf = (cell: FileCell, asText: boolean): number => {
     const style = cell.style === undefined ? undefined : styles[cell.style];
     if (cell.style !== undefined && style === undefined) throw new Error(`${name}: there is no style ${cell.style}`);
-    return tables.styles.ofCell(style, cell.formula === undefined && cell.spilled !== true && readsAsElse(cell.value));
+    return tables.styles.ofCell(style, asText);
   };
   const lines = [...rows.entries()]
     .sort(([a], [b]) => a - b)

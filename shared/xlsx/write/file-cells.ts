@@ -2,7 +2,7 @@ import { type Cell, isCellError } from "../../cells/cell.ts";
 import { addressOf, type Box, boxOf, rangeOf } from "../../ports/a1.ts";
 import type { CellSpec, SheetSpec } from "../../ports/sheet-spec.ts";
 import { ERROR_VALUES } from "../format-facts.ts";
-import { callsAddIn, encodeFormula, reckonsWithRanges } from "../formula-text.ts";
+import { callsAddIn, encodeFormula, rangeReckoner } from "../formula-text.ts";
 
 /** A cell as the file will hold it. */
 export interface FileCell {
@@ -24,6 +24,7 @@ export function fileCells(spec: SheetSpec): ReadonlyMap<string, FileCell> {
   const cells = new Map<string, FileCell>();
   const merged = (spec.merges ?? []).map(boxOf);
   const wideNames = Object.entries(spec.names ?? {}).flatMap(([name, range]) => (isSingle(boxOf(range)) ? [] : [name]));
+  const reckonsWithRanges = rangeReckoner(wideNames);
   for (const cell of spec.cells) {
     const box = boxOf(cell.at);
     const at = addressOf(box.top, box.left);
@@ -34,7 +35,7 @@ export function fileCells(spec: SheetSpec): ReadonlyMap<string, FileCell> {
       at,
       cell.f === undefined
         ? { ...place, value: stored(cell.v ?? null) }
-        : { ...place, ...formulaCell(spec, cell, cell.f, merged, wideNames) },
+        : { ...place, ...formulaCell(spec, cell, cell.f, merged, reckonsWithRanges) },
     );
   }
   for (const cell of spec.cells) if (cell.spill !== undefined) layAnswer(spec, cell, cells);
@@ -46,16 +47,17 @@ function formulaCell(
   cell: CellSpec,
   f: string,
   merged: readonly Box[],
-  wideNames: readonly string[],
+  reckonsWithRanges: (formula: string) => boolean,
 ): Pick<FileCell, "value" | "formula" | "fills"> {
   const own = callsAddIn(f);
   const answer = cornerOf(cell.cached);
   const known = answer === undefined ? {} : { value: answer ?? "" };
-  const inMerge = merged.some((box) => overlap(box, boxOf(cell.spill ?? cell.at)));
+  const filled = boxOf(cell.spill ?? cell.at);
+  const inMerge = merged.some((box) => overlap(box, filled));
   if (inMerge && cell.spill !== undefined) throw new Error(`${spec.name}: ${cell.at} would spill into merged cells`);
   // An array formula may not stand in a merged cell; there Excel reads it one cell at a time.
-  const fills = !inMerge && (own || cell.spill !== undefined || reckonsWithRanges(f, wideNames));
-  return { ...known, formula: encodeFormula(f), ...(fills ? { fills: rangeOf(boxOf(cell.spill ?? cell.at)) } : {}) };
+  const fills = !inMerge && (own || cell.spill !== undefined || reckonsWithRanges(f));
+  return { ...known, formula: encodeFormula(f), ...(fills ? { fills: rangeOf(filled) } : {}) };
 }
 
 function layAnswer(spec: SheetSpec, cell: CellSpec, cells: Map<string, FileCell>): void {

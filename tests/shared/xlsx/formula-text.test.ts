@@ -4,7 +4,7 @@ import {
   decodeFormula,
   encodeFormula,
   movedFormula,
-  reckonsWithRanges,
+  rangeReckoner,
 } from "../../../shared/xlsx/formula-text.ts";
 
 // The stored forms are those found in a workbook that Excel 16 saved with an add-in loaded (_xldudf_), and those of
@@ -76,7 +76,7 @@ it.each([
   ["overflows*2", false],
   ["INDEX(A1:C3,2,3)", false],
 ] as const)("%s reckons with whole ranges: %s", (formula, whole) => {
-  expect(reckonsWithRanges(formula, ["flows"])).toBe(whole);
+  expect(rangeReckoner(["flows"])(formula)).toBe(whole);
 });
 
 // By hand: two rows down, one column right.
