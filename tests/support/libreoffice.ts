@@ -60,6 +60,49 @@ export async function pagesOf(pdf: Uint8Array): Promise<Pages> {
   });
 }
 
+/** A word as it is printed, in points from the top left corner of its page. */
+export interface PrintedWord {
+  readonly text: string;
+  readonly left: number;
+  readonly right: number;
+  readonly middle: number;
+}
+
+/** The words of each page, and its size in points. */
+export async function printedPages(
+  pdf: Uint8Array,
+): Promise<readonly { readonly width: number; readonly height: number; readonly words: readonly PrintedWord[] }[]> {
+  return inFolder(async (folder) => {
+    const file = join(folder, "book.pdf");
+    await writeFile(file, pdf);
+    const { stdout } = await run("pdftotext", ["-bbox", file, "-"], { timeout: TIMEOUT, maxBuffer: 64_000_000 });
+    return stdout
+      .split("<page ")
+      .slice(1)
+      .map((page) => {
+        const [, width, height] = /width="([\d.]+)" height="([\d.]+)"/.exec(page) ?? [];
+        const words = [
+          ...page.matchAll(/xMin="([-\d.]+)" yMin="([-\d.]+)" xMax="([-\d.]+)" yMax="([-\d.]+)">([^<]*)</g),
+        ].map(([, left, top, right, bottom, text = ""]) => ({
+          text: text.replace(/&(amp|lt|gt|quot|apos|#39);/g, (mark) => MARKS[mark] ?? mark),
+          left: Number(left),
+          right: Number(right),
+          middle: (Number(top) + Number(bottom)) / 2,
+        }));
+        return { width: Number(width), height: Number(height), words };
+      });
+  });
+}
+
+const MARKS: Readonly<Record<string, string>> = {
+  "&amp;": "&",
+  "&lt;": "<",
+  "&gt;": ">",
+  "&quot;": '"',
+  "&apos;": "'",
+  "&#39;": "'",
+};
+
 /** How many dots of that colour ("#RRGGBB") the page shows at 72 dots an inch; each channel may be off by 24. */
 export async function dotsOfColor(pdf: Uint8Array, page: number, color: string): Promise<number> {
   return inFolder(async (folder) => {

@@ -11,7 +11,7 @@ export interface PrintedRows {
   readonly pageHeight: number;
   /** Points, of what is repeated at the top of a page that begins with this row. */
   readonly repeatedAt: (row: number) => number;
-  /** Rows before which a page ends whatever stands on it. */
+  /** Rows before which a page ends where enough stands on it. */
   readonly breaks: readonly number[];
   /** Rows that stay on one page with those up to the second, both counted. */
   readonly together: readonly (readonly [first: number, last: number])[];
@@ -21,6 +21,9 @@ export interface PrintedRows {
 const SLACK = 0.99;
 /** And in the width of columns: one that does not fit would have pages of its own. */
 const WIDTH_SLACK = 0.995;
+
+/** A page filled less than this does not end where a new one is wanted: it would stay nearly empty. House choice. */
+const ENOUGH = 0.35;
 
 const PAPERS: readonly Paper[] = ["A4", "Letter"];
 
@@ -46,8 +49,9 @@ export function pageHeight(columns: readonly number[], paper?: Paper): number {
 }
 
 /**
- * Rows before which a page ends: where one is wanted, and wherever a page is full. A full page ends before rows that belong together, so that no heading stands at the foot of a page without what it heads,
- * and no table and no chart is cut.
+ * Rows before which a page ends: where one is wanted and this one is not nearly empty, and wherever a page is full. A full
+ * page ends before rows that belong together, so that no heading stands at the foot of a page without what it heads, and
+ * no short table and no chart is cut.
  */
 export function pageBreaks(rows: PrintedRows): readonly number[] {
   const { count, heightOf, pageHeight: full, repeatedAt, breaks, together } = rows;
@@ -60,7 +64,7 @@ export function pageBreaks(rows: PrintedRows): readonly number[] {
   let top = 0;
   let used = 0;
   for (let row = 0; row < count; row += 1) {
-    if (wanted.has(row)) {
+    if (wanted.has(row) && used >= ENOUGH * full) {
       found.push(row);
       top = row;
       used = repeatedAt(row);

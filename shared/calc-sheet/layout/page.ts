@@ -34,6 +34,7 @@ import { heightOf, linesIn } from "./text-width.ts";
 
 /** Heads by their style: so many rows before and after are printed on one page with them. */
 const HEADS: Readonly<Record<string, { readonly before: number; readonly after: number }>> = {
+  section: { before: 1, after: 2 },
   listHead: { before: 0, after: 1 },
   tableHead: { before: 0, after: 2 },
   blockHead: { before: 0, after: 1 },
@@ -525,7 +526,8 @@ export class Page {
     };
     const isOnePage = heightTo(this.row) + (rows === 0 ? 0 : FILLING.wanted) <= full;
     const second = isOnePage ? undefined : this.#secondPage;
-    if (second !== undefined) this.#breaks.push(second);
+    // A first page that has no room for all that is its own runs on into the second: no page for its last lines.
+    if (second !== undefined && heightTo(second) + (rows === 0 ? 0 : FILLING.least) <= full) this.#breaks.push(second);
     const room = second === undefined ? FILLING.wanted : full - heightTo(second);
     const points = Math.min(FILLING.most, Math.max(FILLING.least, room));
     for (let row = top; row < top + rows; row += 1) this.height(Math.floor((10 * points) / rows) / 10, row);

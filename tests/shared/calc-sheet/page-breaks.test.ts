@@ -71,8 +71,9 @@ describe("page breaks", () => {
     expect(pageBreaks({ ...even, count: 2 * FULL, together: [[0, 2 * FULL]] })).toEqual([FULL]);
   });
 
-  it("are made where wanted", () => {
-    expect(pageBreaks({ ...even, count: FULL, breaks: [5, FULL - 5] })).toEqual([5, FULL - 5]);
+  it("are made where wanted, but on a page that is nearly empty", () => {
+    expect(pageBreaks({ ...even, count: FULL, breaks: [FULL - 5] })).toEqual([FULL - 5]);
+    expect(pageBreaks({ ...even, count: FULL, breaks: [5] })).toEqual([]);
   });
 
   it("never leave more on a page than it holds, unless one row alone does", () => {
