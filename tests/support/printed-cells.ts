@@ -142,8 +142,7 @@ export class PrintedSheet {
     if (typeof v === "string") return v.trim();
     if (typeof v !== "number") return "";
     const format = style === undefined ? undefined : this.#sheet.styles[style]?.numFmt;
-    // Ten figures at most, as spreadsheets show a number without a format.
-    if (format === undefined) return String(Number(v.toPrecision(9)));
+    if (format === undefined) return String(v);
     const places = /^#,##0(?:\.(0+))?$/.exec(format);
     if (places === null) throw new Error(`a format that is not known here: ${format}`);
     const digits = places[1]?.length ?? 0;

@@ -54,7 +54,7 @@ export function placeBox(page: Page, item: InputItem, at: number, unit: number, 
   const written: Scalar = isCellError(value) ? value.error : value;
   if (typeof value === "string") page.merged(at, unit, { v: value, style: "inputText" });
   else {
-    page.put(at, { v: written, style: "inputNumber" });
+    page.put(at, { v: written, style: page.inputStyle(written) });
     if (quantity !== undefined) page.put(unit, { v: printedUnit(quantity, page.plan.unitSet), style: "unit" });
   }
   const box = boxOfInput(item);

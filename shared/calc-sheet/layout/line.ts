@@ -44,7 +44,10 @@ export function placeLine(page: Page, table: LineTableItem): void {
       page.keep(at, column);
       if (isExpression(cell)) page.formula(column, cell, at, page.numberStyle(quantity));
       else {
-        page.merged(...stretchOf(column), { v: scalarOf(cell), style: isText(column) ? "inputText" : "inputNumber" });
+        page.merged(...stretchOf(column), {
+          v: scalarOf(cell),
+          style: isText(column) ? "inputText" : page.inputStyle(cell),
+        });
         if (key === "pipe") page.offer(column, { choices });
       }
     });

@@ -34,6 +34,7 @@ import { heightOf, linesIn } from "./text-width.ts";
 
 /** Heads by their style: so many rows before and after are printed on one page with them. */
 const HEADS: Readonly<Record<string, { readonly before: number; readonly after: number }>> = {
+  columnHead: { before: 0, after: 2 },
   section: { before: 1, after: 2 },
   listHead: { before: 0, after: 1 },
   tableHead: { before: 0, after: 2 },
@@ -544,6 +545,15 @@ export class Page {
     return key;
   }
 
+  /** Of a stated figure: as it was typed; one that was brought over from another unit by as many figures as are of use. */
+  inputStyle(value: unknown): string {
+    const format = typeof value === "number" ? shortFormat(value) : undefined;
+    if (format === undefined) return "inputNumber";
+    const key = `inputNumber ${format}`;
+    this.#styles[key] ??= { ...STYLES.inputNumber, numFmt: format };
+    return key;
+  }
+
   height(points: number, row = this.row): void {
     this.#heights[row + 1] = points;
   }
@@ -636,6 +646,17 @@ function keptWhole(
     if (height <= small) return [[first, last] as const];
     return [[first, Math.min(last, first + 3)] as const, [Math.max(first, last - 1), last] as const];
   });
+}
+
+/** Digits of a figure that nobody typed, and those of it that are shown. House choice. */
+const TYPED = 9;
+const SHOWN = 4;
+
+/** A number format for a figure that conversion gave more digits than anybody types. */
+function shortFormat(value: number): string | undefined {
+  if (String(value).replace(/[-.]|e.*$/g, "").length <= TYPED) return undefined;
+  const places = SHOWN - 1 - Math.floor(Math.log10(Math.abs(value)));
+  return places <= 0 ? "#,##0" : `#,##0.${"0".repeat(Math.min(places, 12))}`;
 }
 
 function chartSpec({ series, ...titles }: ChartFacts, box: Box, seen: SeenAddresses): XYChartSpec {

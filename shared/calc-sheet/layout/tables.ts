@@ -23,7 +23,7 @@ export function placeInputTable(page: Page, table: InputTableItem): void {
   table.rows.forEach((row, i) => {
     if (i > 0) page.continueTable(top);
     table.columns.forEach(({ key }, j) => {
-      page.put(REMARK + j, { v: row[j] ?? null, style: "inputNumber" });
+      page.put(REMARK + j, { v: row[j] ?? null, style: page.inputStyle(row[j]) });
       page.keep(tableCell(table.key, i, key), REMARK + j);
     });
     page.nextOfRange();
@@ -78,7 +78,7 @@ export function placeTable(page: Page, table: TableItem): void {
       page.keep(cell, from);
       if (expression.op === "stated") {
         const { value } = expression;
-        const style = typeof value === "string" ? "inputText" : "inputNumber";
+        const style = typeof value === "string" ? "inputText" : page.inputStyle(value);
         page.merged(from, to, { v: isCellError(value) ? value.error : value, style });
         if (table.typed !== undefined) page.offer(from, fieldOfBox(`${table.typed.of}.${table.typed.rows[i]}.${key}`));
         return;
