@@ -49,7 +49,7 @@ export function fieldView(context: PaneContext, key: FieldKey): TemplateResult |
     ${unused === undefined ? nothing : html`<p class="basis-line">Not used: ${unused}</p>`}
     ${!open && basis.trim() !== "" ? html`<p class="basis-line">Basis: ${basis}</p>` : nothing}
     <div class="about" id="${id}-about" ?hidden=${!open}>
-      <p id="${id}-help">${field.help}</p>
+      <p id="${id}-help">${field.help}${field.usual === undefined ? nothing : ` ${field.usual}`}</p>
       ${field.kind === "text" || OF_THE_SHEET.includes(key) ? nothing : basisView(context, key, field, basis)}
     </div>
   </div>`;

@@ -2,8 +2,22 @@ import { describe, expect, it } from "vitest";
 import { AUDITED } from "../../support/audited-duties.ts";
 import { sheetsOf } from "../../support/laid-out.ts";
 
-/** A number in a formula that is none of an address or a name; the texts of the formula left out. */
+/** A number in a formula that is none of an address or a name. */
 const NUMBER = /(?<![\w.$!])\d+(?:\.\d+)?(?:e[-+]?\d+)?(?![\w.!:])/gi;
+
+/** What is no figure at all: texts, names of sheets, steps between the 25 points of a curve, and how a text is cut or rounded. */
+const STRUCTURE = [
+  /"(?:[^"]|"")*"/g,
+  /'(?:[^']|'')*'!/g,
+  /(?<![\w.])\d+\/24(?![\w.])/g,
+  /CHAR\(10\)/g,
+  /,\d+,32767\)/g,
+  // Decimals of ROUND.
+  /,[0-6]\)/g,
+  // Points of a curve, and rows of a list of findings.
+  /,(?:13|25)(?=,)/g,
+  /(?<=DUTY\.FINDINGS\([^()]*),\d+\)/g,
+];
 
 /** Between units, each known by sight: see conversions.ts. */
 const OF_UNITS = [
@@ -16,6 +30,7 @@ const OF_UNITS = [
   Math.PI,
   4,
   12,
+  60,
   144,
   231,
   550,
@@ -24,21 +39,24 @@ const OF_UNITS = [
   3600,
   200_000,
 ];
-const POWERS_OF_TEN = [10, 1000, 100_000, 1_000_000];
-/** Rounding: a hair between two numbers, the hair's breadth of a valve that holds a flow, and decimals kept. */
-const HAIR = [1e-9, 1e-6, 6];
-/** How tables are cut: points of a curve and the steps between them, rows of a list, where a text goes on. */
-const TABLES = [...Array.from({ length: 26 }, (_, i) => i), 20, 40, 80, 32_767];
+const POWERS_OF_TEN = [100, 1000, 100_000, 1_000_000];
+/** Nothing, one, a half or a square; the rounding of a comparison, and the hair's breadth of a valve that holds a flow. */
+const PLAIN = [0, 1, 2, 1e-9, 1e-6];
 /**
- * The reach of a curve that is drawn and how far a speed table goes; the height of a siphon, 7 m
- * less 1.1 m each 1000 m, and the 30 kPa under which air comes out of it, all three those of the method of GRADELINE.
+ * The reach of a system that is drawn and how far a speed table goes; the height of a siphon, 7 m less 1.1 m each 1000 m,
+ * and the 30 kPa under which air comes out of it, those of the method of GRADELINE; the 5 % that ENGINELOAD takes of a
+ * gross rating; twice the vacuum that a suction line stands, as PIPECOLLAPSE has it; and the tenth of best efficiency flow
+ * under which no pump runs on, as OPERATINGREGION has it.
  */
-const OF_METHODS = [1.2, 2.5, 7, 1.1, 30_000];
+const OF_METHODS = [1.2, 2.5, 7, 1.1, 30_000, 5, 10];
 
-const KNOWN = new Set([100, 60, ...OF_UNITS, ...POWERS_OF_TEN, ...HAIR, ...TABLES, ...OF_METHODS]);
+const KNOWN = new Set([...OF_UNITS, ...POWERS_OF_TEN, ...PLAIN, ...OF_METHODS]);
+
+/** Says whether inputs stand as they were written: it holds them, and nothing rests on it. */
+const AS_WRITTEN = /^IF\(AND\(.*,"changed"\)$/s;
 
 function numbersIn(formula: string): readonly number[] {
-  const bare = formula.replace(/"(?:[^"]|"")*"/g, "").replace(/'(?:[^']|'')*'!/g, "");
+  const bare = STRUCTURE.reduce((text, pattern) => text.replace(pattern, ""), formula);
   return [...bare.matchAll(NUMBER)].map(([text]) => Number(text));
 }
 
@@ -46,7 +64,9 @@ describe("the numbers in the formulas of a sheet", () => {
   it.each([
     ["flow*0.81/rate", [0.81]],
     ['IF(A1>=30,"30 %",$B$12)', [30]],
-    ["DUTY.X(other_pump1_level,'P-101 2'!C3,25,\"SI\")", [25]],
+    ["DUTY.X(other_pump1_level,'P-101 2'!C3,25,\"SI\")", []],
+    ["reach*3/24+ROUND(A1/20,2)", [20]],
+    ["IF(solids>=15,8*1.3,25)", [15, 8, 1.3, 25]],
     ["(2*9.80665)", [2, 9.80665]],
   ])("are found: %s", (formula, expected) => expect(numbersIn(formula)).toEqual(expected));
 
@@ -54,7 +74,7 @@ describe("the numbers in the formulas of a sheet", () => {
     const unknown = sheetsOf(duty).all.flatMap(({ cells }) =>
       cells.flatMap(({ at, f = "" }) =>
         numbersIn(f)
-          .filter((number) => !KNOWN.has(number))
+          .filter((number) => !KNOWN.has(number) && !AS_WRITTEN.test(f))
           .map((number) => [at, number, f.slice(0, 80)]),
       ),
     );

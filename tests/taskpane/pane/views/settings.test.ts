@@ -19,6 +19,7 @@ describe("the settings in the pane", () => {
     const text = shown(QUARRY);
     expect(text).toContain("<label for=duty-tankUsable>Usable share of a fuel tank</label>");
     expect(text).toMatch(/id=duty-tankUsable[^>]* placeholder=90\b/);
+    expect(text).toContain("Of its volume. Common practice, no source.");
     // A motor's turndown is none of an engine.
     expect(text).not.toContain("duty-turndown");
     expect(shown(dutyText())).toContain("This duty uses none yet.");
