@@ -193,6 +193,23 @@ describe("an opened file", () => {
     file.close();
   });
 
+  it("takes rows frozen and let go in the grid, grid lines too, and asks about nothing", async () => {
+    const bytes = bytesOf("xlsxwriter-set-up.xlsx");
+    const file = await opened(bytes);
+    const [sheet] = specsOf(bytes);
+    const shown = grid.api.getActiveWorkbook()?.getSheetByName(sheet?.name ?? "");
+    const rows = (sheet?.freezeRows ?? 0) + 2;
+    shown?.setFrozenRows(rows);
+    shown?.setHiddenGridlines(sheet?.gridlines ?? true);
+    expect(file.state()).toMatchObject({ broken: [], beyond: [], isChanged: true });
+    const made = await downloaded(file);
+    const [after, ...others] = specsOf(made);
+    expect(after).toEqual({ ...sheet, freezeRows: rows, gridlines: !(sheet?.gridlines ?? true) });
+    expect(others).toEqual(specsOf(bytes).slice(1));
+    expect(differences(bytes, made).parts).toEqual(["xl/worksheets/sheet1.xml"]);
+    file.close();
+  });
+
   it("is asked about before a step that it cannot follow, and the step is taken where the user agrees", async () => {
     const file = await opened(bytesOf("openpyxl-charts.xlsx"));
     let answer = false;

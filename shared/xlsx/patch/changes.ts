@@ -32,6 +32,9 @@ export interface SheetChanges {
   readonly heights: ReadonlyMap<number, number | undefined>;
   /** All merged ranges, where they changed. */
   readonly merges?: readonly string[];
+  /** Rows that stay in sight, and whether grid lines show, where that changed. */
+  readonly freezeRows?: number;
+  readonly gridlines?: boolean;
   /** In words, what changed and a patch of the file does not carry: "drop-downs". */
   readonly beyond: readonly string[];
 }
@@ -42,20 +45,23 @@ export function sheetChanges(before: SheetSpec, after: SheetSpec, usualWidth: nu
   const others: readonly (readonly [string, unknown, unknown])[] = [
     ["drop-downs", before.lists ?? [], after.lists ?? []],
     ["conditional formats", before.rules ?? [], after.rules ?? []],
-    ["frozen rows", before.freezeRows ?? 0, after.freezeRows ?? 0],
-    ["gridlines", before.gridlines ?? true, after.gridlines ?? true],
   ];
+  const [freezeRows, gridlines] = [after.freezeRows ?? 0, after.gridlines ?? true];
   return {
     ...cellChanges(before, after),
     widths: changedWidths(before.columns, after.columns, usualWidth),
     heights: changedHeights(before.rowHeights ?? {}, after.rowHeights ?? {}),
     ...(merges === undefined ? {} : { merges }),
+    ...(freezeRows === (before.freezeRows ?? 0) ? {} : { freezeRows }),
+    ...(gridlines === (before.gridlines ?? true) ? {} : { gridlines }),
     beyond: others.flatMap(([words, was, is]) => (same(was, is) ? [] : [words])),
   };
 }
 
-export function isUnchanged({ cells, widths, heights, merges, beyond }: SheetChanges): boolean {
-  return cells.length + widths.size + heights.size + beyond.length === 0 && merges === undefined;
+export function isUnchanged(changes: SheetChanges): boolean {
+  const { cells, widths, heights, merges, freezeRows, gridlines, beyond } = changes;
+  const others = [merges, freezeRows, gridlines];
+  return cells.length + widths.size + heights.size + beyond.length === 0 && others.every((one) => one === undefined);
 }
 
 /** A cell as it shows: what it was given, or what the formula of another cell laid into it. */

@@ -5,6 +5,7 @@ import { type EditTables, editedCell, newCell, standingCell } from "./edited-cel
 import { sharedFormulas } from "./shared-formulas.ts";
 import type { CellEdit, SheetEdits } from "./sheet-edits.ts";
 import { cellsOf, type Placed, type SheetMap, sheetMap, styleOf } from "./sheet-map.ts";
+import { viewSplices } from "./sheet-view.ts";
 import {
   appendedTo,
   attributeOf,
@@ -26,6 +27,7 @@ export function editedSheet(text: string, edits: SheetEdits, tables: EditTables)
   const map = sheetMap(text);
   return spliced(text, [
     ...dimension(text, map, edits.cells),
+    ...viewSplices(text, map, edits),
     ...(edits.widths === undefined ? [] : columnWidths(text, map, edits.widths)),
     ...cellSplices(text, map, edits, tables),
     ...(edits.merges === undefined ? [] : mergeSplices(map, edits.merges)),

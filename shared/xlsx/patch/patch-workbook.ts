@@ -78,9 +78,9 @@ export function patchedWorkbook(
     const relation = listed.find(({ name }) => name === sheet.name)?.relation;
     const path = relations.find(({ id }) => id === relation)?.target;
     if (path === undefined) throw new Error(`the opened file has no sheet ${sheet.name}`);
-    const { cells, merges, ...sizes } = sheet.changes;
+    const { cells, merges, beyond: _, ...others } = sheet.changes;
     const edits = {
-      ...sizes,
+      ...others,
       cells: cellEdits(sheet.now, cells, (now, change) => styles.get().restyled(now, change)),
       ...(merges === undefined ? {} : { merges }),
     };

@@ -27,4 +27,7 @@ export interface SheetEdits {
   readonly heights?: ReadonlyMap<number, number | undefined>;
   /** All merged ranges, where they are others than before. */
   readonly merges?: readonly string[];
+  /** Rows that stay in sight, and whether grid lines show, where that is other than before. */
+  readonly freezeRows?: number;
+  readonly gridlines?: boolean;
 }

@@ -201,6 +201,55 @@ describe("the look of an opened file", () => {
       '<cols><col min="1" max="1" width="9" style="1" hidden="1"/><col min="2" max="2" width="12.7109375" style="1" customWidth="1"/><col min="3" max="3" width="9" style="1" hidden="1"/></cols><sheetData><row r="1"><c r="A1"><v>1</v></c></row><row r="4" ht="30" customHeight="1"/></sheetData><sheetProtection sheet="1"/><mergeCells count="1"><mergeCell ref="A1:B1"/></mergeCells><pageMargins/>',
     );
   });
+
+  it.each<{ why: string; views: string; change: Partial<SheetSpec>; becomes: string }>([
+    {
+      why: "freezes rows where none were, the chosen cell in the pane that scrolls",
+      views:
+        '<sheetView tabSelected="1" workbookViewId="0"><selection activeCell="B3" sqref="B3:B4"/><extLst/></sheetView>',
+      change: { freezeRows: 2 },
+      becomes:
+        '<sheetView tabSelected="1" workbookViewId="0"><pane ySplit="2" topLeftCell="A3" activePane="bottomLeft" state="frozen"/><selection pane="bottomLeft" activeCell="B3" sqref="B3:B4"/><extLst/></sheetView>',
+    },
+    {
+      why: "freezes other rows and keeps frozen columns",
+      views:
+        '<sheetView workbookViewId="0"><pane xSplit="1" ySplit="1" topLeftCell="B2" activePane="bottomRight" state="frozen"/><selection pane="topRight"/><selection pane="bottomLeft" activeCell="A9"/><selection pane="bottomRight" activeCell="C7" sqref="C7"/></sheetView>',
+      change: { freezeRows: 3 },
+      becomes:
+        '<sheetView workbookViewId="0"><pane xSplit="1" ySplit="3" topLeftCell="B4" activePane="bottomRight" state="frozen"/><selection pane="bottomRight" activeCell="C7" sqref="C7"/></sheetView>',
+    },
+    {
+      why: "lets go of rows, and of what was said of their panes",
+      views:
+        '<sheetView workbookViewId="0"><pane ySplit="1" topLeftCell="A2" activePane="bottomLeft" state="frozen"/><selection pane="bottomLeft"/></sheetView>',
+      change: { freezeRows: 0 },
+      becomes: '<sheetView workbookViewId="0"></sheetView>',
+    },
+    {
+      why: "hides grid lines in a view that says nothing else",
+      views: '<sheetView zoomScale="80" workbookViewId="0"/>',
+      change: { gridlines: false },
+      becomes: '<sheetView zoomScale="80" workbookViewId="0" showGridLines="0"/>',
+    },
+    {
+      why: "shows them again, a second view as it was",
+      views: '<sheetView showGridLines="0" workbookViewId="0"/><sheetView showGridLines="0" workbookViewId="1"/>',
+      change: { gridlines: true },
+      becomes: '<sheetView workbookViewId="0"/><sheetView showGridLines="0" workbookViewId="1"/>',
+    },
+  ])("$why", ({ views, change, becomes }) => {
+    const around = (inside: string): string =>
+      `<sheetPr/><dimension ref="A1"/><sheetViews>${inside}</sheetViews><sheetFormatPr/><sheetData><row r="1"><c r="A1"><v>1.0</v></c></row></sheetData><pageMargins/>`;
+    expect(sheetAfter(around(views), [], {}, change)).toBe(around(becomes));
+  });
+
+  it("gets a view where it has none, in its place", () => {
+    const rest = '<sheetFormatPr/><sheetData><row r="1"><c r="A1"><v>1</v></c></row></sheetData>';
+    expect(sheetAfter(`<dimension ref="A1"/>${rest}`, [], {}, { freezeRows: 1 })).toBe(
+      `<dimension ref="A1"/><sheetViews><sheetView workbookViewId="0"><pane ySplit="1" topLeftCell="A2" activePane="bottomLeft" state="frozen"/><selection pane="bottomLeft"/></sheetView></sheetViews>${rest}`,
+    );
+  });
 });
 
 const ADDED: SheetSpec = {
