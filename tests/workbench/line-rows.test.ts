@@ -61,6 +61,19 @@ describe("a run put into a line on the sheet, in the grid", () => {
     tab?.deleteRows(bottom, 1);
     expect(await read("head_check")).toBe(0);
     expect(await read(titled())).toBe("Inputs as written.");
+    // Above the first run, where no range reaches, it is not counted: said all the same.
+    const { top } = boxOf(sheet.names?.["discharge_line"] ?? "");
+    const head = await read("total_head");
+    tab?.insertRowsBefore(top, 1);
+    const { left } = boxOf(sheet.names?.["discharge_line"] ?? "");
+    await grid.host.write({
+      [`${on}!${addressOf(top, left)}`]: "4in sch40",
+      [`${on}!${addressOf(top, left + 1)}`]: 200,
+    });
+    expect(await read("total_head")).toBe(head);
+    expect(await read(titled())).toMatch(/^CHANGED: /);
+    tab?.deleteRows(top, 1);
+    expect(await read(titled())).toBe("Inputs as written.");
     tab?.deleteRows(bottom - 1, 1);
     expect(await read(titled())).toMatch(/^CHANGED: /);
   });

@@ -1,8 +1,10 @@
 import { addressOf, rangeOf } from "../../ports/a1.ts";
+import { tableCell } from "../expression.ts";
 import type { InputSheet } from "../open-again/written-inputs.ts";
 import { LINES } from "../sections/lines.ts";
 import { WHOLE } from "./columns.ts";
 import type { InputBook } from "./input-book.ts";
+import { headsOf } from "./line.ts";
 import type { FormulaText, Page } from "./page.ts";
 import { beginBlock } from "./tables.ts";
 
@@ -55,8 +57,16 @@ export function placeAsWritten(workings: Page, of: InputSheet, { cells, ranges }
   const lines: string[] = [];
   for (const { sheet, key, label, rows } of ranges) {
     if (sheet !== of) continue;
-    if (Object.hasOwn(LINES, key)) lines.push(addressOf(workings.row, 2));
+    const isLine = Object.hasOwn(LINES, key);
+    if (isLine) lines.push(addressOf(workings.row, 2));
     placeRow(workings, label, rows, (textOf) => `ROWS(${textOf({ op: "range", key })})`);
+    if (!isLine) continue;
+    // A run put in above the first stands outside the range, under its heads.
+    lines.push(addressOf(workings.row, 2));
+    placeRow(workings, `${label} down to the first run`, 1, (textOf) => {
+      const row = (at: string): string => `ROW(${textOf({ op: "value", key: at })})`;
+      return `${row(tableCell(key, 0, "pipe"))}-${row(headsOf(key))}`;
+    });
   }
   const counted = { top, left: 2, bottom: workings.row - 1, right: 2 };
   if (of === "duty") {

@@ -9,6 +9,11 @@ import type { Page } from "./page.ts";
 import { rangeName } from "./range-name.ts";
 import { beginBlock } from "./tables.ts";
 
+/** The first of the heads of a line: the first run stands right below it. */
+export function headsOf(line: string): string {
+  return `${line}.heads`;
+}
+
 /** A line: its inputs in the first columns, worked figures in those after them; what has no room there in the workings. */
 export function placeLine(page: Page, table: LineTableItem): void {
   const { stated, worked, rows } = table;
@@ -30,6 +35,7 @@ export function placeLine(page: Page, table: LineTableItem): void {
     page.merged(...stretchOf(column), { v, style: isText(column) ? "tableHeadText" : "tableHead" });
   });
   page.cite(table);
+  page.keep(headsOf(table.key), LABEL);
   page.nextOfRange();
   const top = page.row;
   const choices = pipesLike(rows, page.plan.unitSet);

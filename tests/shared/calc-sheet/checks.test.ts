@@ -78,11 +78,13 @@ describe("a line table", () => {
     const said = duty.cells.find(({ f }) => f?.includes("CHANGED: a run was put into"));
     expect(said?.f).toMatch(/^IF\('.* workings'!runs_changed>0,"CHANGED: /);
     const counted = workings && cellAt(workings, "runs_changed")?.f;
-    const cells = /^SUM\((C\d+),(C\d+)\)$/.exec(counted ?? "")?.slice(1) ?? [];
+    const cells = /^SUM\((C\d+),(C\d+),(C\d+),(C\d+)\)$/.exec(counted ?? "")?.slice(1) ?? [];
     const formulas = cells.map((at) => workings?.cells.find((cell) => cell.at === at)?.f);
     expect(formulas).toEqual([
       expect.stringContaining(`ROWS('${duty.name}'!suction_line)`),
+      expect.stringMatching(/ROW\(.*\)-ROW\(/),
       expect.stringContaining(`ROWS('${duty.name}'!discharge_line)`),
+      expect.stringMatching(/ROW\(.*\)-ROW\(/),
     ]);
   });
 });
