@@ -9,7 +9,7 @@ import { seenSheet } from "../../workbench/print/seen-sheet.tsx";
 import type { SeenCell, SheetToPrint } from "../../workbench/print/sheet-to-print.ts";
 
 const PX = 96 / 72;
-const FACTS = { file: "Book", date: "2026-03-09", time: "10:15" };
+const FACTS = { file: "Book", date: "2026-03-09", time: "10:15", letters: 1 };
 
 /** A sheet of rows 20 px high and columns 100 px wide, with a text in each cell of column A, and what is laid over. */
 function sheetOf(rows: number, print?: PrintSpec, over: Partial<SheetToPrint> = {}): SheetToPrint {
@@ -123,6 +123,14 @@ describe("a sheet on its pages", () => {
     const markup = pagesMarkup(figure, pagesOf(figure, "A4"), FACTS);
     expect(markup).toContain('<span style="">1,200</span>');
     expect(markup).toContain("text-align:right");
+  });
+
+  it("sets letters smaller that are wider than those the sheet was made for, in its margins too", () => {
+    const print: PrintSpec = { area: "A1:C1", orientation: "portrait", header: "&8 Data" };
+    const sheet = sheetOf(1, print, { cellAt: () => cell("text", { size: 20 }) });
+    const markup = pagesMarkup(sheet, pagesOf(sheet, "A4"), { ...FACTS, letters: 0.75 });
+    expect(markup).toContain("font-size:15pt");
+    expect(markup).toContain('<span style="font-size:6pt">Data</span>');
   });
 
   it("draws a merged stretch as one cell, at the scale of the page", () => {

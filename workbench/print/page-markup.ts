@@ -9,6 +9,8 @@ export interface PrintFacts {
   readonly file: string;
   readonly date: string;
   readonly time: string;
+  /** How small letters are set for the ones there are to be as wide as those the sheet was made for; 1 where they are. */
+  readonly letters: number;
 }
 
 /** The pages of a sheet as markup; its looks are those of print.css. */
@@ -38,7 +40,7 @@ function pageMarkup(
     const { left, center, right } = marginParts(text);
     const shown = [left, center, right].map((part) => {
       const { text: words, size = HEADER_SIZE } = marginLine(part, all);
-      return `<span style="font-size:${size}pt">${escaped(words)}</span>`;
+      return `<span style="font-size:${round(size * facts.letters)}pt">${escaped(words)}</span>`;
     });
     const inset = `left:${MARGINS.left}in;right:${MARGINS.right}in;${edge}:${edge === "top" ? MARGINS.header : MARGINS.footer}in`;
     return `<div class="print-line" style="${inset}">${shown.join("")}</div>`;
@@ -47,7 +49,7 @@ function pageMarkup(
   for (const box of merges) {
     const at = place(box);
     const cell = cellAt(box.top, box.left);
-    if (at !== undefined && cell !== undefined) parts.push(cellMarkup(cell, at, at.width, scale));
+    if (at !== undefined && cell !== undefined) parts.push(cellMarkup(cell, at, at.width, scale, facts.letters));
   }
   for (const row of rows)
     for (const [i, column] of columns.entries()) {
@@ -63,7 +65,7 @@ function pageMarkup(
         if (merged.has(`${row} ${beside}`) || (cellAt(row, beside)?.text ?? "") !== "") break;
         room += sheet.widthOf(beside) * scale;
       }
-      parts.push(cellMarkup(cell, at, room, scale));
+      parts.push(cellMarkup(cell, at, room, scale, facts.letters));
     }
   for (const { at, markup } of drawings) {
     const room = place(at);
@@ -73,7 +75,7 @@ function pageMarkup(
       `<div class="print-drawing" style="${boxStyle({ x, y, width: wide, height: high })}">${markup(wide / scale, high / scale)}</div>`,
     );
   }
-  const area = `left:${MARGINS.left}in;top:${MARGINS.top}in;font-size:${round(USUAL_SIZE * scale)}pt`;
+  const area = `left:${MARGINS.left}in;top:${MARGINS.top}in;font-size:${round(USUAL_SIZE * scale * facts.letters)}pt`;
   return `<section class="print-page" style="width:${width}px;height:${height}px">${line(print?.header, "top")}<div class="print-area" style="${area}">${parts.join("")}</div>${line(print?.footer, "bottom")}</section>`;
 }
 
@@ -103,13 +105,13 @@ const LINE = { thin: "1px", medium: "2px" } as const;
 const INDENT = 9;
 
 /** @param room px that its text has */
-function cellMarkup({ text, kind, style }: SeenCell, at: Place, room: number, scale: number): string {
+function cellMarkup({ text, kind, style }: SeenCell, at: Place, room: number, scale: number, letters: number): string {
   const align = style.align ?? ALIGN[kind];
   const looks = [
     boxStyle(at),
     `justify-content:${UPRIGHT[style.valign ?? "bottom"]}`,
     `text-align:${align}`,
-    ...lookOf(style, scale),
+    ...lookOf(style, scale * letters),
     ...(style.indent === undefined
       ? []
       : [`padding-${align === "right" ? "right" : "left"}:${round((2 + INDENT * style.indent) * scale)}px`]),
@@ -120,11 +122,11 @@ function cellMarkup({ text, kind, style }: SeenCell, at: Place, room: number, sc
   return `<div class="print-cell${style.wrap === true ? " print-wrap" : ""}${clips}" style="${looks.join(";")}">${words}</div>`;
 }
 
-function lookOf({ bold, italic, size, color, fill, border }: StyleSpec, scale: number): readonly string[] {
+function lookOf({ bold, italic, size, color, fill, border }: StyleSpec, letters: number): readonly string[] {
   return [
     ...(bold === true ? ["font-weight:bold"] : []),
     ...(italic === true ? ["font-style:italic"] : []),
-    ...(size === undefined ? [] : [`font-size:${round(size * scale)}pt`]),
+    ...(size === undefined ? [] : [`font-size:${round(size * letters)}pt`]),
     ...(color === undefined ? [] : [`color:${color}`]),
     ...(fill === undefined ? [] : [`background:${fill}`]),
     ...Object.entries(border ?? {}).map(

@@ -1,4 +1,5 @@
 import "./print.css";
+import { textWidth } from "../../shared/calc-sheet/layout/text-width.ts";
 import type { Paper } from "../../shared/ports/sheet-spec.ts";
 import type { Wait } from "../files.ts";
 import type { PageGrid } from "../page-grid.ts";
@@ -25,6 +26,7 @@ export function startPrinting(place: HTMLElement, grid: PageGrid, { wait, say, f
   const { host } = grid;
   const size = document.createElement("style");
   document.head.append(size);
+  place.style.fontFamily = FONT;
   let words: string | undefined;
 
   const fill = (): void => {
@@ -36,7 +38,12 @@ export function startPrinting(place: HTMLElement, grid: PageGrid, { wait, say, f
     const sheet = seenSheet(grid, host);
     const pages = pagesOf(sheet, usualPaper(navigator.language));
     const now = new Date();
-    const facts = { file: fileName(), date: now.toLocaleDateString(), time: now.toLocaleTimeString() };
+    const facts = {
+      file: fileName(),
+      date: now.toLocaleDateString(),
+      time: now.toLocaleTimeString(),
+      letters: letterScale(),
+    };
     size.textContent = `@page { size: ${pages.paper} ${pages.isLandscape ? "landscape" : "portrait"}; margin: 0 }`;
     place.innerHTML = pagesMarkup(sheet, pages, facts);
     const count = pages.rows.length === 1 ? "1 page" : `${pages.rows.length} pages`;
@@ -59,6 +66,19 @@ export function startPrinting(place: HTMLElement, grid: PageGrid, { wait, say, f
       if (words !== undefined) say(words);
     },
   };
+}
+
+/** Arial, or what is as wide. */
+const FONT = 'Arial, Helvetica, "Liberation Sans", "Nimbus Sans", sans-serif';
+/** A text with letters as they come. */
+const SPECIMEN = "Static head 76.00 ft; NPSH margin and the greatest shaft power of all states, 1,235.3 US gpm";
+
+/** Heights and widths of a sheet are those of Arial: where a machine has only wider letters they are set smaller. */
+function letterScale(): number {
+  const pen = document.createElement("canvas").getContext("2d");
+  if (pen === null) return 1;
+  pen.font = `100px ${FONT}`;
+  return Math.min(1, textWidth(SPECIMEN, { size: 100 }) / pen.measureText(SPECIMEN).width);
 }
 
 /** Where a sheet names no paper (CLDR, territories of US Letter). */

@@ -97,6 +97,18 @@ describe.each(SAMPLE_DUTIES)("a copy of the results: $name", ({ duty }) => {
     for (const reference of is.flatMap(refsIn)) expect(reference).toMatch(new RegExp(`^'${sheetNames[0]}'!`));
   });
 
+  it("is set up to print as the live sheet is", () => {
+    const live = sheetsOf(duty).duty;
+    const setUp = (sheet = ""): string => /<pageMargins.*<\/headerFooter>/.exec(sheet)?.[0] ?? "";
+    const livePage = partsOf(bookOfSet({ wanted: [live.name], sheets: () => [live] }).bytes)[
+      "xl/worksheets/sheet1.xml"
+    ];
+    expect(setUp(page)).toMatch(/<pageSetup paperSize="[19]" scale="\d+" orientation="portrait"\/>/);
+    expect(setUp(page)).toMatch(/page &amp;P of &amp;N/i);
+    expect(setUp(page)).toBe(setUp(livePage));
+    expect(page).toContain("<rowBreaks");
+  });
+
   it("says what it is, and is called by its tag and revision", () => {
     const revision = duty.fields.revision;
     const [sheet] = set.sheets(set.wanted);
