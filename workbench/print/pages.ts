@@ -39,15 +39,23 @@ export function pagesOf(sheet: SheetToPrint, unnamed: Paper): Pages {
   const tall = titles.reduce((total, row) => total + heightOf(row), 0);
   const last = titles.at(-1) ?? -1;
   const repeatsAt = (row: number): boolean => titles.length > 0 && row > last;
-  const found = pageBreaks({
-    count: area.bottom - area.top + 1,
-    heightOf: (row) => heightOf(area.top + row),
-    pageHeight: full,
-    repeatedAt: (row) => (repeatsAt(area.top + row) ? tall : 0),
-    breaks: (print?.breaks ?? []).map((row) => row - area.top),
-    together: sheet.drawings.map(({ at }) => [at.top - area.top, at.bottom - area.top] as const),
+  // The sheet's own ends count whatever stands on a page; between them a page ends where it is full.
+  const ends = [...new Set(print?.breaks ?? [])].filter((row) => row > area.top && row <= area.bottom);
+  const stretches = [area.top, ...ends.sort((one, other) => one - other)];
+  const starts = stretches.flatMap((first, i) => {
+    const end = stretches[i + 1] ?? area.bottom + 1;
+    const found = pageBreaks({
+      count: end - first,
+      heightOf: (row) => heightOf(first + row) + (row === 0 && repeatsAt(first) ? tall : 0),
+      pageHeight: full,
+      repeatedAt: (row) => (repeatsAt(first + row) ? tall : 0),
+      breaks: [],
+      together: sheet.drawings.flatMap(({ at }) =>
+        at.top >= first && at.top < end ? [[at.top - first, Math.min(at.bottom, end - 1) - first] as const] : [],
+      ),
+    });
+    return [0, ...found].map((row) => first + row);
   });
-  const starts = [0, ...found].map((row) => row + area.top);
   const rows = starts.map((first, i) => {
     const own = span(first, (starts[i + 1] ?? area.bottom + 1) - 1);
     return repeatsAt(first) ? [...titles, ...own] : own;
