@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import { dutyPlan } from "../../shared/calc-sheet/duty-plan.ts";
 import { resultsCopy } from "../../shared/calc-sheet/results-copy.ts";
+import { workOut } from "../../shared/calc-sheet/work-out.ts";
 import type { DutyText } from "../../shared/duty/duty-text.ts";
-import { workedDuty } from "../../shared/package/worked-duty.ts";
 import { boxOf } from "../../shared/ports/a1.ts";
 import { PAPER_POINTS } from "../../shared/ports/paper.ts";
 import type { Paper, SheetSpec } from "../../shared/ports/sheet-spec.ts";
@@ -25,6 +26,12 @@ const HEADS = [
   "columnHead",
 ];
 
+/** House choice. */
+const MOST_PAGES: Readonly<Partial<Record<string, number>>> = {
+  "Quarry sump, suction lift (US)": 8,
+  "Head and suction alone": 2,
+};
+
 interface Printed {
   readonly duty: DutyText;
   readonly paper: Paper;
@@ -36,7 +43,8 @@ interface Printed {
 
 function printed(typed: DutyText, paper: Paper): Printed {
   const duty = { ...typed, fields: { ...typed.fields, paper } };
-  const { plan, worked } = workedDuty(dutyRead(duty));
+  const plan = dutyPlan(dutyRead(duty));
+  const worked = workOut(plan);
   const set = resultsCopy(plan, worked, "2026-11-29");
   const [sheet] = set.sheets(set.wanted);
   if (sheet === undefined) throw new Error("a copy without a sheet");
@@ -56,7 +64,7 @@ beforeAll(async () => {
 });
 
 // An outside printer: what LibreOffice puts on paper of the copy that is sent.
-describe.each(ALL.map(({ name, paper }, i) => ({ name, paper, i })))("$name on $paper", ({ paper, i }) => {
+describe.each(ALL.map(({ name, paper }, i) => ({ name, paper, i })))("$name on $paper", ({ name, paper, i }) => {
   const { duty, sheet, live } = ALL[i] as (typeof ALL)[number];
   const laid = new PrintedSheet(sheet);
   const own = () => pages[i] ?? [];
@@ -121,6 +129,15 @@ describe.each(ALL.map(({ name, paper }, i) => ({ name, paper, i })))("$name on $
       laid.faults(page, words, above).map((fault) => `page ${page + 1}, ${fault}`),
     );
     expect(faults).toEqual([]);
+  });
+
+  it("ends with its references and its cautions, and is as short as it is promised", () => {
+    const text = own()
+      .map((_, page) => textOf(page))
+      .join(" ");
+    for (const said of ["References", "Cautions"]) expect(text).toContain(said);
+    const most = MOST_PAGES[name];
+    if (most !== undefined) expect(own().length).toBeLessThanOrEqual(most);
   });
 
   it("has nothing of the estimate", () => {

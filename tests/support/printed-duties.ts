@@ -13,12 +13,15 @@ const MINIMAL: DutyText = {
     date: "2026-11-29",
     flow: "400 gpm",
     sourceLevel: "0",
-    pumpLevel: "6 ft",
+    pumpLevel: "-2 ft",
     deliveryLevel: "48 ft",
   },
   suctionLine: [{ pipe: "6in sch40", length: "20 ft", fittings: "1 entrance bell, 1 elbow 90 long" }],
   dischargeLine: [{ pipe: "6in sch40", length: "600 ft", fittings: "1 swing check, 1 gate, 1 exit" }],
 };
+
+/** The same with a pump that has to be primed. */
+const LIFTING: DutyText = { ...MINIMAL, fields: { ...MINIMAL.fields, pumpLevel: "6 ft" } };
 
 const LONG_TEXTS: Fields = {
   project:
@@ -80,5 +83,6 @@ const LONG: DutyText = dutyText(LONG_TEXTS, {
 export const PRINTED_DUTIES: readonly { readonly name: string; readonly duty: DutyText }[] = [
   ...SAMPLE_DUTIES.map(({ name, duty }) => ({ name, duty })),
   { name: "Head and suction alone", duty: MINIMAL },
+  { name: "Head and suction alone, with a lift", duty: LIFTING },
   { name: "24 runs with long texts", duty: LONG },
 ];
