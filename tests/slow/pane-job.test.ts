@@ -1,5 +1,7 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { saveDuty } from "../../shared/duty/saved.ts";
+import { QUARRY } from "../support/duty-of.ts";
 import {
   expectNoAxeViolations,
   expectNoSidewaysScroll,
@@ -94,5 +96,28 @@ describe("the revision history in the pane", () => {
     await expectNoSidewaysScroll(page);
     await page.locator("button[aria-label='Remove Revision A']").press("Enter");
     await expect.poll(kept).toBeUndefined();
+  });
+});
+
+describe("a saved duty that holds what nothing here reads", () => {
+  it.each([320, 450])("says so as long as it is there, and takes it out when told to, %i px wide", async (width) => {
+    const page = await pages.open({ width });
+    const saved = JSON.parse(saveDuty(QUARRY));
+    saved.fields.sorceLevel = "95 ft";
+    const file = { name: "later.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify(saved)) };
+    await page.locator(".file-bar input[type=file]").setInputFiles(file);
+    const said = page.locator(".file-bar .findings");
+    await expect.poll(() => textOf(said)).toContain("“sorceLevel” (saved duty)");
+    expect(await textOf(said)).toContain("sourceLevel");
+    await expectNoAxeViolations(page);
+    await expectNoSidewaysScroll(page);
+    const folder = process.env["PICTURES"];
+    if (folder !== undefined) await page.screenshot({ path: `${folder}/not-known-${width}.png` });
+    const kept = (): Promise<unknown> =>
+      page.evaluate(() => JSON.parse(localStorage.getItem("dutybook.duty") ?? "{}").fields?.sorceLevel);
+    await expect.poll(kept).toBe("95 ft");
+    await page.getByRole("button", { name: "Take out what is not known" }).press("Enter");
+    await expect.poll(kept).toBeUndefined();
+    expect(await said.count()).toBe(0);
   });
 });
