@@ -1,7 +1,6 @@
 import { printedUnit } from "../../../src/basis/quantities.ts";
-import { type Cell, isCellError, type Scalar } from "../../cells/cell.ts";
+import { isCellError, type Scalar } from "../../cells/cell.ts";
 import { fieldOfBox } from "../../duty/box-field.ts";
-import { addressOf } from "../../ports/a1.ts";
 import type { InputItem, PlanItem } from "../plan.ts";
 import { GENERAL_BASES } from "../sections/stated-input.ts";
 import { COLUMNS, LABEL, LAST, REMARK, roomIn, UNIT, VALUE } from "./columns.ts";
@@ -19,17 +18,14 @@ export function isPair(left: PlanItem, right: PlanItem | undefined): right is In
   return fits(left, LABEL, LABEL, VALUE, UNIT) && fits(right, RIGHT.label, RIGHT.toLabel, RIGHT.value, RIGHT.unit);
 }
 
-/** Texts that a formula may hold as they are. */
-const PLAIN = /^[\p{L}\p{N} .,/()%-]+$/u;
-
 function fits({ label, value }: InputItem, from: number, to: number, first: number, last: number): boolean {
   const isOneLine = (text: string, a: number, b: number, indent: number): boolean =>
     linesIn(text, roomIn(COLUMNS.slice(a, b + 1), indent), {}) === 1;
-  if (isCellError(value) || (typeof value === "string" && !PLAIN.test(value))) return false;
+  if (isCellError(value)) return false;
   return isOneLine(label, from, to, 0) && (typeof value !== "string" || isOneLine(value, first, last, 1));
 }
 
-/** Two inputs in one row; that they were stated, or taken for want of it, holds while they stand as written. */
+/** Two inputs in one row, and after them that both were stated, or taken for want of it. */
 export function placePair(page: Page, left: InputItem, right: InputItem): void {
   page.number(left);
   page.put(LABEL, { v: left.label, style: "label" });
@@ -37,15 +33,8 @@ export function placePair(page: Page, left: InputItem, right: InputItem): void {
   placeBox(page, left, VALUE, UNIT);
   placeBox(page, right, RIGHT.value, RIGHT.unit);
   const word = left.basis.split(":")[0] as string;
-  const still = [left, right].map(
-    (one, i) => `${addressOf(page.row, [VALUE, RIGHT.value][i] as number)}=${literal(one.value)}`,
-  );
-  page.put(LAST, { f: () => `IF(AND(${still.join(",")}),"${word}","changed")`, cached: word, style: "how" });
+  page.put(LAST, { v: word, style: "how" });
   page.next();
-}
-
-function literal(value: Cell): string {
-  return typeof value === "string" ? `"${value}"` : String(value);
 }
 
 /** The cell of an input, with its name and what its box may hold; with the basis where that stands in a cell of its own. */

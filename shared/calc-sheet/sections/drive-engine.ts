@@ -124,7 +124,7 @@ function rated(duty: Duty): readonly PlanItem[] {
       DRIVE_ENGINE.engineByRule,
       "Fire-pump rule, check only",
       part(GREATEST, "byQuickRule"),
-      "3 % a 1000 ft above 300 ft, 1 % a 10 °F above 77 °F.",
+      "3 % per 1000 ft above 300 ft, 1 % per 10 °F above 77 °F.",
     ),
     load(DRIVE_ENGINE.engineGreatestLoad, "Load at the maximum power", whereKnown(GREATEST, "load")),
     load(engineOperatingLoad, "Load at the operating point", inOperation(whereKnown(OPERATING, "load"))),
