@@ -118,6 +118,15 @@ describe.each(ALL.map(({ name, paper }, i) => ({ name, paper, i })))("$name on $
     }
   });
 
+  it("has the lines of the package on one page", () => {
+    const heading = live.cells.filter(({ v }) => v === "Package").map(({ at }) => boxOf(at).top)[0];
+    if (heading === undefined) return;
+    const pageOf = (row: number) => laid.pages.findIndex(([, last]) => row <= last);
+    const under = [1, 2, 3, 4].map((down) => heading + down).filter((row) => laid.styleOf(row).has("blockLabel"));
+    expect(under.length).toBeGreaterThan(1);
+    expect(new Set([heading, ...under].map(pageOf)).size).toBe(1);
+  });
+
   it("prints every letter of every cell in its cell, and no other", () => {
     const off = own()
       .flatMap(({ words }, page) => laid.above(page, words) ?? [])

@@ -4,8 +4,9 @@ import type { Page } from "./page.ts";
 
 const [LABEL_AT, TEXT_AT] = divided([2, 8]) as readonly [Stretch, Stretch];
 
-/** Live sentences under a heading, each after its label. */
+/** Live sentences under a heading, each after its label, all on one page. */
 export function placeLines(page: Page, { heading, rows }: LinesItem): void {
+  const top = page.row;
   page.space(4);
   page.merged(...WHOLE, { v: heading, style: "blockHead" });
   page.next();
@@ -15,4 +16,5 @@ export function placeLines(page: Page, { heading, rows }: LinesItem): void {
     page.across(TEXT_AT, text, key, "said");
     page.next();
   }
+  page.together(top, page.row - 1);
 }
