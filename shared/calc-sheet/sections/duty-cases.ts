@@ -441,14 +441,14 @@ export function recordOf({ key }: Pick<DutyState, "key">): TableOf<ColumnKeyOf<t
   return spillOf(`${key}Record`, OPERATINGPOINT);
 }
 
-/** The flow a state runs at: one at its own speed runs at the flow it asks for, and nothing has to wait for its record. */
+/** The flow a state runs at: one at its own speed, where that is known, runs at the flow it asks for, and nothing has to wait for its record. */
 export function flowIn(one: DutyState): Expression {
-  return one.isAtOwnSpeed ? one.flow : part(recordOf(one), "flow");
+  return one.isAtOwnSpeed ? ifNumber(one.speedRatio, one.flow, NOT_GIVEN) : part(recordOf(one), "flow");
 }
 
 /** The same of one pump. */
 export function flowOfOne(one: DutyState, duty: Duty): Expression {
-  return one.isAtOwnSpeed && !isStation(one, duty) ? ratio(one.flow, one.sideBySide) : ofOnePump(one, duty, "flow");
+  return one.isAtOwnSpeed && !isStation(one, duty) ? ratio(flowIn(one), one.sideBySide) : ofOnePump(one, duty, "flow");
 }
 
 export const NOT_GIVEN = "not given";
