@@ -73,7 +73,7 @@ describe("the worst of all states", () => {
 
   it("lists them with their mark once, as a formula too", () => {
     const slack = "1e-9*MAX(2,-1*2)";
-    const [a, b] = [1, 2].map((of, i) => `IF(${of}+${slack}>=2,"; ${"ab"[i]}","")`);
+    const [a, b] = [1, 2].map((of, i) => `IF(${of}>=2-${slack},"; ${"ab"[i]}","")`);
     expect(formulaOf(statesAt(["a", "b"], [constant(1), constant(2)], constant(2), "greatest"), NOWHERE, "SI")).toBe(
       `MID(${a}&${b},3,32767)`,
     );
