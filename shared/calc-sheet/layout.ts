@@ -112,9 +112,9 @@ function filled(
   const shown = pages.filter(
     (one) => one === duty || one.row > (begun.get(one) ?? 0) || (one === workings && saved !== undefined),
   );
-  if (unprinted.length > 0) placeStatement(duty, below(unprinted));
   if (saved !== undefined) for (const one of shown) if (one !== workings) placeRecord(one, saved);
   for (const one of [duty, estimate]) one.endPrint();
+  if (unprinted.length > 0) placeStatement(duty, below(unprinted));
   unprinted.forEach((item, i) => {
     place(duty, item, unprinted[i + 1]);
   });
@@ -131,7 +131,7 @@ function filled(
 /** Where what is not printed stands. */
 function below(unprinted: readonly PlanItem[]): StatementItem {
   const titles = unprinted.flatMap((item) => (item.kind === "section" ? [item.text] : []));
-  return statement(`On the sheet below this line, not printed: ${titles.join("; ")}.`);
+  return statement(`From here on not printed: ${titles.join("; ")}.`);
 }
 
 /** What is printed, its statements in paragraphs, and what stands below it: sections that say so, then what is ranked below the first choice. */

@@ -23,9 +23,24 @@ export function resultsCopy(plan: CalcSheetPlan, worked: WorkedPlan, date: strin
     sheets: ([name = ""]) => {
       const sheets = live.sheets(live.wanted);
       const values = new Map(sheets.map((sheet) => [sheet.name, valuesOf(sheet)]));
-      const page = sheets[live.ids.indexOf("duty")] as SheetSpec;
+      const page = printedOf(sheets[live.ids.indexOf("duty")] as SheetSpec);
       return [withFigures(frozen({ ...page, name }, values.get(page.name) ?? new Map(), legend), page.name, values)];
     },
+  };
+}
+
+/** What of a sheet is printed; the rest is for its estimator. */
+function printedOf(page: SheetSpec): SheetSpec {
+  const { cells, merges = [], rowHeights = {}, rules = [], print } = page;
+  if (print === undefined) return page;
+  const { bottom } = boxOf(print.area);
+  const isPrinted = (at: string): boolean => boxOf(at).top <= bottom;
+  return {
+    ...page,
+    cells: cells.filter(({ at }) => isPrinted(at)),
+    merges: merges.filter(isPrinted),
+    rowHeights: Object.fromEntries(Object.entries(rowHeights).filter(([row]) => Number(row) <= bottom + 1)),
+    rules: rules.filter(({ ref }) => isPrinted(ref)),
   };
 }
 

@@ -86,8 +86,8 @@ describe("the calc sheet of a duty", () => {
       const area = boxOf(sheet.print?.area ?? "A1");
       expect(sheet.cells.filter(({ at }) => boxOf(at).right > area.right)).toEqual([]);
       const isBelow = ({ at }: { readonly at: string }): boolean => boxOf(at).top > area.bottom;
-      const texts = sheet.cells.filter((cell) => !isBelow(cell)).map(({ v }) => String(v));
-      const said = texts.find((text) => text.startsWith("On the sheet below this line, not printed: "));
+      const texts = sheet.cells.filter(isBelow).map(({ v }) => String(v));
+      const said = texts.find((text) => text.startsWith("From here on not printed: "));
       const titles = sheet.cells.filter((cell) => isBelow(cell) && cell.style === "section" && /^B/.test(cell.at));
       for (const { v } of titles) expect(said).toContain(v);
       expect(titles.length).toBeGreaterThan(0);

@@ -71,10 +71,13 @@ describe.each(SAMPLE_DUTIES)("a copy of the results: $name", ({ duty }) => {
     expect(names).toEqual(["_xlnm.Print_Area", "_xlnm.Print_Titles"]);
   });
 
-  it("shows what the live sheet shows, cell by cell", () => {
+  it("shows what the live sheet prints, cell by cell, and nothing that stands below", () => {
     const live = sheetsOf(duty).duty;
+    const { bottom } = boxOf(live.print?.area ?? "A1");
+    const printed = live.cells.filter(({ at }) => boxOf(at).top <= bottom);
+    expect(printed.length).toBeLessThan(live.cells.length);
     const shown = linesOf(
-      live.cells.map(({ at, v, f, cached }) => [boxOf(at), (f === undefined ? v : (cached as Cell)) ?? null] as const),
+      printed.map(({ at, v, f, cached }) => [boxOf(at), (f === undefined ? v : (cached as Cell)) ?? null] as const),
     );
     const outcome = readWorkbook(bytes);
     if (!outcome.ok) throw new Error(outcome.refusal.message);
