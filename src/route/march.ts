@@ -47,6 +47,10 @@ const marched = remembered((route: Route, flow: number, liquid: LiquidState): Re
 
 /** As `march`, the losses alone: what a line that fills is held against, at flows that nothing else asks for. */
 export function lostAlong(flow: number, route: Route, liquid: LiquidState): Result<LostAlong> {
+  return lostBy(route, flow, liquid);
+}
+
+const lostBy = remembered((route: Route, flow: number, liquid: LiquidState): Result<LostAlong> => {
   const { vertices, hasFittingsAlong = false } = route;
   const lost: number[] = [];
   const lostAfter: number[] = [];
@@ -59,7 +63,7 @@ export function lostAlong(flow: number, route: Route, liquid: LiquidState): Resu
     lostStanding = fittingHead;
   });
   return andThen(losses, () => succeed({ lost, lostAfter, lostStanding }));
-}
+});
 
 /** The reaches of a route and what stands at its outlet, one segment a vertex. The exit is no fitting of the march. */
 const vertexByVertex: (route: Route) => Line = remembered((route) => {
