@@ -143,9 +143,9 @@ function pumpOnSystem(duty: Duty, stands: Standing): ChartFacts {
             },
           ]
         : []),
-      ...(outer.length === 0
-        ? []
-        : [point("ends of the range", column(RANGE_ENDS, "flow"), column(RANGE_ENDS, "head"), INK.range, "square")]),
+      ...(stands({ op: "value", key: RANGE_ENDS.key })
+        ? [point("ends of the range", column(RANGE_ENDS, "flow"), column(RANGE_ENDS, "head"), INK.range, "square")]
+        : []),
       pointOf(normal, "operating point", INK.mark, "circle"),
       point("duty", FIELD.flow, headAskedFor(duty), INK.power, "diamond"),
       ...crossSeries(duty),
