@@ -10,6 +10,7 @@ import { namesOf, type TableColumn } from "./column.ts";
 import { type Heading, headingOf, noHeading, noRows, type Rows, usualHeading } from "./heading.ts";
 import { beginsInOrder, saysHeading, saysOrder } from "./heading-again.ts";
 import { cellPlace, rowPlace, type TablePlace } from "./place.ts";
+import { RowsBefore } from "./rows-before.ts";
 
 /** A column and how its cells are read: as amounts, by a reader of its own, or else as plain texts. */
 export interface ReadColumn extends TableColumn {
@@ -89,12 +90,21 @@ export function readTable<const C extends ReadColumns>(
       headed === undefined
         ? order !== undefined && saysOrder<K>(row, columns, order, units)
         : saysHeading(row, heading);
+    const before = new RowsBefore<Result<TableRow<C>>>(
+      columns,
+      JSON.stringify([place, order, heading]),
+      units,
+      rows.length,
+    );
     const read: Result<TableRow<C>>[] = [];
     for (let i = heading.firstRow; i < rows.length; i += 1) {
       const row = rows[i] as readonly Cell[];
       const isPassedOver = isBlankRow(used === undefined ? row : used.map((at) => row[at as number] ?? null));
-      if ((!isPassedOver && !saysAgain(row)) || i === also)
-        read.push(readRow(row, i, columns, entries, heading, reading));
+      if (isPassedOver && i !== also) continue;
+      const known = before.at(i, row);
+      if (known !== undefined) read.push(known);
+      else if (i === also || !saysAgain(row))
+        read.push(before.keep(i, row, readRow(row, i, columns, entries, heading, reading)));
     }
     if (read.length === 0) return noRows(columns, place);
     return andThen(all(read), (values) => succeed({ rows: values, heading }));

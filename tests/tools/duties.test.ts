@@ -154,8 +154,9 @@ describe("duties from the terminal", () => {
       expect(missing).toEqual([]);
       const { cells } = workedDuty(dutyRead((SAMPLE_DUTIES[i] as (typeof SAMPLE_DUTIES)[number]).duty)).worked;
       const onSheet = [...cells].flatMap(([key, cell]) => (/^verdictOn\w+\.0\.text$/.test(key) ? [cell] : []));
-      expect(onSheet.length).toBeGreaterThan(5);
-      expect(verdicts.map(({ text }) => text)).toEqual(onSheet);
+      expect(onSheet.length).toBeGreaterThan(2);
+      // What waits for the same pump stands in one row of the sheet.
+      expect([...new Set(verdicts.map(({ text }) => text))]).toEqual(onSheet);
     });
   });
 

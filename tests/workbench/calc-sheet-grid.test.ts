@@ -22,7 +22,7 @@ const SMALL_SHARES = dutyText(
 /** A line of so many runs that it stands on several pages, its heads between them. */
 const LONG_LINE = dutyText(
   {},
-  { dischargeLine: Array.from({ length: 40 }, (_, i) => ({ pipe: "8in sch40", length: `${10 + i}`, fittings: "" })) },
+  { dischargeLine: Array.from({ length: 60 }, (_, i) => ({ pipe: "8in sch40", length: `${10 + i}`, fittings: "" })) },
 );
 /** The duties of all tests, their sheets added and calculated at once; each test has one of its own to change. */
 const DUTIES = [

@@ -1,6 +1,7 @@
 import { afterAll, describe, expect, it } from "vitest";
 import { layOut } from "../../shared/calc-sheet/layout.ts";
 import { workedDuty } from "../../shared/package/worked-duty.ts";
+import { boxOf } from "../../shared/ports/a1.ts";
 import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
 import { headlessGrid } from "../../workbench/headless.ts";
 import { dutyOf } from "../support/duty-of.ts";
@@ -15,12 +16,10 @@ describe("the lists of findings on a live sheet", () => {
     const [name = "", ...others] = await grid.host.addSheets(set);
     const [sheet] = set.sheets([name, ...others]);
     const live = quotedSheetName(name);
-    const rowOf = (text: string): number =>
-      Number((sheet?.cells ?? []).find(({ at, v }) => v === text && /^B\d+$/.test(at))?.at.slice(1));
-    const findings = rowOf("Findings");
-    const confirm = rowOf("To confirm with the customer");
+    const headOf = (text: string): number =>
+      boxOf((sheet?.cells ?? []).find(({ v, style }) => v === text && style === "section")?.at ?? "").top;
     const taken = (sheet?.cells ?? [])
-      .filter(({ at, f }) => f === "delivery_pressure" && Number(/\d+/.exec(at)?.[0]) > confirm)
+      .filter(({ at, f }) => f === "delivery_pressure" && boxOf(at).top > headOf("To confirm with the customer"))
       .map(({ at }) => at)[0];
     const read = async (range: string) => (await grid.host.read([`${live}!${range}`]))[0] ?? [];
     expect(await read(`${taken}`)).toEqual([[0]]);
@@ -30,10 +29,18 @@ describe("the lists of findings on a live sheet", () => {
 
     // Water at 250 °F boils at any suction open to the atmosphere.
     await grid.host.write({ [`${live}!${sheet?.names?.["temperature"]}`]: 250 });
-    const rows = await read(`B${findings + 1}:D${rowOf("References") - 1}`);
-    const graver = rows.filter(([, kind]) => kind === "Error" || kind === "Limit" || kind === "Safety");
-    expect(graver.length).toBeGreaterThan(0);
-    expect(rows.slice(0, graver.length)).toEqual(graver);
-    expect(graver.map(([, , text]) => String(text)).join(" ")).toMatch(/boils/);
+    const first = headOf("Findings") + 2;
+    const [[gravest], [more]] = (await read(`B${first}:B${first + 1}`)) as [[unknown], [unknown]];
+    expect(gravest).toMatch(/^(Error|Safety|Limit), /);
+    // As many rows as there were findings when it was written.
+    expect(more).toBe("More has come up: it stands in the list of the workings.");
+    const [, workings = "", list = ""] =
+      /ISERROR\(([^()]*!)\$A\$(\d+)\)/.exec((sheet?.cells ?? []).find(({ at }) => at === `B${first}`)?.f ?? "") ?? [];
+    const rows = (await grid.host.read([`${workings}A${Number(list) + 1}:C${Number(list) + 40}`]))[0] ?? [];
+    const kinds = rows.map(([kind]) => kind);
+    const isGrave = (kind: unknown): boolean => kind === "Error" || kind === "Limit" || kind === "Safety";
+    expect(kinds.findLastIndex(isGrave)).toBe(kinds.filter(isGrave).length - 1);
+    const grave = rows.filter(([kind]) => isGrave(kind)).flat();
+    expect(grave.join(" ")).toMatch(/boils/);
   });
 });

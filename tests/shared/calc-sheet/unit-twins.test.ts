@@ -93,7 +93,7 @@ describe.each(CASES)("$name, the same in $unitSet", ({ duty, unitSet }) => {
   const [own, other] = [duty, twin].map((one) => sheetsOf(one).duty) as [SheetSpec, SheetSpec];
 
   it("has the same verdicts, on page 1 and in every point judged", () => {
-    expect(verdictsOn(own).length).toBeGreaterThanOrEqual(5);
+    expect(verdictsOn(own).length).toBeGreaterThanOrEqual(3);
     expect(verdictsOn(other)).toEqual(verdictsOn(own));
     const states = (of: typeof duty): readonly string[] =>
       allJudged(dutyRead(of)).map(
