@@ -27,6 +27,8 @@ export interface Step {
   readonly holds?: readonly string[];
   /** A few words beside the title. */
   readonly brief?: (context: PaneContext) => string;
+  /** It holds work of its own, which a step that is not drawn while it is closed would lose. */
+  readonly holdsWork?: true;
 }
 
 /** The element id of a box. */

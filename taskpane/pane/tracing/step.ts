@@ -12,6 +12,7 @@ const NOT_LOADED = "The tracer could not be loaded. Close this step and open it 
 export const traceCurve: Step = {
   key: "tracing",
   title: "Trace a curve",
+  holdsWork: true,
   view: ({ host, state }) => {
     const surroundings = { host, units: state.duty.unitSet };
     const atElement = (element: Element | undefined): void => {

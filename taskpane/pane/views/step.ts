@@ -19,6 +19,6 @@ export function stepView(context: PaneContext, step: Step): TemplateResult {
       <h2>${step.title}</h2>
       ${brief === "" ? nothing : html`<span class="brief">${brief}</span>`}
     </summary>
-    <div class="body">${isClosed ? nothing : step.view(context)}</div>
+    <div class="body">${isClosed && step.holdsWork !== true ? nothing : step.view(context)}</div>
   </details>`;
 }
