@@ -16,6 +16,9 @@ const ENTRY = `
     addSheets: async (set) => { window.written.push(...set.sheets(set.wanted)); return set.wanted; },
     sheetNames: async () => [],
     read: async () => [],
+    recorded: async () => ({ records: [], sheets: [] }),
+    holdsPictures: () => true,
+    holdsRecords: () => true,
     write: async () => undefined,
     onCalculated: () => () => undefined,
   };
@@ -85,7 +88,7 @@ async function open(width: number, dark = false): Promise<{ readonly page: Page;
   const asked: string[] = [];
   const watch = (page: Page): void => {
     page.on("request", (request) => {
-      if (!/^(http:\/\/pane\.test\/(pane\.js|pane\.css)?|blob:http:\/\/pane\.test\/.*)$/.test(request.url())) {
+      if (!/^(https:\/\/pane\.test\/(pane\.js|pane\.css)?|blob:https:\/\/pane\.test\/.*)$/.test(request.url())) {
         asked.push(request.url());
       }
     });
