@@ -38,6 +38,9 @@ const ENTRY = `
       return names;
     },
     sheetNames: async () => Object.keys(window.sheets),
+    recorded: async () => ({ records: [], sheets: [] }),
+    holdsPictures: () => true,
+    holdsRecords: () => true,
     read: async (refs) => refs.map((ref) => {
       const [, quoted, bare, range] = /^(?:'([^']+)'|([^'!]+))!(.+)$/.exec(ref);
       const cells = window.sheets[quoted ?? bare];
