@@ -96,6 +96,15 @@ describe("the region of a duty", () => {
     expect(leastNpshMargin?.flow).toBeCloseTo(0.0431234, 6);
   });
 
+  it("finds one that is least just short of the greatest flow, not at it", () => {
+    // Made so: least 3e-5 m³/s short of √(40.5 / 15 500), where it is 1; at that flow itself 1.0009.
+    const least = Math.sqrt(40.5 / 15_500) - 3e-5;
+    const npshAvailable = (q: number) => succeed(3 + 50 * q + 1e6 * (q - least) ** 2);
+    const { leastNpshMargin } = value(dutyRegion({ ...WIDE, npshAvailable }));
+    expect(leastNpshMargin?.margin).toBeCloseTo(1, 8);
+    expect(leastNpshMargin?.flow).toBeCloseTo(least, 7);
+  });
+
   it("looks for the least NPSH margin inside the region alone", () => {
     // Made so: a margin of 100 q, least at the least flow, √(21.5 / 17 500) as above, and less yet below it.
     const { leastNpshMargin } = value(dutyRegion({ ...WIDE, npshAvailable: (q) => succeed(2 + 150 * q) }));
