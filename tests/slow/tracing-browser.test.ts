@@ -401,6 +401,23 @@ describe("tracing", () => {
     await page.close();
   });
 
+  it("keeps what was traced while its step is closed", async () => {
+    const { page } = await open(320);
+    await openPicture(page, EVEN);
+    await traceEven(page, click);
+    const before = await rows(page);
+    const step = page.locator("#duty-step-tracing");
+    for (const open of [false, true]) {
+      await step.locator("> summary").click();
+      await expect.poll(() => step.evaluate((one) => (one as HTMLDetailsElement).open)).toBe(open);
+      // A letter elsewhere draws the pane anew.
+      await page.locator("#duty-flow").fill(open ? "100" : "101");
+    }
+    expect(await rows(page)).toEqual(before);
+    expect(before.length).toBeGreaterThan(5);
+    await page.close();
+  });
+
   it("hands rows to the clipboard and to a sheet, full to the last digit", async () => {
     const { page } = await open(450);
     await openPicture(page, EVEN);
