@@ -16,6 +16,8 @@ const TEST_TOOLS = [
   { package: "python3-fluids", present: () => python("import fluids") },
   { package: "python3-iapws", present: () => python("import iapws") },
   { package: "poppler-utils", present: () => runs("pdftotext", ["-v"]) },
+  // Sheets are laid out for letters as wide as those of Arial; without such a font LibreOffice and Chromium set wider ones.
+  { package: "fonts-liberation", present: () => /Arial|Arimo|Liberation Sans/.test(font("Arial")) },
 ];
 
 /** Installs the npm packages where they are missing or older than the lock file. */
@@ -73,6 +75,11 @@ function runs(command, args) {
 
 function python(code) {
   return runs("/usr/bin/python3", ["-c", code]);
+}
+
+/** The font that stands for another here. */
+function font(name) {
+  return spawnSync("fc-match", [name, "family"], { encoding: "utf8" }).stdout ?? "";
 }
 
 export function stop(reason) {
