@@ -1,12 +1,15 @@
 // npm run excel — serves the add-in on this machine over https and says how to load it into Excel.
 import { X509Certificate } from "node:crypto";
 import { existsSync, readFileSync, rmSync } from "node:fs";
+import { createServer } from "node:net";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { generateCertificates } from "office-addin-dev-certs/lib/generate.js";
 import webpack from "webpack";
 import WebpackDevServer from "webpack-dev-server";
 import { addin } from "./build/addin.mjs";
+import { stop } from "./setup.mjs";
+import { headersOf } from "./site/headers.mjs";
 
 const PORT = 3000;
 const root = fileURLToPath(new URL("..", import.meta.url));
@@ -17,6 +20,9 @@ const certificates = {
   key: path.join(folder, "localhost.key"),
 };
 
+if (await isTaken(PORT)) {
+  stop(`Port ${PORT} is taken by another program, and manifest.xml names this port. Stop that program and run again.`);
+}
 await renewCertificates();
 const configuration = addin("development");
 // Served from memory; a build in dist/ stays as it is.
@@ -32,8 +38,7 @@ configuration.devServer = {
       key: readFileSync(certificates.key),
     },
   },
-  // Excel fetches functions.json from outside the page.
-  headers: { "Access-Control-Allow-Origin": "*" },
+  headers: ({ path: asked }) => headersOf(asked.slice(1)),
   static: false,
   hot: false,
   client: { overlay: false },
@@ -41,6 +46,14 @@ configuration.devServer = {
 const server = new WebpackDevServer(configuration.devServer, webpack(configuration));
 await server.start();
 console.log(instructions());
+
+function isTaken(port) {
+  return new Promise((resolve, reject) => {
+    const probe = createServer()
+      .once("error", (fault) => (fault.code === "EADDRINUSE" ? resolve(true) : reject(fault)))
+      .listen(port, "localhost", () => probe.close(() => resolve(false)));
+  });
+}
 
 /** Makes certificates for localhost where there are none or they are about to end. */
 async function renewCertificates() {

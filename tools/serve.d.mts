@@ -5,3 +5,4 @@ export interface Served {
 }
 
 export function serve(folder: string, port?: number): Promise<Served>;
+export function serveNear(folder: string, wanted: number, say: (text: string) => void): Promise<Served>;
