@@ -3,6 +3,7 @@ import { CATALOGUE } from "../shared/catalogue/catalogue.ts";
 import type { Entry } from "../shared/catalogue/entry.ts";
 import { type Cell, type CellError, isCellError } from "../shared/cells/cell.ts";
 import { NAMESPACE } from "../shared/ports/namespace.ts";
+import { greatestOf } from "../src/numeric/extremes.ts";
 import { argumentsOf } from "./host-values.ts";
 
 /**
@@ -43,7 +44,7 @@ function outcomeOf(host: FunctionHost, entry: Entry, raw: readonly unknown[]): O
 function rectangleOf(host: FunctionHost, value: Cell | readonly (readonly Cell[])[]): readonly (readonly unknown[])[] {
   const rows: readonly (readonly Cell[])[] = Array.isArray(value) ? value : [[value as Cell]];
   if (rows.length === 0) return [[""]];
-  const width = Math.max(1, ...rows.map((row) => row.length));
+  const width = Math.max(1, greatestOf(rows.map((row) => row.length)));
   return rows.map((row) => Array.from({ length: width }, (_, column) => leaving(host, row[column] ?? null)));
 }
 

@@ -2,6 +2,7 @@ import { scaleLinear } from "d3-scale";
 import { line } from "d3-shape";
 import { useEffect, useState } from "react";
 import type { MarkerShape, XYChartSpec, XYSeries } from "../shared/ports/sheet-spec.ts";
+import { greatestOf, leastOf } from "../src/numeric/extremes.ts";
 import type { LiveChart, SeriesPoints } from "./grid-charts.ts";
 
 const COLOURS = ["#1F5F8B", "#B4532A", "#4B7F52", "#7A5195", "#8A6D1D", "#5B6770"] as const;
@@ -225,8 +226,8 @@ function ofAxis(spec: XYChartSpec, points: readonly SeriesPoints[], secondAxis: 
 /** From zero, unless the values lie far from it beside their own spread and nothing else is asked for. */
 function scale(points: SeriesPoints, part: 0 | 1, room: readonly [number, number], fromZero = false) {
   const values = points.map((point) => point[part]);
-  const low = values.length === 0 ? 0 : Math.min(...values);
-  const high = values.length === 0 ? 1 : Math.max(...values);
+  const low = values.length === 0 ? 0 : leastOf(values);
+  const high = values.length === 0 ? 1 : greatestOf(values);
   const lies = low > 0 ? low > (high - low) * 2 : high < 0 && -high > (high - low) * 2;
   const far = lies && !fromZero;
   const from = far ? low : Math.min(0, low);

@@ -5,6 +5,7 @@ import { absolute, addressOf, type Box, rangeOf } from "../shared/ports/a1.ts";
 import { NAMESPACE } from "../shared/ports/namespace.ts";
 import { referenceParts, writtenFrom } from "../shared/ports/reference.ts";
 import type { CellSpec, ListSpec, RuleSpec, SheetSpec, StyleSpec } from "../shared/ports/sheet-spec.ts";
+import { greatestOf } from "../src/numeric/extremes.ts";
 import { isChartAnchor } from "./grid-charts.ts";
 import { namedFormula } from "./grid-formula.ts";
 import type { Grid, GridHost } from "./grid-host.ts";
@@ -130,7 +131,7 @@ function sheetSnapshot(
     };
     return ranges.map((range) => ({ ref: a1(range), when: written(String(rule.value)), style }));
   });
-  const lastColumn = Math.max(-1, ...Object.keys(data.columnData).map(Number));
+  const lastColumn = Math.max(-1, greatestOf(Object.keys(data.columnData).map(Number)));
   return {
     name: sheet.getSheetName(),
     columns: Array.from({ length: lastColumn + 1 }, (_, i) =>

@@ -1,5 +1,6 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
+import { greatestOf, leastOf } from "../../src/numeric/extremes.ts";
 import type { Outcome } from "../catalogue/call.ts";
 import { notesOf } from "../catalogue/entries/notes.ts";
 import type { Entry } from "../catalogue/entry.ts";
@@ -139,7 +140,7 @@ function extremeOf(
   const error = all.find(isCellError);
   if (error !== undefined) return error;
   if (numbers.length < (ofAny === true ? 1 : all.length)) return otherwise;
-  return op === "columnLeast" ? Math.min(...numbers) : Math.max(...numbers);
+  return op === "columnLeast" ? leastOf(numbers) : greatestOf(numbers);
 }
 
 function cellAt(sheet: Working, key: string): Argument {

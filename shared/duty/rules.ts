@@ -2,6 +2,7 @@ import { SPECIFIC_GRAVITY_REFERENCE } from "../../src/basis/constants.ts";
 import { outOfRange } from "../../src/basis/method.ts";
 import type { Finding, Side } from "../../src/basis/result.ts";
 import { temperatureOfName } from "../../src/liquid/stated-temperature.ts";
+import { leastOf } from "../../src/numeric/extremes.ts";
 import type { Pipe } from "../../src/pipework/pipe.ts";
 import { slurryMixture } from "../../src/slurry/slurry-mixture.ts";
 import { FIELDS, type FieldKey, type FieldValues } from "./fields.ts";
@@ -114,7 +115,7 @@ export const RULES: readonly Rule[] = [
   {
     field: "agedRoughness",
     findings: ({ agedRoughness }, pipes) => {
-      const half = Math.min(...pipes.map(({ bore }) => bore)) / 2;
+      const half = leastOf(pipes.map(({ bore }) => bore)) / 2;
       if (agedRoughness === undefined) return NONE;
       return agedRoughness < half ? notAged(pipes) : beyond("agedRoughness", agedRoughness, "below", half);
     },

@@ -1,4 +1,5 @@
 import type { Judged } from "../../src/judgement/verdict.ts";
+import { greatestOf } from "../../src/numeric/extremes.ts";
 import { flangeClassNamed } from "../../src/pressure/flange-class.ts";
 import { classesOf, flangeRating } from "../../src/pressure/flange-rating.ts";
 import { flangeSizeNamed } from "../../src/pressure/flange-size.ts";
@@ -73,7 +74,7 @@ export function stagePressures(duty: Duty): StagePressures | undefined {
       above: aboveAt(row, criteria, judged),
     });
   }
-  const most = Math.max(...nozzles.map(({ greatest }) => greatest));
+  const most = greatestOf(nozzles.map(({ greatest }) => greatest));
   const classOffered = offeredOf(duty);
   return { nozzles, lines: [...classLines(duty, classOffered, most), ...partsOf(duty)], classOffered };
 }

@@ -3,6 +3,7 @@ import { type Quantity, unitFits } from "../../src/basis/quantities.ts";
 import { unitsThatDo } from "../../src/basis/quantity-text.ts";
 import { type Failure, type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
 import { meaningsOf, type Unit, unitNamed } from "../../src/basis/units.ts";
+import { greatestOf } from "../../src/numeric/extremes.ts";
 import { type Cell, isAbsent } from "../cells/cell.ts";
 import {
   type Columns,
@@ -80,7 +81,7 @@ export function usualHeading<K extends string>(
 /** How many of the columns the first rows name, in the row that names most: which delimiter, which sheet, which table. */
 export function columnsNamed<K extends string>(rows: Rows, columns: Columns<K>): number {
   const find = columnFinder(columns);
-  return Math.max(0, ...rows.slice(0, ROWS_SEARCHED).map((row) => keysIn(find(row)).size));
+  return Math.max(0, greatestOf(rows.slice(0, ROWS_SEARCHED).map((row) => keysIn(find(row)).size)));
 }
 
 export function noRows<K extends string>(columns: Columns<K>, { name }: TablePlace): Failure {

@@ -2,6 +2,7 @@ import type { Citation } from "../basis/citation.ts";
 import { CELSIUS_ZERO } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, type Result, succeed } from "../basis/result.ts";
+import { greatestOf } from "../numeric/extremes.ts";
 import { ALIGNMENT, parallelOffset } from "./alignment.ts";
 import { BELT_SPEEDS, MOST_BELT_POWER } from "./belt-drive.ts";
 import type { DriveRemark, NamedMotor, PlainDriveRemark } from "./drive-remark.ts";
@@ -122,7 +123,7 @@ interface Draft {
 /** The worst verdict of any objection that holds; objections come first among the reasons against. */
 function judged(draft: Draft): DriveArrangement {
   const held = draft.objections.filter((objection) => objection !== undefined);
-  const worst = Math.max(...[draft.atBest, ...held.map(([verdict]) => verdict)].map((v) => VERDICTS.indexOf(v)));
+  const worst = greatestOf([draft.atBest, ...held.map(([verdict]) => verdict)].map((v) => VERDICTS.indexOf(v)));
   return {
     name: draft.name,
     verdict: VERDICTS[worst] as Verdict,

@@ -1,5 +1,6 @@
 import { nearestNames } from "../basis/nearest.ts";
 import { fail, type Result, succeed } from "../basis/result.ts";
+import { greatestOf } from "../numeric/extremes.ts";
 import { MOHS_VICKERS, NAMED_PARTICLES } from "../tables/materials-particles.ts";
 
 /** The solids of a slurry as far as they wear a pump. */
@@ -52,7 +53,7 @@ export function particleNamed(text: string, subject: string): Result<Particle> {
   ];
   const name = words.trim();
   if (mohs.length > 0) {
-    const vickers = vickersOf(Math.max(...mohs));
+    const vickers = vickersOf(greatestOf(mohs));
     return succeed({ name, vickers, isHard: vickers > HARD_VICKERS || HARD_WORDS.some(holds) });
   }
   if (HARD_WORDS.some(holds)) return succeed({ name, vickers: null, isHard: true });

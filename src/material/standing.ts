@@ -1,5 +1,6 @@
 import { CELSIUS_ZERO } from "../basis/constants.ts";
 import { amount } from "../basis/result.ts";
+import { greatestOf } from "../numeric/extremes.ts";
 import type { StandingColumn } from "../tables/constituents.ts";
 import { CONSTITUENTS, type Constituent } from "./constituent.ts";
 import { type Judgement, judge, worstOf } from "./judgement.ts";
@@ -93,7 +94,7 @@ export function together(parts: readonly Standing[]): Standing {
     best: severest(parts.map(({ best }) => best)),
     judgements: parts.flatMap(({ judgements }) => judgements),
     decides: [...new Set(parts.flatMap(({ decides }) => decides))],
-    ruledOutBy: Math.max(0, ...parts.map(({ ruledOutBy }) => ruledOutBy)),
+    ruledOutBy: Math.max(0, greatestOf(parts.map(({ ruledOutBy }) => ruledOutBy))),
   };
 }
 
@@ -161,7 +162,7 @@ export function overHeat(duty: WettedDuty, judged: (temperature: number) => read
     .filter((one) => !isAdded(one))
     .flatMap((one) => meaningsOf(one, duty))
     .map((row) => row.hottest);
-  const range: Range = hottest.length === 0 ? ANY.temperature : [ANY.temperature[0], Math.max(...hottest)];
+  const range: Range = hottest.length === 0 ? ANY.temperature : [ANY.temperature[0], greatestOf(hottest)];
   const still = { ...ANY, pH: [MILD_PH, MILD_PH], chlorides: [0, 0], temperature: range } as const;
   return overBox(boxOf({ ...duty, pH: null, chlorides: null, temperature }, still), duty, (at) =>
     judged(at.temperature),

@@ -1,6 +1,7 @@
 import { checkInputs, type Method } from "../basis/method.ts";
 import { andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
+import { greatestOf } from "../numeric/extremes.ts";
 import { holdsCheckValve } from "./check-valve.ts";
 import { junctionGrade } from "./flow-at-loss.ts";
 import type { Line } from "./line.ts";
@@ -69,7 +70,7 @@ export function branchFlows({ flow, branches, liquid }: BranchFlowsInput): Resul
 /** Flow of 1 m/s in the widest bore there is, m³/s. */
 function scaleOf(lines: readonly Line[]): number {
   const bores = lines.flatMap((line) => line.map(({ pipe }) => pipe.bore));
-  return (Math.PI / 4) * Math.max(...bores) ** 2;
+  return (Math.PI / 4) * greatestOf(bores) ** 2;
 }
 
 function againstCheckValve(line: Line, flow: number, row: number): readonly Finding[] {

@@ -1,6 +1,7 @@
 import type { FactsOf } from "../basis/finding-code.ts";
 import { amount, type Finding } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
+import { greatestOf, leastOf } from "../numeric/extremes.ts";
 import type { LineSegment } from "./line.ts";
 import { lineLoss } from "./line-loss.ts";
 import { parallelRuns } from "./parallel-runs.ts";
@@ -100,10 +101,10 @@ function looksParallel(segments: readonly LineSegment[]): boolean {
   const shares = segments.map(shareOf);
   if (Math.abs(shares.reduce((sum, share) => sum + share, 0) - 1) > TYPED * shares.length) return false;
   const levels = segments.flatMap(({ endLevel }) => endLevel ?? []);
-  if (Math.max(...levels) > Math.min(...levels)) return false;
+  if (greatestOf(levels) > leastOf(levels)) return false;
   const lengths = segments.map(({ length }) => length);
-  const areAlike = Math.max(...shares) - Math.min(...shares) <= TYPED;
-  return !areAlike || Math.max(...lengths) <= Math.min(...lengths) * (1 + AS_LONG);
+  const areAlike = greatestOf(shares) - leastOf(shares) <= TYPED;
+  return !areAlike || greatestOf(lengths) <= leastOf(lengths) * (1 + AS_LONG);
 }
 
 function shareOf({ share = 1 }: LineSegment): number {
@@ -124,7 +125,7 @@ function divided(segments: readonly LineSegment[], through: Through | undefined)
     const loss = lineLoss({ flow, line: [segment], liquid });
     return loss.ok ? [loss.value.total] : [];
   });
-  const [least, most] = [Math.min(...heads), Math.max(...heads)];
+  const [least, most] = [leastOf(heads), greatestOf(heads)];
   if (through === undefined || most <= least * (1 + SAME_HEAD)) return { right };
   return { right, least: amount("head", least), most: amount("head", most) };
 }

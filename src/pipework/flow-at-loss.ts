@@ -1,4 +1,5 @@
 import { brent } from "../numeric/brent.ts";
+import { greatestOf, leastOf } from "../numeric/extremes.ts";
 
 /** Head that a run loses, m, at a flow in it, m³/s: nothing at rest, and more with every flow. */
 export type LossAt = (flow: number) => number;
@@ -24,7 +25,7 @@ export function sharedLoss(
 ): { readonly head: number; readonly flows: readonly number[] } {
   const flowsAt = (head: number): readonly number[] => losses.map((lossAt) => flowAtLoss(lossAt, head, flow));
   // With the least of these, one run alone carries all of the flow.
-  const most = Math.min(...losses.map((lossAt) => lossAt(flow)));
+  const most = leastOf(losses.map((lossAt) => lossAt(flow)));
   const root = brent((of) => sum(flowsAt(of * of)) - flow, 0, Math.sqrt(most));
   const head = root === undefined ? Number.NaN : root * root;
   return { head, flows: flowsAt(head) };
@@ -56,8 +57,8 @@ export function junctionGrade(
   const levels = branches.map(({ level }) => level);
   const alone = branches.map(({ level, lossAt }) => level + Math.sign(flow) * lossAt(Math.abs(flow)));
   // Without a flow the grade lies between the levels; with one, where a branch alone takes it all, nothing flows back.
-  const low = flow < 0 ? Math.min(...levels, Math.max(...alone)) : Math.min(...levels);
-  const high = flow > 0 ? Math.max(...levels, Math.min(...alone)) : Math.max(...levels);
+  const low = flow < 0 ? Math.min(leastOf(levels), greatestOf(alone)) : leastOf(levels);
+  const high = flow > 0 ? Math.max(greatestOf(levels), leastOf(alone)) : greatestOf(levels);
   const grade = low === high ? low : (brent((of) => sum(flowsAt(of)) - flow, low, high) ?? Number.NaN);
   return { grade, flows: flowsAt(grade) };
 }

@@ -1,5 +1,6 @@
 import type { Citation } from "../basis/citation.ts";
 import { unitOf } from "../basis/units.ts";
+import { greatestOf, leastOf } from "../numeric/extremes.ts";
 import { HOSE_RATINGS, type HoseKind } from "../tables/hose-ratings.ts";
 import { HOSE_INCHES, HOSE_MILLIMETRES } from "../tables/hose-sizes.ts";
 import { CORRUGATION_FACTOR } from "../tables/roughness.ts";
@@ -140,10 +141,10 @@ function usualOf(kinds: readonly HoseKind[], inches: number): PipeSize["make"] {
   if (rows.length === 0) return undefined;
   return {
     usualRating: [
-      Math.min(...rows.map(([, least]) => least)) * psi,
-      Math.max(...rows.map(([, , greatest]) => greatest)) * psi,
+      leastOf(rows.map(([, least]) => least)) * psi,
+      greatestOf(rows.map(([, , greatest]) => greatest)) * psi,
     ],
-    standsVacuum: Math.min(...rows.map(([, , , vacuum]) => vacuum)) * inchOfMercury,
+    standsVacuum: leastOf(rows.map(([, , , vacuum]) => vacuum)) * inchOfMercury,
   };
 }
 

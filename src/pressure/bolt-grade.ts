@@ -1,6 +1,7 @@
 import { nearestNames } from "../basis/nearest.ts";
 import { fail, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
+import { greatestOf } from "../numeric/extremes.ts";
 import { BOLT_GRADES, type BoltGrade, type BoltGradeName } from "../tables/bolt-grades.ts";
 import type { Bolt } from "./bolt-size.ts";
 
@@ -110,5 +111,5 @@ export function strengthOf(
 /** Largest bolt that a grade is printed for, m. */
 export function largestBolt(name: BoltGradeName): number {
   const { strengths }: BoltGrade = BOLT_GRADES[name];
-  return Math.max(...strengths.map(({ largest }) => largest)) * millimetre;
+  return greatestOf(strengths.map(({ largest }) => largest)) * millimetre;
 }

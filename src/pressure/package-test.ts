@@ -1,5 +1,6 @@
 import type { Citation } from "../basis/citation.ts";
 import { amount, type Finding } from "../basis/result.ts";
+import { greatestOf, leastOf } from "../numeric/extremes.ts";
 import type { NozzleClass } from "./nozzle-class.ts";
 import { exceeds } from "./trade-figure.ts";
 
@@ -39,8 +40,8 @@ export function packageTest(nozzles: readonly NozzleClass[]): PackageTest {
     const together = parts.filter(({ isIsolatedForTest }) => isIsolatedForTest !== true);
     tested.push(coldRating, ...together.map(({ workingPressure }) => workingPressure));
   }
-  const pressure = TEST_RATIO * Math.min(...tested);
-  const working = Math.max(...nozzles.map(({ greatest }) => greatest));
+  const pressure = TEST_RATIO * leastOf(tested);
+  const working = greatestOf(nozzles.map(({ greatest }) => greatest));
   if (exceeds(LEAST_OVER_WORKING * working, pressure)) {
     return {
       none: "1.5 times the weakest part is less than 1.25 times the greatest working pressure: test the stages, or what sees the suction pressure alone, apart",

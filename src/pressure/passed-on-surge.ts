@@ -1,3 +1,4 @@
+import { greatestOf } from "../numeric/extremes.ts";
 /** A run as a wave sees it at its end: its whole area, m², its wave speed, m/s, and the surge that starts in it, Pa. */
 export interface WaveRun {
   readonly area: number;
@@ -17,6 +18,6 @@ export function withPassedOn(runs: readonly WaveRun[]): readonly number[] {
     const passedOn = [runs[i - 1], runs[i + 1]].map((from) =>
       from === undefined ? 0 : (from.pressureChange * 2 * stiffness(from)) / (stiffness(from) + stiffness(run)),
     );
-    return Math.max(run.pressureChange, ...passedOn);
+    return Math.max(run.pressureChange, greatestOf(passedOn));
   });
 }

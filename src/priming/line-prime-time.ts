@@ -2,6 +2,7 @@ import type { Citation } from "../basis/citation.ts";
 import { STANDARD_GRAVITY } from "../basis/constants.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
+import { greatestOf } from "../numeric/extremes.ts";
 import type { Line } from "../pipework/line.ts";
 import { liftRemarks } from "../suction/suction-practice.ts";
 import { layFlatCollapse } from "../suction/suction-state.ts";
@@ -91,7 +92,7 @@ function profileAssumed(): Finding {
 }
 
 function oneRunCounted(line: Line): readonly Finding[] {
-  const most = Math.max(1, ...line.map(({ runs = 1 }) => runs));
+  const most = Math.max(1, greatestOf(line.map(({ runs = 1 }) => runs)));
   return most === 1 ? [] : [{ code: "priming-one-run", kind: "check", subject: "suction line", facts: { runs: most } }];
 }
 

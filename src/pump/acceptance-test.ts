@@ -3,6 +3,7 @@ import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { andThen, type Finding, type Result, succeed } from "../basis/result.ts";
 import { brent } from "../numeric/brent.ts";
+import { greatestOf, leastOf } from "../numeric/extremes.ts";
 import { valueAt } from "../numeric/pchip.ts";
 import type { AcceptanceGradeRow } from "../tables/acceptance-grades.ts";
 import { type AcceptanceBands, acceptanceBands, acceptanceMethod, type Band, type Guarantee } from "./acceptance.ts";
@@ -150,7 +151,7 @@ function flowMeets(curve: PumpCurve, { head }: Guarantee, { flow }: AcceptanceBa
   const heads = [from, ...curve.head.x.filter((x) => x > from && x < to), to].map((place) =>
     valueAt(curve.head, place),
   );
-  if (isAtMost(Math.min(...heads), head) && isAtMost(head, Math.max(...heads))) return "met";
+  if (isAtMost(leastOf(heads), head) && isAtMost(head, greatestOf(heads))) return "met";
   const isDecided = covers(curve, flow.least) && (covers(curve, flow.most) || (heads.at(-1) as number) < head);
   return isDecided ? "not met" : "cannot be judged";
 }

@@ -1,5 +1,6 @@
 import { SPECIFIC_GRAVITY_REFERENCE, STANDARD_GRAVITY } from "../basis/constants.ts";
 import { brent } from "../numeric/brent.ts";
+import { greatestOf } from "../numeric/extremes.ts";
 import { type Pchip, slopeAt, valueAt } from "../numeric/pchip.ts";
 import { withPlacesBetween } from "../numeric/places-between.ts";
 
@@ -36,7 +37,7 @@ export function bestEfficiencyOf({ head, efficiency, power }: Drawn): BestEffici
 
 function byEfficiency(efficiency: Pchip, head: Pchip): BestEfficiency {
   const { x, y } = efficiency;
-  const highest = Math.max(...y);
+  const highest = greatestOf(y);
   const first = y.indexOf(highest);
   const last = y[first + 1] === highest ? first + 1 : first;
   const flow = ((x[first] as number) + (x[last] as number)) / 2;
@@ -52,7 +53,7 @@ function byPower(head: Pchip, power: Pchip): BestEfficiency {
   const places = withPlacesBetween(power.x, PLACES);
   const efficiencyAt = (flow: number) => efficiencyFromPower(flow, valueAt(head, flow), valueAt(power, flow));
   const efficiencies = places.map(efficiencyAt);
-  const best = efficiencies.indexOf(Math.max(...efficiencies));
+  const best = efficiencies.indexOf(greatestOf(efficiencies));
   /** Has the sign of dη/dQ. */
   const climb = (flow: number): number => {
     const h = valueAt(head, flow);

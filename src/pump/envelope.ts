@@ -2,6 +2,7 @@ import type { Citation } from "../basis/citation.ts";
 import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
 import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { greatestOf, leastOf } from "../numeric/extremes.ts";
 import { leastBetween } from "../numeric/golden-section.ts";
 import { operatingPoint } from "../station/operating-point.ts";
 import type { Arrangement, HeadCurve } from "./head-curve.ts";
@@ -142,8 +143,8 @@ export function dutyRegion(input: DutyRegionInput): Result<DutyRegion> {
   const together = flowFactor(pumps, arrangement);
   const runsShort = missing.some(({ past }) => past === "first flow");
   const runsOff = missing.some(({ past }) => past === "last flow");
-  const leastFlow = runsShort ? pump.leastFlow * together : Math.min(...flows);
-  const greatestFlow = runsOff ? pump.mostFlow * together : Math.max(...flows);
+  const leastFlow = runsShort ? pump.leastFlow * together : leastOf(flows);
+  const greatestFlow = runsOff ? pump.mostFlow * together : greatestOf(flows);
   const leastNpshMargin = leastMargin(input, corners, missing);
   const high = withHead(pump, headBand.most);
   const firstPower = firstPowerFlow(pump) * together;
@@ -161,7 +162,7 @@ export function dutyRegion(input: DutyRegionInput): Result<DutyRegion> {
     greatestFlow,
     leastNpshMargin,
     greatestPower: greatestPowerIn(powerOf(high), corners, Math.max(leastFlow, firstPower), greatestFlow),
-    greatestPowerOnCurve: greatestOf(powerOf(pump), firstPower, pump.mostFlow * together)?.value ?? null,
+    greatestPowerOnCurve: greatestAlong(powerOf(pump), firstPower, pump.mostFlow * together)?.value ?? null,
   };
   findings.push(...marginFindings(input, leastNpshMargin), ...placeFindings(input, corners));
   return succeed(region, findings);
@@ -283,13 +284,13 @@ function leastMargin(
       ...missing.filter(isIn).map(({ past }) => (past === "last flow" ? pump.mostFlow : pump.leastFlow) * together),
     ];
     if (ends.length === 0) continue;
-    const worst = greatestOf(
+    const worst = greatestAlong(
       (flow) => {
         const margin = marginAt(input, flow, state);
         return margin === undefined ? undefined : -margin;
       },
-      Math.min(...ends),
-      Math.max(...ends),
+      leastOf(ends),
+      greatestOf(ends),
     );
     if (worst !== undefined && (least === null || -worst.value < least.margin)) {
       least = { margin: -worst.value, flow: worst.at };
@@ -304,7 +305,7 @@ const STEPS = 64;
 const AT_END = 1e-3;
 
 /** The greatest of a reading between two flows, both included, over the flows where it can be read. */
-function greatestOf(
+function greatestAlong(
   read: (flow: number) => number | undefined,
   from: number,
   to: number,
@@ -335,9 +336,9 @@ function greatestPowerIn(
   from: number,
   to: number,
 ): number | null {
-  const between = from <= to ? greatestOf(power, from, to) : undefined;
+  const between = from <= to ? greatestAlong(power, from, to) : undefined;
   const all = [...corners.map(({ shaftPower }) => shaftPower), between?.value ?? null].filter((one) => one !== null);
-  return all.length === 0 ? null : Math.max(...all);
+  return all.length === 0 ? null : greatestOf(all);
 }
 
 /** The first flow whose power rests on a figure, not on the line of efficiency to zero. */

@@ -2,6 +2,7 @@ import type { Citation } from "../basis/citation.ts";
 import { SPECIFIC_GRAVITY_REFERENCE } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { greatestOf } from "../numeric/extremes.ts";
 import { leastBetween } from "../numeric/golden-section.ts";
 import type { Pchip } from "../numeric/pchip.ts";
 import { withPlacesBetween } from "../numeric/places-between.ts";
@@ -118,7 +119,7 @@ function highest(
 ): { readonly power: number; readonly flow: number } {
   const places = withPlacesBetween(flows, PLACES);
   const powers = places.map(read);
-  const best = powers.indexOf(Math.max(...powers));
+  const best = powers.indexOf(greatestOf(powers));
   const top = { power: powers[best] as number, flow: places[best] as number };
   if (best === 0 || best === places.length - 1) return top;
   const flow = leastBetween((at) => -read(at), places[best - 1] as number, places[best + 1] as number);

@@ -1,4 +1,5 @@
 import type { Result } from "../basis/result.ts";
+import { greatestOf, leastOf } from "../numeric/extremes.ts";
 import type { OfferedCurve, OfferedPump } from "./offered-pump.ts";
 import { type PumpCurve, pumpCurve } from "./pump-curve.ts";
 import { LEAST_TRIM_RATIO, SPEED_RATIO_RANGE } from "./running-pump.ts";
@@ -77,8 +78,8 @@ function speedRange({ speed, diameter }: OfferedCurve, { curves, limits }: Offer
   const alike = curves.filter((other) => other.diameter === diameter && other.speed !== undefined);
   const slower = alike.map((other) => other.speed as number).filter((other) => other < speed);
   const isFastest = alike.every((other) => (other.speed as number) <= speed);
-  const least = Math.max(limits.leastSpeed ?? Math.min(...given), ...slower);
-  const greatest = limits.greatestSpeed ?? Math.max(...given);
+  const least = Math.max(limits.leastSpeed ?? leastOf(given), greatestOf(slower));
+  const greatest = limits.greatestSpeed ?? greatestOf(given);
   return {
     leastSpeedRatio: Math.max(least / speed, SPEED_RATIO_RANGE.least),
     slowestSpeedRatio: Math.max((limits.leastSpeed ?? 0) / speed, SPEED_RATIO_RANGE.least),
@@ -93,7 +94,7 @@ function trimRange(
 ): Pick<ReadyCurve, "leastTrimRatio" | "mostTrimRatio"> {
   if (diameter === undefined) return { leastTrimRatio: 1, mostTrimRatio: 1 };
   const given = curves.flatMap((other) => (other.diameter === undefined ? [] : [other.diameter]));
-  const least = Math.max(limits.leastImpeller ?? Math.min(...given), next?.diameter ?? 0);
+  const least = Math.max(limits.leastImpeller ?? leastOf(given), next?.diameter ?? 0);
   return {
     leastTrimRatio: Math.max(least / diameter, LEAST_TRIM_RATIO),
     mostTrimRatio: Math.min(1, (limits.greatestImpeller ?? diameter) / diameter),

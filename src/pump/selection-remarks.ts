@@ -1,4 +1,5 @@
 import { amount } from "../basis/result.ts";
+import { greatestOf, leastOf } from "../numeric/extremes.ts";
 import type { OfferedPump } from "./offered-pump.ts";
 import { type FlowRegion, isInRegion } from "./operating-region.ts";
 import type { Reason, ReasonAgainstCode, ReasonForCode } from "./selection-reason.ts";
@@ -134,7 +135,7 @@ export function settingSpeaksAgainst(setting: Setting, isPeakAtEnd: boolean): re
   const ratios = speedRatios(setting);
   const [{ pump }] = setting.runs as readonly [CaseRun, ...CaseRun[]];
   const reasons: Reason<ReasonAgainstCode>[] = [];
-  const fastest = Math.max(...ratios);
+  const fastest = greatestOf(ratios);
   if (speed !== undefined && fastest !== 1 && (fastest > 1 || !isAtOwnSpeeds)) {
     const code = fastest < 1 ? "speed-lowered" : "speed-above-curve";
     reasons.push({ code, found: amount("speed", speed * fastest), limit: amount("speed", speed) });
@@ -159,14 +160,14 @@ export function settingSpeaksFor(setting: Setting, pump: OfferedPump): readonly 
   const reasons: Reason<ReasonForCode>[] = [];
   const speeds = pump.curves.flatMap((curve) => (curve.speed === undefined ? [] : [curve.speed]));
   const diameters = pump.curves.flatMap((curve) => (curve.diameter === undefined ? [] : [curve.diameter]));
-  const topSpeed = pump.limits.greatestSpeed ?? Math.max(...speeds);
-  const topDiameter = pump.limits.greatestImpeller ?? Math.max(...diameters);
+  const topSpeed = pump.limits.greatestSpeed ?? greatestOf(speeds);
+  const topDiameter = pump.limits.greatestImpeller ?? greatestOf(diameters);
   const ratios = speedRatios(setting);
-  const fastest = Math.max(...ratios);
+  const fastest = greatestOf(ratios);
   if (setting.isAtOwnSpeeds) {
     const of = speed === undefined ? "percent" : "speed";
     const facts = {
-      least: amount(of, Math.min(...ratios) * (speed ?? 1)),
+      least: amount(of, leastOf(ratios) * (speed ?? 1)),
       most: amount(of, fastest * (speed ?? 1)),
     };
     reasons.push({ code: "speed-for-each-case", facts });

@@ -1,5 +1,6 @@
 import { amount, andThen, fail, type Result, succeed } from "../basis/result.ts";
 import { brent } from "../numeric/brent.ts";
+import { greatestOf } from "../numeric/extremes.ts";
 import { pchip, valueAt } from "../numeric/pchip.ts";
 import { curveCrossing } from "./curve-crossing.ts";
 import { equalPumps } from "./head-curve.ts";
@@ -213,7 +214,7 @@ class Search {
     }
     if (missed !== undefined) this.#miss(missed);
     if (ratios.length < this.#cases.length) return;
-    this.#take(this.#at(by, isAtOwnSpeeds ? ratios : [Math.max(...ratios)], exponents), isAtOwnSpeeds);
+    this.#take(this.#at(by, isAtOwnSpeeds ? ratios : [greatestOf(ratios)], exponents), isAtOwnSpeeds);
   }
 
   /** The pump of each case at the ratio of all, or each at its own; nothing where a curve is not carried so far. */

@@ -2,6 +2,7 @@ import type { Citation } from "../basis/citation.ts";
 import type { Method } from "../basis/method.ts";
 import { remembered } from "../basis/remembered.ts";
 import { amount, andThen, type Finding, type Result, succeed } from "../basis/result.ts";
+import { greatestOf } from "../numeric/extremes.ts";
 import { checkedRoute, type Route, reachesOf } from "./route.ts";
 
 /** What a line holds, and what leaves it after the pumps stop and air gets in at its summits. */
@@ -39,7 +40,7 @@ function drainedAfterStop(route: Route, sourceLevel: number): Result<DrainDown> 
       ({ pipe, length, runs = 1 }) => runs * (Math.PI / 4) * pipe.bore ** 2 * length,
     );
     const highest = levels.reduce((best, level, i) => (level >= (levels[best] as number) ? i : best), 0);
-    const standing = levels.map((_, i) => Math.max(...levels.slice(i)));
+    const standing = levels.map((_, i) => greatestOf(levels.slice(i)));
     const sum = (parts: readonly number[], of: readonly number[]): number =>
       parts.reduce((total, part, i) => total + part * (of[i] as number), 0);
     const back = drained(levels.slice(0, highest + 1).reverse(), sourceLevel);

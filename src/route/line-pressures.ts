@@ -2,6 +2,7 @@ import { STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { amount, andThen, type Finding, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
+import { greatestOf, leastOf } from "../numeric/extremes.ts";
 import { lineSurge, lineSurgeMethod } from "../pressure/line-surge.ts";
 import { withPassedOn } from "../pressure/passed-on-surge.ts";
 import { drainDown } from "./drain-down.ts";
@@ -116,10 +117,9 @@ function pressuresOf(
   const weight = liquid.density * STANDARD_GRAVITY;
   const { vertices } = route;
   const toReach = vertices.map(({ elevation }, i) => elevation + (lost[i] as number));
-  const fillStart = Math.max(...toReach);
+  const fillStart = greatestOf(toReach);
   const governing = toReach.indexOf(fillStart);
-  const floor =
-    (liquid.vapourPressure ?? 0) - Math.min(...points.map(({ atmosphericPressure }) => atmosphericPressure));
+  const floor = (liquid.vapourPressure ?? 0) - leastOf(points.map(({ atmosphericPressure }) => atmosphericPressure));
   const outletGrade = gradeAtOutlet(route, outletPressure / weight);
   return surges.map((surge, i) => {
     const ends = [i, i + 1];
@@ -127,11 +127,11 @@ function pressuresOf(
       ends.map((end) => weight * heightOver(grade(end), (vertices[end] as RouteVertex).elevation));
     const [from, to] = ends.map((end) => points[end] as GradePoint) as [GradePoint, GradePoint];
     const runningEnds = [Math.max(from.pressure, from.leastPressure), to.pressure];
-    const running = Math.max(...runningEnds);
-    const shutoff = shutoffLevel === null ? undefined : Math.max(...over(() => shutoffLevel));
+    const running = greatestOf(runningEnds);
+    const shutoff = shutoffLevel === null ? undefined : greatestOf(over(() => shutoffLevel));
     const stood = over((end) => Math.max(standing[end] as number, outletGrade));
     const filled = i < governing ? over((end) => fillStart - (lost[end] as number)) : [0];
-    const least = Math.min(from.leastPressure, to.leastPressure, ...stood);
+    const least = Math.min(from.leastPressure, to.leastPressure, leastOf(stood));
     return {
       pipe: (vertices[i] as RouteVertex).pipe.name,
       from: from.chainage,
@@ -139,9 +139,9 @@ function pressuresOf(
       lowest: Math.min(from.elevation, to.elevation),
       running,
       shutoff,
-      standing: Math.max(...stood),
-      hanging: Math.max(floor, Math.min(...over(() => outletGrade))),
-      filling: Math.max(0, ...filled),
+      standing: greatestOf(stood),
+      hanging: Math.max(floor, leastOf(over(() => outletGrade))),
+      filling: Math.max(0, greatestOf(filled)),
       surge,
       withSurge: Math.max(running, shutoff ?? running) + surge,
       least,
@@ -156,7 +156,7 @@ function separations(
   { liquid }: LinePressuresInput,
   points: readonly GradePoint[],
 ): readonly Finding[] {
-  const air = Math.min(...points.map(({ atmosphericPressure }) => atmosphericPressure));
+  const air = leastOf(points.map(({ atmosphericPressure }) => atmosphericPressure));
   const vapour = (liquid.vapourPressure ?? 0) - air;
   const at = runs.findIndex(({ least, surge }) => surge > 0 && least - surge <= vapour);
   if (at < 0) return [];

@@ -1,5 +1,6 @@
 import { amount, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { brent } from "../numeric/brent.ts";
+import { greatestOf } from "../numeric/extremes.ts";
 import { curveCrossing } from "../pump/curve-crossing.ts";
 import type { HeadCurve } from "../pump/head-curve.ts";
 import { flowBack } from "./idle-flow.ts";
@@ -99,7 +100,7 @@ function sharedAt({ pumps, open, leaking, system }: HeaderInput): Result<HeaderP
   const surplus = (grade: number): number => grade - system.headAt(Math.max(system.leastFlow, total(grade)));
 
   const first = running.reduce((best, one) => (one.net.endGrade > best.net.endGrade ? one : best));
-  const high = Math.max(...running.map(({ net }) => net.topGrade));
+  const high = greatestOf(running.map(({ net }) => net.topGrade));
   const isCut = total(first.net.endGrade) > system.mostFlow;
   const low = isCut
     ? (brent((grade) => total(grade) - system.mostFlow, first.net.endGrade, high) ?? high)

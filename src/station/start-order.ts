@@ -1,4 +1,5 @@
 import type { Result } from "../basis/result.ts";
+import { greatestOf } from "../numeric/extremes.ts";
 import type { HeadCurve } from "../pump/head-curve.ts";
 import type { HeaderPoint, NetPump } from "./header.ts";
 
@@ -34,7 +35,7 @@ export function startedIn(
     // Off the end of a curve the header is below the grade of that end, by nobody knows how much.
     const grade = state.ok
       ? state.value.grade
-      : Math.max(...pumps.flatMap(({ net }, i) => ((open[i] as number) > 0 ? [net.endGrade] : [])));
+      : greatestOf(pumps.flatMap(({ net }, i) => ((open[i] as number) > 0 ? [net.endGrade] : [])));
     return shutoff > grade - EQUAL * Math.abs(grade);
   };
   const hunting = new Set<number>();

@@ -1,6 +1,7 @@
 import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
 import { amount, fail, type Result, succeed } from "../basis/result.ts";
 import { brent } from "../numeric/brent.ts";
+import { greatestOf, leastOf } from "../numeric/extremes.ts";
 import type { Arrangement } from "../pump/head-curve.ts";
 import { flowAtHeader, type NetPump } from "./header.ts";
 import { netCurve } from "./net-curve.ts";
@@ -55,8 +56,8 @@ export function stationCurve({ pumps, arrangement, points }: StationCurveInput):
 function sideBySide(pumps: readonly StationPump[], points: number): Result<readonly StationCurvePoint[]> {
   const nets = pumps.map((of): NetPump => ({ of, net: netCurve(of) }));
   const total = (grade: number): number => nets.reduce((sum, one) => sum + one.of.count * flowAtHeader(one, grade), 0);
-  const high = Math.max(...nets.map(({ net }) => net.topGrade));
-  const low = Math.max(...nets.map(({ net }) => net.endGrade));
+  const high = greatestOf(nets.map(({ net }) => net.topGrade));
+  const low = greatestOf(nets.map(({ net }) => net.endGrade));
   // Without a check valve a weaker pump takes what the others give near their shutoff.
   const start = total(high) >= 0 ? high : (brent(total, low, high) ?? high);
   const [first, last] = [Math.max(0, total(start)), total(low)];
@@ -71,8 +72,8 @@ function sideBySide(pumps: readonly StationPump[], points: number): Result<reado
 
 function inSeries(pumps: readonly StationPump[], points: number): Result<readonly StationCurvePoint[]> {
   const nets = pumps.map((of) => ({ of, net: netCurve({ ...of, level: 0 }) }));
-  const first = Math.max(...nets.map(({ net }) => net.leastFlow));
-  const last = Math.min(...nets.map(({ net }) => net.mostFlow));
+  const first = greatestOf(nets.map(({ net }) => net.leastFlow));
+  const last = leastOf(nets.map(({ net }) => net.mostFlow));
   if (last <= first) return fail([outOfRange("least flow of the curves in series", "flow", first, "below", last)]);
   return succeed(
     spaced(first, last, points, []).map((flow) => ({

@@ -1,5 +1,6 @@
 import type { Citation } from "../basis/citation.ts";
 import { amount, andThen, type Finding, fail, type Result, type Success, succeed } from "../basis/result.ts";
+import { greatestOf, leastOf } from "../numeric/extremes.ts";
 import { curveCrossing } from "../pump/curve-crossing.ts";
 import type { HeadCurve } from "../pump/head-curve.ts";
 import { headOf } from "../pump/pump-reading.ts";
@@ -195,7 +196,7 @@ function byOrder(
     const state = solve(open);
     return state.ok ? [state.value.total] : [];
   });
-  const [least, most] = [Math.min(...flows), Math.max(...flows)];
+  const [least, most] = [leastOf(flows), greatestOf(flows)];
   if (flows.length < 2 || most - least <= ALIKE * most) return [];
   const facts = { least: amount("flow", least), most: amount("flow", most) };
   return [{ code: "station-order-matters", kind: "limit", subject: "pumps", facts, cites: STARTING }];
@@ -212,7 +213,7 @@ export function seriesPoint({ pumps, system }: StationInput): Result<StationPoin
   const nets = pumps.map((of): NetPump => ({ of, net: netCurve({ ...of, level: 0 }) }));
   const shortest = nets.reduce((best, one) => (one.net.mostFlow < best.net.mostFlow ? one : best));
   const group: HeadCurve = {
-    leastFlow: Math.max(...nets.map(({ net }) => net.leastFlow)),
+    leastFlow: greatestOf(nets.map(({ net }) => net.leastFlow)),
     mostFlow: shortest.net.mostFlow,
     headAt: (flow) => nets.reduce((sum, { of, net }) => sum + of.count * net.headAt(flow), 0),
     knots: nets.flatMap(({ net }) => net.knots),

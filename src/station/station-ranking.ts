@@ -4,6 +4,7 @@ import { all, andThen, type Finding, fail, type Result, succeed } from "../basis
 import { headLost } from "../head/head-lost.ts";
 import { type PumpingSystem, totalHeadMethod } from "../head/total-head.ts";
 import { kinematicViscosityOf } from "../liquid/liquid.ts";
+import { greatestOf } from "../numeric/extremes.ts";
 import { lineLoss } from "../pipework/line-loss.ts";
 import type { Arrangement, HeadCurve } from "../pump/head-curve.ts";
 import { type Selection, type SelectionInput, selectPumps } from "../pump/selection.ts";
@@ -148,7 +149,7 @@ function headOver(one: StationCase, flow: number): Result<number> {
         lost += (segments[i]?.head ?? 0) + (segments[i]?.fittingHead ?? 0);
         return endLevel === undefined ? Number.NEGATIVE_INFINITY : endLevel - still + (1 + frictionMargin) * lost;
       });
-      return succeed(Math.max(...heads));
+      return succeed(greatestOf(heads));
     }),
   );
 }

@@ -1,3 +1,4 @@
+import { greatestOf } from "../../../src/numeric/extremes.ts";
 import { headerText } from "../../catalogue/call.ts";
 import type { Block, BlockRow, BlocksItem } from "../plan.ts";
 import { divided, type Stretch } from "./columns.ts";
@@ -20,7 +21,7 @@ export function placeBlocks(page: Page, { blocks }: BlocksItem): void {
     });
     page.next();
   }
-  const count = Math.max(...blocks.map(({ rows }) => rows.length));
+  const count = greatestOf(blocks.map(({ rows }) => rows.length));
   for (let i = 0; i < count; i += 1) {
     each(({ rows }, label, value) => {
       const row = rows[i];

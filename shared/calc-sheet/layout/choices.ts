@@ -1,3 +1,4 @@
+import { greatestOf } from "../../../src/numeric/extremes.ts";
 import type { SeriesRange } from "../plan.ts";
 import type { Page } from "./page.ts";
 import { beginBlock } from "./tables.ts";
@@ -24,7 +25,7 @@ export class ChoiceBook {
     if (this.#lists.size === 0) return;
     beginBlock(workings, "Names to choose from", this.#lists.size);
     const top = workings.row;
-    const longest = Math.max(...[...this.#lists.values()].map(({ length }) => length));
+    const longest = greatestOf([...this.#lists.values()].map(({ length }) => length));
     [...this.#lists].forEach(([key, names], column) => {
       names.forEach((v, i) => {
         workings.put(column, { v, style: "working" }, top + i);

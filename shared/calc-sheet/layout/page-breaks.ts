@@ -1,3 +1,4 @@
+import { leastOf } from "../../../src/numeric/extremes.ts";
 import { printable } from "../../ports/paper.ts";
 import type { Paper } from "../../ports/sheet-spec.ts";
 import { sheetPoints } from "./columns.ts";
@@ -30,7 +31,7 @@ const PAPERS: readonly Paper[] = ["A4", "Letter"];
 /** Points that a page of the paper is wide inside its margins; of the narrowest where none is named. */
 export function printedWidth(paper?: Paper): number {
   const papers = paper === undefined ? PAPERS : [paper];
-  return Math.min(...papers.map((one) => printable(one).width));
+  return leastOf(papers.map((one) => printable(one).width));
 }
 
 /** Percent: type of 10 points comes out at 8, the least that is read with ease on paper. House choice. */
@@ -44,7 +45,7 @@ export function scaleFor(columns: readonly number[], paper?: Paper): number {
 /** Points of row height that a page of the paper holds at the scale of these columns. */
 export function pageHeight(columns: readonly number[], paper?: Paper): number {
   const papers = paper === undefined ? PAPERS : [paper];
-  const height = Math.min(...papers.map((one) => printable(one).height));
+  const height = leastOf(papers.map((one) => printable(one).height));
   return (SLACK * height * 100) / scaleFor(columns, paper);
 }
 

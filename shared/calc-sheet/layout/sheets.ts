@@ -1,3 +1,4 @@
+import { greatestOf } from "../../../src/numeric/extremes.ts";
 import { tagFor } from "../../ports/sheet-name.ts";
 import type { PrintSpec } from "../../ports/sheet-spec.ts";
 import { VERSION } from "../../ports/version.ts";
@@ -13,7 +14,7 @@ const NAMES = {
 
 /** What the sheets of a plan would be called: all after its tag, shortened alike. */
 export function wantedNames({ tag }: Pick<CalcSheetPlan, "tag">): Readonly<Record<SheetId, string>> {
-  const longest = Math.max(...Object.values(NAMES).map(({ around }) => around("").length));
+  const longest = greatestOf(Object.values(NAMES).map(({ around }) => around("").length));
   const short = tagFor(tag, longest);
   const nameOf = (of: SheetId): string => (short === "" ? NAMES[of].alone : NAMES[of].around(short));
   return { duty: nameOf("duty"), estimate: nameOf("estimate"), workings: nameOf("workings") };

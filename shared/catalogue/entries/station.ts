@@ -1,4 +1,5 @@
 import { all, andThen, type Result, succeed } from "../../../src/basis/result.ts";
+import { greatestOf } from "../../../src/numeric/extremes.ts";
 import type { HeadCurve } from "../../../src/pump/head-curve.ts";
 import type { PumpCurve } from "../../../src/pump/pump-curve.ts";
 import { pumpCurveMethod } from "../../../src/pump/pump-curve-point.ts";
@@ -351,9 +352,9 @@ function named(name: string, does: string): string {
   return name === "" ? does : `${name}: ${does}`;
 }
 
-function greatestOf(values: readonly (number | null)[]): number | null {
+function greatestKnown(values: readonly (number | null)[]): number | null {
   const known = values.filter((value) => value !== null);
-  return known.length === 0 ? null : Math.max(...known);
+  return known.length === 0 ? null : greatestOf(known);
 }
 
 export const PUMPSTOPS = defineEntry({
@@ -421,7 +422,7 @@ export const PUMPSTOPS = defineEntry({
           stops.map((stop) => {
             const { running, stopped, rest, leak } = stop;
             const ratios = rest.ok ? rest.value.pumps.map(({ bestFlowRatio }) => bestFlowRatio) : [];
-            const greatest = greatestOf(ratios);
+            const greatest = greatestKnown(ratios);
             return {
               stopped: namesOf(station.pumps, stopped),
               running: namesOf(station.pumps, running),
@@ -429,7 +430,7 @@ export const PUMPSTOPS = defineEntry({
               flow: rest.ok ? rest.value.flow : null,
               head: rest.ok ? rest.value.head : null,
               percentOfBestFlow: greatest === null ? null : 100 * greatest,
-              npshRequired: rest.ok ? greatestOf(rest.value.pumps.map(({ npshRequired }) => npshRequired)) : null,
+              npshRequired: rest.ok ? greatestKnown(rest.value.pumps.map(({ npshRequired }) => npshRequired)) : null,
               flowBack: leak?.back ?? null,
               flowWithout: leak?.forward ?? null,
             };

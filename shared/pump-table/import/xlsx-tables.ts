@@ -1,3 +1,4 @@
+import { leastOf } from "../../../src/numeric/extremes.ts";
 import type { Cell } from "../../cells/cell.ts";
 import type { TablePlace } from "../../tables/place.ts";
 import type { ReadSheet } from "../../xlsx/read/workbook-content.ts";
@@ -15,7 +16,7 @@ export function sheetTable(sheet: ReadSheet, fileName: string): SheetTable {
   const filled = sheet.rows.map(({ row, cells }) => ({ row, cells: cells.filter(({ value }) => value !== null) }));
   const used = filled.filter(({ cells }) => cells.length > 0);
   const top = used[0]?.row ?? 0;
-  const left = Math.min(...used.map(({ cells }) => cells[0]?.column ?? 0), Number.MAX_SAFE_INTEGER);
+  const left = leastOf(used.map(({ cells }) => cells[0]?.column ?? 0));
   const corner = { row: top, column: used.length === 0 ? 0 : left };
   const place: TablePlace = { name: `${fileName} ${sheet.name}`, corner };
   const rows: Cell[][] = [];

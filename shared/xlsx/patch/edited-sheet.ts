@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from "../../../src/numeric/extremes.ts";
 import { boxOf, rangeOf } from "../../ports/a1.ts";
 import { attributes } from "../xml-text.ts";
 import { columnWidths } from "./column-widths.ts";
@@ -151,7 +152,7 @@ function withSpans(tag: string, fresh: readonly { readonly column: number }[]): 
   const [from, to] = (attributeOf(tag, "spans") ?? "").split(":").map(Number);
   if (from === undefined || to === undefined || fresh.length === 0) return tag;
   const columns = fresh.map(({ column }) => column + 1);
-  const spans = `${Math.min(from, ...columns)}:${Math.max(to, ...columns)}`;
+  const spans = `${Math.min(from, leastOf(columns))}:${Math.max(to, greatestOf(columns))}`;
   return withAttribute(tag, "spans", spans);
 }
 

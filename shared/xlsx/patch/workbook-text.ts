@@ -1,3 +1,4 @@
+import { greatestOf } from "../../../src/numeric/extremes.ts";
 import { attributes } from "../xml-text.ts";
 import {
   appendedTo,
@@ -67,7 +68,7 @@ export function workbookText(text: string, order: readonly SheetPlace[], names: 
   const declaration = `xmlns:${idAttribute.split(":")[0]}`;
   const local = attributeOf(tagOf(text, listed[0] as Element), declaration);
   const declared = local === undefined ? {} : { [declaration]: local };
-  let id = Math.max(0, ...listed.map((element) => Number(attributeOf(tagOf(text, element), "sheetId") ?? 0)));
+  let id = Math.max(0, greatestOf(listed.map((element) => Number(attributeOf(tagOf(text, element), "sheetId") ?? 0))));
   const written = order.map((place) => {
     if (typeof place === "number") return outerOf(text, listed[place] as Element);
     id += 1;

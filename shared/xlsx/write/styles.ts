@@ -1,3 +1,4 @@
+import { greatestOf } from "../../../src/numeric/extremes.ts";
 import { BORDER_COLORS, type BorderSide, type RuleSpec, type StyleSpec } from "../../ports/sheet-spec.ts";
 import { BUILT_IN_FORMATS, FILE_VALIGN, USUAL_SIZE } from "../format-facts.ts";
 import { attributes, DECLARATION, xmlAttribute } from "../xml-text.ts";
@@ -42,7 +43,9 @@ export function gatheredStyles(start: StyleStart): GatheredStyles {
   const borders = numbered(start.borders);
   const cellXfs = numbered(start.cellXfs);
   const dxfs = numbered(start.dxfs);
-  const formats = numbered(Math.max(FIRST_OWN_FORMAT, ...[...start.numFmts.values()].map((number) => number + 1)));
+  const formats = numbered(
+    Math.max(FIRST_OWN_FORMAT, greatestOf([...start.numFmts.values()].map((number) => number + 1))),
+  );
   const formatNumber = (code: string): number => builtIn.get(code) ?? start.numFmts.get(code) ?? formats.numberOf(code);
 
   const cellStyle = (style: StyleSpec, asText: boolean): string => {

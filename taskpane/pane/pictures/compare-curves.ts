@@ -1,5 +1,6 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
 import { figures } from "../../../shared/text/words.ts";
+import { greatestOf, leastOf } from "../../../src/numeric/extremes.ts";
 import type { PumpUnits } from "./pump-curves.ts";
 import {
   clipOf,
@@ -113,8 +114,8 @@ function frameFor({ pumps, system, duty }: CompareShown, units: PumpUnits, width
   const wanted: PanelWanted[] = [
     {
       title: `Head, ${units.head}`,
-      least: Math.min(0, ...heads),
-      most: HEADROOM * Math.max(...heads),
+      least: Math.min(0, leastOf(heads)),
+      most: HEADROOM * greatestOf(heads),
       height: 190,
       ticks: 5,
     },
@@ -123,12 +124,12 @@ function frameFor({ pumps, system, duty }: CompareShown, units: PumpUnits, width
     wanted.push({
       title: "Efficiency, %",
       least: 0,
-      most: HEADROOM * Math.max(...efficiencies),
+      most: HEADROOM * greatestOf(efficiencies),
       height: 96,
       ticks: 4,
     });
   }
-  return frameOf(Math.max(...flows), wanted, width);
+  return frameOf(greatestOf(flows), wanted, width);
 }
 
 /** Letters and marks nearer to one another than this would run together, px. */

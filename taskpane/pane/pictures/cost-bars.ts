@@ -1,5 +1,6 @@
 import { html, svg, type TemplateResult } from "lit";
 import type { CostParts } from "../../../shared/package/cost-parts.ts";
+import { greatestOf } from "../../../src/numeric/extremes.ts";
 import { runningSums } from "./running-sums.ts";
 import { linearScale } from "./scale.ts";
 
@@ -19,8 +20,8 @@ export function costBars(costs: CostParts, width: number): TemplateResult {
     { name: "Life cycle", cost: whole, from: 0, to: whole },
   ];
   const texts = bars.map(({ cost }) => `${inFull(cost)} · ${percent(cost, whole)} %`);
-  const figures = LETTER * Math.max(...texts.map(({ length }) => length)) + GAP;
-  const x = linearScale([0, Math.max(...bars.map(({ to }) => to))], [LABELS, width - figures]);
+  const figures = LETTER * greatestOf(texts.map(({ length }) => length)) + GAP;
+  const x = linearScale([0, greatestOf(bars.map(({ to }) => to))], [LABELS, width - figures]);
   const height = ROW * bars.length + 4;
   return html`<figure>
     <svg

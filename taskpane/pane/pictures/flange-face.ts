@@ -1,6 +1,7 @@
 import { html, svg, type TemplateResult } from "lit";
 import type { FlangeFace } from "../../../shared/package/flange-faces.ts";
 import { figures } from "../../../shared/text/words.ts";
+import { greatestOf } from "../../../src/numeric/extremes.ts";
 
 /** Diameter the largest flange is drawn with, px; the others are to the same scale. */
 const LARGEST = 148;
@@ -17,7 +18,7 @@ export function holeAngles(bolts: number): readonly number[] {
 
 /** Faces of flanges to one scale: outline, raised face, bolts on their circle and the gasket, each with its size. */
 export function flangeFacePicture(faces: readonly FlangeFace[], unit: string, width: number): TemplateResult {
-  const scale = LARGEST / Math.max(...faces.map(({ outside }) => outside));
+  const scale = LARGEST / greatestOf(faces.map(({ outside }) => outside));
   const step = LARGEST + TITLE + 12;
   const left = Math.max(1, (width - LARGEST - LABEL_GAP - LABELS) / 2);
   const height = step * faces.length - 12;

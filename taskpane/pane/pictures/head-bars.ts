@@ -1,5 +1,6 @@
 import { html, svg, type TemplateResult } from "lit";
 import { figures } from "../../../shared/text/words.ts";
+import { greatestOf, leastOf } from "../../../src/numeric/extremes.ts";
 import { runningSums } from "./running-sums.ts";
 import { linearScale } from "./scale.ts";
 
@@ -28,7 +29,7 @@ export function headBars(
     { name: totalName, value: total, from: 0, to: total, kind: "total" },
   ];
   const ends = bars.flatMap(({ from, to }) => [from, to]);
-  const x = linearScale([Math.min(0, ...ends), Math.max(0, ...ends)], [LABELS, width - FIGURES]);
+  const x = linearScale([Math.min(0, leastOf(ends)), Math.max(0, greatestOf(ends))], [LABELS, width - FIGURES]);
   const height = ROW * bars.length + 4;
   const words = bars.map(({ name, value }) => `${name} ${figures(value)} ${unit}`).join(", ");
   return html`<svg

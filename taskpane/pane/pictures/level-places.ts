@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from "../../../src/numeric/extremes.ts";
 import { runningSums } from "./running-sums.ts";
 
 /** Where levels are drawn. */
@@ -16,8 +17,8 @@ const SAME = 1e-6;
  * differ are kept at least `leastGap` apart, so that 3 m of lift still shows beside 200 m of static head.
  */
 export function levelPlaces(levels: readonly number[], height: number, leastGap: number): LevelPlaces {
-  const highest = Math.max(...levels);
-  const range = highest - Math.min(...levels);
+  const highest = greatestOf(levels);
+  const range = highest - leastOf(levels);
   if (!(range > 0)) return { places: levels.map(() => height / 2), toScale: true };
   const steps = [...levels].sort((a, b) => b - a).filter((level, i, all) => i === 0 || apart(all[i - 1], level, range));
   const gaps = steps.slice(1).map((level, i) => (((steps[i] as number) - level) / range) * height);

@@ -1,6 +1,7 @@
 import { html, svg, type TemplateResult } from "lit";
 import type { PowerLadder } from "../../../shared/package/power-ladder.ts";
 import { figures } from "../../../shared/text/words.ts";
+import { greatestOf } from "../../../src/numeric/extremes.ts";
 import { linearScale } from "./scale.ts";
 
 interface Rung {
@@ -19,7 +20,7 @@ const ROUNDING = 1e-9;
 /** What the pump takes, what its driver must be rated for and what it gives, as bars from one zero. */
 export function powerLadderPicture(ladder: PowerLadder, width: number): TemplateResult {
   const rungs = rungsOf(ladder);
-  const x = linearScale([0, Math.max(...rungs.map(({ value }) => value))], [LABELS, width - FIGURES]);
+  const x = linearScale([0, greatestOf(rungs.map(({ value }) => value))], [LABELS, width - FIGURES]);
   const height = ROW * rungs.length + 6;
   const need = x(ladder.needed);
   return html`<figure>

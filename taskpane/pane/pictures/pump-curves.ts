@@ -1,5 +1,6 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
 import { figures } from "../../../shared/text/words.ts";
+import { greatestOf, leastOf } from "../../../src/numeric/extremes.ts";
 import {
   clipOf,
   curveIn,
@@ -116,21 +117,21 @@ function frameFor(shown: PumpCurvesShown, units: PumpUnits, width: number): Fram
   const wanted: PanelWanted[] = [
     {
       title: `Head, ${units.head}`,
-      least: Math.min(0, ...heads),
-      most: HEADROOM * Math.max(...heads),
+      least: Math.min(0, leastOf(heads)),
+      most: HEADROOM * greatestOf(heads),
       height: 196,
       ticks: 5,
     },
   ];
   if (shown.efficiency.length > 0) {
-    const most = Math.max(...shown.efficiency.map(({ value }) => value));
+    const most = greatestOf(shown.efficiency.map(({ value }) => value));
     wanted.push({ title: `Efficiency${ofOne(shown)}, %`, least: 0, most: HEADROOM * most, height: 72, ticks: 3 });
   }
   if (npsh.length > 0) {
-    const [least, most] = [Math.min(0, ...npsh), ROOM_FOR_NAMES * Math.max(...npsh)];
+    const [least, most] = [Math.min(0, leastOf(npsh)), ROOM_FOR_NAMES * greatestOf(npsh)];
     wanted.push({ title: `NPSH${ofOne(shown)}, ${units.head}`, least, most, height: 84, ticks: 3 });
   }
-  return frameOf(Math.max(...flows), wanted, width);
+  return frameOf(greatestOf(flows), wanted, width);
 }
 
 function ofOne({ ofOne: one }: PumpCurvesShown): string {

@@ -4,6 +4,7 @@ import { amountText, figures } from "../../../shared/text/words.ts";
 import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
+import { greatestOf, leastOf } from "../../../src/numeric/extremes.ts";
 import { type Scale as LinearScale, linearScale, roundedOut, ticksOf } from "./scale.ts";
 
 const HEIGHT = 236;
@@ -60,7 +61,7 @@ export function routeProfile(route: RouteLine, units: UnitSetName, width: number
 
 function nearRatings({ places, ratings }: RouteLine): RouteLine["ratings"] {
   const heights = places.flatMap(({ level, grade }) => [level, grade]);
-  const [least, most] = [Math.min(...heights), Math.max(...heights)];
+  const [least, most] = [leastOf(heights), greatestOf(heights)];
   return ratings.filter(({ from, to }) => Math.max(from[1], to[1]) - least <= MOST_RATING * (most - least));
 }
 
@@ -73,8 +74,8 @@ function scalesOf({ places }: RouteLine, ratings: RouteLine["ratings"], units: U
   const [first, last] = [places[0] as RoutePlace, places.at(-1) as RoutePlace];
   const { length, elevation } = UNIT_SETS[units];
   const ends = (of: readonly number[], unit: typeof length): readonly [number, number] => [
-    fromEngine(Math.min(...of), unit),
-    fromEngine(Math.max(...of), unit),
+    fromEngine(leastOf(of), unit),
+    fromEngine(greatestOf(of), unit),
   ];
   return {
     x: inUnit(

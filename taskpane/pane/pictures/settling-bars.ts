@@ -3,6 +3,7 @@ import type { SettlingRun } from "../../../shared/package/settling.ts";
 import { figures } from "../../../shared/text/words.ts";
 import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
+import { greatestOf } from "../../../src/numeric/extremes.ts";
 import { linearScale } from "./scale.ts";
 
 const NAME_ROW = 15;
@@ -17,7 +18,7 @@ const NOTE_LEFT = 15;
 
 /** Velocity in each run of pipe as a bar, with its deposition velocity and design minimum across it. */
 export function settlingBars(runs: readonly SettlingRun[], units: UnitSetName, width: number): TemplateResult {
-  const most = Math.max(...runs.flatMap(({ velocity, design }) => [velocity, design]));
+  const most = greatestOf(runs.flatMap(({ velocity, design }) => [velocity, design]));
   const x = linearScale([0, most], [1, width - 2]);
   const height = RUN * runs.length;
   return html`<figure>

@@ -5,6 +5,7 @@ import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/qua
 import { amount } from "../../../src/basis/result.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import { worstOf } from "../../../src/judgement/verdict.ts";
+import { greatestOf } from "../../../src/numeric/extremes.ts";
 import { runningSums } from "./running-sums.ts";
 import { linearScale } from "./scale.ts";
 
@@ -29,8 +30,11 @@ const BAR_CLASSES = { fail: "short", check: "near", open: "", pass: "" } as cons
 export function stageBars(pressures: StagePressures, units: UnitSetName, width: number): TemplateResult {
   const { nozzles, lines } = pressures;
   const shown = (pressure: number): string => figures(fromEngine(pressure, UNIT_SETS[units].gaugePressure));
-  const labels = LETTER * Math.max(...nozzles.map(({ label }) => label.length)) + 12;
-  const most = Math.max(...nozzles.map(({ greatest }) => greatest), ...lines.map(({ pressure }) => pressure));
+  const labels = LETTER * greatestOf(nozzles.map(({ label }) => label.length)) + 12;
+  const most = Math.max(
+    greatestOf(nozzles.map(({ greatest }) => greatest)),
+    greatestOf(lines.map(({ pressure }) => pressure)),
+  );
   const x = linearScale([0, most], [labels, width - FIGURE]);
   // Highest on top: a label then stands left of its own line and of every line above it.
   const sorted = lines.toSorted((a, b) => b.pressure - a.pressure);

@@ -1,6 +1,7 @@
 import { curveMonotoneX, line } from "d3-shape";
 import { html, nothing, svg, type TemplateResult } from "lit";
 import { figures } from "../../../shared/text/words.ts";
+import { greatestOf, leastOf } from "../../../src/numeric/extremes.ts";
 import { linearScale, roundedOut, type Scale, ticksOf } from "./scale.ts";
 
 /** A point of the curve, in the units of the axes. */
@@ -28,11 +29,11 @@ export function systemCurvePicture(
 ): TemplateResult {
   const all = [...points, duty, ...(minimum === undefined ? [] : [minimum])];
   const heads = all.map(({ head }) => head);
-  const x = linearScale(roundedOut([0, Math.max(...all.map(({ flow }) => flow))], 5), [
+  const x = linearScale(roundedOut([0, greatestOf(all.map(({ flow }) => flow))], 5), [
     MARGIN.left,
     width - MARGIN.right,
   ]);
-  const y = linearScale(roundedOut([Math.min(0, ...heads), Math.max(0, ...heads) * 1.05], 5), [
+  const y = linearScale(roundedOut([Math.min(0, leastOf(heads)), Math.max(0, greatestOf(heads)) * 1.05], 5), [
     HEIGHT - MARGIN.bottom,
     MARGIN.top,
   ]);

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
+import { greatestOf } from "../../../src/numeric/extremes.ts";
 import type { HeadCurve } from "../../../src/pump/head-curve.ts";
 import { efficiencyAtFlow } from "../../../src/pump/pump-reading.ts";
 import type { RankedPump } from "../../../src/pump/selection.ts";
@@ -97,7 +98,7 @@ function pictureView(
       efficiencyThere: efficiency === undefined ? undefined : 100 * efficiency,
     };
   });
-  const most = Math.max(...compared.map(({ running }) => running.mostFlow), asked.flow);
+  const most = Math.max(greatestOf(compared.map(({ running }) => running.mostFlow)), asked.flow);
   const shown = {
     pumps,
     system: systemPoints(asked.system, most).map(({ flow, head }) => point(flow, head)),

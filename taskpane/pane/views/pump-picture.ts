@@ -7,6 +7,7 @@ import { amountText } from "../../../shared/text/words.ts";
 import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
+import { greatestOf } from "../../../src/numeric/extremes.ts";
 import type { PaneContext } from "../context.ts";
 import { type NamedCurve, type PumpCurvesShown, pumpCurvesPicture } from "../pictures/pump-curves.ts";
 import { type Point, shownPoints, upTo } from "../pictures/pump-curves-frame.ts";
@@ -56,7 +57,10 @@ function shownOf(
       ? []
       : familyOf(duty, duty.pump, candidateNamed(state.offers.candidates, pump.name), units);
   const reach = inFlow(
-    Math.max(duty.flow, ...[pump.head, ...family.map(({ points }) => points)].map((all) => all.at(-1)?.flow ?? 0)),
+    Math.max(
+      duty.flow,
+      greatestOf([pump.head, ...family.map(({ points }) => points)].map((all) => all.at(-1)?.flow ?? 0)),
+    ),
   );
   const operating = pointAt(pump.operatingPoint.flow, pump.operatingPoint.head);
   return {
