@@ -1,10 +1,11 @@
-import { call, type Outcome } from "../shared/catalogue/call.ts";
+import { call } from "../shared/catalogue/call.ts";
 import { CATALOGUE } from "../shared/catalogue/catalogue.ts";
 import type { Entry } from "../shared/catalogue/entry.ts";
 import { type Cell, type CellError, isCellError } from "../shared/cells/cell.ts";
 import { NAMESPACE } from "../shared/ports/namespace.ts";
 import { greatestOf } from "../src/numeric/extremes.ts";
 import { argumentsOf } from "./host-values.ts";
+import { asFarAsFilled } from "./whole-columns.ts";
 
 /**
  * What we use of Excel's runtime. `associate` is there from the start; `Error` and `ErrorCode` come later, with the
@@ -21,19 +22,24 @@ export function registerFunctions(host: FunctionHost, entries: readonly Entry[] 
   for (const entry of entries) host.associate(entry.id, (...raw) => answerOf(host, entry, raw));
 }
 
-function answerOf(host: FunctionHost, entry: Entry, raw: readonly unknown[]): readonly (readonly unknown[])[] {
-  const outcome = outcomeOf(host, entry, raw);
-  if (!outcome.ok) throw errorFor(host, outcome.error);
-  return rectangleOf(host, outcome.value);
+function answerOf(host: FunctionHost, entry: Entry, raw: readonly unknown[]): Rows {
+  const answer = answerOrError(host, entry, raw);
+  if (isCellError(answer)) throw errorFor(host, answer);
+  return answer;
 }
 
-function outcomeOf(host: FunctionHost, entry: Entry, raw: readonly unknown[]): Outcome {
+type Rows = readonly (readonly unknown[])[];
+
+function answerOrError(host: FunctionHost, entry: Entry, raw: readonly unknown[]): Rows | CellError {
   try {
-    return call(entry, argumentsOf(entry, raw));
+    const filled = asFarAsFilled(entry, raw);
+    if (isCellError(filled)) return filled;
+    const outcome = call(entry, argumentsOf(entry, filled));
+    return outcome.ok ? rectangleOf(host, outcome.value) : outcome.error;
   } catch (fault) {
     // Only a fault of ours can land here; the cell says so rather than showing a number.
     const reason = fault instanceof Error ? fault.message : String(fault);
-    throw errorFor(host, { error: "#VALUE!", message: `${NAMESPACE}.${entry.id} has a fault of its own: ${reason}.` });
+    return { error: "#VALUE!", message: `${NAMESPACE}.${entry.id} has a fault of its own: ${reason}.` };
   }
 }
 
@@ -41,7 +47,7 @@ function outcomeOf(host: FunctionHost, entry: Entry, raw: readonly unknown[]): O
  * What leaves for Excel, always full rows of equal length. Inside an array a null, NaN or infinity would show as 0,
  * so blanks leave as empty text and errors as error objects.
  */
-function rectangleOf(host: FunctionHost, value: Cell | readonly (readonly Cell[])[]): readonly (readonly unknown[])[] {
+function rectangleOf(host: FunctionHost, value: Cell | readonly (readonly Cell[])[]): Rows {
   const rows: readonly (readonly Cell[])[] = Array.isArray(value) ? value : [[value as Cell]];
   if (rows.length === 0) return [[""]];
   const width = Math.max(1, greatestOf(rows.map((row) => row.length)));

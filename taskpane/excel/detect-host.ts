@@ -1,19 +1,15 @@
-export type HostName = "excel" | "other office" | "browser";
+import { isInOffice, type OfficePlaces } from "./office-address.ts";
 
-/** Office settles within a second or so inside Excel; some pages outside it never hear from it. */
-const PATIENCE = 4000;
+/** "no library": Excel has opened the page, and its maker's library could not be had. */
+export type HostName = "excel" | "other office" | "browser" | "no library";
 
-/** Which program the page is open in. A missing, blocked or silent office.js means a plain browser. */
-export async function detectHost(patience: number = PATIENCE): Promise<HostName> {
+/** Which program the page is open in. Inside Office the answer may take minutes: it is waited for without limit. */
+export async function detectHost(page: OfficePlaces): Promise<HostName> {
+  if (!isInOffice(page)) return "browser";
   const office = (globalThis as { readonly Office?: typeof Office }).Office;
-  if (office?.onReady === undefined) return "browser";
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const silence = new Promise<undefined>((resolve) => {
-    timer = setTimeout(() => resolve(undefined), patience);
-  });
-  const info = await Promise.race([office.onReady(), silence]);
-  clearTimeout(timer);
-  if (info === undefined || info.host === null || info.host === undefined) return "browser";
+  if (office?.onReady === undefined) return "no library";
+  const { host } = await office.onReady();
+  if (host === null || host === undefined) return "browser";
   // The typings call it a numbered enum; at run time it is text.
-  return String(info.host) === "Excel" ? "excel" : "other office";
+  return String(host) === "Excel" ? "excel" : "other office";
 }

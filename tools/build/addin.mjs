@@ -8,6 +8,7 @@ import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import TerserPlugin from "terser-webpack-plugin";
 import { diskCache } from "./disk-cache.mjs";
 import { DEVELOPMENT_BASE, deployedManifest } from "./manifest-urls.mjs";
+import { pagePolicy } from "./page-policy.mjs";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const officeFolder = path.join(
@@ -35,14 +36,13 @@ const OFFICE_FILES = [
 ];
 
 /**
- * The add-in: taskpane.html with functions.js and taskpane.js, functions.json, help/, office/, manifest.xml.
+ * The add-in: taskpane.html with load-office.js, functions.js and taskpane.js, functions.json, help/, office/, manifest.xml.
  * ADDIN_ORIGIN is the address it will be served from (https://host/folder/); without it, this machine's.
  * OFFICE_JS=cdn takes office.js from its maker's servers instead of the copy in office/.
  *
  * @param {"production" | "development"} mode
  */
 export function addin(mode) {
-  const production = mode === "production";
   const base = (process.env.ADDIN_ORIGIN ?? DEVELOPMENT_BASE).replace(/\/?$/, "/");
   const ownOffice = process.env.OFFICE_JS !== "cdn";
   return {
@@ -50,10 +50,12 @@ export function addin(mode) {
     mode,
     context: root,
     target: ["web", "es2022"],
-    devtool: production ? "source-map" : "eval-source-map",
+    // The policy of the page lets nothing be evaluated.
+    devtool: "source-map",
     // The address stands in what the catalogue's loader emits.
     cache: diskCache(`addin-${mode}`, fileURLToPath(import.meta.url), base),
     entry: {
+      "load-office": "./taskpane/load-office.ts",
       functions: ["./functions/index.ts", "./functions/emitted.ts"],
       // Shares what functions.js holds; the page loads that first.
       taskpane: { import: "./taskpane/main.ts", dependOn: "functions" },
@@ -98,9 +100,12 @@ export function addin(mode) {
       new HtmlWebpackPlugin({
         filename: "taskpane.html",
         template: "./taskpane/taskpane.html",
-        chunks: ["functions", "taskpane"],
+        chunks: ["load-office", "functions", "taskpane"],
         chunksSortMode: "manual",
+        // The page says where each stands: functions.js holds up the page, taskpane.js waits for it.
+        inject: false,
         officeJs: ownOffice ? "office/office.js" : OFFICE_CDN,
+        policy: pagePolicy(ownOffice ? [] : [new URL(OFFICE_CDN).origin]),
       }),
       new CopyWebpackPlugin({
         patterns: [

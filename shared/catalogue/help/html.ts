@@ -9,6 +9,7 @@ export function page(title: string, main: string): string {
 <html lang="en">
 <head>
 <meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${POLICY}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${escaped(title)}</title>
 <link rel="stylesheet" href="style.css">
@@ -22,6 +23,10 @@ ${main}
 </html>
 `;
 }
+
+/** A help page is words and one style sheet. */
+const POLICY =
+  "default-src 'self'; script-src 'none'; frame-src 'none'; object-src 'none'; base-uri 'none'; form-action 'none'";
 
 const CAUTION =
   "Answers rest on the inputs given and on the methods cited. They do not replace the codes that hold at the site, " +

@@ -17,4 +17,5 @@ export function indexPage(entries: readonly Entry[]): string {
 const INTRODUCTION = `<p>Type <code>=${NAMESPACE}.</code> in a cell and choose a function. A quantity is a plain number in the unit set
 that the last argument names (“US” when left out, “SI” or “METRIC”), or a text with its own unit, such as
 <code>"45 L/s"</code>, which then holds whatever the unit set. A whole column in place of a single value gives a whole
-column of answers. No function reads anything but its arguments.</p>`;
+column of answers, 100,000 rows at most; all of a column (<code>A:A</code>) is answered as far as it is filled. Excel on
+the desktop hands blank cells of a range over as 0: name the filled rows there, such as <code>A2:A500</code>. No function reads anything but its arguments.</p>`;

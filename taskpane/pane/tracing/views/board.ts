@@ -30,7 +30,7 @@ export function boardView(context: TracingContext, gestures: Gestures): Template
     <div
       id=${BOARD_ID}
       class="board"
-      style="width: ${board.width}px; height: ${board.height}px"
+      .style=${`width: ${board.width}px; height: ${board.height}px`}
       tabindex="0"
       role="application"
       aria-label="Picture of the curve, ${CURVE_COLUMNS[state.line].name} line in hand"
@@ -189,7 +189,7 @@ function drawingView(state: TracingState): TemplateResult {
       width=${picture.width * view.scale}
       height=${picture.height * view.scale}
       preserveAspectRatio="none"
-      style="image-rendering: ${smooth}"
+      image-rendering=${smooth}
     />
     ${others.map((points) => pathView(points, at, "other"))}
     ${(["flow", line] as const).map((axis) => axisView(state, axis, at))}
@@ -266,7 +266,7 @@ function loupeView(state: TracingState, picture: Size & { readonly url: string }
       width=${picture.width * scale}
       height=${picture.height * scale}
       preserveAspectRatio="none"
-      style="image-rendering: ${scale > 3 ? "pixelated" : "auto"}"
+      image-rendering=${scale > 3 ? "pixelated" : "auto"}
     />
     ${lineInHand(drawing, state).map((point) => {
       const { x, y } = on(point.at);

@@ -1,0 +1,185 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { CATALOGUE } from "../../shared/catalogue/catalogue.ts";
+import { serve } from "../../tools/serve.mjs";
+import { builtPages, PATIENCE, startChromium } from "../support/browser.ts";
+import { startFrom, textOf } from "../support/pane-page.ts";
+import { WIDE_PNG } from "../support/pictures.ts";
+
+const DIST = builtPages();
+const PAGES = (readdirSync(DIST, { recursive: true }) as string[])
+  .map((file) => file.replaceAll("\\", "/"))
+  .filter((file) => file.endsWith(".html"));
+
+/** Excel's address for a pane on Windows, as its library reads it. */
+const IN_EXCEL = "?_host_Info=Excel$Win32$16.01$en-US$$$$16";
+
+type WatchingWindow = Window & {
+  violations: string[];
+  /** How many functions were registered when the page was read to its end. */
+  registered?: number;
+  CustomFunctions?: { readonly _association: { readonly mappings: object } };
+};
+
+let server: Awaited<ReturnType<typeof serve>>;
+let browser: Browser;
+let context: BrowserContext;
+let asked: string[];
+const outside = (): string[] => asked.filter((address) => !address.startsWith(`${server.address}/`));
+
+beforeAll(async () => {
+  server = await serve(DIST);
+  browser = await startChromium();
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+afterEach(() => context?.close());
+
+/** A page on which whatever it asks for, and all its policy forbids, is written down; nothing leaves this machine. */
+async function openPage(address: string, prepare?: (page: Page) => Promise<void>): Promise<Page> {
+  context = await browser.newContext({ viewport: { width: 400, height: 800 } });
+  context.setDefaultTimeout(PATIENCE);
+  asked = [];
+  await context.route(/^(?!data:|blob:)/, (route) => {
+    const wanted = route.request().url();
+    asked.push(wanted);
+    return wanted.startsWith(`${server.address}/`) ? route.continue() : route.abort();
+  });
+  await context.addInitScript(() => {
+    const watching = window as unknown as WatchingWindow;
+    watching.violations = [];
+    document.addEventListener("securitypolicyviolation", ({ effectiveDirective, blockedURI, sample }) => {
+      watching.violations.push(`${effectiveDirective} ${blockedURI} ${sample}`);
+    });
+    document.addEventListener("readystatechange", () => {
+      if (document.readyState !== "interactive") return;
+      watching.registered = Object.keys(watching.CustomFunctions?._association.mappings ?? {}).length;
+    });
+  });
+  const page = await context.newPage();
+  await prepare?.(page);
+  await page.goto(`${server.address}/${address}`);
+  return page;
+}
+
+const violations = (page: Page): Promise<string[]> =>
+  page.evaluate(() => (window as unknown as WatchingWindow).violations);
+
+function policyOf(file: string): string {
+  const html = readFileSync(join(DIST, file), "utf8");
+  return /<meta http-equiv="Content-Security-Policy" content="([^"]+)">/.exec(html)?.[1] ?? "";
+}
+
+describe("the policy of the built pages", () => {
+  it("stands in every one of them, before anything is loaded, and lets nothing unsafe run", () => {
+    expect(PAGES).toContain("taskpane.html");
+    expect(PAGES).toContain("workbench/index.html");
+    expect(PAGES.length).toBeGreaterThan(CATALOGUE.length);
+    for (const file of PAGES) {
+      const policy = policyOf(file);
+      const html = readFileSync(join(DIST, file), "utf8");
+      expect(policy, file).toMatch(/default-src '(self|none)'/);
+      for (const part of ["base-uri 'none'", "form-action 'none'"]) expect(policy, file).toContain(part);
+      expect(policy, file).toMatch(/frame-src 'none'|default-src 'none'/);
+      const unsafe = policy.split("; ").filter((directive) => directive.includes("unsafe-"));
+      expect(unsafe, file).toEqual(file.startsWith("workbench/") ? ["style-src 'self' 'unsafe-inline'"] : []);
+      expect(policy, file).not.toMatch(/https?:|\*/);
+      expect(html.indexOf("Content-Security-Policy"), file).toBeLessThan(html.search(/<(script|link|style)/));
+    }
+  });
+});
+
+describe("a built page asks nobody but its own server, and breaks no rule of its policy", () => {
+  it("the function reference", async () => {
+    const help = PAGES.filter((file) => file.startsWith("help/"));
+    expect(help.length).toBe(CATALOGUE.length + 1);
+    const page = await openPage("help/index.html");
+    const widths = new Set<number>();
+    for (const file of help) {
+      await page.goto(`${server.address}/${file}`, { waitUntil: "load" });
+      expect(await violations(page), file).toEqual([]);
+      // Its style sheet has come.
+      widths.add(await page.evaluate(() => document.styleSheets[0]?.cssRules.length ?? 0));
+    }
+    expect([...widths].every((rules) => rules > 3)).toBe(true);
+    expect(outside()).toEqual([]);
+  });
+
+  it("any other page beside pane and workbench", async () => {
+    for (const file of PAGES.filter((each) => !/^(help|workbench)\/|^taskpane\.html$/.test(each))) {
+      const page = await openPage(file);
+      expect(await violations(page), file).toEqual([]);
+      expect(outside(), file).toEqual([]);
+      await context.close();
+    }
+  });
+
+  it("the pane, every step open and a picture in the tracer; the library of Excel's maker is not loaded", async () => {
+    const page = await openPage("taskpane.html");
+    await startFrom(page, 0);
+    await page.evaluate(() => {
+      for (const step of document.querySelectorAll("details[id^=duty-step-]")) step.setAttribute("open", "");
+    });
+    await page.locator(".picture-place input[type=file]").setInputFiles({
+      name: "curve.png",
+      mimeType: "image/png",
+      buffer: Buffer.from(WIDE_PNG, "base64"),
+    });
+    const board = page.locator("#duty-tracing-board");
+    await board.waitFor();
+    expect(await board.evaluate((drawn) => (drawn as HTMLElement).style.width)).toMatch(/^\d+(\.\d+)?px$/);
+    await expect.poll(() => textOf(page.locator(".duty-pane"))).toContain("96.58");
+    expect(await violations(page)).toEqual([]);
+    expect(outside()).toEqual([]);
+    expect(asked.filter((address) => /office/.test(address) && !/load-office/.test(address))).toEqual([]);
+  });
+
+  it("the workbench", async () => {
+    const page = await openPage("workbench/");
+    await page.waitForFunction(() => (window as unknown as { dutybook?: object }).dutybook !== undefined);
+    await page.locator("#duty-flow").waitFor();
+    expect(await violations(page)).toEqual([]);
+    expect(outside()).toEqual([]);
+  });
+});
+
+describe("the pane inside Excel", () => {
+  it("has every function registered before Excel can hear that the page is ready, however late functions.js comes", async () => {
+    let isAsked = (): void => undefined;
+    const late = new Promise<void>((resolve) => {
+      isAsked = resolve;
+    });
+    let release = (): void => undefined;
+    const held = new Promise<void>((resolve) => {
+      release = resolve;
+    });
+    const opening = openPage(`taskpane.html${IN_EXCEL}`, async (page) => {
+      await page.route(/\/functions[^/]*\.js$/, async (route) => {
+        isAsked();
+        await held;
+        await route.fallback();
+      });
+      // The library for this kind of Excel has long come by then.
+      page.on("requestfinished", (request) => {
+        if (/excel-win32/.test(request.url())) void late.then(release);
+      });
+    });
+    const page = await opening;
+    expect(asked.some((address) => /excel-win32/.test(address))).toBe(true);
+    expect(await page.evaluate(() => (window as unknown as WatchingWindow).registered)).toBe(CATALOGUE.length);
+    await expect.poll(() => textOf(page.locator("#pane"))).toBe("Waiting for Excel …");
+    expect(await violations(page)).toEqual([]);
+    expect(outside()).toEqual([]);
+  });
+
+  it("says so where the library could not be loaded", async () => {
+    const page = await openPage(`taskpane.html${IN_EXCEL}`, async (opened) => {
+      await opened.route(/\/office\.js$/, (route) => route.abort());
+    });
+    await expect.poll(() => textOf(page.locator("#pane"))).toContain("could not be loaded");
+  });
+});
