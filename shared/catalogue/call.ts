@@ -9,6 +9,7 @@ import {
 import { type Finding, fail, type Result, succeed, withoutRepeats } from "../../src/basis/result.ts";
 import { fromEngine, toEngine } from "../../src/basis/units.ts";
 import { type Argument, type Cell, type CellError, isAbsent, isCellError, isRange } from "../cells/cell.ts";
+import { isTooLong, tooLong } from "../cells/long-text.ts";
 import { cellErrorOf } from "../text/cell-error.ts";
 import { type CallFacts, type Entry, type KeyedColumn, parameterName, type Row } from "./entry.ts";
 import { settleTemperature, type TemperatureSlot, temperatureSlot } from "./named-temperature.ts";
@@ -252,12 +253,14 @@ class Call {
       const known = settledReading(parameter, cells, reading);
       if (known !== undefined) return known;
       const odd = oddCellOf(cells);
-      if (isCellError(odd)) return odd;
-      return odd === undefined ? readRange(parameter, cells, reading) : notFinite(odd, reading);
+      if (odd === undefined) return readRange(parameter, cells, reading);
+      if (isCellError(odd.cell)) return odd.cell;
+      return typeof odd.cell === "string" ? tooLong(placeIn(reading, odd), odd.cell) : notFinite(odd.cell, reading);
     }
     const cell = isRange(argument) ? (argument[0]?.[0] ?? null) : argument;
     if (isCellError(cell)) return cell;
     if (typeof cell === "number" && !Number.isFinite(cell)) return notFinite(cell, reading);
+    if (isTooLong(cell)) return tooLong(reading.name, cell);
     return parameter.read(cell, reading);
   }
 
@@ -336,19 +339,32 @@ function notFinite(cell: Cell, { name }: Reading): Result<never> {
   return fail([{ code: "not-a-number", kind: "error", subject: name, given: String(cell) }]);
 }
 
-/** The first error value of a range; without one, the first number that is not finite. Loops by index, for long tables. */
-function oddCellOf(cells: readonly (readonly Cell[])[]): Cell | undefined {
-  let odd: number | undefined;
+interface OddCell {
+  readonly cell: Cell;
+  readonly row: number;
+  readonly column: number;
+}
+
+/**
+ * The first error value of a range; without one, the first cell that nothing reads: a number that is not finite, or too long
+ * a text. Loops by index, for long tables.
+ */
+function oddCellOf(cells: readonly (readonly Cell[])[]): OddCell | undefined {
+  let odd: OddCell | undefined;
   for (let i = 0; i < cells.length; i += 1) {
     const row = cells[i] as readonly Cell[];
     for (let j = 0; j < row.length; j += 1) {
       const cell = row[j] as Cell;
-      if (typeof cell === "number") {
-        if (odd === undefined && !Number.isFinite(cell)) odd = cell;
-      } else if (typeof cell === "object" && isCellError(cell)) return cell;
+      if (typeof cell === "object" && isCellError(cell)) return { cell, row: i, column: j };
+      const isOdd = typeof cell === "number" ? !Number.isFinite(cell) : isTooLong(cell);
+      if (isOdd) odd ??= { cell, row: i, column: j };
     }
   }
   return odd;
+}
+
+function placeIn({ name }: Reading, { row, column }: OddCell): string {
+  return `${name}, row ${row + 1}, column ${column + 1}`;
 }
 
 function isSingle(range: readonly (readonly Cell[])[]): boolean {

@@ -6,6 +6,7 @@ import type { Line } from "../../src/pipework/line.ts";
 import { climbsBeyondLength, climbsTooFar } from "../../src/pipework/line-levels.ts";
 import { pipeNamed } from "../../src/pipework/pipe-name.ts";
 import { fittings } from "../catalogue/parameters/fittings.ts";
+import { readShort } from "../cells/long-text.ts";
 import { decodeField, type Keep, leftOut } from "./decode-field.ts";
 import type { DutySegment } from "./duty.ts";
 import { type DutyText, type LineKey, placeKey, SEGMENT_COLUMNS, type SegmentText } from "./duty-text.ts";
@@ -55,8 +56,14 @@ export function decodeLine(line: LineKey, typed: DutyText, pumps: number, keep: 
     const isHeader = named.isHeader || fitted.isHeader;
     const pipe = read("pipe", decodeField(PIPE, named.text, typed.unitSet));
     const length = read("length", decodeField(LENGTH, texts.length, typed.unitSet));
-    const counted = read("fittings", readFittings(fitted.text, typed.unitSet));
-    const share = read("share", readShare(texts.share ?? "", line, pumps));
+    const counted = read(
+      "fittings",
+      readShort(fitted.text, "fittings", (text) => readFittings(text, typed.unitSet)),
+    );
+    const share = read(
+      "share",
+      readShort(texts.share ?? "", "share", (text) => readShare(text, line, pumps)),
+    );
     const level = read("level", decodeField(END_LEVEL, texts.level ?? "", typed.unitSet));
     const isLevelRead = level !== undefined || (texts.level ?? "").trim() === "";
     const facts = { typed: texts, row, isHeader, wrong };

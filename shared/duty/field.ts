@@ -1,6 +1,7 @@
 import { errorOf, type Input } from "../../src/basis/method.ts";
 import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
 import { andThen, fail, type Result, succeed } from "../../src/basis/result.ts";
+import { readShort } from "../cells/long-text.ts";
 import { bareNumber, readAmount } from "./read-amount.ts";
 
 /** Where the value of a box must lie, in the engine's unit. An input of a method will do. */
@@ -116,7 +117,11 @@ interface NameOptions extends Options {
 
 /** What a name or description stands for. */
 export function meant<T>(read: Reader<T>, options: NameOptions): Field<T> {
-  return { ...options, kind: "name", read: (text, unitSet, subject) => read(text, subject, unitSet) };
+  return {
+    ...options,
+    kind: "name",
+    read: (typed, unitSet, subject) => readShort(typed, subject, (text) => read(text, subject, unitSet)),
+  };
 }
 
 /** A name the cell functions can read; its value is the text as typed, which goes into their cells. */

@@ -2,6 +2,7 @@ import { UNIT_SETS, type UnitSetName } from "../../src/basis/quantities.ts";
 import { andThen, type Result, succeed } from "../../src/basis/result.ts";
 import { standardAtmosphere } from "../../src/site/atmosphere.ts";
 import { doubted, gaugeOf, surfacePressure } from "../catalogue/parameters/surface-pressure.ts";
+import { isTooLong } from "../cells/long-text.ts";
 import { within } from "./field.ts";
 import { FIELDS, type FieldKey } from "./fields.ts";
 
@@ -22,6 +23,7 @@ export function overSurface(
   const { label, read, bounds = {} } = FIELDS[key];
   const own = read(typed.trim(), unitSet, label) as Result<number>;
   if (own.ok) return succeed(own.value, [...own.findings, ...doubted(own.value, label)]);
+  if (isTooLong(typed.trim())) return undefined;
   const found = surfacePressure.read(typed.trim(), { name: label, unitSet, units: UNIT_SETS[unitSet] });
   if (!found.ok || "gauge" in found.value) return undefined;
   const stated = found.value;

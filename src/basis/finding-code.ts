@@ -25,6 +25,7 @@ export interface InputFindings {
   "number-ambiguous": null;
   "number-read-as": null;
   "text-read-as": { as: string };
+  "text-too-long": { letters: number; most: number };
   "name-unknown": null;
   "choice-unknown": null;
   "shapes-differ": { first: string; firstShape: string; shape: string };

@@ -49,12 +49,16 @@ export function carrying(share: number | undefined, isHeader: boolean): Pick<Lin
   return runs === 1 ? { share } : { share, runs };
 }
 
-const HEADER = /[ ,;]*\b(?:common |comb )?header(?: piece| pipe)?s?\b/i;
+const HEADER = /\b(?:common |comb )?header(?: piece| pipe)?s?\b/i;
 
 /** A text without the word that calls its row a piece of header, and whether it does. */
 export function withoutHeader(text: string): { readonly text: string; readonly isHeader: boolean } {
-  const bare = text.replace(HEADER, " ");
-  return bare === text ? { text, isHeader: false } : { text: bare.replace(/^[ ,;]+/, "").trim(), isHeader: true };
+  const found = HEADER.exec(text);
+  if (found === null) return { text, isHeader: false };
+  let end = found.index;
+  while (end > 0 && " ,;".includes(text[end - 1] as string)) end -= 1;
+  const bare = `${text.slice(0, end)} ${text.slice(found.index + found[0].length)}`;
+  return { text: bare.replace(/^[ ,;]+/, "").trim(), isHeader: true };
 }
 
 /** Of equal runs side by side on a suction line, those that serve one of so many pumps; all where they are common. */

@@ -62,6 +62,15 @@ describe("the evaluator", () => {
     ]);
   });
 
+  it("refuses a name of a million letters in a short sentence", async () => {
+    const run = started("evaluate");
+    run.end(`{"call":"${"X".repeat(1_000_000)}"}\n${BORE}\n`);
+    expect((await run.ended).lines).toEqual([
+      '{"error":"#NAME?","message":"“call” is a text of 1000000 letters; give a function name such as \\"FRICTIONHEAD\\"."}',
+      '{"value":6.065}',
+    ]);
+  });
+
   it("ends quietly when its reader has seen enough", async () => {
     const run = started("evaluate");
     run.process.stdin.on("error", () => undefined);

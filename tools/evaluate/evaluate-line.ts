@@ -1,6 +1,7 @@
 import { call } from "../../shared/catalogue/call.ts";
 import { CATALOGUE, entryNamed } from "../../shared/catalogue/catalogue.ts";
 import type { Argument, Cell } from "../../shared/cells/cell.ts";
+import { LONGEST_TEXT } from "../../shared/cells/long-text.ts";
 import { noteText } from "../../shared/text/finding-text.ts";
 import { nearestNames } from "../../src/basis/nearest.ts";
 
@@ -16,6 +17,7 @@ export function evaluateLine(line: string): object {
     return refused("the line is not a JSON object");
   const { call: name, args = [] } = asked as { call?: unknown; args?: unknown };
   if (typeof name !== "string") return refused('“call” is missing; give a function name such as "FRICTIONHEAD"');
+  if (name.length > LONGEST_TEXT) return { error: "#NAME?", message: notAName(name) };
   const entry = entryNamed(name);
   if (entry === undefined) {
     const near = nearestNames(
@@ -38,6 +40,11 @@ export function evaluateLine(line: string): object {
   if (!outcome.ok) return outcome.error;
   const notes = outcome.findings.map((finding) => noteText(finding, outcome.unitSet));
   return notes.length === 0 ? { value: outcome.value } : { value: outcome.value, notes };
+}
+
+/** No function has so long a name, and the answer does not repeat it. */
+function notAName({ length }: string): string {
+  return `“call” is a text of ${length} letters; give a function name such as "FRICTIONHEAD".`;
 }
 
 function isArgument(arg: unknown): arg is Argument {

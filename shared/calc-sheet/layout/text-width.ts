@@ -61,12 +61,14 @@ function linesOfOne(text: string, points: number, font: Font): number {
   let used = 0;
   for (const word of text.split(/(?<=[\s-])/)) {
     // The space after the last word of a line needs no room.
-    if (used + textWidth(word.trimEnd(), font) > points && used > 0) {
+    const bare = word.trimEnd();
+    const width = textWidth(bare, font);
+    if (used + width > points && used > 0) {
       lines += 1;
       used = 0;
     }
     used += textWidth(word, font);
-    while (used > points && word.trimEnd().length > 1 && textWidth(word.trimEnd(), font) > points) {
+    while (used > points && bare.length > 1 && width > points) {
       lines += 1;
       used -= points;
     }

@@ -1,3 +1,4 @@
+import { LONGEST_TEXT } from "../../cells/long-text.ts";
 import { NAMESPACE } from "../../ports/namespace.ts";
 import { type Entry, GROUPS } from "../entry.ts";
 import { escaped, list, page, section } from "./html.ts";
@@ -18,4 +19,5 @@ const INTRODUCTION = `<p>Type <code>=${NAMESPACE}.</code> in a cell and choose a
 that the last argument names (“US” when left out, “SI” or “METRIC”), or a text with its own unit, such as
 <code>"45 L/s"</code>, which then holds whatever the unit set. A whole column in place of a single value gives a whole
 column of answers, 100,000 rows at most; all of a column (<code>A:A</code>) is answered as far as it is filled. Excel on
-the desktop hands blank cells of a range over as 0: name the filled rows there, such as <code>A2:A500</code>. No function reads anything but its arguments.</p>`;
+the desktop hands blank cells of a range over as 0: name the filled rows there, such as <code>A2:A500</code>. A text that states an
+amount or names something has at most ${LONGEST_TEXT} letters. No function reads anything but its arguments.</p>`;

@@ -30,6 +30,8 @@ export const inputWords: WordsOf<keyof InputFindings> = {
   "number-ambiguous": (f, say) => `${f.subject}: “${f.given}” can be read in two ways; write ${say.suggestions()}`,
   "number-read-as": (f, say) => `${f.subject}: “${f.given}” is read as ${say.amount(f.found)}`,
   "text-read-as": (f) => `${f.subject}: “${f.given}” is read as ${f.facts.as}`,
+  "text-too-long": (f) =>
+    `${f.subject} is a text of ${f.facts.letters} letters; at most ${f.facts.most} are read, so shorten it or share it out over several rows`,
   "name-unknown": (f, say) => {
     const near = f.suggestions?.length ? `; the nearest known: ${say.suggestions()}` : "";
     const otherwise = f.otherwise === undefined ? "" : `; ${near === "" ? "" : "or "}${f.otherwise}`;
