@@ -1,4 +1,4 @@
-import { addressOf, type Box, boxOf, rangeOf } from "../../shared/ports/a1.ts";
+import { addressOf, type Box } from "../../shared/ports/a1.ts";
 
 type Plain = number | string | boolean;
 
@@ -22,6 +22,8 @@ export interface MemorySheet {
   name: string;
   /** By address: a constant, or a formula with its "=". */
   readonly cells: Record<string, Plain>;
+  /** Cells whose text was marked as one by an apostrophe, whatever it looks like. */
+  readonly quoted: Record<string, true>;
   /** By address or range, then by property, such as "font.bold". */
   readonly formats: Record<string, Record<string, unknown>>;
   readonly names: Record<string, string>;
@@ -41,6 +43,7 @@ export function memorySheet(id: string, name: string): MemorySheet {
     id,
     name,
     cells: {},
+    quoted: {},
     formats: {},
     names: {},
     merges: [],
@@ -78,20 +81,8 @@ export function asTyped(entry: Plain): Plain | undefined {
   return entry;
 }
 
-/** The smallest range that holds every filled cell. */
-export function usedRange({ cells }: MemorySheet): string | undefined {
-  const boxes = Object.keys(cells).map(boxOf);
-  const [first] = boxes;
-  if (first === undefined) return undefined;
-  return rangeOf(
-    boxes.reduce(
-      (all, box) => ({
-        top: Math.min(all.top, box.top),
-        left: Math.min(all.left, box.left),
-        bottom: Math.max(all.bottom, box.bottom),
-        right: Math.max(all.right, box.right),
-      }),
-      first,
-    ),
-  );
+/** Whether a cell holds a formula. */
+export function isFormulaAt({ cells, quoted }: MemorySheet, at: string): boolean {
+  const held = cells[at];
+  return typeof held === "string" && held.startsWith("=") && quoted[at] !== true;
 }

@@ -49,13 +49,19 @@ export interface OfficeAnswer {
   readonly Body: unknown;
 }
 
+/** How a request came: its size as text, and the library's marks on it. */
+export interface SentAs {
+  readonly bytes: number;
+  readonly flags: number;
+}
+
 /**
  * A page in memory with the maker's own library in it, whose requests go to `answer` instead of to Excel. Everything
  * up to the request — proxies, load and sync, argument checks, error objects — is the library's own doing.
  */
 export function officePage(
   scripts: readonly string[],
-  answer: (request: OfficeRequest) => OfficeAnswer | Promise<OfficeAnswer>,
+  answer: (request: OfficeRequest, sent: SentAs) => OfficeAnswer | Promise<OfficeAnswer>,
 ): DOMWindow {
   const page =
     '<!doctype html><head><script src="https://localhost:3000/office/office.js"></script></head><body></body>';
@@ -72,9 +78,11 @@ export function officePage(
   OfficeExtension.SessionBase["_overrideSession"] = {
     _resolveRequestUrlAndHeaderInfo: () => Promise.resolve({ url: "https://workbook.test/", headers: {} }),
     _createRequestExecutorOrNull: () => ({
-      executeAsync: async (_data: unknown, _flags: unknown, message: { readonly Body: OfficeRequest }) =>
+      executeAsync: async (_data: unknown, flags: number, message: { readonly Body: OfficeRequest }) => {
         // The real way is text, so nothing that does not survive it may be relied on.
-        answer(JSON.parse(JSON.stringify(message.Body)) as OfficeRequest),
+        const text = JSON.stringify(message.Body);
+        return answer(JSON.parse(text) as OfficeRequest, { bytes: Buffer.byteLength(text), flags });
+      },
     }),
   };
   return window;
