@@ -35,6 +35,13 @@ export interface InputFindings {
   "gauge-or-absolute": { unit: string };
   "not-a-whole-number": null;
   "beyond-computation": null;
+  "sum-pending": null;
+  "sum-unread": null;
+  "sum-beyond": null;
+  "sum-divides-by-zero": null;
+  "sum-units-apart": null;
+  "sum-bare-beside-unit": null;
+  "sum-not-loaded": null;
   "duty-unreadable": { reason: string };
   "field-not-known": null;
   "logo-refused": { reason: string };

@@ -4,6 +4,7 @@ import type { CellError } from "../../cells/cell.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { FIELDS, type FieldKey } from "../../duty/fields.ts";
 import { bareNumber } from "../../duty/read-amount.ts";
+import { sumIn } from "../../duty/sums/written-sum.ts";
 import type { InputItem } from "../plan.ts";
 
 export interface Stated {
@@ -17,10 +18,11 @@ export interface Stated {
   readonly basis: string;
 }
 
-/** A stated figure as an input cell: as it was typed where it is a plain number, converted where it has its own unit. */
+/** A stated figure as an input cell: as it was typed where it is a plain number, converted where it has its own unit, and with a sum beside it where it was one. */
 export function statedNumber({ key, box, label, quantity, typed, value, basis }: Stated, duty: Duty): InputItem {
   const plain = bareNumber(typed);
-  const givenAs = plain !== undefined || typed.trim() === "" ? "" : `; given as ${typed.trim()}`;
+  const isAsTyped = plain !== undefined && sumIn(typed) === undefined;
+  const givenAs = isAsTyped || typed.trim() === "" ? "" : `; given as ${typed.trim()}`;
   return {
     kind: "input",
     key,

@@ -58,5 +58,17 @@ export const inputWords: WordsOf<keyof InputFindings> = {
     return `“${f.given}” (${f.subject}) is known to nothing here: it is kept with the duty and used for nothing${near}`;
   },
   "not-a-whole-number": (f, say) => `${f.subject} must be a whole number; ${say.amount(f.found)} was given`,
+  "sum-pending": (f) => `${f.subject}: “${f.given}” is a sum that is not worked out yet`,
+  "sum-unread": (f) =>
+    `${f.subject}: “${f.given}” cannot be worked out in a sum; figures with or without units, + - * / ^ and brackets can`,
+  "sum-beyond": (f) =>
+    `${f.subject}: the sum is too long or comes to too much (“${f.given}”); powers up to 6 and 200 letters will do`,
+  "sum-divides-by-zero": (f) => `${f.subject}: the sum divides by zero (“${f.given}”)`,
+  "sum-units-apart": (f) =>
+    `${f.subject}: the units of the sum do not come to one amount${f.given ? ` (“${f.given}”)` : ""}; write a unit behind each figure that is added, or one behind brackets around all, such as “(98+12)/2 ft”`,
+  "sum-bare-beside-unit": (f, say) =>
+    `${f.subject}: “${f.given}” stands beside figures in another unit than that of the box; write ${say.suggestions()}`,
+  "sum-not-loaded": (f) =>
+    `${f.subject}: “${f.given}” cannot be worked out here, for a part of the program did not load; write what it comes to`,
   "beyond-computation": (f) => `${f.subject} is beyond what can be computed; check the size of the inputs`,
 };
