@@ -9,6 +9,7 @@ import { inBrief } from "./in-brief.ts";
 import { keepDuty, keptDuty, putAside } from "./remember.ts";
 import { next, openingState, type PaneEvent, type PaneState } from "./state.ts";
 import { STEPS } from "./steps.ts";
+import { loadParser, sumsWith } from "./sums.ts";
 import { failedView } from "./views/failed.ts";
 import { fileBarView } from "./views/file-bar.ts";
 import { footBarView } from "./views/foot-bar.ts";
@@ -39,6 +40,15 @@ export function mountPane(root: HTMLElement, services: { readonly host: SheetHos
   pane.className = "duty-pane";
   root.replaceChildren(pane);
   let page = freshPage();
+  const sums = sumsWith(loadParser, settleNow);
+
+  /** What was waited for may be worked out. */
+  function settleNow(): void {
+    const before = state;
+    state = settled(state);
+    if (state === before || !draw()) return;
+    keepDuty(state.duty);
+  }
 
   /** A page that no earlier drawing has a hold on. */
   function freshPage(): HTMLElement {
@@ -49,7 +59,7 @@ export function mountPane(root: HTMLElement, services: { readonly host: SheetHos
 
   function send(event: PaneEvent): void {
     const before = state;
-    state = next(state, event);
+    state = settled(next(state, event));
     if (state === before) return;
     const isChanged = state.duty !== before.duty;
     // What was to be announced is of the duty before.
@@ -57,6 +67,12 @@ export function mountPane(root: HTMLElement, services: { readonly host: SheetHos
     if (!draw() || !isChanged) return;
     keepDuty(state.duty);
     pause = setTimeout(announce, PAUSE);
+  }
+
+  /** The state with its sums worked out, unless that has to be waited for. */
+  function settled(found: PaneState): PaneState {
+    const all = sums(found.duty);
+    return all === undefined ? found : next(found, { type: "sums-settled", settled: all });
   }
 
   function announce(): void {
@@ -118,6 +134,7 @@ export function mountPane(root: HTMLElement, services: { readonly host: SheetHos
     state = { ...openingState(), aside: state.duty, notice: { kind: "failed", text: PUT_ASIDE } };
     draw();
   }
+  settleNow();
   let looking: ReturnType<typeof setTimeout> | undefined;
   services.host?.onCalculated(() => {
     clearTimeout(looking);

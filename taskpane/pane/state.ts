@@ -17,8 +17,10 @@ import {
   type SegmentText,
 } from "../../shared/duty/duty-text.ts";
 import type { FieldKey } from "../../shared/duty/fields.ts";
+import type { SettledSums } from "../../shared/duty/sums/settle-sums.ts";
 import type { NextIssue } from "../../shared/package/next-issue.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
+import type { Finding } from "../../src/basis/result.ts";
 import { convertNumbers, numbersThatDiffer } from "./convert-numbers.ts";
 import { type JobEvent, jobChange, withRevisions } from "./job-events.ts";
 import { NO_OFFERS, nextOffers, type Offers, type OffersEvent } from "./pump/offers.ts";
@@ -81,6 +83,8 @@ export interface PaneState {
   /** Why they could not be read, where that was tried last. */
   readonly unread?: string;
   readonly offers: Offers;
+  /** Why the sum in a box is not worked out, by its place. */
+  readonly refusedSums: ReadonlyMap<string, Finding>;
   /** A duty kept from last time that could not be shown. */
   readonly aside?: DutyText;
   /** Width the pictures are drawn for, px. */
@@ -104,6 +108,8 @@ export type PaneEvent =
   | { readonly type: "units-picked"; readonly unitSet: UnitSetName }
   | { readonly type: "units-answered"; readonly numbers: "convert" | "keep" | "leave" }
   | { readonly type: "duty-replaced"; readonly duty: DutyText; readonly what: string }
+  | { readonly type: "lengths-added"; readonly place: Place; readonly sum: string }
+  | { readonly type: "sums-settled"; readonly settled: SettledSums }
   | { readonly type: "undone" }
   | { readonly type: "redone" }
   | { readonly type: "list-opened"; readonly place: Place; readonly caret: number }
@@ -155,6 +161,7 @@ export function openingState(duty: DutyText = EMPTY_DUTY): PaneState {
     writing: { kind: "idle" },
     copying: { kind: "idle" },
     offers: NO_OFFERS,
+    refusedSums: new Map(),
     width: 296,
   };
 }
@@ -170,6 +177,10 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
     }
     case "name-chosen":
       return { ...changed(state, withText(state.duty, event.place, event.text), "choosing a name"), list: undefined };
+    case "lengths-added":
+      return changed(state, withText(state.duty, event.place, event.sum), "adding up lengths");
+    case "sums-settled":
+      return settle(state, event.settled);
     case "basis-typed": {
       const basis = { ...state.duty.basis, [event.field]: event.text };
       return changed(state, { ...state.duty, basis }, "typing", `${event.field}.basis`);
@@ -278,6 +289,12 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
     default:
       return changePump(state, event);
   }
+}
+
+/** What sums come to is no change of its own: it follows from what was typed. */
+function settle(state: PaneState, { duty, refused }: SettledSums): PaneState {
+  if (duty === state.duty && refused.size === 0 && state.refusedSums.size === 0) return state;
+  return { ...state, duty, refusedSums: refused };
 }
 
 /** The text in a box. */

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
+import { fieldOfBox } from "../../../shared/duty/box-field.ts";
 import {
   type CaseBox,
   type CaseFieldKey,
@@ -11,6 +12,7 @@ import type { Field } from "../../../shared/duty/field.ts";
 import { CASE_FIELDS, CASE_HOURS, CASE_KEYS } from "../../../shared/duty/fields/cases.ts";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
 import { casesToMake } from "../../../shared/duty/made-cases.ts";
+import { asTyped } from "../../../shared/duty/sums/written-sum.ts";
 import { type CaseShown, type CasesShown, casesShown } from "../../../shared/package/cases.ts";
 import type { Worked } from "../../../shared/package/head-and-suction.ts";
 import { figures } from "../../../shared/text/words.ts";
@@ -22,6 +24,7 @@ import { comboboxView } from "./combobox.ts";
 import { fieldView } from "./field.ts";
 import { figureText } from "./figure.ts";
 import { findingsAt, findingsView } from "./findings.ts";
+import { sumLineOf, sumLineView } from "./sum-line.ts";
 
 const FIELDS = fieldsOf("cases");
 
@@ -194,7 +197,12 @@ function textBox(
   const place = { case: at, box };
   const id = boxId(placeKey(place));
   const found = findingsAt(context, placeKey(place));
-  const describedBy = [...(unit === "" ? [] : [`${id}-unit`]), ...(found.length === 0 ? [] : [`${id}-findings`])];
+  const quantity = fieldOfBox(placeKey(place))?.quantity;
+  const describedBy = [
+    ...(unit === "" ? [] : [`${id}-unit`]),
+    ...(quantity === undefined ? [] : sumLineOf(context, place)),
+    ...(found.length === 0 ? [] : [`${id}-findings`]),
+  ];
   return html`<div class="cell">
     <label for=${id}>${label}</label>
     <div class="entry">
@@ -206,11 +214,12 @@ function textBox(
         placeholder=${placeholder}
         aria-describedby=${describedBy.length === 0 ? nothing : describedBy.join(" ")}
         aria-invalid=${found.some(({ kind }) => kind === "error")}
-        .value=${live(textOf(context, at, box))}
+        .value=${live(quantity === undefined ? textOf(context, at, box) : asTyped(textOf(context, at, box)))}
         @input=${(event: InputEvent) => send({ type: "typed", place, text: (event.target as HTMLInputElement).value })}
       />
       ${unit === "" ? nothing : html`<span class="unit" id="${id}-unit">${unit}</span>`} ${after}
     </div>
+    ${quantity === undefined ? nothing : sumLineView(context, place, quantity)}
     ${found.length === 0 ? nothing : findingsView(found, state.duty.unitSet, `${id}-findings`)}
   </div>`;
 }

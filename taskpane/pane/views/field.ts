@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Field } from "../../../shared/duty/field.ts";
 import { FIELDS, type FieldKey, fieldsOf, withoutUse } from "../../../shared/duty/fields.ts";
+import { asTyped } from "../../../shared/duty/sums/written-sum.ts";
 import { figures } from "../../../shared/text/words.ts";
 import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
@@ -9,6 +10,7 @@ import { boxId, type PaneContext } from "../context.ts";
 import { matching, type NameList, nameList } from "../names.ts";
 import { comboboxView } from "./combobox.ts";
 import { findingsAt, findingsView } from "./findings.ts";
+import { sumLineOf, sumLineView } from "./sum-line.ts";
 
 /** A field of the duty: label, box, unit, its findings, and help with a line for the basis that open on demand. */
 export function fieldView(context: PaneContext, key: FieldKey): TemplateResult | typeof nothing {
@@ -25,6 +27,7 @@ export function fieldView(context: PaneContext, key: FieldKey): TemplateResult |
   const basis = state.duty.basis[key] ?? "";
   const describedBy = [
     ...(unit === "" ? [] : [`${id}-unit`]),
+    ...(field.quantity === undefined ? [] : sumLineOf(context, { field: key })),
     ...(findings.length === 0 ? [] : [`${id}-findings`]),
     `${id}-help`,
   ].join(" ");
@@ -45,6 +48,7 @@ export function fieldView(context: PaneContext, key: FieldKey): TemplateResult |
     >
       ?
     </button>
+    ${field.quantity === undefined ? nothing : sumLineView(context, { field: key }, field.quantity)}
     ${findings.length === 0 ? nothing : findingsView(findings, units, `${id}-findings`)}
     ${unused === undefined ? nothing : html`<p class="basis-line">Not used: ${unused}</p>`}
     ${!open && basis.trim() !== "" ? html`<p class="basis-line">Basis: ${basis}</p>` : nothing}
@@ -102,7 +106,7 @@ function boxView(context: PaneContext, key: FieldKey, field: Field, describedBy:
     aria-invalid=${invalid}
     aria-required=${field.required === true}
     placeholder=${placeholder}
-    .value=${live(state.duty.fields[key])}
+    .value=${live(field.quantity === undefined ? state.duty.fields[key] : asTyped(state.duty.fields[key]))}
     @input=${typed}
   />`;
 }

@@ -22,6 +22,8 @@ export function findingsView(findings: readonly Finding[], units: UnitSetName, i
 
 /** What to show beside a box. A name being typed with its list open is not called unknown yet. */
 export function findingsAt({ state, worked }: PaneContext, key: string): readonly Finding[] {
+  const refused = state.refusedSums.get(key);
+  if (refused !== undefined) return [refused];
   const beingTyped = state.list?.typed === true && state.list.place === key;
   return beingTyped ? worked.at(key).filter(({ code }) => code !== "name-unknown") : worked.at(key);
 }

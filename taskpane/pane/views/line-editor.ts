@@ -1,6 +1,8 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import { type LineKey, type Place, placeKey, type SegmentText } from "../../../shared/duty/duty-text.ts";
+import { inOneLine } from "../../../shared/duty/sums/amount-list.ts";
+import { asTyped } from "../../../shared/duty/sums/written-sum.ts";
 import { amountText } from "../../../shared/text/words.ts";
 import { printedUnit, type Quantity, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
@@ -12,6 +14,7 @@ import { LINE_TITLES, type OpenList } from "../state.ts";
 import type { RowWorked } from "../worked.ts";
 import { comboboxView } from "./combobox.ts";
 import { findingsAt, findingsView } from "./findings.ts";
+import { listQuestionView, sumLineOf, sumLineView } from "./sum-line.ts";
 
 type Column = keyof SegmentText;
 
@@ -143,7 +146,7 @@ function cellView(context: PaneContext, place: CellPlace): TemplateResult {
   const quantity = PLAIN[place.column];
   const hasUnit = typeof quantity === "string";
   const describedBy = [
-    ...(hasUnit ? [`${id}-unit`] : []),
+    ...(hasUnit ? [`${id}-unit`, ...sumLineOf(context, place)] : []),
     ...(findings.length === 0 ? [] : [`${id}-findings`]),
     helpId(place.line, place.column),
   ].join(" ");
@@ -153,7 +156,9 @@ function cellView(context: PaneContext, place: CellPlace): TemplateResult {
       ${boxView(context, place, describedBy)}
       ${hasUnit ? html`<span class="unit" id="${id}-unit">${printedUnit(quantity, units)}</span>` : nothing}
     </div>
+    ${hasUnit ? sumLineView(context, place, quantity) : nothing}
     ${findings.length === 0 ? nothing : findingsView(findings, units, `${id}-findings`)}
+    ${place.column === "length" ? listQuestionView(context, place) : nothing}
   </div>`;
 }
 
@@ -171,8 +176,9 @@ function boxView(context: PaneContext, place: CellPlace, describedBy: string): T
       aria-invalid=${invalid}
       aria-required=${place.column === "length"}
       placeholder=${place.column === "share" ? (place.line === "suctionLine" ? "each" : "all") : ""}
-      .value=${live(text)}
+      .value=${live(place.column === "share" ? text : asTyped(text))}
       @input=${(event: InputEvent) => send({ type: "typed", place, text: (event.target as HTMLInputElement).value })}
+      @paste=${(event: ClipboardEvent) => pasteList(context, place, event)}
     />`;
   }
   if (place.column === "pipe") {
@@ -195,6 +201,17 @@ function boxView(context: PaneContext, place: CellPlace, describedBy: string): T
     matches: (list) => matching(FITTINGS, addsOne(text, list) ? "" : pieceAt(text, list.caret).name),
     chosen: (list, name) => (addsOne(text, list) ? withFitting(text, name) : withPiece(text, list.caret, name)),
   });
+}
+
+/** A box of one line would run the lines of a list together. */
+function pasteList({ send }: PaneContext, place: CellPlace, event: ClipboardEvent): void {
+  const input = event.target as HTMLInputElement;
+  const list = place.column === "length" ? inOneLine(event.clipboardData?.getData("text/plain") ?? "") : undefined;
+  if (list === undefined) return;
+  event.preventDefault();
+  const { value, selectionStart, selectionEnd } = input;
+  const text = `${value.slice(0, selectionStart ?? value.length)}${list}${value.slice(selectionEnd ?? value.length)}`;
+  send({ type: "typed", place, text });
 }
 
 /** Asked for after a whole name rather than while typing one, the list adds a further fitting. */

@@ -3,10 +3,12 @@ import { live } from "lit/directives/live.js";
 import { type OwnKey, type Place, type PumpKey, placeKey } from "../../../shared/duty/duty-text.ts";
 import type { Field } from "../../../shared/duty/field.ts";
 import { OWN_BOXES, PUMP_BOXES } from "../../../shared/duty/fields/pump.ts";
+import { asTyped } from "../../../shared/duty/sums/written-sum.ts";
 import { printedUnit } from "../../../src/basis/quantities.ts";
 import { boxId, type PaneContext } from "../context.ts";
 import { textAt } from "../state.ts";
 import { findingsAt, findingsView } from "./findings.ts";
+import { sumLineOf, sumLineView } from "./sum-line.ts";
 
 /** A box of the chosen pump, or of a further one. */
 export function pumpBoxView(context: PaneContext, pump: PumpKey, other?: number): TemplateResult {
@@ -30,6 +32,7 @@ function boxView(context: PaneContext, place: Place, field: Field): TemplateResu
   const open = state.openHelp.has(key);
   const describedBy = [
     ...(unit === "" ? [] : [`${id}-unit`]),
+    ...(quantity === undefined ? [] : sumLineOf(context, place)),
     ...(findings.length === 0 ? [] : [`${id}-findings`]),
     `${id}-help`,
   ].join(" ");
@@ -44,7 +47,7 @@ function boxView(context: PaneContext, place: Place, field: Field): TemplateResu
         aria-describedby=${describedBy}
         aria-invalid=${findings.some(({ kind }) => kind === "error")}
         placeholder=${whenBlank === undefined ? "" : `${whenBlank} assumed`}
-        .value=${live(textAt(state.duty, place))}
+        .value=${live(quantity === undefined ? textAt(state.duty, place) : asTyped(textAt(state.duty, place)))}
         @input=${(event: InputEvent) => send({ type: "typed", place, text: (event.target as HTMLInputElement).value })}
       />
       ${unit === "" ? nothing : html`<span class="unit" id="${id}-unit">${unit}</span>`}
@@ -60,6 +63,7 @@ function boxView(context: PaneContext, place: Place, field: Field): TemplateResu
     >
       ?
     </button>
+    ${quantity === undefined ? nothing : sumLineView(context, place, quantity)}
     ${findings.length === 0 ? nothing : findingsView(findings, units, `${id}-findings`)}
     <div class="about" id="${id}-about" ?hidden=${!open}><p id="${id}-help">${help}</p></div>
   </div>`;

@@ -2,11 +2,13 @@ import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import { type CurvePointText, curvePlace, type PumpText, placeKey } from "../../../shared/duty/duty-text.ts";
 import { CURVE_POINT, POINT_COLUMNS } from "../../../shared/duty/fields/pump.ts";
+import { asTyped } from "../../../shared/duty/sums/written-sum.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import { printedUnit } from "../../../src/basis/quantities.ts";
 import { boxId, type PaneContext } from "../context.ts";
 import { pastedCurve, pastedRows } from "../pump/pasted-points.ts";
 import { findingsAt, findingsView } from "./findings.ts";
+import { sumLineOf, sumLineView } from "./sum-line.ts";
 
 /** Heads of the columns, short enough for a narrow pane. */
 const HEADS: Readonly<Record<keyof CurvePointText, string>> = {
@@ -106,6 +108,7 @@ function cellView(context: PaneContext, pump: PumpText, at: PointCell): Template
   const key = placeKey(place);
   const id = boxId(key);
   const findings = findingsAt(context, key);
+  const describedBy = [...sumLineOf(context, place), ...(findings.length === 0 ? [] : [`${id}-findings`])];
   const unit = column === "efficiency" ? "" : `, ${printedUnit(CURVE_POINT[column].quantity, state.duty.unitSet)}`;
   return html`<input
     id=${id}
@@ -114,9 +117,9 @@ function cellView(context: PaneContext, pump: PumpText, at: PointCell): Template
     spellcheck="false"
     inputmode="decimal"
     aria-label="Point ${row + 1}: ${CURVE_POINT[column].label}${unit}"
-    aria-describedby=${findings.length === 0 ? nothing : `${id}-findings`}
+    aria-describedby=${describedBy.length === 0 ? nothing : describedBy.join(" ")}
     aria-invalid=${findings.some(({ kind }) => kind === "error")}
-    .value=${live(pump.points[row]?.[column] ?? "")}
+    .value=${live(asTyped(pump.points[row]?.[column] ?? ""))}
     @input=${(event: InputEvent) => send({ type: "typed", place, text: (event.target as HTMLInputElement).value })}
     @keydown=${(event: KeyboardEvent) => walk(event, at)}
     @paste=${(event: ClipboardEvent) => {
@@ -125,7 +128,8 @@ function cellView(context: PaneContext, pump: PumpText, at: PointCell): Template
       event.preventDefault();
       take(context, rows, at);
     }}
-  />`;
+  />
+    ${sumLineView(context, place, CURVE_POINT[column].quantity)}`;
 }
 
 /** Up and down go from row to row, as in a sheet. */

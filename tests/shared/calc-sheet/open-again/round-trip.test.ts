@@ -40,6 +40,13 @@ const DUTIES: readonly { readonly name: string; readonly duty: DutyText }[] = [
     ),
   },
   {
+    name: "sums in its boxes",
+    duty: dutyText(
+      { flow: "2*300 gpm = 600 US gpm", deliveryLevel: "=120+35 = 155", npshRequired: "2*3 = 6" },
+      { dischargeLine: [{ pipe: "8in sch40", length: "3*40 + 12'6\" = 132.5 ft", fittings: "1 exit" }] },
+    ),
+  },
+  {
     name: "blank rows among the runs",
     duty: dutyText(
       {},
