@@ -51,6 +51,11 @@ export interface DutyOtherPump extends DutyPump {
 /** How a field got its value, or why it has none. */
 export type FieldState = "stated" | "assumed" | "blank" | "unreadable";
 
+/** Whether something stands in the box; what cannot be read is given, and wrong. */
+export function isGiven(state: FieldState): boolean {
+  return state === "stated" || state === "unreadable";
+}
+
 /** A case of the duty, read. */
 export interface DutyCase {
   readonly typed: CaseText;

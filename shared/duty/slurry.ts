@@ -2,7 +2,7 @@ import { SPECIFIC_GRAVITY_REFERENCE } from "../../src/basis/constants.ts";
 import { andThen, fail, type Result, succeed } from "../../src/basis/result.ts";
 import type { Liquid, LiquidState } from "../../src/liquid/liquid.ts";
 import { slurryLiquid } from "../../src/slurry/slurry-liquid.ts";
-import type { Duty } from "./duty.ts";
+import { type Duty, isGiven } from "./duty.ts";
 import type { FieldKey } from "./fields.ts";
 
 /** What fixes the composition of a slurry: any two of them. */
@@ -48,7 +48,7 @@ function isWithout({ solids, solidsByVolume, state }: Duty): boolean {
 }
 
 function given<K extends FieldKey>({ state }: Duty, keys: readonly K[]): readonly K[] {
-  return keys.filter((key) => state[key] === "stated" || state[key] === "unreadable");
+  return keys.filter((key) => isGiven(state[key]));
 }
 
 /** The liquid as pumped, with its solids; fails without findings where a box it hangs on cannot be read. */

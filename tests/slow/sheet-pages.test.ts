@@ -29,7 +29,10 @@ const HEADS = [
 /** House choice. */
 const MOST_PAGES: Readonly<Partial<Record<string, number>>> = {
   "Quarry sump, suction lift (US)": 8,
+  "Quarry sump, settings of its own": 8,
   "Head and suction alone": 2,
+  "Head and suction alone, with a lift": 2,
+  "Head and suction alone, with a lift (metric)": 2,
 };
 
 interface Printed {

@@ -1,5 +1,6 @@
 import { type DutyText, EMPTY_DUTY } from "../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
+import { convertNumbers } from "../../taskpane/pane/convert-numbers.ts";
 import { dutyText, type Fields } from "./duty-of.ts";
 
 /** Head and suction alone, nothing said that need not be. */
@@ -20,8 +21,24 @@ const MINIMAL: DutyText = {
   dischargeLine: [{ pipe: "6in sch40", length: "600 ft", fittings: "1 swing check, 1 gate, 1 exit" }],
 };
 
-/** The same with a pump that has to be primed. */
+/** The same with a pump that has to be primed, in either set of units. */
 const LIFTING: DutyText = { ...MINIMAL, fields: { ...MINIMAL.fields, pumpLevel: "6 ft" } };
+const LIFTING_METRIC: DutyText = convertNumbers(LIFTING, "METRIC");
+
+const [QUARRY] = SAMPLE_DUTIES.map(({ duty }) => duty) as [DutyText];
+
+/** The quarry by its estimator's own judgement, not by what is usual. */
+const OWN: Fields = {
+  flowInHand: "25",
+  npshOff: "8",
+  lowFlow: "35",
+  ratingUsed: "85",
+  lightLoad: "35",
+  tankUsable: "85",
+  tankReserve: "15",
+  primeTimeBypass: "240",
+};
+export const OWN_SETTINGS: DutyText = { ...QUARRY, fields: { ...QUARRY.fields, ...OWN } };
 
 const LONG_TEXTS: Fields = {
   project:
@@ -44,8 +61,8 @@ const LONG_BASIS =
 
 /** The quarry with a discharge line of 23 runs, each with several fittings, and long texts wherever one may be typed. */
 const LONG: DutyText = dutyText(LONG_TEXTS, {
-  ...(SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number]).duty,
-  fields: { ...(SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[number]).duty.fields, ...LONG_TEXTS },
+  ...QUARRY,
+  fields: { ...QUARRY.fields, ...LONG_TEXTS },
   basis: {
     flow: LONG_BASIS,
     sourceLevel: LONG_BASIS,
@@ -84,5 +101,7 @@ export const PRINTED_DUTIES: readonly { readonly name: string; readonly duty: Du
   ...SAMPLE_DUTIES.map(({ name, duty }) => ({ name, duty })),
   { name: "Head and suction alone", duty: MINIMAL },
   { name: "Head and suction alone, with a lift", duty: LIFTING },
+  { name: "Head and suction alone, with a lift (metric)", duty: LIFTING_METRIC },
+  { name: "Quarry sump, settings of its own", duty: OWN_SETTINGS },
   { name: "24 runs with long texts", duty: LONG },
 ];

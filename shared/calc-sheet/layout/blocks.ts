@@ -1,7 +1,7 @@
 import { greatestOf } from "../../../src/numeric/extremes.ts";
 import { headerText } from "../../catalogue/call.ts";
 import type { Block, BlockRow, BlocksItem } from "../plan.ts";
-import { divided, type Stretch } from "./columns.ts";
+import { divided, type Stretch, UNDER_RULE } from "./columns.ts";
 import type { Page } from "./page.ts";
 
 /** Labels and figures of the three blocks, from the left. */
@@ -20,6 +20,7 @@ export function placeBlocks(page: Page, { blocks }: BlocksItem): void {
       page.merged(from, to, { v: heading, style: "blockHead" });
     });
     page.next();
+    page.space(UNDER_RULE);
   }
   const count = greatestOf(blocks.map(({ rows }) => rows.length));
   for (let i = 0; i < count; i += 1) {

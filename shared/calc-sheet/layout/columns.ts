@@ -26,9 +26,11 @@ export const CHART_ROWS = 16;
 export const CHART_ROW_HEIGHT = 11.25;
 /** Of a row without long text, points. */
 export const ROW_HEIGHT = 12;
+/** Points left free under the rule of a head that a text stands below. */
+export const UNDER_RULE = 2;
 
-// A column takes a digit's width a character and 5 px between; a px is 0.75 pt. Programs that draw to the px take 7 px for
-// the digit of the usual font, others its true 7.42 px (5.56 pt).
+// A column takes a digit's width a character and 5 px between; a px is 0.75 pt. In a workbook of our own the digit is 7 px
+// wide; in one of somebody else, whose usual font is Arial of 10 points or the like, some programs take its true 7.42 px.
 const NARROW_DIGIT = 7;
 const WIDE_DIGIT = 7.42;
 
@@ -44,12 +46,10 @@ export function sheetPoints(columns: readonly number[]): number {
 /** What a cell leaves free beside its text, and an indented one besides, points. */
 const PADDING = 4.5;
 const INDENT = 9.5;
-/** Programs differ in how close they set a text: it is given so much less room than there is. */
-const SLACK = 0.97;
 
 /** Points that a text has on a line of these columns, where they are narrowest. */
 export function roomIn(columns: readonly number[], indent = 0): number {
-  return SLACK * (points(columns, NARROW_DIGIT) - PADDING - indent * INDENT);
+  return points(columns, NARROW_DIGIT) - PADDING - indent * INDENT;
 }
 
 /** Divides a stretch of the page by shares of its width, as near as its columns allow; each part has one at least. */

@@ -1,5 +1,5 @@
 import type { LinesItem } from "../plan.ts";
-import { divided, type Stretch, WHOLE } from "./columns.ts";
+import { divided, type Stretch, UNDER_RULE, WHOLE } from "./columns.ts";
 import type { Page } from "./page.ts";
 
 const [LABEL_AT, TEXT_AT] = divided([2, 8]) as readonly [Stretch, Stretch];
@@ -10,6 +10,7 @@ export function placeLines(page: Page, { heading, rows }: LinesItem): void {
   page.space(4);
   page.merged(...WHOLE, { v: heading, style: "blockHead" });
   page.next();
+  page.space(UNDER_RULE);
   for (const { key, label, text } of rows) {
     page.merged(...LABEL_AT, { v: label, style: "blockLabel" });
     page.result(key, TEXT_AT[0], `Summary: ${label}`);

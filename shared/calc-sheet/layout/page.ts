@@ -38,13 +38,16 @@ const HEADS: Readonly<Record<string, { readonly before: number; readonly after: 
   section: { before: 1, after: 2 },
   listHead: { before: 0, after: 1 },
   tableHead: { before: 0, after: 2 },
-  blockHead: { before: 0, after: 1 },
+  blockHead: { before: 0, after: 2 },
   tableHeadText: { before: 0, after: 2 },
   tableHeadLabel: { before: 0, after: 2 },
 };
 
-/** Points that the chart of the summary is given: it is small where much is to be said, and never a poster. */
-const FILLING = { least: 170, wanted: 190, most: 330 } as const;
+/**
+ * Points that the chart of the summary is given: what is wanted where all stands on one page, for a chart of one system has
+ * a short key; the least where pumps and systems fill a page, for titles and key take some 130; and never a poster.
+ */
+const FILLING = { least: 210, wanted: 190, most: 330 } as const;
 
 const STYLE_OF = {
   number: (format: string) => resultStyle(format, false),
@@ -527,10 +530,16 @@ export class Page {
     };
     const isOnePage = heightTo(this.row) + (rows === 0 ? 0 : FILLING.wanted) <= full;
     const second = isOnePage ? undefined : this.#secondPage;
-    // A first page that has no room for all that is its own runs on into the second: no page for its last lines.
-    if (second !== undefined && heightTo(second) + (rows === 0 ? 0 : FILLING.least) <= full) this.#breaks.push(second);
-    const room = second === undefined ? FILLING.wanted : full - heightTo(second);
-    const points = Math.min(FILLING.most, Math.max(FILLING.least, room));
+    let room: number = FILLING.wanted;
+    if (second !== undefined) {
+      const [rest, above] = [full - heightTo(second), full - heightTo(top)];
+      // A first page that has no room for all that is its own runs on into the second: no page for its last lines. The
+      // chart ends it where the room above those is enough.
+      const isWhole = rest >= (rows === 0 ? 0 : FILLING.least);
+      if (isWhole) this.#breaks.push(second);
+      if (isWhole || above >= FILLING.least) room = isWhole ? rest : above;
+    }
+    const points = Math.min(FILLING.most, room);
     for (let row = top; row < top + rows; row += 1) this.height(Math.floor((10 * points) / rows) / 10, row);
   }
 

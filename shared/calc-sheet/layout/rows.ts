@@ -51,12 +51,19 @@ const HEADS = new Map<number, string>([
   [REFERENCE, "Ref."],
 ]);
 
+/** As what stands under them. */
+const HEAD_STYLES = new Map<number, string>([
+  [VALUE, "columnHeadRight"],
+  [UNIT, "columnHeadUnit"],
+  [REFERENCE, "columnHeadRight"],
+]);
+
 /** The heads of the columns, repeated on every page from here on. */
 export function placeColumnHeads(page: Page): void {
   page.headColumns();
   for (let column = NUMBER; column <= REFERENCE; column += 1) {
     const v = HEADS.get(column);
-    page.put(column, { ...(v === undefined ? {} : { v }), style: column === VALUE ? "columnHeadRight" : "columnHead" });
+    page.put(column, { ...(v === undefined ? {} : { v }), style: HEAD_STYLES.get(column) ?? "columnHead" });
   }
   page.next();
 }

@@ -2,7 +2,7 @@ import { FIELDS } from "../../duty/fields.ts";
 import type { Logo } from "../../duty/logo.ts";
 import { columnPoints } from "../../ports/picture-fit.ts";
 import type { JobText, TitleBlockItem } from "../plan.ts";
-import { COLUMNS, divided, LABEL, NUMBER, REFERENCE, REMARK, type Stretch, UNIT, VALUE, WHOLE } from "./columns.ts";
+import { COLUMNS, divided, LABEL, NUMBER, REFERENCE, REMARK, type Stretch, VALUE, WHOLE } from "./columns.ts";
 import type { Page } from "./page.ts";
 
 /** Points of the row with the firm's name and its picture. */
@@ -17,11 +17,10 @@ const [LEFT_LABEL, LEFT, RIGHT_LABEL, RIGHT] = divided([2, 3.5, 1.5, 3]) as read
 const SIGNED: Stretch = [NUMBER, LABEL];
 /** Name, initials and date. */
 const BOXES: readonly (readonly [Stretch, head: string])[] = [
-  [[VALUE, UNIT], "name"],
-  [[REMARK, REMARK], "initials"],
-  [[REMARK + 1, REMARK + 1], "date"],
+  [[VALUE, REMARK], "name"],
+  [[REMARK + 1, REMARK + 1], "initials"],
+  [[REMARK + 2, REFERENCE], "date"],
 ];
-const HISTORY: Stretch = [REMARK + 2, REFERENCE];
 
 /** Who the sheet is from and for, who signed it, and its last revisions. */
 export function placeTitleBlock(page: Page, { firm, logo, facts, signed, revisions }: TitleBlockItem): void {
@@ -80,30 +79,29 @@ function placeText(
   placeBox(page, { key, label, text }, at);
 }
 
-/** Names, initials and dates at the left, the last revisions at the right. */
+/** Names, initials and dates, and under them the last revisions. */
 function placeSigned(page: Page, signed: TitleBlockItem["signed"], revisions: TitleBlockItem["revisions"]): void {
-  const heads = [
-    [SIGNED, ""],
-    ...BOXES,
-    [HISTORY, revisions.length === 0 ? "" : "revision, date, by, change"],
-  ] as const;
-  for (const [at, text] of heads) page.merged(at[0], at[1], { v: text, style: "signHead" });
-  page.height(HEADS_HEIGHT);
-  page.row += 1;
-  for (let row = 0; row < Math.max(signed.length, revisions.length); row += 1) {
-    const one = signed[row];
-    if (one !== undefined) {
-      page.merged(SIGNED[0], SIGNED[1], { v: one.label, style: "blockLabel" });
-      for (const [i, box] of one.boxes.entries()) {
-        const [at] = BOXES[i] ?? [SIGNED];
-        page.merged(at[0], at[1], { v: box.text, style: "jobText" });
-        placeBox(page, box, at);
-      }
+  page.space(UNDER_BOX);
+  for (const [at, text] of BOXES) page.merged(at[0], at[1], { v: text, style: "signHead" });
+  page.next();
+  for (const { label, boxes } of signed) {
+    page.merged(SIGNED[0], SIGNED[1], { v: label, style: "blockLabel" });
+    for (const [i, box] of boxes.entries()) {
+      const [at] = BOXES[i] ?? [SIGNED];
+      page.merged(at[0], at[1], { v: box.text, style: "jobText" });
+      placeBox(page, box, at);
     }
-    const revision = revisions[row] ?? "";
-    page.merged(HISTORY[0], HISTORY[1], { v: revision, style: "history" });
+    page.next();
+  }
+  if (revisions.length === 0) return;
+  page.space(UNDER_BOX);
+  page.merged(SIGNED[0], SIGNED[1], { v: "Revision, date, by, change", style: "blockLabel" });
+  for (const [row, text] of revisions.entries()) {
+    if (row > 0) page.merged(SIGNED[0], SIGNED[1], { style: "blockLabel" });
+    page.merged(VALUE, REFERENCE, { v: text, style: "history" });
     page.next();
   }
 }
 
-const HEADS_HEIGHT = 11;
+/** Points between a box and what stands under it. */
+const UNDER_BOX = 3;

@@ -1,3 +1,4 @@
+import { isGiven } from "../../duty/duty.ts";
 import { type FieldKey, fieldsOf } from "../../duty/fields.ts";
 import type { PackageSection } from "../package-section.ts";
 import { type PlanItem, statement } from "../plan.ts";
@@ -44,7 +45,7 @@ export const estimateSection: PackageSection = {
   id: "estimate",
   title: "Quantities and cost",
   heading: "Quantities and energy",
-  isAskedFor: ({ state }) => fieldsOf("estimate").some((key) => state[key] === "stated"),
+  isAskedFor: ({ state }) => fieldsOf("estimate").some((key) => isGiven(state[key])),
   missing: "State both lines: the quantities come of them.",
   caution:
     "Quantities are those of the lines as stated, for an estimate and not for an order: check them on a drawing.",

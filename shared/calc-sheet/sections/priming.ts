@@ -1,7 +1,7 @@
 import { COURSE_POINTS, RISE_STEPS } from "../../../src/priming/prime-course.ts";
 import { PRIMETIME, PRIMINGMETHODS } from "../../catalogue/entries/priming.ts";
 import { EDUCTORAIR, PRIMECURVE } from "../../catalogue/entries/priming-devices.ts";
-import { type Duty, isLifted } from "../../duty/duty.ts";
+import { type Duty, isGiven, isLifted } from "../../duty/duty.ts";
 import { fieldsOf } from "../../duty/fields.ts";
 import { callOf, constant, type Expression, handles, ifAtLeast, ifText, part, range, spillOf } from "../expression.ts";
 import { FIELD, LIQUID } from "../field-handles.ts";
@@ -58,6 +58,7 @@ export const primingSection: PackageSection = {
   elsewhere: "Solids by weight are stated under Slurry.",
   decidedBy: ["pumpLevel", "sourceLevel", "sourcePressure"],
   isOfPump: true,
+  isAskedFor: isPrimingAskedFor,
   items: (duty) => {
     if (!isLifted(duty)) return [];
     return [
@@ -75,9 +76,9 @@ export const primingSection: PackageSection = {
   },
 };
 
-/** How it is primed is said with a pump, or where something of it is stated; how high it may stand, always. */
+/** How it is primed is said with a pump, or where something of it is stated; a lift alone asks for the verdict on it, no more. */
 export function isPrimingAskedFor({ pump, pumpState, state }: Duty): boolean {
-  return pump !== undefined || pumpState !== "blank" || fieldsOf("priming").some((key) => state[key] === "stated");
+  return pump !== undefined || pumpState !== "blank" || fieldsOf("priming").some((key) => isGiven(state[key]));
 }
 
 function ways(duty: Duty): readonly PlanItem[] {

@@ -33,6 +33,11 @@ export interface GatheredStyles extends StyleTable {
 }
 
 const FONT = "Arial";
+/**
+ * Points of the font that columns are measured by; cells have their own. Its widest digit is 7 px to programs that draw to
+ * the px and 7.04 px (5.28 pt) to others: a column is as wide in all of them. At 10 points it would be 7 px and 7.42 px.
+ */
+const NORMAL_SIZE = 9.5;
 const FIRST_OWN_FORMAT = 164;
 const SIDES = ["left", "right", "top", "bottom"] as const satisfies readonly BorderSide[];
 const builtIn = new Map(Object.entries(BUILT_IN_FORMATS).map(([number, code]) => [code, Number(number)]));
@@ -63,7 +68,8 @@ export function gatheredStyles(start: StyleStart): GatheredStyles {
       xfId: 0,
       quotePrefix: asText,
       applyNumberFormat: numFmtId > 0,
-      applyFont: fontId > 0,
+      // No cell has the font of the columns.
+      applyFont: true,
       applyFill: fillId > 0,
       applyBorder: borderId > 0,
       applyAlignment: aligned !== "",
@@ -103,10 +109,11 @@ export function styleTable(): StyleTable & { readonly part: () => string } {
   for (const pattern of ["none", "gray125"])
     gathered.numberOf.fill(`<fill><patternFill patternType="${pattern}"/></fill>`);
   gathered.ofCell({}, false);
+  const normalFont = gathered.numberOf.font(font({ size: NORMAL_SIZE }));
   const part = (): string => {
     const { numFmts, fonts, fills, borders, cellXfs, dxfs } = gathered.added();
     const formats = numFmts.length === 0 ? "" : list("numFmts", numFmts);
-    const plain = list("cellStyleXfs", ['<xf numFmtId="0" fontId="0" fillId="0" borderId="0"/>']);
+    const plain = list("cellStyleXfs", [`<xf numFmtId="0" fontId="${normalFont}" fillId="0" borderId="0"/>`]);
     const normal = list("cellStyles", ['<cellStyle name="Normal" xfId="0" builtinId="0"/>']);
     return `${DECLARATION}<styleSheet xmlns="${MAIN}">${formats}${list("fonts", fonts)}${list("fills", fills)}${list("borders", borders)}${plain}${list("cellXfs", cellXfs)}${normal}${list("dxfs", dxfs)}</styleSheet>`;
   };

@@ -105,6 +105,20 @@ it("brings any number back exactly", () => {
   );
 });
 
+// Arial: 1139 of 2048 parts of the size to a digit. At 9.5 points 5.283 pt, 7.04 px, where programs that draw to the px take 7.
+it("measures columns by a font whose digit is a whole number of px, and sets no cell in it", () => {
+  const styles = partsOf(writeWorkbook({ sheets: [SAMPLE] }))["xl/styles.xml"] ?? "";
+  const [, normal = ""] = /<cellStyleXfs[^>]*><xf [^>]*fontId="(\d+)"/.exec(styles) ?? [];
+  const sizes = [...styles.matchAll(/<font>.*?<\/font>/g)].map(([font]) =>
+    Number(/<sz val="([\d.]+)"/.exec(font)?.[1]),
+  );
+  const digit = (1139 / 2048) * (sizes[Number(normal)] as number) * (4 / 3);
+  expect(Math.abs(digit - 7)).toBeLessThan(0.05);
+  const [cells = ""] = /<cellXfs.*<\/cellXfs>/.exec(styles) ?? [];
+  expect(cells).toMatch(/fontId="0"/);
+  expect(cells).not.toContain(`fontId="${normal}"`);
+});
+
 describe("what a sheet asks for", () => {
   const parts = partsOf(writeWorkbook({ sheets: [SAMPLE], properties: { title: "A & B", subject: "S" } }));
   const sheet = parts["xl/worksheets/sheet1.xml"] ?? "";
