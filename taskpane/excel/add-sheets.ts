@@ -1,16 +1,19 @@
-import { type Box, boxOf, columnLetters, rangeOf } from "../../shared/ports/a1.ts";
+import { absolute, type Box, boxOf, columnLetters, rangeOf } from "../../shared/ports/a1.ts";
 import { leftBehind } from "../../shared/ports/host-fault.ts";
 import { columnPoints } from "../../shared/ports/picture-fit.ts";
-import { freeSheetNames } from "../../shared/ports/sheet-name.ts";
+import { freeSheetNames, quotedSheetName } from "../../shared/ports/sheet-name.ts";
 import type { SheetSet } from "../../shared/ports/sheet-set.ts";
 import type { SheetSpec } from "../../shared/ports/sheet-spec.ts";
-import { applyStyle, TEXT_SIZE } from "./apply-style.ts";
+import { TEXT_SIZE } from "./apply-style.ts";
 import { type CellBlock, cellBlock } from "./cell-block.ts";
 import { finishChart, startChart } from "./draw-chart.ts";
 import { finishPicture, holdsPictures, startPicture } from "./draw-picture.ts";
 import { addDropDown, checkDropDown } from "./drop-down.ts";
+import { joinedRules } from "./join-rules.ts";
 import { layOutPages } from "./page-layout.ts";
+import { formatsOf, rangeAt } from "./range-at.ts";
 import { addRecords, type KeptRecords, keptRecords, removeNewRecords } from "./records.ts";
+import { joinedMerges, rowsByHeight } from "./row-areas.ts";
 import { type StyledAreas, styledAreas } from "./style-areas.ts";
 
 /** How long to wait before looking again whether Excel has calculated, in ms. Each look is a round trip. */
@@ -37,11 +40,13 @@ export async function addSheets(set: SheetSet, waits: readonly number[] = WAITS)
     );
     let keys: readonly string[] = provisional;
     try {
+      suspend(context.application);
       // All of them and their names first: a formula may hold any.
       const added = provisional.map((name) => sheets.add(name).load("id"));
       added.forEach((sheet, i) => {
+        const own = `${quotedSheetName(provisional[i] as string)}!`;
         for (const [name, ref] of Object.entries(prepared[i]?.spec.names ?? {})) {
-          sheet.names.add(name, sheet.getRange(ref));
+          sheet.names.add(name, `=${own}${absolute(ref)}`);
         }
       });
       const finishing = added.flatMap((sheet, i) => fill(sheet, prepared[i] as PreparedSheet));
@@ -71,6 +76,13 @@ export async function addSheets(set: SheetSet, waits: readonly number[] = WAITS)
   });
 }
 
+/** Nothing is drawn or calculated until all of it stands. */
+function suspend(application: Excel.Application): void {
+  const { requirements } = Office.context;
+  if (requirements.isSetSupported("ExcelApi", "1.6")) application.suspendApiCalculationUntilNextSync();
+  if (requirements.isSetSupported("ExcelApi", "1.9")) application.suspendScreenUpdatingUntilNextSync();
+}
+
 interface PreparedSheet {
   readonly spec: SheetSpec;
   readonly block: CellBlock | undefined;
@@ -85,19 +97,21 @@ function prepare(spec: SheetSpec): PreparedSheet {
 
 /** Fills the sheet, and answers with what finishes its charts and pictures after the next sync. */
 function fill(sheet: Excel.Worksheet, { spec, block, styled }: PreparedSheet): readonly (() => void)[] {
+  const formatAt = formatsOf(sheet);
   sheet.showGridlines = spec.gridlines ?? true;
   setColumns(sheet, spec.columns);
-  for (const [row, height] of Object.entries(spec.rowHeights ?? {})) {
-    sheet.getRange(`${row}:${row}`).format.rowHeight = height;
+  for (const { height, addresses } of rowsByHeight(spec.rowHeights ?? {})) {
+    for (const address of addresses) formatAt(address).rowHeight = height;
   }
-  for (const merge of spec.merges ?? []) sheet.getRange(merge).merge();
+  for (const { ref, byRow } of joinedMerges(spec.merges ?? [])) rangeAt(sheet, ref).merge(byRow);
   if (block !== undefined) fillBlock(sheet, spec, block);
-  for (const { style, addresses } of styled) {
-    for (const address of addresses) applyStyle(sheet.getRanges(address).format, style);
+  for (const { setting, addresses } of styled) {
+    for (const address of addresses) setting.apply(formatAt(address));
   }
   for (const list of spec.lists ?? []) addDropDown(sheet, list);
-  for (const { ref, when, style } of spec.rules ?? []) {
-    const { custom } = sheet.getRange(ref).conditionalFormats.add("Custom");
+  // Excel puts each new rule before those that stand.
+  for (const { ref, when, style } of [...joinedRules(spec.rules ?? [])].reverse()) {
+    const { custom } = rangeAt(sheet, ref).conditionalFormats.add("Custom");
     custom.rule.formula = `=${when}`;
     if (style.color !== undefined) custom.format.font.color = style.color;
     if (style.bold !== undefined) custom.format.font.bold = style.bold;
@@ -114,13 +128,26 @@ function fill(sheet: Excel.Worksheet, { spec, block, styled }: PreparedSheet): r
   ];
 }
 
+/**
+ * The most cells of one call. The maker's library cuts what is larger into pieces of this size itself, at seven calls
+ * a piece.
+ */
+const MOST_CELLS = 1500;
+
 function fillBlock(sheet: Excel.Worksheet, spec: SheetSpec, { box, contents, numberFormats }: CellBlock): void {
   const spills = spec.cells.flatMap(({ spill }) => (spill === undefined ? [] : [boxOf(spill)]));
-  sheet.getRange(rangeOf(spills.reduce(around, box))).format.font.size = TEXT_SIZE;
-  const cells = sheet.getRange(rangeOf(box));
-  cells.formulas = contents as (string | number | boolean | null)[][];
-  // After the contents: in a cell already formatted as text a formula would stay a text.
-  if (numberFormats !== undefined) cells.numberFormat = numberFormats as (string | null)[][];
+  rangeAt(sheet, rangeOf(spills.reduce(around, box))).format.font.size = TEXT_SIZE;
+  const rows = Math.max(1, Math.floor(MOST_CELLS / (box.right - box.left + 1)));
+  for (let from = 0; from < contents.length; from += rows) {
+    const to = Math.min(from + rows, contents.length);
+    const cells = rangeAt(sheet, rangeOf({ ...box, top: box.top + from, bottom: box.top + to - 1 }));
+    cells.formulas = contents.slice(from, to) as (string | number | boolean | null)[][];
+    // After the contents: in a cell already formatted as text a formula would stay a text.
+    const formats = numberFormats?.slice(from, to);
+    if (formats?.some((row) => row.some((format) => format !== null)) === true) {
+      cells.numberFormat = formats as (string | null)[][];
+    }
+  }
 }
 
 function around(a: Box, b: Box): Box {
@@ -137,7 +164,7 @@ function setColumns(sheet: Excel.Worksheet, widths: readonly number[]): void {
     let to = from;
     while (widths[to + 1] === widths[from]) to += 1;
     const columns = `${columnLetters(from)}:${columnLetters(to)}`;
-    sheet.getRange(columns).format.columnWidth = columnPoints(widths[from] as number);
+    rangeAt(sheet, columns).format.columnWidth = columnPoints(widths[from] as number);
     from = to + 1;
   }
 }

@@ -11,23 +11,71 @@ const WEIGHTS = { thin: "Thin", medium: "Medium" } as const;
 const ACROSS = { left: "Left", center: "Center", right: "Right" } as const;
 const DOWN = { top: "Top", middle: "Center", bottom: "Bottom" } as const;
 
-/** Gives areas a style, all but the number format, which goes with the cells' contents. */
-export function applyStyle(format: Excel.RangeFormat, style: StyleSpec): void {
-  const { font } = format;
-  if (style.size !== undefined && style.size !== TEXT_SIZE) font.size = style.size;
-  if (style.bold !== undefined) font.bold = style.bold;
-  if (style.italic !== undefined) font.italic = style.italic;
-  if (style.color !== undefined) font.color = style.color;
-  if (style.fill !== undefined) format.fill.color = style.fill;
-  if (style.align !== undefined) format.horizontalAlignment = ACROSS[style.align];
-  if (style.valign !== undefined) format.verticalAlignment = DOWN[style.valign];
-  if (style.wrap !== undefined) format.wrapText = style.wrap;
-  if (style.indent !== undefined) format.indentLevel = style.indent;
-  if (style.unlocked !== undefined) format.protection.locked = !style.unlocked;
-  for (const [side, weight] of Object.entries(style.border ?? {})) {
-    const border = format.borders.getItem(EDGES[side as BorderSide]);
+/** One thing that a style sets of its cells. */
+export interface Setting {
+  /** The same for whatever sets the same. */
+  readonly key: string;
+  /** Settings are made in this order: an indent counts from its side, and of two borders on one line the heavier stays. */
+  readonly order: number;
+  /** The side whose edge is drawn. */
+  readonly side?: BorderSide;
+  readonly apply: (format: Excel.RangeFormat) => void;
+}
+
+/** What a style sets, all but the number format, which goes with the cells' contents. */
+export function settingsOf(style: StyleSpec): readonly Setting[] {
+  const { size, bold, italic, color, fill, align, valign, wrap, indent, unlocked, border = {} } = style;
+  return [
+    ...setting(0, "size", size === TEXT_SIZE ? undefined : size, ({ font }, value) => {
+      font.size = value;
+    }),
+    ...setting(1, "bold", bold, ({ font }, value) => {
+      font.bold = value;
+    }),
+    ...setting(2, "italic", italic, ({ font }, value) => {
+      font.italic = value;
+    }),
+    ...setting(3, "color", color, ({ font }, value) => {
+      font.color = value;
+    }),
+    ...setting(4, "fill", fill, (format, value) => {
+      format.fill.color = value;
+    }),
+    ...setting(5, "align", align, (format, value) => {
+      format.horizontalAlignment = ACROSS[value];
+    }),
+    ...setting(6, "valign", valign, (format, value) => {
+      format.verticalAlignment = DOWN[value];
+    }),
+    ...setting(7, "wrap", wrap, (format, value) => {
+      format.wrapText = value;
+    }),
+    ...setting(8, "indent", indent, (format, value) => {
+      format.indentLevel = value;
+    }),
+    ...setting(9, "unlocked", unlocked, ({ protection }, value) => {
+      protection.locked = !value;
+    }),
+    ...Object.entries(border).flatMap(([side, weight]) => edge(side as BorderSide, weight)),
+  ];
+}
+
+function setting<T>(
+  order: number,
+  name: string,
+  value: T | undefined,
+  apply: (format: Excel.RangeFormat, value: T) => void,
+): readonly Setting[] {
+  if (value === undefined) return [];
+  return [{ key: `${name} ${String(value)}`, order, apply: (format) => apply(format, value) }];
+}
+
+function edge(side: BorderSide, weight: keyof typeof WEIGHTS): readonly Setting[] {
+  const draw = (format: Excel.RangeFormat): void => {
+    const border = format.borders.getItem(EDGES[side]);
     border.style = "Continuous";
     border.weight = WEIGHTS[weight];
     border.color = BORDER_COLORS[weight];
-  }
+  };
+  return [{ key: `${side} ${weight}`, order: weight === "thin" ? 10 : 11, side, apply: draw }];
 }

@@ -21,7 +21,13 @@ export function startChart(sheet: Excel.Worksheet, spec: XYChartSpec): StartedCh
 /** Puts our series in place of the guessed ones, and titles. */
 export function finishChart(sheet: Excel.Worksheet, { chart, guessed, spec }: StartedChart): void {
   const surplus = guessed.count;
-  for (const series of spec.series) drawSeries(sheet, chart.series.add(series.name), series);
+  const ranges = new Map<string, Excel.Range>();
+  const at = (reference: string): Excel.Range => {
+    const range = ranges.get(reference) ?? rangeAt(sheet, reference);
+    ranges.set(reference, range);
+    return range;
+  };
+  for (const series of spec.series) drawSeries(at, chart.series.add(series.name), series);
   for (let i = surplus - 1; i >= 0; i -= 1) chart.series.getItemAt(i).delete();
   chart.title.text = spec.title;
   chart.axes.categoryAxis.title.text = spec.xTitle;
@@ -46,12 +52,12 @@ const MARKERS = {
 const MARKER_SIZE = 8;
 const THIN = 0.75;
 
-function drawSeries(sheet: Excel.Worksheet, drawn: Excel.ChartSeries, spec: XYSeries): void {
+function drawSeries(at: (reference: string) => Excel.Range, drawn: Excel.ChartSeries, spec: XYSeries): void {
   const pointsOnly = spec.pointsOnly === true;
   const markers = pointsOnly || spec.markers === true;
   drawn.chartType = pointsOnly ? "XYScatter" : markers ? "XYScatterLines" : "XYScatterLinesNoMarkers";
-  drawn.setXAxisValues(rangeAt(sheet, spec.x));
-  drawn.setValues(rangeAt(sheet, spec.y));
+  drawn.setXAxisValues(at(spec.x));
+  drawn.setValues(at(spec.y));
   drawn.markerStyle = markers ? MARKERS[spec.marker ?? "circle"] : "None";
   if (markers) drawn.markerSize = MARKER_SIZE;
   if (spec.secondAxis === true) drawn.axisGroup = "Secondary";
@@ -71,5 +77,5 @@ function drawSeries(sheet: Excel.Worksheet, drawn: Excel.ChartSeries, spec: XYSe
 /** A range of the chart's own sheet, or of the one it names. */
 function rangeAt(sheet: Excel.Worksheet, reference: string): Excel.Range {
   const { sheet: name, target } = referenceParts(reference);
-  return (name === undefined ? sheet : sheet.context.workbook.worksheets.getItem(name)).getRange(target);
+  return (name === undefined ? sheet : sheet.context.workbook.worksheets.getItem(name)).getRange(target).untrack();
 }

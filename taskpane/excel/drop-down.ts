@@ -1,5 +1,6 @@
 import { absoluteReference } from "../../shared/ports/reference.ts";
 import type { ListSpec } from "../../shared/ports/sheet-spec.ts";
+import { rangeAt } from "./range-at.ts";
 
 /** Excel's limit on a list written into the rule itself. */
 const LONGEST_LIST = 255;
@@ -15,7 +16,7 @@ export function checkDropDown({ ref, items, help }: ListSpec): void {
 }
 
 export function addDropDown(sheet: Excel.Worksheet, { ref, items, help, strict }: ListSpec): void {
-  const { dataValidation } = sheet.getRange(ref);
+  const { dataValidation } = rangeAt(sheet, ref);
   const source = "from" in items ? `=${absoluteReference(items.from)}` : items.join(",");
   dataValidation.rule = { list: { inCellDropDown: true, source } };
   dataValidation.errorAlert =

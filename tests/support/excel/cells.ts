@@ -1,4 +1,4 @@
-import { addressOf, boxOf } from "../../../shared/ports/a1.ts";
+import { addressOf, type Box, boxOf, rangeOf } from "../../../shared/ports/a1.ts";
 import { quotedSheetName } from "../../../shared/ports/sheet-name.ts";
 import { asTyped, cellsOf, isFormulaAt, type MemorySheet } from "../memory-sheet.ts";
 import { areaBox, around, boxAddress, cellAt, overlap, refOf } from "./addresses.ts";
@@ -58,17 +58,10 @@ export const RANGE: Members<"range"> = {
       if (rows !== bottom - top + 1 || columns !== right - left + 1) throw mismatch();
       return null;
     },
-    merge: ({ sheet, ref }, _, book) => {
+    merge: ({ sheet, ref }, [across], book) => {
       checkOpen(book, sheet);
-      const box = boxOf(ref);
-      // The format of the file has no place for cells merged twice (ISO/IEC 29500-1, 18.3.1.55).
-      const other = sheet.merges.find((merge) => overlap(boxOf(merge), box));
-      if (other !== undefined) throw problem("MergedRangeConflict", `${ref} overlaps ${other}`);
-      sheet.merges.push(ref);
-      for (const at of cellsOf(box).flat().slice(1)) {
-        delete sheet.cells[at];
-        delete sheet.quoted[at];
-      }
+      const whole = boxOf(ref);
+      for (const box of across === true ? rowsOf(whole) : [whole]) mergeCells(sheet, box);
       return null;
     },
   },
@@ -130,6 +123,22 @@ function given(ref: string, value: unknown): readonly (readonly [at: string, giv
       return one === null || one === undefined ? [] : [[at, one]];
     }),
   );
+}
+
+function rowsOf({ top, left, bottom, right }: Box): readonly Box[] {
+  return Array.from({ length: bottom - top + 1 }, (_, i) => ({ top: top + i, left, bottom: top + i, right }));
+}
+
+function mergeCells(sheet: MemorySheet, box: Box): void {
+  const ref = rangeOf(box);
+  // The format of the file has no place for cells merged twice (ISO/IEC 29500-1, 18.3.1.55).
+  const other = sheet.merges.find((merge) => overlap(boxOf(merge), box));
+  if (other !== undefined) throw problem("MergedRangeConflict", `${ref} overlaps ${other}`);
+  sheet.merges.push(ref);
+  for (const at of cellsOf(box).flat().slice(1)) {
+    delete sheet.cells[at];
+    delete sheet.quoted[at];
+  }
 }
 
 /** Contents as if typed; those of a cell under a merge are kept nowhere. */

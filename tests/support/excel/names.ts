@@ -1,7 +1,8 @@
 import { absolute, boxOf } from "../../../shared/ports/a1.ts";
+import { referenceParts } from "../../../shared/ports/reference.ts";
 import { quotedSheetName } from "../../../shared/ports/sheet-name.ts";
 import type { MemorySheet } from "../memory-sheet.ts";
-import { refOf } from "./addresses.ts";
+import { checkedAddress, refOf } from "./addresses.ts";
 import { LIMITS } from "./limits.ts";
 import type { Members, NodeOf } from "./node.ts";
 import { invalid, problem } from "./problems.ts";
@@ -36,6 +37,13 @@ function formulaOf(sheet: MemorySheet, ref: string): string {
   return `=${quotedSheetName(sheet.name)}!${absolute(ref)}`;
 }
 
+/** The cells that a formula such as "='Duty 1'!$B$5" names on its own sheet. */
+function rangeIn(formula: string, own: MemorySheet): string {
+  const { sheet, target } = referenceParts(formula.replace(/^=/, ""));
+  if (!formula.startsWith("=") || sheet !== own.name) throw invalid(`name that stands for ${formula}`);
+  return checkedAddress(target).replaceAll("$", "");
+}
+
 export const NAMES: Members<"names"> = {
   steps: {
     add: ({ sheet }, [given, range], book) => {
@@ -43,7 +51,7 @@ export const NAMES: Members<"names"> = {
       const name = String(given);
       checkName(name);
       if (spelt(sheet, name) !== undefined) throw invalid(`there is a name ${name}`);
-      sheet.names[name] = refOf(range);
+      sheet.names[name] = typeof range === "string" ? rangeIn(range, sheet) : refOf(range);
       return { kind: "name", sheet, name };
     },
     getItemOrNullObject: (node, args) =>

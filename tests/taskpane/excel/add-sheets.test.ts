@@ -1,11 +1,14 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
+import { boxOf } from "../../../shared/ports/a1.ts";
 import { failureText } from "../../../shared/ports/host-fault.ts";
 import { quotedSheetName } from "../../../shared/ports/sheet-name.ts";
 import { type SheetSet, setOf } from "../../../shared/ports/sheet-set.ts";
 import type { PictureSpec, PrintSpec, SheetSpec } from "../../../shared/ports/sheet-spec.ts";
 import { addSheets } from "../../../taskpane/excel/add-sheets.ts";
 import { excelHost } from "../../../taskpane/excel/excel-host.ts";
-import { memorySheet } from "../../support/memory-sheet.ts";
+import { setOfDuty } from "../../support/laid-out.ts";
+import { cellsOf, type MemorySheet, memorySheet } from "../../support/memory-sheet.ts";
 import { WIDE_PNG } from "../../support/pictures.ts";
 import { sampleSheet } from "../../support/sheet-sample.ts";
 import { type PlannedFault, WorkbookHost } from "../../support/workbook-host.ts";
@@ -59,6 +62,19 @@ function pair(name = "Duty", other = "Duty workings"): SheetSet {
       ];
     },
   };
+}
+
+/** All that a cell was set to, by itself or with others. */
+function formatAt({ formats }: MemorySheet, at: string): Record<string, unknown> {
+  const { top, left } = boxOf(at);
+  const own = Object.entries(formats).filter(([area]) => {
+    if (!/^[A-Z]+\d+(:[A-Z]+\d+)?$/.test(area)) return false;
+    const box = boxOf(area);
+    return box.top <= top && top <= box.bottom && box.left <= left && left <= box.right;
+  });
+  // What was set of the whole sheet came first.
+  const byExtent = own.toSorted(([a], [b]) => cellsOf(boxOf(b)).flat().length - cellsOf(boxOf(a)).flat().length);
+  return Object.assign({}, ...byExtent.map(([, set]) => set));
 }
 
 let host: WorkbookHost;
@@ -121,26 +137,53 @@ describe("a calc sheet written through Excel's own library", () => {
   });
 
   it("dresses cells, columns and rows", async () => {
-    const { formats, merges } = host.sheet(await addSheet(sampleSheet(), NO_WAIT));
+    const sheet = host.sheet(await addSheet(sampleSheet(), NO_WAIT));
+    const { formats, merges } = sheet;
     expect(formats["A1:H40"]).toEqual({ "font.size": 10 });
-    expect(formats["A1"]).toMatchObject({ "font.bold": true, "font.size": 16, "font.color": "#12435C" });
-    expect(formats["B1:E1"]).toMatchObject({
-      "fill.color": "#DDE7EE",
-      "borders.EdgeBottom.style": "Continuous",
-      "borders.EdgeBottom.weight": "Medium",
-      "borders.EdgeBottom.color": "#1C2B2D",
-      horizontalAlignment: "Left",
-      verticalAlignment: "Center",
+    expect(formatAt(sheet, "A1")).toMatchObject({ "font.bold": true, "font.size": 16, "font.color": "#12435C" });
+    for (const at of ["B1", "C1", "E1"]) {
+      expect(formatAt(sheet, at)).toMatchObject({
+        "fill.color": "#DDE7EE",
+        "borders.EdgeBottom.style": "Continuous",
+        "borders.EdgeBottom.weight": "Medium",
+        "borders.EdgeBottom.color": "#1C2B2D",
+        horizontalAlignment: "Left",
+        verticalAlignment: "Center",
+      });
+    }
+    expect(formatAt(sheet, "B7")).toMatchObject({ "protection.locked": false, "borders.EdgeLeft.weight": "Thin" });
+    expect(formatAt(sheet, "D40")).toEqual({
+      "font.size": 10,
+      horizontalAlignment: "Right",
+      numberFormat: "#,##0.0",
     });
-    expect(formats["B7"]).toMatchObject({ "protection.locked": false, "borders.EdgeLeft.weight": "Thin" });
-    expect(formats["D2:D40"]).toMatchObject({ horizontalAlignment: "Right" });
-    expect(formats["D40"]).toEqual({ numberFormat: "#,##0.0" });
-    expect(formats["E2:E40"]).toMatchObject({ "font.italic": true, wrapText: true, indentLevel: 1 });
+    expect(formatAt(sheet, "E2")).toMatchObject({ "font.italic": true, wrapText: true, indentLevel: 1 });
+    expect(formatAt(sheet, "F2")).toEqual({ "font.size": 10 });
     // 24 characters are 24·7 + 5 = 173 pixels, at 0.75 points each.
     expect(formats["A:A"]).toEqual({ columnWidth: 129.75 });
     expect(formats["B:D"]).toEqual({ columnWidth: 66.75 });
-    expect(formats["1:1"]).toEqual({ rowHeight: 24 });
+    expect(formatAt(sheet, "A1")).toMatchObject({ rowHeight: 24 });
     expect(merges).toEqual(["A41:E41"]);
+  });
+
+  it("goes in few calls and three round trips, as large as a duty's sheets are", async () => {
+    const set = setOfDuty((SAMPLE_DUTIES[0] as (typeof SAMPLE_DUTIES)[0]).duty);
+    await addSheets(set, NO_WAIT);
+    expect(host.syncs).toHaveLength(3);
+    expect(host.syncs.reduce((sum, actions) => sum + actions)).toBeLessThanOrEqual(2000);
+    expect(host.kinds[1]).toContain("Application.SuspendApiCalculationUntilNextSync 3");
+    expect(host.kinds[1]).toContain("Application.SuspendScreenUpdatingUntilNextSync 3");
+    // Cells that stand where they are meant, however they were cut into pieces, rows and columns the same.
+    for (const spec of set.sheets(host.sheets.slice(1).map(({ name }) => name))) {
+      const sheet = host.sheet(spec.name);
+      for (const { at, v, f } of spec.cells)
+        expect(sheet.cells[at] ?? null, at).toBe(f === undefined ? (v === "" ? null : (v ?? null)) : `=${f}`);
+      expect(sheet.merges.toSorted()).toEqual([...(spec.merges ?? [])].sort());
+      expect(sheet.names).toEqual(spec.names ?? {});
+      for (const [row, height] of Object.entries(spec.rowHeights ?? {})) {
+        expect(formatAt(sheet, `A${row}`), row).toMatchObject({ rowHeight: height });
+      }
+    }
   });
 
   it("sets names, drop-downs and conditional formats", async () => {
