@@ -1,3 +1,5 @@
+import { storedText, storeText } from "../taskpane/pane/browser-storage.ts";
+
 export const PANE_WIDTH = { least: 320, usual: 380, most: 560 } as const;
 
 const STEP = 20;
@@ -14,9 +16,12 @@ export function startDivider(divider: HTMLElement, layout: HTMLElement): void {
   };
   divider.setAttribute("aria-valuemin", String(PANE_WIDTH.least));
   divider.setAttribute("aria-valuemax", String(PANE_WIDTH.most));
-  setWidth(Number(localStorage.getItem(KEPT_AS)) || PANE_WIDTH.usual);
+  setWidth(Number(storedText("localStorage", KEPT_AS)) || PANE_WIDTH.usual);
 
-  const keep = (): void => localStorage.setItem(KEPT_AS, String(width));
+  // Not kept, it is the usual width again next time: nothing to tell.
+  const keep = (): void => {
+    storeText("localStorage", KEPT_AS, String(width));
+  };
   divider.addEventListener("keydown", (event) => {
     const to = {
       ArrowLeft: width + STEP,

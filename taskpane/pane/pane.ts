@@ -1,6 +1,6 @@
 import { html, render } from "lit";
 import { dutiesIn } from "../../shared/calc-sheet/open-again/duties-in.ts";
-import { EMPTY_DUTY } from "../../shared/duty/duty-text.ts";
+import { type DutyText, EMPTY_DUTY } from "../../shared/duty/duty-text.ts";
 import { failureText } from "../../shared/ports/host-fault.ts";
 import type { SheetHost } from "../../shared/ports/sheet-host.ts";
 import { findingText } from "../../shared/text/finding-text.ts";
@@ -30,9 +30,18 @@ const SURROUND = 26;
 const PUT_ASIDE =
   "The duty kept from last time could not be shown and is put aside. “Save the duty put aside” hands it to you as a file; please report it.";
 
-/** Puts the side pane into an element. Without a host it works out everything but writes no sheet. */
-export function mountPane(root: HTMLElement, services: { readonly host: SheetHost | undefined }): void {
-  let state = stateKept();
+export interface PaneServices {
+  /** Without one the pane works out everything but writes no sheet. */
+  readonly host: SheetHost | undefined;
+  /** The duty to open with, in place of the one kept last. */
+  readonly opening?: DutyText | undefined;
+  /** Told of each change of the duty. */
+  readonly onDuty?: (duty: DutyText) => void;
+}
+
+/** Puts the side pane into an element. */
+export function mountPane(root: HTMLElement, services: PaneServices): void {
+  let state = services.opening === undefined ? stateKept() : openingState(services.opening);
   let announcement = "";
   let hasFailed = false;
   let pause: ReturnType<typeof setTimeout> | undefined;
@@ -47,7 +56,8 @@ export function mountPane(root: HTMLElement, services: { readonly host: SheetHos
     const before = state;
     state = settled(state);
     if (state === before || !draw()) return;
-    keepDuty(state.duty);
+    keep();
+    if (state.duty !== before.duty) services.onDuty?.(state.duty);
   }
 
   /** A page that no earlier drawing has a hold on. */
@@ -65,7 +75,8 @@ export function mountPane(root: HTMLElement, services: { readonly host: SheetHos
     // What was to be announced is of the duty before.
     if (isChanged) clearTimeout(pause);
     if (!draw() || !isChanged) return;
-    keepDuty(state.duty);
+    keep();
+    services.onDuty?.(state.duty);
     pause = setTimeout(announce, PAUSE);
   }
 
@@ -73,6 +84,10 @@ export function mountPane(root: HTMLElement, services: { readonly host: SheetHos
   function settled(found: PaneState): PaneState {
     const all = sums(found.duty);
     return all === undefined ? found : next(found, { type: "sums-settled", settled: all });
+  }
+
+  function keep(): void {
+    send({ type: "kept", isKept: keepDuty(state.duty) });
   }
 
   function announce(): void {
@@ -133,8 +148,11 @@ export function mountPane(root: HTMLElement, services: { readonly host: SheetHos
     putAside(state.duty);
     state = { ...openingState(), aside: state.duty, notice: { kind: "failed", text: PUT_ASIDE } };
     draw();
-  }
+  } else if (services.opening !== undefined) keep();
   settleNow();
+  window.addEventListener("beforeunload", (event) => {
+    if (state.isUnkept) event.preventDefault();
+  });
   let looking: ReturnType<typeof setTimeout> | undefined;
   services.host?.onCalculated(() => {
     clearTimeout(looking);

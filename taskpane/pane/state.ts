@@ -85,6 +85,8 @@ export interface PaneState {
   readonly offers: Offers;
   /** Why the sum in a box is not worked out, by its place. */
   readonly refusedSums: ReadonlyMap<string, Finding>;
+  /** The browser keeps no copy of the duty. */
+  readonly isUnkept?: true;
   /** A duty kept from last time that could not be shown. */
   readonly aside?: DutyText;
   /** Width the pictures are drawn for, px. */
@@ -121,6 +123,7 @@ export type PaneEvent =
   | { readonly type: "writing"; readonly writing: Writing }
   | { readonly type: "copying"; readonly copying: Copying }
   | { readonly type: "issued"; readonly sheets: readonly string[]; readonly issue: NextIssue }
+  | { readonly type: "kept"; readonly isKept: boolean }
   | { readonly type: "sheets-read"; readonly found: FoundDuties }
   | { readonly type: "sheets-unread"; readonly reason: string }
   | { readonly type: "resized"; readonly width: number };
@@ -262,6 +265,11 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       const named = issue.revision === "" ? "The next revision" : `Revision ${issue.revision}`;
       const text = `${named} is written to “${sheets[0] ?? ""}”; what changed stands at the end of the pane.`;
       return { ...issued, notice: { kind: "done", text }, writing: { kind: "written", sheets, issue } };
+    }
+    case "kept": {
+      if (event.isKept === (state.isUnkept === undefined)) return state;
+      const { isUnkept: _, ...kept } = state;
+      return event.isKept ? kept : { ...kept, isUnkept: true };
     }
     case "sheets-read": {
       const { unread: _, ...read } = state;

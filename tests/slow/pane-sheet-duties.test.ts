@@ -81,6 +81,7 @@ async function picture(page: Page, name: string): Promise<void> {
   if (folder !== undefined) await page.screenshot({ path: `${folder}/${name}.png` });
 }
 
+const focused = (page: Page): Promise<string> => textOf(page.locator(":focus"));
 const flowBox = (page: Page): Promise<string> => page.locator("#duty-flow").inputValue();
 const cell = (page: Page, sheet: string): Promise<unknown> => page.evaluate((on) => window.cellOf(on, "flow"), sheet);
 
@@ -94,10 +95,11 @@ describe.each([320, 450])("the pane beside sheets that differ from it, %i px wid
     await picture(page, `differs-${width}`);
     await expectNoAxeViolations(page);
     await expectNoSidewaysScroll(page);
-    await page.getByRole("button", { name: "Take the sheet’s" }).click();
+    await page.getByRole("button", { name: "Take the sheet’s" }).press("Enter");
     await page.getByText(`“${SHEET}” and the pane agree.`).waitFor();
     expect(await flowBox(page)).toBe("111");
     expect(await textOf(page.locator(".notice"))).toContain("with 1 input changed there");
+    expect(await focused(page)).toBe(`“${SHEET}” and the pane agree.`);
     await picture(page, `taken-${width}`);
     await page.getByRole("button", { name: "Undo" }).first().click();
     await page.getByText("1 input differs").waitFor();
@@ -111,6 +113,7 @@ describe.each([320, 450])("the pane beside sheets that differ from it, %i px wid
     await page.getByRole("button", { name: "Keep the pane’s" }).click();
     await page.getByText("What changed:").waitFor();
     await page.getByText(`“${SHEET} (2)” and the pane agree.`).waitFor();
+    await expect.poll(() => focused(page)).toBe(`“${SHEET} (2)” and the pane agree.`);
     expect(await flowBox(page)).toBe(before);
     expect(await textOf(page.locator(".notice"))).toContain(`is written to “${SHEET} (2)”`);
     expect(await cell(page, SHEET)).toBe(120);

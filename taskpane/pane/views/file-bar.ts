@@ -71,7 +71,20 @@ export function fileBarView(context: PaneContext): TemplateResult {
         </li>
       </ul>
     </details>
-    ${notKnownView(context)}
+    ${unkeptView(context)} ${notKnownView(context)}
+  </div>`;
+}
+
+function unkeptView({ state }: PaneContext): TemplateResult {
+  return html`<div role="status">
+    ${
+      state.isUnkept
+        ? html`<p class="unkept">
+            <strong>This browser keeps no copy of the duty:</strong> its storage is full or switched off. “Save duty”
+            before you close or reload this page.
+          </p>`
+        : nothing
+    }
   </div>`;
 }
 

@@ -2,10 +2,13 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { FoundDuty } from "../../../shared/calc-sheet/open-again/duties-in.ts";
 import { changeText } from "../../../shared/duty/change.ts";
 import { dutyChanges } from "../../../shared/duty/revision.ts";
+import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import type { PaneContext } from "../context.ts";
 import { sheetOf } from "../sheet-duties.ts";
 import { write } from "./write-sheet.ts";
+
+const AGREES = "sheet-agrees";
 
 /** The duties in the workbook: how they differ from that of the pane, and the way to take either side. */
 export function sheetDutiesView(context: PaneContext): TemplateResult | typeof nothing {
@@ -32,7 +35,7 @@ export function sheetDutiesView(context: PaneContext): TemplateResult | typeof n
 function ownView(context: PaneContext, found: FoundDuty): TemplateResult {
   const changes = dutyChanges(context.state.duty, found.back.duty);
   if (changes.length === 0) {
-    return html`<p class="agrees">“${found.sheet}” and the pane agree.</p>${remarksView(found)}`;
+    return html`<p class="agrees" id=${AGREES} tabindex="-1">“${found.sheet}” and the pane agree.</p>${remarksView(found)}`;
   }
   const count = changes.length === 1 ? "1 input differs" : `${changes.length} inputs differ`;
   return html`<details class="differs">
@@ -61,7 +64,7 @@ function keepButton(context: PaneContext, found: FoundDuty): TemplateResult | ty
   return html`<button
     type="button"
     aria-disabled=${!isReady}
-    @click=${() => (isReady ? write(context, host, found) : undefined)}
+    @click=${() => (isReady ? keepPanes(context, host, found) : undefined)}
   >
     Keep the pane’s
   </button>`;
@@ -71,10 +74,24 @@ function otherView(context: PaneContext, found: FoundDuty): TemplateResult {
   return html`<div class="buttons">${bringButton(context, found, `Bring back the duty of “${found.sheet}”`)}</div>`;
 }
 
-function bringButton({ send }: PaneContext, found: FoundDuty, words: string): TemplateResult {
-  return html`<button type="button" @click=${() => send({ type: "duty-replaced", duty: found.back.duty, what: broughtWords(found) })}>
+async function keepPanes(context: PaneContext, host: SheetHost, found: FoundDuty): Promise<void> {
+  await write(context, host, found);
+  stayWithReader(context);
+}
+
+function bringButton(context: PaneContext, found: FoundDuty, words: string): TemplateResult {
+  const bring = (): void => {
+    context.send({ type: "duty-replaced", duty: found.back.duty, what: broughtWords(found) });
+    stayWithReader(context);
+  };
+  return html`<button type="button" @click=${bring}>
     ${words}
   </button>`;
+}
+
+/** The button pressed is gone once the two sides agree: the line that says so has the focus then, unless it is elsewhere by now. */
+function stayWithReader({ goTo }: PaneContext): void {
+  if (document.activeElement === null || document.activeElement === document.body) goTo(AGREES);
 }
 
 /** What is said once it is in the pane. */
