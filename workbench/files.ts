@@ -11,6 +11,7 @@ import type { Grid, GridHost } from "./grid-host.ts";
 import { gridSnapshot } from "./grid-snapshot.ts";
 import { emptyWorkbook } from "./grid-workbook.ts";
 import type { FileState, OpenedFile } from "./opened-file.ts";
+import { startMark } from "./start-mark.ts";
 
 /** What a file holds, as the grid takes it. */
 export interface FileContent {
@@ -126,7 +127,7 @@ export async function replaceWorkbook({ api, inside }: Grid, host: GridHost, con
   const saved = present?.save();
   if (present !== null) api.disposeUnit(present.getId());
   workbooks += 1;
-  const id = `workbook-${workbooks}`;
+  const id = `workbook-${startMark()}-${workbooks}`;
   const meanwhile = freeSheetName(
     "Opening",
     sheets.map(({ name }) => name),

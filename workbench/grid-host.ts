@@ -5,7 +5,7 @@ import type {} from "@univerjs/sheets-conditional-formatting/facade";
 import type { Cell } from "../shared/cells/cell.ts";
 import { isCellError } from "../shared/cells/cell.ts";
 import { absolute, type Box, boxOf } from "../shared/ports/a1.ts";
-import { leftBehind } from "../shared/ports/host-fault.ts";
+import { HostFault, leftBehind } from "../shared/ports/host-fault.ts";
 import { referenceParts } from "../shared/ports/reference.ts";
 import type { SheetHost } from "../shared/ports/sheet-host.ts";
 import { freeSheetNames } from "../shared/ports/sheet-name.ts";
@@ -20,6 +20,7 @@ import { anchoredPrint, anchorPrint } from "./grid-print.ts";
 import { cellContent, constantData, formulaChanges, gridRange, worksheetData } from "./grid-sheet.ts";
 import { gridStyle } from "./grid-style.ts";
 import { type Settling, settling } from "./settling.ts";
+import { startMark } from "./start-mark.ts";
 
 /** A running grid, in the page or headless. */
 export interface Grid {
@@ -40,6 +41,18 @@ export interface GridHost extends SheetHost, Settling {
   readonly styleOf: (id: string) => StyleSpec | undefined;
   /** The XML texts that came with sheets of this workbook. */
   readonly records: () => readonly string[];
+  readonly beside: () => BesideGrid;
+  /** Takes what was kept beside a workbook that has just come back into the grid, calculates it and draws its charts. */
+  readonly takeBack: (beside: BesideGrid) => Promise<void>;
+}
+
+/** All that the host keeps of the open workbook beside the grid, as plain data. */
+export interface BesideGrid {
+  /** By the grid's sheet id. */
+  readonly sheets: Readonly<Record<string, KeptSheet>>;
+  /** By the grid's style id. */
+  readonly styles: Readonly<Record<string, StyleSpec>>;
+  readonly records: readonly string[];
 }
 
 export type KeptSheet = Pick<SheetSpec, "charts" | "pictures" | "print" | "isProtected">;
@@ -52,6 +65,8 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
   const records = new Map<string, readonly string[]>();
   const styleIds = new Map<string, string>();
   const styles = new Map<string, StyleSpec>();
+  // A workbook that comes back brings the ids of another start with it.
+  const sinceStart = startMark();
 
   const workbook = (): FWorkbook => {
     const open = api.getActiveWorkbook();
@@ -65,7 +80,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     const key = JSON.stringify(style);
     let id = styleIds.get(key);
     if (id === undefined) {
-      id = `sheet-style-${styleIds.size + 1}`;
+      id = `sheet-style-${sinceStart}-${styleIds.size + 1}`;
       styleIds.set(key, id);
       styles.set(id, style);
     }
@@ -223,11 +238,14 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
       added[0]?.activate();
       api.getFormula().executeCalculation();
       await settled();
+      holdUpright(book, added, names);
       for (const sheet of added) drawCharts(sheet);
       const held = records.get(book.getId()) ?? [];
       records.set(book.getId(), [...new Set([...held, ...(set.records ?? [])])]);
     } catch (fault) {
       oneUndoStep.dispose();
+      // With the workbook went all that was begun.
+      if (!isOpen(book)) throw fault;
       try {
         // By name: one may stand there that was never handed over.
         const begun = book
@@ -243,13 +261,30 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     return names;
   };
 
+  const isOpen = (book: FWorkbook): boolean => api.getActiveWorkbook()?.getId() === book.getId();
+
+  /** While the sheets are calculated the reader may do what takes them away. */
+  const holdUpright = (book: FWorkbook, added: readonly FWorksheet[], names: readonly string[]): void => {
+    if (!isOpen(book))
+      throw new HostFault(
+        "Another workbook was put in the place of this one while the sheets were written.",
+        "Write them again, into the workbook that is open now or once yours is open again.",
+      );
+    const gone = names.filter((_, i) => book.getSheetBySheetId(added[i]?.getSheetId() ?? "") === null);
+    if (gone.length > 0)
+      throw new HostFault(
+        `The sheet “${gone.join("”, “")}” was deleted while it was written, so those that belong to it were taken away too.`,
+        "Write them again, and leave them in place until the pane says that they are written.",
+      );
+  };
+
   const takeAway = (book: FWorkbook, sheets: readonly FWorksheet[], active: FWorksheet): void => {
     for (const sheet of sheets) {
       inside.removeNames(book.getId(), sheet.getSheetId());
       kept.delete(sheet.getSheetId());
       book.deleteSheet(sheet);
     }
-    active.activate();
+    if (book.getSheetBySheetId(active.getSheetId()) !== null) active.activate();
     // Otherwise undo would bring the half-written sheets back.
     inside.clearUndo(book.getId());
   };
@@ -328,6 +363,29 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
       };
     },
     styleOf: (id) => styles.get(id),
+    beside: () => {
+      const book = workbook();
+      const sheets = book.getSheets().map((sheet) => sheet.getSheetId());
+      return {
+        sheets: Object.fromEntries(sheets.flatMap((id) => (kept.has(id) ? [[id, kept.get(id) as KeptSheet]] : []))),
+        styles: Object.fromEntries(styles),
+        records: records.get(book.getId()) ?? [],
+      };
+    },
+    takeBack: async (beside) => {
+      const book = workbook();
+      for (const [id, style] of Object.entries(beside.styles)) {
+        styleIds.set(JSON.stringify(style), id);
+        styles.set(id, style);
+      }
+      for (const [id, sheet] of Object.entries(beside.sheets)) kept.set(id, sheet);
+      records.set(book.getId(), beside.records);
+      api.getFormula().executeCalculation();
+      // Only then does the grid say that it was asked.
+      await new Promise((resolve) => setTimeout(resolve, 0));
+      await settled();
+      for (const sheet of book.getSheets()) drawCharts(sheet);
+    },
   };
 }
 

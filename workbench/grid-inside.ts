@@ -2,6 +2,7 @@ import type { ICellData, Univer } from "@univerjs/core";
 import type { Box } from "../shared/ports/a1.ts";
 import { referenceParts } from "../shared/ports/reference.ts";
 import type { FormulaEngine } from "./grid-functions.ts";
+import { startMark } from "./start-mark.ts";
 
 const RANGE = /^\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?$/;
 
@@ -38,6 +39,7 @@ export function gridInside(univer: Univer, core: GridCore, engine: FormulaEngine
   const model = injector.get(engine.FormulaDataModel);
   const names = injector.get(engine.IDefinedNamesService);
   const undo = injector.get(core.IUndoRedoService);
+  const sinceStart = startMark();
   let counter = 0;
 
   const scopedTo = (workbook: string, sheet: string) =>
@@ -59,7 +61,7 @@ export function gridInside(univer: Univer, core: GridCore, engine: FormulaEngine
       counter += 1;
       names.registerDefinedName(workbook, {
         id: `${sheet}:${name}`,
-        name: `_name_${counter}`,
+        name: `_name_${sinceStart}_${counter}`,
         comment: name,
         formulaOrRefString: `'${sheetName.replaceAll("'", "''")}'!${range}`,
         localSheetId: sheet,

@@ -6,19 +6,29 @@ import type { PatchedSheet } from "../shared/xlsx/patch/patch-workbook.ts";
 import type { Grid, GridHost } from "./grid-host.ts";
 import { columnCharacters } from "./grid-sheet.ts";
 import { DEFAULT_COLUMN_PIXELS, gridSnapshot } from "./grid-snapshot.ts";
-import { type StructureLog, structureLog } from "./structure-log.ts";
+import { type Steps, type StructureLog, structureLog } from "./structure-log.ts";
 
 /** The file that stands behind the workbook in the grid, and how far the two have come apart since it was opened. */
-export interface OpenedFile {
-  readonly bytes: Uint8Array;
-  /** Formulas the grid has only an error for, where the file had an answer: "Data!B4". */
-  readonly unanswered: readonly string[];
-  /** Formulas the grid answers otherwise than the file did: what follows from them may be otherwise too. */
-  readonly otherwise: readonly string[];
+export interface OpenedFile extends Opening {
+  /** This much of it as plain data, which does not change. */
+  readonly opening: Opening;
+  /** What was done since to the order of its cells. */
+  readonly steps: () => Steps;
   /** Whether a sheet of the grid is one of the file's, by the grid's id. */
   readonly has: (sheet: string) => boolean;
   readonly state: () => FileState;
   readonly close: () => void;
+}
+
+/** A file as it was opened. */
+export interface Opening {
+  readonly bytes: Uint8Array;
+  /** Its sheets by the grid's id: the name in the file, and what the grid made of it. */
+  readonly opened: readonly (readonly [id: string, sheet: { readonly name: string; readonly was: SheetSpec }])[];
+  /** Formulas the grid has only an error for, where the file had an answer: "Data!B4". */
+  readonly unanswered: readonly string[];
+  /** Formulas the grid answers otherwise than the file did: what follows from them may be otherwise too. */
+  readonly otherwise: readonly string[];
 }
 
 export interface FileState {
@@ -35,12 +45,19 @@ const USUAL_WIDTH = columnCharacters(DEFAULT_COLUMN_PIXELS);
 
 /** @param inFile the sheets that the file was opened with and the grid now shows, in their order */
 export function openedFile(grid: Grid, host: GridHost, bytes: Uint8Array, inFile: readonly SheetSpec[]): OpenedFile {
-  const ids = sheetIds(grid);
   const first = gridSnapshot(grid, host);
-  const opened = new Map(
-    ids.map((id, i) => [id, { name: inFile[i]?.name ?? "", was: first[i] as SheetSpec }] as const),
-  );
-  const log: StructureLog = structureLog(grid.api);
+  return followedFile(grid, host, {
+    bytes,
+    opened: sheetIds(grid).map((id, i) => [id, { name: inFile[i]?.name ?? "", was: first[i] as SheetSpec }]),
+    unanswered: formulasOf(inFile, first, (was, is) => isCellError(is) && !isCellError(was)),
+    otherwise: formulasOf(inFile, first, isOtherwise),
+  });
+}
+
+/** A file that was opened, on an earlier start of the page too, from here on. */
+export function followedFile(grid: Grid, host: GridHost, opening: Opening, steps?: Steps): OpenedFile {
+  const opened = new Map(opening.opened);
+  const log: StructureLog = structureLog(grid.api, steps);
 
   const state = (): FileState => {
     const broken: string[] = [];
@@ -65,9 +82,9 @@ export function openedFile(grid: Grid, host: GridHost, bytes: Uint8Array, inFile
   };
 
   return {
-    bytes,
-    unanswered: formulasOf(inFile, first, (was, is) => isCellError(is) && !isCellError(was)),
-    otherwise: formulasOf(inFile, first, isOtherwise),
+    ...opening,
+    opening,
+    steps: log.steps,
     has: (sheet) => opened.has(sheet),
     state,
     close: log.stop,

@@ -4,8 +4,12 @@ import type { FUniver } from "@univerjs/core/facade";
 export interface StructureLog {
   /** In words, once each; undone steps are not among them. */
   readonly of: (sheet: string) => readonly string[];
+  readonly steps: () => Steps;
   readonly stop: () => void;
 }
+
+/** By the grid's sheet id. */
+export type Steps = Readonly<Record<string, readonly Step[]>>;
 
 interface Step {
   readonly kind: string;
@@ -29,14 +33,15 @@ const OPPOSITE: Readonly<Record<string, string>> = {
 };
 const PREFIX = "sheet.mutation.";
 
-export function structureLog(api: FUniver): StructureLog {
-  const steps = new Map<string, Step[]>();
+/** @param before what was done before it begins */
+export function structureLog(api: FUniver, before: Steps = {}): StructureLog {
+  const steps = new Map<string, readonly Step[]>(Object.entries(before));
   const record = (sheet: string, step: Step): void => {
-    const before = steps.get(sheet) ?? [];
-    const last = before.at(-1);
+    const done = steps.get(sheet) ?? [];
+    const last = done.at(-1);
     // Undo takes the last step back by its opposite.
     const isUndone = last !== undefined && OPPOSITE[last.kind] === step.kind && last.range === step.range;
-    steps.set(sheet, isUndone ? before.slice(0, -1) : [...before, step]);
+    steps.set(sheet, isUndone ? done.slice(0, -1) : [...done, step]);
   };
   const listening = api.addEvent(api.Event.CommandExecuted, ({ id, params }) => {
     const kind = id.startsWith(PREFIX) ? id.slice(PREFIX.length) : "";
@@ -48,6 +53,7 @@ export function structureLog(api: FUniver): StructureLog {
   });
   return {
     of: (sheet) => [...new Set((steps.get(sheet) ?? []).map(({ kind }) => WORDS[kind] as string))],
+    steps: () => Object.fromEntries(steps),
     stop: () => listening.dispose(),
   };
 }

@@ -1,7 +1,10 @@
 import "./workbench.css";
+import type { DutyText } from "../shared/duty/duty-text.ts";
+import { loadDuty, saveDuty } from "../shared/duty/saved.ts";
 import { type Unseen, unseenIn } from "../shared/xlsx/patch/unseen.ts";
 import { handOver, WORKBOOK_TYPE } from "../taskpane/pane/hand-over.ts";
 import { mountPane } from "../taskpane/pane/pane.ts";
+import { keptHereAt } from "../taskpane/pane/remember.ts";
 import { ask, wait } from "./ask.ts";
 import { startDivider } from "./divider.ts";
 import {
@@ -13,9 +16,17 @@ import {
   openQuestion,
   otherName,
 } from "./file-words.ts";
-import { type Choose, fileOfWorkbook, openedSet, replaceWorkbook, sheetsOfFile } from "./files.ts";
+import { type Choose, type FileContent, fileOfWorkbook, openedSet, replaceWorkbook, sheetsOfFile } from "./files.ts";
 import type { GridHost } from "./grid-host.ts";
-import { type OpenedFile, openedFile } from "./opened-file.ts";
+import { tryAgain, tryBack, withinPatience } from "./keep/bring-back.ts";
+import { type Found, findKept, freshSlot } from "./keep/find-kept.ts";
+import { backWords, FRESH_QUESTION, GONE, handedWords, notBackWords, unkeptWords } from "./keep/keep-words.ts";
+import { startKeeper } from "./keep/keeper.ts";
+import { savedMark } from "./keep/saved-mark.ts";
+import { type Slot, workbookSlots } from "./keep/slots.ts";
+import { putBack, workbookCopy } from "./keep/workbook-copy.ts";
+import { startNotices } from "./notices.ts";
+import { followedFile, type OpenedFile, openedFile } from "./opened-file.ts";
 import { pageGrid } from "./page-grid.ts";
 import { startPrinting } from "./print/printing.ts";
 import { SAMPLE_SHEETS } from "./sample-workbook.ts";
@@ -36,6 +47,10 @@ const element = <T extends HTMLElement = HTMLElement>(id: string): T => {
 };
 
 startDivider(element("divider"), element("workbench"));
+const notices = startNotices(element("notices"));
+const slots = workbookSlots();
+let unkeptTold = "";
+const found = await lookUp();
 element("loading").remove();
 const grid = pageGrid(element("grid"));
 const { api, host } = grid;
@@ -43,11 +58,24 @@ const strip = startStrip(element("strip"), grid);
 const fileName = element<HTMLInputElement>("file-name");
 const fileInput = element<HTMLInputElement>("file");
 
-await replaceWorkbook(grid, host, { sheets: SAMPLE_SHEETS });
-api.getActiveWorkbook()?.getActiveSheet().getRange("A1").activate();
-mountPane(element("pane"), { host });
+/** Of the sheets, and of the duty in the pane. */
+const [work, dutyWork] = [savedMark(), savedMark()];
+let duty: Slot["duty"];
+/** A workbook is just coming into the grid. */
+let isComing = false;
+let behind: Behind | undefined;
+const id = await bringBack();
+const keeper = startKeeper({
+  slots,
+  id,
+  slot: slotNow,
+  isUnsaved: () => work.isUnsaved() || dutyWork.isUnsaved(),
+  isWhole: () => !isComing,
+  isSettled: host.isSettled,
+  told: tellUnkept,
+});
+mountPane(element("pane"), { host, opening: openingDuty(), onDuty: dutyChanged });
 const printing = startPrinting(element("print"), grid, { wait, say: strip.say, fileName: () => fileName.value.trim() });
-let unkeptEdits = 0;
 
 /** The file that was opened in place of the workbook, as long as one was. */
 interface Behind {
@@ -57,7 +85,6 @@ interface Behind {
   /** The user has agreed that the download will be another file. */
   isGivenUp: boolean;
 }
-let behind: Behind | undefined;
 const ENDING = /\.(xlsx|xlsm|xltx|xltm)$/i;
 
 guardStructure(
@@ -68,12 +95,15 @@ guardStructure(
     if (from === undefined) return true;
     const answer = await ask(breakQuestion(from.name, [], lossesOf(from)), [{ id: "go", label: "Go on" }]);
     from.isGivenUp = answer === "go";
+    if (from.isGivenUp) keeper.changed();
     return from.isGivenUp;
   },
 );
 api.addEvent(api.Event.CommandExecuted, ({ id, options }) => {
   const isResult = options?.["applyFormulaCalculationResult"] === true;
-  if (id.startsWith("sheet.mutation.") && !isResult) unkeptEdits += 1;
+  if (!id.startsWith("sheet.mutation.") || isResult) return;
+  work.edited();
+  keeper.changed();
 });
 window.dutybook = { host };
 
@@ -86,18 +116,17 @@ fileInput.addEventListener("change", () => {
   if (file !== undefined) attempt(`${file.name} could not be opened`, () => open(file));
   fileInput.value = "";
 });
+fileName.addEventListener("input", keeper.changed);
 window.addEventListener("beforeunload", (event) => {
-  if (unkeptEdits > 0) event.preventDefault();
+  if (work.isUnsaved()) event.preventDefault();
 });
 
 async function newWorkbook(): Promise<void> {
   const question = { text: "Close this workbook and start an empty one? What was not downloaded is lost." };
   const answer = await ask(question, [{ id: "new", label: "Start an empty workbook" }]);
   if (answer === undefined) return;
-  await replaceWorkbook(grid, host, { sheets: [] });
-  forget();
+  await put({ sheets: [] });
   fileName.value = "Workbook";
-  unkeptEdits = 0;
 }
 
 async function open(file: File): Promise<void> {
@@ -114,11 +143,9 @@ async function open(file: File): Promise<void> {
   ]);
   if (answer === "beside") await host.addSheets(openedSet(content));
   if (answer === "replace") {
-    await replaceWorkbook(grid, host, content);
-    forget();
+    await put(content);
     behind = { name: file.name, unseen, isGivenUp: false, file: openedFile(grid, host, bytes, content.sheets) };
     fileName.value = file.name.replace(ENDING, "");
-    unkeptEdits = 0;
     const doubts = openedWords(behind.file);
     if (doubts !== undefined) strip.say(doubts);
   }
@@ -158,7 +185,115 @@ async function download(): Promise<void> {
   handOver(name, made.bytes as Uint8Array<ArrayBuffer>, WORKBOOK_TYPE);
   const doubts = from !== undefined && made.isPatched && made.isChanged ? downloadedWords(from.file) : undefined;
   if (doubts !== undefined) strip.say(doubts);
-  unkeptEdits = 0;
+  handedOver(name);
+}
+
+/** A browser does not say whether a file it was handed is on the disk; the user sees it. */
+function handedOver(name: string): void {
+  if (!work.isUnsaved() && !dutyWork.isUnsaved()) return;
+  for (const mark of [work, dutyWork]) mark.handedOver();
+  const arrived = (): void => {
+    for (const mark of [work, dutyWork]) mark.arrived();
+    notices.drop("handed");
+    keeper.changed();
+  };
+  notices.show("handed", { text: handedWords(name), actions: [{ label: "Yes, it is saved", act: arrived }] });
+}
+
+/** Puts other sheets in the place of the workbook, which are saved as they are. */
+async function put(content: FileContent): Promise<void> {
+  isComing = true;
+  try {
+    await replaceWorkbook(grid, host, content);
+  } finally {
+    isComing = false;
+  }
+  forget();
+  for (const key of ["back", "handed", "gone"]) notices.drop(key);
+  for (const mark of [work, dutyWork]) mark.restart(false);
+  keeper.changed();
+}
+
+async function startFresh(): Promise<void> {
+  const answer = await ask(FRESH_QUESTION, [{ id: "fresh", label: "Start fresh" }]);
+  if (answer === undefined) return;
+  await put({ sheets: SAMPLE_SHEETS });
+  fileName.value = fileName.defaultValue;
+  await keeper.drop();
+}
+
+/** What the browser has kept of earlier work; nothing where it keeps none, which is told. */
+async function lookUp(): Promise<Found | undefined> {
+  try {
+    return await withinPatience(findKept(slots));
+  } catch (fault) {
+    tellUnkept(fault);
+    return undefined;
+  }
+}
+
+/** Puts the workbook that was kept into the grid, or else the sample. Answers with where this tab's is kept from now on. */
+async function bringBack(): Promise<string> {
+  const head = found?.head;
+  if (found?.isGone) notices.show("gone", { text: GONE });
+  const outcome = head && (await tryBack(slots, head, take));
+  if (found !== undefined && head !== undefined && outcome?.ok) {
+    const actions = [{ label: "Start fresh", act: () => attempt("The sample could not be shown", startFresh) }];
+    notices.show("back", { text: backWords(head.at, found.others), actions });
+    for (const mark of [work, dutyWork]) mark.restart(head.isUnsaved);
+    return found.id;
+  }
+  await replaceWorkbook(grid, host, { sheets: SAMPLE_SHEETS });
+  api.getActiveWorkbook()?.getActiveSheet().getRange("A1").activate();
+  if (head === undefined || outcome?.ok !== false) return found?.id ?? freshSlot();
+  const again = (): void => attempt("The page could not be loaded again", () => tryAgain(slots, head));
+  const actions = [{ label: "Try again", act: again }];
+  notices.show("not back", { kind: "error", text: notBackWords(head.at, outcome.why), actions });
+  return freshSlot();
+}
+
+async function take(slot: Slot): Promise<void> {
+  await putBack(grid, host, slot.copy);
+  fileName.value = slot.fileName;
+  duty = slot.duty;
+  if (slot.behind === undefined || slot.opening === undefined) return;
+  const { steps, ...others } = slot.behind;
+  behind = { ...others, file: followedFile(grid, host, slot.opening, steps) };
+}
+
+function slotNow(): Slot {
+  return {
+    fileName: fileName.value,
+    copy: workbookCopy(grid, host),
+    ...(duty === undefined ? {} : { duty }),
+    ...(behind === undefined ? {} : followedNow(behind)),
+  };
+}
+
+function followedNow({ file, ...others }: Behind): Pick<Slot, "behind" | "opening"> {
+  return { behind: { ...others, steps: file.steps() }, opening: file.opening };
+}
+
+/** The duty that was kept with the workbook, where the pane does not keep a newer one itself. */
+function openingDuty(): DutyText | undefined {
+  if (duty === undefined || duty.at <= keptHereAt()) return undefined;
+  const loaded = loadDuty(duty.text);
+  return loaded.ok ? loaded.value : undefined;
+}
+
+function dutyChanged(changed: DutyText): void {
+  duty = { text: saveDuty(changed), at: Date.now() };
+  dutyWork.edited();
+  keeper.changed();
+}
+
+/** Once for each reason, until something is kept again. */
+function tellUnkept(fault: unknown): void {
+  const words = fault === undefined ? "" : unkeptWords(fault);
+  if (words === unkeptTold) return;
+  unkeptTold = words;
+  if (words === "") notices.drop("unkept");
+  else notices.show("unkept", { kind: "error", text: words });
 }
 
 function attempt(failure: string, action: () => Promise<void>): void {
