@@ -3,6 +3,7 @@ import { defineConfig } from "vitest/config";
 const GRID = [
   "tests/workbench/**/*.test.ts",
   "tests/shared/catalogue/hostile.test.ts",
+  "tests/shared/xlsx/hostile-files.test.ts",
   "tests/shared/calc-sheet/hostile-duty.test.ts",
   "tests/taskpane/excel/failing-calls.test.ts",
 ];
@@ -10,7 +11,7 @@ const SLOW = "tests/slow/**/*.test.ts";
 
 /**
  * "unit" is quick and runs in Node alone; "grid" too, and takes longer: the workbench's grid, hostile arguments for
- * every function and texts for every box, and each kind of call of Excel made to fail. "slow" drives Chromium, LibreOffice and Python.
+ * every function, texts for every box and files, and each kind of call of Excel made to fail. "slow" drives Chromium, LibreOffice and Python.
  */
 export default defineConfig({
   test: {

@@ -18,7 +18,7 @@ const WRITTEN = new RegExp(`(?<spilled>${SHEET}${CELL})#|${QUOTED}|(?<call>${WOR
 
 const PREFIX = `_xldudf_${NAMESPACE}_`;
 // Other add-ins, or their absence, leave "[2]!" or a file name before the call.
-const DAMAGE = String.raw`(?:'(?:[^']|'')*'!|\[[^\]]*\](?:${WORD})?!|${WORD}\.xlam?!)?`;
+const DAMAGE = String.raw`(?:'(?:[^']|'')*'!|\[[^[\]]*\](?:${WORD})?!|${WORD}\.xlam?!)?`;
 const STORED = new RegExp(
   `_xlfn\\.ANCHORARRAY\\((?<spilled>${SHEET}${CELL})\\)|${DAMAGE}${PREFIX}(?<own>[\\p{L}\\p{N}_]+)\\(|${QUOTED}|_xlfn\\.(?:_xlws\\.)?(?=${WORD}\\()|${WORD}`,
   "giu",
@@ -75,14 +75,40 @@ export function rangeReckoner(names: readonly string[]): (formula: string) => bo
 
 const QUOTES = new RegExp(QUOTED, "gu");
 
-/** The formula as it reads when its cell moves by so many rows and columns: references without $ go along. */
-export function movedFormula(formula: string, rows: number, columns: number): string {
-  return formula.replace(MOVED, (whole, ...rest) => {
-    const { fixedColumn, letters, fixedRow, row } = groupsOf(rest);
-    if (letters === undefined || row === undefined) return whole;
-    const column = fixedColumn === "" ? columnLetters(columnOf(letters) + columns) : letters;
-    return `${fixedColumn}${column}${fixedRow}${fixedRow === "" ? Number(row) + rows : row}`;
-  });
+/** A formula for each cell that shares it: so many rows and columns from the one it was written for. */
+export type SharedFormula = (rows: number, columns: number) => string;
+
+/** The formula as it reads where its cell moves: references without $ go along. It is taken apart once, for all its cells. */
+export function sharedFormula(formula: string): SharedFormula {
+  const pieces: (string | Reference)[] = [];
+  let from = 0;
+  for (const { 0: whole, index, groups = {} } of formula.matchAll(MOVED)) {
+    const { fixedColumn, letters, fixedRow, row } = groups;
+    if (letters === undefined || row === undefined) continue;
+    pieces.push(formula.slice(from, index), {
+      letters,
+      column: fixedColumn === "" ? columnOf(letters) : undefined,
+      row: Number(row),
+      isRowFixed: fixedRow !== "",
+    });
+    from = index + whole.length;
+  }
+  pieces.push(formula.slice(from));
+  return (rows, columns) =>
+    pieces.map((piece) => (typeof piece === "string" ? piece : movedReference(piece, rows, columns))).join("");
+}
+
+interface Reference {
+  readonly letters: string;
+  /** Nothing where it stays. */
+  readonly column: number | undefined;
+  readonly row: number;
+  readonly isRowFixed: boolean;
+}
+
+function movedReference({ letters, column, row, isRowFixed }: Reference, rows: number, columns: number): string {
+  const across = column === undefined ? `$${letters}` : columnLetters(column + columns);
+  return `${across}${isRowFixed ? `$${row}` : row + rows}`;
 }
 
 const MOVED = new RegExp(

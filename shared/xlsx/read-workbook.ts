@@ -15,13 +15,36 @@ export type ReadOutcome =
   | { readonly ok: false; readonly refusal: Refusal };
 
 /** Reads an .xlsx file, or says in one sentence why not. Macros, pictures, charts and links to other files are not read. */
-export function readWorkbook(bytes: Uint8Array, limits: Limits = LIMITS): ReadOutcome {
+export function readWorkbook(
+  bytes: Uint8Array,
+  limits: Limits = LIMITS,
+  /** Told how far it has come, from 0 to 1. */
+  progress: (share: number) => void = () => {},
+): ReadOutcome {
   try {
-    return { ok: true, workbook: workbookOf(openArchive(bytes, limits), limits) };
+    return { ok: true, workbook: workbookOf(followed(openArchive(bytes, limits), progress), limits) };
   } catch (problem) {
     if (problem instanceof FileRefused) return { ok: false, refusal: problem.refusal };
     throw problem;
   }
+}
+
+/** The archive that tells how much of its XML it has unpacked, each hundredth once. */
+function followed(archive: Archive, progress: (share: number) => void): Archive {
+  let unpacked = 0;
+  let told = 0;
+  return {
+    ...archive,
+    unpack: (path, take) =>
+      archive.unpack(path, (bytes, last) => {
+        take(bytes, last);
+        unpacked += bytes.length;
+        const share = Math.min(1, unpacked / archive.xmlBytes);
+        if (share < told + 0.01) return;
+        told = share;
+        progress(share);
+      }),
+  };
 }
 
 interface SheetEntry {
@@ -54,25 +77,96 @@ function workbookOf(archive: Archive, limits: Limits): ReadWorkbook {
     filled += cells;
     if (filled > limits.cells) refuse("too-large", `The workbook has more than ${limits.cells} filled cells.`);
   };
+  let letters = 0;
+  const countFormula = (of: number): void => {
+    letters += of;
+    if (letters > limits.formulas)
+      refuse("too-large", `The formulas of the workbook have more than ${limits.formulas} characters in all.`);
+  };
 
+  const sheetOfPart = new Map<string, string>();
   const contents = entries.flatMap((entry) => {
     const part = worksheetOf(entry, relations);
-    const reading = { name: entry.name, strings, styles, counted1904, count };
-    return part === undefined ? [] : [{ entry, content: readSheet(archive, part, reading, limits) }];
+    if (part === undefined) return [];
+    const other = sheetOfPart.get(part.toLowerCase());
+    if (other !== undefined)
+      refuse("damaged", `Sheets ${other} and ${entry.name} are one and the same part of the file.`);
+    sheetOfPart.set(part.toLowerCase(), entry.name);
+    const reading = { name: entry.name, strings, styles, counted1904, count, countFormula };
+    return [{ entry, content: readSheet(archive, part, reading, limits) }];
   });
   const names = rawNames.map(({ name, sheetNumber, refersTo }): ReadName => {
     const sheet = sheetNumber === undefined ? undefined : entries[sheetNumber]?.name;
     return { name, refersTo, ...(sheet === undefined ? {} : { sheet }) };
   });
-  const sheets = contents.map(({ entry, content }) =>
-    sheetOf(entry, content, names, styles.cells, (sheet, range) =>
-      textsIn(contents.find((other) => other.entry.name.toLowerCase() === sheet.toLowerCase())?.content, range),
-    ),
-  );
+  const lookup = namesOf(names);
+  const texts = textsOfSheets(contents, limits);
+  const sheets = contents.map(({ entry, content }) => sheetOf(entry, content, lookup, styles.cells, texts));
   return {
     sheets,
     names: names.filter(({ name }) => !name.startsWith("_xlnm.")),
     records: readRecords(archive, limits),
+  };
+}
+
+interface PlacedName extends ReadName {
+  readonly range: string;
+}
+
+/** The names of a workbook, found at once however many there are. */
+interface Names {
+  readonly all: readonly ReadName[];
+  readonly named: (name: string) => ReadName | undefined;
+  /** Those that stand for one range of a sheet, the sheet's own last. */
+  readonly on: (sheet: string) => readonly PlacedName[];
+}
+
+function namesOf(all: readonly ReadName[]): Names {
+  const byName = new Map<string, ReadName>();
+  const bySheet = new Map<string, PlacedName[]>();
+  for (const one of all) {
+    const key = one.name.toLowerCase();
+    if (!byName.has(key)) byName.set(key, one);
+    const target = targetOf(one.refersTo);
+    if (target === undefined) continue;
+    const sheet = target.sheet.toLowerCase();
+    const placed = bySheet.get(sheet) ?? [];
+    placed.push({ ...one, range: target.range });
+    bySheet.set(sheet, placed);
+  }
+  return {
+    all,
+    named: (name) => byName.get(name.toLowerCase()),
+    on: (sheet) =>
+      [...(bySheet.get(sheet.toLowerCase()) ?? [])].sort(
+        (a, b) => Number(a.sheet === sheet) - Number(b.sheet === sheet),
+      ),
+  };
+}
+
+type Texts = (sheet: string, range: string) => readonly string[];
+
+/** Rows looked through for the items of drop-downs, those of another sheet. House choice. */
+const MOST_LOOKED_AT = 20e6;
+
+function textsOfSheets(
+  contents: readonly { readonly entry: SheetEntry; readonly content: SheetContent }[],
+  limits: Limits,
+): Texts {
+  const bySheet = new Map(contents.map(({ entry, content }) => [entry.name.toLowerCase(), content]));
+  const known = new Map<string, readonly string[]>();
+  let looked = 0;
+  return (sheet, range) => {
+    const key = `${range} ${sheet.toLowerCase()}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const content = bySheet.get(sheet.toLowerCase());
+    looked += content?.rows.length ?? 0;
+    if (looked > MOST_LOOKED_AT || known.size > limits.areas)
+      refuse("too-large", "The drop-downs of the workbook take their items from too many ranges.");
+    const texts = textsIn(content, range);
+    known.set(key, texts);
+    return texts;
   };
 }
 
@@ -98,13 +192,16 @@ function readBook(
       open: (name, at) => {
         if (name === "workbook") isWorkbook = true;
         else if (name === "workbookPr") counted1904 = isOn(at["date1904"]);
-        else if (name === "sheet")
+        else if (name === "sheet") {
+          if (entries.length >= limits.sheets)
+            refuse("too-large", `The workbook has more than ${limits.sheets} sheets.`);
           entries.push({
             name: at["name"] ?? "",
             hidden: (at["state"] ?? "visible") !== "visible",
             id: relationId(at),
           });
-        else if (name === "definedName") {
+        } else if (name === "definedName") {
+          if (rawNames.length >= limits.names) refuse("too-large", `The workbook has more than ${limits.names} names.`);
           inName = true;
           const sheetNumber = at["localSheetId"] === undefined ? undefined : Number(at["localSheetId"]);
           rawNames.push({ name: at["name"] ?? "", sheetNumber, refersTo: "" });
@@ -112,7 +209,10 @@ function readBook(
       },
       text: (text) => {
         const last = rawNames.at(-1);
-        if (inName && last !== undefined) last.refersTo += text;
+        if (!inName || last === undefined) return;
+        last.refersTo += text;
+        if (last.refersTo.length > 2 * limits.formula)
+          refuse("too-large", `The name ${last.name} stands for more than ${limits.formula} characters.`);
       },
       close: (name) => {
         if (name === "definedName") inName = false;
@@ -131,9 +231,9 @@ function worksheetOf({ id }: SheetEntry, relations: readonly Relation[]): string
 function sheetOf(
   { name, hidden }: SheetEntry,
   content: SheetContent,
-  names: readonly ReadName[],
+  names: Names,
   styles: ReadSheet["styles"],
-  textsOf: (sheet: string, range: string) => readonly string[],
+  textsOf: Texts,
 ): ReadSheet {
   const here = (refersTo: string): string | undefined => {
     const target = targetOf(refersTo);
@@ -141,15 +241,12 @@ function sheetOf(
   };
   const own: Record<string, string> = {};
   // The sheet's own name wins over the workbook's.
-  for (const { name: given, sheet, refersTo } of [...names].sort(
-    (a, b) => Number(a.sheet === name) - Number(b.sheet === name),
-  )) {
-    const range = here(refersTo);
-    if (range !== undefined && (sheet === undefined || sheet === name) && !given.startsWith("_xlnm."))
+  for (const { name: given, sheet, range } of names.on(name)) {
+    if ((sheet === undefined || sheet === name) && !given.startsWith("_xlnm."))
       Object.defineProperty(own, given, { value: range, enumerable: true, configurable: true, writable: true });
   }
   const lists = content.lists.flatMap((list) => listOf(list, name, names, textsOf));
-  const print = printOf(content.print, names, name, here);
+  const print = printOf(content.print, names.all, name, here);
   return {
     name,
     hidden,
@@ -170,8 +267,8 @@ function sheetOf(
 function listOf(
   { ref, source, help, strict }: RawList,
   sheet: string,
-  names: readonly ReadName[],
-  textsOf: (sheet: string, range: string) => readonly string[],
+  names: Names,
+  textsOf: Texts,
 ): readonly ListSpec[] {
   const rest = { ref, strict, ...(help === undefined ? {} : { help }) };
   const inline = /^"(.*)"$/s.exec(source)?.[1];
@@ -185,7 +282,7 @@ function listOf(
           .map((item) => item.trim()),
       },
     ];
-  const named = names.find((one) => one.name.toLowerCase() === source.toLowerCase())?.refersTo;
+  const named = names.named(source)?.refersTo;
   const target = targetOf(named ?? source) ?? targetOf(`${sheetPrefix(sheet)}${source}`);
   if (target === undefined) return [];
   if (target.sheet.toLowerCase() === sheet.toLowerCase()) return [{ ...rest, items: { from: target.range } }];

@@ -1,10 +1,15 @@
 import { fail, type Result, succeed } from "../../../src/basis/result.ts";
 
+/** The pumps of a hundred makers. House choice. */
+const MOST_BYTES = 20e6;
+
 /**
  * The text of a CSV file: by its byte-order mark; without one UTF-16 where every other byte is nothing, UTF-8 where
  * the bytes are that, and windows-1252 otherwise. Refuses what is not text.
  */
 export function fileText(bytes: Uint8Array, name: string): Result<string> {
+  if (bytes.length > MOST_BYTES)
+    return unreadable(name, `it has more than ${MOST_BYTES / 1e6} MB, the most that is read`);
   const text = decoded(bytes).replace(/^\uFEFF/, "");
   if (text.trim() === "") return unreadable(name, "it is empty");
   if (text.includes("\u0000")) return unreadable(name, "it is not a text file");

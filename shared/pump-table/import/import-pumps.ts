@@ -1,10 +1,12 @@
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
-import { type Finding, fail, gravestFirst, type Result, succeed } from "../../../src/basis/result.ts";
+import { type Failure, type Finding, fail, gravestFirst, type Result, succeed } from "../../../src/basis/result.ts";
 import type { Unit } from "../../../src/basis/units.ts";
+import { greatestOf } from "../../../src/numeric/extremes.ts";
 import type { Cell } from "../../cells/cell.ts";
+import { isTooLong, tooLong } from "../../cells/long-text.ts";
 import type { Columns } from "../../tables/column.ts";
-import { columnsNamed, headingOf } from "../../tables/heading.ts";
-import type { TablePlace } from "../../tables/place.ts";
+import { columnsNamed, type Heading, headingOf } from "../../tables/heading.ts";
+import { cellPlace, type TablePlace } from "../../tables/place.ts";
 import { readWorkbook } from "../../xlsx/read-workbook.ts";
 import { CURVE_COLUMNS, PUMP_COLUMNS } from "../columns.ts";
 import { type CurveTable, readCurveTable } from "../curve-table.ts";
@@ -13,6 +15,7 @@ import { type PumpList, readPumpList } from "../pump-list.ts";
 import { csvRows } from "./csv-rows.ts";
 import { fileText, unreadable } from "./file-text.ts";
 import { withNumbers } from "./numbers-of-columns.ts";
+import { tooGreat } from "./table-size.ts";
 import { sheetTable } from "./xlsx-tables.ts";
 
 export interface PumpFile {
@@ -35,8 +38,6 @@ interface FoundTable {
 
 /** As many findings of one import as anybody reads. */
 const MOST_FINDINGS = 60;
-/** The rows of a file nobody's pumps fill; more is taken for a mistake. */
-const MOST_ROWS = 200_000;
 
 /**
  * Reads pumps from CSV and .xlsx files: a table of curves, one row a point, and where there is one a list of the pumps.
@@ -47,10 +48,14 @@ const MOST_ROWS = 200_000;
  */
 export function importPumps(files: readonly PumpFile[], unitSet: UnitSetName): Result<ImportedPumps> {
   const findings: Finding[] = [];
+  // A column may have a finding in each of its rows: too many to be handed over as arguments.
+  const add = (more: readonly Finding[] = []): void => {
+    for (const finding of more) findings.push(finding);
+  };
   const tables: FoundTable[] = [];
   for (const file of files) {
     const found = tablesOf(file);
-    findings.push(...found.findings);
+    add(found.findings);
     if (found.ok) tables.push(...found.value);
   }
   const name = files.map((file) => file.name).join(", ");
@@ -68,21 +73,23 @@ export function importPumps(files: readonly PumpFile[], unitSet: UnitSetName): R
   const [listTable] = lists;
   const curves = curveTable && withFigures(curveTable, CURVE_COLUMNS);
   const list = listTable && withFigures(listTable, PUMP_COLUMNS);
-  findings.push(...(curves?.findings ?? []), ...(list?.findings ?? []));
+  add(curves?.findings);
+  add(list?.findings);
   if (hasError(findings)) return fail(limited(findings, name));
 
   const units = UNIT_SETS[unitSet];
   const readCurves = curves && readCurveTable(curves.rows, { place: curves.place, units });
   const readList = list && readPumpList(list.rows, { place: list.place, units });
-  findings.push(...(readCurves?.findings ?? []), ...(readList?.findings ?? []));
+  add(readCurves?.findings);
+  add(readList?.findings);
   if (readCurves?.ok && curves !== undefined) {
-    findings.push(...readCurves.value.pumps.flatMap((pump) => pump.findings));
-    findings.push(...curveFindings(readCurves.value.pumps, curves.place));
-    findings.push(...unitsAssumed(curves, CURVE_COLUMNS, readCurves.value.units));
+    for (const pump of readCurves.value.pumps) add(pump.findings);
+    add(curveFindings(readCurves.value.pumps, curves.place));
+    add(unitsAssumed(curves, CURVE_COLUMNS, readCurves.value.units));
   }
-  if (readList?.ok && list !== undefined) findings.push(...unitsAssumed(list, PUMP_COLUMNS, readList.value.units));
+  if (readList?.ok && list !== undefined) add(unitsAssumed(list, PUMP_COLUMNS, readList.value.units));
   if (readCurves?.ok && readList?.ok && curves !== undefined && list !== undefined) {
-    findings.push(...unmatched(readCurves.value, readList.value, curves.place.name, list.place.name));
+    add(unmatched(readCurves.value, readList.value, curves.place.name, list.place.name));
   }
   if (hasError(findings) || !readCurves?.ok) return fail(limited(findings, name));
   return succeed(
@@ -103,13 +110,14 @@ function workbookTables(name: string, bytes: Uint8Array): Result<readonly FoundT
     const reason = outcome.refusal.message.replace(/\.$/, "");
     return unreadable(name, reason.charAt(0).toLowerCase() + reason.slice(1));
   }
-  return succeed(
-    outcome.workbook.sheets.flatMap((sheet) => {
-      const { place, rows } = sheetTable(sheet, name);
-      const kind = kindOf(rows);
-      return kind === undefined ? [] : [{ kind, place, rows }];
-    }),
-  );
+  const found: FoundTable[] = [];
+  for (const sheet of outcome.workbook.sheets) {
+    const table = sheetTable(sheet, name);
+    if (!table.ok) return table;
+    const kind = kindOf(table.value.rows);
+    if (kind !== undefined) found.push({ kind, ...table.value });
+  }
+  return succeed(found);
 }
 
 function csvTables(name: string, bytes: Uint8Array): Result<readonly FoundTable[]> {
@@ -117,7 +125,8 @@ function csvTables(name: string, bytes: Uint8Array): Result<readonly FoundTable[
   if (!text.ok) return text;
   const rows = csvRows(text.value, name);
   if (!rows.ok) return rows;
-  if (rows.value.length > MOST_ROWS) return unreadable(name, `it has more than ${MOST_ROWS} rows`);
+  const reason = tooGreat(rows.value.length, greatestOf(rows.value.map((row) => row.length)));
+  if (reason !== undefined) return unreadable(name, reason);
   const kind = kindOf(rows.value);
   if (kind === undefined) return fail([{ code: "file-not-a-table", kind: "error", subject: name }]);
   return succeed([{ kind, place: { name, corner: { row: 0, column: 0 } }, rows: rows.value }]);
@@ -140,8 +149,26 @@ interface Figures extends FoundTable {
 function withFigures<K extends string>(table: FoundTable, columns: Columns<K>): Figures {
   const heading = headingOf<K>(table.rows, columns, table.place);
   if (heading === undefined || !heading.ok) return { ...table, stated: new Set(), findings: heading?.findings ?? [] };
+  const long = tooLongIn(table, heading.value, columns);
+  if (long !== undefined) return { ...table, stated: new Set(), findings: long.findings };
   const { rows, findings } = withNumbers(table.rows, heading.value, columns, table.place);
   return { ...table, rows, stated: new Set(Object.keys(heading.value.units)), findings };
+}
+
+/** The first text of a column that is too long to be read. */
+function tooLongIn<K extends string>(
+  { rows, place }: FoundTable,
+  { at }: Heading<K>,
+  columns: Columns<K>,
+): Failure | undefined {
+  const read = Object.entries(at) as [K, number][];
+  for (const [i, row] of rows.entries()) {
+    for (const [key, column] of read) {
+      const cell = row[column];
+      if (isTooLong(cell)) return tooLong(cellPlace(place, i, column, columns[key].name), cell);
+    }
+  }
+  return undefined;
 }
 
 /** One caution for the columns whose heading has no unit. Efficiency shows by itself what it is. */

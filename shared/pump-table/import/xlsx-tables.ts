@@ -1,7 +1,10 @@
-import { leastOf } from "../../../src/numeric/extremes.ts";
+import { type Result, succeed } from "../../../src/basis/result.ts";
+import { greatestOf, leastOf } from "../../../src/numeric/extremes.ts";
 import type { Cell } from "../../cells/cell.ts";
 import type { TablePlace } from "../../tables/place.ts";
 import type { ReadSheet } from "../../xlsx/read/workbook-content.ts";
+import { unreadable } from "./file-text.ts";
+import { tooGreat } from "./table-size.ts";
 
 export interface SheetTable {
   readonly place: TablePlace;
@@ -9,15 +12,18 @@ export interface SheetTable {
 }
 
 /**
- * The cells of a sheet as a full table from its first used cell. A date stands as an error that shows it: a spreadsheet
- * makes one of a typed figure such as 5.3 or a name such as 4-11, and it is neither.
+ * The cells of a sheet as a full table from its first used cell, or why they are none: blank cells between filled ones count.
+ * A date stands as an error that shows it: a spreadsheet makes one of a typed figure such as 5.3 or a name such as 4-11, and it
+ * is neither.
  */
-export function sheetTable(sheet: ReadSheet, fileName: string): SheetTable {
+export function sheetTable(sheet: ReadSheet, fileName: string): Result<SheetTable> {
   const filled = sheet.rows.map(({ row, cells }) => ({ row, cells: cells.filter(({ value }) => value !== null) }));
   const used = filled.filter(({ cells }) => cells.length > 0);
   const top = used[0]?.row ?? 0;
-  const left = leastOf(used.map(({ cells }) => cells[0]?.column ?? 0));
-  const corner = { row: top, column: used.length === 0 ? 0 : left };
+  const corner = { row: top, column: used.length === 0 ? 0 : leastOf(used.map(({ cells }) => cells[0]?.column ?? 0)) };
+  const last = greatestOf(used.map(({ cells }) => cells.at(-1)?.column ?? 0));
+  const reason = tooGreat((used.at(-1)?.row ?? top) - top + 1, last - corner.column + 1);
+  if (reason !== undefined) return unreadable(`${fileName} ${sheet.name}`, reason);
   const place: TablePlace = { name: `${fileName} ${sheet.name}`, corner };
   const rows: Cell[][] = [];
   for (const { row, cells } of used) {
@@ -30,7 +36,7 @@ export function sheetTable(sheet: ReadSheet, fileName: string): SheetTable {
     while (rows.length < row - top) rows.push([]);
     rows.push(line);
   }
-  return { place, rows };
+  return succeed({ place, rows });
 }
 
 /** From the first day of the sheet's calendar to that of the computer's. */

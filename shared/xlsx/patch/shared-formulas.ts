@@ -1,4 +1,4 @@
-import { movedFormula } from "../formula-text.ts";
+import { type SharedFormula, sharedFormula } from "../formula-text.ts";
 import { xmlText } from "../xml-text.ts";
 import type { CellEdit } from "./sheet-edits.ts";
 import { cellsOf, type Placed, type SheetMap } from "./sheet-map.ts";
@@ -25,7 +25,7 @@ export interface FormerlyShared {
 interface First {
   readonly row: number;
   readonly column: number;
-  readonly formula: string;
+  readonly formula: SharedFormula;
 }
 
 /**
@@ -47,7 +47,7 @@ export function sharedFormulas(
     if (f === undefined || attributeOf(tagOf(outer, f), "t") !== "shared") continue;
     const formula = resolved(outer.slice(f.openEnd, f.closeStart));
     const group = attributeOf(tagOf(outer, f), "si");
-    if (formula !== "" && group !== undefined) firsts.set(group, { row, column, formula });
+    if (formula !== "" && group !== undefined) firsts.set(group, { row, column, formula: sharedFormula(formula) });
   }
   if (firsts.size === 0) return { formulaOf: () => undefined, splices: [] };
 
@@ -62,7 +62,7 @@ export function sharedFormulas(
       const tag = text.slice(f.start, f.end);
       const first = attributeOf(tag, "t") === "shared" ? firsts.get(attributeOf(tag, "si") ?? "") : undefined;
       if (first === undefined || (first.row === row.number && first.column === cell.number)) continue;
-      const moved = movedFormula(first.formula, row.number - first.row, cell.number - first.column);
+      const moved = first.formula(row.number - first.row, cell.number - first.column);
       const element = `<${prefix}f>${xmlText(moved)}</${prefix}f>`;
       const key = `${row.number},${cell.number}`;
       formulas.set(key, element);

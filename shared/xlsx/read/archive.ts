@@ -7,6 +7,8 @@ export interface Archive {
   /** The paths as the file spells them, in its order. */
   readonly paths: readonly string[];
   readonly has: (path: string) => boolean;
+  /** What all its XML unpacks to, bytes. */
+  readonly xmlBytes: number;
   /** A part as it lies in the file. */
   readonly packed: (path: string) => PackedPart;
   /** Hands over the bytes of a part piece by piece; `last` comes with the final piece. */
@@ -37,6 +39,10 @@ const PART_RECORD = 0x04034b50;
 const END_LENGTH = 22;
 const LONGEST_COMMENT = 0xffff;
 const PIECE = 1 << 16;
+/** Little parts of nothing but blanks pack to almost nothing and do no harm. */
+const RATIO_FROM = 1e6;
+/** How often all parts may be unpacked: cells, what else is in the file, and a patch of it each read some once. */
+const READINGS = 3;
 
 /** Reads the directory and checks the declared sizes before anything is unpacked. */
 export function openArchive(bytes: Uint8Array, limits: Limits): Archive {
@@ -48,8 +54,12 @@ export function openArchive(bytes: Uint8Array, limits: Limits): Archive {
     entries.get(path.toLowerCase()) ??
     refuse("not-xlsx", `The file has no part ${path}, so it is not a whole workbook.`);
 
+  let unpacked = 0;
   const unpack: Archive["unpack"] = (path, take) => {
     const entry = entryOf(path);
+    unpacked += entry.unpacked;
+    if (unpacked > READINGS * limits.totalBytes)
+      refuse("too-large", `The file points to its part ${path} over and over, which no workbook does.`);
     const packed = packedBytes(bytes, view, path, entry);
     let length = 0;
     let crc = 0xffffffff;
@@ -67,6 +77,9 @@ export function openArchive(bytes: Uint8Array, limits: Limits): Archive {
   };
   return {
     paths: [...entries.values()].map(({ name }) => name),
+    xmlBytes: [...entries.values()]
+      .filter(({ name }) => /\.(xml|rels)$/i.test(name))
+      .reduce((total, { unpacked }) => total + unpacked, 0),
     has: (path) => entries.has(path.toLowerCase()),
     packed: (path) => {
       const entry = entryOf(path);
@@ -117,15 +130,30 @@ function directory(bytes: Uint8Array, view: DataView, limits: Limits): ReadonlyM
       offset: view.getUint32(at + 42, true),
     };
     total += entry.unpacked;
-    if (entry.unpacked > limits.partBytes || total > limits.totalBytes)
-      refuse(
-        "too-large",
-        `The workbook would unpack to more than ${megabytes(Math.min(limits.partBytes, limits.totalBytes))}.`,
-      );
+    checkSizes(entry, total, limits);
     entries.set(name.toLowerCase(), entry);
     at += 46 + nameLength + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
   }
   return entries;
+}
+
+/** Both sizes are what the file declares; a part that unpacks to more is stopped as it does. */
+function checkSizes({ name, packed, unpacked }: Entry, total: number, limits: Limits): void {
+  if (unpacked > limits.partBytes)
+    refuse(
+      "too-large",
+      `Part ${name} would unpack to ${megabytes(unpacked)}; at most ${megabytes(limits.partBytes)} are read.`,
+    );
+  if (total > limits.totalBytes)
+    refuse(
+      "too-large",
+      `The workbook would unpack to more than ${megabytes(limits.totalBytes)}, the most that is read.`,
+    );
+  if (unpacked > RATIO_FROM && unpacked > limits.ratio * packed)
+    refuse(
+      "too-large",
+      `Part ${name} would unpack to more than ${limits.ratio} times its size, which no workbook does.`,
+    );
 }
 
 function endRecord(view: DataView): number {

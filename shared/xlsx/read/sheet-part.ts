@@ -2,12 +2,13 @@ import type { Cell } from "../../cells/cell.ts";
 import { addressOf, boxOf } from "../../ports/a1.ts";
 import type { Paper, PrintSpec, RuleSpec } from "../../ports/sheet-spec.ts";
 import { COLUMN_MARGIN, PAPER_SIZES } from "../format-facts.ts";
-import { decodeFormula, movedFormula } from "../formula-text.ts";
+import { decodeFormula, type SharedFormula, sharedFormula } from "../formula-text.ts";
 import { readCellText } from "../xml-text.ts";
 import type { Archive } from "./archive.ts";
 import type { Limits } from "./limits.ts";
 import { refuse } from "./refusal.ts";
 import type { ReadStyles } from "./styles-part.ts";
+import { checkText, withinText } from "./text-length.ts";
 import type { ReadCell, ReadRow } from "./workbook-content.ts";
 import { type Attributes, isOn, readPart } from "./xml-part.ts";
 
@@ -40,11 +41,14 @@ export interface SheetReading {
   readonly counted1904: boolean;
   /** Counts filled cells of the workbook and refuses one too many. */
   readonly count: (cells: number) => void;
+  /** Counts the letters of its formulas, and refuses beyond what all may have. */
+  readonly countFormula: (letters: number) => void;
 }
 
 const LAST_ROW = 1_048_576;
 const LAST_COLUMN = 16_384;
-const MOST_MERGES = 100_000;
+/** A formula of a file carries marks that a reader of it does not see. */
+const FORMULA_STORED = 2;
 /** Days from the first day of one calendar to that of the other. */
 const DAYS_1900_TO_1904 = 1462;
 const DAY = 86_400_000;
@@ -66,7 +70,7 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
   const rules: RuleSpec[] = [];
   const breaks: number[] = [];
   const words: { oddHeader?: string; oddFooter?: string } = {};
-  const shared = new Map<string, { readonly formula: string; readonly row: number; readonly column: number }>();
+  const shared = new Map<string, { readonly at: SharedFormula; readonly row: number; readonly column: number }>();
   let freezeRows = 0;
   let gridlines = true;
   let orientation: PrintSpec["orientation"] = "portrait";
@@ -82,6 +86,18 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
   let rule: { style: number; when: string } | undefined;
   let list: { ref: string; source: string; help: string | undefined; strict: boolean } | undefined;
   let take: ((text: string) => void) | undefined;
+  let isWorksheet = false;
+  let widths = 0;
+
+  /** Keeps what stands at each area of a list, and refuses more areas than a sheet has. */
+  const keepAreas = <T>(kept: T[], references: string, of: (ref: string) => T): void => {
+    for (const ref of areas(references)) {
+      if (kept.length >= limits.areas)
+        refuse("too-large", `Sheet ${reading.name} has more than ${limits.areas} merged cells, rules or drop-downs.`);
+      kept.push(of(ref));
+    }
+  };
+  const where = (): string => `Sheet ${reading.name}, ${addressOf(row, column)}: its text`;
 
   const place = (reference: string | undefined): void => {
     if (reference === undefined) column += 1;
@@ -97,6 +113,9 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
   };
 
   const open = (name: string, at: Attributes): void => {
+    if (!isWorksheet && name !== "worksheet")
+      refuse("damaged", `What stands for sheet ${reading.name} is not a worksheet. Save the workbook again.`);
+    isWorksheet = true;
     switch (name) {
       case "row": {
         row = at["r"] === undefined ? row + 1 : Number(at["r"]) - 1;
@@ -113,7 +132,9 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
         break;
       case "v":
         take = (text) => {
-          if (cell !== undefined) cell.value += text;
+          if (cell === undefined) return;
+          cell.value += text;
+          checkText(cell.value, where, limits);
         };
         break;
       case "f":
@@ -122,6 +143,7 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
           cell.formula = formula;
           take = (text) => {
             formula.text += text;
+            if (formula.text.length > FORMULA_STORED * limits.formula) refuseFormula();
           };
         }
         break;
@@ -131,15 +153,18 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
       case "t":
         if (readings === 0)
           take = (text) => {
-            if (cell !== undefined) cell.inline += text;
+            if (cell === undefined) return;
+            cell.inline += text;
+            checkText(cell.inline, where, limits);
           };
         break;
       case "col":
-        setWidths(columns, at);
+        widths += setWidths(columns, at);
+        if (widths > 2 * LAST_COLUMN)
+          refuse("damaged", `Sheet ${reading.name} states its column widths over and over.`);
         break;
       case "mergeCell":
-        if (merges.length >= MOST_MERGES) refuse("too-large", `Sheet ${reading.name} has too many merged cells.`);
-        merges.push(...areas(at["ref"] ?? ""));
+        keepAreas(merges, at["ref"] ?? "", (ref) => ref);
         break;
       case "sheetView":
         gridlines = isOn(at["showGridLines"] ?? "1");
@@ -204,19 +229,21 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
       const style = reading.styles.rules[rule.style];
       if (style !== undefined) {
         const when = decodeFormula(rule.when);
-        for (const ref of areas(ruleRange)) rules.push({ ref, when, style });
+        keepAreas(rules, ruleRange, (ref) => ({ ref, when, style }));
       }
       rule = undefined;
     } else if (name === "dataValidation" && list !== undefined) {
       const { source, help, strict } = list;
-      for (const ref of areas(list.ref)) lists.push({ ref, source, strict, ...(help === undefined ? {} : { help }) });
+      keepAreas(lists, list.ref, (ref) => ({ ref, source, strict, ...(help === undefined ? {} : { help }) }));
       list = undefined;
     }
   };
 
   const keep = (open: OpenCell): void => {
-    const value = cellValue(open, reading, addressOf(row, column));
+    const read = cellValue(open, reading, addressOf(row, column));
+    const value = typeof read === "string" ? withinText(read, where, limits) : read;
     const formula = formulaOf(open);
+    if (formula !== undefined) reading.countFormula(formula.length);
     const styled = open.style > 0 && Object.keys(reading.styles.cells[open.style] ?? {}).length > 0;
     if (value === null && formula === undefined && !styled) return;
     const spill = formula === undefined ? undefined : spillOf(open, row, column);
@@ -232,16 +259,23 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
     });
   };
 
+  const refuseFormula = (): never =>
+    refuse(
+      "too-large",
+      `Sheet ${reading.name}, ${addressOf(row, column)}: its formula has more than ${limits.formula} characters, the most that a cell holds.`,
+    );
+
   const formulaOf = ({ formula }: OpenCell): string | undefined => {
     if (formula === undefined) return undefined;
     const { t, si = "" } = formula.attributes;
     if (t === "shared" && formula.text === "") {
       const first = shared.get(si);
-      return first === undefined ? undefined : movedFormula(first.formula, row - first.row, column - first.column);
+      return first === undefined ? undefined : first.at(row - first.row, column - first.column);
     }
     if (formula.text === "") return undefined;
     const text = decodeFormula(formula.text);
-    if (t === "shared") shared.set(si, { formula: text, row, column });
+    if (text.length > limits.formula) refuseFormula();
+    if (t === "shared") shared.set(si, { at: sharedFormula(text), row, column });
     return text;
   };
 
@@ -312,15 +346,17 @@ function dayNumber(iso: string): number | undefined {
   return Number.isNaN(time) ? undefined : (time - Date.UTC(1899, 11, 30)) / DAY;
 }
 
-function setWidths(columns: number[], at: Attributes): void {
+/** Sets the widths of a run of columns and tells how many. */
+function setWidths(columns: number[], at: Attributes): number {
   const first = Number(at["min"]) - 1;
   const last = Math.min(Number(at["max"]), LAST_COLUMN) - 1;
   const width = Number(at["width"]);
   // A run to the last column is the format of the empty rest of the sheet.
-  if (!(first >= 0 && last >= first && width >= 0) || last === LAST_COLUMN - 1) return;
+  if (!(first >= 0 && last >= first && width >= 0) || last === LAST_COLUMN - 1) return 0;
   while (columns.length < first) columns.push(USUAL_WIDTH);
   for (let i = first; i <= last; i += 1)
     columns[i] = isOn(at["hidden"]) ? 0 : Math.max(0, Math.round((width - COLUMN_MARGIN) * 1000) / 1000);
+  return last - first + 1;
 }
 
 /** Characters, where a file says nothing. */

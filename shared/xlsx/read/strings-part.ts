@@ -2,7 +2,10 @@ import { readCellText } from "../xml-text.ts";
 import type { Archive } from "./archive.ts";
 import type { Limits } from "./limits.ts";
 import { refuse } from "./refusal.ts";
+import { checkText, withinText } from "./text-length.ts";
 import { readPart } from "./xml-part.ts";
+
+const A_TEXT = (): string => "A text of the workbook";
 
 /** The texts that cells call by number. Runs of rich text are joined; readings of East Asian words are left out. */
 export function readStrings(archive: Archive, path: string | undefined, limits: Limits): readonly string[] {
@@ -21,7 +24,9 @@ export function readStrings(archive: Archive, path: string | undefined, limits: 
         else if (name === "t" && readings === 0) inText = true;
       },
       text: (piece) => {
-        if (inText) text += piece;
+        if (!inText) return;
+        text += piece;
+        checkText(text, A_TEXT, limits);
       },
       close: (name) => {
         if (name === "t") inText = false;
@@ -29,7 +34,7 @@ export function readStrings(archive: Archive, path: string | undefined, limits: 
         else if (name === "si") {
           if (strings.length >= limits.strings)
             refuse("too-large", `The workbook has more than ${limits.strings} texts.`);
-          strings.push(readCellText(text));
+          strings.push(withinText(readCellText(text), A_TEXT, limits));
         }
       },
     },

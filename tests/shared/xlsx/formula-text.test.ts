@@ -3,8 +3,8 @@ import {
   callsAddIn,
   decodeFormula,
   encodeFormula,
-  movedFormula,
   rangeReckoner,
+  sharedFormula,
 } from "../../../shared/xlsx/formula-text.ts";
 
 // The stored forms are those found in a workbook that Excel 16 saved with an add-in loaded (_xldudf_), and those of
@@ -88,5 +88,5 @@ it.each([
   ["'A1'!A1+T1!A1", "'A1'!B3+T1!B3"],
   ["DUTY.BORE(A1)", "DUTY.BORE(B3)"],
 ])("%s moves to %s", (formula, moved) => {
-  expect(movedFormula(formula, 2, 1)).toBe(moved);
+  expect(sharedFormula(formula)(2, 1)).toBe(moved);
 });

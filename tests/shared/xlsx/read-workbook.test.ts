@@ -177,7 +177,11 @@ describe("a file that is not read", () => {
       code: "not-allowed",
     },
     { why: "not well-formed", file: withSheet("<worksheet><sheetData></worksheet>"), code: "damaged" },
-    { why: "nested too deep", file: withSheet(`${"<a>".repeat(100)}${"</a>".repeat(100)}`), code: "not-allowed" },
+    {
+      why: "nested too deep",
+      file: withSheet(`<worksheet>${"<a>".repeat(100)}${"</a>".repeat(100)}</worksheet>`),
+      code: "not-allowed",
+    },
     {
       why: "with a bad reference",
       file: withSheet('<worksheet><sheetData><row r="1"><c r="__proto__"><v>1</v></c></row></sheetData></worksheet>'),
