@@ -8,6 +8,7 @@ import { decodeDuty } from "../shared/duty/decode.ts";
 import { loadDuty } from "../shared/duty/saved.ts";
 import { type WorkedDuty, workedDuty } from "../shared/package/worked-duty.ts";
 import { boxOf } from "../shared/ports/a1.ts";
+import { textOfBytes } from "../shared/text/encoding.ts";
 import { findingText } from "../shared/text/finding-text.ts";
 import { type Book, bookOfSet } from "../shared/xlsx/book-of-set.ts";
 import type { UnitSetName } from "../src/basis/quantities.ts";
@@ -36,7 +37,7 @@ function main(args: readonly string[]): number {
   }
   let text: string;
   try {
-    text = readFileSync(input, "utf8");
+    text = textOfBytes(new Uint8Array(readFileSync(input)));
   } catch (error) {
     process.stderr.write(`${input} cannot be read: ${(error as Error).message}\n`);
     return 1;

@@ -35,7 +35,8 @@ export type Outcome =
  * Runs a catalogue function on arguments as a cell hands them over and answers in the reader's units.
  * Whatever comes in, it returns; it never throws for what a user typed and never returns NaN or an infinity.
  */
-export function call(entry: Entry, args: readonly Argument[]): Outcome {
+export function call(entry: Entry, given: readonly Argument[]): Outcome {
+  const args = given.map(orNothing);
   const unitSet = unitSetOf(entry, args);
   if (!unitSet.ok) return failed(unitSet.findings, "US");
   const inError = firstError(args.slice(0, readParameters(entry).length + (entry.unitless ? 0 : 1)));
@@ -45,6 +46,11 @@ export function call(entry: Entry, args: readonly Argument[]): Outcome {
     return failed([tooMany(entry, args.length, most)], unitSet.value);
   }
   return new Call(entry, args, unitSet.value).outcome();
+}
+
+/** A range without a cell is an argument left out. */
+function orNothing(argument: Argument): Argument {
+  return isRange(argument) && argument.every((row) => row.length === 0) ? null : argument;
 }
 
 /** Reads the last argument, `units`, wherever the function has one. */
@@ -233,8 +239,10 @@ class Call {
           continue;
         }
         const result = this.#entry.run(values, this.#facts);
-        if (result.findings.length > 0 && findings.length < MOST_FINDINGS) findings.push(...result.findings);
         const shown = result.ok ? (this.#shown(result.value) as Cell | undefined) : undefined;
+        // A figure beyond computation has nothing to be remarked on.
+        const isSaid = shown !== undefined || !result.ok;
+        if (isSaid && result.findings.length > 0 && findings.length < MOST_FINDINGS) findings.push(...result.findings);
         line.push(shown ?? cellErrorOf(result.ok ? [BEYOND_COMPUTATION] : result.findings, this.#unitSet));
       }
       out.push(line);

@@ -14,7 +14,7 @@ export function saveDuty(duty: DutyText): string {
 export function loadDuty(json: string): Result<DutyText> {
   let data: unknown;
   try {
-    data = JSON.parse(json);
+    data = JSON.parse(json.replace(/^\uFEFF/, ""));
   } catch {
     return refuse("it is not a JSON text");
   }

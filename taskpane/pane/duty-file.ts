@@ -1,5 +1,6 @@
 import type { DutyText } from "../../shared/duty/duty-text.ts";
 import { loadDuty, saveDuty } from "../../shared/duty/saved.ts";
+import { textOfBytes } from "../../shared/text/encoding.ts";
 import type { Result } from "../../src/basis/result.ts";
 import { handOver } from "./hand-over.ts";
 
@@ -12,7 +13,7 @@ export function downloadDuty(duty: DutyText): string {
 
 /** Reads a chosen file. */
 export async function readDutyFile(file: File): Promise<Result<DutyText>> {
-  return loadDuty(await file.text());
+  return loadDuty(textOfBytes(new Uint8Array(await file.arrayBuffer())));
 }
 
 /** "duty P-101.json": letters, figures and hyphens that every disk takes. */

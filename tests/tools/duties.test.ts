@@ -41,8 +41,9 @@ async function answersTo(lines: readonly string[], ...args: readonly string[]): 
   run.end(lines.join("\n"));
   const { lines: answers, code, errors } = await run.ended;
   expect(errors).toBe("");
-  expect(code).toBe(0);
-  return answers.map((answer) => JSON.parse(answer) as Answer);
+  const read = answers.map((answer) => JSON.parse(answer) as Answer);
+  expect(code).toBe(read.some(({ error, sheet }) => error !== undefined || sheet?.error !== undefined) ? 1 : 0);
+  return read;
 }
 
 describe("duties from the terminal", () => {
@@ -100,8 +101,8 @@ describe("duties from the terminal", () => {
   });
 
   it("says of a line that is no duty what it is not", () => {
-    expect(answers[4]).toEqual({ error: expect.stringContaining("“format”"), at: [] });
-    expect(answers[5]).toEqual({ error: "The line is not JSON.", at: [] });
+    expect(answers[4]).toEqual({ error: expect.stringContaining("“format”"), at: [], line: 5 });
+    expect(answers[5]).toEqual({ error: "The line is not JSON.", at: [], line: 6 });
   });
 
   it("says which field it does not know, with the nearest known", () => {

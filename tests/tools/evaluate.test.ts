@@ -25,7 +25,7 @@ describe("the evaluator", () => {
     );
     run.end(lines.join("\n"));
     const { lines: answers, code } = await run.ended;
-    expect(code).toBe(0);
+    expect(code).toBe(1);
     expect(answers).toHaveLength(3000);
     answers.forEach((answer, i) => {
       expect(answer, `line ${i}`).toContain(i % 500 === 0 ? '"value":' : `“ZZ${i}”`);
@@ -36,6 +36,39 @@ describe("the evaluator", () => {
     const run = started("evaluate");
     run.end(`\uFEFF${BORE}\r\n\r\n   \n${BORE}\r${BORE}\n\n${BORE}`);
     expect((await run.ended).lines).toEqual(Array(4).fill('{"value":6.065}'));
+  });
+
+  it.each(["utf16le", "utf-16be without a mark", "utf8"])("reads lines written in %s", async (encoding) => {
+    const run = started("evaluate");
+    const text = `${BORE}\r\n{"call":"NOSUCH"}\r\n${BORE}\r\n`;
+    const little = Buffer.from(`\uFEFF${text}`, "utf16le");
+    const bytes =
+      encoding === "utf16le" ? little : encoding === "utf8" ? Buffer.from(text) : little.swap16().subarray(2);
+    // In pieces that cut a letter, and the byte-order mark, in two.
+    run.process.stdin.write(bytes.subarray(0, 1));
+    run.process.stdin.write(bytes.subarray(1, 41));
+    run.process.stdin.end(bytes.subarray(41));
+    const { lines, code } = await run.ended;
+    expect(lines[0]).toBe('{"value":6.065}');
+    expect(JSON.parse(lines[1] ?? "")).toMatchObject({ error: "#NAME?", line: 2 });
+    expect(lines[2]).toBe('{"value":6.065}');
+    expect(code).toBe(1);
+  });
+
+  it("says where there is no line to answer", async () => {
+    const run = started("evaluate");
+    run.end("\n  \n");
+    const { lines, code, errors } = await run.ended;
+    expect(lines).toEqual([]);
+    expect(code).toBe(2);
+    expect(errors).toMatch(/holds no line/);
+  });
+
+  it("counts the lines on through CR, CRLF and blank ones", async () => {
+    const run = started("evaluate");
+    run.end(`${BORE}\r\n\r\nx\r${BORE}\n\ny`);
+    const { lines } = await run.ended;
+    expect(lines.map((line) => JSON.parse(line).line)).toEqual([undefined, 3, undefined, 6]);
   });
 
   it("answers a line that cannot be read with an error, and goes on", async () => {
@@ -50,14 +83,15 @@ describe("the evaluator", () => {
       "The line is not JSON.",
       6.065,
     ]);
-    expect(code).toBe(0);
+    expect(lines.map((line) => JSON.parse(line).line)).toEqual([1, 2, 3, 4, 5, undefined]);
+    expect(code).toBe(1);
   });
 
   it("refuses a line beyond its greatest length and keeps nothing of it", async () => {
     const run = started("evaluate");
     run.end(`${"x".repeat(9_000_000)}\n${BORE}\n`);
     expect((await run.ended).lines).toEqual([
-      '{"error":"#VALUE!","message":"The line is longer than 8 million characters."}',
+      '{"error":"#VALUE!","message":"The line is longer than 8 million characters.","line":1}',
       '{"value":6.065}',
     ]);
   });
@@ -66,7 +100,7 @@ describe("the evaluator", () => {
     const run = started("evaluate");
     run.end(`{"call":"${"X".repeat(1_000_000)}"}\n${BORE}\n`);
     expect((await run.ended).lines).toEqual([
-      '{"error":"#NAME?","message":"“call” is a text of 1000000 letters; give a function name such as \\"FRICTIONHEAD\\"."}',
+      '{"error":"#NAME?","message":"“call” is a text of 1000000 letters; give a function name such as \\"FRICTIONHEAD\\".","line":1}',
       '{"value":6.065}',
     ]);
   });

@@ -77,6 +77,12 @@ export function refused(reason: string): object {
   return { error: `${reason.charAt(0).toUpperCase()}${reason.slice(1)}.`, at: [] };
 }
 
+/** Whether a duty has no answer, or its sheet could not be written. One with boxes still to be given is answered. */
+export function isFailure(answer: object): boolean {
+  if ("error" in answer) return true;
+  return "sheet" in answer && isRecord(answer.sheet) && "error" in answer.sheet;
+}
+
 function verdictAnswer({ subject, state, text, found, limit, unit }: ShownVerdict): object {
   const figure = (value: number): Figure => (unit === "" ? { value } : { value, unit });
   return {

@@ -34,6 +34,8 @@ export class Crew {
   #waiting: Line[] = [];
   /** Lines asked and not answered in full. */
   #open = 0;
+  #asked = 0;
+  #failed = 0;
   #isFull = false;
   #fault: Error | undefined;
   #wake: (() => void) | undefined;
@@ -44,9 +46,20 @@ export class Crew {
     this.#out = out;
   }
 
+  /** Lines taken in so far. */
+  get asked(): number {
+    return this.#asked;
+  }
+
+  /** Lines whose answer says why there is none. */
+  get failed(): number {
+    return this.#failed;
+  }
+
   /** Takes lines in; waits where more are open than are read ahead. */
   async ask(lines: readonly Line[]): Promise<void> {
     this.#open += lines.length;
+    this.#asked += lines.length;
     for (const line of lines) this.#waiting.push(line);
     this.#handOut();
     const most = READ_AHEAD * this.#size * this.#mostAtOnce;
@@ -107,9 +120,10 @@ export class Crew {
     return hand;
   }
 
-  #take({ batches }: Hand, { text, isLast }: Answered): void {
+  #take({ batches }: Hand, { text, failed, isLast }: Answered): void {
     const [batch] = batches;
     if (batch === undefined) return;
+    this.#failed += failed;
     batch.text += text;
     if (isLast) {
       batch.isDone = true;

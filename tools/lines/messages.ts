@@ -8,5 +8,7 @@ export interface Asked {
 /** From a thread: further answers to the oldest batch it has not finished, each ended by a line end. */
 export interface Answered {
   readonly text: string;
+  /** How many of them are no answer but why there is none. */
+  readonly failed: number;
   readonly isLast: boolean;
 }
