@@ -13,6 +13,7 @@ import { loadParser, sumsWith } from "./sums.ts";
 import { failedView } from "./views/failed.ts";
 import { fileBarView } from "./views/file-bar.ts";
 import { footBarView } from "./views/foot-bar.ts";
+import { phoneLineView } from "./views/phone-line.ts";
 import { broughtWords, sheetDutiesView } from "./views/sheet-duties.ts";
 import { stepView } from "./views/step.ts";
 import { verdictStripView } from "./views/verdict-strip.ts";
@@ -139,7 +140,7 @@ export function mountPane(root: HTMLElement, services: PaneServices): void {
     const context: PaneContext = { state, worked, host: services.host, send, goTo, announcement, readSheets };
     render(
       html`<h1 class="unseen">Pump duty</h1>
-        ${fileBarView(context)} ${sheetDutiesView(context)} ${verdictStripView(context)} ${STEPS.map((step) => stepView(context, step))} ${footBarView(context)}`,
+        ${fileBarView(context)} ${phoneLineView(context)} ${sheetDutiesView(context)} ${verdictStripView(context)} ${STEPS.map((step) => stepView(context, step))} ${footBarView(context)}`,
       page,
     );
   }

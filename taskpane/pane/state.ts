@@ -23,6 +23,7 @@ import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
 import { convertNumbers, numbersThatDiffer } from "./convert-numbers.ts";
 import { type JobEvent, jobChange, withRevisions } from "./job-events.ts";
+import { filledDuty, NO_PHONE, nextPhone, type Phone, type PhoneEvent, phoneSaid } from "./phone.ts";
 import { NO_OFFERS, nextOffers, type Offers, type OffersEvent } from "./pump/offers.ts";
 import { otherPumpsChange, type PumpEvent, pumpChange } from "./pump/pump-events.ts";
 
@@ -83,6 +84,7 @@ export interface PaneState {
   /** Why they could not be read, where that was tried last. */
   readonly unread?: string;
   readonly offers: Offers;
+  readonly phone: Phone;
   /** Why the sum in a box is not worked out, by its place. */
   readonly refusedSums: ReadonlyMap<string, Finding>;
   /** The browser keeps no copy of the duty. */
@@ -97,6 +99,7 @@ export type PaneEvent =
   | PumpEvent
   | OffersEvent
   | JobEvent
+  | PhoneEvent
   | { readonly type: "typed"; readonly place: Place; readonly text: string; readonly caret?: number }
   | { readonly type: "name-chosen"; readonly place: Place; readonly text: string }
   | { readonly type: "basis-typed"; readonly field: FieldKey; readonly text: string }
@@ -164,6 +167,7 @@ export function openingState(duty: DutyText = EMPTY_DUTY): PaneState {
     writing: { kind: "idle" },
     copying: { kind: "idle" },
     offers: NO_OFFERS,
+    phone: NO_PHONE,
     refusedSums: new Map(),
     width: 296,
   };
@@ -235,6 +239,12 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
         notice: { kind: "changed", text: `${event.what}.` },
       };
     }
+    case "phone-typed":
+    case "phone-read":
+    case "phone-left":
+      return { ...state, phone: nextPhone(state.phone, event) };
+    case "phone-accepted":
+      return acceptPhone(state, event);
     case "undone":
       return step(state, "past", "future");
     case "redone":
@@ -297,6 +307,14 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
     default:
       return changePump(state, event);
   }
+}
+
+/** All that the phone line says goes into the boxes as one step. */
+function acceptPhone(state: PaneState, event: PhoneEvent): PaneState {
+  const duty = filledDuty(state.duty, phoneSaid(state.phone, state.duty));
+  const filled = changed(state, duty, "filling boxes from the phone line");
+  const notice = { kind: "changed", text: "Filled the boxes from the phone line." } as const;
+  return { ...filled, list: undefined, unitsAsked: undefined, phone: nextPhone(state.phone, event), notice };
 }
 
 /** What sums come to is no change of its own: it follows from what was typed. */

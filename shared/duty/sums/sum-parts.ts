@@ -51,7 +51,7 @@ export function partsOfSum(sum: string, subject: string): Result<SumParts> {
   let unitOfAll: Unit | undefined;
   for (let at = 0; at < text.length; ) {
     const rest = text.slice(at);
-    const figure = figureAt(rest);
+    const [figure] = figuresAt(rest);
     const sign = SIGNS[rest[0] as string];
     if (figure !== undefined && unitOfAll === undefined) {
       formula += ` a${figures.length} `;
@@ -73,14 +73,14 @@ export function partsOfSum(sum: string, subject: string): Result<SumParts> {
   return succeed({ figures, formula, unitOfAll });
 }
 
-/** The figure a text begins with. */
-function figureAt(text: string): SumFigure | undefined {
+/** The figure a text begins with, and before it the same with inches behind its feet; the longest first. */
+export function figuresAt(text: string): readonly SumFigure[] {
   const written = FEET_AND_INCHES.exec(text)?.[0];
-  if (written !== undefined) return { written, number: written, unit: unitOf("ft") };
+  const compound = written === undefined ? [] : [{ written, number: written, unit: unitOf("ft") }];
   const number = NUMBER.exec(text)?.[0];
-  if (number === undefined) return undefined;
+  if (number === undefined) return compound;
   const [unitText, unit] = unitAt(text.slice(number.length)) ?? ["", undefined];
-  return { written: number + unitText, number, unit };
+  return [...compound, { written: number + unitText, number, unit }];
 }
 
 /** The longest text at the beginning that names a unit, up to a sign, a bracket or a blank. */

@@ -1,3 +1,5 @@
+import { LONGEST_TEXT } from "../../cells/long-text.ts";
+
 /** A sum as a box keeps it: what was typed, and once it is worked out what it comes to. */
 export interface WrittenSum {
   readonly sum: string;
@@ -11,6 +13,7 @@ const SIGNS_BETWEEN = /[\d)a-z²³'"%.]\s*[-+*/^×÷·−–]\s*[-+−–]?\s*[\
 
 /** The sum in a text; nothing where the text is none. A text that begins with "=" is one, whatever follows. */
 export function sumIn(text: string): WrittenSum | undefined {
+  if (text.length > LONGEST_TEXT) return undefined;
   const parts = WITH_ANSWER.exec(text.trim());
   const sum = parts?.[1] ?? text.trim();
   if (!sum.startsWith("=") && !SIGNS_BETWEEN.test(sum)) return undefined;
