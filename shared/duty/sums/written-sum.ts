@@ -7,16 +7,16 @@ export interface WrittenSum {
 }
 
 /** What was typed, then what it comes to, which is an amount as a box takes one: "3*40 + 12'6\" = 132.5 ft". */
-const WITH_ANSWER = /^(.*\S)\s+=\s+([^=]*\S)$/s;
+const WITH_ANSWER = /^(.*\S\s*) = ([^=\s]|[^=\s][^=]*[^=\s])$/s;
 /** A figure or bracket, a sign of reckoning, and another figure or bracket. */
 const SIGNS_BETWEEN = /[\d)a-z²³'"%.]\s*[-+*/^×÷·−–]\s*[-+−–]?\s*[\d(.]|\d\s*[x×]\s*[\d(.]|^\s*[-−–]?\s*\(/i;
 
 /** The sum in a text; nothing where the text is none. A text that begins with "=" is one, whatever follows. */
 export function sumIn(text: string): WrittenSum | undefined {
   if (text.length > LONGEST_TEXT) return undefined;
-  const parts = WITH_ANSWER.exec(text.trim());
-  const sum = parts?.[1] ?? text.trim();
-  if (!sum.startsWith("=") && !SIGNS_BETWEEN.test(sum)) return undefined;
+  const parts = WITH_ANSWER.exec(text);
+  const sum = parts?.[1] ?? text;
+  if (!/^\s*=/.test(sum) && !SIGNS_BETWEEN.test(sum)) return undefined;
   return parts === null ? { sum } : { sum, answer: parts[2] as string };
 }
 
@@ -26,9 +26,9 @@ export function asTyped(text: string): string {
   return found?.answer === undefined ? text : found.sum;
 }
 
-/** The text that says both. */
+/** The text that says both; the sum letter for letter, for more of it may be being typed. */
 export function withAnswer(sum: string, answer: string): string {
-  return `${sum.trim()} = ${answer}`;
+  return `${sum} = ${answer}`;
 }
 
 /** Digits alone with one sign between them have other readings in the trade: a station, feet and inches, a range. */

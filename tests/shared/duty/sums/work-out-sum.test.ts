@@ -119,6 +119,12 @@ describe("a sum as written", () => {
     for (const text of ["12 ft", "1/2", "", "  120", "=", "= 5"]) expect(asTyped(text)).toBe(text);
   });
 
+  it("keeps every letter typed, blanks at its ends too", () => {
+    for (const typed of ["3*40 ", "  3*40", "3*40 +", "3*40  + 2 ", "=120+35 "]) {
+      expect(asTyped(withAnswer(typed, "120 ft"))).toBe(typed);
+    }
+  });
+
   it("is none where a box reads a figure or a name", () => {
     for (const text of ["12 ft", "-5", "abc", "abc = 5", "DN 200"]) expect(sumIn(text), text).toBeUndefined();
   });
