@@ -24,8 +24,8 @@ interface Row {
   readonly fittings: string[];
 }
 
-/** Rows of the lines from the runs said, each with the fittings said beside it. */
-export function linesSaid(parts: readonly SaidPart[], unitSet: UnitSetName): LinesSaid {
+/** Rows of the lines from the runs said, each with the fittings said beside it. `unread`: where what looks like a pipe was not read. */
+export function linesSaid(parts: readonly SaidPart[], unread: readonly number[], unitSet: UnitSetName): LinesSaid {
   const outcomes = new Map<number, Outcome>();
   const rows = runsIn(parts, outcomes);
   const placeOf = (row: Row): string => {
@@ -35,11 +35,18 @@ export function linesSaid(parts: readonly SaidPart[], unitSet: UnitSetName): Lin
   for (const row of rows) outcomes.set(row.part, runOutcome(row, placeOf(row), unitSet));
   const isRead = (row: Row): boolean => "boxes" in (outcomes.get(row.part) as Outcome);
   const standing = rows.filter(isRead);
-  for (const [part, { said }] of parts.entries()) {
+  const isLost = ({ said }: SaidPart, part: number): boolean =>
+    said.what === "refused" ? said.isRun === true : RUNS.has(said.what) && "refused" in (outcomes.get(part) ?? {});
+  const lost = [...unread, ...parts.flatMap((one, part) => (isLost(one, part) ? one.from : []))];
+  for (const [part, { said, from }] of parts.entries()) {
     if (said.what !== "fittings") continue;
     const row = rowOf(part, said.line, standing);
-    outcomes.set(part, row === undefined ? noRun(said.line) : fittingsOutcome(said.text, placeOf(row)));
-    row?.fittings.push(said.text);
+    const start = row === undefined || row.part > part ? 0 : (parts[row.part]?.from ?? 0);
+    // They would go to a pipe that they were not said of.
+    const isOfLost = said.line === undefined && lost.some((at) => at < from && at >= start);
+    const found = row === undefined || isOfLost ? undefined : row;
+    outcomes.set(part, found === undefined ? noRun(said.line, isOfLost) : fittingsOutcome(said.text, placeOf(found)));
+    found?.fittings.push(said.text);
   }
   const segments = (of: LineKey): readonly SegmentText[] =>
     standing
@@ -54,6 +61,8 @@ export function linesSaid(parts: readonly SaidPart[], unitSet: UnitSetName): Lin
     },
   };
 }
+
+const RUNS: ReadonlySet<string> = new Set(["run", "pipe"]);
 
 /** A pipe and its length may stand in two parts of the sentence, in either order. */
 function runsIn(parts: readonly SaidPart[], outcomes: Map<number, Outcome>): readonly Row[] {
@@ -97,7 +106,8 @@ function runOutcome({ pipe, length }: Row, label: string, unitSet: UnitSetName):
   const long = readAmount(length, "length", unitSet, "length");
   if (!read.ok) return refusedBy(read.findings, unitSet, (name) => pipeNamed(name).ok);
   if (!long.ok) return refusedBy(long.findings, unitSet, () => false);
-  const value = `${read.value.name}, bore ${amountText(amount("size", read.value.bore), unitSet)}, ${amountText(amount("length", long.value), unitSet)}`;
+  const name = read.value.name === pipe ? "" : `${read.value.name}, `;
+  const value = `${name}bore ${amountText(amount("size", read.value.bore), unitSet)}, ${amountText(amount("length", long.value), unitSet)}`;
   return {
     boxes: [{ label, text: `${pipe}, ${length}`, value }],
     remarks: remarksOf([...read.findings, ...long.findings], unitSet),
@@ -117,7 +127,8 @@ function rowOf(part: number, line: LineKey | undefined, rows: readonly Row[]): R
   return ofSide.findLast((row) => row.part < part) ?? ofSide[0];
 }
 
-function noRun(line: LineKey | undefined): Outcome {
+function noRun(line: LineKey | undefined, isOfLost: boolean): Outcome {
+  if (isOfLost) return { refused: "the pipe said before them is not understood", instead: [] };
   const side = line === undefined ? "" : line === "suctionLine" ? " on the suction" : " on the discharge";
   return { refused: `which pipe do they stand in? No run${side} is said`, instead: [] };
 }

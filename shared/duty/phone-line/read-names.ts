@@ -44,7 +44,7 @@ export function runPart(text: string, clause: string): ReadPart | undefined {
   const start = said?.[0].length ?? 0;
   const rest = clause.slice(start);
   const run = lengthThenPipe(rest) ?? pipeThenLength(rest, text.slice(start));
-  if (run === undefined) return lengthOfUnknown(clause, start);
+  if (run === undefined) return unknownPipe(clause, start);
   const behind = said === null ? SIDE_BEHIND.exec(clause.slice(start + run.length)) : null;
   const side = (said ?? behind)?.[1];
   const line = side === undefined ? lineOf(run.pipe) : lineOf(side);
@@ -74,17 +74,25 @@ function lengthThenPipe(text: string): Run | undefined {
   return undefined;
 }
 
-/** A length before what looks like a pipe and is none: both wait for its name. */
-function lengthOfUnknown(clause: string, start: number): ReadPart | undefined {
-  const [, amount, link = "", name = ""] =
-    /^(\d[\d.,]*\s*(?:ft|feet|m|metres?|meters?|['’′]))(\s*(?:of\s+)?)(\S.*)$/is.exec(clause.slice(start)) ?? [];
-  if (amount === undefined || !PIPE_WORDS.test(name.split(/\s+/).slice(0, 2).join(" "))) return undefined;
-  const found = pipeNamed(name.trimEnd());
+const LENGTH = "\\d[\\d.,]*\\s*(?:ft|feet|m|metres?|meters?|['’′])";
+const LENGTH_FIRST = new RegExp(`^(${LENGTH}\\s*(?:of\\s+)?)(\\S.*)$`, "is");
+const SIZE_FIRST = new RegExp(
+  `^()((?:dn ?\\d+|\\d[\\d./-]* ?(?:in\\b|inch|["”″]|mm)).*?)(\\s+(?:x |× )?${LENGTH})?$`,
+  "is",
+);
+
+/** What looks like a pipe and is none, with the length said beside it, which waits for its name. */
+function unknownPipe(clause: string, start: number): ReadPart | undefined {
+  const said = clause.slice(start).trimEnd();
+  const [, before = "", name = "", behind = ""] = LENGTH_FIRST.exec(said) ?? SIZE_FIRST.exec(said) ?? [];
+  // A size alone may be that of a fitting.
+  const words = name.split(/\s+/);
+  if (!PIPE_WORDS.test(words.slice(before === "" ? 1 : 0, 2).join(" "))) return undefined;
+  const found = pipeNamed(name);
   if (found.ok) return undefined;
   const { refused, instead } = refusedBy(found.findings, "US", (other) => pipeNamed(other).ok);
-  const before = `${clause.slice(0, start)}${amount}${link === "" ? " " : link}`;
-  const said = { what: "refused", remark: refused, instead: instead.map((other) => `${before}${other}`) } as const;
-  return { length: clause.trimEnd().length, said };
+  const offers = instead.map((other) => `${clause.slice(0, start)}${before}${other}${behind}`);
+  return { length: start + said.length, said: { what: "refused", remark: refused, instead: offers, isRun: true } };
 }
 
 function pipeThenLength(clause: string, text: string): Run | undefined {

@@ -91,6 +91,7 @@ export function readPhoneLine(text: string, present: UnitSetName): PhoneLine {
   for (const { part, refused: why, instead } of refused) refuse(part, { refused: why, instead });
   const lines = linesSaid(
     said.map((one, part) => (clear[part] ? one : { ...one, said: REFUSED })),
+    unread.filter(({ from, to }) => PIPE_WORDS.test(text.slice(from, to))).map(({ from }) => from),
     unitSet,
   );
   for (const [part, outcome] of lines.outcomes) outcomes.set(part, outcome);
@@ -118,7 +119,8 @@ export function readPhoneLine(text: string, present: UnitSetName): PhoneLine {
   }
 }
 
-const REFUSED: Said = { what: "refused", remark: "", instead: [] };
+/** Stands for a part without a unit that may be a run. */
+const REFUSED: Said = { what: "refused", remark: "", instead: [], isRun: true };
 
 function twice(key: FieldKey): Outcome {
   return { refused: `${FIELDS[key].label} is said twice; the first stands`, instead: [] };

@@ -14,7 +14,7 @@ export type Said =
   | { readonly what: "length"; readonly length: SaidAmount }
   | { readonly what: "fittings"; readonly text: string; readonly line: LineKey | undefined }
   | { readonly what: "side"; readonly line: LineKey }
-  | { readonly what: "refused"; readonly remark: string; readonly instead: readonly string[] };
+  | { readonly what: "refused"; readonly remark: string; readonly instead: readonly string[]; readonly isRun?: true };
 
 /**
  * lift: of the pump above the source. flooded: of the source above the pump. rise, drop: of the delivery from the pump. static:

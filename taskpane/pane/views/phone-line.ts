@@ -2,12 +2,16 @@ import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import { changeText } from "../../../shared/duty/change.ts";
 import type { PhoneLine, PhonePart } from "../../../shared/duty/phone-line/phone-line.ts";
+import { asTyped } from "../../../shared/duty/sums/written-sum.ts";
 import type { PaneContext } from "../context.ts";
 import { overwritten, phoneSaid } from "../phone.ts";
 
 const BOX = "duty-phone";
 const SUMMARY = "duty-phone-summary";
 const EXAMPLE = "1000 gpm, lift 12 ft, up 60 ft, 20 ft of 8in suction hose, 900 ft 8in HDPE DR17";
+
+/** As many as a narrow pane shows without hiding the rest. */
+const MOST_OFFERS = 4;
 
 /** One box for a duty as it is noted on the phone: read, looked through, and only then put into the boxes. */
 export function phoneLineView(context: PaneContext): TemplateResult {
@@ -66,22 +70,23 @@ function saidView(context: PaneContext, leave: () => void): TemplateResult {
   };
   return html`<div class="said" role="group" aria-labelledby=${SUMMARY}>
     <p id=${SUMMARY} tabindex="-1">${summaryText(understood.length, unread.length, line)}</p>
-    <ul class="said-parts">
-      ${understood.map(understoodView)} ${unread.map((part) => unreadView(context, line, part))}
-    </ul>
+    ${listView(unread.map((part) => unreadView(context, line, part)))}
     ${
       changes.length === 0
         ? nothing
         : html`<p>Boxes that hold something now:</p>
-            <ul class="said-parts">
-              ${changes.map((change) => html`<li>${changeText(change)}</li>`)}
-            </ul>`
+            ${listView(changes.map((change) => html`<li>${changeText(change)}</li>`))}`
     }
+    ${listView(understood.map(understoodView))}
     <div class="buttons">
       <button type="button" ?disabled=${boxCount(line) === 0} @click=${accept}>Accept</button>
       <button type="button" @click=${leave}>Leave</button>
     </div>
   </div>`;
+}
+
+function listView(items: readonly TemplateResult[]): TemplateResult | typeof nothing {
+  return items.length === 0 ? nothing : html`<ul class="said-parts">${items}</ul>`;
 }
 
 function summaryText(understood: number, unread: number, line: PhoneLine): string {
@@ -101,18 +106,18 @@ export function boxCount({ proposal: { unitSet, fields, lines } }: PhoneLine): n
 function understoodView({ text, boxes, remarks }: PhonePart): TemplateResult {
   return html`<li>
     <q class="said-text">${text}</q>
-    ${boxes.map(
-      ({ label, text: put, value }) =>
-        html`<span class="said-box"><b>${label}</b> ${put === value ? put : `${put}: ${value}`}</span>`,
-    )}
-    ${remarks.map((remark) => html`<span class="said-box hint">${remark}</span>`)}
+    ${boxes.map(({ label, text: put, value }) => {
+      const typed = asTyped(put);
+      return html`<span class="said-box"><b>${label}</b> ${typed === value ? typed : `${typed}: ${value}`}</span>`;
+    })}
+    ${remarks.length === 0 ? nothing : html`<span class="hint">${remarks.join("; ")}</span>`}
   </li>`;
 }
 
 function unreadView({ send, goTo }: PaneContext, { text }: PhoneLine, part: PhonePart): TemplateResult {
   return html`<li>
     <q class="said-text">${part.text}</q> <strong class="said-not">not understood:</strong> ${part.remarks.join(" ")}
-    ${part.instead.slice(0, 4).map(
+    <span class="buttons">${part.instead.slice(0, MOST_OFFERS).map(
       (other) => html`<button
         type="button"
         @click=${() => {
@@ -122,6 +127,6 @@ function unreadView({ send, goTo }: PaneContext, { text }: PhoneLine, part: Phon
       >
         ${other}
       </button>`,
-    )}
+    )}</span>
   </li>`;
 }

@@ -34,7 +34,7 @@ describe("the phone line", () => {
       "<b>Flow</b> 1000 gpm: 1000 US gpm",
       "<b>Pump level</b> 12 ft",
       "levels are counted from the source, at 0",
-      "<b>Delivery level</b> 12 ft + 60 ft = 72 ft: 72 ft",
+      "<b>Delivery level</b> 12 ft + 60 ft: 72 ft",
       "<b>Suction line, row 1</b>",
       "<b>Discharge line, row 1</b>",
     ]) {
