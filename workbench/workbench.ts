@@ -253,12 +253,14 @@ async function bringBack(): Promise<string> {
 }
 
 async function take(slot: Slot): Promise<void> {
+  const { behind: followed, opening } = slot;
+  if (followed !== undefined && opening === undefined) throw new Error(`the file ${followed.name} is not there.`);
   await putBack(grid, host, slot.copy);
   fileName.value = slot.fileName;
   duty = slot.duty;
-  if (slot.behind === undefined || slot.opening === undefined) return;
-  const { steps, ...others } = slot.behind;
-  behind = { ...others, file: followedFile(grid, host, slot.opening, steps) };
+  if (followed === undefined || opening === undefined) return;
+  const { steps, ...others } = followed;
+  behind = { ...others, file: followedFile(grid, host, opening, steps) };
 }
 
 function slotNow(): Slot {

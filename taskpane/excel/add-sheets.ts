@@ -182,11 +182,13 @@ async function takeAway(
 ): Promise<void> {
   try {
     await Excel.run(async (context) => {
-      const begun = keys.map((key) => context.workbook.worksheets.getItemOrNullObject(key).load("id"));
+      const sheets = context.workbook.worksheets;
+      const begun = keys.map((key) => sheets.getItemOrNullObject(key).load("id"));
+      const inFront = sheets.getItemOrNullObject(before).load("id");
       await context.sync();
       const ours = begun.filter((sheet) => !sheet.isNullObject);
       for (const sheet of ours) sheet.delete();
-      if (ours.length > 0) context.workbook.worksheets.getItem(before).activate();
+      if (ours.length > 0 && !inFront.isNullObject) inFront.activate();
       await removeNewRecords(context, standing);
     });
   } catch {

@@ -5,7 +5,7 @@ import type { Cell } from "../../shared/cells/cell.ts";
 import { serve } from "../../tools/serve.mjs";
 import { SAMPLE_SHEETS } from "../../workbench/sample-workbook.ts";
 import { differences } from "../shared/xlsx/part-differences.ts";
-import { builtPages, PATIENCE, startChromium } from "../support/browser.ts";
+import { builtPages, chromiumWithoutSiteData, PATIENCE, startChromium } from "../support/browser.ts";
 
 const SAMPLES = SAMPLE_SHEETS.map(({ name }) => name);
 const FLOW_CELL = "'Duty notes'!B8";
@@ -35,11 +35,10 @@ const fresh = async (options: Parameters<Browser["newContext"]>[0] = {}): Promis
   context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
 };
 
-async function opened(prepare?: (page: Page) => Promise<unknown>): Promise<Page> {
+async function opened(): Promise<Page> {
   const page = await context.newPage();
   page.setDefaultTimeout(PATIENCE);
   page.on("pageerror", (error) => problems.push(error.message));
-  await prepare?.(page);
   await page.goto(`${server.address}/workbench/`);
   await ready(page);
   return page;
@@ -68,6 +67,15 @@ const one = async (page: Page, reference: string): Promise<Cell> =>
 const sheetNames = (page: Page): Promise<readonly string[]> =>
   page.evaluate(() => window.dutybook?.host.sheetNames() ?? []);
 const notices = async (page: Page): Promise<string> => (await page.locator("#notices").textContent()) ?? "";
+
+/** What the page's storage throws. */
+function storageFault(): string {
+  try {
+    return `none, ${localStorage.length}`;
+  } catch (fault) {
+    return (fault as Error).name;
+  }
+}
 
 interface Head {
   readonly id: string;
@@ -379,23 +387,9 @@ describe("a browser that keeps nothing", () => {
   });
 
   it("is told of where site data is switched off; the page starts and works", async () => {
-    await fresh();
-    const page = await opened((blocked) =>
-      blocked.addInitScript(() => {
-        // What Chromium does then.
-        const denied = (): never => {
-          throw new DOMException("Access is denied for this document.", "SecurityError");
-        };
-        for (const name of ["localStorage", "sessionStorage"]) Object.defineProperty(window, name, { get: denied });
-        Object.defineProperty(navigator.locks, "request", {
-          value: () => Promise.reject(new DOMException("denied", "SecurityError")),
-        });
-        Object.defineProperty(navigator.locks, "query", {
-          value: () => Promise.reject(new DOMException("denied", "SecurityError")),
-        });
-        IDBFactory.prototype.open = denied;
-      }),
-    );
+    context = await chromiumWithoutSiteData({ width: 1280, height: 800 });
+    const page = await opened();
+    expect(await page.evaluate(storageFault)).toBe("SecurityError");
     await expect.poll(() => notices(page)).toContain("its storage is switched off, or does not answer");
     expect(await sheetNames(page)).toEqual(SAMPLES);
     await page.focus("#divider");

@@ -1,25 +1,40 @@
 import { execFileSync } from "node:child_process";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { type Browser, chromium, type Page } from "playwright-core";
+import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
 
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
 
 /** How long a page may take to come to a state, ms: a busy machine is no fault. */
 export const PATIENCE = 60_000;
 
-/** Starts the system's Chromium, which speaks to nobody by itself. */
+/** The system's Chromium, which speaks to nobody by itself. */
+const CHROMIUM = {
+  executablePath: "/usr/bin/chromium",
+  args: [
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-background-networking",
+    "--no-first-run",
+    "--disable-component-update",
+  ],
+};
+
 export function startChromium(): Promise<Browser> {
-  return chromium.launch({
-    executablePath: "/usr/bin/chromium",
-    args: [
-      "--no-sandbox",
-      "--disable-gpu",
-      "--disable-background-networking",
-      "--no-first-run",
-      "--disable-component-update",
-    ],
-  });
+  return chromium.launch(CHROMIUM);
+}
+
+/** Chromium whose user has switched site data off: storage of every kind refuses. */
+export async function chromiumWithoutSiteData(size: { width: number; height: number }): Promise<BrowserContext> {
+  const folder = mkdtempSync(join(tmpdir(), "chromium-"));
+  mkdirSync(join(folder, "Default"));
+  const blocked = { profile: { default_content_setting_values: { cookies: 2 } } };
+  writeFileSync(join(folder, "Default", "Preferences"), JSON.stringify(blocked));
+  const context = await chromium.launchPersistentContext(folder, { ...CHROMIUM, viewport: size });
+  context.on("close", () => rmSync(folder, { recursive: true, force: true, maxRetries: 5 }));
+  return context;
 }
 
 /** The folder of the built pages, built anew where anything they are made from has changed. */
