@@ -1,5 +1,6 @@
 import { execFileSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, writeFileSync } from "node:fs";
+import { rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -33,7 +34,8 @@ export async function chromiumWithoutSiteData(size: { width: number; height: num
   const blocked = { profile: { default_content_setting_values: { cookies: 2 } } };
   writeFileSync(join(folder, "Default", "Preferences"), JSON.stringify(blocked));
   const context = await chromium.launchPersistentContext(folder, { ...CHROMIUM, viewport: size });
-  context.on("close", () => rmSync(folder, { recursive: true, force: true, maxRetries: 5 }));
+  // Chromium writes to it a while longer; at worst the folder stays behind.
+  context.on("close", () => rm(folder, { recursive: true, force: true, maxRetries: 10 }).catch(() => undefined));
   return context;
 }
 
