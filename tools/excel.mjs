@@ -8,11 +8,13 @@ import { generateCertificates } from "office-addin-dev-certs/lib/generate.js";
 import webpack from "webpack";
 import WebpackDevServer from "webpack-dev-server";
 import { addin } from "./build/addin.mjs";
+import { hostingOf } from "./build/hosting.mjs";
 import { stop } from "./setup.mjs";
 import { headersOf } from "./site/headers.mjs";
 
 const PORT = 3000;
 const root = fileURLToPath(new URL("..", import.meta.url));
+const { version } = JSON.parse(readFileSync(path.join(root, "package.json"), "utf8"));
 const folder = path.join(root, ".cache", "certificates");
 const certificates = {
   ca: path.join(folder, "ca.crt"),
@@ -24,7 +26,7 @@ if (await isTaken(PORT)) {
   stop(`Port ${PORT} is taken by another program, and manifest.xml names this port. Stop that program and run again.`);
 }
 await renewCertificates();
-const configuration = addin("development");
+const configuration = addin("development", hostingOf({ OFFICE_JS: process.env.OFFICE_JS }, version));
 // Served from memory; a build in dist/ stays as it is.
 configuration.output.clean = false;
 configuration.devServer = {

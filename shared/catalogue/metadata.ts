@@ -72,9 +72,14 @@ function shownName(key: string): string {
   return parameterName(key).replaceAll(" ", "_");
 }
 
-/** What the argument is, then as much of its default and units as there is room for. */
-function descriptionOf({ about, whenLeftOut, quantity }: Parameter<unknown>): string {
+/**
+ * What the argument is, then as much of its choices, default and units as there is room for. Choices stand here, not
+ * as enumerations of the metadata: those are documented for arguments of text alone, to which Excel hands no error, no
+ * blank and no column.
+ */
+function descriptionOf({ about, whenLeftOut, quantity, choices }: Parameter<unknown>): string {
   const more = [
+    ...(choices === undefined ? [] : [choices.map((word) => `"${word}"`).join(", ")]),
     ...(whenLeftOut === undefined ? [] : [`${whenLeftOut} when left out`]),
     ...(quantity === undefined ? [] : [quantity === "percent" ? HOW_READ : unitsThatDo(quantity)]),
   ];

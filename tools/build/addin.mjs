@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
@@ -7,15 +8,18 @@ import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import TerserPlugin from "terser-webpack-plugin";
 import { diskCache } from "./disk-cache.mjs";
-import { DEVELOPMENT_BASE, deployedManifest } from "./manifest-urls.mjs";
 import { pagePolicy } from "./page-policy.mjs";
+import { SiteFiles } from "./site-files.mjs";
+import { stampedManifest } from "./stamped-manifest.mjs";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const officeFolder = path.join(
   path.dirname(createRequire(import.meta.url).resolve("@microsoft/office-js/package.json")),
   "dist",
 );
-const OFFICE_CDN = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
+
+/** The terms under which its copy may be passed on. */
+export const officeTerms = () => readFileSync(path.join(path.dirname(officeFolder), "LICENSE.md"), "utf8");
 
 /** The engines behind Excel's panes: Edge on Windows, Safari on Mac, any of the two or Chrome on the web. */
 const ENGINES = ["es2022", "chrome109", "safari16"];
@@ -36,15 +40,16 @@ const OFFICE_FILES = [
 ];
 
 /**
- * The add-in: taskpane.html with load-office.js, functions.js and taskpane.js, functions.json, help/, office/, manifest.xml.
- * ADDIN_ORIGIN is the address it will be served from (https://host/folder/); without it, this machine's.
- * OFFICE_JS=cdn takes office.js from its maker's servers instead of the copy in office/.
+ * The add-in: taskpane.html with its scripts, functions.json, help/, office/, manifest.xml and the pages beside it.
  *
  * @param {"production" | "development"} mode
+ * @param {import("./hosting.mjs").Hosting} hosting
  */
-export function addin(mode) {
-  const base = (process.env.ADDIN_ORIGIN ?? DEVELOPMENT_BASE).replace(/\/?$/, "/");
-  const ownOffice = process.env.OFFICE_JS !== "cdn";
+export function addin(mode, hosting) {
+  const production = mode === "production";
+  const { base, isOfficeOwn, officeScript } = hosting;
+  // What is named for its content may be kept for good.
+  const name = production ? "[name].[contenthash:8]" : "[name]";
   return {
     name: "addin",
     mode,
@@ -62,7 +67,7 @@ export function addin(mode) {
     },
     output: {
       path: path.join(root, "dist"),
-      filename: "[name].js",
+      filename: `${name}.js`,
       chunkFilename: "[name].[contenthash:8].js",
       clean: { keep: /^workbench(\/|$)/ },
     },
@@ -96,7 +101,7 @@ export function addin(mode) {
       ],
     },
     plugins: [
-      new MiniCssExtractPlugin({ filename: "[name].css" }),
+      new MiniCssExtractPlugin({ filename: `${name}.css` }),
       new HtmlWebpackPlugin({
         filename: "taskpane.html",
         template: "./taskpane/taskpane.html",
@@ -104,8 +109,8 @@ export function addin(mode) {
         chunksSortMode: "manual",
         // The page says where each stands: functions.js holds up the page, taskpane.js waits for it.
         inject: false,
-        officeJs: ownOffice ? "office/office.js" : OFFICE_CDN,
-        policy: pagePolicy(ownOffice ? [] : [new URL(OFFICE_CDN).origin]),
+        officeJs: officeScript,
+        policy: pagePolicy(isOfficeOwn ? [] : [new URL(officeScript).origin]),
       }),
       new CopyWebpackPlugin({
         patterns: [
@@ -113,15 +118,16 @@ export function addin(mode) {
           { from: "assets/help.css", to: "help/style.css" },
           {
             from: "manifest.xml",
-            transform: (xml) => deployedManifest(xml.toString(), process.env.ADDIN_ORIGIN),
+            transform: (xml) => stampedManifest(xml.toString(), hosting),
           },
-          ...(ownOffice ? OFFICE_FILES : []).map((file) => ({
+          ...(isOfficeOwn ? OFFICE_FILES : []).map((file) => ({
             from: path.join(officeFolder, file),
             to: path.join("office", file),
             info: { minimized: true },
           })),
         ],
       }),
+      new SiteFiles(hosting),
     ],
     performance: { hints: false },
   };

@@ -1,13 +1,21 @@
 import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join, relative } from "node:path";
+import { HOSTING_VARIABLES } from "./hosting.mjs";
 
 /** All that a build reads. Of installed packages the lock files tell the versions. */
 export const READ = [
   ...["assets", "functions", "shared", "src", "taskpane", "tools", "workbench"],
-  ...["manifest.xml", "package.json", "package-lock.json", "tsconfig.json", join("node_modules", ".package-lock.json")],
+  ...[
+    "LICENSE",
+    "manifest.xml",
+    "package.json",
+    "package-lock.json",
+    "tsconfig.json",
+    join("node_modules", ".package-lock.json"),
+  ],
 ];
-export const VARIABLES = ["ADDIN_ORIGIN", "OFFICE_JS", "NODE_ENV"];
+export const VARIABLES = [...HOSTING_VARIABLES, "NODE_ENV"];
 
 /**
  * Tells whether the dist/ of a folder still stands as it was built, and from what now stands there. Taken before a

@@ -12,6 +12,8 @@ const TARGET = "es2022";
 /** @param {"production" | "development"} mode */
 export function workbench(mode) {
   const production = mode === "production";
+  // What is named for its content may be kept for good.
+  const name = production ? "[name].[contenthash:8]" : "[name]";
   return {
     name: "workbench",
     context: ROOT,
@@ -21,8 +23,8 @@ export function workbench(mode) {
     entry: { workbench: "./workbench/workbench.ts" },
     output: {
       path: join(ROOT, "dist", "workbench"),
-      filename: "[name].js",
-      chunkFilename: "parts/[name].js",
+      filename: `${name}.js`,
+      chunkFilename: `parts/${name}.js`,
       clean: true,
     },
     resolve: { extensions: [".ts", ".tsx", ".mjs", ".js"] },
@@ -39,7 +41,7 @@ export function workbench(mode) {
       ],
     },
     plugins: [
-      new MiniCssExtractPlugin({ filename: "[name].css", chunkFilename: "parts/[name].css", ignoreOrder: true }),
+      new MiniCssExtractPlugin({ filename: `${name}.css`, chunkFilename: `parts/${name}.css`, ignoreOrder: true }),
       new HtmlWebpackPlugin({
         template: join(ROOT, "workbench", "workbench.html"),
         favicon: join(ROOT, "assets", "icon-32.png"),

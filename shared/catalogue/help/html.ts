@@ -3,8 +3,8 @@ export function escaped(text: string): string {
   return text.replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`);
 }
 
-/** A whole help page. `main` is HTML; `title` is text. */
-export function page(title: string, main: string): string {
+/** A whole help page. `main` and what goes below its caution are HTML; `title` is text. */
+export function page(title: string, main: string, below = ""): string {
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -18,7 +18,7 @@ export function page(title: string, main: string): string {
 <main>
 ${main}
 </main>
-<footer><p>${escaped(CAUTION)}</p></footer>
+<footer><p>${escaped(CAUTION)}</p>${below}</footer>
 </body>
 </html>
 `;

@@ -12,8 +12,16 @@ export function indexPage(entries: readonly Entry[]): string {
     );
     return own.length === 0 ? "" : section(group, list(items));
   }).filter((group) => group !== "");
-  return page(`${NAMESPACE} functions`, [`<h1>${NAMESPACE} functions</h1>`, INTRODUCTION, ...groups].join("\n"));
+  return page(
+    `${NAMESPACE} functions`,
+    [`<h1>${NAMESPACE} functions</h1>`, INTRODUCTION, ...groups].join("\n"),
+    BESIDE,
+  );
 }
+
+/** What the build puts beside the help. */
+const BESIDE = `
+<p><a href="../support.html">Support</a>, <a href="../privacy.html">privacy</a>, <a href="../administrator.html">for administrators</a>, <a href="../THIRD-PARTY-NOTICES.txt">notices</a> of the packages this is built from</p>`;
 
 const INTRODUCTION = `<p>Type <code>=${NAMESPACE}.</code> in a cell and choose a function. A quantity is a plain number in the unit set
 that the last argument names (“US” when left out, “SI” or “METRIC”), or a text with its own unit, such as

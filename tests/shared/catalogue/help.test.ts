@@ -26,6 +26,13 @@ describe("the help pages", () => {
     expect(links.toSorted()).toEqual(CATALOGUE.map(({ id }) => `${id}.html`).toSorted());
   });
 
+  it("lead to what stands beside them: support, privacy, hosting and the notices", () => {
+    const links = [...pageOf("index.html").querySelectorAll("footer a")].map((link) => link.getAttribute("href"));
+    expect(links).toEqual(
+      ["support.html", "privacy.html", "administrator.html", "THIRD-PARTY-NOTICES.txt"].map((file) => `../${file}`),
+    );
+  });
+
   it.each(CATALOGUE)("of $id tells all there is to tell", (entry) => {
     const document = pageOf(`${entry.id}.html`);
     const text = textOf(document);

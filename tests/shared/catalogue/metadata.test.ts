@@ -31,6 +31,28 @@ describe("the catalogue as Excel is told of it", () => {
     }
   });
 
+  it("offers the words of each choice where an argument takes few", () => {
+    const described = new Map(
+      functionMetadata(BASE).functions.map(({ id, parameters }) => [
+        id,
+        parameters.map(({ description }) => description),
+      ]),
+    );
+    const choices = CATALOGUE.flatMap(({ id, parameters }) =>
+      parameters.map(([key, { about, choices = [] }], i) => ({
+        where: `${id} ${key}`,
+        choices,
+        whole: `${about}; ${choices.map((word) => `"${word}"`).join(", ")}`,
+        said: described.get(id)?.[i],
+      })),
+    );
+    expect(choices.filter(({ choices }) => choices.length > 0).length).toBeGreaterThan(20);
+    const unsaid = choices.filter(({ choices, said }) => !choices.every((word) => said?.includes(`"${word}"`)));
+    // A list longer than Excel's hint is on the help page alone.
+    expect(unsaid.filter(({ whole }) => whole.length <= 255)).toEqual([]);
+    expect(described.get("DRIVEARRANGEMENT")?.[0]).toContain('"');
+  });
+
   it("lets ranges, blanks and errors through, and marks what may be left out", () => {
     const metadata = functionMetadata(BASE, [SAMPLES[0], REPEATING]);
     expect(metadata).toMatchObject({ allowErrorForDataTypeAny: true, allowCustomDataForDataTypeAny: true });

@@ -1,0 +1,1 @@
+export declare function billOfMaterials(root: string, date: Date): string;

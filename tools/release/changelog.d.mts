@@ -1,0 +1,1 @@
+export declare function releasedChanges(text: string, version: string, date: Date): string;

@@ -1,0 +1,1 @@
+export declare function packed(folder: string, date: Date): Uint8Array;
