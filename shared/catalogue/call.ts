@@ -260,7 +260,7 @@ class Call {
       const cells = isRange(argument) ? argument : [[argument]];
       const known = settledReading(parameter, cells, reading);
       if (known !== undefined) return known;
-      const odd = oddCellOf(cells);
+      const odd = oddCellOf(cells, parameter.handsTextsOn === true);
       if (odd === undefined) return readRange(parameter, cells, reading);
       if (isCellError(odd.cell)) return odd.cell;
       return typeof odd.cell === "string" ? tooLong(placeIn(reading, odd), odd.cell) : notFinite(odd.cell, reading);
@@ -357,14 +357,14 @@ interface OddCell {
  * The first error value of a range; without one, the first cell that nothing reads: a number that is not finite, or too long
  * a text. Loops by index, for long tables.
  */
-function oddCellOf(cells: readonly (readonly Cell[])[]): OddCell | undefined {
+function oddCellOf(cells: readonly (readonly Cell[])[], areTextsLong: boolean): OddCell | undefined {
   let odd: OddCell | undefined;
   for (let i = 0; i < cells.length; i += 1) {
     const row = cells[i] as readonly Cell[];
     for (let j = 0; j < row.length; j += 1) {
       const cell = row[j] as Cell;
       if (typeof cell === "object" && isCellError(cell)) return { cell, row: i, column: j };
-      const isOdd = typeof cell === "number" ? !Number.isFinite(cell) : isTooLong(cell);
+      const isOdd = typeof cell === "number" ? !Number.isFinite(cell) : !areTextsLong && isTooLong(cell);
       if (isOdd) odd ??= { cell, row: i, column: j };
     }
   }

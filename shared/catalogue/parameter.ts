@@ -40,6 +40,8 @@ export interface SingleParameter<T> extends ParameterFacts {
 /** A parameter that reads a whole range at once: a line, a route, a pump curve. A single cell is a 1 × 1 range. */
 export interface RangeParameter<T> extends ParameterFacts {
   readonly takes: "range";
+  /** Its texts are handed on, not searched for amounts and names: they may be as long as a cell holds. */
+  readonly handsTextsOn?: true;
   readonly read: (cells: readonly (readonly Cell[])[], reading: Reading) => Result<T>;
   readonly fallback?: T;
 }

@@ -16,6 +16,7 @@ const COLUMNS = {
 
 const notes: RangeParameter<readonly PlacedNotes[]> = {
   takes: "range",
+  handsTextsOn: true,
   about: "Texts of NOTES, one a row, headed: where, notes",
   example: "a range headed where | notes",
   read: (cells, { name, units }) => {

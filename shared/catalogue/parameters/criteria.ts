@@ -78,6 +78,7 @@ type Row = TableRow<typeof COLUMNS>["values"];
 /** What a package is judged by, one row a judgement, each put into a state and words. */
 export const criteria: RangeParameter<readonly Criterion[]> = {
   takes: "range",
+  handsTextsOn: true,
   about:
     "Judgements, one a row, headed: verdict, what; then found, limit, must be (at most or at least), or state for one given in words; optional: at best, unit, if broken, if kept, if no answer, when, why, assumed, source",
   example: "a range headed verdict | what | found | limit | unit | must be",

@@ -29,6 +29,9 @@ function message({ parameters, repeating, ...entry }: Entry, at: number, argumen
   return (told as { message?: string } | undefined)?.message ?? "";
 }
 
+/** Tables whose texts are handed on. */
+const HANDED_ON = ["VERDICTS criteria", "FINDINGS notes"];
+
 /** What is read, but the arguments that NOTES hands on. */
 const PLACES = CATALOGUE.flatMap((entry) =>
   entry.parameters
@@ -43,12 +46,38 @@ describe("a text too long to be read", () => {
 
   it("is refused in words before any reader sees it, whatever it holds", () => {
     for (const { name, entry, at, parameter } of PLACES) {
+      if (HANDED_ON.includes(name)) continue;
       for (const make of SLOW) {
         const text = make(32_766).slice(0, 32_766);
         const given: Argument = parameter.takes === "range" ? [["pipe"], [text]] : text;
         expect(message(entry, at, given), name).toMatch(/is a text of 32766 letters; at most 500 are read/);
       }
     }
+  });
+
+  it("is handed on where a table holds what calls said, at once and whole", () => {
+    expect(PLACES.filter(({ parameter }) => "handsTextsOn" in parameter).map(({ name }) => name)).toEqual(HANDED_ON);
+    const [findings, verdicts] = ["FINDINGS", "VERDICTS"].map((of) => CATALOGUE.find(({ id }) => id === of) as Entry);
+    const started = performance.now();
+    for (const make of SLOW) {
+      const text = make(32_766).slice(0, 32_766).trim();
+      const listed = call(findings as Entry, [
+        [
+          ["where", "notes"],
+          ["here", `Check: ${text}`],
+        ],
+      ]);
+      expect(JSON.stringify(listed)).toContain(text.slice(0, 600));
+      const judged = call(verdicts as Entry, [
+        [
+          ["verdict", "what", "state"],
+          ["head", text, "check"],
+        ],
+      ]);
+      expect(JSON.stringify(judged)).toContain(text.slice(0, 600));
+    }
+    // As long as all of them may take on a slow machine; one reader that goes back over itself takes longer.
+    expect(performance.now() - started).toBeLessThan(10_000);
   });
 
   it("is refused in its own row of a column, and told by row and column of a range", () => {
