@@ -189,6 +189,13 @@ function jointFigures(duty: Duty, flange: Flange): readonly PlanItem[] {
   const why = part(joint, "noTorque");
   const where = (given: Expression): Expression => ifText(why, "", given, join(constant("none: "), why));
   const seals = part(joint, "sealsTo");
+  const pressure = pressureAt(duty, flange);
+  const short = constant("DOES NOT SEAL");
+  // Where nobody stated the nut factor, the least of those usual may decide.
+  const failing =
+    duty.state.nutFactor === "blank"
+      ? ifAtLeast(part(joint, "sealsToAtBest"), pressure, constant("MAY NOT SEAL"), short)
+      : short;
   return [
     figure(
       torque,
@@ -208,7 +215,7 @@ function jointFigures(duty: Duty, flange: Flange): readonly PlanItem[] {
           seals,
           BOLTING.jointTestPressure,
           constant("seals, test included"),
-          ifAtLeast(seals, pressureAt(duty, flange), constant("seals, SHORT AT TEST"), constant("DOES NOT SEAL")),
+          ifAtLeast(seals, pressure, constant("seals, SHORT AT TEST"), failing),
         ),
         constant("NO TORQUE"),
       ),
