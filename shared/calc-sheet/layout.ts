@@ -76,7 +76,14 @@ function filled(
   cuts: ReadonlyMap<SheetId, readonly Cut[]>,
 ): { readonly pages: readonly Page[]; readonly inputs: InputBook } {
   const inputs = new InputBook();
-  const common: Common = { plan, worked, addresses: new AddressBook(), inputs, choices: new ChoiceBook() };
+  const common: Common = {
+    plan,
+    worked,
+    addresses: new AddressBook(),
+    inputs,
+    choices: new ChoiceBook(),
+    isRecorded: saved !== undefined,
+  };
   const workings = new Page("workings", common, []);
   const duty = new Page("duty", common, COLUMNS, { workings, cuts: cuts.get("duty") ?? [] });
   const estimate = new Page("estimate", common, COLUMNS, { cuts: cuts.get("estimate") ?? [] });

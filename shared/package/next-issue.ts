@@ -95,7 +95,7 @@ function cutTo(letters: number, text: string): string {
 /** What is said to everybody: nothing of prices. */
 function historyText(changes: readonly Change[]): string {
   const texts = changes.filter(({ isInternal }) => !isInternal).map(changeText);
-  if (texts.length === 0) return "Prices and costs only.";
+  if (texts.length === 0) return "Issued again; nothing on this sheet has changed.";
   let kept = texts.length;
   while (kept > 1 && texts.slice(0, kept).join("; ").length > LONGEST) kept -= 1;
   const all = texts.slice(0, kept).join("; ");

@@ -4,8 +4,8 @@ import type { InputSheet } from "../open-again/written-inputs.ts";
 import { LINES } from "../sections/lines.ts";
 import { WHOLE } from "./columns.ts";
 import type { InputBook } from "./input-book.ts";
-import { headsOf } from "./line.ts";
-import type { FormulaText, Page } from "./page.ts";
+import { afterOf, belowOf, headsOf } from "./line.ts";
+import { changedKey, type FormulaText, type Page } from "./page.ts";
 import { beginBlock } from "./tables.ts";
 
 /** The cell that counts the inputs of a sheet that are not as they were written. */
@@ -52,7 +52,9 @@ export function placeAsWritten(workings: Page, of: InputSheet, { cells, ranges }
   workings.row += 1;
   const top = workings.row;
   for (const { sheet, key, label, written } of cells) {
-    if (sheet === of) placeRow(workings, label, written, (textOf) => textOf({ op: "value", key }));
+    if (sheet !== of) continue;
+    workings.keep(changedKey(key), 2);
+    placeRow(workings, label, written, (textOf) => textOf({ op: "value", key }));
   }
   const lines: string[] = [];
   for (const { sheet, key, label, rows } of ranges) {
@@ -67,6 +69,19 @@ export function placeAsWritten(workings: Page, of: InputSheet, { cells, ranges }
       const row = (at: string): string => `ROW(${textOf({ op: "value", key: at })})`;
       return `${row(tableCell(key, 0, "pipe"))}-${row(headsOf(key))}`;
     });
+    // And one put in below the row that ends the line, or typed there.
+    lines.push(addressOf(workings.row, 2));
+    placeRow(workings, `${label} down to what stands below it`, 2, (textOf) => {
+      const row = (at: string): string => `ROW(${textOf({ op: "value", key: at })})`;
+      return `${row(afterOf(key))}-${row(headsOf(key))}-ROWS(${textOf({ op: "range", key })})`;
+    });
+    lines.push(addressOf(workings.row, 2));
+    placeRow(
+      workings,
+      `${label}: typed below its last row`,
+      0,
+      (textOf) => `COUNTA(${textOf({ op: "value", key: belowOf(key) })})`,
+    );
   }
   const counted = { top, left: 2, bottom: workings.row - 1, right: 2 };
   if (of === "duty") {

@@ -2,8 +2,8 @@ import { printedUnit } from "../../../src/basis/quantities.ts";
 import { isCellError, type Scalar } from "../../cells/cell.ts";
 import { fieldOfBox } from "../../duty/box-field.ts";
 import type { InputItem, PlanItem } from "../plan.ts";
-import { GENERAL_BASES } from "../sections/stated-input.ts";
-import { COLUMNS, LABEL, LAST, REMARK, roomIn, UNIT, VALUE } from "./columns.ts";
+import { ASSUMED, GENERAL_BASES } from "../sections/stated-input.ts";
+import { COLUMNS, LABEL, LAST, REFERENCE, REMARK, roomIn, UNIT, VALUE } from "./columns.ts";
 import { boxOfInput } from "./input-book.ts";
 import type { Page } from "./page.ts";
 import { linesIn } from "./text-width.ts";
@@ -33,8 +33,17 @@ export function placePair(page: Page, left: InputItem, right: InputItem): void {
   placeBox(page, left, VALUE, UNIT);
   placeBox(page, right, RIGHT.value, RIGHT.unit);
   const word = left.basis.split(":")[0] as string;
-  page.put(LAST, { v: word, style: "how" });
+  const said =
+    left.basis === ASSUMED
+      ? page.whileAsWritten([left.key, right.key], word, (changed) => pairWords(changed, word))
+      : { v: word };
+  page.merged(LAST, REFERENCE, { ...said, style: "how" });
   page.next();
+}
+
+/** "stated", or of each in turn where one alone was changed. */
+function pairWords(changed: readonly boolean[], word: string): string {
+  return changed.includes(false) ? changed.map((is) => (is ? "stated" : word)).join(", ") : "stated";
 }
 
 /** The cell of an input, with its name and what its box may hold; with the basis where that stands in a cell of its own. */

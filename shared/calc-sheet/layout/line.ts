@@ -14,6 +14,14 @@ export function headsOf(line: string): string {
   return `${line}.heads`;
 }
 
+/** The blank cells below the row that ends a line, and the first cell of the row after them. */
+export function belowOf(line: string): string {
+  return `${line}.below`;
+}
+export function afterOf(line: string): string {
+  return `${line}.after`;
+}
+
 /** A line: its inputs in the first columns, worked figures in those after them; what has no room there in the workings. */
 export function placeLine(page: Page, table: LineTableItem): void {
   const { stated, worked, rows } = table;
@@ -66,6 +74,9 @@ export function placeLine(page: Page, table: LineTableItem): void {
   const bottom = page.row - 1;
   const columns = Object.fromEntries(printed.map(({ key }, i) => [key, first + i]));
   page.keepTable(table.key, { range: { top, left: LABEL, bottom, right: end }, top, bottom, columns });
+  page.keepRange(belowOf(table.key), { top: page.row, left: LABEL, bottom: page.row, right: end });
+  page.space(BELOW_HEIGHT);
+  page.keep(afterOf(table.key), LABEL);
   page.table(head, bottom);
   placeTyped(page, table, { top, left: LABEL, bottom, right: end });
   page.workedColumns(rangeName(table.key), {
@@ -93,6 +104,8 @@ function pipesLike(rows: readonly LineTableRow[], units: UnitSetName): readonly 
 
 /** Points of the row that ends a line. */
 const END_HEIGHT = 4;
+/** Of the blank row below it: what is typed there is no run that the sheet counts, and the sheet says so. */
+const BELOW_HEIGHT = 3;
 
 /**
  * A thin row without figures, which functions pass over: a run put in below the last one stands above it, and so in

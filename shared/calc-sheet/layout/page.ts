@@ -73,6 +73,8 @@ export interface Common {
   readonly addresses: AddressBook;
   readonly inputs: InputBook;
   readonly choices: ChoiceBook;
+  /** What was written into each input stands beside it, to be opened again. */
+  readonly isRecorded: boolean;
 }
 
 /** Where a printed page ends: the row that the next begins with, as it lies before headings are repeated. */
@@ -98,6 +100,7 @@ export class Page {
   readonly #addresses: AddressBook;
   readonly #inputs: InputBook;
   readonly #choices: ChoiceBook;
+  readonly #isRecorded: boolean;
   readonly #workings: Page | undefined;
   readonly #columns: number[];
   readonly #cells: (CellContent & { readonly at: string })[] = [];
@@ -138,7 +141,7 @@ export class Page {
    */
   constructor(
     id: SheetId,
-    { plan, worked, addresses, inputs, choices }: Common,
+    { plan, worked, addresses, inputs, choices, isRecorded }: Common,
     columns: readonly number[],
     { workings, cuts = [] }: { readonly workings?: Page; readonly cuts?: readonly Cut[] } = {},
   ) {
@@ -149,6 +152,7 @@ export class Page {
     this.#addresses = addresses;
     this.#inputs = inputs;
     this.#choices = choices;
+    this.#isRecorded = isRecorded;
     this.#columns = [...columns];
     this.#workings = workings;
   }
@@ -421,6 +425,26 @@ export class Page {
     if (box.basis !== undefined) this.#lastBasis = this.row;
   }
 
+  /** What is said of inputs that nobody stated: live where the sheet knows whether they were changed since. */
+  whileAsWritten(
+    keys: readonly string[],
+    text: string,
+    changed: (isChanged: readonly boolean[]) => string,
+  ): CellContent {
+    if (!this.#isRecorded) return { v: text };
+    const said = (
+      left: readonly string[],
+      seen: readonly boolean[],
+      textOf: (expression: Expression) => string,
+    ): string => {
+      const [key, ...rest] = left;
+      if (key === undefined) return `"${seen.includes(true) ? changed(seen) : text}"`;
+      const isAsWritten = `${textOf({ op: "value", key: changedKey(key) })}=0`;
+      return `IF(${isAsWritten},${said(rest, [...seen, false], textOf)},${said(rest, [...seen, true], textOf)})`;
+    };
+    return { f: (textOf) => said(keys, [], textOf), cached: text };
+  }
+
   /** A table of inputs, which is kept already, in a range named by its key. */
   inputTable(key: string, range: Box, table: Omit<WrittenTable, "sheet" | "name">): void {
     this.#names[rangeName(key)] = rangeOf(range);
@@ -469,6 +493,10 @@ export class Page {
 
   keep(key: string, column: number, row = this.row): void {
     this.#addresses.keep(key, this.id, { top: row, left: column, bottom: row, right: column });
+  }
+
+  keepRange(key: string, box: Box): void {
+    this.#addresses.keep(key, this.id, box);
   }
 
   keepTable(key: string, place: Omit<TablePlace, "sheet">): void {
@@ -623,6 +651,11 @@ export class Page {
   reach(columns: number, width: number): void {
     while (this.#columns.length < columns) this.#columns.push(width);
   }
+}
+
+/** The key of the cell that says whether an input was changed since the sheet was written. */
+export function changedKey(input: string): string {
+  return `changed: ${input}`;
 }
 
 /** A section or a table of no more than this share of a page is not cut. House choice. */

@@ -13,9 +13,11 @@ import type {
   StatementItem,
   TextItem,
 } from "../plan.ts";
+import { ASSUMED } from "../sections/stated-input.ts";
 import { LABEL, LAST, NUMBER, REFERENCE, REMARK, UNIT, VALUE, WHOLE, WORKING_WIDTH } from "./columns.ts";
 import { placeBox } from "./input-pair.ts";
 import type { Page } from "./page.ts";
+import { rangeName } from "./range-name.ts";
 
 /** The title of a sheet and the line under it that says how to read it. */
 export function placeTitle(page: Page, title: string, legend: string): void {
@@ -89,7 +91,8 @@ export function placeText(page: Page, { key, label, text }: TextItem): void {
 export function placeInput(page: Page, item: InputItem): void {
   page.number(item);
   page.put(LABEL, { v: item.label, style: "label" });
-  page.merged(REMARK, LAST, { v: item.basis, style: "basis" });
+  const said = item.basis === ASSUMED ? page.whileAsWritten([item.key], ASSUMED, () => "stated") : { v: item.basis };
+  page.merged(REMARK, LAST, { ...said, style: "basis" });
   placeBox(page, item, VALUE, UNIT, item.basis);
   page.next();
 }
@@ -214,6 +217,7 @@ export function placeFoundList(page: Page, { of, rows, ifNone }: FoundListItem):
   const isFound = (row: number): boolean => at(row, "finding") !== "";
   const found = Array.from({ length: rows }, (_, row) => row).filter(isFound).length;
   const printed = Math.min(rows, Math.max(1, found));
+  const top = page.row;
   for (let row = 0; row < printed; row += 1) {
     const none = row === 0 ? ifNone : "";
     const [kind, where, finding] = [part(of, "kind", row), part(of, "where", row), part(of, "finding", row)];
@@ -231,10 +235,20 @@ export function placeFoundList(page: Page, { of, rows, ifNone }: FoundListItem):
       page.rule({ ref, when: `LEFT(${ref},${grave.length})="${grave}"`, style: ALARM });
     page.next();
   }
-  if (printed === rows) return;
+  if (printed < rows) placeMore(page, part(of, "finding", printed));
+  const filled = printed + (printed < rows ? 1 : 0);
+  const left = page.labels[0];
+  const bottom = page.row - 1;
+  const name = `${rangeName(of.key)}_list`;
+  page.nameRange(name, { top, left, bottom, right: left });
+  const columns = [{ across: 0, label: "text", filled }];
+  page.workedColumns(name, { label: "List of findings", rows: bottom - top + 1, headings: 0, columns });
+}
+
+/** Says where the rest of a list stands, once it is longer than it was. */
+function placeMore(page: Page, next: Expression): void {
   page.merged(page.labels[0], REFERENCE, {
-    f: (textOf) =>
-      `IF(${textOf(part(of, "finding", printed))}="","","More has come up: it stands in the list of the workings.")`,
+    f: (textOf) => `IF(${textOf(next)}="","","More has come up: it stands in the list of the workings.")`,
     cached: "",
     style: "statement",
   });
@@ -259,7 +273,20 @@ export function placeOption(page: Page, item: OptionItem, isAlone: boolean): voi
   page.formula(LABEL, name.expression, name.key, "optionName");
   page.formula(VALUE, verdict.expression, verdict.key, "optionVerdict");
   page.across([UNIT, LAST], remarks.expression, remarks.key, "finding");
+  nameOption(page, item, ["name", "verdict", "remarks"]);
   page.next();
+}
+
+/** What stands in the row of an option is held against its formulas once the sheet is opened again. */
+function nameOption(page: Page, { key }: OptionItem, columns: readonly string[]): void {
+  const name = `${rangeName(key)}_row`;
+  page.nameRange(name, { top: page.row, left: LABEL, bottom: page.row, right: LABEL + columns.length - 1 });
+  page.workedColumns(name, {
+    label: "Choice of a ranking",
+    rows: 1,
+    headings: 0,
+    columns: columns.map((label, across) => ({ across, label, filled: 1 })),
+  });
 }
 
 /** "Metals, best first: ductile iron, suits. Parts: …" */
@@ -283,6 +310,7 @@ function placeAlone(page: Page, item: OptionItem, heading: string): void {
     cached: texts ? `${heading}: ${named}, ${judged}. ${remarked}` : ((named ?? null) as Cell),
     style: "finding",
   });
+  nameOption(page, item, ["text"]);
   page.next();
 }
 

@@ -94,8 +94,9 @@ function boxBack(
   }
   const column = placeOf(sheet, BASIS_NAME)?.column;
   if (basis === undefined || column === undefined) return;
-  const said = sheet.at(at.row, column).value;
-  if (isAsWritten(basis, said)) return;
+  const { value: said, isFormula: isLive } = sheet.at(at.row, column);
+  // A sentence of the sheet about an input that nobody stated is nobody's word.
+  if (isLive || isAsWritten(basis, said)) return;
   const words = textOfCell(said, "", undefined);
   if (place !== undefined && Object.hasOwn(FIELDS, place))
     take(basisPlace(place as FieldKey), `Basis of ${label}`, words);

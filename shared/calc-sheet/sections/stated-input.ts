@@ -69,7 +69,7 @@ export function waitingFor(label: string): CellError {
   return { error: "#N/A", message: `Waits for ${label}.`, waitsFor: label };
 }
 
-const ASSUMED = "assumed: nothing was stated";
+export const ASSUMED = "assumed: nothing was stated";
 const STATED = "stated";
 
 /** What is said of a figure where nobody says where it comes from. */

@@ -100,7 +100,7 @@ export const driveWords: WordsOf<keyof DriveFindings> = {
   "engine-quick-rule": (f, say) =>
     `as a check, 3 % for each 1000 ft above 500 ft leaves ${say.amount(f.found)}; the answer is ${say.amount(f.facts.adjusted)}`,
   "engine-load-low": (f, say) =>
-    `${f.subject} is ${say.amount(f.found)}, below ${say.amount(f.limit)}: prolonged light load causes carbon build-up (wet stacking)`,
+    `${f.subject} is ${say.amount(f.found)}, below the usual ${say.amount(f.limit)}: prolonged light load causes carbon build-up (wet stacking)`,
   "engine-too-small": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is more than the engine gives on site, ${say.amount(f.limit)}`,
   "fuel-consumption-assumed": (f, say) =>

@@ -70,6 +70,17 @@ describe("a line table", () => {
     expect(worked(top).some(([, f]) => f.includes(`$${columnLetters(left)}${top + 1}`))).toBe(true);
   });
 
+  it("has a blank row below its end, and says CHANGED where something is typed there", () => {
+    const { duty, workings } = sheetsOf(QUARRY);
+    for (const line of ["suction_line", "discharge_line"]) {
+      const { bottom, left, right } = boxOf(duty.names?.[line] ?? "");
+      const below = duty.cells.filter(({ at }) => boxOf(at).top === bottom + 1);
+      expect(below.filter(({ at }) => boxOf(at).left >= left && boxOf(at).left <= right)).toEqual([]);
+      const range = `$${columnLetters(left)}$${bottom + 2}:$${columnLetters(right)}$${bottom + 2}`;
+      expect(workings.cells.some(({ f = "" }) => f.includes(`COUNTA('${duty.name}'!${range})`))).toBe(true);
+    }
+  });
+
   it("is counted, and the title says CHANGED where a run was put in or taken out", () => {
     const set = dutySheets(QUARRY);
     if (!set.ok) throw new Error("no sheets");
@@ -78,13 +89,18 @@ describe("a line table", () => {
     const said = duty.cells.find(({ f }) => f?.includes("CHANGED: a run was put into"));
     expect(said?.f).toMatch(/^IF\('.* workings'!runs_changed>0,"CHANGED: /);
     const counted = workings && cellAt(workings, "runs_changed")?.f;
-    const cells = /^SUM\((C\d+),(C\d+),(C\d+),(C\d+)\)$/.exec(counted ?? "")?.slice(1) ?? [];
+    const cells =
+      /^SUM\((C\d+),(C\d+),(C\d+),(C\d+),(C\d+),(C\d+),(C\d+),(C\d+)\)$/.exec(counted ?? "")?.slice(1) ?? [];
     const formulas = cells.map((at) => workings?.cells.find((cell) => cell.at === at)?.f);
     expect(formulas).toEqual([
       expect.stringContaining(`ROWS('${duty.name}'!suction_line)`),
       expect.stringMatching(/ROW\(.*\)-ROW\(/),
+      expect.stringMatching(/ROW\(.*\)-ROW\(.*\)-ROWS\('.*'!suction_line\)/),
+      expect.stringContaining("COUNTA("),
       expect.stringContaining(`ROWS('${duty.name}'!discharge_line)`),
       expect.stringMatching(/ROW\(.*\)-ROW\(/),
+      expect.stringMatching(/ROW\(.*\)-ROW\(.*\)-ROWS\('.*'!discharge_line\)/),
+      expect.stringContaining("COUNTA("),
     ]);
   });
 });

@@ -118,7 +118,8 @@ describe("the next issue of a duty", () => {
   it("says nothing of prices in the history, which is printed", () => {
     const issue = nextIssue(A, withFields({ directCost: "47123" }), "");
     expect(issue?.changes.some(({ after: now }) => now.includes("47123"))).toBe(true);
-    expect(issue?.duty.revisions?.at(-1)?.change).toBe("Prices and costs only.");
+    expect(issue?.duty.revisions?.at(-1)?.change).toBe("Issued again; nothing on this sheet has changed.");
+    expect(issue?.duty.revisions?.at(-1)?.change).not.toMatch(/price|cost|margin/i);
   });
 
   it("is none where no input is otherwise", () => {

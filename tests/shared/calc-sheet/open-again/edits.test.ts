@@ -176,6 +176,20 @@ describe("a worked cell of a table overwritten on the sheet", () => {
     }
   });
 
+  it("is said of a list of findings and of a choice of a ranking", () => {
+    const names = Object.keys(sheet.names ?? {}).filter((name) => /_(list|row)$/.test(name));
+    expect(names.filter((name) => name.endsWith("_list")).length).toBeGreaterThan(1);
+    expect(names.filter((name) => name.endsWith("_row")).length).toBeGreaterThan(1);
+    for (const name of names) {
+      expect(after(ALL, typed(name, "all is well")).remarks, name).toEqual([
+        { kind: "overwritten", text: expect.stringMatching(/was overwritten with all is well: not taken/) },
+      ]);
+      expect(after(ALL, typed(name, null)).remarks.map(({ text }) => text)).toEqual([
+        expect.stringMatching(/ a cell of “.*” emptied/),
+      ]);
+    }
+  });
+
   it("is said of the sentence of a verdict", () => {
     const name = Object.keys(sheet.names ?? {}).find((one) => /^verdict_/.test(one)) ?? "";
     const { bottom, right } = boxOf(sheet.names?.[name] ?? "");
