@@ -7,7 +7,7 @@ import { FIELDS } from "../fields.ts";
 import { amountsAt, type SaidAmount } from "./amounts.ts";
 import { refusedBy } from "./reading.ts";
 import type { ReadPart } from "./said.ts";
-import { beginnings, PIPE_WORDS } from "./words.ts";
+import { beginnings, mayNameFitting, mayNamePipe, PIPE_WORDS } from "./words.ts";
 
 /** As many words as names of pipes, fittings and liquids have. */
 const MOST_WORDS = 9;
@@ -25,8 +25,10 @@ function lineOf(words: string): LineKey {
 function longest<T>(
   text: string,
   read: (name: string) => Result<T>,
+  mayBe: (name: string) => boolean = () => true,
 ): { readonly name: string; readonly value: T } | undefined {
   for (const name of beginnings(text, MOST_WORDS)) {
+    if (!mayBe(name)) continue;
     const found = read(name);
     if (found.ok) return { name, value: found.value };
   }
@@ -67,7 +69,7 @@ function lengthThenPipe(text: string): Run | undefined {
       rest,
     )?.[0];
     if (link === undefined || (amount.unit !== undefined && amount.unit.dimension !== "length")) continue;
-    const pipe = longest(rest.slice(link.length), pipeNamed);
+    const pipe = longest(rest.slice(link.length), pipeNamed, mayNamePipe);
     if (pipe === undefined) continue;
     return { length: amount.text.length + link.length + pipe.name.length, pipe: pipe.name, amount };
   }
@@ -96,7 +98,7 @@ function unknownPipe(clause: string, start: number): ReadPart | undefined {
 }
 
 function pipeThenLength(clause: string, text: string): Run | undefined {
-  const pipe = longest(clause, pipeNamed);
+  const pipe = longest(clause, pipeNamed, mayNamePipe);
   if (pipe === undefined) return undefined;
   const rest = text.slice(pipe.name.length);
   const link = /^\s*,?\s*(?:x|×)?\s*/i.exec(rest)?.[0].length ?? 0;
@@ -115,9 +117,8 @@ const JUST_A_NUMBER = /^[\d.,\s]+$/;
 export function fittingsPart(text: string): ReadPart | undefined {
   const side = SIDE.exec(text);
   const start = side?.[0].length ?? 0;
-  const found = longest(text.slice(start), (name) =>
-    JUST_A_NUMBER.test(name) ? { ok: false, findings: [] } : fittingsNamed(name),
-  );
+  const mayBe = (name: string): boolean => !JUST_A_NUMBER.test(name) && mayNameFitting(name);
+  const found = longest(text.slice(start), (name) => fittingsNamed(name), mayBe);
   if (found === undefined || found.value.length === 0) return undefined;
   // "12 foot" is a length.
   if ((amountsAt(text)[0]?.text.length ?? 0) >= start + found.name.length) return undefined;

@@ -160,6 +160,17 @@ const UNDERSTOOD: readonly (readonly [string, UnitSetName, Readonly<Record<strin
   ["at 60 F", "US", { temperature: "60 F" }],
   // Site, pressures, NPSH
   ["at 3000 ft altitude", "US", { altitude: "3000 ft" }],
+  ["at 3,000 ft altitude", "US", { altitude: "3,000 ft" }],
+  [
+    "1,200 ft 8in HDPE DR17, lift 12,up 60",
+    "US",
+    {
+      sourceLevel: "0",
+      pumpLevel: "12",
+      deliveryLevel: "12 ft + 60 ft = 72 ft",
+      [DISCHARGE]: "8in HDPE DR17 | 1,200 ft",
+    },
+  ],
   ["altitude 900 m", "SI", { altitude: "900 m" }],
   ["900 m above sea level", "SI", { altitude: "900 m" }],
   ["at sea level", "US", { altitude: "0" }],
