@@ -1,22 +1,28 @@
 import type { Change } from "../../shared/duty/change.ts";
 import type { DutyText } from "../../shared/duty/duty-text.ts";
 import { type PhoneLine, withProposal } from "../../shared/duty/phone-line/phone-line.ts";
-import { readPhoneLine } from "../../shared/duty/phone-line/read-phone-line.ts";
 import { dutyChanges } from "../../shared/duty/revision.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import { convertNumbers } from "./convert-numbers.ts";
 
-/** The phone line: the sentence, and whether what it says is laid out. */
-export interface Phone {
-  readonly text: string;
-  readonly isRead: boolean;
+/** A sentence read in the unit set of a duty. */
+export interface PhoneRead {
+  readonly line: PhoneLine;
+  readonly unitSet: UnitSetName;
 }
 
-export const NO_PHONE: Phone = { text: "", isRead: false };
+/** The phone line: the sentence, and what was read in it. */
+export interface Phone {
+  readonly text: string;
+  readonly read?: PhoneRead;
+}
+
+export const NO_PHONE: Phone = { text: "" };
 
 export type PhoneEvent =
   | { readonly type: "phone-typed"; readonly text: string }
-  | { readonly type: "phone-read"; readonly text: string }
+  /** `of`: the text that stood there when reading began. */
+  | { readonly type: "phone-read"; readonly of: string; readonly read: PhoneRead }
   | { readonly type: "phone-accepted" }
   | { readonly type: "phone-left" };
 
@@ -24,23 +30,26 @@ export type PhoneEvent =
 export function nextPhone(phone: Phone, event: PhoneEvent): Phone {
   switch (event.type) {
     case "phone-typed":
-      return { text: event.text, isRead: false };
+      return { text: event.text };
     case "phone-read":
-      return { text: event.text, isRead: event.text.trim() !== "" };
+      return event.of === phone.text ? { text: event.read.line.text, read: event.read } : phone;
     case "phone-accepted":
       return NO_PHONE;
     case "phone-left":
-      return { ...phone, isRead: false };
+      return { text: phone.text };
   }
 }
 
-/** What the sentence says, read in the unit set of the duty. The same again is not read again. */
-export function phoneSaid({ text }: Phone, { unitSet }: DutyText): PhoneLine {
-  if (last?.line.text !== text || last.unitSet !== unitSet) last = { unitSet, line: readPhoneLine(text, unitSet) };
-  return last.line;
+/** What the sentence says; nothing until it is read, and where the duty has another unit set since. */
+export function phoneSaid({ read }: Phone, { unitSet }: DutyText): PhoneLine | undefined {
+  return read?.unitSet === unitSet ? read.line : undefined;
 }
 
-let last: { readonly unitSet: UnitSetName; readonly line: PhoneLine } | undefined;
+/** Reads a sentence; the reader is a part of the program that is loaded when it is first needed. */
+export async function readPhone(text: string, unitSet: UnitSetName): Promise<PhoneRead> {
+  const { readPhoneLine } = await import("../../shared/duty/phone-line/read-phone-line.ts");
+  return { line: readPhoneLine(text, unitSet), unitSet };
+}
 
 /** The duty with what was said in its boxes; in another unit set its plain numbers are converted first. */
 export function filledDuty(duty: DutyText, { proposal }: PhoneLine): DutyText {

@@ -311,7 +311,9 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
 
 /** All that the phone line says goes into the boxes as one step. */
 function acceptPhone(state: PaneState, event: PhoneEvent): PaneState {
-  const duty = filledDuty(state.duty, phoneSaid(state.phone, state.duty));
+  const line = phoneSaid(state.phone, state.duty);
+  if (line === undefined) return state;
+  const duty = filledDuty(state.duty, line);
   const filled = changed(state, duty, "filling boxes from the phone line");
   const notice = { kind: "changed", text: "Filled the boxes from the phone line." } as const;
   return { ...filled, list: undefined, unitsAsked: undefined, phone: nextPhone(state.phone, event), notice };

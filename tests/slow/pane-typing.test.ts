@@ -32,7 +32,7 @@ it("reads a duty from one sentence by keyboard alone, and fills the boxes as one
   await box.focus();
   await page.keyboard.type(SENTENCE);
   await page.keyboard.press("Enter");
-  expect(await focused(page)).toBe("duty-phone-summary");
+  await expect.poll(() => focused(page)).toBe("duty-phone-summary");
   expect(await textOf(page.locator("#duty-phone-summary"))).toContain("5 parts understood, 1 not");
   expect(await textOf(page.locator(".said"))).toContain("2 widgets");
   expect(await flow.inputValue()).toBe("");
@@ -43,6 +43,7 @@ it("reads a duty from one sentence by keyboard alone, and fills the boxes as one
   expect(await focused(page)).toBe("duty-phone");
   expect(await box.inputValue()).toBe(SENTENCE);
   await page.keyboard.press("Enter");
+  await expect.poll(() => focused(page)).toBe("duty-phone-summary");
   while ((await focused(page)) !== "Accept") await page.keyboard.press("Tab");
   await page.keyboard.press("Enter");
   expect(await focused(page)).toBe("duty-phone");

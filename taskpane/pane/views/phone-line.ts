@@ -4,7 +4,7 @@ import { changeText } from "../../../shared/duty/change.ts";
 import type { PhoneLine, PhonePart } from "../../../shared/duty/phone-line/phone-line.ts";
 import { asTyped } from "../../../shared/duty/sums/written-sum.ts";
 import type { PaneContext } from "../context.ts";
-import { overwritten, phoneSaid } from "../phone.ts";
+import { overwritten, phoneSaid, readPhone } from "../phone.ts";
 
 const BOX = "duty-phone";
 const SUMMARY = "duty-phone-summary";
@@ -16,11 +16,9 @@ const MOST_OFFERS = 4;
 /** One box for a duty as it is noted on the phone: read, looked through, and only then put into the boxes. */
 export function phoneLineView(context: PaneContext): TemplateResult {
   const { state, send, goTo } = context;
-  const { text, isRead } = state.phone;
-  const read = (): void => {
-    send({ type: "phone-read", text });
-    goTo(text.trim() === "" ? BOX : SUMMARY);
-  };
+  const { text } = state.phone;
+  const line = phoneSaid(state.phone, state.duty);
+  const isRead = line !== undefined;
   const leave = (): void => {
     send({ type: "phone-left" });
     goTo(BOX);
@@ -48,19 +46,31 @@ export function phoneLineView(context: PaneContext): TemplateResult {
         @keydown=${(event: KeyboardEvent) => {
           if (event.key !== "Enter" || event.shiftKey || event.isComposing) return;
           event.preventDefault();
-          read();
+          void read(context, text);
         }}
       ></textarea>
-      <button type="button" ?disabled=${text.trim() === ""} @click=${read}>Read</button>
+      <button type="button" ?disabled=${text.trim() === ""} @click=${() => read(context, text)}>Read</button>
     </div>
     <p class="unseen" id="${BOX}-help">Enter reads it. Nothing is put into a box before you accept.</p>
-    ${isRead ? saidView(context, leave) : nothing}
+    ${line === undefined ? nothing : saidView(context, line, leave)}
   </section>`;
 }
 
-function saidView(context: PaneContext, leave: () => void): TemplateResult {
+/** Reads a sentence in the place of what stands in the box, and leads to what it says. */
+async function read({ state, send, goTo }: PaneContext, sentence: string): Promise<void> {
+  if (sentence.trim() === "") return;
+  try {
+    const found = await readPhone(sentence, state.duty.unitSet);
+    send({ type: "phone-read", of: state.phone.text, read: found });
+    goTo(SUMMARY);
+  } catch {
+    const text = "The phone line was not read, for a part of the program did not load. Try once more.";
+    send({ type: "noticed", notice: { kind: "failed", text } });
+  }
+}
+
+function saidView(context: PaneContext, line: PhoneLine, leave: () => void): TemplateResult {
   const { state, send, goTo } = context;
-  const line = phoneSaid(state.phone, state.duty);
   const understood = line.parts.filter(({ kind }) => kind === "understood");
   const unread = line.parts.filter(({ kind }) => kind === "not understood");
   const changes = overwritten(state.duty, line);
@@ -114,16 +124,13 @@ function understoodView({ text, boxes, remarks }: PhonePart): TemplateResult {
   </li>`;
 }
 
-function unreadView({ send, goTo }: PaneContext, { text }: PhoneLine, part: PhonePart): TemplateResult {
+function unreadView(context: PaneContext, { text }: PhoneLine, part: PhonePart): TemplateResult {
   return html`<li>
     <q class="said-text">${part.text}</q> <strong class="said-not">not understood:</strong> ${part.remarks.join(" ")}
     <span class="buttons">${part.instead.slice(0, MOST_OFFERS).map(
       (other) => html`<button
         type="button"
-        @click=${() => {
-          send({ type: "phone-read", text: `${text.slice(0, part.from)}${other}${text.slice(part.to)}` });
-          goTo(SUMMARY);
-        }}
+        @click=${() => read(context, `${text.slice(0, part.from)}${other}${text.slice(part.to)}`)}
       >
         ${other}
       </button>`,

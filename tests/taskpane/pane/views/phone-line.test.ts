@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type DutyText, EMPTY_DUTY } from "../../../../shared/duty/duty-text.ts";
+import { readPhoneLine } from "../../../../shared/duty/phone-line/read-phone-line.ts";
 import type { PaneContext } from "../../../../taskpane/pane/context.ts";
 import { next, openingState, type PaneEvent, type PaneState } from "../../../../taskpane/pane/state.ts";
 import { phoneLineView } from "../../../../taskpane/pane/views/phone-line.ts";
@@ -15,12 +16,15 @@ function shown(state: PaneState): string {
   return markup(phoneLineView({ state } as PaneContext)).replace(/\s+/g, " ");
 }
 
-const read = (text: string): PaneEvent => ({ type: "phone-read", text });
+/** Reading what stands in the box; it is typed into an empty one. */
+function read(text: string, of = ""): PaneEvent {
+  return { type: "phone-read", of, read: { line: readPhoneLine(text, "US"), unitSet: "US" } };
+}
 const ACCEPT: PaneEvent = { type: "phone-accepted" };
 
 describe("the phone line", () => {
   it("has a box by name, and changes no box of the duty while it is typed and read", () => {
-    const state = after([{ type: "phone-typed", text: SENTENCE }, read(SENTENCE)]);
+    const state = after([{ type: "phone-typed", text: SENTENCE }, read(SENTENCE, SENTENCE)]);
     expect(state.duty).toBe(EMPTY_DUTY);
     expect(state.past).toEqual([]);
     expect(shown(openingState())).toContain("<label for=duty-phone>");
@@ -52,7 +56,6 @@ describe("the phone line", () => {
 
   it("offers nothing to accept where nothing is understood", () => {
     expect(shown(after([read("hello")]))).toContain("0 parts understood, 1 not; there is nothing to fill in.");
-    expect(after([read("   ")]).phone.isRead).toBe(false);
   });
 
   it("fills the boxes once accepted, as one step back, and is empty again", () => {
@@ -60,7 +63,7 @@ describe("the phone line", () => {
     expect(state.duty.fields).toMatchObject({ flow: "1000 gpm", sourceLevel: "0", pumpLevel: "12 ft" });
     expect(state.duty.dischargeLine).toEqual([{ pipe: "8in HDPE DR17", length: "900 ft", fittings: "" }]);
     expect(state.past.length).toBe(1);
-    expect(state.phone).toEqual({ text: "", isRead: false });
+    expect(state.phone).toEqual({ text: "" });
     expect(state.notice).toEqual({ kind: "changed", text: "Filled the boxes from the phone line." });
     expect(next(state, { type: "undone" }).duty).toBe(EMPTY_DUTY);
   });
@@ -86,7 +89,15 @@ describe("the phone line", () => {
   });
 
   it("is left as typed, and read no more once it is changed", () => {
-    expect(after([read("1000 gpm"), { type: "phone-left" }]).phone).toEqual({ text: "1000 gpm", isRead: false });
-    expect(after([read("1000 gpm"), { type: "phone-typed", text: "1000 gp" }]).phone.isRead).toBe(false);
+    expect(after([read("1000 gpm"), { type: "phone-left" }]).phone).toEqual({ text: "1000 gpm" });
+    expect(after([read("1000 gpm"), { type: "phone-typed", text: "1000 gp" }]).phone).toEqual({ text: "1000 gp" });
+  });
+
+  it("loses nothing typed while it was being read, and is read anew in another unit set", () => {
+    const typed = after([{ type: "phone-typed", text: "1000 gpm, up" }, read("1000 gpm", "1000 gpm")]);
+    expect(typed.phone).toEqual({ text: "1000 gpm, up" });
+    const other = after([read("flow 1000"), { type: "units-picked", unitSet: "SI" }]);
+    expect(shown(other)).not.toContain("Accept");
+    expect(next(other, ACCEPT)).toBe(other);
   });
 });
