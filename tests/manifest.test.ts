@@ -88,6 +88,15 @@ const SPOILT_BUILDS: readonly { readonly why: string; readonly built: Built; rea
     say: "icon-80.png is 64 × 64, not 80 × 80",
   },
   {
+    why: "an icon that is not square",
+    built: builtOf((files) => {
+      const icon = Buffer.from(readFileSync("assets/icon-80.png"));
+      icon.writeUInt32BE(64, 20);
+      files.set("assets/icon-80.png", icon);
+    }),
+    say: "icon-80.png is 80 × 64, not 80 × 80",
+  },
+  {
     why: "an icon that is no PNG file",
     built: builtOf((files) => files.set("assets/icon-32.png", new Uint8Array(100))),
     say: "icon-32.png is no PNG file",
