@@ -24,4 +24,6 @@ export interface SheetHost {
   readonly holdsRecords: () => boolean;
   /** What the workbook holds of duties; nothing where the host can keep no records. */
   readonly recorded: () => Promise<RecordedSheets>;
+  /** Whether the reader has set it to calculate only when asked; left out by a host that cannot be set so. */
+  readonly calculatesByHand?: () => Promise<boolean>;
 }

@@ -47,6 +47,7 @@ export interface InputFindings {
   "logo-refused": { reason: string };
   "logo-left-out": null;
   "record-left-out": null;
+  "calculates-by-hand": null;
 }
 
 /** Liquids and the site. */

@@ -181,7 +181,7 @@ async function takeAway(
   fault: unknown,
 ): Promise<void> {
   try {
-    await Excel.run(async (context) => {
+    await Excel.run({ delayForCellEdit: true }, async (context) => {
       const sheets = context.workbook.worksheets;
       const begun = keys.map((key) => sheets.getItemOrNullObject(key).load("id"));
       const inFront = sheets.getItemOrNullObject(before).load("id");

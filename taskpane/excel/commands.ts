@@ -1,14 +1,16 @@
-import { repairFunctions } from "./repair-functions.ts";
-
-/** Ties the ribbon's buttons to their work. Does nothing outside Office. */
-export function registerCommands(): void {
+/** Ties the ribbon's buttons to their work, which shows in the pane. Does nothing outside Office. */
+export function registerCommands(commands: Readonly<Record<"repairFunctions", () => Promise<void>>>): void {
   const office = (globalThis as { readonly Office?: typeof Office }).Office;
-  office?.actions?.associate("repairFunctions", async (event: Office.AddinCommands.Event) => {
-    try {
-      await repairFunctions();
-    } finally {
-      // Excel keeps the button waiting until it hears this.
-      event.completed();
-    }
-  });
+  for (const [name, act] of Object.entries(commands)) {
+    office?.actions?.associate(name, async (event: Office.AddinCommands.Event) => {
+      try {
+        // The work is done where the pane cannot be shown, too.
+        await Office.addin.showAsTaskpane().catch(() => undefined);
+        await act();
+      } finally {
+        // Excel keeps the button waiting until it hears this.
+        event.completed();
+      }
+    });
+  }
 }

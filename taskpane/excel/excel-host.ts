@@ -16,7 +16,7 @@ export const excelHost: SheetHost = {
   addSheets: (set) => told(() => addSheets(set)),
   sheetNames: () =>
     told(() =>
-      Excel.run(async (context) => {
+      Excel.run({ delayForCellEdit: true }, async (context) => {
         const sheets = context.workbook.worksheets.load("items/name");
         await context.sync();
         return sheets.items.map(({ name }) => name);
@@ -24,7 +24,7 @@ export const excelHost: SheetHost = {
     ),
   read: (refs) =>
     told(() =>
-      Excel.run(async (context) => {
+      Excel.run({ delayForCellEdit: true }, async (context) => {
         const ranges = refs.map((ref) => rangeAt(context, ref).load("values,valueTypes"));
         await context.sync();
         return ranges.map(({ values, valueTypes }) =>
@@ -36,7 +36,15 @@ export const excelHost: SheetHost = {
   onCalculated: watchCalculation,
   holdsPictures,
   holdsRecords,
-  recorded: () => told(() => Excel.run((context) => recordedSheets(context))),
+  recorded: () => told(() => Excel.run({ delayForCellEdit: true }, (context) => recordedSheets(context))),
+  calculatesByHand: () =>
+    told(() =>
+      Excel.run({ delayForCellEdit: true }, async (context) => {
+        const application = context.workbook.application.load("calculationMode");
+        await context.sync();
+        return application.calculationMode === "Manual";
+      }),
+    ),
 };
 
 /** All of them or none: what the cells held before comes back where one of them cannot be written. */
@@ -68,7 +76,7 @@ function contentOf({ values, formulas }: Excel.Range): string | number | boolean
 /** Cells one by one: one that takes nothing has kept what it held. */
 async function putBack(cells: readonly (readonly [string, string | number | boolean | undefined])[]): Promise<void> {
   for (const [ref, content] of cells) {
-    await Excel.run(async (context) => {
+    await Excel.run({ delayForCellEdit: true }, async (context) => {
       const cell = rangeAt(context, ref).load("formulas,values");
       await context.sync();
       if (contentOf(cell) === content) return;

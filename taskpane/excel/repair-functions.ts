@@ -1,64 +1,86 @@
-import { CATALOGUE } from "../../shared/catalogue/catalogue.ts";
-import { NAMESPACE } from "../../shared/ports/namespace.ts";
-import { callsUs, liveFormula } from "./stored-names.ts";
+import { rangeOf } from "../../shared/ports/a1.ts";
+import type { FunctionRepair, NotRepaired, RepairReport } from "../pane/repair.ts";
+import { type BrokenCell, brokenCells } from "./broken-functions.ts";
+import { told } from "./excel-fault.ts";
+import { rangeAt } from "./range-at.ts";
 
-export interface RepairReport {
-  /** Formulas entered again. */
-  readonly repaired: number;
-  /** Sheets that would not take them, such as protected ones. */
-  readonly refused: readonly string[];
+export const functionRepair: FunctionRepair = {
+  count: () => told(() => Excel.run({ delayForCellEdit: true }, countBroken)),
+  repair: () => told(() => Excel.run({ delayForCellEdit: true }, repairFunctions)),
+};
+
+async function countBroken(context: Excel.RequestContext): Promise<number> {
+  const sheets = context.workbook.worksheets.load("items/name");
+  await context.sync();
+  let count = 0;
+  for (const sheet of sheets.items) count += (await brokenCells(context, sheet)).length;
+  return count;
 }
 
 /**
- * Enters our formulas again that show an unknown-name error or still stand as a file keeps them: Excel does not look
- * the name up again by itself, however often it calculates. Nothing else is touched.
+ * Enters our formulas again that show an unknown name: Excel does not look the name up again by itself, however often it
+ * calculates. Sheet by sheet, so that one that is refused keeps no other from being repaired.
  */
-export async function repairFunctions(): Promise<RepairReport> {
-  return Excel.run({ delayForCellEdit: true }, async (context) => {
-    const sheets = context.workbook.worksheets.load("items/name");
-    await context.sync();
-    const used = sheets.items.map((sheet) =>
-      sheet.getUsedRangeOrNullObject(true).load("formulas,values,rowIndex,columnIndex"),
-    );
-    await context.sync();
-    const refused: string[] = [];
-    let repaired = 0;
-    for (const [i, range] of used.entries()) {
-      const sheet = sheets.items[i];
-      if (sheet === undefined || range.isNullObject) continue;
-      const broken = brokenFormulas(range.formulas, range.values);
-      if (broken.length === 0) continue;
-      for (const { row, column, formula } of broken) {
-        sheet.getCell(range.rowIndex + row, range.columnIndex + column).formulas = [[formula]];
-      }
-      try {
-        await context.sync();
-        repaired += broken.length;
-      } catch {
-        refused.push(sheet.name);
-      }
+async function repairFunctions(context: Excel.RequestContext): Promise<RepairReport> {
+  const sheets = context.workbook.worksheets.load("items/name");
+  await context.sync();
+  const protections = sheets.items.map(({ protection }) => protection.load("protected"));
+  await context.sync();
+  const refused: NotRepaired[] = [];
+  let repaired = 0;
+  for (const [i, sheet] of sheets.items.entries()) {
+    const broken = await brokenCells(context, sheet);
+    if (broken.length === 0) continue;
+    const isProtected = protections[i]?.protected === true;
+    const entered = isProtected ? 0 : await enter(context, sheet, runsOf(broken));
+    repaired += entered;
+    if (entered < broken.length) refused.push({ sheet: sheet.name, cells: broken.length - entered, isProtected });
+  }
+  return { repaired, refused };
+}
+
+/** Letters of formulas entered at once: a request is held to 5 MB. */
+const MOST_LETTERS = 500_000;
+/** Ranges entered at once. */
+const MOST_RUNS = 500;
+
+/** Cells of a column one below another. */
+type Run = readonly [BrokenCell, ...BrokenCell[]];
+
+function runsOf(cells: readonly BrokenCell[]): readonly Run[] {
+  const runs: [BrokenCell, ...BrokenCell[]][] = [];
+  for (const cell of [...cells].sort((a, b) => a.column - b.column || a.row - b.row)) {
+    const run = runs.at(-1);
+    const last = run?.at(-1);
+    if (run !== undefined && last?.column === cell.column && last.row === cell.row - 1) run.push(cell);
+    else runs.push([cell]);
+  }
+  return runs;
+}
+
+/** How many cells took their formulas. What is refused together is entered in halves, down to the cell that will not. */
+async function enter(context: Excel.RequestContext, sheet: Excel.Worksheet, runs: readonly Run[]): Promise<number> {
+  if (runs.length > MOST_RUNS || (runs.length > 1 && lettersOf(runs) > MOST_LETTERS))
+    return halves(context, sheet, runs);
+  try {
+    for (const run of runs) {
+      const [{ row, column }] = run;
+      const range = rangeAt(sheet, rangeOf({ top: row, left: column, bottom: row + run.length - 1, right: column }));
+      range.formulas = run.map(({ formula }) => [formula]);
     }
-    return { repaired, refused };
-  });
+    await context.sync();
+    return runs.reduce((sum, run) => sum + run.length, 0);
+  } catch {
+    return runs.length === 1 && runs[0]?.length === 1 ? 0 : halves(context, sheet, runs);
+  }
 }
 
-interface BrokenFormula {
-  readonly row: number;
-  readonly column: number;
-  /** As it is to be entered. */
-  readonly formula: string;
+async function halves(context: Excel.RequestContext, sheet: Excel.Worksheet, runs: readonly Run[]): Promise<number> {
+  const parts = runs.length === 1 ? (runs[0] ?? []).map((cell): Run => [cell]) : runs;
+  const middle = Math.ceil(parts.length / 2);
+  return (await enter(context, sheet, parts.slice(0, middle))) + (await enter(context, sheet, parts.slice(middle)));
 }
 
-function brokenFormulas(
-  formulas: readonly (readonly unknown[])[],
-  values: readonly (readonly unknown[])[],
-): readonly BrokenFormula[] {
-  const ids = CATALOGUE.map(({ id }) => id);
-  return formulas.flatMap((cells, row) =>
-    cells.flatMap((formula, column) => {
-      if (typeof formula !== "string" || !formula.startsWith("=") || !callsUs(formula, NAMESPACE)) return [];
-      const live = liveFormula(formula, NAMESPACE, ids);
-      return live === formula && values[row]?.[column] !== "#NAME?" ? [] : [{ row, column, formula: live }];
-    }),
-  );
+function lettersOf(runs: readonly Run[]): number {
+  return runs.reduce((sum, run) => sum + run.reduce((own, { formula }) => own + formula.length, 0), 0);
 }

@@ -12,6 +12,8 @@ export interface PaneContext {
   readonly send: (event: PaneEvent) => void;
   /** Looks up what duties the workbook now holds. */
   readonly readSheets: () => Promise<void>;
+  /** Enters formulas of ours again whose name the host does not know. */
+  readonly repairFunctions: () => Promise<void>;
   /** Puts the focus on a box, after opening the step it is in. */
   readonly goTo: (id: string) => void;
   /** The words of the last pause in typing, for the screen reader. */

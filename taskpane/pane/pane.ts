@@ -7,6 +7,7 @@ import { findingText } from "../../shared/text/finding-text.ts";
 import type { PaneContext } from "./context.ts";
 import { inBrief } from "./in-brief.ts";
 import { keepDuty, keptDuty, putAside } from "./remember.ts";
+import { type FunctionRepair, repairWords } from "./repair.ts";
 import { next, openingState, type PaneEvent, type PaneState } from "./state.ts";
 import { STEPS } from "./steps.ts";
 import { loadParser, sumsWith } from "./sums.ts";
@@ -14,6 +15,7 @@ import { failedView } from "./views/failed.ts";
 import { fileBarView } from "./views/file-bar.ts";
 import { footBarView } from "./views/foot-bar.ts";
 import { phoneLineView } from "./views/phone-line.ts";
+import { repairView } from "./views/repair.ts";
 import { broughtWords, sheetDutiesView } from "./views/sheet-duties.ts";
 import { stepView } from "./views/step.ts";
 import { verdictStripView } from "./views/verdict-strip.ts";
@@ -34,14 +36,22 @@ const PUT_ASIDE =
 export interface PaneServices {
   /** Without one the pane works out everything but writes no sheet. */
   readonly host: SheetHost | undefined;
+  /** Where the host may have read formulas before it knew their functions. */
+  readonly repair?: FunctionRepair;
   /** The duty to open with, in place of the one kept last. */
   readonly opening?: DutyText | undefined;
   /** Told of each change of the duty. */
   readonly onDuty?: (duty: DutyText) => void;
 }
 
+/** A pane in its place. */
+export interface Pane {
+  /** Enters formulas again that show an unknown name, and says what came of it. */
+  readonly repairFunctions: () => Promise<void>;
+}
+
 /** Puts the side pane into an element. */
-export function mountPane(root: HTMLElement, services: PaneServices): void {
+export function mountPane(root: HTMLElement, services: PaneServices): Pane {
   let state = services.opening === undefined ? stateKept() : openingState(services.opening);
   let announcement = "";
   let hasFailed = false;
@@ -112,6 +122,8 @@ export function mountPane(root: HTMLElement, services: PaneServices): void {
       const recorded = await services.host?.recorded();
       if (recorded === undefined) return;
       send({ type: "sheets-read", found: dutiesIn(recorded) });
+      const byHand = await services.host?.calculatesByHand?.();
+      send({ type: "calculation-told", byHand: byHand === true });
     } catch (error) {
       send({ type: "sheets-unread", reason: failureText(error) });
       return;
@@ -119,6 +131,29 @@ export function mountPane(root: HTMLElement, services: PaneServices): void {
     const [only, ...others] = state.found?.duties ?? [];
     if (only === undefined || others.length > 0 || state.past.length > 0 || state.duty !== EMPTY_DUTY) return;
     send({ type: "duty-replaced", duty: only.back.duty, what: broughtWords(only) });
+  }
+
+  async function repairFunctions(): Promise<void> {
+    if (services.repair === undefined || state.repair?.kind === "working") return;
+    send({ type: "repairing", repair: { kind: "working" } });
+    try {
+      const report = await services.repair.repair();
+      send({ type: "repairing", repair: undefined });
+      const kind = report.refused.length === 0 ? "done" : "failed";
+      send({ type: "noticed", notice: { kind, text: repairWords(report) } });
+    } catch (error) {
+      send({ type: "repairing", repair: undefined });
+      const text = `The formulas were not all entered again. ${failureText(error)}`;
+      send({ type: "noticed", notice: { kind: "failed", text } });
+    }
+  }
+
+  /** Offers to enter formulas again where there are any. Where they cannot be counted, the button of the ribbon tells. */
+  async function lookForRepair(): Promise<void> {
+    const cells = await services.repair?.count().catch(() => 0);
+    if (cells !== undefined && cells > 0 && state.repair === undefined) {
+      send({ type: "repairing", repair: { kind: "offered", cells } });
+    }
   }
 
   /** Whether the pane shows the state. Where it cannot, nothing of an earlier state stays in sight. */
@@ -137,10 +172,19 @@ export function mountPane(root: HTMLElement, services: PaneServices): void {
 
   function drawPane(): void {
     const worked = workedOut(state.duty);
-    const context: PaneContext = { state, worked, host: services.host, send, goTo, announcement, readSheets };
+    const context: PaneContext = {
+      state,
+      worked,
+      host: services.host,
+      send,
+      goTo,
+      announcement,
+      readSheets,
+      repairFunctions,
+    };
     render(
       html`<h1 class="unseen">Pump duty</h1>
-        ${fileBarView(context)} ${phoneLineView(context)} ${sheetDutiesView(context)} ${verdictStripView(context)} ${STEPS.map((step) => stepView(context, step))} ${footBarView(context)}`,
+        ${fileBarView(context)} ${repairView(context)} ${phoneLineView(context)} ${sheetDutiesView(context)} ${verdictStripView(context)} ${STEPS.map((step) => stepView(context, step))} ${footBarView(context)}`,
       page,
     );
   }
@@ -160,10 +204,12 @@ export function mountPane(root: HTMLElement, services: PaneServices): void {
     looking = setTimeout(readSheets, PAUSE);
   });
   void readSheets();
+  void lookForRepair();
   new ResizeObserver(() => {
     const width = Math.min(WIDEST, Math.max(NARROWEST, Math.floor(pane.clientWidth) - SURROUND));
     send({ type: "resized", width });
   }).observe(pane);
+  return { repairFunctions };
 }
 
 /** The duty of last time, if there is one that can be read. */

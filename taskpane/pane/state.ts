@@ -63,6 +63,8 @@ export type Copying =
   | { readonly kind: "saved"; readonly file: string }
   | { readonly kind: "failed"; readonly reason: string };
 
+export type Repairing = { readonly kind: "offered"; readonly cells: number } | { readonly kind: "working" };
+
 /** Everything the pane shows that is not worked out from it. */
 export interface PaneState {
   readonly duty: DutyText;
@@ -83,6 +85,10 @@ export interface PaneState {
   readonly found?: FoundDuties;
   /** Why they could not be read, where that was tried last. */
   readonly unread?: string;
+  /** The host calculates only when asked. */
+  readonly calculatesByHand: boolean;
+  /** Formulas of ours whose name the host does not know, while they are still to be entered again. */
+  readonly repair?: Repairing;
   readonly offers: Offers;
   readonly phone: Phone;
   /** Why the sum in a box is not worked out, by its place. */
@@ -129,6 +135,8 @@ export type PaneEvent =
   | { readonly type: "kept"; readonly isKept: boolean }
   | { readonly type: "sheets-read"; readonly found: FoundDuties }
   | { readonly type: "sheets-unread"; readonly reason: string }
+  | { readonly type: "calculation-told"; readonly byHand: boolean }
+  | { readonly type: "repairing"; readonly repair: Repairing | undefined }
   | { readonly type: "resized"; readonly width: number };
 
 /** Steps back that are kept; each shares what did not change with its neighbours. */
@@ -166,6 +174,7 @@ export function openingState(duty: DutyText = EMPTY_DUTY): PaneState {
     notice: undefined,
     writing: { kind: "idle" },
     copying: { kind: "idle" },
+    calculatesByHand: false,
     offers: NO_OFFERS,
     phone: NO_PHONE,
     refusedSums: new Map(),
@@ -288,6 +297,12 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
     case "sheets-unread": {
       const { found: _, ...rest } = state;
       return { ...rest, unread: event.reason };
+    }
+    case "calculation-told":
+      return event.byHand === state.calculatesByHand ? state : { ...state, calculatesByHand: event.byHand };
+    case "repairing": {
+      const { repair: _, ...rest } = state;
+      return event.repair === undefined ? rest : { ...rest, repair: event.repair };
     }
     case "resized":
       return event.width === state.width ? state : { ...state, width: event.width };

@@ -102,6 +102,7 @@ export class WorkbookHost implements Book {
   /** What a formula of a cell answers, where its text alone does not say. */
   worksOut: (sheet: string, at: string) => unknown = () => undefined;
   readonly entered: string[] = [];
+  showsAnchorInSpill = false;
   readonly events = new Set<string>();
   /** Whether this Excel has a requirement set; one that has it not knows nothing of its members. */
   supports: (set: string, version: string) => boolean = () => true;

@@ -52,6 +52,8 @@ export const inputWords: WordsOf<keyof InputFindings> = {
     `the sheets are written without the ${f.subject}: this Excel is older than pictures on sheets`,
   "record-left-out": (f) =>
     `the sheets cannot be opened again: this Excel is older than what keeps the ${f.subject} with them; “Save duty” keeps it as a file`,
+  "calculates-by-hand": (f) =>
+    `${f.subject} calculates by hand: press F9 after each change, or set Formulas, Calculation Options to Automatic; until then a sheet shows old answers beside new inputs`,
   "logo-refused": (f) => `the ${f.subject} is not taken: ${f.facts.reason}`,
   "field-not-known": (f, say) => {
     const near = f.suggestions?.length ? `; the nearest known: ${say.suggestions()}` : "";

@@ -30,6 +30,8 @@ export const writeSheet: Step = {
 const LOGO_LEFT_OUT: Finding = { code: "logo-left-out", kind: "check", subject: "logo" };
 const RECORD_LEFT_OUT: Finding = { code: "record-left-out", kind: "check", subject: "duty" };
 
+const CALCULATES_BY_HAND: Finding = { code: "calculates-by-hand", kind: "check", subject: "Excel" };
+
 /** What this host cannot put on the sheets. */
 function leftOut(host: SheetHost, hasLogo: boolean): readonly Finding[] {
   return [
@@ -49,7 +51,10 @@ function liveView(context: PaneContext, host: SheetHost, standing: FoundDuty | u
   const { state, worked } = context;
   const complete = worked.isComplete;
   const busy = state.writing.kind === "writing";
-  const cannot = leftOut(host, worked.duty.logo !== undefined);
+  const told = [
+    ...leftOut(host, worked.duty.logo !== undefined),
+    ...(state.calculatesByHand ? [CALCULATES_BY_HAND] : []),
+  ];
   const ready = complete && !busy && state.copying.kind !== "copying";
   const isSame = standing !== undefined && dutyChanges(standing.back.duty, state.duty).length === 0;
   return html`<h3>Internal</h3>
@@ -69,7 +74,7 @@ function liveView(context: PaneContext, host: SheetHost, standing: FoundDuty | u
             }
           </p>`
     }
-    ${cannot.length === 0 ? nothing : findingsView(cannot, state.duty.unitSet)}
+    ${told.length === 0 ? nothing : findingsView(told, state.duty.unitSet)}
     <button
       class="write"
       type="button"

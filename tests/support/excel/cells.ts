@@ -77,7 +77,14 @@ export const RANGE: Members<"range"> = {
     },
   },
   reads: {
-    formulas: ({ sheet, ref }) => cellsOf(boxOf(ref)).map((row) => row.map((at) => sheet.cells[at] ?? "")),
+    formulas: ({ sheet, ref }, book) => {
+      const { parentOf } = shownSheet(sheet, book);
+      const written = (at: string): unknown => {
+        const parent = book.showsAnchorInSpill ? parentOf(at) : undefined;
+        return sheet.cells[parent === undefined ? at : addressOf(boxOf(parent).top, boxOf(parent).left)] ?? "";
+      };
+      return cellsOf(boxOf(ref)).map((row) => row.map(written));
+    },
     values: ({ sheet, ref }, book) => {
       const busy = book.busy > 0;
       if (busy) book.busy -= 1;

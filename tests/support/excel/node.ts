@@ -55,6 +55,8 @@ export interface Book {
   readonly guessedSeries: number;
   /** What a formula answers: a value, or rows of them that spill. Undefined where nothing is planned for it. */
   readonly answerOf: (sheet: string, at: string, formula: string) => unknown;
+  /** Whether a cell of a spill reads as the formula of its anchor. Which it does in Excel is not known here. */
+  readonly showsAnchorInSpill: boolean;
   /** Cells given contents through the API since the start, in order. */
   readonly entered: string[];
   /** Events that Excel has been asked to tell of. */

@@ -1,19 +1,20 @@
 import { readFileSync } from "node:fs";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { registerCommands } from "../../../taskpane/excel/commands.ts";
-import { WorkbookHost } from "../../support/workbook-host.ts";
 
 type Handler = (event: { readonly completed: () => void }) => Promise<void>;
 
 describe("the buttons of the ribbon", () => {
   const commands = new Map<string, Handler>();
-  let host: WorkbookHost;
+  const showAsTaskpane = vi.fn();
+  const repairFunctions = vi.fn();
 
   beforeEach(() => {
-    host = new WorkbookHost();
+    showAsTaskpane.mockReset().mockResolvedValue(undefined);
+    repairFunctions.mockReset().mockResolvedValue(undefined);
     const actions = { associate: (name: string, handler: Handler) => commands.set(name, handler) };
-    Object.assign(globalThis, { Excel: host.Excel, Office: { actions } });
-    registerCommands();
+    Object.assign(globalThis, { Office: { actions, addin: { showAsTaskpane } } });
+    registerCommands({ repairFunctions });
   });
 
   afterEach(() => {
@@ -26,21 +27,29 @@ describe("the buttons of the ribbon", () => {
     expect([...commands.keys()]).toEqual(named.map(([, name]) => name));
   });
 
-  it.each([
-    { why: "when all went well", fault: undefined },
-    { why: "when Excel refused", fault: { sync: 1, at: "before" } as const },
-  ])("let Excel go on $why", async ({ fault }) => {
-    host.fault = fault;
+  it("show the pane, do their work there and let Excel go on", async () => {
     const completed = vi.fn();
-    const done = commands.get("repairFunctions")?.({ completed });
-    if (fault === undefined) await done;
-    else await expect(done).rejects.toThrow();
+    await commands.get("repairFunctions")?.({ completed });
+    expect(showAsTaskpane).toHaveBeenCalledBefore(repairFunctions);
+    expect(repairFunctions).toHaveBeenCalledBefore(completed);
     expect(completed).toHaveBeenCalledOnce();
-    expect(host.syncs.length).toBeGreaterThan(0);
+  });
+
+  it("do their work where the pane cannot be shown", async () => {
+    showAsTaskpane.mockRejectedValue(new Error("not here"));
+    await commands.get("repairFunctions")?.({ completed: vi.fn() });
+    expect(repairFunctions).toHaveBeenCalledOnce();
+  });
+
+  it("let Excel go on when the work failed", async () => {
+    repairFunctions.mockRejectedValue(new Error("refused"));
+    const completed = vi.fn();
+    await expect(commands.get("repairFunctions")?.({ completed })).rejects.toThrow("refused");
+    expect(completed).toHaveBeenCalledOnce();
   });
 
   it("are nothing outside Office", () => {
     Reflect.deleteProperty(globalThis, "Office");
-    expect(() => registerCommands()).not.toThrow();
+    expect(() => registerCommands({ repairFunctions })).not.toThrow();
   });
 });

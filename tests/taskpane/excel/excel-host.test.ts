@@ -39,6 +39,31 @@ describe("the workbook read and written through Excel's own library", () => {
     expect(host.syncs).toHaveLength(1);
   });
 
+  it.each<{ what: string; call: () => Promise<unknown>; answer: unknown }>([
+    { what: "names of sheets", call: () => excelHost.sheetNames(), answer: ["Sheet1", "Bypass duty's"] },
+    { what: "cells", call: () => excelHost.read(["'Bypass duty''s'!flow"]), answer: [[[1200]]] },
+    { what: "duties", call: () => excelHost.recorded(), answer: { records: [], sheets: [] } },
+    { what: "the way it calculates", call: () => excelHost.calculatesByHand?.() ?? Promise.reject(), answer: false },
+  ])("waits with reading $what while a cell is being edited", async ({ call, answer }) => {
+    Object.assign(globalThis, { Office: { context: { requirements: { isSetSupported: () => true } } } });
+    host.editCell();
+    const reading = call();
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(host.syncs).toHaveLength(0);
+    host.leaveCell();
+    expect(await reading).toEqual(answer);
+    Reflect.deleteProperty(globalThis, "Office");
+  });
+
+  it.each([
+    { mode: "Manual", byHand: true },
+    { mode: "AutomaticExceptTables", byHand: false },
+    { mode: "Automatic", byHand: false },
+  ] as const)("tells whether it calculates by hand: $mode", async ({ mode, byHand }) => {
+    host.calculationMode = mode;
+    expect(await excelHost.calculatesByHand?.()).toBe(byHand);
+  });
+
   it("writes input cells in two round trips, texts as texts", async () => {
     await excelHost.write({
       "'Bypass duty''s'!flow": "=1+1",
