@@ -100,5 +100,10 @@ describe("rows for Excel", () => {
       { ref: "G1:H2", byRow: false },
       { ref: "G3:H3", byRow: false },
     ]);
+    // Columns that begin elsewhere part them as well as those that end elsewhere.
+    expect(joinedMerges(["B5:D5", "C6:D6"])).toEqual([
+      { ref: "B5:D5", byRow: false },
+      { ref: "C6:D6", byRow: false },
+    ]);
   });
 });
