@@ -58,7 +58,8 @@ export const primingSection: PackageSection = {
   elsewhere: "Solids by weight are stated under Slurry.",
   decidedBy: ["pumpLevel", "sourceLevel", "sourcePressure"],
   isOfPump: true,
-  isAskedFor: isPrimingAskedFor,
+  // Solids are an input here too, which no sheet may leave unprinted once they are stated.
+  isAskedFor: (duty) => isPrimingAskedFor(duty) || isGiven(duty.state.solids),
   items: (duty) => {
     if (!isLifted(duty)) return [];
     return [

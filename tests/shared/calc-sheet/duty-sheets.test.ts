@@ -91,13 +91,14 @@ describe("the calc sheet of a duty", () => {
       const titles = sheet.cells.filter((cell) => isBelow(cell) && cell.style === "section" && /^B/.test(cell.at));
       for (const { v } of titles) expect(said).toContain(v);
       expect(titles.length).toBeGreaterThan(0);
-      // No input but settings that stand as usual.
+      // No input but settings that stand as usual and what priming takes where nobody states anything of it.
       const topOf = ({ at }: { readonly at: string }): number => boxOf(at).top;
       const unlocked = sheet.cells.filter(
         (cell) => isBelow(cell) && cell.style !== undefined && sheet.styles[cell.style]?.unlocked === true,
       );
       const headOf = (row: number) => titles.filter((head) => topOf(head) < row).at(-1)?.v;
-      for (const cell of unlocked) expect(headOf(topOf(cell))).toBe("Settings");
+      for (const cell of unlocked) expect(["Settings as usual", "Priming"]).toContain(headOf(topOf(cell)));
+      expect(texts.filter((text) => text === "stated" || text.startsWith("stated;"))).toEqual([]);
     },
   );
 
