@@ -14,6 +14,7 @@ import { cellErrorOf } from "../text/cell-error.ts";
 import { type CallFacts, type Entry, type KeyedColumn, parameterName, type Row } from "./entry.ts";
 import { settleTemperature, type TemperatureSlot, temperatureSlot } from "./named-temperature.ts";
 import type { Parameter, Reading } from "./parameter.ts";
+import { implausible } from "./plausible.ts";
 import { readRange, settledReading } from "./remembered-reading.ts";
 
 /** What a call gives back: a value or spilled rows with its findings, or an error with its words. */
@@ -176,7 +177,7 @@ class Call {
     const contradiction = refused ? undefined : settleTemperature(values, this.#temperature);
     if (contradiction !== undefined) return failed([...findings, contradiction], this.#unitSet);
     if (refused) return failed(findings, this.#unitSet);
-    const result = this.#entry.run(values, this.#facts);
+    const result = this.#run(values);
     const together = withoutRepeats(findings.length === 0 ? result.findings : [...findings, ...result.findings]);
     if (!result.ok) return failed(together, this.#unitSet);
     const value = this.#shown(result.value);
@@ -238,7 +239,7 @@ class Call {
           line.push(problem);
           continue;
         }
-        const result = this.#entry.run(values, this.#facts);
+        const result = this.#run(values);
         const shown = result.ok ? (this.#shown(result.value) as Cell | undefined) : undefined;
         // A figure beyond computation has nothing to be remarked on.
         const isSaid = shown !== undefined || !result.ok;
@@ -248,6 +249,30 @@ class Call {
       out.push(line);
     }
     return { ok: true, value: out, findings: withoutRepeats(findings), unitSet: this.#unitSet };
+  }
+
+  /** What the function answers, with a word on each figure of it that is far beyond what anybody meets. */
+  #run(values: Readonly<Record<string, unknown>>): Result<unknown> {
+    const result = this.#entry.run(values, this.#facts);
+    if (!result.ok) return result;
+    const doubted = this.#doubted(result.value);
+    return doubted.length === 0 ? result : succeed(result.value, [...result.findings, ...doubted]);
+  }
+
+  #doubted(value: unknown): readonly Finding[] {
+    const { answer } = this.#entry;
+    switch (answer.kind) {
+      case "quantity":
+        return listed(implausible(answer.name, answer.quantity, value));
+      case "number":
+        return listed(implausible(answer.name, undefined, value));
+      case "table":
+        return doubtedColumns(value as readonly Row<string>[], answer.columns);
+      case "record":
+        return doubtedColumns([value as Row<string>], answer.columns);
+      default:
+        return NOTHING;
+    }
   }
 
   #read({ parameter, reading }: Slot, argument: Argument): Read {
@@ -320,6 +345,23 @@ class Call {
     }
     return cells;
   }
+}
+
+const NOTHING: readonly Finding[] = [];
+
+function listed(finding: Finding | undefined): readonly Finding[] {
+  return finding === undefined ? NOTHING : [finding];
+}
+
+/** One word for a column, however many of its figures are to be doubted. */
+function doubtedColumns(rows: readonly Row<string>[], columns: readonly KeyedColumn[]): readonly Finding[] {
+  return columns.flatMap(({ key, name, quantity }) => {
+    for (const row of rows) {
+      const found = implausible(name, quantity, row[key]);
+      if (found !== undefined) return [found];
+    }
+    return [];
+  });
 }
 
 function leftBlank({ parameter, reading }: Pick<Slot, "parameter" | "reading">): Result<never> {

@@ -35,6 +35,7 @@ export interface InputFindings {
   "gauge-or-absolute": { unit: string };
   "not-a-whole-number": null;
   "beyond-computation": null;
+  "answer-implausible": null;
   "sum-pending": null;
   "sum-unread": null;
   "sum-beyond": null;

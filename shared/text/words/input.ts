@@ -72,5 +72,7 @@ export const inputWords: WordsOf<keyof InputFindings> = {
     `${f.subject}: “${f.given}” stands beside figures in another unit than that of the box; write ${say.suggestions()}`,
   "sum-not-loaded": (f) =>
     `${f.subject}: “${f.given}” cannot be worked out here, for a part of the program did not load; write what it comes to`,
+  "answer-implausible": (f, say) =>
+    `${f.subject} of ${say.amount(f.found)} is far beyond anything met with pumps (${f.limit?.side} ${say.amount(f.limit)}, a house choice); check the units and the size of the inputs`,
   "beyond-computation": (f) => `${f.subject} is beyond what can be computed; check the size of the inputs`,
 };
