@@ -20,6 +20,7 @@ const FLOORS = [
   "xlsx",
   "tables",
   "pump-table",
+  "file-reading",
   "catalogue",
   "duty",
   "calc-sheet",

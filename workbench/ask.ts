@@ -23,9 +23,20 @@ export async function ask<const T extends string>(
   return choices.find(({ id }) => id === dialog.returnValue)?.id;
 }
 
-/** Says what is waited for. Answers with true once it is there, with false when the user would rather not wait. */
-export async function wait(words: string, until: Promise<void>): Promise<boolean> {
+/**
+ * Says what is waited for. Answers with true once it is there, with false when the user would rather not wait. What is said
+ * may change meanwhile: `follow` is given the way to.
+ */
+export async function wait(
+  words: string,
+  until: Promise<unknown>,
+  follow?: (say: (words: string) => void) => void,
+): Promise<boolean> {
   const dialog = opened({ text: words }, [CANCEL]);
+  follow?.((now) => {
+    const text = dialog.querySelector("p");
+    if (text !== null) text.textContent = now;
+  });
   try {
     return await Promise.race([until.then(() => true), closed(dialog).then(() => false)]);
   } finally {

@@ -3,7 +3,7 @@ import type { SheetSet } from "../shared/ports/sheet-set.ts";
 import type { SheetSpec } from "../shared/ports/sheet-spec.ts";
 import { patchedWorkbook } from "../shared/xlsx/patch/patch-workbook.ts";
 import type { ReadWorkbook } from "../shared/xlsx/read/workbook-content.ts";
-import { readWorkbook } from "../shared/xlsx/read-workbook.ts";
+import { type ReadOutcome, readWorkbook } from "../shared/xlsx/read-workbook.ts";
 import { toSheetSpec } from "../shared/xlsx/to-sheet-spec.ts";
 import { writeWorkbook } from "../shared/xlsx/write-workbook.ts";
 import { changedFormula } from "./grid-formula.ts";
@@ -26,7 +26,11 @@ export type Opened = ({ readonly ok: true } & FileContent) | { readonly ok: fals
 
 /** The sheets of an .xlsx file, or one sentence on why it cannot be read. */
 export function sheetsOfFile(bytes: Uint8Array): Opened {
-  const outcome = readWorkbook(bytes);
+  return sheetsOf(readWorkbook(bytes));
+}
+
+/** The same of a file that was read. */
+export function sheetsOf(outcome: ReadOutcome): Opened {
   if (!outcome.ok) return { ok: false, why: outcome.refusal.message };
   const { workbook } = outcome;
   return {

@@ -1,9 +1,10 @@
 import "./workbench.css";
 import type { DutyText } from "../shared/duty/duty-text.ts";
 import { loadDuty, saveDuty } from "../shared/duty/saved.ts";
-import { type Unseen, unseenIn } from "../shared/xlsx/patch/unseen.ts";
+import type { Unseen } from "../shared/xlsx/patch/unseen.ts";
 import { handOver, WORKBOOK_TYPE } from "../taskpane/pane/hand-over.ts";
 import { mountPane } from "../taskpane/pane/pane.ts";
+import { tooLarge } from "../taskpane/pane/reading/read-in-worker.ts";
 import { keptHereAt } from "../taskpane/pane/remember.ts";
 import { ask, wait } from "./ask.ts";
 import { startDivider } from "./divider.ts";
@@ -16,7 +17,7 @@ import {
   openQuestion,
   otherName,
 } from "./file-words.ts";
-import { type Choose, type FileContent, fileOfWorkbook, openedSet, replaceWorkbook, sheetsOfFile } from "./files.ts";
+import { type Choose, type FileContent, fileOfWorkbook, openedSet, replaceWorkbook, sheetsOf } from "./files.ts";
 import type { GridHost } from "./grid-host.ts";
 import { tryAgain, tryBack, withinPatience } from "./keep/bring-back.ts";
 import { type Found, findKept, freshSlot } from "./keep/find-kept.ts";
@@ -29,6 +30,7 @@ import { startNotices } from "./notices.ts";
 import { followedFile, type OpenedFile, openedFile } from "./opened-file.ts";
 import { pageGrid } from "./page-grid.ts";
 import { startPrinting } from "./print/printing.ts";
+import { readBook } from "./read-file.ts";
 import { SAMPLE_SHEETS } from "./sample-workbook.ts";
 import { startStrip } from "./strip.ts";
 import { guardStructure } from "./structure-guard.ts";
@@ -130,13 +132,15 @@ async function newWorkbook(): Promise<void> {
 }
 
 async function open(file: File): Promise<void> {
+  const cannot = (why: string): void => strip.say(`${file.name} could not be opened. ${why}`, "error");
+  const large = tooLarge([file]);
+  if (large !== undefined) return cannot(large);
   const bytes = new Uint8Array(await file.arrayBuffer());
-  const content = sheetsOfFile(bytes);
-  if (!content.ok) {
-    strip.say(`${file.name} could not be opened. ${content.why}`, "error");
-    return;
-  }
-  const unseen = unseenIn(bytes);
+  const read = await readBook(file.name, bytes);
+  if (read === undefined) return;
+  const content = sheetsOf(read.outcome);
+  if (!content.ok) return cannot(content.why);
+  const { unseen } = read;
   const answer = await ask(openQuestion(file.name, content.sheets.length, unseen), [
     { id: "beside", label: "Beside the present sheets" },
     { id: "replace", label: "In place of this workbook" },

@@ -315,6 +315,7 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
     }
     case "place-typed":
     case "offers-asked":
+    case "offers-progress":
     case "offers-read":
     case "offers-failed":
     case "compared":

@@ -46,15 +46,20 @@ const MOST_FINDINGS = 60;
  * All or nothing: it fails with every mistake found, each with its cell. A figure that can be read in two ways is
  * refused, not guessed.
  */
-export function importPumps(files: readonly PumpFile[], unitSet: UnitSetName): Result<ImportedPumps> {
+export function importPumps(
+  files: readonly PumpFile[],
+  unitSet: UnitSetName,
+  /** Told how far it has come, from 0 to 1. */
+  progress: (share: number) => void = () => {},
+): Result<ImportedPumps> {
   const findings: Finding[] = [];
   // A column may have a finding in each of its rows: too many to be handed over as arguments.
   const add = (more: readonly Finding[] = []): void => {
     for (const finding of more) findings.push(finding);
   };
   const tables: FoundTable[] = [];
-  for (const file of files) {
-    const found = tablesOf(file);
+  for (const [i, file] of files.entries()) {
+    const found = tablesOf(file, (share) => progress((i + share) / files.length));
     add(found.findings);
     if (found.ok) tables.push(...found.value);
   }
@@ -98,14 +103,20 @@ export function importPumps(files: readonly PumpFile[], unitSet: UnitSetName): R
   );
 }
 
-function tablesOf({ name, bytes }: PumpFile): Result<readonly FoundTable[]> {
+function tablesOf({ name, bytes }: PumpFile, progress: (share: number) => void): Result<readonly FoundTable[]> {
   const isZip = bytes[0] === 0x50 && bytes[1] === 0x4b;
   const isOldOffice = bytes[0] === 0xd0 && bytes[1] === 0xcf;
-  return isZip || isOldOffice || /\.xls[xm]?$/i.test(name) ? workbookTables(name, bytes) : csvTables(name, bytes);
+  return isZip || isOldOffice || /\.xls[xm]?$/i.test(name)
+    ? workbookTables(name, bytes, progress)
+    : csvTables(name, bytes);
 }
 
-function workbookTables(name: string, bytes: Uint8Array): Result<readonly FoundTable[]> {
-  const outcome = readWorkbook(bytes);
+function workbookTables(
+  name: string,
+  bytes: Uint8Array,
+  progress: (share: number) => void,
+): Result<readonly FoundTable[]> {
+  const outcome = readWorkbook(bytes, undefined, progress);
   if (!outcome.ok) {
     const reason = outcome.refusal.message.replace(/\.$/, "");
     return unreadable(name, reason.charAt(0).toLowerCase() + reason.slice(1));

@@ -14,14 +14,22 @@ export interface Offers {
 
 export type Reading =
   | { readonly kind: "idle" }
-  | { readonly kind: "busy"; readonly what: string }
+  | {
+      readonly kind: "busy";
+      readonly what: string;
+      /** Breaks it off, where that can be done. */
+      readonly stop?: AbortController;
+      /** From 0 to 1, where that is known. */
+      readonly share?: number;
+    }
   /** Sheets that were added on the way. */
   | { readonly kind: "read"; readonly sheets: readonly string[] }
   | { readonly kind: "failed"; readonly reason: string; readonly findings: readonly Finding[] };
 
 export type OffersEvent =
   | { readonly type: "place-typed"; readonly which: keyof PumpPlaces; readonly text: string }
-  | { readonly type: "offers-asked"; readonly what: string }
+  | { readonly type: "offers-asked"; readonly what: string; readonly stop?: AbortController }
+  | { readonly type: "offers-progress"; readonly share: number }
   | {
       readonly type: "offers-read";
       readonly candidates: Candidates;
@@ -46,7 +54,11 @@ export function nextOffers(offers: Offers, event: OffersEvent): Offers {
     case "place-typed":
       return { ...offers, places: { ...offers.places, [event.which]: event.text } };
     case "offers-asked":
-      return { ...offers, reading: { kind: "busy", what: event.what } };
+      return { ...offers, reading: { kind: "busy", what: event.what, ...(event.stop && { stop: event.stop }) } };
+    case "offers-progress":
+      return offers.reading.kind === "busy"
+        ? { ...offers, reading: { ...offers.reading, share: event.share } }
+        : offers;
     case "offers-read": {
       const { candidates, places = offers.places, sheets = [] } = event;
       const compared = offers.compared.filter((name) => candidateNamed(candidates, name) !== undefined);

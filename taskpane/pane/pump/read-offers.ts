@@ -1,6 +1,7 @@
 import { failureText } from "../../../shared/ports/host-fault.ts";
 import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import type { PaneContext } from "../context.ts";
+import { readInWorker, tooLarge } from "../reading/read-in-worker.ts";
 import { candidatesOf } from "./candidates.ts";
 import type { OffersEvent } from "./offers.ts";
 import { type PumpPlaces, readPumpSheets, usualPlaces } from "./read-sheets.ts";
@@ -30,20 +31,29 @@ export async function readWorkbookPumps({ send, state }: Wanting, host: SheetHos
 export async function importPumpFiles({ host, send, state }: Wanting, files: readonly File[]): Promise<void> {
   const { unitSet } = state.duty;
   const names = files.map(({ name }) => `“${name}”`).join(", ");
-  await attempt(send, `Reading ${names} …`, async () => {
-    const [{ importPumps }, loaded] = await Promise.all([
-      import("../../../shared/pump-table/import/import-pumps.ts"),
-      Promise.all(files.map(async (file) => ({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) }))),
-    ]);
-    const imported = importPumps(loaded, unitSet);
-    if (!imported.ok) {
-      return { type: "offers-failed", reason: `${names}: nothing was imported.`, findings: imported.findings };
-    }
-    const { curves, list } = imported.value;
-    const candidates = candidatesOf(names, { curves, ...(list && { list }) }, imported.findings);
-    const note = `Imported from ${files.map(({ name }) => name).join(", ")}.`;
-    return { type: "offers-read", candidates, ...(await addedTo(host, { curves, ...(list && { list }), note })) };
-  });
+  const stop = new AbortController();
+  const progress = (share: number): void => send({ type: "offers-progress", share });
+  await attempt(
+    send,
+    `Reading ${names} …`,
+    async () => {
+      const reason = tooLarge(files);
+      if (reason !== undefined) return failed(reason);
+      const loaded = await Promise.all(
+        files.map(async (file) => ({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) })),
+      );
+      const imported = await readInWorker({ kind: "pumps", files: loaded, unitSet }, { progress, signal: stop.signal });
+      if (imported === undefined) return failed(`reading ${names} was cancelled; nothing was imported.`);
+      if (!imported.ok) {
+        return { type: "offers-failed", reason: `${names}: nothing was imported.`, findings: imported.findings };
+      }
+      const { curves, list } = imported.value;
+      const candidates = candidatesOf(names, { curves, ...(list && { list }) }, imported.findings);
+      const note = `Imported from ${files.map(({ name }) => name).join(", ")}.`;
+      return { type: "offers-read", candidates, ...(await addedTo(host, { curves, ...(list && { list }), note })) };
+    },
+    stop,
+  );
 }
 
 /** Offers the invented pumps; in a workbook they become sheets of their own. */
@@ -75,8 +85,13 @@ async function addedTo(
   return { sheets, places: { curves, list } };
 }
 
-async function attempt(send: PaneContext["send"], what: string, act: () => Promise<OffersEvent>): Promise<void> {
-  send({ type: "offers-asked", what });
+async function attempt(
+  send: PaneContext["send"],
+  what: string,
+  act: () => Promise<OffersEvent>,
+  stop?: AbortController,
+): Promise<void> {
+  send({ type: "offers-asked", what, ...(stop && { stop }) });
   try {
     send(await act());
   } catch (error) {

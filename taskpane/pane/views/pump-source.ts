@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import type { PaneContext } from "../context.ts";
+import type { Reading } from "../pump/offers.ts";
 import { addInventedPumps, importPumpFiles, readWorkbookPumps } from "../pump/read-offers.ts";
 import type { PumpPlaces } from "../pump/read-sheets.ts";
 import { findingsView } from "./findings.ts";
@@ -76,7 +77,7 @@ function stateView({ state }: PaneContext): TemplateResult | typeof nothing {
   const { reading, candidates } = state.offers;
   switch (reading.kind) {
     case "busy":
-      return html`<p>${reading.what}</p>`;
+      return busyView(reading);
     case "failed":
       return html`<p class="failed"><strong>Not read:</strong> ${reading.reason}</p>`;
     default: {
@@ -89,6 +90,20 @@ function stateView({ state }: PaneContext): TemplateResult | typeof nothing {
       </p>`;
     }
   }
+}
+
+/** What is being done, how far it has come, and the way out of it. */
+function busyView({ what, share, stop }: Extract<Reading, { kind: "busy" }>): TemplateResult {
+  const isOver = stop?.signal.aborted ?? false;
+  return html`<p>${what}</p>
+    ${
+      stop === undefined
+        ? nothing
+        : html`<p class="progress">
+            <progress aria-label="Read so far" max="1" .value=${share ?? 0}></progress>
+            <button type="button" ?disabled=${isOver} @click=${() => stop.abort()}>Cancel</button>
+          </p>`
+    }`;
 }
 
 /** What stands against the last reading, and what is doubtful in the pumps at hand. */
