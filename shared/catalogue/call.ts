@@ -11,6 +11,7 @@ import { fromEngine, toEngine } from "../../src/basis/units.ts";
 import { type Argument, type Cell, type CellError, isAbsent, isCellError, isRange } from "../cells/cell.ts";
 import { isTooLong, tooLong } from "../cells/long-text.ts";
 import { cellErrorOf } from "../text/cell-error.ts";
+import { inWords } from "../text/words.ts";
 import { type CallFacts, type Entry, type KeyedColumn, parameterName, type Row } from "./entry.ts";
 import { settleTemperature, type TemperatureSlot, temperatureSlot } from "./named-temperature.ts";
 import type { Parameter, Reading } from "./parameter.ts";
@@ -68,6 +69,10 @@ function unitSetOf(entry: Entry, args: readonly Argument[]): Result<UnitSetName>
   const found = UNIT_SET_NAMES.find((name) => name === wanted);
   if (found !== undefined) return succeed(found);
   const suggestions = UNIT_SET_NAMES.map((name) => `"${name}"`);
+  if (cell === 0) {
+    const facts = { instead: `leave the argument out, or give ${inWords(suggestions)}` };
+    return fail([{ code: "blank-as-zero", kind: "error", subject: "units", facts }]);
+  }
   return fail([{ code: "choice-unknown", kind: "error", subject: "units", given: String(cell), suggestions }]);
 }
 
@@ -294,7 +299,8 @@ class Call {
     if (isCellError(cell)) return cell;
     if (typeof cell === "number" && !Number.isFinite(cell)) return notFinite(cell, reading);
     if (isTooLong(cell)) return tooLong(reading.name, cell);
-    return parameter.read(cell, reading);
+    const read = parameter.read(cell, reading);
+    return read.ok || cell !== 0 || parameter.quantity !== undefined ? read : blankAsZero(parameter, reading);
   }
 
   /** The answer in the reader's units; nothing where a figure in it is too great for a number. */
@@ -345,6 +351,13 @@ class Call {
     }
     return cells;
   }
+}
+
+/** The refusal of a 0 where a name is wanted. */
+function blankAsZero(parameter: Parameter<unknown>, { name }: Reading): Result<never> {
+  const { example } = parameter;
+  const instead = "fallback" in parameter ? `leave the argument out, or give ${example}` : `fill it: give ${example}`;
+  return fail([{ code: "blank-as-zero", kind: "error", subject: name, facts: { instead } }]);
 }
 
 const NOTHING: readonly Finding[] = [];

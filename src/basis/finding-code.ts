@@ -25,6 +25,8 @@ export interface InputFindings {
   "number-ambiguous": null;
   "number-read-as": null;
   "text-read-as": { as: string };
+  "digits-parted": null;
+  "blank-as-zero": { instead: string };
   "text-too-long": { letters: number; most: number };
   "name-unknown": null;
   "choice-unknown": null;

@@ -61,7 +61,7 @@ export function splitAmount(text: string): { readonly number: string; readonly u
 /**
  * Reads a number and any known unit; the unit is not held against a quantity. With a unit used where a comma parts thousands,
  * "1,200 gpm" is twelve hundred.
- * Fails: as `readNumber`; unit-missing, unit-ambiguous, unit-unknown.
+ * Fails: as `readNumber`; unit-missing, unit-ambiguous, unit-unknown, digits-parted.
  */
 export function readWrittenAmount(text: string, subject: string, example: string): Result<WrittenAmount> {
   const ready = feetAndInches(text) ?? station(text) ?? sieve(text);
@@ -84,6 +84,7 @@ export function readWrittenAmount(text: string, subject: string, example: string
   }
   if (parts.unit === "") return refuse("unit-missing", subject, text, [example]);
   if (unit === undefined) {
+    if (/^['\d]/.test(parts.unit)) return refuse("digits-parted", subject, text.trim(), []);
     const meant = meaningsOf(parts.unit);
     if (meant !== undefined) return refuse("unit-ambiguous", subject, parts.unit, [meant]);
     return refuse("unit-unknown", subject, parts.unit, [example]);

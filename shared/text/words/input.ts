@@ -30,6 +30,10 @@ export const inputWords: WordsOf<keyof InputFindings> = {
   "number-ambiguous": (f, say) => `${f.subject}: “${f.given}” can be read in two ways; write ${say.suggestions()}`,
   "number-read-as": (f, say) => `${f.subject}: “${f.given}” is read as ${say.amount(f.found)}`,
   "text-read-as": (f) => `${f.subject}: “${f.given}” is read as ${f.facts.as}`,
+  "digits-parted": (f) =>
+    `${f.subject}: the digits of “${f.given}” are parted otherwise than in threes; write the number without blanks or apostrophes`,
+  "blank-as-zero": (f) =>
+    `${f.subject} was given as 0, which is what Excel on the desktop hands over for a blank cell; ${f.facts.instead}`,
   "text-too-long": (f) =>
     `${f.subject} is a text of ${f.facts.letters} letters; at most ${f.facts.most} are read, so shorten it or share it out over several rows`,
   "name-unknown": (f, say) => {
