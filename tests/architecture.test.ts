@@ -7,6 +7,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   src: ["src"],
   shared: ["src", "shared"],
   functions: ["src", "shared", "functions"],
+  help: ["src", "shared", "help"],
   taskpane: ["src", "shared", "taskpane"],
   workbench: ["src", "shared", "taskpane", "workbench"],
   tools: ["src", "shared", "taskpane", "workbench", "tools"],
@@ -26,6 +27,7 @@ const FLOORS = [
   "calc-sheet",
   "package",
   "tracing",
+  "help",
 ];
 
 const TEXT = /\.(tsx?|mts|mjs|cjs|js|json|md|html|css|xml|svg|yml|yaml|csv|txt|npmrc|gitignore)$/;
@@ -141,9 +143,19 @@ function codeOf(file: string): string {
 
 describe("the project", () => {
   const own = [
-    ...["src", "shared", "functions", "taskpane", "workbench", "tools", "tests", "docs", "assets", ".ci"].flatMap(
-      filesUnder,
-    ),
+    ...[
+      "src",
+      "shared",
+      "functions",
+      "help",
+      "taskpane",
+      "workbench",
+      "tools",
+      "tests",
+      "docs",
+      "assets",
+      ".ci",
+    ].flatMap(filesUnder),
     ...readdirSync(".", { withFileTypes: true })
       .filter((entry) => entry.isFile())
       .map(({ name }) => name),

@@ -76,7 +76,7 @@ const keeper = startKeeper({
   isSettled: host.isSettled,
   told: tellUnkept,
 });
-mountPane(element("pane"), { host, opening: openingDuty(), onDuty: dutyChanged });
+mountPane(element("pane"), { host, opening: openingDuty(), onDuty: dutyChanged, help: "../help/" });
 const printing = startPrinting(element("print"), grid, { wait, say: strip.say, fileName: () => fileName.value.trim() });
 
 /** The file that was opened in place of the workbook, as long as one was. */

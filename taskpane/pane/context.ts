@@ -8,6 +8,8 @@ export interface PaneContext {
   readonly state: PaneState;
   readonly worked: WorkedOut;
   readonly host: SheetHost | undefined;
+  /** Folder of the help pages, as seen from the page the pane is on; ends in "/". */
+  readonly help: string;
   /** Takes an event, and has drawn the pane anew when it returns. */
   readonly send: (event: PaneEvent) => void;
   /** Looks up what duties the workbook now holds. */

@@ -42,6 +42,8 @@ export interface PaneServices {
   readonly opening?: DutyText | undefined;
   /** Told of each change of the duty. */
   readonly onDuty?: (duty: DutyText) => void;
+  /** Folder of the help pages, where it is not beside the page. */
+  readonly help?: string;
 }
 
 /** A pane in its place. */
@@ -176,6 +178,7 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
       state,
       worked,
       host: services.host,
+      help: services.help ?? "help/",
       send,
       goTo,
       announcement,

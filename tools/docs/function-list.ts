@@ -1,5 +1,5 @@
 import { type Entry, GROUPS } from "../../shared/catalogue/entry.ts";
-import { syntaxOf } from "../../shared/catalogue/help/formula-text.ts";
+import { syntaxOf } from "../../shared/help/formula-text.ts";
 import { NAMESPACE } from "../../shared/ports/namespace.ts";
 
 /** docs/functions.md: every function with its arguments, for a reader of the project. */
@@ -13,5 +13,4 @@ export function functionList(entries: readonly Entry[]): string {
 }
 
 const PREFACE =
-  "Written from the catalogue by `npm run docs`. " +
-  "Arguments in brackets may be left out. The built add-in has a page for each function, with units, method, sources and a worked example.";
+  "Arguments in brackets may be left out. The help has a page for each function, with examples, units, method, what it can warn of, sources and checks.";

@@ -37,6 +37,7 @@ export function fileBarView(context: PaneContext): TemplateResult {
           ? nothing
           : html`<button type="button" @click=${() => saveFile(context, state.aside)}>Save the duty put aside</button>`
       }
+      <a class="help" href="${context.help}index.html" target="_blank" rel="noopener">Help</a>
       <input type="file" accept=".json,application/json" hidden @change=${(event: Event) => openFile(context, event)} />
     </div>
     <details class="samples">

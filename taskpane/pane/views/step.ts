@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { PaneContext, Step } from "../context.ts";
+import { helpOfStep } from "../help.ts";
 
 /** A step as a section that folds away under its heading. */
 export function stepView(context: PaneContext, step: Step): TemplateResult {
@@ -19,6 +20,13 @@ export function stepView(context: PaneContext, step: Step): TemplateResult {
       <h2>${step.title}</h2>
       ${brief === "" ? nothing : html`<span class="brief">${brief}</span>`}
     </summary>
-    <div class="body">${isClosed && step.holdsWork !== true ? nothing : step.view(context)}</div>
+    <div class="body">${isClosed && step.holdsWork !== true ? nothing : html`${helpLink(context, step)}${step.view(context)}`}</div>
   </details>`;
+}
+
+/** Under the heading: a link within it would be pressed by mistake. */
+function helpLink({ help }: PaneContext, { key, title }: Step): TemplateResult | typeof nothing {
+  const page = helpOfStep(key);
+  if (page === undefined) return nothing;
+  return html`<a class="step-help" href="${help}${page}" target="_blank" rel="noopener" aria-label="Help: ${title}">Help</a>`;
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { call } from "../../../shared/catalogue/call.ts";
 import { CATALOGUE } from "../../../shared/catalogue/catalogue.ts";
-import { formulaText } from "../../../shared/catalogue/help/formula-text.ts";
+import { formulaText } from "../../../shared/help/formula-text.ts";
 
 const EXAMPLES = CATALOGUE.flatMap((entry) =>
   entry.examples.map((example) => ({ entry, example, formula: formulaText(entry, example.args) })),

@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import { call } from "../../../shared/catalogue/call.ts";
 import { CATALOGUE } from "../../../shared/catalogue/catalogue.ts";
 import type { Entry } from "../../../shared/catalogue/entry.ts";
-import { indexPage } from "../../../shared/catalogue/help/index-page.ts";
 import type { Argument, Cell } from "../../../shared/cells/cell.ts";
 import { LONGEST_TEXT } from "../../../shared/cells/long-text.ts";
+import { indexPage } from "../../../shared/help/index-page.ts";
 
 /** Texts on which the patterns of readers went back over themselves for seconds, at any length. */
 const SLOW: readonly ((letters: number) => string)[] = [
@@ -107,6 +107,6 @@ describe("a text too long to be read", () => {
   });
 
   it("is told of in the help", () => {
-    expect(indexPage(CATALOGUE)).toContain("at most 500 letters");
+    expect(indexPage(CATALOGUE, []).main).toContain("at most 500 letters");
   });
 });

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { CATALOGUE } from "../../../shared/catalogue/catalogue.ts";
 import { parameterName } from "../../../shared/catalogue/entry.ts";
-import { functionPage } from "../../../shared/catalogue/help/function-page.ts";
 import { functionMetadata } from "../../../shared/catalogue/metadata.ts";
 import type { SingleParameter } from "../../../shared/catalogue/parameter.ts";
 import type { Cell } from "../../../shared/cells/cell.ts";
+import { argumentTable } from "../../../shared/help/function-page.ts";
 import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { cell, numberIn, remarks } from "../../support/cells.ts";
 
@@ -85,7 +85,7 @@ describe("the one rule of shares in cells", () => {
   it("is said by the help of each, and by Excel's", () => {
     const described = new Map(functionMetadata("").functions.map(({ id, parameters }) => [id, parameters]));
     for (const { name, entry, key } of SHARES) {
-      expect(functionPage(entry), name).toContain("A number up to 1 is a fraction, above 1 percent");
+      expect(argumentTable(entry), name).toContain("a number up to 1 is a fraction, above 1 percent");
       const place = entry.parameters.findIndex(([own]) => own === key);
       expect(described.get(entry.id)?.[place]?.description, name).toContain("a number up to 1 is a fraction");
     }

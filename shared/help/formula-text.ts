@@ -1,7 +1,7 @@
-import { type Argument, type Cell, isCellError, isRange } from "../../cells/cell.ts";
-import { NAMESPACE } from "../../ports/namespace.ts";
-import type { Entry } from "../entry.ts";
-import { parameterName } from "../entry.ts";
+import type { Entry } from "../catalogue/entry.ts";
+import { parameterName } from "../catalogue/entry.ts";
+import { type Argument, type Cell, isCellError, isRange } from "../cells/cell.ts";
+import { NAMESPACE } from "../ports/namespace.ts";
 
 /** "=DUTY.NPSHA(flow, suction lift, suction line, [altitude], …, [units])". */
 export function syntaxOf({ id, parameters, unitless, repeating }: Entry): string {
@@ -13,9 +13,19 @@ export function syntaxOf({ id, parameters, unitless, repeating }: Entry): string
   return `=${NAMESPACE}.${id}(${[...names, ...tail].join(", ")})`;
 }
 
-/** A call as it is typed in a cell; a range stands as an array constant. */
-export function formulaText({ id }: Entry, args: readonly Argument[]): string {
-  return `=${NAMESPACE}.${id}(${args.map(argumentText).join(", ")})`;
+/** Where on a sheet a range stands, in the place of its cells. */
+export interface SheetPlace {
+  readonly at: string;
+}
+
+/** A call as it is typed in a cell; a range without a place stands as an array constant. */
+export function formulaText({ id }: Entry, args: readonly (Argument | SheetPlace)[]): string {
+  const texts = args.map((argument) => (isPlace(argument) ? argument.at : argumentText(argument)));
+  return `=${NAMESPACE}.${id}(${texts.join(", ")})`;
+}
+
+function isPlace(argument: Argument | SheetPlace): argument is SheetPlace {
+  return typeof argument === "object" && argument !== null && Object.hasOwn(argument, "at");
 }
 
 function argumentText(argument: Argument): string {
