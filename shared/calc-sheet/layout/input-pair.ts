@@ -33,11 +33,10 @@ export function placePair(page: Page, left: InputItem, right: InputItem): void {
   placeBox(page, left, VALUE, UNIT);
   placeBox(page, right, RIGHT.value, RIGHT.unit);
   const word = left.basis.split(":")[0] as string;
-  const said =
-    left.basis === ASSUMED
-      ? page.whileAsWritten([left.key, right.key], word, (changed) => pairWords(changed, word))
-      : { v: word };
-  page.merged(LAST, REFERENCE, { ...said, style: "how" });
+  if (left.basis === ASSUMED) {
+    const said = page.whileAsWritten([left.key, right.key], word, (changed) => pairWords(changed, word));
+    page.merged(LAST, REFERENCE, { ...said, style: "how" });
+  } else page.put(LAST, { v: word, style: "how" });
   page.next();
 }
 
