@@ -3,6 +3,17 @@ import type { MemorySheet } from "../memory-sheet.ts";
 import { LIMITS } from "./limits.ts";
 import { invalid } from "./problems.ts";
 
+const boxes = new Map<string, Box>();
+
+/** The corners of a range, reckoned once: the same addresses come again with every sheet. */
+export function boxAt(ref: string): Box {
+  const known = boxes.get(ref);
+  if (known !== undefined) return known;
+  const box = boxOf(ref);
+  boxes.set(ref, box);
+  return box;
+}
+
 /** "B3", "B3:C9", "A:C", "2:5"; several parted by commas. Throws as Excel does for anything else. */
 export function checkedAddress(given: unknown): string {
   const address = String(given);
@@ -20,7 +31,7 @@ function checkArea(area: string): void {
         ? boxOf(`A${rows[1]}:A${rows[2]}`)
         : columns !== null
           ? boxOf(`${columns[1]}1:${columns[2]}1`)
-          : boxOf(area);
+          : boxAt(area);
     if (box.bottom < LIMITS.rows && box.right < LIMITS.columns) return;
   } catch {
     // The same refusal.
@@ -34,7 +45,7 @@ export function areaBox(area: string): Box {
   if (rows !== null)
     return { top: Number(rows[1]) - 1, bottom: Number(rows[2]) - 1, left: 0, right: LIMITS.columns - 1 };
   const columns = /^\$?([A-Za-z]{1,3}):\$?([A-Za-z]{1,3})$/.exec(area);
-  if (columns === null) return boxOf(area);
+  if (columns === null) return boxAt(area);
   return { ...boxOf(`${columns[1]}1:${columns[2]}1`), top: 0, bottom: LIMITS.rows - 1 };
 }
 

@@ -1,7 +1,7 @@
-import { addressOf, type Box, boxOf, rangeOf } from "../../../shared/ports/a1.ts";
+import { addressOf, type Box, rangeOf } from "../../../shared/ports/a1.ts";
 import { quotedSheetName } from "../../../shared/ports/sheet-name.ts";
 import { asTyped, cellsOf, isFormulaAt, type MemorySheet } from "../memory-sheet.ts";
-import { areaBox, around, boxAddress, cellAt, overlap, refOf } from "./addresses.ts";
+import { areaBox, around, boxAddress, boxAt as boxOf, cellAt, overlap, refOf } from "./addresses.ts";
 import { checkFormula } from "./formulas.ts";
 import { LIMITS } from "./limits.ts";
 import type { Book, Members, Node, NodeOf } from "./node.ts";

@@ -1,5 +1,4 @@
-import { boxOf } from "../../../shared/ports/a1.ts";
-import { checkedAddress } from "./addresses.ts";
+import { boxAt, checkedAddress } from "./addresses.ts";
 import { LIMITS } from "./limits.ts";
 import type { Book, Members, NodeOf } from "./node.ts";
 import { invalid } from "./problems.ts";
@@ -87,7 +86,7 @@ export const BREAKS: Members<"breaks"> = {
       checkOpen(book, sheet);
       const at = checkedAddress(given);
       // Nothing stands before the first row that could be parted from it.
-      if (boxOf(at).top === 0) throw invalid("a page break above the first row");
+      if (boxAt(at).top === 0) throw invalid("a page break above the first row");
       if (sheet.breaks.length >= LIMITS.pageBreaks) throw invalid("too many page breaks");
       sheet.breaks.push(at);
       return { kind: "bag", sheet, path: "break", set: takesNone("break") };

@@ -1,6 +1,5 @@
-import { boxOf } from "../../../shared/ports/a1.ts";
 import type { MemorySheet } from "../memory-sheet.ts";
-import { areaBox, contains } from "./addresses.ts";
+import { areaBox, boxAt, contains } from "./addresses.ts";
 import type { Book, Members } from "./node.ts";
 import { problem } from "./problems.ts";
 
@@ -12,7 +11,7 @@ export function checkOpen(book: Book, sheet: MemorySheet): void {
 /** The same for the contents of cells, of which unlocked ones stay open. */
 export function checkCellsOpen(book: Book, sheet: MemorySheet, ref: string): void {
   if (!book.protected.has(sheet.name)) return;
-  const box = boxOf(ref);
+  const box = boxAt(ref);
   const unlocked = Object.entries(sheet.formats).some(
     ([area, format]) => format["protection.locked"] === false && contains(areaBox(area), box),
   );

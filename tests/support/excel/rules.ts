@@ -1,4 +1,4 @@
-import { boxOf } from "../../../shared/ports/a1.ts";
+import { boxAt } from "./addresses.ts";
 import { checkFormula } from "./formulas.ts";
 import { LIMITS } from "./limits.ts";
 import type { Book, Members, NodeOf } from "./node.ts";
@@ -10,7 +10,7 @@ const namesOf = (book: Book): readonly string[] => book.sheets.map(({ name }) =>
 
 function keep({ sheet, ref }: NodeOf<"validation">, key: string, value: unknown, book: Book): void {
   checkOpen(book, sheet);
-  boxOf(ref);
+  boxAt(ref);
   slot(sheet.lists, ref)[key] = value;
 }
 

@@ -1,6 +1,6 @@
-import { addressOf, type Box, boxOf } from "../../../shared/ports/a1.ts";
+import { addressOf, type Box } from "../../../shared/ports/a1.ts";
 import { isFormulaAt, type MemorySheet } from "../memory-sheet.ts";
-import { overlap } from "./addresses.ts";
+import { boxAt, overlap } from "./addresses.ts";
 import type { Book } from "./node.ts";
 
 /** What cells show, and by which formula those are filled that hold nothing themselves. */
@@ -17,7 +17,7 @@ export interface ShownSheet {
 export function shownSheet(sheet: MemorySheet, book: Book): ShownSheet {
   const spilled = new Map<string, unknown>();
   const parents = new Map<string, string>();
-  const merged = sheet.merges.map(boxOf);
+  const merged = sheet.merges.map(boxAt);
   for (const at in sheet.cells) {
     const rows = rowsOf(answerIn(sheet, at, book));
     if (rows === undefined) continue;
@@ -56,6 +56,6 @@ function rowsOf(answer: unknown): readonly (readonly unknown[])[] | undefined {
 }
 
 function spillBox(at: string, rows: readonly (readonly unknown[])[]): Box {
-  const { top, left } = boxOf(at);
+  const { top, left } = boxAt(at);
   return { top, left, bottom: top + rows.length - 1, right: left + (rows[0]?.length ?? 1) - 1 };
 }

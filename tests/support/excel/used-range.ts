@@ -1,6 +1,6 @@
-import { type Box, boxOf, rangeOf } from "../../../shared/ports/a1.ts";
+import { type Box, rangeOf } from "../../../shared/ports/a1.ts";
 import type { MemorySheet } from "../memory-sheet.ts";
-import { areaBox, around, isWhole } from "./addresses.ts";
+import { areaBox, around, boxAt, isWhole } from "./addresses.ts";
 
 /** The smallest range that holds every filled cell, and unless only values count every formatted and merged one. */
 export function usedRange({ cells, formats, merges }: MemorySheet, valuesOnly: boolean): string | undefined {
@@ -8,10 +8,10 @@ export function usedRange({ cells, formats, merges }: MemorySheet, valuesOnly: b
   const take = (box: Box): void => {
     all = all === undefined ? box : around(all, box);
   };
-  for (const at in cells) take(boxOf(at));
+  for (const at in cells) take(boxAt(at));
   if (!valuesOnly) {
     for (const area in formats) if (!isWhole(area)) take(areaBox(area));
-    for (const merge of merges) take(boxOf(merge));
+    for (const merge of merges) take(boxAt(merge));
   }
   return all === undefined ? undefined : rangeOf(all);
 }
