@@ -8,6 +8,7 @@ import { decodeDuty } from "../shared/duty/decode.ts";
 import { loadDuty } from "../shared/duty/saved.ts";
 import { type WorkedDuty, workedDuty } from "../shared/package/worked-duty.ts";
 import { boxOf } from "../shared/ports/a1.ts";
+import { HostFault } from "../shared/ports/host-fault.ts";
 import { textOfBytes } from "../shared/text/encoding.ts";
 import { findingText } from "../shared/text/finding-text.ts";
 import { type Book, bookOfSet } from "../shared/xlsx/book-of-set.ts";
@@ -53,7 +54,7 @@ function main(args: readonly string[]): number {
         ? bookOfSet(resultsCopy(dutyPlan(duty), workedDuty(duty).worked, today()))
         : dutyWorkbook(duty, saved.value);
   } catch (error) {
-    process.stderr.write(`No sheet can be written from ${input}: ${(error as Error).message}\n`);
+    process.stderr.write(`No sheet can be written from ${input}: ${inWords(error)}\n`);
     return 1;
   }
   const { sheetNames, bytes } = workbook;
@@ -69,6 +70,11 @@ function main(args: readonly string[]): number {
   if (errors.length > 0)
     process.stderr.write(`Results that are errors:\n${errors.map((one) => `  ${one}\n`).join("")}`);
   return 0;
+}
+
+/** What happened, and what would do. */
+function inWords(fault: unknown): string {
+  return fault instanceof HostFault ? `${fault.message} ${fault.remedy}` : (fault as Error).message;
 }
 
 /** Worked figures that have none, by the number of their line, with the reason. */

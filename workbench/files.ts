@@ -46,6 +46,7 @@ export function openedSet({ sheets, records = [] }: FileContent): SheetSet {
   return {
     wanted: sheets.map(({ name }) => name),
     records,
+    isFromFile: true,
     sheets: (names) => {
       const renamed = new Map(sheets.map(({ name }, i) => [name.toLowerCase(), names[i] ?? name]));
       const changed = (formula: string): string => changedFormula(formula, { sheets: renamed });

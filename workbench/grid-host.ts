@@ -5,6 +5,7 @@ import type {} from "@univerjs/sheets-conditional-formatting/facade";
 import type { Cell } from "../shared/cells/cell.ts";
 import { isCellError } from "../shared/cells/cell.ts";
 import { absolute, type Box, boxOf } from "../shared/ports/a1.ts";
+import { checkSheets } from "../shared/ports/check/sheet-problems.ts";
 import { HostFault, leftBehind } from "../shared/ports/host-fault.ts";
 import { referenceParts } from "../shared/ports/reference.ts";
 import type { SheetHost } from "../shared/ports/sheet-host.ts";
@@ -227,6 +228,7 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
       book.getSheets().map((sheet) => sheet.getSheetName()),
     );
     const specs = set.sheets(names);
+    if (set.isFromFile !== true) checkSheets(specs);
     const changes = formulaChanges(specs);
     const added: FWorksheet[] = [];
     const active = book.getActiveSheet();

@@ -8,6 +8,8 @@ export interface SheetSet {
   readonly sheets: (names: readonly string[]) => readonly SheetSpec[];
   /** XML texts of RECORD_NAMESPACE that travel with them, unseen, in the workbook. */
   readonly records?: readonly string[];
+  /** A user's own, read from a file: taken as they are, where those we make are checked first. */
+  readonly isFromFile?: true;
 }
 
 /** Sheets that do not refer to one another. */

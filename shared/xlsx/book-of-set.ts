@@ -1,3 +1,4 @@
+import { checkSheets } from "../ports/check/sheet-problems.ts";
 import { freeSheetNames } from "../ports/sheet-name.ts";
 import type { SheetSet } from "../ports/sheet-set.ts";
 import { writeWorkbook } from "./write-workbook.ts";
@@ -8,7 +9,10 @@ export interface Book {
   readonly bytes: Uint8Array;
 }
 
+/** Throws a HostFault where a sheet asks for what no host can hold. */
 export function bookOfSet({ wanted, sheets, records = [] }: SheetSet): Book {
   const sheetNames = freeSheetNames(wanted, []);
-  return { sheetNames, bytes: writeWorkbook({ sheets: sheets(sheetNames), records }) };
+  const specs = sheets(sheetNames);
+  checkSheets(specs);
+  return { sheetNames, bytes: writeWorkbook({ sheets: specs, records }) };
 }

@@ -1,4 +1,4 @@
-import { validSheetName } from "../ports/sheet-name.ts";
+import { checkHeld } from "../ports/check/sheet-problems.ts";
 import type { SheetSpec } from "../ports/sheet-spec.ts";
 import { definedNames } from "./write/defined-names.ts";
 import { listSheet } from "./write/drop-downs.ts";
@@ -28,14 +28,15 @@ export interface WorkbookSpec {
 const CALCULATION_VERSION = 191029;
 
 /**
- * The bytes of an .xlsx file of these sheets; the same sheets always give the same bytes. Throws, naming the place,
- * where a sheet asks for what a file cannot hold.
+ * The bytes of an .xlsx file of these sheets; the same sheets always give the same bytes. Throws a HostFault where a
+ * sheet asks for what a file cannot hold.
  *
  * The file names no add-in that Excel should offer: that needs the store or catalogue a company deploys it from.
  */
 export function writeWorkbook(spec: WorkbookSpec): Uint8Array {
   const { sheets, properties = {}, records = [] } = spec;
-  checkNames(sheets);
+  if (sheets.length === 0) throw new Error("a workbook needs a sheet");
+  checkHeld(sheets);
   const styles = styleTable();
   const strings = sharedStrings();
   const lists = listSheet(sheets);
@@ -73,14 +74,4 @@ function workbookText(sheets: readonly SheetSpec[], shown: number, cells: readon
   return `${DECLARATION}<workbook xmlns="${MAIN}" xmlns:r="${RELATIONSHIPS}"><bookViews><workbookView xWindow="0" yWindow="0" windowWidth="24000" windowHeight="12000"/></bookViews><sheets>${lines.join("")}</sheets>${definedNames(
     sheets.slice(0, shown),
   )}<calcPr${calculation}/></workbook>`;
-}
-
-function checkNames(sheets: readonly SheetSpec[]): void {
-  if (sheets.length === 0) throw new Error("a workbook needs a sheet");
-  const used = new Set<string>();
-  for (const { name } of sheets) {
-    if (validSheetName(name) !== name) throw new Error(`"${name}" cannot be the name of a sheet`);
-    if (used.has(name.toLowerCase())) throw new Error(`two sheets are named "${name}"`);
-    used.add(name.toLowerCase());
-  }
 }

@@ -1,4 +1,5 @@
 import { absolute, type Box, boxOf, columnLetters, rangeOf } from "../../shared/ports/a1.ts";
+import { checkSheets } from "../../shared/ports/check/sheet-problems.ts";
 import { leftBehind } from "../../shared/ports/host-fault.ts";
 import { columnPoints } from "../../shared/ports/picture-fit.ts";
 import { freeSheetNames, quotedSheetName } from "../../shared/ports/sheet-name.ts";
@@ -28,7 +29,9 @@ const WAITS = [600, 1500] as const;
 export async function addSheets(set: SheetSet, waits: readonly number[] = WAITS): Promise<readonly string[]> {
   const mark = crypto.randomUUID().slice(0, 13);
   const provisional = set.wanted.map((_, i) => `Dutybook ${mark} ${i + 1}`);
-  const prepared = set.sheets(provisional).map(prepare);
+  const specs = set.sheets(provisional);
+  checkSheets(specs);
+  const prepared = specs.map(prepare);
   return Excel.run({ delayForCellEdit: true }, async (context) => {
     const sheets = context.workbook.worksheets.load("items/name");
     const before = sheets.getActiveWorksheet().load("id");

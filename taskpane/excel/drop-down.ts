@@ -4,12 +4,9 @@ import { rangeAt } from "./range-at.ts";
 
 /** Excel's limit on a list written into the rule itself. */
 const LONGEST_LIST = 255;
-/** Excel's limit on the hint beside a cell. */
-const LONGEST_HINT = 255;
 
 /** Throws for a list that Excel cannot hold as it is meant. */
-export function checkDropDown({ ref, items, help }: ListSpec): void {
-  if (help !== undefined && help.length > LONGEST_HINT) throw new Error(`the hint of the list at ${ref} is too long`);
+export function checkDropDown({ ref, items }: ListSpec): void {
   if ("from" in items) return;
   if (items.some((item) => item.includes(","))) throw new Error(`the list at ${ref} has an item with a comma`);
   if (items.join(",").length > LONGEST_LIST) throw new Error(`the list at ${ref} is too long; let it read a range`);

@@ -2,6 +2,7 @@ import type { Quantity } from "../../../src/basis/quantities.ts";
 import { type Cell, isRange } from "../../cells/cell.ts";
 import type { Field } from "../../duty/field.ts";
 import { absolute, addressOf, type Box, boxOf, rangeOf } from "../../ports/a1.ts";
+import { LIMITS } from "../../ports/check/limits.ts";
 import type {
   CellSpec,
   ListSpec,
@@ -592,7 +593,8 @@ export class Page {
   }
 
   height(points: number, row = this.row): void {
-    this.#heights[row + 1] = points;
+    // No host has a higher one; what a longer text has beyond is read in its cell.
+    this.#heights[row + 1] = Math.min(points, LIMITS.rowHeight);
   }
 
   /** Leaves the row, high enough for its longest text; the next is the first of a page where one begins there. */

@@ -1,3 +1,4 @@
+import { checkHeld } from "../../ports/check/sheet-problems.ts";
 import type { SheetSpec } from "../../ports/sheet-spec.ts";
 import { openArchive } from "../read/archive.ts";
 import { LIMITS, type Limits } from "../read/limits.ts";
@@ -109,6 +110,7 @@ export function patchedWorkbook(
   return file.bytes();
 
   function addSheets(specs: readonly SheetSpec[]): readonly AddedSheet[] {
+    checkHeld(specs);
     const lists = listSheet(specs, listedNames);
     const all = lists.spec === undefined ? specs : [...specs, lists.spec];
     const inFile = all.map((spec) => ({ spec, cells: fileCells(spec) }));

@@ -8,8 +8,6 @@ import type { StyleTable } from "./styles.ts";
 /** How a cell holds a text that is not a formula's answer: by number in a list of texts, or in itself. */
 export type CellTexts = (text: string) => { readonly type: "s" | "inlineStr"; readonly content: string };
 
-const LONGEST_FORMULA = 8192;
-
 export interface CellTables {
   readonly styles: StyleTable;
   readonly texts: CellTexts;
@@ -19,7 +17,7 @@ export interface CellTables {
 
 /** Rows of the sheet with their cells, in order. */
 export function sheetData(
-  { name, styles, rowHeights = {} }: SheetSpec,
+  { styles, rowHeights = {} }: SheetSpec,
   cells: ReadonlyMap<string, FileCell>,
   tables: CellTables,
 ): string {
@@ -38,9 +36,7 @@ export function sheetData(
     return known;
   };
   const numberOf = (cell: FileCell, asText: boolean): number => {
-    const style = cell.style === undefined ? undefined : styles[cell.style];
-    if (cell.style !== undefined && style === undefined) throw new Error(`${name}: there is no style ${cell.style}`);
-    return tables.styles.ofCell(style, asText);
+    return tables.styles.ofCell(cell.style === undefined ? undefined : styles[cell.style], asText);
   };
   const lines = [...rows.entries()]
     .sort(([a], [b]) => a - b)
@@ -59,8 +55,6 @@ function cellElement(cell: FileCell, style: number, { texts, spillMark }: CellTa
   const { formula, fills } = cell;
   const at = addressOf(cell.row, cell.column);
   const { type, content } = contentOf(cell, texts);
-  if (formula !== undefined && formula.length > LONGEST_FORMULA)
-    throw new Error(`${at}: a formula has at most ${LONGEST_FORMULA} characters, this one has ${formula.length}`);
   const facts = attributes({ r: at, s: style || undefined, t: type, cm: fills === undefined ? undefined : spillMark });
   const f =
     formula === undefined

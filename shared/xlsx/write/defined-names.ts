@@ -3,11 +3,6 @@ import { quotedSheetName } from "../../ports/sheet-name.ts";
 import type { SheetSpec } from "../../ports/sheet-spec.ts";
 import { xmlText } from "../xml-text.ts";
 
-const NAME = /^[\p{L}_\\][\p{L}\p{N}_.\\?]*$/u;
-/** What Excel reads as a cell: DN80, Q1, R, C, R1C1. */
-const LIKE_A_CELL = /^([a-z]{1,3}[0-9]{1,7}|r[0-9]*(c[0-9]*)?|c[0-9]*)$/i;
-const LONGEST = 255;
-
 /** The names of all sheets, their print areas and repeated rows, in the order Excel keeps them. */
 export function definedNames(sheets: readonly SheetSpec[]): string {
   const elements = nameElements(sheets, (i) => i);
@@ -19,7 +14,7 @@ export function nameElements(sheets: readonly SheetSpec[], placeOf: (i: number) 
   const names = sheets.flatMap(({ name: sheet, names: own = {}, print }, i) => {
     const on = (range: string): string => `${quotedSheetName(sheet)}!${range}`;
     return [
-      ...Object.entries(own).map(([name, range]) => ({ name: checked(name, sheet), i, refersTo: on(absolute(range)) })),
+      ...Object.entries(own).map(([name, range]) => ({ name, i, refersTo: on(absolute(range)) })),
       ...(print === undefined ? [] : [{ name: "_xlnm.Print_Area", i, refersTo: on(absolute(print.area)) }]),
       ...(print?.titleRows === undefined
         ? []
@@ -32,12 +27,6 @@ export function nameElements(sheets: readonly SheetSpec[], placeOf: (i: number) 
       ({ name, i, refersTo }) =>
         `<definedName name="${name}" localSheetId="${placeOf(i)}">${xmlText(refersTo)}</definedName>`,
     );
-}
-
-function checked(name: string, sheet: string): string {
-  if (!NAME.test(name) || LIKE_A_CELL.test(name) || name.length > LONGEST)
-    throw new Error(`${sheet}: "${name}" cannot be the name of a range`);
-  return name;
 }
 
 function absoluteRows(rows: string): string {

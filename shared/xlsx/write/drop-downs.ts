@@ -5,7 +5,6 @@ import type { CellSpec, ListSpec, SheetSpec } from "../../ports/sheet-spec.ts";
 import { attributes, xmlText } from "../xml-text.ts";
 
 const LONGEST_INLINE = 255;
-const LONGEST_HELP = 255;
 
 /** Lists too long for a cell's own list stand in the columns of one hidden sheet. */
 export interface ListSheet {
@@ -42,8 +41,6 @@ export function listSheet(sheets: readonly SheetSpec[], taken: readonly string[]
 export function dataValidations(lists: readonly ListSpec[], { source }: ListSheet): string {
   if (lists.length === 0) return "";
   const lines = lists.map(({ ref, items, help, strict }) => {
-    if (help !== undefined && help.length > LONGEST_HELP)
-      throw new Error(`${ref}: help of a drop-down has at most ${LONGEST_HELP} characters, this has ${help.length}`);
     const facts = attributes({
       type: "list",
       allowBlank: true,
@@ -65,6 +62,5 @@ function inline(items: readonly string[]): string | undefined {
 }
 
 function keyOf(items: readonly string[]): string {
-  if (items.length === 0) throw new Error("a drop-down needs items");
   return JSON.stringify(items);
 }

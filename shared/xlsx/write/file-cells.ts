@@ -19,7 +19,7 @@ export interface FileCell {
   readonly spilled?: boolean;
 }
 
-/** Cells by address, formulas as Excel keeps them for people who have the add-in, spilled answers laid into the cells they fill. Throws on a sheet that contradicts itself. */
+/** Cells by address, formulas as Excel keeps them for people who have the add-in, spilled answers laid into the cells they fill. The sheet has been checked. */
 export function fileCells(spec: SheetSpec): ReadonlyMap<string, FileCell> {
   const cells = new Map<string, FileCell>();
   const merged = (spec.merges ?? []).map(boxOf);
@@ -28,22 +28,19 @@ export function fileCells(spec: SheetSpec): ReadonlyMap<string, FileCell> {
   for (const cell of spec.cells) {
     const box = boxOf(cell.at);
     const at = addressOf(box.top, box.left);
-    if (!isSingle(box)) throw new Error(`${spec.name}: ${cell.at} is not one cell`);
-    if (cells.has(at)) throw new Error(`${spec.name}: ${at} is written twice`);
     const place = { row: box.top, column: box.left, style: cell.style };
     cells.set(
       at,
       cell.f === undefined
         ? { ...place, value: stored(cell.v ?? null) }
-        : { ...place, ...formulaCell(spec, cell, cell.f, merged, reckonsWithRanges) },
+        : { ...place, ...formulaCell(cell, cell.f, merged, reckonsWithRanges) },
     );
   }
-  for (const cell of spec.cells) if (cell.spill !== undefined) layAnswer(spec, cell, cells);
+  for (const cell of spec.cells) if (cell.spill !== undefined) layAnswer(cell, cells);
   return cells;
 }
 
 function formulaCell(
-  spec: SheetSpec,
   cell: CellSpec,
   f: string,
   merged: readonly Box[],
@@ -54,27 +51,20 @@ function formulaCell(
   const known = answer === undefined ? {} : { value: answer ?? "" };
   const filled = boxOf(cell.spill ?? cell.at);
   const inMerge = merged.some((box) => overlap(box, filled));
-  if (inMerge && cell.spill !== undefined) throw new Error(`${spec.name}: ${cell.at} would spill into merged cells`);
   // An array formula may not stand in a merged cell; there Excel reads it one cell at a time.
   const fills = !inMerge && (own || cell.spill !== undefined || reckonsWithRanges(f));
   return { ...known, formula: encodeFormula(f), ...(fills ? { fills: rangeOf(filled) } : {}) };
 }
 
-function layAnswer(spec: SheetSpec, cell: CellSpec, cells: Map<string, FileCell>): void {
-  const start = boxOf(cell.at);
+function layAnswer(cell: CellSpec, cells: Map<string, FileCell>): void {
   const box = boxOf(cell.spill ?? cell.at);
-  if (start.top !== box.top || start.left !== box.left)
-    throw new Error(`${spec.name}: ${cell.at} does not begin its spill range ${cell.spill}`);
   const rows = isRows(cell.cached) ? cell.cached : [];
   for (let row = box.top; row <= box.bottom; row += 1)
     for (let column = box.left; column <= box.right; column += 1) {
       if (row === box.top && column === box.left) continue;
       const at = addressOf(row, column);
-      const there = cells.get(at);
-      if (there?.spilled === true || there?.formula !== undefined || (there?.value ?? null) !== null)
-        throw new Error(`${spec.name}: ${at} stands in the spill range of ${cell.at}`);
       const value = stored(rows[row - box.top]?.[column - box.left] ?? null);
-      cells.set(at, { row, column, style: there?.style, value, spilled: true });
+      cells.set(at, { row, column, style: cells.get(at)?.style, value, spilled: true });
     }
 }
 

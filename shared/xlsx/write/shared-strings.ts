@@ -1,3 +1,4 @@
+import { LIMITS } from "../../ports/check/limits.ts";
 import { cellText, DECLARATION } from "../xml-text.ts";
 import type { CellTexts } from "./cell-elements.ts";
 import { MAIN } from "./schemas.ts";
@@ -8,7 +9,7 @@ export interface SharedStrings {
   readonly part: () => string;
 }
 
-const LONGEST = 32_767;
+const LONGEST = LIMITS.cellText;
 
 export function sharedStrings(): SharedStrings {
   const numbers = new Map<string, number>();
@@ -21,7 +22,7 @@ export function sharedStrings(): SharedStrings {
     return numbers.size - 1;
   };
   return {
-    texts: (text) => ({ type: "s", content: `<v>${numberOf(checked(text))}</v>` }),
+    texts: (text) => ({ type: "s", content: `<v>${numberOf(text)}</v>` }),
     part: () =>
       `${DECLARATION}<sst xmlns="${MAIN}" count="${uses}" uniqueCount="${numbers.size}">${[...numbers.keys()]
         .map((text) => `<si>${textElement(text)}</si>`)
@@ -29,7 +30,7 @@ export function sharedStrings(): SharedStrings {
   };
 }
 
-/** Each text in its own cell, so that the list of texts of a file stays as it is. */
+/** Each text in its own cell, so that the list of texts of a file stays as it is. It may be one just typed there. */
 export const inlineTexts: CellTexts = (text) => ({
   type: "inlineStr",
   content: `<is>${textElement(checked(text))}</is>`,

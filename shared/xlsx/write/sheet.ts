@@ -2,7 +2,7 @@ import { rangeOf } from "../../ports/a1.ts";
 import { MARGINS } from "../../ports/paper.ts";
 import type { PrintSpec, RuleSpec, SheetSpec } from "../../ports/sheet-spec.ts";
 import { COLUMN_MARGIN, PAPER_SIZES } from "../format-facts.ts";
-import { callsAddIn, encodeFormula } from "../formula-text.ts";
+import { encodeFormula } from "../formula-text.ts";
 import { attributes, DECLARATION, xmlText } from "../xml-text.ts";
 import { type CellTables, sheetData } from "./cell-elements.ts";
 import { dataValidations, type ListSheet } from "./drop-downs.ts";
@@ -15,7 +15,6 @@ export interface SheetTables extends CellTables {
 }
 
 const LAST_COLUMN = 16_383;
-const LONGEST_HEADER = 255;
 
 /** The text of a worksheet part; its drawing, where it has charts or pictures, is rId1. The order of the elements is the schema's. */
 export function sheetPart(
@@ -83,13 +82,12 @@ function merges(ranges: readonly string[]): string {
 
 function rules(specs: readonly RuleSpec[], styles: StyleTable): string {
   return specs
-    .map(({ ref, when, style }, i) => {
-      // Excel answers #VALUE! there.
-      if (callsAddIn(when)) throw new Error(`${ref}: a conditional format cannot call the add-in: ${when}`);
-      return `<conditionalFormatting sqref="${ref.replaceAll("$", "")}"><cfRule type="expression" dxfId="${styles.ofRule(
-        style,
-      )}" priority="${i + 1}"><formula>${xmlText(encodeFormula(when))}</formula></cfRule></conditionalFormatting>`;
-    })
+    .map(
+      ({ ref, when, style }, i) =>
+        `<conditionalFormatting sqref="${ref.replaceAll("$", "")}"><cfRule type="expression" dxfId="${styles.ofRule(
+          style,
+        )}" priority="${i + 1}"><formula>${xmlText(encodeFormula(when))}</formula></cfRule></conditionalFormatting>`,
+    )
     .join("");
 }
 
@@ -100,10 +98,7 @@ function printed({ orientation, paper, scale, header, footer, breaks = [] }: Pri
     scale === undefined ? { paperSize, orientation, fitToWidth: 1, fitToHeight: 0 } : { paperSize, scale, orientation },
   )}/>`;
   const line = (tag: "oddHeader" | "oddFooter", text: string | undefined): string => {
-    if (text === undefined) return "";
-    if (text.length > LONGEST_HEADER)
-      throw new Error(`a page header has at most ${LONGEST_HEADER} characters: ${text}`);
-    return `<${tag}>${xmlText(text)}</${tag}>`;
+    return text === undefined ? "" : `<${tag}>${xmlText(text)}</${tag}>`;
   };
   const around =
     header === undefined && footer === undefined

@@ -10,8 +10,14 @@ export function usedRange({ cells, formats, merges }: MemorySheet, valuesOnly: b
   };
   for (const at in cells) take(boxAt(at));
   if (!valuesOnly) {
-    for (const area in formats) if (!isWhole(area)) take(areaBox(area));
+    for (const area in formats)
+      if (!isWhole(area) && Object.keys(formats[area] ?? {}).some(isOfCells)) take(areaBox(area));
     for (const merge of merges) take(boxAt(merge));
   }
   return all === undefined ? undefined : rangeOf(all);
+}
+
+/** Of cells themselves, not of the rows or columns they stand in. */
+function isOfCells(key: string): boolean {
+  return key !== "rowHeight" && key !== "columnWidth";
 }
