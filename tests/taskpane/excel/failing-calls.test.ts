@@ -1,15 +1,18 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { failureText } from "../../../shared/ports/host-fault.ts";
 import type { SheetSet } from "../../../shared/ports/sheet-set.ts";
 import { addSheets } from "../../../taskpane/excel/add-sheets.ts";
 import { excelFault } from "../../../taskpane/excel/excel-fault.ts";
-import { setOfDuty } from "../../support/laid-out.ts";
+import { randomPlaces } from "../../support/random-places.ts";
+import { REAL_SETS } from "../../support/real-sets.ts";
 import { type PlannedFault, WorkbookHost } from "../../support/workbook-host.ts";
 
 const NO_WAIT = [0, 0];
 /** Some hundreds of sheets are begun and taken away, on a machine that may be busy, ms. */
-const PATIENCE = 300_000;
+const PATIENCE = 900_000;
+/** Places at random in each set, beside one of each kind. */
+const PLACES = 50;
+const SEED = 20261129;
 let host: WorkbookHost;
 
 beforeEach(() => {
@@ -41,6 +44,12 @@ function placesIn(kinds: readonly (readonly string[])[], share: number): readonl
   });
 }
 
+/** Actions at random, of all that were carried out. */
+function placesAnywhere(kinds: readonly (readonly string[])[], seed: number): readonly PlannedFault[] {
+  const all = kinds.flatMap((actions, i) => actions.map((_, at): PlannedFault => ({ sync: i + 1, at })));
+  return randomPlaces(all.length, PLACES, seed).map((place) => all[place] as PlannedFault);
+}
+
 async function written(set: SheetSet): Promise<void> {
   // Both further looks are needed.
   host.busy = 2 * set.wanted.length;
@@ -49,35 +58,33 @@ async function written(set: SheetSet): Promise<void> {
   await addSheets(set, NO_WAIT);
 }
 
-describe.each(SAMPLE_DUTIES.map((sample, i) => ({ ...sample, share: i / (SAMPLE_DUTIES.length - 1) })))(
-  "writing the sheets of a duty: $name",
-  ({ duty, share }) => {
-    it(
-      "leaves the workbook as it was, whichever kind of call fails",
-      async () => {
-        const set = setOfDuty(duty);
-        // The same sheets stand there already, and their record.
-        await written(set);
-        const places = placesIn(host.kinds, share);
-        expect(host.kinds).toHaveLength(5);
-        expect(new Set(host.kinds.flat()).size).toBeGreaterThan(30);
-        host.protected.add("Sheet1");
-        const before = host.snapshot();
-        expect(host.xmlParts).toHaveLength(set.records?.length ?? 0);
-        for (const place of places) {
-          host.fault = place;
-          const fault = await written(set).then(
-            () => undefined,
-            (thrown: unknown) => thrown,
-          );
-          host.fault = undefined;
-          expect(host.snapshot() === before, JSON.stringify(place)).toBe(true);
-          expect(failureText(excelFault(fault)), JSON.stringify(place)).toMatch(
-            /^Excel stopped: .+\. Nothing was changed in the workbook\. Try it once more; .+\.$/,
-          );
-        }
-      },
-      PATIENCE,
-    );
-  },
-);
+describe.each(REAL_SETS)("writing sheets: $name", ({ made, share }) => {
+  it(
+    "leaves the workbook as it was, whichever kind of call fails, and wherever",
+    async () => {
+      const set = made();
+      // The same sheets stand there already, and their record.
+      await written(set);
+      const places = [...placesIn(host.kinds, share), ...placesAnywhere(host.kinds, SEED + Math.round(100 * share))];
+      const calculates = set.sheets(set.wanted).some(({ cells }) => cells.some(({ f }) => f !== undefined));
+      expect(host.kinds).toHaveLength(calculates ? 5 : 3);
+      expect(places.length).toBeGreaterThan(PLACES + (calculates ? 40 : 15));
+      host.protected.add("Sheet1");
+      const before = host.snapshot();
+      expect(host.xmlParts).toHaveLength(set.records?.length ?? 0);
+      for (const place of places) {
+        host.fault = place;
+        const fault = await written(set).then(
+          () => undefined,
+          (thrown: unknown) => thrown,
+        );
+        host.fault = undefined;
+        expect(host.snapshot() === before, JSON.stringify(place)).toBe(true);
+        expect(failureText(excelFault(fault)), JSON.stringify(place)).toMatch(
+          /^Excel stopped: .+\. Nothing was changed in the workbook\. Try it once more; .+\.$/,
+        );
+      }
+    },
+    PATIENCE,
+  );
+});
