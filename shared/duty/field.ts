@@ -18,6 +18,8 @@ interface Options {
   readonly label: string;
   readonly help: string;
   readonly required?: true;
+  /** Few duties state it: the pane has it under “More”. */
+  readonly isSeldom?: true;
   readonly shownIf?: Condition;
   /** Where what a blank box stands for comes from, a sentence: the sheet says it beside what the box does. */
   readonly usual?: string;

@@ -10,19 +10,19 @@ export interface PaneContext {
   readonly host: SheetHost | undefined;
   /** Folder of the help pages, as seen from the page the pane is on; ends in "/". */
   readonly help: string;
-  /** Takes an event, and has drawn the pane anew when it returns. */
+  /** Takes an event, and has drawn the pane again when it returns. */
   readonly send: (event: PaneEvent) => void;
   /** Looks up what duties the workbook now holds. */
   readonly readSheets: () => Promise<void>;
   /** Enters formulas of ours again whose name the host does not know. */
   readonly repairFunctions: () => Promise<void>;
-  /** Puts the focus on a box, after opening the step it is in. */
+  /** Puts the focus on a box, after showing the stage and opening the step it is in. */
   readonly goTo: (id: string) => void;
   /** The words of the last pause in typing, for the screen reader. */
   readonly announcement: string;
 }
 
-/** One section of the pane. A further step is one more file with one of these, and its place in `STEPS`. */
+/** One section of the pane. A further step is one more file with one of these, and its place in `STAGES`. */
 export interface Step {
   readonly key: string;
   readonly title: string;

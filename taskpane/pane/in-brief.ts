@@ -1,24 +1,30 @@
 import type { Worked } from "../../shared/package/head-and-suction.ts";
 import { countsText } from "../../shared/text/verdict-text.ts";
-import type { UnitSetName } from "../../src/basis/quantities.ts";
+import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
 import { figureText, isWaiting } from "./views/figure.ts";
 import type { WorkedOut } from "./worked.ts";
 
-/** The state of the duty in a few short texts, for the foot of the pane and for the screen reader. */
-export function inBrief({ results, missing, wrong, verdicts }: WorkedOut, units: UnitSetName): readonly string[] {
-  const shown = (label: string, worked: Worked): readonly string[] =>
-    isWaiting(worked)
+/** The figures a duty is known by, and how many boxes they still wait for: for the head of the pane. */
+export function headline({ results, pump, missing, wrong }: WorkedOut, units: UnitSetName): readonly string[] {
+  const shown = (label: string, worked: Worked | undefined, quantity: Quantity): readonly string[] =>
+    worked === undefined || isWaiting(worked)
       ? []
-      : [`${label} ${typeof worked === "number" ? figureText(worked, "head", units) : "not known"}`];
+      : [`${label} ${typeof worked === "number" ? figureText(worked, quantity, units) : "not known"}`];
+  return [
+    ...shown("Total head", results.ratedHead, "head"),
+    ...shown("NPSHA", results.npshAvailable, "head"),
+    ...shown("Pump gives", pump?.operatingPoint.flow, "flow"),
+    ...shown("takes", pump?.operatingPoint.shaftPower, "power"),
+    ...(wrong.length === 0 ? [] : [`${wrong.length} to correct`]),
+    ...(missing.length === 0 ? [] : [`${missing.length} ${missing.length === 1 ? "input" : "inputs"} missing`]),
+  ];
+}
+
+/** The state of the duty in a few short texts, for the screen reader. */
+export function inBrief(worked: WorkedOut, units: UnitSetName): readonly string[] {
   const counts = countsText(
-    verdicts.map(({ state }) => state),
+    worked.verdicts.map(({ state }) => state),
     ["fail", "open"],
   );
-  return [
-    ...(counts === "" ? [] : [counts]),
-    ...shown("Total head", results.ratedHead),
-    ...shown("NPSHA", results.npshAvailable),
-    ...(wrong.length === 0 ? [] : [`${wrong.length} to correct`]),
-    ...(missing.length === 0 ? [] : [`${missing.length} still to give`]),
-  ];
+  return [...(counts === "" ? [] : [counts]), ...headline(worked, units)];
 }

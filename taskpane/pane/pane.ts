@@ -1,24 +1,26 @@
-import { html, render } from "lit";
+import { html, nothing, render } from "lit";
 import { dutiesIn } from "../../shared/calc-sheet/open-again/duties-in.ts";
 import { type DutyText, EMPTY_DUTY } from "../../shared/duty/duty-text.ts";
 import { failureText } from "../../shared/ports/host-fault.ts";
 import type { SheetHost } from "../../shared/ports/sheet-host.ts";
 import { findingText } from "../../shared/text/finding-text.ts";
 import type { PaneContext } from "./context.ts";
+import { showHelpLine } from "./help-line.ts";
 import { inBrief } from "./in-brief.ts";
 import { keepDuty, keptDuty, putAside } from "./remember.ts";
 import { type FunctionRepair, repairWords } from "./repair.ts";
+import { STAGES } from "./stages.ts";
 import { next, openingState, type PaneEvent, type PaneState } from "./state.ts";
-import { STEPS } from "./steps.ts";
 import { loadParser, sumsWith } from "./sums.ts";
 import { failedView } from "./views/failed.ts";
-import { fileBarView } from "./views/file-bar.ts";
+import { notKnownView, unkeptView } from "./views/file-bar.ts";
 import { footBarView } from "./views/foot-bar.ts";
+import { paneHeadView } from "./views/pane-head.ts";
 import { phoneLineView } from "./views/phone-line.ts";
 import { repairView } from "./views/repair.ts";
 import { broughtWords, sheetDutiesView } from "./views/sheet-duties.ts";
-import { stepView } from "./views/step.ts";
-import { verdictStripView } from "./views/verdict-strip.ts";
+import { stageView } from "./views/stage.ts";
+import { welcomeView } from "./views/welcome.ts";
 import { workedOut } from "./worked.ts";
 import "./pane.css";
 
@@ -109,11 +111,16 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
   }
 
   function goTo(id: string): void {
-    const step = STEPS.find(
-      ({ key, holds }) => id === `duty-step-${key}` || holds?.some((place) => id.startsWith(`duty-${place}`)),
-    );
-    if (step !== undefined) send({ type: "step-toggled", step: step.key, open: true });
+    for (const { key: stage, steps } of STAGES) {
+      const step = steps.find(
+        ({ key, holds }) => id === `duty-step-${key}` || holds?.some((place) => id.startsWith(`duty-${place}`)),
+      );
+      if (step === undefined) continue;
+      send({ type: "stage-shown", stage });
+      send({ type: "step-toggled", step: step.key, open: true });
+    }
     const target = document.getElementById(id);
+    for (let fold = target?.closest("details"); fold; fold = fold.parentElement?.closest("details")) fold.open = true;
     const focusable = target instanceof HTMLDetailsElement ? target.querySelector("summary") : target;
     focusable?.focus();
   }
@@ -186,8 +193,8 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
       repairFunctions,
     };
     render(
-      html`<h1 class="unseen">Pump duty</h1>
-        ${fileBarView(context)} ${repairView(context)} ${phoneLineView(context)} ${sheetDutiesView(context)} ${verdictStripView(context)} ${STEPS.map((step) => stepView(context, step))} ${footBarView(context)}`,
+      html`<h1 class="unseen">Duty</h1>
+        ${paneHeadView(context)} ${unkeptView(context)} ${repairView(context)} ${notKnownView(context)} ${sheetDutiesView(context)} ${state.stage === "duty" ? html`${phoneLineView(context)} ${welcomeView(context)}` : nothing} ${STAGES.map((stage) => stageView(context, stage))} ${footBarView(context)}`,
       page,
     );
   }
@@ -201,6 +208,15 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
   window.addEventListener("beforeunload", (event) => {
     if (state.isUnkept) event.preventDefault();
   });
+  showHelpLine(pane);
+  pane.addEventListener("focusout", () => send({ type: "left" }));
+  pane.addEventListener("keydown", (event) => {
+    const by = event.altKey || !(event.ctrlKey || event.metaKey) ? undefined : stepBack(event);
+    if (by === undefined) return;
+    event.preventDefault();
+    event.stopPropagation();
+    send({ type: by });
+  });
   let looking: ReturnType<typeof setTimeout> | undefined;
   services.host?.onCalculated(() => {
     clearTimeout(looking);
@@ -213,6 +229,13 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
     send({ type: "resized", width });
   }).observe(pane);
   return { repairFunctions };
+}
+
+/** What the keys ask for: Ctrl+Z and, either way it is usually typed, Ctrl+Y. */
+function stepBack({ key, shiftKey }: KeyboardEvent): "undone" | "redone" | undefined {
+  const letter = key.toLowerCase();
+  if (letter === "z") return shiftKey ? "redone" : "undone";
+  return letter === "y" && !shiftKey ? "redone" : undefined;
 }
 
 /** The duty of last time, if there is one that can be read. */

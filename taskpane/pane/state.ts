@@ -23,9 +23,11 @@ import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
 import { convertNumbers, numbersThatDiffer } from "./convert-numbers.ts";
 import { type JobEvent, jobChange, withRevisions } from "./job-events.ts";
+import { type PasteAt, withPasted } from "./line-paste.ts";
 import { filledDuty, NO_PHONE, nextPhone, type Phone, type PhoneEvent, phoneSaid } from "./phone.ts";
 import { NO_OFFERS, nextOffers, type Offers, type OffersEvent } from "./pump/offers.ts";
 import { otherPumpsChange, type PumpEvent, pumpChange } from "./pump/pump-events.ts";
+import type { StageKey } from "./stages.ts";
 
 /** A duty to go back or forward to, and the words for what lies between it and the next one. */
 export interface Change {
@@ -70,11 +72,13 @@ export interface PaneState {
   readonly duty: DutyText;
   readonly past: readonly Change[];
   readonly future: readonly Change[];
-  /** The box being typed into: its letters make one step back, not one each. */
+  /** The box being typed into, until it is left: its letters make one step back, not one each. */
   readonly typingIn: string | undefined;
   readonly list: OpenList | undefined;
   /** Boxes whose help and basis are open. */
   readonly openHelp: ReadonlySet<string>;
+  /** The part of the job that is shown. */
+  readonly stage: StageKey;
   readonly closedSteps: ReadonlySet<string>;
   /** The unit set picked while it is still to be said what becomes of the numbers. */
   readonly unitsAsked: UnitSetName | undefined;
@@ -112,6 +116,7 @@ export type PaneEvent =
   | { readonly type: "row-added"; readonly line: LineKey }
   | { readonly type: "row-removed"; readonly line: LineKey; readonly row: number }
   | { readonly type: "row-moved"; readonly line: LineKey; readonly row: number; readonly by: -1 | 1 }
+  | { readonly type: "rows-pasted"; readonly at: PasteAt; readonly cells: readonly (readonly string[])[] }
   | { readonly type: "case-added"; readonly copyOf?: number }
   | { readonly type: "cases-made"; readonly cases: readonly CaseText[] }
   | { readonly type: "case-removed"; readonly case: number }
@@ -127,7 +132,9 @@ export type PaneEvent =
   | { readonly type: "list-moved"; readonly active: number | undefined }
   | { readonly type: "list-closed" }
   | { readonly type: "help-toggled"; readonly field: string }
+  | { readonly type: "stage-shown"; readonly stage: StageKey }
   | { readonly type: "step-toggled"; readonly step: string; readonly open: boolean }
+  | { readonly type: "left" }
   | { readonly type: "noticed"; readonly notice: Notice | undefined }
   | { readonly type: "writing"; readonly writing: Writing }
   | { readonly type: "copying"; readonly copying: Copying }
@@ -147,6 +154,9 @@ export const LINE_TITLES: Readonly<Record<LineKey, string>> = {
   dischargeLine: "Discharge line",
 };
 
+/** The boxes of the selected pump fold away: what it does is read more often than what it is. */
+export const PUMP_BOXES_FOLD = "pump-boxes";
+
 export function openingState(duty: DutyText = EMPTY_DUTY): PaneState {
   return {
     duty,
@@ -155,20 +165,26 @@ export function openingState(duty: DutyText = EMPTY_DUTY): PaneState {
     typingIn: undefined,
     list: undefined,
     openHelp: new Set(),
+    stage: "duty",
     closedSteps: new Set([
-      "job",
-      "cases",
-      "slurry",
+      ...(duty.pump === undefined ? [] : ["pumps"]),
+      PUMP_BOXES_FOLD,
+      "system-curve",
+      "route",
       "sump",
+      "cases",
+      "station",
+      "range",
+      "field",
+      "tracing",
       "pressure",
       "pipe",
       "bolting",
       "drive",
       "priming",
       "materials",
-      "field",
-      "estimate",
-      "tracing",
+      "job",
+      "settings",
     ]),
     unitsAsked: undefined,
     notice: undefined,
@@ -213,6 +229,13 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       const text = `${LINE_TITLES[event.line]}: row ${event.row + 1} removed.`;
       return { ...changed(state, duty, `removing row ${event.row + 1}`), notice: { kind: "changed", text } };
     }
+    case "rows-pasted": {
+      const { at, cells } = event;
+      const rows = withPasted(state.duty[at.line], at, cells, EMPTY_SEGMENT);
+      const text = `${LINE_TITLES[at.line]}: ${cells.length} ${cells.length === 1 ? "row" : "rows"} pasted.`;
+      const pasted = changed(state, withRows(state.duty, at.line, rows), "pasting rows");
+      return { ...pasted, list: undefined, notice: { kind: "changed", text } };
+    }
     case "row-moved":
       return moveRow(state, event.line, event.row, event.by);
     case "case-added":
@@ -243,6 +266,7 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       const replaced = changed(state, event.duty, event.what);
       return {
         ...replaced,
+        closedSteps: toggled(state.closedSteps, "pumps", event.duty.pump !== undefined),
         list: undefined,
         unitsAsked: undefined,
         notice: { kind: "changed", text: `${event.what}.` },
@@ -269,6 +293,10 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       return state.list === undefined ? state : { ...state, list: undefined };
     case "help-toggled":
       return { ...state, openHelp: toggled(state.openHelp, event.field, !state.openHelp.has(event.field)) };
+    case "stage-shown":
+      return event.stage === state.stage ? state : { ...state, stage: event.stage, list: undefined };
+    case "left":
+      return state.typingIn === undefined ? state : { ...state, typingIn: undefined };
     case "step-toggled":
       if (state.closedSteps.has(event.step) !== event.open) return state;
       return { ...state, closedSteps: toggled(state.closedSteps, event.step, !event.open) };
@@ -282,7 +310,7 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       const issued = changed(state, event.issue.duty, `writing revision ${event.issue.revision}`.trim());
       const { sheets, issue } = event;
       const named = issue.revision === "" ? "The next revision" : `Revision ${issue.revision}`;
-      const text = `${named} is written to “${sheets[0] ?? ""}”; what changed stands at the end of the pane.`;
+      const text = `${named} is written to “${sheets[0] ?? ""}”; what changed stands at the end of the stage “Sheet”.`;
       return { ...issued, notice: { kind: "done", text }, writing: { kind: "written", sheets, issue } };
     }
     case "kept": {
@@ -321,7 +349,7 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
     case "compared":
       return { ...state, offers: nextOffers(state.offers, event) };
     default:
-      return changePump(state, event);
+      return changePump(folded(state, event), event);
   }
 }
 
@@ -393,7 +421,7 @@ function step(state: PaneState, from: "past" | "future", to: "past" | "future"):
     typingIn: undefined,
     list: undefined,
     unitsAsked: undefined,
-    notice: { kind: "done", text: `${from === "past" ? "Undone" : "Done again"}: ${change.what}.` },
+    notice: { kind: "done", text: `${from === "past" ? "Undone" : "Redone"}: ${change.what}.` },
     ...stillUnderWay(state),
   };
 }
@@ -471,6 +499,14 @@ function moveRow(state: PaneState, line: LineKey, row: number, by: -1 | 1): Pane
   rows[row + by] = moved;
   const text = `${LINE_TITLES[line]}: row ${row + 1} is now row ${row + 1 + by}.`;
   return { ...changed(state, withRows(state.duty, line, rows), "moving a row"), notice: { kind: "changed", text } };
+}
+
+/** A pump that is chosen is looked at next, one to be entered is typed. */
+function folded(state: PaneState, { type }: PumpEvent): PaneState {
+  const { closedSteps } = state;
+  if (type === "pump-chosen") return { ...state, closedSteps: toggled(closedSteps, "pumps", true) };
+  if (type !== "pump-begun" && type !== "other-pump-added") return state;
+  return { ...state, closedSteps: toggled(closedSteps, PUMP_BOXES_FOLD, false) };
 }
 
 function changePump(state: PaneState, event: PumpEvent): PaneState {

@@ -167,8 +167,11 @@ function findingsOn({ findings }: HeadAndSuction, cells: readonly Handle[]): rea
 function remarksOn(duty: Duty, results: HeadAndSuction): Remarks {
   const cells = (line: LineKey): readonly Handle[] =>
     duty[line].flatMap(({ segment }, row) => (segment === undefined ? [] : segmentCells(line, row)));
-  const atDuty = findingsOn(results, [...AT_DUTY, ...cells("suctionLine"), ...cells("dischargeLine")]);
-  const said = new Set(atDuty.map(meaning));
+  // What is assumed of a row, the row says; what is grave in it, everyone must see.
+  const ofRows = findingsOn(results, [...cells("suctionLine"), ...cells("dischargeLine")]);
+  const saidThere = new Set(ofRows.filter(({ kind }) => kind === "assumed").map(meaning));
+  const atDuty = [...findingsOn(results, AT_DUTY), ...ofRows].filter((finding) => !saidThere.has(meaning(finding)));
+  const said = new Set([...atDuty, ...ofRows].map(meaning));
   const fresh = (key: string): readonly Finding[] =>
     (results.findings.get(key) ?? NONE).filter((finding) => !said.has(meaning(finding)));
   return {

@@ -31,11 +31,13 @@ export const bolting = {
     help: "Decides the least bolt load; no torque is given without it. EPDM, NBR and fibre are understood.",
   }),
   gasketShape: oneOf(GASKET_SHAPES, {
+    isSeldom: true,
     label: "Gasket shape",
     whenBlank: "ring",
     help: "A ring inside the bolts, or full face out to the rim: flat-faced grey iron with strong bolts takes full face.",
   }),
   facing: oneOf(FACING_NAMES, {
+    isSeldom: true,
     label: "Flange faces",
     help: "How the two faces meet. A raised face against flat grey iron cracks it.",
   }),
@@ -45,17 +47,20 @@ export const bolting = {
     help: "Decides how hard the bolts may be pulled. Left blank, B7 is counted, in grey iron A307 B or ISO 4.6.",
   }),
   boltFinish: named(boltFinishNamed, {
+    isSeldom: true,
     label: "Bolt finish and lubricant",
     choices: BOLT_FINISHES,
     help: "Gives the nut factor where none is stated: galvanised, stainless with anti-seize …",
   }),
   nutFactor: amount({
+    isSeldom: true,
     label: "Nut factor K",
     quantity: "ratio",
     bounds: boltTorqueMethod.inputs.nutFactor,
     help: "0.16 to 0.20 lubricated, 0.20 to 0.25 as received; left blank, 0.2 gives the torque and the range decides.",
   }),
   torqueScatter: percent({
+    isSeldom: true,
     label: "Scatter of the tightening",
     bounds: boltAssemblyMethod.inputs.scatter,
     whenBlank: WRENCH_SCATTER,

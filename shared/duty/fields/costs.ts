@@ -24,6 +24,7 @@ export const costs = {
     help: "Hours the pumps run at the operating point, not those they stand ready.",
   }),
   driveEfficiency: percent({
+    isSeldom: true,
     label: "Efficiency of the drive",
     bounds: energyCostMethod.inputs.driveEfficiency,
     shownIf: OF_MOTOR,
@@ -59,11 +60,13 @@ export const costs = {
     help: "Your own labour, materials, equipment and subcontracts for the package, before overhead.",
   }),
   overhead: percent({
+    isSeldom: true,
     label: "Overhead",
     bounds: priceMethod.inputs.overhead,
     help: "On the direct cost, in per cent: 12 for 12 %. None is added where left blank.",
   }),
   contingency: percent({
+    isSeldom: true,
     label: "Contingency",
     bounds: priceMethod.inputs.contingency,
     help: "On direct cost and overhead. Common practice: 3 % to 5 % on a firm scope, 10 % to 20 % on a budget price, 30 % on a concept. None is added where left blank.",
@@ -97,6 +100,7 @@ export const costs = {
     help: "Interest of money in a year less inflation, in per cent: (1 + interest)/(1 + inflation) − 1.",
   }),
   priceSwing: percent({
+    isSeldom: true,
     label: "Price of energy moves by",
     bounds: { above: 0, atMost: 1 },
     whenBlank: 0.2,

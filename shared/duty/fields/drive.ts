@@ -35,12 +35,14 @@ export const drive = {
     help: "1.1 is 10 % more than the maximum shaft power, before a rating is taken. Stated, it is a limit of the order.",
   }),
   leastSpeed: amount({
+    isSeldom: true,
     label: "Minimum speed of the pump",
     quantity: "speed",
     bounds: SPEED,
     help: "Slowest that a variable-speed drive or an engine runs it; blank where the speed does not vary.",
   }),
   airTemperature: amount({
+    isSeldom: true,
     label: "Maximum air temperature",
     quantity: "temperature",
     bounds: enginePowerMethod.inputs.airTemperature,
@@ -61,6 +63,7 @@ export const drive = {
     help: "50 Hz or 60 Hz; blank: that of the voltage where it says one, else 60 Hz in US units and 50 Hz in others.",
   }),
   fittedMotor: amount({
+    isSeldom: true,
     label: "Motor rating, where there is one",
     quantity: "power",
     bounds: motorDataMethod.inputs.fitted,
@@ -68,18 +71,21 @@ export const drive = {
     help: "Nameplate rating of the motor offered or on hand, to be judged; blank: the next standard rating is chosen.",
   }),
   transmission: oneOf(TRANSMISSIONS, {
+    isSeldom: true,
     label: "Motor drives through",
     whenBlank: "coupling",
     shownIf: OF_MOTOR,
     help: "coupling: at the pump's speed; belts: the motor keeps its own speed.",
   }),
   motorStart: oneOf(STARTERS, {
+    isSeldom: true,
     label: "Motor start",
     whenBlank: "direct on line",
     shownIf: OF_MOTOR,
     help: "How it is started; VFD is a variable-frequency drive of 6 pulses, low-harmonic one of 12 or 18 or an active front end.",
   }),
   supply: oneOf(["mains", "generator"], {
+    isSeldom: true,
     label: "Power comes from",
     whenBlank: "mains",
     shownIf: OF_MOTOR,
@@ -94,6 +100,7 @@ export const drive = {
     },
   ),
   generatorApparent: amount({
+    isSeldom: true,
     label: "Generator set, alternator",
     quantity: "apparentPower",
     bounds: { above: 0, atMost: 1e8 },
@@ -101,6 +108,7 @@ export const drive = {
     help: "Rated kVA of the set, to be held against the motor's start.",
   }),
   generatorPower: amount({
+    isSeldom: true,
     label: "Generator set, electric power",
     quantity: "electricPower",
     bounds: { above: 0, atMost: 1e8 },
@@ -120,6 +128,7 @@ export const drive = {
     help: "continuous net, continuous gross (fan and accessories still to come off) or standby. Blank counts as gross.",
   }),
   accessoryLosses: percent({
+    isSeldom: true,
     label: "Fan and accessory losses",
     bounds: engineNetPowerMethod.inputs.lossShare,
     shownIf: OF_ENGINE,
@@ -133,6 +142,7 @@ export const drive = {
     help: "natural or turbo; naturally aspirated loses most with altitude.",
   }),
   specificConsumption: amount({
+    isSeldom: true,
     label: "Specific fuel consumption",
     quantity: "specificConsumption",
     bounds: fuelRateMethod.inputs.specificConsumption,

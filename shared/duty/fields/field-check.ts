@@ -35,6 +35,7 @@ export const fieldCheck = {
     help: "What it reads; a vacuum as -3 psi or 6.2 inHg vac. Blank: taken from the source level and the losses of the suction line.",
   }),
   dischargeGaugeHeight: amount({
+    isSeldom: true,
     label: "Discharge gauge height",
     quantity: "length",
     bounds: inputs.dischargeHeight,
@@ -42,6 +43,7 @@ export const fieldCheck = {
     help: "Of the gauge itself over the pump level, where the line to it is full of liquid.",
   }),
   suctionGaugeHeight: amount({
+    isSeldom: true,
     label: "Suction gauge height",
     quantity: "length",
     bounds: inputs.suctionHeight,
@@ -49,26 +51,31 @@ export const fieldCheck = {
     help: "Of the gauge itself over the pump level, where the line to it is full of liquid.",
   }),
   dischargeTapHeight: amount({
+    isSeldom: true,
     label: "Discharge tap height, air in the line",
     quantity: "length",
     bounds: inputs.dischargeTapHeight,
     help: "Over the pump level. Where the line to the gauge is full of air the height of its tap counts. Blank: the line is full of liquid.",
   }),
   suctionTapHeight: amount({
+    isSeldom: true,
     label: "Suction tap height, air in the line",
     quantity: "length",
     bounds: inputs.suctionTapHeight,
     help: "Lines under vacuum usually are full of air. Blank: the line is full of liquid.",
   }),
   dischargeTapPipe: named(pipeNamed, {
+    isSeldom: true,
     label: "Pipe at the discharge tap",
     help: "Such as 8 in sch40. Blank: the first row of the discharge line.",
   }),
   suctionTapPipe: named(pipeNamed, {
+    isSeldom: true,
     label: "Pipe at the suction tap",
     help: "Such as 10 in sch40. Blank: the last row of the suction line.",
   }),
   tapLoss: amount({
+    isSeldom: true,
     label: "Loss from tap to flange",
     quantity: "head",
     bounds: inputs.lossToFlanges,
@@ -87,12 +94,14 @@ export const fieldCheck = {
     help: "At the meter, of this pump: 26.8 kW; 62 A, 460 V, pf 0.86; or Kh 3.6, 10 turns in 42 s, ratio 40.",
   }),
   fieldMotorEfficiency: percent({
+    isSeldom: true,
     label: "Motor efficiency at that load",
     bounds: plantEfficiencyMethod.inputs.motorEfficiency,
     shownIf: OF_MOTOR,
     help: "With it the pump's own efficiency follows. Blank: from the meter to the water alone.",
   }),
   fieldFuel: amount({
+    isSeldom: true,
     label: "Fuel measured",
     quantity: "fuelFlow",
     bounds: { above: 0, atMost: FLOW.atMost as number },

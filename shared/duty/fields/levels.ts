@@ -25,6 +25,7 @@ export const levels = {
     help: "Liquid surface pumped to, or centre line of a free outlet, above the same datum.",
   }),
   sourcePressure: amount({
+    isSeldom: true,
     label: "Source pressure",
     quantity: "gaugePressure",
     bounds: PRESSURE,
@@ -32,6 +33,7 @@ export const levels = {
     help: "Gauge pressure over the source liquid, 0 where it is open to the air; or absolute, such as 12 psia.",
   }),
   deliveryPressure: amount({
+    isSeldom: true,
     label: "Delivery pressure",
     quantity: "gaugePressure",
     bounds: PRESSURE,

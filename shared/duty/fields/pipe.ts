@@ -16,6 +16,7 @@ export const pipe = {
     help: "Working pressure of hose and pipe without a standard in the discharge line: the lowest of hose, coupling and clamp, at 23 °C (73 °F), by their makers.",
   }),
   vacuumDuration: amount({
+    isSeldom: true,
     label: "Vacuum lasts",
     quantity: "hours",
     bounds: pipeCollapseMethod.inputs.duration,

@@ -17,6 +17,7 @@ export const range = {
     help: "At the lowest source and highest delivery level; the pump gives least here.",
   }),
   agedRoughness: amount({
+    isSeldom: true,
     label: "Roughness of aged pipe",
     quantity: "size",
     // The bore of the lines decides how much it may be.
@@ -24,12 +25,14 @@ export const range = {
     help: "Absolute roughness after years of use, for the aged end of the range; the lines as stated are the new end.",
   }),
   leastPumpFlow: amount({
+    isSeldom: true,
     label: "Maker's least flow",
     quantity: "flow",
     bounds: FLOW,
     help: "Least continuous flow that the maker states for one pump as it runs, or the start of its allowable region.",
   }),
   greatestPumpFlow: amount({
+    isSeldom: true,
     label: "Maker's greatest flow",
     quantity: "flow",
     bounds: FLOW,

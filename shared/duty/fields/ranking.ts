@@ -7,6 +7,7 @@ function weight(part: keyof ScoreParts, help: string): AmountField {
     label: `Weight of ${PART_NAMES[part]}`,
     quantity: "ratio",
     bounds: { atLeast: 0 },
+    isSeldom: true,
     whenBlank: SCORE_WEIGHTS[part],
     help: `${help} Weights count over their sum; 0 leaves it out. Pumps that keep every rule come first, whatever the weights.`,
   });

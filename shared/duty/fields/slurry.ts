@@ -36,17 +36,20 @@ export const slurry = {
     help: "Size that half the solids by weight are smaller than, from a sieve: “0.5 mm” or “500 µm”. Deposition, friction and the pump's loss of head need it; power, pressure and NPSH go by the SG without it.",
   }),
   coarseSize: amount({
+    isSeldom: true,
     label: "Coarse particle size d85",
     quantity: "size",
     bounds: particleSettlingMethod.inputs.particleSize,
     help: "Size that 85 % by weight are smaller than; narrow grading, which is on the safe side at low velocity, where left blank.",
   }),
   fines: percent({
+    isSeldom: true,
     label: "Fines below 75 µm",
     bounds: pumpDeratingMethod.inputs.fines,
     help: "Per cent of the weight of the solids. They make the pump lose less head; none are counted where left blank.",
   }),
   upwardSlope: amount({
+    isSeldom: true,
     label: "Steepest upward slope of the line",
     quantity: "angle",
     bounds: { atLeast: 0, atMost: Math.PI / 2 },

@@ -10,9 +10,9 @@ export interface DutyLevels {
   readonly unit: string;
 }
 
-const TOP = 30;
+const TOP = 24;
 const HEIGHT = 112;
-const BELOW = 42;
+const BELOW = 38;
 const LEAST_GAP = 30;
 const TANK_WIDTH = 66;
 const TANK_DEPTH = 24;
@@ -22,45 +22,84 @@ const PUMP_RADIUS = 9;
 export function elevationPicture(levels: DutyLevels, width: number): TemplateResult {
   const { source, pump, delivery, unit } = levels;
   const { places, toScale } = levelPlaces([source, pump, delivery], HEIGHT, LEAST_GAP);
-  const [ySource, yPump, yDelivery] = places.map((place) => place + TOP) as [number, number, number];
   const show = (value: number): string => `${figures(value)} ${unit}`;
+  return html`<figure>
+    ${sideView(places, width, elevationWords(levels), {
+      source: `Source ${show(source)}`,
+      pump: `Pump ${show(pump)}`,
+      delivery: `Delivery ${show(delivery)}`,
+      lift: show(Math.abs(pump - source)),
+      staticHead: show(Math.abs(delivery - source)),
+    })}
+    <figcaption>
+      ${liftWords(levels)} ${staticWords(levels)} ${toScale ? nothing : "Heights are not drawn to scale."}
+    </figcaption>
+  </figure>`;
+}
+
+/** What the three levels are, before they are stated. */
+export function elevationSketch(width: number): TemplateResult {
+  const words = "Source, pump and delivery seen from the side, with suction lift and static head between their levels.";
+  return html`<figure>
+    ${sideView([HEIGHT, HEIGHT * 0.6, 0], width, words, {
+      source: "Source level",
+      pump: "Pump level",
+      delivery: "Delivery level",
+      lift: "lift",
+      staticHead: "static head",
+    })}
+    <figcaption>
+      All three above one datum you like: for a lift of 12 and a rise of 60, source 0, pump 12, delivery 72.
+    </figcaption>
+  </figure>`;
+}
+
+interface SideWords {
+  readonly source: string;
+  readonly pump: string;
+  readonly delivery: string;
+  readonly lift: string;
+  readonly staticHead: string;
+}
+
+function sideView(
+  places: readonly number[],
+  width: number,
+  words: string,
+  { source, pump, delivery, lift, staticHead }: SideWords,
+): TemplateResult {
+  const [ySource, yPump, yDelivery] = places.map((place) => place + TOP) as [number, number, number];
   const xTank = width - TANK_WIDTH - 4;
-  const lifts = pump > source;
+  const lifts = yPump < ySource;
   const xPump = Math.round(width * 0.44);
   const xRise = xPump + 26;
   const xSuction = 4 + TANK_WIDTH / 2;
   const xLift = 4 + TANK_WIDTH + 14;
   const xStatic = xTank - 16;
   const height = TOP + HEIGHT + BELOW;
-  return html`<figure>
-    <svg
-      class="picture"
-      viewBox="0 0 ${width} ${height}"
-      width=${width}
-      height=${height}
-      role="img"
-      aria-label="${elevationWords(levels)}"
-    >
-      ${tank(4, ySource)} ${tank(xTank, yDelivery)}
-      <path class="datum" d="M${4 + TANK_WIDTH} ${ySource}H${xStatic + 6}" />
-      <path
-        class="pipe"
-        d="M${xSuction} ${ySource + TANK_DEPTH - 7}V${yPump}H${xPump}M${xPump} ${yPump}H${xRise}V${yDelivery + 10}H${xTank + 12}"
-      />
-      <circle class="pump" cx=${xPump} cy=${yPump} r=${PUMP_RADIUS} />
-      <path class="pump-mark" d="M${xPump - 4} ${yPump - 5}L${xPump + 5} ${yPump}L${xPump - 4} ${yPump + 5}Z" />
-      ${dimension(xLift, ySource, yPump, show(Math.abs(pump - source)), "start")}
-      ${dimension(xStatic, ySource, yDelivery, show(Math.abs(delivery - source)), "end")}
-      <text x="4" y=${lifts ? ySource + TANK_DEPTH + 14 : ySource - 11}>Source ${show(source)}</text>
-      <text x=${width - 4} y=${yDelivery - 11} text-anchor="end">Delivery ${show(delivery)}</text>
-      <text x=${xRise - 5} y=${lifts ? yPump - PUMP_RADIUS - 6 : yPump + PUMP_RADIUS + 14} text-anchor="end">
-        Pump ${show(pump)}
-      </text>
-    </svg>
-    <figcaption>
-      ${liftWords(levels)} ${staticWords(levels)} ${toScale ? nothing : "Heights are not drawn to scale."}
-    </figcaption>
-  </figure>`;
+  return html`<svg
+    class="picture"
+    viewBox="0 0 ${width} ${height}"
+    width=${width}
+    height=${height}
+    role="img"
+    aria-label=${words}
+  >
+    ${tank(4, ySource)} ${tank(xTank, yDelivery)}
+    <path class="datum" d="M${4 + TANK_WIDTH} ${ySource}H${xStatic + 6}" />
+    <path
+      class="pipe"
+      d="M${xSuction} ${ySource + TANK_DEPTH - 7}V${yPump}H${xPump}M${xPump} ${yPump}H${xRise}V${yDelivery + 10}H${xTank + 12}"
+    />
+    <circle class="pump" cx=${xPump} cy=${yPump} r=${PUMP_RADIUS} />
+    <path class="pump-mark" d="M${xPump - 4} ${yPump - 5}L${xPump + 5} ${yPump}L${xPump - 4} ${yPump + 5}Z" />
+    ${dimension(xLift, ySource, yPump, lift, "start")} ${dimension(xStatic, ySource, yDelivery, staticHead, "end")}
+    <text x="4" y=${lifts ? ySource + TANK_DEPTH + 14 : ySource - 11}>${source}</text>
+    <text x=${width - 4} y=${yDelivery - 11} text-anchor="end">${delivery}</text>
+    <text x=${xRise - 5} y=${lifts ? yPump - PUMP_RADIUS - 6 : yPump + PUMP_RADIUS + 14} text-anchor="end">
+      ${pump}
+    </text>
+  </svg>`;
 }
 
 /** The picture in words. */

@@ -20,7 +20,7 @@ interface Combobox {
 
 /**
  * A box with a list of known names under it, after the WAI-ARIA combobox pattern with list autocomplete: the
- * arrows mark a name, Enter takes it, Escape shuts the list. Whatever is typed stands; the list only offers.
+ * arrows mark a name, Enter or Tab takes it, Escape shuts the list. Whatever is typed stands; the list only offers.
  */
 export function comboboxView(context: PaneContext, box: Combobox): TemplateResult {
   const { send, state } = context;
@@ -32,6 +32,8 @@ export function comboboxView(context: PaneContext, box: Combobox): TemplateResul
   const matches = list === undefined ? undefined : box.matches(list);
   const shown = matches !== undefined && matches.names.length > 0;
   const active = shown ? list?.active : undefined;
+  /** What stands in the box is the one name that fits. */
+  const isTyped = shown && matches.more === 0 && matches.names.length === 1 && matches.names[0] === text.trim();
   const optionId = (index: number): string => `${listId}-${index}`;
 
   function open(input: HTMLInputElement): void {
@@ -71,9 +73,13 @@ export function comboboxView(context: PaneContext, box: Combobox): TemplateResul
         return;
       }
       case "Enter":
-        if (active === undefined) return;
+        if (active === undefined && !isTyped) return;
         event.preventDefault();
-        choose(active);
+        if (active === undefined) send({ type: "list-closed" });
+        else choose(active);
+        return;
+      case "Tab":
+        if (active !== undefined) choose(active);
         return;
       case "Escape":
         if (list === undefined) return;
@@ -117,7 +123,7 @@ export function comboboxView(context: PaneContext, box: Combobox): TemplateResul
       @blur=${() => send({ type: "list-closed" })}
     />
     <div class="names" ?hidden=${!shown} @mousedown=${(event: MouseEvent) => event.preventDefault()}>
-      <ul id=${listId} role="listbox" aria-label="Known names">
+      <ul id=${listId} role="listbox" aria-label="Known names" tabindex="-1">
         ${(matches?.names ?? []).map(
           (name, index) => html`<li
             id=${optionId(index)}

@@ -31,7 +31,14 @@ export function fieldView(context: PaneContext, key: FieldKey): TemplateResult |
     ...(findings.length === 0 ? [] : [`${id}-findings`]),
     `${id}-help`,
   ].join(" ");
-  return html`<div class="field ${field.kind}">
+  return html`<div
+    class="field ${field.kind}"
+    @keydown=${(event: KeyboardEvent) => {
+      if (event.key !== "F1") return;
+      event.preventDefault();
+      send({ type: "help-toggled", field: key });
+    }}
+  >
     <label for=${id}>${field.label}</label>
     <div class="entry">
       ${boxView(context, key, field, describedBy)}
@@ -40,10 +47,12 @@ export function fieldView(context: PaneContext, key: FieldKey): TemplateResult |
     <button
       class="about-button"
       type="button"
+      tabindex="-1"
+      aria-keyshortcuts="F1"
       aria-expanded=${open}
       aria-controls="${id}-about"
       aria-label="About ${field.label}"
-      title="Help and basis"
+      title="Help and basis (F1 in the box)"
       @click=${() => send({ type: "help-toggled", field: key })}
     >
       ?

@@ -30,22 +30,26 @@ export function fileBarView(context: PaneContext): TemplateResult {
       >
         Redo
       </button>
-      <button type="button" @click=${() => saveFile(context)}>Save duty</button>
-      <button type="button" @click=${(event: Event) => pickFile(event)}>Open duty</button>
       ${
         state.aside === undefined
           ? nothing
           : html`<button type="button" @click=${() => saveFile(context, state.aside)}>Save the duty put aside</button>`
       }
-      <a class="help" href="${context.help}index.html" target="_blank" rel="noopener">Help</a>
-      <input type="file" accept=".json,application/json" hidden @change=${(event: Event) => openFile(context, event)} />
     </div>
-    <details class="samples">
-      <summary>Start from a sample</summary>
+    <details class="samples" @keydown=${closeOnEscape}>
+      <summary>File</summary>
+      <div class="sheet-of-files">
+      <div class="buttons">
+        <button type="button" @click=${() => saveFile(context)}>Save duty</button>
+        <button type="button" @click=${(event: Event) => pickFile(event)}>Open duty</button>
+        <input type="file" accept=".json,application/json" hidden @change=${(event: Event) => openFile(context, event)} />
+      </div>
+      <h3>Start from a sample</h3>
       <ul>
         ${SAMPLE_DUTIES.map(
           ({ name, about, duty }) => html`<li>
             <button
+              class="sample"
               type="button"
               @click=${(event: Event) => {
                 closeDetails(event);
@@ -59,6 +63,7 @@ export function fileBarView(context: PaneContext): TemplateResult {
         )}
         <li>
           <button
+            class="sample"
             type="button"
             @click=${(event: Event) => {
               closeDetails(event);
@@ -71,12 +76,13 @@ export function fileBarView(context: PaneContext): TemplateResult {
           <p class="hint">Clears every box. Undo brings the present duty back.</p>
         </li>
       </ul>
+      </div>
     </details>
-    ${unkeptView(context)} ${notKnownView(context)}
   </div>`;
 }
 
-function unkeptView({ state }: PaneContext): TemplateResult {
+/** Told as long as it is so. */
+export function unkeptView({ state }: PaneContext): TemplateResult {
   return html`<div role="status">
     ${
       state.isUnkept
@@ -90,7 +96,7 @@ function unkeptView({ state }: PaneContext): TemplateResult {
 }
 
 /** What came with the duty that nothing reads: it is saved again with it until it is taken out here. */
-function notKnownView({ state: { duty }, send }: PaneContext): TemplateResult | typeof nothing {
+export function notKnownView({ state: { duty }, send }: PaneContext): TemplateResult | typeof nothing {
   const found = notKnown(duty);
   if (found.length === 0) return nothing;
   const what = "Took out what is not known";
@@ -104,7 +110,7 @@ function notKnownView({ state: { duty }, send }: PaneContext): TemplateResult | 
 
 function saveFile({ state, send }: PaneContext, duty: DutyText = state.duty): void {
   const name = downloadDuty(duty);
-  send({ type: "noticed", notice: { kind: "done", text: `Handed to the browser to save as “${name}”.` } });
+  send({ type: "noticed", notice: { kind: "done", text: `Download started: “${name}”.` } });
 }
 
 function pickFile(event: Event): void {
@@ -116,6 +122,7 @@ async function openFile({ state, send }: PaneContext, event: Event): Promise<voi
   const input = event.currentTarget as HTMLInputElement;
   const file = input.files?.[0];
   if (file === undefined) return;
+  closeDetails(event);
   const failed = (reason: string): void =>
     send({ type: "noticed", notice: { kind: "failed", text: `“${file.name}” was not opened. ${reason}` } });
   try {
@@ -127,6 +134,10 @@ async function openFile({ state, send }: PaneContext, event: Event): Promise<voi
   }
   // The same file can then be chosen once more.
   input.value = "";
+}
+
+function closeOnEscape(event: KeyboardEvent): void {
+  if (event.key === "Escape") closeDetails(event);
 }
 
 function closeDetails(event: Event): void {

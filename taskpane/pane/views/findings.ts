@@ -28,16 +28,26 @@ export function findingsAt({ state, worked }: PaneContext, key: string): readonl
   return beingTyped ? worked.at(key).filter(({ code }) => code !== "name-unknown") : worked.at(key);
 }
 
-/** Findings under a heading of their own; nothing where there are none. */
+/** Findings: what someone must act on stands in sight, what someone should check opens under the heading. */
 export function remarksView(
   heading: string,
   findings: readonly Finding[],
   units: UnitSetName,
 ): TemplateResult | typeof nothing {
-  return findings.length === 0
-    ? nothing
-    : html`<h3>${heading}</h3>
-        ${findingsView(findings, units)}`;
+  const [grave, mild] = [findings.filter(isGrave), findings.filter((finding) => !isGrave(finding))];
+  return html`${grave.length === 0 ? nothing : findingsView(grave, units)}
+  ${
+    mild.length === 0
+      ? nothing
+      : html`<details class="remarks">
+          <summary>${heading} (${mild.length})</summary>
+          ${findingsView(mild, units)}
+        </details>`
+  }`;
+}
+
+export function isGrave({ kind }: Finding): boolean {
+  return kind !== "check" && kind !== "assumed";
 }
 
 function findingView(finding: Finding, units: UnitSetName): TemplateResult {

@@ -1,11 +1,11 @@
-import { html, nothing } from "lit";
+import { html } from "lit";
 import { hasFields } from "../../../shared/duty/duty.ts";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
 import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import type { PaneContext, Step } from "../context.ts";
-import { type DutyLevels, elevationPicture } from "../pictures/elevation.ts";
-import { fieldView } from "./field.ts";
+import { type DutyLevels, elevationPicture, elevationSketch } from "../pictures/elevation.ts";
+import { fieldsView } from "./fields.ts";
 
 const FIELDS = fieldsOf("levels");
 
@@ -15,8 +15,8 @@ export const flowAndLevels: Step = {
   holds: FIELDS,
   view: (context) => {
     const levels = levelsOf(context);
-    return html`${FIELDS.map((key) => fieldView(context, key))}
-    ${levels === undefined ? nothing : elevationPicture(levels, context.state.width)}`;
+    return html`${fieldsView(context, FIELDS)}
+    ${levels === undefined ? elevationSketch(context.state.width) : elevationPicture(levels, context.state.width)}`;
   },
 };
 

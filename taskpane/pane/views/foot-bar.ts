@@ -1,15 +1,14 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { PaneContext } from "../context.ts";
-import { inBrief } from "../in-brief.ts";
+import { fileBarView } from "./file-bar.ts";
+import { unitsView } from "./units.ts";
 
-/** Always in sight at the foot of the pane: what just happened, and the two main results or what they wait for. */
+/** Always in sight at the foot of the pane: what just happened, what the box in use is for, units, undo and files. */
 export function footBarView(context: PaneContext): TemplateResult {
-  const { state, goTo } = context;
   return html`<div class="foot-bar">
     ${noticeView(context)}
-    <button class="brief-results" type="button" @click=${() => goTo("duty-step-results")}>
-      ${inBrief(context.worked, state.duty.unitSet).map((text) => html`<span>${text}</span>`)}
-    </button>
+    <p class="help-line" aria-hidden="true"></p>
+    ${unitsView(context)} ${fileBarView(context)}
     <p class="unseen" role="status">${context.announcement}</p>
   </div>`;
 }

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
-import { type LineKey, type Place, placeKey, type SegmentText } from "../../../shared/duty/duty-text.ts";
+import { type LineKey, type Place, placeKey } from "../../../shared/duty/duty-text.ts";
 import { inOneLine } from "../../../shared/duty/sums/amount-list.ts";
 import { asTyped } from "../../../shared/duty/sums/written-sum.ts";
 import { amountText } from "../../../shared/text/words.ts";
@@ -9,6 +9,7 @@ import { amount } from "../../../src/basis/result.ts";
 import { boxId, type PaneContext } from "../context.ts";
 import { pieceAt, withFitting, withPiece } from "../fitting-piece.ts";
 import { FITTINGS, isFittingName, pipesFor } from "../known-names.ts";
+import { LINE_COLUMNS, type LineColumn, pastedCells } from "../line-paste.ts";
 import { matching } from "../names.ts";
 import { LINE_TITLES, type OpenList } from "../state.ts";
 import type { RowWorked } from "../worked.ts";
@@ -16,9 +17,7 @@ import { comboboxView } from "./combobox.ts";
 import { findingsAt, findingsView } from "./findings.ts";
 import { listQuestionView, sumLineOf, sumLineView } from "./sum-line.ts";
 
-type Column = keyof SegmentText;
-
-const COLUMN_LABELS: Readonly<Record<Column, string>> = {
+const COLUMN_LABELS: Readonly<Record<LineColumn, string>> = {
   pipe: "Pipe",
   length: "Length",
   fittings: "Fittings",
@@ -26,8 +25,8 @@ const COLUMN_LABELS: Readonly<Record<Column, string>> = {
   level: "Level",
 };
 
-const COLUMN_HELP: Readonly<Record<Column, string>> = {
-  pipe: "Choose a known pipe by typing, or give the bore: “ID 154.1 mm rough 0.045 mm”.",
+const COLUMN_HELP: Readonly<Record<LineColumn, string>> = {
+  pipe: "One row for each run of equal pipe with its fittings, in the direction of flow. Choose a known pipe by typing, or give the bore: “ID 154.1 mm rough 0.045 mm”. Cells copied from a sheet can be pasted in.",
   length: "Developed length of this run.",
   fittings: "Counts and names, such as “2 elbow 90 long, 1 gate”. “K 3.2” adds a known coefficient.",
   share:
@@ -37,21 +36,23 @@ const COLUMN_HELP: Readonly<Record<Column, string>> = {
 };
 
 /** Boxes of one line without a list to choose from, and what their figures are measured in. */
-const PLAIN: Readonly<Partial<Record<Column, Quantity | null>>> = { length: "length", share: null, level: "elevation" };
+const PLAIN: Readonly<Partial<Record<LineColumn, Quantity | null>>> = {
+  length: "length",
+  share: null,
+  level: "elevation",
+};
 
-/** The rows of a line in the direction of flow, each with its own bore. */
+/** The rows of a line in the direction of flow, each with its own bore, as a grid that takes cells pasted into it. */
 export function lineEditorView(context: PaneContext, line: LineKey): TemplateResult {
   const { state, send, goTo } = context;
   const rows = state.duty[line];
-  return html`<p class="hint">
-      One row for each run of equal pipe with its fittings, in the direction of flow.
-    </p>
-    <ol class="rows">
-      ${rows.map((_, row) => html`<li>${rowView(context, line, row)}</li>`)}
-    </ol>
-    ${(Object.keys(COLUMN_HELP) as Column[]).map(
-      (column) => html`<p class="unseen" id=${helpId(line, column)}>${COLUMN_HELP[column]}</p>`,
-    )}
+  return html`<div class="line-grid">
+      <div class="line-row heads" aria-hidden="true">
+        ${LINE_COLUMNS.map((column) => html`<span class=${column}>${COLUMN_LABELS[column]}${unitAside(column, state.duty.unitSet)}</span>`)}
+      </div>
+      ${rows.map((_, row) => rowView(context, line, row))}
+    </div>
+    ${LINE_COLUMNS.map((column) => html`<p class="unseen" id=${helpId(line, column)}>${COLUMN_HELP[column]}</p>`)}
     <button
       class="add"
       type="button"
@@ -64,21 +65,31 @@ export function lineEditorView(context: PaneContext, line: LineKey): TemplateRes
     </button>`;
 }
 
+function unitAside(column: LineColumn, units: UnitSetName): string {
+  const quantity = PLAIN[column];
+  return typeof quantity === "string" ? `, ${printedUnit(quantity, units)}` : "";
+}
+
 function rowView(context: PaneContext, line: LineKey, row: number): TemplateResult {
   const { state, worked } = context;
   const segment = worked.segmentAt(line, row);
   const units = state.duty.unitSet;
-  return html`<div class="row" role="group" aria-label="${LINE_TITLES[line]}, row ${row + 1}">
-    <div class="row-head">
-      <span class="row-number" aria-hidden="true">${row + 1}</span>
+  const cells = LINE_COLUMNS.map((column): CellPlace => ({ line, row, column }));
+  return html`<div
+    class="line-row"
+    role="group"
+    aria-label="${LINE_TITLES[line]}, row ${row + 1}"
+    aria-keyshortcuts="Alt+ArrowUp Alt+ArrowDown Alt+Delete"
+    @keydown=${(event: KeyboardEvent) => onKey(context, line, row, event)}
+  >
+    ${cells.map((place) => cellView(context, place))}
+    <div class="row-foot">
       <span class="row-result">
         ${segment === undefined ? nothing : rowResultText(segment, units)}
       </span>
       ${rowButtons(context, line, row)}
     </div>
-    ${cellView(context, { line, row, column: "pipe" })} ${cellView(context, { line, row, column: "length" })}
-    ${cellView(context, { line, row, column: "fittings" })} ${cellView(context, { line, row, column: "share" })}
-    ${cellView(context, { line, row, column: "level" })}
+    ${cells.map((place) => belowView(context, place))}
     ${segment === undefined || segment.findings.length === 0 ? nothing : findingsView(segment.findings, units)}
   </div>`;
 }
@@ -90,76 +101,76 @@ function rowResultText({ velocity, pipeHead, fittingHead }: RowWorked, units: Un
   return `${amountText(amount("velocity", velocity), units)}, ${lost} lost`;
 }
 
-function rowButtons({ state, send, goTo }: PaneContext, line: LineKey, row: number): TemplateResult {
+/** Alt with an arrow moves the row, Alt with Delete removes it; the focus stays in its column. */
+function onKey(context: PaneContext, line: LineKey, row: number, event: KeyboardEvent): void {
+  const column = LINE_COLUMNS.find((each) => (event.target as HTMLElement).id.endsWith(`-${each}`)) ?? "pipe";
+  const by = event.altKey ? ({ ArrowUp: -1, ArrowDown: 1 } as const)[event.key] : undefined;
+  if (by !== undefined) {
+    event.preventDefault();
+    if (row + by >= 0 && row + by < context.state.duty[line].length) move(context, { line, row, column }, by);
+  } else if (event.altKey && event.key === "Delete") {
+    event.preventDefault();
+    remove(context, { line, row, column });
+  }
+}
+
+function move({ send, goTo }: PaneContext, { line, row, column }: CellPlace, by: -1 | 1): void {
+  send({ type: "row-moved", line, row, by });
+  goTo(boxId(placeKey({ line, row: row + by, column })));
+}
+
+function remove({ state, send, goTo }: PaneContext, { line, row, column }: CellPlace): void {
   const last = state.duty[line].length - 1;
-  const buttonId = (at: number, name: string): string => `duty-${line}-${at}-${name}`;
-  const move = (by: -1 | 1): void => {
-    const to = row + by;
-    send({ type: "row-moved", line, row, by });
-    const atEnd = to === 0 ? "down" : to === last ? "up" : undefined;
-    goTo(buttonId(to, atEnd ?? (by === 1 ? "down" : "up")));
-  };
-  const name = `row ${row + 1}`;
+  send({ type: "row-removed", line, row });
+  goTo(boxId(placeKey({ line, row: Math.max(0, Math.min(row, last - 1)), column })));
+}
+
+/** For the pointer; the keyboard has its keys in the boxes. */
+function rowButtons(context: PaneContext, line: LineKey, row: number): TemplateResult {
+  const last = context.state.duty[line].length - 1;
+  const place: CellPlace = { line, row, column: "pipe" };
+  const button = (words: string, keys: string, sign: string, isOff: boolean, act: () => void): TemplateResult =>
+    html`<button type="button" tabindex="-1" aria-label="${words} row ${row + 1}" title="${words} (${keys})" ?disabled=${isOff} @click=${act}>
+      ${sign}
+    </button>`;
   return html`<span class="row-buttons">
-    <button
-      id=${buttonId(row, "up")}
-      type="button"
-      aria-label="Move ${name} up"
-      title="Move up"
-      ?disabled=${row === 0}
-      @click=${() => move(-1)}
-    >
-      ↑
-    </button>
-    <button
-      id=${buttonId(row, "down")}
-      type="button"
-      aria-label="Move ${name} down"
-      title="Move down"
-      ?disabled=${row === last}
-      @click=${() => move(1)}
-    >
-      ↓
-    </button>
-    <button
-      type="button"
-      aria-label="Remove ${name}"
-      title="Remove"
-      @click=${() => {
-        send({ type: "row-removed", line, row });
-        goTo(boxId(placeKey({ line, row: Math.max(0, Math.min(row, last - 1)), column: "pipe" })));
-      }}
-    >
-      ×
-    </button>
+    ${button("Move up", "Alt+↑", "↑", row === 0, () => move(context, place, -1))}
+    ${button("Move down", "Alt+↓", "↓", row === last, () => move(context, place, 1))}
+    ${button("Remove", "Alt+Delete", "×", false, () => remove(context, place))}
   </span>`;
 }
 
-type CellPlace = Extract<Place, { readonly line: LineKey }> & { readonly column: Column };
+type CellPlace = Extract<Place, { readonly line: LineKey }> & { readonly column: LineColumn };
 
 function cellView(context: PaneContext, place: CellPlace): TemplateResult {
-  const { state } = context;
-  const key = placeKey(place);
-  const id = boxId(key);
-  const units = state.duty.unitSet;
-  const findings = findingsAt(context, key);
-  const quantity = PLAIN[place.column];
-  const hasUnit = typeof quantity === "string";
+  const { send } = context;
+  const id = boxId(placeKey(place));
+  const isAmount = typeof PLAIN[place.column] === "string";
   const describedBy = [
-    ...(hasUnit ? [`${id}-unit`, ...sumLineOf(context, place)] : []),
-    ...(findings.length === 0 ? [] : [`${id}-findings`]),
+    ...(isAmount ? sumLineOf(context, place) : []),
+    ...(findingsAt(context, placeKey(place)).length > 0 ? [`${id}-findings`] : []),
     helpId(place.line, place.column),
   ].join(" ");
-  return html`<div class="cell ${place.column}">
-    <label for=${id}>${COLUMN_LABELS[place.column]}</label>
-    <div class="entry">
-      ${boxView(context, place, describedBy)}
-      ${hasUnit ? html`<span class="unit" id="${id}-unit">${printedUnit(quantity, units)}</span>` : nothing}
-    </div>
-    ${hasUnit ? sumLineView(context, place, quantity) : nothing}
-    ${findings.length === 0 ? nothing : findingsView(findings, units, `${id}-findings`)}
-    ${place.column === "length" ? listQuestionView(context, place) : nothing}
+  const onPaste = (event: ClipboardEvent): void => {
+    const cells = pastedCells(event.clipboardData?.getData("text/plain") ?? "", place.column);
+    if (cells === undefined || cells.length === 0) return;
+    event.preventDefault();
+    send({ type: "rows-pasted", at: place, cells });
+  };
+  return html`<div class="cell ${place.column}" @paste=${onPaste}>
+    <label class="unseen" for=${id}>${COLUMN_LABELS[place.column]}</label>
+    ${boxView(context, place, describedBy)}
   </div>`;
+}
+
+/** What belongs to the boxes of a row, below them. */
+function belowView(context: PaneContext, place: CellPlace): TemplateResult {
+  const quantity = PLAIN[place.column];
+  const findings = findingsAt(context, placeKey(place));
+  const { unitSet } = context.state.duty;
+  return html`${typeof quantity === "string" ? sumLineView(context, place, quantity) : nothing}
+  ${findings.length === 0 ? nothing : findingsView(findings, unitSet, `${boxId(placeKey(place))}-findings`)}
+  ${place.column === "length" ? listQuestionView(context, place) : nothing}`;
 }
 
 function boxView(context: PaneContext, place: CellPlace, describedBy: string): TemplateResult {
@@ -219,6 +230,6 @@ function addsOne(text: string, list: OpenList): boolean {
   return !list.typed && isFittingName(pieceAt(text, list.caret).name);
 }
 
-function helpId(line: LineKey, column: Column): string {
+function helpId(line: LineKey, column: LineColumn): string {
   return `duty-${line}-${column}-help`;
 }

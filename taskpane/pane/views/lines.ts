@@ -24,10 +24,9 @@ function volumesView({ state, worked }: PaneContext): TemplateResult | typeof no
   const { suctionVolume, runningVolume } = worked.results;
   const units = state.duty.unitSet;
   if (suctionVolume === undefined || runningVolume === undefined) return nothing;
-  return html`<h3>Volumes</h3>
-    <dl class="figures">
-      ${figureView("Suction of one pump, drawn out to prime it", suctionVolume, "volume", units)}
-      ${figureView("Both lines in use, to fill", runningVolume, "volume", units)}
+  return html`<dl class="in-line">
+      ${figureView("Volumes: suction of one pump, to prime it", suctionVolume, "volume", units)}
+      ${figureView("both lines in use, to fill", runningVolume, "volume", units)}
     </dl>`;
 }
 

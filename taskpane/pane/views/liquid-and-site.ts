@@ -1,7 +1,7 @@
 import { html, nothing } from "lit";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
 import type { Step } from "../context.ts";
-import { fieldView } from "./field.ts";
+import { fieldsView } from "./fields.ts";
 import { figureView } from "./figure.ts";
 
 const FIELDS = fieldsOf("liquid");
@@ -13,15 +13,15 @@ export const liquidAndSite: Step = {
   view: (context) => {
     const { results } = context.worked;
     const units = context.state.duty.unitSet;
-    return html`${FIELDS.map((key) => fieldView(context, key))}
+    return html`${fieldsView(context, FIELDS)}
     ${
       results === undefined
         ? nothing
-        : html`<dl class="figures">
+        : html`<dl class="in-line">
             ${figureView("Density", results.density, "density", units)}
-            ${figureView("Dynamic viscosity", results.viscosity, "dynamicViscosity", units)}
-            ${figureView("Vapour pressure", results.vapourPressure, "absolutePressure", units)}
-            ${figureView("Atmospheric pressure", results.atmosphere, "absolutePressure", units)}
+            ${figureView("viscosity", results.viscosity, "dynamicViscosity", units)}
+            ${figureView("vapour pressure", results.vapourPressure, "absolutePressure", units)}
+            ${figureView("atmosphere", results.atmosphere, "absolutePressure", units)}
           </dl>`
     }`;
   },

@@ -36,7 +36,7 @@ export function phoneLineView(context: PaneContext): TemplateResult {
     <div class="entry">
       <textarea
         id=${BOX}
-        rows="2"
+        rows="1"
         spellcheck="false"
         autocomplete="off"
         aria-describedby="${BOX}-help"

@@ -11,7 +11,7 @@ import { choiceOf, isSimilar, pumpTextOf } from "../pump/pump-text.ts";
 
 /** A pump of the ranking: its figures on the duty, what speaks for and against it, and the ways to take it. */
 export function rankedPumpView(context: PaneContext, ranked: RankedPump): TemplateResult {
-  const { state, send } = context;
+  const { state, send, goTo } = context;
   const units = state.duty.unitSet;
   const { name } = ranked.pump;
   const choice = choiceOf(state.duty.pump, ranked, units);
@@ -47,7 +47,10 @@ export function rankedPumpView(context: PaneContext, ranked: RankedPump): Templa
       <button
         type="button"
         aria-label="Choose ${name}"
-        @click=${() => send({ type: "pump-chosen", pump: pumpTextOf(ranked, units), notice: choiceText(ranked) })}
+        @click=${() => {
+          send({ type: "pump-chosen", pump: pumpTextOf(ranked, units), notice: choiceText(ranked) });
+          goTo("duty-step-pump");
+        }}
       >
         Choose
       </button>

@@ -7,8 +7,10 @@ import { shownSection } from "../../../shared/package/shown-section.ts";
 import { amountText } from "../../../shared/text/words.ts";
 import { amount, type Finding, gravestFirst } from "../../../src/basis/result.ts";
 import type { PaneContext, Step } from "../context.ts";
+import { PUMP_BOXES_FOLD } from "../state.ts";
 import { figureView, isWaiting } from "./figure.ts";
 import { remarksView } from "./findings.ts";
+import { foldView } from "./fold.ts";
 import { furtherPumpsView } from "./further-pumps.ts";
 import { openPointsView } from "./open-points.ts";
 import { pumpBoxView } from "./pump-box.ts";
@@ -49,9 +51,10 @@ function noPumpView({ send, goTo }: PaneContext): TemplateResult {
 
 function pumpView(context: PaneContext, chosen: PumpText): TemplateResult {
   const { send, goTo } = context;
-  return html`${verdictsOfStepView(context, "pump")}
-    ${PUMP_KEYS.map((key) => pumpBoxView(context, key))}
-    ${pumpPointsView(context, chosen)} ${furtherPumpsView(context)} ${resultsView(context)}
+  const boxes = html`${PUMP_KEYS.map((key) => pumpBoxView(context, key))}
+    ${pumpPointsView(context, chosen)} ${furtherPumpsView(context)}`;
+  return html`${verdictsOfStepView(context, "pump")} ${resultsView(context)}
+    ${foldView(context, PUMP_BOXES_FOLD, "Its speed, trim and curve, and further pumps", boxes)}
     <div class="buttons">
       <button
         type="button"
@@ -73,7 +76,7 @@ function resultsView(context: PaneContext): TemplateResult {
       ${openPointsView(context)}`;
   }
   return html`<h3>On the duty</h3>
-    ${figuresView(context, worked)} ${limitsView(duty)} ${stationPumpsView(context)} ${pumpPictureView(context, duty, worked, results)}
+    ${figuresView(context, worked)} ${pumpPictureView(context, duty, worked, results)} ${limitsView(duty)} ${stationPumpsView(context)}
     ${remarksView("To act on and to check", findingsOf(worked), context.state.duty.unitSet)}`;
 }
 

@@ -10,7 +10,7 @@ import type { LeftOutPump, RankedPump } from "../../../src/pump/selection.ts";
 import type { PaneContext, Step } from "../context.ts";
 import type { Candidates } from "../pump/candidates.ts";
 import { type Ranking, rankingOf } from "../pump/ranking.ts";
-import { fieldView } from "./field.ts";
+import { fieldsView } from "./fields.ts";
 import { findingsView } from "./findings.ts";
 import { compareView } from "./pump-compare.ts";
 import { rankedPumpView } from "./pump-ranked.ts";
@@ -44,7 +44,7 @@ function decidesView(context: PaneContext): TemplateResult {
       Pumps that keep every rule come first; then a score of four parts by these weights, the usual ones where left blank. Of
       several cases the one a pump does worst in counts.
     </p>
-    ${FIELDS.map((key) => fieldView(context, key))}`;
+    ${fieldsView(context, FIELDS)}`;
 }
 
 function rankingView(context: PaneContext, candidates: Candidates): TemplateResult {

@@ -6,7 +6,7 @@ import { figures } from "../../../shared/text/words.ts";
 import { printedUnit, type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import type { PaneContext, Step } from "../context.ts";
-import { fieldView } from "./field.ts";
+import { fieldsView } from "./fields.ts";
 import { figureText, figureView } from "./figure.ts";
 import { remarksView } from "./findings.ts";
 import { verdictsOfStepView } from "./verdict-strip.ts";
@@ -19,7 +19,7 @@ export const range: Step = {
   title: "Range of the duty",
   holds: FIELDS,
   view: (context) =>
-    html`${verdictsOfStepView(context, "range")} ${FIELDS.map((key) => fieldView(context, key))} ${regionView(context)}`,
+    html`${verdictsOfStepView(context, "range")} ${fieldsView(context, FIELDS)} ${regionView(context)}`,
 };
 
 function regionView({ state, worked }: PaneContext): TemplateResult {

@@ -7,7 +7,7 @@ import { fromEngine } from "../../../src/basis/units.ts";
 import type { PaneContext, Step } from "../context.ts";
 import { type HeadPart, headBars } from "../pictures/head-bars.ts";
 import { cautionsView } from "./cautions.ts";
-import { fieldView } from "./field.ts";
+import { fieldsView } from "./fields.ts";
 import { figureView, isWaiting } from "./figure.ts";
 import { remarksView } from "./findings.ts";
 import { openPointsView } from "./open-points.ts";
@@ -24,7 +24,7 @@ export const results: Step = {
     const { duty, results: worked, remarks } = context.worked;
     const units = context.state.duty.unitSet;
     const nothingKnown = isWaiting(worked.totalHead) && isWaiting(worked.npshAvailable);
-    return html`${verdictsOfStepView(context, "results")} ${FIELDS.map((key) => fieldView(context, key))} ${openPointsView(context)}
+    return html`${verdictsOfStepView(context, "results")} ${fieldsView(context, FIELDS)} ${openPointsView(context)}
     ${nothingKnown ? nothing : html`${headView(context, worked)} ${suctionView(context, worked)}`}
     ${remarksView("To act on and to check", remarks.atDuty, units)}
     ${remarksView("At the greatest suction lift", remarks.atGreatestLift, units)} ${cautionsView(duty)}`;
@@ -40,7 +40,7 @@ function headView({ state }: PaneContext, worked: HeadAndSuction): TemplateResul
     value: typeof value === "number" ? fromEngine(value, UNIT_SETS[units].head) : undefined,
   }));
   const drawn = parts.filter((part): part is HeadPart => part.value !== undefined);
-  return html`<h3>Head</h3>
+  return html`
     <dl class="figures">
       ${figureView("Total dynamic head", worked.totalHead, "head", units, true)}
       ${hasMargin ? figureView("Total head with margin", worked.ratedHead, "head", units, true) : nothing}
@@ -54,7 +54,7 @@ function headView({ state }: PaneContext, worked: HeadAndSuction): TemplateResul
     ${
       typeof total === "number" && drawn.length === parts.length
         ? headBars(
-            drawn,
+            drawn.filter(({ value }) => value !== 0),
             hasMargin ? "Total with margin" : "Total head",
             fromEngine(total, UNIT_SETS[units].head),
             printedUnit("head", units),
@@ -85,7 +85,7 @@ function suctionView({ state }: PaneContext, worked: HeadAndSuction): TemplateRe
   const follows = (figure: Worked | undefined): figure is Worked =>
     figure !== undefined && (typeof figure === "number" || !sameError(figure, npshAvailable));
   const flooded = typeof suctionLift === "number" && suctionLift < 0;
-  return html`<h3>Suction</h3>
+  return html`
     <dl class="figures">
       ${figureView("NPSH available", npshAvailable, "head", units, true)}
       ${

@@ -1,7 +1,7 @@
 import { html } from "lit";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
 import type { Step } from "../context.ts";
-import { fieldView } from "./field.ts";
+import { fieldsView } from "./fields.ts";
 
 const FIELDS = fieldsOf("station");
 
@@ -15,5 +15,5 @@ export const station: Step = {
     if (pumpsRunning === undefined) return "";
     return `${pumpsRunning} running${pumpsStandby === 0 ? "" : `, ${pumpsStandby} standby`}`;
   },
-  view: (context) => html`${FIELDS.map((key) => fieldView(context, key))}`,
+  view: (context) => html`${fieldsView(context, FIELDS)}`,
 };

@@ -1,12 +1,14 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { PaneContext, Step } from "../context.ts";
 import { helpOfStep } from "../help.ts";
+import { stateView, worstOfStep } from "./verdict-strip.ts";
 
-/** A step as a section that folds away under its heading. */
+/** A step as a section that folds away under its heading, which says how it stands. */
 export function stepView(context: PaneContext, step: Step): TemplateResult {
   const { state, send } = context;
   const isClosed = state.closedSteps.has(step.key);
   const brief = step.brief?.(context) ?? "";
+  const verdict = worstOfStep(context, step.key);
   return html`<details
     class="step"
     id="duty-step-${step.key}"
@@ -19,6 +21,8 @@ export function stepView(context: PaneContext, step: Step): TemplateResult {
     <summary>
       <h2>${step.title}</h2>
       ${brief === "" ? nothing : html`<span class="brief">${brief}</span>`}
+      ${verdict === undefined ? nothing : html`<span class="verdict-sign ${verdict.state}">${stateView(verdict.state)}</span>`}
+      ${verdict !== undefined && isClosed ? html`<span class="in-words">${verdict.text}</span>` : nothing}
     </summary>
     <div class="body">${isClosed && step.holdsWork !== true ? nothing : html`${helpLink(context, step)}${step.view(context)}`}</div>
   </details>`;
@@ -28,5 +32,5 @@ export function stepView(context: PaneContext, step: Step): TemplateResult {
 function helpLink({ help }: PaneContext, { key, title }: Step): TemplateResult | typeof nothing {
   const page = helpOfStep(key);
   if (page === undefined) return nothing;
-  return html`<a class="step-help" href="${help}${page}" target="_blank" rel="noopener" aria-label="Help: ${title}">Help</a>`;
+  return html`<a class="step-help" tabindex="-1" href="${help}${page}" target="_blank" rel="noopener" aria-label="Help: ${title}">Help</a>`;
 }

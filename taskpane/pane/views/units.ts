@@ -1,26 +1,23 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import { printedUnit, type Quantity, UNIT_SET_NAMES, type UnitSetName } from "../../../src/basis/quantities.ts";
-import type { PaneContext, Step } from "../context.ts";
+import type { PaneContext } from "../context.ts";
 
 const SHOWN: readonly Quantity[] = ["flow", "length", "gaugePressure", "temperature"];
 
 /** The unit set that plain numbers are read in and results are shown in. */
-export const units: Step = {
-  key: "units",
-  title: "Units",
-  brief: ({ state }) => state.duty.unitSet,
-  view: (context) => html`<fieldset class="choices" ?disabled=${context.state.unitsAsked !== undefined}>
-      <legend>Numbers without a unit are in</legend>
+export function unitsView(context: PaneContext): TemplateResult {
+  const { unitsAsked } = context.state;
+  return html`${unitsAsked === undefined ? nothing : questionView(context, unitsAsked)}
+    <fieldset class="units" ?disabled=${unitsAsked !== undefined}>
+      <legend class="unseen">Numbers without a unit are in</legend>
       ${UNIT_SET_NAMES.map((name) => choiceView(context, name))}
-    </fieldset>
-    <p class="hint">A number may carry its own unit in any box: “45 L/s”, “14 ft”, “2.1 bar”.</p>
-    ${context.state.unitsAsked === undefined ? nothing : questionView(context, context.state.unitsAsked)}`,
-};
+    </fieldset>`;
+}
 
 function choiceView({ state, send, goTo }: PaneContext, name: UnitSetName): TemplateResult {
   const id = `duty-units-${name}`;
-  return html`<label for=${id}>
+  return html`<label for=${id} title=${SHOWN.map((quantity) => printedUnit(quantity, name)).join(", ")}>
     <input
       type="radio"
       name="duty-units"
@@ -31,7 +28,7 @@ function choiceView({ state, send, goTo }: PaneContext, name: UnitSetName): Temp
         goTo("duty-units-convert");
       }}
     />
-    <span><strong>${name}</strong> ${SHOWN.map((quantity) => printedUnit(quantity, name)).join(", ")}</span>
+    <span>${name}</span>
   </label>`;
 }
 

@@ -20,24 +20,45 @@ export const STEP_OF: Readonly<Record<VerdictSubject, string>> = {
   field: "field",
 };
 
-/** Always in sight at the head of the pane: what fails, what is open, what to check and what passes. */
+/** What fails, what is open, what to check and what passes: one stop for the keyboard, the arrows go from one to the next. */
 export function verdictStripView({ worked: { verdicts }, goTo }: PaneContext): TemplateResult {
-  return html`<section class="verdict-strip" aria-label="Verdicts">
+  const [first] = VERDICT_STATES.flatMap((state) => verdicts.filter((verdict) => verdict.state === state));
+  return html`<div class="verdict-strip" role="toolbar" aria-label="Verdicts" @keydown=${toNext}>
     ${VERDICT_STATES.map((state) => {
       const of = verdicts.filter((verdict) => verdict.state === state);
       return of.length === 0
         ? nothing
-        : html`<p class="verdicts-of ${state}">
+        : html`<span class="verdicts-of ${state}" role="group" aria-label=${state}>
             ${stateView(state)}
             ${of.map(
               ({ subject, name, text }) =>
-                html`<button type="button" title=${text} @click=${() => goTo(`duty-step-${STEP_OF[subject]}`)}>
+                html`<button
+                  type="button"
+                  title=${text}
+                  tabindex=${subject === first?.subject ? 0 : -1}
+                  @click=${() => goTo(`duty-step-${STEP_OF[subject]}`)}
+                >
                   ${name}
                 </button>`,
             )}
-          </p>`;
+          </span>`;
     })}
-  </section>`;
+  </div>`;
+}
+
+function toNext(event: KeyboardEvent): void {
+  const by = { ArrowRight: 1, ArrowLeft: -1 }[event.key];
+  if (by === undefined) return;
+  event.preventDefault();
+  const buttons = [...(event.currentTarget as HTMLElement).querySelectorAll("button")];
+  const at = buttons.indexOf(event.target as HTMLButtonElement);
+  buttons[(at + by + buttons.length) % buttons.length]?.focus();
+}
+
+/** The worst that is said of the subjects of a step. */
+export function worstOfStep({ worked: { verdicts } }: PaneContext, step: string): ShownVerdict | undefined {
+  const of = verdicts.filter(({ subject }) => STEP_OF[subject] === step);
+  return VERDICT_STATES.flatMap((state) => of.filter((verdict) => verdict.state === state))[0];
 }
 
 /** What is said of the subjects of a step, with all that does not pass. */
@@ -59,6 +80,6 @@ function verdictView({ state, name, text, source, besides }: ShownVerdict): Temp
   </div>`;
 }
 
-function stateView(state: VerdictState): TemplateResult {
+export function stateView(state: VerdictState): TemplateResult {
   return html`<span class="state"><span aria-hidden="true">${STATE_SIGNS[state]}</span> ${state}</span>`;
 }

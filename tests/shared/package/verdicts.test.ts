@@ -4,7 +4,7 @@ import { shownVerdicts } from "../../../shared/package/verdicts.ts";
 import { workedDuty } from "../../../shared/package/worked-duty.ts";
 import { VERDICT_SUBJECTS } from "../../../src/judgement/verdict.ts";
 import type { PaneContext } from "../../../taskpane/pane/context.ts";
-import { STEPS } from "../../../taskpane/pane/steps.ts";
+import { STAGES } from "../../../taskpane/pane/stages.ts";
 import { STEP_OF, verdictStripView } from "../../../taskpane/pane/views/verdict-strip.ts";
 import { dutyOf, dutyText, QUARRY } from "../../support/duty-of.ts";
 import { markup } from "../../support/markup.ts";
@@ -41,7 +41,7 @@ describe("the verdicts on a duty", () => {
   });
 
   it("lead to a step of the pane each, and show sign and word beside the colour", () => {
-    const keys = STEPS.map(({ key }) => key);
+    const keys = STAGES.flatMap(({ steps }) => steps.map(({ key }) => key));
     for (const subject of VERDICT_SUBJECTS) expect(keys).toContain(STEP_OF[subject]);
     const verdicts = shownVerdicts(dutyOf({ frictionMargin: "30" }, QUARRY));
     const strip = markup(verdictStripView({ worked: { verdicts } } as unknown as PaneContext)).replace(/\s+/g, " ");

@@ -4,10 +4,9 @@ import type { Duty } from "../../../../shared/duty/duty.ts";
 import { fieldsOf } from "../../../../shared/duty/fields.ts";
 import { type ShownOption, type ShownSection, shownSection } from "../../../../shared/package/shown-section.ts";
 import type { UnitSetName } from "../../../../src/basis/quantities.ts";
-import type { Finding } from "../../../../src/basis/result.ts";
 import type { PaneContext, Step } from "../../context.ts";
-import { fieldView } from "../field.ts";
-import { findingsView } from "../findings.ts";
+import { fieldsView } from "../fields.ts";
+import { findingsView, isGrave } from "../findings.ts";
 import { verdictsOfStepView } from "../verdict-strip.ts";
 import { sheetTableView } from "./sheet-table.ts";
 
@@ -23,7 +22,7 @@ export function packageStep(section: PackageSection, picture: SectionPicture): S
     title,
     holds: fields,
     view: (context) =>
-      html`${verdictsOfStepView(context, id)} ${fields.map((field) => fieldView(context, field))}
+      html`${verdictsOfStepView(context, id)} ${fieldsView(context, fields)}
         ${elsewhere === undefined ? nothing : html`<p class="hint">${elsewhere}</p>`}
         ${answerView(context, section, picture)}
         <p class="hint">${caution} Local codes and licensed practice govern.</p>`,
@@ -68,11 +67,6 @@ function sectionView(section: ShownSection, units: UnitSetName): TemplateResult 
             <ul>${statements.map((text) => html`<li>${text}</li>`)}</ul>
           </details>`
     }`;
-}
-
-/** What someone must act on stands in sight; what someone should check opens. */
-function isGrave({ kind }: Finding): boolean {
-  return kind !== "check" && kind !== "assumed";
 }
 
 /** Name and verdict in sight; what speaks for and against it opens below. */
