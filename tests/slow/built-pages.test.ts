@@ -3,9 +3,10 @@ import { join } from "node:path";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import { CATALOGUE } from "../../shared/catalogue/catalogue.ts";
+import { STAGE_KEYS } from "../../taskpane/pane/stages.ts";
 import { serve } from "../../tools/serve.mjs";
 import { builtPages, PATIENCE, startChromium } from "../support/browser.ts";
-import { startFrom, textOf } from "../support/pane-page.ts";
+import { openStage, openStep, showStage, startFrom, textOf } from "../support/pane-page.ts";
 import { WIDE_PNG } from "../support/pictures.ts";
 
 const DIST = builtPages();
@@ -121,9 +122,8 @@ describe("a built page asks nobody but its own server, and breaks no rule of its
   it("the pane, every step open and a picture in the tracer; the library of Excel's maker is not loaded", async () => {
     const page = await openPage("taskpane.html");
     await startFrom(page, 0);
-    await page.evaluate(() => {
-      for (const step of document.querySelectorAll("details[id^=duty-step-]")) step.setAttribute("open", "");
-    });
+    for (const stage of STAGE_KEYS) await openStage(page, stage);
+    await openStep(page, "tracing");
     await page.locator(".picture-place input[type=file]").setInputFiles({
       name: "curve.png",
       mimeType: "image/png",
@@ -132,6 +132,7 @@ describe("a built page asks nobody but its own server, and breaks no rule of its
     const board = page.locator("#duty-tracing-board");
     await board.waitFor();
     expect(await board.evaluate((drawn) => (drawn as HTMLElement).style.width)).toMatch(/^\d+(\.\d+)?px$/);
+    await showStage(page, "duty");
     await expect.poll(() => textOf(page.locator(".duty-pane"))).toContain("96.58");
     expect(await violations(page)).toEqual([]);
     expect(outside()).toEqual([]);

@@ -10,6 +10,7 @@ import {
   expectNoSidewaysScroll,
   type PanePages,
   panePages,
+  showStage,
   startFrom,
   textOf,
 } from "../support/pane-page.ts";
@@ -68,12 +69,13 @@ describe("the customer's copy from the pane in Excel", () => {
   it.each([320, 450])("is added as a sheet or saved as a file, in one step each, at %i px", async (width) => {
     const page = await panes.open({ width });
     await startFrom(page, 0);
+    await showStage(page, "sheet");
     await button(page, "Add the customer’s copy").press("Enter");
     await page.getByText("Added as “Duty P-101 copy A”.").waitFor();
     const specs = await page.evaluate(() => window.specs as readonly { name: string; isProtected?: boolean }[]);
     expect(specs.map(({ name, isProtected }) => [name, isProtected])).toEqual([["Duty P-101 copy A", true]]);
     await expectCopy(await downloadBy(page, "Save it as a file"));
-    await page.getByText("Handed to the browser to save as “Duty P-101 copy A.xlsx”.").waitFor();
+    await page.getByText("Download started: “Duty P-101 copy A.xlsx”.").waitFor();
     await expectNoAxeViolations(page);
     await expectNoSidewaysScroll(page);
     await page.close();
@@ -82,6 +84,7 @@ describe("the customer's copy from the pane in Excel", () => {
   it("says why none was made, and that nothing was changed", async () => {
     const page = await panes.open({ width: 320 });
     await startFrom(page, 0);
+    await showStage(page, "sheet");
     await page.evaluate(() => {
       window.refuse = true;
     });
@@ -94,6 +97,7 @@ describe("the customer's copy from the pane in Excel", () => {
   it("is saved where there is no workbook", async () => {
     const page = await panes.open({ width: 320, alone: true });
     await startFrom(page, 0);
+    await showStage(page, "sheet");
     expect(await button(page, "Add the customer’s copy").count()).toBe(0);
     await expectCopy(await downloadBy(page, "Save the customer’s copy"));
     await page.close();
@@ -107,6 +111,7 @@ it("is a file of its own in the workbench, and leaves the workbook alone", async
     await page.goto(`${server.address}/workbench/`);
     await page.waitForFunction(() => window.dutybook !== undefined);
     await startFrom(page, 0);
+    await showStage(page, "sheet");
     const names = () => page.evaluate(() => window.dutybook?.host.sheetNames());
     const before = await names();
     await expectCopy(await downloadBy(page, "Save the customer’s copy"));

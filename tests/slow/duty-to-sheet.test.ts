@@ -6,10 +6,12 @@ import type { Cell } from "../../shared/cells/cell.ts";
 import type { DutyText } from "../../shared/duty/duty-text.ts";
 import type { FieldKey } from "../../shared/duty/fields.ts";
 import { quotedSheetName } from "../../shared/ports/sheet-name.ts";
+import { STAGE_KEYS } from "../../taskpane/pane/stages.ts";
 import { serve } from "../../tools/serve.mjs";
 import { builtPages, startChromium, watchedPage } from "../support/browser.ts";
 import { dutyRead, QUARRY } from "../support/duty-of.ts";
 import { sheetsOf } from "../support/laid-out.ts";
+import { openStage, showStage } from "../support/pane-page.ts";
 
 // The whole way a user goes: the page, the pane, the button, the sheet, an input cell, the answers.
 
@@ -44,10 +46,18 @@ const read = (...refs: readonly string[]): Promise<readonly (readonly (readonly 
   page.evaluate((wanted) => window.dutybook?.host.read(wanted) ?? Promise.resolve([]), refs);
 
 async function fill(fields: Readonly<Partial<Record<FieldKey, string>>>): Promise<void> {
-  for (const step of await page.locator(".duty-pane details[id^=duty-step-]").all()) {
-    await step.evaluate((details) => details.setAttribute("open", ""));
+  const left = new Map(Object.entries(fields).filter(([, text]) => text !== ""));
+  for (const stage of STAGE_KEYS) {
+    await openStage(page, stage);
+    for (const [key, text] of left) {
+      const box = page.locator(`#duty-${key}`);
+      if ((await box.count()) === 0) continue;
+      await box.fill(text);
+      left.delete(key);
+    }
   }
-  for (const [key, text] of Object.entries(fields)) if (text !== "") await page.locator(`#duty-${key}`).fill(text);
+  // Boxes that hang on another, filled since.
+  expect([...left.keys()]).toEqual([]);
 }
 
 async function fillLine(line: "suctionLine" | "dischargeLine"): Promise<void> {
@@ -64,6 +74,7 @@ async function fillLine(line: "suctionLine" | "dischargeLine"): Promise<void> {
 async function writeSheet(): Promise<string> {
   const before = new Set(await names());
   const added = async (): Promise<string | undefined> => (await names()).find((name) => !before.has(name));
+  await showStage(page, "sheet");
   await page.locator(".duty-pane button.write").click();
   await expect.poll(added).toBeDefined();
   const name = (await added()) as string;
@@ -88,6 +99,7 @@ describe("from a duty typed into the pane to a live calc sheet", () => {
 
   it("writes the sheet, and its cells answer what the engine answers", async () => {
     await fill({ ...QUARRY.fields, project: "=SUM(1,2)" });
+    await showStage(page, "duty");
     await fillLine("suctionLine");
     await fillLine("dischargeLine");
     first = await writeSheet();

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
 import { serve } from "../../tools/serve.mjs";
 import { builtPages, PATIENCE, startChromium } from "../support/browser.ts";
-import { type PanePages, panePages, startFrom, textOf } from "../support/pane-page.ts";
+import { openStep, type PanePages, panePages, showStage, startFrom, textOf } from "../support/pane-page.ts";
 
 /** Draws the pane with all steps open for a duty with hostile texts in each of its boxes, as the pane draws itself. */
 const ENTRY = `
@@ -11,9 +11,9 @@ import { html, render } from "lit";
 import { SAMPLE_DUTIES } from "./shared/duty/samples.ts";
 import { inBrief } from "./taskpane/pane/in-brief.ts";
 import { openingState } from "./taskpane/pane/state.ts";
-import { STEPS } from "./taskpane/pane/steps.ts";
-import { fileBarView } from "./taskpane/pane/views/file-bar.ts";
+import { STAGES } from "./taskpane/pane/stages.ts";
 import { footBarView } from "./taskpane/pane/views/foot-bar.ts";
+import { paneHeadView } from "./taskpane/pane/views/pane-head.ts";
 import { stepView } from "./taskpane/pane/views/step.ts";
 import { workedOut } from "./taskpane/pane/worked.ts";
 import { HOSTILE, hostilePlaces } from "./tests/support/hostile-places.ts";
@@ -28,8 +28,8 @@ function faultsOf(duty) {
   const worked = workedOut(duty);
   const announcement = inBrief(worked, duty.unitSet).join(". ");
   const context = { state, worked, host: undefined, help: "help/", send() {}, goTo() {}, announcement };
-  const steps = STEPS.map((step) => stepView(context, step));
-  render(html\`\${fileBarView(context)} \${steps} \${footBarView(context)}\`, root);
+  const steps = STAGES.flatMap((stage) => stage.steps).map((step) => stepView(context, step));
+  render(html\`\${paneHeadView(context)} \${steps} \${footBarView(context)}\`, root);
   const text = root.textContent;
   const wrong = /.{0,40}(NaN|undefined|Infinity|\\[object|Not worked out for this duty).{0,40}/s.exec(text)?.[0];
   const markup = [...root.querySelectorAll("b")].some((b) => b.textContent === "x");
@@ -85,20 +85,27 @@ describe("a pane with every step open", () => {
 /** Figures of the quarry at 60 °F: total head, NPSH available, power needed. */
 const WARM = ["96.58 ft", "19.1 ft", "50.29 hp"] as const;
 
+/** What the pane says in duty and package; the power needed stands in the step of the driver. */
+async function everyStage(page: Page): Promise<string> {
+  const driver = await textOf(await openStep(page, "drive"));
+  await showStage(page, "duty");
+  return `${driver} ${await textOf(page.locator("body"))}`;
+}
+
 /** The error at the box, and no figure of the warm liquid. */
 async function expectCold(page: Page): Promise<void> {
   await expect.poll(() => page.locator("#duty-temperature").inputValue()).toBe("15");
   expect(await page.locator("#duty-temperature").getAttribute("aria-invalid")).toBe("true");
   expect(await textOf(page.locator("#duty-temperature-findings"))).not.toBe("");
   expect(await page.locator("#duty-flow").inputValue()).toBe("2400");
-  const shown = await textOf(page.locator("body"));
+  const shown = await everyStage(page);
   for (const figure of WARM) expect(shown).not.toContain(figure);
   expect(await page.locator(".failed[role=alert]").count()).toBe(0);
 }
 
 async function typeCold(page: Page): Promise<void> {
   await startFrom(page, 0);
-  for (const figure of WARM) await expect.poll(() => textOf(page.locator("body"))).toContain(figure);
+  for (const figure of WARM) await expect.poll(() => everyStage(page)).toContain(figure);
   await page.locator("#duty-temperature").fill("15");
   await page.locator("#duty-flow").fill("2400");
 }
@@ -125,8 +132,6 @@ describe("a liquid too cold, in the built task pane", () => {
     page.on("pageerror", (error) => problems.push(error.message));
     await page.goto(`${server.address}/taskpane.html`);
     await page.locator("#duty-temperature").waitFor();
-    // The power needed stands in the step of the driver.
-    await page.locator("#duty-step-drive > summary").click();
     return page;
   }
 
@@ -135,13 +140,12 @@ describe("a liquid too cold, in the built task pane", () => {
     await typeCold(page);
     await expectCold(page);
     await page.reload();
-    await page.locator("#duty-step-drive > summary").click();
     await expectCold(page);
     const tab = await open();
     await expectCold(tab);
     await tab.locator("#duty-flow").fill("1200");
     await tab.locator("#duty-temperature").fill("60");
-    for (const figure of WARM) await expect.poll(() => textOf(tab.locator("body"))).toContain(figure);
+    for (const figure of WARM) await expect.poll(() => everyStage(tab)).toContain(figure);
     expect(problems).toEqual([]);
   });
 });

@@ -7,6 +7,7 @@ import { dutyText, STRAIGHT_PUMP } from "../support/duty-of.ts";
 import { INVENTED_DUTIES } from "../support/invented-duties.ts";
 import { allConverted } from "../support/libreoffice.ts";
 import { fileOf, openedAgain, rowAt, typed } from "../support/opened-again.ts";
+import { showStage } from "../support/pane-page.ts";
 import { editsOf, withEdits } from "../support/sheet-edits.ts";
 
 const CASES = dutyText(
@@ -96,8 +97,9 @@ describe("the pane beside the sheets of a duty", () => {
 
   it("says what differs, takes the sheet’s, and writes the pane’s as a new revision", async () => {
     const { page, problems } = watched;
-    await page.getByText("Start from a sample").click();
+    await page.locator(".samples > summary").click();
     await page.getByRole("button", { name: "Process water, flooded suction (metric)" }).click();
+    await showStage(page, "sheet");
     await page.getByRole("button", { name: "Write the calc sheet" }).click();
     const duties = page.locator(".sheet-duties");
     await duties.getByText("“Duty P-202” and the pane agree.").waitFor();

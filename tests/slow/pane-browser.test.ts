@@ -1,13 +1,17 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { STAGE_KEYS } from "../../taskpane/pane/stages.ts";
 import {
   expectNoAxeViolations,
   expectNoSidewaysScroll,
   type Opening,
+  openStage,
+  openStep,
   type PanePages,
   panePages,
   shownFigure,
+  showStage,
   startFrom,
   textOf,
 } from "../support/pane-page.ts";
@@ -115,7 +119,7 @@ describe.each([{ width: 320 }, { width: 450 }])("the pane at $width px", ({ widt
     expect(Math.abs((await figure(page, "NPSH available less required", "m")) - 3.869)).toBeLessThan(0.005);
     expect(Math.abs((await figure(page, "Greatest suction lift", "m")) - 5.869)).toBeLessThan(0.005);
     expect(await textOf(page.locator(".row-result").nth(1))).toMatch(/^2\.68[23] m\/s, 11\.2[67]\d? m lost$/);
-    expect(await textOf(page.locator(".brief-results"))).toMatch(/Total head 38\.5\d? m\s*NPSHA 6\.869 m/);
+    expect(await textOf(page.locator(".headline"))).toMatch(/Total head 38\.5\d? m\s*NPSHA 6\.869 m/);
     await page.locator("[role=status]", { hasText: "Total head 38.5" }).waitFor({ state: "attached" });
 
     await expectNoSidewaysScroll(page);
@@ -128,12 +132,16 @@ describe.each([{ width: 320 }, { width: 450 }])("the pane at $width px", ({ widt
     await expectNoSidewaysScroll(page);
     await expectNoAxeViolations(page);
     await startFrom(page, 0);
-    const closed = ["job", "slurry", "sump", "pressure", "pipe", "bolting", "drive", "priming", "materials", "field"];
-    for (const step of [...closed, "estimate"]) await page.locator(`#duty-step-${step} > summary`).click();
     await page.locator("#duty-flow").fill("12,000");
     await page.locator("#duty-liquid").fill("a liquid nobody has heard of by this long name");
     await page.locator("#duty-dischargeLine-1-pipe").fill("10in HDPE DR18");
-    for (const button of await page.locator(".about-button").all()) await button.click();
+    for (const stage of STAGE_KEYS) {
+      await openStage(page, stage);
+      for (const button of await page.locator(".stage:not([hidden]) .about-button").all()) await button.click();
+      await expectNoSidewaysScroll(page);
+      await expectNoAxeViolations(page);
+    }
+    await showStage(page, "duty");
     await page.locator("#duty-units-SI").click();
     await page.locator("#duty-units-convert").waitFor();
     await page.locator("#duty-suctionLine-0-pipe").fill("8 s");
@@ -191,9 +199,9 @@ describe("rows", () => {
     expect(await focused()).toBe("duty-dischargeLine-2-pipe");
     await page.keyboard.type("6in sch40");
     await page.keyboard.press("Escape");
-    await page.locator("#duty-dischargeLine-2-up").click();
+    await page.getByRole("button", { name: "Move up row 3" }).click();
     expect(await pipes()).toEqual([before[0], "6in sch40", before[1]]);
-    expect(await focused()).toBe("duty-dischargeLine-1-up");
+    expect(await focused()).toBe("duty-dischargeLine-1-pipe");
     await page
       .getByRole("group", { name: "Discharge line, row 2" })
       .getByRole("button", { name: "Remove row 2" })
@@ -202,6 +210,98 @@ describe("rows", () => {
     expect(await focused()).toBe("duty-dischargeLine-1-pipe");
     await page.locator(".notice button", { hasText: "Undo" }).click();
     expect(await pipes()).toEqual([before[0], "6in sch40", before[1]]);
+    await page.close();
+  });
+});
+
+describe("the keyboard", () => {
+  it("has the flow within three stops of the top, a stage by its arrows, and each row by its keys", async () => {
+    const page = await open({ width: 380 });
+    for (let i = 0; i < 3; i += 1) {
+      if ((await page.evaluate(() => document.activeElement?.id)) !== "duty-flow") await page.keyboard.press("Tab");
+    }
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("duty-flow");
+    await startFrom(page, 0);
+    await page.locator("#duty-tab-duty").focus();
+    await page.keyboard.press("ArrowRight");
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("duty-tab-pump");
+    expect(await page.locator("#duty-step-pump").isVisible()).toBe(true);
+    expect(await page.locator("#duty-flow").count()).toBe(0);
+    await page.keyboard.press("End");
+    expect(await page.locator("#duty-tab-sheet").getAttribute("aria-selected")).toBe("true");
+    await page.keyboard.press("Home");
+    const pipes = (): Promise<string[]> =>
+      page
+        .locator("#duty-step-dischargeLine .pipe input")
+        .evaluateAll((boxes) => boxes.map((box) => (box as HTMLInputElement).value));
+    const [first, second] = await pipes();
+    await page.locator("#duty-dischargeLine-1-length").focus();
+    await page.keyboard.press("Alt+ArrowUp");
+    expect(await pipes()).toEqual([second, first]);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("duty-dischargeLine-0-length");
+    await page.keyboard.press("Alt+Delete");
+    expect(await pipes()).toEqual([first]);
+    await page.close();
+  });
+
+  it("keeps its place when Tab leaves a pipe whose list is longer than its box, and takes the name marked", async () => {
+    const page = await open({ width: 380 });
+    const pipe = page.locator("#duty-dischargeLine-0-pipe");
+    await pipe.focus();
+    await page.keyboard.type("8in HDPE DR17");
+    await page.keyboard.press("Tab");
+    await page.keyboard.type("900");
+    expect(await page.locator("#duty-dischargeLine-0-length").inputValue()).toBe("900");
+    await pipe.fill("8in HDPE");
+    await page.keyboard.press("ArrowDown");
+    const marked = await textOf(page.locator("[role=option][aria-selected=true]"));
+    await page.keyboard.press("Tab");
+    expect(await pipe.inputValue()).toBe(marked);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("duty-dischargeLine-0-length");
+    await page.close();
+  });
+
+  it("steps back a box at a time: what was typed in it until it was left", async () => {
+    const page = await open({ width: 380 });
+    const flow = page.locator("#duty-flow");
+    for (const text of ["1000", "1100", "1200"]) {
+      await flow.focus();
+      await page.keyboard.press("Control+A");
+      await page.keyboard.type(text);
+      await page.keyboard.press("Tab");
+    }
+    await page.keyboard.press("Control+z");
+    expect(await flow.inputValue()).toBe("1100");
+    await page.keyboard.press("Control+z");
+    expect(await flow.inputValue()).toBe("1000");
+    await page.keyboard.press("Control+y");
+    expect(await flow.inputValue()).toBe("1100");
+    await page.close();
+  });
+
+  it("shows at the foot what the box in use is for", async () => {
+    const page = await open({ width: 380 });
+    await page.locator("#duty-pumpLevel").focus();
+    expect(await textOf(page.locator(".help-line"))).toContain("Shaft centre line of a horizontal pump");
+    await page.keyboard.press("F1");
+    expect(await page.locator("#duty-pumpLevel-basis").isVisible()).toBe(true);
+    await page.close();
+  });
+});
+
+describe("cells pasted into a line", () => {
+  it("fill its rows, and one step takes them out again", async () => {
+    const page = await open({ width: 320 });
+    await page.locator("#duty-dischargeLine-0-pipe").evaluate((box) => {
+      const data = new DataTransfer();
+      data.setData("text/plain", "Pipe\tLength, ft\tFittings\n8in sch40\t20\t1 gate\n10in HDPE DR17\t1800\t1 exit\n");
+      box.dispatchEvent(new ClipboardEvent("paste", { clipboardData: data, bubbles: true, cancelable: true }));
+    });
+    expect(await page.locator("#duty-dischargeLine-0-pipe").inputValue()).toBe("8in sch40");
+    expect(await page.locator("#duty-dischargeLine-1-length").inputValue()).toBe("1800");
+    expect(await page.locator("#duty-dischargeLine-1-fittings").inputValue()).toBe("1 exit");
+    await page.locator(".notice button", { hasText: "Undo" }).click();
+    expect(await page.locator("#duty-dischargeLine-0-pipe").inputValue()).toBe("");
     await page.close();
   });
 });
@@ -275,6 +375,7 @@ describe("the type-to-choose list", () => {
 describe("the calc sheet", () => {
   it("is refused with the reason until the duty is complete", async () => {
     const page = await open({ width: 320 });
+    await showStage(page, "sheet");
     const button = page.locator("button.write");
     expect(await button.getAttribute("aria-disabled")).toBe("true");
     await button.click({ force: true });
@@ -287,6 +388,7 @@ describe("the calc sheet", () => {
   it("is written, and says under which name; when that fails, says why", async () => {
     const page = await open({ width: 320 });
     await startFrom(page, 0);
+    await showStage(page, "sheet");
     const button = page.locator("button.write");
     const writing = page.locator("button.write", { hasText: /^\s*Writing the sheet …\s*$/ });
     await button.click();
@@ -312,6 +414,7 @@ describe("the calc sheet", () => {
 
   it("is not offered without a workbook", async () => {
     const page = await open({ width: 320, alone: true });
+    await showStage(page, "sheet");
     expect(await page.locator("button.write").count()).toBe(0);
     expect(await textOf(page.locator("#duty-step-write"))).toContain("This page holds no workbook.");
     await page.close();
@@ -346,11 +449,13 @@ describe("what was typed", () => {
     await startFrom(page, 1);
     const flow = page.locator("#duty-flow");
     await flow.fill("181");
+    await page.locator(".samples > summary").click();
     const [download] = await Promise.all([
       page.waitForEvent("download"),
       page.getByRole("button", { name: "Save duty" }).click(),
     ]);
     expect(download.suggestedFilename()).toBe("duty P-202.json");
+    await page.keyboard.press("Escape");
     const saved = readFileSync(await download.path(), "utf8");
     await startFrom(page, 4);
     expect(await flow.inputValue()).toBe("");
@@ -379,6 +484,7 @@ describe("pictures", () => {
   it("have their story in words", async () => {
     const page = await open({ width: 320 });
     await startFrom(page, 1);
+    await openStep(page, "system-curve");
     const words = await page
       .locator("svg.picture")
       .evaluateAll((all) => all.map((one) => one.getAttribute("aria-label") ?? ""));

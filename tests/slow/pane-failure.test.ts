@@ -1,12 +1,12 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type PanePages, panePages, startFrom, textOf } from "../support/pane-page.ts";
+import { openStep, type PanePages, panePages, showStage, startFrom, textOf } from "../support/pane-page.ts";
 
 /** The pane with a step that fails while the item is "planted fault". */
 const ENTRY = `
 import { mountPane } from "./taskpane/pane/pane.ts";
-import { STEPS } from "./taskpane/pane/steps.ts";
-const step = STEPS.at(-2);
+import { STAGES } from "./taskpane/pane/stages.ts";
+const step = STAGES.at(-1).steps[0];
 const view = step.view;
 Object.assign(step, {
   view: (context) => {
@@ -26,7 +26,7 @@ beforeAll(async () => {
 afterAll(() => pages.close());
 
 async function typeItem(page: Page, item: string): Promise<void> {
-  await page.evaluate(() => document.getElementById("duty-step-job")?.setAttribute("open", ""));
+  await openStep(page, "job");
   await page.locator("#duty-item").fill(item);
 }
 
@@ -48,6 +48,7 @@ describe("a pane that cannot be drawn", () => {
     expect(shown).not.toContain("96.58");
     expect(await keptItem(page)).toBe("fine");
     await page.locator(".failed button", { hasText: "Undo" }).click();
+    await showStage(page, "duty");
     await expect.poll(() => textOf(page.locator(".duty-pane"))).toContain("96.58");
     expect(await page.locator(".failed").count()).toBe(0);
   });

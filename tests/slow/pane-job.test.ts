@@ -5,6 +5,7 @@ import { QUARRY } from "../support/duty-of.ts";
 import {
   expectNoAxeViolations,
   expectNoSidewaysScroll,
+  openStep,
   type PanePages,
   panePages,
   startFrom,
@@ -27,7 +28,7 @@ afterAll(() => pages.close());
 async function openJob(width: number): Promise<Page> {
   const page = await pages.open({ width });
   await startFrom(page, 0);
-  await page.evaluate(() => document.getElementById("duty-step-job")?.setAttribute("open", ""));
+  await openStep(page, "job");
   return page;
 }
 
@@ -106,7 +107,7 @@ describe("a saved duty that holds what nothing here reads", () => {
     saved.fields.sorceLevel = "95 ft";
     const file = { name: "later.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify(saved)) };
     await page.locator(".file-bar input[type=file]").setInputFiles(file);
-    const said = page.locator(".file-bar .findings");
+    const said = page.locator(".not-known .findings");
     await expect.poll(() => textOf(said)).toContain("“sorceLevel” (saved duty)");
     expect(await textOf(said)).toContain("sourceLevel");
     await expectNoAxeViolations(page);

@@ -1,4 +1,4 @@
-import type { Locator, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { call } from "../../shared/catalogue/call.ts";
 import { entryNamed } from "../../shared/catalogue/catalogue.ts";
@@ -7,6 +7,8 @@ import { QUARRY } from "../support/duty-of.ts";
 import {
   expectNoAxeViolations,
   expectNoSidewaysScroll,
+  openStage,
+  openStep,
   type PanePages,
   panePages,
   shownFigure,
@@ -31,21 +33,12 @@ afterAll(async () => {
   await panes?.close();
 });
 
-const stepOf = (page: Page, key: string): Locator => page.locator(`#duty-step-${key}`);
-
-/** The quarry sample with the steps of the package open and all others shut. */
+/** The quarry sample in the stage of the package, every step of it open. */
 async function openPackage(width: number, dark = false): Promise<Page> {
   const page = await panes.open({ width, dark });
   await startFrom(page, 0);
-  await page.evaluate(
-    (keys) => {
-      for (const step of document.querySelectorAll<HTMLDetailsElement>("details.step")) {
-        step.open = keys.some((key) => step.id === `duty-step-${key}`);
-      }
-    },
-    STEPS as readonly string[],
-  );
-  await stepOf(page, "materials").locator("svg.picture").waitFor();
+  await openStage(page, "package");
+  await page.locator("#duty-step-materials svg.picture").waitFor();
   return page;
 }
 
@@ -64,12 +57,15 @@ describe.each([
     const page = await openPackage(width, dark);
     await expectNoSidewaysScroll(page);
     await expectNoAxeViolations(page);
+    await openStage(page, "cost");
+    await expectNoSidewaysScroll(page);
+    await expectNoAxeViolations(page);
   });
 
   it("have a picture each, said in words too, with no label over another or over the edge", async () => {
     const page = await openPackage(width, dark);
     for (const key of STEPS) {
-      const picture = stepOf(page, key).locator("svg.picture").first();
+      const picture = (await openStep(page, key)).locator("svg.picture").first();
       expect((await picture.getAttribute("aria-label"))?.length ?? 0, key).toBeGreaterThan(40);
       const clashes = await picture.evaluate((svg) => {
         const frame = svg.getBoundingClientRect();
@@ -111,7 +107,7 @@ describe.each([
       "water",
       Number(fields.temperature),
     );
-    expect((await shownFigure(stepOf(page, "priming"), "Time to prime", "s")) / Number(time)).toBeCloseTo(1, 3);
+    expect((await shownFigure(await openStep(page, "priming"), "Time to prime", "s")) / Number(time)).toBeCloseTo(1, 3);
     const power = answerOf(
       "ENGINESITEPOWER",
       Number(fields.engineRating),
@@ -119,15 +115,18 @@ describe.each([
       Number(fields.airTemperature),
       fields.aspiration,
     );
-    expect((await shownFigure(stepOf(page, "drive"), "Engine power on site", "hp")) / Number(power)).toBeCloseTo(1, 3);
+    expect(
+      (await shownFigure(await openStep(page, "drive"), "Engine power on site", "hp")) / Number(power),
+    ).toBeCloseTo(1, 3);
     const rating = answerOf("FLANGERATING", fields.casingMaterial, fields.flangeClass, Number(fields.temperature));
-    expect(await shownFigure(stepOf(page, "pressure"), "Rating of the class offered", "psig")).toBe(rating);
+    expect(await shownFigure(await openStep(page, "pressure"), "Rating of the class offered", "psig")).toBe(rating);
   });
 
   it("rank the options, each opening to what speaks for and against it", async () => {
     const page = await openPackage(width, dark);
-    const first = stepOf(page, "materials").locator(".options > li").first();
+    const first = (await openStep(page, "materials")).locator(".options > li").first();
     expect(await textOf(first.locator(".option-name"))).toMatch(/iron/);
+    await first.locator("details").evaluate((one) => one.removeAttribute("open"));
     expect(await first.locator("p").first().isVisible()).toBe(false);
     await first.locator("summary").click();
     expect(await first.locator("p").first().isVisible()).toBe(true);
@@ -140,7 +139,7 @@ describe.each([
     await page.getByRole("option", { name: "CF8M" }).click();
     expect(await box.inputValue()).toBe("CF8M");
     await expect
-      .poll(() => textOf(stepOf(page, "pressure").locator(".remarks-of-section")))
+      .poll(() => textOf(page.locator("#duty-step-pressure .remarks-of-section")))
       .toMatch(/2\.2|not yet verified/);
   });
 });

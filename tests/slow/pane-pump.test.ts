@@ -15,9 +15,12 @@ import {
   expectNoAxeViolations,
   expectNoSidewaysScroll,
   type Opening,
+  openStage,
+  openStep,
   type PanePages,
   panePages,
   shownFigure,
+  showStage,
   startFrom,
   textOf,
 } from "../support/pane-page.ts";
@@ -88,6 +91,7 @@ const open = (opening: Opening): Promise<Page> => panes.open(opening);
 async function openQuarry(opening: Opening): Promise<Page> {
   const page = await open(opening);
   await startFrom(page, 0);
+  await showStage(page, "pump");
   await page.getByRole("button", { name: "Remove the pump from the duty" }).click();
   await page.getByRole("button", { name: "Add the invented library" }).click();
   await page.locator(".ranked-pump").first().waitFor();
@@ -176,6 +180,7 @@ describe.each([{ width: 320 }, { width: 450 }])("pumps in a pane of $width px", 
     await tabTo(page, cards.first().getByRole("button"));
     await page.keyboard.press("Enter");
     expect(await page.locator("#duty-pump-name").inputValue()).toBe(best.pump.name);
+    await openStep(page, "pumps");
     expect(await textOf(cards.first().locator(".mark.chosen"))).toBe("chosen");
 
     // The engine's operating point on the system as stated, without the margin.
@@ -247,6 +252,7 @@ describe.each([{ width: 320 }, { width: 450 }])("pumps in a pane of $width px", 
   it("fit with a whole range, every help open and mistakes in the curve", async () => {
     const page = await openQuarry({ width });
     await page.locator(".ranked-pump").first().getByRole("button").click();
+    await openStage(page, "pump");
     const { deliveryLevel = 0, sourceLevel = 0 } = dutyRead(quarry);
     const normal = feet(deliveryLevel - sourceLevel);
     await page.locator("#duty-leastStaticHead").fill(String(normal - 8));
@@ -281,6 +287,7 @@ describe("pumps in the dark", () => {
   it("have contrast enough, chosen and compared", async () => {
     const page = await openQuarry({ width: 320, dark: true });
     await page.locator(".ranked-pump").first().getByRole("button").click();
+    await openStep(page, "pumps");
     for (const i of [0, 1, 2, 3]) await page.locator(".ranked-pump input").nth(i).click();
     expect(await page.locator(".more-ranked .ranked-pump input").first().isDisabled()).toBe(true);
     await page.locator(".more-ranked > summary").click();

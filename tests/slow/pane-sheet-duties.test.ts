@@ -5,6 +5,7 @@ import {
   expectNoSidewaysScroll,
   type PanePages,
   panePages,
+  showStage,
   startFrom,
   textOf,
 } from "../support/pane-page.ts";
@@ -68,10 +69,12 @@ const SHEET = "Duty P-202";
 async function differing(width: number, flow: number): Promise<Page> {
   const page = await panes.open({ width });
   await startFrom(page, 1);
+  await showStage(page, "sheet");
   await page.getByRole("button", { name: "Write the calc sheet" }).click();
   await page.getByText(`“${SHEET}” and the pane agree.`).waitFor();
   await page.evaluate(([sheet, is]) => window.typeOver(sheet, "flow", is), [SHEET, flow] as const);
   await page.getByText(`1 input differs between the pane and “${SHEET}”`).waitFor();
+  await showStage(page, "duty");
   return page;
 }
 
@@ -111,13 +114,14 @@ describe.each([320, 450])("the pane beside sheets that differ from it, %i px wid
     const page = await differing(width, 120);
     const before = await flowBox(page);
     await page.getByRole("button", { name: "Keep the pane’s" }).click();
-    await page.getByText("What changed:").waitFor();
+    await page.getByText(`“${SHEET} (2)” and the pane agree.`).waitFor();
     await page.getByText(`“${SHEET} (2)” and the pane agree.`).waitFor();
     await expect.poll(() => focused(page)).toBe(`“${SHEET} (2)” and the pane agree.`);
     expect(await flowBox(page)).toBe(before);
     expect(await textOf(page.locator(".notice"))).toContain(`is written to “${SHEET} (2)”`);
     expect(await cell(page, SHEET)).toBe(120);
     expect(await cell(page, `${SHEET} (2)`)).toBe(Number(before));
+    await showStage(page, "sheet");
     expect(await textOf(page.locator(".changes"))).toContain(`Flow: 120 m³/h, now ${before} m³/h`);
     await picture(page, `kept-${width}`);
     await page.locator(".changes").scrollIntoViewIfNeeded();

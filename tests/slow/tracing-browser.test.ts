@@ -1,7 +1,14 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { CellSpec, SheetSpec } from "../../shared/ports/sheet-spec.ts";
-import { expectNoAxeViolations, expectNoSidewaysScroll, type PanePages, panePages } from "../support/pane-page.ts";
+import {
+  expectNoAxeViolations,
+  expectNoSidewaysScroll,
+  openStep,
+  type PanePages,
+  panePages,
+  showStage,
+} from "../support/pane-page.ts";
 
 const ENTRY = `
   import { mountPane } from "./taskpane/pane/pane.ts";
@@ -96,7 +103,7 @@ async function open(width: number, dark = false): Promise<{ readonly page: Page;
   const page = await panes.open({ width, height: 900, dark, watch });
   asked.length = 0;
   expect(await page.locator("#duty-step-tracing").evaluate((step) => (step as HTMLDetailsElement).open)).toBe(false);
-  await page.locator("#duty-step-tracing > summary").click();
+  await openStep(page, "tracing");
   return { page, asked };
 }
 
@@ -410,8 +417,10 @@ describe("tracing", () => {
     for (const open of [false, true]) {
       await step.locator("> summary").click();
       await expect.poll(() => step.evaluate((one) => (one as HTMLDetailsElement).open)).toBe(open);
-      // A letter elsewhere draws the pane anew.
+      // A letter elsewhere draws the pane again.
+      await showStage(page, "duty");
       await page.locator("#duty-flow").fill(open ? "100" : "101");
+      await showStage(page, "pump");
     }
     expect(await rows(page)).toEqual(before);
     expect(before.length).toBeGreaterThan(5);

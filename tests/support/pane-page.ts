@@ -3,6 +3,7 @@ import { createRequire } from "node:module";
 import { build } from "esbuild";
 import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
 import { expect } from "vitest";
+import { type StageKey, stageOf } from "../../taskpane/pane/stages.ts";
 import { PATIENCE, startChromium } from "./browser.ts";
 
 export const PANE_ADDRESS = "https://pane.test/";
@@ -91,6 +92,34 @@ export async function textOf(locator: Locator): Promise<string> {
 export async function startFrom(page: Page, sample: number): Promise<void> {
   await page.locator(".samples > summary").click();
   await page.locator(".samples li button").nth(sample).click();
+}
+
+/** Shows a stage of the job. */
+export async function showStage(page: Page, stage: StageKey): Promise<void> {
+  await page.locator(`#duty-tab-${stage}`).click();
+}
+
+/** A step, open in its stage. */
+export async function openStep(page: Page, key: string): Promise<Locator> {
+  const stage = stageOf(key);
+  if (stage === undefined) throw new Error(`No stage has the step ${key}`);
+  await showStage(page, stage);
+  const step = page.locator(`#duty-step-${key}`);
+  if (!(await step.evaluate((one) => (one as HTMLDetailsElement).open))) await step.locator("> summary").click();
+  return step;
+}
+
+/** Opens all steps of a stage, and what folds away in them. */
+export async function openStage(page: Page, stage: StageKey): Promise<void> {
+  await showStage(page, stage);
+  const open = (folds: string): Promise<void> =>
+    page.evaluate((which) => {
+      for (const one of document.querySelectorAll<HTMLDetailsElement>(`.stage:not([hidden]) ${which}`)) one.open = true;
+    }, folds);
+  await open("details.step");
+  // What a step holds is drawn once it is open.
+  await expect.poll(() => page.locator(".stage:not([hidden]) .step > .body:empty").count()).toBe(0);
+  await open("details");
 }
 
 /** "Total dynamic head" → 38.51 of a step or the whole pane, in the unit it must be shown in. */

@@ -80,7 +80,7 @@ function stateView(copying: Copying): TemplateResult | typeof nothing {
         Added as “${copying.sheet}”. To send it alone: right-click its tab, Move or Copy, new book.
       </p>`;
     case "saved":
-      return html`<p class="done">Handed to the browser to save as “${copying.file}”.</p>`;
+      return html`<p class="done">Download started: “${copying.file}”.</p>`;
     case "failed":
       return html`<p class="failed"><strong>No copy was made:</strong> ${copying.reason}</p>`;
   }

@@ -100,12 +100,14 @@ export function notKnownView({ state: { duty }, send }: PaneContext): TemplateRe
   const found = notKnown(duty);
   if (found.length === 0) return nothing;
   const what = "Took out what is not known";
-  return html`${findingsView(found, duty.unitSet)}
+  return html`<section class="not-known" aria-label="Not known in this duty">
+    ${findingsView(found, duty.unitSet)}
     <div class="buttons">
       <button type="button" @click=${() => send({ type: "duty-replaced", duty: withoutNotKnown(duty), what })}>
         Take out what is not known
       </button>
-    </div>`;
+    </div>
+  </section>`;
 }
 
 function saveFile({ state, send }: PaneContext, duty: DutyText = state.duty): void {
