@@ -501,10 +501,12 @@ function moveRow(state: PaneState, line: LineKey, row: number, by: -1 | 1): Pane
   return { ...changed(state, withRows(state.duty, line, rows), "moving a row"), notice: { kind: "changed", text } };
 }
 
-/** A pump that is chosen is looked at next, one to be entered is typed. */
+/** A pump that is chosen is looked at next, one to be entered is typed, and for one that is dropped another is chosen. */
 function folded(state: PaneState, { type }: PumpEvent): PaneState {
   const { closedSteps } = state;
-  if (type === "pump-chosen") return { ...state, closedSteps: toggled(closedSteps, "pumps", true) };
+  if (type === "pump-chosen" || type === "pump-dropped") {
+    return { ...state, closedSteps: toggled(closedSteps, "pumps", type === "pump-chosen") };
+  }
   if (type !== "pump-begun" && type !== "other-pump-added") return state;
   return { ...state, closedSteps: toggled(closedSteps, PUMP_BOXES_FOLD, false) };
 }

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { EMPTY_DUTY, type LineKey, type Place } from "../../../shared/duty/duty-text.ts";
+import { EMPTY_DUTY, EMPTY_PUMP, type LineKey, type Place } from "../../../shared/duty/duty-text.ts";
 import { FIELD_KEYS } from "../../../shared/duty/fields.ts";
 import { next, openingState, type PaneEvent, type PaneState, textAt } from "../../../taskpane/pane/state.ts";
 
@@ -254,5 +254,52 @@ describe("messages", () => {
   it("stays busy while a sheet is being written", () => {
     const busy = after([{ type: "writing", writing: { kind: "writing" } }, type({ field: "flow" }, "1")]);
     expect(busy.writing).toEqual({ kind: "writing" });
+  });
+});
+
+describe("steps back", () => {
+  it("are one for each time a box is typed into, between which it is left", () => {
+    const flow: Place = { field: "flow" };
+    const events: PaneEvent[] = ["1000", "1100", "1200"].flatMap((text): PaneEvent[] => [
+      type(flow, text.slice(0, 2)),
+      type(flow, text),
+      { type: "left" },
+    ]);
+    const state = after(events);
+    const back = after([{ type: "undone" }], state);
+    expect([textAt(back.duty, flow), textAt(after([{ type: "undone" }], back).duty, flow)]).toEqual(["1100", "1000"]);
+  });
+});
+
+describe("stages and steps", () => {
+  it("show one stage, and change no letter of the duty", () => {
+    const state = after([type({ field: "flow" }, "1"), { type: "stage-shown", stage: "cost" }]);
+    expect([state.stage, state.duty.fields.flow, state.past.length]).toEqual(["cost", "1", 1]);
+  });
+
+  it("fold the ranking away once a pump is taken from it, and bring it back with the pump dropped", () => {
+    const pump = { ...EMPTY_PUMP, name: "A" };
+    const chosen = after([{ type: "pump-chosen", pump, notice: "" }]);
+    expect(openingState().closedSteps.has("pumps")).toBe(false);
+    expect(chosen.closedSteps.has("pumps")).toBe(true);
+    expect(after([{ type: "pump-dropped" }], chosen).closedSteps.has("pumps")).toBe(false);
+  });
+});
+
+describe("cells pasted into a line", () => {
+  it("fill its rows from the box on, add those that are wanting, and are one step back", () => {
+    const before = after([type(pipe("dischargeLine", 0), "a"), { type: "row-added", line: "dischargeLine" }]);
+    const at = { line: "dischargeLine", row: 1, column: "length" } as const;
+    const cells = [
+      ["20", "1 gate"],
+      ["1800", "1 exit"],
+    ];
+    const state = after([{ type: "rows-pasted", at, cells }], before);
+    expect(state.duty.dischargeLine.map(({ pipe, length, fittings }) => [pipe, length, fittings])).toEqual([
+      ["a", "", ""],
+      ["", "20", "1 gate"],
+      ["", "1800", "1 exit"],
+    ]);
+    expect(after([{ type: "undone" }], state).duty).toEqual(before.duty);
   });
 });
