@@ -31,6 +31,8 @@ export interface Step {
   readonly holds?: readonly string[];
   /** A few words beside the title. */
   readonly brief?: (context: PaneContext) => string;
+  /** It begins its stage and does not fold away. */
+  readonly isFixed?: true;
   /** It holds work of its own, which a step that is not drawn while it is closed would lose. */
   readonly holdsWork?: true;
 }

@@ -176,11 +176,15 @@ describe("mistakes and gaps", () => {
     expect(described).toContain("duty-flow-findings");
     expect(await textOf(page.locator("#duty-flow-findings"))).toMatch(/Error:.*furlongs/s);
     expect(await page.locator("[aria-invalid=true]").count()).toBe(1);
-    await page.locator("#duty-step-levels > summary").click();
-    expect(await flow.isVisible()).toBe(false);
     await page.locator("#duty-step-results .link", { hasText: "Flow" }).click();
     expect(await flow.evaluate((box) => box === document.activeElement)).toBe(true);
     expect(await flow.inputValue()).toBe("95 furlongs");
+    const temperature = page.locator("#duty-temperature");
+    await temperature.fill("warm");
+    await page.locator("#duty-step-liquid > summary").click();
+    expect(await temperature.isVisible()).toBe(false);
+    await page.locator("#duty-step-results .link", { hasText: "Liquid temperature" }).click();
+    expect(await temperature.evaluate((box) => box === document.activeElement)).toBe(true);
     await page.close();
   });
 });

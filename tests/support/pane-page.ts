@@ -105,7 +105,8 @@ export async function openStep(page: Page, key: string): Promise<Locator> {
   if (stage === undefined) throw new Error(`No stage has the step ${key}`);
   await showStage(page, stage);
   const step = page.locator(`#duty-step-${key}`);
-  if (!(await step.evaluate((one) => (one as HTMLDetailsElement).open))) await step.locator("> summary").click();
+  const isClosed = await step.evaluate((one) => one instanceof HTMLDetailsElement && !one.open);
+  if (isClosed) await step.locator("> summary").click();
   return step;
 }
 

@@ -52,7 +52,7 @@ export function fieldView(context: PaneContext, key: FieldKey): TemplateResult |
       aria-expanded=${open}
       aria-controls="${id}-about"
       aria-label="About ${field.label}"
-      title="Help and basis (F1 in the box)"
+      title="${field.help} (F1 in the box: basis)"
       @click=${() => send({ type: "help-toggled", field: key })}
     >
       ?

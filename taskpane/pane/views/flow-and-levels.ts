@@ -12,6 +12,7 @@ const FIELDS = fieldsOf("levels");
 export const flowAndLevels: Step = {
   key: "levels",
   title: "Flow, levels and pressures",
+  isFixed: true,
   holds: FIELDS,
   view: (context) => {
     const levels = levelsOf(context);

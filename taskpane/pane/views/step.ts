@@ -6,6 +6,12 @@ import { stateView, worstOfStep } from "./verdict-strip.ts";
 /** A step as a section that folds away under its heading, which says how it stands. */
 export function stepView(context: PaneContext, step: Step): TemplateResult {
   const { state, send } = context;
+  if (step.isFixed === true) {
+    return html`<section class="step" id="duty-step-${step.key}" aria-labelledby="duty-heading-${step.key}">
+      <h2 id="duty-heading-${step.key}">${step.title}</h2>
+      <div class="body">${step.view(context)}</div>
+    </section>`;
+  }
   const isClosed = state.closedSteps.has(step.key);
   const brief = step.brief?.(context) ?? "";
   const verdict = worstOfStep(context, step.key);

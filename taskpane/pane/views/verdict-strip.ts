@@ -20,39 +20,32 @@ export const STEP_OF: Readonly<Record<VerdictSubject, string>> = {
   field: "field",
 };
 
-/** What fails, what is open, what to check and what passes: one stop for the keyboard, the arrows go from one to the next. */
+/**
+ * What fails, what is open, what to check and what passes. The pointer goes from a name to its step; the keyboard has the
+ * stages and their headings, which say the same.
+ */
 export function verdictStripView({ worked: { verdicts }, goTo }: PaneContext): TemplateResult {
-  const [first] = VERDICT_STATES.flatMap((state) => verdicts.filter((verdict) => verdict.state === state));
-  return html`<div class="verdict-strip" role="toolbar" aria-label="Verdicts" @keydown=${toNext}>
+  return html`<section class="verdict-strip" aria-label="Verdicts">
     ${VERDICT_STATES.map((state) => {
       const of = verdicts.filter((verdict) => verdict.state === state);
       return of.length === 0
         ? nothing
-        : html`<span class="verdicts-of ${state}" role="group" aria-label=${state}>
+        : html`<p class="verdicts-of ${state}">
             ${stateView(state)}
             ${of.map(
               ({ subject, name, text }) =>
                 html`<button
                   type="button"
                   title=${text}
-                  tabindex=${subject === first?.subject ? 0 : -1}
+                  tabindex="-1"
                   @click=${() => goTo(`duty-step-${STEP_OF[subject]}`)}
                 >
                   ${name}
                 </button>`,
             )}
-          </span>`;
+          </p>`;
     })}
-  </div>`;
-}
-
-function toNext(event: KeyboardEvent): void {
-  const by = { ArrowRight: 1, ArrowLeft: -1 }[event.key];
-  if (by === undefined) return;
-  event.preventDefault();
-  const buttons = [...(event.currentTarget as HTMLElement).querySelectorAll("button")];
-  const at = buttons.indexOf(event.target as HTMLButtonElement);
-  buttons[(at + by + buttons.length) % buttons.length]?.focus();
+  </section>`;
 }
 
 /** The worst that is said of the subjects of a step. */
