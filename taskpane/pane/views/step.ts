@@ -8,7 +8,7 @@ export function stepView(context: PaneContext, step: Step): TemplateResult {
   const { state, send } = context;
   if (step.isFixed === true) {
     return html`<section class="step" id="duty-step-${step.key}" aria-labelledby="duty-heading-${step.key}">
-      <h2 id="duty-heading-${step.key}">${step.title}</h2>
+      <h2 class="step-title" id="duty-heading-${step.key}">${step.title}</h2>
       <div class="body">${step.view(context)}</div>
     </section>`;
   }
