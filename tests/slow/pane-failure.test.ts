@@ -2,18 +2,19 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openStep, type PanePages, panePages, showStage, startFrom, textOf } from "../support/pane-page.ts";
 
-/** The pane with a step that fails while the item is "planted fault". */
+/** The pane with a step in each stage that fails while the item is "planted fault". */
 const ENTRY = `
 import { mountPane } from "./taskpane/pane/pane.ts";
 import { STAGES } from "./taskpane/pane/stages.ts";
-const step = STAGES.at(-1).steps[0];
-const view = step.view;
-Object.assign(step, {
-  view: (context) => {
-    if (context.state.duty.fields.item === "planted fault") throw new Error("a fault planted by a test");
-    return view(context);
-  },
-});
+for (const { steps: [step] } of STAGES) {
+  const view = step.view;
+  Object.assign(step, {
+    view: (context) => {
+      if (context.state.duty.fields.item === "planted fault") throw new Error("a fault planted by a test");
+      return view(context);
+    },
+  });
+}
 mountPane(document.getElementById("pane"), { host: undefined });
 `;
 const KEY = "dutybook.duty";

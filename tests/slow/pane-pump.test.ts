@@ -375,6 +375,7 @@ describe("a pump by hand", () => {
     await page.locator(".notice button", { hasText: "Undo" }).click();
     expect(await page.locator("#duty-pump-points-0-flow").inputValue()).toBe("");
     await page.reload();
+    await showStage(page, "pump");
     expect(await page.locator("#duty-pump-name").count()).toBe(1);
     await page.close();
   });

@@ -92,7 +92,7 @@ it("adds up a list of lengths pasted into one box once it is told to", async () 
     );
   });
   expect(await length.inputValue()).toBe("120 ft; 80 ft; 35");
-  await page.locator(".cell.length .question button").click();
+  await page.locator(".line-row .question button").click();
   expect(await length.inputValue()).toBe("120 ft + 80 ft + 35");
   await expect.poll(() => textOf(page.locator("#duty-dischargeLine-0-length-sum"))).toBe("= 235 ft");
   expect(await focused(page)).toBe("duty-dischargeLine-0-length");
