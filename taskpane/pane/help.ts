@@ -1,7 +1,6 @@
 /** The page of the help that a step leads to, by its key. */
 const PAGES: Readonly<Record<string, string>> = {
   job: "first-duty",
-  units: "typed-units",
   liquid: "typed-liquids",
   levels: "first-duty",
   station: "two-pumps",

@@ -78,6 +78,7 @@ export function fileBarView(context: PaneContext): TemplateResult {
       </ul>
       </div>
     </details>
+    <a class="help" href="${context.help}index.html" target="_blank" rel="noopener">Help</a>
   </div>`;
 }
 

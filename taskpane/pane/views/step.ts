@@ -9,7 +9,7 @@ export function stepView(context: PaneContext, step: Step): TemplateResult {
   if (step.isFixed === true) {
     return html`<section class="step" id="duty-step-${step.key}" aria-labelledby="duty-heading-${step.key}">
       <h2 class="step-title" id="duty-heading-${step.key}">${step.title}</h2>
-      <div class="body">${step.view(context)}</div>
+      <div class="body">${helpLink(context, step)}${step.view(context)}</div>
     </section>`;
   }
   const isClosed = state.closedSteps.has(step.key);

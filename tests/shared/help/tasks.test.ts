@@ -8,7 +8,7 @@ import { termsIn } from "../../../shared/help/reference/terms.ts";
 import { STEP_TITLES, told } from "../../../shared/help/tasks/told.ts";
 import { QUESTIONS } from "../../../shared/help/which-function.ts";
 import { pointsOf } from "../../../shared/help/worked-call.ts";
-import { STEPS } from "../../../taskpane/pane/steps.ts";
+import { STAGES } from "../../../taskpane/pane/stages.ts";
 import { HELP_FILES } from "../../support/help.ts";
 
 const ids = new Set(CATALOGUE.map(({ id }) => id));
@@ -17,7 +17,7 @@ const textOf = (file: string) =>
 
 describe("a task page", () => {
   it("speaks of steps as the pane titles them", () => {
-    const titles = STEPS.map(({ title }) => title);
+    const titles = STAGES.flatMap(({ steps }) => steps.map(({ title }) => title));
     expect(STEP_TITLES.filter((title) => !titles.includes(title))).toEqual([]);
     expect(() => told("[[Nowhere]]")).toThrow("no step Nowhere");
     expect(() => told("{nothing}")).toThrow("no box nothing");

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { helpOfStep } from "../../../taskpane/pane/help.ts";
-import { STEPS } from "../../../taskpane/pane/steps.ts";
+import { STAGES } from "../../../taskpane/pane/stages.ts";
 import { HELP_FILES } from "../../support/help.ts";
 
 describe("the help of the pane", () => {
-  it.each(STEPS)("has a page for “$title”", ({ key }) => {
+  it.each(STAGES.flatMap(({ steps }) => steps))("has a page for “$title”", ({ key }) => {
     expect(Object.keys(HELP_FILES)).toContain(helpOfStep(key));
   });
 
