@@ -1,5 +1,4 @@
 import { html, nothing, render } from "lit";
-import { dutiesIn } from "../../shared/calc-sheet/open-again/duties-in.ts";
 import { type DutyText, EMPTY_DUTY } from "../../shared/duty/duty-text.ts";
 import { failureText } from "../../shared/ports/host-fault.ts";
 import type { SheetHost } from "../../shared/ports/sheet-host.ts";
@@ -130,6 +129,7 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
     try {
       const recorded = await services.host?.recorded();
       if (recorded === undefined) return;
+      const { dutiesIn } = await import("../../shared/calc-sheet/open-again/duties-in.ts");
       send({ type: "sheets-read", found: dutiesIn(recorded) });
       const byHand = await services.host?.calculatesByHand?.();
       send({ type: "calculation-told", byHand: byHand === true });

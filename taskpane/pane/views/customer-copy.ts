@@ -1,5 +1,4 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { customerCopy } from "../../../shared/calc-sheet/duty-sheets.ts";
 import type { FoundDuty } from "../../../shared/calc-sheet/open-again/duties-in.ts";
 import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { dutyChanges } from "../../../shared/duty/revision.ts";
@@ -105,6 +104,7 @@ async function copy({ state, send }: PaneContext, make: (set: SheetSet) => Promi
   // The pane is drawn before the work begins.
   await new Promise((resolve) => setTimeout(resolve, 0));
   try {
+    const { customerCopy } = await import("../../../shared/calc-sheet/duty-sheets.ts");
     const set = customerCopy(state.duty, today());
     const reason = (findings: readonly Finding[]): string =>
       findings.map((finding) => findingText(finding, state.duty.unitSet)).join(" ");

@@ -1,5 +1,4 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { dutySheets } from "../../../shared/calc-sheet/duty-sheets.ts";
 import type { FoundDuty } from "../../../shared/calc-sheet/open-again/duties-in.ts";
 import { changeText } from "../../../shared/duty/change.ts";
 import { dutyChanges } from "../../../shared/duty/revision.ts";
@@ -129,6 +128,8 @@ export async function write(
   send({ type: "writing", writing: { kind: "writing" } });
   try {
     const issue = standing && nextIssue(standing.back.duty, state.duty, today());
+    // The pane loads what lays sheets out when one is asked for.
+    const { dutySheets } = await import("../../../shared/calc-sheet/duty-sheets.ts");
     const set = dutySheets(issue?.duty ?? state.duty, crypto.randomUUID(), host.holdsRecords());
     if (set.ok) {
       const sheets = await host.addSheets(set.value);

@@ -33,7 +33,7 @@ describe("an incomplete duty", () => {
     ]);
     expect(worked.wrong).toEqual([]);
     expect(worked.at("flow")).toEqual([]);
-    expect(inBrief(worked, "SI")).toEqual(["9 open", "6 still to give"]);
+    expect(inBrief(worked, "SI")).toEqual(["9 open", "6 inputs missing"]);
   });
 
   it("keeps a mistake to its own box", () => {
