@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { expectNoAxeViolations, type PanePages, panePages, startFrom } from "../support/pane-page.ts";
+import { expectNoAxeViolations, type PanePages, panePages, showStage, startFrom } from "../support/pane-page.ts";
 
 /** A workbook whose formulas stand as a file keeps them, and which calculates by hand. */
 const ENTRY = `
@@ -82,6 +82,7 @@ describe("a workbook that calculates by hand", () => {
   it("is told where the sheet is written, before and after", async () => {
     const page = await panes.open({ width: 400 });
     await startFrom(page, 1);
+    await showStage(page, "sheet");
     const told = page.locator("#duty-step-write", { hasText: "Excel calculates by hand: press F9 after each change" });
     await told.waitFor();
     await page.getByRole("button", { name: "Write the calc sheet" }).click();
