@@ -223,12 +223,10 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
 
   const addSheets = async (set: SheetSet): Promise<readonly string[]> => {
     const book = workbook();
-    const names = freeSheetNames(
-      set.wanted,
-      book.getSheets().map((sheet) => sheet.getSheetName()),
-    );
+    const beside = book.getSheets().map((sheet) => sheet.getSheetName());
+    const names = freeSheetNames(set.wanted, beside);
     const specs = set.sheets(names);
-    if (set.isFromFile !== true) checkSheets(specs);
+    if (set.isFromFile !== true) checkSheets(specs, beside);
     const changes = formulaChanges(specs);
     const added: FWorksheet[] = [];
     const active = book.getActiveSheet();

@@ -4,9 +4,13 @@ import { heldProblems } from "./held.ts";
 import { meantProblems } from "./meant.ts";
 import { OUR_FAULT, refuse, type Say, type SheetProblem } from "./problem.ts";
 
-/** What keeps sheets of ours from being written, by whatever route: asked before any host is touched. */
-export function sheetProblems(sheets: readonly SheetSpec[]): readonly SheetProblem[] {
-  const names = new Set(sheets.map(({ name }) => name.toLowerCase()));
+/**
+ * What keeps sheets of ours from being written, by whatever route: asked before any host is touched.
+ *
+ * @param standing names of the sheets beside them, which their formulas may read
+ */
+export function sheetProblems(sheets: readonly SheetSpec[], standing: readonly string[] = []): readonly SheetProblem[] {
+  const names = new Set([...sheets.map(({ name }) => name), ...standing].map((name) => name.toLowerCase()));
   return gathered(sheets, (spec, say) => {
     heldProblems(spec, say);
     meantProblems(spec, names, say);
@@ -14,8 +18,8 @@ export function sheetProblems(sheets: readonly SheetSpec[]): readonly SheetProbl
 }
 
 /** Throws a HostFault that says what is wrong, where and what would do. */
-export function checkSheets(sheets: readonly SheetSpec[]): void {
-  refuse(sheetProblems(sheets));
+export function checkSheets(sheets: readonly SheetSpec[], standing: readonly string[] = []): void {
+  refuse(sheetProblems(sheets, standing));
 }
 
 /** The same for sheets that a user has edited: only what no file can hold keeps them from being written. */

@@ -224,6 +224,12 @@ describe("the check of a sheet", () => {
     if (refused.name === GOOD.name) expect(() => bookOfSet(setOf(refused))).toThrow(said);
   });
 
+  it("lets formulas read the sheets that stand beside, and no others", () => {
+    const reading = [{ ...GOOD, ...withCells({ at: "J1", f: "Main!B2*2" }) }];
+    expect(sheetProblems(reading, ["MAIN"])).toEqual([]);
+    expect(sheetProblems(reading, ["Other"]).map(({ what }) => what)).toEqual(["there is no sheet “Main”"]);
+  });
+
   it("knows two sheets of one name but for case", () => {
     expect(sheetProblems([GOOD, { ...GOOD, name: "DUTY" }]).map(({ what }) => what)).toEqual([
       'two sheets are named "DUTY"',
