@@ -316,7 +316,7 @@ describe("tabs side by side", () => {
     expect(ids).not.toContain("unsaved 11");
     expect(ids.filter((id) => id.startsWith("saved"))).toEqual(["saved lately"]);
     // The tab that is open is none of them.
-    await write(page, { [FLOW_CELL]: 2 });
+    await keeping(page, () => write(page, { [FLOW_CELL]: 2 }));
     await reload(page);
     expect(await one(page, FLOW_CELL)).toBe(2);
   });

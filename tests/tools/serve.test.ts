@@ -176,7 +176,7 @@ describe("a port that is taken", () => {
     const used = Number(new URL(served.address).port);
     expect(used).toBeGreaterThan(port);
     expect(said).toEqual([`Port ${port} is taken by another program; port ${used} is used.`]);
-    expect((await ask(served.address, "/help.css")).status).toBe(200);
+    expect((await ask(served.address, "/icon-32.png")).status).toBe(200);
     await served.close();
   });
 });
