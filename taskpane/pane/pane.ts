@@ -88,7 +88,10 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
     const isChanged = state.duty !== before.duty;
     // What was to be announced is of the duty before.
     if (isChanged) clearTimeout(pause);
-    if (!draw() || !isChanged) return;
+    if (!draw()) return;
+    // A stage is read from its top.
+    if (state.stage !== before.stage) pane.scrollIntoView({ block: "start" });
+    if (!isChanged) return;
     keep();
     services.onDuty?.(state.duty);
     pause = setTimeout(announce, PAUSE);

@@ -26,7 +26,7 @@ export function stepView(context: PaneContext, step: Step): TemplateResult {
   >
     <summary>
       <h2>${step.title}</h2>
-      ${brief === "" ? nothing : html`<span class="brief">${brief}</span>`}
+      ${brief === "" || !isClosed ? nothing : html`<span class="brief">${brief}</span>`}
       ${verdict === undefined ? nothing : html`<span class="verdict-sign ${verdict.state}">${stateView(verdict.state)}</span>`}
       ${verdict !== undefined && isClosed ? html`<span class="in-words">${verdict.text}</span>` : nothing}
     </summary>
