@@ -7,7 +7,7 @@ import { builtPages, startChromium, watchedPage } from "../support/browser.ts";
 import { QUARRY } from "../support/duty-of.ts";
 import { sheetsOf } from "../support/laid-out.ts";
 import { dotsOfColor, pagesOf } from "../support/libreoffice.ts";
-import { startFrom } from "../support/pane-page.ts";
+import { showStage, startFrom } from "../support/pane-page.ts";
 
 // What the browser makes of the workbench's sheets when it prints them to a file.
 
@@ -53,6 +53,7 @@ describe.each([
 ] as const)("the sheet of sample $sample on $paper", ({ sample, paper }) => {
   it("prints on the pages that it defines, page 1 with all that stands on it", async () => {
     await startFrom(page, sample);
+    await showStage(page, "sheet");
     await page.locator(".duty-pane button.write").click();
     await page.locator("#duty-write-state .done").waitFor();
     await page.locator("#print-sheet").click();
