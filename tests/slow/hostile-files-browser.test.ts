@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { serve } from "../../tools/serve.mjs";
 import { builtPages, startChromium, type WatchedPage, watchedPage } from "../support/browser.ts";
 import { HOSTILE_FILES } from "../support/hostile-files.ts";
+import { openStep } from "../support/pane-page.ts";
 
 let server: Awaited<ReturnType<typeof serve>>;
 let browser: Browser;
@@ -37,8 +38,7 @@ describe.each(["/taskpane.html", "/workbench/"])("a file made to fill the memory
     const { found, upload } = file(name);
     const threads: string[] = [];
     page.on("worker", (worker) => threads.push(worker.url()));
-    const input = page.locator("input[data-use=pumps]");
-    await input.waitFor({ state: "attached" });
+    const input = (await openStep(page, "pumps")).locator("input[data-use=pumps]");
     await input.setInputFiles(upload);
     await expect.poll(() => page.locator("#duty-step-pumps").textContent()).toMatch(/nothing was imported/);
     expect(await page.locator("#duty-step-pumps").textContent()).toMatch(found.pumps);
@@ -55,8 +55,7 @@ describe("a file that takes its time", () => {
   it("is read while the pane answers, and is broken off", async () => {
     const { page, problems } = await opened("/taskpane.html");
     const { upload } = file("110,000 rows as wide as a sheet can be");
-    const input = page.locator("input[data-use=pumps]");
-    await input.waitFor({ state: "attached" });
+    const input = (await openStep(page, "pumps")).locator("input[data-use=pumps]");
     await input.setInputFiles(upload);
     const cancel = page.locator("#duty-step-pumps .progress button");
     await cancel.click();
