@@ -31,6 +31,9 @@ const NARROWEST = 260;
 /** Borders and padding between the pane's edge and a picture, px. */
 const SURROUND = 26;
 
+/** Boxes whose text is no part of the duty: stepping back in them is not stepping back in it. */
+const NOT_OF_THE_DUTY = ".phone-line, .places, .tracing";
+
 const PUT_ASIDE =
   "The duty kept from last time could not be shown and is put aside. “Save the duty put aside” hands it to you as a file; please report it.";
 
@@ -215,7 +218,7 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
   pane.addEventListener("focusout", () => send({ type: "left" }));
   pane.addEventListener("keydown", (event) => {
     const by = event.altKey || !(event.ctrlKey || event.metaKey) ? undefined : stepBack(event);
-    if (by === undefined) return;
+    if (by === undefined || (event.target as Element).closest(NOT_OF_THE_DUTY) !== null) return;
     event.preventDefault();
     event.stopPropagation();
     send({ type: by });

@@ -280,6 +280,11 @@ describe("the keyboard", () => {
     expect(await flow.inputValue()).toBe("1000");
     await page.keyboard.press("Control+y");
     expect(await flow.inputValue()).toBe("1100");
+    // A box that is no part of the duty steps back by itself.
+    await page.locator("#duty-phone").focus();
+    await page.keyboard.type("1000 gpm");
+    await page.keyboard.press("Control+z");
+    expect(await flow.inputValue()).toBe("1100");
     await page.close();
   });
 
