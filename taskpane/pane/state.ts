@@ -1,4 +1,5 @@
 import type { FoundDuties } from "../../shared/calc-sheet/open-again/duties-in.ts";
+import { withTextIn } from "../../shared/duty/boxes.ts";
 import {
   type CaseBox,
   type CaseFieldKey,
@@ -17,7 +18,9 @@ import {
   type SegmentText,
 } from "../../shared/duty/duty-text.ts";
 import type { FieldKey } from "../../shared/duty/fields.ts";
+import { placeLabel } from "../../shared/duty/place-label.ts";
 import type { SettledSums } from "../../shared/duty/sums/settle-sums.ts";
+import type { Mend } from "../../shared/package/mends/mend.ts";
 import type { NextIssue } from "../../shared/package/next-issue.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
@@ -124,6 +127,7 @@ export type PaneEvent =
   | { readonly type: "units-picked"; readonly unitSet: UnitSetName }
   | { readonly type: "units-answered"; readonly numbers: "convert" | "keep" | "leave" }
   | { readonly type: "duty-replaced"; readonly duty: DutyText; readonly what: string }
+  | { readonly type: "mended"; readonly mend: Mend }
   | { readonly type: "lengths-added"; readonly place: Place; readonly sum: string }
   | { readonly type: "sums-settled"; readonly settled: SettledSums }
   | { readonly type: "undone" }
@@ -209,6 +213,12 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
     }
     case "name-chosen":
       return { ...changed(state, withText(state.duty, event.place, event.text), "choosing a name"), list: undefined };
+    case "mended": {
+      const { place, text } = event.mend;
+      const mended = changed(state, withTextIn(state.duty, place, text), "mending a finding");
+      const notice = { kind: "changed", text: `${placeLabel(place)}: now “${text}”.` } as const;
+      return { ...mended, list: undefined, notice };
+    }
     case "lengths-added":
       return changed(state, withText(state.duty, event.place, event.sum), "adding up lengths");
     case "sums-settled":

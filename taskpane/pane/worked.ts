@@ -29,6 +29,7 @@ import {
   type SegmentWorked,
   segmentCells,
 } from "../../shared/package/head-and-suction.ts";
+import { type Mends, mendsFor } from "../../shared/package/mends/mends.ts";
 import { type PumpOnDuty, pumpOnDuty } from "../../shared/package/pump-on-duty.ts";
 import { type ShownVerdict, shownVerdicts } from "../../shared/package/verdicts.ts";
 import { workedDuty } from "../../shared/package/worked-duty.ts";
@@ -57,6 +58,8 @@ export interface WorkedOut {
   readonly notUsed: ReadonlyMap<FieldKey, string>;
   /** Findings to show beside a box. A box not yet filled is no mistake; `missing` names it. */
   readonly at: (key: string) => readonly Finding[];
+  /** What clears a finding with one text in one box. */
+  readonly mends: Mends;
   /** What was worked out for a row of a line, by the row as it stands in the pane. */
   readonly segmentAt: (line: LineKey, row: number) => RowWorked | undefined;
   readonly remarks: Remarks;
@@ -93,7 +96,8 @@ export function workedOut(typed: DutyText): WorkedOut {
 let last: { readonly typed: DutyText; readonly worked: WorkedOut } | undefined;
 
 function workOutAnew(typed: DutyText): WorkedOut {
-  const { duty, findings, isComplete } = decodeDuty(typed);
+  const decoded = decodeDuty(typed);
+  const { duty, findings, isComplete } = decoded;
   const results = headAndSuction(duty);
   const points = pointsOf(typed);
   const isLeftOut = ({ code }: Finding): boolean => code === "left-out";
@@ -108,6 +112,7 @@ function workOutAnew(typed: DutyText): WorkedOut {
     wrong: points.filter(({ place }) => errorsAt(place).some((finding) => !isLeftOut(finding))),
     notUsed: new Map(fieldsNotUsed(duty, workedDuty(duty).plan.items).map(({ key, reason }) => [key, reason])),
     at: (key) => (findings.get(key) ?? NONE).filter((finding) => !isLeftOut(finding)),
+    mends: mendsFor(typed, decoded),
     segmentAt: (line, row) => {
       const index = duty[line].findIndex((segment) => segment.row === row);
       const segment = results[line][index];

@@ -23,7 +23,7 @@ import { matching, nameList } from "../names.ts";
 import { comboboxView } from "./combobox.ts";
 import { fieldView } from "./field.ts";
 import { figureText } from "./figure.ts";
-import { findingsAt, findingsView } from "./findings.ts";
+import { boxFindingsView, findingsAt } from "./findings.ts";
 import { sumLineOf, sumLineView } from "./sum-line.ts";
 
 const FIELDS = fieldsOf("cases");
@@ -165,7 +165,7 @@ function boxView(context: PaneContext, at: number, key: CaseFieldKey): TemplateR
       })}
       ${remove}
     </div>
-    ${found.length === 0 ? nothing : findingsView(found, state.duty.unitSet, `${id}-findings`)}
+    ${boxFindingsView(context, placeKey(place))}
   </div>`;
 }
 
@@ -193,7 +193,7 @@ function textBox(
   placeholder = "",
   after: TemplateResult | typeof nothing = nothing,
 ): TemplateResult {
-  const { state, send } = context;
+  const { send } = context;
   const place = { case: at, box };
   const id = boxId(placeKey(place));
   const found = findingsAt(context, placeKey(place));
@@ -220,7 +220,7 @@ function textBox(
       ${unit === "" ? nothing : html`<span class="unit" id="${id}-unit">${unit}</span>`} ${after}
     </div>
     ${quantity === undefined ? nothing : sumLineView(context, place, quantity)}
-    ${found.length === 0 ? nothing : findingsView(found, state.duty.unitSet, `${id}-findings`)}
+    ${boxFindingsView(context, placeKey(place))}
   </div>`;
 }
 

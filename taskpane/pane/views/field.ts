@@ -9,7 +9,7 @@ import { fromEngine } from "../../../src/basis/units.ts";
 import { boxId, type PaneContext } from "../context.ts";
 import { matching, type NameList, nameList } from "../names.ts";
 import { comboboxView } from "./combobox.ts";
-import { findingsAt, findingsView } from "./findings.ts";
+import { boxFindingsView, findingsAt } from "./findings.ts";
 import { sumLineOf, sumLineView } from "./sum-line.ts";
 
 /** A field of the duty: label, box, unit, its findings, and help with a line for the basis that open on demand. */
@@ -58,7 +58,7 @@ export function fieldView(context: PaneContext, key: FieldKey): TemplateResult |
       ?
     </button>
     ${field.quantity === undefined ? nothing : sumLineView(context, { field: key }, field.quantity)}
-    ${findings.length === 0 ? nothing : findingsView(findings, units, `${id}-findings`)}
+    ${boxFindingsView(context, key)}
     ${unused === undefined ? nothing : html`<p class="basis-line">Not used: ${unused}</p>`}
     ${!open && basis.trim() !== "" ? html`<p class="basis-line">Basis: ${basis}</p>` : nothing}
     <div class="about" id="${id}-about" ?hidden=${!open}>

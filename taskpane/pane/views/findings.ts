@@ -1,9 +1,10 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
+import type { Mend } from "../../../shared/package/mends/mend.ts";
 import { findingText, KIND_NAMES } from "../../../shared/text/finding-text.ts";
 import { citationText } from "../../../src/basis/citation.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import type { Finding, FindingKind } from "../../../src/basis/result.ts";
-import type { PaneContext } from "../context.ts";
+import { boxId, type PaneContext } from "../context.ts";
 
 const SHAPES: Readonly<Record<FindingKind, TemplateResult>> = {
   error: svg`<circle cx="8" cy="8" r="7"></circle><path d="M5 5l6 6M11 5l-6 6"></path>`,
@@ -13,11 +14,46 @@ const SHAPES: Readonly<Record<FindingKind, TemplateResult>> = {
   assumed: svg`<circle cx="8" cy="8" r="7"></circle><path d="M4 9c1.5-3 2.5-3 4-1s2.5 2 4-1"></path>`,
 };
 
+/** What clears a finding with one text in one box, and how that is done. */
+export interface Mending {
+  readonly mendsOf: (finding: Finding) => readonly Mend[];
+  readonly mend: (mend: Mend) => void;
+}
+
 /** Findings as lines of icon, kind, reason and source. The kind is said in words; colour only helps. */
-export function findingsView(findings: readonly Finding[], units: UnitSetName, id?: string): TemplateResult {
+export function findingsView(
+  findings: readonly Finding[],
+  units: UnitSetName,
+  id?: string,
+  mending?: Mending,
+): TemplateResult {
   return html`<ul class="findings" id=${id ?? nothing}>
-    ${findings.map((finding) => findingView(finding, units))}
+    ${findings.map((finding) => findingView(finding, units, mending))}
   </ul>`;
+}
+
+/** What is found at a box, below it. */
+export function boxFindingsView(context: PaneContext, key: string): TemplateResult | typeof nothing {
+  const findings = findingsAt(context, key);
+  if (findings.length === 0) return nothing;
+  const mending = mendingIn(context, (finding) => context.worked.mends.at(key, finding));
+  return findingsView(findings, context.state.duty.unitSet, `${boxId(key)}-findings`, mending);
+}
+
+/** For findings that the calculation made. */
+export function mendingOf(context: PaneContext): Mending {
+  return mendingIn(context, context.worked.mends.of);
+}
+
+/** One step back each; the box that was mended is shown and has the focus. */
+function mendingIn({ send, goTo }: PaneContext, mendsOf: Mending["mendsOf"]): Mending {
+  return {
+    mendsOf,
+    mend: (mend) => {
+      send({ type: "mended", mend });
+      goTo(boxId(mend.place));
+    },
+  };
 }
 
 /** What to show beside a box. A name being typed with its list open is not called unknown yet. */
@@ -33,15 +69,16 @@ export function remarksView(
   heading: string,
   findings: readonly Finding[],
   units: UnitSetName,
+  mending?: Mending,
 ): TemplateResult | typeof nothing {
   const [grave, mild] = [findings.filter(isGrave), findings.filter((finding) => !isGrave(finding))];
-  return html`${grave.length === 0 ? nothing : findingsView(grave, units)}
+  return html`${grave.length === 0 ? nothing : findingsView(grave, units, undefined, mending)}
   ${
     mild.length === 0
       ? nothing
       : html`<details class="remarks">
           <summary>${heading} (${mild.length})</summary>
-          ${findingsView(mild, units)}
+          ${findingsView(mild, units, undefined, mending)}
         </details>`
   }`;
 }
@@ -50,13 +87,23 @@ export function isGrave({ kind }: Finding): boolean {
   return kind !== "check" && kind !== "assumed";
 }
 
-function findingView(finding: Finding, units: UnitSetName): TemplateResult {
+function findingView(finding: Finding, units: UnitSetName, mending: Mending | undefined): TemplateResult {
   const { kind, cites } = finding;
+  const mends = mending?.mendsOf(finding) ?? [];
   return html`<li class="finding ${kind}">
     <svg class="icon" viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">${SHAPES[kind]}</svg>
     <span>
       <strong>${KIND_NAMES[kind]}:</strong> ${findingText(finding, units)}
       ${cites === undefined ? nothing : html`<span class="source">${citationText(cites)}</span>`}
+      ${mending === undefined ? nothing : mendsView(mends, mending)}
     </span>
   </li>`;
+}
+
+/** Buttons that clear what is said beside them. */
+export function mendsView(mends: readonly Mend[], { mend }: Pick<Mending, "mend">): TemplateResult | typeof nothing {
+  if (mends.length === 0) return nothing;
+  return html`<span class="mends">
+    ${mends.map((one) => html`<button type="button" class="mend" @click=${() => mend(one)}>${one.label}</button>`)}
+  </span>`;
 }

@@ -14,7 +14,7 @@ import { matching } from "../names.ts";
 import { LINE_TITLES, type OpenList } from "../state.ts";
 import type { RowWorked } from "../worked.ts";
 import { comboboxView } from "./combobox.ts";
-import { findingsAt, findingsView } from "./findings.ts";
+import { boxFindingsView, findingsAt, findingsView, mendingOf } from "./findings.ts";
 import { listQuestionView, sumLineOf, sumLineView } from "./sum-line.ts";
 
 const COLUMN_LABELS: Readonly<Record<LineColumn, string>> = {
@@ -90,7 +90,7 @@ function rowView(context: PaneContext, line: LineKey, row: number): TemplateResu
       ${rowButtons(context, line, row)}
     </div>
     ${cells.map((place) => belowView(context, place))}
-    ${segment === undefined || segment.findings.length === 0 ? nothing : findingsView(segment.findings, units)}
+    ${segment === undefined || segment.findings.length === 0 ? nothing : findingsView(segment.findings, units, undefined, mendingOf(context))}
   </div>`;
 }
 
@@ -166,10 +166,8 @@ function cellView(context: PaneContext, place: CellPlace): TemplateResult {
 /** What belongs to the boxes of a row, below them. */
 function belowView(context: PaneContext, place: CellPlace): TemplateResult {
   const quantity = PLAIN[place.column];
-  const findings = findingsAt(context, placeKey(place));
-  const { unitSet } = context.state.duty;
   return html`${typeof quantity === "string" ? sumLineView(context, place, quantity) : nothing}
-  ${findings.length === 0 ? nothing : findingsView(findings, unitSet, `${boxId(placeKey(place))}-findings`)}
+  ${boxFindingsView(context, placeKey(place))}
   ${place.column === "length" ? listQuestionView(context, place) : nothing}`;
 }
 

@@ -7,7 +7,7 @@ import { asTyped } from "../../../shared/duty/sums/written-sum.ts";
 import { printedUnit } from "../../../src/basis/quantities.ts";
 import { boxId, type PaneContext } from "../context.ts";
 import { textAt } from "../state.ts";
-import { findingsAt, findingsView } from "./findings.ts";
+import { boxFindingsView, findingsAt } from "./findings.ts";
 import { sumLineOf, sumLineView } from "./sum-line.ts";
 
 /** A box of the chosen pump, or of a further one. */
@@ -64,7 +64,7 @@ function boxView(context: PaneContext, place: Place, field: Field): TemplateResu
       ?
     </button>
     ${quantity === undefined ? nothing : sumLineView(context, place, quantity)}
-    ${findings.length === 0 ? nothing : findingsView(findings, units, `${id}-findings`)}
+    ${boxFindingsView(context, key)}
     <div class="about" id="${id}-about" ?hidden=${!open}><p id="${id}-help">${help}</p></div>
   </div>`;
 }

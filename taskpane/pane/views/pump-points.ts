@@ -7,7 +7,7 @@ import { findingText } from "../../../shared/text/finding-text.ts";
 import { printedUnit } from "../../../src/basis/quantities.ts";
 import { boxId, type PaneContext } from "../context.ts";
 import { pastedCurve, pastedRows } from "../pump/pasted-points.ts";
-import { findingsAt, findingsView } from "./findings.ts";
+import { boxFindingsView, findingsAt } from "./findings.ts";
 import { sumLineOf, sumLineView } from "./sum-line.ts";
 
 /** Heads of the columns, short enough for a narrow pane. */
@@ -22,7 +22,6 @@ const HEADS: Readonly<Record<keyof CurvePointText, string>> = {
 export function pumpPointsView(context: PaneContext, pump: PumpText, other?: number): TemplateResult {
   const { send, goTo, state } = context;
   const units = state.duty.unitSet;
-  const whole = findingsAt(context, curvePlace(other));
   return html`<h3 id=${boxId(curvePlace(other))} tabindex="-1">Curve with water</h3>
     <p class="hint" id="${boxId(curvePlace(other))}-help">
       Flows rising. Efficiency as 74 % or 0.74. To paste rows from a sheet, put the cursor in a box first; rows with a
@@ -43,7 +42,7 @@ export function pumpPointsView(context: PaneContext, pump: PumpText, other?: num
         ${pump.points.map((_, row) => rowView(context, pump, row, other))}
       </tbody>
     </table>
-    ${whole.length === 0 ? nothing : findingsView(whole, units, `${boxId(curvePlace(other))}-findings`)}
+    ${boxFindingsView(context, curvePlace(other))}
     <div class="buttons">
       <button
         type="button"
@@ -59,11 +58,10 @@ export function pumpPointsView(context: PaneContext, pump: PumpText, other?: num
 }
 
 function rowView(context: PaneContext, pump: PumpText, row: number, other: number | undefined): TemplateResult {
-  const { send, goTo, state } = context;
-  const found = POINT_COLUMNS.map((column) => ({
-    id: boxId(placeKey({ pump: "points", row, column, other })),
-    findings: findingsAt(context, placeKey({ pump: "points", row, column, other })),
-  })).filter(({ findings }) => findings.length > 0);
+  const { send, goTo } = context;
+  const found = POINT_COLUMNS.map((column) => placeKey({ pump: "points", row, column, other })).filter(
+    (key) => findingsAt(context, key).length > 0,
+  );
   const last = pump.points.length - 1;
   return html`<tr>
       <th scope="row">${row + 1}</th>
@@ -88,7 +86,7 @@ function rowView(context: PaneContext, pump: PumpText, row: number, other: numbe
         ? nothing
         : html`<tr class="row-findings">
             <td colspan="6">
-              ${found.map(({ id, findings }) => findingsView(findings, state.duty.unitSet, `${id}-findings`))}
+              ${found.map((key) => boxFindingsView(context, key))}
             </td>
           </tr>`
     }`;

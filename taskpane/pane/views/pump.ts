@@ -9,7 +9,7 @@ import { amount, type Finding, gravestFirst } from "../../../src/basis/result.ts
 import type { PaneContext, Step } from "../context.ts";
 import { PUMP_BOXES_FOLD } from "../state.ts";
 import { figureView, isWaiting } from "./figure.ts";
-import { remarksView } from "./findings.ts";
+import { mendingOf, remarksView } from "./findings.ts";
 import { foldView } from "./fold.ts";
 import { furtherPumpsView } from "./further-pumps.ts";
 import { openPointsView } from "./open-points.ts";
@@ -77,7 +77,7 @@ function resultsView(context: PaneContext): TemplateResult {
   }
   return html`<h3>On the duty</h3>
     ${figuresView(context, worked)} ${pumpPictureView(context, duty, worked, results)} ${limitsView(duty)} ${stationPumpsView(context)}
-    ${remarksView("To act on and to check", findingsOf(worked), context.state.duty.unitSet)}`;
+    ${remarksView("To act on and to check", findingsOf(worked), context.state.duty.unitSet, mendingOf(context))}`;
 }
 
 /** Between which flows the pumps can run, as the sheet has it. */

@@ -9,7 +9,7 @@ import { type HeadPart, headBars } from "../pictures/head-bars.ts";
 import { cautionsView } from "./cautions.ts";
 import { fieldsView } from "./fields.ts";
 import { figureView, isWaiting } from "./figure.ts";
-import { remarksView } from "./findings.ts";
+import { mendingOf, remarksView } from "./findings.ts";
 import { openPointsView } from "./open-points.ts";
 import { verdictsOfStepView } from "./verdict-strip.ts";
 
@@ -26,8 +26,8 @@ export const results: Step = {
     const nothingKnown = isWaiting(worked.totalHead) && isWaiting(worked.npshAvailable);
     return html`${verdictsOfStepView(context, "results")} ${fieldsView(context, FIELDS)} ${openPointsView(context)}
     ${nothingKnown ? nothing : html`${headView(context, worked)} ${suctionView(context, worked)}`}
-    ${remarksView("To act on and to check", remarks.atDuty, units)}
-    ${remarksView("At the greatest suction lift", remarks.atGreatestLift, units)} ${cautionsView(duty)}`;
+    ${remarksView("To act on and to check", remarks.atDuty, units, mendingOf(context))}
+    ${remarksView("At the greatest suction lift", remarks.atGreatestLift, units, mendingOf(context))} ${cautionsView(duty)}`;
   },
 };
 

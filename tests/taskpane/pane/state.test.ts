@@ -54,6 +54,18 @@ describe("typing", () => {
     );
   });
 
+  it("mends a finding in one step back, whatever was typed into the box before", () => {
+    const place = { line: "dischargeLine", row: 0, column: "fittings" } as const;
+    const typed = after([type(place, "1 g"), type(place, "1 gate")]);
+    const mend = { label: "Add 1 exit", place: "dischargeLine.0.fittings", text: "1 gate, 1 exit" };
+    const mended = after([{ type: "mended", mend }], typed);
+    expect(textAt(mended.duty, place)).toBe("1 gate, 1 exit");
+    expect(mended.notice).toEqual({ kind: "changed", text: "Discharge line, row 1: now “1 gate, 1 exit”." });
+    expect(after([{ type: "undone" }], mended).duty).toEqual(typed.duty);
+    const onward = after([type(place, "1 gate, 1 exit, 1 tee run")], mended);
+    expect(after([{ type: "undone" }], onward).duty).toEqual(mended.duty);
+  });
+
   it("ignores a row that is not there", () => {
     expect(after([type(pipe("suctionLine", 5), "6in sch40")]).duty).toEqual(EMPTY_DUTY);
   });

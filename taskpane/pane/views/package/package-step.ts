@@ -6,7 +6,7 @@ import { type ShownOption, type ShownSection, shownSection } from "../../../../s
 import type { UnitSetName } from "../../../../src/basis/quantities.ts";
 import type { PaneContext, Step } from "../../context.ts";
 import { fieldsView } from "../fields.ts";
-import { findingsView, isGrave } from "../findings.ts";
+import { findingsView, isGrave, type Mending, mendingOf } from "../findings.ts";
 import { verdictsOfStepView } from "../verdict-strip.ts";
 import { sheetTableView } from "./sheet-table.ts";
 
@@ -29,23 +29,21 @@ export function packageStep(section: PackageSection, picture: SectionPicture): S
   };
 }
 
-function answerView(
-  { state, worked: { duty } }: PaneContext,
-  section: PackageSection,
-  picture: SectionPicture,
-): TemplateResult {
+function answerView(context: PaneContext, section: PackageSection, picture: SectionPicture): TemplateResult {
+  const { state, worked } = context;
+  const { duty } = worked;
   const waits = waitsFor(section, duty);
   if (waits.length > 0) return html`<p class="hint">Waits for: ${waits.join(", ")}.</p>`;
   const shown = shownSection(duty, section.id);
   if (shown === undefined) return html`<p class="hint">${section.missing}</p>`;
-  return html`${picture(duty, state.width) ?? nothing} ${sectionView(shown, duty.unitSet)}`;
+  return html`${picture(duty, state.width) ?? nothing} ${sectionView(shown, duty.unitSet, mendingOf(context))}`;
 }
 
-function sectionView(section: ShownSection, units: UnitSetName): TemplateResult {
+function sectionView(section: ShownSection, units: UnitSetName, mending: Mending): TemplateResult {
   const { figures, tables, lists, findings, statements, waits } = section;
   const [grave, mild] = [findings.filter(isGrave), findings.filter((finding) => !isGrave(finding))];
   return html`${waits.length === 0 ? nothing : html`<p class="hint">Waits for: ${waits.join(", ")}.</p>`}
-    ${grave.length === 0 ? nothing : findingsView(grave, units)}
+    ${grave.length === 0 ? nothing : findingsView(grave, units, undefined, mending)}
     <dl class="figures">
       ${figures.map(
         ({ label, text, main }) =>
@@ -63,7 +61,7 @@ function sectionView(section: ShownSection, units: UnitSetName): TemplateResult 
         ? nothing
         : html`<details class="remarks-of-section">
             <summary>Cautions, reasons and sources (${mild.length + statements.length})</summary>
-            ${findingsView(mild, units)}
+            ${findingsView(mild, units, undefined, mending)}
             <ul>${statements.map((text) => html`<li>${text}</li>`)}</ul>
           </details>`
     }`;
