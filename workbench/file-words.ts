@@ -87,7 +87,7 @@ export function downloadedWords({ unanswered, otherwise }: Doubts): string | und
   const doubted = [...unanswered, ...otherwise];
   return doubted.length === 0
     ? undefined
-    : `${named(doubted)} may be answered otherwise by your spreadsheet program, and what follows from them too. Work the file out anew there (in Excel Ctrl+Alt+F9) before you rely on it.`;
+    : `${named(doubted)} may be answered otherwise by your spreadsheet program, and what follows from them too. Recalculate the file there (in Excel Ctrl+Alt+F9) before you rely on it.`;
 }
 
 function joined(...sentences: readonly (string | undefined)[]): string | undefined {

@@ -66,7 +66,7 @@ const ranking: SheetSpec = {
   rowHeights: { 1: 26, 2: 30 },
   styles,
   cells: [
-    value("A1", "Northgate pit: pumps for the sump, ranked", "title"),
+    value("A1", "Sample sump: pumps for the sump, ranked", "title"),
     value("A2", `${INVENTED} Change any yellow cell. A ranking is no choice: NPSH is not judged here.`, "invented"),
     value("A4", "Flow, US gpm", "label"),
     value("B4", 1200, "number"),

@@ -154,7 +154,7 @@ const dutyNotes: SheetSpec = {
   rowHeights: { 1: 26, 2: 32, 28: 48 },
   styles,
   cells: [
-    value("A1", "Northgate pit: sump dewatering, duty notes", "title"),
+    value("A1", "Sample sump: dewatering, duty notes", "title"),
     value(
       "A2",
       "Invented example: there is no such site, and every figure here is made up. Change any yellow cell. Check results against local codes and with a licensed engineer before anything is built on them.",
@@ -162,7 +162,7 @@ const dutyNotes: SheetSpec = {
     ),
     ...headings(4, ["What is known", "US", "", "Metric", "", "How"]),
     value("A5", "Site", "label"),
-    value("B5", "Northgate pit, invented", "faint"),
+    value("B5", "Quarry A, invented", "faint"),
     value("A6", "Liquid", "label"),
     value("B6", "water", "input"),
     ...inputRows(7),

@@ -100,7 +100,7 @@ function calculationOf(duty: Duty, { worked, judged }: WorkedItems): CalcSheetPl
   const { item, project, revision, date } = duty.texts;
   return {
     tag: item.trim() || project.trim(),
-    title: duty.pump === undefined ? "Pump duty: total head and suction" : "Pump duty: total head, suction and pump",
+    title: duty.pump === undefined ? "Duty: total head and suction" : "Duty: total head, suction and pump",
     unitSet: duty.unitSet,
     issue: { project, item, revision, date },
     paper: paperOf(duty),
@@ -231,15 +231,15 @@ function waiting(duty: Duty): readonly Reason[] {
 
 /** Why the boxes of a step may have no use. */
 const REASONS: readonly Reason[] = [
-  { fields: fieldsOf("suction"), reason: "no NPSH required is stated, and no pump chosen whose curve gives one" },
-  { fields: fieldsOf("cases"), reason: "no case is stated, or no pump chosen" },
-  { fields: fieldsOf("ranking"), reason: "the pumps to choose from are ranked by it, and none of them is chosen" },
+  { fields: fieldsOf("suction"), reason: "no NPSH required is stated, and no pump selected whose curve gives one" },
+  { fields: fieldsOf("cases"), reason: "no case is stated, or no pump selected" },
+  { fields: fieldsOf("ranking"), reason: "the pumps to choose from are ranked by it, and none of them is selected" },
   { fields: fieldsOf("settings"), reason: "nothing on the sheet rests on it" },
-  { fields: fieldsOf("range"), reason: "choose a pump: the range is that of its operating point" },
+  { fields: fieldsOf("range"), reason: "select a pump: the range is that of its operating point" },
   {
     fields: fieldsOf("estimate"),
     reason:
-      "state what goes with it: hours and a chosen pump for energy and fuel, a direct cost and a margin for a price, years and a discount rate for the cost of a life",
+      "state what goes with it: hours and a selected pump for energy and fuel, a direct cost and a margin for a price, years and a discount rate for the cost of a life",
   },
   ...PACKAGE_SECTIONS.map(({ id, missing }) => ({ fields: fieldsOf(id), reason: missing })),
 ];

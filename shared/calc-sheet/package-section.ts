@@ -43,6 +43,6 @@ export function waitsFor(
     ...[...decidedBy, ...(isOfPump ? (["pumpsRunning", "arrangement"] as const) : [])]
       .filter((key) => state[key] === "unreadable" || (state[key] === "blank" && FIELDS[key].required))
       .map((key) => FIELDS[key].label),
-    ...(isOfPump && pumpState === "unreadable" ? ["the chosen pump"] : []),
+    ...(isOfPump && pumpState === "unreadable" ? ["the selected pump"] : []),
   ];
 }

@@ -10,8 +10,8 @@ import type { CaseText } from "./duty-text.ts";
 export function madeCases(duty: Duty): readonly CaseText[] {
   const { leastStaticHead, greatestStaticHead, agedRoughness, deliveryLevel, pumpsRunning = 1 } = duty;
   const levels = [
-    { name: "least static head", head: leastStaticHead },
-    { name: "greatest static head", head: greatestStaticHead },
+    { name: "minimum static head", head: leastStaticHead },
+    { name: "maximum static head", head: greatestStaticHead },
   ].flatMap(({ name, head }) => {
     if (head === undefined || deliveryLevel === undefined) return [];
     return [{ name, fields: { sourceLevel: bare(deliveryLevel - head, "elevation", duty) } }];

@@ -43,11 +43,11 @@ function rangeEnds(duty: Duty): readonly Made[] {
   const isAged = ages(duty);
   const hasGreatest = state.greatestStaticHead !== "blank";
   return [
-    ...(state.leastStaticHead !== "blank" ? [{ name: "least static head", staticHead: leastStaticHead }] : []),
-    ...(hasGreatest ? [{ name: "greatest static head", staticHead: greatestStaticHead }] : []),
+    ...(state.leastStaticHead !== "blank" ? [{ name: "minimum static head", staticHead: leastStaticHead }] : []),
+    ...(hasGreatest ? [{ name: "maximum static head", staticHead: greatestStaticHead }] : []),
     ...(isAged ? [{ name: "aged pipe", isAged }] : []),
     ...(isAged && hasGreatest
-      ? [{ name: "greatest static head, aged pipe", staticHead: greatestStaticHead, isAged }]
+      ? [{ name: "maximum static head, aged pipe", staticHead: greatestStaticHead, isAged }]
       : []),
   ];
 }

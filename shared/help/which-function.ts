@@ -28,7 +28,7 @@ export const QUESTIONS: readonly (readonly [question: string, functions: readonl
   ],
   ["Which speed or impeller trim meets the duty?", ["SPEEDRATIO", "TRIMRATIO", "SPEEDTABLE"]],
   ["Is the flow within the preferred region? Where is BEP?", ["BESTEFFICIENCYPOINT", "OPERATINGREGION"]],
-  ["What is the least flow? Does the pump overheat when shut in?", ["MINTHERMALFLOW", "SHUTOFFHEATING"]],
+  ["What is the minimum flow? Does the pump overheat when shut in?", ["MINTHERMALFLOW", "SHUTOFFHEATING"]],
   ["What does a viscous liquid do to the curve?", ["VISCOUSCURVE"]],
   [
     "Does the casing hold the pressure? Which flange class is needed?",

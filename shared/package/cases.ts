@@ -38,19 +38,19 @@ export interface CasesShown {
 }
 
 const WORST = [
-  ["Least flow over that asked for", DUTY_REGION.dutyMetIn],
-  ["Least flow", DUTY_REGION.leastFlowIn],
-  ["Greatest flow", DUTY_REGION.greatestFlowIn],
-  ["Least NPSH margin", DUTY_REGION.npshMarginIn],
-  ["Greatest power", DUTY_REGION.powerIn],
-  ["Least of BEP flow", DUTY_REGION.leastShareIn],
-  ["Greatest of BEP flow", DUTY_REGION.greatestShareIn],
-  ["Least velocity", CASE_VELOCITIES.leastVelocityIn],
-  ["Greatest velocity", CASE_VELOCITIES.greatestVelocityIn],
-  ["Greatest pressure", PRESSURE.greatestPressureIn],
-  ["Least pressure along the line", LEAST_PRESSURE_IN],
-  ["Least head left to fill the line", ROUTE.leastFillIn],
-  ["Least water in hand over the suction bell", SUMP.bellMarginIn],
+  ["Minimum flow over that asked for", DUTY_REGION.dutyMetIn],
+  ["Minimum flow", DUTY_REGION.leastFlowIn],
+  ["Maximum flow", DUTY_REGION.greatestFlowIn],
+  ["Minimum NPSH margin", DUTY_REGION.npshMarginIn],
+  ["Maximum power", DUTY_REGION.powerIn],
+  ["Minimum % of BEP flow", DUTY_REGION.leastShareIn],
+  ["Maximum % of BEP flow", DUTY_REGION.greatestShareIn],
+  ["Minimum velocity", CASE_VELOCITIES.leastVelocityIn],
+  ["Maximum velocity", CASE_VELOCITIES.greatestVelocityIn],
+  ["Maximum pressure", PRESSURE.greatestPressureIn],
+  ["Minimum pressure along the line", LEAST_PRESSURE_IN],
+  ["Minimum head left to fill the line", ROUTE.leastFillIn],
+  ["Minimum spare water over the suction bell", SUMP.bellMarginIn],
 ] as const;
 
 /** The cases beside one another, as the sheet has them; nothing without a case or a pump. */

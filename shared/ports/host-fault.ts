@@ -19,7 +19,7 @@ export function faultSentence(fault: unknown): string {
   return /[.!?]$/.test(text) ? text : `${text}.`;
 }
 
-const TRY_AGAIN = "Try it once more; if it fails again, save the workbook, open it anew and try there.";
+const TRY_AGAIN = "Try it once more; if it fails again, save the workbook, open it again and try there.";
 
 /** What happened, whether anything is left of it in the workbook, and what would do. */
 export function failureText(fault: unknown): string {

@@ -3,32 +3,32 @@ import type { ReadColumns } from "../tables/read-table.ts";
 /** What a casing holds, and how far a pump may be run and cut; both tables may state them. */
 const LIMITS = {
   greatestPressure: {
-    name: "greatest working pressure",
-    also: ["maximum working pressure", "max working pressure", "working pressure", "mawp"],
+    name: "maximum working pressure",
+    also: ["greatest working pressure", "max working pressure", "working pressure", "mawp"],
     quantity: "gaugePressure",
     atLeast: 0,
   },
   leastImpeller: {
-    name: "least impeller",
-    also: ["minimum impeller", "min impeller", "smallest impeller", "least impeller diameter", "minimum trim"],
+    name: "minimum impeller",
+    also: ["least impeller", "min impeller", "smallest impeller", "least impeller diameter", "minimum trim"],
     quantity: "size",
     atLeast: 0,
   },
   greatestImpeller: {
-    name: "greatest impeller",
-    also: ["maximum impeller", "max impeller", "largest impeller", "greatest impeller diameter", "full diameter"],
+    name: "maximum impeller",
+    also: ["greatest impeller", "max impeller", "largest impeller", "greatest impeller diameter", "full diameter"],
     quantity: "size",
     atLeast: 0,
   },
   leastSpeed: {
-    name: "lowest speed",
-    also: ["minimum speed", "min speed", "least speed"],
+    name: "minimum speed",
+    also: ["lowest speed", "min speed", "least speed"],
     quantity: "speed",
     atLeast: 0,
   },
   greatestSpeed: {
-    name: "highest speed",
-    also: ["maximum speed", "max speed", "greatest speed", "top speed"],
+    name: "maximum speed",
+    also: ["highest speed", "max speed", "greatest speed", "top speed"],
     quantity: "speed",
     atLeast: 0,
   },

@@ -6,22 +6,22 @@ import { amountText } from "../text/words.ts";
 type ReasonWords = (reason: Reason, say: (amount: Amount | undefined) => string) => string;
 
 const WORDS: Readonly<Record<ReasonCode, ReasonWords>> = {
-  "right-at-duty": () => "runs right at the duty",
+  "right-at-duty": () => "meets the duty flow exactly",
   "near-best-efficiency": (r, say) => `at ${say(r.found)} of best efficiency flow`,
   "in-preferred-region": (r, say) => `inside the preferred region, at ${say(r.found)} of best efficiency flow`,
   "efficient-here": (r, say) => `${say(r.found)} efficient here, ${say(r.limit)} at best`,
   "npsh-margin-kept": (r, say) => `NPSH margin of ${say(r.found)}`,
-  "no-trim": () => "impeller uncut",
+  "no-trim": () => "full-diameter impeller",
   "speed-for-each-case": (r, say) =>
     `runs each case at a speed of its own, ${say(r.facts?.["least"])} to ${say(r.facts?.["most"])}`,
-  "speed-in-hand": (r, say) => `speed in hand up to ${say(r.found)}`,
-  "impeller-in-hand": (r, say) => `impeller in hand up to ${say(r.found)}`,
+  "speed-in-hand": (r, say) => `speed reserve up to ${say(r.found)}`,
+  "impeller-in-hand": (r, say) => `impeller reserve up to ${say(r.found)}`,
   "outside-region": (r, say) =>
     `outside the preferred region: ${say(r.found)} of best efficiency flow, where ${say(r.facts?.["least"])} to ${say(r.facts?.["most"])} is preferred`,
   "npsh-margin-below-wanted": (r, say) => `NPSH margin of ${say(r.found)}, where ${say(r.limit)} is wanted`,
   "cannot-start": () => "drooping curve: its shutoff head is below the static head, so it does not start by itself",
   "little-flow": (r, say) =>
-    `only ${say(r.found)} of best efficiency flow: ask the maker for the least continuous flow`,
+    `only ${say(r.found)} of best efficiency flow: ask the maker for the minimum continuous flow`,
   "much-more-than-asked": (r, say) =>
     `gives ${say(r.found)} more flow than asked, over the ${say(r.limit)} usual: slow, trim or throttle it`,
   "more-than-asked": (r, say) => `gives ${say(r.found)} more flow than asked`,
@@ -32,7 +32,7 @@ const WORDS: Readonly<Record<ReasonCode, ReasonWords>> = {
   "efficiency-not-given": () => "its table gives no efficiency here, so best efficiency and power are not known",
   "npshr-not-given": () => "its table gives no NPSHR at this flow",
   "shutoff-not-given": () =>
-    "its curve does not begin at zero flow, so its greatest pressure is not known and not held against the limit",
+    "its curve does not begin at zero flow, so its maximum pressure is not known and not compared with the limit",
   "curve-doubted": () => "its curve gives cause for doubt",
   "peak-at-end-of-curve": () =>
     "its efficiency still rises at the end of its curve, so the true best point is not known",
@@ -70,7 +70,7 @@ const FOR: ReadonlySet<ReasonCode> = new Set<ReasonForCode>([
 
 function caseText({ code, inCase }: Reason): string {
   if (inCase === undefined || code === "right-at-duty") return "";
-  return FOR.has(code) ? ` (every case; least so in “${inCase}”)` : ` (in “${inCase}”)`;
+  return FOR.has(code) ? ` (every case; by least in “${inCase}”)` : ` (in “${inCase}”)`;
 }
 
 /** Reasons in a row, as they stand in one cell. */

@@ -42,7 +42,7 @@ export function engineNetPower({ grossPower, lossShare = USUAL_LOSS }: EngineNet
 
 const SIZE_RULE: Citation = {
   source: "practice",
-  at: "the continuous net power on site covers the greatest power the pump takes",
+  at: "the continuous net power on site covers the maximum power the pump takes",
 };
 
 export const engineLoadMethod = {

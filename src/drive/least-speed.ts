@@ -34,7 +34,7 @@ const SLOWEST = 0.3;
 
 const RULE: Citation = {
   source: "practice",
-  at: "least speed √(static head / shutoff head), 2 % more for a stable flow",
+  at: "minimum speed √(static head / shutoff head), 2 % more for a stable flow",
 };
 
 export const leastSpeedMethod = {

@@ -72,7 +72,7 @@ export function siteRemarks(of: OnSite, rating: MotorRating): readonly Finding[]
 
 const SIZE_RULE: Citation = {
   source: "practice",
-  at: "what a motor gives on site covers the greatest power the pump takes; the service factor of its nameplate is no margin",
+  at: "what a motor gives on site covers the maximum power the pump takes; the service factor of its nameplate is no margin",
 };
 /** Of a NEMA motor of 1.15, on the mains, to 1000 m (3300 ft) and 40 °C (MG 1, not yet verified against the standard). */
 const NAMEPLATE_FACTOR = 1.15;

@@ -72,7 +72,7 @@ const LEAST_MARGIN = 1.05;
 
 const MARGIN_RULE: Citation = {
   source: "practice",
-  at: "5 % over the greatest power for a pump tested to ISO 9906 grade 2 or 3, whose power tolerance is 8 % to 9 %",
+  at: "5 % over the maximum power for a pump tested to ISO 9906 grade 2 or 3, whose power tolerance is 8 % to 9 %",
 };
 
 /**

@@ -21,7 +21,7 @@ export const priceMethod = {
     directCost: { name: "direct cost", quantity: "ratio", atLeast: 0 },
     overhead: { name: "overhead", quantity: "percent", atLeast: 0, atMost: 5 },
     contingency: { name: "contingency", quantity: "percent", atLeast: 0, atMost: 1 },
-    margin: { name: "margin on price", symbol: "M", quantity: "percent", atLeast: 0, below: 1 },
+    margin: { name: "profit margin", symbol: "M", quantity: "percent", atLeast: 0, below: 1 },
     markup: { name: "markup on cost", symbol: "m", quantity: "percent", atLeast: 0, atMost: 10 },
     taxableShare: { name: "taxable share", quantity: "percent", atLeast: 0, atMost: 1 },
     tax: { name: "tax", quantity: "percent", atLeast: 0, atMost: 1 },

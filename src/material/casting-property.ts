@@ -7,14 +7,14 @@ export const PROPERTIES = [
   "yield strength",
   "elongation",
   "hardness",
-  "least hardness",
-  "greatest hardness",
+  "minimum hardness",
+  "maximum hardness",
   "density",
   "permeability",
-  "greatest permeability",
+  "maximum permeability",
   "PREN",
-  "least PREN",
-  "greatest PREN",
+  "minimum PREN",
+  "maximum PREN",
   "specification",
   "UNS",
   "source",
@@ -36,14 +36,14 @@ const ALSO: Readonly<Record<string, Property>> = {
   strain: "elongation",
   "brinell hardness": "hardness",
   hb: "hardness",
-  "minimum hardness": "least hardness",
-  "maximum hardness": "greatest hardness",
+  "minimum hardness": "minimum hardness",
+  "maximum hardness": "maximum hardness",
   "relative permeability": "permeability",
   "magnetic permeability": "permeability",
-  "maximum permeability": "greatest permeability",
+  "maximum permeability": "maximum permeability",
   "pitting resistance": "PREN",
-  "minimum pren": "least PREN",
-  "maximum pren": "greatest PREN",
+  "minimum pren": "minimum PREN",
+  "maximum pren": "maximum PREN",
   spec: "specification",
 };
 
@@ -106,21 +106,21 @@ function figureOf(
       return casting.elongation;
     case "hardness":
       return hardnessIn(casting, condition);
-    case "least hardness":
+    case "minimum hardness":
       return bandsOf(casting, condition)[0]?.least ?? null;
-    case "greatest hardness":
+    case "maximum hardness":
       return bandsOf(casting, condition)[0]?.greatest ?? null;
     case "density":
       return casting.density * 1000;
     case "permeability":
       return casting.permeability.text;
-    case "greatest permeability":
+    case "maximum permeability":
       return casting.permeability.greatest;
     case "PREN":
       return casting.pittingResistance === null ? null : casting.pittingResistance.join(" to ");
-    case "least PREN":
+    case "minimum PREN":
       return casting.pittingResistance?.[0] ?? null;
-    case "greatest PREN":
+    case "maximum PREN":
       return casting.pittingResistance?.[1] ?? null;
     case "specification":
       return casting.specification;
@@ -161,7 +161,7 @@ function bandText(least: number | null, greatest: number | null): string {
 }
 
 function remarksOn(casting: Casting, property: Property, condition: string | null): readonly Finding[] {
-  if (property === "least hardness" && condition === null && casting.hardness.length > 1) {
+  if (property === "minimum hardness" && condition === null && casting.hardness.length > 1) {
     const first = casting.hardness[0];
     return [
       {

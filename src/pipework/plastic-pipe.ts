@@ -32,7 +32,7 @@ export function pvcFamilies(): readonly PipeFamily[] {
     pipeFamily({
       family: `PVC sch${schedule}`,
       words: ["pvc", `sch${schedule}`],
-      standard: { source: "astm-d1785", at: `dimensions, schedule ${schedule}; mean wall 1.06 times the least wall` },
+      standard: { source: "astm-d1785", at: `dimensions, schedule ${schedule}; mean wall 1.06 times the minimum wall` },
       surface: "plastic",
       make: { material: "PVC", rule: "ASTM D1785" },
       sizes: PVC_PIPE_D1785.flatMap(([size, outsideDiameter, ...walls]) => {
@@ -62,7 +62,7 @@ export function pvcPressureFamilies(): readonly PipeFamily[] {
         mayAlsoSay: ["pvc"],
         standard: {
           source: "awwa-c900",
-          at: `DR ${ratio}, sizes of ductile iron; mean wall 1.06 times the least wall`,
+          at: `DR ${ratio}, sizes of ductile iron; mean wall 1.06 times the minimum wall`,
         },
         surface: "plastic",
         make: { material: "PVC", rule: "AWWA C900", dimensionRatio: ratio, printedRating: rating * psi },
@@ -76,7 +76,7 @@ export function pvcPressureFamilies(): readonly PipeFamily[] {
         mayAlsoSay: ["ips"],
         standard: {
           source: "astm-d2241",
-          at: `SDR ${ratio}, iron pipe sizes; mean wall the least and half its tolerance`,
+          at: `SDR ${ratio}, iron pipe sizes; mean wall the minimum and half its tolerance`,
         },
         surface: "plastic",
         make: { material: "PVC", rule: "ASTM D2241", dimensionRatio: ratio, printedRating: rating * psi },

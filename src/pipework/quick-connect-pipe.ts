@@ -45,7 +45,7 @@ export function quickConnectFamilies(): readonly PipeFamily[] {
       mayAlsoSay: ["quickconnect", "irrigation", "tube"],
       standard: {
         source: "practice",
-        at: "aluminium irrigation tubing, outside diameter its nominal inches, least wall",
+        at: "aluminium irrigation tubing, outside diameter its nominal inches, minimum wall",
       },
       surface: "aluminium with couplers",
       make: { material: "aluminium", rule: "quick coupling" },

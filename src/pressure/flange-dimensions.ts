@@ -22,7 +22,7 @@ export interface FlangeDimensionsInput {
 
 export const flangeDimensionsCites: readonly [Citation, ...Citation[]] = [
   { source: "asme-b16.5", at: "flange dimensions and bolting, Class 150 and 300" },
-  { source: "asme-b16.42", at: "least thickness of ductile-iron flanges" },
+  { source: "asme-b16.42", at: "minimum thickness of ductile-iron flanges" },
   { source: "asme-b16.21", at: "flat gaskets, ring and full face" },
   { source: "en-1092-1", at: "flange dimensions, PN6 to PN40, types 11 and 01" },
   { source: "en-1092-2", at: "flange dimensions, PN6 to PN40" },

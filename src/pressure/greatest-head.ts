@@ -30,13 +30,13 @@ export interface GreatestHeadInput {
 
 export const greatestHeadMethod = {
   cites: [
-    { source: "ansi-hi-14.3", at: "affinity rules; greatest head of the curve, speed and impeller" },
+    { source: "ansi-hi-14.3", at: "affinity rules; maximum head of the curve, speed and impeller" },
     { source: "iso-9906", at: "table 8, tolerance of head" },
   ],
   inputs: {
     curveTop: { name: "maximum head", symbol: "H_top", quantity: "head", above: 0, atMost: 10_000 },
-    speedRatio: { name: "greatest speed ratio", symbol: "n/n₁", quantity: "ratio", atLeast: 0.2, atMost: 2.5 },
-    trimRatio: { name: "greatest trim ratio", symbol: "D/D₁", quantity: "ratio", atLeast: 0.5, atMost: 2 },
+    speedRatio: { name: "maximum speed ratio", symbol: "n/n₁", quantity: "ratio", atLeast: 0.2, atMost: 2.5 },
+    trimRatio: { name: "maximum trim ratio", symbol: "D/D₁", quantity: "ratio", atLeast: 0.5, atMost: 2 },
     headTolerance: { name: "head tolerance", symbol: "τ_H", quantity: "percent", atLeast: 0, atMost: 0.5 },
   },
 } as const satisfies Method<"curveTop" | "speedRatio" | "trimRatio" | "headTolerance">;

@@ -100,7 +100,7 @@ export const seriesPumpMethod = {
   cites: nozzlePressuresMethod.cites,
   inputs: {
     // A pump without head is a figure left out: it would take from the pressure of all after it.
-    head: { name: "greatest head", symbol: "H_max", quantity: "head", above: 0, atMost: 20_000 },
+    head: { name: "maximum head", symbol: "H_max", quantity: "head", above: 0, atMost: 20_000 },
     elevation: { name: "nozzle elevation", symbol: "z", quantity: "elevation" },
     lineLoss: { name: "head lost before it", symbol: "h_L", quantity: "head", atLeast: 0 },
   },
@@ -118,7 +118,7 @@ const PART_PRESSURE: Input = { name: "working pressure", quantity: "gaugePressur
 
 const VACUUM_RULE: Citation = {
   source: "house",
-  at: "a suction below atmosphere is taken as atmosphere for the greatest pressure",
+  at: "a suction below atmosphere is taken as atmosphere for the maximum pressure",
 };
 
 /**

@@ -44,7 +44,7 @@ export function packageTest(nozzles: readonly NozzleClass[]): PackageTest {
   const working = greatestOf(nozzles.map(({ greatest }) => greatest));
   if (exceeds(LEAST_OVER_WORKING * working, pressure)) {
     return {
-      none: "1.5 times the weakest part is less than 1.25 times the greatest working pressure: test the stages, or what sees the suction pressure alone, apart",
+      none: "1.5 times the weakest part is less than 1.25 times the maximum working pressure: test the stages, or what sees the suction pressure alone, apart",
     };
   }
   return { pressure };

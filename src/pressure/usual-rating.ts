@@ -65,7 +65,7 @@ export function usualRating(
 }
 
 function assumedOf({ make }: Pipe, stated: number | null, isCouplings: boolean): string {
-  if (isCouplings) return "the least usual rating of its camlock";
+  if (isCouplings) return "the minimum usual rating of its camlock";
   if (stated !== null) return "thermoplastic hose";
-  return `the least usual rating of such ${make?.rule === "quick coupling" ? "couplings" : "hose"}`;
+  return `the minimum usual rating of such ${make?.rule === "quick coupling" ? "couplings" : "hose"}`;
 }

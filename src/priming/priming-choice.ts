@@ -139,7 +139,7 @@ export function primingChoice(input: PrimingChoiceInput): Result<readonly Primin
       const timed = primeTime({ ...site, runs, casingVolume: input.casingVolume ?? 0, airPump });
       const isStatedLess = greatestLift !== null && greatestLift < limits.greatest;
       const greatest = isStatedLess ? greatestLift : limits.greatest;
-      const rule = isStatedLess ? "the greatest lift stated" : RULES[limits.rules];
+      const rule = isStatedLess ? "the maximum lift stated" : RULES[limits.rules];
       const situation: Situation = {
         lift: suctionLift,
         length: suctionLine.reduce((sum, { length }) => sum + length, 0),

@@ -88,11 +88,11 @@ export const dutyRegionMethod = {
     { source: "ansi-hi-9.6.3", at: "preferred operating region" },
   ],
   inputs: {
-    least: { name: "least static head", quantity: "head" },
+    least: { name: "minimum static head", quantity: "head" },
     normal: { name: "static head", quantity: "head" },
-    greatest: { name: "greatest static head", quantity: "head" },
-    low: { name: "least head over the curve's", quantity: "ratio", above: 0, atMost: 1 },
-    high: { name: "greatest head over the curve's", quantity: "ratio", atLeast: 1 },
+    greatest: { name: "maximum static head", quantity: "head" },
+    low: { name: "minimum head over the curve's", quantity: "ratio", above: 0, atMost: 1 },
+    high: { name: "maximum head over the curve's", quantity: "ratio", atLeast: 1 },
     density: { name: "density", symbol: "ρ", quantity: "density", above: 0 },
   },
 } as const satisfies Method<"least" | "normal" | "greatest" | "low" | "high" | "density">;
@@ -351,8 +351,8 @@ function firstPowerFlow({ curve, leastFlow, flowFactor: factor }: RunningPump): 
 
 function orderErrors(least: number, normal: number, greatest: number): readonly Finding[] {
   const errors: Finding[] = [];
-  if (least > normal) errors.push(outOfRange("least static head", "head", least, "at most", normal));
-  if (greatest < normal) errors.push(outOfRange("greatest static head", "head", greatest, "at least", normal));
+  if (least > normal) errors.push(outOfRange("minimum static head", "head", least, "at most", normal));
+  if (greatest < normal) errors.push(outOfRange("maximum static head", "head", greatest, "at least", normal));
   return errors;
 }
 
@@ -364,17 +364,18 @@ function notOnCurve(
 ): Finding {
   const facts = { where: cornerWords(state) };
   if (past === "first flow") {
-    return { code: "region-corner-not-reached", kind: "check", subject: "duty region", facts };
+    return { code: "region-corner-not-reached", kind: "check", subject: "operating range", facts };
   }
   const limit = { quantity: "flow", value: pump.mostFlow * together, side: "at most" } as const;
-  return { code: "region-corner-beyond-curve", kind: "check", subject: "duty region", facts, limit };
+  return { code: "region-corner-beyond-curve", kind: "check", subject: "operating range", facts, limit };
 }
 
-/** "least static head, new pipe, curve as drawn" */
+/** "minimum static head, new pipe, curve as drawn" */
 export function cornerWords({ staticHead, pipe, curve }: CornerState): string {
   const curveWords = { low: "curve at its lowest", "as drawn": "curve as drawn", high: "curve at its highest" }[curve];
   const pipeWords = { new: "new pipe", full: "line running full", aged: "aged pipe" }[pipe];
-  return `${staticHead} static head, ${pipeWords}, ${curveWords}`;
+  const headWords = { least: "minimum", normal: "normal", greatest: "maximum" }[staticHead];
+  return `${headWords} static head, ${pipeWords}, ${curveWords}`;
 }
 
 function marginFindings({ npshMargin }: DutyRegionInput, least: DutyRegion["leastNpshMargin"]): readonly Finding[] {
@@ -405,7 +406,7 @@ function placeFindings({ specificSpeed }: DutyRegionInput, corners: readonly Reg
   return outside.map((corner) => ({
     code: "region-corner-outside-preferred",
     kind: "check",
-    subject: "duty region",
+    subject: "operating range",
     found: amount("percent", ratioOf(corner)),
     facts: { where: cornerWords(corner), least: amount("percent", least), most: amount("percent", most) },
     cites: REGION_RULE,

@@ -96,7 +96,7 @@ export function minimumFlowRemark(flowRatio: number, specificSpeed?: number): Fi
   if (flowRatio >= doubted) return undefined;
   const isTiny = flowRatio < continuous;
   const limit = { quantity: "percent", value: isTiny ? continuous : doubted, side: "at least" } as const;
-  const advice = isTiny ? "do not run it there continuously" : "ask the maker for the least continuous flow";
+  const advice = isTiny ? "do not run it there continuously" : "ask the maker for the minimum continuous flow";
   const found = amount("percent", flowRatio);
   return {
     code: "flow-below-minimum",

@@ -22,7 +22,7 @@ const SUMMIT_CHOICE: Citation = {
 };
 const FILLING_CHOICE: Citation = {
   source: "house",
-  at: "at start-up the pump fills the line: greatest of elevation plus losses to there",
+  at: "at start-up the pump fills the line: maximum of elevation plus losses to there",
 };
 /** Rise over run. */
 const STEEPEST_USUAL = 1;

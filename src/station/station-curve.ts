@@ -74,7 +74,7 @@ function inSeries(pumps: readonly StationPump[], points: number): Result<readonl
   const nets = pumps.map((of) => ({ of, net: netCurve({ ...of, level: 0 }) }));
   const first = greatestOf(nets.map(({ net }) => net.leastFlow));
   const last = leastOf(nets.map(({ net }) => net.mostFlow));
-  if (last <= first) return fail([outOfRange("least flow of the curves in series", "flow", first, "below", last)]);
+  if (last <= first) return fail([outOfRange("minimum flow of the curves in series", "flow", first, "below", last)]);
   return succeed(
     spaced(first, last, points, []).map((flow) => ({
       flow,

@@ -78,7 +78,7 @@ export function greatestSuctionLift(input: GreatestSuctionLiftInput): Result<num
       ...marginRemarks(input.npshMargin, npshRequired),
       ...floodedRemark(lift),
       ...suctionLineRemarks(suctionLine, flow),
-      ...liftRemarks("greatest suction lift", lift, atmosphericPressure, density, vapourPressure),
+      ...liftRemarks("maximum suction lift", lift, atmosphericPressure, density, vapourPressure),
       ...gasRemarks(inletPressure),
     ]);
   });
@@ -107,5 +107,5 @@ function marginRemarks(stated: number | null, npshRequired: number): readonly Fi
 function floodedRemark(lift: number): readonly Finding[] {
   if (lift >= 0) return [];
   const found = amount("head", -lift);
-  return [{ code: "flooded-suction-needed", kind: "check", subject: "greatest suction lift", found }];
+  return [{ code: "flooded-suction-needed", kind: "check", subject: "maximum suction lift", found }];
 }

@@ -10,7 +10,7 @@ const KNOWN: Readonly<Record<string, readonly [what: string, remedy: string]>> =
   ItemAlreadyExists: ["Another sheet took the name meanwhile.", "Try again: the sheets then take the next free name."],
   ItemNotFound: [
     "A sheet or a name that was to be read is no longer there.",
-    "Look at the tabs of the workbook: bring it back, or write the sheets anew.",
+    "Look at the tabs of the workbook: bring it back, or write the sheets again.",
   ],
   RequestPayloadSizeLimitExceeded: [
     "The sheets are larger than this Excel takes at once.",

@@ -117,7 +117,7 @@ describe.each([{ width: 320 }, { width: 450 }])("the pane at $width px", ({ widt
     expect(Math.abs((await figure(page, "Total dynamic head", "m")) - 38.507)).toBeLessThan(0.02);
     expect(Math.abs((await figure(page, "NPSH available", "m")) - 6.869)).toBeLessThan(0.005);
     expect(Math.abs((await figure(page, "NPSH available less required", "m")) - 3.869)).toBeLessThan(0.005);
-    expect(Math.abs((await figure(page, "Greatest suction lift", "m")) - 5.869)).toBeLessThan(0.005);
+    expect(Math.abs((await figure(page, "Maximum suction lift", "m")) - 5.869)).toBeLessThan(0.005);
     expect(await textOf(page.locator(".row-result").nth(1))).toMatch(/^2\.68[23] m\/s, 11\.2[67]\d? m lost$/);
     expect(await textOf(page.locator(".headline"))).toMatch(/Total head 38\.5\d? m\s*NPSHA 6\.869 m/);
     await page.locator("[role=status]", { hasText: "Total head 38.5" }).waitFor({ state: "attached" });
@@ -425,7 +425,7 @@ describe("the calc sheet", () => {
     const page = await open({ width: 320, alone: true });
     await showStage(page, "sheet");
     expect(await page.locator("button.write").count()).toBe(0);
-    expect(await textOf(page.locator("#duty-step-write"))).toContain("This page holds no workbook.");
+    expect(await textOf(page.locator("#duty-step-write"))).toContain("No workbook is open here.");
     await page.close();
   });
 });

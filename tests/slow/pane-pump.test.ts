@@ -173,7 +173,7 @@ describe.each([{ width: 320 }, { width: 450 }])("pumps in a pane of $width px", 
     expect(shown["Shaft power"]).toBe(`${figures(fromEngine(best.power, unitOf("hp")))} hp`);
     // Ranked over every state of the duty: the worst for it is named.
     expect(await textOf(cards.first().locator(".why").first())).toMatch(
-      /^For: inside the preferred region, .*every case; least so in “greatest static head, aged pipe”/,
+      /^For: inside the preferred region, .*every case; by least in “maximum static head, aged pipe”/,
     );
     expect(await page.locator(".left-out li").count()).toBe(inventedPumps().curves.pumps.length - ranked.length);
 
@@ -203,8 +203,8 @@ describe.each([{ width: 320 }, { width: 450 }])("pumps in a pane of $width px", 
     const point = operatingPoint({ pump: best.running, system: system.value, pumps: 1, arrangement: "parallel" });
     if (!point.ok) throw new Error("no operating point");
     const [flow, head] = [gpm(point.value.flow), feet(point.value.head)];
-    expect((await figure(page, "pump", "Operating flow", "US gpm")) / flow).toBeCloseTo(1, 3);
-    expect((await figure(page, "pump", "Head there", "ft")) / head).toBeCloseTo(1, 3);
+    expect((await figure(page, "pump", "Flow at the operating point", "US gpm")) / flow).toBeCloseTo(1, 3);
+    expect((await figure(page, "pump", "Head at the operating point", "ft")) / head).toBeCloseTo(1, 3);
     // Power of the liquid pumped; 60 °F water is within 0.1 % of SG 1, so the remark that it is for water has no place.
     expect(
       (await figure(page, "pump", "Shaft power", "hp")) / fromEngine(point.value.shaftPower ?? 0, unitOf("hp")),
@@ -259,12 +259,12 @@ describe.each([{ width: 320 }, { width: 450 }])("pumps in a pane of $width px", 
     await page.locator("#duty-greatestStaticHead").fill(String(normal + 8));
     await page.locator("#duty-agedRoughness").fill("0.01");
     await page.locator("#duty-acceptanceGrade").fill("2B");
-    const least = await figure(page, "range", "Least flow", "US gpm");
-    const greatest = await figure(page, "range", "Greatest flow", "US gpm");
-    const stated = await figure(page, "pump", "Operating flow", "US gpm");
+    const least = await figure(page, "range", "Minimum flow", "US gpm");
+    const greatest = await figure(page, "range", "Maximum flow", "US gpm");
+    const stated = await figure(page, "pump", "Flow at the operating point", "US gpm");
     expect(least).toBeLessThan(stated);
     expect(greatest).toBeGreaterThan(stated);
-    expect(await figure(page, "range", "Greatest shaft power", "hp")).toBeGreaterThan(0);
+    expect(await figure(page, "range", "Maximum shaft power", "hp")).toBeGreaterThan(0);
     expect(await page.locator("#duty-step-pump .region").count()).toBeGreaterThan(2);
     for (const button of await page.locator("#duty-step-pump .about-button, #duty-step-range .about-button").all()) {
       await button.click();
@@ -366,7 +366,7 @@ describe("a pump by hand", () => {
     expect(await page.locator("#duty-pump-points-3-flow").inputValue()).toBe("110 L/s");
     expect(await textOf(page.locator(".notice"))).toContain("Curve pasted: 4 points");
     // Head of the pasted curve at 80 L/s is 30 m: 98.43 ft at 1268 US gpm, between its points by monotone interpolation.
-    const flow = await figure(page, "pump", "Operating flow", "US gpm");
+    const flow = await figure(page, "pump", "Flow at the operating point", "US gpm");
     expect(flow).toBeGreaterThan(1150);
     expect(flow).toBeLessThan(1350);
     await page.locator("#duty-pump-points-0-flow").focus();

@@ -99,7 +99,7 @@ describe.each([
 ])("polyethylene %s, DR %f", (key, ratio) => {
   const rows = rowsOf(key);
 
-  it("has the outside diameter and the least wall of every shared size", () => {
+  it("has the outside diameter and the minimum wall of every shared size", () => {
     const pipes = allPipes().filter(({ family }) => family === `HDPE DR${ratio}`);
     const shared = rows.filter(({ size }) => pipes.some(({ nominalInches }) => nominalInches === size));
     // ASTM F2619 has 2-1/2 in, which F714 has not, and 63 and 65 in, which are not offered.

@@ -376,7 +376,7 @@ describe("a browser that keeps nothing", () => {
     await expect.poll(() => notices(page)).toContain("keeps no copy of your workbook: its storage is full");
     await picture(page, "full");
     expect(await one(page, "'Duty notes'!B25")).toBeTypeOf("number");
-    expect((await downloaded(page)).name).toBe("Northgate pit.xlsx");
+    expect((await downloaded(page)).name).toBe("Sample sump.xlsx");
     // Room again: the next change is kept, and nothing more is said of it.
     await devtools.send("Storage.overrideQuotaForOrigin", { origin: server.address });
     await write(page, { [FLOW_CELL]: 8889 });
@@ -399,7 +399,7 @@ describe("a browser that keeps nothing", () => {
     await write(page, { [FLOW_CELL]: 999 });
     expect(await one(page, FLOW_CELL)).toBe(999);
     await picture(page, "blocked");
-    expect((await downloaded(page)).name).toBe("Northgate pit.xlsx");
+    expect((await downloaded(page)).name).toBe("Sample sump.xlsx");
     expect(problems).toEqual([]);
     expect(await reload(page)).toEqual(["beforeunload"]);
     expect(await one(page, FLOW_CELL)).toBe(1200);

@@ -282,7 +282,7 @@ describe("the workbench page", () => {
     const before = await read(`${SHEET}!A1:B2`, `${sample}!A1:F56`);
 
     const [download] = await Promise.all([page.waitForEvent("download"), page.click("#download")]);
-    expect(download.suggestedFilename()).toBe("Northgate pit.xlsx");
+    expect(download.suggestedFilename()).toBe("Sample sump.xlsx");
     const path = await download.path();
     const outcome = readWorkbook(new Uint8Array(readFileSync(path)));
     if (!outcome.ok) throw new Error(outcome.refusal.message);

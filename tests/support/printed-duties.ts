@@ -42,8 +42,8 @@ export const OWN_SETTINGS: DutyText = { ...QUARRY, fields: { ...QUARRY.fields, .
 
 const LONG_TEXTS: Fields = {
   project:
-    "Temporary dewatering and process water relocation for the northern extension of the Northgate limestone quarry, second phase (invented)",
-  customer: "Northgate Stone and Aggregates, Department of Water and Environmental Management (invented)",
+    "Temporary dewatering and process water relocation for the northern extension of the limestone quarry, second phase (invented)",
+  customer: "Quarry A, Department of Water and Environmental Management (invented)",
   item: "P-101A/B and spare P-101C",
   reference: "Enquiry ENQ-2026-001 of 3 November with its two addenda",
   firm: "Pump & Pipework Estimating Office for Dewatering and Process Water (invented)",
@@ -99,9 +99,9 @@ const LONG: DutyText = dutyText(LONG_TEXTS, {
 /** Duties whose pages are looked at and printed: the samples, the shortest and a long one. */
 export const PRINTED_DUTIES: readonly { readonly name: string; readonly duty: DutyText }[] = [
   ...SAMPLE_DUTIES.map(({ name, duty }) => ({ name, duty })),
-  { name: "Head and suction alone", duty: MINIMAL },
-  { name: "Head and suction alone, with a lift", duty: LIFTING },
-  { name: "Head and suction alone, with a lift (metric)", duty: LIFTING_METRIC },
+  { name: "Head and NPSH alone", duty: MINIMAL },
+  { name: "Head and NPSH alone, with a lift", duty: LIFTING },
+  { name: "Head and NPSH alone, with a lift (metric)", duty: LIFTING_METRIC },
   { name: "Quarry sump, settings of its own", duty: OWN_SETTINGS },
   { name: "24 runs with long texts", duty: LONG },
 ];

@@ -87,7 +87,7 @@ describe("the evaluator", () => {
     expect(code).toBe(1);
   });
 
-  it("refuses a line beyond its greatest length and keeps nothing of it", async () => {
+  it("refuses a line beyond its maximum length and keeps nothing of it", async () => {
     const run = started("evaluate");
     run.end(`${"x".repeat(9_000_000)}\n${BORE}\n`);
     expect((await run.ended).lines).toEqual([

@@ -54,11 +54,13 @@ describe("npm run sheet", () => {
     expect(code).toBe(0);
     const book = read();
     const page = book.ok ? book.workbook.sheets[0] : undefined;
-    const row = page?.rows.find(({ cells }) => cells[1]?.value === "Operating flow");
+    const row = page?.rows.find(({ cells }) => cells[1]?.value === "Flow at the operating point");
     const number = row?.cells[0]?.value;
     expect(number).toMatch(/^\d+\.1$/);
     expect(errors).toMatch(/^Results that are errors:$/m);
-    expect(errors.split("\n")).toContainEqual(expect.stringMatching(new RegExp(`^ {2}${number} Operating flow: \\S+`)));
+    expect(errors.split("\n")).toContainEqual(
+      expect.stringMatching(new RegExp(`^ {2}${number} Flow at the operating point: \\S+`)),
+    );
     expect(errors).toMatch(/^ {2}“P-101 estimate” 1\.\d+ Fuel in a year, \S+: \S+/m);
     expect((await written(slow, "customer")).errors).toBe(errors);
   });

@@ -131,7 +131,7 @@ describe("a calc sheet in the workbench grid", () => {
     }
   });
 
-  it("follows every change of the chosen pump, its curve and its range", async () => {
+  it("follows every change of the selected pump, its curve and its range", async () => {
     const [spec] = own(1);
     const name = nameOf(1);
     const at = (key: string): string => `${quotedSheetName(name)}!${key}`;

@@ -71,7 +71,7 @@ export function startPrinting(place: HTMLElement, grid: PageGrid, { wait, say, f
 /** Arial, or what is as wide. */
 const FONT = 'Arial, Helvetica, "Liberation Sans", "Nimbus Sans", sans-serif';
 /** A text with letters as they come. */
-const SPECIMEN = "Static head 76.00 ft; NPSH margin and the greatest shaft power of all states, 1,235.3 US gpm";
+const SPECIMEN = "Static head 76.00 ft; NPSH margin and the maximum shaft power of all states, 1,235.3 US gpm";
 
 /** Heights and widths of a sheet are those of Arial: where a machine has only wider letters they are set smaller. */
 function letterScale(): number {

@@ -2,7 +2,7 @@ import { printedUnit } from "../../../src/basis/quantities.ts";
 import { isCellError, type Scalar } from "../../cells/cell.ts";
 import { fieldOfBox } from "../../duty/box-field.ts";
 import type { InputItem, PlanItem } from "../plan.ts";
-import { ASSUMED, GENERAL_BASES } from "../sections/stated-input.ts";
+import { ASSUMED, ASSUMED_WORD, GENERAL_BASES } from "../sections/stated-input.ts";
 import { COLUMNS, LABEL, LAST, REFERENCE, REMARK, roomIn, UNIT, VALUE } from "./columns.ts";
 import { boxOfInput } from "./input-book.ts";
 import type { Page } from "./page.ts";
@@ -32,17 +32,16 @@ export function placePair(page: Page, left: InputItem, right: InputItem): void {
   page.merged(RIGHT.label, RIGHT.toLabel, { v: right.label, style: "label" });
   placeBox(page, left, VALUE, UNIT);
   placeBox(page, right, RIGHT.value, RIGHT.unit);
-  const word = left.basis.split(":")[0] as string;
   if (left.basis === ASSUMED) {
-    const said = page.whileAsWritten([left.key, right.key], word, (changed) => pairWords(changed, word));
+    const said = page.whileAsWritten([left.key, right.key], ASSUMED_WORD, pairWords);
     page.merged(LAST, REFERENCE, { ...said, style: "how" });
-  } else page.put(LAST, { v: word, style: "how" });
+  } else page.put(LAST, { v: left.basis, style: "how" });
   page.next();
 }
 
 /** "stated", or of each in turn where one alone was changed. */
-function pairWords(changed: readonly boolean[], word: string): string {
-  return changed.includes(false) ? changed.map((is) => (is ? "stated" : word)).join(", ") : "stated";
+function pairWords(changed: readonly boolean[]): string {
+  return changed.includes(false) ? changed.map((is) => (is ? "stated" : ASSUMED_WORD)).join(", ") : "stated";
 }
 
 /** The cell of an input, with its name and what its box may hold; with the basis where that stands in a cell of its own. */

@@ -44,9 +44,9 @@ export function tableOverwritten(
 }
 
 function overwritten(what: string, words: string): Remark {
-  return { kind: "overwritten", text: `${what} was overwritten with ${words}: not taken, it is worked out anew.` };
+  return { kind: "overwritten", text: `${what} was overwritten with ${words}: not taken, it is worked out again.` };
 }
 
 function emptied(what: string): Remark {
-  return { kind: "overwritten", text: `${what}: it is worked out anew.` };
+  return { kind: "overwritten", text: `${what}: it is worked out again.` };
 }

@@ -82,7 +82,7 @@ export function billOfQuantities(duty: Duty): readonly PlanItem[] {
     ...(lengths.length === 0 ? [] : [pipeTable(lengths)]),
     ...masses(lengths),
     statement(
-      "The rows are those of the lines as written; where a line is changed so that rows come, go or change place, the figure beside them is CHANGED: write the sheet anew.",
+      "The rows are those of the lines as written; where a line is changed so that rows come, go or change place, the figure beside them is CHANGED: write the sheet again.",
     ),
     remark(BILL.takeOffNotes, "Quantities", callOn(duty)),
   ];

@@ -65,7 +65,7 @@ export const FLANGES = [
 export type Flange = (typeof FLANGES)[number];
 
 const NO_GASKET = "No gasket is stated, so no bolt load and no torque are given.";
-const NO_PUMP = "No pump is chosen, so the greatest pressure is not known and no bolt load and no torque are given.";
+const NO_PUMP = "No pump is selected, so the maximum pressure is not known and no bolt load and no torque are given.";
 
 /** The flanges whose size is stated, in the order of flow. */
 export function statedFlanges({ state }: Pick<Duty, "state">): readonly Flange[] {
@@ -122,7 +122,7 @@ function dimensionTable(flanges: readonly Flange[]): TableItem {
   return {
     kind: "table",
     key: "flangeTable",
-    heading: "flange; lengths for two like ones",
+    heading: "flange; bolt lengths for two identical flanges",
     columns: [
       { key: "outside", label: "flange OD", quantity: "size" },
       { key: "bolts", label: "bolts" },
@@ -172,7 +172,7 @@ function joints(duty: Duty, flanges: readonly Flange[]): readonly PlanItem[] {
       BOLTING.jointTestPressure,
       "Test pressure of the joints",
       ifText(test, "", product(FIELD.jointTest, PRESSURE.greatestPressure), test),
-      "Package test, or greatest pressure × test over working.",
+      "Package test, or maximum pressure × test over working.",
     ),
     ...flanges.map((flange) =>
       spill(flange.joint, `Bolt load and torque of the ${flange.label.toLowerCase()}`, call(flange)),
@@ -204,7 +204,7 @@ function jointFigures(duty: Duty, flange: Flange): readonly PlanItem[] {
       "Nut factor × bolt diameter × load of one bolt.",
       "main",
     ),
-    figure(sealsTo, `Seals to, ${of}`, where(seals), "With the tightening low by its scatter, greatest nut factor."),
+    figure(sealsTo, `Seals to, ${of}`, where(seals), "With the tightening low by its scatter, maximum nut factor."),
     figure(
       verdict,
       `Joint, ${of}`,
@@ -219,7 +219,7 @@ function jointFigures(duty: Duty, flange: Flange): readonly PlanItem[] {
         ),
         constant("NO TORQUE"),
       ),
-      "Tightening low, against greatest and test pressure.",
+      "Tightening low, against maximum and test pressure.",
       "main",
     ),
   ];
@@ -229,12 +229,12 @@ function jointTable(flanges: readonly Flange[]): TableItem {
   return {
     kind: "table",
     key: "jointTable",
-    heading: "bolting at greatest pressure",
+    heading: "bolting at maximum pressure",
     columns: [
       { key: "needed", label: "load needed", quantity: "force" },
       { key: "testLoad", label: "at test", quantity: "force" },
       { key: "bolts", label: "bolts" },
-      { key: "load", label: "load of one", quantity: "force" },
+      { key: "load", label: "load per bolt", quantity: "force" },
       { key: "stress", label: "stress taken", quantity: "stress" },
       { key: "greatest", label: "at most", quantity: "stress" },
       { key: "reference", label: "ref. torque", quantity: "torque" },

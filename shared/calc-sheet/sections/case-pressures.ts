@@ -148,11 +148,11 @@ function nozzleWorst(states: readonly DutyState[], count: number): PlanItem {
   const labels = states.map(({ label }) => label);
   const at = (nozzle: number): readonly Expression[] =>
     states.map((_, state) => pressureInState(state, nozzle, count, "careful"));
-  return working(NOZZLE_WORST, "Greatest pressure at each nozzle", count, [
+  return working(NOZZLE_WORST, "Maximum pressure at each nozzle", count, [
     ["greatest", "greatest", (nozzle) => greatest(...at(nozzle))],
     [
       "greatestIn",
-      "greatest in",
+      "maximum in",
       (nozzle) => statesAt(labels, at(nozzle), cell(NOZZLE_WORST, nozzle, "greatest"), "greatest"),
     ],
   ]);

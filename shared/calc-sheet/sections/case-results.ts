@@ -108,12 +108,12 @@ const VELOCITIES = "caseVelocities";
 function velocities(states: readonly DutyState[]): readonly PlanItem[] {
   const names = states.map(({ label }) => label);
   const looked = [
-    { key: "leastVelocity", side: "least", handle: CASE_VELOCITIES.leastVelocityIn, title: "Least velocity in" },
+    { key: "leastVelocity", side: "least", handle: CASE_VELOCITIES.leastVelocityIn, title: "Minimum velocity in" },
     {
       key: "greatestVelocity",
       side: "greatest",
       handle: CASE_VELOCITIES.greatestVelocityIn,
-      title: "Greatest velocity in",
+      title: "Maximum velocity in",
     },
   ] as const;
   const facts = looked.map(({ key, side }) => ({
@@ -160,8 +160,8 @@ function columnsOf(duty: Duty, pump: DutyPump): readonly ResultColumn[] {
       (one) => whereGiven(recordOf(one), "efficiency", (figure) => product(figure, constant(100)), NONE),
     ],
     [hasNpsh, "npshAvailable", "NPSH available", (one) => stateCell(duty, one, "npshAvailable")],
-    [true, "leastVelocity", "least velocity", (one) => velocityIn(one, duty, flow(one), least)],
-    [true, "greatestVelocity", "greatest velocity", (one) => velocityIn(one, duty, flow(one), greatest)],
+    [true, "leastVelocity", "minimum velocity", (one) => velocityIn(one, duty, flow(one), least)],
+    [true, "greatestVelocity", "maximum velocity", (one) => velocityIn(one, duty, flow(one), greatest)],
   ];
   return all
     .filter(([is]) => is)
@@ -241,7 +241,7 @@ function speeds(duty: Duty, { speed }: DutyPump): readonly PlanItem[] {
     ...(duty.speedControl === "variable" && states.some(({ isAtOwnSpeed }) => isAtOwnSpeed)
       ? [
           statement(
-            "Each case runs at the speed that gives its flow: r² H(Q/r) is the head its system asks for, without the margin on losses. Against a static head the flow does not go with the speed. Head is judged at the speed stated, the greatest.",
+            "Each case runs at the speed that gives its flow: r² H(Q/r) is the head its system requires, without the margin on losses. Against a static head the flow does not go with the speed. Head is judged at the speed stated, the maximum.",
           ),
         ]
       : []),
@@ -276,7 +276,7 @@ function responseCall(one: DutyState, duty: Duty): Call {
 /** Beyond the range of speeds a case is throttled or run on and off. */
 function speedWords(one: DutyState, duty: Duty): Expression {
   const percent = part(recordOf(one), "percentOfBestFlow");
-  const low = constant("BELOW THE LEAST SHARE OF BEP FLOW");
+  const low = constant("BELOW THE MINIMUM SHARE OF BEP FLOW");
   const within = constant("within its range");
   const response = part(responseOf(one), "response");
   const pinned = constant("PINNED BY THE STATIC HEAD: the control hunts");

@@ -214,5 +214,5 @@ const LABELS: Readonly<Record<FigureKey, string>> = {
   sideBySide: "sharing the flow",
   inSeries: "adding heads",
   speedRatio: "speed ratio",
-  reach: "system curve up to",
+  reach: "system curve, maximum flow",
 };

@@ -118,7 +118,7 @@ export function drawnCurves(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     headCurve(duty),
     ...(curve.efficiency === undefined
       ? []
-      : [powerCurve(duty, pump), spill(MAX_POWER, "Greatest power of one pump, as on water", maxPowerOf(duty))]),
+      : [powerCurve(duty, pump), spill(MAX_POWER, "Maximum power of one pump, as on water", maxPowerOf(duty))]),
     ...(curve.npshRequired === undefined ? [] : [npshCurve(duty, pump)]),
   ];
 }

@@ -180,7 +180,7 @@ function wholeMotor(duty: Duty, pump: DutyPump): readonly PlanItem[] {
           ),
           held(
             DRIVE_MOTOR.startingCurrent,
-            "Greatest starting current",
+            "Maximum starting current",
             "startingCurrent",
             "Direct on line, 8 times full load; other ways of starting draw less.",
           ),

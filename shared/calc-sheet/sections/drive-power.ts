@@ -128,7 +128,7 @@ export function powers(duty: Duty, pump: DutyPump): readonly PlanItem[] {
         isRaised
           ? "At its maximum speed and impeller, to the end of its curve: with the cube of each."
           : "To the end of its curve, with the liquid as pumped."
-      }${ofCases.length === 0 ? "" : " Of all cases the heaviest liquid and the greatest speed."}`,
+      }${ofCases.length === 0 ? "" : " Of all cases the heaviest liquid and the maximum speed."}`,
     ),
     ...reached(duty, pump, ratios, cubed),
     figure(
@@ -181,23 +181,23 @@ function reached(
   return [
     ...(isRaised && !isUnlike ? [spill(TOP, "Operating point at the maximum speed", atTop(duty, pump))] : []),
     // In cells of their own: what is asked of them is written more than once.
-    working(ALL_FLOWS, "Greatest flow of one pump in all states", 1, [["flow", "flow", () => flow]]),
+    working(ALL_FLOWS, "Maximum flow of one pump in all states", 1, [["flow", "flow", () => flow]]),
     figure(
       POWER.reachedFlow,
-      "Greatest flow of one pump",
+      "Maximum flow of one pump",
       whereAnswered(cell(ALL_FLOWS, 0, "flow"), product(curveEnd, ...ratios)),
       `Of all states${isRaised ? `, and at the maximum speed${isUnlike ? " the end of the curve, for unlike pumps run beside it" : ""}` : ""}; end of the curve where one has no point.`,
     ),
-    spill(REACHED, "Greatest power up to the flow reached, as on water", call),
+    spill(REACHED, "Maximum power up to the flow reached, as on water", call),
     ...flush,
-    working(ALL_POWERS, "Greatest power of one pump in all states", 1, [
+    working(ALL_POWERS, "Maximum power of one pump in all states", 1, [
       ["power", "power", () => withCases(withFlush(asStatedReached))],
     ]),
     figure(
       POWER.reachedPower,
       "Max. power, flows reached",
       whereAnswered(cell(ALL_POWERS, 0, "power"), POWER.driverPower),
-      `Of one pump, up to the greatest flow.${own.length === 0 ? "" : " Of all cases the greatest."}`,
+      `Of one pump, up to the maximum flow.${own.length === 0 ? "" : " Of all cases the maximum."}`,
     ),
   ];
 }
@@ -233,7 +233,7 @@ function onClearLiquid(duty: Duty, isRaised: boolean, cubed: readonly Expression
   const call = maxPowerOf(duty, flow && least(flow, part(MAX_POWER, "endFlow")));
   const clear = (record: typeof REACHED): Expression => product(part(record, "power"), PUMPED.clearGravity, ...cubed);
   return [
-    spill(FLUSHED, "Greatest power on starting and flushing, as on water", call),
+    spill(FLUSHED, "Maximum power on starting and flushing, as on water", call),
     figure(
       POWER.clearPower,
       "The same on clear liquid",

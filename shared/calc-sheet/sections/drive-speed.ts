@@ -30,7 +30,7 @@ export function variesSpeed(duty: Duty): boolean {
 }
 
 const BESIDE_OTHERS = statement(
-  "Beside unlike pumps the least speed is NOT worked out: slowed down, the pump must still reach the head that the others hold at the header, or it is held shut and heats. SPEEDTABLE works it out, with fixed pumps beside it.",
+  "Beside unlike pumps the minimum speed is NOT worked out: slowed down, the pump must still reach the head that the others hold at the header, or it is held shut and heats. SPEEDTABLE works it out, with fixed pumps beside it.",
 );
 
 /** The slowest the pump delivers at, and how far its speed is turned down. */
@@ -49,12 +49,12 @@ export function speedRange(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const hasFrequency = isMotor && duty.state.supplyFrequency !== "blank";
   return [
     ...inputs,
-    spill(LEAST, "Least speed that delivers", call),
+    spill(LEAST, "Minimum speed that delivers", call),
     figure(
       DRIVE_SPEED.speedOfNoFlow,
-      "Least speed that delivers",
+      "Minimum speed that delivers",
       part(LEAST, "speed"),
-      "Running speed × √(static head / shutoff head), at the greatest static head.",
+      "Running speed × √(static head / shutoff head), at the maximum static head.",
       "main",
     ),
     figure(

@@ -21,7 +21,7 @@ const DRIVE = handles({ shaftTorque: "torque", attachmentNotes: null });
 export const driveSection: PackageSection = {
   id: "drive",
   title: "Drive",
-  missing: "Choose a pump: its driver follows from the power on its curve.",
+  missing: "Select a pump: its driver follows from the power on its curve.",
   caution:
     "Guard every turning part, lock out before work, and keep exhaust and hot surfaces away from people and fuel.",
   decidedBy: [

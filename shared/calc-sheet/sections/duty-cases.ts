@@ -232,8 +232,9 @@ function systemName(
   isClear: boolean,
   hasOwnLines: boolean,
 ): string {
-  if (hasOwnLines) return levels === "stated" ? "one pump alone" : `${levels} static head, one pump alone`;
-  const head = levels === "stated" ? "as stated" : `${levels} static head`;
+  const ofLevels = levels === "stated" ? undefined : `${levels === "least" ? "minimum" : "maximum"} static head`;
+  if (hasOwnLines) return ofLevels === undefined ? "one pump alone" : `${ofLevels}, one pump alone`;
+  const head = ofLevels ?? "as stated";
   if (isClear) return `${head}, clear liquid`;
   if (!isAged) return head;
   return levels === "stated" ? "aged pipe" : `${head}, aged pipe`;
@@ -325,7 +326,7 @@ function aloneOf(duty: Duty): readonly Made[] {
   if (duty.pump === undefined || !isKnown || pumpsSideBySide(duty) === 1) return [];
   const hasLeast = state.leastStaticHead !== "blank";
   const isHigh = (acceptanceGrade?.head[1] ?? 0) > 0;
-  const label = `One pump alone${hasLeast ? ", least static head" : ""}${isHigh ? ", upper tolerance" : ""}`;
+  const label = `One pump alone${hasLeast ? ", minimum static head" : ""}${isHigh ? ", upper tolerance" : ""}`;
   return [{ key: "alone", label, ...(hasLeast && LEAST), ...(isHigh && HIGH), isAlone: true }];
 }
 
@@ -339,7 +340,7 @@ function flushOf({ state, acceptanceGrade }: Duty): Made {
   const hasLeast = state.leastStaticHead !== "blank";
   return {
     key: "flush",
-    label: `${hasLeast ? "Least static head" : "As stated"}, start and flush on clear liquid`,
+    label: `${hasLeast ? "Minimum static head" : "As stated"}, start and flush on clear liquid`,
     ...(hasLeast && LEAST),
     ...((acceptanceGrade?.head[1] ?? 0) > 0 && HIGH),
     isClear: true,
@@ -353,17 +354,17 @@ function pumpedStates(duty: Duty): readonly Made[] {
   const isAged = ages(duty);
   const greatest = hasGreatest ? ({ levels: "greatest" } as const) : {};
   const [lower, upper] = acceptanceGrade?.head ?? [0, 0];
-  const leastWords = hasLeast ? "Least static head" : "As stated";
+  const leastWords = hasLeast ? "Minimum static head" : "As stated";
   const isFull = hasRoute(duty);
   const highWords = isFull ? `${leastWords}, line running full` : leastWords;
-  const greatestWords = `${hasGreatest ? "Greatest static head" : "As stated"}${isAged ? ", aged pipe" : ""}`;
+  const greatestWords = `${hasGreatest ? "Maximum static head" : "As stated"}${isAged ? ", aged pipe" : ""}`;
   return [
     AS_STATED,
-    ...(hasLeast ? [{ key: "least", label: "Least static head", ...LEAST }] : []),
-    ...(hasGreatest ? [{ key: "greatest", label: "Greatest static head", ...greatest }] : []),
+    ...(hasLeast ? [{ key: "least", label: "Minimum static head", ...LEAST }] : []),
+    ...(hasGreatest ? [{ key: "greatest", label: "Maximum static head", ...greatest }] : []),
     ...(isAged ? [{ key: "aged", label: "Aged pipe", isAged }] : []),
     ...(isAged && hasGreatest
-      ? [{ key: "greatestAged", label: "Greatest static head, aged pipe", ...greatest, isAged }]
+      ? [{ key: "greatestAged", label: "Maximum static head, aged pipe", ...greatest, isAged }]
       : []),
     ...(isFull ? [{ key: FULL, label: highWords, ...(hasLeast && LEAST), isFull }] : []),
     ...(upper > 0

@@ -112,7 +112,7 @@ export function dutyRegion(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const columns = columnsOf(duty, pump);
   const hasTolerance = cases.some(({ curve }) => curve.end !== undefined);
   return [
-    { kind: "section", id: "region", text: "Duty region" },
+    { kind: "section", id: "region", text: "Operating range" },
     {
       kind: "table",
       key: REGION.key,
@@ -124,7 +124,7 @@ export function dutyRegion(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...extremes(pump),
     ...worstStates(duty, pump),
     statement(
-      `${isStation(asStated(duty), duty) ? "Flow, head and shaft power are those of all pumps together, the other figures those of the chosen pump. " : ""}NPSH available is that with the source at the level stated, which should be its lowest; a higher source has more.${hasTolerance ? " The tolerance of flow is not added to that of head: a pump is accepted by either, so one with a steep curve may run a little further out." : ""}`,
+      `${isStation(asStated(duty), duty) ? "Flow, head and shaft power are those of all pumps together, the other figures those of the selected pump. " : ""}NPSH available is that with the source at the level stated, which should be its lowest; a higher source has more.${hasTolerance ? " The tolerance of flow is not added to that of head: a pump is accepted by either, so one with a steep curve may run a little further out." : ""}`,
     ),
   ];
 }
@@ -186,14 +186,14 @@ function extremes({ curve }: DutyPump): readonly ResultItem[] {
   const { regionLeastFlow, regionGreatestFlow, regionNpshMargin, regionPower } = DUTY_REGION;
   const { leastFlowIn, greatestFlowIn, npshMarginIn, powerIn } = DUTY_REGION;
   return [
-    of(regionLeastFlow, "Least flow", "columnLeast", "flow", leastFlowIn),
-    of(regionGreatestFlow, "Greatest flow", "columnGreatest", "flow", greatestFlowIn),
+    of(regionLeastFlow, "Minimum flow", "columnLeast", "flow", leastFlowIn),
+    of(regionGreatestFlow, "Maximum flow", "columnGreatest", "flow", greatestFlowIn),
     ...(curve.npshRequired === undefined
       ? []
-      : [{ ...of(regionNpshMargin, "Least NPSH margin", "columnLeast", "npshMargin", npshMarginIn), badBelow: 0 }]),
+      : [{ ...of(regionNpshMargin, "Minimum NPSH margin", "columnLeast", "npshMargin", npshMarginIn), badBelow: 0 }]),
     ...(curve.efficiency === undefined
       ? []
-      : [of(regionPower, "Greatest shaft power", "columnGreatest", "shaftPower", powerIn)]),
+      : [of(regionPower, "Maximum shaft power", "columnGreatest", "shaftPower", powerIn)]),
   ];
 }
 
@@ -213,16 +213,16 @@ function lookedAt(
     return product(ratio(difference(cell(REGION, row, "flow"), flow), flow), constant(100));
   };
   const all = [
-    [true, dutyMetIn, "least flow over that asked for", "percent", "least", met],
-    [true, leastFlowIn, "least flow", "flow", "least", at("flow")],
-    [true, greatestFlowIn, "greatest flow", "flow", "greatest", at("flow")],
-    [curve.npshRequired !== undefined, npshMarginIn, "least NPSH margin", "head", "least", at("npshMargin")],
-    [curve.efficiency !== undefined, powerIn, "greatest shaft power", "power", "greatest", at("shaftPower")],
-    [curve.efficiency !== undefined, leastShareIn, "least of BEP flow", "percent", "least", at("bestFlowPercent")],
+    [true, dutyMetIn, "minimum flow over that asked for", "percent", "least", met],
+    [true, leastFlowIn, "minimum flow", "flow", "least", at("flow")],
+    [true, greatestFlowIn, "maximum flow", "flow", "greatest", at("flow")],
+    [curve.npshRequired !== undefined, npshMarginIn, "minimum NPSH margin", "head", "least", at("npshMargin")],
+    [curve.efficiency !== undefined, powerIn, "maximum shaft power", "power", "greatest", at("shaftPower")],
+    [curve.efficiency !== undefined, leastShareIn, "minimum % of BEP flow", "percent", "least", at("bestFlowPercent")],
     [
       curve.efficiency !== undefined,
       greatestShareIn,
-      "greatest of BEP flow",
+      "maximum % of BEP flow",
       "percent",
       "greatest",
       at("bestFlowPercent"),
@@ -277,10 +277,10 @@ export function acceptance(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       ratio(headToSelect(duty), IN_SERIES),
       `Of one pump: its share of the head to select for${onWater}.`,
     ),
-    figure(DUTY_REGION.acceptedFlowLeast, "Least flow", accepted(flow, PUMP.flowToleranceLower), either),
-    figure(DUTY_REGION.acceptedFlowMost, "Greatest flow", accepted(flow, PUMP.flowToleranceUpper), atHead),
-    figure(DUTY_REGION.acceptedHeadLeast, "Least head", accepted(head, PUMP.headToleranceLower), atFlow),
-    figure(DUTY_REGION.acceptedHeadMost, "Greatest head", accepted(head, PUMP.headToleranceUpper), atFlow),
+    figure(DUTY_REGION.acceptedFlowLeast, "Minimum flow", accepted(flow, PUMP.flowToleranceLower), either),
+    figure(DUTY_REGION.acceptedFlowMost, "Maximum flow", accepted(flow, PUMP.flowToleranceUpper), atHead),
+    figure(DUTY_REGION.acceptedHeadLeast, "Minimum head", accepted(head, PUMP.headToleranceLower), atFlow),
+    figure(DUTY_REGION.acceptedHeadMost, "Maximum head", accepted(head, PUMP.headToleranceUpper), atFlow),
     ...(pump.curve.efficiency === undefined
       ? []
       : [
@@ -292,7 +292,7 @@ export function acceptance(duty: Duty, pump: DutyPump): readonly PlanItem[] {
           ),
           figure(
             DUTY_REGION.acceptedEfficiency,
-            "Least efficiency",
+            "Minimum efficiency",
             accepted(efficiency, PUMP.efficiencyTolerance),
             "If guaranteed; a fraction of it, not percentage points.",
           ),

@@ -15,7 +15,7 @@ const OF_ENGINE = statement(
   "Fuel holds at the operating points above: urea solution (3 % to 6 % of the diesel), oil and filters (1 % to 2 % of its cost), delivery, taxes and idling are not counted; common practice.",
 );
 const OF_PRICE = statement(
-  "Prices are those stated on the day of their basis. Tax, freight, permits, rental and financing are not counted, and a price is no offer until someone answers for it.",
+  "Prices are those stated on the day of their basis. Tax, freight, permits, rental and financing are not counted, and this is not a quotation until authorised.",
 );
 
 const INTERNAL: ReadonlySet<FieldKey> = new Set([

@@ -53,7 +53,7 @@ export const fieldSection: PackageSection = {
   id: "field",
   title: "Field check",
   missing:
-    "State the flow measured and what the discharge gauge read. Height, tap and kind of the suction gauge go with its reading, motor efficiency and meter with the power or the fuel, a speed with that of the chosen pump's curve.",
+    "State the flow measured and what the discharge gauge read. Height, tap and kind of the suction gauge go with its reading, motor efficiency and meter with the power or the fuel, a speed with that of the selected pump's curve.",
   caution:
     "A running pump has turning parts and pressure behind its taps: guards stay on, cocks are opened slowly and away from the face, and readings at the motor are for trained electricians. Do not run it against a shut valve for a reading longer than it takes.",
   decidedBy: ["driver", "acceptanceGrade"],
@@ -250,7 +250,7 @@ function againstCurve(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   return [
     ...(hasSpeed ? stated(duty, "fieldSpeed") : []),
     ...(duty.state.fieldSpeed !== "blank" && !hasSpeed
-      ? [statement("State the speed of the curve, so that the speed measured can be held against it.")]
+      ? [statement("State the speed of the curve, so that the speed measured can be compared with it.")]
       : []),
     working(POINT, "Measured point", 1, [
       ["flow", "flow", () => FIELD.fieldFlow],

@@ -84,7 +84,7 @@ function byNpsh(duty: Duty): readonly PlanItem[] {
       "NPSH margin is kept up to",
       limitIn(KEPT_TO),
       isStated
-        ? "Of all pumps, with the margin wanted."
+        ? "Of all pumps, with the margin required."
         : "Of all pumps, with the greater of 1.0 m (3.28 ft) and 0.3 of NPSH required.",
     ),
     remark(LIMITS.npshLimitNotes, "Flow by NPSH", runsOut),
@@ -106,22 +106,22 @@ function byHeating(duty: Duty): readonly PlanItem[] {
     spill(THERMAL, "Minimum flow of one pump", call),
     figure(
       LIMITS.thermalFlow,
-      "Least flow by heating, each",
+      "Minimum flow by heating, each",
       part(THERMAL, "flow"),
       "8 K (14.4 °F) in one pass; less is allowed if NPSH is short.",
     ),
     figure(
       LIMITS.hydraulicFlow,
-      "Least flow, hydraulics, each",
+      "Minimum flow, hydraulics, each",
       isStated ? FIELD.leastPumpFlow : part(THERMAL, "hydraulic"),
       isStated ? "As the maker states it." : "30 % of BEP flow, doubted below; ask the maker.",
     ),
     figure(
       LIMITS.leastFlowGoverns,
-      "Least flow of all that run",
+      "Minimum flow of all that run",
       product(greatest(LIMITS.thermalFlow, LIMITS.hydraulicFlow), SIDE_BY_SIDE),
       "The greater of the two, for each pump that shares the flow.",
     ),
-    remark(LIMITS.thermalNotes, "Least flow by heating", call),
+    remark(LIMITS.thermalNotes, "Minimum flow by heating", call),
   ];
 }

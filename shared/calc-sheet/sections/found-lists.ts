@@ -38,9 +38,9 @@ export function foundList(duty: Duty, items: readonly PlanItem[]): readonly Plan
       ["where", "where", (row) => constant(rows[row]?.where ?? "")],
       ["notes", "notes", (row) => rows[row]?.notes ?? constant("")],
     ]),
-    spill(FOUND, "To act on and to check", listOf("found", MOST_FOUND), MOST_FOUND + 1),
+    spill(FOUND, "Warnings and checks", listOf("found", MOST_FOUND), MOST_FOUND + 1),
     spill(GRAVE, "To act on", listOf("grave", MOST_GRAVE), MOST_GRAVE + 1),
-    spill(ASSUMED, "Taken because nothing was stated", listOf("assumed", MOST_ASSUMED), MOST_ASSUMED + 1),
+    spill(ASSUMED, "Assumed because nothing was stated", listOf("assumed", MOST_ASSUMED), MOST_ASSUMED + 1),
     { kind: "foundList", of: FOUND, rows: MOST_FOUND, ifNone: "Nothing to remark." },
   ];
 }

@@ -192,7 +192,7 @@ export function headBuildUp(duty: Duty): readonly PlanItem[] {
     ),
     figure(
       HEAD.marginHead,
-      "Margin on losses",
+      "Margin on friction losses",
       product(ratio(FIELD.frictionMargin, constant(100)), sum(...losses)),
       "Stated margin times the losses of both lines.",
     ),

@@ -29,7 +29,7 @@ export function lifeCycle(duty: Duty): readonly PlanItem[] {
   if (!hasLifeCycle(duty)) {
     const isAsked = (["firstCost", "years", "discountRate"] as const).some((key) => state[key] !== "blank");
     const wanted = statement(
-      "No life-cycle cost is worked out: it wants running hours, the price of energy, a first cost or a selling price, years in service and a discount rate.",
+      "No life-cycle cost is worked out: it needs running hours, the price of energy, a first cost or a selling price, years in service and a discount rate.",
     );
     return [...(isAsked ? [wanted] : []), ...(hasRunningCost(duty) ? [...sensitivity(duty)] : [])];
   }
@@ -37,7 +37,7 @@ export function lifeCycle(duty: Duty): readonly PlanItem[] {
     money(
       duty,
       FIELD.firstCost,
-      "First cost to the buyer",
+      "Initial cost to the buyer",
       OFFER_PRICE.sellingPrice,
       "The selling price above, without installation and tax.",
     );
@@ -54,7 +54,7 @@ export function lifeCycle(duty: Duty): readonly PlanItem[] {
         years: FIELD.years,
         discountRate: FIELD.discountRate,
       }),
-      "(1 − (1 + i)^−n)/i: today's worth of 1 at the end of each year.",
+      "(1 − (1 + i)^−n)/i: present value of 1 at the end of each year.",
     ),
     money(
       duty,
@@ -84,12 +84,12 @@ function partTable(duty: Duty): TableItem {
     const share = product(ratio(cost, LIFE.lifeCycleCost), constant(100));
     return { label, cells: [shown, constant(what), whereNumber(LIFE.lifeCycleCost, share)] };
   };
-  const yearly = "in a year × factor";
+  const yearly = "annual × factor";
   const running = product(RUNNING.runningCost, LIFE.presentValueFactor);
   return {
     kind: "table",
     key: LIFE_PARTS.key,
-    heading: "today's worth, by part",
+    heading: "present value by item",
     columns: [
       { key: "cost", label: withCurrency(duty, "cost") },
       { key: "what", label: "how" },
@@ -118,8 +118,8 @@ function sensitivity(duty: Duty): readonly PlanItem[] {
       ...(isWhole ? [{ key: "whole", label: withCurrency(duty, "life cycle") }] : []),
     ],
     rows: [
-      { label: "Energy cheaper", times: under(FIELD.priceSwing), sign: "−" },
-      { label: "Energy dearer", times: over(FIELD.priceSwing), sign: "+" },
+      { label: "Energy price cheaper", times: under(FIELD.priceSwing), sign: "−" },
+      { label: "Energy price dearer", times: over(FIELD.priceSwing), sign: "+" },
     ].map(({ label, times, sign }) => {
       const running = product(RUNNING.runningCost, times);
       return {

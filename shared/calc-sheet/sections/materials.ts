@@ -173,9 +173,9 @@ const asListed = (figure: Call): Expression => join(figure, constant(""));
 const FIGURES = [
   { key: "yield", label: "yield strength", quantity: "stress", at: property("yield strength") },
   { key: "metal", label: "metal", at: (row: number): Expression => part(MATERIAL_LIST, "material", row) },
-  { key: "hardness", label: "least HB", at: property("least hardness") },
-  { key: "pitting", label: "least PREN", at: property("least PREN", asListed) },
-  { key: "permeability", label: "greatest µr", at: property("greatest permeability", asListed) },
+  { key: "hardness", label: "minimum HB", at: property("minimum hardness") },
+  { key: "pitting", label: "minimum PREN", at: property("minimum PREN", asListed) },
+  { key: "permeability", label: "maximum µr", at: property("maximum permeability", asListed) },
 ] as const;
 
 const PROPERTIES: PlanItem = {
@@ -195,7 +195,7 @@ const PROPERTIES_OF_BEST: TableItem = {
 };
 
 const PROPERTIES_SAID = statement(
-  `Least figures of the specifications, where they state any; hardness in Brinell, white iron as cast; µr is the relative magnetic permeability, which is rough: never sort by magnet. Some figures are typical or ${NOT_VERIFIED}: CASTINGS says which.`,
+  `Minimum figures of the specifications, where they state any; hardness in Brinell, white iron as cast; µr is the relative magnetic permeability, which is rough: never sort by magnet. Some figures are typical or ${NOT_VERIFIED}: CASTINGS says which.`,
 );
 
 /** How fast the rim of the impeller runs, which wears with the solids; only where there are any and both are known. */
@@ -215,7 +215,7 @@ function tipSpeed(duty: Duty): readonly PlanItem[] {
     ),
     {
       kind: "statement",
-      text: `Greatest tip speeds for slurry service classes 1 to 4: all metal ${byClass("metal")}; rubber ${byClass("elastomer")}. From memory: check the standard.`,
+      text: `Maximum tip speeds for slurry service classes 1 to 4: all metal ${byClass("metal")}; rubber ${byClass("elastomer")}. From memory: check the standard.`,
       cites: SERVICE_CLASSES_CITE,
     },
   ];

@@ -144,7 +144,7 @@ function surfaceHead(units: UnitSetName): readonly PlanItem[] {
     ),
     figure(
       NPSH.vapourHead,
-      "Head of the vapour pressure",
+      "Vapour pressure head",
       headOf(LIQUID_FIGURES.vapourPressure, LIQUID_FIGURES.density, units),
       "Vapour pressure / (ρ g).",
     ),
@@ -239,7 +239,7 @@ function againstRequired(duty: Duty): readonly PlanItem[] {
       NPSH.npshDifference,
       "NPSHA less NPSHR",
       difference(NPSH.npshAvailable, requiredAsPumped(duty)),
-      "Held against the margin to keep.",
+      "Compared with the margin to keep.",
     ),
     figure(
       NPSH.npshMarginKept,
@@ -251,13 +251,13 @@ function againstRequired(duty: Duty): readonly PlanItem[] {
       NPSH.npshVerdict,
       "NPSH margin",
       marginVerdict(NPSH.npshDifference, NPSH.npshMarginKept),
-      "Check it again at the greatest flow the pump can reach, lowest level and hottest liquid.",
+      "Check it again at the maximum flow the pump can reach, lowest level and hottest liquid.",
     ),
     ...(isLiftKnown(duty)
       ? [
           figure(
             NPSH.greatestLift,
-            "Greatest suction lift",
+            "Maximum suction lift",
             greatestLiftOf(duty),
             "By NPSH, with the margin to keep. What the priming device can lift is a separate limit.",
           ),

@@ -32,7 +32,7 @@ export function offerPrice(duty: Duty): readonly PlanItem[] {
   const { state } = duty;
   const inputs = [...statedMoney(duty, "directCost"), ...stated(duty, "overhead", "contingency", "margin")];
   if (!hasPrice(duty)) {
-    const wanted = statement("No selling price is worked out: it wants a direct cost and a margin.");
+    const wanted = statement("No selling price is worked out: it needs a direct cost and a margin.");
     return inputs.length === 0 ? [] : [...inputs, wanted];
   }
   const share = (key: "overhead" | "contingency"): Expression => (state[key] === "blank" ? constant(0) : FIELD[key]);
@@ -67,6 +67,6 @@ export function offerPrice(duty: Duty): readonly PlanItem[] {
       "Cost / (1 − margin). Before tax.",
       "main",
     ),
-    figure(OFFER_PRICE.markupOnCost, "The same as a markup on cost", part(RECORD, "markup"), "Margin / (1 − margin)."),
+    figure(OFFER_PRICE.markupOnCost, "Equivalent markup on cost", part(RECORD, "markup"), "Margin / (1 − margin)."),
   ];
 }

@@ -59,7 +59,7 @@ export function operatingPoint(duty: Duty, { curve }: DutyPump): readonly PlanIt
   const rows: readonly ResultItem[] = [
     figure(
       POINT.operatingFlow,
-      "Operating flow",
+      "Flow at the operating point",
       part(record, "flow"),
       "Pumps and system give the same head; all pumps together.",
       "main",
@@ -125,7 +125,7 @@ function preferredRegion(): WorkingItem {
 function efficiencyRows(record: Record, duty: Duty): readonly ResultItem[] {
   const bestFlowPercent = ofOnePump(asStated(duty), duty, "percentOfBestFlow");
   const isTogether = isStation(asStated(duty), duty);
-  const ofWhom = isTogether ? "Of the chosen pump." : "Of each pump.";
+  const ofWhom = isTogether ? "Of the selected pump." : "Of each pump.";
   return [
     figure(
       POINT.operatingEfficiency,
@@ -142,15 +142,10 @@ function efficiencyRows(record: Record, duty: Duty): readonly ResultItem[] {
       "All pumps together, with the liquid pumped.",
       "main",
     ),
-    figure(
-      POINT.bestFlowPercent,
-      "Of best efficiency flow (BEP)",
-      ifNumber(bestFlowPercent, bestFlowPercent, NOT_GIVEN),
-      ofWhom,
-    ),
+    figure(POINT.bestFlowPercent, "Flow, % of BEP", ifNumber(bestFlowPercent, bestFlowPercent, NOT_GIVEN), ofWhom),
     figure(
       POINT.greatestPower,
-      "Greatest power on the curve",
+      "Maximum power on the curve",
       sum(product(asPumpedPower(duty, part(MAX_POWER, "power")), FIELD.pumpsRunning), ...otherGreatestPowers(duty)),
       "To the end of the curve; all pumps, with the liquid pumped.",
     ),
@@ -165,7 +160,7 @@ function npshRows(duty: Duty): readonly ResultItem[] {
       POINT.operatingNpshRequired,
       "NPSH required there",
       stateCell(duty, normal, "npshRequired"),
-      isStation(normal, duty) ? "Of the chosen pump at the operating point." : "Of each pump at the operating point.",
+      isStation(normal, duty) ? "Of the selected pump at the operating point." : "Of each pump at the operating point.",
     ),
     figure(
       POINT.operatingNpshAvailable,
@@ -177,7 +172,7 @@ function npshRows(duty: Duty): readonly ResultItem[] {
       POINT.operatingNpshMargin,
       "NPSHA less NPSHR",
       ifNumber(POINT.operatingNpshRequired, stateCell(duty, normal, "npshMargin"), NOT_GIVEN),
-      "Held against the margin to keep.",
+      "Compared with the margin to keep.",
       "main",
     ),
     figure(

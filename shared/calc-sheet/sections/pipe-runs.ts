@@ -337,7 +337,7 @@ function lineLimits(duty: Duty): readonly PlanItem[] {
       ...GREATEST.map((column) => [column, column, (row: number) => greatest(...of(column, row))] as const),
       [
         "greatest",
-        "greatest without surge",
+        "maximum without surge",
         (row) => greatest(...STEADY.map((column) => cell(LINE_LIMITS, row, column))),
       ],
       ...LEAST.map((column) => [column, column, (row: number) => least(...of(column, row))] as const),
@@ -349,7 +349,7 @@ function lineLimits(duty: Duty): readonly PlanItem[] {
             (row: number) => slackOf(cell(LINE_LIMITS, row, column)),
           ] as const,
       ),
-      ["greatestIn", "greatest in", (row) => statesIn(row, steady(row), "greatest", "greatest")],
+      ["greatestIn", "maximum in", (row) => statesIn(row, steady(row), "greatest", "greatest")],
       ["withSurgeIn", "with surge in", (row) => statesIn(row, of("withSurge", row), "withSurge", "greatest")],
       ...LEAST.map(
         (column) =>
@@ -367,14 +367,14 @@ function leastAlong(duty: Duty): readonly PlanItem[] {
   const rows = duty.dischargeLine.map((_, row) => row);
   const fact = {
     key: "least",
-    label: "least pressure along the line",
+    label: "minimum pressure along the line",
     quantity: "gaugePressure",
     side: "least",
     figure: (state: number): Expression => cell(LEAST_ALONG, state, "least"),
   } as const;
   const names = states.map(({ label }) => label);
   return [
-    working(LEAST_ALONG, "Least pressure along the line in each state", states.length, [
+    working(LEAST_ALONG, "Minimum pressure along the line in each state", states.length, [
       [
         "least",
         "least",
@@ -384,8 +384,8 @@ function leastAlong(duty: Duty): readonly PlanItem[] {
         },
       ],
     ]),
-    ...worstTable({ key: ALONG, label: "Least pressure along the line" }, names, [fact]),
-    inWords(LEAST_PRESSURE_IN, "Least pressure along the line in", worstNames(ALONG, fact.key, names.length)),
+    ...worstTable({ key: ALONG, label: "Minimum pressure along the line" }, names, [fact]),
+    inWords(LEAST_PRESSURE_IN, "Minimum pressure along the line in", worstNames(ALONG, fact.key, names.length)),
   ];
 }
 
@@ -454,7 +454,7 @@ function runTable(duty: Duty, rated: readonly PipeRun[], last: number): PlanItem
     ],
     [
       "worstShare",
-      "greatest so far",
+      "maximum so far",
       (row) => (row === 0 ? share(row) : greatest(share(row), cell(RUNS, row - 1, "worstShare"))),
     ],
     [

@@ -77,7 +77,7 @@ const STOPPED = callOf(LINESURGE, { flow: FIELD.flow, line: range(LINES.discharg
 export const pipeSection: PackageSection = {
   id: "pipe",
   title: "Pipe and hose",
-  missing: "Choose a pump: the pressure in the pipe comes of its curve.",
+  missing: "Select a pump: the pressure in the pipe comes of its curve.",
   caution:
     "A hose or coupling above its rating whips: hold each run against the shut valve, and anchor bends and ends.",
   decidedBy: pressureSection.decidedBy,
@@ -146,8 +146,8 @@ function steady(duty: Duty): readonly PlanItem[] {
             heading: "run; what such hose usually holds",
             columns: [
               { key: "pressure", label: "pressure", quantity: "gaugePressure" },
-              { key: "least", label: "least", quantity: "gaugePressure" },
-              { key: "greatest", label: "greatest", quantity: "gaugePressure" },
+              { key: "least", label: "minimum", quantity: "gaugePressure" },
+              { key: "greatest", label: "maximum", quantity: "gaugePressure" },
               { key: "pipe", label: "pipe" },
             ],
             rows: usual.map((run) => ({
@@ -178,13 +178,13 @@ function levelled(duty: Duty): readonly PlanItem[] {
     {
       kind: "table",
       key: "linePressuresShown",
-      heading: "run; steady at its lower end, with the surge of a sudden stop, and least at its higher end",
+      heading: "run; steady at its lower end, with the surge of a sudden stop, and lowest at its higher end",
       columns: [
         { key: "running", label: "running", quantity: "gaugePressure" },
         { key: "shutoff", label: "shut valve", quantity: "gaugePressure" },
         { key: "standing", label: "standing", quantity: "gaugePressure" },
         { key: "withSurge", label: "with surge", quantity: "gaugePressure" },
-        { key: "least", label: "least", quantity: "gaugePressure" },
+        { key: "least", label: "minimum", quantity: "gaugePressure" },
       ],
       rows: runs.map((run) => ({
         label: run.place,

@@ -37,7 +37,7 @@ const RAISES = [
   {
     field: "greatestSpeed",
     ratio: GREATEST.greatestSpeedRatio,
-    label: "Greatest over running speed",
+    label: "Maximum over running speed",
     running: PUMP.runningSpeed,
     run: ({ speed, speedRatio }: DutyPump) => speed && speed * speedRatio,
     what: "speed",
@@ -46,7 +46,7 @@ const RAISES = [
   {
     field: "greatestImpeller",
     ratio: GREATEST.greatestTrimRatio,
-    label: "Greatest over fitted impeller",
+    label: "Maximum over fitted impeller",
     running: PUMP.runningDiameter,
     run: ({ impellerDiameter, trimRatio }: DutyPump) => impellerDiameter && impellerDiameter * trimRatio,
     what: "impeller diameter",
@@ -97,7 +97,7 @@ export function greatestHead(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const own = product(top, ...square(PUMP.speedRatio), ...square(PUMP.trimRatio));
   const asItRuns: readonly [Expression, string] = [
     others.length === 0 ? own : greatest(own, ...others),
-    `Anywhere on its curve as it runs, at zero flow or not${others.length === 0 ? "" : "; of all pumps of the station the greatest, over the source of the duty"}.`,
+    `Anywhere on its curve as it runs, at zero flow or not${others.length === 0 ? "" : "; of all pumps of the station the maximum, over the source of the duty"}.`,
   ];
   const raised: typeof asItRuns = [
     product(GREATEST.topOfCurve, ...counted.flatMap(square)),
@@ -118,7 +118,7 @@ export function greatestHead(duty: Duty, pump: DutyPump): readonly PlanItem[] {
       ? [
           figure(
             GREATEST.caseSpeedRatio,
-            "Greatest speed of a case over running speed",
+            "Maximum speed of a case over running speed",
             greatest(constant(1), ...ofCases),
             "Of the speed ratios that cases state; at least 1.",
           ),
@@ -166,7 +166,7 @@ function powerOfPoints({ unitSet }: Duty, { curve: { points } }: DutyPump): Plan
     GREATEST.powerOfPoints,
     "Power that the default grade goes by",
     product(greatest(...powers), ...cubes, SPECIFIC_GRAVITY, powerOfWater(unitSet)),
-    "ρ g Q H / η, the greatest at the points of the curve.",
+    "ρ g Q H / η, the maximum at the points of the curve.",
   );
 }
 
@@ -174,13 +174,13 @@ function doubts(what: string, stated: number | undefined, run: number | undefine
   if (run === undefined) {
     return [
       statement(
-        `A greatest ${what} is stated, but not the ${what} its curve was drawn at, so it is NOT counted in the greatest head: state it with the pump.`,
+        `A maximum ${what} is stated, but not the ${what} its curve was drawn at, so it is NOT counted in the maximum head: state it with the pump.`,
       ),
     ];
   }
   if (stated === undefined || stated >= run) return [];
   return [
-    statement(`The greatest ${what} stated is below the ${what} run, which is taken instead: one of them is wrong.`),
+    statement(`The maximum ${what} stated is below the ${what} run, which is taken instead: one of them is wrong.`),
   ];
 }
 
@@ -189,7 +189,7 @@ function shutoffUnknown(pump: DutyPump): readonly PlanItem[] {
   if (!isShutoffUnknown(pump)) return [];
   return [
     statement(
-      "The curve begins above zero flow with its greatest head there, so the head at shutoff is not known and the true pressures are HIGHER than those below: add the point at zero flow.",
+      "The curve begins above zero flow with its maximum head there, so the head at shutoff is not known and the true pressures are HIGHER than those below: add the point at zero flow.",
     ),
   ];
 }

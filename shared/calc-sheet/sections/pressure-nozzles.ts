@@ -73,7 +73,7 @@ export function suctionItems(duty: Duty): readonly PlanItem[] {
       SUCTION.sourceGives,
       "Suction pressure by level",
       sources.length === 1 ? first : greatest(...sources),
-      `P + ρ g (highest source level less pump level), at least 0${sources.length === 1 ? "" : "; the greatest of all cases"}.`,
+      `P + ρ g (highest source level less pump level), at least 0${sources.length === 1 ? "" : "; the largest of all cases"}.`,
     ),
     ...(isStated
       ? [
@@ -204,9 +204,9 @@ function otherSeries(other: DutyOtherPump): WorkingItem {
   const own = (text: string, key: string, of: Expression): readonly ColumnFacts<string>[] =>
     text.trim() === "" ? [] : [[key, key, () => of]];
   const table = tableOf(`otherPump${other.index + 1}Series`, { pump: null, head: "head" });
-  return working<string>(table, `${other.name} at its greatest head`, 1, [
+  return working<string>(table, `${other.name} at its maximum head`, 1, [
     ["pump", "pump", () => cells.name],
-    ["head", "greatest head", () => otherGreatestHead(other)],
+    ["head", "maximum head", () => otherGreatestHead(other)],
     ["elevation", "elevation", () => FIELD.pumpLevel],
     ...own(suctionSize, "suction flange", cells.suctionSize),
     ...own(dischargeSize, "discharge flange", cells.dischargeSize),

@@ -166,7 +166,7 @@ export function seriesTable(duty: Duty, end: "careful" | "atBest"): WorkingItem 
   return {
     kind: "working",
     key: isBest ? SERIES_AT_BEST.key : SERIES.key,
-    label: `Pumps in the order of flow, at their greatest head${isBest ? " without what is assumed" : ""}`,
+    label: `Pumps in the order of flow, at their maximum head${isBest ? " without what is assumed" : ""}`,
     rows: count,
     columns: [
       column("pump", (row) => constant(count === 1 ? "the pump" : `stage ${row + 1}`)),

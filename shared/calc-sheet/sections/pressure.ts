@@ -40,7 +40,7 @@ export const PRESSURE = handles({
 export const pressureSection: PackageSection = {
   id: "pressure",
   title: "Pressure and flanges",
-  missing: "Choose a pump: the greatest pressure comes of its curve.",
+  missing: "Select a pump: the maximum pressure comes of its curve.",
   caution:
     "A casing or flange above its pressure bursts: check each nozzle, seal and hose, and test with people clear.",
   decidedBy: [
@@ -113,7 +113,7 @@ function inCases(duty: Duty): readonly PlanItem[] {
         cells: [0, count - 1].map((nozzle) => pressureInState(state, nozzle, count, "careful")),
       })),
     },
-    inWords(PRESSURE.greatestPressureIn, "Greatest pressure in", greatestAtNozzleIn(count - 1)),
+    inWords(PRESSURE.greatestPressureIn, "Maximum pressure in", greatestAtNozzleIn(count - 1)),
   ];
 }
 
@@ -136,7 +136,7 @@ function deciding({ state, unitSet }: Duty, labels: readonly string[]): readonly
       PRESSURE.greatestPressure,
       `Maximum, ${place}`,
       part(CLASSES, "greatest", last),
-      "The greatest of the cases in the table above.",
+      "The largest of the cases in the table above.",
       "main",
     ),
     figure(

@@ -87,7 +87,7 @@ export function greatestLift(duty: Duty): readonly PlanItem[] {
           ),
         ]
       : []),
-    spill(RECORD, "Greatest suction lift", call),
+    spill(RECORD, "Maximum suction lift", call),
     figure(
       LIFT.liftByBlankOff,
       "Limit by air pump",
@@ -105,9 +105,11 @@ export function greatestLift(duty: Duty): readonly PlanItem[] {
       : []),
     figure(
       LIFT.greatestPrimingLift,
-      "Greatest lift, all counted",
+      "Maximum lift, all counted",
       whereOnCurve(least(liftByNpsh, others), others),
-      isOnCurve || isStated ? "The least of them." : "The least of them; NPSH is not judged, for NPSHR is not stated.",
+      isOnCurve || isStated
+        ? "The lowest of them."
+        : "The lowest of them; NPSH is not judged, for NPSHR is not stated.",
       "main",
     ),
     {
@@ -128,9 +130,9 @@ export function greatestLift(duty: Duty): readonly PlanItem[] {
     figure(
       LIFT.liftVerdict,
       "Duty lift",
-      verdict(AT_MOST, NPSH.suctionLift, "within the greatest lift", "BEYOND THE GREATEST LIFT"),
-      "Against the greatest lift; check the lowest level too.",
+      verdict(AT_MOST, NPSH.suctionLift, "within the limit", "BEYOND THE MAXIMUM LIFT"),
+      "The maximum lift; check the lowest level too.",
     ),
-    remark(LIFT.primingLiftNotes, "Greatest lift", call),
+    remark(LIFT.primingLiftNotes, "Maximum lift", call),
   ];
 }

@@ -113,7 +113,7 @@ function methods(): readonly OptionItem[] {
       ifText(part(METHODS, "method", row), "flooded suction or submerged pump", met, constant(beyond)),
     );
   return rankedOptions(METHODS, "method", "Methods, best first", METHOD_ROWS, (row) => [
-    { label: "", text: lifted(row, part(METHODS, "reasons", row), "The lift is above the greatest, all counted.") },
+    { label: "", text: lifted(row, part(METHODS, "reasons", row), "The lift is above the maximum, all counted.") },
     { label: "Needs", text: lifted(row, part(METHODS, "needs", row), "") },
     { label: "Cautions", text: lifted(row, part(METHODS, "cautions", row), "") },
   ]).map((option, row) => ({ ...option, verdict: lifted(row, option.verdict, "not suited") }));
@@ -139,14 +139,14 @@ function course(duty: Duty): readonly PlanItem[] {
     ),
     figure(
       PRIMING.riseTime,
-      "Until the lift is gained",
+      "Water at the pump after",
       part(COURSE, "time", RISE_STEPS),
       "Water rising; the rest goes on level run and casing.",
     ),
     figure(
       PRIMING.primeTime,
       "Time to prime",
-      ifAtLeast(AT_MOST, NPSH.suctionLift, primeTime(duty), constant("none: the lift is above the greatest")),
+      ifAtLeast(AT_MOST, NPSH.suctionLift, primeTime(duty), constant("none: the lift is above the maximum")),
       "Until the casing is full; add 5 to 20 s (common practice).",
       "main",
     ),

@@ -60,10 +60,10 @@ export function chosenPump(duty: Duty, pump: DutyPump): readonly PlanItem[] {
   const running = (of: Handle, label: string, curve: Handle, ratio: Handle, what: string): PlanItem =>
     figure(of, label, product(curve, ratio), `${what} of the curve times its ratio.`);
   return [
-    { kind: "section", id: "chosenPump", text: "Chosen pump" },
+    { kind: "section", id: "chosenPump", text: "Selected pump" },
     text(PUMP.pumpName, "Pump", name === "" ? "not named" : name, name === "" ? "not stated" : "stated"),
-    ...amount(PUMP.curveSpeed, "Speed of the curve", "speed"),
-    ...amount(PUMP.curveDiameter, "Impeller of the curve", "impellerDiameter"),
+    ...amount(PUMP.curveSpeed, "Curve speed", "speed"),
+    ...amount(PUMP.curveDiameter, "Curve impeller diameter", "impellerDiameter"),
     ...amount(PUMP.speedRatio, "Speed over that of the curve", "speedRatio"),
     ...amount(PUMP.trimRatio, "Impeller over that of the curve", "trimRatio"),
     ...(speed === undefined
@@ -145,5 +145,5 @@ export function rangeToCover(duty: Duty): readonly PlanItem[] {
     }),
   );
   if (items.length + tolerances.length === 0) return [];
-  return [{ kind: "section", id: "range", text: "Range the pump must cover" }, ...items, ...tolerances];
+  return [{ kind: "section", id: "range", text: "Operating range" }, ...items, ...tolerances];
 }

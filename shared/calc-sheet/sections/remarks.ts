@@ -17,7 +17,7 @@ export function findings(duty: Duty): readonly PlanItem[] {
     { kind: "section", id: "findings", text: "Findings" },
     remark(NOTES.totalHeadNotes, "Total dynamic head", TOTAL_HEAD),
     remark(NOTES.npshNotes, "NPSH available", NPSH_AVAILABLE),
-    ...(isLiftKnown(duty) ? [remark(NOTES.greatestLiftNotes, "Greatest suction lift", greatestLiftOf(duty))] : []),
+    ...(isLiftKnown(duty) ? [remark(NOTES.greatestLiftNotes, "Maximum suction lift", greatestLiftOf(duty))] : []),
     ...(pump === undefined
       ? []
       : cases.map((one) =>

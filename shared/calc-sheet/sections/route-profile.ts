@@ -93,7 +93,7 @@ function profileTable(duty: Duty, runs: readonly PipeRun[], grade: Grade): Worki
     ["chainage", "chainage", (row) => part(grade, "chainage", place(row))],
     ["level", "level of the pipe", level],
     ["grade", "grade line", (row) => part(grade, "hydraulicGrade", place(row))],
-    ["vacuum", "least grade for a siphon", (row) => difference(level(row), siphonHeight(duty))],
+    ["vacuum", "minimum grade for a siphon", (row) => difference(level(row), siphonHeight(duty))],
     ...(runs.some((one) => isRated(duty, one))
       ? [
           [
@@ -136,7 +136,7 @@ function charts(duty: Duty, runs: readonly PipeRun[]): ChartsItem {
     ...(dashed && { dashed }),
   });
   const [pipe, grade] = [series("pipe", "level"), series("grade line, running full", "grade")];
-  const vacuum = series("least grade for a siphon", "vacuum", true);
+  const vacuum = series("minimum grade for a siphon", "vacuum", true);
   const route = { title: "Route", ...titles, series: [pipe, grade, vacuum] };
   const rating = { title: "Rating as a grade", ...titles, series: [pipe, grade, series("rating", "rating", true)] };
   return { kind: "charts", charts: runs.some((one) => isRated(duty, one)) ? [route, rating] : [route] };

@@ -59,7 +59,7 @@ function leastFill(duty: Duty, states: readonly DutyState[]): readonly PlanItem[
   const names = all.map(({ label }) => label);
   return [
     ...worstTable({ key: FILL, label: "Head left to fill the line" }, names, [fact]),
-    inWords(ROUTE.leastFillIn, "Least head left to fill in", worstNames(FILL, fact.key, names.length)),
+    inWords(ROUTE.leastFillIn, "Minimum head left to fill in", worstNames(FILL, fact.key, names.length)),
   ];
 }
 

@@ -115,7 +115,7 @@ function summit(): readonly PlanItem[] {
       ROUTE.summitAt,
       "Governing summit at",
       part(SIPHON, "summit"),
-      "Chainage of the greatest of level and losses to there: the highest place to fill over.",
+      "Chainage of the largest of level and losses to there: the highest place to fill over.",
     ),
     figure(
       ROUTE.summitPressure,
@@ -123,7 +123,7 @@ function summit(): readonly PlanItem[] {
       part(SIPHON, "pressure"),
       "At the duty flow, by the grade line from the outlet; below 0 a vacuum.",
     ),
-    figure(ROUTE.froude, "Froude number of the fall", part(SIPHON, "froude"), "V/√(gD), the least of its legs."),
+    figure(ROUTE.froude, "Froude number of the fall", part(SIPHON, "froude"), "V/√(gD), the lowest of its legs."),
     figure(
       ROUTE.clearing,
       "Froude number that clears it of air",
@@ -164,7 +164,7 @@ function filling(duty: Duty): readonly PlanItem[] {
       ROUTE.fillHead,
       "Head to fill at it",
       headToFillAt(ROUTE.fillingLeast),
-      "The greatest over the line of level and losses to there, at the flow to reach.",
+      "The maximum over the line of level and losses to there, at the flow to reach.",
     ),
     figure(
       ROUTE.headToSelect,

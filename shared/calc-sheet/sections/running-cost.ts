@@ -59,7 +59,7 @@ function powered(duty: Duty): DutyPump | undefined {
 }
 
 const NO_POWER = statement(
-  "Energy and fuel are not worked out: they want a chosen pump whose curve gives efficiency, and the hours it runs in a year.",
+  "Energy and fuel are not worked out: they need a selected pump whose curve gives efficiency, and the hours it runs in a year.",
 );
 
 /**
@@ -180,7 +180,7 @@ function fuel(duty: Duty): readonly PlanItem[] {
       "Fuel in a year",
       whereKnown(fuelOfAnHour(product(rate, engines, FIELD.runningHours), duty.unitSet)),
       isUnlike
-        ? "Fuel of the engine of the chosen pump, and of the others by the power of their own pumps, × hours: all at the consumption stated, or each at what is usual of its power, and loaded as the chosen one."
+        ? "Fuel of the engine of the selected pump, and of the others by the power of their own pumps, × hours: all at the consumption stated, or each at what is usual of its power, and loaded as the chosen one."
         : "Fuel of one engine in operation × pumps × hours.",
     ),
   ];

@@ -70,7 +70,7 @@ function flushed(flush: DutyState, { curve }: DutyPump): readonly PlanItem[] {
   const record = recordOf(flush);
   const how = "On clear liquid, at the least static head; all pumps together.";
   return [
-    figure(CLEAR.flushFlow, "Start and flush: operating flow", part(record, "flow"), how),
+    figure(CLEAR.flushFlow, "Start and flush: flow at the operating point", part(record, "flow"), how),
     figure(CLEAR.flushHead, "Start and flush: operating head", part(record, "head"), how),
     ...(curve.efficiency === undefined
       ? []
@@ -78,7 +78,7 @@ function flushed(flush: DutyState, { curve }: DutyPump): readonly PlanItem[] {
           figure(CLEAR.flushPower, "Start and flush: shaft power", whereGiven(record, "shaftPower"), how),
           figure(
             CLEAR.clearGreatestPower,
-            "Greatest shaft power, clear liquid",
+            "Maximum shaft power, clear liquid",
             ifNumber(POINT.greatestPower, onClearLiquid(POINT.greatestPower), NOT_GIVEN),
             "Anywhere on the curve, all pumps together; the driver goes by that on slurry.",
           ),

@@ -174,9 +174,9 @@ export function slurryRuns(duty: Duty): readonly PlanItem[] {
         ]),
     figure(
       SLURRY_LINES.leastFlowOfDuty,
-      "Least flow of the duty",
+      "Minimum flow of the duty",
       leastFlow(duty),
-      "The least of the flow stated and the operating flows on slurry: the runs are judged at it.",
+      "The lowest of the flow stated and the operating flows on slurry: the runs are judged at it.",
     ),
     { ...FRICTION, rows: runs.map(frictionIn) },
     ...runs.map(({ record, label, pipe, call }) =>

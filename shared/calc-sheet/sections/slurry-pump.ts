@@ -48,7 +48,7 @@ function pumpsOf(duty: Duty): readonly OnSlurry[] {
   const chosen: OnSlurry = {
     pump,
     key: "",
-    of: isSeveral ? ", chosen pump" : "",
+    of: isSeveral ? ", selected pump" : "",
     impeller: PUMP.runningDiameter,
     speed: PUMP.runningSpeed,
     head: isSeveral ? headOf(0) : ratio(POINT.headAtDuty, IN_SERIES),

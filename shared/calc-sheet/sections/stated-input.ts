@@ -69,7 +69,9 @@ export function waitingFor(label: string): CellError {
   return { error: "#N/A", message: `Waits for ${label}.`, waitsFor: label };
 }
 
-export const ASSUMED = "assumed: nothing was stated";
+/** In one word, where two stand side by side. */
+export const ASSUMED_WORD = "assumed";
+export const ASSUMED = `${ASSUMED_WORD} (no input)`;
 const STATED = "stated";
 
 /** What is said of a figure where nobody says where it comes from. */

@@ -116,7 +116,7 @@ function stationOf(one: DutyState, duty: Duty) {
 /** Pumps of the station by their row in its record: the chosen one first. */
 export function stationNames(duty: Duty): readonly string[] {
   const chosen = duty.pump?.name.trim() ?? "";
-  return [chosen === "" ? "chosen pump" : chosen, ...duty.otherPumps.map(({ name }) => name)];
+  return [chosen === "" ? "selected pump" : chosen, ...duty.otherPumps.map(({ name }) => name)];
 }
 
 /** How many pumps run, alike or not; one where nobody can read how many. */
@@ -148,7 +148,7 @@ export function stationWorkings(duty: Duty, pump: DutyPump): readonly PlanItem[]
   return [
     ...withPower(duty).map((other) => {
       const call = callOf(PUMPMAXPOWER, otherOnWater(other, liquidOfDuty(duty)));
-      return spill(maxPowerOf(other.index), `Greatest power of ${other.name}, as on water`, call);
+      return spill(maxPowerOf(other.index), `Maximum power of ${other.name}, as on water`, call);
     }),
     ...[...curves.values()].map((one) => stationCurves(duty, pump, one)),
     ...[...lines.values()].flatMap((one) => [lineRows(one, duty, "Own"), lineRows(one, duty, "Common")].flat()),

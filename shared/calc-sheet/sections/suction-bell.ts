@@ -144,7 +144,7 @@ function worst(rows: readonly BellRow[]): readonly PlanItem[] {
   const margin = (row: number): Expression => cell(BELL, row, "margin");
   const before = (row: number, of: "margin" | "bell"): Expression => cell(WORST_BELL, row - 1, of);
   return [
-    working(WORST_BELL, "Least water in hand, carried down", rows.length, [
+    working(WORST_BELL, "Minimum spare water, carried down", rows.length, [
       ["margin", "in hand", (row) => (row === 0 ? margin(0) : least(before(row, "margin"), margin(row)))],
       [
         "bell",
@@ -156,7 +156,7 @@ function worst(rows: readonly BellRow[]): readonly PlanItem[] {
     {
       ...figure(
         SUMP.bellMargin,
-        "Least water in hand over the bell",
+        "Minimum spare water over the bell",
         cell(WORST_BELL, rows.length - 1, "margin"),
         "Of the rows above; below 0 a vortex draws air into the pump.",
         "main",
@@ -179,7 +179,7 @@ function worst(rows: readonly BellRow[]): readonly PlanItem[] {
         constant("none needed: it has its water"),
         cell(WORST_BELL, rows.length - 1, "bell"),
       ),
-      "In the row with the least water in hand: the nearest diameter that needs no more water than there is; else less flow, more water or a vortex plate.",
+      "In the row with the minimum spare water: the nearest diameter that needs no more water than there is; else less flow, more water or a vortex plate.",
     ),
   ];
 }
@@ -190,10 +190,10 @@ const WORST_IN = "worstBellRow";
 function worstIn(rows: readonly BellRow[]): readonly PlanItem[] {
   const names = rows.map(({ label }) => label);
   const figureOf = (row: number): Expression => cell(BELL, row, "margin");
-  const fact = { key: "margin", label: "water in hand", quantity: "length", side: "least", figure: figureOf } as const;
+  const fact = { key: "margin", label: "spare water", quantity: "length", side: "least", figure: figureOf } as const;
   return [
-    ...worstTable({ key: WORST_IN, label: "Least water in hand over the bell" }, names, [fact]),
-    inWords(SUMP.bellMarginIn, "Least water in hand over the bell in", worstNames(WORST_IN, fact.key, names.length)),
+    ...worstTable({ key: WORST_IN, label: "Minimum spare water over the bell" }, names, [fact]),
+    inWords(SUMP.bellMarginIn, "Minimum spare water over the bell in", worstNames(WORST_IN, fact.key, names.length)),
   ];
 }
 

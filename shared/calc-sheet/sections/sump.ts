@@ -46,7 +46,7 @@ function pumpedDown(duty: Duty): readonly PlanItem[] {
     ...stated(duty, "sumpPlan", "sumpStartLevel", "sumpStopLevel", "sumpInflow", "startsPerHour"),
     figure(SUMP.sumpVolume, "Volume between the levels", callOf(SUMPVOLUME, LEVELS), "Plan over height."),
     ...(pump === undefined
-      ? [statement("Choose a pump for the time of drawdown.")]
+      ? [statement("Select a pump for the time of drawdown.")]
       : isDrawnDown(duty)
         ? [...drawdown(duty, pump), ...starts(duty)]
         : [statement("The time of drawdown is worked out for pumps alike.")]),
@@ -141,7 +141,7 @@ function starts(duty: Duty): readonly PlanItem[] {
           ),
           figure(
             SUMP.workingVolumeLeast,
-            "Least volume for the starts stated",
+            "Minimum volume for the starts stated",
             part(WORKING, "volume"),
             "A quarter of the flow times the time between starts; all pumps that run start together.",
           ),

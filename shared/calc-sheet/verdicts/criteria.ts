@@ -47,7 +47,7 @@ export function criteriaOf(duty: Duty): readonly Criterion[] {
 
 function judgedBy(duty: Duty): readonly Criterion[] {
   const { pump, pumpState } = duty;
-  const noPump = pumpState === "unreadable" ? "the chosen pump cannot be read" : "no pump is chosen";
+  const noPump = pumpState === "unreadable" ? "the selected pump cannot be read" : "no pump is selected";
   return [
     ...OF_PUMP.flatMap(([of, criteria]) =>
       pump === undefined ? [worded({ of, state: "open", what: noPump })] : criteria(duty, pump),

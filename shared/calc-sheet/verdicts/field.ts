@@ -12,7 +12,7 @@ export function fieldCriteria(duty: Duty): readonly Criterion[] {
     const missing = (["fieldFlow", "dischargeReading"] as const).filter((key) => duty.state[key] === "blank");
     return [openPoint({ of, what: "measured head", missing })];
   }
-  if (duty.pump === undefined) return [worded({ of, state: "open", what: "no pump is chosen to hold it against" })];
+  if (duty.pump === undefined) return [worded({ of, state: "open", what: "no pump is selected to compare it with" })];
   const outside = duty.acceptanceGrade === undefined ? "check" : "fail";
   return [
     worded({

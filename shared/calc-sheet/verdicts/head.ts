@@ -164,7 +164,7 @@ function flowIn(one: DutyState): Criterion {
     broken: "fail",
     unanswered: "fail",
     when: one.words,
-    why: "less than the case asks for",
+    why: "less than the case requires",
   });
 }
 
@@ -173,8 +173,8 @@ const NO_HEAD = "the curve gives no head at the duty flow";
 
 /** Why a pump that was chosen with a ratio may miss the duty. */
 function moved({ speedRatio, trimRatio }: Pick<DutyPump, "speedRatio" | "trimRatio">): string {
-  if (speedRatio !== 1) return "its speed was set for another duty: choose it anew, or set the speed ratio";
-  return trimRatio === 1 ? "" : "its impeller was trimmed for another duty: choose it anew, or set the trim ratio";
+  if (speedRatio !== 1) return "its speed was set for another duty: choose it again, or set the speed ratio";
+  return trimRatio === 1 ? "" : "its impeller was trimmed for another duty: choose it again, or set the trim ratio";
 }
 
 /** Margin on losses taken where none is stated, of all losses of a state. */
@@ -236,7 +236,7 @@ function shutoff(duty: Duty, pump: DutyPump): readonly Criterion[] {
     [staticHead, pressureHead, drawn, speedRatio].map(({ key }) => key).join(" ") + JSON.stringify(inSeries);
   const cases = caseStatesOf(duty).filter((one) => asked(one) !== asked(normal));
   return [
-    shutoffIn({ ...normal, staticHead: highest }, duty, hasGreatest ? "greatest static head" : "static head"),
+    shutoffIn({ ...normal, staticHead: highest }, duty, hasGreatest ? "maximum static head" : "static head"),
     ...cases.map((one) => shutoffIn(one, duty, one.label)),
   ];
 }
@@ -397,7 +397,7 @@ function routeIn(one: DutyState, duty: Duty): readonly Criterion[] {
       found: pumps,
       ...(lower !== undefined && {
         foundAtBest: sum(pumps, lower),
-        assumed: "the source at its lowest with the greatest static head",
+        assumed: "the source at its lowest with the maximum static head",
       }),
       limit: routeCell(duty, one, "headToFill"),
       quantity: "head",

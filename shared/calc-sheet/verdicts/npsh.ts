@@ -67,7 +67,7 @@ function against(
   const margin = difference(available, required);
   const atBest = (of: Expression): Pick<LimitFacts, "foundAtBest"> =>
     higher === undefined ? {} : { foundAtBest: sum(of, higher) };
-  const assumption = higher === undefined ? {} : { assumed: "the source at its lowest with the least static head" };
+  const assumption = higher === undefined ? {} : { assumed: "the source at its lowest with the minimum static head" };
   const common = { of: "npsh", quantity: "head", mustBe: "at least", ...assumption, ...assumedOf(duty) } as const;
   const isTyped = duty.state.npshMargin !== "blank";
   return [
@@ -146,7 +146,7 @@ function asTyped(duty: Duty): readonly Criterion[] {
       mustBe: "at most",
       broken: "check",
       when: "NPSH required is known at the duty flow",
-      why: "the pump runs beyond it and asks for more NPSH there",
+      why: "the pump runs beyond it and requires more NPSH there",
     }),
   ];
 }
@@ -161,7 +161,7 @@ function typedOff(): Criterion {
     quantity: "percent",
     mustBe: "at most",
     broken: "check",
-    why: "the curve of the chosen pump decides",
+    why: "the curve of the selected pump decides",
   });
 }
 

@@ -46,7 +46,7 @@ import { type Criterion, limitOf, openPoint, worded } from "./criterion.ts";
 export function pipeCriteria(duty: Duty): readonly Criterion[] {
   const { pump, pumpState } = duty;
   if (pump === undefined) {
-    const what = pumpState === "unreadable" ? "the chosen pump cannot be read" : "no pump is chosen";
+    const what = pumpState === "unreadable" ? "the selected pump cannot be read" : "no pump is selected";
     return [worded({ of: "pipe", state: "open", what })];
   }
   const runs = pipeRuns(duty);
@@ -107,7 +107,7 @@ function byUsual(duty: Duty, run: PipeRun): { readonly state: Expression; readon
     state: said("check", "open", "open"),
     why: said(
       `within the usual rating of such hose: ask the maker, and state it as ${missingOf(run)}`,
-      `above the least usual rating of such hose: ${missingOf(run)} not stated`,
+      `above the minimum usual rating of such hose: ${missingOf(run)} not stated`,
       `no usual rating of such hose at its temperature: ${missingOf(run)} not stated`,
     ),
   };
@@ -248,7 +248,7 @@ function vacuumIn(duty: Duty, run: PipeRun, found: Expression, when: string | Ex
       why:
         run.line === "suctionLine"
           ? "a suction line is to stand twice its vacuum"
-          : "a vacuum that lasts asks for twice its pressure",
+          : "a vacuum that lasts requires twice its pressure",
       cites: factor,
     }),
   ];

@@ -65,7 +65,7 @@ function lifts(duty: Duty): readonly Criterion[] {
     ...byNpsh(duty),
     limitOf({
       ...LIFTED,
-      what: "suction lift, near the least limit",
+      what: "suction lift, near the minimum limit",
       limit: nearest,
       broken: "check",
       when: join(

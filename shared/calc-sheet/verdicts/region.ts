@@ -43,7 +43,7 @@ function within(duty: Duty, { speed }: DutyPump, found: Expression, when: string
       ? "the speed of the curve is not stated; up to N_s 4500 70 to 120 % is preferred"
       : "outside the preferred region",
   );
-  const doubted = constant("least continuous flow doubted: ask the maker");
+  const doubted = constant("minimum continuous flow doubted: ask the maker");
   const [preferred, leastFlows] = operatingRegionMethod.cites;
   return [
     share({
@@ -93,7 +93,7 @@ function withinMakers({ state }: Duty, found: Expression, when: string): readonl
   return [
     ...(state.leastPumpFlow === "blank"
       ? []
-      : [limitOf({ ...facts, limit: FIELD.leastPumpFlow, mustBe: "at least", why: "below the maker's least flow" })]),
+      : [limitOf({ ...facts, limit: FIELD.leastPumpFlow, mustBe: "at least", why: "below the maker's minimum flow" })]),
     ...(state.greatestPumpFlow === "blank"
       ? []
       : [
@@ -101,7 +101,7 @@ function withinMakers({ state }: Duty, found: Expression, when: string): readonl
             ...facts,
             limit: FIELD.greatestPumpFlow,
             mustBe: "at most",
-            why: "above the maker's greatest flow",
+            why: "above the maker's maximum flow",
           }),
         ]),
   ];

@@ -29,14 +29,14 @@ export function sewageCriteria(duty: Duty): readonly Criterion[] {
       what: "sewage in the slowest discharge run",
       found: product(slowest, ratio(leastFlow(duty), FIELD.flow)),
       limit: FIELD.sewageVelocity,
-      when: "least flow of the duty",
+      when: "minimum flow of the duty",
     }),
     limitOf({
       ...facts,
       what: "sewage flushing the slowest discharge run",
       found: product(slowest, ratio(greatestFlow(duty), FIELD.flow)),
       limit: FIELD.flushVelocity,
-      when: "greatest flow of the duty",
+      when: "maximum flow of the duty",
     }),
   ];
 }

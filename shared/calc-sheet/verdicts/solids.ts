@@ -25,7 +25,7 @@ function deposition(duty: Duty): readonly Criterion[] {
   return [...runs.flatMap((run) => keptMoving(run, duty)), ...sliding(runs), rheology(), ...riser(duty, runs)];
 }
 
-const AT_LEAST_FLOW = "least flow of the duty";
+const AT_LEAST_FLOW = "minimum flow of the duty";
 
 /** Velocity in a run at the least flow of the duty. */
 function velocityIn({ record }: SlurryRun): Expression {

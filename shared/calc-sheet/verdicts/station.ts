@@ -135,13 +135,13 @@ export function stationDriver(duty: Duty, gives: Expression): readonly Criterion
     ...otherPowers(duty).map(({ name, power }) =>
       limitOf({
         of: "driver",
-        what: "driver as sized for the chosen pump",
+        what: "driver as sized for the selected pump",
         found: gives,
         limit: power,
         quantity: "power",
         mustBe: "at least",
         broken: "check",
-        when: `${name}, greatest power on its curve`,
+        when: `${name}, maximum power on its curve`,
         why: "size a driver of its own for it",
       }),
     ),

@@ -20,7 +20,7 @@ export const ASPUMPED = defineEntry({
       about: "Outside diameter of the impeller",
       example: '14, or "350 mm"',
       range: "50 mm to 5 m (2 in to 16 ft)",
-      whenLeftOut: { value: null, shown: "no pump chosen yet" },
+      whenLeftOut: { value: null, shown: "no pump selected yet" },
     }),
   },
   answer: {

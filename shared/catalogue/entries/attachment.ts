@@ -19,10 +19,10 @@ export const BELTDRIVE = defineEntry({
   group: "Drive",
   summary: "Pump speed, belt speed, driver power and side pull of a V-belt drive",
   method:
-    "Pump speed = driver speed × driver sheave ÷ pump sheave, less 1.5 % slip. Belt speed = π × driver sheave × driver speed: refused above 35 m/s (115 ft/s), balanced sheaves above 25 m/s (82 ft/s). Driver power = shaft power ÷ 0.95. Side pull on the driver's shaft = 1.5 times the pull of the torque, 2T/d, at normal tension; 1.3 to 1.7 is usual. Sheaves by pitch diameter. Hold the least sheave and the side pull against the motor's bearing and the pump frame; TS motors take no belts, and belts above 185 kW (250 hp) are seldom used. Guard belts and sheaves all round.",
+    "Pump speed = driver speed × driver sheave ÷ pump sheave, less 1.5 % slip. Belt speed = π × driver sheave × driver speed: refused above 35 m/s (115 ft/s), balanced sheaves above 25 m/s (82 ft/s). Driver power = shaft power ÷ 0.95. Side pull on the driver's shaft = 1.5 times the pull of the torque, 2T/d, at normal tension; 1.3 to 1.7 is usual. Sheaves by pitch diameter. Hold the minimum sheave and the side pull against the motor's bearing and the pump frame; TS motors take no belts, and belts above 185 kW (250 hp) are seldom used. Guard belts and sheaves all round.",
   cites: beltDriveMethod.cites,
   parameters: {
-    shaftPower: quantity("power", { about: "Greatest power the pump takes", range: "above 0" }),
+    shaftPower: quantity("power", { about: "Maximum power the pump takes", range: "above 0" }),
     driverSpeed: quantity("speed", { about: "Speed of the driver", range: "above 0" }),
     driverSheave: quantity("size", { about: "Pitch diameter of the driver's sheave", range: "above 0" }),
     pumpSheave: quantity("size", { about: "Pitch diameter of the pump's sheave", range: "above 0" }),
@@ -31,7 +31,7 @@ export const BELTDRIVE = defineEntry({
       range: "more than half of both sheaves together",
     }),
     minimumDriverSheave: quantity("size", {
-      about: "Least pitch diameter the motor allows, from its maker or NEMA MG 1",
+      about: "Minimum pitch diameter the motor allows, from its maker or NEMA MG 1",
       whenLeftOut: { value: null, shown: "not known, with a caution" },
     }),
   },
@@ -43,8 +43,8 @@ export const BELTDRIVE = defineEntry({
       beltSpeed: { name: "belt speed", quantity: "velocity" },
       driverPower: { name: "driver power", quantity: "power" },
       sidePull: { name: "side pull", quantity: "force" },
-      leastSidePull: { name: "least side pull", quantity: "force" },
-      greatestSidePull: { name: "greatest side pull", quantity: "force" },
+      leastSidePull: { name: "minimum side pull", quantity: "force" },
+      greatestSidePull: { name: "maximum side pull", quantity: "force" },
     },
   },
   examples: [

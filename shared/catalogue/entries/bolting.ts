@@ -55,7 +55,7 @@ export const BOLTTORQUE = defineEntry({
   group: "Pressure and flanges",
   summary: "Bolt load and tightening torque of a flange with its flat gasket, and the pressure it seals to",
   method:
-    "Flange, bolts and gasket by size and class or PN as in FLANGEDIMENSIONS; a ring bears as far out as the raised face, on flat faces and in Class 125 and 250 on its whole width. Load to hold the pressure (π/4) G² P + 2 b π G m P, to seat the gasket π b G y; m, y: rubber below 75 A 0.5, 0; rubber 75 A or harder 1, 200 psi; fibre 1/16 in 2.75, 3700 psi; spiral wound 3, 10 000 psi. Contact width N: b₀ = N/2, b = b₀ and G the mean diameter up to 1/4 in, above it b = 0.5 √b₀ in inches and G the outside less 2 b. Full face, outside A, inside B, bolt circle C: h = (C−B)(2B+C)/(6(B+C)), h' = (A−C)(2A+C)/(6(A+C)), b = (C−B)/4, G = C − 2 h, and b π G counts 1 + h/h' times. The stress taken is the least that still holds the test pressure where the tightening comes out low by the scatter, not below what the grade is usually pulled to (B7 42 ksi, SAE grade 5 51, ISO 8.8 52.2, A307 B 20, stainless 40 % of yield; half in ductile iron), not above what bolt, flange and gasket stand (B7 63 ksi, 59.5, 60.9, 25, 60 % of yield; half in ductile iron; 25 in grey iron; rubber 900 psi, fibre 15 000 psi on the area in contact). No torque, with the reason, where the class does not hold the pressure, for a raised face on flat grey iron, for grey iron with a ring gasket and bolts above 30 ksi yield, for a full-face gasket between raised faces, for low-strength bolts with a hard gasket. Torque T = K D F, K as stated, or usual of the finish; the low side counts its greatest K. Reference torque of ASME PCC-1 table 1, plain studs, at the same load; it lists no metric bolts.",
+    "Flange, bolts and gasket by size and class or PN as in FLANGEDIMENSIONS; a ring bears as far out as the raised face, on flat faces and in Class 125 and 250 on its whole width. Load to hold the pressure (π/4) G² P + 2 b π G m P, to seat the gasket π b G y; m, y: rubber below 75 A 0.5, 0; rubber 75 A or harder 1, 200 psi; fibre 1/16 in 2.75, 3700 psi; spiral wound 3, 10 000 psi. Contact width N: b₀ = N/2, b = b₀ and G the mean diameter up to 1/4 in, above it b = 0.5 √b₀ in inches and G the outside less 2 b. Full face, outside A, inside B, bolt circle C: h = (C−B)(2B+C)/(6(B+C)), h' = (A−C)(2A+C)/(6(A+C)), b = (C−B)/4, G = C − 2 h, and b π G counts 1 + h/h' times. The stress taken is the minimum that still holds the test pressure where the tightening comes out low by the scatter, not below what the grade is usually pulled to (B7 42 ksi, SAE grade 5 51, ISO 8.8 52.2, A307 B 20, stainless 40 % of yield; half in ductile iron), not above what bolt, flange and gasket stand (B7 63 ksi, 59.5, 60.9, 25, 60 % of yield; half in ductile iron; 25 in grey iron; rubber 900 psi, fibre 15 000 psi on the area in contact). No torque, with the reason, where the class does not hold the pressure, for a raised face on flat grey iron, for grey iron with a ring gasket and bolts above 30 ksi yield, for a full-face gasket between raised faces, for low-strength bolts with a hard gasket. Torque T = K D F, K as stated, or usual of the finish; the low side counts its maximum K. Reference torque of ASME PCC-1 table 1, plain studs, at the same load; it lists no metric bolts.",
   cites: [
     ...gasketLoadMethod.cites,
     ...boltTorqueMethod.cites,
@@ -71,7 +71,7 @@ export const BOLTTORQUE = defineEntry({
     flangeClass,
     pressure: zeroDoubted(
       quantity("gaugePressure", {
-        about: "Greatest pressure the joint must hold",
+        about: "Maximum pressure the joint must hold",
         example: '250, or "17 bar"',
         range: "0 or more",
       }),
@@ -134,7 +134,7 @@ export const BOLTTORQUE = defineEntry({
       needed: { name: "load needed", quantity: "force" },
       neededStress: { name: "bolt stress needed", quantity: "stress" },
       stress: { name: "bolt stress taken", quantity: "stress" },
-      greatest: { name: "greatest stress allowed", quantity: "stress" },
+      greatest: { name: "maximum stress allowed", quantity: "stress" },
       load: { name: "load of one bolt", quantity: "force" },
       torque: { name: "torque", quantity: "torque" },
       reference: { name: "reference torque", quantity: "torque" },
@@ -144,8 +144,8 @@ export const BOLTTORQUE = defineEntry({
       testLoad: { name: "load needed at test", quantity: "force" },
       lowLoad: { name: "load on the low side", quantity: "force" },
       sealsTo: { name: "seals to", quantity: "gaugePressure" },
-      sealsToAtBest: { name: "seals to, least nut factor", quantity: "gaugePressure" },
-      stressAtLeast: { name: "bolt stress, least nut factor", quantity: "stress" },
+      sealsToAtBest: { name: "seals to, minimum nut factor", quantity: "gaugePressure" },
+      stressAtLeast: { name: "bolt stress, minimum nut factor", quantity: "stress" },
       noTorque: { name: "why no torque" },
     },
   },

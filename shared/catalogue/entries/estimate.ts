@@ -31,7 +31,7 @@ export const ENERGYCOST = defineEntry({
     }),
     driveEfficiency: share({
       ...LARGE,
-      about: "Efficiency of belts, gear and frequency converter together",
+      about: "Efficiency of belts, gear and variable-frequency drive together",
       example: '0.96, or "96 %"',
       range: "above 0, at most 100 %",
       whenLeftOut: { value: 1, shown: "100 %, direct coupled" },
@@ -60,7 +60,7 @@ export const LIFECYCLECOST = defineEntry({
   group: "Estimate",
   summary: "Present value of a first cost and of what each year costs",
   method:
-    "First cost plus yearly cost times (1 − (1 + i)^−n)/i, each year's cost at its end. i is the real rate, (1 + discount rate)/(1 + inflation) − 1; without inflation the discount rate is taken as real. The first cost holds purchase, installation and commissioning; the yearly cost energy, operation, maintenance, down time and the environment, at today's prices. A cost at the end, such as disposal, goes into the first cost at its present value, cost/(1 + i)^n.",
+    "First cost plus yearly cost times (1 − (1 + i)^−n)/i, each year's cost at its end. i is the real rate, (1 + discount rate)/(1 + inflation) − 1; without inflation the discount rate is taken as real. The first cost holds purchase, installation and commissioning; the yearly cost energy, operation, maintenance, downtime and the environment, at today's prices. A cost at the end, such as disposal, goes into the first cost at its present value, cost/(1 + i)^n.",
   cites: lifeCycleCostMethod.cites,
   unitless: true,
   parameters: {
@@ -70,7 +70,7 @@ export const LIFECYCLECOST = defineEntry({
       example: "31000",
       range: "0 or more",
     }),
-    years: quantity("ratio", { about: "Years in service", example: "15", range: "above 0, at most 200" }),
+    years: quantity("ratio", { about: "Service life, years", example: "15", range: "above 0, at most 200" }),
     discountRate: zeroDoubted(
       share({
         ...RATE,

@@ -35,7 +35,7 @@ const parameters = {
   speedRatio,
   trimRatio,
   curveSpeed: quantity("speed", {
-    about: "Speed of the curve, where the readings hold the speed measured",
+    about: "Curve speed, where the readings hold the speed measured",
     example: "1750",
     range: "above 0",
     whenLeftOut: { value: null, shown: "no speed was measured: the speed ratio counts" },
@@ -119,7 +119,7 @@ function speedTaken(ratio: number): Finding {
 export const FIELDCHECK = defineEntry({
   id: "FIELDCHECK",
   group: "Pump",
-  summary: "What was measured at a running pump held against its curve, with what the readings leave open",
+  summary: "What was measured at a running pump compared with its curve, with what the readings leave open",
   method: `${BAND} Deviations are measured over curve less 1, that of flow at the measured head. Their uncertainty is the root of the sum of squares of head, flow through the slope of the curve, and speed twice (power thrice), at two standard deviations (JCGM 100). Give a viscous liquid's curve corrected (VISCOUSCURVE).`,
   cites: fieldCheckMethod.cites,
   parameters,

@@ -19,7 +19,7 @@ const water = {
 
 const driveEfficiency = share({
   ...LARGE,
-  about: "Efficiency of belts, gear and frequency converter together",
+  about: "Efficiency of belts, gear and variable-frequency drive together",
   example: '0.96, or "96 %"',
   range: "above 0, at most 100 %",
   whenLeftOut: { value: 1, shown: "100 %, direct coupled" },

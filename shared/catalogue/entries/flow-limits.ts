@@ -23,14 +23,14 @@ export const NPSHLIMITFLOW = defineEntry({
   id: "NPSHLIMITFLOW",
   group: "System and suction",
   summary: "Flow at which NPSH available comes down to what the pump requires and its margin",
-  method: `NPSHA less the margin meets NPSHR, by Brent's method over the flows the curve gives NPSHR for; of several such flows the greatest. The line takes the flow of all pumps, each row its share; NPSHR is that of one pump at its own flow. Where NPSHR rises again at small flows, the first column says from where on NPSH suffices. Without a stated margin as MAXLIFT: the greater of 1.0 m (3.28 ft) and 0.3 NPSHR; a margin of 0 gives the flow at which the two meet. The pump does not stop there: its head falls off and cavitation holds the flow near this figure. “End of the curve” says that NPSH suffices at every flow given. ${EACH_IN_WORDS}`,
+  method: `NPSHA less the margin meets NPSHR, by Brent's method over the flows the curve gives NPSHR for; of several such flows the largest. The line takes the flow of all pumps, each row its share; NPSHR is that of one pump at its own flow. Where NPSHR rises again at small flows, the first column says from where on NPSH suffices. Without a stated margin as MAXLIFT: the greater of 1.0 m (3.28 ft) and 0.3 NPSHR; a margin of 0 gives the flow at which the two meet. The pump does not stop there: its head falls off and cavitation holds the flow near this figure. “End of the curve” says that NPSH suffices at every flow given. ${EACH_IN_WORDS}`,
   cites: npshLimitFlowMethod.cites,
   parameters: {
     curve,
     suctionLift,
     suctionLine: pumpsLineOrNothing("The suction line, from the liquid to the pump"),
     NPSHMargin: quantity("head", {
-      about: "NPSH to keep in hand over NPSHR",
+      about: "NPSH margin to keep over NPSHR",
       range: "0 or more",
       whenLeftOut: { value: null, shown: "the greater of 1.0 m (3.28 ft) and 0.3 × NPSHR" },
     }),
@@ -130,7 +130,7 @@ export const MINTHERMALFLOW = defineEntry({
   id: "MINTHERMALFLOW",
   group: "Pump",
   summary: "Flow below which the liquid warms in the pump by more than allowed",
-  method: `ΔT = (P − ρ g Q H)/(ρ Q c_p) by the power curve where it is given, which stays finite at no flow, or g H (1/η − 1)/c_p by efficiency. Where NPSH available is given, the liquid warms no further than leaves it as much as NPSHR: the rise of its vapour pressure is held against the NPSH in hand, NPSHR below its first flow being that of the first. The hydraulic minimum beside it is the maker's to state: without one 30 % of best efficiency flow, below which continuous running is doubted (house choice); it is nearly always the greater, and the greater governs. ${HEAT_IN_WORDS}`,
+  method: `ΔT = (P − ρ g Q H)/(ρ Q c_p) by the power curve where it is given, which stays finite at no flow, or g H (1/η − 1)/c_p by efficiency. Where NPSH available is given, the liquid warms no further than leaves it as much as NPSHR: the rise of its vapour pressure is compared with the NPSH in hand, NPSHR below its first flow being that of the first. The hydraulic minimum beside it is the maker's to state: without one 30 % of best efficiency flow, below which continuous running is doubted (house choice); it is nearly always the greater, and the greater governs. ${HEAT_IN_WORDS}`,
   cites: thermalMinimumFlowMethod.cites,
   parameters: {
     curve,

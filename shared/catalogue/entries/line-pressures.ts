@@ -14,7 +14,7 @@ export const LINEPRESSURES = defineEntry({
   group: "Pressure and flanges",
   summary: "The pressures each run of a line has to stand, at the worse of its ends",
   method:
-    "Gauge pressures of the grade lines over the pipe: running (marched back from the outlet where no start head is given); against a shut valve, to the level the pumps hold at shutoff; standing behind the check valve, full to the highest place beyond; at rest where no air is let in, hanging on the outlet; filling, with the front at the governing summit; and the least of running and standing. Surge is that of a sudden stop by Joukowsky, the run's own or the share 2 (A1/a1)/(A1/a1 + A2/a2) that a neighbour passes on, a run too short for its own wave taking that of the line. It is a screen, no transient study; where it reaches the vapour pressure a note says so. Ratings are PIPERATING's, collapse COLLAPSEPRESSURE's.",
+    "Gauge pressures of the grade lines over the pipe: running (marched back from the outlet where no start head is given); against a shut valve, to the level the pumps hold at shutoff; standing behind the check valve, full to the highest place beyond; at rest where no air is let in, hanging on the outlet; filling, with the front at the governing summit; and the lowest of running and standing. Surge is that of a sudden stop by Joukowsky, the run's own or the share 2 (A1/a1)/(A1/a1 + A2/a2) that a neighbour passes on, a run too short for its own wave taking that of the line. It is a screen, no transient study; where it reaches the vapour pressure a note says so. Ratings are PIPERATING's, collapse COLLAPSEPRESSURE's.",
   cites: linePressuresMethod.cites,
   parameters: {
     flow: quantity("flow", { about: "Flow through the line, running", range: "0 or more" }),
@@ -22,7 +22,7 @@ export const LINEPRESSURES = defineEntry({
     startLevel,
     startHead,
     shutoffLevel: quantity("elevation", {
-      about: "Level to which the pumps hold the line against a shut valve: greatest source level plus shutoff heads",
+      about: "Level to which the pumps hold the line against a shut valve: maximum source level plus shutoff heads",
       whenLeftOut: { value: null, shown: "no shutoff pressure" },
     }),
     fillingFlow: quantity("flow", {
@@ -50,9 +50,9 @@ export const LINEPRESSURES = defineEntry({
       hanging: { name: "at rest without air", quantity: "gaugePressure" },
       filling: { name: "filling", quantity: "gaugePressure" },
       surge: { name: "surge", quantity: "pressureDifference" },
-      withSurge: { name: "greatest with surge", quantity: "gaugePressure" },
-      least: { name: "least", quantity: "gaugePressure" },
-      leastWithSurge: { name: "least with surge", quantity: "gaugePressure" },
+      withSurge: { name: "maximum with surge", quantity: "gaugePressure" },
+      least: { name: "minimum", quantity: "gaugePressure" },
+      leastWithSurge: { name: "minimum with surge", quantity: "gaugePressure" },
     },
   },
   examples: [

@@ -25,7 +25,7 @@ export const CASTINGPROPERTY = defineEntry({
   group: "Materials",
   summary: "One property of a pump casting: strength, hardness, density, permeability, pitting resistance …",
   method:
-    "Read from the list that CASTINGS spills. Tensile and yield strength are least values in ksi (US) or MPa (SI, METRIC), each from its own printed column, not converted. Density in the unit set; elongation in percent; hardness in HB; permeability relative to vacuum. Where the list holds a band or words, the answer is that text; least hardness, greatest hardness, least PREN and greatest PREN are numbers. A hardness may name its condition: hardness hardened level 1. Cast iron without a grade is taken as grey iron, and any other name without a grade as the one the caution states. A composition in percent instead of a material gives PREN = %Cr + 3.3 %Mo + 1.65 %W + 16 %N: Cr 25.5, Mo 2.0, N 0.17. Many figures are not yet verified against the standard: NOTES says which.",
+    "Read from the list that CASTINGS spills. Tensile and yield strength are minimum values in ksi (US) or MPa (SI, METRIC), each from its own printed column, not converted. Density in the unit set; elongation in percent; hardness in HB; permeability relative to vacuum. Where the list holds a band or words, the answer is that text; minimum hardness, maximum hardness, minimum PREN and maximum PREN are numbers. A hardness may name its condition: hardness hardened level 1. Cast iron without a grade is taken as grey iron, and any other name without a grade as the one the caution states. A composition in percent instead of a material gives PREN = %Cr + 3.3 %Mo + 1.65 %W + 16 %N: Cr 25.5, Mo 2.0, N 0.17. Many figures are not yet verified against the standard: NOTES says which.",
   cites: castingCites,
   parameters: {
     casting: text<Casting | Composition>(
@@ -82,7 +82,7 @@ export const CASTINGS = defineEntry({
   summary:
     "Every pump casting the add-in knows, with strength, hardness, density, permeability, source and how verified",
   method:
-    "Least values of the specifications unless a remark says typical. Strengths in ksi (US) or MPa (SI, METRIC) are two printed columns, not one converted. Hardness in HB by condition. PREN is that of the ends of the specified composition. Cells stay empty where the specification states nothing. Permeability is rough; a magnet attracts duplex and cast 316 with ferrite too, so never sort by magnet. For rated pressures of casings and flanges see FLANGERATING.",
+    "Minimum values of the specifications unless a remark says typical. Strengths in ksi (US) or MPa (SI, METRIC) are two printed columns, not one converted. Hardness in HB by condition. PREN is that of the ends of the specified composition. Cells stay empty where the specification states nothing. Permeability is rough; a magnet attracts duplex and cast 316 with ferrite too, so never sort by magnet. For rated pressures of casings and flanges see FLANGERATING.",
   cites: castingCites,
   parameters: {},
   answer: {
@@ -98,8 +98,8 @@ export const CASTINGS = defineEntry({
       hardness: { name: "hardness" },
       density: { name: "density", quantity: "density" },
       permeability: { name: "relative permeability" },
-      leastPren: { name: "least PREN" },
-      greatestPren: { name: "greatest PREN" },
+      leastPren: { name: "minimum PREN" },
+      greatestPren: { name: "maximum PREN" },
       source: { name: "source" },
       howVerified: { name: "how verified" },
     },

@@ -54,11 +54,11 @@ export const MOTORDATA = defineEntry({
   group: "Drive",
   summary: "Standard motor that carries the pump on its site, with speed, slip, frame, efficiency, current and torque",
   method:
-    "The smallest rating of which enough is left: rating × output factor × speed factor at or above shaft power × power margin, or the rating of the motor there is. The output factor is 1 to 1000 m (3300 ft) and 40 °C (104 °F); beyond, by bands as makers publish them, the lower figure for the whole band: to 1500 m 0.97, 2000 m 0.94, 2500 m 0.90, 3000 m 0.86, 3500 m 0.82, 4000 m 0.77; to 45 °C 0.96, 50 °C 0.92, 55 °C 0.87, 60 °C 0.82; multiplied, no credit for cool air. The motor is of the supply's frequency: stated, else that of a voltage met at one frequency alone (400 V 50 Hz, 480 V 60 Hz), else 60 Hz for NEMA and 50 Hz for IEC. A line-start motor runs within 5 % below its synchronous speed, 120 f/poles. At any other speed a variable-frequency drive (VFD) slows the next faster motor, whose rating falls with its speed (speed factor = speed / synchronous speed), or raises one by at most 10 %, which gives no more than its rating; slip stays empty then. Through belts the motor keeps its own speed, taken with four poles, and its rating, and the belts take 5 %. Frames: MG 1 Part 13 or EN 50347 by rating and poles, of the supply of the series; TS frames are for direct coupling alone. NEMA: enclosed NEMA Premium motors at 60 Hz, and the current of NEC Table 430.250 wherever it has one (a supply of 480 V reads the 460 V column). IEC: ratings of the primary series, IE3 at 50 Hz. Any other current is P/(√3 V η 0.85): the power factor is common practice, the nameplate wins. The greatest starting current is 8 times that, direct on line. Torque is that of the rating at the pump's speed. Give the greatest speed the pump runs at and its power there. Without a list named, NEMA in US units and IEC in SI and METRIC.",
+    "The smallest rating of which enough is left: rating × output factor × speed factor at or above shaft power × power margin, or the rating of the motor there is. The output factor is 1 to 1000 m (3300 ft) and 40 °C (104 °F); beyond, by bands as makers publish them, the lower figure for the whole band: to 1500 m 0.97, 2000 m 0.94, 2500 m 0.90, 3000 m 0.86, 3500 m 0.82, 4000 m 0.77; to 45 °C 0.96, 50 °C 0.92, 55 °C 0.87, 60 °C 0.82; multiplied, no credit for cool air. The motor is of the supply's frequency: stated, else that of a voltage met at one frequency alone (400 V 50 Hz, 480 V 60 Hz), else 60 Hz for NEMA and 50 Hz for IEC. A line-start motor runs within 5 % below its synchronous speed, 120 f/poles. At any other speed a variable-frequency drive (VFD) slows the next faster motor, whose rating falls with its speed (speed factor = speed / synchronous speed), or raises one by at most 10 %, which gives no more than its rating; slip stays empty then. Through belts the motor keeps its own speed, taken with four poles, and its rating, and the belts take 5 %. Frames: MG 1 Part 13 or EN 50347 by rating and poles, of the supply of the series; TS frames are for direct coupling alone. NEMA: enclosed NEMA Premium motors at 60 Hz, and the current of NEC Table 430.250 wherever it has one (a supply of 480 V reads the 460 V column). IEC: ratings of the primary series, IE3 at 50 Hz. Any other current is P/(√3 V η 0.85): the power factor is common practice, the nameplate wins. The maximum starting current is 8 times that, direct on line. Torque is that of the rating at the pump's speed. Give the maximum speed the pump runs at and its power there. Without a list named, NEMA in US units and IEC in SI and METRIC.",
   cites: motorDataMethod.cites,
   parameters: {
     shaftPower: quantity("power", {
-      about: "Greatest power the pump takes anywhere on its curve, with the heaviest liquid",
+      about: "Maximum power the pump takes anywhere on its curve, with the heaviest liquid",
       range: "above 0",
     }),
     speed: quantity("speed", { about: "Speed of the pump", range: "above 0" }),
@@ -78,7 +78,7 @@ export const MOTORDATA = defineEntry({
     altitude,
     ambientTemperature: zeroDoubted(
       quantity("temperature", {
-        about: "Greatest temperature of the air about the motor",
+        about: "Maximum temperature of the air about the motor",
         range: "-40 °C to 60 °C",
         whenLeftOut: { value: RATED_AMBIENT, shown: "104 °F (40 °C)" },
       }),
@@ -108,7 +108,7 @@ export const MOTORDATA = defineEntry({
       siteOutput: { name: "output on site", quantity: "power" },
       efficiency: { name: "full-load efficiency", quantity: "percent" },
       current: { name: "full-load current", quantity: "current" },
-      startingCurrent: { name: "greatest starting current", quantity: "current" },
+      startingCurrent: { name: "maximum starting current", quantity: "current" },
       torque: { name: "full-load torque", quantity: "torque" },
       spare: { name: "power left on site", quantity: "power" },
       couplingFrame: { name: "frame for direct coupling" },

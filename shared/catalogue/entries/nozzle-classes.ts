@@ -24,14 +24,14 @@ const offeredClass: OptionalParameter<FlangeClass | undefined> = {
 export const NOZZLECLASSES = defineEntry({
   id: "NOZZLECLASSES",
   group: "Pressure and flanges",
-  summary: "Greatest pressure and flange class needed at each nozzle of pumps in series, like or unlike",
+  summary: "Maximum pressure and flange class needed at each nozzle of pumps in series, like or unlike",
   method:
-    "Running: the suction pressure plus ρ g H of every pump before, at SG times 998.2 kg/m³, each head raised by the head tolerance, less the climb and the head lost to the next pump. Give the greatest head anywhere on each curve, at the greatest speed and the largest impeller; leave the loss between pumps out, for against a shut valve there is none. Standing: the column from the standing level down to the nozzles with the pumps stopped, and the pressure over it; levels count from the same zero as the elevations, and without an elevation column from the pumps. A check valve (“yes” in the column of that name: in the line right after the pump) keeps it off that pump and all before, which then stand under the source alone; failed, it does not, and that case counts unless it is struck. The greatest of the cases that count decides, and is named. A suction below atmosphere counts as 0, and so does a column that ends below the nozzle. A pump with a material or class of its own in the table is rated by that. Class needed: the lowest of the material's standard, by class or PN as the one offered is, whose rating at the temperature is not below the pressure; grey iron by the size of the flange, where the table or the class has it. Margin: what is left of the limit, the lowest of flange rating, casing working pressure and other part; an other part whose name begins with suction or discharge stands at that nozzle alone, one “between stages 1 and 2” at the discharge of the first and the suction of the second. Next class: the first nozzle in the order of flow that needs a class above the one offered, or where none is offered above those before it. Trade figure: 260 psi for Class 150, 680 psi for Class 300, held against the standard; it decides nothing. Flange test ceiling: 1.5 times the cold rating, rounded up, the most that the flange standard allows on the joint. Package test: 1.5 times the lowest cold working pressure of what is tested together, hose and coupling isolated; none where something does not hold, where a casing or class is not stated, or where that is less than 1.25 times the greatest pressure. Without a head tolerance that of the default grade for service and power is added (3 to 7 %), and 8 % for a pump to 10 kW (13 hp) or of unknown power. Surge is apart: see SURGE.",
+    "Running: the suction pressure plus ρ g H of every pump before, at SG times 998.2 kg/m³, each head raised by the head tolerance, less the climb and the head lost to the next pump. Give the maximum head anywhere on each curve, at the maximum speed and the largest impeller; leave the loss between pumps out, for against a shut valve there is none. Standing: the column from the standing level down to the nozzles with the pumps stopped, and the pressure over it; levels count from the same zero as the elevations, and without an elevation column from the pumps. A check valve (“yes” in the column of that name: in the line right after the pump) keeps it off that pump and all before, which then stand under the source alone; failed, it does not, and that case counts unless it is struck. The largest of the cases that count decides, and is named. A suction below atmosphere counts as 0, and so does a column that ends below the nozzle. A pump with a material or class of its own in the table is rated by that. Class needed: the lowest of the material's standard, by class or PN as the one offered is, whose rating at the temperature is not below the pressure; grey iron by the size of the flange, where the table or the class has it. Margin: what is left of the limit, the lowest of flange rating, casing working pressure and other part; an other part whose name begins with suction or discharge stands at that nozzle alone, one “between stages 1 and 2” at the discharge of the first and the suction of the second. Next class: the first nozzle in the order of flow that needs a class above the one offered, or where none is offered above those before it. Trade figure: 260 psi for Class 150, 680 psi for Class 300, compared with the standard; it decides nothing. Flange test ceiling: 1.5 times the cold rating, rounded up, the most that the flange standard allows on the joint. Package test: 1.5 times the lowest cold working pressure of what is tested together, hose and coupling isolated; none where something does not hold, where a casing or class is not stated, or where that is less than 1.25 times the maximum pressure. Without a head tolerance that of the default grade for service and power is added (3 to 7 %), and 8 % for a pump to 10 kW (13 hp) or of unknown power. Surge is apart: see SURGE.",
   cites: nozzleSeriesMethod.cites,
   parameters: {
     pumps: seriesPumps,
     suctionPressure: quantity("gaugePressure", {
-      about: "Greatest pressure at the first suction nozzle",
+      about: "Maximum pressure at the first suction nozzle",
       example: '15, or "1 bar"',
       range: "above absolute zero",
     }),
@@ -64,7 +64,7 @@ export const NOZZLECLASSES = defineEntry({
       side: { name: "side" },
       running: { name: "running pressure", quantity: "gaugePressure" },
       standing: { name: "standing pressure", quantity: "gaugePressure" },
-      greatest: { name: "greatest pressure", quantity: "gaugePressure" },
+      greatest: { name: "maximum pressure", quantity: "gaugePressure" },
       class: { name: "class needed" },
       rating: { name: "rating of the class offered", quantity: "gaugePressure" },
       margin: { name: "margin", quantity: "percent" },
@@ -86,7 +86,7 @@ export const NOZZLECLASSES = defineEntry({
     {
       args: [
         [
-          ["pump", "greatest head, ft"],
+          ["pump", "maximum head, ft"],
           ["first", 300],
           ["second", 300],
         ],
@@ -107,7 +107,7 @@ export const NOZZLECLASSES = defineEntry({
     {
       args: [
         [
-          ["pump", "greatest head, ft"],
+          ["pump", "maximum head, ft"],
           ["first", 300],
           ["second", 300],
         ],

@@ -68,9 +68,9 @@ export const BESTEFFICIENCYPOINT = defineEntry({
 export const OPERATINGREGION = defineEntry({
   id: "OPERATINGREGION",
   group: "Pump",
-  summary: "Preferred operating region of a pump and its least flows, in % of best efficiency flow",
+  summary: "Preferred operating region of a pump and its minimum flows, in % of best efficiency flow",
   method:
-    "70 to 120 % up to a specific speed of N_s 4500 (n_s 87), 80 to 115 % up to N_s 9000 (n_s 174), 90 to 110 % above. Summaries of the standard print 80 to 110 and 80 to 120 % for the middle one; where the last begins is a choice of this product. Without a specific speed, what pumps of the first two kinds share. Where no maker states a least continuous flow it is doubted below 30 % and broken below 10 %, above N_s 4500 below 50 and 30 %: a choice of this product. The maker's own region governs.",
+    "70 to 120 % up to a specific speed of N_s 4500 (n_s 87), 80 to 115 % up to N_s 9000 (n_s 174), 90 to 110 % above. Summaries of the standard print 80 to 110 and 80 to 120 % for the middle one; where the last begins is a choice of this product. Without a specific speed, what pumps of the first two kinds share. Where no maker states a minimum continuous flow it is doubted below 30 % and broken below 10 %, above N_s 4500 below 50 and 30 %: a choice of this product. The maker's own region governs.",
   cites: operatingRegionMethod.cites,
   parameters: {
     specificSpeed: quantity("ratio", {

@@ -325,13 +325,13 @@ export const PIPESIZE = defineEntry({
     }),
     family: text({ about: "Family of pipe, as PIPES lists it", example: '"sch40"' }, (given) => succeed(given)),
     maximumVelocity: quantity("velocity", {
-      about: "Greatest mean velocity",
+      about: "Maximum mean velocity",
       example: '8, or "2.4 m/s"',
       range: "above 0",
       whenLeftOut: { value: 8 * 0.3048, shown: "8 ft/s (2.44 m/s), common practice" },
     }),
     maximumGradient: share({
-      about: "Greatest friction head over length",
+      about: "Maximum friction head over length",
       example: '2, or "2 %"',
       range: "above 0",
       whenLeftOut: { value: null, shown: "no limit" },

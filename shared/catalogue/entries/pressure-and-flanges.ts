@@ -23,7 +23,7 @@ import { zeroDoubted } from "../parameters/zero-doubted.ts";
 
 const pressure = zeroDoubted(
   quantity("gaugePressure", {
-    about: "Greatest working pressure at the flange",
+    about: "Maximum working pressure at the flange",
     example: '250, or "17 bar"',
     range: "0 or more",
   }),
@@ -130,18 +130,18 @@ export const FLANGECHECK = defineEntry({
 export const NOZZLEPRESSURE = defineEntry({
   id: "NOZZLEPRESSURE",
   group: "Pressure and flanges",
-  summary: "Greatest pressure at the suction and discharge nozzle of a pump, alone or as a stage in series",
+  summary: "Maximum pressure at the suction and discharge nozzle of a pump, alone or as a stage in series",
   method:
-    "Suction pressure plus the head at shutoff of every pump before, at SG times 998.2 kg/m³: P = P_s + i ρ g H (1 + tolerance). All stages equal, level and against a shut valve, without friction. Give the greatest suction pressure, the greatest head anywhere on the curve, at the greatest speed (an engine at high idle) and the largest impeller the casing takes. Without a head tolerance that of the default grade for service and power is added (3 to 7 %), and 8 % for a pump to 10 kW (13 hp) or of unknown power. A suction below atmosphere counts as 0. Surge is apart: see SURGE.",
+    "Suction pressure plus the head at shutoff of every pump before, at SG times 998.2 kg/m³: P = P_s + i ρ g H (1 + tolerance). All stages equal, level and against a shut valve, without friction. Give the maximum suction pressure, the maximum head anywhere on the curve, at the maximum speed (an engine at high idle) and the largest impeller the casing takes. Without a head tolerance that of the default grade for service and power is added (3 to 7 %), and 8 % for a pump to 10 kW (13 hp) or of unknown power. A suction below atmosphere counts as 0. Surge is apart: see SURGE.",
   cites: stagePressureMethod.cites,
   parameters: {
     suctionPressure: quantity("gaugePressure", {
-      about: "Greatest pressure at the first suction nozzle",
+      about: "Maximum pressure at the first suction nozzle",
       example: '15, or "1 bar"',
       range: "above absolute zero",
     }),
     maximumHead: quantity("head", {
-      about: "Greatest head of one pump, wherever on its curve",
+      about: "Maximum head of one pump, wherever on its curve",
       range: "above 0",
     }),
     SG: zeroDoubted(SG),

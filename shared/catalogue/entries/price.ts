@@ -92,7 +92,7 @@ export const SELLINGPRICE = defineEntry({
       sellingPrice: { name: "selling price" },
       tax: { name: "tax" },
       withTax: { name: "price with tax" },
-      margin: { name: "margin on price", quantity: "percent" },
+      margin: { name: "profit margin", quantity: "percent" },
       markup: { name: "markup on cost", quantity: "percent" },
     },
   },
@@ -134,7 +134,7 @@ export const RENTAL = defineEntry({
   group: "Estimate",
   summary: "Charge for equipment on hire by day, week and month",
   method:
-    "Months of 28 days, weeks of 7, the rest by the day; loose days never cost more than a week, weeks and days never more than a month, as the trade bills. Standby is charged as use, and the least term where that is longer; a part of a day counts as a day. Rates are for one shift: common practice takes 1.5 times for two and twice for three. Rates of day, week and month stand at about 1 to 3 to 9. Mobilisation and demobilisation are added. Fuel, labour, freight, permits, waiver, cleaning and tax are separate lines. Common practice, no source.",
+    "Months of 28 days, weeks of 7, the rest by the day; loose days never cost more than a week, weeks and days never more than a month, as the trade bills. Standby is charged as use, and the minimum term where that is longer; a part of a day counts as a day. Rates are for one shift: common practice takes 1.5 times for two and twice for three. Rates of day, week and month stand at about 1 to 3 to 9. Mobilisation and demobilisation are added. Fuel, labour, freight, permits, waiver, cleaning and tax are separate lines. Common practice, no source.",
   cites: rentalMethod.cites,
   unitless: true,
   parameters: {
@@ -143,7 +143,7 @@ export const RENTAL = defineEntry({
     weekRate: zeroDoubted(money("Charge for a week of 7 days", "450")),
     monthRate: zeroDoubted(money("Charge for a month of 28 days", "1350")),
     standbyDays: daysOrNone("Further days idle on site, charged alike", "3"),
-    minimumDays: daysOrNone("Least term that is charged", "7"),
+    minimumDays: daysOrNone("Minimum term that is charged", "7"),
     mobilisation: moneyOrNone("Charge for bringing it", "600"),
     demobilisation: moneyOrNone("Charge for taking it back", "600"),
   },

@@ -27,9 +27,9 @@ const STANDARD_TEMPERATURE = 288.15;
 export const PRIMINGLIFT = defineEntry({
   id: "PRIMINGLIFT",
   group: "Priming",
-  summary: "Greatest suction lift by the air pump, by practice and by NPSH, and which of them rules",
+  summary: "Maximum suction lift by the air pump, by practice and by NPSH, and which of them rules",
   method:
-    "By blank-off: the height at which the air pump moves no more air, its leak and the vapour of a liquid warmer than water at 20 °C counted, over ρg. By practice: 7.62 m (25 ft) of cold water at sea level, less what thinner air and warmer liquid take off, and less for a heavier liquid; not more for a lighter one. By NPSH: as MAXLIFT gives it for the flow and the pump; where it is left out, a caution says that NPSH was not judged. The least of them is the greatest lift. No lift of a liquid hotter than water at 60 °C. A capacity alone takes a blank-off of 25 inHg of vacuum at sea level; the blank-off goes with the atmosphere. A negative lift means the pump must be flooded by so much. A leak that the air pump cannot outdraw is refused.",
+    "By blank-off: the height at which the air pump moves no more air, its leak and the vapour of a liquid warmer than water at 20 °C counted, over ρg. By practice: 7.62 m (25 ft) of cold water at sea level, less what thinner air and warmer liquid take off, and less for a heavier liquid; not more for a lighter one. By NPSH: as MAXLIFT gives it for the flow and the pump; where it is left out, a caution says that NPSH was not judged. The lowest of them is the maximum lift. No lift of a liquid hotter than water at 60 °C. A capacity alone takes a blank-off of 25 inHg of vacuum at sea level; the blank-off goes with the atmosphere. A negative lift means the pump must be flooded by so much. A leak that the air pump cannot outdraw is refused.",
   cites: [
     ...primingLiftMethod.cites,
     { source: "practice", at: "capacity of an air pump falls in a straight line over the vacuum to its blank-off" },
@@ -38,7 +38,7 @@ export const PRIMINGLIFT = defineEntry({
     airPumpCapacity,
     NPSHLift: zeroDoubted(
       quantity("head", {
-        about: "Greatest suction lift by NPSH, as MAXLIFT gives it; negative where the pump must be flooded",
+        about: "Maximum suction lift by NPSH, as MAXLIFT gives it; negative where the pump must be flooded",
         whenLeftOut: { value: null, shown: "not judged, with a caution" },
       }),
     ),
@@ -48,12 +48,12 @@ export const PRIMINGLIFT = defineEntry({
   },
   answer: {
     kind: "record",
-    name: "greatest suction lift",
+    name: "maximum suction lift",
     columns: {
       byBlankOff: { name: "by blank-off", quantity: "head" },
       byPractice: { name: "by practice", quantity: "head" },
       byNpsh: { name: "by NPSH", quantity: "head" },
-      greatest: { name: "greatest lift", quantity: "head" },
+      greatest: { name: "maximum lift", quantity: "head" },
       rules: { name: "ruled by" },
     },
   },
@@ -171,7 +171,7 @@ export const EDUCTORAIR = defineEntry({
   group: "Priming",
   summary: "Compressed air a priming eductor takes, the compressor for it, the air it draws and the vacuum it reaches",
   method:
-    "Motive air by choked flow through the nozzle, coefficient of discharge 1, shown as air at 15 °C and one standard atmosphere. The rest is common practice without a source and comes as a least and a most: 4 to 5 ft³/min of free air for each horsepower of compressor with air of 100 psi; 0.2 to 0.5 of the motive air drawn at 10 to 20 inHg of vacuum; nothing more drawn at 25 to 27 inHg (single stage, at sea level, in proportion to the atmosphere elsewhere). A nozzle that the pressure does not choke is refused. Eductors are thirsty and above 100 dB(A) without a silencer, and the exhaust can freeze: shut the air once primed.",
+    "Motive air by choked flow through the nozzle, coefficient of discharge 1, shown as air at 15 °C and one standard atmosphere. The rest is common practice without a source and comes as a minimum and a maximum: 4 to 5 ft³/min of free air for each horsepower of compressor with air of 100 psi; 0.2 to 0.5 of the motive air drawn at 10 to 20 inHg of vacuum; nothing more drawn at 25 to 27 inHg (single stage, at sea level, in proportion to the atmosphere elsewhere). A nozzle that the pressure does not choke is refused. Eductors are thirsty and above 100 dB(A) without a silencer, and the exhaust can freeze: shut the air once primed.",
   cites: eductorAirMethod.cites,
   parameters: {
     nozzleBore: quantity("size", { about: "Bore of the motive nozzle", range: "above 0" }),
@@ -192,11 +192,11 @@ export const EDUCTORAIR = defineEntry({
     name: "eductor",
     columns: {
       motiveAir: { name: "motive air", quantity: "freeAirFlow" },
-      leastPower: { name: "compressor power, least", quantity: "power" },
+      leastPower: { name: "compressor power, minimum", quantity: "power" },
       mostPower: { name: "compressor power, most", quantity: "power" },
-      leastDrawn: { name: "air drawn, least", quantity: "freeAirFlow" },
+      leastDrawn: { name: "air drawn, minimum", quantity: "freeAirFlow" },
       mostDrawn: { name: "air drawn, most", quantity: "freeAirFlow" },
-      leastVacuum: { name: "vacuum reached, least", quantity: "pressureDifference" },
+      leastVacuum: { name: "vacuum reached, minimum", quantity: "pressureDifference" },
       mostVacuum: { name: "vacuum reached, most", quantity: "pressureDifference" },
     },
   },

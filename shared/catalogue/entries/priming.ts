@@ -110,7 +110,7 @@ export const PRIMINGMETHODS = defineEntry({
   group: "Priming",
   summary: "Ways to prime the pump, ranked for this suction, with reasons, needs and cautions",
   method:
-    "Common practice, stated as such. A flooded suction needs no priming. No lift is offered for a liquid hotter than water at 60 °C (140 °F), nor above the least of three: what the air pump holds, 7.62 m (25 ft) of cold water at sea level less what altitude, vapour pressure and a heavier liquid take off, and the greatest lift given; there the pump goes below the level. Within 5 % of it or 0.3 m (1 ft), and with 20 % of solids by weight or more, a method suits with care at best. Solids, rags or a line of 6 m (20 ft) and more ask for a vacuum-assisted dry prime; a short line of clean liquid is served by a self-priming casing. The time is that of the air pump on line and casing, as PRIMETIME works it out; over 5 minutes it asks for a larger one. NPSH depends on flow and pump: give the greatest lift with it counted, or a caution says that it was not. Solids are stated by weight or by a word.",
+    "Common practice, stated as such. A flooded suction needs no priming. No lift is offered for a liquid hotter than water at 60 °C (140 °F), nor above the lowest of three: what the air pump holds, 7.62 m (25 ft) of cold water at sea level less what altitude, vapour pressure and a heavier liquid take off, and the maximum lift given; there the pump goes below the level. Within 5 % of it or 0.3 m (1 ft), and with 20 % of solids by weight or more, a method suits with care at best. Solids, rags or a line of 6 m (20 ft) and more ask for a vacuum-assisted dry prime; a short line of clean liquid is served by a self-priming casing. The time is that of the air pump on line and casing, as PRIMETIME works it out; over 5 minutes it asks for a larger one. NPSH depends on flow and pump: give the maximum lift with it counted, or a caution says that it was not. Solids are stated by weight or by a word.",
   cites: primingChoiceMethod.cites,
   parameters: {
     suctionLift,
@@ -122,8 +122,7 @@ export const PRIMINGMETHODS = defineEntry({
     airPumpCapacity: usualAirPump,
     casingVolume,
     maximumLift: quantity("head", {
-      about:
-        "Greatest suction lift with NPSH counted, as PRIMINGLIFT gives it; negative where the pump must be flooded",
+      about: "Maximum suction lift with NPSH counted, as PRIMINGLIFT gives it; negative where the pump must be flooded",
       whenLeftOut: { value: null, shown: "that of air pump and practice, with a caution" },
     }),
     numberOfPumps: pumpsOnLine,

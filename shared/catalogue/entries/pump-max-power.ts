@@ -11,9 +11,9 @@ import { curveInLiquid, viscousLiquid } from "../parameters/viscous-liquid.ts";
 export const PUMPMAXPOWER = defineEntry({
   id: "PUMPMAXPOWER",
   group: "Pump",
-  summary: "Greatest shaft power of a pump over its curve, by which its driver is sized, and where it stands",
+  summary: "Maximum shaft power of a pump over its curve, by which its driver is sized, and where it stands",
   method:
-    "The highest shaft power from the first flow at which the curve gives efficiency or power to the end of the curve, or to a greatest flow stated. Power is ρgQH/η or the power column times SG, read off the monotone piecewise cubic through the points. Where efficiency is given over a part of the curve alone, power goes on from there along the straight line through the last two powers given and never falls: a power curve bends down, so the line lies on the careful side, and NOTES says where it begins. NOTES also says where power still rises at the end of the curve, for a pump that runs out beyond it takes more, or towards zero flow. Power goes with the cube of speed and of trim. Of a curve with water a liquid thicker than it is corrected for first, as VISCOUSCURVE does; its SG is an argument of its own.",
+    "The highest shaft power from the first flow at which the curve gives efficiency or power to the end of the curve, or to a maximum flow stated. Power is ρgQH/η or the power column times SG, read off the monotone piecewise cubic through the points. Where efficiency is given over a part of the curve alone, power goes on from there along the straight line through the last two powers given and never falls: a power curve bends down, so the line lies on the careful side, and NOTES says where it begins. NOTES also says where power still rises at the end of the curve, for a pump that runs out beyond it takes more, or towards zero flow. Power goes with the cube of speed and of trim. Of a curve with water a liquid thicker than it is corrected for first, as VISCOUSCURVE does; its SG is an argument of its own.",
   cites: greatestPowerMethod.cites,
   parameters: {
     curve,
@@ -21,7 +21,7 @@ export const PUMPMAXPOWER = defineEntry({
     trimRatio,
     SG,
     reachedFlow: quantity("flow", {
-      about: "Greatest flow the pump reaches",
+      about: "Maximum flow the pump reaches",
       range: "from the first power of the curve to its end",
       whenLeftOut: { value: null, shown: "the end of the curve" },
     }),
@@ -29,13 +29,13 @@ export const PUMPMAXPOWER = defineEntry({
   },
   answer: {
     kind: "record",
-    name: "greatest power",
+    name: "maximum power",
     columns: {
-      power: { name: "greatest power", quantity: "power" },
+      power: { name: "maximum power", quantity: "power" },
       flow: { name: "flow there", quantity: "flow" },
       endPower: { name: "power at the end", quantity: "power" },
       endFlow: { name: "end", quantity: "flow" },
-      givenPower: { name: "greatest where given", quantity: "power" },
+      givenPower: { name: "maximum where given", quantity: "power" },
     },
   },
   examples: [

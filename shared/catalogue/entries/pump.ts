@@ -184,13 +184,13 @@ export const SPEEDRATIO = defineEntry({
   id: "SPEEDRATIO",
   group: "Pump",
   summary: "Speed ratio at which a pump meets a flow and a head",
-  method: `The ratio r for which r² H(Q/r) is the head asked for, by Brent's method to double precision. Give the head the system asks for at that flow: with static head the flow does not simply go with the speed. ${AFFINITY_METHOD}`,
+  method: `The ratio r for which r² H(Q/r) is the head asked for, by Brent's method to double precision. Give the head the system requires at that flow: with static head the flow does not simply go with the speed. ${AFFINITY_METHOD}`,
   cites: ratioForDutyMethod.cites,
   parameters: {
     curve,
     flow: quantity("flow", { about: "Flow of the duty", range: "above 0" }),
     head: quantity("head", {
-      about: "Head of the duty, as the system asks for it at that flow",
+      about: "Head of the duty, as the system requires it at that flow",
       range: "above 0",
     }),
   },
@@ -211,13 +211,13 @@ export const TRIMRATIO = defineEntry({
   group: "Pump",
   summary: "Impeller trim ratio at which a pump meets a flow and a head",
   method:
-    "The ratio t of diameters for which t² H(Q/t) is the head asked for, by Brent's method to double precision, from 0.75 to 1. Trimming is not similarity and the rule removes too much: a caution gives the diameters to begin with, from 0.80 to 0.85 of the calculated cut. Keep above the maker's least diameter; above a specific speed of 60 (N_s 3000) cut no further than 90 %.",
+    "The ratio t of diameters for which t² H(Q/t) is the head asked for, by Brent's method to double precision, from 0.75 to 1. Trimming is not similarity and the rule removes too much: a caution gives the diameters to begin with, from 0.80 to 0.85 of the calculated cut. Keep above the maker's minimum diameter; above a specific speed of 60 (N_s 3000) cut no further than 90 %.",
   cites: ratioForDutyMethod.cites,
   parameters: {
     curve,
     flow: quantity("flow", { about: "Flow of the duty", range: "above 0" }),
     head: quantity("head", {
-      about: "Head of the duty, as the system asks for it at that flow",
+      about: "Head of the duty, as the system requires it at that flow",
       range: "above 0",
     }),
   },
@@ -403,7 +403,7 @@ export const SHAFTPOWER = defineEntry({
   group: "Pump",
   summary: "Power a pump takes at its shaft",
   method:
-    "ρgQH/η with ρ = SG × 998.2 kg/m³, exact; the 3960 of the trade agrees within 0.04 %. An efficiency of 1 gives the hydraulic power. Size the driver for the greatest power on the curve and the heaviest liquid, not for the duty alone.",
+    "ρgQH/η with ρ = SG × 998.2 kg/m³, exact; the 3960 of the trade agrees within 0.04 %. An efficiency of 1 gives the hydraulic power. Size the driver for the maximum power on the curve and the heaviest liquid, not for the duty alone.",
   cites: shaftPowerMethod.cites,
   parameters: {
     flow: quantity("flow", { about: "Flow of the pump", range: "0 or more" }),
@@ -428,7 +428,7 @@ export const SHAFTPOWER = defineEntry({
       args: [1188, 100, 1],
       answer: 30,
       within: 0.05,
-      source: "water-operator training quiz: greatest flow of 30 hp at 100 ft, by the trade's 3960",
+      source: "water-operator training quiz: maximum flow of 30 hp at 100 ft, by the trade's 3960",
     },
   ],
   run: ({ SG, ...duty }) => shaftPower({ ...duty, specificGravity: SG }),

@@ -49,7 +49,7 @@ export const FILLHEAD = defineEntry({
   id: "FILLHEAD",
   group: "System and suction",
   summary: "Head that carries a flow over the highest place of a line that is not yet full",
-  method: `The greatest over the line of level less source level, plus what suction line and line lose up to there: often not at the highest summit. Held to the centreline of the pipe, without velocity head. A pump that is weaker at shutoff does not fill the line; until the fall beyond a summit runs full, it is the head the pump sees. ${LEVELS}`,
+  method: `The maximum over the line of level less source level, plus what suction line and line lose up to there: often not at the highest summit. Held to the centreline of the pipe, without velocity head. A pump that is weaker at shutoff does not fill the line; until the fall beyond a summit runs full, it is the head the pump sees. ${LEVELS}`,
   cites: headToFillMethod.cites,
   parameters: {
     flow,

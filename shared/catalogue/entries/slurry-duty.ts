@@ -30,7 +30,7 @@ export const SLURRYMIXTURE = defineEntry({
   group: "Slurry",
   summary: "Everything about the composition of a slurry from any two of its figures",
   method:
-    "Mass and volume of solids and liquid add up: S_m = S_l + C_v (S_s − S_l), C_w = C_v S_s/S_m, dry solids = C_v ρ_s × flow. Give two of solids SG, solids by weight, solids by volume and slurry SG; flow and dry solids together count as one more figure, and either of them alone brings the other. A further figure is held against what the first two make of it and refused where it is more than 0.5 % off. Exact as long as nothing dissolves and no air is held. Refused where the solids would pack, at 62 % by volume. A percentage answered that is 1 or less is handed on as a text, B2 & “ %”, for another function reads a bare number up to 1 as a fraction. “Equivalent single liquid” is a description that every function with a liquid takes: SG of the slurry, viscosity and vapour pressure of the liquid alone. It serves for pressure, power and NPSH, not for the friction or settling of coarse solids: for those write the liquid with its solids, such as “water with solids 25 %, SG 2.65, d50 0.4 mm”.",
+    "Mass and volume of solids and liquid add up: S_m = S_l + C_v (S_s − S_l), C_w = C_v S_s/S_m, dry solids = C_v ρ_s × flow. Give two of solids SG, solids by weight, solids by volume and slurry SG; flow and dry solids together count as one more figure, and either of them alone brings the other. A further figure is compared with what the first two make of it and refused where it is more than 0.5 % off. Exact as long as nothing dissolves and no air is held. Refused where the solids would pack, at 62 % by volume. A percentage answered that is 1 or less is handed on as a text, B2 & “ %”, for another function reads a bare number up to 1 as a fraction. “Equivalent single liquid” is a description that every function with a liquid takes: SG of the slurry, viscosity and vapour pressure of the liquid alone. It serves for pressure, power and NPSH, not for the friction or settling of coarse solids: for those write the liquid with its solids, such as “water with solids 25 %, SG 2.65, d50 0.4 mm”.",
   cites: slurryFlowMethod.cites,
   parameters: {
     solidsSG: unknown(solidsSG),
@@ -200,7 +200,7 @@ export const SLURRYDUTY = defineEntry({
       about: "Outside diameter of the impeller",
       example: '14, or "350 mm"',
       range: "50 mm to 5 m (2 in to 16 ft)",
-      whenLeftOut: { value: null, shown: "no pump chosen yet" },
+      whenLeftOut: { value: null, shown: "no pump selected yet" },
     }),
     waterEfficiency: zeroDoubted(
       share({
@@ -270,7 +270,7 @@ export const SLURRYCLASS = defineEntry({
   id: "SLURRYCLASS",
   group: "Slurry",
   summary: "A pump's head and impeller tip speed against the suggested limits of the slurry service classes",
-  method: `Tip speed = π × diameter × speed. Both are held against the limits suggested for service classes 1 to 4 of the slurry pump standard, light to very heavy; the limits are ${NOT_VERIFIED}. Which class a slurry is, its chart of slurry SG against d50 says; that chart is not held here. Head per stage is that of one impeller.`,
+  method: `Tip speed = π × diameter × speed. Both are compared with the limits suggested for service classes 1 to 4 of the slurry pump standard, light to very heavy; the limits are ${NOT_VERIFIED}. Which class a slurry is, its chart of slurry SG against d50 says; that chart is not held here. Head per stage is that of one impeller.`,
   cites: serviceClassMethod.cites,
   parameters: {
     headPerStage: quantity("head", { about: "Head of one impeller", range: "at least 0" }),
@@ -287,9 +287,9 @@ export const SLURRYCLASS = defineEntry({
     columns: {
       class: { name: "class" },
       service: { name: "service" },
-      head: { name: "greatest head", quantity: "head" },
-      metal: { name: "greatest tip speed, metal", quantity: "velocity" },
-      elastomer: { name: "greatest tip speed, elastomer", quantity: "velocity" },
+      head: { name: "maximum head", quantity: "head" },
+      metal: { name: "maximum tip speed, metal", quantity: "velocity" },
+      elastomer: { name: "maximum tip speed, elastomer", quantity: "velocity" },
       tipSpeed: { name: "tip speed", quantity: "velocity" },
       verdict: { name: "verdict" },
     },

@@ -41,7 +41,7 @@ const parameters = {
   arrangement,
   SG: { ...SG, fallback: null },
   curveSpeed: quantity("speed", {
-    about: "Speed of the curve: with it the region is that of the pump's specific speed",
+    about: "Curve speed: with it the region is that of the pump's specific speed",
     example: "1750",
     range: "above 0",
     whenLeftOut: { value: null, shown: "the region of specific speeds up to N_s 4500 (n_s 87)" },
@@ -136,7 +136,7 @@ export const OPERATINGPOINT = defineEntry({
   group: "Pump",
   summary:
     "Flow and head at which one or more pumps, alike or not, meet a system curve, and what each of them does there",
-  method: `One curve is crossed with the system curve over the flows both are given for; every crossing is found and refined by Brent's method to double precision, and the stable one of greatest flow is the answer. Several pumps side by side, alike or not, are each reduced to the head they can hold at the common header: level of the source and head, less the losses of their own rows; the header where the flows add up to what the common system asks for is found by Brent's method, each curve read on its falling part alone. Unlike pumps have unlike heads there. A pump whose shutoff head at the header lies below it is held shut by its check valve, and hunts where that is by no more than 3 % of its head; drooping curves are started one after the other in the order given, and other orders, and a point that starting so does not reach, are said in the notes. A pump without a check valve lets liquid back, by a screen. In series heads add over the flows that all curves cover, and levels do not count. Refused where the pumps cannot reach the system, one runs off the end of its curve, or the system curve ends first. The system curve is interpolated over the square of the flow. In a range of several, level is that of a pump's source over the common one, what it has less to lift; check valve is yes where left out; count how many alike; arguments hold for pumps that state nothing of their own. One curve answers in one row: flow, head and shaft power of all pumps together, efficiency, NPSHR and % of BEP flow of each that runs. Several answer in a row for all, with the efficiency of all, and a row for each curve, flow, head and power being those of one pump. Power is that with a liquid of the SG given; without one it is for water, and the notes say so. With the speed of the curve the region is judged by the specific speed of the pump at best efficiency, the head being of one stage. The best efficiency flow is that of the highest efficiency given. ${AFFINITY_METHOD}`,
+  method: `One curve is crossed with the system curve over the flows both are given for; every crossing is found and refined by Brent's method to double precision, and the stable one of largest flow is the answer. Several pumps side by side, alike or not, are each reduced to the head they can hold at the common header: level of the source and head, less the losses of their own rows; the header where the flows add up to what the common system requires is found by Brent's method, each curve read on its falling part alone. Unlike pumps have unlike heads there. A pump whose shutoff head at the header lies below it is held shut by its check valve, and hunts where that is by no more than 3 % of its head; drooping curves are started one after the other in the order given, and other orders, and a point that starting so does not reach, are said in the notes. A pump without a check valve lets liquid back, by a screen. In series heads add over the flows that all curves cover, and levels do not count. Refused where the pumps cannot reach the system, one runs off the end of its curve, or the system curve ends first. The system curve is interpolated over the square of the flow. In a range of several, level is that of a pump's source over the common one, what it has less to lift; check valve is yes where left out; count how many alike; arguments hold for pumps that state nothing of their own. One curve answers in one row: flow, head and shaft power of all pumps together, efficiency, NPSHR and % of BEP flow of each that runs. Several answer in a row for all, with the efficiency of all, and a row for each curve, flow, head and power being those of one pump. Power is that with a liquid of the SG given; without one it is for water, and the notes say so. With the speed of the curve the region is judged by the specific speed of the pump at best efficiency, the head being of one stage. The best efficiency flow is that of the highest efficiency given. ${AFFINITY_METHOD}`,
   cites: [...operatingPointMethod.cites, ...pumpCurveMethod.cites],
   parameters,
   answer: {
@@ -362,7 +362,7 @@ export const PUMPSTOPS = defineEntry({
   group: "Pump",
   summary: "What the other pumps of a station do when one stops, and what each does alone",
   method:
-    "The station of OPERATINGPOINT, worked out anew with one pump of each curve stopped, and, of up to four pumps, with each alone. The rest runs, lies outside its preferred region, runs off the end of its curve, with the head left there and no flow beyond it, or is held shut. NPSHR and % of BEP flow are the greatest of those that run. The stopped pump is shut off by its check valve; where the range says that it has none, verdict and flow are those with what flows back through it; in series it is by-passed. The last two columns say what happens side by side without any check valve: the stopped pump passes liquid back to its source as a resistance of its rated head over the square of its rated flow, a screen that the maker's four-quadrant figures replace; a radial pump so driven may turn backwards at 1.1 to 1.3 times its speed, and must not be started then. Without the efficiency of the curve that is not known, and the notes say so.",
+    "The station of OPERATINGPOINT, worked out again with one pump of each curve stopped, and, of up to four pumps, with each alone. The rest runs, lies outside its preferred region, runs off the end of its curve, with the head left there and no flow beyond it, or is held shut. NPSHR and % of BEP flow are the largest of those that run. The stopped pump is shut off by its check valve; where the range says that it has none, verdict and flow are those with what flows back through it; in series it is by-passed. The last two columns say what happens side by side without any check valve: the stopped pump passes liquid back to its source as a resistance of its rated head over the square of its rated flow, a screen that the maker's four-quadrant figures replace; a radial pump so driven may turn backwards at 1.1 to 1.3 times its speed, and must not be started then. Without the efficiency of the curve that is not known, and the notes say so.",
   cites: [...operatingPointMethod.cites, ...pumpCurveMethod.cites],
   parameters,
   answer: {
@@ -374,8 +374,8 @@ export const PUMPSTOPS = defineEntry({
       verdict: { name: "what the rest does" },
       flow: { name: "flow", quantity: "flow" },
       head: { name: "head", quantity: "head" },
-      percentOfBestFlow: { name: "greatest % of BEP flow" },
-      npshRequired: { name: "greatest NPSHR", quantity: "head" },
+      percentOfBestFlow: { name: "maximum % of BEP flow" },
+      npshRequired: { name: "maximum NPSHR", quantity: "head" },
       headLeft: { name: "head left at the end of the curve", quantity: "head" },
       flowBack: { name: "flow back without check valve", quantity: "flow" },
       flowWithout: { name: "flow without check valve", quantity: "flow" },

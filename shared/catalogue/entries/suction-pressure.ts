@@ -8,7 +8,7 @@ import { zeroDoubted } from "../parameters/zero-doubted.ts";
 export const SUCTIONPRESSURE = defineEntry({
   id: "SUCTIONPRESSURE",
   group: "Pressure and flanges",
-  summary: "Greatest pressure at a pump's suction nozzle, from its source at its highest",
+  summary: "Maximum pressure at a pump's suction nozzle, from its source at its highest",
   method:
     "Source pressure plus ρ g times the source level over the pump, at SG times 998.2 kg/m³, with no flow and so no loss; 0 where that is below atmosphere. A pressure stated for the nozzle counts where it is the greater; below what the source gives it is a limit broken, and the derived one is used. Give the highest pressure and the highest level the source may have.",
   cites: suctionPressureMethod.cites,
@@ -23,7 +23,7 @@ export const SUCTIONPRESSURE = defineEntry({
     }),
     SG: zeroDoubted(SG),
     statedPressure: quantity("gaugePressure", {
-      about: "Greatest suction pressure that the customer states",
+      about: "Maximum suction pressure that the customer states",
       example: '15, or "1 bar"',
       range: "above absolute zero",
       whenLeftOut: { value: null, shown: "none stated" },
@@ -33,7 +33,7 @@ export const SUCTIONPRESSURE = defineEntry({
     kind: "record",
     name: "suction pressures",
     columns: {
-      greatest: { name: "greatest suction pressure", quantity: "gaugePressure" },
+      greatest: { name: "maximum suction pressure", quantity: "gaugePressure" },
       derived: { name: "by source pressure and level", quantity: "gaugePressure" },
     },
   },

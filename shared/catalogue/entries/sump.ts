@@ -144,7 +144,7 @@ const alternating = quantity("ratio", {
 export const WORKINGVOLUME = defineEntry({
   id: "WORKINGVOLUME",
   group: "System and suction",
-  summary: "Least volume of a sump between start and stop levels by the starts per hour that a pump stands",
+  summary: "Minimum volume of a sump between start and stop levels by the starts per hour that a pump stands",
   method:
     "V = T q/4, T the time between starts: a cycle is shortest where the inflow is half of what the pump adds. A second pump that joins the first has a volume of its own by what it adds to the group, not by its own flow; the volumes stand one over the other. Pumps that take turns need a part each. The motor maker's starts go first; usual times between starts are 10 to 15 min below 15 kW, 15 to 20 to 75 kW, 20 to 30 to 185 kW (EI 11C201, table 7-1), submersible and soft-started motors 10 to 15 starts an hour, engines 1 or 2 (common practice). For sewage keep the volume below what flows in within 30 min.",
   cites: workingVolumeMethod.cites,

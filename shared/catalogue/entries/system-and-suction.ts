@@ -102,8 +102,8 @@ export const TDH = defineEntry({
 export const SYSTEMCURVE = defineEntry({
   id: "SYSTEMCURVE",
   group: "System and suction",
-  summary: "Head the system asks for from zero flow to the greatest, as a table",
-  method: `Total head at evenly spaced flows, both ends included. The friction factor is worked out anew at each flow, not scaled with the square of one. ${ROWS_IN_WORDS}`,
+  summary: "Head the system requires from zero flow to the maximum, as a table",
+  method: `Total head at evenly spaced flows, both ends included. The friction factor is worked out again at each flow, not scaled with the square of one. ${ROWS_IN_WORDS}`,
   cites: systemCurveMethod.cites,
   parameters: {
     staticHead,
@@ -158,7 +158,7 @@ export const NPSHA = defineEntry({
   id: "NPSHA",
   group: "System and suction",
   summary: "Net positive suction head available at the pump datum",
-  method: `Absolute pressure on the liquid surface less vapour pressure, over ρg, less the suction lift and the head lost in the suction line. The pressure of the air is that of the standard atmosphere at the site's altitude; weather takes off up to 3 kPa (0.3 m). A source pressure written as absolute, “12 psia”, is counted from that air; a gauge pressure of one atmosphere is doubted. The velocity head at the inlet belongs to NPSHA and is not taken off. ${ROWS_IN_WORDS} Ask at the greatest flow the pump can reach, the lowest level, the hottest liquid. A liquid described without a vapour pressure is refused.`,
+  method: `Absolute pressure on the liquid surface less vapour pressure, over ρg, less the suction lift and the head lost in the suction line. The pressure of the air is that of the standard atmosphere at the site's altitude; weather takes off up to 3 kPa (0.3 m). A source pressure written as absolute, “12 psia”, is counted from that air; a gauge pressure of one atmosphere is doubted. The velocity head at the inlet belongs to NPSHA and is not taken off. ${ROWS_IN_WORDS} Ask at the maximum flow the pump can reach, the lowest level, the hottest liquid. A liquid described without a vapour pressure is refused.`,
   cites: suctionStateMethod.cites,
   parameters: {
     flow,
@@ -204,7 +204,7 @@ export const NPSHA = defineEntry({
 export const MAXLIFT = defineEntry({
   id: "MAXLIFT",
   group: "System and suction",
-  summary: "Greatest static suction lift from an open surface that leaves the pump its NPSH and a margin",
+  summary: "Maximum static suction lift from an open surface that leaves the pump its NPSH and a margin",
   method: `Atmospheric less vapour pressure, over ρg, less the head lost in the suction line, NPSHR and the margin. Where no margin is given, NPSH available is kept at least 1.0 m (3.28 ft) above NPSHR and at least 1.3 times it. ${ROWS_IN_WORDS} The answer is by NPSH alone: where it is more than priming reaches in practice (7.6 m or 25 ft at sea level, less with altitude) a caution states that limit. A negative answer means the pump must be flooded by so much.`,
   cites: greatestSuctionLiftMethod.cites,
   parameters: {
@@ -215,7 +215,7 @@ export const MAXLIFT = defineEntry({
       range: "0 or more",
     }),
     NPSHMargin: quantity("head", {
-      about: "NPSH to keep in hand over NPSHR",
+      about: "NPSH margin to keep over NPSHR",
       range: "0 or more",
       whenLeftOut: { value: null, shown: "the greater of 1.0 m (3.28 ft) and 0.3 × NPSHR" },
     }),
@@ -223,7 +223,7 @@ export const MAXLIFT = defineEntry({
     liquid,
     temperature,
   },
-  answer: { kind: "quantity", name: "greatest suction lift", quantity: "head" },
+  answer: { kind: "quantity", name: "maximum suction lift", quantity: "head" },
   examples: [
     {
       args: [

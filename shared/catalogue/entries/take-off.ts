@@ -169,7 +169,7 @@ export const BENDTHRUST = defineEntry({
   parameters: {
     pipe: pipe("Pipe or hose"),
     pressure: quantity("gaugePressure", {
-      about: "Greatest pressure in the line",
+      about: "Maximum pressure in the line",
       example: '150, or "10 bar"',
       range: "above 0",
     }),
@@ -218,7 +218,7 @@ export const COLLAPSEPRESSURE = defineEntry({
     }),
     temperature,
     outOfRound: share({
-      about: "Out of round: greatest less least diameter over their sum",
+      about: "Out of round: maximum less minimum diameter over their sum",
       range: "0 to 10 %",
       whenLeftOut: { value: null, shown: "3 %" },
     }),

@@ -12,14 +12,14 @@ import { supplyFrequency } from "../parameters/supply-frequency.ts";
 export const MINSPEED = defineEntry({
   id: "MINSPEED",
   group: "Drive",
-  summary: "Least speed at which a variable-speed pump delivers against a static head",
+  summary: "Minimum speed at which a variable-speed pump delivers against a static head",
   method:
-    "At the least speed the shutoff head, which goes with the square of the speed, just holds the static head: n √(static head / shutoff head). A stable flow wants some 2 % more, and the pump its minimum flow. Below half speed the affinity laws are doubtful; fan-cooled motors on a variable-frequency drive (VFD) are made for 10:1 in variable torque, guides stop at 20 % to 30 % of speed. The frequency is that of the drive at the least speed, with the supply's frequency at the speed stated.",
+    "At the minimum speed the shutoff head, which goes with the square of the speed, just holds the static head: n √(static head / shutoff head). A stable flow needs some 2 % more, and the pump its minimum flow. Below half speed the affinity laws are doubtful; fan-cooled motors on a variable-frequency drive (VFD) are made for 10:1 in variable torque, guides stop at 20 % to 30 % of speed. The frequency is that of the drive at the least speed, with the supply's frequency at the speed stated.",
   cites: leastSpeedMethod.cites,
   parameters: {
     staticHead: quantity("head", {
       about: "Level at the destination less level at the source: liquid surfaces, or the centreline of a free outlet",
-      range: "the greatest the pump lifts against",
+      range: "the maximum the pump lifts against",
     }),
     shutoffHead: quantity("head", { about: "Head of the pump at zero flow and this speed", range: "above 0" }),
     speed: quantity("speed", { about: "Speed of the pump", example: "1750", range: "above 0" }),
@@ -27,10 +27,10 @@ export const MINSPEED = defineEntry({
   },
   answer: {
     kind: "record",
-    name: "least speed",
+    name: "minimum speed",
     columns: {
       ratio: { name: "of the speed stated", quantity: "percent" },
-      speed: { name: "least speed", quantity: "speed" },
+      speed: { name: "minimum speed", quantity: "speed" },
       stableSpeed: { name: "for a stable flow", quantity: "speed" },
       frequency: { name: "frequency there, Hz" },
     },

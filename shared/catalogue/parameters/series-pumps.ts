@@ -14,7 +14,7 @@ import { ratingSystem } from "./class.ts";
 const COLUMNS = {
   pump: { name: "pump", also: ["pump name", "stage", "stage name"], needed: true, wanted: "the name of the pump" },
   head: {
-    name: "greatest head",
+    name: "maximum head",
     also: ["head", "highest head", "shutoff head", "shut-off head"],
     quantity: "head",
     needed: true,
@@ -54,8 +54,8 @@ type Row = TableRow<typeof COLUMNS>;
 export const seriesPumps: RangeParameter<readonly SeriesPump[]> = {
   takes: "range",
   about:
-    "Pumps in the order of flow, one row each, headed pump, greatest head; optional: elevation, head lost before it, casing working pressure, other part, its working pressure, suction flange, discharge flange, flange material, flange class, check valve",
-  example: "a range headed pump | greatest head | casing working pressure",
+    "Pumps in the order of flow, one row each, headed pump, maximum head; optional: elevation, head lost before it, casing working pressure, other part, its working pressure, suction flange, discharge flange, flange material, flange class, check valve",
+  example: "a range headed pump | maximum head | casing working pressure",
   read: (cells, reading) => {
     const place = { name: reading.name };
     return andThen(readTable(cells, COLUMNS, { place, units: reading.units }), ({ rows }) => {

@@ -6,7 +6,7 @@ import { openChoice } from "./open-choice.ts";
 export const ungradedPump = {
   service: openChoice(SERVICES, "What the pump is for", "not listed"),
   shaftPower: quantity("power", {
-    about: "Greatest shaft power of one pump, for the default grade",
+    about: "Maximum shaft power of one pump, for the default grade",
     range: "0 or more",
     whenLeftOut: { value: null, shown: "not known: the widest default, that of a pump to 10 kW" },
   }),

@@ -22,7 +22,7 @@ export function correctedFor(shown: string): OptionalParameter<Liquid | null> {
 /** What a reading of a curve may state of a viscous liquid. */
 export const viscousLiquid = {
   curveSpeed: quantity("speed", {
-    about: "Speed of the curve, for a liquid that is corrected for",
+    about: "Curve speed, for a liquid that is corrected for",
     example: "1750",
     range: "above 0",
     whenLeftOut: { value: null, shown: "not needed for a liquid as thin as water" },

@@ -44,7 +44,7 @@ export const wettedParameters = {
   pH: quantity("ratio", { about: "pH of the liquid", example: "7", range: "0 to 14", whenLeftOut: NOT_STATED }),
   maximumTemperature: zeroDoubted(
     quantity("temperature", {
-      about: "Greatest temperature of the liquid",
+      about: "Maximum temperature of the liquid",
       example: '77, or "25 degC"',
       whenLeftOut: NOT_STATED,
     }),

@@ -28,7 +28,7 @@ export const bolting = {
   gasket: named(gasketNamed, {
     label: "Gasket",
     choices: GASKET_NAMES,
-    help: "Decides the least bolt load; no torque is given without it. EPDM, NBR and fibre are understood.",
+    help: "Decides the minimum bolt load; no torque is given without it. EPDM, NBR and fibre are understood.",
   }),
   gasketShape: oneOf(GASKET_SHAPES, {
     isSeldom: true,

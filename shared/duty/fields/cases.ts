@@ -12,7 +12,7 @@ export const cases = {
     label: "Speed in the cases",
     whenBlank: "fixed",
     also: { vfd: "variable", vsd: "variable" },
-    help: "fixed: at the speed ratio of the pump. variable: each case at the speed that gives its flow; the ratio of the pump is then the greatest.",
+    help: "fixed: at the speed ratio of the pump. variable: each case at the speed that gives its flow; the ratio of the pump is then the maximum.",
   }),
 };
 

@@ -18,7 +18,7 @@ export const costs = {
     help: "Printed beside every amount of money, such as USD; nothing is converted. Say in the basis of a price when it was asked.",
   }),
   runningHours: amount({
-    label: "Running hours in a year",
+    label: "Operating hours per year",
     quantity: "hours",
     bounds: { above: 0, atMost: LEAP_YEAR },
     help: "Hours the pumps run at the operating point, not those they stand ready.",
@@ -31,7 +31,7 @@ export const costs = {
     help: "Of belts and variable-frequency drive together, in per cent, without the motor. Where left blank, 95 % for belts and 96 % for the drive, as far as there are any.",
   }),
   tariff: amount({
-    label: "Electricity price, a kWh",
+    label: "Electricity price per kWh",
     quantity: "ratio",
     bounds: MONEY,
     shownIf: OF_MOTOR,
@@ -45,7 +45,7 @@ export const costs = {
           within(fuelCostMethod.inputs.fuelPrice, "ratio", value, subject),
         ),
       {
-        label: "Fuel price, with its volume",
+        label: "Fuel price (per US gal or per L)",
         shownIf: OF_ENGINE,
         help: "Money for a volume of diesel, with the volume: 3.90 per US gal, or 1.03 per L.",
       },
@@ -72,24 +72,24 @@ export const costs = {
     help: "On direct cost and overhead. Common practice: 3 % to 5 % on a firm scope, 10 % to 20 % on a budget price, 30 % on a concept. None is added where left blank.",
   }),
   margin: percent({
-    label: "Margin on price",
+    label: "Profit margin, % of price",
     bounds: priceMethod.inputs.margin,
     help: "Profit in per cent of the selling price, not of the cost: a markup of 30 % on cost is a margin of 23.1 %.",
   }),
   firstCost: amount({
-    label: "First cost to the buyer",
+    label: "Initial cost to the buyer",
     quantity: "ratio",
     bounds: MONEY,
     help: "Purchase, installation and commissioning. The selling price is taken where left blank and there is one.",
   }),
   yearlyUpkeep: amount({
-    label: "Upkeep in a year",
+    label: "Annual upkeep, without energy",
     quantity: "ratio",
     bounds: MONEY,
-    help: "Operation, maintenance, down time and environment, at today's prices, without energy and fuel.",
+    help: "Operation, maintenance, downtime and environment, at today's prices, without energy and fuel.",
   }),
   years: amount({
-    label: "Years in service",
+    label: "Service life, years",
     quantity: "ratio",
     bounds: lifeCycleCostMethod.inputs.years,
     help: "For the life-cycle cost.",
@@ -104,7 +104,7 @@ export const costs = {
     label: "Price of energy moves by",
     bounds: { above: 0, atMost: 1 },
     whenBlank: 0.2,
-    help: "Energy is asked again so much cheaper and dearer.",
+    help: "Present value is worked out again with energy so much cheaper and dearer.",
     usual: "Common practice, no source.",
   }),
 };

@@ -105,7 +105,7 @@ export const drive = {
     quantity: "apparentPower",
     bounds: { above: 0, atMost: 1e8 },
     shownIf: OF_GENERATOR,
-    help: "Rated kVA of the set, to be held against the motor's start.",
+    help: "Rated kVA of the set, to be compared with the motor's start.",
   }),
   generatorPower: amount({
     isSeldom: true,

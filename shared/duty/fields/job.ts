@@ -27,13 +27,13 @@ export const job = {
   checkedBy: text({ label: "Checked by", help: "Name of who checks it: not who prepared it." }),
   checkedInitials: text({
     label: "Checked, initials",
-    help: "By which this revision is signed; a new one is signed anew.",
+    help: "By which this revision is signed; a new one needs new signatures.",
   }),
   checkedOn: text({ label: "Checked on", help: DAY }),
   approvedBy: text({ label: "Approved by", help: "Name of who answers for it." }),
   approvedInitials: text({
     label: "Approved, initials",
-    help: "By which this revision is signed; a new one is signed anew.",
+    help: "By which this revision is signed; a new one needs new signatures.",
   }),
   approvedOn: text({ label: "Approved on", help: DAY }),
   exclusions: text({

@@ -41,7 +41,7 @@ export const levels = {
     help: "Gauge pressure at the delivery surface, 0 where it is open to the air; or absolute, such as 20 psia.",
   }),
   frictionMargin: percent({
-    label: "Margin on losses",
+    label: "Margin on friction losses",
     // Losses trebled: house choice.
     bounds: { atLeast: 0, atMost: 2 },
     whenBlank: 0,

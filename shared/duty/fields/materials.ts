@@ -38,7 +38,7 @@ export const materials = {
     help: "Free chlorine, chlorine dioxide or permanganate, in mg/L; 0 where there is none.",
   }),
   makeUp: named(makeUpNamed, {
-    label: "What else is in it",
+    label: "Other constituents",
     choices: [NOTHING_ELSE, ...CONSTITUENT_NAMES],
     help: "The liquid by its name in the trade, or what comes with it: acid mine water, raw sewage, brine, diesel …, commas between; “nothing else” where only salts and solids are in it.",
   }),

@@ -70,7 +70,7 @@ export const pressure = {
     label: "Casing MAWP (maximum allowable working pressure)",
     quantity: "gaugePressure",
     bounds: RATED_PRESSURE,
-    help: "Greatest working pressure the pump maker states for the casing and its seal.",
+    help: "Maximum working pressure the pump maker states for the casing and its seal.",
   }),
   otherPart: text({
     isSeldom: true,
@@ -82,7 +82,7 @@ export const pressure = {
     label: "Its maximum working pressure",
     quantity: "gaugePressure",
     bounds: RATED_PRESSURE,
-    help: "Greatest working pressure its maker states.",
+    help: "Maximum working pressure its maker states.",
   }),
   stages: named(stagesRead, {
     isSeldom: true,

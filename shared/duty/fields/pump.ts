@@ -11,13 +11,13 @@ import { IMPELLER, SPEED } from "./bounds.ts";
 export const PUMP_BOXES = {
   name: text({ label: "Name", help: "As the pump is called in the table or by its maker." }),
   speed: amount({
-    label: "Speed of the curve",
+    label: "Curve speed",
     quantity: "speed",
     bounds: SPEED,
     help: "Speed the curve below was drawn at.",
   }),
   impellerDiameter: amount({
-    label: "Impeller of the curve",
+    label: "Curve impeller diameter",
     quantity: "size",
     bounds: IMPELLER,
     help: "Impeller diameter the curve below was drawn for.",
@@ -61,7 +61,7 @@ export const OWN_BOXES = {
     label: "Flange class offered",
     choices: FLANGE_CLASS_NAMES,
     inUnitSet: (text, from, to) => flangeClassFor(text, ratingSystem(from), ratingSystem(to)),
-    help: "Class of its flanges, such as 150 or PN16; that of the chosen pump where left blank.",
+    help: "Class of its flanges, such as 150 or PN16; that of the selected pump where left blank.",
   }),
 };
 

@@ -5,13 +5,13 @@ import { FLOW, STATIC_HEAD } from "./bounds.ts";
 
 export const range = {
   leastStaticHead: amount({
-    label: "Least static head",
+    label: "Minimum static head",
     quantity: "head",
     bounds: STATIC_HEAD,
     help: "At the highest source and lowest delivery level; the pump runs out furthest here.",
   }),
   greatestStaticHead: amount({
-    label: "Greatest static head",
+    label: "Maximum static head",
     quantity: "head",
     bounds: STATIC_HEAD,
     help: "At the lowest source and highest delivery level; the pump gives least here.",
@@ -26,21 +26,21 @@ export const range = {
   }),
   leastPumpFlow: amount({
     isSeldom: true,
-    label: "Maker's least flow",
+    label: "Maker's minimum flow",
     quantity: "flow",
     bounds: FLOW,
-    help: "Least continuous flow that the maker states for one pump as it runs, or the start of its allowable region.",
+    help: "Minimum continuous flow that the maker states for one pump as it runs, or the start of its allowable region.",
   }),
   greatestPumpFlow: amount({
     isSeldom: true,
-    label: "Maker's greatest flow",
+    label: "Maker's maximum flow",
     quantity: "flow",
     bounds: FLOW,
-    help: "Greatest flow that the maker allows one pump as it runs: the end of its allowable region.",
+    help: "Maximum flow that the maker allows one pump as it runs: the end of its allowable region.",
   }),
   acceptanceGrade: meant((grade) => acceptanceGradeNamed(grade), {
     label: "Acceptance grade",
     choices: ACCEPTANCE_GRADES.map(({ grade }) => grade),
-    help: "Grade of ISO 9906 that the pump is bought to, such as 2B; its tolerances widen the duty region.",
+    help: "Grade of ISO 9906 that the pump is bought to, such as 2B; its tolerances widen the operating range.",
   }),
 };

@@ -17,7 +17,7 @@ function weight(part: keyof ScoreParts, help: string): AmountField {
 export const ranking = {
   weightEfficiency: weight("efficiency", "Liquid power asked over shaft power, at the operating point."),
   weightNearness: weight("nearness", "How near the pump runs to its best efficiency flow."),
-  weightNpshMargin: weight("npshMargin", "NPSH margin over twice the margin wanted, up to 1."),
+  weightNpshMargin: weight("npshMargin", "NPSH margin over twice the margin required, up to 1."),
   weightTrim: weight("trim", "How little the impeller is cut."),
   pressureAllowed: amount({
     label: "Maximum pressure behind the pumps",

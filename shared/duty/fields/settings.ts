@@ -64,7 +64,7 @@ export const settings = {
     usual: PRACTICE,
   }),
   deepestTrim: amount({
-    label: "Least trim ratio, radial impeller",
+    label: "Minimum trim ratio, radial",
     quantity: "ratio",
     bounds: LARGE_SHARE,
     whenBlank: 0.8,
@@ -72,7 +72,7 @@ export const settings = {
     usual: "From memory.",
   }),
   deepestMixedTrim: amount({
-    label: "Least trim ratio, others",
+    label: "Minimum trim ratio, others",
     quantity: "ratio",
     bounds: LARGE_SHARE,
     whenBlank: 0.9,
@@ -80,7 +80,7 @@ export const settings = {
     usual: "From memory.",
   }),
   viscousHead: amount({
-    label: "Least head ratio, viscous liquid",
+    label: "Minimum head ratio, viscous",
     quantity: "ratio",
     bounds: LARGE_SHARE,
     whenBlank: 0.8,
@@ -102,7 +102,7 @@ export const settings = {
     usual: HOUSE,
   }),
   speedOfLaws: percent({
-    label: "Least share of the speed",
+    label: "Minimum share of the speed",
     bounds: LARGE_SHARE,
     whenBlank: 0.5,
     help: "Affinity laws fail below it.",
@@ -117,7 +117,7 @@ export const settings = {
     usual: PRACTICE,
   }),
   lowFlow: percent({
-    label: "Least share of BEP flow",
+    label: "Minimum share of BEP flow",
     bounds: SHARE,
     whenBlank: 0.3,
     help: "Less is not run for long.",
@@ -212,14 +212,14 @@ export const settings = {
     usual: HOUSE,
   }),
   fanLossesLeast: percent({
-    label: "Least fan, accessory losses",
+    label: "Minimum fan, other losses",
     bounds: { atLeast: 0, atMost: 0.5 },
     whenBlank: 0.03,
     help: "Of a gross rating, at best.",
     usual: PRACTICE,
   }),
   lightLoad: percent({
-    label: "Least load of an engine",
+    label: "Minimum load of an engine",
     bounds: SHARE,
     whenBlank: LEAST_ENGINE_LOAD,
     help: "Below it for long: wet stacking.",
@@ -246,7 +246,7 @@ export const settings = {
     label: "Lift kept clear, share",
     bounds: SHARE,
     whenBlank: 0.05,
-    help: "Of the greatest lift.",
+    help: "Of the maximum lift.",
     usual: HOUSE,
   }),
   liftClear: amount({

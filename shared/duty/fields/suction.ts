@@ -7,12 +7,12 @@ export const suction = {
     label: "NPSH required",
     quantity: "head",
     bounds: pumpCurveMethod.inputs.npshRequired,
-    help: "From the pump's curve at this flow, where no pump is chosen; the curve of a chosen pump decides.",
+    help: "From the pump's curve at this flow, where no pump is selected; the curve of a selected pump decides.",
   }),
   npshMargin: amount({
-    label: "NPSH margin wanted",
+    label: "NPSH margin required",
     quantity: "head",
     bounds: greatestSuctionLiftMethod.inputs.npshMargin,
-    help: "Least difference between NPSH available and required that the order asks for. Blank: taken by service.",
+    help: "Minimum difference between NPSH available and required that the order specifies. Blank: taken by service.",
   }),
 };

@@ -3,9 +3,9 @@ import { FLOW } from "./bounds.ts";
 
 export const system = {
   curveFlow: amount({
-    label: "System curve up to",
+    label: "System curve, maximum flow",
     quantity: "flow",
     bounds: FLOW,
-    help: "Greatest flow of the system curve; one and a half times the flow where left blank.",
+    help: "System curve, maximum flow; one and a half times the flow where left blank.",
   }),
 };

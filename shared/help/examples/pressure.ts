@@ -77,7 +77,7 @@ export const PRESSURE_USES: Uses = {
         asks: "Two equal pumps in series, 5 psi at the first suction, Class 150 offered",
         args: [
           [
-            ["pump", "greatest head", "suction flange", "discharge flange"],
+            ["pump", "maximum head", "suction flange", "discharge flange"],
             ["first", 140, "NPS 8", "NPS 6"],
             ["second", 140, "NPS 8", "NPS 6"],
           ],

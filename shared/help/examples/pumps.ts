@@ -32,7 +32,7 @@ export const PUMP_USES: Uses = {
     see: ["BESTEFFICIENCYPOINT", "SPECIFICSPEED"],
   },
   MINTHERMALFLOW: {
-    examples: [{ asks: "The least flow that keeps the water from heating by more than 15 °F", args: [PUMP, 15] }],
+    examples: [{ asks: "The minimum flow that keeps the water from heating by more than 15 °F", args: [PUMP, 15] }],
     see: ["SHUTOFFHEATING", "PUMPHEAD"],
   },
   SHUTOFFHEATING: {
@@ -42,7 +42,7 @@ export const PUMP_USES: Uses = {
   ACCEPTANCETEST: {
     examples: [
       {
-        asks: "A test held against 1,200 US gpm at 109 ft, grade 2B",
+        asks: "A test compared with 1,200 US gpm at 109 ft, grade 2B",
         args: [
           [
             ["flow", "head", "power"],
@@ -81,7 +81,7 @@ export const PUMP_USES: Uses = {
     see: ["FIELDHEAD", "WIRETOWATER", "FUELCOST"],
   },
   FIELDCHECK: {
-    examples: [{ asks: "Three readings on site held against the pump's curve", args: [READINGS, PUMP] }],
+    examples: [{ asks: "Three readings on site compared with the pump's curve", args: [READINGS, PUMP] }],
     see: ["FIELDREASONS", "FIELDHEAD", "ACCEPTANCETEST"],
   },
   FIELDREASONS: {

@@ -107,7 +107,7 @@ const NPSH = methodPage({
     ["h_L,s", "head lost in the suction line at the flow"],
   ],
   range: [
-    "Ask at the greatest flow, the lowest level and the hottest liquid. The velocity head at the inlet belongs to NPSHA and is not taken off.",
+    "Ask at the maximum flow, the lowest level and the hottest liquid. The velocity head at the inlet belongs to NPSHA and is not taken off.",
   ],
   of: [npshAvailableMethod],
   figure: {
@@ -275,7 +275,7 @@ const FLANGES = methodPage({
   words: ["PN", "Class 150", "rating", "B16.5", "EN 1092"],
   equations: ["p <= p_r ( t )"],
   where: [
-    ["p", "greatest working pressure at the flange, gauge"],
+    ["p", "maximum working pressure at the flange, gauge"],
     ["p_r", "rating of the class in that material, from the standard’s table: FLANGERATING"],
     ["t", "temperature of the metal, taken as that of the liquid"],
   ],
@@ -311,7 +311,7 @@ const TORQUE = methodPage({
     ["m, y", "factors of the gasket material"],
   ],
   range: [
-    "The stress taken is the least that still holds the test pressure where the tightening comes out low by its scatter; no torque is given where class, gasket or flange does not stand it.",
+    "The stress taken is the minimum that still holds the test pressure where the tightening comes out low by its scatter; no torque is given where class, gasket or flange does not stand it.",
     "A torque is a way to a load, good to 30 % with a hand wrench: tighten crosswise in steps, by a written procedure.",
   ],
   of: [boltTorqueMethod],
@@ -438,7 +438,7 @@ const LIFE_CYCLE = methodPage({
   equations: ["C = C_0 + C_y frac{1 - ( 1 + i )^{- n}}{i}", "i = frac{1 + r}{1 + p} - 1"],
   where: [
     ["C_0", "first cost: purchase, installation, commissioning"],
-    ["C_y", "cost of a year at today’s prices: energy, operation, upkeep, down time"],
+    ["C_y", "cost of a year at today’s prices: energy, operation, upkeep, downtime"],
     ["n", "years in service"],
     ["i", "real rate; r the discount rate, p the yearly rise of prices"],
   ],

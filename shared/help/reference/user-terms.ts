@@ -107,7 +107,7 @@ export const USER_TERMS = [
   {
     names: "maximum allowable working pressure",
     symbol: "MAWP",
-    meaning: "greatest pressure the casing is made for at a temperature, as its manufacturer states it",
+    meaning: "maximum pressure the casing is made for at a temperature, as its manufacturer states it",
   },
   {
     names: "trade figure",
@@ -139,7 +139,7 @@ export const USER_TERMS = [
   {
     names: "summit",
     symbol: "",
-    meaning: "a place of the line higher than its neighbours, where air gathers and the pressure is least",
+    meaning: "a place of the line higher than its neighbours, where air gathers and the pressure is minimum",
   },
   { names: "derating", symbol: "", meaning: "what altitude, heat or solids take off a rating or a curve" },
   {

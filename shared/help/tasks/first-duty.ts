@@ -14,7 +14,7 @@ const LINES = [
 export const FIRST_DUTY: Page = taskPage({
   file: "first-duty.html",
   title: "Your first duty in five minutes",
-  summary: "From the enquiry to total head, NPSH and a chosen pump, then the calc sheet.",
+  summary: "From the enquiry to total head, NPSH and a selected pump, then the calc sheet.",
   words: ["start", "begin", "tutorial", "TDH", "quick"],
   parts: [
     [
@@ -44,15 +44,15 @@ export const FIRST_DUTY: Page = taskPage({
       points(
         `Total dynamic head ${sampleFigure("totalHead", "head")}; with the margin of ${fields.frictionMargin} % on losses ${sampleFigure("ratedHead", "head")}.`,
         `NPSH available at the duty ${sampleFigure("npshAvailable", "head")}, against ${fields.npshRequired} ft required.`,
-        "A box that cannot be read says why beside it; the strip at the foot says what is still to give.",
+        "A box that cannot be read says why beside it; the strip at the foot says what is missing inputs.",
       ),
     ],
     [
-      "Choose a pump",
+      "Select a pump",
       numbered(
-        "[[Pumps to choose from]]: “Add the invented library” to try, or read your own: [importing pumps](importing-pumps.html).",
+        "[[Pump table and ranking]]: “Add the invented library” to try, or read your own: [importing pumps](importing-pumps.html).",
         "Read the ranking: what fits first, what was left out and why. “Choose” takes a pump with the speed and impeller that meet the duty.",
-        `[[Pump on the duty]]: the sample’s pump, ${typed.pump?.name ?? ""}, runs at ${sampleFigure("operatingFlow", "flow")} and ${sampleFigure("operatingHead", "head")}.`,
+        `[[Selected pump]]: the sample’s pump, ${typed.pump?.name ?? ""}, runs at ${sampleFigure("operatingFlow", "flow")} and ${sampleFigure("operatingHead", "head")}.`,
       ),
     ],
     [

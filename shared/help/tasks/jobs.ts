@@ -32,7 +32,7 @@ export const BYPASS: Page = taskPage({
     [
       "What to look at",
       points(
-        "One pump alone: its flow against the end of its curve, its NPSH and its driver’s power. PUMPSTOPS and the pane’s [[Pump on the duty]] give them.",
+        "One pump alone: its flow against the end of its curve, its NPSH and its driver’s power. PUMPSTOPS and the pane’s [[Selected pump]] give them.",
         "A curve that droops, or unlike pumps: one may hold another shut. STATIONCURVE shows the curve of the group.",
         "The wet well: volume between the levels by the starts an hour, WORKINGVOLUME and PUMPCYCLE; how deep the bell stands, SUBMERGENCE.",
       ),
@@ -48,7 +48,7 @@ const HIGH_LIFT_SITE = 6500;
 export const HIGH_LIFT: Page = taskPage({
   file: "high-suction-lift.html",
   title: "A high suction lift",
-  summary: "How high the pump may stand above the water: by NPSH, by the air pump, by practice, whichever is least.",
+  summary: "How high the pump may stand above the water: by NPSH, by the air pump, by practice, whichever is minimum.",
   words: ["cavitation", "altitude", "lift", "vacuum", "NPSH"],
   parts: [
     [
@@ -91,7 +91,7 @@ export const HIGH_LIFT: Page = taskPage({
       points(
         "Shorten and widen the suction line; take elbows and strainers out; keep it rising to the pump without a high point.",
         "Set the pump lower, run it slower, or take one with a lower NPSHR. A pump at or below the water has no lift at all.",
-        "In the pane: {npshRequired} until a pump is chosen, then its own curve; {npshMargin} or {service} for the margin. [[Head and suction]] shows the maximum lift.",
+        "In the pane: {npshRequired} until a pump is chosen, then its own curve; {npshMargin} or {service} for the margin. [[Head and NPSH]] shows the maximum lift.",
       ),
       caution("A cavitating pump loses head, pits and may not hold prime. Lay-flat hose collapses under suction."),
     ],
@@ -121,7 +121,7 @@ export const SLURRY: Page = taskPage({
         `Below the deposition velocity a bed forms. It is good to some 30 %, hence a design minimum above it. 0.4 mm sand, 9 % by volume, in 6 in schedule 40: deposition at ${answerOf("DEPOSITIONVELOCITY", SLURRY_LINE.slice(1))}. [The method](method-deposition.html).`,
       ),
       worked("SLURRYLINE", "700 US gpm of that slurry in 6 in schedule 40", SLURRY_LINE),
-      points("Judge it at the least flow of the duty, not the greatest. A smaller pipe is faster and loses more head."),
+      points("Judge it at the least flow of the duty, not the maximum. A smaller pipe is faster and loses more head."),
     ],
     [
       "Choose the pump",
@@ -139,7 +139,7 @@ export const SLURRY: Page = taskPage({
         "72 %",
       ]),
       points(
-        "[[Slurry]] in the pane does this for the chosen pump; ranking, driver and pressures follow it.",
+        "[[Slurry]] in the pane does this for the selected pump; ranking, driver and pressures follow it.",
         "SLURRYCLASS holds head and tip speed against the service class; WETTEDPARTS ranks the metals for the particles.",
         "Start and flush on clear liquid are states of their own: the pump then runs further right.",
       ),
@@ -149,7 +149,7 @@ export const SLURRY: Page = taskPage({
 
 const SERIES = [
   [
-    ["pump", "greatest head", "suction flange", "discharge flange"],
+    ["pump", "maximum head", "suction flange", "discharge flange"],
     ["first", 140, "NPS 8", "NPS 6"],
     ["second", 140, "NPS 8", "NPS 6"],
   ],
@@ -167,7 +167,7 @@ export const SERIES_AND_CLASS: Page = taskPage({
     [
       "Pressures add up",
       points(
-        "Each pump of a series stands on what the one before it gives. The worst is no flow: the maximum head of every pump against a shut valve, on the greatest suction pressure.",
+        "Each pump of a series stands on what the one before it gives. The worst is no flow: the maximum head of every pump against a shut valve, on the maximum suction pressure.",
         `Two pumps of 140 ft with 5 psi at the first suction: ${cellOf("NOZZLEPRESSURE", [5, 140, 1, 2], 0, "discharge")} at the second discharge, the tolerance of the curve counted.`,
         "Stopped, the full line stands on the pumps; a check valve keeps it off, until it fails. NOZZLECLASSES counts each case.",
       ),
@@ -239,7 +239,7 @@ export const MATERIALS: Page = taskPage({
     [
       "What to ask",
       points(
-        "{pH}, {chlorides}, greatest temperature, {oxidiser}, {makeUp}; of the solids {solidsHardness} and {particleSize} against {freePassage}. What is not stated is not assumed: the verdict stays open and lists it.",
+        "{pH}, {chlorides}, maximum temperature, {oxidiser}, {makeUp}; of the solids {solidsHardness} and {particleSize} against {freePassage}. What is not stated is not assumed: the verdict stays open and lists it.",
         "What else is in the liquid is typed as words: [constituents](typed-names.html).",
       ),
     ],

@@ -28,7 +28,7 @@ export const CALC_SHEET: Page = taskPage({
       "What stands where",
       points(
         "The summary with the verdicts first, then the inputs and the steps in the order of the job, findings and references last.",
-        "Shaded cells are inputs: change one and all that follows from it recalculates. Everything else is a formula.",
+        "Shaded cells are inputs: change one and everything that depends on it recalculates. Everything else is a formula.",
         "Beside an input: its basis, or “assumed” where nothing was stated. Beside a result: how it comes about and its source.",
         "Prices and costs stand on an estimate sheet of their own, for nobody outside.",
       ),
@@ -70,7 +70,7 @@ export const IMPORTING: Page = taskPage({
       "How",
       numbered(
         "One row a point of a curve, the columns in any order, each with a heading; a unit may stand in it: `flow, m³/h`.",
-        "[[Pumps to choose from]]: “Read the workbook” takes the sheets that have these headings; “Import files” reads CSV and .xlsx.",
+        "[[Pump table and ranking]]: “Read the workbook” takes the sheets that have these headings; “Import files” reads CSV and .xlsx.",
         "All or nothing: every mistake is listed with its cell, and nothing is read until there is none. A number that can be read in two ways is refused, not guessed.",
       ),
     ],

@@ -15,7 +15,7 @@ export const driveWords: WordsOf<keyof DriveFindings> = {
   "motor-is-large-machine": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is a large machine, built to order: ask the maker for rating, frame and starting`,
   "motor-power-beyond-ratings": (f, say) =>
-    `${f.subject} with its margin comes to ${say.amount(f.found)}, above the greatest ${f.given} rating${f.facts.isOnSite ? " on site" : ""}, ${say.amount(f.limit)}; share the duty between pumps or ask the maker`,
+    `${f.subject} with its margin comes to ${say.amount(f.found)}, above the maximum ${f.given} rating${f.facts.isOnSite ? " on site" : ""}, ${say.amount(f.limit)}; share the duty between pumps or ask the maker`,
   "speed-above-synchronous": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is above the synchronous speed, ${say.amount(f.limit)}: no induction motor drives at it`,
   "motor-efficiency-not-tabulated": (f, say) =>
@@ -53,7 +53,7 @@ export const driveWords: WordsOf<keyof DriveFindings> = {
   "code-letter-assumed": (f) =>
     `${f.subject} ${f.facts.letter} is taken, the usual one of this rating; the nameplate decides`,
   "code-letter-open": (f) =>
-    `${f.subject} ${f.given} has no greatest figure: use the locked-rotor apparent power of the motor's data sheet`,
+    `${f.subject} ${f.given} has no maximum figure: use the locked-rotor apparent power of the motor's data sheet`,
   "speed-range-empty": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is not reached at this speed, whose shutoff head is ${say.amount(f.limit)}: there is no flow at any lower speed`,
   "speed-flows-alone": (f, say) => `with a ${f.subject} of ${say.amount(f.found)} liquid runs by gravity at any speed`,
@@ -84,7 +84,7 @@ export const driveWords: WordsOf<keyof DriveFindings> = {
   "motor-power-factor-assumed": (f, say) =>
     `${f.subject} rests on a power factor of ${say.amount(f.found)}; the nameplate wins`,
   "motor-starting-current": (f) =>
-    `${f.subject} is the greatest of ${f.facts.direct} times full-load current direct on line; star-delta (wye-delta) draws ${f.facts.starDelta} times, a soft starter ${f.facts.soft}, a variable-frequency drive ${f.facts.drive}`,
+    `${f.subject} is the largest of ${f.facts.direct} times full-load current direct on line; star-delta (wye-delta) draws ${f.facts.starDelta} times, a soft starter ${f.facts.soft}, a variable-frequency drive ${f.facts.drive}`,
   "engine-rating-assumed": (f) =>
     `${f.subject} is taken as the continuous net rating at run speed; do not use a standby, intermittent or gross rating`,
   "engine-gross-rating-assumed": (f) =>

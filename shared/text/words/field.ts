@@ -23,10 +23,10 @@ export const fieldWords: WordsOf<keyof FieldFindings> = {
   "specific-consumption-of-diesel": (f) =>
     `a specific consumption is read for diesel alone, whose density is known here; leave it out for ${f.given}`,
   "band-of-house": (f, say) =>
-    `no grade of acceptance is stated; the pump is held against a band of ±${say.amount(f.found)} of head, this product's own choice`,
+    `no grade of acceptance is stated; the pump is compared with a band of ±${say.amount(f.found)} of head, this product's own choice`,
   "field-no-guarantee": (f) =>
     `the band is that of grade ${f.given}; readings on site do not settle a guarantee unless the contract says so`,
-  "field-speed-missing": (f) => `${f.subject} is missing: a measured speed is held against it`,
+  "field-speed-missing": (f) => `${f.subject} is missing: a measured speed is compared with it`,
   "field-speed-taken": (f, say) =>
     `no speed was measured; ${say.amount(f.found)} of the speed of the curve is taken, good to 1 %; a slower motor looks like a worn pump`,
   "field-one-point": () =>

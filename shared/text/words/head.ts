@@ -14,7 +14,7 @@ export const headWords: WordsOf<keyof HeadFindings> = {
   "lay-flat-in-suction": (f) =>
     `${f.subject} holds “${f.given}”, which collapses under vacuum; use suction hose or pipe unless pressure stands over it throughout`,
   "head-leans-on-fall": (f, say) =>
-    `${f.subject} with the pressures is ${say.amount(f.found)}: the fall pays part of the losses only while its leg runs full; a line that takes in air or runs part-full asks for more head`,
+    `${f.subject} with the pressures is ${say.amount(f.found)}: the fall pays part of the losses only while its leg runs full; a line that takes in air or runs part-full requires more head`,
   "total-head-not-positive": (f, say) =>
     `total head is ${say.amount(f.found)}: gravity delivers this flow without a pump`,
   "route-too-short": (f) => `${f.subject} needs at least two rows, its start and its outlet`,
@@ -70,7 +70,7 @@ export const headWords: WordsOf<keyof HeadFindings> = {
   "hose-beyond-vacuum": (f, say) =>
     `${f.subject}: “${f.given}” stands under a vacuum of ${say.amount(f.found)}; such hose usually stands ${say.amount(f.limit)}: ask its maker, or take hose with a wire helix`,
   "pipe-vacuum-collapses": (f, say) =>
-    `${f.subject}: “${f.given}” stands under a vacuum of ${say.amount(f.found)}${f.facts.chainage === undefined ? "" : ` at ${say.amount(f.facts.chainage)}`}; at 73 °F (23 °C) it buckles at ${say.amount(f.limit)} within 50 years and at best at ${say.amount(f.facts.atBest)}, and practice asks for twice its vacuum: take a thicker wall, or hold it by COLLAPSEPRESSURE for its duration`,
+    `${f.subject}: “${f.given}” stands under a vacuum of ${say.amount(f.found)}${f.facts.chainage === undefined ? "" : ` at ${say.amount(f.facts.chainage)}`}; at 73 °F (23 °C) it buckles at ${say.amount(f.limit)} within 50 years and at best at ${say.amount(f.facts.atBest)}, and practice requires twice its vacuum: take a thicker wall, or hold it by COLLAPSEPRESSURE for its duration`,
   "surface-pressure-atmospheric": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is one atmosphere over the air: a surface open to the air is 0; an absolute pressure is written as “14.7 psia” or “1.013 bar(a)”`,
 };

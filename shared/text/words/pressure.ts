@@ -71,7 +71,7 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
   "head-tolerance-of-grade": (f, say) =>
     `${f.subject} of grade ${f.given} is ${say.amount(f.found)} above the guaranteed head`,
   "suction-vacuum-as-zero": (f, say) =>
-    `${f.subject} is below atmosphere, ${say.amount(f.found)}; it is taken as 0 for the greatest pressure`,
+    `${f.subject} is below atmosphere, ${say.amount(f.found)}; it is taken as 0 for the maximum pressure`,
   "column-ends-below": (f) =>
     `the standing level lies below ${f.subject}: no column stands on it when the pumps stop, and 0 is taken`,
   "part-out-of-place": (f) =>
@@ -81,7 +81,7 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
   "highest-source-assumed": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} follows from the source pressure and level given: confirm that these are the highest`,
   "shutoff-below-duty": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} is below the duty head of ${say.amount(f.limit)}; give the greatest head on the curve, wherever it stands`,
+    `${f.subject} of ${say.amount(f.found)} is below the duty head of ${say.amount(f.limit)}; give the maximum head on the curve, wherever it stands`,
   "nozzle-pressure-without-surge": () =>
     "surge is not in these pressures; look at it apart, for flange ratings are without shock",
   "later-stage-suction": (f) =>
@@ -137,7 +137,7 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
   "bolts-short-of-test": (f, say) =>
     `where the tightening comes out low the ${f.subject} seals to ${say.amount(f.found)}, less than the ${say.amount(f.limit)} of its test: tighten again for the test, or test lower`,
   "bolt-stress-held-by-gasket": (f, say) =>
-    `${f.subject} is held to ${say.amount(f.found)}, where such bolts are usually pulled to ${say.amount(f.limit)}: more crushes the gasket; ask its maker for the greatest stress`,
+    `${f.subject} is held to ${say.amount(f.found)}, where such bolts are usually pulled to ${say.amount(f.limit)}: more crushes the gasket; ask its maker for the maximum stress`,
   "metric-grade-in-inch-bolts": (f) =>
     `${f.given} is a grade of metric bolts and the holes are for inch bolts, whose areas are used; never mix the two in one joint`,
   "spiral-wound-as-flat-ring": (f) => {
@@ -198,7 +198,7 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
   "pipe-warm-ask-maker": (f, say) =>
     `AWWA M55 gives no factor for polyethylene at ${say.amount(f.found)}; that of the industry's listing is taken, ${NOT_VERIFIED}: ask the maker`,
   "pipe-no-wall-left": (f, say) =>
-    `corrosion and thread of ${say.amount(f.found)} take all of the least wall, ${say.amount(f.limit)}: no wall is left`,
+    `corrosion and thread of ${say.amount(f.found)} take all of the minimum wall, ${say.amount(f.limit)}: no wall is left`,
   "pipe-wall-thick": (f, say) =>
     `a wall of ${say.amount(f.found)} is beyond the thin-wall rule, which ends below ${say.amount(f.limit)}, a sixth of the diameter`,
 };

@@ -36,7 +36,7 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
   "power-rising-at-end": (f, say) =>
     `${f.subject} still rises at ${say.amount(f.found)}, the end of the curve: a pump that runs out beyond it takes more`,
   "power-rising-to-shutoff": (f, say) =>
-    `${f.subject} is greatest at ${say.amount(f.found)}, the first flow at which the curve gives it, and may be greater below: ask the maker for the power at zero flow`,
+    `${f.subject} is highest at ${say.amount(f.found)}, the first flow at which the curve gives it, and may be greater below: ask the maker for the power at zero flow`,
   "power-at-shutoff-unknown": () =>
     "power at zero flow cannot be worked out from efficiency; add a column “power” to the curve",
   "speed-far-from-curve": (f, say) =>
@@ -44,11 +44,11 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
   "speed-below-half": (f, say) =>
     `${f.subject} of ${say.amount(f.found)}: below half speed efficiency falls, from ${say.amount(f.facts.best)} at its best to some ${say.amount(f.facts.corrected)}; the figures do not count that`,
   "speed-raised": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)} runs the pump faster than its curve: power goes up ${say.amount(f.facts.power)} times and pressure ${say.amount(f.facts.pressure)} times; ask the maker for the greatest speed and check casing, shaft and driver`,
+    `${f.subject} of ${say.amount(f.found)} runs the pump faster than its curve: power goes up ${say.amount(f.facts.power)} times and pressure ${say.amount(f.facts.pressure)} times; ask the maker for the maximum speed and check casing, shaft and driver`,
   "npshr-scaled-by-rule": (f) =>
     `${f.subject} is scaled with speed to the power ${f.facts.exponent}; measured exponents lie between 1.3 and 2`,
   "trim-not-similar": (f, say) =>
-    `${f.subject} of ${say.amount(f.found)}: a trimmed impeller is not similar to the full one; take the maker's trimmed curve where there is one, and keep above its least diameter`,
+    `${f.subject} of ${say.amount(f.found)}: a trimmed impeller is not similar to the full one; take the maker's trimmed curve where there is one, and keep above its minimum diameter`,
   "trim-deep": (f, say) =>
     `${f.subject} of ${say.amount(f.found)} is a deeper cut than 80 % of the diameter, and impellers of specific speed above 60 (N_s 3000) are cut no further than 90 %`,
   "trim-efficiency-assumed": (f, say) =>
@@ -68,13 +68,13 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
   "system-out-of-reach": (f, say) =>
     `the pump cannot reach the system head at any flow: at the nearest, ${say.amount(f.facts.flow)}, it is ${say.amount(f.found)} of head short`,
   "operating-point-beyond-curve": (f, say) =>
-    `the pump runs off the end of its curve: at ${say.amount(f.limit)}, the last flow given, it still has ${say.amount(f.found)} of head more than the system asks for`,
+    `the pump runs off the end of its curve: at ${say.amount(f.limit)}, the last flow given, it still has ${say.amount(f.found)} of head more than the system requires`,
   "operating-point-below-curve": (f, say) =>
     `the operating point lies below the first flow given, ${say.amount(f.limit)}, where the pump is ${say.amount(f.found)} of head short; add the rows from zero flow`,
   "system-curve-too-short": (f, say) =>
     `the system curve ends at ${say.amount(f.limit)}, where the pump still has ${say.amount(f.found)} of head more than it asks for; give it to a greater flow`,
   "system-curve-falls": (f) =>
-    `the head of the system curve falls with flow at ${f.subject}; a system of pipes asks for more head at more flow`,
+    `the head of the system curve falls with flow at ${f.subject}; a system of pipes requires more head at more flow`,
   "curves-do-not-overlap": (f, say) =>
     `the system curve runs from ${say.amount(f.facts.systemLeast)} to ${say.amount(f.facts.systemMost)} and the pump curve from ${say.amount(f.facts.pumpLeast)} to ${say.amount(f.facts.pumpMost)}; give both over the same flows`,
   "does-not-start-alone": (f, say) =>
@@ -106,7 +106,7 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
   "pump-near-shut": (f, say) =>
     `the ${f.subject} hunts: its shutoff head at the header lies only ${say.amount(f.found)} below the ${say.amount(f.limit)} there, so it comes in and drops out with any change of level`,
   "pump-cannot-share": (f, say) =>
-    `the ${f.subject} hunts: it opens its check valve and has no steady share at a header of ${say.amount(f.limit)} against its greatest of ${say.amount(f.found)}, for its curve droops`,
+    `the ${f.subject} hunts: it opens its check valve and has no steady share at a header of ${say.amount(f.limit)} against its maximum of ${say.amount(f.found)}, for its curve droops`,
   "pump-flows-back": (f, say) =>
     `liquid flows back through the ${f.subject}, some ${say.amount(f.found)} by a screen: it has no check valve; fit one, and do not start it while it turns backwards`,
   "reverse-flow-unknown": (f) =>

@@ -4,7 +4,7 @@ import type { WordsOf } from "../words.ts";
 export const tracingWords: WordsOf<keyof TracingFindings> = {
   "tracing-picture-unreadable": (f) =>
     `“${f.given}” cannot be shown as a picture; save the page as PNG or JPEG and open that`,
-  "tracing-axis-points-together": (f) => `the two points of the ${f.subject} lie at the same place; set one anew`,
+  "tracing-axis-points-together": (f) => `the two points of the ${f.subject} lie at the same place; set one again`,
   "tracing-axis-values-equal": (f) =>
     `both points of the ${f.subject} state ${f.facts.value}; they need two different values`,
   "tracing-log-not-positive": (f) =>

@@ -41,7 +41,7 @@ export function costBars(costs: CostParts, width: number): TemplateResult {
           <text class=${kind} x=${width} y=${middle + 4} text-anchor="end">${texts[i]}</text>`;
       })}
     </svg>
-    <figcaption>Today's worth of what the pump costs over its years${inCurrency(costs)}.</figcaption>
+    <figcaption>Present value of what the pump costs over its years${inCurrency(costs)}.</figcaption>
   </figure>`;
 }
 

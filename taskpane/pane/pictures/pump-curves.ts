@@ -272,7 +272,7 @@ function legendView(shown: PumpCurvesShown, units: PumpUnits): TemplateResult {
         : html`<li>
             ${swatch(svg`<rect class="region" x="3" y="1" width="24" height="12" /><path class="region-edge" d="M3 1V13M27 1V13" />`)}
             <span>
-              Duty region: ${figures(region.leastFlow)} to ${figures(region.greatestFlow)} ${units.flow}
+              Operating range: ${figures(region.leastFlow)} to ${figures(region.greatestFlow)} ${units.flow}
             </span>
           </li>`
     }
@@ -305,7 +305,7 @@ export function pumpCurvesWords(shown: PumpCurvesShown, units: PumpUnits): strin
     ...shown.ends.map(({ label, point }) => `${label}: ${at(point)}.`),
     ...(region === undefined || !(region.greatestFlow > region.leastFlow)
       ? []
-      : [`Duty region: ${figures(region.leastFlow)} to ${figures(region.greatestFlow)} ${units.flow}.`]),
+      : [`Operating range: ${figures(region.leastFlow)} to ${figures(region.greatestFlow)} ${units.flow}.`]),
     ...(best === undefined
       ? []
       : [`Efficiency: ${figures(best.value)} % at best, at ${figures(best.flow)} ${units.flow}.`]),

@@ -108,7 +108,7 @@ export function risingWaterWords(water: RisingWater, units: UnitSetName): string
     "Suction line from the side.",
     captionOf(water, units),
     ...(course === undefined ? [] : [`The water stands at ${stands.join(", ")}.`]),
-    `Greatest lifts: ${lifts.join(", ")}.`,
+    `Maximum lifts: ${lifts.join(", ")}.`,
   ].join(" ");
 }
 
@@ -122,7 +122,7 @@ function captionOf({ lift, greatest, course }: RisingWater, units: UnitSetName):
 
 function verdictOf(lift: number, greatest: number, units: UnitSetName): string {
   if (greatest < 0) return `No lift is left: the pump must stand ${head(-greatest, units)} below the liquid.`;
-  return `The lift is ${isAtMost(lift, greatest) ? "within" : "beyond"} the greatest of ${head(greatest, units)}.`;
+  return `The lift is ${isAtMost(lift, greatest) ? "within" : "beyond"} the largest of ${head(greatest, units)}.`;
 }
 
 function head(height: number, units: UnitSetName): string {

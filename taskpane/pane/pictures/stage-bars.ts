@@ -81,7 +81,7 @@ export function stageBars(pressures: StagePressures, units: UnitSetName, width: 
       )}
     </svg>
     <figcaption>
-      Greatest pressure at each nozzle, ${printedUnit("gaugePressure", units)}. ${lineWords(pressures).join(" ")}
+      Maximum pressure at each nozzle, ${printedUnit("gaugePressure", units)}. ${lineWords(pressures).join(" ")}
     </figcaption>
   </figure>`;
 }
@@ -177,5 +177,5 @@ export function stageBarsWords({ nozzles, lines }: StagePressures, units: UnitSe
     return `${nozzle.label} ${said(nozzle.greatest)}${notes.join("")}`;
   });
   const held = lines.map(({ name, pressure }) => `${name} ${said(pressure)}`);
-  return `Greatest pressure at each nozzle: ${bars.join("; ")}. Held against: ${held.join("; ")}.`;
+  return `Maximum pressure at each nozzle: ${bars.join("; ")}. Compared with: ${held.join("; ")}.`;
 }

@@ -64,8 +64,8 @@ function membersOf({ curves }: ReadyPump, pump: DutyPump, units: UnitSetName): r
         );
       const size = (diameter: number): string => amountText(amount("size", diameter), units);
       return present([
-        [`Greatest impeller, ${size(greatest)}`, at(large, large.mostTrimRatio)],
-        [`Least impeller, ${size(least)}`, at(small, small.leastTrimRatio)],
+        [`Maximum impeller, ${size(greatest)}`, at(large, large.mostTrimRatio)],
+        [`Minimum impeller, ${size(least)}`, at(small, small.leastTrimRatio)],
       ]);
     }
   }
@@ -76,8 +76,8 @@ function membersOf({ curves }: ReadyPump, pump: DutyPump, units: UnitSetName): r
   if (least > greatest * (1 - SAME)) return [];
   const speed = (value: number): string => amountText(amount("speed", value), units);
   return present([
-    [`Greatest speed, ${speed(greatest)}`, runningAt(fast, fast.mostSpeedRatio, 1)],
-    [`Least speed, ${speed(least)}`, runningAt(slow, slow.leastSpeedRatio, 1)],
+    [`Maximum speed, ${speed(greatest)}`, runningAt(fast, fast.mostSpeedRatio, 1)],
+    [`Minimum speed, ${speed(least)}`, runningAt(slow, slow.leastSpeedRatio, 1)],
   ]);
 }
 

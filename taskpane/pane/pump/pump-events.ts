@@ -44,7 +44,7 @@ export function otherPumpsChange(
 ): OtherPumpsChange {
   if (event.type === "other-pump-added") {
     const added = { ...EMPTY_OTHER_PUMP, ...event.pump };
-    const notice = `${nameOf(added)} stands beside the chosen pump.`;
+    const notice = `${nameOf(added)} stands beside the selected pump.`;
     return { otherPumps: [...pumps, added], what: "adding a further pump", notice };
   }
   const removed = pumps[event.other];

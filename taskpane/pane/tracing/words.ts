@@ -77,7 +77,7 @@ export function eventWords(
     case "undone":
       return "Undone.";
     case "redone":
-      return "Done again.";
+      return "Redone.";
     case "zoomed":
     case "fitted":
       return `Picture at ${zoomText(state)}.`;

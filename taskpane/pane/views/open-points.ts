@@ -5,7 +5,7 @@ import type { OpenPoint } from "../worked.ts";
 /** What keeps the duty from being complete, by name, each a way to its box. */
 export function openPointsView(context: PaneContext): TemplateResult {
   const { missing, wrong } = context.worked;
-  return html`${wrong.length === 0 ? nothing : listView(context, "To correct:", wrong)}
+  return html`${wrong.length === 0 ? nothing : listView(context, "Inputs to correct:", wrong)}
   ${missing.length === 0 ? nothing : listView(context, "Still to give:", missing)}`;
 }
 

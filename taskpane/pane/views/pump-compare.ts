@@ -46,7 +46,7 @@ function tableView(context: PaneContext, compared: readonly RankedPump[]): Templ
       <tbody>
         <tr>
           <th scope="row">Place in the ranking</th>
-          ${compared.map(({ rank, keepsRules }) => html`<td>${rank}${keepsRules ? "" : ", breaks a rule"}</td>`)}
+          ${compared.map(({ rank, keepsRules }) => html`<td>${rank}${keepsRules ? "" : ", outside a guideline"}</td>`)}
         </tr>
         ${rows.map(
           ({ label }, row) =>

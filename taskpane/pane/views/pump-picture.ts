@@ -29,7 +29,7 @@ export function pumpPictureView(
   const names = { flow: printedUnit("flow", units), head: printedUnit("head", units) };
   const shown = shownOf(context, duty, pump, results);
   if (shown === undefined) {
-    return html`<p class="hint">Not drawn: the head of the duty cannot be worked out. The reasons stand above.</p>`;
+    return html`<p class="hint">Cannot be drawn: the head of the duty cannot be calculated; see the messages above.</p>`;
   }
   return pumpCurvesPicture(shown, names, state.width);
 }

@@ -22,7 +22,7 @@ export function rankedPumpView(context: PaneContext, ranked: RankedPump): Templa
     <div class="row-head">
       <span class="row-number">${ranked.rank}</span>
       <strong class="pump-name">${name}</strong>
-      ${ranked.keepsRules ? nothing : html`<span class="mark">breaks a rule</span>`}
+      ${ranked.keepsRules ? nothing : html`<span class="mark">outside a guideline</span>`}
       ${chosen ? html`<span class="mark chosen">${choice === "as ranked" ? "chosen" : "chosen, set otherwise"}</span>` : nothing}
     </div>
     ${choice === "set otherwise" ? html`<p class="why"><strong>Set for another duty:</strong> ${SET_OTHERWISE}</p>` : nothing}
@@ -97,7 +97,7 @@ export function figuresOf(ranked: RankedPump, units: UnitSetName): readonly Rank
     { label: "Flow", text: say("flow", flow) },
     { label: "Head", text: say("head", head) },
     { label: "Efficiency", text: say("percent", efficiency) },
-    { label: "Of best efficiency flow", text: say("percent", bestFlowRatio) },
+    { label: "Flow, % of BEP", text: say("percent", bestFlowRatio) },
     { label: "NPSH required", text: say("head", npshRequired) },
     { label: "NPSH margin", text: npshMargin === undefined ? "not known" : say("head", npshMargin) },
     { label: "Shaft power", text: say("power", power) },

@@ -25,7 +25,7 @@ const ROUNDING = 1e-6;
 /** The pump chosen for the duty: as it is and runs, its curve, and where it and the system meet. */
 export const pump: Step = {
   key: "pump",
-  title: "Pump on the duty",
+  title: "Selected pump",
   holds: ["pump"],
   brief: ({ state }) => state.duty.pump?.name.trim() ?? "",
   view: (context) => {
@@ -35,7 +35,7 @@ export const pump: Step = {
 };
 
 function noPumpView({ send, goTo }: PaneContext): TemplateResult {
-  return html`<p class="hint">Choose a pump above, or enter one and its curve by hand.</p>
+  return html`<p class="hint">Select a pump above, or enter one and its curve by hand.</p>
     <div class="buttons">
       <button
         type="button"
@@ -71,13 +71,13 @@ function pumpView(context: PaneContext, chosen: PumpText): TemplateResult {
 function resultsView(context: PaneContext): TemplateResult {
   const { duty, results, pump: worked } = context.worked;
   if (worked === undefined || isWaiting(worked.operatingPoint.flow)) {
-    return html`<h3>On the duty</h3>
+    return html`<h3>Operating point</h3>
       <p class="hint">Worked out once the lines, levels and curve are there.</p>
       ${openPointsView(context)}`;
   }
-  return html`<h3>On the duty</h3>
+  return html`<h3>Operating point</h3>
     ${figuresView(context, worked)} ${pumpPictureView(context, duty, worked, results)} ${limitsView(duty)} ${stationPumpsView(context)}
-    ${remarksView("To act on and to check", findingsOf(worked), context.state.duty.unitSet, mendingOf(context))}`;
+    ${remarksView("Warnings and checks", findingsOf(worked), context.state.duty.unitSet, mendingOf(context))}`;
 }
 
 /** Between which flows the pumps can run, as the sheet has it. */
@@ -104,29 +104,29 @@ function figuresView({ state, worked: { results } }: PaneContext, worked: PumpOn
       runs === ""
         ? nothing
         : html`<div class="figure">
-            <dt>Runs at</dt>
+            <dt>Speed and impeller</dt>
             <dd>${runs}</dd>
           </div>`
     }
     ${figureView(`Operating flow${together}`, point.flow, "flow", units, true)}
-    ${typeof point.flow === "number" ? figureView("Head there", point.head, "head", units) : nothing}
-    ${typeof point.flow === "number" ? figureView("Over the flow asked", worked.flowOverDuty, "percent", units) : nothing}
-    ${figureView(hasWaterHead ? "Head at the flow asked, on water" : "Head at the flow asked", worked.headAtDutyFlow, "head", units)}
+    ${typeof point.flow === "number" ? figureView("Head at the operating point", point.head, "head", units) : nothing}
+    ${typeof point.flow === "number" ? figureView("Flow above duty", worked.flowOverDuty, "percent", units) : nothing}
+    ${figureView(hasWaterHead ? "Head at duty flow, on water" : "Head at duty flow", worked.headAtDutyFlow, "head", units)}
     ${
       typeof worked.headOverDuty === "number"
         ? figureView(
-            hasWaterHead ? "Over the equivalent water head" : "Over the head asked, with margin",
+            hasWaterHead ? "Over the equivalent water head" : "Head above required (margin included)",
             withoutDust(worked.headOverDuty, worked),
             "head",
             units,
           )
         : nothing
     }
-    ${optional("Efficiency", point.efficiency, "percent")} ${optional("Of best efficiency flow", point.bestFlowRatio, "percent")}
+    ${optional("Efficiency", point.efficiency, "percent")} ${optional("Flow, % of BEP", point.bestFlowRatio, "percent")}
     ${optional("NPSH required", point.npshRequired, "head")} ${optional("NPSH available there", worked.npshAvailableThere, "head")}
     ${optional("NPSH margin there", point.npshMargin, "head")}
     ${optional(`Shaft power${together}`, point.shaftPower, "power")}
-    ${optional(`Greatest shaft power on the curve${together}`, worked.greatestPower, "power")}
+    ${optional(`Maximum shaft power on the curve${together}`, worked.greatestPower, "power")}
   </dl>`;
 
   function optional(

@@ -24,7 +24,7 @@ const FIRST_SHOWN = 4;
 /** Where the pumps come from, how they rank on the duty, and up to four side by side. */
 export const pumps: Step = {
   key: "pumps",
-  title: "Pumps to choose from",
+  title: "Pump table and ranking",
   holds: [...FIELDS, "pumps"],
   brief: ({ state }) => {
     const { candidates } = state.offers;
@@ -61,7 +61,7 @@ function rankingView(context: PaneContext, candidates: Candidates): TemplateResu
   }
   const { ranked, leftOut } = selection.value;
   const more = ranked.slice(FIRST_SHOWN);
-  return html`<h3>${ranking.headRatio === undefined ? "Ranked for the duty" : "Ranked for the slurry"}</h3>
+  return html`<h3>${ranking.headRatio === undefined ? "Ranking for this duty" : "Ranked for the slurry"}</h3>
     <p class="hint">${basisText(ranking)}${slurryText(ranking, units)}</p>
     ${
       ranked.length === 0
@@ -103,7 +103,7 @@ function casesText({ speedControl, cases }: Duty, otherCases: readonly string[])
   if (otherCases.length === 0) return "";
   const named = otherCases.map((name) => `“${name}”`).join(", ");
   const uncounted = cases.some(({ given }) => given.includes("speedRatio"))
-    ? " A speed ratio that a case states is of the chosen pump and does not count here."
+    ? " A speed ratio that a case states is of the selected pump and does not count here."
     : "";
   const speed = speedControl === "variable" ? "each at its own speed" : "all at one speed and trim";
   return ` A pump has to meet the duty as stated and ${named}, ${speed}; the case it does worst in decides. Figures are those of the duty as stated.${uncounted}`;

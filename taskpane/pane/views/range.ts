@@ -16,7 +16,7 @@ const FIELDS = fieldsOf("range");
 /** How far levels, pipe and the bought pump may stray, and what the pump then does at worst. */
 export const range: Step = {
   key: "range",
-  title: "Range of the duty",
+  title: "Operating range",
   holds: FIELDS,
   view: (context) =>
     html`${verdictsOfStepView(context, "range")} ${fieldsView(context, FIELDS)} ${regionView(context)}`,
@@ -24,7 +24,7 @@ export const range: Step = {
 
 function regionView({ state, worked }: PaneContext): TemplateResult {
   const { pump } = worked;
-  if (pump === undefined) return html`<p class="hint">What the range means is shown once a pump is chosen.</p>`;
+  if (pump === undefined) return html`<p class="hint">Select a pump to see its operating range.</p>`;
   const units = state.duty.unitSet;
   return html`${extremesView(pump, units)} ${casesView(pump.cases, units)} ${acceptanceView(pump, units)}
   ${remarksView("Over the range", pump.regionFindings, units)}`;
@@ -34,17 +34,17 @@ function extremesView({ region }: PumpOnDuty, units: UnitSetName): TemplateResul
   if (region === undefined) return nothing;
   const { leastFlow, greatestFlow, leastNpshMargin, greatestPower, corners } = region;
   const isFull = corners.some(({ flow, pipe }) => pipe === "full" && flow === greatestFlow);
-  return html`<h3>At the worst of the range</h3>
+  return html`<h3>Worst of the range</h3>
     <dl class="figures">
-      ${figureView("Least flow", leastFlow, "flow", units, true)}
-      ${figureView(isFull ? "Greatest flow, line running full" : "Greatest flow", greatestFlow, "flow", units, true)}
+      ${figureView("Minimum flow", leastFlow, "flow", units, true)}
+      ${figureView(isFull ? "Maximum flow, line running full" : "Maximum flow", greatestFlow, "flow", units, true)}
       ${
         leastNpshMargin === null
           ? nothing
           : figureView("Worst NPSH margin", leastNpshMargin.margin, "head", units, true)
       }
       ${leastNpshMargin === null ? nothing : figureView("at a flow of", leastNpshMargin.flow, "flow", units)}
-      ${greatestPower === null ? nothing : figureView("Greatest shaft power", greatestPower, "power", units, true)}
+      ${greatestPower === null ? nothing : figureView("Maximum shaft power", greatestPower, "power", units, true)}
     </dl>`;
 }
 
@@ -102,7 +102,7 @@ function acceptanceView({ acceptance }: PumpOnDuty, units: UnitSetName): Templat
     <dl class="figures">
       ${bandView("Flow", leastFlow, greatestFlow, "flow", units)}
       ${bandView("Head", leastHead, greatestHead, "head", units)}
-      ${leastEfficiency === undefined ? nothing : figureView("Least efficiency", leastEfficiency, "percent", units)}
+      ${leastEfficiency === undefined ? nothing : figureView("Minimum efficiency", leastEfficiency, "percent", units)}
     </dl>`;
 }
 

@@ -18,7 +18,7 @@ const FIELDS = fieldsOf("suction");
 /** Total head and suction, worked out at every keystroke. */
 export const results: Step = {
   key: "results",
-  title: "Head and suction",
+  title: "Head and NPSH",
   holds: FIELDS,
   view: (context) => {
     const { duty, results: worked, remarks } = context.worked;
@@ -26,8 +26,8 @@ export const results: Step = {
     const nothingKnown = isWaiting(worked.totalHead) && isWaiting(worked.npshAvailable);
     return html`${verdictsOfStepView(context, "results")} ${fieldsView(context, FIELDS)} ${openPointsView(context)}
     ${nothingKnown ? nothing : html`${headView(context, worked)} ${suctionView(context, worked)}`}
-    ${remarksView("To act on and to check", remarks.atDuty, units, mendingOf(context))}
-    ${remarksView("At the greatest suction lift", remarks.atGreatestLift, units, mendingOf(context))} ${cautionsView(duty)}`;
+    ${remarksView("Warnings and checks", remarks.atDuty, units, mendingOf(context))}
+    ${remarksView("At the maximum suction lift", remarks.atGreatestLift, units, mendingOf(context))} ${cautionsView(duty)}`;
   },
 };
 
@@ -74,7 +74,7 @@ function headParts(worked: HeadAndSuction, hasMargin: boolean): readonly { name:
     { name: "Suction fittings", value: worked.suctionFittings },
     { name: "Discharge pipe", value: worked.dischargePipe },
     { name: "Discharge fittings", value: worked.dischargeFittings },
-    ...(hasMargin ? [{ name: "Margin on losses", value: worked.marginHead }] : []),
+    ...(hasMargin ? [{ name: "Margin on friction losses", value: worked.marginHead }] : []),
   ];
 }
 
@@ -95,7 +95,7 @@ function suctionView({ state }: PaneContext, worked: HeadAndSuction): TemplateRe
       }
       ${figureView("Suction line losses", worked.suctionLoss, "head", units)}
       ${follows(npshDifference) ? figureView("NPSH available less required", npshDifference, "head", units) : nothing}
-      ${follows(greatestLift) ? figureView("Greatest suction lift", greatestLift, "head", units) : nothing}
+      ${follows(greatestLift) ? figureView("Maximum suction lift", greatestLift, "head", units) : nothing}
     </dl>`;
 }
 

@@ -20,9 +20,9 @@ export const systemCurve: Step = {
 
 function curveView({ state, worked }: PaneContext): TemplateResult {
   const { duty, results } = worked;
-  if (isWaiting(results.totalHead)) return html`<p class="hint">Drawn once the boxes it needs are filled.</p>`;
+  if (isWaiting(results.totalHead)) return html`<p class="hint">Complete the inputs to draw the curve.</p>`;
   if (results.systemCurve.length === 0 || typeof results.totalHead !== "number" || duty.flow === undefined)
-    return html`<p class="hint">Not drawn: it cannot be worked out. The reasons stand above.</p>`;
+    return html`<p class="hint">Cannot be calculated; see the messages above.</p>`;
   const units = state.duty.unitSet;
   const { flow: flowUnit, head: headUnit } = UNIT_SETS[units];
   const shown = ({ flow, head }: CurvePoint): CurvePoint => ({

@@ -41,7 +41,7 @@ function leftOut(host: SheetHost, hasLogo: boolean): readonly Finding[] {
 
 function noHostView(): TemplateResult {
   return html`<p>
-    This page holds no workbook. To get the live calc sheet, open Dutybook in Excel or in its workbench page; “Save
+    No workbook is open here. To get the live calc sheet, open Dutybook in Excel or in its workbench page; “Save
     duty” takes what you typed along.
   </p>`;
 }
@@ -60,7 +60,7 @@ function liveView(context: PaneContext, host: SheetHost, standing: FoundDuty | u
     <p class="hint">
       Adds sheets with live formulas: every figure you gave in its own cell, every step, its sources and findings on the
       sheet of the duty; prices and costs, where any are given, on one for nobody outside; and the tables both rest on.
-      No sheet that exists is touched.
+      Existing sheets are not changed.
     </p>
     ${
       standing === undefined

@@ -36,14 +36,14 @@ describe("an input that nobody stated", () => {
   });
 
   it("and one in a row with its own words", () => {
-    const words = live("assumed: nothing was stated");
+    const words = live("assumed (no input)");
     expect(words.length).toBeGreaterThan(0);
-    for (const { f = "" } of words) expect(f).toMatch(/=0,"assumed: nothing was stated","stated"\)$/);
+    for (const { f = "" } of words) expect(f).toMatch(/=0,"assumed \(no input\)","stated"\)$/);
   });
 
-  it("is held against the cell of the workings that counts it as changed", () => {
+  it("is compared with the cell of the workings that counts it as changed", () => {
     const workings = others.at(-1) as SheetSpec;
-    for (const { at, f = "" } of [...live("assumed"), ...live("assumed: nothing was stated")]) {
+    for (const { at, f = "" } of [...live("assumed"), ...live("assumed (no input)")]) {
       for (const [, cell = ""] of f.matchAll(/'?Workings'?!(\$C\$\d+)=0/g)) {
         const counted = workings.cells.find((one) => `$${one.at.replace(/(\d+)/, "$$$1")}` === cell)?.f ?? "";
         const [, name = ""] = /Duty'?!([a-z_0-9]+)/.exec(counted) ?? [];
@@ -58,7 +58,7 @@ describe("an input that nobody stated", () => {
       sheets.map((sheet) => ({
         ...sheet,
         cells: sheet.cells.map((cell) =>
-          cell.cached === "assumed: nothing was stated" && cell.f !== undefined ? { ...cell, cached: "stated" } : cell,
+          cell.cached === "assumed (no input)" && cell.f !== undefined ? { ...cell, cached: "stated" } : cell,
         ),
       })),
     );

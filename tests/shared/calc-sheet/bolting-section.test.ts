@@ -75,7 +75,7 @@ describe("flanges and bolting on the sheet", () => {
    * flange-joint.test.ts), at some 136 psi more than the pressure does, at test too; over 0.7 and 8 × 0.3345 in² 21.748 ksi:
    * 7274.8 lb a bolt, T = 0.2 × 0.75 × 7274.8/12 = 90.935 lbf·ft. The low side holds 40 738.7/137.735 = 295.8 psi.
    */
-  it("takes load and torque at the greatest pressure of the sheet, and what the low side seals to", () => {
+  it("takes load and torque at the maximum pressure of the sheet, and what the low side seals to", () => {
     const cells = cellsOf(duty({ nutFactor: "0.2" }));
     const pressure = cells.get("greatestPressure") as number;
     expect(pressure).toBeGreaterThan(130);
@@ -173,7 +173,7 @@ describe("what the section leaves out", () => {
     expect(saidIn(duty({ gasket: "" }))).toContain("No gasket is stated");
     expect(cellsOf(duty({ gasket: "" })).get("suctionTorque")).toBeUndefined();
     const alone = duty({}, { pump: EMPTY_PUMP });
-    expect(saidIn(alone)).toContain("No pump is chosen");
+    expect(saidIn(alone)).toContain("No pump is selected");
     expect(cellsOf(alone).get(tableCell("flangeTable", 0, "outside"))).toBeCloseTo(13.5, 9);
   });
 });
@@ -182,8 +182,8 @@ describe("the tables in the pane", () => {
   it("are those of the sheet, with units and four figures", () => {
     const tables = shownSection(duty({}), SECTION)?.tables ?? [];
     expect(tables.map(({ heading }) => heading)).toEqual([
-      "flange; lengths for two like ones",
-      "bolting at greatest pressure",
+      "flange; bolt lengths for two identical flanges",
+      "bolting at maximum pressure",
     ]);
     expect(tables[0]?.columns.slice(0, 3)).toEqual(["flange OD, in", "bolts", "bolt circle, in"]);
     expect(tables[0]?.rows[0]).toEqual({

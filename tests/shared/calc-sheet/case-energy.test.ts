@@ -83,7 +83,7 @@ describe("cases at the speeds that give their flows", () => {
     const bare = { ...PUMP, points: PUMP.points.map((point) => ({ ...point, efficiency: "" })) };
     expect(at("600 gpm")).toBe("within its range");
     expect(at("200 gpm", {}, bare)).toMatch(/^PINNED BY THE STATIC HEAD/);
-    expect(at("200 gpm")).toBe("BELOW THE LEAST SHARE OF BEP FLOW");
+    expect(at("200 gpm")).toBe("BELOW THE MINIMUM SHARE OF BEP FLOW");
     expect(at("1500 gpm", { deliveryLevel: "40 ft" })).toMatch(/^ABOVE THE SPEED STATED/);
   });
 });

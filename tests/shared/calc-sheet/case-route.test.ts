@@ -137,10 +137,10 @@ describe("the route in a case", () => {
   it("judges the fill at the ends of the ranges: with a greater static head the source may stand lower", () => {
     // 30 to 47 ft of static head: 23 ft lower 565 ft, as above; or the delivery higher, and the line fills.
     const duty = dutyRead(levee({ greatestStaticHead: "47 ft" }));
-    expect(judged(duty, "head", /while the line fills, greatest static head/)[0]?.state).toBe("check");
+    expect(judged(duty, "head", /while the line fills, maximum static head/)[0]?.state).toBe("check");
   });
 
-  it("names the case of the least flow for the vacuum at the summit", () => {
+  it("names the case of the minimum flow for the vacuum at the summit", () => {
     // Marched back from the outlet the summit stands higher over a grade line with less loss: less flow, more vacuum.
     const typed = levee({}, [caseOf({ flow: "1000 gpm" }, "night"), caseOf({ flow: "2300 gpm" }, "day")]);
     expect(cellsOf(typed)("linePressureLimits.1.leastIn")).toBe("night");

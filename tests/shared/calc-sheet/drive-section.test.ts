@@ -127,7 +127,7 @@ describe("an engine on the sheet", () => {
   });
 
   // By hand at full consumption: 72.15 hp × 0.36 lb/hp-h / 7.0102 lb/US gal = 3.705 US gal/h.
-  it("burns most at the greatest power and less in operation", () => {
+  it("burns most at the maximum power and less in operation", () => {
     const cells = cellsOf(duty({ ...ENGINE, specificConsumption: "0.36" }));
     expect(figure(cells, "fuelRate")).toBeCloseTo(3.705, 2);
     const power = figure(cells, "powerOfOne");
@@ -182,7 +182,7 @@ describe("the drive section whatever drives", () => {
     ["motor through belts", duty({ driver: "motor", transmission: "belts" })],
     ["motor on a drive", duty({ driver: "motor", motorStart: "VFD", leastSpeed: "1500", greatestSpeed: "1790" })],
     ["motor fitted", duty({ driver: "motor", fittedMotor: "75" })],
-    ["greatest impeller", duty({ driver: "motor", greatestImpeller: "15" })],
+    ["maximum impeller", duty({ driver: "motor", greatestImpeller: "15" })],
     ["engine too small", duty({ ...ENGINE, engineRating: "30" })],
   ];
 

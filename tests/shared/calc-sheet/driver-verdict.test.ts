@@ -249,7 +249,7 @@ describe("what the drive says", () => {
   });
 
   // By hand: (1750/1487.5)³ = 1.6283.
-  it("counts the greatest speed and impeller for the driver", () => {
+  it("counts the maximum speed and impeller for the driver", () => {
     const pump = { ...STRAIGHT_PUMP, speed: "1750 rpm", speedRatio: "0.85" };
     const slow = duty({ deliveryLevel: "120 ft" }, { pump });
     const fast = duty({ deliveryLevel: "120 ft", greatestSpeed: "1750" }, { pump });

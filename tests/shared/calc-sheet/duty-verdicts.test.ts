@@ -323,7 +323,7 @@ describe("the verdict on NPSH", () => {
     expect(stateOf(dutyWith(fields, rows), "npsh", OF_NPSH)).toBe("pass");
     // Flooded by none of the 12 ft that the static head falls, the pump lacks 6 ft at 1310 gpm; with all of them it has 6.
     const least = dutyWith({ ...fields, leastStaticHead: "80 ft" }, rows);
-    expect(stateOf(least, "npsh", /NPSH available.*least static head/)).toBe("check");
+    expect(stateOf(least, "npsh", /NPSH available.*minimum static head/)).toBe("check");
   });
 
   // 33.96 ft of air less the lift and 0.78 ft of vapour: 60 kPa is 20.07 ft of water at 68 °F under the atmosphere of 33.96.
@@ -403,12 +403,12 @@ describe("the verdict on the operating region", () => {
 
   it.each([
     [391, 2030, "check", /outside the preferred region/],
-    [389, 2030, "check", /least continuous flow doubted/],
+    [389, 2030, "check", /minimum continuous flow doubted/],
     [129, 2030, "fail", /not for continuous running/],
     [651, 5000, "check", /outside the preferred region/],
-    [649, 5000, "check", /least continuous flow doubted/],
+    [649, 5000, "check", /minimum continuous flow doubted/],
     [389, 5000, "fail", /not for continuous running/],
-  ])("without a maker's least flow, %d of 1300 gpm at N_s %d: %s", (flow, ns, state, words) => {
+  ])("without a maker's minimum flow, %d of 1300 gpm at N_s %d: %s", (flow, ns, state, words) => {
     const duty = running(flow / 1300, ns);
     expect(stateOf(duty, "region", IN_REGION)).toBe(state);
     expect(judged(duty, "region", IN_REGION).some(({ state: of, text }) => of === state && words.test(text))).toBe(
@@ -507,7 +507,7 @@ describe("a viscous liquid", () => {
     );
   };
 
-  it("is held against the curve corrected for it: 77.00 m of water for 72.21 m", () => {
+  it("is compared with the curve corrected for it: 77.00 m of water for 72.21 m", () => {
     const at = (head: number) => stateOf(thick(head), "head", /head at the duty flow/);
     expect([at(77.05), at(76.95)]).toEqual(["pass", "fail"]);
     // With water both would pass.

@@ -107,7 +107,7 @@ describe("quantities on the sheet", () => {
     expect(workOut(plan).cells.get(tableCell("pieceQuantities", 0, "number"))).not.toBe("CHANGED");
   });
 
-  it("follow a changed length without being written anew", () => {
+  it("follow a changed length without being written again", () => {
     const plan = dutyPlan(duty());
     const items = plan.items.map((item) =>
       item.kind === "line" && item.key === "dischargeLine"
@@ -180,7 +180,7 @@ describe("energy on the sheet", () => {
     const { runningHours: _, ...rest } = MOTOR;
     const without = duty(rest);
     expect(cellsOf(without).has("energyOfYear")).toBe(false);
-    expect(remarksOf(section(without))).toMatch(/they want a chosen pump.*and the hours/);
+    expect(remarksOf(section(without))).toMatch(/they need a selected pump.*and the hours/);
     const unpriced = cellsOf(duty({ driver: "motor", runningHours: "4000" }));
     expect(unpriced.has("energyOfYear")).toBe(true);
     expect(unpriced.has("runningCost")).toBe(false);
@@ -220,7 +220,7 @@ describe("the price on the sheet", () => {
   it("is none without a margin or a direct cost, and says so", () => {
     for (const fields of [{ directCost: "10000" }, { margin: "20" }, { overhead: "10" }]) {
       expect(cellsOf(duty(fields)).has("sellingPrice")).toBe(false);
-      expect(remarksOf(section(duty(fields)))).toMatch(/wants a direct cost and a margin/);
+      expect(remarksOf(section(duty(fields)))).toMatch(/needs a direct cost and a margin/);
     }
     expect(remarksOf(section(duty()))).not.toMatch(/selling price/);
   });
@@ -266,11 +266,11 @@ describe("the life-cycle cost on the sheet", () => {
     expect(swing(1, "whole")).toBeGreaterThan(figure(cells, "lifeCycleCost"));
   });
 
-  it.each(["firstCost", "years", "discountRate"] as const)("is none without %s, and says what it wants", (key) => {
+  it.each(["firstCost", "years", "discountRate"] as const)("is none without %s, and says what it needs", (key) => {
     const of = duty({ ...MOTOR, ...LIFE, [key]: "" });
     expect(cellsOf(of).has("lifeCycleCost")).toBe(false);
     expect(costParts(of)).toBeUndefined();
-    expect(remarksOf(section(of))).toMatch(/No life-cycle cost is worked out: it wants/);
+    expect(remarksOf(section(of))).toMatch(/No life-cycle cost is worked out: it needs/);
   });
 
   it("is none without energy", () => {

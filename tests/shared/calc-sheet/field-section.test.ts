@@ -78,7 +78,7 @@ describe("a pump of the duty measured on site", () => {
     expectPublished((cell("fieldPumpEfficiencyOff") as number) / 100, "u_wire_to_water_relative", of);
   });
 
-  it("is held against the curve at the speed measured, by the band of its grade", () => {
+  it("is compared with the curve at the speed measured, by the band of its grade", () => {
     const of = caseOf("s8-field-009");
     const duty = measured({ ...READINGS, fieldSpeed: "1735 rpm", acceptanceGrade: "2B" });
     const cell = cellsOf(duty);

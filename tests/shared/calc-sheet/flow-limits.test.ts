@@ -65,7 +65,7 @@ describe("flow at which the pump of the duty runs out of NPSH", () => {
   });
 });
 
-describe("least flow of the pump of the duty", () => {
+describe("minimum flow of the pump of the duty", () => {
   it("is the greater of heating and hydraulics, each with its figure", () => {
     if (heated === undefined) throw new Error("no case");
     const points = [
@@ -135,10 +135,10 @@ describe("the acceptance cross of the duty", () => {
     ) as readonly (readonly unknown[])[];
     const found = (name: string) => values[names.findIndex((heading) => String(heading).startsWith(name))];
     expect(cell("guaranteedFlow")).toBeCloseTo(600, 9);
-    expect(cell("acceptedHeadLeast")).toBeCloseTo(found("least head") as number, 6);
-    expect(cell("acceptedHeadMost")).toBeCloseTo(found("greatest head") as number, 6);
-    expect(cell("acceptedFlowLeast")).toBeCloseTo(found("least flow") as number, 6);
-    expect(cell("acceptedFlowMost")).toBeCloseTo(found("greatest flow") as number, 6);
+    expect(cell("acceptedHeadLeast")).toBeCloseTo(found("minimum head") as number, 6);
+    expect(cell("acceptedHeadMost")).toBeCloseTo(found("maximum head") as number, 6);
+    expect(cell("acceptedFlowLeast")).toBeCloseTo(found("minimum flow") as number, 6);
+    expect(cell("acceptedFlowMost")).toBeCloseTo(found("maximum flow") as number, 6);
     expect(cell("operatingFlow")).not.toBeCloseTo(600, 0);
   });
 

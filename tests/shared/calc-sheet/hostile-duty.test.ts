@@ -318,7 +318,7 @@ describe("a box whose step is withheld", () => {
     [
       "greatestStaticHead",
       { pump: { ...QUARRY.pump, speed: UNREADABLE } as DutyText["pump"] },
-      "Waits for the chosen pump.",
+      "Waits for the selected pump.",
     ],
     ["engineRating", { fields: { ...QUARRY.fields, driver: UNREADABLE } }, "Waits for Driver."],
   ] as const)("%s says what it waits for, not that something is to be stated", (key, change, reason) => {

@@ -105,7 +105,7 @@ describe("a duty with tables over pages", () => {
     const bore = right - boxOf(sheet.names?.["discharge_line"] ?? "").left + 2;
     const back = after(LONG, typed("discharge_line", null, row - top, bore));
     expect(back.remarks.map(({ text }) => text)).toEqual([
-      "Discharge line: a cell of “bore” emptied: it is worked out anew.",
+      "Discharge line: a cell of “bore” emptied: it is worked out again.",
     ]);
   });
 

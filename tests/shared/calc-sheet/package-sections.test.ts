@@ -20,7 +20,7 @@ function cellsOf(of: Duty): ReturnType<typeof workOut>["cells"] {
 }
 
 describe("drive on the sheet", () => {
-  it("sizes a motor for the greatest power on the curve", () => {
+  it("sizes a motor for the maximum power on the curve", () => {
     const cells = cellsOf(duty({ driver: "motor" }));
     // Hand calculation at the last point, where the curve takes most: 1000 × 200 × 1.0000 / (3960 × 0.70) = 72.15 hp;
     // with 1.1 in hand 79.4 hp. NEMA MG 1 list: 75, 100.

@@ -115,7 +115,7 @@ describe("pressure in a run of pipe", () => {
     expect(pipeVerdict(of("250mm HDPE SDR11 PE100")).state).not.toBe("fail");
   });
 
-  it("of hose is held against the figure of its maker, and is open without one", () => {
+  it("of hose is compared with the figure of its maker, and is open without one", () => {
     const line = runs(["10in HDPE DR11 PE4710", 500], ["8in layflat", 50]);
     const at = discharge(line, { dischargeHoseRating: "150 psi", flow: "1 gpm" }, 2);
     expect(at(150.1).state).toBe("fail");
@@ -132,7 +132,7 @@ describe("pressure in a run of pipe", () => {
     expect(at(59.9).state).toBe("check");
     expect(at(59.9).text).toMatch(/within the usual rating of such hose: ask the maker/);
     expect(at(60.1).state).toBe("open");
-    expect(at(60.1).text).toMatch(/above the least usual rating.*Discharge hose rating not stated/);
+    expect(at(60.1).text).toMatch(/above the minimum usual rating.*Discharge hose rating not stated/);
   });
 
   it("of hose is checked with the full surge added: it has no room for one", () => {

@@ -102,13 +102,13 @@ describe("the stage table of pressure and flanges", () => {
   });
 });
 
-describe("the greatest head of one pump", () => {
+describe("the maximum head of one pump", () => {
   it.each([
     ["as it runs", {}, {}, 300],
     // 0.9² × 0.95² × 300 ft
     ["turned down and trimmed", {}, { speedRatio: "0.9", trimRatio: "0.95" }, 219.3075],
     // (1958/1780)² = 1.21
-    ["at a greatest speed", { greatestSpeed: "1958" }, {}, 363],
+    ["at a maximum speed", { greatestSpeed: "1958" }, {}, 363],
     // Running at 1602 rpm, 243 ft; (1780/1602)² brings back 300.
     ["at full speed again", { greatestSpeed: "1780" }, { speedRatio: "0.9" }, 300],
     // 1.1² × (14.7/14)² × 300
@@ -147,14 +147,14 @@ describe("the greatest head of one pump", () => {
 
   it("says what it does not count", () => {
     expect(statementsOf(duty({ greatestSpeed: "1958" }, { speed: "" }))).toContain(
-      "A greatest speed is stated, but not the speed its curve was drawn at, so it is NOT counted",
+      "A maximum speed is stated, but not the speed its curve was drawn at, so it is NOT counted",
     );
     expect(statementsOf(duty({ greatestImpeller: "15" }, { impellerDiameter: "" }))).toContain(
-      "A greatest impeller diameter is stated, but not the impeller diameter",
+      "A maximum impeller diameter is stated, but not the impeller diameter",
     );
-    expect(statementsOf(duty({ greatestSpeed: "1500" }))).toContain("The greatest speed stated is below the speed run");
+    expect(statementsOf(duty({ greatestSpeed: "1500" }))).toContain("The maximum speed stated is below the speed run");
     expect(statementsOf(duty({ greatestSpeed: "1780", greatestImpeller: "14" }))).not.toMatch(
-      /greatest (speed|impeller)/,
+      /maximum (speed|impeller)/,
     );
     const points = STRAIGHT_PUMP.points.slice(1);
     expect(statementsOf(duty({}, { points }))).toContain("the true pressures are HIGHER");
@@ -162,7 +162,7 @@ describe("the greatest head of one pump", () => {
   });
 });
 
-describe("what the pressures are held against", () => {
+describe("what the pressures are compared with", () => {
   it("says plainly where the trade figure and the standard disagree", () => {
     // 120 + 136.32 = 256.32 psi: over the 250 of ASME B16.42, under the trade's 260.
     const between = cellsOf(duty({ greatestSuctionPressure: "120", flangeClass: "150" }));
@@ -227,7 +227,7 @@ describe("the section as a whole", () => {
 
   it("has no error in any cell of its own", () => {
     const own =
-      /^(nozzle|series|greatest|class|suction|casing|package|tolerance|other|trade|surge|first|topOf|testPressure)/;
+      /^(nozzle|series|maximum|class|suction|casing|package|tolerance|other|trade|surge|first|topOf|testPressure)/;
     const inError = [...cellsOf(whole)].filter(
       ([key, cell]) => own.test(key) && (isRange(cell) ? cell.flat().some(isCellError) : isCellError(cell)),
     );

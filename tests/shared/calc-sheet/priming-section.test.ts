@@ -40,7 +40,7 @@ describe("priming on the sheet", () => {
     expect(cells.get("liftByPractice")).toBeCloseTo(7.62, 2);
     expect(cells.get("greatestPrimingLift")).toBeCloseTo(7.62, 2);
     expect(cells.get("liftRule")).toBe("practice");
-    expect(cells.get("liftVerdict")).toBe("within the greatest lift");
+    expect(cells.get("liftVerdict")).toBe("within the limit");
     expect(cells.get("airVolume")).toBeCloseTo(260.7, 1);
     expect(cells.get("riseTime")).toBeCloseTo(10.17, 1);
     expect(cells.get("primeTime")).toBeCloseTo(18.17, 1);
@@ -48,8 +48,8 @@ describe("priming on the sheet", () => {
   });
 
   it.each([
-    ["7.59", "within the greatest lift"],
-    ["7.63", "BEYOND THE GREATEST LIFT"],
+    ["7.59", "within the limit"],
+    ["7.63", "BEYOND THE MAXIMUM LIFT"],
   ])("holds a lift of %s m against 7.62 m", (pumpLevel, verdict) => {
     expect(cellsOf(duty({ pumpLevel })).get("liftVerdict")).toBe(verdict);
   });
@@ -62,7 +62,7 @@ describe("priming on the sheet", () => {
      */
     expect(Math.abs((known.get("liftByNpsh") as number) - 3.04)).toBeLessThan(0.02);
     expect(known.get("liftByNpsh")).toBeCloseTo(known.get("greatestLift") as number, 12);
-    expect([known.get("liftRule"), known.get("liftVerdict")]).toEqual(["NPSH", "BEYOND THE GREATEST LIFT"]);
+    expect([known.get("liftRule"), known.get("liftVerdict")]).toEqual(["NPSH", "BEYOND THE MAXIMUM LIFT"]);
     expect(cells.has("liftByNpsh")).toBe(false);
     // A pressure on the source leaves the sheet without a greatest lift by NPSH.
     const pressed = duty({ npshRequired: "6", npshMargin: "1", sourcePressure: "-5" });
@@ -75,8 +75,8 @@ describe("priming on the sheet", () => {
     const never = cellsOf(duty({ pumpLevel: "7", airPump: "0.0236 m3/s, blank-off 40 kPa(a)" }));
     // By hand, as O-P05: (101.325 − 40)/9.789 = 6.26 m.
     expect(never.get("greatestPrimingLift")).toBeCloseTo(6.265, 2);
-    expect([never.get("liftRule"), never.get("liftVerdict")]).toEqual(["blank-off", "BEYOND THE GREATEST LIFT"]);
-    expect(never.get("primeTime")).toBe("none: the lift is above the greatest");
+    expect([never.get("liftRule"), never.get("liftVerdict")]).toEqual(["blank-off", "BEYOND THE MAXIMUM LIFT"]);
+    expect(never.get("primeTime")).toBe("none: the lift is above the maximum");
     expect(never.get("airVolume")).toMatchObject({ error: "#VALUE!" });
   });
 
@@ -116,12 +116,12 @@ describe("priming on the sheet", () => {
   });
 });
 
-describe("the greatest lift of a chosen pump with NPSHR on its curve", () => {
+describe("the maximum lift of a selected pump with NPSHR on its curve", () => {
   const raisedTo = (pumpLevel: string, airPump = "50 cfm"): ReadonlyMap<string, unknown> => {
     return cellsOf(dutyOf({ npshRequired: "", pumpLevel, airPump }, QUARRY));
   };
 
-  it("leaves the pump raised to it just the NPSH margin wanted", () => {
+  it("leaves the pump raised to it just the NPSH margin required", () => {
     const lift = raisedTo(QUARRY.fields.pumpLevel).get("liftByNpsh") as number;
     expect(lift).toBeGreaterThan(12);
     // A check by the whole calculation again, with the pump so high over the source.
@@ -130,7 +130,7 @@ describe("the greatest lift of a chosen pump with NPSHR on its curve", () => {
     expect(raised.get("liftByNpsh")).toBeCloseTo(lift, 6);
   });
 
-  it("rules where it is the least, and not where another is", () => {
+  it("rules where it is the minimum, and not where another is", () => {
     const cold = raisedTo(QUARRY.fields.pumpLevel);
     expect([cold.get("liftRule"), cold.get("greatestPrimingLift")]).toEqual(["NPSH", cold.get("liftByNpsh")]);
     // By hand: 13 inHg of vacuum hold 13 × 1.133 ft = 14.7 ft of water at sea level, less than NPSH leaves.

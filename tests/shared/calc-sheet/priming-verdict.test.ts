@@ -64,7 +64,7 @@ const US_FIELDS: Fields = { flow: "400", deliveryLevel: "90", temperature: "68",
 
 // Lifts by hand: air pump (p_a − 16 665 Pa × p_a/p_0)/(ρ g); practice [7.62 m ρ₀ g − (p₀ − p_a) − (p_v − p_v,20)]/(ρ g);
 // standard atmosphere, water of IAPWS-IF97. Limits: common practice, no source.
-describe("priming judged by the least of the lifts", () => {
+describe("priming judged by the lowest of the lifts", () => {
   it.each([
     ["US, sea level 68 °F", US, US_FIELDS, 28.37, 25, 19.5, 18.5],
     ["US, sea level 68 °F, practice rules", US, US_FIELDS, 28.37, 25, 26, 23.7],
@@ -100,7 +100,7 @@ describe("priming judged by the least of the lifts", () => {
     const beyond = at(least + 0.01);
     expect(beyond.state).toBe("fail");
     expect(beyond.text).toMatch(npshLift < byPractice ? /NPSH/ : /practice/);
-    expect(beyond.time).toBe("none: the lift is above the greatest");
+    expect(beyond.time).toBe("none: the lift is above the maximum");
   });
 
   it("prints figures that differ, or says at the limit", () => {
@@ -114,7 +114,7 @@ describe("priming judged by the least of the lifts", () => {
   it("offers no lift of water hotter than 60 °C", () => {
     const warm = (temperature: string) => judged({ ...withNpshLift(5, { temperature }), temperature, pumpLevel: "1" });
     expect(warm("59.9").state).toBe("pass");
-    expect(warm("60.1")).toMatchObject({ state: "fail", time: "none: the lift is above the greatest" });
+    expect(warm("60.1")).toMatchObject({ state: "fail", time: "none: the lift is above the maximum" });
   });
 
   it("needs nothing where the pump stands below the surface", () => {
@@ -190,7 +190,7 @@ describe("a heavier task", () => {
     return found.value.greatest;
   };
 
-  it("never raises the greatest lift: altitude, warmth, weight, less NPSH", () => {
+  it("never raises the maximum lift: altitude, warmth, weight, less NPSH", () => {
     const task = fc.record({
       altitude: fc.double({ min: 0, max: 4000, noNaN: true }),
       vapour: fc.double({ min: 600, max: 60_000, noNaN: true }),

@@ -38,7 +38,7 @@ function withFields(typed: DutyText, fields: Fields): DutyText {
   return { ...typed, fields: { ...typed.fields, ...fields } };
 }
 
-describe("the chosen pump on the sheet", () => {
+describe("the selected pump on the sheet", () => {
   // The sheet draws the system through 25 points, so it meets the exact crossing to some 1e-6 of it.
   it.each([
     { count: "1", flow: 454.321804342, head: 111.36399038, why: "one pump, case 001" },

@@ -63,7 +63,7 @@ describe("a liquid too cold to be pumped", () => {
     expect(cold.cells.get("suctionLift")).toBeCloseTo(12, 9);
   });
 
-  it("is worked out anew once it is warm", () => {
+  it("is worked out again once it is warm", () => {
     // By hand: losses in turbulent pipe go with the flow to a power of 1.8 to 2. At twice the flow the 20.58 ft of 1200
     // gpm, 96.58 − 76, come to 3.48 to 4 times as much: 147.6 to 158.4 ft in all.
     const { cells } = quarryWith({ temperature: "60", flow: "2400" });

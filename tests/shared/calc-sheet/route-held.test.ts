@@ -82,7 +82,7 @@ describe("head at the duty flow by the route", () => {
   const words = /head at the duty flow/;
   const earned: Fields = { outlet: "submerged", summitValve: "vacuum primer" };
 
-  it("is held against the full line where a siphon is earned, though filling at less flow asks for more", () => {
+  it("is compared with the full line where a siphon is earned, though filling at less flow asks for more", () => {
     // 45 ft at 1450 gpm against 625 − 588 = 37 ft; at 100 gpm 58.97 ft against 640 − 588 = 52 ft.
     const duty = over("640 ft", 45, earned);
     expect(judged(duty, "head", words).map(({ state }) => state)).toEqual(["pass"]);
@@ -90,7 +90,7 @@ describe("head at the duty flow by the route", () => {
     expect(Math.abs((workOut(dutyPlan(duty)).cells.get("fillHead") as number) - 52)).toBeLessThan(WITHIN);
   });
 
-  it("is held against the summit where none is", () => {
+  it("is compared with the summit where none is", () => {
     // 45 ft against 52 ft.
     const [row] = judged(over("640 ft", 45), "head", words);
     expect(row?.state).toBe("fail");
@@ -160,7 +160,7 @@ describe("a line that is held to its summit", () => {
     expect(pumpOnDuty(bypass())?.operatingPoint.flow as number).toBeCloseTo(725 * 6.309e-5, 3);
   });
 
-  it("is judged there for its region and the maker's least flow", () => {
+  it("is judged there for its region and the maker's minimum flow", () => {
     const region = judged(bypass(), "region", /as stated/i);
     expect(region.find(({ state }) => state === "check")?.text).toMatch(/outside the preferred region|doubted/);
     const of = (least: string, fields: Fields = {}) =>

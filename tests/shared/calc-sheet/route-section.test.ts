@@ -189,7 +189,7 @@ describe("a bypass of two pumps over a levee", () => {
     expect(chart?.series.map(({ name }) => name)).toEqual([
       "pipe",
       "grade line, running full",
-      "least grade for a siphon",
+      "minimum grade for a siphon",
     ]);
   });
 

@@ -140,7 +140,7 @@ describe("the slurry on the sheet", () => {
     expect(cells.has("npshRequiredOnSlurry")).toBe(false);
   });
 
-  it("finds the least flow from the slowest run, and says so below it", () => {
+  it("finds the minimum flow from the slowest run, and says so below it", () => {
     // 9-slurry-velocity-001: 150 mm, d50 0.5 mm: V_L = 2.18779769 m/s, design 1.2 times that; V = 4 × (200/150)² = 7.111.
     const narrow = { pipe: "ID 150 mm rough 0.045 mm", length: "50", fittings: "" };
     const one = (flow: string) =>
@@ -172,7 +172,7 @@ describe("the slurry on the sheet", () => {
   });
 });
 
-describe("the chosen pump on the slurry", () => {
+describe("the selected pump on the slurry", () => {
   const cells = cellsOf(duty({}, { pump: PUMP }));
   const head = 20 + (0.0923887138141 / 1.2475) * 200 + (2 * 16) / (2 * 9.80665);
 
@@ -212,7 +212,7 @@ describe("the chosen pump on the slurry", () => {
     expect(cells.get("clearGreatestPower")).toBeCloseTo(clear.get("greatestPower") as number, 6);
   });
 
-  it("is held against each service class as it runs", () => {
+  it("is compared with each service class as it runs", () => {
     // π × 0.5 m × 1000/60 = 26.18 m/s and 45 m; from memory class 3: 52 m, 33 and 26 m/s; class 4: 40 m, 28 and 23 m/s.
     expect(cells.get(tableCell("serviceClasses", 0, "tipSpeed"))).toBeCloseTo(26.1799, 3);
     expect([0, 1, 2, 3].map((row) => cells.get(tableCell("serviceClasses", row, "verdict")))).toEqual([

@@ -277,7 +277,7 @@ describe("the flanges of a further pump", () => {
       { otherPumps: [other(strong, { name: "strong", flangeClass, dischargeSize: "NPS 10" })] },
     );
 
-  it("are held against its own greatest pressure, and the line against the strongest pump", () => {
+  it("are compared with its own maximum pressure, and the line against the strongest pump", () => {
     const cells = cellsOf(typed("150"));
     const pressure = number(cells, "otherNozzles.1.greatest");
     near(pressure, (300 * 1.05 * 998.2 * 9.80665 * 0.3048) / 6894.757, 3e-3);

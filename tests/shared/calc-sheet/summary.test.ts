@@ -175,7 +175,7 @@ describe("the package in four lines", () => {
     expect(lines["Materials"]).toMatch(/^not worked out: state the pH/);
   });
 
-  it("is left out where no pump is chosen", () => {
+  it("is left out where no pump is selected", () => {
     expect(packageOf(dutyPlan(dutyOf()).items)).toBeUndefined();
   });
 
@@ -203,7 +203,7 @@ describe("the verdicts of a duty without a pump", () => {
   it("say once what waits for the pump, and count each of them", () => {
     const [first, ...others] = rows;
     expect(first?.label).toBe("Head, NPSH, Operating region, Pressure, Pipe and hose, Bolting, Driver");
-    expect(worked.cells.get(`${first?.key}.0.text`)).toBe("Open: no pump is chosen.");
+    expect(worked.cells.get(`${first?.key}.0.text`)).toBe("Open: no pump is selected.");
     expect(others.map(({ label }) => label)).toEqual(["Priming", "Materials"]);
     expect(worked.cells.get("verdictCount")).toBe("8 open, 1 pass");
   });

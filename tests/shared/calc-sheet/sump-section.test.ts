@@ -119,7 +119,7 @@ describe("a suction bell in a sump pumped down", () => {
   const bell = (fields: Fields): Duty =>
     pumpedDown({ sourceLevel: "0", bellDiameter: "200 mm", bellLevel: "-5.6", ...fields });
 
-  it("is judged, and helped, in the row with the least water in hand", () => {
+  it("is judged, and helped, in the row with the minimum spare water", () => {
     const cell = cellsOf(bell({}));
     expect(cell("bellStates.0.margin")).toBeGreaterThan(4);
     expect(cell("bellStates.1.water")).toBeCloseTo(0.6, 9);
@@ -139,7 +139,7 @@ describe("a suction bell in a sump pumped down", () => {
       );
     expect(cellsOf(deep("-5.5"))("bellMarginIn")).toBe("deep");
     expect(cellsOf(deep("0"))("bellMarginIn")).toBe("pumped down");
-    expect(casesShown(deep("-5.5"))?.worst).toContainEqual(["Least water in hand over the suction bell", "deep"]);
+    expect(casesShown(deep("-5.5"))?.worst).toContainEqual(["Minimum spare water over the suction bell", "deep"]);
     expect(cellsOf(drawnAlone({}))("bellMarginIn")).toBeUndefined();
   });
 

@@ -112,7 +112,7 @@ describe("the volume of the lines of unlike pumps", () => {
   });
 });
 
-describe("a chosen pump that runs faster beside unlike ones", () => {
+describe("a selected pump that runs faster beside unlike ones", () => {
   // 2015 gpm · 1400/1180 is the end of its curve at the greatest speed.
   it("has its driver sized to the end of its curve, which is said", () => {
     const cells = cellsOf(of({ ...MOTOR, greatestSpeed: "1400 rpm" }, B));
@@ -121,17 +121,17 @@ describe("a chosen pump that runs faster beside unlike ones", () => {
     expect(items).toContain("for unlike pumps run beside it");
   });
 
-  it("has no least speed of its own, which is said", () => {
+  it("has no minimum speed of its own, which is said", () => {
     const items = (typed: DutyText): string => JSON.stringify(dutyPlan(dutyRead(typed)).items);
     const varying = { ...MOTOR, greatestSpeed: "1400 rpm", leastSpeed: "700 rpm" };
     expect(cellsOf(of(varying, B)).has("speedOfNoFlow")).toBe(false);
-    expect(items(of(varying, B))).toContain("Beside unlike pumps the least speed is NOT worked out");
+    expect(items(of(varying, B))).toContain("Beside unlike pumps the minimum speed is NOT worked out");
     expect(number(cellsOf(of(varying)), "speedOfNoFlow")).toBeGreaterThan(0);
   });
 });
 
 describe("a further pump on a higher source", () => {
-  it("raises the greatest head of the line, and the pressure at its own flanges, by what it stands higher", () => {
+  it("raises the maximum head of the line, and the pressure at its own flanges, by what it stands higher", () => {
     const at = (level: string, source: Fields = {}) => {
       const typed = bypass(
         {

@@ -76,7 +76,7 @@ describe("unlike pumps fill a line over its summit", () => {
     expect(stateOf(dutyRead(typed), "head", /over the summit while the line fills/)).toBe("pass");
   });
 
-  it("not at all over a levee higher than the greatest shutoff head of them", () => {
+  it("not at all over a levee higher than the maximum shutoff head of them", () => {
     const high = dutyRead(levee({}, { otherPumps: [otherPump(LOW, { name: "low" })] }, 665));
     const { cells } = workOut(dutyPlan(high));
     expect(number(cells, "shutoffOver")).toBeCloseTo(72 - 77, 6);

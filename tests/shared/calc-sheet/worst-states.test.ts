@@ -115,13 +115,13 @@ describe("the corners of a range", () => {
 
   // Case s7-cases-007: dQ/d(static) < 0, dQ/d(loss) < 0.
   it.each([
-    ["greatestFlowIn", "Least static head"],
-    ["greatestShareIn", "Least static head"],
-    ["powerIn", "Least static head"],
-    ["npshMarginIn", "Least static head"],
-    ["leastFlowIn", "Greatest static head, aged pipe"],
-    ["leastShareIn", "Greatest static head, aged pipe"],
-    ["dutyMetIn", "Greatest static head, aged pipe"],
+    ["greatestFlowIn", "Minimum static head"],
+    ["greatestShareIn", "Minimum static head"],
+    ["powerIn", "Minimum static head"],
+    ["npshMarginIn", "Minimum static head"],
+    ["leastFlowIn", "Maximum static head, aged pipe"],
+    ["leastShareIn", "Maximum static head, aged pipe"],
+    ["dutyMetIn", "Maximum static head, aged pipe"],
   ])("is worst where the published case says: %s", (key, state) => {
     expect(cells.get(key)).toBe(state);
   });

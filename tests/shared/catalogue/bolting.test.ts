@@ -24,7 +24,7 @@ describe("BOLTTORQUE", () => {
       "load needed, lbf",
       "bolt stress needed, ksi",
       "bolt stress taken, ksi",
-      "greatest stress allowed, ksi",
+      "maximum stress allowed, ksi",
       "load of one bolt, lbf",
       "torque, lbf·ft",
       "reference torque, lbf·ft",
@@ -34,8 +34,8 @@ describe("BOLTTORQUE", () => {
       "load needed at test, lbf",
       "load on the low side, lbf",
       "seals to, psig",
-      "seals to, least nut factor, psig",
-      "bolt stress, least nut factor, ksi",
+      "seals to, minimum nut factor, psig",
+      "bolt stress, minimum nut factor, ksi",
       "why no torque",
     ]);
     // Hand calculation of tests/src/pressure/flange-joint.test.ts, in inches and pounds.

@@ -34,7 +34,7 @@ describe("MOTORSIZE", () => {
   it("refuses what is no power or too much of it", () => {
     expect(refusal("MOTORSIZE", 0)).toMatch(/^#VALUE! Shaft power must be above 0 hp/);
     expect(refusal("MOTORSIZE", 1001)).toBe(
-      "#VALUE! Shaft power with its margin comes to 1001 hp, above the greatest NEMA rating, 1000 hp; share the duty between pumps or ask the maker.",
+      "#VALUE! Shaft power with its margin comes to 1001 hp, above the maximum NEMA rating, 1000 hp; share the duty between pumps or ask the maker.",
     );
     expect(refusal("MOTORSIZE", 50, 1, "JIS")).toMatch(/“JIS” is not one of the choices; use "NEMA" or "IEC"/);
   });

@@ -54,7 +54,7 @@ describe("what is refused", () => {
     { why: "materials hotter than 300 °C", args: ["WETTEDPARTS", 7, 301, 50, 0, "soft", null, null, null, null, "SI"] },
     { why: "NPS 22, which ASME B16.5 does not have", args: ["FLANGERATING", "A395", "150 NPS 22", 100] },
     { why: "a number for a material group without its point", args: ["FLANGERATING", 22, 150, 100] },
-    { why: "a least sheave of nothing", args: ["BELTDRIVE", 30, 1460, 200, 250, 0.8, 0, "SI"] },
+    { why: "a minimum sheave of nothing", args: ["BELTDRIVE", 30, 1460, 200, 250, 0.8, 0, "SI"] },
   ])("$why", ({ args: [id, ...args] }) => {
     expect(outcomeOf(String(id), ...args).ok).toBe(false);
   });

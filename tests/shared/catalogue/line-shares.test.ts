@@ -116,7 +116,7 @@ describe("a two-pump bypass in cells", () => {
     expectPublished((both[0] as number) + 2 * gallons(12, 40), "fill_volume_running_2", of);
   });
 
-  it("has its greatest lift by the hose of one pump", () => {
+  it("has its maximum lift by the hose of one pump", () => {
     const twice = numberIn("MAXLIFT", 3000, suction, 10, null, 600, "water", "70 degF");
     expect(twice).toBeCloseTo(numberIn("MAXLIFT", 1500, bypass(null).suction, 10, null, 600, "water", "70 degF"), 12);
   });

@@ -34,7 +34,7 @@ describe("MOTORDATA", () => {
     expect(motor["full-load efficiency"]).toBeCloseTo(percent, 9);
     expect(motor["slip"]).toBeCloseTo(slip, 2);
     // Common practice, no source: 6 to 8 times full load, direct on line.
-    expect(motor["greatest starting current"]).toBeCloseTo(8 * amperes, 9);
+    expect(motor["maximum starting current"]).toBeCloseTo(8 * amperes, 9);
   });
 
   // IEC 60034-30-1, printed table of IE3, 50 Hz; I = P/(√3 V η 0.85), by hand.
@@ -300,7 +300,7 @@ describe("MOTORDATA", () => {
     expect(refusal("MOTORDATA", 50, 1770, 1, "NEMA", 460, 0, "61 degC")).toMatch(/Ambient temperature must be at most/);
     // By hand: 1000 hp × 0.86 at 3000 m leaves 860 hp.
     expect(refusal("MOTORDATA", 870, 1770, 1, "NEMA", null, "3000 m")).toMatch(
-      /comes to 870 hp, above the greatest NEMA rating on site, 860 hp/,
+      /comes to 870 hp, above the maximum NEMA rating on site, 860 hp/,
     );
     expect(record("MOTORDATA", 859, 1770, 1, "NEMA", null, "3000 m")["rating"]).toBeCloseTo(1000, 9);
   });
@@ -454,10 +454,10 @@ describe("BELTDRIVE", () => {
     expect(belts["belt speed"]).toBeCloseTo(15.29, 2);
     expect(belts["driver power"]).toBeCloseTo(31.579, 3);
     expect((belts["side pull"] as number) / 3098.2).toBeCloseTo(1, 3);
-    expect((belts["greatest side pull"] as number) / (belts["least side pull"] as number)).toBeCloseTo(1.7 / 1.3, 9);
+    expect((belts["maximum side pull"] as number) / (belts["minimum side pull"] as number)).toBeCloseTo(1.7 / 1.3, 9);
   });
 
-  it("refuses what cannot run and cautions where the least sheave is not known", () => {
+  it("refuses what cannot run and cautions where the minimum sheave is not known", () => {
     expect(refusal("BELTDRIVE", 30, 1460, 140, 250, 0.8, 150, "SI")).toMatch(/below the minimum the motor's shaft/);
     expect(refusal("BELTDRIVE", 30, 1460, 200, 250, 0.2, 150, "SI")).toMatch(/two sheaves touching/);
     expect(refusal("BELTDRIVE", 30, 2960, 240, 250, 0.8, 150, "SI")).toMatch(/above 35 m\/s/);

@@ -7,7 +7,7 @@ import { brokenNames, signaturesOf } from "../../../tools/release/released-names
 /** Keys that say something else beside some functions, and why the name is right all the same. */
 const SEVERAL_ABOUTS: Readonly<Record<string, string>> = {
   NPSHR: "at the flow asked, or at best efficiency",
-  curveSpeed: "by which the region goes, or which measured speeds are held against",
+  curveSpeed: "by which the region goes, or which measured speeds are compared with",
   curve: "of one pump, of all that run, or those of several, one below the other",
   dischargeLine: "with the levels of its rows where they count",
   flangeClass: "of a rating, or of a drilling, which has tables beside the classes",
@@ -17,9 +17,9 @@ const SEVERAL_ABOUTS: Readonly<Record<string, string>> = {
   liquid: "as pumped, or between solids that have arguments of their own",
   numberOfPumps: "that run together, or that a suction line serves",
   pipe: "some functions take only some pipes",
-  pressure: "the greatest at the flange, of the joint, in the line: the pressure the function is about",
+  pressure: "the maximum at the flange, of the joint, in the line: the pressure the function is about",
   ratedPower: "net, or gross with the losses beside it",
-  shaftPower: "the greatest where a driver is chosen, that while running where energy or fuel is counted",
+  shaftPower: "the maximum where a driver is chosen, that while running where energy or fuel is counted",
   sourceLevel: "as it stands, or the highest it rises to",
   startLevel: "of a line, or of a sump pumped down",
   suctionLine: "priming fills all of its length, air above the liquid and all",

@@ -44,12 +44,12 @@ const closeTo = (values: readonly number[]) => values.map((value) => expect.clos
 
 describe("the head tolerance of NOZZLECLASSES and NOZZLEPRESSURE without a grade", () => {
   const one = [
-    ["pump", "greatest head"],
+    ["pump", "maximum head"],
     ["P1", 540],
   ];
 
   it("is the default of service and power: 540 ft at 7 % are 250.04 psi, above the 250 of Class 150", () => {
-    const discharge = (of: Options): Cell => column("greatest pressure", one, { tolerance: null, ...of })[1] ?? null;
+    const discharge = (of: Options): Cell => column("maximum pressure", one, { tolerance: null, ...of })[1] ?? null;
     expect(discharge({ service: "dewatering", power: 67 })).toBeCloseTo(540 * 1.07 * PSI_A_FOOT, 2);
     expect(column("class needed", one, { tolerance: null, service: "dewatering", power: 67 })[1]).toBe("Class 300");
     // 67 hp are 50 kW; 200 hp 149 kW, where dewatering is grade 2B; 10 hp 7.5 kW, a small pump.
@@ -74,7 +74,7 @@ describe("the head tolerance of NOZZLECLASSES and NOZZLEPRESSURE without a grade
 });
 
 describe("pumps that stand still", () => {
-  const head = ["pump", "greatest head", "elevation", "suction flange", "discharge flange", "check valve"];
+  const head = ["pump", "maximum head", "elevation", "suction flange", "discharge flange", "check valve"];
   // A column of 390 ft over the pump: 168.8 psi. Running 100 ft: 43.3 psi.
   const grey = { material: "grey iron", offered: 125, level: 390 };
   const set = (check: string): readonly Row[] => [head, ["P1", 100, 0, "NPS 16", "NPS 8", check]];
@@ -99,9 +99,9 @@ describe("pumps that stand still", () => {
 
   it("have that case struck where the user strikes it, but not without a check valve", () => {
     const struck = { ...grey, failure: "struck" };
-    expect(column("greatest pressure", set("yes"), struck)).toEqual(closeTo([0, 100 * PSI_A_FOOT]));
+    expect(column("maximum pressure", set("yes"), struck)).toEqual(closeTo([0, 100 * PSI_A_FOOT]));
     expect(column("class needed", set("yes"), struck)).toEqual(["Class 125", "Class 125"]);
-    expect(column("greatest pressure", set("no"), struck)).toEqual(closeTo([390 * PSI_A_FOOT, 390 * PSI_A_FOOT]));
+    expect(column("maximum pressure", set("no"), struck)).toEqual(closeTo([390 * PSI_A_FOOT, 390 * PSI_A_FOOT]));
     expect(refusal("NOZZLECLASSES", ...argumentsOf(set("perhaps"), grey))).toContain('use "yes" or "no"');
   });
 
@@ -134,7 +134,7 @@ describe("a set with a class, a material and a hose of each stage", () => {
 
   it("is rated stage by stage", () => {
     const table = [
-      ["pump", "greatest head", "flange class", "flange material"],
+      ["pump", "maximum head", "flange class", "flange material"],
       ["stage 1", 620, 150, ""],
       ["stage 2", 620, 300, "WCB"],
     ];
@@ -142,14 +142,14 @@ describe("a set with a class, a material and a hose of each stage", () => {
     // ASME B16.5 group 1.1 Class 300 to 100 °F: 740 psi.
     expect(column("rating of the class offered", table, water)).toEqual(closeTo([250, 250, 740, 740]));
     expect(column("flange", table, water)).toEqual(["A395", "A395", "WCB", "WCB"]);
-    expect(column("greatest pressure", table, water)).toEqual(closeTo([0, STAGE, STAGE, 2 * STAGE]));
+    expect(column("maximum pressure", table, water)).toEqual(closeTo([0, STAGE, STAGE, 2 * STAGE]));
     expect(column("next class", table, water)).toEqual(["", "first to need Class 300", "", ""]);
   });
 
   it("holds a hose between the stages against the pressure there, not against the last discharge", () => {
     const part = "hose between stages 1 and 2";
     const table = [
-      ["pump", "greatest head", "casing working pressure", "other part", "other part working pressure"],
+      ["pump", "maximum head", "casing working pressure", "other part", "other part working pressure"],
       ["stage 1", 620, 500, part, 300],
       ["stage 2", 620, 500, part, 300],
     ];
@@ -163,7 +163,7 @@ describe("a set with a class, a material and a hose of each stage", () => {
 
   it("holds a part between pumps that the set has not against every pressure, and says so", () => {
     const table = [
-      ["pump", "greatest head", "other part", "other part working pressure"],
+      ["pump", "maximum head", "other part", "other part working pressure"],
       ["stage 1", 620, "hose between stages 2 and 3", 300],
     ];
     expect(column("limit", table, water)).toEqual(closeTo([300, 300]));
@@ -172,7 +172,7 @@ describe("a set with a class, a material and a hose of each stage", () => {
 });
 
 describe("the package test pressure", () => {
-  const head = ["pump", "greatest head", "casing working pressure", "other part", "other part working pressure"];
+  const head = ["pump", "maximum head", "casing working pressure", "other part", "other part working pressure"];
   const test = (row: Row, of: Options = {}): Cell => column("package test pressure", [head, row], of)[0] ?? null;
   const why = (row: Row, of: Options = {}): Cell => column("why no package test", [head, row], of)[0] ?? null;
 
@@ -224,13 +224,13 @@ describe("SUCTIONPRESSURE", () => {
   });
 });
 
-it("the greatest pressure never falls where head, SG, suction pressure, tolerance or column rise", () => {
+it("the maximum pressure never falls where head, SG, suction pressure, tolerance or column rise", () => {
   const base = { head: 300, SG: 1, suction: 5, tolerance: 3, level: 200 };
   const greatest = (of: typeof base): readonly number[] =>
     column(
-      "greatest pressure",
+      "maximum pressure",
       [
-        ["pump", "greatest head"],
+        ["pump", "maximum head"],
         ["A", of.head],
         ["B", of.head],
       ],

@@ -38,7 +38,7 @@ function nozzles(pumps: Table, call: Call = {}): readonly Nozzle[] {
 }
 
 function series(...heads: readonly number[]): Table {
-  return [["pump", "greatest head"], ...heads.map((head, i) => [`P${i + 1}`, head])];
+  return [["pump", "maximum head"], ...heads.map((head, i) => [`P${i + 1}`, head])];
 }
 
 function firstsOf(rows: readonly Nozzle[]): readonly string[] {
@@ -82,7 +82,7 @@ describe("NOZZLECLASSES for unlike pumps in series", () => {
   });
 
   it("climbs and comes down between the pumps, and loses head", () => {
-    const head = ["pump", "greatest head, ft", "elevation, ft", "head lost before it, ft"];
+    const head = ["pump", "maximum head, ft", "elevation, ft", "head lost before it, ft"];
     // 400, 570 ft; the third stands 20 ft lower: its suction, 590 ft or 255.32 psi, is the first above 250.
     const down = [head, ["A", 400, 60, 0], ["B", 170, 60, 0], ["C", 10, 40, 0]];
     expect(firstsOf(nozzles(down))).toEqual(["C suction: first to need Class 300"]);
@@ -97,7 +97,7 @@ describe("NOZZLECLASSES for unlike pumps in series", () => {
   it("agrees with the worked pair of 300 ft at 5 psi: 5, 134.8, 134.8, 264.6 psi", () => {
     const rows = nozzles(series(300, 300), { suction: 5 });
     const wanted = [5, 5 + 300 * PSI_A_FOOT, 5 + 300 * PSI_A_FOOT, 5 + 600 * PSI_A_FOOT];
-    expect(rows.map((row) => row["greatest pressure"])).toEqual(wanted.map((psi) => expect.closeTo(psi, 2)));
+    expect(rows.map((row) => row["maximum pressure"])).toEqual(wanted.map((psi) => expect.closeTo(psi, 2)));
     expect(rows.map((row) => row["class needed"])).toEqual(["Class 150", "Class 150", "Class 150", "Class 300"]);
     // (250 − 264.65) / 250
     expect(numberOf(rows[3], "margin")).toBeCloseTo(-5.86, 1);
@@ -114,12 +114,12 @@ describe("NOZZLECLASSES for unlike pumps in series", () => {
 
   it("takes the standing column where it is the greater", () => {
     const table = [
-      ["pump", "greatest head", "elevation"],
+      ["pump", "maximum head", "elevation"],
       ["A", 100, 20],
     ];
     // 520 − 20 = 500 ft and 10 psi: 226.37 psi on both nozzles; running 43.27 psi.
     const rows = nozzles(table, { level: 520, pressure: 10 });
-    for (const row of rows) expect(row["greatest pressure"]).toBeCloseTo(10 + 500 * PSI_A_FOOT, 2);
+    for (const row of rows) expect(row["maximum pressure"]).toBeCloseTo(10 + 500 * PSI_A_FOOT, 2);
     expect(numberOf(rows[1], "running pressure")).toBeCloseTo(100 * PSI_A_FOOT, 2);
     expect(nozzles(table)[0]?.["standing pressure"]).toBe("");
     expect(refusal("NOZZLECLASSES", ...argumentsOf(table, { pressure: 10 }))).toContain("Standing level is left out");
@@ -184,7 +184,7 @@ describe("NOZZLECLASSES by material, size and temperature", () => {
   // ASME B16.1, A126 Class B to 150 °F: Class 125 holds 200 psi up to NPS 12 and 150 psi from NPS 14, Class 250 500 and 300.
   it("goes by the size of each flange in grey iron", () => {
     const table = [
-      ["pump", "greatest head", "suction flange", "discharge flange"],
+      ["pump", "maximum head", "suction flange", "discharge flange"],
       ["A", 400, 14, "12in"],
       ["B", 30, 14, "NPS 14"],
     ];
@@ -207,7 +207,7 @@ describe("NOZZLECLASSES by material, size and temperature", () => {
       "check rating-by-size",
     );
     const table = [
-      ["pump", "greatest head", "suction flange"],
+      ["pump", "maximum head", "suction flange"],
       ["A", 100, 10],
     ];
     expect(refusal("NOZZLECLASSES", ...argumentsOf(table, { material: "grey iron", offered: "125 NPS 8" }))).toContain(
@@ -267,7 +267,7 @@ describe("NOZZLECLASSES by material, size and temperature", () => {
 
 describe("NOZZLECLASSES by the weakest part", () => {
   const table = [
-    ["pump", "greatest head", "casing working pressure", "other part", "other part working pressure"],
+    ["pump", "maximum head", "casing working pressure", "other part", "other part working pressure"],
     ["A", 300, 400, "", ""],
     ["B", 200, 225, "suction hose", 125],
     ["C", 40, "", "coupling", 232],
@@ -325,16 +325,16 @@ describe("the table of pumps in series", () => {
   });
 
   it.each([
-    ["no heading", [["A", 100]], "Pumps has no heading that names its columns; head them, such as pump, greatest head"],
+    ["no heading", [["A", 100]], "Pumps has no heading that names its columns; head them, such as pump, maximum head"],
     ["no head", [["pump"], ["A"]], "Pumps has no heading that names its columns"],
-    ["no pump", [["pump", "greatest head"]], "Pumps has no filled rows"],
+    ["no pump", [["pump", "maximum head"]], "Pumps has no filled rows"],
     [
       "a repeated column",
       [
-        ["pump", "head", "greatest head"],
+        ["pump", "head", "maximum head"],
         ["A", 1, 2],
       ],
-      "“greatest head” is named by more than one",
+      "“maximum head” is named by more than one",
     ],
     [
       "a wrong unit",
@@ -342,7 +342,7 @@ describe("the table of pumps in series", () => {
         ["pump", "head, psi"],
         ["A", 1],
       ],
-      "Pumps column “greatest head” was given as “psi”, a unit of another kind",
+      "Pumps column “maximum head” was given as “psi”, a unit of another kind",
     ],
     [
       "a repeated pump",
@@ -367,7 +367,7 @@ describe("the table of pumps in series", () => {
         ["pump", "head"],
         ["A", 0],
       ],
-      "A: greatest head must be above 0 ft",
+      "A: maximum head must be above 0 ft",
     ],
     [
       "a blank head",
@@ -375,7 +375,7 @@ describe("the table of pumps in series", () => {
         ["pump", "head"],
         ["A", ""],
       ],
-      "Pumps row 2: greatest head is left out",
+      "Pumps row 2: maximum head is left out",
     ],
     [
       "a blank elevation",
@@ -423,7 +423,7 @@ describe("the table of pumps in series", () => {
         ["pump", "head"],
         ["A", "high"],
       ],
-      "Pumps row 2: greatest head",
+      "Pumps row 2: maximum head",
     ],
   ] satisfies [string, Table, string][])("is refused with %s", (_, pumps, words) => {
     expect(refusal("NOZZLECLASSES", ...argumentsOf(pumps, {}))).toContain(words);

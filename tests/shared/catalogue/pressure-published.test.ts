@@ -185,7 +185,7 @@ describe("reference cases", () => {
     expect(values?.[3]).toBeCloseTo(caseOf("O-R15").expected["test_psi"] as number, 9);
   });
 
-  it("O-N01: greatest nozzle pressure", () => {
+  it("O-N01: maximum nozzle pressure", () => {
     const { inputs, expected } = caseOf("O-N01");
     const { p_suction_max_psi: suction, shutoff_head_ft: head, sg, head_tol_pct: tolerance } = inputs;
     const [, values] = cell(

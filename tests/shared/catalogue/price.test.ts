@@ -32,13 +32,13 @@ describe("a price in cells", () => {
   it("takes 30 % of markup for 23.1 % of margin, and the other way round", () => {
     const marked = cell("SELLINGPRICE", 1000, 0, 0, 30, "Markup");
     expect(figure(marked, "selling price")).toBeCloseTo(1300, 9);
-    expect(figure(marked, "margin on price, %")).toBeCloseTo(23.0769, 4);
+    expect(figure(marked, "profit margin, %")).toBeCloseTo(23.0769, 4);
     expect(figure(cell("SELLINGPRICE", 1000, 0, 0, "23.0769 %", "margin"), "markup on cost, %")).toBeCloseTo(30, 3);
   });
 
   it("refuses a margin of 100 %, and takes a fraction", () => {
     expect(refusal("SELLINGPRICE", 1000, 0, 0, 100, "margin")).toMatch(
-      /Margin on price must be below 100 %; 100 % was given/,
+      /Profit margin must be below 100 %; 100 % was given/,
     );
     expect(refusal("SELLINGPRICE", 1000, 0, 0, 1, "margin")).toMatch(/must be below 100 %; 100 % was given/);
     expect(cell("SELLINGPRICE", 1000, 0.1, 0, 0.2, "margin")).toEqual(

@@ -10,7 +10,7 @@ const LINE = [["ID 152.4 mm rough 0.045 mm", 11]];
 describe("PRIMINGLIFT", () => {
   it("says names over lifts, and which rules", () => {
     const [names, values] = rows("PRIMINGLIFT", "50 cfm, blank-off 27 inHg", 12, null, "water", 68);
-    expect(names).toEqual(["by blank-off, ft", "by practice, ft", "by NPSH, ft", "greatest lift, ft", "ruled by"]);
+    expect(names).toEqual(["by blank-off, ft", "by practice, ft", "by NPSH, ft", "maximum lift, ft", "ruled by"]);
     // By hand: 27 inHg × 3386.389 Pa / (998.2 × 9.80665) = 9.340 m = 30.64 ft; 7.62 m = 25.00 ft.
     expect(values?.[0]).toBeCloseTo(30.64, 1);
     expect(values?.[1]).toBeCloseTo(25, 2);
@@ -79,11 +79,11 @@ describe("EDUCTORAIR", () => {
     const [names, us] = rows("EDUCTORAIR", 0.25, 100, 60);
     expect(names).toEqual([
       "motive air, ft³/min",
-      "compressor power, least, hp",
+      "compressor power, minimum, hp",
       "compressor power, most, hp",
-      "air drawn, least, ft³/min",
+      "air drawn, minimum, ft³/min",
       "air drawn, most, ft³/min",
-      "vacuum reached, least, psi",
+      "vacuum reached, minimum, psi",
       "vacuum reached, most, psi",
     ]);
     // Trade table, from memory: 104 ft³/min. Common practice: 4 to 5 ft³/min a horsepower, 0.2 to 0.5 of it drawn.

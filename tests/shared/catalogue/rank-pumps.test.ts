@@ -173,7 +173,7 @@ describe("RANKPUMPS", () => {
 
   it("says for and against in the reader's units", () => {
     expect(table[1]?.[10]).toBe(
-      "runs right at the duty; at 100 % of best efficiency flow; 75 % efficient here, 75 % at best; impeller uncut",
+      "meets the duty flow exactly; at 100 % of best efficiency flow; 75 % efficient here, 75 % at best; full-diameter impeller",
     );
     expect(table[2]?.[11]).toBe("gives 50 % more flow than asked, over the 20 % usual: slow, trim or throttle it");
     expect(table[3]?.[11]).toBe("gives no more than 30 m at the flow asked, which takes 50 m");
@@ -387,7 +387,7 @@ describe("RANKPUMPS for a station", () => {
     expect(rows(...given(100, 100, series)).find((row) => row[1] === "right")?.[11]).toMatch(
       /^gives 121[34](\.\d+)? kPa/,
     );
-    const rated = TABLE.map((row, i) => [...row, i === 0 ? "greatest working pressure, bar(g)" : 6]);
+    const rated = TABLE.map((row, i) => [...row, i === 0 ? "maximum working pressure, bar(g)" : 6]);
     expect(why({}, rated)).toMatch(/^gives 606\.9 kPa/);
   });
 

@@ -48,7 +48,7 @@ describe("a refusal says what would do", () => {
   });
 });
 
-describe("a figure that nobody has held against its standard", () => {
+describe("a figure that nobody has compared with its standard", () => {
   it("says so in one wording, in the lists and beside the answer", () => {
     for (const name of ["FLANGERATINGS", "CASTINGS", "FLYWHEELHOUSINGS", "MOTORFRAMES"]) {
       const outcome = call(entryNamed(name) as Entry, []);

@@ -73,7 +73,7 @@ describe("a range read lately", () => {
     expectAsFresh([...readings, ...readings].map((reading) => [[["a", 1]], reading]));
   });
 
-  it("is read anew once its own cells have changed", () => {
+  it("is read again once its own cells have changed", () => {
     const { parameter } = told();
     const row: Cell[] = ["a", 1];
     readRange(parameter, [row], US);
@@ -104,7 +104,7 @@ describe("a range read lately", () => {
     expect(count()).toBe(102);
   });
 
-  it("is forgotten after one or two others where it is long, and read anew each time where it is longer still", () => {
+  it("is forgotten after one or two others where it is long, and read again each time where it is longer still", () => {
     const long = (first: number, rows: number): Cells => Array.from({ length: rows }, (_, i) => [first, i]);
     const { parameter, count } = told();
     for (const first of [1, 2, 3]) readRange(parameter, long(first, 5000), US);

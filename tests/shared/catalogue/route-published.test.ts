@@ -259,7 +259,7 @@ describe("published cases of the route", () => {
     expect(figure(grade, 3, 2)).toBeCloseTo(-0.4, 1);
   });
 
-  it("puts the summit of a long siphon where its pressure is the least allowed", () => {
+  it("puts the summit of a long siphon where its pressure is the minimum allowed", () => {
     const case4 = of("s3-route-004");
     const line = [
       [rough(100), 2000, null, null, case4.expected["summit_above_upper_level"]?.value as number],

@@ -102,7 +102,7 @@ describe("laws of the cell functions", () => {
     );
   });
 
-  it("lowers NPSH available and the greatest lift with altitude", () => {
+  it("lowers NPSH available and the maximum lift with altitude", () => {
     const altitude = fc.double({ min: 0, max: 14_000, noNaN: true });
     fc.assert(
       fc.property(altitude, fc.double({ min: 1, max: 10_000, noNaN: true }), (z, more) => {
@@ -113,7 +113,7 @@ describe("laws of the cell functions", () => {
     );
   });
 
-  it("asks for more head at more flow, and for static and pressure head alone at none", () => {
+  it("requires more head at more flow, and for static and pressure head alone at none", () => {
     fc.assert(
       fc.property(flow, fc.double({ min: 1e-3, max: 100, noNaN: true }), (q, more) => {
         expect(number("TDH", q + more, 50, SUCTION, DISCHARGE)).toBeGreaterThan(
@@ -207,14 +207,14 @@ describe("what the cells refuse and remark on", () => {
       run("NPSHA", 500, 5, SUCTION, null, null, "SG 1, 1 cP"),
       /vapour pressure/,
     ],
-    ["the same, for the greatest lift", run("MAXLIFT", 500, SUCTION, 8, null, null, "SG 1, 1 cP"), /vapour pressure/],
+    ["the same, for the maximum lift", run("MAXLIFT", 500, SUCTION, 8, null, null, "SG 1, 1 cP"), /vapour pressure/],
     ["a surface below absolute zero", run("NPSHA", 500, 5, SUCTION, 0, -14.7), /source pressure must be at least/i],
     ["the same, at altitude", run("NPSHA", 500, 5, SUCTION, 5000, -12.5), /source pressure must be at least -12\.2/i],
     ["a negative flow", run("TDH", -1, 5, SUCTION, DISCHARGE), /^#VALUE! Flow must be at least 0/],
     ["one point", run("SYSTEMCURVE", 5, SUCTION, DISCHARGE, 100, 1), /points must be at least 2/i],
     ["half a point", run("SYSTEMCURVE", 5, SUCTION, DISCHARGE, 100, 2.5), /points must be a whole number/i],
     ["201 points", run("SYSTEMCURVE", 5, SUCTION, DISCHARGE, 100, 201), /points must be at most 200/i],
-    ["a greatest flow of nothing", run("SYSTEMCURVE", 5, SUCTION, DISCHARGE, 0), /maximum flow must be above 0/i],
+    ["a maximum flow of nothing", run("SYSTEMCURVE", 5, SUCTION, DISCHARGE, 0), /maximum flow must be above 0/i],
     ["an absolute pressure for a gauge", run("TDH", 5, 5, SUCTION, DISCHARGE, "20 psia"), /source pressure/i],
     ["a route of one row", run("GRADELINE", 5, [[0, 1, "6in sch40"]], 5), /at least two rows/],
     [

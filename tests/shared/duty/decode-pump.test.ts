@@ -31,7 +31,7 @@ function wrong(typed: DutyText): readonly string[] {
   return [...findings].flatMap(([place, list]) => (list.some(({ kind }) => kind === "error") ? [place] : []));
 }
 
-describe("the chosen pump of a duty", () => {
+describe("the selected pump of a duty", () => {
   it("is read in the unit set, its curve as the cell functions read one", () => {
     const pump = decodeDuty(QUARRY).duty.pump;
     // 1750 rpm over 60; 11 in; 1200 US gpm of 231 in³; 76.96 %, as typed in the sample.

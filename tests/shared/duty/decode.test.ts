@@ -147,7 +147,7 @@ describe("a saved duty", () => {
   });
 });
 
-describe("a box held against others", () => {
+describe("a box compared with others", () => {
   it("refuses a temperature the liquid does not hold, at the temperature box", () => {
     // 15 °F is −9.4 °C: below the freezing point of water.
     const { isComplete, findings } = decodeDuty({

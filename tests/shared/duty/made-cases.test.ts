@@ -9,16 +9,16 @@ describe("cases made of the range", () => {
   it("are its ends in new pipe and in aged, by the level of the source", () => {
     // The delivery stands at 100 ft.
     expect(madeCases(dutyOf(RANGE)).map(({ name, fields }) => [name, fields])).toEqual([
-      ["least static head, new pipe", { sourceLevel: "10", pipe: "new" }],
-      ["least static head, aged pipe", { sourceLevel: "10", pipe: "aged" }],
-      ["greatest static head, new pipe", { sourceLevel: "-12", pipe: "new" }],
-      ["greatest static head, aged pipe", { sourceLevel: "-12", pipe: "aged" }],
+      ["minimum static head, new pipe", { sourceLevel: "10", pipe: "new" }],
+      ["minimum static head, aged pipe", { sourceLevel: "10", pipe: "aged" }],
+      ["maximum static head, new pipe", { sourceLevel: "-12", pipe: "new" }],
+      ["maximum static head, aged pipe", { sourceLevel: "-12", pipe: "aged" }],
     ]);
     expect(madeCases(dutyOf({ agedRoughness: "0.02 in" })).map(({ name }) => name)).toEqual([
       "as stated, new pipe",
       "as stated, aged pipe",
     ]);
-    expect(madeCases(dutyOf({ leastStaticHead: "95 ft" })).map(({ name }) => name)).toEqual(["least static head"]);
+    expect(madeCases(dutyOf({ leastStaticHead: "95 ft" })).map(({ name }) => name)).toEqual(["minimum static head"]);
     expect(madeCases(dutyOf())).toEqual([]);
   });
 
@@ -48,6 +48,6 @@ describe("cases made of the range", () => {
   it("are not made twice", () => {
     const duty = dutyOf({ leastStaticHead: "95 ft", pumpsRunning: "2" });
     const kept = [{ name: " One pump out", hours: "", fields: {} }];
-    expect(casesToMake(duty, kept).map(({ name }) => name)).toEqual(["least static head"]);
+    expect(casesToMake(duty, kept).map(({ name }) => name)).toEqual(["minimum static head"]);
   });
 });

@@ -61,7 +61,7 @@ describe("a bypass of two pumps, each with its own hose and branch", () => {
     expect((duty.npshAvailable?.(1500 * GPM) ?? 0) / at).toBeCloseTo(1, 3);
   });
 
-  it("with other pumps running in a case, shares its rows anew", () => {
+  it("with other pumps running in a case, shares its rows again", () => {
     const cases = [caseText("one alone", { pumpsRunning: "1", flow: "1500" })];
     const [, alone] = casesOf(station({}, { cases }));
     expect(alone?.pumps).toBe(1);
@@ -86,10 +86,10 @@ describe("the cases of a duty", () => {
     const cases = casesOf(duty);
     expect(cases.map(({ name, isRangeEnd = false }) => [name, isRangeEnd])).toEqual([
       ["as stated", false],
-      ["least static head", true],
-      ["greatest static head", true],
+      ["minimum static head", true],
+      ["maximum static head", true],
       ["aged pipe", true],
-      ["greatest static head, aged pipe", true],
+      ["maximum static head, aged pipe", true],
       ["storm", false],
       ["old main", false],
     ]);

@@ -43,7 +43,7 @@ describe("signatures under the next issue", () => {
     expect(issue?.duty.revisions?.at(-1)?.by).toBe("AE");
   });
 
-  it("that were set anew stay", () => {
+  it("that were set again stay", () => {
     const fields = { ...signed.fields, flow: "700", checkedInitials: "DD", checkedOn: "2026-11-28" };
     expect(nextIssue(signed, { ...signed, fields }, "")?.duty.fields).toMatchObject({
       checkedInitials: "DD",

@@ -18,13 +18,13 @@ function withPump(change: Partial<PumpText>): DutyText {
   return { ...QUARRY, pump: { ...(QUARRY.pump as PumpText), ...change } };
 }
 
-describe("the chosen pump on the duty for the pane", () => {
+describe("the selected pump on the duty for the pane", () => {
   it("names each system curve apart, that of one pump of two among them", () => {
     const drawn = pumpOnDuty(dutyRead(bypass({ pumpsRunning: "2" })));
     expect(drawn?.systemCurves.map(({ label }) => label)).toEqual(["System, as stated", "System, one pump alone"]);
   });
 
-  it("is nothing where no pump is chosen", () => {
+  it("is nothing where no pump is selected", () => {
     expect(pumpOnDuty(dutyRead(samples[1] as DutyText))).toBeUndefined();
   });
 
@@ -96,7 +96,7 @@ describe("the chosen pump on the duty for the pane", () => {
     expect(region?.greatestFlow).toBeCloseTo(together.at(-2)?.flow as number, 10);
   });
 
-  it("takes the greatest power of the curve at least as great as anywhere it runs", () => {
+  it("takes the maximum power of the curve at least as great as anywhere it runs", () => {
     const { greatestPower, operatingPoint, region } = shown(QUARRY);
     expect(greatestPower).toBeGreaterThan(operatingPoint.shaftPower as number);
     // The sheet reads 25 places, the region closes in on the greatest.

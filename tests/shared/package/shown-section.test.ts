@@ -45,10 +45,10 @@ describe("a section of a duty with a box that cannot be read", () => {
   });
 });
 
-it("lists a part named where no pump is chosen, with what it wants", () => {
+it("lists a part named where no pump is selected, with what it needs", () => {
   const typed = QUARRY?.duty as (typeof SAMPLE_DUTIES)[number]["duty"];
   const { pump: _, ...others } = typed;
   const { duty } = decodeDuty({ ...others, fields: { ...typed.fields, otherPart: "discharge hose" } });
   const found = fieldsNotUsed(duty, dutyPlan(duty).items).find(({ key }) => key === "otherPart");
-  expect(found?.reason).toMatch(/^Choose a pump/);
+  expect(found?.reason).toMatch(/^Select a pump/);
 });

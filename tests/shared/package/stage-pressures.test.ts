@@ -71,7 +71,7 @@ describe("pressures at the nozzles for the pane", () => {
   });
 
   // ASME B16.42 cold: 250 and 640 psi; the trade's 260 and 680 psi (common practice).
-  it("are held against the classes in view and the next, and their trade figures", () => {
+  it("are compared with the classes in view and the next, and their trade figures", () => {
     expect(linesOf(shown(duty({ flangeClass: "150" })))).toEqual([
       ["Class 150", 250, "offered"],
       ["trade figure, Class 150", 260, "trade"],

@@ -135,7 +135,7 @@ describe("a table of curves", () => {
 
   it("reads the limits of a pump from columns of their own", () => {
     const rows: Rows = [
-      ["pump", "flow", "head", "speed", "lowest speed", "max speed", "least impeller"],
+      ["pump", "flow", "head", "speed", "lowest speed", "max speed", "minimum impeller"],
       ["A", 0, 120, 1750, 1000, 1900, 9],
       ["A", 300, 112, 1750, null, null, null],
       ["A", 600, 95, 1750, null, null, null],

@@ -136,10 +136,10 @@ describe("an import of CSV", () => {
     {
       why: "limits that contradict",
       text: "pump;lowest speed;highest speed\nA;1800;1000\n",
-      says: /lowest speed of “A” is more than its highest speed/,
+      says: /minimum speed of “A” is more than its maximum speed/,
     },
-    { why: "a negative size", text: "pump;least impeller, in\nA;-9\n", says: /B2 \(least impeller\)/ },
-    { why: "a text for a number", text: "pump;highest speed, rpm\nA;fast\n", says: /B2 \(highest speed\).*fast/ },
+    { why: "a negative size", text: "pump;minimum impeller, in\nA;-9\n", says: /B2 \(minimum impeller\)/ },
+    { why: "a text for a number", text: "pump;highest speed, rpm\nA;fast\n", says: /B2 \(maximum speed\).*fast/ },
     { why: "a nameless pump", text: "pump;suction size\n;6 in\n", says: /A2 \(pump\) is left out/ },
   ])("answers a list with $why", ({ text, says }) => {
     const result = importPumps([file(SMALL), file(text, "list.csv")], "US");

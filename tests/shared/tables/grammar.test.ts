@@ -83,12 +83,12 @@ const KINDS: readonly Kind[] = [
   {
     kind: "pumps in series",
     read: (rows) => seriesPumps.read(rows, reading),
-    heading: ["pump", "greatest head"],
+    heading: ["pump", "maximum head"],
     rows: [
       ["A", 100],
       ["B", 120],
     ],
-    column: "greatest head",
+    column: "maximum head",
     spellings: ["HEAD", "Shut-off head"],
   },
   {

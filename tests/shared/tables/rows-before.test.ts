@@ -44,7 +44,7 @@ describe("a table of which one row was changed", () => {
     expect(said(again)).toEqual(said(fresh));
   });
 
-  it("is read anew under another name, in other units, under another heading, or a row further down", () => {
+  it("is read again under another name, in other units, under another heading, or a row further down", () => {
     const { columns, read } = counted();
     const flows = (cells: readonly (readonly Cell[])[], as: typeof reading) => {
       const table = readTable(cells, columns, as);

@@ -24,7 +24,7 @@ describe("a function whose answers are remembered", () => {
     ["another figure in a later place", [3, 1]],
     ["nothing beside 0", [3, 0]],
     ["0 beside less than 0", [-0, null]],
-  ] as const)("is worked anew for %s", (_, [by, to]) => {
+  ] as const)("is worked again for %s", (_, [by, to]) => {
     const { of, times } = counted();
     const list = [1, 2];
     of(list, by === 0 ? 0 : 3, null);
@@ -32,7 +32,7 @@ describe("a function whose answers are remembered", () => {
     expect(times()).toBe(2);
   });
 
-  it("is worked anew for another object, though it holds the same", () => {
+  it("is worked again for another object, though it holds the same", () => {
     const { of, times } = counted();
     of([1, 2], 3, null);
     of([1, 2], 3, null);

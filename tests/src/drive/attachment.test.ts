@@ -177,7 +177,7 @@ describe("belts", () => {
     expect(codes(beltDrive({ ...good, ...change }))).toEqual([code]);
   });
 
-  it("say where the least sheave of the motor is not known", () => {
+  it("say where the minimum sheave of the motor is not known", () => {
     const { leastDriverSheave: _, ...unknown } = good;
     expect(codes(beltDrive(unknown))).toEqual(["check sheave-minimum-unknown"]);
   });

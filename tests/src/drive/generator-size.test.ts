@@ -95,7 +95,7 @@ it("has the code letters in their order", () => {
   expect(from).toEqual(from.toSorted((a, b) => b - a));
 });
 
-describe("the least speed", () => {
+describe("the minimum speed", () => {
   const at = (staticHead: number, shutoffHead: number) =>
     leastSpeed({ staticHead, shutoffHead, speed: 1750 / 60, frequency: 60 });
 

@@ -38,7 +38,7 @@ describe("rental", () => {
     expect(hireOf({ days })).toMatchObject({ chargedDays: days, months, weeks, days: loose, rental: charge });
   });
 
-  it("charges begun days, standby and the least term", () => {
+  it("charges begun days, standby and the minimum term", () => {
     expect(hireOf({ days: 8.2 }).chargedDays).toBe(9);
     expect(hireOf({ days: 2, standbyDays: 3 }).chargedDays).toBe(5);
     expect(hireOf({ days: 2, minimumDays: 7 })).toMatchObject({ chargedDays: 7, rental: 300 });

@@ -44,7 +44,7 @@ const one = (input: Partial<FieldCheckInput>, point: Partial<FieldPoint>): Field
     points: [{ flow: 0.05, head: 31, shaftPower: null, speedRatio: 1, ...point }],
   })[0] as FieldCheck;
 
-describe("a pump held against its curve", () => {
+describe("a pump compared with its curve", () => {
   it("agrees with a case of its own at another speed", () => {
     const of = CASES.find(({ id }) => id === "s8-field-009");
     const readings = CASES.find(({ id }) => id === "s8-field-008");

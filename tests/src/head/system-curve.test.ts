@@ -22,7 +22,7 @@ function curveOf(change: Partial<SystemCurveInput> = {}) {
 }
 
 describe("system curve", () => {
-  it("runs evenly from no flow to the greatest, both included", () => {
+  it("runs evenly from no flow to the maximum, both included", () => {
     const flows = curveOf().map(({ flow }) => flow);
     expect(flows).toHaveLength(11);
     expect(flows[0]).toBe(0);
@@ -57,7 +57,7 @@ describe("system curve", () => {
     expect(excess).toBeLessThan(0.09);
   });
 
-  it("says each remark once, at the greatest flow it applies to", () => {
+  it("says each remark once, at the maximum flow it applies to", () => {
     const { findings } = systemCurve({ ...base, dischargeLine: [segmentOf(pipe, 300)], greatestFlow: 0.2 });
     const codes = findings.map(({ code, subject }) => `${code} ${subject}`);
     expect(new Set(codes).size).toBe(codes.length);

@@ -60,17 +60,17 @@ describe("properties of castings", () => {
     ["DI", "tensile", "MPa", 448],
     ["DI", "yield strength", "ksi", 45],
     ["DI", "elongation", "ksi", 12],
-    ["DI", "least hardness", "ksi", 156],
-    ["DI", "greatest hardness", "ksi", 217],
-    ["DI", "greatest permeability", "ksi", 2100],
+    ["DI", "minimum hardness", "ksi", 156],
+    ["DI", "maximum hardness", "ksi", 217],
+    ["DI", "maximum permeability", "ksi", 2100],
     ["DI", "density", "ksi", 7100],
     ["HCWI", "hardness, hardened level 1", "ksi", 600],
     ["HCWI", "hardness hardened level 2", "ksi", 650],
     ["HCWI", "hardness as cast", "ksi", 450],
     ["HCWI", "hardness annealed", "ksi", 400],
-    ["HCWI", "least hardness", "ksi", 450],
-    ["1B", "least PREN", "ksi", 31.7],
-    ["1B", "greatest pren", "ksi", 38.1],
+    ["HCWI", "minimum hardness", "ksi", 450],
+    ["1B", "minimum PREN", "ksi", 31.7],
+    ["1B", "maximum pren", "ksi", 38.1],
     ["CA6NM", "permeability", "ksi", "ferromagnetic"],
     ["316C", "PREN", "ksi", "24.6 to 30.9"],
     ["GI", "elongation", "ksi", "below 1"],
@@ -89,9 +89,9 @@ describe("properties of castings", () => {
   it.each([
     ["HCWI", "yield", "property-not-stated"],
     ["GI", "yield", "property-not-stated"],
-    ["DI", "least PREN", "property-not-stated"],
+    ["DI", "minimum PREN", "property-not-stated"],
     ["DI", "hardness annealed", "property-not-stated"],
-    ["HCWI", "least hardness annealed", "property-not-stated"],
+    ["HCWI", "minimum hardness annealed", "property-not-stated"],
   ])("%s states no %s", (id, text, code) => {
     expect(of(id, text).findings[0]?.code).toBe(code);
   });
@@ -104,7 +104,7 @@ describe("properties of castings", () => {
     expect(of("NAB", "tensile").findings.map(({ code }) => code)).toEqual(["casting-from-memory"]);
     expect(of("DI", "tensile").findings).toEqual([]);
     expect(of("DI", "permeability").findings.map(({ code }) => code)).toEqual(["permeability-rough"]);
-    expect(of("HCWI", "least hardness").findings.map(({ code }) => code)).toEqual(["hardness-of-condition"]);
+    expect(of("HCWI", "minimum hardness").findings.map(({ code }) => code)).toEqual(["hardness-of-condition"]);
     expect(of("NAB", "source").findings).toEqual([]);
   });
 });

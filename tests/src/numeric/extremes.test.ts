@@ -5,7 +5,7 @@ import path from "node:path";
 import { expect, it } from "vitest";
 import { greatestOf, leastOf } from "../../../src/numeric/extremes.ts";
 
-it("finds the least and the greatest of a column as long as a sheet", () => {
+it("finds the minimum and the largest of a column as long as a sheet", () => {
   const column = Array.from({ length: 1_048_576 }, (_, i) => (i * 7) % 1_048_576);
   expect(leastOf(column)).toBe(0);
   expect(greatestOf(column)).toBe(1_048_575);

@@ -62,7 +62,7 @@ describe("friction factor", () => {
     { why: "a Reynolds number of nothing", reynolds: 0, roughness: 0, say: ["error out-of-range Reynolds number"] },
     { why: "an absurd Reynolds number", reynolds: 2e15, roughness: 0, say: ["error out-of-range Reynolds number"] },
     {
-      why: "the greatest Reynolds number",
+      why: "the maximum Reynolds number",
       reynolds: 1e15,
       roughness: 0,
       say: ["check outside-usual-range Reynolds number"],

@@ -20,7 +20,7 @@ const schedules = rowsOf("pipe-schedules.csv");
 
 // Source: head of tests/published/pipe-schedules.csv (Hydraulic Institute Engineering Data Book tables).
 describe("steel and stainless pipe", () => {
-  it("is held against 100 published rows", () => expect(schedules).toHaveLength(100));
+  it("is compared with 100 published rows", () => expect(schedules).toHaveLength(100));
 
   it.each(schedules)("NPS $nps schedule $schedule has the published dimensions", (row) => {
     const column = (name: string): number => Number(row[name]);
@@ -47,7 +47,7 @@ const ratios = rowsOf("hdpe-dr.csv");
 
 // Source: head of tests/published/hdpe-dr.csv (ASTM F714, AWWA C906).
 describe("polyethylene pipe", () => {
-  it("is held against 8 published ratios", () => expect(ratios).toHaveLength(8));
+  it("is compared with 8 published ratios", () => expect(ratios).toHaveLength(8));
 
   it.each(ratios)("DR $dr has the published inside per outside diameter", (row) => {
     const family = new RegExp(`^HDPE( DIPS)? DR${row["dr"]}$`);

@@ -27,7 +27,7 @@ function pressuresOf(input: NozzlePressuresInput): readonly number[] {
   return good(nozzlePressures(input)).map(({ greatest }) => greatest);
 }
 
-describe("the greatest head of a pump", () => {
+describe("the maximum head of a pump", () => {
   const base = { curveTop: 50, speedRatio: 1, trimRatio: 1, headTolerance: 0 };
 
   it.each([
@@ -111,7 +111,7 @@ describe("nozzle pressures in series", () => {
   it("name the pump whose figures are wrong", () => {
     for (const head of [-1, 0]) {
       const refused = nozzlePressures({ pumps: [pump("booster", head)], suctionPressure: 0, density: 1000 });
-      expect(refused.findings[0]?.subject).toBe("booster: greatest head");
+      expect(refused.findings[0]?.subject).toBe("booster: maximum head");
     }
     const parts = [{ name: "casing", workingPressure: 0 }];
     const unrated = nozzlePressures({ pumps: [{ ...pump("P1", 30), parts }], suctionPressure: 0, density: 1000 });

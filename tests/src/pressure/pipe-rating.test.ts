@@ -224,7 +224,7 @@ describe("PVC", () => {
     expect(rated(`16in C900 DR${given["dr"]}`).careful / psi).toBeCloseTo(num(expected["psi"]), 9);
   });
 
-  it.each(of(/^R-V-/))("$id by its least wall, printed to 10 psi", ({ id, given, expected }) => {
+  it.each(of(/^R-V-/))("$id by its minimum wall, printed to 10 psi", ({ id, given, expected }) => {
     const [, size, schedule] = /^R-V-(.*)sch(\d+)$/.exec(id) as RegExpExecArray;
     const name = `${(size as string).replace("-", "/")}in PVC sch${schedule}`;
     expect((pipe(name).outsideDiameter ?? 0) / inch).toBeCloseTo(num(given["od_in"]), 9);
@@ -314,7 +314,7 @@ describe("hose and pipe no standard rates", () => {
   });
 });
 
-describe("the least part of a mixed line", () => {
+describe("the minimum part of a mixed line", () => {
   // Printed case: PE 100 SDR 11, camlock, lay-flat and Class 150 flange: the coupling of 75 psi governs.
   it.each(of(/^R-X01$/))("governs", ({ given, expected }) => {
     const parts = Object.values(given["parts_psi"] as unknown as Record<string, number>);

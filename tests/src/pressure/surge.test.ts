@@ -95,7 +95,7 @@ describe("wave speed", () => {
     expect(good(waveSpeed({ ...base, wall: thin }))).toBeCloseTo(1479.865 / Math.sqrt(11.95), 2);
   });
 
-  it("is greatest in a rigid pipe, and greater the less a line may lengthen", () => {
+  it("is maximum in a rigid pipe, and greater the less a line may lengthen", () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0.001, max: 0.009, noNaN: true }),

@@ -15,7 +15,7 @@ function lift(change: Partial<PrimingLiftInput> = {}) {
   return found.value;
 }
 
-describe("greatest lift by priming and by NPSH", () => {
+describe("maximum lift by priming and by NPSH", () => {
   // By hand: (101325 − 10000)/9789 = 9.3294 m; practice 7.62 m (25 ft).
   it("is by practice for cold water at sea level", () => {
     expect(lift()).toMatchObject({ byNpsh: null, rules: "practice" });

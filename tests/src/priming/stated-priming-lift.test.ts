@@ -15,7 +15,7 @@ const answer = (change: Partial<StatedPrimingLiftInput> = {}) => statedPrimingLi
 const codes = (change: Partial<StatedPrimingLiftInput> = {}): readonly string[] =>
   answer(change).findings.map(({ code }) => code);
 
-describe("greatest lift with an air pump as stated", () => {
+describe("maximum lift with an air pump as stated", () => {
   it("says nothing where all is stated", () => {
     expect(answer()).toMatchObject({ ok: true, value: { greatest: 6, rules: "NPSH" }, findings: [] });
   });

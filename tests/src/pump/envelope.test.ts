@@ -51,7 +51,7 @@ describe("the region of a duty", () => {
     expect(region.leastNpshMargin).toBeNull();
   });
 
-  it("reaches from the greatest head, aged pipe and lowest curve to the least head, new pipe and highest curve", () => {
+  it("reaches from the maximum head, aged pipe and lowest curve to the minimum head, new pipe and highest curve", () => {
     const region = value(dutyRegion(WIDE));
     // 0.95 (50 − 10 000 q²) = 26 + 8000 q² at q² = 21.5 / 17 500; 1.05 (50 − 10 000 q²) = 12 + 5000 q² at 40.5 / 15 500.
     expect(region.leastFlow).toBeCloseTo(Math.sqrt(21.5 / 17_500), 6);
@@ -75,10 +75,10 @@ describe("the region of a duty", () => {
     const q = region.greatestFlow;
     expect(region.leastNpshMargin?.margin).toBeCloseTo(6 - 1000 * q * q - (2 + 50 * q), 4);
     const corner = region.corners.find(({ flow }) => flow === q);
-    expect(corner && cornerWords(corner)).toBe("least static head, line running full, curve at its highest");
+    expect(corner && cornerWords(corner)).toBe("minimum static head, line running full, curve at its highest");
   });
 
-  it("finds the worst NPSH margin and the greatest power at its greatest flow", () => {
+  it("finds the worst NPSH margin and the maximum power at its maximum flow", () => {
     const { leastNpshMargin, greatestPower, greatestPowerOnCurve } = value(dutyRegion(WIDE));
     const q = Math.sqrt(40.5 / 15_500);
     expect(leastNpshMargin?.margin).toBeCloseTo(6 - 1000 * q * q - (2 + 50 * q), 4);
@@ -88,7 +88,7 @@ describe("the region of a duty", () => {
     expect(greatestPowerOnCurve).toBeCloseTo(23_000, 4);
   });
 
-  it("finds an NPSH margin that is least between two flows, to the flow itself", () => {
+  it("finds an NPSH margin that is minimum between two flows, to the flow itself", () => {
     // Made so: NPSHR is 2 + 50 q, so the margin is 1 + 10 000 (q − 0.0431234)², least inside the region.
     const npshAvailable = (q: number) => succeed(3 + 50 * q + 10_000 * (q - 0.0431234) ** 2);
     const { leastNpshMargin } = value(dutyRegion({ ...WIDE, npshAvailable }));
@@ -96,7 +96,7 @@ describe("the region of a duty", () => {
     expect(leastNpshMargin?.flow).toBeCloseTo(0.0431234, 6);
   });
 
-  it("finds one that is least just short of the greatest flow, not at it", () => {
+  it("finds one that is minimum just short of the maximum flow, not at it", () => {
     // Made so: least 3e-5 m³/s short of √(40.5 / 15 500), where it is 1; at that flow itself 1.0009.
     const least = Math.sqrt(40.5 / 15_500) - 3e-5;
     const npshAvailable = (q: number) => succeed(3 + 50 * q + 1e6 * (q - least) ** 2);
@@ -105,7 +105,7 @@ describe("the region of a duty", () => {
     expect(leastNpshMargin?.flow).toBeCloseTo(least, 7);
   });
 
-  it("looks for the least NPSH margin inside the region alone", () => {
+  it("looks for the minimum NPSH margin inside the region alone", () => {
     // Made so: a margin of 100 q, least at the least flow, √(21.5 / 17 500) as above, and less yet below it.
     const { leastNpshMargin } = value(dutyRegion({ ...WIDE, npshAvailable: (q) => succeed(2 + 150 * q) }));
     expect(leastNpshMargin?.margin).toBeCloseTo(100 * Math.sqrt(21.5 / 17_500), 4);
@@ -174,7 +174,7 @@ describe("the region of a duty", () => {
     expect(at(0.01).place).toBe("below minimum");
   });
 
-  it("warns where NPSH available falls short, and cautions where the margin wanted is not kept", () => {
+  it("warns where NPSH available falls short, and cautions where the margin required is not kept", () => {
     const remarks = (available: number, npshMargin?: number) =>
       codes({ ...PLAIN, npshAvailable: () => succeed(available), ...(npshMargin === undefined ? {} : { npshMargin }) });
     // NPSHR at √0.002 m³/s is 4.236 m.
@@ -184,8 +184,8 @@ describe("the region of a duty", () => {
   });
 
   it.each([
-    { why: "a least static head above the normal", change: { staticHeads: { least: 21, normal: 20 } } },
-    { why: "a greatest static head below the normal", change: { staticHeads: { normal: 20, greatest: 19 } } },
+    { why: "a minimum static head above the normal", change: { staticHeads: { least: 21, normal: 20 } } },
+    { why: "a maximum static head below the normal", change: { staticHeads: { normal: 20, greatest: 19 } } },
     { why: "a band above the curve alone", change: { headBand: { least: 1.01, most: 1.05 } } },
     { why: "a density of nothing", change: { density: 0 } },
     { why: "a figure that is no number", change: { staticHeads: { normal: Number.NaN } } },

@@ -47,7 +47,7 @@ const WHOLE = curveOf([
   [1000, 200, 70],
 ]);
 
-describe("greatest power of a pump", () => {
+describe("maximum power of a pump", () => {
   // By hand, 998.2 kg/m³: 1000 × 200 / (3961.4 × 0.70) = 72.12 hp at the end of the curve.
   it("is that at the end where power rises to it, and says so", () => {
     const found = of(WHOLE);

@@ -29,7 +29,7 @@ describe("the preferred operating region", () => {
   });
 });
 
-describe("the least continuous flow where no maker states one", () => {
+describe("the minimum continuous flow where no maker states one", () => {
   // House choice: 30 % doubted and 10 % broken of best efficiency flow; 50 % and 30 % above N_s 4500.
   it.each([
     { share: 0.301, ns: 2030, found: "" },

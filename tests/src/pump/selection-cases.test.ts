@@ -181,7 +181,7 @@ describe("pressure against a shut valve", () => {
     expect(select([RIGHT], [duty], { greatestPressure: 600_000 }).leftOut[0]?.reason.limit?.value).toBe(600_000);
   });
 
-  it("is not known of a curve that begins beyond zero flow, which breaks a rule", () => {
+  it("is not known of a curve that begins beyond zero flow, which outside a guideline", () => {
     const begun = pumpOf("begun", [
       [40, 60, 50],
       [100, 50, 75],

@@ -166,7 +166,7 @@ describe("a pump that may be slowed, sped up or trimmed", () => {
   });
 
   // The working rule: Q ∝ D, H ∝ D²; at 0.9 of the diameter 90 L/s at 40.5 m.
-  it("is trimmed right to the duty, and not below its least impeller", () => {
+  it("is trimmed right to the duty, and not below its minimum impeller", () => {
     const trimmed = pumpOf("trimmed", [curveOf(rows, running)], { leastImpeller: 0.27 });
     const [ranked] = rank([trimmed], { flow: 0.09, system: systemOf(40.5) }).ranked;
     expect(ranked?.diameter).toBeCloseTo(0.27, 9);
@@ -254,7 +254,7 @@ describe("NPSH", () => {
     expect(selection.ranked[2]?.reasonsAgainst.map(({ code }) => code)).toContain("efficiency-not-given");
   });
 
-  it("takes the margin wanted from the duty", () => {
+  it("takes the margin required from the duty", () => {
     const [ranked] = rank([asks(5)], { npshAvailable: () => 6, npshMargin: 0.5 }).ranked;
     expect(ranked?.keepsRules).toBe(true);
     expect(ranked?.parts.npshMargin).toBe(1);
@@ -416,7 +416,7 @@ describe("a pump for a viscous liquid", () => {
   const at = (head: number, cSt: number, speed?: number) =>
     rank([example(speed)], { flow: 103.16 / 3600, system: systemOf(head), kinematicViscosity: cSt * 1e-6 });
 
-  it("is held against the duty by its curve in that liquid", () => {
+  it("is compared with the duty by its curve in that liquid", () => {
     expect(names(at(72.1, 120, 2950))).toEqual(["example"]);
     expect(at(72.4, 120, 2950).leftOut.map(({ reason }) => reason.code)).toEqual(["head-too-low"]);
     expect(names(at(72.4, 1, 2950))).toEqual(["example"]);

@@ -142,7 +142,7 @@ describe("the curve with a viscous liquid", () => {
   });
 
   // Hand calculation by the standard's equation with A = 0.5: 4.15 m at 110 m³/h and 2950 rpm, C_H 0.9378, gives 1.0398.
-  it("asks for more NPSH by the standard's rule, and the curve drawn through it is a curve", () => {
+  it("requires more NPSH by the standard's rule, and the curve drawn through it is a curve", () => {
     expect(viscousNpshRatio(corrected(), EXAMPLE, 4.15)).toBeCloseTo(1.0398, 3);
     const read = viscousPumpCurve(input);
     if (!read.ok) throw new Error(JSON.stringify(read.findings));

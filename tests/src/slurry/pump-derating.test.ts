@@ -88,7 +88,7 @@ describe("head and efficiency of a pump on slurry", () => {
       [usual[0], "check derating-fines-relief", usual[1]],
     ],
     [
-      "mostly fines, d50 the greatest of them",
+      "mostly fines, d50 the largest of them",
       { fines: 0.6, particleSize: 7.5e-5 },
       [usual[0], "check derating-fines-relief", usual[1]],
     ],

@@ -31,7 +31,7 @@ function parallel(system: HeadCurve, pumps = 2) {
 
 describe("equal pumps in parallel on a drooping curve", () => {
   // Each on the falling part from 100 gpm on. System of 10 ft static through 202 gpm at the head of the curve at 101 gpm.
-  it("hold a point from the flow of their greatest head on", () => {
+  it("hold a point from the flow of their maximum head on", () => {
     const found = parallel(through(202, 34.99, 10));
     if (!found.ok) throw new Error(JSON.stringify(found.findings));
     expect(found.value.pumpFlow / GPM).toBeGreaterThan(100);

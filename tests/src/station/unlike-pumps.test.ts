@@ -50,7 +50,7 @@ describe("unlike pumps in parallel", () => {
     expect(point.pumps[0]?.head).toBeCloseTo(35, 3);
   });
 
-  it("shut out the one whose greatest head is below the common head", () => {
+  it("shut out the one whose maximum head is below the common head", () => {
     const read = stationPoint({ pumps: [STRONG, WEAK], system: asked(45, 2000) });
     // √(15/12 000) m³/s by the strong pump alone.
     expect(value(read).flow).toBeCloseTo(Math.sqrt(15 / 12_000), 5);

@@ -27,7 +27,7 @@ function codesOf(change: Partial<GreatestSuctionLiftInput>): readonly string[] {
   return greatestSuctionLift({ ...base, ...change }).findings.map(({ code, kind }) => `${kind} ${code}`);
 }
 
-describe("greatest suction lift", () => {
+describe("maximum suction lift", () => {
   // By hand: (101325 − 2339) / (998.2 × 9.80665) = 10.111964 m, less 3 and 1 and no loss.
   it("is what NPSHR, margin and losses leave of the atmosphere", () => {
     expect(liftOf({ flow: 0 })).toBeCloseTo(6.111964, 5);

@@ -81,7 +81,7 @@ describe("NEC full-load currents", () => {
   });
 });
 
-describe("least and nominal efficiencies", () => {
+describe("minimum and nominal efficiencies", () => {
   const rows = publishedTable("motor-min-efficiency");
 
   // Source: IEC 60034-30-1 = (EU) 2019/1781 = SI 2021/745: 4 poles as printed; the others worked from its coefficients.

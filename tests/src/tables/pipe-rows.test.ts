@@ -54,7 +54,7 @@ describe("polyethylene pipe by outside diameter and SDR", () => {
 
 describe("PVC pressure pipe by DR and SDR", () => {
   const rows = publishedRows("pvc-pressure");
-  it("has every row: least wall, bore and rating", () => {
+  it("has every row: minimum wall, bore and rating", () => {
     expect(rows).toHaveLength(305);
     for (const row of rows) {
       const [standard, size, dr] = [row["standard"] as string, row["size"] as string, row["dr"] as string];
@@ -173,7 +173,7 @@ const HOSE_NAMES: Readonly<Record<string, string>> = {
 
 describe("hose", () => {
   const rows = publishedRows("hose");
-  it("has every row: bore, usual pressure, least and greatest, and vacuum", () => {
+  it("has every row: bore, usual pressure, minimum and maximum, and vacuum", () => {
     expect(rows).toHaveLength(63);
     expect(Object.values(HOSE_RATINGS).flat()).toHaveLength(63);
     for (const row of rows) {
@@ -184,7 +184,7 @@ describe("hose", () => {
       expect(careful / psi, name).toBeCloseTo(figureOf(row, "working_psi_take"), 6);
       expect(atBest / psi, name).toBeCloseTo(figureOf(row, "working_psi_high"), 6);
       expect((make?.standsVacuum ?? Number.NaN) / inchOfMercury, name).toBeCloseTo(figureOf(row, "vacuum_inHg"), 9);
-      expect(assumed).toBe("the least usual rating of such hose");
+      expect(assumed).toBe("the minimum usual rating of such hose");
     }
   });
 

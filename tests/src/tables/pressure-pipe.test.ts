@@ -31,7 +31,7 @@ describe("ISO 4427-2, polyethylene pipe", () => {
     9: 10 ** 0.6,
     7.4: 10 ** 0.5,
   };
-  it("has the least wall of ISO 4065 from 40 mm up, never below 2.0 mm to 63 mm", () => {
+  it("has the minimum wall of ISO 4065 from 40 mm up, never below 2.0 mm to 63 mm", () => {
     for (const [od, , sdr, least] of POLYETHYLENE_ISO_4427) {
       if (od < 40) continue;
       const ruled = upToTenth(Number((od / (2 * (SERIES[sdr] as number) + 1)).toFixed(2)));
@@ -39,7 +39,7 @@ describe("ISO 4427-2, polyethylene pipe", () => {
     }
   });
 
-  it("has the greatest wall of ISO 11922-1, grade V", () => {
+  it("has the maximum wall of ISO 11922-1, grade V", () => {
     for (const [od, , sdr, least, greatest] of POLYETHYLENE_ISO_4427) {
       expect(greatest, `${od} SDR ${sdr}`).toBeCloseTo(upToTenth(1.1 * least + 0.1), 9);
     }

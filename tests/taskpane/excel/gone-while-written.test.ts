@@ -45,7 +45,7 @@ describe("sheets that are being written into Excel", () => {
   ])("of which the reader deletes $which: the other goes too, all else stands, and it is said", async ({ at }) => {
     const before = host.snapshot();
     const said = await writing(3, () => remove(at));
-    expect(said).toMatch(/no longer there\. Nothing was changed in the workbook\..*write the sheets anew\.$/);
+    expect(said).toMatch(/no longer there\. Nothing was changed in the workbook\..*write the sheets again\.$/);
     expect(host.snapshot()).toBe(before);
   });
 

@@ -117,7 +117,7 @@ describe("the ranking", () => {
     expect(ranked.every(({ npshMargin }) => npshMargin === undefined)).toBe(true);
   });
 
-  it("is not worked out anew while the chosen pump is edited", () => {
+  it("is not worked out again while the selected pump is edited", () => {
     const first = rankingOf(QUARRY, candidates);
     const [ranked] = rankedFor(QUARRY);
     const withPump: DutyText = { ...QUARRY, pump: pumpTextOf(ranked as RankedPump, "US") };

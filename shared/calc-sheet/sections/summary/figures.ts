@@ -54,8 +54,8 @@ const LOSSES = sum(HEAD.suctionPipe, HEAD.suctionFittings, HEAD.dischargePipe, H
 function systemBlock(duty: Duty, stands: Standing): Block {
   const { heading, rows } = block("System", "System", stands, [
     [HEAD.staticHead, "Static head"],
-    [FIELD.leastStaticHead, "Least static head"],
-    [FIELD.greatestStaticHead, "Greatest static head"],
+    [FIELD.leastStaticHead, "Minimum static head"],
+    [FIELD.greatestStaticHead, "Maximum static head"],
     [HEAD.pressureHead, "Pressure head"],
     [HEAD.totalHead, "Total dynamic head", "main"],
     [HEAD.lineHead, "Head of the line"],
@@ -76,7 +76,7 @@ function systemBlock(duty: Duty, stands: Standing): Block {
 
 function pumpBlock(duty: Duty, pump: DutyPump, stands: Standing): Block {
   return block("Pump", "Pump at the operating point", stands, [
-    [PUMP.pumpName, duty.otherPumps.length === 0 ? "Pump" : "Chosen pump"],
+    [PUMP.pumpName, duty.otherPumps.length === 0 ? "Pump" : "Selected pump"],
     ...(isSeveral(duty) ? ([[FIELD.pumpsRunning, "Pumps running"]] as const) : []),
     [PUMP.runningSpeed, "Speed"],
     ...(stands(PUMP.runningSpeed) ? [] : ([[PUMP.speedRatio, "Speed over the curve's"]] as const)),
@@ -107,7 +107,7 @@ function asked(duty: Duty, stands: Standing): Block {
     [FIELD.flow, "Flow", "main"],
     [headToSelect(duty), isSlurry(duty) ? "Head, on water" : "Head", "main"],
     ...npshAtDuty(""),
-    [NPSH.greatestLift, "Greatest suction lift"],
+    [NPSH.greatestLift, "Maximum suction lift"],
     [NPSH.suctionLift, isLifted(duty) ? "Suction lift" : "Suction lift (flooded)"],
     ...(isSeveral(duty) ? ([[FIELD.pumpsRunning, "Pumps running"]] as const) : []),
   ]);

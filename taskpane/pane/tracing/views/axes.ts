@@ -79,13 +79,13 @@ function endView(
         type="button"
         class=${aimed ? "aimed" : ""}
         aria-pressed=${aimed}
-        aria-label="${at === undefined ? "Set" : "Set anew"}: ${called} on the picture"
+        aria-label="${at === undefined ? "Set" : "Reset"}: ${called} on the picture"
         @click=${() => {
           send({ type: "aimed", axis: key, end });
           focusBoard();
         }}
       >
-        ${at === undefined ? "Set" : "Set anew"}
+        ${at === undefined ? "Set" : "Reset"}
       </button>
     </div>
     ${findings.length === 0 ? nothing : findingsView(findings, units, `${id}-findings`)}`;

@@ -33,7 +33,7 @@ export function boardView(context: TracingContext, gestures: Gestures): Template
       .style=${`width: ${board.width}px; height: ${board.height}px`}
       tabindex="0"
       role="application"
-      aria-label="Picture of the curve, ${CURVE_COLUMNS[state.line].name} line in hand"
+      aria-label="Picture of the curve, ${CURVE_COLUMNS[state.line].name} current line"
       aria-describedby="duty-tracing-task duty-tracing-keys"
       @pointerdown=${gestures.pointerDown}
       @pointermove=${gestures.pointerMove}

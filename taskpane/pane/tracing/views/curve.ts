@@ -40,7 +40,7 @@ export function curveView(context: TracingContext): TemplateResult {
 }
 
 function curveChoice({ state, send }: TracingContext): TemplateResult {
-  return html`<label for="duty-tracing-curve">Curve in hand</label>
+  return html`<label for="duty-tracing-curve">Current curve</label>
     <select
       id="duty-tracing-curve"
       class="wide"

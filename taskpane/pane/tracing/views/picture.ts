@@ -14,7 +14,7 @@ export function pictureView(context: TracingContext): TemplateResult {
     </p>
     <div class="picture-place ${isOpen ? "taken" : ""}">
       <button type="button" @click=${(event: Event) => pickFile(event)}>
-        ${isOpen ? "Open another picture" : "Open a picture"}
+        ${isOpen ? "Open another image" : "Open an image"}
       </button>
       <input
         type="file"

@@ -53,7 +53,7 @@ function tableView({ state, worked }: TracingContext): TemplateResult {
   const columns = TRACED_KEYS.filter((key) => rows.some((row) => row[key] !== undefined));
   return html`<table class="traced-rows">
     <caption class="unseen">
-      Traced rows of the curve in hand
+      Traced rows of the current curve
     </caption>
     <thead>
       <tr>
@@ -108,7 +108,7 @@ function outView(context: TracingContext): TemplateResult {
     </div>
     ${
       host === undefined
-        ? html`<p class="hint">This page holds no workbook to write a sheet to; “Copy rows” works everywhere.</p>`
+        ? html`<p class="hint">No workbook is open here to write a sheet to; “Copy rows” works everywhere.</p>`
         : html`<button
             class="write"
             type="button"

@@ -60,7 +60,7 @@ function sectionView(section: ShownSection, units: UnitSetName, mending: Mending
       mild.length + statements.length === 0
         ? nothing
         : html`<details class="remarks-of-section">
-            <summary>Cautions, reasons and sources (${mild.length + statements.length})</summary>
+            <summary>Warnings, assumptions and sources (${mild.length + statements.length})</summary>
             ${findingsView(mild, units, undefined, mending)}
             <ul>${statements.map((text) => html`<li>${text}</li>`)}</ul>
           </details>`

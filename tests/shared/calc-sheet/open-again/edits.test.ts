@@ -140,7 +140,7 @@ describe("a result overwritten on the sheet", () => {
     expect(duty).toEqual(ALL);
     expect(taken).toEqual([]);
     expect(remarks).toEqual([
-      { kind: "overwritten", text: "Total dynamic head was overwritten with 50: not taken, it is worked out anew." },
+      { kind: "overwritten", text: "Total dynamic head was overwritten with 50: not taken, it is worked out again." },
     ]);
   });
 });
@@ -156,7 +156,7 @@ describe("a worked cell of a table overwritten on the sheet", () => {
     expect(remarks).toEqual([
       {
         kind: "overwritten",
-        text: "Suction line, row 2: bore was overwritten with 5.5: not taken, it is worked out anew.",
+        text: "Suction line, row 2: bore was overwritten with 5.5: not taken, it is worked out again.",
       },
     ]);
   });
@@ -204,7 +204,7 @@ describe("a worked cell of a table overwritten on the sheet", () => {
 
   it("is said where it was emptied, and not where its row was taken out", () => {
     expect(after(ALL, typed("suction_line", null, 0, 4)).remarks.map(({ text }) => text)).toEqual([
-      "Suction line: a cell of “bore” emptied: it is worked out anew.",
+      "Suction line: a cell of “bore” emptied: it is worked out again.",
     ]);
     expect(after(ALL, rowAt("suction_line", 0, "out")).remarks).toEqual([]);
   });

@@ -19,7 +19,7 @@ describe("levels in the elevation picture", () => {
     expect(levelPlaces([5, 5, 6], 100, 30)).toEqual({ places: [100, 100, 0], toScale: true });
   });
 
-  it("keep their order, the height and the least gap, for any levels", () => {
+  it("keep their order, the height and the minimum gap, for any levels", () => {
     const level = fc.double({ min: -1e5, max: 1e5, noNaN: true });
     fc.assert(
       fc.property(level, level, level, (a, b, c) => {

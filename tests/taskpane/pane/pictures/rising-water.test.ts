@@ -75,14 +75,14 @@ describe("the picture in words", () => {
   it("says lifts, times and verdict", () => {
     // 5 m = 16.40 ft, 7.6 m = 24.93 ft, 9.33 m = 30.61 ft.
     expect(risingWaterWords(WATER, "US")).toBe(
-      "Suction line from the side. The water gains the suction lift of 16.4 ft in 10 s; line and casing are full after 18 s. The lift is within the greatest of 24.93 ft. The water stands at 4.101 ft after 2.5 s, 8.202 ft after 5 s, 12.3 ft after 7.5 s, 16.4 ft after 10 s. Greatest lifts: by practice 24.93 ft, by blank-off of the air pump 30.61 ft.",
+      "Suction line from the side. The water gains the suction lift of 16.4 ft in 10 s; line and casing are full after 18 s. The lift is within the largest of 24.93 ft. The water stands at 4.101 ft after 2.5 s, 8.202 ft after 5 s, 12.3 ft after 7.5 s, 16.4 ft after 10 s. Maximum lifts: by practice 24.93 ft, by blank-off of the air pump 30.61 ft.",
     );
   });
 
   it("says that it never primes, that the lift is beyond, and that no lift is left", () => {
     const never = { ...WATER, lift: 9.5, course: undefined };
     expect(risingWaterWords(never, "SI")).toContain("No time to prime at a suction lift of 9.5 m.");
-    expect(risingWaterWords(never, "SI")).toContain("The lift is beyond the greatest of 7.6 m.");
+    expect(risingWaterWords(never, "SI")).toContain("The lift is beyond the largest of 7.6 m.");
     expect(risingWaterWords({ ...WATER, byNpsh: -2, greatest: -2 }, "SI")).toContain(
       "No lift is left: the pump must stand 2 m below the liquid.",
     );

@@ -21,7 +21,7 @@ describe("cases in the pane", () => {
     const text = shown({ ...QUARRY, cases: [low, warm] });
     expect(text).toMatch(/<th scope="col">low sump<\/th>\s*<th scope="col">summer<\/th>/);
     // Four feet more lift leave less NPSH than thirty degrees more do: 0.2 ft of vapour pressure against 4 ft.
-    expect(text).toMatch(/Least NPSH margin<\/dt>\s*<dd>low sump<\/dd>/);
+    expect(text).toMatch(/Minimum NPSH margin<\/dt>\s*<dd>low sump<\/dd>/);
     expect(text).toMatch(/<th scope="row">NPSH margin/);
   });
 
@@ -30,7 +30,7 @@ describe("cases in the pane", () => {
     expect(shown({ ...bare, cases: [low] })).toContain("once a pump is chosen");
   });
 
-  it("have boxes only for what they state anew", () => {
+  it("have boxes only for what they state again", () => {
     const text = shown({ ...QUARRY, cases: [low] });
     expect(text).toContain("duty-cases-0-sourceLevel");
     expect(text).not.toContain("duty-cases-0-temperature");

@@ -93,7 +93,7 @@ describe("the phone line", () => {
     expect(after([read("1000 gpm"), { type: "phone-typed", text: "1000 gp" }]).phone).toEqual({ text: "1000 gp" });
   });
 
-  it("loses nothing typed while it was being read, and is read anew in another unit set", () => {
+  it("loses nothing typed while it was being read, and is read again in another unit set", () => {
     const typed = after([{ type: "phone-typed", text: "1000 gpm, up" }, read("1000 gpm", "1000 gpm")]);
     expect(typed.phone).toEqual({ text: "1000 gpm, up" });
     const other = after([read("flow 1000"), { type: "units-picked", unitSet: "SI" }]);
