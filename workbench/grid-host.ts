@@ -4,12 +4,12 @@ import type { FRange, FWorkbook, FWorksheet } from "@univerjs/preset-sheets-core
 import type {} from "@univerjs/sheets-conditional-formatting/facade";
 import type { Cell } from "../shared/cells/cell.ts";
 import { isCellError } from "../shared/cells/cell.ts";
-import { absolute, type Box, boxOf } from "../shared/ports/a1.ts";
+import { absolute, addressOf, type Box, boxOf } from "../shared/ports/a1.ts";
 import { checkSheets } from "../shared/ports/check/sheet-problems.ts";
 import { HostFault, leftBehind } from "../shared/ports/host-fault.ts";
 import { referenceParts } from "../shared/ports/reference.ts";
-import type { SheetHost } from "../shared/ports/sheet-host.ts";
-import { freeSheetNames } from "../shared/ports/sheet-name.ts";
+import type { Selection, SheetHost } from "../shared/ports/sheet-host.ts";
+import { freeSheetNames, quotedSheetName } from "../shared/ports/sheet-name.ts";
 import { RECORD_NAME, type SheetNow } from "../shared/ports/sheet-record.ts";
 import type { SheetSet } from "../shared/ports/sheet-set.ts";
 import type { ListSpec, RuleSpec, SheetSpec, StyleSpec, XYChartSpec } from "../shared/ports/sheet-spec.ts";
@@ -36,6 +36,7 @@ export interface Grid {
  */
 export interface GridHost extends SheetHost, Settling {
   readonly kind: "workbench";
+  readonly selection: Selection;
   /** What was given for a sheet and the grid itself does not keep. */
   readonly keptOf: (sheet: string) => KeptSheet;
   /** The style a cell of the grid got from a SheetSpec, by the grid's style id. */
@@ -308,8 +309,25 @@ export function gridHost({ api, inside, messages }: Grid, charts?: ChartPainter)
     };
   };
 
+  const selection: Selection = {
+    cell: async () => {
+      const sheet = workbook().getActiveSheet();
+      const cell = workbook().getActiveCell() ?? sheet.getRange("A1");
+      return `${quotedSheetName(sheet.getSheetName())}!${addressOf(cell.getRow(), cell.getColumn())}`;
+    },
+    enter: async (reference, formula, mayReplace) => {
+      await settled();
+      const { sheet, box } = located(reference);
+      if (!mayReplace && (readBox(sheet, box)[0]?.[0] ?? null) !== null) return false;
+      rangeOn(sheet, box).setValue({ f: formula, v: null, si: null, p: null, t: null });
+      await settled();
+      return true;
+    },
+  };
+
   return {
     kind: "workbench",
+    selection,
     addSheets,
     sheetNames: async () =>
       workbook()

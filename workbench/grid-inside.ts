@@ -27,6 +27,8 @@ export interface GridInside {
   readonly formulaOf: (workbook: string, sheet: string, row: number, column: number) => string | undefined;
   /** Keeps the name's range in step with inserted and deleted rows and columns. Hidden, outside undo. */
   readonly setName: (workbook: string, sheet: string, sheetName: string, name: string, range: string) => void;
+  /** Whether a function of this name, in capitals, can be called: ours or one of the grid's own. */
+  readonly isFunction: (name: string) => boolean;
   readonly namesOf: (workbook: string, sheet: string) => readonly ScopedName[];
   readonly removeNames: (workbook: string, sheet: string) => void;
   /** Makes one undo step of all that is done until disposed. */
@@ -38,6 +40,7 @@ export function gridInside(univer: Univer, core: GridCore, engine: FormulaEngine
   const injector = univer.__getInjector();
   const model = injector.get(engine.FormulaDataModel);
   const names = injector.get(engine.IDefinedNamesService);
+  const functions = injector.get(engine.IFunctionService);
   const undo = injector.get(core.IUndoRedoService);
   const sinceStart = startMark();
   let counter = 0;
@@ -68,6 +71,7 @@ export function gridInside(univer: Univer, core: GridCore, engine: FormulaEngine
         hidden: true,
       });
     },
+    isFunction: (name) => functions.hasExecutor(name),
     namesOf: (workbook, sheet) =>
       scopedTo(workbook, sheet).map(({ comment, formulaOrRefString }) => {
         const { sheet: on = "", target } = referenceParts(formulaOrRefString.replace(/^=/, ""));

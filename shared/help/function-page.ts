@@ -1,9 +1,8 @@
 import { citationText } from "../../src/basis/citation.ts";
-import { printedUnit, type Quantity, UNIT_SET_NAMES, UNIT_SETS, type UnitSetName } from "../../src/basis/quantities.ts";
+import { printedUnit, UNIT_SET_NAMES } from "../../src/basis/quantities.ts";
 import type { Answer, Entry, Example } from "../catalogue/entry.ts";
 import { parameterName } from "../catalogue/entry.ts";
 import type { Parameter } from "../catalogue/parameter.ts";
-import { HOW_READ } from "../catalogue/parameters/share.ts";
 import { NAMESPACE } from "../ports/namespace.ts";
 import type { Use } from "./examples/example.ts";
 import { findingsList } from "./findings-list.ts";
@@ -12,6 +11,7 @@ import { escaped, type Html, list, type Page, section, sentence, steps, table } 
 import { functionLink, linked, namedIn } from "./links.ts";
 import type { RaisedBy } from "./raised.ts";
 import { shownCall } from "./shown-call.ts";
+import { unitOfEachSet, unitSetOf, unitsOf } from "./unit-words.ts";
 
 /** What a function's page says beside its entry. */
 export interface Beside {
@@ -84,22 +84,6 @@ function choiceText(choices: readonly string[]): Html {
   return `<details><summary>${choices.length} that may be typed</summary>${all}</details>`;
 }
 
-/** "ft (US) or m (SI, METRIC)". */
-function unitsOf(quantity: Quantity): string {
-  if (quantity === "ratio") return "plain number";
-  if (quantity === "percent") return `%: ${HOW_READ}`;
-  return unitOfEachSet(quantity);
-}
-
-function unitOfEachSet(quantity: Quantity): string {
-  const symbols = UNIT_SET_NAMES.map((set) => printedUnit(quantity, set) || UNIT_SETS[set][quantity].symbol);
-  const different = [...new Set(symbols)];
-  if (different.length === 1) return symbols[0] as string;
-  return different
-    .map((symbol) => `${symbol} (${UNIT_SET_NAMES.filter((_, i) => symbols[i] === symbol).join(", ")})`)
-    .join(", ");
-}
-
 function answerText(answer: Answer): Html {
   switch (answer.kind) {
     case "quantity":
@@ -169,11 +153,6 @@ function unitOf(entry: Entry, args: Example["args"], part: Example["part"]): str
   if (answer.kind !== "table" && answer.kind !== "record") return "";
   const quantity = part === undefined ? undefined : answer.columns[part[1]]?.quantity;
   return quantity === undefined ? "" : printedUnit(quantity, unitSetOf(entry, args));
-}
-
-function unitSetOf({ parameters, unitless }: Entry, args: Example["args"]): UnitSetName {
-  const given = unitless ? undefined : args[parameters.length];
-  return UNIT_SET_NAMES.find((name) => typeof given === "string" && given.toUpperCase() === name) ?? "US";
 }
 
 function refusals({ repeating, answer, id }: Entry): Html {

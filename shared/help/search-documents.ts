@@ -1,14 +1,13 @@
+import { askedOf } from "./function-search.ts";
 import type { Page } from "./html.ts";
 import { folded, type SearchDocument } from "./search.ts";
-import { QUESTIONS } from "./which-function.ts";
 
 /** What the search of the help reads, one a page. */
 export function searchDocuments(pages: readonly Page[]): readonly SearchDocument[] {
   return pages.map(({ file, title, summary, main, words = [] }) => {
     const id = file.replace(/\.html$/, "");
-    const asked = QUESTIONS.filter(([, functions]) => functions.includes(id)).map(([question]) => question);
     const headings = [...main.matchAll(/<h[23]>(.*?)<\/h[23]>/g)].map(([, heading = ""]) => textOf(heading));
-    const own = once([...asked, ...words, ...headings].join(" "));
+    const own = once([...askedOf(id), ...words, ...headings].join(" "));
     const body = once(textOf(main)).filter((word) => !own.includes(word));
     return { file, title, summary: textOf(summary), words: own.join(" "), body: body.join(" ") };
   });

@@ -2,6 +2,17 @@ import type { Cell, Scalar } from "../cells/cell.ts";
 import type { RecordedSheets } from "./sheet-record.ts";
 import type { SheetSet } from "./sheet-set.ts";
 
+/** The cell that the reader has selected, for what is put there because the reader asks for it. */
+export interface Selection {
+  /** "Sheet1!C7", as `read` takes it. */
+  readonly cell: () => Promise<string>;
+  /**
+   * Enters a formula into one cell, one step to undo where the host keeps such steps. A cell that holds anything, or that
+   * another cell's answer fills, is left as it is unless it may be replaced. Answers whether the formula went in.
+   */
+  readonly enter: (reference: string, formula: string, mayReplace: boolean) => Promise<boolean>;
+}
+
 /** The few calls we need of whatever holds the cells: Excel or the workbench grid. */
 export interface SheetHost {
   readonly kind: "excel" | "workbench";
@@ -26,4 +37,6 @@ export interface SheetHost {
   readonly recorded: () => Promise<RecordedSheets>;
   /** Whether the reader has set it to calculate only when asked; left out by a host that cannot be set so. */
   readonly calculatesByHand?: () => Promise<boolean>;
+  /** Left out by a host without a reader. */
+  readonly selection?: Selection;
 }

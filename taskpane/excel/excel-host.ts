@@ -7,6 +7,7 @@ import { holdsPictures } from "./draw-picture.ts";
 import { told } from "./excel-fault.ts";
 import { holdsRecords, recordedSheets } from "./records.ts";
 import { referenceOf } from "./reference.ts";
+import { excelSelection } from "./selection.ts";
 import { watchCalculation } from "./watch-calculation.ts";
 
 /** The workbook that the pane is open beside. Whatever fails is a HostFault. */
@@ -44,6 +45,7 @@ export const excelHost: SheetHost = {
         return application.calculationMode === "Manual";
       }),
     ),
+  selection: excelSelection,
 };
 
 /** All of them or none: what the cells held before comes back where one of them cannot be written. */

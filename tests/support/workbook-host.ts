@@ -85,6 +85,7 @@ export class WorkbookHost implements Book {
   readonly sheets: MemorySheet[] = [memorySheet("sheet-1", "Sheet1")];
   readonly xmlParts: XmlPart[] = [];
   active = "sheet-1";
+  selected = "A1";
   isStructureProtected = false;
   calculationMode: Book["calculationMode"] = "Automatic";
   /** Round trips so far, and how many actions each carried. */

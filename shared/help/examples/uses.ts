@@ -8,7 +8,7 @@ import { PUMP_USES } from "./pumps.ts";
 import { MATERIAL_USES, SLURRY_USES } from "./solids.ts";
 import { SYSTEM_USES } from "./suction.ts";
 
-/** By the id of the function. They stand apart from the entries: nothing but the help pages needs them. */
+/** By the id of the function. They stand apart from the entries: no calculation needs them. */
 export const USES: Uses = {
   ...LIQUID_USES,
   ...PIPE_USES,

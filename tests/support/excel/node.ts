@@ -44,6 +44,8 @@ export interface Book {
   readonly sheets: MemorySheet[];
   readonly xmlParts: XmlPart[];
   active: string;
+  /** The cell the user has selected on the active sheet. */
+  selected: string;
   /** The user has protected the workbook's structure. */
   isStructureProtected: boolean;
   calculationMode: "Automatic" | "AutomaticExceptTables" | "Manual";

@@ -7,6 +7,11 @@ export const WORKBOOK: Members<"workbook"> = {
     worksheets: () => ({ kind: "worksheets" }),
     customXmlParts: () => ({ kind: "xmlParts" }),
     application: () => ({ kind: "application" }),
+    getActiveCell: (_, __, { sheets, active, selected }) => {
+      const sheet = sheets.find(({ id, name }) => id === active || name === active);
+      if (sheet === undefined) throw problem("ItemNotFound", `no sheet ${active}`);
+      return { kind: "range", sheet, ref: selected };
+    },
   },
   // The library lets go of a range it asked to be kept.
   calls: { _RemoveReference: () => null },
