@@ -1,4 +1,4 @@
-import { type DutyText, EMPTY_CASE, EMPTY_CURVE_POINT, EMPTY_SEGMENT } from "./duty-text.ts";
+import { type DutyText, EMPTY_CASE, EMPTY_CURVE_POINT, EMPTY_SEGMENT, withoutOldSelection } from "./duty-text.ts";
 import { FIELDS, type FieldKey } from "./fields.ts";
 
 /** The place of what was said of a field's origin, as a key beside that of the field. */
@@ -15,7 +15,7 @@ export function textIn(duty: DutyText, place: string): string {
 
 /** The duty with a text in the box of that place, which the duty has. */
 export function withTextIn(duty: DutyText, place: string, text: string): DutyText {
-  return withAt(duty, pathOf(place), text) as DutyText;
+  return withoutOldSelection(withAt(duty, pathOf(place), text) as DutyText, place);
 }
 
 /** A table of boxes by what the keys of its places begin with: "suctionLine", "pump.points", "otherPumps.0.points", "cases". */
@@ -32,7 +32,8 @@ export function withRowsIn(duty: DutyText, table: string, rows: readonly unknown
     return without;
   }
   const isLine = table === "suctionLine" || table === "dischargeLine";
-  return withAt(duty, table.split("."), isLine && rows.length === 0 ? [EMPTY_SEGMENT] : rows) as DutyText;
+  const changed = withAt(duty, table.split("."), isLine && rows.length === 0 ? [EMPTY_SEGMENT] : rows) as DutyText;
+  return withoutOldSelection(changed, table);
 }
 
 /** A row of the table with nothing in it. */

@@ -73,7 +73,7 @@ function nameOfOther({ name }: OtherPumpText, index: number): string {
 }
 
 /** Whether nothing was typed of a pump: it is then not chosen. */
-export function isBlankPump({ points, ...boxes }: PumpText): boolean {
+export function isBlankPump({ points, selectedFor: _, ...boxes }: PumpText): boolean {
   return Object.values(boxes).every((text) => text.trim() === "") && points.every(isBlankPoint);
 }
 

@@ -20,6 +20,16 @@ export interface CurvePointText {
   readonly npshRequired: string;
 }
 
+/** What a pump was selected for from a table, and how far that lets its speed go; amounts with their units. */
+export interface SelectedFor {
+  /** Of the duty as stated then: of all pumps together, and the head the ranking asked of them. */
+  readonly flow: string;
+  readonly head: string;
+  /** Absent where the table states none. */
+  readonly minimumSpeed?: string;
+  readonly maximumSpeed?: string;
+}
+
 /** The pump chosen for the duty: its curve at a speed and diameter, and how it is to run. */
 export interface PumpText {
   readonly name: string;
@@ -30,6 +40,8 @@ export interface PumpText {
   /** Speed and trim it runs at, as ratios of those; blank for 1. */
   readonly speedRatio: string;
   readonly trimRatio: string;
+  /** Of a pump from the ranking, while its curve is the one selected. */
+  readonly selectedFor?: SelectedFor;
 }
 
 /** A further pump beside the chosen one, with what it has of its own. */
@@ -104,7 +116,7 @@ export interface DutyText {
 export type LineKey = "suctionLine" | "dischargeLine";
 
 /** The boxes of the chosen pump beside the points of its curve. */
-export type PumpKey = Exclude<keyof PumpText, "points">;
+export type PumpKey = Exclude<keyof PumpText, "points" | "selectedFor">;
 
 /** What a further pump has beside the boxes of a chosen one. */
 export type OwnKey = Exclude<keyof OtherPumpText, keyof PumpText>;
@@ -137,6 +149,16 @@ export function curvePlace(other?: number): string {
 
 function pumpPlace(other: number | undefined): string {
   return other === undefined ? "pump" : `otherPumps.${other}`;
+}
+
+/** Boxes of the selected pump, as keys, that make it another than was selected. */
+const OF_ITS_CURVE = /^pump\.(points(\.|$)|speed$|impellerDiameter$)/;
+
+/** The duty after a text or table of that place was changed: what a pump was selected for is no word on another curve. */
+export function withoutOldSelection(duty: DutyText, place: string): DutyText {
+  if (duty.pump?.selectedFor === undefined || !OF_ITS_CURVE.test(place)) return duty;
+  const { selectedFor: _, ...pump } = duty.pump;
+  return { ...duty, pump };
 }
 
 /** "flow", "suctionLine.0.pipe", "pump.speed", "pump.points.2.head", "cases.1.flow": a place as one key, for maps and element ids. */

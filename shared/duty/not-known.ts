@@ -11,7 +11,11 @@ type Shape = "text" | { readonly [key: string]: Shape } | readonly [row: Shape];
 const texts = (keys: readonly string[]): { readonly [key: string]: Shape } =>
   Object.fromEntries(keys.map((key) => [key, "text"]));
 
-const PUMP: Shape = { ...texts(PUMP_KEYS), points: [texts(POINT_COLUMNS)] };
+const PUMP: Shape = {
+  ...texts(PUMP_KEYS),
+  points: [texts(POINT_COLUMNS)],
+  selectedFor: texts(["flow", "head", "minimumSpeed", "maximumSpeed"]),
+};
 
 const DUTY: Shape = {
   unitSet: "text",
@@ -33,6 +37,7 @@ const WORDS: Readonly<Record<string, string>> = {
   suctionLine: "suction line, row",
   dischargeLine: "discharge line, row",
   points: "curve point",
+  selectedFor: "selected for",
   otherPumps: "further pump",
   cases: "case",
   revisions: "revision history, row",

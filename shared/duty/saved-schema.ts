@@ -26,6 +26,13 @@ const curvePoint = v.looseObject({
   npshRequired: v.string(),
 });
 
+const selectedFor = v.looseObject({
+  flow: v.string(),
+  head: v.string(),
+  minimumSpeed: v.exactOptional(v.string()),
+  maximumSpeed: v.exactOptional(v.string()),
+});
+
 const pump = v.looseObject({
   name: v.string(),
   speed: v.string(),
@@ -33,6 +40,7 @@ const pump = v.looseObject({
   points: v.array(curvePoint),
   speedRatio: v.string(),
   trimRatio: v.string(),
+  selectedFor: v.exactOptional(selectedFor),
 });
 
 const otherPump = v.looseObject({
