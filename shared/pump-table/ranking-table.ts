@@ -90,7 +90,10 @@ export function shownRows(rows: readonly RankingRow[], { sort, filter, shown }: 
     const name = pump.name.toLowerCase();
     return words.every((word) => name.includes(word));
   });
-  return sort.by === "name" ? byName(left, sort.isDescending) : byFigure(left, sort.by, sort.isDescending);
+  const byName = sort.by === "name" ? placesByName(rows) : undefined;
+  const figureIn = (row: RankingRow): number | undefined =>
+    sort.by === "name" ? byName?.get(row) : figureOf(row, sort.by);
+  return byFigure(left, figureIn, sort.isDescending);
 }
 
 /** The way a column is sorted first: the better end on top. */
@@ -99,20 +102,25 @@ export function firstSort(by: RankingKey): RankingSort {
 }
 
 const NAMES = new Intl.Collator("en", { numeric: true });
+const places = new WeakMap<readonly RankingRow[], ReadonlyMap<RankingRow, number>>();
 
-function byName(rows: readonly RankingRow[], isDescending: boolean): readonly RankingRow[] {
-  const sign = isDescending ? -1 : 1;
-  return rows.toSorted((one, other) => sign * NAMES.compare(one.pump.name, other.pump.name));
+/** The place of each row by its name, found once: comparing names is dear. */
+function placesByName(rows: readonly RankingRow[]): ReadonlyMap<RankingRow, number> {
+  const sorted = (): readonly RankingRow[] =>
+    rows.toSorted((one, other) => NAMES.compare(one.pump.name, other.pump.name));
+  const known = places.get(rows) ?? new Map(sorted().map((row, i) => [row, i]));
+  places.set(rows, known);
+  return known;
 }
 
 function byFigure(
   rows: readonly RankingRow[],
-  by: Exclude<RankingKey, "name">,
+  figureIn: (row: RankingRow) => number | undefined,
   isDescending: boolean,
 ): readonly RankingRow[] {
   const sign = isDescending ? -1 : 1;
   return rows.toSorted((one, other) => {
-    const [a, b] = [figureOf(one, by), figureOf(other, by)];
+    const [a, b] = [figureIn(one), figureIn(other)];
     if (a === undefined || b === undefined) return Number(a === undefined) - Number(b === undefined);
     return sign * (a - b);
   });

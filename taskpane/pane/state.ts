@@ -16,6 +16,7 @@ import {
   type PumpText,
   placeKey,
   type SegmentText,
+  withoutOldSelection,
 } from "../../shared/duty/duty-text.ts";
 import type { FieldKey } from "../../shared/duty/fields.ts";
 import { placeLabel } from "../../shared/duty/place-label.ts";
@@ -357,6 +358,9 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
     case "offers-read":
     case "offers-failed":
     case "compared":
+    case "ranking-viewed":
+    case "ranking-row-opened":
+    case "ranking-table":
       return { ...state, offers: nextOffers(state.offers, event) };
     default:
       return changePump(folded(state, event), event);
@@ -449,7 +453,8 @@ function withText(duty: DutyText, place: Place, text: string): DutyText {
   if ("own" in place) return withOtherPump(duty, place.other, (pump) => ({ ...pump, [place.own]: text }));
   if ("pump" in place) {
     if (place.other !== undefined) return withOtherPump(duty, place.other, (pump) => withPumpText(pump, place, text));
-    return duty.pump === undefined ? duty : { ...duty, pump: withPumpText(duty.pump, place, text) };
+    if (duty.pump === undefined) return duty;
+    return withoutOldSelection({ ...duty, pump: withPumpText(duty.pump, place, text) }, placeKey(place));
   }
   const rows = duty[place.line].map(
     (segment, row): SegmentText => (row === place.row ? { ...segment, [place.column]: text } : segment),

@@ -51,7 +51,7 @@ export const FIRST_DUTY: Page = taskPage({
       "Select a pump",
       numbered(
         "[[Pump table and ranking]]: “Add the invented library” to try, or read your own: [importing pumps](importing-pumps.html).",
-        "Read the ranking: what fits first, what was left out and why. “Choose” takes a pump with the speed and impeller that meet the duty.",
+        "Read the ranking: sort it by a heading, open a row for the reasons, mark up to four pumps to compare. “Select” takes a pump with the speed and impeller that meet the duty.",
         `[[Selected pump]]: the sample’s pump, ${typed.pump?.name ?? ""}, runs at ${sampleFigure("operatingFlow", "flow")} and ${sampleFigure("operatingHead", "head")}.`,
       ),
     ],

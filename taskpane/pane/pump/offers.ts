@@ -1,3 +1,4 @@
+import { type RankingView, USUAL_RANKING_VIEW } from "../../../shared/pump-table/ranking-table.ts";
 import type { Finding } from "../../../src/basis/result.ts";
 import { type Candidates, candidateNamed } from "./candidates.ts";
 import type { PumpPlaces } from "./read-sheets.ts";
@@ -10,6 +11,12 @@ export interface Offers {
   readonly reading: Reading;
   /** Names of pumps to compare, in the order they were picked. */
   readonly compared: readonly string[];
+  /** How the table of the ranking is sorted and filtered. */
+  readonly view: RankingView;
+  /** Name of the pump whose row is open. */
+  readonly openRow: string | undefined;
+  /** The table is loaded when it is first shown: whether that went wrong. */
+  readonly table: "wanted" | "loaded" | "not loaded";
 }
 
 export type Reading =
@@ -37,7 +44,10 @@ export type OffersEvent =
       readonly sheets?: readonly string[];
     }
   | { readonly type: "offers-failed"; readonly reason: string; readonly findings: readonly Finding[] }
-  | { readonly type: "compared"; readonly name: string; readonly isCompared: boolean };
+  | { readonly type: "compared"; readonly name: string; readonly isCompared: boolean }
+  | { readonly type: "ranking-viewed"; readonly view: Partial<RankingView> }
+  | { readonly type: "ranking-row-opened"; readonly name: string | undefined }
+  | { readonly type: "ranking-table"; readonly table: Offers["table"] };
 
 export const MOST_COMPARED = 4;
 
@@ -46,6 +56,9 @@ export const NO_OFFERS: Offers = {
   candidates: undefined,
   reading: { kind: "idle" },
   compared: [],
+  view: USUAL_RANKING_VIEW,
+  openRow: undefined,
+  table: "wanted",
 };
 
 /** The offers after an event. A reading that fails leaves the pumps read before. */
@@ -62,7 +75,7 @@ export function nextOffers(offers: Offers, event: OffersEvent): Offers {
     case "offers-read": {
       const { candidates, places = offers.places, sheets = [] } = event;
       const compared = offers.compared.filter((name) => candidateNamed(candidates, name) !== undefined);
-      return { places, candidates, compared, reading: { kind: "read", sheets } };
+      return { ...offers, places, candidates, compared, openRow: undefined, reading: { kind: "read", sheets } };
     }
     case "offers-failed":
       return { ...offers, reading: { kind: "failed", reason: event.reason, findings: event.findings } };
@@ -72,5 +85,11 @@ export function nextOffers(offers: Offers, event: OffersEvent): Offers {
       if (others.length >= MOST_COMPARED) return offers;
       return { ...offers, compared: [...others, event.name] };
     }
+    case "ranking-viewed":
+      return { ...offers, view: { ...offers.view, ...event.view } };
+    case "ranking-row-opened":
+      return { ...offers, openRow: event.name };
+    case "ranking-table":
+      return { ...offers, table: event.table };
   }
 }

@@ -11,73 +11,83 @@ import type { Point } from "../pictures/pump-curves-frame.ts";
 import { headPoints } from "../pump/family.ts";
 import { MOST_COMPARED } from "../pump/offers.ts";
 import type { Ranking } from "../pump/ranking.ts";
-import { figuresOf, type RankedFigure, rankedFigureView } from "./pump-ranked.ts";
+import { figuresOf, rankedFigureView } from "./ranked-figures.ts";
+import { selectButton } from "./select.ts";
 
 const SYSTEM_POINTS = 21;
 
-/** Up to four pumps side by side: their figures in a table, their curves in one picture. */
+/** Up to four marked pumps side by side: their figures in a table, their curves in one picture. */
 export function compareView(
   context: PaneContext,
   ranking: Ranking,
   ranked: readonly RankedPump[],
 ): TemplateResult | typeof nothing {
   const { compared } = context.state.offers;
+  if (compared.length === 0) return nothing;
   const found = compared.flatMap((name) => ranked.filter(({ pump }) => pump.name === name));
   const gone = compared.filter((name) => found.every(({ pump }) => pump.name !== name));
-  if (ranked.length === 0 && compared.length === 0) return nothing;
-  return html`<h3>Compare</h3>
-    ${found.length < 2 ? html`<p class="hint">Tick “Compare” on two to ${MOST_COMPARED} pumps to see them side by side.</p>` : nothing}
+  return html`<section class="comparison" aria-label="Comparison">
+    <h3>Comparison</h3>
+    ${found.length < 2 ? html`<p class="hint">Mark two to ${MOST_COMPARED} pumps to see them side by side.</p>` : nothing}
     ${gone.map((name) => html`<p class="hint">“${name}” no longer meets the duty. ${dropButton(context, name)}</p>`)}
-    ${found.length < 2 ? nothing : html`${tableView(context, found)} ${pictureView(context, ranking, found)}`}`;
+    ${found.length < 2 ? nothing : html`${tableView(context, found)} ${pictureView(context, ranking, found)}`}
+  </section>`;
 }
 
+/** A figure to a line of its own with the pumps below it: four fit where the pane is narrow. Roles hold what layout takes. */
 function tableView(context: PaneContext, compared: readonly RankedPump[]): TemplateResult {
   const units = context.state.duty.unitSet;
   const columns = compared.map((pump) => figuresOf(pump, units));
   const rows = columns[0] ?? [];
-  return html`<div class="wide-table" role="region" aria-label="Pumps side by side" tabindex="0">
-    <table class="compare">
-      <thead>
-        <tr>
-          <th scope="col"><span class="unseen">Figure</span></th>
-          ${compared.map(({ pump }, i) => html`<th scope="col">${LETTERS[i]}: ${pump.name}</th>`)}
-        </tr>
-      </thead>
-      <tbody>
-        <tr>
-          <th scope="row">Place in the ranking</th>
-          ${compared.map(({ rank, keepsRules }) => html`<td>${rank}${keepsRules ? "" : ", outside a guideline"}</td>`)}
-        </tr>
-        ${rows.map(
-          ({ label }, row) =>
-            html`<tr>
-              <th scope="row">${label}</th>
-              ${columns.map((column) => html`<td>${rankedFigureView(column[row] as RankedFigure)}</td>`)}
-            </tr>`,
-        )}
-        <tr>
-          <th scope="row"><span class="unseen">Leave out of the comparison</span></th>
-          ${compared.map(({ pump }) => html`<td>${dropButton(context, pump.name)}</td>`)}
-        </tr>
-      </tbody>
-    </table>
-  </div>`;
+  const row = (label: string, cells: readonly unknown[], isHidden = false): TemplateResult =>
+    html`<tr role="row">
+      <th role="rowheader" class="of" scope="row"><span class=${isHidden ? "unseen" : ""}>${label}</span></th>
+      ${cells.map((cell) => html`<td role="cell">${cell}</td>`)}
+    </tr>`;
+  return html`<table class="side-by-side pumps-${compared.length}" role="table" aria-label="Pumps side by side">
+    <thead role="rowgroup">
+      <tr role="row">
+        <td role="cell" hidden></td>
+        ${compared.map(({ pump }, i) => html`<th role="columnheader" scope="col">${LETTERS[i]}: ${pump.name}</th>`)}
+      </tr>
+    </thead>
+    <tbody role="rowgroup">
+      ${row(
+        "Select",
+        compared.map((pump) => html`${selectButton(context, pump)} ${dropButton(context, pump.pump.name)}`),
+        true,
+      )}
+      ${row(
+        "Rank",
+        compared.map(({ rank, keepsRules }) => `${rank}${keepsRules ? "" : ", outside a guideline"}`),
+      )}
+      ${rows.map(({ label }, i) =>
+        row(
+          label,
+          columns.map((column) => {
+            const figure = column[i];
+            return figure === undefined ? "" : rankedFigureView(figure);
+          }),
+        ),
+      )}
+    </tbody>
+  </table>`;
 }
 
 function dropButton({ send }: PaneContext, name: string): TemplateResult {
   return html`<button
     class="link"
     type="button"
-    aria-label="Leave out ${name}"
+    aria-label="Unmark ${name}"
     @click=${() => send({ type: "compared", name, isCompared: false })}
   >
-    Leave out
+    Unmark
   </button>`;
 }
 
 function pictureView(
   { state }: PaneContext,
-  { asked }: Ranking,
+  { asked, headRatio = 1 }: Ranking,
   compared: readonly RankedPump[],
 ): TemplateResult | typeof nothing {
   if (asked === undefined) return nothing;
@@ -85,7 +95,9 @@ function pictureView(
   const { flow: flowUnit, head: headUnit } = UNIT_SETS[units];
   const inFlow = (value: number): number => fromEngine(value, flowUnit);
   const point = (flow: number, head: number): Point => ({ flow: inFlow(flow), value: fromEngine(head, headUnit) });
-  const pumps = compared.map(({ pump, running, flow, head, efficiency }): ComparedCurves => {
+  // Of a slurry the curves, the system and the duty are those on water: so are the points on them.
+  const pumps = compared.map(({ pump, running, flow, head }): ComparedCurves => {
+    const efficiency = efficiencyAtFlow(running, flow);
     const heads = headPoints(running, 1, "parallel");
     return {
       name: pump.name,
@@ -94,8 +106,8 @@ function pictureView(
         const there = efficiencyAtFlow(running, at.flow);
         return there.ok ? [{ flow: inFlow(at.flow), value: 100 * there.value }] : [];
       }),
-      operating: point(flow, head),
-      efficiencyThere: efficiency === undefined ? undefined : 100 * efficiency,
+      operating: point(flow, head / headRatio),
+      efficiencyThere: efficiency.ok ? 100 * efficiency.value : undefined,
     };
   });
   const most = Math.max(greatestOf(compared.map(({ running }) => running.mostFlow)), asked.flow);

@@ -1,31 +1,35 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { live } from "lit/directives/live.js";
+import type { RankingRow } from "../../../shared/pump-table/ranking-table.ts";
 import { reasonText } from "../../../shared/pump-table/reason-text.ts";
-import { amountText } from "../../../shared/text/words.ts";
-import type { Quantity, UnitSetName } from "../../../src/basis/quantities.ts";
-import { amount } from "../../../src/basis/result.ts";
+import type { UnitSetName } from "../../../src/basis/quantities.ts";
+import type { VerdictState } from "../../../src/judgement/verdict.ts";
 import type { RankedPump } from "../../../src/pump/selection.ts";
+import type { Reason } from "../../../src/pump/selection-reason.ts";
 import type { PaneContext } from "../context.ts";
-import { MOST_COMPARED } from "../pump/offers.ts";
-import { choiceOf, isSimilar, pumpTextOf } from "../pump/pump-text.ts";
+import { choiceOf } from "../pump/pump-text.ts";
+import { stateView } from "../views/verdict-strip.ts";
+import { figuresOf, rankedFigureView } from "./ranked-figures.ts";
+import { besideButton, selectButton } from "./select.ts";
 
-/** A pump of the ranking: its figures on the duty, what speaks for and against it, and the ways to take it. */
-export function rankedPumpView(context: PaneContext, ranked: RankedPump): TemplateResult {
-  const { state, send, goTo } = context;
-  const units = state.duty.unitSet;
-  const { name } = ranked.pump;
-  const choice = choiceOf(state.duty.pump, ranked, units);
-  const chosen = choice !== "not chosen";
-  const compared = state.offers.compared.includes(name);
-  const full = !compared && state.offers.compared.length >= MOST_COMPARED;
-  return html`<article class="ranked-pump ${chosen ? "chosen" : ""}" aria-label="${ranked.rank}. ${name}">
-    <div class="row-head">
-      <span class="row-number">${ranked.rank}</span>
-      <strong class="pump-name">${name}</strong>
-      ${ranked.keepsRules ? nothing : html`<span class="mark">outside a guideline</span>`}
-      ${chosen ? html`<span class="mark chosen">${choice === "as ranked" ? "chosen" : "chosen, set otherwise"}</span>` : nothing}
-    </div>
-    ${choice === "set otherwise" ? html`<p class="why"><strong>Set for another duty:</strong> ${SET_OTHERWISE}</p>` : nothing}
+const VERDICT_WORDS: Readonly<Record<VerdictState, string>> = {
+  pass: "meets the duty within every guideline.",
+  check: "meets the duty; see what speaks against it.",
+  open: "meets the head and flow of the duty; something it is judged by is not given.",
+  fail: "does not meet the duty.",
+};
+
+/** What a row opens to: the verdict in words, the figures, what speaks for and against the pump, and the ways to take it. */
+export function rowDetail(context: PaneContext, { pump, ranked, leftOut, verdict }: RankingRow): TemplateResult {
+  const units = context.state.duty.unitSet;
+  return html`<p><strong class="pump-name">${pump.name}</strong> ${stateView(verdict)}: ${VERDICT_WORDS[verdict]}</p>
+    ${leftOut === undefined ? nothing : html`<p class="why">${sentence(reasonText(leftOut, units))}</p>`}
+    ${ranked === undefined ? nothing : rankedView(context, ranked)}`;
+}
+
+function rankedView(context: PaneContext, ranked: RankedPump): TemplateResult {
+  const { duty } = context.state;
+  const units = duty.unitSet;
+  return html`${choiceOf(duty.pump, ranked, units) === "set otherwise" ? html`<p class="why"><strong>Set for another duty:</strong> ${SET_OTHERWISE}</p>` : nothing}
     <dl class="pairs">
       ${figuresOf(ranked, units).map(
         (figure) =>
@@ -35,98 +39,19 @@ export function rankedPumpView(context: PaneContext, ranked: RankedPump): Templa
           </div>`,
       )}
     </dl>
-    ${reasonsView(
-      "For",
-      ranked.reasonsFor.map((reason) => reasonText(reason, units)),
-    )}
-    ${reasonsView(
-      "Against",
-      ranked.reasonsAgainst.map((reason) => reasonText(reason, units)),
-    )}
-    <div class="buttons">
-      <button
-        type="button"
-        aria-label="Choose ${name}"
-        @click=${() => {
-          send({ type: "pump-chosen", pump: pumpTextOf(ranked, units), notice: choiceText(ranked) });
-          goTo("duty-step-pump");
-        }}
-      >
-        Choose
-      </button>
-      ${
-        state.duty.pump === undefined || chosen
-          ? nothing
-          : html`<button
-              type="button"
-              aria-label="Add beside it: ${name}, beside ${state.duty.pump.name}"
-              @click=${() => send({ type: "other-pump-added", pump: pumpTextOf(ranked, units) })}
-            >
-              Add beside it
-            </button>`
-      }
-      <label class="tick">
-        <input
-          type="checkbox"
-          aria-label="Compare ${name}"
-          ?disabled=${full}
-          .checked=${live(compared)}
-          @change=${(event: Event) =>
-            send({ type: "compared", name, isCompared: (event.target as HTMLInputElement).checked })}
-        />
-        <span>Compare</span>
-      </label>
-    </div>
-  </article>`;
+    ${reasonsView("For", ranked.reasonsFor, units)} ${reasonsView("Against", ranked.reasonsAgainst, units)}
+    <div class="buttons">${selectButton(context, ranked)} ${besideButton(context, ranked)}</div>`;
 }
 
-export interface RankedFigure {
-  readonly label: string;
-  readonly text: string;
-  /** Said under it. */
-  readonly note?: string;
+function reasonsView(title: string, reasons: readonly Reason[], units: UnitSetName): TemplateResult | typeof nothing {
+  if (reasons.length === 0) return nothing;
+  const phrases = reasons.map((reason) => reasonText(reason, units)).join("; ");
+  return html`<p class="why"><strong>${title}:</strong> ${phrases}.</p>`;
 }
 
-/** The figures a pump is chosen by, at its operating point on the duty. */
-export function figuresOf(ranked: RankedPump, units: UnitSetName): readonly RankedFigure[] {
-  const say = (quantity: Quantity, value: number | undefined): string =>
-    value === undefined ? "not given" : amountText(amount(quantity, value), units);
-  const { flow, head, efficiency, bestFlowRatio, npshRequired, npshMargin, power, speed, diameter, running } = ranked;
-  const { shutInPressure, decidedIn } = ranked;
-  return [
-    { label: "Flow", text: say("flow", flow) },
-    { label: "Head", text: say("head", head) },
-    { label: "Efficiency", text: say("percent", efficiency) },
-    { label: "Flow, % of BEP", text: say("percent", bestFlowRatio) },
-    { label: "NPSH required", text: say("head", npshRequired) },
-    { label: "NPSH margin", text: npshMargin === undefined ? "not known" : say("head", npshMargin) },
-    { label: "Shaft power", text: say("power", power) },
-    { label: "Against a shut valve", text: say("gaugePressure", shutInPressure) },
-    { label: "Speed", text: say("speed", speed), ...asDrawn(speed, running.speedRatio) },
-    { label: "Impeller", text: say("size", diameter), ...asDrawn(diameter, running.trimRatio) },
-    ...(decidedIn === undefined ? [] : [{ label: "Does worst in", text: decidedIn }]),
-  ];
-}
-
-function asDrawn(figure: number | undefined, ratio: number): Pick<RankedFigure, "note"> {
-  return figure === undefined || ratio !== 1 ? {} : { note: "as its curve" };
-}
-
-/** A figure and what is said under it. */
-export function rankedFigureView({ text, note }: RankedFigure): TemplateResult {
-  return html`${text}${note === undefined ? nothing : html`<span class="note">${note}</span>`}`;
-}
-
-function reasonsView(title: string, phrases: readonly string[]): TemplateResult | typeof nothing {
-  if (phrases.length === 0) return nothing;
-  return html`<p class="why"><strong>${title}:</strong> ${phrases.join("; ")}.</p>`;
+function sentence(phrase: string): string {
+  return `${phrase.charAt(0).toUpperCase()}${phrase.slice(1)}.`;
 }
 
 const SET_OTHERWISE =
-  "the pump on the duty keeps the speed and trim it was chosen with. The figures below are of a new setting: choose it again to take it.";
-
-function choiceText({ pump, running }: RankedPump): string {
-  if (isSimilar(running)) return `“${pump.name}” chosen.`;
-  const trimmed = "Its curve is written down for the trimmed impeller, drawn between the two measured ones.";
-  return `“${pump.name}” chosen. ${trimmed}`;
-}
+  "the selected pump keeps the speed and trim it was selected with. The figures here are of a new setting: select it again to take it.";

@@ -132,6 +132,23 @@ describe("the pumps to choose from", () => {
     expect(next(failed, { type: "offers-read", candidates: fewer }).offers.compared).toEqual([names[1]]);
   });
 
+  it("are sorted and filtered, and a row of them opened, with nothing to undo; a new reading closes it", () => {
+    const state = after([
+      { type: "offers-read", candidates },
+      { type: "ranking-viewed", view: { sort: { by: "power", isDescending: false } } },
+      { type: "ranking-viewed", view: { filter: "d8" } },
+      { type: "ranking-row-opened", name: names[0] },
+    ]);
+    expect(state.past).toEqual([]);
+    expect(state.offers.view).toEqual({
+      sort: { by: "power", isDescending: false },
+      filter: "d8",
+      shown: "meeting",
+    });
+    const again = next(state, { type: "offers-read", candidates }).offers;
+    expect([state.offers.openRow, again.openRow, again.view.filter]).toEqual([names[0], undefined, "d8"]);
+  });
+
   it("are no part of the duty: reading and comparing leave nothing to undo", () => {
     const state = after([
       { type: "place-typed", which: "curves", text: "My curves!A1:H99" },
