@@ -81,7 +81,7 @@ export function fuelRate(input: FuelRateInput): Result<number> {
 }
 
 /** Rise of specific consumption by load: share of full load, factor. Common practice; straight lines between. */
-const PART_LOAD = [
+export const PART_LOAD = [
   [0.25, 1.3],
   [0.4, 1.1],
   [0.5, 1],
@@ -89,7 +89,7 @@ const PART_LOAD = [
 
 export const partLoadMethod = {
   cites: [{ source: "practice", at: "× 1.1 at 40 % load, × 1.3 at 25 %" }],
-  inputs: { load: { name: "load", quantity: "percent", atLeast: 0.25, atMost: 1.1 } },
+  inputs: { load: { name: "load", quantity: "percent", atLeast: PART_LOAD[0][0], atMost: 1.1 } },
 } as const satisfies Method<"load">;
 
 /**

@@ -36,6 +36,11 @@ const WET = cases((i) => ({
 
 const MOTOR: Fields = { driver: "motor", fuelPrice: "", tariff: "0.12" };
 
+/** Cases that run at the speed that gives their flow, by an engine that is rated or not. */
+const ENGINE: Fields = { driver: "engine", fuelPrice: "3.90 per US gal", speedControl: "variable" };
+const RATED: Fields = { ...ENGINE, engineRating: "150" };
+const WATER: Fields = { liquid: "water" };
+
 const SERIES: Fields = {
   driver: "motor",
   pumpLevel: "90",
@@ -75,6 +80,16 @@ export const AUDITED: readonly { readonly name: string; readonly duty: DutyText 
       cases: WET,
     },
   },
+  ...[
+    { name: "water", liquid: WATER },
+    { name: "a thick liquid", liquid: OIL },
+    { name: "a slurry", liquid: { ...WATER, ...SLURRY } },
+  ].flatMap(({ name, liquid }) =>
+    [RATED, ENGINE].map((engine) => ({
+      name: `${name}, twelve cases at their own speeds, ${engine === RATED ? "an engine" : "an engine not rated"}`,
+      duty: { ...withFields(QUARRY, { ...liquid, ...engine }), dischargeLine: LEVELLED, cases: WET },
+    })),
+  ),
   {
     name: "twelve cases of a slurry",
     duty: { ...SAND, cases: cases((i) => ({ flow: `${140 + i}` })) },

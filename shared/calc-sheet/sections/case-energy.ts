@@ -1,24 +1,29 @@
-import { FUELRATE } from "../../catalogue/entries/drive.ts";
-import { ENGINELOAD } from "../../catalogue/entries/motor-and-tank.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { fuelOfAnHour, kilowatts, volumeInBulk } from "../conversions.ts";
 import {
-  callOf,
+  type ColumnOf,
   cell,
   constant,
   type Expression,
   type Handle,
   ifAtLeast,
+  ifNumber,
   part,
   product,
   ratio,
-  spillOf,
   sum,
   tableOf,
 } from "../expression.ts";
-import { FIELD } from "../field-handles.ts";
-import { type PlanItem, spill, statement } from "../plan.ts";
-import { lossesOf } from "./drive-engine.ts";
+import { type PlanItem, statement, type TableColumn, working } from "../plan.ts";
+import {
+  consumptionOf,
+  DRIVE_ENGINE,
+  engineLoad,
+  fuelBurnt,
+  isEngineRated,
+  partLoad,
+  powerAt,
+} from "./drive-engine.ts";
 import { DRIVE_MOTOR } from "./drive-motor.ts";
 import { asStated, caseStatesOf, type DutyState, isStation, ofOnePump, ofStationPump, recordOf } from "./duty-cases.ts";
 import { HELD_TO_SUMMIT, hasRoute } from "./route-cells.ts";
@@ -36,6 +41,7 @@ export const CASE_ENERGY = tableOf("caseEnergy", {
 /** Fuel of the same. */
 export const CASE_FUEL = tableOf("caseFuel", {
   hours: "hours",
+  load: "percent",
   rate: "fuelFlow",
   fuel: "volume",
   volume: null,
@@ -123,73 +129,89 @@ export function caseElectricity(duty: Duty, efficiency: Expression): readonly Pl
 /** Fuel of each case by its hours: of all engines, by the load of one. */
 export function caseFuel(duty: Duty): readonly PlanItem[] {
   const states = casesOfHours(duty);
-  const isRated = duty.state.engineRating !== "blank";
-  const load = (one: DutyState) => spillOf(`${one.key}Engine`, ENGINELOAD);
+  const isRated = isEngineRated(duty);
   const power = (one: DutyState): Expression => withinSpeed(one, duty, ofOnePump(one, duty, "shaftPower"));
-  const rate = (one: DutyState): Expression =>
-    isRated
-      ? part(load(one), "fuelRate")
-      : callOf(FUELRATE, { shaftPower: power(one), specificConsumption: FIELD.specificConsumption });
   const { of, unit } = VOLUMES[duty.unitSet];
   const rateCell = (row: number): Handle => cell(CASE_FUEL, row, "rate");
+  const powerOf = (row: number): Handle => cell(ENGINE_LOADS, row, "power");
+  const loadOf = (row: number): Expression => engineLoad(powerOf(row), powerOnSite(states[row] as DutyState, duty));
+  const loads = [
+    ["load", "load", (row: number) => ifNumberAll([powerOf(row)], loadOf(row))],
+    ["factor", "fuel over that at full load", (row: number) => partLoad(cell(ENGINE_LOADS, row, "load"))],
+  ] as const;
   const last = states.length;
+  const columns: readonly (readonly [
+    is: boolean,
+    column: TableColumn<ColumnOf<typeof CASE_FUEL>>,
+    each: (one: StateOfHours, row: number) => Expression,
+    all: Expression,
+  ])[] = [
+    [
+      true,
+      { key: "hours", label: "hours", quantity: "hours" },
+      (one) => one.hours,
+      totalOf(states.map(({ hours }) => hours)),
+    ],
+    [
+      isRated,
+      { key: "load", label: "load of the engine", quantity: "percent" },
+      (_, row) => cell(ENGINE_LOADS, row, "load"),
+      constant(""),
+    ],
+    [
+      true,
+      { key: "rate", label: "one engine", quantity: "fuelFlow" },
+      (_, row) => fuelBurnt(powerOf(row), ...(isRated ? [cell(ENGINE_LOADS, row, "factor")] : [])),
+      constant(""),
+    ],
+    [
+      true,
+      { key: "fuel", label: "fuel", quantity: "volume" },
+      (one, row) =>
+        ifNumberAll(
+          [rateCell(row), part(recordOf(one), "shaftPower")],
+          fuelOfAnHour(product(rateCell(row), enginesIn(one, duty), one.hours), duty.unitSet),
+        ),
+      totalOf(states.map((_, row) => cell(CASE_FUEL, row, "fuel"))),
+    ],
+    [
+      true,
+      { key: "volume", label: unit },
+      (one) => volumeOf(one, duty),
+      totalOf(states.map((_, row) => cell(CASE_FUEL, row, "volume"))),
+    ],
+    [
+      true,
+      { key: "perVolume", label: `fuel per ${of}` },
+      (_, row) => over(cell(CASE_FUEL, row, "fuel"), cell(CASE_FUEL, row, "volume")),
+      over(cell(CASE_FUEL, last, "fuel"), cell(CASE_FUEL, last, "volume")),
+    ],
+  ];
+  const shown = columns.filter(([is]) => is);
   return [
-    ...(isRated
-      ? states.map((one) =>
-          spill(
-            load(one),
-            `Engine in ${one.words}`,
-            callOf(ENGINELOAD, {
-              shaftPower: power(one),
-              ratedPower: FIELD.engineRating,
-              ...lossesOf(duty),
-              altitude: one.altitude,
-              airTemperature: FIELD.airTemperature,
-              aspiration: FIELD.aspiration,
-              specificConsumption: FIELD.specificConsumption,
-            }),
-          ),
-        )
-      : []),
+    working(ENGINE_LOADS, "Engine of the selected pump in each case", states.length, [
+      ["power", "shaft power", (row) => power(states[row] as DutyState)],
+      ...(isRated ? loads : []),
+    ]),
     {
       kind: "table",
       key: CASE_FUEL.key,
       heading: "fuel of each case in a year",
-      columns: [
-        { key: "hours", label: "hours", quantity: "hours" },
-        { key: "rate", label: "one engine", quantity: "fuelFlow" },
-        { key: "fuel", label: "fuel", quantity: "volume" },
-        { key: "volume", label: unit },
-        { key: "perVolume", label: `fuel per ${of}` },
-      ],
+      columns: shown.map(([, column]) => column),
       rows: [
-        ...states.map((one, row) => ({
-          label: one.label,
-          cells: [
-            one.hours,
-            ifNumberAll([power(one)], ifNumberAll([rate(one)], rate(one))),
-            ifNumberAll(
-              [rateCell(row), part(recordOf(one), "shaftPower")],
-              fuelOfAnHour(product(rateCell(row), enginesIn(one, duty), one.hours), duty.unitSet),
-            ),
-            volumeOf(one, duty),
-            over(cell(CASE_FUEL, row, "fuel"), cell(CASE_FUEL, row, "volume")),
-          ],
-        })),
-        {
-          label: "All cases",
-          cells: [
-            totalOf(states.map((one) => one.hours)),
-            constant(""),
-            totalOf(states.map((_, row) => cell(CASE_FUEL, row, "fuel"))),
-            totalOf(states.map((_, row) => cell(CASE_FUEL, row, "volume"))),
-            over(cell(CASE_FUEL, last, "fuel"), cell(CASE_FUEL, last, "volume")),
-          ],
-        },
+        ...states.map((one, row) => ({ label: one.label, cells: shown.map(([, , each]) => each(one, row)) })),
+        { label: "All cases", cells: shown.map(([, , , all]) => all) },
       ],
     },
     ...aboutHours(duty),
   ];
+}
+
+/** What one engine gives in each case that states its hours, and how far that loads it where it is rated. */
+const ENGINE_LOADS = tableOf("caseEngines", { power: "power", load: "percent", factor: "ratio" });
+
+function powerOnSite({ altitude }: DutyState, duty: Duty): Expression {
+  return altitude.key === asStated(duty).altitude.key ? DRIVE_ENGINE.enginePower : powerAt(altitude);
 }
 
 /** A figure of a case, unless it would need more speed than there is. */
@@ -199,26 +221,17 @@ function withinSpeed(one: DutyState, duty: Duty, of: Expression): Expression {
 }
 
 /**
- * The fuel of all engines over that of the chosen pump's, each by the power its own pump takes. A consumption stated goes for all;
- * without one each has what is usual of its power. All are taken as loaded as the chosen one, and what is held shut as stopped.
+ * The fuel of all engines over that of the chosen pump's, each by the power its own pump takes and what an engine of its size
+ * burns. All are taken as loaded as the chosen one, and what is held shut as stopped.
  */
 export function enginesIn(one: DutyState, duty: Duty): Expression {
   if (!isStation(one, duty)) return one.pumps;
-  const chosen = ofStationPump(one, "shaftPower", 0);
-  if (duty.state.specificConsumption !== "blank") return ratio(part(recordOf(one), "shaftPower"), chosen);
-  const usual = (shaftPower: Expression): Expression => callOf(FUELRATE, { shaftPower });
-  const others = duty.otherPumps.map((_, i) => ofStationPump(one, "shaftPower", i + 1));
-  return sum(
-    constant(1),
-    ...others.map(
-      (power): Expression => ({
-        op: "ifNumber",
-        of: power,
-        met: ratio(usual(power), usual(chosen)),
-        otherwise: constant(0),
-      }),
-    ),
-  );
+  const chosen = product(ofStationPump(one, "shaftPower", 0), consumptionOf(0));
+  const others = duty.otherPumps.map((_, i): Expression => {
+    const power = ofStationPump(one, "shaftPower", i + 1);
+    return ifNumber(power, ratio(product(power, consumptionOf(i + 1)), chosen), 0);
+  });
+  return sum(constant(1), ...others);
 }
 
 function volumeOf(one: StateOfHours, { unitSet }: Duty): Expression {

@@ -180,7 +180,7 @@ function fuel(duty: Duty): readonly PlanItem[] {
       "Fuel in a year",
       whereKnown(fuelOfAnHour(product(rate, engines, FIELD.runningHours), duty.unitSet)),
       isUnlike
-        ? "Fuel of the engine of the selected pump, and of the others by the power of their own pumps, × hours: all at the consumption stated, or each at what is usual of its power, and loaded as the chosen one."
+        ? "Fuel of the engine of the selected pump, and of the others by the power of their own pumps, × hours: each at the consumption stated or usual of its size, and loaded as the selected one."
         : "Fuel of one engine in operation × pumps × hours.",
     ),
   ];

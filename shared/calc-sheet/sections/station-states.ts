@@ -399,6 +399,13 @@ export function otherGreatestPowers(duty: Duty): readonly Expression[] {
   return withPower(duty).map((other) => asPumpedPower(duty, part(maxPowerOf(other.index), "power")));
 }
 
+/** The same of every further pump in its order. */
+export function otherPowersOf(duty: Duty): readonly (Expression | undefined)[] {
+  const powers = otherGreatestPowers(duty);
+  const known = withPower(duty);
+  return duty.otherPumps.map((other) => powers[known.indexOf(other)]);
+}
+
 function withPower({ otherPumps }: Duty): readonly DutyOtherPump[] {
   return otherPumps.filter(({ curve }) => curve.bestEfficiency !== undefined);
 }

@@ -1,4 +1,3 @@
-import { USUAL_LOSS } from "../../../src/drive/engine-net-power.ts";
 import type { Duty, DutyPump } from "../../duty/duty.ts";
 import type { FieldKey } from "../../duty/fields.ts";
 import { isSlurry } from "../../duty/slurry.ts";
@@ -30,7 +29,7 @@ interface Given {
   readonly gives: Expression;
   /** At the favourable end of what is assumed of it. */
   readonly atBest?: Expression;
-  readonly assumed?: string;
+  readonly assumed?: LimitFacts["assumed"];
 }
 
 /** A driver against the powers of the pump: each a row. */
@@ -126,10 +125,10 @@ function engineCriteria(duty: Duty): readonly Criterion[] {
   const gives = DRIVE_ENGINE.enginePower;
   const isAssumed = !isNetRating(duty) && state.accessoryLosses === "blank";
   const isUnnamed = state.engineRatingKind === "blank";
-  const net = ratio(gives, under(constant(100 * USUAL_LOSS)));
+  const net = ratio(gives, under(FIELD.fanLossesUsual));
   const bracket = {
     atBest: isUnnamed ? net : product(net, under(FIELD.fanLossesLeast)),
-    assumed: `fan and accessory losses ${100 * USUAL_LOSS} %`,
+    assumed: join(constant("fan and accessory losses "), FIELD.fanLossesUsual, constant(" %")),
   };
   const given: Given = { what: "engine on site", gives, ...(isAssumed && bracket) };
   if (kind === "standby") {

@@ -1,6 +1,7 @@
 import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { USUAL_BELT_EFFICIENCY } from "../../../src/drive/belt-drive.ts";
-import { LEAST_ENGINE_LOAD } from "../../../src/drive/engine-net-power.ts";
+import { LEAST_ENGINE_LOAD, USUAL_LOSS } from "../../../src/drive/engine-net-power.ts";
+import { PART_LOAD } from "../../../src/drive/fuel-rate.ts";
 import { TANK_SPANS, tankTimeMethod, USUAL_RESERVE, USUAL_USABLE_SHARE } from "../../../src/drive/fuel-tank.ts";
 import { ASSUMED_MOTOR_EFFICIENCY, USUAL_CONVERTER_EFFICIENCY } from "../../../src/estimate/energy-cost.ts";
 import { NEARLY_USED } from "../../../src/pressure/flange-check.ts";
@@ -18,6 +19,8 @@ const SHARE: Bounds = { atLeast: 0, atMost: 1 };
 const LARGE_SHARE: Bounds = { above: 0, atMost: 1 };
 const MORE: Bounds = { atLeast: 0, atMost: 10 };
 const TIMES: Bounds = { atLeast: 1, atMost: 100 };
+/** Of the rating of an engine: what ENGINELOAD takes. */
+const LOSSES: Bounds = { atLeast: 0, below: 0.5 };
 const VELOCITY: Bounds = { above: 0, atMost: 30 };
 /** A year. */
 const HOURS: Bounds = { above: 0, atMost: 8784 * 3600 };
@@ -211,9 +214,16 @@ export const settings = {
     help: "Where none is held.",
     usual: HOUSE,
   }),
+  fanLossesUsual: percent({
+    label: "Fan, other losses, usual",
+    bounds: LOSSES,
+    whenBlank: USUAL_LOSS,
+    help: "Of a gross rating, none stated.",
+    usual: PRACTICE,
+  }),
   fanLossesLeast: percent({
     label: "Minimum fan, other losses",
-    bounds: { atLeast: 0, atMost: 0.5 },
+    bounds: LOSSES,
     whenBlank: 0.03,
     help: "Of a gross rating, at best.",
     usual: PRACTICE,
@@ -223,6 +233,22 @@ export const settings = {
     bounds: SHARE,
     whenBlank: LEAST_ENGINE_LOAD,
     help: "Below it for long: wet stacking.",
+    usual: PRACTICE,
+  }),
+  fuelAtLowLoad: amount({
+    label: "Consumption at 40 % load",
+    quantity: "ratio",
+    bounds: TIMES,
+    whenBlank: PART_LOAD[1][1],
+    help: "Over that from half load up.",
+    usual: PRACTICE,
+  }),
+  fuelAtQuarterLoad: amount({
+    label: "Consumption at 25 % load",
+    quantity: "ratio",
+    bounds: TIMES,
+    whenBlank: PART_LOAD[0][1],
+    help: "Over that from half load up.",
     usual: PRACTICE,
   }),
   tankUsable: percent({

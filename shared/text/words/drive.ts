@@ -86,7 +86,7 @@ export const driveWords: WordsOf<keyof DriveFindings> = {
   "motor-starting-current": (f) =>
     `${f.subject} is the largest of ${f.facts.direct} times full-load current direct on line; star-delta (wye-delta) draws ${f.facts.starDelta} times, a soft starter ${f.facts.soft}, a variable-frequency drive ${f.facts.drive}`,
   "engine-rating-assumed": (f) =>
-    `${f.subject} is taken as the continuous net rating at run speed; do not use a standby, intermittent or gross rating`,
+    `${f.subject} is taken as the continuous net rating at run speed; do not use a standby or intermittent rating, and take off a gross one what fan and accessories take`,
   "engine-gross-rating-assumed": (f) =>
     `${f.subject} is taken as the continuous gross rating at run speed; do not use a standby or intermittent rating`,
   "engine-losses-assumed": (f, say) =>

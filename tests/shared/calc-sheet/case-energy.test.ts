@@ -163,4 +163,36 @@ describe("energy of the cases", () => {
     expect(numberAt(cells, "fuelOfYear")).toBeCloseTo(total, 6);
     expect(numberAt(cells, "runningCost")).toBeCloseTo(3.9 * total, 4);
   });
+
+  // By hand as above: 22.84 hp at 1500 gpm and 5.46 hp at 600 gpm, at sea level and 77 °F, where ISO 3046-1 takes nothing off.
+  // Common practice: × 1.1 at 40 % load and × 1 from 50 %, so × 1.05 at 45 %; below 25 % the rule says nothing.
+  it("is fuel at part load where the engine is rated, by the settings", () => {
+    const engine = {
+      driver: "engine",
+      driveEfficiency: "",
+      engineRating: `${22.84 / 0.45} hp`,
+      engineRatingKind: "continuous net",
+      aspiration: "turbo",
+      airTemperature: "77 degF",
+      specificConsumption: "0.38 lb/hp-h",
+    } as const;
+    const full = (22.84 * 0.38) / 7.0102;
+    const cells = cellsOf(typed(engine));
+    expect(numberAt(cells, "caseFuel.2.load")).toBeCloseTo(45, 1);
+    expect(numberAt(cells, "caseFuel.2.rate") / full).toBeCloseTo(1.05, 2);
+    expect(numberAt(cells, "caseFuel.2.fuel") / numberAt(cells, "caseFuel.2.rate")).toBeCloseTo(300, 9);
+    expect(numberAt(cells, "caseFuel.0.load")).toBeCloseTo((45 * 5.464) / 22.84, 1);
+    expect(cells.get("caseFuel.0.rate")).toBe("not worked out");
+    expect(cells.get("fuelOfYear")).toBe("not worked out");
+    const more = cellsOf(typed({ ...engine, fuelAtLowLoad: "1.4" }));
+    expect(numberAt(more, "caseFuel.2.rate") / full).toBeCloseTo(1.2, 2);
+    const high = cellsOf(
+      typed(engine, [
+        ...CASES.slice(0, 2),
+        { ...(CASES[2] as CaseText), fields: { flow: "1500 gpm", altitude: "6000 ft" } },
+      ]),
+    );
+    expect(numberAt(high, "caseFuel.2.load")).toBeGreaterThan(50);
+    expect(numberAt(high, "caseFuel.2.rate") / full).toBeCloseTo(1, 2);
+  });
 });

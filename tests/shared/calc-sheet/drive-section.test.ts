@@ -160,6 +160,23 @@ describe("an engine on the sheet", () => {
     expect(figure(cells, "tankHours") * rate).toBeCloseTo(litres, 6);
   });
 
+  it.each(["60", "75", "110", "170", "250", "400"])("burns what ENGINELOAD says at any load: %s hp", (engineRating) => {
+    const cells = cellsOf(duty({ ...ENGINE, engineRating, altitude: "2000" }));
+    for (const [power, rate] of [
+      ["driverPower", "fuelRate"],
+      ["powerOfOne", "operatingFuelRate"],
+    ] as const) {
+      const entry = entryNamed("ENGINELOAD") as NonNullable<ReturnType<typeof entryNamed>>;
+      const args = [figure(cells, power), Number(engineRating), "0 %", 2000, ...[77, "turbo"], null, "US"];
+      const outcome = call(entry, args);
+      const [, answer] = outcome.ok ? (outcome.value as unknown as readonly (readonly unknown[])[]) : [];
+      expect(answer).toBeDefined();
+      const said = answer?.[5];
+      if (typeof said === "number") expect(figure(cells, rate) / said).toBeCloseTo(1, 9);
+      else expect(cells.get(rate)).toBe("not worked out");
+    }
+  });
+
   it("has fuel and tank without a rating too", () => {
     const cells = cellsOf(duty({ driver: "engine", specificConsumption: "0.36", tankVolume: "100" }));
     expect(figure(cells, "fuelRate")).toBeCloseTo(3.705, 2);

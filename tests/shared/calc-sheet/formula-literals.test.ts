@@ -16,6 +16,8 @@ const STRUCTURE = [
   /,[0-6]\)/g,
   // Points of a curve, and rows of a list of findings.
   /,(?:13|25)(?=,)/g,
+  // Rows of a list of reasons, the last argument before the units.
+  /,5(?=,\))/g,
   /(?<=DUTY\.FINDINGS\([^()]*),\d+\)/g,
 ];
 
@@ -44,11 +46,11 @@ const POWERS_OF_TEN = [100, 1000, 100_000, 1_000_000];
 const PLAIN = [0, 1, 2, 1e-9, 1e-6];
 /**
  * The reach of a system that is drawn and how far a speed table goes; the height of a siphon, 7 m less 1.1 m each 1000 m,
- * and the 30 kPa under which air comes out of it, those of the method of GRADELINE; the 5 % that ENGINELOAD takes of a
- * gross rating; twice the vacuum that a suction line stands, as PIPECOLLAPSE has it; and the tenth of best efficiency flow
+ * and the 30 kPa under which air comes out of it, those of the method of GRADELINE; the loads in per cent between which the
+ * settings have an engine's fuel at part load; twice the vacuum that a suction line stands, as PIPECOLLAPSE has it; and the tenth of best efficiency flow
  * under which no pump runs on, as OPERATINGREGION has it.
  */
-const OF_METHODS = [1.2, 2.5, 7, 1.1, 30_000, 5, 10];
+const OF_METHODS = [1.2, 2.5, 7, 1.1, 30_000, 10, 25, 40, 50, 110];
 
 const KNOWN = new Set([...OF_UNITS, ...POWERS_OF_TEN, ...PLAIN, ...OF_METHODS]);
 

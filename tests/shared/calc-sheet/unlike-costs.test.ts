@@ -60,12 +60,13 @@ describe("what a station of unlike pumps uses", () => {
   });
 
   // Common practice by the catalogue's figures: 265 g/kWh at 30 kW, 228 at 110, 205 at 400, straight lines in the logarithm.
-  it("is each engine's at what is usual of its own power, where no consumption is stated, with cases too", () => {
+  it("is each engine's at what is usual of its own size, where no consumption is stated, with cases too", () => {
     const usual = (kilowatts: number): number =>
       kilowatts < 110
         ? 265 + ((228 - 265) * Math.log(Math.max(kilowatts, 30) / 30)) / Math.log(110 / 30)
         : 228 + ((205 - 228) * Math.log(Math.min(kilowatts, 400) / 110)) / Math.log(400 / 110);
-    const burnt = (horsepower: number): number => horsepower * 0.7457 * usual(horsepower * 0.7457);
+    /** At a power, by an engine of the most its pump takes. */
+    const burnt = (horsepower: number, most: number): number => horsepower * usual(most * 0.7457);
     // Pumps of a third of the efficiency, so that their powers stand where the usual consumption falls.
     const poor = (pump: typeof A) => ({
       ...pump,
@@ -80,7 +81,8 @@ describe("what a station of unlike pumps uses", () => {
     );
     const cells = cellsOf(typed);
     const [a, b] = [0, 1].map((row) => number(cells, `stationStates.${row}.shaftPower`)) as [number, number];
-    const share = 1 + burnt(b) / burnt(a);
+    const [mostOfA, mostOfB] = [number(cells, "driverPower"), number(cells, "otherPump1MaxPower.0.power")];
+    const share = 1 + burnt(b, mostOfB) / burnt(a, mostOfA);
     expect(share / (1 + b / a)).toBeGreaterThan(1.005);
     expect(number(cells, "fuelOfYear") / (number(cells, "operatingFuelRate") * share * 2000)).toBeCloseTo(1, 4);
     const withCase = cellsOf({ ...typed, cases: [{ name: "all year", hours: "2000", fields: {} }] });
