@@ -1,5 +1,6 @@
 import type { FindingCode } from "../../../src/basis/finding-code.ts";
 import type { Finding } from "../../../src/basis/result.ts";
+import type { VerdictSubject } from "../../../src/judgement/verdict.ts";
 import { textIn, withTextIn } from "../../duty/boxes.ts";
 import { type Decoded, decodeDuty } from "../../duty/decode.ts";
 import type { DutyText } from "../../duty/duty-text.ts";
@@ -7,6 +8,7 @@ import type { FoundAt, Mend, Mender } from "./mend.ts";
 import { OF_BOXES } from "./of-boxes.ts";
 import { OF_LINES } from "./of-lines.ts";
 import { mendsOfSuggestions } from "./of-suggestions.ts";
+import { mendsOfVerdict } from "./of-verdicts.ts";
 
 /** As many as are offered beside one finding, and as are tried for them. */
 const MOST_MENDS = 4;
@@ -18,6 +20,8 @@ export interface Mends {
   readonly at: (place: string, finding: Finding) => readonly Mend[];
   /** Of a finding that the calculation made. */
   readonly of: (finding: Finding) => readonly Mend[];
+  /** Of a verdict that does not pass. */
+  readonly ofVerdict: (subject: VerdictSubject) => readonly Mend[];
 }
 
 /** What clears the findings of a duty, each tried before it is offered. */
@@ -32,6 +36,7 @@ export function mendsFor(typed: DutyText, decoded: Decoded): Mends {
       const own = OF_LINES[finding.code] as Mender<FindingCode> | undefined;
       return own?.(finding, { place: "", text: "", typed, duty }) ?? [];
     },
+    ofVerdict: (subject) => mendsOfVerdict(subject, duty),
   };
 }
 

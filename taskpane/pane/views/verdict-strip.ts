@@ -3,6 +3,7 @@ import type { ShownVerdict } from "../../../shared/package/verdicts.ts";
 import { STATE_SIGNS } from "../../../shared/text/verdict-text.ts";
 import { VERDICT_STATES, type VerdictState, type VerdictSubject } from "../../../src/judgement/verdict.ts";
 import type { PaneContext } from "../context.ts";
+import { mendingOf, mendsView } from "./findings.ts";
 
 /** The step in which a subject is stated and explained. */
 export const STEP_OF: Readonly<Record<VerdictSubject, string>> = {
@@ -55,13 +56,18 @@ export function worstOfStep({ worked: { verdicts } }: PaneContext, step: string)
 }
 
 /** What is said of the subjects of a step, with all that does not pass. */
-export function verdictsOfStepView({ worked: { verdicts } }: PaneContext, step: string): TemplateResult {
-  return html`${verdicts.filter(({ subject }) => STEP_OF[subject] === step).map(verdictView)}`;
+export function verdictsOfStepView(context: PaneContext, step: string): TemplateResult {
+  const of = context.worked.verdicts.filter(({ subject }) => STEP_OF[subject] === step);
+  return html`${of.map((verdict) => verdictView(context, verdict))}`;
 }
 
-function verdictView({ state, name, text, source, besides }: ShownVerdict): TemplateResult {
+function verdictView(
+  context: PaneContext,
+  { subject, state, name, text, source, besides }: ShownVerdict,
+): TemplateResult {
   return html`<div class="verdict-said ${state}">
     <p>${stateView(state)} <strong>${name}.</strong> ${text}</p>
+    ${mendsView(context.worked.mends.ofVerdict(subject), mendingOf(context))}
     ${source === "" ? nothing : html`<p class="source">${source}</p>`}
     ${
       besides.length === 0
