@@ -1,6 +1,7 @@
 import type { Scalar } from "../../shared/cells/cell.ts";
 import { leftBehind } from "../../shared/ports/host-fault.ts";
 import type { SheetHost } from "../../shared/ports/sheet-host.ts";
+import { part } from "../part.ts";
 import { textForExcel } from "./cell-text.ts";
 import { cellOf } from "./cell-value.ts";
 import { holdsPictures } from "./draw-picture.ts";
@@ -13,7 +14,7 @@ import { watchCalculation } from "./watch-calculation.ts";
 /** The workbook that the pane is open beside. Whatever fails is a HostFault. */
 export const excelHost: SheetHost = {
   kind: "excel",
-  addSheets: (set) => told(async () => (await import("./add-sheets.ts")).addSheets(set)),
+  addSheets: (set) => told(async () => (await part(import("./add-sheets.ts"))).addSheets(set)),
   sheetNames: () =>
     told(() =>
       Excel.run({ delayForCellEdit: true }, async (context) => {

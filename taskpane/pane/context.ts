@@ -1,5 +1,6 @@
 import type { TemplateResult } from "lit";
 import type { SheetHost } from "../../shared/ports/sheet-host.ts";
+import type { Later } from "./later/later.ts";
 import type { PaneEvent, PaneState } from "./state.ts";
 import type { WorkedOut } from "./worked.ts";
 
@@ -18,24 +19,34 @@ export interface PaneContext {
   readonly repairFunctions: () => Promise<void>;
   /** Puts the focus on a box, after showing the stage and opening the step it is in. */
   readonly goTo: (id: string) => void;
+  /** What is loaded after the first screen, and the way to try that once more. */
+  readonly later: Later;
+  readonly loadLater: () => void;
   /** The words of the last pause in typing, for the screen reader. */
   readonly announcement: string;
 }
 
-/** One section of the pane. A further step is one more file with one of these, and its place in `STAGES`. */
-export interface Step {
+/** Where a step stands in the pane. */
+export interface StepPlace {
   readonly key: string;
   readonly title: string;
-  readonly view: (context: PaneContext) => TemplateResult;
   /** Place keys that begin so belong to this step, for links to a box. */
   readonly holds?: readonly string[];
-  /** A few words beside the title. */
-  readonly brief?: (context: PaneContext) => string;
   /** It begins its stage and does not fold away. */
   readonly isFixed?: true;
   /** It holds work of its own, which a step that is not drawn while it is closed would lose. */
   readonly holdsWork?: true;
 }
+
+/** What a step shows. */
+export interface StepContent {
+  readonly view: (context: PaneContext) => TemplateResult;
+  /** A few words beside the title. */
+  readonly brief?: (context: PaneContext) => string;
+}
+
+/** One section of the pane. A further step is one more file with its content, and its place in `STAGES`. */
+export interface Step extends StepPlace, StepContent {}
 
 /** The element id of a box. */
 export function boxId(key: string): string {

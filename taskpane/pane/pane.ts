@@ -3,9 +3,11 @@ import { type DutyText, EMPTY_DUTY } from "../../shared/duty/duty-text.ts";
 import { failureText } from "../../shared/ports/host-fault.ts";
 import type { SheetHost } from "../../shared/ports/sheet-host.ts";
 import { findingText } from "../../shared/text/finding-text.ts";
+import { part } from "../part.ts";
 import type { PaneContext } from "./context.ts";
 import { showHelpLine } from "./help-line.ts";
 import { inBrief } from "./in-brief.ts";
+import { type Later, loadLaterPart } from "./later/later.ts";
 import { keepDuty, keptDuty, putAside } from "./remember.ts";
 import { type FunctionRepair, repairWords } from "./repair.ts";
 import { STAGES } from "./stages.ts";
@@ -61,6 +63,9 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
   let state = services.opening === undefined ? stateKept() : openingState(services.opening);
   let announcement = "";
   let hasFailed = false;
+  let later: Later = "loading";
+  /** What is to have the focus once it is there. */
+  let awaited: string | undefined;
   let pause: ReturnType<typeof setTimeout> | undefined;
   const pane = document.createElement("div");
   pane.className = "duty-pane";
@@ -124,10 +129,27 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
       send({ type: "stage-shown", stage });
       send({ type: "step-toggled", step: step.key, open: true });
     }
+    awaited = later === "loading" && document.getElementById(id) === null ? id : undefined;
+    focusOn(id);
+  }
+
+  function focusOn(id: string): void {
     const target = document.getElementById(id);
     for (let fold = target?.closest("details"); fold; fold = fold.parentElement?.closest("details")) fold.open = true;
     const focusable = target instanceof HTMLDetailsElement ? target.querySelector("summary") : target;
     focusable?.focus();
+  }
+
+  /** Loads what the first screen does without; where that cannot be had, the steps that need it say so. */
+  async function loadLater(): Promise<void> {
+    if (later === "failed") {
+      later = "loading";
+      draw();
+    }
+    later = await loadLaterPart();
+    draw();
+    if (awaited !== undefined) focusOn(awaited);
+    awaited = undefined;
   }
 
   /** Looks up the duties of the workbook; a single one comes into a pane that nothing was typed in. */
@@ -135,7 +157,7 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
     try {
       const recorded = await services.host?.recorded();
       if (recorded === undefined) return;
-      const { dutiesIn } = await import("../../shared/calc-sheet/open-again/duties-in.ts");
+      const { dutiesIn } = await part(import("../../shared/calc-sheet/open-again/duties-in.ts"));
       send({ type: "sheets-read", found: dutiesIn(recorded) });
       const byHand = await services.host?.calculatesByHand?.();
       send({ type: "calculation-told", byHand: byHand === true });
@@ -194,6 +216,8 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
       help: services.help ?? "help/",
       send,
       goTo,
+      later,
+      loadLater,
       announcement,
       readSheets,
       repairFunctions,
@@ -210,6 +234,7 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
     state = { ...openingState(), aside: state.duty, notice: { kind: "failed", text: PUT_ASIDE } };
     draw();
   } else if (services.opening !== undefined) keep();
+  void loadLater();
   settleNow();
   window.addEventListener("beforeunload", (event) => {
     if (state.isUnkept) event.preventDefault();

@@ -1,21 +1,13 @@
-import type { StepId } from "../../shared/duty/fields.ts";
+import { PACKAGE_SECTIONS } from "../../shared/calc-sheet/duty-plan.ts";
+import { LOGO_PLACE } from "../../shared/duty/duty-text.ts";
+import { fieldsOf, type StepId } from "../../shared/duty/fields.ts";
 import type { Step } from "./context.ts";
+import { laterStep } from "./later/later-step.ts";
 import { traceCurve } from "./tracing/step.ts";
-import { cases } from "./views/cases.ts";
 import { flowAndLevels } from "./views/flow-and-levels.ts";
-import { job } from "./views/job.ts";
 import { dischargeLine, suctionLine } from "./views/lines.ts";
 import { liquidAndSite } from "./views/liquid-and-site.ts";
-import { PACKAGE_STEPS } from "./views/package/package-steps.ts";
-import { pump } from "./views/pump.ts";
-import { pumps } from "./views/pumps.ts";
-import { range } from "./views/range.ts";
 import { results } from "./views/results.ts";
-import { settings } from "./views/settings.ts";
-import { station } from "./views/station.ts";
-import { systemCurve } from "./views/system-curve.ts";
-import { toConfirm } from "./views/to-confirm.ts";
-import { writeSheet } from "./views/write-sheet.ts";
 
 export const STAGE_KEYS = ["duty", "pump", "package", "slurry", "cost", "sheet"] as const;
 export type StageKey = (typeof STAGE_KEYS)[number];
@@ -28,8 +20,25 @@ export interface Stage {
 }
 
 function ofPackage(...ids: readonly StepId[]): readonly Step[] {
-  return PACKAGE_STEPS.filter(({ key }) => (ids as readonly string[]).includes(key));
+  return PACKAGE_SECTIONS.filter(({ id }) => ids.includes(id)).map(({ id, title }) =>
+    laterStep({ key: id, title, holds: fieldsOf(id) }),
+  );
 }
+
+const pumps = laterStep({
+  key: "pumps",
+  title: "Pump table and ranking",
+  holds: [...fieldsOf("ranking"), "pumps", "ranking"],
+});
+const pump = laterStep({ key: "pump", title: "Selected pump", holds: ["pump"] });
+const station = laterStep({ key: "station", title: "Station", holds: fieldsOf("station") });
+const range = laterStep({ key: "range", title: "Operating range", holds: fieldsOf("range") });
+const systemCurve = laterStep({ key: "system-curve", title: "System curve", holds: fieldsOf("system") });
+const cases = laterStep({ key: "cases", title: "Cases", holds: [...fieldsOf("cases"), "cases"] });
+const job = laterStep({ key: "job", title: "Job", holds: [...fieldsOf("job"), LOGO_PLACE, "revisions"] });
+const writeSheet = laterStep({ key: "write", title: "Calc sheet" });
+const toConfirm = laterStep({ key: "toConfirm", title: "To confirm with the customer" });
+const settings = laterStep({ key: "settings", title: "Settings", holds: fieldsOf("settings") });
 
 const AROUND_THE_PUMP = ofPackage("pressure", "pipe", "bolting", "drive", "priming", "materials");
 

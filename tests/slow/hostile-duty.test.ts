@@ -10,6 +10,7 @@ const ENTRY = `
 import { html, render } from "lit";
 import { SAMPLE_DUTIES } from "./shared/duty/samples.ts";
 import { inBrief } from "./taskpane/pane/in-brief.ts";
+import { LATER_PART } from "./taskpane/pane/later/later-part.ts";
 import { openingState } from "./taskpane/pane/state.ts";
 import { STAGES } from "./taskpane/pane/stages.ts";
 import { footBarView } from "./taskpane/pane/views/foot-bar.ts";
@@ -27,7 +28,7 @@ function faultsOf(duty) {
   const state = { ...openingState(duty), closedSteps: new Set() };
   const worked = workedOut(duty);
   const announcement = inBrief(worked, duty.unitSet).join(". ");
-  const context = { state, worked, host: undefined, help: "help/", send() {}, goTo() {}, announcement };
+  const context = { state, worked, host: undefined, help: "help/", send() {}, goTo() {}, later: LATER_PART, announcement };
   const steps = STAGES.flatMap((stage) => stage.steps).map((step) => stepView(context, step));
   render(html\`\${paneHeadView(context)} \${steps} \${footBarView(context)}\`, root);
   const text = root.textContent;

@@ -1,5 +1,6 @@
 import { failureText } from "../../../shared/ports/host-fault.ts";
 import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
+import { part } from "../../part.ts";
 import type { PaneContext } from "../context.ts";
 import { readInWorker, tooLarge } from "../reading/read-in-worker.ts";
 import { candidatesOf } from "./candidates.ts";
@@ -59,7 +60,7 @@ export async function importPumpFiles({ host, send, state }: Wanting, files: rea
 /** Offers the invented pumps; in a workbook they become sheets of their own. */
 export async function addInventedPumps({ host, send }: Wanting): Promise<void> {
   await attempt(send, "Adding the invented library …", async () => {
-    const { inventedPumps } = await import("../../../shared/pump-table/library/library.ts");
+    const { inventedPumps } = await part(import("../../../shared/pump-table/library/library.ts"));
     const tables = inventedPumps();
     const candidates = candidatesOf("the invented library: nobody makes these pumps", tables);
     return { type: "offers-read", candidates, ...(await addedTo(host, { ...tables, note: INVENTED_NOTE })) };
@@ -79,7 +80,7 @@ async function addedTo(
   tables: Tables,
 ): Promise<Pick<Extract<OffersEvent, { type: "offers-read" }>, "places" | "sheets">> {
   if (host === undefined) return {};
-  const { addPumpSheets } = await import("../../../shared/pump-table/pump-sheets.ts");
+  const { addPumpSheets } = await part(import("../../../shared/pump-table/pump-sheets.ts"));
   const sheets = await addPumpSheets(host, tables);
   const [list = "", curves = ""] = sheets;
   return { sheets, places: { curves, list } };

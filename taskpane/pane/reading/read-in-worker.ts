@@ -1,4 +1,5 @@
 import type { FileAnswer, FileAsked, Progress } from "../../../shared/file-reading/read-file.ts";
+import { notLoaded, part } from "../../part.ts";
 import type { FromWorker } from "./messages.ts";
 
 /** As much of a browser's worker as is used. */
@@ -36,7 +37,7 @@ export async function readInWorker<const A extends FileAsked>(
 ): Promise<FileAnswer<A> | undefined> {
   const worker = start();
   if (worker === undefined) {
-    const { readFile } = await import("../../../shared/file-reading/read-file.ts");
+    const { readFile } = await part(import("../../../shared/file-reading/read-file.ts"));
     return readFile(asked, follow.progress) as FileAnswer<A>;
   }
   try {
@@ -57,8 +58,10 @@ function answerOf(worker: FileWorker, asked: FileAsked, { progress, signal }: Fo
     };
     worker.onerror = (event) => {
       event.preventDefault?.();
-      const reason = event.message === undefined || event.message === "" ? "" : ` (${event.message})`;
-      reject(new Error(`The reading ended without an answer${reason}: the file may take more memory than there is.`));
+      const { message = "" } = event;
+      const fault = `The reading ended without an answer (${message}): the file may take more memory than there is.`;
+      // An error without words is that of a thread whose script could not be loaded.
+      reject(message === "" ? notLoaded(event) : new Error(fault));
     };
     worker.postMessage(asked);
   });

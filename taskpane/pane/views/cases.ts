@@ -18,7 +18,7 @@ import type { Worked } from "../../../shared/package/head-and-suction.ts";
 import { figures } from "../../../shared/text/words.ts";
 import { printedUnit, type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
-import { boxId, type PaneContext, type Step } from "../context.ts";
+import { boxId, type PaneContext, type StepContent } from "../context.ts";
 import { matching, nameList } from "../names.ts";
 import { comboboxView } from "./combobox.ts";
 import { fieldView } from "./field.ts";
@@ -29,10 +29,7 @@ import { sumLineOf, sumLineView } from "./sum-line.ts";
 const FIELDS = fieldsOf("cases");
 
 /** Named states of the duty, each with what it states anew, and their results beside one another. */
-export const cases: Step = {
-  key: "cases",
-  title: "Cases",
-  holds: [...FIELDS, "cases"],
+export const cases: StepContent = {
   view: (context) => {
     const { duty } = context.state;
     const typed = duty.cases ?? [];

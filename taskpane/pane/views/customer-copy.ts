@@ -7,6 +7,7 @@ import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import type { SheetSet } from "../../../shared/ports/sheet-set.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import type { Finding } from "../../../src/basis/result.ts";
+import { part } from "../../part.ts";
 import type { PaneContext } from "../context.ts";
 import { handOver, WORKBOOK_TYPE } from "../hand-over.ts";
 import type { Copying } from "../state.ts";
@@ -92,7 +93,7 @@ async function added(set: SheetSet, host: SheetHost): Promise<Copying> {
 
 async function saved(set: SheetSet): Promise<Copying> {
   // The pane loads what writes files when one is asked for.
-  const { bookOfSet } = await import("../../../shared/xlsx/book-of-set.ts");
+  const { bookOfSet } = await part(import("../../../shared/xlsx/book-of-set.ts"));
   const { sheetNames, bytes } = bookOfSet(set);
   const file = `${sheetNames[0] ?? ""}.xlsx`.replace(/[<>"|]/g, " ");
   handOver(file, bytes as Uint8Array<ArrayBuffer>, WORKBOOK_TYPE);
@@ -104,7 +105,7 @@ async function copy({ state, send }: PaneContext, make: (set: SheetSet) => Promi
   // The pane is drawn before the work begins.
   await new Promise((resolve) => setTimeout(resolve, 0));
   try {
-    const { customerCopy } = await import("../../../shared/calc-sheet/duty-sheets.ts");
+    const { customerCopy } = await part(import("../../../shared/calc-sheet/duty-sheets.ts"));
     const set = customerCopy(state.duty, today());
     const reason = (findings: readonly Finding[]): string =>
       findings.map((finding) => findingText(finding, state.duty.unitSet)).join(" ");

@@ -1,15 +1,15 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { type DutyText, EMPTY_DUTY } from "../../../shared/duty/duty-text.ts";
 import { notKnown, withoutNotKnown } from "../../../shared/duty/not-known.ts";
-import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import type { PaneContext } from "../context.ts";
 import { downloadDuty, readDutyFile } from "../duty-file.ts";
+import { notHereView } from "../later/not-here.ts";
 import { findingsView } from "./findings.ts";
 
 /** Back and forward, files, and the samples to start from. */
 export function fileBarView(context: PaneContext): TemplateResult {
-  const { state, send } = context;
+  const { state, send, later } = context;
   const back = state.past.at(-1);
   const forward = state.future.at(-1);
   return html`<div class="file-bar">
@@ -45,8 +45,9 @@ export function fileBarView(context: PaneContext): TemplateResult {
         <input type="file" accept=".json,application/json" hidden @change=${(event: Event) => openFile(context, event)} />
       </div>
       <h3>Start from a sample</h3>
+      ${typeof later === "string" ? notHereView(context, later) : nothing}
       <ul>
-        ${SAMPLE_DUTIES.map(
+        ${(typeof later === "string" ? [] : later.samples).map(
           ({ name, about, duty }) => html`<li>
             <button
               class="sample"

@@ -1,7 +1,6 @@
 import { html } from "lit";
-import { LOGO_PLACE } from "../../../shared/duty/duty-text.ts";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
-import type { Step } from "../context.ts";
+import type { StepContent } from "../context.ts";
 import { fieldView } from "./field.ts";
 import { logoView } from "./logo.ts";
 import { revisionHistoryView } from "./revision-history.ts";
@@ -9,10 +8,7 @@ import { revisionHistoryView } from "./revision-history.ts";
 const FIELDS = fieldsOf("job");
 
 /** The title block of the sheet. */
-export const job: Step = {
-  key: "job",
-  title: "Job",
-  holds: [...FIELDS, LOGO_PLACE, "revisions"],
+export const job: StepContent = {
   brief: ({ state }) => state.duty.fields.item.trim() || state.duty.fields.project.trim(),
   view: (context) =>
     html`${logoView(context)} ${FIELDS.map((key) => fieldView(context, key))} ${revisionHistoryView(context)}`,

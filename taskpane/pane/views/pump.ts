@@ -6,7 +6,7 @@ import type { PumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
 import { amountText } from "../../../shared/text/words.ts";
 import { amount, type Finding, gravestFirst } from "../../../src/basis/result.ts";
-import type { PaneContext, Step } from "../context.ts";
+import type { PaneContext, StepContent } from "../context.ts";
 import { PUMP_BOXES_FOLD } from "../state.ts";
 import { figureView, isWaiting } from "./figure.ts";
 import { mendingOf, remarksView } from "./findings.ts";
@@ -23,10 +23,7 @@ import { verdictsOfStepView } from "./verdict-strip.ts";
 const ROUNDING = 1e-6;
 
 /** The pump chosen for the duty: as it is and runs, its curve, and where it and the system meet. */
-export const pump: Step = {
-  key: "pump",
-  title: "Selected pump",
-  holds: ["pump"],
+export const pump: StepContent = {
   brief: ({ state }) => state.duty.pump?.name.trim() ?? "",
   view: (context) => {
     const chosen = context.state.duty.pump;

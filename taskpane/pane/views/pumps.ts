@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
-import type { PaneContext, Step } from "../context.ts";
+import type { PaneContext, StepContent } from "../context.ts";
 import type { Candidates } from "../pump/candidates.ts";
 import { fieldsView } from "./fields.ts";
 import { pumpSourceView } from "./pump-source.ts";
@@ -8,10 +8,7 @@ import { pumpSourceView } from "./pump-source.ts";
 const FIELDS = fieldsOf("ranking");
 
 /** Where the pumps come from, how they rank on the duty, and up to four side by side. */
-export const pumps: Step = {
-  key: "pumps",
-  title: "Pump table and ranking",
-  holds: [...FIELDS, "pumps", "ranking"],
+export const pumps: StepContent = {
   brief: ({ state }) => {
     const { candidates } = state.offers;
     return candidates === undefined ? "" : counted(candidates.pumps.length, "pump", "pumps");

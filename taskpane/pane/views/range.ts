@@ -5,7 +5,7 @@ import type { DutyCase, PumpOnDuty } from "../../../shared/package/pump-on-duty.
 import { figures } from "../../../shared/text/words.ts";
 import { printedUnit, type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
-import type { PaneContext, Step } from "../context.ts";
+import type { PaneContext, StepContent } from "../context.ts";
 import { fieldsView } from "./fields.ts";
 import { figureText, figureView } from "./figure.ts";
 import { remarksView } from "./findings.ts";
@@ -14,10 +14,7 @@ import { verdictsOfStepView } from "./verdict-strip.ts";
 const FIELDS = fieldsOf("range");
 
 /** How far levels, pipe and the bought pump may stray, and what the pump then does at worst. */
-export const range: Step = {
-  key: "range",
-  title: "Operating range",
-  holds: FIELDS,
+export const range: StepContent = {
   view: (context) =>
     html`${verdictsOfStepView(context, "range")} ${fieldsView(context, FIELDS)} ${regionView(context)}`,
 };

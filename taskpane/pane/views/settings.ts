@@ -1,16 +1,10 @@
 import { html, type nothing, type TemplateResult } from "lit";
-import { fieldsOf } from "../../../shared/duty/fields.ts";
 import { shownSettings } from "../../../shared/package/shown-settings.ts";
-import type { PaneContext, Step } from "../context.ts";
+import type { PaneContext, StepContent } from "../context.ts";
 import { fieldView } from "./field.ts";
 
-const FIELDS = fieldsOf("settings");
-
 /** Figures of judgement that the formulas of the sheet rest on, those alone that this duty uses. */
-export const settings: Step = {
-  key: "settings",
-  title: "Settings",
-  holds: FIELDS,
+export const settings: StepContent = {
   view: (context) => html`<p class="hint">
       What the sheet judges by where nobody has stated it: usual figures, each with its own line on the sheet.
     </p>

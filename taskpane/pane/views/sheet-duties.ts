@@ -6,7 +6,7 @@ import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import type { PaneContext } from "../context.ts";
 import { sheetOf } from "../sheet-duties.ts";
-import { write } from "./write-sheet.ts";
+import { write } from "../write.ts";
 
 const AGREES = "sheet-agrees";
 

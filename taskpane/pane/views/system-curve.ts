@@ -3,7 +3,7 @@ import { fieldsOf } from "../../../shared/duty/fields.ts";
 import { figures } from "../../../shared/text/words.ts";
 import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
-import type { PaneContext, Step } from "../context.ts";
+import type { PaneContext, StepContent } from "../context.ts";
 import { type CurvePoint, systemCurvePicture } from "../pictures/system-curve.ts";
 import { fieldView } from "./field.ts";
 import { isWaiting } from "./figure.ts";
@@ -11,10 +11,7 @@ import { remarksView } from "./findings.ts";
 
 const FIELDS = fieldsOf("system");
 
-export const systemCurve: Step = {
-  key: "system-curve",
-  title: "System curve",
-  holds: FIELDS,
+export const systemCurve: StepContent = {
   view: (context) => html`${FIELDS.map((key) => fieldView(context, key))} ${curveView(context)}`,
 };
 

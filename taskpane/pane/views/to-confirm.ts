@@ -8,12 +8,10 @@ import { shownSection } from "../../../shared/package/shown-section.ts";
 import { workedDuty } from "../../../shared/package/worked-duty.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
-import type { PaneContext, Step } from "../context.ts";
+import type { PaneContext, StepContent } from "../context.ts";
 
 /** What rests on nobody's word yet, in one list as the sheet prints it. */
-export const toConfirm: Step = {
-  key: "toConfirm",
-  title: "To confirm with the customer",
+export const toConfirm: StepContent = {
   brief: (context) => {
     const count = taken(context).length + assumed(context).length;
     return count === 0 ? "" : `${count} assumed`;

@@ -2,22 +2,18 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { FoundDuty } from "../../../shared/calc-sheet/open-again/duties-in.ts";
 import { changeText } from "../../../shared/duty/change.ts";
 import { dutyChanges } from "../../../shared/duty/revision.ts";
-import { type NextIssue, nextIssue } from "../../../shared/package/next-issue.ts";
-import { failureText } from "../../../shared/ports/host-fault.ts";
+import type { NextIssue } from "../../../shared/package/next-issue.ts";
 import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
-import { findingText } from "../../../shared/text/finding-text.ts";
 import type { Finding } from "../../../src/basis/result.ts";
-import type { PaneContext, Step } from "../context.ts";
+import type { PaneContext, StepContent } from "../context.ts";
 import { sheetOf } from "../sheet-duties.ts";
-import { today } from "../today.ts";
+import { write } from "../write.ts";
 import { customerCopyView } from "./customer-copy.ts";
 import { findingsView } from "./findings.ts";
 import { openPointsView } from "./open-points.ts";
 
 /** Puts the duty on a sheet of its own. */
-export const writeSheet: Step = {
-  key: "write",
-  title: "Calc sheet",
+export const writeSheet: StepContent = {
   view: (context) => {
     const { state, host, worked } = context;
     const standing = sheetOf(state.duty, state.found);
@@ -117,30 +113,4 @@ function issueView({ revision, changes }: NextIssue): TemplateResult {
 function namesOf(sheets: readonly string[]): string {
   const quoted = sheets.map((name) => `“${name}”`);
   return [quoted.slice(0, -1).join(", "), ...quoted.slice(-1)].filter((part) => part !== "").join(" and ");
-}
-
-/** @param standing the sheet that the duty is a new revision of */
-export async function write(
-  { state, send, readSheets }: PaneContext,
-  host: SheetHost,
-  standing: FoundDuty | undefined,
-): Promise<void> {
-  send({ type: "writing", writing: { kind: "writing" } });
-  try {
-    const issue = standing && nextIssue(standing.back.duty, state.duty, today());
-    // The pane loads what lays sheets out when one is asked for.
-    const { dutySheets } = await import("../../../shared/calc-sheet/duty-sheets.ts");
-    const set = dutySheets(issue?.duty ?? state.duty, crypto.randomUUID(), host.holdsRecords());
-    if (set.ok) {
-      const sheets = await host.addSheets(set.value);
-      if (issue === undefined) send({ type: "writing", writing: { kind: "written", sheets } });
-      else send({ type: "issued", sheets, issue });
-      await readSheets();
-    } else {
-      const reason = set.findings.map((finding) => findingText(finding, state.duty.unitSet)).join(" ");
-      send({ type: "writing", writing: { kind: "failed", reason: `${reason} Nothing was changed in the workbook.` } });
-    }
-  } catch (error) {
-    send({ type: "writing", writing: { kind: "failed", reason: failureText(error) } });
-  }
 }

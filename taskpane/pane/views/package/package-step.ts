@@ -4,7 +4,7 @@ import type { Duty } from "../../../../shared/duty/duty.ts";
 import { fieldsOf } from "../../../../shared/duty/fields.ts";
 import { type ShownOption, type ShownSection, shownSection } from "../../../../shared/package/shown-section.ts";
 import type { UnitSetName } from "../../../../src/basis/quantities.ts";
-import type { PaneContext, Step } from "../../context.ts";
+import type { PaneContext, StepContent } from "../../context.ts";
 import { fieldsView } from "../fields.ts";
 import { findingsView, isGrave, type Mending, mendingOf } from "../findings.ts";
 import { verdictsOfStepView } from "../verdict-strip.ts";
@@ -14,13 +14,10 @@ import { sheetTableView } from "./sheet-table.ts";
 export type SectionPicture = (duty: Duty, width: number) => TemplateResult | undefined;
 
 /** A step of the package round the pump: what is stated, what the sheet says of it, and the usual caution. */
-export function packageStep(section: PackageSection, picture: SectionPicture): Step {
-  const { id, title, elsewhere, caution } = section;
+export function packageStep(section: PackageSection, picture: SectionPicture): StepContent {
+  const { id, elsewhere, caution } = section;
   const fields = fieldsOf(id);
   return {
-    key: id,
-    title,
-    holds: fields,
     view: (context) =>
       html`${verdictsOfStepView(context, id)} ${fieldsView(context, fields)}
         ${elsewhere === undefined ? nothing : html`<p class="hint">${elsewhere}</p>`}

@@ -11,7 +11,7 @@ import { settlingRuns } from "../../../../shared/package/settling.ts";
 import { solidsMap } from "../../../../shared/package/solids-map.ts";
 import { stagePressures } from "../../../../shared/package/stage-pressures.ts";
 import { printedUnit } from "../../../../src/basis/quantities.ts";
-import type { Step } from "../../context.ts";
+import type { StepContent } from "../../context.ts";
 import { costBars } from "../../pictures/cost-bars.ts";
 import { flangeFacePicture } from "../../pictures/flange-face.ts";
 import { powerLadderPicture } from "../../pictures/power-ladder.ts";
@@ -47,6 +47,6 @@ const PICTURES: Readonly<Partial<Record<StepId, SectionPicture>>> = {
 };
 
 /** The steps of the package, as the sheet has its sections. */
-export const PACKAGE_STEPS: readonly Step[] = PACKAGE_SECTIONS.map((section) =>
-  packageStep(section, PICTURES[section.id] ?? (() => undefined)),
+export const PACKAGE_STEPS: Readonly<Partial<Record<StepId, StepContent>>> = Object.fromEntries(
+  PACKAGE_SECTIONS.map((section) => [section.id, packageStep(section, PICTURES[section.id] ?? (() => undefined))]),
 );

@@ -81,6 +81,12 @@ it("says so where the thread ends without an answer", async () => {
   expect(seen.isEnded).toBe(true);
 });
 
+it("says so where the script of the thread cannot be loaded", async () => {
+  const { seen, start } = workerThat((_asked, _say, worker) => worker.onerror?.({}));
+  await expect(readInWorker(PUMPS, follow(), start)).rejects.toThrow("A part of Dutybook could not be loaded.");
+  expect(seen.isEnded).toBe(true);
+});
+
 it("does not load a file beyond 50 MB", () => {
   expect(tooLarge([{ name: "a.xlsx", size: 50e6 }])).toBeUndefined();
   expect(
