@@ -1,3 +1,4 @@
+import { append } from "../../src/basis/append.ts";
 import {
   printedUnit,
   type Quantity,
@@ -175,7 +176,7 @@ class Call {
     for (const slot of this.#slots) {
       const read = this.#read(slot, cornerOf(slot.argument));
       if ("error" in read) return { ok: false, error: read, findings: [], unitSet: this.#unitSet };
-      findings.push(...read.findings);
+      append(findings, read.findings);
       if (read.ok) values[slot.key] = read.value;
       else refused = true;
     }
@@ -203,7 +204,7 @@ class Call {
       }
       const read = this.#read(slot, cornerOf(slot.argument));
       if ("error" in read) return { ok: false, error: read, findings: [], unitSet: this.#unitSet };
-      findings.push(...read.findings);
+      append(findings, read.findings);
       if (read.ok) values[slot.key] = read.value;
       else refused = true;
     }
@@ -235,7 +236,7 @@ class Call {
           else if (!read.ok) problem ??= cellErrorOf(read.findings, this.#unitSet);
           else {
             values[slot.key] = read.value;
-            if (read.findings.length > 0 && findings.length < MOST_FINDINGS) findings.push(...read.findings);
+            if (read.findings.length > 0 && findings.length < MOST_FINDINGS) append(findings, read.findings);
           }
         }
         const contradiction = problem === undefined ? settleTemperature(values, this.#temperature) : undefined;
@@ -248,7 +249,7 @@ class Call {
         const shown = result.ok ? (this.#shown(result.value) as Cell | undefined) : undefined;
         // A figure beyond computation has nothing to be remarked on.
         const isSaid = shown !== undefined || !result.ok;
-        if (isSaid && result.findings.length > 0 && findings.length < MOST_FINDINGS) findings.push(...result.findings);
+        if (isSaid && result.findings.length > 0 && findings.length < MOST_FINDINGS) append(findings, result.findings);
         line.push(shown ?? cellErrorOf(result.ok ? [BEYOND_COMPUTATION] : result.findings, this.#unitSet));
       }
       out.push(line);

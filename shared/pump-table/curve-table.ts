@@ -1,3 +1,4 @@
+import { append } from "../../src/basis/append.ts";
 import type { UnitSet } from "../../src/basis/quantities.ts";
 import { type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
 import type { Unit } from "../../src/basis/units.ts";
@@ -87,7 +88,7 @@ function finished(
   // Where rows could not be read they have said so, and the shape of the rest means nothing.
   if (noted.length === 0) {
     for (const { from, count, firstRow } of curves) {
-      findings.push(...curveShapeFindings(figures, from, from + count - 1, rowPlace(place, firstRow), name));
+      append(findings, curveShapeFindings(figures, from, from + count - 1, rowPlace(place, firstRow), name));
     }
   }
   const usable = curves.length > 0 && !findings.some(({ kind }) => kind === "error");

@@ -1,3 +1,4 @@
+import { append } from "../basis/append.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
 import { andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
@@ -105,7 +106,7 @@ export function carrying(
   for (const [i, line] of runs.entries()) {
     const flow = flows[i] as number;
     const loss = lineLoss({ flow: Math.abs(flow), line, liquid });
-    findings.push(...loss.findings);
+    append(findings, loss.findings);
     if (!loss.ok) return fail(findings);
     const velocity = loss.value.segments.reduce((most, one) => Math.max(most, one.friction.velocity), 0);
     carried.push({ flow, velocity, loss: loss.value });

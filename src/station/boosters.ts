@@ -1,3 +1,4 @@
+import { append } from "../basis/append.ts";
 import type { Citation } from "../basis/citation.ts";
 import { STANDARD_GRAVITY } from "../basis/constants.ts";
 import { checkInputs, type Method } from "../basis/method.ts";
@@ -106,7 +107,7 @@ export function boosterPressures(input: BoostersInput): Result<readonly BoosterP
     if (!lost.ok || !head.ok) {
       return fail([...(lost.ok ? [] : lost.findings), ...(head.ok ? [] : head.findings.map((f) => ofPump(f, one)))]);
     }
-    if (between.length > 0) findings.push(...lost.findings);
+    if (between.length > 0) append(findings, lost.findings);
     grade -= lost.value;
     const before = i === 0 ? suctionLine.at(-1) : dischargeLine[afterRow - 1];
     const behind = dischargeLine[afterRow] ?? dischargeLine.at(-1);

@@ -1,6 +1,7 @@
 import { CATALOGUE } from "../../shared/catalogue/catalogue.ts";
 import { rangeOf } from "../../shared/ports/a1.ts";
 import { NAMESPACE } from "../../shared/ports/namespace.ts";
+import { append } from "../../src/basis/append.ts";
 import { rangeAt } from "./range-at.ts";
 import { callsUs, liveFormula } from "./stored-names.ts";
 
@@ -33,7 +34,7 @@ export async function brokenCells(
   const found: BrokenCell[] = [];
   for (let from = 0; from < rowCount; from += rows) {
     const block = { top: top + from, rows: Math.min(rows, rowCount - from), left, columns: columnCount };
-    found.push(...(await brokenIn(context, sheet, block)));
+    append(found, await brokenIn(context, sheet, block));
   }
   return withoutSpilled(context, sheet, found);
 }
@@ -62,8 +63,8 @@ async function brokenIn(
       { ...block, rows: upper },
       { ...block, top: top + upper, rows: rows - upper },
     ];
-    const found = [];
-    for (const half of halves) found.push(...(await brokenIn(context, sheet, half)));
+    const found: BrokenCell[] = [];
+    for (const half of halves) append(found, await brokenIn(context, sheet, half));
     return found;
   }
   return brokenFormulas(range.formulas, range.values).map(({ row, column, formula }) => ({

@@ -1,3 +1,4 @@
+import { append } from "../../../src/basis/append.ts";
 import { outOfRange } from "../../../src/basis/method.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../../../src/basis/result.ts";
 import { type PumpCurve, pumpCurve } from "../../../src/pump/pump-curve.ts";
@@ -88,7 +89,7 @@ function readCurves(cells: readonly (readonly Cell[])[], { name, units }: Readin
       if (unfit.length > 0) return fail(unfit);
       for (const group of groups.values()) {
         const read = pumpOf(group, name);
-        findings.push(...read.findings);
+        append(findings, read.findings);
         if (read.ok) pumps.push(read.value);
         else isWhole = false;
       }

@@ -1,3 +1,4 @@
+import { append } from "../../../src/basis/append.ts";
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { type Failure, type Finding, fail, gravestFirst, type Result, succeed } from "../../../src/basis/result.ts";
 import type { Unit } from "../../../src/basis/units.ts";
@@ -53,15 +54,12 @@ export function importPumps(
   progress: (share: number) => void = () => {},
 ): Result<ImportedPumps> {
   const findings: Finding[] = [];
-  // A column may have a finding in each of its rows: too many to be handed over as arguments.
-  const add = (more: readonly Finding[] = []): void => {
-    for (const finding of more) findings.push(finding);
-  };
+  const add = (more: readonly Finding[] = []): void => append(findings, more);
   const tables: FoundTable[] = [];
   for (const [i, file] of files.entries()) {
     const found = tablesOf(file, (share) => progress((i + share) / files.length));
     add(found.findings);
-    if (found.ok) tables.push(...found.value);
+    if (found.ok) append(tables, found.value);
   }
   const name = files.map((file) => file.name).join(", ");
   const curveTables = tables.filter(({ kind }) => kind === "curves");

@@ -7,6 +7,7 @@ import { readCurveTable } from "../../../shared/pump-table/curve-table.ts";
 import { curveFindings } from "../../../shared/pump-table/drawn-curves.ts";
 import { readPumpList } from "../../../shared/pump-table/pump-list.ts";
 import type { TablePlace } from "../../../shared/tables/place.ts";
+import { append } from "../../../src/basis/append.ts";
 import { nearestNames } from "../../../src/basis/nearest.ts";
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { fail, type Result, succeed } from "../../../src/basis/result.ts";
@@ -110,7 +111,7 @@ async function wholeSheet(host: SheetHost, name: string): Promise<readonly (read
     const [read = []] = await host.read([`${quotedSheetName(name)}!${range}`]);
     const filled = read.findLastIndex((row) => !row.every(isAbsent));
     if (filled < 0) break;
-    rows.push(...read);
+    append(rows, read);
   }
   return rows.slice(0, rows.findLastIndex((row) => !row.every(isAbsent)) + 1);
 }

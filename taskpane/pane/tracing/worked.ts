@@ -20,6 +20,7 @@ import {
 } from "../../../shared/tracing/curve-rows.ts";
 import { curveTableFindings } from "../../../shared/tracing/table-findings.ts";
 import { type AxisKey, axisName, TRACED_KEYS, type TracedKey } from "../../../shared/tracing/traced-amounts.ts";
+import { append } from "../../../src/basis/append.ts";
 import { outOfRange } from "../../../src/basis/method.ts";
 import { readNumber } from "../../../src/basis/quantity-text.ts";
 import type { Finding, Result } from "../../../src/basis/result.ts";
@@ -172,7 +173,7 @@ function readCurve(
   const lines = Object.fromEntries(
     TRACED_KEYS.map((key) => {
       const read = readLine(curve, key, calibrations[key], sameFlow);
-      findings.push(...read.findings);
+      append(findings, read.findings);
       return [key, read.amounts];
     }),
   ) as TracedAmounts;
