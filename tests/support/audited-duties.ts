@@ -85,10 +85,14 @@ export const AUDITED: readonly { readonly name: string; readonly duty: DutyText 
     { name: "a thick liquid", liquid: OIL },
     { name: "a slurry", liquid: { ...WATER, ...SLURRY } },
   ].flatMap(({ name, liquid }) =>
-    [RATED, ENGINE].map((engine) => ({
-      name: `${name}, twelve cases at their own speeds, ${engine === RATED ? "an engine" : "an engine not rated"}`,
-      duty: { ...withFields(QUARRY, { ...liquid, ...engine }), dischargeLine: LEVELLED, cases: WET },
-    })),
+    [RATED, ENGINE].flatMap((engine) => {
+      const by = `${name}, twelve cases of speeds asked for, ${engine === RATED ? "an engine" : "an engine not rated"}`;
+      const high = cases((i) => ({ flow: `${1800 + 20 * i}`, altitude: `${100 * i}` }));
+      return [
+        { name: by, duty: { ...withFields(QUARRY, { ...liquid, ...engine }), dischargeLine: LEVELLED, cases: WET } },
+        { name: `${by}, unlike pumps`, duty: bypass({ ...liquid, ...engine }, { ...UNLIKE, cases: high }) },
+      ];
+    }),
   ),
   {
     name: "twelve cases of a slurry",

@@ -27,6 +27,7 @@ import {
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { inWords, type PlanItem, spill, statement, type TableColumn, type TableItem } from "../plan.ts";
+import { speedsNotFound } from "./case-states.ts";
 import {
   asStated,
   caseStatesOf,
@@ -88,6 +89,7 @@ export function caseResults(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     table,
     notMet(states),
     ...velocities(states),
+    ...speedsNotFound(duty),
     ...speeds(duty, pump),
   ];
 }
@@ -258,7 +260,7 @@ const responseOf = ({ key }: DutyState) => spillOf(`${key}SpeedTable`, SPEEDTABL
 
 /** Of pumps alike that share the flow at the speed that gives it. */
 function isResponseKnown(one: DutyState, duty: Duty): boolean {
-  return one.isAtOwnSpeed && duty.arrangement !== "series" && !isStation(one, duty);
+  return one.isAtOwnSpeed && duty.arrangement !== "series";
 }
 
 /** How the flow answers to the speed, whatever speeds there are. */

@@ -19,7 +19,7 @@ import {
   tableOf,
 } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
-import { type ColumnFacts, type PlanItem, working } from "../plan.ts";
+import { type ColumnFacts, type PlanItem, statement, working } from "../plan.ts";
 import { liquidWords } from "./as-pumped.ts";
 import { caseCurve } from "./case-curves.ts";
 import { caseCell } from "./case-inputs.ts";
@@ -64,9 +64,25 @@ const RESTS_ON: Readonly<Record<FigureKey, readonly CaseFieldKey[]>> = {
   reach: ["pumpsRunning", "speedRatio", "liquid", "temperature"],
 };
 
-/** Whether the case runs at the speed that gives its flow, or nobody can read that it does not. */
-function isAtOwnSpeed(duty: Duty, { given }: DutyCase): boolean {
+/** Whether the case asks for the speed that gives its flow, or nobody can read that it does not. */
+function asksForSpeed(duty: Duty, { given }: DutyCase): boolean {
   return duty.pump !== undefined && duty.speedControl !== "fixed" && !given.includes("speedRatio");
+}
+
+/** Whether it runs at that speed: of pumps alike. What unlike ones beside it leave of the flow goes with the speed itself. */
+function isAtOwnSpeed(duty: Duty, one: DutyCase): boolean {
+  return duty.furtherPumps === 0 && asksForSpeed(duty, one);
+}
+
+/** Said where the speed of a case is asked for and not worked out. */
+export function speedsNotFound(duty: Duty): readonly PlanItem[] {
+  if (duty.furtherPumps === 0 || !duty.cases.some((one) => asksForSpeed(duty, one))) return [];
+  return [
+    statement(
+      "Beside unlike pumps the speed of a case is NOT worked out: the selected pump runs at its own speed ratio in every case that states none. State the speed ratio of the case; SPEEDTABLE gives it beside fixed pumps of the same curve.",
+      "caution",
+    ),
+  ];
 }
 
 function ownFigure(duty: Duty, one: DutyCase, key: FigureKey): Handle | undefined {

@@ -449,7 +449,7 @@ export function flowIn(one: DutyState): Expression {
 
 /** The same of one pump. */
 export function flowOfOne(one: DutyState, duty: Duty): Expression {
-  return one.isAtOwnSpeed && !isStation(one, duty) ? ratio(flowIn(one), one.sideBySide) : ofOnePump(one, duty, "flow");
+  return one.isAtOwnSpeed ? ratio(flowIn(one), one.sideBySide) : ofOnePump(one, duty, "flow");
 }
 
 export const NOT_GIVEN = "not given";

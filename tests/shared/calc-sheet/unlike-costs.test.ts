@@ -132,6 +132,24 @@ describe("a selected pump that runs faster beside unlike ones", () => {
   });
 });
 
+describe("cases whose speed is asked for beside unlike pumps", () => {
+  const cases = [{ name: "dry", hours: "100", fields: { flow: "2400" } }];
+  const items = (typed: DutyText): string => JSON.stringify(dutyPlan(dutyRead(typed)).items);
+
+  it("run at the speed stated, which is said", () => {
+    const typed = { ...of({ ...ENGINE, speedControl: "variable" }, B), cases };
+    const fixed = cellsOf({ ...typed, fields: { ...typed.fields, speedControl: "fixed" } });
+    const cells = cellsOf(typed);
+    expect(number(cells, "case1Record.0.flow")).toBe(number(fixed, "case1Record.0.flow"));
+    expect(number(cells, "caseFuel.0.fuel")).toBe(number(fixed, "caseFuel.0.fuel"));
+    expect(items(typed)).toContain("the speed of a case is NOT worked out");
+    expect(items({ ...typed, otherPumps: [] })).not.toContain("the speed of a case is NOT worked out");
+    const stated = { ...typed, cases: [{ name: "dry", hours: "100", fields: { flow: "2400", speedRatio: "0.95" } }] };
+    expect(items(stated)).not.toContain("the speed of a case is NOT worked out");
+    expect(number(cellsOf(stated), "case1Record.0.flow")).toBeLessThan(number(cells, "case1Record.0.flow"));
+  });
+});
+
 describe("a further pump on a higher source", () => {
   it("raises the maximum head of the line, and the pressure at its own flanges, by what it stands higher", () => {
     const at = (level: string, source: Fields = {}) => {
