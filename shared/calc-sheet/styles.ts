@@ -1,5 +1,6 @@
 import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
 import type { StyleSpec } from "../ports/sheet-spec.ts";
+import { cellDecimals } from "../text/digits.ts";
 
 const INK = "#1C2B2D";
 const ACCENT = "#0B5A5E";
@@ -103,40 +104,9 @@ export const STYLES = {
   caution: { color: INK, wrap: true, valign: "top" },
 } as const satisfies Record<string, StyleSpec>;
 
-/** How a worked figure of a quantity is shown: enough decimals to check by hand, no more. */
-const DECIMALS: Readonly<Partial<Record<Quantity, number | Readonly<Record<UnitSetName, number>>>>> = {
-  flow: 1,
-  length: 2,
-  head: 2,
-  elevation: 2,
-  size: { US: 2, SI: 1, METRIC: 1 },
-  gaugePressure: { US: 1, SI: 0, METRIC: 2 },
-  absolutePressure: { US: 2, SI: 1, METRIC: 3 },
-  pressureDifference: { US: 1, SI: 0, METRIC: 2 },
-  velocity: 2,
-  temperature: 1,
-  density: { US: 2, SI: 1, METRIC: 1 },
-  dynamicViscosity: 3,
-  duration: 0,
-  massFlow: 1,
-  percent: 1,
-  ratio: 3,
-  power: 2,
-  speed: 0,
-  force: 0,
-  torque: 1,
-  stress: 1,
-  current: 1,
-  hours: 1,
-  volume: { US: 1, SI: 1, METRIC: 3 },
-  mass: 0,
-  energy: 0,
-};
-
+/** A figure of no quantity is a count or an amount of money. */
 export function decimalsOf(quantity: Quantity | undefined, unitSet: UnitSetName): number {
-  if (quantity === undefined) return 0;
-  const decimals = DECIMALS[quantity] ?? 3;
-  return typeof decimals === "number" ? decimals : decimals[unitSet];
+  return quantity === undefined ? 0 : cellDecimals(quantity, unitSet);
 }
 
 export function numberFormat(quantity: Quantity | undefined, unitSet: UnitSetName): string {

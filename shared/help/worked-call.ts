@@ -4,7 +4,7 @@ import { call } from "../catalogue/call.ts";
 import { CATALOGUE } from "../catalogue/catalogue.ts";
 import type { Entry } from "../catalogue/entry.ts";
 import { type Argument, type Cell, isCellError, isRange } from "../cells/cell.ts";
-import { figures } from "../text/words.ts";
+import { figures } from "../text/figure.ts";
 
 /** A call made while the pages are written: what a page shows as an answer, a function gave. */
 export interface WorkedCall {
@@ -57,12 +57,8 @@ function withUnit(cell: Cell, quantity: Quantity | undefined, unitSet: UnitSetNa
 /** A cell of an answer as a reader sees it: four significant figures, thousands set apart. */
 export function shownCell(cell: Cell): string {
   if (cell === null) return "";
-  if (typeof cell === "number") return grouped(figures(cell));
+  if (typeof cell === "number") return figures(cell);
   return isCellError(cell) ? cell.error : String(cell);
-}
-
-function grouped(number: string): string {
-  return /^-?\d{4,}$/.test(number) ? number.replace(/\B(?=(\d{3})+$)/g, ",") : number;
 }
 
 /** The plain number that a function answers, in the unit of the call. */

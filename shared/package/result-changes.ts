@@ -4,7 +4,8 @@ import type { PlanItem, ResultItem } from "../calc-sheet/plan.ts";
 import { isCellError, isRange } from "../cells/cell.ts";
 import type { Change } from "../duty/change.ts";
 import type { Duty } from "../duty/duty.ts";
-import { amountText, figures } from "../text/words.ts";
+import { figures } from "../text/figure.ts";
+import { amountFigure } from "../text/words.ts";
 import { shownVerdicts } from "./verdicts.ts";
 import { type WorkedDuty, workedDuty } from "./worked-duty.ts";
 
@@ -71,5 +72,5 @@ function headlineText({ plan, worked }: WorkedDuty, { key, quantity }: ResultIte
   if (isCellError(cell)) return "not worked out";
   if (typeof cell !== "number") return String(cell);
   if (quantity === undefined) return figures(cell);
-  return amountText({ quantity, value: toEngine(cell, UNIT_SETS[plan.unitSet][quantity]) }, unitSet);
+  return amountFigure({ quantity, value: toEngine(cell, UNIT_SETS[plan.unitSet][quantity]) }, unitSet);
 }

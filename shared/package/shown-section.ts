@@ -1,12 +1,14 @@
-import type { UnitSetName } from "../../src/basis/quantities.ts";
+import { type Quantity, UNIT_SETS, type UnitSetName } from "../../src/basis/quantities.ts";
 import { amount, type Finding, gravestFirst } from "../../src/basis/result.ts";
+import { toEngine } from "../../src/basis/units.ts";
 import { tableCell } from "../calc-sheet/expression.ts";
 import { optionCells } from "../calc-sheet/option.ts";
 import type { BlockRow, PlanItem, ResultItem, TableItem } from "../calc-sheet/plan.ts";
 import { headerText } from "../catalogue/call.ts";
 import { type Argument, isCellError, isRange } from "../cells/cell.ts";
 import type { Duty } from "../duty/duty.ts";
-import { amountText, figures } from "../text/words.ts";
+import { bareMargin, marginText } from "../text/margin-text.ts";
+import { amountFigure, bareFigure } from "../text/words.ts";
 import { type WorkedDuty, workedDuty } from "./worked-duty.ts";
 
 /** A section of the calc sheet in words, for a pane that has no cells. */
@@ -84,13 +86,14 @@ function figureOf(
   units: UnitSetName,
 ): ShownSection["figures"][number] {
   const { key, label, quantity, main = false } = item;
+  const badBelow = "badBelow" in item ? item.badBelow : undefined;
   const found = figure(item);
   const text =
     typeof found !== "number"
       ? textOf(worked.cells.get(key))
       : quantity === undefined
         ? wholeText(found)
-        : amountText(amount(quantity, found), units);
+        : (badBelow === 0 ? marginText : amountFigure)(amount(quantity, found), units);
   return { label, text, main };
 }
 
@@ -103,15 +106,18 @@ function wholeText(value: number): string {
 
 function tableOf({ key, heading, columns, rows }: TableItem, { worked }: WorkedDuty, units: UnitSetName): ShownTable {
   const faults = new Set<string>();
-  const shown = (row: number, { key: column, quantity }: TableItem["columns"][number]): string => {
+  const shown = (row: number, { key: column, quantity, badBelow }: TableItem["columns"][number]): string => {
     const cell = worked.cells.get(tableCell(key, row, column));
-    if (typeof cell === "number") return quantity === undefined ? wholeText(cell) : figures(cell);
+    if (typeof cell === "number")
+      return quantity === undefined ? wholeText(cell) : figureInHead(quantity, cell, badBelow === 0);
     const text = textOf(cell);
     if (cell === undefined || isRange(cell) || !isCellError(cell)) return text === "" ? NO_ANSWER : text;
     // What a cell waits for is said once, above.
     if (cell.waitsFor === undefined) faults.add(text);
     return NO_ANSWER;
   };
+  const figureInHead = (quantity: Quantity, value: number, isMargin: boolean): string =>
+    (isMargin ? bareMargin : bareFigure)(amount(quantity, toEngine(value, UNIT_SETS[units][quantity])), units);
   return {
     heading,
     columns: columns.map(({ label, quantity }) => headerText(label, quantity, units)),

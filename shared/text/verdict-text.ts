@@ -1,5 +1,5 @@
 import { type Comparison, isAtLimit, VERDICT_STATES, type VerdictState } from "../../src/judgement/verdict.ts";
-import { apart, figures } from "./words.ts";
+import { figureSaid, saidApart } from "./figure.ts";
 
 /** How a sentence about a verdict begins. */
 const VERBS: Readonly<Record<VerdictState, string>> = { fail: "Fails", open: "Open", check: "Check", pass: "Passes" };
@@ -37,9 +37,10 @@ export function sentence(state: VerdictState, text: string): string {
 function figuresText(comparison: Comparison, unit: string): string {
   const { found, atBest, limit } = comparison;
   const of = unit === "" ? "" : ` ${unit}`;
-  if (isAtLimit(comparison)) return `${figures(limit)}${of}, at the limit`;
-  const [shown, bound] = apart(found, limit);
-  const best = atBest === undefined || isAtLimit({ found: atBest, limit: found }) ? "" : `, ${figures(atBest)} at best`;
+  if (isAtLimit(comparison)) return `${figureSaid(unit, limit)}${of}, at the limit`;
+  const [shown, bound] = saidApart(unit, found, limit);
+  const best =
+    atBest === undefined || isAtLimit({ found: atBest, limit: found }) ? "" : `, ${figureSaid(unit, atBest)} at best`;
   return `${shown} of ${bound}${of}${best}`;
 }
 

@@ -1,7 +1,7 @@
 import type { Citation } from "../../src/basis/citation.ts";
 import type { TracingFindings } from "../../src/basis/finding-code.ts";
 import { type Draft, type Finding, fail, type Result, succeed } from "../../src/basis/result.ts";
-import { figures } from "../text/words.ts";
+import { figures } from "../text/figure.ts";
 
 /** A place in a picture, in its own pixels: x to the right, y downwards, from its top left corner. */
 export interface Position {

@@ -3,7 +3,9 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { hasFields, segmentsOf } from "../../shared/duty/duty.ts";
 import type { DutyText } from "../../shared/duty/duty-text.ts";
 import { inventedPumps } from "../../shared/pump-table/library/library.ts";
-import { figures } from "../../shared/text/words.ts";
+import { figureIn } from "../../shared/text/figure.ts";
+import { marginText } from "../../shared/text/margin-text.ts";
+import { amount } from "../../src/basis/result.ts";
 import { fromEngine, unitOf } from "../../src/basis/units.ts";
 import type { RankedPump } from "../../src/pump/selection.ts";
 import { selectionSystem } from "../../src/pump/selection-duty.ts";
@@ -188,11 +190,11 @@ describe.each([{ width: 320 }, { width: 450 }])("pumps in a pane of $width px", 
     await page.keyboard.press("Enter");
     const detail = page.locator(".ranking-detail");
     const shown = await pairsOf(detail);
-    expect(shown["Flow"]).toBe(`${figures(gpm(best.flow))} US gpm`);
-    expect(shown["Head"]).toBe(`${figures(feet(best.head))} ft`);
-    expect(shown["Efficiency"]).toBe(`${figures(100 * best.efficiency)} %`);
-    expect(shown["NPSH margin"]).toBe(`${figures(feet(best.npshMargin))} ft`);
-    expect(shown["Shaft power"]).toBe(`${figures(fromEngine(best.power, unitOf("hp")))} hp`);
+    expect(shown["Flow"]).toBe(`${figureIn("US gpm", gpm(best.flow))} US gpm`);
+    expect(shown["Head"]).toBe(`${figureIn("ft", feet(best.head))} ft`);
+    expect(shown["Efficiency"]).toBe(`${figureIn("%", 100 * best.efficiency)} %`);
+    expect(shown["NPSH margin"]).toBe(marginText(amount("head", best.npshMargin), "US"));
+    expect(shown["Shaft power"]).toBe(`${figureIn("hp", fromEngine(best.power, unitOf("hp")))} hp`);
     // Ranked over every state of the duty: the worst for it is named.
     expect(await textOf(detail.locator(".why").first())).toMatch(
       /^For: inside the preferred region, .*every case; by least in “maximum static head, aged pipe”/,
@@ -261,7 +263,7 @@ describe.each([{ width: 320 }, { width: 450 }])("pumps in a pane of $width px", 
     expect(heads).toEqual([`A: ${first?.pump.name}`, `B: ${second?.pump.name}`]);
     const row = page.locator(".side-by-side tr", { has: page.locator("th", { hasText: /^Flow$/ }) });
     expect((await row.locator("td").allTextContents()).map((text) => text.trim())).toEqual(
-      [first, second].map((pump) => `${figures(gpm(pump?.flow ?? Number.NaN))} US gpm`),
+      [first, second].map((pump) => `${figureIn("US gpm", gpm(pump?.flow ?? Number.NaN))} US gpm`),
     );
     const picture = page.locator("#duty-step-pumps svg[role=img]");
     expect(await picture.getAttribute("aria-label")).toContain(`B, ${second?.pump.name}: head`);

@@ -3,7 +3,7 @@ import { fail, succeed } from "../../../src/basis/result.ts";
 import type { FlangeClass } from "../../../src/pressure/flange-class.ts";
 import type { NozzleClass } from "../../../src/pressure/nozzle-class.ts";
 import { nozzleSeries, nozzleSeriesMethod } from "../../../src/pressure/nozzle-series.ts";
-import { figures } from "../../text/words.ts";
+import { figures } from "../../text/figure.ts";
 import { defineEntry } from "../entry.ts";
 import { choice, type OptionalParameter, quantity } from "../parameter.ts";
 import { flangeClass, ratingSystem } from "../parameters/class.ts";

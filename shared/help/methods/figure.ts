@@ -1,5 +1,5 @@
 import { greatestOf, leastOf } from "../../../src/numeric/extremes.ts";
-import { figures } from "../../text/words.ts";
+import { figures } from "../../text/figure.ts";
 import { escaped, type Html } from "../html.ts";
 
 type Point = readonly [x: number, y: number];

@@ -51,13 +51,13 @@ export const primingWords: WordsOf<keyof PrimingFindings> = {
   "prime-liquid-hot": (f, say) =>
     `the liquid has a vapour pressure of ${say.amount(f.found)}, above that of water at 60 °C (140 °F), ${say.amount(f.limit)}: no lift is offered`,
   "prime-lift-beyond": (f, say) => {
-    const [found, limit] = say.apart(f.found, f.limit);
+    const [found, limit] = [say.amount(f.found), say.amount(f.limit)];
     return `suction lift of ${found} is above ${limit}, the maximum by ${f.facts.rule}`;
   },
   "prime-lift-within": (f, say) =>
     `suction lift of ${say.amount(f.found)} is within ${say.amount(f.limit)}, the maximum by ${f.facts.rule}`,
   "prime-lift-near": (f, say) => {
-    const [found, limit] = say.apart(f.found, f.limit);
+    const [found, limit] = [say.amount(f.found), say.amount(f.limit)];
     if (found === limit) return `suction lift of ${found} is at the limit by ${f.facts.rule}`;
     return `suction lift of ${found} is near the limit of ${limit} by ${f.facts.rule}`;
   },

@@ -1,5 +1,5 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
-import { figures } from "../../../shared/text/words.ts";
+import { figureIn } from "../../../shared/text/figure.ts";
 import { greatestOf, leastOf } from "../../../src/numeric/extremes.ts";
 import type { PumpUnits } from "./pump-curves.ts";
 import {
@@ -175,7 +175,8 @@ function swatch(content: TemplateResult): TemplateResult {
 /** The picture in words. */
 export function compareWords({ pumps, system, duty }: CompareShown, units: PumpUnits): string {
   const head = { flow: units.flow, value: units.head };
-  const at = ({ flow, value }: Point): string => `${figures(value)} ${units.head} at ${figures(flow)} ${units.flow}`;
+  const at = ({ flow, value }: Point): string =>
+    `${figureIn(units.head, value)} ${units.head} at ${figureIn(units.flow, flow)} ${units.flow}`;
   return [
     `Duty asked: ${at(duty)}. System: ${endsText(system, head)}.`,
     ...pumps.map(

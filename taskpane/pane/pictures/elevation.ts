@@ -1,5 +1,5 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
-import { figures } from "../../../shared/text/words.ts";
+import { figureIn } from "../../../shared/text/figure.ts";
 import { levelPlaces } from "./level-places.ts";
 
 /** Levels of a duty, all in the unit named. */
@@ -22,7 +22,7 @@ const PUMP_RADIUS = 9;
 export function elevationPicture(levels: DutyLevels, width: number): TemplateResult {
   const { source, pump, delivery, unit } = levels;
   const { places, toScale } = levelPlaces([source, pump, delivery], HEIGHT, LEAST_GAP);
-  const show = (value: number): string => `${figures(value)} ${unit}`;
+  const show = (value: number): string => `${figureIn(unit, value)} ${unit}`;
   return html`<figure>
     ${sideView(places, width, elevationWords(levels), {
       source: `Source ${show(source)}`,
@@ -105,19 +105,19 @@ function sideView(
 /** The picture in words. */
 export function elevationWords(levels: DutyLevels): string {
   const { source, pump, delivery, unit } = levels;
-  const at = (value: number): string => `${figures(value)} ${unit}`;
+  const at = (value: number): string => `${figureIn(unit, value)} ${unit}`;
   return `Source level ${at(source)}, pump ${at(pump)}, delivery level ${at(delivery)}. ${liftWords(levels)} ${staticWords(levels)}`;
 }
 
 function liftWords({ source, pump, unit }: DutyLevels): string {
   const lift = pump - source;
   if (lift === 0) return "The pump stands at the source level.";
-  const by = `${figures(Math.abs(lift))} ${unit}`;
+  const by = `${figureIn(unit, Math.abs(lift))} ${unit}`;
   return lift > 0 ? `Suction lift ${by}: the pump stands above the liquid.` : `Flooded suction: ${by} over the pump.`;
 }
 
 function staticWords({ source, delivery, unit }: DutyLevels): string {
-  return `Static head ${figures(delivery - source)} ${unit}.`;
+  return `Static head ${figureIn(unit, delivery - source)} ${unit}.`;
 }
 
 function tank(x: number, surface: number): TemplateResult {

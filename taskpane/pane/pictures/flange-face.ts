@@ -1,6 +1,6 @@
 import { html, svg, type TemplateResult } from "lit";
 import type { FlangeFace } from "../../../shared/package/flange-faces.ts";
-import { figures } from "../../../shared/text/words.ts";
+import { figureSaid } from "../../../shared/text/figure.ts";
 import { greatestOf } from "../../../src/numeric/extremes.ts";
 
 /** Diameter the largest flange is drawn with, px; the others are to the same scale. */
@@ -43,7 +43,7 @@ export function flangeFacePicture(faces: readonly FlangeFace[], unit: string, wi
 /** A face in words. */
 export function flangeFaceWords(face: FlangeFace, unit: string): string {
   const { name, outside, boltCircle, bolts, boltSize, raisedFace, gasketOutside, gasketInside } = face;
-  const size = (value: number): string => `${figures(value)} ${unit}`;
+  const size = (value: number): string => `${figureSaid(unit, value)} ${unit}`;
   const raised = raisedFace === undefined ? "" : ` raised face ${size(raisedFace)},`;
   const gasket = face.isFullFace ? "full-face gasket" : "gasket";
   return `${name}: outside diameter ${size(outside)}, ${bolts} bolts of ${boltSize} on a circle of ${size(boltCircle)},${raised} ${gasket} ${size(gasketInside)} inside and ${size(gasketOutside)} outside.`;
@@ -68,14 +68,14 @@ function faceView(face: FlangeFace, { scale, unit, left, top }: Placing): Templa
   const nearest = (angle: number): number =>
     holeAngles(bolts).reduce((best, one) => (Math.abs(one - angle) < Math.abs(best - angle) ? one : best));
   const labels = [
-    { text: `OD ${figures(outside)} ${unit}`, point: at(outside, 40) },
-    { text: `bolt circle ${figures(boltCircle)} ${unit}`, point: at(boltCircle, betweenHoles(50, bolts)) },
+    { text: `OD ${figureSaid(unit, outside)} ${unit}`, point: at(outside, 40) },
+    { text: `bolt circle ${figureSaid(unit, boltCircle)} ${unit}`, point: at(boltCircle, betweenHoles(50, bolts)) },
     { text: `${bolts} × ${boltSize}`, point: at(boltCircle, nearest(80)) },
     ...(raisedFace === undefined
       ? []
-      : [{ text: `raised face ${figures(raisedFace)} ${unit}`, point: at(raisedFace, 108) }]),
-    { text: `gasket OD ${figures(gasketOutside)} ${unit}`, point: at(gasketOutside, 122) },
-    { text: `gasket ID ${figures(gasketInside)} ${unit}`, point: at(gasketInside, 138) },
+      : [{ text: `raised face ${figureSaid(unit, raisedFace)} ${unit}`, point: at(raisedFace, 108) }]),
+    { text: `gasket OD ${figureSaid(unit, gasketOutside)} ${unit}`, point: at(gasketOutside, 122) },
+    { text: `gasket ID ${figureSaid(unit, gasketInside)} ${unit}`, point: at(gasketInside, 138) },
     // In the order of their points, so that no line crosses another.
   ].toSorted((one, other) => one.point[1] - other.point[1]);
   const xText = left + LARGEST + LABEL_GAP;

@@ -1,5 +1,5 @@
 import { html, svg, type TemplateResult } from "lit";
-import { figures } from "../../../shared/text/words.ts";
+import { figureIn } from "../../../shared/text/figure.ts";
 import { greatestOf, leastOf } from "../../../src/numeric/extremes.ts";
 import { runningSums } from "./running-sums.ts";
 import { linearScale } from "./scale.ts";
@@ -31,7 +31,7 @@ export function headBars(
   const ends = bars.flatMap(({ from, to }) => [from, to]);
   const x = linearScale([Math.min(0, leastOf(ends)), Math.max(0, greatestOf(ends))], [LABELS, width - FIGURES]);
   const height = ROW * bars.length + 4;
-  const words = bars.map(({ name, value }) => `${name} ${figures(value)} ${unit}`).join(", ");
+  const words = bars.map(({ name, value }) => `${name} ${figureIn(unit, value)} ${unit}`).join(", ");
   return html`<svg
     class="picture"
     viewBox="0 0 ${width} ${height}"
@@ -47,7 +47,7 @@ export function headBars(
       const wide = Math.max(1, Math.abs(x(to) - x(from)));
       return svg`<text class=${kind} x="0" y=${middle + 4}>${name}</text>
         <rect class="bar ${kind}" x=${left} y=${middle - BAR / 2} width=${wide} height=${BAR} />
-        <text class=${kind} x=${width} y=${middle + 4} text-anchor="end">${figures(value)} ${unit}</text>`;
+        <text class=${kind} x=${width} y=${middle + 4} text-anchor="end">${figureIn(unit, value)} ${unit}</text>`;
     })}
   </svg>`;
 }

@@ -1,6 +1,6 @@
 import { html, svg, type TemplateResult } from "lit";
 import type { PowerLadder } from "../../../shared/package/power-ladder.ts";
-import { figures } from "../../../shared/text/words.ts";
+import { figureIn, figureSaid } from "../../../shared/text/figure.ts";
 import { greatestOf } from "../../../src/numeric/extremes.ts";
 import { linearScale } from "./scale.ts";
 
@@ -38,7 +38,7 @@ export function powerLadderPicture(ladder: PowerLadder, width: number): Template
         const wide = Math.max(1, x(value) - x(0));
         return svg`<text class=${kind} x="0" y=${middle + 4}>${name}</text>
           <rect class="bar ${kind}" x=${x(0)} y=${middle - BAR / 2} width=${wide} height=${BAR} />
-          <text class=${kind} x=${width} y=${middle + 4} text-anchor="end">${figures(value)} ${ladder.unit}</text>`;
+          <text class=${kind} x=${width} y=${middle + 4} text-anchor="end">${figureIn(ladder.unit, value)} ${ladder.unit}</text>`;
       })}
       <path class="guide" d="M${need} 0V${height}" />
     </svg>
@@ -48,7 +48,7 @@ export function powerLadderPicture(ladder: PowerLadder, width: number): Template
 
 /** The picture in words. */
 export function powerLadderWords(ladder: PowerLadder): string {
-  const said = rungsOf(ladder).map(({ name, value }) => `${name} ${figures(value)} ${ladder.unit}`);
+  const said = rungsOf(ladder).map(({ name, value }) => `${name} ${figureSaid(ladder.unit, value)} ${ladder.unit}`);
   return `${said.join(", ")}. ${marginWords(ladder)}`;
 }
 
@@ -72,7 +72,7 @@ function marginWords(ladder: PowerLadder): string {
   const { driver, unit, needed, onSite } = ladder;
   const spare = onSite - needed;
   if (Math.abs(spare) <= needed * ROUNDING) return `On site the ${driver} gives just the required power.`;
-  const by = `${figures(Math.abs(spare))} ${unit}`;
+  const by = `${figureSaid(unit, Math.abs(spare))} ${unit}`;
   return isEnough(ladder)
     ? `On site the ${driver} gives ${by} more than required.`
     : `Too small: on site the ${driver} falls ${by} short.`;

@@ -1,6 +1,6 @@
 import { curveMonotoneX, line } from "d3-shape";
 import { svg, type TemplateResult } from "lit";
-import { figures } from "../../../shared/text/words.ts";
+import { figureIn, figures } from "../../../shared/text/figure.ts";
 import { linearScale, type Scale, ticksOf } from "./scale.ts";
 
 /** A point of a curve, in the units of the axes. */
@@ -114,7 +114,8 @@ export function upTo(points: readonly Point[], most: number): readonly Point[] {
 
 /** "42 at 10 to 30 at 60", for curves told in words. */
 export function endsText(points: readonly Point[], units: { readonly flow: string; readonly value: string }): string {
-  const at = ({ flow, value }: Point): string => `${figures(value)} ${units.value} at ${figures(flow)} ${units.flow}`;
+  const at = ({ flow, value }: Point): string =>
+    `${figureIn(units.value, value)} ${units.value} at ${figureIn(units.flow, flow)} ${units.flow}`;
   return [points[0], points.at(-1)]
     .filter((point) => point !== undefined)
     .map(at)

@@ -1,5 +1,5 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
-import { figures } from "../../../shared/text/words.ts";
+import { figureIn } from "../../../shared/text/figure.ts";
 import { greatestOf, leastOf } from "../../../src/numeric/extremes.ts";
 import {
   clipOf,
@@ -227,7 +227,8 @@ function diamond(x: number, y: number): string {
 
 /** Every kind of line and mark with its name and figures. */
 function legendView(shown: PumpCurvesShown, units: PumpUnits): TemplateResult {
-  const at = ({ flow, value }: Point): string => `${figures(flow)} ${units.flow}, ${figures(value)} ${units.head}`;
+  const at = ({ flow, value }: Point): string =>
+    `${figureIn(units.flow, flow)} ${units.flow}, ${figureIn(units.head, value)} ${units.head}`;
   const { region } = shown;
   return html`<ul class="legend">
     ${[shown.running, ...shown.pumps, ...shown.family, ...shown.systems].map(
@@ -272,7 +273,7 @@ function legendView(shown: PumpCurvesShown, units: PumpUnits): TemplateResult {
         : html`<li>
             ${swatch(svg`<rect class="region" x="3" y="1" width="24" height="12" /><path class="region-edge" d="M3 1V13M27 1V13" />`)}
             <span>
-              Operating range: ${figures(region.leastFlow)} to ${figures(region.greatestFlow)} ${units.flow}
+              Operating range: ${figureIn(units.flow, region.leastFlow)} to ${figureIn(units.flow, region.greatestFlow)} ${units.flow}
             </span>
           </li>`
     }
@@ -290,7 +291,8 @@ function swatch(content: TemplateResult): TemplateResult {
 /** The picture in words. */
 export function pumpCurvesWords(shown: PumpCurvesShown, units: PumpUnits): string {
   const head = { flow: units.flow, value: units.head };
-  const at = ({ flow, value }: Point): string => `${figures(value)} ${units.head} at ${figures(flow)} ${units.flow}`;
+  const at = ({ flow, value }: Point): string =>
+    `${figureIn(units.head, value)} ${units.head} at ${figureIn(units.flow, flow)} ${units.flow}`;
   const { region, operating } = shown;
   const best = shown.efficiency.reduce<Point | undefined>(
     (top, point) => (top === undefined || point.value > top.value ? point : top),
@@ -305,10 +307,12 @@ export function pumpCurvesWords(shown: PumpCurvesShown, units: PumpUnits): strin
     ...shown.ends.map(({ label, point }) => `${label}: ${at(point)}.`),
     ...(region === undefined || !(region.greatestFlow > region.leastFlow)
       ? []
-      : [`Operating range: ${figures(region.leastFlow)} to ${figures(region.greatestFlow)} ${units.flow}.`]),
+      : [
+          `Operating range: ${figureIn(units.flow, region.leastFlow)} to ${figureIn(units.flow, region.greatestFlow)} ${units.flow}.`,
+        ]),
     ...(best === undefined
       ? []
-      : [`Efficiency: ${figures(best.value)} % at best, at ${figures(best.flow)} ${units.flow}.`]),
+      : [`Efficiency: ${figureIn("%", best.value)} % at best, at ${figureIn(units.flow, best.flow)} ${units.flow}.`]),
     ...(shown.npshRequired.length === 0 ? [] : [`NPSH required: ${endsText(shown.npshRequired, head)}.`]),
     ...(shown.npshAvailable.length === 0 ? [] : [`NPSH available: ${endsText(reachOf(shown), head)}.`]),
   ].join(" ");

@@ -1,6 +1,7 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
 import type { RouteLine, RoutePlace } from "../../../shared/package/route-line.ts";
-import { amountText, figures } from "../../../shared/text/words.ts";
+import { figures } from "../../../shared/text/figure.ts";
+import { amountText } from "../../../shared/text/words.ts";
 import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
 import { fromEngine } from "../../../src/basis/units.ts";

@@ -34,7 +34,7 @@ function scaleBy(of: (amount: number) => number, ends: Ends, places: Ends): Scal
 
 /** Round amounts from end to end, about so many: steps of 1, 2 or 5 of a power of ten. None where the ends are one. */
 export function ticksOf({ ends: [least, most] }: Pick<Scale, "ends">, about: number): readonly number[] {
-  const step = stepOf(most - least, about);
+  const step = roundStep(most - least, about);
   if (step === 0) return [];
   const from = Math.ceil(least / step - ROUNDING);
   const to = Math.floor(most / step + ROUNDING);
@@ -43,21 +43,21 @@ export function ticksOf({ ends: [least, most] }: Pick<Scale, "ends">, about: num
 
 /** The ends taken outwards to the round amounts next to them. */
 export function roundedOut([least, most]: Ends, about: number): Ends {
-  const step = stepOf(most - least, about);
+  const step = roundStep(most - least, about);
   if (step === 0) return [least, most];
   const wider: Ends = [
     timesStep(Math.floor(least / step + ROUNDING), step),
     timesStep(Math.ceil(most / step - ROUNDING), step),
   ];
   // A wider axis may take wider steps.
-  return stepOf(wider[1] - wider[0], about) === step ? wider : roundedOut(wider, about);
+  return roundStep(wider[1] - wider[0], about) === step ? wider : roundedOut(wider, about);
 }
 
 /** A round amount counts as the end it meets to within this part of a step. */
 const ROUNDING = 1e-9;
 
 /** The step that is nearest, in ratio, to the span over so many. */
-function stepOf(span: number, about: number): number {
+function roundStep(span: number, about: number): number {
   if (!(span > 0)) return 0;
   const power = 10 ** Math.floor(Math.log10(span / about));
   const times = span / about / power;

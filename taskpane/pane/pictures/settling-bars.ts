@@ -1,8 +1,8 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
 import type { SettlingRun } from "../../../shared/package/settling.ts";
-import { figures } from "../../../shared/text/words.ts";
-import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
-import { fromEngine } from "../../../src/basis/units.ts";
+import { bareFigure } from "../../../shared/text/words.ts";
+import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { amount } from "../../../src/basis/result.ts";
 import { greatestOf } from "../../../src/numeric/extremes.ts";
 import { linearScale } from "./scale.ts";
 
@@ -61,7 +61,7 @@ function noteOf({ velocity, limiting, design, regime }: SettlingRun, units: Unit
 }
 
 function shown(velocity: number, units: UnitSetName): string {
-  return figures(Number(fromEngine(velocity, UNIT_SETS[units].velocity).toPrecision(3)));
+  return bareFigure(amount("velocity", velocity), units);
 }
 
 /** All that the picture shows, in words. */

@@ -6,7 +6,7 @@ import {
   MOST_SOLIDS,
   type SolidsMap,
 } from "../../../shared/package/solids-map.ts";
-import { figures } from "../../../shared/text/words.ts";
+import { figureSaid, figures } from "../../../shared/text/figure.ts";
 import { NEUTRAL } from "../../../src/material/corrosion.ts";
 import { ARM, type SolidsMapFrame, solidsMapFrame } from "./solids-map-frame.ts";
 
@@ -32,7 +32,7 @@ export function solidsMapPicture(shown: SolidsMap, width: number): TemplateResul
       ${limitsOf("bottom").map((limit) => tick(x(limit), bottom, 4, 16, figures(limit)))}
       ${solidsLimits().map(
         (limit) => svg`<path class="tick" d="M${left} ${y(limit)}h-4" />
-          <text x=${left - 6} y=${y(limit) + 4} text-anchor="end">${figures(100 * limit)} %</text>`,
+          <text x=${left - 6} y=${y(limit) + 4} text-anchor="end">${figureSaid("%", 100 * limit)} %</text>`,
       )}
       <text x=${(left + right) / 2} y=${height - 5} text-anchor="middle">pH</text>
       ${cross === null ? nothing : svg`<path class="duty-cross" d="${crossAt(cross.x, cross.y)}" />`}
@@ -43,7 +43,7 @@ export function solidsMapPicture(shown: SolidsMap, width: number): TemplateResul
 
 /** The picture in words. */
 export function solidsMapWords(shown: SolidsMap): string {
-  const percent = (share: number): string => figures(100 * share);
+  const percent = (share: number): string => figureSaid("%", 100 * share);
   const regions = MAP_REGIONS.map(({ lines, boxes }) => {
     const where = boxes.map(
       ({ pH: [from, to], solids: [least, most] }) =>
@@ -55,7 +55,7 @@ export function solidsMapWords(shown: SolidsMap): string {
 }
 
 function caseWords({ pH, solids }: SolidsMap): string {
-  const share = solids === null ? "solids not stated" : `${figures(100 * solids)} % by weight`;
+  const share = solids === null ? "solids not stated" : `${figureSaid("%", 100 * solids)} % by weight`;
   return `this case: pH ${figures(pH)}, ${share}`;
 }
 

@@ -1,9 +1,8 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
 import type { PressureLine, StageNozzle, StagePressures } from "../../../shared/package/stage-pressures.ts";
-import { amountText, figures } from "../../../shared/text/words.ts";
-import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { amountText, bareFigure } from "../../../shared/text/words.ts";
+import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
-import { fromEngine } from "../../../src/basis/units.ts";
 import { worstOf } from "../../../src/judgement/verdict.ts";
 import { greatestOf } from "../../../src/numeric/extremes.ts";
 import { runningSums } from "./running-sums.ts";
@@ -29,7 +28,7 @@ const BAR_CLASSES = { fail: "short", check: "near", open: "", pass: "" } as cons
 /** Greatest pressure at each nozzle against the ratings of the classes, the other parts and the trade figures. */
 export function stageBars(pressures: StagePressures, units: UnitSetName, width: number): TemplateResult {
   const { nozzles, lines } = pressures;
-  const shown = (pressure: number): string => figures(fromEngine(pressure, UNIT_SETS[units].gaugePressure));
+  const shown = (pressure: number): string => bareFigure(amount("gaugePressure", pressure), units);
   const labels = LETTER * greatestOf(nozzles.map(({ label }) => label.length)) + 12;
   const most = Math.max(
     greatestOf(nozzles.map(({ greatest }) => greatest)),

@@ -1,6 +1,6 @@
 import { curveMonotoneX, line } from "d3-shape";
 import { html, nothing, svg, type TemplateResult } from "lit";
-import { figures } from "../../../shared/text/words.ts";
+import { figureIn, figures } from "../../../shared/text/figure.ts";
 import { greatestOf, leastOf } from "../../../src/numeric/extremes.ts";
 import { linearScale, roundedOut, type Scale, ticksOf } from "./scale.ts";
 
@@ -60,7 +60,7 @@ export function systemCurvePicture(
     <path class="curve" d="${curve(points) ?? ""}" />
     ${minimum === undefined ? nothing : minimumMark(x(minimum.flow), y(minimum.head), y.places[0])}
     <circle class="duty-point" cx=${xDuty} cy=${yDuty} r="4.5" />
-    ${[`${figures(duty.flow)} ${units.flow}`, `${figures(duty.head)} ${units.head}`].map(
+    ${[`${figureIn(units.flow, duty.flow)} ${units.flow}`, `${figureIn(units.head, duty.head)} ${units.head}`].map(
       (text, i) => svg`<text
         class="duty-label"
         x=${xLabel}
@@ -85,7 +85,8 @@ export function curveWords(
   minimum: CurvePoint | undefined,
   units: CurveUnits,
 ): string {
-  const at = ({ flow, head }: CurvePoint): string => `${figures(head)} ${units.head} at ${figures(flow)} ${units.flow}`;
+  const at = ({ flow, head }: CurvePoint): string =>
+    `${figureIn(units.head, head)} ${units.head} at ${figureIn(units.flow, flow)} ${units.flow}`;
   const ends = [points[0], points.at(-1)].filter((point) => point !== undefined).map(at);
   const least = minimum === undefined ? "" : ` Minimum flow that keeps solids moving: ${at(minimum)}.`;
   return `System curve: ${ends.join(" rising to ")}. Duty point: ${at(duty)}.${least}`;

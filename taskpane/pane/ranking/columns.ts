@@ -1,7 +1,8 @@
 import type { RankingKey, RankingRow } from "../../../shared/pump-table/ranking-table.ts";
-import { figures } from "../../../shared/text/words.ts";
-import { printedUnit, type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
-import { fromEngine } from "../../../src/basis/units.ts";
+import { bareMargin } from "../../../shared/text/margin-text.ts";
+import { bareFigure } from "../../../shared/text/words.ts";
+import { printedUnit, type Quantity, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { amount } from "../../../src/basis/result.ts";
 
 /** A column of the ranking. Figures stand without their unit, which is in the heading. */
 export interface RankingColumn {
@@ -44,19 +45,19 @@ export const LAST_FIGURE = 7;
 /** What stands where a table gives no figure. */
 export const NOT_KNOWN = "–";
 
-/** A figure of a ranked pump to three digits, speed and impeller to four; the row that opens has four of each. */
+/** A figure of a ranked pump; its unit stands in the heading. */
 export function figureText({ ranked }: RankingRow, key: RankingColumn["key"], units: UnitSetName): string {
   if (ranked === undefined) return NOT_KNOWN;
   const { efficiency, bestFlowRatio, npshMargin, speed, diameter, power } = ranked;
   const say = (quantity: Quantity, value: number | undefined): string =>
-    value === undefined ? NOT_KNOWN : threeFigures(fromEngine(value, UNIT_SETS[units][quantity]));
+    value === undefined ? NOT_KNOWN : bareFigure(amount(quantity, value), units);
   switch (key) {
     case "efficiency":
       return say("percent", efficiency);
     case "bestFlowRatio":
       return say("percent", bestFlowRatio);
     case "npshMargin":
-      return say("head", npshMargin);
+      return npshMargin === undefined ? NOT_KNOWN : bareMargin(amount("head", npshMargin), units);
     case "power":
       return say("power", power);
     case "speed":
@@ -67,15 +68,6 @@ export function figureText({ ranked }: RankingRow, key: RankingColumn["key"], un
 }
 
 function speedText(speed: number | undefined, diameter: number | undefined, units: UnitSetName): string {
-  const turns = speed === undefined ? NOT_KNOWN : turnsText(fromEngine(speed, UNIT_SETS[units].speed));
-  if (diameter === undefined) return turns;
-  return `${turns} / ${figures(fromEngine(diameter, UNIT_SETS[units].size))}`;
-}
-
-function turnsText(value: number): string {
-  return value >= 100 ? String(Math.round(value)) : figures(value);
-}
-
-function threeFigures(value: number): string {
-  return Math.abs(value) >= 1000 ? figures(value) : String(Number(value.toPrecision(3)));
+  const turns = speed === undefined ? NOT_KNOWN : bareFigure(amount("speed", speed), units);
+  return diameter === undefined ? turns : `${turns} / ${bareFigure(amount("size", diameter), units)}`;
 }

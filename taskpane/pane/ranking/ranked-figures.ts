@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { amountText } from "../../../shared/text/words.ts";
+import { marginText } from "../../../shared/text/margin-text.ts";
+import { amountFigure } from "../../../shared/text/words.ts";
 import type { Quantity, UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
 import type { RankedPump } from "../../../src/pump/selection.ts";
@@ -14,7 +15,7 @@ export interface RankedFigure {
 /** The figures a pump is selected by, at its operating point on the duty. */
 export function figuresOf(ranked: RankedPump, units: UnitSetName): readonly RankedFigure[] {
   const say = (quantity: Quantity, value: number | undefined): string =>
-    value === undefined ? "not given" : amountText(amount(quantity, value), units);
+    value === undefined ? "not given" : amountFigure(amount(quantity, value), units);
   const { flow, head, efficiency, bestFlowRatio, npshRequired, npshMargin, power, speed, diameter, running } = ranked;
   const { shutInPressure, decidedIn } = ranked;
   return [
@@ -23,7 +24,10 @@ export function figuresOf(ranked: RankedPump, units: UnitSetName): readonly Rank
     { label: "Efficiency", text: say("percent", efficiency) },
     { label: "Flow, % of BEP", text: say("percent", bestFlowRatio) },
     { label: "NPSH required", text: say("head", npshRequired) },
-    { label: "NPSH margin", text: npshMargin === undefined ? "not known" : say("head", npshMargin) },
+    {
+      label: "NPSH margin",
+      text: npshMargin === undefined ? "not known" : marginText(amount("head", npshMargin), units),
+    },
     { label: "Shaft power", text: say("power", power) },
     { label: "Pressure at closed valve", text: say("gaugePressure", shutInPressure) },
     { label: "Speed", text: say("speed", speed), ...asDrawn(speed, running.speedRatio) },

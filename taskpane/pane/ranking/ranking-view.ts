@@ -10,8 +10,9 @@ import {
   rankingRows,
   shownRows,
 } from "../../../shared/pump-table/ranking-table.ts";
+import { figureSaid, figures } from "../../../shared/text/figure.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
-import { amountText, figures } from "../../../shared/text/words.ts";
+import { amountText } from "../../../shared/text/words.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
 import type { Selection } from "../../../src/pump/selection.ts";
@@ -146,7 +147,7 @@ function noneText(meeting: number): string {
 /** What the ranking rests on, in words. */
 function basisText({ duty, asked, otherCases }: Ranking): string {
   const { frictionMargin = 0 } = duty;
-  const margin = frictionMargin === 0 ? "" : ` with the margin of ${figures(100 * frictionMargin)} % on losses`;
+  const margin = frictionMargin === 0 ? "" : ` with the margin of ${figureSaid("%", 100 * frictionMargin)} % on losses`;
   const npsh =
     asked?.npshAvailable === undefined
       ? " NPSH is not judged, since NPSH available is not known."

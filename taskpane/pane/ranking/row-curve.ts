@@ -1,5 +1,5 @@
 import type { RankingRow } from "../../../shared/pump-table/ranking-table.ts";
-import { figures } from "../../../shared/text/words.ts";
+import { figureIn } from "../../../shared/text/figure.ts";
 import type { SelectionDuty } from "../../../src/pump/selection-duty.ts";
 import type { Point } from "../pictures/pump-curves-frame.ts";
 import { sparklinePath } from "../pictures/sparkline.ts";
@@ -40,5 +40,5 @@ function wordsOf({ ranked }: RankingRow, asked: SelectionDuty | undefined): stri
   if (ranked === undefined || asked === undefined) return "Curve of its table";
   const excess = ranked.flow / asked.flow - 1;
   if (excess <= RIGHT_AT_DUTY) return "Goes through the duty";
-  return `Runs at ${figures(100 * excess)} % more flow than the duty`;
+  return `Runs at ${figureIn("%", 100 * excess)} % more flow than the duty`;
 }

@@ -1,5 +1,5 @@
+import { figures } from "../../../shared/text/figure.ts";
 import { findingText } from "../../../shared/text/finding-text.ts";
-import { figures } from "../../../shared/text/words.ts";
 import type { Axis } from "../../../shared/tracing/calibration.ts";
 import { type AxisKey, TRACED_KEYS } from "../../../shared/tracing/traced-amounts.ts";
 import type { TracingState } from "./state.ts";

@@ -1,5 +1,6 @@
 import { CURVE_COLUMNS } from "../../../shared/pump-table/columns.ts";
-import { figures, inWords } from "../../../shared/text/words.ts";
+import { figures } from "../../../shared/text/figure.ts";
+import { inWords } from "../../../shared/text/words.ts";
 import {
   type Axis,
   amountsAt,

@@ -15,14 +15,13 @@ import { casesToMake } from "../../../shared/duty/made-cases.ts";
 import { asTyped } from "../../../shared/duty/sums/written-sum.ts";
 import { type CaseShown, type CasesShown, casesShown } from "../../../shared/package/cases.ts";
 import type { Worked } from "../../../shared/package/head-and-suction.ts";
-import { figures } from "../../../shared/text/words.ts";
-import { printedUnit, type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
-import { fromEngine } from "../../../src/basis/units.ts";
+import { bareMargin } from "../../../shared/text/margin-text.ts";
+import { printedUnit, type Quantity, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { boxId, type PaneContext, type StepContent } from "../context.ts";
 import { matching, nameList } from "../names.ts";
 import { comboboxView } from "./combobox.ts";
 import { fieldView } from "./field.ts";
-import { figureText } from "./figure.ts";
+import { type AmountWords, cellText, figureText } from "./figure.ts";
 import { boxFindingsView, findingsAt } from "./findings.ts";
 import { sumLineOf, sumLineView } from "./sum-line.ts";
 
@@ -226,6 +225,7 @@ const FIGURES: readonly {
   readonly head: string;
   readonly quantity: Quantity;
   readonly figure: (one: CaseShown) => Worked | undefined;
+  readonly words?: AmountWords;
 }[] = [
   { head: "Flow", quantity: "flow", figure: ({ flow }) => flow },
   { head: "Head", quantity: "head", figure: ({ head }) => head },
@@ -234,7 +234,7 @@ const FIGURES: readonly {
   { head: "Shaft power", quantity: "power", figure: ({ shaftPower }) => shaftPower },
   { head: "NPSH available", quantity: "head", figure: ({ npshAvailable }) => npshAvailable },
   { head: "NPSH required", quantity: "head", figure: ({ npshRequired }) => npshRequired },
-  { head: "NPSH margin", quantity: "head", figure: ({ npshMargin }) => npshMargin },
+  { head: "NPSH margin", quantity: "head", figure: ({ npshMargin }) => npshMargin, words: bareMargin },
   { head: "Of BEP flow", quantity: "percent", figure: ({ bestFlowRatio }) => bestFlowRatio },
   { head: "Minimum velocity", quantity: "velocity", figure: ({ leastVelocity }) => leastVelocity },
   { head: "Maximum velocity", quantity: "velocity", figure: ({ greatestVelocity }) => greatestVelocity },
@@ -265,10 +265,10 @@ function resultsView({ state, worked }: PaneContext): TemplateResult | typeof no
             ${shown.cases.map((one) => html`<td class="words">${verdictText(one, units)}</td>`)}
           </tr>
           ${rows.map(
-            ({ head, quantity, figure }) =>
+            ({ head, quantity, figure, words }) =>
               html`<tr>
                 <th scope="row">${head}<span class="unit">${printedUnit(quantity, units)}</span></th>
-                ${shown.cases.map((one) => html`<td>${bareFigure(figure(one), quantity, units)}</td>`)}
+                ${shown.cases.map((one) => html`<td>${cellText(figure(one), quantity, units, words)}</td>`)}
               </tr>`,
           )}
         </tbody>
@@ -295,9 +295,4 @@ function worstView({ worst: found, notMet }: CasesShown): TemplateResult | typeo
           </div>`,
       )}
     </dl>`;
-}
-
-function bareFigure(worked: Worked | undefined, quantity: Quantity, units: UnitSetName): string {
-  if (typeof worked !== "number") return "–";
-  return figures(fromEngine(worked, UNIT_SETS[units][quantity]));
 }

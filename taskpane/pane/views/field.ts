@@ -3,9 +3,9 @@ import { live } from "lit/directives/live.js";
 import type { Field } from "../../../shared/duty/field.ts";
 import { FIELDS, type FieldKey, fieldsOf, withoutUse } from "../../../shared/duty/fields.ts";
 import { asTyped } from "../../../shared/duty/sums/written-sum.ts";
-import { figures } from "../../../shared/text/words.ts";
-import { printedUnit, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
-import { fromEngine } from "../../../src/basis/units.ts";
+import { bareFigure } from "../../../shared/text/words.ts";
+import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { amount } from "../../../src/basis/result.ts";
 import { boxId, type PaneContext } from "../context.ts";
 import { matching, type NameList, nameList } from "../names.ts";
 import { comboboxView } from "./combobox.ts";
@@ -147,5 +147,5 @@ function basisView({ send }: PaneContext, key: FieldKey, field: Field, basis: st
 function assumedText({ quantity }: Field, whenBlank: number | string | undefined, units: UnitSetName): string {
   if (whenBlank === undefined) return "";
   if (quantity === undefined || typeof whenBlank === "string") return `${whenBlank} assumed`;
-  return `${figures(fromEngine(whenBlank, UNIT_SETS[units][quantity]))} assumed`;
+  return `${bareFigure(amount(quantity, whenBlank), units)} assumed`;
 }

@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from "lit";
 import type { Worked } from "../../../shared/package/head-and-suction.ts";
-import { amountText } from "../../../shared/text/words.ts";
-import type { Quantity, UnitSetName } from "../../../src/basis/quantities.ts";
+import { amountFigure, bareFigure } from "../../../shared/text/words.ts";
+import type { Amount, Quantity, UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
 
 /** Stands for a figure whose box is still to be filled or mended; which, is said once for all of them. */
@@ -12,10 +12,28 @@ export function isWaiting(worked: Worked): boolean {
   return typeof worked !== "number" && worked.waitsFor !== undefined;
 }
 
+/** How an amount is put: as a figure, as a margin, as a difference from what is asked. */
+export type AmountWords = (shown: Amount, units: UnitSetName) => string;
+
 /** A worked figure with its unit, or the words of the error that stands in its place. */
-export function figureText(worked: Worked, quantity: Quantity, units: UnitSetName): string {
-  if (typeof worked === "number") return amountText(amount(quantity, worked), units);
+export function figureText(
+  worked: Worked,
+  quantity: Quantity,
+  units: UnitSetName,
+  words: AmountWords = amountFigure,
+): string {
+  if (typeof worked === "number") return words(amount(quantity, worked), units);
   return worked.waitsFor === undefined ? (worked.message ?? worked.error) : WAITING;
+}
+
+/** A worked figure with its unit in the heading. */
+export function cellText(
+  worked: Worked | undefined,
+  quantity: Quantity,
+  units: UnitSetName,
+  words: AmountWords = bareFigure,
+): string {
+  return typeof worked === "number" ? words(amount(quantity, worked), units) : WAITING;
 }
 
 /** A result as a line of label and figure. */
@@ -24,11 +42,11 @@ export function figureView(
   worked: Worked,
   quantity: Quantity,
   units: UnitSetName,
-  main = false,
+  { main = false, words = amountFigure }: { readonly main?: boolean; readonly words?: AmountWords } = {},
 ): TemplateResult {
   const failed = typeof worked !== "number" && !isWaiting(worked);
   return html`<div class="figure ${main ? "main" : ""} ${failed ? "failed" : ""}">
     <dt>${label}</dt>
-    <dd>${figureText(worked, quantity, units)}</dd>
+    <dd>${figureText(worked, quantity, units, words)}</dd>
   </div>`;
 }

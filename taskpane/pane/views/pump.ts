@@ -4,11 +4,12 @@ import type { PumpText } from "../../../shared/duty/duty-text.ts";
 import { PUMP_KEYS } from "../../../shared/duty/fields/pump.ts";
 import type { PumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
 import { shownSection } from "../../../shared/package/shown-section.ts";
+import { differenceText, marginText } from "../../../shared/text/margin-text.ts";
 import { amountText } from "../../../shared/text/words.ts";
 import { amount, type Finding, gravestFirst } from "../../../src/basis/result.ts";
 import type { PaneContext, StepContent } from "../context.ts";
 import { PUMP_BOXES_FOLD } from "../state.ts";
-import { figureView, isWaiting } from "./figure.ts";
+import { type AmountWords, figureView, isWaiting } from "./figure.ts";
 import { mendingOf, remarksView } from "./findings.ts";
 import { foldView } from "./fold.ts";
 import { furtherPumpsView } from "./further-pumps.ts";
@@ -105,23 +106,24 @@ function figuresView({ state, worked: { results } }: PaneContext, worked: PumpOn
             <dd>${runs}</dd>
           </div>`
     }
-    ${figureView(`Operating flow${together}`, point.flow, "flow", units, true)}
+    ${figureView(`Operating flow${together}`, point.flow, "flow", units, { main: true })}
     ${typeof point.flow === "number" ? figureView("Head at the operating point", point.head, "head", units) : nothing}
-    ${typeof point.flow === "number" ? figureView("Flow above duty", worked.flowOverDuty, "percent", units) : nothing}
+    ${typeof point.flow === "number" ? figureView("Flow compared with the duty", worked.flowOverDuty, "percent", units, { words: differenceText }) : nothing}
     ${figureView(hasWaterHead ? "Head at duty flow, on water" : "Head at duty flow", worked.headAtDutyFlow, "head", units)}
     ${
       typeof worked.headOverDuty === "number"
         ? figureView(
-            hasWaterHead ? "Over the equivalent water head" : "Head above required (margin included)",
+            hasWaterHead ? "Compared with the equivalent water head" : "Head compared with required (margin included)",
             withoutDust(worked.headOverDuty, worked),
             "head",
             units,
+            { words: differenceText },
           )
         : nothing
     }
     ${optional("Efficiency", point.efficiency, "percent")} ${optional("Flow, % of BEP", point.bestFlowRatio, "percent")}
     ${optional("NPSH required", point.npshRequired, "head")} ${optional("NPSH available there", worked.npshAvailableThere, "head")}
-    ${optional("NPSH margin there", point.npshMargin, "head")}
+    ${optional("NPSH margin there", point.npshMargin, "head", marginText)}
     ${optional(`Shaft power${together}`, point.shaftPower, "power")}
     ${optional(`Maximum shaft power on the curve${together}`, worked.greatestPower, "power")}
   </dl>`;
@@ -130,8 +132,11 @@ function figuresView({ state, worked: { results } }: PaneContext, worked: PumpOn
     label: string,
     figure: PumpOnDuty["greatestPower"],
     quantity: "percent" | "head" | "power",
+    words?: AmountWords,
   ): TemplateResult | typeof nothing {
-    return figure === undefined ? nothing : figureView(label, figure, quantity, units);
+    return figure === undefined
+      ? nothing
+      : figureView(label, figure, quantity, units, words === undefined ? {} : { words });
   }
 }
 

@@ -2,12 +2,11 @@ import { html, nothing, type TemplateResult } from "lit";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
 import type { Worked } from "../../../shared/package/head-and-suction.ts";
 import type { DutyCase, PumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
-import { figures } from "../../../shared/text/words.ts";
-import { printedUnit, type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
-import { fromEngine } from "../../../src/basis/units.ts";
+import { bareMargin, marginText } from "../../../shared/text/margin-text.ts";
+import { printedUnit, type Quantity, type UnitSetName } from "../../../src/basis/quantities.ts";
 import type { PaneContext, StepContent } from "../context.ts";
 import { fieldsView } from "./fields.ts";
-import { figureText, figureView } from "./figure.ts";
+import { type AmountWords, cellText, figureText, figureView } from "./figure.ts";
 import { remarksView } from "./findings.ts";
 import { verdictsOfStepView } from "./verdict-strip.ts";
 
@@ -33,15 +32,15 @@ function extremesView({ region }: PumpOnDuty, units: UnitSetName): TemplateResul
   const isFull = corners.some(({ flow, pipe }) => pipe === "full" && flow === greatestFlow);
   return html`<h3>Worst of the range</h3>
     <dl class="figures">
-      ${figureView("Minimum flow", leastFlow, "flow", units, true)}
-      ${figureView(isFull ? "Maximum flow, line running full" : "Maximum flow", greatestFlow, "flow", units, true)}
+      ${figureView("Minimum flow", leastFlow, "flow", units, { main: true })}
+      ${figureView(isFull ? "Maximum flow, line running full" : "Maximum flow", greatestFlow, "flow", units, { main: true })}
       ${
         leastNpshMargin === null
           ? nothing
-          : figureView("Worst NPSH margin", leastNpshMargin.margin, "head", units, true)
+          : figureView("Worst NPSH margin", leastNpshMargin.margin, "head", units, { main: true, words: marginText })
       }
       ${leastNpshMargin === null ? nothing : figureView("at a flow of", leastNpshMargin.flow, "flow", units)}
-      ${greatestPower === null ? nothing : figureView("Maximum shaft power", greatestPower, "power", units, true)}
+      ${greatestPower === null ? nothing : figureView("Maximum shaft power", greatestPower, "power", units, { main: true })}
     </dl>`;
 }
 
@@ -49,11 +48,12 @@ const COLUMNS: readonly {
   readonly head: string;
   readonly quantity: Quantity;
   readonly figure: (one: DutyCase) => Worked | undefined;
+  readonly words?: AmountWords;
 }[] = [
   { head: "Flow", quantity: "flow", figure: ({ flow }) => flow },
   { head: "Head", quantity: "head", figure: ({ head }) => head },
   { head: "Eff.", quantity: "percent", figure: ({ efficiency }) => efficiency },
-  { head: "NPSH margin", quantity: "head", figure: ({ npshMargin }) => npshMargin },
+  { head: "NPSH margin", quantity: "head", figure: ({ npshMargin }) => npshMargin, words: bareMargin },
   { head: "Power", quantity: "power", figure: ({ shaftPower }) => shaftPower },
 ];
 
@@ -77,7 +77,9 @@ function casesView(cases: readonly DutyCase[], units: UnitSetName): TemplateResu
               <th scope="row">${one.label}</th>
               ${
                 typeof one.flow === "number"
-                  ? COLUMNS.map(({ quantity, figure }) => html`<td>${bareFigure(figure(one), quantity, units)}</td>`)
+                  ? COLUMNS.map(
+                      ({ quantity, figure, words }) => html`<td>${cellText(figure(one), quantity, units, words)}</td>`,
+                    )
                   : html`<td class="refused" colspan=${COLUMNS.length}>${figureText(one.flow, "flow", units)}</td>`
               }
             </tr>`,
@@ -85,11 +87,6 @@ function casesView(cases: readonly DutyCase[], units: UnitSetName): TemplateResu
       </tbody>
     </table>
   </div>`;
-}
-
-function bareFigure(worked: Worked | undefined, quantity: Quantity, units: UnitSetName): string {
-  if (typeof worked !== "number") return "–";
-  return figures(fromEngine(worked, UNIT_SETS[units][quantity]));
 }
 
 function acceptanceView({ acceptance }: PumpOnDuty, units: UnitSetName): TemplateResult | typeof nothing {
@@ -113,6 +110,6 @@ function bandView(
   if (typeof least !== "number" || typeof greatest !== "number") return figureView(label, least, quantity, units);
   return html`<div class="figure">
     <dt>${label}</dt>
-    <dd>${bareFigure(least, quantity, units)} to ${figureText(greatest, quantity, units)}</dd>
+    <dd>${cellText(least, quantity, units)} to ${figureText(greatest, quantity, units)}</dd>
   </div>`;
 }

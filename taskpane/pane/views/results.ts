@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { CellError } from "../../../shared/cells/cell.ts";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
 import type { HeadAndSuction, Worked } from "../../../shared/package/head-and-suction.ts";
+import { marginText } from "../../../shared/text/margin-text.ts";
 import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import type { PaneContext, Step } from "../context.ts";
@@ -42,13 +43,13 @@ function headView({ state }: PaneContext, worked: HeadAndSuction): TemplateResul
   const drawn = parts.filter((part): part is HeadPart => part.value !== undefined);
   return html`
     <dl class="figures">
-      ${figureView("Total dynamic head", worked.totalHead, "head", units, true)}
-      ${hasMargin ? figureView("Total head with margin", worked.ratedHead, "head", units, true) : nothing}
-      ${worked.headAsked === undefined ? nothing : figureView("Head to select for, over the summit unless a siphon is earned", worked.headAsked, "head", units, true)}
+      ${figureView("Total dynamic head", worked.totalHead, "head", units, { main: true })}
+      ${hasMargin ? figureView("Total head with margin", worked.ratedHead, "head", units, { main: true }) : nothing}
+      ${worked.headAsked === undefined ? nothing : figureView("Head to select for, over the summit unless a siphon is earned", worked.headAsked, "head", units, { main: true })}
       ${
         worked.waterHead === undefined
           ? nothing
-          : figureView("Equivalent water head, to read pump curves at", worked.waterHead, "head", units, true)
+          : figureView("Equivalent water head, to read pump curves at", worked.waterHead, "head", units, { main: true })
       }
     </dl>
     ${
@@ -87,14 +88,14 @@ function suctionView({ state }: PaneContext, worked: HeadAndSuction): TemplateRe
   const flooded = typeof suctionLift === "number" && suctionLift < 0;
   return html`
     <dl class="figures">
-      ${figureView("NPSH available", npshAvailable, "head", units, true)}
+      ${figureView("NPSH available", npshAvailable, "head", units, { main: true })}
       ${
         flooded
           ? figureView("Liquid over the pump", -suctionLift, "head", units)
           : figureView("Suction lift", suctionLift, "head", units)
       }
       ${figureView("Suction line losses", worked.suctionLoss, "head", units)}
-      ${follows(npshDifference) ? figureView("NPSH available less required", npshDifference, "head", units) : nothing}
+      ${follows(npshDifference) ? figureView("NPSH margin", npshDifference, "head", units, { words: marginText }) : nothing}
       ${follows(greatestLift) ? figureView("Maximum suction lift", greatestLift, "head", units) : nothing}
     </dl>`;
 }

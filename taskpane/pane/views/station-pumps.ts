@@ -1,24 +1,26 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Worked } from "../../../shared/package/head-and-suction.ts";
 import { stationShown } from "../../../shared/package/station-shown.ts";
-import { figures } from "../../../shared/text/words.ts";
-import { printedUnit, type Quantity, UNIT_SETS } from "../../../src/basis/quantities.ts";
-import { fromEngine } from "../../../src/basis/units.ts";
+import { bareMargin } from "../../../shared/text/margin-text.ts";
+import { bareFigure } from "../../../shared/text/words.ts";
+import { printedUnit, type Quantity } from "../../../src/basis/quantities.ts";
+import { amount } from "../../../src/basis/result.ts";
 import type { PaneContext } from "../context.ts";
+import type { AmountWords } from "./figure.ts";
 
 const COLUMNS = [
-  { head: "Flow", quantity: "flow", of: "flow" },
-  { head: "Head", quantity: "head", of: "head" },
-  { head: "Of BEP", quantity: "percent", of: "bestFlowRatio" },
-  { head: "NPSH margin", quantity: "head", of: "npshMargin" },
+  { head: "Flow", quantity: "flow", of: "flow", words: bareFigure },
+  { head: "Head", quantity: "head", of: "head", words: bareFigure },
+  { head: "Of BEP", quantity: "percent", of: "bestFlowRatio", words: bareFigure },
+  { head: "NPSH margin", quantity: "head", of: "npshMargin", words: bareMargin },
 ] as const;
 
 /** What each of unlike pumps does on the duty, and what the rest does when one stops. */
 export function stationPumpsView({ state, worked }: PaneContext): TemplateResult | typeof nothing {
   const units = state.duty.unitSet;
   const { pumps, stops } = stationShown(worked.duty);
-  const shown = (figure: Worked | undefined, quantity: Quantity): string =>
-    typeof figure === "number" ? figures(fromEngine(figure, UNIT_SETS[units][quantity])) : "–";
+  const shown = (figure: Worked | undefined, quantity: Quantity, words: AmountWords = bareFigure): string =>
+    typeof figure === "number" ? words(amount(quantity, figure), units) : "–";
   const heads = COLUMNS.map(
     ({ head, quantity }) => html`<th scope="col">${head}<span class="unit">${printedUnit(quantity, units)}</span></th>`,
   );
@@ -36,7 +38,7 @@ export function stationPumpsView({ state, worked }: PaneContext): TemplateResult
                   (pump) =>
                     html`<tr>
                       <th scope="row">${pump.name}</th>
-                      ${COLUMNS.map(({ quantity, of }) => html`<td>${shown(pump[of], quantity)}</td>`)}
+                      ${COLUMNS.map(({ quantity, of, words }) => html`<td>${shown(pump[of], quantity, words)}</td>`)}
                       <td>${pump.does}</td>
                     </tr>`,
                 )}

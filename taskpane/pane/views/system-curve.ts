@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from "lit";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
-import { figures } from "../../../shared/text/words.ts";
+import { figureIn } from "../../../shared/text/figure.ts";
 import { printedUnit, UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import type { PaneContext, StepContent } from "../context.ts";
@@ -44,8 +44,8 @@ function curveView({ state, worked }: PaneContext): TemplateResult {
           ${points.map(
             ({ flow, head }) =>
               html`<tr>
-                <td>${figures(flow)}</td>
-                <td>${figures(head)}</td>
+                <td>${figureIn(names.flow, flow)}</td>
+                <td>${figureIn(names.head, head)}</td>
               </tr>`,
           )}
         </tbody>

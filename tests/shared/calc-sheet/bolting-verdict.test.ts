@@ -38,7 +38,7 @@ describe("the verdict on bolting", () => {
     const passes = bolting({});
     expect(passes.state).toBe("pass");
     // NPS 6 is left 39 337 lb, 94.24 lb a psi (hand calculation, flange-joint.test.ts).
-    expect(passes.text).toMatch(/^Passes: discharge flange joint, 417\.4 of 1\d\d\.\d psig/);
+    expect(passes.text).toMatch(/^Passes: discharge flange joint, 417 of 1\d\d psig/);
   });
 
   it.each([

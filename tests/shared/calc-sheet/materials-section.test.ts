@@ -96,7 +96,7 @@ describe("materials on the sheet", () => {
         .filter((option) => option.name === name)
         .flatMap(({ remarks }) => remarks.map(({ text }) => text))
         .join(" ");
-    expect(said("cast 316 stainless", { chlorides: "1100" })).toContain("1100 mg/L of chloride is above 1000 mg/L");
+    expect(said("cast 316 stainless", { chlorides: "1100" })).toContain("1,100 mg/L of chloride is above 1,000 mg/L");
     expect(said("high-chrome white iron", { pH: "5", solids: "30" })).toContain("pH 5 is below 5.5");
     // 60 °C is 140 °F.
     expect(said("ductile iron", { temperature: "150" })).toContain("above 140 °F");

@@ -111,7 +111,7 @@ describe("a setting changed", () => {
     const flow = (fields: Partial<Record<FieldKey, string>>): string =>
       judged(dutyRead(withSettings(fields)), "head", /over the duty flow/)[0]?.text ?? "";
     expect(flow({})).toMatch(/20 % over the duty flow/);
-    expect(flow({ flowInHand: "5" })).toMatch(/of 1260 .*5 % over the duty flow/);
+    expect(flow({ flowInHand: "5" })).toMatch(/of 1,260 .*5 % over the duty flow/);
   });
 
   it("moves what energy costs on the estimate, which alone says it", () => {

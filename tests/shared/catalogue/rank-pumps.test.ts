@@ -306,12 +306,12 @@ describe("RANKPUMPS for a station", () => {
     const [, short] = rows(...given(100, 50, { suctionLift: 7.5 }));
     expect(short?.[0]).toBe("left out");
     expect(rows(...given(100, 50, { suctionLift: 7.5 })).find((row) => row[1] === "right")?.[11]).toMatch(
-      /^asks for an NPSH of 3 m where 2\.61\d? m is available$/,
+      /^asks for an NPSH of 3 m where 2\.6 m is available$/,
     );
     // The margin wanted: 1 m of a lift, or the one stated.
     const against = (by: Given) =>
       rows(...given(100, 50, { suctionLift: 6.5, ...by })).find((row) => row[1] === "right");
-    expect(against({})?.[11]).toMatch(/NPSH margin of 0\.61\d* m, where 1 m is wanted/);
+    expect(against({})?.[11]).toMatch(/NPSH margin of 0\.6 m, where 1 m is wanted/);
     // On a lift that of a lift, whatever the service.
     expect(against({ service: "building services" })?.[11]).toMatch(/where 1 m is wanted/);
     const flooded = rows(
@@ -375,20 +375,16 @@ describe("RANKPUMPS for a station", () => {
   it("holds the pressure against a shut valve to the one stated and to that of the table", () => {
     const why = (by: Given, table: Rows = TABLE) =>
       rows(...given(100, 50, by, table)).find((row) => row[1] === "right")?.[11];
-    expect(why({ maximumPressure: 600 })).toMatch(
-      /^gives 606\.9 kPa.* against a shut valve, where 600 kPa.* is allowed$/,
-    );
+    expect(why({ maximumPressure: 600 })).toMatch(/^gives 607 kPa.* against a shut valve, where 600 kPa.* is allowed$/);
     expect(why({ maximumPressure: 610 })).not.toMatch(/shut valve/);
     // A flooded suction stands behind it, a lift takes nothing from it.
-    expect(why({ maximumPressure: 610, suctionLift: -5 })).toMatch(/^gives 655\.\d kPa/);
-    expect(why({ maximumPressure: 606, suctionLift: 5 })).toMatch(/^gives 606\.9 kPa/);
+    expect(why({ maximumPressure: 610, suctionLift: -5 })).toMatch(/^gives 656 kPa/);
+    expect(why({ maximumPressure: 606, suctionLift: 5 })).toMatch(/^gives 607 kPa/);
     // The second of two in series stands all of it: 1213.8 kPa.
     const series = { numberOfPumps: 2, arrangement: "series", maximumPressure: 1213 };
-    expect(rows(...given(100, 100, series)).find((row) => row[1] === "right")?.[11]).toMatch(
-      /^gives 121[34](\.\d+)? kPa/,
-    );
+    expect(rows(...given(100, 100, series)).find((row) => row[1] === "right")?.[11]).toMatch(/^gives 1,21[34] kPa/);
     const rated = TABLE.map((row, i) => [...row, i === 0 ? "maximum working pressure, bar(g)" : 6]);
-    expect(why({}, rated)).toMatch(/^gives 606\.9 kPa/);
+    expect(why({}, rated)).toMatch(/^gives 607 kPa/);
   });
 
   it("ranks over cases, and names the one that decides and the one that is missed", () => {
@@ -402,7 +398,7 @@ describe("RANKPUMPS for a station", () => {
     expect(second?.[11]).toBe("gives no more than 50 m at the flow asked, which takes 52 m (in “dry”)");
     // In the storm it runs out to some 170 L/s, furthest from the 150 of its best and from what is asked.
     expect(first?.[14]).toBe("storm");
-    expect(first?.[11]).toMatch(/^gives 5\d\.\d+ % more flow than asked.*\(in “storm”\)$/);
+    expect(first?.[11]).toMatch(/^gives 5\d % more flow than asked.*\(in “storm”\)$/);
   });
 
   it("ranks alike whatever the order of the cases, and as without one that is the duty again", () => {
@@ -482,7 +478,7 @@ describe("RANKPUMPS for a station", () => {
     const why = (speedControl: string) =>
       rows(...given(100, 50, { cases, speedControl }, withSpeed)).find((row) => row[1] === "right");
     expect(why("fixed")?.[0]).toBe("left out");
-    expect(why("variable")?.[10]).toMatch(/runs each case at a speed of its own, .* to 1450 rpm/);
+    expect(why("variable")?.[10]).toMatch(/runs each case at a speed of its own, .* to 1,450 rpm/);
   });
 });
 

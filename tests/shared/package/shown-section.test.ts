@@ -33,7 +33,7 @@ describe("a section of a duty with a box that cannot be read", () => {
   it("blanks the verdict on the driver alone where its service factor is refused", () => {
     const figures = textsOf(quarry({ serviceFactor: "10 %" }), "drive");
     expect(figures.get("Required driver power")).toBe("–");
-    expect(figures.get("Maximum power of one pump")).toBe("45.71 hp");
+    expect(figures.get("Maximum power of one pump")).toBe("45.7 hp");
   });
 
   it("is withheld where the box decides what it works out", () => {

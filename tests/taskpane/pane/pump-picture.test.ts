@@ -88,7 +88,7 @@ describe("unlike pumps in one picture", () => {
   it("are told apart by dashes and by their names, beside all of them together", () => {
     for (const kind of ["running", "pump-1", "pump-2"]) expect(picture).toContain(`class="line ${kind}"`);
     for (const name of ["A", "B"]) expect(picture).toMatch(new RegExp(`class="curve-name"[^>]*>${name}<`));
-    expect(picture).toContain("B by itself: 50 ft at 0 gpm to 25 ft at 10 gpm.");
+    expect(picture).toContain("B by itself: 50.0 ft at 0 gpm to 25.0 ft at 10.00 gpm.");
   });
 
   it("have efficiency and NPSH of the chosen one, read at its own flow", () => {

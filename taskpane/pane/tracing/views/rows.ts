@@ -3,7 +3,7 @@ import { failureText } from "../../../../shared/ports/host-fault.ts";
 import type { SheetHost } from "../../../../shared/ports/sheet-host.ts";
 import { setOf } from "../../../../shared/ports/sheet-set.ts";
 import { CURVE_COLUMNS } from "../../../../shared/pump-table/columns.ts";
-import { figures } from "../../../../shared/text/words.ts";
+import { figures } from "../../../../shared/text/figure.ts";
 import { rowsToPaste } from "../../../../shared/tracing/curve-rows.ts";
 import { curveSheet } from "../../../../shared/tracing/curve-sheet.ts";
 import { TRACED_KEYS, type TracedKey } from "../../../../shared/tracing/traced-amounts.ts";

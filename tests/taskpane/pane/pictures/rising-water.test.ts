@@ -73,9 +73,9 @@ describe("where the rising water is drawn", () => {
 
 describe("the picture in words", () => {
   it("says lifts, times and verdict", () => {
-    // 5 m = 16.40 ft, 7.6 m = 24.93 ft, 9.33 m = 30.61 ft.
+    // 5 m = 16.40 ft, 7.6 m = 24.9 ft, 9.33 m = 30.6 ft.
     expect(risingWaterWords(WATER, "US")).toBe(
-      "Suction line from the side. The water gains the suction lift of 16.4 ft in 10 s; line and casing are full after 18 s. The lift is within the largest of 24.93 ft. The water stands at 4.101 ft after 2.5 s, 8.202 ft after 5 s, 12.3 ft after 7.5 s, 16.4 ft after 10 s. Maximum lifts: by practice 24.93 ft, by blank-off of the air pump 30.61 ft.",
+      "Suction line from the side. The water gains the suction lift of 16.4 ft in 10 s; line and casing are full after 18 s. The lift is within the largest of 24.9 ft. The water stands at 4.1 ft after 2.5 s, 8.2 ft after 5 s, 12.3 ft after 7.5 s, 16.4 ft after 10 s. Maximum lifts: by practice 24.9 ft, by blank-off of the air pump 30.6 ft.",
     );
   });
 

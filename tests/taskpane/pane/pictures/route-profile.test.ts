@@ -24,16 +24,16 @@ const LEVEE: RouteLine = {
 describe("the picture of a route", () => {
   it("says in words what it shows", () => {
     const words = routeProfileWords(LEVEE, "US");
-    expect(words).toContain("2001 ft along: level 639.8 ft, grade line 623.4 ft, -7.099 psig, below atmosphere");
+    expect(words).toContain("2,001.3 ft along: level 639.8 ft, grade line 623.4 ft, -7.1 psig, below atmosphere");
     expect(words).toContain("Siphon credit not earned: outlet not sealed.");
-    expect(words).toContain("The line fills: 2608 US gpm over the summit.");
+    expect(words).toContain("The line fills: 2,608 US gpm over the summit.");
   });
 
   it("marks vacuum by hatching and a triangle, not by colour alone", () => {
     const drawn = markup(routeProfile(LEVEE, "US", 296));
     expect(drawn).toContain("short-mark");
     expect(drawn).toContain('class="guide"');
-    expect(drawn).toContain("summit -7.099 psig");
+    expect(drawn).toContain("summit -7.1 psig");
     const dry = { ...LEVEE, places: [place(0, 183, 195), place(610, 185, 190), place(1280, 186.5, 186.5)] };
     expect(markup(routeProfile(dry, "US", 296))).not.toContain("short-mark");
   });

@@ -81,8 +81,8 @@ it("says all of it in words", () => {
   expect(words).toBe(settlingBarsWords(RUNS, "US"));
   // By hand: 2.4/0.3048 = 7.87, 1.8/0.3048 = 5.91, 2.1/0.3048 = 6.89, 1.2/0.3048 = 3.94, 2/0.3048 = 6.56, 2.5/0.3048 = 8.20.
   for (const piece of [
-    "Suction 1 7.87 ft/s, deposition 5.91, design minimum 6.89",
-    "Discharge 2 3.94 ft/s, settles: deposition 6.56, design minimum 8.2",
+    "Suction 1 7.9 ft/s, deposition 5.9, design minimum 6.9",
+    "Discharge 2 3.9 ft/s, settles: deposition 6.6, design minimum 8.2",
   ]) {
     expect(words).toContain(piece);
   }

@@ -35,7 +35,7 @@ describe("the phone line", () => {
     const text = shown(after([read(SENTENCE)]));
     expect(text).toContain("5 parts understood; nothing is filled in before you accept.");
     for (const words of [
-      "<b>Flow</b> 1000 gpm: 1000 US gpm",
+      "<b>Flow</b> 1000 gpm: 1,000 US gpm",
       "<b>Pump level</b> 12 ft",
       "levels are counted from the source, at 0",
       "<b>Delivery level</b> 12 ft + 60 ft: 72 ft",
