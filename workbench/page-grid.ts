@@ -21,10 +21,12 @@ import { gridFunctions } from "./grid-functions.ts";
 import { type Grid, type GridHost, gridHost } from "./grid-host.ts";
 import { gridInside } from "./grid-inside.ts";
 import { emptyWorkbook } from "./grid-workbook.ts";
+import { type GridEditing, gridEditing } from "./hints/grid-editing.ts";
 import { pageCharts } from "./page-charts.tsx";
 
 export interface PageGrid extends Grid {
   readonly host: GridHost;
+  readonly editing: GridEditing;
 }
 
 /** Starts the grid in an element of the page, with one empty sheet. */
@@ -61,5 +63,5 @@ export function pageGrid(container: HTMLElement): PageGrid {
   const grid: Grid = { api, inside: gridInside(univer, core, engine), messages };
   api.createWorkbook(emptyWorkbook());
   followCalculations(grid);
-  return { ...grid, host: gridHost(grid, pageCharts(api)) };
+  return { ...grid, host: gridHost(grid, pageCharts(api)), editing: gridEditing(univer) };
 }

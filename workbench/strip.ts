@@ -17,8 +17,8 @@ interface Line {
   readonly action?: { readonly label: string; readonly act: () => Promise<unknown> };
 }
 
-/** Free in browsers and in the grid. */
-const ACT_KEY = "F8";
+/** Does what a message offers. Free in browsers and in the grid. */
+export const ACT_KEY = "F8";
 
 const ELSEWHERE = "The error comes from a cell this formula reads, or from a function of the grid itself.";
 

@@ -2,6 +2,7 @@ import "./workbench.css";
 import type { DutyText } from "../shared/duty/duty-text.ts";
 import { loadDuty, saveDuty } from "../shared/duty/saved.ts";
 import type { Unseen } from "../shared/xlsx/patch/unseen.ts";
+import type { UnitSetName } from "../src/basis/quantities.ts";
 import { handOver, WORKBOOK_TYPE } from "../taskpane/pane/hand-over.ts";
 import { mountPane } from "../taskpane/pane/pane.ts";
 import { tooLarge } from "../taskpane/pane/reading/read-in-worker.ts";
@@ -19,6 +20,7 @@ import {
 } from "./file-words.ts";
 import { type Choose, type FileContent, fileOfWorkbook, openedSet, replaceWorkbook, sheetsOf } from "./files.ts";
 import type { GridHost } from "./grid-host.ts";
+import { startFormulaHints } from "./hints/formula-hints.ts";
 import { tryAgain, tryBack, withinPatience } from "./keep/bring-back.ts";
 import { type Found, findKept, freshSlot } from "./keep/find-kept.ts";
 import { backWords, FRESH_QUESTION, GONE, handedWords, notBackWords, unkeptWords } from "./keep/keep-words.ts";
@@ -57,6 +59,12 @@ element("loading").remove();
 const grid = pageGrid(element("grid"));
 const { api, host } = grid;
 const strip = startStrip(element("strip"), grid);
+let readerUnits: UnitSetName = "US";
+startFormulaHints(
+  grid,
+  () => document.querySelector('#grid canvas[id*="sheet-main-canvas"]'),
+  () => readerUnits,
+);
 const fileName = element<HTMLInputElement>("file-name");
 const fileInput = element<HTMLInputElement>("file");
 
@@ -288,6 +296,7 @@ function openingDuty(): DutyText | undefined {
 }
 
 function dutyChanged(changed: DutyText): void {
+  readerUnits = changed.unitSet;
   duty = { text: saveDuty(changed), at: Date.now() };
   dutyWork.edited();
   keeper.changed();
