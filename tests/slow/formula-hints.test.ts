@@ -28,7 +28,7 @@ afterAll(async () => {
 const hint = (): Promise<string> =>
   page.evaluate(() => {
     const box = document.getElementById("formula-hint");
-    return box === null || box.hidden ? "" : box.innerText;
+    return box === null || box.hidden ? "" : box.textContent;
   });
 const shows = (words: RegExp): Promise<void> => expect.poll(hint, { timeout: PATIENCE }).toMatch(words);
 const held = (cell: string): Promise<unknown> =>
