@@ -36,6 +36,7 @@ import { readBook } from "./read-file.ts";
 import { SAMPLE_SHEETS } from "./sample-workbook.ts";
 import { startStrip } from "./strip.ts";
 import { guardStructure } from "./structure-guard.ts";
+import { startAtTop, startZones } from "./zones.ts";
 
 declare global {
   interface Window {
@@ -85,6 +86,11 @@ const keeper = startKeeper({
   told: tellUnkept,
 });
 mountPane(element("pane"), { host, opening: openingDuty(), onDuty: dutyChanged, help: "../help/" });
+startZones([
+  { element: element("grid"), first: () => element("grid").querySelector('[contenteditable="true"]') },
+  { element: element("pane"), first: () => element("pane").querySelector('[role="tab"][tabindex="0"]') },
+]);
+startAtTop(element("grid"));
 const printing = startPrinting(element("print"), grid, { wait, say: strip.say, fileName: () => fileName.value.trim() });
 
 /** The file that was opened in place of the workbook, as long as one was. */

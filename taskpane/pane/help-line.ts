@@ -6,8 +6,20 @@ export function showHelpLine(pane: HTMLElement): void {
   pane.addEventListener("focusin", ({ target }) => {
     const line = pane.querySelector(".help-line");
     const help = helpOf(target);
-    if (line !== null && help !== undefined) line.textContent = help;
+    if (line === null || help === undefined) return;
+    line.textContent = help;
+    tellHeights(pane);
+    // The line may have grown over the box.
+    (target as Element).scrollIntoView({ block: "nearest" });
   });
+}
+
+/** How much of the pane its head and foot take, for what is scrolled into sight between them. */
+export function tellHeights(pane: HTMLElement): void {
+  for (const part of ["pane-head", "foot-bar"]) {
+    const height = pane.querySelector<HTMLElement>(`.${part}`)?.offsetHeight;
+    if (height !== undefined) pane.style.setProperty(`--${part}`, `${height}px`);
+  }
 }
 
 /** The words that describe a box. */

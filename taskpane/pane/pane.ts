@@ -5,7 +5,7 @@ import type { SheetHost } from "../../shared/ports/sheet-host.ts";
 import { findingText } from "../../shared/text/finding-text.ts";
 import { part } from "../part.ts";
 import type { PaneContext } from "./context.ts";
-import { showHelpLine } from "./help-line.ts";
+import { showHelpLine, tellHeights } from "./help-line.ts";
 import { inBrief } from "./in-brief.ts";
 import { type Later, loadLaterPart } from "./later/later.ts";
 import { keepDuty, keptDuty, putAside } from "./remember.ts";
@@ -256,6 +256,7 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
   void readSheets();
   void lookForRepair();
   new ResizeObserver(() => {
+    tellHeights(pane);
     const width = Math.min(WIDEST, Math.max(NARROWEST, Math.floor(pane.clientWidth) - SURROUND));
     send({ type: "resized", width });
   }).observe(pane);
