@@ -1,7 +1,7 @@
 import { type CurvePointText, EMPTY_PUMP, type PumpText } from "../../../shared/duty/duty-text.ts";
 import { bareNumber } from "../../../shared/duty/read-amount.ts";
-import { type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
-import { fromEngine } from "../../../src/basis/units.ts";
+import { printedUnit, type Quantity, UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { fromEngine, toEngine } from "../../../src/basis/units.ts";
 import { efficiencyFromPower } from "../../../src/pump/best-efficiency.ts";
 import type { PumpCurvePoint } from "../../../src/pump/pump-curve-point.ts";
 import { efficiencyAtFlow, npshRequiredAtFlow } from "../../../src/pump/pump-reading.ts";
@@ -10,6 +10,8 @@ import type { RankedPump } from "../../../src/pump/selection.ts";
 
 /** Figures a number is written down with: enough that what is worked out from it keeps five. */
 const FIGURES = 7;
+/** What a figure is off by once it was read and converted. */
+const DUST = 1e-12;
 /** Factors that differ by less are those of similar trimming. */
 const SAME = 1e-9;
 
@@ -31,14 +33,14 @@ export function pumpTextOf(ranked: RankedPump, units: UnitSetName): PumpText {
     name: pump.name,
     speed: speed === undefined ? "" : written(speed / (isByRatios ? ofFirst.speedRatio : 1), "speed", units),
     impellerDiameter: diameter === undefined ? "" : written(diameter / trimRatio, "size", units),
-    points: points.map((point) => pointText(point, units)),
-    speedRatio: speedRatio === 1 ? "" : plain(speedRatio),
-    trimRatio: trimRatio === 1 ? "" : plain(trimRatio),
+    points: points.map((point) => pointText(atLeast(point, units), units)),
+    speedRatio: ratioText(speedRatio),
+    trimRatio: ratioText(trimRatio),
   };
 }
 
 /** Ratios closer than this are the same setting: a tenth of a turn in two hundred. */
-const SAME_SETTING = 5e-4;
+export const SAME_SETTING = 5e-4;
 
 /**
  * Whether a ranked pump is the one in the duty, as it would be taken now, or set for another duty: its name is the same
@@ -69,7 +71,7 @@ export function isSimilar({ speedRatio, trimRatio, flowFactor, headFactor }: Run
 }
 
 /** The points of a pump at the flows those of its curve come to. */
-function pointsAsItRuns(running: RunningPump): readonly PumpCurvePoint[] {
+export function pointsAsItRuns(running: RunningPump): readonly PumpCurvePoint[] {
   return running.curve.points.map((point) => {
     const flow = point.flow * running.flowFactor;
     const efficiency = efficiencyAtFlow(running, flow);
@@ -81,6 +83,15 @@ function pointsAsItRuns(running: RunningPump): readonly PumpCurvePoint[] {
       ...(npshRequired.ok ? { npshRequired: npshRequired.value } : {}),
     };
   });
+}
+
+/** A point whose flow and head are not rounded down when they are written: see `ratioText`. */
+function atLeast(point: PumpCurvePoint, units: UnitSetName): PumpCurvePoint {
+  const up = (value: number, quantity: Quantity): number => {
+    const unit = UNIT_SETS[units][quantity];
+    return toEngine(roundedUp(fromEngine(value, unit)), unit);
+  };
+  return { ...point, flow: up(point.flow, "flow"), head: up(point.head, "head") };
 }
 
 function pointText(point: PumpCurvePoint, units: UnitSetName): CurvePointText {
@@ -106,8 +117,24 @@ function isGiven(value: number | undefined): value is number {
   return value !== undefined && value > 0;
 }
 
+/** "1000 US gpm": read back the same in any unit set. */
+export function writtenWithUnit(value: number, quantity: Quantity, units: UnitSetName): string {
+  return `${written(value, quantity, units)} ${printedUnit(quantity, units)}`;
+}
+
 function written(value: number, quantity: Quantity, units: UnitSetName): string {
   return plain(fromEngine(value, UNIT_SETS[units][quantity]));
+}
+
+/** A ratio as its box takes it, blank for 1. Rounded up: a pump set to meet a duty must not fall short of it by rounding. */
+export function ratioText(ratio: number): string {
+  return ratio === 1 ? "" : plain(roundedUp(ratio));
+}
+
+function roundedUp(value: number): number {
+  if (value === 0) return 0;
+  const step = 10 ** (FIGURES - 1 - Math.floor(Math.log10(Math.abs(value))));
+  return Math.ceil(value * step * (1 - DUST)) / step;
 }
 
 function plain(value: number): string {
