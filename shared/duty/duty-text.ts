@@ -20,14 +20,16 @@ export interface CurvePointText {
   readonly npshRequired: string;
 }
 
-/** What a pump was selected for from a table, and how far that lets its speed go; amounts with their units. */
+/** What a pump was selected for from a table, and how far that lets its speed and pressure go; amounts with their units. */
 export interface SelectedFor {
   /** Of the duty as stated then: of all pumps together, and the head the ranking asked of them. */
   readonly flow: string;
   readonly head: string;
-  /** Absent where the table states none. */
+  /** Absent where the table gives none. */
   readonly minimumSpeed?: string;
   readonly maximumSpeed?: string;
+  /** Of its casing, gauge. */
+  readonly maximumPressure?: string;
 }
 
 /** The pump chosen for the duty: its curve at a speed and diameter, and how it is to run. */

@@ -14,7 +14,7 @@ const texts = (keys: readonly string[]): { readonly [key: string]: Shape } =>
 const PUMP: Shape = {
   ...texts(PUMP_KEYS),
   points: [texts(POINT_COLUMNS)],
-  selectedFor: texts(["flow", "head", "minimumSpeed", "maximumSpeed"]),
+  selectedFor: texts(["flow", "head", "minimumSpeed", "maximumSpeed", "maximumPressure"]),
 };
 
 const DUTY: Shape = {

@@ -31,6 +31,7 @@ const selectedFor = v.looseObject({
   head: v.string(),
   minimumSpeed: v.exactOptional(v.string()),
   maximumSpeed: v.exactOptional(v.string()),
+  maximumPressure: v.exactOptional(v.string()),
 });
 
 const pump = v.looseObject({

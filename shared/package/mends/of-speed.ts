@@ -26,6 +26,8 @@ const AT_DUTY_FLOW = /^head at the duty flow\b/;
 export function speedMends(rows: readonly Criterion[], duty: Duty): readonly Mend[] {
   const { pump, flow } = duty;
   if (pump === undefined || flow === undefined || duty.otherPumps.length > 0 || duty.cases.length > 0) return [];
+  // Of a pump from the ranking its line of the selection offers the speed, within the limits of its table.
+  if (pump.typed.selectedFor !== undefined) return [];
   if (isSlurry(duty) || viscousNeedOf(duty, pump) !== "none") return [];
   const short = rows
     .filter(({ what }) => AT_DUTY_FLOW.test(what))

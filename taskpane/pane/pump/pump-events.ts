@@ -28,6 +28,7 @@ export type PumpEvent =
   | { readonly type: "other-pump-added"; readonly pump?: PumpText }
   | { readonly type: "other-pump-removed"; readonly other: number }
   | { readonly type: "pump-chosen"; readonly pump: PumpText; readonly notice: string }
+  | { readonly type: "pump-set"; readonly pump: PumpText; readonly what: string; readonly notice: string }
   | { readonly type: "pump-begun" }
   | { readonly type: "pump-dropped" };
 
@@ -68,6 +69,7 @@ export function pumpChange(
   if (event.type === "pump-chosen") {
     return { pump: event.pump, what: `choosing ${event.pump.name}`, notice: event.notice };
   }
+  if (event.type === "pump-set") return { pump: event.pump, what: event.what, notice: event.notice };
   if (event.type === "pump-begun") return { pump: EMPTY_PUMP, what: "entering a pump by hand" };
   if (pump === undefined) return undefined;
   switch (event.type) {
@@ -79,20 +81,25 @@ export function pumpChange(
       const left = pump.points.filter((_, row) => row !== event.row);
       const points = left.length === 0 ? [EMPTY_CURVE_POINT] : left;
       const what = `removing point ${event.row + 1}`;
-      return { pump: { ...pump, points }, what, notice: `Curve: point ${event.row + 1} removed.` };
+      return { pump: { ...asTyped(pump), points }, what, notice: `Curve: point ${event.row + 1} removed.` };
     }
     case "curve-pasted": {
       const { points, about, curves } = event.pasted;
       const first = curves > 1 ? ` The rows hold ${curves} curves; this is the first.` : "";
       const notice = `Curve pasted: ${counted(points)} in place of those before.${first}`;
-      return { pump: { ...pump, ...about, points: pointsOrOne(points) }, what: "pasting a curve", notice };
+      return { pump: { ...asTyped(pump), ...about, points: pointsOrOne(points) }, what: "pasting a curve", notice };
     }
     case "block-pasted": {
       const points = withBlock(pump.points, event.rows, event.row, event.column);
       const notice = `Pasted from point ${event.row + 1} on, figures as they are.`;
-      return { pump: { ...pump, points }, what: "pasting figures", notice };
+      return { pump: { ...asTyped(pump), points }, what: "pasting figures", notice };
     }
   }
+}
+
+/** With another curve it is no more the pump that was selected. */
+function asTyped({ selectedFor: _, ...pump }: PumpText): PumpText {
+  return pump;
 }
 
 export function nameOf({ name }: PumpText): string {

@@ -4,6 +4,7 @@ import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { rankingCases } from "../../../shared/duty/ranking-cases.ts";
 import { isSlurry } from "../../../shared/duty/slurry.ts";
 import { andThen, type Result } from "../../../src/basis/result.ts";
+import type { ReadyPump } from "../../../src/pump/ready-pump.ts";
 import type { Selection } from "../../../src/pump/selection.ts";
 import type { SelectionDuty } from "../../../src/pump/selection-duty.ts";
 import { SCORE_WEIGHTS, type ScoreWeights } from "../../../src/pump/selection-score.ts";
@@ -36,7 +37,7 @@ let last: Last | undefined;
  */
 export function rankingOf(typed: DutyText, candidates: Candidates): Ranking | undefined {
   if (last?.candidates === candidates && isSameDuty(last.typed, typed)) return last.ranking;
-  const ranking = rank(typed, candidates);
+  const ranking = rankedPumps(typed, candidates.pumps);
   last = { candidates, typed, ranking };
   return ranking;
 }
@@ -48,8 +49,11 @@ function isSameDuty(one: DutyText, other: DutyText): boolean {
   );
 }
 
-/** The station ranked for is of equal pumps: what stands beside the chosen one is another pump's, and left out. */
-function rank(typed: DutyText, candidates: Candidates): Ranking | undefined {
+/**
+ * As `rankingOf`, worked out each time. The station ranked for is of equal pumps: what stands beside the chosen one is
+ * another pump's, and left out.
+ */
+export function rankedPumps(typed: DutyText, pumps: readonly ReadyPump[]): Ranking | undefined {
   const { pump: _, otherPumps: __, ...withoutPumps } = typed;
   const { duty, isComplete } = decodeDuty(withoutPumps);
   if (!isComplete) return undefined;
@@ -58,7 +62,7 @@ function rank(typed: DutyText, candidates: Candidates): Ranking | undefined {
   const [{ duty: asked, headRatio }, ...others] = station.value.cases;
   const { speedControl, pressureAllowed } = duty;
   const selection = rankedForStation(station.value, {
-    pumps: candidates.pumps,
+    pumps,
     weights: weightsOf(duty),
     ...(speedControl !== undefined && { speedControl }),
     ...(pressureAllowed !== undefined && { greatestPressure: pressureAllowed }),

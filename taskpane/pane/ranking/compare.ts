@@ -30,12 +30,12 @@ export function compareView(
     <h3>Comparison</h3>
     ${found.length < 2 ? html`<p class="hint">Mark two to ${MOST_COMPARED} pumps to see them side by side.</p>` : nothing}
     ${gone.map((name) => html`<p class="hint">“${name}” no longer meets the duty. ${dropButton(context, name)}</p>`)}
-    ${found.length < 2 ? nothing : html`${tableView(context, found)} ${pictureView(context, ranking, found)}`}
+    ${found.length < 2 ? nothing : html`${tableView(context, ranking, found)} ${pictureView(context, ranking, found)}`}
   </section>`;
 }
 
 /** A figure to a line of its own with the pumps below it: four fit where the pane is narrow. Roles hold what layout takes. */
-function tableView(context: PaneContext, compared: readonly RankedPump[]): TemplateResult {
+function tableView(context: PaneContext, ranking: Ranking, compared: readonly RankedPump[]): TemplateResult {
   const units = context.state.duty.unitSet;
   const columns = compared.map((pump) => figuresOf(pump, units));
   const rows = columns[0] ?? [];
@@ -54,7 +54,7 @@ function tableView(context: PaneContext, compared: readonly RankedPump[]): Templ
     <tbody role="rowgroup">
       ${row(
         "Select",
-        compared.map((pump) => html`${selectButton(context, pump)} ${dropButton(context, pump.pump.name)}`),
+        compared.map((pump) => html`${selectButton(context, ranking, pump)} ${dropButton(context, pump.pump.name)}`),
         true,
       )}
       ${row(

@@ -1,5 +1,6 @@
 import { html, nothing, render, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
+import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { firstSort, type RankingRow, type RankingSort } from "../../../shared/pump-table/ranking-table.ts";
 import type { PaneContext } from "../context.ts";
 import { MOST_COMPARED } from "../pump/offers.ts";
@@ -174,7 +175,7 @@ export class RankingGrid {
       rowIndex,
       isOpen,
       isMarked: offers.compared.includes(name),
-      choice: row.ranked === undefined ? "not chosen" : choiceOf(duty.pump, row.ranked, duty.unitSet),
+      choice: choiceIn(row, duty),
       active: this.#at.row === i + 1 ? this.#at.column : undefined,
       units: duty.unitSet,
       curve: rowCurve(row, ranking.asked),
@@ -183,7 +184,7 @@ export class RankingGrid {
     if (!isOpen) return view;
     return html`${view}
       <div role="row" class="ranking-detail" aria-rowindex=${rowIndex + 1} .style=${`transform: translateY(${top + layout.rowHeight}px)`}>
-        <div role="gridcell" aria-colindex="1" aria-colspan=${RANKING_COLUMNS.length}>${rowDetail(context, row)}</div>
+        <div role="gridcell" aria-colindex="1" aria-colspan=${RANKING_COLUMNS.length}>${rowDetail(context, ranking, row)}</div>
       </div>`;
   }
 
@@ -295,6 +296,12 @@ export class RankingGrid {
     this.#show();
     return true;
   }
+}
+
+/** A pump that is selected and does not meet the duty has no setting to be compared with. */
+function choiceIn({ pump, ranked }: RankingRow, duty: DutyText): ReturnType<typeof choiceOf> {
+  if (ranked !== undefined) return choiceOf(duty.pump, ranked, duty.unitSet);
+  return duty.pump?.name.trim().toLowerCase() === pump.name.toLowerCase() ? "as ranked" : "not chosen";
 }
 
 const FULL = `As many as ${MOST_COMPARED} pumps are compared; unmark one of them first.`;

@@ -7,6 +7,7 @@ import type { RankedPump } from "../../../src/pump/selection.ts";
 import type { Reason } from "../../../src/pump/selection-reason.ts";
 import type { PaneContext } from "../context.ts";
 import { choiceOf } from "../pump/pump-text.ts";
+import type { Ranking } from "../pump/ranking.ts";
 import { stateView } from "../views/verdict-strip.ts";
 import { figuresOf, rankedFigureView } from "./ranked-figures.ts";
 import { besideButton, selectButton } from "./select.ts";
@@ -19,14 +20,18 @@ const VERDICT_WORDS: Readonly<Record<VerdictState, string>> = {
 };
 
 /** What a row opens to: the verdict in words, the figures, what speaks for and against the pump, and the ways to take it. */
-export function rowDetail(context: PaneContext, { pump, ranked, leftOut, verdict }: RankingRow): TemplateResult {
+export function rowDetail(
+  context: PaneContext,
+  ranking: Ranking,
+  { pump, ranked, leftOut, verdict }: RankingRow,
+): TemplateResult {
   const units = context.state.duty.unitSet;
   return html`<p><strong class="pump-name">${pump.name}</strong> ${stateView(verdict)}: ${VERDICT_WORDS[verdict]}</p>
     ${leftOut === undefined ? nothing : html`<p class="why">${sentence(reasonText(leftOut, units))}</p>`}
-    ${ranked === undefined ? nothing : rankedView(context, ranked)}`;
+    ${ranked === undefined ? nothing : rankedView(context, ranking, ranked)}`;
 }
 
-function rankedView(context: PaneContext, ranked: RankedPump): TemplateResult {
+function rankedView(context: PaneContext, ranking: Ranking, ranked: RankedPump): TemplateResult {
   const { duty } = context.state;
   const units = duty.unitSet;
   return html`${choiceOf(duty.pump, ranked, units) === "set otherwise" ? html`<p class="why"><strong>Set for another duty:</strong> ${SET_OTHERWISE}</p>` : nothing}
@@ -40,7 +45,7 @@ function rankedView(context: PaneContext, ranked: RankedPump): TemplateResult {
       )}
     </dl>
     ${reasonsView("For", ranked.reasonsFor, units)} ${reasonsView("Against", ranked.reasonsAgainst, units)}
-    <div class="buttons">${selectButton(context, ranked)} ${besideButton(context, ranked)}</div>`;
+    <div class="buttons">${selectButton(context, ranking, ranked)} ${besideButton(context, ranked)}</div>`;
 }
 
 function reasonsView(title: string, reasons: readonly Reason[], units: UnitSetName): TemplateResult | typeof nothing {

@@ -2,15 +2,17 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { RankedPump } from "../../../src/pump/selection.ts";
 import type { PaneContext } from "../context.ts";
 import { choiceOf, isSimilar, pumpTextOf } from "../pump/pump-text.ts";
+import type { Ranking } from "../pump/ranking.ts";
+import { selectedPumpText } from "../pump/reselection.ts";
 
 /** The way to take a pump of the ranking as the one of the duty, with the speed and trim it is ranked at. */
-export function selectButton({ state, send, goTo }: PaneContext, ranked: RankedPump): TemplateResult {
+export function selectButton({ state, send, goTo }: PaneContext, ranking: Ranking, ranked: RankedPump): TemplateResult {
   const units = state.duty.unitSet;
   return html`<button
     type="button"
     aria-label="Select ${ranked.pump.name}"
     @click=${() => {
-      send({ type: "pump-chosen", pump: pumpTextOf(ranked, units), notice: selectedText(ranked) });
+      send({ type: "pump-chosen", pump: selectedPumpText(ranking, ranked, units), notice: selectedText(ranked) });
       goTo("duty-step-pump");
     }}
   >

@@ -17,6 +17,7 @@ import { openPointsView } from "./open-points.ts";
 import { pumpBoxView } from "./pump-box.ts";
 import { pumpPictureView } from "./pump-picture.ts";
 import { pumpPointsView } from "./pump-points.ts";
+import { reselectionView } from "./reselection.ts";
 import { stationPumpsView } from "./station-pumps.ts";
 import { verdictsOfStepView } from "./verdict-strip.ts";
 
@@ -51,7 +52,7 @@ function pumpView(context: PaneContext, chosen: PumpText): TemplateResult {
   const { send, goTo } = context;
   const boxes = html`${PUMP_KEYS.map((key) => pumpBoxView(context, key))}
     ${pumpPointsView(context, chosen)} ${furtherPumpsView(context)}`;
-  return html`${verdictsOfStepView(context, "pump")} ${resultsView(context)}
+  return html`${verdictsOfStepView(context, "pump")} ${reselectionView(context, chosen)} ${resultsView(context)}
     ${foldView(context, PUMP_BOXES_FOLD, "Its speed, trim and curve, and further pumps", boxes)}
     <div class="buttons">
       <button
@@ -106,7 +107,7 @@ function figuresView({ state, worked: { results } }: PaneContext, worked: PumpOn
             <dd>${runs}</dd>
           </div>`
     }
-    ${figureView(`Operating flow${together}`, point.flow, "flow", units, { main: true })}
+    ${figureView(`Flow at the operating point${together}`, point.flow, "flow", units, { main: true })}
     ${typeof point.flow === "number" ? figureView("Head at the operating point", point.head, "head", units) : nothing}
     ${typeof point.flow === "number" ? figureView("Flow compared with the duty", worked.flowOverDuty, "percent", units, { words: differenceText }) : nothing}
     ${figureView(hasWaterHead ? "Head at duty flow, on water" : "Head at duty flow", worked.headAtDutyFlow, "head", units)}

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
+import { REACH } from "../../part.ts";
 import type { PaneContext, StepContent } from "../context.ts";
 import type { Candidates } from "../pump/candidates.ts";
 import { fieldsView } from "./fields.ts";
@@ -37,9 +38,9 @@ function tableView(context: PaneContext, candidates: Candidates): TemplateResult
   const { state, send } = context;
   if (table !== undefined) return table.rankingView(context, candidates);
   if (state.offers.table === "not loaded") {
-    return html`<p class="hint">The ranking could not be loaded.</p>
+    return html`<p class="hint" role="alert">The ranking could not be loaded. ${REACH}</p>
       <div class="buttons">
-        <button type="button" @click=${() => send({ type: "ranking-table", table: "wanted" })}>Load it again</button>
+        <button type="button" @click=${() => send({ type: "ranking-table", table: "wanted" })}>Try again</button>
       </div>`;
   }
   void load(send);
@@ -48,7 +49,7 @@ function tableView(context: PaneContext, candidates: Candidates): TemplateResult
 
 async function load(send: PaneContext["send"]): Promise<void> {
   try {
-    table = await import("../ranking/ranking-view.ts");
+    table = await import(/* webpackChunkName: "ranking" */ "../ranking/ranking-view.ts");
     send({ type: "ranking-table", table: "loaded" });
   } catch {
     send({ type: "ranking-table", table: "not loaded" });

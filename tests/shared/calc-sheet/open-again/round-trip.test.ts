@@ -40,6 +40,16 @@ const DUTIES: readonly { readonly name: string; readonly duty: DutyText }[] = [
     ),
   },
   {
+    name: "a pump selected for another duty",
+    duty: {
+      ...QUARRY,
+      pump: {
+        ...(QUARRY.pump ?? STRAIGHT_PUMP),
+        selectedFor: { flow: "1000 US gpm", head: "90 ft", minimumSpeed: "900 rpm", maximumSpeed: "1780 rpm" },
+      },
+    },
+  },
+  {
     name: "sums in its boxes",
     duty: dutyText(
       { flow: "2*300 gpm = 600 US gpm", deliveryLevel: "=120+35 = 155", npshRequired: "2*3 = 6" },

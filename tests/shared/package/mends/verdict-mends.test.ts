@@ -31,6 +31,11 @@ const LINE_PUMP = pumpText(
 describe("the speed that meets the duty", () => {
   const duty = dutyText({ flow: "700 gpm", deliveryLevel: "240 ft" }, { pump: LINE_PUMP });
 
+  it("is left to the line of the selection where the pump comes from a ranking", () => {
+    const pump = { ...LINE_PUMP, selectedFor: { flow: "600 gpm", head: "200 ft" } };
+    expect(mends({ ...duty, pump }, "head")).toEqual([]);
+  });
+
   it("is that at which the pump gives the head asked for", () => {
     const [mend, ...others] = mends(duty, "head");
     expect(others).toEqual([]);
