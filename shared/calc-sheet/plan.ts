@@ -104,6 +104,8 @@ export interface InputItem {
   /** In the plan's unit set, or a text; an error where it cannot be read. */
   readonly value: Cell;
   readonly basis: string;
+  /** What its basis says instead once the cell holds something else than was written; a basis of its own stays. */
+  readonly onceChanged?: string;
 }
 
 /** A worked figure. */

@@ -13,7 +13,6 @@ import type {
   StatementItem,
   TextItem,
 } from "../plan.ts";
-import { ASSUMED } from "../sections/stated-input.ts";
 import { LABEL, LAST, NUMBER, REFERENCE, REMARK, UNIT, VALUE, WHOLE, WORKING_WIDTH } from "./columns.ts";
 import { placeBox } from "./input-pair.ts";
 import type { Page } from "./page.ts";
@@ -91,7 +90,8 @@ export function placeText(page: Page, { key, label, text }: TextItem): void {
 export function placeInput(page: Page, item: InputItem): void {
   page.number(item);
   page.put(LABEL, { v: item.label, style: "label" });
-  const said = item.basis === ASSUMED ? page.whileAsWritten([item.key], ASSUMED, () => "stated") : { v: item.basis };
+  const { basis, onceChanged } = item;
+  const said = onceChanged === undefined ? { v: basis } : page.whileAsWritten([item.key], basis, () => onceChanged);
   page.merged(REMARK, LAST, { ...said, style: "basis" });
   placeBox(page, item, VALUE, UNIT, item.basis);
   page.next();

@@ -1,4 +1,4 @@
-import { type Quantity, UNIT_SETS } from "../../../src/basis/quantities.ts";
+import { printedUnit, type Quantity, UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
 import type { CellError } from "../../cells/cell.ts";
 import type { Duty } from "../../duty/duty.ts";
@@ -45,17 +45,25 @@ export function stated(duty: Duty, ...keys: readonly FieldKey[]): readonly Input
     const value = duty[key];
     const { label, quantity, required } = FIELDS[key];
     const basis = basisOf(duty, key);
+    const onceChanged = onceChangedFrom(duty, key, basis);
+    const change = onceChanged === undefined ? {} : { onceChanged };
     if (value === undefined) {
       const isGiven = duty.state[key] !== "blank" || required === true;
-      return isGiven ? [{ kind: "input", key, label, value: waitingFor(label), basis }] : [];
+      return isGiven ? [{ kind: "input", key, label, value: waitingFor(label), basis, ...change }] : [];
     }
     if (typeof value !== "number") {
       const name = typeof value === "string" ? value : "name" in value ? value.name : value.grade;
-      return [{ kind: "input", key, label, value: figureOf(name) ?? name, basis }];
+      return [{ kind: "input", key, label, value: figureOf(name) ?? name, basis, ...change }];
     }
     const facts = { key, label, typed: duty.texts[key], value, basis };
-    return [statedNumber(quantity === undefined ? facts : { ...facts, quantity }, duty)];
+    return [{ ...statedNumber(quantity === undefined ? facts : { ...facts, quantity }, duty), ...change }];
   });
+}
+
+/** Of an input that nobody stated, once a cell of the sheet states it; of a setting from what. */
+function onceChangedFrom(duty: Duty, key: FieldKey, basis: string): string | undefined {
+  if (duty.state[key] !== "assumed" || basis !== ownWords(duty, key)) return undefined;
+  return changedFrom(duty, key) ?? STATED;
 }
 
 /** A name that is a figure, such as a flange class of 150, stands as a number: the functions take either. */
@@ -84,9 +92,20 @@ export function generalBasis(typed: string): string {
 
 /** Where a figure comes from, in the estimator's words or ours. */
 export function basisOf(duty: Duty, key: FieldKey): string {
-  const said = duty.basis[key]?.trim();
-  if (said) return said;
-  if (duty.state[key] !== "assumed") return STATED;
+  return duty.basis[key]?.trim() || ownWords(duty, key);
+}
+
+function ownWords(duty: Duty, key: FieldKey): string {
+  if (duty.state[key] !== "assumed") return changedFrom(duty, key) ?? STATED;
   const { help, usual } = FIELDS[key];
   return usual === undefined ? ASSUMED : `${help} ${usual}`;
+}
+
+/** What is said of a setting that somebody set: the source of what is usual is none of it. */
+function changedFrom({ unitSet }: Duty, key: FieldKey): string | undefined {
+  const field = FIELDS[key];
+  if (field.usual === undefined || field.kind !== "amount" || typeof field.whenBlank !== "number") return undefined;
+  const { quantity = "ratio", whenBlank } = field;
+  const unit = printedUnit(quantity, unitSet);
+  return `${field.help} Changed from ${inUnitSet(whenBlank, quantity, { unitSet })}${unit === "" ? "" : ` ${unit}`}.`;
 }

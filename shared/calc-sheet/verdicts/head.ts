@@ -290,12 +290,9 @@ function band(duty: Duty, pump: DutyPump): readonly Criterion[] {
 /** By specific speed; the shallower where that is not known. */
 function leastTrim({ speed, curve }: DutyPump, { unitSet }: Duty): Expression {
   if (speed === undefined || curve.bestEfficiency === undefined) return FIELD.deepestMixedTrim;
-  const step = unitSet === "US" ? DEEP_TRIM_SPEED : DEEP_TRIM_SPEED / US_PER_SI;
-  return ifAtLeast(constant(step), KIND.specificSpeed, FIELD.deepestTrim, FIELD.deepestMixedTrim);
+  const inUsUnits = unitSet === "US" ? KIND.specificSpeed : product(KIND.specificSpeed, constant(US_PER_SI));
+  return ifAtLeast(FIELD.deepTrimSpeed, inUsUnits, FIELD.deepestTrim, FIELD.deepestMixedTrim);
 }
-
-/** Up to this specific speed, US units, the deeper trim keeps the shape of the curve (from memory). */
-const DEEP_TRIM_SPEED = 3000;
 
 /** Where the pumps give most of what the duty asks of them: as stated, and on the clear liquid of a slurry. */
 function muchMore(duty: Duty): readonly Criterion[] {

@@ -1,4 +1,4 @@
-import { pipeCollapseMethod, VACUUM_FACTOR } from "../../../src/estimate/pipe-collapse.ts";
+import { pipeCollapseMethod } from "../../../src/estimate/pipe-collapse.ts";
 import { LAY_FLAT_PRACTICE } from "../../../src/head/line-remarks.ts";
 import { ratingCitation } from "../../../src/pressure/pipe-rating.ts";
 import { USUAL_RATINGS } from "../../../src/pressure/usual-rating.ts";
@@ -243,12 +243,13 @@ function vacuumIn(duty: Duty, run: PipeRun, found: Expression, when: string | Ex
     limitOf({
       ...facts,
       what,
-      limit: ratio(part(collapse, "pressure"), constant(VACUUM_FACTOR)),
+      limit: ratio(part(collapse, "pressure"), FIELD.lastingVacuum),
       broken: "check",
-      why:
-        run.line === "suctionLine"
-          ? "a suction line is to stand twice its vacuum"
-          : "a vacuum that lasts requires twice its pressure",
+      why: join(
+        constant(run.line === "suctionLine" ? "a suction line is to stand " : "a lasting vacuum requires "),
+        FIELD.lastingVacuum,
+        constant(run.line === "suctionLine" ? " times its vacuum" : " times its pressure"),
+      ),
       cites: factor,
     }),
   ];

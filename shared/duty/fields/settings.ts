@@ -4,6 +4,7 @@ import { LEAST_ENGINE_LOAD, USUAL_LOSS } from "../../../src/drive/engine-net-pow
 import { PART_LOAD } from "../../../src/drive/fuel-rate.ts";
 import { TANK_SPANS, tankTimeMethod, USUAL_RESERVE, USUAL_USABLE_SHARE } from "../../../src/drive/fuel-tank.ts";
 import { ASSUMED_MOTOR_EFFICIENCY, USUAL_CONVERTER_EFFICIENCY } from "../../../src/estimate/energy-cost.ts";
+import { VACUUM_FACTOR } from "../../../src/estimate/pipe-collapse.ts";
 import { NEARLY_USED } from "../../../src/pressure/flange-check.ts";
 import { FILLING_VELOCITY } from "../../../src/route/filling.ts";
 import { RHEOLOGY_SIZE } from "../../../src/slurry/deposition-velocity.ts";
@@ -66,12 +67,20 @@ export const settings = {
     help: "Affinity laws hold within it.",
     usual: PRACTICE,
   }),
+  deepTrimSpeed: amount({
+    label: "N_s of the deeper trim, to",
+    quantity: "ratio",
+    bounds: { above: 0, atMost: 20_000 },
+    whenBlank: 3000,
+    help: "Specific speed, US units.",
+    usual: "From memory.",
+  }),
   deepestTrim: amount({
     label: "Minimum trim ratio, radial",
     quantity: "ratio",
     bounds: LARGE_SHARE,
     whenBlank: 0.8,
-    help: "Up to specific speed 58 (N_s 3000).",
+    help: "Up to that specific speed.",
     usual: "From memory.",
   }),
   deepestMixedTrim: amount({
@@ -156,6 +165,14 @@ export const settings = {
     whenBlank: 1.5,
     help: "Without a package test.",
     usual: "As the standards test pumps.",
+  }),
+  lastingVacuum: amount({
+    label: "Factor on a lasting vacuum",
+    quantity: "ratio",
+    bounds: TIMES,
+    whenBlank: VACUUM_FACTOR,
+    help: "Collapse pressure over it.",
+    usual: PRACTICE,
   }),
   passingVacuum: amount({
     label: "Factor on a passing vacuum",

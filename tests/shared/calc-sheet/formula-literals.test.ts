@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { US_PER_SI } from "../../../src/pump/specific-speed.ts";
 import { AUDITED } from "../../support/audited-duties.ts";
 import { sheetsOf } from "../../support/laid-out.ts";
 
@@ -40,17 +41,18 @@ const OF_UNITS = [
   2000,
   3600,
   200_000,
+  // Specific speed of US units over that of SI.
+  US_PER_SI,
 ];
 const POWERS_OF_TEN = [100, 1000, 100_000, 1_000_000];
 /** Nothing, one, a half or a square; the rounding of a comparison, and the hair's breadth of a valve that holds a flow. */
 const PLAIN = [0, 1, 2, 1e-9, 1e-6];
 /**
- * The reach of a system that is drawn and how far a speed table goes; the height of a siphon, 7 m less 1.1 m each 1000 m,
- * and the 30 kPa under which air comes out of it, those of the method of GRADELINE; the loads in per cent between which the
- * settings have an engine's fuel at part load; twice the vacuum that a suction line stands, as PIPECOLLAPSE has it; and the tenth of best efficiency flow
- * under which no pump runs on, as OPERATINGREGION has it.
+ * Of drawing: how far past its last flow a system is drawn, and the range of speeds of a speed table. Of a method that fixes
+ * them, as the function beside it does: the height of a siphon that is drawn, 7 m less 1.1 m each 1000 m, and the 30 kPa under
+ * which air comes out of it (GRADELINE); the loads in per cent between which the settings have an engine's fuel (ENGINELOAD).
  */
-const OF_METHODS = [1.2, 2.5, 7, 1.1, 30_000, 10, 25, 40, 50, 110];
+const OF_METHODS = [1.2, 2.5, 7, 1.1, 30_000, 25, 40, 50, 110];
 
 const KNOWN = new Set([...OF_UNITS, ...POWERS_OF_TEN, ...PLAIN, ...OF_METHODS]);
 

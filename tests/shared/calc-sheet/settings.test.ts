@@ -4,6 +4,7 @@ import { COLUMNS, LABEL, REFERENCE, REMARK, roomIn, VALUE } from "../../../share
 import { rangeName } from "../../../shared/calc-sheet/layout/range-name.ts";
 import { linesIn } from "../../../shared/calc-sheet/layout/text-width.ts";
 import { layOut } from "../../../shared/calc-sheet/layout.ts";
+import { basisOf } from "../../../shared/calc-sheet/sections/stated-input.ts";
 import { STYLES } from "../../../shared/calc-sheet/styles.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { textIn } from "../../../shared/duty/boxes.ts";
@@ -13,7 +14,7 @@ import { FIELDS, type FieldKey, fieldsOf } from "../../../shared/duty/fields.ts"
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { shownSettings } from "../../../shared/package/shown-settings.ts";
 import { dutyRead, dutyText, QUARRY } from "../../support/duty-of.ts";
-import { filledUp } from "../../support/hostile-places.ts";
+import { filledUp, TYPICAL } from "../../support/hostile-places.ts";
 import { judged, stateOf } from "../../support/judged.ts";
 import { sheetsOf } from "../../support/laid-out.ts";
 import { after, typed } from "../../support/opened-again.ts";
@@ -53,14 +54,31 @@ describe("the settings of a sheet", () => {
       const { style } = duty.cells.find((cell) => cell.at === at) ?? {};
       expect([key, duty.styles[style as string]?.unlocked]).toEqual([key, true]);
       const row = at.replace(/\D/g, "");
-      const words = duty.cells.filter((cell) => cell.at.replace(/\D/g, "") === row).map(({ v }) => v);
+      const words = duty.cells.filter((cell) => cell.at.replace(/\D/g, "") === row).map(({ v, cached }) => cached ?? v);
       expect(words).toContain(FIELDS[key].label);
       expect(words).toContain(`${FIELDS[key].help} ${FIELDS[key].usual}`);
     }
   });
 
+  it("say once changed from what, on the sheet and in the pane, and no longer the source of what is usual", () => {
+    const basisIn = (typed: DutyText, key: FieldKey) =>
+      dutyPlan(dutyRead(typed)).items.find((item) => item.kind === "input" && item.key === key);
+    expect(basisIn(withSettings({ tankReserve: "25" }), "tankReserve")).toMatchObject({
+      basis: "Of what can be drawn. Changed from 10 %.",
+    });
+    const { cells, names } = sheetsOf(QUARRY).duty;
+    const row = names?.[rangeName("tankReserve")]?.replace(/\D/g, "");
+    const live = cells.find(({ at, f = "" }) => at.replace(/\D/g, "") === row && f.includes("Changed from"));
+    expect(live?.f).toMatch(
+      /^IF\(.+=0,"Of what can be drawn\. Common practice, no source\.","Of what can be drawn\. Changed from 10 %\."\)$/,
+    );
+    const own = { ...withSettings({ tankReserve: "25" }), basis: { tankReserve: "the customer's rule" } };
+    expect(basisIn(own, "tankReserve")).toMatchObject({ basis: "the customer's rule" });
+  });
+
   it("take a line of the page each, every one of them", () => {
-    const texts = SETTINGS.map((key) => `${FIELDS[key].help} ${FIELDS[key].usual}`);
+    const asStated = dutyRead(withSettings(Object.fromEntries(SETTINGS.map((key) => [key, TYPICAL[key][0]]))));
+    const texts = SETTINGS.flatMap((key) => [`${FIELDS[key].help} ${FIELDS[key].usual}`, basisOf(asStated, key)]);
     const room = roomIn(COLUMNS.slice(REMARK, REFERENCE));
     expect(texts.filter((text) => linesIn(text, room, STYLES.basis ?? {}) > 1)).toEqual([]);
     const labels = SETTINGS.map((key) => FIELDS[key].label);
