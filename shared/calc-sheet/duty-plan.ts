@@ -116,7 +116,7 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
   const on = itemsBySheet(worked);
   const references = referencesOf(on.duty, duty);
   const ofEstimate = referencesOf(on.estimate, duty, "estimate");
-  const unused = fieldsNotUsed(duty, worked);
+  const unused = fieldsNotUsed(duty, [...worked, ...items.judged]);
   return {
     ...calculation,
     references: new Map([...references.of, ...ofEstimate.of]),

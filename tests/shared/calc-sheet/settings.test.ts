@@ -101,6 +101,15 @@ describe("the settings of a sheet", () => {
     expect(shownSettings(duty)).toEqual(["tankReserve"]);
   });
 
+  it("are on no list of what is stated without use where a verdict rests on them", () => {
+    const typed = withSettings({ lightLoad: "35", npshOff: "8", ratingUsed: "85", slopeFrom: "20" });
+    const words = JSON.stringify(dutyPlan(dutyRead(typed)).items);
+    expect(printed(typed)).toEqual(expect.arrayContaining(["lightLoad", "npshOff", "ratingUsed"]));
+    expect(words.match(/[^"]*: Nothing on the sheet rests on it\./g)).toEqual([
+      `${FIELDS.slopeFrom.label}, 20: Nothing on the sheet rests on it.`,
+    ]);
+  });
+
   it("are nobody's to confirm: what is usual is said beside them", () => {
     const confirmed = dutyPlan(dutyRead(QUARRY)).items.flatMap((item) =>
       item.kind === "blocks" ? item.blocks.flatMap(({ rows }) => rows.map(({ label }) => label)) : [],
