@@ -13,7 +13,9 @@ export function askedOf(id: string): readonly string[] {
 /** The functions that hold every word of a query, best first; all of them, in the order of the job, for none. */
 export function functionsFound(query: string): readonly Entry[] {
   if (folded(query).length === 0) return CATALOGUE;
-  return searchPages(documents(), query).flatMap(({ file }) => CATALOGUE.find(({ id }) => `${id}.html` === file) ?? []);
+  return searchPages(documents(), query, CATALOGUE.length).flatMap(
+    ({ file }) => CATALOGUE.find(({ id }) => `${id}.html` === file) ?? [],
+  );
 }
 
 let made: readonly SearchDocument[] | undefined;

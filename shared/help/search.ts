@@ -27,14 +27,18 @@ export function folded(text: string): readonly string[] {
 }
 
 /** The pages that hold every word of a query, whole or as the start of a word, best first. */
-export function searchPages(documents: readonly SearchDocument[], query: string): readonly SearchDocument[] {
+export function searchPages(
+  documents: readonly SearchDocument[],
+  query: string,
+  most = MOST_FOUND,
+): readonly SearchDocument[] {
   const wanted = folded(query);
   if (wanted.length === 0) return [];
   return documents
     .map((document) => ({ document, score: scoreOf(document, wanted) }))
     .filter(({ score }) => score > 0)
     .sort((one, other) => other.score - one.score)
-    .slice(0, MOST_FOUND)
+    .slice(0, most)
     .map(({ document }) => document);
 }
 

@@ -1,6 +1,7 @@
 /** Other words of the trade for what a function answers: what somebody types who looks for it. */
 export const TRADE_WORDS: readonly (readonly [words: string, functions: readonly string[]])[] = [
-  ["head loss, pressure drop, friction loss, Darcy, Colebrook", ["FRICTIONHEAD", "LINEHEAD", "FRICTIONFACTOR"]],
+  ["head loss, pressure drop, friction loss", ["FRICTIONHEAD", "LINEHEAD"]],
+  ["Darcy, Colebrook, Moody", ["FRICTIONFACTOR", "FRICTIONHEAD"]],
   ["C factor, C value, Hazen-Williams", ["HAZENHEAD"]],
   ["minor loss, K value, elbow, valve, tee, bend, reducer", ["FITTINGHEAD", "FITTINGK", "FITTINGS"]],
   ["inside diameter, ID, schedule, DR, SDR, HDPE, poly pipe, hose", ["BORE", "PIPES"]],

@@ -1,6 +1,7 @@
 import { html, nothing, render } from "lit";
 import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
+import type { Part } from "../later-part.ts";
 import { BOARD_ID, type TracingContext } from "./context.ts";
 import { boardGestures } from "./gestures.ts";
 import { openPicture, pictureIn } from "./open-picture.ts";
@@ -20,10 +21,6 @@ export interface Surroundings {
   readonly units: UnitSetName;
 }
 
-export interface Tracer {
-  readonly update: (surroundings: Surroundings) => void;
-}
-
 /** Height of the board as part of its width, and its bounds in pixels. */
 const BOARD_SHAPE = { part: 0.86, least: 220, most: 440 } as const;
 
@@ -31,7 +28,7 @@ const BOARD_SHAPE = { part: 0.86, least: 220, most: 440 } as const;
  * The tracing step with a state of its own: a pointer on the board redraws the step, not the pane. The picture lives
  * in memory alone and its address is let go of with it.
  */
-export function mountTracer(root: HTMLElement, first: Surroundings): Tracer {
+export function mountTracer(root: HTMLElement, first: Surroundings): Part<Surroundings> {
   let surroundings = first;
   let state = openingTracing(first.units, decimalSignHere());
   let announcement = "";

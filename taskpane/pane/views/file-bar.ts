@@ -6,8 +6,10 @@ import type { PaneContext } from "../context.ts";
 import { downloadDuty, readDutyFile } from "../duty-file.ts";
 import { notHereView } from "../later/not-here.ts";
 import { findingsView } from "./findings.ts";
+import { closeFootSheet, closeOnEscape } from "./foot-sheet.ts";
+import { functionsView } from "./functions.ts";
 
-/** Back and forward, files, and the samples to start from. */
+/** Back and forward, files, the samples to start from, and the functions. */
 export function fileBarView(context: PaneContext): TemplateResult {
   const { state, send, later } = context;
   const back = state.past.at(-1);
@@ -36,9 +38,9 @@ export function fileBarView(context: PaneContext): TemplateResult {
           : html`<button type="button" @click=${() => saveFile(context, state.aside)}>Save the duty put aside</button>`
       }
     </div>
-    <details class="samples" @keydown=${closeOnEscape}>
+    <details class="samples" name="foot-sheet" @keydown=${closeOnEscape}>
       <summary>File</summary>
-      <div class="sheet-of-files">
+      <div class="foot-sheet">
       <div class="buttons">
         <button type="button" @click=${() => saveFile(context)}>Save duty</button>
         <button type="button" @click=${(event: Event) => pickFile(event)}>Open duty</button>
@@ -53,7 +55,7 @@ export function fileBarView(context: PaneContext): TemplateResult {
               class="sample"
               type="button"
               @click=${(event: Event) => {
-                closeDetails(event);
+                closeFootSheet(event);
                 send({ type: "duty-replaced", duty, what: `Started from “${name}”` });
               }}
             >
@@ -67,7 +69,7 @@ export function fileBarView(context: PaneContext): TemplateResult {
             class="sample"
             type="button"
             @click=${(event: Event) => {
-              closeDetails(event);
+              closeFootSheet(event);
               const duty = { ...EMPTY_DUTY, unitSet: state.duty.unitSet };
               send({ type: "duty-replaced", duty, what: "Cleared every box" });
             }}
@@ -79,6 +81,7 @@ export function fileBarView(context: PaneContext): TemplateResult {
       </ul>
       </div>
     </details>
+    ${functionsView(context)}
     <a class="help" href="${context.help}index.html" target="_blank" rel="noopener">Help</a>
   </div>`;
 }
@@ -126,7 +129,7 @@ async function openFile({ state, send }: PaneContext, event: Event): Promise<voi
   const input = event.currentTarget as HTMLInputElement;
   const file = input.files?.[0];
   if (file === undefined) return;
-  closeDetails(event);
+  closeFootSheet(event);
   const failed = (reason: string): void =>
     send({ type: "noticed", notice: { kind: "failed", text: `“${file.name}” was not opened. ${reason}` } });
   try {
@@ -138,14 +141,4 @@ async function openFile({ state, send }: PaneContext, event: Event): Promise<voi
   }
   // The same file can then be chosen once more.
   input.value = "";
-}
-
-function closeOnEscape(event: KeyboardEvent): void {
-  if (event.key === "Escape") closeDetails(event);
-}
-
-function closeDetails(event: Event): void {
-  const details = (event.currentTarget as HTMLElement).closest("details");
-  details?.removeAttribute("open");
-  details?.querySelector("summary")?.focus();
 }
