@@ -16,7 +16,7 @@ export const DRIVE_SPEED = handles({
   speedOfNoFlow: "speed",
   stableSpeed: "speed",
   driveFrequency: null,
-  turndown: null,
+  turndownAsked: null,
   speedNotes: null,
 });
 
@@ -83,7 +83,7 @@ function turndown({ state }: Duty, top: Expression): readonly PlanItem[] {
   if (state.leastSpeed === "blank") return [];
   return [
     figure(
-      DRIVE_SPEED.turndown,
+      DRIVE_SPEED.turndownAsked,
       "Turndown asked for, to 1",
       ratio(top, FIELD.leastSpeed),
       "Maximum over minimum speed; fan-cooled motors on variable torque are made for 10 to 1.",
