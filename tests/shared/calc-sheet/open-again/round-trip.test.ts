@@ -16,6 +16,10 @@ const RUNS: readonly SegmentText[] = Array.from({ length: 24 }, (_, i) => ({
 const DUTIES: readonly { readonly name: string; readonly duty: DutyText }[] = [
   ...SAMPLE_DUTIES.map(({ name, duty }) => ({ name, duty })),
   { name: "a minimal duty", duty: dutyText() },
+  {
+    name: "a motor at varying speed",
+    duty: dutyText({ driver: "motor", motorStart: "VFD", leastSpeed: "1200" }, { pump: STRAIGHT_PUMP }),
+  },
   ...INVENTED_DUTIES.filter(({ name }) => /comma|formulas|prices|unlike pumps in series/.test(name)),
   {
     name: "24 runs, cases and long texts",
