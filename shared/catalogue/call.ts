@@ -12,6 +12,7 @@ import { fromEngine, toEngine } from "../../src/basis/units.ts";
 import { type Argument, type Cell, type CellError, isAbsent, isCellError, isRange } from "../cells/cell.ts";
 import { isTooLong, tooLong } from "../cells/long-text.ts";
 import { cellErrorOf } from "../text/cell-error.ts";
+import { spelt, speltAround } from "../text/spelling.ts";
 import { inWords } from "../text/words.ts";
 import { type CallFacts, type Entry, type KeyedColumn, parameterName, type Row } from "./entry.ts";
 import { settleTemperature, type TemperatureSlot, temperatureSlot } from "./named-temperature.ts";
@@ -107,6 +108,7 @@ type Read = Result<unknown> | CellError;
 
 class Call {
   readonly #entry: Entry;
+  readonly #args: readonly Argument[];
   readonly #unitSet: UnitSetName;
   readonly #units: UnitSet;
   readonly #slots: readonly Slot[];
@@ -115,6 +117,7 @@ class Call {
 
   constructor(entry: Entry, args: readonly Argument[], unitSet: UnitSetName) {
     this.#entry = entry;
+    this.#args = args;
     this.#unitSet = unitSet;
     this.#units = UNIT_SETS[unitSet];
     const parameters = readParameters(entry);
@@ -313,14 +316,26 @@ class Call {
       case "number":
         return finite(value as number);
       case "text":
-        return value as string;
+        return this.#words(value as string);
       case "figure":
-        return typeof value === "number" ? finite(value) : (value as string);
+        return typeof value === "number" ? finite(value) : this.#words(value as string);
       case "table":
         return this.#spill(value as readonly Row<string>[], answer.columns);
       case "record":
         return this.#spill([value as Row<string>], answer.columns);
     }
+  }
+
+  /** A text of the answer; what the call was given in it stays as it was written, as does all where no unit set is asked. */
+  #words(text: string): string {
+    if (this.#entry.unitless) return text;
+    return speltAround(text, () => this.#given, this.#unitSet);
+  }
+
+  get #given(): readonly string[] {
+    const texts = (cell: Argument): readonly string[] =>
+      typeof cell === "string" ? [cell.trim()] : isRange(cell) ? cell.flat().flatMap(texts) : [];
+    return this.#args.flatMap(texts);
   }
 
   /** A header row over the rows. */
@@ -340,10 +355,10 @@ class Call {
 
   #row(row: Row<string>, columns: readonly KeyedColumn[]): readonly Cell[] | undefined {
     const cells: Cell[] = [];
-    for (const { key, quantity } of columns) {
+    for (const { key, quantity, isTitle } of columns) {
       const value = row[key] ?? "";
       if (typeof value !== "number") {
-        cells.push(value);
+        cells.push(typeof value === "string" && !isTitle ? this.#words(value) : value);
         continue;
       }
       const shown = finite(quantity === undefined ? value : fromEngine(value, this.#units[quantity]));
@@ -389,7 +404,8 @@ const MOST_FINDINGS = 1000;
 /** "head, ft": the header of a spilled column. */
 export function headerText(name: string, quantity: Quantity | undefined, unitSet: UnitSetName): string {
   const symbol = quantity === undefined ? "" : printedUnit(quantity, unitSet);
-  return symbol === "" ? name : `${name}, ${symbol}`;
+  const words = spelt(name, unitSet);
+  return symbol === "" ? words : `${words}, ${symbol}`;
 }
 
 /** Inputs of absurd size carry a sum past the greatest number there is. */

@@ -24,6 +24,8 @@ export type Group = (typeof GROUPS)[number];
 export interface Column {
   readonly name: string;
   readonly quantity?: Quantity;
+  /** Its texts are titles of works, which keep the spelling of their publishers. */
+  readonly isTitle?: true;
 }
 
 /** What the column is, by which rows and readers of the answer name it. */

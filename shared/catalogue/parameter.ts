@@ -1,6 +1,7 @@
 import type { Quantity, UnitSet, UnitSetName } from "../../src/basis/quantities.ts";
 import { unitsThatDo } from "../../src/basis/quantity-text.ts";
 import { fail, type Result, succeed } from "../../src/basis/result.ts";
+import { inBritish } from "../../src/basis/spelling.ts";
 import { amountOf } from "../cells/amount-cell.ts";
 import type { Cell } from "../cells/cell.ts";
 import { wrongKind } from "../cells/refused-cell.ts";
@@ -138,7 +139,7 @@ export function choice<const C extends string>(
 ): SingleParameter<C> {
   const shown = choices.map((word) => `"${word}"`);
   const word = text<C>({ about, example: shown[0] ?? "", choices }, (given, name) => {
-    const wanted = given.trim().toLowerCase();
+    const wanted = inBritish(given.trim().toLowerCase());
     const found =
       choices.find((word) => word.toLowerCase() === wanted) ?? (Object.hasOwn(also, wanted) ? also[wanted] : undefined);
     if (found !== undefined) return succeed(found);

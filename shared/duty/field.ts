@@ -1,6 +1,7 @@
 import { errorOf, type Input } from "../../src/basis/method.ts";
 import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
 import { andThen, fail, type Result, succeed } from "../../src/basis/result.ts";
+import { inBritish } from "../../src/basis/spelling.ts";
 import { readShort } from "../cells/long-text.ts";
 import { bareNumber, readAmount } from "./read-amount.ts";
 
@@ -101,7 +102,8 @@ export function oneOf<C extends string>(
     choices,
     takesNoOther: true,
     read: (given, _, subject) => {
-      const found = choices.find((choice) => choice.toLowerCase() === given.toLowerCase()) ?? also[given.toLowerCase()];
+      const wanted = inBritish(given.toLowerCase());
+      const found = choices.find((choice) => choice.toLowerCase() === wanted) ?? also[wanted];
       if (found !== undefined) return succeed(found);
       const suggestions = choices.map((choice) => `"${choice}"`);
       return fail([{ code: "choice-unknown", kind: "error", subject, given, suggestions }]);

@@ -2,6 +2,7 @@ import { citationText } from "../../src/basis/citation.ts";
 import type { FindingCode } from "../../src/basis/finding-code.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding, FindingKind } from "../../src/basis/result.ts";
+import { speltAround } from "./spelling.ts";
 import { driveWords } from "./words/drive.ts";
 import { estimateWords } from "./words/estimate.ts";
 import { fieldWords } from "./words/field.ts";
@@ -47,11 +48,11 @@ const WORDS: WordsOf<FindingCode> = {
 /** As much of a text typed by the reader as a message shows of it. */
 const LONGEST_QUOTE = 80;
 
-/** A finding as one sentence, with its amounts in the reader's units. */
+/** A finding as one sentence, with its amounts in the reader's units, in the spelling of the unit set. */
 export function findingText(found: Finding, units: UnitSetName): string {
   const finding = withShortQuotes(found);
   const inWords = WORDS[finding.code] as (finding: Finding, say: Say) => string;
-  const words = inWords(finding, sayIn(units, finding));
+  const words = speltAround(inWords(finding, sayIn(units, finding)), () => [finding.given ?? ""], units);
   const capital = /^(?:pH|d\d\d)(?!\w)/.test(words) ? words : words.charAt(0).toUpperCase() + words.slice(1);
   const sentence = finding.of === undefined ? capital : `${finding.of}: ${words}`;
   return /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;

@@ -2,6 +2,7 @@ import { nearestNames } from "../basis/nearest.ts";
 import type { Quantity } from "../basis/quantities.ts";
 import { readQuantity, splitAmount } from "../basis/quantity-text.ts";
 import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
+import { inBritish } from "../basis/spelling.ts";
 import { FIELD_INSTRUMENTS, type InstrumentRow, type Measured } from "../tables/field-instruments.ts";
 
 /** How far a reading may be off, at two standard deviations: a part of it, an amount, or a part of the gauge's span. */
@@ -61,13 +62,14 @@ export function uncertaintyNamed(given: string, of: Measured, subject: string): 
 
 /** The kind a text begins with, and what is left of it; the longest name that fits. */
 function kindIn(text: string, of: Measured): readonly [InstrumentRow, string] | undefined {
-  const lower = text.toLowerCase();
+  const written = inBritish(text);
+  const lower = written.toLowerCase();
   const fitting = FIELD_INSTRUMENTS.filter((row) => row.of === of)
     .flatMap((row) => [row.kind, ...row.also].map((name) => ({ row, name })))
     .filter(({ name }) => lower === name || lower.startsWith(`${name} `) || lower.startsWith(`${name},`))
     .sort((one, other) => other.name.length - one.name.length);
   const best = fitting[0];
-  return best === undefined ? undefined : [best.row, text.slice(best.name.length).replace(/^[\s,]+/, "")];
+  return best === undefined ? undefined : [best.row, written.slice(best.name.length).replace(/^[\s,]+/, "")];
 }
 
 /** "60 psi", "0 to 60 psi", "-30 inHg to 60 psi": the width of the scale, Pa. */

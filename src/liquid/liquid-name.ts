@@ -1,6 +1,7 @@
 import { nearestNames, slipsOf } from "../basis/nearest.ts";
 import { readQuantity } from "../basis/quantity-text.ts";
 import { andThen, fail, type Result, succeed } from "../basis/result.ts";
+import { inBritish } from "../basis/spelling.ts";
 import { DESCRIPTION_EXAMPLE, describedLiquid } from "./described-liquid.ts";
 import { type Glycol, glycolInWater } from "./glycol.ts";
 import type { Liquid } from "./liquid.ts";
@@ -16,7 +17,7 @@ export const LIQUID_NAMES: readonly string[] = LISTED_LIQUIDS.map(({ name }) => 
 );
 
 const WATER_NAMES: ReadonlySet<string> = new Set(
-  "water,h2o,fresh water,freshwater,clean water,pure water,distilled water,demineralised water,demineralized water,deionised water,deionized water,demin water,di water".split(
+  "water,h2o,fresh water,freshwater,clean water,pure water,distilled water,demineralised water,deionised water,demin water,di water".split(
     ",",
   ),
 );
@@ -40,7 +41,7 @@ const WITH_TEMPERATURE =
  * Warns: liquid-taken-as (assumed); as `seaWater`, `glycolInWater` and `describedLiquid`.
  */
 export function liquidNamed(text: string, subject = "liquid"): Result<Liquid> {
-  const wanted = text.normalize("NFKC").trim().toLowerCase().replace(/\s+/g, " ");
+  const wanted = inBritish(text.normalize("NFKC").trim().toLowerCase().replace(/\s+/g, " "));
   const warm = WITH_TEMPERATURE.exec(wanted);
   if (warm !== null) {
     const [, name = "", written = ""] = warm;

@@ -51,9 +51,7 @@ const ALSO: Readonly<Record<string, string>> = {
   "fire water": "raw water",
   "chilled water": "cold water",
   "grey water": "wastewater",
-  "gray water": "wastewater",
   greywater: "wastewater",
-  graywater: "wastewater",
 };
 
 const FIGURES = /^(.+?)[ ,;]+((?:sg|s\.g\.|sp\.? ?gr\.?|specific gravity|density)\b.*|\d[\d.,]* ?(?:kg|lb|t)\/.*)$/;

@@ -1,5 +1,6 @@
 import { nearestNames } from "../basis/nearest.ts";
 import { fail, type Result, succeed } from "../basis/result.ts";
+import { inBritish } from "../basis/spelling.ts";
 import { CASTINGS, type Casting } from "../tables/materials-cast.ts";
 
 /** Spellings beside id, name, specification and UNS number, as `tidy` leaves them; without a grade, "takenAs". */
@@ -14,8 +15,7 @@ const ALSO: Readonly<Record<string, { readonly exact: readonly string[]; readonl
   DI395: { exact: ["a395", "604018", "ductileirona395"], takenAs: [] },
   GI: {
     exact: ["a4830", "a4830b", "greyiron30"],
-    takenAs:
-      "a48 a126 a126b castiron grayiron greycastiron graycastiron engjl250 gjl250 engjl200 gjl200 gg25 gg20".split(" "),
+    takenAs: "a48 a126 a126b castiron greycastiron engjl250 gjl250 engjl200 gjl200 gg25 gg20".split(" "),
   },
   HCWI: {
     exact: ["a532iiia", "a532iiitypea", "a532classiiitypea"],
@@ -32,7 +32,7 @@ const ALSO: Readonly<Record<string, { readonly exact: readonly string[]; readonl
   "1A": { exact: ["cd4mcu", "a8901a"], takenAs: [] },
   NAB: {
     exact: ["b148c95800", "c95800"],
-    takenAs: ["nickelaluminumbronze", "aluminiumbronze", "aluminumbronze", "b148", "cc333g"],
+    takenAs: ["aluminiumbronze", "b148", "cc333g"],
   },
   WCB: {
     exact: ["a216wcb"],
@@ -43,8 +43,7 @@ const ALSO: Readonly<Record<string, { readonly exact: readonly string[]; readonl
 
 /** One way of writing: no case, spaces or hyphens, nor the words for a standards body or a grade. */
 function tidy(text: string): string {
-  return text
-    .toLowerCase()
+  return inBritish(text.toLowerCase())
     .replace(/\b(?:astm|asme|uns|grade|gr\.?|class|type)\b/g, " ")
     .replace(/[\s._\-,/()%]/g, "");
 }

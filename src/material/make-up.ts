@@ -1,6 +1,7 @@
 import { CELSIUS_ZERO } from "../basis/constants.ts";
 import { nearestNames } from "../basis/nearest.ts";
 import { fail, type Result, succeed } from "../basis/result.ts";
+import { inBritish } from "../basis/spelling.ts";
 import { CONSTITUENTS, type Constituent, constituentRow } from "./constituent.ts";
 
 /** What a text says where the liquid holds nothing but salts and solids. */
@@ -95,10 +96,7 @@ const NOTHING_WORDS = new Set([NOTHING_ELSE, "none", "nothing"]);
 
 /** One way of writing: no case, commas, brackets or "and"; British spelling. */
 function tidy(text: string): string {
-  return text
-    .toLowerCase()
-    .replace(/sulf/g, "sulph")
-    .replace(/aluminum/g, "aluminium")
+  return inBritish(text.toLowerCase())
     .replace(/[,;()/-]|\band\b/g, " ")
     .replace(/(\d) ?%/g, "$1 %")
     .replace(/\s+/g, " ")

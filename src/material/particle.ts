@@ -1,5 +1,6 @@
 import { nearestNames } from "../basis/nearest.ts";
 import { fail, type Result, succeed } from "../basis/result.ts";
+import { inBritish } from "../basis/spelling.ts";
 import { greatestOf } from "../numeric/extremes.ts";
 import { MOHS_VICKERS, NAMED_PARTICLES } from "../tables/materials-particles.ts";
 
@@ -18,7 +19,7 @@ export interface Particle {
  */
 export const HARD_VICKERS = 1.2 * 1.05 * 156;
 
-const SOFT_WORDS = ["soft", "organic", "sewage", "sludge", "food", "fibre", "fiber", "pulp", "rags", "wood"];
+const SOFT_WORDS = ["soft", "organic", "sewage", "sludge", "food", "fibre", "pulp", "rags", "wood"];
 const HARD_WORDS = ["hard", "abrasive", "sharp"];
 
 /** Every named hardness, for drop-downs. */
@@ -45,7 +46,7 @@ export function particleNamed(text: string, subject: string): Result<Particle> {
     if (labelled[1] === undefined || labelled[3] === undefined)
       return measured(Number(labelled[2]), label, subject, given);
   }
-  const words = ` ${given.toLowerCase().replace(/[^a-z]+/g, " ")} `;
+  const words = ` ${inBritish(given.toLowerCase()).replace(/[^a-z]+/g, " ")} `;
   const holds = (name: string): boolean => words.includes(` ${name} `);
   const mohs = [
     ...NAMED_PARTICLES.filter(([name]) => holds(name)).map(([, figure]) => figure),

@@ -15,7 +15,7 @@ export interface WettedMetal {
 /** Names of the pressure materials, and the casting each is judged as; the first that fits counts. */
 const AS_CASTING: readonly (readonly [RegExp, string])[] = [
   [/ductile|a395|a536|gjs/i, "DI"],
-  [/grey|gray|a126|a48|gjl/i, "GI"],
+  [/grey|a126|a48|gjl/i, "GI"],
   [/white iron|a532/i, "HCWI"],
   [/316|cf8m|cf3m/i, "316C"],
   [/cd4mcun|duplex|1\.4462/i, "1B"],

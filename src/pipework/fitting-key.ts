@@ -1,10 +1,11 @@
+import { inBritish } from "../basis/spelling.ts";
+
 /**
  * The words of a fitting's name in one spelling, without noise and in no order, so that "long radius 90° ell",
  * "90 elbow, long" and "elbow 90 long" are one name.
  */
 export function fittingKey(text: string): string {
-  const words = text
-    .toLowerCase()
+  const words = inBritish(text.toLowerCase())
     .replace(
       /(\d)?\s*([½¼])/g,
       (_, whole: string | undefined, sign: string) => `${whole ?? ""} ${sign === "½" ? "1/2" : "1/4"}`,
@@ -44,9 +45,7 @@ const NOISE = new Set([
 const SAME = new Map([
   ["ell", "elbow"],
   ["bend", "elbow"],
-  ["miter", "mitre"],
   ["mitred", "mitre"],
-  ["mitered", "mitre"],
   ["nrv", "check"],
   ["lr", "long"],
   ["sr", "short"],

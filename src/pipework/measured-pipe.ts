@@ -24,10 +24,7 @@ const SURFACE_SPELLINGS: Readonly<Record<string, SurfaceName>> = {
   steelold: "old steel",
   stainless: "stainless steel",
   galvanised: "galvanised steel",
-  galvanized: "galvanised steel",
-  galvanizedsteel: "galvanised steel",
   galvanisediron: "galvanised steel",
-  galvanizediron: "galvanised steel",
   pvc: "plastic",
   hdpe: "polyethylene",
   pe: "polyethylene",
@@ -37,7 +34,6 @@ const SURFACE_SPELLINGS: Readonly<Record<string, SurfaceName>> = {
   asphaltedcastiron: "asphalted iron",
   cementlined: "cement lining",
   hose: "smooth hose",
-  aluminum: "aluminium",
   cementlinedsteel: "lined steel",
   steelcementlined: "lined steel",
 };

@@ -1,3 +1,5 @@
+import { inBritish } from "../basis/spelling.ts";
+
 /**
  * Words of a pipe's family and condition in a text without spaces, lower case. Each rule reads from where the one
  * before ended; the first that fits wins, so longer words stand before the shorter they begin with.
@@ -43,7 +45,7 @@ const RULES: readonly (readonly [RegExp, (match: RegExpExecArray) => string | re
   [/tpu|polyurethane|nitrile/y, () => "tpu"],
   [/cam-?lock|cam(?:and|&)groove/y, () => "camlock"],
   [/quick-?(?:connect(?:or)?|disconnect|coupling|coupled|coupler|release)/y, () => "quickconnect"],
-  [/alumini?um/y, () => "aluminium"],
+  [/aluminium/y, () => "aluminium"],
   [/irrigation/y, () => "irrigation"],
   [/bare/y, () => "bare"],
   [/(?:reinforced)?concrete|rcp/y, () => "concrete"],
@@ -51,7 +53,7 @@ const RULES: readonly (readonly [RegExp, (match: RegExpExecArray) => string | re
   [/stainlesssteel|stainless|ss/y, () => "stainless"],
   [/carbonsteel|carbon|cs|black|blk\.?/y, () => "carbon"],
   [/steel/y, () => "steel"],
-  [/galvani[sz]ed|galv\.?/y, () => "galvanised"],
+  [/galvanised|galv\.?/y, () => "galvanised"],
   [/double-?lined|doublelining/y, () => "double lined"],
   [/cement-?(?:mortar)?/y, () => "cement"],
   [/un-?lined/y, () => "unlined"],
@@ -96,9 +98,9 @@ const FRACTIONS: Readonly<Record<string, string>> = {
   "⅝": "5/8",
 };
 
-/** One way of writing for quotes, fractions, signs and case. */
+/** One way of writing for quotes, fractions, signs, case and spelling. */
 export function tidyPipeText(text: string): string {
-  return text
+  const tidied = text
     .replace(/(\d)?\s*([½¼¾⅛⅜⅝])/g, (_, whole: string | undefined, sign: string) =>
       whole === undefined ? (FRACTIONS[sign] as string) : `${whole}-${FRACTIONS[sign]}`,
     )
@@ -109,6 +111,7 @@ export function tidyPipeText(text: string): string {
     .replace(/[×✕✖]/g, "x")
     .replace(/\s+/g, " ")
     .trim();
+  return inBritish(tidied);
 }
 
 /** A size at the beginning of a pipe's name, and what follows. */

@@ -1,5 +1,6 @@
 import { nearestNames } from "../basis/nearest.ts";
 import { fail, type Result, succeed } from "../basis/result.ts";
+import { inBritish } from "../basis/spelling.ts";
 import { type BoltFinish, NUT_FACTOR_UNSTATED, NUT_FACTORS, type NutFactor } from "../tables/nut-factors.ts";
 
 export const BOLT_FINISHES = Object.keys(NUT_FACTORS) as readonly BoltFinish[];
@@ -8,8 +9,8 @@ const ALSO: readonly (readonly [RegExp, BoltFinish])[] = [
   [/^(?:as received|plain|black|plain steel)$/, "plain steel, as received"],
   [/^oil(?:ed)?$|^lubricated$/, "plain steel, oiled"],
   [/^(?:dry|rusty|reused)$/, "plain steel, dry or rusty"],
-  [/^(?:zinc|zinc plated|electroplated|electro-?galvani[sz]ed)$/, "zinc plated, dry"],
-  [/^(?:hot[- ]dip )?galvani[sz]ed$|^hdg$/, "hot-dip galvanised, dry"],
+  [/^(?:zinc|zinc plated|electroplated|electro-?galvanised)$/, "zinc plated, dry"],
+  [/^(?:hot[- ]dip )?galvanised$|^hdg$/, "hot-dip galvanised, dry"],
   [/^(?:moly|mos2|molybdenum disulphide|moly paste)$/, "molybdenum disulphide paste"],
   [/^ptfe$|^fluoropolymer(?: coated)?$/, "PTFE coated"],
   [/^anti-?seize$|^(?:nickel|copper) anti-?seize$/, "nickel or copper anti-seize"],
@@ -21,7 +22,7 @@ const ALSO: readonly (readonly [RegExp, BoltFinish])[] = [
  * Fails: `choice-unknown` with the nearest names.
  */
 export function boltFinishNamed(text: string, subject = "bolt finish"): Result<BoltFinish> {
-  const words = text.slice(0, 100).trim().toLowerCase().replace(/\s+/g, " ");
+  const words = inBritish(text.slice(0, 100).trim().toLowerCase()).replace(/\s+/g, " ");
   const found =
     BOLT_FINISHES.find((name) => name.toLowerCase() === words) ?? ALSO.find(([spelling]) => spelling.test(words))?.[1];
   if (found !== undefined) return succeed(found);

@@ -1,12 +1,13 @@
 import { nearestNames } from "../basis/nearest.ts";
 import { fail, type Result, succeed } from "../basis/result.ts";
+import { inBritish } from "../basis/spelling.ts";
 import { GASKETS, type GasketName } from "../tables/gaskets.ts";
 
 export const GASKET_NAMES = Object.keys(GASKETS) as readonly GasketName[];
 
 /** Words of the trade; a hardness stands beside those of rubber. */
 const RUBBER = /^(?:.*\b)?(?:rubber|epdm|nbr|nitrile|neoprene|cr|sbr|elastomer)(?:\b.*)?$/;
-const FIBRE = /^(?:.*\b)?(?:fibre|fiber|cnaf|caf|non-asbestos|compressed sheet)(?:\b.*)?$/;
+const FIBRE = /^(?:.*\b)?(?:fibre|cnaf|caf|non-asbestos|compressed sheet)(?:\b.*)?$/;
 const SPIRAL = /^(?:.*\b)?(?:spiral|spiral[- ]wound|swg)(?:\b.*)?$/;
 const HARDNESS = /\b([4-9]\d) ?(?:a|shore(?: a)?|°?sh)?\b/;
 const HARD = 75;
@@ -19,7 +20,7 @@ const HARD = 75;
  */
 export function gasketNamed(text: string, subject = "gasket"): Result<GasketName> {
   const given = text.trim();
-  const words = given.slice(0, 100).toLowerCase().replace(/\s+/g, " ");
+  const words = inBritish(given.slice(0, 100).toLowerCase()).replace(/\s+/g, " ");
   const own = GASKET_NAMES.find((name) => name.toLowerCase() === words);
   if (own !== undefined) return succeed(own);
   const taken = takenAs(words);

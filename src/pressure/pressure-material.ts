@@ -1,5 +1,6 @@
 import { nearestNames } from "../basis/nearest.ts";
 import { fail, type Result, succeed } from "../basis/result.ts";
+import { inBritish } from "../basis/spelling.ts";
 import { PRESSURE_MATERIALS, type PressureMaterial } from "../tables/pressure-materials.ts";
 
 /** Whether a flange standard held here rates the material in any class or PN. */
@@ -12,8 +13,7 @@ export const PRESSURE_MATERIAL_NAMES: readonly string[] = PRESSURE_MATERIALS.map
 
 /** One way of writing: no case, spaces, hyphens or points, nor the words for a standards body or a grade. */
 function tidy(text: string): string {
-  return text
-    .toLowerCase()
+  return inBritish(text.toLowerCase())
     .replace(/\b(?:astm|asme|aisi|uns|grade|gr\.?|type|class|cl\.?|ss)\b/g, " ")
     .replace(/[\s._\-,/()]/g, "")
     .replace(/^sa(?=\d{3})/, "a")

@@ -66,7 +66,7 @@ lime slurry | milk of lime; hydrated lime; calcium hydroxide | liquid | 12 | 12.
 caustic soda to 30 % | caustic; sodium hydroxide; NaOH | liquid | 13 | 14 | 0 | 500 | 50 | cccnsssasa sccns csncs sns ssscs
 caustic soda 30 to 50 % | caustic 50 | liquid | 14 | 14 | 0 | 1000 | 45 | cccnsssaca sccns csncs cns cssns
 caustic soda, hot | hot caustic | liquid | 13 | 14 | 0 | 1000 | 90 | nnnnaaannn cnnns nsnns nna nnnna
-sulphuric acid to 1 % | dilute sulphuric acid; dilute sulfuric acid | liquid | 0.6 | 2 | 0 | 50 | 50 | nnnnsssann snccs csscs nnc nssnc
+sulphuric acid to 1 % | dilute sulphuric acid | liquid | 0.6 | 2 | 0 | 50 | 50 | nnnnsssann snccs csscs nnc nssnc
 sulphuric acid 1 to 5 % | | liquid | 0 | 0.9 | 0 | 50 | 35 | nnnncssann snccs csscs nnc nssnc
 sulphuric acid 5 to 10 % | | liquid | 0 | 0.3 | 0 | 50 | 20 | nnnncccann snccs nsscs nnc nssna
 sulphuric acid 10 to 70 % | | liquid | 0 | 0 | 0 | 50 | 30 | nnnnnaannn snacs ncsns nnn nssnn

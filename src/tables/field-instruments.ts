@@ -22,7 +22,7 @@ export const FIELD_INSTRUMENTS: readonly InstrumentRow[] = [
   { kind: "drop test", also: ["drawdown test", "bucket", "volume and time"], of: "flow", uncertainty: 0.03 },
   { kind: "orifice", also: ["orifice plate"], of: "flow", uncertainty: 0.03 },
   { kind: "pitot", also: ["pitot tube"], of: "flow", uncertainty: 0.03 },
-  { kind: "power analyser", also: ["power analyzer", "analyser", "analyzer"], of: "power", uncertainty: 0.015 },
+  { kind: "power analyser", also: ["analyser"], of: "power", uncertainty: 0.015 },
   { kind: "utility meter", also: ["disc meter", "disk meter", "kwh meter"], of: "power", uncertainty: 0.02 },
   { kind: "fuel by volume", also: ["fuel", "fuel flow"], of: "power", uncertainty: 0.03 },
   { kind: "tachometer", also: ["tacho", "strobe", "stroboscope"], of: "speed", uncertainty: 0.001 },

@@ -94,7 +94,6 @@ export const TRADE_FITTINGS: readonly FixedRow[] = [
     "quick coupling aluminium",
     "hook coupler",
     "hook-latch coupler",
-    "quick-connect aluminum",
     "band coupler",
   ]),
   row("Storz coupling", 0.15, "0.05 to 0.3", ["Storz"]),

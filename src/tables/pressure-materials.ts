@@ -68,7 +68,7 @@ export const PRESSURE_MATERIALS: readonly PressureMaterial[] = [
     name: "grey iron",
     groups: { class: "A126 Class B", PN: EN_GREY },
     takenAs: { class: "ASTM A126 Class B", PN: EN_GREY },
-    also: "grayiron castiron ci greycastiron graycastiron",
+    also: "castiron ci greycastiron",
   },
   { name: "A126", groups: { class: "A126 Class B" }, takenAs: { class: "ASTM A126 Class B" }, also: "" },
   { name: "A126 Class B", groups: { class: "A126 Class B" }, also: "a126b a126greyironclassb" },
@@ -168,7 +168,7 @@ export const PRESSURE_MATERIALS: readonly PressureMaterial[] = [
   {
     name: "nickel-aluminium bronze",
     groups: {},
-    also: "nickelaluminumbronze nab c95800 b148 b148c95800 aluminiumbronze aluminumbronze",
+    also: "nab c95800 b148 b148c95800 aluminiumbronze",
   },
   { name: "bronze", groups: {}, also: "gunmetal b62 c83600 tinbronze" },
   {

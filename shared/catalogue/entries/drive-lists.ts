@@ -34,7 +34,7 @@ export const FLYWHEELHOUSINGS = defineEntry({
       enginesTo: { name: "engines to", quantity: "power" },
       torqueSeen: { name: "torque seen to", quantity: "torque" },
       howVerified: { name: "how verified" },
-      source: { name: "source" },
+      source: { name: "source", isTitle: true },
     },
   },
   examples: [
@@ -81,7 +81,7 @@ export const MOTORFRAMES = defineEntry({
       boltCircle: { name: "bolt circle", quantity: "size" },
       spigot: { name: "spigot", quantity: "size" },
       howVerified: { name: "how verified" },
-      source: { name: "source" },
+      source: { name: "source", isTitle: true },
       ratings: { name: "ratings in it" },
     },
   },

@@ -217,7 +217,7 @@ export const LIQUIDS = defineEntry({
       also: { name: "also" },
       lowestTemperature: { name: "lowest temperature", quantity: "temperature" },
       highestTemperature: { name: "highest temperature", quantity: "temperature" },
-      source: { name: "source" },
+      source: { name: "source", isTitle: true },
     },
   },
   examples: [

@@ -100,7 +100,7 @@ export const CASTINGS = defineEntry({
       permeability: { name: "relative permeability" },
       leastPren: { name: "minimum PREN" },
       greatestPren: { name: "maximum PREN" },
-      source: { name: "source" },
+      source: { name: "source", isTitle: true },
       howVerified: { name: "how verified" },
     },
   },

@@ -382,7 +382,7 @@ export const FITTINGS = defineEntry({
       alsoCalled: { name: "also called" },
       basis: { name: "basis" },
       value: { name: "value" },
-      source: { name: "source" },
+      source: { name: "source", isTitle: true },
     },
   },
   examples: [

@@ -84,8 +84,8 @@ export const PIPES = defineEntry({
       wall: { name: "wall", quantity: "size" },
       bore: { name: "inside diameter", quantity: "size" },
       roughness: { name: "roughness", quantity: "size" },
-      standard: { name: "standard" },
-      roughnessSource: { name: "source of roughness" },
+      standard: { name: "standard", isTitle: true },
+      roughnessSource: { name: "source of roughness", isTitle: true },
     },
   },
   examples: [

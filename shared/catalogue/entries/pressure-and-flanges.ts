@@ -239,7 +239,7 @@ export const FLANGERATINGS = defineEntry({
       temperature: { name: "temperature", quantity: "temperature" },
       rating: { name: "rating", quantity: "gaugePressure" },
       howVerified: { name: "how verified" },
-      source: { name: "source" },
+      source: { name: "source", isTitle: true },
       printedIn: { name: "printed in" },
     },
   },

@@ -76,7 +76,7 @@ describe("materials on the sheet", () => {
   it("takes every stated field into account", () => {
     const first = (fields: Fields) => firstOf(section(fields));
     expect(first({ solids: "30", solidsHardness: "sand" })).toBe("high-chrome white iron (suits)");
-    expect(first({ chlorides: "19000" })).toMatch(/^nickel-aluminium bronze/);
+    expect(first({ chlorides: "19000" })).toMatch(/^nickel-aluminum bronze/);
     const verdictOf = (name: string, fields: Fields): string | undefined =>
       section(fields)
         .lists.flatMap(({ options }) => options)

@@ -111,7 +111,7 @@ describe("BOLTTORQUE", () => {
     [
       "grey iron in Class 150",
       ["6", 150, 100, FIBRE, "grey iron"],
-      "#VALUE! Class 150 is no class of grey iron flanges in ASME B16.1; use “Class 125” or “Class 250”.",
+      "#VALUE! Class 150 is no class of gray iron flanges in ASME B16.1; use “Class 125” or “Class 250”.",
     ],
     ["Class 125 without a material", ["6", 125, 100, FIBRE], "#VALUE! Class 125 is no class of ductile iron flanges"],
   ] as const)("refuses %s in words", (_, args, message) => {
@@ -157,7 +157,7 @@ describe("BOLTTORQUE", () => {
   it("warns of a spiral-wound gasket on iron and of rubber that cannot hold", () => {
     expect(notes("6", 150, 250, "spiral wound")).toContain("too high for most ductile iron flanges");
     // Class 300 at 600 psi on soft rubber needs more than 900 psi of it.
-    expect(notes("6", 300, 600, "rubber below 75 A")).toContain("fibre, or rubber with a steel core");
+    expect(notes("6", 300, 600, "rubber below 75 A")).toContain("fiber, or rubber with a steel core");
   });
 });
 

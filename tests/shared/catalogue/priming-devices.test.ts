@@ -43,7 +43,7 @@ describe("PRIMINGLIFT", () => {
   it.each([
     ["no air pump", [0], /Air pump capacity must be above 0/],
     ["a leak as great as the capacity", ["50 cfm, leak 50 cfm"], /never primes: the leak/],
-    ["a liquid without vapour pressure", [50, null, null, "SG 1, 1 cP"], /vapour pressure/],
+    ["a liquid without vapour pressure", [50, null, null, "SG 1, 1 cP"], /vapor pressure/],
     ["a site above all tables", [50, null, 300_000], /#VALUE!/],
   ])("refuses %s", (_, args, words) => {
     expect(refusal("PRIMINGLIFT", ...args)).toMatch(words);

@@ -205,9 +205,9 @@ describe("what the cells refuse and remark on", () => {
     [
       "a liquid without vapour pressure, for NPSH",
       run("NPSHA", 500, 5, SUCTION, null, null, "SG 1, 1 cP"),
-      /vapour pressure/,
+      /vapor pressure/,
     ],
-    ["the same, for the maximum lift", run("MAXLIFT", 500, SUCTION, 8, null, null, "SG 1, 1 cP"), /vapour pressure/],
+    ["the same, for the maximum lift", run("MAXLIFT", 500, SUCTION, 8, null, null, "SG 1, 1 cP"), /vapor pressure/],
     ["a surface below absolute zero", run("NPSHA", 500, 5, SUCTION, 0, -14.7), /source pressure must be at least/i],
     ["the same, at altitude", run("NPSHA", 500, 5, SUCTION, 5000, -12.5), /source pressure must be at least -12\.2/i],
     ["a negative flow", run("TDH", -1, 5, SUCTION, DISCHARGE), /^#VALUE! Flow must be at least 0/],

@@ -184,7 +184,7 @@ describe("solids and what is missing", () => {
       "hardness",
       "size of the largest",
       "make-up",
-      "oxidiser",
+      "oxidizer",
     ]) {
       expect(all).toMatch(new RegExp(`Still to be asked.*${datum}`));
     }
