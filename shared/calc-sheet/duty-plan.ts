@@ -46,6 +46,7 @@ import { summary } from "./sections/summary/summary.ts";
 import { sumpSection } from "./sections/sump.ts";
 import { lineVariants, systemCases } from "./sections/system-cases.ts";
 import { systemCurve } from "./sections/system-curve.ts";
+import { speltPlan } from "./spelt-plan.ts";
 import { verdictWorkings } from "./verdicts/verdict-items.ts";
 
 /** What turns the pump into a package, in the order of the sheet and of the pane; each part where enough is stated. */
@@ -66,10 +67,8 @@ export const PACKAGE_SECTIONS: readonly PackageSection[] = [
 /** What a duty comes to: the whole calculation, said once, in reading order, without what only a printed sheet says of it. */
 export function dutyCalculation(duty: Duty): CalcSheetPlan {
   // All settings stand ready: to look for those in use takes as long as to work the duty out.
-  return calculationOf(
-    duty,
-    workedItems(duty, () => fieldsOf("settings")),
-  );
+  const items = workedItems(duty, () => fieldsOf("settings"));
+  return speltPlan(calculationOf(duty, items), duty);
 }
 
 /** What is worked out for a duty, and the workings that it is judged by. */
@@ -117,7 +116,7 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
   const references = referencesOf(on.duty, duty);
   const ofEstimate = referencesOf(on.estimate, duty, "estimate");
   const unused = fieldsNotUsed(duty, [...worked, ...items.judged]);
-  return {
+  const plan: CalcSheetPlan = {
     ...calculation,
     references: new Map([...references.of, ...ofEstimate.of]),
     items: [
@@ -137,6 +136,7 @@ export function dutyPlan(duty: Duty): CalcSheetPlan {
       ...ofEstimate.items,
     ],
   };
+  return speltPlan(plan, duty);
 }
 
 function casesStated(duty: Duty): readonly PlanItem[] {

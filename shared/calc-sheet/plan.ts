@@ -365,6 +365,8 @@ export interface StatementItem {
   /** Said before it, in the column of the numbers of lines. */
   readonly mark?: string;
   readonly cites?: Citation;
+  /** It is the title of a work, which keeps the spelling of its publisher. */
+  readonly isTitle?: true;
   readonly caution?: boolean;
   /** Printed in one paragraph with those beside it that run on too. */
   readonly runsOn?: true;

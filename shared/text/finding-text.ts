@@ -1,8 +1,8 @@
-import { citationText } from "../../src/basis/citation.ts";
+import { type Citation, citationText } from "../../src/basis/citation.ts";
 import type { FindingCode } from "../../src/basis/finding-code.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding, FindingKind } from "../../src/basis/result.ts";
-import { speltAround } from "./spelling.ts";
+import { spelt, speltAround } from "./spelling.ts";
 import { driveWords } from "./words/drive.ts";
 import { estimateWords } from "./words/estimate.ts";
 import { fieldWords } from "./words/field.ts";
@@ -85,6 +85,12 @@ export const KIND_NAMES: Readonly<Record<FindingKind, string>> = {
 
 /** "Limit: … [source]": a finding as a line of notes. */
 export function noteText(finding: Finding, units: UnitSetName): string {
-  const source = finding.cites === undefined ? "" : ` [${citationText(finding.cites)}]`;
+  const source = finding.cites === undefined ? "" : ` [${sourceText(finding.cites, units)}]`;
   return `${KIND_NAMES[finding.kind]}: ${findingText(finding, units)}${source}`;
+}
+
+/** Our own words for practice and choices are spelt as all else; what others published, as they do. */
+function sourceText(cites: Citation, units: UnitSetName): string {
+  const text = citationText(cites);
+  return cites.source === "practice" || cites.source === "house" ? spelt(text, units) : text;
 }

@@ -28,7 +28,6 @@ export const NAMED_PARTICLES: readonly (readonly [name: string, mohs: number])[]
   ["barite", 3.3],
   ["magnetite", 6],
   ["haematite", 6],
-  ["hematite", 6],
   ["fly ash", 6],
   ["ash", 6],
   ["slag", 6.5],

@@ -12,6 +12,7 @@ import type {
   StyleSpec,
   XYChartSpec,
 } from "../../ports/sheet-spec.ts";
+import { spelt } from "../../text/spelling.ts";
 import type { Expression } from "../expression.ts";
 import { tableCell } from "../expression.ts";
 import { formulaOf } from "../formula.ts";
@@ -519,8 +520,9 @@ export class Page {
   }
 
   /** Offers names in a cell of this row, and refuses what is none of them where nothing else may stand there. */
-  offer(column: number, { choices: names, takesNoOther }: Pick<Field, "choices" | "takesNoOther"> = {}): void {
-    if (names === undefined) return;
+  offer(column: number, { choices, takesNoOther }: Pick<Field, "choices" | "takesNoOther"> = {}): void {
+    if (choices === undefined) return;
+    const names = choices.map((name) => spelt(name, this.plan.unitSet));
     const ref = addressOf(this.row, column);
     const place = this.#choices.placeOf(names);
     this.#lists.push((seen) => {

@@ -30,7 +30,7 @@ export function foundList(duty: Duty, items: readonly PlanItem[]): readonly Plan
     ...remarks.map((item) => ({ where: item.label, notes: notesIn(item) })),
     ...lineQuestions(duty).map(({ place, finding }) => ({
       where: placeLabel(placeKey(place)),
-      notes: constant(noteText(finding, duty.unitSet)),
+      notes: { op: "stated", value: noteText(finding, duty.unitSet) } as const,
     })),
   ];
   return [
@@ -105,7 +105,7 @@ export function toVerify(items: readonly PlanItem[], duty: Duty): readonly PlanI
   if (works.length === 0) return [];
   return [
     { kind: "section", id: "toVerify", text: "To verify by the estimator", isUnprinted: true },
-    ...works.map((text) => statement(text)),
+    ...works.map((text) => ({ ...statement(text), isTitle: true }) as const),
   ];
 }
 

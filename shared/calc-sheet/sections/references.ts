@@ -171,7 +171,7 @@ function documentLine(number: number, title: string, places: Places): StatementI
     [...places].flatMap(([at, is]) => (is === isUnverified ? [at] : [])).join("; ");
   const [verified, unverified] = [said(false), said(true)];
   const all = [verified, unverified === "" ? "" : `${unverified}, ${NOT_VERIFIED}`].filter((text) => text !== "");
-  return { kind: "statement", text: `[${number}] ${title}: ${all.join("; ")}.`, runsOn: true };
+  return { kind: "statement", text: `[${number}] ${title}: ${all.join("; ")}.`, isTitle: true, runsOn: true };
 }
 
 /** The same for two sources that are one work: a standard by its number and year, any other by all that tells it apart. */

@@ -144,7 +144,9 @@ export function criteriaTable(criteria: readonly Criterion[], unitSet: UnitSetNa
     if (key === "unit") return quantity === undefined ? null : constant(printedUnit(quantity, unitSet));
     const words = row[key];
     if (words === undefined) return null;
-    return typeof words === "string" ? constant(words) : words;
+    if (typeof words !== "string") return words;
+    // The title of a work is spelt as its publisher spells it.
+    return key === "source" ? ({ op: "stated", value: words } as const) : constant(words);
   };
   const columns = Object.entries(CRITERIA_COLUMNS).map(
     ([key, { name }]) =>

@@ -7,6 +7,7 @@ import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { addressOf, boxOf, rangeOf } from "../../../shared/ports/a1.ts";
 import { referenceParts } from "../../../shared/ports/reference.ts";
 import type { ListSpec, SheetSpec } from "../../../shared/ports/sheet-spec.ts";
+import { spelt } from "../../../shared/text/spelling.ts";
 import { dutyText, QUARRY, STRAIGHT_PUMP } from "../../support/duty-of.ts";
 import { sheetsOf } from "../../support/laid-out.ts";
 
@@ -33,7 +34,7 @@ describe("the drop-downs of a sheet", () => {
       if (choices === undefined || at === undefined) continue;
       const list = sheet.lists?.find(({ ref }) => ref === at);
       if (list === undefined) throw new Error(`${key} has no list`);
-      expect(offered(list, all), key).toEqual(choices);
+      expect(offered(list, all), key).toEqual(choices.map((name) => spelt(name, duty.unitSet)));
       count += 1;
     }
     expect(count).toBeGreaterThanOrEqual(1);

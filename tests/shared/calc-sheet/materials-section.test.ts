@@ -82,7 +82,7 @@ describe("materials on the sheet", () => {
         .lists.flatMap(({ options }) => options)
         .find((option) => option.name === name)?.verdict;
     expect(verdictOf("cast 316 stainless", { oxidiser: "6" })).toBe("not suited");
-    expect(verdictOf("nickel-aluminium bronze", { makeUp: "ammonia" })).toBe("not suited");
+    expect(verdictOf("nickel-aluminum bronze", { makeUp: "ammonia" })).toBe("not suited");
     expect(verdictOf("natural rubber lining", {})).toBe("suits");
     // 6 mm is 0.236 in.
     expect(verdictOf("natural rubber lining", { particleSize: "0.24" })).toBe("not suited");
@@ -127,7 +127,7 @@ describe("materials on the sheet", () => {
       "solids by weight",
       "free passage of the impeller, from the pump maker",
       "exact make-up and concentration of the liquid",
-      "dose of any chlorine or other oxidiser",
+      "dose of any chlorine or other oxidizer",
     ]);
     expect(remarksOf(shown)).toMatch(/Still to be asked.*temperature; chlorides; solids/);
   });

@@ -3,6 +3,7 @@ import { isCellError, type Scalar } from "../../../shared/cells/cell.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import type { CellSpec, SheetSpec } from "../../../shared/ports/sheet-spec.ts";
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
+import { inBritish } from "../../../src/basis/spelling.ts";
 import { toEngine, type Unit, unitOf } from "../../../src/basis/units.ts";
 import { convertNumbers } from "../../../taskpane/pane/convert-numbers.ts";
 import { dutyRead } from "../../support/duty-of.ts";
@@ -47,7 +48,7 @@ function linesOf({ cells }: SheetSpec): ReadonlyMap<string, Line> {
     const row = place.slice(1);
     // A row of a table has another column there.
     if (text(`D${row}`) !== "" && measureOf(text(`D${row}`)) === undefined) continue;
-    let key = text(`B${row}`);
+    let key = inBritish(text(`B${row}`));
     for (let n = 2; lines.has(key); n += 1) key = `${text(`B${row}`)}, ${n}`;
     lines.set(key, { value: at.get(`C${row}`) ?? null, unit: text(`D${row}`) });
   }

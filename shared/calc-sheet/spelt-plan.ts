@@ -1,0 +1,115 @@
+import type { Cell } from "../cells/cell.ts";
+import { isCellError } from "../cells/cell.ts";
+import type { Duty } from "../duty/duty.ts";
+import { spelt, speltAround } from "../text/spelling.ts";
+import type { Expression } from "./expression.ts";
+import type { CalcSheetPlan, PlanItem, WorkingColumn } from "./plan.ts";
+
+/** A plan as its unit set spells it: labels, sentences and constants; what the estimator typed stays as it was typed. */
+export function speltPlan(plan: CalcSheetPlan, duty: Duty): CalcSheetPlan {
+  if (plan.unitSet !== "US") return plan;
+  const theirs = typedTexts(duty).filter((text) => spelt(text, "US") !== text);
+  const known = new Map<string, string>();
+  const words = (text: string): string => {
+    const before = known.get(text);
+    if (before !== undefined) return before;
+    const now = speltAround(text, () => theirs, "US");
+    known.set(text, now);
+    return now;
+  };
+  const spell = speller(words);
+  const items = plan.items.map((item) => spell(item) as PlanItem);
+  const now = new Map(plan.items.map((item, i) => [item, items[i] as PlanItem]));
+  return {
+    ...plan,
+    items,
+    ...(plan.references && {
+      references: new Map([...plan.references].map(([item, of]) => [now.get(item) ?? item, of])),
+    }),
+  };
+}
+
+/** Keys of a plan under which words of ours stand, and nothing but words. */
+const OF_WORDS = new Set([
+  "label",
+  "heading",
+  "how",
+  "appendix",
+  "ifNone",
+  "basis",
+  "title",
+  "xTitle",
+  "yTitle",
+  "secondTitle",
+  "otherwise",
+  "is",
+  "mark",
+]);
+
+/** What is reached from a plan and holds no words of it. */
+const APART = new Set(["entry", "logo", "cites", "signed", "revisions", "color", "key"]);
+
+type Spell = (part: unknown) => unknown;
+
+/** Goes through a part of a plan; what has nothing to be respelt stays the same object. */
+function speller(words: (text: string) => string): Spell {
+  const inObject = (part: Readonly<Record<string, unknown>>): unknown => {
+    let now: Record<string, unknown> | undefined;
+    for (const [key, value] of Object.entries(part)) {
+      const spelt = ofKey(part, key, value);
+      if (spelt === value) continue;
+      now ??= { ...part };
+      now[key] = spelt;
+    }
+    return now ?? part;
+  };
+
+  function ofKey(part: Readonly<Record<string, unknown>>, key: string, value: unknown): unknown {
+    if (APART.has(key)) return value;
+    if (typeof value === "string") return isOurs(part, key) ? words(value) : value;
+    if (typeof value === "function") return wrapped(value as WorkingColumn["cells"] & ((of: never) => Expression));
+    return spell(value);
+  }
+
+  /** A cell that is worked out row by row is spelt when it is asked for. */
+  function wrapped(cells: (of: never) => unknown): (of: never) => unknown {
+    return (of) => spell(cells(of));
+  }
+
+  function spell(part: unknown): unknown {
+    if (typeof part !== "object" || part === null || part instanceof Map) return part;
+    if (!Array.isArray(part)) return inObject(part as Readonly<Record<string, unknown>>);
+    const now = part.map(spell);
+    return now.some((one, i) => one !== part[i]) ? now : part;
+  }
+  return spell;
+}
+
+/** Whether a text of a part is ours: what stands under a key of words, a sentence, a constant, what a cell waits for. */
+function isOurs(part: Readonly<Record<string, unknown>>, key: string): boolean {
+  const { kind, op, isTitle, cites } = part;
+  switch (key) {
+    case "text":
+      return kind === "section" || (kind === "statement" && isTitle !== true && cites === undefined);
+    case "value":
+      return op === "constant" || kind === "input";
+    case "name":
+      return "x" in part && "y" in part;
+    case "message":
+    case "waitsFor":
+      return isCellError(part as unknown as Cell);
+    default:
+      return OF_WORDS.has(key);
+  }
+}
+
+/** Every text of a duty as it was typed. */
+function typedTexts({ texts, basis, suctionLine, dischargeLine, pump, otherPumps, cases, revisions }: Duty) {
+  const typed = [...suctionLine, ...dischargeLine, ...otherPumps, ...cases].map((one) => one.typed);
+  return stringsIn([texts, basis, typed, pump?.typed, revisions]);
+}
+
+function stringsIn(part: unknown): readonly string[] {
+  if (typeof part === "string") return [part.trim()];
+  return typeof part === "object" && part !== null ? Object.values(part).flatMap(stringsIn) : [];
+}
